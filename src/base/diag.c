@@ -1,0 +1,48 @@
+#include "base/diag.h"
+#include "base/utf8.h"
+
+#include <stdarg.h>
+#include <stdio.h>
+#include <string.h>
+
+/* Copies what can be shown into found[], "..." where it does not fit. */
+static void found_copy(char *found, size_t room, const char *bytes, size_t length)
+{
+	size_t used = 0;
+
+	for (size_t i = 0; i < length;) {
+		uint32_t code = 0;
+		size_t step = utf8_decode(bytes + i, length - i, &code);
+		bool shown = step && utf8_is_text(code);
+		size_t width = shown ? step : 4;
+
+		if (used + width + 4 > room) {
+			memcpy(found + used, "...", 4);
+			return;
+		}
+		if (shown)
+			memcpy(found + used, bytes + i, step);
+		else
+			snprintf(found + used, 5, "<%02X>", (unsigned)(unsigned char)bytes[i]);
+		used += width;
+		i += shown ? step : 1;
+	}
+	found[used] = '\0';
+}
+
+bool diag_set(struct diag *d, int line, int column, const char *found, size_t found_length,
+	const char *expected, ...)
+{
+	va_list list;
+
+	d->line = line;
+	d->column = column;
+	if (found_length == 0)
+		snprintf(d->found, sizeof d->found, "nothing");
+	else
+		found_copy(d->found, sizeof d->found, found, found_length);
+	va_start(list, expected);
+	vsnprintf(d->expected, sizeof d->expected, expected, list);
+	va_end(list);
+	return false;
+}

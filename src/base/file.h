@@ -1,0 +1,45 @@
+/* Files read whole and written safely. Errors are sentences for people. */
+#ifndef BASE_FILE_H
+#define BASE_FILE_H
+
+#include "base/text.h"
+
+#include <stdbool.h>
+#include <stddef.h>
+#include <sys/types.h>
+#include <time.h>
+
+/* What a file was when it was last seen: two stamps differ when somebody else has written it. */
+struct file_stamp {
+	bool exists;
+	dev_t device;
+	ino_t inode;
+	off_t size;
+	struct timespec changed;
+};
+
+struct file_error {
+	char sentence[256]; /* "cannot open PATH: No such file or directory" */
+};
+
+/* Appends the whole of a regular file (or of standard input for "-"), at most `most` bytes, to out.
+ * Anything but a regular file is refused before a byte is read, so a device cannot hang the reader. */
+bool file_read(const char *path, size_t most, struct text *out, struct file_error *error);
+
+/* Writes bytes to path so that either the old file or the whole new one is there, whatever happens:
+ * a new file beside it, synced, renamed over it, mode and owner kept, symbolic links followed. Where
+ * the file has other hard links, or its directory takes no new file, it is rewritten in place.
+ * Refuses to write over anything but a regular file. After an error the old file is untouched, but
+ * for an in-place rewrite that failed midway, which the sentence says. */
+bool file_write(const char *path, const char *bytes, size_t length, struct file_error *error);
+
+struct file_stamp file_stamp(const char *path);
+bool file_stamp_equal(const struct file_stamp *a, const struct file_stamp *b);
+/* True when both paths name one file, also by way of links. */
+bool file_is_same(const char *a, const char *b);
+
+/* path's directory, a prefix, its last part and a suffix, as new memory: used for files beside it.
+ * Symbolic links are followed first, so that all names of a plot share them. */
+char *file_beside(const char *path, const char *prefix, const char *suffix);
+
+#endif

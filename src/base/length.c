@@ -1,0 +1,197 @@
+#include "base/length.h"
+
+#include <string.h>
+
+struct unit {
+	const char *word;
+	nm size;
+	enum units system;
+	bool touches; /* must stand right behind its number */
+};
+
+/* Longest words first, so that "mm" is not taken for "m". */
+static const struct unit unit_table[] = {
+	{ "ft", NM_PER_FOOT, UNITS_IMPERIAL, false }, { "in", NM_PER_INCH, UNITS_IMPERIAL, false },
+	{ "'", NM_PER_FOOT, UNITS_IMPERIAL, true },   { "\"", NM_PER_INCH, UNITS_IMPERIAL, true },
+	{ "mm", NM_PER_MM, UNITS_METRIC, false },     { "cm", NM_PER_CM, UNITS_METRIC, false },
+	{ "m", NM_PER_M, UNITS_METRIC, false },
+};
+
+enum { PLACES = 6, MILLION = 1000000 };
+
+/* A number as whole, millionths and a fraction: at most one of the last two is there. */
+struct number {
+	int64_t whole, millionths, numerator, denominator;
+	bool is_whole;
+};
+
+static bool is_letter(char c)
+{
+	return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
+}
+
+/* The unit that stands next, or NULL; takes it. */
+static const struct unit *unit_scan(struct scan *s)
+{
+	size_t number_end = s->at;
+
+	scan_blanks(s);
+	for (size_t i = 0; i < sizeof unit_table / sizeof *unit_table; i++) {
+		const struct unit *unit = &unit_table[i];
+		size_t length = strlen(unit->word);
+		bool fits = s->length - s->at >= length &&
+			memcmp(s->text + s->at, unit->word, length) == 0;
+
+		if (!fits || (unit->touches && s->at != number_end))
+			continue;
+		if (!unit->touches && s->at + length < s->length &&
+			is_letter(s->text[s->at + length]))
+			continue;
+		s->at += length;
+		return unit;
+	}
+	s->at = number_end;
+	return NULL;
+}
+
+/* The "/64" of a fraction whose numerator was just read. */
+static bool denominator_scan(struct scan *s, struct number *n)
+{
+	int64_t below;
+
+	if (scan_peek(s) != '/')
+		return false;
+	s->at++;
+	if (!scan_decimal(s, 0, &below) || below < 2 || below > 64 || (below & (below - 1)) != 0)
+		return false;
+	n->denominator = below;
+	return true;
+}
+
+/* 6, 6.25, 1/2 or 6 1/2. */
+static bool number_scan(struct scan *s, struct number *n)
+{
+	size_t start = s->at;
+	int64_t units;
+	struct scan fraction;
+
+	*n = (struct number){ .denominator = 1, .is_whole = true };
+	if (!scan_decimal(s, PLACES, &units))
+		return false;
+	n->whole = units / MILLION;
+	n->millionths = units % MILLION;
+	n->is_whole = !memchr(s->text + start, '.', s->at - start);
+	if (scan_peek(s) == '/') {
+		n->numerator = n->whole;
+		n->whole = 0;
+		n->is_whole = false;
+		return units % MILLION == 0 && denominator_scan(s, n);
+	}
+	fraction = *s;
+	scan_blanks(&fraction);
+	if (n->is_whole && fraction.at > s->at && scan_decimal(&fraction, 0, &n->numerator) &&
+		scan_peek(&fraction) == '/') {
+		*s = fraction;
+		n->is_whole = false;
+		return denominator_scan(s, n);
+	}
+	n->numerator = 0;
+	return true;
+}
+
+static nm divide_rounded(nm dividend, nm divisor)
+{
+	return (dividend + divisor / 2) / divisor;
+}
+
+/* Number times unit in nanometres; more than LENGTH_MOST where it would be too long. */
+static nm number_times(const struct number *n, nm unit)
+{
+	if (n->whole > LENGTH_MOST / unit || n->numerator > LENGTH_MOST / unit)
+		return LENGTH_MOST + 1;
+	return n->whole * unit + divide_rounded(n->millionths * unit, MILLION) +
+		divide_rounded(n->numerator * unit, n->denominator);
+}
+
+static bool bare_number(const struct scan *s, size_t start, enum units units, struct diag *d)
+{
+	int length = (int)(s->at - start);
+
+	return scan_fail(s, start, d, "a length with its unit, such as %.*s %s",
+		length < 40 ? length : 0, s->text + start, units == UNITS_METRIC ? "mm" : "in");
+}
+
+/* True where another part of a length follows: a digit. */
+static bool part_follows(const struct scan *s)
+{
+	struct scan ahead = *s;
+
+	scan_blanks(&ahead);
+	return scan_peek(&ahead) >= '0' && scan_peek(&ahead) <= '9';
+}
+
+bool length_scan(struct scan *s, enum units units, nm *length, struct diag *d)
+{
+	const struct unit *last = NULL;
+	nm total = 0;
+
+	do {
+		struct number number;
+		const struct unit *unit;
+		size_t start;
+
+		scan_blanks(s);
+		start = s->at;
+		if (!number_scan(s, &number))
+			return scan_fail(s, start, d, "a length with its unit, such as %s",
+				units == UNITS_METRIC ? "150 mm" : "6 1/2 in");
+		unit = unit_scan(s);
+		if (!unit)
+			return bare_number(s, start, units, d);
+		if (last && unit->system != last->system)
+			return scan_fail(s, start, d, "feet and inches or metric, not both in a length");
+		if (last && unit->size >= last->size)
+			return scan_fail(s, start, d, "a smaller unit than the one before it");
+		total += number_times(&number, unit->size);
+		if (total > LENGTH_MOST)
+			return scan_fail(s, start, d, "a length of at most 10 km");
+		last = unit;
+		if (part_follows(s) && !number.is_whole)
+			return scan_fail(s, start, d, "a fraction or decimal only before the last unit");
+	} while (part_follows(s));
+	*length = total;
+	return true;
+}
+
+static void inches_write(struct text *out, nm length)
+{
+	int64_t parts = length / NM_PER_64TH, whole = parts / 64, above = parts % 64, below = 64;
+
+	while (above && above % 2 == 0) {
+		above /= 2;
+		below /= 2;
+	}
+	if (whole || !above)
+		text_print(out, "%lld%s", (long long)whole, above ? " " : "");
+	if (above)
+		text_print(out, "%lld/%lld", (long long)above, (long long)below);
+	text_add(out, " in");
+}
+
+void length_write(struct text *out, nm length, enum units units)
+{
+	if (length < 0) {
+		text_add(out, "-");
+		length = -length;
+	}
+	if (units == UNITS_IMPERIAL && length && length % NM_PER_FOOT == 0) {
+		text_print(out, "%lld ft", (long long)(length / NM_PER_FOOT));
+	} else if (units == UNITS_IMPERIAL && length % NM_PER_64TH == 0) {
+		inches_write(out, length);
+	} else if (units == UNITS_METRIC && length && length % NM_PER_M == 0) {
+		text_print(out, "%lld m", (long long)(length / NM_PER_M));
+	} else {
+		text_add_decimal(out, length, 6);
+		text_add(out, " mm");
+	}
+}

@@ -1,0 +1,157 @@
+#include "base/memory.h"
+
+#include <stdarg.h>
+#include <stdint.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+enum { CHUNK_BYTES = 64 * 1024 };
+
+struct arena_chunk {
+	struct arena_chunk *older;
+	size_t used, size;
+	max_align_t bytes[];
+};
+
+static void (*exhaustion_hook)(void);
+
+void memory_on_exhaustion(void (*hook)(void))
+{
+	exhaustion_hook = hook;
+}
+
+static void exhausted(void)
+{
+	if (exhaustion_hook)
+		exhaustion_hook();
+	else
+		fputs("parterre: out of memory\n", stderr);
+	_Exit(2);
+}
+
+static size_t product(size_t count, size_t size)
+{
+	if (size && count > SIZE_MAX / size)
+		exhausted();
+	return count * size;
+}
+
+void *memory_new(size_t count, size_t size)
+{
+	void *block = calloc(count ? count : 1, size ? size : 1);
+
+	if (!block)
+		exhausted();
+	return block;
+}
+
+void *memory_resize(void *block, size_t count, size_t size)
+{
+	size_t bytes = product(count, size);
+	void *moved = realloc(block, bytes ? bytes : 1);
+
+	if (!moved)
+		exhausted();
+	return moved;
+}
+
+char *memory_bytes(const char *text, size_t length)
+{
+	char *copy = memory_new(length + 1, 1);
+
+	if (length)
+		memcpy(copy, text, length);
+	return copy;
+}
+
+char *memory_string(const char *text)
+{
+	return memory_bytes(text, strlen(text));
+}
+
+void *memory_grow(void *items, size_t count, size_t *capacity, size_t size)
+{
+	if (count < *capacity)
+		return items;
+	*capacity = *capacity ? *capacity * 2 : 16;
+	return memory_resize(items, *capacity, size);
+}
+
+static void *chunk_take(struct arena_chunk *chunk, size_t bytes)
+{
+	void *block = (char *)chunk->bytes + chunk->used;
+
+	chunk->used += bytes;
+	return block;
+}
+
+static struct arena_chunk *chunk_add(struct arena *arena, size_t size)
+{
+	struct arena_chunk *chunk = memory_new(1, sizeof *chunk + size);
+
+	chunk->size = size;
+	/* A chunk made for one large block is full at once: keep filling the one before it. */
+	if (size > CHUNK_BYTES && arena->newest) {
+		chunk->older = arena->newest->older;
+		arena->newest->older = chunk;
+	} else {
+		chunk->older = arena->newest;
+		arena->newest = chunk;
+	}
+	return chunk;
+}
+
+void *arena_new(struct arena *arena, size_t count, size_t size)
+{
+	size_t unit = sizeof(max_align_t);
+	size_t bytes = product(count, size);
+
+	if (bytes > SIZE_MAX / 2)
+		exhausted();
+	bytes = (bytes + unit - 1) / unit * unit;
+	if (bytes > CHUNK_BYTES)
+		return chunk_take(chunk_add(arena, bytes), bytes);
+	if (!arena->newest || arena->newest->size - arena->newest->used < bytes)
+		chunk_add(arena, CHUNK_BYTES);
+	return chunk_take(arena->newest, bytes);
+}
+
+void *arena_grow(struct arena *arena, void *items, size_t count, size_t *capacity, size_t size)
+{
+	void *moved;
+
+	if (count < *capacity)
+		return items;
+	*capacity = *capacity ? *capacity * 2 : 16;
+	moved = arena_new(arena, *capacity, size);
+	if (count)
+		memcpy(moved, items, count * size);
+	return moved;
+}
+
+char *arena_print(struct arena *arena, const char *format, ...)
+{
+	va_list list;
+	char *text;
+	int length;
+
+	va_start(list, format);
+	length = vsnprintf(NULL, 0, format, list);
+	va_end(list);
+	text = arena_new(arena, (size_t)length + 1, 1);
+	va_start(list, format);
+	vsnprintf(text, (size_t)length + 1, format, list);
+	va_end(list);
+	return text;
+}
+
+void arena_clear(struct arena *arena)
+{
+	while (arena->newest) {
+		struct arena_chunk *older = arena->newest->older;
+
+		free(arena->newest);
+		arena->newest = older;
+	}
+}

@@ -1,0 +1,176 @@
+#include "base/scan.h"
+#include "base/memory.h"
+#include "base/utf8.h"
+
+#include <stdarg.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+static bool is_blank(char c)
+{
+	return c == ' ' || c == '\t';
+}
+
+static bool is_digit(char c)
+{
+	return c >= '0' && c <= '9';
+}
+
+struct scan scan_start(const char *text, size_t length, int line)
+{
+	return (struct scan){ .text = text, .length = length, .line = line };
+}
+
+void scan_blanks(struct scan *s)
+{
+	while (s->at < s->length && is_blank(s->text[s->at]))
+		s->at++;
+}
+
+bool scan_is_done(struct scan *s)
+{
+	scan_blanks(s);
+	return s->at == s->length;
+}
+
+char scan_peek(const struct scan *s)
+{
+	return s->at < s->length ? s->text[s->at] : '\0';
+}
+
+bool scan_take(struct scan *s, char c)
+{
+	scan_blanks(s);
+	if (s->at == s->length || s->text[s->at] != c)
+		return false;
+	s->at++;
+	return true;
+}
+
+static size_t word_end(const struct scan *s, size_t at)
+{
+	while (at < s->length && !is_blank(s->text[at]) && s->text[at] != ',')
+		at++;
+	return at;
+}
+
+const char *scan_word(struct scan *s, size_t *length)
+{
+	size_t start;
+
+	scan_blanks(s);
+	start = s->at;
+	s->at = word_end(s, start);
+	*length = s->at - start;
+	return s->text + start;
+}
+
+bool scan_word_is(const char *word, size_t length, const char *name)
+{
+	return strlen(name) == length && memcmp(word, name, length) == 0;
+}
+
+bool scan_fail(const struct scan *s, size_t at, struct diag *d, const char *expected, ...)
+{
+	char message[sizeof d->expected];
+	va_list list;
+	size_t end;
+
+	while (at < s->length && is_blank(s->text[at]))
+		at++;
+	end = word_end(s, at);
+	if (end == at && at < s->length)
+		end++;
+	va_start(list, expected);
+	vsnprintf(message, sizeof message, expected, list);
+	va_end(list);
+	if (at == s->length)
+		return diag_set(d, s->line, (int)at + 1, "the end of the line", 19, "%s", message);
+	return diag_set(d, s->line, (int)at + 1, s->text + at, end - at, "%s", message);
+}
+
+bool scan_decimal(struct scan *s, int places, int64_t *units)
+{
+	const int64_t most = INT64_C(900000000000000000); /* ten times it still fits */
+	size_t at = s->at;
+	int64_t value = 0;
+	int behind = -1; /* digits read behind the point; -1: no point yet */
+
+	for (; at < s->length; at++) {
+		char c = s->text[at];
+
+		if (c == '.' && behind < 0 && places > 0 && at > s->at) {
+			behind = 0;
+			continue;
+		}
+		if (!is_digit(c))
+			break;
+		if (behind >= 0 && ++behind > places)
+			return false;
+		value = value * 10 + (c - '0');
+		if (value > most)
+			return false;
+	}
+	if (at == s->at || behind == 0)
+		return false;
+	for (int i = behind < 0 ? 0 : behind; i < places; i++) {
+		value *= 10;
+		if (value > most)
+			return false;
+	}
+	s->at = at;
+	*units = value;
+	return true;
+}
+
+/* Takes one character of a quoted text; returns its length in bytes, 0 where it is refused. */
+static size_t quoted_character(struct scan *s)
+{
+	bool escaped = s->text[s->at] == '\\';
+	uint32_t code = 0;
+	size_t step;
+
+	s->at += escaped;
+	step = s->at < s->length ? utf8_decode(s->text + s->at, s->length - s->at, &code) : 0;
+	if (step == 0 || !utf8_is_text(code))
+		return 0;
+	if (escaped && code != '"' && code != '\\')
+		return 0;
+	return step;
+}
+
+bool scan_quoted(struct scan *s, size_t least, size_t most, char **text, struct diag *d)
+{
+	size_t start = s->at, used = 0, count = 0;
+	char *copy;
+
+	if (!scan_take(s, '"'))
+		return scan_fail(s, start, d, "text in double quotes");
+	start = s->at - 1;
+	copy = memory_new(s->length - s->at + 1, 1);
+	while (s->at < s->length && s->text[s->at] != '"') {
+		size_t at = s->at;
+		size_t step = quoted_character(s);
+
+		if (step == 0) {
+			free(copy);
+			return scan_fail(s, at, d, "a printable character, \\\" or \\\\");
+		}
+		memcpy(copy + used, s->text + s->at, step);
+		used += step;
+		s->at += step;
+		count++;
+	}
+	if (s->at == s->length) {
+		free(copy);
+		return scan_fail(s, s->at, d, "a closing double quote");
+	}
+	s->at++;
+	if (count < least || count > most) {
+		free(copy);
+		return scan_fail(s, start, d, "%zu to %zu characters in the quotes", least, most);
+	}
+	*text = copy;
+	return true;
+}

@@ -1,0 +1,21 @@
+/* Figures as people read them, in the plot's own units. Rounding happens here and nowhere before. */
+#ifndef BASE_SHOW_H
+#define BASE_SHOW_H
+
+#include "base/length.h"
+
+/* Imperial: feet and inches to the nearest 1/16 in, "7 ft 11 5/16 in", "6 in". Metric: whole
+ * millimetres below 1 m, "150 mm", and metres to the nearest millimetre from there on, "2.44 m",
+ * without trailing zeros. */
+void show_length(struct text *out, nm length, enum units units);
+/* "84.0 sq ft", "7.80 m2". area in square metres. */
+void show_area(struct text *out, double area, enum units units);
+/* "1.33 cu yd" from 1 cu yd up, else "9.5 cu ft"; "0.52 m3" from 1/10 m3 up, else "52 L".
+ * volume in cubic metres. */
+void show_volume(struct text *out, double volume, enum units units);
+/* "52 lb", "23.6 kg" below 100, whole from there. weight in kilograms. */
+void show_weight(struct text *out, double weight, enum units units);
+/* Whole number with separators of thousands: 12,345. */
+void show_count(struct text *out, int64_t count);
+
+#endif

@@ -1,0 +1,117 @@
+#include "base/text.h"
+#include "base/memory.h"
+
+#include <inttypes.h>
+#include <stdarg.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+static char *text_room(struct text *t, size_t more)
+{
+	if (t->length + more + 1 > t->capacity) {
+		size_t grown = t->capacity * 2;
+
+		t->capacity = grown > t->length + more + 1 ? grown : t->length + more + 1;
+		t->bytes = memory_resize(t->bytes, t->capacity, 1);
+	}
+	return t->bytes + t->length;
+}
+
+void text_fini(struct text *t)
+{
+	free(t->bytes);
+	*t = TEXT_EMPTY;
+}
+
+void text_clear(struct text *t)
+{
+	t->length = 0;
+	*text_room(t, 0) = '\0';
+}
+
+void text_add(struct text *t, const char *string)
+{
+	text_add_bytes(t, string, strlen(string));
+}
+
+void text_add_bytes(struct text *t, const char *bytes, size_t length)
+{
+	char *end = text_room(t, length);
+
+	if (length)
+		memcpy(end, bytes, length);
+	end[length] = '\0';
+	t->length += length;
+}
+
+void text_add_repeat(struct text *t, char c, size_t count)
+{
+	char *end = text_room(t, count);
+
+	memset(end, c, count);
+	end[count] = '\0';
+	t->length += count;
+}
+
+void text_print(struct text *t, const char *format, ...)
+{
+	va_list list;
+	int length;
+
+	va_start(list, format);
+	length = vsnprintf(NULL, 0, format, list);
+	va_end(list);
+	va_start(list, format);
+	vsnprintf(text_room(t, (size_t)length), (size_t)length + 1, format, list);
+	va_end(list);
+	t->length += (size_t)length;
+}
+
+void text_add_quoted(struct text *t, const char *string)
+{
+	text_add(t, "\"");
+	for (const char *c = string; *c; c++) {
+		if (*c == '"' || *c == '\\')
+			text_add(t, "\\");
+		text_add_bytes(t, c, 1);
+	}
+	text_add(t, "\"");
+}
+
+/* Cuts trailing zeros behind the point, and the point itself if nothing is left behind it. */
+static void trim_zeros(struct text *t)
+{
+	while (t->bytes[t->length - 1] == '0')
+		t->length--;
+	if (t->bytes[t->length - 1] == '.')
+		t->length--;
+	t->bytes[t->length] = '\0';
+}
+
+void text_add_decimal(struct text *t, int64_t units, int places)
+{
+	uint64_t size = units < 0 ? -(uint64_t)units : (uint64_t)units;
+	uint64_t unit = 1;
+
+	for (int i = 0; i < places; i++)
+		unit *= 10;
+	text_print(t, "%s%" PRIu64, units < 0 ? "-" : "", size / unit);
+	if (places > 0) {
+		text_print(t, ".%0*" PRIu64, places, size % unit);
+		trim_zeros(t);
+	}
+}
+
+void text_add_number(struct text *t, double value, int places)
+{
+	size_t start = t->length;
+
+	text_print(t, "%.*f", places, value);
+	if (places > 0)
+		trim_zeros(t);
+	if (strcmp(t->bytes + start, "-0") == 0) {
+		t->length = start;
+		text_add(t, "0");
+	}
+}

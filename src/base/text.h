@@ -1,0 +1,30 @@
+/* A growing text. Start from TEXT_EMPTY, end with text_fini. bytes is always ended by a NUL once
+ * anything was added; NUL bytes may be added like any other. */
+#ifndef BASE_TEXT_H
+#define BASE_TEXT_H
+
+#include <stddef.h>
+#include <stdint.h>
+
+struct text {
+	char *bytes;
+	size_t length, capacity;
+};
+#define TEXT_EMPTY ((struct text){ NULL, 0, 0 })
+
+void text_fini(struct text *t);
+/* Empties the text and keeps its memory. */
+void text_clear(struct text *t);
+void text_add(struct text *t, const char *string);
+void text_add_bytes(struct text *t, const char *bytes, size_t length);
+void text_add_repeat(struct text *t, char c, size_t count);
+void text_print(struct text *t, const char *format, ...) __attribute__((format(printf, 2, 3)));
+/* In double quotes, with \" and \\ escaped. */
+void text_add_quoted(struct text *t, const char *string);
+/* units of 10^-places as a decimal without trailing zeros: 1500000, 6 -> "1.5". */
+void text_add_decimal(struct text *t, int64_t units, int places);
+/* value rounded to at most `places` (0..9) places, without trailing zeros, never an exponent,
+ * never "-0". |value| < 1e15. */
+void text_add_number(struct text *t, double value, int places);
+
+#endif

@@ -1,0 +1,22 @@
+/* UTF-8, and which characters the project's texts may hold. */
+#ifndef BASE_UTF8_H
+#define BASE_UTF8_H
+
+#include <stdbool.h>
+#include <stddef.h>
+#include <stdint.h>
+
+/* Decodes the character at the start of text (length bytes, at least 1) into *code. Returns its
+ * length in bytes, 1 to 4, or 0 where the bytes are not valid UTF-8 (overlong forms, surrogates and
+ * codes over 10FFFF are not). */
+size_t utf8_decode(const char *text, size_t length, uint32_t *code);
+
+/* True for a character that may stand in a name, a title or a note: no control or format
+ * character (so none that turns the direction of text or has no width), no line or paragraph
+ * separator, nothing for private use, no noncharacter. */
+bool utf8_is_text(uint32_t code);
+
+/* Number of characters in valid UTF-8. */
+size_t utf8_count(const char *text, size_t length);
+
+#endif

@@ -1,0 +1,24 @@
+/* Laying ground: each act changes cells and all their mirror images, to one letter. Images outside
+ * the plan are left out. */
+#ifndef PLOT_LAY_H
+#define PLOT_LAY_H
+
+#include "plot/mirror.h"
+
+/* What an act did. */
+struct laid {
+	int64_t changed;  /* cells whose letter is another now */
+	int64_t outside;  /* images of cells that fell outside the plan */
+};
+
+/* letter: OPEN_GROUND or a legend letter. The rectangle, given by any two opposite corners' cells,
+ * must lie inside the plan; so must x, y. */
+struct laid lay_rectangle(struct plot *plot, struct rectangle r, char letter);
+/* Only the rim of the rectangle, one cell thick. */
+struct laid lay_frame(struct plot *plot, struct rectangle r, char letter);
+/* The 4-connected patch of one letter around x, y, and the images of that patch. */
+struct laid lay_flood(struct plot *plot, int x, int y, char letter);
+
+struct rectangle rectangle_between(int x0, int y0, int x1, int y1);
+
+#endif

@@ -1,0 +1,46 @@
+/* The mirror: where the images of a cell, a grid point and a rectangle are. The one place for it. */
+#ifndef PLOT_MIRROR_H
+#define PLOT_MIRROR_H
+
+#include "plot/plot.h"
+
+/* The kind, and the axes' place in half cells: cell x and cell across-1-x, point x and point
+ * across-x are images of each other. */
+struct mirror {
+	enum mirror_kind kind;
+	int across, down; /* upright axis at across/2, level axis at down/2 */
+};
+
+/* A patch of whole cells: left..right, top..bottom, all inclusive. */
+struct rectangle {
+	int left, top, right, bottom;
+};
+
+enum { IMAGES_MOST = 4 };
+
+/* The plot's mirror; an unset axis stands in the middle. */
+struct mirror mirror_of(const struct plot *plot);
+/* The cell and its images, the cell first, each once; they may lie outside the plan. Returns how
+ * many, 1 to 4. */
+int mirror_cells(const struct mirror *mirror, int x, int y, struct place images[IMAGES_MOST]);
+/* The same for a grid point. */
+int mirror_points(const struct mirror *mirror, int x, int y, struct place images[IMAGES_MOST]);
+/* The same for a rectangle of cells. */
+int mirror_rectangles(const struct mirror *mirror, struct rectangle r,
+	struct rectangle images[IMAGES_MOST]);
+
+/* True where the cell and its images inside the plan do not all have one letter. */
+bool mirror_is_broken(const struct mirror *mirror, const struct ground *ground, int x, int y);
+/* Orbits with more than one letter, each counted once. */
+int64_t mirror_faults(const struct mirror *mirror, const struct ground *ground);
+/* The first broken cell, in reading order, that is the first of its orbit and stands at or behind
+ * *from; false where there is none. */
+bool mirror_next_fault(const struct mirror *mirror, const struct ground *ground, struct place from,
+	struct place *fault);
+
+/* Turns a mirror key: left-right and top-bottom toggle their own part (both: four-way); half-turn
+ * toggles itself and clears the others. */
+enum mirror_kind mirror_toggled(enum mirror_kind now, enum mirror_kind pressed);
+const char *mirror_word(enum mirror_kind kind);
+
+#endif

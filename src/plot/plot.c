@@ -1,0 +1,185 @@
+#include "plot/plot.h"
+#include "base/memory.h"
+
+#include <assert.h>
+#include <stdlib.h>
+#include <string.h>
+
+void details_fini(struct details *details)
+{
+	block_fini(&details->head);
+	block_fini(&details->allow);
+	for (size_t i = 0; i < details->legend_count; i++) {
+		free(details->legend[i].name);
+		block_fini(&details->legend[i].block);
+	}
+	free(details->legend);
+	*details = (struct details){ .head.kind = BLOCK_HEAD, .allow.kind = BLOCK_ALLOW };
+}
+
+struct details details_copy(const struct details *details)
+{
+	struct details copy = {
+		.head = block_copy(&details->head),
+		.allow = block_copy(&details->allow),
+		.legend = memory_new(details->legend_count, sizeof *copy.legend),
+		.legend_count = details->legend_count,
+		.legend_capacity = details->legend_count,
+	};
+
+	for (size_t i = 0; i < details->legend_count; i++) {
+		copy.legend[i] = details->legend[i];
+		copy.legend[i].name = memory_string(details->legend[i].name);
+		copy.legend[i].block = block_copy(&details->legend[i].block);
+	}
+	return copy;
+}
+
+bool details_equal(const struct details *a, const struct details *b)
+{
+	if (a->legend_count != b->legend_count || !block_equal(&a->head, &b->head) ||
+		!block_equal(&a->allow, &b->allow))
+		return false;
+	for (size_t i = 0; i < a->legend_count; i++) {
+		const struct entry *one = &a->legend[i], *other = &b->legend[i];
+
+		if (one->letter != other->letter || one->class != other->class ||
+			strcmp(one->name, other->name) != 0 ||
+			!block_equal(&one->block, &other->block))
+			return false;
+	}
+	return true;
+}
+
+struct entry *details_add_entry(struct details *details, enum plot_class class, char letter,
+	char *name)
+{
+	struct entry *entry;
+
+	details->legend = memory_grow(details->legend, details->legend_count,
+		&details->legend_capacity, sizeof *details->legend);
+	entry = &details->legend[details->legend_count++];
+	*entry = (struct entry){ .letter = letter, .class = class, .name = name,
+		.block.kind = class_block(class) };
+	return entry;
+}
+
+void plot_init(struct plot *plot)
+{
+	*plot = (struct plot){ .details.head.kind = BLOCK_HEAD, .details.allow.kind = BLOCK_ALLOW };
+}
+
+void plot_fini(struct plot *plot)
+{
+	details_fini(&plot->details);
+	ground_fini(&plot->ground);
+}
+
+bool plot_equal(const struct plot *a, const struct plot *b)
+{
+	size_t cells = (size_t)a->ground.columns * (size_t)a->ground.rows;
+
+	return a->ground.columns == b->ground.columns && a->ground.rows == b->ground.rows &&
+		(cells == 0 || memcmp(a->ground.cells, b->ground.cells, cells) == 0) &&
+		details_equal(&a->details, &b->details);
+}
+
+static void legend_check(const struct plot *plot)
+{
+	for (size_t i = 0; i < plot->details.legend_count; i++) {
+		const struct entry *entry = &plot->details.legend[i];
+
+		assert(class_takes_letter(entry->class, entry->letter));
+		assert(plot_entry(plot, entry->letter) == entry);
+		assert(entry->block.kind == class_block(entry->class));
+		assert(entry->name && entry->name[0]);
+	}
+}
+
+void plot_check(const struct plot *plot)
+{
+	const struct ground *ground = &plot->ground;
+	size_t cells = (size_t)ground->columns * (size_t)ground->rows;
+
+	assert(ground->columns >= 1 && ground->columns <= SIDE_MOST);
+	assert(ground->rows >= 1 && ground->rows <= SIDE_MOST);
+	legend_check(plot);
+	for (size_t i = 0; i < cells; i++)
+		assert(ground->cells[i] == OPEN_GROUND || plot_entry(plot, ground->cells[i]));
+	for (enum attribute a = block_first(BLOCK_HEAD); a <= block_last(BLOCK_HEAD); a++)
+		assert(!attribute_row(a)->required || block_value(&plot->details.head, a)->set);
+}
+
+void ground_init(struct ground *ground, int columns, int rows)
+{
+	size_t cells = (size_t)columns * (size_t)rows;
+
+	*ground = (struct ground){ columns, rows, memory_new(cells, 1) };
+	memset(ground->cells, OPEN_GROUND, cells);
+}
+
+void ground_fini(struct ground *ground)
+{
+	free(ground->cells);
+	*ground = (struct ground){ 0, 0, NULL };
+}
+
+bool ground_holds(const struct ground *ground, int x, int y)
+{
+	return x >= 0 && y >= 0 && x < ground->columns && y < ground->rows;
+}
+
+char ground_cell(const struct ground *ground, int x, int y)
+{
+	assert(ground_holds(ground, x, y));
+	return ground->cells[(size_t)y * (size_t)ground->columns + (size_t)x];
+}
+
+const struct entry *plot_entry(const struct plot *plot, char letter)
+{
+	for (size_t i = 0; i < plot->details.legend_count; i++)
+		if (plot->details.legend[i].letter == letter)
+			return &plot->details.legend[i];
+	return NULL;
+}
+
+enum plot_class plot_class_of(const struct plot *plot, char letter)
+{
+	const struct entry *entry = plot_entry(plot, letter);
+
+	return entry ? entry->class : CLASS_OPEN;
+}
+
+enum units plot_units(const struct plot *plot)
+{
+	return block_number(&plot->details.head, HEAD_UNITS) == UNITS_METRIC ? UNITS_METRIC :
+		UNITS_IMPERIAL;
+}
+
+nm plot_cell(const struct plot *plot)
+{
+	return block_length(&plot->details.head, HEAD_CELL);
+}
+
+const char *class_word(enum plot_class class)
+{
+	static const char *const words[CLASSES] = { "bed", "path", "lawn", "fixture", "open",
+		"boundary" };
+
+	return words[class];
+}
+
+enum block_kind class_block(enum plot_class class)
+{
+	static const enum block_kind kinds[] = { BLOCK_BED, BLOCK_PATH, BLOCK_LAWN, BLOCK_FIXTURE };
+
+	assert(class <= CLASS_FIXTURE);
+	return kinds[class];
+}
+
+bool class_takes_letter(enum plot_class class, char letter)
+{
+	if (class == CLASS_FIXTURE)
+		return letter >= 'A' && letter <= 'Z';
+	return letter >= 'a' && letter <= 'z';
+}

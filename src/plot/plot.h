@@ -1,0 +1,75 @@
+/* The model of a plot: what the letters stand for and the ground they lie on. It knows nothing of
+ * quantities, screens or files. */
+#ifndef PLOT_PLOT_H
+#define PLOT_PLOT_H
+
+#include "plot/attribute.h"
+
+/* What the ground can be; open ground is left as it is, boundary is what lies beyond the plan. */
+enum plot_class { CLASS_BED, CLASS_PATH, CLASS_LAWN, CLASS_FIXTURE, CLASS_OPEN, CLASS_BOUNDARY };
+enum { CLASSES = CLASS_BOUNDARY + 1, SIDE_MOST = 2048, NAME_MOST = 60, NOTE_MOST = 500 };
+
+#define OPEN_GROUND '.'
+
+/* An entry of the legend. */
+struct entry {
+	char letter; /* a-z, or A-Z for a fixture */
+	enum plot_class class; /* CLASS_BED .. CLASS_FIXTURE */
+	char *name;
+	struct block block;
+};
+
+/* All of a plot but its ground: what an undo step keeps whole when it changes. */
+struct details {
+	struct block head, allow;
+	struct entry *legend;
+	size_t legend_count, legend_capacity;
+};
+
+/* Row-major letters, OPEN_GROUND or one of the legend's. */
+struct ground {
+	int columns, rows; /* 1..SIDE_MOST */
+	char *cells;
+};
+
+struct plot {
+	struct details details;
+	struct ground ground;
+};
+
+/* An empty plot has no legend and no ground; plot_fini leaves it so again. */
+void plot_init(struct plot *plot);
+void plot_fini(struct plot *plot);
+bool plot_equal(const struct plot *a, const struct plot *b);
+/* Asserts what must always hold: sides in range, every cell's letter in the legend, letters distinct
+ * and of their class, required attributes set, values in range. For tests. */
+void plot_check(const struct plot *plot);
+
+void details_fini(struct details *details);
+struct details details_copy(const struct details *details);
+bool details_equal(const struct details *a, const struct details *b);
+/* Appends an entry, taking over name; its attributes are unset. */
+struct entry *details_add_entry(struct details *details, enum plot_class class, char letter,
+	char *name);
+
+/* Open ground of the given size. */
+void ground_init(struct ground *ground, int columns, int rows);
+void ground_fini(struct ground *ground);
+bool ground_holds(const struct ground *ground, int x, int y);
+/* x, y must be inside. */
+char ground_cell(const struct ground *ground, int x, int y);
+
+/* NULL where no entry has the letter. */
+const struct entry *plot_entry(const struct plot *plot, char letter);
+/* CLASS_OPEN for OPEN_GROUND. */
+enum plot_class plot_class_of(const struct plot *plot, char letter);
+enum units plot_units(const struct plot *plot);
+nm plot_cell(const struct plot *plot);
+/* "bed", "path" ... "boundary", as in the format and the takeoff. */
+const char *class_word(enum plot_class class);
+/* The block kind of an entry's class. */
+enum block_kind class_block(enum plot_class class);
+/* True for a letter that an entry of the class may have. */
+bool class_takes_letter(enum plot_class class, char letter);
+
+#endif

@@ -1,0 +1,95 @@
+/* The value of one attribute, of any kind the plot format knows: how it is held, read, written. */
+#ifndef PLOT_VALUE_H
+#define PLOT_VALUE_H
+
+#include "base/length.h"
+
+#include <stdbool.h>
+
+enum value_kind {
+	VALUE_TEXT,    /* quoted text */
+	VALUE_LENGTH,  /* nanometres */
+	VALUE_COUNT,   /* whole number */
+	VALUE_DECIMAL, /* whole millionths */
+	VALUE_PERCENT, /* whole millionths of a percent */
+	VALUE_CHOICE,  /* index into the attribute's words */
+	VALUE_SIZE,    /* of a block */
+	VALUE_CAP,     /* a size, or none: all three lengths 0 */
+	VALUE_DENSITY,
+	VALUE_MIX,
+	VALUE_PLACE
+};
+
+#define MILLION INT64_C(1000000)
+
+/* A block as laid, joints included: along the wall, across it, up. */
+struct size {
+	nm along, across, up;
+};
+
+enum density_unit { DENSITY_LB_CU_FT, DENSITY_KG_M3 };
+
+/* Kept in the unit it was given in. */
+struct density {
+	int64_t millionths;
+	enum density_unit unit;
+};
+
+enum { MIX_PARTS_MOST = 8, MIX_NAME_MOST = 60 };
+
+struct mix_part {
+	char name[MIX_NAME_MOST + 1]; /* lower-case words joined by hyphens */
+	int64_t thousandths;          /* share of the whole, 1..1,000,000 */
+};
+
+struct mix {
+	int count; /* 1..MIX_PARTS_MOST, names distinct */
+	struct mix_part parts[MIX_PARTS_MOST];
+};
+
+struct place {
+	int x, y;
+};
+
+/* An attribute is set or unset; while unset `as` is meaningless. Texts and mixes are owned. */
+struct value {
+	bool set;
+	union {
+		const char *text;
+		nm length;
+		int64_t number; /* count, millionths, index of a choice */
+		struct size size;
+		struct density density;
+		const struct mix *mix;
+		struct place place;
+	} as;
+};
+
+/* What may be read for an attribute: its kind and range. */
+struct value_rule {
+	enum value_kind kind;
+	/* Least and most: nanometres, counts, millionths, millionths of a percent, characters, or
+	 * millionths of the density unit; unused for choices, mixes and places. */
+	int64_t least, most;
+	const char *const *words; /* of a choice, NULL at the end */
+	bool is_signed;           /* a decimal that may have a minus */
+};
+
+/* Reads a value and checks its range; the scan may go on behind it. *out owns what it holds. False
+ * with d filled; *out then untouched. */
+bool value_scan(struct scan *s, const struct value_rule *rule, enum units units, struct value *out,
+	struct diag *d);
+/* Writes a set value in the format's own form. */
+void value_write(struct text *out, const struct value_rule *rule, const struct value *value,
+	enum units units);
+struct value value_copy(enum value_kind kind, const struct value *value);
+void value_fini(enum value_kind kind, struct value *value);
+/* Two unset values are equal. */
+bool value_equal(enum value_kind kind, const struct value *a, const struct value *b);
+
+bool size_equal(const struct size *a, const struct size *b);
+bool size_is_none(const struct size *size);
+/* Kilograms a cubic metre. */
+double density_si(const struct density *density);
+
+#endif

@@ -1,0 +1,60 @@
+/* Geometry read off a plot: runs of equal letters, the regions they join to, the edges between
+ * classes. Exact: lengths count sides of cells, areas count cells.
+ *
+ * A region is a 4-connected patch of cells with one letter of the legend; open ground has none. What
+ * is around it is 8-connected, so a ring closed only at a point has no hole. Regions are numbered per
+ * class in reading order of their first cell: B1, P1, L1, F1. */
+#ifndef SURVEY_SURVEY_H
+#define SURVEY_SURVEY_H
+
+#include "base/memory.h"
+#include "plot/plot.h"
+
+enum { NO_REGION = -1 };
+
+/* Cells left..right-1 of one row, all of one letter, ended by another letter or the boundary. */
+struct run {
+	int left, right;
+	int region; /* index into regions, NO_REGION on open ground */
+	char letter;
+	enum plot_class class;
+};
+
+struct region {
+	const struct entry *entry; /* in the plot that was surveyed */
+	int number;                /* from 1, per class */
+	struct place first_cell;   /* in reading order */
+	struct place most;         /* right and bottom of its bounding box, inclusive */
+	int left;                  /* left of it; its top is first_cell.y */
+	int64_t cells;
+	int64_t perimeter;         /* sides of cells, holes included */
+	int64_t holes;
+	int64_t convex, reflex;    /* corners over all loops */
+};
+
+struct survey {
+	nm cell;
+	int columns, rows;
+	const struct run *runs;   /* row after row, left to right */
+	const size_t *row_runs;   /* rows + 1: row y's runs are row_runs[y] .. row_runs[y+1]-1 */
+	const struct region *regions; /* in reading order of first cells */
+	int region_count;
+	/* Sides of cells between two classes, each side once, symmetric; a class with itself: between
+	 * different letters of it. open with boundary included, boundary with boundary 0. */
+	int64_t edges[CLASSES][CLASSES];
+};
+
+/* Surveys the plot; all lives in the arena and points into the plot. */
+void survey_plot(struct survey *out, struct arena *arena, const struct plot *plot);
+
+/* The region at a cell inside the plan, NO_REGION on open ground. */
+int survey_region_at(const struct survey *survey, int x, int y);
+/* "B1", "P12": letter of the class and number. */
+enum { REGION_NAME_MOST = 16 };
+void survey_region_name(const struct region *region, char name[REGION_NAME_MOST]);
+char survey_class_letter(enum plot_class class);
+
+/* Square metres of so many cells: the one place where a length is squared. */
+double survey_area(int64_t cells, nm cell);
+
+#endif
