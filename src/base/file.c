@@ -259,7 +259,7 @@ struct file_stamp file_stamp(const char *path)
 
 	if (stat(path, &status) < 0)
 		return (struct file_stamp){ .exists = false };
-	return (struct file_stamp){ true, status.st_dev, status.st_ino, status.st_size,
+	return (struct file_stamp){ true, S_ISREG(status.st_mode), status.st_dev, status.st_ino, status.st_size,
 		status.st_mtim };
 }
 

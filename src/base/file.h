@@ -11,7 +11,7 @@
 
 /* What a file was when it was last seen: two stamps differ when somebody else has written it. */
 struct file_stamp {
-	bool exists;
+	bool exists, is_regular;
 	dev_t device;
 	ino_t inode;
 	off_t size;

@@ -1,0 +1,191 @@
+#include "plot/mirror.h"
+
+const char *mirror_word(enum mirror_kind kind)
+{
+	return attribute_row(HEAD_MIRROR)->rule.words[kind];
+}
+
+struct mirror mirror_of(const struct plot *plot)
+{
+	const struct block *head = &plot->details.head;
+	const struct value *axis = block_value(head, HEAD_AXIS);
+
+	return (struct mirror){
+		.kind = (enum mirror_kind)block_number(head, HEAD_MIRROR),
+		.across = axis->set ? axis->as.place.x : plot->ground.columns,
+		.down = axis->set ? axis->as.place.y : plot->ground.rows,
+	};
+}
+
+/* Which of the three reflections a kind has, after the thing itself. */
+struct reflection {
+	bool across, down;
+};
+
+static int reflections(enum mirror_kind kind, struct reflection list[IMAGES_MOST])
+{
+	int count = 0;
+
+	list[count++] = (struct reflection){ false, false };
+	if (kind == MIRROR_LEFT_RIGHT || kind == MIRROR_FOUR_WAY)
+		list[count++] = (struct reflection){ true, false };
+	if (kind == MIRROR_TOP_BOTTOM || kind == MIRROR_FOUR_WAY)
+		list[count++] = (struct reflection){ false, true };
+	if (kind == MIRROR_HALF_TURN || kind == MIRROR_FOUR_WAY)
+		list[count++] = (struct reflection){ true, true };
+	return count;
+}
+
+static bool rectangle_equal(const struct rectangle *a, const struct rectangle *b)
+{
+	return a->left == b->left && a->top == b->top && a->right == b->right &&
+		a->bottom == b->bottom;
+}
+
+int mirror_rectangles(const struct mirror *mirror, struct rectangle r,
+	struct rectangle images[IMAGES_MOST])
+{
+	struct reflection list[IMAGES_MOST];
+	int all = reflections(mirror->kind, list), count = 0;
+
+	for (int i = 0; i < all; i++) {
+		struct rectangle image = r;
+		bool is_new = true;
+
+		if (list[i].across) {
+			image.left = mirror->across - 1 - r.right;
+			image.right = mirror->across - 1 - r.left;
+		}
+		if (list[i].down) {
+			image.top = mirror->down - 1 - r.bottom;
+			image.bottom = mirror->down - 1 - r.top;
+		}
+		for (int j = 0; j < count; j++)
+			is_new = is_new && !rectangle_equal(&images[j], &image);
+		if (is_new)
+			images[count++] = image;
+	}
+	return count;
+}
+
+int mirror_cells(const struct mirror *mirror, int x, int y, struct place images[IMAGES_MOST])
+{
+	struct rectangle cells[IMAGES_MOST];
+	int count = mirror_rectangles(mirror, (struct rectangle){ x, y, x, y }, cells);
+
+	for (int i = 0; i < count; i++)
+		images[i] = (struct place){ cells[i].left, cells[i].top };
+	return count;
+}
+
+int mirror_points(const struct mirror *mirror, int x, int y, struct place images[IMAGES_MOST])
+{
+	/* Point x is the left edge of cell x, so points mirror like cells about an axis one half cell
+	 * further on. */
+	struct mirror points = { mirror->kind, mirror->across + 1, mirror->down + 1 };
+
+	return mirror_cells(&points, x, y, images);
+}
+
+bool mirror_is_broken(const struct mirror *mirror, const struct ground *ground, int x, int y)
+{
+	struct place images[IMAGES_MOST];
+	int count = mirror_cells(mirror, x, y, images);
+
+	for (int i = 1; i < count; i++)
+		if (ground_holds(ground, images[i].x, images[i].y) &&
+			ground_cell(ground, images[i].x, images[i].y) != ground_cell(ground, x, y))
+			return true;
+	return false;
+}
+
+/* True for the first cell, in reading order, of its orbit inside the plan. */
+static bool is_first(const struct mirror *mirror, const struct ground *ground, int x, int y)
+{
+	struct place images[IMAGES_MOST];
+	int count = mirror_cells(mirror, x, y, images);
+
+	for (int i = 1; i < count; i++)
+		if (ground_holds(ground, images[i].x, images[i].y) &&
+			(images[i].y < y || (images[i].y == y && images[i].x < x)))
+			return false;
+	return true;
+}
+
+/* The letters of a row against those of its image in another row, read forwards or backwards: the
+ * first place from `from` on where they differ, `columns` if none. */
+static int row_difference(const struct mirror *mirror, const struct ground *ground, int from, int y,
+	struct reflection how)
+{
+	int columns = ground->columns, image_y = how.down ? mirror->down - 1 - y : y;
+	const char *row, *image;
+
+	if (image_y < 0 || image_y >= ground->rows)
+		return columns;
+	row = ground->cells + (size_t)y * (size_t)columns;
+	image = ground->cells + (size_t)image_y * (size_t)columns;
+	for (int x = from; x < columns; x++) {
+		int image_x = how.across ? mirror->across - 1 - x : x;
+
+		if (image_x >= 0 && image_x < columns && row[x] != image[image_x])
+			return x;
+	}
+	return columns;
+}
+
+/* The first cell from `from` on in row y that differs from any image. */
+static int row_fault(const struct mirror *mirror, const struct ground *ground, int from, int y)
+{
+	struct reflection list[IMAGES_MOST];
+	int all = reflections(mirror->kind, list), first = ground->columns;
+
+	for (int i = 1; i < all; i++) {
+		int x = row_difference(mirror, ground, from, y, list[i]);
+
+		first = x < first ? x : first;
+	}
+	return first;
+}
+
+bool mirror_next_fault(const struct mirror *mirror, const struct ground *ground, struct place from,
+	struct place *fault)
+{
+	int x = from.x;
+
+	for (int y = from.y; y < ground->rows; y++, x = 0) {
+		while ((x = row_fault(mirror, ground, x, y)) < ground->columns) {
+			if (is_first(mirror, ground, x, y)) {
+				*fault = (struct place){ x, y };
+				return true;
+			}
+			x++;
+		}
+	}
+	return false;
+}
+
+int64_t mirror_faults(const struct mirror *mirror, const struct ground *ground)
+{
+	struct place at = { 0, 0 };
+	int64_t count = 0;
+
+	while (mirror_next_fault(mirror, ground, at, &at)) {
+		count++;
+		at.x++;
+	}
+	return count;
+}
+
+enum mirror_kind mirror_toggled(enum mirror_kind now, enum mirror_kind pressed)
+{
+	bool across = now == MIRROR_LEFT_RIGHT || now == MIRROR_FOUR_WAY;
+	bool down = now == MIRROR_TOP_BOTTOM || now == MIRROR_FOUR_WAY;
+
+	if (pressed == MIRROR_HALF_TURN)
+		return now == MIRROR_HALF_TURN ? MIRROR_OFF : MIRROR_HALF_TURN;
+	across = across != (pressed == MIRROR_LEFT_RIGHT);
+	down = down != (pressed == MIRROR_TOP_BOTTOM);
+	if (across && down)
+		return MIRROR_FOUR_WAY;
+	return across ? MIRROR_LEFT_RIGHT : down ? MIRROR_TOP_BOTTOM : MIRROR_OFF;
+}

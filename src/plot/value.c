@@ -1,0 +1,441 @@
+#include "plot/value.h"
+#include "base/memory.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+static const double KG_M3_PER_LB_CU_FT = 0.45359237 / 0.028316846592;
+
+enum { DECIMAL_PLACES = 6, SHARE_PLACES = 3, SHARE_MOST = 1000 * 1000 };
+
+bool size_equal(const struct size *a, const struct size *b)
+{
+	return a->along == b->along && a->across == b->across && a->up == b->up;
+}
+
+bool size_is_none(const struct size *size)
+{
+	return size->along == 0;
+}
+
+double density_si(const struct density *density)
+{
+	double number = (double)density->millionths / (double)MILLION;
+
+	return density->unit == DENSITY_KG_M3 ? number : number * KG_M3_PER_LB_CU_FT;
+}
+
+/* ---- Reading ---------------------------------------------------------------------------------- */
+
+static bool out_of_range(const struct scan *s, size_t start, const struct value_rule *rule,
+	enum units units, struct diag *d)
+{
+	struct value least = { .set = true, .as.number = rule->least };
+	struct value most = { .set = true, .as.number = rule->most };
+	struct text words = TEXT_EMPTY;
+
+	if (rule->kind == VALUE_DENSITY) {
+		text_add(&words, "1 to 10000 lb/cu ft or kg/m3");
+	} else {
+		value_write(&words, rule, &least, units);
+		text_add(&words, " to ");
+		value_write(&words, rule, &most, units);
+	}
+	scan_fail(s, start, d, "%s", words.bytes);
+	text_fini(&words);
+	return false;
+}
+
+static bool in_range(const struct value_rule *rule, int64_t number)
+{
+	return number >= rule->least && number <= rule->most;
+}
+
+static bool length_value(struct scan *s, const struct value_rule *rule, enum units units,
+	struct value *out, struct diag *d)
+{
+	size_t start = s->at;
+
+	if (!length_scan(s, units, &out->as.length, d))
+		return false;
+	return in_range(rule, out->as.length) || out_of_range(s, start, rule, units, d);
+}
+
+/* A number that a blank, a comma or the end follows: 12, 1.5. */
+static bool plain_number(struct scan *s, int places, bool is_signed, int64_t *units)
+{
+	bool minus;
+	char next;
+
+	scan_blanks(s);
+	minus = is_signed && scan_peek(s) == '-';
+	s->at += minus;
+	if (!scan_decimal(s, places, units))
+		return false;
+	if (minus)
+		*units = -*units;
+	next = scan_peek(s);
+	return next == '\0' || next == ' ' || next == '\t' || next == ',';
+}
+
+static bool number_value(struct scan *s, const struct value_rule *rule, enum units units,
+	struct value *out, struct diag *d)
+{
+	bool is_count = rule->kind == VALUE_COUNT;
+	size_t start = s->at;
+
+	if (!plain_number(s, is_count ? 0 : DECIMAL_PLACES, rule->is_signed, &out->as.number))
+		return scan_fail(s, start, d, is_count ? "a whole number" :
+			"a number with at most 6 decimal places");
+	return in_range(rule, out->as.number) || out_of_range(s, start, rule, units, d);
+}
+
+static bool percent_value(struct scan *s, const struct value_rule *rule, enum units units,
+	struct value *out, struct diag *d)
+{
+	size_t start = s->at;
+
+	scan_blanks(s);
+	if (!scan_decimal(s, DECIMAL_PLACES, &out->as.number) || !scan_take(s, '%'))
+		return scan_fail(s, start, d, "a percentage such as 5 %%");
+	return in_range(rule, out->as.number) || out_of_range(s, start, rule, units, d);
+}
+
+static bool choice_value(struct scan *s, const struct value_rule *rule, struct value *out,
+	struct diag *d)
+{
+	struct text words = TEXT_EMPTY;
+	size_t start = s->at, length;
+	const char *word = scan_word(s, &length);
+
+	for (int i = 0; rule->words[i]; i++) {
+		if (scan_word_is(word, length, rule->words[i])) {
+			out->as.number = i;
+			return true;
+		}
+	}
+	for (int i = 0; rule->words[i]; i++) {
+		if (i)
+			text_add(&words, rule->words[i + 1] ? ", " : " or ");
+		text_add(&words, rule->words[i]);
+	}
+	scan_fail(s, start, d, "%s", words.bytes);
+	text_fini(&words);
+	return false;
+}
+
+/* The x between two lengths of a size. */
+static bool times_sign(struct scan *s, struct diag *d)
+{
+	size_t start = s->at;
+
+	return scan_take(s, 'x') ||
+		scan_fail(s, start, d, "x, as in 16 in x 8 in x 6 in (along, across, up)");
+}
+
+static bool size_value(struct scan *s, const struct value_rule *rule, enum units units,
+	struct value *out, struct diag *d)
+{
+	nm sides[3];
+	size_t starts[3];
+
+	for (int i = 0; i < 3; i++) {
+		struct value side;
+		const struct value_rule one = { .kind = VALUE_LENGTH, .least = rule->least,
+			.most = rule->most };
+
+		if (i && !times_sign(s, d))
+			return false;
+		scan_blanks(s);
+		starts[i] = s->at;
+		if (!length_value(s, &one, units, &side, d))
+			return false;
+		sides[i] = side.as.length;
+	}
+	if (sides[1] > sides[0])
+		return scan_fail(s, starts[1], d,
+			"a depth across the wall of at most the length along it");
+	out->as.size = (struct size){ sides[0], sides[1], sides[2] };
+	return true;
+}
+
+static bool cap_value(struct scan *s, const struct value_rule *rule, enum units units,
+	struct value *out, struct diag *d)
+{
+	struct scan ahead = *s;
+	size_t length;
+	const char *word = scan_word(&ahead, &length);
+
+	if (!scan_word_is(word, length, "none"))
+		return size_value(s, rule, units, out, d);
+	*s = ahead;
+	out->as.size = (struct size){ 0, 0, 0 };
+	return true;
+}
+
+static bool density_value(struct scan *s, const struct value_rule *rule, enum units units,
+	struct value *out, struct diag *d)
+{
+	struct density *density = &out->as.density;
+	size_t start = s->at, length;
+	const char *word;
+
+	scan_blanks(s);
+	if (!scan_decimal(s, DECIMAL_PLACES, &density->millionths))
+		return scan_fail(s, start, d, "a density such as 135 lb/cu ft or 2150 kg/m3");
+	word = scan_word(s, &length);
+	if (scan_word_is(word, length, "kg/m3")) {
+		density->unit = DENSITY_KG_M3;
+	} else if (scan_word_is(word, length, "lb/cu") &&
+		(word = scan_word(s, &length), scan_word_is(word, length, "ft"))) {
+		density->unit = DENSITY_LB_CU_FT;
+	} else {
+		return scan_fail(s, start, d, "a density such as 135 lb/cu ft or 2150 kg/m3");
+	}
+	return in_range(rule, density->millionths) || out_of_range(s, start, rule, units, d);
+}
+
+/* Lower-case words joined by single hyphens. */
+static bool is_part_name(const char *word, size_t length)
+{
+	if (length == 0 || length > MIX_NAME_MOST || word[0] == '-' || word[length - 1] == '-')
+		return false;
+	for (size_t i = 0; i < length; i++) {
+		bool is_letter = word[i] >= 'a' && word[i] <= 'z';
+
+		if (!is_letter && (word[i] != '-' || word[i - 1] == '-'))
+			return false;
+	}
+	return true;
+}
+
+static bool mix_part_scan(struct scan *s, struct mix *mix, struct diag *d)
+{
+	struct mix_part *part = &mix->parts[mix->count];
+	size_t start = s->at, length;
+	const char *word = scan_word(s, &length);
+
+	if (!is_part_name(word, length))
+		return scan_fail(s, start, d, "a name of lower-case letters and hyphens, as in "
+			"topsoil 5, compost 4, sharp-sand 1");
+	memcpy(part->name, word, length);
+	part->name[length] = '\0';
+	for (int i = 0; i < mix->count; i++)
+		if (strcmp(mix->parts[i].name, part->name) == 0)
+			return scan_fail(s, start, d, "another name: each part once");
+	start = s->at;
+	if (!plain_number(s, SHARE_PLACES, false, &part->thousandths) || part->thousandths == 0 ||
+		part->thousandths > SHARE_MOST)
+		return scan_fail(s, start, d,
+			"the part's share, over 0 up to 1000 with at most 3 decimal places");
+	mix->count++;
+	return true;
+}
+
+static bool mix_value(struct scan *s, struct value *out, struct diag *d)
+{
+	struct mix mix = { .count = 0 };
+	struct mix *kept;
+
+	do {
+		if (mix.count == MIX_PARTS_MOST)
+			return scan_fail(s, s->at, d, "at most %d parts", MIX_PARTS_MOST);
+		if (!mix_part_scan(s, &mix, d))
+			return false;
+	} while (scan_take(s, ','));
+	kept = memory_new(1, sizeof *kept);
+	*kept = mix;
+	out->as.mix = kept;
+	return true;
+}
+
+static bool place_value(struct scan *s, struct value *out, struct diag *d)
+{
+	size_t start = s->at;
+	int64_t x, y;
+
+	scan_blanks(s);
+	if (!scan_decimal(s, 0, &x) || x > INT32_MAX || scan_peek(s) != ',')
+		return scan_fail(s, start, d, "a place X,Y");
+	s->at++;
+	if (!plain_number(s, 0, false, &y) || y > INT32_MAX)
+		return scan_fail(s, start, d, "a place X,Y");
+	out->as.place = (struct place){ (int)x, (int)y };
+	return true;
+}
+
+static bool scan_kind(struct scan *s, const struct value_rule *rule, enum units units,
+	struct value *out, struct diag *d)
+{
+	char *text;
+
+	switch (rule->kind) {
+	case VALUE_TEXT:
+		if (!scan_quoted(s, (size_t)rule->least, (size_t)rule->most, &text, d))
+			return false;
+		out->as.text = text;
+		return true;
+	case VALUE_LENGTH:
+		return length_value(s, rule, units, out, d);
+	case VALUE_COUNT:
+	case VALUE_DECIMAL:
+		return number_value(s, rule, units, out, d);
+	case VALUE_PERCENT:
+		return percent_value(s, rule, units, out, d);
+	case VALUE_CHOICE:
+		return choice_value(s, rule, out, d);
+	case VALUE_SIZE:
+		return size_value(s, rule, units, out, d);
+	case VALUE_CAP:
+		return cap_value(s, rule, units, out, d);
+	case VALUE_DENSITY:
+		return density_value(s, rule, units, out, d);
+	case VALUE_MIX:
+		return mix_value(s, out, d);
+	case VALUE_PLACE:
+		return place_value(s, out, d);
+	}
+	return false;
+}
+
+bool value_scan(struct scan *s, const struct value_rule *rule, enum units units, struct value *out,
+	struct diag *d)
+{
+	struct value value = { .set = true };
+
+	if (!scan_kind(s, rule, units, &value, d))
+		return false;
+	*out = value;
+	return true;
+}
+
+/* ---- Writing ---------------------------------------------------------------------------------- */
+
+static void size_write(struct text *out, const struct size *size, enum units units)
+{
+	length_write(out, size->along, units);
+	text_add(out, " x ");
+	length_write(out, size->across, units);
+	text_add(out, " x ");
+	length_write(out, size->up, units);
+}
+
+static void mix_write(struct text *out, const struct mix *mix)
+{
+	for (int i = 0; i < mix->count; i++) {
+		text_print(out, "%s%s ", i ? ", " : "", mix->parts[i].name);
+		text_add_decimal(out, mix->parts[i].thousandths, SHARE_PLACES);
+	}
+}
+
+void value_write(struct text *out, const struct value_rule *rule, const struct value *value,
+	enum units units)
+{
+	switch (rule->kind) {
+	case VALUE_TEXT:
+		text_add_quoted(out, value->as.text);
+		break;
+	case VALUE_LENGTH:
+		length_write(out, value->as.length, units);
+		break;
+	case VALUE_COUNT:
+		text_add_decimal(out, value->as.number, 0);
+		break;
+	case VALUE_DECIMAL:
+		text_add_decimal(out, value->as.number, DECIMAL_PLACES);
+		break;
+	case VALUE_PERCENT:
+		text_add_decimal(out, value->as.number, DECIMAL_PLACES);
+		text_add(out, " %");
+		break;
+	case VALUE_CHOICE:
+		text_add(out, rule->words[value->as.number]);
+		break;
+	case VALUE_CAP:
+		if (size_is_none(&value->as.size)) {
+			text_add(out, "none");
+			break;
+		}
+		size_write(out, &value->as.size, units);
+		break;
+	case VALUE_SIZE:
+		size_write(out, &value->as.size, units);
+		break;
+	case VALUE_DENSITY:
+		text_add_decimal(out, value->as.density.millionths, DECIMAL_PLACES);
+		text_add(out, value->as.density.unit == DENSITY_KG_M3 ? " kg/m3" : " lb/cu ft");
+		break;
+	case VALUE_MIX:
+		mix_write(out, value->as.mix);
+		break;
+	case VALUE_PLACE:
+		text_print(out, "%d,%d", value->as.place.x, value->as.place.y);
+		break;
+	}
+}
+
+/* ---- Keeping ---------------------------------------------------------------------------------- */
+
+struct value value_copy(enum value_kind kind, const struct value *value)
+{
+	struct value copy = *value;
+
+	if (value->set && kind == VALUE_TEXT)
+		copy.as.text = memory_string(value->as.text);
+	if (value->set && kind == VALUE_MIX) {
+		struct mix *mix = memory_new(1, sizeof *mix);
+
+		*mix = *value->as.mix;
+		copy.as.mix = mix;
+	}
+	return copy;
+}
+
+void value_fini(enum value_kind kind, struct value *value)
+{
+	/* A set value owns what it points to; const in its type is for readers. */
+	if (value->set && kind == VALUE_TEXT)
+		free((char *)(uintptr_t)value->as.text);
+	if (value->set && kind == VALUE_MIX)
+		free((struct mix *)(uintptr_t)value->as.mix);
+	*value = (struct value){ .set = false };
+}
+
+static bool mix_equal(const struct mix *a, const struct mix *b)
+{
+	if (a->count != b->count)
+		return false;
+	for (int i = 0; i < a->count; i++)
+		if (strcmp(a->parts[i].name, b->parts[i].name) != 0 ||
+			a->parts[i].thousandths != b->parts[i].thousandths)
+			return false;
+	return true;
+}
+
+bool value_equal(enum value_kind kind, const struct value *a, const struct value *b)
+{
+	if (!a->set || !b->set)
+		return a->set == b->set;
+	switch (kind) {
+	case VALUE_TEXT:
+		return strcmp(a->as.text, b->as.text) == 0;
+	case VALUE_LENGTH:
+		return a->as.length == b->as.length;
+	case VALUE_COUNT:
+	case VALUE_DECIMAL:
+	case VALUE_PERCENT:
+	case VALUE_CHOICE:
+		return a->as.number == b->as.number;
+	case VALUE_SIZE:
+	case VALUE_CAP:
+		return size_equal(&a->as.size, &b->as.size);
+	case VALUE_DENSITY:
+		return a->as.density.millionths == b->as.density.millionths &&
+			a->as.density.unit == b->as.density.unit;
+	case VALUE_MIX:
+		return mix_equal(a->as.mix, b->as.mix);
+	case VALUE_PLACE:
+		return a->as.place.x == b->as.place.x && a->as.place.y == b->as.place.y;
+	}
+	return false;
+}
