@@ -1,0 +1,25 @@
+parterre-plot 1
+title "Weavers' Yard herb court"
+note "The neighbour agreed the east line on 3 May."
+units imperial
+cell 1 ft
+mirror left-right
+
+bed b "Raised bed"
+  block 1 ft x 4 in x 4 in
+  courses 4
+  mix topsoil 5, compost 4, sharp-sand 1
+path p "Crushed stone"
+lawn l "Turf"
+fixture S "Sundial"
+  height 4 ft
+
+ground 14 x 8
+  ..............
+  .bbbbbppbbbbb.
+  .bbbbbppbbbbb.
+  .bbbbbppbbbbb.
+  .ppppppppppp..
+  .lllllSSlllll.
+  .lllllSSlllll.
+  ..............

@@ -1,0 +1,122 @@
+#include "report/command.h"
+#include "plot/store.h"
+#include "report/deliver.h"
+#include "report/report.h"
+
+#include <errno.h>
+#include <getopt.h>
+#include <stdio.h>
+#include <string.h>
+
+struct request {
+	const char *plot, *output; /* output NULL: standard output */
+	bool json, force;
+};
+
+static int complain(const char *sentence)
+{
+	fprintf(stderr, "parterre: %s\n", sentence);
+	return 2;
+}
+
+static bool request_read(struct request *request, int argc, char **argv)
+{
+	static const struct option options[] = {
+		{ "output", required_argument, NULL, 'o' },
+		{ "json", no_argument, NULL, 'j' },
+		{ "force", no_argument, NULL, 'f' },
+		{ NULL, 0, NULL, 0 },
+	};
+	int option;
+
+	*request = (struct request){ NULL, NULL, false, false };
+	optind = 0; /* the word "takeoff" takes the place of the program's name */
+	while ((option = getopt_long(argc, argv, "o:", options, NULL)) != -1) {
+		if (option == 'o')
+			request->output = optarg;
+		else if (option == 'j')
+			request->json = true;
+		else if (option == 'f')
+			request->force = true;
+		else
+			return false;
+	}
+	if (argc - optind != 1)
+		return complain("takeoff needs one plot file, or - for standard input") == 0;
+	request->plot = argv[optind];
+	return true;
+}
+
+static int print(const struct text *bytes)
+{
+	if (fwrite(bytes->bytes, 1, bytes->length, stdout) == bytes->length && fflush(stdout) == 0)
+		return 0;
+	fprintf(stderr, "parterre: cannot write to standard output: %s\n", strerror(errno));
+	return 2;
+}
+
+static int deliver(const struct request *request, const struct text *bytes)
+{
+	struct file_error error;
+
+	if (!request->output || strcmp(request->output, "-") == 0)
+		return print(bytes);
+	switch (report_deliver(request->output, bytes, request->plot, request->force, &error)) {
+	case DELIVERY_DONE:
+		return 0;
+	case DELIVERY_WOULD_REPLACE:
+		complain(error.sentence);
+		fputs("parterre: --force writes over it\n", stderr);
+		return 2;
+	case DELIVERY_FAILED:
+		break;
+	}
+	return complain(error.sentence);
+}
+
+/* The name for the heading: the file's last part. */
+static const char *plot_name(const char *path)
+{
+	const char *slash = strrchr(path, '/');
+
+	if (strcmp(path, "-") == 0)
+		return "standard input";
+	return slash ? slash + 1 : path;
+}
+
+static int takeoff(const struct request *request, const struct plot *plot)
+{
+	struct arena arena = ARENA_EMPTY;
+	struct text bytes = TEXT_EMPTY;
+	struct takeoff result;
+	int status;
+
+	takeoff_compute(&result, &arena, plot);
+	if (request->json)
+		report_json(&bytes, plot, &result);
+	else
+		report_text(&bytes, plot, &result, plot_name(request->plot));
+	status = deliver(request, &bytes);
+	text_fini(&bytes);
+	arena_clear(&arena);
+	return status;
+}
+
+int command_takeoff(int argc, char **argv)
+{
+	struct text message = TEXT_EMPTY;
+	struct request request;
+	struct plot plot;
+	int status;
+
+	if (!request_read(&request, argc, argv))
+		return 2;
+	plot_init(&plot);
+	if (store_read(request.plot, &plot, &message))
+		status = takeoff(&request, &plot);
+	else
+		status = complain(message.bytes);
+	plot_fini(&plot);
+	text_fini(&message);
+	return status;
+}
