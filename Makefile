@@ -1,0 +1,149 @@
+# make            builds build/parterre
+# make run        opens the sample plot in it       make check     builds and runs every test
+# make install    under PREFIX (and DESTDIR)        make uninstall takes it away again
+# make clean      removes the build folder
+#
+# For developers: make sanitize, valgrind, lint, fuzz, bench, golden.
+# One test alone: make check TESTS=tests/test_length.c
+# A variant is a build folder of its own: make B=build/clang CC=clang check
+
+B            ?= build
+PREFIX       ?= /usr/local
+SAMPLE       ?= plots/court.plot
+FUZZ_SECONDS ?= 60
+CFLAGS       ?= -O2 -g -fstack-protector-strong -D_FORTIFY_SOURCE=2
+WERROR       ?=
+
+WARN := -Wall -Wextra -Wpedantic -Wconversion -Wshadow -Wstrict-prototypes -Wmissing-prototypes \
+	-Wvla -Wformat=2 -Wundef -Wcast-qual -Wwrite-strings -Wnull-dereference $(WERROR)
+
+CORE    := $(sort $(wildcard src/*/*.c))
+SUPPORT := $(sort $(wildcard tests/support/*.c))
+BENCH   := $(sort $(wildcard tests/bench/*.c))
+FUZZ    := $(sort $(wildcard tests/fuzz/*.c))
+TESTS   ?= $(sort $(wildcard tests/test_*.c tests/test_*.sh)) $(FUZZ)
+
+objects = $(patsubst %.c,$(B)/%.o,$(1))
+program = $(patsubst %.c,$(B)/%,$(1))
+
+# Asked at each use, not when this file is read: the first call may install pkg-config itself.
+LIBS      = $(shell pkg-config --libs ncursesw formw menuw libcjson) -lm
+LIB_FLAGS = $(shell pkg-config --cflags ncursesw formw menuw libcjson)
+TEST_LIBS      = $(shell pkg-config --libs check vterm) -lgeos_c
+TEST_LIB_FLAGS = $(shell pkg-config --cflags check vterm)
+
+compile = @mkdir -p $(@D); echo "  compile $<"; \
+	$(CC) -std=c17 -D_GNU_SOURCE -Isrc -MMD -MP $(WARN) $(CFLAGS) $(LIB_FLAGS) $(1) -c -o $@ $<
+link = @mkdir -p $(@D); echo "  link    $@"; \
+	$(CC) $(CFLAGS) $(LDFLAGS) -o $@ $(filter %.o,$^) $(filter %.a,$^) $(1) $(LIBS)
+
+.PHONY: all run check tests install uninstall clean golden sanitize valgrind lint fuzz bench \
+	fuzzers ready
+.DELETE_ON_ERROR:
+.SECONDARY:
+.SUFFIXES:
+
+all: $(B)/parterre
+
+# Whatever is compiled waits for this. Only `run` and `check` may install; the rest say what is missing.
+ready:
+	@CC='$(CC)' .ci/packages $(if $(filter run check,$(MAKECMDGOALS)),install,name) build \
+	  $(if $(filter-out all run install $(B)/parterre,$(MAKECMDGOALS)),check) \
+	  $(filter lint fuzz valgrind,$(MAKECMDGOALS))
+
+# An archive, so that a program takes from it only what it uses.
+$(B)/core.a: $(call objects,$(CORE))
+	@rm -f $@
+	@$(AR) rcs $@ $^
+
+$(B)/parterre: $(B)/src/main.o $(B)/core.a
+	$(call link)
+
+$(B)/src/%.o: src/%.c Makefile | ready
+	$(call compile)
+
+$(B)/tests/%.o: tests/%.c Makefile | ready
+	$(call compile,$(TEST_LIB_FLAGS) -Itests -DBUILD_FOLDER='"$(B)"')
+
+# Every tests/test_*.c is a program with the runner's main; tests/fuzz/*.c replay their seeds.
+TEST_OBJECTS   := $(call objects,$(filter-out tests/support/replay.c,$(SUPPORT)))
+REPLAY_OBJECTS := $(call objects,tests/support/replay.c tests/support/random.c)
+
+$(call program,$(filter tests/test_%.c,$(TESTS))): $(B)/%: $(B)/%.o $(TEST_OBJECTS) $(B)/core.a
+	$(call link,$(TEST_LIBS))
+$(call program,$(FUZZ)): $(B)/%: $(B)/%.o $(REPLAY_OBJECTS) $(B)/core.a
+	$(call link)
+$(call program,$(BENCH)): $(B)/%: $(B)/%.o $(B)/core.a
+	$(call link)
+
+tests: $(call program,$(filter %.c,$(TESTS)))
+
+check: all tests
+	@B='$(B)' tests/run $(call program,$(TESTS))
+
+golden: all tests
+	@B='$(B)' UPDATE_GOLDEN=1 tests/run $(call program,$(filter %.c,$(TESTS)))
+
+# The copy is the user's to draw in: once there, it is never written over.
+$(B)/$(notdir $(SAMPLE)): | $(SAMPLE)
+	@mkdir -p $(@D)
+	cp $(SAMPLE) $@
+
+run: $(B)/parterre $(B)/$(notdir $(SAMPLE))
+	@case "$$TERM" in ''|dumb) false ;; *) [ -t 0 ] && [ -t 1 ] ;; esac; \
+	if [ $$? = 0 ]; then exec $(B)/parterre $(B)/$(notdir $(SAMPLE)); \
+	else exec $(B)/parterre takeoff $(B)/$(notdir $(SAMPLE)); fi
+
+MAN = $(DESTDIR)$(PREFIX)/share/man
+DOC = $(DESTDIR)$(PREFIX)/share/doc/parterre
+
+install: $(B)/parterre
+	install -D -m 755 $(B)/parterre $(DESTDIR)$(PREFIX)/bin/parterre
+	install -D -m 644 man/parterre.1 $(MAN)/man1/parterre.1
+	install -D -m 644 man/parterre-plot.5 $(MAN)/man5/parterre-plot.5
+	install -D -m 644 -t $(DOC) plots/*.plot
+
+uninstall:
+	rm -f $(DESTDIR)$(PREFIX)/bin/parterre $(MAN)/man1/parterre.1 $(MAN)/man5/parterre-plot.5
+	rm -rf $(DOC)
+
+clean:
+	rm -rf $(B)
+
+SANITIZE := -fsanitize=address,undefined -fno-sanitize-recover=all
+
+sanitize:
+	$(MAKE) B=$(B)/sanitize CFLAGS='-O1 -g -fno-omit-frame-pointer $(SANITIZE)' \
+	  TESTS='$(filter %.c,$(TESTS))' check
+
+valgrind: all tests
+	@B='$(B)' UNDER=valgrind tests/run $(call program,$(filter tests/test_%.c,$(TESTS)))
+
+lint: ready
+	cppcheck --quiet --std=c11 --enable=warning,style,performance,portability --inline-suppr \
+	  --suppress=missingIncludeSystem --error-exitcode=1 -Isrc -Itests src tests
+	clang-tidy --quiet src/main.c $(CORE) $(SUPPORT) $(filter %.c,$(TESTS)) -- -std=c17 \
+	  -D_GNU_SOURCE -Isrc -Itests -DBUILD_FOLDER='""' $(LIB_FLAGS) $(TEST_LIB_FLAGS)
+
+bench: ready $(call program,$(BENCH))
+	@for bench in $(call program,$(BENCH)); do $$bench || exit 1; done
+
+# Each target runs FUZZ_SECONDS; its finds are kept in $(B)/fuzz/corpus.
+fuzz: ready
+	$(MAKE) B=$(B)/fuzz CC=clang LDFLAGS=-fsanitize=fuzzer \
+	  CFLAGS='-O1 -g $(SANITIZE) -fsanitize=fuzzer-no-link' fuzzers
+
+FUZZERS := $(patsubst tests/fuzz/%.c,$(B)/fuzzers/%,$(FUZZ))
+$(FUZZERS): $(B)/fuzzers/%: $(B)/tests/fuzz/%.o $(B)/core.a
+	$(call link)
+
+fuzzers: $(FUZZERS)
+	@for name in $(notdir $(FUZZERS)); do \
+	  mkdir -p $(B)/corpus/$$name && \
+	  $(B)/fuzzers/$$name -max_total_time=$(FUZZ_SECONDS) -max_len=4096 -print_final_stats=1 \
+	    $$(ls tests/fuzz/$$name.dict 2>/dev/null | sed 's/^/-dict=/') \
+	    -artifact_prefix=$(B)/$$name- $(B)/corpus/$$name $$(ls -d tests/fuzz/$$name plots 2>/dev/null) \
+	    || exit 1; \
+	done
+
+-include $(wildcard $(B)/src/*.d $(B)/src/*/*.d $(B)/tests/*.d $(B)/tests/*/*.d)
