@@ -1,0 +1,27 @@
+#include "support/runner.h"
+
+#include <stdio.h>
+#include <stdlib.h>
+
+TCase *suite_case(Suite *suite, const char *name)
+{
+	TCase *made = tcase_create(name);
+
+	tcase_set_timeout(made, 30);
+	suite_add_tcase(suite, made);
+	return made;
+}
+
+int main(void)
+{
+	SRunner *runner = srunner_create(test_suite());
+
+	srunner_run_all(runner, CK_NORMAL);
+	int ran = srunner_ntests_run(runner);
+	int failed = srunner_ntests_failed(runner);
+	srunner_free(runner);
+
+	if (ran == 0)
+		fputs("no test ran\n", stderr);
+	return ran > 0 && failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+}
