@@ -1,6 +1,3 @@
-#ifndef SUPPORT_FUZZ_H
-#define SUPPORT_FUZZ_H
-
 /* Each tests/fuzz/NAME.c defines this one function and is built twice: by `make fuzz` into a
  * fuzzer (clang's libFuzzer), and in `make check` with replay.c, which feeds it every file in
  * tests/fuzz/NAME/ and plots/, each as it stands and in slightly damaged copies. Words worth
@@ -10,6 +7,8 @@
  *
  * The function aborts (assert) where a claim is broken, and returns 0. The bytes end without a
  * NUL, in memory of exactly their size. */
+#ifndef SUPPORT_FUZZ_H
+#define SUPPORT_FUZZ_H
 
 #include <stddef.h>
 #include <stdint.h>

@@ -1,10 +1,9 @@
-#ifndef SUPPORT_KEYS_H
-#define SUPPORT_KEYS_H
-
 /* What a terminal sends for a key.
  *
  * The bytes of arrows and the like come from the terminal's own description (terminfo), as it
  * sends them once a full-screen program has switched its keypad on; the rest is ASCII. */
+#ifndef SUPPORT_KEYS_H
+#define SUPPORT_KEYS_H
 
 #include <stdbool.h>
 #include <stddef.h>

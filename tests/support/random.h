@@ -1,11 +1,10 @@
-#ifndef SUPPORT_RANDOM_H
-#define SUPPORT_RANDOM_H
-
 /* Numbers that look random and are the same on every machine, so that a failing test can be run
  * again: name the seed in the test's message.
  *
  * The generator is splitmix64 (Steele, Lea, Flood 2014, "Fast splittable pseudorandom number
  * generators"). Not for secrets. */
+#ifndef SUPPORT_RANDOM_H
+#define SUPPORT_RANDOM_H
 
 #include <stdint.h>
 

@@ -1,6 +1,3 @@
-#ifndef SUPPORT_RUNNER_H
-#define SUPPORT_RUNNER_H
-
 /* Every tests/test_*.c becomes a program of its own, with the main that runner.c holds. The file
  * defines test_suite:
  *
@@ -25,6 +22,8 @@
  * The program prints Check's closing line, which tests/run sums, and fails if a test failed or if
  * none ran. Each test runs in a process of its own: a crash is one error, the others go on. In a
  * debugger set CK_FORK=no; CK_RUN_CASE=units runs one case. */
+#ifndef SUPPORT_RUNNER_H
+#define SUPPORT_RUNNER_H
 
 #include <check.h>
 

@@ -1,8 +1,7 @@
-#ifndef SUPPORT_SCRATCH_H
-#define SUPPORT_SCRATCH_H
-
 /* An empty folder of one's own, for a test that writes files. It lies under the build folder:
  * what a failed test leaves there can be looked at, and goes with `make clean`. */
+#ifndef SUPPORT_SCRATCH_H
+#define SUPPORT_SCRATCH_H
 
 /* A new folder; its absolute path, which the caller frees with free(). */
 char *scratch_new(void);

@@ -21,7 +21,7 @@
 #include <unistd.h>
 #include <vterm.h>
 
-enum { WAIT_MS = 5000, QUIET_MS = 60 };
+enum { WAIT_MS = 5000, QUIET_MS = 60, ARGUMENTS_MOST = 32 };
 
 struct terminal {
 	pid_t program;            /* 0 once it has ended and been waited for */
@@ -367,12 +367,13 @@ static void environment_set(const struct launch *how, const char *home, const ch
 
 _Noreturn static void program_exec(const struct launch *how, const char *home, const char *logs)
 {
-	/* argv of exec is not const for old reasons only: it is not written to. */
-	union { const char *const *ours; char *const *theirs; } argv = { how->argv };
+	char *argv[ARGUMENTS_MOST + 1] = { NULL };
 
+	for (int i = 0; i < ARGUMENTS_MOST && how->argv[i]; i++)
+		argv[i] = strdup(how->argv[i]);
 	prctl(PR_SET_PDEATHSIG, SIGKILL);
 	environment_set(how, home, logs);
-	execvp(*how->argv, argv.theirs);
+	execvp(*argv, argv);
 	dprintf(2, "%s: %s\n", *how->argv, strerror(errno));
 	_exit(127);
 }

@@ -1,6 +1,3 @@
-#ifndef SUPPORT_TERMINAL_H
-#define SUPPORT_TERMINAL_H
-
 /* A terminal for tests: runs the real program at a pseudo-terminal, reads what it writes into a
  * screen, and types at it.
  *
@@ -31,12 +28,14 @@
  * test that, let argv be { "/bin/bash", "--norc", "-i", NULL } and type the program's line.
  *
  * In a build with sanitizers, what they find in the program fails the test when it ends. */
+#ifndef SUPPORT_TERMINAL_H
+#define SUPPORT_TERMINAL_H
 
 #include <stdbool.h>
 #include <stddef.h>
 
 struct launch {
-	const char *const *argv;  /* up to NULL; argv[0] is searched in PATH if it has no slash */
+	const char *const *argv;  /* up to NULL, 32 at most; argv[0] is sought in PATH if without a slash */
 	const char *const *env;   /* up to NULL: "NAME=value" sets, "NAME" takes away; may be NULL */
 	const char *term;         /* NULL: xterm-256color; "" leaves TERM unset */
 	int rows, columns;        /* 0: 24 and 80 */
