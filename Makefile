@@ -122,8 +122,9 @@ valgrind: all tests
 lint: ready
 	cppcheck --quiet --std=c11 --enable=warning,style,performance,portability --inline-suppr \
 	  --suppress=missingIncludeSystem --error-exitcode=1 -Isrc -Itests src tests
-	clang-tidy --quiet src/main.c $(CORE) $(SUPPORT) $(filter %.c,$(TESTS)) -- -std=c17 \
-	  -D_GNU_SOURCE -Isrc -Itests -DBUILD_FOLDER='""' $(LIB_FLAGS) $(TEST_LIB_FLAGS)
+	@echo src/main.c $(CORE) $(SUPPORT) $(filter %.c,$(TESTS)) $(BENCH) | xargs -n 1 -P 2 sh -c \
+	  'echo "  look at $$0"; clang-tidy --quiet "$$0" -- -std=c17 -D_GNU_SOURCE -Isrc -Itests \
+	    -DBUILD_FOLDER=\"build\" $(LIB_FLAGS) $(TEST_LIB_FLAGS) 2>/dev/null'
 
 bench: ready $(call program,$(BENCH))
 	@for bench in $(call program,$(BENCH)); do $$bench || exit 1; done

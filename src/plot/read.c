@@ -163,7 +163,7 @@ static bool axis_in_range(const struct reader *r)
 static bool read_ground(struct reader *r, struct scan *s)
 {
 	size_t start;
-	int columns, rows;
+	int columns = 0, rows = 0;
 
 	if (!required_are_set(r, s->line, "ground") || !read_side(r, s, &columns))
 		return false;

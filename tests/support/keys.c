@@ -1,6 +1,7 @@
 #include "support/keys.h"
 
 #include <curses.h>
+#include <stdio.h>
 #include <string.h>
 #include <term.h>
 
@@ -31,10 +32,7 @@ static const struct key keys[] = {
 
 static bool bytes_set(char *bytes, size_t size, const char *from)
 {
-	if (strlen(from) >= size)
-		return false;
-	strcpy(bytes, from);
-	return true;
+	return (size_t)snprintf(bytes, size, "%s", from) < size;
 }
 
 static bool capability_bytes(const char *capability, const char *term, char *bytes, size_t size)

@@ -3,6 +3,7 @@
 #include "support/keys.h"
 #include "support/scratch.h"
 
+#include <assert.h>
 #include <check.h>
 #include <errno.h>
 #include <fcntl.h>
@@ -253,6 +254,17 @@ void terminal_type(struct terminal *t, const char *bytes)
 	terminal_write(t, bytes, strlen(bytes));
 }
 
+/* How often "x12" presses the key before it again: 11; -1 if the word is not of this kind. */
+static long more_times(const char *word)
+{
+	char *end = NULL;
+
+	if (word[0] != 'x' || word[1] < '1' || word[1] > '9')
+		return -1;
+	long times = strtol(word + 1, &end, 10);
+	return *end ? -1 : times - 1;
+}
+
 void terminal_keys(struct terminal *t, const char *names)
 {
 	char *words = strdup(names), *rest = words, *name;
@@ -260,16 +272,16 @@ void terminal_keys(struct terminal *t, const char *names)
 
 	terminal_mark(t);
 	while ((name = strsep(&rest, " "))) {
-		int times = 1, end = 0;
+		long times = more_times(name);
 
 		if (!*name)
 			continue;
-		if (sscanf(name, "x%d%n", &times, &end) == 1 && !name[end])
-			times--;
-		else
+		if (times < 0) {
 			ck_assert_msg(key_bytes(name, t->term, bytes, sizeof bytes),
 				"no key %s on a terminal %s", name, t->term);
-		while (times-- > 0)
+			times = 1;
+		}
+		for (; times > 0; times--)
 			terminal_write(t, bytes, strlen(bytes));
 	}
 	free(words);
@@ -371,6 +383,7 @@ _Noreturn static void program_exec(const struct launch *how, const char *home, c
 
 	for (int i = 0; i < ARGUMENTS_MOST && how->argv[i]; i++)
 		argv[i] = strdup(how->argv[i]);
+	assert(argv[0]);
 	prctl(PR_SET_PDEATHSIG, SIGKILL);
 	environment_set(how, home, logs);
 	execvp(*argv, argv);
