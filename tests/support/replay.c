@@ -7,7 +7,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-enum { DAMAGED_COPIES = 100, MOST_DAMAGE = 8 };
+enum { DAMAGED_COPIES = 300, MOST_DAMAGE = 8 };
 
 struct seed {
 	uint8_t *bytes;

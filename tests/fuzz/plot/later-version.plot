@@ -1,0 +1,3 @@
+parterre-plot 2
+ground 1 x 1
+ .
