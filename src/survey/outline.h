@@ -32,7 +32,6 @@ int64_t outline_side(const struct loop *loop, int side);
 
 /* True where the region is the union of axis-parallel squares of whole cells with the given side, all
  * inside it: so it is everywhere at least that wide. *narrow is the first cell that is not covered. */
-bool outline_is_wide(const struct plot *plot, const struct survey *survey, int region, int side,
-	struct place *narrow);
+bool outline_is_wide(const struct survey *survey, int region, int side, struct place *narrow);
 
 #endif

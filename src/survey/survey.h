@@ -47,6 +47,8 @@ struct survey {
 /* Surveys the plot; all lives in the arena and points into the plot. */
 void survey_plot(struct survey *out, struct arena *arena, const struct plot *plot);
 
+/* Index of the run that holds a cell inside the plan. */
+size_t survey_run_at(const struct survey *survey, int x, int y);
 /* The region at a cell inside the plan, NO_REGION on open ground. */
 int survey_region_at(const struct survey *survey, int x, int y);
 /* "B1", "P12": letter of the class and number. */

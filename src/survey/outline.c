@@ -1,0 +1,227 @@
+#include "survey/outline.h"
+
+#include <stdint.h>
+#include <stdlib.h>
+
+enum heading { RIGHT, DOWN, LEFT, UP };
+
+static const struct place steps[] = { { 1, 0 }, { 0, 1 }, { -1, 0 }, { 0, -1 } };
+
+/* A grid point and the way one leaves it, the region on the right hand. */
+struct walker {
+	int x, y;
+	enum heading heading;
+	bool reflex; /* how one turned there */
+};
+
+/* True where the cell is in the plan and has the letter. Cells that share a side with one of a region
+ * belong to it if they have its letter, so letters are enough to follow it. */
+static bool is_own(const struct ground *ground, char letter, int x, int y)
+{
+	return ground_holds(ground, x, y) && ground_cell(ground, x, y) == letter;
+}
+
+/* The cells ahead of a grid point, to the right and to the left of one's heading. */
+static struct place ahead(const struct walker *w, bool right)
+{
+	static const struct place cells[4][2] = {
+		/* left, right; the cell whose top left corner is the point is 0,0 */
+		[RIGHT] = { { 0, -1 }, { 0, 0 } },
+		[DOWN] = { { 0, 0 }, { -1, 0 } },
+		[LEFT] = { { -1, 0 }, { -1, -1 } },
+		[UP] = { { -1, -1 }, { 0, -1 } },
+	};
+	struct place cell = cells[w->heading][right];
+
+	return (struct place){ w->x + cell.x, w->y + cell.y };
+}
+
+/* Walks on along the outline to the next corner and turns there. Returns how far it was. */
+static int64_t walk_side(struct walker *w, const struct ground *ground, char letter)
+{
+	int64_t length = 0;
+
+	for (;;) {
+		struct place left, right;
+
+		w->x += steps[w->heading].x;
+		w->y += steps[w->heading].y;
+		length++;
+		right = ahead(w, true);
+		left = ahead(w, false);
+		if (!is_own(ground, letter, right.x, right.y)) {
+			w->heading = (w->heading + 1) % 4;
+			w->reflex = false;
+			return length;
+		}
+		if (is_own(ground, letter, left.x, left.y)) {
+			w->heading = (w->heading + 3) % 4;
+			w->reflex = true;
+			return length;
+		}
+	}
+}
+
+/* Level sides with the region above and something else below, that a loop has passed: each loop has
+ * some, and it passes them to the left. One byte a cell of the region's bounding box. */
+struct passed {
+	char *cells;
+	int left, top, width;
+};
+
+static char *passed_at(const struct passed *passed, int x, int y)
+{
+	return passed->cells + (size_t)(y - passed->top) * (size_t)passed->width +
+		(size_t)(x - passed->left);
+}
+
+/* What a trace works on. */
+struct trace {
+	struct arena *arena;
+	const struct ground *ground;
+	char letter;
+	struct passed passed; /* cells NULL: a region without holes needs no marks */
+};
+
+static void mark_passed(const struct trace *trace, const struct walker *from, int64_t length)
+{
+	if (trace->passed.cells && from->heading == LEFT)
+		for (int64_t i = 1; i <= length; i++)
+			*passed_at(&trace->passed, from->x - (int)i, from->y - 1) = 1;
+}
+
+/* Walks round one loop from a corner of it. */
+static struct loop trace_loop(const struct trace *trace, struct walker start)
+{
+	struct loop loop = { NULL, 0, 0 };
+	struct corner *corners = NULL;
+	struct walker w = start;
+	size_t count = 0, capacity = 0;
+
+	do {
+		struct walker from = w;
+		int64_t length = walk_side(&w, trace->ground, trace->letter);
+
+		mark_passed(trace, &from, length);
+		corners = arena_grow(trace->arena, corners, count, &capacity, sizeof *corners);
+		corners[count++] = (struct corner){ from.x, from.y, from.reflex };
+		loop.perimeter += length;
+	} while (w.x != start.x || w.y != start.y || w.heading != start.heading);
+	corners[0].reflex = w.reflex;
+	loop.corners = corners;
+	loop.count = (int)count;
+	return loop;
+}
+
+/* The next hole in reading order that no loop has passed: its topmost, then leftmost, corner. */
+static bool find_hole(const struct trace *trace, const struct survey *survey, int region,
+	struct walker *start)
+{
+	const struct region *r = &survey->regions[region];
+
+	for (int y = start->y; y < r->most.y; y++) {
+		for (size_t i = survey_run_at(survey, r->left, y); i < survey->row_runs[y + 1]; i++) {
+			const struct run *run = &survey->runs[i];
+
+			for (int x = run->left; run->region == region && x < run->right; x++) {
+				if (is_own(trace->ground, trace->letter, x, y + 1) ||
+					*passed_at(&trace->passed, x, y))
+					continue;
+				*start = (struct walker){ x, y + 1, DOWN, true };
+				return true;
+			}
+		}
+	}
+	return false;
+}
+
+void outline_trace(struct outline *out, struct arena *arena, const struct plot *plot,
+	const struct survey *survey, int region)
+{
+	const struct region *r = &survey->regions[region];
+	struct loop *loops = arena_new(arena, (size_t)r->holes + 1, sizeof *loops);
+	struct trace trace = { arena, &plot->ground, r->entry->letter,
+		{ NULL, r->left, r->first_cell.y, r->most.x - r->left + 1 } };
+	struct walker start = { r->first_cell.x, r->first_cell.y, RIGHT, false };
+
+	if (r->holes)
+		trace.passed.cells = memory_new((size_t)(r->most.y - r->first_cell.y + 1),
+			(size_t)trace.passed.width);
+	loops[0] = trace_loop(&trace, start);
+	start.y = r->first_cell.y;
+	for (int i = 1; i <= r->holes && find_hole(&trace, survey, region, &start); i++) {
+		loops[i] = trace_loop(&trace, start);
+		start.y--; /* the same row may have another */
+	}
+	free(trace.passed.cells);
+	*out = (struct outline){ loops, (int)r->holes + 1 };
+}
+
+int64_t outline_side(const struct loop *loop, int side)
+{
+	const struct corner *a = &loop->corners[side], *b = &loop->corners[(side + 1) % loop->count];
+
+	return labs(b->x - a->x) + labs(b->y - a->y);
+}
+
+/* The square that ends at a cell is one larger than the least of those beside, above and across. */
+static void extend_square(uint16_t *side, size_t width)
+{
+	const uint16_t *above = side - width;
+	uint16_t least = above[0] < above[-1] ? above[0] : above[-1];
+
+	*side = (uint16_t)((side[-1] < least ? side[-1] : least) + 1);
+}
+
+/* Sides of the largest squares of the region, by their bottom right cells, over its bounding box. */
+static uint16_t *largest_squares(const struct survey *survey, int region)
+{
+	const struct region *r = &survey->regions[region];
+	size_t width = (size_t)(r->most.x - r->left + 2); /* one column of zeros at the left */
+	size_t height = (size_t)(r->most.y - r->first_cell.y + 2); /* and a row on top */
+	uint16_t *sides = memory_new(width * height, sizeof *sides);
+
+	for (int y = r->first_cell.y; y <= r->most.y; y++) {
+		uint16_t *row = sides + (size_t)(y - r->first_cell.y + 1) * width + 1;
+
+		for (size_t i = survey_run_at(survey, r->left, y); i < survey->row_runs[y + 1]; i++) {
+			const struct run *run = &survey->runs[i];
+
+			for (int x = run->left; run->region == region && x < run->right; x++)
+				extend_square(row + (x - r->left), width);
+		}
+	}
+	return sides;
+}
+
+bool outline_is_wide(const struct survey *survey, int region, int side, struct place *narrow)
+{
+	const struct region *r = &survey->regions[region];
+	int width = r->most.x - r->left + 1, height = r->most.y - r->first_cell.y + 1;
+	uint16_t *sides = largest_squares(survey, region);
+	int *rows_left = memory_new((size_t)width, sizeof *rows_left);
+	bool is_wide = true;
+
+	/* From the bottom right corner on, each square of that side covers the cells to the left of its
+	 * last one and above it. */
+	for (int y = height; y >= 1; y--) {
+		const uint16_t *row = sides + (size_t)y * (size_t)(width + 1) + 1;
+		int columns_left = 0;
+
+		for (int x = width - 1; x >= 0; x--) {
+			if (row[x] >= side)
+				columns_left = side;
+			if (columns_left > 0)
+				rows_left[x] = side;
+			if (row[x] && rows_left[x] <= 0) {
+				is_wide = false;
+				*narrow = (struct place){ r->left + x, r->first_cell.y + y - 1 };
+			}
+			columns_left--;
+			rows_left[x]--;
+		}
+	}
+	free(rows_left);
+	free(sides);
+	return is_wide;
+}
