@@ -161,3 +161,23 @@ struct laid lay_flood(struct plot *plot, int x, int y, char letter)
 	free(rows);
 	return laid;
 }
+
+/* A letter and the images of its cell. */
+static void lay_cell(struct plot *plot, const struct mirror *mirror, struct place at, char letter,
+	struct laid *laid)
+{
+	fill_mirrored(plot, mirror, (struct rectangle){ at.x, at.y, at.x, at.y }, letter, laid);
+}
+
+struct laid lay_fold(struct plot *plot, int x, int y)
+{
+	struct mirror mirror = mirror_of(plot);
+	struct laid laid = { 0, 0 };
+
+	for (int row = 0; row < plot->ground.rows; row++)
+		for (int column = 0; column < plot->ground.columns; column++)
+			if (mirror_is_beside(&mirror, (struct place){ x, y }, column, row))
+				lay_cell(plot, &mirror, (struct place){ column, row },
+					ground_cell(&plot->ground, column, row), &laid);
+	return laid;
+}

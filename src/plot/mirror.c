@@ -176,6 +176,65 @@ int64_t mirror_faults(const struct mirror *mirror, const struct ground *ground)
 	return count;
 }
 
+/* -1 before, 0 on, 1 behind an axis. */
+static int side_of(int axis, int at)
+{
+	return (2 * at + 1 > axis) - (2 * at + 1 < axis);
+}
+
+static int half_turn_side(const struct mirror *mirror, int x, int y)
+{
+	int across = side_of(mirror->across, x);
+
+	return across ? across : side_of(mirror->down, y);
+}
+
+bool mirror_has_side(const struct mirror *mirror, int x, int y)
+{
+	bool across = side_of(mirror->across, x) != 0, down = side_of(mirror->down, y) != 0;
+
+	switch (mirror->kind) {
+	case MIRROR_OFF:
+		return true;
+	case MIRROR_LEFT_RIGHT:
+		return across;
+	case MIRROR_TOP_BOTTOM:
+		return down;
+	case MIRROR_FOUR_WAY:
+		return across && down;
+	case MIRROR_HALF_TURN:
+		return across || down;
+	}
+	return true;
+}
+
+/* A side of 0 is on both sides; as the side to compare with it counts as before. */
+static bool is_same_side(int from, int side)
+{
+	return side == 0 || side == (from ? from : -1);
+}
+
+bool mirror_is_beside(const struct mirror *mirror, struct place from, int x, int y)
+{
+	bool across = is_same_side(side_of(mirror->across, from.x), side_of(mirror->across, x));
+	bool down = is_same_side(side_of(mirror->down, from.y), side_of(mirror->down, y));
+
+	switch (mirror->kind) {
+	case MIRROR_OFF:
+		return true;
+	case MIRROR_LEFT_RIGHT:
+		return across;
+	case MIRROR_TOP_BOTTOM:
+		return down;
+	case MIRROR_FOUR_WAY:
+		return across && down;
+	case MIRROR_HALF_TURN:
+		return is_same_side(half_turn_side(mirror, from.x, from.y),
+			half_turn_side(mirror, x, y));
+	}
+	return true;
+}
+
 enum mirror_kind mirror_toggled(enum mirror_kind now, enum mirror_kind pressed)
 {
 	bool across = now == MIRROR_LEFT_RIGHT || now == MIRROR_FOUR_WAY;

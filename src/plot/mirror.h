@@ -38,6 +38,14 @@ int64_t mirror_faults(const struct mirror *mirror, const struct ground *ground);
 bool mirror_next_fault(const struct mirror *mirror, const struct ground *ground, struct place from,
 	struct place *fault);
 
+/* Whether a cell is on neither axis that the kind has (for half-turn: not the very centre), so that it is
+ * clearly on one side. True where the mirror is off. */
+bool mirror_has_side(const struct mirror *mirror, int x, int y);
+/* Whether a cell is on the same side as `from` (with four-way: in the same quarter). A cell on an axis is
+ * on both its sides; half-turn has a left and a right side, and on the upright axis above is left, below
+ * right. A `from` on an axis counts as left of it and above it. */
+bool mirror_is_beside(const struct mirror *mirror, struct place from, int x, int y);
+
 /* Turns a mirror key: left-right and top-bottom toggle their own part (both: four-way); half-turn
  * toggles itself and clears the others. */
 enum mirror_kind mirror_toggled(enum mirror_kind now, enum mirror_kind pressed);
