@@ -65,16 +65,21 @@ $(B)/src/%.o: src/%.c Makefile | ready
 $(B)/tests/%.o: tests/%.c Makefile | ready
 	$(call compile,$(TEST_LIB_FLAGS) -Itests -DBUILD_FOLDER='"$(B)"')
 
-# Every tests/test_*.c is a program with the runner's main; tests/fuzz/*.c replay their seeds.
-TEST_OBJECTS   := $(call objects,$(filter-out tests/support/replay.c,$(SUPPORT)))
-REPLAY_OBJECTS := $(call objects,tests/support/replay.c tests/support/random.c)
+# tests/support but for its two mains: runner.c for tests, replay.c for the seeds of fuzz targets.
+MAINS := tests/support/runner.c tests/support/replay.c
+$(B)/support.a: $(call objects,$(filter-out $(MAINS),$(SUPPORT)))
+	@rm -f $@
+	@$(AR) rcs $@ $^
 
-$(call program,$(filter tests/test_%.c,$(TESTS))): $(B)/%: $(B)/%.o $(TEST_OBJECTS) $(B)/core.a
+TEST_PROGRAMS := $(call program,$(filter tests/test_%.c,$(TESTS)))
+FUZZERS       := $(patsubst tests/fuzz/%.c,$(B)/fuzzers/%,$(FUZZ))
+
+$(TEST_PROGRAMS): $(B)/%: $(B)/%.o $(B)/tests/support/runner.o
+$(call program,$(FUZZ)): $(B)/%: $(B)/%.o $(B)/tests/support/replay.o
+$(call program,$(BENCH)): $(B)/%: $(B)/%.o
+$(FUZZERS): $(B)/fuzzers/%: $(B)/tests/fuzz/%.o
+$(TEST_PROGRAMS) $(call program,$(FUZZ) $(BENCH)) $(FUZZERS): $(B)/support.a $(B)/core.a
 	$(call link,$(TEST_LIBS))
-$(call program,$(FUZZ)): $(B)/%: $(B)/%.o $(REPLAY_OBJECTS) $(B)/core.a
-	$(call link)
-$(call program,$(BENCH)): $(B)/%: $(B)/%.o $(B)/core.a
-	$(call link)
 
 tests: $(call program,$(filter %.c,$(TESTS)))
 
@@ -82,7 +87,7 @@ check: all tests
 	@B='$(B)' tests/run $(call program,$(TESTS))
 
 golden: all tests
-	@B='$(B)' UPDATE_GOLDEN=1 tests/run $(call program,$(filter %.c,$(TESTS)))
+	@B='$(B)' UPDATE_GOLDEN=1 tests/run $(TEST_PROGRAMS)
 
 # The copy is the user's to draw in: once there, it is never written over.
 $(B)/$(notdir $(SAMPLE)): | $(SAMPLE)
@@ -117,7 +122,7 @@ sanitize:
 	  TESTS='$(filter %.c,$(TESTS))' check
 
 valgrind: all tests
-	@B='$(B)' UNDER=valgrind tests/run $(call program,$(filter tests/test_%.c,$(TESTS)))
+	@B='$(B)' UNDER=valgrind tests/run $(TEST_PROGRAMS)
 
 lint: ready
 	cppcheck --quiet --std=c11 --enable=warning,style,performance,portability --inline-suppr \
@@ -133,10 +138,6 @@ bench: ready $(call program,$(BENCH))
 fuzz: ready
 	$(MAKE) B=$(B)/fuzz CC=clang LDFLAGS=-fsanitize=fuzzer \
 	  CFLAGS='-O1 -g $(SANITIZE) -fsanitize=fuzzer-no-link' fuzzers
-
-FUZZERS := $(patsubst tests/fuzz/%.c,$(B)/fuzzers/%,$(FUZZ))
-$(FUZZERS): $(B)/fuzzers/%: $(B)/tests/fuzz/%.o $(B)/core.a
-	$(call link)
 
 fuzzers: $(FUZZERS)
 	@for name in $(notdir $(FUZZERS)); do \

@@ -84,34 +84,40 @@ START_TEST(the_cursor_and_the_alternate_screen_are_seen)
 END_TEST
 
 struct sending {
-	const char *term, *keys, *octal;
+	const char *term, *keys, *hex;
 };
 
 /* Sequences as xterm, tmux and the VT100 document them; od prints the bytes. */
 static const struct sending sendings[] = {
-	{ "xterm-256color", "up", "033 O A" },
-	{ "xterm-256color", "down x3", "033 O B 033 O B 033 O B" },
-	{ "xterm-256color", "home end", "033 O H 033 O F" },
-	{ "xterm-256color", "delete pageup", "033 [ 3 ~ 033 [ 5 ~" },
-	{ "xterm-256color", "backspace tab", "177 \\t" },
-	{ "xterm-256color", "b space * ctrl-c escape", "b * 003 033" },
-	{ "xterm-256color", "shift-tab enter", "033 [ Z \\r" },
-	{ "tmux-256color", "home", "033 [ 1 ~" },
-	{ "vt100", "left right", "033 O D 033 O C" },
+	{ "xterm-256color", "up", "1b 4f 41" },
+	{ "xterm-256color", "down x3", "1b 4f 42 1b 4f 42 1b 4f 42" },
+	{ "xterm-256color", "home end", "1b 4f 48 1b 4f 46" },
+	{ "xterm-256color", "delete pageup", "1b 5b 33 7e 1b 5b 35 7e" },
+	{ "xterm-256color", "backspace tab", "7f 09" },
+	{ "xterm-256color", "b space * ctrl-c escape", "62 20 2a 03 1b" },
+	{ "xterm-256color", "shift-tab enter", "1b 5b 5a 0d" },
+	{ "tmux-256color", "home", "1b 5b 31 7e" },
+	{ "vt100", "left right", "1b 4f 44 1b 4f 43" },
 };
 
 START_TEST(keys_send_what_the_terminal_sends_for_them)
 {
 	struct sending sending = sendings[_i];
-	struct terminal *t = shell_at("stty -icanon -echo -icrnl -isig min 64 time 1; printf ready;"
-		" dd bs=64 count=1 2>/dev/null | od -An -v -tc | tr -s ' \\n' ' '; echo .; read hold",
-		sending.term);
-	char expected[200];
+	char script[200], expected[200];
+	int bytes = 1;
+
+	for (const char *c = sending.hex; *c; c++)
+		bytes += *c == ' ';
+	snprintf(script, sizeof script, "stty raw -echo; printf 'ready '; dd bs=1 count=%d 2>/dev/null"
+		" | od -An -v -tx1 -w99; echo done; read hold", bytes + 1);
+	struct terminal *t = shell_at(script, sending.term);
 
 	terminal_wait(t, "ready");
 	terminal_keys(t, sending.keys);
-	snprintf(expected, sizeof expected, "ready %s .", sending.octal);
-	terminal_wait(t, expected);
+	terminal_keys(t, ".");   /* stands last only if the keys sent as many bytes as they should */
+	snprintf(expected, sizeof expected, "ready  %s 2e ", sending.hex);
+	terminal_wait(t, "done");
+	ck_assert_msg(terminal_shows(t, expected), "%s", terminal_row(t, 0));
 	terminal_free(t);
 }
 END_TEST
@@ -152,6 +158,55 @@ START_TEST(the_environment_is_the_same_whoever_tests)
 	ck_assert(!terminal_shows(t, "COLUMNS"));
 	ck_assert_int_eq(access(terminal_home(t), W_OK), 0);
 	ck_assert(terminal_sent(t, terminal_home(t)));
+	terminal_free(t);
+}
+END_TEST
+
+START_TEST(a_terminal_may_have_no_name)
+{
+	struct terminal *t = shell_at("env; echo done; read hold", "");
+
+	terminal_wait(t, "done");
+	ck_assert(terminal_shows(t, "HOME="));
+	ck_assert(!terminal_shows(t, "TERM="));
+	terminal_free(t);
+}
+END_TEST
+
+START_TEST(what_goes_is_waited_for_as_well)
+{
+	struct terminal *t = shell("echo first; read hold; sleep 0.1; clear; echo second; read hold");
+
+	terminal_wait(t, "first");
+	terminal_keys(t, "enter");
+	ck_assert(terminal_shows(t, "first"));
+	terminal_wait_gone(t, "first");
+	ck_assert(!terminal_shows(t, "first"));
+	terminal_wait(t, "second");
+	terminal_free(t);
+}
+END_TEST
+
+START_TEST(a_shell_stops_and_resumes_what_it_runs)
+{
+	struct terminal *t = terminal_new(&(struct launch) {
+		.argv = (const char *[]) { "/bin/bash", "--norc", "-i", NULL },
+		.env = (const char *[]) { "PS1=ready> ", NULL },
+	});
+
+	terminal_wait(t, "ready>");
+	terminal_type(t, "sh -c 'echo begun; read a; echo $a again; exit 5'\r");
+	terminal_until(t, !strncmp(terminal_row(t, 1), "begun ", 6));
+	terminal_keys(t, "ctrl-z");
+	terminal_wait(t, "Stopped");
+	terminal_until(t, !strncmp(terminal_row(t, terminal_cursor(t).row), "ready> ", 7));
+	terminal_type(t, "fg\r");
+	terminal_until(t, !strncmp(terminal_row(t, terminal_cursor(t).row - 1), "sh -c ", 6));
+	terminal_type(t, "once\r");
+	terminal_wait(t, "once again");
+	terminal_until(t, !strncmp(terminal_row(t, terminal_cursor(t).row), "ready> ", 7));
+	terminal_type(t, "exit\r");
+	ck_assert_int_eq(terminal_end(t).code, 5);
 	terminal_free(t);
 }
 END_TEST
@@ -448,6 +503,9 @@ static void add_terminal(TCase *terminal)
 		(int)(sizeof sendings / sizeof *sendings));
 	tcase_add_test(terminal, a_program_is_told_the_size_and_its_changes);
 	tcase_add_test(terminal, the_environment_is_the_same_whoever_tests);
+	tcase_add_test(terminal, a_terminal_may_have_no_name);
+	tcase_add_test(terminal, what_goes_is_waited_for_as_well);
+	tcase_add_test(terminal, a_shell_stops_and_resumes_what_it_runs);
 	tcase_add_test(terminal, the_end_tells_the_exit_status_and_the_last_bytes);
 	tcase_add_test(terminal, a_signal_reaches_the_program);
 	tcase_add_test(terminal, a_dropped_line_hangs_the_program_up);
