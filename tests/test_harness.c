@@ -397,6 +397,15 @@ START_TEST(waits_for_a_program_that_ended)
 }
 END_TEST
 
+START_TEST(ends_a_program_with_a_fault)
+{
+	/* As a sanitizer does: a report in the file it was told. */
+	struct terminal *t = shell("echo the report >${ASAN_OPTIONS#log_path=}.1");
+
+	terminal_end(t);
+}
+END_TEST
+
 START_TEST(differs_from_its_file)
 {
 	char *folder = scratch_new(), *path;
@@ -462,7 +471,7 @@ START_TEST(a_failed_wait_shows_the_screen_and_leaves_no_program)
 	ck_assert_ptr_nonnull(strstr(output, "  4|the fifth   "));
 	ck_assert_ptr_nonnull(strstr(output, "waited in vain for: what never comes"));
 	ck_assert_ptr_nonnull(strstr(output, "what never comes (the program has ended)"));
-	ck_assert_ptr_nonnull(strstr(output, "Checks: 4, Failures: 4, Errors: 0"));
+	ck_assert_ptr_nonnull(strstr(output, "Checks: 5, Failures: 5, Errors: 0"));
 
 	const char *shown = strstr(output, "|pid ");
 	ck_assert_ptr_nonnull(shown);
@@ -481,6 +490,16 @@ START_TEST(a_failed_golden_text_names_the_line_and_both_texts)
 	run_self(fails, "1", output, sizeof output);
 	ck_assert_ptr_nonnull(strstr(output, "/text:2:\n found    \"tow\"\n expected \"two\""));
 	ck_assert_ptr_nonnull(strstr(output, "/text:2:\n found    \"\"\n expected \"two\""));
+}
+END_TEST
+
+START_TEST(a_sanitizers_report_fails_the_test_and_is_shown)
+{
+	char output[20000];
+
+	run_self(fails, "1", output, sizeof output);
+	ck_assert_ptr_nonnull(strstr(output, "the report\n"));
+	ck_assert_ptr_nonnull(strstr(output, "the program was at fault"));
 }
 END_TEST
 
@@ -519,6 +538,7 @@ static void add_made_to_fail(TCase *made_to_fail)
 {
 	tcase_add_test(made_to_fail, waits_in_vain);
 	tcase_add_test(made_to_fail, waits_for_a_program_that_ended);
+	tcase_add_test(made_to_fail, ends_a_program_with_a_fault);
 	tcase_add_test(made_to_fail, differs_from_its_file);
 	tcase_add_test(made_to_fail, is_shorter_than_its_file);
 }
@@ -544,6 +564,7 @@ Suite *test_suite(void)
 	TCase *failing = suite_case(suite, "failing");
 	tcase_add_test(failing, a_failed_wait_shows_the_screen_and_leaves_no_program);
 	tcase_add_test(failing, a_failed_golden_text_names_the_line_and_both_texts);
+	tcase_add_test(failing, a_sanitizers_report_fails_the_test_and_is_shown);
 	tcase_add_test(failing, a_run_of_no_tests_has_failed);
 	return suite;
 }
