@@ -11,7 +11,7 @@ B            ?= build
 PREFIX       ?= /usr/local
 SAMPLE       ?= plots/court.plot
 FUZZ_SECONDS ?= 60
-CFLAGS       ?= -O2 -g -fstack-protector-strong -D_FORTIFY_SOURCE=2
+CFLAGS       ?= -O2 -g -fstack-protector-strong -U_FORTIFY_SOURCE -D_FORTIFY_SOURCE=2
 WERROR       ?=
 
 WARN := -Wall -Wextra -Wpedantic -Wconversion -Wshadow -Wstrict-prototypes -Wmissing-prototypes \
@@ -33,7 +33,8 @@ TEST_LIBS      = $(shell pkg-config --libs check vterm) -lgeos_c
 TEST_LIB_FLAGS = $(shell pkg-config --cflags check vterm)
 
 compile = @mkdir -p $(@D); echo "  compile $<"; \
-	$(CC) -std=c17 -D_GNU_SOURCE -Isrc -MMD -MP $(WARN) $(CFLAGS) $(LIB_FLAGS) $(1) -c -o $@ $<
+	$(CC) -std=c17 -D_GNU_SOURCE -Isrc -MMD -MP $(WARN) $(CPPFLAGS) $(CFLAGS) $(LIB_FLAGS) $(1) \
+	  -c -o $@ $<
 link = @mkdir -p $(@D); echo "  link    $@"; \
 	$(CC) $(CFLAGS) $(LDFLAGS) -o $@ $(filter %.o,$^) $(filter %.a,$^) $(1) $(LIBS)
 
@@ -45,7 +46,7 @@ link = @mkdir -p $(@D); echo "  link    $@"; \
 
 all: $(B)/parterre
 
-# Whatever is compiled waits for this. Only `run` and `check` may install; the rest say what is missing.
+# Whatever is compiled waits for this. Only `run` and `check` install; the rest say what is missing.
 ready:
 	@CC='$(CC)' .ci/packages $(if $(filter run check,$(MAKECMDGOALS)),install,name) build \
 	  $(if $(filter-out all run install $(B)/parterre,$(MAKECMDGOALS)),check) \
@@ -144,8 +145,8 @@ fuzzers: $(FUZZERS)
 	  mkdir -p $(B)/corpus/$$name && \
 	  $(B)/fuzzers/$$name -max_total_time=$(FUZZ_SECONDS) -max_len=4096 -print_final_stats=1 \
 	    $$(ls tests/fuzz/$$name.dict 2>/dev/null | sed 's/^/-dict=/') \
-	    -artifact_prefix=$(B)/$$name- $(B)/corpus/$$name $$(ls -d tests/fuzz/$$name plots 2>/dev/null) \
-	    || exit 1; \
+	    -artifact_prefix=$(B)/$$name- $(B)/corpus/$$name \
+	    $$(ls -d tests/fuzz/$$name plots 2>/dev/null) || exit 1; \
 	done
 
 -include $(wildcard $(B)/src/*.d $(B)/src/*/*.d $(B)/tests/*.d $(B)/tests/*/*.d)
