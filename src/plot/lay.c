@@ -61,6 +61,12 @@ static void fill_mirrored(struct plot *plot, const struct mirror *mirror, struct
 		fill(&plot->ground, images[i], letter, laid);
 }
 
+void lay_cell(struct plot *plot, const struct mirror *mirror, struct place at, char letter,
+	struct laid *laid)
+{
+	fill_mirrored(plot, mirror, (struct rectangle){ at.x, at.y, at.x, at.y }, letter, laid);
+}
+
 struct laid lay_rectangle(struct plot *plot, struct rectangle r, char letter)
 {
 	struct mirror mirror = mirror_of(plot);
@@ -160,13 +166,6 @@ struct laid lay_flood(struct plot *plot, int x, int y, char letter)
 		fill_mirrored(plot, &mirror, rows[i], letter, &laid);
 	free(rows);
 	return laid;
-}
-
-/* A letter and the images of its cell. */
-static void lay_cell(struct plot *plot, const struct mirror *mirror, struct place at, char letter,
-	struct laid *laid)
-{
-	fill_mirrored(plot, mirror, (struct rectangle){ at.x, at.y, at.x, at.y }, letter, laid);
 }
 
 struct laid lay_fold(struct plot *plot, int x, int y)

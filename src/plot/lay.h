@@ -11,6 +11,10 @@ struct laid {
 	int64_t outside;  /* images of cells that fell outside the plan */
 };
 
+/* One cell and its images, added up in *laid; the cell may lie outside the plan. */
+void lay_cell(struct plot *plot, const struct mirror *mirror, struct place at, char letter,
+	struct laid *laid);
+
 /* letter: OPEN_GROUND or a legend letter. The rectangle, given by any two opposite corners' cells,
  * must lie inside the plan; so must x, y. */
 struct laid lay_rectangle(struct plot *plot, struct rectangle r, char letter);

@@ -1,0 +1,20 @@
+/* Growing and cropping the plan on any side. */
+#ifndef PLOT_RESIZE_H
+#define PLOT_RESIZE_H
+
+#include "plot/plot.h"
+
+/* Columns or rows added on each side; less than 0: cropped. */
+struct margins {
+	int left, top, right, bottom;
+};
+
+/* True where both sides stay between 1 and SIDE_MOST. */
+bool resize_fits(const struct ground *ground, const struct margins *margins);
+/* Cells that are not open ground and would fall outside. */
+int64_t resize_loss(const struct ground *ground, const struct margins *margins);
+/* Grows or crops; new ground is open. A set mirror axis moves with the ground; one that would leave the
+ * plan is unset. resize_fits must hold. */
+void resize_plot(struct plot *plot, const struct margins *margins);
+
+#endif
