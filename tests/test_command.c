@@ -1,0 +1,250 @@
+/* The program without a screen: what it prints, where it writes, what it refuses, its exit status. */
+#include "base/file.h"
+#include "support/program.h"
+#include "support/runner.h"
+#include "support/scratch.h"
+
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+static const char plot[] = "plots/court.plot";
+
+static char *folder;
+
+static void setup(void)
+{
+	folder = scratch_new();
+}
+
+static void teardown(void)
+{
+	scratch_remove(folder);
+}
+
+/* A path in the test's folder, good until the next call but one. */
+static const char *in_folder(const char *name)
+{
+	static char paths[2][4096];
+	static int turn;
+
+	turn = !turn;
+	snprintf(paths[turn], sizeof paths[turn], "%s/%s", folder, name);
+	return paths[turn];
+}
+
+static void put(const char *name, const char *bytes)
+{
+	FILE *file = fopen(in_folder(name), "w");
+
+	ck_assert(file && fputs(bytes, file) >= 0);
+	fclose(file);
+}
+
+static void check_file(const char *name, const char *begins)
+{
+	struct text bytes = TEXT_EMPTY;
+	struct file_error error;
+
+	ck_assert_msg(file_read(in_folder(name), 1 << 24, &bytes, &error), "%s", error.sentence);
+	ck_assert_msg(strncmp(bytes.bytes, begins, strlen(begins)) == 0, "%s holds: %.60s", name,
+		bytes.bytes);
+	text_fini(&bytes);
+}
+
+/* Runs and checks the status, and that the given words are in what it said. */
+static void check_run(const char *const *arguments, int status, const char *output,
+	const char *errors)
+{
+	struct program_result r = program_run(arguments, NULL);
+
+	ck_assert_msg(r.status == status, "status %d, said: %s%s", r.status, r.output.bytes,
+		r.errors.bytes);
+	ck_assert_msg(strstr(r.output.bytes, output) != NULL, "printed: %.300s", r.output.bytes);
+	ck_assert_msg(strstr(r.errors.bytes, errors) != NULL, "said: %s", r.errors.bytes);
+	if (status == 0)
+		ck_assert_str_eq(r.errors.bytes, "");
+	else
+		ck_assert_str_eq(r.output.bytes, "");
+	program_free(&r);
+}
+
+START_TEST(without_arguments_it_says_what_to_do_in_one_screen)
+{
+	struct program_result r = program_run(ARGUMENTS(NULL), NULL);
+	int lines = 0;
+
+	ck_assert_int_eq(r.status, 0);
+	for (const char *line = r.output.bytes; *line; line = strchr(line, '\n') + 1) {
+		ck_assert_int_le(strchr(line, '\n') - line, 80);
+		lines++;
+	}
+	ck_assert_int_le(lines, 23);
+	ck_assert(strstr(r.output.bytes, "parterre takeoff FILE") != NULL);
+	program_free(&r);
+}
+END_TEST
+
+START_TEST(a_takeoff_is_printed_as_text_or_json)
+{
+	check_run(ARGUMENTS("takeoff", plot), 0, "parterre takeoff 1\n", "");
+	check_run(ARGUMENTS("takeoff", "--json", plot), 0, "\"format\": \"parterre-takeoff\"", "");
+	check_run(ARGUMENTS("takeoff", plot, "--json"), 0, "\"version\": 1", "");
+}
+END_TEST
+
+START_TEST(a_plot_is_read_from_standard_input_too)
+{
+	struct program_result r = program_run(ARGUMENTS("takeoff", "-"),
+		"parterre-plot 1\nunits metric\ncell 500 mm\npath p \"Walk\"\nground 2 x 1\n  pp\n");
+
+	ck_assert_int_eq(r.status, 0);
+	ck_assert(strstr(r.output.bytes, "Walk") != NULL);
+	program_free(&r);
+	r = program_run(ARGUMENTS("takeoff", "-"), "parterre-plot 1\nunits metric\ncell 5\n");
+	ck_assert_int_eq(r.status, 2);
+	ck_assert_msg(strstr(r.errors.bytes, "-:3:6: found 5, expected ") != NULL, "%s",
+		r.errors.bytes);
+	program_free(&r);
+}
+END_TEST
+
+START_TEST(words_it_does_not_understand_are_refused)
+{
+	check_run(ARGUMENTS("--wrong"), 2, "", "--wrong");
+	check_run(ARGUMENTS("one.plot", "two.plot"), 2, "", "two.plot");
+	check_run(ARGUMENTS("takeoff"), 2, "", "one plot file");
+	check_run(ARGUMENTS("takeoff", plot, plot), 2, "", "one plot file");
+	check_run(ARGUMENTS("takeoff", "--wrong", plot), 2, "", "wrong");
+	check_run(ARGUMENTS("takeoff", plot, "-o"), 2, "", "o");
+}
+END_TEST
+
+START_TEST(the_screen_needs_a_terminal_and_says_so)
+{
+	check_run(ARGUMENTS(plot), 2, "", "terminal");
+}
+END_TEST
+
+START_TEST(a_takeoff_goes_to_a_file_and_over_an_older_takeoff)
+{
+	check_run(ARGUMENTS("takeoff", plot, "-o", in_folder("out.txt")), 0, "", "");
+	check_file("out.txt", "parterre takeoff 1\n");
+	check_run(ARGUMENTS("takeoff", plot, "-o", in_folder("out.txt"), "--json"), 0, "", "");
+	check_file("out.txt", "{\n  \"format\": \"parterre-takeoff\"");
+	check_run(ARGUMENTS("takeoff", plot, "--output", in_folder("out.txt")), 0, "", "");
+	check_file("out.txt", "parterre takeoff 1\n");
+}
+END_TEST
+
+START_TEST(another_file_is_written_over_only_by_force)
+{
+	put("letter.txt", "Dear neighbour,\n");
+	check_run(ARGUMENTS("takeoff", plot, "-o", in_folder("letter.txt")), 2, "", "--force");
+	check_file("letter.txt", "Dear neighbour,\n");
+	check_run(ARGUMENTS("takeoff", plot, "-o", in_folder("letter.txt"), "--force"), 0, "", "");
+	check_file("letter.txt", "parterre takeoff 1\n");
+}
+END_TEST
+
+START_TEST(the_plot_itself_is_never_written_over)
+{
+	struct text bytes = TEXT_EMPTY;
+	struct file_error error;
+
+	file_read(plot, 1 << 20, &bytes, &error);
+	put("my.plot", bytes.bytes);
+	ck_assert_int_eq(symlink("my.plot", in_folder("link.txt")), 0);
+	ck_assert_int_eq(link(in_folder("my.plot"), in_folder("hard.txt")), 0);
+	check_run(ARGUMENTS("takeoff", in_folder("my.plot"), "--force", "-o", in_folder("my.plot")),
+		2, "", "the plot itself");
+	check_run(ARGUMENTS("takeoff", in_folder("my.plot"), "--force", "-o", in_folder("link.txt")),
+		2, "", "the plot itself");
+	check_run(ARGUMENTS("takeoff", in_folder("my.plot"), "--force", "-o", in_folder("hard.txt")),
+		2, "", "the plot itself");
+	check_file("my.plot", bytes.bytes);
+	text_fini(&bytes);
+}
+END_TEST
+
+START_TEST(only_regular_files_are_written)
+{
+	ck_assert_int_eq(mkfifo(in_folder("pipe"), 0600), 0);
+	check_run(ARGUMENTS("takeoff", plot, "--force", "-o", in_folder("pipe")), 2, "", "pipe");
+	check_run(ARGUMENTS("takeoff", plot, "--force", "-o", folder), 2, "", "directory");
+	check_run(ARGUMENTS("takeoff", plot, "--force", "-o", "/dev/null"), 2, "", "/dev/null");
+	check_run(ARGUMENTS("takeoff", plot, "-o", in_folder("no/such/folder")), 2, "", "No such");
+}
+END_TEST
+
+START_TEST(a_full_disk_is_an_error)
+{
+	int status = system(BUILD_FOLDER "/parterre takeoff plots/court.plot >/dev/full 2>/dev/null");
+
+	ck_assert_int_eq(WEXITSTATUS(status), 2);
+}
+END_TEST
+
+static const struct {
+	const char *bytes, *message;
+} bad[] = {
+	{ "", "bad.plot:1:1: found an empty file, expected parterre-plot 1" },
+	{ "\x7F" "ELF\x01\x02", "bad.plot:1:" },
+	{ "parterre-plot 2\n", "bad.plot:1:15: found 2, expected version 1" },
+	{ "parterre-plot 1\nunits imperial\ncell 1 ft\nground 2 x 2\n  ..\n",
+		"bad.plot:6:1: found the end of the file, expected row 2 of 2" },
+	{ "parterre-plot 1\nunits imperial\ncell 1 ft\nground 2 x 1\n  .b\n",
+		"bad.plot:5:4: found b, expected a letter of the legend" },
+	{ "parterre-plot 1\nunits imperial\ncell 12\n", "bad.plot:3:6: found 12, expected a length" },
+};
+
+START_TEST(a_bad_plot_is_refused_with_its_place)
+{
+	put("bad.plot", bad[_i].bytes);
+	check_run(ARGUMENTS("takeoff", in_folder("bad.plot")), 2, "", bad[_i].message);
+}
+END_TEST
+
+START_TEST(what_is_no_readable_file_is_refused)
+{
+	check_run(ARGUMENTS("takeoff", in_folder("none.plot")), 2, "", "No such file");
+	check_run(ARGUMENTS("takeoff", folder), 2, "", "directory");
+	check_run(ARGUMENTS("takeoff", "/dev/zero"), 2, "", "not a regular file");
+	check_run(ARGUMENTS("takeoff", ""), 2, "", "No such file");
+}
+END_TEST
+
+START_TEST(an_endless_input_is_refused)
+{
+	int status = system("yes | " BUILD_FOLDER "/parterre takeoff - >/dev/null 2>&1");
+
+	ck_assert_int_eq(WEXITSTATUS(status), 2);
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("command");
+	TCase *words = suite_case(suite, "words"), *output = suite_case(suite, "output");
+	TCase *input = suite_case(suite, "input");
+
+	tcase_add_test(words, without_arguments_it_says_what_to_do_in_one_screen);
+	tcase_add_test(words, words_it_does_not_understand_are_refused);
+	tcase_add_test(words, the_screen_needs_a_terminal_and_says_so);
+	tcase_add_checked_fixture(output, setup, teardown);
+	tcase_add_test(output, a_takeoff_is_printed_as_text_or_json);
+	tcase_add_test(output, a_takeoff_goes_to_a_file_and_over_an_older_takeoff);
+	tcase_add_test(output, another_file_is_written_over_only_by_force);
+	tcase_add_test(output, the_plot_itself_is_never_written_over);
+	tcase_add_test(output, only_regular_files_are_written);
+	tcase_add_test(output, a_full_disk_is_an_error);
+	tcase_add_checked_fixture(input, setup, teardown);
+	tcase_add_test(input, a_plot_is_read_from_standard_input_too);
+	tcase_add_loop_test(input, a_bad_plot_is_refused_with_its_place, 0,
+		(int)(sizeof bad / sizeof *bad));
+	tcase_add_test(input, what_is_no_readable_file_is_refused);
+	tcase_add_test(input, an_endless_input_is_refused);
+	return suite;
+}
