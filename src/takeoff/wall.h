@@ -20,4 +20,9 @@
 void wall_lay_all(struct takeoff *takeoff, struct arena *arena, const struct plot *plot,
 	struct snag_list *snags);
 
+/* Cubic metres of so much of one course's runs in these blocks. */
+double wall_volume(nm length, const struct size *block);
+/* Kilograms a cubic metre of a bed's blocks and caps. */
+double wall_density(const struct block *bed);
+
 #endif

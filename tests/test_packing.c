@@ -1,0 +1,191 @@
+/* Pieces cut at one stroke, held against cutting them one by one. */
+
+#include "takeoff/packing.h"
+
+#include "support/random.h"
+#include "support/runner.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+#define INCH NM_PER_INCH
+
+enum { BATCHES_MOST = 40, PIECES_MOST = 2000, IN_A_BLOCK_MOST = 16 };
+
+static struct arena arena;
+
+static void teardown(void)
+{
+	arena_clear(&arena);
+}
+
+/* A block as one cuts it. */
+struct blank {
+	nm pieces[IN_A_BLOCK_MOST];
+	int count;
+};
+
+static nm taken(const struct blank *blank, const struct saw *saw)
+{
+	nm sum = 0;
+
+	for (int i = 0; i < blank->count; i++)
+		sum += blank->pieces[i] - saw->fit;
+	return sum;
+}
+
+/* n pieces fit where places - n fit + (n - 1) kerf <= l. */
+static bool takes(const struct blank *blank, const struct saw *saw, nm piece)
+{
+	return taken(blank, saw) + piece - saw->fit + blank->count * saw->kerf <= saw->block;
+}
+
+static nm used(const struct blank *blank, const struct saw *saw)
+{
+	return taken(blank, saw) + blank->count * saw->kerf;
+}
+
+/* Into the fullest block that takes it, of blocks as full the first. Returns how many blocks. */
+static int cut_one(struct blank *blanks, int count, const struct saw *saw, nm piece)
+{
+	struct blank *best = NULL;
+
+	for (int i = 0; i < count; i++)
+		if (takes(&blanks[i], saw, piece) &&
+			(!best || used(&blanks[i], saw) > used(best, saw)))
+			best = &blanks[i];
+	if (!best) {
+		best = &blanks[count++];
+		best->count = 0;
+	}
+	best->pieces[best->count++] = piece;
+	return count;
+}
+
+static int compare_longest_first(const void *a, const void *b)
+{
+	nm one = *(const nm *)a, other = *(const nm *)b;
+
+	return (one < other) - (one > other);
+}
+
+static int cut_one_by_one(struct blank *blanks, const struct saw *saw, const struct batch *batches,
+	int batch_count)
+{
+	nm pieces[PIECES_MOST];
+	int count = 0, opened = 0;
+
+	for (int i = 0; i < batch_count; i++)
+		for (int64_t n = 0; n < batches[i].count; n++)
+			pieces[count++] = batches[i].place;
+	qsort(pieces, (size_t)count, sizeof *pieces, compare_longest_first);
+	for (int i = 0; i < count; i++)
+		opened = cut_one(blanks, opened, saw, pieces[i]);
+	return opened;
+}
+
+START_TEST(cut_at_one_stroke_the_blocks_are_the_same_as_cut_one_by_one)
+{
+	static struct blank blanks[PIECES_MOST];
+	struct random random = { 41 };
+
+	for (int round = 0; round < 400; round++) {
+		struct saw saw = { random_between(&random, 40, 96) * INCH / 4,
+			random_below(&random, 3) * INCH / 8, random_below(&random, 3) * INCH / 8 };
+		struct batch batches[BATCHES_MOST];
+		int kinds = random_between(&random, 1, BATCHES_MOST), opened, count, at = 0;
+		const struct cut *cuts;
+
+		for (int i = 0; i < kinds; i++)
+			batches[i] = (struct batch){ saw.block * random_between(&random, 8, 31) / 32,
+				random_between(&random, 1, 40) };
+		opened = cut_one_by_one(blanks, &saw, batches, kinds);
+		cuts = packing_cut(&arena, &saw, batches, (size_t)kinds, &count);
+		for (int i = 0; i < count; i++) {
+			for (int64_t n = 0; n < cuts[i].blocks; n++, at++) {
+				ck_assert_int_eq(cuts[i].piece_count, blanks[at].count);
+				ck_assert_msg(memcmp(cuts[i].pieces, blanks[at].pieces,
+					(size_t)blanks[at].count * sizeof(nm)) == 0,
+					"block %d in round %d of seed 41", at, round);
+			}
+		}
+		ck_assert_int_eq(at, opened);
+	}
+}
+END_TEST
+
+START_TEST(two_halves_come_out_of_one_block_thanks_to_the_fit)
+{
+	struct saw saw = { 16 * INCH, INCH / 8, INCH / 8 };
+	struct batch halves = { 8 * INCH, 4 };
+	const struct cut *cuts;
+	int count;
+
+	cuts = packing_cut(&arena, &saw, &halves, 1, &count);
+	ck_assert_int_eq(count, 1);
+	ck_assert_int_eq(cuts[0].blocks, 2);
+	ck_assert_int_eq(cuts[0].piece_count, 2);
+	/* Without fit the kerf is missing. */
+	saw.fit = 0;
+	halves = (struct batch){ 8 * INCH, 4 };
+	cuts = packing_cut(&arena, &saw, &halves, 1, &count);
+	ck_assert_int_eq(cuts[0].blocks, 4);
+}
+END_TEST
+
+START_TEST(a_fit_over_half_of_a_piece_counts_as_half_of_it)
+{
+	/* Else pieces no longer than the fit would take no block at all. */
+	struct saw saw = { INCH, 0, INCH };
+	struct batch batch = { INCH / 4, 80 };
+	int count;
+	const struct cut *cuts = packing_cut(&arena, &saw, &batch, 1, &count);
+
+	ck_assert_int_eq(count, 1);
+	ck_assert_int_eq(cuts[0].piece_count, 8);
+	ck_assert_int_eq(cuts[0].blocks, 10);
+}
+END_TEST
+
+START_TEST(a_hundred_thousand_pieces_are_cut_in_no_time)
+{
+	/* 2,000 lengths of 50 pieces each: the test's own time limit is the check. */
+	struct saw saw = { 16 * INCH, INCH / 8, INCH / 8 };
+	struct batch *batches = arena_new(&arena, 2000, sizeof *batches);
+	int64_t pieces = 0;
+	const struct cut *cuts;
+	int count;
+
+	for (int i = 0; i < 2000; i++)
+		batches[i] = (struct batch){ 4 * INCH + i * INCH / 200, 50 };
+	cuts = packing_cut(&arena, &saw, batches, 2000, &count);
+	for (int i = 0; i < count; i++)
+		pieces += cuts[i].blocks * cuts[i].piece_count;
+	ck_assert_int_eq(pieces, 100000);
+}
+END_TEST
+
+START_TEST(without_pieces_no_block_is_cut)
+{
+	struct saw saw = { 16 * INCH, INCH / 8, INCH / 8 };
+	int count = 7;
+
+	packing_cut(&arena, &saw, NULL, 0, &count);
+	ck_assert_int_eq(count, 0);
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("packing");
+	TCase *cuts = suite_case(suite, "cuts");
+
+	tcase_add_checked_fixture(cuts, NULL, teardown);
+	tcase_set_timeout(cuts, 10);
+	tcase_add_test(cuts, cut_at_one_stroke_the_blocks_are_the_same_as_cut_one_by_one);
+	tcase_add_test(cuts, two_halves_come_out_of_one_block_thanks_to_the_fit);
+	tcase_add_test(cuts, a_fit_over_half_of_a_piece_counts_as_half_of_it);
+	tcase_add_test(cuts, a_hundred_thousand_pieces_are_cut_in_no_time);
+	tcase_add_test(cuts, without_pieces_no_block_is_cut);
+	return suite;
+}
