@@ -14,6 +14,8 @@ struct snag_list {
  * until the next one is added. text lives in the arena. */
 struct snag *snag_add(struct snag_list *list, enum snag_code code, const struct takeoff *takeoff,
 	int region, const char *text);
+/* A length as sentences show it, in the plot's units; lives in the arena. */
+const char *snag_length(struct arena *arena, const struct plot *plot, nm length);
 /* Adds mirror-broken for each orbit with more than one letter. */
 void snag_mirror(struct snag_list *list, const struct plot *plot);
 /* Puts the list, sorted by code, then place, into *takeoff. */

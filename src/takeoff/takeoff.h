@@ -33,7 +33,7 @@ struct wall {
 	const struct block *bed;
 	struct size block;
 	int courses;
-	struct wall_course odd, even; /* even: laid out also where courses is 1 */
+	struct wall_course odd, even; /* even: without runs where courses is 1 */
 	bool has_cap;                 /* a cap is laid */
 	struct size cap_block;
 	struct wall_course cap;
