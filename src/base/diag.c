@@ -5,10 +5,10 @@
 #include <stdio.h>
 #include <string.h>
 
-/* Copies what can be shown into found[], "..." where it does not fit. */
+/* Copies what can be shown into found[]; where it does not fit, all that leaves room for "...". */
 static void found_copy(char *found, size_t room, const char *bytes, size_t length)
 {
-	size_t used = 0;
+	size_t used = 0, cut = 0;
 
 	for (size_t i = 0; i < length;) {
 		uint32_t code = 0;
@@ -16,8 +16,8 @@ static void found_copy(char *found, size_t room, const char *bytes, size_t lengt
 		bool shown = step && utf8_is_text(code);
 		size_t width = shown ? step : 4;
 
-		if (used + width + 4 > room) {
-			memcpy(found + used, "...", 4);
+		if (used + width + 1 > room) {
+			memcpy(found + cut, "...", 4);
 			return;
 		}
 		if (shown)
@@ -25,6 +25,7 @@ static void found_copy(char *found, size_t room, const char *bytes, size_t lengt
 		else
 			snprintf(found + used, 5, "<%02X>", (unsigned)(unsigned char)bytes[i]);
 		used += width;
+		cut = used + 4 <= room ? used : cut;
 		i += shown ? step : 1;
 	}
 	found[used] = '\0';

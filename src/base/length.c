@@ -23,11 +23,17 @@ enum { PLACES = 6, MILLION = 1000000 };
 struct number {
 	int64_t whole, millionths, numerator, denominator;
 	bool is_whole;
+	size_t fraction_at; /* where the fraction stands in the line */
 };
 
 static bool is_letter(char c)
 {
 	return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
+}
+
+static bool is_digit(char c)
+{
+	return c >= '0' && c <= '9';
 }
 
 /* The unit that stands next, or NULL; takes it. */
@@ -54,49 +60,59 @@ static const struct unit *unit_scan(struct scan *s)
 	return NULL;
 }
 
-/* The "/64" of a fraction whose numerator was just read. */
-static bool denominator_scan(struct scan *s, struct number *n)
+/* A fraction, "1/2": false, nothing taken, where none stands next. Its denominator is 0 where it is
+ * not one of 2, 4 .. 64. */
+static bool fraction_scan(struct scan *s, struct number *n)
 {
-	int64_t below;
+	struct scan ahead = *s;
+	int64_t above, below = 0;
 
-	if (scan_peek(s) != '/')
+	if (!scan_decimal(&ahead, 0, &above) || scan_peek(&ahead) != '/')
 		return false;
-	s->at++;
-	if (!scan_decimal(s, 0, &below) || below < 2 || below > 64 || (below & (below - 1)) != 0)
-		return false;
+	ahead.at++;
+	if (!scan_decimal(&ahead, 0, &below) || below < 2 || below > 64 || (below & (below - 1)))
+		below = 0;
+	n->fraction_at = s->at;
+	n->numerator = above;
 	n->denominator = below;
+	n->is_whole = false;
+	*s = ahead;
 	return true;
 }
 
-/* 6, 6.25, 1/2 or 6 1/2. */
+/* 6, 6.25, 1/2 or 6 1/2. False where there is no such number. */
 static bool number_scan(struct scan *s, struct number *n)
 {
 	size_t start = s->at;
 	int64_t units;
-	struct scan fraction;
+	struct scan ahead;
 
 	*n = (struct number){ .denominator = 1, .is_whole = true };
+	if (fraction_scan(s, n))
+		return true;
 	if (!scan_decimal(s, PLACES, &units))
 		return false;
 	n->whole = units / MILLION;
 	n->millionths = units % MILLION;
 	n->is_whole = !memchr(s->text + start, '.', s->at - start);
-	if (scan_peek(s) == '/') {
-		n->numerator = n->whole;
-		n->whole = 0;
-		n->is_whole = false;
-		return units % MILLION == 0 && denominator_scan(s, n);
-	}
-	fraction = *s;
-	scan_blanks(&fraction);
-	if (n->is_whole && fraction.at > s->at && scan_decimal(&fraction, 0, &n->numerator) &&
-		scan_peek(&fraction) == '/') {
-		*s = fraction;
-		n->is_whole = false;
-		return denominator_scan(s, n);
-	}
-	n->numerator = 0;
+	ahead = *s;
+	scan_blanks(&ahead);
+	if (n->is_whole && ahead.at > s->at && fraction_scan(&ahead, n))
+		*s = ahead;
 	return true;
+}
+
+/* Reads the number of a length's part, which starts at s->at. */
+static bool part_number(struct scan *s, enum units units, struct number *n, struct diag *d)
+{
+	if (!is_digit(scan_peek(s)))
+		return scan_fail(s, s->at, d, "a length with its unit, such as %s",
+			units == UNITS_METRIC ? "150 mm" : "6 1/2 in");
+	if (!number_scan(s, n))
+		return scan_fail(s, s->at, d,
+			"a length of at most 10 km with at most 6 decimal places");
+	return n->denominator || scan_fail(s, n->fraction_at, d,
+		"a fraction in 2, 4, 8, 16, 32 or 64 parts, such as 1/2");
 }
 
 static nm divide_rounded(nm dividend, nm divisor)
@@ -127,7 +143,7 @@ static bool part_follows(const struct scan *s)
 	struct scan ahead = *s;
 
 	scan_blanks(&ahead);
-	return scan_peek(&ahead) >= '0' && scan_peek(&ahead) <= '9';
+	return is_digit(scan_peek(&ahead));
 }
 
 bool length_scan(struct scan *s, enum units units, nm *length, struct diag *d)
@@ -142,9 +158,8 @@ bool length_scan(struct scan *s, enum units units, nm *length, struct diag *d)
 
 		scan_blanks(s);
 		start = s->at;
-		if (!number_scan(s, &number))
-			return scan_fail(s, start, d, "a length with its unit, such as %s",
-				units == UNITS_METRIC ? "150 mm" : "6 1/2 in");
+		if (!part_number(s, units, &number, d))
+			return false;
 		unit = unit_scan(s);
 		if (!unit)
 			return bare_number(s, start, units, d);
@@ -163,7 +178,7 @@ bool length_scan(struct scan *s, enum units units, nm *length, struct diag *d)
 	return true;
 }
 
-static void inches_write(struct text *out, nm length)
+void length_write_inches(struct text *out, nm length)
 {
 	int64_t parts = length / NM_PER_64TH, whole = parts / 64, above = parts % 64, below = 64;
 
@@ -187,7 +202,7 @@ void length_write(struct text *out, nm length, enum units units)
 	if (units == UNITS_IMPERIAL && length && length % NM_PER_FOOT == 0) {
 		text_print(out, "%lld ft", (long long)(length / NM_PER_FOOT));
 	} else if (units == UNITS_IMPERIAL && length % NM_PER_64TH == 0) {
-		inches_write(out, length);
+		length_write_inches(out, length);
 	} else if (units == UNITS_METRIC && length && length % NM_PER_M == 0) {
 		text_print(out, "%lld m", (long long)(length / NM_PER_M));
 	} else {

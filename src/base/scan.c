@@ -71,9 +71,24 @@ bool scan_word_is(const char *word, size_t length, const char *name)
 	return strlen(name) == length && memcmp(word, name, length) == 0;
 }
 
+/* Fails at the bytes from `at` up to `end`. */
+static bool fail_at(const struct scan *s, size_t at, size_t end, struct diag *d,
+	const char *expected, va_list list)
+{
+	const char *word = NULL;
+	char message[sizeof d->expected];
+
+	vsnprintf(message, sizeof message, expected, list);
+	if (at == s->length)
+		word = "the end of the line";
+	else if (end == at + 1 && s->text[at] == ' ')
+		word = "a blank";
+	return diag_set(d, s->line, (int)at + 1, word ? word : s->text + at,
+		word ? strlen(word) : end - at, "%s", message);
+}
+
 bool scan_fail(const struct scan *s, size_t at, struct diag *d, const char *expected, ...)
 {
-	char message[sizeof d->expected];
 	va_list list;
 	size_t end;
 
@@ -83,11 +98,25 @@ bool scan_fail(const struct scan *s, size_t at, struct diag *d, const char *expe
 	if (end == at && at < s->length)
 		end++;
 	va_start(list, expected);
-	vsnprintf(message, sizeof message, expected, list);
+	fail_at(s, at, end, d, expected, list);
 	va_end(list);
-	if (at == s->length)
-		return diag_set(d, s->line, (int)at + 1, "the end of the line", 19, "%s", message);
-	return diag_set(d, s->line, (int)at + 1, s->text + at, end - at, "%s", message);
+	return false;
+}
+
+bool scan_fail_here(const struct scan *s, struct diag *d, const char *expected, ...)
+{
+	size_t left = s->length - s->at, step = 0;
+	uint32_t code;
+	va_list list;
+
+	if (left)
+		step = utf8_decode(s->text + s->at, left, &code);
+	if (left && step == 0)
+		step = 1;
+	va_start(list, expected);
+	fail_at(s, s->at, s->at + step, d, expected, list);
+	va_end(list);
+	return false;
 }
 
 bool scan_decimal(struct scan *s, int places, int64_t *units)
@@ -124,19 +153,19 @@ bool scan_decimal(struct scan *s, int places, int64_t *units)
 	return true;
 }
 
-/* Takes one character of a quoted text; returns its length in bytes, 0 where it is refused. */
+/* The length in bytes of the character of a quoted text that stands next, without its escape, which
+ * is taken; 0 where it is refused. */
 static size_t quoted_character(struct scan *s)
 {
 	bool escaped = s->text[s->at] == '\\';
+	size_t at = s->at + escaped, step = 0;
 	uint32_t code = 0;
-	size_t step;
 
-	s->at += escaped;
-	step = s->at < s->length ? utf8_decode(s->text + s->at, s->length - s->at, &code) : 0;
-	if (step == 0 || !utf8_is_text(code))
+	if (at < s->length)
+		step = utf8_decode(s->text + at, s->length - at, &code);
+	if (step == 0 || !utf8_is_text(code) || (escaped && code != '"' && code != '\\'))
 		return 0;
-	if (escaped && code != '"' && code != '\\')
-		return 0;
+	s->at = at;
 	return step;
 }
 
@@ -150,12 +179,11 @@ bool scan_quoted(struct scan *s, size_t least, size_t most, char **text, struct 
 	start = s->at - 1;
 	copy = memory_new(s->length - s->at + 1, 1);
 	while (s->at < s->length && s->text[s->at] != '"') {
-		size_t at = s->at;
 		size_t step = quoted_character(s);
 
 		if (step == 0) {
 			free(copy);
-			return scan_fail(s, at, d, "a printable character, \\\" or \\\\");
+			return scan_fail_here(s, d, "a printable character, \\\" or \\\\");
 		}
 		memcpy(copy + used, s->text + s->at, step);
 		used += step;

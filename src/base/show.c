@@ -22,26 +22,8 @@ void show_count(struct text *out, int64_t count)
 	}
 }
 
-static void show_inches(struct text *out, int64_t sixteenths)
+static void show_feet(struct text *out, int64_t sixteenths)
 {
-	int64_t above = sixteenths % 16, below = 16;
-
-	while (above && above % 2 == 0) {
-		above /= 2;
-		below /= 2;
-	}
-	if (sixteenths >= 16 || !above)
-		text_print(out, "%d%s", (int)(sixteenths / 16), above ? " " : "");
-	if (above)
-		text_print(out, "%d/%d", (int)above, (int)below);
-	text_add(out, " in");
-}
-
-static void show_feet(struct text *out, nm length)
-{
-	nm unit = NM_PER_INCH / 16;
-	int64_t sixteenths = (length + unit / 2) / unit;
-
 	if (sixteenths >= SIXTEENTHS_PER_FOOT) {
 		show_count(out, sixteenths / SIXTEENTHS_PER_FOOT);
 		text_add(out, " ft");
@@ -50,27 +32,31 @@ static void show_feet(struct text *out, nm length)
 			return;
 		text_add(out, " ");
 	}
-	show_inches(out, sixteenths);
+	length_write_inches(out, sixteenths * (NM_PER_INCH / 16));
 }
 
-void show_length(struct text *out, nm length, enum units units)
+static void show_millimetres(struct text *out, int64_t mm)
 {
-	if (length < 0) {
-		text_add(out, "-");
-		length = -length;
-	}
-	if (units == UNITS_IMPERIAL) {
-		show_feet(out, length);
-		return;
-	}
-	int64_t mm = (length + NM_PER_MM / 2) / NM_PER_MM;
-
 	if (mm < 1000) {
 		text_print(out, "%d mm", (int)mm);
 	} else {
 		text_add_decimal(out, mm, 3);
 		text_add(out, " m");
 	}
+}
+
+void show_length(struct text *out, nm length, enum units units)
+{
+	nm unit = units == UNITS_IMPERIAL ? NM_PER_INCH / 16 : NM_PER_MM;
+	nm size = length < 0 ? -length : length;
+	int64_t count = (size + unit / 2) / unit;
+
+	if (length < 0 && count)
+		text_add(out, "-");
+	if (units == UNITS_IMPERIAL)
+		show_feet(out, count);
+	else
+		show_millimetres(out, count);
 }
 
 void show_area(struct text *out, double area, enum units units)
@@ -85,11 +71,11 @@ void show_volume(struct text *out, double volume, enum units units)
 {
 	double cu_ft = volume / CU_M_PER_CU_FT;
 
-	if (units == UNITS_METRIC && volume < 0.1)
+	if (units == UNITS_METRIC && round(volume * 1000) < 100)
 		text_print(out, "%.0f L", volume * 1000);
 	else if (units == UNITS_METRIC)
 		text_print(out, "%.2f m3", volume);
-	else if (cu_ft < 27)
+	else if (round(cu_ft * 10) < 270)
 		text_print(out, "%.1f cu ft", cu_ft);
 	else
 		text_print(out, "%.2f cu yd", cu_ft / 27);
@@ -99,7 +85,7 @@ void show_weight(struct text *out, double weight, enum units units)
 {
 	double shown = units == UNITS_IMPERIAL ? weight / KG_PER_LB : weight;
 
-	if (shown < 100)
+	if (round(shown * 10) < 1000)
 		text_print(out, "%.1f", shown);
 	else
 		show_count(out, llround(shown));
