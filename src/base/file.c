@@ -10,12 +10,17 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
-enum { LINKS_MOST = 40 };
+enum { LINKS_MOST = 40, PATH_SHOWN = 150 };
 
 static bool fail(struct file_error *error, const char *act, const char *path, const char *why)
 {
-	snprintf(error->sentence, sizeof error->sentence, "cannot %s %.*s: %s", act,
-		path[0] ? 150 : 2, path[0] ? path : "\"\"", why);
+	size_t shown = strnlen(path, PATH_SHOWN);
+
+	/* Not half a character. */
+	while (path[shown] && ((unsigned char)path[shown] & 0xC0) == 0x80)
+		shown--;
+	snprintf(error->sentence, sizeof error->sentence, "cannot %s %.*s%s: %s", act, (int)shown,
+		path, path[shown] ? "..." : path[0] ? "" : "\"\"", why);
 	return false;
 }
 
@@ -95,8 +100,16 @@ static bool write_all(int fd, const char *bytes, size_t length)
 	return true;
 }
 
+/* Length of the directory in path, with its slash; 0 where there is none. */
+static size_t folder_length(const char *path)
+{
+	const char *slash = strrchr(path, '/');
+
+	return slash ? (size_t)(slash - path) + 1 : 0;
+}
+
 /* Where path leads by way of symbolic links, though the last one may not exist yet. New memory, or
- * NULL with errno for a loop or a broken directory. */
+ * NULL with errno where the links lead in a circle. */
 static char *links_followed(const char *path)
 {
 	char target[PATH_MAX];
@@ -104,14 +117,13 @@ static char *links_followed(const char *path)
 
 	for (int i = 0; i < LINKS_MOST; i++) {
 		ssize_t length = readlink(name, target, sizeof target - 1);
-		char *slash = strrchr(name, '/');
 		struct text next = TEXT_EMPTY;
 
 		if (length < 0)
 			return name;
 		target[length] = '\0';
-		if (target[0] != '/' && slash)
-			text_add_bytes(&next, name, (size_t)(slash - name) + 1);
+		if (target[0] != '/')
+			text_add_bytes(&next, name, folder_length(name));
 		text_add(&next, target);
 		free(name);
 		name = next.bytes;
@@ -125,8 +137,7 @@ char *file_beside(const char *path, const char *prefix, const char *suffix)
 {
 	char *followed = links_followed(path);
 	const char *real = followed ? followed : path;
-	const char *slash = strrchr(real, '/');
-	size_t folder = slash ? (size_t)(slash - real) + 1 : 0;
+	size_t folder = folder_length(real);
 	struct text name = TEXT_EMPTY;
 
 	text_add_bytes(&name, real, folder);
@@ -135,25 +146,22 @@ char *file_beside(const char *path, const char *prefix, const char *suffix)
 	return name.bytes;
 }
 
-/* Keeps the mode and, where that is allowed, the owner of the file that is replaced. */
-static bool mode_copy(int fd, const struct stat *old)
+/* Gives a new file the mode and, where that is allowed, the owner and group of another. */
+static bool mode_copy(int fd, const struct stat *like)
 {
-	mode_t mode = old->st_mode & 07777;
+	mode_t mode = like->st_mode & 07777;
 
-	if (fchown(fd, old->st_uid, old->st_gid) < 0)
-		mode &= 0707; /* the group is not the old one: give it nothing */
+	if (fchown(fd, like->st_uid, like->st_gid) < 0 && fchown(fd, (uid_t)-1, like->st_gid) < 0)
+		mode &= 0707; /* the group is another: give it nothing */
 	return fchmod(fd, mode) == 0;
 }
 
 static void directory_sync(const char *path)
 {
-	char *folder = file_beside(path, "", "");
-	char *slash = strrchr(folder, '/');
-	int fd;
+	size_t length = folder_length(path);
+	char *folder = memory_bytes(path, length);
+	int fd = open(length ? folder : ".", O_RDONLY | O_DIRECTORY | O_CLOEXEC);
 
-	if (slash)
-		slash[1] = '\0';
-	fd = open(slash ? folder : ".", O_RDONLY | O_DIRECTORY | O_CLOEXEC);
 	if (fd >= 0) {
 		/* Some file systems cannot sync a directory: the file itself is safe by now. */
 		(void)fsync(fd);
@@ -170,87 +178,136 @@ static mode_t mode_new(void)
 	return 0666 & ~mask;
 }
 
-/* Writes the new file beside `path` and renames it over it; errno tells what failed. */
-static bool replace(const char *path, const struct stat *old, const char *bytes, size_t length)
+/* A new name for a file beside path, for mkostemp; as short as path's own may be long. */
+static char *temporary_name(const char *path)
 {
-	char *temporary = file_beside(path, ".", ".XXXXXX");
-	int fd = mkostemp(temporary, O_CLOEXEC), cause;
-	bool done;
+	struct text name = TEXT_EMPTY;
 
-	if (fd < 0) {
-		free(temporary);
+	text_add_bytes(&name, path, folder_length(path));
+	text_add(&name, ".parterre-XXXXXX");
+	return name.bytes;
+}
+
+/* Closes fd after what was `done` to it; a full disk may show only now. errno stays that of the
+ * first failure. */
+static bool finish(int fd, bool done)
+{
+	int cause = errno;
+
+	if (close(fd) < 0 && done)
 		return false;
-	}
-	done = (old ? mode_copy(fd, old) : fchmod(fd, mode_new()) == 0) &&
-		write_all(fd, bytes, length) && fsync(fd) == 0;
-	cause = errno;
-	if (close(fd) < 0 && done) {
-		done = false;
-		cause = errno;
-	}
-	if (done && rename(temporary, path) < 0) {
-		done = false;
-		cause = errno;
-	}
-	if (!done)
-		unlink(temporary);
-	free(temporary);
 	errno = cause;
-	if (done)
-		directory_sync(path);
 	return done;
 }
 
-static bool rewrite(const char *path, const char *bytes, size_t length)
+/* One file to write, by whatever way. */
+struct writing {
+	const char *path, *bytes;
+	size_t length;
+	struct file_error *error;
+};
+
+static bool write_failed(const struct writing *w, const char *act)
 {
-	int fd = open(path, O_WRONLY | O_CLOEXEC | O_NOFOLLOW), cause;
+	return fail_errno(w->error, act, w->path);
+}
+
+static bool content_write(const struct writing *w, int fd)
+{
+	return write_all(fd, w->bytes, w->length) && fsync(fd) == 0;
+}
+
+/* Writes a new file and renames it over what has the name; errno tells what failed. It gets mode and
+ * owner of `like`; NULL: those of any new file. */
+static bool replace(const struct writing *w, const struct stat *like)
+{
+	char *temporary = temporary_name(w->path);
+	int fd = mkostemp(temporary, O_CLOEXEC), cause;
+	bool done = fd >= 0;
+
+	if (done) {
+		done = (like ? mode_copy(fd, like) : fchmod(fd, mode_new()) == 0) &&
+			content_write(w, fd);
+		done = finish(fd, done) && rename(temporary, w->path) == 0;
+		cause = errno;
+		if (done)
+			directory_sync(w->path);
+		else
+			unlink(temporary);
+		errno = cause;
+	}
+	free(temporary);
+	return done;
+}
+
+/* Takes the room that the new text needs, so that a full disk is found before the old text is
+ * touched. Where the file system cannot do that, writing has to show it. */
+static bool room_take(const struct writing *w, int fd, const struct stat *old)
+{
+	if ((off_t)w->length <= old->st_size || fallocate(fd, 0, 0, (off_t)w->length) == 0 ||
+		(errno != ENOSPC && errno != EDQUOT && errno != EFBIG))
+		return true;
+	write_failed(w, "write");
+	if (ftruncate(fd, old->st_size) < 0)
+		write_failed(w, "finish rewriting");
+	return false;
+}
+
+/* Writes over the file itself. */
+static bool rewrite(const struct writing *w, const struct stat *old)
+{
+	int fd = open(w->path, O_WRONLY | O_CLOEXEC | O_NOFOLLOW);
 	bool done;
 
 	if (fd < 0)
-		return false;
-	done = write_all(fd, bytes, length) && ftruncate(fd, (off_t)length) == 0 && fsync(fd) == 0;
-	cause = errno;
-	if (close(fd) < 0 && done) {
-		done = false;
-		cause = errno;
-	}
-	errno = cause;
-	return done;
+		return write_failed(w, "write");
+	if (!room_take(w, fd, old))
+		return finish(fd, false);
+	done = content_write(w, fd) && ftruncate(fd, (off_t)w->length) == 0 && fsync(fd) == 0;
+	return finish(fd, done) || write_failed(w, "finish rewriting");
 }
 
-static bool write_over(const char *path, const char *bytes, size_t length,
-	struct file_error *error)
+static bool write_over(const struct writing *w)
 {
 	struct stat old;
-	bool exists = lstat(path, &old) == 0;
+	bool exists = lstat(w->path, &old) == 0;
 
 	if (!exists && errno != ENOENT)
-		return fail_errno(error, "write", path);
+		return write_failed(w, "write");
 	if (exists && !S_ISREG(old.st_mode))
-		return fail(error, "write", path, kind_word(old.st_mode));
-	if (exists && access(path, W_OK) < 0)
-		return fail_errno(error, "write", path);
+		return fail(w->error, "write", w->path, kind_word(old.st_mode));
+	if (exists && faccessat(AT_FDCWD, w->path, W_OK, AT_EACCESS) < 0)
+		return write_failed(w, "write");
 	if (exists && old.st_nlink > 1)
-		return rewrite(path, bytes, length) ||
-			fail_errno(error, "finish rewriting", path);
-	if (replace(path, exists ? &old : NULL, bytes, length))
+		return rewrite(w, &old);
+	if (replace(w, exists ? &old : NULL))
 		return true;
 	if (exists && (errno == EACCES || errno == EPERM || errno == EROFS))
-		return rewrite(path, bytes, length) ||
-			fail_errno(error, "finish rewriting", path);
-	return fail_errno(error, "write", path);
+		return rewrite(w, &old);
+	return write_failed(w, "write");
 }
 
 bool file_write(const char *path, const char *bytes, size_t length, struct file_error *error)
 {
 	char *real = links_followed(path);
+	struct writing w = { real, bytes, length, error };
 	bool done;
 
 	if (!real)
 		return fail_errno(error, "write", path);
-	done = write_over(real, bytes, length, error);
+	done = write_over(&w);
 	free(real);
 	return done;
+}
+
+bool file_write_like(const char *path, const char *like, const struct text *text,
+	struct file_error *error)
+{
+	struct writing w = { path, text->bytes, text->length, error };
+	struct stat status = { .st_mode = 0600, .st_uid = geteuid(), .st_gid = getegid() };
+
+	(void)stat(like, &status);
+	return replace(&w, &status) || write_failed(&w, "write");
 }
 
 struct file_stamp file_stamp(const char *path)
@@ -259,8 +316,8 @@ struct file_stamp file_stamp(const char *path)
 
 	if (stat(path, &status) < 0)
 		return (struct file_stamp){ .exists = false };
-	return (struct file_stamp){ true, S_ISREG(status.st_mode), status.st_dev, status.st_ino, status.st_size,
-		status.st_mtim };
+	return (struct file_stamp){ true, S_ISREG(status.st_mode), status.st_dev, status.st_ino,
+		status.st_size, status.st_mtim };
 }
 
 bool file_stamp_equal(const struct file_stamp *a, const struct file_stamp *b)

@@ -9,7 +9,7 @@
 #include <sys/types.h>
 #include <time.h>
 
-/* What a file was when it was last seen: two stamps differ when somebody else has written it. */
+/* What a file was when it was last seen: two stamps differ when somebody has written it since. */
 struct file_stamp {
 	bool exists, is_regular;
 	dev_t device;
@@ -22,16 +22,22 @@ struct file_error {
 	char sentence[256]; /* "cannot open PATH: No such file or directory" */
 };
 
-/* Appends the whole of a regular file (or of standard input for "-"), at most `most` bytes, to out.
- * Anything but a regular file is refused before a byte is read, so a device cannot hang the reader. */
+/* Reads the whole of a regular file, or of standard input for "-", into out in place of what it held.
+ * More than `most` bytes are refused, as is anything but a regular file, before a byte is read: a
+ * device or a pipe cannot hang the reader. */
 bool file_read(const char *path, size_t most, struct text *out, struct file_error *error);
 
 /* Writes bytes to path so that either the old file or the whole new one is there, whatever happens:
  * a new file beside it, synced, renamed over it, mode and owner kept, symbolic links followed. Where
- * the file has other hard links, or its directory takes no new file, it is rewritten in place.
- * Refuses to write over anything but a regular file. After an error the old file is untouched, but
- * for an in-place rewrite that failed midway, which the sentence says. */
+ * the file has other hard links, or its directory takes no new file, it is rewritten in place, once
+ * the disk has room for it. Refuses to write over anything but a regular file, and over one without
+ * permission to write. After an error the old file is untouched and no other is left, but for an
+ * in-place rewrite that failed midway: "cannot finish rewriting PATH: ...". */
 bool file_write(const char *path, const char *bytes, size_t length, struct file_error *error);
+/* Writes a new file with the mode and owner of the file `like`, for its owner alone where there is no
+ * such file, and puts it in place of whatever has the name path, be it a symbolic link. */
+bool file_write_like(const char *path, const char *like, const struct text *text,
+	struct file_error *error);
 
 struct file_stamp file_stamp(const char *path);
 bool file_stamp_equal(const struct file_stamp *a, const struct file_stamp *b);
