@@ -37,7 +37,7 @@ static void fill(struct ground *ground, struct rectangle r, char letter, struct 
 	struct rectangle in = { most(r.left, 0), most(r.top, 0),
 		least(r.right, ground->columns - 1), least(r.bottom, ground->rows - 1) };
 
-	laid->outside += rectangle_cells(r) - rectangle_cells(in);
+	laid->is_cut = laid->is_cut || rectangle_cells(in) < rectangle_cells(r);
 	if (rectangle_cells(in) == 0)
 		return;
 	for (int y = in.top; y <= in.bottom; y++) {
@@ -70,7 +70,7 @@ void lay_cell(struct plot *plot, const struct mirror *mirror, struct place at, c
 struct laid lay_rectangle(struct plot *plot, struct rectangle r, char letter)
 {
 	struct mirror mirror = mirror_of(plot);
-	struct laid laid = { 0, 0 };
+	struct laid laid = { 0, false };
 
 	fill_mirrored(plot, &mirror, r, letter, &laid);
 	return laid;
@@ -79,7 +79,7 @@ struct laid lay_rectangle(struct plot *plot, struct rectangle r, char letter)
 struct laid lay_frame(struct plot *plot, struct rectangle r, char letter)
 {
 	struct mirror mirror = mirror_of(plot);
-	struct laid laid = { 0, 0 };
+	struct laid laid = { 0, false };
 	/* Four sides that share no cell; sides without cells lay nothing. */
 	const struct rectangle sides[] = {
 		{ r.left, r.top, r.right, r.top },
@@ -157,7 +157,7 @@ static void patch_find(struct ground *ground, int x, int y, struct rectangle **r
 struct laid lay_flood(struct plot *plot, int x, int y, char letter)
 {
 	struct mirror mirror = mirror_of(plot);
-	struct laid laid = { 0, 0 };
+	struct laid laid = { 0, false };
 	struct rectangle *rows = NULL;
 	size_t count = 0;
 
@@ -171,7 +171,7 @@ struct laid lay_flood(struct plot *plot, int x, int y, char letter)
 struct laid lay_fold(struct plot *plot, int x, int y)
 {
 	struct mirror mirror = mirror_of(plot);
-	struct laid laid = { 0, 0 };
+	struct laid laid = { 0, false };
 
 	for (int row = 0; row < plot->ground.rows; row++)
 		for (int column = 0; column < plot->ground.columns; column++)

@@ -7,8 +7,8 @@
 
 /* What an act did. */
 struct laid {
-	int64_t changed;  /* cells whose letter is another now */
-	int64_t outside;  /* images of cells that fell outside the plan */
+	int64_t changed; /* cells whose letter is another now */
+	bool is_cut;     /* some image fell outside the plan */
 };
 
 /* One cell and its images, added up in *laid; the cell may lie outside the plan. */
