@@ -1,6 +1,7 @@
 #include "plot/store.h"
 #include "base/memory.h"
 
+#include <errno.h>
 #include <fcntl.h>
 #include <stdio.h>
 #include <stdlib.h>
@@ -8,6 +9,8 @@
 #include <sys/file.h>
 #include <sys/stat.h>
 #include <unistd.h>
+
+enum { RESCUED_MOST = 100 };
 
 bool store_read(const char *path, struct plot *plot, struct text *message)
 {
@@ -67,25 +70,37 @@ static bool is_named(int fd, const char *name)
 		open_one.st_dev == named.st_dev && open_one.st_ino == named.st_ino;
 }
 
+/* Another user's lock file can only be looked at, which is enough to lock it. */
+static int lock_file(const char *name)
+{
+	int flags = O_CLOEXEC | O_NOFOLLOW | O_NONBLOCK;
+	int fd = open(name, flags | O_RDWR | O_CREAT, 0644);
+
+	return fd < 0 && errno == EACCES ? open(name, flags | O_RDONLY) : fd;
+}
+
 static enum store_access lock_take(struct store *store, const char *name)
 {
-	for (;;) {
-		int fd = open(name, O_RDWR | O_CREAT | O_CLOEXEC | O_NOFOLLOW, 0600);
+	int fd;
 
-		if (fd < 0)
-			return STORE_UNGUARDED;
-		if (flock(fd, LOCK_EX | LOCK_NB) == 0 && is_named(fd, name)) {
+	while ((fd = lock_file(name)) >= 0) {
+		bool is_ours = flock(fd, LOCK_EX | LOCK_NB) == 0;
+		bool is_held = !is_ours && errno == EWOULDBLOCK;
+		bool is_current = is_named(fd, name);
+
+		if (is_ours && is_current) {
 			lock_sign(fd);
 			store->lock = fd;
 			return STORE_WRITES;
 		}
-		if (is_named(fd, name)) {
+		if (is_held && is_current)
 			store->holder = lock_holder(fd);
-			close(fd);
-			return STORE_LOOKS;
-		}
-		close(fd); /* its holder just removed it: try again */
+		close(fd);
+		if (is_current || (!is_ours && !is_held))
+			return is_held ? STORE_LOOKS : STORE_UNGUARDED;
+		/* Its holder has just removed it: try again. */
 	}
+	return STORE_UNGUARDED;
 }
 
 void store_open(struct store *store, const char *path)
@@ -104,7 +119,8 @@ void store_close(struct store *store)
 	if (store->lock >= 0) {
 		char *name = lock_name(store);
 
-		unlink(name); /* while the lock is held, so nobody else's goes */
+		if (is_named(store->lock, name))
+			unlink(name); /* while it is locked, so nobody else's goes */
 		close(store->lock);
 		free(name);
 	}
@@ -125,35 +141,44 @@ bool store_is_changed(const struct store *store)
 	return !file_stamp_equal(&now, &store->stamp);
 }
 
-static bool plot_write(const char *path, const struct plot *plot, struct file_error *error)
+static bool is_anothers(const struct store *store, struct file_error *error)
 {
-	struct text bytes = TEXT_EMPTY;
-	bool done;
-
-	format_write(plot, &bytes);
-	done = file_write(path, bytes.bytes, bytes.length, error);
-	text_fini(&bytes);
-	return done;
+	if (store->access == STORE_LOOKS)
+		snprintf(error->sentence, sizeof error->sentence,
+			"cannot write the plot: another session (process %ld) has it",
+			store->holder);
+	return store->access == STORE_LOOKS;
 }
 
 bool store_save(struct store *store, const struct plot *plot, struct file_error *error)
 {
-	if (!plot_write(store->path, plot, error))
+	struct text bytes = TEXT_EMPTY;
+	bool done;
+
+	if (is_anothers(store, error))
 		return false;
-	store->stamp = file_stamp(store->path);
-	store_rescue_drop(store);
-	return true;
+	format_write(plot, &bytes);
+	done = file_write(store->path, bytes.bytes, bytes.length, error);
+	text_fini(&bytes);
+	if (done) {
+		store->stamp = file_stamp(store->path);
+		store_rescue_drop(store);
+	}
+	return done;
 }
 
 bool store_rescue(const struct store *store, const struct plot *plot, struct file_error *error)
 {
+	struct text bytes = TEXT_EMPTY;
 	char *name;
 	bool done;
 
 	if (store->access == STORE_LOOKS)
 		return true;
 	name = rescue_name(store);
-	done = plot_write(name, plot, error);
+	format_write(plot, &bytes);
+	done = file_write_like(name, store->path, &bytes, error);
+	text_fini(&bytes);
 	free(name);
 	return done;
 }
@@ -163,7 +188,8 @@ bool store_rescued(const struct store *store, struct plot *plot, struct timespec
 	char *name = rescue_name(store);
 	struct text message = TEXT_EMPTY;
 	struct file_stamp stamp = file_stamp(name);
-	bool done = stamp.exists && store_read(name, plot, &message);
+	bool done = store->access != STORE_LOOKS && stamp.exists &&
+		store_read(name, plot, &message);
 
 	*when = stamp.changed;
 	text_fini(&message);
@@ -175,26 +201,43 @@ void store_rescue_drop(const struct store *store)
 {
 	char *name = rescue_name(store);
 
-	unlink(name);
+	if (store->access != STORE_LOOKS)
+		unlink(name);
 	free(name);
+}
+
+/* Renames over no other file; by a second link where the file system knows no such renaming. */
+static bool rename_to_new(const char *from, const char *to)
+{
+	if (renameat2(AT_FDCWD, from, AT_FDCWD, to, RENAME_NOREPLACE) == 0)
+		return true;
+	return (errno == EINVAL || errno == ENOSYS) && link(from, to) == 0 && unlink(from) == 0;
+}
+
+static char *rescued_name(const struct store *store, int number)
+{
+	char suffix[32] = ".rescued";
+
+	if (number > 1)
+		snprintf(suffix, sizeof suffix, ".rescued-%d", number);
+	return file_beside(store->path, "", suffix);
 }
 
 bool store_rescue_keep(const struct store *store, char **kept)
 {
 	char *name = rescue_name(store);
-	bool done = false;
+	bool is_taken = store->access != STORE_LOOKS;
 
-	for (int i = 0; i < 100 && !done; i++) {
-		char suffix[32];
+	*kept = NULL;
+	for (int i = 1; is_taken && i <= RESCUED_MOST; i++) {
+		char *to = rescued_name(store, i);
 
-		snprintf(suffix, sizeof suffix, i ? ".rescued-%d" : ".rescued", i);
-		*kept = file_beside(store->path, "", suffix);
-		done = link(name, *kept) == 0 && unlink(name) == 0;
-		if (!done)
-			free(*kept);
+		if (rename_to_new(name, to))
+			*kept = to;
+		is_taken = !*kept && errno == EEXIST;
+		if (!*kept)
+			free(to);
 	}
-	if (!done)
-		*kept = NULL;
 	free(name);
-	return done;
+	return *kept != NULL;
 }

@@ -37,18 +37,21 @@ void store_close(struct store *store);
 bool store_load(struct store *store, struct plot *plot, struct text *message);
 /* True where the file is no longer as it was last read or written here. */
 bool store_is_changed(const struct store *store);
-/* Writes the plot atomically and removes the rescue file. */
+/* Writes the plot as file_write does and removes the rescue file. Refused while the plot is another
+ * session's. */
 bool store_save(struct store *store, const struct plot *plot, struct file_error *error);
 
-/* Writes the rescue file. Nothing where the plot is another session's. */
+/* Writes the rescue file, with the plot's mode, for its owner alone before there is a plot: what is
+ * private stays so. Nothing where the plot is another session's. */
 bool store_rescue(const struct store *store, const struct plot *plot, struct file_error *error);
-/* Reads the rescue file into an empty plot; false where there is none that can be read. *when is
- * when it was written. */
+/* Reads the rescue file into an empty plot; false where there is none that can be read, or it is
+ * another session's. *when is when it was written. */
 bool store_rescued(const struct store *store, struct plot *plot, struct timespec *when);
-/* Removes the rescue file, if there is one. */
+/* Removes the rescue file, if there is one and it is not another session's. */
 void store_rescue_drop(const struct store *store);
-/* Renames the rescue file to "NAME.rescued" beside the plot, over no other file: it is kept but no
- * longer offered. *kept is the new name, for the caller to free. */
+/* Renames the rescue file to "NAME.rescued" beside the plot, "NAME.rescued-2" and so on where that is
+ * taken: it is kept but no longer offered. *kept is the new name, for the caller to free; NULL, false
+ * where there is none to keep. */
 bool store_rescue_keep(const struct store *store, char **kept);
 
 #endif
