@@ -112,39 +112,50 @@ static bool is_first(const struct mirror *mirror, const struct ground *ground, i
 	return true;
 }
 
-/* The letters of a row against those of its image in another row, read forwards or backwards: the
- * first place from `from` on where they differ, `columns` if none. */
-static int row_difference(const struct mirror *mirror, const struct ground *ground, int from, int y,
-	struct reflection how)
-{
-	int columns = ground->columns, image_y = how.down ? mirror->down - 1 - y : y;
-	const char *row, *image;
+/* A row of the ground and those its images stand in: cell x mirrors to cell start + step * x. */
+struct row_images {
+	int columns, count;
+	const char *row;
+	struct {
+		const char *row;
+		int start, step;
+	} images[IMAGES_MOST];
+};
 
-	if (image_y < 0 || image_y >= ground->rows)
-		return columns;
-	row = ground->cells + (size_t)y * (size_t)columns;
-	image = ground->cells + (size_t)image_y * (size_t)columns;
-	for (int x = from; x < columns; x++) {
-		int image_x = how.across ? mirror->across - 1 - x : x;
-
-		if (image_x >= 0 && image_x < columns && row[x] != image[image_x])
-			return x;
-	}
-	return columns;
-}
-
-/* The first cell from `from` on in row y that differs from any image. */
-static int row_fault(const struct mirror *mirror, const struct ground *ground, int from, int y)
+static struct row_images row_images(const struct mirror *mirror, const struct ground *ground, int y)
 {
 	struct reflection list[IMAGES_MOST];
-	int all = reflections(mirror->kind, list), first = ground->columns;
+	int all = reflections(mirror->kind, list);
+	struct row_images found = { .columns = ground->columns,
+		.row = ground->cells + (size_t)y * (size_t)ground->columns };
 
 	for (int i = 1; i < all; i++) {
-		int x = row_difference(mirror, ground, from, y, list[i]);
+		int image_y = list[i].down ? mirror->down - 1 - y : y, n = found.count;
 
-		first = x < first ? x : first;
+		if (image_y < 0 || image_y >= ground->rows)
+			continue;
+		found.images[n].row = ground->cells + (size_t)image_y * (size_t)ground->columns;
+		found.images[n].start = list[i].across ? mirror->across - 1 : 0;
+		found.images[n].step = list[i].across ? -1 : 1;
+		found.count++;
 	}
-	return first;
+	return found;
+}
+
+/* The first cell of the row, from `from` on, that differs from one of its images; `columns` where
+ * there is none. */
+static int row_fault(const struct row_images *r, int from)
+{
+	for (int x = from; x < r->columns; x++) {
+		for (int i = 0; i < r->count; i++) {
+			int image_x = r->images[i].start + r->images[i].step * x;
+
+			if (image_x >= 0 && image_x < r->columns &&
+				r->images[i].row[image_x] != r->row[x])
+				return x;
+		}
+	}
+	return r->columns;
 }
 
 bool mirror_next_fault(const struct mirror *mirror, const struct ground *ground, struct place from,
@@ -153,7 +164,9 @@ bool mirror_next_fault(const struct mirror *mirror, const struct ground *ground,
 	int x = from.x;
 
 	for (int y = from.y; y < ground->rows; y++, x = 0) {
-		while ((x = row_fault(mirror, ground, x, y)) < ground->columns) {
+		struct row_images row = row_images(mirror, ground, y);
+
+		while ((x = row_fault(&row, x)) < ground->columns) {
 			if (is_first(mirror, ground, x, y)) {
 				*fault = (struct place){ x, y };
 				return true;
