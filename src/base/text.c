@@ -79,6 +79,13 @@ void text_add_quoted(struct text *t, const char *string)
 	text_add(t, "\"");
 }
 
+void text_add_listed(struct text *t, const char *word, bool is_last)
+{
+	if (t->length)
+		text_add(t, is_last ? " or " : ", ");
+	text_add(t, word);
+}
+
 /* Cuts trailing zeros behind the point, and the point itself if nothing is left behind it. */
 static void trim_zeros(struct text *t)
 {

@@ -3,6 +3,7 @@
 #ifndef BASE_TEXT_H
 #define BASE_TEXT_H
 
+#include <stdbool.h>
 #include <stddef.h>
 #include <stdint.h>
 
@@ -21,6 +22,8 @@ void text_add_repeat(struct text *t, char c, size_t count);
 void text_print(struct text *t, const char *format, ...) __attribute__((format(printf, 2, 3)));
 /* In double quotes, with \" and \\ escaped. */
 void text_add_quoted(struct text *t, const char *string);
+/* One more word of a list that is all of the text: "a", "a, b", and at last "a, b or c". */
+void text_add_listed(struct text *t, const char *word, bool is_last);
 /* units of 10^-places as a decimal without trailing zeros: 1500000, 6 -> "1.5". */
 void text_add_decimal(struct text *t, int64_t units, int places);
 /* value rounded to at most `places` (0..9) places, without trailing zeros, never an exponent,

@@ -5,7 +5,7 @@
 
 #define BYTE_ORDER_MARK "\xEF\xBB\xBF"
 
-static bool line_check(const struct scan *s, struct diag *d)
+static bool line_check(const struct scan *s, size_t most, struct diag *d)
 {
 	if (s->line == 1 && s->length >= 3 && memcmp(s->text, BYTE_ORDER_MARK, 3) == 0)
 		return diag_set(d, 1, 1, "a byte order mark", 17, "a file without one");
@@ -13,6 +13,9 @@ static bool line_check(const struct scan *s, struct diag *d)
 		uint32_t code = 0;
 		size_t step = utf8_decode(s->text + i, s->length - i, &code);
 
+		if (i + (step ? step : 1) > most)
+			return diag_set(d, s->line, (int)most + 1, "a longer line", 13,
+				"a line of at most %zu bytes", most);
 		if (step == 0)
 			return diag_set(d, s->line, (int)i + 1, s->text + i, 1, "UTF-8 text");
 		if (code == 0 || code == '\r')
@@ -37,12 +40,7 @@ enum line_result lines_next(struct lines *lines, size_t most, struct scan *s, st
 	if (end && length && start[length - 1] == '\r')
 		length--;
 	*s = scan_start(start, length, lines->number);
-	if (length > most) {
-		diag_set(d, lines->number, (int)most + 1, "a longer line", 13,
-			"a line of at most %zu bytes", most);
-		return LINE_BAD;
-	}
-	if (!line_check(s, d))
+	if (!line_check(s, most, d))
 		return LINE_BAD;
 	while (s->length && (start[s->length - 1] == ' ' || start[s->length - 1] == '\t'))
 		s->length--;

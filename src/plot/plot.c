@@ -84,6 +84,52 @@ bool plot_equal(const struct plot *a, const struct plot *b)
 		details_equal(&a->details, &b->details);
 }
 
+/* Holds where the writer writes what the reader takes, as the same value. */
+static void value_check(const struct value_rule *rule, const struct value *value, enum units units)
+{
+	struct text text = TEXT_EMPTY;
+	struct value again = { .set = false };
+	struct diag d;
+
+	value_write(&text, rule, value, units);
+	struct scan s = scan_start(text.bytes, text.length, 1);
+	bool is_read = value_scan(&s, rule, units, &again, &d);
+	assert(is_read && scan_is_done(&s) && value_equal(rule->kind, value, &again));
+	(void)is_read;
+	value_fini(rule->kind, &again);
+	text_fini(&text);
+}
+
+static void text_check(const char *text, int64_t most, enum units units)
+{
+	const struct value_rule rule = { .kind = VALUE_TEXT, .least = 1, .most = most };
+
+	value_check(&rule, &(struct value){ .set = true, .as.text = text }, units);
+}
+
+static void block_check(const struct block *block, enum units units)
+{
+	for (enum attribute a = block_first(block->kind); a <= block_last(block->kind); a++)
+		if (block_value(block, a)->set)
+			value_check(&attribute_row(a)->rule, block_value(block, a), units);
+	for (size_t i = 0; i < block->notes.count; i++)
+		text_check(block->notes.texts[i], NOTE_MOST, units);
+}
+
+static void head_check(const struct plot *plot)
+{
+	const struct block *head = &plot->details.head;
+	const struct value *axis = block_value(head, HEAD_AXIS);
+
+	for (enum attribute a = block_first(BLOCK_HEAD); a <= block_last(BLOCK_HEAD); a++)
+		assert(!attribute_row(a)->required || block_value(head, a)->set);
+	assert(!axis->set || (axis->as.place.x >= 1 && axis->as.place.y >= 1 &&
+		axis->as.place.x < 2 * plot->ground.columns &&
+		axis->as.place.y < 2 * plot->ground.rows));
+	block_check(head, plot_units(plot));
+	block_check(&plot->details.allow, plot_units(plot));
+}
+
 static void legend_check(const struct plot *plot)
 {
 	for (size_t i = 0; i < plot->details.legend_count; i++) {
@@ -92,7 +138,8 @@ static void legend_check(const struct plot *plot)
 		assert(class_takes_letter(entry->class, entry->letter));
 		assert(plot_entry(plot, entry->letter) == entry);
 		assert(entry->block.kind == class_block(entry->class));
-		assert(entry->name && entry->name[0]);
+		text_check(entry->name, NAME_MOST, plot_units(plot));
+		block_check(&entry->block, plot_units(plot));
 	}
 }
 
@@ -103,11 +150,10 @@ void plot_check(const struct plot *plot)
 
 	assert(ground->columns >= 1 && ground->columns <= SIDE_MOST);
 	assert(ground->rows >= 1 && ground->rows <= SIDE_MOST);
+	head_check(plot);
 	legend_check(plot);
 	for (size_t i = 0; i < cells; i++)
 		assert(ground->cells[i] == OPEN_GROUND || plot_entry(plot, ground->cells[i]));
-	for (enum attribute a = block_first(BLOCK_HEAD); a <= block_last(BLOCK_HEAD); a++)
-		assert(!attribute_row(a)->required || block_value(&plot->details.head, a)->set);
 }
 
 void ground_init(struct ground *ground, int columns, int rows)

@@ -79,7 +79,27 @@ static bool read_attribute(struct reader *r, struct scan *s, struct block *block
 	return end_of_line(s, r->d);
 }
 
-/* A line of a block: a note or one of its attributes. start is where its keyword stands. */
+/* Fails at an unknown keyword: lists those of the block, and of all that may follow the head. */
+static bool fail_keyword(struct reader *r, const struct scan *s, size_t start, enum block_kind kind)
+{
+	const char *where = block_keyword(kind);
+	struct text words = TEXT_EMPTY;
+
+	for (enum attribute a = block_first(kind); a <= block_last(kind); a++)
+		text_add_listed(&words, attribute_row(a)->keyword, false);
+	if (kind == BLOCK_HEAD) {
+		text_add_listed(&words, block_keyword(BLOCK_ALLOW), false);
+		for (enum plot_class class = CLASS_BED; class <= CLASS_FIXTURE; class++)
+			text_add_listed(&words, class_word(class), false);
+		text_add_listed(&words, "ground", false);
+	}
+	text_add_listed(&words, "note", true);
+	scan_fail(s, start, r->d, "%s%s%s", where ? where : "", where ? ": " : "", words.bytes);
+	text_fini(&words);
+	return false;
+}
+
+/* A line of a block: a note or one of its attributes. */
 static bool read_block_line(struct reader *r, struct scan *s, struct block *block)
 {
 	size_t length, start;
@@ -93,10 +113,7 @@ static bool read_block_line(struct reader *r, struct scan *s, struct block *bloc
 		return read_note(r, s, block);
 	if (attribute_find(block->kind, word, length, &a))
 		return read_attribute(r, s, block, a);
-	return scan_fail(s, start, r->d, "a line of %s: note, %s ... %s",
-		block_keyword(block->kind) ? block_keyword(block->kind) : "the head",
-		attribute_row(block_first(block->kind))->keyword,
-		attribute_row(block_last(block->kind))->keyword);
+	return fail_keyword(r, s, start, block->kind);
 }
 
 static bool read_allow(struct reader *r, struct scan *s)
@@ -188,12 +205,11 @@ static bool read_row(struct reader *r, struct scan *s)
 	for (int x = 0; x < ground->columns; x++, s->at++) {
 		char c = scan_peek(s);
 
-		if (c != OPEN_GROUND && !plot_entry(r->plot, c)) {
-			if (s->at == s->length)
-				return scan_fail(s, s->at, r->d, "%d letters in the row, not %d",
-					ground->columns, x);
-			return scan_fail(s, s->at, r->d, "a letter of the legend or .");
-		}
+		if (s->at == s->length)
+			return scan_fail_here(s, r->d, "%d letters in the row, not %d",
+				ground->columns, x);
+		if (c != OPEN_GROUND && !plot_entry(r->plot, c))
+			return scan_fail_here(s, r->d, "a letter of the legend or .");
 		cells[x] = c;
 	}
 	if (s->at != s->length)
@@ -205,32 +221,28 @@ static bool read_row(struct reader *r, struct scan *s)
 
 static bool read_top_line(struct reader *r, struct scan *s)
 {
-	static const char *const expected[] = {
-		[STAGE_HEAD] = "a line of the head, or bed, path, lawn, fixture or ground",
-		[STAGE_LEGEND] = "bed, path, lawn, fixture or ground",
-		[STAGE_GROUND] = "the end of the file after the ground",
-	};
 	size_t length;
 	const char *word = scan_word(s, &length);
 	enum attribute a;
 
 	r->in_block = false;
 	if (r->stage == STAGE_GROUND)
-		return scan_fail(s, 0, r->d, "%s", expected[r->stage]);
+		return scan_fail(s, 0, r->d, "the end of the file after the ground");
 	for (enum plot_class class = CLASS_BED; class <= CLASS_FIXTURE; class++)
 		if (scan_word_is(word, length, class_word(class)))
 			return read_entry(r, s, class);
 	if (scan_word_is(word, length, "ground"))
 		return read_ground(r, s);
 	if (r->stage != STAGE_HEAD)
-		return scan_fail(s, 0, r->d, "%s", expected[r->stage]);
+		return scan_fail(s, 0, r->d,
+			"bed, path, lawn, fixture or ground; the head ends where the legend begins");
 	if (scan_word_is(word, length, "allow"))
 		return read_allow(r, s);
 	if (scan_word_is(word, length, "note"))
 		return read_note(r, s, &r->plot->details.head);
 	if (attribute_find(BLOCK_HEAD, word, length, &a))
 		return read_attribute(r, s, &r->plot->details.head, a);
-	return scan_fail(s, 0, r->d, "%s", expected[r->stage]);
+	return fail_keyword(r, s, 0, BLOCK_HEAD);
 }
 
 static bool read_line(struct reader *r, struct scan *s)

@@ -114,11 +114,8 @@ static bool choice_value(struct scan *s, const struct value_rule *rule, struct v
 			return true;
 		}
 	}
-	for (int i = 0; rule->words[i]; i++) {
-		if (i)
-			text_add(&words, rule->words[i + 1] ? ", " : " or ");
-		text_add(&words, rule->words[i]);
-	}
+	for (int i = 0; rule->words[i]; i++)
+		text_add_listed(&words, rule->words[i], !rule->words[i + 1]);
 	scan_fail(s, start, d, "%s", words.bytes);
 	text_fini(&words);
 	return false;
@@ -258,7 +255,8 @@ static bool place_value(struct scan *s, struct value *out, struct diag *d)
 	if (!scan_decimal(s, 0, &x) || x > INT32_MAX || scan_peek(s) != ',')
 		return scan_fail(s, start, d, "a place X,Y");
 	s->at++;
-	if (!plain_number(s, 0, false, &y) || y > INT32_MAX)
+	if (scan_peek(s) == ' ' || scan_peek(s) == '\t' || !plain_number(s, 0, false, &y) ||
+		y > INT32_MAX)
 		return scan_fail(s, start, d, "a place X,Y");
 	out->as.place = (struct place){ (int)x, (int)y };
 	return true;
@@ -399,6 +397,13 @@ void value_fini(enum value_kind kind, struct value *value)
 	if (value->set && kind == VALUE_MIX)
 		free((struct mix *)(uintptr_t)value->as.mix);
 	*value = (struct value){ .set = false };
+}
+
+size_t value_bytes(enum value_kind kind, const struct value *value)
+{
+	if (value->set && kind == VALUE_TEXT)
+		return strlen(value->as.text) + 1;
+	return value->set && kind == VALUE_MIX ? sizeof *value->as.mix : 0;
 }
 
 static bool mix_equal(const struct mix *a, const struct mix *b)
