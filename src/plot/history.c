@@ -4,6 +4,8 @@
 #include <stdlib.h>
 #include <string.h>
 
+enum { HEAP_EXTRA = 16 };
+
 /* Letters of one row that changed: `length` of them from x on. */
 struct span {
 	int x, y, length;
@@ -130,6 +132,8 @@ static void spans_find(struct step *step, const struct ground *was, const struct
 		if (memcmp(old, new, columns) != 0)
 			row_compare(step, &capacity, old, new, (struct span){ 0, y, is->columns });
 	}
+	if (step->span_count)
+		step->spans = memory_resize(step->spans, step->span_count, sizeof *step->spans);
 }
 
 static size_t spans_length(const struct step *step)
@@ -162,31 +166,71 @@ static void letters_keep(struct step *step, struct ground *seen, const struct gr
 	}
 }
 
+/* What a block of memory takes, its share of the heap's own included. */
+static size_t heap_bytes(size_t size)
+{
+	return size ? size + HEAP_EXTRA : 0;
+}
+
+static size_t text_bytes(const char *text)
+{
+	return heap_bytes(strlen(text) + 1);
+}
+
+/* What a block of the plot takes beside itself. */
+static size_t block_bytes(const struct block *block)
+{
+	size_t bytes = heap_bytes(block->notes.capacity * sizeof *block->notes.texts);
+
+	for (size_t i = 0; i < block->notes.count; i++)
+		bytes += text_bytes(block->notes.texts[i]);
+	for (enum attribute a = block_first(block->kind); a <= block_last(block->kind); a++)
+		bytes += heap_bytes(value_bytes(attribute_row(a)->rule.kind,
+			block_value(block, a)));
+	return bytes;
+}
+
+static size_t details_bytes(const struct details *details)
+{
+	size_t bytes = heap_bytes(sizeof *details) + block_bytes(&details->head) +
+		block_bytes(&details->allow) +
+		heap_bytes(details->legend_capacity * sizeof *details->legend);
+
+	for (size_t i = 0; i < details->legend_count; i++)
+		bytes += text_bytes(details->legend[i].name) +
+			block_bytes(&details->legend[i].block);
+	return bytes;
+}
+
+static size_t ground_bytes(const struct ground *ground)
+{
+	return heap_bytes(sizeof *ground) +
+		heap_bytes((size_t)ground->columns * (size_t)ground->rows);
+}
+
 static void ground_compare(struct step *step, struct ground *seen, const struct ground *is)
 {
 	if (seen->columns == is->columns && seen->rows == is->rows) {
 		spans_find(step, seen, is);
 		if (step->span_count)
 			letters_keep(step, seen, is);
-		step->bytes += step->span_count * sizeof *step->spans + 2 * spans_length(step);
+		step->bytes += heap_bytes(step->span_count * sizeof *step->spans) +
+			heap_bytes(2 * spans_length(step));
 		return;
 	}
 	step->grounds = (struct grounds){ ground_kept(seen), ground_kept(is) };
-	step->bytes += (size_t)seen->columns * (size_t)seen->rows +
-		(size_t)is->columns * (size_t)is->rows;
+	step->bytes += ground_bytes(seen) + ground_bytes(is);
 	ground_fini(seen);
 	*seen = ground_copy(is);
 }
 
 static void details_compare(struct step *step, struct details *seen, const struct details *is)
 {
-	size_t entries = seen->legend_count + is->legend_count;
-
 	if (details_equal(seen, is))
 		return;
 	step->before = details_kept(seen);
 	step->after = details_kept(is);
-	step->bytes += 4 * sizeof(struct block) + entries * sizeof(struct entry);
+	step->bytes += details_bytes(step->before) + details_bytes(step->after);
 	details_fini(seen);
 	*seen = details_copy(is);
 }
@@ -223,7 +267,7 @@ static void oldest_drop(struct history *history)
 
 bool history_record(struct history *history, const struct plot *plot)
 {
-	struct step step = { .bytes = sizeof step };
+	struct step step = { .bytes = 2 * sizeof step }; /* the list may be half empty */
 
 	ground_compare(&step, &history->seen.ground, &plot->ground);
 	details_compare(&step, &history->seen.details, &plot->details);

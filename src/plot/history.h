@@ -18,8 +18,9 @@ void history_free(struct history *history);
  * were taken back are dropped. False, no step, where nothing changed. The oldest steps go when all
  * together exceed HISTORY_BYTES_MOST. */
 bool history_record(struct history *history, const struct plot *plot);
-/* One step back or on; false where there is none. *at is the first cell the step changed, or -1,-1
- * where it changed details only. The plot must be as it was at the last record, undo or redo. */
+/* One step back or on; false where there is none, the plot as it was. *at is the first cell the step
+ * changed, or -1,-1 where it changed only the details or the ground's size. The plot must be as it was
+ * at the last record, undo or redo; pointers into it do not hold afterwards. */
 bool history_undo(struct history *history, struct plot *plot, struct place *at);
 bool history_redo(struct history *history, struct plot *plot, struct place *at);
 
