@@ -37,7 +37,7 @@ static void fill(struct ground *ground, struct rectangle r, char letter, struct 
 	struct rectangle in = { most(r.left, 0), most(r.top, 0),
 		least(r.right, ground->columns - 1), least(r.bottom, ground->rows - 1) };
 
-	laid->is_cut = laid->is_cut || rectangle_cells(in) < rectangle_cells(r);
+	laid->outside = laid->outside || rectangle_cells(in) < rectangle_cells(r);
 	if (rectangle_cells(in) == 0)
 		return;
 	for (int y = in.top; y <= in.bottom; y++) {

@@ -8,7 +8,7 @@
 /* What an act did. */
 struct laid {
 	int64_t changed; /* cells whose letter is another now */
-	bool is_cut;     /* some image fell outside the plan */
+	bool outside;    /* some image fell outside the plan, and was left out */
 };
 
 /* One cell and its images, added up in *laid; the cell may lie outside the plan. */
