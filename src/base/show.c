@@ -22,6 +22,18 @@ void show_count(struct text *out, int64_t count)
 	}
 }
 
+void show_decimal(struct text *out, double value, int places)
+{
+	int64_t unit = 1, units;
+
+	for (int i = 0; i < places; i++)
+		unit *= 10;
+	units = llround(value * (double)unit);
+	show_count(out, units / unit);
+	if (places > 0)
+		text_print(out, ".%0*d", places, (int)(units % unit));
+}
+
 static void show_feet(struct text *out, int64_t sixteenths)
 {
 	if (sixteenths >= SIXTEENTHS_PER_FOOT) {
@@ -59,26 +71,44 @@ void show_length(struct text *out, nm length, enum units units)
 		show_millimetres(out, count);
 }
 
+void show_inches(struct text *out, nm length, enum units units)
+{
+	nm unit = NM_PER_INCH / 16, size = length < 0 ? -length : length;
+	nm rounded = (size + unit / 2) / unit * unit;
+
+	if (units == UNITS_METRIC) {
+		show_length(out, length, units);
+		return;
+	}
+	if (length < 0 && rounded)
+		text_add(out, "-");
+	length_write_inches(out, rounded);
+}
+
 void show_area(struct text *out, double area, enum units units)
 {
 	if (units == UNITS_IMPERIAL)
-		text_print(out, "%.1f sq ft", area / SQ_M_PER_SQ_FT);
+		show_decimal(out, area / SQ_M_PER_SQ_FT, 1);
 	else
-		text_print(out, "%.2f m2", area);
+		show_decimal(out, area, 2);
+	text_add(out, units == UNITS_IMPERIAL ? " sq ft" : " m2");
 }
 
 void show_volume(struct text *out, double volume, enum units units)
 {
 	double cu_ft = volume / CU_M_PER_CU_FT;
 
-	if (units == UNITS_METRIC && round(volume * 1000) < 100)
-		text_print(out, "%.0f L", volume * 1000);
-	else if (units == UNITS_METRIC)
-		text_print(out, "%.2f m3", volume);
-	else if (round(cu_ft * 10) < 270)
-		text_print(out, "%.1f cu ft", cu_ft);
+	bool is_metric = units == UNITS_METRIC;
+	bool is_small = is_metric ? round(volume * 1000) < 100 : round(cu_ft * 10) < 270;
+
+	if (is_small)
+		show_decimal(out, is_metric ? volume * 1000 : cu_ft, is_metric ? 0 : 1);
 	else
-		text_print(out, "%.2f cu yd", cu_ft / 27);
+		show_decimal(out, is_metric ? volume : cu_ft / 27, 2);
+	if (is_metric)
+		text_add(out, is_small ? " L" : " m3");
+	else
+		text_add(out, is_small ? " cu ft" : " cu yd");
 }
 
 void show_weight(struct text *out, double weight, enum units units)

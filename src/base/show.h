@@ -8,7 +8,9 @@
  * millimetres below 1 m, "150 mm", and metres to the nearest millimetre from there on, "2.44 m",
  * without trailing zeros. */
 void show_length(struct text *out, nm length, enum units units);
-/* "84.0 sq ft", "7.80 m2". area in square metres. */
+/* As a rule or a saw's stop reads it: imperial in inches alone, "13 7/8 in"; metric as above. */
+void show_inches(struct text *out, nm length, enum units units);
+/* "1,284.0 sq ft", "7.80 m2". area in square metres. */
 void show_area(struct text *out, double area, enum units units);
 /* "1.33 cu yd" from 1 cu yd up, else "9.5 cu ft"; "0.52 m3" from 1/10 m3 up, else "52 L".
  * volume in cubic metres. Which of the two it is goes by the figure as it would be shown. */
@@ -17,5 +19,7 @@ void show_volume(struct text *out, double volume, enum units units);
 void show_weight(struct text *out, double weight, enum units units);
 /* Whole number with separators of thousands: 12,345. */
 void show_count(struct text *out, int64_t count);
+/* The same with so many decimal places (0..6): 12,345.67. value 0 or more. */
+void show_decimal(struct text *out, double value, int places);
 
 #endif

@@ -16,6 +16,14 @@ static const struct range refused[] = {
 	{ 0xE0020, 0xE007F }, { 0xF0000, 0x10FFFF },
 };
 
+static bool is_among(uint32_t code, const struct range *ranges, size_t count)
+{
+	for (size_t i = 0; i < count; i++)
+		if (code >= ranges[i].first && code <= ranges[i].last)
+			return true;
+	return false;
+}
+
 static size_t sequence_length(unsigned char first)
 {
 	if (first < 0x80)
@@ -53,12 +61,7 @@ size_t utf8_decode(const char *text, size_t length, uint32_t *code)
 
 bool utf8_is_text(uint32_t code)
 {
-	if ((code & 0xFFFE) == 0xFFFE)
-		return false;
-	for (size_t i = 0; i < sizeof refused / sizeof *refused; i++)
-		if (code >= refused[i].first && code <= refused[i].last)
-			return false;
-	return true;
+	return (code & 0xFFFE) != 0xFFFE && !is_among(code, refused, sizeof refused / sizeof *refused);
 }
 
 size_t utf8_count(const char *text, size_t length)
@@ -68,4 +71,28 @@ size_t utf8_count(const char *text, size_t length)
 	for (size_t i = 0; i < length; i++)
 		count += ((unsigned char)text[i] & 0xC0) != 0x80;
 	return count;
+}
+
+/* Combining marks of Latin, Greek and Cyrillic letters and of symbols, variation selectors. Those of
+ * other scripts count as 1: never too few. */
+static const struct range combining[] = {
+	{ 0x0300, 0x036F }, { 0x1AB0, 0x1AFF }, { 0x1DC0, 0x1DFF }, { 0x20D0, 0x20F0 },
+	{ 0xFE00, 0xFE0F }, { 0xFE20, 0xFE2F },
+};
+
+/* Unicode Standard Annex 11, East Asian wide and full-width, with the symbols between them that some
+ * terminals draw wide. */
+static const struct range wide[] = {
+	{ 0x1100, 0x115F }, { 0x231A, 0x231B }, { 0x2329, 0x232A }, { 0x23E9, 0x23F3 },
+	{ 0x25FD, 0x25FE }, { 0x2600, 0x27BF }, { 0x2B1B, 0x2B55 }, { 0x2E80, 0x303E },
+	{ 0x3041, 0xA4CF }, { 0xA960, 0xA97F }, { 0xAC00, 0xD7A3 }, { 0xF900, 0xFAFF },
+	{ 0xFE10, 0xFE1F }, { 0xFE30, 0xFE6F }, { 0xFF01, 0xFF60 }, { 0xFFE0, 0xFFE6 },
+	{ 0x16FE0, 0x1B2FF }, { 0x1F000, 0x1FAFF }, { 0x20000, 0x3FFFD },
+};
+
+int utf8_columns(uint32_t code)
+{
+	if (is_among(code, combining, sizeof combining / sizeof *combining))
+		return 0;
+	return is_among(code, wide, sizeof wide / sizeof *wide) ? 2 : 1;
 }
