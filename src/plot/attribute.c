@@ -26,10 +26,9 @@ static const char *const inside_words[] = { "undug", "filled", "base", NULL };
 static const char *const cover_words[] = { "turf", "seed", "none", NULL };
 static const char *const replace_words[] = { "no", "yes", NULL };
 
-/* Equal topsoil and organic matter: K-State Research and Extension, on raised beds. */
 static const struct mix usual_mix = { 2, { { "topsoil", 1000 }, { "compost", 1000 } } };
 
-/* Defaults are common practice with no published source unless a source stands beside them. */
+/* Where a default comes from stands in the next table. */
 static const struct attribute_row rows[ATTRIBUTES] = {
 	[HEAD_TITLE] = { "title", "Title", BLOCK_HEAD,
 		{ .kind = VALUE_TEXT, .least = 0, .most = 120 }, NO_PRESET, "empty", false },
@@ -58,12 +57,10 @@ static const struct attribute_row rows[ATTRIBUTES] = {
 		IS_LENGTH(INCHES(8)), NULL, false },
 	[ALLOW_BREAKAGE] = { "breakage", "Blocks broken", BLOCK_ALLOW, PERCENT,
 		IS_NUMBER(PERCENTS(5)), NULL, false },
-	/* 10 to 20 % is quoted from memory by garden guides; the middle of it. */
 	[ALLOW_SETTLEMENT] = { "settlement", "Soil settlement", BLOCK_ALLOW, PERCENT,
 		IS_NUMBER(PERCENTS(15)), NULL, false },
 	[ALLOW_BEADS] = { "beads", "Beads of adhesive", BLOCK_ALLOW, COUNT(1, 4), IS_NUMBER(2), NULL,
 		false },
-	/* 10 fl oz is 18.05 cu in; a round bead of 1/4 in gives 30.6 ft, less the waste. */
 	[ALLOW_CARTRIDGE] = { "cartridge", "Bead from a cartridge", BLOCK_ALLOW,
 		LENGTH(INCHES(1), METRES(1000)), IS_LENGTH(INCHES(360)), NULL, false },
 
@@ -83,12 +80,10 @@ static const struct attribute_row rows[ATTRIBUTES] = {
 		"as deep as the paths' surface", false },
 	[BED_INSIDE] = { "inside", "Ground inside", BLOCK_BED, CHOICE(inside_words),
 		IS_NUMBER(INSIDE_UNDUG), NULL, false },
-	/* 4 in under walks and walls: trade press on paving, segmental wall notes. */
 	[BED_BASE] = { "base", "Base under the wall", BLOCK_BED, DEPTH, IS_LENGTH(INCHES(4)), NULL,
 		false },
 	[BED_FREEBOARD] = { "freeboard", "Freeboard", BLOCK_BED, DEPTH,
 		IS_LENGTH(INCHES(3) / 2), NULL, false },
-	/* 2 to 3 in over roots: extension advice. */
 	[BED_MULCH] = { "mulch", "Mulch", BLOCK_BED, DEPTH, IS_LENGTH(INCHES(2)), NULL, false },
 	[BED_MIX] = { "mix", "Mix of the fill", BLOCK_BED, { .kind = VALUE_MIX },
 		{ .set = true, .as.mix = &usual_mix }, NULL, false },
@@ -111,6 +106,16 @@ static const struct attribute_row rows[ATTRIBUTES] = {
 	[FIXTURE_BASE] = { "base", "Base", BLOCK_FIXTURE, DEPTH, IS_LENGTH(INCHES(4)), NULL, false },
 };
 
+/* All other defaults are common practice with no published source. */
+static const char *const sources[ATTRIBUTES] = {
+	[ALLOW_SETTLEMENT] = "the middle of 10 to 20 %, a common figure quoted from memory",
+	[ALLOW_CARTRIDGE] = "arithmetic: 10 fl oz as a 1/4 in round bead is 30.6 ft, less waste",
+	[BED_BASE] = "4 in under walks: trade press on paving",
+	[BED_MULCH] = "2 to 3 in over roots: extension advice",
+	[BED_MIX] = "equal topsoil and organic matter: K-State Research and Extension",
+	[PATH_BASE] = "4 in under walks: trade press on paving",
+};
+
 static const struct {
 	const char *keyword;
 	enum attribute first, last;
@@ -128,6 +133,11 @@ _Static_assert(BED_REPLACE - BED_BUILD < BLOCK_VALUES_MOST, "the longest block f
 const struct attribute_row *attribute_row(enum attribute a)
 {
 	return &rows[a];
+}
+
+const char *attribute_source(enum attribute a)
+{
+	return sources[a];
 }
 
 const char *block_keyword(enum block_kind block)

@@ -43,6 +43,8 @@ struct attribute_row {
 };
 
 const struct attribute_row *attribute_row(enum attribute a);
+/* Where the default comes from; NULL: common practice, no published source. */
+const char *attribute_source(enum attribute a);
 /* The keyword of a block: "allow", "bed" ...; NULL for the head. */
 const char *block_keyword(enum block_kind block);
 /* First and last attribute of a block. */
