@@ -1,0 +1,15 @@
+/* What is bought, in rows that panel, text and JSON all print alike.
+ *
+ * block.wall, block.cap   a row per size: laid as bought by the cut list, breakage spare
+ * adhesive.cartridge      laid: length of bead over that of a cartridge; whole ones ordered
+ * soil.NAME               a row per part of the mixes: in place, settlement spare
+ * mulch                   in place, nothing spare */
+#ifndef TAKEOFF_ITEMS_H
+#define TAKEOFF_ITEMS_H
+
+#include "takeoff/takeoff.h"
+
+/* Fills items of *takeoff from its walls, cuttings and fills. */
+void items_compute(struct takeoff *takeoff, struct arena *arena, const struct plot *plot);
+
+#endif

@@ -1,0 +1,96 @@
+#include "takeoff/takeoff.h"
+#include "takeoff/cutting.h"
+#include "takeoff/fill.h"
+#include "takeoff/items.h"
+#include "takeoff/snags.h"
+#include "takeoff/wall.h"
+
+#include <limits.h>
+#include <stdlib.h>
+
+static void areas_compute(struct takeoff *takeoff, struct arena *arena, const struct plot *plot)
+{
+	const struct survey *survey = &takeoff->survey;
+	const struct details *details = &plot->details;
+	int64_t cells[UCHAR_MAX + 1] = { 0 };
+	size_t count = details->legend_count + 1;
+	struct area_row *areas = arena_new(arena, count, sizeof *areas);
+
+	for (size_t i = 0; i < survey->row_runs[survey->rows]; i++) {
+		const struct run *run = &survey->runs[i];
+
+		cells[(unsigned char)run->letter] += run->right - run->left;
+	}
+	for (size_t i = 0; i < count; i++) {
+		const struct entry *entry = i < details->legend_count ? &details->legend[i] : NULL;
+		int64_t own = cells[(unsigned char)(entry ? entry->letter : OPEN_GROUND)];
+
+		areas[i] = (struct area_row){ entry, own, survey_area(own, survey->cell) };
+	}
+	takeoff->areas = areas;
+	takeoff->area_count = (int)count;
+}
+
+void takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot *plot)
+{
+	struct snag_list snags = { .arena = arena };
+
+	*out = (struct takeoff){ .complete = true };
+	survey_plot(&out->survey, arena, plot);
+	areas_compute(out, arena, plot);
+	wall_lay_all(out, arena, plot, &snags);
+	cutting_plan(out, arena, plot);
+	fill_compute(out, arena, plot, &snags);
+	items_compute(out, arena, plot);
+	snag_mirror(&snags, plot);
+	snag_finish(&snags, out);
+}
+
+const char *item_unit_word(enum item_unit unit)
+{
+	static const char *const words[] = {
+		[UNIT_EACH] = "each", [UNIT_M] = "m", [UNIT_M2] = "m2", [UNIT_M3] = "m3",
+		[UNIT_KG] = "kg",
+	};
+
+	return words[unit];
+}
+
+const char *section_word(enum section section)
+{
+	static const char *const words[] = { [SECTION_WALLS] = "walls", [SECTION_FILL] = "fill" };
+
+	return words[section];
+}
+
+static int wall_by_region(const void *region, const void *wall)
+{
+	return *(const int *)region - ((const struct wall *)wall)->region;
+}
+
+static int fill_by_region(const void *region, const void *fill)
+{
+	return *(const int *)region - ((const struct fill *)fill)->region;
+}
+
+const struct wall *takeoff_wall(const struct takeoff *takeoff, int region)
+{
+	if (takeoff->wall_count == 0)
+		return NULL;
+	return bsearch(&region, takeoff->walls, (size_t)takeoff->wall_count, sizeof *takeoff->walls,
+		wall_by_region);
+}
+
+const struct fill *takeoff_fill(const struct takeoff *takeoff, int region)
+{
+	if (takeoff->fill_count == 0)
+		return NULL;
+	return bsearch(&region, takeoff->fills, (size_t)takeoff->fill_count, sizeof *takeoff->fills,
+		fill_by_region);
+}
+
+bool takeoff_is_raised(const struct region *region)
+{
+	return region->entry->class == CLASS_BED &&
+		block_number(&region->entry->block, BED_BUILD) == BUILD_RAISED;
+}

@@ -1,0 +1,33 @@
+/* A plot and its takeoff, for tests of what is counted and printed. */
+#ifndef SUPPORT_GARDEN_H
+#define SUPPORT_GARDEN_H
+
+#include "takeoff/takeoff.h"
+#include "support/plots.h"
+
+#define CUBIC_FOOT 0.028316846592 /* m3, by definition of the foot */
+#define CUBIC_YARD (27 * CUBIC_FOOT)
+#define SQUARE_FOOT 0.09290304    /* m2 */
+
+struct garden {
+	struct plot plot;
+	struct arena arena;
+	struct takeoff takeoff;
+};
+
+/* The plot of plot_from_rows; garden_fini frees it. Set attributes, then garden_count. */
+void garden_rows(struct garden *garden, const char *const *rows);
+/* The same of one rectangle of a letter that fills the plan. */
+void garden_rectangle(struct garden *garden, char letter, int columns, int rows);
+/* The plot in a file. */
+void garden_file(struct garden *garden, const char *path);
+/* Computes the takeoff, anew if there was one. */
+void garden_count(struct garden *garden);
+void garden_fini(struct garden *garden);
+
+/* The snag of that code at that place among all of its code; NULL where there are fewer. */
+const struct snag *garden_snag(const struct garden *garden, enum snag_code code, int index);
+/* The row with the id; NULL where there is none. */
+const struct item *garden_item(const struct garden *garden, const char *id);
+
+#endif

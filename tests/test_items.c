@@ -1,0 +1,181 @@
+#include "support/runner.h"
+#include "support/garden.h"
+#include "takeoff/items.h"
+
+#include <math.h>
+#include <string.h>
+
+static const double EXACT = 1e-9;
+
+static struct garden garden;
+
+static void teardown(void)
+{
+	garden_fini(&garden);
+}
+
+static const struct item *item(const char *id)
+{
+	const struct item *found = garden_item(&garden, id);
+
+	ck_assert_msg(found, "no row %s", id);
+	return found;
+}
+
+/* 16 blocks a course by arithmetic: (24 ft - 4 x 8 in) / 16 in; 5 % of 48 is 2.4. */
+START_TEST(blocks_are_laid_as_bought_with_breakage_spare)
+{
+	garden_rectangle(&garden, 'b', 8, 4);
+	garden_count(&garden);
+	const struct item *block = item("block.wall");
+
+	ck_assert_double_eq(block->laid, 48);
+	ck_assert_double_eq(block->spare, 3);
+	ck_assert_double_eq(block->order, 51);
+	ck_assert_int_eq(block->unit, UNIT_EACH);
+	ck_assert_int_eq(block->section, SECTION_WALLS);
+	ck_assert_int_eq(block->block.along, 16 * NM_PER_INCH);
+	ck_assert_int_eq(block->block.across, 8 * NM_PER_INCH);
+	ck_assert_int_eq(block->block.up, 6 * NM_PER_INCH);
+	ck_assert_str_eq(block->note, "5 % breakage");
+}
+END_TEST
+
+START_TEST(each_size_of_block_and_cap_has_its_row)
+{
+	static const char *const ids[] = { "block.wall", "block.wall", "block.cap",
+		"adhesive.cartridge", "soil.topsoil", "soil.compost", "mulch" };
+
+	garden_rows(&garden, (const char *[]){ "aaaaaa.bbbbbb", "aaaaaa.bbbbbb", "aaaaaa.bbbbbb",
+		"aaaaaa.bbbbbb", NULL });
+	plot_set(&garden.plot, 'a', BED_BLOCK, "1 ft x 6 in x 4 in");
+	plot_set(&garden.plot, 'b', BED_CAP, "1 ft x 6 in x 2 in");
+	garden_count(&garden);
+	ck_assert_int_eq(garden.takeoff.item_count, 7);
+	for (int i = 0; i < 7; i++)
+		ck_assert_str_eq(garden.takeoff.items[i].id, ids[i]);
+	ck_assert_int_eq(garden.takeoff.items[0].block.along, 12 * NM_PER_INCH);
+	ck_assert_int_eq(garden.takeoff.items[1].block.along, 16 * NM_PER_INCH);
+	ck_assert_int_eq(garden.takeoff.items[2].block.up, 2 * NM_PER_INCH);
+	ck_assert_int_eq(garden.takeoff.items[3].block.along, 0);
+}
+END_TEST
+
+/* Two beads under each of courses 2 and 3, 16 blocks of 16 in each: 2 x 2 x 21 ft 4 in. */
+static const struct { const char *cartridge; double laid, order; } cartridges[] = {
+	{ "30 ft", 1024.0 / 360, 3 },
+	{ "1024 in", 1, 1 },
+	{ "512 in", 2, 2 },
+	{ "1023 63/64 in", 1024 / (1023 + 63.0 / 64), 2 },
+};
+
+START_TEST(adhesive_is_ordered_in_whole_cartridges)
+{
+	garden_rectangle(&garden, 'b', 8, 4);
+	plot_set(&garden.plot, 0, ALLOW_CARTRIDGE, cartridges[_i].cartridge);
+	garden_count(&garden);
+	ck_assert_double_eq_tol(item("adhesive.cartridge")->laid, cartridges[_i].laid, EXACT);
+	ck_assert_double_eq(item("adhesive.cartridge")->spare, 0);
+	ck_assert_double_eq(item("adhesive.cartridge")->order, cartridges[_i].order);
+}
+END_TEST
+
+START_TEST(a_single_course_without_cap_needs_no_adhesive)
+{
+	garden_rectangle(&garden, 'b', 8, 4);
+	plot_set(&garden.plot, 'b', BED_COURSES, "1");
+	garden_count(&garden);
+	ck_assert_ptr_null(garden_item(&garden, "adhesive.cartridge"));
+	ck_assert_ptr_nonnull(garden_item(&garden, "block.wall"));
+}
+END_TEST
+
+/* A raised bed of 17.78 cu ft in place, half topsoil, and 12 cu ft of amendment. */
+START_TEST(a_part_is_one_row_over_raised_and_level_beds)
+{
+	garden_rows(&garden, (const char *[]){ "bbbbbbbb.cccccc", "bbbbbbbb.cccccc",
+		"bbbbbbbb.cccccc", "bbbbbbbb.cccccc", NULL });
+	plot_set(&garden.plot, 'b', BED_INSIDE, "filled");
+	plot_set(&garden.plot, 'b', BED_FREEBOARD, "4 in");
+	plot_set(&garden.plot, 'c', BED_BUILD, "level");
+	plot_set(&garden.plot, 'c', BED_AMEND, "6 in");
+	garden_count(&garden);
+	const double in_place = 17.0 + 7.0 / 9;
+
+	ck_assert_double_eq_tol(item("soil.topsoil")->laid / CUBIC_FOOT, in_place / 2, EXACT);
+	ck_assert_double_eq_tol(item("soil.topsoil")->spare / CUBIC_FOOT, in_place / 2 * 0.15, EXACT);
+	ck_assert_double_eq_tol(item("soil.compost")->laid / CUBIC_FOOT, in_place / 2 + 12, EXACT);
+	ck_assert_double_eq_tol(item("soil.compost")->spare / CUBIC_FOOT, in_place / 2 * 0.15, EXACT);
+	ck_assert_double_eq_tol(item("soil.compost")->order / CUBIC_FOOT,
+		in_place / 2 * 1.15 + 12, EXACT);
+	ck_assert_str_eq(item("soil.compost")->note, "15 % settlement");
+	ck_assert_double_eq_tol(item("mulch")->laid / CUBIC_FOOT, (in_place + 24) / 6, EXACT);
+	ck_assert_double_eq(item("mulch")->order, item("mulch")->laid);
+	ck_assert_double_eq(item("mulch")->spare, 0);
+}
+END_TEST
+
+START_TEST(a_part_is_labelled_in_plain_words)
+{
+	garden_rectangle(&garden, 'b', 8, 4);
+	plot_set(&garden.plot, 'b', BED_MIX, "well-rotted-manure 1");
+	garden_count(&garden);
+	ck_assert_str_eq(item("soil.well-rotted-manure")->label, "Well rotted manure");
+	ck_assert_int_eq(item("soil.well-rotted-manure")->unit, UNIT_M3);
+	ck_assert_int_eq(item("soil.well-rotted-manure")->section, SECTION_FILL);
+}
+END_TEST
+
+START_TEST(an_amendment_has_no_spare_and_no_word_of_settlement)
+{
+	garden_rectangle(&garden, 'c', 8, 4);
+	plot_set(&garden.plot, 'c', BED_BUILD, "level");
+	garden_count(&garden);
+	ck_assert_double_eq(item("soil.compost")->spare, 0);
+	ck_assert_ptr_null(item("soil.compost")->note);
+	ck_assert_int_eq(garden.takeoff.item_count, 2);
+}
+END_TEST
+
+START_TEST(what_the_plot_allows_is_named_in_the_note)
+{
+	garden_rectangle(&garden, 'b', 8, 4);
+	plot_set(&garden.plot, 0, ALLOW_BREAKAGE, "12.5 %");
+	plot_set(&garden.plot, 0, ALLOW_SETTLEMENT, "20 %");
+	garden_count(&garden);
+	ck_assert_str_eq(item("block.wall")->note, "12.5 % breakage");
+	ck_assert_double_eq(item("block.wall")->spare, 6);
+	ck_assert_str_eq(item("soil.topsoil")->note, "20 % settlement");
+	ck_assert_double_eq_tol(item("soil.topsoil")->order, item("soil.topsoil")->laid * 1.2, EXACT);
+}
+END_TEST
+
+START_TEST(a_plot_without_beds_needs_nothing)
+{
+	garden_rows(&garden, (const char *[]){ "ppllS.", NULL });
+	garden_count(&garden);
+	ck_assert_int_eq(garden.takeoff.item_count, 0);
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("items");
+	TCase *walls = suite_case(suite, "walls");
+	TCase *fill = suite_case(suite, "fill");
+
+	tcase_add_checked_fixture(walls, NULL, teardown);
+	tcase_add_test(walls, blocks_are_laid_as_bought_with_breakage_spare);
+	tcase_add_test(walls, each_size_of_block_and_cap_has_its_row);
+	tcase_add_loop_test(walls, adhesive_is_ordered_in_whole_cartridges, 0,
+		sizeof cartridges / sizeof *cartridges);
+	tcase_add_test(walls, a_single_course_without_cap_needs_no_adhesive);
+
+	tcase_add_checked_fixture(fill, NULL, teardown);
+	tcase_add_test(fill, a_part_is_one_row_over_raised_and_level_beds);
+	tcase_add_test(fill, a_part_is_labelled_in_plain_words);
+	tcase_add_test(fill, an_amendment_has_no_spare_and_no_word_of_settlement);
+	tcase_add_test(fill, what_the_plot_allows_is_named_in_the_note);
+	tcase_add_test(fill, a_plot_without_beds_needs_nothing);
+	return suite;
+}
