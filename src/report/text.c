@@ -1,0 +1,17 @@
+#include "report/mark.h"
+#include "report/print.h"
+#include "report/report.h"
+
+void report_text(struct text *out, const struct plot *plot, const struct takeoff *takeoff,
+	const char *name)
+{
+	static void (*const sections[])(const struct sheet *) = {
+		print_head, print_items, print_start, print_areas, print_edges, print_beds,
+		print_walls, print_cutting, print_fill, print_assumed, print_snags,
+	};
+	const struct sheet sheet = { out, plot, takeoff, plot_units(plot), name };
+
+	text_print(out, "%s %d\n", MARK_TEXT, MARK_VERSION);
+	for (size_t i = 0; i < sizeof sections / sizeof *sections; i++)
+		sections[i](&sheet);
+}

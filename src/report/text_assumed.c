@@ -1,0 +1,137 @@
+#include "report/print.h"
+#include "takeoff/fill.h"
+
+/* Which beds an attribute matters to. */
+enum concern { CONCERN_NONE, CONCERN_ALL, CONCERN_RAISED, CONCERN_LEVEL };
+
+/* Attributes that no figure rests on yet are left out. */
+static const enum concern concerns[ATTRIBUTES] = {
+	[ALLOW_KERF] = CONCERN_ALL, [ALLOW_FIT] = CONCERN_ALL, [ALLOW_SHORTEST] = CONCERN_ALL,
+	[ALLOW_INSIDE] = CONCERN_ALL, [ALLOW_BREAKAGE] = CONCERN_ALL,
+	[ALLOW_SETTLEMENT] = CONCERN_ALL, [ALLOW_BEADS] = CONCERN_ALL,
+	[ALLOW_CARTRIDGE] = CONCERN_ALL,
+	[BED_BUILD] = CONCERN_ALL, [BED_BLOCK] = CONCERN_RAISED, [BED_DENSITY] = CONCERN_RAISED,
+	[BED_COURSES] = CONCERN_RAISED, [BED_CAP] = CONCERN_RAISED, [BED_EMBED] = CONCERN_RAISED,
+	[BED_INSIDE] = CONCERN_RAISED, [BED_BASE] = CONCERN_RAISED,
+	[BED_FREEBOARD] = CONCERN_RAISED, [BED_MULCH] = CONCERN_ALL, [BED_MIX] = CONCERN_ALL,
+	[BED_PREPARE] = CONCERN_LEVEL, [BED_AMEND] = CONCERN_LEVEL, [BED_REPLACE] = CONCERN_LEVEL,
+	[PATH_SURFACE] = CONCERN_ALL,
+};
+
+static bool matters(const struct block *block, enum attribute a)
+{
+	bool is_raised = block->kind == BLOCK_BED && block_number(block, BED_BUILD) == BUILD_RAISED;
+
+	switch (concerns[a]) {
+	case CONCERN_NONE:
+		return false;
+	case CONCERN_ALL:
+		return true;
+	case CONCERN_RAISED:
+		return is_raised;
+	case CONCERN_LEVEL:
+		return !is_raised;
+	}
+	return false;
+}
+
+static struct value value_in_force(const struct sheet *sheet, const struct block *block,
+	enum attribute a)
+{
+	if (a == BED_EMBED)
+		return (struct value){ .set = true, .as.length = fill_embed(sheet->takeoff, block) };
+	return *block_effective(block, a);
+}
+
+static void origin_cell(struct table *table, const struct block *block, enum attribute a)
+{
+	const struct attribute_row *row = attribute_row(a);
+	const char *source = attribute_source(a);
+	struct text *cell = table_cell(table);
+
+	if (block_value(block, a)->set)
+		return;
+	text_add(cell, source ? "default" : "default *");
+	if (source || row->derived)
+		text_print(cell, ": %s", source ? source : row->derived);
+}
+
+static void block_print(const struct sheet *sheet, const struct block *block)
+{
+	static const struct table_column columns[] = {
+		{ NULL, COLUMN_LEFT }, { NULL, COLUMN_WRAPS }, { NULL, COLUMN_WRAPS },
+	};
+	struct table table = table_start(columns, 3, 2);
+
+	for (size_t i = 0; i < block->notes.count; i++) {
+		table_words(&table, "Note");
+		table_words(&table, block->notes.texts[i]);
+		table_words(&table, "");
+	}
+	for (enum attribute a = block_first(block->kind); a <= block_last(block->kind); a++) {
+		struct value value;
+
+		if (!matters(block, a))
+			continue;
+		value = value_in_force(sheet, block, a);
+		table_words(&table, attribute_row(a)->label);
+		value_write(table_cell(&table), &attribute_row(a)->rule, &value, sheet->units);
+		origin_cell(&table, block, a);
+	}
+	table_print(&table, sheet->out);
+}
+
+static void entry_print(const struct sheet *sheet, const struct entry *entry)
+{
+	struct text title = TEXT_EMPTY;
+
+	text_print(&title, "%s %c, %s", entry->class == CLASS_BED ? "Bed" : "Path", entry->letter,
+		entry->name);
+	text_add(sheet->out, "\n");
+	page_paragraph(sheet->out, 0, 2, title.bytes);
+	text_fini(&title);
+	block_print(sheet, &entry->block);
+}
+
+static void print_rules(const struct sheet *sheet)
+{
+	page_paragraph(sheet->out, 0, 2, sheet->units == UNITS_IMPERIAL ?
+		"The block is the size as laid (face plus joint): measure one of yours. A nominal 16 in "
+		"block that measures 15 5/8 in leaves an 8 ft side 2 1/4 in short." :
+		"The block is the size as laid (face plus joint): measure one of yours. A nominal "
+		"400 mm block that measures 390 mm leaves a 4 m side 100 mm short.");
+	page_paragraph(sheet->out, 0, 2, "Blocks are rectangular and square-ended, without lip or "
+		"setback; caps do not overhang.");
+	page_paragraph(sheet->out, 0, 2, "Walls stand inside the bed's outline, their outer face on it; "
+		"every raised bed has its own wall all round.");
+	page_paragraph(sheet->out, 0, 2, "Running bond: joints stand a quarter block or more from those "
+		"of the course below (TMS 402, IRC).");
+	page_paragraph(sheet->out, 0, 2, "Soil is counted by the ground between the walls, and by the "
+		"depth really filled: the wall's height less freeboard and mulch, and less the embed "
+		"where the ground inside stays undug.");
+}
+
+void print_assumed(const struct sheet *sheet)
+{
+	const struct takeoff *takeoff = sheet->takeoff;
+	bool has_bed = false;
+
+	for (int i = 0; i < takeoff->area_count; i++)
+		has_bed = has_bed || (takeoff->areas[i].cells > 0 && takeoff->areas[i].entry &&
+			takeoff->areas[i].entry->class == CLASS_BED);
+	if (!has_bed)
+		return;
+	page_heading(sheet->out, "Assumed");
+	print_rules(sheet);
+	page_note(sheet->out, "Values without a word behind them are set in the plot. "
+		"default *: common practice, no published source; set your own in the plot.");
+	text_add(sheet->out, "\nThe whole plot\n");
+	block_print(sheet, &sheet->plot->details.allow);
+	for (int i = 0; i < takeoff->area_count; i++) {
+		const struct area_row *area = &takeoff->areas[i];
+
+		if (area->cells > 0 && area->entry &&
+			(area->entry->class == CLASS_BED || area->entry->class == CLASS_PATH))
+			entry_print(sheet, area->entry);
+	}
+}

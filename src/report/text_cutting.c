@@ -1,0 +1,172 @@
+#include "report/print.h"
+#include "base/memory.h"
+#include "base/show.h"
+
+#include <stdlib.h>
+
+/* All places of one length, over the cuts of one size of block. */
+struct tally {
+	nm place;
+	int64_t count;
+};
+
+/* A piece is sawn shorter than its place by the play that is allowed for. */
+static nm saw_length(const struct cutting *cutting, nm place)
+{
+	return place > cutting->fit ? place - cutting->fit : 0;
+}
+
+static int longest_first(const void *a, const void *b)
+{
+	nm one = ((const struct tally *)a)->place, other = ((const struct tally *)b)->place;
+
+	return (one < other) - (one > other);
+}
+
+/* The places of all cuts, longest first, equal ones together. The caller frees. */
+static struct tally *tally_places(const struct cutting *cutting, size_t *count)
+{
+	struct tally *tallies = NULL;
+	size_t capacity = 0, all = 0;
+
+	for (int i = 0; i < cutting->cut_count; i++) {
+		const struct cut *cut = &cutting->cuts[i];
+
+		for (int j = 0; j < cut->piece_count; j++) {
+			tallies = memory_grow(tallies, all, &capacity, sizeof *tallies);
+			tallies[all++] = (struct tally){ cut->pieces[j], cut->blocks };
+		}
+	}
+	if (all > 1)
+		qsort(tallies, all, sizeof *tallies, longest_first);
+	*count = 0;
+	for (size_t i = 0; i < all; i++) {
+		if (*count > 0 && tallies[*count - 1].place == tallies[i].place)
+			tallies[*count - 1].count += tallies[i].count;
+		else
+			tallies[(*count)++] = tallies[i];
+	}
+	return tallies;
+}
+
+static void print_pieces(const struct sheet *sheet, const struct cutting *cutting)
+{
+	static const struct table_column columns[] = {
+		{ "Pieces", COLUMN_RIGHT }, { "Place", COLUMN_RIGHT }, { "Saw to", COLUMN_RIGHT },
+	};
+	struct table table = table_start(columns, 3, 2);
+	size_t count;
+	struct tally *tallies = tally_places(cutting, &count);
+
+	for (size_t i = 0; i < count; i++) {
+		show_count(table_cell(&table), tallies[i].count);
+		show_inches(table_cell(&table), tallies[i].place, sheet->units);
+		show_inches(table_cell(&table), saw_length(cutting, tallies[i].place), sheet->units);
+	}
+	free(tallies);
+	table_print(&table, sheet->out);
+}
+
+/* "2 of 7 7/8 in + 1 of 3 in". */
+static void pieces_cell(struct text *cell, const struct sheet *sheet,
+	const struct cutting *cutting, const struct cut *cut)
+{
+	int alike;
+
+	for (int i = 0; i < cut->piece_count; i += alike) {
+		for (alike = 1; i + alike < cut->piece_count &&
+			cut->pieces[i + alike] == cut->pieces[i];)
+			alike++;
+		text_print(cell, "%s%d%cof%c", i ? " + " : "", alike, PAGE_TIE, PAGE_TIE);
+		word_inches(cell, sheet, saw_length(cutting, cut->pieces[i]));
+	}
+}
+
+static void print_cuts(const struct sheet *sheet, const struct cutting *cutting)
+{
+	static const struct table_column columns[] = {
+		{ "Blocks", COLUMN_RIGHT }, { "Saw each into", COLUMN_WRAPS },
+	};
+	struct table table = table_start(columns, 2, 2);
+
+	for (int i = 0; i < cutting->cut_count; i++) {
+		const struct cut *cut = &cutting->cuts[i];
+
+		show_count(table_cell(&table), cut->blocks);
+		pieces_cell(table_cell(&table), sheet, cutting, cut);
+	}
+	text_add(sheet->out, "\n");
+	table_print(&table, sheet->out);
+}
+
+static void print_counts(const struct sheet *sheet, const struct cutting *cutting)
+{
+	struct text line = TEXT_EMPTY;
+
+	text_add(&line, "Bought ");
+	word_count(&line, cutting->bought, "block", "blocks");
+	text_add(&line, ": ");
+	word_count(&line, cutting->whole, "whole", "whole");
+	text_add(&line, ", ");
+	word_count(&line, cutting->cut_blocks, "cut up", "cut up");
+	text_add(&line, "; no cut list could do with fewer than ");
+	show_count(&line, cutting->floor);
+	text_add(&line, ". Spare for breakage: ");
+	show_count(&line, cutting->breakage);
+	text_add(&line, ". Without spares they weigh ");
+	show_weight(&line, cutting->weight, sheet->units);
+	text_add(&line, ".");
+	page_paragraph(sheet->out, 2, 2, line.bytes);
+	text_fini(&line);
+}
+
+static void print_saw(const struct sheet *sheet, const struct cutting *cutting)
+{
+	struct text line = TEXT_EMPTY;
+
+	text_add(&line, "Each piece is sawn ");
+	word_inches(&line, sheet, cutting->fit);
+	text_add(&line, " shorter than its place; a saw cut takes ");
+	word_inches(&line, sheet, cutting->kerf);
+	text_add(&line, ".");
+	page_paragraph(sheet->out, 2, 2, line.bytes);
+	text_fini(&line);
+}
+
+static void print_size(const struct sheet *sheet, const struct cutting *cutting)
+{
+	struct text title = TEXT_EMPTY;
+
+	text_print(&title, "%s block ", cutting->use == USE_CAP ? "Cap" : "Wall");
+	word_size(&title, sheet, &cutting->block);
+	page_paragraph(sheet->out, 0, 2, title.bytes);
+	text_fini(&title);
+	print_counts(sheet, cutting);
+	if (cutting->cut_count == 0) {
+		page_paragraph(sheet->out, 2, 2, "None is cut.");
+		return;
+	}
+	print_saw(sheet, cutting);
+	print_pieces(sheet, cutting);
+	print_cuts(sheet, cutting);
+}
+
+void print_cutting(const struct sheet *sheet)
+{
+	const struct takeoff *takeoff = sheet->takeoff;
+	int cuts = 0;
+
+	if (takeoff->cutting_count == 0)
+		return;
+	page_heading(sheet->out, takeoff->complete ? "Cutting" : "Cutting (INCOMPLETE)");
+	for (int i = 0; i < takeoff->cutting_count; i++)
+		cuts += takeoff->cuttings[i].cut_count > 0;
+	if (cuts > 0)
+		page_paragraph(sheet->out, 0, 0, "Sawing block makes silica dust: wet cutting or "
+			"extraction and a respirator (29 CFR 1926.1153, Table 1, or your local rule). "
+			"Guard eyes and hearing, mind kickback, keep bystanders off.");
+	for (int i = 0; i < takeoff->cutting_count; i++) {
+		text_add(sheet->out, i > 0 || cuts > 0 ? "\n" : "");
+		print_size(sheet, &takeoff->cuttings[i]);
+	}
+}

@@ -1,0 +1,121 @@
+#include "report/print.h"
+#include "base/show.h"
+
+#include <string.h>
+
+static int compare_amounts(double a, double b)
+{
+	return (a > b) - (a < b);
+}
+
+static const char *what(const struct takeoff *takeoff, const struct fill *fill)
+{
+	const struct region *bed = &takeoff->survey.regions[fill->region];
+
+	if (takeoff_is_raised(bed))
+		return "Soil";
+	return block_number(&bed->entry->block, BED_REPLACE) == REPLACE_YES ? "Soil replaced" :
+		"Amended";
+}
+
+/* Alike: the same is done, and depths, parts and volumes are the same. */
+static int compare_fills(const void *a, const void *b, const void *takeoff)
+{
+	const struct fill *one = a, *other = b;
+	int order = strcmp(what(takeoff, one), what(takeoff, other));
+
+	order = order ? order :
+		compare_amounts((double)one->soil_depth, (double)other->soil_depth);
+	order = order ? order :
+		compare_amounts((double)one->mulch_depth, (double)other->mulch_depth);
+	order = order ? order : compare_amounts(one->soil, other->soil);
+	order = order ? order : compare_amounts(one->order, other->order);
+	order = order ? order : compare_amounts(one->mulch, other->mulch);
+	order = order ? order : one->part_count - other->part_count;
+	for (int i = 0; order == 0 && i < one->part_count; i++) {
+		order = strcmp(one->parts[i].name, other->parts[i].name);
+		order = order ? order :
+			compare_amounts(one->parts[i].volume, other->parts[i].volume);
+	}
+	return order;
+}
+
+static int region_of(const struct takeoff *takeoff, int fill)
+{
+	return takeoff->fills[fill].region;
+}
+
+static void word_volume(struct text *text, const struct sheet *sheet, double volume)
+{
+	size_t from = text->length;
+
+	show_volume(text, volume, sheet->units);
+	page_tie(text, from);
+}
+
+/* "Soil 13 in deep, 21.8 cu ft in place. Order 25.1 cu ft: topsoil 12.5 cu ft, ..." */
+static void word_soil(struct text *line, const struct sheet *sheet, const struct fill *fill)
+{
+	text_print(line, "%s ", what(sheet->takeoff, fill));
+	word_inches(line, sheet, fill->soil_depth);
+	text_add(line, " deep, ");
+	word_volume(line, sheet, fill->soil);
+	text_add(line, " in place. Order ");
+	word_volume(line, sheet, fill->order);
+	for (int i = 0; i < fill->part_count; i++) {
+		text_print(line, "%s%s%c", i ? ", " : ": ", fill->parts[i].name, PAGE_TIE);
+		word_volume(line, sheet, fill->parts[i].volume);
+	}
+	text_add(line, ".");
+}
+
+static void word_mulch(struct text *line, const struct sheet *sheet, const struct fill *fill)
+{
+	text_add(line, " Mulch ");
+	word_inches(line, sheet, fill->mulch_depth);
+	text_add(line, " deep, ");
+	word_volume(line, sheet, fill->mulch);
+	text_add(line, ".");
+}
+
+static void print_group(const struct sheet *sheet, const struct group *group)
+{
+	const struct fill *fill = &sheet->takeoff->fills[group->members[0]];
+	struct text line = TEXT_EMPTY;
+
+	word_group(&line, sheet, group, region_of);
+	if (group->count > 1) {
+		text_add(&line, ": ");
+		word_count(&line, group->count, "bed", "beds");
+		text_add(&line, ", each");
+	}
+	page_paragraph(sheet->out, 0, 2, line.bytes);
+	text_clear(&line);
+	if (fill->order > 0)
+		word_soil(&line, sheet, fill);
+	else
+		text_add(&line, "Nothing is dug in.");
+	if (fill->mulch > 0)
+		word_mulch(&line, sheet, fill);
+	page_paragraph(sheet->out, 2, 2, line.bytes);
+	text_fini(&line);
+}
+
+void print_fill(const struct sheet *sheet)
+{
+	const struct takeoff *takeoff = sheet->takeoff;
+	struct groups groups;
+
+	if (takeoff->fill_count == 0)
+		return;
+	page_heading(sheet->out, takeoff->not_laid_count == 0 ? "Filling" : "Filling (INCOMPLETE)");
+	page_paragraph(sheet->out, 0, 2, "Wear gloves; by old houses have soil tested for lead before "
+		"growing food.");
+	groups = groups_make(takeoff->fills, takeoff->fill_count, sizeof *takeoff->fills,
+		compare_fills, takeoff);
+	for (int i = 0; i < groups.count; i++)
+		print_group(sheet, &groups.list[i]);
+	groups_fini(&groups);
+	page_note(sheet->out, "Order: in place and what settles; amendments do not settle, nor does "
+		"mulch.");
+}

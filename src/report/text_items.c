@@ -1,0 +1,66 @@
+#include "report/print.h"
+#include "base/show.h"
+
+static void amount_cell(struct table *table, const struct sheet *sheet, const struct item *item,
+	double amount)
+{
+	struct text *cell = table_cell(table);
+
+	switch (item->unit) {
+	case UNIT_EACH:
+		if (amount == (double)(int64_t)amount)
+			show_count(cell, (int64_t)amount);
+		else
+			show_decimal(cell, amount, 2); /* of packs that are sold whole */
+		return;
+	case UNIT_M:
+		show_length(cell, (nm)(amount * (double)NM_PER_M + 0.5), sheet->units);
+		return;
+	case UNIT_M2:
+		show_area(cell, amount, sheet->units);
+		return;
+	case UNIT_M3:
+		show_volume(cell, amount, sheet->units);
+		return;
+	case UNIT_KG:
+		show_weight(cell, amount, sheet->units);
+		return;
+	}
+}
+
+static void item_row(struct table *table, const struct sheet *sheet, const struct item *item)
+{
+	struct text *label = table_cell(table);
+
+	text_add(label, item->label);
+	if (!size_is_none(&item->block)) {
+		text_add(label, " ");
+		word_size(label, sheet, &item->block);
+	}
+	amount_cell(table, sheet, item, item->laid);
+	if (item->spare > 0)
+		amount_cell(table, sheet, item, item->spare);
+	else
+		table_words(table, "-");
+	amount_cell(table, sheet, item, item->order);
+	table_words(table, item->note ? item->note : "");
+}
+
+void print_items(const struct sheet *sheet)
+{
+	static const struct table_column columns[] = {
+		{ "Item", COLUMN_WRAPS }, { "Laid", COLUMN_RIGHT }, { "Spare", COLUMN_RIGHT },
+		{ "Order", COLUMN_RIGHT }, { "Note", COLUMN_WRAPS },
+	};
+	const struct takeoff *takeoff = sheet->takeoff;
+	struct table table = table_start(columns, 5, 0);
+
+	page_heading(sheet->out, takeoff->complete ? "To buy" : "To buy (INCOMPLETE)");
+	for (int i = 0; i < takeoff->item_count; i++)
+		item_row(&table, sheet, &takeoff->items[i]);
+	table_print(&table, sheet->out);
+	if (takeoff->item_count == 0)
+		text_add(sheet->out, "Nothing: no bed has anything to build or to fill.\n");
+	page_note(sheet->out, "Counted here: blocks, adhesive and what goes into beds. Not "
+		"counted: digging, crushed stone, fabric, edging, turf, fixtures.");
+}

@@ -1,0 +1,67 @@
+#include "report/print.h"
+#include "base/show.h"
+
+void word_length(struct text *text, const struct sheet *sheet, nm length)
+{
+	size_t from = text->length;
+
+	show_length(text, length, sheet->units);
+	page_tie(text, from);
+}
+
+void word_inches(struct text *text, const struct sheet *sheet, nm length)
+{
+	size_t from = text->length;
+
+	show_inches(text, length, sheet->units);
+	page_tie(text, from);
+}
+
+void word_size(struct text *text, const struct sheet *sheet, const struct size *size)
+{
+	word_inches(text, sheet, size->along);
+	text_add(text, " x ");
+	word_inches(text, sheet, size->across);
+	text_add(text, " x ");
+	word_inches(text, sheet, size->up);
+}
+
+void word_region(struct text *text, const struct sheet *sheet, int region)
+{
+	char name[REGION_NAME_MOST];
+
+	survey_region_name(&sheet->takeoff->survey.regions[region], name);
+	text_add(text, name);
+}
+
+void word_count(struct text *text, int64_t count, const char *one, const char *many)
+{
+	size_t from = text->length;
+
+	show_count(text, count);
+	text_print(text, " %s", count == 1 ? one : many);
+	page_tie(text, from);
+}
+
+void word_group(struct text *text, const struct sheet *sheet, const struct group *group,
+	int (*region_of)(const struct takeoff *, int))
+{
+	for (int i = 0; i < group->count; i++) {
+		if (i > 0)
+			text_add(text, i + 1 < group->count ? ", " : " and ");
+		word_region(text, sheet, region_of(sheet->takeoff, group->members[i]));
+	}
+}
+
+int64_t caps_not_laid(const struct takeoff *takeoff)
+{
+	int64_t count = 0;
+
+	for (int i = 0; i < takeoff->wall_count; i++) {
+		const struct wall *wall = &takeoff->walls[i];
+
+		count += !wall->has_cap &&
+			!size_is_none(&block_effective(wall->bed, BED_CAP)->as.size);
+	}
+	return count;
+}
