@@ -104,7 +104,7 @@ static struct arena_chunk *chunk_add(struct arena *arena, size_t size)
 
 void *arena_new(struct arena *arena, size_t count, size_t size)
 {
-	size_t unit = sizeof(max_align_t);
+	size_t unit = _Alignof(max_align_t);
 	size_t bytes = product(count, size);
 
 	if (bytes > SIZE_MAX / 2)

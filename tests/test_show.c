@@ -1,0 +1,175 @@
+/* Figures as people read them. */
+#include "base/show.h"
+#include "support/random.h"
+#include "support/runner.h"
+
+#include <inttypes.h>
+#include <math.h>
+#include <stdio.h>
+#include <string.h>
+
+#define COUNT(table) ((int)(sizeof(table) / sizeof *(table)))
+#define INCHES(n) ((nm)((n) * 25400000))
+
+static const struct {
+	nm length;
+	const char *imperial, *metric;
+} lengths[] = {
+	{ 0, "0 in", "0 mm" },
+	{ INCHES(6), "6 in", "152 mm" },
+	{ INCHES(12), "1 ft", "305 mm" },
+	{ INCHES(12.5), "1 ft 1/2 in", "318 mm" },
+	{ INCHES(95.3125), "7 ft 11 5/16 in", "2.421 m" },
+	{ INCHES(95.34375), "7 ft 11 3/8 in", "2.422 m" },       /* a tie, 11/32: away from zero */
+	{ INCHES(0.0625), "1/16 in", "2 mm" },
+	{ INCHES(0.03125), "1/16 in", "1 mm" },
+	{ INCHES(0.03125) - 1, "0 in", "1 mm" },
+	{ INCHES(11.96875), "1 ft", "304 mm" },                  /* rounds up to the foot */
+	{ INCHES(11.96875) - 1, "11 15/16 in", "304 mm" },
+	{ INCHES(0.75), "3/4 in", "19 mm" },
+	{ 150000000, "5 7/8 in", "150 mm" },
+	{ 999499999, "3 ft 3 3/8 in", "999 mm" },
+	{ 999500000, "3 ft 3 3/8 in", "1 m" },
+	{ 1000000000, "3 ft 3 3/8 in", "1 m" },
+	{ 2438400000, "8 ft", "2.438 m" },
+	{ 2440000000, "8 ft 1/16 in", "2.44 m" },
+	{ INT64_C(10000000000000), "32,808 ft 4 13/16 in", "10000 m" },
+	{ -INCHES(4), "-4 in", "-102 mm" },
+	{ -INCHES(13), "-1 ft 1 in", "-330 mm" },
+	{ -1, "0 in", "0 mm" },
+	{ -1200000000, "-3 ft 11 1/4 in", "-1.2 m" },
+};
+
+START_TEST(a_length_is_shown_to_a_sixteenth_or_a_millimetre)
+{
+	struct text t = TEXT_EMPTY;
+
+	show_length(&t, lengths[_i].length, UNITS_IMPERIAL);
+	ck_assert_str_eq(t.bytes, lengths[_i].imperial);
+	text_clear(&t);
+	show_length(&t, lengths[_i].length, UNITS_METRIC);
+	ck_assert_str_eq(t.bytes, lengths[_i].metric);
+	text_fini(&t);
+}
+END_TEST
+
+START_TEST(an_area_is_shown_in_square_feet_or_metres)
+{
+	struct text t = TEXT_EMPTY;
+
+	/* 84 cells of one foot. 1 sq ft = 0.09290304 m2, exactly: NIST Special Publication 811,
+	 * appendix B.8. */
+	show_area(&t, 84 * 0.3048 * 0.3048, UNITS_IMPERIAL);
+	text_add(&t, "; ");
+	show_area(&t, 84 * 0.3048 * 0.3048, UNITS_METRIC);
+	text_add(&t, "; ");
+	show_area(&t, 0, UNITS_METRIC);
+	ck_assert_str_eq(t.bytes, "84.0 sq ft; 7.80 m2; 0.00 m2");
+	text_fini(&t);
+}
+END_TEST
+
+/* 1 ft = 0.3048 m exactly, so 1 cu ft is its cube; 27 of them are a cubic yard. */
+#define CU_FT 0.028316846592
+
+static const struct {
+	double volume;
+	enum units units;
+	const char *text;
+} volumes[] = {
+	{ 0, UNITS_IMPERIAL, "0.0 cu ft" }, { 9.5 * CU_FT, UNITS_IMPERIAL, "9.5 cu ft" },
+	{ 26.9 * CU_FT, UNITS_IMPERIAL, "26.9 cu ft" }, { 26.96 * CU_FT, UNITS_IMPERIAL, "1.00 cu yd" },
+	{ 27 * CU_FT, UNITS_IMPERIAL, "1.00 cu yd" }, { 36 * CU_FT, UNITS_IMPERIAL, "1.33 cu yd" },
+	{ 0, UNITS_METRIC, "0 L" }, { 0.052, UNITS_METRIC, "52 L" }, { 0.0994, UNITS_METRIC, "99 L" },
+	{ 0.0996, UNITS_METRIC, "0.10 m3" }, { 0.1, UNITS_METRIC, "0.10 m3" },
+	{ 0.516, UNITS_METRIC, "0.52 m3" },
+};
+
+START_TEST(a_small_volume_is_shown_in_the_smaller_unit)
+{
+	struct text t = TEXT_EMPTY;
+
+	show_volume(&t, volumes[_i].volume, volumes[_i].units);
+	ck_assert_str_eq(t.bytes, volumes[_i].text);
+	text_fini(&t);
+}
+END_TEST
+
+/* 1 lb = 0.45359237 kg, exactly: NIST Special Publication 811, appendix B.8. */
+static const struct {
+	double weight;
+	enum units units;
+	const char *text;
+} weights[] = {
+	{ 0, UNITS_METRIC, "0.0 kg" }, { 23.6, UNITS_METRIC, "23.6 kg" },
+	{ 52 * 0.45359237, UNITS_IMPERIAL, "52.0 lb" }, { 99.94, UNITS_METRIC, "99.9 kg" },
+	{ 99.96, UNITS_METRIC, "100 kg" }, { 100.4, UNITS_METRIC, "100 kg" },
+	{ 100.5, UNITS_METRIC, "101 kg" }, { 1250 * 0.45359237, UNITS_IMPERIAL, "1,250 lb" },
+	{ 12345678, UNITS_METRIC, "12,345,678 kg" },
+};
+
+START_TEST(a_weight_from_100_on_is_whole)
+{
+	struct text t = TEXT_EMPTY;
+
+	show_weight(&t, weights[_i].weight, weights[_i].units);
+	ck_assert_str_eq(t.bytes, weights[_i].text);
+	text_fini(&t);
+}
+END_TEST
+
+static const struct {
+	int64_t count;
+	const char *text;
+} counts[] = {
+	{ 0, "0" }, { 7, "7" }, { 999, "999" }, { 1000, "1,000" }, { 12345, "12,345" },
+	{ 1000001, "1,000,001" }, { 100020003004, "100,020,003,004" }, { -1, "-1" },
+	{ -1000, "-1,000" }, { INT64_MAX, "9,223,372,036,854,775,807" },
+};
+
+START_TEST(a_count_has_a_comma_every_three_digits)
+{
+	struct text t = TEXT_EMPTY;
+
+	show_count(&t, counts[_i].count);
+	ck_assert_str_eq(t.bytes, counts[_i].text);
+	text_fini(&t);
+}
+END_TEST
+
+/* What is shown, read as people read it, is within half a sixteenth of what it was. */
+START_TEST(a_length_shown_is_the_nearest_there_is)
+{
+	struct random random = { 5 };
+
+	for (int i = 0; i < 20000; i++) {
+		nm length = (nm)(random_next(&random) % 3000000000U), again = -1;
+		enum units units = i % 2 ? UNITS_METRIC : UNITS_IMPERIAL;
+		struct text t = TEXT_EMPTY;
+		struct diag d;
+
+		show_length(&t, length, units);
+		struct scan s = scan_start(t.bytes, t.length, 1);
+		ck_assert_msg(length_scan(&s, units, &again, &d) && scan_is_done(&s), "%s", t.bytes);
+		nm half = units == UNITS_METRIC ? 500000 : 25400000 / 32;
+		ck_assert_msg(again - length <= half && length - again <= half, "%s for %" PRId64,
+			t.bytes, length);
+		text_fini(&t);
+	}
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("show");
+	TCase *figure = suite_case(suite, "figures");
+
+	tcase_add_loop_test(figure, a_length_is_shown_to_a_sixteenth_or_a_millimetre, 0,
+		COUNT(lengths));
+	tcase_add_test(figure, an_area_is_shown_in_square_feet_or_metres);
+	tcase_add_loop_test(figure, a_small_volume_is_shown_in_the_smaller_unit, 0, COUNT(volumes));
+	tcase_add_loop_test(figure, a_weight_from_100_on_is_whole, 0, COUNT(weights));
+	tcase_add_loop_test(figure, a_count_has_a_comma_every_three_digits, 0, COUNT(counts));
+	tcase_add_test(figure, a_length_shown_is_the_nearest_there_is);
+	return suite;
+}
