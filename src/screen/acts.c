@@ -1,0 +1,104 @@
+#include "screen/acts.h"
+
+#define ONE(key_) .key = (key_), .until = (key_)
+#define FROM(key_, until_) .key = (key_), .until = (until_)
+
+static const struct act table[] = {
+	{ FROM(PRESS_LEFT, PRESS_DOWN), "arrows", "Move", "go to another cell",
+		{ "move", "lay", "move" }, 1, false, act_arrow },
+	{ FROM('0', '9'), "1-9, 0", "Step", "set the step in cells, 0: twelve", { NULL }, 0, false,
+		act_step },
+	{ FROM(PRESS_HOME, PRESS_PAGE_DOWN), "Home...PgDn", "Go to an edge",
+		"go left, right, to top, bottom", { NULL }, 0, false, act_edge },
+	{ ONE('@'), "@", "Go to a place", "go to a measured place", { NULL }, 0, false, act_place },
+
+	{ FROM('a', 'z'), "letter, .", "Take in hand", "choose what to lay; . open ground",
+		{ NULL }, 0, false, act_take },
+	{ .key = 'A', .until = 'Z', .run = act_take },
+	{ .key = '.', .until = '.', .run = act_take },
+	{ ONE(' '), "Space", "Lay", "lay it here", { "lay" }, 1, true, act_lay },
+	{ ONE(PRESS_DELETE), "Delete", "Lift", "lift what lies here", { "lift" }, 3, true,
+		act_lift },
+	{ ONE('='), "=", "Trail", "lay while moving, on and off", { "trail", "end trail" }, 1, true,
+		act_trail },
+	{ ONE(PRESS_ENTER), "Enter", "Peg", "lay a rectangle or a frame",
+		{ "peg", NULL, "other corner" }, 1, true, act_peg },
+	{ ONE('*'), "*", "Flood", "lay over a whole patch", { "flood" }, 3, true, act_flood },
+
+	{ ONE(PRESS_BACKSPACE), "Backspace", "Take back", "take back the last stroke",
+		{ "take back", "take back" }, 2, true, act_take_back },
+	{ ONE('+'), "+", "Put back", "put it back again", { NULL }, 0, true, act_put_back },
+
+	{ ONE('|'), "|", "Mirror left-right", "draw left and right alike", { NULL }, 0, true,
+		act_left_right },
+	{ ONE('-'), "-", "Mirror top-bottom", "draw top and bottom alike", { NULL }, 0, true,
+		act_top_bottom },
+	{ ONE('%'), "%", "Mirror half-turn", "draw the same turned half round", { NULL }, 0, true,
+		act_half_turn },
+	{ ONE('&'), "&", "Fold", "copy this side over the other", { NULL }, 0, true, act_fold },
+
+	{ ONE(PRESS_TAB), "Tab", "Next page", "see other figures", { "page" }, 2, false,
+		act_next_page },
+	{ ONE(PRESS_BACK_TAB), "Shift-Tab", "Page before", "see the page before", { NULL }, 0,
+		false, act_page_before },
+	{ ONE(';'), ";", "Pages", "pick a page", { NULL }, 0, false, act_pages },
+	{ ONE(')'), ")", "Further down the page", "see the rest of a long page", { NULL }, 0, false,
+		act_further },
+	{ ONE('('), "(", "Back up the page", "see its start again", { NULL }, 0, false, act_back },
+
+	{ ONE('#'), "#", "Sheets", "say how things are built; title", { NULL }, 0, true,
+		act_sheets },
+	{ ONE('$'), "$", "Save", "save the plot", { "save" }, 1, true, act_save },
+	{ ONE('>'), ">", "Takeoff", "write out the quantities", { "takeoff" }, 3, false,
+		act_takeoff },
+	{ ONE('<'), "<", "Leave", "leave the program", { "leave" }, 1, false, act_leave },
+	{ ONE(PRESS_PAUSE), "Ctrl-Z", "Pause", "go to the shell; fg comes back", { NULL }, 0, false,
+		act_pause },
+	{ ONE(PRESS_REPAINT), "Ctrl-L", "Draw afresh", "clean up a garbled screen", { NULL }, 0,
+		false, act_repaint },
+	{ ONE(PRESS_ESCAPE), "Esc, Ctrl-C", "One step back", "go one step back",
+		{ NULL, "one step back", "one step back" }, 1, false, act_step_back },
+	{ ONE('!'), "!", "All acts", "see all acts by name", { "acts", "acts", "acts" }, 1, false,
+		act_all },
+	{ ONE('?'), "?", "Help", "see this list", { "help", "help", "help" }, 1, false, act_help },
+};
+
+const struct act *acts_all(int *count)
+{
+	*count = (int)(sizeof table / sizeof *table);
+	return table;
+}
+
+const struct act *acts_find(int key)
+{
+	for (size_t i = 0; i < sizeof table / sizeof *table; i++)
+		if (key >= table[i].key && key <= table[i].until)
+			return &table[i];
+	return NULL;
+}
+
+static void say_looking(struct editor *editor)
+{
+	if (editor->store.access == STORE_LOOKS && editor->store.holder)
+		editor_say(editor, "Looking only: another session (process %ld) is drawing this plot.",
+			editor->store.holder);
+	else if (editor->store.access == STORE_LOOKS)
+		editor_say(editor, "Looking only: another session is drawing this plot.");
+	else
+		editor_say(editor, "Looking only: rescued work waits to be taken up at the next start.");
+}
+
+void acts_press(struct editor *editor, int key)
+{
+	const struct act *act = acts_find(key);
+
+	text_clear(&editor->message);
+	if (!act && key > ' ' && key < 0x7f)
+		editor_say(editor, "%c does nothing. Press ! for all that can be done.", key);
+	else if (!act)
+		editor_say(editor, "This key does nothing. Press ! for all that can be done.");
+	else if (act->writes && editor->is_looking)
+		say_looking(editor);
+	else
+		act->run(editor, key);
+}

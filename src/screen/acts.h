@@ -1,0 +1,73 @@
+/* Everything that can be done, in one table: its key, its name, what it is for, and the one function
+ * that does it. Row 23, the list of all acts and the help are read off the same rows. */
+#ifndef SCREEN_ACTS_H
+#define SCREEN_ACTS_H
+
+#include "screen/editor.h"
+#include "screen/key.h"
+
+struct act {
+	int key, until;        /* the keys from one to the other; mostly the same one twice */
+	const char *key_name;
+	const char *name;      /* in the list of acts; NULL: a further row for the act before it */
+	const char *wish;      /* in the help: "I want to ..." */
+	const char *hints[EDITOR_STATES]; /* on the last row, state by state; NULL: not there */
+	int rank;              /* of the hint: 1 has its place before 2, where there is not room for all */
+	bool writes;           /* changes the plot or a file: not for those who may only look */
+	void (*run)(struct editor *editor, int key);
+};
+
+enum { ACTS_MOST = 64 };
+
+/* All rows, the order being that of the help. */
+const struct act *acts_all(int *count);
+/* NULL where no act has the key. */
+const struct act *acts_find(int key);
+/* Does what the key stands for, or says that it stands for nothing. */
+void acts_press(struct editor *editor, int key);
+
+/* act_move.c */
+void act_arrow(struct editor *editor, int key);
+void act_edge(struct editor *editor, int key);
+void act_step(struct editor *editor, int key);
+void act_place(struct editor *editor, int key);
+/* act_lay.c */
+void act_take(struct editor *editor, int key);
+void act_lay(struct editor *editor, int key);
+void act_lift(struct editor *editor, int key);
+void act_trail(struct editor *editor, int key);
+void act_peg(struct editor *editor, int key);
+void act_flood(struct editor *editor, int key);
+void act_step_back(struct editor *editor, int key);
+/* act_mirror.c */
+void act_left_right(struct editor *editor, int key);
+void act_top_bottom(struct editor *editor, int key);
+void act_half_turn(struct editor *editor, int key);
+void act_fold(struct editor *editor, int key);
+/* act_undo.c */
+void act_take_back(struct editor *editor, int key);
+void act_put_back(struct editor *editor, int key);
+/* act_page.c */
+void act_next_page(struct editor *editor, int key);
+void act_page_before(struct editor *editor, int key);
+void act_pages(struct editor *editor, int key);
+void act_further(struct editor *editor, int key);
+void act_back(struct editor *editor, int key);
+/* act_sheet.c */
+void act_sheets(struct editor *editor, int key);
+/* act_file.c */
+void act_save(struct editor *editor, int key);
+void act_takeoff(struct editor *editor, int key);
+void act_leave(struct editor *editor, int key);
+/* act_list.c */
+void act_all(struct editor *editor, int key);
+void act_help(struct editor *editor, int key);
+void act_pause(struct editor *editor, int key);
+void act_repaint(struct editor *editor, int key);
+
+/* Lays what is in hand along the way, as a trail does; from and to are on one line. act_lay.c. */
+void act_lay_way(struct editor *editor, struct place from, struct place to);
+/* Saves, asking where somebody else has changed the file. False where it is not saved. act_file.c. */
+bool act_file_save(struct editor *editor);
+
+#endif

@@ -1,0 +1,138 @@
+#include "screen/draw.h"
+#include "screen/curses.h"
+#include "screen/width.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+/* Ink and ground of soil, crushed stone, turf and slate. Told apart by lightness: at least 38 apart (CIE76)
+ * for every kind of colour vision, and letters with a contrast of 7.8 : 1 and more (computed from the
+ * palette; the weights for colour vision are from memory). */
+static const short fine[][2] = { { 231, 52 }, { 16, 254 }, { 16, 71 }, { 231, 17 } };
+/* The best four of the basic eight. */
+static const short basic[][2] = {
+	{ COLOR_WHITE, COLOR_RED }, { COLOR_BLACK, COLOR_WHITE }, { COLOR_BLACK, COLOR_GREEN },
+	{ COLOR_WHITE, COLOR_BLUE },
+};
+
+enum { BASIC_COLOURS = 8, FINE_COLOURS = 256, GROUNDS = 4 };
+
+/* On terminals without colours the pairs mean nothing: letters alone tell the grounds apart. */
+static const chtype attributes[] = {
+	[LOOK_PLAIN] = A_NORMAL,
+	[LOOK_STRONG] = A_BOLD,
+	[LOOK_PICKED] = A_REVERSE,
+	[LOOK_FIELD] = A_UNDERLINE,
+	[LOOK_BED] = COLOR_PAIR(1),
+	[LOOK_PATH] = COLOR_PAIR(2),
+	[LOOK_LAWN] = COLOR_PAIR(3),
+	[LOOK_FIXTURE] = COLOR_PAIR(4),
+	[LOOK_OPEN] = A_NORMAL,
+};
+
+void draw_looks_open(void)
+{
+	const char *no_colour = getenv("NO_COLOR");
+	const short (*colours)[2];
+
+	if ((no_colour && *no_colour) || !has_colors())
+		return;
+	start_color();
+	if (COLORS < BASIC_COLOURS)
+		return;
+	use_default_colors();
+	/* More than 256 means that a number is a mix of red, green and blue; its first eight are the
+	 * basic ones all the same. */
+	colours = COLORS == FINE_COLOURS ? fine : basic;
+	for (short i = 0; i < GROUNDS; i++)
+		init_pair((short)(i + 1), colours[i][0], colours[i][1]);
+}
+
+unsigned int draw_look(enum look look)
+{
+	return attributes[look];
+}
+
+static int put(const struct area *area, int row, int column, wchar_t character, int columns)
+{
+	wchar_t words[2] = { character, L'\0' };
+
+	if (columns > 0)
+		mvaddnwstr(area->row + row, area->column + column, words, 1);
+	else if (column > 0)
+		addnwstr(words, 1); /* joins the character before */
+	return column + columns;
+}
+
+int draw_bytes(const struct area *area, int row, int column, const char *text, size_t length,
+	enum look look)
+{
+	if (row < 0 || row >= area->rows)
+		return column;
+	attrset((int)attributes[look]);
+	for (size_t at = 0; at < length;) {
+		wchar_t shown;
+		int columns;
+
+		at += width_character(text + at, length - at, &shown, &columns);
+		if (column + columns > area->columns)
+			break;
+		column = put(area, row, column, shown, columns);
+	}
+	attrset(A_NORMAL);
+	return column;
+}
+
+int draw_text(const struct area *area, int row, int column, const char *text, enum look look)
+{
+	return draw_bytes(area, row, column, text, strlen(text), look);
+}
+
+void draw_right(const struct area *area, int row, const char *text, enum look look)
+{
+	int column = area->columns - width_of(text);
+
+	draw_text(area, row, column > 0 ? column : 0, text, look);
+}
+
+int draw_wrapped(const struct area *area, int row, const char *text, enum look look)
+{
+	while (*text) {
+		size_t next, length = width_line(text, area->columns, &next);
+
+		draw_bytes(area, row++, 0, text, length, look);
+		text += next;
+	}
+	return row;
+}
+
+void draw_character(const struct area *area, int row, int column, char c, enum look look)
+{
+	if (row >= 0 && row < area->rows && column >= 0 && column < area->columns)
+		mvaddch(area->row + row, area->column + column,
+			(chtype)(unsigned char)c | attributes[look]);
+}
+
+void draw_rule(const struct area *area, int row)
+{
+	mvhline_set(area->row + row, area->column, WACS_HLINE, area->columns);
+}
+
+void draw_upright(const struct area *area)
+{
+	mvvline_set(area->row, area->column, WACS_VLINE, area->rows);
+}
+
+void draw_clear(const struct area *area)
+{
+	for (int row = 0; row < area->rows; row++)
+		mvhline(area->row + row, area->column, ' ', area->columns);
+}
+
+void draw_sheet(const struct area *area)
+{
+	const struct area edge = { area->row, area->column, area->rows, 1 };
+
+	draw_clear(area);
+	draw_upright(&edge);
+}

@@ -1,0 +1,40 @@
+/* Writing on the screen: words, rules and looks, all held within an area. */
+#ifndef SCREEN_DRAW_H
+#define SCREEN_DRAW_H
+
+#include "screen/layout.h"
+
+enum look {
+	LOOK_PLAIN,
+	LOOK_STRONG,  /* headings, states, keys */
+	LOOK_PICKED,  /* what Enter would pick */
+	LOOK_FIELD,   /* what can be typed into */
+	LOOK_BED, LOOK_PATH, LOOK_LAWN, LOOK_FIXTURE, LOOK_OPEN /* in the order of plot_class */
+};
+
+/* Colours for the looks, as far as the terminal has any and NO_COLOR allows. */
+void draw_looks_open(void);
+
+/* Row and column count from the area's corner. What does not fit is cut. Returns the column behind. */
+int draw_text(const struct area *area, int row, int column, const char *text, enum look look);
+/* The same for the first `length` bytes. */
+int draw_bytes(const struct area *area, int row, int column, const char *text, size_t length,
+	enum look look);
+/* Ends at the area's right. */
+void draw_right(const struct area *area, int row, const char *text, enum look look);
+/* Broken into lines from `row` on; returns the row behind. */
+int draw_wrapped(const struct area *area, int row, const char *text, enum look look);
+/* One ASCII character. */
+void draw_character(const struct area *area, int row, int column, char c, enum look look);
+/* Lines over the width or height of the area. */
+void draw_rule(const struct area *area, int row);
+void draw_upright(const struct area *area);
+/* Blanks. */
+void draw_clear(const struct area *area);
+/* Blanks, with a line at the left. */
+void draw_sheet(const struct area *area);
+
+/* How a look is asked of curses; attr is its attributes and colour pair in one. */
+unsigned int draw_look(enum look look);
+
+#endif

@@ -1,0 +1,161 @@
+#include "screen/editor.h"
+#include "base/show.h"
+
+#include <stdarg.h>
+#include <stdio.h>
+#include <string.h>
+
+enum { NOWHERE = -1 };
+
+void editor_init(struct editor *editor, struct asker *asker, const char *path)
+{
+	const char *slash;
+
+	*editor = (struct editor){ .asker = asker, .step = 1, .hand = OPEN_GROUND };
+	store_open(&editor->store, path);
+	editor->is_looking = editor->store.access == STORE_LOOKS;
+	slash = strrchr(editor->store.path, '/');
+	editor->name = slash ? slash + 1 : editor->store.path;
+	plot_init(&editor->plot);
+}
+
+void editor_fini(struct editor *editor)
+{
+	pages_fini(&editor->pages);
+	arena_clear(&editor->arena);
+	text_fini(&editor->message);
+	history_free(editor->history);
+	plot_fini(&editor->plot);
+	store_close(&editor->store);
+}
+
+void editor_take(struct editor *editor, struct plot *plot, bool is_saved)
+{
+	plot_fini(&editor->plot);
+	editor->plot = *plot;
+	plot_init(plot);
+	history_free(editor->history);
+	editor->history = history_new(&editor->plot);
+	editor->position = 0;
+	editor->saved_position = is_saved ? 0 : NOWHERE;
+	editor->cursor = (struct place){ 0, 0 };
+	editor->is_pegged = editor->is_trailing = editor->told_outside = false;
+	editor->hand = editor->plot.details.legend_count ? editor->plot.details.legend[0].letter :
+		OPEN_GROUND;
+	pages_fini(&editor->pages);
+	editor->is_stale = true;
+}
+
+enum state editor_state(const struct editor *editor)
+{
+	if (editor->is_pegged)
+		return STATE_PEGGED;
+	return editor->is_trailing ? STATE_TRAIL : STATE_REST;
+}
+
+bool editor_is_saved(const struct editor *editor)
+{
+	return editor->position == editor->saved_position;
+}
+
+struct rectangle editor_pegged(const struct editor *editor)
+{
+	return rectangle_between(editor->peg.x, editor->peg.y, editor->cursor.x, editor->cursor.y);
+}
+
+void editor_refresh(struct editor *editor)
+{
+	struct mirror mirror;
+
+	if (!editor->is_stale)
+		return;
+	editor->is_stale = false;
+	arena_clear(&editor->arena);
+	takeoff_compute(&editor->takeoff, &editor->arena, &editor->plot);
+	mirror = mirror_of(&editor->plot);
+	editor->faults = mirror_faults(&mirror, &editor->plot.ground);
+	pages_update(&editor->pages, &editor->takeoff, &editor->plot);
+}
+
+void editor_rescue(struct editor *editor)
+{
+	struct file_error error;
+
+	editor->strokes = 0;
+	if (!editor->has_begun || editor_is_saved(editor))
+		return;
+	if (!store_rescue(&editor->store, &editor->plot, &error))
+		editor_say(editor, "No rescue file: %s.", error.sentence);
+}
+
+bool editor_stroke(struct editor *editor)
+{
+	if (!history_record(editor->history, &editor->plot))
+		return false;
+	if (editor->saved_position > editor->position)
+		editor->saved_position = NOWHERE;
+	editor->position++;
+	editor->is_stale = true;
+	if (++editor->strokes >= STROKES_A_RESCUE)
+		editor_rescue(editor);
+	return true;
+}
+
+/* After a step back or on: `at` is where it happened. */
+static void stepped(struct editor *editor, int by, struct place at)
+{
+	editor->position += by;
+	editor->is_stale = true;
+	if (ground_holds(&editor->plot.ground, at.x, at.y))
+		editor->cursor = at;
+	if (editor->hand != OPEN_GROUND && !plot_entry(&editor->plot, editor->hand))
+		editor->hand = OPEN_GROUND;
+}
+
+bool editor_take_back(struct editor *editor)
+{
+	struct place at;
+
+	if (!history_undo(editor->history, &editor->plot, &at))
+		return false;
+	stepped(editor, -1, at);
+	return true;
+}
+
+bool editor_put_back(struct editor *editor)
+{
+	struct place at;
+
+	if (!history_redo(editor->history, &editor->plot, &at))
+		return false;
+	stepped(editor, 1, at);
+	return true;
+}
+
+void editor_say(struct editor *editor, const char *format, ...)
+{
+	char words[1024];
+	va_list list;
+
+	va_start(list, format);
+	vsnprintf(words, sizeof words, format, list);
+	va_end(list);
+	text_clear(&editor->message);
+	text_add(&editor->message, words);
+}
+
+void editor_name_letter(const struct editor *editor, char letter, struct text *out)
+{
+	const struct entry *entry = plot_entry(&editor->plot, letter);
+
+	text_print(out, "%c %s", letter, entry ? entry->name : "open ground");
+}
+
+void editor_name_size(const struct editor *editor, int columns, int rows, struct text *out)
+{
+	nm cell = plot_cell(&editor->plot);
+
+	show_length(out, columns * cell, plot_units(&editor->plot));
+	text_add(out, " x ");
+	show_length(out, rows * cell, plot_units(&editor->plot));
+}

@@ -1,0 +1,80 @@
+/* The editor without its screen: the plot being drawn, where the cursor is, what is in hand. Acts change
+ * it (act.h); the screen draws it, whole, from this state. It knows no terminal. */
+#ifndef SCREEN_EDITOR_H
+#define SCREEN_EDITOR_H
+
+#include "plot/history.h"
+#include "plot/lay.h"
+#include "plot/store.h"
+#include "screen/ask.h"
+#include "screen/pages.h"
+
+enum state { STATE_REST, STATE_TRAIL, STATE_PEGGED, STATE_QUESTION, STATE_FORM };
+enum { EDITOR_STATES = STATE_PEGGED + 1, STROKES_A_RESCUE = 10, STEP_MOST = 12 };
+
+struct editor {
+	struct asker *asker;
+	struct store store;
+	const char *name;   /* of the plot's file, without its folder */
+	struct plot plot;
+	struct history *history;
+	bool has_begun;     /* false until there is a plot that is worth rescuing */
+	bool is_looking;    /* may not change the plot */
+	bool is_over;       /* the session ends */
+
+	/* Strokes done less those taken back, now and when the file was last the same; the latter -1 where
+	 * no taking back can lead there. */
+	int64_t position, saved_position;
+	int strokes;        /* since the last rescue file */
+
+	struct place cursor, peg;
+	int step;           /* 1..STEP_MOST cells */
+	char hand;          /* OPEN_GROUND or a legend letter */
+	bool is_trailing, is_pegged;
+	bool told_outside;  /* that images fall outside the plan, since the mirror was last turned */
+
+	int page, page_top; /* shown in the panel: which, and its first line */
+	struct text message; /* for the message row; empty: nothing to say */
+
+	/* Computed from the plot by editor_refresh. */
+	bool is_stale;
+	struct arena arena;
+	struct takeoff takeoff;
+	int64_t faults;     /* of the mirror */
+	struct pages pages;
+};
+
+/* An editor without a plot, for the file `path`, which it takes the lock of. */
+void editor_init(struct editor *editor, struct asker *asker, const char *path);
+void editor_fini(struct editor *editor);
+/* Takes over a plot; what was drawn before is gone. is_saved: the file holds the same. */
+void editor_take(struct editor *editor, struct plot *plot, bool is_saved);
+
+enum state editor_state(const struct editor *editor);
+bool editor_is_saved(const struct editor *editor);
+/* The rectangle from peg to cursor. */
+struct rectangle editor_pegged(const struct editor *editor);
+
+/* Brings takeoff, faults and pages up to date; nothing where the plot has not changed. Must be called
+ * between the last change and any look at them. */
+void editor_refresh(struct editor *editor);
+
+/* Ends a stroke: what changed becomes one step to take back; every tenth is followed by a rescue file.
+ * False where nothing changed. */
+bool editor_stroke(struct editor *editor);
+/* One step back or on; the cursor goes where it happened. False where there is none. */
+bool editor_take_back(struct editor *editor);
+bool editor_put_back(struct editor *editor);
+
+/* Writes unsaved work to the rescue file, if there is any. */
+void editor_rescue(struct editor *editor);
+
+/* Says a sentence on the message row instead of what stood there. */
+void editor_say(struct editor *editor, const char *format, ...)
+	__attribute__((format(printf, 2, 3)));
+/* "b Raised bed", ". open ground". */
+void editor_name_letter(const struct editor *editor, char letter, struct text *out);
+/* "4 ft x 3 ft" of so many columns and rows of cells. */
+void editor_name_size(const struct editor *editor, int columns, int rows, struct text *out);
+
+#endif

@@ -1,0 +1,67 @@
+#include "screen/here.h"
+#include "base/show.h"
+#include "screen/marks.h"
+
+static void region_words(const struct editor *editor, int index, struct text *out)
+{
+	const struct region *region = &editor->takeoff.survey.regions[index];
+	char name[REGION_NAME_MOST];
+
+	survey_region_name(region, name);
+	text_print(out, "%s %c %s\n", name, region->entry->letter, region->entry->name);
+	editor_name_size(editor, region->most.x - region->left + 1,
+		region->most.y - region->first_cell.y + 1, out);
+	text_add(out, ", ");
+	show_area(out, survey_area(region->cells, plot_cell(&editor->plot)),
+		plot_units(&editor->plot));
+	text_add(out, "\n");
+}
+
+static void place_words(const struct editor *editor, struct text *out)
+{
+	nm cell = plot_cell(&editor->plot);
+	enum units units = plot_units(&editor->plot);
+
+	show_length(out, editor->cursor.x * cell, units);
+	text_add(out, " across, ");
+	show_length(out, editor->cursor.y * cell, units);
+	text_add(out, " down\n");
+}
+
+static void letter_list(const struct editor *editor, const struct mirror *mirror, struct text *out)
+{
+	const struct ground *ground = &editor->plot.ground;
+	struct place images[IMAGES_MOST];
+	int count = mirror_cells(mirror, editor->cursor.x, editor->cursor.y, images);
+
+	text_print(out, "/ its images:");
+	for (int i = 1; i < count; i++)
+		if (ground_holds(ground, images[i].x, images[i].y))
+			text_print(out, " %c", ground_cell(ground, images[i].x, images[i].y));
+	text_add(out, "\n");
+}
+
+static void mark_words(const struct editor *editor, struct text *out)
+{
+	struct mirror mirror = mirror_of(&editor->plot);
+	struct place at = editor->cursor;
+	const struct snag *snag;
+	int from = 0;
+
+	if (mirror_is_broken(&mirror, &editor->plot.ground, at.x, at.y))
+		letter_list(editor, &mirror, out);
+	while ((snag = mark_snag(&editor->takeoff, at.x, at.y, &from)))
+		text_print(out, "! %s\n", snag->text);
+}
+
+void here_words(const struct editor *editor, struct text *out)
+{
+	int region = survey_region_at(&editor->takeoff.survey, editor->cursor.x, editor->cursor.y);
+
+	if (region == NO_REGION)
+		text_add(out, ". open ground\n");
+	else
+		region_words(editor, region, out);
+	place_words(editor, out);
+	mark_words(editor, out);
+}

@@ -1,0 +1,11 @@
+/* What is under the cursor, in words: the panel's foot. Pure. */
+#ifndef SCREEN_HERE_H
+#define SCREEN_HERE_H
+
+#include "screen/editor.h"
+
+/* Adds lines, each ended by a newline: the region or entry, its size and area, the place, what the
+ * cell's mark means. The editor is refreshed. */
+void here_words(const struct editor *editor, struct text *out);
+
+#endif

@@ -1,0 +1,20 @@
+/* Keys as the editor sees them: a character's code, or one of these beyond all characters. */
+#ifndef SCREEN_KEY_H
+#define SCREEN_KEY_H
+
+enum key {
+	PRESS_NOTHING = 0,
+	PRESS_FIRST = 0x10ffff, /* the last character */
+	PRESS_LEFT, PRESS_RIGHT, PRESS_UP, PRESS_DOWN,
+	PRESS_HOME, PRESS_END, PRESS_PAGE_UP, PRESS_PAGE_DOWN,
+	PRESS_ENTER, PRESS_TAB, PRESS_BACK_TAB, PRESS_BACKSPACE, PRESS_DELETE,
+	PRESS_ESCAPE,  /* Esc or Ctrl-C */
+	PRESS_PAUSE,   /* Ctrl-Z */
+	PRESS_REPAINT, /* Ctrl-L */
+	PRESS_OTHER,   /* a key that nothing is bound to */
+	PRESS_PASTE,   /* a text was pasted */
+	PRESS_RESIZE,  /* the terminal has another size */
+	PRESS_OVER     /* the session must end: a signal, or the terminal is gone */
+};
+
+#endif

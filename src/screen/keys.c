@@ -1,0 +1,168 @@
+#include "screen/keys.h"
+#include "screen/curses.h"
+#include "screen/key.h"
+#include "screen/signals.h"
+
+#include <poll.h>
+#include <stdlib.h>
+#include <string.h>
+#include <unistd.h>
+
+/* Codes of our own for the two ends of a paste, beyond those of curses. */
+enum { KEY_PASTE = KEY_MAX + 1, KEY_PASTED };
+enum { PASTE_SILENCE_MS = 100, PASTE_MOST = 64 * 1024, ESCAPE = 27, NO_BYTE = -1 };
+
+static const struct {
+	int code, press;
+} known[] = {
+	{ KEY_LEFT, PRESS_LEFT }, { KEY_RIGHT, PRESS_RIGHT }, { KEY_UP, PRESS_UP },
+	{ KEY_DOWN, PRESS_DOWN }, { KEY_HOME, PRESS_HOME }, { KEY_END, PRESS_END },
+	{ KEY_PPAGE, PRESS_PAGE_UP }, { KEY_NPAGE, PRESS_PAGE_DOWN }, { KEY_ENTER, PRESS_ENTER },
+	{ KEY_BTAB, PRESS_BACK_TAB }, { KEY_BACKSPACE, PRESS_BACKSPACE }, { KEY_DC, PRESS_DELETE },
+	{ KEY_RESIZE, PRESS_RESIZE },
+	{ '\r', PRESS_ENTER }, { '\n', PRESS_ENTER }, { '\t', PRESS_TAB },
+	{ 0x7f, PRESS_BACKSPACE }, { '\b', PRESS_BACKSPACE }, { 'C' & 0x1f, PRESS_ESCAPE },
+	{ 'Z' & 0x1f, PRESS_PAUSE }, { 'L' & 0x1f, PRESS_REPAINT },
+};
+
+/* After a stop, or on some terminals, the keypad may be in its other mode. */
+static const struct {
+	const char *bytes;
+	int code;
+} more[] = {
+	{ "\033[A", KEY_UP }, { "\033[B", KEY_DOWN }, { "\033[C", KEY_RIGHT }, { "\033[D", KEY_LEFT },
+	{ "\033OA", KEY_UP }, { "\033OB", KEY_DOWN }, { "\033OC", KEY_RIGHT }, { "\033OD", KEY_LEFT },
+	{ "\033[H", KEY_HOME }, { "\033[F", KEY_END }, { "\033OH", KEY_HOME }, { "\033OF", KEY_END },
+	{ "\033[1~", KEY_HOME }, { "\033[4~", KEY_END }, { "\033[3~", KEY_DC },
+	{ "\033[5~", KEY_PPAGE }, { "\033[6~", KEY_NPAGE }, { "\033[Z", KEY_BTAB },
+	{ "\033[200~", KEY_PASTE }, { "\033[201~", KEY_PASTED },
+};
+
+void keys_open(struct keys *keys)
+{
+	WINDOW *window = newpad(1, 1); /* reading through it draws nothing by the way */
+
+	*keys = (struct keys){ .window = window };
+	keypad(window, TRUE);
+	nodelay(window, TRUE);
+	for (size_t i = 0; i < sizeof more / sizeof *more; i++)
+		define_key(more[i].bytes, more[i].code);
+}
+
+void keys_close(struct keys *keys)
+{
+	delwin(keys->window);
+	text_fini(&keys->pasted);
+}
+
+/* Reads up to the end of the paste, or to silence: the end may have been lost. */
+static int paste_read(struct keys *keys)
+{
+	int code;
+
+	text_clear(&keys->pasted);
+	text_add(&keys->pasted, "");
+	wtimeout(keys->window, PASTE_SILENCE_MS);
+	while ((code = wgetch(keys->window)) != ERR && code != KEY_PASTED) {
+		char byte = (char)code;
+
+		if (code < KEY_MIN && keys->pasted.length < PASTE_MOST)
+			text_add_bytes(&keys->pasted, &byte, 1);
+	}
+	nodelay(keys->window, TRUE);
+	return PRESS_PASTE;
+}
+
+/* Esc alone, or with the rest of a sequence that no key is known by. */
+static int escape_read(struct keys *keys)
+{
+	int code = wgetch(keys->window);
+
+	if (code != '[' && code != 'O') {
+		if (code != ERR)
+			ungetch(code);
+		return PRESS_ESCAPE;
+	}
+	do
+		code = wgetch(keys->window);
+	while (code >= ' ' && code < '@');
+	return PRESS_OTHER;
+}
+
+/* A character that may come byte by byte. */
+static int character_read(struct keys *keys, int code)
+{
+	char byte = (char)code;
+	wchar_t character;
+	size_t taken = mbrtowc(&character, &byte, 1, &keys->state);
+
+	if (taken == (size_t)-2)
+		return PRESS_NOTHING;
+	if (taken == (size_t)-1) {
+		memset(&keys->state, 0, sizeof keys->state);
+		return PRESS_OTHER;
+	}
+	return character >= ' ' ? (int)character : PRESS_OTHER;
+}
+
+/* One key without waiting; NO_BYTE where nothing has come, PRESS_NOTHING for part of a character. */
+static int key_read(struct keys *keys)
+{
+	int code = wgetch(keys->window);
+
+	if (code == ERR)
+		return NO_BYTE;
+	for (size_t i = 0; i < sizeof known / sizeof *known; i++)
+		if (known[i].code == code)
+			return known[i].press;
+	if (code == KEY_PASTE)
+		return paste_read(keys);
+	if (code == ESCAPE)
+		return escape_read(keys);
+	return code < KEY_MIN ? character_read(keys, code) : PRESS_OTHER;
+}
+
+/* Waits for bytes or a signal. */
+static bool wait_for_bytes(void)
+{
+	struct pollfd line = { STDIN_FILENO, POLLIN, 0 };
+	sigset_t mask;
+
+	signals_wait_mask(&mask);
+	return ppoll(&line, 1, NULL, &mask) > 0;
+}
+
+int keys_next(struct keys *keys)
+{
+	int key = keys->held;
+	bool has_bytes = false;
+
+	keys->held = PRESS_NOTHING;
+	while (key == PRESS_NOTHING) {
+		if (signals_ending())
+			return PRESS_OVER;
+		if (signals_take_stop())
+			return PRESS_PAUSE;
+		key = key_read(keys);
+		if (key != NO_BYTE)
+			continue;
+		/* Bytes were announced and none came: the terminal is gone. */
+		if (has_bytes)
+			return PRESS_OVER;
+		has_bytes = wait_for_bytes();
+		key = PRESS_NOTHING;
+	}
+	return key;
+}
+
+bool keys_are_waiting(struct keys *keys)
+{
+	int key;
+
+	if (keys->held != PRESS_NOTHING)
+		return true;
+	key = key_read(keys);
+	if (key != NO_BYTE)
+		keys->held = key;
+	return keys->held != PRESS_NOTHING;
+}

@@ -1,0 +1,23 @@
+/* The mark behind a cell's letter: the first of what there is to be said about the cell. */
+#ifndef SCREEN_MARKS_H
+#define SCREEN_MARKS_H
+
+#include "screen/editor.h"
+
+enum mark {
+	MARK_NONE,
+	MARK_PEG,
+	MARK_FAULT,  /* differs from its image */
+	MARK_SNAG,   /* a snag's first cell */
+	MARK_CENTRE, /* of the half-turn */
+	MARK_UPRIGHT, MARK_LEVEL /* the mirror's axis goes through the cell or along its far edge */
+};
+
+char mark_sign(enum mark mark);
+/* Of a cell inside the plan; the editor is refreshed. */
+enum mark mark_at(const struct editor *editor, const struct mirror *mirror, int x, int y);
+/* The first snag from *from on at the cell, leaving out faults of the mirror; *from then stands behind
+ * it. NULL where there is none. */
+const struct snag *mark_snag(const struct takeoff *takeoff, int x, int y, int *from);
+
+#endif

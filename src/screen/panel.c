@@ -1,0 +1,150 @@
+#include "screen/panel.h"
+#include "screen/draw.h"
+#include "screen/here.h"
+#include "screen/width.h"
+
+enum { TITLE_ROWS = 1, STAR_COLUMNS = 1, LABEL_LEAST = 8 };
+
+static const struct page *page_shown(const struct editor *editor)
+{
+	return &editor->pages.pages[editor->page];
+}
+
+/* Where a page's lines stand: below the title, above the line that says how much more there is. */
+static struct area lines_area(const struct layout *layout)
+{
+	struct area area = layout->panel;
+
+	area.row += TITLE_ROWS;
+	area.rows -= TITLE_ROWS + 1;
+	return area;
+}
+
+/* A figure takes a second row where its label would be cut down too far. */
+static bool is_two_rows(const struct line *line, int columns)
+{
+	int room = columns - STAR_COLUMNS - 1 - width_of(line->value), wanted = width_of(line->label);
+
+	return wanted > room && room < LABEL_LEAST;
+}
+
+static int line_rows(const struct line *line, int columns)
+{
+	if (line->kind == LINE_NOTE)
+		return width_lines(line->label, columns - STAR_COLUMNS);
+	return line->kind == LINE_FIGURE && is_two_rows(line, columns) ? 2 : 1;
+}
+
+static void draw_figure(const struct line *line, const struct area *area, int row)
+{
+	struct area label = *area;
+
+	label.column += STAR_COLUMNS;
+	label.columns -= STAR_COLUMNS;
+	if (line->is_changed)
+		draw_character(area, row, 0, '*', LOOK_STRONG);
+	if (is_two_rows(line, area->columns)) {
+		draw_text(&label, row, 0, line->label, LOOK_PLAIN);
+		draw_right(area, row + 1, line->value, LOOK_PLAIN);
+		return;
+	}
+	label.columns -= width_of(line->value) + 1;
+	draw_text(&label, row, 0, line->label, LOOK_PLAIN);
+	draw_right(area, row, line->value, LOOK_PLAIN);
+}
+
+static void draw_line(const struct line *line, const struct area *area, int row)
+{
+	struct area inner = *area;
+
+	inner.column += STAR_COLUMNS;
+	inner.columns -= STAR_COLUMNS;
+	switch (line->kind) {
+	case LINE_FIGURE:
+		draw_figure(line, area, row);
+		break;
+	case LINE_HEADING:
+		draw_text(&inner, row, 0, line->label, LOOK_STRONG);
+		break;
+	case LINE_NOTE:
+		draw_wrapped(&inner, row, line->label, LOOK_PLAIN);
+		break;
+	}
+}
+
+/* Draws the page from its row `top` on; returns how many rows it has in all. */
+static int draw_lines(const struct page *page, const struct area *area, int top)
+{
+	int row = 0;
+
+	for (size_t i = 0; i < page->count; i++) {
+		draw_line(&page->lines[i], area, row - top);
+		row += line_rows(&page->lines[i], area->columns);
+	}
+	return row;
+}
+
+static int page_rows(const struct page *page, int columns)
+{
+	int rows = 0;
+
+	for (size_t i = 0; i < page->count; i++)
+		rows += line_rows(&page->lines[i], columns);
+	return rows;
+}
+
+int panel_top_most(const struct editor *editor, const struct layout *layout)
+{
+	struct area area = lines_area(layout);
+	int over = page_rows(page_shown(editor), area.columns) - area.rows;
+
+	return over > 0 ? over : 0;
+}
+
+static void draw_title(const struct editor *editor, const struct area *panel)
+{
+	struct text number = TEXT_EMPTY;
+
+	text_print(&number, "%d of %d", editor->page + 1, PAGES);
+	draw_text(panel, 0, 1, page_name(editor->page), LOOK_STRONG);
+	draw_right(panel, 0, number.bytes, LOOK_PLAIN);
+	text_fini(&number);
+}
+
+static void draw_more(const struct area *panel, int above, int below)
+{
+	struct text words = TEXT_EMPTY;
+
+	if (below > 0)
+		text_print(&words, ") %d more below", below);
+	if (above > 0)
+		text_print(&words, "%s( %d above", below > 0 ? ", " : "", above);
+	if (words.length)
+		draw_text(panel, panel->rows - 1, 1, words.bytes, LOOK_PLAIN);
+	text_fini(&words);
+}
+
+static void draw_here(const struct editor *editor, const struct area *area)
+{
+	struct area inner = { area->row, area->column + STAR_COLUMNS, area->rows,
+		area->columns - STAR_COLUMNS };
+	struct text words = TEXT_EMPTY;
+
+	draw_rule(area, 0);
+	draw_text(area, 0, 2, " here ", LOOK_STRONG);
+	here_words(editor, &words);
+	draw_wrapped(&inner, 1, words.bytes, LOOK_PLAIN);
+	text_fini(&words);
+}
+
+void panel_draw(const struct editor *editor, const struct layout *layout)
+{
+	struct area area = lines_area(layout);
+	int rows;
+
+	draw_upright(&layout->divider);
+	draw_title(editor, &layout->panel);
+	rows = draw_lines(page_shown(editor), &area, editor->page_top);
+	draw_more(&layout->panel, editor->page_top, rows - area.rows - editor->page_top);
+	draw_here(editor, &layout->here);
+}

@@ -1,0 +1,13 @@
+/* The panel: one page of figures, and what is under the cursor. */
+#ifndef SCREEN_PANEL_H
+#define SCREEN_PANEL_H
+
+#include "screen/editor.h"
+#include "screen/layout.h"
+
+/* The editor is refreshed. */
+void panel_draw(const struct editor *editor, const struct layout *layout);
+/* How far down the page can be turned so that its end is just seen. */
+int panel_top_most(const struct editor *editor, const struct layout *layout);
+
+#endif

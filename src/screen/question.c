@@ -1,0 +1,184 @@
+#include "screen/question.h"
+#include "base/memory.h"
+#include "screen/curses.h"
+#include "screen/draw.h"
+#include "screen/encode.h"
+#include "screen/status.h"
+#include "screen/width.h"
+
+#include <stdio.h>
+#include <stdlib.h>
+
+enum { MARGIN = 2 };
+
+struct list {
+	struct front front; /* first */
+	const struct question *question;
+	char **words;       /* answers and notes as the locale shows them */
+	ITEM **items;
+	MENU *menu;
+	WINDOW *pad;        /* what curses draws the menu on; copied to the screen */
+};
+
+static const char *const picking[] = { "Up Down", "choose", "Enter", "pick", "Esc", "one step back",
+	NULL };
+
+static int columns_wanted(const struct question *question)
+{
+	int answers = 0, notes = 0;
+
+	for (int i = 0; i < question->count; i++) {
+		int answer = width_of(question->answers[i]);
+		int note = question->notes ? width_of(question->notes[i]) : 0;
+
+		answers = answer > answers ? answer : answers;
+		notes = note > notes ? note : notes;
+	}
+	return answers + (notes ? notes + 1 : 0);
+}
+
+static struct area list_area(const struct question *question, const struct layout *layout)
+{
+	struct area panel = { layout->panel.row, layout->divider.column,
+		layout->panel.rows + layout->here.rows, layout->panel.columns + layout->divider.columns };
+
+	if (columns_wanted(question) <= panel.columns - MARGIN)
+		return panel;
+	return layout->form;
+}
+
+static struct area inner(struct area area)
+{
+	return (struct area){ area.row, area.column + MARGIN, area.rows, area.columns - MARGIN };
+}
+
+static int question_rows(const struct list *list, const struct area *area)
+{
+	return width_lines(list->question->text, area->columns) + 1;
+}
+
+static void list_draw(const struct front *front, const struct layout *layout)
+{
+	const struct list *list = (const struct list *)front;
+	struct area area = list_area(list->question, layout), words = inner(area);
+	int row, rows, columns, at = item_index(current_item(list->menu));
+	char place[64];
+
+	draw_sheet(&area);
+	row = draw_wrapped(&words, 0, list->question->text, LOOK_STRONG) + 1;
+	getmaxyx(list->pad, rows, columns);
+	copywin(list->pad, stdscr, 0, 0, words.row + row, words.column, words.row + row + rows - 1,
+		words.column + columns - 1, FALSE);
+	if (rows < list->question->count) {
+		snprintf(place, sizeof place, "%d of %d. A letter goes to what begins so.", at + 1,
+			list->question->count);
+		status_message(layout, place);
+	}
+	move(words.row + row + at - top_row(list->menu), words.column);
+}
+
+static const struct front list_front = { STATE_QUESTION, picking, list_draw };
+
+/* Puts the menu on a pad of the size that the screen has for it now. */
+static void list_post(struct list *list)
+{
+	struct layout layout = stage_layout();
+	struct area area = inner(layout.is_too_small ? (struct area){ 0, 0, LEAST_ROWS, LEAST_COLUMNS } :
+		list_area(list->question, &layout));
+	int room = area.rows - question_rows(list, &area);
+	int rows = room < list->question->count ? room : list->question->count;
+
+	rows = rows > 0 ? rows : 1;
+	list->pad = newpad(rows, area.columns);
+	set_menu_win(list->menu, list->pad);
+	set_menu_sub(list->menu, list->pad);
+	set_menu_format(list->menu, rows, 1);
+	post_menu(list->menu);
+}
+
+static void list_unpost(struct list *list)
+{
+	unpost_menu(list->menu);
+	delwin(list->pad);
+}
+
+static void list_size(struct list *list)
+{
+	ITEM *current = current_item(list->menu);
+
+	list_unpost(list);
+	list_post(list);
+	set_current_item(list->menu, current);
+}
+
+static void list_open(struct list *list, const struct question *question)
+{
+	*list = (struct list){ .front = list_front, .question = question };
+	list->items = memory_new((size_t)question->count + 1, sizeof(ITEM *));
+	list->words = memory_new(2 * (size_t)question->count, sizeof(char *));
+	for (int i = 0; i < question->count; i++) {
+		char **words = &list->words[2 * i];
+
+		words[0] = encode_for_locale(question->answers[i]);
+		words[1] = encode_for_locale(question->notes ? question->notes[i] : "");
+		list->items[i] = new_item(words[0], words[1]);
+	}
+	list->menu = new_menu(list->items);
+	set_menu_mark(list->menu, "");
+	set_menu_fore(list->menu, draw_look(LOOK_PICKED));
+	menu_opts_on(list->menu, O_IGNORECASE);
+	list_post(list);
+	set_current_item(list->menu, list->items[question->first]);
+}
+
+static void list_close(struct list *list)
+{
+	list_unpost(list);
+	free_menu(list->menu);
+	for (int i = 0; i < list->question->count; i++) {
+		free_item(list->items[i]);
+		free(list->words[2 * i]);
+		free(list->words[2 * i + 1]);
+	}
+	free(list->words);
+	free(list->items);
+}
+
+static void list_move(struct list *list, int key)
+{
+	static const struct {
+		int key, request;
+	} moves[] = {
+		{ PRESS_UP, REQ_UP_ITEM }, { PRESS_DOWN, REQ_DOWN_ITEM },
+		{ PRESS_PAGE_UP, REQ_SCR_UPAGE }, { PRESS_PAGE_DOWN, REQ_SCR_DPAGE },
+		{ PRESS_HOME, REQ_FIRST_ITEM }, { PRESS_END, REQ_LAST_ITEM },
+		{ PRESS_TAB, REQ_DOWN_ITEM }, { PRESS_BACK_TAB, REQ_UP_ITEM },
+		{ PRESS_BACKSPACE, REQ_BACK_PATTERN },
+	};
+
+	for (size_t i = 0; i < sizeof moves / sizeof *moves; i++)
+		if (moves[i].key == key)
+			menu_driver(list->menu, moves[i].request);
+	if (key >= ' ' && key < 0x7f)
+		menu_driver(list->menu, key); /* goes to the next answer that begins so */
+}
+
+int question_choose(struct stage *stage, const struct question *question)
+{
+	struct list list;
+	int key = PRESS_NOTHING, answer = ANSWER_NONE;
+
+	list_open(&list, question);
+	while (key != PRESS_ENTER && key != PRESS_ESCAPE && key != PRESS_OVER) {
+		stage_show(stage, &list.front);
+		key = stage_key(stage);
+		if (key == PRESS_RESIZE)
+			list_size(&list);
+		else
+			list_move(&list, key);
+	}
+	if (key == PRESS_ENTER)
+		answer = item_index(current_item(list.menu));
+	list_close(&list);
+	return answer;
+}

@@ -1,0 +1,88 @@
+#include "screen/screen.h"
+#include "screen/acts.h"
+#include "screen/form.h"
+#include "screen/opening.h"
+#include "screen/question.h"
+#include "screen/signals.h"
+#include "screen/terminal.h"
+
+#include <stdio.h>
+
+static int choose(struct asker *asker, const struct question *question)
+{
+	return question_choose((struct stage *)asker, question);
+}
+
+static bool fill(struct asker *asker, struct sheet *sheet)
+{
+	return form_fill((struct stage *)asker, sheet);
+}
+
+static void pause_session(struct asker *asker)
+{
+	(void)asker;
+	terminal_pause();
+}
+
+static void repaint(struct asker *asker)
+{
+	(void)asker;
+	terminal_repaint();
+}
+
+/* Keys until the session ends. */
+static void session(struct stage *stage)
+{
+	struct editor *editor = &stage->editor;
+	int key = PRESS_NOTHING;
+
+	opening_ask(editor);
+	while (!editor->is_over && key != PRESS_OVER) {
+		stage_show(stage, NULL);
+		key = stage_key(stage);
+		if (key == PRESS_PASTE)
+			editor_say(editor, "Pasted text was let go: it is never taken for keys.");
+		else if (key != PRESS_RESIZE && key != PRESS_OVER)
+			acts_press(editor, key);
+	}
+}
+
+/* Opens the terminal and lets people draw. What was not saved when the session is cut off is rescued. */
+static int draw(struct stage *stage, struct text *message)
+{
+	int signal;
+
+	if (!terminal_open(message))
+		return 2;
+	keys_open(&stage->keys);
+	session(stage);
+	keys_close(&stage->keys);
+	signal = signals_ending();
+	if (!stage->editor.is_over)
+		editor_rescue(&stage->editor);
+	terminal_close(signal == SIGHUP);
+	return 0;
+}
+
+static int complain(struct text *message, int status)
+{
+	if (status)
+		fprintf(stderr, "parterre: %s\n", message->bytes);
+	text_fini(message);
+	return status;
+}
+
+int screen_run(const char *path)
+{
+	struct stage stage = { .asker = { choose, fill, pause_session, repaint } };
+	struct text message = TEXT_EMPTY;
+	int status = 2;
+
+	editor_init(&stage.editor, &stage.asker, path);
+	if (opening_read(&stage.editor, &message))
+		status = draw(&stage, &message);
+	editor_fini(&stage.editor);
+	if (status == 0 && signals_ending())
+		signals_die(signals_ending());
+	return complain(&message, status);
+}

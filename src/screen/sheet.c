@@ -1,0 +1,103 @@
+#include "screen/sheet.h"
+#include "base/memory.h"
+
+#include <stdarg.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+void sheet_init(struct sheet *sheet, int count)
+{
+	*sheet = (struct sheet){ .fields = memory_new((size_t)count, sizeof *sheet->fields),
+		.count = count };
+	for (int i = 0; i < count; i++)
+		sheet->fields[i].typed = memory_string("");
+}
+
+void sheet_fini(struct sheet *sheet)
+{
+	for (int i = 0; i < sheet->count; i++) {
+		free(sheet->fields[i].typed);
+		free(sheet->fields[i].unset);
+	}
+	free(sheet->fields);
+	*sheet = (struct sheet){ .fields = NULL };
+}
+
+void sheet_type(struct sheet *sheet, int field, const char *typed)
+{
+	char *copy = memory_string(typed);
+
+	free(sheet->fields[field].typed);
+	sheet->fields[field].typed = copy;
+}
+
+void sheet_type_value(struct sheet *sheet, int field, const struct value *value)
+{
+	const struct value_rule *rule = sheet->fields[field].rule;
+	struct text words = TEXT_EMPTY;
+
+	if (value->set && rule->kind == VALUE_TEXT)
+		text_add(&words, value->as.text);
+	else if (value->set)
+		value_write(&words, rule, value, sheet->units);
+	sheet_type(sheet, field, words.bytes ? words.bytes : "");
+	text_fini(&words);
+}
+
+bool fault_set(struct fault *fault, int field, const char *format, ...)
+{
+	char words[512];
+	va_list list;
+
+	va_start(list, format);
+	vsnprintf(words, sizeof words, format, list);
+	va_end(list);
+	fault->field = field;
+	text_clear(&fault->words);
+	text_add(&fault->words, words);
+	return false;
+}
+
+static bool is_blank(const char *typed)
+{
+	return typed[strspn(typed, " \t")] == '\0';
+}
+
+/* Reads the whole of what was typed; a text gets the quotes that the format wants around it. */
+static bool typed_read(const struct field *field, enum units units, struct value *value,
+	struct diag *d)
+{
+	struct text words = TEXT_EMPTY;
+	struct value read;
+	struct scan s;
+	bool done;
+
+	if (field->rule->kind == VALUE_TEXT)
+		text_add_quoted(&words, field->typed);
+	else
+		text_add(&words, field->typed);
+	s = scan_start(words.bytes, words.length, 1);
+	done = value_scan(&s, field->rule, units, &read, d);
+	if (done && !scan_is_done(&s)) {
+		value_fini(field->rule->kind, &read);
+		done = scan_fail(&s, s.at, d, "nothing more");
+	}
+	if (done)
+		*value = read;
+	text_fini(&words);
+	return done;
+}
+
+bool sheet_read(const struct sheet *sheet, int at, struct value *value, struct fault *fault)
+{
+	const struct field *field = &sheet->fields[at];
+	struct diag d;
+
+	*value = (struct value){ .set = false };
+	if (is_blank(field->typed))
+		return !field->required || fault_set(fault, at, "%s: needed here", field->label);
+	if (typed_read(field, sheet->units, value, &d))
+		return true;
+	return fault_set(fault, at, "%s: found %s, expected %s", field->label, d.found, d.expected);
+}

@@ -1,0 +1,96 @@
+#include "screen/stage.h"
+#include "screen/curses.h"
+#include "screen/draw.h"
+#include "screen/panel.h"
+#include "screen/plan.h"
+#include "screen/ruler.h"
+#include "screen/status.h"
+#include "screen/terminal.h"
+
+struct layout stage_layout(void)
+{
+	return layout_of(LINES, COLS);
+}
+
+static void draw_too_small(const struct editor *editor, const struct layout *layout)
+{
+	struct text words = TEXT_EMPTY;
+
+	text_print(&words, "This window has %d columns and %d rows; the plan needs %d and %d. Make it "
+		"larger to go on: %s is kept as it is. $ saves it.", layout->screen.columns,
+		layout->screen.rows, LEAST_COLUMNS, LEAST_ROWS, editor->name);
+	if (editor->message.length)
+		text_print(&words, "\n%s", editor->message.bytes);
+	draw_wrapped(&layout->screen, 0, words.bytes, LOOK_PLAIN);
+	text_fini(&words);
+	move(0, 0);
+}
+
+static void draw_words(const struct editor *editor, const struct layout *layout)
+{
+	struct text standing = TEXT_EMPTY;
+
+	if (editor->message.length)
+		status_message(layout, editor->message.bytes);
+	else
+		status_standing(editor, &standing);
+	if (standing.length)
+		status_message(layout, standing.bytes);
+	text_fini(&standing);
+}
+
+static void draw_all(const struct stage *stage, const struct layout *layout,
+	const struct front *front)
+{
+	const struct editor *editor = &stage->editor;
+
+	status_draw(editor, layout, front ? front->state : editor_state(editor));
+	ruler_draw(editor, layout, stage->first);
+	plan_draw(editor, layout, stage->first);
+	panel_draw(editor, layout);
+	if (!front) {
+		draw_words(editor, layout);
+		status_keys(editor, layout, editor_state(editor));
+		plan_point(editor, layout, stage->first);
+		return;
+	}
+	status_key_words(layout, front->keys);
+	front->draw(front, layout);
+}
+
+void stage_show(struct stage *stage, const struct front *front)
+{
+	struct layout layout = stage_layout();
+	struct editor *editor = &stage->editor;
+	int most;
+
+	if (keys_are_waiting(&stage->keys))
+		return;
+	editor_refresh(editor);
+	erase();
+	if (layout.is_too_small) {
+		draw_too_small(editor, &layout);
+	} else {
+		stage->first = view_follow(stage->first, &layout.plan, &editor->plot.ground,
+			editor->cursor);
+		most = panel_top_most(editor, &layout);
+		editor->page_top = editor->page_top < most ? editor->page_top : most;
+		draw_all(stage, &layout, front);
+	}
+	refresh();
+}
+
+int stage_key(struct stage *stage)
+{
+	int key = keys_next(&stage->keys);
+
+	if (key == PRESS_PAUSE)
+		terminal_pause();
+	if (key == PRESS_REPAINT)
+		terminal_repaint();
+	if (key == PRESS_PAUSE || key == PRESS_REPAINT)
+		return PRESS_RESIZE;
+	if (stage_layout().is_too_small && key != PRESS_OVER && key != '$')
+		return PRESS_RESIZE;
+	return key;
+}

@@ -1,0 +1,34 @@
+/* What is on the screen: the editor's state drawn, a question or a form in front of it, and the keys
+ * that come in. All loops that wait for keys show and read through here, so that a change of size, a
+ * stop and a signal are met alike in each. */
+#ifndef SCREEN_STAGE_H
+#define SCREEN_STAGE_H
+
+#include "screen/editor.h"
+#include "screen/key.h"
+#include "screen/keys.h"
+#include "screen/layout.h"
+
+struct stage {
+	struct asker asker; /* first: questions come by way of it */
+	struct editor editor;
+	struct keys keys;
+	struct place first; /* cell at the plan's top left */
+};
+
+/* What stands in front of the plan. */
+struct front {
+	enum state state;
+	const char *const *keys; /* pairs for the last row, see status_key_words */
+	/* Draws it; leaves the terminal's cursor where it belongs. */
+	void (*draw)(const struct front *front, const struct layout *layout);
+};
+
+/* Draws everything from its state, with a front or NULL, unless keys are waiting. */
+void stage_show(struct stage *stage, const struct front *front);
+/* The next key; stops and repaints are seen to here and come back as PRESS_RESIZE. On a screen too small
+ * to show anything only what ends a session or changes its size comes through. */
+int stage_key(struct stage *stage);
+struct layout stage_layout(void);
+
+#endif

@@ -1,0 +1,155 @@
+#include "screen/status.h"
+#include "base/show.h"
+#include "screen/acts.h"
+#include "screen/draw.h"
+#include "screen/width.h"
+
+#include <string.h>
+
+enum { GAP = 3, NAME_LEAST = 8, PAIR_GAP = 2, RANKS = 3 };
+
+static const char *const state_words[] = {
+	[STATE_REST] = "At rest", [STATE_TRAIL] = "Trail", [STATE_PEGGED] = "Pegged",
+	[STATE_QUESTION] = "Question", [STATE_FORM] = "Form",
+};
+
+static const char *saved_word(const struct editor *editor)
+{
+	if (editor->is_looking)
+		return "looking only";
+	return editor_is_saved(editor) && editor->has_begun ? "saved" : "not saved";
+}
+
+static void mirror_words(const struct editor *editor, struct text *out)
+{
+	enum mirror_kind kind = mirror_of(&editor->plot).kind;
+
+	text_print(out, "mirror %s", mirror_word(kind));
+	if (editor->faults) {
+		text_add(out, ", ");
+		show_count(out, editor->faults);
+		text_add(out, editor->faults == 1 ? " fault" : " faults");
+	}
+}
+
+/* Cuts a name that would crowd out what follows. */
+static int draw_name(const struct area *area, int column, const char *name, int most)
+{
+	size_t length = width_cut(name, most > NAME_LEAST ? most : NAME_LEAST);
+
+	return draw_bytes(area, 0, column, name, length, LOOK_PLAIN);
+}
+
+void status_draw(const struct editor *editor, const struct layout *layout, enum state state)
+{
+	const struct area *area = &layout->status;
+	struct text hand = TEXT_EMPTY, mirror = TEXT_EMPTY;
+	int column, spare;
+
+	editor_name_letter(editor, editor->hand, &hand);
+	mirror_words(editor, &mirror);
+	column = draw_text(area, 0, 0, state_words[state], LOOK_STRONG) + GAP;
+	spare = area->columns - column - (int)strlen(saved_word(editor)) - 2 * GAP -
+		width_of(mirror.bytes) - (int)strlen("hand ") - 2;
+	column = draw_name(area, column, editor->name, spare / 2);
+	column = draw_text(area, 0, column, ", ", LOOK_PLAIN);
+	column = draw_text(area, 0, column, saved_word(editor), LOOK_PLAIN) + GAP;
+	column = draw_text(area, 0, column, "hand ", LOOK_PLAIN);
+	draw_name(area, column, hand.bytes, area->columns - width_of(mirror.bytes) - GAP - column);
+	draw_right(area, 0, mirror.bytes, editor->faults ? LOOK_STRONG : LOOK_PLAIN);
+	text_fini(&hand);
+	text_fini(&mirror);
+}
+
+void status_message(const struct layout *layout, const char *words)
+{
+	struct area area = layout->message;
+	int rows = width_lines(words, area.columns);
+
+	if (rows > 1) {
+		area.row -= rows - 1;
+		area.rows = rows;
+		draw_clear(&area);
+	}
+	draw_wrapped(&area, 0, words, LOOK_PLAIN);
+}
+
+/* The words of an act's hint; what arrows do goes by the step. Nothing where it has none now. */
+static void hint_words(const struct editor *editor, const struct act *act, enum state state,
+	struct text *out)
+{
+	if (!act->hints[state] || (act->writes && editor->is_looking))
+		return;
+	text_add(out, act->hints[state]);
+	if (act->run == act_arrow)
+		text_print(out, " %d", editor->step);
+}
+
+static int pair_width(const char *key, const char *word)
+{
+	return width_of(key) + 1 + width_of(word);
+}
+
+static int draw_pair(const struct area *area, int column, const char *key, const char *word)
+{
+	column = draw_text(area, 0, column ? column + PAIR_GAP : 0, key, LOOK_STRONG);
+	return draw_text(area, 0, column + 1, word, LOOK_PLAIN);
+}
+
+/* Which hints there is room for, those of the first ranks before others. */
+static void hints_choose(const struct text *words, bool *is_shown, int room)
+{
+	int count;
+	const struct act *acts = acts_all(&count);
+
+	for (int rank = 1; rank <= RANKS; rank++) {
+		for (int i = 0; i < count; i++) {
+			int width = words[i].length ? PAIR_GAP + pair_width(acts[i].key_name,
+				words[i].bytes) : 0;
+
+			if (!width || acts[i].rank != rank || width > room + PAIR_GAP)
+				continue;
+			is_shown[i] = true;
+			room -= width;
+		}
+	}
+}
+
+void status_keys(const struct editor *editor, const struct layout *layout, enum state state)
+{
+	struct text words[ACTS_MOST] = { TEXT_EMPTY };
+	bool is_shown[ACTS_MOST] = { false };
+	int count, column = 0;
+	const struct act *acts = acts_all(&count);
+
+	for (int i = 0; i < count; i++)
+		hint_words(editor, &acts[i], state, &words[i]);
+	hints_choose(words, is_shown, layout->keys.columns);
+	for (int i = 0; i < count; i++) {
+		if (is_shown[i])
+			column = draw_pair(&layout->keys, column, acts[i].key_name, words[i].bytes);
+		text_fini(&words[i]);
+	}
+}
+
+void status_key_words(const struct layout *layout, const char *const *pairs)
+{
+	int column = 0;
+
+	for (; pairs[0]; pairs += 2)
+		column = draw_pair(&layout->keys, column, pairs[0], pairs[1]);
+}
+
+void status_standing(const struct editor *editor, struct text *out)
+{
+	struct rectangle r = editor_pegged(editor);
+	int columns = r.right - r.left + 1, rows = r.bottom - r.top + 1;
+
+	if (!editor->is_pegged)
+		return;
+	text_add(out, "From the peg: ");
+	editor_name_size(editor, columns, rows, out);
+	text_add(out, ", ");
+	show_area(out, survey_area((int64_t)columns * rows, plot_cell(&editor->plot)),
+		plot_units(&editor->plot));
+}
