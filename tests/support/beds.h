@@ -1,0 +1,40 @@
+#ifndef SUPPORT_BEDS_H
+#define SUPPORT_BEDS_H
+
+/* Raised beds for tests: at random, and with their walls laid. */
+
+#include "support/random.h"
+#include "takeoff/takeoff.h"
+
+/* A plot and what the trades under test make of it. */
+struct beds {
+	struct plot plot;
+	struct arena arena;
+	struct takeoff takeoff;
+};
+
+/* Surveys beds->plot, lays its walls, plans the cutting and sorts the snags. */
+void beds_lay(struct beds *beds);
+void beds_fini(struct beds *beds);
+
+/* Sets the block of every bed. */
+void beds_set_block(struct plot *plot, nm along, nm across, nm up);
+void beds_set_courses(struct plot *plot, int courses);
+void beds_set_cell(struct plot *plot, nm cell);
+
+/* A block of a size in use, or of any size in 1/16 in or mm. */
+struct size beds_random_block(struct random *random);
+
+/* One or several beds `b` of joined rectangles, each at least `least` cells wide and high and at most
+ * twice that and 6 more, in up to `most` by `most` of them; with holes and pinches now and then. Most
+ * have a wall that can be laid if a wall takes at most half of `least`. */
+void beds_at_random(struct plot *plot, struct random *random, int least, int most);
+
+/* The same garden bed plan over and over: rectangles, ells, tees, crosses and rings in mirror symmetry
+ * about both middles, as formal gardens have them, sides a multiple of `step` cells. */
+void beds_formal(struct plot *plot, struct random *random, int step);
+
+/* How many snags have the code. */
+int beds_snags(const struct beds *beds, enum snag_code code);
+
+#endif
