@@ -3,12 +3,10 @@
 #include "takeoff/room.h"
 
 #include "support/beds.h"
-#include "support/geos.h"
 #include "support/plots.h"
 #include "support/runner.h"
 
 #include <math.h>
-#include <stdlib.h>
 
 #define INCH NM_PER_INCH
 
@@ -211,23 +209,6 @@ static bool any_clash(nm depth)
 
 /* ---- GEOS ------------------------------------------------------------------------------------- */
 
-static GEOSGeometry *bed_shape(GEOSContextHandle_t geos)
-{
-	struct geos_box *boxes = calloc((size_t)survey.regions[room.region].cells, sizeof *boxes);
-	double cell = (double)survey.cell / (double)NM_PER_M;
-	size_t count = 0;
-	GEOSGeometry *shape;
-
-	for (int y = 0; y < survey.rows; y++)
-		for (int x = 0; x < survey.columns; x++)
-			if (is_bed(x, y))
-				boxes[count++] = (struct geos_box){ x * cell, y * cell,
-					(x + 1) * cell, (y + 1) * cell };
-	shape = geos_union(geos, boxes, count);
-	free(boxes);
-	return shape;
-}
-
 /* Walls have room where the ring takes exactly its depth times its runs, nothing lapping over, and
  * where squares a little over two depths wide, run inside the bed, sweep all of it. */
 static bool room_by_geos(GEOSContextHandle_t geos, nm depth)
@@ -235,7 +216,8 @@ static bool room_by_geos(GEOSContextHandle_t geos, nm depth)
 	double w = (double)depth / (double)NM_PER_M, more = w + 1e-4;
 	double perimeter = (double)(survey.regions[room.region].perimeter * survey.cell) /
 		(double)NM_PER_M;
-	GEOSGeometry *bed = bed_shape(geos), *inner = geos_offset(geos, bed, -w);
+	GEOSGeometry *bed = beds_shape(geos, &survey, room.region);
+	GEOSGeometry *inner = geos_offset(geos, bed, -w);
 	GEOSGeometry *core = geos_offset(geos, bed, -more), *swept = geos_offset(geos, core, more);
 	double ring = w * (perimeter - 4 * w * (2 - outline.count));
 	bool has_room = fabs(geos_area(geos, bed) - geos_area(geos, inner) - ring) < 1e-7 &&

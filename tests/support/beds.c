@@ -5,6 +5,7 @@
 #include "takeoff/snags.h"
 #include "takeoff/wall.h"
 
+#include <stdlib.h>
 #include <string.h>
 
 enum { STRIPS_MOST = 6 };
@@ -157,6 +158,23 @@ void beds_formal(struct plot *plot, struct random *random, int step)
 			ground->cells[bottom * columns + right] = letter;
 		}
 	}
+}
+
+GEOSGeometry *beds_shape(GEOSContextHandle_t geos, const struct survey *survey, int region)
+{
+	struct geos_box *boxes = calloc((size_t)survey->regions[region].cells, sizeof *boxes);
+	double cell = (double)survey->cell / (double)NM_PER_M;
+	size_t count = 0;
+	GEOSGeometry *shape;
+
+	for (int y = 0; y < survey->rows; y++)
+		for (int x = 0; x < survey->columns; x++)
+			if (survey_region_at(survey, x, y) == region)
+				boxes[count++] = (struct geos_box){ x * cell, y * cell, (x + 1) * cell,
+					(y + 1) * cell };
+	shape = geos_union(geos, boxes, count);
+	free(boxes);
+	return shape;
 }
 
 int beds_snags(const struct beds *beds, enum snag_code code)

@@ -3,6 +3,7 @@
 
 /* Raised beds for tests: at random, and with their walls laid. */
 
+#include "support/geos.h"
 #include "support/random.h"
 #include "takeoff/takeoff.h"
 
@@ -30,9 +31,12 @@ struct size beds_random_block(struct random *random);
  * have a wall that can be laid if a wall takes at most half of `least`. */
 void beds_at_random(struct plot *plot, struct random *random, int least, int most);
 
-/* The same garden bed plan over and over: rectangles, ells, tees, crosses and rings in mirror symmetry
- * about both middles, as formal gardens have them, sides a multiple of `step` cells. */
+/* A formal garden: four quarters in mirror symmetry about both middles, each a rectangle, an ell, a tee,
+ * a frame or two rectangles, with paths between them; all sides multiples of `step` cells. */
 void beds_formal(struct plot *plot, struct random *random, int step);
+
+/* A region cell by cell, in metres, as GEOS joins them. */
+GEOSGeometry *beds_shape(GEOSContextHandle_t geos, const struct survey *survey, int region);
 
 /* How many snags have the code. */
 int beds_snags(const struct beds *beds, enum snag_code code);
