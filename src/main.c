@@ -1,0 +1,54 @@
+#include "report/command.h"
+#include "screen/screen.h"
+
+#include <locale.h>
+#include <stdio.h>
+#include <string.h>
+
+#define VERSION "1.0"
+
+static const char usage[] =
+	"parterre draws a small formal garden on a grid and counts what it takes to build it.\n"
+	"\n"
+	"  parterre FILE                 draw: opens the plot FILE, or begins it\n"
+	"  parterre takeoff FILE         print what to dig, buy and cut\n"
+	"      -o, --output OUT          write it to OUT instead; over another file only if that\n"
+	"                                is a takeoff too, or with\n"
+	"      --force\n"
+	"      --json                    for programs: one JSON object in SI units\n"
+	"  parterre --help               this page\n"
+	"  parterre --version\n"
+	"\n"
+	"A plot is a plain text file, by habit NAME.plot; FILE may be - for standard input with\n"
+	"takeoff. In the drawing screen ? is help and ! lists everything that can be done.\n"
+	"\n"
+	"To begin:  parterre garden.plot\n"
+	"More:      man parterre, man 5 parterre-plot\n";
+
+static int complain(const char *what, const char *word)
+{
+	fprintf(stderr, "parterre: %s%s\nTry: parterre --help\n", what, word);
+	return 2;
+}
+
+static int shown(const char *text)
+{
+	return fputs(text, stdout) >= 0 && fflush(stdout) == 0 ? 0 : 2;
+}
+
+int main(int argc, char **argv)
+{
+	/* Numbers keep their point; letters and their widths follow the user's locale. */
+	setlocale(LC_CTYPE, "");
+	if (argc < 2 || strcmp(argv[1], "--help") == 0)
+		return shown(usage);
+	if (strcmp(argv[1], "--version") == 0)
+		return shown("parterre " VERSION "\n");
+	if (strcmp(argv[1], "takeoff") == 0)
+		return command_takeoff(argc - 1, argv + 1);
+	if (argv[1][0] == '-')
+		return complain("unknown option ", argv[1]);
+	if (argc > 2)
+		return complain("one plot at a time; not understood: ", argv[2]);
+	return screen_run(argv[1]);
+}
