@@ -73,7 +73,8 @@ static bool any_close(const nm *a, int a_count, const nm *b, int b_count, nm blo
 static bool bonds(const struct given *given, const nm *odd, int odd_count, const nm *even,
 	int even_count)
 {
-	nm a[PIECES_MOST], b[PIECES_MOST], a_ends[2], b_ends[2], block = given->rule.block;
+	nm a[PIECES_MOST] = { 0 }, b[PIECES_MOST] = { 0 }, a_ends[2], b_ends[2];
+	nm block = given->rule.block;
 	int a_count = joints_of(odd, odd_count, given->odd.from, a);
 	int b_count = joints_of(even, even_count, given->even.from, b);
 	int a_end_count = open_ends(&given->odd, a_ends), b_end_count = open_ends(&given->even, b_ends);
@@ -170,7 +171,7 @@ static struct given given_at_random(struct random *random)
 	given.rule.even_courses = given.rule.odd_courses - random_below(random, 2);
 	side = (struct side){ 0, random_below(random, 3) == 0, random_below(random, 3) == 0,
 		random_below(random, 2), random_below(random, 2) };
-	side.length = depth + given.rule.shortest + random_between(random, 0, 120) * 2 * INCH;
+	side.length = depth + given.rule.shortest + 2 * INCH * random_between(random, 0, 120);
 	given.odd = side_run(&side, depth, false);
 	given.even = side_run(&side, depth, true);
 	return given;

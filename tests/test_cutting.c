@@ -122,6 +122,32 @@ static void lay_three_kinds(struct random *random)
 	beds_lay(&beds);
 }
 
+/* Piece for piece. */
+static void check_alike(struct pieces *a, struct pieces *b)
+{
+	ck_assert_int_eq(a->count, b->count);
+	qsort(a->list, (size_t)a->count, sizeof(nm), compare);
+	qsort(b->list, (size_t)b->count, sizeof(nm), compare);
+	for (int i = 0; i < a->count; i++)
+		ck_assert_int_eq(a->list[i], b->list[i]);
+}
+
+static void check_cutting(const struct cutting *cutting)
+{
+	int64_t whole, blocks = collect_listed(cutting);
+	nm length, block = cutting->block.along;
+
+	collect_laid(cutting, &whole, &length);
+	check_alike(&laid, &listed);
+	ck_assert_int_eq(cutting->whole, whole);
+	ck_assert_int_eq(cutting->cut_blocks, blocks);
+	ck_assert_int_eq(cutting->bought, whole + blocks);
+	/* The floor: all runs, cut pieces as short as they may be, in whole blocks. */
+	length -= laid.count * cutting->fit;
+	ck_assert(cutting->floor * block >= length && (cutting->floor - 1) * block < length);
+	ck_assert_int_ge(cutting->bought, cutting->floor);
+}
+
 START_TEST(the_cut_list_has_the_pieces_that_are_laid_and_no_other)
 {
 	struct random random = { 91 };
@@ -129,26 +155,8 @@ START_TEST(the_cut_list_has_the_pieces_that_are_laid_and_no_other)
 
 	for (int n = 0; n < 100; n++) {
 		lay_three_kinds(&random);
-		for (int i = 0; i < beds.takeoff.cutting_count; i++, cuttings++) {
-			const struct cutting *cutting = &beds.takeoff.cuttings[i];
-			int64_t whole, blocks = collect_listed(cutting);
-			nm length;
-
-			collect_laid(cutting, &whole, &length);
-			ck_assert_int_eq(cutting->whole, whole);
-			ck_assert_int_eq(cutting->cut_blocks, blocks);
-			ck_assert_int_eq(cutting->bought, whole + blocks);
-			ck_assert_int_eq(laid.count, listed.count);
-			qsort(laid.list, (size_t)laid.count, sizeof(nm), compare);
-			qsort(listed.list, (size_t)listed.count, sizeof(nm), compare);
-			for (int p = 0; p < laid.count; p++)
-				ck_assert_int_eq(laid.list[p], listed.list[p]);
-			/* The floor: all runs, cut pieces as short as they may be, in whole blocks. */
-			length -= laid.count * cutting->fit;
-			ck_assert_int_ge(cutting->floor * cutting->block.along, length);
-			ck_assert_int_lt((cutting->floor - 1) * cutting->block.along, length);
-			ck_assert_int_ge(cutting->bought, cutting->floor);
-		}
+		for (int i = 0; i < beds.takeoff.cutting_count; i++, cuttings++)
+			check_cutting(&beds.takeoff.cuttings[i]);
 		beds_fini(&beds);
 	}
 	ck_assert_int_gt(cuttings, 200);

@@ -72,7 +72,7 @@ static int compare_longest_first(const void *a, const void *b)
 static int cut_one_by_one(struct blank *blanks, const struct saw *saw, const struct batch *batches,
 	int batch_count)
 {
-	nm pieces[PIECES_MOST];
+	nm pieces[PIECES_MOST] = { 0 };
 	int count = 0, opened = 0;
 
 	for (int i = 0; i < batch_count; i++)
@@ -84,6 +84,22 @@ static int cut_one_by_one(struct blank *blanks, const struct saw *saw, const str
 	return opened;
 }
 
+static int batches_at_random(struct random *random, nm block, struct batch batches[BATCHES_MOST])
+{
+	int kinds = random_between(random, 1, BATCHES_MOST);
+
+	for (int i = 0; i < kinds; i++)
+		batches[i] = (struct batch){ block * random_between(random, 8, 31) / 32,
+			random_between(random, 1, 40) };
+	return kinds;
+}
+
+static void check_blank(const struct cut *cut, const struct blank *blank)
+{
+	ck_assert_int_eq(cut->piece_count, blank->count);
+	ck_assert_mem_eq(cut->pieces, blank->pieces, (size_t)blank->count * sizeof(nm));
+}
+
 START_TEST(cut_at_one_stroke_the_blocks_are_the_same_as_cut_one_by_one)
 {
 	static struct blank blanks[PIECES_MOST];
@@ -93,22 +109,13 @@ START_TEST(cut_at_one_stroke_the_blocks_are_the_same_as_cut_one_by_one)
 		struct saw saw = { random_between(&random, 40, 96) * INCH / 4,
 			random_below(&random, 3) * INCH / 8, random_below(&random, 3) * INCH / 8 };
 		struct batch batches[BATCHES_MOST];
-		int kinds = random_between(&random, 1, BATCHES_MOST), opened, count, at = 0;
-		const struct cut *cuts;
+		int kinds = batches_at_random(&random, saw.block, batches);
+		int opened = cut_one_by_one(blanks, &saw, batches, kinds), count, at = 0;
+		const struct cut *cuts = packing_cut(&arena, &saw, batches, (size_t)kinds, &count);
 
-		for (int i = 0; i < kinds; i++)
-			batches[i] = (struct batch){ saw.block * random_between(&random, 8, 31) / 32,
-				random_between(&random, 1, 40) };
-		opened = cut_one_by_one(blanks, &saw, batches, kinds);
-		cuts = packing_cut(&arena, &saw, batches, (size_t)kinds, &count);
-		for (int i = 0; i < count; i++) {
-			for (int64_t n = 0; n < cuts[i].blocks; n++, at++) {
-				ck_assert_int_eq(cuts[i].piece_count, blanks[at].count);
-				ck_assert_msg(memcmp(cuts[i].pieces, blanks[at].pieces,
-					(size_t)blanks[at].count * sizeof(nm)) == 0,
-					"block %d in round %d of seed 41", at, round);
-			}
-		}
+		for (int i = 0; i < count; i++)
+			for (int64_t n = 0; n < cuts[i].blocks; n++)
+				check_blank(&cuts[i], &blanks[at++]);
 		ck_assert_int_eq(at, opened);
 	}
 }

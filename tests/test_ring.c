@@ -104,37 +104,53 @@ static int64_t cheapest(const struct built *built, const struct loop *loop)
 	return best;
 }
 
-START_TEST(no_other_choice_of_corners_makes_a_cheaper_ring)
+/* Has each bed of plots at random checked, in rings of random masonry. Returns how many beds. */
+static int check_at_random(uint64_t seed, int plots, int most, void (*check)(const struct built *))
 {
-	struct random random = { 61 };
-	int compared = 0;
+	struct random random = { seed };
+	int beds = 0;
 
-	for (int n = 0; n < 60; n++) {
+	for (int n = 0; n < plots; n++) {
 		struct built built = { .masonry = masonry_at_random(&random) };
 		nm cell = random_between(&random, 4, 12) * NM_PER_INCH;
 
-		start(&random, cell, least_side(&built.masonry, cell), 2);
-		for (int i = 0; i < survey.region_count; i++) {
-			int64_t odd = (built.masonry.courses + 1) / 2, even = built.masonry.courses / 2;
-
+		start(&random, cell, least_side(&built.masonry, cell), most);
+		for (int i = 0; i < survey.region_count; i++, beds++) {
 			build(&built, i);
-			if (built.outline.count > 1 || built.outline.loops[0].count > SIDES_MOST)
-				continue;
-			compared++;
-			ck_assert_msg(odd * built.ring.odd.cut + even * built.ring.even.cut +
-				UNBONDED * built.ring.unbonded_count ==
-				cheapest(&built, &built.outline.loops[0]), "bed %d of plot %d", i, n);
+			check(&built);
 		}
 		finish();
 	}
-	ck_assert_int_gt(compared, 50);
+	return beds;
+}
+
+static void check_cheapest(const struct built *built)
+{
+	int64_t odd = (built->masonry.courses + 1) / 2, even = built->masonry.courses / 2;
+
+	if (built->outline.count > 1 || built->outline.loops[0].count > SIDES_MOST)
+		return;
+	ck_assert_int_eq(odd * built->ring.odd.cut + even * built->ring.even.cut +
+		UNBONDED * built->ring.unbonded_count, cheapest(built, &built->outline.loops[0]));
+}
+
+START_TEST(no_other_choice_of_corners_makes_a_cheaper_ring)
+{
+	ck_assert_int_gt(check_at_random(61, 100, 2, check_cheapest), 80);
 }
 END_TEST
+
+static void check_uncut(const struct ring *ring)
+{
+	ck_assert_int_eq(ring->odd.cut, 0);
+	ck_assert_int_eq(ring->even.cut, 0);
+	ck_assert_int_eq(ring->unbonded_count, 0);
+}
 
 START_TEST(no_course_needs_a_cut_where_blocks_are_two_depths_long_and_sides_whole_depths)
 {
 	struct random random = { 62 };
-	int holes = 0, loops = 0;
+	int holes = 0, beds = 0;
 
 	for (int n = 0; n < 400; n++) {
 		nm depth = random_between(&random, 60, 300) * NM_PER_MM;
@@ -142,17 +158,14 @@ START_TEST(no_course_needs_a_cut_where_blocks_are_two_depths_long_and_sides_whol
 			bond_shortest(2 * depth, 3 * NM_PER_INCH), random_between(&random, 1, 5) } };
 
 		start(&random, depth, 3, 6);
-		for (int i = 0; i < survey.region_count; i++) {
+		for (int i = 0; i < survey.region_count; i++, beds++) {
 			build(&built, i);
-			loops += built.outline.count;
+			check_uncut(&built.ring);
 			holes += built.outline.count - 1;
-			ck_assert_int_eq(built.ring.odd.cut, 0);
-			ck_assert_int_eq(built.ring.even.cut, 0);
-			ck_assert_int_eq(built.ring.unbonded_count, 0);
 		}
 		finish();
 	}
-	ck_assert_int_gt(loops, 300);
+	ck_assert_int_gt(beds, 300);
 	ck_assert_int_gt(holes, 25);
 }
 END_TEST
@@ -167,28 +180,21 @@ static nm runs_of_loop(const struct wall_course *course, int loop)
 	return sum;
 }
 
+static void check_sums(const struct built *built)
+{
+	for (int l = 0; l < built->outline.count; l++) {
+		nm sum = built->outline.loops[l].perimeter * survey.cell +
+			(l == 0 ? -4 : 4) * built->masonry.depth;
+
+		ck_assert_int_eq(runs_of_loop(&built->ring.odd, l), sum);
+		if (built->masonry.courses > 1)
+			ck_assert_int_eq(runs_of_loop(&built->ring.even, l), sum);
+	}
+}
+
 START_TEST(runs_add_up_to_the_perimeter_less_four_depths_of_a_hole_to_four_more)
 {
-	struct random random = { 63 };
-
-	for (int n = 0; n < 200; n++) {
-		struct built built = { .masonry = masonry_at_random(&random) };
-		nm cell = random_between(&random, 4, 12) * NM_PER_INCH;
-
-		built.masonry.courses = 2;
-		start(&random, cell, least_side(&built.masonry, cell), 5);
-		for (int i = 0; i < survey.region_count; i++) {
-			build(&built, i);
-			for (int l = 0; l < built.outline.count; l++) {
-				nm sum = built.outline.loops[l].perimeter * cell +
-					(l == 0 ? -4 : 4) * built.masonry.depth;
-
-				ck_assert_int_eq(runs_of_loop(&built.ring.odd, l), sum);
-				ck_assert_int_eq(runs_of_loop(&built.ring.even, l), sum);
-			}
-		}
-		finish();
-	}
+	ck_assert_int_gt(check_at_random(63, 200, 5, check_sums), 200);
 }
 END_TEST
 
@@ -213,33 +219,25 @@ static void check_course(const struct wall_course *course, nm block)
 	ck_assert_int_eq(course->length, length);
 }
 
+static void check_order(const struct built *built)
+{
+	const struct wall_run *run = built->ring.odd.runs;
+	int sides = 0;
+
+	for (int l = 0; l < built->outline.count; l++) {
+		for (int s = 0; s < built->outline.loops[l].count; s++, run++)
+			ck_assert(run->loop == l && run->side == s);
+		sides += built->outline.loops[l].count;
+	}
+	ck_assert_int_eq(built->ring.odd.run_count, sides);
+	ck_assert_int_eq(built->ring.even.run_count, built->masonry.courses > 1 ? sides : 0);
+	check_course(&built->ring.odd, built->masonry.length);
+	check_course(&built->ring.even, built->masonry.length);
+}
+
 START_TEST(every_side_has_its_run_in_order_and_the_sums_are_right)
 {
-	struct random random = { 64 };
-
-	for (int n = 0; n < 100; n++) {
-		struct built built = { .masonry = masonry_at_random(&random) };
-		nm cell = random_between(&random, 4, 12) * NM_PER_INCH;
-
-		start(&random, cell, least_side(&built.masonry, cell), 4);
-		for (int i = 0; i < survey.region_count; i++) {
-			int run = 0;
-
-			build(&built, i);
-			for (int l = 0; l < built.outline.count; l++) {
-				for (int s = 0; s < built.outline.loops[l].count; s++, run++) {
-					ck_assert_int_eq(built.ring.odd.runs[run].loop, l);
-					ck_assert_int_eq(built.ring.odd.runs[run].side, s);
-				}
-			}
-			ck_assert_int_eq(built.ring.odd.run_count, run);
-			ck_assert_int_eq(built.ring.even.run_count,
-				built.masonry.courses > 1 ? run : 0);
-			check_course(&built.ring.odd, built.masonry.length);
-			check_course(&built.ring.even, built.masonry.length);
-		}
-		finish();
-	}
+	ck_assert_int_gt(check_at_random(64, 100, 4, check_order), 100);
 }
 END_TEST
 

@@ -29,18 +29,24 @@ static const struct {
 	{ true, false, 0, 120, true },
 };
 
+static void check_run(const struct side *side, int first, int last)
+{
+	struct bond_run run = side_run(side, 8 * INCH, false);
+
+	ck_assert_int_eq(run.from, corners[first].start * INCH);
+	ck_assert_int_eq(run.from + run.length, corners[last].end * INCH);
+	ck_assert_int_eq(run.first_open, corners[first].is_open);
+	ck_assert_int_eq(run.last_open, corners[last].is_open);
+}
+
 START_TEST(a_run_starts_and_ends_by_its_corners_and_who_goes_through)
 {
 	for (int i = 0; i < 4; i++) {
 		for (int j = 0; j < 4; j++) {
 			struct side side = { 120 * INCH, corners[i].is_reflex, corners[j].is_reflex,
 				corners[i].is_through, corners[j].is_through };
-			struct bond_run run = side_run(&side, 8 * INCH, false);
 
-			ck_assert_int_eq(run.from, corners[i].start * INCH);
-			ck_assert_int_eq(run.from + run.length, corners[j].end * INCH);
-			ck_assert_int_eq(run.first_open, corners[i].is_open);
-			ck_assert_int_eq(run.last_open, corners[j].is_open);
+			check_run(&side, i, j);
 		}
 	}
 }
@@ -77,7 +83,7 @@ START_TEST(the_book_holds_for_each_side_the_bond_it_has_by_itself)
 		int bits = random_below(&random, 16);
 		struct masonry masonry = { random_between(&random, 12, 14) * INCH,
 			random_between(&random, 6, 7) * INCH, 0, random_between(&random, 1, 3) };
-		struct side side = { random_between(&random, 10, 40) * 6 * INCH, bits & 1, bits & 2,
+		struct side side = { 6 * INCH * random_between(&random, 10, 40), bits & 1, bits & 2,
 			bits & 4, bits & 8 };
 		struct bond_run odd = side_run(&side, masonry.depth, false);
 		struct bond_run even = side_run(&side, masonry.depth, true);

@@ -30,8 +30,8 @@ static void check_snag(const struct snag *snag, enum snag_code code, int x, int 
 {
 	ck_assert_int_eq(snag->code, code);
 	ck_assert_int_eq(snag->region, 0);
-	ck_assert_int_eq(snag->cell.x, x);
-	ck_assert_int_eq(snag->cell.y, y);
+	ck_assert_msg(snag->cell.x == x && snag->cell.y == y, "it stands at %d,%d", snag->cell.x,
+		snag->cell.y);
 	ck_assert_str_eq(snag->text, text);
 }
 

@@ -28,11 +28,13 @@ static void teardown(void)
 START_TEST(every_code_has_a_word_of_its_own_and_a_source)
 {
 	for (enum snag_code a = SNAG_WALL_JOG; a <= SNAG_MIRROR_BROKEN; a++) {
-		ck_assert_str_ne(snag_rule(a)->source, "");
-		ck_assert_uint_eq(strspn(snag_rule(a)->word, "abcdefghijklmnopqrstuvwxyz-"),
-			strlen(snag_rule(a)->word));
+		const struct snag_rule *rule = snag_rule(a);
+
+		ck_assert(rule->source[0] && rule->word[0]);
+		ck_assert_msg(!rule->word[strspn(rule->word, "abcdefghijklmnopqrstuvwxyz-")],
+			"%s", rule->word);
 		for (enum snag_code b = SNAG_WALL_JOG; b < a; b++)
-			ck_assert_str_ne(snag_rule(a)->word, snag_rule(b)->word);
+			ck_assert_msg(strcmp(rule->word, snag_rule(b)->word) != 0, "%s", rule->word);
 	}
 }
 END_TEST

@@ -103,7 +103,7 @@ static void add_places(struct ways *ways, struct layout *layout)
 	nm block = ways->rule->block;
 
 	for (int64_t before = 0; before <= whole; before++) {
-		if (before == PLACES_NEAR_AN_END && whole > 2 * PLACES_NEAR_AN_END)
+		if (before == PLACES_NEAR_AN_END && whole - before > PLACES_NEAR_AN_END)
 			before = whole - PLACES_NEAR_AN_END + 1;
 		if (whole > 0)
 			layout_move(layout, ways->run, block, before);
@@ -148,7 +148,7 @@ static struct choice choose_single(const struct ways *odd)
 static struct choice choose_pair(const struct ways *odd, const struct ways *even)
 {
 	const struct bond_rule *rule = odd->rule;
-	struct choice best = { NULL, NULL, INT64_MAX, INT64_MAX };
+	struct choice best = { &odd->list[0].layout, &even->list[0].layout, INT64_MAX, INT64_MAX };
 
 	for (size_t i = 0; i < odd->count; i++) {
 		for (size_t j = 0; j < even->count; j++) {

@@ -10,6 +10,12 @@ struct stack {
 	nm left; /* of each block, with room for one more kerf */
 };
 
+/* What is cut at one stroke: so many pieces from each of so many blocks. */
+struct stroke {
+	nm place, needed; /* needed: of the block, with the kerf */
+	int64_t each, blocks;
+};
+
 struct packing {
 	struct arena *arena;
 	struct stack *stacks;
@@ -39,12 +45,13 @@ static size_t join_batches(struct batch *batches, size_t count)
 	return joined;
 }
 
-static size_t add_stack(struct packing *packing, const struct stack *stack)
+/* The stack lies there until the next one is added. */
+static struct stack *add_stack(struct packing *packing, const struct stack *stack)
 {
 	packing->stacks = memory_grow(packing->stacks, packing->count, &packing->capacity,
 		sizeof *packing->stacks);
 	packing->stacks[packing->count] = *stack;
-	return packing->count++;
+	return &packing->stacks[packing->count++];
 }
 
 /* Whether to cut from one stack rather than from another. */
@@ -53,33 +60,35 @@ static bool is_fuller(const struct stack *a, const struct stack *b)
 	return a->left != b->left ? a->left < b->left : a->first < b->first;
 }
 
-/* The stack to cut from; false where no block has that much left. */
-static bool find_fullest(const struct packing *packing, nm needed, size_t *at)
+/* The stack to cut from; NULL where no block has that much left. */
+static struct stack *find_fullest(const struct packing *packing, nm needed)
 {
-	bool found = false;
+	struct stack *best = NULL;
 
 	for (size_t i = 0; i < packing->count; i++) {
-		const struct stack *stack = &packing->stacks[i];
+		struct stack *stack = &packing->stacks[i];
 
-		if (stack->left < needed || (found && !is_fuller(stack, &packing->stacks[*at])))
-			continue;
-		*at = i;
-		found = true;
+		if (stack->left >= needed && (!best || is_fuller(stack, best)))
+			best = stack;
 	}
-	return found;
+	return best;
 }
 
-static size_t open_stack(struct packing *packing, nm left, int64_t blocks)
+/* Fresh blocks for so many pieces. */
+static struct stack *open_stack(struct packing *packing, const struct saw *saw, nm needed,
+	int64_t pieces)
 {
+	nm left = saw->block + saw->kerf;
+	int64_t each = left / needed, blocks = (pieces + each - 1) / each;
 	struct stack fresh = { .cut.blocks = blocks, .first = packing->opened, .left = left };
 
 	packing->opened += blocks;
 	return add_stack(packing, &fresh);
 }
 
-static void add_places(struct packing *packing, struct cut *cut, nm place, int pieces)
+static void add_places(struct arena *arena, struct cut *cut, nm place, int pieces)
 {
-	nm *places = arena_new(packing->arena, (size_t)(cut->piece_count + pieces), sizeof *places);
+	nm *places = arena_new(arena, (size_t)(cut->piece_count + pieces), sizeof *places);
 
 	if (cut->piece_count > 0)
 		memcpy(places, cut->pieces, (size_t)cut->piece_count * sizeof *places);
@@ -89,51 +98,42 @@ static void add_places(struct packing *packing, struct cut *cut, nm place, int p
 	cut->piece_count += pieces;
 }
 
-/* Cuts so many more pieces from each of the first `blocks` blocks of a stack; the others stay a stack
- * as it was. */
-static void cut_from(struct packing *packing, size_t at, int64_t blocks, const struct batch *each,
-	nm needed)
+/* Cuts from the first blocks of a stack; the others stay a stack as it was. */
+static void cut_from(struct packing *packing, struct stack *stack, const struct stroke *stroke)
 {
-	struct stack others = packing->stacks[at];
-	struct stack *taken = &packing->stacks[at];
+	struct stack others = *stack;
 
-	taken->cut.blocks = blocks;
-	taken->left -= each->count * needed;
-	add_places(packing, &taken->cut, each->place, (int)each->count);
-	others.cut.blocks -= blocks;
-	others.first += blocks;
+	stack->cut.blocks = stroke->blocks;
+	stack->left -= stroke->each * stroke->needed;
+	add_places(packing->arena, &stack->cut, stroke->place, (int)stroke->each);
+	others.cut.blocks -= stroke->blocks;
+	others.first += stroke->blocks;
 	if (others.cut.blocks > 0)
 		add_stack(packing, &others);
 }
 
+static int64_t smaller(int64_t a, int64_t b)
+{
+	return a < b ? a : b;
+}
+
 /* The fullest block, once a piece is cut from it, is still the fullest: it gives as many as it can
  * before the next one is touched. */
-static void cut_batch(struct packing *packing, const struct saw *saw, struct batch batch)
+static void cut_batch(struct packing *packing, const struct saw *saw, const struct batch *batch)
 {
-	nm fit = saw->fit < batch.place / 2 ? saw->fit : batch.place / 2;
-	nm needed = batch.place - fit + saw->kerf;
+	struct stroke stroke = { .place = batch->place,
+		.needed = batch->place - smaller(saw->fit, batch->place / 2) + saw->kerf };
+	int64_t count = batch->count;
 
-	while (batch.count > 0) {
-		struct batch each = { .place = batch.place };
-		int64_t blocks;
-		size_t at = 0;
+	while (count > 0) {
+		struct stack *stack = find_fullest(packing, stroke.needed);
 
-		if (!find_fullest(packing, needed, &at)) {
-			nm left = saw->block + saw->kerf;
-			int64_t most = left / needed;
-
-			at = open_stack(packing, left, (batch.count + most - 1) / most);
-		}
-		each.count = packing->stacks[at].left / needed;
-		blocks = packing->stacks[at].cut.blocks;
-		if (blocks > batch.count / each.count)
-			blocks = batch.count / each.count;
-		if (blocks == 0) {
-			blocks = 1;
-			each.count = batch.count;
-		}
-		cut_from(packing, at, blocks, &each, needed);
-		batch.count -= blocks * each.count;
+		if (!stack)
+			stack = open_stack(packing, saw, stroke.needed, count);
+		stroke.each = smaller(stack->left / stroke.needed, count);
+		stroke.blocks = smaller(stack->cut.blocks, count / stroke.each);
+		cut_from(packing, stack, &stroke);
+		count -= stroke.blocks * stroke.each;
 	}
 }
 
@@ -152,7 +152,7 @@ const struct cut *packing_cut(struct arena *arena, const struct saw *saw, struct
 
 	batch_count = join_batches(batches, batch_count);
 	for (size_t i = 0; i < batch_count; i++)
-		cut_batch(&packing, saw, batches[i]);
+		cut_batch(&packing, saw, &batches[i]);
 	if (packing.count > 1)
 		qsort(packing.stacks, packing.count, sizeof *packing.stacks, compare_stacks);
 	cuts = arena_new(arena, packing.count, sizeof *cuts);

@@ -87,7 +87,8 @@ static int random_strips(struct random *random, int least, int most, int starts[
 static void fill(struct ground *ground, struct place from, struct place to, char letter)
 {
 	for (int y = from.y; y < to.y; y++)
-		memset(ground->cells + y * ground->columns + from.x, letter, (size_t)(to.x - from.x));
+		memset(ground->cells + (size_t)y * (size_t)ground->columns + from.x, letter,
+			(size_t)(to.x - from.x));
 }
 
 static void start(struct plot *plot, int columns, int rows)
