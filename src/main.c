@@ -8,7 +8,7 @@
 #define VERSION "1.0"
 
 static const char usage[] =
-	"parterre draws a small formal garden on a grid and counts what it takes to build it.\n"
+	"parterre draws a small formal garden on a grid and counts what it takes.\n"
 	"\n"
 	"  parterre FILE                 draw: opens the plot FILE, or begins it\n"
 	"  parterre takeoff FILE         print what to dig, buy and cut\n"

@@ -72,6 +72,7 @@ bool scan_word_is(const char *word, size_t length, const char *name)
 }
 
 /* Fails at the bytes from `at` up to `end`. */
+__attribute__((format(printf, 5, 0)))
 static bool fail_at(const struct scan *s, size_t at, size_t end, struct diag *d,
 	const char *expected, va_list list)
 {
