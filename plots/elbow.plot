@@ -8,7 +8,7 @@ bed b "Kitchen bed"
   block 400 mm x 200 mm x 150 mm
   density 2150 kg/m3
   courses 3
-  embed 40 mm
+  embed 50 mm
   base 100 mm
   freeboard 40 mm
   mulch 50 mm

@@ -7,12 +7,15 @@ mirror four-way
 
 bed b "Square bed"
   block 16 in x 8 in x 6 in
+  embed 2 in
 bed c "Elbow bed"
   block 1 ft x 6 in x 4 in
   courses 4
+  embed 2 in
 bed d "Ring bed"
   block 18 in x 7 in x 6 in
   cap 1 ft x 8 in x 2 in
+  embed 2 in
 path p "Crushed stone"
 lawn l "Turf"
 fixture U "Urn"
