@@ -50,7 +50,8 @@ static const struct {
 	/* decimals */
 	{ "6.5 in", 165100000 }, { "1.5 ft", 457200000 }, { "0.1 in", 2540000 },
 	{ "0.123456 m", 123456000 }, { "1 ft 2.5 in", 368300000 }, { "0.000001 mm", 1 },
-	{ "12.345678 mm", 12345678 }, { "1 m 2.5 cm", 1025000000 }, { "1.50 m", 1500000000 },
+	{ "12.345678 mm", 12345678 }, { "1 m 2.5 cm", 1025000000 },
+	{ "1 m 2 cm 3.5 mm", 1023500000 }, { "10000/2 m", INT64_C(5000000000000) }, { "1.50 m", 1500000000 },
 	/* what is between two nanometres goes to the nearer: 25.4, 50.8, 304.8 nm */
 	{ "0.000001 in", 25 }, { "0.000002 in", 51 }, { "0.000001 ft", 305 },
 	/* leading zeros, and the longest */
@@ -99,6 +100,10 @@ static const struct {
 	{ "6 yd", 1, "6", "such as 6 in" },
 	{ "6 inch", 1, "6", "such as 6 in" },
 	{ "6 mmm", 1, "6", "such as 6 in" },
+	{ "6 ina", 1, "6", "such as 6 in" },
+	{ "6 inz", 1, "6", "such as 6 in" },
+	{ "6 inA", 1, "6", "such as 6 in" },
+	{ "6 inZ", 1, "6", "such as 6 in" },
 	{ "6 IN", 1, "6", "such as 6 in" },
 	{ "6 km", 1, "6", "such as 6 in" },
 	/* ' and " touch their number */
