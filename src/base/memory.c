@@ -78,18 +78,20 @@ void *memory_grow(void *items, size_t count, size_t *capacity, size_t size)
 	return memory_resize(items, *capacity, size);
 }
 
+/* Clears only what is handed out: many an arena lives for a few small blocks. */
 static void *chunk_take(struct arena_chunk *chunk, size_t bytes)
 {
 	void *block = (char *)chunk->bytes + chunk->used;
 
 	chunk->used += bytes;
-	return block;
+	return memset(block, 0, bytes);
 }
 
 static struct arena_chunk *chunk_add(struct arena *arena, size_t size)
 {
-	struct arena_chunk *chunk = memory_new(1, sizeof *chunk + size);
+	struct arena_chunk *chunk = memory_resize(NULL, 1, sizeof *chunk + size);
 
+	chunk->used = 0;
 	chunk->size = size;
 	/* A chunk made for one large block is full at once: keep filling the one before it. */
 	if (size > CHUNK_BYTES && arena->newest) {
