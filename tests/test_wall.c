@@ -232,7 +232,9 @@ static void lay_at_random(struct random *random)
 	nm least = 2 * block.across > block.across + shortest ? 2 * block.across :
 		block.across + shortest;
 
-	beds_at_random(&beds.plot, random, (int)(least / cell) + random_between(random, 0, 1), 4);
+	int strip = (int)(least / cell) + random_between(random, 0, 1);
+
+	beds_at_random(&beds.plot, random, strip ? strip : 1, 4);
 	beds_set_cell(&beds.plot, cell);
 	beds_set_block(&beds.plot, block.along, block.across, block.up);
 	beds_set_courses(&beds.plot, random_between(random, 1, 6));
