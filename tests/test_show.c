@@ -53,6 +53,29 @@ START_TEST(a_length_is_shown_to_a_sixteenth_or_a_millimetre)
 }
 END_TEST
 
+static const struct {
+	nm length;
+	const char *imperial, *metric;
+} stops[] = {
+	{ 0, "0 in", "0 mm" }, { INCHES(13.875), "13 7/8 in", "352 mm" },
+	{ INCHES(48), "48 in", "1.219 m" }, { INCHES(11.96875), "12 in", "304 mm" },
+	{ INCHES(11.96875) - 1, "11 15/16 in", "304 mm" }, { -INCHES(0.5), "-1/2 in", "-13 mm" },
+	{ -1, "0 in", "0 mm" }, { 1, "0 in", "0 mm" },
+};
+
+START_TEST(a_saws_stop_is_set_in_inches_alone)
+{
+	struct text t = TEXT_EMPTY;
+
+	show_inches(&t, stops[_i].length, UNITS_IMPERIAL);
+	ck_assert_str_eq(t.bytes, stops[_i].imperial);
+	text_clear(&t);
+	show_inches(&t, stops[_i].length, UNITS_METRIC);
+	ck_assert_str_eq(t.bytes, stops[_i].metric);
+	text_fini(&t);
+}
+END_TEST
+
 START_TEST(an_area_is_shown_in_square_feet_or_metres)
 {
 	struct text t = TEXT_EMPTY;
@@ -64,7 +87,9 @@ START_TEST(an_area_is_shown_in_square_feet_or_metres)
 	show_area(&t, 84 * 0.3048 * 0.3048, UNITS_METRIC);
 	text_add(&t, "; ");
 	show_area(&t, 0, UNITS_METRIC);
-	ck_assert_str_eq(t.bytes, "84.0 sq ft; 7.80 m2; 0.00 m2");
+	text_add(&t, "; ");
+	show_area(&t, 12345.678, UNITS_METRIC);
+	ck_assert_str_eq(t.bytes, "84.0 sq ft; 7.80 m2; 0.00 m2; 12,345.68 m2");
 	text_fini(&t);
 }
 END_TEST
@@ -137,6 +162,26 @@ START_TEST(a_count_has_a_comma_every_three_digits)
 }
 END_TEST
 
+static const struct {
+	double value;
+	int places;
+	const char *text;
+} decimals[] = {
+	{ 0, 0, "0" }, { 0, 2, "0.00" }, { 0.5, 0, "1" }, { 1234.5, 1, "1,234.5" },
+	{ 0.05, 1, "0.1" }, { 0.995, 1, "1.0" }, { 999.96, 1, "1,000.0" }, { 1.000001, 6, "1.000001" },
+	{ 12345678.25, 2, "12,345,678.25" },
+};
+
+START_TEST(a_decimal_keeps_its_places_and_its_commas)
+{
+	struct text t = TEXT_EMPTY;
+
+	show_decimal(&t, decimals[_i].value, decimals[_i].places);
+	ck_assert_str_eq(t.bytes, decimals[_i].text);
+	text_fini(&t);
+}
+END_TEST
+
 /* What is shown, read as people read it, is within half a sixteenth of what it was. */
 START_TEST(a_length_shown_is_the_nearest_there_is)
 {
@@ -166,10 +211,12 @@ Suite *test_suite(void)
 
 	tcase_add_loop_test(figure, a_length_is_shown_to_a_sixteenth_or_a_millimetre, 0,
 		COUNT(lengths));
+	tcase_add_loop_test(figure, a_saws_stop_is_set_in_inches_alone, 0, COUNT(stops));
 	tcase_add_test(figure, an_area_is_shown_in_square_feet_or_metres);
 	tcase_add_loop_test(figure, a_small_volume_is_shown_in_the_smaller_unit, 0, COUNT(volumes));
 	tcase_add_loop_test(figure, a_weight_from_100_on_is_whole, 0, COUNT(weights));
 	tcase_add_loop_test(figure, a_count_has_a_comma_every_three_digits, 0, COUNT(counts));
+	tcase_add_loop_test(figure, a_decimal_keeps_its_places_and_its_commas, 0, COUNT(decimals));
 	tcase_add_test(figure, a_length_shown_is_the_nearest_there_is);
 	return suite;
 }

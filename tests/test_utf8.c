@@ -1,9 +1,11 @@
-/* Decoding UTF-8, and the characters that texts may hold. */
+/* Decoding UTF-8, the characters that texts may hold, and how wide they are. */
 #include "base/utf8.h"
 #include "support/runner.h"
 
+#include <locale.h>
 #include <stdlib.h>
 #include <string.h>
+#include <wchar.h>
 
 #define COUNT(table) ((int)(sizeof(table) / sizeof *(table)))
 
@@ -124,6 +126,38 @@ START_TEST(as_many_are_refused_as_the_standard_has)
 }
 END_TEST
 
+/* The C library's table of widths, that of the Unicode Standard, is the reference. */
+START_TEST(a_character_is_never_wider_than_reckoned)
+{
+	int same = 0, known = 0;
+
+	ck_assert_ptr_nonnull(setlocale(LC_CTYPE, "C.UTF-8"));
+	for (uint32_t code = 0x20; code <= 0x10FFFF; code++) {
+		int columns = wcwidth((wchar_t)code);
+
+		if (columns < 0 || !utf8_is_text(code) || (code >= 0xD800 && code <= 0xDFFF))
+			continue;
+		ck_assert_msg(utf8_columns(code) >= columns, "U+%04X: %d, not %d", code,
+			utf8_columns(code), columns);
+		known++;
+		same += utf8_columns(code) == columns;
+	}
+	/* More is reckoned for rare marks and for what terminals differ on. */
+	ck_assert_msg(same > known / 100 * 95, "%d of %d", same, known);
+}
+END_TEST
+
+START_TEST(letters_have_one_column_and_pictures_two)
+{
+	ck_assert_int_eq(utf8_columns('a'), 1);
+	ck_assert_int_eq(utf8_columns(0xE9), 1);
+	ck_assert_int_eq(utf8_columns(0x301), 0);
+	ck_assert_int_eq(utf8_columns(0x4E2D), 2);
+	ck_assert_int_eq(utf8_columns(0x1F331), 2);
+	ck_assert_int_eq(utf8_columns(0xAC00), 2);
+}
+END_TEST
+
 START_TEST(characters_are_counted_not_bytes)
 {
 	ck_assert_uint_eq(utf8_count("", 0), 0);
@@ -144,6 +178,8 @@ Suite *test_suite(void)
 	tcase_add_loop_test(text, text_holds_what_is_seen_and_nothing_that_hides, 0,
 		COUNT(characters));
 	tcase_add_test(text, as_many_are_refused_as_the_standard_has);
+	tcase_add_test(text, a_character_is_never_wider_than_reckoned);
+	tcase_add_test(text, letters_have_one_column_and_pictures_two);
 	tcase_add_test(text, characters_are_counted_not_bytes);
 	return suite;
 }

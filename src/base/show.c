@@ -7,6 +7,7 @@ static const double CU_M_PER_CU_FT = 0.028316846592;
 static const double KG_PER_LB = 0.45359237;
 
 enum { SIXTEENTHS_PER_FOOT = 16 * 12 };
+#define SIXTEENTH (NM_PER_INCH / 16)
 
 void show_count(struct text *out, int64_t count)
 {
@@ -34,6 +35,17 @@ void show_decimal(struct text *out, double value, int places)
 		text_print(out, ".%0*d", places, (int)(units % unit));
 }
 
+/* The nearest whole number of units, without the length's sign: that is written, where it counts. */
+static int64_t units_nearest(struct text *out, nm length, nm unit)
+{
+	nm size = length < 0 ? -length : length;
+	int64_t count = (size + unit / 2) / unit;
+
+	if (length < 0 && count)
+		text_add(out, "-");
+	return count;
+}
+
 static void show_feet(struct text *out, int64_t sixteenths)
 {
 	if (sixteenths >= SIXTEENTHS_PER_FOOT) {
@@ -44,7 +56,7 @@ static void show_feet(struct text *out, int64_t sixteenths)
 			return;
 		text_add(out, " ");
 	}
-	length_write_inches(out, sixteenths * (NM_PER_INCH / 16));
+	length_write_inches(out, sixteenths * SIXTEENTH);
 }
 
 static void show_millimetres(struct text *out, int64_t mm)
@@ -59,30 +71,18 @@ static void show_millimetres(struct text *out, int64_t mm)
 
 void show_length(struct text *out, nm length, enum units units)
 {
-	nm unit = units == UNITS_IMPERIAL ? NM_PER_INCH / 16 : NM_PER_MM;
-	nm size = length < 0 ? -length : length;
-	int64_t count = (size + unit / 2) / unit;
-
-	if (length < 0 && count)
-		text_add(out, "-");
 	if (units == UNITS_IMPERIAL)
-		show_feet(out, count);
+		show_feet(out, units_nearest(out, length, SIXTEENTH));
 	else
-		show_millimetres(out, count);
+		show_millimetres(out, units_nearest(out, length, NM_PER_MM));
 }
 
 void show_inches(struct text *out, nm length, enum units units)
 {
-	nm unit = NM_PER_INCH / 16, size = length < 0 ? -length : length;
-	nm rounded = (size + unit / 2) / unit * unit;
-
-	if (units == UNITS_METRIC) {
+	if (units == UNITS_IMPERIAL)
+		length_write_inches(out, units_nearest(out, length, SIXTEENTH) * SIXTEENTH);
+	else
 		show_length(out, length, units);
-		return;
-	}
-	if (length < 0 && rounded)
-		text_add(out, "-");
-	length_write_inches(out, rounded);
 }
 
 void show_area(struct text *out, double area, enum units units)
@@ -97,7 +97,6 @@ void show_area(struct text *out, double area, enum units units)
 void show_volume(struct text *out, double volume, enum units units)
 {
 	double cu_ft = volume / CU_M_PER_CU_FT;
-
 	bool is_metric = units == UNITS_METRIC;
 	bool is_small = is_metric ? round(volume * 1000) < 100 : round(cu_ft * 10) < 270;
 
@@ -116,7 +115,7 @@ void show_weight(struct text *out, double weight, enum units units)
 	double shown = units == UNITS_IMPERIAL ? weight / KG_PER_LB : weight;
 
 	if (round(shown * 10) < 1000)
-		text_print(out, "%.1f", shown);
+		show_decimal(out, shown, 1);
 	else
 		show_count(out, llround(shown));
 	text_add(out, units == UNITS_IMPERIAL ? " lb" : " kg");

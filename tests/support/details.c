@@ -1,0 +1,157 @@
+#include "support/details.h"
+
+#include "base/memory.h"
+
+#include <assert.h>
+#include <string.h>
+
+char *text_at_random(struct random *random, int least, int most)
+{
+	static const char *const characters[] = { "a", "Z", "0", " ", "\"", "\\", "'", ",", ".",
+		"\xC3\xA9", "\xCC\x81", "\xE2\x82\xAC", "\xE4\xB8\xAD", "\xF0\x9F\x8C\xB1", "#", "%s" };
+	enum { ALL = sizeof characters / sizeof *characters - 1 }; /* without the last, of two */
+	int length = random_below(random, 4) ? least : most;
+	struct text text = TEXT_EMPTY;
+
+	if (random_below(random, 3))
+		length = random_between(random, least, most < least + 30 ? most : least + 30);
+	text_add(&text, "");
+	for (int i = 0; i < length; i++) {
+		bool is_two = length - i >= 2 && random_below(random, 30) == 0;
+
+		text_add(&text, characters[is_two ? ALL : random_below(random, ALL)]);
+		i += is_two;
+	}
+	return text.bytes;
+}
+
+/* From least to most, in steps that people, or only a computer, would choose. */
+static int64_t number_at_random(struct random *random, const struct value_rule *rule)
+{
+	static const int64_t steps[] = { 1, 1000, NM_PER_64TH, MILLION, NM_PER_INCH, NM_PER_FOOT,
+		NM_PER_M };
+	int64_t step = steps[random_below(random, (int)(sizeof steps / sizeof *steps))];
+	int64_t span = rule->most - rule->least, number;
+
+	if (random_below(random, 6) == 0)
+		return random_below(random, 2) ? rule->least : rule->most;
+	number = rule->least + (int64_t)(random_next(random) % (uint64_t)(span + 1));
+	number -= number % step;
+	return number < rule->least ? rule->least : number;
+}
+
+static struct size size_at_random(struct random *random, const struct value_rule *rule)
+{
+	nm a = number_at_random(random, rule), b = number_at_random(random, rule);
+
+	return (struct size){ a > b ? a : b, a > b ? b : a, number_at_random(random, rule) };
+}
+
+static void mix_name(char *name, struct random *random, int part)
+{
+	static const char *const words[] = { "topsoil", "a", "sharp-sand", "compost-of-leaves", "z-z-z" };
+
+	/* The last letter keeps the names apart. */
+	strcpy(name, words[random_below(random, (int)(sizeof words / sizeof *words))]);
+	strncat(name, &"abcdefgh"[part], 1);
+}
+
+static struct mix *mix_at_random(struct random *random)
+{
+	struct mix *mix = memory_new(1, sizeof *mix);
+	const struct value_rule share = { .least = 1, .most = MILLION };
+
+	mix->count = random_between(random, 1, MIX_PARTS_MOST);
+	for (int i = 0; i < mix->count; i++) {
+		mix_name(mix->parts[i].name, random, i);
+		mix->parts[i].thousandths = number_at_random(random, &share);
+	}
+	return mix;
+}
+
+struct value value_at_random(struct random *random, enum attribute attribute,
+	const struct ground *ground)
+{
+	const struct value_rule *rule = &attribute_row(attribute)->rule;
+	struct value value = { .set = true };
+	int words = 0;
+
+	switch (rule->kind) {
+	case VALUE_TEXT:
+		value.as.text = text_at_random(random, (int)rule->least, (int)rule->most);
+		break;
+	case VALUE_LENGTH:
+		value.as.length = number_at_random(random, rule);
+		break;
+	case VALUE_COUNT:
+	case VALUE_DECIMAL:
+	case VALUE_PERCENT:
+		value.as.number = number_at_random(random, rule);
+		break;
+	case VALUE_CHOICE:
+		while (rule->words[words])
+			words++;
+		value.as.number = random_below(random, words);
+		break;
+	case VALUE_SIZE:
+		value.as.size = size_at_random(random, rule);
+		break;
+	case VALUE_CAP:
+		if (random_below(random, 3))
+			value.as.size = size_at_random(random, rule);
+		break;
+	case VALUE_DENSITY:
+		value.as.density = (struct density){ number_at_random(random, rule),
+			random_below(random, 2) ? DENSITY_KG_M3 : DENSITY_LB_CU_FT };
+		break;
+	case VALUE_MIX:
+		value.as.mix = mix_at_random(random);
+		break;
+	case VALUE_PLACE:
+		value.as.place = (struct place){ random_between(random, 1, 2 * ground->columns - 1),
+			random_between(random, 1, 2 * ground->rows - 1) };
+		break;
+	}
+	return value;
+}
+
+static void block_at_random(struct block *block, struct random *random, const struct ground *ground)
+{
+	int chance = random_between(random, 1, 4);
+
+	for (enum attribute a = block_first(block->kind); a <= block_last(block->kind); a++)
+		if (attribute_row(a)->required || random_below(random, chance) == 0)
+			block_set(block, a, value_at_random(random, a, ground));
+	for (int notes = random_below(random, 4); notes > 1; notes--)
+		block_add_note(block, text_at_random(random, 1, NOTE_MOST));
+}
+
+void details_at_random(struct plot *plot, struct random *random, int entries)
+{
+	struct details *details = &plot->details;
+
+	block_at_random(&details->head, random, &plot->ground);
+	if (random_below(random, 2))
+		block_at_random(&details->allow, random, &plot->ground);
+	for (int i = random_between(random, 1, entries); i > 0; i--) {
+		enum plot_class class = (enum plot_class)random_between(random, CLASS_BED, CLASS_FIXTURE);
+		char letter = (char)((class == CLASS_FIXTURE ? 'A' : 'a') + random_below(random, 26));
+
+		if (plot_entry(plot, letter))
+			continue;
+		block_at_random(&details_add_entry(details, class, letter,
+			text_at_random(random, 1, NAME_MOST))->block, random, &plot->ground);
+	}
+}
+
+void whole_plot_at_random(struct plot *plot, struct random *random, int most)
+{
+	plot_init(plot);
+	ground_init(&plot->ground, random_between(random, 1, most), random_between(random, 1, most));
+	details_at_random(plot, random, 52);
+	for (int i = 0; i < plot->ground.columns * plot->ground.rows; i++) {
+		int entry = random_between(random, -1, (int)plot->details.legend_count - 1);
+
+		plot->ground.cells[i] = entry < 0 ? OPEN_GROUND : plot->details.legend[entry].letter;
+	}
+}

@@ -1,0 +1,25 @@
+/* Everything of a plot but its ground, at random: each attribute set or not, with any value that its
+ * row of the table allows, the least and the most among them. */
+#ifndef SUPPORT_DETAILS_H
+#define SUPPORT_DETAILS_H
+
+#include "plot/plot.h"
+#include "support/random.h"
+
+/* A set value for the attribute, in a plot of that ground (which limits the mirror's axis). The caller
+ * owns it. */
+struct value value_at_random(struct random *random, enum attribute attribute,
+	const struct ground *ground);
+
+/* A text of least..most characters, quotes and backslashes among them; to be freed. */
+char *text_at_random(struct random *random, int least, int most);
+
+/* Gives a plot that has its ground, and nothing else, a head, allowances and a legend of 1 to `entries`
+ * letters, with notes. */
+void details_at_random(struct plot *plot, struct random *random, int entries);
+
+/* A whole plot: ground of 1 to `most` columns and rows, details_at_random, and cells of any of its
+ * letters. plot_fini frees it. */
+void whole_plot_at_random(struct plot *plot, struct random *random, int most);
+
+#endif
