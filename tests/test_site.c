@@ -80,6 +80,18 @@ START_TEST(jogs_and_a_narrow_place_are_both_named)
 }
 END_TEST
 
+START_TEST(each_jog_says_how_long_its_own_side_is)
+{
+	rows((const char *const[]){ "bbbbb...", "bbbbb...", "bbbbb...", "bbbbbb..", "bbbbbb..",
+		"bbbbbb..", "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", NULL });
+	beds_set_cell(&beds.plot, 5 * NM_PER_INCH);
+	beds_lay(&beds);
+	ck_assert_int_eq(beds_snags(&beds, SNAG_WALL_JOG), 2);
+	ck_assert_ptr_nonnull(strstr(beds.takeoff.snags[0].text, "A side of 5 in is too short"));
+	ck_assert_ptr_nonnull(strstr(beds.takeoff.snags[1].text, "A side of 10 in is too short"));
+}
+END_TEST
+
 START_TEST(a_neck_exactly_two_walls_wide_is_too_narrow)
 {
 	const struct snag *snag;
@@ -193,6 +205,7 @@ Suite *test_suite(void)
 	tcase_add_test(snags, a_side_shorter_than_the_wall_is_deep_and_a_piece_is_long_is_a_jog);
 	tcase_add_test(snags, a_side_just_long_enough_is_none);
 	tcase_add_test(snags, jogs_and_a_narrow_place_are_both_named);
+	tcase_add_test(snags, each_jog_says_how_long_its_own_side_is);
 	tcase_add_test(snags, a_neck_exactly_two_walls_wide_is_too_narrow);
 	tcase_add_test(snags, corners_that_face_each_other_too_closely_are_too_narrow);
 	tcase_add_test(snags, a_side_whose_courses_do_not_bond_is_named_and_laid_all_the_same);

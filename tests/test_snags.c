@@ -71,22 +71,23 @@ START_TEST(a_snag_stands_at_the_first_cell_of_its_region_and_means_no_side)
 }
 END_TEST
 
-START_TEST(snags_are_sorted_by_code_then_place)
+START_TEST(snags_are_sorted_by_code_then_place_then_side)
 {
 	static const struct snag given[] = {
-		{ SNAG_BED_THIN, 0, { 1, 1 }, -1, -1, "6" },
+		{ SNAG_BED_THIN, 0, { 1, 1 }, -1, -1, "7" },
+		{ SNAG_WALL_JOG, 1, { 5, 2 }, 1, 0, "5" },
 		{ SNAG_WALL_JOG, 1, { 5, 2 }, 0, 1, "4" },
 		{ SNAG_WALL_JOG, 0, { 7, 1 }, 0, 3, "1" },
 		{ SNAG_WALL_JOG, 1, { 5, 2 }, 0, 0, "3" },
-		{ SNAG_WALL_NARROW, 1, { 0, 0 }, -1, -1, "5" },
+		{ SNAG_WALL_NARROW, 1, { 0, 0 }, -1, -1, "6" },
 		{ SNAG_WALL_JOG, 0, { 2, 2 }, 0, 2, "2" },
 	};
 
-	for (int i = 0; i < 6; i++)
+	for (int i = 0; i < 7; i++)
 		*snag_add(&list, given[i].code, &takeoff, NO_REGION, "") = given[i];
 	snag_finish(&list, &takeoff);
-	ck_assert_int_eq(takeoff.snag_count, 6);
-	for (int i = 0; i < 6; i++)
+	ck_assert_int_eq(takeoff.snag_count, 7);
+	for (int i = 0; i < 7; i++)
 		ck_assert_int_eq(takeoff.snags[i].text[0], '1' + i);
 }
 END_TEST
@@ -145,7 +146,7 @@ Suite *test_suite(void)
 	tcase_add_test(snags, every_code_has_a_word_of_its_own_and_a_source);
 	tcase_add_test(snags, the_words_stay_as_they_are);
 	tcase_add_test(snags, a_snag_stands_at_the_first_cell_of_its_region_and_means_no_side);
-	tcase_add_test(snags, snags_are_sorted_by_code_then_place);
+	tcase_add_test(snags, snags_are_sorted_by_code_then_place_then_side);
 	tcase_add_test(snags, a_broken_mirror_is_one_snag_for_each_cell_and_its_images);
 	tcase_add_test(snags, a_fault_in_the_last_cell_is_the_last);
 	tcase_add_test(snags, without_a_mirror_nothing_is_broken);

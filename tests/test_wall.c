@@ -371,6 +371,50 @@ static void check_each_bed(void)
 	ck_assert_int_eq(beds.takeoff.complete, beds.takeoff.not_laid_count == 0);
 }
 
+/* What a course is made of, whoever laid it. */
+static void check_alike(const struct wall_course *a, const struct wall_course *b)
+{
+	ck_assert_int_eq(a->run_count, b->run_count);
+	for (int i = 0; i < a->run_count; i++) {
+		const struct wall_run *one = &a->runs[i], *other = &b->runs[i];
+
+		ck_assert(one->from == other->from && one->piece_count == other->piece_count);
+		ck_assert_mem_eq(one->pieces, other->pieces,
+			(size_t)one->piece_count * sizeof *one->pieces);
+	}
+}
+
+START_TEST(a_cap_is_laid_like_a_wall_of_one_course_of_its_size)
+{
+	struct random random = { 85 };
+	int cut = 0;
+
+	for (int n = 0; n < 100; n++) {
+		struct size block = beds_random_block(&random);
+		struct random again = random;
+		struct beds other;
+
+		beds_at_random(&beds.plot, &random, 8, 3);
+		beds_set_block(&beds.plot, 12 * INCH, 6 * INCH, 4 * INCH);
+		block_set(&beds.plot.details.legend[0].block, BED_CAP,
+			(struct value){ .set = true, .as.size = block });
+		beds_lay(&beds);
+		beds_at_random(&other.plot, &again, 8, 3);
+		beds_set_block(&other.plot, block.along, block.across, block.up);
+		beds_set_courses(&other.plot, 1);
+		beds_lay(&other);
+		ck_assert_int_eq(beds.takeoff.wall_count, other.takeoff.wall_count);
+		for (int i = 0; i < beds.takeoff.wall_count; i++) {
+			check_alike(&beds.takeoff.walls[i].cap, &other.takeoff.walls[i].odd);
+			cut += beds.takeoff.walls[i].cap.cut > 0;
+		}
+		beds_fini(&beds);
+		beds_fini(&other);
+	}
+	ck_assert_int_gt(cut, 30);
+}
+END_TEST
+
 START_TEST(each_raised_bed_is_either_laid_or_named_with_its_snag)
 {
 	struct random random = { 83 };
@@ -443,6 +487,7 @@ Suite *test_suite(void)
 
 	tcase_add_test(random, in_every_course_the_runs_tile_the_bed_less_what_is_inside);
 	tcase_add_test(random, blocks_pieces_and_weight_are_those_of_the_courses_laid);
+	tcase_add_test(random, a_cap_is_laid_like_a_wall_of_one_course_of_its_size);
 	tcase_add_test(random, each_raised_bed_is_either_laid_or_named_with_its_snag);
 	tcase_add_test(random, fewer_than_two_in_a_hundred_formal_walls_do_not_bond);
 	return suite;

@@ -9,7 +9,7 @@
 enum {
 	/* How many whole blocks from an end of a run the rest is tried. Further in, the joints of both
 	 * courses repeat block by block, so a place there does nothing that one of these does not. */
-	PLACES_NEAR_AN_END = 3
+	PLACES_NEAR_AN_END = 2
 };
 
 /* The layouts tried for one course, each with how many of its joints come too close to the other

@@ -82,8 +82,6 @@ static int compare_snags(const void *a, const void *b)
 	if (order == 0)
 		order = compare(one->cell.x, other->cell.x);
 	if (order == 0)
-		order = compare(one->region, other->region);
-	if (order == 0)
 		order = compare(one->loop, other->loop);
 	return order ? order : compare(one->side, other->side);
 }
