@@ -171,6 +171,21 @@ START_TEST(a_range_is_what_the_manual_says)
 }
 END_TEST
 
+/* 1 in to 2 m each, as blocks are made; densities to 10,000 of their unit. */
+START_TEST(blocks_have_sides_from_an_inch_to_two_metres)
+{
+	const struct value_rule *block = &attribute_row(BED_BLOCK)->rule,
+		*cap = &attribute_row(BED_CAP)->rule, *density = &attribute_row(BED_DENSITY)->rule;
+
+	ck_assert_int_eq(block->least, NM_PER_INCH);
+	ck_assert_int_eq(block->most, 2 * NM_PER_M);
+	ck_assert_int_eq(cap->least, NM_PER_INCH);
+	ck_assert_int_eq(cap->most, 2 * NM_PER_M);
+	ck_assert_int_eq(density->least, MILLION);
+	ck_assert_int_eq(density->most, 10000 * MILLION);
+}
+END_TEST
+
 START_TEST(every_range_is_tested)
 {
 	for (enum attribute a = HEAD_TITLE; a <= FIXTURE_BASE; a++) {
@@ -288,6 +303,12 @@ START_TEST(blocks_that_differ_anywhere_are_not_equal)
 	ck_assert(!block_equal(&one, &other));
 	block_add_note(&other, memory_string("b"));
 	ck_assert(!block_equal(&one, &other));
+	block_fini(&other);
+	other = block_copy(&one);
+	ck_assert(block_equal(&one, &other));
+	block_add_note(&one, memory_string("a"));
+	block_add_note(&other, memory_string("b"));
+	ck_assert(!block_equal(&one, &other));
 	block_fini(&one);
 	block_fini(&other);
 }
@@ -303,6 +324,7 @@ static void add_table(TCase *table)
 	tcase_add_loop_test(table, a_default_is_what_the_manual_says, 0, COUNT(defaults));
 	tcase_add_test(table, all_other_attributes_have_no_default);
 	tcase_add_loop_test(table, a_range_is_what_the_manual_says, 0, COUNT(ranges));
+	tcase_add_test(table, blocks_have_sides_from_an_inch_to_two_metres);
 	tcase_add_test(table, every_range_is_tested);
 	tcase_add_test(table, words_of_choices_mean_what_their_names_say);
 }

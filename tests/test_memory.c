@@ -157,18 +157,19 @@ static void say_so(void)
 		_exit(3);
 }
 
+/* Products that come to nothing in a size_t. */
 static void grow_far(void)
 {
-	size_t capacity = SIZE_MAX / 8;
+	size_t capacity = SIZE_MAX / 32 + 1;
 
-	memory_grow(NULL, SIZE_MAX / 8, &capacity, 16);
+	memory_grow(NULL, capacity, &capacity, 16);
 }
 
 static void arena_far(void)
 {
 	struct arena arena = ARENA_EMPTY;
 
-	arena_new(&arena, SIZE_MAX / 2, 4);
+	arena_new(&arena, SIZE_MAX / 4 + 1, 4);
 }
 
 static void arena_half(void)
@@ -180,7 +181,7 @@ static void arena_half(void)
 
 static void resize_far(void)
 {
-	memory_resize(NULL, SIZE_MAX / 2, 4);
+	memory_resize(NULL, SIZE_MAX / 4 + 1, 4);
 }
 
 static void new_large(void)

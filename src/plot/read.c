@@ -102,13 +102,10 @@ static bool fail_keyword(struct reader *r, const struct scan *s, size_t start, e
 /* A line of a block: a note or one of its attributes. */
 static bool read_block_line(struct reader *r, struct scan *s, struct block *block)
 {
-	size_t length, start;
-	const char *word;
+	size_t start = s->at, length;
+	const char *word = scan_word(s, &length);
 	enum attribute a;
 
-	scan_blanks(s);
-	start = s->at;
-	word = scan_word(s, &length);
 	if (scan_word_is(word, length, "note"))
 		return read_note(r, s, block);
 	if (attribute_find(block->kind, word, length, &a))
@@ -135,7 +132,6 @@ static bool read_entry(struct reader *r, struct scan *s, enum plot_class class)
 
 	if (!required_are_set(r, s->line, class_word(class)))
 		return false;
-	scan_blanks(s);
 	start = s->at;
 	word = scan_word(s, &length);
 	if (length != 1 || !class_takes_letter(class, word[0]))
@@ -154,11 +150,10 @@ static bool read_entry(struct reader *r, struct scan *s, enum plot_class class)
 
 static bool read_side(struct reader *r, struct scan *s, int *side)
 {
-	size_t start;
+	size_t start = s->at;
 	int64_t number;
 
 	scan_blanks(s);
-	start = s->at;
 	if (!scan_decimal(s, 0, &number) || number < 1 || number > SIDE_MOST)
 		return scan_fail(s, start, r->d, "a number of cells from 1 to %d", SIDE_MOST);
 	*side = (int)number;
