@@ -1,6 +1,5 @@
-/* Undo and redo. The one step record: spans of ground with their letters before and after, and the
- * details before and after where they changed. Nobody writes an inverse: an act changes the plot
- * freely, history_record then finds what changed. */
+/* Undo and redo: steps in a row, found by comparing the plot with what it was. An act changes the plot
+ * freely; history_record then finds and keeps what changed. */
 #ifndef PLOT_HISTORY_H
 #define PLOT_HISTORY_H
 

@@ -164,6 +164,15 @@ void ground_init(struct ground *ground, int columns, int rows)
 	memset(ground->cells, OPEN_GROUND, cells);
 }
 
+struct ground ground_copy(const struct ground *ground)
+{
+	struct ground copy;
+
+	ground_init(&copy, ground->columns, ground->rows);
+	memcpy(copy.cells, ground->cells, (size_t)ground->columns * (size_t)ground->rows);
+	return copy;
+}
+
 void ground_fini(struct ground *ground)
 {
 	free(ground->cells);

@@ -55,6 +55,7 @@ struct entry *details_add_entry(struct details *details, enum plot_class class, 
 
 /* Open ground of the given size. */
 void ground_init(struct ground *ground, int columns, int rows);
+struct ground ground_copy(const struct ground *ground);
 void ground_fini(struct ground *ground);
 bool ground_holds(const struct ground *ground, int x, int y);
 /* x, y must be inside. */
