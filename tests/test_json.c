@@ -1,5 +1,6 @@
 #include "support/runner.h"
 #include "support/garden.h"
+#include "support/golden.h"
 #include "report/report.h"
 
 #include <cjson/cJSON.h>
@@ -163,6 +164,13 @@ START_TEST(parts_of_rows_have_the_keys_of_the_format)
 	keys_are(get(wall, "cap"), "block_m runs");
 	keys_are(get(get(wall, "cap"), "runs")->child, "loop side from_m length_m pieces_m");
 	keys_are(get(row("fills", 0), "parts")->child, "name m3");
+}
+END_TEST
+
+START_TEST(the_sample_plot_prints_as_it_did)
+{
+	open_file("plots/court.plot");
+	golden_check("court.json", json.bytes);
 }
 END_TEST
 
@@ -529,6 +537,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(shape, each_row_has_the_keys_of_the_format_in_their_order, 0,
 		sizeof row_keys / sizeof *row_keys);
 	tcase_add_test(shape, parts_of_rows_have_the_keys_of_the_format);
+	tcase_add_test(shape, the_sample_plot_prints_as_it_did);
 	tcase_add_test(shape, only_rows_of_blocks_have_a_size);
 	tcase_add_test(shape, a_snag_names_loop_and_side_only_where_a_side_is_meant);
 	tcase_add_loop_test(shape,

@@ -1,7 +1,10 @@
 #include "support/runner.h"
+#include "base/utf8.h"
 #include "report/page.h"
 
+#include <locale.h>
 #include <string.h>
+#include <wchar.h>
 
 static struct text out;
 
@@ -90,6 +93,26 @@ START_TEST(wide_characters_count_double_and_marks_nothing)
 	page_paragraph(&out, 0, 0, words.bytes);
 	ck_assert_uint_eq(strcspn(out.bytes, "\n"), 26 * 6 + 3);
 	text_fini(&words);
+}
+END_TEST
+
+/* wcwidth of the C library: its table is Unicode's own. A code it does not know is -1. */
+START_TEST(no_character_is_measured_narrower_than_the_c_library_does)
+{
+	int exact = 0, all = 0;
+
+	ck_assert_ptr_nonnull(setlocale(LC_CTYPE, "C.UTF-8"));
+	for (uint32_t code = 0x20; code < 0x110000; code++) {
+		int width = wcwidth((wchar_t)code);
+
+		if (!utf8_is_text(code) || width < 0)
+			continue;
+		ck_assert_msg(utf8_columns(code) >= width, "U+%04X", code);
+		all++;
+		exact += utf8_columns(code) == width;
+	}
+	/* Where they differ are marks of scripts without a case of their own here, and symbols. */
+	ck_assert_int_gt(exact, all - all / 40);
 }
 END_TEST
 
@@ -214,6 +237,7 @@ Suite *test_suite(void)
 	tcase_add_test(paragraphs, a_word_too_long_for_a_line_is_broken_anywhere);
 	tcase_add_test(paragraphs, a_tie_keeps_a_figure_together);
 	tcase_add_test(paragraphs, wide_characters_count_double_and_marks_nothing);
+	tcase_add_test(paragraphs, no_character_is_measured_narrower_than_the_c_library_does);
 	tcase_add_test(paragraphs, what_is_no_text_is_shown_as_a_question_mark);
 
 	tcase_add_checked_fixture(tables, setup, teardown);

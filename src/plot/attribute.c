@@ -77,7 +77,7 @@ static const struct attribute_row rows[ATTRIBUTES] = {
 		{ .kind = VALUE_CAP, .least = INCHES(1), .most = METRES(2) },
 		{ .set = true, .as.size = { 0, 0, 0 } }, NULL, false },
 	[BED_EMBED] = { "embed", "Embed below ground", BLOCK_BED, DEPTH, NO_PRESET,
-		"as deep as the paths' surface", false },
+		"the paths' surface, else 1 1/2 in", false },
 	[BED_INSIDE] = { "inside", "Ground inside", BLOCK_BED, CHOICE(inside_words),
 		IS_NUMBER(INSIDE_UNDUG), NULL, false },
 	[BED_BASE] = { "base", "Base under the wall", BLOCK_BED, DEPTH, IS_LENGTH(INCHES(4)), NULL,

@@ -3,8 +3,7 @@
 #ifndef REPORT_PRINT_H
 #define REPORT_PRINT_H
 
-#include "report/groups.h"
-#include "report/page.h"
+#include "base/text.h"
 #include "takeoff/takeoff.h"
 
 /* What every section goes by. */
@@ -27,23 +26,5 @@ void print_cutting(const struct sheet *sheet);
 void print_fill(const struct sheet *sheet);
 void print_assumed(const struct sheet *sheet);
 void print_snags(const struct sheet *sheet);
-
-/* ---- Words that several sections use ------------------------------------------------------------ */
-
-/* Adds a length that no line break will split. */
-void word_length(struct text *text, const struct sheet *sheet, nm length);
-/* The same as a rule reads it: inches without feet. */
-void word_inches(struct text *text, const struct sheet *sheet, nm length);
-/* "16 in x 8 in x 6 in". */
-void word_size(struct text *text, const struct sheet *sheet, const struct size *size);
-/* "B1". */
-void word_region(struct text *text, const struct sheet *sheet, int region);
-/* "1 bed", "2 beds". */
-void word_count(struct text *text, int64_t count, const char *one, const char *many);
-/* "B1, B2 and B5": regions_of gives the region of an item of the grouped list. */
-void word_group(struct text *text, const struct sheet *sheet, const struct group *group,
-	int (*region_of)(const struct takeoff *, int));
-/* Beds whose cap is wanted but not laid out. */
-int64_t caps_not_laid(const struct takeoff *takeoff);
 
 #endif

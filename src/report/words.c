@@ -1,4 +1,4 @@
-#include "report/print.h"
+#include "report/words.h"
 #include "base/show.h"
 
 void word_length(struct text *text, const struct sheet *sheet, nm length)

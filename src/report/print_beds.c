@@ -1,4 +1,5 @@
 #include "report/print.h"
+#include "report/words.h"
 #include "base/memory.h"
 #include "base/show.h"
 #include "takeoff/fill.h"
@@ -115,20 +116,39 @@ static void print_kind(const struct sheet *sheet, const char *words, bool raised
 	table_print(table, sheet->out);
 }
 
+static int compare_not_laid(const void *a, const void *b, const void *context)
+{
+	int64_t one = ((const struct wall_not_laid *)a)->about_blocks;
+	int64_t other = ((const struct wall_not_laid *)b)->about_blocks;
+
+	(void)context;
+	return (one > other) - (one < other);
+}
+
+static int region_of(const struct takeoff *takeoff, int not_laid)
+{
+	return takeoff->not_laid[not_laid].region;
+}
+
 static void print_not_laid(const struct sheet *sheet)
 {
 	const struct takeoff *takeoff = sheet->takeoff;
+	struct groups groups = groups_make(takeoff->not_laid, takeoff->not_laid_count,
+		sizeof *takeoff->not_laid, compare_not_laid, NULL);
 
-	for (int i = 0; i < takeoff->not_laid_count; i++) {
+	for (int i = 0; i < groups.count; i++) {
+		const struct group *group = &groups.list[i];
 		struct text line = TEXT_EMPTY;
 
-		word_region(&line, sheet, takeoff->not_laid[i].region);
+		word_group(&line, sheet, group, region_of);
 		text_add(&line, ": not laid out, about ");
-		word_count(&line, takeoff->not_laid[i].about_blocks, "block", "blocks");
-		text_add(&line, ", in no total. A snag tells why.");
+		word_count(&line, takeoff->not_laid[group->members[0]].about_blocks, "block",
+			"blocks");
+		text_print(&line, "%s, in no total. A snag tells why.", group->count > 1 ? " each" : "");
 		page_paragraph(sheet->out, 0, 2, line.bytes);
 		text_fini(&line);
 	}
+	groups_fini(&groups);
 }
 
 void print_beds(const struct sheet *sheet)

@@ -1,4 +1,5 @@
 #include "report/print.h"
+#include "report/words.h"
 #include "base/show.h"
 
 static void area_row(struct table *table, const struct sheet *sheet, int64_t cells)

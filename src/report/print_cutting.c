@@ -1,4 +1,5 @@
 #include "report/print.h"
+#include "report/words.h"
 #include "base/memory.h"
 #include "base/show.h"
 

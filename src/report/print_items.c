@@ -1,4 +1,5 @@
 #include "report/print.h"
+#include "report/words.h"
 #include "base/show.h"
 
 static void amount_cell(struct table *table, const struct sheet *sheet, const struct item *item,
@@ -60,7 +61,9 @@ void print_items(const struct sheet *sheet)
 		item_row(&table, sheet, &takeoff->items[i]);
 	table_print(&table, sheet->out);
 	if (takeoff->item_count == 0)
-		text_add(sheet->out, "Nothing: no bed has anything to build or to fill.\n");
+		text_add(sheet->out, takeoff->complete ?
+			"Nothing: no bed has anything to build or to fill.\n" :
+			"Nothing that could be counted: see the beds that are not laid out.\n");
 	page_note(sheet->out, "Counted here: blocks, adhesive and what goes into beds. Not "
 		"counted: digging, crushed stone, fabric, edging, turf, fixtures.");
 }

@@ -1,4 +1,5 @@
 #include "report/print.h"
+#include "report/words.h"
 #include "takeoff/fill.h"
 
 /* Which beds an attribute matters to. */

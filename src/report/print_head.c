@@ -1,4 +1,5 @@
 #include "report/print.h"
+#include "report/words.h"
 #include "base/show.h"
 
 /* "2 beds are not laid out, 1 has no cap". */
