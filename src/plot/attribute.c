@@ -36,7 +36,7 @@ static const struct attribute_row rows[ATTRIBUTES] = {
 		true },
 	[HEAD_CELL] = { "cell", "Side of a cell", BLOCK_HEAD, LENGTH(INCHES(1), INCHES(120)),
 		NO_PRESET, NULL, true },
-	[HEAD_NORTH] = { "north", "Bearing of the plan's up", BLOCK_HEAD,
+	[HEAD_NORTH] = { "north", "Bearing of plan's up", BLOCK_HEAD,
 		{ .kind = VALUE_DECIMAL, .least = 0, .most = 360 * MILLION - 1 }, IS_NUMBER(0), NULL,
 		false },
 	[HEAD_SITE] = { "site", "Latitude", BLOCK_HEAD,
@@ -44,7 +44,7 @@ static const struct attribute_row rows[ATTRIBUTES] = {
 			.is_signed = true }, NO_PRESET, "no sun figures", false },
 	[HEAD_MIRROR] = { "mirror", "Mirror", BLOCK_HEAD, CHOICE(mirror_words),
 		IS_NUMBER(MIRROR_OFF), NULL, false },
-	[HEAD_AXIS] = { "axis", "Mirror axis, half cells", BLOCK_HEAD, { .kind = VALUE_PLACE },
+	[HEAD_AXIS] = { "axis", "Axis, in half cells", BLOCK_HEAD, { .kind = VALUE_PLACE },
 		NO_PRESET, "the middle", false },
 
 	[ALLOW_KERF] = { "kerf", "Saw kerf", BLOCK_ALLOW, LENGTH(0, INCHES(1)),

@@ -86,6 +86,46 @@ bool rescale_fits(const struct rescale *rescale)
 	return rescale->across.new_count <= SIDE_MOST && rescale->down.new_count <= SIDE_MOST;
 }
 
+/* The old cells that a new one covers in part or whole: false where it reaches over the edge. */
+static bool covered(const struct scale *scale, int cell, int *first, int *last)
+{
+	nm from = scale->old_axis * scale->old_cell +
+		(2 * cell - scale->new_axis) * scale->new_cell;
+	nm until = from + 2 * scale->new_cell, old = 2 * scale->old_cell;
+
+	if (from < 0 || until > scale->old_count * old)
+		return false;
+	*first = (int)(from / old);
+	*last = (int)((until + old - 1) / old) - 1;
+	return true;
+}
+
+static bool is_rounded(const struct rescale *rescale, const struct ground *ground, int x, int y)
+{
+	int left, right, top, bottom;
+	char letter;
+
+	if (!covered(&rescale->across, x, &left, &right) ||
+		!covered(&rescale->down, y, &top, &bottom))
+		return true;
+	letter = ground_cell(ground, left, top);
+	for (int row = top; row <= bottom; row++)
+		for (int column = left; column <= right; column++)
+			if (ground_cell(ground, column, row) != letter)
+				return true;
+	return false;
+}
+
+int64_t rescale_rounded(const struct rescale *rescale, const struct ground *ground)
+{
+	int64_t count = 0;
+
+	for (int y = 0; y < rescale->down.new_count; y++)
+		for (int x = 0; x < rescale->across.new_count; x++)
+			count += is_rounded(rescale, ground, x, y);
+	return count;
+}
+
 /* For a middle on the axis: which old cells are under it before [0] and behind [1] the other axis. */
 struct samples {
 	int *under[2];

@@ -27,6 +27,9 @@ struct rescale {
 struct rescale rescale_of(const struct plot *plot, nm cell);
 /* True where both sides have at most SIDE_MOST cells. */
 bool rescale_fits(const struct rescale *rescale);
+/* New cells that cover ground of more than one letter, or reach over the plan's edge. Where there are none
+ * and the plan keeps its size, all is exactly as it was. The ground is the one it was made of. */
+int64_t rescale_rounded(const struct rescale *rescale, const struct ground *ground);
 /* Sets the cell and samples the ground; a set axis moves with it. rescale_fits must hold. */
 void rescale_plot(struct plot *plot, const struct rescale *rescale);
 /* The new cell over the middle of an old one, or the nearest to it. */

@@ -1,11 +1,27 @@
 #include "screen/block_sheet.h"
 #include "base/memory.h"
+#include "plot/plot.h"
 
-/* The sheet's owner: whose attributes they are. */
-struct filling {
-	struct editor *editor;
-	struct block *block;
-};
+#include <stdlib.h>
+
+static const struct value_rule note_rule = { .kind = VALUE_TEXT, .least = 1, .most = NOTE_MOST };
+
+static int attributes(const struct block *block)
+{
+	return (int)(block_last(block->kind) - block_first(block->kind)) + 1;
+}
+
+static int notes_shown(const struct block *block)
+{
+	return block->notes.count < SHEET_NOTES_MOST ? (int)block->notes.count : SHEET_NOTES_MOST;
+}
+
+int block_fields(const struct block *block)
+{
+	return attributes(block) + notes_shown(block) + 1;
+}
+
+/* ---- What the fields say ----------------------------------------------------------------------- */
 
 static char *unset_words(const struct attribute_row *row, enum units units)
 {
@@ -18,76 +34,115 @@ static char *unset_words(const struct attribute_row *row, enum units units)
 	return words.bytes;
 }
 
-static void fields_set(struct sheet *sheet, const struct block *block)
+static struct value note_value(const struct block *block, int note)
 {
-	for (int i = 0; i < sheet->count; i++) {
+	if ((size_t)note >= block->notes.count)
+		return (struct value){ .set = false };
+	return (struct value){ .set = true, .as.text = block->notes.texts[note] };
+}
+
+static void notes_set(struct sheet *sheet, int first, const struct block *block)
+{
+	int shown = notes_shown(block);
+
+	for (int i = 0; i <= shown; i++) {
+		struct value note = note_value(block, i);
+
+		sheet->fields[first + i].label = i < shown ? "Note" : "Add a note";
+		sheet->fields[first + i].rule = &note_rule;
+		if (i < shown)
+			sheet_type_value(sheet, first + i, &note);
+	}
+}
+
+void block_fields_set(struct sheet *sheet, int first, const struct block *block)
+{
+	int count = attributes(block);
+
+	for (int i = 0; i < count; i++) {
 		enum attribute a = block_first(block->kind) + (enum attribute)i;
 		const struct attribute_row *row = attribute_row(a);
+		struct field *field = &sheet->fields[first + i];
 
-		sheet->fields[i].label = row->label;
-		sheet->fields[i].rule = &row->rule;
-		sheet->fields[i].required = row->required;
-		sheet->fields[i].unset = unset_words(row, sheet->units);
-		sheet_type_value(sheet, i, block_value(block, a));
+		field->label = row->label;
+		field->rule = &row->rule;
+		field->required = row->required;
+		field->unset = unset_words(row, sheet->units);
+		sheet_type_value(sheet, first + i, block_value(block, a));
 	}
+	notes_set(sheet, first + count, block);
 }
 
-/* The one value whose range hangs on the rest of the plot. */
-static bool axis_check(const struct editor *editor, const struct value *axis, struct fault *fault)
+/* ---- What was made of them --------------------------------------------------------------------- */
+
+static bool attributes_read(const struct sheet *sheet, int first, struct block *block,
+	struct fault *fault)
 {
-	const struct ground *ground = &editor->plot.ground;
-	int across = 2 * ground->columns - 1, down = 2 * ground->rows - 1;
-	struct place at = axis->as.place;
+	for (int i = 0; i < attributes(block); i++) {
+		enum attribute a = block_first(block->kind) + (enum attribute)i;
+		struct value value;
 
-	if (!axis->set || (at.x >= 1 && at.x <= across && at.y >= 1 && at.y <= down))
-		return true;
-	return fault_set(fault, HEAD_AXIS,
-		"%s: found %d,%d, expected 1,1 to %d,%d", attribute_row(HEAD_AXIS)->label, at.x, at.y,
-		across, down);
-}
-
-static void values_drop(struct value *values, const struct sheet *sheet)
-{
-	for (int i = 0; i < sheet->count; i++)
-		value_fini(sheet->fields[i].rule->kind, &values[i]);
-}
-
-static bool fields_accept(struct sheet *sheet, struct fault *fault)
-{
-	struct filling *filling = sheet->owner;
-	struct block *block = filling->block;
-	struct value values[BLOCK_VALUES_MOST] = { { .set = false } };
-	bool is_good = true;
-
-	for (int i = 0; i < sheet->count && is_good; i++)
-		is_good = sheet_read(sheet, i, &values[i], fault);
-	if (is_good && block->kind == BLOCK_HEAD)
-		is_good = axis_check(filling->editor, &values[HEAD_AXIS], fault);
-	if (!is_good) {
-		values_drop(values, sheet);
-		return false;
+		if (sheet_says(sheet, first + i, block_value(block, a)))
+			continue;
+		if (!sheet_read(sheet, first + i, &value, fault))
+			return false;
+		block_set(block, a, value);
 	}
-	for (int i = 0; i < sheet->count; i++)
-		block_set(block, block_first(block->kind) + (enum attribute)i, values[i]);
 	return true;
 }
 
-_Static_assert(HEAD_TITLE == 0, "the head's attributes are numbered from 0");
-
-bool block_sheet_fill(struct editor *editor, struct block *block, const char *title)
+/* Adds what a note's field says now; nothing where it was emptied. */
+static bool note_read(const struct sheet *sheet, int field, const struct value *was,
+	struct block *out, struct fault *fault)
 {
-	struct filling filling = { editor, block };
-	struct sheet sheet;
-	bool is_filled;
+	struct value note;
 
-	sheet_init(&sheet, (int)(block_last(block->kind) - block_first(block->kind)) + 1);
-	sheet.title = title;
-	sheet.done = "set all this";
-	sheet.units = plot_units(&editor->plot);
-	sheet.accept = fields_accept;
-	sheet.owner = &filling;
-	fields_set(&sheet, block);
-	is_filled = editor->asker->fill(editor->asker, &sheet);
-	sheet_fini(&sheet);
-	return is_filled;
+	if (was->set && sheet_says(sheet, field, was)) {
+		block_add_note(out, memory_string(was->as.text));
+		return true;
+	}
+	if (!sheet_read(sheet, field, &note, fault))
+		return false;
+	if (note.set)
+		block_add_note(out, memory_string(note.as.text));
+	value_fini(VALUE_TEXT, &note);
+	return true;
+}
+
+/* All notes anew, into a block that has none. */
+static bool notes_read(const struct sheet *sheet, int first, const struct block *block,
+	struct block *out, struct fault *fault)
+{
+	int shown = notes_shown(block);
+
+	for (int i = 0; i < shown; i++) {
+		struct value was = note_value(block, i);
+
+		if (!note_read(sheet, first + i, &was, out, fault))
+			return false;
+	}
+	for (size_t i = (size_t)shown; i < block->notes.count; i++)
+		block_add_note(out, memory_string(block->notes.texts[i]));
+	return note_read(sheet, first + shown, &(struct value){ .set = false }, out, fault);
+}
+
+bool block_fields_read(const struct sheet *sheet, int first, struct block *block,
+	struct fault *fault)
+{
+	struct block filled = block_copy(block), noted = { .kind = block->kind };
+	struct notes before = filled.notes;
+	bool is_good = attributes_read(sheet, first, &filled, fault) &&
+		notes_read(sheet, first + attributes(block), block, &noted, fault);
+
+	filled.notes = noted.notes;
+	noted.notes = before;
+	block_fini(&noted);
+	if (is_good) {
+		struct block old = *block;
+
+		*block = filled;
+		filled = old;
+	}
+	block_fini(&filled);
+	return is_good;
 }

@@ -101,13 +101,21 @@ bool editor_stroke(struct editor *editor)
 	return true;
 }
 
-/* After a step back or on: `at` is where it happened. */
+static struct place held(const struct ground *ground, struct place at)
+{
+	return (struct place){ at.x < ground->columns ? at.x : ground->columns - 1,
+		at.y < ground->rows ? at.y : ground->rows - 1 };
+}
+
+/* After a step back or on: `at` is where it happened. The ground may have another size now. */
 static void stepped(struct editor *editor, int by, struct place at)
 {
 	editor->position += by;
 	editor->is_stale = true;
 	if (ground_holds(&editor->plot.ground, at.x, at.y))
 		editor->cursor = at;
+	editor->cursor = held(&editor->plot.ground, editor->cursor);
+	editor->peg = held(&editor->plot.ground, editor->peg);
 	if (editor->hand != OPEN_GROUND && !plot_entry(&editor->plot, editor->hand))
 		editor->hand = OPEN_GROUND;
 }

@@ -4,11 +4,19 @@
 #include "screen/draw.h"
 #include "screen/encode.h"
 #include "screen/status.h"
+#include "screen/width.h"
 
+#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
-enum { MARGIN = 2, LABEL_COLUMNS = 23, FIELD_COLUMNS = 21, TITLE_ROWS = 2, TYPED_MOST = 512 };
+enum {
+	MARGIN = 2, TITLE_ROWS = 2,
+	ROW_COLUMNS = 44,    /* a label and its field */
+	LABEL_COLUMNS = 23,
+	WIDE_AT = 12,        /* where a field for a whole sentence begins */
+	TYPED_MOST = 2 * NOTE_MOST + 1
+};
 
 struct filling {
 	struct front front; /* first */
@@ -16,7 +24,7 @@ struct filling {
 	FIELD **fields;
 	char **seen;        /* what curses had in each field when it was last looked at */
 	FORM *form;
-	WINDOW *pad;        /* one row a field; the part in view is copied to the screen */
+	WINDOW *pad;        /* one row a field; the part in view is copied to the screen, then labelled */
 	bool is_fresh;      /* the field was just come to: typing replaces what it says */
 	struct fault fault; /* what is wrong, on the message row; no words: nothing */
 };
@@ -33,6 +41,13 @@ static bool is_last(const struct filling *filling)
 
 /* ---- Drawing ---------------------------------------------------------------------------------- */
 
+static int column_of(const struct field *field)
+{
+	bool is_sentence = field->rule->kind == VALUE_TEXT && field->rule->most > 1;
+
+	return is_sentence ? WIDE_AT : LABEL_COLUMNS;
+}
+
 /* The first field in view, so that the current one is. */
 static int top_of(const struct filling *filling, int rows)
 {
@@ -43,13 +58,12 @@ static int top_of(const struct filling *filling, int rows)
 
 static void draw_row(const struct field *field, const struct area *area, int row)
 {
-	struct area value = { area->row, area->column + LABEL_COLUMNS, area->rows, FIELD_COLUMNS };
 	struct text unset = TEXT_EMPTY;
 
 	draw_text(area, row, 0, field->label, LOOK_PLAIN);
 	if (field->typed[0] == '\0' && field->unset) {
 		text_print(&unset, "[%s]", field->unset);
-		draw_text(&value, row, 0, unset.bytes, LOOK_PLAIN);
+		draw_text(area, row, column_of(field), unset.bytes, LOOK_PLAIN);
 	}
 	text_fini(&unset);
 }
@@ -59,37 +73,56 @@ static void draw_fields(const struct filling *filling, const struct area *area)
 	int count = filling->sheet->count, rows = count < area->rows ? count : area->rows;
 	int top = top_of(filling, rows), y, x;
 
-	copywin(filling->pad, stdscr, top, 0, area->row, area->column + LABEL_COLUMNS,
-		area->row + rows - 1, area->column + LABEL_COLUMNS + FIELD_COLUMNS - 1, FALSE);
+	copywin(filling->pad, stdscr, top, 0, area->row, area->column, area->row + rows - 1,
+		area->column + ROW_COLUMNS - 1, FALSE);
 	for (int i = 0; i < rows; i++)
 		draw_row(&filling->sheet->fields[top + i], area, i);
 	getyx(filling->pad, y, x);
-	move(area->row + y - top, area->column + LABEL_COLUMNS + x);
+	move(area->row + y - top, area->column + x);
 }
 
-static void draw_message(const struct filling *filling, const struct layout *layout)
+/* Says that there are more fields than are in view. */
+static void draw_title(const struct filling *filling, const struct area *area)
+{
+	int count = filling->sheet->count;
+	char place[32];
+
+	draw_text(area, 0, 0, filling->sheet->title, LOOK_STRONG);
+	snprintf(place, sizeof place, "  %d of %d", current(filling) + 1, count);
+	if (area->rows < TITLE_ROWS + count)
+		draw_right(area, 0, place, LOOK_PLAIN);
+}
+
+/* What is wrong; or the whole of what the field has no room for; or what holds while it is unset. */
+static void message_add(const struct filling *filling, struct text *words)
 {
 	const struct field *field = &filling->sheet->fields[current(filling)];
-	struct text words = TEXT_EMPTY;
 
 	if (filling->fault.words.length)
-		text_add(&words, filling->fault.words.bytes);
+		text_add(words, filling->fault.words.bytes);
+	else if (width_of(field->typed) > ROW_COLUMNS - column_of(field))
+		text_add(words, field->typed);
 	else if (field->typed[0] == '\0' && field->unset)
-		text_print(&words, "%s: unset, so %s.", field->label, field->unset);
-	if (words.length)
-		status_message(layout, words.bytes);
-	text_fini(&words);
+		text_print(words, "%s: unset, so %s.", field->label, field->unset);
 }
 
 static void filling_draw(const struct front *front, const struct layout *layout)
 {
 	const struct filling *filling = (const struct filling *)front;
 	struct area area = layout->form, inner;
+	struct text words = TEXT_EMPTY;
+	int lines;
 
+	message_add(filling, &words);
+	lines = words.length ? width_lines(words.bytes, layout->message.columns) : 1;
 	draw_sheet(&area);
 	inner = (struct area){ area.row, area.column + MARGIN, area.rows, area.columns - MARGIN };
-	draw_text(&inner, 0, 0, filling->sheet->title, LOOK_STRONG);
-	draw_message(filling, layout);
+	/* A message of more lines stands over the form's last rows. */
+	inner.rows -= lines - 1;
+	draw_title(filling, &inner);
+	if (words.length)
+		status_message(layout, words.bytes);
+	text_fini(&words);
 	inner.row += TITLE_ROWS;
 	inner.rows -= TITLE_ROWS;
 	draw_fields(filling, &inner);
@@ -118,14 +151,15 @@ static void field_show(struct filling *filling, int at)
 	filling->seen[at] = buffer_taken(filling->fields[at]);
 }
 
-static FIELD *field_open(int row)
+static FIELD *field_open(const struct field *field, int row)
 {
-	FIELD *field = new_field(1, FIELD_COLUMNS, row, 0, 0, 0);
+	int column = column_of(field);
+	FIELD *opened = new_field(1, ROW_COLUMNS - column, row, column, 0, 0);
 
-	field_opts_off(field, O_STATIC);
-	set_max_field(field, TYPED_MOST);
-	set_field_back(field, draw_look(LOOK_FIELD));
-	return field;
+	field_opts_off(opened, O_STATIC);
+	set_max_field(opened, TYPED_MOST);
+	set_field_back(opened, draw_look(LOOK_FIELD));
+	return opened;
 }
 
 static void filling_open(struct filling *filling, struct sheet *sheet)
@@ -137,11 +171,11 @@ static void filling_open(struct filling *filling, struct sheet *sheet)
 	filling->fields = memory_new(count + 1, sizeof(FIELD *));
 	filling->seen = memory_new(count, sizeof(char *));
 	for (int i = 0; i < sheet->count; i++) {
-		filling->fields[i] = field_open(i);
+		filling->fields[i] = field_open(&sheet->fields[i], i);
 		field_show(filling, i);
 	}
 	filling->form = new_form(filling->fields);
-	filling->pad = newpad(sheet->count, FIELD_COLUMNS);
+	filling->pad = newpad(sheet->count, ROW_COLUMNS);
 	set_form_win(filling->form, filling->pad);
 	set_form_sub(filling->form, filling->pad);
 	post_form(filling->form);
@@ -158,7 +192,7 @@ static void filling_close(struct filling *filling)
 	}
 	free(filling->fields);
 	free(filling->seen);
-	text_fini(&filling->fault.words);
+	fault_fini(&filling->fault);
 	delwin(filling->pad);
 }
 
@@ -193,7 +227,7 @@ static void typed_take(struct filling *filling)
 	free(words);
 	free(filling->seen[at]);
 	filling->seen[at] = now;
-	text_clear(&filling->fault.words);
+	fault_clear(&filling->fault);
 	if (filling->sheet->changed) {
 		filling->sheet->changed(filling->sheet, at);
 		others_show(filling);
@@ -202,16 +236,18 @@ static void typed_take(struct filling *filling)
 
 static void go(struct filling *filling, int request)
 {
+	fault_clear(&filling->fault);
 	form_driver(filling->form, request);
 	form_driver(filling->form, REQ_BEG_FIELD);
 	filling->is_fresh = true;
 }
 
+/* Goes to what is wrong, to be mended rather than typed anew. */
 static void go_to(struct filling *filling, int field)
 {
 	set_current_field(filling->form, filling->fields[field]);
-	form_driver(filling->form, REQ_BEG_FIELD);
-	filling->is_fresh = true;
+	form_driver(filling->form, REQ_END_FIELD);
+	filling->is_fresh = false;
 }
 
 static void insert(struct filling *filling, int character)
@@ -277,26 +313,50 @@ static int word_index(const struct field *field)
 	return -1;
 }
 
-/* Turns to the next word, or the one before; unset is one of them where nothing is needed. */
-static void choice_turn(struct filling *filling, int by)
+static void word_set(struct filling *filling, const char *word)
 {
-	int at = current(filling);
-	struct field *field = &filling->sheet->fields[at];
-	int first = field->required ? 0 : -1, count = words_count(field->rule->words);
-	int word = word_index(field) + by;
-
-	word = word < first ? count - 1 : word >= count ? first : word;
-	set_field_buffer(filling->fields[at], 0, word < 0 ? "" : field->rule->words[word]);
+	set_field_buffer(filling->fields[current(filling)], 0, word);
 	form_driver(filling->form, REQ_BEG_FIELD);
 	typed_take(filling);
 }
 
+/* Turns to the next word, or the one before; unset is one of them where nothing is needed. */
+static void choice_turn(struct filling *filling, int by)
+{
+	const struct field *field = &filling->sheet->fields[current(filling)];
+	int first = field->required ? 0 : -1, count = words_count(field->rule->words);
+	int word = word_index(field) + by;
+
+	word = word < first ? count - 1 : word >= count ? first : word;
+	word_set(filling, word < 0 ? "" : field->rule->words[word]);
+}
+
+/* Turns to the next word that begins so, if there is one. */
+static void choice_seek(struct filling *filling, int letter)
+{
+	const struct field *field = &filling->sheet->fields[current(filling)];
+	int count = words_count(field->rule->words), at = word_index(field);
+
+	for (int i = 1; i <= count; i++) {
+		const char *word = field->rule->words[(at + i) % count];
+
+		if (word[0] == letter) {
+			word_set(filling, word);
+			return;
+		}
+	}
+}
+
 static void choice_key(struct filling *filling, int key)
 {
-	if (key == PRESS_LEFT || key == PRESS_BACKSPACE)
+	if (key == PRESS_LEFT)
 		choice_turn(filling, -1);
-	else if (key == PRESS_RIGHT || (key >= ' ' && key < PRESS_FIRST))
+	else if (key == PRESS_RIGHT || key == ' ')
 		choice_turn(filling, 1);
+	else if (key == PRESS_BACKSPACE || key == PRESS_DELETE)
+		word_set(filling, "");
+	else if (key > ' ' && key < PRESS_FIRST)
+		choice_seek(filling, key);
 }
 
 /* ---- Keys ------------------------------------------------------------------------------------- */
@@ -330,23 +390,67 @@ static void filling_key(struct filling *filling, const struct keys *keys, int ke
 {
 	if (key == PRESS_UP || key == PRESS_BACK_TAB)
 		go(filling, REQ_PREV_FIELD);
-	else if (key == PRESS_DOWN || key == PRESS_TAB || key == PRESS_ENTER)
+	else if (key == PRESS_DOWN || key == PRESS_TAB)
 		go(filling, REQ_NEXT_FIELD);
-	else if (key == PRESS_PAGE_UP || key == PRESS_PAGE_DOWN)
-		go_to(filling, key == PRESS_PAGE_UP ? 0 : filling->sheet->count - 1);
+	else if (key == PRESS_PAGE_UP)
+		go(filling, REQ_FIRST_FIELD);
+	else if (key == PRESS_PAGE_DOWN)
+		go(filling, REQ_LAST_FIELD);
 	else if (is_choice(filling))
 		choice_key(filling, key);
 	else
 		typing_key(filling, keys, key);
 }
 
+/* Types what was offered instead of what is wrong. */
+static void offer_take(struct filling *filling)
+{
+	int at = filling->fault.field;
+
+	sheet_type(filling->sheet, at, filling->fault.offer.bytes);
+	fault_clear(&filling->fault);
+	field_show(filling, at);
+	if (filling->sheet->changed)
+		filling->sheet->changed(filling->sheet, at);
+}
+
+/* Whether the current field is right; else the fault says why, and the cursor stays. */
+static bool is_right(struct filling *filling)
+{
+	struct sheet *sheet = filling->sheet;
+	struct value value;
+	int at = current(filling);
+
+	fault_clear(&filling->fault);
+	if (!sheet_read(sheet, at, &value, &filling->fault)) {
+		filling->is_fresh = false;
+		return false;
+	}
+	value_fini(sheet->fields[at].rule->kind, &value);
+	return true;
+}
+
 /* True where the sheet is taken as it is; else the field at fault is gone to. */
 static bool is_taken(struct filling *filling)
 {
-	text_clear(&filling->fault.words);
+	fault_clear(&filling->fault);
 	if (filling->sheet->accept(filling->sheet, &filling->fault))
 		return true;
-	go_to(filling, filling->fault.field);
+	if (filling->fault.words.length)
+		go_to(filling, filling->fault.field);
+	return false;
+}
+
+/* Enter: the offer first, then the next field, at last the whole sheet. True where it is done. */
+static bool enter(struct filling *filling)
+{
+	if (filling->fault.offer.length)
+		offer_take(filling);
+	if (!is_right(filling))
+		return false;
+	if (is_last(filling))
+		return is_taken(filling);
+	go(filling, REQ_NEXT_FIELD);
 	return false;
 }
 
@@ -356,9 +460,14 @@ static void filling_show(struct stage *stage, struct filling *filling)
 
 	if (is_last(filling))
 		keys[3] = filling->sheet->done;
+	if (filling->fault.offer.length)
+		keys[3] = "take it";
 	if (is_choice(filling)) {
 		keys[6] = "Space";
 		keys[7] = "another word";
+	} else if (!is_last(filling)) {
+		keys[6] = "PgDn";
+		keys[7] = "to the end";
 	}
 	filling->front.keys = keys;
 	pos_form_cursor(filling->form);
@@ -375,8 +484,8 @@ bool form_fill(struct stage *stage, struct sheet *sheet)
 	while (!is_done && key != PRESS_ESCAPE && key != PRESS_OVER) {
 		filling_show(stage, &filling);
 		key = stage_key(stage);
-		if (key == PRESS_ENTER && is_last(&filling))
-			is_done = is_taken(&filling);
+		if (key == PRESS_ENTER)
+			is_done = enter(&filling);
 		else
 			filling_key(&filling, &stage->keys, key);
 	}

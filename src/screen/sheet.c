@@ -1,5 +1,6 @@
 #include "screen/sheet.h"
 #include "base/memory.h"
+#include "screen/offer.h"
 
 #include <stdarg.h>
 #include <stdio.h>
@@ -32,17 +33,33 @@ void sheet_type(struct sheet *sheet, int field, const char *typed)
 	sheet->fields[field].typed = copy;
 }
 
-void sheet_type_value(struct sheet *sheet, int field, const struct value *value)
+/* An unset value has no words. */
+static struct text value_words(const struct sheet *sheet, int field, const struct value *value)
 {
 	const struct value_rule *rule = sheet->fields[field].rule;
 	struct text words = TEXT_EMPTY;
 
-	if (value->set && rule->kind == VALUE_TEXT)
-		text_add(&words, value->as.text);
-	else if (value->set)
+	text_add(&words, value->set && rule->kind == VALUE_TEXT ? value->as.text : "");
+	if (value->set && rule->kind != VALUE_TEXT)
 		value_write(&words, rule, value, sheet->units);
-	sheet_type(sheet, field, words.bytes ? words.bytes : "");
+	return words;
+}
+
+void sheet_type_value(struct sheet *sheet, int field, const struct value *value)
+{
+	struct text words = value_words(sheet, field, value);
+
+	sheet_type(sheet, field, words.bytes);
 	text_fini(&words);
+}
+
+bool sheet_says(const struct sheet *sheet, int field, const struct value *value)
+{
+	struct text words = value_words(sheet, field, value);
+	bool says = strcmp(words.bytes, sheet->fields[field].typed) == 0;
+
+	text_fini(&words);
+	return says;
 }
 
 bool fault_set(struct fault *fault, int field, const char *format, ...)
@@ -53,10 +70,22 @@ bool fault_set(struct fault *fault, int field, const char *format, ...)
 	va_start(list, format);
 	vsnprintf(words, sizeof words, format, list);
 	va_end(list);
+	fault_clear(fault);
 	fault->field = field;
-	text_clear(&fault->words);
 	text_add(&fault->words, words);
 	return false;
+}
+
+void fault_clear(struct fault *fault)
+{
+	text_clear(&fault->words);
+	text_clear(&fault->offer);
+}
+
+void fault_fini(struct fault *fault)
+{
+	text_fini(&fault->words);
+	text_fini(&fault->offer);
 }
 
 static bool is_blank(const char *typed)
@@ -89,6 +118,21 @@ static bool typed_read(const struct field *field, enum units units, struct value
 	return done;
 }
 
+static bool refuse(const struct sheet *sheet, int at, const struct diag *d, struct fault *fault)
+{
+	const struct field *field = &sheet->fields[at];
+	struct text offer = TEXT_EMPTY;
+
+	fault_set(fault, at, "%s: found %s, expected %s", field->label, d->found, d->expected);
+	if (offer_units(field->rule, sheet->units, field->typed, &offer)) {
+		fault_set(fault, at, "%s: %s has no unit. %s? Enter takes it.", field->label,
+			field->typed, offer.bytes);
+		text_add(&fault->offer, offer.bytes);
+	}
+	text_fini(&offer);
+	return false;
+}
+
 bool sheet_read(const struct sheet *sheet, int at, struct value *value, struct fault *fault)
 {
 	const struct field *field = &sheet->fields[at];
@@ -97,7 +141,10 @@ bool sheet_read(const struct sheet *sheet, int at, struct value *value, struct f
 	*value = (struct value){ .set = false };
 	if (is_blank(field->typed))
 		return !field->required || fault_set(fault, at, "%s: needed here", field->label);
-	if (typed_read(field, sheet->units, value, &d))
+	if (!typed_read(field, sheet->units, value, &d))
+		return refuse(sheet, at, &d, fault);
+	if (!sheet->check || sheet->check(sheet, at, value, fault))
 		return true;
-	return fault_set(fault, at, "%s: found %s, expected %s", field->label, d.found, d.expected);
+	value_fini(field->rule->kind, value);
+	return false;
 }
