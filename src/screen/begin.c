@@ -71,8 +71,11 @@ static void metric_set(struct details *details, size_t row)
 	for (size_t i = 0; metric[row].letter && i < details->legend_count; i++)
 		if (details->legend[i].letter == metric[row].letter)
 			block = &details->legend[i].block;
-	if (!value_scan(&s, &attribute_row(metric[row].attribute)->rule, UNITS_METRIC, &value, &d))
-		assert(!"the table's values are good ones");
+	bool is_good = value_scan(&s, &attribute_row(metric[row].attribute)->rule, UNITS_METRIC,
+		&value, &d);
+
+	assert(is_good); /* the table's values are */
+	(void)is_good;
 	block_set(block, metric[row].attribute, value);
 }
 
