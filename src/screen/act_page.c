@@ -1,9 +1,12 @@
 #include "screen/acts.h"
 
+/* A page that is turned to is there to be seen. */
 static void turn_to(struct editor *editor, int page)
 {
 	editor->page = page;
 	editor->page_top = 0;
+	if (editor->panel == PANEL_HIDDEN)
+		editor->panel = PANEL_NORMAL;
 }
 
 void act_next_page(struct editor *editor, int key)

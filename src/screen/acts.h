@@ -31,6 +31,13 @@ void act_arrow(struct editor *editor, int key);
 void act_edge(struct editor *editor, int key);
 void act_step(struct editor *editor, int key);
 void act_place(struct editor *editor, int key);
+/* act_view.c */
+void act_nearer(struct editor *editor, int key);
+void act_farther(struct editor *editor, int key);
+void act_overview(struct editor *editor, int key);
+void act_centre(struct editor *editor, int key);
+void act_scroll(struct editor *editor, int key);
+void act_panel(struct editor *editor, int key);
 /* act_lay.c */
 void act_take(struct editor *editor, int key);
 void act_lay(struct editor *editor, int key);

@@ -4,6 +4,8 @@
 
 #include "screen/layout.h"
 
+#include <stddef.h>
+
 enum look {
 	LOOK_PLAIN,
 	LOOK_STRONG,  /* headings, states, keys */

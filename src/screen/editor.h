@@ -7,7 +7,9 @@
 #include "plot/lay.h"
 #include "plot/store.h"
 #include "screen/ask.h"
+#include "screen/layout.h"
 #include "screen/pages.h"
+#include "screen/view.h"
 
 enum state { STATE_REST, STATE_TRAIL, STATE_PEGGED, STATE_QUESTION, STATE_FORM };
 enum { EDITOR_STATES = STATE_PEGGED + 1, STROKES_A_RESCUE = 10, STEP_MOST = 12 };
@@ -33,6 +35,8 @@ struct editor {
 	bool is_trailing, is_pegged;
 	bool told_outside;  /* that images fall outside the plan, since the mirror was last turned */
 
+	struct view view;
+	enum panel_width panel;
 	int page, page_top; /* shown in the panel: which, and its first line */
 	struct text message; /* for the message row; empty: nothing to say */
 

@@ -19,6 +19,8 @@ static const struct {
 	{ KEY_DOWN, PRESS_DOWN }, { KEY_HOME, PRESS_HOME }, { KEY_END, PRESS_END },
 	{ KEY_PPAGE, PRESS_PAGE_UP }, { KEY_NPAGE, PRESS_PAGE_DOWN }, { KEY_ENTER, PRESS_ENTER },
 	{ KEY_BTAB, PRESS_BACK_TAB }, { KEY_BACKSPACE, PRESS_BACKSPACE }, { KEY_DC, PRESS_DELETE },
+	{ KEY_SLEFT, PRESS_VIEW_LEFT }, { KEY_SRIGHT, PRESS_VIEW_RIGHT },
+	{ KEY_SR, PRESS_VIEW_UP }, { KEY_SF, PRESS_VIEW_DOWN },
 	{ KEY_RESIZE, PRESS_RESIZE },
 	{ '\r', PRESS_ENTER }, { '\n', PRESS_ENTER }, { '\t', PRESS_TAB },
 	{ 0x7f, PRESS_BACKSPACE }, { '\b', PRESS_BACKSPACE }, { 'C' & 0x1f, PRESS_ESCAPE },
@@ -35,6 +37,9 @@ static const struct {
 	{ "\033[H", KEY_HOME }, { "\033[F", KEY_END }, { "\033OH", KEY_HOME }, { "\033OF", KEY_END },
 	{ "\033[1~", KEY_HOME }, { "\033[4~", KEY_END }, { "\033[3~", KEY_DC },
 	{ "\033[5~", KEY_PPAGE }, { "\033[6~", KEY_NPAGE }, { "\033[Z", KEY_BTAB },
+	{ "\033[1;2A", KEY_SR }, { "\033[1;2B", KEY_SF }, { "\033[1;2C", KEY_SRIGHT },
+	{ "\033[1;2D", KEY_SLEFT }, { "\033[a", KEY_SR }, { "\033[b", KEY_SF },
+	{ "\033[c", KEY_SRIGHT }, { "\033[d", KEY_SLEFT },
 	{ "\033[200~", KEY_PASTE }, { "\033[201~", KEY_PASTED },
 };
 

@@ -3,8 +3,8 @@
 enum {
 	RULER_COLUMNS = 5,
 	PANEL_MOST = 26, PANEL_LEAST = 20, PANEL_FULL_AT = 80,
-	FORM_COLUMNS = 46,
-	HERE_LEAST = 7, HERE_MOST = 12
+	FORM_COLUMNS = 46, WIDE_MOST = 48,
+	HERE_LEAST = 7, HERE_MOST = 12, HERE_BELOW = 2
 };
 
 /* The panel's foot has three sevenths of it, as long as that is of use. */
@@ -16,7 +16,7 @@ static int here_rows(int body)
 }
 
 /* The panel narrows between 80 and 60 columns so that the plan keeps its share. */
-static int panel_columns(int columns)
+static int normal_columns(int columns)
 {
 	int spare = PANEL_FULL_AT - columns;
 
@@ -25,61 +25,55 @@ static int panel_columns(int columns)
 	return PANEL_MOST - spare * (PANEL_MOST - PANEL_LEAST) / (PANEL_FULL_AT - LEAST_COLUMNS);
 }
 
-struct layout layout_of(int rows, int columns)
+static int panel_columns(int columns, enum panel_width panel)
 {
-	int body = rows - 3, panel = panel_columns(columns), left = columns - panel;
-	int here = here_rows(body);
-	int plan = (left - 1 - RULER_COLUMNS) / CELL_COLUMNS * CELL_COLUMNS;
+	int half = columns / 2;
 
-	if (rows < LEAST_ROWS || columns < LEAST_COLUMNS)
-		return (struct layout){ .is_too_small = true, .screen = { 0, 0, rows, columns } };
-	return (struct layout){
+	if (panel == PANEL_WIDE)
+		return half < WIDE_MOST ? half : WIDE_MOST;
+	return normal_columns(columns);
+}
+
+/* Panel and foot stand at the right over the whole body, the divider before them. */
+static void panel_place(struct layout *layout, int body, int panel)
+{
+	int left = layout->screen.columns - panel, here = here_rows(body);
+
+	layout->divider = (struct area){ 1, left - 1, body, 1 };
+	layout->panel = (struct area){ 1, left, body - here, panel };
+	layout->here = (struct area){ 1 + body - here, left, here, panel };
+}
+
+/* The plan and its rulers: the body's first rows, from the screen's left. */
+static void plan_place(struct layout *layout, int body, int columns)
+{
+	int plan = (columns - RULER_COLUMNS) / CELL_COLUMNS * CELL_COLUMNS;
+
+	layout->ruler = (struct area){ 1, RULER_COLUMNS, 1, plan };
+	layout->side_ruler = (struct area){ 2, 0, body - 1, RULER_COLUMNS };
+	layout->plan = (struct area){ 2, RULER_COLUMNS, body - 1, plan };
+}
+
+struct layout layout_of(int rows, int columns, enum panel_width panel)
+{
+	int body = rows - 3, right = panel_columns(columns, panel);
+	struct layout layout = {
 		.screen = { 0, 0, rows, columns },
 		.status = { 0, 0, 1, columns },
-		.ruler = { 1, RULER_COLUMNS, 1, plan },
-		.side_ruler = { 2, 0, body - 1, RULER_COLUMNS },
-		.plan = { 2, RULER_COLUMNS, body - 1, plan },
-		.divider = { 1, left - 1, body, 1 },
-		.panel = { 1, left, body - here, panel },
-		.here = { 1 + body - here, left, here, panel },
+		.list = { 1, columns - right - 1, body, right + 1 },
 		.form = { 1, columns - FORM_COLUMNS, body, FORM_COLUMNS },
 		.message = { rows - 2, 0, 1, columns },
 		.keys = { rows - 1, 0, 1, columns },
 	};
-}
 
-/* One direction: `shown` cells from `first` on, of `all`. */
-static int follow(int first, int shown, int all, int cursor)
-{
-	int last = all > shown ? all - shown : 0;
-
-	if (cursor < first)
-		first = cursor - shown / 3;
-	else if (cursor >= first + shown)
-		first = cursor - (shown - 1 - shown / 3);
-	if (first > last)
-		first = last;
-	return first < 0 ? 0 : first;
-}
-
-struct place view_follow(struct place first, const struct area *plan, const struct ground *ground,
-	struct place cursor)
-{
-	return (struct place){
-		follow(first.x, plan->columns / CELL_COLUMNS, ground->columns, cursor.x),
-		follow(first.y, plan->rows, ground->rows, cursor.y),
-	};
-}
-
-static int least(int a, int b)
-{
-	return a < b ? a : b;
-}
-
-struct place view_cells(struct place first, const struct area *plan, const struct ground *ground)
-{
-	return (struct place){
-		least(plan->columns / CELL_COLUMNS, ground->columns - first.x),
-		least(plan->rows, ground->rows - first.y),
-	};
+	if (rows < LEAST_ROWS || columns < LEAST_COLUMNS)
+		return (struct layout){ .is_too_small = true, .screen = { 0, 0, rows, columns } };
+	if (panel == PANEL_HIDDEN) {
+		plan_place(&layout, body - HERE_BELOW, columns);
+		layout.here = (struct area){ 1 + body - HERE_BELOW, 0, HERE_BELOW, columns };
+	} else {
+		plan_place(&layout, body, columns - right - 1);
+		panel_place(&layout, body, right);
+	}
+	return layout;
 }

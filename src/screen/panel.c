@@ -3,7 +3,7 @@
 #include "screen/here.h"
 #include "screen/width.h"
 
-enum { TITLE_ROWS = 1, STAR_COLUMNS = 1, LABEL_LEAST = 8 };
+enum { TITLE_ROWS = 1, STAR_COLUMNS = 1, LABEL_LEAST = 8, HERE_TITLE = 6 };
 
 static const struct page *page_shown(const struct editor *editor)
 {
@@ -96,8 +96,11 @@ static int page_rows(const struct page *page, int columns)
 int panel_top_most(const struct editor *editor, const struct layout *layout)
 {
 	struct area area = lines_area(layout);
-	int over = page_rows(page_shown(editor), area.columns) - area.rows;
+	int over;
 
+	if (editor->panel == PANEL_HIDDEN)
+		return editor->page_top;
+	over = page_rows(page_shown(editor), area.columns) - area.rows;
 	return over > 0 ? over : 0;
 }
 
@@ -124,27 +127,48 @@ static void draw_more(const struct area *panel, int above, int below)
 	text_fini(&words);
 }
 
-static void draw_here(const struct editor *editor, const struct area *area)
+/* In two rows below the plan: one sentence after the other. */
+static void draw_here_below(const struct area *area, struct text *words)
 {
-	struct area inner = { area->row, area->column + STAR_COLUMNS, area->rows,
+	const struct area inner = { area->row, area->column + HERE_TITLE, area->rows,
+		area->columns - HERE_TITLE };
+	struct text joined = TEXT_EMPTY;
+
+	for (size_t i = 0; i + 1 < words->length; i++)
+		if (words->bytes[i] == '\n')
+			text_add(&joined, "; ");
+		else
+			text_add_bytes(&joined, &words->bytes[i], 1);
+	draw_text(area, 0, 0, "here", LOOK_STRONG);
+	draw_wrapped(&inner, 0, joined.bytes, LOOK_PLAIN);
+	text_fini(&joined);
+}
+
+static void draw_here_foot(const struct area *area, const struct text *words)
+{
+	const struct area inner = { area->row, area->column + STAR_COLUMNS, area->rows,
 		area->columns - STAR_COLUMNS };
-	struct text words = TEXT_EMPTY;
 
 	draw_rule(area, 0);
 	draw_text(area, 0, 2, " here ", LOOK_STRONG);
-	here_words(editor, &words);
-	draw_wrapped(&inner, 1, words.bytes, LOOK_PLAIN);
-	text_fini(&words);
+	draw_wrapped(&inner, 1, words->bytes, LOOK_PLAIN);
 }
 
 void panel_draw(const struct editor *editor, const struct layout *layout)
 {
 	struct area area = lines_area(layout);
+	struct text words = TEXT_EMPTY;
 	int rows;
 
-	draw_upright(&layout->divider);
-	draw_title(editor, &layout->panel);
-	rows = draw_lines(page_shown(editor), &area, editor->page_top);
-	draw_more(&layout->panel, editor->page_top, rows - area.rows - editor->page_top);
-	draw_here(editor, &layout->here);
+	here_words(editor, &words);
+	if (editor->panel == PANEL_HIDDEN) {
+		draw_here_below(&layout->here, &words);
+	} else {
+		draw_upright(&layout->divider);
+		draw_title(editor, &layout->panel);
+		rows = draw_lines(page_shown(editor), &area, editor->page_top);
+		draw_more(&layout->panel, editor->page_top, rows - area.rows - editor->page_top);
+		draw_here_foot(&layout->here, &words);
+	}
+	text_fini(&words);
 }

@@ -5,9 +5,9 @@
 #include "screen/editor.h"
 #include "screen/layout.h"
 
-/* The editor is refreshed. */
+/* Hidden, only what is under the cursor is drawn, below the plan. The editor is refreshed. */
 void panel_draw(const struct editor *editor, const struct layout *layout);
-/* How far down the page can be turned so that its end is just seen. */
+/* How far down the page can be turned so that its end is just seen; hidden, it stays as it is. */
 int panel_top_most(const struct editor *editor, const struct layout *layout);
 
 #endif

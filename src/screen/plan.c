@@ -13,46 +13,76 @@ static char letter_shown(char letter, int x, int y)
 	return x % DOT_EVERY == 0 && y % DOT_EVERY == 0 ? '.' : ' ';
 }
 
-static void draw_cell(const struct editor *editor, const struct mirror *mirror,
-	const struct area *plan, struct place at, int column, int row)
+static bool is_pegged_in(const struct editor *editor, const struct scale *scale, struct place first)
 {
-	char letter = ground_cell(&editor->plot.ground, at.x, at.y);
+	struct place peg = editor->peg;
+
+	return editor->is_pegged && peg.x >= first.x && peg.x < first.x + scale->across &&
+		peg.y >= first.y && peg.y < first.y + scale->down;
+}
+
+/* In one column the letter comes first; a peg stands before it, other marks only on open ground. */
+static char single_sign(const struct editor *editor, const struct mirror *mirror, struct place first,
+	char letter)
+{
+	const struct scale *scale = view_scale(&editor->view);
+	enum mark mark = MARK_NONE;
+
+	if (is_pegged_in(editor, scale, first))
+		return mark_sign(MARK_PEG);
+	if (letter == OPEN_GROUND && scale->down == 1)
+		mark = mark_at(editor, mirror, first.x, first.y);
+	if (mark != MARK_NONE)
+		return mark_sign(mark);
+	return letter_shown(letter, first.x / scale->across, first.y / scale->down);
+}
+
+static void draw_block(const struct editor *editor, const struct mirror *mirror,
+	const struct area *plan, struct place first)
+{
+	struct place to = view_character(&editor->view, first);
+	char letter = view_letter(&editor->view, &editor->plot.ground, first);
 	enum look look = LOOK_BED + plot_class_of(&editor->plot, letter);
 
-	draw_character(plan, row, column, letter_shown(letter, at.x, at.y), look);
-	draw_character(plan, row, column + 1,
-		mark_sign(mark_at(editor, mirror, at.x, at.y)), look);
+	if (view_scale(&editor->view)->columns == 1) {
+		draw_character(plan, to.y, to.x, single_sign(editor, mirror, first, letter), look);
+		return;
+	}
+	draw_character(plan, to.y, to.x, letter_shown(letter, first.x, first.y), look);
+	draw_character(plan, to.y, to.x + 1, mark_sign(mark_at(editor, mirror, first.x, first.y)),
+		look);
 }
 
 _Static_assert((int)LOOK_OPEN - (int)LOOK_BED == CLASS_OPEN, "looks follow the classes");
 
 /* Where the plan ends, if there is room to show it. */
-static void draw_end(const struct area *plan, struct place cells)
+static void draw_end(const struct area *plan, int rows, int columns)
 {
-	int columns = cells.x * CELL_COLUMNS;
-
 	if (columns < plan->columns)
-		mvvline_set(plan->row, plan->column + columns, WACS_VLINE, cells.y);
-	if (cells.y < plan->rows)
-		mvhline_set(plan->row + cells.y, plan->column, WACS_HLINE, columns);
-	if (columns < plan->columns && cells.y < plan->rows)
-		mvadd_wch(plan->row + cells.y, plan->column + columns, WACS_LRCORNER);
+		mvvline_set(plan->row, plan->column + columns, WACS_VLINE, rows);
+	if (rows < plan->rows)
+		mvhline_set(plan->row + rows, plan->column, WACS_HLINE, columns);
+	if (columns < plan->columns && rows < plan->rows)
+		mvadd_wch(plan->row + rows, plan->column + columns, WACS_LRCORNER);
 }
 
-void plan_draw(const struct editor *editor, const struct layout *layout, struct place first)
+void plan_draw(const struct editor *editor, const struct layout *layout)
 {
+	const struct view *view = &editor->view;
+	const struct scale *scale = view_scale(view);
 	struct mirror mirror = mirror_of(&editor->plot);
-	struct place cells = view_cells(first, &layout->plan, &editor->plot.ground);
+	struct place blocks = view_blocks(view, &editor->plot.ground);
 
-	for (int y = 0; y < cells.y; y++)
-		for (int x = 0; x < cells.x; x++)
-			draw_cell(editor, &mirror, &layout->plan,
-				(struct place){ first.x + x, first.y + y }, x * CELL_COLUMNS, y);
-	draw_end(&layout->plan, cells);
+	for (int y = 0; y < blocks.y; y++)
+		for (int x = 0; x < blocks.x; x++)
+			draw_block(editor, &mirror, &layout->plan, (struct place){
+				view->first.x + x * scale->across, view->first.y + y * scale->down });
+	draw_end(&layout->plan, blocks.y, blocks.x * scale->columns);
 }
 
-void plan_point(const struct editor *editor, const struct layout *layout, struct place first)
+void plan_point(const struct editor *editor, const struct layout *layout)
 {
-	move(layout->plan.row + editor->cursor.y - first.y,
-		layout->plan.column + (editor->cursor.x - first.x) * CELL_COLUMNS);
+	struct place at = view_character(&editor->view, editor->cursor);
+
+	move(layout->plan.row + at.y, layout->plan.column + at.x);
 }

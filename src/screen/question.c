@@ -13,6 +13,7 @@ enum { MARGIN = 2 };
 
 struct list {
 	struct front front; /* first */
+	const struct stage *stage;
 	const struct question *question;
 	char **words;       /* answers and notes as the locale shows them */
 	ITEM **items;
@@ -39,11 +40,8 @@ static int columns_wanted(const struct question *question)
 
 static struct area list_area(const struct question *question, const struct layout *layout)
 {
-	struct area panel = { layout->panel.row, layout->divider.column,
-		layout->panel.rows + layout->here.rows, layout->panel.columns + layout->divider.columns };
-
-	if (columns_wanted(question) <= panel.columns - MARGIN)
-		return panel;
+	if (columns_wanted(question) <= layout->list.columns - MARGIN)
+		return layout->list;
 	return layout->form;
 }
 
@@ -82,7 +80,7 @@ static const struct front list_front = { STATE_QUESTION, picking, list_draw };
 /* Puts the menu on a pad of the size that the screen has for it now. */
 static void list_post(struct list *list)
 {
-	struct layout layout = stage_layout();
+	struct layout layout = stage_layout(list->stage);
 	struct area area = inner(layout.is_too_small ? (struct area){ 0, 0, LEAST_ROWS, LEAST_COLUMNS } :
 		list_area(list->question, &layout));
 	int room = area.rows - question_rows(list, &area);
@@ -111,9 +109,9 @@ static void list_size(struct list *list)
 	set_current_item(list->menu, current);
 }
 
-static void list_open(struct list *list, const struct question *question)
+static void list_open(struct list *list, const struct stage *stage, const struct question *question)
 {
-	*list = (struct list){ .front = list_front, .question = question };
+	*list = (struct list){ .front = list_front, .stage = stage, .question = question };
 	list->items = memory_new((size_t)question->count + 1, sizeof(ITEM *));
 	list->words = memory_new(2 * (size_t)question->count, sizeof(char *));
 	for (int i = 0; i < question->count; i++) {
@@ -168,7 +166,7 @@ int question_choose(struct stage *stage, const struct question *question)
 	struct list list;
 	int key = PRESS_NOTHING, answer = ANSWER_NONE;
 
-	list_open(&list, question);
+	list_open(&list, stage, question);
 	while (key != PRESS_ENTER && key != PRESS_ESCAPE && key != PRESS_OVER) {
 		stage_show(stage, &list.front);
 		key = stage_key(stage);

@@ -1,7 +1,7 @@
 #include "screen/ruler.h"
 #include "screen/draw.h"
 
-enum { LABEL_EVERY = 5, METRE_PLACES = 3 };
+enum { LABEL_ROWS = 5, LABEL_COLUMNS = 10, METRE_PLACES = 3 };
 
 void ruler_words(struct text *out, nm length, enum units units)
 {
@@ -19,55 +19,66 @@ void ruler_words(struct text *out, nm length, enum units units)
 	}
 }
 
-/* Draws a label, unless it runs over the ruler's end or the cursor's mark stands in it. */
-static void label(const struct area *area, int row, int column, const struct text *words, int mark)
+/* Draws a label, unless it would run over the ruler's end, into the label before, which ends at *end, or
+ * over the cursor's mark. */
+static void label(const struct area *ruler, int column, const struct text *words, int mark, int *end)
 {
-	int end = column + (int)words->length;
+	int behind = column + (int)words->length;
 
-	if (end <= area->columns && (mark < column || mark >= end))
-		draw_text(area, row, column, words->bytes, LOOK_PLAIN);
+	if (behind > ruler->columns || column < *end || (mark >= column && mark < behind))
+		return;
+	draw_text(ruler, 0, column, words->bytes, LOOK_PLAIN);
+	*end = behind + 1;
 }
 
-static void draw_across(const struct editor *editor, const struct area *ruler, struct place first,
-	int cells)
+static void cell_words(const struct editor *editor, int cell, struct text *words)
 {
-	int mark = (editor->cursor.x - first.x) * CELL_COLUMNS;
+	text_clear(words);
+	ruler_words(words, cell * plot_cell(&editor->plot), plot_units(&editor->plot));
+}
+
+static void draw_across(const struct editor *editor, const struct area *ruler, int mark, int blocks)
+{
+	const struct scale *scale = view_scale(&editor->view);
+	int step = scale->across * LABEL_COLUMNS / scale->columns, end = 0;
 	struct text words = TEXT_EMPTY;
 
-	for (int i = 0; i < cells; i++) {
-		if ((first.x + i) % LABEL_EVERY != 0)
+	for (int i = 0; i < blocks; i++) {
+		int cell = editor->view.first.x + i * scale->across;
+
+		if (cell % step != 0)
 			continue;
-		text_clear(&words);
-		ruler_words(&words, (first.x + i) * plot_cell(&editor->plot),
-			plot_units(&editor->plot));
-		label(ruler, 0, i * CELL_COLUMNS, &words, mark);
+		cell_words(editor, cell, &words);
+		label(ruler, i * scale->columns, &words, mark, &end);
 	}
 	text_fini(&words);
-	draw_character(ruler, 0, mark, 'v', LOOK_STRONG);
+	draw_character(ruler, 0, mark, 'v', LOOK_PLAIN);
 }
 
-static void draw_down(const struct editor *editor, const struct area *ruler, struct place first,
-	int cells)
+/* A label as wide as the ruler gives way to the cursor's mark. */
+static void draw_down(const struct editor *editor, const struct area *ruler, int mark, int blocks)
 {
-	int mark = editor->cursor.y - first.y;
+	const struct scale *scale = view_scale(&editor->view);
 	struct text words = TEXT_EMPTY;
 
-	for (int i = 0; i < cells; i++) {
-		if ((first.y + i) % LABEL_EVERY != 0)
+	for (int i = 0; i < blocks; i++) {
+		int cell = editor->view.first.y + i * scale->down;
+
+		if (cell % (scale->down * LABEL_ROWS) != 0)
 			continue;
-		text_clear(&words);
-		ruler_words(&words, (first.y + i) * plot_cell(&editor->plot),
-			plot_units(&editor->plot));
-		label(ruler, i, 0, &words, i == mark ? ruler->columns - 1 : -1);
+		cell_words(editor, cell, &words);
+		if ((int)words.length < ruler->columns + (i != mark))
+			draw_text(ruler, i, 0, words.bytes, LOOK_PLAIN);
 	}
 	text_fini(&words);
-	draw_character(ruler, mark, ruler->columns - 1, '>', LOOK_STRONG);
+	draw_character(ruler, mark, ruler->columns - 1, '>', LOOK_PLAIN);
 }
 
-void ruler_draw(const struct editor *editor, const struct layout *layout, struct place first)
+void ruler_draw(const struct editor *editor, const struct layout *layout)
 {
-	struct place cells = view_cells(first, &layout->plan, &editor->plot.ground);
+	struct place blocks = view_blocks(&editor->view, &editor->plot.ground);
+	struct place mark = view_character(&editor->view, editor->cursor);
 
-	draw_across(editor, &layout->ruler, first, cells.x);
-	draw_down(editor, &layout->side_ruler, first, cells.y);
+	draw_across(editor, &layout->ruler, mark.x, blocks.x);
+	draw_down(editor, &layout->side_ruler, mark.y, blocks.y);
 }

@@ -7,9 +7,9 @@
 #include "screen/status.h"
 #include "screen/terminal.h"
 
-struct layout stage_layout(void)
+struct layout stage_layout(const struct stage *stage)
 {
-	return layout_of(LINES, COLS);
+	return layout_of(LINES, COLS, stage->editor.panel);
 }
 
 static void draw_too_small(const struct editor *editor, const struct layout *layout)
@@ -45,13 +45,13 @@ static void draw_all(const struct stage *stage, const struct layout *layout,
 	const struct editor *editor = &stage->editor;
 
 	status_draw(editor, layout, front ? front->state : editor_state(editor));
-	ruler_draw(editor, layout, stage->first);
-	plan_draw(editor, layout, stage->first);
+	ruler_draw(editor, layout);
+	plan_draw(editor, layout);
 	panel_draw(editor, layout);
 	if (!front) {
 		draw_words(editor, layout);
 		status_keys(editor, layout, editor_state(editor));
-		plan_point(editor, layout, stage->first);
+		plan_point(editor, layout);
 		return;
 	}
 	status_key_words(layout, front->keys);
@@ -60,7 +60,7 @@ static void draw_all(const struct stage *stage, const struct layout *layout,
 
 void stage_show(struct stage *stage, const struct front *front)
 {
-	struct layout layout = stage_layout();
+	struct layout layout = stage_layout(stage);
 	struct editor *editor = &stage->editor;
 	int most;
 
@@ -71,8 +71,8 @@ void stage_show(struct stage *stage, const struct front *front)
 	if (layout.is_too_small) {
 		draw_too_small(editor, &layout);
 	} else {
-		stage->first = view_follow(stage->first, &layout.plan, &editor->plot.ground,
-			editor->cursor);
+		view_fit(&editor->view, layout.plan.rows, layout.plan.columns);
+		view_follow(&editor->view, &editor->plot.ground, editor->cursor);
 		most = panel_top_most(editor, &layout);
 		editor->page_top = editor->page_top < most ? editor->page_top : most;
 		draw_all(stage, &layout, front);
@@ -90,7 +90,7 @@ int stage_key(struct stage *stage)
 		terminal_repaint();
 	if (key == PRESS_PAUSE || key == PRESS_REPAINT)
 		return PRESS_RESIZE;
-	if (stage_layout().is_too_small && key != PRESS_OVER && key != '$')
+	if (stage_layout(stage).is_too_small && key != PRESS_OVER && key != '$')
 		return PRESS_RESIZE;
 	return key;
 }

@@ -13,7 +13,6 @@ struct stage {
 	struct asker asker; /* first: questions come by way of it */
 	struct editor editor;
 	struct keys keys;
-	struct place first; /* cell at the plan's top left */
 };
 
 /* What stands in front of the plan. */
@@ -29,6 +28,6 @@ void stage_show(struct stage *stage, const struct front *front);
 /* The next key; stops and repaints are seen to here and come back as PRESS_RESIZE. On a screen too small
  * to show anything only what ends a session or changes its size comes through. */
 int stage_key(struct stage *stage);
-struct layout stage_layout(void);
+struct layout stage_layout(const struct stage *stage);
 
 #endif

@@ -1,0 +1,91 @@
+#include "screen/acts.h"
+
+static void say_scale(struct editor *editor)
+{
+	const struct scale *scale = view_scale(&editor->view);
+	struct text size = TEXT_EMPTY;
+
+	editor_name_size(editor, scale->across, scale->down, &size);
+	if (scale->down == 1)
+		editor_say(editor, scale->columns == 2 ? "Two columns a cell." : "One column a cell.");
+	else
+		editor_say(editor, "A character stands for %d x %d cells, %s: the commonest letter.",
+			scale->across, scale->down, size.bytes);
+	text_fini(&size);
+}
+
+static void zoom_to(struct editor *editor, int zoom)
+{
+	view_zoom(&editor->view, &editor->plot.ground, editor->cursor, zoom);
+	say_scale(editor);
+}
+
+void act_nearer(struct editor *editor, int key)
+{
+	(void)key;
+	if (editor->view.zoom > 0)
+		zoom_to(editor, editor->view.zoom - 1);
+	else
+		editor_say(editor, "Nearer than two columns a cell is not to be had.");
+}
+
+void act_farther(struct editor *editor, int key)
+{
+	int whole = view_whole(&editor->view, &editor->plot.ground);
+
+	(void)key;
+	if (editor->view.zoom < whole)
+		zoom_to(editor, editor->view.zoom + 1);
+	else
+		editor_say(editor, "The whole plan is in view.");
+}
+
+void act_overview(struct editor *editor, int key)
+{
+	struct view *view = &editor->view;
+	int whole = view_whole(view, &editor->plot.ground), zoom = view->zoom;
+
+	(void)key;
+	if (zoom < whole) {
+		view->near = zoom;
+		zoom_to(editor, whole);
+	} else if (view->near < zoom) {
+		zoom_to(editor, view->near);
+	} else {
+		editor_say(editor, "The whole plan is in view.");
+	}
+}
+
+void act_centre(struct editor *editor, int key)
+{
+	(void)key;
+	view_centre(&editor->view, &editor->plot.ground, editor->cursor);
+}
+
+/* The cursor comes along where it would be left behind; a trail is not laid by that. */
+void act_scroll(struct editor *editor, int key)
+{
+	const struct ground *ground = &editor->plot.ground;
+	int right = key == PRESS_VIEW_LEFT ? -1 : key == PRESS_VIEW_RIGHT ? 1 : 0;
+	int down = key == PRESS_VIEW_UP ? -1 : key == PRESS_VIEW_DOWN ? 1 : 0;
+
+	if (!view_scroll(&editor->view, ground, right, down))
+		editor_say(editor, "The plan ends here.");
+	editor->cursor = view_nearest(&editor->view, ground, editor->cursor);
+}
+
+void act_panel(struct editor *editor, int key)
+{
+	static const struct {
+		enum panel_width next;
+		const char *words;
+	} turns[] = {
+		[PANEL_NORMAL] = { PANEL_WIDE, "The panel is wide." },
+		[PANEL_WIDE] = { PANEL_HIDDEN, "The panel is hidden; : or Tab brings it back." },
+		[PANEL_HIDDEN] = { PANEL_NORMAL, "The panel is back." },
+	};
+
+	(void)key;
+	editor_say(editor, "%s", turns[editor->panel].words);
+	editor->panel = turns[editor->panel].next;
+}
