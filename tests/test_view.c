@@ -26,7 +26,7 @@ static struct place view_at_random(struct random *r, struct view *view, struct g
 
 	*ground = (struct ground){ random_between(r, 1, SIDE_MOST), random_between(r, 1, SIDE_MOST),
 		NULL };
-	*view = view_of(random_below(r, SCALES), random_between(r, 12, 57),
+	*view = view_of(random_below(r, GRAINS), random_between(r, 12, 57),
 		2 * random_between(r, 12, 97));
 	cursor = random_cell(r, ground);
 	view_follow(view, ground, cursor);
@@ -36,27 +36,27 @@ static struct place view_at_random(struct random *r, struct view *view, struct g
 /* The view starts at a block, and leaves no room unused that the ground could fill. */
 static void check_view(const struct view *view, const struct ground *ground)
 {
-	const struct scale *scale = view_scale(view);
+	const struct grain *grain = view_grain(view);
 	struct place blocks = view_blocks(view, ground);
-	int across = view->columns / scale->columns, down = view->rows;
+	int across = view->columns / grain->columns, down = view->rows;
 
 	ck_assert_int_ge(view->first.x, 0);
 	ck_assert_int_ge(view->first.y, 0);
-	ck_assert_int_eq(view->first.x % scale->across, 0);
-	ck_assert_int_eq(view->first.y % scale->down, 0);
+	ck_assert_int_eq(view->first.x % grain->across, 0);
+	ck_assert_int_eq(view->first.y % grain->down, 0);
 	ck_assert(blocks.x == across || (blocks.x < across && view->first.x == 0 &&
-		blocks.x == (ground->columns + scale->across - 1) / scale->across));
+		blocks.x == (ground->columns + grain->across - 1) / grain->across));
 	ck_assert(blocks.y == down || (blocks.y < down && view->first.y == 0 &&
-		blocks.y == (ground->rows + scale->down - 1) / scale->down));
+		blocks.y == (ground->rows + grain->down - 1) / grain->down));
 }
 
 static bool is_in_view(const struct view *view, const struct ground *ground, struct place cell)
 {
-	const struct scale *scale = view_scale(view);
+	const struct grain *grain = view_grain(view);
 	struct place blocks = view_blocks(view, ground), first = view->first;
 
-	return cell.x >= first.x && cell.x < first.x + blocks.x * scale->across &&
-		cell.y >= first.y && cell.y < first.y + blocks.y * scale->down;
+	return cell.x >= first.x && cell.x < first.x + blocks.x * grain->across &&
+		cell.y >= first.y && cell.y < first.y + blocks.y * grain->down;
 }
 
 /* ---- Zooms ------------------------------------------------------------------------------------- */
@@ -74,15 +74,15 @@ START_TEST(the_nearest_zoom_has_two_columns_a_cell_and_the_next_has_one)
 	view.zoom = 2;
 	ck_assert_int_eq(view_blocks(&view, &ground).x, 48);
 	ck_assert_int_eq(view_blocks(&view, &ground).y, 20);
-	ck_assert_int_eq(view_scale(&view)->down, 2);
+	ck_assert_int_eq(view_grain(&view)->down, 2);
 }
 END_TEST
 
 START_TEST(each_zoom_shows_more_and_blocks_keep_the_proportions)
 {
-	for (int zoom = 1; zoom < SCALES; zoom++) {
+	for (int zoom = 1; zoom < GRAINS; zoom++) {
 		struct view near = view_of(zoom - 1, 20, 48), far = view_of(zoom, 20, 48);
-		const struct scale *a = view_scale(&near), *b = view_scale(&far);
+		const struct grain *a = view_grain(&near), *b = view_grain(&far);
 
 		ck_assert_int_ge(b->across * a->columns, a->across * b->columns);
 		ck_assert_int_ge(b->down, a->down);
@@ -100,8 +100,8 @@ START_TEST(the_largest_plan_is_seen_whole_on_the_smallest_screen)
 
 	view.zoom = view_whole(&view, &ground);
 	blocks = view_blocks(&view, &ground);
-	ck_assert_int_ge(blocks.x * view_scale(&view)->across, SIDE_MOST);
-	ck_assert_int_ge(blocks.y * view_scale(&view)->down, SIDE_MOST);
+	ck_assert_int_ge(blocks.x * view_grain(&view)->across, SIDE_MOST);
+	ck_assert_int_ge(blocks.y * view_grain(&view)->down, SIDE_MOST);
 }
 END_TEST
 
@@ -117,13 +117,13 @@ START_TEST(the_overview_is_the_nearest_zoom_that_shows_all)
 		view_at_random(&r, &view, &ground);
 		whole = view_whole(&view, &ground);
 		for (int zoom = 0; zoom <= whole; zoom++) {
-			const struct scale *scale;
+			const struct grain *grain;
 			bool is_whole;
 
 			view.zoom = zoom;
-			scale = view_scale(&view);
-			is_whole = view.columns / scale->columns * scale->across >= ground.columns &&
-				view.rows * scale->down >= ground.rows;
+			grain = view_grain(&view);
+			is_whole = view.columns / grain->columns * grain->across >= ground.columns &&
+				view.rows * grain->down >= ground.rows;
 			ck_assert_msg(is_whole == (zoom == whole), "%d x %d, zoom %d", ground.columns,
 				ground.rows, zoom);
 		}
@@ -170,7 +170,7 @@ START_TEST(wherever_the_cursor_goes_it_is_in_view)
 		view_centre(&view, &ground, cursor);
 		check_view(&view, &ground);
 		ck_assert(is_in_view(&view, &ground, cursor));
-		view_zoom(&view, &ground, cursor, random_below(&r, SCALES));
+		view_zoom(&view, &ground, cursor, random_below(&r, GRAINS));
 		check_view(&view, &ground);
 		ck_assert(is_in_view(&view, &ground, cursor));
 	}
@@ -202,18 +202,18 @@ START_TEST(over_an_edge_the_view_moves_by_a_third_at_every_zoom)
 
 	for (int zoom = 0; zoom < 4; zoom++) {
 		struct view view = view_of(zoom, 20, 48);
-		const struct scale *scale = view_scale(&view);
-		int shown = 48 / scale->columns, third = shown / 3;
-		struct place right = { 100 * scale->across + shown * scale->across, 50 * scale->down };
+		const struct grain *grain = view_grain(&view);
+		int shown = 48 / grain->columns, third = shown / 3;
+		struct place right = { 100 * grain->across + shown * grain->across, 50 * grain->down };
 
-		view.first = (struct place){ 100 * scale->across, 40 * scale->down };
+		view.first = (struct place){ 100 * grain->across, 40 * grain->down };
 		view_follow(&view, &ground, right);
-		ck_assert_int_eq(view.first.x / scale->across, 100 + third + 1);
-		ck_assert_int_eq(view.first.y / scale->down, 40);
-		view.first = (struct place){ 100 * scale->across, 40 * scale->down };
-		view_follow(&view, &ground, (struct place){ 99 * scale->across, 39 * scale->down });
-		ck_assert_int_eq(view.first.x / scale->across, 99 - third);
-		ck_assert_int_eq(view.first.y / scale->down, 39 - 6);
+		ck_assert_int_eq(view.first.x / grain->across, 100 + third + 1);
+		ck_assert_int_eq(view.first.y / grain->down, 40);
+		view.first = (struct place){ 100 * grain->across, 40 * grain->down };
+		view_follow(&view, &ground, (struct place){ 99 * grain->across, 39 * grain->down });
+		ck_assert_int_eq(view.first.x / grain->across, 99 - third);
+		ck_assert_int_eq(view.first.y / grain->down, 39 - 6);
 	}
 }
 END_TEST
@@ -275,12 +275,12 @@ START_TEST(a_character_stands_for_a_cell_of_its_own_block)
 		if (!view_cell(&view, &ground, at, &cell)) {
 			struct place blocks = view_blocks(&view, &ground);
 
-			ck_assert(at.x / view_scale(&view)->columns >= blocks.x || at.y >= blocks.y);
+			ck_assert(at.x / view_grain(&view)->columns >= blocks.x || at.y >= blocks.y);
 			continue;
 		}
 		ck_assert(ground_holds(&ground, cell.x, cell.y));
 		back = view_character(&view, cell);
-		ck_assert_int_eq(back.x, at.x - at.x % view_scale(&view)->columns);
+		ck_assert_int_eq(back.x, at.x - at.x % view_grain(&view)->columns);
 		ck_assert_int_eq(back.y, at.y);
 	}
 }

@@ -1,23 +1,23 @@
 #include "screen/acts.h"
 
-static void say_scale(struct editor *editor)
+static void say_grain(struct editor *editor)
 {
-	const struct scale *scale = view_scale(&editor->view);
+	const struct grain *grain = view_grain(&editor->view);
 	struct text size = TEXT_EMPTY;
 
-	editor_name_size(editor, scale->across, scale->down, &size);
-	if (scale->down == 1)
-		editor_say(editor, scale->columns == 2 ? "Two columns a cell." : "One column a cell.");
+	editor_name_size(editor, grain->across, grain->down, &size);
+	if (grain->down == 1)
+		editor_say(editor, grain->columns == 2 ? "Two columns a cell." : "One column a cell.");
 	else
 		editor_say(editor, "A character stands for %d x %d cells, %s: the commonest letter.",
-			scale->across, scale->down, size.bytes);
+			grain->across, grain->down, size.bytes);
 	text_fini(&size);
 }
 
 static void zoom_to(struct editor *editor, int zoom)
 {
 	view_zoom(&editor->view, &editor->plot.ground, editor->cursor, zoom);
-	say_scale(editor);
+	say_grain(editor);
 }
 
 void act_nearer(struct editor *editor, int key)

@@ -13,28 +13,28 @@ static char letter_shown(char letter, int x, int y)
 	return x % DOT_EVERY == 0 && y % DOT_EVERY == 0 ? '.' : ' ';
 }
 
-static bool is_pegged_in(const struct editor *editor, const struct scale *scale, struct place first)
+static bool is_pegged_in(const struct editor *editor, const struct grain *grain, struct place first)
 {
 	struct place peg = editor->peg;
 
-	return editor->is_pegged && peg.x >= first.x && peg.x < first.x + scale->across &&
-		peg.y >= first.y && peg.y < first.y + scale->down;
+	return editor->is_pegged && peg.x >= first.x && peg.x < first.x + grain->across &&
+		peg.y >= first.y && peg.y < first.y + grain->down;
 }
 
 /* In one column the letter comes first; a peg stands before it, other marks only on open ground. */
 static char single_sign(const struct editor *editor, const struct mirror *mirror, struct place first,
 	char letter)
 {
-	const struct scale *scale = view_scale(&editor->view);
+	const struct grain *grain = view_grain(&editor->view);
 	enum mark mark = MARK_NONE;
 
-	if (is_pegged_in(editor, scale, first))
+	if (is_pegged_in(editor, grain, first))
 		return mark_sign(MARK_PEG);
-	if (letter == OPEN_GROUND && scale->down == 1)
+	if (letter == OPEN_GROUND && grain->down == 1)
 		mark = mark_at(editor, mirror, first.x, first.y);
 	if (mark != MARK_NONE)
 		return mark_sign(mark);
-	return letter_shown(letter, first.x / scale->across, first.y / scale->down);
+	return letter_shown(letter, first.x / grain->across, first.y / grain->down);
 }
 
 static void draw_block(const struct editor *editor, const struct mirror *mirror,
@@ -44,7 +44,7 @@ static void draw_block(const struct editor *editor, const struct mirror *mirror,
 	char letter = view_letter(&editor->view, &editor->plot.ground, first);
 	enum look look = LOOK_BED + plot_class_of(&editor->plot, letter);
 
-	if (view_scale(&editor->view)->columns == 1) {
+	if (view_grain(&editor->view)->columns == 1) {
 		draw_character(plan, to.y, to.x, single_sign(editor, mirror, first, letter), look);
 		return;
 	}
@@ -69,15 +69,15 @@ static void draw_end(const struct area *plan, int rows, int columns)
 void plan_draw(const struct editor *editor, const struct layout *layout)
 {
 	const struct view *view = &editor->view;
-	const struct scale *scale = view_scale(view);
+	const struct grain *grain = view_grain(view);
 	struct mirror mirror = mirror_of(&editor->plot);
 	struct place blocks = view_blocks(view, &editor->plot.ground);
 
 	for (int y = 0; y < blocks.y; y++)
 		for (int x = 0; x < blocks.x; x++)
 			draw_block(editor, &mirror, &layout->plan, (struct place){
-				view->first.x + x * scale->across, view->first.y + y * scale->down });
-	draw_end(&layout->plan, blocks.y, blocks.x * scale->columns);
+				view->first.x + x * grain->across, view->first.y + y * grain->down });
+	draw_end(&layout->plan, blocks.y, blocks.x * grain->columns);
 }
 
 void plan_point(const struct editor *editor, const struct layout *layout)

@@ -39,17 +39,17 @@ static void cell_words(const struct editor *editor, int cell, struct text *words
 
 static void draw_across(const struct editor *editor, const struct area *ruler, int mark, int blocks)
 {
-	const struct scale *scale = view_scale(&editor->view);
-	int step = scale->across * LABEL_COLUMNS / scale->columns, end = 0;
+	const struct grain *grain = view_grain(&editor->view);
+	int step = grain->across * LABEL_COLUMNS / grain->columns, end = 0;
 	struct text words = TEXT_EMPTY;
 
 	for (int i = 0; i < blocks; i++) {
-		int cell = editor->view.first.x + i * scale->across;
+		int cell = editor->view.first.x + i * grain->across;
 
 		if (cell % step != 0)
 			continue;
 		cell_words(editor, cell, &words);
-		label(ruler, i * scale->columns, &words, mark, &end);
+		label(ruler, i * grain->columns, &words, mark, &end);
 	}
 	text_fini(&words);
 	draw_character(ruler, 0, mark, 'v', LOOK_PLAIN);
@@ -58,13 +58,13 @@ static void draw_across(const struct editor *editor, const struct area *ruler, i
 /* A label as wide as the ruler gives way to the cursor's mark. */
 static void draw_down(const struct editor *editor, const struct area *ruler, int mark, int blocks)
 {
-	const struct scale *scale = view_scale(&editor->view);
+	const struct grain *grain = view_grain(&editor->view);
 	struct text words = TEXT_EMPTY;
 
 	for (int i = 0; i < blocks; i++) {
-		int cell = editor->view.first.y + i * scale->down;
+		int cell = editor->view.first.y + i * grain->down;
 
-		if (cell % (scale->down * LABEL_ROWS) != 0)
+		if (cell % (grain->down * LABEL_ROWS) != 0)
 			continue;
 		cell_words(editor, cell, &words);
 		if ((int)words.length < ruler->columns + (i != mark))

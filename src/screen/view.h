@@ -8,21 +8,21 @@
 
 #include "plot/plot.h"
 
-struct scale {
+struct grain {
 	int columns;      /* of characters a block: 2 or 1 */
 	int across, down; /* cells of a block */
 };
 
-enum { SCALES = 15 };
+enum { GRAINS = 15 };
 
 struct view {
-	int zoom;           /* 0, two columns a cell, to SCALES - 1 */
+	int zoom;           /* 0, two columns a cell, to GRAINS - 1 */
 	int near;           /* the zoom that the overview goes back to */
 	struct place first; /* the cell at the plan's top left, the first of its block */
 	int rows, columns;  /* of characters that the plan has on the screen, as it was last drawn */
 };
 
-const struct scale *view_scale(const struct view *view);
+const struct grain *view_grain(const struct view *view);
 /* The plan has so much room from now on. */
 void view_fit(struct view *view, int rows, int columns);
 /* The view stays while the cursor is in it; else it moves so that the cursor stands a third of it away
