@@ -94,6 +94,7 @@ static void line_add(struct page_maker *maker, enum line_kind kind, const char *
 		.under = under };
 }
 
+__attribute__((format(printf, 2, 0)))
 static const char *formatted(struct page_maker *maker, const char *format, va_list list)
 {
 	char words[1024];

@@ -5,6 +5,7 @@
 #include <stdio.h>
 #include <stdlib.h>
 
+__attribute__((format(printf, 1, 2)))
 static void complain(const char *format, ...)
 {
 	va_list list;
