@@ -1,26 +1,32 @@
-/* Whose a file is after it was written. Skipped for all but root, who alone can give files away. */
-#include "base/file.h"
+/* Files of several users: whose one is after it was written, whose lock holds. Skipped for all but root,
+ * who alone can give files away and become somebody else. */
+#include "plot/store.h"
 #include "support/runner.h"
 #include "support/scratch.h"
 
+#include <grp.h>
+#include <signal.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 #include <sys/stat.h>
+#include <sys/wait.h>
 #include <unistd.h>
-#include <grp.h>
 
 enum { NOBODY = 65534, SOMEBODY = 54321, OTHERS = 54322, EXIT_SKIPPED = 77 };
 
-static char *folder;
+static char *folder, *stood_in;
 
 static void folder_new(void)
 {
 	folder = scratch_new();
+	stood_in = realpath(".", NULL);
 }
 
 static void folder_remove(void)
 {
+	ck_assert_int_eq(chdir(stood_in), 0);
+	free(stood_in);
 	scratch_remove(folder);
 }
 
@@ -112,6 +118,56 @@ START_TEST(another_group_gets_no_rights_that_it_had_not)
 }
 END_TEST
 
+/* Root opens the plot in a process that is then killed. */
+static pid_t root_opens(void)
+{
+	int ends[2];
+	char done;
+	pid_t child;
+
+	ck_assert_int_eq(pipe(ends), 0);
+	child = fork();
+	if (child == 0) {
+		struct store store;
+
+		umask(022);
+		store_open(&store, "file");
+		if (write(ends[1], "!", 1) == 1)
+			for (;;)
+				pause();
+		_exit(1);
+	}
+	ck_assert_int_eq(read(ends[0], &done, 1), 1);
+	close(ends[0]);
+	close(ends[1]);
+	return child;
+}
+
+START_TEST(another_users_lock_holds_and_can_be_taken_over)
+{
+	struct store store;
+	pid_t root;
+
+	make(NOBODY, NOBODY, 0600);
+	ck_assert_int_eq(chown(".", NOBODY, NOBODY), 0);
+	root = root_opens();
+	ck_assert_int_eq(seteuid(NOBODY), 0);
+	store_open(&store, "file");
+	ck_assert_int_eq(store.access, STORE_LOOKS);
+	ck_assert_int_eq(store.holder, root);
+	store_close(&store);
+	ck_assert_int_eq(seteuid(0), 0);
+	kill(root, SIGKILL);
+	ck_assert_int_eq(waitpid(root, NULL, 0), root);
+	ck_assert_int_eq(seteuid(NOBODY), 0);
+	store_open(&store, "file");
+	ck_assert_int_eq(store.access, STORE_WRITES);
+	store_close(&store);
+	ck_assert_int_eq(access(".file.lock", F_OK), -1);
+	ck_assert_int_eq(seteuid(0), 0);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("owners of files");
@@ -125,5 +181,6 @@ Suite *test_suite(void)
 	tcase_add_test(owner, root_leaves_a_file_to_its_owner);
 	tcase_add_test(owner, a_shared_file_stays_with_its_group);
 	tcase_add_test(owner, another_group_gets_no_rights_that_it_had_not);
+	tcase_add_test(owner, another_users_lock_holds_and_can_be_taken_over);
 	return suite;
 }
