@@ -6,4 +6,10 @@
 #include <form.h>
 #include <menu.h>
 
+/* As <term.h> has them, whose several hundred macros would take away words such as lines and columns. */
+struct term;
+int setupterm(const char *name, int descriptor, int *error);
+struct term *set_curterm(struct term *terminal);
+int del_curterm(struct term *terminal);
+
 #endif

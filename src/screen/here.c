@@ -58,10 +58,10 @@ void here_words(const struct editor *editor, struct text *out)
 {
 	int region = survey_region_at(&editor->takeoff.survey, editor->cursor.x, editor->cursor.y);
 
+	place_words(editor, out);
 	if (region == NO_REGION)
 		text_add(out, ". open ground\n");
 	else
 		region_words(editor, region, out);
-	place_words(editor, out);
 	mark_words(editor, out);
 }

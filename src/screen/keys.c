@@ -94,6 +94,17 @@ static int escape_read(struct keys *keys)
 	return PRESS_OTHER;
 }
 
+/* A report of the mouse, which nobody asked for: digits up to an M or m, or three bytes. */
+static int mouse_skip(struct keys *keys)
+{
+	int code = wgetch(keys->window);
+	bool is_text = code >= '0' && code <= '9';
+
+	for (int i = 1; code != ERR && (is_text ? code != 'M' && code != 'm' : i < 3); i++)
+		code = wgetch(keys->window);
+	return PRESS_OTHER;
+}
+
 /* A character that may come byte by byte. */
 static int character_read(struct keys *keys, int code)
 {
@@ -122,6 +133,8 @@ static int key_read(struct keys *keys)
 			return known[i].press;
 	if (code == KEY_PASTE)
 		return paste_read(keys);
+	if (code == KEY_MOUSE)
+		return mouse_skip(keys);
 	if (code == ESCAPE)
 		return escape_read(keys);
 	return code < KEY_MIN ? character_read(keys, code) : PRESS_OTHER;

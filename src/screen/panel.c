@@ -42,7 +42,7 @@ static void draw_figure(const struct line *line, const struct area *area, int ro
 	label.column += STAR_COLUMNS;
 	label.columns -= STAR_COLUMNS;
 	if (line->is_changed)
-		draw_character(area, row, 0, '*', LOOK_STRONG);
+		draw_character(area, row, 0, '*', LOOK_PLAIN);
 	if (is_two_rows(line, area->columns)) {
 		draw_text(&label, row, 0, line->label, LOOK_PLAIN);
 		draw_right(area, row + 1, line->value, LOOK_PLAIN);

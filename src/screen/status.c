@@ -4,9 +4,7 @@
 #include "screen/draw.h"
 #include "screen/width.h"
 
-#include <string.h>
-
-enum { GAP = 3, NAME_LEAST = 8, PAIR_GAP = 2, RANKS = 3 };
+enum { PAIR_GAP = 2, RANKS = 4, ROOMY = 76 };
 
 static const char *const state_words[] = {
 	[STATE_REST] = "At rest", [STATE_TRAIL] = "Trail", [STATE_PEGGED] = "Pegged",
@@ -20,11 +18,13 @@ static const char *saved_word(const struct editor *editor)
 	return editor_is_saved(editor) && editor->has_begun ? "saved" : "not saved";
 }
 
-static void mirror_words(const struct editor *editor, struct text *out)
+static void mirror_words(const struct editor *editor, bool is_roomy, struct text *out)
 {
 	enum mirror_kind kind = mirror_of(&editor->plot).kind;
 
-	text_print(out, "mirror %s", mirror_word(kind));
+	if (is_roomy || kind == MIRROR_OFF)
+		text_add(out, "mirror ");
+	text_add(out, mirror_word(kind));
 	if (editor->faults) {
 		text_add(out, ", ");
 		show_count(out, editor->faults);
@@ -32,10 +32,18 @@ static void mirror_words(const struct editor *editor, struct text *out)
 	}
 }
 
-/* Cuts a name that would crowd out what follows. */
-static int draw_name(const struct area *area, int column, const char *name, int most)
+/* What two names may take of the room they have together: half of it, and what the other leaves. */
+static int name_share(const char *name, const char *other, int room)
 {
-	size_t length = width_cut(name, most > NAME_LEAST ? most : NAME_LEAST);
+	int wanted = width_of(name), others = width_of(other);
+	int most = others < room / 2 ? room - others : room - room / 2;
+
+	return wanted < most ? wanted : most;
+}
+
+static int draw_name(const struct area *area, int column, const char *name, int columns)
+{
+	size_t length = width_cut(name, columns > 0 ? columns : 0);
 
 	return draw_bytes(area, 0, column, name, length, LOOK_PLAIN);
 }
@@ -43,20 +51,23 @@ static int draw_name(const struct area *area, int column, const char *name, int 
 void status_draw(const struct editor *editor, const struct layout *layout, enum state state)
 {
 	const struct area *area = &layout->status;
-	struct text hand = TEXT_EMPTY, mirror = TEXT_EMPTY;
-	int column, spare;
+	struct text saved = TEXT_EMPTY, hand = TEXT_EMPTY, mirror = TEXT_EMPTY;
+	bool is_roomy = area->columns >= ROOMY;
+	const char *in_hand = is_roomy ? "hand " : "";
+	int gap = is_roomy ? 3 : 2, column, room;
 
+	text_print(&saved, ", %s", saved_word(editor));
 	editor_name_letter(editor, editor->hand, &hand);
-	mirror_words(editor, &mirror);
-	column = draw_text(area, 0, 0, state_words[state], LOOK_STRONG) + GAP;
-	spare = area->columns - column - (int)strlen(saved_word(editor)) - 2 * GAP -
-		width_of(mirror.bytes) - (int)strlen("hand ") - 2;
-	column = draw_name(area, column, editor->name, spare / 2);
-	column = draw_text(area, 0, column, ", ", LOOK_PLAIN);
-	column = draw_text(area, 0, column, saved_word(editor), LOOK_PLAIN) + GAP;
-	column = draw_text(area, 0, column, "hand ", LOOK_PLAIN);
-	draw_name(area, column, hand.bytes, area->columns - width_of(mirror.bytes) - GAP - column);
+	mirror_words(editor, is_roomy, &mirror);
+	column = draw_text(area, 0, 0, state_words[state], LOOK_STRONG) + gap;
+	room = area->columns - column - width_of(saved.bytes) - gap - width_of(in_hand) - gap -
+		width_of(mirror.bytes);
+	column = draw_name(area, column, editor->name, name_share(editor->name, hand.bytes, room));
+	column = draw_text(area, 0, column, saved.bytes, LOOK_PLAIN);
+	column = draw_text(area, 0, column + gap, in_hand, LOOK_PLAIN);
+	draw_name(area, column, hand.bytes, name_share(hand.bytes, editor->name, room));
 	draw_right(area, 0, mirror.bytes, editor->faults ? LOOK_STRONG : LOOK_PLAIN);
+	text_fini(&saved);
 	text_fini(&hand);
 	text_fini(&mirror);
 }

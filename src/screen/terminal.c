@@ -73,6 +73,19 @@ static bool can_do(const char *name)
 	return found && found != (const char *)-1;
 }
 
+/* Asked before curses starts: it starts on anything that has a name, and prints rubbish there. */
+static bool is_kind_fit(void)
+{
+	int error;
+	bool is_fit;
+
+	if (setupterm(NULL, STDOUT_FILENO, &error) != OK)
+		return false;
+	is_fit = can_do("cup") && can_do("clear");
+	del_curterm(set_curterm(NULL));
+	return is_fit;
+}
+
 static void say_kind(struct text *message)
 {
 	const char *term = getenv("TERM");
@@ -100,8 +113,6 @@ static void modes_set(void)
 
 bool terminal_open(struct text *message)
 {
-	SCREEN *screen;
-
 	if (!isatty(STDIN_FILENO) || !isatty(STDOUT_FILENO)) {
 		text_add(message, "drawing needs a terminal.\n"
 			"Without one there is the list of quantities: parterre takeoff FILE");
@@ -111,21 +122,20 @@ bool terminal_open(struct text *message)
 	/* These would hide the real size, and every change of it. */
 	unsetenv("LINES");
 	unsetenv("COLUMNS");
+	if (!is_kind_fit()) {
+		say_kind(message);
+		return false;
+	}
 	signals_open();
-	screen = newterm(NULL, stdout, stdin);
-	if (screen && can_do("cup") && can_do("clear")) {
-		guard_set();
-		draw_looks_open();
-		modes_set();
-		return true;
+	if (!newterm(NULL, stdout, stdin)) {
+		signals_close();
+		say_kind(message);
+		return false;
 	}
-	if (screen) {
-		endwin();
-		delscreen(screen);
-	}
-	signals_close();
-	say_kind(message);
-	return false;
+	guard_set();
+	draw_looks_open();
+	modes_set();
+	return true;
 }
 
 void terminal_close(bool is_gone)
