@@ -1,0 +1,177 @@
+#include "support/desk.h"
+
+#include "support/plots.h"
+#include "support/scratch.h"
+
+#include <check.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+static const char *answer_next(struct desk *b, const char *asked)
+{
+	snprintf(b->asked, sizeof b->asked, "%s", asked);
+	ck_assert_msg(b->answers && *b->answers, "no answer was written down for: %s", asked);
+	return *b->answers++;
+}
+
+static void offer(struct desk *b, const char *one, const char *other)
+{
+	size_t length = strlen(b->offered);
+
+	snprintf(b->offered + length, sizeof b->offered - length, "%s%s%s\n", one,
+		other ? ": " : "", other ? other : "");
+}
+
+static int choose(struct asker *asker, const struct question *question)
+{
+	struct desk *b = (struct desk *)asker;
+	const char *answer = answer_next(b, question->text);
+
+	b->offered[0] = '\0';
+	for (int i = 0; i < question->count; i++)
+		offer(b, question->answers[i], question->notes ? question->notes[i] : NULL);
+	if (!*answer)
+		return ANSWER_NONE;
+	for (int i = 0; i < question->count; i++)
+		if (strcmp(question->answers[i], answer) == 0)
+			return i;
+	ck_abort_msg("no \"%s\" to pick of:\n%s", answer, b->offered);
+}
+
+static int field_find(const struct sheet *sheet, const char *label, size_t length)
+{
+	for (int i = 0; i < sheet->count; i++)
+		if (strlen(sheet->fields[i].label) == length &&
+			strncmp(sheet->fields[i].label, label, length) == 0)
+			return i;
+	ck_abort_msg("no field %.*s in \"%s\"", (int)length, label, sheet->title);
+}
+
+/* Types "Label: text; Label: text". */
+static void type(struct sheet *sheet, const char *answer)
+{
+	while (*answer) {
+		size_t label = strcspn(answer, ":");
+		const char *text = answer + label + 1 + strspn(answer + label + 1, " ");
+		size_t length = strcspn(text, ";");
+		int field = field_find(sheet, answer, label);
+		char *typed = strndup(text, length);
+
+		sheet_type(sheet, field, typed);
+		if (sheet->changed)
+			sheet->changed(sheet, field);
+		free(typed);
+		answer = text + length + strspn(text + length, "; ");
+	}
+}
+
+static bool fill(struct asker *asker, struct sheet *sheet)
+{
+	struct desk *b = (struct desk *)asker;
+	struct fault fault = { .field = 0 };
+	bool is_taken = false;
+
+	b->offered[0] = '\0';
+	for (int i = 0; i < sheet->count; i++)
+		offer(b, sheet->fields[i].label, sheet->fields[i].typed);
+	while (!is_taken) {
+		const char *answer = answer_next(b, sheet->title);
+
+		if (!*answer)
+			break;
+		type(sheet, answer);
+		is_taken = sheet->accept(sheet, &fault);
+		snprintf(b->fault, sizeof b->fault, "%s", is_taken ? "" : fault.words.bytes);
+	}
+	fault_fini(&fault);
+	return is_taken;
+}
+
+static void pause_it(struct asker *asker)
+{
+	((struct desk *)asker)->pauses++;
+}
+
+static void repaint(struct asker *asker)
+{
+	((struct desk *)asker)->repaints++;
+}
+
+struct desk *desk_open(const char *path)
+{
+	struct desk *b = calloc(1, sizeof *b);
+
+	b->asker = (struct asker){ choose, fill, pause_it, repaint };
+	b->path = strdup(path);
+	editor_init(&b->editor, &b->asker, path);
+	return b;
+}
+
+struct desk *desk_new(const char *const *rows)
+{
+	char *folder = scratch_new(), path[4200];
+	struct desk *b;
+	struct plot plot;
+
+	snprintf(path, sizeof path, "%s/garden.plot", folder);
+	b = desk_open(path);
+	b->folder = folder;
+	plot_from_rows(&plot, rows);
+	editor_take(&b->editor, &plot, true);
+	b->editor.has_begun = true;
+	editor_refresh(&b->editor);
+	return b;
+}
+
+void desk_free(struct desk *b)
+{
+	if (b->answers)
+		ck_assert_msg(!*b->answers, "never asked for: %s", *b->answers);
+	editor_fini(&b->editor);
+	scratch_remove(b->folder);
+	free(b->path);
+	free(b);
+}
+
+void desk_answer(struct desk *b, const char *const *answers)
+{
+	b->answers = answers;
+}
+
+void desk_press(struct desk *b, int key)
+{
+	acts_press(&b->editor, key);
+	editor_refresh(&b->editor);
+}
+
+void desk_type(struct desk *b, const char *characters)
+{
+	for (; *characters; characters++)
+		desk_press(b, *characters);
+}
+
+void desk_check(struct desk *b, const char *const *rows)
+{
+	const struct ground *ground = &b->editor.plot.ground;
+	int count = 0;
+
+	plot_check(&b->editor.plot);
+	while (rows[count])
+		count++;
+	ck_assert_int_eq(ground->rows, count);
+	for (int y = 0; y < count; y++) {
+		ck_assert_uint_eq(strlen(rows[y]), (size_t)ground->columns);
+		ck_assert_msg(memcmp(ground->cells + (size_t)y * (size_t)ground->columns, rows[y],
+				(size_t)ground->columns) == 0, "row %d is %.*s, not %s", y,
+			ground->columns, ground->cells + (size_t)y * (size_t)ground->columns,
+			rows[y]);
+	}
+}
+
+void desk_says(struct desk *b, const char *words)
+{
+	const char *said = b->editor.message.bytes ? b->editor.message.bytes : "";
+
+	ck_assert_msg(strstr(said, words) != NULL, "said \"%s\", not \"%s\"", said, words);
+}

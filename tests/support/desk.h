@@ -1,0 +1,43 @@
+/* Answers to the editor's questions, written down beforehand, and an editor on a plot in a scratch
+ * folder to ask them.
+ *
+ *	struct desk *b = desk_new((const char *[]) { "bb..", "....", NULL });
+ *	desk_answer(b, (const char *[]) { "Frame it", NULL });
+ *	desk_type(b, "p");
+ *
+ * An answer to a question is one of its words to pick; to a sheet it is "Label: text; Label: text", typed
+ * over what stands there. "" leaves either. A sheet that is refused takes the next answer. An answer
+ * that cannot be given, a question without an answer and an answer never asked for fail the test. */
+#ifndef SUPPORT_DESK_H
+#define SUPPORT_DESK_H
+
+#include "screen/acts.h"
+
+struct desk {
+	struct asker asker; /* first */
+	struct editor editor;
+	char *folder, *path;
+	const char *const *answers; /* those still to be given; NULL: none */
+	char asked[512];            /* the question's text or the sheet's title, last */
+	char offered[2048];         /* its answers, or its fields with what stood in them, a line each */
+	char fault[512];            /* why a sheet was refused, last */
+	int pauses, repaints;
+};
+
+/* rows as for plot_from_rows, taken as saved in "garden.plot", which is not written. */
+struct desk *desk_new(const char *const *rows);
+/* The same for a file that is there, or is not: opening has still to be done. */
+struct desk *desk_open(const char *path);
+/* Fails the test where answers are left over. */
+void desk_free(struct desk *b);
+
+void desk_answer(struct desk *b, const char *const *answers);
+/* Presses keys: each byte of characters is one. */
+void desk_type(struct desk *b, const char *characters);
+void desk_press(struct desk *b, int key);
+/* Fails the test unless the ground looks so; keeps the rules of plot_check. */
+void desk_check(struct desk *b, const char *const *rows);
+/* Fails the test unless the message has these words. */
+void desk_says(struct desk *b, const char *words);
+
+#endif

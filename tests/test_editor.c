@@ -1,0 +1,169 @@
+/* The editor's state: what is saved, what is rescued, what random keys may never do. */
+
+#include "support/desk.h"
+#include "support/plots.h"
+#include "support/random.h"
+#include "support/runner.h"
+
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#define ROWS (const char *[])
+
+static bool rescued(struct desk *b, struct plot *plot)
+{
+	struct timespec when;
+
+	plot_init(plot);
+	return store_rescued(&b->editor.store, plot, &when);
+}
+
+START_TEST(every_tenth_stroke_is_followed_by_a_rescue_file)
+{
+	struct desk *b = desk_new(ROWS { "bbbbbbbbbbbbbbbbbbbbbb", NULL });
+	struct plot plot;
+
+	for (int stroke = 1; stroke <= 20; stroke++) {
+		desk_press(b, PRESS_DELETE);
+		desk_press(b, PRESS_RIGHT);
+		bool has_file = rescued(b, &plot);
+
+		ck_assert_msg(has_file == (stroke >= 10), "after stroke %d", stroke);
+		if (stroke == 10 || stroke == 20)
+			ck_assert(plot_equal(&plot, &b->editor.plot));
+		plot_fini(&plot);
+	}
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(nothing_is_rescued_that_is_saved_or_not_begun_or_only_looked_at)
+{
+	struct desk *b = desk_new(ROWS { "bb", NULL });
+	struct plot plot;
+
+	editor_rescue(&b->editor);
+	ck_assert(!rescued(b, &plot));
+	desk_press(b, PRESS_DELETE);
+	b->editor.has_begun = false;
+	editor_rescue(&b->editor);
+	ck_assert(!rescued(b, &plot));
+	b->editor.has_begun = true;
+	b->editor.store.access = STORE_LOOKS;
+	editor_rescue(&b->editor);
+	ck_assert(!rescued(b, &plot));
+	b->editor.store.access = STORE_WRITES;
+	editor_rescue(&b->editor);
+	ck_assert(rescued(b, &plot));
+	plot_fini(&plot);
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(leaving_without_saving_drops_the_rescue_file)
+{
+	struct desk *b = desk_new(ROWS { "bb", NULL });
+	struct plot plot;
+
+	desk_press(b, PRESS_DELETE);
+	editor_rescue(&b->editor);
+	desk_answer(b, ROWS { "Leave without saving", NULL });
+	desk_type(b, "<");
+	ck_assert(!rescued(b, &plot));
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(plain_moves_compute_nothing_anew)
+{
+	struct desk *b = desk_new(ROWS { "bbb", "bbb", NULL });
+	const struct region *regions = b->editor.takeoff.survey.regions;
+
+	desk_press(b, PRESS_RIGHT);
+	desk_press(b, PRESS_TAB);
+	desk_type(b, "3.");
+	ck_assert(!b->editor.is_stale);
+	ck_assert_ptr_eq(b->editor.takeoff.survey.regions, regions);
+	acts_press(&b->editor, ' ');
+	ck_assert(b->editor.is_stale);
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(what_is_in_hand_falls_to_open_ground_with_its_entry)
+{
+	struct desk *b = desk_new(ROWS { "bb", NULL });
+
+	details_add_entry(&b->editor.plot.details, CLASS_PATH, 'q', strdup("Gravel"));
+	editor_stroke(&b->editor);
+	desk_type(b, "q");
+	desk_press(b, PRESS_BACKSPACE);
+	ck_assert_int_eq(b->editor.hand, OPEN_GROUND);
+	desk_type(b, " ");
+	desk_check(b, ROWS { ".b", NULL });
+	desk_free(b);
+}
+END_TEST
+
+/* Keys that need no answer. */
+static int random_key(struct random *r)
+{
+	static const int keys[] = { PRESS_LEFT, PRESS_RIGHT, PRESS_UP, PRESS_DOWN, PRESS_LEFT,
+		PRESS_RIGHT, PRESS_UP, PRESS_DOWN, PRESS_HOME, PRESS_END, PRESS_PAGE_UP,
+		PRESS_PAGE_DOWN, PRESS_DELETE, PRESS_ESCAPE, PRESS_BACKSPACE, '+', ' ', ' ', '=', '*',
+		'|', '-', '%', '&', '1', '2', '3', '5', 'b', 'p', 'l', 'S', '.', 'q', 'Z', ')', '(' };
+
+	return keys[random_below(r, sizeof keys / sizeof *keys)];
+}
+
+/* Images must agree right after a stroke that laid something while both cells were alike before: so a
+ * plot without faults stays without as long as the mirror is not turned. */
+static bool keeps_mirror(const struct desk *b, int key, enum mirror_kind before, int64_t faults)
+{
+	bool is_step = key == PRESS_BACKSPACE || key == '+';
+
+	return is_step || faults || mirror_of(&b->editor.plot).kind != before || !b->editor.faults;
+}
+
+START_TEST(random_keys_keep_the_plot_whole_and_can_all_be_taken_back)
+{
+	struct random r = { (uint64_t)_i + 1 };
+	struct desk *b = desk_new(ROWS { "bbppl..", "b.p.lSS", "bbppl..", "......l", NULL });
+	struct plot start = { .details = details_copy(&b->editor.plot.details) };
+
+	ground_init(&start.ground, 7, 4);
+	memcpy(start.ground.cells, b->editor.plot.ground.cells, 28);
+	for (int i = 0; i < 400; i++) {
+		enum mirror_kind kind = mirror_of(&b->editor.plot).kind;
+		int64_t faults = b->editor.faults;
+		int key = random_key(&r);
+
+		desk_press(b, key);
+		plot_check(&b->editor.plot);
+		ck_assert(ground_holds(&b->editor.plot.ground, b->editor.cursor.x,
+			b->editor.cursor.y));
+		ck_assert_msg(keeps_mirror(b, key, kind, faults), "seed %d, key %d", _i + 1, i);
+	}
+	while (editor_take_back(&b->editor))
+		;
+	ck_assert(plot_equal(&b->editor.plot, &start));
+	ck_assert(editor_is_saved(&b->editor) || b->editor.saved_position < 0);
+	plot_fini(&start);
+	desk_free(b);
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("editor");
+	TCase *rescue = suite_case(suite, "rescue"), *state = suite_case(suite, "state");
+
+	tcase_add_test(rescue, every_tenth_stroke_is_followed_by_a_rescue_file);
+	tcase_add_test(rescue, nothing_is_rescued_that_is_saved_or_not_begun_or_only_looked_at);
+	tcase_add_test(rescue, leaving_without_saving_drops_the_rescue_file);
+	tcase_add_test(state, plain_moves_compute_nothing_anew);
+	tcase_add_test(state, what_is_in_hand_falls_to_open_ground_with_its_entry);
+	tcase_add_loop_test(state, random_keys_keep_the_plot_whole_and_can_all_be_taken_back, 0, 40);
+	return suite;
+}

@@ -1,0 +1,669 @@
+/* The program at a terminal: every key and its effect, a whole garden, sizes, forms, pastes, bytes. */
+
+#include "support/runner.h"
+#include "support/scratch.h"
+#include "support/terminal.h"
+
+#include "base/file.h"
+
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <unistd.h>
+
+/* The plan's corner: cell x, y is shown in row TOP + y, column LEFT + 2 x. */
+enum { TOP = 2, LEFT = 5 };
+
+struct table {
+	char *folder, *plot;
+	struct terminal *t;
+};
+
+static void start(struct table *at, int rows, int columns)
+{
+	at->t = terminal_new(&(struct launch){
+		.argv = (const char *[]){ BUILD_FOLDER "/parterre", at->plot, NULL },
+		.rows = rows, .columns = columns,
+		/* Not the terminal's size: it must not be believed. */
+		.env = (const char *[]){ "LINES=50", "COLUMNS=200", NULL },
+	});
+}
+
+/* With a plot that is not there yet. */
+static void sit(struct table *at, const char *name)
+{
+	at->folder = scratch_new();
+	ck_assert_int_gt(asprintf(&at->plot, "%s/%s", at->folder, name), 0);
+	start(at, 24, 80);
+}
+
+/* With a copy of one of the plots. */
+static void sit_at(struct table *at, const char *name, int rows, int columns)
+{
+	struct text bytes = TEXT_EMPTY;
+	struct file_error error;
+	char from[256];
+
+	at->folder = scratch_new();
+	ck_assert_int_gt(asprintf(&at->plot, "%s/%s", at->folder, name), 0);
+	snprintf(from, sizeof from, "plots/%s", name);
+	ck_assert(file_read(from, 1 << 20, &bytes, &error));
+	ck_assert(file_write(at->plot, bytes.bytes, bytes.length, &error));
+	text_fini(&bytes);
+	start(at, rows, columns);
+}
+
+/* With the court, which is 14 by 8 cells of 1 ft, its mirror left-right. */
+static void sit_at_court(struct table *at, int rows, int columns)
+{
+	sit_at(at, "court.plot", rows, columns);
+	terminal_wait(at->t, "court.plot, saved");
+	terminal_wait(at->t, "! acts"); /* the last row comes last */
+}
+
+static void leave(struct table *at)
+{
+	terminal_free(at->t);
+	scratch_remove(at->folder);
+	free(at->plot);
+}
+
+static bool cursor_is_on(struct terminal *t, int x, int y)
+{
+	struct cursor at = terminal_cursor(t);
+
+	return at.row == TOP + y && at.column == LEFT + 2 * x;
+}
+
+static char letter_at(struct terminal *t, int x, int y)
+{
+	return terminal_cell(t, TOP + y, LEFT + 2 * x).text[0];
+}
+
+static char mark_of(struct terminal *t, int x, int y)
+{
+	return terminal_cell(t, TOP + y, LEFT + 2 * x + 1).text[0];
+}
+
+static void read_file(const char *path, struct text *bytes)
+{
+	struct file_error error;
+
+	ck_assert_msg(file_read(path, 1 << 20, bytes, &error), "%s", error.sentence);
+}
+
+/* ---- Keys --------------------------------------------------------------------------------------- */
+
+struct pressing {
+	const char *keys;
+	int x, y;          /* where the cursor is then */
+	const char *shown; /* what stands somewhere on the screen; NULL: nothing is asked */
+};
+
+static const struct pressing pressings[] = {
+	{ "right", 1, 0, "1 ft across, 0 in down" },
+	{ "down", 0, 1, "0 in across, 1 ft down" },
+	{ "right right left", 1, 0, NULL },
+	{ "down down up", 0, 1, NULL },
+	{ "1 right", 1, 0, "arrows move 1" },
+	{ "2 right", 2, 0, "arrows move 2" },
+	{ "3 right", 3, 0, "arrows move 3" },
+	{ "4 right", 4, 0, "arrows move 4" },
+	{ "5 right", 5, 0, "arrows move 5" },
+	{ "6 right", 6, 0, "arrows move 6" },
+	{ "7 down", 0, 7, "arrows move 7" },
+	{ "8 right", 8, 0, "arrows move 8" },
+	{ "9 right", 9, 0, "arrows move 9" },
+	{ "0 right", 12, 0, "arrows move 12" },
+	{ "end", 13, 0, NULL },
+	{ "end home", 0, 0, NULL },
+	{ "pagedown", 0, 7, NULL },
+	{ "pagedown pageup", 0, 0, NULL },
+	{ "p", 0, 0, "hand p Crushed stone" },
+	{ "S", 0, 0, "hand S Sundial" },
+	{ ".", 0, 0, "hand . open ground" },
+	{ "q", 0, 0, "q is not in the legend: b Raised bed, p Crushed stone, l Turf, S Sundial, ." },
+	{ "space", 0, 0, "court.plot, not saved" },
+	{ "right down delete", 1, 1, "*b Raised bed   28.0 sq ft" },
+	{ "=", 0, 0, "Trail" },
+	{ "= down right", 1, 1, "*b Raised bed   34.0 sq ft" },
+	{ "enter", 0, 0, "Pegged" },
+	{ "enter right down", 1, 1, "From the peg: 2 ft x 2 ft, 4.0 sq ft" },
+	{ "enter right enter enter", 1, 0, "*b Raised bed   34.0 sq ft" },
+	{ "enter right right down down enter down enter", 2, 2, "*. Open ground  31.0 sq ft" },
+	{ "*", 0, 0, "*. Open ground   0.0 sq ft" },
+	{ "|", 0, 0, "The mirror is off." },
+	{ "-", 0, 0, "Mirror four-way: " },
+	{ "%", 0, 0, "Mirror half-turn: " },
+	{ "&", 0, 0, "Folded" },
+	{ "space backspace", 0, 0, "Taken back" },
+	{ "space backspace +", 0, 0, "Put back" },
+	{ "tab", 0, 0, "2 of 6" },
+	{ "shift-tab", 0, 0, "6 of 6" },
+	{ "tab tab tab )", 0, 0, "( 6 above" },
+	{ "tab tab tab ) (", 0, 0, ") 6 more below" },
+	{ "escape", 0, 0, "At rest already" },
+	{ "ctrl-c", 0, 0, "At rest already" },
+	{ "= escape", 0, 0, "At rest" },
+	{ "$", 0, 0, "Saved in " },
+	{ "[", 0, 0, "[ does nothing. Press !" },
+};
+
+START_TEST(each_key_does_what_it_says)
+{
+	struct table at;
+
+	sit_at_court(&at, 24, 80);
+	terminal_keys(at.t, pressings[_i].keys);
+	terminal_until(at.t, cursor_is_on(at.t, pressings[_i].x, pressings[_i].y));
+	if (pressings[_i].shown)
+		terminal_wait(at.t, pressings[_i].shown);
+	leave(&at);
+}
+END_TEST
+
+static const struct {
+	const char *keys, *shown, *left;
+} askings[] = {
+	{ ";", "Which page?", "At rest" },
+	{ "@", "Go to a place", "At rest" },
+	{ "#", "Which sheet?", "At rest" },
+	{ ">", "Write the takeoff to a file", "At rest" },
+	{ "!", "All that can be done", "At rest" },
+	{ "?", "I want to", "At rest" },
+	{ "enter enter", "Take the peg out", "Pegged" },
+	{ "space <", "Leave without saving", "At rest" },
+};
+
+START_TEST(each_question_and_form_can_be_left_by_esc_and_by_ctrl_c)
+{
+	struct table at;
+
+	sit_at_court(&at, 24, 80);
+	for (int way = 0; way < 2; way++) {
+		terminal_keys(at.t, askings[_i].keys);
+		terminal_wait(at.t, askings[_i].shown);
+		terminal_keys(at.t, way ? "ctrl-c" : "escape");
+		terminal_wait_gone(at.t, askings[_i].shown);
+		terminal_until(at.t, strncmp(terminal_row(at.t, 0), askings[_i].left,
+			strlen(askings[_i].left)) == 0);
+		terminal_keys(at.t, "escape");
+	}
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_stroke_is_mirrored_before_the_eyes)
+{
+	struct table at;
+
+	sit_at_court(&at, 24, 80);
+	terminal_keys(at.t, "S space");
+	terminal_until(at.t, letter_at(at.t, 0, 0) == 'S' && letter_at(at.t, 13, 0) == 'S');
+	ck_assert_ptr_nonnull(strstr(terminal_row(at.t, 0), "mirror left-right, 1 fault"));
+	ck_assert_int_eq(mark_of(at.t, 1, 4), '/');
+	ck_assert_int_eq(mark_of(at.t, 12, 4), '/');
+	ck_assert_int_eq(mark_of(at.t, 6, 7), '|');
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_list_is_walked_jumped_in_and_picked_from)
+{
+	struct table at;
+
+	sit_at_court(&at, 24, 80);
+	terminal_keys(at.t, "; down enter");
+	terminal_wait(at.t, "2 of 6");
+	terminal_keys(at.t, "; end enter");
+	terminal_wait(at.t, "6 of 6");
+	terminal_keys(at.t, "; home tab shift-tab pagedown pageup up down w");
+	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "4 of 6");
+	terminal_keys(at.t, "! T r enter");
+	terminal_until(at.t, strncmp(terminal_row(at.t, 0), "Trail", 5) == 0);
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_place_is_typed_corrected_and_gone_to)
+{
+	struct table at;
+
+	sit_at_court(&at, 24, 80);
+	terminal_keys(at.t, "@");
+	terminal_wait(at.t, "Across from the left");
+	terminal_type(at.t, "3\r");
+	terminal_wait(at.t, "Across from the left: 3 has no unit.");
+	terminal_keys(at.t, "end");
+	terminal_type(at.t, " ft 6 in");
+	terminal_keys(at.t, "down backspace");
+	terminal_type(at.t, "24 xin");
+	terminal_keys(at.t, "left left left delete enter");
+	terminal_until(at.t, cursor_is_on(at.t, 3, 2));
+	leave(&at);
+}
+END_TEST
+
+/* ---- A whole garden ---------------------------------------------------------------------------- */
+
+START_TEST(a_garden_is_begun_drawn_mirrored_saved_opened_again_and_taken_off)
+{
+	struct table at;
+	struct text bytes = TEXT_EMPTY;
+	char *takeoff;
+
+	sit(&at, "herbs.plot");
+	terminal_wait(at.t, "Begin a new plot");
+	terminal_type(at.t, "Herb c\303\266urt");
+	terminal_keys(at.t, "down down");
+	terminal_type(at.t, "12 ft");
+	terminal_keys(at.t, "down");
+	terminal_type(at.t, "8 ft");
+	terminal_keys(at.t, "enter enter");
+	terminal_wait(at.t, "A new plot.");
+
+	/* Mirror on, a bed of 4 x 3 by two pegs, a path by a trail, lawn by a flood, a sundial. */
+	terminal_keys(at.t, "| right down enter 3 right 2 down enter");
+	terminal_wait(at.t, "of 4 ft x 3 ft:");
+	terminal_keys(at.t, "enter 1 home pagedown p up up = end =");
+	terminal_wait(at.t, "b Raised bed   24.0 sq ft");
+	terminal_keys(at.t, "down l *");
+	terminal_wait(at.t, "l Turf         24.0 sq ft");
+	terminal_keys(at.t, "S 6 left space");
+	terminal_wait(at.t, "S Sundial       2.0 sq ft");
+	terminal_keys(at.t, "backspace + $");
+	terminal_wait(at.t, "herbs.plot, saved");
+	terminal_keys(at.t, ">");
+	terminal_wait(at.t, "Write the takeoff to a file");
+	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "Takeoff written to ");
+	terminal_keys(at.t, "<");
+	ck_assert_int_eq(terminal_end(at.t).code, 0);
+	terminal_free(at.t);
+
+	read_file(at.plot, &bytes);
+	ck_assert_str_eq(bytes.bytes, "parterre-plot 1\ntitle \"Herb c\303\266urt\"\n"
+		"units imperial\ncell 1 ft\nmirror left-right\n\n"
+		"bed b \"Raised bed\"\npath p \"Crushed stone\"\nlawn l \"Turf\"\n"
+		"fixture S \"Sundial\"\n\nground 12 x 8\n"
+		"  ............\n  .bbbb..bbbb.\n  .bbbb..bbbb.\n  .bbbb..bbbb.\n"
+		"  ............\n  pppppppppppp\n  lllllSSlllll\n  llllllllllll\n");
+	text_clear(&bytes);
+	ck_assert_int_gt(asprintf(&takeoff, "%s/herbs.txt", at.folder), 0);
+	read_file(takeoff, &bytes);
+	ck_assert_ptr_nonnull(strstr(bytes.bytes, "parterre takeoff 1\n"));
+	ck_assert_ptr_nonnull(strstr(bytes.bytes, "24.0 sq ft"));
+	free(takeoff);
+	text_fini(&bytes);
+
+	start(&at, 24, 80);
+	terminal_wait(at.t, "herbs.plot, saved");
+	terminal_wait(at.t, "! acts");
+	ck_assert_int_eq(letter_at(at.t, 10, 3), 'b');
+	ck_assert_int_eq(letter_at(at.t, 6, 6), 'S');
+	terminal_keys(at.t, "<");
+	ck_assert_int_eq(terminal_end(at.t).code, 0);
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_metric_plot_is_begun_by_turning_the_units)
+{
+	struct table at;
+
+	sit(&at, "new.plot");
+	terminal_wait(at.t, "Begin a new plot");
+	terminal_keys(at.t, "down space");
+	terminal_wait(at.t, "300 mm");
+	terminal_keys(at.t, "left");
+	terminal_wait(at.t, "24 ft");
+	terminal_keys(at.t, "right down");
+	terminal_type(at.t, "5 m");
+	terminal_keys(at.t, "down down enter");
+	terminal_wait(at.t, "5 m is no whole number of cells of 300 mm, but 4800 mm is");
+	terminal_wait(at.t, "5100 mm is");
+	ck_assert_int_eq(terminal_cursor(at.t).row, 5);
+	terminal_keys(at.t, "backspace x3");
+	terminal_type(at.t, "4.8 m");
+	terminal_keys(at.t, "pagedown enter");
+	terminal_wait(at.t, "A new plot.");
+	terminal_wait(at.t, "28.80 m2");
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_form_for_a_new_plot_that_is_left_leaves_nothing_behind)
+{
+	struct table at;
+
+	sit(&at, "new.plot");
+	terminal_wait(at.t, "Begin a new plot");
+	terminal_keys(at.t, "escape");
+	ck_assert_int_eq(terminal_end(at.t).code, 0);
+	ck_assert_int_ne(access(at.plot, F_OK), 0);
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_bed_is_built_otherwise_by_its_sheet)
+{
+	struct table at;
+
+	sit_at_court(&at, 24, 80);
+	terminal_keys(at.t, "; w");
+	terminal_keys(at.t, "enter #");
+	terminal_wait(at.t, "Which sheet?");
+	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "Block as laid");
+	terminal_wait(at.t, "[135 lb/cu ft]");
+	terminal_keys(at.t, "down x5");
+	terminal_type(at.t, "41");
+	terminal_keys(at.t, "pagedown enter");
+	terminal_wait(at.t, "Courses: found 41, expected 1 to 40");
+	terminal_keys(at.t, "backspace");
+	terminal_type(at.t, "0");
+	terminal_keys(at.t, "pagedown enter");
+	terminal_wait(at.t, "Set; Backspace takes it back.");
+	terminal_wait(at.t, "court.plot, not saved");
+	terminal_wait(at.t, "*To order");
+	leave(&at);
+}
+END_TEST
+
+/* ---- Sizes -------------------------------------------------------------------------------------- */
+
+START_TEST(a_large_screen_shows_more_of_a_large_plan)
+{
+	struct table at;
+
+	sit_at(&at, "great-court.plot", 40, 120);
+	terminal_wait(at.t, "1 of 6");
+	/* The last cell in view: row 35 of the file's ground, column 43. */
+	terminal_until(at.t, letter_at(at.t, 43, 35) == 'p');
+	terminal_keys(at.t, "end");
+	terminal_until(at.t, terminal_cursor(at.t).column == 91);
+	terminal_keys(at.t, "pagedown");
+	terminal_until(at.t, terminal_cursor(at.t).row == 37);
+	terminal_wait(at.t, "199 ft across");
+	leave(&at);
+}
+END_TEST
+
+START_TEST(the_smallest_screen_shows_all_parts)
+{
+	struct table at;
+
+	sit_at_court(&at, 18, 60);
+	terminal_wait(at.t, "1 of 6");
+	terminal_wait(at.t, "left-right, 1 fault");
+	terminal_wait(at.t, "here");
+	terminal_wait(at.t, "! acts");
+	terminal_until(at.t, letter_at(at.t, 12, 1) == 'b');
+	terminal_wait(at.t, "? help");
+	terminal_keys(at.t, "#");
+	terminal_wait(at.t, "Which sheet?");
+	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "Block as laid");
+	terminal_keys(at.t, "pagedown");
+	terminal_wait(at.t, "Soil replaced");
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_screen_too_small_says_so_keeps_the_work_and_saves_it)
+{
+	struct table at;
+
+	sit_at_court(&at, 24, 80);
+	terminal_keys(at.t, "space");
+	terminal_wait(at.t, "not saved");
+	terminal_resize(at.t, 10, 30);
+	terminal_wait(at.t, "This window has 30 columns");
+	terminal_keys(at.t, "delete right space < q");
+	terminal_resize(at.t, 1, 1);
+	terminal_resize(at.t, 24, 80);
+	terminal_wait(at.t, "court.plot, not saved");
+	terminal_until(at.t, cursor_is_on(at.t, 0, 0) && letter_at(at.t, 0, 0) == 'b');
+	ck_assert_int_ne(letter_at(at.t, 1, 0), 'b');
+	terminal_resize(at.t, 10, 30);
+	terminal_wait(at.t, "This window has 30 columns");
+	terminal_keys(at.t, "$");
+	terminal_wait(at.t, "Saved in ");
+	leave(&at);
+}
+END_TEST
+
+START_TEST(too_small_from_the_start_is_no_harm)
+{
+	struct table at;
+
+	sit_at(&at, "court.plot", 5, 20);
+	terminal_wait(at.t, "This window has 20");
+	terminal_resize(at.t, 24, 80);
+	terminal_wait(at.t, "At rest   court.plot");
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_new_size_in_the_middle_of_a_trail_a_list_and_a_form_changes_nothing_else)
+{
+	struct table at;
+
+	sit_at_court(&at, 24, 80);
+	terminal_keys(at.t, "= right");
+	terminal_resize(at.t, 30, 100);
+	terminal_until(at.t, strstr(terminal_row(at.t, 29), "arrows lay 1"));
+	terminal_keys(at.t, "right =");
+	terminal_until(at.t, letter_at(at.t, 2, 0) == 'b');
+
+	terminal_keys(at.t, "!");
+	terminal_wait(at.t, "All that can be done");
+	terminal_keys(at.t, "end");
+	terminal_resize(at.t, 18, 60);
+	terminal_wait(at.t, " of ");
+	terminal_wait(at.t, "Trail");
+	terminal_keys(at.t, "escape @");
+	terminal_wait(at.t, "Across from the left");
+	terminal_type(at.t, "5 f");
+	terminal_resize(at.t, 24, 80);
+	terminal_until(at.t, terminal_shows(at.t, "5 f") && terminal_cursor(at.t).row == 3);
+	terminal_type(at.t, "t\r\r");
+	terminal_until(at.t, cursor_is_on(at.t, 5, 0));
+	leave(&at);
+}
+END_TEST
+
+START_TEST(sizes_in_the_environment_do_not_hide_the_real_one)
+{
+	struct table at;
+
+	sit_at_court(&at, 24, 80);
+	terminal_until(at.t, strstr(terminal_row(at.t, 23), "? help"));
+	leave(&at);
+}
+END_TEST
+
+/* ---- What comes in ----------------------------------------------------------------------------- */
+
+START_TEST(pasted_text_never_becomes_strokes)
+{
+	struct table at;
+
+	sit_at_court(&at, 24, 80);
+	terminal_type(at.t, "\033[200~S ===\r\033[C<\033[201~");
+	terminal_wait(at.t, "Pasted text was let go");
+	terminal_wait(at.t, "court.plot, saved");
+	terminal_wait(at.t, "hand b Raised bed");
+	ck_assert(cursor_is_on(at.t, 0, 0));
+	terminal_keys(at.t, "right left");
+	terminal_wait_gone(at.t, "Pasted text was let go");
+	/* The end of the paste is lost: silence ends it. */
+	terminal_type(at.t, "\033[200~S S S");
+	terminal_keys(at.t, "right");
+	terminal_wait(at.t, "Pasted text was let go");
+	terminal_keys(at.t, "p");
+	terminal_wait(at.t, "hand p Crushed stone");
+	terminal_wait(at.t, "court.plot, saved");
+	leave(&at);
+}
+END_TEST
+
+START_TEST(pasted_text_goes_into_a_field_without_its_ends_of_lines)
+{
+	struct table at;
+
+	sit(&at, "new.plot");
+	terminal_wait(at.t, "Begin a new plot");
+	terminal_type(at.t, "\033[200~Herb\rcourt\033[31m \303\251\033[201~");
+	terminal_wait(at.t, " Herb court");
+	ck_assert_ptr_nonnull(strstr(terminal_row(at.t, 3), "\303\251"));
+	ck_assert_int_eq(terminal_cursor(at.t).row, 3);
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_key_that_is_unknown_is_swallowed_whole)
+{
+	struct table at;
+
+	sit_at_court(&at, 24, 80);
+	terminal_type(at.t, "\033[97;5u");
+	terminal_wait(at.t, "This key does nothing");
+	terminal_wait(at.t, "arrows move 1");
+	terminal_wait(at.t, "hand b Raised bed");
+	terminal_type(at.t, "\033[<0;10;10M");
+	terminal_keys(at.t, "right");
+	terminal_until(at.t, cursor_is_on(at.t, 1, 0));
+	terminal_wait(at.t, "arrows move 1");
+	leave(&at);
+}
+END_TEST
+
+START_TEST(arrows_are_known_in_both_modes_of_the_keypad)
+{
+	struct table at;
+
+	sit_at_court(&at, 24, 80);
+	terminal_type(at.t, "\033[C\033OC\033[B\033OB\033[C");
+	terminal_until(at.t, cursor_is_on(at.t, 3, 2));
+	leave(&at);
+}
+END_TEST
+
+START_TEST(an_arrow_that_comes_in_pieces_does_no_harm)
+{
+	struct table at;
+
+	sit_at_court(&at, 24, 80);
+	terminal_keys(at.t, "=");
+	terminal_wait(at.t, "not saved");
+	terminal_type(at.t, "\033");
+	terminal_wait(at.t, "At rest");
+	terminal_type(at.t, "[A");
+	terminal_wait(at.t, "A is not in the legend");
+	terminal_keys(at.t, "backspace");
+	terminal_wait(at.t, "court.plot, saved");
+	leave(&at);
+}
+END_TEST
+
+/* ---- Bytes -------------------------------------------------------------------------------------- */
+
+static struct traffic traffic_of(struct table *at, const char *keys)
+{
+	terminal_settle(at->t);
+	terminal_keys(at->t, keys);
+	return terminal_settle(at->t);
+}
+
+START_TEST(keys_cost_few_bytes_in_one_write)
+{
+	static const struct {
+		const char *before, *keys;
+		size_t most;
+	} rows[] = {
+		{ "", "right", 30 },         /* two marks of the rulers, a figure, the cursor */
+		{ "", "down", 100 },         /* the same and a region's three lines */
+		{ "= right", "right", 120 }, /* two cells, three figures with stars, a region's area */
+		{ "right", "space", 400 },   /* the same, and a plot that was saved is not any more */
+		{ "", "p", 90 },
+		{ "", "tab", 400 },
+	};
+	struct table at;
+
+	for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
+		sit_at_court(&at, 24, 80);
+		traffic_of(&at, rows[i].before);
+		struct traffic cost = traffic_of(&at, rows[i].keys);
+
+		ck_assert_msg(cost.bytes > 0 && cost.bytes <= rows[i].most, "%s costs %zu bytes",
+			rows[i].keys, cost.bytes);
+		ck_assert_msg(cost.reads == 1, "%s in %d writes", rows[i].keys, cost.reads);
+		leave(&at);
+	}
+}
+END_TEST
+
+START_TEST(keys_typed_ahead_are_drawn_once)
+{
+	struct table at;
+
+	sit_at_court(&at, 24, 80);
+	terminal_settle(at.t);
+	terminal_type(at.t, "\033OC\033OC\033OC\033OC\033OC\033OC\033OC\033OC\033OC\033OC");
+	terminal_until(at.t, cursor_is_on(at.t, 10, 0));
+	struct traffic cost = terminal_settle(at.t);
+
+	ck_assert_msg(cost.bytes < 150, "%zu bytes", cost.bytes);
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_garbled_screen_is_sent_again_as_a_whole)
+{
+	struct table at;
+
+	sit_at_court(&at, 24, 80);
+	ck_assert_uint_gt(traffic_of(&at, "ctrl-l").bytes, 1000);
+	terminal_keys(at.t, "! d");
+	terminal_settle(at.t);
+	ck_assert_uint_gt(traffic_of(&at, "enter").bytes, 1000);
+	leave(&at);
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("screen");
+	TCase *keys = suite_case(suite, "keys"), *garden = suite_case(suite, "garden");
+	TCase *sizes = suite_case(suite, "sizes"), *input = suite_case(suite, "input");
+	TCase *bytes = suite_case(suite, "bytes");
+
+	tcase_add_loop_test(keys, each_key_does_what_it_says, 0,
+		(int)(sizeof pressings / sizeof *pressings));
+	tcase_add_loop_test(keys, each_question_and_form_can_be_left_by_esc_and_by_ctrl_c, 0,
+		(int)(sizeof askings / sizeof *askings));
+	tcase_add_test(keys, a_stroke_is_mirrored_before_the_eyes);
+	tcase_add_test(keys, a_list_is_walked_jumped_in_and_picked_from);
+	tcase_add_test(keys, a_place_is_typed_corrected_and_gone_to);
+	tcase_add_test(garden, a_garden_is_begun_drawn_mirrored_saved_opened_again_and_taken_off);
+	tcase_add_test(garden, a_metric_plot_is_begun_by_turning_the_units);
+	tcase_add_test(garden, a_form_for_a_new_plot_that_is_left_leaves_nothing_behind);
+	tcase_add_test(garden, a_bed_is_built_otherwise_by_its_sheet);
+	tcase_add_test(sizes, a_large_screen_shows_more_of_a_large_plan);
+	tcase_add_test(sizes, the_smallest_screen_shows_all_parts);
+	tcase_add_test(sizes, a_screen_too_small_says_so_keeps_the_work_and_saves_it);
+	tcase_add_test(sizes, too_small_from_the_start_is_no_harm);
+	tcase_add_test(sizes, a_new_size_in_the_middle_of_a_trail_a_list_and_a_form_changes_nothing_else);
+	tcase_add_test(sizes, sizes_in_the_environment_do_not_hide_the_real_one);
+	tcase_add_test(input, pasted_text_never_becomes_strokes);
+	tcase_add_test(input, pasted_text_goes_into_a_field_without_its_ends_of_lines);
+	tcase_add_test(input, a_key_that_is_unknown_is_swallowed_whole);
+	tcase_add_test(input, arrows_are_known_in_both_modes_of_the_keypad);
+	tcase_add_test(input, an_arrow_that_comes_in_pieces_does_no_harm);
+	tcase_add_test(bytes, keys_cost_few_bytes_in_one_write);
+	tcase_add_test(bytes, keys_typed_ahead_are_drawn_once);
+	tcase_add_test(bytes, a_garbled_screen_is_sent_again_as_a_whole);
+	return suite;
+}

@@ -1,0 +1,524 @@
+/* The program and its surroundings: kinds of terminals, locales, colours; signals, a dropped line, a
+ * second session; that the terminal is given back as it was. */
+
+#include "support/runner.h"
+#include "support/scratch.h"
+#include "support/terminal.h"
+
+#include "base/file.h"
+
+#include <signal.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
+enum { TOP = 2, LEFT = 5 };
+
+struct table {
+	char *folder, *plot, *rescue;
+	struct terminal *t;
+};
+
+static void sit(struct table *at)
+{
+	struct text bytes = TEXT_EMPTY;
+	struct file_error error;
+
+	at->folder = scratch_new();
+	ck_assert_int_gt(asprintf(&at->plot, "%s/court.plot", at->folder), 0);
+	ck_assert_int_gt(asprintf(&at->rescue, "%s/.court.plot.rescue", at->folder), 0);
+	ck_assert(file_read("plots/court.plot", 1 << 20, &bytes, &error));
+	ck_assert(file_write(at->plot, bytes.bytes, bytes.length, &error));
+	text_fini(&bytes);
+}
+
+static struct terminal *launch(const struct table *at, const char *term, const char *const *env)
+{
+	return terminal_new(&(struct launch){
+		.argv = (const char *[]){ BUILD_FOLDER "/parterre", at->plot, NULL },
+		.env = env, .term = term,
+	});
+}
+
+static void start(struct table *at)
+{
+	at->t = launch(at, NULL, NULL);
+}
+
+/* Waits for the whole of the first picture: the last row comes last. */
+static void wait_for_court(struct terminal *t)
+{
+	terminal_wait(t, "court.plot, saved");
+	terminal_wait(t, "? help");
+}
+
+static void leave(struct table *at)
+{
+	terminal_free(at->t);
+	scratch_remove(at->folder);
+	free(at->plot);
+	free(at->rescue);
+}
+
+static char letter_at(struct terminal *t, int x, int y)
+{
+	return terminal_cell(t, TOP + y, LEFT + 2 * x).text[0];
+}
+
+static void check_given_back(const struct terminal_end *end)
+{
+	ck_assert_msg(strstr(end->last, "\033[?1049l") != NULL, "the other screen stays");
+	ck_assert_msg(strstr(end->last, "\033[?2004l") != NULL, "pastes stay marked");
+	ck_assert_msg(strstr(end->last, "\033[?1l\033>") != NULL, "the keypad stays on");
+}
+
+static bool is_there(const char *path)
+{
+	return access(path, F_OK) == 0;
+}
+
+/* ---- Kinds -------------------------------------------------------------------------------------- */
+
+struct kind {
+	const char *term, *no_color, *locale;
+};
+
+static const char *const terms[] = { "xterm-256color", "vt100", "linux", "tmux-256color", "xterm" };
+static const char *const no_colors[] = { "NO_COLOR", "NO_COLOR=1", "NO_COLOR=" };
+static const char *const locales[] = { "LC_ALL=C.UTF-8", "LC_ALL=C", "LC_ALL=xx_YY.UTF-8" };
+
+enum { TERMS = 5, NO_COLORS = 3, LOCALES = 3 };
+
+static void check_ground(const char *term, bool has_colour, struct cell bed)
+{
+	int fine = strstr(term, "256") != NULL;
+
+	ck_assert_str_eq(bed.text, "b");
+	/* Soil: 52 of the 256 colours, red (1) of the eight. */
+	ck_assert_int_eq(bed.ground, !has_colour ? -1 : fine ? 52 : 1);
+	ck_assert_int_eq(bed.ink, !has_colour ? -1 : fine ? 231 : 7);
+}
+
+START_TEST(each_kind_of_terminal_locale_and_colour_shows_the_plan)
+{
+	const char *term = terms[_i % TERMS], *no_color = no_colors[_i / TERMS % NO_COLORS];
+	const char *locale = locales[_i / TERMS / NO_COLORS];
+	bool has_colour = strcmp(term, "vt100") != 0 && strcmp(no_color, "NO_COLOR=1") != 0;
+	struct table at;
+
+	sit(&at);
+	at.t = launch(&at, term, (const char *[]){ no_color, locale, NULL });
+	wait_for_court(at.t);
+	check_ground(term, has_colour, terminal_cell(at.t, TOP + 1, LEFT + 2));
+	ck_assert_str_eq(terminal_cell(at.t, TOP + 6, LEFT + 14).text, "S");
+	/* Lines are drawn as lines in every locale. */
+	ck_assert_str_eq(terminal_cell(at.t, 5, 53).text, "\342\224\202");
+	terminal_keys(at.t, "p space right = down");
+	terminal_until(at.t, letter_at(at.t, 1, 1) == 'p' && letter_at(at.t, 12, 1) == 'p');
+	terminal_wait(at.t, "Trail");
+	terminal_keys(at.t, "$ #");
+	terminal_wait(at.t, "Which sheet?");
+	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "[1 1/2 in]");
+	terminal_keys(at.t, "escape <");
+	struct terminal_end end = terminal_end(at.t);
+	ck_assert_int_eq(end.code, 0);
+	ck_assert_ptr_nonnull(strstr(end.last, "\033[?2004l"));
+	if (!strcmp(term, "xterm-256color") || !strcmp(term, "tmux-256color"))
+		check_given_back(&end);
+	ck_assert(!terminal_is_alternate(at.t));
+	ck_assert(terminal_cursor(at.t).is_visible);
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_name_that_the_locale_cannot_show_has_question_marks)
+{
+	struct table at;
+	struct file_error error;
+	const char plot[] = "parterre-plot 1\nunits imperial\ncell 1 ft\n\nbed b \"Caf\303\251 bed\"\n\n"
+		"ground 2 x 1\n  b.\n";
+
+	sit(&at);
+	ck_assert(file_write(at.plot, plot, sizeof plot - 1, &error));
+	at.t = launch(&at, NULL, (const char *[]){ "LC_ALL=C", NULL });
+	terminal_wait(at.t, "hand b Caf? bed");
+	terminal_keys(at.t, "#");
+	terminal_wait(at.t, "b Caf? bed  ");
+	terminal_free(at.t);
+	at.t = launch(&at, NULL, NULL);
+	terminal_wait(at.t, "hand b Caf\303\251 bed");
+	leave(&at);
+}
+END_TEST
+
+struct refusal {
+	const char *term, *words;
+};
+
+static const struct refusal refusals[] = {
+	{ "no-such-terminal", "the terminal type \"no-such-terminal\" is unknown here" },
+	{ "dumb", "the terminal type \"dumb\" is unknown here, or too simple" },
+	{ "", "TERM does not say what type the terminal is" },
+};
+
+START_TEST(a_terminal_that_cannot_draw_is_refused_with_what_helps)
+{
+	struct table at;
+
+	sit(&at);
+	at.t = launch(&at, refusals[_i].term, NULL);
+	struct terminal_end end = terminal_end(at.t);
+
+	ck_assert_int_eq(end.code, 2);
+	ck_assert_ptr_nonnull(strstr(end.last, refusals[_i].words));
+	ck_assert_ptr_nonnull(strstr(end.last, "TERM=xterm-256color parterre FILE"));
+	leave(&at);
+}
+END_TEST
+
+static int run(const char *line, char *output, size_t size)
+{
+	FILE *pipe = popen(line, "r");
+
+	ck_assert_ptr_nonnull(pipe);
+	output[fread(output, 1, size - 1, pipe)] = '\0';
+	return WEXITSTATUS(pclose(pipe));
+}
+
+START_TEST(without_a_terminal_the_takeoff_is_named)
+{
+	char output[1000];
+
+	ck_assert_int_eq(run(BUILD_FOLDER "/parterre plots/court.plot 2>&1 </dev/null", output,
+		sizeof output), 2);
+	ck_assert_ptr_nonnull(strstr(output, "drawing needs a terminal"));
+	ck_assert_ptr_nonnull(strstr(output, "parterre takeoff FILE"));
+}
+END_TEST
+
+START_TEST(a_plot_with_an_error_is_refused_before_the_screen_is_touched)
+{
+	struct table at;
+	struct file_error error;
+
+	sit(&at);
+	ck_assert(file_write(at.plot, "parterre-plot 9\n", 16, &error));
+	start(&at);
+	struct terminal_end end = terminal_end(at.t);
+
+	ck_assert_int_eq(end.code, 2);
+	ck_assert_ptr_nonnull(strstr(end.last, "court.plot:1:15: found 9"));
+	ck_assert(!terminal_sent(at.t, "\033[?1049h"));
+	leave(&at);
+}
+END_TEST
+
+/* ---- Ends --------------------------------------------------------------------------------------- */
+
+START_TEST(termination_rescues_the_work_gives_the_terminal_back_and_is_seen_by_the_parent)
+{
+	struct table at;
+
+	sit(&at);
+	start(&at);
+	wait_for_court(at.t);
+	terminal_keys(at.t, "S space");
+	terminal_wait(at.t, "not saved");
+	terminal_signal(at.t, SIGTERM);
+	struct terminal_end end = terminal_end(at.t);
+
+	ck_assert_int_eq(end.signal, SIGTERM);
+	check_given_back(&end);
+	ck_assert(is_there(at.rescue));
+	leave(&at);
+}
+END_TEST
+
+START_TEST(termination_inside_a_form_or_a_question_rescues_too)
+{
+	static const char *const inside[] = { "#", "# enter", "<" };
+
+	for (size_t i = 0; i < sizeof inside / sizeof *inside; i++) {
+		struct table at;
+
+		sit(&at);
+		start(&at);
+		wait_for_court(at.t);
+		terminal_keys(at.t, "S space");
+		terminal_keys(at.t, inside[i]);
+		terminal_wait(at.t, "Esc");
+		terminal_signal(at.t, SIGTERM);
+		ck_assert_int_eq(terminal_end(at.t).signal, SIGTERM);
+		ck_assert(is_there(at.rescue));
+		leave(&at);
+	}
+}
+END_TEST
+
+START_TEST(nothing_is_rescued_where_nothing_is_unsaved)
+{
+	struct table at;
+
+	sit(&at);
+	start(&at);
+	wait_for_court(at.t);
+	terminal_keys(at.t, "S space backspace");
+	terminal_wait(at.t, "Taken back");
+	terminal_signal(at.t, SIGTERM);
+	ck_assert_int_eq(terminal_end(at.t).signal, SIGTERM);
+	ck_assert(!is_there(at.rescue));
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_dropped_line_rescues_the_work_which_is_offered_and_taken_up)
+{
+	struct table at;
+
+	sit(&at);
+	start(&at);
+	wait_for_court(at.t);
+	terminal_keys(at.t, "S space");
+	terminal_wait(at.t, "not saved");
+	terminal_hang_up(at.t);
+	ck_assert_int_eq(terminal_end(at.t).signal, SIGHUP);
+	terminal_free(at.t);
+	ck_assert(is_there(at.rescue));
+
+	/* To look at the saved plot leaves the question for the next time. */
+	start(&at);
+	terminal_wait(at.t, "was rescued.");
+	terminal_wait(at.t, "Enter pick");
+	ck_assert_int_ne(letter_at(at.t, 0, 0), 'S');
+	terminal_keys(at.t, "down down enter");
+	terminal_wait(at.t, "looking only");
+	terminal_keys(at.t, "space");
+	terminal_wait(at.t, "rescued work waits");
+	terminal_keys(at.t, "<");
+	ck_assert_int_eq(terminal_end(at.t).code, 0);
+	terminal_free(at.t);
+
+	start(&at);
+	terminal_wait(at.t, "was rescued.");
+	terminal_keys(at.t, "enter");
+	terminal_until(at.t, letter_at(at.t, 0, 0) == 'S');
+	terminal_wait(at.t, "court.plot, not saved");
+	terminal_keys(at.t, "$");
+	terminal_wait(at.t, "court.plot, saved");
+	ck_assert(!is_there(at.rescue));
+	terminal_keys(at.t, "<");
+	ck_assert_int_eq(terminal_end(at.t).code, 0);
+	leave(&at);
+}
+END_TEST
+
+START_TEST(rescued_work_survives_a_question_that_is_cut_off)
+{
+	struct table at;
+
+	sit(&at);
+	start(&at);
+	wait_for_court(at.t);
+	terminal_keys(at.t, "S space");
+	terminal_wait(at.t, "not saved");
+	terminal_signal(at.t, SIGTERM);
+	terminal_end(at.t);
+	terminal_free(at.t);
+	start(&at);
+	terminal_wait(at.t, "was rescued.");
+	terminal_signal(at.t, SIGTERM);
+	terminal_end(at.t);
+	terminal_free(at.t);
+	start(&at);
+	terminal_wait(at.t, "was rescued.");
+	terminal_keys(at.t, "enter");
+	terminal_until(at.t, letter_at(at.t, 0, 0) == 'S');
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_session_that_is_killed_leaves_its_last_tenth_stroke)
+{
+	struct table at;
+
+	sit(&at);
+	start(&at);
+	wait_for_court(at.t);
+	terminal_keys(at.t, "S = right x6 down left x6");
+	terminal_until(at.t, letter_at(at.t, 0, 1) == 'S');
+	terminal_signal(at.t, SIGKILL);
+	ck_assert_int_eq(terminal_end(at.t).signal, SIGKILL);
+	terminal_free(at.t);
+	ck_assert(is_there(at.rescue));
+	start(&at);
+	terminal_wait(at.t, "was rescued.");
+	terminal_keys(at.t, "enter");
+	terminal_until(at.t, letter_at(at.t, 0, 0) == 'S');
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_crash_gives_the_terminal_back)
+{
+	struct table at;
+
+	sit(&at);
+	start(&at);
+	wait_for_court(at.t);
+	terminal_signal(at.t, SIGSEGV);
+	struct terminal_end end = terminal_end(at.t);
+
+	ck_assert_int_eq(end.signal, SIGSEGV);
+	check_given_back(&end);
+	ck_assert_ptr_nonnull(strstr(end.last, "parterre broke down"));
+	leave(&at);
+}
+END_TEST
+
+START_TEST(an_interrupt_from_outside_ends_nothing)
+{
+	struct table at;
+
+	sit(&at);
+	start(&at);
+	wait_for_court(at.t);
+	terminal_signal(at.t, SIGINT);
+	terminal_signal(at.t, SIGPIPE);
+	terminal_keys(at.t, "right");
+	terminal_wait(at.t, "1 ft across");
+	leave(&at);
+}
+END_TEST
+
+/* The shell's line that starts the program; it leads a session in which jobs can be stopped. */
+static struct terminal *shell_start(const struct table *at)
+{
+	struct terminal *t = terminal_new(&(struct launch){
+		.argv = (const char *[]){ "/bin/bash", "--norc", "-i", NULL },
+		.env = (const char *[]){ "PS1=prompt> ", NULL },
+	});
+	char line[5000];
+
+	terminal_wait(t, "prompt>");
+	snprintf(line, sizeof line, "%s %s\r", BUILD_FOLDER "/parterre", at->plot);
+	terminal_type(t, line);
+	terminal_wait(t, "court.plot, saved");
+	return t;
+}
+
+START_TEST(ctrl_z_goes_to_the_shell_and_fg_comes_back_with_all_keys)
+{
+	struct table at;
+
+	sit(&at);
+	at.t = shell_start(&at);
+	for (int i = 0; i < 2; i++) {
+		if (i == 0)
+			terminal_keys(at.t, "ctrl-z");
+		else
+			terminal_keys(at.t, "! P a u enter");
+		terminal_wait(at.t, "Stopped");
+		ck_assert(!terminal_is_alternate(at.t));
+		terminal_type(at.t, "fg\r");
+		terminal_wait(at.t, "court.plot, saved");
+		ck_assert(terminal_is_alternate(at.t));
+	}
+	terminal_keys(at.t, "right");
+	terminal_wait(at.t, "1 ft across");
+	terminal_type(at.t, "\033[200~S\033[201~");
+	terminal_wait(at.t, "Pasted text was let go");
+	terminal_keys(at.t, "<");
+	terminal_until(at.t, !terminal_is_alternate(at.t));
+	terminal_type(at.t, "echo left with $?\r");
+	terminal_wait(at.t, "left with 0");
+	leave(&at);
+}
+END_TEST
+
+START_TEST(ctrl_z_in_a_form_keeps_what_was_typed)
+{
+	struct table at;
+
+	sit(&at);
+	at.t = shell_start(&at);
+	terminal_keys(at.t, "@");
+	terminal_wait(at.t, "Go to a place");
+	terminal_type(at.t, "11 ft");
+	terminal_keys(at.t, "ctrl-z");
+	terminal_wait(at.t, "Stopped");
+	terminal_type(at.t, "fg\r");
+	terminal_wait(at.t, "Go to a place");
+	terminal_wait(at.t, "11 ft");
+	terminal_keys(at.t, "enter enter");
+	terminal_wait(at.t, "11 ft across");
+	leave(&at);
+}
+END_TEST
+
+/* ---- Two sessions ------------------------------------------------------------------------------- */
+
+START_TEST(a_second_session_looks_and_does_not_write)
+{
+	struct table at;
+	struct terminal *second;
+
+	sit(&at);
+	start(&at);
+	wait_for_court(at.t);
+	second = launch(&at, NULL, NULL);
+	terminal_wait(second, "court.plot, looking only");
+	terminal_wait(second, "? help");
+	terminal_keys(second, "space");
+	terminal_wait(second, "Looking only: another session (process ");
+	terminal_keys(second, "$");
+	terminal_wait(second, "Looking only: another session (process ");
+	ck_assert_int_ne(letter_at(second, 0, 0), 'b');
+	terminal_keys(second, "right tab");
+	terminal_wait(second, "2 of 6");
+	terminal_signal(second, SIGTERM);
+	ck_assert_int_eq(terminal_end(second).signal, SIGTERM);
+	ck_assert(!is_there(at.rescue));
+	terminal_free(second);
+
+	terminal_keys(at.t, "space");
+	terminal_wait(at.t, "not saved");
+	terminal_keys(at.t, "$");
+	terminal_wait(at.t, "Saved in ");
+	leave(&at);
+}
+END_TEST
+
+static void add_kinds(TCase *kinds)
+{
+	tcase_add_loop_test(kinds, each_kind_of_terminal_locale_and_colour_shows_the_plan, 0,
+		TERMS * NO_COLORS * LOCALES);
+	tcase_add_test(kinds, a_name_that_the_locale_cannot_show_has_question_marks);
+	tcase_add_loop_test(kinds, a_terminal_that_cannot_draw_is_refused_with_what_helps, 0,
+		(int)(sizeof refusals / sizeof *refusals));
+	tcase_add_test(kinds, without_a_terminal_the_takeoff_is_named);
+	tcase_add_test(kinds, a_plot_with_an_error_is_refused_before_the_screen_is_touched);
+}
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("screen ends");
+	TCase *ends = suite_case(suite, "ends"), *pause = suite_case(suite, "pause");
+
+	add_kinds(suite_case(suite, "kinds"));
+	tcase_add_test(ends,
+		termination_rescues_the_work_gives_the_terminal_back_and_is_seen_by_the_parent);
+	tcase_add_test(ends, termination_inside_a_form_or_a_question_rescues_too);
+	tcase_add_test(ends, nothing_is_rescued_where_nothing_is_unsaved);
+	tcase_add_test(ends, a_dropped_line_rescues_the_work_which_is_offered_and_taken_up);
+	tcase_add_test(ends, rescued_work_survives_a_question_that_is_cut_off);
+	tcase_add_test(ends, a_session_that_is_killed_leaves_its_last_tenth_stroke);
+	tcase_add_test(ends, a_crash_gives_the_terminal_back);
+	tcase_add_test(ends, an_interrupt_from_outside_ends_nothing);
+	tcase_add_test(ends, a_second_session_looks_and_does_not_write);
+	tcase_add_test(pause, ctrl_z_goes_to_the_shell_and_fg_comes_back_with_all_keys);
+	tcase_add_test(pause, ctrl_z_in_a_form_keeps_what_was_typed);
+	return suite;
+}

@@ -1,0 +1,102 @@
+/* Where things stand on the screen. */
+
+#include "screen/layout.h"
+#include "support/runner.h"
+
+static void check_area(struct area a, int row, int column, int rows, int columns)
+{
+	ck_assert_int_eq(a.row, row);
+	ck_assert_int_eq(a.column, column);
+	ck_assert_int_eq(a.rows, rows);
+	ck_assert_int_eq(a.columns, columns);
+}
+
+START_TEST(on_24_by_80_the_plan_has_24_by_20_cells)
+{
+	struct layout l = layout_of(24, 80, PANEL_NORMAL);
+
+	ck_assert(!l.is_too_small);
+	check_area(l.status, 0, 0, 1, 80);
+	check_area(l.ruler, 1, 5, 1, 48);
+	check_area(l.side_ruler, 2, 0, 20, 5);
+	check_area(l.plan, 2, 5, 20, 48);
+	check_area(l.divider, 1, 53, 21, 1);
+	check_area(l.panel, 1, 54, 12, 26);
+	check_area(l.here, 13, 54, 9, 26);
+	check_area(l.form, 1, 34, 21, 46);
+	check_area(l.message, 22, 0, 1, 80);
+	check_area(l.keys, 23, 0, 1, 80);
+}
+END_TEST
+
+START_TEST(a_larger_screen_gives_its_room_to_the_plan)
+{
+	struct layout l = layout_of(40, 120, PANEL_NORMAL);
+
+	check_area(l.plan, 2, 5, 36, 88);
+	ck_assert_int_eq(l.panel.columns, 26);
+	ck_assert_int_eq(l.panel.column, 94);
+}
+END_TEST
+
+START_TEST(under_18_by_60_nothing_is_laid_out)
+{
+	ck_assert(layout_of(17, 200, PANEL_NORMAL).is_too_small);
+	ck_assert(layout_of(200, 59, PANEL_NORMAL).is_too_small);
+	ck_assert(layout_of(1, 1, PANEL_NORMAL).is_too_small);
+	ck_assert(!layout_of(18, 60, PANEL_NORMAL).is_too_small);
+}
+END_TEST
+
+static bool is_inside(struct area a, const struct layout *l)
+{
+	return a.row >= 0 && a.column >= 0 &&
+		a.row + a.rows <= l->screen.rows && a.column + a.columns <= l->screen.columns;
+}
+
+static bool is_empty(struct area a)
+{
+	return a.rows == 0 || a.columns == 0;
+}
+
+static bool is_apart(struct area a, struct area b)
+{
+	return is_empty(a) || is_empty(b) || a.row + a.rows <= b.row || b.row + b.rows <= a.row ||
+		a.column + a.columns <= b.column || b.column + b.columns <= a.column;
+}
+
+START_TEST(on_every_size_all_areas_are_on_the_screen_and_apart)
+{
+	for (int rows = 18; rows < 80; rows++) {
+		for (int columns = 60; columns < 260; columns++) {
+			struct layout l = layout_of(rows, columns, (enum panel_width)_i);
+			const struct area areas[] = { l.status, l.ruler, l.side_ruler, l.plan,
+				l.divider, l.panel, l.here, l.message, l.keys };
+			const int count = sizeof areas / sizeof *areas;
+
+			ck_assert(is_inside(l.form, &l) && is_inside(l.list, &l));
+			ck_assert(!is_empty(l.form) && !is_empty(l.plan) && !is_empty(l.here));
+			ck_assert_int_eq(l.plan.columns % 2, 0);
+			for (int i = 0; i < count; i++) {
+				ck_assert_msg(is_inside(areas[i], &l), "%d of %dx%d", i, rows, columns);
+				for (int j = 0; j < i; j++)
+					ck_assert_msg(is_apart(areas[i], areas[j]), "%d, %d of %dx%d",
+						i, j, rows, columns);
+			}
+		}
+	}
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("screen layout");
+	TCase *areas = suite_case(suite, "areas");
+
+	tcase_add_test(areas, on_24_by_80_the_plan_has_24_by_20_cells);
+	tcase_add_test(areas, a_larger_screen_gives_its_room_to_the_plan);
+	tcase_add_test(areas, under_18_by_60_nothing_is_laid_out);
+	tcase_add_loop_test(areas, on_every_size_all_areas_are_on_the_screen_and_apart, PANEL_NORMAL,
+		PANEL_HIDDEN + 1);
+	return suite;
+}
