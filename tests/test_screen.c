@@ -162,9 +162,11 @@ START_TEST(each_key_does_what_it_says)
 }
 END_TEST
 
-static const struct {
+struct asking {
 	const char *keys, *shown, *left;
-} askings[] = {
+};
+
+static const struct asking askings[] = {
 	{ ";", "Which page?", "At rest" },
 	{ "@", "Go to a place", "At rest" },
 	{ "#", "Which sheet?", "At rest" },
@@ -177,16 +179,17 @@ static const struct {
 
 START_TEST(each_question_and_form_can_be_left_by_esc_and_by_ctrl_c)
 {
+	const struct asking *asking = &askings[_i];
 	struct table at;
 
 	sit_at_court(&at, 24, 80);
 	for (int way = 0; way < 2; way++) {
-		terminal_keys(at.t, askings[_i].keys);
-		terminal_wait(at.t, askings[_i].shown);
+		terminal_keys(at.t, asking->keys);
+		terminal_wait(at.t, asking->shown);
 		terminal_keys(at.t, way ? "ctrl-c" : "escape");
-		terminal_wait_gone(at.t, askings[_i].shown);
-		terminal_until(at.t, strncmp(terminal_row(at.t, 0), askings[_i].left,
-			strlen(askings[_i].left)) == 0);
+		terminal_wait_gone(at.t, asking->shown);
+		terminal_until(at.t, strncmp(terminal_row(at.t, 0), asking->left,
+			strlen(asking->left)) == 0);
 		terminal_keys(at.t, "escape");
 	}
 	leave(&at);

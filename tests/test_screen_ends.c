@@ -81,55 +81,67 @@ static bool is_there(const char *path)
 
 /* ---- Kinds -------------------------------------------------------------------------------------- */
 
-struct kind {
-	const char *term, *no_color, *locale;
-};
-
 static const char *const terms[] = { "xterm-256color", "vt100", "linux", "tmux-256color", "xterm" };
 static const char *const no_colors[] = { "NO_COLOR", "NO_COLOR=1", "NO_COLOR=" };
 static const char *const locales[] = { "LC_ALL=C.UTF-8", "LC_ALL=C", "LC_ALL=xx_YY.UTF-8" };
 
 enum { TERMS = 5, NO_COLORS = 3, LOCALES = 3 };
 
-static void check_ground(const char *term, bool has_colour, struct cell bed)
+/* Soil is 52 of the 256 colours, red (1) of the eight; its letter white. */
+static void check_bed(const char *term, const char *no_color, struct cell bed)
 {
-	int fine = strstr(term, "256") != NULL;
+	bool is_plain = !strcmp(term, "vt100") || !strcmp(no_color, "NO_COLOR=1");
+	bool is_fine = strstr(term, "256") != NULL;
+	int ground = is_plain ? -1 : is_fine ? 52 : 1, ink = is_plain ? -1 : is_fine ? 231 : 7;
 
-	ck_assert_str_eq(bed.text, "b");
-	/* Soil: 52 of the 256 colours, red (1) of the eight. */
-	ck_assert_int_eq(bed.ground, !has_colour ? -1 : fine ? 52 : 1);
-	ck_assert_int_eq(bed.ink, !has_colour ? -1 : fine ? 231 : 7);
+	ck_assert_msg(!strcmp(bed.text, "b") && bed.ground == ground && bed.ink == ink,
+		"%s in %d on %d", bed.text, bed.ink, bed.ground);
+}
+
+/* Lays, trails, saves, opens a list and a form, leaves. */
+static void work(struct terminal *t)
+{
+	terminal_keys(t, "p space right = down");
+	terminal_until(t, letter_at(t, 1, 1) == 'p' && letter_at(t, 12, 1) == 'p');
+	terminal_wait(t, "Trail");
+	terminal_keys(t, "$ #");
+	terminal_wait(t, "Which sheet?");
+	terminal_keys(t, "enter");
+	terminal_wait(t, "[1 1/2 in]");
+	terminal_keys(t, "escape <");
+}
+
+static void check_picture(struct terminal *t)
+{
+	ck_assert_str_eq(terminal_cell(t, TOP + 6, LEFT + 14).text, "S");
+	/* Lines are drawn as lines in every locale. */
+	ck_assert_str_eq(terminal_cell(t, 5, 53).text, "\342\224\202");
+}
+
+static void check_left(struct terminal *t, const char *term)
+{
+	struct terminal_end end = terminal_end(t);
+
+	ck_assert_int_eq(end.code, 0);
+	ck_assert_ptr_nonnull(strstr(end.last, "\033[?2004l"));
+	if (strstr(term, "256"))
+		check_given_back(&end);
+	ck_assert(!terminal_is_alternate(t) && terminal_cursor(t).is_visible);
 }
 
 START_TEST(each_kind_of_terminal_locale_and_colour_shows_the_plan)
 {
 	const char *term = terms[_i % TERMS], *no_color = no_colors[_i / TERMS % NO_COLORS];
 	const char *locale = locales[_i / TERMS / NO_COLORS];
-	bool has_colour = strcmp(term, "vt100") != 0 && strcmp(no_color, "NO_COLOR=1") != 0;
 	struct table at;
 
 	sit(&at);
 	at.t = launch(&at, term, (const char *[]){ no_color, locale, NULL });
 	wait_for_court(at.t);
-	check_ground(term, has_colour, terminal_cell(at.t, TOP + 1, LEFT + 2));
-	ck_assert_str_eq(terminal_cell(at.t, TOP + 6, LEFT + 14).text, "S");
-	/* Lines are drawn as lines in every locale. */
-	ck_assert_str_eq(terminal_cell(at.t, 5, 53).text, "\342\224\202");
-	terminal_keys(at.t, "p space right = down");
-	terminal_until(at.t, letter_at(at.t, 1, 1) == 'p' && letter_at(at.t, 12, 1) == 'p');
-	terminal_wait(at.t, "Trail");
-	terminal_keys(at.t, "$ #");
-	terminal_wait(at.t, "Which sheet?");
-	terminal_keys(at.t, "enter");
-	terminal_wait(at.t, "[1 1/2 in]");
-	terminal_keys(at.t, "escape <");
-	struct terminal_end end = terminal_end(at.t);
-	ck_assert_int_eq(end.code, 0);
-	ck_assert_ptr_nonnull(strstr(end.last, "\033[?2004l"));
-	if (!strcmp(term, "xterm-256color") || !strcmp(term, "tmux-256color"))
-		check_given_back(&end);
-	ck_assert(!terminal_is_alternate(at.t));
-	ck_assert(terminal_cursor(at.t).is_visible);
+	check_bed(term, no_color, terminal_cell(at.t, TOP + 1, LEFT + 2));
+	check_picture(at.t);
+	work(at.t);
+	check_left(at.t, term);
 	leave(&at);
 }
 END_TEST

@@ -65,24 +65,29 @@ static bool is_apart(struct area a, struct area b)
 		a.column + a.columns <= b.column || b.column + b.columns <= a.column;
 }
 
+static void check_layout(const struct layout *l)
+{
+	const struct area areas[] = { l->status, l->ruler, l->side_ruler, l->plan, l->divider,
+		l->panel, l->here, l->message, l->keys };
+	const int count = sizeof areas / sizeof *areas;
+	bool is_whole = is_inside(l->form, l) && is_inside(l->list, l) && !is_empty(l->form) &&
+		!is_empty(l->plan) && !is_empty(l->here) && l->plan.columns % 2 == 0;
+
+	for (int i = 0; i < count; i++) {
+		is_whole = is_whole && is_inside(areas[i], l);
+		for (int j = 0; j < i; j++)
+			is_whole = is_whole && is_apart(areas[i], areas[j]);
+	}
+	ck_assert_msg(is_whole, "at %d x %d", l->screen.rows, l->screen.columns);
+}
+
 START_TEST(on_every_size_all_areas_are_on_the_screen_and_apart)
 {
 	for (int rows = 18; rows < 80; rows++) {
 		for (int columns = 60; columns < 260; columns++) {
 			struct layout l = layout_of(rows, columns, (enum panel_width)_i);
-			const struct area areas[] = { l.status, l.ruler, l.side_ruler, l.plan,
-				l.divider, l.panel, l.here, l.message, l.keys };
-			const int count = sizeof areas / sizeof *areas;
 
-			ck_assert(is_inside(l.form, &l) && is_inside(l.list, &l));
-			ck_assert(!is_empty(l.form) && !is_empty(l.plan) && !is_empty(l.here));
-			ck_assert_int_eq(l.plan.columns % 2, 0);
-			for (int i = 0; i < count; i++) {
-				ck_assert_msg(is_inside(areas[i], &l), "%d of %dx%d", i, rows, columns);
-				for (int j = 0; j < i; j++)
-					ck_assert_msg(is_apart(areas[i], areas[j]), "%d, %d of %dx%d",
-						i, j, rows, columns);
-			}
+			check_layout(&l);
 		}
 	}
 }

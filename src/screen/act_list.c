@@ -3,22 +3,27 @@
 #include <stdlib.h>
 #include <string.h>
 
+/* A row of the list. */
+struct listed {
+	const struct act *act;
+};
+
 static int compare_names(const void *a, const void *b)
 {
-	const struct act *const *one = a, *const *other = b;
+	const struct listed *one = a, *other = b;
 
-	return strcmp((*one)->name, (*other)->name);
+	return strcmp(one->act->name, other->act->name);
 }
 
 /* All rows with a name, as they stand. */
-static int acts_named(const struct act *acts[ACTS_MOST])
+static int acts_named(struct listed acts[ACTS_MOST])
 {
 	int all, count = 0;
 	const struct act *table = acts_all(&all);
 
 	for (int i = 0; i < all; i++)
 		if (table[i].name)
-			acts[count++] = &table[i];
+			acts[count++].act = &table[i];
 	return count;
 }
 
@@ -31,7 +36,7 @@ static void picked(struct editor *editor, const struct act *act)
 		editor_say(editor, "%s: %s.", act->key_name, act->wish);
 }
 
-static void ask(struct editor *editor, const char *text, const struct act *const *acts, int count,
+static void ask(struct editor *editor, const char *text, const struct listed *acts, int count,
 	bool by_wish)
 {
 	const char *answers[ACTS_MOST], *keys[ACTS_MOST];
@@ -40,17 +45,17 @@ static void ask(struct editor *editor, const char *text, const struct act *const
 	int answer;
 
 	for (int i = 0; i < count; i++) {
-		answers[i] = by_wish ? acts[i]->wish : acts[i]->name;
-		keys[i] = acts[i]->key_name;
+		answers[i] = by_wish ? acts[i].act->wish : acts[i].act->name;
+		keys[i] = acts[i].act->key_name;
 	}
 	answer = editor->asker->choose(editor->asker, &question);
 	if (answer != ANSWER_NONE)
-		picked(editor, acts[answer]);
+		picked(editor, acts[answer].act);
 }
 
 void act_all(struct editor *editor, int key)
 {
-	const struct act *acts[ACTS_MOST];
+	struct listed acts[ACTS_MOST];
 	int count = acts_named(acts);
 
 	(void)key;
@@ -60,7 +65,7 @@ void act_all(struct editor *editor, int key)
 
 void act_help(struct editor *editor, int key)
 {
-	const struct act *acts[ACTS_MOST];
+	struct listed acts[ACTS_MOST];
 	int count = acts_named(acts);
 
 	(void)key;

@@ -44,7 +44,7 @@ void draw_looks_open(void)
 	/* More than 256 means that a number is a mix of red, green and blue; its first eight are the
 	 * basic ones all the same. */
 	colours = COLORS == FINE_COLOURS ? fine : basic;
-	for (short i = 0; i < GROUNDS; i++)
+	for (int i = 0; i < GROUNDS; i++)
 		init_pair((short)(i + 1), colours[i][0], colours[i][1]);
 }
 

@@ -33,7 +33,7 @@ static void code(struct page_maker *maker, const struct snag *snags, int count)
 	pages_count(maker, snag_rule(snags->code)->word, count);
 	for (int i = 0; i < shown; i++)
 		pages_note(maker, "%s: %s", place(maker, &snags[i]), snags[i].text);
-	if (count > shown)
+	if (count > SHOWN_OF_A_CODE)
 		pages_note(maker, "and %d more.", count - shown);
 }
 

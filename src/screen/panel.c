@@ -158,12 +158,13 @@ void panel_draw(const struct editor *editor, const struct layout *layout)
 {
 	struct area area = lines_area(layout);
 	struct text words = TEXT_EMPTY;
-	int rows;
 
 	here_words(editor, &words);
 	if (editor->panel == PANEL_HIDDEN) {
 		draw_here_below(&layout->here, &words);
 	} else {
+		int rows;
+
 		draw_upright(&layout->divider);
 		draw_title(editor, &layout->panel);
 		rows = draw_lines(page_shown(editor), &area, editor->page_top);

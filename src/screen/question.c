@@ -60,7 +60,6 @@ static void list_draw(const struct front *front, const struct layout *layout)
 	const struct list *list = (const struct list *)front;
 	struct area area = list_area(list->question, layout), words = inner(area);
 	int row, rows, columns, at = item_index(current_item(list->menu));
-	char place[64];
 
 	draw_sheet(&area);
 	row = draw_wrapped(&words, 0, list->question->text, LOOK_STRONG) + 1;
@@ -68,6 +67,8 @@ static void list_draw(const struct front *front, const struct layout *layout)
 	copywin(list->pad, stdscr, 0, 0, words.row + row, words.column, words.row + row + rows - 1,
 		words.column + columns - 1, FALSE);
 	if (rows < list->question->count) {
+		char place[64];
+
 		snprintf(place, sizeof place, "%d of %d. A letter goes to what begins so.", at + 1,
 			list->question->count);
 		status_message(layout, place);
@@ -115,7 +116,7 @@ static void list_open(struct list *list, const struct stage *stage, const struct
 	list->items = memory_new((size_t)question->count + 1, sizeof(ITEM *));
 	list->words = memory_new(2 * (size_t)question->count, sizeof(char *));
 	for (int i = 0; i < question->count; i++) {
-		char **words = &list->words[2 * i];
+		char **words = &list->words[2 * (size_t)i];
 
 		words[0] = encode_for_locale(question->answers[i]);
 		words[1] = encode_for_locale(question->notes ? question->notes[i] : "");
@@ -135,8 +136,8 @@ static void list_close(struct list *list)
 	free_menu(list->menu);
 	for (int i = 0; i < list->question->count; i++) {
 		free_item(list->items[i]);
-		free(list->words[2 * i]);
-		free(list->words[2 * i + 1]);
+		free(list->words[2 * (size_t)i]);
+		free(list->words[2 * (size_t)i + 1]);
 	}
 	free(list->words);
 	free(list->items);

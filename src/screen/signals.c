@@ -127,8 +127,8 @@ void signals_stop(void)
 void signals_die(int signal)
 {
 	handle(signal, SIG_DFL, 0);
-	raise(signal);
 	block(SIG_UNBLOCK);
+	raise(signal);
 }
 
 void signals_guard(const char *bytes, size_t length)

@@ -62,7 +62,6 @@ void stage_show(struct stage *stage, const struct front *front)
 {
 	struct layout layout = stage_layout(stage);
 	struct editor *editor = &stage->editor;
-	int most;
 
 	if (keys_are_waiting(&stage->keys))
 		return;
@@ -73,7 +72,8 @@ void stage_show(struct stage *stage, const struct front *front)
 	} else {
 		view_fit(&editor->view, layout.plan.rows, layout.plan.columns);
 		view_follow(&editor->view, &editor->plot.ground, editor->cursor);
-		most = panel_top_most(editor, &layout);
+		int most = panel_top_most(editor, &layout);
+
 		editor->page_top = editor->page_top < most ? editor->page_top : most;
 		draw_all(stage, &layout, front);
 	}
