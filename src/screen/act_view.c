@@ -89,3 +89,11 @@ void act_panel(struct editor *editor, int key)
 	editor_say(editor, "%s", turns[editor->panel].words);
 	editor->panel = turns[editor->panel].next;
 }
+
+void act_measure(struct editor *editor, int key)
+{
+	(void)key;
+	editor->is_measuring = !editor->is_measuring;
+	editor_say(editor, editor->is_measuring ? "The rulers measure what the cursor is in." :
+		"The rulers measure from the plan's corner only.");
+}

@@ -19,6 +19,8 @@ static const struct act table[] = {
 		act_overview },
 	{ ONE(','), ",", "Centre", "have the cursor in the middle", { NULL }, 0, false,
 		act_centre },
+	{ ONE('"'), "\"", "Measure", "see width and depth on the rulers", { NULL }, 0, false,
+		act_measure },
 	{ FROM(PRESS_VIEW_LEFT, PRESS_VIEW_DOWN), "Shift-arrows", "Scroll", "see what lies beside",
 		{ NULL }, 0, false, act_scroll },
 

@@ -38,6 +38,7 @@ void act_overview(struct editor *editor, int key);
 void act_centre(struct editor *editor, int key);
 void act_scroll(struct editor *editor, int key);
 void act_panel(struct editor *editor, int key);
+void act_measure(struct editor *editor, int key);
 /* act_lay.c */
 void act_take(struct editor *editor, int key);
 void act_lay(struct editor *editor, int key);

@@ -36,6 +36,7 @@ struct editor {
 	bool told_outside;  /* that images fall outside the plan, since the mirror was last turned */
 
 	struct view view;
+	bool is_measuring;  /* width and depth of what the cursor is in stand on the rulers */
 	enum panel_width panel;
 	int page, page_top; /* shown in the panel: which, and its first line */
 	struct text message; /* for the message row; empty: nothing to say */

@@ -2,6 +2,9 @@
 #include "base/show.h"
 #include "screen/marks.h"
 
+#include <math.h>
+#include <stdlib.h>
+
 static void region_words(const struct editor *editor, int index, struct text *out)
 {
 	const struct region *region = &editor->takeoff.survey.regions[index];
@@ -26,6 +29,22 @@ static void place_words(const struct editor *editor, struct text *out)
 	text_add(out, " across, ");
 	show_length(out, editor->cursor.y * cell, units);
 	text_add(out, " down\n");
+}
+
+/* From the middle of the peg's cell to the middle of the cursor's. */
+static void peg_words(const struct editor *editor, struct text *out)
+{
+	nm cell = plot_cell(&editor->plot);
+	enum units units = plot_units(&editor->plot);
+	int across = abs(editor->cursor.x - editor->peg.x), down = abs(editor->cursor.y - editor->peg.y);
+
+	text_add(out, "From the peg ");
+	show_length(out, across * cell, units);
+	text_add(out, " across, ");
+	show_length(out, down * cell, units);
+	text_add(out, " down, ");
+	show_length(out, llround(hypot(across, down) * (double)cell), units);
+	text_add(out, " straight\n");
 }
 
 static void letter_list(const struct editor *editor, const struct mirror *mirror, struct text *out)
@@ -59,6 +78,8 @@ void here_words(const struct editor *editor, struct text *out)
 	int region = survey_region_at(&editor->takeoff.survey, editor->cursor.x, editor->cursor.y);
 
 	place_words(editor, out);
+	if (editor->is_pegged)
+		peg_words(editor, out);
 	if (region == NO_REGION)
 		text_add(out, ". open ground\n");
 	else

@@ -1,5 +1,6 @@
 #include "screen/ruler.h"
 #include "screen/draw.h"
+#include "screen/measure.h"
 
 enum { LABEL_ROWS = 5, LABEL_COLUMNS = 10, METRE_PLACES = 3 };
 
@@ -20,12 +21,14 @@ void ruler_words(struct text *out, nm length, enum units units)
 }
 
 /* Draws a label, unless it would run over the ruler's end, into the label before, which ends at *end, or
- * over the cursor's mark. */
-static void label(const struct area *ruler, int column, const struct text *words, int mark, int *end)
+ * over what is taken already. */
+static void label(const struct area *ruler, int column, const struct text *words,
+	const struct span *taken, int *end)
 {
 	int behind = column + (int)words->length;
 
-	if (behind > ruler->columns || column < *end || (mark >= column && mark < behind))
+	if (behind > ruler->columns || column < *end ||
+	    (taken->last >= column && taken->first < behind))
 		return;
 	draw_text(ruler, 0, column, words->bytes, LOOK_PLAIN);
 	*end = behind + 1;
@@ -37,7 +40,8 @@ static void cell_words(const struct editor *editor, int cell, struct text *words
 	ruler_words(words, cell * plot_cell(&editor->plot), plot_units(&editor->plot));
 }
 
-static void draw_across(const struct editor *editor, const struct area *ruler, int mark, int blocks)
+static void draw_across(const struct editor *editor, const struct area *ruler, int blocks,
+	const struct span *taken)
 {
 	const struct grain *grain = view_grain(&editor->view);
 	int step = grain->across * LABEL_COLUMNS / grain->columns, end = 0;
@@ -49,14 +53,14 @@ static void draw_across(const struct editor *editor, const struct area *ruler, i
 		if (cell % step != 0)
 			continue;
 		cell_words(editor, cell, &words);
-		label(ruler, i * grain->columns, &words, mark, &end);
+		label(ruler, i * grain->columns, &words, taken, &end);
 	}
 	text_fini(&words);
-	draw_character(ruler, 0, mark, 'v', LOOK_PLAIN);
 }
 
-/* A label as wide as the ruler gives way to the cursor's mark. */
-static void draw_down(const struct editor *editor, const struct area *ruler, int mark, int blocks)
+/* The cursor's mark alone leaves room for labels narrower than the ruler. */
+static void draw_down(const struct editor *editor, const struct area *ruler, int blocks,
+	const struct span *taken)
 {
 	const struct grain *grain = view_grain(&editor->view);
 	struct text words = TEXT_EMPTY;
@@ -64,14 +68,15 @@ static void draw_down(const struct editor *editor, const struct area *ruler, int
 	for (int i = 0; i < blocks; i++) {
 		int cell = editor->view.first.y + i * grain->down;
 
-		if (cell % (grain->down * LABEL_ROWS) != 0)
+		bool is_taken = i >= taken->first && i <= taken->last;
+
+		if (cell % (grain->down * LABEL_ROWS) != 0 || (is_taken && taken->length))
 			continue;
 		cell_words(editor, cell, &words);
-		if ((int)words.length < ruler->columns + (i != mark))
+		if ((int)words.length <= ruler->columns - is_taken)
 			draw_text(ruler, i, 0, words.bytes, LOOK_PLAIN);
 	}
 	text_fini(&words);
-	draw_character(ruler, mark, ruler->columns - 1, '>', LOOK_PLAIN);
 }
 
 void ruler_draw(const struct editor *editor, const struct layout *layout)
@@ -79,6 +84,16 @@ void ruler_draw(const struct editor *editor, const struct layout *layout)
 	struct place blocks = view_blocks(&editor->view, &editor->plot.ground);
 	struct place mark = view_character(&editor->view, editor->cursor);
 
-	draw_across(editor, &layout->ruler, mark.x, blocks.x);
-	draw_down(editor, &layout->side_ruler, mark.y, blocks.y);
+	struct measure measure = measure_of(editor);
+	struct span across = { .first = mark.x, .last = mark.x }, down = { .first = mark.y, .last = mark.y };
+
+	if (measure.is_shown) {
+		across = measure_draw_across(editor, &layout->ruler, &measure.across, mark.x);
+		measure_draw_down(editor, &layout->side_ruler, &measure.down, mark.y);
+		down = measure.down;
+	}
+	draw_across(editor, &layout->ruler, blocks.x, &across);
+	draw_down(editor, &layout->side_ruler, blocks.y, &down);
+	draw_character(&layout->ruler, 0, mark.x, 'v', LOOK_PLAIN);
+	draw_character(&layout->side_ruler, mark.y, layout->side_ruler.columns - 1, '>', LOOK_PLAIN);
 }

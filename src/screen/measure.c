@@ -1,0 +1,146 @@
+#include "screen/measure.h"
+#include "screen/curses.h"
+#include "screen/draw.h"
+#include "screen/ruler.h"
+
+#include <string.h>
+
+/* What is measured; false where there is nothing. */
+static bool extent(const struct editor *editor, struct rectangle *r)
+{
+	const struct survey *survey = &editor->takeoff.survey;
+	const struct region *region;
+	int index;
+
+	if (editor->is_pegged) {
+		*r = editor_pegged(editor);
+		return true;
+	}
+	index = survey_region_at(survey, editor->cursor.x, editor->cursor.y);
+	if (index == NO_REGION)
+		return false;
+	region = &survey->regions[index];
+	*r = (struct rectangle){ region->left, region->first_cell.y, region->most.x, region->most.y };
+	return true;
+}
+
+struct measure measure_of(const struct editor *editor)
+{
+	const struct view *view = &editor->view;
+	const struct ground *ground = &editor->plot.ground;
+	nm cell = plot_cell(&editor->plot);
+	struct rectangle r;
+	struct place a, b, first, last;
+
+	if (!editor->is_measuring || !extent(editor, &r))
+		return (struct measure){ .is_shown = false };
+	a = view_nearest(view, ground, (struct place){ r.left, r.top });
+	b = view_nearest(view, ground, (struct place){ r.right, r.bottom });
+	first = view_character(view, a);
+	last = view_character(view, b);
+	return (struct measure){
+		.is_shown = true,
+		.across = { first.x, last.x + view_grain(view)->columns - 1, a.x > r.left,
+			b.x < r.right, (r.right - r.left + 1) * cell },
+		.down = { first.y, last.y, a.y > r.top, b.y < r.bottom,
+			(r.bottom - r.top + 1) * cell },
+	};
+}
+
+static void length_words(const struct editor *editor, nm length, struct text *words)
+{
+	ruler_words(words, length, plot_units(&editor->plot));
+}
+
+/* Where words of so many columns go: in the middle of the wider part that the mark leaves of the
+ * bracket, else behind it, else before it; below 0 where there is no room. */
+static int words_column(const struct span *span, int mark, int length, int columns)
+{
+	int left = mark - span->first - 1, right = span->last - mark - 1;
+
+	if (left >= length && left >= right)
+		return span->first + 1 + (left - length) / 2;
+	if (right >= length)
+		return mark + 1 + (right - length) / 2;
+	if (span->last + 2 + length <= columns)
+		return span->last + 2;
+	return span->first - 1 - length;
+}
+
+static void draw_line_across(const struct area *ruler, const struct span *span)
+{
+	mvhline_set(ruler->row, ruler->column + span->first, WACS_HLINE, span->last - span->first + 1);
+	if (!span->goes_before)
+		mvadd_wch(ruler->row, ruler->column + span->first, WACS_ULCORNER);
+	if (!span->goes_behind)
+		mvadd_wch(ruler->row, ruler->column + span->last,
+			span->first == span->last ? WACS_TTEE : WACS_URCORNER);
+}
+
+struct span measure_draw_across(const struct editor *editor, const struct area *ruler,
+	const struct span *span, int mark)
+{
+	struct text words = TEXT_EMPTY;
+	struct span taken = *span;
+	int column, behind;
+
+	length_words(editor, span->length, &words);
+	column = words_column(span, mark, (int)words.length, ruler->columns);
+	behind = column + (int)words.length;
+	draw_line_across(ruler, span);
+	if (column >= 0) {
+		draw_text(ruler, 0, column, words.bytes, LOOK_STRONG);
+		taken.first = column < span->first ? column : span->first;
+		taken.last = behind > span->last ? behind : span->last;
+	}
+	text_fini(&words);
+	return taken;
+}
+
+/* The larger part that the mark leaves of the bracket, or the mark's row where it leaves none. */
+static struct span part_of(const struct span *span, int mark)
+{
+	int above = mark - span->first, below = span->last - mark;
+
+	if (above >= below && above > 0)
+		return (struct span){ .first = span->first, .last = mark - 1 };
+	if (below > 0)
+		return (struct span){ .first = mark + 1, .last = span->last };
+	return (struct span){ .first = mark, .last = mark };
+}
+
+/* At the bracket's left, or over it where they are as wide as the ruler; feet stand above inches where
+ * they are still wider. What does not fit is left out: "here" has it too. */
+static void draw_words_down(const struct area *ruler, const struct span *part, int mark,
+	const struct text *words)
+{
+	int row = part->first + (part->last - part->first) / 2, length = (int)words->length;
+	const char *foot = strchr(words->bytes, '\'');
+
+	if (length < ruler->columns) {
+		draw_text(ruler, row, ruler->columns - 1 - length, words->bytes, LOOK_STRONG);
+	} else if (length == ruler->columns && row != mark) {
+		draw_text(ruler, row, 0, words->bytes, LOOK_STRONG);
+	} else if (foot && part->last > part->first) {
+		draw_bytes(ruler, row, 0, words->bytes, (size_t)(foot + 1 - words->bytes), LOOK_STRONG);
+		draw_text(ruler, row + 1, 0, foot + 1, LOOK_STRONG);
+	}
+}
+
+void measure_draw_down(const struct editor *editor, const struct area *ruler,
+	const struct span *span, int mark)
+{
+	int column = ruler->column + ruler->columns - 1;
+	struct span part = part_of(span, mark);
+	struct text words = TEXT_EMPTY;
+
+	mvvline_set(ruler->row + span->first, column, WACS_VLINE, span->last - span->first + 1);
+	if (!span->goes_before)
+		mvadd_wch(ruler->row + span->first, column, WACS_ULCORNER);
+	if (!span->goes_behind)
+		mvadd_wch(ruler->row + span->last, column,
+			span->first == span->last ? WACS_LTEE : WACS_LLCORNER);
+	length_words(editor, span->length, &words);
+	draw_words_down(ruler, &part, mark, &words);
+	text_fini(&words);
+}
