@@ -1,5 +1,8 @@
 #include "screen/acts.h"
 
+#include <math.h>
+#include <stdlib.h>
+
 static void say_legend(struct editor *editor, int key)
 {
 	struct text words = TEXT_EMPTY;
@@ -60,10 +63,23 @@ void act_lift(struct editor *editor, int key)
 	lay_here(editor, OPEN_GROUND, "Open ground already.");
 }
 
+static int part(int whole, int i, int count)
+{
+	return (int)lround((double)whole * i / count);
+}
+
 void act_lay_way(struct editor *editor, struct place from, struct place to)
 {
-	laid_end(editor, lay_rectangle(&editor->plot, rectangle_between(from.x, from.y, to.x, to.y),
-		editor->hand), NULL);
+	struct mirror mirror = mirror_of(&editor->plot);
+	int across = to.x - from.x, down = to.y - from.y;
+	int count = abs(across) > abs(down) ? abs(across) : abs(down);
+	struct laid laid = { 0 };
+
+	lay_cell(&editor->plot, &mirror, from, editor->hand, &laid);
+	for (int i = 1; i <= count; i++)
+		lay_cell(&editor->plot, &mirror, (struct place){ from.x + part(across, i, count),
+			from.y + part(down, i, count) }, editor->hand, &laid);
+	laid_end(editor, laid, NULL);
 }
 
 void act_trail(struct editor *editor, int key)

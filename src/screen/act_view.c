@@ -97,3 +97,13 @@ void act_measure(struct editor *editor, int key)
 	editor_say(editor, editor->is_measuring ? "The rulers measure what the cursor is in." :
 		"The rulers measure from the plan's corner only.");
 }
+
+void act_mouse(struct editor *editor, int key)
+{
+	(void)key;
+	editor->is_pointing = !editor->is_pointing;
+	editor->drag = DRAG_NONE;
+	editor_say(editor, editor->is_pointing ?
+		"Mouse on: a click goes there, one more lays, a drag pegs. ~ ends it." :
+		"Mouse off: it is the terminal's own again.");
+}

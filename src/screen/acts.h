@@ -39,6 +39,7 @@ void act_centre(struct editor *editor, int key);
 void act_scroll(struct editor *editor, int key);
 void act_panel(struct editor *editor, int key);
 void act_measure(struct editor *editor, int key);
+void act_mouse(struct editor *editor, int key);
 /* act_lay.c */
 void act_take(struct editor *editor, int key);
 void act_lay(struct editor *editor, int key);
@@ -73,7 +74,7 @@ void act_help(struct editor *editor, int key);
 void act_pause(struct editor *editor, int key);
 void act_repaint(struct editor *editor, int key);
 
-/* Lays what is in hand along the way, as a trail does; from and to are on one line. act_lay.c. */
+/* Lays what is in hand straight along the way, as a trail does. act_lay.c. */
 void act_lay_way(struct editor *editor, struct place from, struct place to);
 /* Saves, asking where somebody else has changed the file. False where it is not saved. act_file.c. */
 bool act_file_save(struct editor *editor);

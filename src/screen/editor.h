@@ -12,6 +12,8 @@
 #include "screen/view.h"
 
 enum state { STATE_REST, STATE_TRAIL, STATE_PEGGED, STATE_QUESTION, STATE_FORM };
+/* Since the button went down: nowhere, on the cursor's own cell, on another one, and on from there. */
+enum drag { DRAG_NONE, DRAG_STILL, DRAG_MOVED, DRAG_AWAY };
 enum { EDITOR_STATES = STATE_PEGGED + 1, STROKES_A_RESCUE = 10, STEP_MOST = 12 };
 
 struct editor {
@@ -33,11 +35,13 @@ struct editor {
 	int step;           /* 1..STEP_MOST cells */
 	char hand;          /* OPEN_GROUND or a legend letter */
 	bool is_trailing, is_pegged;
+	enum drag drag;     /* of the mouse */
 	bool told_outside;  /* that images fall outside the plan, since the mirror was last turned */
 
 	struct view view;
 	bool is_measuring;  /* width and depth of what the cursor is in stand on the rulers */
 	enum panel_width panel;
+	bool is_pointing;   /* with the mouse, which then is not the terminal's own */
 	int page, page_top; /* shown in the panel: which, and its first line */
 	struct text message; /* for the message row; empty: nothing to say */
 

@@ -2,6 +2,8 @@
 #ifndef SCREEN_KEY_H
 #define SCREEN_KEY_H
 
+#include <stdbool.h>
+
 enum key {
 	PRESS_NOTHING = 0,
 	PRESS_FIRST = 0x10ffff, /* the last character */
@@ -14,8 +16,17 @@ enum key {
 	PRESS_REPAINT, /* Ctrl-L */
 	PRESS_OTHER,   /* a key that nothing is bound to */
 	PRESS_PASTE,   /* a text was pasted */
+	PRESS_POINT,   /* a mouse's report, a struct point with it */
 	PRESS_RESIZE,  /* the terminal has another size */
 	PRESS_OVER     /* the session must end: a signal, or the terminal is gone */
+};
+
+enum point_kind { POINT_PRESS, POINT_DRAG, POINT_RELEASE, POINT_WHEEL_UP, POINT_WHEEL_DOWN };
+
+/* What a mouse's one button or wheel did, and over which character of the screen. */
+struct point {
+	enum point_kind kind;
+	int row, column;
 };
 
 #endif

@@ -1,6 +1,6 @@
 #include "screen/keys.h"
 #include "screen/curses.h"
-#include "screen/key.h"
+#include "screen/mouse.h"
 #include "screen/signals.h"
 
 #include <poll.h>
@@ -8,9 +8,11 @@
 #include <string.h>
 #include <unistd.h>
 
-/* Codes of our own for the two ends of a paste, beyond those of curses. */
-enum { KEY_PASTE = KEY_MAX + 1, KEY_PASTED };
-enum { PASTE_SILENCE_MS = 100, PASTE_MOST = 64 * 1024, ESCAPE = 27, NO_BYTE = -1 };
+/* Codes of our own beyond those of curses: the two ends of a paste, the beginnings of a mouse's two kinds
+ * of reports. Curses itself would read but one kind, going by the terminal's description, and join quick
+ * reports to clicks. */
+enum { KEY_PASTE = KEY_MAX + 1, KEY_PASTED, KEY_REPORT_TEXT, KEY_REPORT_BYTES };
+enum { SILENCE_MS = 100, PASTE_MOST = 64 * 1024, REPORT_MOST = 24, ESCAPE = 27, NO_BYTE = -1 };
 
 static const struct {
 	int code, press;
@@ -41,6 +43,7 @@ static const struct {
 	{ "\033[1;2D", KEY_SLEFT }, { "\033[a", KEY_SR }, { "\033[b", KEY_SF },
 	{ "\033[c", KEY_SRIGHT }, { "\033[d", KEY_SLEFT },
 	{ "\033[200~", KEY_PASTE }, { "\033[201~", KEY_PASTED },
+	{ "\033[<", KEY_REPORT_TEXT }, { "\033[M", KEY_REPORT_BYTES },
 };
 
 void keys_open(struct keys *keys)
@@ -67,7 +70,7 @@ static int paste_read(struct keys *keys)
 
 	text_clear(&keys->pasted);
 	text_add(&keys->pasted, "");
-	wtimeout(keys->window, PASTE_SILENCE_MS);
+	wtimeout(keys->window, SILENCE_MS);
 	while ((code = wgetch(keys->window)) != ERR && code != KEY_PASTED) {
 		char byte = (char)code;
 
@@ -94,15 +97,25 @@ static int escape_read(struct keys *keys)
 	return PRESS_OTHER;
 }
 
-/* A report of the mouse, which nobody asked for: digits up to an M or m, or three bytes. */
-static int mouse_skip(struct keys *keys)
+/* The rest of a report, which may come in pieces. */
+static int report_read(struct keys *keys, bool is_text)
 {
-	int code = wgetch(keys->window);
-	bool is_text = code >= '0' && code <= '9';
+	unsigned char bytes[REPORT_MOST] = { 0 };
+	int length = 0, code = 0;
+	bool is_read;
 
-	for (int i = 1; code != ERR && (is_text ? code != 'M' && code != 'm' : i < 3); i++)
+	wtimeout(keys->window, SILENCE_MS);
+	while (length < (is_text ? REPORT_MOST - 1 : MOUSE_BYTES) &&
+	       !(is_text && (code == 'M' || code == 'm'))) {
 		code = wgetch(keys->window);
-	return PRESS_OTHER;
+		if (code == ERR || code >= KEY_MIN)
+			break;
+		bytes[length++] = (unsigned char)code;
+	}
+	nodelay(keys->window, TRUE);
+	is_read = is_text ? mouse_read_text((const char *)bytes, &keys->point) :
+		mouse_read_bytes(bytes, &keys->point);
+	return is_read ? PRESS_POINT : PRESS_NOTHING;
 }
 
 /* A character that may come byte by byte. */
@@ -121,7 +134,8 @@ static int character_read(struct keys *keys, int code)
 	return character >= ' ' ? (int)character : PRESS_OTHER;
 }
 
-/* One key without waiting; NO_BYTE where nothing has come, PRESS_NOTHING for part of a character. */
+/* One key without waiting; NO_BYTE where nothing has come, PRESS_NOTHING for part of a character
+ * and for reports that mean nothing. */
 static int key_read(struct keys *keys)
 {
 	int code = wgetch(keys->window);
@@ -133,8 +147,8 @@ static int key_read(struct keys *keys)
 			return known[i].press;
 	if (code == KEY_PASTE)
 		return paste_read(keys);
-	if (code == KEY_MOUSE)
-		return mouse_skip(keys);
+	if (code == KEY_REPORT_TEXT || code == KEY_REPORT_BYTES)
+		return report_read(keys, code == KEY_REPORT_TEXT);
 	if (code == ESCAPE)
 		return escape_read(keys);
 	return code < KEY_MIN ? character_read(keys, code) : PRESS_OTHER;

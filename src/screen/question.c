@@ -3,6 +3,7 @@
 #include "screen/curses.h"
 #include "screen/draw.h"
 #include "screen/encode.h"
+#include "screen/pointer.h"
 #include "screen/status.h"
 #include "screen/width.h"
 
@@ -162,6 +163,26 @@ static void list_move(struct list *list, int key)
 		menu_driver(list->menu, key); /* goes to the next answer that begins so */
 }
 
+/* Picks the answer that is pointed at; the wheel goes up and down. */
+static int list_point(struct list *list, const struct point *point)
+{
+	struct layout layout = stage_layout(list->stage);
+	struct area area = list_area(list->question, &layout), words = inner(area);
+	int rows, columns, at;
+
+	if (point->kind == POINT_WHEEL_UP || point->kind == POINT_WHEEL_DOWN)
+		return point->kind == POINT_WHEEL_UP ? PRESS_UP : PRESS_DOWN;
+	getmaxyx(list->pad, rows, columns);
+	(void)columns;
+	words.row += question_rows(list, &words);
+	words.rows = rows;
+	at = top_row(list->menu) + point->row - words.row;
+	if (point->kind != POINT_PRESS || !area_holds(&words, point) || at >= list->question->count)
+		return PRESS_NOTHING;
+	set_current_item(list->menu, list->items[at]);
+	return PRESS_ENTER;
+}
+
 int question_choose(struct stage *stage, const struct question *question)
 {
 	struct list list;
@@ -171,6 +192,8 @@ int question_choose(struct stage *stage, const struct question *question)
 	while (key != PRESS_ENTER && key != PRESS_ESCAPE && key != PRESS_OVER) {
 		stage_show(stage, &list.front);
 		key = stage_key(stage);
+		if (key == PRESS_POINT)
+			key = list_point(&list, &stage->keys.point);
 		if (key == PRESS_RESIZE)
 			list_size(&list);
 		else

@@ -2,6 +2,7 @@
 #include "screen/acts.h"
 #include "screen/form.h"
 #include "screen/opening.h"
+#include "screen/pointer.h"
 #include "screen/question.h"
 #include "screen/signals.h"
 #include "screen/terminal.h"
@@ -20,14 +21,27 @@ static bool fill(struct asker *asker, struct sheet *sheet)
 
 static void pause_session(struct asker *asker)
 {
-	(void)asker;
-	terminal_pause();
+	stage_pause((struct stage *)asker);
 }
 
 static void repaint(struct asker *asker)
 {
 	(void)asker;
 	terminal_repaint();
+}
+
+static void point(struct stage *stage)
+{
+	struct layout layout = stage_layout(stage);
+
+	pointer_take(&stage->editor, &layout, &stage->keys.point);
+}
+
+/* A key ends what the mouse has begun. */
+static void press(struct editor *editor, int key)
+{
+	editor->drag = DRAG_NONE;
+	acts_press(editor, key);
 }
 
 /* Keys until the session ends. */
@@ -42,8 +56,10 @@ static void session(struct stage *stage)
 		key = stage_key(stage);
 		if (key == PRESS_PASTE)
 			editor_say(editor, "Pasted text was let go: it is never taken for keys.");
+		else if (key == PRESS_POINT)
+			point(stage);
 		else if (key != PRESS_RESIZE && key != PRESS_OVER)
-			acts_press(editor, key);
+			press(editor, key);
 	}
 }
 

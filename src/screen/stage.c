@@ -58,11 +58,26 @@ static void draw_all(const struct stage *stage, const struct layout *layout,
 	front->draw(front, layout);
 }
 
+/* Has the terminal report the mouse, or not, as the editor has it. */
+static void tell_mouse(struct stage *stage)
+{
+	struct editor *editor = &stage->editor;
+
+	if (editor->is_pointing && !terminal_has_mouse()) {
+		editor->is_pointing = false;
+		editor_say(editor, "This terminal does not report a mouse.");
+	}
+	if (stage->is_pointing != editor->is_pointing)
+		terminal_point(editor->is_pointing);
+	stage->is_pointing = editor->is_pointing;
+}
+
 void stage_show(struct stage *stage, const struct front *front)
 {
 	struct layout layout = stage_layout(stage);
 	struct editor *editor = &stage->editor;
 
+	tell_mouse(stage);
 	if (keys_are_waiting(&stage->keys))
 		return;
 	editor_refresh(editor);
@@ -80,12 +95,18 @@ void stage_show(struct stage *stage, const struct front *front)
 	refresh();
 }
 
+void stage_pause(struct stage *stage)
+{
+	terminal_pause();
+	stage->is_pointing = false;
+}
+
 int stage_key(struct stage *stage)
 {
 	int key = keys_next(&stage->keys);
 
 	if (key == PRESS_PAUSE)
-		terminal_pause();
+		stage_pause(stage);
 	if (key == PRESS_REPAINT)
 		terminal_repaint();
 	if (key == PRESS_PAUSE || key == PRESS_REPAINT)

@@ -13,6 +13,7 @@ struct stage {
 	struct asker asker; /* first: questions come by way of it */
 	struct editor editor;
 	struct keys keys;
+	bool is_pointing; /* the terminal has been told so */
 };
 
 /* What stands in front of the plan. */
@@ -28,6 +29,8 @@ void stage_show(struct stage *stage, const struct front *front);
 /* The next key; stops and repaints are seen to here and come back as PRESS_RESIZE. On a screen too small
  * to show anything only what ends a session or changes its size comes through. */
 int stage_key(struct stage *stage);
+/* Stops the program until the shell continues it. */
+void stage_pause(struct stage *stage);
 struct layout stage_layout(const struct stage *stage);
 
 #endif

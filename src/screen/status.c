@@ -59,7 +59,10 @@ void status_draw(const struct editor *editor, const struct layout *layout, enum 
 	text_print(&saved, ", %s", saved_word(editor));
 	editor_name_letter(editor, editor->hand, &hand);
 	mirror_words(editor, is_roomy, &mirror);
-	column = draw_text(area, 0, 0, state_words[state], LOOK_STRONG) + gap;
+	column = draw_text(area, 0, 0, state_words[state], LOOK_STRONG);
+	if (editor->is_pointing)
+		column = draw_text(area, 0, column, ", mouse", LOOK_PLAIN);
+	column += gap;
 	room = area->columns - column - width_of(saved.bytes) - gap - width_of(in_hand) - gap -
 		width_of(mirror.bytes);
 	column = draw_name(area, column, editor->name, name_share(editor->name, hand.bytes, room));

@@ -12,6 +12,9 @@
 enum { ESCAPE_MS = 100 }; /* over a slow line a key's bytes come in pieces */
 
 static const char paste_on[] = "\033[?2004h", paste_off[] = "\033[?2004l";
+/* Presses, drags, and reports without bounds; terminals leave out what they do not know. */
+static const char mouse_on[] = "\033[?1000h\033[?1002h\033[?1006h";
+static const char mouse_off[] = "\033[?1006l\033[?1002l\033[?1000l";
 
 static void send(const char *bytes)
 {
@@ -52,13 +55,14 @@ static void capability_add(struct text *bytes, const char *name)
 		text_add(bytes, found);
 }
 
-/* What a crash must send: attributes, keypad, cursor, the other screen, pasting. */
+/* What a crash must send: pasting, mouse, attributes, keypad, cursor, the other screen. */
 static void guard_set(void)
 {
 	static const char *const names[] = { "sgr0", "rmkx", "cnorm", "rmcup" };
 	struct text bytes = TEXT_EMPTY;
 
 	text_add(&bytes, paste_off);
+	text_add(&bytes, mouse_off);
 	for (size_t i = 0; i < sizeof names / sizeof *names; i++)
 		capability_add(&bytes, names[i]);
 	signals_guard(bytes.bytes, bytes.length);
@@ -145,6 +149,7 @@ void terminal_close(bool is_gone)
 	set_term(screen);
 	if (!is_gone) {
 		send(paste_off);
+		send(mouse_off);
 		endwin();
 	}
 	delscreen(screen);
@@ -155,6 +160,7 @@ void terminal_close(bool is_gone)
 void terminal_pause(void)
 {
 	send(paste_off);
+	send(mouse_off);
 	endwin();
 	signals_stop();
 	refresh();
@@ -164,4 +170,14 @@ void terminal_pause(void)
 void terminal_repaint(void)
 {
 	clearok(curscr, TRUE);
+}
+
+bool terminal_has_mouse(void)
+{
+	return can_do("kmous");
+}
+
+void terminal_point(bool is_wanted)
+{
+	send(is_wanted ? mouse_on : mouse_off);
 }

@@ -11,8 +11,12 @@
 bool terminal_open(struct text *message);
 /* Gives it back as it was. is_gone: the line has dropped, so nothing is written. */
 void terminal_close(bool is_gone);
-/* Gives it back, stops the program, and takes it again when the program is continued. */
+/* Gives it back, stops the program, and takes it again, without the mouse, when the program is
+ * continued. */
 void terminal_pause(void);
+/* Whether the terminal can report a mouse; and has it do so or not. */
+bool terminal_has_mouse(void);
+void terminal_point(bool is_wanted);
 /* Sends the whole screen again with the next drawing. */
 void terminal_repaint(void);
 
