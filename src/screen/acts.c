@@ -19,7 +19,7 @@ static const struct act table[] = {
 		act_overview },
 	{ ONE(','), ",", "Centre", "have the cursor in the middle", { NULL }, 0, false,
 		act_centre },
-	{ ONE('"'), "\"", "Measure", "see width and depth on the rulers", { NULL }, 0, false,
+	{ ONE('"'), "\"", "Measure", "measure what the cursor is in", { NULL }, 0, false,
 		act_measure },
 	{ FROM(PRESS_VIEW_LEFT, PRESS_VIEW_DOWN), "Shift-arrows", "Scroll", "see what lies beside",
 		{ NULL }, 0, false, act_scroll },
@@ -109,6 +109,7 @@ void acts_press(struct editor *editor, int key)
 	const struct act *act = acts_find(key);
 
 	text_clear(&editor->message);
+	editor->drag = DRAG_NONE; /* a key ends what the mouse has begun */
 	if (!act && key > ' ' && key < 0x7f)
 		editor_say(editor, "%c does nothing. Press ! for all that can be done.", key);
 	else if (!act)

@@ -99,6 +99,8 @@ void pointer_take(struct editor *editor, const struct layout *layout, const stru
 
 	if (cell_of(editor, layout, point, &cell))
 		plan_take(editor, point->kind, cell);
+	else if (editor->drag == DRAG_STILL)
+		editor->drag = DRAG_NONE; /* thought better of it */
 	else if (area_holds(&layout->panel, point))
 		panel_take(editor, layout, point);
 	if (point->kind == POINT_RELEASE)

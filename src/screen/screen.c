@@ -37,13 +37,6 @@ static void point(struct stage *stage)
 	pointer_take(&stage->editor, &layout, &stage->keys.point);
 }
 
-/* A key ends what the mouse has begun. */
-static void press(struct editor *editor, int key)
-{
-	editor->drag = DRAG_NONE;
-	acts_press(editor, key);
-}
-
 /* Keys until the session ends. */
 static void session(struct stage *stage)
 {
@@ -59,7 +52,7 @@ static void session(struct stage *stage)
 		else if (key == PRESS_POINT)
 			point(stage);
 		else if (key != PRESS_RESIZE && key != PRESS_OVER)
-			press(editor, key);
+			acts_press(editor, key);
 	}
 }
 

@@ -111,6 +111,8 @@ int stage_key(struct stage *stage)
 		terminal_repaint();
 	if (key == PRESS_PAUSE || key == PRESS_REPAINT)
 		return PRESS_RESIZE;
+	if (key == PRESS_POINT && !stage->is_pointing)
+		return PRESS_RESIZE; /* a report that nobody asked for */
 	if (stage_layout(stage).is_too_small && key != PRESS_OVER && key != '$')
 		return PRESS_RESIZE;
 	return key;
