@@ -66,7 +66,7 @@ static const struct act table[] = {
 	{ ONE('>'), ">", "Takeoff", "write out the quantities", { "takeoff" }, 4, false,
 		act_takeoff },
 	{ ONE('<'), "<", "Leave", "leave the program", { "leave" }, 2, false, act_leave },
-	{ ONE('~'), "~", "Mouse", "point with the mouse, on and off", { NULL }, 0, false,
+	{ ONE('~'), "~", "Mouse", "point with the mouse, or not", { NULL }, 0, false,
 		act_mouse },
 	{ ONE(PRESS_PAUSE), "Ctrl-Z", "Pause", "go to the shell; fg comes back", { NULL }, 0, false,
 		act_pause },
