@@ -104,6 +104,6 @@ void act_mouse(struct editor *editor, int key)
 	editor->is_pointing = !editor->is_pointing;
 	editor->drag = DRAG_NONE;
 	editor_say(editor, editor->is_pointing ?
-		"Mouse on: a click goes there, one more lays, a drag pegs. ~ ends it." :
+		"Mouse on: a click goes there, one more lays, a drag pegs." :
 		"Mouse off: it is the terminal's own again.");
 }

@@ -52,12 +52,15 @@ static void length_words(const struct editor *editor, nm length, struct text *wo
 	ruler_words(words, length, plot_units(&editor->plot));
 }
 
-/* Where words of so many columns go: in the middle of the wider part that the mark leaves of the
- * bracket, else behind it, else before it; below 0 where there is no room. */
+/* Where words of so many columns go: in the middle of the bracket, or of the wider part that the mark
+ * leaves of it, else behind it, else before it; below 0 where there is no room. */
 static int words_column(const struct span *span, int mark, int length, int columns)
 {
-	int left = mark - span->first - 1, right = span->last - mark - 1;
+	int whole = span->last - span->first - 1, left = mark - span->first - 1;
+	int right = span->last - mark - 1, middle = span->first + 1 + (whole - length) / 2;
 
+	if (whole >= length && (mark < middle || mark >= middle + length))
+		return middle;
 	if (left >= length && left >= right)
 		return span->first + 1 + (left - length) / 2;
 	if (right >= length)
@@ -97,33 +100,27 @@ struct span measure_draw_across(const struct editor *editor, const struct area *
 	return taken;
 }
 
-/* The larger part that the mark leaves of the bracket, or the mark's row where it leaves none. */
-static struct span part_of(const struct span *span, int mark)
+static void draw_left(const struct area *ruler, int row, const char *words, size_t length)
 {
-	int above = mark - span->first, below = span->last - mark;
-
-	if (above >= below && above > 0)
-		return (struct span){ .first = span->first, .last = mark - 1 };
-	if (below > 0)
-		return (struct span){ .first = mark + 1, .last = span->last };
-	return (struct span){ .first = mark, .last = mark };
+	draw_bytes(ruler, row, ruler->columns - 1 - (int)length, words, length, LOOK_STRONG);
 }
 
-/* At the bracket's left, or over it where they are as wide as the ruler; feet stand above inches where
- * they are still wider. What does not fit is left out: "here" has it too. */
-static void draw_words_down(const struct area *ruler, const struct span *part, int mark,
+/* In the middle of the bracket: left of it, over it where they are as wide as the ruler, but beside the
+ * mark; feet above inches where they are still wider. What does not fit is left out: "here" has it too. */
+static void draw_words_down(const struct area *ruler, const struct span *span, int mark,
 	const struct text *words)
 {
-	int row = part->first + (part->last - part->first) / 2, length = (int)words->length;
+	int row = (span->first + span->last) / 2, room = ruler->columns - 1;
 	const char *foot = strchr(words->bytes, '\'');
+	size_t feet = foot ? (size_t)(foot + 1 - words->bytes) : 0, inches = words->length - feet;
 
-	if (length < ruler->columns) {
-		draw_text(ruler, row, ruler->columns - 1 - length, words->bytes, LOOK_STRONG);
-	} else if (length == ruler->columns && row != mark) {
-		draw_text(ruler, row, 0, words->bytes, LOOK_STRONG);
-	} else if (foot && part->last > part->first) {
-		draw_bytes(ruler, row, 0, words->bytes, (size_t)(foot + 1 - words->bytes), LOOK_STRONG);
-		draw_text(ruler, row + 1, 0, foot + 1, LOOK_STRONG);
+	if ((int)words->length <= room) {
+		draw_left(ruler, row, words->bytes, words->length);
+	} else if ((int)words->length == room + 1 && span->first < span->last) {
+		draw_text(ruler, row == mark ? row + 1 : row, 0, words->bytes, LOOK_STRONG);
+	} else if (foot && (int)feet <= room && (int)inches <= room && span->first < span->last) {
+		draw_left(ruler, row, words->bytes, feet);
+		draw_left(ruler, row + 1, foot + 1, inches);
 	}
 }
 
@@ -131,7 +128,6 @@ void measure_draw_down(const struct editor *editor, const struct area *ruler,
 	const struct span *span, int mark)
 {
 	int column = ruler->column + ruler->columns - 1;
-	struct span part = part_of(span, mark);
 	struct text words = TEXT_EMPTY;
 
 	mvvline_set(ruler->row + span->first, column, WACS_VLINE, span->last - span->first + 1);
@@ -141,6 +137,6 @@ void measure_draw_down(const struct editor *editor, const struct area *ruler,
 		mvadd_wch(ruler->row + span->last, column,
 			span->first == span->last ? WACS_LTEE : WACS_LLCORNER);
 	length_words(editor, span->length, &words);
-	draw_words_down(ruler, &part, mark, &words);
+	draw_words_down(ruler, span, mark, &words);
 	text_fini(&words);
 }

@@ -59,10 +59,7 @@ void status_draw(const struct editor *editor, const struct layout *layout, enum 
 	text_print(&saved, ", %s", saved_word(editor));
 	editor_name_letter(editor, editor->hand, &hand);
 	mirror_words(editor, is_roomy, &mirror);
-	column = draw_text(area, 0, 0, state_words[state], LOOK_STRONG);
-	if (editor->is_pointing)
-		column = draw_text(area, 0, column, ", mouse", LOOK_PLAIN);
-	column += gap;
+	column = draw_text(area, 0, 0, state_words[state], LOOK_STRONG) + gap;
 	room = area->columns - column - width_of(saved.bytes) - gap - width_of(in_hand) - gap -
 		width_of(mirror.bytes);
 	column = draw_name(area, column, editor->name, name_share(editor->name, hand.bytes, room));
@@ -88,11 +85,13 @@ void status_message(const struct layout *layout, const char *words)
 	draw_wrapped(&area, 0, words, LOOK_PLAIN);
 }
 
-/* The words of an act's hint; what arrows do goes by the step. Nothing where it has none now. */
+/* The words of an act's hint; what arrows do goes by the step, and the mouse is there to be
+ * ended. Nothing where it has none now. */
 static void hint_words(const struct editor *editor, const struct act *act, enum state state,
 	struct text *out)
 {
-	if (!act->hints[state] || (act->writes && editor->is_looking))
+	if (!act->hints[state] || (act->writes && editor->is_looking) ||
+	    (act->run == act_mouse && !editor->is_pointing))
 		return;
 	text_add(out, act->hints[state]);
 	if (act->run == act_arrow)

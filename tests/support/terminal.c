@@ -352,6 +352,11 @@ bool terminal_sent(struct terminal *t, const char *bytes)
 	return t->sent && strstr(t->sent, bytes);
 }
 
+bool terminal_answered(struct terminal *t, const char *bytes)
+{
+	return t->sent && strstr(t->sent + t->mark, bytes);
+}
+
 /* Start and end */
 
 static void environment_set(const struct launch *how, const char *home, const char *logs)

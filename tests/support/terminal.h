@@ -116,6 +116,8 @@ bool terminal_is_alternate(struct terminal *t);
 
 /* Whether the program has written these bytes since it started (modes switched on, say). */
 bool terminal_sent(struct terminal *t, const char *bytes);
+/* The same since the last keys, resize or signal. */
+bool terminal_answered(struct terminal *t, const char *bytes);
 
 /* The screen in a frame, to stderr. */
 void terminal_print(struct terminal *t);
