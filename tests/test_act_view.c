@@ -102,29 +102,32 @@ START_TEST(centring_puts_the_cursor_in_the_middle_and_leaves_it_where_it_is)
 }
 END_TEST
 
-static const struct {
+struct scroll {
 	int key, x, y;
-} scrolls[] = {
+};
+
+static const struct scroll scrolls[] = {
 	{ PRESS_VIEW_LEFT, -8, 0 }, { PRESS_VIEW_RIGHT, 8, 0 }, { PRESS_VIEW_UP, 0, -6 },
 	{ PRESS_VIEW_DOWN, 0, 6 },
 };
 
 START_TEST(scrolling_goes_each_way_and_keeps_the_cursor_in_sight)
 {
+	const struct scroll *scroll = &scrolls[_i];
 	struct desk *b = sit();
 	struct place was;
 
 	press(b, ',');
 	was = b->editor.view.first;
-	press(b, scrolls[_i].key);
-	ck_assert_int_eq(b->editor.view.first.x, was.x + scrolls[_i].x);
-	ck_assert_int_eq(b->editor.view.first.y, was.y + scrolls[_i].y);
+	press(b, scroll->key);
+	ck_assert_int_eq(b->editor.view.first.x, was.x + scroll->x);
+	ck_assert_int_eq(b->editor.view.first.y, was.y + scroll->y);
 	ck_assert(b->editor.cursor.x == 100 && b->editor.cursor.y == 50);
 	for (int i = 0; i < 30; i++)
-		press(b, scrolls[_i].key);
+		press(b, scroll->key);
 	desk_says(b, "The plan ends here.");
-	ck_assert(scrolls[_i].x == 0 || b->editor.view.first.x == (scrolls[_i].x < 0 ? 0 : 176));
-	ck_assert(scrolls[_i].y == 0 || b->editor.view.first.y == (scrolls[_i].y < 0 ? 0 : 80));
+	ck_assert(scroll->x == 0 || b->editor.view.first.x == (scroll->x < 0 ? 0 : 176));
+	ck_assert(scroll->y == 0 || b->editor.view.first.y == (scroll->y < 0 ? 0 : 80));
 	desk_free(b);
 }
 END_TEST
@@ -265,7 +268,7 @@ START_TEST(what_reaches_out_of_view_is_measured_whole_and_said_to_go_on)
 	struct desk *b = sit();
 	struct measure m;
 
-	memset(b->editor.plot.ground.cells, 'b', 200 * 100);
+	memset(b->editor.plot.ground.cells, 'b', (size_t)200 * 100);
 	editor_stroke(&b->editor);
 	press(b, '"');
 	press(b, ',');

@@ -7,12 +7,14 @@
 #include <stdio.h>
 #include <string.h>
 
-static const struct {
+struct text_report {
 	const char *text;
 	bool is_read;
 	enum point_kind kind;
 	int row, column;
-} texts[] = {
+};
+
+static const struct text_report texts[] = {
 	{ "0;1;1M", true, POINT_PRESS, 0, 0 },
 	{ "0;1;1m", true, POINT_RELEASE, 0, 0 },
 	{ "0;300;60M", true, POINT_PRESS, 59, 299 },     /* beyond what one byte can say */
@@ -40,24 +42,27 @@ static const struct {
 
 START_TEST(a_report_in_digits_is_read_or_let_go)
 {
+	const struct text_report *report = &texts[_i];
 	struct point point = { 0 };
-	bool is_read = mouse_read_text(texts[_i].text, &point);
+	bool is_read = mouse_read_text(report->text, &point);
 
-	ck_assert_msg(is_read == texts[_i].is_read, "%s", texts[_i].text);
+	ck_assert_msg(is_read == report->is_read, "%s", report->text);
 	if (!is_read)
 		return;
-	ck_assert_msg(point.kind == texts[_i].kind, "%s", texts[_i].text);
-	ck_assert_int_eq(point.row, texts[_i].row);
-	ck_assert_int_eq(point.column, texts[_i].column);
+	ck_assert_msg(point.kind == report->kind, "%s", report->text);
+	ck_assert_int_eq(point.row, report->row);
+	ck_assert_int_eq(point.column, report->column);
 }
 END_TEST
 
-static const struct {
+struct byte_report {
 	const char *bytes;
 	bool is_read;
 	enum point_kind kind;
 	int row, column;
-} bytes[] = {
+};
+
+static const struct byte_report bytes[] = {
 	{ " !!", true, POINT_PRESS, 0, 0 },
 	{ "#!!", true, POINT_RELEASE, 0, 0 },            /* it does not say of which button */
 	{ "@,'", true, POINT_DRAG, 6, 11 },
@@ -73,15 +78,16 @@ static const struct {
 
 START_TEST(a_report_in_three_bytes_is_read_or_let_go)
 {
+	const struct byte_report *report = &bytes[_i];
 	struct point point = { 0 };
-	bool is_read = mouse_read_bytes((const unsigned char *)bytes[_i].bytes, &point);
+	bool is_read = mouse_read_bytes((const unsigned char *)report->bytes, &point);
 
-	ck_assert_msg(is_read == bytes[_i].is_read, "row %d", _i);
+	ck_assert_msg(is_read == report->is_read, "row %d", _i);
 	if (!is_read)
 		return;
-	ck_assert_msg(point.kind == bytes[_i].kind, "row %d", _i);
-	ck_assert_int_eq(point.row, bytes[_i].row);
-	ck_assert_int_eq(point.column, bytes[_i].column);
+	ck_assert_msg(point.kind == report->kind, "row %d", _i);
+	ck_assert_int_eq(point.row, report->row);
+	ck_assert_int_eq(point.column, report->column);
 }
 END_TEST
 

@@ -135,7 +135,54 @@ START_TEST(the_overview_shows_all_of_a_large_plan_and_goes_back)
 }
 END_TEST
 
+START_TEST(in_one_column_a_peg_hides_a_letter_and_other_marks_only_open_ground)
+{
+	struct table at;
+
+	sit_at(&at, "rope-walk.plot", NULL);
+	terminal_keys(at.t, "/ right down enter right down");
+	terminal_wait(at.t, "From the peg: 2 ft x 2 ft");
+	ck_assert_int_eq(character(at.t, 1, 1), '+');
+	ck_assert_int_eq(character(at.t, 2, 2), 'l');
+	ck_assert_int_eq(character(at.t, 0, 14), '|'); /* the axes, on open ground and on the path */
+	ck_assert_int_eq(character(at.t, 1, 14), 'p');
+	ck_assert_int_eq(character(at.t, 9, 0), '-');
+	ck_assert_int_eq(character(at.t, 9, 1), 'p');
+	ck_assert_int_eq(character(at.t, 0, 5), '.');
+	ck_assert_int_eq(character(at.t, 0, 6), ' ');
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_block_with_the_peg_in_it_shows_the_peg)
+{
+	struct table at;
+
+	sit_at(&at, "great-court.plot", NULL);
+	terminal_keys(at.t, "/ / right down x3 enter right");
+	terminal_wait(at.t, "From the peg: 2 ft x 1 ft");
+	ck_assert_int_eq(character(at.t, 1, 1), '+');
+	ck_assert_int_eq(character(at.t, 0, 1), 'l');
+	ck_assert_int_eq(character(at.t, 1, 0), 'l');
+	ck_assert_int_eq(character(at.t, 2, 1), 'l');
+	leave(&at);
+}
+END_TEST
+
 static const int sizes[][2] = { { 18, 60 }, { 24, 80 }, { 50, 132 }, { 60, 200 } };
+
+/* The cursor is on the plan, the rulers' marks point at it, and "here" tells of it. */
+static void check_marks(struct terminal *t, int rows, int columns)
+{
+	struct cursor cursor = terminal_cursor(t);
+	bool is_on_plan = cursor.row >= TOP && cursor.row < rows - 2 && cursor.column >= LEFT &&
+		cursor.column < columns;
+
+	ck_assert(is_on_plan);
+	ck_assert_str_eq(terminal_cell(t, 1, cursor.column).text, "v");
+	ck_assert_str_eq(terminal_cell(t, cursor.row, LEFT - 1).text, ">");
+	ck_assert(terminal_shows(t, "here") && terminal_shows(t, "108 ft across, "));
+}
 
 START_TEST(every_zoom_and_panel_keeps_the_cursor_on_the_plan_at_every_size)
 {
@@ -146,17 +193,9 @@ START_TEST(every_zoom_and_panel_keeps_the_cursor_on_the_plan_at_every_size)
 	start(&at, NULL, rows, columns);
 	terminal_keys(at.t, "0 right x9 down x9");
 	for (int i = 0; i < 12; i++) {
-		struct cursor cursor;
-
 		terminal_keys(at.t, i % 4 == 3 ? ":" : "/");
 		terminal_settle(at.t);
-		cursor = terminal_cursor(at.t);
-		ck_assert(cursor.row >= TOP && cursor.row < rows - 2);
-		ck_assert(cursor.column >= LEFT && cursor.column < columns);
-		ck_assert_str_eq(terminal_cell(at.t, 1, cursor.column).text, "v");
-		ck_assert_str_eq(terminal_cell(at.t, cursor.row, LEFT - 1).text, ">");
-		ck_assert(terminal_shows(at.t, "here"));
-		ck_assert(terminal_shows(at.t, "108 ft across, "));
+		check_marks(at.t, rows, columns);
 	}
 	leave(&at);
 }
@@ -241,10 +280,12 @@ END_TEST
 /* ---- The mouse ------------------------------------------------------------------------------------ */
 
 /* Terminals report in digits where they can, else in bytes; whatever TERM says, both are read. */
-static const struct {
+struct kind {
 	const char *term;
 	bool is_text;
-} mice[] = {
+};
+
+static const struct kind mice[] = {
 	{ "xterm-256color", true }, { "xterm-256color", false }, { "tmux-256color", true },
 	{ "tmux-256color", false }, { "screen-256color", false }, { "linux", false },
 };
@@ -278,16 +319,17 @@ static void mouse_begin(struct table *at)
 {
 	terminal_keys(at->t, "~");
 	terminal_wait(at->t, "Mouse on: a click goes there");
-	terminal_wait(at->t, "~ mouse off");
+	terminal_wait(at->t, "~ end mouse");
 	ck_assert(terminal_answered(at->t, mouse_on));
 }
 
 START_TEST(a_click_goes_there_and_one_more_lays)
 {
-	bool is_text = mice[_i].is_text;
+	const struct kind *mouse = &mice[_i];
+	bool is_text = mouse->is_text;
 	struct table at;
 
-	sit_at(&at, "court.plot", mice[_i].term);
+	sit_at(&at, "court.plot", mouse->term);
 	ck_assert(!terminal_sent(at.t, mouse_on));
 	mouse_begin(&at);
 	report_on(at.t, is_text, 0, 2, 6);
@@ -304,10 +346,11 @@ END_TEST
 
 START_TEST(a_drag_pegs_a_rectangle_and_an_answer_is_picked_by_a_click)
 {
-	bool is_text = mice[_i].is_text;
+	const struct kind *mouse = &mice[_i];
+	bool is_text = mouse->is_text;
 	struct table at;
 
-	sit_at(&at, "court.plot", mice[_i].term);
+	sit_at(&at, "court.plot", mouse->term);
 	mouse_begin(&at);
 	report_on(at.t, is_text, 0, 1, 5);
 	report_on(at.t, is_text, DRAGGED, 2, 5);
@@ -331,13 +374,14 @@ END_TEST
 
 START_TEST(a_quick_drag_that_comes_all_at_once_loses_nothing)
 {
+	const struct kind *mouse = &mice[_i];
 	struct table at;
 
-	sit_at(&at, "court.plot", mice[_i].term);
+	sit_at(&at, "court.plot", mouse->term);
 	mouse_begin(&at);
 	terminal_keys(at.t, "=");
 	terminal_wait(at.t, "Trail ");
-	terminal_type(at.t, mice[_i].is_text ?
+	terminal_type(at.t, mouse->is_text ?
 		"\033[<0;6;10M\033[<32;8;10M\033[<32;14;10M\033[<32;14;9M\033[<32;14;8M\033[<32;14;7M"
 		"\033[<32;12;7M\033[<32;10;7M\033[<32;8;7M\033[<32;6;7M\033[<0;6;7m=" :
 		"\033[M &*\033[M@(*\033[M@.*\033[M@.)\033[M@.(\033[M@.'\033[M@,'\033[M@*'\033[M@('"
@@ -355,10 +399,11 @@ END_TEST
 
 START_TEST(the_wheel_scrolls_and_the_pages_name_lists_pages)
 {
-	bool is_text = mice[_i].is_text;
+	const struct kind *mouse = &mice[_i];
+	bool is_text = mouse->is_text;
 	struct table at;
 
-	sit_at(&at, "great-court.plot", mice[_i].term);
+	sit_at(&at, "great-court.plot", mouse->term);
 	mouse_begin(&at);
 	report_on(at.t, is_text, WHEEL_DOWN, 3, 3);
 	terminal_wait(at.t, "0 in across, 6 ft down");
@@ -430,7 +475,7 @@ START_TEST(the_mouse_is_the_terminals_own_again_when_it_is_turned_off)
 	mouse_begin(&at);
 	terminal_keys(at.t, "~");
 	terminal_wait(at.t, "Mouse off");
-	terminal_wait_gone(at.t, "~ mouse off");
+	terminal_wait_gone(at.t, "~ end mouse");
 	ck_assert(terminal_answered(at.t, mouse_off));
 	leave(&at);
 }
@@ -444,27 +489,30 @@ START_TEST(a_terminal_without_a_mouse_says_so)
 	terminal_keys(at.t, "~");
 	terminal_wait(at.t, "This terminal does not report a mouse.");
 	ck_assert(!terminal_sent(at.t, "\033[?1000h"));
-	ck_assert(!terminal_shows(at.t, "~ mouse off"));
+	ck_assert(!terminal_shows(at.t, "~ end mouse"));
 	leave(&at);
 }
 END_TEST
 
 /* How a session can end, by keys or by a signal. */
-static const struct {
+struct ending {
 	const char *keys;
 	int signal;
-} ends[] = { { "<", 0 }, { NULL, SIGTERM }, { NULL, SIGSEGV } };
+};
+
+static const struct ending ends[] = { { "<", 0 }, { NULL, SIGTERM }, { NULL, SIGSEGV } };
 
 START_TEST(the_mouse_is_the_terminals_own_again_at_every_end)
 {
+	const struct ending *ending = &ends[_i];
 	struct table at;
 
 	sit_at(&at, "court.plot", NULL);
 	mouse_begin(&at);
-	if (ends[_i].keys)
-		terminal_keys(at.t, ends[_i].keys);
+	if (ending->keys)
+		terminal_keys(at.t, ending->keys);
 	else
-		terminal_signal(at.t, ends[_i].signal);
+		terminal_signal(at.t, ending->signal);
 	ck_assert(strstr(terminal_end(at.t).last, mouse_off));
 	leave(&at);
 }
@@ -489,7 +537,7 @@ START_TEST(a_stopped_session_gives_the_mouse_back_and_takes_it_again)
 	terminal_wait(at.t, "Stopped");
 	ck_assert(terminal_answered(at.t, mouse_off));
 	terminal_type(at.t, "fg\r");
-	terminal_wait(at.t, "~ mouse off");
+	terminal_wait(at.t, "~ end mouse");
 	terminal_until(at.t, terminal_answered(at.t, mouse_on));
 	report_on(at.t, true, 0, 2, 6);
 	terminal_wait(at.t, "2 ft across, 6 ft down");
@@ -555,6 +603,8 @@ Suite *test_suite(void)
 	tcase_set_timeout(zooms, 20);
 	tcase_add_test(zooms, one_column_a_cell_shows_the_letters_of_the_file);
 	tcase_add_test(zooms, the_overview_shows_all_of_a_large_plan_and_goes_back);
+	tcase_add_test(zooms, in_one_column_a_peg_hides_a_letter_and_other_marks_only_open_ground);
+	tcase_add_test(zooms, a_block_with_the_peg_in_it_shows_the_peg);
 	tcase_add_loop_test(zooms, every_zoom_and_panel_keeps_the_cursor_on_the_plan_at_every_size, 0,
 		(int)(sizeof sizes / sizeof *sizes));
 	tcase_add_loop_test(zooms, shift_and_an_arrow_scrolls_and_a_comma_centres, 0, 3);

@@ -67,7 +67,7 @@ static const struct act table[] = {
 		act_takeoff },
 	{ ONE('<'), "<", "Leave", "leave the program", { "leave" }, 2, false, act_leave },
 	{ ONE('~'), "~", "Mouse", "point with the mouse, or not",
-		{ "mouse off", "mouse off", "mouse off" }, 1, false, act_mouse },
+		{ "end mouse", "end mouse", NULL }, 1, false, act_mouse },
 	{ ONE(PRESS_PAUSE), "Ctrl-Z", "Pause", "go to the shell; fg comes back", { NULL }, 0, false,
 		act_pause },
 	{ ONE(PRESS_REPAINT), "Ctrl-L", "Draw afresh", "clean up a garbled screen", { NULL }, 0,

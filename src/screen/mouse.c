@@ -1,9 +1,11 @@
 #include "screen/mouse.h"
 
-#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
 
 /* Of a report's button: which one in the lowest bits, 3 for none; keys held with it do not matter. */
-enum { WHICH = 3, HELD_KEYS = 4 + 8 + 16, MOVING = 32, WHEEL = 64, FIRST = 0, NO_BUTTON = 3, ADDED = 32 };
+enum { WHICH = 3, HELD_KEYS = 4 + 8 + 16, MOVING = 32, WHEEL = 64, FIRST = 0, NO_BUTTON = 3, ADDED = 32,
+	NUMBER_MOST = 9999 };
 
 static bool kind_of(int button, bool is_release, enum point_kind *kind)
 {
@@ -19,14 +21,30 @@ static bool kind_of(int button, bool is_release, enum point_kind *kind)
 	return button == FIRST || button == MOVING + FIRST || *kind != POINT_PRESS;
 }
 
+/* A number without sign, up to one of the characters in `ends`; *text is then behind that. */
+static bool number_read(const char **text, const char *ends, int *value, char *end)
+{
+	char *behind;
+	long number;
+
+	if (**text < '0' || **text > '9')
+		return false;
+	number = strtol(*text, &behind, 10); /* too large a number is cut to one that is too large */
+	if (number > NUMBER_MOST || !*behind || !strchr(ends, *behind))
+		return false;
+	*value = (int)number;
+	*end = *behind;
+	*text = behind + 1;
+	return true;
+}
+
 bool mouse_read_text(const char *text, struct point *point)
 {
 	int button, column, row;
-	char end, more;
+	char end;
 
-	if (sscanf(text, "%4d;%5d;%5d%c%c", &button, &column, &row, &end, &more) != 4)
-		return false;
-	if (button < 0 || column < 1 || row < 1 || (end != 'M' && end != 'm'))
+	if (!number_read(&text, ";", &button, &end) || !number_read(&text, ";", &column, &end) ||
+	    !number_read(&text, "Mm", &row, &end) || *text || column < 1 || row < 1)
 		return false;
 	point->column = column - 1;
 	point->row = row - 1;

@@ -28,7 +28,7 @@ static bool is_cursor(const struct editor *editor, struct place cell)
 	return cell.x == editor->cursor.x && cell.y == editor->cursor.y;
 }
 
-static void press(struct editor *editor, struct place cell)
+static void press_on(struct editor *editor, struct place cell)
 {
 	text_clear(&editor->message);
 	editor->drag = is_cursor(editor, cell) ? DRAG_STILL : DRAG_MOVED;
@@ -39,7 +39,7 @@ static void press(struct editor *editor, struct place cell)
 	editor->cursor = cell;
 }
 
-static void drag(struct editor *editor, struct place cell)
+static void drag_to(struct editor *editor, struct place cell)
 {
 	if (editor->drag == DRAG_NONE || is_cursor(editor, cell))
 		return;
@@ -68,11 +68,11 @@ static void plan_take(struct editor *editor, enum point_kind kind, struct place 
 {
 	switch (kind) {
 	case POINT_PRESS:
-		press(editor, cell);
+		press_on(editor, cell);
 		break;
 	case POINT_DRAG:
 	case POINT_RELEASE:
-		drag(editor, cell);
+		drag_to(editor, cell);
 		break;
 	case POINT_WHEEL_UP:
 		acts_press(editor, PRESS_VIEW_UP);
