@@ -125,9 +125,14 @@ sanitize:
 valgrind: all tests
 	@B='$(B)' UNDER=valgrind tests/run $(TEST_PROGRAMS)
 
+# No ctuuninitvar: it takes what a function is given to fill in for something used unfilled. Tests are
+# not asked for style: cppcheck does not see through Check's macros what they use.
+CPPCHECK := --quiet --std=c11 --inline-suppr --suppress=missingIncludeSystem \
+	--suppress=ctuuninitvar --error-exitcode=1 -Isrc -Itests
+
 lint: ready
-	cppcheck --quiet --std=c11 --enable=warning,style,performance,portability --inline-suppr \
-	  --suppress=missingIncludeSystem --error-exitcode=1 -Isrc -Itests src tests
+	cppcheck $(CPPCHECK) --enable=warning,style,performance,portability src
+	cppcheck $(CPPCHECK) --enable=warning,performance,portability tests
 	@echo src/main.c $(CORE) $(SUPPORT) $(filter %.c,$(TESTS)) $(BENCH) | xargs -n 1 -P 2 sh -c \
 	  'echo "  look at $$0"; clang-tidy --quiet "$$0" -- -std=c17 -D_GNU_SOURCE -Isrc -Itests \
 	    -DBUILD_FOLDER=\"build\" $(LIB_FLAGS) $(TEST_LIB_FLAGS) 2>/dev/null'

@@ -61,7 +61,7 @@ START_TEST(images_lie_where_the_rule_says_each_once_the_thing_first)
 	for (int i = 0; i < 3000; i++) {
 		struct mirror mirror = mirror_at_random(&random, (enum mirror_kind)_i);
 		struct place p = { random_between(&random, -3, 12), random_between(&random, -3, 12) };
-		struct place found[IMAGES_MOST], expected[IMAGES_MOST];
+		struct place found[IMAGES_MOST], expected[IMAGES_MOST] = { p };
 		int count = mirror_cells(&mirror, p.x, p.y, found);
 
 		ck_assert_int_eq(count, images_expected(&mirror, p, 1, expected));

@@ -222,10 +222,12 @@ static bool content_write(const struct writing *w, int fd)
 static bool replace(const struct writing *w, const struct stat *like)
 {
 	char *temporary = temporary_name(w->path);
-	int fd = mkostemp(temporary, O_CLOEXEC), cause;
+	int fd = mkostemp(temporary, O_CLOEXEC);
 	bool done = fd >= 0;
 
 	if (done) {
+		int cause;
+
 		done = (like ? mode_copy(fd, like) : fchmod(fd, mode_new()) == 0) &&
 			content_write(w, fd);
 		done = finish(fd, done) && rename(temporary, w->path) == 0;

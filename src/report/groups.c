@@ -42,10 +42,10 @@ struct groups groups_make(const void *items, int count, size_t size, groups_comp
 		groups.members[i] = i;
 	qsort_r(groups.members, (size_t)count, sizeof *groups.members, by_item_then_index, &list);
 	for (int i = 0; i < count; i++) {
-		const int *member = &groups.members[i];
+		const int *members = groups.members;
 
-		if (i == 0 || compare_items(&list, member[-1], member[0]) != 0)
-			groups.list[groups.count++] = (struct group){ member, 0 };
+		if (i == 0 || compare_items(&list, members[i - 1], members[i]) != 0)
+			groups.list[groups.count++] = (struct group){ &members[i], 0 };
 		groups.list[groups.count - 1].count++;
 	}
 	qsort(groups.list, (size_t)groups.count, sizeof *groups.list, by_first_member);

@@ -161,13 +161,12 @@ static const char *next_cell(const char *cell)
 
 static size_t longest_word(const char *text)
 {
-	size_t longest = 0, word = 0, columns;
+	size_t longest = 0, word = 0;
 
 	while (*text) {
-		word = *text == ' ' ? 0 : word;
-		size_t length = character(text, &columns);
+		size_t columns, length = character(text, &columns);
 
-		word += *text == ' ' ? 0 : columns;
+		word = *text == ' ' ? 0 : word + columns;
 		longest = word > longest ? word : longest;
 		text += length;
 	}

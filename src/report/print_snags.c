@@ -54,10 +54,10 @@ static void print_code(const struct sheet *sheet, const struct snag *snags, int 
 	page_paragraph(sheet->out, 0, 2, line.bytes);
 	for (int i = 0; i < printed;)
 		i += print_alike(sheet, &snags[i], printed - i);
-	if (count > printed) {
+	if (count > PRINTED_OF_A_CODE) {
 		text_clear(&line);
 		text_add(&line, "and ");
-		show_count(&line, count - printed);
+		show_count(&line, count - PRINTED_OF_A_CODE);
 		text_add(&line, " more");
 		page_paragraph(sheet->out, 2, 4, line.bytes);
 	}

@@ -57,7 +57,7 @@ static bool letter_check(const struct sheet *sheet, int field, const struct valu
 
 /* Takes over the name and what is in the block. */
 static void entry_set(struct editor *editor, struct entering *entering, char letter, char *name,
-	struct block *block)
+	const struct block *block)
 {
 	struct details *details = &editor->plot.details;
 	struct entry *entry;

@@ -13,7 +13,7 @@ static void start(const char *const *arguments, FILE *input, FILE *output, FILE 
 {
 	char *argv[ARGUMENTS_MOST] = { (char[]){ BUILD_FOLDER "/parterre" } };
 
-	for (int i = 0; arguments[i] && i < ARGUMENTS_MOST - 2; i++)
+	for (int i = 0; i < ARGUMENTS_MOST - 2 && arguments[i]; i++)
 		argv[i + 1] = strdup(arguments[i]);
 	dup2(fileno(input), STDIN_FILENO);
 	dup2(fileno(output), STDOUT_FILENO);
