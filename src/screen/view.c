@@ -107,8 +107,8 @@ struct place view_nearest(const struct view *view, const struct ground *ground, 
 {
 	const struct grain *grain = view_grain(view);
 	struct place blocks = view_blocks(view, ground), first = view->first;
-	int right = least(first.x + blocks.x * grain->across, ground->columns) - 1;
-	int bottom = least(first.y + blocks.y * grain->down, ground->rows) - 1;
+	int right = first.x + blocks.x * grain->across - 1;
+	int bottom = first.y + blocks.y * grain->down - 1;
 
 	return (struct place){ most(least(cell.x, right), first.x),
 		most(least(cell.y, bottom), first.y) };
