@@ -24,7 +24,8 @@ static bool read_bytes(const char *bytes, size_t length, struct plot *plot, stru
 	char *exact = malloc(length ? length : 1);
 	bool done;
 
-	memcpy(exact, bytes, length);
+	if (length)
+		memcpy(exact, bytes, length);
 	plot_init(plot);
 	done = format_read(exact, length, plot, d);
 	free(exact);

@@ -382,9 +382,9 @@ static void fill_mixes(struct plot *plot, int i)
 
 	snprintf(mix, sizeof mix, "topsoil %d, compost 1", i % 1000 + 1);
 	if (i == 0)
-		for (char c = 'a'; c <= 'z'; c++)
-			if (!plot_entry(plot, c))
-				details_add_entry(&plot->details, CLASS_BED, c, memory_string("Bed"));
+		for (const char *c = "abcdefghijklmnopqrstuvwxyz"; *c; c++)
+			if (!plot_entry(plot, *c))
+				details_add_entry(&plot->details, CLASS_BED, *c, memory_string("Bed"));
 	for (size_t at = 0; at < plot->details.legend_count; at++)
 		if (plot->details.legend[at].class == CLASS_BED)
 			plot_set(plot, plot->details.legend[at].letter, BED_MIX, mix);

@@ -105,10 +105,11 @@ START_TEST(a_rectangle_goes_where_its_cells_go)
 		struct mirror mirror = mirror_at_random(&random, (enum mirror_kind)_i);
 		int left = random_below(&random, 8), top = random_below(&random, 8);
 		struct rectangle r = { left, top, left + random_below(&random, 5),
-			top + random_below(&random, 5) }, images[IMAGES_MOST];
+			top + random_below(&random, 5) }, images[IMAGES_MOST] = { { 0, 0, 0, 0 } };
 		bool by_cells[64][64] = { { false } }, by_images[64][64] = { { false } };
 		int count = mirror_rectangles(&mirror, r, images);
 
+		ck_assert_int_ge(count, 1);
 		ck_assert_mem_eq(&images[0], &r, sizeof r);
 		for (int j = 0; j < count; j++)
 			for (int y = images[j].top; y <= images[j].bottom; y++)

@@ -71,7 +71,7 @@ START_TEST(a_stamp_lays_open_ground_too_and_says_what_falls_outside)
 	check_cells(&plot.ground, 3, 2, "b.p" "ppb");
 	ck_assert_int_eq(laid.changed, 1);
 	ck_assert(laid.outside);
-	laid = patch_stamp(&plot, &patch, -1, 1);
+	patch_stamp(&plot, &patch, -1, 1);
 	check_cells(&plot.ground, 3, 2, "b.p" ".pb");
 	ground_fini(&patch);
 	plot_fini(&plot);

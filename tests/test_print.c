@@ -373,6 +373,7 @@ static void read_pieces(const char *c, int64_t block, int64_t *length, int *whol
 			}
 			ck_assert_msg(strncmp(c, " in", 3) == 0, "%.20s", c);
 			c += 3;
+			ck_assert_int_gt(under, 0);
 			*length += count * (inches * 16 + over * 16 / under);
 			*cut += (int)count;
 		}

@@ -1,5 +1,6 @@
 #include "base/length.h"
 
+#include <assert.h>
 #include <string.h>
 
 struct unit {
@@ -123,6 +124,7 @@ static nm divide_rounded(nm dividend, nm divisor)
 /* Number times unit in nanometres; more than LENGTH_MOST where it would be too long. */
 static nm number_times(const struct number *n, nm unit)
 {
+	assert(n->denominator > 0);
 	if (n->whole > LENGTH_MOST / unit || n->numerator > LENGTH_MOST / unit)
 		return LENGTH_MOST + 1;
 	return n->whole * unit + divide_rounded(n->millionths * unit, MILLION) +
@@ -152,7 +154,7 @@ bool length_scan(struct scan *s, enum units units, nm *length, struct diag *d)
 	nm total = 0;
 
 	do {
-		struct number number;
+		struct number number = { .denominator = 1 };
 		const struct unit *unit;
 		size_t start;
 

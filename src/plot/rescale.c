@@ -15,7 +15,7 @@ static int axis_scaled(const struct scale *scale, int axis)
 	if (half_cells < 1)
 		return 1;
 	/* On a line without a cell's middle behind it: the middle of the cell before it instead. */
-	if (half_cells % 2 == 0 && at + scale->new_cell > 2 * scale->old_count * scale->old_cell)
+	if (half_cells % 2 == 0 && at + scale->new_cell > (nm)2 * scale->old_count * scale->old_cell)
 		return half_cells - 1;
 	return half_cells;
 }

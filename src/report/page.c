@@ -164,7 +164,7 @@ static size_t longest_word(const char *text)
 	size_t longest = 0, word = 0;
 
 	while (*text) {
-		size_t columns, length = character(text, &columns);
+		size_t columns = 0, length = character(text, &columns);
 
 		word = *text == ' ' ? 0 : word + columns;
 		longest = word > longest ? word : longest;
@@ -265,7 +265,7 @@ static void print_row(const struct table *table, const char *cells[], const stru
 static void print_table(const struct table *table, struct text *out)
 {
 	const char *cells[TABLE_COLUMNS_MOST], *cell = table->cells.bytes;
-	struct width widths[TABLE_COLUMNS_MOST];
+	struct width widths[TABLE_COLUMNS_MOST] = { { 0, 0, false } };
 	size_t rows = table->cell_count / (size_t)table->count;
 
 	natural_widths(table, widths);

@@ -23,8 +23,8 @@ struct entering {
 
 static void free_letters_add(struct text *out, const struct details *details, enum plot_class class)
 {
-	for (char c = '!'; c <= '~'; c++)
-		if (class_takes_letter(class, c) && legend_index(details, c) < 0)
+	for (int c = '!'; c <= '~'; c++)
+		if (class_takes_letter(class, (char)c) && legend_index(details, (char)c) < 0)
 			text_print(out, " %c", c);
 }
 

@@ -57,7 +57,7 @@ static GEOSGeometry *box_shape(GEOSContextHandle_t geos, const struct geos_box *
 
 GEOSGeometry *geos_union(GEOSContextHandle_t geos, const struct geos_box *boxes, size_t count)
 {
-	GEOSGeometry **shapes = calloc(count + 1, sizeof *shapes);
+	GEOSGeometry **shapes = calloc(count + 1, sizeof(void *));
 	GEOSGeometry *all, *joined;
 
 	ck_assert_ptr_nonnull(shapes);
