@@ -181,7 +181,7 @@ static void act_on_ground(struct plot *plot, struct random *random)
 		lay_flood(plot, x, y, letter);
 		break;
 	case 1:
-		lay_frame(plot, r, letter);
+		lay_frame(plot, r, random_between(random, 1, 3), letter);
 		break;
 	default:
 		lay_rectangle(plot, r, letter);

@@ -104,7 +104,7 @@ START_TEST(a_rectangle_is_given_by_any_two_opposite_corners)
 }
 END_TEST
 
-/* A rectangle, or its rim of one cell. */
+/* A rectangle, or its rim: the cells less than so many away from a side. */
 static void check_rectangles(int kind, bool is_frame)
 {
 	for (uint64_t seed = 0; seed < 800; seed++) {
@@ -113,15 +113,17 @@ static void check_rectangles(int kind, bool is_frame)
 		struct expectation e;
 		struct plot plot;
 		char letter = letter_at_random(&random);
+		int thickness = random_between(&random, 1, 4);
 
 		start(&plot, &random, kind);
 		struct rectangle r = rectangle_at_random(&plot.ground, &random);
 		for (int y = r.top; y <= r.bottom; y++)
 			for (int x = r.left; x <= r.right; x++)
-				choice.has[index_of(&plot.ground, x, y)] = !is_frame || x == r.left ||
-					x == r.right || y == r.top || y == r.bottom;
+				choice.has[index_of(&plot.ground, x, y)] = !is_frame ||
+					x - r.left < thickness || r.right - x < thickness ||
+					y - r.top < thickness || r.bottom - y < thickness;
 		e = laid_expected(&plot, &choice, letter);
-		check_laid(&plot, is_frame ? lay_frame(&plot, r, letter) :
+		check_laid(&plot, is_frame ? lay_frame(&plot, r, thickness, letter) :
 			lay_rectangle(&plot, r, letter), &e);
 	}
 }
@@ -132,9 +134,44 @@ START_TEST(a_rectangle_and_its_images_are_laid)
 }
 END_TEST
 
-START_TEST(a_frame_and_its_images_are_laid_and_nothing_within)
+START_TEST(a_frame_and_its_images_are_laid_as_thick_as_asked_and_nothing_within)
 {
 	check_rectangles(_i, true);
+}
+END_TEST
+
+struct run {
+	struct place from, to;
+	int width;
+	struct rectangle r;
+};
+
+/* By hand: the longer way decides, a tie is level; the odd cell lies towards the other end. */
+static const struct run runs[] = {
+	{ { 2, 3 }, { 9, 3 }, 1, { 2, 3, 9, 3 } },
+	{ { 9, 3 }, { 2, 4 }, 1, { 2, 3, 9, 3 } },
+	{ { 2, 3 }, { 3, 9 }, 1, { 2, 3, 2, 9 } },
+	{ { 2, 9 }, { 2, 3 }, 3, { 1, 3, 3, 9 } },
+	{ { 2, 3 }, { 9, 3 }, 3, { 2, 2, 9, 4 } },
+	{ { 2, 3 }, { 9, 3 }, 2, { 2, 3, 9, 4 } },
+	{ { 2, 3 }, { 9, 5 }, 2, { 2, 3, 9, 4 } },
+	{ { 2, 3 }, { 9, 1 }, 2, { 2, 2, 9, 3 } },
+	{ { 2, 3 }, { 1, 9 }, 4, { 0, 3, 3, 9 } },
+	{ { 2, 3 }, { 3, 9 }, 4, { 1, 3, 4, 9 } },
+	{ { 2, 3 }, { 5, 6 }, 1, { 2, 3, 5, 3 } },
+	{ { 2, 3 }, { 2, 3 }, 5, { 2, 1, 2, 5 } },
+	{ { 0, 0 }, { 4, 0 }, 3, { 0, -1, 4, 1 } },
+};
+
+START_TEST(a_run_follows_the_longer_way_centred_on_where_it_starts)
+{
+	const struct run *run = &runs[_i];
+	struct rectangle r = rectangle_run(run->from, run->to, run->width);
+
+	ck_assert_int_eq(r.left, run->r.left);
+	ck_assert_int_eq(r.top, run->r.top);
+	ck_assert_int_eq(r.right, run->r.right);
+	ck_assert_int_eq(r.bottom, run->r.bottom);
 }
 END_TEST
 
@@ -297,7 +334,10 @@ Suite *test_suite(void)
 
 	tcase_add_test(shape, a_rectangle_is_given_by_any_two_opposite_corners);
 	tcase_add_loop_test(shape, a_rectangle_and_its_images_are_laid, 0, KINDS);
-	tcase_add_loop_test(shape, a_frame_and_its_images_are_laid_and_nothing_within, 0, KINDS);
+	tcase_add_loop_test(shape, a_frame_and_its_images_are_laid_as_thick_as_asked_and_nothing_within, 0,
+		KINDS);
+	tcase_add_loop_test(shape, a_run_follows_the_longer_way_centred_on_where_it_starts, 0,
+		sizeof runs / sizeof *runs);
 	tcase_add_loop_test(shape, a_cell_and_its_images_are_laid_though_it_lies_outside, 0, KINDS);
 	tcase_add_loop_test(flood, a_flood_lays_its_patch_and_the_patchs_images, 0, KINDS);
 	tcase_add_test(flood, a_flood_does_not_pass_where_cells_touch_by_their_corners);

@@ -41,16 +41,30 @@ START_TEST(cropping_cuts_on_the_side_it_is_told)
 }
 END_TEST
 
-START_TEST(what_would_fall_outside_is_counted_without_open_ground)
+/* Of a ground of two beds, a path and open cells, by hand. */
+static void check_loss(struct margins margins, int bed, int path, int open)
 {
+	static const char *const rows[] = { "bp.", "c..", NULL };
 	struct plot plot;
+	int64_t lost[CLASSES];
 
-	plot_from_rows(&plot, corner);
-	ck_assert_int_eq(resize_loss(&plot.ground, &(struct margins){ -1, 0, 0, 0 }), 1);
-	ck_assert_int_eq(resize_loss(&plot.ground, &(struct margins){ -1, 0, -1, 0 }), 2);
-	ck_assert_int_eq(resize_loss(&plot.ground, &(struct margins){ 0, -1, 0, 5 }), 1);
-	ck_assert_int_eq(resize_loss(&plot.ground, &(struct margins){ 3, 3, 3, 3 }), 0);
+	plot_from_rows(&plot, rows);
+	ck_assert_int_eq(resize_loss(&plot, &margins, lost), bed + path);
+	ck_assert_int_eq(lost[CLASS_BED], bed);
+	ck_assert_int_eq(lost[CLASS_PATH], path);
+	ck_assert_int_eq(lost[CLASS_LAWN] + lost[CLASS_FIXTURE], 0);
+	ck_assert_int_eq(lost[CLASS_OPEN], open);
 	plot_fini(&plot);
+}
+
+START_TEST(what_would_fall_outside_is_counted_by_its_class)
+{
+	check_loss((struct margins){ -1, 0, 0, 0 }, 2, 0, 0);
+	check_loss((struct margins){ -1, 0, -1, 0 }, 2, 0, 2);
+	check_loss((struct margins){ 0, -1, 0, 5 }, 1, 1, 1);
+	check_loss((struct margins){ 0, 0, -2, 0 }, 0, 1, 3);
+	check_loss((struct margins){ 0, 9, 0, -1 }, 1, 0, 2);
+	check_loss((struct margins){ 3, 3, 3, 3 }, 0, 0, 0);
 }
 END_TEST
 
@@ -94,7 +108,7 @@ Suite *test_suite(void)
 
 	tcase_add_test(sides, new_ground_is_open_and_the_old_keeps_its_place);
 	tcase_add_test(sides, cropping_cuts_on_the_side_it_is_told);
-	tcase_add_test(sides, what_would_fall_outside_is_counted_without_open_ground);
+	tcase_add_test(sides, what_would_fall_outside_is_counted_by_its_class);
 	tcase_add_test(sides, a_plan_keeps_at_least_a_cell_and_at_most_2048);
 	tcase_add_test(sides, a_set_axis_moves_with_the_ground);
 	return suite;

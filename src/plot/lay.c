@@ -19,6 +19,22 @@ struct rectangle rectangle_between(int x0, int y0, int x1, int y1)
 	return (struct rectangle){ least(x0, x1), least(y0, y1), most(x0, x1), most(y0, y1) };
 }
 
+/* How many of `width` cells beside each other lie before the one that they are centred on. */
+static int before(int width, bool is_before)
+{
+	return (is_before ? width : width - 1) / 2;
+}
+
+struct rectangle rectangle_run(struct place from, struct place to, int width)
+{
+	bool is_level = abs(to.x - from.x) >= abs(to.y - from.y);
+	int left = from.x - before(width, to.x < from.x), top = from.y - before(width, to.y < from.y);
+
+	if (is_level)
+		return (struct rectangle){ least(from.x, to.x), top, most(from.x, to.x), top + width - 1 };
+	return (struct rectangle){ left, least(from.y, to.y), left + width - 1, most(from.y, to.y) };
+}
+
 static int64_t rectangle_cells(struct rectangle r)
 {
 	if (r.right < r.left || r.bottom < r.top)
@@ -76,21 +92,23 @@ struct laid lay_rectangle(struct plot *plot, struct rectangle r, char letter)
 	return laid;
 }
 
-struct laid lay_frame(struct plot *plot, struct rectangle r, char letter)
+struct laid lay_frame(struct plot *plot, struct rectangle r, int thickness, char letter)
 {
 	struct mirror mirror = mirror_of(plot);
 	struct laid laid = { 0, false };
-	/* Four sides that share no cell; sides without cells lay nothing. */
+	const struct rectangle within = { r.left + thickness, r.top + thickness, r.right - thickness,
+		r.bottom - thickness };
 	const struct rectangle sides[] = {
-		{ r.left, r.top, r.right, r.top },
-		{ r.left, r.top + 1, r.left, r.bottom },
-		{ r.right, r.top + 1, r.left == r.right ? r.right - 1 : r.right, r.bottom },
-		{ r.left + 1, r.bottom, r.right - 1, r.top == r.bottom ? r.bottom - 1 : r.bottom },
+		{ r.left, r.top, r.right, within.top - 1 },
+		{ r.left, within.bottom + 1, r.right, r.bottom },
+		{ r.left, within.top, within.left - 1, within.bottom },
+		{ within.right + 1, within.top, r.right, within.bottom },
 	};
 
+	if (rectangle_cells(within) == 0)
+		return lay_rectangle(plot, r, letter);
 	for (size_t i = 0; i < sizeof sides / sizeof *sides; i++)
-		if (rectangle_cells(sides[i]))
-			fill_mirrored(plot, &mirror, sides[i], letter, &laid);
+		fill_mirrored(plot, &mirror, sides[i], letter, &laid);
 	return laid;
 }
 

@@ -26,20 +26,24 @@ static struct place moved(const struct margins *margins, int x, int y)
 	return (struct place){ x + margins->left, y + margins->top };
 }
 
-int64_t resize_loss(const struct ground *ground, const struct margins *margins)
+int64_t resize_loss(const struct plot *plot, const struct margins *margins, int64_t lost[CLASSES])
 {
+	const struct ground *ground = &plot->ground;
 	int columns = new_columns(ground, margins), rows = new_rows(ground, margins);
-	int64_t loss = 0;
+	int64_t cells = 0;
 
+	memset(lost, 0, CLASSES * sizeof *lost);
 	for (int y = 0; y < ground->rows; y++) {
 		for (int x = 0; x < ground->columns; x++) {
 			struct place to = moved(margins, x, y);
 
-			loss += ground_cell(ground, x, y) != OPEN_GROUND && (to.x < 0 || to.y < 0 ||
-				to.x >= columns || to.y >= rows);
+			if (to.x < 0 || to.y < 0 || to.x >= columns || to.y >= rows)
+				lost[plot_class_of(plot, ground_cell(ground, x, y))]++;
 		}
 	}
-	return loss;
+	for (int class = 0; class < CLASS_OPEN; class++)
+		cells += lost[class];
+	return cells;
 }
 
 /* Copies what both plans have in common. */

@@ -11,8 +11,8 @@ struct margins {
 
 /* True where both sides stay between 1 and SIDE_MOST. */
 bool resize_fits(const struct ground *ground, const struct margins *margins);
-/* Cells that are not open ground and would fall outside. */
-int64_t resize_loss(const struct ground *ground, const struct margins *margins);
+/* Counts the cells of each class that would fall outside; returns how many are not open ground. */
+int64_t resize_loss(const struct plot *plot, const struct margins *margins, int64_t lost[CLASSES]);
 /* Grows or crops; new ground is open. A set mirror axis moves with the ground; one that would leave the
  * plan is unset. resize_fits must hold. */
 void resize_plot(struct plot *plot, const struct margins *margins);

@@ -126,7 +126,7 @@ static void rectangle_end(struct editor *editor)
 		break;
 	case 1:
 		editor->is_pegged = false;
-		laid_end(editor, lay_frame(&editor->plot, r, editor->hand), is_there);
+		laid_end(editor, lay_frame(&editor->plot, r, 1, editor->hand), is_there);
 		break;
 	case 2:
 		editor->is_pegged = false;

@@ -100,7 +100,7 @@ static void act_on_ground(struct plot *plot, struct source *source, int how)
 		lay_rectangle(plot, r, letter);
 		break;
 	case 1:
-		lay_frame(plot, r, letter);
+		lay_frame(plot, r, 1 + below(source, 3), letter);
 		break;
 	case 2:
 		lay_flood(plot, x, y, letter);
