@@ -221,7 +221,7 @@ START_TEST(two_pegs_fill_or_frame_a_rectangle)
 	desk_check(b, ROWS { "......", ".bbb..", ".bbb..", ".bbb..", NULL });
 	ck_assert_int_eq(editor_state(&b->editor), STATE_REST);
 
-	desk_answer(b, ROWS { "Frame it", NULL });
+	desk_answer(b, ROWS { "Frame it", "Thickness: 1 ft", NULL });
 	desk_type(b, "p");
 	desk_press(b, PRESS_ENTER);
 	desk_press(b, PRESS_LEFT);
@@ -335,7 +335,8 @@ START_TEST(a_frame_and_a_flood_have_images_too)
 	struct desk *b = open_ground();
 
 	b->editor.cursor = at(0, 0);
-	desk_answer(b, ROWS { "Frame it", "Frame it", NULL });
+	desk_answer(b, ROWS { "Frame it", "Thickness: 1 ft", "Frame it", "Thickness: 1 ft",
+		NULL });
 	desk_type(b, "p");
 	desk_press(b, PRESS_ENTER);
 	desk_press(b, PRESS_RIGHT);
@@ -803,7 +804,7 @@ END_TEST
 START_TEST(a_key_without_an_act_changes_nothing)
 {
 	struct desk *b = open_ground();
-	static const int keys[] = { '[', ']', '{', '`', 0xe9, 0x1f600, PRESS_OTHER };
+	static const int keys[] = { '`', 0xe9, 0x1f600, PRESS_OTHER };
 
 	for (size_t i = 0; i < sizeof keys / sizeof *keys; i++) {
 		ck_assert_ptr_null(acts_find(keys[i]));

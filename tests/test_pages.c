@@ -223,32 +223,38 @@ static void check_marks(struct desk *b, const char *const *rows)
 		}
 }
 
-START_TEST(the_axis_goes_through_a_cell_or_along_its_far_edge)
+START_TEST(the_axis_goes_through_a_cell_or_along_its_far_edge_and_the_cursor_has_images)
 {
 	struct desk *b = desk_new(ROWS { "......", "......", "......", NULL });
 
 	desk_type(b, "|");
-	check_marks(b, ROWS { "  |   ", "  |   ", "  |   ", NULL });
+	check_marks(b, ROWS { "  |  =", "  |   ", "  |   ", NULL });
 	desk_type(b, "-");
-	check_marks(b, ROWS { "  |   ", "--|---", "  |   ", NULL });
+	check_marks(b, ROWS { "  |  =", "--|---", "= |  =", NULL });
 	desk_type(b, "|");
-	check_marks(b, ROWS { "      ", "------", "      ", NULL });
+	check_marks(b, ROWS { "      ", "------", "=     ", NULL });
 	desk_type(b, "%");
-	check_marks(b, ROWS { "      ", "  %   ", "      ", NULL });
+	check_marks(b, ROWS { "      ", "  %   ", "     =", NULL });
 	plot_set(&b->editor.plot, 0, HEAD_AXIS, "5,2");
-	check_marks(b, ROWS { "  %   ", "      ", "      ", NULL });
+	check_marks(b, ROWS { "  %   ", "    = ", "      ", NULL });
+	desk_type(b, "%");
+	check_marks(b, ROWS { "      ", "      ", "      ", NULL });
 	desk_free(b);
 }
 END_TEST
 
-START_TEST(a_peg_goes_before_a_fault_a_fault_before_a_snag_and_a_snag_before_the_axis)
+START_TEST(a_peg_goes_first_then_an_image_a_fault_a_snag_and_the_axis)
 {
 	struct desk *b = desk_new(ROWS { "bb.", "bbp", NULL });
 
 	check_marks(b, ROWS { "!  ", "   ", NULL });
 	desk_type(b, "|");
-	check_marks(b, ROWS { "/|/", "/|/", NULL });
+	check_marks(b, ROWS { "/|=", "/|/", NULL });
 	desk_press(b, PRESS_ENTER);
+	check_marks(b, ROWS { "+|=", "/|/", NULL });
+	desk_press(b, PRESS_RIGHT);
+	check_marks(b, ROWS { "+|/", "/|/", NULL });
+	desk_press(b, PRESS_RIGHT);
 	check_marks(b, ROWS { "+|/", "/|/", NULL });
 	desk_free(b);
 
@@ -256,6 +262,22 @@ START_TEST(a_peg_goes_before_a_fault_a_fault_before_a_snag_and_a_snag_before_the
 	plot_set(&b->editor.plot, 0, HEAD_AXIS, "1,2");
 	desk_type(b, "|");
 	check_marks(b, ROWS { "! ", "| ", NULL });
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(what_is_marked_has_a_rim_with_pegs_and_stars_where_a_stamp_would_lie)
+{
+	struct desk *b = desk_new(ROWS { ".......", ".......", ".......", ".......", NULL });
+
+	b->editor.peg = (struct place){ 3, 2 };
+	b->editor.cursor = (struct place){ 0, 0 };
+	b->editor.is_pegged = true;
+	editor_mark(&b->editor);
+	check_marks(b, ROWS { "+::+   ", ":  :   ", "+::+   ", "       ", NULL });
+	desk_press(b, PRESS_RIGHT);
+	desk_press(b, PRESS_DOWN);
+	check_marks(b, ROWS { "+::+   ", ":* :*  ", "+::+   ", " *  *  ", NULL });
 	desk_free(b);
 }
 END_TEST
@@ -305,8 +327,9 @@ Suite *test_suite(void)
 	tcase_add_test(here, here_tells_region_size_area_and_place);
 	tcase_add_test(here, here_tells_what_the_images_are_where_the_mirror_is_broken);
 	tcase_add_test(here, here_tells_the_snag_of_its_first_cell);
-	tcase_add_test(here, the_axis_goes_through_a_cell_or_along_its_far_edge);
-	tcase_add_test(here, a_peg_goes_before_a_fault_a_fault_before_a_snag_and_a_snag_before_the_axis);
+	tcase_add_test(here, the_axis_goes_through_a_cell_or_along_its_far_edge_and_the_cursor_has_images);
+	tcase_add_test(here, a_peg_goes_first_then_an_image_a_fault_a_snag_and_the_axis);
+	tcase_add_test(here, what_is_marked_has_a_rim_with_pegs_and_stars_where_a_stamp_would_lie);
 	tcase_add_test(here, rulers_speak_in_feet_and_inches_or_metres);
 	return suite;
 }

@@ -101,7 +101,7 @@ START_TEST(a_drag_pegs_where_it_began_and_asks_where_it_ends)
 {
 	struct desk *b = sit();
 
-	desk_answer(b, ROWS { "Fill it", "Frame it", NULL });
+	desk_answer(b, ROWS { "Fill it", "Frame it", "Thickness: 1 cell", NULL });
 	point_on(b, POINT_PRESS, 1, 1);
 	point_on(b, POINT_DRAG, 2, 1);
 	ck_assert_int_eq(editor_state(&b->editor), STATE_PEGGED);

@@ -130,7 +130,7 @@ static const struct pressing pressings[] = {
 	{ "enter", 0, 0, "Pegged" },
 	{ "enter right down", 1, 1, "From the peg: 2 ft x 2 ft, 4.0 sq ft" },
 	{ "enter right enter enter", 1, 0, "*b Raised bed   34.0 sq ft" },
-	{ "enter right right down down enter down enter", 2, 2, "*. Open ground  31.0 sq ft" },
+	{ "enter right right down down enter down enter enter", 2, 2, "*. Open ground  31.0 sq ft" },
 	{ "*", 0, 0, "*. Open ground   0.0 sq ft" },
 	{ "|", 0, 0, "The mirror is off." },
 	{ "-", 0, 0, "Mirror four-way: " },
@@ -146,7 +146,7 @@ static const struct pressing pressings[] = {
 	{ "ctrl-c", 0, 0, "At rest already" },
 	{ "= escape", 0, 0, "At rest" },
 	{ "$", 0, 0, "Saved in " },
-	{ "[", 0, 0, "[ does nothing. Press !" },
+	{ "`", 0, 0, "` does nothing. Press !" },
 };
 
 START_TEST(each_key_does_what_it_says)
@@ -586,7 +586,7 @@ START_TEST(keys_cost_few_bytes_in_one_write)
 		const char *before, *keys;
 		size_t most;
 	} rows[] = {
-		{ "", "right", 30 },         /* two marks of the rulers, a figure, the cursor */
+		{ "", "right", 50 },         /* two marks of the rulers, a figure, the image, the cursor */
 		{ "", "down", 100 },         /* the same and a region's three lines */
 		{ "= right", "right", 120 }, /* two cells, three figures with stars, a region's area */
 		{ "right", "space", 400 },   /* the same, and a plot that was saved is not any more */

@@ -1,4 +1,5 @@
 #include "screen/acts.h"
+#include "base/show.h"
 
 static const char *plural(int64_t count)
 {
@@ -66,4 +67,51 @@ void act_fold(struct editor *editor, int key)
 		editor_say(editor, "Folded: this side lies on the other now.");
 	else
 		editor_say(editor, "Both sides match already.");
+}
+
+/* "b Bed here; its image at 4 ft across, 2 ft down is p Path." */
+static void say_fault(struct editor *editor, const struct mirror *mirror)
+{
+	const struct ground *ground = &editor->plot.ground;
+	struct place at = editor->cursor, images[IMAGES_MOST];
+	int count = mirror_cells(mirror, at.x, at.y, images);
+	struct text words = TEXT_EMPTY;
+
+	show_count(&words, editor->faults);
+	text_add(&words, editor->faults == 1 ? " fault, here: " : " faults. Here is ");
+	editor_name_letter(editor, ground_cell(ground, at.x, at.y), &words);
+	for (int i = 1; i < count; i++) {
+		struct place image = images[i];
+
+		if (!ground_holds(ground, image.x, image.y) ||
+		    ground_cell(ground, image.x, image.y) == ground_cell(ground, at.x, at.y))
+			continue;
+		text_add(&words, "; its image at ");
+		editor_name_place(editor, image, &words);
+		text_add(&words, " is ");
+		editor_name_letter(editor, ground_cell(ground, image.x, image.y), &words);
+	}
+	editor_say(editor, "%s.", words.bytes);
+	text_fini(&words);
+}
+
+/* The next one behind the cursor in reading order; after the last comes the first. */
+void act_next_fault(struct editor *editor, int key)
+{
+	struct mirror mirror = mirror_of(&editor->plot);
+	struct place behind = { editor->cursor.x + 1, editor->cursor.y }, first = { 0, 0 };
+
+	(void)key;
+	editor_refresh(editor);
+	if (mirror.kind == MIRROR_OFF) {
+		editor_say(editor, "The mirror is off: turn it on with | or - or %% first.");
+		return;
+	}
+	if (!editor->faults) {
+		editor_say(editor, "Both sides match: there is no fault.");
+		return;
+	}
+	if (!mirror_next_fault(&mirror, &editor->plot.ground, behind, &editor->cursor))
+		mirror_next_fault(&mirror, &editor->plot.ground, first, &editor->cursor);
+	say_fault(editor, &mirror);
 }

@@ -8,7 +8,7 @@
 
 struct act {
 	int key, until;        /* the keys from one to the other; mostly the same one twice */
-	const char *key_name;
+	const char *key_name;  /* of what is only listed: of the key that offers it */
 	const char *name;      /* in the list of acts; NULL: a further row for the act before it */
 	const char *wish;      /* in the help: "I want to ..." */
 	const char *hints[EDITOR_STATES]; /* on the last row, state by state; NULL: not there */
@@ -17,7 +17,7 @@ struct act {
 	void (*run)(struct editor *editor, int key);
 };
 
-enum { ACTS_MOST = 64 };
+enum { ACTS_MOST = 96 };
 
 /* All rows, the order being that of the help. */
 const struct act *acts_all(int *count);
@@ -45,14 +45,32 @@ void act_take(struct editor *editor, int key);
 void act_lay(struct editor *editor, int key);
 void act_lift(struct editor *editor, int key);
 void act_trail(struct editor *editor, int key);
-void act_peg(struct editor *editor, int key);
 void act_flood(struct editor *editor, int key);
 void act_step_back(struct editor *editor, int key);
+/* act_peg.c */
+void act_peg(struct editor *editor, int key);
+void act_fill(struct editor *editor, int key);
+void act_frame(struct editor *editor, int key);
+void act_run(struct editor *editor, int key);
+/* act_mark.c */
+void act_mark(struct editor *editor, int key);
+void act_stamp(struct editor *editor, int key);
+void act_move_marked(struct editor *editor, int key);
+void act_lift_marked(struct editor *editor, int key);
+void act_turn(struct editor *editor, int key);
+void act_flip_across(struct editor *editor, int key);
+void act_flip_down(struct editor *editor, int key);
+/* act_size.c */
+void act_size(struct editor *editor, int key);
+void act_crop_to_mark(struct editor *editor, int key);
 /* act_mirror.c */
 void act_left_right(struct editor *editor, int key);
 void act_top_bottom(struct editor *editor, int key);
 void act_half_turn(struct editor *editor, int key);
 void act_fold(struct editor *editor, int key);
+void act_next_fault(struct editor *editor, int key);
+/* act_axis.c */
+void act_axis(struct editor *editor, int key);
 /* act_undo.c */
 void act_take_back(struct editor *editor, int key);
 void act_put_back(struct editor *editor, int key);
@@ -76,6 +94,12 @@ void act_repaint(struct editor *editor, int key);
 
 /* Lays what is in hand straight along the way, as a trail does. act_lay.c. */
 void act_lay_way(struct editor *editor, struct place from, struct place to);
+#define ACT_IS_THERE "It lies there already."
+/* Ends a stroke of laying: says `nothing`, unless NULL, where it changed nothing. That images fell
+ * outside the plan is said once, not with every stroke. act_lay.c. */
+void act_lay_end(struct editor *editor, struct laid laid, const char *nothing);
+/* What to do with what is marked and carried. act_mark.c. */
+void act_mark_ask(struct editor *editor);
 /* Saves, asking where somebody else has changed the file. False where it is not saved. act_file.c. */
 bool act_file_save(struct editor *editor);
 

@@ -1,5 +1,6 @@
 #include "screen/editor.h"
 #include "base/show.h"
+#include "plot/patch.h"
 
 #include <stdarg.h>
 #include <stdio.h>
@@ -11,7 +12,8 @@ void editor_init(struct editor *editor, struct asker *asker, const char *path)
 {
 	const char *slash;
 
-	*editor = (struct editor){ .asker = asker, .step = 1, .hand = OPEN_GROUND };
+	*editor = (struct editor){ .asker = asker, .step = 1, .hand = OPEN_GROUND,
+		.frame = 1, .run = 1 };
 	store_open(&editor->store, path);
 	editor->is_looking = editor->store.access == STORE_LOOKS;
 	slash = strrchr(editor->store.path, '/');
@@ -25,6 +27,7 @@ void editor_fini(struct editor *editor)
 	arena_clear(&editor->arena);
 	text_fini(&editor->message);
 	history_free(editor->history);
+	editor_drop_mark(editor);
 	plot_fini(&editor->plot);
 	store_close(&editor->store);
 }
@@ -40,6 +43,7 @@ void editor_take(struct editor *editor, struct plot *plot, bool is_saved)
 	editor->saved_position = is_saved ? 0 : NOWHERE;
 	editor->cursor = (struct place){ 0, 0 };
 	editor->is_pegged = editor->is_trailing = editor->told_outside = false;
+	editor_drop_mark(editor);
 	editor->hand = editor->plot.details.legend_count ? editor->plot.details.legend[0].letter :
 		OPEN_GROUND;
 	pages_fini(&editor->pages);
@@ -48,6 +52,8 @@ void editor_take(struct editor *editor, struct plot *plot, bool is_saved)
 
 enum state editor_state(const struct editor *editor)
 {
+	if (editor->is_marked)
+		return STATE_MARKED;
 	if (editor->is_pegged)
 		return STATE_PEGGED;
 	return editor->is_trailing ? STATE_TRAIL : STATE_REST;
@@ -56,6 +62,22 @@ enum state editor_state(const struct editor *editor)
 bool editor_is_saved(const struct editor *editor)
 {
 	return editor->position == editor->saved_position;
+}
+
+void editor_mark(struct editor *editor)
+{
+	editor_drop_mark(editor);
+	editor->marked = editor_pegged(editor);
+	editor->carried = patch_of(&editor->plot, editor->marked);
+	editor->is_pegged = editor->is_trailing = false;
+	editor->is_marked = true;
+}
+
+void editor_drop_mark(struct editor *editor)
+{
+	if (editor->is_marked)
+		ground_fini(&editor->carried);
+	editor->is_marked = false;
 }
 
 struct rectangle editor_pegged(const struct editor *editor)
@@ -116,6 +138,8 @@ static void stepped(struct editor *editor, int by, struct place at)
 		editor->cursor = at;
 	editor->cursor = held(&editor->plot.ground, editor->cursor);
 	editor->peg = held(&editor->plot.ground, editor->peg);
+	if (!ground_holds(&editor->plot.ground, editor->marked.right, editor->marked.bottom))
+		editor_drop_mark(editor);
 	if (editor->hand != OPEN_GROUND && !plot_entry(&editor->plot, editor->hand))
 		editor->hand = OPEN_GROUND;
 }
@@ -166,4 +190,14 @@ void editor_name_size(const struct editor *editor, int columns, int rows, struct
 	show_length(out, columns * cell, plot_units(&editor->plot));
 	text_add(out, " x ");
 	show_length(out, rows * cell, plot_units(&editor->plot));
+}
+
+void editor_name_place(const struct editor *editor, struct place cell, struct text *out)
+{
+	nm side = plot_cell(&editor->plot);
+
+	show_length(out, cell.x * side, plot_units(&editor->plot));
+	text_add(out, " across, ");
+	show_length(out, cell.y * side, plot_units(&editor->plot));
+	text_add(out, " down");
 }

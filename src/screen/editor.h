@@ -11,10 +11,10 @@
 #include "screen/pages.h"
 #include "screen/view.h"
 
-enum state { STATE_REST, STATE_TRAIL, STATE_PEGGED, STATE_QUESTION, STATE_FORM };
+enum state { STATE_REST, STATE_TRAIL, STATE_PEGGED, STATE_MARKED, STATE_QUESTION, STATE_FORM };
 /* Since the button went down: nowhere, on the cursor's own cell, on another one, and on from there. */
 enum drag { DRAG_NONE, DRAG_STILL, DRAG_MOVED, DRAG_AWAY };
-enum { EDITOR_STATES = STATE_PEGGED + 1, STROKES_A_RESCUE = 10, STEP_MOST = 12 };
+enum { EDITOR_STATES = STATE_MARKED + 1, STROKES_A_RESCUE = 10, STEP_MOST = 12 };
 
 struct editor {
 	struct asker *asker;
@@ -34,7 +34,10 @@ struct editor {
 	struct place cursor, peg;
 	int step;           /* 1..STEP_MOST cells */
 	char hand;          /* OPEN_GROUND or a legend letter */
-	bool is_trailing, is_pegged;
+	bool is_trailing, is_pegged, is_marked; /* one of them at most */
+	struct rectangle marked; /* while is_marked: ground inside the plan */
+	struct ground carried;   /* while is_marked: what lay there, turned and flipped since; owned */
+	int frame, run;          /* the last frame's thickness and run's width: 1..SIDE_MOST cells */
 	enum drag drag;     /* of the mouse */
 	bool told_outside;  /* that images fall outside the plan, since the mirror was last turned */
 
@@ -61,6 +64,10 @@ void editor_take(struct editor *editor, struct plot *plot, bool is_saved);
 
 enum state editor_state(const struct editor *editor);
 bool editor_is_saved(const struct editor *editor);
+/* Takes the rectangle from peg to cursor for the mark; lifts nothing. */
+void editor_mark(struct editor *editor);
+/* Forgets the mark and what was carried, if there is a mark. */
+void editor_drop_mark(struct editor *editor);
 /* The rectangle from peg to cursor. */
 struct rectangle editor_pegged(const struct editor *editor);
 
@@ -85,5 +92,7 @@ void editor_say(struct editor *editor, const char *format, ...)
 void editor_name_letter(const struct editor *editor, char letter, struct text *out);
 /* "4 ft x 3 ft" of so many columns and rows of cells. */
 void editor_name_size(const struct editor *editor, int columns, int rows, struct text *out);
+/* "4 ft across, 3 ft down": of a cell's near corner from the datum. */
+void editor_name_place(const struct editor *editor, struct place cell, struct text *out);
 
 #endif

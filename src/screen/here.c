@@ -20,17 +20,6 @@ static void region_words(const struct editor *editor, int index, struct text *ou
 	text_add(out, "\n");
 }
 
-static void place_words(const struct editor *editor, struct text *out)
-{
-	nm cell = plot_cell(&editor->plot);
-	enum units units = plot_units(&editor->plot);
-
-	show_length(out, editor->cursor.x * cell, units);
-	text_add(out, " across, ");
-	show_length(out, editor->cursor.y * cell, units);
-	text_add(out, " down\n");
-}
-
 /* From the middle of the peg's cell to the middle of the cursor's. */
 static void peg_words(const struct editor *editor, struct text *out)
 {
@@ -77,7 +66,8 @@ void here_words(const struct editor *editor, struct text *out)
 {
 	int region = survey_region_at(&editor->takeoff.survey, editor->cursor.x, editor->cursor.y);
 
-	place_words(editor, out);
+	editor_name_place(editor, editor->cursor, out);
+	text_add(out, "\n");
 	if (editor->is_pegged)
 		peg_words(editor, out);
 	if (region == NO_REGION)

@@ -6,7 +6,10 @@
 
 enum mark {
 	MARK_NONE,
-	MARK_PEG,
+	MARK_PEG,    /* or a corner of what is marked */
+	MARK_STAMP,  /* a corner of where it would be stamped */
+	MARK_IMAGE,  /* of the cursor's cell */
+	MARK_RIM,    /* of what is marked */
 	MARK_FAULT,  /* differs from its image */
 	MARK_SNAG,   /* a snag's first cell */
 	MARK_CENTRE, /* of the half-turn */
@@ -14,6 +17,10 @@ enum mark {
 };
 
 char mark_sign(enum mark mark);
+enum { PEGS_MOST = 4 };
+
+/* The peg, or the corners of what is marked; returns how many. */
+int mark_pegs(const struct editor *editor, struct place pegs[PEGS_MOST]);
 /* Of a cell inside the plan; the editor is refreshed. */
 enum mark mark_at(const struct editor *editor, const struct mirror *mirror, int x, int y);
 /* The first snag from *from on at the cell, leaving out faults of the mirror; *from then stands behind

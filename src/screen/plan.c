@@ -15,10 +15,14 @@ static char letter_shown(char letter, int x, int y)
 
 static bool is_pegged_in(const struct editor *editor, const struct grain *grain, struct place first)
 {
-	struct place peg = editor->peg;
+	struct place pegs[PEGS_MOST];
+	int count = mark_pegs(editor, pegs);
 
-	return editor->is_pegged && peg.x >= first.x && peg.x < first.x + grain->across &&
-		peg.y >= first.y && peg.y < first.y + grain->down;
+	for (int i = 0; i < count; i++)
+		if (pegs[i].x >= first.x && pegs[i].x < first.x + grain->across &&
+		    pegs[i].y >= first.y && pegs[i].y < first.y + grain->down)
+			return true;
+	return false;
 }
 
 /* In one column the letter comes first; a peg stands before it, other marks only on open ground. */

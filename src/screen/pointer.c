@@ -45,7 +45,7 @@ static void drag_to(struct editor *editor, struct place cell)
 		return;
 	if (editor->is_trailing)
 		act_lay_way(editor, editor->cursor, cell);
-	else if (!editor->is_pegged)
+	else if (!editor->is_pegged && !editor->is_marked)
 		acts_press(editor, PRESS_ENTER);
 	if (editor->is_pegged)
 		text_clear(&editor->message); /* the rectangle's size is what matters now */

@@ -8,7 +8,7 @@ enum { PAIR_GAP = 2, RANKS = 4, ROOMY = 76 };
 
 static const char *const state_words[] = {
 	[STATE_REST] = "At rest", [STATE_TRAIL] = "Trail", [STATE_PEGGED] = "Pegged",
-	[STATE_QUESTION] = "Question", [STATE_FORM] = "Form",
+	[STATE_MARKED] = "Marked", [STATE_QUESTION] = "Question", [STATE_FORM] = "Form",
 };
 
 static const char *saved_word(const struct editor *editor)
@@ -32,6 +32,15 @@ static void mirror_words(const struct editor *editor, bool is_roomy, struct text
 	}
 }
 
+/* What Space would lay. */
+static void hand_words(const struct editor *editor, struct text *out)
+{
+	if (editor->is_marked)
+		editor_name_size(editor, editor->carried.columns, editor->carried.rows, out);
+	else
+		editor_name_letter(editor, editor->hand, out);
+}
+
 /* What two names may take of the room they have together: half of it, and what the other leaves. */
 static int name_share(const char *name, const char *other, int room)
 {
@@ -53,11 +62,11 @@ void status_draw(const struct editor *editor, const struct layout *layout, enum 
 	const struct area *area = &layout->status;
 	struct text saved = TEXT_EMPTY, hand = TEXT_EMPTY, mirror = TEXT_EMPTY;
 	bool is_roomy = area->columns >= ROOMY;
-	const char *in_hand = is_roomy ? "hand " : "";
+	const char *in_hand = !is_roomy ? "" : editor->is_marked ? "carried " : "hand ";
 	int gap = is_roomy ? 3 : 2, column, room;
 
 	text_print(&saved, ", %s", saved_word(editor));
-	editor_name_letter(editor, editor->hand, &hand);
+	hand_words(editor, &hand);
 	mirror_words(editor, is_roomy, &mirror);
 	column = draw_text(area, 0, 0, state_words[state], LOOK_STRONG) + gap;
 	room = area->columns - column - width_of(saved.bytes) - gap - width_of(in_hand) - gap -
@@ -155,14 +164,16 @@ void status_key_words(const struct layout *layout, const char *const *pairs)
 
 void status_standing(const struct editor *editor, struct text *out)
 {
-	struct rectangle r = editor_pegged(editor);
+	struct rectangle r = editor->is_marked ? editor->marked : editor_pegged(editor);
 	int columns = r.right - r.left + 1, rows = r.bottom - r.top + 1;
 
-	if (!editor->is_pegged)
+	if (!editor->is_pegged && !editor->is_marked)
 		return;
-	text_add(out, "From the peg: ");
+	text_add(out, editor->is_marked ? "Marked: " : "From the peg: ");
 	editor_name_size(editor, columns, rows, out);
 	text_add(out, ", ");
 	show_area(out, survey_area((int64_t)columns * rows, plot_cell(&editor->plot)),
 		plot_units(&editor->plot));
+	if (editor->is_marked)
+		text_add(out, ". A stamp has its top left at the cursor: *");
 }

@@ -14,7 +14,8 @@ void status_keys(const struct editor *editor, const struct layout *layout, enum 
 /* The same for other states, said by who is in charge: "Enter pick" with its key standing out. Pairs of
  * key and word, ended by a NULL. */
 void status_key_words(const struct layout *layout, const char *const *pairs);
-/* What there is to say while nothing else has been said: in the pegged state the rectangle so far. */
+/* What there is to say while nothing else has been said: the rectangle pegged
+ * or marked. */
 void status_standing(const struct editor *editor, struct text *out);
 
 #endif
