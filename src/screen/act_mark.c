@@ -32,7 +32,7 @@ void act_mark(struct editor *editor, int key)
 	}
 	editor_mark(editor);
 	editor->cursor = (struct place){ editor->marked.left, editor->marked.top };
-	say_size(editor, "Marked", " Go where it shall lie; Space stamps it, Enter moves it or more.");
+	say_size(editor, "Marked", " Go on; Space stamps it there, Enter moves it.");
 }
 
 /* The legend may have lost an entry since. */

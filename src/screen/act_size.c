@@ -144,7 +144,7 @@ static void by_measure(struct editor *editor, int key)
 
 	(void)key;
 	sheet_init(&sheet, SIDES);
-	sheet.title = "Grow, or crop with a minus: -3 ft";
+	sheet.title = "Grow; with a minus, crop";
 	sheet.done = "set the size";
 	sheet.units = plot_units(&editor->plot);
 	sheet.accept = sides_accept;
