@@ -1,5 +1,5 @@
-/* Cells of another side under the same plot. What lies where is checked against a plain search for the
- * old cell that holds a middle, and the mirror by counting its faults anew. */
+/* Cells of another side under the same plot. What lies where is checked against a plain search
+ * for the old cell that holds a middle, and the mirror by counting its faults anew. */
 #include "plot/lay.h"
 #include "plot/rescale.h"
 #include "support/plots.h"
@@ -146,7 +146,7 @@ START_TEST(the_cell_one_stands_on_is_found_again)
 }
 END_TEST
 
-/* ---- Laws, on plots at random ------------------------------------------------------------------ */
+/* ---- Laws, on plots at random --------------------------------------------------------------- */
 
 static nm side_at_random(struct random *random)
 {

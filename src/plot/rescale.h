@@ -1,12 +1,13 @@
 /* Another side of the cells while the plot keeps its measure: the ground is sampled anew.
  *
- * The new grid is laid over the old one, datum on datum; across an axis of the mirror, axis on axis, to
- * the nearest half cell. The new plan has every cell whose middle lies in the old plan, at least one in
- * each direction, and each takes the letter that lies under its middle. A middle on a line between two
- * old cells takes the one nearer to axis or datum; one on the axis itself the one at its left or top
- * (with half-turn, right or bottom for the half that is turned onto it). So what matched its mirror
- * image does so again, and an edge moves by half a new cell at most, by three quarters across a mirror;
- * by more only where an axis stands less than a cell from the plan's edge. All in whole numbers. */
+ * The new grid is laid over the old one, datum on datum; across an axis of the mirror, axis on
+ * axis, to the nearest half cell. The new plan has every cell whose middle lies in the old plan,
+ * at least one in each direction, and each takes the letter that lies under its middle. A middle
+ * on a line between two old cells takes the one nearer to axis or datum; one on the axis itself
+ * the one at its left or top (with half-turn, right or bottom for the half that is turned onto
+ * it). So what matched its mirror image does so again, and an edge moves by half a new cell at
+ * most, by three quarters across a mirror; by more only where an axis stands less than a cell
+ * from the plan's edge. All in whole numbers. */
 #ifndef PLOT_RESCALE_H
 #define PLOT_RESCALE_H
 
@@ -27,8 +28,9 @@ struct rescale {
 struct rescale rescale_of(const struct plot *plot, nm cell);
 /* True where both sides have at most SIDE_MOST cells. */
 bool rescale_fits(const struct rescale *rescale);
-/* New cells that cover ground of more than one letter, or reach over the plan's edge. Where there are none
- * and the plan keeps its size, all is exactly as it was. The ground is the one it was made of. */
+/* New cells that cover ground of more than one letter, or reach over the plan's edge. Where
+ * there are none and the plan keeps its size, all is exactly as it was. The ground is the one it
+ * was made of. */
 int64_t rescale_rounded(const struct rescale *rescale, const struct ground *ground);
 /* Sets the cell and samples the ground; a set axis moves with it. rescale_fits must hold. */
 void rescale_plot(struct plot *plot, const struct rescale *rescale);

@@ -83,7 +83,7 @@ static const struct act table[] = {
 		act_further },
 	{ ONE('('), "(", "Back up the page", "see its start again", { NULL }, 0, false, act_back },
 
-	{ ONE('#'), "#", "Sheets", "say how things are built; title", { NULL }, 0, true,
+	{ ONE('#'), "#", "Sheets", "change the legend; title, units", { NULL }, 0, true,
 		act_sheets },
 	{ ONE('^'), "^", "Grow or crop", "make the plan larger or smaller", { NULL }, 0, true,
 		act_size },

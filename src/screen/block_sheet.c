@@ -21,7 +21,7 @@ int block_fields(const struct block *block)
 	return attributes(block) + notes_shown(block) + 1;
 }
 
-/* ---- What the fields say ----------------------------------------------------------------------- */
+/* ---- What the fields say -------------------------------------------------------------------- */
 
 static char *unset_words(const struct attribute_row *row, enum units units)
 {
@@ -73,7 +73,7 @@ void block_fields_set(struct sheet *sheet, int first, const struct block *block)
 	notes_set(sheet, first + count, block);
 }
 
-/* ---- What was made of them --------------------------------------------------------------------- */
+/* ---- What was made of them ------------------------------------------------------------------ */
 
 static bool attributes_read(const struct sheet *sheet, int first, struct block *block,
 	struct fault *fault)

@@ -14,7 +14,7 @@ static void size_add(struct text *out, const struct ground *ground, nm cell, enu
 	show_length(out, ground->rows * cell, units);
 }
 
-/* ---- The question ------------------------------------------------------------------------------- */
+/* ---- The question --------------------------------------------------------------------------- */
 
 static void measure_note(struct text *out, const struct rescale *rescale,
 	const struct ground *ground)
@@ -52,7 +52,7 @@ static int ask(struct editor *editor, const struct plot *plot, const struct resc
 	return answer;
 }
 
-/* ---- What came of it ---------------------------------------------------------------------------- */
+/* ---- What came of it ------------------------------------------------------------------------ */
 
 static void area_add(struct text *out, const struct plot *plot, char letter)
 {
@@ -106,8 +106,8 @@ static void say_measure(struct editor *editor, const struct plot *now, const str
 
 static bool too_many(const struct rescale *rescale, struct fault *fault)
 {
-	return fault_set(fault, HEAD_CELL, "%s: the ground would have %d x %d cells, expected at most %d "
-		"x %d; keep its cells, or choose larger ones", attribute_row(HEAD_CELL)->label,
+	return fault_set(fault, HEAD_CELL, "%s: the ground would have %d x %d cells, expected at "
+		"most %d x %d; keep its cells, or choose larger ones", attribute_row(HEAD_CELL)->label,
 		rescale->across.new_count, rescale->down.new_count, SIDE_MOST, SIDE_MOST);
 }
 

@@ -19,7 +19,7 @@ struct entering {
 	char letter; /* the entry's so far; NUL: it is a new one */
 };
 
-/* ---- The sheet ---------------------------------------------------------------------------------- */
+/* ---- The sheet ------------------------------------------------------------------------------ */
 
 static void free_letters_add(struct text *out, const struct details *details, enum plot_class class)
 {
@@ -48,8 +48,8 @@ static bool letter_check(const struct sheet *sheet, int field, const struct valu
 		fault_set(fault, field, "Letter: %c is taken; free are%s", letter,
 			left.length ? left.bytes : " none");
 	else
-		fault_set(fault, field, "Letter: found %s, expected a %s letter, as a %s has it; free "
-			"are%s", value->as.text, is_capital ? "capital" : "small",
+		fault_set(fault, field, "Letter: found %s, expected a %s letter, as a %s has it; "
+			"free are%s", value->as.text, is_capital ? "capital" : "small",
 			class_word(entering->class), left.length ? left.bytes : " none");
 	text_fini(&left);
 	return false;
@@ -86,12 +86,25 @@ static struct block block_of(const struct entering *entering)
 		(struct block){ .kind = class_block(entering->class) };
 }
 
+/* A name that nobody touched is good, be it nothing but blanks. */
+static bool name_read(const struct sheet *sheet, struct value *name, struct fault *fault)
+{
+	const struct entering *entering = sheet->owner;
+	const struct entry *entry = plot_entry(&entering->editor->plot, entering->letter);
+	struct value was = { .set = entry != NULL, .as.text = entry ? entry->name : NULL };
+
+	if (!entry || !sheet_says(sheet, NAME, &was))
+		return sheet_read(sheet, NAME, name, fault);
+	*name = value_copy(VALUE_TEXT, &was);
+	return true;
+}
+
 static bool entry_accept(struct sheet *sheet, struct fault *fault)
 {
 	struct entering *entering = sheet->owner;
 	struct block block = block_of(entering);
 	struct value name = { .set = false }, letter = { .set = false };
-	bool is_good = sheet_read(sheet, NAME, &name, fault) &&
+	bool is_good = name_read(sheet, &name, fault) &&
 		sheet_read(sheet, LETTER, &letter, fault) &&
 		block_fields_read(sheet, ENTRY_BLOCK, &block, fault);
 
@@ -149,7 +162,7 @@ bool entry_sheet_change(struct editor *editor, char letter)
 	return is_filled;
 }
 
-/* ---- Adding ------------------------------------------------------------------------------------- */
+/* ---- Adding --------------------------------------------------------------------------------- */
 
 static const struct {
 	const char *answer, *note, *title;
@@ -192,7 +205,7 @@ bool entry_sheet_add(struct editor *editor)
 	return entry_fill(&entering, classes[answer].title, "", letter);
 }
 
-/* ---- Removing ----------------------------------------------------------------------------------- */
+/* ---- Removing ------------------------------------------------------------------------------- */
 
 static void cells_add(struct text *out, int64_t cells)
 {
@@ -200,8 +213,8 @@ static void cells_add(struct text *out, int64_t cells)
 	text_add(out, cells == 1 ? " cell" : " cells");
 }
 
-/* Asks for one of the legend's letters; where there is a `goes`, for another one or for open ground. NUL:
- * the question was left. */
+/* Asks for one of the legend's letters; where there is a `goes`, for another one or for open
+ * ground. NUL: the question was left. */
 static char letter_ask(struct editor *editor, const char *words, char goes)
 {
 	const struct details *details = &editor->plot.details;

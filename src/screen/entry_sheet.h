@@ -4,11 +4,11 @@
 
 #include "screen/editor.h"
 
-/* Name, letter, attributes and notes of an entry; another letter is put on the ground as well. False
- * where the sheet was left. */
+/* Name, letter, attributes and notes of an entry; another letter is put on the ground as well.
+ * False where the sheet was left. */
 bool entry_sheet_change(struct editor *editor, char letter);
-/* Asks for the class, then for all of a new entry, and takes it in hand. False where it was left, or, said
- * so, all letters of the class are taken. */
+/* Asks for the class, then for all of a new entry, and takes it in hand. False where it was
+ * left, or, said so, all letters of the class are taken. */
 bool entry_sheet_add(struct editor *editor);
 /* Asks which entry goes and what its cells become. False where that was left. */
 bool entry_sheet_remove(struct editor *editor);

@@ -24,7 +24,7 @@ struct filling {
 	FIELD **fields;
 	char **seen;        /* what curses had in each field when it was last looked at */
 	FORM *form;
-	WINDOW *pad;        /* one row a field; the part in view is copied to the screen, then labelled */
+	WINDOW *pad;        /* one row a field; what is in view is copied, then labelled */
 	bool is_fresh;      /* the field was just come to: typing replaces what it says */
 	struct fault fault; /* what is wrong, on the message row; no words: nothing */
 };
@@ -39,7 +39,7 @@ static bool is_last(const struct filling *filling)
 	return current(filling) == filling->sheet->count - 1;
 }
 
-/* ---- Drawing ---------------------------------------------------------------------------------- */
+/* ---- Drawing -------------------------------------------------------------------------------- */
 
 static int column_of(const struct field *field)
 {
@@ -93,7 +93,8 @@ static void draw_title(const struct filling *filling, const struct area *area)
 		draw_right(area, 0, place, LOOK_PLAIN);
 }
 
-/* What is wrong; or the whole of what the field has no room for; or what holds while it is unset. */
+/* What is wrong; or the whole of what the field has no room for; or what holds while it is
+ * unset. */
 static void message_add(const struct filling *filling, struct text *words)
 {
 	const struct field *field = &filling->sheet->fields[current(filling)];
@@ -128,7 +129,7 @@ static void filling_draw(const struct front *front, const struct layout *layout)
 	draw_fields(filling, &inner);
 }
 
-/* ---- Opening and closing ---------------------------------------------------------------------- */
+/* ---- Opening and closing -------------------------------------------------------------------- */
 
 static char *buffer_taken(FIELD *field)
 {
@@ -196,7 +197,7 @@ static void filling_close(struct filling *filling)
 	delwin(filling->pad);
 }
 
-/* ---- Typing ----------------------------------------------------------------------------------- */
+/* ---- Typing --------------------------------------------------------------------------------- */
 
 /* Shows the fields that the sheet itself has changed. */
 static void others_show(struct filling *filling)
@@ -294,7 +295,7 @@ static void edit(struct filling *filling, int request)
 	typed_take(filling);
 }
 
-/* ---- Fields that take one of a few words ------------------------------------------------------- */
+/* ---- Fields that take one of a few words ---------------------------------------------------- */
 
 static int words_count(const char *const *words)
 {
@@ -359,7 +360,7 @@ static void choice_key(struct filling *filling, int key)
 		choice_seek(filling, key);
 }
 
-/* ---- Keys ------------------------------------------------------------------------------------- */
+/* ---- Keys ----------------------------------------------------------------------------------- */
 
 static bool is_choice(const struct filling *filling)
 {
@@ -423,7 +424,8 @@ static bool is_right(struct filling *filling)
 
 	fault_clear(&filling->fault);
 	if (!sheet_read(sheet, at, &value, &filling->fault)) {
-		filling->is_fresh = false;
+		if (filling->is_fresh)
+			go_to(filling, at);
 		return false;
 	}
 	value_fini(sheet->fields[at].rule->kind, &value);

@@ -4,7 +4,7 @@
 
 #include <string.h>
 
-/* ---- The plot itself ---------------------------------------------------------------------------- */
+/* ---- The plot itself ------------------------------------------------------------------------ */
 
 _Static_assert(HEAD_TITLE == 0, "the sheet's fields are numbered like the head's attributes");
 
@@ -78,7 +78,7 @@ bool plot_sheet_fill(struct editor *editor)
 	return is_filled;
 }
 
-/* ---- What is allowed for ------------------------------------------------------------------------ */
+/* ---- What is allowed for -------------------------------------------------------------------- */
 
 static bool allow_accept(struct sheet *sheet, struct fault *fault)
 {

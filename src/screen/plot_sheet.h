@@ -1,4 +1,5 @@
-/* The sheets of the plot itself and of what is allowed for in all of it. Whoever calls ends the stroke. */
+/* The sheets of the plot itself and of what is allowed for in all of it. Whoever calls ends the
+ * stroke. */
 #ifndef SCREEN_PLOT_SHEET_H
 #define SCREEN_PLOT_SHEET_H
 

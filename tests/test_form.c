@@ -1,0 +1,337 @@
+/* The sheets at a terminal: what is typed, shown, refused and left. */
+#include "base/file.h"
+#include "support/runner.h"
+#include "support/scratch.h"
+#include "support/terminal.h"
+
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+struct table {
+	char *folder, *plot;
+	struct terminal *t;
+};
+
+/* At a copy of the court: 14 by 8 cells of 1 ft, mirror left-right. */
+static void sit(struct table *at, int rows, int columns)
+{
+	struct text bytes = TEXT_EMPTY;
+	struct file_error error;
+
+	at->folder = scratch_new();
+	ck_assert_int_gt(asprintf(&at->plot, "%s/court.plot", at->folder), 0);
+	ck_assert(file_read("plots/court.plot", 1 << 20, &bytes, &error));
+	ck_assert(file_write(at->plot, bytes.bytes, bytes.length, &error));
+	text_fini(&bytes);
+	at->t = terminal_new(&(struct launch){
+		.argv = (const char *[]){ BUILD_FOLDER "/parterre", at->plot, NULL },
+		.rows = rows, .columns = columns,
+	});
+	terminal_wait(at->t, "! acts");
+}
+
+static void leave(struct table *at)
+{
+	terminal_free(at->t);
+	scratch_remove(at->folder);
+	free(at->plot);
+}
+
+/* Saves, and compares a part of the file. */
+static void check_saved(struct table *at, const char *part)
+{
+	struct text bytes = TEXT_EMPTY;
+	struct file_error error;
+
+	terminal_keys(at->t, "$");
+	terminal_wait(at->t, "court.plot, saved");
+	ck_assert(file_read(at->plot, 1 << 20, &bytes, &error));
+	ck_assert_msg(strstr(bytes.bytes, part), "%s\ndoes not hold\n%s", bytes.bytes, part);
+	text_fini(&bytes);
+}
+
+/* Opens the sheet whose name begins so. */
+static void open_sheet(struct table *at, const char *name, const char *shown)
+{
+	terminal_keys(at->t, "#");
+	terminal_wait(at->t, "Which sheet?");
+	terminal_keys(at->t, "home");
+	terminal_type(at->t, name);
+	terminal_keys(at->t, "enter");
+	terminal_wait(at->t, shown);
+}
+
+static void accept_sheet(struct table *at)
+{
+	terminal_keys(at->t, "pagedown enter");
+}
+
+START_TEST(an_entry_is_added_and_laid)
+{
+	struct table at;
+
+	sit(&at, 24, 80);
+	open_sheet(&at, "Add", "Add what to the legend?");
+	terminal_keys(at.t, "down enter");
+	terminal_wait(at.t, "A new path");
+	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "Name: needed here");
+	terminal_type(at.t, "Gravel");
+	accept_sheet(&at);
+	terminal_wait(at.t, "hand a Gravel");
+	terminal_keys(at.t, "space");
+	terminal_wait(at.t, "*a Gravel");
+	check_saved(&at, "path a \"Gravel\"\n");
+	leave(&at);
+}
+END_TEST
+
+START_TEST(another_letter_is_put_on_the_ground)
+{
+	struct table at;
+
+	sit(&at, 24, 80);
+	open_sheet(&at, "b", "The bed b");
+	terminal_keys(at.t, "down");
+	terminal_type(at.t, "p");
+	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "Letter: p is taken");
+	terminal_keys(at.t, "backspace");
+	terminal_type(at.t, "k");
+	accept_sheet(&at);
+	terminal_wait(at.t, "Set; Backspace takes it back.");
+	ck_assert_ptr_nonnull(strstr(terminal_row(at.t, 3), "k"));
+	check_saved(&at, "  .kkkkkppkkkkk.\n");
+	terminal_keys(at.t, "backspace");
+	terminal_wait(at.t, "court.plot, not saved");
+	check_saved(&at, "  .bbbbbppbbbbb.\n");
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_removed_entry_becomes_another_or_open_ground)
+{
+	struct table at;
+
+	sit(&at, 24, 80);
+	open_sheet(&at, "Remove", "Remove which entry?");
+	terminal_type(at.t, "l");
+	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "20 cells");
+	terminal_type(at.t, "p");
+	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "Set; Backspace");
+	check_saved(&at, "  .pppppSSppppp.\n");
+	leave(&at);
+}
+END_TEST
+
+START_TEST(other_units_are_shown_at_once)
+{
+	struct table at;
+
+	sit(&at, 24, 80);
+	open_sheet(&at, "The plot", "Units shown");
+	terminal_keys(at.t, "down");
+	terminal_type(at.t, "m");
+	terminal_wait(at.t, "304.8 mm");
+	accept_sheet(&at);
+	terminal_wait(at.t, "In all");
+	terminal_wait(at.t, "m2");
+	check_saved(&at, "units metric\ncell 304.8 mm\n");
+	leave(&at);
+}
+END_TEST
+
+START_TEST(another_cell_keeps_the_cells_or_the_measure)
+{
+	struct table at;
+
+	sit(&at, 24, 80);
+	open_sheet(&at, "The plot", "Units shown");
+	terminal_keys(at.t, "down down");
+	terminal_type(at.t, "6");
+	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "Side of a cell: 6 has no unit. 6 in? Enter takes it.");
+	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "Bearing of plan's up: unset, so 0.");
+	accept_sheet(&at);
+	terminal_wait(at.t, "Cells of 6 in instead of");
+	terminal_keys(at.t, "escape");
+	terminal_wait(at.t, "The plot itself");
+	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "28 x 16 cells");
+	terminal_keys(at.t, "down enter");
+	terminal_wait(at.t, "28 x 16 cells, all as it was.");
+	check_saved(&at, "ground 28 x 16\n");
+	terminal_keys(at.t, "backspace");
+	terminal_wait(at.t, "court.plot, not saved");
+	check_saved(&at, "ground 14 x 8\n");
+
+	open_sheet(&at, "The plot", "Units shown");
+	terminal_keys(at.t, "down down");
+	terminal_type(at.t, "2 ft");
+	accept_sheet(&at);
+	terminal_wait(at.t, "28 ft x 16 ft");
+	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "Set; Backspace");
+	check_saved(&at, "cell 2 ft\n");
+	check_saved(&at, "ground 14 x 8\n");
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_note_is_added_and_one_too_long_for_its_field_is_shown_whole)
+{
+	static const char words[] = "Look for the old drain before anything else is dug on this side";
+	struct table at;
+
+	sit(&at, 24, 80);
+	open_sheet(&at, "The plot", "Add a note");
+	terminal_keys(at.t, "pagedown");
+	terminal_type(at.t, words);
+	terminal_wait(at.t, words);
+	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "Set; Backspace");
+	check_saved(&at, "\nnote \"Look for the old drain before anything else is dug on this side\"\n");
+	leave(&at);
+}
+END_TEST
+
+START_TEST(esc_drops_everything)
+{
+	struct table at;
+
+	sit(&at, 24, 80);
+	open_sheet(&at, "b", "The bed b");
+	terminal_type(at.t, "Other");
+	terminal_keys(at.t, "down k down down");
+	terminal_wait(at.t, "Name        Other");
+	terminal_keys(at.t, "escape");
+	terminal_wait(at.t, "At rest   court.plot, saved   hand b Raised bed");
+	open_sheet(&at, "b", "Name        Raised bed");
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_wrong_field_keeps_its_words_and_the_cursor)
+{
+	struct table at;
+
+	sit(&at, 24, 80);
+	open_sheet(&at, "b", "The bed b");
+	terminal_keys(at.t, "down down down");
+	terminal_type(at.t, "1 ft x 2 ft x 3 in");
+	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "Block as laid: found 2, expected a depth across the wall");
+	terminal_wait(at.t, "1 ft x 2 ft x 3 in");
+	ck_assert_int_eq(terminal_cursor(at.t).row, 6);
+	/* Gone from, and come back to with the whole sheet. */
+	terminal_keys(at.t, "down");
+	terminal_wait_gone(at.t, "expected a depth across the wall");
+	accept_sheet(&at);
+	terminal_wait(at.t, "expected a depth across the wall");
+	terminal_until(at.t, terminal_cursor(at.t).row == 6);
+	/* To be mended, not typed anew; also where Enter found it wrong as it was come to. */
+	terminal_type(at.t, "!");
+	terminal_wait(at.t, "1 ft x 2 ft x 3 in!");
+	terminal_keys(at.t, "up down enter");
+	terminal_wait(at.t, "Block as laid: found 2");
+	terminal_type(at.t, "?");
+	terminal_wait(at.t, "1 ft x 2 ft x 3 in!?");
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_letter_turns_to_the_word_that_begins_so)
+{
+	struct table at;
+
+	sit(&at, 24, 80);
+	open_sheet(&at, "The plot", "Units shown");
+	terminal_keys(at.t, "down x5");
+	terminal_type(at.t, "h");
+	terminal_wait(at.t, "Mirror                 half-turn");
+	terminal_type(at.t, "zt");
+	terminal_wait(at.t, "Mirror                 top-bottom");
+	leave(&at);
+}
+END_TEST
+
+START_TEST(an_emptied_field_shows_its_default_in_brackets)
+{
+	struct table at;
+
+	sit(&at, 24, 80);
+	open_sheet(&at, "b", "The bed b");
+	terminal_keys(at.t, "down down down backspace");
+	terminal_wait(at.t, "[16 in x 8 in x 6 in]");
+	terminal_wait(at.t, "Block as laid: unset, so 16 in x 8 in x 6 in.");
+	terminal_keys(at.t, "up space");
+	terminal_wait(at.t, "Built                  raised");
+	terminal_keys(at.t, "delete");
+	terminal_wait(at.t, "Built                  [raised]");
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_new_size_keeps_what_was_typed_and_a_long_sheet_says_where_it_is)
+{
+	struct table at;
+
+	sit(&at, 24, 80);
+	open_sheet(&at, "b", "The bed b");
+	terminal_type(at.t, "Long bed");
+	terminal_keys(at.t, "pagedown");
+	terminal_resize(at.t, 18, 60);
+	terminal_wait(at.t, "17 of 17");
+	terminal_until(at.t, terminal_cursor(at.t).row == 15);
+	terminal_wait_gone(at.t, "Long bed");
+	terminal_keys(at.t, "pageup");
+	terminal_wait(at.t, "Name        Long bed");
+	terminal_resize(at.t, 24, 80);
+	terminal_wait(at.t, "Add a note");
+	terminal_wait_gone(at.t, " of 17");
+	accept_sheet(&at);
+	terminal_wait(at.t, "hand b Long bed");
+	leave(&at);
+}
+END_TEST
+
+/* A message of two rows must not hide the field it is about. */
+START_TEST(a_long_message_leaves_the_field_in_view)
+{
+	struct table at;
+
+	sit(&at, 18, 60);
+	open_sheet(&at, "b", "The bed b");
+	terminal_keys(at.t, "pagedown");
+	terminal_type(at.t, "Look for the old drain before anything else is dug on this side");
+	terminal_wait(at.t, "Look for the old drain before anything else is dug on this");
+	terminal_wait(at.t, "Add a note");
+	terminal_until(at.t, terminal_cursor(at.t).row == 14);
+	leave(&at);
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("form");
+	TCase *legend = suite_case(suite, "legend"), *plot = suite_case(suite, "plot");
+	TCase *fields = suite_case(suite, "fields");
+
+	tcase_add_test(legend, an_entry_is_added_and_laid);
+	tcase_add_test(legend, another_letter_is_put_on_the_ground);
+	tcase_add_test(legend, a_removed_entry_becomes_another_or_open_ground);
+	tcase_add_test(plot, other_units_are_shown_at_once);
+	tcase_add_test(plot, another_cell_keeps_the_cells_or_the_measure);
+	tcase_add_test(plot, a_note_is_added_and_one_too_long_for_its_field_is_shown_whole);
+	tcase_add_test(fields, esc_drops_everything);
+	tcase_add_test(fields, a_wrong_field_keeps_its_words_and_the_cursor);
+	tcase_add_test(fields, a_letter_turns_to_the_word_that_begins_so);
+	tcase_add_test(fields, an_emptied_field_shows_its_default_in_brackets);
+	tcase_add_test(fields, a_new_size_keeps_what_was_typed_and_a_long_sheet_says_where_it_is);
+	tcase_add_test(fields, a_long_message_leaves_the_field_in_view);
+	return suite;
+}

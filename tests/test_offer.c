@@ -1,0 +1,62 @@
+/* Numbers typed without their unit. */
+#include "plot/attribute.h"
+#include "screen/offer.h"
+#include "support/runner.h"
+
+static const struct {
+	enum attribute attribute;
+	enum units units;
+	const char *typed, *offered; /* NULL: nothing */
+} rows[] = {
+	{ BED_EMBED, UNITS_IMPERIAL, "6", "6 in" },
+	{ BED_EMBED, UNITS_METRIC, "40", "40 mm" },
+	{ BED_EMBED, UNITS_IMPERIAL, "6 1/2", "6 1/2 in" },
+	{ BED_EMBED, UNITS_IMPERIAL, " 6.5 ", "6.5 in" },
+	/* Where the smaller unit is out of range, the larger. */
+	{ HEAD_CELL, UNITS_METRIC, "0.5", "0.5 m" },
+	{ HEAD_CELL, UNITS_IMPERIAL, "1/2", "1/2 ft" },
+	{ HEAD_CELL, UNITS_IMPERIAL, "500", NULL },
+	{ BED_BLOCK, UNITS_IMPERIAL, "16 x 8 x 6", "16 in x 8 in x 6 in" },
+	{ BED_BLOCK, UNITS_IMPERIAL, "1 ft x 8x6", "1 ft x 8 in x 6 in" },
+	{ BED_BLOCK, UNITS_METRIC, "400 x 200 x 150", "400 mm x 200 mm x 150 mm" },
+	{ BED_BLOCK, UNITS_IMPERIAL, "16 x 8", NULL },
+	{ BED_CAP, UNITS_IMPERIAL, "16 x 8 x 2", "16 in x 8 in x 2 in" },
+	{ BED_CAP, UNITS_IMPERIAL, "no", NULL },
+	{ BED_DENSITY, UNITS_IMPERIAL, "135", "135 lb/cu ft" },
+	{ BED_DENSITY, UNITS_METRIC, "2150", "2150 kg/m3" },
+	{ ALLOW_BREAKAGE, UNITS_METRIC, "5", "5 %" },
+	{ ALLOW_BREAKAGE, UNITS_METRIC, "101", NULL },
+	{ BED_EMBED, UNITS_IMPERIAL, "six", NULL },
+	{ BED_EMBED, UNITS_IMPERIAL, "6 cubits", NULL },
+	{ BED_EMBED, UNITS_IMPERIAL, "6 in", NULL },
+	{ BED_EMBED, UNITS_IMPERIAL, "-6", NULL },
+	{ BED_EMBED, UNITS_IMPERIAL, "", NULL },
+	{ BED_COURSES, UNITS_IMPERIAL, "41", NULL },
+	{ HEAD_TITLE, UNITS_IMPERIAL, "6", NULL },
+};
+enum { ROWS = sizeof rows / sizeof *rows };
+
+START_TEST(a_bare_number_gets_the_unit_that_makes_it_good)
+{
+	struct text out = TEXT_EMPTY;
+	bool is_offered = offer_units(&attribute_row(rows[_i].attribute)->rule, rows[_i].units,
+		rows[_i].typed, &out);
+
+	ck_assert_msg(is_offered == (rows[_i].offered != NULL), "%s: %s", rows[_i].typed,
+		out.bytes ? out.bytes : "nothing");
+	if (is_offered)
+		ck_assert_str_eq(out.bytes, rows[_i].offered);
+	else
+		ck_assert_uint_eq(out.length, 0);
+	text_fini(&out);
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("offer");
+	TCase *units = suite_case(suite, "units");
+
+	tcase_add_loop_test(units, a_bare_number_gets_the_unit_that_makes_it_good, 0, ROWS);
+	return suite;
+}
