@@ -642,6 +642,28 @@ START_TEST(another_cell_under_the_same_measure)
 }
 END_TEST
 
+/* They mean cells that are no longer there. */
+START_TEST(peg_and_mark_go_with_the_old_cells)
+{
+	for (int is_marked = 0; is_marked <= 1; is_marked++) {
+		struct answers answers = cell_typing("2 ft", "Its measure");
+		struct desk desk;
+
+		desk_open(&desk, court);
+		desk.editor.is_pegged = true;
+		desk.editor.peg = (struct place){ 6, 2 };
+		desk.editor.cursor = (struct place){ 4, 1 };
+		if (is_marked)
+			editor_mark(&desk.editor);
+		press(&desk, &answers);
+		ck_assert_int_eq(answers.filled, 1);
+		ck_assert_int_eq(editor_state(&desk.editor), STATE_REST);
+		answers_fini(&answers);
+		desk_close(&desk);
+	}
+}
+END_TEST
+
 START_TEST(what_was_rounded_is_said)
 {
 	struct answers answers = cell_typing("2 ft", "Its measure");
@@ -773,6 +795,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(legend, whatever_is_left_on_the_way_changes_nothing, 0, 9);
 	tcase_add_test(cell, another_cell_under_the_same_cells);
 	tcase_add_test(cell, another_cell_under_the_same_measure);
+	tcase_add_test(cell, peg_and_mark_go_with_the_old_cells);
 	tcase_add_test(cell, what_was_rounded_is_said);
 	tcase_add_test(cell, too_many_cells_are_refused_and_the_others_left_to_choose);
 	tcase_add_test(cell, a_mirror_set_with_the_cell_holds_for_the_new_cells);
