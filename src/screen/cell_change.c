@@ -124,7 +124,6 @@ static void measure_keep(struct editor *editor, struct plot *next, const struct 
 	editor->cursor = rescale_cell(rescale, editor->cursor);
 	editor->is_pegged = editor->is_trailing = false;
 	editor_drop_mark(editor);
-	editor_drop_mark(editor);
 	say_measure(editor, next, &before, rounded);
 	block_fini(&before.details.head);
 	ground_fini(&before.ground);

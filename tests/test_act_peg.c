@@ -1,0 +1,206 @@
+/* What is laid between a peg and the cursor, without a terminal. */
+
+#include "support/desk.h"
+#include "support/plots.h"
+#include "support/runner.h"
+
+#include <string.h>
+
+#define ROWS (const char *[])
+
+static const char *const nothing[] = { ".......", ".......", ".......", ".......", ".......", NULL };
+
+/* Open ground of 7 by 5 with a legend of b and p, p in hand. */
+static struct desk *sit(void)
+{
+	struct desk *b = desk_new(ROWS { "bp.....", ".......", ".......", ".......", ".......",
+		NULL });
+
+	memset(b->editor.plot.ground.cells, OPEN_GROUND, 35);
+	editor_stroke(&b->editor);
+	b->editor.saved_position = b->editor.position;
+	desk_type(b, "p");
+	return b;
+}
+
+static void peg(struct desk *b, struct place from, struct place to)
+{
+	b->editor.cursor = from;
+	desk_press(b, PRESS_ENTER);
+	b->editor.cursor = to;
+}
+
+START_TEST(a_rectangle_is_offered_to_be_filled_framed_run_along_marked_or_left)
+{
+	struct desk *b = sit();
+
+	desk_answer(b, ROWS { "", "Fill it", NULL });
+	peg(b, (struct place){ 5, 3 }, (struct place){ 4, 1 });
+	desk_press(b, PRESS_ENTER);
+	ck_assert_str_eq(b->asked, "p p, a rectangle of 2 ft x 3 ft:");
+	ck_assert_str_eq(b->offered, "Fill it: \nFrame it: \nLay a straight run: \nMark it: \n"
+		"Take the peg out: Esc\n");
+	ck_assert_int_eq(editor_state(&b->editor), STATE_PEGGED);
+	desk_press(b, PRESS_ENTER);
+	desk_check(b, ROWS { ".......", "....pp.", "....pp.", "....pp.", ".......", NULL });
+	ck_assert_int_eq(editor_state(&b->editor), STATE_REST);
+	desk_press(b, PRESS_BACKSPACE);
+	ck_assert(editor_is_saved(&b->editor));
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(a_frame_is_as_thick_as_asked_and_the_thickness_is_remembered)
+{
+	struct desk *b = sit();
+
+	desk_answer(b, ROWS { "Frame it", "Thickness: 2 cells", "Frame it", "Thickness: 1 ft",
+		NULL });
+	peg(b, (struct place){ 0, 0 }, (struct place){ 6, 4 });
+	desk_press(b, PRESS_ENTER);
+	ck_assert_str_eq(b->offered, "Thickness: 1 ft\n");
+	desk_check(b, ROWS { "ppppppp", "ppppppp", "pp...pp", "ppppppp", "ppppppp", NULL });
+	desk_says(b, "A thickness of 2 ft: 2 cells.");
+	desk_type(b, "b");
+	peg(b, (struct place){ 2, 1 }, (struct place){ 4, 3 });
+	desk_press(b, PRESS_ENTER);
+	ck_assert_str_eq(b->offered, "Thickness: 2 ft\n");
+	desk_check(b, ROWS { "ppppppp", "ppbbbpp", "ppb.bpp", "ppbbbpp", "ppppppp", NULL });
+	desk_press(b, PRESS_BACKSPACE);
+	desk_press(b, PRESS_BACKSPACE);
+	desk_check(b, nothing);
+	ck_assert(editor_is_saved(&b->editor));
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(a_run_goes_the_longer_way_as_wide_as_asked_and_rounding_is_said)
+{
+	struct desk *b = sit();
+
+	desk_answer(b, ROWS { "Lay a straight run", "Width: 3 cells", "Lay a straight run",
+		"Width: 20 in", NULL });
+	peg(b, (struct place){ 1, 2 }, (struct place){ 5, 3 });
+	desk_press(b, PRESS_ENTER);
+	ck_assert_str_eq(b->offered, "Width: 1 ft\n");
+	desk_check(b, ROWS { ".......", ".ppppp.", ".ppppp.", ".ppppp.", ".......", NULL });
+	desk_says(b, "A width of 3 ft: 3 cells.");
+	desk_type(b, "b");
+	peg(b, (struct place){ 3, 4 }, (struct place){ 4, 0 });
+	desk_press(b, PRESS_ENTER);
+	ck_assert_str_eq(b->offered, "Width: 3 ft\n");
+	desk_check(b, ROWS { "...bb..", ".ppbbp.", ".ppbbp.", ".ppbbp.", "...bb..", NULL });
+	desk_says(b, "A width of 2 ft, which is rounded to whole cells: 2.");
+	desk_press(b, PRESS_BACKSPACE);
+	desk_press(b, PRESS_BACKSPACE);
+	desk_check(b, nothing);
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(a_run_over_the_plans_edge_is_laid_as_far_as_the_plan_reaches)
+{
+	struct desk *b = sit();
+
+	desk_answer(b, ROWS { "Lay a straight run", "Width: 5 ft", NULL });
+	peg(b, (struct place){ 6, 0 }, (struct place){ 4, 0 });
+	desk_press(b, PRESS_ENTER);
+	desk_check(b, ROWS { "....ppp", "....ppp", "....ppp", ".......", ".......", NULL });
+	desk_free(b);
+}
+END_TEST
+
+struct mirrored {
+	const char *kind;
+	const char *framed[6], *run[6];
+};
+
+/* A frame of two cells from 0,0 to 4,1, which is all of it, and a run of two cells from 1,1 to 1,0; the
+ * images by hand. */
+static const struct mirrored mirrored[] = {
+	{ "left-right", { "ppppppp", "ppppppp", ".......", ".......", "......." },
+		{ ".pp.pp.", ".pp.pp.", ".......", ".......", "......." } },
+	{ "top-bottom", { "ppppp..", "ppppp..", ".......", "ppppp..", "ppppp.." },
+		{ ".pp....", ".pp....", ".......", ".pp....", ".pp...." } },
+	{ "four-way", { "ppppppp", "ppppppp", ".......", "ppppppp", "ppppppp" },
+		{ ".pp.pp.", ".pp.pp.", ".......", ".pp.pp.", ".pp.pp." } },
+	{ "half-turn", { "ppppp..", "ppppp..", ".......", "..ppppp", "..ppppp" },
+		{ ".pp....", ".pp....", ".......", "....pp.", "....pp." } },
+};
+
+START_TEST(frames_and_runs_have_their_images)
+{
+	const struct mirrored *m = &mirrored[_i];
+	struct desk *b = sit();
+
+	plot_set(&b->editor.plot, 0, HEAD_MIRROR, m->kind);
+	editor_stroke(&b->editor);
+	desk_answer(b, ROWS { "Frame it", "Thickness: 2 ft", "Lay a straight run", "Width: 2 ft",
+		NULL });
+	peg(b, (struct place){ 0, 0 }, (struct place){ 4, 1 });
+	desk_press(b, PRESS_ENTER);
+	desk_check(b, m->framed);
+	desk_press(b, PRESS_BACKSPACE);
+	desk_check(b, nothing);
+	peg(b, (struct place){ 1, 1 }, (struct place){ 1, 0 });
+	desk_press(b, PRESS_ENTER);
+	desk_check(b, m->run);
+	ck_assert_int_eq(b->editor.faults, 0);
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(a_sheet_that_is_left_leaves_the_peg_and_the_ground)
+{
+	struct desk *b = sit();
+
+	desk_answer(b, ROWS { "Frame it", "Thickness: 3", "", "Lay a straight run", "", NULL });
+	peg(b, (struct place){ 0, 0 }, (struct place){ 4, 1 });
+	desk_press(b, PRESS_ENTER);
+	ck_assert_str_eq(b->fault, "Thickness: 3 has no unit. 3 cells? Enter takes it.");
+	desk_press(b, PRESS_ENTER);
+	ck_assert_int_eq(editor_state(&b->editor), STATE_PEGGED);
+	ck_assert_int_eq(b->editor.frame, 1);
+	desk_check(b, nothing);
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(the_list_of_acts_lays_between_peg_and_cursor_or_says_that_a_peg_is_needed)
+{
+	static const char *const names[] = { "Fill", "Frame", "Straight run", "Mark" };
+	struct desk *b = sit();
+
+	for (size_t i = 0; i < sizeof names / sizeof *names; i++) {
+		desk_answer(b, ROWS { names[i], NULL });
+		desk_type(b, "!");
+		desk_says(b, "Peg a corner first");
+	}
+	desk_answer(b, ROWS { "Straight run", "Width: 1 ft", NULL });
+	peg(b, (struct place){ 2, 2 }, (struct place){ 4, 2 });
+	desk_type(b, "!");
+	desk_check(b, ROWS { ".......", ".......", "..ppp..", ".......", ".......", NULL });
+	desk_answer(b, ROWS { "Fill", NULL });
+	peg(b, (struct place){ 2, 0 }, (struct place){ 2, 2 });
+	desk_type(b, "!");
+	desk_check(b, ROWS { "..p....", "..p....", "..ppp..", ".......", ".......", NULL });
+	desk_free(b);
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("act_peg");
+	TCase *pegging = suite_case(suite, "pegging");
+
+	tcase_add_test(pegging, a_rectangle_is_offered_to_be_filled_framed_run_along_marked_or_left);
+	tcase_add_test(pegging, a_frame_is_as_thick_as_asked_and_the_thickness_is_remembered);
+	tcase_add_test(pegging, a_run_goes_the_longer_way_as_wide_as_asked_and_rounding_is_said);
+	tcase_add_test(pegging, a_run_over_the_plans_edge_is_laid_as_far_as_the_plan_reaches);
+	tcase_add_loop_test(pegging, frames_and_runs_have_their_images, 0,
+		sizeof mirrored / sizeof *mirrored);
+	tcase_add_test(pegging, a_sheet_that_is_left_leaves_the_peg_and_the_ground);
+	tcase_add_test(pegging,
+		the_list_of_acts_lays_between_peg_and_cursor_or_says_that_a_peg_is_needed);
+	return suite;
+}

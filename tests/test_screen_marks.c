@@ -1,0 +1,232 @@
+/* The program at a terminal: marked ground, runs and frames, the axis, faults, the plan's size; each act by
+ * its key and some by name. */
+
+#include "support/runner.h"
+#include "support/scratch.h"
+#include "support/terminal.h"
+
+#include "base/file.h"
+
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+/* The plan's corner: cell x, y is shown in row TOP + y, column LEFT + 2 x. */
+enum { TOP = 2, LEFT = 5 };
+
+struct table {
+	char *folder, *plot;
+	struct terminal *t;
+};
+
+static void sit_at(struct table *at, const char *name, int rows, int columns)
+{
+	struct text bytes = TEXT_EMPTY;
+	struct file_error error;
+	char from[256];
+
+	at->folder = scratch_new();
+	ck_assert_int_gt(asprintf(&at->plot, "%s/%s", at->folder, name), 0);
+	snprintf(from, sizeof from, "plots/%s", name);
+	ck_assert(file_read(from, 1 << 20, &bytes, &error));
+	ck_assert(file_write(at->plot, bytes.bytes, bytes.length, &error));
+	text_fini(&bytes);
+	at->t = terminal_new(&(struct launch){
+		.argv = (const char *[]){ BUILD_FOLDER "/parterre", at->plot, NULL },
+		.rows = rows, .columns = columns,
+	});
+	terminal_wait(at->t, "! acts");
+}
+
+/* The court is 14 by 8 cells of 1 ft, mirrored left-right, with one fault: the p on 1,4. */
+static void sit(struct table *at, int rows, int columns)
+{
+	sit_at(at, "court.plot", rows, columns);
+}
+
+static void leave(struct table *at)
+{
+	terminal_free(at->t);
+	scratch_remove(at->folder);
+	free(at->plot);
+}
+
+static char mark_of(struct terminal *t, int x, int y)
+{
+	return terminal_cell(t, TOP + y, LEFT + 2 * x + 1).text[0];
+}
+
+static bool has_file(const struct table *at, const char *words)
+{
+	struct text bytes = TEXT_EMPTY;
+	struct file_error error;
+	bool has;
+
+	ck_assert(file_read(at->plot, 1 << 20, &bytes, &error));
+	has = strstr(bytes.bytes, words) != NULL;
+	text_fini(&bytes);
+	return has;
+}
+
+/* Marks the left bed, 5 by 3 cells from 1,1, by the fourth answer. */
+#define MARK "right down enter right x4 down x2 enter down x3 enter "
+
+struct pressing {
+	const char *keys;
+	const char *shown[2]; /* what stands somewhere on the screen */
+};
+
+static const struct pressing pressings[] = {
+	{ MARK, { "Marked: 5 ft x 3 ft.", "1 ft across, 1 ft down" } },
+	{ MARK "}", { "Turned a quarter clockwise: 3 ft x 5 ft.", "carried 3 ft x 5 ft" } },
+	{ MARK "[", { "Flipped, left for right", "carried 5 ft x 3 ft" } },
+	{ MARK "]", { "Flipped, top for bottom", "carried 5 ft x 3 ft" } },
+	{ MARK "delete", { "Lifted, and still carried", "b Raised bed    0.0 sq ft" } },
+	{ MARK "down x4 space", { "Stamped; it is still carried", "b Raised bed   60.0 sq ft" } },
+	{ MARK "down x4 enter enter", { "Moved; Backspace takes it back.", "At rest" } },
+	{ MARK "right x12 space", { "Stamped as far as the plan reaches", "Marked" } },
+	{ MARK "right x12 enter enter", { "over the plan's edge, and lose cells", "Marked" } },
+	{ MARK "escape", { "The mark is dropped", "At rest" } },
+	{ MARK "right", { "Marked: 5 ft x 3 ft, 15.0 sq ft.", "Space stamp" } },
+	{ MARK "enter", { "Drop the mark       Esc", "Carried, 5 ft x 3 ft:" } },
+	{ "right down enter right x4 down x2 ! M a r k enter", { "Marked: 5 ft x 3 ft.", "Marked" } },
+	{ MARK "! S t a m p enter", { "It lies there already", "Marked" } },
+	{ MARK "! T u r n enter", { "Turned a quarter", "3 ft x 5 ft" } },
+	{ "}", { "Nothing is marked", "At rest" } },
+	{ "'", { "1 fault, here: p Crushed stone; its image at 12 ft across, 4 ft down",
+		"1 ft across, 4 ft down" } },
+	{ "! N e x t space f enter", { "1 fault, here", "1 ft across, 4 ft down" } },
+	{ "right x6 { enter", { "The upright axis stands here. Now ", "not saved" } },
+	{ "right x6 { down enter", { "The upright axis stands here. Now ", "not saved" } },
+	{ "right x6 { enter { end enter", { "Both axes stand in the plan's middle. Now 1 cell",
+		"1 fault" } },
+	{ "{ enter", { "cannot stand on the plan's edge: go right by a cell.", "saved" } },
+	{ "! A x i s enter enter", { "cannot stand on the plan's edge", "saved" } },
+	{ "down x4 ^ down down down down enter down enter", { "The plan is 14 ft x 5 ft now",
+		"l Turf          0.0 sq ft" } },
+	{ "down x4 ^ down down down down enter enter", { "The plan is left as it is.",
+		"l Turf         20.0 sq ft" } },
+	{ MARK "^ end enter down enter", { "The plan is 5 ft x 3 ft now, 5 x 3 cells.", "At rest" } },
+	{ MARK "! C r o p enter", { "15 cells of bed, 17 of",
+		"Crop it all the same" } },
+};
+
+START_TEST(each_key_does_what_it_says)
+{
+	const struct pressing *pressing = &pressings[_i];
+	struct table at;
+
+	sit(&at, 24, 80);
+	terminal_keys(at.t, pressing->keys);
+	for (int i = 0; i < 2; i++)
+		if (pressing->shown[i])
+			terminal_wait(at.t, pressing->shown[i]);
+	leave(&at);
+}
+END_TEST
+
+START_TEST(the_plan_shows_what_is_marked_and_where_a_stamp_would_lie)
+{
+	struct table at;
+
+	sit(&at, 24, 80);
+	terminal_keys(at.t, MARK "right right down");
+	terminal_until(at.t, mark_of(at.t, 3, 2) == '*');
+	ck_assert_int_eq(mark_of(at.t, 1, 1), '+');
+	ck_assert_int_eq(mark_of(at.t, 5, 1), '+');
+	ck_assert_int_eq(mark_of(at.t, 1, 3), '+');
+	ck_assert_int_eq(mark_of(at.t, 5, 3), '+');
+	ck_assert_int_eq(mark_of(at.t, 2, 1), ':');
+	ck_assert_int_eq(mark_of(at.t, 1, 2), ':');
+	ck_assert_int_eq(mark_of(at.t, 2, 2), ' ');
+	ck_assert_int_eq(mark_of(at.t, 7, 2), '*');
+	ck_assert_int_eq(mark_of(at.t, 3, 4), '*');
+	ck_assert_int_eq(mark_of(at.t, 10, 2), '='); /* the cursor's image */
+	ck_assert(strstr(terminal_row(at.t, 23), "} turn"));
+	ck_assert(strstr(terminal_row(at.t, 23), "Esc, Ctrl-C drop"));
+	leave(&at);
+}
+END_TEST
+
+START_TEST(in_one_column_a_cell_the_corners_stand_before_letters_and_the_rim_on_open_ground)
+{
+	struct table at;
+
+	sit_at(&at, "rope-walk.plot", 24, 80); /* 30 by 20 cells: row 0 is open, row 1 of p from column 1 */
+	terminal_keys(at.t, "down enter right x4 up enter down x3 enter end /");
+	terminal_wait(at.t, "One column a cell");
+	ck_assert_int_eq(strncmp(terminal_row(at.t, TOP) + LEFT, "+:::+", 5), 0);
+	ck_assert_int_eq(strncmp(terminal_row(at.t, TOP + 1) + LEFT, "+ppp+", 5), 0);
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_frame_and_a_run_are_asked_for_their_thickness_and_width)
+{
+	struct table at;
+
+	sit(&at, 24, 80);
+	terminal_keys(at.t, "p right down enter right x4 down x2 enter down enter");
+	terminal_wait(at.t, "Thickness");
+	terminal_keys(at.t, "2 enter");
+	terminal_wait(at.t, "Thickness: 2 has no unit. 2 cells? Enter takes it.");
+	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "A thickness of 2 ft: 2 cells.");
+	terminal_wait(at.t, "b Raised bed    0.0 sq ft");
+	terminal_keys(at.t, "backspace l home pageup enter end enter down down enter");
+	terminal_wait(at.t, "Width");
+	terminal_keys(at.t, "2 0 space i n enter");
+	terminal_wait(at.t, "A width of 2 ft, which is rounded to whole cells: 2.");
+	terminal_keys(at.t, "$");
+	terminal_wait(at.t, "Saved in");
+	ck_assert(has_file(&at, "\n  llllllllllllll\n  llllllllllllll\n  .bbbbbppbbbbb.\n"));
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_stamp_is_in_the_file_as_it_is_on_the_plan)
+{
+	struct table at;
+
+	sit(&at, 24, 80);
+	terminal_keys(at.t, MARK "} right x4 space $");
+	terminal_wait(at.t, "Saved in");
+	ck_assert(has_file(&at, "\n  ..............\n  .bbbbbbbbbbbb.\n  .bbbbbbbbbbbb.\n"
+		"  .bbbbbbbbbbbb.\n  .ppppbbbbppp..\n  .llllbbbbllll.\n"
+		"  .lllllSSlllll.\n  ..............\n"));
+	terminal_keys(at.t, "backspace");
+	terminal_wait(at.t, "Taken back");
+	leave(&at);
+}
+END_TEST
+
+START_TEST(the_size_is_typed_side_by_side_at_60_columns_too)
+{
+	struct table at;
+
+	sit(&at, 18, 60);
+	terminal_keys(at.t, "^ enter");
+	terminal_wait(at.t, "[as it is]");
+	terminal_keys(at.t, "2 space f t enter - 1 space c e l l enter enter enter");
+	terminal_wait(at.t, "The plan is 16 ft x 7 ft now, 16 x 7 cells.");
+	terminal_keys(at.t, "backspace");
+	terminal_wait(at.t, "Taken back");
+	terminal_wait(at.t, "court.plot, saved");
+	leave(&at);
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("screen_marks");
+	TCase *keys = suite_case(suite, "keys"), *plan = suite_case(suite, "plan");
+
+	tcase_add_loop_test(keys, each_key_does_what_it_says, 0, sizeof pressings / sizeof *pressings);
+	tcase_add_test(plan, the_plan_shows_what_is_marked_and_where_a_stamp_would_lie);
+	tcase_add_test(plan,
+		in_one_column_a_cell_the_corners_stand_before_letters_and_the_rim_on_open_ground);
+	tcase_add_test(plan, a_frame_and_a_run_are_asked_for_their_thickness_and_width);
+	tcase_add_test(plan, a_stamp_is_in_the_file_as_it_is_on_the_plan);
+	tcase_add_test(plan, the_size_is_typed_side_by_side_at_60_columns_too);
+	return suite;
+}
