@@ -64,7 +64,8 @@ void pages_update(struct pages *pages, const struct takeoff *takeoff, const stru
 	struct pages new = { .arena = ARENA_EMPTY, .is_filled = true };
 
 	for (int i = 0; i < PAGES; i++) {
-		struct page_maker maker = { &new.arena, &new.pages[i], takeoff, plot_units(plot) };
+		struct page_maker maker = { &new.arena, &new.pages[i], takeoff, plot,
+			plot_units(plot) };
 
 		new.pages[i].name = table[i].name;
 		table[i].build(&maker);

@@ -43,6 +43,7 @@ struct page_maker {
 	struct arena *arena;
 	struct page *page;
 	const struct takeoff *takeoff;
+	const struct plot *plot;
 	enum units units;
 };
 

@@ -12,7 +12,7 @@ struct job {
 	const struct plot *plot;
 	struct snag_list *snags;
 	struct side_book *book;
-	nm shortest, inside; /* what the plot allows for */
+	nm inside; /* what the plot allows for */
 	int64_t beads;
 };
 

@@ -21,10 +21,17 @@ static const struct size *bed_size(const struct block *bed, enum attribute a)
 	return &block_effective(bed, a)->as.size;
 }
 
-static struct masonry masonry_of(const struct job *job, const struct size *block, int64_t courses)
+static struct masonry masonry_of(const struct plot *plot, const struct size *block, int64_t courses)
 {
+	nm shortest = block_length(&plot->details.allow, ALLOW_SHORTEST);
+
 	return (struct masonry){ .length = block->along, .depth = block->across,
-		.shortest = bond_shortest(block->along, job->shortest), .courses = (int)courses };
+		.shortest = bond_shortest(block->along, shortest), .courses = (int)courses };
+}
+
+struct masonry wall_masonry(const struct plot *plot, const struct block *bed)
+{
+	return masonry_of(plot, bed_size(bed, BED_BLOCK), block_number(bed, BED_COURSES));
 }
 
 /* The outline's length less so much for each loop that turns round the bed, more for each hole. */
@@ -42,7 +49,7 @@ static nm outline_length(const struct site *site, nm less)
 static void lay_cap(struct wall *wall, const struct site *site)
 {
 	const struct size *cap = bed_size(site->bed, BED_CAP);
-	struct masonry masonry = masonry_of(site->job, cap, 1);
+	struct masonry masonry = masonry_of(site->job->plot, cap, 1);
 	struct ring ring;
 
 	if (size_is_none(cap))
@@ -126,8 +133,7 @@ static void wall_bed(struct wall *walls, struct wall_not_laid *without, const st
 		.room = { &takeoff->survey, region, &outline },
 		.bed = &takeoff->survey.regions[region].entry->block,
 	};
-	struct masonry masonry = masonry_of(job, bed_size(site.bed, BED_BLOCK),
-		block_number(site.bed, BED_COURSES));
+	struct masonry masonry = wall_masonry(job->plot, site.bed);
 
 	outline_trace(&outline, &outlines, job->plot, &takeoff->survey, region);
 	if (site_takes_wall(&site, &masonry)) {
@@ -155,7 +161,6 @@ void wall_lay_all(struct takeoff *takeoff, struct arena *arena, const struct plo
 	struct job job = {
 		.takeoff = takeoff, .arena = arena, .plot = plot, .snags = snags,
 		.book = side_book_new(arena),
-		.shortest = block_length(allow, ALLOW_SHORTEST),
 		.inside = block_length(allow, ALLOW_INSIDE),
 		.beads = block_number(allow, ALLOW_BEADS),
 	};
