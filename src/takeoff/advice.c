@@ -20,11 +20,42 @@ static bool has_short_side(const struct trial *trial, const struct outline *outl
 	return room_short_side(outline, cell, trial->masonry.depth + trial->masonry.shortest, &place);
 }
 
+/* True where some choice at its corners makes a side whole blocks in both courses. */
+static bool can_be_whole(const struct masonry *masonry, struct side side)
+{
+	for (int choice = 0; choice < 4; choice++) {
+		side.first_through = choice & 1;
+		side.last_through = choice & 2;
+		if (side_run(&side, masonry->depth, false).length % masonry->length == 0 &&
+			side_run(&side, masonry->depth, true).length % masonry->length == 0)
+			return true;
+	}
+	return false;
+}
+
+/* True where that holds of every side: most sizes fail here, without a ring being laid. */
+static bool may_be_whole(const struct trial *trial, const struct outline *outline, nm cell)
+{
+	for (int l = 0; l < outline->count; l++) {
+		const struct loop *loop = &outline->loops[l];
+
+		for (int i = 0; i < loop->count; i++)
+			if (!can_be_whole(&trial->masonry, (struct side){
+				.length = outline_side(loop, i) * cell,
+				.first_reflex = loop->corners[i].reflex,
+				.last_reflex = loop->corners[(i + 1) % loop->count].reflex }))
+				return false;
+	}
+	return true;
+}
+
 /* True where the ring bonds and is all whole blocks. It must have room. */
 static bool is_whole(const struct trial *trial, const struct outline *outline, nm cell)
 {
 	struct ring ring;
 
+	if (!may_be_whole(trial, outline, cell))
+		return false;
 	ring_lay(&ring, trial->arena, trial->book, outline, cell, &trial->masonry);
 	return ring.unbonded_count == 0 && ring.odd.cut == 0 && ring.even.cut == 0;
 }

@@ -1,10 +1,10 @@
 /* How long the answer to a stroke takes on the largest sample: laying a cell with its images, recording
- * it for undo, the whole takeoff. Printed as times and, since machines differ, as ratios to reading the
+ * it for undo, the whole takeoff, all pages of the panel. Printed as times and, since machines differ, as ratios to reading the
  * same plot's file once in the same run. */
 #include "plot/history.h"
 #include "plot/lay.h"
 #include "plot/store.h"
-#include "takeoff/takeoff.h"
+#include "screen/pages.h"
 
 #include <stdio.h>
 #include <stdlib.h>
@@ -64,7 +64,7 @@ static double reading_time(void)
 	return median(times, READINGS);
 }
 
-static void answer(struct plot *plot, struct history *history, int i)
+static void answer(struct plot *plot, struct history *history, struct pages *pages, int i)
 {
 	struct arena arena = ARENA_EMPTY;
 	struct takeoff takeoff;
@@ -73,12 +73,14 @@ static void answer(struct plot *plot, struct history *history, int i)
 	lay_rectangle(plot, rectangle_between(x, y, x, y), i % 2 ? 'b' : 'p');
 	history_record(history, plot);
 	takeoff_compute(&takeoff, &arena, plot);
+	pages_update(pages, &takeoff, plot);
 	arena_clear(&arena);
 }
 
 int main(void)
 {
 	double times[STROKES], reading = reading_time(), middle;
+	struct pages pages = { .is_filled = false };
 	struct history *history;
 	struct plot plot;
 
@@ -88,15 +90,16 @@ int main(void)
 	for (int i = 0; i < STROKES; i++) {
 		double start = now_ms();
 
-		answer(&plot, history, i);
+		answer(&plot, history, &pages, i);
 		times[i] = now_ms() - start;
 	}
 	middle = median(times, STROKES);
 	printf("%s, %d strokes\n", sample, STROKES);
-	printf("  a stroke and its takeoff   median %.3f ms, slowest %.3f ms\n", middle,
+	printf("  a stroke and its figures   median %.3f ms, slowest %.3f ms\n", middle,
 		times[STROKES - 1]);
 	printf("  reading the file           median %.3f ms\n", reading);
 	printf("  ratio                      %.1f readings a stroke\n", middle / reading);
+	pages_fini(&pages);
 	history_free(history);
 	plot_fini(&plot);
 	return 0;
