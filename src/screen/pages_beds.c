@@ -77,7 +77,7 @@ static void advise(struct page_maker *maker, const struct wall *wall, struct adv
 	arena_clear(&trials);
 }
 
-static void bed(struct page_maker *maker, int region)
+static void bed_lines(struct page_maker *maker, int region)
 {
 	const struct region *bed = &maker->takeoff->survey.regions[region];
 	struct text value = TEXT_EMPTY;
@@ -112,7 +112,7 @@ void pages_beds(struct page_maker *maker)
 
 		if (survey->regions[i].entry->class != CLASS_BED)
 			continue;
-		bed(maker, i);
+		bed_lines(maker, i);
 		if (wall && wall->cut_pieces > 0)
 			advise(maker, wall, advised, &count);
 	}

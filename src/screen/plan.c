@@ -15,7 +15,7 @@ static char letter_shown(char letter, int x, int y)
 
 static bool is_pegged_in(const struct editor *editor, const struct grain *grain, struct place first)
 {
-	struct place pegs[PEGS_MOST];
+	struct place pegs[PEGS_MOST] = { { 0, 0 } };
 	int count = mark_pegs(editor, pegs);
 
 	for (int i = 0; i < count; i++)
