@@ -86,6 +86,7 @@ static void check_says(const struct text *text, const char *part)
 {
 	const char *words = text->bytes ? text->bytes : "";
 
+	ck_assert_ptr_nonnull(part);
 	ck_assert_msg(strstr(words, part) != NULL, "\"%s\" does not say \"%s\"", words, part);
 }
 

@@ -81,7 +81,7 @@ static struct rectangle footprint(const struct editor *editor)
 static enum mark passing_mark(const struct editor *editor, const struct mirror *mirror, int x, int y)
 {
 	struct rectangle stamp = footprint(editor);
-	struct place pegs[PEGS_MOST], images[IMAGES_MOST];
+	struct place pegs[PEGS_MOST] = { { 0, 0 } }, images[IMAGES_MOST];
 	int count = mirror_cells(mirror, editor->cursor.x, editor->cursor.y, images);
 
 	if (is_among(pegs, mark_pegs(editor, pegs), x, y))
