@@ -252,9 +252,9 @@ START_TEST(a_letter_turns_to_the_word_that_begins_so)
 	open_sheet(&at, "The plot", "Units shown");
 	terminal_keys(at.t, "down x5");
 	terminal_type(at.t, "h");
-	terminal_wait(at.t, "Mirror                 half-turn");
+	terminal_wait(at.t, "Mirror                half-turn");
 	terminal_type(at.t, "zt");
-	terminal_wait(at.t, "Mirror                 top-bottom");
+	terminal_wait(at.t, "Mirror                top-bottom");
 	leave(&at);
 }
 END_TEST
@@ -268,10 +268,11 @@ START_TEST(an_emptied_field_shows_its_default_in_brackets)
 	terminal_keys(at.t, "down down down backspace");
 	terminal_wait(at.t, "[16 in x 8 in x 6 in]");
 	terminal_wait(at.t, "Block as laid: unset, so 16 in x 8 in x 6 in.");
+	terminal_wait(at.t, "[topsoil 1, compost 1]");
 	terminal_keys(at.t, "up space");
-	terminal_wait(at.t, "Built                  raised");
+	terminal_wait(at.t, "Built                 raised");
 	terminal_keys(at.t, "delete");
-	terminal_wait(at.t, "Built                  [raised]");
+	terminal_wait(at.t, "Built                 [raised]");
 	leave(&at);
 }
 END_TEST

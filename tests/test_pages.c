@@ -42,11 +42,12 @@ START_TEST(areas_name_each_entry_and_open_ground_and_add_up)
 {
 	struct desk *b = garden();
 
-	check(b, AREAS, "", "b b", "6.0 sq ft");
-	check(b, AREAS, "", "p p", "3.0 sq ft");
-	check(b, AREAS, "", "S S", "1.0 sq ft");
-	check(b, AREAS, "", ". Open ground", "2.0 sq ft");
-	check(b, AREAS, "", "In all", "12.0 sq ft");
+	check(b, AREAS, "", "In sq ft", "");
+	check(b, AREAS, "", "b b", "6.0");
+	check(b, AREAS, "", "p p", "3.0");
+	check(b, AREAS, "", "S S", "1.0");
+	check(b, AREAS, "", ". Open ground", "2.0");
+	check(b, AREAS, "", "In all", "12.0");
 	desk_free(b);
 }
 END_TEST
@@ -83,7 +84,7 @@ START_TEST(walls_and_fill_show_what_the_takeoff_says)
 
 	ck_assert_int_eq(t->cutting_count, 1);
 	text_print(&value, "%lld", (long long)(t->cuttings[0].bought + t->cuttings[0].breakage));
-	check(b, WALLS, "Block 1 ft 4 in x 8 in x 6 in", "To order", value.bytes);
+	check(b, WALLS, "Block 16 in x 8 in x 6 in", "To order", value.bytes);
 	text_clear(&value);
 	text_print(&value, "%lld", (long long)t->walls[0].whole_blocks);
 	check(b, WALLS, "B1 b b", "Whole blocks", value.bytes);
@@ -162,6 +163,8 @@ END_TEST
 
 /* ---- Here -------------------------------------------------------------------------------------- */
 
+#define HELD "\302\240" /* a no-break space: no line ends between a figure and its unit */
+
 static void check_here(struct desk *b, int x, int y, const char *words)
 {
 	struct text out = TEXT_EMPTY;
@@ -176,8 +179,8 @@ START_TEST(here_tells_region_size_area_and_place)
 {
 	struct desk *b = desk_new(ROWS { "pp.", "ppS", NULL });
 
-	check_here(b, 1, 1, "1 ft across, 1 ft down\nP1 p p\n2 ft x 2 ft, 4.0 sq ft\n");
-	check_here(b, 2, 1, "2 ft across, 1 ft down\nF1 S S\n1 ft x 1 ft, 1.0 sq ft\n");
+	check_here(b, 1, 1, "1 ft across, 1 ft down\nP1 p p\n2 ft x 2 ft, 4.0" HELD "sq" HELD "ft\n");
+	check_here(b, 2, 1, "2 ft across, 1 ft down\nF1 S S\n1 ft x 1 ft, 1.0" HELD "sq" HELD "ft\n");
 	check_here(b, 2, 0, "2 ft across, 0 in down\n. open ground\n");
 	desk_free(b);
 }
@@ -188,7 +191,7 @@ START_TEST(here_tells_what_the_images_are_where_the_mirror_is_broken)
 	struct desk *b = desk_new(ROWS { "p..l", "..p.", NULL });
 
 	desk_type(b, "|-");
-	check_here(b, 0, 0, "0 in across, 0 in down\nP1 p p\n1 ft x 1 ft, 1.0 sq ft\n"
+	check_here(b, 0, 0, "0 in across, 0 in down\nP1 p p\n1 ft x 1 ft, 1.0" HELD "sq" HELD "ft\n"
 		"/ its images: l . .\n");
 	desk_free(b);
 }

@@ -124,14 +124,14 @@ static const struct pressing pressings[] = {
 	{ ".", 0, 0, "hand . open ground" },
 	{ "q", 0, 0, "q is not in the legend: b Raised bed, p Crushed stone, l Turf, S Sundial, ." },
 	{ "space", 0, 0, "court.plot, not saved" },
-	{ "right down delete", 1, 1, "*b Raised bed   28.0 sq ft" },
+	{ "right down delete", 1, 1, "*b Raised bed         28.0" },
 	{ "=", 0, 0, "Trail" },
-	{ "= down right", 1, 1, "*b Raised bed   34.0 sq ft" },
+	{ "= down right", 1, 1, "*b Raised bed         34.0" },
 	{ "enter", 0, 0, "Pegged" },
-	{ "enter right down", 1, 1, "From the peg: 2 ft x 2 ft, 4.0 sq ft" },
-	{ "enter right enter enter", 1, 0, "*b Raised bed   34.0 sq ft" },
-	{ "enter right right down down enter down enter enter", 2, 2, "*. Open ground  31.0 sq ft" },
-	{ "*", 0, 0, "*. Open ground   0.0 sq ft" },
+	{ "enter right down", 1, 1, "The rectangle: 2 ft x 2 ft, 4.0 sq ft" },
+	{ "enter right enter enter", 1, 0, "*b Raised bed         34.0" },
+	{ "enter right right down down enter down enter enter", 2, 2, "*. Open ground        31.0" },
+	{ "*", 0, 0, "*. Open ground         0.0" },
 	{ "|", 0, 0, "The mirror is off." },
 	{ "-", 0, 0, "Mirror four-way: " },
 	{ "%", 0, 0, "Mirror half-turn: " },
@@ -140,7 +140,7 @@ static const struct pressing pressings[] = {
 	{ "space backspace +", 0, 0, "Put back" },
 	{ "tab", 0, 0, "2 of 6" },
 	{ "shift-tab", 0, 0, "6 of 6" },
-	{ "tab tab tab )", 0, 0, "( 6 above" },
+	{ "tab tab tab )", 0, 0, "( 6 more above" },
 	{ "tab tab tab ) (", 0, 0, ") 6 more below" },
 	{ "escape", 0, 0, "At rest already" },
 	{ "ctrl-c", 0, 0, "At rest already" },
@@ -270,11 +270,11 @@ START_TEST(a_garden_is_begun_drawn_mirrored_saved_opened_again_and_taken_off)
 	terminal_keys(at.t, "| right down enter 3 right 2 down enter");
 	terminal_wait(at.t, "of 4 ft x 3 ft:");
 	terminal_keys(at.t, "enter 1 home pagedown p up up = end =");
-	terminal_wait(at.t, "b Raised bed   24.0 sq ft");
+	terminal_wait(at.t, "b Raised bed         24.0");
 	terminal_keys(at.t, "down l *");
-	terminal_wait(at.t, "l Turf         24.0 sq ft");
+	terminal_wait(at.t, "l Turf               24.0");
 	terminal_keys(at.t, "S 6 left space");
-	terminal_wait(at.t, "S Sundial       2.0 sq ft");
+	terminal_wait(at.t, "S Sundial             2.0");
 	terminal_keys(at.t, "backspace + $");
 	terminal_wait(at.t, "herbs.plot, saved");
 	terminal_keys(at.t, ">");
@@ -331,7 +331,8 @@ START_TEST(a_metric_plot_is_begun_by_turning_the_units)
 	terminal_type(at.t, "4.8 m");
 	terminal_keys(at.t, "pagedown enter");
 	terminal_wait(at.t, "A new plot.");
-	terminal_wait(at.t, "28.80 m2");
+	terminal_wait(at.t, "In m2");
+	terminal_wait(at.t, "28.80");
 	leave(&at);
 }
 END_TEST

@@ -81,8 +81,8 @@ static const struct pressing pressings[] = {
 	{ MARK "}", { "Turned a quarter clockwise: 3 ft x 5 ft.", "carried 3 ft x 5 ft" } },
 	{ MARK "[", { "Flipped, left for right", "carried 5 ft x 3 ft" } },
 	{ MARK "]", { "Flipped, top for bottom", "carried 5 ft x 3 ft" } },
-	{ MARK "delete", { "Lifted, and still carried", "b Raised bed    0.0 sq ft" } },
-	{ MARK "down x4 space", { "Stamped; it is still carried", "b Raised bed   60.0 sq ft" } },
+	{ MARK "delete", { "Lifted, and still carried", "b Raised bed          0.0" } },
+	{ MARK "down x4 space", { "Stamped; it is still carried", "b Raised bed         60.0" } },
 	{ MARK "down x4 enter enter", { "Moved; Backspace takes it back.", "At rest" } },
 	{ MARK "right x12 space", { "Stamped as far as the plan reaches", "Marked" } },
 	{ MARK "right x12 enter enter", { "over the plan's edge, and lose cells", "Marked" } },
@@ -103,9 +103,9 @@ static const struct pressing pressings[] = {
 	{ "{ enter", { "cannot stand on the plan's edge: go right by a cell.", "saved" } },
 	{ "! A x i s enter enter", { "cannot stand on the plan's edge", "saved" } },
 	{ "down x4 ^ down down down down enter down enter", { "The plan is 14 ft x 5 ft now",
-		"l Turf          0.0 sq ft" } },
+		"l Turf                0.0" } },
 	{ "down x4 ^ down down down down enter enter", { "The plan is left as it is.",
-		"l Turf         20.0 sq ft" } },
+		"l Turf               20.0" } },
 	{ MARK "^ end enter down enter", { "The plan is 5 ft x 3 ft now, 5 x 3 cells.", "At rest" } },
 	{ MARK "! C r o p enter", { "15 cells of bed, 17 of",
 		"Crop it all the same" } },
@@ -172,7 +172,7 @@ START_TEST(a_frame_and_a_run_are_asked_for_their_thickness_and_width)
 	terminal_wait(at.t, "Thickness: 2 has no unit. 2 cells? Enter takes it.");
 	terminal_keys(at.t, "enter");
 	terminal_wait(at.t, "A thickness of 2 ft: 2 cells.");
-	terminal_wait(at.t, "b Raised bed    0.0 sq ft");
+	terminal_wait(at.t, "b Raised bed          0.0");
 	terminal_keys(at.t, "backspace l home pageup enter end enter down down enter");
 	terminal_wait(at.t, "Width");
 	terminal_keys(at.t, "2 0 space i n enter");

@@ -142,7 +142,7 @@ START_TEST(in_one_column_a_peg_hides_a_letter_and_other_marks_only_open_ground)
 
 	sit_at(&at, "rope-walk.plot", NULL);
 	terminal_keys(at.t, "/ right down enter right down");
-	terminal_wait(at.t, "From the peg: 2 ft x 2 ft");
+	terminal_wait(at.t, "The rectangle: 2 ft x 2 ft");
 	ck_assert_int_eq(character(at.t, 1, 1), '+');
 	ck_assert_int_eq(character(at.t, 2, 2), 'l');
 	ck_assert_int_eq(character(at.t, 0, 14), '|'); /* the axes, on open ground and on the path */
@@ -161,7 +161,7 @@ START_TEST(a_block_with_the_peg_in_it_shows_the_peg)
 
 	sit_at(&at, "great-court.plot", NULL);
 	terminal_keys(at.t, "/ / right down x3 enter right");
-	terminal_wait(at.t, "From the peg: 2 ft x 1 ft");
+	terminal_wait(at.t, "The rectangle: 2 ft x 1 ft");
 	ck_assert_int_eq(character(at.t, 1, 1), '+');
 	ck_assert_int_eq(character(at.t, 0, 1), 'l');
 	ck_assert_int_eq(character(at.t, 1, 0), 'l');
@@ -241,6 +241,41 @@ START_TEST(a_hidden_panel_leaves_its_room_to_the_plan_and_answers_are_still_seen
 }
 END_TEST
 
+/* At 60 columns the panel has 20. */
+START_TEST(a_narrow_panel_cuts_no_words)
+{
+	static const char *const pages[][3] = {
+		{ "tab shift-tab", "c Elbow bed 3,072.0", "In sq ft" },
+		{ "tab", "path, fixture", "400 ft" },
+		{ "tab", "Over all", "10 ft x 10 ft" },
+		{ "tab", "Block 16 in x 8 in", "x 6 in" },
+		{ ")", "( 6", ") 7" },
+	};
+	struct table at;
+
+	lay_out(&at, "great-court.plot");
+	start(&at, NULL, 18, 60);
+	for (size_t i = 0; i < sizeof pages / sizeof *pages; i++) {
+		terminal_keys(at.t, pages[i][0]);
+		terminal_wait(at.t, pages[i][1]);
+		terminal_wait(at.t, pages[i][2]);
+	}
+	leave(&at);
+}
+END_TEST
+
+START_TEST(no_line_ends_between_a_figure_and_its_unit)
+{
+	struct table at;
+
+	sit_at(&at, "great-court.plot", NULL);
+	terminal_keys(at.t, "4 right down");
+	terminal_wait(at.t, "10 ft x 10 ft,");
+	terminal_wait(at.t, "100.0 sq ft");
+	leave(&at);
+}
+END_TEST
+
 /* Labels of eleven characters at every tenth column: 1,005 ft 10.62 in and so on. */
 START_TEST(labels_never_run_into_each_other)
 {
@@ -298,7 +333,7 @@ START_TEST(a_narrow_region_has_its_measure_beside_it)
 	terminal_keys(at.t, "\" enter");
 	terminal_wait(at.t, "v┐ 1'");
 	terminal_keys(at.t, "end");
-	terminal_wait(at.t, "From the peg: 14 ft x 1 ft");
+	terminal_wait(at.t, "The rectangle: 14 ft x 1 ft");
 	ck_assert(terminal_shows(at.t, "From the peg 13 ft"));
 	leave(&at);
 }
@@ -383,7 +418,7 @@ START_TEST(a_drag_pegs_a_rectangle_and_an_answer_is_picked_by_a_click)
 	report_on(at.t, is_text, DRAGGED, 2, 5);
 	terminal_wait(at.t, "Pegged");
 	report_on(at.t, is_text, DRAGGED, 3, 6);
-	terminal_wait(at.t, "From the peg: 3 ft x 2 ft");
+	terminal_wait(at.t, "The rectangle: 3 ft x 2 ft");
 	let_go_on(at.t, is_text, 3, 6);
 	terminal_wait(at.t, "Fill it");
 	for (int row = 1; row < 22; row++)
@@ -647,6 +682,8 @@ Suite *test_suite(void)
 		(int)(sizeof sizes / sizeof *sizes));
 	tcase_add_loop_test(zooms, shift_and_an_arrow_scrolls_and_a_comma_centres, 0, 3);
 	tcase_add_test(zooms, a_hidden_panel_leaves_its_room_to_the_plan_and_answers_are_still_seen);
+	tcase_add_test(zooms, a_narrow_panel_cuts_no_words);
+	tcase_add_test(zooms, no_line_ends_between_a_figure_and_its_unit);
 	tcase_add_test(zooms, labels_never_run_into_each_other);
 	tcase_add_test(measures, the_rulers_have_a_region_between_brackets);
 	tcase_add_test(measures, a_narrow_region_has_its_measure_beside_it);

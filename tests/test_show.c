@@ -90,6 +90,12 @@ START_TEST(an_area_is_shown_in_square_feet_or_metres)
 	text_add(&t, "; ");
 	show_area(&t, 12345.678, UNITS_METRIC);
 	ck_assert_str_eq(t.bytes, "84.0 sq ft; 7.80 m2; 0.00 m2; 12,345.68 m2");
+	text_clear(&t);
+	show_area_bare(&t, 84 * 0.3048 * 0.3048, UNITS_IMPERIAL);
+	text_print(&t, " %s; ", show_area_unit(UNITS_IMPERIAL));
+	show_area_bare(&t, 12345.678, UNITS_METRIC);
+	text_print(&t, " %s", show_area_unit(UNITS_METRIC));
+	ck_assert_str_eq(t.bytes, "84.0 sq ft; 12,345.68 m2");
 	text_fini(&t);
 }
 END_TEST

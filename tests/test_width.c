@@ -31,6 +31,7 @@ START_TEST(lines_break_between_words_and_at_newlines)
 	check_lines("one two three", 7, (const char *[]){ "one two", "three", NULL });
 	check_lines("one two three", 6, (const char *[]){ "one", "two", "three", NULL });
 	check_lines("one\n\ntwo\n", 9, (const char *[]){ "one", "", "two", NULL });
+	check_lines("one 4\302\240ft", 6, (const char *[]){ "one", "4\302\240ft", NULL });
 	check_lines("onetwothree", 4, (const char *[]){ "onet", "woth", "ree", NULL });
 	check_lines("", 4, (const char *[]){ NULL });
 	check_lines("four\nfive", 4, (const char *[]){ "four", "five", NULL });
@@ -47,6 +48,7 @@ START_TEST(wide_characters_take_two_columns_and_are_never_halved)
 	ck_assert_uint_eq(width_cut("abc", 2), 2);
 	ck_assert_uint_eq(width_cut("abc", 0), 0);
 	ck_assert_int_eq(width_of("e\314\201"), 1);
+	ck_assert_int_eq(width_of("4\302\240ft"), 4);
 }
 END_TEST
 

@@ -85,13 +85,23 @@ void show_inches(struct text *out, nm length, enum units units)
 		show_length(out, length, units);
 }
 
-void show_area(struct text *out, double area, enum units units)
+const char *show_area_unit(enum units units)
+{
+	return units == UNITS_IMPERIAL ? "sq ft" : "m2";
+}
+
+void show_area_bare(struct text *out, double area, enum units units)
 {
 	if (units == UNITS_IMPERIAL)
 		show_decimal(out, area / SQ_M_PER_SQ_FT, 1);
 	else
 		show_decimal(out, area, 2);
-	text_add(out, units == UNITS_IMPERIAL ? " sq ft" : " m2");
+}
+
+void show_area(struct text *out, double area, enum units units)
+{
+	show_area_bare(out, area, units);
+	text_print(out, " %s", show_area_unit(units));
 }
 
 void show_volume(struct text *out, double volume, enum units units)

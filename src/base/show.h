@@ -12,6 +12,9 @@ void show_length(struct text *out, nm length, enum units units);
 void show_inches(struct text *out, nm length, enum units units);
 /* "1,284.0 sq ft", "7.80 m2". area in square metres. */
 void show_area(struct text *out, double area, enum units units);
+/* The same for columns of figures: without the unit, which is named apart. */
+void show_area_bare(struct text *out, double area, enum units units);
+const char *show_area_unit(enum units units);
 /* "1.33 cu yd" from 1 cu yd up, else "9.5 cu ft"; "0.52 m3" from 1/10 m3 up, else "52 L".
  * volume in cubic metres. Which of the two it is goes by the figure as it would be shown. */
 void show_volume(struct text *out, double volume, enum units units);

@@ -6,7 +6,8 @@
 static const struct act table[] = {
 	{ FROM(PRESS_LEFT, PRESS_DOWN), "arrows", "Move", "go to another cell",
 		{ "move", "lay", "move", "move" }, 1, false, act_arrow },
-	{ FROM('0', '9'), "1-9, 0", "Step", "set the step, 1 to 12 cells", { NULL }, 0, false,
+	{ FROM('0', '9'), "1-9, 0", "Step", "set the step, 1 to 12 cells",
+		{ "step", "step", "step", "step" }, 4, false,
 		act_step },
 	{ FROM(PRESS_HOME, PRESS_PAGE_DOWN), "Home...PgDn", "Go to an edge",
 		"go left, right, to top, bottom", { NULL }, 0, false, act_edge },

@@ -13,7 +13,7 @@
 enum {
 	MARGIN = 2, TITLE_ROWS = 2,
 	ROW_COLUMNS = 44,    /* a label and its field */
-	LABEL_COLUMNS = 23,
+	LABEL_COLUMNS = 22,
 	WIDE_AT = 12,        /* where a field for a whole sentence begins */
 	TYPED_MOST = 2 * NOTE_MOST + 1
 };

@@ -5,9 +5,21 @@
 #include <math.h>
 #include <stdlib.h>
 
+/* Adds a figure that a line may end behind but not within. */
+static void add_held(struct text *out, struct text *figure)
+{
+	for (size_t i = 0; i < figure->length; i++)
+		if (figure->bytes[i] == ' ')
+			text_add(out, "\302\240"); /* a no-break space */
+		else
+			text_add_bytes(out, &figure->bytes[i], 1);
+	text_clear(figure);
+}
+
 static void region_words(const struct editor *editor, int index, struct text *out)
 {
 	const struct region *region = &editor->takeoff.survey.regions[index];
+	struct text area = TEXT_EMPTY;
 	char name[REGION_NAME_MOST];
 
 	survey_region_name(region, name);
@@ -15,8 +27,10 @@ static void region_words(const struct editor *editor, int index, struct text *ou
 	editor_name_size(editor, region->most.x - region->left + 1,
 		region->most.y - region->first_cell.y + 1, out);
 	text_add(out, ", ");
-	show_area(out, survey_area(region->cells, plot_cell(&editor->plot)),
+	show_area(&area, survey_area(region->cells, plot_cell(&editor->plot)),
 		plot_units(&editor->plot));
+	add_held(out, &area);
+	text_fini(&area);
 	text_add(out, "\n");
 }
 
@@ -26,14 +40,19 @@ static void peg_words(const struct editor *editor, struct text *out)
 	nm cell = plot_cell(&editor->plot);
 	enum units units = plot_units(&editor->plot);
 	int across = abs(editor->cursor.x - editor->peg.x), down = abs(editor->cursor.y - editor->peg.y);
+	struct text length = TEXT_EMPTY;
 
 	text_add(out, "From the peg ");
-	show_length(out, across * cell, units);
+	show_length(&length, across * cell, units);
+	add_held(out, &length);
 	text_add(out, " across, ");
-	show_length(out, down * cell, units);
+	show_length(&length, down * cell, units);
+	add_held(out, &length);
 	text_add(out, " down, ");
-	show_length(out, llround(hypot(across, down) * (double)cell), units);
+	show_length(&length, llround(hypot(across, down) * (double)cell), units);
+	add_held(out, &length);
 	text_add(out, " straight\n");
+	text_fini(&length);
 }
 
 static void letter_list(const struct editor *editor, const struct mirror *mirror, struct text *out)

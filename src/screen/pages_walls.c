@@ -1,13 +1,14 @@
 #include "screen/pages.h"
 #include "base/show.h"
 
+/* Blocks go by their inches: 16 in, not 1 ft 4 in. */
 static void sizes(struct text *out, const struct size *block, enum units units)
 {
-	show_length(out, block->along, units);
+	show_inches(out, block->along, units);
 	text_add(out, " x ");
-	show_length(out, block->across, units);
+	show_inches(out, block->across, units);
 	text_add(out, " x ");
-	show_length(out, block->up, units);
+	show_inches(out, block->up, units);
 }
 
 /* What one block size comes to: bought, of which cut up, and what breaks. */

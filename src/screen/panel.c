@@ -3,7 +3,7 @@
 #include "screen/here.h"
 #include "screen/width.h"
 
-enum { TITLE_ROWS = 1, STAR_COLUMNS = 1, LABEL_LEAST = 8, HERE_TITLE = 6 };
+enum { TITLE_ROWS = 1, STAR_COLUMNS = 1, HERE_TITLE = 6 };
 
 static const struct page *page_shown(const struct editor *editor)
 {
@@ -20,19 +20,17 @@ static struct area lines_area(const struct layout *layout)
 	return area;
 }
 
-/* A figure takes a second row where its label would be cut down too far. */
+/* A figure takes a second row where its label would be cut. */
 static bool is_two_rows(const struct line *line, int columns)
 {
-	int room = columns - STAR_COLUMNS - 1 - width_of(line->value), wanted = width_of(line->label);
-
-	return wanted > room && room < LABEL_LEAST;
+	return width_of(line->label) > columns - STAR_COLUMNS - 1 - width_of(line->value);
 }
 
 static int line_rows(const struct line *line, int columns)
 {
-	if (line->kind == LINE_NOTE)
+	if (line->kind != LINE_FIGURE)
 		return width_lines(line->label, columns - STAR_COLUMNS);
-	return line->kind == LINE_FIGURE && is_two_rows(line, columns) ? 2 : 1;
+	return is_two_rows(line, columns) ? 2 : 1;
 }
 
 static void draw_figure(const struct line *line, const struct area *area, int row)
@@ -64,7 +62,7 @@ static void draw_line(const struct line *line, const struct area *area, int row)
 		draw_figure(line, area, row);
 		break;
 	case LINE_HEADING:
-		draw_text(&inner, row, 0, line->label, LOOK_STRONG);
+		draw_wrapped(&inner, row, line->label, LOOK_STRONG);
 		break;
 	case LINE_NOTE:
 		draw_wrapped(&inner, row, line->label, LOOK_PLAIN);
@@ -118,10 +116,16 @@ static void draw_more(const struct area *panel, int above, int below)
 {
 	struct text words = TEXT_EMPTY;
 
-	if (below > 0)
+	if (below > 0 && above > 0)
+		text_print(&words, ") %d below, ( %d above", below, above);
+	else if (below > 0)
 		text_print(&words, ") %d more below", below);
-	if (above > 0)
-		text_print(&words, "%s( %d above", below > 0 ? ", " : "", above);
+	else if (above > 0)
+		text_print(&words, "( %d more above", above);
+	if (width_of(words.bytes ? words.bytes : "") > panel->columns - STAR_COLUMNS) {
+		text_clear(&words);
+		text_print(&words, ") %d  ( %d", below, above);
+	}
 	if (words.length)
 		draw_text(panel, panel->rows - 1, 1, words.bytes, LOOK_PLAIN);
 	text_fini(&words);

@@ -169,7 +169,7 @@ void status_standing(const struct editor *editor, struct text *out)
 
 	if (!editor->is_pegged && !editor->is_marked)
 		return;
-	text_add(out, editor->is_marked ? "Marked: " : "From the peg: ");
+	text_add(out, editor->is_marked ? "Marked: " : "The rectangle: ");
 	editor_name_size(editor, columns, rows, out);
 	text_add(out, ", ");
 	show_area(out, survey_area((int64_t)columns * rows, plot_cell(&editor->plot)),

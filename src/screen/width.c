@@ -5,6 +5,8 @@
 #include <stdlib.h>
 #include <string.h>
 
+enum { NO_BREAK_SPACE = 0xa0 };
+
 size_t width_character(const char *text, size_t length, wchar_t *shown, int *columns)
 {
 	char bytes[MB_LEN_MAX];
@@ -12,7 +14,7 @@ size_t width_character(const char *text, size_t length, wchar_t *shown, int *col
 	uint32_t code;
 	size_t taken = utf8_decode(text, length, &code);
 
-	*shown = taken ? (wchar_t)code : L'?';
+	*shown = !taken ? L'?' : code == NO_BREAK_SPACE ? L' ' : (wchar_t)code;
 	*columns = wcwidth(*shown);
 	if (*columns < 0 || wcrtomb(bytes, *shown, &state) == (size_t)-1) {
 		*shown = L'?';
