@@ -268,6 +268,7 @@ START_TEST(an_emptied_field_shows_its_default_in_brackets)
 	terminal_keys(at.t, "down down down backspace");
 	terminal_wait(at.t, "[16 in x 8 in x 6 in]");
 	terminal_wait(at.t, "Block as laid: unset, so 16 in x 8 in x 6 in.");
+	terminal_keys(at.t, "down x9 backspace up x9");
 	terminal_wait(at.t, "[topsoil 1, compost 1]");
 	terminal_keys(at.t, "up space");
 	terminal_wait(at.t, "Built                 raised");
