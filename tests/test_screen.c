@@ -211,6 +211,11 @@ START_TEST(a_stroke_is_mirrored_before_the_eyes)
 }
 END_TEST
 
+static bool row_at_cursor(struct terminal *t, const char *words)
+{
+	return strstr(terminal_row(t, terminal_cursor(t).row), words) != NULL;
+}
+
 START_TEST(a_list_is_walked_jumped_in_and_picked_from)
 {
 	struct table at;
@@ -225,6 +230,35 @@ START_TEST(a_list_is_walked_jumped_in_and_picked_from)
 	terminal_wait(at.t, "4 of 6");
 	terminal_keys(at.t, "! T r enter");
 	terminal_until(at.t, strncmp(terminal_row(at.t, 0), "Trail", 5) == 0);
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_list_finds_words_inside_and_says_what_was_typed)
+{
+	struct table at;
+
+	sit_at_court(&at, 24, 80);
+	terminal_keys(at.t, "!");
+	terminal_wait(at.t, "1 of 5");
+	terminal_keys(at.t, "m a r k e d");
+	terminal_wait(at.t, "Typed: marked. Tab");
+	terminal_until(at.t, row_at_cursor(at.t, "Lift what is marked"));
+	terminal_keys(at.t, "tab");
+	terminal_until(at.t, row_at_cursor(at.t, "Move what is marked"));
+	terminal_keys(at.t, "z backspace");
+	terminal_wait(at.t, "Typed: marke. Tab");
+	terminal_until(at.t, row_at_cursor(at.t, "Lift what is marked"));
+	terminal_keys(at.t, "down");
+	terminal_wait_gone(at.t, "Typed");
+	terminal_keys(at.t, "c o p y space w"); /* the wish of an act whose name has other words */
+	terminal_until(at.t, row_at_cursor(at.t, "Stamp what is marked"));
+	terminal_keys(at.t, "backspace x6");
+	terminal_wait_gone(at.t, "Typed");
+	terminal_keys(at.t, "s h e e enter");
+	terminal_wait(at.t, "Which sheet?");
+	terminal_keys(at.t, "t u r enter");
+	terminal_wait(at.t, "The lawn l");
 	leave(&at);
 }
 END_TEST
@@ -650,6 +684,7 @@ Suite *test_suite(void)
 		(int)(sizeof askings / sizeof *askings));
 	tcase_add_test(keys, a_stroke_is_mirrored_before_the_eyes);
 	tcase_add_test(keys, a_list_is_walked_jumped_in_and_picked_from);
+	tcase_add_test(keys, a_list_finds_words_inside_and_says_what_was_typed);
 	tcase_add_test(keys, a_place_is_typed_corrected_and_gone_to);
 	tcase_add_test(garden, a_garden_is_begun_drawn_mirrored_saved_opened_again_and_taken_off);
 	tcase_add_test(garden, a_metric_plot_is_begun_by_turning_the_units);

@@ -39,13 +39,14 @@ static void picked(struct editor *editor, const struct act *act)
 static void ask(struct editor *editor, const char *text, const struct listed *acts, int count,
 	bool by_wish)
 {
-	const char *answers[ACTS_MOST], *keys[ACTS_MOST];
-	struct question question = { .text = text, .answers = answers, .notes = keys,
+	const char *answers[ACTS_MOST], *keys[ACTS_MOST], *also[ACTS_MOST];
+	struct question question = { .text = text, .answers = answers, .notes = keys, .also = also,
 		.count = count };
 	int answer;
 
 	for (int i = 0; i < count; i++) {
 		answers[i] = by_wish ? acts[i].act->wish : acts[i].act->name;
+		also[i] = by_wish ? acts[i].act->name : acts[i].act->wish;
 		keys[i] = acts[i].act->key_name;
 	}
 	answer = editor->asker->choose(editor->asker, &question);

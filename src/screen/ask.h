@@ -9,6 +9,7 @@ struct question {
 	const char *text;           /* one sentence or more */
 	const char *const *answers; /* words to pick, `count` of them */
 	const char *const *notes;   /* beside each answer, such as its key; NULL: none */
+	const char *const *also;    /* other words that find each answer when typed; NULL: none */
 	int count;
 	int first;                  /* the answer offered first */
 };

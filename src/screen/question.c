@@ -4,10 +4,10 @@
 #include "screen/draw.h"
 #include "screen/encode.h"
 #include "screen/pointer.h"
+#include "screen/seek.h"
 #include "screen/status.h"
 #include "screen/width.h"
 
-#include <stdio.h>
 #include <stdlib.h>
 
 enum { MARGIN = 2 };
@@ -20,6 +20,7 @@ struct list {
 	ITEM **items;
 	MENU *menu;
 	WINDOW *pad;        /* what curses draws the menu on; copied to the screen */
+	struct text typed;  /* since the last other key: an answer's words */
 };
 
 static const char *const picking[] = { "Up Down", "choose", "Enter", "pick", "Esc", "one step back",
@@ -56,6 +57,21 @@ static int question_rows(const struct list *list, const struct area *area)
 	return width_lines(list->question->text, area->columns) + 1;
 }
 
+/* What was typed; else, where not all answers are in view, how many there are. */
+static void list_say(const struct list *list, const struct layout *layout, int at, int rows)
+{
+	struct text words = TEXT_EMPTY;
+
+	if (list->typed.length)
+		text_print(&words, "Typed: %s. Tab goes on to what else has it.", list->typed.bytes);
+	else if (rows < list->question->count)
+		text_print(&words, "%d of %d. Type what you seek: a word, or part of one.", at + 1,
+			list->question->count);
+	if (words.length)
+		status_message(layout, words.bytes);
+	text_fini(&words);
+}
+
 static void list_draw(const struct front *front, const struct layout *layout)
 {
 	const struct list *list = (const struct list *)front;
@@ -67,13 +83,7 @@ static void list_draw(const struct front *front, const struct layout *layout)
 	getmaxyx(list->pad, rows, columns);
 	copywin(list->pad, stdscr, 0, 0, words.row + row, words.column, words.row + row + rows - 1,
 		words.column + columns - 1, FALSE);
-	if (rows < list->question->count) {
-		char place[64];
-
-		snprintf(place, sizeof place, "%d of %d. A letter goes to what begins so.", at + 1,
-			list->question->count);
-		status_message(layout, place);
-	}
+	list_say(list, layout, at, rows);
 	move(words.row + row + at - top_row(list->menu), words.column);
 }
 
@@ -126,7 +136,6 @@ static void list_open(struct list *list, const struct stage *stage, const struct
 	list->menu = new_menu(list->items);
 	set_menu_mark(list->menu, "");
 	set_menu_fore(list->menu, draw_look(LOOK_PICKED));
-	menu_opts_on(list->menu, O_IGNORECASE);
 	list_post(list);
 	set_current_item(list->menu, list->items[question->first]);
 }
@@ -142,9 +151,34 @@ static void list_close(struct list *list)
 	}
 	free(list->words);
 	free(list->items);
+	text_fini(&list->typed);
 }
 
-static void list_move(struct list *list, int key)
+/* Takes one more character where an answer has them all; else lets it go. */
+static void list_type(struct list *list, char character)
+{
+	int found;
+
+	text_add_bytes(&list->typed, &character, 1);
+	found = seek_best(list->question, list->typed.bytes);
+	if (found == ANSWER_NONE)
+		list->typed.bytes[--list->typed.length] = '\0';
+	else
+		set_current_item(list->menu, list->items[found]);
+}
+
+static void list_untype(struct list *list)
+{
+	if (list->typed.length == 0)
+		return;
+	list->typed.bytes[--list->typed.length] = '\0';
+	if (list->typed.length)
+		set_current_item(list->menu,
+			list->items[seek_best(list->question, list->typed.bytes)]);
+}
+
+/* From answer to answer, which ends what was typed. */
+static void list_step(struct list *list, int key)
 {
 	static const struct {
 		int key, request;
@@ -153,14 +187,26 @@ static void list_move(struct list *list, int key)
 		{ PRESS_PAGE_UP, REQ_SCR_UPAGE }, { PRESS_PAGE_DOWN, REQ_SCR_DPAGE },
 		{ PRESS_HOME, REQ_FIRST_ITEM }, { PRESS_END, REQ_LAST_ITEM },
 		{ PRESS_TAB, REQ_DOWN_ITEM }, { PRESS_BACK_TAB, REQ_UP_ITEM },
-		{ PRESS_BACKSPACE, REQ_BACK_PATTERN },
 	};
 
 	for (size_t i = 0; i < sizeof moves / sizeof *moves; i++)
-		if (moves[i].key == key)
+		if (moves[i].key == key) {
 			menu_driver(list->menu, moves[i].request);
+			text_clear(&list->typed);
+		}
+}
+
+static void list_move(struct list *list, int key)
+{
 	if (key >= ' ' && key < 0x7f)
-		menu_driver(list->menu, key); /* goes to the next answer that begins so */
+		list_type(list, (char)key);
+	else if (key == PRESS_BACKSPACE)
+		list_untype(list);
+	else if (key == PRESS_TAB && list->typed.length)
+		set_current_item(list->menu, list->items[seek_next(list->question, list->typed.bytes,
+			item_index(current_item(list->menu)))]);
+	else
+		list_step(list, key);
 }
 
 /* Picks the answer that is pointed at; the wheel goes up and down. */
