@@ -123,7 +123,7 @@ START_TEST(a_place_beyond_the_plan_or_without_a_unit_is_refused_and_asked_for_ag
 	ck_assert_str_eq(b->fault, "Across: beyond the plan, which is 6 ft wide");
 	desk_answer(b, ROWS { "Down from the top: 3", "", NULL });
 	desk_type(b, "@");
-	ck_assert_ptr_nonnull(strstr(b->fault, "Down from the top: 3 has no unit"));
+	ck_assert_ptr_nonnull(strstr(b->fault, "Down from the top: 3 has no unit. 3 ft?"));
 	check_cursor(b, 1, 1);
 	desk_free(b);
 }

@@ -273,7 +273,7 @@ struct refusal {
 };
 
 static const struct refusal refusals[] = {
-	{ "Width, left to right: 6", "Width, left to right: 6 has no unit" },
+	{ "Width, left to right: 6", "Width, left to right: 6 has no unit. 6 ft?" },
 	{ "Width, left to right: 10 ft 6 in", "Width, left to right: 126 in is no whole number of "
 		"cells of 1 ft, but 10 ft is, and 11 ft is" },
 	{ "Depth, top to bottom: 6 in", "Depth, top to bottom: 6 in is no whole number of cells of "

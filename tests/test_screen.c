@@ -271,7 +271,7 @@ START_TEST(a_place_is_typed_corrected_and_gone_to)
 	terminal_keys(at.t, "@");
 	terminal_wait(at.t, "Across from the left");
 	terminal_type(at.t, "3\r");
-	terminal_wait(at.t, "Across from the left: 3 has no unit.");
+	terminal_wait(at.t, "Across from the left: 3 has no unit. 3 ft?");
 	terminal_keys(at.t, "end");
 	terminal_type(at.t, " ft 6 in");
 	terminal_keys(at.t, "down backspace");

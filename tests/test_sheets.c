@@ -266,6 +266,21 @@ START_TEST(a_bare_number_is_offered_back_with_its_unit)
 }
 END_TEST
 
+START_TEST(a_bare_number_that_no_unit_makes_good_is_told_its_range)
+{
+	struct answers answers = typing(HEAD_CELL, "500");
+	struct desk desk;
+
+	desk_open(&desk, court);
+	press(&desk, &answers);
+	check_says(&answers.fault.words, "Side of a cell: found 500, expected 1 in to 10 ft");
+	ck_assert_uint_eq(answers.fault.offer.length, 0);
+	check_unchanged(&desk, "500");
+	answers_fini(&answers);
+	desk_close(&desk);
+}
+END_TEST
+
 START_TEST(unset_fields_say_their_defaults_in_the_plots_units)
 {
 	struct desk desk;
@@ -417,6 +432,35 @@ START_TEST(an_entry_is_added_with_a_free_letter_and_taken_in_hand)
 	ck_assert_int_eq(block_length(&entry->block, PATH_SURFACE), 2 * NM_PER_INCH);
 	ck_assert_int_eq(desk.editor.hand, 'a');
 	check_one_step(&desk, "a new entry");
+	answers_fini(&answers);
+	desk_close(&desk);
+}
+END_TEST
+
+START_TEST(in_a_metric_plot_a_new_entry_comes_with_rounder_values)
+{
+	struct answers answers = { .asker = answers_asker(), .picks = { "Add", "A path" },
+		.typed = { { "Name", "Gravel", 0 }, { "Surface", "", 0 } } };
+	struct desk desk;
+	const struct entry *entry;
+
+	desk_open(&desk, court);
+	plot_set(&desk.editor.plot, 0, HEAD_UNITS, "metric");
+	editor_stroke(&desk.editor);
+	press(&desk, &answers);
+	entry = plot_entry(&desk.editor.plot, 'a');
+	ck_assert_ptr_nonnull(entry);
+	ck_assert_int_eq(block_value(&entry->block, PATH_BASE)->as.length, 100 * NM_PER_MM);
+	ck_assert(!block_value(&entry->block, PATH_SURFACE)->set); /* emptied, so unset */
+	answers_fini(&answers);
+
+	/* One that is there already keeps what it has. */
+	answers = (struct answers){ .asker = answers_asker(), .picks = { "p " },
+		.typed = { { "Name", "Walk", 0 } } };
+	press(&desk, &answers);
+	entry = plot_entry(&desk.editor.plot, 'p');
+	ck_assert_str_eq(entry->name, "Walk");
+	ck_assert(!block_value(&entry->block, PATH_BASE)->set);
 	answers_fini(&answers);
 	desk_close(&desk);
 }
@@ -780,6 +824,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(fields, a_good_value_is_set_in_one_step, 0, ATTRIBUTES);
 	tcase_add_loop_test(fields, a_bad_value_is_refused_in_full_and_kept_as_typed, 0, ATTRIBUTES);
 	tcase_add_loop_test(fields, an_emptied_field_is_unset_unless_it_is_needed, 0, ATTRIBUTES);
+	tcase_add_test(fields, a_bare_number_that_no_unit_makes_good_is_told_its_range);
 	tcase_add_test(fields, a_bare_number_is_offered_back_with_its_unit);
 	tcase_add_test(fields, unset_fields_say_their_defaults_in_the_plots_units);
 	tcase_add_test(fields, what_nobody_touched_stays_as_it_is);
@@ -787,6 +832,7 @@ Suite *test_suite(void)
 	tcase_add_test(notes, a_note_too_long_is_refused_and_nothing_else_set);
 	tcase_add_test(notes, notes_beyond_the_first_hundred_stay_in_their_order);
 	tcase_add_test(legend, an_entry_is_added_with_a_free_letter_and_taken_in_hand);
+	tcase_add_test(legend, in_a_metric_plot_a_new_entry_comes_with_rounder_values);
 	tcase_add_loop_test(legend, a_new_entry_needs_a_name_and_a_free_letter_of_its_class, 0, 7);
 	tcase_add_test(legend, no_entry_is_added_where_all_letters_are_taken);
 	tcase_add_test(legend, another_letter_goes_on_the_ground_and_in_the_hand);

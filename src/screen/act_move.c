@@ -105,6 +105,7 @@ void act_place(struct editor *editor, int key)
 		sheet.fields[i].label = labels[i];
 		sheet.fields[i].rule = &reach;
 		sheet.fields[i].required = true;
+		sheet.fields[i].is_far = true;
 		sheet_type_value(&sheet, i, &at);
 	}
 	editor->asker->fill(editor->asker, &sheet);

@@ -1,7 +1,7 @@
 #include "screen/begin.h"
 #include "base/memory.h"
+#include "screen/metric.h"
 
-#include <assert.h>
 #include <string.h>
 
 enum { TITLE, UNITS, WIDTH, DEPTH, CELL, BEGIN_FIELDS };
@@ -26,32 +26,6 @@ static const struct {
 	{ CLASS_FIXTURE, 'S', "Sundial" },
 };
 
-/* The defaults are in inches; a metric plot has rounder values of its own, set. Letter 0: allow. Common
- * practice, no published source. */
-static const struct {
-	char letter;
-	enum attribute attribute;
-	const char *value;
-} metric[] = {
-	{ 0, ALLOW_KERF, "3 mm" },
-	{ 0, ALLOW_FIT, "3 mm" },
-	{ 0, ALLOW_SHORTEST, "75 mm" },
-	{ 0, ALLOW_INSIDE, "200 mm" },
-	{ 0, ALLOW_CARTRIDGE, "9 m" },
-	{ 'b', BED_BLOCK, "400 mm x 200 mm x 150 mm" },
-	{ 'b', BED_DENSITY, "2150 kg/m3" },
-	{ 'b', BED_EMBED, "40 mm" },
-	{ 'b', BED_BASE, "100 mm" },
-	{ 'b', BED_FREEBOARD, "40 mm" },
-	{ 'b', BED_MULCH, "50 mm" },
-	{ 'b', BED_PREPARE, "200 mm" },
-	{ 'b', BED_AMEND, "50 mm" },
-	{ 'p', PATH_BASE, "100 mm" },
-	{ 'p', PATH_SURFACE, "40 mm" },
-	{ 'l', LAWN_TOPSOIL, "50 mm" },
-	{ 'S', FIXTURE_BASE, "100 mm" },
-};
-
 /* What the form says of a plot, read. */
 struct wanted {
 	char *title; /* owned, NULL: none */
@@ -60,23 +34,11 @@ struct wanted {
 	int columns, rows;
 };
 
-static void metric_set(struct details *details, size_t row)
+static void metric_set(struct details *details)
 {
-	const char *words = metric[row].value;
-	struct block *block = &details->allow;
-	struct value value = { .set = false };
-	struct scan s = scan_start(words, strlen(words), 1);
-	struct diag d;
-
-	for (size_t i = 0; metric[row].letter && i < details->legend_count; i++)
-		if (details->legend[i].letter == metric[row].letter)
-			block = &details->legend[i].block;
-	bool is_good = value_scan(&s, &attribute_row(metric[row].attribute)->rule, UNITS_METRIC,
-		&value, &d);
-
-	assert(is_good); /* the table's values are */
-	(void)is_good;
-	block_set(block, metric[row].attribute, value);
+	metric_fill(&details->allow);
+	for (size_t i = 0; i < details->legend_count; i++)
+		metric_fill(&details->legend[i].block);
 }
 
 /* Takes over the title. */
@@ -95,8 +57,8 @@ static void plot_begin(struct plot *plot, const struct wanted *wanted)
 	for (size_t i = 0; i < sizeof legend / sizeof *legend; i++)
 		details_add_entry(details, legend[i].class, legend[i].letter,
 			memory_string(legend[i].name));
-	for (size_t i = 0; wanted->units == UNITS_METRIC && i < sizeof metric / sizeof *metric; i++)
-		metric_set(details, i);
+	if (wanted->units == UNITS_METRIC)
+		metric_set(details);
 	ground_init(&plot->ground, wanted->columns, wanted->rows);
 }
 
@@ -212,6 +174,7 @@ bool begin_ask(struct editor *editor)
 		sheet.fields[i].label = labels[i];
 		sheet.fields[i].rule = rules[i];
 		sheet.fields[i].required = i != TITLE;
+		sheet.fields[i].is_far = i == WIDTH || i == DEPTH;
 		sheet_type(&sheet, i, answers[UNITS_IMPERIAL][i]);
 	}
 	has_begun = editor->asker->fill(editor->asker, &sheet);

@@ -3,6 +3,7 @@
 #include "base/show.h"
 #include "plot/legend.h"
 #include "screen/block_sheet.h"
+#include "screen/metric.h"
 
 #include <stdlib.h>
 #include <string.h>
@@ -77,13 +78,19 @@ static void entry_set(struct editor *editor, struct entering *entering, char let
 		editor->hand = letter;
 }
 
-/* The block as it is so far; a new entry's is empty. Owned by the caller. */
+/* The block as it is so far; of a new entry one that is empty, but in a metric plot for its rounder
+ * values. Owned by the caller. */
 static struct block block_of(const struct entering *entering)
 {
-	const struct entry *entry = plot_entry(&entering->editor->plot, entering->letter);
+	const struct plot *plot = &entering->editor->plot;
+	const struct entry *entry = plot_entry(plot, entering->letter);
+	struct block block = { .kind = class_block(entering->class) };
 
-	return entry ? block_copy(&entry->block) :
-		(struct block){ .kind = class_block(entering->class) };
+	if (entry)
+		return block_copy(&entry->block);
+	if (plot_units(plot) == UNITS_METRIC)
+		metric_fill(&block);
+	return block;
 }
 
 /* A name that nobody touched is good, be it nothing but blanks. */

@@ -36,46 +36,58 @@ static void units_add(struct text *out, const char *typed, const char *unit)
 	}
 }
 
-static bool is_good(const struct value_rule *rule, enum units units, const struct text *words)
+static bool is_good(const struct asked *asked, const struct text *words)
 {
 	struct scan s = scan_start(words->bytes, words->length, 1);
 	struct value value;
 	struct diag d;
-	bool is_read = value_scan(&s, rule, units, &value, &d);
+	bool is_read = value_scan(&s, asked->rule, asked->units, &value, &d);
 
 	if (is_read)
-		value_fini(rule->kind, &value);
+		value_fini(asked->rule->kind, &value);
 	return is_read && scan_is_done(&s);
 }
 
-static const char *const *units_of(enum value_kind kind, enum units units)
+static const char *const *lengths_of(const struct asked *asked)
 {
-	static const char *const lengths[][3] = { [UNITS_IMPERIAL] = { "in", "ft", NULL },
-		[UNITS_METRIC] = { "mm", "m", NULL } };
+	static const char *const imperial[] = { "in", "ft", NULL }, *const metric[] = { "mm", "cm", "m",
+		NULL };
+	static const char *const far_imperial[] = { "ft", "in", NULL }, *const far_metric[] = { "m",
+		"cm", "mm", NULL };
+
+	if (asked->units == UNITS_METRIC)
+		return asked->is_far ? far_metric : metric;
+	return asked->is_far ? far_imperial : imperial;
+}
+
+static const char *const *units_of(const struct asked *asked)
+{
 	static const char *const densities[][2] = { [UNITS_IMPERIAL] = { "lb/cu ft", NULL },
 		[UNITS_METRIC] = { "kg/m3", NULL } };
 	static const char *const percents[] = { "%", NULL }, *const none[] = { NULL };
+	enum value_kind kind = asked->rule->kind;
 
 	if (kind == VALUE_LENGTH || kind == VALUE_SIZE || kind == VALUE_CAP)
-		return lengths[units];
+		return lengths_of(asked);
 	if (kind == VALUE_DENSITY)
-		return densities[units];
+		return densities[asked->units];
 	return kind == VALUE_PERCENT ? percents : none;
 }
 
-bool offer_units(const struct value_rule *rule, enum units units, const char *typed,
-	struct text *out)
+bool offer_units(const struct asked *asked, const char *typed, struct text *out)
 {
-	bool is_found = false;
+	const char *const *units = units_of(asked);
 
-	for (const char *const *unit = units_of(rule->kind, units); *unit && !is_found; unit++) {
-		struct text words = TEXT_EMPTY;
-
-		units_add(&words, typed, *unit);
-		is_found = strcmp(words.bytes, typed) != 0 && is_good(rule, units, &words);
-		if (is_found)
-			text_add(out, words.bytes);
-		text_fini(&words);
+	for (const char *const *unit = units; *unit; unit++) {
+		text_clear(out);
+		units_add(out, typed, *unit);
+		if (strcmp(out->bytes, typed) != 0 && is_good(asked, out))
+			return true;
 	}
-	return is_found;
+	text_clear(out);
+	if (*units)
+		units_add(out, typed, *units);
+	if (strcmp(out->bytes, typed) == 0)
+		text_clear(out);
+	return false;
 }

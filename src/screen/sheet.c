@@ -93,23 +93,23 @@ static bool is_blank(const char *typed)
 	return typed[strspn(typed, " \t")] == '\0';
 }
 
-/* Reads the whole of what was typed; a text gets the quotes that the format wants around it. */
-static bool typed_read(const struct field *field, enum units units, struct value *value,
-	struct diag *d)
+/* Reads the whole of some words; a text gets the quotes that the format wants around it. */
+static bool words_read(const struct sheet *sheet, const struct value_rule *rule, const char *typed,
+	struct value *value, struct diag *d)
 {
 	struct text words = TEXT_EMPTY;
 	struct value read;
 	struct scan s;
 	bool done;
 
-	if (field->rule->kind == VALUE_TEXT)
-		text_add_quoted(&words, field->typed);
+	if (rule->kind == VALUE_TEXT)
+		text_add_quoted(&words, typed);
 	else
-		text_add(&words, field->typed);
+		text_add(&words, typed);
 	s = scan_start(words.bytes, words.length, 1);
-	done = value_scan(&s, field->rule, units, &read, d);
+	done = value_scan(&s, rule, sheet->units, &read, d);
 	if (done && !scan_is_done(&s)) {
-		value_fini(field->rule->kind, &read);
+		value_fini(rule->kind, &read);
 		done = scan_fail(&s, s.at, d, "nothing more");
 	}
 	if (done)
@@ -118,13 +118,19 @@ static bool typed_read(const struct field *field, enum units units, struct value
 	return done;
 }
 
-static bool refuse(const struct sheet *sheet, int at, const struct diag *d, struct fault *fault)
+/* Offers a bare number back with a unit; where none would do, the fault is that of its first one. */
+static bool refuse(const struct sheet *sheet, int at, struct diag *d, struct fault *fault)
 {
 	const struct field *field = &sheet->fields[at];
+	const struct asked asked = { field->rule, sheet->units, field->is_far };
 	struct text offer = TEXT_EMPTY;
+	bool is_offered = offer_units(&asked, field->typed, &offer);
+	struct value none;
 
+	if (!is_offered && offer.length)
+		words_read(sheet, field->rule, offer.bytes, &none, d); /* fails, or it were offered */
 	fault_set(fault, at, "%s: found %s, expected %s", field->label, d->found, d->expected);
-	if (offer_units(field->rule, sheet->units, field->typed, &offer)) {
+	if (is_offered) {
 		fault_set(fault, at, "%s: %s has no unit. %s? Enter takes it.", field->label,
 			field->typed, offer.bytes);
 		text_add(&fault->offer, offer.bytes);
@@ -141,7 +147,7 @@ bool sheet_read(const struct sheet *sheet, int at, struct value *value, struct f
 	*value = (struct value){ .set = false };
 	if (is_blank(field->typed))
 		return !field->required || fault_set(fault, at, "%s: needed here", field->label);
-	if (!typed_read(field, sheet->units, value, &d))
+	if (!words_read(sheet, field->rule, field->typed, value, &d))
 		return refuse(sheet, at, &d, fault);
 	if (!sheet->check || sheet->check(sheet, at, value, fault))
 		return true;

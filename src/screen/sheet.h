@@ -10,6 +10,7 @@ struct field {
 	const char *label;
 	const struct value_rule *rule;
 	bool required;
+	bool is_far; /* of the plan's own size: a bare number was meant in feet or metres */
 	char *typed; /* UTF-8, owned; "" while unset. A text is typed without its quotes. */
 	char *unset; /* what holds while nothing is typed, owned; NULL: nothing to be said */
 };
