@@ -181,6 +181,88 @@ START_TEST(with_the_trail_on_a_drag_lays_all_the_way)
 }
 END_TEST
 
+START_TEST(all_that_a_drag_lays_is_one_stroke)
+{
+	struct desk *b = sit();
+	size_t before;
+
+	desk_type(b, "=");
+	before = history_undo_count(b->editor.history);
+	point_on(b, POINT_PRESS, 2, 3);
+	b->editor.saved_position = b->editor.position;
+	ck_assert(!editor_is_saved(&b->editor)); /* it has laid, though it is no stroke yet */
+	for (int x = 3; x < 8; x++)
+		point_on(b, POINT_DRAG, x, 3);
+	point_on(b, POINT_RELEASE, 7, 3);
+	desk_check(b, ROWS { "b.......", "........", "........", "..bbbbbb", NULL });
+	ck_assert_uint_eq(history_undo_count(b->editor.history), before + 1);
+	desk_press(b, PRESS_BACKSPACE);
+	desk_check(b, ROWS { "b.......", "........", "........", "........", NULL });
+	ck_assert(editor_is_saved(&b->editor));
+	desk_type(b, "+");
+	desk_check(b, ROWS { "b.......", "........", "........", "..bbbbbb", NULL });
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(a_key_or_a_rescue_ends_a_drag_with_what_it_has_laid)
+{
+	struct desk *b = sit();
+
+	b->editor.has_begun = true;
+	desk_type(b, "=");
+	point_on(b, POINT_PRESS, 2, 3);
+	point_on(b, POINT_DRAG, 3, 3);
+	desk_press(b, PRESS_BACKSPACE); /* takes back the drag, not the stroke before it */
+	desk_check(b, ROWS { "b.......", "........", "........", "........", NULL });
+	point_on(b, POINT_DRAG, 6, 3); /* the button is still down, but the drag is over */
+	desk_check(b, ROWS { "b.......", "........", "........", "........", NULL });
+	point_on(b, POINT_RELEASE, 6, 3);
+
+	point_on(b, POINT_PRESS, 2, 3);
+	point_on(b, POINT_DRAG, 3, 3);
+	b->editor.saved_position = b->editor.position;
+	editor_rescue(&b->editor);
+	ck_assert_int_eq(b->editor.position, b->editor.saved_position + 1);
+	point_on(b, POINT_RELEASE, 3, 3);
+	ck_assert_int_eq(b->editor.position, b->editor.saved_position + 1);
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(a_drag_that_lays_nothing_new_is_no_stroke)
+{
+	struct desk *b = sit();
+	int64_t before;
+
+	desk_type(b, "=");
+	before = b->editor.position;
+	point_on(b, POINT_PRESS, 0, 0);
+	point_on(b, POINT_RELEASE, 0, 0);
+	ck_assert_int_eq(b->editor.position, before);
+	ck_assert_int_eq(editor_state(&b->editor), STATE_TRAIL);
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(what_a_drag_changed_keeps_its_star_when_it_ends)
+{
+	struct desk *b = sit();
+	const struct line *line;
+
+	desk_type(b, "=");
+	point_on(b, POINT_PRESS, 2, 3);
+	point_on(b, POINT_DRAG, 3, 3);
+	editor_refresh(&b->editor);
+	point_on(b, POINT_RELEASE, 3, 3);
+	editor_refresh(&b->editor);
+	line = &b->editor.pages.pages[0].lines[1];
+	ck_assert_str_eq(line->label, "b b");
+	ck_assert(line->is_changed);
+	desk_free(b);
+}
+END_TEST
+
 START_TEST(a_way_has_no_gaps_and_its_images)
 {
 	struct desk *b = sit();
@@ -315,6 +397,10 @@ Suite *test_suite(void)
 	tcase_add_test(plan, a_question_that_is_left_keeps_the_peg);
 	tcase_add_test(plan, a_drag_carries_on_from_a_peg_that_stands);
 	tcase_add_test(plan, with_the_trail_on_a_drag_lays_all_the_way);
+	tcase_add_test(plan, all_that_a_drag_lays_is_one_stroke);
+	tcase_add_test(plan, a_key_or_a_rescue_ends_a_drag_with_what_it_has_laid);
+	tcase_add_test(plan, a_drag_that_lays_nothing_new_is_no_stroke);
+	tcase_add_test(plan, what_a_drag_changed_keeps_its_star_when_it_ends);
 	tcase_add_test(plan, a_way_has_no_gaps_and_its_images);
 	tcase_add_test(plan, who_may_only_look_may_point_but_lays_nothing);
 	tcase_add_test(plan, the_wheel_scrolls_and_the_cursor_comes_along);

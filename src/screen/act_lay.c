@@ -31,14 +31,20 @@ void act_take(struct editor *editor, int key)
 	text_fini(&words);
 }
 
-void act_lay_end(struct editor *editor, struct laid laid, const char *nothing)
+/* Says, once, that images fall outside the plan. */
+static void tell_outside(struct editor *editor, struct laid laid)
 {
-	if (!editor_stroke(editor) && nothing)
-		editor_say(editor, "%s", nothing);
 	if (laid.outside && !editor->told_outside) {
 		editor_say(editor, "Some images fall outside the plan; they are left out.");
 		editor->told_outside = true;
 	}
+}
+
+void act_lay_end(struct editor *editor, struct laid laid, const char *nothing)
+{
+	if (!editor_stroke(editor) && nothing)
+		editor_say(editor, "%s", nothing);
+	tell_outside(editor, laid);
 }
 
 static void lay_here(struct editor *editor, char letter, const char *nothing)
@@ -89,7 +95,13 @@ void act_lay_way(struct editor *editor, struct place from, struct place to)
 	for (int i = 1; i <= count; i++)
 		lay_cell(&editor->plot, &mirror, (struct place){ from.x + part(across, i, count),
 			from.y + part(down, i, count) }, editor->hand, &laid);
-	act_lay_end(editor, laid, NULL);
+	if (editor->drag == DRAG_NONE) {
+		act_lay_end(editor, laid, NULL);
+		return;
+	}
+	editor->is_dragging |= laid.changed > 0;
+	editor->is_stale |= laid.changed > 0;
+	tell_outside(editor, laid);
 }
 
 void act_trail(struct editor *editor, int key)

@@ -132,16 +132,22 @@ static void say_looking(struct editor *editor)
 		editor_say(editor, "Looking only: rescued work waits to be taken up at the next start.");
 }
 
+static void say_nothing_does(struct editor *editor, int key)
+{
+	if (key > ' ' && key < 0x7f)
+		editor_say(editor, "%c does nothing. Press ! for all that can be done.", key);
+	else
+		editor_say(editor, "This key does nothing. Press ! for all that can be done.");
+}
+
 void acts_press(struct editor *editor, int key)
 {
 	const struct act *act = acts_find(key);
 
 	text_clear(&editor->message);
-	editor->drag = DRAG_NONE; /* a key ends what the mouse has begun */
-	if (!act && key > ' ' && key < 0x7f)
-		editor_say(editor, "%c does nothing. Press ! for all that can be done.", key);
-	else if (!act)
-		editor_say(editor, "This key does nothing. Press ! for all that can be done.");
+	editor_end_drag(editor); /* a key ends what the mouse has begun */
+	if (!act)
+		say_nothing_does(editor, key);
 	else if (act->writes && editor->is_looking)
 		say_looking(editor);
 	else

@@ -92,7 +92,8 @@ void act_help(struct editor *editor, int key);
 void act_pause(struct editor *editor, int key);
 void act_repaint(struct editor *editor, int key);
 
-/* Lays what is in hand straight along the way, as a trail does. act_lay.c. */
+/* Lays what is in hand straight along the way, as a trail does: one stroke, or a part of one while the
+ * mouse drags. act_lay.c. */
 void act_lay_way(struct editor *editor, struct place from, struct place to);
 #define ACT_IS_THERE "It lies there already."
 /* Ends a stroke of laying: says `nothing`, unless NULL, where it changed nothing. That images fell

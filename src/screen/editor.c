@@ -61,7 +61,7 @@ enum state editor_state(const struct editor *editor)
 
 bool editor_is_saved(const struct editor *editor)
 {
-	return editor->position == editor->saved_position;
+	return editor->position == editor->saved_position && !editor->is_dragging;
 }
 
 void editor_mark(struct editor *editor)
@@ -103,6 +103,7 @@ void editor_rescue(struct editor *editor)
 {
 	struct file_error error;
 
+	editor_end_drag(editor);
 	editor->strokes = 0;
 	if (!editor->has_begun || editor_is_saved(editor))
 		return;
@@ -121,6 +122,18 @@ bool editor_stroke(struct editor *editor)
 	if (++editor->strokes >= STROKES_A_RESCUE)
 		editor_rescue(editor);
 	return true;
+}
+
+void editor_end_drag(struct editor *editor)
+{
+	bool has_laid = editor->is_dragging, is_stale = editor->is_stale;
+
+	editor->drag = DRAG_NONE;
+	editor->is_dragging = false;
+	if (!has_laid)
+		return;
+	editor_stroke(editor);
+	editor->is_stale = is_stale; /* the plot is as it was drawn: its stars stay */
 }
 
 static struct place held(const struct ground *ground, struct place at)

@@ -39,6 +39,7 @@ struct editor {
 	struct ground carried;   /* while is_marked: what lay there, turned and flipped since; owned */
 	int frame, run;          /* the last frame's thickness and run's width: 1..SIDE_MOST cells */
 	enum drag drag;     /* of the mouse */
+	bool is_dragging;   /* the trail: what was laid since the button went down is no stroke yet */
 	bool told_outside;  /* that images fall outside the plan, since the mirror was last turned */
 
 	struct view view;
@@ -63,6 +64,7 @@ void editor_fini(struct editor *editor);
 void editor_take(struct editor *editor, struct plot *plot, bool is_saved);
 
 enum state editor_state(const struct editor *editor);
+/* False also while a drag has laid something. */
 bool editor_is_saved(const struct editor *editor);
 /* Takes the rectangle from peg to cursor for the mark; lifts nothing. */
 void editor_mark(struct editor *editor);
@@ -78,6 +80,8 @@ void editor_refresh(struct editor *editor);
 /* Ends a stroke: what changed becomes one step to take back; every tenth is followed by a rescue file.
  * False where nothing changed. */
 bool editor_stroke(struct editor *editor);
+/* Ends what the mouse is in the middle of; what it has laid becomes one stroke. */
+void editor_end_drag(struct editor *editor);
 /* One step back or on; the cursor goes where it happened. False where there is none. */
 bool editor_take_back(struct editor *editor);
 bool editor_put_back(struct editor *editor);

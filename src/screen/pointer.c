@@ -31,6 +31,7 @@ static bool is_cursor(const struct editor *editor, struct place cell)
 static void press_on(struct editor *editor, struct place cell)
 {
 	text_clear(&editor->message);
+	editor_end_drag(editor);
 	editor->drag = is_cursor(editor, cell) ? DRAG_STILL : DRAG_MOVED;
 	if (editor->is_trailing) {
 		editor->drag = DRAG_AWAY;
@@ -57,7 +58,7 @@ static void release(struct editor *editor)
 {
 	enum drag drag = editor->drag;
 
-	editor->drag = DRAG_NONE;
+	editor_end_drag(editor);
 	if (drag == DRAG_STILL)
 		acts_press(editor, editor->is_pegged ? PRESS_ENTER : ' ');
 	else if (drag == DRAG_AWAY && editor->is_pegged)
