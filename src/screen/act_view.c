@@ -58,8 +58,13 @@ void act_overview(struct editor *editor, int key)
 
 void act_centre(struct editor *editor, int key)
 {
+	struct place before = view_character(&editor->view, editor->cursor), now;
+
 	(void)key;
 	view_centre(&editor->view, &editor->plot.ground, editor->cursor);
+	now = view_character(&editor->view, editor->cursor);
+	if (now.x == before.x && now.y == before.y)
+		editor_say(editor, "The cursor is as near the middle as the plan lets it be.");
 }
 
 /* The cursor comes along where it would be left behind; a trail is not laid by that. */

@@ -28,6 +28,8 @@ static const struct key keys[] = {
 	{ "delete", NULL, "kdch1" },
 	{ "backspace", NULL, "kbs" },
 	{ "shift-tab", NULL, "kcbt" },
+	{ "shift-left", NULL, "kLFT" },
+	{ "shift-right", NULL, "kRIT" },
 };
 
 static bool bytes_set(char *bytes, size_t size, const char *from)
