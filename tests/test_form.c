@@ -1,5 +1,6 @@
 /* The sheets at a terminal: what is typed, shown, refused and left. */
 #include "base/file.h"
+#include "plot/attribute.h"
 #include "support/runner.h"
 #include "support/scratch.h"
 #include "support/terminal.h"
@@ -66,6 +67,123 @@ static void accept_sheet(struct table *at)
 {
 	terminal_keys(at->t, "pagedown enter");
 }
+
+/* ---- Every field ---------------------------------------------------------------------------- */
+
+/* What every attribute of a kind takes, as the file then has it, and what none takes. */
+static const struct {
+	const char *good, *held, *bad;
+} kinds[] = {
+	[VALUE_TEXT] = { "Yard", "\"Yard\"", NULL },
+	[VALUE_LENGTH] = { "1 in", NULL, "3 cubits" },
+	[VALUE_COUNT] = { "2", NULL, "two" },
+	[VALUE_DECIMAL] = { "12.5", NULL, "north" },
+	[VALUE_PERCENT] = { "7 %", NULL, "101 %" },
+	[VALUE_SIZE] = { "1 ft x 6 in x 4 in", NULL, "1 ft x 2 ft x 4 in" },
+	[VALUE_CAP] = { "1 ft x 6 in x 2 in", NULL, "some" },
+	[VALUE_DENSITY] = { "140 lb/cu ft", NULL, "140 stone" },
+	[VALUE_MIX] = { "loam 2, compost 1", NULL, "loam" },
+	[VALUE_PLACE] = { "13,8", NULL, "28,8" },
+};
+
+static void open_sheet_of(struct table *at, enum attribute a)
+{
+	static const char *const names[BLOCK_KINDS] = { "The plot", "What is", "b ", "p ", "l ", "S " };
+	enum block_kind block = attribute_row(a)->block;
+	int field = (int)(a - block_first(block)) + (block > BLOCK_ALLOW ? 2 : 0);
+
+	terminal_keys(at->t, "#");
+	terminal_wait(at->t, "Which sheet?");
+	terminal_keys(at->t, "home");
+	terminal_type(at->t, names[block]);
+	terminal_keys(at->t, "enter");
+	terminal_wait(at->t, "Esc leave");
+	for (int i = 0; i < field; i++)
+		terminal_keys(at->t, "down");
+}
+
+/* Turns to another word, or types a bad value, is refused, and types a good one. */
+static void fill(struct table *at, const struct attribute_row *row)
+{
+	char refused[128];
+
+	if (row->rule.kind == VALUE_CHOICE) {
+		terminal_keys(at->t, "right");
+		return;
+	}
+	terminal_keys(at->t, "backspace");
+	if (kinds[row->rule.kind].bad) {
+		terminal_type(at->t, kinds[row->rule.kind].bad);
+		terminal_keys(at->t, "enter");
+		snprintf(refused, sizeof refused, "%s: found ", row->label);
+		terminal_wait(at->t, refused);
+		terminal_keys(at->t, "up down backspace");
+	}
+	terminal_type(at->t, kinds[row->rule.kind].good);
+}
+
+static bool file_has(struct table *at, const struct attribute_row *row, const char *words)
+{
+	struct text bytes = TEXT_EMPTY, line = TEXT_EMPTY;
+	struct file_error error;
+	const char *block;
+	bool has;
+
+	terminal_keys(at->t, "$");
+	terminal_wait(at->t, "Saved in");
+	ck_assert(file_read(at->plot, 1 << 20, &bytes, &error));
+	block = bytes.bytes;
+	if (block_keyword(row->block)) {
+		text_print(&line, "\n%s", block_keyword(row->block));
+		block = strstr(bytes.bytes, line.bytes);
+		text_clear(&line);
+	}
+	text_print(&line, "\n%s%s %s", block_keyword(row->block) ? "  " : "", row->keyword, words);
+	has = block && strstr(block, line.bytes) != NULL;
+	text_fini(&bytes);
+	text_fini(&line);
+	return has;
+}
+
+/* A choice's words are the file's; which of them is next is of no matter here. */
+static const char *words_held(const struct attribute_row *row)
+{
+	if (row->rule.kind == VALUE_CHOICE)
+		return "";
+	return kinds[row->rule.kind].held ? kinds[row->rule.kind].held : kinds[row->rule.kind].good;
+}
+
+/* The side of the cells asks further: tests of its own below. */
+START_TEST(each_field_takes_a_good_value_refuses_a_bad_one_is_emptied_and_taken_back)
+{
+	const struct attribute_row *row = attribute_row((enum attribute)_i);
+	struct table at;
+
+	if (_i == HEAD_CELL)
+		return;
+	sit(&at, 24, 80);
+	open_sheet_of(&at, (enum attribute)_i);
+	fill(&at, row);
+	accept_sheet(&at);
+	terminal_wait(at.t, "Set; Backspace takes it back.");
+	ck_assert_msg(file_has(&at, row, words_held(row)), "%s is not in the file", row->label);
+
+	open_sheet_of(&at, (enum attribute)_i);
+	terminal_keys(at.t, "backspace");
+	accept_sheet(&at);
+	if (row->required) {
+		terminal_wait(at.t, "needed here");
+		leave(&at);
+		return;
+	}
+	terminal_wait(at.t, "Set; Backspace takes it back.");
+	ck_assert_msg(!file_has(&at, row, words_held(row)), "%s is still in the file", row->label);
+	terminal_keys(at.t, "backspace");
+	terminal_wait(at.t, "Taken back");
+	ck_assert_msg(file_has(&at, row, words_held(row)), "%s has not come back", row->label);
+	leave(&at);
+}
+END_TEST
 
 START_TEST(an_entry_is_added_and_laid)
 {
@@ -333,6 +451,8 @@ Suite *test_suite(void)
 	tcase_add_test(fields, a_wrong_field_keeps_its_words_and_the_cursor);
 	tcase_add_test(fields, a_letter_turns_to_the_word_that_begins_so);
 	tcase_add_test(fields, an_emptied_field_shows_its_default_in_brackets);
+	tcase_add_loop_test(fields,
+		each_field_takes_a_good_value_refuses_a_bad_one_is_emptied_and_taken_back, 0, ATTRIBUTES);
 	tcase_add_test(fields, a_new_size_keeps_what_was_typed_and_a_long_sheet_says_where_it_is);
 	tcase_add_test(fields, a_long_message_leaves_the_field_in_view);
 	return suite;
