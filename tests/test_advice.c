@@ -31,7 +31,7 @@ static bool is_whole(const struct plot *plot)
 	struct takeoff takeoff;
 	bool whole;
 
-	takeoff_compute(&takeoff, &arena, plot);
+	takeoff_compute(&takeoff, &arena, plot, NULL);
 	whole = takeoff.wall_count == 1 && takeoff.walls[0].cut_pieces == 0;
 	for (int i = 0; i < takeoff.snag_count; i++)
 		whole = whole && takeoff.snags[i].code != SNAG_WALL_BOND &&
@@ -80,7 +80,7 @@ static void advise(struct advice *advice, const struct plot *plot, int64_t *cut)
 	struct arena arena = ARENA_EMPTY;
 	struct takeoff takeoff;
 
-	takeoff_compute(&takeoff, &arena, plot);
+	takeoff_compute(&takeoff, &arena, plot, NULL);
 	ck_assert_int_eq(takeoff.wall_count, 1);
 	*cut = takeoff.walls[0].cut_pieces;
 	advice_find(advice, &arena, plot, &takeoff, &takeoff.walls[0]);
@@ -191,14 +191,14 @@ START_TEST(two_beds_joined_save_the_blocks_that_are_said)
 	nm before, after;
 
 	plot_from_rows(&plot, rows);
-	takeoff_compute(&takeoff, &arena, &plot);
+	takeoff_compute(&takeoff, &arena, &plot, NULL);
 	before = laid(&takeoff);
 	ck_assert_int_eq(advice_joinings(list, &takeoff), 1);
 	ck_assert_int_eq(list[0].region, 0);
 	ck_assert_int_eq(list[0].other, 1);
 	for (int i = 0; i < 40; i++)
 		plot.ground.cells[i] = 'a';
-	takeoff_compute(&takeoff, &arena, &plot);
+	takeoff_compute(&takeoff, &arena, &plot, NULL);
 	after = laid(&takeoff);
 	/* Twice 4 ft less four corners of 8 in, in 3 courses of 16 in blocks: 12. */
 	ck_assert_int_eq(list[0].blocks, 12);
@@ -220,12 +220,12 @@ START_TEST(beds_of_different_blocks_or_hardly_touching_are_not_joined)
 	struct plot plot;
 
 	plot_from_rows(&plot, rows);
-	takeoff_compute(&takeoff, &arena, &plot);
+	takeoff_compute(&takeoff, &arena, &plot, NULL);
 	ck_assert_int_eq(advice_joinings(list, &takeoff), 0);
 	plot_fini(&plot);
 	plot_from_rows(&plot, side_by_side);
 	plot_set(&plot, 'b', BED_BLOCK, "1 ft x 6 in x 6 in");
-	takeoff_compute(&takeoff, &arena, &plot);
+	takeoff_compute(&takeoff, &arena, &plot, NULL);
 	ck_assert_int_eq(advice_joinings(list, &takeoff), 0);
 	plot_fini(&plot);
 	arena_clear(&arena);
@@ -242,7 +242,7 @@ START_TEST(beds_one_over_the_other_are_found_too)
 	struct plot plot;
 
 	plot_from_rows(&plot, rows);
-	takeoff_compute(&takeoff, &arena, &plot);
+	takeoff_compute(&takeoff, &arena, &plot, NULL);
 	ck_assert_int_eq(advice_joinings(list, &takeoff), 1);
 	ck_assert_int_eq(list[0].blocks, 12);
 	plot_fini(&plot);

@@ -46,7 +46,7 @@ START_TEST(keywords_of_the_head_are_none_of_the_words_that_open_a_block)
 {
 	enum attribute found;
 
-	for (enum block_kind block = BLOCK_ALLOW; block <= BLOCK_FIXTURE; block++)
+	for (enum block_kind block = BLOCK_ALLOW; block <= BLOCK_FENCE; block++)
 		ck_assert(!attribute_find(BLOCK_HEAD, block_keyword(block),
 			strlen(block_keyword(block)), &found));
 	ck_assert_ptr_null(block_keyword(BLOCK_HEAD));
@@ -59,9 +59,10 @@ START_TEST(blocks_share_out_the_whole_table)
 {
 	int next = 0;
 
-	for (enum block_kind block = BLOCK_HEAD; block <= BLOCK_FIXTURE; block++) {
+	for (enum block_kind block = BLOCK_HEAD; block <= BLOCK_FENCE; block++) {
 		ck_assert_int_eq(block_first(block), next);
-		ck_assert_int_le(block_last(block) - block_first(block) + 1, BLOCK_VALUES_MOST);
+		ck_assert_uint_eq(block_attributes(block),
+			(size_t)(block_last(block) - block_first(block)) + 1);
 		next = (int)block_last(block) + 1;
 	}
 	ck_assert_int_eq(next, ATTRIBUTES);
@@ -100,13 +101,34 @@ static const struct {
 	{ ALLOW_KERF, "1/8 in" }, { ALLOW_FIT, "1/8 in" }, { ALLOW_SHORTEST, "3 in" },
 	{ ALLOW_INSIDE, "8 in" }, { ALLOW_BREAKAGE, "5 %" }, { ALLOW_SETTLEMENT, "15 %" },
 	{ ALLOW_BEADS, "2" }, { ALLOW_CARTRIDGE, "30 ft" },
+	{ ALLOW_TOPSOIL, "0 in" }, { ALLOW_SOD, "2 in" }, { ALLOW_SUBSOIL, "loam" },
+	{ ALLOW_FROST, "0 in" }, { ALLOW_HELD, "none" }, { ALLOW_TAMPER, "plate" },
+	{ ALLOW_SWELL_TOPSOIL, "25 %" }, { ALLOW_SWELL_LOAM, "25 %" }, { ALLOW_SWELL_CLAY, "40 %" },
+	{ ALLOW_SWELL_SAND, "12 %" }, { ALLOW_COMPACTION_FINES, "1.2" },
+	{ ALLOW_COMPACTION_CLEAN, "1.05" }, { ALLOW_STONE_SPARE, "5 %" }, { ALLOW_TURF_SPARE, "5 %" },
+	{ ALLOW_SEED, "6 lb/1000 sq ft" }, { ALLOW_DENSITY_STONE, "2700 lb/cu yd" },
+	{ ALLOW_DENSITY_SOIL, "2000 lb/cu yd" }, { ALLOW_DENSITY_COMPOST, "1100 lb/cu yd" },
+	{ ALLOW_DENSITY_MULCH, "600 lb/cu yd" }, { ALLOW_DENSITY_SPOIL, "2100 lb/cu yd" },
+	{ ALLOW_BARROW_VOLUME, "6 cu ft" }, { ALLOW_BARROW_WEIGHT, "300 lb" },
+	{ ALLOW_PICKUP_WEIGHT, "1500 lb" }, { ALLOW_TRUCK_VOLUME, "10 cu yd" },
+	{ ALLOW_TRUCK_WEIGHT, "20000 lb" }, { ALLOW_TRUCK_STEP, "0.5 cu yd" },
+	{ ALLOW_FABRIC_WIDTH, "6 ft" }, { ALLOW_FABRIC_LENGTH, "100 ft" }, { ALLOW_FABRIC_LAP, "6 in" },
+	{ ALLOW_FABRIC_END_LAP, "1 ft" }, { ALLOW_FABRIC_OFFCUT, "3 ft" }, { ALLOW_FABRIC_PINS, "3 ft" },
+	{ ALLOW_LINER_TURN, "6 in" }, { ALLOW_EDGING_PIECE, "8 ft" }, { ALLOW_EDGING_SPIKE, "2 ft" },
+	{ ALLOW_CONCRETE_BAG, "0.6 cu ft" }, { ALLOW_POST_STOCK, "1 ft" },
 	{ BED_BUILD, "raised" }, { BED_BLOCK, "16 in x 8 in x 6 in" }, { BED_DENSITY, "135 lb/cu ft" },
 	{ BED_COURSES, "3" }, { BED_CAP, "none" }, { BED_INSIDE, "undug" }, { BED_BASE, "4 in" },
+	{ BED_REACH, "6 in" }, { BED_LINER, "yes" },
 	{ BED_FREEBOARD, "1 1/2 in" }, { BED_MULCH, "2 in" }, { BED_MIX, "topsoil 1, compost 1" },
 	{ BED_PREPARE, "8 in" }, { BED_AMEND, "2 in" }, { BED_REPLACE, "no" },
 	{ PATH_BASE, "4 in" }, { PATH_SURFACE, "1 1/2 in" },
+	{ PATH_STONE, "fines" }, { PATH_FABRIC, "yes" }, { PATH_EDGING, "yes" },
 	{ LAWN_COVER, "turf" }, { LAWN_TOPSOIL, "2 in" },
+	{ LAWN_THICKNESS, "3/4 in" },
 	{ FIXTURE_HEIGHT, "0 in" }, { FIXTURE_BASE, "4 in" },
+	{ FENCE_HEIGHT, "3 ft" }, { FENCE_SECTION, "8 ft" }, { FENCE_POST, "3 1/2 in" },
+	{ FENCE_GAP, "2 in" }, { FENCE_RAILS, "2" }, { FENCE_GRAVEL, "6 in" },
+	{ FENCE_GATE_GAPS, "1 1/4 in" }, { FENCE_LEAF, "4 ft" },
 };
 
 START_TEST(a_default_is_what_the_manual_says)
@@ -123,7 +145,7 @@ END_TEST
 
 START_TEST(all_other_attributes_have_no_default)
 {
-	for (enum attribute a = HEAD_TITLE; a <= FIXTURE_BASE; a++) {
+	for (enum attribute a = HEAD_TITLE; a <= FENCE_LEAF; a++) {
 		bool is_listed = false;
 
 		for (int i = 0; i < COUNT(defaults); i++)
@@ -143,10 +165,26 @@ static const struct {
 	{ ALLOW_KERF, "0 in", "1 in" }, { ALLOW_FIT, "0 in", "1 in" }, { ALLOW_SHORTEST, "0 in", "1 m" },
 	{ ALLOW_INSIDE, "0 in", "1 m" }, { ALLOW_BREAKAGE, "0 %", "100 %" },
 	{ ALLOW_SETTLEMENT, "0 %", "100 %" }, { ALLOW_BEADS, "1", "4" }, { ALLOW_CARTRIDGE, "1 in", "1000 m" },
+	{ ALLOW_TOPSOIL, "0 in", "2 m" }, { ALLOW_SOD, "0 in", "2 m" }, { ALLOW_FROST, "0 in", "2 m" },
+	{ ALLOW_SWELL_TOPSOIL, "0 %", "100 %" }, { ALLOW_SWELL_LOAM, "0 %", "100 %" },
+	{ ALLOW_SWELL_CLAY, "0 %", "100 %" }, { ALLOW_SWELL_SAND, "0 %", "100 %" },
+	{ ALLOW_COMPACTION_FINES, "1", "2" }, { ALLOW_COMPACTION_CLEAN, "1", "2" },
+	{ ALLOW_STONE_SPARE, "0 %", "100 %" }, { ALLOW_TURF_SPARE, "0 %", "100 %" },
+	{ ALLOW_FABRIC_WIDTH, "1 ft", "10 m" }, { ALLOW_FABRIC_LENGTH, "1 m", "1000 m" },
+	{ ALLOW_FABRIC_LAP, "0 in", "3 ft" }, { ALLOW_FABRIC_END_LAP, "0 in", "3 ft" },
+	{ ALLOW_FABRIC_OFFCUT, "1 in", "10 m" }, { ALLOW_FABRIC_PINS, "1 in", "10 m" },
+	{ ALLOW_LINER_TURN, "0 in", "1 m" }, { ALLOW_EDGING_PIECE, "1 in", "30 m" },
+	{ ALLOW_EDGING_SPIKE, "1 in", "10 m" }, { ALLOW_POST_STOCK, "1 in", "3 m" },
 	{ BED_COURSES, "1", "40" }, { BED_EMBED, "0 in", "2 m" }, { BED_BASE, "0 in", "2 m" },
+	{ BED_REACH, "0 in", "1 m" },
 	{ BED_FREEBOARD, "0 in", "2 m" }, { BED_MULCH, "0 in", "2 m" }, { BED_PREPARE, "0 in", "2 m" },
 	{ BED_AMEND, "0 in", "2 m" }, { PATH_BASE, "0 in", "2 m" }, { PATH_SURFACE, "0 in", "2 m" },
 	{ LAWN_TOPSOIL, "0 in", "2 m" }, { FIXTURE_HEIGHT, "0 in", "30 m" }, { FIXTURE_BASE, "0 in", "2 m" },
+	{ LAWN_THICKNESS, "0 in", "2 m" }, { FENCE_HEIGHT, "1 ft", "4 m" },
+	{ FENCE_SECTION, "2 ft", "6 m" }, { FENCE_POST, "1 in", "1 ft" }, { FENCE_GAP, "0 in", "2 ft" },
+	{ FENCE_RAILS, "1", "6" }, { FENCE_DEPTH, "6 in", "3 m" }, { FENCE_HOLE, "2 in", "1 m" },
+	{ FENCE_GRAVEL, "0 in", "1 m" }, { FENCE_INSET, "0 in", "1 m" }, { FENCE_GATE_GAPS, "0 in", "1 ft" },
+	{ FENCE_LEAF, "1 ft", "3 m" },
 };
 
 static int64_t number_of(enum attribute a, const char *text)
@@ -188,7 +226,7 @@ END_TEST
 
 START_TEST(every_range_is_tested)
 {
-	for (enum attribute a = HEAD_TITLE; a <= FIXTURE_BASE; a++) {
+	for (enum attribute a = HEAD_TITLE; a <= FENCE_LEAF; a++) {
 		enum value_kind kind = attribute_row(a)->rule.kind;
 		bool is_listed = false;
 
@@ -215,7 +253,7 @@ START_TEST(words_of_choices_mean_what_their_names_say)
 	ck_assert_str_eq(attribute_row(BED_INSIDE)->rule.words[INSIDE_BASE], "base");
 	ck_assert_str_eq(attribute_row(LAWN_COVER)->rule.words[COVER_SEED], "seed");
 	ck_assert_str_eq(attribute_row(LAWN_COVER)->rule.words[COVER_NONE], "none");
-	ck_assert_str_eq(attribute_row(BED_REPLACE)->rule.words[REPLACE_YES], "yes");
+	ck_assert_str_eq(attribute_row(BED_REPLACE)->rule.words[CHOICE_YES], "yes");
 }
 END_TEST
 

@@ -14,11 +14,11 @@
 enum { PRESSES_MOST = 60 };
 
 /* One line of the way: words that are typed, or keys that are pressed, and what then is to be seen. */
-struct leg {
+struct stroll {
 	const char *typed, *pressed, *seen;
 };
 
-static const struct leg way[] = {
+static const struct stroll way[] = {
 	{ "Rose court", "enter enter", "Width" },
 	{ "30 ft", "enter enter enter", "A new plot" },
 	{ NULL, "| -", "four-way" },

@@ -405,14 +405,14 @@ START_TEST(a_new_size_keeps_what_was_typed_and_a_long_sheet_says_where_it_is)
 	terminal_type(at.t, "Long bed");
 	terminal_keys(at.t, "pagedown");
 	terminal_resize(at.t, 18, 60);
-	terminal_wait(at.t, "17 of 17");
+	terminal_wait(at.t, "19 of 19");
 	terminal_until(at.t, terminal_cursor(at.t).row == 15);
 	terminal_wait_gone(at.t, "Long bed");
 	terminal_keys(at.t, "pageup");
 	terminal_wait(at.t, "Name        Long bed");
 	terminal_resize(at.t, 24, 80);
 	terminal_wait(at.t, "Add a note");
-	terminal_wait_gone(at.t, " of 17");
+	terminal_wait_gone(at.t, " of 19");
 	accept_sheet(&at);
 	terminal_wait(at.t, "hand b Long bed");
 	leave(&at);

@@ -241,7 +241,7 @@ static const struct bad bytes[] = {
 
 static const struct bad heads[] = {
 	{ BYTES(HEAD "color red\n"), 4, 1, "color",
-	  "title, units, cell, north, site, mirror, axis, allow, bed, path, lawn, fixture, ground or note" },
+	  "title, units, cell, north, site, mirror, axis, prices, allow, bed, path, lawn, fixture, ground or note" },
 	{ BYTES(HEAD "Title \"a\"\n"), 4, 1, "Title", "title, units" },
 	{ BYTES(HEAD "# a comment\n"), 4, 1, "#", "title, units" },
 	{ BYTES(HEAD "fence \"Pickets\"\n"), 4, 1, "fence", "title, units" },
@@ -267,7 +267,8 @@ static const struct bad heads[] = {
 	{ BYTES(HEAD "allow 5 %\n"), 4, 7, "5", "the end of the line" },
 	{ BYTES(HEAD "allow\n  breakage 5\n"), 5, 12, "5", "a percentage such as 5 %" },
 	{ BYTES(HEAD "allow\n  courses 4\n"), 5, 3, "courses",
-	  "allow: kerf, fit, shortest, inside, breakage, settlement, beads, cartridge or note" },
+	  "allow: kerf, fit, shortest, inside, breakage, settlement, beads, cartridge, topsoil, sod, "
+	  "others in parterre-plot(5) or note" },
 	{ BYTES(HEAD "allow\n  kerf 0 in\n  kerf 0 in\n"), 6, 3, "kerf", "each keyword once" },
 	/* an indented line with no block */
 	{ BYTES("parterre-plot 1\n  units imperial\n"), 2, 3, "units", "an indented line only inside a block" },
@@ -299,7 +300,7 @@ static const struct bad legends[] = {
 	{ BYTES(LEGEND "bed b \"Other\"\n"), 5, 5, "b", "another letter: b is in the legend already" },
 	{ BYTES(LEGEND "path b \"Path\"\n"), 5, 6, "b", "another letter" },
 	{ BYTES(LEGEND "  colour 4\n"), 5, 3, "colour", "bed: build, block, density, courses, cap, embed, "
-	  "inside, base, freeboard, mulch, mix, prepare, amend, replace or note" },
+	  "inside, base, reach, liner, freeboard, mulch, mix, prepare, amend, replace or note" },
 	{ BYTES(LEGEND "  surface 1 in\n"), 5, 3, "surface", "bed: build" },
 	{ BYTES(LEGEND "  courses 4\n  courses 5\n"), 6, 3, "courses", "each keyword once" },
 	{ BYTES(LEGEND "  courses 41\n"), 5, 11, "41", "1 to 40" },
@@ -307,8 +308,8 @@ static const struct bad legends[] = {
 	{ BYTES(LEGEND "\t\tembed 3\n"), 5, 9, "3", "a length with its unit, such as 3 in" },
 	{ BYTES(LEGEND "  block 1 ft x 4 in x 4\n"), 5, 23, "4", "a length with its unit" },
 	{ BYTES(LEGEND "  block 4 in x 1 ft x 4 in\n"), 5, 16, "1", "a depth across the wall" },
-	{ BYTES(HEAD "path p \"P\"\n  courses 4\n"), 5, 3, "courses", "path: base, surface or note" },
-	{ BYTES(HEAD "lawn l \"L\"\n  base 4 in\n"), 5, 3, "base", "lawn: cover, topsoil or note" },
+	{ BYTES(HEAD "path p \"P\"\n  courses 4\n"), 5, 3, "courses", "path: base, surface, stone, fabric, edging or note" },
+	{ BYTES(HEAD "lawn l \"L\"\n  base 4 in\n"), 5, 3, "base", "lawn: cover, topsoil, thickness or note" },
 	{ BYTES(HEAD "fixture S \"S\"\n  cover turf\n"), 5, 3, "cover", "fixture: height, base or note" },
 	{ BYTES(HEAD "plant r \"Rose\"\n"), 4, 1, "plant", "title, units" },
 	/* the head is over */

@@ -187,8 +187,9 @@ static struct text bad_words(enum attribute a)
 	case VALUE_CHOICE:
 	case VALUE_SIZE:
 	case VALUE_CAP:
-	case VALUE_DENSITY:
+	case VALUE_AMOUNT:
 	case VALUE_MIX:
+	case VALUE_SIDES:
 		text_add(&words, "seven?");
 		break;
 	case VALUE_PLACE:
@@ -821,14 +822,14 @@ Suite *test_suite(void)
 	TCase *fields = suite_case(suite, "fields"), *notes = suite_case(suite, "notes");
 	TCase *legend = suite_case(suite, "legend"), *cell = suite_case(suite, "cell");
 
-	tcase_add_loop_test(fields, a_good_value_is_set_in_one_step, 0, ATTRIBUTES);
-	tcase_add_loop_test(fields, a_bad_value_is_refused_in_full_and_kept_as_typed, 0, ATTRIBUTES);
-	tcase_add_loop_test(fields, an_emptied_field_is_unset_unless_it_is_needed, 0, ATTRIBUTES);
 	tcase_add_test(fields, a_bare_number_that_no_unit_makes_good_is_told_its_range);
+	tcase_add_loop_test(fields, a_good_value_is_set_in_one_step, 0, FENCE_HEIGHT);
+	tcase_add_loop_test(fields, a_bad_value_is_refused_in_full_and_kept_as_typed, 0, FENCE_HEIGHT);
+	tcase_add_loop_test(fields, an_emptied_field_is_unset_unless_it_is_needed, 0, FENCE_HEIGHT);
 	tcase_add_test(fields, a_bare_number_is_offered_back_with_its_unit);
 	tcase_add_test(fields, unset_fields_say_their_defaults_in_the_plots_units);
 	tcase_add_test(fields, what_nobody_touched_stays_as_it_is);
-	tcase_add_loop_test(notes, notes_are_added_changed_and_removed_with_the_rest, 0, BLOCK_KINDS);
+	tcase_add_loop_test(notes, notes_are_added_changed_and_removed_with_the_rest, 0, BLOCK_FENCE);
 	tcase_add_test(notes, a_note_too_long_is_refused_and_nothing_else_set);
 	tcase_add_test(notes, notes_beyond_the_first_hundred_stay_in_their_order);
 	tcase_add_test(legend, an_entry_is_added_with_a_free_letter_and_taken_in_hand);

@@ -347,7 +347,7 @@ START_TEST(nothing_is_kept_between_two_takeoffs)
 	struct arena arena = ARENA_EMPTY;
 	struct takeoff again, *first = &garden.takeoff;
 
-	takeoff_compute(&again, &arena, &garden.plot);
+	takeoff_compute(&again, &arena, &garden.plot, NULL);
 	ck_assert_int_eq(again.item_count, first->item_count);
 	ck_assert_int_gt(again.item_count, 0);
 	for (int i = 0; i < again.item_count; i++) {

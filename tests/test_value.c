@@ -44,6 +44,13 @@ static const struct {
 	{ BED_DENSITY, "2150.5 kg/m3", "2150.5 kg/m3", "2150.5 kg/m3" },
 	{ BED_DENSITY, "135lb/cu\tft", "135 lb/cu ft", "135 lb/cu ft" },
 	{ BED_DENSITY, "1 kg/m3", "1 kg/m3", "1 kg/m3" },
+	{ BED_DENSITY, "2700 lb/cu  yd", "2700 lb/cu yd", "2700 lb/cu yd" },
+	{ ALLOW_BARROW_VOLUME, "100L", "100 L", "100 L" },
+	{ ALLOW_BARROW_WEIGHT, "300 lb", "300 lb", "300 lb" },
+	{ ALLOW_SEED, "6 lb/1000 sq ft", "6 lb/1000 sq ft", "6 lb/1000 sq ft" },
+	{ ALLOW_HELD, "none", "none", "none" }, { ALLOW_HELD, "top,left", "left, top", "left, top" },
+	{ ALLOW_HELD, "bottom , right, top, left", "left, top, right, bottom",
+		"left, top, right, bottom" },
 	{ BED_DENSITY, "10000 kg/m3", "10000 kg/m3", "10000 kg/m3" },
 	{ BED_COURSES, "1", "1", "1" }, { BED_COURSES, "40", "40", "40" },
 	{ BED_MIX, "topsoil 1", "topsoil 1", "topsoil 1" },
@@ -153,10 +160,17 @@ static const struct {
 	{ BED_CAP, "1 ft x 13 in x 2 in", 8, "13", "a depth across the wall" },
 	{ BED_DENSITY, "135", 1, "135", "a density such as 135 lb/cu ft or 2150 kg/m3" },
 	{ BED_DENSITY, "heavy", 1, "heavy", "a density" },
+	{ ALLOW_BARROW_VOLUME, "6 lb", 1, "6", "a volume such as" },
+	{ ALLOW_BARROW_WEIGHT, "0 lb", 1, "0", "0.001 to 100000 lb or kg" },
+	{ ALLOW_SEED, "30 kg", 1, "30", "a rate such as" },
+	{ ALLOW_HELD, "left, none", 7, "none", "none, or sides of the plan" },
+	{ ALLOW_HELD, "left, left", 7, "left", "each once" },
+	{ ALLOW_HELD, "left right", 6, "right", "" },
+	{ ALLOW_HELD, "", 1, "the end of the line", "none, or sides" },
 	{ BED_DENSITY, "135 lb", 1, "135", "a density" }, { BED_DENSITY, "135 lb/cu", 1, "135", "a density" },
 	{ BED_DENSITY, "135 lb/cu in", 1, "135", "a density" },
 	{ BED_DENSITY, "135 lb/ft3", 1, "135", "a density" },
-	{ BED_DENSITY, "0 kg/m3", 1, "0", "1 to 10000 lb/cu ft or kg/m3" },
+	{ BED_DENSITY, "0 kg/m3", 1, "0", "1 to 10000 lb/cu ft, lb/cu yd or kg/m3" },
 	{ BED_DENSITY, "10000.5 kg/m3", 1, "10000.5", "1 to 10000" },
 	{ BED_MIX, "", 1, "the end of the line", "a name of lower-case letters and hyphens" },
 	{ BED_MIX, "Topsoil 1", 1, "Topsoil", "a name of lower-case letters" },
@@ -230,14 +244,24 @@ START_TEST(a_range_is_told_in_the_plots_units)
 END_TEST
 
 /* 1 lb = 0.45359237 kg (NIST Special Publication 811, appendix B.8), 1 ft = 0.3048 m. */
-START_TEST(a_density_is_known_in_kilograms_a_cubic_metre)
-{
-	struct density imperial = { 135 * MILLION, DENSITY_LB_CU_FT },
-		metric = { 2150 * MILLION + 500000, DENSITY_KG_M3 };
+static const struct {
+	struct amount amount;
+	double si;
+} amounts[] = {
+	{ { 135 * MILLION, AMOUNT_LB_CU_FT }, 135 * 0.45359237 / (0.3048 * 0.3048 * 0.3048) },
+	{ { 2700 * MILLION, AMOUNT_LB_CU_YD }, 2700 * 0.45359237 / (0.9144 * 0.9144 * 0.9144) },
+	{ { 2150 * MILLION + 500000, AMOUNT_KG_M3 }, 2150.5 },
+	{ { 6 * MILLION, AMOUNT_CU_FT }, 6 * 0.3048 * 0.3048 * 0.3048 },
+	{ { MILLION / 2, AMOUNT_CU_YD }, 0.5 * 0.9144 * 0.9144 * 0.9144 },
+	{ { 100 * MILLION, AMOUNT_LITRE }, 0.1 }, { { 6 * MILLION, AMOUNT_M3 }, 6 },
+	{ { 300 * MILLION, AMOUNT_LB }, 300 * 0.45359237 }, { { 130 * MILLION, AMOUNT_KG }, 130 },
+	{ { 6 * MILLION, AMOUNT_LB_1000_SQ_FT }, 6 * 0.45359237 / (1000 * 0.3048 * 0.3048) },
+	{ { 30 * MILLION, AMOUNT_G_M2 }, 0.03 },
+};
 
-	ck_assert_double_eq_tol(density_si(&imperial),
-		135 * 0.45359237 / (0.3048 * 0.3048 * 0.3048), 1e-9);
-	ck_assert_double_eq(density_si(&metric), 2150.5);
+START_TEST(an_amount_is_known_in_si_units)
+{
+	ck_assert_double_eq_tol(amount_si(&amounts[_i].amount), amounts[_i].si, 1e-9 * amounts[_i].si);
 }
 END_TEST
 
@@ -332,7 +356,8 @@ Suite *test_suite(void)
 		COUNT(refused));
 	tcase_add_test(reading, a_part_of_a_mix_has_a_name_of_at_most_60_letters);
 	tcase_add_test(reading, a_range_is_told_in_the_plots_units);
-	tcase_add_test(reading, a_density_is_known_in_kilograms_a_cubic_metre);
+	tcase_add_loop_test(reading, an_amount_is_known_in_si_units, 0,
+		sizeof amounts / sizeof *amounts);
 	tcase_add_loop_test(keeping, a_value_survives_writing_reading_and_copying, 0, ATTRIBUTES);
 	tcase_add_loop_test(keeping, values_that_differ_are_not_equal, 0, COUNT(pairs));
 	tcase_add_test(keeping, what_a_value_owns_is_known_in_bytes);

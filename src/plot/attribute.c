@@ -14,8 +14,14 @@
 #define PERCENT { .kind = VALUE_PERCENT, .least = 0, .most = PERCENTS(100) }
 #define CHOICE(words_) { .kind = VALUE_CHOICE, .words = (words_) }
 #define COUNT(least_, most_) { .kind = VALUE_COUNT, .least = (least_), .most = (most_) }
+#define AMOUNT(quantity_) { .kind = VALUE_AMOUNT, .least = MILLION / 1000, \
+	.most = 100000 * MILLION, .quantity = (quantity_) }
+#define DENSITY { .kind = VALUE_AMOUNT, .least = MILLION, .most = 10000 * MILLION, \
+	.quantity = QUANTITY_DENSITY }
+#define FACTOR { .kind = VALUE_DECIMAL, .least = MILLION, .most = 2 * MILLION }
 #define IS_LENGTH(n) { .set = true, .as.length = (n) }
 #define IS_NUMBER(n) { .set = true, .as.number = (n) }
+#define IS_AMOUNT(n, unit_) { .set = true, .as.amount = { (n) * MILLION, (unit_) } }
 #define NO_PRESET { .set = false }
 
 static const char *const units_words[] = { "imperial", "metric", NULL };
@@ -24,7 +30,10 @@ static const char *const mirror_words[] = { "off", "left-right", "top-bottom", "
 static const char *const build_words[] = { "raised", "level", NULL };
 static const char *const inside_words[] = { "undug", "filled", "base", NULL };
 static const char *const cover_words[] = { "turf", "seed", "none", NULL };
-static const char *const replace_words[] = { "no", "yes", NULL };
+static const char *const yes_words[] = { "no", "yes", NULL };
+static const char *const subsoil_words[] = { "loam", "clay", "sand", NULL };
+static const char *const tamper_words[] = { "plate", "hand", NULL };
+static const char *const grading_words[] = { "fines", "clean", NULL };
 
 static const struct mix usual_mix = { 2, { { "topsoil", 1000 }, { "compost", 1000 } } };
 
@@ -46,6 +55,8 @@ static const struct attribute_row rows[ATTRIBUTES] = {
 		IS_NUMBER(MIRROR_OFF), NULL, false },
 	[HEAD_AXIS] = { "axis", "Axis, in half cells", BLOCK_HEAD, { .kind = VALUE_PLACE },
 		NO_PRESET, "the middle", false },
+	[HEAD_PRICES] = { "prices", "Price book", BLOCK_HEAD,
+		{ .kind = VALUE_TEXT, .least = 1, .most = 255 }, NO_PRESET, "none", false },
 
 	[ALLOW_KERF] = { "kerf", "Saw kerf", BLOCK_ALLOW, LENGTH(0, INCHES(1)),
 		IS_LENGTH(NM_PER_INCH / 8), NULL, false },
@@ -63,6 +74,81 @@ static const struct attribute_row rows[ATTRIBUTES] = {
 		false },
 	[ALLOW_CARTRIDGE] = { "cartridge", "Bead from a cartridge", BLOCK_ALLOW,
 		LENGTH(INCHES(1), METRES(1000)), IS_LENGTH(INCHES(360)), NULL, false },
+	[ALLOW_TOPSOIL] = { "topsoil", "Topsoil that is there", BLOCK_ALLOW, DEPTH, IS_LENGTH(0), NULL,
+		false },
+	[ALLOW_SOD] = { "sod", "Sod that is there", BLOCK_ALLOW, DEPTH, IS_LENGTH(INCHES(2)), NULL,
+		false },
+	[ALLOW_SUBSOIL] = { "subsoil", "What is below", BLOCK_ALLOW, CHOICE(subsoil_words),
+		IS_NUMBER(SUBSOIL_LOAM), NULL, false },
+	[ALLOW_FROST] = { "frost", "Frost goes down to", BLOCK_ALLOW, DEPTH, IS_LENGTH(0), NULL, false },
+	[ALLOW_HELD] = { "held", "Held sides of plan", BLOCK_ALLOW, { .kind = VALUE_SIDES },
+		IS_NUMBER(0), NULL, false },
+	[ALLOW_TAMPER] = { "tamper", "Tamped by", BLOCK_ALLOW, CHOICE(tamper_words),
+		IS_NUMBER(TAMPER_PLATE), NULL, false },
+	[ALLOW_SWELL_TOPSOIL] = { "swell-topsoil", "Swell of topsoil", BLOCK_ALLOW, PERCENT,
+		IS_NUMBER(PERCENTS(25)), NULL, false },
+	[ALLOW_SWELL_LOAM] = { "swell-loam", "Swell of loam", BLOCK_ALLOW, PERCENT,
+		IS_NUMBER(PERCENTS(25)), NULL, false },
+	[ALLOW_SWELL_CLAY] = { "swell-clay", "Swell of clay", BLOCK_ALLOW, PERCENT,
+		IS_NUMBER(PERCENTS(40)), NULL, false },
+	[ALLOW_SWELL_SAND] = { "swell-sand", "Swell of sand", BLOCK_ALLOW, PERCENT,
+		IS_NUMBER(PERCENTS(12)), NULL, false },
+	[ALLOW_COMPACTION_FINES] = { "compaction-fines", "Loose to tamped, fines", BLOCK_ALLOW, FACTOR,
+		IS_NUMBER(MILLION * 6 / 5), NULL, false },
+	[ALLOW_COMPACTION_CLEAN] = { "compaction-clean", "Loose to tamped, clean", BLOCK_ALLOW, FACTOR,
+		IS_NUMBER(MILLION * 21 / 20), NULL, false },
+	[ALLOW_STONE_SPARE] = { "stone-spare", "Stone as spare", BLOCK_ALLOW, PERCENT,
+		IS_NUMBER(PERCENTS(5)), NULL, false },
+	[ALLOW_TURF_SPARE] = { "turf-spare", "Turf as spare", BLOCK_ALLOW, PERCENT,
+		IS_NUMBER(PERCENTS(5)), NULL, false },
+	[ALLOW_SEED] = { "seed", "Seed sown", BLOCK_ALLOW, AMOUNT(QUANTITY_RATE),
+		IS_AMOUNT(6, AMOUNT_LB_1000_SQ_FT), NULL, false },
+	[ALLOW_DENSITY_STONE] = { "density-stone", "Density of stone", BLOCK_ALLOW, DENSITY,
+		IS_AMOUNT(2700, AMOUNT_LB_CU_YD), NULL, false },
+	[ALLOW_DENSITY_SOIL] = { "density-soil", "Density of soil", BLOCK_ALLOW, DENSITY,
+		IS_AMOUNT(2000, AMOUNT_LB_CU_YD), NULL, false },
+	[ALLOW_DENSITY_COMPOST] = { "density-compost", "Density of compost", BLOCK_ALLOW, DENSITY,
+		IS_AMOUNT(1100, AMOUNT_LB_CU_YD), NULL, false },
+	[ALLOW_DENSITY_MULCH] = { "density-mulch", "Density of mulch", BLOCK_ALLOW, DENSITY,
+		IS_AMOUNT(600, AMOUNT_LB_CU_YD), NULL, false },
+	[ALLOW_DENSITY_SPOIL] = { "density-spoil", "Density of spoil", BLOCK_ALLOW, DENSITY,
+		IS_AMOUNT(2100, AMOUNT_LB_CU_YD), NULL, false },
+	[ALLOW_BARROW_VOLUME] = { "barrow-volume", "A barrow holds", BLOCK_ALLOW,
+		AMOUNT(QUANTITY_VOLUME), IS_AMOUNT(6, AMOUNT_CU_FT), NULL, false },
+	[ALLOW_BARROW_WEIGHT] = { "barrow-weight", "A barrow carries", BLOCK_ALLOW,
+		AMOUNT(QUANTITY_WEIGHT), IS_AMOUNT(300, AMOUNT_LB), NULL, false },
+	[ALLOW_PICKUP_WEIGHT] = { "pickup-weight", "A pickup carries", BLOCK_ALLOW,
+		AMOUNT(QUANTITY_WEIGHT), IS_AMOUNT(1500, AMOUNT_LB), NULL, false },
+	[ALLOW_TRUCK_VOLUME] = { "truck-volume", "A truck holds", BLOCK_ALLOW,
+		AMOUNT(QUANTITY_VOLUME), IS_AMOUNT(10, AMOUNT_CU_YD), NULL, false },
+	[ALLOW_TRUCK_WEIGHT] = { "truck-weight", "A truck carries", BLOCK_ALLOW,
+		AMOUNT(QUANTITY_WEIGHT), IS_AMOUNT(20000, AMOUNT_LB), NULL, false },
+	[ALLOW_TRUCK_STEP] = { "truck-step", "Bulk is sold in steps", BLOCK_ALLOW,
+		AMOUNT(QUANTITY_VOLUME),
+		{ .set = true, .as.amount = { MILLION / 2, AMOUNT_CU_YD } }, NULL, false },
+	[ALLOW_FABRIC_WIDTH] = { "fabric-width", "Fabric roll, width", BLOCK_ALLOW,
+		LENGTH(INCHES(12), METRES(10)), IS_LENGTH(INCHES(72)), NULL, false },
+	[ALLOW_FABRIC_LENGTH] = { "fabric-length", "Fabric roll, length", BLOCK_ALLOW,
+		LENGTH(METRES(1), METRES(1000)), IS_LENGTH(INCHES(1200)), NULL, false },
+	[ALLOW_FABRIC_LAP] = { "fabric-lap", "Fabric, side lap", BLOCK_ALLOW,
+		LENGTH(0, INCHES(36)), IS_LENGTH(INCHES(6)), NULL, false },
+	[ALLOW_FABRIC_END_LAP] = { "fabric-end-lap", "Fabric, end lap", BLOCK_ALLOW,
+		LENGTH(0, INCHES(36)), IS_LENGTH(INCHES(12)), NULL, false },
+	[ALLOW_FABRIC_OFFCUT] = { "fabric-offcut", "Fabric offcut kept", BLOCK_ALLOW,
+		LENGTH(INCHES(1), METRES(10)), IS_LENGTH(INCHES(36)), NULL, false },
+	[ALLOW_FABRIC_PINS] = { "fabric-pins", "Fabric pins apart", BLOCK_ALLOW,
+		LENGTH(INCHES(1), METRES(10)), IS_LENGTH(INCHES(36)), NULL, false },
+	[ALLOW_LINER_TURN] = { "liner-turn", "Liner turned under", BLOCK_ALLOW,
+		LENGTH(0, METRES(1)), IS_LENGTH(INCHES(6)), NULL, false },
+	[ALLOW_EDGING_PIECE] = { "edging-piece", "Edging, a piece", BLOCK_ALLOW,
+		LENGTH(INCHES(1), METRES(30)), IS_LENGTH(INCHES(96)), NULL, false },
+	[ALLOW_EDGING_SPIKE] = { "edging-spike", "Edging spikes apart", BLOCK_ALLOW,
+		LENGTH(INCHES(1), METRES(10)), IS_LENGTH(INCHES(24)), NULL, false },
+	[ALLOW_CONCRETE_BAG] = { "concrete-bag", "Concrete from a bag", BLOCK_ALLOW,
+		AMOUNT(QUANTITY_VOLUME), { .set = true, .as.amount = { MILLION * 3 / 5, AMOUNT_CU_FT } },
+		NULL, false },
+	[ALLOW_POST_STOCK] = { "post-stock", "Posts sold in steps", BLOCK_ALLOW,
+		LENGTH(INCHES(1), METRES(3)), IS_LENGTH(INCHES(12)), NULL, false },
 
 	[BED_BUILD] = { "build", "Built", BLOCK_BED, CHOICE(build_words), IS_NUMBER(BUILD_RAISED),
 		NULL, false },
@@ -70,8 +156,7 @@ static const struct attribute_row rows[ATTRIBUTES] = {
 		{ .kind = VALUE_SIZE, .least = INCHES(1), .most = METRES(2) },
 		{ .set = true, .as.size = { INCHES(16), INCHES(8), INCHES(6) } }, NULL, false },
 	[BED_DENSITY] = { "density", "Density of the block", BLOCK_BED,
-		{ .kind = VALUE_DENSITY, .least = MILLION, .most = 10000 * MILLION },
-		{ .set = true, .as.density = { 135 * MILLION, DENSITY_LB_CU_FT } }, NULL, false },
+		DENSITY, IS_AMOUNT(135, AMOUNT_LB_CU_FT), NULL, false },
 	[BED_COURSES] = { "courses", "Courses", BLOCK_BED, COUNT(1, 40), IS_NUMBER(3), NULL, false },
 	[BED_CAP] = { "cap", "Cap", BLOCK_BED,
 		{ .kind = VALUE_CAP, .least = INCHES(1), .most = METRES(2) },
@@ -82,6 +167,10 @@ static const struct attribute_row rows[ATTRIBUTES] = {
 		IS_NUMBER(INSIDE_UNDUG), NULL, false },
 	[BED_BASE] = { "base", "Base under the wall", BLOCK_BED, DEPTH, IS_LENGTH(INCHES(4)), NULL,
 		false },
+	[BED_REACH] = { "reach", "Base past the wall", BLOCK_BED, LENGTH(0, METRES(1)),
+		IS_LENGTH(INCHES(6)), NULL, false },
+	[BED_LINER] = { "liner", "Liner inside", BLOCK_BED, CHOICE(yes_words), IS_NUMBER(CHOICE_YES),
+		NULL, false },
 	[BED_FREEBOARD] = { "freeboard", "Freeboard", BLOCK_BED, DEPTH,
 		IS_LENGTH(INCHES(3) / 2), NULL, false },
 	[BED_MULCH] = { "mulch", "Mulch", BLOCK_BED, DEPTH, IS_LENGTH(INCHES(2)), NULL, false },
@@ -91,19 +180,50 @@ static const struct attribute_row rows[ATTRIBUTES] = {
 		false },
 	[BED_AMEND] = { "amend", "Amendment dug in", BLOCK_BED, DEPTH, IS_LENGTH(INCHES(2)), NULL,
 		false },
-	[BED_REPLACE] = { "replace", "Soil replaced", BLOCK_BED, CHOICE(replace_words),
-		IS_NUMBER(REPLACE_NO), NULL, false },
+	[BED_REPLACE] = { "replace", "Soil replaced", BLOCK_BED, CHOICE(yes_words),
+		IS_NUMBER(CHOICE_NO), NULL, false },
 
 	[PATH_BASE] = { "base", "Base", BLOCK_PATH, DEPTH, IS_LENGTH(INCHES(4)), NULL, false },
 	[PATH_SURFACE] = { "surface", "Surface", BLOCK_PATH, DEPTH, IS_LENGTH(INCHES(3) / 2), NULL,
 		false },
+	[PATH_STONE] = { "stone", "Stone of the surface", BLOCK_PATH, CHOICE(grading_words),
+		IS_NUMBER(STONE_FINES), NULL, false },
+	[PATH_FABRIC] = { "fabric", "Fabric underneath", BLOCK_PATH, CHOICE(yes_words),
+		IS_NUMBER(CHOICE_YES), NULL, false },
+	[PATH_EDGING] = { "edging", "Edging along it", BLOCK_PATH, CHOICE(yes_words),
+		IS_NUMBER(CHOICE_YES), NULL, false },
 	[LAWN_COVER] = { "cover", "Cover", BLOCK_LAWN, CHOICE(cover_words), IS_NUMBER(COVER_TURF),
 		NULL, false },
 	[LAWN_TOPSOIL] = { "topsoil", "Topsoil", BLOCK_LAWN, DEPTH, IS_LENGTH(INCHES(2)), NULL,
 		false },
+	[LAWN_THICKNESS] = { "thickness", "Thickness of turf", BLOCK_LAWN, DEPTH,
+		IS_LENGTH(INCHES(3) / 4), NULL, false },
 	[FIXTURE_HEIGHT] = { "height", "Height", BLOCK_FIXTURE, LENGTH(0, METRES(30)), IS_LENGTH(0),
 		NULL, false },
 	[FIXTURE_BASE] = { "base", "Base", BLOCK_FIXTURE, DEPTH, IS_LENGTH(INCHES(4)), NULL, false },
+
+	[FENCE_HEIGHT] = { "height", "Height", BLOCK_FENCE, LENGTH(INCHES(12), METRES(4)),
+		IS_LENGTH(INCHES(36)), NULL, false },
+	[FENCE_SECTION] = { "section", "Post to post, centres", BLOCK_FENCE,
+		LENGTH(INCHES(24), METRES(6)), IS_LENGTH(INCHES(96)), NULL, false },
+	[FENCE_POST] = { "post", "Post, square", BLOCK_FENCE, LENGTH(INCHES(1), INCHES(12)),
+		IS_LENGTH(INCHES(7) / 2), NULL, false },
+	[FENCE_GAP] = { "gap", "Gap below", BLOCK_FENCE, LENGTH(0, INCHES(24)),
+		IS_LENGTH(INCHES(2)), NULL, false },
+	[FENCE_RAILS] = { "rails", "Rails of a panel", BLOCK_FENCE, COUNT(1, 6), IS_NUMBER(2), NULL,
+		false },
+	[FENCE_DEPTH] = { "depth", "Post in the ground", BLOCK_FENCE, LENGTH(INCHES(6), METRES(3)),
+		NO_PRESET, "half the height, 24 in or frost, the largest", false },
+	[FENCE_HOLE] = { "hole", "Hole across", BLOCK_FENCE, LENGTH(INCHES(2), METRES(1)), NO_PRESET,
+		"three posts across", false },
+	[FENCE_GRAVEL] = { "gravel", "Gravel in the hole", BLOCK_FENCE, LENGTH(0, METRES(1)),
+		IS_LENGTH(INCHES(6)), NULL, false },
+	[FENCE_INSET] = { "inset", "In from the boundary", BLOCK_FENCE, LENGTH(0, METRES(1)), NO_PRESET,
+		"half a hole", false },
+	[FENCE_GATE_GAPS] = { "clearance", "Gaps of a gate, in all", BLOCK_FENCE, LENGTH(0, INCHES(12)),
+		IS_LENGTH(INCHES(5) / 4), NULL, false },
+	[FENCE_LEAF] = { "leaf", "Widest leaf of a gate", BLOCK_FENCE, LENGTH(INCHES(12), METRES(3)),
+		IS_LENGTH(INCHES(48)), NULL, false },
 };
 
 /* All other defaults are common practice with no published source. */
@@ -114,21 +234,26 @@ static const char *const sources[ATTRIBUTES] = {
 	[BED_MULCH] = "2 to 3 in over roots: extension advice",
 	[BED_MIX] = "equal topsoil and organic matter: K-State Research and Extension",
 	[PATH_BASE] = "4 in under walks: trade press on paving",
+	[ALLOW_COMPACTION_FINES] = "between 1.15 and 1.25, a common figure quoted from memory",
+	[ALLOW_TURF_SPARE] = "3 to 5 % for trimming: Maryland Turfgrass Council",
+	[ALLOW_DENSITY_COMPOST] = "1,000 to 1,200: municipal composting guideline",
+	[ALLOW_EDGING_SPIKE] = "a spike each 2 ft on walks: supplier's figure",
+	[ALLOW_CONCRETE_BAG] = "an 80 lb bag: supplier's figure",
+	[FENCE_SECTION] = "sections of 6 or 8 ft: newspaper guide, 1994",
 };
 
 static const struct {
 	const char *keyword;
 	enum attribute first, last;
 } blocks[BLOCK_KINDS] = {
-	[BLOCK_HEAD] = { NULL, HEAD_TITLE, HEAD_AXIS },
-	[BLOCK_ALLOW] = { "allow", ALLOW_KERF, ALLOW_CARTRIDGE },
+	[BLOCK_HEAD] = { NULL, HEAD_TITLE, HEAD_PRICES },
+	[BLOCK_ALLOW] = { "allow", ALLOW_KERF, ALLOW_POST_STOCK },
 	[BLOCK_BED] = { "bed", BED_BUILD, BED_REPLACE },
-	[BLOCK_PATH] = { "path", PATH_BASE, PATH_SURFACE },
-	[BLOCK_LAWN] = { "lawn", LAWN_COVER, LAWN_TOPSOIL },
+	[BLOCK_PATH] = { "path", PATH_BASE, PATH_EDGING },
+	[BLOCK_LAWN] = { "lawn", LAWN_COVER, LAWN_THICKNESS },
 	[BLOCK_FIXTURE] = { "fixture", FIXTURE_HEIGHT, FIXTURE_BASE },
+	[BLOCK_FENCE] = { "fence", FENCE_HEIGHT, FENCE_LEAF },
 };
-
-_Static_assert(BED_REPLACE - BED_BUILD < BLOCK_VALUES_MOST, "the longest block fits");
 
 const struct attribute_row *attribute_row(enum attribute a)
 {
@@ -155,6 +280,11 @@ enum attribute block_last(enum block_kind block)
 	return blocks[block].last;
 }
 
+size_t block_attributes(enum block_kind block)
+{
+	return (size_t)(block_last(block) - block_first(block)) + 1;
+}
+
 bool attribute_find(enum block_kind block, const char *word, size_t length, enum attribute *found)
 {
 	for (enum attribute a = block_first(block); a <= block_last(block); a++) {
@@ -168,8 +298,10 @@ bool attribute_find(enum block_kind block, const char *word, size_t length, enum
 
 void block_fini(struct block *block)
 {
-	for (enum attribute a = block_first(block->kind); a <= block_last(block->kind); a++)
+	for (enum attribute a = block_first(block->kind); block->values && a <= block_last(block->kind);
+		a++)
 		value_fini(rows[a].rule.kind, &block->values[a - block_first(block->kind)]);
+	free(block->values);
 	for (size_t i = 0; i < block->notes.count; i++)
 		free(block->notes.texts[i]);
 	free(block->notes.texts);
@@ -181,7 +313,9 @@ struct block block_copy(const struct block *block)
 	struct block copy = { .kind = block->kind };
 	enum attribute first = block_first(block->kind);
 
-	for (enum attribute a = first; a <= block_last(block->kind); a++)
+	if (block->values)
+		copy.values = memory_new(block_attributes(block->kind), sizeof *copy.values);
+	for (enum attribute a = first; block->values && a <= block_last(block->kind); a++)
 		copy.values[a - first] = value_copy(rows[a].rule.kind, &block->values[a - first]);
 	for (size_t i = 0; i < block->notes.count; i++)
 		block_add_note(&copy, memory_string(block->notes.texts[i]));
@@ -197,15 +331,15 @@ bool block_equal(const struct block *a, const struct block *b)
 	for (size_t i = 0; i < a->notes.count; i++)
 		if (strcmp(a->notes.texts[i], b->notes.texts[i]) != 0)
 			return false;
-	for (enum attribute at = first; at <= block_last(a->kind); at++)
-		if (!value_equal(rows[at].rule.kind, &a->values[at - first], &b->values[at - first]))
+	for (enum attribute at = first; (a->values || b->values) && at <= block_last(a->kind); at++)
+		if (!value_equal(rows[at].rule.kind, block_value(a, at), block_value(b, at)))
 			return false;
 	return true;
 }
 
 bool block_is_empty(const struct block *block)
 {
-	for (int i = 0; i < BLOCK_VALUES_MOST; i++)
+	for (size_t i = 0; block->values && i < block_attributes(block->kind); i++)
 		if (block->values[i].set)
 			return false;
 	return block->notes.count == 0;
@@ -222,15 +356,20 @@ void block_add_note(struct block *block, char *text)
 
 const struct value *block_value(const struct block *block, enum attribute a)
 {
+	static const struct value unset = { .set = false };
+
 	assert(rows[a].block == block->kind);
-	return &block->values[a - block_first(block->kind)];
+	return block->values ? &block->values[a - block_first(block->kind)] : &unset;
 }
 
 void block_set(struct block *block, enum attribute a, struct value value)
 {
-	struct value *held = &block->values[a - block_first(block->kind)];
+	struct value *held;
 
 	assert(rows[a].block == block->kind);
+	if (!block->values)
+		block->values = memory_new(block_attributes(block->kind), sizeof *block->values);
+	held = &block->values[a - block_first(block->kind)];
 	value_fini(rows[a].rule.kind, held);
 	*held = value;
 }

@@ -7,28 +7,45 @@
 #include "plot/value.h"
 
 /* Where an attribute stands. */
-enum block_kind { BLOCK_HEAD, BLOCK_ALLOW, BLOCK_BED, BLOCK_PATH, BLOCK_LAWN, BLOCK_FIXTURE };
-enum { BLOCK_KINDS = BLOCK_FIXTURE + 1 };
+enum block_kind { BLOCK_HEAD, BLOCK_ALLOW, BLOCK_BED, BLOCK_PATH, BLOCK_LAWN, BLOCK_FIXTURE,
+	BLOCK_FENCE };
+enum { BLOCK_KINDS = BLOCK_FENCE + 1 };
 
 /* In the order they are written, block by block. */
 enum attribute {
 	HEAD_TITLE, HEAD_UNITS, HEAD_CELL, HEAD_NORTH, HEAD_SITE, HEAD_MIRROR, HEAD_AXIS,
+	HEAD_PRICES,
 	ALLOW_KERF, ALLOW_FIT, ALLOW_SHORTEST, ALLOW_INSIDE, ALLOW_BREAKAGE, ALLOW_SETTLEMENT,
 	ALLOW_BEADS, ALLOW_CARTRIDGE,
+	ALLOW_TOPSOIL, ALLOW_SOD, ALLOW_SUBSOIL, ALLOW_FROST, ALLOW_HELD, ALLOW_TAMPER,
+	ALLOW_SWELL_TOPSOIL, ALLOW_SWELL_LOAM, ALLOW_SWELL_CLAY, ALLOW_SWELL_SAND,
+	ALLOW_COMPACTION_FINES, ALLOW_COMPACTION_CLEAN, ALLOW_STONE_SPARE, ALLOW_TURF_SPARE,
+	ALLOW_SEED, ALLOW_DENSITY_STONE, ALLOW_DENSITY_SOIL, ALLOW_DENSITY_COMPOST,
+	ALLOW_DENSITY_MULCH, ALLOW_DENSITY_SPOIL,
+	ALLOW_BARROW_VOLUME, ALLOW_BARROW_WEIGHT, ALLOW_PICKUP_WEIGHT,
+	ALLOW_TRUCK_VOLUME, ALLOW_TRUCK_WEIGHT, ALLOW_TRUCK_STEP,
+	ALLOW_FABRIC_WIDTH, ALLOW_FABRIC_LENGTH, ALLOW_FABRIC_LAP, ALLOW_FABRIC_END_LAP,
+	ALLOW_FABRIC_OFFCUT, ALLOW_FABRIC_PINS, ALLOW_LINER_TURN, ALLOW_EDGING_PIECE,
+	ALLOW_EDGING_SPIKE, ALLOW_CONCRETE_BAG, ALLOW_POST_STOCK,
 	BED_BUILD, BED_BLOCK, BED_DENSITY, BED_COURSES, BED_CAP, BED_EMBED, BED_INSIDE, BED_BASE,
-	BED_FREEBOARD, BED_MULCH, BED_MIX, BED_PREPARE, BED_AMEND, BED_REPLACE,
-	PATH_BASE, PATH_SURFACE,
-	LAWN_COVER, LAWN_TOPSOIL,
-	FIXTURE_HEIGHT, FIXTURE_BASE
+	BED_REACH, BED_LINER, BED_FREEBOARD, BED_MULCH, BED_MIX, BED_PREPARE, BED_AMEND, BED_REPLACE,
+	PATH_BASE, PATH_SURFACE, PATH_STONE, PATH_FABRIC, PATH_EDGING,
+	LAWN_COVER, LAWN_TOPSOIL, LAWN_THICKNESS,
+	FIXTURE_HEIGHT, FIXTURE_BASE,
+	FENCE_HEIGHT, FENCE_SECTION, FENCE_POST, FENCE_GAP, FENCE_RAILS, FENCE_DEPTH, FENCE_HOLE,
+	FENCE_GRAVEL, FENCE_INSET, FENCE_GATE_GAPS, FENCE_LEAF
 };
-enum { ATTRIBUTES = FIXTURE_BASE + 1, BLOCK_VALUES_MOST = 16 };
+enum { ATTRIBUTES = FENCE_LEAF + 1 };
 
 enum mirror_kind { MIRROR_OFF, MIRROR_LEFT_RIGHT, MIRROR_TOP_BOTTOM, MIRROR_FOUR_WAY,
 	MIRROR_HALF_TURN };
 enum bed_build { BUILD_RAISED, BUILD_LEVEL };
 enum bed_inside { INSIDE_UNDUG, INSIDE_FILLED, INSIDE_BASE };
 enum lawn_cover { COVER_TURF, COVER_SEED, COVER_NONE };
-enum { REPLACE_NO, REPLACE_YES };
+enum { CHOICE_NO, CHOICE_YES };
+enum subsoil { SUBSOIL_LOAM, SUBSOIL_CLAY, SUBSOIL_SAND };
+enum tamper { TAMPER_PLATE, TAMPER_HAND };
+enum stone_grading { STONE_FINES, STONE_CLEAN };
 
 struct attribute_row {
 	const char *keyword;
@@ -50,6 +67,8 @@ const char *block_keyword(enum block_kind block);
 /* First and last attribute of a block. */
 enum attribute block_first(enum block_kind block);
 enum attribute block_last(enum block_kind block);
+/* How many attributes a block has. */
+size_t block_attributes(enum block_kind block);
 /* Finds a keyword in a block; false where the block has none such. */
 bool attribute_find(enum block_kind block, const char *word, size_t length, enum attribute *found);
 
@@ -63,7 +82,7 @@ struct notes {
 struct block {
 	enum block_kind kind;
 	struct notes notes;
-	struct value values[BLOCK_VALUES_MOST]; /* by attribute less block_first */
+	struct value *values; /* by attribute less block_first; NULL while none was ever set */
 };
 
 void block_fini(struct block *block);

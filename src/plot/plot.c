@@ -14,6 +14,9 @@ void details_fini(struct details *details)
 		block_fini(&details->legend[i].block);
 	}
 	free(details->legend);
+	for (size_t i = 0; i < details->fence_count; i++)
+		fence_fini(&details->fences[i]);
+	free(details->fences);
 	*details = (struct details){ .head.kind = BLOCK_HEAD, .allow.kind = BLOCK_ALLOW };
 }
 
@@ -25,6 +28,9 @@ struct details details_copy(const struct details *details)
 		.legend = memory_new(details->legend_count, sizeof *copy.legend),
 		.legend_count = details->legend_count,
 		.legend_capacity = details->legend_count,
+		.fences = memory_new(details->fence_count, sizeof *copy.fences),
+		.fence_count = details->fence_count,
+		.fence_capacity = details->fence_count,
 	};
 
 	for (size_t i = 0; i < details->legend_count; i++) {
@@ -32,12 +38,15 @@ struct details details_copy(const struct details *details)
 		copy.legend[i].name = memory_string(details->legend[i].name);
 		copy.legend[i].block = block_copy(&details->legend[i].block);
 	}
+	for (size_t i = 0; i < details->fence_count; i++)
+		copy.fences[i] = fence_copy(&details->fences[i]);
 	return copy;
 }
 
 bool details_equal(const struct details *a, const struct details *b)
 {
-	if (a->legend_count != b->legend_count || !block_equal(&a->head, &b->head) ||
+	if (a->legend_count != b->legend_count || a->fence_count != b->fence_count ||
+		!block_equal(&a->head, &b->head) ||
 		!block_equal(&a->allow, &b->allow))
 		return false;
 	for (size_t i = 0; i < a->legend_count; i++) {
@@ -48,7 +57,21 @@ bool details_equal(const struct details *a, const struct details *b)
 			!block_equal(&one->block, &other->block))
 			return false;
 	}
+	for (size_t i = 0; i < a->fence_count; i++)
+		if (!fence_equal(&a->fences[i], &b->fences[i]))
+			return false;
 	return true;
+}
+
+struct fence *details_add_fence(struct details *details, char *name)
+{
+	struct fence *fence;
+
+	details->fences = memory_grow(details->fences, details->fence_count, &details->fence_capacity,
+		sizeof *details->fences);
+	fence = &details->fences[details->fence_count++];
+	*fence = (struct fence){ .name = name, .block.kind = BLOCK_FENCE };
+	return fence;
 }
 
 struct entry *details_add_entry(struct details *details, enum plot_class class, char letter,

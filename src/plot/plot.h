@@ -3,7 +3,7 @@
 #ifndef PLOT_PLOT_H
 #define PLOT_PLOT_H
 
-#include "plot/attribute.h"
+#include "plot/fence.h"
 
 /* What the ground can be; open ground is left as it is, boundary is what lies beyond the plan. */
 enum plot_class { CLASS_BED, CLASS_PATH, CLASS_LAWN, CLASS_FIXTURE, CLASS_OPEN, CLASS_BOUNDARY };
@@ -24,6 +24,8 @@ struct details {
 	struct block head, allow;
 	struct entry *legend;
 	size_t legend_count, legend_capacity;
+	struct fence *fences;
+	size_t fence_count, fence_capacity;
 };
 
 /* Row-major letters, OPEN_GROUND or one of the legend's. */
@@ -52,6 +54,9 @@ bool details_equal(const struct details *a, const struct details *b);
 /* Appends an entry, taking over name; its attributes are unset. */
 struct entry *details_add_entry(struct details *details, enum plot_class class, char letter,
 	char *name);
+
+/* Appends a fence without runs, taking over name; its attributes are unset. */
+struct fence *details_add_fence(struct details *details, char *name);
 
 /* Open ground of the given size. */
 void ground_init(struct ground *ground, int columns, int rows);

@@ -79,14 +79,22 @@ static bool read_attribute(struct reader *r, struct scan *s, struct block *block
 	return end_of_line(s, r->d);
 }
 
+/* A longer list of keywords helps nobody: there the manual is named. */
+enum { LISTED_MOST = 20 };
+
 /* Fails at an unknown keyword: lists those of the block, and of all that may follow the head. */
 static bool fail_keyword(struct reader *r, const struct scan *s, size_t start, enum block_kind kind)
 {
 	const char *where = block_keyword(kind);
 	struct text words = TEXT_EMPTY;
 
-	for (enum attribute a = block_first(kind); a <= block_last(kind); a++)
+	for (enum attribute a = block_first(kind); a <= block_last(kind); a++) {
+		if (a - block_first(kind) == LISTED_MOST / 2 && block_last(kind) - a > LISTED_MOST / 2) {
+			text_add_listed(&words, "others in parterre-plot(5)", false);
+			break;
+		}
 		text_add_listed(&words, attribute_row(a)->keyword, false);
+	}
 	if (kind == BLOCK_HEAD) {
 		text_add_listed(&words, block_keyword(BLOCK_ALLOW), false);
 		for (enum plot_class class = CLASS_BED; class <= CLASS_FIXTURE; class++)

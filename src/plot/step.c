@@ -103,7 +103,8 @@ static size_t text_bytes(const char *text)
 /* What a block of the plot takes beside itself. */
 static size_t block_bytes(const struct block *block)
 {
-	size_t bytes = heap_bytes(block->notes.capacity * sizeof *block->notes.texts);
+	size_t bytes = heap_bytes(block->notes.capacity * sizeof *block->notes.texts) +
+		(block->values ? heap_bytes(block_attributes(block->kind) * sizeof *block->values) : 0);
 
 	for (size_t i = 0; i < block->notes.count; i++)
 		bytes += text_bytes(block->notes.texts[i]);
@@ -113,15 +114,27 @@ static size_t block_bytes(const struct block *block)
 	return bytes;
 }
 
+static size_t fence_bytes(const struct fence *fence)
+{
+	size_t bytes = text_bytes(fence->name) + block_bytes(&fence->block) +
+		heap_bytes(fence->run_capacity * sizeof *fence->runs) +
+		heap_bytes(fence->gate_capacity * sizeof *fence->gates);
+
+	return bytes + fence->run_count * heap_bytes(FENCE_POINTS_MOST * sizeof(struct place));
+}
+
 static size_t details_bytes(const struct details *details)
 {
 	size_t bytes = heap_bytes(sizeof *details) + block_bytes(&details->head) +
 		block_bytes(&details->allow) +
-		heap_bytes(details->legend_capacity * sizeof *details->legend);
+		heap_bytes(details->legend_capacity * sizeof *details->legend) +
+		heap_bytes(details->fence_capacity * sizeof *details->fences);
 
 	for (size_t i = 0; i < details->legend_count; i++)
 		bytes += text_bytes(details->legend[i].name) +
 			block_bytes(&details->legend[i].block);
+	for (size_t i = 0; i < details->fence_count; i++)
+		bytes += fence_bytes(&details->fences[i]);
 	return bytes;
 }
 

@@ -4,8 +4,6 @@
 #include <stdlib.h>
 #include <string.h>
 
-static const double KG_M3_PER_LB_CU_FT = 0.45359237 / 0.028316846592;
-
 enum { DECIMAL_PLACES = 6, SHARE_PLACES = 3, SHARE_MOST = 1000 * 1000 };
 
 bool size_equal(const struct size *a, const struct size *b)
@@ -18,13 +16,6 @@ bool size_is_none(const struct size *size)
 	return size->along == 0;
 }
 
-double density_si(const struct density *density)
-{
-	double number = (double)density->millionths / (double)MILLION;
-
-	return density->unit == DENSITY_KG_M3 ? number : number * KG_M3_PER_LB_CU_FT;
-}
-
 /* ---- Reading ---------------------------------------------------------------------------------- */
 
 static bool out_of_range(const struct scan *s, size_t start, const struct value_rule *rule,
@@ -34,8 +25,8 @@ static bool out_of_range(const struct scan *s, size_t start, const struct value_
 	struct value most = { .set = true, .as.number = rule->most };
 	struct text words = TEXT_EMPTY;
 
-	if (rule->kind == VALUE_DENSITY) {
-		text_add(&words, "1 to 10000 lb/cu ft or kg/m3");
+	if (rule->kind == VALUE_AMOUNT) {
+		amount_write_range(&words, rule->quantity, rule->least, rule->most);
 	} else {
 		value_write(&words, rule, &least, units);
 		text_add(&words, " to ");
@@ -170,26 +161,13 @@ static bool cap_value(struct scan *s, const struct value_rule *rule, enum units 
 	return true;
 }
 
-static bool density_value(struct scan *s, const struct value_rule *rule, enum units units,
+static bool amount_value(struct scan *s, const struct value_rule *rule, enum units units,
 	struct value *out, struct diag *d)
 {
-	struct density *density = &out->as.density;
-	size_t start = s->at, length;
-	const char *word;
+	size_t start = s->at;
 
-	scan_blanks(s);
-	if (!scan_decimal(s, DECIMAL_PLACES, &density->millionths))
-		return scan_fail(s, start, d, "a density such as 135 lb/cu ft or 2150 kg/m3");
-	word = scan_word(s, &length);
-	if (scan_word_is(word, length, "kg/m3")) {
-		density->unit = DENSITY_KG_M3;
-	} else if (scan_word_is(word, length, "lb/cu") &&
-		(word = scan_word(s, &length), scan_word_is(word, length, "ft"))) {
-		density->unit = DENSITY_LB_CU_FT;
-	} else {
-		return scan_fail(s, start, d, "a density such as 135 lb/cu ft or 2150 kg/m3");
-	}
-	return in_range(rule, density->millionths) || out_of_range(s, start, rule, units, d);
+	return amount_scan(s, rule->quantity, &out->as.amount, d) &&
+		(in_range(rule, out->as.amount.millionths) || out_of_range(s, start, rule, units, d));
 }
 
 /* Lower-case words joined by single hyphens. */
@@ -262,6 +240,43 @@ static bool place_value(struct scan *s, struct value *out, struct diag *d)
 	return true;
 }
 
+static const char *const side_words[] = { "left", "top", "right", "bottom" };
+enum { PLAN_SIDES = sizeof side_words / sizeof *side_words };
+
+/* The bit of the side that the word names; 0 where it names none. */
+static int64_t side_of(const char *word, size_t length)
+{
+	for (int i = 0; i < PLAN_SIDES; i++)
+		if (scan_word_is(word, length, side_words[i]))
+			return INT64_C(1) << i;
+	return 0;
+}
+
+static bool sides_value(struct scan *s, struct value *out, struct diag *d)
+{
+	struct scan ahead = *s;
+	size_t length;
+	const char *word = scan_word(&ahead, &length);
+
+	out->as.number = 0;
+	if (scan_word_is(word, length, "none")) {
+		*s = ahead;
+		return true;
+	}
+	do {
+		size_t start = s->at;
+		int64_t side;
+
+		word = scan_word(s, &length);
+		side = side_of(word, length);
+		if (side == 0 || (out->as.number & side))
+			return scan_fail(s, start, d,
+				"none, or sides of the plan, each once: left, top, right, bottom");
+		out->as.number |= side;
+	} while (scan_take(s, ','));
+	return true;
+}
+
 static bool scan_kind(struct scan *s, const struct value_rule *rule, enum units units,
 	struct value *out, struct diag *d)
 {
@@ -286,12 +301,14 @@ static bool scan_kind(struct scan *s, const struct value_rule *rule, enum units 
 		return size_value(s, rule, units, out, d);
 	case VALUE_CAP:
 		return cap_value(s, rule, units, out, d);
-	case VALUE_DENSITY:
-		return density_value(s, rule, units, out, d);
+	case VALUE_AMOUNT:
+		return amount_value(s, rule, units, out, d);
 	case VALUE_MIX:
 		return mix_value(s, out, d);
 	case VALUE_PLACE:
 		return place_value(s, out, d);
+	case VALUE_SIDES:
+		return sides_value(s, out, d);
 	}
 	return false;
 }
@@ -323,6 +340,20 @@ static void mix_write(struct text *out, const struct mix *mix)
 	for (int i = 0; i < mix->count; i++) {
 		text_print(out, "%s%s ", i ? ", " : "", mix->parts[i].name);
 		text_add_decimal(out, mix->parts[i].thousandths, SHARE_PLACES);
+	}
+}
+
+static void sides_write(struct text *out, int64_t sides)
+{
+	const char *between = "";
+
+	if (sides == 0)
+		text_add(out, "none");
+	for (int i = 0; i < PLAN_SIDES; i++) {
+		if (sides >> i & 1) {
+			text_print(out, "%s%s", between, side_words[i]);
+			between = ", ";
+		}
 	}
 }
 
@@ -359,15 +390,17 @@ void value_write(struct text *out, const struct value_rule *rule, const struct v
 	case VALUE_SIZE:
 		size_write(out, &value->as.size, units);
 		break;
-	case VALUE_DENSITY:
-		text_add_decimal(out, value->as.density.millionths, DECIMAL_PLACES);
-		text_add(out, value->as.density.unit == DENSITY_KG_M3 ? " kg/m3" : " lb/cu ft");
+	case VALUE_AMOUNT:
+		amount_write(out, &value->as.amount);
 		break;
 	case VALUE_MIX:
 		mix_write(out, value->as.mix);
 		break;
 	case VALUE_PLACE:
 		text_print(out, "%d,%d", value->as.place.x, value->as.place.y);
+		break;
+	case VALUE_SIDES:
+		sides_write(out, value->as.number);
 		break;
 	}
 }
@@ -430,13 +463,14 @@ bool value_equal(enum value_kind kind, const struct value *a, const struct value
 	case VALUE_DECIMAL:
 	case VALUE_PERCENT:
 	case VALUE_CHOICE:
+	case VALUE_SIDES:
 		return a->as.number == b->as.number;
 	case VALUE_SIZE:
 	case VALUE_CAP:
 		return size_equal(&a->as.size, &b->as.size);
-	case VALUE_DENSITY:
-		return a->as.density.millionths == b->as.density.millionths &&
-			a->as.density.unit == b->as.density.unit;
+	case VALUE_AMOUNT:
+		return a->as.amount.millionths == b->as.amount.millionths &&
+			a->as.amount.unit == b->as.amount.unit;
 	case VALUE_MIX:
 		return mix_equal(a->as.mix, b->as.mix);
 	case VALUE_PLACE:

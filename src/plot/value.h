@@ -3,6 +3,7 @@
 #define PLOT_VALUE_H
 
 #include "base/length.h"
+#include "plot/amount.h"
 
 #include <stdbool.h>
 
@@ -15,25 +16,19 @@ enum value_kind {
 	VALUE_CHOICE,  /* index into the attribute's words */
 	VALUE_SIZE,    /* of a block */
 	VALUE_CAP,     /* a size, or none: all three lengths 0 */
-	VALUE_DENSITY,
+	VALUE_AMOUNT, /* a number with a unit of its quantity */
 	VALUE_MIX,
-	VALUE_PLACE
+	VALUE_PLACE,
+	VALUE_SIDES    /* of the plan: none, or some of left, top, right, bottom */
 };
-
-#define MILLION INT64_C(1000000)
 
 /* A block as laid, joints included: along the wall, across it, up. */
 struct size {
 	nm along, across, up;
 };
 
-enum density_unit { DENSITY_LB_CU_FT, DENSITY_KG_M3 };
-
-/* Kept in the unit it was given in. */
-struct density {
-	int64_t millionths;
-	enum density_unit unit;
-};
+/* Sides of the plan, added up. */
+enum plan_side { SIDE_LEFT = 1, SIDE_TOP = 2, SIDE_RIGHT = 4, SIDE_BOTTOM = 8 };
 
 enum { MIX_PARTS_MOST = 8, MIX_NAME_MOST = 60 };
 
@@ -57,9 +52,9 @@ struct value {
 	union {
 		const char *text;
 		nm length;
-		int64_t number; /* count, millionths, index of a choice */
+		int64_t number; /* count, millionths, index of a choice, sides of the plan */
 		struct size size;
-		struct density density;
+		struct amount amount;
 		const struct mix *mix;
 		struct place place;
 	} as;
@@ -69,10 +64,11 @@ struct value {
 struct value_rule {
 	enum value_kind kind;
 	/* Least and most: nanometres, counts, millionths, millionths of a percent, characters, or
-	 * millionths of the density unit; unused for choices, mixes and places. */
+	 * millionths of whatever unit an amount has; unused for choices, mixes, places and sides. */
 	int64_t least, most;
 	const char *const *words; /* of a choice, NULL at the end */
 	bool is_signed;           /* a decimal that may have a minus */
+	enum quantity quantity;   /* of an amount */
 };
 
 /* Reads a value and checks its range; the scan may go on behind it. *out owns what it holds. False
@@ -91,7 +87,5 @@ bool value_equal(enum value_kind kind, const struct value *a, const struct value
 
 bool size_equal(const struct size *a, const struct size *b);
 bool size_is_none(const struct size *size);
-/* Kilograms a cubic metre. */
-double density_si(const struct density *density);
 
 #endif

@@ -91,7 +91,7 @@ static int takeoff(const struct request *request, const struct plot *plot)
 	struct takeoff result;
 	int status;
 
-	takeoff_compute(&result, &arena, plot);
+	takeoff_compute(&result, &arena, plot, NULL);
 	if (request->json)
 		report_json(&bytes, plot, &result);
 	else

@@ -87,7 +87,7 @@ static void level_row(struct table *table, const struct sheet *sheet, int region
 {
 	const struct takeoff *takeoff = sheet->takeoff;
 	const struct region *bed = &takeoff->survey.regions[region];
-	bool is_replaced = block_number(&bed->entry->block, BED_REPLACE) == REPLACE_YES;
+	bool is_replaced = block_number(&bed->entry->block, BED_REPLACE) == CHOICE_YES;
 
 	bed_cells(table, sheet, region);
 	show_area(table_cell(table), survey_area(bed->cells, takeoff->survey.cell), sheet->units);

@@ -15,7 +15,7 @@ static const char *what(const struct takeoff *takeoff, const struct fill *fill)
 
 	if (takeoff_is_raised(bed))
 		return "Soil";
-	return block_number(&bed->entry->block, BED_REPLACE) == REPLACE_YES ? "Soil replaced" :
+	return block_number(&bed->entry->block, BED_REPLACE) == CHOICE_YES ? "Soil replaced" :
 		"Amended";
 }
 

@@ -93,7 +93,7 @@ void editor_refresh(struct editor *editor)
 		return;
 	editor->is_stale = false;
 	arena_clear(&editor->arena);
-	takeoff_compute(&editor->takeoff, &editor->arena, &editor->plot);
+	takeoff_compute(&editor->takeoff, &editor->arena, &editor->plot, NULL);
 	mirror = mirror_of(&editor->plot);
 	editor->faults = mirror_faults(&mirror, &editor->plot.ground);
 	pages_update(&editor->pages, &editor->takeoff, &editor->plot);

@@ -62,15 +62,19 @@ static const char *const *lengths_of(const struct asked *asked)
 
 static const char *const *units_of(const struct asked *asked)
 {
-	static const char *const densities[][2] = { [UNITS_IMPERIAL] = { "lb/cu ft", NULL },
-		[UNITS_METRIC] = { "kg/m3", NULL } };
+	static const char *const amounts[][2][3] = {
+		[QUANTITY_DENSITY] = { { "lb/cu ft", "lb/cu yd", NULL }, { "kg/m3", NULL } },
+		[QUANTITY_VOLUME] = { { "cu ft", "cu yd", NULL }, { "L", "m3", NULL } },
+		[QUANTITY_WEIGHT] = { { "lb", NULL }, { "kg", NULL } },
+		[QUANTITY_RATE] = { { "lb/1000 sq ft", NULL }, { "g/m2", NULL } },
+	};
 	static const char *const percents[] = { "%", NULL }, *const none[] = { NULL };
 	enum value_kind kind = asked->rule->kind;
 
 	if (kind == VALUE_LENGTH || kind == VALUE_SIZE || kind == VALUE_CAP)
 		return lengths_of(asked);
-	if (kind == VALUE_DENSITY)
-		return densities[asked->units];
+	if (kind == VALUE_AMOUNT)
+		return amounts[asked->rule->quantity][asked->units];
 	return kind == VALUE_PERCENT ? percents : none;
 }
 
@@ -78,11 +82,22 @@ bool offer_units(const struct asked *asked, const char *typed, struct text *out)
 {
 	const char *const *units = units_of(asked);
 
+<<<<<<< HEAD
 	for (const char *const *unit = units; *unit; unit++) {
 		text_clear(out);
 		units_add(out, typed, *unit);
 		if (strcmp(out->bytes, typed) != 0 && is_good(asked, out))
 			return true;
+=======
+	for (const char *const *unit = units_of(rule, units); *unit && !is_found; unit++) {
+		struct text words = TEXT_EMPTY;
+
+		units_add(&words, typed, *unit);
+		is_found = strcmp(words.bytes, typed) != 0 && is_good(rule, units, &words);
+		if (is_found)
+			text_add(out, words.bytes);
+		text_fini(&words);
+>>>>>>> d538929 (Give every trade its attributes, and fences a place in the model)
 	}
 	text_clear(out);
 	if (*units)

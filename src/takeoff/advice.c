@@ -128,8 +128,8 @@ void advice_find(struct advice *out, struct arena *arena, const struct plot *plo
 	const struct takeoff *takeoff, const struct wall *wall)
 {
 	const struct region *bed = &takeoff->survey.regions[wall->region];
-	const struct trial trial = { arena, side_book_new(arena), wall_masonry(plot, wall->bed),
-		block_length(&plot->details.allow, ALLOW_INSIDE) };
+	const struct trial trial = { arena, side_book_new(arena), wall_masonry(takeoff, wall->bed),
+		block_length(takeoff->allow, ALLOW_INSIDE) };
 	struct place size = { bed->most.x - bed->left + 1, bed->most.y - bed->first_cell.y + 1 };
 	struct outline outline;
 	const struct room room = { &takeoff->survey, wall->region, &outline };

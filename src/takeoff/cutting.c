@@ -104,7 +104,7 @@ static struct cutting cut_need(struct arena *arena, const struct need *need,
 	return cutting;
 }
 
-void cutting_plan(struct takeoff *takeoff, struct arena *arena, const struct plot *plot)
+void cutting_plan(struct takeoff *takeoff, struct arena *arena)
 {
 	struct needs needs = { NULL, 0, 0 };
 	struct cutting *cuttings;
@@ -112,7 +112,7 @@ void cutting_plan(struct takeoff *takeoff, struct arena *arena, const struct plo
 	gather(&needs, takeoff);
 	cuttings = arena_new(arena, needs.count, sizeof *cuttings);
 	for (size_t i = 0; i < needs.count; i++) {
-		cuttings[i] = cut_need(arena, &needs.list[i], &plot->details.allow);
+		cuttings[i] = cut_need(arena, &needs.list[i], takeoff->allow);
 		free(needs.list[i].batches);
 	}
 	takeoff->cuttings = cuttings;

@@ -8,6 +8,6 @@
 #include "takeoff/takeoff.h"
 
 /* Fills cuttings of *takeoff from its walls. */
-void cutting_plan(struct takeoff *takeoff, struct arena *arena, const struct plot *plot);
+void cutting_plan(struct takeoff *takeoff, struct arena *arena);
 
 #endif

@@ -53,9 +53,9 @@ static double volume(double area, nm depth)
 	return area * (double)depth / (double)NM_PER_M;
 }
 
-static double with_settlement(const struct plot *plot, double soil)
+static double with_settlement(const struct takeoff *takeoff, double soil)
 {
-	double percent = (double)block_number(&plot->details.allow, ALLOW_SETTLEMENT) / (double)MILLION;
+	double percent = (double)block_number(takeoff->allow, ALLOW_SETTLEMENT) / (double)MILLION;
 
 	return soil * (1 + percent / 100);
 }
@@ -105,7 +105,7 @@ static void mulch_fill(struct fill *row, const struct block *bed, double area)
 static void refill(struct fills *fills, struct fill *row, const struct block *bed, double area)
 {
 	row->soil = volume(area, row->soil_depth);
-	row->order = with_settlement(fills->plot, row->soil);
+	row->order = with_settlement(fills->takeoff, row->soil);
 	order_share(row, block_effective(bed, BED_MIX)->as.mix, false);
 }
 
@@ -154,7 +154,7 @@ static void level_fill(struct fills *fills, int region, const struct block *bed)
 {
 	const struct region *at = &fills->takeoff->survey.regions[region];
 	double area = survey_area(at->cells, fills->takeoff->survey.cell);
-	bool is_replaced = block_number(bed, BED_REPLACE) == REPLACE_YES;
+	bool is_replaced = block_number(bed, BED_REPLACE) == CHOICE_YES;
 	struct fill *row = row_add(fills, region);
 
 	row->soil_depth = block_length(bed, is_replaced ? BED_PREPARE : BED_AMEND);

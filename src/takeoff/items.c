@@ -34,10 +34,10 @@ static const char *percent_note(struct arena *arena, int64_t millionths, const c
 	return note;
 }
 
-static void add_blocks(struct items *items, const struct takeoff *takeoff, const struct plot *plot)
+static void add_blocks(struct items *items, const struct takeoff *takeoff)
 {
 	const char *note = percent_note(items->arena,
-		block_number(&plot->details.allow, ALLOW_BREAKAGE), "breakage");
+		block_number(takeoff->allow, ALLOW_BREAKAGE), "breakage");
 
 	for (int i = 0; i < takeoff->cutting_count; i++) {
 		const struct cutting *cutting = &takeoff->cuttings[i];
@@ -54,7 +54,7 @@ static void add_blocks(struct items *items, const struct takeoff *takeoff, const
 static void add_adhesive(struct items *items, const struct takeoff *takeoff,
 	const struct plot *plot)
 {
-	nm cartridge = block_length(&plot->details.allow, ALLOW_CARTRIDGE);
+	nm cartridge = block_length(takeoff->allow, ALLOW_CARTRIDGE);
 	struct text bead_words = TEXT_EMPTY;
 	double bead = 0;
 
@@ -95,11 +95,11 @@ static struct item *soil_row(struct items *items, size_t first, const char *name
 		.label = part_label(items->arena, name), .unit = UNIT_M3 });
 }
 
-static void add_soil(struct items *items, const struct takeoff *takeoff, const struct plot *plot)
+static void add_soil(struct items *items, const struct takeoff *takeoff)
 {
 	size_t first = items->count;
 	const char *note = percent_note(items->arena,
-		block_number(&plot->details.allow, ALLOW_SETTLEMENT), "settlement");
+		block_number(takeoff->allow, ALLOW_SETTLEMENT), "settlement");
 
 	for (int i = 0; i < takeoff->fill_count; i++) {
 		const struct fill *fill = &takeoff->fills[i];
@@ -133,9 +133,9 @@ void items_compute(struct takeoff *takeoff, struct arena *arena, const struct pl
 {
 	struct items items = { .arena = arena };
 
-	add_blocks(&items, takeoff, plot);
+	add_blocks(&items, takeoff);
 	add_adhesive(&items, takeoff, plot);
-	add_soil(&items, takeoff, plot);
+	add_soil(&items, takeoff);
 	add_mulch(&items, takeoff);
 	takeoff->items = items.rows;
 	takeoff->item_count = (int)items.count;

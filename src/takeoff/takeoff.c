@@ -31,15 +31,33 @@ static void areas_compute(struct takeoff *takeoff, struct arena *arena, const st
 	takeoff->area_count = (int)count;
 }
 
-void takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot *plot)
+/* The plot's own values go before the book's. Nothing in the result is owned. */
+static const struct block *allow_in_force(struct arena *arena, const struct plot *plot,
+	const struct book *book)
+{
+	struct block *allow = arena_new(arena, 1, sizeof *allow);
+
+	*allow = (struct block){ .kind = BLOCK_ALLOW,
+		.values = arena_new(arena, block_attributes(BLOCK_ALLOW), sizeof *allow->values) };
+	for (enum attribute a = block_first(BLOCK_ALLOW); a <= block_last(BLOCK_ALLOW); a++) {
+		const struct value *own = block_value(&plot->details.allow, a);
+
+		allow->values[a - block_first(BLOCK_ALLOW)] =
+			own->set || !book ? *own : *block_value(&book->allow, a);
+	}
+	return allow;
+}
+
+void takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot *plot,
+	const struct book *book)
 {
 	struct snag_list snags = { .arena = arena };
 
-	*out = (struct takeoff){ .complete = true };
+	*out = (struct takeoff){ .complete = true, .allow = allow_in_force(arena, plot, book) };
 	survey_plot(&out->survey, arena, plot);
 	areas_compute(out, arena, plot);
 	wall_lay_all(out, arena, plot, &snags);
-	cutting_plan(out, arena, plot);
+	cutting_plan(out, arena);
 	fill_compute(out, arena, plot, &snags);
 	items_compute(out, arena, plot);
 	snag_mirror(&snags, plot);
@@ -58,7 +76,10 @@ const char *item_unit_word(enum item_unit unit)
 
 const char *section_word(enum section section)
 {
-	static const char *const words[] = { [SECTION_WALLS] = "walls", [SECTION_FILL] = "fill" };
+	static const char *const words[] = {
+		[SECTION_DIG] = "dig", [SECTION_STONE] = "stone", [SECTION_WALLS] = "walls",
+		[SECTION_FILL] = "fill", [SECTION_LAWN] = "lawn", [SECTION_FENCE] = "fence",
+	};
 
 	return words[section];
 }

@@ -7,6 +7,7 @@
 #define TAKEOFF_TAKEOFF_H
 
 #include "survey/outline.h"
+#include "takeoff/book.h"
 
 /* ---- Walls ------------------------------------------------------------------------------------ */
 
@@ -93,7 +94,10 @@ struct fill {
 
 /* ---- Rows that all three views print alike ----------------------------------------------------- */
 
-enum section { SECTION_WALLS, SECTION_FILL };
+/* By trade, in the order the work is done. Stone: base, surface, fabric and edging too. */
+enum section {
+	SECTION_DIG, SECTION_STONE, SECTION_WALLS, SECTION_FILL, SECTION_LAWN, SECTION_FENCE
+};
 enum item_unit { UNIT_EACH, UNIT_M, UNIT_M2, UNIT_M3, UNIT_KG };
 
 struct item {
@@ -137,6 +141,7 @@ struct area_row {
 
 struct takeoff {
 	struct survey survey;
+	const struct block *allow; /* in force: the plot's, else the price book's, else the default */
 	const struct area_row *areas; /* legend order, then open ground */
 	int area_count;
 	const struct wall *walls; /* in region order */
@@ -154,12 +159,14 @@ struct takeoff {
 	bool complete; /* every bed's wall and cap is laid out */
 };
 
-/* Computes the takeoff into the arena; it points into the plot too, which must outlive it unchanged. */
-void takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot *plot);
+/* Computes the takeoff into the arena; it points into the plot and the book (NULL: none) too, which must
+ * outlive it unchanged. */
+void takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot *plot,
+	const struct book *book);
 
 const struct snag_rule *snag_rule(enum snag_code code);
 const char *item_unit_word(enum item_unit unit);   /* "each", "m", "m2", "m3", "kg" */
-const char *section_word(enum section section);    /* "walls", "fill" */
+const char *section_word(enum section section);    /* "dig", "stone", "walls" ... */
 /* NULL where the region has none. */
 const struct wall *takeoff_wall(const struct takeoff *takeoff, int region);
 const struct fill *takeoff_fill(const struct takeoff *takeoff, int region);

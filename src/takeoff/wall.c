@@ -13,7 +13,7 @@ double wall_volume(nm length, const struct size *block)
 
 double wall_density(const struct block *bed)
 {
-	return density_si(&block_effective(bed, BED_DENSITY)->as.density);
+	return amount_si(&block_effective(bed, BED_DENSITY)->as.amount);
 }
 
 static const struct size *bed_size(const struct block *bed, enum attribute a)
@@ -21,17 +21,17 @@ static const struct size *bed_size(const struct block *bed, enum attribute a)
 	return &block_effective(bed, a)->as.size;
 }
 
-static struct masonry masonry_of(const struct plot *plot, const struct size *block, int64_t courses)
+static struct masonry masonry_of(const struct takeoff *takeoff, const struct size *block, int64_t courses)
 {
-	nm shortest = block_length(&plot->details.allow, ALLOW_SHORTEST);
+	nm shortest = block_length(takeoff->allow, ALLOW_SHORTEST);
 
 	return (struct masonry){ .length = block->along, .depth = block->across,
 		.shortest = bond_shortest(block->along, shortest), .courses = (int)courses };
 }
 
-struct masonry wall_masonry(const struct plot *plot, const struct block *bed)
+struct masonry wall_masonry(const struct takeoff *takeoff, const struct block *bed)
 {
-	return masonry_of(plot, bed_size(bed, BED_BLOCK), block_number(bed, BED_COURSES));
+	return masonry_of(takeoff, bed_size(bed, BED_BLOCK), block_number(bed, BED_COURSES));
 }
 
 /* The outline's length less so much for each loop that turns round the bed, more for each hole. */
@@ -49,7 +49,7 @@ static nm outline_length(const struct site *site, nm less)
 static void lay_cap(struct wall *wall, const struct site *site)
 {
 	const struct size *cap = bed_size(site->bed, BED_CAP);
-	struct masonry masonry = masonry_of(site->job->plot, cap, 1);
+	struct masonry masonry = masonry_of(site->job->takeoff, cap, 1);
 	struct ring ring;
 
 	if (size_is_none(cap))
@@ -133,7 +133,7 @@ static void wall_bed(struct wall *walls, struct wall_not_laid *without, const st
 		.room = { &takeoff->survey, region, &outline },
 		.bed = &takeoff->survey.regions[region].entry->block,
 	};
-	struct masonry masonry = wall_masonry(job->plot, site.bed);
+	struct masonry masonry = wall_masonry(job->takeoff, site.bed);
 
 	outline_trace(&outline, &outlines, job->plot, &takeoff->survey, region);
 	if (site_takes_wall(&site, &masonry)) {
@@ -157,12 +157,11 @@ static size_t raised_beds(const struct survey *survey)
 void wall_lay_all(struct takeoff *takeoff, struct arena *arena, const struct plot *plot,
 	struct snag_list *snags)
 {
-	const struct block *allow = &plot->details.allow;
 	struct job job = {
 		.takeoff = takeoff, .arena = arena, .plot = plot, .snags = snags,
 		.book = side_book_new(arena),
-		.inside = block_length(allow, ALLOW_INSIDE),
-		.beads = block_number(allow, ALLOW_BEADS),
+		.inside = block_length(takeoff->allow, ALLOW_INSIDE),
+		.beads = block_number(takeoff->allow, ALLOW_BEADS),
 	};
 	size_t beds = raised_beds(&takeoff->survey);
 	struct wall *walls = arena_new(arena, beds, sizeof *walls);

@@ -22,7 +22,7 @@ void wall_lay_all(struct takeoff *takeoff, struct arena *arena, const struct plo
 	struct snag_list *snags);
 
 /* What the wall of a bed is built of, by its entry and what the plot allows for. */
-struct masonry wall_masonry(const struct plot *plot, const struct block *bed);
+struct masonry wall_masonry(const struct takeoff *takeoff, const struct block *bed);
 /* Cubic metres of so much of one course's runs in these blocks. */
 double wall_volume(nm length, const struct size *block);
 /* Kilograms a cubic metre of a bed's blocks and caps. */

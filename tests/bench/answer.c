@@ -72,7 +72,7 @@ static void answer(struct plot *plot, struct history *history, struct pages *pag
 
 	lay_rectangle(plot, rectangle_between(x, y, x, y), i % 2 ? 'b' : 'p');
 	history_record(history, plot);
-	takeoff_compute(&takeoff, &arena, plot);
+	takeoff_compute(&takeoff, &arena, plot, NULL);
 	pages_update(pages, &takeoff, plot);
 	arena_clear(&arena);
 }

@@ -16,10 +16,10 @@ void beds_lay(struct beds *beds)
 	struct snag_list snags = { .arena = &beds->arena };
 
 	beds->arena = ARENA_EMPTY;
-	*takeoff = (struct takeoff){ 0 };
+	*takeoff = (struct takeoff){ .allow = &beds->plot.details.allow };
 	survey_plot(&takeoff->survey, &beds->arena, &beds->plot);
 	wall_lay_all(takeoff, &beds->arena, &beds->plot, &snags);
-	cutting_plan(takeoff, &beds->arena, &beds->plot);
+	cutting_plan(takeoff, &beds->arena);
 	snag_finish(&snags, takeoff);
 }
 

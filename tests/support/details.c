@@ -100,9 +100,11 @@ struct value value_at_random(struct random *random, enum attribute attribute,
 		if (random_below(random, 3))
 			value.as.size = size_at_random(random, rule);
 		break;
-	case VALUE_DENSITY:
-		value.as.density = (struct density){ number_at_random(random, rule),
-			random_below(random, 2) ? DENSITY_KG_M3 : DENSITY_LB_CU_FT };
+	case VALUE_AMOUNT:
+		value.as.amount.millionths = number_at_random(random, rule);
+		do
+			value.as.amount.unit = (enum amount_unit)random_below(random, AMOUNT_UNITS);
+		while (amount_quantity(value.as.amount.unit) != rule->quantity);
 		break;
 	case VALUE_MIX:
 		value.as.mix = mix_at_random(random);
@@ -110,6 +112,9 @@ struct value value_at_random(struct random *random, enum attribute attribute,
 	case VALUE_PLACE:
 		value.as.place = (struct place){ random_between(random, 1, 2 * ground->columns - 1),
 			random_between(random, 1, 2 * ground->rows - 1) };
+		break;
+	case VALUE_SIDES:
+		value.as.number = random_below(random, 16);
 		break;
 	}
 	return value;

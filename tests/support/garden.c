@@ -44,7 +44,7 @@ void garden_file(struct garden *garden, const char *path)
 void garden_count(struct garden *garden)
 {
 	arena_clear(&garden->arena);
-	takeoff_compute(&garden->takeoff, &garden->arena, &garden->plot);
+	takeoff_compute(&garden->takeoff, &garden->arena, &garden->plot, NULL);
 }
 
 void garden_fini(struct garden *garden)

@@ -1,0 +1,107 @@
+#include "plot/amount.h"
+
+#include <string.h>
+
+enum { PLACES = 6 };
+
+/* The pound and the foot by the international agreement of 1959: exact. */
+#define KG_PER_LB 0.45359237
+#define M_PER_FT 0.3048
+#define M2_PER_SQ_FT (M_PER_FT * M_PER_FT)
+#define M3_PER_CU_FT (M_PER_FT * M_PER_FT * M_PER_FT)
+#define M3_PER_CU_YD (27 * M3_PER_CU_FT)
+
+static const struct {
+	const char *word;
+	enum quantity quantity;
+	double si; /* of one */
+} units[AMOUNT_UNITS] = {
+	[AMOUNT_LB_CU_FT] = { "lb/cu ft", QUANTITY_DENSITY, KG_PER_LB / M3_PER_CU_FT },
+	[AMOUNT_LB_CU_YD] = { "lb/cu yd", QUANTITY_DENSITY, KG_PER_LB / M3_PER_CU_YD },
+	[AMOUNT_KG_M3] = { "kg/m3", QUANTITY_DENSITY, 1 },
+	[AMOUNT_CU_FT] = { "cu ft", QUANTITY_VOLUME, M3_PER_CU_FT },
+	[AMOUNT_CU_YD] = { "cu yd", QUANTITY_VOLUME, M3_PER_CU_YD },
+	[AMOUNT_LITRE] = { "L", QUANTITY_VOLUME, 0.001 },
+	[AMOUNT_M3] = { "m3", QUANTITY_VOLUME, 1 },
+	[AMOUNT_LB] = { "lb", QUANTITY_WEIGHT, KG_PER_LB },
+	[AMOUNT_KG] = { "kg", QUANTITY_WEIGHT, 1 },
+	[AMOUNT_LB_1000_SQ_FT] = { "lb/1000 sq ft", QUANTITY_RATE, KG_PER_LB / (1000 * M2_PER_SQ_FT) },
+	[AMOUNT_G_M2] = { "g/m2", QUANTITY_RATE, 0.001 },
+};
+
+static const char *const examples[] = {
+	[QUANTITY_DENSITY] = "a density such as 135 lb/cu ft or 2150 kg/m3",
+	[QUANTITY_VOLUME] = "a volume such as 6 cu ft, 10 cu yd, 100 L or 6 m3",
+	[QUANTITY_WEIGHT] = "a weight such as 300 lb or 130 kg",
+	[QUANTITY_RATE] = "a rate such as 6 lb/1000 sq ft or 30 g/m2",
+};
+
+/* Takes the words of a unit, any blanks between them. */
+static bool take_unit(struct scan *s, const char *unit)
+{
+	struct scan ahead = *s;
+
+	while (*unit) {
+		size_t length, wanted = strcspn(unit, " ");
+		const char *word = scan_word(&ahead, &length);
+
+		if (length != wanted || memcmp(word, unit, length) != 0)
+			return false;
+		unit += wanted;
+		unit += *unit == ' ';
+	}
+	*s = ahead;
+	return true;
+}
+
+bool amount_scan(struct scan *s, enum quantity quantity, struct amount *out, struct diag *d)
+{
+	size_t start = s->at;
+
+	scan_blanks(s);
+	if (!scan_decimal(s, PLACES, &out->millionths))
+		return scan_fail(s, start, d, "%s", examples[quantity]);
+	for (int unit = 0; unit < AMOUNT_UNITS; unit++) {
+		if (units[unit].quantity == quantity && take_unit(s, units[unit].word)) {
+			out->unit = (enum amount_unit)unit;
+			return true;
+		}
+	}
+	return scan_fail(s, start, d, "%s", examples[quantity]);
+}
+
+void amount_write(struct text *out, const struct amount *amount)
+{
+	text_add_decimal(out, amount->millionths, PLACES);
+	text_print(out, " %s", units[amount->unit].word);
+}
+
+void amount_write_range(struct text *out, enum quantity quantity, int64_t least, int64_t most)
+{
+	struct text words = TEXT_EMPTY;
+
+	for (int unit = 0; unit < AMOUNT_UNITS; unit++)
+		if (units[unit].quantity == quantity)
+			text_add_listed(&words, units[unit].word, unit + 1 == AMOUNT_UNITS ||
+				units[unit + 1].quantity != quantity);
+	text_add_decimal(out, least, PLACES);
+	text_add(out, " to ");
+	text_add_decimal(out, most, PLACES);
+	text_print(out, " %s", words.bytes);
+	text_fini(&words);
+}
+
+double amount_si(const struct amount *amount)
+{
+	return (double)amount->millionths / (double)MILLION * units[amount->unit].si;
+}
+
+const char *amount_unit_word(enum amount_unit unit)
+{
+	return units[unit].word;
+}
+
+enum quantity amount_quantity(enum amount_unit unit)
+{
+	return units[unit].quantity;
+}

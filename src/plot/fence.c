@@ -1,0 +1,87 @@
+#include "plot/fence.h"
+#include "base/memory.h"
+
+#include <assert.h>
+#include <stdlib.h>
+#include <string.h>
+
+void fence_fini(struct fence *fence)
+{
+	free(fence->name);
+	block_fini(&fence->block);
+	for (size_t i = 0; i < fence->run_count; i++)
+		free(fence->runs[i].points);
+	free(fence->runs);
+	free(fence->gates);
+	*fence = (struct fence){ .block.kind = BLOCK_FENCE };
+}
+
+struct fence fence_copy(const struct fence *fence)
+{
+	struct fence copy = { .name = memory_string(fence->name),
+		.block = block_copy(&fence->block) };
+
+	for (size_t i = 0; i < fence->run_count; i++) {
+		struct fence_run *run = fence_add_run(&copy);
+
+		for (int j = 0; j < fence->runs[i].count; j++)
+			fence_run_add(run, fence->runs[i].points[j]);
+	}
+	for (size_t i = 0; i < fence->gate_count; i++)
+		fence_add_gate(&copy, fence->gates[i]);
+	return copy;
+}
+
+static bool place_equal(struct place a, struct place b)
+{
+	return a.x == b.x && a.y == b.y;
+}
+
+static bool run_equal(const struct fence_run *a, const struct fence_run *b)
+{
+	if (a->count != b->count)
+		return false;
+	for (int i = 0; i < a->count; i++)
+		if (!place_equal(a->points[i], b->points[i]))
+			return false;
+	return true;
+}
+
+bool fence_equal(const struct fence *a, const struct fence *b)
+{
+	if (strcmp(a->name, b->name) != 0 || !block_equal(&a->block, &b->block) ||
+		a->run_count != b->run_count || a->gate_count != b->gate_count)
+		return false;
+	for (size_t i = 0; i < a->run_count; i++)
+		if (!run_equal(&a->runs[i], &b->runs[i]))
+			return false;
+	for (size_t i = 0; i < a->gate_count; i++)
+		if (!place_equal(a->gates[i].from, b->gates[i].from) ||
+			!place_equal(a->gates[i].to, b->gates[i].to))
+			return false;
+	return true;
+}
+
+struct fence_run *fence_add_run(struct fence *fence)
+{
+	struct fence_run *run;
+
+	fence->runs = memory_grow(fence->runs, fence->run_count, &fence->run_capacity,
+		sizeof *fence->runs);
+	run = &fence->runs[fence->run_count++];
+	*run = (struct fence_run){ .points = memory_new(FENCE_POINTS_MOST, sizeof *run->points) };
+	return run;
+}
+
+void fence_run_add(struct fence_run *run, struct place point)
+{
+	assert(run->count < FENCE_POINTS_MOST);
+	run->points[run->count++] = point;
+}
+
+void fence_add_gate(struct fence *fence, struct leg gate)
+{
+	fence->gates = memory_grow(fence->gates, fence->gate_count, &fence->gate_capacity,
+		sizeof *fence->gates);
+	fence->gates[fence->gate_count++] = gate;
+}

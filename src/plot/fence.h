@@ -1,0 +1,39 @@
+/* Fences: lines of posts along the sides of cells, through grid points, with gates in them. */
+#ifndef PLOT_FENCE_H
+#define PLOT_FENCE_H
+
+#include "plot/attribute.h"
+
+enum { FENCE_POINTS_LEAST = 2, FENCE_POINTS_MOST = 64 };
+
+/* A polyline of grid points; each leg level or upright, its length over 0. */
+struct fence_run {
+	struct place *points; /* owned */
+	int count;            /* FENCE_POINTS_LEAST..FENCE_POINTS_MOST */
+};
+
+/* From one grid point to another, level or upright. */
+struct leg {
+	struct place from, to;
+};
+
+/* No leg of a fence lies over another of the same fence; each gate lies wholly on one leg of a run, and
+ * gates do not overlap. */
+struct fence {
+	char *name; /* owned */
+	struct block block;
+	struct fence_run *runs;
+	size_t run_count, run_capacity;
+	struct leg *gates;
+	size_t gate_count, gate_capacity;
+};
+
+void fence_fini(struct fence *fence);
+struct fence fence_copy(const struct fence *fence);
+bool fence_equal(const struct fence *a, const struct fence *b);
+/* Appends an empty run; points are added to it. */
+struct fence_run *fence_add_run(struct fence *fence);
+void fence_run_add(struct fence_run *run, struct place point);
+void fence_add_gate(struct fence *fence, struct leg gate);
+
+#endif
