@@ -82,22 +82,11 @@ bool offer_units(const struct asked *asked, const char *typed, struct text *out)
 {
 	const char *const *units = units_of(asked);
 
-<<<<<<< HEAD
 	for (const char *const *unit = units; *unit; unit++) {
 		text_clear(out);
 		units_add(out, typed, *unit);
 		if (strcmp(out->bytes, typed) != 0 && is_good(asked, out))
 			return true;
-=======
-	for (const char *const *unit = units_of(rule, units); *unit && !is_found; unit++) {
-		struct text words = TEXT_EMPTY;
-
-		units_add(&words, typed, *unit);
-		is_found = strcmp(words.bytes, typed) != 0 && is_good(rule, units, &words);
-		if (is_found)
-			text_add(out, words.bytes);
-		text_fini(&words);
->>>>>>> d538929 (Give every trade its attributes, and fences a place in the model)
 	}
 	text_clear(out);
 	if (*units)
