@@ -246,7 +246,9 @@ START_TEST(a_list_finds_words_inside_and_says_what_was_typed)
 	terminal_until(at.t, row_at_cursor(at.t, "Lift what is marked"));
 	terminal_keys(at.t, "tab");
 	terminal_until(at.t, row_at_cursor(at.t, "Move what is marked"));
-	terminal_keys(at.t, "z backspace");
+	terminal_keys(at.t, "z");
+	terminal_wait(at.t, "Nothing here has markedz. Typed: marked.");
+	terminal_keys(at.t, "backspace");
 	terminal_wait(at.t, "Typed: marke. Tab");
 	terminal_until(at.t, row_at_cursor(at.t, "Lift what is marked"));
 	terminal_keys(at.t, "down");
@@ -424,6 +426,22 @@ START_TEST(a_large_screen_shows_more_of_a_large_plan)
 	terminal_keys(at.t, "pagedown");
 	terminal_until(at.t, terminal_cursor(at.t).row == 37);
 	terminal_wait(at.t, "199 ft across");
+	leave(&at);
+}
+END_TEST
+
+START_TEST(words_of_the_first_row_give_way_before_a_name_is_cut)
+{
+	struct table at;
+
+	sit_at(&at, "snags.plot", 24, 80);
+	terminal_wait(at.t, "1 of 6");
+	ck_assert_ptr_nonnull(strstr(terminal_row(at.t, 0), "snags.plot, saved  a Too narrow for its"));
+	ck_assert_ptr_null(strstr(terminal_row(at.t, 0), "hand"));
+	terminal_keys(at.t, "p |");
+	terminal_wait(at.t, "The mirror is off.");
+	ck_assert_ptr_nonnull(strstr(terminal_row(at.t, 0),
+		"snags.plot, not saved   hand p Crushed stone"));
 	leave(&at);
 }
 END_TEST
@@ -691,6 +709,7 @@ Suite *test_suite(void)
 	tcase_add_test(garden, a_form_for_a_new_plot_that_is_left_leaves_nothing_behind);
 	tcase_add_test(garden, a_bed_is_built_otherwise_by_its_sheet);
 	tcase_add_test(sizes, a_large_screen_shows_more_of_a_large_plan);
+	tcase_add_test(sizes, words_of_the_first_row_give_way_before_a_name_is_cut);
 	tcase_add_test(sizes, the_smallest_screen_shows_all_parts);
 	tcase_add_test(sizes, a_screen_too_small_says_so_keeps_the_work_and_saves_it);
 	tcase_add_test(sizes, too_small_from_the_start_is_no_harm);

@@ -21,6 +21,7 @@ struct list {
 	MENU *menu;
 	WINDOW *pad;        /* what curses draws the menu on; copied to the screen */
 	struct text typed;  /* since the last other key: an answer's words */
+	char let_go;        /* the last key, where no answer has it behind those; else NUL */
 };
 
 static const char *const picking[] = { "Up Down", "choose", "Enter", "pick", "Esc", "one step back",
@@ -62,7 +63,11 @@ static void list_say(const struct list *list, const struct layout *layout, int a
 {
 	struct text words = TEXT_EMPTY;
 
-	if (list->typed.length)
+	if (list->let_go)
+		text_print(&words, "Nothing here has %s%c. Typed: %s.",
+			list->typed.length ? list->typed.bytes : "", list->let_go,
+			list->typed.length ? list->typed.bytes : "nothing");
+	else if (list->typed.length)
 		text_print(&words, "Typed: %s. Tab goes on to what else has it.", list->typed.bytes);
 	else if (rows < list->question->count)
 		text_print(&words, "%d of %d. Type what you seek: a word, or part of one.", at + 1,
@@ -161,10 +166,12 @@ static void list_type(struct list *list, char character)
 
 	text_add_bytes(&list->typed, &character, 1);
 	found = seek_best(list->question, list->typed.bytes);
-	if (found == ANSWER_NONE)
-		list->typed.bytes[--list->typed.length] = '\0';
-	else
+	if (found != ANSWER_NONE) {
 		set_current_item(list->menu, list->items[found]);
+		return;
+	}
+	list->typed.bytes[--list->typed.length] = '\0';
+	list->let_go = character;
 }
 
 static void list_untype(struct list *list)
@@ -198,6 +205,7 @@ static void list_step(struct list *list, int key)
 
 static void list_move(struct list *list, int key)
 {
+	list->let_go = '\0';
 	if (key >= ' ' && key < 0x7f)
 		list_type(list, (char)key);
 	else if (key == PRESS_BACKSPACE)

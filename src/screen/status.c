@@ -4,7 +4,7 @@
 #include "screen/draw.h"
 #include "screen/width.h"
 
-enum { PAIR_GAP = 2, RANKS = 4, ROOMY = 76 };
+enum { PAIR_GAP = 2, RANKS = 4 };
 
 static const char *const state_words[] = {
 	[STATE_REST] = "At rest", [STATE_TRAIL] = "Trail", [STATE_PEGGED] = "Pegged",
@@ -57,28 +57,54 @@ static int draw_name(const struct area *area, int column, const char *name, int 
 	return draw_bytes(area, 0, column, name, length, LOOK_PLAIN);
 }
 
+/* What stands around the two names of the first row, and the room left for them. */
+struct head {
+	const char *in_hand;
+	struct text saved, mirror;
+	int gap, room;
+};
+
+static struct head head_of(const struct editor *editor, enum state state, int columns, bool is_roomy)
+{
+	struct head head = { .in_hand = !is_roomy ? "" : editor->is_marked ? "carried " : "hand ",
+		.saved = TEXT_EMPTY, .mirror = TEXT_EMPTY, .gap = is_roomy ? 3 : 2 };
+
+	text_print(&head.saved, ", %s", saved_word(editor));
+	mirror_words(editor, is_roomy, &head.mirror);
+	head.room = columns - width_of(state_words[state]) - width_of(head.saved.bytes) -
+		width_of(head.in_hand) - width_of(head.mirror.bytes) - 3 * head.gap;
+	return head;
+}
+
+static void head_fini(struct head *head)
+{
+	text_fini(&head->saved);
+	text_fini(&head->mirror);
+}
+
 void status_draw(const struct editor *editor, const struct layout *layout, enum state state)
 {
 	const struct area *area = &layout->status;
-	struct text saved = TEXT_EMPTY, hand = TEXT_EMPTY, mirror = TEXT_EMPTY;
-	bool is_roomy = area->columns >= ROOMY;
-	const char *in_hand = !is_roomy ? "" : editor->is_marked ? "carried " : "hand ";
-	int gap = is_roomy ? 3 : 2, column, room;
+	struct text hand = TEXT_EMPTY;
+	struct head head;
+	int column;
 
-	text_print(&saved, ", %s", saved_word(editor));
 	hand_words(editor, &hand);
-	mirror_words(editor, is_roomy, &mirror);
-	column = draw_text(area, 0, 0, state_words[state], LOOK_STRONG) + gap;
-	room = area->columns - column - width_of(saved.bytes) - gap - width_of(in_hand) - gap -
-		width_of(mirror.bytes);
-	column = draw_name(area, column, editor->name, name_share(editor->name, hand.bytes, room));
-	column = draw_text(area, 0, column, saved.bytes, LOOK_PLAIN);
-	column = draw_text(area, 0, column + gap, in_hand, LOOK_PLAIN);
-	draw_name(area, column, hand.bytes, name_share(hand.bytes, editor->name, room));
-	draw_right(area, 0, mirror.bytes, editor->faults ? LOOK_STRONG : LOOK_PLAIN);
-	text_fini(&saved);
+	head = head_of(editor, state, area->columns, true);
+	/* Words and gaps give way before a name is cut. */
+	if (width_of(editor->name) + width_of(hand.bytes) > head.room) {
+		head_fini(&head);
+		head = head_of(editor, state, area->columns, false);
+	}
+	column = draw_text(area, 0, 0, state_words[state], LOOK_STRONG) + head.gap;
+	column = draw_name(area, column, editor->name,
+		name_share(editor->name, hand.bytes, head.room));
+	column = draw_text(area, 0, column, head.saved.bytes, LOOK_PLAIN) + head.gap;
+	column = draw_text(area, 0, column, head.in_hand, LOOK_PLAIN);
+	draw_name(area, column, hand.bytes, name_share(hand.bytes, editor->name, head.room));
+	draw_right(area, 0, head.mirror.bytes, editor->faults ? LOOK_STRONG : LOOK_PLAIN);
+	head_fini(&head);
 	text_fini(&hand);
-	text_fini(&mirror);
 }
 
 void status_message(const struct layout *layout, const char *words)
