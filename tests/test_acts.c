@@ -691,6 +691,35 @@ START_TEST(a_takeoff_goes_beside_the_plot_as_text_or_by_its_name_as_json)
 }
 END_TEST
 
+START_TEST(a_takeoff_that_is_written_tells_of_its_snags)
+{
+	static const struct {
+		const char *row, *keys, *says;
+	} rows[] = {
+		{ "pp..", "", "garden.txt." },
+		{ "p...", "|", "garden.txt. 1 snag: read before anything is bought." },
+		{ "pp..", "|", "garden.txt. 2 snags: read before anything is bought." },
+		{ "b...", "", "garden.txt. It is incomplete: see the snags." },
+	};
+
+	for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
+		struct desk *b = desk_new(ROWS { rows[i].row, NULL });
+		char typed[5000];
+		size_t length;
+
+		desk_type(b, rows[i].keys);
+		snprintf(typed, sizeof typed, "File: %s/garden.txt", b->folder);
+		desk_answer(b, (const char *[]){ typed, NULL });
+		desk_type(b, ">");
+		length = strlen(rows[i].says);
+		ck_assert_uint_gt(b->editor.message.length, length);
+		ck_assert_str_eq(b->editor.message.bytes + b->editor.message.length - length,
+			rows[i].says);
+		desk_free(b);
+	}
+}
+END_TEST
+
 START_TEST(a_takeoff_replaces_another_file_only_if_so_told_and_never_the_plot)
 {
 	struct desk *b = open_ground();
@@ -906,6 +935,7 @@ static void add_files(TCase *files)
 	tcase_add_test(files, a_file_changed_by_somebody_else_is_written_over_only_if_so_told);
 	tcase_add_test(files, what_cannot_be_saved_is_said_and_stays_unsaved);
 	tcase_add_test(files, a_takeoff_goes_beside_the_plot_as_text_or_by_its_name_as_json);
+	tcase_add_test(files, a_takeoff_that_is_written_tells_of_its_snags);
 	tcase_add_test(files, a_takeoff_replaces_another_file_only_if_so_told_and_never_the_plot);
 	tcase_add_test(files, leaving_asks_only_where_something_is_unsaved);
 	tcase_add_test(files, save_and_leave_does_both_or_neither);

@@ -84,6 +84,19 @@ static void takeoff_print(struct editor *editor, const char *path, struct text *
 		report_text(out, &editor->plot, &editor->takeoff, editor->name);
 }
 
+static void say_written(struct editor *editor, const char *path)
+{
+	int snags = editor->takeoff.snag_count;
+
+	if (!editor->takeoff.complete)
+		editor_say(editor, "Takeoff written to %s. It is incomplete: see the snags.", path);
+	else if (snags)
+		editor_say(editor, "Takeoff written to %s. %d %s: read before anything is bought.", path,
+			snags, snags == 1 ? "snag" : "snags");
+	else
+		editor_say(editor, "Takeoff written to %s.", path);
+}
+
 static bool takeoff_write(struct editor *editor, const char *path, struct fault *fault)
 {
 	const char *plot = editor->store.path;
@@ -98,8 +111,7 @@ static bool takeoff_write(struct editor *editor, const char *path, struct fault 
 	text_fini(&bytes);
 	if (delivery != DELIVERY_DONE)
 		return fault_set(fault, 0, "%s.", error.sentence);
-	editor_say(editor, "Takeoff written to %s.%s", path,
-		editor->takeoff.complete ? "" : " It is incomplete: see the snags.");
+	say_written(editor, path);
 	return true;
 }
 
