@@ -202,6 +202,14 @@ START_TEST(each_field_takes_a_good_value_refuses_a_bad_one_is_emptied_and_taken_
 }
 END_TEST
 
+START_TEST(every_label_leaves_a_blank_before_its_field)
+{
+	for (int a = 0; a < ATTRIBUTES; a++)
+		ck_assert_msg(strlen(attribute_row((enum attribute)a)->label) < 22, "%s",
+			attribute_row((enum attribute)a)->label);
+}
+END_TEST
+
 START_TEST(an_entry_is_added_and_laid)
 {
 	struct table at;
@@ -468,6 +476,7 @@ Suite *test_suite(void)
 	tcase_add_test(fields, a_wrong_field_keeps_its_words_and_the_cursor);
 	tcase_add_test(fields, a_letter_turns_to_the_word_that_begins_so);
 	tcase_add_test(fields, an_emptied_field_shows_its_default_in_brackets);
+	tcase_add_test(fields, every_label_leaves_a_blank_before_its_field);
 	tcase_add_loop_test(fields,
 		each_field_takes_a_good_value_refuses_a_bad_one_is_emptied_and_taken_back, 0, FENCE_HEIGHT);
 	tcase_add_test(fields, a_new_size_keeps_what_was_typed_and_a_long_sheet_says_where_it_is);

@@ -245,10 +245,10 @@ START_TEST(a_metric_plot_starts_with_rounder_values_set)
 	/* The block, base and depths in common metric sizes: common practice, no published source. */
 	check_written(b, "\nbed b \"Raised bed\"\n"
 		"  block 400 mm x 200 mm x 150 mm\n  density 2150 kg/m3\n  embed 40 mm\n"
-		"  base 100 mm\n  freeboard 40 mm\n  mulch 50 mm\n  prepare 200 mm\n"
+		"  base 100 mm\n  reach 150 mm\n  freeboard 40 mm\n  mulch 50 mm\n  prepare 200 mm\n"
 		"  amend 50 mm\n");
 	check_written(b, "\nallow\n  kerf 3 mm\n  fit 3 mm\n  shortest 75 mm\n"
-		"  inside 200 mm\n  cartridge 9 m\n");
+		"  inside 200 mm\n  cartridge 9 m\n  sod 50 mm\n  seed 30 g/m2\n");
 	check_written(b, "\n  base 100 mm\n  surface 40 mm\n");
 	desk_free(b);
 }
