@@ -114,6 +114,9 @@ static void list_post(struct list *list)
 static void list_unpost(struct list *list)
 {
 	unpost_menu(list->menu);
+	/* The menu asks its old windows for their screen when it is given others. */
+	set_menu_win(list->menu, NULL);
+	set_menu_sub(list->menu, NULL);
 	delwin(list->pad);
 }
 
