@@ -1,0 +1,33 @@
+#!/bin/sh
+# Every sample's takeoff as JSON is what tests/takeoff.schema.json says, in the judgement of a general
+# JSON Schema validator (draft 2020-12); and the schema refuses what is not.
+
+folder=$(mktemp -d) || exit 1
+trap 'rm -rf "$folder"' EXIT
+
+valid() { jsonschema -i "$1" tests/takeoff.schema.json >"$folder/said" 2>&1; }
+
+count=0
+for plot in plots/*.plot; do
+	"$B/parterre" takeoff "$plot" --json >"$folder/takeoff.json" || exit 1
+	valid "$folder/takeoff.json" || { echo "$plot:"; head -c 2000 "$folder/said"; exit 1; }
+	count=$((count + 1))
+done
+[ $count -ge 5 ] || { echo "only $count samples"; exit 1; }
+
+"$B/parterre" takeoff plots/court.plot --json >"$folder/takeoff.json" || exit 1
+
+# refused SCRIPT: a takeoff with one thing amiss, as sed makes it so.
+refused() {
+	sed "$1" "$folder/takeoff.json" >"$folder/amiss.json"
+	cmp -s "$folder/takeoff.json" "$folder/amiss.json" && { echo "no such thing to spoil: $1"; exit 1; }
+	! valid "$folder/amiss.json" || { echo "not refused: $1"; exit 1; }
+}
+
+refused 's/"parterre-takeoff"/"takeoff"/'
+refused 's/"complete": *true/"complete": 1/'
+refused 's/"columns":/"colums":/'
+refused 's/"class":"bed"/"class":"hedge"/'
+refused 's/"order":/"order":-/'
+refused 's/"cap": null/"cap": "none"/'
+refused 's/"section":"walls"/"section":"sundries"/'
