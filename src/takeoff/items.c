@@ -8,13 +8,7 @@
 /* Sums of metres may end a hair above a whole number of packs; no pack is bought for that. */
 static const double HAIR = 1e-9;
 
-struct items {
-	struct arena *arena;
-	struct item *rows;
-	size_t count, capacity;
-};
-
-static struct item *item_add(struct items *items, const struct item *item)
+struct item *item_add(struct items *items, const struct item *item)
 {
 	items->rows = arena_grow(items->arena, items->rows, items->count, &items->capacity,
 		sizeof *items->rows);
@@ -22,8 +16,7 @@ static struct item *item_add(struct items *items, const struct item *item)
 	return &items->rows[items->count++];
 }
 
-/* "5 % breakage". */
-static const char *percent_note(struct arena *arena, int64_t millionths, const char *what)
+const char *item_percent(struct arena *arena, int64_t millionths, const char *what)
 {
 	struct text words = TEXT_EMPTY;
 	const char *note;
@@ -36,7 +29,7 @@ static const char *percent_note(struct arena *arena, int64_t millionths, const c
 
 static void add_blocks(struct items *items, const struct takeoff *takeoff)
 {
-	const char *note = percent_note(items->arena,
+	const char *note = item_percent(items->arena,
 		block_number(takeoff->allow, ALLOW_BREAKAGE), "breakage");
 
 	for (int i = 0; i < takeoff->cutting_count; i++) {
@@ -98,7 +91,7 @@ static struct item *soil_row(struct items *items, size_t first, const char *name
 static void add_soil(struct items *items, const struct takeoff *takeoff)
 {
 	size_t first = items->count;
-	const char *note = percent_note(items->arena,
+	const char *note = item_percent(items->arena,
 		block_number(takeoff->allow, ALLOW_SETTLEMENT), "settlement");
 
 	for (int i = 0; i < takeoff->fill_count; i++) {

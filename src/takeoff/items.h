@@ -9,6 +9,18 @@
 
 #include "takeoff/takeoff.h"
 
+/* Rows so far, while the trades add theirs. */
+struct items {
+	struct arena *arena;
+	struct item *rows;
+	size_t count, capacity;
+};
+
+/* Adds a copy of the row. Returns it for more to be added up in it; valid until the next is added. */
+struct item *item_add(struct items *items, const struct item *item);
+/* "5 % breakage" from millionths of a percent, in the arena. */
+const char *item_percent(struct arena *arena, int64_t millionths, const char *what);
+
 /* Fills items of *takeoff from its walls, cuttings and fills. */
 void items_compute(struct takeoff *takeoff, struct arena *arena, const struct plot *plot);
 
