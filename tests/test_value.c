@@ -257,6 +257,8 @@ static const struct {
 	{ { 300 * MILLION, AMOUNT_LB }, 300 * 0.45359237 }, { { 130 * MILLION, AMOUNT_KG }, 130 },
 	{ { 6 * MILLION, AMOUNT_LB_1000_SQ_FT }, 6 * 0.45359237 / (1000 * 0.3048 * 0.3048) },
 	{ { 30 * MILLION, AMOUNT_G_M2 }, 0.03 },
+	{ { 450 * MILLION, AMOUNT_SQ_FT }, 450 * 0.3048 * 0.3048 },
+	{ { 50 * MILLION, AMOUNT_SQ_YD }, 50 * 0.9144 * 0.9144 }, { { MILLION / 4, AMOUNT_M2 }, 0.25 },
 };
 
 START_TEST(an_amount_is_known_in_si_units)

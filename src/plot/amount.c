@@ -27,6 +27,9 @@ static const struct {
 	[AMOUNT_KG] = { "kg", QUANTITY_WEIGHT, 1 },
 	[AMOUNT_LB_1000_SQ_FT] = { "lb/1000 sq ft", QUANTITY_RATE, KG_PER_LB / (1000 * M2_PER_SQ_FT) },
 	[AMOUNT_G_M2] = { "g/m2", QUANTITY_RATE, 0.001 },
+	[AMOUNT_SQ_FT] = { "sq ft", QUANTITY_AREA, M2_PER_SQ_FT },
+	[AMOUNT_SQ_YD] = { "sq yd", QUANTITY_AREA, 9 * M2_PER_SQ_FT },
+	[AMOUNT_M2] = { "m2", QUANTITY_AREA, 1 },
 };
 
 static const char *const examples[] = {
@@ -34,6 +37,7 @@ static const char *const examples[] = {
 	[QUANTITY_VOLUME] = "a volume such as 6 cu ft, 10 cu yd, 100 L or 6 m3",
 	[QUANTITY_WEIGHT] = "a weight such as 300 lb or 130 kg",
 	[QUANTITY_RATE] = "a rate such as 6 lb/1000 sq ft or 30 g/m2",
+	[QUANTITY_AREA] = "an area such as 10 sq ft, 50 sq yd or 1 m2",
 };
 
 /* Takes the words of a unit, any blanks between them. */

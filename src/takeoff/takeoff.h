@@ -98,7 +98,6 @@ struct fill {
 enum section {
 	SECTION_DIG, SECTION_STONE, SECTION_WALLS, SECTION_FILL, SECTION_LAWN, SECTION_FENCE
 };
-enum item_unit { UNIT_EACH, UNIT_M, UNIT_M2, UNIT_M3, UNIT_KG };
 
 struct item {
 	const char *id;    /* "block.wall", "soil.topsoil": lower-case words joined by dots */

@@ -1,0 +1,202 @@
+#include "support/runner.h"
+#include "support/book.h"
+
+#include <string.h>
+
+static const double EXACT = 1e-9;
+static const double POUND = 0.45359237;
+static const double FOOT = 0.3048;
+
+static const struct {
+	const char *item, *pack;
+	enum pack_kind kind;
+	enum item_unit unit;
+	double size, step, weight;
+	const char *words;
+} packs[] = {
+	{ "mulch", "'pack': 'bag', 'size': '2 cu ft', 'price': 4", PACK_BAG, UNIT_M3,
+		2 * FOOT * FOOT * FOOT, 0, 0, "2 cu ft" },
+	{ "mulch", "'pack': 'bulk', 'size': '1 cu yd', 'step': '0.5 cu yd', 'price': 4", PACK_BULK,
+		UNIT_M3, 27 * FOOT * FOOT * FOOT, 13.5 * FOOT * FOOT * FOOT, 0, "1 cu yd" },
+	{ "soil.topsoil", "'pack': 'bag', 'size': ' 40  lb ', 'weight': '41 lb', 'price': 4", PACK_BAG,
+		UNIT_KG, 40 * POUND, 0, 41 * POUND, "40 lb" },
+	{ "soil.sharp-sand", "'pack': 'bulk', 'size': '1000kg', 'step': '250 kg', 'price': 30",
+		PACK_BULK, UNIT_KG, 1000, 250, 0, "1000kg" },
+	{ "soil.compost", "'pack': 'bulk', 'size': '1 m3', 'price': 4", PACK_BULK, UNIT_M3, 1, 0, 0,
+		"1 m3" },
+	{ "adhesive.cartridge", "'pack': 'piece', 'size': 12, 'price': 70, 'weight': '5 kg'",
+		PACK_PIECE, UNIT_EACH, 12, 0, 5, "12" },
+};
+
+START_TEST(a_pack_is_read_in_what_its_item_is_counted_in)
+{
+	struct text text = TEXT_EMPTY;
+	struct book book;
+
+	text_print(&text, "'goods': [{'item': '%s', 'packs': [{%s}]}]", packs[_i].item, packs[_i].pack);
+	book_of(&book, text.bytes);
+	const struct pack *pack = &book.goods[0].packs[0];
+
+	ck_assert_int_eq(pack->kind, packs[_i].kind);
+	ck_assert_int_eq(pack->unit, packs[_i].unit);
+	ck_assert_double_eq_tol(pack->size, packs[_i].size, EXACT);
+	ck_assert_double_eq_tol(pack->step, packs[_i].step, EXACT);
+	ck_assert_double_eq_tol(pack->weight, packs[_i].weight, EXACT);
+	ck_assert_str_eq(pack->words, packs[_i].words);
+	ck_assert_int_eq(pack->supplier, NO_SUPPLIER);
+	book_fini(&book);
+	text_fini(&text);
+}
+END_TEST
+
+START_TEST(goods_of_blocks_are_found_by_the_size_of_the_block)
+{
+	struct book book;
+	struct size wall = { 16 * NM_PER_INCH, 8 * NM_PER_INCH, 6 * NM_PER_INCH };
+	struct size other = { 12 * NM_PER_INCH, 4 * NM_PER_INCH, 4 * NM_PER_INCH }, none = { 0, 0, 0 };
+
+	book_of(&book, "'goods': [{'item': 'block.wall', 'block': '16 in x 8 in x 6 in', 'packs': "
+		"[{'pack': 'piece', 'size': 1, 'price': 3.1}]}, {'item': 'block.wall', 'block': "
+		"'1 ft x 4 in x 4 in', 'packs': [{'pack': 'pallet', 'size': 90, 'price': 200}]}, "
+		"{'item': 'mulch', 'packs': [{'pack': 'bag', 'size': '50 L', 'price': 6}]}]");
+	ck_assert_ptr_eq(book_goods(&book, "block.wall", &wall), &book.goods[0]);
+	ck_assert_ptr_eq(book_goods(&book, "block.wall", &other), &book.goods[1]);
+	ck_assert_ptr_null(book_goods(&book, "block.cap", &wall));
+	ck_assert_ptr_null(book_goods(&book, "block.wall", &none));
+	ck_assert_ptr_eq(book_goods(&book, "mulch", &none), &book.goods[2]);
+	ck_assert_ptr_null(book_goods(&book, "mulc", &none));
+	book_fini(&book);
+}
+END_TEST
+
+#define PACK(words) "{'item': 'mulch', 'packs': [{" words "}]}"
+#define PIECE(item, words) "{'item': '" item "', 'packs': [{'pack': 'piece', " words "}]}"
+
+static const struct { const char *goods, *path, *found, *expected; } refused[] = {
+	{ "{'packs': []}", "goods[0].item", "nothing", "the id of an item, such as \"mulch\"" },
+	{ "{'item': 'mulch'}", "goods[0].packs", "nothing", "a list of packs" },
+	{ "{'item': 'mulch', 'packs': []}", "goods[0].packs", "a list", "at least one pack" },
+	{ "{'item': 'mulch', 'packs': {}}", "goods[0].packs", "an object",
+		"a list, [ ... ], of at most 20" },
+	{ "{'item': 'mulch', 'packs': [1]}", "goods[0].packs[0]", "1", "an object, { ... }" },
+	{ "{'item': 'mulch', 'block': '4 in x 4 in x 4 in', 'packs': []}", "goods[0].block",
+		"\"4 in x 4 in x 4 in\"", "no block: this item has none" },
+	{ PIECE("block.cap", "'size': 1, 'price': 1"), "goods[0].block", "nothing",
+		"the block's size, such as \"16 in x 8 in x 6 in\"" },
+	{ "{'item': 'block.wall', 'block': '8 in x 16 in x 6 in', 'packs': []}", "goods[0].block",
+		"\"8 in x 16 in x 6 in\"", "a depth across the wall of at most the length along it" },
+	{ PACK("'size': '2 cu ft', 'price': 4"), "goods[0].packs[0].pack", "nothing",
+		"\"bulk\", \"bag\", \"pallet\", \"roll\" or \"piece\"" },
+	{ PACK("'pack': 'sack', 'size': '2 cu ft', 'price': 4"), "goods[0].packs[0].pack", "\"sack\"",
+		"\"bulk\", \"bag\", \"pallet\", \"roll\" or \"piece\"" },
+	{ PACK("'pack': 'bag', 'price': 4"), "goods[0].packs[0].size", "nothing",
+		"how much a pack holds, such as \"2 cu ft\" or 90" },
+	{ PACK("'pack': 'bag', 'size': '2 cu ft'"), "goods[0].packs[0].price", "nothing",
+		"the price of a pack, such as 4.85" },
+	{ PACK("'pack': 'bag', 'size': '2 ft', 'price': 4"), "goods[0].packs[0].size", "\"2 ft\"",
+		"a volume such as 6 cu ft, 10 cu yd, 100 L or 6 m3" },
+	{ PACK("'pack': 'bag', 'size': '0 cu ft', 'price': 4"), "goods[0].packs[0].size",
+		"\"0 cu ft\"", "0.001 to 100000 cu ft, cu yd, L or m3" },
+	{ PACK("'pack': 'bag', 'size': '-2 cu ft', 'price': 4"), "goods[0].packs[0].size",
+		"\"-2 cu ft\"", "a volume such as 6 cu ft, 10 cu yd, 100 L or 6 m3" },
+	{ PACK("'pack': 'bag', 'size': 2, 'price': 4"), "goods[0].packs[0].size", "2",
+		"a volume such as 6 cu ft, 10 cu yd, 100 L or 6 m3" },
+	{ PACK("'pack': 'bag', 'size': '2 cu ft', 'price': 4, 'step': '1 cu ft'"),
+		"goods[0].packs[0].step", "\"1 cu ft\"", "no step: only bulk is sold in steps" },
+	{ PACK("'pack': 'bulk', 'size': '2 cu ft', 'price': 4, 'step': '3 cu ft'"),
+		"goods[0].packs[0].step", "\"3 cu ft\"",
+		"a step of at most the size, 2 cu ft, in units of that kind" },
+	{ PACK("'pack': 'bulk', 'size': '2 cu ft', 'price': 4, 'step': '3 lb'"),
+		"goods[0].packs[0].step", "\"3 lb\"",
+		"a step of at most the size, 2 cu ft, in units of that kind" },
+	{ PACK("'pack': 'bag', 'size': '2 cu ft', 'price': 4, 'weight': 40"),
+		"goods[0].packs[0].weight", "40", "a weight such as 300 lb or 130 kg" },
+	{ PACK("'pack': 'bag', 'size': '2 cu ft', 'price': 4, 'colour': 'red'"), "goods[0].packs[0]",
+		"colour", "pack, size, price, step, weight or supplier" },
+	{ PIECE("adhesive.cartridge", "'size': 0, 'price': 1"), "goods[0].packs[0].size", "0",
+		"a whole number from 1 to 1000000" },
+	{ PIECE("adhesive.cartridge", "'size': 1.5, 'price': 1"), "goods[0].packs[0].size", "1.5",
+		"a whole number from 1 to 1000000" },
+	{ PIECE("adhesive.cartridge", "'size': '12', 'price': 1"), "goods[0].packs[0].size", "\"12\"",
+		"a whole number from 1 to 1000000" },
+	{ PIECE("adhesive.cartridge", "'size': 1e999, 'price': 1"), "goods[0].packs[0].size", "inf",
+		"a whole number from 1 to 1000000" },
+	{ "{'item': 'adhesive.cartridge', 'packs': [{'pack': 'bulk', 'size': 5, 'price': 1}]}",
+		"goods[0].packs[0].size", "5",
+		"another pack: only volumes and weights are sold in bulk" },
+};
+
+START_TEST(what_is_wrong_with_goods_is_told_by_its_path)
+{
+	struct text text = TEXT_EMPTY;
+	struct book book;
+	struct book_fault fault;
+
+	text_print(&text, "{'format': 'parterre-prices', 'version': 1, 'currency': 'USD', "
+		"'goods': [%s]}", refused[_i].goods);
+	ck_assert_msg(!book_try(&book, text.bytes, &fault), "%s", refused[_i].goods);
+	ck_assert_str_eq(fault.path, refused[_i].path);
+	ck_assert_str_eq(fault.diag.found, refused[_i].found);
+	ck_assert_str_eq(fault.diag.expected, refused[_i].expected);
+	text_fini(&text);
+}
+END_TEST
+
+static const char *const strangers[] = { "gnomes", "", "soil", "soil.", "soil.Topsoil", "soil.a--b",
+	"soil.-a", "mulch.fine", "block", "Mulch" };
+
+START_TEST(an_item_that_no_takeoff_has_is_refused)
+{
+	struct text text = TEXT_EMPTY;
+	struct book book;
+	struct book_fault fault;
+
+	text_print(&text, "{'format': 'parterre-prices', 'version': 1, 'currency': 'USD', "
+		"'goods': [{'item': '%s', 'packs': []}]}", strangers[_i]);
+	ck_assert_msg(!book_try(&book, text.bytes, &fault), "%s", strangers[_i]);
+	ck_assert_str_eq(fault.path, "goods[0].item");
+	ck_assert_int_eq(strncmp(fault.diag.expected, "an item of the takeoff: block.wall, ", 36), 0);
+	text_fini(&text);
+}
+END_TEST
+
+START_TEST(twenty_packs_are_read_and_no_more)
+{
+	struct text text = TEXT_EMPTY;
+	struct book book;
+	struct book_fault fault;
+
+	for (int most = 20; most <= 21; most++) {
+		text_clear(&text);
+		text_print(&text, "{'format': 'parterre-prices', 'version': 1, 'currency': 'USD', "
+			"'goods': [{'item': 'mulch', 'packs': [");
+		for (int i = 0; i < most; i++)
+			text_print(&text, "%s{'pack': 'bag', 'size': '%d L', 'price': 4}", i ? "," : "",
+				i + 1);
+		text_add(&text, "]}]}");
+		ck_assert_int_eq(book_try(&book, text.bytes, &fault), most == 20);
+		if (most == 20)
+			ck_assert_int_eq(book.goods[0].pack_count, 20);
+		book_fini(&book);
+	}
+	ck_assert_str_eq(fault.path, "goods[0].packs");
+	text_fini(&text);
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("book_goods");
+	TCase *reading = suite_case(suite, "reading");
+	TCase *refusing = suite_case(suite, "refusing");
+
+	tcase_add_loop_test(reading, a_pack_is_read_in_what_its_item_is_counted_in, 0,
+		sizeof packs / sizeof *packs);
+	tcase_add_test(reading, goods_of_blocks_are_found_by_the_size_of_the_block);
+	tcase_add_loop_test(refusing, what_is_wrong_with_goods_is_told_by_its_path, 0,
+		sizeof refused / sizeof *refused);
+	tcase_add_loop_test(refusing, an_item_that_no_takeoff_has_is_refused, 0,
+		sizeof strangers / sizeof *strangers);
+	tcase_add_test(refusing, twenty_packs_are_read_and_no_more);
+	return suite;
+}
