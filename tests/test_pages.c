@@ -1,4 +1,4 @@
-/* What the panel shows: figures, stars, what is under the cursor, the rulers' words. */
+/* What the panel shows: figures, stars, what is under the cursor. */
 
 #include "support/desk.h"
 #include "support/plots.h"
@@ -6,7 +6,6 @@
 
 #include "screen/here.h"
 #include "screen/marks.h"
-#include "screen/ruler.h"
 
 #include <stdlib.h>
 #include <string.h>
@@ -285,35 +284,6 @@ START_TEST(what_is_marked_has_a_rim_with_pegs_and_stars_where_a_stamp_would_lie)
 }
 END_TEST
 
-/* ---- Rulers ------------------------------------------------------------------------------------ */
-
-START_TEST(rulers_speak_in_feet_and_inches_or_metres)
-{
-	static const struct {
-		nm length;
-		enum units units;
-		const char *words;
-	} rows[] = {
-		{ 0, UNITS_IMPERIAL, "0'" },
-		{ 5 * NM_PER_FOOT, UNITS_IMPERIAL, "5'" },
-		{ 30 * NM_PER_INCH, UNITS_IMPERIAL, "2'6\"" },
-		{ 6 * NM_PER_INCH, UNITS_IMPERIAL, "6\"" },
-		{ 15 * NM_PER_INCH / 2, UNITS_IMPERIAL, "7.5\"" },
-		{ 0, UNITS_METRIC, "0" },
-		{ 1500 * NM_PER_MM, UNITS_METRIC, "1.5" },
-		{ 12 * NM_PER_M, UNITS_METRIC, "12" },
-	};
-
-	for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
-		struct text out = TEXT_EMPTY;
-
-		ruler_words(&out, rows[i].length, rows[i].units);
-		ck_assert_str_eq(out.bytes, rows[i].words);
-		text_fini(&out);
-	}
-}
-END_TEST
-
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("pages");
@@ -333,6 +303,5 @@ Suite *test_suite(void)
 	tcase_add_test(here, the_axis_goes_through_a_cell_or_along_its_far_edge_and_the_cursor_has_images);
 	tcase_add_test(here, a_peg_goes_first_then_an_image_a_fault_a_snag_and_the_axis);
 	tcase_add_test(here, what_is_marked_has_a_rim_with_pegs_and_stars_where_a_stamp_would_lie);
-	tcase_add_test(here, rulers_speak_in_feet_and_inches_or_metres);
 	return suite;
 }

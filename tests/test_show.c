@@ -210,6 +210,33 @@ START_TEST(a_length_shown_is_the_nearest_there_is)
 }
 END_TEST
 
+START_TEST(rulers_speak_in_feet_and_inches_or_metres)
+{
+	static const struct {
+		nm length;
+		enum units units;
+		const char *words;
+	} rows[] = {
+		{ 0, UNITS_IMPERIAL, "0'" },
+		{ 5 * NM_PER_FOOT, UNITS_IMPERIAL, "5'" },
+		{ 30 * NM_PER_INCH, UNITS_IMPERIAL, "2'6\"" },
+		{ 6 * NM_PER_INCH, UNITS_IMPERIAL, "6\"" },
+		{ 15 * NM_PER_INCH / 2, UNITS_IMPERIAL, "7.5\"" },
+		{ 0, UNITS_METRIC, "0" },
+		{ 1500 * NM_PER_MM, UNITS_METRIC, "1.5" },
+		{ 12 * NM_PER_M, UNITS_METRIC, "12" },
+	};
+
+	for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
+		struct text out = TEXT_EMPTY;
+
+		show_short(&out, rows[i].length, rows[i].units);
+		ck_assert_str_eq(out.bytes, rows[i].words);
+		text_fini(&out);
+	}
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("show");
@@ -224,5 +251,6 @@ Suite *test_suite(void)
 	tcase_add_loop_test(figure, a_count_has_a_comma_every_three_digits, 0, COUNT(counts));
 	tcase_add_loop_test(figure, a_decimal_keeps_its_places_and_its_commas, 0, COUNT(decimals));
 	tcase_add_test(figure, a_length_shown_is_the_nearest_there_is);
+	tcase_add_test(figure, rulers_speak_in_feet_and_inches_or_metres);
 	return suite;
 }

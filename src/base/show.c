@@ -130,3 +130,19 @@ void show_weight(struct text *out, double weight, enum units units)
 		show_count(out, llround(shown));
 	text_add(out, units == UNITS_IMPERIAL ? " lb" : " kg");
 }
+
+void show_short(struct text *out, nm length, enum units units)
+{
+	nm feet = length / NM_PER_FOOT, rest = length % NM_PER_FOOT;
+
+	if (units == UNITS_METRIC) {
+		text_add_decimal(out, (length + NM_PER_MM / 2) / NM_PER_MM, 3); /* metres */
+		return;
+	}
+	if (feet || !rest)
+		text_print(out, "%lld'", (long long)feet);
+	if (rest) {
+		text_add_decimal(out, rest * 100 / NM_PER_INCH, 2);
+		text_add(out, "\"");
+	}
+}

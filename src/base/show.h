@@ -10,6 +10,8 @@
 void show_length(struct text *out, nm length, enum units units);
 /* As a rule or a saw's stop reads it: imperial in inches alone, "13 7/8 in"; metric as above. */
 void show_inches(struct text *out, nm length, enum units units);
+/* As short as it can be said, for rulers: 5', 2'6", 1.5. length 0 or more. */
+void show_short(struct text *out, nm length, enum units units);
 /* "1,284.0 sq ft", "7.80 m2". area in square metres. */
 void show_area(struct text *out, double area, enum units units);
 /* The same for columns of figures: without the unit, which is named apart. */

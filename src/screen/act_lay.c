@@ -31,22 +31,6 @@ void act_take(struct editor *editor, int key)
 	text_fini(&words);
 }
 
-/* Says, once, that images fall outside the plan. */
-static void tell_outside(struct editor *editor, struct laid laid)
-{
-	if (laid.outside && !editor->told_outside) {
-		editor_say(editor, "Some images fall outside the plan; they are left out.");
-		editor->told_outside = true;
-	}
-}
-
-void act_lay_end(struct editor *editor, struct laid laid, const char *nothing)
-{
-	if (!editor_stroke(editor) && nothing)
-		editor_say(editor, "%s", nothing);
-	tell_outside(editor, laid);
-}
-
 static void lay_here(struct editor *editor, char letter, const char *nothing)
 {
 	struct place at = editor->cursor;
@@ -101,7 +85,7 @@ void act_lay_way(struct editor *editor, struct place from, struct place to)
 	}
 	editor->is_dragging |= laid.changed > 0;
 	editor->is_stale |= laid.changed > 0;
-	tell_outside(editor, laid);
+	act_tell_outside(editor, laid);
 }
 
 void act_trail(struct editor *editor, int key)
@@ -122,15 +106,4 @@ void act_flood(struct editor *editor, int key)
 		return;
 	act_lay_end(editor, lay_flood(&editor->plot, editor->cursor.x, editor->cursor.y, editor->hand),
 		ACT_IS_THERE);
-}
-
-void act_step_back(struct editor *editor, int key)
-{
-	(void)key;
-	if (editor->is_marked)
-		editor_say(editor, "The mark is dropped; the ground stays as it is.");
-	else if (!editor->is_pegged && !editor->is_trailing)
-		editor_say(editor, "At rest already. Press < to leave, ? for help.");
-	editor_drop_mark(editor);
-	editor->is_pegged = editor->is_trailing = false;
 }

@@ -46,6 +46,7 @@ void act_lay(struct editor *editor, int key);
 void act_lift(struct editor *editor, int key);
 void act_trail(struct editor *editor, int key);
 void act_flood(struct editor *editor, int key);
+/* act_end.c */
 void act_step_back(struct editor *editor, int key);
 /* act_peg.c */
 void act_peg(struct editor *editor, int key);
@@ -97,8 +98,10 @@ void act_repaint(struct editor *editor, int key);
 void act_lay_way(struct editor *editor, struct place from, struct place to);
 #define ACT_IS_THERE "It lies there already."
 /* Ends a stroke of laying: says `nothing`, unless NULL, where it changed nothing. That images fell
- * outside the plan is said once, not with every stroke. act_lay.c. */
+ * outside the plan is said once, not with every stroke. act_end.c. */
 void act_lay_end(struct editor *editor, struct laid laid, const char *nothing);
+/* Says, once, that images fall outside the plan. act_end.c. */
+void act_tell_outside(struct editor *editor, struct laid laid);
 /* What to do with what is marked and carried. act_mark.c. */
 void act_mark_ask(struct editor *editor);
 /* Saves, asking where somebody else has changed the file. False where it is not saved. act_file.c. */

@@ -1,7 +1,7 @@
 #include "screen/measure.h"
+#include "base/show.h"
 #include "screen/curses.h"
 #include "screen/draw.h"
-#include "screen/ruler.h"
 
 #include <string.h>
 
@@ -49,7 +49,7 @@ struct measure measure_of(const struct editor *editor)
 
 static void length_words(const struct editor *editor, nm length, struct text *words)
 {
-	ruler_words(words, length, plot_units(&editor->plot));
+	show_short(words, length, plot_units(&editor->plot));
 }
 
 /* Where words of so many columns go: in the middle of the bracket, or of the wider part that the mark

@@ -1,24 +1,9 @@
 #include "screen/ruler.h"
+#include "base/show.h"
 #include "screen/draw.h"
 #include "screen/measure.h"
 
-enum { LABEL_ROWS = 5, LABEL_COLUMNS = 10, METRE_PLACES = 3 };
-
-void ruler_words(struct text *out, nm length, enum units units)
-{
-	nm feet = length / NM_PER_FOOT, rest = length % NM_PER_FOOT;
-
-	if (units == UNITS_METRIC) {
-		text_add_decimal(out, (length + NM_PER_MM / 2) / NM_PER_MM, METRE_PLACES);
-		return;
-	}
-	if (feet || !rest)
-		text_print(out, "%lld'", (long long)feet);
-	if (rest) {
-		text_add_decimal(out, rest * 100 / NM_PER_INCH, 2);
-		text_add(out, "\"");
-	}
-}
+enum { LABEL_ROWS = 5, LABEL_COLUMNS = 10 };
 
 /* Draws a label, unless it would run over the ruler's end, into the label before, which ends at *end, or
  * over what is taken already. */
@@ -37,7 +22,7 @@ static void label(const struct area *ruler, int column, const struct text *words
 static void cell_words(const struct editor *editor, int cell, struct text *words)
 {
 	text_clear(words);
-	ruler_words(words, cell * plot_cell(&editor->plot), plot_units(&editor->plot));
+	show_short(words, cell * plot_cell(&editor->plot), plot_units(&editor->plot));
 }
 
 static void draw_across(const struct editor *editor, const struct area *ruler, int blocks,

@@ -6,7 +6,5 @@
 #include "screen/layout.h"
 
 void ruler_draw(const struct editor *editor, const struct layout *layout);
-/* Adds the distance of a cell's near edge from the datum, as short as it can be said: 5', 2'6", 1.5. */
-void ruler_words(struct text *out, nm length, enum units units);
 
 #endif
