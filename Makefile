@@ -107,10 +107,12 @@ install: $(B)/parterre
 	install -D -m 755 $(B)/parterre $(DESTDIR)$(PREFIX)/bin/parterre
 	install -D -m 644 man/parterre.1 $(MAN)/man1/parterre.1
 	install -D -m 644 man/parterre-plot.5 $(MAN)/man5/parterre-plot.5
-	install -D -m 644 -t $(DOC) plots/*.plot
+	install -D -m 644 man/parterre-prices.5 $(MAN)/man5/parterre-prices.5
+	install -D -m 644 -t $(DOC) plots/*.plot plots/*.json
 
 uninstall:
-	rm -f $(DESTDIR)$(PREFIX)/bin/parterre $(MAN)/man1/parterre.1 $(MAN)/man5/parterre-plot.5
+	rm -f $(DESTDIR)$(PREFIX)/bin/parterre $(MAN)/man1/parterre.1 $(MAN)/man5/parterre-plot.5 \
+	  $(MAN)/man5/parterre-prices.5
 	rm -rf $(DOC)
 
 clean:

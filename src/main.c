@@ -13,6 +13,7 @@ static const char usage[] =
 	"  parterre FILE             draw: opens the plot FILE, or begins it\n"
 	"  parterre takeoff FILE     print what to buy, lay and cut\n"
 	"      -o, --output OUT      write it to OUT instead\n"
+	"      --prices BOOK         cost it by this price book, not the plot's own\n"
 	"      --force               even where OUT holds something that is no takeoff\n"
 	"      --json                for programs: one JSON object in SI units\n"
 	"  parterre --help           this page\n"
@@ -22,7 +23,7 @@ static const char usage[] =
 	"standard input. While drawing, ? is help and ! lists all that can be done.\n"
 	"\n"
 	"To begin:  parterre garden.plot\n"
-	"More:      man parterre, man 5 parterre-plot\n";
+	"More:      man parterre, man 5 parterre-plot, man 5 parterre-prices\n";
 
 static int complain(const char *what, const char *word)
 {

@@ -111,6 +111,37 @@ START_TEST(a_plot_is_read_from_standard_input_too)
 }
 END_TEST
 
+static const char priced_plot[] = "parterre-plot 1\nunits imperial\ncell 1 ft\nprices \"book.json\"\n"
+	"bed b \"Bed\"\nground 8 x 4\n  bbbbbbbb\n  bbbbbbbb\n  bbbbbbbb\n  bbbbbbbb\n";
+#define BOOK_HEAD "{\"format\": \"parterre-prices\", \"version\": 1, \"currency\": \"USD\""
+
+START_TEST(the_price_book_asked_for_goes_before_the_one_that_the_plot_names)
+{
+	put("garden.plot", priced_plot);
+	put("book.json", BOOK_HEAD ", \"allow\": {\"kerf\": \"3/16 in\"}}");
+	put("other.json", BOOK_HEAD ", \"allow\": {\"kerf\": \"5/16 in\"}}");
+	check_run(ARGUMENTS("takeoff", in_folder("garden.plot")), 0,
+		"Saw kerf               3/16 in  price book\n", "");
+	check_run(ARGUMENTS("takeoff", "--prices", in_folder("other.json"), in_folder("garden.plot")),
+		0, "Saw kerf               5/16 in  price book\n", "");
+}
+END_TEST
+
+START_TEST(a_price_book_that_cannot_be_read_ends_the_takeoff)
+{
+	put("garden.plot", priced_plot);
+	check_run(ARGUMENTS("takeoff", in_folder("garden.plot")), 2, "", "parterre: cannot open ");
+	put("book.json", BOOK_HEAD ", \"allow\": {\"kerf\": 3}}");
+	check_run(ARGUMENTS("takeoff", in_folder("garden.plot")), 2, "",
+		"book.json: allow.kerf: found 3, expected a length with its unit, such as ");
+	check_run(ARGUMENTS("takeoff", "--prices", in_folder("none.json"), in_folder("garden.plot")),
+		2, "", "none.json");
+	check_run(ARGUMENTS("takeoff", "--prices", plot, plot), 2, "",
+		"court.plot:1:1: found parterre-plot, expected a price book in JSON");
+	check_run(ARGUMENTS("takeoff", plot, "--prices"), 2, "", "prices");
+}
+END_TEST
+
 START_TEST(words_it_does_not_understand_are_refused)
 {
 	check_run(ARGUMENTS("--wrong"), 2, "", "--wrong");
@@ -232,6 +263,8 @@ Suite *test_suite(void)
 
 	tcase_add_test(words, without_arguments_it_says_what_to_do_in_one_screen);
 	tcase_add_test(words, words_it_does_not_understand_are_refused);
+	tcase_add_test(input, the_price_book_asked_for_goes_before_the_one_that_the_plot_names);
+	tcase_add_test(input, a_price_book_that_cannot_be_read_ends_the_takeoff);
 	tcase_add_test(words, the_screen_needs_a_terminal_and_says_so);
 	tcase_add_checked_fixture(output, setup, teardown);
 	tcase_add_test(output, a_takeoff_is_printed_as_text_or_json);

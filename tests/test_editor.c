@@ -154,6 +154,74 @@ START_TEST(random_keys_keep_the_plot_whole_and_can_all_be_taken_back)
 }
 END_TEST
 
+static void put(struct desk *b, const char *name, const char *bytes)
+{
+	char path[4096];
+	FILE *file;
+
+	snprintf(path, sizeof path, "%s/%s", b->folder, name);
+	file = fopen(path, "w");
+	ck_assert(file && fputs(bytes, file) >= 0);
+	fclose(file);
+}
+
+static void name_book(struct desk *b, const char *name)
+{
+	plot_set(&b->editor.plot, 0, HEAD_PRICES, name);
+	editor_stroke(&b->editor);
+	editor_refresh(&b->editor);
+}
+
+static nm kerf(const struct desk *b)
+{
+	return block_length(b->editor.takeoff.allow, ALLOW_KERF);
+}
+
+#define BOOK_HEAD "{\"format\": \"parterre-prices\", \"version\": 1, \"currency\": \"USD\""
+
+START_TEST(the_price_book_is_read_when_the_plot_names_another)
+{
+	struct desk *b = desk_new(ROWS { "bbbb", "bbbb", "bbbb", NULL });
+
+	put(b, "one.json", BOOK_HEAD ", \"allow\": {\"kerf\": \"3 mm\"}}");
+	put(b, "two.json", BOOK_HEAD ", \"allow\": {\"kerf\": \"4 mm\"}}");
+	editor_refresh(&b->editor);
+	ck_assert_int_eq(kerf(b), NM_PER_INCH / 8);
+	name_book(b, "\"one.json\"");
+	ck_assert_int_eq(kerf(b), 3 * NM_PER_MM);
+	ck_assert_uint_eq(b->editor.message.length, 0);
+	name_book(b, "\"two.json\"");
+	ck_assert_int_eq(kerf(b), 4 * NM_PER_MM);
+	editor_take_back(&b->editor);
+	editor_refresh(&b->editor);
+	ck_assert_int_eq(kerf(b), 3 * NM_PER_MM);
+	editor_take_back(&b->editor);
+	editor_refresh(&b->editor);
+	ck_assert_int_eq(kerf(b), NM_PER_INCH / 8);
+	ck_assert(!b->editor.has_book);
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(a_price_book_that_cannot_be_read_is_told_once_and_quantities_still_come_out)
+{
+	struct desk *b = desk_new(ROWS { "bbbb", "bbbb", "bbbb", NULL });
+
+	name_book(b, "\"none.json\"");
+	desk_says(b, "No prices: cannot open ");
+	ck_assert_int_gt(b->editor.takeoff.item_count, 0);
+	text_clear(&b->editor.message);
+	desk_press(b, PRESS_DELETE);
+	editor_refresh(&b->editor);
+	ck_assert_uint_eq(b->editor.message.length, 0);
+	put(b, "bad.json", BOOK_HEAD ", \"goods\": 3}");
+	name_book(b, "\"bad.json\"");
+	desk_says(b, "bad.json: goods: found 3, expected a list");
+	ck_assert(!b->editor.has_book);
+	desk_free(b);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("editor");
@@ -165,5 +233,8 @@ Suite *test_suite(void)
 	tcase_add_test(state, plain_moves_compute_nothing_anew);
 	tcase_add_test(state, what_is_in_hand_falls_to_open_ground_with_its_entry);
 	tcase_add_loop_test(state, random_keys_keep_the_plot_whole_and_can_all_be_taken_back, 0, 40);
+	tcase_add_test(state, the_price_book_is_read_when_the_plot_names_another);
+	tcase_add_test(state,
+		a_price_book_that_cannot_be_read_is_told_once_and_quantities_still_come_out);
 	return suite;
 }

@@ -664,6 +664,33 @@ static void add_writing(TCase *writing)
 	tcase_add_test(writing, a_writer_killed_at_any_moment_leaves_one_whole_text);
 }
 
+static void check_in_folder(const char *path, const char *name, const char *expected)
+{
+	char *full = file_in_folder(path, name);
+
+	ck_assert_str_eq(full, expected);
+	free(full);
+}
+
+START_TEST(a_name_is_looked_for_in_the_folder_of_the_file_that_gives_it)
+{
+	char expected[4096];
+
+	check_in_folder("court.plot", "prices.json", "prices.json");
+	check_in_folder("a/b/court.plot", "prices.json", "a/b/prices.json");
+	check_in_folder("a/b/court.plot", "../c/prices.json", "a/b/../c/prices.json");
+	check_in_folder("a/b/court.plot", "/c/prices.json", "/c/prices.json");
+	check_in_folder("/court.plot", "prices.json", "/prices.json");
+	check_in_folder("-", "prices.json", "prices.json");
+	check_in_folder("court.plot", "-", "./-");
+	check_in_folder("a/court.plot", "-", "a/-");
+	ck_assert_int_eq(mkdir(in("real"), 0777), 0);
+	ck_assert_int_eq(symlink("real/court.plot", in("soft")), 0);
+	snprintf(expected, sizeof expected, "%s", in("real/prices.json"));
+	check_in_folder(in("soft"), "prices.json", expected);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("file");
@@ -685,5 +712,6 @@ Suite *test_suite(void)
 	tcase_add_test(name, a_stamp_changes_with_the_file);
 	tcase_add_test(name, one_file_is_known_by_all_its_names);
 	tcase_add_test(name, a_name_beside_a_file_is_the_same_by_all_links_to_it);
+	tcase_add_test(name, a_name_is_looked_for_in_the_folder_of_the_file_that_gives_it);
 	return suite;
 }

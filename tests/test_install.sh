@@ -15,7 +15,7 @@ cmp "$B/parterre" "$at/bin/parterre" && [ -x "$at/bin/parterre" ] || fail "no pr
 for page in man/*; do
 	cmp "$page" "$at/share/man/man${page##*.}/${page##*/}" || fail "no $page"
 done
-for plot in plots/*.plot; do
+for plot in plots/*; do
 	cmp "$plot" "$at/share/doc/parterre/${plot##*/}" || fail "no $plot"
 done
 "$at/bin/parterre" takeoff "$at/share/doc/parterre/court.plot" >/dev/null || fail "it does not run"

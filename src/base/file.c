@@ -146,6 +146,21 @@ char *file_beside(const char *path, const char *prefix, const char *suffix)
 	return name.bytes;
 }
 
+char *file_in_folder(const char *path, const char *name)
+{
+	char *followed = links_followed(path);
+	const char *real = followed ? followed : path;
+	struct text full = TEXT_EMPTY;
+
+	if (name[0] != '/')
+		text_add_bytes(&full, real, folder_length(real));
+	if (full.length == 0 && strcmp(name, "-") == 0)
+		text_add(&full, "./");
+	text_add(&full, name);
+	free(followed);
+	return full.bytes;
+}
+
 /* Gives a new file the mode and, where that is allowed, the owner and group of another. */
 static bool mode_copy(int fd, const struct stat *like)
 {

@@ -1,15 +1,18 @@
 #include "report/command.h"
 #include "plot/store.h"
 #include "report/deliver.h"
+#include "report/prices.h"
 #include "report/report.h"
 
 #include <errno.h>
 #include <getopt.h>
 #include <stdio.h>
+#include <stdlib.h>
 #include <string.h>
 
 struct request {
 	const char *plot, *output; /* output NULL: standard output */
+	const char *prices;        /* NULL: the book that the plot names, if any */
 	bool json, force;
 };
 
@@ -23,17 +26,20 @@ static bool request_read(struct request *request, int argc, char **argv)
 {
 	static const struct option options[] = {
 		{ "output", required_argument, NULL, 'o' },
+		{ "prices", required_argument, NULL, 'p' },
 		{ "json", no_argument, NULL, 'j' },
 		{ "force", no_argument, NULL, 'f' },
 		{ NULL, 0, NULL, 0 },
 	};
 	int option;
 
-	*request = (struct request){ NULL, NULL, false, false };
+	*request = (struct request){ .plot = NULL };
 	optind = 0; /* the word "takeoff" takes the place of the program's name */
 	while ((option = getopt_long(argc, argv, "o:", options, NULL)) != -1) {
 		if (option == 'o')
 			request->output = optarg;
+		else if (option == 'p')
+			request->prices = optarg;
 		else if (option == 'j')
 			request->json = true;
 		else if (option == 'f')
@@ -84,14 +90,15 @@ static const char *plot_name(const char *path)
 	return slash ? slash + 1 : path;
 }
 
-static int takeoff(const struct request *request, const struct plot *plot)
+static int takeoff(const struct request *request, const struct plot *plot,
+	const struct book *book)
 {
 	struct arena arena = ARENA_EMPTY;
 	struct text bytes = TEXT_EMPTY;
 	struct takeoff result;
 	int status;
 
-	takeoff_compute(&result, &arena, plot, NULL);
+	takeoff_compute(&result, &arena, plot, book);
 	if (request->json)
 		report_json(&bytes, plot, &result);
 	else
@@ -99,6 +106,27 @@ static int takeoff(const struct request *request, const struct plot *plot)
 	status = deliver(request, &bytes);
 	text_fini(&bytes);
 	arena_clear(&arena);
+	return status;
+}
+
+/* With the book asked for, or that the plot names, or none. */
+static int priced(const struct request *request, const struct plot *plot)
+{
+	char *path = request->prices ? memory_string(request->prices) :
+		prices_path(plot, request->plot);
+	struct text message = TEXT_EMPTY;
+	struct book book;
+	int status;
+
+	if (!path)
+		return takeoff(request, plot, NULL);
+	if (prices_read(path, &book, &message))
+		status = takeoff(request, plot, &book);
+	else
+		status = complain(message.bytes);
+	book_fini(&book);
+	text_fini(&message);
+	free(path);
 	return status;
 }
 
@@ -113,7 +141,7 @@ int command_takeoff(int argc, char **argv)
 		return 2;
 	plot_init(&plot);
 	if (store_read(request.plot, &plot, &message))
-		status = takeoff(&request, &plot);
+		status = priced(&request, &plot);
 	else
 		status = complain(message.bytes);
 	plot_fini(&plot);

@@ -39,12 +39,15 @@ static bool matters(const struct block *block, enum attribute a)
 static struct value value_in_force(const struct sheet *sheet, const struct block *block,
 	enum attribute a)
 {
+	if (block->kind == BLOCK_ALLOW)
+		return *block_effective(sheet->takeoff->allow, a);
 	if (a == BED_EMBED)
 		return (struct value){ .set = true, .as.length = fill_embed(sheet->takeoff, block) };
 	return *block_effective(block, a);
 }
 
-static void origin_cell(struct table *table, const struct block *block, enum attribute a)
+static void origin_cell(struct table *table, const struct sheet *sheet, const struct block *block,
+	enum attribute a)
 {
 	const struct attribute_row *row = attribute_row(a);
 	const char *source = attribute_source(a);
@@ -52,6 +55,10 @@ static void origin_cell(struct table *table, const struct block *block, enum att
 
 	if (block_value(block, a)->set)
 		return;
+	if (block->kind == BLOCK_ALLOW && block_value(sheet->takeoff->allow, a)->set) {
+		text_add(cell, "price book");
+		return;
+	}
 	text_add(cell, source ? "default" : "default *");
 	if (source || row->derived)
 		text_print(cell, ": %s", source ? source : row->derived);
@@ -77,7 +84,7 @@ static void block_print(const struct sheet *sheet, const struct block *block)
 		value = value_in_force(sheet, block, a);
 		table_words(&table, attribute_row(a)->label);
 		value_write(table_cell(&table), &attribute_row(a)->rule, &value, sheet->units);
-		origin_cell(&table, block, a);
+		origin_cell(&table, sheet, block, a);
 	}
 	table_print(&table, sheet->out);
 }

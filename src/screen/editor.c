@@ -1,9 +1,11 @@
 #include "screen/editor.h"
 #include "base/show.h"
 #include "plot/patch.h"
+#include "report/prices.h"
 
 #include <stdarg.h>
 #include <stdio.h>
+#include <stdlib.h>
 #include <string.h>
 
 enum { NOWHERE = -1 };
@@ -21,10 +23,20 @@ void editor_init(struct editor *editor, struct asker *asker, const char *path)
 	plot_init(&editor->plot);
 }
 
+static void book_close(struct editor *editor)
+{
+	free(editor->book_name);
+	editor->book_name = NULL;
+	if (editor->has_book)
+		book_fini(&editor->book);
+	editor->has_book = false;
+}
+
 void editor_fini(struct editor *editor)
 {
 	pages_fini(&editor->pages);
 	arena_clear(&editor->arena);
+	book_close(editor);
 	text_fini(&editor->message);
 	history_free(editor->history);
 	editor_drop_mark(editor);
@@ -85,6 +97,29 @@ struct rectangle editor_pegged(const struct editor *editor)
 	return rectangle_between(editor->peg.x, editor->peg.y, editor->cursor.x, editor->cursor.y);
 }
 
+/* Reads the price book where the plot names another than before. What cannot be read is told once, and
+ * quantities come out without it. */
+static void book_refresh(struct editor *editor)
+{
+	const struct value *named = block_value(&editor->plot.details.head, HEAD_PRICES);
+	const char *before = editor->book_name;
+	struct text message = TEXT_EMPTY;
+	char *path;
+
+	if (named->set ? before && strcmp(named->as.text, before) == 0 : !before)
+		return;
+	book_close(editor);
+	if (!named->set)
+		return;
+	editor->book_name = memory_string(named->as.text);
+	path = prices_path(&editor->plot, editor->store.path);
+	editor->has_book = prices_read(path, &editor->book, &message);
+	if (!editor->has_book)
+		editor_say(editor, "No prices: %s", message.bytes);
+	free(path);
+	text_fini(&message);
+}
+
 void editor_refresh(struct editor *editor)
 {
 	struct mirror mirror;
@@ -93,7 +128,9 @@ void editor_refresh(struct editor *editor)
 		return;
 	editor->is_stale = false;
 	arena_clear(&editor->arena);
-	takeoff_compute(&editor->takeoff, &editor->arena, &editor->plot, NULL);
+	book_refresh(editor);
+	takeoff_compute(&editor->takeoff, &editor->arena, &editor->plot,
+		editor->has_book ? &editor->book : NULL);
 	mirror = mirror_of(&editor->plot);
 	editor->faults = mirror_faults(&mirror, &editor->plot.ground);
 	pages_update(&editor->pages, &editor->takeoff, &editor->plot);

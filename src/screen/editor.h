@@ -49,7 +49,12 @@ struct editor {
 	int page, page_top; /* shown in the panel: which, and its first line */
 	struct text message; /* for the message row; empty: nothing to say */
 
-	/* Computed from the plot by editor_refresh. */
+	/* The price book that the plot's head names, read at opening and when the name changes. */
+	char *book_name;    /* NULL: none is named */
+	struct book book;
+	bool has_book;      /* it could be read */
+
+	/* Computed from plot and book by editor_refresh. */
 	bool is_stale;
 	struct arena arena;
 	struct takeoff takeoff;

@@ -1,6 +1,7 @@
 #include "support/garden.h"
 #include "base/file.h"
 #include "plot/format.h"
+#include "report/prices.h"
 
 #include <assert.h>
 #include <stdlib.h>
@@ -39,18 +40,38 @@ void garden_file(struct garden *garden, const char *path)
 	assert(is_read);
 	(void)is_read;
 	text_fini(&bytes);
+	char *book = prices_path(&garden->plot, path);
+
+	if (book)
+		garden_book(garden, book);
+	free(book);
+}
+
+void garden_book(struct garden *garden, const char *path)
+{
+	struct text message = TEXT_EMPTY;
+
+	if (garden->has_book)
+		book_fini(&garden->book);
+	garden->has_book = prices_read(path, &garden->book, &message);
+	assert(garden->has_book);
+	text_fini(&message);
 }
 
 void garden_count(struct garden *garden)
 {
 	arena_clear(&garden->arena);
-	takeoff_compute(&garden->takeoff, &garden->arena, &garden->plot, NULL);
+	takeoff_compute(&garden->takeoff, &garden->arena, &garden->plot,
+		garden->has_book ? &garden->book : NULL);
 }
 
 void garden_fini(struct garden *garden)
 {
 	arena_clear(&garden->arena);
 	plot_fini(&garden->plot);
+	if (garden->has_book)
+		book_fini(&garden->book);
+	garden->has_book = false;
 }
 
 const struct snag *garden_snag(const struct garden *garden, enum snag_code code, int index)

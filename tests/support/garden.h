@@ -11,6 +11,8 @@
 
 struct garden {
 	struct plot plot;
+	struct book book;
+	bool has_book;
 	struct arena arena;
 	struct takeoff takeoff;
 };
@@ -19,8 +21,10 @@ struct garden {
 void garden_rows(struct garden *garden, const char *const *rows);
 /* The same of one rectangle of a letter that fills the plan. */
 void garden_rectangle(struct garden *garden, char letter, int columns, int rows);
-/* The plot in a file. */
+/* The plot in a file, with the price book that it names. */
 void garden_file(struct garden *garden, const char *path);
+/* Takes the price book in a file. */
+void garden_book(struct garden *garden, const char *path);
 /* Computes the takeoff, anew if there was one. */
 void garden_count(struct garden *garden);
 void garden_fini(struct garden *garden);
