@@ -59,6 +59,7 @@ void takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot
 	wall_lay_all(out, arena, plot, &snags);
 	cutting_plan(out, arena);
 	fill_compute(out, arena, plot, &snags);
+	zones_compute(out, arena, plot);
 	items_compute(out, arena, plot);
 	snag_mirror(&snags, plot);
 	snag_finish(&snags, out);

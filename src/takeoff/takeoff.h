@@ -8,6 +8,7 @@
 
 #include "survey/outline.h"
 #include "takeoff/book.h"
+#include "takeoff/zones.h"
 
 /* ---- Walls ------------------------------------------------------------------------------------ */
 
@@ -151,6 +152,7 @@ struct takeoff {
 	int cutting_count;
 	const struct fill *fills; /* in region order */
 	int fill_count;
+	struct zones zones;
 	const struct item *items;
 	int item_count;
 	const struct snag *snags; /* by code, then reading order */
