@@ -121,6 +121,84 @@ START_TEST(cut_at_one_stroke_the_blocks_are_the_same_as_cut_one_by_one)
 }
 END_TEST
 
+/* Extras one by one, longest first, into the fullest block that takes it. Returns how many found one. */
+static int cut_extras_one_by_one(struct blank *blanks, int count, const struct saw *saw,
+	const struct batch *extra)
+{
+	int cut = 0;
+
+	for (; cut < extra->count; cut++) {
+		static struct blank more[PIECES_MOST + 1];
+
+		memcpy(more, blanks, (size_t)count * sizeof *more);
+		if (cut_one(more, count, saw, extra->place) > count)
+			break;
+		memcpy(blanks, more, (size_t)count * sizeof *more);
+	}
+	return cut;
+}
+
+START_TEST(extras_come_out_of_what_is_left_as_cut_one_by_one)
+{
+	static struct blank blanks[PIECES_MOST + 1];
+	struct random random = { 43 };
+
+	for (int round = 0; round < 200; round++) {
+		struct saw saw = { random_between(&random, 40, 96) * INCH / 4,
+			random_below(&random, 3) * INCH / 8, random_below(&random, 3) * INCH / 8 };
+		struct batch batches[BATCHES_MOST], extras[3];
+		int all = batches_at_random(&random, saw.block, batches), kinds = all < 8 ? all : 8;
+		int count, at = 0, opened = cut_one_by_one(blanks, &saw, batches, kinds), cut[3];
+		const struct cut *cuts;
+
+		for (int i = 0; i < 3; i++) {
+			extras[i] = (struct batch){ saw.block * (10 - 3 * i) / 9,
+				random_below(&random, 12) };
+			cut[i] = cut_extras_one_by_one(blanks, opened, &saw, &extras[i]);
+			extras[i].count -= cut[i];
+		}
+		int64_t left[] = { extras[0].count, extras[1].count, extras[2].count };
+
+		for (int i = 0; i < 3; i++)
+			extras[i].count += cut[i];
+		cuts = packing_cut_with(&arena, &saw, &(struct pieces){ batches, (size_t)kinds },
+			&(struct pieces){ extras, 3 }, &count);
+		for (int i = 0; i < 3; i++)
+			ck_assert_int_eq(extras[i].count, left[i]);
+		for (int i = 0; i < count; i++)
+			for (int64_t n = 0; n < cuts[i].blocks; n++)
+				check_blank(&cuts[i], &blanks[at++]);
+		ck_assert_int_eq(at, opened);
+	}
+}
+END_TEST
+
+START_TEST(no_block_is_opened_for_extras)
+{
+	struct saw saw = { 16 * INCH, INCH / 8, INCH / 8 };
+	struct batch extra = { 4 * INCH, 3 };
+	int count;
+
+	packing_cut_with(&arena, &saw, &(struct pieces){ NULL, 0 }, &(struct pieces){ &extra, 1 },
+		&count);
+	ck_assert_int_eq(count, 0);
+	ck_assert_int_eq(extra.count, 3);
+}
+END_TEST
+
+START_TEST(a_place_of_no_length_does_not_take_for_ever)
+{
+	struct saw saw = { 16 * INCH, 0, INCH / 8 };
+	struct batch none = { 0, 3 };
+	int count;
+	const struct cut *cuts = packing_cut(&arena, &saw, &none, 1, &count);
+
+	ck_assert_int_eq(count, 1);
+	ck_assert_int_eq(cuts[0].blocks, 1);
+	ck_assert_int_eq(cuts[0].piece_count, 3);
+}
+END_TEST
+
 START_TEST(two_halves_come_out_of_one_block_thanks_to_the_fit)
 {
 	struct saw saw = { 16 * INCH, INCH / 8, INCH / 8 };
@@ -190,6 +268,9 @@ Suite *test_suite(void)
 	tcase_add_checked_fixture(cuts, NULL, teardown);
 	tcase_set_timeout(cuts, 10);
 	tcase_add_test(cuts, cut_at_one_stroke_the_blocks_are_the_same_as_cut_one_by_one);
+	tcase_add_test(cuts, extras_come_out_of_what_is_left_as_cut_one_by_one);
+	tcase_add_test(cuts, no_block_is_opened_for_extras);
+	tcase_add_test(cuts, a_place_of_no_length_does_not_take_for_ever);
 	tcase_add_test(cuts, two_halves_come_out_of_one_block_thanks_to_the_fit);
 	tcase_add_test(cuts, a_fit_over_half_of_a_piece_counts_as_half_of_it);
 	tcase_add_test(cuts, a_hundred_thousand_pieces_are_cut_in_no_time);

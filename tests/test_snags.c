@@ -50,6 +50,8 @@ START_TEST(the_words_stay_as_they_are)
 	ck_assert_str_eq(snag_rule(SNAG_BED_THIN)->word, "bed-thin");
 	ck_assert_str_eq(snag_rule(SNAG_CAP_NARROW)->word, "cap-narrow");
 	ck_assert_str_eq(snag_rule(SNAG_FILL_NONE)->word, "fill-none");
+	ck_assert_str_eq(snag_rule(SNAG_FENCE_TIGHT)->word, "fence-tight");
+	ck_assert_str_eq(snag_rule(SNAG_FENCE_HOLE)->word, "fence-hole");
 	ck_assert_str_eq(snag_rule(SNAG_MIRROR_BROKEN)->word, "mirror-broken");
 }
 END_TEST

@@ -130,6 +130,7 @@ void items_compute(struct takeoff *takeoff, struct arena *arena, const struct pl
 	add_adhesive(&items, takeoff, plot);
 	add_soil(&items, takeoff);
 	add_mulch(&items, takeoff);
+	fencing_items(&items, takeoff, plot);
 	takeoff->items = items.rows;
 	takeoff->item_count = (int)items.count;
 }

@@ -3,7 +3,8 @@
  * block.wall, block.cap   a row per size: laid as bought by the cut list, breakage spare
  * adhesive.cartridge      laid: length of bead over that of a cartridge; whole ones ordered
  * soil.NAME               a row per part of the mixes: in place, settlement spare
- * mulch                   in place, nothing spare */
+ * mulch                   in place, nothing spare
+ * fence.post, .panel, .gate, .concrete, .gravel, .bracket, .hinge, .latch, .bolt   as fencing_items says */
 #ifndef TAKEOFF_ITEMS_H
 #define TAKEOFF_ITEMS_H
 

@@ -117,17 +117,28 @@ static int64_t smaller(int64_t a, int64_t b)
 	return a < b ? a : b;
 }
 
-/* The fullest block, once a piece is cut from it, is still the fullest: it gives as many as it can
- * before the next one is touched. */
-static void cut_batch(struct packing *packing, const struct saw *saw, const struct batch *batch)
+/* Of a block; at least something, so that a place of no length takes no end of pieces. */
+static nm needed_for(const struct saw *saw, nm place)
 {
-	struct stroke stroke = { .place = batch->place,
-		.needed = batch->place - smaller(saw->fit, batch->place / 2) + saw->kerf };
+	nm needed = place - smaller(saw->fit, place / 2) + saw->kerf;
+
+	return needed > 0 ? needed : 1;
+}
+
+/* The fullest block, once a piece is cut from it, is still the fullest: it gives as many as it can
+ * before the next one is touched. Returns how many pieces found no block; none where blocks may be
+ * opened. */
+static int64_t cut_batch(struct packing *packing, const struct saw *saw, const struct batch *batch,
+	bool may_open)
+{
+	struct stroke stroke = { .place = batch->place, .needed = needed_for(saw, batch->place) };
 	int64_t count = batch->count;
 
 	while (count > 0) {
 		struct stack *stack = find_fullest(packing, stroke.needed);
 
+		if (!stack && !may_open)
+			break;
 		if (!stack)
 			stack = open_stack(packing, saw, stroke.needed, count);
 		stroke.each = smaller(stack->left / stroke.needed, count);
@@ -135,6 +146,7 @@ static void cut_batch(struct packing *packing, const struct saw *saw, const stru
 		cut_from(packing, stack, &stroke);
 		count -= stroke.blocks * stroke.each;
 	}
+	return count;
 }
 
 static int compare_stacks(const void *a, const void *b)
@@ -144,21 +156,35 @@ static int compare_stacks(const void *a, const void *b)
 	return (one->first > other->first) - (one->first < other->first);
 }
 
+static const struct cut *list_cuts(struct packing *packing, int *count)
+{
+	struct cut *cuts = arena_new(packing->arena, packing->count, sizeof *cuts);
+
+	if (packing->count > 1)
+		qsort(packing->stacks, packing->count, sizeof *packing->stacks, compare_stacks);
+	for (size_t i = 0; i < packing->count; i++)
+		cuts[i] = packing->stacks[i].cut;
+	*count = (int)packing->count;
+	free(packing->stacks);
+	return cuts;
+}
+
+const struct cut *packing_cut_with(struct arena *arena, const struct saw *saw,
+	const struct pieces *needed, const struct pieces *extras, int *count)
+{
+	struct packing packing = { .arena = arena };
+	size_t lengths = join_batches(needed->batches, needed->count);
+
+	for (size_t i = 0; i < lengths; i++)
+		cut_batch(&packing, saw, &needed->batches[i], true);
+	for (size_t i = 0; i < extras->count; i++)
+		extras->batches[i].count = cut_batch(&packing, saw, &extras->batches[i], false);
+	return list_cuts(&packing, count);
+}
+
 const struct cut *packing_cut(struct arena *arena, const struct saw *saw, struct batch *batches,
 	size_t batch_count, int *count)
 {
-	struct packing packing = { .arena = arena };
-	struct cut *cuts;
-
-	batch_count = join_batches(batches, batch_count);
-	for (size_t i = 0; i < batch_count; i++)
-		cut_batch(&packing, saw, &batches[i]);
-	if (packing.count > 1)
-		qsort(packing.stacks, packing.count, sizeof *packing.stacks, compare_stacks);
-	cuts = arena_new(arena, packing.count, sizeof *cuts);
-	for (size_t i = 0; i < packing.count; i++)
-		cuts[i] = packing.stacks[i].cut;
-	*count = (int)packing.count;
-	free(packing.stacks);
-	return cuts;
+	return packing_cut_with(arena, saw, &(struct pieces){ batches, batch_count },
+		&(struct pieces){ NULL, 0 }, count);
 }

@@ -23,4 +23,16 @@ struct saw {
 const struct cut *packing_cut(struct arena *arena, const struct saw *saw, struct batch *batches,
 	size_t batch_count, int *count);
 
+/* Pieces to be cut, of several lengths. */
+struct pieces {
+	struct batch *batches;
+	size_t count;
+};
+
+/* The same for the needed pieces; then cuts as many extras as what is left of those blocks gives,
+ * longest first again. Extras are longest first, each length once, and may be longer than a block;
+ * afterwards their counts say how many were not cut. */
+const struct cut *packing_cut_with(struct arena *arena, const struct saw *saw,
+	const struct pieces *needed, const struct pieces *extras, int *count);
+
 #endif

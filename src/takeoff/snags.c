@@ -22,6 +22,10 @@ static const struct snag_rule rules[] = {
 	[SNAG_CAP_NARROW] = { "cap-narrow",
 		"Geometry: two caps and ground between them take more than two caps' depth." },
 	[SNAG_FILL_NONE] = { "fill-none", "Arithmetic: no depth, or no part of the mix, is left." },
+	[SNAG_FENCE_TIGHT] = { "fence-tight",
+		"Geometry: between two posts there is their distance less a post." },
+	[SNAG_FENCE_HOLE] = { "fence-hole",
+		"Geometry: a square post goes into a round hole as wide as its diagonal." },
 	[SNAG_MIRROR_BROKEN] = { "mirror-broken", "The plot's own mirror." },
 };
 

@@ -60,6 +60,7 @@ void takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot
 	cutting_plan(out, arena);
 	fill_compute(out, arena, plot, &snags);
 	zones_compute(out, arena, plot);
+	fencing_compute(out, arena, plot, &snags);
 	items_compute(out, arena, plot);
 	snag_mirror(&snags, plot);
 	snag_finish(&snags, out);

@@ -8,6 +8,7 @@
 
 #include "survey/outline.h"
 #include "takeoff/book.h"
+#include "takeoff/fencing.h"
 #include "takeoff/zones.h"
 
 /* ---- Walls ------------------------------------------------------------------------------------ */
@@ -114,7 +115,8 @@ struct item {
 
 enum snag_code {
 	SNAG_WALL_JOG, SNAG_WALL_NARROW, SNAG_WALL_BOND, SNAG_WALL_HIGH, SNAG_WALL_EMBED,
-	SNAG_BED_THIN, SNAG_CAP_NARROW, SNAG_FILL_NONE, SNAG_MIRROR_BROKEN
+	SNAG_BED_THIN, SNAG_CAP_NARROW, SNAG_FILL_NONE,
+	SNAG_FENCE_TIGHT, SNAG_FENCE_HOLE, SNAG_MIRROR_BROKEN
 };
 
 /* Something that would not work on the ground. */
@@ -153,6 +155,8 @@ struct takeoff {
 	const struct fill *fills; /* in region order */
 	int fill_count;
 	struct zones zones;
+	const struct fencing *fencings; /* in the plot's order */
+	int fencing_count;
 	const struct item *items;
 	int item_count;
 	const struct snag *snags; /* by code, then reading order */
