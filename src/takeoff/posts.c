@@ -26,7 +26,7 @@ static void want(struct wants *wants, struct spot at, int ways, bool of_gate)
 	wants->list[wants->count++] = (struct wanted){ at, ways, of_gate };
 }
 
-static enum way way_of(struct spot from, struct spot to)
+static int way_of(struct spot from, struct spot to)
 {
 	if (from.y == to.y)
 		return from.x < to.x ? WAY_RIGHT : WAY_LEFT;
@@ -42,24 +42,18 @@ static void want_ends(struct wants *wants, struct spot from, struct spot to, boo
 	want(wants, to, way_of(to, from), of_gate);
 }
 
-static struct spot spot_along(struct spot from, enum way way, nm off)
+static struct spot spot_along(struct spot from, int way, nm off)
 {
-	switch (way) {
-	case WAY_RIGHT:
+	if (way == WAY_LEFT || way == WAY_UP)
+		off = -off;
+	if (way == WAY_LEFT || way == WAY_RIGHT)
 		return (struct spot){ from.x + off, from.y };
-	case WAY_LEFT:
-		return (struct spot){ from.x - off, from.y };
-	case WAY_DOWN:
-		return (struct spot){ from.x, from.y + off };
-	case WAY_UP:
-		return (struct spot){ from.x, from.y - off };
-	}
-	return from;
+	return (struct spot){ from.x, from.y + off };
 }
 
 static void want_leg(struct wants *wants, const struct fence_leg *leg, nm section)
 {
-	enum way way = way_of(leg->from, leg->to);
+	int way = way_of(leg->from, leg->to);
 	int64_t panels = leg->whole + leg->cut_count;
 
 	want_ends(wants, leg->from, leg->to, false);

@@ -10,6 +10,15 @@ static const struct ware wares[] = {
 	{ .id = "soil.compost", .unit = UNIT_M3, .density = ALLOW_DENSITY_COMPOST },
 	{ .id = "soil.", .unit = UNIT_M3, .density = ALLOW_DENSITY_SOIL },
 	{ .id = "mulch", .unit = UNIT_M3, .density = ALLOW_DENSITY_MULCH },
+	{ .id = "fence.post", .unit = UNIT_EACH },
+	{ .id = "fence.panel", .unit = UNIT_EACH },
+	{ .id = "fence.gate", .unit = UNIT_EACH },
+	{ .id = "fence.concrete", .unit = UNIT_EACH },
+	{ .id = "fence.gravel", .unit = UNIT_M3, .density = ALLOW_DENSITY_STONE },
+	{ .id = "fence.bracket", .unit = UNIT_EACH },
+	{ .id = "fence.hinge", .unit = UNIT_EACH },
+	{ .id = "fence.latch", .unit = UNIT_EACH },
+	{ .id = "fence.bolt", .unit = UNIT_EACH },
 };
 enum { WARES = sizeof wares / sizeof *wares };
 
