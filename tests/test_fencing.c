@@ -1,6 +1,7 @@
 /* Fences as a whole: where they stand, gates, what is bought, snags. */
 
 #include "takeoff/fencing.h"
+#include "takeoff/ware.h"
 
 #include "support/fences.h"
 #include "support/garden.h"
@@ -313,6 +314,9 @@ START_TEST(rows_of_items_are_what_the_fence_is_made_of)
 			doubles += fencing->gates[i].leaves == 2;
 			whole += fencing->gates[i].leaves > 0;
 		}
+		for (int i = 0; i < garden.takeoff.item_count; i++)
+			ck_assert_msg(ware_find(garden.takeoff.items[i].id), "%s",
+				garden.takeoff.items[i].id);
 		ck_assert_double_eq(laid("fence.hinge"), (double)(2 * leaves));
 		for (int i = 0; i < fencing->leaves_count; i++)
 			leaves -= fencing->leaves[i].from_offcuts;

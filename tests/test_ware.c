@@ -43,7 +43,7 @@ END_TEST
 START_TEST(a_density_is_there_for_whatever_goes_by_volume_and_for_nothing_else)
 {
 	static const char *const ids[] = { "block.wall", "block.cap", "adhesive.cartridge",
-		"soil.compost", "soil.sand", "mulch" };
+		"soil.compost", "soil.sand", "mulch", "fence.post", "fence.gravel" };
 
 	for (size_t i = 0; i < sizeof ids / sizeof *ids; i++)
 		ck_assert_msg((ware_find(ids[i])->unit == UNIT_M3) ==
