@@ -80,6 +80,12 @@ static const char *const canonical[] = {
 	"parterre-plot 1\nunits imperial\ncell 6 1/2 in\n\nbed z \"\xC3\x9C \\\"q\\\" \\\\\"\n"
 	"  block 1 ft x 4 in x 3 63/64 in\n  embed 0 in\n  base 100 mm\n  mulch 1 ft\n"
 	"\nground 2 x 1\n  z.\n",
+	/* fences: crossing and touching itself, gates side by side, the same line in another fence */
+	HEAD "\nground 4 x 3\n  ....\n  ....\n  ....\n\nfence \"Pickets \\\"white\\\"\"\n"
+	"  note \"Ours\"\n  height 42 in\n  section 6 ft\n  post 4 in\n  gap 0 in\n  rails 3\n"
+	"  depth 30 in\n  hole 1 ft\n  gravel 6 in\n  inset 0 in\n  clearance 1 in\n  leaf 40 in\n"
+	"  run 0,0 4,0 4,3 0,3 0,0\n  run 2,3 2,0\n  run 4,2 0,2\n  gate 1,0 2,0\n  gate 3,0 2,0\n"
+	"fence \"Empty\"\nfence \"Back\"\n  run 0,0 2,0 4,0\n  gate 0,0 2,0\n",
 };
 
 START_TEST(a_canonical_plot_is_written_as_it_was_read)
@@ -132,6 +138,11 @@ static const struct {
 	/* a block's notes come first; what its kind does not use is kept */
 	{ LEGEND "  courses 4\n  note \"N\"\n  build level\n" GROUND,
 	  LEGEND_APART "  note \"N\"\n  build level\n  courses 4\n\n" GROUND },
+	/* a fence's lines in any order, blanks between */
+	{ HEAD "ground 2 x 1\n  ..\nfence \"A\"\n  gate   1,0\t0,0 \n  run 00,0  2,0 2,1\n\n"
+	  "  rails 3\n  note \"N\"\n  run 0,1\t1,1\n  height 4 ft\n  gate 1,0 2,0\n\nfence \"B\"",
+	  HEAD "\nground 2 x 1\n  ..\n\nfence \"A\"\n  note \"N\"\n  height 4 ft\n  rails 3\n"
+	  "  run 0,0 2,0 2,1\n  run 0,1 1,1\n  gate 1,0 0,0\n  gate 1,0 2,0\nfence \"B\"\n" },
 	/* a block may be interrupted by blank lines */
 	{ HEAD "allow\n\n  beads 1\n \n  kerf 0 in\n" GROUND,
 	  HEAD "allow\n  kerf 0 in\n  beads 1\n\n" GROUND },
@@ -370,12 +381,73 @@ static const struct bad grounds[] = {
 	/* what follows */
 	{ BYTES(HEAD GROUND "  ..\n"), 6, 3, "..", "the end of the ground: its 1 rows are there" },
 	{ BYTES(HEAD GROUND "\n  note \"a\"\n"), 7, 3, "note", "the end of the ground" },
-	{ BYTES(HEAD GROUND "ground 2 x 1\n  ..\n"), 6, 1, "ground", "the end of the file after the ground" },
-	{ BYTES(HEAD GROUND "bed b \"Bed\"\n"), 6, 1, "bed", "the end of the file after the ground" },
-	{ BYTES(HEAD GROUND "\n\nrubbish\n"), 8, 1, "rubbish", "the end of the file after the ground" },
+	{ BYTES(HEAD GROUND "ground 2 x 1\n  ..\n"), 6, 1, "ground", "fence or the end of the file" },
+	{ BYTES(HEAD GROUND "bed b \"Bed\"\n"), 6, 1, "bed", "fence or the end of the file" },
+	{ BYTES(HEAD GROUND "\n\nrubbish\n"), 8, 1, "rubbish", "fence or the end of the file" },
 	{ BYTES(HEAD GROUND "\0"), 6, 1, "<00>", "text" },
 	/* the first error only */
 	{ BYTES(HEAD "north x\nsite x\nunits x\n"), 4, 7, "x", "a number" },
+};
+
+/* Ground of 4 x 3 cells; a fence's lines begin on line 9. */
+#define YARD HEAD "ground 4 x 3\n  ....\n  ....\n  ....\n"
+#define FENCE YARD "fence \"Pickets\"\n"
+#define TOP FENCE "  run 0,0 4,0\n"
+#define POINT_EXPECTED "a grid point X,Y from 0,0 to 4,3"
+#define LEG_EXPECTED "another point, level with the one before or straight above or below it"
+
+static const struct bad fences[] = {
+	{ BYTES(YARD "fence\n"), 8, 6, "the end of the line", "text in double quotes" },
+	{ BYTES(YARD "fence \"\"\n"), 8, 7, "\"\"", "1 to 60 characters" },
+	{ BYTES(YARD "fence p \"Pickets\"\n"), 8, 7, "p", "text in double quotes" },
+	{ BYTES(YARD "fence \"Pickets\" new\n"), 8, 17, "new", "the end of the line" },
+	{ BYTES(FENCE "  colour red\n"), 9, 3, "colour",
+	  "fence: height, section, post, gap, rails, depth, hole, gravel, inset, clearance, leaf, run, gate or note" },
+	{ BYTES(FENCE "  height 3 ft\n  height 3 ft\n"), 10, 3, "height", "each keyword once" },
+	{ BYTES(FENCE "  rails 7\n"), 9, 9, "7", "1 to 6" },
+	{ BYTES(FENCE "bed b \"Bed\"\n"), 9, 1, "bed", "fence or the end of the file" },
+	{ BYTES(FENCE "ground 4 x 3\n"), 9, 1, "ground", "fence or the end of the file" },
+	/* points */
+	{ BYTES(FENCE "  run\n"), 9, 6, "the end of the line", POINT_EXPECTED },
+	{ BYTES(FENCE "  run 0,0\n"), 9, 10, "the end of the line", POINT_EXPECTED },
+	{ BYTES(FENCE "  run 0 0 4 0\n"), 9, 7, "0", POINT_EXPECTED },
+	{ BYTES(FENCE "  run 0, 0 4,0\n"), 9, 7, "0,", POINT_EXPECTED },
+	{ BYTES(FENCE "  run 0,0 4.5,0\n"), 9, 11, "4.5,0", POINT_EXPECTED },
+	{ BYTES(FENCE "  run 0,0  -1,0\n"), 9, 12, "-1,0", POINT_EXPECTED },
+	{ BYTES(FENCE "  run 0,0 5,0\n"), 9, 11, "5,0", POINT_EXPECTED },
+	{ BYTES(FENCE "  run 0,0 0,4\n"), 9, 11, "0,4", POINT_EXPECTED },
+	{ BYTES(FENCE "  run 5,0 0,0\n"), 9, 7, "5,0", POINT_EXPECTED },
+	{ BYTES(FENCE "  run 0,0 4,0,3\n"), 9, 14, ",3", POINT_EXPECTED },
+	{ BYTES(FENCE "  run 0,0 2,0 then\n"), 9, 15, "then", POINT_EXPECTED },
+	{ BYTES(FENCE "  run 0,0 4,1\n"), 9, 11, "4,1", LEG_EXPECTED },
+	{ BYTES(FENCE "  run 0,0 4,0 4,0\n"), 9, 15, "4,0", LEG_EXPECTED },
+	{ BYTES(FENCE "  gate 0,0\n"), 9, 11, "the end of the line", POINT_EXPECTED },
+	{ BYTES(FENCE "  gate 0,0 0,0\n"), 9, 12, "0,0", LEG_EXPECTED },
+	{ BYTES(FENCE "  gate 0,0 1,1\n"), 9, 12, "1,1", LEG_EXPECTED },
+	{ BYTES(FENCE "  gate 0,0 1,0 2,0\n"), 9, 16, "2,0", "the end of the line: a gate has two points" },
+	/* legs over each other: seen at the fence's end, told where they are */
+	{ BYTES(FENCE "  run 0,0 4,0 1,0\n"), 9, 15, "1,0", "a leg that lies over no other of its fence" },
+	{ BYTES(FENCE "  run 0,0 4,0\n  run 3,0 3,1\n  run 2,0 0,0\n"), 11, 11, "0,0", "a leg that" },
+	{ BYTES(FENCE "  run 0,0 0,3\n  run 1,3 0,3 0,2\n  height 3 ft\n"), 10, 15, "0,2", "a leg that" },
+	{ BYTES(FENCE "  run 3,0 4,0\n  run 0,0 1,0\n  run 1,0 4,0 4,3\n"), 11, 11, "4,0", "a leg that" },
+	{ BYTES(FENCE "  run 1,0 2,0\n  run 0,0 4,0\nfence \"B\"\n"), 10, 11, "4,0", "a leg that" },
+	/* gates */
+	{ BYTES(FENCE "  gate 0,0 1,0\n"), 9, 8, "0,0", "a gate that lies on one leg of a run" },
+	{ BYTES(TOP "  gate 0,1 1,1\n"), 10, 8, "0,1", "a gate that lies on one leg of a run" },
+	{ BYTES(TOP "  gate 0,0 0,1\n"), 10, 8, "0,0", "a gate that lies on one leg of a run" },
+	{ BYTES(FENCE "  run 1,0 4,0\n  gate 0,0 2,0\n"), 10, 8, "0,0", "a gate that lies on one leg" },
+	{ BYTES(FENCE "  run 0,0 2,0 4,0\n  gate 1,0 3,0\n"), 10, 8, "1,0", "a gate that lies on one leg" },
+	{ BYTES(TOP "  gate 0,0 2,0\n  gate 3,0 1,0\n"), 11, 8, "3,0", "a gate that lies over no other" },
+	{ BYTES(TOP "  gate 1,0 2,0\n  gate 1,0 2,0\n"), 11, 8, "1,0", "a gate that lies over no other" },
+	/* the first of several */
+	{ BYTES(FENCE "  run 0,0 4,0 1,0\n  rails 7\n"), 9, 15, "1,0", "a leg that" },
+	{ BYTES(FENCE "  run 0,0 4,0\n  run 0,0 4,0 5,5\n"), 10, 11, "4,0", "a leg that" },
+	{ BYTES(FENCE "  gate 0,0 1,0\n  rails 7\n"), 10, 9, "7", "1 to 6" },
+	{ BYTES(FENCE "  gate 0,0 1,0\n  run 1,0 4,0 1,0\n"), 10, 15, "1,0", "a leg that" },
+	{ BYTES(FENCE "  gate 0,1 1,1\n  run 0,0 4,0\n  gate 0,0 1,0\n  gate 0,0 1,0\n"), 9, 8, "0,1",
+	  "a gate that lies on one leg of a run" },
+	{ BYTES(FENCE "  run 0,0 4,0 1,0\nfence \"B\"\n  run 0,0 4,0 1,0\n"), 9, 15, "1,0", "a leg that" },
+	{ BYTES(FENCE "fence \"B\"\n  gate 0,0 1,0\nfence \"C\"\n"), 10, 8, "0,0", "a gate that lies on" },
 };
 
 #define REFUSED(name, table) \
@@ -391,6 +463,60 @@ REFUSED(what_is_wrong_in_the_head_is_refused, heads)
 REFUSED(what_is_wrong_in_the_legend_is_refused, legends)
 REFUSED(what_is_missing_is_named, missing)
 REFUSED(what_is_wrong_in_the_ground_is_refused, grounds)
+REFUSED(what_is_wrong_in_a_fence_is_refused, fences)
+
+START_TEST(a_run_has_64_points_and_no_more)
+{
+	struct text text = TEXT_EMPTY;
+	struct plot plot;
+	struct diag d;
+
+	for (int points = 63; points <= 65; points++) {
+		text_clear(&text);
+		text_add(&text, HEAD "ground 40 x 40\n");
+		for (int y = 0; y < 40; y++)
+			text_print(&text, "  %.*s\n", 40, "........................................");
+		text_add(&text, "fence \"Stairs\"\n  run");
+		for (int i = 0; i < points; i++)
+			text_print(&text, " %d,%d", (i + 1) / 2, i / 2);
+		ck_assert_int_eq(read_bytes(text.bytes, text.length, &plot, &d), points <= 64);
+		plot_fini(&plot);
+	}
+	ck_assert_int_eq(d.line, 46);
+	ck_assert_str_eq(d.found, "32,32");
+	ck_assert_str_eq(d.expected, "the end of the line: a run has at most 64 points");
+	text_fini(&text);
+}
+END_TEST
+
+/* A file of the greatest size, all of it short legs in one fence, then short gates: it takes no longer for
+ * each the more there are. */
+START_TEST(very_many_legs_and_gates_are_read_in_reasonable_time)
+{
+	struct text text = TEXT_EMPTY;
+	struct plot plot;
+	struct diag d;
+
+	text_add(&text, HEAD "ground 2048 x 500\n");
+	for (int y = 0; y < 500; y++) {
+		text_add(&text, "  ");
+		text_add_repeat(&text, '.', 2048);
+		text_add(&text, "\n");
+	}
+	text_add(&text, "fence \"Dashes\"\n");
+	for (int i = 0; i < 300000; i++)
+		text_print(&text, "  run %d,%d %d,%d\n", i % 1024 * 2, i / 1024, i % 1024 * 2 + 1, i / 1024);
+	for (int i = 0; i < 300000; i++)
+		text_print(&text, "  gate %d,%d %d,%d\n", i % 1024 * 2, i / 1024, i % 1024 * 2 + 1, i / 1024);
+	ck_assert(read_bytes(text.bytes, text.length, &plot, &d));
+	ck_assert_uint_eq(plot.details.fences[0].gate_count, 300000);
+	plot_fini(&plot);
+	text_add(&text, "  gate 0,0 1,0\n");
+	ck_assert(!read_bytes(text.bytes, text.length, &plot, &d));
+	ck_assert_int_eq(d.line, 4 + 500 + 1 + 600000 + 1);
+	text_fini(&text);
+}
+END_TEST
 
 START_TEST(another_version_is_refused_by_a_message_that_names_both)
 {
@@ -608,6 +734,9 @@ static void add_refusing(TCase *refusing)
 	tcase_add_loop_test(refusing, what_is_wrong_in_the_legend_is_refused, 0, COUNT(legends));
 	tcase_add_loop_test(refusing, what_is_missing_is_named, 0, COUNT(missing));
 	tcase_add_loop_test(refusing, what_is_wrong_in_the_ground_is_refused, 0, COUNT(grounds));
+	tcase_add_loop_test(refusing, what_is_wrong_in_a_fence_is_refused, 0, COUNT(fences));
+	tcase_add_test(refusing, a_run_has_64_points_and_no_more);
+	tcase_add_test(refusing, very_many_legs_and_gates_are_read_in_reasonable_time);
 	tcase_add_test(refusing, another_version_is_refused_by_a_message_that_names_both);
 	tcase_add_test(refusing, a_line_may_have_4096_bytes_and_no_more);
 	tcase_add_test(refusing, a_long_line_is_refused_where_a_character_crosses_its_end);

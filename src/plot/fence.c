@@ -32,11 +32,6 @@ struct fence fence_copy(const struct fence *fence)
 	return copy;
 }
 
-static bool place_equal(struct place a, struct place b)
-{
-	return a.x == b.x && a.y == b.y;
-}
-
 static bool run_equal(const struct fence_run *a, const struct fence_run *b)
 {
 	if (a->count != b->count)
@@ -56,8 +51,7 @@ bool fence_equal(const struct fence *a, const struct fence *b)
 		if (!run_equal(&a->runs[i], &b->runs[i]))
 			return false;
 	for (size_t i = 0; i < a->gate_count; i++)
-		if (!place_equal(a->gates[i].from, b->gates[i].from) ||
-			!place_equal(a->gates[i].to, b->gates[i].to))
+		if (!leg_equal(a->gates[i], b->gates[i]))
 			return false;
 	return true;
 }
@@ -69,13 +63,26 @@ struct fence_run *fence_add_run(struct fence *fence)
 	fence->runs = memory_grow(fence->runs, fence->run_count, &fence->run_capacity,
 		sizeof *fence->runs);
 	run = &fence->runs[fence->run_count++];
-	*run = (struct fence_run){ .points = memory_new(FENCE_POINTS_MOST, sizeof *run->points) };
+	*run = (struct fence_run){ .points = memory_new(fence_run_room(0), sizeof *run->points) };
 	return run;
+}
+
+size_t fence_run_room(int count)
+{
+	size_t room = 4;
+
+	while (room < (size_t)count)
+		room *= 2;
+	return room;
 }
 
 void fence_run_add(struct fence_run *run, struct place point)
 {
+	size_t room = fence_run_room(run->count + 1);
+
 	assert(run->count < FENCE_POINTS_MOST);
+	if (room > fence_run_room(run->count))
+		run->points = memory_resize(run->points, room, sizeof *run->points);
 	run->points[run->count++] = point;
 }
 
@@ -84,4 +91,25 @@ void fence_add_gate(struct fence *fence, struct leg gate)
 	fence->gates = memory_grow(fence->gates, fence->gate_count, &fence->gate_capacity,
 		sizeof *fence->gates);
 	fence->gates[fence->gate_count++] = gate;
+}
+
+void fence_legs(const struct fence *fence, struct legs *out)
+{
+	for (size_t i = 0; i < fence->run_count; i++)
+		for (int j = 1; j < fence->runs[i].count; j++)
+			legs_add(out, (struct leg){ fence->runs[i].points[j - 1],
+				fence->runs[i].points[j] });
+}
+
+size_t fence_first_stray(const struct fence *fence)
+{
+	struct legs legs = LEGS_EMPTY;
+	size_t i = 0;
+
+	fence_legs(fence, &legs);
+	legs_sort(&legs);
+	while (i < fence->gate_count && legs_cover(&legs, fence->gates[i]))
+		i++;
+	legs_fini(&legs);
+	return i;
 }

@@ -3,6 +3,7 @@
 #define PLOT_FENCE_H
 
 #include "plot/attribute.h"
+#include "plot/leg.h"
 
 enum { FENCE_POINTS_LEAST = 2, FENCE_POINTS_MOST = 64 };
 
@@ -10,11 +11,6 @@ enum { FENCE_POINTS_LEAST = 2, FENCE_POINTS_MOST = 64 };
 struct fence_run {
 	struct place *points; /* owned */
 	int count;            /* FENCE_POINTS_LEAST..FENCE_POINTS_MOST */
-};
-
-/* From one grid point to another, level or upright. */
-struct leg {
-	struct place from, to;
 };
 
 /* No leg of a fence lies over another of the same fence; each gate lies wholly on one leg of a run, and
@@ -34,6 +30,13 @@ bool fence_equal(const struct fence *a, const struct fence *b);
 /* Appends an empty run; points are added to it. */
 struct fence_run *fence_add_run(struct fence *fence);
 void fence_run_add(struct fence_run *run, struct place point);
+/* How many points a run of that many has room for. */
+size_t fence_run_room(int count);
 void fence_add_gate(struct fence *fence, struct leg gate);
+
+/* Appends the legs of all runs, in their order. */
+void fence_legs(const struct fence *fence, struct legs *out);
+/* The first gate that lies on no one leg; the count where all do. The legs must not overlap. */
+size_t fence_first_stray(const struct fence *fence);
 
 #endif

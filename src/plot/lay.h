@@ -24,7 +24,7 @@ struct laid lay_frame(struct plot *plot, struct rectangle r, int thickness, char
 struct laid lay_flood(struct plot *plot, int x, int y, char letter);
 
 /* Folds the plan: every cell on the side of x, y is laid with its images over the others. x, y must have
- * a side (mirror_has_side). */
+ * a side (mirror_has_side). Fences are folded by fence_fold. */
 struct laid lay_fold(struct plot *plot, int x, int y);
 
 struct rectangle rectangle_between(int x0, int y0, int x1, int y1);

@@ -78,13 +78,32 @@ int mirror_cells(const struct mirror *mirror, int x, int y, struct place images[
 	return count;
 }
 
+/* Point x is the left edge of cell x, so points mirror like cells about an axis one half cell further
+ * on. */
+static struct mirror mirror_of_points(const struct mirror *mirror)
+{
+	return (struct mirror){ mirror->kind, mirror->across + 1, mirror->down + 1 };
+}
+
 int mirror_points(const struct mirror *mirror, int x, int y, struct place images[IMAGES_MOST])
 {
-	/* Point x is the left edge of cell x, so points mirror like cells about an axis one half cell
-	 * further on. */
-	struct mirror points = { mirror->kind, mirror->across + 1, mirror->down + 1 };
+	struct mirror points = mirror_of_points(mirror);
 
 	return mirror_cells(&points, x, y, images);
+}
+
+int mirror_legs(const struct mirror *mirror, struct leg leg, struct leg images[IMAGES_MOST])
+{
+	struct mirror points = mirror_of_points(mirror);
+	struct leg f = leg_forward(leg);
+	struct rectangle rectangles[IMAGES_MOST];
+	int count = mirror_rectangles(&points,
+		(struct rectangle){ f.from.x, f.from.y, f.to.x, f.to.y }, rectangles);
+
+	for (int i = 0; i < count; i++)
+		images[i] = (struct leg){ { rectangles[i].left, rectangles[i].top },
+			{ rectangles[i].right, rectangles[i].bottom } };
+	return count;
 }
 
 bool mirror_is_broken(const struct mirror *mirror, const struct ground *ground, int x, int y)
@@ -189,22 +208,31 @@ int64_t mirror_faults(const struct mirror *mirror, const struct ground *ground)
 	return count;
 }
 
-/* -1 before, 0 on, 1 behind an axis. */
-static int side_of(int axis, int at)
+/* ---- Sides of the axes ------------------------------------------------------------------------ */
+
+/* The middle of a cell, in half cells. */
+static struct place middle_of(int x, int y)
 {
-	return (2 * at + 1 > axis) - (2 * at + 1 < axis);
+	return (struct place){ 2 * x + 1, 2 * y + 1 };
 }
 
-static int half_turn_side(const struct mirror *mirror, int x, int y)
+/* -1 before, 0 on, 1 behind an axis; both in half cells. */
+static int side_of(int axis, int at)
 {
-	int across = side_of(mirror->across, x);
+	return (at > axis) - (at < axis);
+}
 
-	return across ? across : side_of(mirror->down, y);
+static int half_turn_side(const struct mirror *mirror, struct place at)
+{
+	int across = side_of(mirror->across, at.x);
+
+	return across ? across : side_of(mirror->down, at.y);
 }
 
 bool mirror_has_side(const struct mirror *mirror, int x, int y)
 {
-	bool across = side_of(mirror->across, x) != 0, down = side_of(mirror->down, y) != 0;
+	struct place at = middle_of(x, y);
+	bool across = side_of(mirror->across, at.x) != 0, down = side_of(mirror->down, at.y) != 0;
 
 	switch (mirror->kind) {
 	case MIRROR_OFF:
@@ -227,10 +255,11 @@ static bool is_same_side(int from, int side)
 	return side == 0 || side == (from ? from : -1);
 }
 
-bool mirror_is_beside(const struct mirror *mirror, struct place from, int x, int y)
+/* Both in half cells. */
+static bool is_beside(const struct mirror *mirror, struct place from, struct place at)
 {
-	bool across = is_same_side(side_of(mirror->across, from.x), side_of(mirror->across, x));
-	bool down = is_same_side(side_of(mirror->down, from.y), side_of(mirror->down, y));
+	bool across = is_same_side(side_of(mirror->across, from.x), side_of(mirror->across, at.x));
+	bool down = is_same_side(side_of(mirror->down, from.y), side_of(mirror->down, at.y));
 
 	switch (mirror->kind) {
 	case MIRROR_OFF:
@@ -242,10 +271,20 @@ bool mirror_is_beside(const struct mirror *mirror, struct place from, int x, int
 	case MIRROR_FOUR_WAY:
 		return across && down;
 	case MIRROR_HALF_TURN:
-		return is_same_side(half_turn_side(mirror, from.x, from.y),
-			half_turn_side(mirror, x, y));
+		return is_same_side(half_turn_side(mirror, from), half_turn_side(mirror, at));
 	}
 	return true;
+}
+
+bool mirror_is_beside(const struct mirror *mirror, struct place from, int x, int y)
+{
+	return is_beside(mirror, middle_of(from.x, from.y), middle_of(x, y));
+}
+
+bool mirror_is_leg_beside(const struct mirror *mirror, struct place from, struct leg leg)
+{
+	return is_beside(mirror, middle_of(from.x, from.y),
+		(struct place){ leg.from.x + leg.to.x, leg.from.y + leg.to.y });
 }
 
 enum mirror_kind mirror_toggled(enum mirror_kind now, enum mirror_kind pressed)

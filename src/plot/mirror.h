@@ -29,6 +29,9 @@ int mirror_points(const struct mirror *mirror, int x, int y, struct place images
 int mirror_rectangles(const struct mirror *mirror, struct rectangle r,
 	struct rectangle images[IMAGES_MOST]);
 
+/* The same for a leg, all forward. */
+int mirror_legs(const struct mirror *mirror, struct leg leg, struct leg images[IMAGES_MOST]);
+
 /* True where the cell and its images inside the plan do not all have one letter. */
 bool mirror_is_broken(const struct mirror *mirror, const struct ground *ground, int x, int y);
 /* Orbits with more than one letter, each counted once. */
@@ -45,6 +48,8 @@ bool mirror_has_side(const struct mirror *mirror, int x, int y);
  * on both its sides; half-turn has a left and a right side, and on the upright axis above is left, below
  * right. A `from` on an axis counts as left of it and above it. */
 bool mirror_is_beside(const struct mirror *mirror, struct place from, int x, int y);
+/* The same for the middle of a leg as long as a cell's side. `from` is a cell. */
+bool mirror_is_leg_beside(const struct mirror *mirror, struct place from, struct leg leg);
 
 /* Turns a mirror key: left-right and top-bottom toggle their own part (both: four-way); half-turn
  * toggles itself and clears the others. */

@@ -166,6 +166,38 @@ static void legend_check(const struct plot *plot)
 	}
 }
 
+static void leg_check(const struct ground *ground, struct leg leg)
+{
+	struct leg f = leg_forward(leg);
+
+	assert(leg_is_straight(leg));
+	assert(f.from.x >= 0 && f.from.y >= 0);
+	assert(f.to.x <= ground->columns && f.to.y <= ground->rows);
+	(void)ground, (void)f;
+}
+
+static void fence_check(const struct plot *plot, const struct fence *fence)
+{
+	struct legs legs = LEGS_EMPTY;
+	const struct legs gates = { fence->gates, fence->gate_count, fence->gate_capacity };
+
+	assert(fence->block.kind == BLOCK_FENCE);
+	text_check(fence->name, NAME_MOST, plot_units(plot));
+	block_check(&fence->block, plot_units(plot));
+	for (size_t i = 0; i < fence->run_count; i++)
+		assert(fence->runs[i].count >= FENCE_POINTS_LEAST &&
+			fence->runs[i].count <= FENCE_POINTS_MOST);
+	fence_legs(fence, &legs);
+	for (size_t i = 0; i < legs.count; i++)
+		leg_check(&plot->ground, legs.items[i]);
+	for (size_t i = 0; i < gates.count; i++)
+		leg_check(&plot->ground, gates.items[i]);
+	assert(legs_first_overlap(&legs) == legs.count);
+	assert(legs_first_overlap(&gates) == gates.count);
+	assert(fence_first_stray(fence) == gates.count);
+	legs_fini(&legs);
+}
+
 void plot_check(const struct plot *plot)
 {
 	const struct ground *ground = &plot->ground;
@@ -175,6 +207,8 @@ void plot_check(const struct plot *plot)
 	assert(ground->rows >= 1 && ground->rows <= SIDE_MOST);
 	head_check(plot);
 	legend_check(plot);
+	for (size_t i = 0; i < plot->details.fence_count; i++)
+		fence_check(plot, &plot->details.fences[i]);
 	for (size_t i = 0; i < cells; i++)
 		assert(ground->cells[i] == OPEN_GROUND || plot_entry(plot, ground->cells[i]));
 }

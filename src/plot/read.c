@@ -1,11 +1,11 @@
 #include "plot/format.h"
-#include "plot/lines.h"
+#include "plot/read_fence.h"
 
 #include <inttypes.h>
 #include <stdlib.h>
 #include <string.h>
 
-enum stage { STAGE_HEAD, STAGE_LEGEND, STAGE_GROUND };
+enum stage { STAGE_HEAD, STAGE_LEGEND, STAGE_GROUND, STAGE_LATER };
 
 struct reader {
 	struct lines lines;
@@ -17,6 +17,8 @@ struct reader {
 	size_t entry;            /* of the legend: the block that is open; NO_ENTRY: allow */
 	int rows_read;
 	struct scan axis;        /* where the axis was read, for its range needs the ground's size */
+	bool in_fence;             /* the last fence's lines may follow */
+	struct fence_reader fence;
 };
 
 #define NO_ENTRY SIZE_MAX
@@ -94,6 +96,10 @@ static bool fail_keyword(struct reader *r, const struct scan *s, size_t start, e
 			break;
 		}
 		text_add_listed(&words, attribute_row(a)->keyword, false);
+	}
+	if (kind == BLOCK_FENCE) {
+		text_add_listed(&words, "run", false);
+		text_add_listed(&words, "gate", false);
 	}
 	if (kind == BLOCK_HEAD) {
 		text_add_listed(&words, block_keyword(BLOCK_ALLOW), false);
@@ -222,15 +228,74 @@ static bool read_row(struct reader *r, struct scan *s)
 	return true;
 }
 
+/* ---- Later blocks ----------------------------------------------------------------------------- */
+
+static struct fence *last_fence(const struct reader *r)
+{
+	return &r->plot->details.fences[r->plot->details.fence_count - 1];
+}
+
+/* Ends the fence that is open, if one is. */
+static bool end_fence(struct reader *r, bool is_whole)
+{
+	bool was_open = r->in_fence;
+
+	r->in_fence = false;
+	return !was_open || fence_reader_end(&r->fence, last_fence(r), is_whole, r->d);
+}
+
+static bool read_fence(struct reader *r, struct scan *s)
+{
+	char *name;
+
+	if (!scan_quoted(s, 1, NAME_MOST, &name, r->d))
+		return false;
+	details_add_fence(&r->plot->details, name);
+	fence_reader_start(&r->fence, &r->plot->ground);
+	r->in_fence = true;
+	return end_of_line(s, r->d);
+}
+
+static bool read_fence_line(struct reader *r, struct scan *s)
+{
+	struct fence *fence = last_fence(r);
+	struct scan ahead = *s;
+	size_t length;
+	const char *word = scan_word(&ahead, &length);
+
+	if (scan_word_is(word, length, "run"))
+		return fence_reader_run(&r->fence, &ahead, fence, r->d);
+	if (scan_word_is(word, length, "gate"))
+		return fence_reader_gate(&r->fence, &ahead, fence, r->d);
+	return read_block_line(r, s, &fence->block);
+}
+
+static bool read_later_line(struct reader *r, struct scan *s)
+{
+	size_t length;
+	const char *word;
+
+	if (!end_fence(r, true))
+		return false;
+	r->stage = STAGE_LATER;
+	word = scan_word(s, &length);
+	if (scan_word_is(word, length, block_keyword(BLOCK_FENCE)))
+		return read_fence(r, s);
+	return scan_fail(s, 0, r->d, "fence or the end of the file");
+}
+
+/* ---- Lines ------------------------------------------------------------------------------------ */
+
 static bool read_top_line(struct reader *r, struct scan *s)
 {
 	size_t length;
-	const char *word = scan_word(s, &length);
+	const char *word;
 	enum attribute a;
 
 	r->in_block = false;
-	if (r->stage == STAGE_GROUND)
-		return scan_fail(s, 0, r->d, "the end of the file after the ground");
+	if (r->stage >= STAGE_GROUND)
+		return read_later_line(r, s);
+	word = scan_word(s, &length);
 	for (enum plot_class class = CLASS_BED; class <= CLASS_FIXTURE; class++)
 		if (scan_word_is(word, length, class_word(class)))
 			return read_entry(r, s, class);
@@ -262,6 +327,8 @@ static bool read_line(struct reader *r, struct scan *s)
 	if (r->stage == STAGE_GROUND)
 		return scan_fail(s, 0, r->d, "the end of the ground: its %d rows are there",
 			r->plot->ground.rows);
+	if (r->stage == STAGE_LATER)
+		return read_fence_line(r, s);
 	if (!r->in_block)
 		return scan_fail(s, 0, r->d, "an indented line only inside a block");
 	return read_block_line(r, s, r->entry == NO_ENTRY ? &details->allow :
@@ -299,12 +366,12 @@ static bool read_end(struct reader *r)
 
 	if (!required_are_set(r, line, "the end of the file"))
 		return false;
-	if (r->stage != STAGE_GROUND)
+	if (r->stage < STAGE_GROUND)
 		return fail_missing(r, line, "the end of the file", "ground W x H and its rows");
 	if (r->rows_read < r->plot->ground.rows)
 		return diag_set(r->d, line, 1, "the end of the file", 19,
 			"row %d of %d of the ground", r->rows_read + 1, r->plot->ground.rows);
-	return true;
+	return end_fence(r, true);
 }
 
 static bool read_all(struct reader *r)
@@ -330,11 +397,15 @@ static bool read_all(struct reader *r)
 bool format_read(const char *bytes, size_t length, struct plot *plot, struct diag *d)
 {
 	struct reader r = { .lines = { bytes, length, 0, 0 }, .plot = plot, .d = d };
+	bool is_read;
 
 	if (length > FORMAT_BYTES_MOST)
 		return diag_set(d, 0, 0, "a larger file", 13, "a plot of at most 16 MiB");
-	if (read_all(&r))
-		return true;
-	plot_fini(plot);
-	return false;
+	is_read = read_all(&r);
+	if (!is_read) {
+		end_fence(&r, false); /* legs that were read before come before in the file */
+		plot_fini(plot);
+	}
+	fence_reader_fini(&r.fence);
+	return is_read;
 }

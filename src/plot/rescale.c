@@ -1,5 +1,6 @@
 #include "plot/rescale.h"
 #include "base/memory.h"
+#include "plot/fence_lay.h"
 
 #include <assert.h>
 #include <stdlib.h>
@@ -64,6 +65,27 @@ static int cell_under(const struct scale *scale, int cell, bool is_behind)
 	if (is_line && (side > 0 || (side == 0 && !is_behind)))
 		under--;
 	return held(under, scale->old_count);
+}
+
+/* The new grid point nearest to an old one; of two as near the one farther from the axis, so that the plan's
+ * edge stays its edge. */
+static int point_near(const struct scale *scale, int point)
+{
+	nm at = (2 * point - scale->old_axis) * scale->old_cell, away = at < 0 ? -at : at;
+	int odd = scale->new_axis % 2; /* points are half a cell off an axis that divides cells */
+	nm half_cells = odd;
+
+	if (away > odd * scale->new_cell)
+		half_cells += (away - odd * scale->new_cell + scale->new_cell) /
+			(2 * scale->new_cell) * 2;
+	point = ((int)(at < 0 ? -half_cells : half_cells) + scale->new_axis) / 2;
+	return point < 0 ? 0 : point > scale->new_count ? scale->new_count : point;
+}
+
+static bool is_point(const struct scale *scale, int point)
+{
+	return (2 * point - scale->old_axis) * scale->old_cell ==
+		(2 * point_near(scale, point) - scale->new_axis) * scale->new_cell;
 }
 
 /* ---- Both ------------------------------------------------------------------------------------- */
@@ -189,6 +211,55 @@ static void head_rescale(struct block *head, const struct rescale *rescale)
 	block_set(head, HEAD_AXIS, axis);
 }
 
+static struct place place_near(const struct rescale *rescale, struct place old)
+{
+	return (struct place){ point_near(&rescale->across, old.x),
+		point_near(&rescale->down, old.y) };
+}
+
+static bool is_place(const struct rescale *rescale, struct place old)
+{
+	return is_point(&rescale->across, old.x) && is_point(&rescale->down, old.y);
+}
+
+bool rescale_keeps_fences(const struct rescale *rescale, const struct plot *plot)
+{
+	for (size_t i = 0; i < plot->details.fence_count; i++) {
+		const struct fence *fence = &plot->details.fences[i];
+
+		for (size_t j = 0; j < fence->gate_count; j++)
+			if (!is_place(rescale, fence->gates[j].from) ||
+				!is_place(rescale, fence->gates[j].to))
+				return false;
+		for (size_t j = 0; j < fence->run_count; j++)
+			for (int k = 0; k < fence->runs[j].count; k++)
+				if (!is_place(rescale, fence->runs[j].points[k]))
+					return false;
+	}
+	return true;
+}
+
+static void leg_add_near(struct legs *legs, const struct rescale *rescale, struct leg old)
+{
+	struct leg leg = { place_near(rescale, old.from), place_near(rescale, old.to) };
+
+	if (leg_is_straight(leg))
+		legs_add(legs, leg);
+}
+
+static void fence_rescale(struct fence *fence, const struct rescale *rescale)
+{
+	struct legs old = LEGS_EMPTY, legs = LEGS_EMPTY, gates = LEGS_EMPTY;
+
+	fence_legs(fence, &old);
+	for (size_t i = 0; i < old.count; i++)
+		leg_add_near(&legs, rescale, old.items[i]);
+	for (size_t i = 0; i < fence->gate_count; i++)
+		leg_add_near(&gates, rescale, fence->gates[i]);
+	fence_remake(fence, &legs, &gates);
+	legs_fini(&old);
+}
+
 void rescale_plot(struct plot *plot, const struct rescale *rescale)
 {
 	struct ground old = plot->ground;
@@ -198,6 +269,8 @@ void rescale_plot(struct plot *plot, const struct rescale *rescale)
 	ground_init(&plot->ground, rescale->across.new_count, rescale->down.new_count);
 	ground_sample(&plot->ground, &old, rescale, is_turned);
 	ground_fini(&old);
+	for (size_t i = 0; i < plot->details.fence_count; i++)
+		fence_rescale(&plot->details.fences[i], rescale);
 	head_rescale(&plot->details.head, rescale);
 }
 

@@ -7,7 +7,8 @@
  * the one at its left or top (with half-turn, right or bottom for the half that is turned onto
  * it). So what matched its mirror image does so again, and an edge moves by half a new cell at
  * most, by three quarters across a mirror; by more only where an axis stands less than a cell
- * from the plan's edge. All in whole numbers. */
+ * from the plan's edge. Fences go to the nearest grid points, alike on both sides of an axis; what
+ * then has no length goes. All in whole numbers. */
 #ifndef PLOT_RESCALE_H
 #define PLOT_RESCALE_H
 
@@ -32,7 +33,9 @@ bool rescale_fits(const struct rescale *rescale);
  * there are none and the plan keeps its size, all is exactly as it was. The ground is the one it
  * was made of. */
 int64_t rescale_rounded(const struct rescale *rescale, const struct ground *ground);
-/* Sets the cell and samples the ground; a set axis moves with it. rescale_fits must hold. */
+/* True where each point of a fence lies on a point of the new grid. */
+bool rescale_keeps_fences(const struct rescale *rescale, const struct plot *plot);
+/* Sets the cell and samples the ground; fences and a set axis move with it. rescale_fits must hold. */
 void rescale_plot(struct plot *plot, const struct rescale *rescale);
 /* The new cell over the middle of an old one, or the nearest to it. */
 struct place rescale_cell(const struct rescale *rescale, struct place old);

@@ -1,4 +1,5 @@
 #include "plot/resize.h"
+#include "plot/fence_lay.h"
 
 #include <assert.h>
 #include <string.h>
@@ -46,6 +47,25 @@ int64_t resize_loss(const struct plot *plot, const struct margins *margins, int6
 	return cells;
 }
 
+struct fence_loss resize_fence_loss(const struct plot *plot, const struct margins *margins)
+{
+	const struct ground size = { new_columns(&plot->ground, margins),
+		new_rows(&plot->ground, margins), NULL };
+	struct fence_loss loss = { 0, 0 };
+
+	for (size_t i = 0; i < plot->details.fence_count; i++) {
+		struct fence fence = fence_copy(&plot->details.fences[i]);
+
+		loss.sides += fence_length(&fence);
+		loss.gates += (int64_t)fence.gate_count;
+		fence_move(&fence, margins->left, margins->top, &size);
+		loss.sides -= fence_length(&fence);
+		loss.gates -= (int64_t)fence.gate_count;
+		fence_fini(&fence);
+	}
+	return loss;
+}
+
 /* Copies what both plans have in common. */
 static void copy_rows(struct ground *to, const struct ground *from, const struct margins *margins)
 {
@@ -85,5 +105,7 @@ void resize_plot(struct plot *plot, const struct margins *margins)
 	ground_init(&plot->ground, new_columns(&old, margins), new_rows(&old, margins));
 	copy_rows(&plot->ground, &old, margins);
 	ground_fini(&old);
+	for (size_t i = 0; i < plot->details.fence_count; i++)
+		fence_move(&plot->details.fences[i], margins->left, margins->top, &plot->ground);
 	move_axis(plot, margins);
 }

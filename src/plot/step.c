@@ -120,7 +120,9 @@ static size_t fence_bytes(const struct fence *fence)
 		heap_bytes(fence->run_capacity * sizeof *fence->runs) +
 		heap_bytes(fence->gate_capacity * sizeof *fence->gates);
 
-	return bytes + fence->run_count * heap_bytes(FENCE_POINTS_MOST * sizeof(struct place));
+	for (size_t i = 0; i < fence->run_count; i++)
+		bytes += heap_bytes(fence_run_room(fence->runs[i].count) * sizeof(struct place));
+	return bytes;
 }
 
 static size_t details_bytes(const struct details *details)

@@ -53,6 +53,31 @@ static void write_ground(const struct ground *ground, struct text *out)
 	}
 }
 
+static void write_point(struct place point, struct text *out)
+{
+	text_print(out, " %d,%d", point.x, point.y);
+}
+
+static void write_fence(const struct fence *fence, struct text *out, enum units units)
+{
+	text_print(out, "%s ", block_keyword(BLOCK_FENCE));
+	text_add_quoted(out, fence->name);
+	text_add(out, "\n");
+	write_block(&fence->block, out, units);
+	for (size_t i = 0; i < fence->run_count; i++) {
+		text_add(out, "  run");
+		for (int j = 0; j < fence->runs[i].count; j++)
+			write_point(fence->runs[i].points[j], out);
+		text_add(out, "\n");
+	}
+	for (size_t i = 0; i < fence->gate_count; i++) {
+		text_add(out, "  gate");
+		write_point(fence->gates[i].from, out);
+		write_point(fence->gates[i].to, out);
+		text_add(out, "\n");
+	}
+}
+
 void format_write(const struct plot *plot, struct text *out)
 {
 	const struct details *details = &plot->details;
@@ -69,4 +94,8 @@ void format_write(const struct plot *plot, struct text *out)
 		write_block(&entry->block, out, units);
 	}
 	write_ground(&plot->ground, out);
+	for (size_t i = 0; i < details->fence_count; i++) {
+		text_add(out, i ? "" : "\n");
+		write_fence(&details->fences[i], out, units);
+	}
 }

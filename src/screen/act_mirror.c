@@ -1,5 +1,6 @@
 #include "screen/acts.h"
 #include "base/show.h"
+#include "plot/fence_lay.h"
 
 static const char *plural(int64_t count)
 {
@@ -63,6 +64,8 @@ void act_fold(struct editor *editor, int key)
 		return;
 	}
 	lay_fold(&editor->plot, editor->cursor.x, editor->cursor.y);
+	for (size_t i = 0; i < editor->plot.details.fence_count; i++)
+		fence_fold(&editor->plot, &editor->plot.details.fences[i], editor->cursor);
 	if (editor_stroke(editor))
 		editor_say(editor, "Folded: this side lies on the other now.");
 	else

@@ -131,6 +131,73 @@ static void block_at_random(struct block *block, struct random *random, const st
 		block_add_note(block, text_at_random(random, 1, NOTE_MOST));
 }
 
+static struct place point_at_random(struct random *random, const struct ground *ground)
+{
+	return (struct place){ random_between(random, 0, ground->columns),
+		random_between(random, 0, ground->rows) };
+}
+
+/* Goes on straight, level or upright, as long as it lies over nothing of the fence. */
+static void run_at_random(struct fence *fence, struct legs *legs, struct random *random,
+	const struct ground *ground)
+{
+	struct place at = point_at_random(random, ground);
+	struct fence_run *run = NULL;
+
+	for (int i = random_between(random, 1, FENCE_POINTS_MOST - 1); i > 0; i--) {
+		struct place to = point_at_random(random, ground);
+
+		if (random_below(random, 2))
+			to.x = at.x;
+		else
+			to.y = at.y;
+		if (!leg_is_straight((struct leg){ at, to }))
+			continue;
+		legs_add(legs, (struct leg){ at, to });
+		if (legs_first_overlap(legs) < legs->count) {
+			legs->count--;
+			continue;
+		}
+		if (!run)
+			fence_run_add(run = fence_add_run(fence), at);
+		fence_run_add(run, to);
+		at = to;
+	}
+}
+
+static void gates_at_random(struct fence *fence, const struct legs *legs, struct random *random)
+{
+	for (size_t i = 0; i < legs->count; i++) {
+		struct leg leg = leg_forward(legs->items[i]);
+		int length = leg_length(leg), start = random_below(random, length), end;
+
+		if (random_below(random, 2))
+			continue;
+		end = random_between(random, start + 1, length);
+		bool is_upright = leg_is_upright(leg);
+		struct place from = { leg.from.x + (is_upright ? 0 : start),
+			leg.from.y + (is_upright ? start : 0) };
+		struct place to = { leg.from.x + (is_upright ? 0 : end),
+			leg.from.y + (is_upright ? end : 0) };
+
+		fence_add_gate(fence, random_below(random, 2) ? (struct leg){ from, to } :
+			(struct leg){ to, from });
+	}
+}
+
+void fence_at_random(struct plot *plot, struct random *random)
+{
+	struct fence *fence = details_add_fence(&plot->details,
+		text_at_random(random, 1, NAME_MOST));
+	struct legs legs = LEGS_EMPTY;
+
+	block_at_random(&fence->block, random, &plot->ground);
+	for (int i = random_below(random, 4); i > 0; i--)
+		run_at_random(fence, &legs, random, &plot->ground);
+	gates_at_random(fence, &legs, random);
+	legs_fini(&legs);
+}
+
 void details_at_random(struct plot *plot, struct random *random, int entries)
 {
 	struct details *details = &plot->details;
@@ -147,6 +214,8 @@ void details_at_random(struct plot *plot, struct random *random, int entries)
 		block_at_random(&details_add_entry(details, class, letter,
 			text_at_random(random, 1, NAME_MOST))->block, random, &plot->ground);
 	}
+	for (int i = random_below(random, 3); i > 0; i--)
+		fence_at_random(plot, random);
 }
 
 void whole_plot_at_random(struct plot *plot, struct random *random, int most)

@@ -14,8 +14,11 @@ struct value value_at_random(struct random *random, enum attribute attribute,
 /* A text of least..most characters, quotes and backslashes among them; to be freed. */
 char *text_at_random(struct random *random, int least, int most);
 
-/* Gives a plot that has its ground, and nothing else, a head, allowances and a legend of 1 to `entries`
- * letters, with notes. */
+/* Adds a fence of any shape, none among them, with gates and attributes. */
+void fence_at_random(struct plot *plot, struct random *random);
+
+/* Gives a plot that has its ground, and nothing else, a head, allowances, a legend of 1 to `entries`
+ * letters and up to 2 fences, with notes. */
 void details_at_random(struct plot *plot, struct random *random, int entries);
 
 /* A whole plot: ground of 1 to `most` columns and rows, details_at_random, and cells of any of its

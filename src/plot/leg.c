@@ -1,0 +1,233 @@
+#include "plot/leg.h"
+#include "base/memory.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+static int least(int a, int b)
+{
+	return a < b ? a : b;
+}
+
+static int most(int a, int b)
+{
+	return a > b ? a : b;
+}
+
+bool place_equal(struct place a, struct place b)
+{
+	return a.x == b.x && a.y == b.y;
+}
+
+bool leg_is_straight(struct leg leg)
+{
+	return (leg.from.x == leg.to.x) != (leg.from.y == leg.to.y);
+}
+
+bool leg_is_upright(struct leg leg)
+{
+	return leg.from.x == leg.to.x;
+}
+
+struct leg leg_forward(struct leg leg)
+{
+	return (struct leg){ { least(leg.from.x, leg.to.x), least(leg.from.y, leg.to.y) },
+		{ most(leg.from.x, leg.to.x), most(leg.from.y, leg.to.y) } };
+}
+
+int leg_length(struct leg leg)
+{
+	return abs(leg.to.x - leg.from.x) + abs(leg.to.y - leg.from.y);
+}
+
+bool leg_equal(struct leg a, struct leg b)
+{
+	return place_equal(a.from, b.from) && place_equal(a.to, b.to);
+}
+
+/* The line that a leg lies on, and its ends along it. */
+struct stretch {
+	bool is_upright;
+	int line, start, end;
+};
+
+static struct stretch stretch_of(struct leg leg)
+{
+	struct leg f = leg_forward(leg);
+
+	if (leg_is_upright(f))
+		return (struct stretch){ true, f.from.x, f.from.y, f.to.y };
+	return (struct stretch){ false, f.from.y, f.from.x, f.to.x };
+}
+
+static struct leg leg_of(const struct stretch *s)
+{
+	if (s->is_upright)
+		return (struct leg){ { s->line, s->start }, { s->line, s->end } };
+	return (struct leg){ { s->start, s->line }, { s->end, s->line } };
+}
+
+static bool is_one_line(const struct stretch *a, const struct stretch *b)
+{
+	return a->is_upright == b->is_upright && a->line == b->line;
+}
+
+int leg_overlap(struct leg a, struct leg b)
+{
+	struct stretch one = stretch_of(a), other = stretch_of(b);
+
+	if (!is_one_line(&one, &other))
+		return 0;
+	return most(0, least(one.end, other.end) - most(one.start, other.start));
+}
+
+bool leg_covers(struct leg leg, struct leg part)
+{
+	return leg_overlap(leg, part) == leg_length(part);
+}
+
+static int held(int at, int end)
+{
+	return most(0, least(at, end));
+}
+
+bool leg_clip(struct leg leg, int columns, int rows, struct leg *within)
+{
+	struct leg clipped = { { held(leg.from.x, columns), held(leg.from.y, rows) },
+		{ held(leg.to.x, columns), held(leg.to.y, rows) } };
+
+	if (!leg_is_straight(clipped) || !leg_overlap(leg, clipped))
+		return false;
+	*within = clipped;
+	return true;
+}
+
+void legs_fini(struct legs *legs)
+{
+	free(legs->items);
+	*legs = LEGS_EMPTY;
+}
+
+void legs_add(struct legs *legs, struct leg leg)
+{
+	legs->items = memory_grow(legs->items, legs->count, &legs->capacity, sizeof *legs->items);
+	legs->items[legs->count++] = leg;
+}
+
+static int compare(const void *a, const void *b)
+{
+	struct stretch one = stretch_of(*(const struct leg *)a);
+	struct stretch other = stretch_of(*(const struct leg *)b);
+
+	if (one.is_upright != other.is_upright)
+		return one.is_upright ? 1 : -1;
+	if (one.line != other.line)
+		return one.line < other.line ? -1 : 1;
+	if (one.start != other.start)
+		return one.start < other.start ? -1 : 1;
+	return (one.end > other.end) - (one.end < other.end);
+}
+
+void legs_sort(struct legs *legs)
+{
+	for (size_t i = 0; i < legs->count; i++)
+		legs->items[i] = leg_forward(legs->items[i]);
+	if (legs->count)
+		qsort(legs->items, legs->count, sizeof *legs->items, compare);
+}
+
+void legs_join(struct legs *legs)
+{
+	size_t kept = 0;
+
+	legs_sort(legs);
+	for (size_t i = 0; i < legs->count; i++) {
+		struct stretch next = stretch_of(legs->items[i]), last = { 0 };
+
+		if (kept)
+			last = stretch_of(legs->items[kept - 1]);
+		if (kept && is_one_line(&last, &next) && next.start <= last.end) {
+			last.end = most(last.end, next.end);
+			legs->items[kept - 1] = leg_of(&last);
+		} else {
+			legs->items[kept++] = legs->items[i];
+		}
+	}
+	legs->count = kept;
+}
+
+void legs_cut(struct legs *legs, struct leg off)
+{
+	struct stretch gone = stretch_of(off);
+	struct legs left = LEGS_EMPTY;
+
+	for (size_t i = 0; i < legs->count; i++) {
+		struct stretch before = stretch_of(legs->items[i]), behind = before;
+
+		if (!leg_overlap(legs->items[i], off)) {
+			legs_add(&left, legs->items[i]);
+			continue;
+		}
+		before.end = gone.start;
+		behind.start = gone.end;
+		if (before.end > before.start)
+			legs_add(&left, leg_of(&before));
+		if (behind.end > behind.start)
+			legs_add(&left, leg_of(&behind));
+	}
+	legs_fini(legs);
+	*legs = left;
+}
+
+bool legs_cover(const struct legs *sorted, struct leg leg)
+{
+	size_t low = 0, high = sorted->count;
+	struct stretch wanted = stretch_of(leg);
+	struct leg start;
+
+	/* The last leg that starts no further on is the only one that can. */
+	wanted.end = INT32_MAX;
+	start = leg_of(&wanted);
+	while (low < high) {
+		size_t middle = low + (high - low) / 2;
+
+		if (compare(&sorted->items[middle], &start) <= 0)
+			low = middle + 1;
+		else
+			high = middle;
+	}
+	return low > 0 && leg_covers(sorted->items[low - 1], leg);
+}
+
+/* Whether any two of the first `count` overlap. */
+static bool some_overlap(const struct legs *legs, size_t count)
+{
+	struct legs first = LEGS_EMPTY;
+	bool do_overlap = false;
+
+	for (size_t i = 0; i < count; i++)
+		legs_add(&first, legs->items[i]);
+	legs_sort(&first);
+	for (size_t i = 1; i < count && !do_overlap; i++)
+		do_overlap = leg_overlap(first.items[i - 1], first.items[i]) > 0;
+	legs_fini(&first);
+	return do_overlap;
+}
+
+size_t legs_first_overlap(const struct legs *legs)
+{
+	size_t apart = 0, together = legs->count;
+
+	if (!some_overlap(legs, legs->count))
+		return legs->count;
+	/* Of the first `apart` none overlap, of the first `together` some do. */
+	while (together - apart > 1) {
+		size_t middle = apart + (together - apart) / 2;
+
+		if (some_overlap(legs, middle))
+			together = middle;
+		else
+			apart = middle;
+	}
+	return together - 1;
+}

@@ -1,0 +1,49 @@
+/* Legs: straight pieces of a line from grid point to grid point, level or upright. */
+#ifndef PLOT_LEG_H
+#define PLOT_LEG_H
+
+#include "plot/value.h"
+
+struct leg {
+	struct place from, to;
+};
+
+bool place_equal(struct place a, struct place b);
+
+/* Level or upright, and of some length. What follows asks for such legs only. */
+bool leg_is_straight(struct leg leg);
+bool leg_is_upright(struct leg leg);
+/* The same from its left or upper end. */
+struct leg leg_forward(struct leg leg);
+/* In sides of cells. */
+int leg_length(struct leg leg);
+bool leg_equal(struct leg a, struct leg b);
+/* They have more than a point in common; how many sides of cells, 0 where they have not. */
+int leg_overlap(struct leg a, struct leg b);
+/* All of `part` lies on the leg. */
+bool leg_covers(struct leg leg, struct leg part);
+
+/* What of a leg lies within a plan of so many cells; false where nothing does. */
+bool leg_clip(struct leg leg, int columns, int rows, struct leg *within);
+
+/* Many legs. Start from LEGS_EMPTY, end with legs_fini. */
+struct legs {
+	struct leg *items; /* owned */
+	size_t count, capacity;
+};
+#define LEGS_EMPTY ((struct legs){ NULL, 0, 0 })
+
+void legs_fini(struct legs *legs);
+void legs_add(struct legs *legs, struct leg leg);
+/* All forward; level ones before upright ones, line by line, each line from its start. */
+void legs_sort(struct legs *legs);
+/* Sorts, and joins what overlaps or goes on straight: the longest legs that there can be. */
+void legs_join(struct legs *legs);
+/* Takes off all that lies on the other leg. */
+void legs_cut(struct legs *legs, struct leg off);
+/* Of sorted legs that do not overlap: whether one covers the leg. */
+bool legs_cover(const struct legs *sorted, struct leg leg);
+/* The first leg that overlaps one before it; the count where none does. */
+size_t legs_first_overlap(const struct legs *legs);
+
+#endif
