@@ -23,3 +23,7 @@ ground 14 x 8
   .lllllSSlllll.
   .lllllSSlllll.
   ..............
+
+fence "Pickets"
+  run 0,0 0,8 14,8 14,0
+  gate 6,8 8,8

@@ -45,3 +45,12 @@ ground 16 x 16
   .pppppppppppphh.
   .pppppppppppphh.
   ................
+
+fence "Hurdles"
+  note "Sections as the coppice sells them."
+  height 900 mm
+  section 1800 mm
+  post 80 mm
+  run 0,0 16,0 16,16 0,16 0,0
+  gate 6,0 9,0
+  gate 7,16 10,16

@@ -51,3 +51,22 @@ ground 4 x 3
   bb.e
   pplS
   ....
+
+fence "Hurdles"
+  note "In a fence."
+  height 900 mm
+  section 1800 mm
+  post 80 mm
+  gap 50 mm
+  rails 3
+  depth 600 mm
+  hole 250 mm
+  gravel 150 mm
+  inset 0 mm
+  clearance 30 mm
+  leaf 1 m
+  run 0,0 4,0 4,3 0,3 0,0
+  run 2,0 2,3
+  gate 1,0 2,0
+  gate 2,2 2,1
+fence "Another"
