@@ -13,7 +13,7 @@ void fence_reader_fini(struct fence_reader *r)
 {
 	free(r->leg_places);
 	free(r->gate_places);
-	*r = (struct fence_reader){ NULL };
+	*r = (struct fence_reader){ .ground = NULL };
 }
 
 /* Fails at a point: all of X,Y. */
