@@ -53,7 +53,8 @@ void takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot
 {
 	struct snag_list snags = { .arena = arena };
 
-	*out = (struct takeoff){ .complete = true, .allow = allow_in_force(arena, plot, book) };
+	*out = (struct takeoff){ .complete = true, .book = book,
+		.allow = allow_in_force(arena, plot, book) };
 	survey_plot(&out->survey, arena, plot);
 	areas_compute(out, arena, plot);
 	wall_lay_all(out, arena, plot, &snags);
@@ -62,6 +63,7 @@ void takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot
 	zones_compute(out, arena, plot);
 	fencing_compute(out, arena, plot, &snags);
 	items_compute(out, arena, plot);
+	costs_compute(out, arena);
 	snag_mirror(&snags, plot);
 	snag_finish(&snags, out);
 }

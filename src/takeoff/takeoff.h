@@ -7,7 +7,7 @@
 #define TAKEOFF_TAKEOFF_H
 
 #include "survey/outline.h"
-#include "takeoff/book.h"
+#include "takeoff/costs.h"
 #include "takeoff/fencing.h"
 #include "takeoff/zones.h"
 
@@ -109,6 +109,10 @@ struct item {
 	struct size block; /* of block rows; else all 0 */
 	double laid, spare, order; /* order = laid + spare, up to whole pieces where sold so */
 	const char *note;  /* what the spare is, or NULL */
+	double weight;     /* kg of what is bought; 0: not known */
+	const struct pack *pack; /* how it is bought, by the price book; NULL: no price */
+	double packs;      /* whole ones; of bulk times the pack's size, a whole number of steps */
+	money cost;        /* of the packs */
 };
 
 /* ---- Snags ------------------------------------------------------------------------------------ */
@@ -161,6 +165,8 @@ struct takeoff {
 	int item_count;
 	const struct snag *snags; /* by code, then reading order */
 	int snag_count;
+	const struct book *book; /* NULL: none */
+	struct costs costs;
 	bool complete; /* every bed's wall and cap is laid out */
 };
 
