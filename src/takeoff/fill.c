@@ -2,8 +2,8 @@
 
 #include <string.h>
 
-/* Embed where no path gives one; common practice, no published source. */
-#define EMBED_WITHOUT_PATHS (NM_PER_INCH * 3 / 2)
+/* Where no path gives one; common practice, no published source. */
+#define SURFACE_WITHOUT_PATHS (NM_PER_INCH * 3 / 2)
 /* A tenth of the wall's height should stand below ground: segmental wall association, technical note
  * 15-5, on small walls. */
 #define EMBED_SHARE 10
@@ -29,13 +29,10 @@ nm fill_wall_height(const struct block *bed)
 	return block_number(bed, BED_COURSES) * block_effective(bed, BED_BLOCK)->as.size.up;
 }
 
-nm fill_embed(const struct takeoff *takeoff, const struct block *bed)
+nm fill_surface(const struct takeoff *takeoff)
 {
-	const struct value *own = block_value(bed, BED_EMBED);
 	nm deepest = -1;
 
-	if (own->set)
-		return own->as.length;
 	for (int i = 0; i < takeoff->area_count; i++) {
 		const struct area_row *area = &takeoff->areas[i];
 
@@ -45,7 +42,24 @@ nm fill_embed(const struct takeoff *takeoff, const struct block *bed)
 			deepest = surface > deepest ? surface : deepest;
 		}
 	}
-	return deepest < 0 ? EMBED_WITHOUT_PATHS : deepest;
+	return deepest < 0 ? SURFACE_WITHOUT_PATHS : deepest;
+}
+
+nm fill_embed(const struct takeoff *takeoff, const struct block *bed)
+{
+	const struct value *own = block_value(bed, BED_EMBED);
+
+	return own->set ? own->as.length : fill_surface(takeoff);
+}
+
+bool fill_is_topsoil(const struct fill_part *part)
+{
+	return strcmp(part->name, TOPSOIL) == 0;
+}
+
+double fill_reused(const struct takeoff *takeoff, const struct fill_part *part)
+{
+	return fill_is_topsoil(part) ? part->volume * takeoff->earthwork.reused_share : 0;
 }
 
 static double volume(double area, nm depth)

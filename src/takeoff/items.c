@@ -1,4 +1,5 @@
 #include "takeoff/items.h"
+#include "takeoff/fill.h"
 #include "base/show.h"
 
 #include <ctype.h>
@@ -104,7 +105,8 @@ static void add_soil(struct items *items, const struct takeoff *takeoff)
 
 			row->laid += laid;
 			row->spare += order - laid;
-			row->order += order;
+			row->reused += fill_reused(takeoff, &fill->parts[j]);
+			row->order += order - fill_reused(takeoff, &fill->parts[j]);
 			if (fill->order > fill->soil)
 				row->note = note;
 		}
@@ -126,6 +128,7 @@ void items_compute(struct takeoff *takeoff, struct arena *arena, const struct pl
 {
 	struct items items = { .arena = arena };
 
+	dig_items(&items, takeoff);
 	add_blocks(&items, takeoff);
 	add_adhesive(&items, takeoff, plot);
 	add_soil(&items, takeoff);

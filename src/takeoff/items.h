@@ -1,8 +1,10 @@
 /* What is bought, in rows that panel, text and JSON all print alike.
  *
+ * spoil                   loose, what is hauled away; nothing spare
  * block.wall, block.cap   a row per size: laid as bought by the cut list, breakage spare
  * adhesive.cartridge      laid: length of bead over that of a cartridge; whole ones ordered
- * soil.NAME               a row per part of the mixes: in place, settlement spare
+ * soil.NAME               a row per part of the mixes: in place, settlement spare; topsoil that was dug on
+ *                         the plot is reused
  * mulch                   in place, nothing spare
  * fence.post, .panel, .gate, .concrete, .gravel, .bracket, .hinge, .latch, .bolt   as fencing_items says */
 #ifndef TAKEOFF_ITEMS_H
@@ -22,7 +24,7 @@ struct item *item_add(struct items *items, const struct item *item);
 /* "5 % breakage" from millionths of a percent, in the arena. */
 const char *item_percent(struct arena *arena, int64_t millionths, const char *what);
 
-/* Fills items of *takeoff from its walls, cuttings and fills. */
+/* Fills items of *takeoff from what its trades have counted. */
 void items_compute(struct takeoff *takeoff, struct arena *arena, const struct plot *plot);
 
 #endif

@@ -48,6 +48,14 @@ static const struct block *allow_in_force(struct arena *arena, const struct plot
 	return allow;
 }
 
+static void dig_compute(struct takeoff *takeoff, struct arena *arena)
+{
+	struct dig_list list = { .arena = arena, .allow = takeoff->allow };
+
+	dig_zones(&list, takeoff);
+	dig_finish(takeoff, &list);
+}
+
 void takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot *plot,
 	const struct book *book)
 {
@@ -62,6 +70,7 @@ void takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot
 	fill_compute(out, arena, plot, &snags);
 	zones_compute(out, arena, plot);
 	fencing_compute(out, arena, plot, &snags);
+	dig_compute(out, arena);
 	items_compute(out, arena, plot);
 	costs_compute(out, arena);
 	snag_mirror(&snags, plot);

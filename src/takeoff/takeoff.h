@@ -8,8 +8,8 @@
 
 #include "survey/outline.h"
 #include "takeoff/costs.h"
+#include "takeoff/dig.h"
 #include "takeoff/fencing.h"
-#include "takeoff/zones.h"
 
 /* ---- Walls ------------------------------------------------------------------------------------ */
 
@@ -107,7 +107,8 @@ struct item {
 	const char *label; /* for people */
 	enum item_unit unit;
 	struct size block; /* of block rows; else all 0 */
-	double laid, spare, order; /* order = laid + spare, up to whole pieces where sold so */
+	double laid, spare, order; /* order = laid + spare - reused, up to whole pieces where sold so */
+	double reused;     /* found on the plot */
 	const char *note;  /* what the spare is, or NULL */
 	double weight;     /* kg of what is bought; 0: not known */
 	const struct pack *pack; /* how it is bought, by the price book; NULL: no price */
@@ -159,6 +160,7 @@ struct takeoff {
 	const struct fill *fills; /* in region order */
 	int fill_count;
 	struct zones zones;
+	struct earthwork earthwork;
 	const struct fencing *fencings; /* in the plot's order */
 	int fencing_count;
 	const struct item *items;

@@ -19,6 +19,7 @@ static const struct ware wares[] = {
 	{ .id = "fence.hinge", .unit = UNIT_EACH },
 	{ .id = "fence.latch", .unit = UNIT_EACH },
 	{ .id = "fence.bolt", .unit = UNIT_EACH },
+	{ .id = "spoil", .unit = UNIT_M3, .density = ALLOW_DENSITY_SPOIL },
 };
 enum { WARES = sizeof wares / sizeof *wares };
 

@@ -1,6 +1,7 @@
 #include "takeoff/zones.h"
 #include "takeoff/takeoff.h"
 
+#include <assert.h>
 #include <stdlib.h>
 
 enum { NO_ZONE = -1 };
@@ -114,6 +115,7 @@ static void paint_row(struct painting *painting, int y, bool with_base, size_t *
 		box_of[i] = has_run_above(survey, y, run, &above) ? box_of[above] :
 			box_add(painting, (struct cover_box){ run->left * cell, y * cell,
 				run->right * cell, y * cell, painting->own[run->region] });
+		assert(painting->boxes);
 		painting->boxes[box_of[i]].bottom = (y + 1) * cell;
 	}
 }
