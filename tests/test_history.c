@@ -1,6 +1,7 @@
 /* Taking back and putting back: any acts, in any order, to the very bytes. */
 #include "plot/history.h"
 #include "base/memory.h"
+#include "plot/fence_lay.h"
 #include "plot/format.h"
 #include "plot/lay.h"
 #include "plot/legend.h"
@@ -224,16 +225,28 @@ static void act_on_details(struct plot *plot, struct random *random)
 	}
 }
 
+/* How a fence lies is drawn elsewhere; here another one comes, or one goes along the plan's top. */
+static void act_on_fences(struct plot *plot, struct random *random)
+{
+	if (plot->details.fence_count == 0 || random_below(random, 3) == 0)
+		fence_at_random(plot, random);
+	else
+		fence_lay(plot, &plot->details.fences[0],
+			(struct leg){ { 0, 0 }, { plot->ground.columns, 0 } });
+}
+
 static void act_at_random(struct plot *plot, struct random *random)
 {
-	int what = random_below(random, 10);
+	int what = random_below(random, 11);
 
 	if (what < 6)
 		act_on_ground(plot, random);
 	else if (what < 7)
 		act_on_size(plot, random);
-	else
+	else if (what < 10)
 		act_on_details(plot, random);
+	else
+		act_on_fences(plot, random);
 }
 
 /* States as they were written: states[0] is the first, states[now] the present one. */

@@ -154,6 +154,46 @@ START_TEST(a_cell_on_the_axis_is_its_own_image)
 }
 END_TEST
 
+/* A leg's images have the images of its points for their ends. */
+START_TEST(images_of_legs_end_at_the_images_of_their_points)
+{
+	struct random random = { 12 };
+
+	for (int turn = 0; turn < 3000; turn++) {
+		struct mirror mirror = { (enum mirror_kind)random_below(&random, MIRROR_HALF_TURN + 1),
+			random_between(&random, 1, 19), random_between(&random, 1, 19) };
+		struct place from = { random_below(&random, 10), random_below(&random, 10) }, to = from;
+		struct place froms[IMAGES_MOST], tos[IMAGES_MOST];
+		struct leg images[IMAGES_MOST];
+		int count;
+
+		*(turn % 2 ? &to.x : &to.y) += random_between(&random, 1, 5);
+		count = mirror_legs(&mirror, (struct leg){ to, from }, images);
+		ck_assert(leg_equal(images[0], (struct leg){ from, to }));
+		for (int i = 0; i < count; i++) {
+			bool is_found = false;
+
+			ck_assert_int_eq(leg_length(images[i]), leg_length(images[0]));
+			for (int a = mirror_points(&mirror, from.x, from.y, froms); a > 0; a--)
+				for (int b = mirror_points(&mirror, to.x, to.y, tos); b > 0; b--)
+					is_found = is_found || leg_equal(images[i],
+						leg_forward((struct leg){ froms[a - 1], tos[b - 1] }));
+			ck_assert(is_found);
+			for (int j = 0; j < i; j++)
+				ck_assert(!leg_equal(images[i], images[j]));
+		}
+		for (int a = mirror_points(&mirror, from.x, from.y, froms); a > 0; a--) {
+			bool is_found = false;
+
+			for (int i = 0; i < count; i++)
+				is_found = is_found || place_equal(images[i].from, froms[a - 1]) ||
+					place_equal(images[i].to, froms[a - 1]);
+			ck_assert(is_found);
+		}
+	}
+}
+END_TEST
+
 START_TEST(a_plots_mirror_stands_in_the_middle_until_an_axis_is_set)
 {
 	static const char *const rows[] = { ".....", ".....", "....." , ".....", NULL };
@@ -344,6 +384,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(image, images_lie_where_the_rule_says_each_once_the_thing_first, 0, KINDS);
 	tcase_add_loop_test(image, an_image_has_the_same_images, 0, KINDS);
 	tcase_add_loop_test(image, a_rectangle_goes_where_its_cells_go, 0, KINDS);
+	tcase_add_test(image, images_of_legs_end_at_the_images_of_their_points);
 	tcase_add_test(image, a_cell_on_the_axis_is_its_own_image);
 	tcase_add_test(image, a_plots_mirror_stands_in_the_middle_until_an_axis_is_set);
 	tcase_add_loop_test(fault, each_orbit_with_two_letters_is_one_fault, 0, KINDS);

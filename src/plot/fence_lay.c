@@ -370,23 +370,29 @@ static void fold_leg(const struct plot *plot, struct leg leg, struct place from,
 	}
 }
 
-/* A gate across the axis becomes one gate again, any other one for each image. Wholly beside, it may
- * still reach into a cell that the axis divides. */
-static void fold_gate(const struct plot *plot, struct leg gate, struct place from, struct legs *out)
+/* Gates wholly beside the cell are copied one by one, though an image may reach into the cells that the
+ * axis divides as far as they do; of gates across the axis the halves are joined again. */
+static void fold_gates(const struct plot *plot, const struct legs *old, struct place from,
+	struct legs *out)
 {
-	struct legs pieces = LEGS_EMPTY;
-	bool is_whole = false;
+	struct legs halves = LEGS_EMPTY;
 
-	fold_leg(plot, gate, from, &pieces);
-	for (size_t i = 0; i < pieces.count; i++)
-		is_whole = is_whole || leg_equal(pieces.items[i], leg_forward(gate));
-	if (is_whole)
+	for (size_t i = 0; i < old->count; i++) {
+		struct legs pieces = LEGS_EMPTY;
+		bool is_whole = false;
+
+		fold_leg(plot, old->items[i], from, &pieces);
+		for (size_t j = 0; j < pieces.count; j++)
+			is_whole = is_whole || leg_equal(pieces.items[j], leg_forward(old->items[i]));
 		merge_overlapping(&pieces);
-	else
-		legs_join(&pieces);
-	for (size_t i = 0; i < pieces.count; i++)
-		legs_add(out, pieces.items[i]);
-	legs_fini(&pieces);
+		for (size_t j = 0; j < pieces.count; j++)
+			legs_add(is_whole ? out : &halves, pieces.items[j]);
+		legs_fini(&pieces);
+	}
+	legs_join(&halves);
+	for (size_t i = 0; i < halves.count; i++)
+		legs_add(out, halves.items[i]);
+	legs_fini(&halves);
 }
 
 void fence_fold(struct plot *plot, struct fence *fence, struct place from)
@@ -397,8 +403,7 @@ void fence_fold(struct plot *plot, struct fence *fence, struct place from)
 
 	for (size_t i = 0; i < old.count; i++)
 		fold_leg(plot, old.items[i], from, &legs);
-	for (size_t i = 0; i < old_gates.count; i++)
-		fold_gate(plot, old_gates.items[i], from, &gates);
+	fold_gates(plot, &old_gates, from, &gates);
 	fence_remake(&folded, &legs, &gates);
 	fence_remake(&was, &old, &old_gates);
 	if (!fence_equal(&was, &folded)) {

@@ -75,6 +75,8 @@ static int point_near(const struct scale *scale, int point)
 	int odd = scale->new_axis % 2; /* points are half a cell off an axis that divides cells */
 	nm half_cells = odd;
 
+	if (point == scale->old_count) /* a plan of less than half a new cell has one all the same */
+		return scale->new_count;
 	if (away > odd * scale->new_cell)
 		half_cells += (away - odd * scale->new_cell + scale->new_cell) /
 			(2 * scale->new_cell) * 2;

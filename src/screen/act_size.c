@@ -7,12 +7,12 @@
 
 /* ---- What falls outside ------------------------------------------------------------------------- */
 
-/* "12 cells of bed, 3 of path would go." */
-static void loss_words(const int64_t lost[CLASSES], struct text *out)
+/* "12 cells of bed, 3 of path". */
+static void cells_add(struct text *out, const int64_t lost[CLASSES])
 {
-	bool is_first = true;
-
 	for (int class = 0; class < CLASS_OPEN; class++) {
+		bool is_first = out->length == 0;
+
 		if (!lost[class])
 			continue;
 		text_add(out, is_first ? "" : ", ");
@@ -20,9 +20,22 @@ static void loss_words(const int64_t lost[CLASSES], struct text *out)
 		if (is_first)
 			text_add(out, lost[class] == 1 ? " cell" : " cells");
 		text_print(out, " of %s", class_word((enum plot_class)class));
-		is_first = false;
 	}
-	text_add(out, " would go.");
+}
+
+/* "8 ft of fence, 1 gate". */
+static void fence_add(struct text *out, const struct plot *plot, struct fence_loss loss)
+{
+	if (loss.sides) {
+		text_add(out, out->length ? ", " : "");
+		show_length(out, loss.sides * plot_cell(plot), plot_units(plot));
+		text_add(out, " of fence");
+	}
+	if (loss.gates) {
+		text_add(out, out->length ? ", " : "");
+		show_count(out, loss.gates);
+		text_add(out, loss.gates == 1 ? " gate" : " gates");
+	}
 }
 
 /* Open ground goes without a question. */
@@ -34,9 +47,12 @@ static bool may_lose(struct editor *editor, const struct margins *margins)
 	struct text words = TEXT_EMPTY;
 	bool may;
 
-	if (!resize_loss(&editor->plot, margins, lost))
+	resize_loss(&editor->plot, margins, lost);
+	cells_add(&words, lost);
+	fence_add(&words, &editor->plot, resize_fence_loss(&editor->plot, margins));
+	if (!words.length)
 		return true;
-	loss_words(lost, &words);
+	text_add(&words, " would go.");
 	question.text = words.bytes;
 	may = editor->asker->choose(editor->asker, &question) == 1;
 	text_fini(&words);

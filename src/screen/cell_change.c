@@ -16,13 +16,12 @@ static void size_add(struct text *out, const struct ground *ground, nm cell, enu
 
 /* ---- The question --------------------------------------------------------------------------- */
 
-static void measure_note(struct text *out, const struct rescale *rescale,
-	const struct ground *ground)
+static void measure_note(struct text *out, const struct rescale *rescale, const struct plot *plot)
 {
 	text_print(out, "%d x %d cells", rescale->across.new_count, rescale->down.new_count);
 	if (!rescale_fits(rescale))
 		text_add(out, ": too many");
-	else if (rescale_rounded(rescale, ground))
+	else if (rescale_rounded(rescale, &plot->ground) || !rescale_keeps_fences(rescale, plot))
 		text_add(out, ", rounded");
 }
 
@@ -41,7 +40,7 @@ static int ask(struct editor *editor, const struct plot *plot, const struct resc
 	length_write(&words, rescale->across.old_cell, units);
 	text_add(&words, ". What does the ground keep?");
 	size_add(&cells, &plot->ground, rescale->across.new_cell, units);
-	measure_note(&measure, rescale, &plot->ground);
+	measure_note(&measure, rescale, plot);
 	question.text = words.bytes;
 	notes[KEEP_CELLS] = cells.bytes;
 	notes[KEEP_MEASURE] = measure.bytes;
@@ -82,22 +81,50 @@ static void areas_add(struct text *out, const struct plot *now, const struct plo
 		text_print(out, " %d other areas changed.", others - AREAS_SAID_MOST);
 }
 
+/* What the new cells could not keep as it was. */
+struct rounding {
+	int64_t cells;
+	bool has_fences;     /* have moved */
+	int64_t gates_gone;
+};
+
+static int64_t gates_of(const struct details *details)
+{
+	int64_t gates = 0;
+
+	for (size_t i = 0; i < details->fence_count; i++)
+		gates += (int64_t)details->fences[i].gate_count;
+	return gates;
+}
+
+static void fences_add(struct text *out, const struct rounding *rounding)
+{
+	if (rounding->has_fences)
+		text_add(out, " Fences go along the nearest lines of the new cells.");
+	if (rounding->gates_gone)
+		text_print(out, " %lld %s too narrow for them and went.",
+			(long long)rounding->gates_gone,
+			rounding->gates_gone == 1 ? "gate was" : "gates were");
+}
+
 static void say_measure(struct editor *editor, const struct plot *now, const struct plot *before,
-	int64_t rounded)
+	const struct rounding *rounding)
 {
 	struct text words = TEXT_EMPTY, size = TEXT_EMPTY, was = TEXT_EMPTY;
 
 	size_add(&size, &now->ground, plot_cell(now), plot_units(now));
 	size_add(&was, &before->ground, plot_cell(before), plot_units(now));
 	text_print(&words, "%d x %d cells", now->ground.columns, now->ground.rows);
-	if (rounded)
+	if (rounding->cells)
 		text_print(&words, "; %lld of them lie over two kinds of ground or the edge, and "
-			"are now what is under their middle.", (long long)rounded);
+			"are now what is under their middle.", (long long)rounding->cells);
 	else
-		text_add(&words, strcmp(size.bytes, was.bytes) == 0 ? ", all as it was." : ".");
+		text_add(&words, strcmp(size.bytes, was.bytes) == 0 && !rounding->has_fences ?
+			", all as it was." : ".");
 	if (strcmp(size.bytes, was.bytes) != 0)
 		text_print(&words, " The plan is %s, was %s.", size.bytes, was.bytes);
 	areas_add(&words, now, before);
+	fences_add(&words, rounding);
 	editor_say(editor, "%s", words.bytes);
 	text_fini(&words);
 	text_fini(&size);
@@ -115,16 +142,18 @@ static bool too_many(const struct rescale *rescale, struct fault *fault)
 static void measure_keep(struct editor *editor, struct plot *next, const struct rescale *rescale)
 {
 	struct plot before = *next;
-	int64_t rounded = rescale_rounded(rescale, &next->ground);
+	struct rounding rounding = { rescale_rounded(rescale, &next->ground),
+		!rescale_keeps_fences(rescale, next), gates_of(&next->details) };
 
 	before.details.head = block_copy(&next->details.head);
 	before.ground = ground_copy(&next->ground);
-	rescale_plot(next, rescale);
+	rescale_plot(next, rescale); /* its fences are the editor's own */
+	rounding.gates_gone -= gates_of(&next->details);
 	editor->plot.ground = next->ground;
 	editor->cursor = rescale_cell(rescale, editor->cursor);
 	editor->is_pegged = editor->is_trailing = false;
 	editor_drop_mark(editor);
-	say_measure(editor, next, &before, rounded);
+	say_measure(editor, next, &before, &rounding);
 	block_fini(&before.details.head);
 	ground_fini(&before.ground);
 }

@@ -4,6 +4,7 @@
 #include "support/fuzz.h"
 
 #include "base/memory.h"
+#include "plot/fence_lay.h"
 #include "plot/format.h"
 #include "plot/history.h"
 #include "plot/lay.h"
@@ -157,16 +158,48 @@ static void act_on_head(struct plot *plot, struct source *source, int how)
 	}
 }
 
+static void act_on_fence(struct plot *plot, struct source *source, int how)
+{
+	struct details *details = &plot->details;
+	struct mirror mirror = mirror_of(plot);
+	const struct ground *ground = &plot->ground;
+	struct place from = { below(source, ground->columns + 1), below(source, ground->rows + 1) };
+	struct leg leg = { from, from };
+	struct fence *fence;
+
+	if (details->fence_count == 0 || how == 0)
+		details_add_fence(details, memory_string("Fence"));
+	fence = &details->fences[below(source, (int)details->fence_count)];
+	if (next(source) % 2)
+		leg.to.x = below(source, ground->columns + 1);
+	else
+		leg.to.y = below(source, ground->rows + 1);
+	if (how == 1 && mirror_has_side(&mirror, 0, 0))
+		fence_fold(plot, fence, (struct place){ 0, 0 });
+	if (!leg_is_straight(leg))
+		return;
+	if (how == 2)
+		fence_lift(plot, fence, leg);
+	else if (how == 3)
+		fence_set_gate(plot, fence, leg);
+	else if (how == 4)
+		fence_lift_gate(plot, fence, leg);
+	else
+		fence_lay(plot, fence, leg);
+}
+
 static void act(struct plot *plot, struct source *source)
 {
-	int how = below(source, 12);
+	int how = below(source, 20);
 
 	if (how < 5)
 		act_on_ground(plot, source, how);
 	else if (how < 8)
 		act_on_legend(plot, source, how - 5);
-	else
+	else if (how < 12)
 		act_on_head(plot, source, how - 8);
+	else
+		act_on_fence(plot, source, how - 12);
 }
 
 int LLVMFuzzerTestOneInput(const uint8_t *bytes, size_t size)
