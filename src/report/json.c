@@ -1,3 +1,4 @@
+#include "report/json_fence.h"
 #include "report/json_value.h"
 #include "report/mark.h"
 #include "report/report.h"
@@ -307,6 +308,7 @@ void report_json(struct text *out, const struct plot *plot, const struct takeoff
 	print_not_laid(out, takeoff);
 	print_cutting(out, takeoff);
 	print_fills(out, takeoff);
+	json_fence(out, takeoff);
 	print_items(out, takeoff);
 	print_snags(out, takeoff);
 	text_add(out, "\n}\n");

@@ -24,6 +24,7 @@ void print_beds(const struct sheet *sheet);    /* the schedule */
 void print_walls(const struct sheet *sheet);   /* laying sheets */
 void print_cutting(const struct sheet *sheet);
 void print_fill(const struct sheet *sheet);
+void print_fence(const struct sheet *sheet);   /* legs, gates, panels, posts */
 void print_assumed(const struct sheet *sheet);
 void print_snags(const struct sheet *sheet);
 

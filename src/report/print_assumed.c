@@ -2,8 +2,8 @@
 #include "report/words.h"
 #include "takeoff/fill.h"
 
-/* Which beds an attribute matters to. */
-enum concern { CONCERN_NONE, CONCERN_ALL, CONCERN_RAISED, CONCERN_LEVEL };
+/* Which beds an attribute matters to; or plots that have a fence. */
+enum concern { CONCERN_NONE, CONCERN_ALL, CONCERN_RAISED, CONCERN_LEVEL, CONCERN_FENCE };
 
 /* Attributes that no figure rests on yet are left out. */
 static const enum concern concerns[ATTRIBUTES] = {
@@ -17,9 +17,16 @@ static const enum concern concerns[ATTRIBUTES] = {
 	[BED_FREEBOARD] = CONCERN_RAISED, [BED_MULCH] = CONCERN_ALL, [BED_MIX] = CONCERN_ALL,
 	[BED_PREPARE] = CONCERN_LEVEL, [BED_AMEND] = CONCERN_LEVEL, [BED_REPLACE] = CONCERN_LEVEL,
 	[PATH_SURFACE] = CONCERN_ALL,
+	[ALLOW_FROST] = CONCERN_FENCE, [ALLOW_CONCRETE_BAG] = CONCERN_FENCE,
+	[ALLOW_POST_STOCK] = CONCERN_FENCE,
+	[FENCE_HEIGHT] = CONCERN_FENCE, [FENCE_SECTION] = CONCERN_FENCE,
+	[FENCE_POST] = CONCERN_FENCE, [FENCE_GAP] = CONCERN_FENCE, [FENCE_RAILS] = CONCERN_FENCE,
+	[FENCE_DEPTH] = CONCERN_FENCE, [FENCE_HOLE] = CONCERN_FENCE,
+	[FENCE_GRAVEL] = CONCERN_FENCE, [FENCE_INSET] = CONCERN_FENCE,
+	[FENCE_GATE_GAPS] = CONCERN_FENCE, [FENCE_LEAF] = CONCERN_FENCE,
 };
 
-static bool matters(const struct block *block, enum attribute a)
+static bool matters(const struct sheet *sheet, const struct block *block, enum attribute a)
 {
 	bool is_raised = block->kind == BLOCK_BED && block_number(block, BED_BUILD) == BUILD_RAISED;
 
@@ -32,6 +39,8 @@ static bool matters(const struct block *block, enum attribute a)
 		return is_raised;
 	case CONCERN_LEVEL:
 		return !is_raised;
+	case CONCERN_FENCE:
+		return sheet->takeoff->fencing_count > 0;
 	}
 	return false;
 }
@@ -43,6 +52,9 @@ static struct value value_in_force(const struct sheet *sheet, const struct block
 		return *block_effective(sheet->takeoff->allow, a);
 	if (a == BED_EMBED)
 		return (struct value){ .set = true, .as.length = fill_embed(sheet->takeoff, block) };
+	if (a == FENCE_DEPTH || a == FENCE_HOLE || a == FENCE_INSET)
+		return (struct value){ .set = true,
+			.as.length = fencing_length(sheet->takeoff, block, a) };
 	return *block_effective(block, a);
 }
 
@@ -79,7 +91,7 @@ static void block_print(const struct sheet *sheet, const struct block *block)
 	for (enum attribute a = block_first(block->kind); a <= block_last(block->kind); a++) {
 		struct value value;
 
-		if (!matters(block, a))
+		if (!matters(sheet, block, a))
 			continue;
 		value = value_in_force(sheet, block, a);
 		table_words(&table, attribute_row(a)->label);
@@ -99,6 +111,17 @@ static void entry_print(const struct sheet *sheet, const struct entry *entry)
 	page_paragraph(sheet->out, 0, 2, title.bytes);
 	text_fini(&title);
 	block_print(sheet, &entry->block);
+}
+
+static void fence_print(const struct sheet *sheet, const struct fence *fence)
+{
+	struct text title = TEXT_EMPTY;
+
+	text_print(&title, "Fence, %s", fence->name);
+	text_add(sheet->out, "\n");
+	page_paragraph(sheet->out, 0, 2, title.bytes);
+	text_fini(&title);
+	block_print(sheet, &fence->block);
 }
 
 static void print_rules(const struct sheet *sheet)
@@ -127,10 +150,11 @@ void print_assumed(const struct sheet *sheet)
 	for (int i = 0; i < takeoff->area_count; i++)
 		has_bed = has_bed || (takeoff->areas[i].cells > 0 && takeoff->areas[i].entry &&
 			takeoff->areas[i].entry->class == CLASS_BED);
-	if (!has_bed)
+	if (!has_bed && takeoff->fencing_count == 0)
 		return;
 	page_heading(sheet->out, "Assumed");
-	print_rules(sheet);
+	if (has_bed)
+		print_rules(sheet);
 	page_note(sheet->out, "Values without a word behind them are set in the plot. "
 		"default *: common practice, no published source; set your own in the plot.");
 	text_add(sheet->out, "\nThe whole plot\n");
@@ -142,4 +166,6 @@ void print_assumed(const struct sheet *sheet)
 			(area->entry->class == CLASS_BED || area->entry->class == CLASS_PATH))
 			entry_print(sheet, area->entry);
 	}
+	for (int i = 0; i < takeoff->fencing_count; i++)
+		fence_print(sheet, takeoff->fencings[i].fence);
 }

@@ -64,6 +64,6 @@ void print_items(const struct sheet *sheet)
 		text_add(sheet->out, takeoff->complete ?
 			"Nothing: no bed has anything to build or to fill.\n" :
 			"Nothing that could be counted: see the beds that are not laid out.\n");
-	page_note(sheet->out, "Counted here: blocks, adhesive and what goes into beds. Not "
-		"counted: digging, crushed stone, fabric, edging, turf, fixtures.");
+	page_note(sheet->out, "Counted here: blocks, adhesive, what goes into beds, fences. "
+		"Not counted: digging, crushed stone, fabric, edging, turf, fixtures.");
 }
