@@ -430,6 +430,26 @@ START_TEST(a_fence_without_a_run_and_a_plot_without_a_fence_have_no_rows)
 }
 END_TEST
 
+/* 14 holes of 10 1/2 in, 30 in deep, the top 2 in of them sod; all swells by a quarter. */
+START_TEST(holes_are_dug_and_what_comes_out_is_spoil)
+{
+	const double circle = acos(-1) * 5.25 * 5.25 / 144;
+
+	ground(102, 20);
+	run("1,5 101,5");
+	only_fence();
+	const struct earthwork *work = &garden.takeoff.earthwork;
+
+	ck_assert_int_eq(work->count, 1);
+	ck_assert_int_eq(work->rows[0].region, NO_REGION);
+	ck_assert_int_eq(work->rows[0].part, DIG_HOLES);
+	ck_assert_int_eq(work->rows[0].depth, 30 * INCH);
+	ck_assert_double_eq_tol(work->bank.sod / CUBIC_FOOT, 14 * circle / 6, EXACT);
+	ck_assert_double_eq_tol(earth_sum(&work->bank) / CUBIC_FOOT, 14 * circle * 2.5, EXACT);
+	ck_assert_double_eq_tol(item("spoil")->laid / CUBIC_FOOT, 14 * circle * 2.5 * 1.25, EXACT);
+}
+END_TEST
+
 /* ---- Snags --------------------------------------------------------------------------------------- */
 
 START_TEST(posts_with_no_room_between_them_are_a_snag)
@@ -521,6 +541,7 @@ Suite *test_suite(void)
 	tcase_add_test(items, gravel_is_all_holes_together);
 	tcase_add_test(items, notes_tell_sizes_and_what_is_cut);
 	tcase_add_test(items, leaves_of_offcuts_are_not_bought);
+	tcase_add_test(items, holes_are_dug_and_what_comes_out_is_spoil);
 	tcase_add_test(items, posts_of_two_fences_are_one_row_where_alike_and_panels_are_not);
 	tcase_add_test(items, a_fence_without_a_run_and_a_plot_without_a_fence_have_no_rows);
 

@@ -1,5 +1,6 @@
 /* What the panel shows: figures, stars, what is under the cursor. */
 
+#include "support/fences.h"
 #include "support/desk.h"
 #include "support/plots.h"
 #include "support/runner.h"
@@ -12,7 +13,7 @@
 
 #define ROWS (const char *[])
 
-enum { AREAS, EDGES, BEDS, WALLS, FILL, SNAGS };
+enum { AREAS, EDGES, BEDS, WALLS, FILL, FENCE, SNAGS };
 
 /* The line with a label, under a heading; fails the test if there is none. */
 static const struct line *find(const struct desk *b, int page, const char *under, const char *label)
@@ -96,6 +97,34 @@ START_TEST(walls_and_fill_show_what_the_takeoff_says)
 }
 END_TEST
 
+/* Lengths and counts by arithmetic: 20 ft at 8 ft with a gate of 4 ft between posts of 3 1/2 in. */
+START_TEST(a_fence_stands_under_its_name_with_what_it_takes)
+{
+	struct desk *b = garden();
+	struct plot plot;
+	struct arena arena = ARENA_EMPTY;
+	struct takeoff takeoff;
+
+	fences_ground(&plot, 30, 20);
+	fences_run(&plot, "1,5 25,5");
+	fences_gate(&plot, "21,5 25,5");
+	takeoff_compute(&takeoff, &arena, &plot, NULL);
+	pages_update(&b->editor.pages, &takeoff, &plot);
+	check(b, FENCE, "To order, all fences", "Fence post", "5");
+	check(b, FENCE, "To order, all fences", "Fence panel", "3");
+	check(b, FENCE, "Pickets", "Length", "24 ft");
+	check(b, FENCE, "Pickets", "Posts", "5");
+	check(b, FENCE, "Pickets", "Panels whole", "2");
+	check(b, FENCE, "Pickets", "Panels cut up", "1");
+	check(b, FENCE, "Pickets", "Gate 1 clear", "3 ft 8 1/2 in");
+	check(b, FENCE, "Pickets", "Hole across", "10 1/2 in");
+	check(b, FENCE, "Pickets", "Bags for one", "1.72");
+	arena_clear(&arena);
+	plot_fini(&plot);
+	desk_free(b);
+}
+END_TEST
+
 START_TEST(an_empty_plan_has_a_sentence_on_each_page)
 {
 	struct desk *b = desk_new(ROWS { ".", NULL });
@@ -103,6 +132,7 @@ START_TEST(an_empty_plan_has_a_sentence_on_each_page)
 	ck_assert_str_eq(b->editor.pages.pages[BEDS].lines[0].label, "No beds yet.");
 	ck_assert_str_eq(b->editor.pages.pages[WALLS].lines[0].label, "No raised beds yet.");
 	ck_assert_str_eq(b->editor.pages.pages[FILL].lines[0].label, "Nothing to fill yet.");
+	ck_assert_str_eq(b->editor.pages.pages[FENCE].lines[0].label, "No fence yet.");
 	ck_assert_str_eq(b->editor.pages.pages[SNAGS].lines[0].label, "None found.");
 	ck_assert_uint_eq(b->editor.pages.pages[EDGES].count, 1);
 	desk_free(b);
@@ -293,6 +323,7 @@ Suite *test_suite(void)
 	tcase_add_test(pages, edges_name_pairs_that_meet_and_no_others);
 	tcase_add_test(pages, beds_stand_under_their_names_with_size_area_and_round);
 	tcase_add_test(pages, walls_and_fill_show_what_the_takeoff_says);
+	tcase_add_test(pages, a_fence_stands_under_its_name_with_what_it_takes);
 	tcase_add_test(pages, an_empty_plan_has_a_sentence_on_each_page);
 	tcase_add_test(pages, snags_of_a_code_are_counted_and_the_first_twenty_told);
 	tcase_add_test(pages, figures_that_the_last_stroke_changed_have_a_star);

@@ -15,6 +15,8 @@ for plot in plots/*.plot; do
 done
 [ $count -ge 5 ] || { echo "only $count samples"; exit 1; }
 
+valid tests/golden/fence.json || { echo "a fence:"; head -c 2000 "$folder/said"; exit 1; }
+
 "$B/parterre" takeoff plots/court.plot --json >"$folder/takeoff.json" || exit 1
 
 # refused SCRIPT: a takeoff with one thing amiss, as sed makes it so.

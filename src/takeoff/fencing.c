@@ -193,6 +193,17 @@ void fencing_compute(struct takeoff *takeoff, struct arena *arena, const struct 
 	takeoff->fencing_count = count;
 }
 
+void fencing_dig(struct dig_list *list, const struct takeoff *takeoff)
+{
+	for (int i = 0; i < takeoff->fencing_count; i++) {
+		const struct fencing *fencing = &takeoff->fencings[i];
+
+		dig_add(list, (struct dig){ .region = NO_REGION, .part = DIG_HOLES,
+			.area = fencing->post_count * fencing->hole.area,
+			.depth = fencing->hole.depth });
+	}
+}
+
 const char *post_kind_word(enum post_kind kind)
 {
 	static const char *const words[] = {

@@ -11,6 +11,7 @@
 
 struct arena;
 struct cut;
+struct dig_list;
 struct items;
 struct snag_list;
 struct takeoff;
@@ -59,6 +60,7 @@ struct fence_post {
 struct post_hole {
 	nm across, depth;  /* depth: post in the ground and gravel under it */
 	nm in_ground;      /* of the post */
+	double area;       /* m2 */
 	double concrete;   /* m3: round the post, over the depth it stands in the ground */
 	double gravel;     /* m3 */
 	double spoil;      /* m3 in the ground: all of the hole */
@@ -92,6 +94,9 @@ struct fencing {
  * the snags fence-tight and fence-hole. */
 void fencing_compute(struct takeoff *takeoff, struct arena *arena, const struct plot *plot,
 	struct snag_list *snags);
+
+/* Adds what all holes are dug for: a row for each fence, of no region. */
+void fencing_dig(struct dig_list *list, const struct takeoff *takeoff);
 
 /* Adds the rows of SECTION_FENCE: posts by stock, panels by fence, gate leaves by fence and width (those
  * made of offcuts are not bought), concrete in whole bags and one more, gravel, fixings. */

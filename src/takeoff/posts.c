@@ -148,6 +148,7 @@ static struct post_hole dig(const struct takeoff *takeoff, const struct block *f
 	double radius = metres(hole.across) / 2, post = metres(block_length(fence, FENCE_POST));
 	double circle = acos(-1) * radius * radius;
 
+	hole.area = circle;
 	hole.depth = hole.in_ground + gravel;
 	hole.concrete = fmax(0, circle - post * post) * metres(hole.in_ground);
 	hole.gravel = circle * metres(gravel);

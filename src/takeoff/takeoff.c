@@ -53,6 +53,7 @@ static void dig_compute(struct takeoff *takeoff, struct arena *arena)
 	struct dig_list list = { .arena = arena, .allow = takeoff->allow };
 
 	dig_zones(&list, takeoff);
+	fencing_dig(&list, takeoff);
 	dig_finish(takeoff, &list);
 }
 
