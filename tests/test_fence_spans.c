@@ -2,7 +2,7 @@
 
 #include "takeoff/fence_spans.h"
 
-#include "support/fences.h"
+#include "support/fencing.h"
 #include "support/runner.h"
 
 #include <stdio.h>

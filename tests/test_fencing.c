@@ -3,7 +3,7 @@
 #include "takeoff/fencing.h"
 #include "takeoff/ware.h"
 
-#include "support/fences.h"
+#include "support/fencing.h"
 #include "support/garden.h"
 #include "support/runner.h"
 

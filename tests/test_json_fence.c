@@ -1,5 +1,5 @@
 #include "support/runner.h"
-#include "support/fences.h"
+#include "support/fencing.h"
 #include "support/garden.h"
 #include "support/golden.h"
 #include "report/report.h"

@@ -1,6 +1,6 @@
 /* What the panel shows: figures, stars, what is under the cursor. */
 
-#include "support/fences.h"
+#include "support/fencing.h"
 #include "support/desk.h"
 #include "support/plots.h"
 #include "support/runner.h"

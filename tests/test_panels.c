@@ -2,7 +2,7 @@
 
 #include "takeoff/panels.h"
 
-#include "support/fences.h"
+#include "support/fencing.h"
 #include "support/garden.h"
 #include "support/runner.h"
 
