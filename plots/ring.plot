@@ -4,6 +4,7 @@ note "Invented scenario."
 units metric
 cell 300 mm
 mirror half-turn
+prices "prices-metric.json"
 allow
   note "The saw in the shed cuts 4 mm wide."
   kerf 4 mm

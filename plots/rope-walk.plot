@@ -7,6 +7,7 @@ cell 1 ft
 north 12
 site 51.4
 mirror four-way
+prices "prices.json"
 
 bed b "Rose bed"
   block 16 in x 8 in x 6 in

@@ -64,8 +64,9 @@ START_TEST(what_one_supplier_brings_on_a_day_shares_drops)
 	ck_assert_int_eq(costs->goods, 51 * 200 + 3 * 700);
 	ck_assert_int_eq(costs->delivery, 5000);
 	ck_assert_int_eq(costs->total, costs->goods + 5000);
-	ck_assert_int_eq(costs_section(&garden.takeoff, SECTION_WALLS), costs->goods);
-	ck_assert_int_eq(costs_section(&garden.takeoff, SECTION_FILL), 0);
+	ck_assert_int_eq(costs_of_day(&garden.takeoff, day_of(SECTION_WALLS)).goods, costs->goods);
+	ck_assert_int_eq(costs_of_day(&garden.takeoff, day_of(SECTION_WALLS)).delivery, 5000);
+	ck_assert_int_eq(costs_of_day(&garden.takeoff, day_of(SECTION_FILL)).goods, 0);
 }
 END_TEST
 
@@ -259,19 +260,30 @@ static void check_item(const struct takeoff *takeoff, const struct item *item, i
 static void check_sums(const struct takeoff *takeoff, int seed)
 {
 	const struct costs *costs = &takeoff->costs;
-	money goods = 0, delivery = 0, by_section = 0;
+	money goods = 0, delivery = 0;
+	struct cost_sum sum, by_day = { 0, 0 }, by_supplier = { 0, 0 };
 	int unpriced = 0;
 
 	for (int i = 0; i < takeoff->item_count; i++) {
 		goods += takeoff->items[i].cost;
 		unpriced += !takeoff->items[i].pack;
 	}
-	for (int day = 0; day < DAYS; day++)
-		by_section += costs_section(takeoff, day_section(day));
+	for (int day = 0; day < DAYS; day++) {
+		sum = costs_of_day(takeoff, day);
+		by_day.goods += sum.goods;
+		by_day.delivery += sum.delivery;
+	}
+	for (int supplier = NO_SUPPLIER; supplier < takeoff->book->supplier_count; supplier++) {
+		sum = costs_of_supplier(takeoff, supplier);
+		by_supplier.goods += sum.goods;
+		by_supplier.delivery += sum.delivery;
+	}
 	for (int i = 0; i < costs->shipment_count; i++)
 		delivery += costs->shipments[i].cost;
-	ck_assert_msg(goods == costs->goods && by_section == goods, "seed %d", seed);
-	ck_assert_msg(delivery == costs->delivery, "seed %d", seed);
+	ck_assert_msg(goods == costs->goods && by_day.goods == goods && by_supplier.goods == goods,
+		"seed %d", seed);
+	ck_assert_msg(delivery == costs->delivery && by_day.delivery == delivery &&
+		by_supplier.delivery == delivery, "seed %d", seed);
 	ck_assert_msg(costs->total == goods + delivery, "seed %d", seed);
 	ck_assert_msg(costs->unpriced == unpriced, "seed %d", seed);
 }

@@ -126,7 +126,7 @@ START_TEST(the_object_has_the_keys_of_the_format_in_their_order)
 {
 	open_file(plots[_i]);
 	keys_are(root, "format version complete plot areas edges regions walls walls_not_laid cutting "
-		"fills fence items snags");
+		"fills fence items costs snags");
 	ck_assert_str_eq(string(root, "format"), "parterre-takeoff");
 	ck_assert_double_eq(number(root, "version"), 1);
 	ck_assert_int_eq(cJSON_IsTrue(get(root, "complete")), garden.takeoff.complete);
@@ -174,13 +174,22 @@ START_TEST(the_sample_plot_prints_as_it_did)
 }
 END_TEST
 
-START_TEST(only_rows_of_blocks_have_a_size)
+START_TEST(only_rows_of_blocks_have_a_size_and_only_what_has_a_price_a_cost)
 {
+	struct text keys = TEXT_EMPTY;
+
 	open_file("plots/rope-walk.plot");
-	for (int i = 0; i < rows("items"); i++)
-		keys_are(row("items", i), strncmp(string(row("items", i), "id"), "block.", 6) == 0 ?
-			"id section name unit block_m laid spare order" :
-			"id section name unit laid spare order");
+	for (int i = 0; i < rows("items"); i++) {
+		const struct item *item = &garden.takeoff.items[i];
+
+		text_clear(&keys);
+		text_print(&keys, "id section name unit %slaid spare order%s%s",
+			strncmp(item->id, "block.", 6) == 0 ? "block_m " : "",
+			item->weight > 0 ? " weight_kg" : "",
+			item->pack ? " packs pack unit_price cost supplier" : "");
+		keys_are(row("items", i), keys.bytes);
+	}
+	text_fini(&keys);
 }
 END_TEST
 
@@ -538,7 +547,7 @@ Suite *test_suite(void)
 		sizeof row_keys / sizeof *row_keys);
 	tcase_add_test(shape, parts_of_rows_have_the_keys_of_the_format);
 	tcase_add_test(shape, the_sample_plot_prints_as_it_did);
-	tcase_add_test(shape, only_rows_of_blocks_have_a_size);
+	tcase_add_test(shape, only_rows_of_blocks_have_a_size_and_only_what_has_a_price_a_cost);
 	tcase_add_test(shape, a_snag_names_loop_and_side_only_where_a_side_is_meant);
 	tcase_add_loop_test(shape,
 		numbers_have_at_most_nine_places_no_zeros_at_the_end_and_no_exponent, 0, PLOTS);

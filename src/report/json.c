@@ -1,3 +1,4 @@
+#include "report/json_costs.h"
 #include "report/json_fence.h"
 #include "report/json_value.h"
 #include "report/mark.h"
@@ -267,6 +268,7 @@ static void print_items(struct text *out, const struct takeoff *takeoff)
 		json_put(row, "laid", json_number(item->laid));
 		json_put(row, "spare", json_number(item->spare));
 		json_put(row, "order", json_number(item->order));
+		json_put_price(row, takeoff, item);
 		json_rows_add(&rows, row);
 	}
 	json_top_close(&rows);
@@ -310,6 +312,7 @@ void report_json(struct text *out, const struct plot *plot, const struct takeoff
 	print_fills(out, takeoff);
 	json_fence(out, takeoff);
 	print_items(out, takeoff);
+	json_costs(out, takeoff);
 	print_snags(out, takeoff);
 	text_add(out, "\n}\n");
 }

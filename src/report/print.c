@@ -6,8 +6,9 @@ void report_text(struct text *out, const struct plot *plot, const struct takeoff
 	const char *name)
 {
 	static void (*const sections[])(const struct sheet *) = {
-		print_head, print_items, print_start, print_areas, print_edges, print_beds,
-		print_walls, print_cutting, print_fill, print_fence, print_assumed, print_snags,
+		print_head, print_items, print_costs, print_start, print_areas, print_edges,
+		print_beds, print_walls, print_cutting, print_fill, print_fence, print_assumed,
+		print_snags,
 	};
 	const struct sheet sheet = { out, plot, takeoff, plot_units(plot), name };
 

@@ -17,6 +17,7 @@ struct sheet {
 
 void print_head(const struct sheet *sheet);
 void print_items(const struct sheet *sheet);
+void print_costs(const struct sheet *sheet);   /* nothing without a price book */
 void print_start(const struct sheet *sheet);   /* what to mind before any work */
 void print_areas(const struct sheet *sheet);
 void print_edges(const struct sheet *sheet);

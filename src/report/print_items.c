@@ -1,5 +1,6 @@
 #include "report/print.h"
 #include "report/words.h"
+#include "report/words_costs.h"
 #include "base/show.h"
 
 static void amount_cell(struct table *table, const struct sheet *sheet, const struct item *item,
@@ -29,6 +30,20 @@ static void amount_cell(struct table *table, const struct sheet *sheet, const st
 	}
 }
 
+/* How it is bought, where that is known, and what the spare is. */
+static void note_cell(struct table *table, const struct sheet *sheet, const struct item *item)
+{
+	struct text *cell = table_cell(table);
+	bool has_packs = item->pack && !pack_is_single(item->pack);
+
+	if (has_packs)
+		word_packs(cell, item, sheet->units);
+	if (has_packs && item->note)
+		text_add(cell, "; ");
+	if (item->note)
+		text_add(cell, item->note);
+}
+
 static void item_row(struct table *table, const struct sheet *sheet, const struct item *item)
 {
 	struct text *label = table_cell(table);
@@ -44,7 +59,7 @@ static void item_row(struct table *table, const struct sheet *sheet, const struc
 	else
 		table_words(table, "-");
 	amount_cell(table, sheet, item, item->order);
-	table_words(table, item->note ? item->note : "");
+	note_cell(table, sheet, item);
 }
 
 void print_items(const struct sheet *sheet)

@@ -10,7 +10,7 @@ static const struct {
 	{ SECTION_STONE, "Stone and fabric" },
 	{ SECTION_WALLS, "Block and adhesive" },
 	{ SECTION_FENCE, "Fence and concrete" },
-	{ SECTION_FILL, "Soil and mulch, when walls have cured" },
+	{ SECTION_FILL, "Soil and mulch" },
 	{ SECTION_LAWN, "Lawn" },
 };
 
@@ -137,12 +137,28 @@ void costs_compute(struct takeoff *takeoff, struct arena *arena)
 	takeoff->costs.total = takeoff->costs.goods + takeoff->costs.delivery;
 }
 
-money costs_section(const struct takeoff *takeoff, int section)
+struct cost_sum costs_of_day(const struct takeoff *takeoff, int day)
 {
-	money sum = 0;
+	struct cost_sum sum = { 0, 0 };
 
 	for (int i = 0; i < takeoff->item_count; i++)
-		if ((int)takeoff->items[i].section == section)
-			sum += takeoff->items[i].cost;
+		if (takeoff->items[i].section == days[day].section)
+			sum.goods += takeoff->items[i].cost;
+	for (int i = 0; i < takeoff->costs.shipment_count; i++)
+		if (takeoff->costs.shipments[i].day == day)
+			sum.delivery += takeoff->costs.shipments[i].cost;
+	return sum;
+}
+
+struct cost_sum costs_of_supplier(const struct takeoff *takeoff, int supplier)
+{
+	struct cost_sum sum = { 0, 0 };
+
+	for (int i = 0; i < takeoff->item_count; i++)
+		if (takeoff->items[i].pack && takeoff->items[i].pack->supplier == supplier)
+			sum.goods += takeoff->items[i].cost;
+	for (int i = 0; i < takeoff->costs.shipment_count; i++)
+		if (takeoff->costs.shipments[i].supplier == supplier)
+			sum.delivery += takeoff->costs.shipments[i].cost;
 	return sum;
 }

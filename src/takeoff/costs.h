@@ -36,7 +36,11 @@ void costs_compute(struct takeoff *takeoff, struct arena *arena);
 int day_section(int day);
 /* "Stone and fabric", "Block and adhesive" ... */
 const char *day_words(int day);
-/* What a section's items cost, without delivery. */
-money costs_section(const struct takeoff *takeoff, int section);
+/* Of what comes on a day, and of what a supplier brings (NO_SUPPLIER: of what is collected). */
+struct cost_sum {
+	money goods, delivery;
+};
+struct cost_sum costs_of_day(const struct takeoff *takeoff, int day);
+struct cost_sum costs_of_supplier(const struct takeoff *takeoff, int supplier);
 
 #endif
