@@ -36,7 +36,7 @@ static void label_cell(struct table *table, const struct sheet *sheet, const str
 static void print_goods(const struct sheet *sheet)
 {
 	static const struct table_column columns[] = {
-		{ "Item", COLUMN_WRAPS }, { "Buy", COLUMN_WRAPS }, { "From", COLUMN_WRAPS },
+		{ "Item", COLUMN_WRAPS }, { "Packs", COLUMN_WRAPS }, { "From", COLUMN_WRAPS },
 		{ "Price", COLUMN_RIGHT }, { "Cost", COLUMN_RIGHT },
 	};
 	const struct takeoff *takeoff = sheet->takeoff;
@@ -112,9 +112,9 @@ static void print_loads(const struct sheet *sheet, bool is_weighed, bool is_coll
 	const struct takeoff *takeoff = sheet->takeoff;
 	struct text words = TEXT_EMPTY;
 
-	text_add(&words, "Days in the order of the work: soil comes when walls have cured. ");
 	if (!is_weighed)
 		text_add(&words, "?: a weight is not known, so loads may be more. ");
+	text_add(&words, "Days in the order of the work: soil comes when walls have cured. ");
 	if (is_collected) {
 		text_print(&words, "Trips of %s, payload ", takeoff->book->vehicle.name ?
 			takeoff->book->vehicle.name : "a pickup");
@@ -175,8 +175,8 @@ static void print_sums(const struct sheet *sheet)
 	for (int i = 0; i < takeoff->book->supplier_count; i++)
 		sum_row(&table, supplier_words(takeoff->book, i), costs_of_supplier(takeoff, i));
 	sum_row(&table, "Collected", costs_of_supplier(takeoff, NO_SUPPLIER));
-	text_print(&total, "Total, %s%s", takeoff->book->currency,
-		takeoff->complete && costs->unpriced == 0 ? "" : ", INCOMPLETE");
+	text_print(&total, "%s, %s", costs->unpriced ? "Total of what has a price" : "Total",
+		takeoff->book->currency);
 	table_words(&table, total.bytes);
 	money_cell(&table, costs->goods);
 	money_cell(&table, costs->delivery);
@@ -238,8 +238,7 @@ void print_costs(const struct sheet *sheet)
 
 	if (!takeoff->book)
 		return;
-	page_heading(sheet->out, takeoff->complete && takeoff->costs.unpriced == 0 ? "Costs" :
-		"Costs (INCOMPLETE)");
+	page_heading(sheet->out, takeoff->complete ? "Costs" : "Costs (INCOMPLETE)");
 	print_lead(sheet);
 	text_add(sheet->out, "\n");
 	print_goods(sheet);
