@@ -493,7 +493,8 @@ START_TEST(pages_are_turned_and_picked)
 	ck_assert_int_eq(b->editor.page, 0);
 	desk_answer(b, ROWS { "Snags", "", NULL });
 	desk_type(b, ";");
-	ck_assert_str_eq(b->offered, "Areas\nEdges\nBeds\nWalls\nFill\nFence\nSnags\n");
+	ck_assert_str_eq(b->offered,
+		"Areas\nEdges\nBeds\nWalls\nFill\nStone\nFence\nSnags\n");
 	ck_assert_int_eq(b->editor.page, PAGES - 1);
 	desk_type(b, ";");
 	ck_assert_int_eq(b->editor.page, PAGES - 1);

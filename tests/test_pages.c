@@ -13,7 +13,7 @@
 
 #define ROWS (const char *[])
 
-enum { AREAS, EDGES, BEDS, WALLS, FILL, FENCE, SNAGS };
+enum { AREAS, EDGES, BEDS, WALLS, FILL, STONE, FENCE, SNAGS };
 
 /* The line with a label, under a heading; fails the test if there is none. */
 static const struct line *find(const struct desk *b, int page, const char *under, const char *label)

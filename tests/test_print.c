@@ -152,7 +152,7 @@ START_TEST(a_plot_of_open_ground_has_its_page_too)
 	garden_rows(&garden, (const char *[]){ "..", NULL });
 	print("empty.plot");
 	check_lines("open ground");
-	find("Nothing: no bed has anything to build or to fill.");
+	find("Nothing: there is nothing to build, to fill or to lay.");
 	find("None found.");
 	ck_assert(!shows("Laying sheets"));
 	ck_assert(!shows("Cutting"));

@@ -1,5 +1,6 @@
 #include "report/json_costs.h"
 #include "report/json_fence.h"
+#include "report/json_arrays.h"
 #include "report/json_value.h"
 #include "report/mark.h"
 #include "report/report.h"
@@ -311,6 +312,10 @@ void report_json(struct text *out, const struct plot *plot, const struct takeoff
 	print_cutting(out, takeoff);
 	print_fills(out, takeoff);
 	json_fence(out, takeoff);
+	json_stone(out, takeoff);
+	json_liners(out, takeoff);
+	json_edging(out, takeoff);
+	json_lawn(out, takeoff);
 	print_items(out, takeoff);
 	json_costs(out, takeoff);
 	print_snags(out, takeoff);

@@ -26,6 +26,9 @@ void print_walls(const struct sheet *sheet);   /* laying sheets */
 void print_cutting(const struct sheet *sheet);
 void print_fill(const struct sheet *sheet);
 void print_fence(const struct sheet *sheet);   /* legs, gates, panels, posts */
+void print_stone(const struct sheet *sheet);   /* bases, surfaces, fabric, liner */
+void print_edging(const struct sheet *sheet);
+void print_lawn(const struct sheet *sheet);
 void print_assumed(const struct sheet *sheet);
 void print_snags(const struct sheet *sheet);
 

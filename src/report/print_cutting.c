@@ -11,12 +11,6 @@ struct tally {
 	int64_t count;
 };
 
-/* A piece is sawn shorter than its place by the play that is allowed for. */
-static nm saw_length(const struct cutting *cutting, nm place)
-{
-	return place > cutting->fit ? place - cutting->fit : 0;
-}
-
 static int longest_first(const void *a, const void *b)
 {
 	nm one = ((const struct tally *)a)->place, other = ((const struct tally *)b)->place;
@@ -62,25 +56,11 @@ static void print_pieces(const struct sheet *sheet, const struct cutting *cuttin
 	for (size_t i = 0; i < count; i++) {
 		show_count(table_cell(&table), tallies[i].count);
 		show_inches(table_cell(&table), tallies[i].place, sheet->units);
-		show_inches(table_cell(&table), saw_length(cutting, tallies[i].place), sheet->units);
+		show_inches(table_cell(&table), word_saw_length(tallies[i].place, cutting->fit),
+			sheet->units);
 	}
 	free(tallies);
 	table_print(&table, sheet->out);
-}
-
-/* "2 of 7 7/8 in + 1 of 3 in". */
-static void pieces_cell(struct text *cell, const struct sheet *sheet,
-	const struct cutting *cutting, const struct cut *cut)
-{
-	int alike;
-
-	for (int i = 0; i < cut->piece_count; i += alike) {
-		for (alike = 1; i + alike < cut->piece_count &&
-			cut->pieces[i + alike] == cut->pieces[i];)
-			alike++;
-		text_print(cell, "%s%d%cof%c", i ? " + " : "", alike, PAGE_TIE, PAGE_TIE);
-		word_inches(cell, sheet, saw_length(cutting, cut->pieces[i]));
-	}
 }
 
 static void print_cuts(const struct sheet *sheet, const struct cutting *cutting)
@@ -94,7 +74,7 @@ static void print_cuts(const struct sheet *sheet, const struct cutting *cutting)
 		const struct cut *cut = &cutting->cuts[i];
 
 		show_count(table_cell(&table), cut->blocks);
-		pieces_cell(table_cell(&table), sheet, cutting, cut);
+		word_cut(table_cell(&table), sheet, cut, cutting->fit);
 	}
 	text_add(sheet->out, "\n");
 	table_print(&table, sheet->out);

@@ -77,8 +77,8 @@ void print_items(const struct sheet *sheet)
 	table_print(&table, sheet->out);
 	if (takeoff->item_count == 0)
 		text_add(sheet->out, takeoff->complete ?
-			"Nothing: no bed has anything to build or to fill.\n" :
+			"Nothing: there is nothing to build, to fill or to lay.\n" :
 			"Nothing that could be counted: see the beds that are not laid out.\n");
-	page_note(sheet->out, "Counted here: blocks, adhesive, what goes into beds, fences. "
-		"Not counted: digging, crushed stone, fabric, edging, turf, fixtures.");
+	page_note(sheet->out, "Counted here: stone, edging, liner, blocks, adhesive, what goes into "
+		"beds and onto lawns, fences. Not counted: digging, fabric, fixtures.");
 }

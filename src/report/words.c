@@ -34,6 +34,24 @@ void word_region(struct text *text, const struct sheet *sheet, int region)
 	text_add(text, name);
 }
 
+nm word_saw_length(nm place, nm fit)
+{
+	return place > fit ? place - fit : 0;
+}
+
+void word_cut(struct text *text, const struct sheet *sheet, const struct cut *cut, nm fit)
+{
+	int alike;
+
+	for (int i = 0; i < cut->piece_count; i += alike) {
+		for (alike = 1; i + alike < cut->piece_count &&
+			cut->pieces[i + alike] == cut->pieces[i];)
+			alike++;
+		text_print(text, "%s%d%cof%c", i ? " + " : "", alike, PAGE_TIE, PAGE_TIE);
+		word_inches(text, sheet, word_saw_length(cut->pieces[i], fit));
+	}
+}
+
 void word_count(struct text *text, int64_t count, const char *one, const char *many)
 {
 	size_t from = text->length;

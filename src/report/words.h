@@ -14,6 +14,10 @@ void word_inches(struct text *text, const struct sheet *sheet, nm length);
 void word_size(struct text *text, const struct sheet *sheet, const struct size *size);
 /* "B1". */
 void word_region(struct text *text, const struct sheet *sheet, int region);
+/* A piece is sawn shorter than its place by the play that is allowed for. */
+nm word_saw_length(nm place, nm fit);
+/* "2 of 7 7/8 in + 1 of 3 in": the lengths to saw one block or piece into. */
+void word_cut(struct text *text, const struct sheet *sheet, const struct cut *cut, nm fit);
 /* "1 bed", "2 beds". */
 void word_count(struct text *text, int64_t count, const char *one, const char *many);
 /* "B1, B2 and B5": region_of gives the region of an item of the grouped list. */

@@ -15,6 +15,7 @@ static const struct {
 	{ "Beds", pages_beds },
 	{ "Walls", pages_walls },
 	{ "Fill", pages_fill },
+	{ "Stone", pages_stone },
 	{ "Fence", pages_fence },
 	{ "Snags", pages_snags },
 };

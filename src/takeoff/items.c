@@ -17,6 +17,17 @@ struct item *item_add(struct items *items, const struct item *item)
 	return &items->rows[items->count++];
 }
 
+void item_add_spare(struct items *items, const struct item *item, int64_t spare)
+{
+	struct item *row;
+
+	if (item->laid <= 0)
+		return;
+	row = item_add(items, item);
+	row->spare = row->laid * ((double)spare / (double)MILLION / 100);
+	row->order = row->laid + row->spare;
+}
+
 const char *item_percent(struct arena *arena, int64_t millionths, const char *what)
 {
 	struct text words = TEXT_EMPTY;
@@ -129,10 +140,14 @@ void items_compute(struct takeoff *takeoff, struct arena *arena, const struct pl
 	struct items items = { .arena = arena };
 
 	dig_items(&items, takeoff);
+	stone_items(&items, takeoff);
+	liner_items(&items, takeoff, plot);
+	edging_items(&items, takeoff, plot);
 	add_blocks(&items, takeoff);
 	add_adhesive(&items, takeoff, plot);
 	add_soil(&items, takeoff);
 	add_mulch(&items, takeoff);
+	lawn_items(&items, takeoff);
 	fencing_items(&items, takeoff, plot);
 	takeoff->items = items.rows;
 	takeoff->item_count = (int)items.count;

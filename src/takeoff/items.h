@@ -6,7 +6,9 @@
  * soil.NAME               a row per part of the mixes: in place, settlement spare; topsoil that was dug on
  *                         the plot is reused
  * mulch                   in place, nothing spare
- * fence.post, .panel, .gate, .concrete, .gravel, .bracket, .hinge, .latch, .bolt   as fencing_items says */
+ * fence.post, .panel, .gate, .concrete, .gravel, .bracket, .hinge, .latch, .bolt   as fencing_items says
+ *
+ * and those that other trades add from files of their own: stone.h, fabric.h, liner.h, edging.h, lawn.h. */
 #ifndef TAKEOFF_ITEMS_H
 #define TAKEOFF_ITEMS_H
 
@@ -21,6 +23,8 @@ struct items {
 
 /* Adds a copy of the row. Returns it for more to be added up in it; valid until the next is added. */
 struct item *item_add(struct items *items, const struct item *item);
+/* Adds the row, if anything is laid, with so many millionths of a percent of that as spare. */
+void item_add_spare(struct items *items, const struct item *item, int64_t spare);
 /* "5 % breakage" from millionths of a percent, in the arena. */
 const char *item_percent(struct arena *arena, int64_t millionths, const char *what);
 

@@ -72,6 +72,10 @@ void takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot
 	zones_compute(out, arena, plot);
 	fencing_compute(out, arena, plot, &snags);
 	dig_compute(out, arena);
+	stone_compute(out, arena);
+	liner_compute(out, arena);
+	edging_compute(out, arena, plot);
+	lawn_compute(out, arena);
 	items_compute(out, arena, plot);
 	costs_compute(out, arena);
 	snag_mirror(&snags, plot);

@@ -10,6 +10,11 @@
 #include "takeoff/costs.h"
 #include "takeoff/dig.h"
 #include "takeoff/fencing.h"
+#include "takeoff/zones.h"
+#include "takeoff/edging.h"
+#include "takeoff/lawn.h"
+#include "takeoff/liner.h"
+#include "takeoff/stone.h"
 
 /* ---- Walls ------------------------------------------------------------------------------------ */
 
@@ -163,6 +168,14 @@ struct takeoff {
 	struct earthwork earthwork;
 	const struct fencing *fencings; /* in the plot's order */
 	int fencing_count;
+	const struct stone *stones; /* in region order */
+	int stone_count;
+	struct stone_total stone_totals[STONE_KINDS];
+	const struct liner *liners; /* in region order */
+	int liner_count;
+	struct edging edging;
+	const struct lawn *lawns;   /* in region order */
+	int lawn_count;
 	const struct item *items;
 	int item_count;
 	const struct snag *snags; /* by code, then reading order */

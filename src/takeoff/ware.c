@@ -20,6 +20,15 @@ static const struct ware wares[] = {
 	{ .id = "fence.latch", .unit = UNIT_EACH },
 	{ .id = "fence.bolt", .unit = UNIT_EACH },
 	{ .id = "spoil", .unit = UNIT_M3, .density = ALLOW_DENSITY_SPOIL },
+	{ .id = "stone.base", .unit = UNIT_M3, .density = ALLOW_DENSITY_STONE },
+	{ .id = "stone.surface.fines", .unit = UNIT_M3, .density = ALLOW_DENSITY_STONE },
+	{ .id = "stone.surface.clean", .unit = UNIT_M3, .density = ALLOW_DENSITY_STONE },
+	{ .id = "liner", .unit = UNIT_M2 },
+	{ .id = "edging.piece", .unit = UNIT_EACH },
+	{ .id = "edging.spike", .unit = UNIT_EACH },
+	{ .id = "topsoil.lawn", .unit = UNIT_M3, .density = ALLOW_DENSITY_SOIL },
+	{ .id = "turf", .unit = UNIT_M2 },
+	{ .id = "seed", .unit = UNIT_KG },
 };
 enum { WARES = sizeof wares / sizeof *wares };
 

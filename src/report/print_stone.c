@@ -1,0 +1,162 @@
+#include "report/print.h"
+#include "report/words.h"
+#include "base/show.h"
+
+#include <limits.h>
+
+/* The layers of one entry of the legend. */
+enum { LAYER_BASE, LAYER_SURFACE, LAYER_WALL, LAYER_INSIDE, LAYER_PAD, LAYERS };
+
+struct layer {
+	double area, compacted;
+	const struct stone *first; /* NULL: none */
+};
+
+static int layer_of(const struct stone *stone)
+{
+	static const int bases[] = {
+		[STONE_PATH] = LAYER_BASE, [STONE_WALL] = LAYER_WALL, [STONE_INSIDE] = LAYER_INSIDE,
+		[STONE_PAD] = LAYER_PAD,
+	};
+
+	return stone->layer == STONE_SURFACE ? LAYER_SURFACE : bases[stone->place];
+}
+
+static const char *layer_words(const struct stone *stone)
+{
+	static const char *const words[] = {
+		[LAYER_BASE] = "base", [LAYER_WALL] = "base of walls", [LAYER_INSIDE] = "base inside",
+		[LAYER_PAD] = "pads",
+	};
+
+	if (stone->layer == STONE_SURFACE)
+		return stone->grading == STONE_CLEAN ? "surface, clean" : "surface, fines";
+	return words[layer_of(stone)];
+}
+
+static void layer_row(struct table *table, const struct sheet *sheet, const struct layer *layer)
+{
+	const struct stone *stone = layer->first;
+	const struct entry *entry = sheet->takeoff->survey.regions[stone->region].entry;
+
+	text_print(table_cell(table), "%c %s", entry->letter, entry->name);
+	table_words(table, layer_words(stone));
+	show_area(table_cell(table), layer->area, sheet->units);
+	show_inches(table_cell(table), stone->depth, sheet->units);
+	show_volume(table_cell(table), layer->compacted, sheet->units);
+	if (stone->layer == STONE_BASE)
+		show_count(table_cell(table), stone->lifts);
+	else
+		table_words(table, "-");
+}
+
+static void print_layers(const struct sheet *sheet)
+{
+	static const struct table_column columns[] = {
+		{ "Of", COLUMN_WRAPS }, { "Layer", COLUMN_LEFT }, { "Area", COLUMN_RIGHT },
+		{ "Depth", COLUMN_RIGHT }, { "Compacted", COLUMN_RIGHT }, { "Lifts", COLUMN_RIGHT },
+	};
+	const struct takeoff *takeoff = sheet->takeoff;
+	struct table table = table_start(columns, 6, 0);
+	struct layer layers[UCHAR_MAX + 1][LAYERS] = { { { 0, 0, NULL } } };
+
+	for (int i = 0; i < takeoff->stone_count; i++) {
+		const struct stone *stone = &takeoff->stones[i];
+		char letter = takeoff->survey.regions[stone->region].entry->letter;
+		struct layer *layer = &layers[(unsigned char)letter][layer_of(stone)];
+
+		layer->area += stone->area;
+		layer->compacted += stone->compacted;
+		layer->first = stone;
+	}
+	for (int i = 0; i < takeoff->area_count; i++) {
+		const struct entry *entry = takeoff->areas[i].entry;
+
+		for (int j = 0; entry && j < LAYERS; j++)
+			if (layers[(unsigned char)entry->letter][j].first)
+				layer_row(&table, sheet, &layers[(unsigned char)entry->letter][j]);
+	}
+	table_print(&table, sheet->out);
+}
+
+static void print_totals(const struct sheet *sheet)
+{
+	static const struct table_column columns[] = {
+		{ "In all", COLUMN_LEFT }, { "Compacted", COLUMN_RIGHT }, { "Loose", COLUMN_RIGHT },
+		{ "Order", COLUMN_RIGHT }, { "Weight", COLUMN_RIGHT },
+	};
+	static const char *const names[] = { "Bases, pads", "Surface, fines", "Surface, clean" };
+	struct table table = table_start(columns, 5, 0);
+
+	for (int kind = 0; kind < STONE_KINDS; kind++) {
+		const struct stone_total *total = &sheet->takeoff->stone_totals[kind];
+
+		if (total->order <= 0)
+			continue;
+		table_words(&table, names[kind]);
+		show_volume(table_cell(&table), total->compacted, sheet->units);
+		show_volume(table_cell(&table), total->loose, sheet->units);
+		show_volume(table_cell(&table), total->order, sheet->units);
+		show_weight(table_cell(&table), total->weight, sheet->units);
+	}
+	text_add(sheet->out, "\n");
+	table_print(&table, sheet->out);
+}
+
+/* ---- Liner ------------------------------------------------------------------------------------ */
+
+static int compare_liners(const void *a, const void *b, const void *takeoff)
+{
+	const struct liner *one = a, *other = b;
+
+	(void)takeoff;
+	if (one->length != other->length)
+		return one->length < other->length ? -1 : 1;
+	return (one->height > other->height) - (one->height < other->height);
+}
+
+static void print_liners(const struct sheet *sheet)
+{
+	static const struct table_column columns[] = {
+		{ "Liners", COLUMN_RIGHT }, { "Length", COLUMN_RIGHT }, { "Height", COLUMN_RIGHT },
+		{ "Area each", COLUMN_RIGHT },
+	};
+	const struct takeoff *takeoff = sheet->takeoff;
+	struct table table = table_start(columns, 4, 0);
+	struct groups groups;
+
+	if (takeoff->liner_count == 0)
+		return;
+	groups = groups_make(takeoff->liners, takeoff->liner_count, sizeof *takeoff->liners,
+		compare_liners, NULL);
+	for (int i = 0; i < groups.count; i++) {
+		const struct liner *liner = &takeoff->liners[groups.list[i].members[0]];
+
+		show_count(table_cell(&table), groups.list[i].count);
+		show_length(table_cell(&table), liner->length, sheet->units);
+		show_inches(table_cell(&table), liner->height, sheet->units);
+		show_area(table_cell(&table), liner->area, sheet->units);
+	}
+	groups_fini(&groups);
+	text_add(sheet->out, "\n");
+	table_print(&table, sheet->out);
+}
+
+void print_stone(const struct sheet *sheet)
+{
+	const struct takeoff *takeoff = sheet->takeoff;
+
+	if (takeoff->stone_count == 0 && takeoff->liner_count == 0)
+		return;
+	page_heading(sheet->out, "Stone and fabric");
+	if (takeoff->stone_count > 0) {
+		page_paragraph(sheet->out, 0, 0, "Compacting: guard feet and hearing, two people lift "
+			"the machine, never near marked services.");
+		print_layers(sheet);
+		print_totals(sheet);
+	}
+	print_liners(sheet);
+	page_note(sheet->out, "Depths and volumes compacted; stone is ordered loose, with what is spare. A lift is the layer "
+		"that is spread and tamped at one time, 4 in at most, 2 in with a hand tamper. Liner: "
+		"round the inside of the walls, soil depth and what is turned under.");
+}
