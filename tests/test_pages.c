@@ -9,11 +9,12 @@
 #include "screen/marks.h"
 
 #include <stdlib.h>
+#include <stdio.h>
 #include <string.h>
 
 #define ROWS (const char *[])
 
-enum { AREAS, EDGES, BEDS, WALLS, FILL, STONE, FENCE, SNAGS };
+enum { AREAS, EDGES, BEDS, WALLS, FILL, STONE, FENCE, COSTS, SNAGS };
 
 /* The line with a label, under a heading; fails the test if there is none. */
 static const struct line *find(const struct desk *b, int page, const char *under, const char *label)
@@ -93,6 +94,37 @@ START_TEST(walls_and_fill_show_what_the_takeoff_says)
 	check(b, FILL, "B1 b b", "Soil depth", "1 ft 1 in");
 	ck_assert_ptr_nonnull(find(b, FILL, "To order, all beds", "Topsoil"));
 	text_fini(&value);
+	desk_free(b);
+}
+END_TEST
+
+/* 51 blocks at 2.50 are 127.50, in one drop at 80. */
+START_TEST(costs_stand_day_by_day_and_what_has_no_price_apart)
+{
+	struct desk *b = desk_new(ROWS { "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", NULL });
+	char path[4096];
+	FILE *file;
+
+	ck_assert_uint_eq(b->editor.pages.pages[COSTS].count, 1);
+	find(b, COSTS, "", "No price book: name one in the plot's own sheet, #.");
+	snprintf(path, sizeof path, "%s/book.json", b->folder);
+	file = fopen(path, "w");
+	ck_assert_ptr_nonnull(file);
+	fputs("{\"format\": \"parterre-prices\", \"version\": 1, \"currency\": \"USD\", \"suppliers\": "
+		"[{\"name\": \"Yard\", \"delivery\": 80}], \"goods\": [{\"item\": \"block.wall\", "
+		"\"block\": \"16 in x 8 in x 6 in\", \"packs\": [{\"pack\": \"piece\", \"size\": 1, "
+		"\"price\": 2.5, \"supplier\": \"Yard\"}]}]}", file);
+	ck_assert_int_eq(fclose(file), 0);
+	plot_set(&b->editor.plot, 0, HEAD_PRICES, "\"book.json\"");
+	editor_stroke(&b->editor);
+	editor_refresh(&b->editor);
+	check(b, COSTS, "In USD", "Goods", "127.50");
+	check(b, COSTS, "In USD", "Delivery", "80.00");
+	check(b, COSTS, "In USD", "Total of the priced", "207.50");
+	check(b, COSTS, "Block and adhesive", "Wall block", "127.50");
+	check(b, COSTS, "Block and adhesive", "51 pieces, Yard", "");
+	check(b, COSTS, "Block and adhesive", "Delivery", "80.00");
+	find(b, COSTS, "Without a price", "Topsoil");
 	desk_free(b);
 }
 END_TEST
@@ -323,6 +355,7 @@ Suite *test_suite(void)
 	tcase_add_test(pages, edges_name_pairs_that_meet_and_no_others);
 	tcase_add_test(pages, beds_stand_under_their_names_with_size_area_and_round);
 	tcase_add_test(pages, walls_and_fill_show_what_the_takeoff_says);
+	tcase_add_test(pages, costs_stand_day_by_day_and_what_has_no_price_apart);
 	tcase_add_test(pages, a_fence_stands_under_its_name_with_what_it_takes);
 	tcase_add_test(pages, an_empty_plan_has_a_sentence_on_each_page);
 	tcase_add_test(pages, snags_of_a_code_are_counted_and_the_first_twenty_told);

@@ -17,6 +17,7 @@ static const struct {
 	{ "Fill", pages_fill },
 	{ "Stone", pages_stone },
 	{ "Fence", pages_fence },
+	{ "Costs", pages_costs },
 	{ "Snags", pages_snags },
 };
 

@@ -24,7 +24,7 @@ struct page {
 	size_t count, capacity;
 };
 
-enum { PAGES = 8 };
+enum { PAGES = 9 };
 
 /* All pages own their texts and point into nothing else. Start zeroed. */
 struct pages {
@@ -69,6 +69,7 @@ void pages_walls(struct page_maker *maker);
 void pages_fill(struct page_maker *maker);
 void pages_fence(struct page_maker *maker);
 void pages_stone(struct page_maker *maker);
+void pages_costs(struct page_maker *maker);
 void pages_snags(struct page_maker *maker);
 
 #endif
