@@ -258,7 +258,7 @@ END_TEST
 START_TEST(a_fence_of_many_runs_side_by_side_is_divided_in_no_time)
 {
 	/* 20,000 short runs: the test's own time limit is the check. */
-	char points[64];
+	char points[96];
 
 	fences_ground(&plot, 400, 400);
 	for (int y = 0; y < 400; y += 2)

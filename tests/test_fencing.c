@@ -382,8 +382,8 @@ START_TEST(notes_tell_sizes_and_what_is_cut)
 }
 END_TEST
 
-/* Legs of 6, 8 and 3 ft: 68 1/2 in is cut from one panel, 32 1/2 in from another, where the 60 in left give
- * a leaf of 43 1/4 in and then none of 31 1/4 in. */
+/* Legs of 6, 8 and 3 ft: 68 1/2 in is cut from one panel, 32 1/2 in from another, where the 60 in left
+ * give a leaf of 43 1/4 in and then none of 31 1/4 in. */
 START_TEST(leaves_of_offcuts_are_not_bought)
 {
 	ground(60, 20);

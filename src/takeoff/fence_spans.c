@@ -24,7 +24,6 @@ struct divide {
 };
 
 struct lines {
-	struct arena *arena;
 	struct leg *legs; /* run by run, as long as they go straight on */
 	size_t leg_count, leg_capacity;
 	struct stretches level, upright;
@@ -42,10 +41,10 @@ static int sign(int n)
 	return (n > 0) - (n < 0);
 }
 
+/* No leg lies over another, so none turns back. */
 static bool goes_on_to(const struct leg *leg, struct place next)
 {
-	return sign(leg->to.x - leg->from.x) == sign(next.x - leg->to.x) &&
-		sign(leg->to.y - leg->from.y) == sign(next.y - leg->to.y);
+	return is_upright(leg) == (next.x == leg->to.x);
 }
 
 static void add_run(struct lines *lines, const struct fence_run *run)
@@ -57,8 +56,8 @@ static void add_run(struct lines *lines, const struct fence_run *run)
 			lines->legs[lines->leg_count - 1].to = to;
 			continue;
 		}
-		lines->legs = arena_grow(lines->arena, lines->legs, lines->leg_count,
-			&lines->leg_capacity, sizeof *lines->legs);
+		lines->legs = memory_grow(lines->legs, lines->leg_count, &lines->leg_capacity,
+			sizeof *lines->legs);
 		lines->legs[lines->leg_count++] = (struct leg){ from, to };
 	}
 }
@@ -82,7 +81,7 @@ static int compare_stretches(const void *a, const void *b)
 
 static struct stretches collect(const struct lines *lines, bool upright)
 {
-	struct stretches all = { arena_new(lines->arena, lines->leg_count, sizeof *all.list), 0 };
+	struct stretches all = { memory_new(lines->leg_count, sizeof *all.list), 0 };
 
 	for (size_t i = 0; i < lines->leg_count; i++) {
 		if (is_upright(&lines->legs[i]) != upright)
@@ -121,8 +120,8 @@ static void divide(struct lines *lines, int leg, int at, int gate)
 	const struct leg *whole = &lines->legs[leg];
 	int start = is_upright(whole) ? whole->from.y : whole->from.x;
 
-	lines->divides = arena_grow(lines->arena, lines->divides, lines->divide_count,
-		&lines->divide_capacity, sizeof *lines->divides);
+	lines->divides = memory_grow(lines->divides, lines->divide_count, &lines->divide_capacity,
+		sizeof *lines->divides);
 	lines->divides[lines->divide_count++] = (struct divide){ leg, abs(at - start), gate };
 }
 
@@ -187,27 +186,36 @@ static int add_spans(const struct lines *lines, struct fence_span *spans)
 	return count;
 }
 
+static void divide_all(struct lines *lines, const struct fence *fence)
+{
+	for (size_t i = 0; i < lines->leg_count; i++) {
+		struct stretch whole = stretch_of(&lines->legs[i]);
+
+		divide(lines, (int)i, whole.low, 0);
+		divide(lines, (int)i, whole.high, 0);
+	}
+	divide_by_runs(lines);
+	for (size_t i = 0; i < fence->gate_count; i++)
+		divide_by_gate(lines, &fence->gates[i]);
+	if (lines->divide_count > 1)
+		qsort(lines->divides, lines->divide_count, sizeof *lines->divides, compare_divides);
+}
+
 const struct fence_span *fence_spans(struct arena *arena, const struct fence *fence, int *count)
 {
-	struct lines lines = { .arena = arena };
+	struct lines lines = { .legs = NULL };
 	struct fence_span *spans;
 
 	for (size_t i = 0; i < fence->run_count; i++)
 		add_run(&lines, &fence->runs[i]);
 	lines.level = collect(&lines, false);
 	lines.upright = collect(&lines, true);
-	for (size_t i = 0; i < lines.leg_count; i++) {
-		struct stretch whole = stretch_of(&lines.legs[i]);
-
-		divide(&lines, (int)i, whole.low, 0);
-		divide(&lines, (int)i, whole.high, 0);
-	}
-	divide_by_runs(&lines);
-	for (size_t i = 0; i < fence->gate_count; i++)
-		divide_by_gate(&lines, &fence->gates[i]);
-	if (lines.divide_count > 1)
-		qsort(lines.divides, lines.divide_count, sizeof *lines.divides, compare_divides);
+	divide_all(&lines, fence);
 	spans = arena_new(arena, lines.divide_count, sizeof *spans);
 	*count = add_spans(&lines, spans);
+	free(lines.legs);
+	free(lines.level.list);
+	free(lines.upright.list);
+	free(lines.divides);
 	return spans;
 }

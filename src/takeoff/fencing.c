@@ -104,7 +104,7 @@ static void count_fixings(struct fencing *fencing)
 	fencing->brackets = BRACKETS_TO_RAIL * rails *
 		(fencing->panels_whole + fencing->panel_pieces);
 	for (int i = 0; i < fencing->gate_count; i++) {
-		fencing->hinges += HINGES_TO_LEAF * fencing->gates[i].leaves;
+		fencing->hinges += (int64_t)HINGES_TO_LEAF * fencing->gates[i].leaves;
 		fencing->latches += fencing->gates[i].leaves > 0;
 		fencing->bolts += fencing->gates[i].leaves > 1;
 	}

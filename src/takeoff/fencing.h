@@ -98,8 +98,8 @@ void fencing_compute(struct takeoff *takeoff, struct arena *arena, const struct 
 /* Adds what all holes are dug for: a row for each fence, of no region. */
 void fencing_dig(struct dig_list *list, const struct takeoff *takeoff);
 
-/* Adds the rows of SECTION_FENCE: posts by stock, panels by fence, gate leaves by fence and width (those
- * made of offcuts are not bought), concrete in whole bags and one more, gravel, fixings. */
+/* Adds the rows of SECTION_FENCE: posts by stock, panels by fence, gate leaves by fence and width
+ * (those made of offcuts are not bought), concrete in whole bags and one more, gravel, fixings. */
 void fencing_items(struct items *items, const struct takeoff *takeoff, const struct plot *plot);
 
 /* The value of a fence that holds: its own, else the default; also where that is derived. */

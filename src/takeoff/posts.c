@@ -14,15 +14,13 @@ struct wanted {
 };
 
 struct wants {
-	struct arena *arena;
 	struct wanted *list;
 	size_t count, capacity;
 };
 
 static void want(struct wants *wants, struct spot at, int ways, bool of_gate)
 {
-	wants->list = arena_grow(wants->arena, wants->list, wants->count, &wants->capacity,
-		sizeof *wants->list);
+	wants->list = memory_grow(wants->list, wants->count, &wants->capacity, sizeof *wants->list);
 	wants->list[wants->count++] = (struct wanted){ at, ways, of_gate };
 }
 
@@ -115,7 +113,7 @@ static enum post_kind kind_of(const struct wanted *wanted)
 
 void posts_place(struct fencing *fencing, struct arena *arena)
 {
-	struct wants wants = { .arena = arena };
+	struct wants wants = { NULL, 0, 0 };
 	nm section = block_length(&fencing->fence->block, FENCE_SECTION);
 	struct fence_post *posts;
 
@@ -129,6 +127,7 @@ void posts_place(struct fencing *fencing, struct arena *arena)
 		posts[i] = (struct fence_post){ wants.list[i].at, kind_of(&wants.list[i]) };
 		fencing->of_kind[posts[i].kind]++;
 	}
+	free(wants.list);
 	fencing->posts = posts;
 	fencing->post_count = (int)wants.count;
 }
