@@ -318,6 +318,7 @@ void report_json(struct text *out, const struct plot *plot, const struct takeoff
 	json_lawn(out, takeoff);
 	print_items(out, takeoff);
 	json_costs(out, takeoff);
+	json_work(out, takeoff);
 	print_snags(out, takeoff);
 	text_add(out, "\n}\n");
 }

@@ -9,5 +9,6 @@ void json_stone(struct text *out, const struct takeoff *takeoff);
 void json_liners(struct text *out, const struct takeoff *takeoff);
 void json_edging(struct text *out, const struct takeoff *takeoff); /* edging, edging_cuts */
 void json_lawn(struct text *out, const struct takeoff *takeoff);
+void json_work(struct text *out, const struct takeoff *takeoff); /* the order of work */
 
 #endif

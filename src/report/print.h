@@ -29,6 +29,7 @@ void print_fence(const struct sheet *sheet);   /* legs, gates, panels, posts */
 void print_stone(const struct sheet *sheet);   /* bases, surfaces, fabric, liner */
 void print_edging(const struct sheet *sheet);
 void print_lawn(const struct sheet *sheet);
+void print_work(const struct sheet *sheet);     /* the order of work */
 void print_assumed(const struct sheet *sheet);
 void print_snags(const struct sheet *sheet);
 

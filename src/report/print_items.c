@@ -1,34 +1,6 @@
 #include "report/print.h"
 #include "report/words.h"
 #include "report/words_costs.h"
-#include "base/show.h"
-
-static void amount_cell(struct table *table, const struct sheet *sheet, const struct item *item,
-	double amount)
-{
-	struct text *cell = table_cell(table);
-
-	switch (item->unit) {
-	case UNIT_EACH:
-		if (amount == (double)(int64_t)amount)
-			show_count(cell, (int64_t)amount);
-		else
-			show_decimal(cell, amount, 2); /* of packs that are sold whole */
-		return;
-	case UNIT_M:
-		show_length(cell, (nm)(amount * (double)NM_PER_M + 0.5), sheet->units);
-		return;
-	case UNIT_M2:
-		show_area(cell, amount, sheet->units);
-		return;
-	case UNIT_M3:
-		show_volume(cell, amount, sheet->units);
-		return;
-	case UNIT_KG:
-		show_weight(cell, amount, sheet->units);
-		return;
-	}
-}
 
 /* How it is bought, where that is known, and what the spare is. */
 static void note_cell(struct table *table, const struct sheet *sheet, const struct item *item)
@@ -53,12 +25,12 @@ static void item_row(struct table *table, const struct sheet *sheet, const struc
 		text_add(label, " ");
 		word_size(label, sheet, &item->block);
 	}
-	amount_cell(table, sheet, item, item->laid);
+	word_amount(table_cell(table), sheet, item, item->laid);
 	if (item->spare > 0)
-		amount_cell(table, sheet, item, item->spare);
+		word_amount(table_cell(table), sheet, item, item->spare);
 	else
 		table_words(table, "-");
-	amount_cell(table, sheet, item, item->order);
+	word_amount(table_cell(table), sheet, item, item->order);
 	note_cell(table, sheet, item);
 }
 

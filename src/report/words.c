@@ -52,6 +52,33 @@ void word_cut(struct text *text, const struct sheet *sheet, const struct cut *cu
 	}
 }
 
+void word_amount(struct text *text, const struct sheet *sheet, const struct item *item, double amount)
+{
+	size_t from = text->length;
+
+	switch (item->unit) {
+	case UNIT_EACH:
+		if (amount == (double)(int64_t)amount)
+			show_count(text, (int64_t)amount);
+		else
+			show_decimal(text, amount, 2); /* of packs that are sold whole */
+		break;
+	case UNIT_M:
+		show_length(text, (nm)(amount * (double)NM_PER_M + 0.5), sheet->units);
+		break;
+	case UNIT_M2:
+		show_area(text, amount, sheet->units);
+		break;
+	case UNIT_M3:
+		show_volume(text, amount, sheet->units);
+		break;
+	case UNIT_KG:
+		show_weight(text, amount, sheet->units);
+		break;
+	}
+	page_tie(text, from);
+}
+
 void word_count(struct text *text, int64_t count, const char *one, const char *many)
 {
 	size_t from = text->length;

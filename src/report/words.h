@@ -18,6 +18,8 @@ void word_region(struct text *text, const struct sheet *sheet, int region);
 nm word_saw_length(nm place, nm fit);
 /* "2 of 7 7/8 in + 1 of 3 in": the lengths to saw one block or piece into. */
 void word_cut(struct text *text, const struct sheet *sheet, const struct cut *cut, nm fit);
+/* So much of an item, in its unit as people read it. */
+void word_amount(struct text *text, const struct sheet *sheet, const struct item *item, double amount);
 /* "1 bed", "2 beds". */
 void word_count(struct text *text, int64_t count, const char *one, const char *many);
 /* "B1, B2 and B5": region_of gives the region of an item of the grouped list. */

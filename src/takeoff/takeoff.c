@@ -78,6 +78,7 @@ void takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot
 	lawn_compute(out, arena);
 	items_compute(out, arena, plot);
 	costs_compute(out, arena);
+	work_plan(out, arena);
 	snag_mirror(&snags, plot);
 	snag_finish(&snags, out);
 }

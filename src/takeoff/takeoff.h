@@ -15,6 +15,7 @@
 #include "takeoff/lawn.h"
 #include "takeoff/liner.h"
 #include "takeoff/stone.h"
+#include "takeoff/work.h"
 
 /* ---- Walls ------------------------------------------------------------------------------------ */
 
@@ -178,6 +179,8 @@ struct takeoff {
 	int lawn_count;
 	const struct item *items;
 	int item_count;
+	const struct work_step *work; /* in the order it is done */
+	int work_count;
 	const struct snag *snags; /* by code, then reading order */
 	int snag_count;
 	const struct book *book; /* NULL: none */

@@ -1,0 +1,227 @@
+#include "takeoff/work.h"
+#include "takeoff/takeoff.h"
+
+#include <string.h>
+
+/* Hours a cubic metre; the kinds of ground in the order of enum subsoil: loam, clay, sand. */
+static const double DIGGING[] = { 2.20, 3.30, 1.20 }, LOADING[] = { 1.30, 1.90, 1.00 };
+static const double BARROWING = 1.25, BASE_COURSE = 1.00;
+
+enum { IDS_MOST = 6 };
+
+/* One step as it may come up: where there is one of its items to order, hours for it, or another reason. */
+struct plan_row {
+	const char *title, *doing, *tools, *caution;
+	bool (*comes_up)(const struct takeoff *takeoff);
+	const char *ids[IDS_MOST]; /* of its items, or how they begin */
+	double (*hours)(const struct takeoff *takeoff, const struct work_step *step);
+	const char *rate;
+};
+
+/* Cubic metres to order of what a step takes. */
+static double volume(const struct takeoff *takeoff, const struct work_step *step)
+{
+	double sum = 0;
+
+	for (int i = 0; i < step->item_count; i++) {
+		const struct item *item = &takeoff->items[step->items[i]];
+
+		sum += item->unit == UNIT_M3 ? item->order : 0;
+	}
+	return sum;
+}
+
+static int64_t subsoil(const struct takeoff *takeoff)
+{
+	return block_number(takeoff->allow, ALLOW_SUBSOIL);
+}
+
+static double hours_sod(const struct takeoff *takeoff, const struct work_step *step)
+{
+	(void)step;
+	return DIGGING[subsoil(takeoff)] * takeoff->earthwork.bank.sod;
+}
+
+static double hours_digging(const struct takeoff *takeoff, const struct work_step *step)
+{
+	const struct earth *bank = &takeoff->earthwork.bank;
+
+	(void)step;
+	return DIGGING[subsoil(takeoff)] * (bank->topsoil + bank->subsoil);
+}
+
+static double hours_loading(const struct takeoff *takeoff, const struct work_step *step)
+{
+	return LOADING[subsoil(takeoff)] * volume(takeoff, step);
+}
+
+static double hours_barrowing(const struct takeoff *takeoff, const struct work_step *step)
+{
+	return BARROWING * volume(takeoff, step);
+}
+
+/* A base course is measured as it lies, compacted. */
+static double hours_base(const struct takeoff *takeoff, const struct work_step *step)
+{
+	(void)step;
+	return BASE_COURSE * takeoff->stone_totals[STONE_KIND_BASE].compacted;
+}
+
+static bool always(const struct takeoff *takeoff)
+{
+	(void)takeoff;
+	return true;
+}
+
+static bool has_base(const struct takeoff *takeoff)
+{
+	return takeoff->stone_totals[STONE_KIND_BASE].compacted > 0;
+}
+
+static bool has_cuts(const struct takeoff *takeoff)
+{
+	for (int i = 0; i < takeoff->cutting_count; i++)
+		if (takeoff->cuttings[i].cut_blocks > 0)
+			return true;
+	return false;
+}
+
+static const struct plan_row rows[] = {
+	{ .title = "Have services marked", .comes_up = always,
+		.doing = "Ask the local service to mark public lines and wait the days it asks; have "
+			"private lines found. Move the plan where a line lies in the way.",
+		.tools = "telephone, paint or flags",
+		.caution = "Marks cover public lines only and expire. Near marks dig by hand. Smell of "
+			"gas: stop, leave, call." },
+	{ .title = "Strip the sod", .hours = hours_sod, .rate = "digging by hand",
+		.doing = "Where paths, walls, pads and lawns come; stack it apart from soil.",
+		.tools = "flat spade, barrow; hire a sod cutter for larger lawns" },
+	{ .title = "Set out", .comes_up = always,
+		.doing = "Base line first, then offsets to every corner; square by 3-4-5 and by equal "
+			"diagonals; strings on boards well outside the dig.",
+		.tools = "two tapes, string, stakes, boards, line level, hammer" },
+	{ .title = "Dig", .hours = hours_digging, .rate = "digging by hand",
+		.doing = "To one formation under walls, paths and pads; topsoil on a heap of its own, it "
+			"goes back into the beds.",
+		.tools = "spade, pick, barrow, level; hire a small digger for more than a few days by hand",
+		.caution = "Cover holes and trenches; nobody in a trench deeper than 4 feet (1.2 m). Lift with the legs, "
+			"change hands often." },
+	{ .title = "Haul the spoil", .ids = { "spoil" }, .hours = hours_loading, .rate = "loading",
+		.doing = "Load and take away what is not used again.",
+		.tools = "barrow, boards; truck or skip",
+		.caution = "A vehicle's payload: wet soil weighs more than is reckoned here." },
+	{ .title = "Lay lines and sleeves", .comes_up = always,
+		.doing = "Anything that is to run under paths or walls, water or low voltage, is laid "
+			"now, in a sleeve and at the depth that local code asks.",
+		.tools = "pipe sleeves, trenching spade",
+		.caution = "Wiring, plumbing and backflow are licensed practice." },
+	{ .title = "Tamp the formation", .comes_up = has_base,
+		.doing = "Rake level and tamp before any stone is spread.",
+		.tools = "rake, hand tamper or hired plate compactor",
+		.caution = "Compactor: feet, hearing, never over or beside marked lines." },
+	{ .title = "Lay the fabric", .ids = { "fabric" },
+		.doing = "Strips lapped as listed, pinned along edges and laps, without folds.",
+		.tools = "knife, pins, hammer" },
+	{ .title = "Lay the base", .ids = { "stone.base" }, .hours = hours_base,
+		.rate = "a base course of 150 mm",
+		.doing = "In the lifts listed with the stone, each tamped; stay a foot (300 mm) back "
+			"from the fence's line until its posts stand (common practice).",
+		.tools = "barrow, rake, level, straight edge; hire a plate compactor",
+		.caution = "Compactor: feet, hearing, two people to lift it." },
+	{ .title = "Cut the blocks", .comes_up = has_cuts,
+		.doing = "By the cut list, longest pieces first; number them by side and course.",
+		.tools = "rule, square, chalk; hire a block saw with water",
+		.caution = "Silica dust (wet or extraction, respirator), eyes, hearing, kickback; keep "
+			"others off." },
+	{ .title = "Lay the walls", .ids = { "block.", "adhesive" },
+		.doing = "By the laying sheets: level the first course block by block, then course on "
+			"course with adhesive; let it cure before filling.",
+		.tools = "level, rubber mallet, chalk line, cartridge gun",
+		.caution = "Adhesive: fresh air. What weighs over 50 pounds (23 kg): two people or a "
+			"trolley." },
+	{ .title = "Line and fill the beds", .ids = { "liner", "soil." }, .hours = hours_barrowing,
+		.rate = "barrow up to 50 m, spread and level",
+		.doing = "Line the walls, mix soil as listed, fill in layers, tread lightly, water, top up "
+			"after it has settled.",
+		.tools = "barrow, boards, rake, fork",
+		.caution = "Gloves. By old houses have soil tested for lead before growing food." },
+	{ .title = "Set the posts", .ids = { "fence.post", "fence.concrete", "fence.gravel" },
+		.doing = "Holes as listed, gravel in, posts plumb and in line, concrete sloped away at the "
+			"top; leave it to harden.",
+		.tools = "digging bar or hired auger, level, braces, string, mixing tub",
+		.caution = "Auger: two people, never near marks. Wet concrete burns skin and eyes. Cover "
+			"open holes." },
+	{ .title = "Hang panels and gates", .ids = { "fence.panel", "fence.gate", "fence.bracket",
+		"fence.hinge", "fence.latch", "fence.bolt" },
+		.doing = "Panels between posts with their gap below; gates last, true to their gaps.",
+		.tools = "saw, drill, level, blocks for the gap",
+		.caution = "Treated timber: mask when sawing, never burnt. Height, pools and gates for "
+			"children: local code." },
+	{ .title = "Set the edging", .ids = { "edging" },
+		.doing = "Along the strings, flush with the finished surface, spiked as listed.",
+		.tools = "saw, hammer, string" },
+	{ .title = "Lay the surface", .ids = { "stone.surface" }, .hours = hours_barrowing,
+		.rate = "barrow up to 50 m, spread and level",
+		.doing = "Spread, rake to a fall, tamp.",
+		.tools = "barrow, rake, hand tamper or hired plate compactor",
+		.caution = "Compactor: feet, hearing." },
+	{ .title = "Lay the lawn", .ids = { "topsoil.lawn", "turf", "seed" },
+		.doing = "Topsoil raked and rolled, turf the day it comes with joints staggered, or seed "
+			"raked in; water.",
+		.tools = "rake, roller, knife, boards, hose" },
+	{ .title = "Mulch the beds", .ids = { "mulch" }, .hours = hours_barrowing,
+		.rate = "barrow up to 50 m, spread and level",
+		.doing = "To the depth listed, clear of stems.",
+		.tools = "barrow, rake", .caution = "Gloves." },
+};
+enum { ROWS = sizeof rows / sizeof *rows };
+
+static bool is_of(const struct item *item, const char *id)
+{
+	return item->order > 0 && strncmp(item->id, id, strlen(id)) == 0;
+}
+
+static bool takes(const struct plan_row *row, const struct item *item)
+{
+	for (int i = 0; i < IDS_MOST && row->ids[i]; i++)
+		if (is_of(item, row->ids[i]))
+			return true;
+	return false;
+}
+
+static struct work_step step_of(const struct plan_row *row, const struct takeoff *takeoff,
+	struct arena *arena)
+{
+	int *items = arena_new(arena, (size_t)takeoff->item_count, sizeof *items);
+	struct work_step step = { .title = row->title, .doing = row->doing, .tools = row->tools,
+		.caution = row->caution, .items = items };
+
+	for (int i = 0; i < takeoff->item_count; i++)
+		if (takes(row, &takeoff->items[i]))
+			items[step.item_count++] = i;
+	if (row->hours) {
+		step.hours = row->hours(takeoff, &step);
+		step.rate = row->rate;
+	}
+	return step;
+}
+
+void work_plan(struct takeoff *takeoff, struct arena *arena)
+{
+	struct work_step *steps = arena_new(arena, ROWS, sizeof *steps);
+
+	takeoff->work = steps;
+	takeoff->work_count = 0;
+	for (int i = 0; i < ROWS; i++) {
+		struct work_step step = step_of(&rows[i], takeoff, arena);
+
+		if (step.item_count > 0 || step.hours > 0 ||
+			(rows[i].comes_up && rows[i].comes_up(takeoff)))
+			steps[takeoff->work_count++] = step;
+	}
+}
+
+const char *work_source(void)
+{
+	return "New Zealand trade labour factors";
+}

@@ -1,0 +1,32 @@
+/* The order of work: what is done one after the other, with what quantities, tools and hire, what to mind,
+ * and how many hours it takes one person where somebody has published a rate.
+ *
+ * Rates, hours a cubic metre, by New Zealand trade labour factors: digging by hand 1.20 in sand, 2.20 in
+ * medium ground, 3.30 in heavy ground; loading 1.00, 1.30, 1.90; taking up to 50 m by barrow, spreading and
+ * levelling 1.25; a base course of 150 mm 1.00. Loam is taken for medium ground, clay for heavy. Dry-laid
+ * walls, fences, edging and turf have no published rate that is known here. */
+#ifndef TAKEOFF_WORK_H
+#define TAKEOFF_WORK_H
+
+struct arena;
+struct takeoff;
+
+struct work_step {
+	const char *title;   /* "Lay the walls" */
+	const char *doing;   /* what to do, in a sentence or two */
+	const char *tools;   /* tools and what to hire; NULL: none */
+	const char *caution; /* NULL: none of its own */
+	const int *items;    /* what it takes: indices into the items of the takeoff */
+	int item_count;
+	double hours;        /* of one person; 0 where no rate is published */
+	const char *rate;    /* the work that the rate is for; NULL where none is published */
+};
+
+/* Fills work of *takeoff, in order, once all else is computed: steps for which there is nothing to do are
+ * left out. */
+void work_plan(struct takeoff *takeoff, struct arena *arena);
+
+/* "New Zealand trade labour factors" */
+const char *work_source(void);
+
+#endif
