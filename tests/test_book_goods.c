@@ -59,12 +59,43 @@ START_TEST(goods_of_blocks_are_found_by_the_size_of_the_block)
 		"[{'pack': 'piece', 'size': 1, 'price': 3.1}]}, {'item': 'block.wall', 'block': "
 		"'1 ft x 4 in x 4 in', 'packs': [{'pack': 'pallet', 'size': 90, 'price': 200}]}, "
 		"{'item': 'mulch', 'packs': [{'pack': 'bag', 'size': '50 L', 'price': 6}]}]");
-	ck_assert_ptr_eq(book_goods(&book, "block.wall", &wall), &book.goods[0]);
-	ck_assert_ptr_eq(book_goods(&book, "block.wall", &other), &book.goods[1]);
-	ck_assert_ptr_null(book_goods(&book, "block.cap", &wall));
-	ck_assert_ptr_null(book_goods(&book, "block.wall", &none));
-	ck_assert_ptr_eq(book_goods(&book, "mulch", &none), &book.goods[2]);
-	ck_assert_ptr_null(book_goods(&book, "mulc", &none));
+	ck_assert_ptr_eq(book_goods(&book, "block.wall", &wall, 0), &book.goods[0]);
+	ck_assert_ptr_eq(book_goods(&book, "block.wall", &other, 0), &book.goods[1]);
+	ck_assert_ptr_null(book_goods(&book, "block.cap", &wall, 0));
+	ck_assert_ptr_null(book_goods(&book, "block.wall", &none, 0));
+	ck_assert_ptr_eq(book_goods(&book, "mulch", &none, 0), &book.goods[2]);
+	ck_assert_ptr_null(book_goods(&book, "mulc", &none, 0));
+	book_fini(&book);
+}
+END_TEST
+
+#define POSTS(keys) "{'item': 'fence.post', " keys "'packs': [{'pack': 'piece', 'size': 1, 'price': 9}]}"
+
+START_TEST(goods_of_one_length_go_before_those_of_any)
+{
+	struct book book;
+	struct size none = { 0, 0, 0 };
+
+	book_of(&book, "'goods': [" POSTS("") ", " POSTS("'length': '6 ft', ") ", "
+		POSTS("'length': '2.4 m', ") "]");
+	ck_assert_ptr_eq(book_goods(&book, "fence.post", &none, 6 * NM_PER_FOOT), &book.goods[1]);
+	ck_assert_ptr_eq(book_goods(&book, "fence.post", &none, 6 * NM_PER_FOOT + NM_PER_MM),
+		&book.goods[1]);
+	ck_assert_ptr_eq(book_goods(&book, "fence.post", &none, 6 * NM_PER_FOOT + NM_PER_MM + 1),
+		&book.goods[0]);
+	ck_assert_ptr_eq(book_goods(&book, "fence.post", &none, 2400 * NM_PER_MM), &book.goods[2]);
+	ck_assert_ptr_eq(book_goods(&book, "fence.post", &none, 7 * NM_PER_FOOT), &book.goods[0]);
+	book_fini(&book);
+}
+END_TEST
+
+START_TEST(goods_of_one_length_are_for_no_other)
+{
+	struct book book;
+	struct size none = { 0, 0, 0 };
+
+	book_of(&book, "'goods': [" POSTS("'length': '6 ft', ") "]");
+	ck_assert_ptr_null(book_goods(&book, "fence.post", &none, 7 * NM_PER_FOOT));
 	book_fini(&book);
 }
 END_TEST
@@ -81,6 +112,8 @@ static const struct { const char *goods, *path, *found, *expected; } refused[] =
 	{ "{'item': 'mulch', 'packs': [1]}", "goods[0].packs[0]", "1", "an object, { ... }" },
 	{ "{'item': 'mulch', 'block': '4 in x 4 in x 4 in', 'packs': []}", "goods[0].block",
 		"\"4 in x 4 in x 4 in\"", "no block: this item has none" },
+	{ "{'item': 'mulch', 'length': '6 ft', 'packs': []}", "goods[0].length", "\"6 ft\"",
+		"no length: this item is sold in one" },
 	{ PIECE("block.cap", "'size': 1, 'price': 1"), "goods[0].block", "nothing",
 		"the block's size, such as \"16 in x 8 in x 6 in\"" },
 	{ "{'item': 'block.wall', 'block': '8 in x 16 in x 6 in', 'packs': []}", "goods[0].block",
@@ -193,6 +226,8 @@ Suite *test_suite(void)
 	tcase_add_loop_test(reading, a_pack_is_read_in_what_its_item_is_counted_in, 0,
 		sizeof packs / sizeof *packs);
 	tcase_add_test(reading, goods_of_blocks_are_found_by_the_size_of_the_block);
+	tcase_add_test(reading, goods_of_one_length_go_before_those_of_any);
+	tcase_add_test(reading, goods_of_one_length_are_for_no_other);
 	tcase_add_loop_test(refusing, what_is_wrong_with_goods_is_told_by_its_path, 0,
 		sizeof refused / sizeof *refused);
 	tcase_add_loop_test(refusing, an_item_that_no_takeoff_has_is_refused, 0,

@@ -237,7 +237,8 @@ static struct way way_of(const struct takeoff *takeoff, const struct item *item,
 
 static void check_item(const struct takeoff *takeoff, const struct item *item, int seed)
 {
-	const struct goods *goods = book_goods(takeoff->book, item->id, &item->block);
+	const struct goods *goods = book_goods(takeoff->book, item->id, &item->block,
+		item->length);
 	const struct pack *best = NULL;
 	struct way way, best_way = { 0 };
 

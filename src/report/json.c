@@ -266,6 +266,8 @@ static void print_items(struct text *out, const struct takeoff *takeoff)
 		json_put_text(row, "unit", item_unit_word(item->unit));
 		if (!size_is_none(&item->block))
 			json_put(row, "block_m", json_size(&item->block));
+		if (item->length > 0)
+			json_put(row, "length_m", json_length(item->length));
 		json_put(row, "laid", json_number(item->laid));
 		json_put(row, "spare", json_number(item->spare));
 		json_put(row, "order", json_number(item->order));

@@ -159,24 +159,20 @@ static void sum_row(struct table *table, const char *what, struct cost_sum sum)
 	money_cell(table, sum.goods + sum.delivery);
 }
 
-static void print_sums(const struct sheet *sheet)
+static void print_days(const struct sheet *sheet)
 {
 	static const struct table_column columns[] = {
-		{ "Sums", COLUMN_WRAPS }, { "Goods", COLUMN_RIGHT }, { "Delivery", COLUMN_RIGHT },
+		{ "By day", COLUMN_WRAPS }, { "Goods", COLUMN_RIGHT }, { "Delivery", COLUMN_RIGHT },
 		{ "In all", COLUMN_RIGHT },
 	};
-	const struct takeoff *takeoff = sheet->takeoff;
-	const struct costs *costs = &takeoff->costs;
+	const struct costs *costs = &sheet->takeoff->costs;
 	struct table table = table_start(columns, 4, 0);
 	struct text total = TEXT_EMPTY;
 
 	for (int day = 0; day < DAYS; day++)
-		sum_row(&table, day_words(day), costs_of_day(takeoff, day));
-	for (int i = 0; i < takeoff->book->supplier_count; i++)
-		sum_row(&table, supplier_words(takeoff->book, i), costs_of_supplier(takeoff, i));
-	sum_row(&table, "Collected", costs_of_supplier(takeoff, NO_SUPPLIER));
+		sum_row(&table, day_words(day), costs_of_day(sheet->takeoff, day));
 	text_print(&total, "%s, %s", costs->unpriced ? "Total of what has a price" : "Total",
-		takeoff->book->currency);
+		sheet->takeoff->book->currency);
 	table_words(&table, total.bytes);
 	money_cell(&table, costs->goods);
 	money_cell(&table, costs->delivery);
@@ -184,6 +180,23 @@ static void print_sums(const struct sheet *sheet)
 	text_add(sheet->out, "\n");
 	table_print(&table, sheet->out);
 	text_fini(&total);
+}
+
+static void print_suppliers(const struct sheet *sheet)
+{
+	static const struct table_column columns[] = {
+		{ "By supplier", COLUMN_WRAPS }, { "Goods", COLUMN_RIGHT },
+		{ "Delivery", COLUMN_RIGHT }, { "In all", COLUMN_RIGHT },
+	};
+	const struct takeoff *takeoff = sheet->takeoff;
+	struct table table = table_start(columns, 4, 0);
+
+	for (int i = 0; i < takeoff->book->supplier_count; i++)
+		sum_row(&table, supplier_words(takeoff->book, i), costs_of_supplier(takeoff, i));
+	sum_row(&table, "Collected", costs_of_supplier(takeoff, NO_SUPPLIER));
+	if (takeoff->costs.total > 0)
+		text_add(sheet->out, "\n");
+	table_print(&table, sheet->out);
 }
 
 /* Bulk is shovelled and a pallet stays on its truck's fork. */
@@ -244,6 +257,7 @@ void print_costs(const struct sheet *sheet)
 	print_goods(sheet);
 	print_unpriced(sheet);
 	print_shipments(sheet);
-	print_sums(sheet);
+	print_days(sheet);
+	print_suppliers(sheet);
 	print_lifting(sheet);
 }

@@ -48,6 +48,7 @@ enum { NO_SUPPLIER = -1 };
 struct goods {
 	const char *item;  /* its id */
 	struct size block; /* of blocks; else all 0 */
+	nm length;         /* of what is sold in several lengths; 0: any */
 	const struct pack *packs;
 	int pack_count;
 };
@@ -59,7 +60,7 @@ struct book {
 	const char *currency;
 	const struct supplier *suppliers;
 	int supplier_count;
-	const struct goods *goods; /* no two of one item and block */
+	const struct goods *goods; /* no two of one item, block and length */
 	int goods_count;
 	struct vehicle vehicle;
 	struct arena arena;
@@ -79,8 +80,10 @@ void book_fini(struct book *book);
 
 /* "bulk", "bag", "pallet", "roll", "piece". */
 const char *pack_word(enum pack_kind kind);
-/* The goods for an item; NULL where the book has none. */
-const struct goods *book_goods(const struct book *book, const char *item, const struct size *block);
+/* The goods for an item: of that block, and of that length to a millimetre, else of any. NULL where the book
+ * has none. */
+const struct goods *book_goods(const struct book *book, const char *item, const struct size *block,
+	nm length);
 /* The index of the supplier with the name; NO_SUPPLIER where there is none. */
 int book_supplier(const struct book *book, const char *name);
 

@@ -4,6 +4,9 @@
 
 enum { PACKS_MOST = 20 };
 
+static const struct value_rule lengths = { .kind = VALUE_LENGTH, .least = NM_PER_MM,
+	.most = LENGTH_MOST };
+
 static const char *const pack_words[] = { [PACK_BULK] = "bulk", [PACK_BAG] = "bag",
 	[PACK_PALLET] = "pallet", [PACK_ROLL] = "roll", [PACK_PIECE] = "piece" };
 enum { PACK_KINDS = sizeof pack_words / sizeof *pack_words };
@@ -52,11 +55,9 @@ static bool is_by_weight(const cJSON *value)
 
 static bool length_read(struct reading *r, const cJSON *value, double *metres)
 {
-	static const struct value_rule rule = { .kind = VALUE_LENGTH, .least = NM_PER_MM,
-		.most = LENGTH_MOST };
 	struct value read;
 
-	if (!reading_value(r, value, &rule, &read))
+	if (!reading_value(r, value, &lengths, &read))
 		return false;
 	*metres = (double)read.as.length / (double)NM_PER_M;
 	return true;
@@ -182,6 +183,18 @@ static bool goods_block(struct reading *r, const cJSON *value, void *into)
 	return true;
 }
 
+static bool goods_length(struct reading *r, const cJSON *value, void *into)
+{
+	struct value length;
+
+	if (!r->ware->has_length)
+		return reading_fail(r, value, "no length: this item is sold in one");
+	if (!reading_value(r, value, &lengths, &length))
+		return false;
+	((struct goods *)into)->length = length.as.length;
+	return true;
+}
+
 static bool goods_packs(struct reading *r, const cJSON *value, void *into)
 {
 	struct goods *goods = into;
@@ -199,6 +212,7 @@ bool goods_read(struct reading *r, const cJSON *value, void *into)
 	static const struct key keys[] = {
 		{ "item", "the id of an item, such as \"mulch\"", goods_item },
 		{ "block", NULL, goods_block },
+		{ "length", NULL, goods_length },
 		{ "packs", "a list of packs", goods_packs },
 	};
 	struct goods *goods = into;

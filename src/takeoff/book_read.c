@@ -1,5 +1,6 @@
 #include "takeoff/book_goods.h"
 
+#include <stdlib.h>
 #include <string.h>
 
 enum { SUPPLIERS_MOST = 100, GOODS_MOST = 500 };
@@ -155,7 +156,8 @@ static bool all_goods_read(struct reading *r, const cJSON *value, void *into)
 	book->goods = rows;
 	for (int i = 0; i < book->goods_count; i++) {
 		const struct goods *goods = &book->goods[i];
-		const struct goods *first = book_goods(book, goods->item, &goods->block);
+		const struct goods *first = book_goods(book, goods->item, &goods->block,
+			goods->length);
 
 		text_print(&r->path, "[%d]", i);
 		if (first != goods)
@@ -217,13 +219,22 @@ void book_fini(struct book *book)
 	*book = (struct book){ .allow = { .kind = BLOCK_ALLOW } };
 }
 
-const struct goods *book_goods(const struct book *book, const char *item, const struct size *block)
+const struct goods *book_goods(const struct book *book, const char *item, const struct size *block,
+	nm length)
 {
-	for (int i = 0; i < book->goods_count; i++)
-		if (strcmp(book->goods[i].item, item) == 0 &&
-			size_equal(&book->goods[i].block, block))
-			return &book->goods[i];
-	return NULL;
+	const struct goods *any = NULL;
+
+	for (int i = 0; i < book->goods_count; i++) {
+		const struct goods *goods = &book->goods[i];
+
+		if (strcmp(goods->item, item) != 0 || !size_equal(&goods->block, block))
+			continue;
+		if (goods->length > 0 && length > 0 && llabs(goods->length - length) <= NM_PER_MM)
+			return goods;
+		if (goods->length == 0 && !any)
+			any = goods;
+	}
+	return any;
 }
 
 int book_supplier(const struct book *book, const char *name)

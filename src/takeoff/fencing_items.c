@@ -26,8 +26,8 @@ static struct item *add_each(const struct fence_items *f, const char *id, const 
 }
 
 /* Adds to the row of that id and note, or a new one. */
-static void add_alike(const struct fence_items *f, const char *id, const char *label, double count,
-	const char *note)
+static struct item *add_alike(const struct fence_items *f, const char *id, const char *label,
+	double count, const char *note)
 {
 	for (size_t i = f->first; i < f->items->count; i++) {
 		struct item *row = &f->items->rows[i];
@@ -35,10 +35,10 @@ static void add_alike(const struct fence_items *f, const char *id, const char *l
 		if (strcmp(row->id, id) == 0 && strcmp(row->note, note) == 0) {
 			row->laid += count;
 			row->order += count;
-			return;
+			return row;
 		}
 	}
-	add_each(f, id, label, count, note);
+	return add_each(f, id, label, count, note);
 }
 
 static const char *shown(const struct fence_items *f, nm length,
@@ -68,7 +68,7 @@ static void add_posts(const struct fence_items *f, const struct fencing *fencing
 			arena_print(f->items->arena, "%s long, %s square",
 				shown(f, fencing->post_stock, show_length),
 				shown(f, block_length(&fencing->fence->block, FENCE_POST),
-					show_inches)));
+					show_inches)))->length = fencing->post_stock;
 }
 
 static void add_panels(const struct fence_items *f, const struct fencing *fencing)
@@ -79,7 +79,8 @@ static void add_panels(const struct fence_items *f, const struct fencing *fencin
 	if (bought > 0)
 		add_each(f, "fence.panel", "Fence panel", (double)bought, fencing->panels_cut == 0 ?
 			size : arena_print(f->items->arena, "%s; %lld of them cut up", size,
-				(long long)fencing->panels_cut));
+				(long long)fencing->panels_cut))->length =
+			block_length(&fencing->fence->block, FENCE_SECTION);
 }
 
 /* Leaves made of offcuts are not bought. */
@@ -94,7 +95,7 @@ static void add_gates(const struct fence_items *f, const struct fencing *fencing
 				(double)(leaves->count - leaves->from_offcuts),
 				leaves->from_offcuts == 0 ? size : arena_print(f->items->arena,
 					"%s; %lld more from offcuts", size,
-					(long long)leaves->from_offcuts));
+					(long long)leaves->from_offcuts))->length = leaves->width;
 	}
 }
 

@@ -101,7 +101,8 @@ bool quote_pack(struct quote *quote, const struct takeoff *takeoff, const struct
 
 bool quote_best(struct quote *quote, const struct takeoff *takeoff, const struct item *item)
 {
-	const struct goods *goods = book_goods(takeoff->book, item->id, &item->block);
+	const struct goods *goods = book_goods(takeoff->book, item->id, &item->block,
+		item->length);
 	bool is_found = false;
 
 	for (int i = 0; goods && i < goods->pack_count; i++) {

@@ -113,6 +113,7 @@ struct item {
 	const char *label; /* for people */
 	enum item_unit unit;
 	struct size block; /* of block rows; else all 0 */
+	nm length;         /* of what is sold in several lengths; else 0 */
 	double laid, spare, order; /* order = laid + spare - reused, up to whole pieces where sold so */
 	double reused;     /* found on the plot */
 	const char *note;  /* what the spare is, or NULL */

@@ -9,6 +9,7 @@ struct ware {
 	const char *id;         /* one ending in a dot stands for all that begin so: "soil." */
 	enum item_unit unit;
 	bool has_block;         /* a row for each size of block */
+	bool has_length;        /* a row for each length, or width */
 	enum attribute density; /* of allow; NO_DENSITY */
 };
 #define NO_DENSITY ((enum attribute)0)

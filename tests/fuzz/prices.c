@@ -32,7 +32,7 @@ static void check_book(const struct book *book)
 
 		assert(ware_find(goods->item) &&
 			ware_find(goods->item)->has_block == !size_is_none(&goods->block));
-		assert(book_goods(book, goods->item, &goods->block) == goods);
+		assert(book_goods(book, goods->item, &goods->block, goods->length) == goods);
 		assert(goods->pack_count > 0);
 		for (int j = 0; j < goods->pack_count; j++)
 			check_pack(book, &goods->packs[j]);
