@@ -141,6 +141,29 @@ START_TEST(a_fixture_stands_on_a_pad_unless_its_base_is_0)
 }
 END_TEST
 
+/* Outside 8 x 4 ft, blocks 8 in deep, reach 6 in: 9 x 5 ft less the 5 2/3 x 1 2/3 ft between. */
+START_TEST(the_base_of_a_wall_reaches_past_it_and_that_inside_fills_what_is_left)
+{
+	garden_rows(&garden, (const char *const[]){ "..........", ".bbbbbbbb.", ".bbbbbbbb.",
+		".bbbbbbbb.", ".bbbbbbbb.", "..........", NULL });
+	garden_count(&garden);
+	ck_assert_int_eq(garden.takeoff.stone_count, 1);
+	ck_assert_int_eq(row(0)->place, STONE_WALL);
+	ck_assert_double_eq_tol(row(0)->area / SQUARE_FOOT, 45 - 17.0 / 3 * 5 / 3, EXACT);
+	ck_assert_int_eq(row(0)->depth, 4 * NM_PER_INCH);
+	set('b', BED_INSIDE, "filled");
+	garden_count(&garden);
+	ck_assert_int_eq(garden.takeoff.stone_count, 1);
+	set('b', BED_INSIDE, "base");
+	garden_count(&garden);
+	ck_assert_int_eq(garden.takeoff.stone_count, 2);
+	ck_assert_int_eq(row(1)->place, STONE_INSIDE);
+	ck_assert_double_eq_tol(row(1)->area / SQUARE_FOOT, 17.0 / 3 * 5 / 3, EXACT);
+	ck_assert_double_eq_tol(garden_item(&garden, "stone.base")->laid / CUBIC_FOOT, 45.0 / 3 * 1.2,
+		EXACT);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("stone");
@@ -154,5 +177,7 @@ Suite *test_suite(void)
 	tcase_add_test(layers, surfaces_of_either_stone_are_ordered_apart);
 	tcase_add_test(layers, a_base_is_tamped_in_lifts_of_4_in_or_2_in_by_hand);
 	tcase_add_test(layers, a_fixture_stands_on_a_pad_unless_its_base_is_0);
+	tcase_add_test(layers,
+		the_base_of_a_wall_reaches_past_it_and_that_inside_fills_what_is_left);
 	return suite;
 }

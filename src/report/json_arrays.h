@@ -6,6 +6,8 @@
 #include "takeoff/takeoff.h"
 
 void json_stone(struct text *out, const struct takeoff *takeoff);
+/* One row, or none where no fabric is needed. */
+void json_fabric(struct text *out, const struct takeoff *takeoff);
 void json_liners(struct text *out, const struct takeoff *takeoff);
 void json_edging(struct text *out, const struct takeoff *takeoff); /* edging, edging_cuts */
 void json_lawn(struct text *out, const struct takeoff *takeoff);

@@ -23,6 +23,46 @@ void json_stone(struct text *out, const struct takeoff *takeoff)
 	json_top_close(&rows);
 }
 
+static cJSON *fabric_pieces(const struct fabric *fabric)
+{
+	cJSON *array = cJSON_CreateArray();
+
+	for (int i = 0; i < fabric->row_count; i++) {
+		cJSON *row = cJSON_CreateObject();
+
+		json_put(row, "pieces", json_count(fabric->rows[i].pieces));
+		json_put(row, "length_m", json_length(fabric->rows[i].length));
+		cJSON_AddItemToArray(array, row);
+	}
+	return array;
+}
+
+void json_fabric(struct text *out, const struct takeoff *takeoff)
+{
+	static const char *const edges[2][2] = { { "top", "bottom" }, { "left", "right" } };
+	const struct fabric *fabric = &takeoff->fabric;
+	struct json_rows rows = json_top_open(out, "fabric");
+	cJSON *row;
+
+	if (fabric->rolls > 0) {
+		row = cJSON_CreateObject();
+		json_put_text(row, "strips", fabric->way.is_upright ? "upright" : "level");
+		json_put_text(row, "from", edges[fabric->way.is_upright][fabric->way.is_turned]);
+		json_put(row, "width_m", json_length(fabric->width));
+		json_put(row, "roll_m", json_length(fabric->roll));
+		json_put(row, "lap_m", json_length(fabric->lap));
+		json_put(row, "end_lap_m", json_length(fabric->end_lap));
+		json_put(row, "area_m2", json_number(fabric->area));
+		json_put(row, "cuts", fabric_pieces(fabric));
+		json_put(row, "rolls", json_count(fabric->rolls));
+		json_put(row, "used_m", json_length(fabric->used));
+		json_put(row, "joins", json_count(fabric->joins));
+		json_put(row, "pins", json_count(fabric->pins));
+		json_rows_add(&rows, row);
+	}
+	json_top_close(&rows);
+}
+
 void json_liners(struct text *out, const struct takeoff *takeoff)
 {
 	struct json_rows rows = json_top_open(out, "liners");

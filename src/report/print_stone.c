@@ -103,6 +103,86 @@ static void print_totals(const struct sheet *sheet)
 	table_print(&table, sheet->out);
 }
 
+/* ---- Fabric ----------------------------------------------------------------------------------- */
+
+static const char *way_words(struct strips_way way)
+{
+	static const char *const words[2][2] = {
+		{ "level strips, left to right, the first along the top edge of it",
+			"level strips, left to right, the first along the bottom edge of it" },
+		{ "upright strips, top to bottom, the first along the left edge of it",
+			"upright strips, top to bottom, the first along the right edge of it" },
+	};
+
+	return words[way.is_upright][way.is_turned];
+}
+
+/* "Fabric 6 ft wide, rolls of 100 ft, over 48 sq ft: level strips, ... of the plan." */
+static void print_way(const struct sheet *sheet, const struct fabric *fabric)
+{
+	struct text line = TEXT_EMPTY;
+	size_t from;
+
+	text_add(&line, "Fabric ");
+	word_length(&line, sheet, fabric->width);
+	text_add(&line, " wide in rolls of ");
+	word_length(&line, sheet, fabric->roll);
+	text_add(&line, ", under ");
+	from = line.length;
+	show_area(&line, fabric->area, sheet->units);
+	page_tie(&line, from);
+	text_print(&line, " of path and base: %s, each next one ", way_words(fabric->way));
+	word_inches(&line, sheet, fabric->lap);
+	text_add(&line, " over the one before. Cut away "
+		"what lies over other ground.");
+	page_paragraph(sheet->out, 0, 2, line.bytes);
+	text_fini(&line);
+}
+
+static void print_rolls(const struct sheet *sheet, const struct fabric *fabric)
+{
+	struct text line = TEXT_EMPTY;
+
+	word_count(&line, fabric->rolls, "roll", "rolls");
+	text_add(&line, ", of which ");
+	word_length(&line, sheet, fabric->used);
+	text_print(&line, " %s used. ", fabric->rolls == 1 ? "is" : "are");
+	if (fabric->joins > 0) {
+		text_add(&line, "Where a roll ends within a piece the next goes on, ");
+		word_inches(&line, sheet, fabric->end_lap);
+		text_add(&line, " over it: ");
+		word_count(&line, fabric->joins, "time", "times");
+		text_add(&line, ". ");
+	}
+	word_count(&line, fabric->pins, "pin", "pins");
+	text_add(&line, ": along edges, side laps, ends and end laps, at the corners and no farther "
+		"than ");
+	word_inches(&line, sheet, block_length(sheet->takeoff->allow, ALLOW_FABRIC_PINS));
+	text_add(&line, " apart.");
+	page_paragraph(sheet->out, 2, 2, line.bytes);
+	text_fini(&line);
+}
+
+static void print_fabric(const struct sheet *sheet)
+{
+	static const struct table_column columns[] = {
+		{ "Pieces", COLUMN_RIGHT }, { "Long", COLUMN_RIGHT },
+	};
+	const struct fabric *fabric = &sheet->takeoff->fabric;
+	struct table table = table_start(columns, 2, 2);
+
+	if (fabric->rolls == 0)
+		return;
+	text_add(sheet->out, "\n");
+	print_way(sheet, fabric);
+	for (int i = 0; i < fabric->row_count; i++) {
+		show_count(table_cell(&table), fabric->rows[i].pieces);
+		show_length(table_cell(&table), fabric->rows[i].length, sheet->units);
+	}
+	table_print(&table, sheet->out);
+	print_rolls(sheet, fabric);
+}
+
 /* ---- Liner ------------------------------------------------------------------------------------ */
 
 static int compare_liners(const void *a, const void *b, const void *takeoff)
@@ -146,7 +226,7 @@ void print_stone(const struct sheet *sheet)
 {
 	const struct takeoff *takeoff = sheet->takeoff;
 
-	if (takeoff->stone_count == 0 && takeoff->liner_count == 0)
+	if (takeoff->stone_count == 0 && takeoff->liner_count == 0 && takeoff->fabric.rolls == 0)
 		return;
 	page_heading(sheet->out, "Stone and fabric");
 	if (takeoff->stone_count > 0) {
@@ -155,6 +235,7 @@ void print_stone(const struct sheet *sheet)
 		print_layers(sheet);
 		print_totals(sheet);
 	}
+	print_fabric(sheet);
 	print_liners(sheet);
 	page_note(sheet->out, "Depths and volumes compacted; stone is ordered loose, with what is spare. A lift is the layer "
 		"that is spread and tamped at one time, 4 in at most, 2 in with a hand tamper. Liner: "

@@ -31,6 +31,18 @@ static void stone(struct page_maker *maker, const char *heading, const struct st
 	pages_figure(maker, "Weight", &weight);
 }
 
+static void fabric(struct page_maker *maker, const struct fabric *fabric)
+{
+	if (fabric->rolls == 0)
+		return;
+	pages_heading(maker, "Fabric");
+	pages_area(maker, "Ground covered", fabric->area);
+	pages_count(maker, fabric->way.is_upright ? "Pieces, upright" : "Pieces, level",
+		fabric->pieces);
+	pages_length(maker, "Of the rolls, used", fabric->used);
+	pages_count(maker, "Joins", fabric->joins);
+}
+
 static void edging(struct page_maker *maker, const struct edging *edging)
 {
 	if (edging->runs == 0)
@@ -50,6 +62,7 @@ void pages_stone(struct page_maker *maker)
 	stone(maker, "Bases and pads", &takeoff->stone_totals[STONE_KIND_BASE]);
 	stone(maker, "Surface with fines", &takeoff->stone_totals[STONE_KIND_FINES]);
 	stone(maker, "Surface, clean", &takeoff->stone_totals[STONE_KIND_CLEAN]);
+	fabric(maker, &takeoff->fabric);
 	edging(maker, &takeoff->edging);
 	if (maker->page->count == 0)
 		pages_note(maker, "No stone, edging or lawn yet.");

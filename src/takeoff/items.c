@@ -141,6 +141,7 @@ void items_compute(struct takeoff *takeoff, struct arena *arena, const struct pl
 
 	dig_items(&items, takeoff);
 	stone_items(&items, takeoff);
+	fabric_items(&items, takeoff, plot);
 	liner_items(&items, takeoff, plot);
 	edging_items(&items, takeoff, plot);
 	add_blocks(&items, takeoff);

@@ -41,24 +41,45 @@ static void add_row(struct stones *stones, struct stone row)
 	stones->rows[stones->count++] = row;
 }
 
-static void add_region(struct stones *stones, int region)
+static void add_path(struct stones *stones, struct stone row, const struct block *path)
 {
-	const struct region *at = &stones->takeoff->survey.regions[region];
-	const struct block *block = &at->entry->block;
-	struct stone row = { .region = region,
-		.area = survey_area(at->cells, stones->takeoff->survey.cell) };
+	row.depth = block_length(path, PATH_BASE);
+	add_row(stones, row);
+	row.layer = STONE_SURFACE;
+	row.depth = block_length(path, PATH_SURFACE);
+	row.grading = (enum stone_grading)block_number(path, PATH_STONE);
+	add_row(stones, row);
+}
 
-	if (at->entry->class == CLASS_PATH) {
-		row.depth = block_length(block, PATH_BASE);
-		add_row(stones, row);
-		row.layer = STONE_SURFACE;
-		row.depth = block_length(block, PATH_SURFACE);
-		row.grading = (enum stone_grading)block_number(block, PATH_STONE);
-		add_row(stones, row);
-	} else if (at->entry->class == CLASS_FIXTURE) {
-		row.place = STONE_PAD;
-		row.depth = block_length(block, FIXTURE_BASE);
-		add_row(stones, row);
+static void add_base(struct stones *stones, struct stone row, enum stone_place place, nm depth)
+{
+	row.place = place;
+	row.depth = depth;
+	add_row(stones, row);
+}
+
+static void add_zone(struct stones *stones, const struct zone *zone)
+{
+	const struct block *block = &stones->takeoff->survey.regions[zone->region].entry->block;
+	struct stone row = { .region = zone->region, .area = zone->area };
+
+	switch (zone->part) {
+	case ZONE_PATH:
+		add_path(stones, row, block);
+		return;
+	case ZONE_WALL:
+		add_base(stones, row, STONE_WALL, block_length(block, BED_BASE));
+		return;
+	case ZONE_INSIDE:
+		if (block_number(block, BED_INSIDE) == INSIDE_BASE)
+			add_base(stones, row, STONE_INSIDE, block_length(block, BED_BASE));
+		return;
+	case ZONE_PAD:
+		add_base(stones, row, STONE_PAD, block_length(block, FIXTURE_BASE));
+		return;
+	case ZONE_LAWN:
+	case ZONE_BED:
+		return;
 	}
 }
 
@@ -94,8 +115,8 @@ void stone_compute(struct takeoff *takeoff, struct arena *arena)
 {
 	struct stones stones = { .takeoff = takeoff, .arena = arena };
 
-	for (int i = 0; i < takeoff->survey.region_count; i++)
-		add_region(&stones, i);
+	for (int i = 0; i < takeoff->zones.count; i++)
+		add_zone(&stones, &takeoff->zones.list[i]);
 	takeoff->stones = stones.rows;
 	takeoff->stone_count = (int)stones.count;
 	add_totals(takeoff);

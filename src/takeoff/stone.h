@@ -4,8 +4,7 @@
  * are of stone with fines. Stone is ordered loose, with what is spare on top, and weighs what its loose
  * density says.
  *
- * Areas are those of cells for paths and pads; under walls the union of all that lies within reach of
- * one, less the paths and pads, which have a base of their own: nothing is counted twice. */
+ * Areas are those of the zones that are dug (zones.h): nothing is counted twice. */
 #ifndef TAKEOFF_STONE_H
 #define TAKEOFF_STONE_H
 
@@ -39,7 +38,7 @@ struct stone_total {
 	double weight;                         /* kg, of the order */
 };
 
-/* Fills stones and stone_totals of *takeoff, whose survey is done. */
+/* Fills stones and stone_totals of *takeoff, whose zones are known. */
 void stone_compute(struct takeoff *takeoff, struct arena *arena);
 /* Adds stone.base, stone.surface.fines and stone.surface.clean. */
 void stone_items(struct items *items, const struct takeoff *takeoff);

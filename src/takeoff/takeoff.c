@@ -73,6 +73,7 @@ void takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot
 	fencing_compute(out, arena, plot, &snags);
 	dig_compute(out, arena);
 	stone_compute(out, arena);
+	fabric_compute(out, arena);
 	liner_compute(out, arena);
 	edging_compute(out, arena, plot);
 	lawn_compute(out, arena);

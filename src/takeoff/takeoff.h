@@ -12,6 +12,7 @@
 #include "takeoff/fencing.h"
 #include "takeoff/zones.h"
 #include "takeoff/edging.h"
+#include "takeoff/fabric.h"
 #include "takeoff/lawn.h"
 #include "takeoff/liner.h"
 #include "takeoff/stone.h"
@@ -173,6 +174,7 @@ struct takeoff {
 	const struct stone *stones; /* in region order */
 	int stone_count;
 	struct stone_total stone_totals[STONE_KINDS];
+	struct fabric fabric;
 	const struct liner *liners; /* in region order */
 	int liner_count;
 	struct edging edging;

@@ -23,6 +23,8 @@ static const struct ware wares[] = {
 	{ .id = "stone.base", .unit = UNIT_M3, .density = ALLOW_DENSITY_STONE },
 	{ .id = "stone.surface.fines", .unit = UNIT_M3, .density = ALLOW_DENSITY_STONE },
 	{ .id = "stone.surface.clean", .unit = UNIT_M3, .density = ALLOW_DENSITY_STONE },
+	{ .id = "fabric.roll", .unit = UNIT_EACH },
+	{ .id = "fabric.pin", .unit = UNIT_EACH },
 	{ .id = "liner", .unit = UNIT_M2 },
 	{ .id = "edging.piece", .unit = UNIT_EACH },
 	{ .id = "edging.spike", .unit = UNIT_EACH },
