@@ -126,7 +126,8 @@ START_TEST(the_object_has_the_keys_of_the_format_in_their_order)
 {
 	open_file(plots[_i]);
 	keys_are(root, "format version complete plot areas edges regions walls walls_not_laid cutting "
-		"fills fence stone fabric liners edging edging_cuts lawn items costs work snags");
+		"dig dig_sums fills fence stone fabric liners edging edging_cuts lawn items costs work "
+		"snags");
 	ck_assert_str_eq(string(root, "format"), "parterre-takeoff");
 	ck_assert_double_eq(number(root, "version"), 1);
 	ck_assert_int_eq(cJSON_IsTrue(get(root, "complete")), garden.takeoff.complete);
@@ -141,6 +142,7 @@ static const struct { const char *array, *keys; } row_keys[] = {
 	{ "walls", "bed block_m inner_area_m2 whole_blocks cut_pieces courses cap" },
 	{ "walls_not_laid", "bed about_blocks" },
 	{ "cutting", "use block_m blocks_whole blocks_cut blocks_bought floor breakage cuts" },
+	{ "dig", "region part area_m2 depth_m sod_m3 topsoil_m3 subsoil_m3" },
 	{ "fills", "bed soil_depth_m soil_m3 order_m3 parts mulch_m3" },
 };
 
@@ -163,7 +165,11 @@ START_TEST(parts_of_rows_have_the_keys_of_the_format)
 	keys_are(get(course, "runs")->child, "loop side from_m length_m pieces_m");
 	keys_are(get(wall, "cap"), "block_m runs");
 	keys_are(get(get(wall, "cap"), "runs")->child, "loop side from_m length_m pieces_m");
-	keys_are(get(row("fills", 0), "parts")->child, "name m3");
+	keys_are(get(root, "dig_sums"), "bank loose reused_m3 spoil_m3 spoil_kg loads");
+	keys_are(get(get(root, "dig_sums"), "bank"), "sod_m3 topsoil_m3 subsoil_m3");
+	keys_are(get(get(root, "dig_sums"), "loose"), "sod_m3 topsoil_m3 subsoil_m3");
+	keys_are(get(get(root, "dig_sums"), "loads"), "barrow pickup truck");
+	keys_are(get(row("fills", 0), "parts")->child, "name m3 reused_m3 buy_m3");
 }
 END_TEST
 
@@ -408,6 +414,73 @@ START_TEST(every_block_that_is_cut_up_has_a_row)
 }
 END_TEST
 
+static void earth_is(const cJSON *object, const struct earth *earth)
+{
+	number_is(object, "sod_m3", earth->sod);
+	number_is(object, "topsoil_m3", earth->topsoil);
+	number_is(object, "subsoil_m3", earth->subsoil);
+}
+
+START_TEST(what_is_dug_is_that_of_the_takeoff)
+{
+	open_file(plots[_i]);
+	const struct earthwork *work = &garden.takeoff.earthwork;
+	const cJSON *sums = get(root, "dig_sums"), *loads = get(sums, "loads");
+
+	ck_assert_int_eq(rows("dig"), work->count);
+	for (int i = 0; i < work->count; i++) {
+		const struct dig *dig = &work->rows[i];
+
+		ck_assert_str_eq(string(row("dig", i), "part"), dig_part_word(dig->part));
+		ck_assert_int_eq(cJSON_IsNull(get(row("dig", i), "region")), dig->region == NO_REGION);
+		length_is(get(row("dig", i), "depth_m"), dig->depth);
+		number_is(row("dig", i), "area_m2", dig->area);
+		earth_is(row("dig", i), &dig->bank);
+	}
+	earth_is(get(sums, "bank"), &work->bank);
+	earth_is(get(sums, "loose"), &work->loose);
+	number_is(sums, "spoil_m3", work->spoil);
+	number_is(sums, "spoil_kg", work->spoil_weight);
+	ck_assert_double_eq(number(loads, "barrow"), (double)work->loads.barrow);
+	ck_assert_double_eq(number(loads, "pickup"), (double)work->loads.pickup);
+	ck_assert_double_eq(number(loads, "truck"), (double)work->loads.truck);
+}
+END_TEST
+
+/* 12 sq ft of path dug 3 in into topsoil are 3 cu ft, 3.75 loose; the bed takes more. */
+START_TEST(what_is_reused_of_a_part_is_not_to_buy)
+{
+	double reused, whole;
+	const cJSON *part;
+
+	garden_rows(&garden, (const char *[]){ "pppp.....", "pppp.bbbb", "pppp.bbbb", ".....bbbb",
+		".....bbbb", NULL });
+	plot_set(&garden.plot, 0, ALLOW_SOD, "0 in");
+	plot_set(&garden.plot, 0, ALLOW_TOPSOIL, "6 in");
+	plot_set(&garden.plot, 'p', PATH_BASE, "3 in");
+	plot_set(&garden.plot, 'p', PATH_SURFACE, "0 in");
+	plot_set(&garden.plot, 'b', BED_BASE, "0 in");
+	read_back();
+	part = cJSON_GetArrayItem(get(row("fills", 0), "parts"), 0);
+	reused = number(part, "reused_m3");
+	whole = number(part, "m3");
+	number_is(get(root, "dig_sums"), "reused_m3", 3.75 * CUBIC_FOOT);
+	ck_assert_double_eq_tol(reused, 3.75 * CUBIC_FOOT, 1e-9);
+	ck_assert_double_gt(whole, reused);
+	ck_assert_double_eq_tol(number(part, "buy_m3"), whole - reused, 2e-9);
+	part = cJSON_GetArrayItem(get(row("fills", 0), "parts"), 1);
+	ck_assert_double_eq(number(part, "reused_m3"), 0);
+	for (int i = 0; i < rows("items"); i++) {
+		const cJSON *item = row("items", i);
+		bool is_topsoil = strcmp(string(item, "id"), "soil.topsoil") == 0;
+
+		ck_assert_int_eq(cJSON_HasObjectItem(item, "reused"), is_topsoil);
+		if (is_topsoil)
+			ck_assert_double_eq_tol(number(item, "reused"), reused, 1e-9);
+	}
+}
+END_TEST
+
 START_TEST(fills_and_items_are_those_of_the_takeoff)
 {
 	open_file(plots[_i]);
@@ -471,8 +544,8 @@ END_TEST
 
 START_TEST(a_plot_of_open_ground_is_one_object_with_empty_arrays)
 {
-	static const char *const empty[] = { "regions", "walls", "walls_not_laid", "cutting", "fills",
-		"fence", "items", "snags" };
+	static const char *const empty[] = { "regions", "walls", "walls_not_laid", "cutting", "dig",
+		"fills", "fence", "items", "snags" };
 
 	garden_rows(&garden, (const char *[]){ ".", NULL });
 	read_back();
@@ -557,6 +630,8 @@ Suite *test_suite(void)
 	tcase_add_loop_test(values, regions_are_those_of_the_survey, 0, PLOTS);
 	tcase_add_loop_test(values, walls_are_laid_course_by_course_as_in_the_takeoff, 0, PLOTS);
 	tcase_add_loop_test(values, every_block_that_is_cut_up_has_a_row, 0, PLOTS);
+	tcase_add_loop_test(values, what_is_dug_is_that_of_the_takeoff, 0, PLOTS);
+	tcase_add_test(values, what_is_reused_of_a_part_is_not_to_buy);
 	tcase_add_loop_test(values, fills_and_items_are_those_of_the_takeoff, 0, PLOTS);
 	tcase_add_test(values, snags_are_those_of_the_takeoff_and_none_is_left_out);
 

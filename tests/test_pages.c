@@ -14,7 +14,7 @@
 
 #define ROWS (const char *[])
 
-enum { AREAS, EDGES, BEDS, WALLS, FILL, STONE, FENCE, COSTS, SNAGS };
+enum { AREAS, EDGES, BEDS, WALLS, FILL, STONE, DIG, FENCE, COSTS, SNAGS };
 
 /* The line with a label, under a heading; fails the test if there is none. */
 static const struct line *find(const struct desk *b, int page, const char *under, const char *label)
@@ -157,6 +157,27 @@ START_TEST(a_fence_stands_under_its_name_with_what_it_takes)
 }
 END_TEST
 
+START_TEST(what_is_dug_stands_by_purpose_by_kind_and_as_loads)
+{
+	/* 12 sq ft of path 5 1/2 in deep, 16 of lawn 2 3/4 in: 5.5 and 3.67 cu ft, of them 4.67 of sod; a
+	 * quarter more loose, 11.46 cu ft, 891 lb at 2,100 lb/cu yd. */
+	struct desk *b = desk_new(ROWS { "ppppllll", "ppppllll", "ppppllll", "....llll", NULL });
+
+	check(b, DIG, "In the ground", "Paths", "5.5 cu ft");
+	check(b, DIG, "In the ground", "Lawns", "3.7 cu ft");
+	check(b, DIG, "In the ground", "All", "9.2 cu ft");
+	check(b, DIG, "Dug, loose", "Sod", "5.8 cu ft");
+	check(b, DIG, "Dug, loose", "Subsoil", "5.6 cu ft");
+	check(b, DIG, "Dug, loose", "Reused in beds", "0.0 cu ft");
+	check(b, DIG, "Spoil to haul away", "Loose", "11.5 cu ft");
+	check(b, DIG, "Spoil to haul away", "Weight", "891 lb");
+	check(b, DIG, "Spoil to haul away", "Barrows", "3");
+	check(b, DIG, "Spoil to haul away", "or pickup loads", "1");
+	check(b, DIG, "Spoil to haul away", "or truck loads", "1");
+	desk_free(b);
+}
+END_TEST
+
 START_TEST(an_empty_plan_has_a_sentence_on_each_page)
 {
 	struct desk *b = desk_new(ROWS { ".", NULL });
@@ -164,6 +185,7 @@ START_TEST(an_empty_plan_has_a_sentence_on_each_page)
 	ck_assert_str_eq(b->editor.pages.pages[BEDS].lines[0].label, "No beds yet.");
 	ck_assert_str_eq(b->editor.pages.pages[WALLS].lines[0].label, "No raised beds yet.");
 	ck_assert_str_eq(b->editor.pages.pages[FILL].lines[0].label, "Nothing to fill yet.");
+	ck_assert_str_eq(b->editor.pages.pages[DIG].lines[0].label, "Nothing to dig yet.");
 	ck_assert_str_eq(b->editor.pages.pages[FENCE].lines[0].label, "No fence yet.");
 	ck_assert_str_eq(b->editor.pages.pages[SNAGS].lines[0].label, "None found.");
 	ck_assert_uint_eq(b->editor.pages.pages[EDGES].count, 1);
@@ -356,6 +378,7 @@ Suite *test_suite(void)
 	tcase_add_test(pages, beds_stand_under_their_names_with_size_area_and_round);
 	tcase_add_test(pages, walls_and_fill_show_what_the_takeoff_says);
 	tcase_add_test(pages, costs_stand_day_by_day_and_what_has_no_price_apart);
+	tcase_add_test(pages, what_is_dug_stands_by_purpose_by_kind_and_as_loads);
 	tcase_add_test(pages, a_fence_stands_under_its_name_with_what_it_takes);
 	tcase_add_test(pages, an_empty_plan_has_a_sentence_on_each_page);
 	tcase_add_test(pages, snags_of_a_code_are_counted_and_the_first_twenty_told);

@@ -297,6 +297,59 @@ START_TEST(items_are_the_figures_of_the_takeoff)
 }
 END_TEST
 
+static void sum_is(const char *label, double bank, double loose)
+{
+	const char *at = strstr(find("\nDigging"), label);
+
+	ck_assert_ptr_nonnull(at);
+	at += strlen(label);
+	if (bank >= 0)
+		figure_is(&at, bank);
+	figure_is(&at, loose);
+}
+
+START_TEST(sums_of_the_dig_are_the_figures_of_the_takeoff)
+{
+	open_file(names[_i]);
+	const struct earthwork *work = &garden.takeoff.earthwork;
+
+	sum_is("\nSod  ", work->bank.sod, work->loose.sod);
+	sum_is("\nTopsoil  ", work->bank.topsoil, work->loose.topsoil);
+	sum_is("\nSubsoil  ", work->bank.subsoil, work->loose.subsoil);
+	sum_is("\nAll  ", earth_sum(&work->bank), earth_sum(&work->loose));
+	sum_is("\nSpoil to haul away ", -1, work->spoil);
+}
+END_TEST
+
+/* 41 cells of path, 5 1/2 in deep, and two alike; 12 in of topsoil under no sod. */
+START_TEST(what_is_dug_alike_is_told_once_and_reuse_where_it_goes)
+{
+	garden_rows(&garden, (const char *[]){ "pp..pp.....", "pp..pp.bbbb", ".......bbbb", "qqq....bbbb",
+		".......bbbb", NULL });
+	plot_set(&garden.plot, 0, ALLOW_SOD, "0 in");
+	plot_set(&garden.plot, 0, ALLOW_TOPSOIL, "12 in");
+	print("dug.plot");
+	find("\nP1 and P2: path, each 4.0 sq ft, 5 1/2 in deep, 1.8 cu ft in the ground\n");
+	find("\nP3: path, 3.0 sq ft, 5 1/2 in deep, 1.4 cu ft in the ground\n");
+	find("\nTopsoil reused in beds ");
+	/* 13.8 cu ft, of which 13.7 are wanted: see test_dig.c for the figures. */
+	find("of it dug here)");
+	find("is dug here\n");
+	ck_assert(!shows("No topsoil is counted"));
+}
+END_TEST
+
+START_TEST(loads_name_what_each_vehicle_takes)
+{
+	garden_rectangle(&garden, 'p', 12, 6);
+	print("path.plot");
+	/* 72 sq ft 5 1/2 in deep are 33 cu ft, 41.25 loose, 3,208 lb at 2,100 lb/cu yd. */
+	find("The spoil weighs about 3,208 lb: 11 barrows (6.0 cu ft or 300 lb),\n3 pickup loads "
+		"(1,500 lb) or 1 truck load (10.00 cu yd or 20,000 lb).");
+	find("No topsoil is counted: dig a test hole");
+}
+END_TEST
+
 START_TEST(cut_lists_are_the_figures_of_the_takeoff)
 {
 	open_file(names[_i]);
@@ -457,9 +510,10 @@ START_TEST(a_bed_that_is_not_laid_out_says_so_and_totals_are_marked)
 {
 	open_file("snags");
 	find("INCOMPLETE  2 beds are not laid out, 1 bed has no cap laid out");
-	find("To buy (INCOMPLETE)");
+	find("To buy and to haul (INCOMPLETE)");
 	find("Cutting (INCOMPLETE)");
 	find("Filling (INCOMPLETE)");
+	find("Digging (INCOMPLETE)");
 	find("B1: not laid out, about 44 blocks, in no total.");
 }
 END_TEST
@@ -470,7 +524,7 @@ START_TEST(a_cap_that_is_not_laid_out_leaves_the_filling_complete)
 	plot_set(&garden.plot, 'b', BED_CAP, "3 ft x 3 ft x 2 in");
 	print("cap.plot");
 	find("INCOMPLETE  1 bed has no cap laid out");
-	find("To buy (INCOMPLETE)");
+	find("To buy and to haul (INCOMPLETE)");
 	find("\nFilling\n");
 }
 END_TEST
@@ -489,12 +543,12 @@ START_TEST(every_default_in_force_is_marked_and_no_value_that_is_set)
 	plot_set(&garden.plot, 0, ALLOW_KERF, "1/4 in");
 	print("set.plot");
 	find("Saw kerf               1/4 in\n");
-	find("Play of a cut piece    1/8 in  default *\n");
+	find("Play of a cut piece    1/8 in         default *\n");
 	find("Courses               2\n");
 	find("Embed below ground    1 1/2 in              default *: the paths' surface,");
 	find("K-State Research and");
 	find("default *: common");
-	ck_assert_int_eq(occurrences("  default"), 7 + 10);
+	ck_assert_int_eq(occurrences("  default"), 18 + 11);
 }
 END_TEST
 
@@ -515,9 +569,12 @@ START_TEST(cautions_stand_where_they_belong)
 	const char *start = find("\nBefore you start\n"), *areas = find("\nAreas\n");
 	const char *cutting = find("\nCutting\n"), *filling = find("\nFilling\n");
 	const char *services = find("have services marked"), *dust = find("silica dust");
+	const char *digging = find("\nDigging\n"), *beds = find("\nRaised beds\n");
+	const char *trench = find("deeper than 4 ft"), *again = find("Have services marked");
 
 	ck_assert(start < services && services < areas);
 	ck_assert(cutting < dust && dust < filling);
+	ck_assert(digging < again && again < trench && trench < beds);
 	find("measure on site before buying");
 	find("local code");
 	find("measure one of yours");
@@ -624,6 +681,9 @@ Suite *test_suite(void)
 
 	tcase_add_checked_fixture(figures, setup, teardown);
 	tcase_add_loop_test(figures, items_are_the_figures_of_the_takeoff, 0, NAMES);
+	tcase_add_loop_test(figures, sums_of_the_dig_are_the_figures_of_the_takeoff, 0, NAMES);
+	tcase_add_test(figures, what_is_dug_alike_is_told_once_and_reuse_where_it_goes);
+	tcase_add_test(figures, loads_name_what_each_vehicle_takes);
 	tcase_add_loop_test(figures, cut_lists_are_the_figures_of_the_takeoff, 0, NAMES);
 	tcase_add_loop_test(figures, areas_are_the_figures_of_the_takeoff, 0, NAMES);
 	tcase_add_loop_test(figures, laying_sheets_give_every_run_piece_by_piece, 0,

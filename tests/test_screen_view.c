@@ -228,7 +228,7 @@ START_TEST(a_hidden_panel_leaves_its_room_to_the_plan_and_answers_are_still_seen
 
 	sit_at(&at, "great-court.plot", NULL);
 	terminal_keys(at.t, ":");
-	terminal_wait(at.t, "Areas                            1 of ");
+	terminal_wait(at.t, "Areas                           1 of ");
 	terminal_keys(at.t, ":");
 	terminal_wait_gone(at.t, "1 of ");
 	terminal_wait(at.t, "30'");
@@ -236,7 +236,7 @@ START_TEST(a_hidden_panel_leaves_its_room_to_the_plan_and_answers_are_still_seen
 	terminal_keys(at.t, ";");
 	terminal_wait(at.t, "Which page?");
 	terminal_keys(at.t, "W enter");
-	terminal_wait(at.t, "Walls              4 of ");
+	terminal_wait(at.t, "Walls             4 of ");
 	leave(&at);
 }
 END_TEST

@@ -4,6 +4,7 @@
 #include "report/json_value.h"
 #include "report/mark.h"
 #include "report/report.h"
+#include "takeoff/fill.h"
 
 /* ---- Plot and survey --------------------------------------------------------------------------- */
 
@@ -219,15 +220,19 @@ static void print_cutting(struct text *out, const struct takeoff *takeoff)
 	json_top_close(&rows);
 }
 
-static cJSON *parts(const struct fill *fill)
+static cJSON *parts(const struct takeoff *takeoff, const struct fill *fill)
 {
 	cJSON *array = cJSON_CreateArray();
 
 	for (int i = 0; i < fill->part_count; i++) {
+		double volume = fill->parts[i].volume;
+		double reused = fill_reused(takeoff, &fill->parts[i]);
 		cJSON *part = cJSON_CreateObject();
 
 		json_put_text(part, "name", fill->parts[i].name);
-		json_put(part, "m3", json_number(fill->parts[i].volume));
+		json_put(part, "m3", json_number(volume));
+		json_put(part, "reused_m3", json_number(reused));
+		json_put(part, "buy_m3", json_number(volume - reused));
 		cJSON_AddItemToArray(array, part);
 	}
 	return array;
@@ -245,7 +250,7 @@ static void print_fills(struct text *out, const struct takeoff *takeoff)
 		json_put(row, "soil_depth_m", json_length(fill->soil_depth));
 		json_put(row, "soil_m3", json_number(fill->soil));
 		json_put(row, "order_m3", json_number(fill->order));
-		json_put(row, "parts", parts(fill));
+		json_put(row, "parts", parts(takeoff, fill));
 		json_put(row, "mulch_m3", json_number(fill->mulch));
 		json_rows_add(&rows, row);
 	}
@@ -270,6 +275,8 @@ static void print_items(struct text *out, const struct takeoff *takeoff)
 			json_put(row, "length_m", json_length(item->length));
 		json_put(row, "laid", json_number(item->laid));
 		json_put(row, "spare", json_number(item->spare));
+		if (item->reused > 0)
+			json_put(row, "reused", json_number(item->reused));
 		json_put(row, "order", json_number(item->order));
 		json_put_price(row, takeoff, item);
 		json_rows_add(&rows, row);
@@ -312,6 +319,7 @@ void report_json(struct text *out, const struct plot *plot, const struct takeoff
 	print_walls(out, takeoff);
 	print_not_laid(out, takeoff);
 	print_cutting(out, takeoff);
+	json_dig(out, takeoff);
 	print_fills(out, takeoff);
 	json_fence(out, takeoff);
 	json_stone(out, takeoff);

@@ -5,6 +5,7 @@
 #include "base/text.h"
 #include "takeoff/takeoff.h"
 
+void json_dig(struct text *out, const struct takeoff *takeoff); /* dig_sums too */
 void json_stone(struct text *out, const struct takeoff *takeoff);
 /* One row, or none where no fabric is needed. */
 void json_fabric(struct text *out, const struct takeoff *takeoff);

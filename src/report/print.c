@@ -7,8 +7,8 @@ void report_text(struct text *out, const struct plot *plot, const struct takeoff
 {
 	static void (*const sections[])(const struct sheet *) = {
 		print_head, print_items, print_costs, print_start, print_areas, print_edges,
-		print_beds, print_stone, print_edging, print_walls, print_cutting, print_fill,
-		print_lawn, print_fence, print_work, print_assumed, print_snags,
+		print_dig, print_beds, print_stone, print_edging, print_walls, print_cutting,
+		print_fill, print_lawn, print_fence, print_work, print_assumed, print_snags,
 	};
 	const struct sheet sheet = { out, plot, takeoff, plot_units(plot), name };
 

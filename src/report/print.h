@@ -21,6 +21,7 @@ void print_costs(const struct sheet *sheet);   /* nothing without a price book *
 void print_start(const struct sheet *sheet);   /* what to mind before any work */
 void print_areas(const struct sheet *sheet);
 void print_edges(const struct sheet *sheet);
+void print_dig(const struct sheet *sheet);
 void print_beds(const struct sheet *sheet);    /* the schedule */
 void print_walls(const struct sheet *sheet);   /* laying sheets */
 void print_cutting(const struct sheet *sheet);

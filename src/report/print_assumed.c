@@ -11,12 +11,18 @@ static const enum concern concerns[ATTRIBUTES] = {
 	[ALLOW_INSIDE] = CONCERN_ALL, [ALLOW_BREAKAGE] = CONCERN_ALL,
 	[ALLOW_SETTLEMENT] = CONCERN_ALL, [ALLOW_BEADS] = CONCERN_ALL,
 	[ALLOW_CARTRIDGE] = CONCERN_ALL,
+	[ALLOW_TOPSOIL] = CONCERN_ALL, [ALLOW_SOD] = CONCERN_ALL, [ALLOW_SUBSOIL] = CONCERN_ALL,
+	[ALLOW_SWELL_TOPSOIL] = CONCERN_ALL, [ALLOW_SWELL_LOAM] = CONCERN_ALL,
+	[ALLOW_SWELL_CLAY] = CONCERN_ALL, [ALLOW_SWELL_SAND] = CONCERN_ALL,
+	[ALLOW_DENSITY_SPOIL] = CONCERN_ALL, [ALLOW_BARROW_VOLUME] = CONCERN_ALL,
+	[ALLOW_BARROW_WEIGHT] = CONCERN_ALL, [ALLOW_PICKUP_WEIGHT] = CONCERN_ALL,
+	[ALLOW_TRUCK_VOLUME] = CONCERN_ALL, [ALLOW_TRUCK_WEIGHT] = CONCERN_ALL,
 	[BED_BUILD] = CONCERN_ALL, [BED_BLOCK] = CONCERN_RAISED, [BED_DENSITY] = CONCERN_RAISED,
 	[BED_COURSES] = CONCERN_RAISED, [BED_CAP] = CONCERN_RAISED, [BED_EMBED] = CONCERN_RAISED,
 	[BED_INSIDE] = CONCERN_RAISED, [BED_BASE] = CONCERN_RAISED,
-	[BED_FREEBOARD] = CONCERN_RAISED, [BED_MULCH] = CONCERN_ALL, [BED_MIX] = CONCERN_ALL,
+	[BED_REACH] = CONCERN_RAISED, [BED_FREEBOARD] = CONCERN_RAISED,
+	[BED_MULCH] = CONCERN_ALL, [BED_MIX] = CONCERN_ALL,
 	[BED_PREPARE] = CONCERN_LEVEL, [BED_AMEND] = CONCERN_LEVEL, [BED_REPLACE] = CONCERN_LEVEL,
-	[PATH_SURFACE] = CONCERN_ALL,
 	[ALLOW_FROST] = CONCERN_FENCE, [ALLOW_CONCRETE_BAG] = CONCERN_FENCE,
 	[ALLOW_POST_STOCK] = CONCERN_FENCE,
 	[FENCE_HEIGHT] = CONCERN_FENCE, [FENCE_SECTION] = CONCERN_FENCE,
@@ -24,7 +30,22 @@ static const enum concern concerns[ATTRIBUTES] = {
 	[FENCE_DEPTH] = CONCERN_FENCE, [FENCE_HOLE] = CONCERN_FENCE,
 	[FENCE_GRAVEL] = CONCERN_FENCE, [FENCE_INSET] = CONCERN_FENCE,
 	[FENCE_GATE_GAPS] = CONCERN_FENCE, [FENCE_LEAF] = CONCERN_FENCE,
+	[PATH_BASE] = CONCERN_ALL, [PATH_SURFACE] = CONCERN_ALL,
+	[LAWN_COVER] = CONCERN_ALL, [LAWN_TOPSOIL] = CONCERN_ALL, [LAWN_THICKNESS] = CONCERN_ALL,
+	[FIXTURE_BASE] = CONCERN_ALL,
 };
+
+/* How subsoils swell that are not there. */
+static bool is_other_swell(const struct block *allow, enum attribute a)
+{
+	static const enum attribute swells[] = {
+		[SUBSOIL_LOAM] = ALLOW_SWELL_LOAM, [SUBSOIL_CLAY] = ALLOW_SWELL_CLAY,
+		[SUBSOIL_SAND] = ALLOW_SWELL_SAND,
+	};
+
+	return a >= ALLOW_SWELL_LOAM && a <= ALLOW_SWELL_SAND &&
+		a != swells[block_number(allow, ALLOW_SUBSOIL)];
+}
 
 static bool matters(const struct sheet *sheet, const struct block *block, enum attribute a)
 {
@@ -91,7 +112,7 @@ static void block_print(const struct sheet *sheet, const struct block *block)
 	for (enum attribute a = block_first(block->kind); a <= block_last(block->kind); a++) {
 		struct value value;
 
-		if (!matters(sheet, block, a))
+		if (!matters(sheet, block, a) || is_other_swell(sheet->takeoff->allow, a))
 			continue;
 		value = value_in_force(sheet, block, a);
 		table_words(&table, attribute_row(a)->label);
@@ -103,10 +124,13 @@ static void block_print(const struct sheet *sheet, const struct block *block)
 
 static void entry_print(const struct sheet *sheet, const struct entry *entry)
 {
+	static const char *const words[] = {
+		[CLASS_BED] = "Bed", [CLASS_PATH] = "Path", [CLASS_LAWN] = "Lawn",
+		[CLASS_FIXTURE] = "Fixture",
+	};
 	struct text title = TEXT_EMPTY;
 
-	text_print(&title, "%s %c, %s", entry->class == CLASS_BED ? "Bed" : "Path", entry->letter,
-		entry->name);
+	text_print(&title, "%s %c, %s", words[entry->class], entry->letter, entry->name);
 	text_add(sheet->out, "\n");
 	page_paragraph(sheet->out, 0, 2, title.bytes);
 	text_fini(&title);
@@ -145,12 +169,16 @@ static void print_rules(const struct sheet *sheet)
 void print_assumed(const struct sheet *sheet)
 {
 	const struct takeoff *takeoff = sheet->takeoff;
-	bool has_bed = false;
+	bool has_bed = false, has_ground = false;
 
-	for (int i = 0; i < takeoff->area_count; i++)
-		has_bed = has_bed || (takeoff->areas[i].cells > 0 && takeoff->areas[i].entry &&
-			takeoff->areas[i].entry->class == CLASS_BED);
-	if (!has_bed && takeoff->fencing_count == 0)
+	for (int i = 0; i < takeoff->area_count; i++) {
+		const struct area_row *area = &takeoff->areas[i];
+		bool is_laid = area->cells > 0 && area->entry;
+
+		has_ground = has_ground || is_laid;
+		has_bed = has_bed || (is_laid && area->entry->class == CLASS_BED);
+	}
+	if (!has_ground && takeoff->fencing_count == 0)
 		return;
 	page_heading(sheet->out, "Assumed");
 	if (has_bed)
@@ -162,8 +190,7 @@ void print_assumed(const struct sheet *sheet)
 	for (int i = 0; i < takeoff->area_count; i++) {
 		const struct area_row *area = &takeoff->areas[i];
 
-		if (area->cells > 0 && area->entry &&
-			(area->entry->class == CLASS_BED || area->entry->class == CLASS_PATH))
+		if (area->cells > 0 && area->entry)
 			entry_print(sheet, area->entry);
 	}
 	for (int i = 0; i < takeoff->fencing_count; i++)

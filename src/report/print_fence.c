@@ -223,16 +223,6 @@ static void print_post(const struct sheet *sheet, const struct fencing *fencing)
 	text_fini(&line);
 }
 
-static void word_volume(struct text *line, const struct sheet *sheet, double volume,
-	const char *what)
-{
-	size_t from = line->length;
-
-	show_volume(line, volume, sheet->units);
-	page_tie(line, from);
-	text_add(line, what);
-}
-
 static void word_bags(struct text *line, double bags)
 {
 	text_add(line, " (");
@@ -243,10 +233,13 @@ static void word_bags(struct text *line, double bags)
 static void word_filling(struct text *line, const struct sheet *sheet, const struct post_hole *hole,
 	int holes)
 {
-	word_volume(line, sheet, holes * hole->gravel, " of gravel, ");
-	word_volume(line, sheet, holes * hole->concrete, " of concrete");
+	word_volume(line, sheet, holes * hole->gravel);
+	text_add(line, " of gravel, ");
+	word_volume(line, sheet, holes * hole->concrete);
+	text_add(line, " of concrete");
 	word_bags(line, holes * hole->bags);
-	word_volume(line, sheet, holes * hole->spoil, " dug out.");
+	word_volume(line, sheet, holes * hole->spoil);
+	text_add(line, " dug out.");
 }
 
 static void print_hole(const struct sheet *sheet, const struct fencing *fencing)

@@ -1,6 +1,7 @@
 #include "report/print.h"
 #include "report/words.h"
 #include "base/show.h"
+#include "takeoff/fill.h"
 
 #include <string.h>
 
@@ -46,14 +47,6 @@ static int region_of(const struct takeoff *takeoff, int fill)
 	return takeoff->fills[fill].region;
 }
 
-static void word_volume(struct text *text, const struct sheet *sheet, double volume)
-{
-	size_t from = text->length;
-
-	show_volume(text, volume, sheet->units);
-	page_tie(text, from);
-}
-
 /* "Soil 13 in deep, 21.8 cu ft in place. Order 25.1 cu ft: topsoil 12.5 cu ft, ..." */
 static void word_soil(struct text *line, const struct sheet *sheet, const struct fill *fill)
 {
@@ -64,8 +57,15 @@ static void word_soil(struct text *line, const struct sheet *sheet, const struct
 	text_add(line, " in place. Order ");
 	word_volume(line, sheet, fill->order);
 	for (int i = 0; i < fill->part_count; i++) {
+		double reused = fill_reused(sheet->takeoff, &fill->parts[i]);
+
 		text_print(line, "%s%s%c", i ? ", " : ": ", fill->parts[i].name, PAGE_TIE);
 		word_volume(line, sheet, fill->parts[i].volume);
+		if (reused > 0) {
+			text_add(line, " (");
+			word_volume(line, sheet, reused);
+			text_add(line, " of it dug here)");
+		}
 	}
 	text_add(line, ".");
 }

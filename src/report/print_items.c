@@ -43,7 +43,8 @@ void print_items(const struct sheet *sheet)
 	const struct takeoff *takeoff = sheet->takeoff;
 	struct table table = table_start(columns, 5, 0);
 
-	page_heading(sheet->out, takeoff->complete ? "To buy" : "To buy (INCOMPLETE)");
+	page_heading(sheet->out, takeoff->complete ? "To buy and to haul" :
+		"To buy and to haul (INCOMPLETE)");
 	for (int i = 0; i < takeoff->item_count; i++)
 		item_row(&table, sheet, &takeoff->items[i]);
 	table_print(&table, sheet->out);
@@ -52,5 +53,5 @@ void print_items(const struct sheet *sheet)
 			"Nothing: there is nothing to build, to fill or to lay.\n" :
 			"Nothing that could be counted: see the beds that are not laid out.\n");
 	page_note(sheet->out, "Counted here: stone, edging, liner, blocks, adhesive, what goes into "
-		"beds and onto lawns, fences. Not counted: digging, fabric, fixtures.");
+		"beds and onto lawns, fences, spoil. Not counted: fabric, fixtures.");
 }

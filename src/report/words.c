@@ -17,6 +17,30 @@ void word_inches(struct text *text, const struct sheet *sheet, nm length)
 	page_tie(text, from);
 }
 
+void word_area(struct text *text, const struct sheet *sheet, double area)
+{
+	size_t from = text->length;
+
+	show_area(text, area, sheet->units);
+	page_tie(text, from);
+}
+
+void word_volume(struct text *text, const struct sheet *sheet, double volume)
+{
+	size_t from = text->length;
+
+	show_volume(text, volume, sheet->units);
+	page_tie(text, from);
+}
+
+void word_weight(struct text *text, const struct sheet *sheet, double weight)
+{
+	size_t from = text->length;
+
+	show_weight(text, weight, sheet->units);
+	page_tie(text, from);
+}
+
 void word_size(struct text *text, const struct sheet *sheet, const struct size *size)
 {
 	word_inches(text, sheet, size->along);

@@ -10,6 +10,9 @@
 void word_length(struct text *text, const struct sheet *sheet, nm length);
 /* The same as a rule reads it: inches without feet. */
 void word_inches(struct text *text, const struct sheet *sheet, nm length);
+void word_area(struct text *text, const struct sheet *sheet, double area);
+void word_volume(struct text *text, const struct sheet *sheet, double volume);
+void word_weight(struct text *text, const struct sheet *sheet, double weight);
 /* "16 in x 8 in x 6 in". */
 void word_size(struct text *text, const struct sheet *sheet, const struct size *size);
 /* "B1". */

@@ -16,6 +16,7 @@ static const struct {
 	{ "Walls", pages_walls },
 	{ "Fill", pages_fill },
 	{ "Stone", pages_stone },
+	{ "Dig", pages_dig },
 	{ "Fence", pages_fence },
 	{ "Costs", pages_costs },
 	{ "Snags", pages_snags },

@@ -24,7 +24,7 @@ struct page {
 	size_t count, capacity;
 };
 
-enum { PAGES = 9 };
+enum { PAGES = 10 };
 
 /* All pages own their texts and point into nothing else. Start zeroed. */
 struct pages {
@@ -67,6 +67,7 @@ void pages_edges(struct page_maker *maker);
 void pages_beds(struct page_maker *maker);
 void pages_walls(struct page_maker *maker);
 void pages_fill(struct page_maker *maker);
+void pages_dig(struct page_maker *maker);
 void pages_fence(struct page_maker *maker);
 void pages_stone(struct page_maker *maker);
 void pages_costs(struct page_maker *maker);

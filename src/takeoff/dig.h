@@ -15,6 +15,7 @@
 
 /* As zone_part, and holes: what is dug by the piece. */
 enum dig_part { DIG_PATH, DIG_WALL, DIG_INSIDE, DIG_PAD, DIG_LAWN, DIG_BED, DIG_HOLES };
+enum { DIG_PARTS = DIG_HOLES + 1 };
 
 /* m3, by kind. */
 struct earth {

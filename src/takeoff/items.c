@@ -100,7 +100,23 @@ static struct item *soil_row(struct items *items, size_t first, const char *name
 		.label = part_label(items->arena, name), .unit = UNIT_M3 });
 }
 
-static void add_soil(struct items *items, const struct takeoff *takeoff)
+/* "15 % settlement; 12.0 cu ft is dug here". */
+static void note_reuse(struct items *items, size_t first, enum units units)
+{
+	for (size_t i = first; i < items->count; i++) {
+		struct item *row = &items->rows[i];
+		struct text words = TEXT_EMPTY;
+
+		if (row->reused <= 0)
+			continue;
+		show_volume(&words, row->reused, units);
+		row->note = arena_print(items->arena, "%s%s%s is dug here", row->note ? row->note : "",
+			row->note ? "; " : "", words.bytes);
+		text_fini(&words);
+	}
+}
+
+static void add_soil(struct items *items, const struct takeoff *takeoff, enum units units)
 {
 	size_t first = items->count;
 	const char *note = item_percent(items->arena,
@@ -122,6 +138,7 @@ static void add_soil(struct items *items, const struct takeoff *takeoff)
 				row->note = note;
 		}
 	}
+	note_reuse(items, first, units);
 }
 
 static void add_mulch(struct items *items, const struct takeoff *takeoff)
@@ -146,7 +163,7 @@ void items_compute(struct takeoff *takeoff, struct arena *arena, const struct pl
 	edging_items(&items, takeoff, plot);
 	add_blocks(&items, takeoff);
 	add_adhesive(&items, takeoff, plot);
-	add_soil(&items, takeoff);
+	add_soil(&items, takeoff, plot_units(plot));
 	add_mulch(&items, takeoff);
 	lawn_items(&items, takeoff);
 	fencing_items(&items, takeoff, plot);
