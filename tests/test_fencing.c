@@ -402,6 +402,17 @@ START_TEST(leaves_of_offcuts_are_not_bought)
 }
 END_TEST
 
+START_TEST(where_offcuts_give_all_leaves_no_gate_is_bought)
+{
+	ground(20, 20);
+	run("1,5 9,5");
+	gate("6,5 9,5");
+	ck_assert_int_eq(only_fence()->leaves[0].from_offcuts, 1);
+	ck_assert_ptr_null(garden_item(&garden, "fence.gate"));
+	ck_assert_ptr_nonnull(garden_item(&garden, "fence.latch"));
+}
+END_TEST
+
 START_TEST(posts_of_two_fences_are_one_row_where_alike_and_panels_are_not)
 {
 	ground(60, 60);
@@ -496,7 +507,7 @@ START_TEST(a_hole_narrower_than_its_post_is_a_snag_and_takes_no_less_than_no_con
 	only_fence();
 	ck_assert_ptr_nonnull(garden_snag(&garden, SNAG_FENCE_HOLE, 0));
 	set(FENCE_HOLE, "3 in");
-	only_fence();
+	ck_assert_double_eq(only_fence()->hole.concrete, 0);
 	ck_assert_ptr_null(garden_item(&garden, "fence.concrete"));
 	set(FENCE_HOLE, "5 in");
 	only_fence();
@@ -541,6 +552,7 @@ Suite *test_suite(void)
 	tcase_add_test(items, gravel_is_all_holes_together);
 	tcase_add_test(items, notes_tell_sizes_and_what_is_cut);
 	tcase_add_test(items, leaves_of_offcuts_are_not_bought);
+	tcase_add_test(items, where_offcuts_give_all_leaves_no_gate_is_bought);
 	tcase_add_test(items, holes_are_dug_and_what_comes_out_is_spoil);
 	tcase_add_test(items, posts_of_two_fences_are_one_row_where_alike_and_panels_are_not);
 	tcase_add_test(items, a_fence_without_a_run_and_a_plot_without_a_fence_have_no_rows);
