@@ -31,11 +31,11 @@ static const struct { struct pack pack; double packs; enum units units; const ch
 	{ { .kind = PACK_ROLL, .unit = UNIT_M, .size = 25, .words = "25 m" }, 2, UNITS_METRIC,
 		"2 rolls of 25 m" },
 	{ { .kind = PACK_BULK, .unit = UNIT_M3, .size = 1, .words = "1 m3" }, 2.25, UNITS_METRIC,
-		"2.25 m3 loose" },
+		"2.25 m3 in bulk" },
 	{ { .kind = PACK_BULK, .unit = UNIT_M3, .size = CUBIC_YARD, .words = "1 cu yd" }, 2.5,
-		UNITS_IMPERIAL, "2.50 cu yd loose" },
+		UNITS_IMPERIAL, "2.50 cu yd in bulk" },
 	{ { .kind = PACK_BULK, .unit = UNIT_KG, .size = 1000, .words = "1000 kg" }, 1.25, UNITS_METRIC,
-		"1,250 kg loose" },
+		"1,250 kg in bulk" },
 };
 
 START_TEST(packs_are_named_as_one_asks_for_them)

@@ -24,7 +24,7 @@ void word_packs(struct text *text, const struct item *item, enum units units)
 			show_volume(text, item->packs * pack->size, units);
 		else
 			show_weight(text, item->packs * pack->size, units);
-		text_add(text, " loose");
+		text_add(text, " in bulk");
 		return;
 	}
 	show_count(text, count);

@@ -6,7 +6,7 @@
 
 /* "1,234.50". */
 void word_money(struct text *text, money amount);
-/* "14 bags of 2 cu ft", "2.50 cu yd loose", "51 pieces": what is bought of an item that has a price. */
+/* "14 bags of 2 cu ft", "2.50 cu yd in bulk", "51 pieces": what is bought of an item that has a price. */
 void word_packs(struct text *text, const struct item *item, enum units units);
 /* Packs of one piece each: as many as are ordered. */
 bool pack_is_single(const struct pack *pack);
