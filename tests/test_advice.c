@@ -2,6 +2,7 @@
 #include "support/plots.h"
 #include "support/runner.h"
 #include "takeoff/advice.h"
+#include "takeoff/compute.h"
 
 #include <stdio.h>
 #include <stdlib.h>

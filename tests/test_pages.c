@@ -7,6 +7,7 @@
 
 #include "screen/here.h"
 #include "screen/marks.h"
+#include "takeoff/compute.h"
 
 #include <stdlib.h>
 #include <stdio.h>

@@ -1,6 +1,7 @@
 #include "support/runner.h"
 #include "support/garden.h"
 #include "takeoff/fill.h"
+#include "takeoff/compute.h"
 
 #include <math.h>
 #include <string.h>

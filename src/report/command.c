@@ -3,6 +3,7 @@
 #include "report/deliver.h"
 #include "report/prices.h"
 #include "report/report.h"
+#include "takeoff/compute.h"
 
 #include <errno.h>
 #include <getopt.h>

@@ -2,6 +2,7 @@
 #include "base/show.h"
 #include "plot/patch.h"
 #include "report/prices.h"
+#include "takeoff/compute.h"
 
 #include <stdarg.h>
 #include <stdio.h>

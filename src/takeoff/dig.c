@@ -1,6 +1,6 @@
 #include "takeoff/dig.h"
 #include "takeoff/fill.h"
-#include "takeoff/items.h"
+#include "takeoff/item_rows.h"
 
 #include <math.h>
 

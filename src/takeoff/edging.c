@@ -1,5 +1,5 @@
 #include "takeoff/edging.h"
-#include "takeoff/items.h"
+#include "takeoff/item_rows.h"
 #include "takeoff/packing.h"
 #include "takeoff/snags.h"
 

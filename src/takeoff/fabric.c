@@ -1,5 +1,5 @@
 #include "takeoff/fabric.h"
-#include "takeoff/items.h"
+#include "takeoff/item_rows.h"
 #include "takeoff/snags.h"
 
 #include <stdlib.h>

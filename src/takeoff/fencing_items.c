@@ -1,5 +1,5 @@
 #include "takeoff/fencing.h"
-#include "takeoff/items.h"
+#include "takeoff/item_rows.h"
 #include "base/show.h"
 
 #include <math.h>

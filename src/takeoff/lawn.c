@@ -1,5 +1,5 @@
 #include "takeoff/lawn.h"
-#include "takeoff/items.h"
+#include "takeoff/item_rows.h"
 
 static struct lawn lawn_of(const struct takeoff *takeoff, int region)
 {

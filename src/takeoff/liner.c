@@ -1,5 +1,5 @@
 #include "takeoff/liner.h"
-#include "takeoff/items.h"
+#include "takeoff/item_rows.h"
 #include "takeoff/snags.h"
 
 /* NULL where the bed has no liner. */

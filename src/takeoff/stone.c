@@ -1,5 +1,5 @@
 #include "takeoff/stone.h"
-#include "takeoff/items.h"
+#include "takeoff/item_rows.h"
 
 #define LIFT_BY_PLATE (4 * NM_PER_INCH)
 #define LIFT_BY_HAND (2 * NM_PER_INCH)

@@ -191,11 +191,6 @@ struct takeoff {
 	bool complete; /* every bed's wall and cap is laid out */
 };
 
-/* Computes the takeoff into the arena; it points into the plot and the book (NULL: none) too, which must
- * outlive it unchanged. */
-void takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot *plot,
-	const struct book *book);
-
 const struct snag_rule *snag_rule(enum snag_code code);
 const char *item_unit_word(enum item_unit unit);   /* "each", "m", "m2", "m3", "kg" */
 const char *section_word(enum section section);    /* "dig", "stone", "walls" ... */

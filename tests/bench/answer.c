@@ -5,6 +5,7 @@
 #include "plot/lay.h"
 #include "plot/store.h"
 #include "screen/pages.h"
+#include "takeoff/compute.h"
 
 #include <stdio.h>
 #include <stdlib.h>

@@ -2,6 +2,7 @@
 #include "base/file.h"
 #include "plot/format.h"
 #include "report/prices.h"
+#include "takeoff/compute.h"
 
 #include <assert.h>
 #include <stdlib.h>
