@@ -52,6 +52,6 @@ void print_items(const struct sheet *sheet)
 		text_add(sheet->out, takeoff->complete ?
 			"Nothing: there is nothing to build, to fill or to lay.\n" :
 			"Nothing that could be counted: see the beds that are not laid out.\n");
-	page_note(sheet->out, "Counted here: stone, edging, liner, blocks, adhesive, what goes into "
-		"beds and onto lawns, fences, spoil. Not counted: fabric, fixtures.");
+	page_note(sheet->out, "Counted here: all that is dug, laid, filled and fenced. Not counted: the "
+		"fixtures themselves, plants, tools and hire.");
 }
