@@ -834,7 +834,7 @@ END_TEST
 START_TEST(a_key_without_an_act_changes_nothing)
 {
 	struct desk *b = open_ground();
-	static const int keys[] = { '`', 0xe9, 0x1f600, PRESS_OTHER };
+	static const int keys[] = { 0xa7, 0xe9, 0x1f600, PRESS_OTHER };
 
 	for (size_t i = 0; i < sizeof keys / sizeof *keys; i++) {
 		ck_assert_ptr_null(acts_find(keys[i]));

@@ -1,6 +1,7 @@
 /* The sheets at a terminal: what is typed, shown, refused and left. */
 #include "base/file.h"
 #include "plot/attribute.h"
+#include "screen/allow_sheet.h"
 #include "support/runner.h"
 #include "support/scratch.h"
 #include "support/terminal.h"
@@ -105,14 +106,22 @@ static const char *good_words(const struct attribute_row *row)
 
 static void open_sheet_of(struct table *at, enum attribute a)
 {
-	static const char *const names[BLOCK_KINDS] = { "The plot", "What is", "b ", "p ", "l ", "S " };
+	static const char *const names[BLOCK_KINDS] = { "The plot", "", "b ", "p ", "l ", "S ",
+		"Pickets" };
 	enum block_kind block = attribute_row(a)->block;
-	int field = (int)(a - block_first(block)) + (block > BLOCK_ALLOW ? 2 : 0);
+	int sheet = 0, field = (int)(a - block_first(block));
+
+	if (block > BLOCK_ALLOW)
+		field += block == BLOCK_FENCE ? 1 : 2; /* the name; and the letter */
+	while (block == BLOCK_ALLOW && a > allow_sheet_part(sheet).last)
+		sheet++;
+	if (block == BLOCK_ALLOW)
+		field = (int)(a - allow_sheet_part(sheet).first);
 
 	terminal_keys(at->t, "#");
 	terminal_wait(at->t, "Which sheet?");
 	terminal_keys(at->t, "home");
-	terminal_type(at->t, names[block]);
+	terminal_type(at->t, block == BLOCK_ALLOW ? allow_sheet_title(sheet) : names[block]);
 	terminal_keys(at->t, "enter");
 	terminal_wait(at->t, "Esc leave");
 	for (int i = 0; i < field; i++)
@@ -478,7 +487,7 @@ Suite *test_suite(void)
 	tcase_add_test(fields, an_emptied_field_shows_its_default_in_brackets);
 	tcase_add_test(fields, every_label_leaves_a_blank_before_its_field);
 	tcase_add_loop_test(fields,
-		each_field_takes_a_good_value_refuses_a_bad_one_is_emptied_and_taken_back, 0, FENCE_HEIGHT);
+		each_field_takes_a_good_value_refuses_a_bad_one_is_emptied_and_taken_back, 0, ATTRIBUTES);
 	tcase_add_test(fields, a_new_size_keeps_what_was_typed_and_a_long_sheet_says_where_it_is);
 	tcase_add_test(fields, a_long_message_leaves_the_field_in_view);
 	return suite;

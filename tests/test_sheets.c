@@ -4,9 +4,11 @@
 #include "plot/legend.h"
 #include "plot/mirror.h"
 #include "screen/acts.h"
+#include "screen/allow_sheet.h"
 #include "screen/block_sheet.h"
 #include "support/answers.h"
 #include "support/details.h"
+#include "support/fences.h"
 #include "support/plots.h"
 #include "support/runner.h"
 #include "support/scratch.h"
@@ -45,6 +47,8 @@ static void desk_open(struct desk *desk, const char *const *rows)
 	editor_init(&desk->editor, &desk->none.asker, path.bytes);
 	text_fini(&path);
 	plot_from_rows(&plot, rows);
+	if (rows == court)
+		fence_from(&plot, "0,0 7,0", "1,0 2,0");
 	desk_take(desk, &plot);
 }
 
@@ -92,8 +96,16 @@ static void check_says(const struct text *text, const char *part)
 
 /* ---- Every field ---------------------------------------------------------------------------- */
 
-static const char *const sheet_names[BLOCK_KINDS] = { "The plot itself", "What is allowed for",
-	"b ", "p ", "l ", "S " };
+static const char *const sheet_names[BLOCK_KINDS] = { "The plot itself", "Allowed for: walls",
+	"b ", "p ", "l ", "S ", "Fence" };
+
+static const char *sheet_of(enum attribute a)
+{
+	for (int i = 0; i < ALLOW_SHEETS; i++)
+		if (a >= allow_sheet_part(i).first && a <= allow_sheet_part(i).last)
+			return allow_sheet_title(i);
+	return sheet_names[attribute_row(a)->block];
+}
 
 static struct block *block_of(struct plot *plot, enum block_kind kind)
 {
@@ -103,6 +115,8 @@ static struct block *block_of(struct plot *plot, enum block_kind kind)
 		return &plot->details.head;
 	if (kind == BLOCK_ALLOW)
 		return &plot->details.allow;
+	if (kind == BLOCK_FENCE)
+		return &plot->details.fences[0].block;
 	return &plot->details.legend[legend_index(&plot->details, letters[kind])].block;
 }
 
@@ -111,7 +125,7 @@ static struct answers typing(enum attribute a, const char *words)
 	const struct attribute_row *row = attribute_row(a);
 
 	return (struct answers){ .asker = answers_asker(),
-		.picks = { sheet_names[row->block], "Its cells" },
+		.picks = { sheet_of(a), "Its cells" },
 		.typed = { { row->label, words, 0 } } };
 }
 
@@ -230,6 +244,7 @@ START_TEST(an_emptied_field_is_unset_unless_it_is_needed)
 
 	desk_open(&desk, court);
 	plot_from_rows(&plot, court);
+	fence_from(&plot, "0,0 7,0", "1,0 2,0");
 	if (row->rule.kind == VALUE_TEXT)
 		block_set(&plot.details.head, a, (struct value){ .set = true,
 			.as.text = memory_string("Old") });
@@ -303,6 +318,16 @@ START_TEST(unset_fields_say_their_defaults_in_the_plots_units)
 }
 END_TEST
 
+static void check_taken_as_it_came(struct desk *desk, const char *sheet)
+{
+	struct answers answers = { .asker = answers_asker(), .picks = { sheet } };
+
+	press(desk, &answers);
+	ck_assert_msg(answers.filled == 1, "%s", sheet);
+	check_unchanged(desk, sheet);
+	answers_fini(&answers);
+}
+
 /* Even what the sheet could not type again, such as a title of blanks. */
 START_TEST(what_nobody_touched_stays_as_it_is)
 {
@@ -311,24 +336,19 @@ START_TEST(what_nobody_touched_stays_as_it_is)
 	for (int turn = 0; turn < 40; turn++) {
 		struct desk desk;
 		struct plot plot;
-		int sheets;
+		const struct details *details = &desk.before.details;
 
 		desk_open(&desk, court);
 		whole_plot_at_random(&plot, &random, 6);
 		plot_fini(&desk.before);
 		desk_take(&desk, &plot);
-		sheets = (int)desk.before.details.legend_count + 2;
-		for (int i = 0; i < sheets; i++) {
-			char letter[] = { i < 2 ? ' ' : desk.before.details.legend[i - 2].letter, ' ',
-				'\0' };
-			struct answers answers = { .asker = answers_asker(), .picks = {
-				i < 2 ? sheet_names[i] : letter } };
-
-			press(&desk, &answers);
-			ck_assert_int_eq(answers.filled, 1);
-			check_unchanged(&desk, "a sheet taken as it came");
-			answers_fini(&answers);
-		}
+		check_taken_as_it_came(&desk, "The plot itself");
+		for (int i = 0; i < ALLOW_SHEETS; i++)
+			check_taken_as_it_came(&desk, allow_sheet_title(i));
+		for (size_t i = 0; i < details->legend_count; i++)
+			check_taken_as_it_came(&desk, (const char[]){ details->legend[i].letter, ' ', '\0' });
+		for (size_t i = 0; i < details->fence_count; i++)
+			check_taken_as_it_came(&desk, details->fences[i].name);
 		desk_close(&desk);
 	}
 }
@@ -608,6 +628,95 @@ START_TEST(an_empty_legend_offers_nothing_to_remove)
 }
 END_TEST
 
+/* ---- What is allowed for -------------------------------------------------------------------- */
+
+START_TEST(sheets_of_what_is_allowed_for_share_out_all_of_it)
+{
+	int next = ALLOW_KERF;
+
+	for (int i = 0; i < ALLOW_SHEETS; i++) {
+		struct block_part part = allow_sheet_part(i);
+
+		ck_assert_int_eq(part.first, next);
+		ck_assert_int_ge(part.last, part.first);
+		ck_assert_int_eq(part.has_notes, i == 0);
+		ck_assert_uint_lt(strlen(allow_sheet_title(i)), 44);
+		next = (int)part.last + 1;
+	}
+	ck_assert_int_eq(next - 1, block_last(BLOCK_ALLOW));
+}
+END_TEST
+
+/* ---- Fences --------------------------------------------------------------------------------- */
+
+START_TEST(a_fence_is_renamed_added_and_removed)
+{
+	struct answers rename = { .asker = answers_asker(), .picks = { "Fence" },
+		.typed = { { "Name", "Pickets", 0 }, { "Rails of a panel", "3", 0 } } };
+	struct answers add = { .asker = answers_asker(), .picks = { "Add a fence" },
+		.typed = { { "Name", "Hurdles", 0 } } };
+	struct answers remove = { .asker = answers_asker(), .picks = { "Remove a fence", "Pickets" } };
+	const struct details *details;
+	struct desk desk;
+
+	desk_open(&desk, court);
+	details = &desk.editor.plot.details;
+	press(&desk, &rename);
+	ck_assert_str_eq(details->fences[0].name, "Pickets");
+	ck_assert_int_eq(block_number(&details->fences[0].block, FENCE_RAILS), 3);
+	fence_is(&details->fences[0], "0,0 7,0", "1,0 2,0");
+	check_one_step(&desk, "another name");
+	press(&desk, &add);
+	ck_assert_uint_eq(details->fence_count, 2);
+	ck_assert_str_eq(details->fences[1].name, "Hurdles");
+	press(&desk, &remove);
+	check_says(&remove.question, "Pickets");
+	check_says(&remove.question, "7 ft");
+	ck_assert_uint_eq(details->fence_count, 1);
+	ck_assert_str_eq(details->fences[0].name, "Hurdles");
+	ck_assert_int_eq(desk.editor.position, 3);
+	ck_assert(editor_take_back(&desk.editor));
+	fence_is(&details->fences[0], "0,0 7,0", "1,0 2,0");
+	answers_fini(&rename);
+	answers_fini(&add);
+	answers_fini(&remove);
+	desk_close(&desk);
+}
+END_TEST
+
+START_TEST(a_new_fence_of_a_metric_plot_has_rounder_values_of_its_own)
+{
+	struct answers add = { .asker = answers_asker(), .picks = { "Add a fence" },
+		.typed = { { "Name", "Hurdles", 0 } } };
+	struct desk desk;
+
+	desk_open(&desk, court);
+	block_set(&desk.editor.plot.details.head, HEAD_UNITS,
+		(struct value){ .set = true, .as.number = UNITS_METRIC });
+	press(&desk, &add);
+	ck_assert_int_eq(block_length(&desk.editor.plot.details.fences[1].block, FENCE_POST),
+		90 * NM_PER_MM);
+	ck_assert(!block_value(&desk.editor.plot.details.fences[1].block, FENCE_DEPTH)->set);
+	answers_fini(&add);
+	desk_close(&desk);
+}
+END_TEST
+
+START_TEST(a_fence_needs_a_name)
+{
+	struct answers add = { .asker = answers_asker(), .picks = { "Add a fence" },
+		.typed = { { "Height", "4 ft", 0 } } };
+	struct desk desk;
+
+	desk_open(&desk, court);
+	press(&desk, &add);
+	check_says(&add.fault.words, "Name: needed here");
+	check_unchanged(&desk, "a fence without a name");
+	answers_fini(&add);
+	desk_close(&desk);
+}
+END_TEST
+
 /* ---- Leaving -------------------------------------------------------------------------------- */
 
 START_TEST(whatever_is_left_on_the_way_changes_nothing)
@@ -618,8 +727,12 @@ START_TEST(whatever_is_left_on_the_way_changes_nothing)
 		{ .picks = { "The plot" }, .typed = { { "Title", "Other", 0 } },
 			.leave = "The plot itself" },
 		{ .picks = { "The plot" }, .typed = { { "Side of a cell", "2 ft", 0 } } },
-		{ .picks = { "What" }, .typed = { { "Saw kerf", "1/4 in", 0 } },
-			.leave = "What is allowed for" },
+		{ .picks = { "Allowed" }, .typed = { { "Saw kerf", "1/4 in", 0 } },
+			.leave = "Allowed for: walls and soil" },
+		{ .picks = { "Fence" }, .typed = { { "Height", "4 ft", 0 } }, .leave = "A fence" },
+		{ .picks = { "Add a fence" }, .typed = { { "Name", "Hurdles", 0 } },
+			.leave = "A new fence" },
+		{ .picks = { "Remove a fence" } },
 		{ .picks = { "Add" } },
 		{ .picks = { "Add", "A bed" }, .typed = { { "Name", "Bay", 0 } },
 			.leave = "A new bed" },
@@ -726,7 +839,9 @@ START_TEST(what_was_rounded_is_said)
 	ck_assert_str_eq(desk.editor.message.bytes, "4 x 2 cells; 7 of them lie over two kinds of "
 		"ground or the edge, and are now what is under their middle. The plan is 8 ft x 4 ft, "
 		"was 7 ft x 3 ft. b 8.0 sq ft, was 6.0 sq ft. p 8.0 sq ft, was 6.0 sq ft. "
-		"S 0.0 sq ft, was 1.0 sq ft. l 8.0 sq ft, was 3.0 sq ft.");
+		"S 0.0 sq ft, was 1.0 sq ft. l 8.0 sq ft, was 3.0 sq ft. Fences go along the nearest "
+		"lines of the new cells. 1 gate was too narrow for them and went.");
+	fence_is(&desk.editor.plot.details.fences[0], "0,0 4,0", "");
 	answers_fini(&answers);
 	desk_close(&desk);
 }
@@ -819,17 +934,21 @@ END_TEST
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("sheets");
-	TCase *fields = suite_case(suite, "fields"), *notes = suite_case(suite, "notes");
+	TCase *fences = suite_case(suite, "fences"), *fields = suite_case(suite, "fields"), *notes = suite_case(suite, "notes");
 	TCase *legend = suite_case(suite, "legend"), *cell = suite_case(suite, "cell");
 
 	tcase_add_test(fields, a_bare_number_that_no_unit_makes_good_is_told_its_range);
-	tcase_add_loop_test(fields, a_good_value_is_set_in_one_step, 0, FENCE_HEIGHT);
-	tcase_add_loop_test(fields, a_bad_value_is_refused_in_full_and_kept_as_typed, 0, FENCE_HEIGHT);
-	tcase_add_loop_test(fields, an_emptied_field_is_unset_unless_it_is_needed, 0, FENCE_HEIGHT);
+	tcase_add_loop_test(fields, a_good_value_is_set_in_one_step, 0, ATTRIBUTES);
+	tcase_add_loop_test(fields, a_bad_value_is_refused_in_full_and_kept_as_typed, 0, ATTRIBUTES);
+	tcase_add_loop_test(fields, an_emptied_field_is_unset_unless_it_is_needed, 0, ATTRIBUTES);
 	tcase_add_test(fields, a_bare_number_is_offered_back_with_its_unit);
 	tcase_add_test(fields, unset_fields_say_their_defaults_in_the_plots_units);
 	tcase_add_test(fields, what_nobody_touched_stays_as_it_is);
-	tcase_add_loop_test(notes, notes_are_added_changed_and_removed_with_the_rest, 0, BLOCK_FENCE);
+	tcase_add_test(fields, sheets_of_what_is_allowed_for_share_out_all_of_it);
+	tcase_add_test(fences, a_fence_is_renamed_added_and_removed);
+	tcase_add_test(fences, a_new_fence_of_a_metric_plot_has_rounder_values_of_its_own);
+	tcase_add_test(fences, a_fence_needs_a_name);
+	tcase_add_loop_test(notes, notes_are_added_changed_and_removed_with_the_rest, 0, BLOCK_KINDS);
 	tcase_add_test(notes, a_note_too_long_is_refused_and_nothing_else_set);
 	tcase_add_test(notes, notes_beyond_the_first_hundred_stay_in_their_order);
 	tcase_add_test(legend, an_entry_is_added_with_a_free_letter_and_taken_in_hand);
@@ -841,7 +960,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(legend, a_removed_entry_leaves_its_cells_as_one_chooses, 0, 2);
 	tcase_add_test(legend, an_entry_without_cells_goes_without_a_question);
 	tcase_add_test(legend, an_empty_legend_offers_nothing_to_remove);
-	tcase_add_loop_test(legend, whatever_is_left_on_the_way_changes_nothing, 0, 9);
+	tcase_add_loop_test(legend, whatever_is_left_on_the_way_changes_nothing, 0, 12);
 	tcase_add_test(cell, another_cell_under_the_same_cells);
 	tcase_add_test(cell, another_cell_under_the_same_measure);
 	tcase_add_test(cell, peg_and_mark_go_with_the_old_cells);

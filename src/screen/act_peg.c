@@ -84,6 +84,7 @@ static void rectangle_end(struct editor *editor)
 	static const struct choice choices[] = {
 		{ "Fill it", NULL, act_fill }, { "Frame it", NULL, act_frame },
 		{ "Lay a straight run", NULL, act_run }, { "Mark it", NULL, act_mark },
+		{ "Fence ...", "`", act_fence },
 		{ "Take the peg out", "Esc", act_step_back },
 	};
 	struct rectangle r = editor_pegged(editor);

@@ -58,6 +58,18 @@ static const struct act table[] = {
 	{ ONE(LISTED_LIFT), "Delete", "Lift what is marked", "lift all that is marked", { NULL }, 0,
 		true, act_lift_marked },
 
+	{ ONE('`'), "`", "Fence", "fence the sides of cells", { NULL }, 0, true, act_fence },
+	{ ONE(LISTED_FENCE), "`", "Lay a fence", "lay a fence along a side", { NULL }, 0, true,
+		act_fence_lay },
+	{ ONE(LISTED_GATE), "`", "Set a gate", "set a gate in a fence", { NULL }, 0, true,
+		act_gate_set },
+	{ ONE(LISTED_LIFT_FENCE), "`", "Lift the fence", "lift a fence along a side", { NULL }, 0,
+		true, act_fence_lift },
+	{ ONE(LISTED_LIFT_GATE), "`", "Take out the gate", "take a gate out again", { NULL }, 0,
+		true, act_gate_lift },
+	{ ONE(LISTED_FENCE_PLAN), "`", "Fence the whole plan", "fence all round the plan",
+		{ NULL }, 0, true, act_fence_plan },
+
 	{ ONE(PRESS_BACKSPACE), "Backspace", "Take back", "take back the last stroke",
 		{ "take back", "take back" }, 3, true, act_take_back },
 	{ ONE('+'), "+", "Put back", "put it back again", { NULL }, 0, true, act_put_back },
@@ -132,14 +144,6 @@ static void say_looking(struct editor *editor)
 		editor_say(editor, "Looking only: rescued work waits to be taken up at the next start.");
 }
 
-static void say_nothing_does(struct editor *editor, int key)
-{
-	if (key > ' ' && key < 0x7f)
-		editor_say(editor, "%c does nothing. Press ! for all that can be done.", key);
-	else
-		editor_say(editor, "This key does nothing. Press ! for all that can be done.");
-}
-
 void acts_press(struct editor *editor, int key)
 {
 	const struct act *act = acts_find(key);
@@ -147,7 +151,7 @@ void acts_press(struct editor *editor, int key)
 	text_clear(&editor->message);
 	editor_end_drag(editor); /* a key ends what the mouse has begun */
 	if (!act)
-		say_nothing_does(editor, key);
+		editor_say(editor, "This key does nothing. Press ! for all that can be done.");
 	else if (act->writes && editor->is_looking)
 		say_looking(editor);
 	else

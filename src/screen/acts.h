@@ -61,6 +61,13 @@ void act_lift_marked(struct editor *editor, int key);
 void act_turn(struct editor *editor, int key);
 void act_flip_across(struct editor *editor, int key);
 void act_flip_down(struct editor *editor, int key);
+/* act_fence.c */
+void act_fence(struct editor *editor, int key);
+void act_fence_lay(struct editor *editor, int key);
+void act_gate_set(struct editor *editor, int key);
+void act_fence_lift(struct editor *editor, int key);
+void act_gate_lift(struct editor *editor, int key);
+void act_fence_plan(struct editor *editor, int key);
 /* act_size.c */
 void act_size(struct editor *editor, int key);
 void act_crop_to_mark(struct editor *editor, int key);

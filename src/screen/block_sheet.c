@@ -6,9 +6,14 @@
 
 static const struct value_rule note_rule = { .kind = VALUE_TEXT, .least = 1, .most = NOTE_MOST };
 
-static int attributes(const struct block *block)
+struct block_part block_whole(enum block_kind kind)
 {
-	return (int)(block_last(block->kind) - block_first(block->kind)) + 1;
+	return (struct block_part){ block_first(kind), block_last(kind), true };
+}
+
+static int attributes(const struct block_part *part)
+{
+	return (int)(part->last - part->first) + 1;
 }
 
 static int notes_shown(const struct block *block)
@@ -16,9 +21,9 @@ static int notes_shown(const struct block *block)
 	return block->notes.count < SHEET_NOTES_MOST ? (int)block->notes.count : SHEET_NOTES_MOST;
 }
 
-int block_fields(const struct block *block)
+int block_fields(const struct block *block, const struct block_part *part)
 {
-	return attributes(block) + notes_shown(block) + 1;
+	return attributes(part) + (part->has_notes ? notes_shown(block) + 1 : 0);
 }
 
 /* ---- What the fields say -------------------------------------------------------------------- */
@@ -55,12 +60,13 @@ static void notes_set(struct sheet *sheet, int first, const struct block *block)
 	}
 }
 
-void block_fields_set(struct sheet *sheet, int first, const struct block *block)
+void block_fields_set(struct sheet *sheet, int first, const struct block *block,
+	const struct block_part *part)
 {
-	int count = attributes(block);
+	int count = attributes(part);
 
 	for (int i = 0; i < count; i++) {
-		enum attribute a = block_first(block->kind) + (enum attribute)i;
+		enum attribute a = part->first + (enum attribute)i;
 		const struct attribute_row *row = attribute_row(a);
 		struct field *field = &sheet->fields[first + i];
 
@@ -70,16 +76,17 @@ void block_fields_set(struct sheet *sheet, int first, const struct block *block)
 		field->unset = unset_words(row, sheet->units);
 		sheet_type_value(sheet, first + i, block_value(block, a));
 	}
-	notes_set(sheet, first + count, block);
+	if (part->has_notes)
+		notes_set(sheet, first + count, block);
 }
 
 /* ---- What was made of them ------------------------------------------------------------------ */
 
 static bool attributes_read(const struct sheet *sheet, int first, struct block *block,
-	struct fault *fault)
+	const struct block_part *part, struct fault *fault)
 {
-	for (int i = 0; i < attributes(block); i++) {
-		enum attribute a = block_first(block->kind) + (enum attribute)i;
+	for (int i = 0; i < attributes(part); i++) {
+		enum attribute a = part->first + (enum attribute)i;
 		struct value value;
 
 		if (sheet_says(sheet, first + i, block_value(block, a)))
@@ -126,17 +133,28 @@ static bool notes_read(const struct sheet *sheet, int first, const struct block 
 	return note_read(sheet, first + shown, &(struct value){ .set = false }, out, fault);
 }
 
-bool block_fields_read(const struct sheet *sheet, int first, struct block *block,
+/* The block with its notes as the fields say them now. */
+static bool block_notes_read(const struct sheet *sheet, int first, struct block *block,
 	struct fault *fault)
 {
-	struct block filled = block_copy(block), noted = { .kind = block->kind };
-	struct notes before = filled.notes;
-	bool is_good = attributes_read(sheet, first, &filled, fault) &&
-		notes_read(sheet, first + attributes(block), block, &noted, fault);
+	struct block noted = { .kind = block->kind };
+	bool is_good = notes_read(sheet, first, block, &noted, fault);
+	struct notes before = block->notes;
 
-	filled.notes = noted.notes;
+	block->notes = noted.notes;
 	noted.notes = before;
 	block_fini(&noted);
+	return is_good;
+}
+
+bool block_fields_read(const struct sheet *sheet, int first, struct block *block,
+	const struct block_part *part, struct fault *fault)
+{
+	struct block filled = block_copy(block);
+	bool is_good = attributes_read(sheet, first, &filled, part, fault) &&
+		(!part->has_notes ||
+			block_notes_read(sheet, first + attributes(part), &filled, fault));
+
 	if (is_good) {
 		struct block old = *block;
 

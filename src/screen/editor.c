@@ -134,6 +134,7 @@ void editor_refresh(struct editor *editor)
 		editor->has_book ? &editor->book : NULL);
 	mirror = mirror_of(&editor->plot);
 	editor->faults = mirror_faults(&mirror, &editor->plot.ground);
+	editor->fences = fence_map_of(&editor->plot, &editor->arena);
 	pages_update(&editor->pages, &editor->takeoff, &editor->plot);
 }
 

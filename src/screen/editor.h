@@ -7,6 +7,7 @@
 #include "plot/lay.h"
 #include "plot/store.h"
 #include "screen/ask.h"
+#include "screen/fence_map.h"
 #include "screen/layout.h"
 #include "screen/pages.h"
 #include "screen/view.h"
@@ -38,6 +39,7 @@ struct editor {
 	struct rectangle marked; /* while is_marked: ground inside the plan */
 	struct ground carried;   /* while is_marked: what lay there, turned and flipped since; owned */
 	int frame, run;          /* the last frame's thickness and run's width: 1..SIDE_MOST cells */
+	int fence;               /* the one that was drawn in last; its number may be another's since */
 	enum drag drag;     /* of the mouse */
 	bool is_dragging;   /* the trail: what was laid since the button went down is no stroke yet */
 	bool told_outside;  /* that images fall outside the plan, since the mirror was last turned */
@@ -59,6 +61,7 @@ struct editor {
 	struct arena arena;
 	struct takeoff takeoff;
 	int64_t faults;     /* of the mirror */
+	struct fence_map fences;
 	struct pages pages;
 };
 

@@ -110,10 +110,11 @@ static bool entry_accept(struct sheet *sheet, struct fault *fault)
 {
 	struct entering *entering = sheet->owner;
 	struct block block = block_of(entering);
+	const struct block_part whole = block_whole(block.kind);
 	struct value name = { .set = false }, letter = { .set = false };
 	bool is_good = name_read(sheet, &name, fault) &&
 		sheet_read(sheet, LETTER, &letter, fault) &&
-		block_fields_read(sheet, ENTRY_BLOCK, &block, fault);
+		block_fields_read(sheet, ENTRY_BLOCK, &block, &whole, fault);
 
 	if (is_good)
 		entry_set(entering->editor, entering, letter.as.text[0],
@@ -137,10 +138,11 @@ static void field_set(struct sheet *sheet, int field, const char *label,
 static bool entry_fill(struct entering *entering, const char *title, const char *name, char letter)
 {
 	struct block block = block_of(entering);
+	const struct block_part whole = block_whole(block.kind);
 	struct sheet sheet;
 	bool is_filled;
 
-	sheet_init(&sheet, ENTRY_BLOCK + block_fields(&block));
+	sheet_init(&sheet, ENTRY_BLOCK + block_fields(&block, &whole));
 	sheet.title = title;
 	sheet.done = entering->letter ? "set all this" : "add it";
 	sheet.units = plot_units(&entering->editor->plot);
@@ -149,7 +151,7 @@ static bool entry_fill(struct entering *entering, const char *title, const char 
 	sheet.owner = entering;
 	field_set(&sheet, NAME, "Name", &name_rule, name);
 	field_set(&sheet, LETTER, "Letter", &letter_rule, (const char[]){ letter, '\0' });
-	block_fields_set(&sheet, ENTRY_BLOCK, &block);
+	block_fields_set(&sheet, ENTRY_BLOCK, &block, &whole);
 	is_filled = entering->editor->asker->fill(entering->editor->asker, &sheet);
 	sheet_fini(&sheet);
 	block_fini(&block);

@@ -81,6 +81,64 @@ static void mark_words(const struct editor *editor, struct text *out)
 		text_print(out, "! %s\n", snag->text);
 }
 
+/* Adds "left, below": those sides of the cell that one of the legs covers. */
+static void sides_add(const struct leg *legs, size_t count, struct place cell, struct text *out)
+{
+	static const char *const words[] = { "left", "above", "right", "below" };
+	int x = cell.x, y = cell.y;
+	const struct leg sides[] = {
+		{ { x, y }, { x, y + 1 } }, { { x, y }, { x + 1, y } },
+		{ { x + 1, y }, { x + 1, y + 1 } }, { { x, y + 1 }, { x + 1, y + 1 } },
+	};
+
+	for (size_t i = 0; i < sizeof sides / sizeof *sides; i++) {
+		bool is_covered = false;
+
+		for (size_t j = 0; j < count && !is_covered; j++)
+			is_covered = leg_covers(legs[j], sides[i]);
+		if (is_covered)
+			text_print(out, "%s%s", out->length ? ", " : "", words[i]);
+	}
+}
+
+/* "Fence left, below: Pickets", "Gate of 3 ft right: Pickets". */
+static void fence_words(const struct editor *editor, const struct fence *fence, struct text *out)
+{
+	struct legs legs = LEGS_EMPTY;
+	struct text sides = TEXT_EMPTY, length = TEXT_EMPTY;
+
+	fence_legs(fence, &legs);
+	sides_add(legs.items, legs.count, editor->cursor, &sides);
+	if (sides.length)
+		text_print(out, "Fence %s: %s\n", sides.bytes, fence->name);
+	for (size_t i = 0; i < fence->gate_count; i++) {
+		text_clear(&sides);
+		sides_add(&fence->gates[i], 1, editor->cursor, &sides);
+		if (!sides.length)
+			continue;
+		show_length(&length, leg_length(fence->gates[i]) * plot_cell(&editor->plot),
+			plot_units(&editor->plot));
+		text_add(out, "Gate of ");
+		add_held(out, &length);
+		text_print(out, " %s: %s\n", sides.bytes, fence->name);
+	}
+	text_fini(&sides);
+	text_fini(&length);
+	legs_fini(&legs);
+}
+
+/* Most cells have none, and a plot may have very many legs: the map tells whether to look. */
+static void fences_words(const struct editor *editor, struct text *out)
+{
+	struct place at = editor->cursor;
+	int around = fence_map_at(&editor->fences, at.x, at.y) |
+		(fence_map_at(&editor->fences, at.x - 1, at.y) & (FENCE_RIGHT | GATE_RIGHT)) |
+		(fence_map_at(&editor->fences, at.x, at.y - 1) & (FENCE_BELOW | GATE_BELOW));
+
+	for (size_t i = 0; around && i < editor->plot.details.fence_count; i++)
+		fence_words(editor, &editor->plot.details.fences[i], out);
+}
+
 void here_words(const struct editor *editor, struct text *out)
 {
 	int region = survey_region_at(&editor->takeoff.survey, editor->cursor.x, editor->cursor.y);
@@ -93,5 +151,6 @@ void here_words(const struct editor *editor, struct text *out)
 		text_add(out, ". open ground\n");
 	else
 		region_words(editor, region, out);
+	fences_words(editor, out);
 	mark_words(editor, out);
 }

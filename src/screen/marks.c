@@ -4,6 +4,8 @@ char mark_sign(enum mark mark)
 {
 	static const char signs[] = { [MARK_NONE] = ' ', [MARK_PEG] = '+', [MARK_STAMP] = '*',
 		[MARK_IMAGE] = '=', [MARK_RIM] = ':', [MARK_FAULT] = '/', [MARK_SNAG] = '!',
+		[MARK_GATE_RIGHT] = '}', [MARK_GATE_BELOW] = '~', [MARK_FENCE_CORNER] = '#',
+		[MARK_FENCE_RIGHT] = ']', [MARK_FENCE_BELOW] = '_',
 		[MARK_CENTRE] = '%', [MARK_UPRIGHT] = '|', [MARK_LEVEL] = '-' };
 
 	return signs[mark];
@@ -23,6 +25,19 @@ const struct snag *mark_snag(const struct takeoff *takeoff, int x, int y, int *f
 		}
 	}
 	return NULL;
+}
+
+enum mark mark_fence(int sides)
+{
+	if (sides & GATE_RIGHT)
+		return MARK_GATE_RIGHT;
+	if (sides & GATE_BELOW)
+		return MARK_GATE_BELOW;
+	if ((sides & FENCE_RIGHT) && (sides & FENCE_BELOW))
+		return MARK_FENCE_CORNER;
+	if (sides & FENCE_RIGHT)
+		return MARK_FENCE_RIGHT;
+	return sides & FENCE_BELOW ? MARK_FENCE_BELOW : MARK_NONE;
 }
 
 static enum mark axis_mark(const struct mirror *mirror, int x, int y)
@@ -96,7 +111,7 @@ static enum mark passing_mark(const struct editor *editor, const struct mirror *
 enum mark mark_at(const struct editor *editor, const struct mirror *mirror, int x, int y)
 {
 	enum mark passing = passing_mark(editor, mirror, x, y);
-	int from = 0;
+	int from = 0, sides = fence_map_at(&editor->fences, x, y);
 
 	if (passing != MARK_NONE)
 		return passing;
@@ -104,5 +119,5 @@ enum mark mark_at(const struct editor *editor, const struct mirror *mirror, int 
 		return MARK_FAULT;
 	if (mark_snag(&editor->takeoff, x, y, &from))
 		return MARK_SNAG;
-	return axis_mark(mirror, x, y);
+	return sides ? mark_fence(sides) : axis_mark(mirror, x, y);
 }

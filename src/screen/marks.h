@@ -12,6 +12,9 @@ enum mark {
 	MARK_RIM,    /* of what is marked */
 	MARK_FAULT,  /* differs from its image */
 	MARK_SNAG,   /* a snag's first cell */
+	MARK_GATE_RIGHT, MARK_GATE_BELOW,
+	MARK_FENCE_CORNER, /* at the right and below */
+	MARK_FENCE_RIGHT, MARK_FENCE_BELOW,
 	MARK_CENTRE, /* of the half-turn */
 	MARK_UPRIGHT, MARK_LEVEL /* the mirror's axis goes through the cell or along its far edge */
 };
@@ -21,6 +24,8 @@ enum { PEGS_MOST = 4 };
 
 /* The peg, or the corners of what is marked; returns how many. */
 int mark_pegs(const struct editor *editor, struct place pegs[PEGS_MOST]);
+/* Of sides as in screen/fence_map.h: a gate before fence. */
+enum mark mark_fence(int sides);
 /* Of a cell inside the plan; the editor is refreshed. */
 enum mark mark_at(const struct editor *editor, const struct mirror *mirror, int x, int y);
 /* The first snag from *from on at the cell, leaving out faults of the mirror; *from then stands behind

@@ -25,6 +25,13 @@ static bool is_pegged_in(const struct editor *editor, const struct grain *grain,
 	return false;
 }
 
+/* The fence along or within a block of open cells. */
+static enum mark block_fence(const struct editor *editor, const struct grain *grain, struct place first)
+{
+	return mark_fence(fence_map_among(&editor->fences, (struct rectangle){ first.x, first.y,
+		first.x + grain->across - 1, first.y + grain->down - 1 }));
+}
+
 /* In one column the letter comes first; a peg stands before it, other marks only on open ground. */
 static char single_sign(const struct editor *editor, const struct mirror *mirror, struct place first,
 	char letter)
@@ -34,8 +41,9 @@ static char single_sign(const struct editor *editor, const struct mirror *mirror
 
 	if (is_pegged_in(editor, grain, first))
 		return mark_sign(MARK_PEG);
-	if (letter == OPEN_GROUND && grain->down == 1)
-		mark = mark_at(editor, mirror, first.x, first.y);
+	if (letter == OPEN_GROUND)
+		mark = grain->down == 1 ? mark_at(editor, mirror, first.x, first.y) :
+			block_fence(editor, grain, first);
 	if (mark != MARK_NONE)
 		return mark_sign(mark);
 	return letter_shown(letter, first.x / grain->across, first.y / grain->down);

@@ -4,8 +4,6 @@
 
 #include <string.h>
 
-/* ---- The plot itself ------------------------------------------------------------------------ */
-
 _Static_assert(HEAD_TITLE == 0, "the sheet's fields are numbered like the head's attributes");
 
 /* The one value whose range hangs on the rest of the plot. */
@@ -44,9 +42,10 @@ static bool head_accept(struct sheet *sheet, struct fault *fault)
 	struct editor *editor = sheet->owner;
 	struct block *held = &editor->plot.details.head;
 	struct block head = block_copy(held);
+	const struct block_part whole = block_whole(BLOCK_HEAD);
 	struct block before;
 
-	if (!block_fields_read(sheet, 0, &head, fault) ||
+	if (!block_fields_read(sheet, 0, &head, &whole, fault) ||
 		!cell_change(editor, &head, fault)) {
 		block_fini(&head);
 		return false;
@@ -61,10 +60,11 @@ static bool head_accept(struct sheet *sheet, struct fault *fault)
 bool plot_sheet_fill(struct editor *editor)
 {
 	struct block *head = &editor->plot.details.head;
+	const struct block_part whole = block_whole(BLOCK_HEAD);
 	struct sheet sheet;
 	bool is_filled;
 
-	sheet_init(&sheet, block_fields(head));
+	sheet_init(&sheet, block_fields(head, &whole));
 	sheet.title = "The plot itself";
 	sheet.done = "set all this";
 	sheet.units = plot_units(&editor->plot);
@@ -72,34 +72,7 @@ bool plot_sheet_fill(struct editor *editor)
 	sheet.check = head_check;
 	sheet.changed = head_changed;
 	sheet.owner = editor;
-	block_fields_set(&sheet, 0, head);
-	is_filled = editor->asker->fill(editor->asker, &sheet);
-	sheet_fini(&sheet);
-	return is_filled;
-}
-
-/* ---- What is allowed for -------------------------------------------------------------------- */
-
-static bool allow_accept(struct sheet *sheet, struct fault *fault)
-{
-	struct editor *editor = sheet->owner;
-
-	return block_fields_read(sheet, 0, &editor->plot.details.allow, fault);
-}
-
-bool allow_sheet_fill(struct editor *editor)
-{
-	struct block *allow = &editor->plot.details.allow;
-	struct sheet sheet;
-	bool is_filled;
-
-	sheet_init(&sheet, block_fields(allow));
-	sheet.title = "What is allowed for";
-	sheet.done = "set all this";
-	sheet.units = plot_units(&editor->plot);
-	sheet.accept = allow_accept;
-	sheet.owner = editor;
-	block_fields_set(&sheet, 0, allow);
+	block_fields_set(&sheet, 0, head, &whole);
 	is_filled = editor->asker->fill(editor->asker, &sheet);
 	sheet_fini(&sheet);
 	return is_filled;

@@ -1,5 +1,4 @@
-/* The sheets of the plot itself and of what is allowed for in all of it. Whoever calls ends the
- * stroke. */
+/* The sheet of the plot itself. Whoever calls ends the stroke. */
 #ifndef SCREEN_PLOT_SHEET_H
 #define SCREEN_PLOT_SHEET_H
 
@@ -7,6 +6,5 @@
 
 /* False where the sheet was left; else the editor may have said what became of the ground. */
 bool plot_sheet_fill(struct editor *editor);
-bool allow_sheet_fill(struct editor *editor);
 
 #endif

@@ -1,6 +1,7 @@
 #include "screen/ruler.h"
 #include "base/show.h"
 #include "screen/draw.h"
+#include "screen/marks.h"
 #include "screen/measure.h"
 
 enum { LABEL_ROWS = 5, LABEL_COLUMNS = 10 };
@@ -64,6 +65,31 @@ static void draw_down(const struct editor *editor, const struct area *ruler, int
 	text_fini(&words);
 }
 
+/* Fence and gates on the plan's upper and left edges: as the marks of cells that lay beyond them. */
+static void draw_edge_fences(const struct editor *editor, const struct layout *layout,
+	struct place blocks)
+{
+	const struct grain *grain = view_grain(&editor->view);
+	struct place first = editor->view.first;
+
+	for (int i = 0; first.y == 0 && i < blocks.x; i++) {
+		int x = first.x + i * grain->across;
+		int sides = fence_map_among(&editor->fences,
+			(struct rectangle){ x, -1, x + grain->across - 1, -1 });
+
+		draw_character(&layout->ruler, 0, (i + 1) * grain->columns - 1,
+			mark_sign(mark_fence(sides & (FENCE_BELOW | GATE_BELOW))), LOOK_PLAIN);
+	}
+	for (int i = 0; first.x == 0 && i < blocks.y; i++) {
+		int y = first.y + i * grain->down;
+		int sides = fence_map_among(&editor->fences,
+			(struct rectangle){ -1, y, -1, y + grain->down - 1 });
+
+		draw_character(&layout->side_ruler, i, layout->side_ruler.columns - 1,
+			mark_sign(mark_fence(sides & (FENCE_RIGHT | GATE_RIGHT))), LOOK_PLAIN);
+	}
+}
+
 void ruler_draw(const struct editor *editor, const struct layout *layout)
 {
 	struct place blocks = view_blocks(&editor->view, &editor->plot.ground);
@@ -72,6 +98,7 @@ void ruler_draw(const struct editor *editor, const struct layout *layout)
 	struct measure measure = measure_of(editor);
 	struct span across = { .first = mark.x, .last = mark.x }, down = { .first = mark.y, .last = mark.y };
 
+	draw_edge_fences(editor, layout, blocks);
 	if (measure.is_shown) {
 		across = measure_draw_across(editor, &layout->ruler, &measure.across, mark.x);
 		measure_draw_down(editor, &layout->side_ruler, &measure.down, mark.y);
