@@ -208,6 +208,8 @@ START_TEST(the_size_is_typed_side_by_side_at_60_columns_too)
 	terminal_keys(at.t, "^ enter");
 	terminal_wait(at.t, "[as it is]");
 	terminal_keys(at.t, "2 space f t enter - 1 space c e l l enter enter enter");
+	terminal_wait(at.t, "2 ft of fence would go.");
+	terminal_keys(at.t, "down enter");
 	terminal_wait(at.t, "The plan is 16 ft x 7 ft now, 16 x 7 cells.");
 	terminal_keys(at.t, "backspace");
 	terminal_wait(at.t, "Taken back");
