@@ -161,6 +161,55 @@ START_TEST(in_one_column_a_cell_the_corners_stand_before_letters_and_the_rim_on_
 }
 END_TEST
 
+/* The ring is 16 by 16 cells with fence all round, a gate at the top from 6 to 9, one below from 7 to 10. */
+START_TEST(a_fence_round_the_plan_shows_on_the_rulers_and_in_the_last_cells)
+{
+	struct table at;
+	const char *row;
+
+	sit_at(&at, "ring.plot", 24, 80);
+	terminal_keys(at.t, "right x2 down x3");
+	terminal_wait(at.t, "600 mm across, 900 mm down");
+	row = terminal_row(at.t, TOP - 1) + LEFT;
+	ck_assert_int_eq(strncmp(row, "0_ _v_ _ _1.5~ ~ ~ _3_ _ _ _ _4.5", 32), 0);
+	for (int y = 0; y < 16; y++)
+		ck_assert_int_eq(terminal_cell(at.t, TOP + y, LEFT - 1).text[0], y == 3 ? '>' : ']');
+	for (int x = 0; x < 15; x++)
+		ck_assert_int_eq(mark_of(at.t, x, 15), x >= 7 && x < 10 ? '~' : '_');
+	ck_assert_int_eq(mark_of(at.t, 15, 15), '#');
+	ck_assert_int_eq(mark_of(at.t, 15, 4), ']');
+	terminal_keys(at.t, "/");
+	terminal_wait(at.t, "One column a cell");
+	ck_assert_int_eq(strncmp(terminal_row(at.t, TOP + 15) + LEFT - 1, "]_______~~~_____#", 17), 0);
+	ck_assert_int_eq(strncmp(terminal_row(at.t, TOP + 4) + LEFT - 1, "] pprrrrrrrrrrpp]", 17), 0);
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_fence_is_drawn_saved_and_taken_back)
+{
+	struct table at;
+
+	sit(&at, 24, 80);
+	terminal_keys(at.t, "down enter right x3 enter end up enter");
+	terminal_wait(at.t, "Along the rectangle, 4 ft x 1 ft:");
+	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "Lay a fence along which side?");
+	terminal_keys(at.t, "down down enter");
+	terminal_wait(at.t, "Pickets: 8 ft laid; Backspace takes it back.");
+	ck_assert_int_eq(mark_of(at.t, 2, 1), '_');
+	ck_assert_int_eq(mark_of(at.t, 11, 1), '_'); /* its image */
+	ck_assert_int_eq(mark_of(at.t, 4, 1), ' ');
+	terminal_keys(at.t, "$");
+	terminal_wait(at.t, "Saved in");
+	ck_assert(has_file(&at, "\n  run 0,0 0,8 14,8 14,0\n  run 0,2 4,2\n  run 10,2 14,2\n  gate 6,8 8,8\n"));
+	terminal_keys(at.t, "backspace");
+	terminal_wait(at.t, "Taken back");
+	terminal_until(at.t, mark_of(at.t, 2, 1) == ' ');
+	leave(&at);
+}
+END_TEST
+
 START_TEST(a_frame_and_a_run_are_asked_for_their_thickness_and_width)
 {
 	struct table at;
@@ -227,6 +276,8 @@ Suite *test_suite(void)
 	tcase_add_test(plan, the_plan_shows_what_is_marked_and_where_a_stamp_would_lie);
 	tcase_add_test(plan,
 		in_one_column_a_cell_the_corners_stand_before_letters_and_the_rim_on_open_ground);
+	tcase_add_test(plan, a_fence_round_the_plan_shows_on_the_rulers_and_in_the_last_cells);
+	tcase_add_test(plan, a_fence_is_drawn_saved_and_taken_back);
 	tcase_add_test(plan, a_frame_and_a_run_are_asked_for_their_thickness_and_width);
 	tcase_add_test(plan, a_stamp_is_in_the_file_as_it_is_on_the_plan);
 	tcase_add_test(plan, the_size_is_typed_side_by_side_at_60_columns_too);
