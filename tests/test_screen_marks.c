@@ -169,7 +169,7 @@ START_TEST(a_fence_round_the_plan_shows_on_the_rulers_and_in_the_last_cells)
 
 	sit_at(&at, "ring.plot", 24, 80);
 	terminal_keys(at.t, "right x2 down x3");
-	terminal_wait(at.t, "600 mm across, 900 mm down");
+	terminal_wait(at.t, "600 mm across, 900 mm");
 	row = terminal_row(at.t, TOP - 1) + LEFT;
 	ck_assert_int_eq(strncmp(row, "0_ _v_ _ _1.5~ ~ ~ _3_ _ _ _ _4.5", 32), 0);
 	for (int y = 0; y < 16; y++)
@@ -178,10 +178,21 @@ START_TEST(a_fence_round_the_plan_shows_on_the_rulers_and_in_the_last_cells)
 		ck_assert_int_eq(mark_of(at.t, x, 15), x >= 7 && x < 10 ? '~' : '_');
 	ck_assert_int_eq(mark_of(at.t, 15, 15), '#');
 	ck_assert_int_eq(mark_of(at.t, 15, 4), ']');
-	terminal_keys(at.t, "/");
-	terminal_wait(at.t, "One column a cell");
-	ck_assert_int_eq(strncmp(terminal_row(at.t, TOP + 15) + LEFT - 1, "]_______~~~_____#", 17), 0);
-	ck_assert_int_eq(strncmp(terminal_row(at.t, TOP + 4) + LEFT - 1, "] pprrrrrrrrrrpp]", 17), 0);
+	leave(&at);
+}
+END_TEST
+
+/* There a character stands for a cell and the one below it. */
+START_TEST(from_afar_a_fence_shows_on_open_ground_and_on_the_rulers)
+{
+	struct table at;
+
+	sit_at(&at, "ring.plot", 18, 60);
+	terminal_keys(at.t, "down x3 _");
+	terminal_wait(at.t, "A character stands for 1 x 2 cells");
+	ck_assert_int_eq(strncmp(terminal_row(at.t, TOP - 1) + LEFT, "v_____~~~_3_____", 16), 0);
+	ck_assert_int_eq(strncmp(terminal_row(at.t, TOP + 6) + LEFT - 1, "] pprrrrrrrrrrpp]", 17), 0);
+	ck_assert_int_eq(strncmp(terminal_row(at.t, TOP + 7) + LEFT - 1, "]_pppppppppppphh#", 17), 0);
 	leave(&at);
 }
 END_TEST
@@ -192,9 +203,9 @@ START_TEST(a_fence_is_drawn_saved_and_taken_back)
 
 	sit(&at, 24, 80);
 	terminal_keys(at.t, "down enter right x3 enter end up enter");
-	terminal_wait(at.t, "Along the rectangle, 4 ft x 1 ft:");
+	terminal_wait(at.t, "Along the rectangle, 4 ft");
 	terminal_keys(at.t, "enter");
-	terminal_wait(at.t, "Lay a fence along which side?");
+	terminal_wait(at.t, "All round");
 	terminal_keys(at.t, "down down enter");
 	terminal_wait(at.t, "Pickets: 8 ft laid; Backspace takes it back.");
 	ck_assert_int_eq(mark_of(at.t, 2, 1), '_');
@@ -277,6 +288,7 @@ Suite *test_suite(void)
 	tcase_add_test(plan,
 		in_one_column_a_cell_the_corners_stand_before_letters_and_the_rim_on_open_ground);
 	tcase_add_test(plan, a_fence_round_the_plan_shows_on_the_rulers_and_in_the_last_cells);
+	tcase_add_test(plan, from_afar_a_fence_shows_on_open_ground_and_on_the_rulers);
 	tcase_add_test(plan, a_fence_is_drawn_saved_and_taken_back);
 	tcase_add_test(plan, a_frame_and_a_run_are_asked_for_their_thickness_and_width);
 	tcase_add_test(plan, a_stamp_is_in_the_file_as_it_is_on_the_plan);
