@@ -2,6 +2,7 @@
 #include "support/garden.h"
 #include "support/runner.h"
 
+#include <math.h>
 #include <string.h>
 
 static struct garden garden;
@@ -45,7 +46,7 @@ START_TEST(work_begins_with_marked_services_and_ends_with_mulch)
 {
 	static const char *const order[] = { "Have services marked", "Strip the sod", "Set out", "Dig",
 		"Haul the spoil", "Lay lines and sleeves", "Tamp the formation",
-		"Lay the base", "Cut the blocks", "Lay the walls", "Line and fill the beds", "Set the edging",
+		"Lay the fabric", "Lay the base", "Cut the blocks", "Lay the walls", "Line and fill the beds", "Set the edging",
 		"Lay the surface", "Lay the lawn", "Mulch the beds" };
 
 	garden_rows(&garden, court);
@@ -143,6 +144,23 @@ START_TEST(blocks_are_cut_only_where_some_are)
 }
 END_TEST
 
+/* 6 cu ft or 300 lb: soil of 2,000 lb/cu yd fills a barrow by weight at 4.05 cu ft, compost by volume. */
+START_TEST(loose_material_goes_by_the_barrow_each_by_itself)
+{
+	garden_rectangle(&garden, 'b', 12, 6);
+	garden_count(&garden);
+	double soil = garden_item(&garden, "soil.topsoil")->order / CUBIC_FOOT;
+	double compost = garden_item(&garden, "soil.compost")->order / CUBIC_FOOT;
+	double mulch = garden_item(&garden, "mulch")->order / CUBIC_FOOT;
+
+	ck_assert_double_gt(soil, 8.1);
+	ck_assert_int_eq(need("Line and fill the beds")->barrows,
+		(int64_t)ceil(soil / (300 / (2000 / 27.0))) + (int64_t)ceil(compost / 6));
+	ck_assert_int_eq(need("Mulch the beds")->barrows, (int64_t)ceil(mulch / 6));
+	ck_assert_int_eq(need("Lay the walls")->barrows, 0);
+}
+END_TEST
+
 START_TEST(every_step_says_what_to_do_with_what)
 {
 	garden_rows(&garden, court);
@@ -170,6 +188,7 @@ Suite *test_suite(void)
 	tcase_add_test(order, an_empty_plan_has_only_what_always_comes_first);
 	tcase_add_test(order, every_item_is_taken_by_a_step);
 	tcase_add_test(order, blocks_are_cut_only_where_some_are);
+	tcase_add_test(order, loose_material_goes_by_the_barrow_each_by_itself);
 	tcase_add_test(order, every_step_says_what_to_do_with_what);
 	tcase_add_loop_test(hours, digging_and_loading_take_as_long_as_the_ground_is_heavy, 0,
 		sizeof grounds / sizeof *grounds);

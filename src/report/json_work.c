@@ -14,6 +14,7 @@ void json_work(struct text *out, const struct takeoff *takeoff)
 			cJSON_AddItemToArray(items,
 				cJSON_CreateString(takeoff->items[step->items[j]].id));
 		json_put(row, "items", items);
+		json_put(row, "barrows", json_count(step->barrows));
 		json_put(row, "hours", step->rate ? json_number(step->hours) : cJSON_CreateNull());
 		json_rows_add(&rows, row);
 	}

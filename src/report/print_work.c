@@ -26,6 +26,10 @@ static void print_quantities(const struct sheet *sheet, const struct work_step *
 		}
 		word_amount(&line, sheet, item, item->order);
 	}
+	if (step->barrows > 0) {
+		text_add(&line, "; ");
+		word_count(&line, step->barrows, "barrow load", "barrow loads");
+	}
 	text_add(&line, ".");
 	if (step->item_count > 0)
 		print_label(sheet, "Takes: ", line.bytes);

@@ -1,5 +1,6 @@
 #include "takeoff/work.h"
 #include "takeoff/takeoff.h"
+#include "takeoff/weight.h"
 
 #include <string.h>
 
@@ -176,6 +177,20 @@ static const struct plan_row rows[] = {
 };
 enum { ROWS = sizeof rows / sizeof *rows };
 
+/* Each material by itself: nobody mixes them in one barrow. */
+static int64_t barrows(const struct takeoff *takeoff, const struct work_step *step)
+{
+	int64_t sum = 0;
+
+	for (int i = 0; i < step->item_count; i++) {
+		const struct item *item = &takeoff->items[step->items[i]];
+
+		if (item->unit == UNIT_M3)
+			sum += loads_of(takeoff->allow, item->order, item_unit_weight(takeoff, item)).barrow;
+	}
+	return sum;
+}
+
 static bool is_of(const struct item *item, const char *id)
 {
 	return item->order > 0 && strncmp(item->id, id, strlen(id)) == 0;
@@ -199,6 +214,7 @@ static struct work_step step_of(const struct plan_row *row, const struct takeoff
 	for (int i = 0; i < takeoff->item_count; i++)
 		if (takes(row, &takeoff->items[i]))
 			items[step.item_count++] = i;
+	step.barrows = barrows(takeoff, &step);
 	if (row->hours) {
 		step.hours = row->hours(takeoff, &step);
 		step.rate = row->rate;

@@ -8,6 +8,8 @@
 #ifndef TAKEOFF_WORK_H
 #define TAKEOFF_WORK_H
 
+#include <stdint.h>
+
 struct arena;
 struct takeoff;
 
@@ -18,6 +20,7 @@ struct work_step {
 	const char *caution; /* NULL: none of its own */
 	const int *items;    /* what it takes: indices into the items of the takeoff */
 	int item_count;
+	int64_t barrows;     /* loads of what of it is loose; 0: nothing is */
 	double hours;        /* of one person; 0 where no rate is published */
 	const char *rate;    /* the work that the rate is for; NULL where none is published */
 };
