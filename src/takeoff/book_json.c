@@ -11,6 +11,11 @@ enum { LEVELS_MOST = 8, MONEY_MOST = 1000000, COUNT_MOST = 1000000, WORD_SHOWN =
 
 /* ---- From text to tree ------------------------------------------------------------------------ */
 
+static bool is_blank(char c)
+{
+	return c == ' ' || c == '\t' || c == '\r' || c == '\n';
+}
+
 static bool text_fail(const char *bytes, size_t length, size_t at, struct diag *d,
 	const char *expected)
 {
@@ -23,7 +28,7 @@ static bool text_fail(const char *bytes, size_t length, size_t at, struct diag *
 			start = i + 1;
 		}
 	}
-	while (end < length && end - at < WORD_SHOWN && !memchr(" \t\r\n", bytes[end], 4))
+	while (end < length && end - at < WORD_SHOWN && !is_blank(bytes[end]))
 		end++;
 	return diag_set(d, line, (int)(at - start) + 1, bytes + at, end - at, "%s", expected);
 }
@@ -61,9 +66,9 @@ static size_t fault_place(const char *bytes, size_t at)
 {
 	size_t before = at ? at - 1 : 0;
 
-	if (at == 0 || strchr(" \t\r\n[{\"", bytes[at - 1]))
+	if (at == 0 || is_blank(bytes[at - 1]) || strchr("[{\"", bytes[at - 1]))
 		return at;
-	while (before > 0 && strchr(" \t\r\n", bytes[before - 1]))
+	while (before > 0 && is_blank(bytes[before - 1]))
 		before--;
 	return before > 0 && strchr("{,", bytes[before - 1]) ? at - 1 : at;
 }
@@ -241,22 +246,27 @@ bool reading_list(struct reading *r, const cJSON *value, int most, size_t size,
 
 /* ---- Values ------------------------------------------------------------------------------------ */
 
-bool reading_text(struct reading *r, const cJSON *value, int most, const char **text)
+/* Whether a person can read all of it. */
+static bool can_be_shown(const char *bytes, size_t length)
 {
-	const char *bytes = cJSON_IsString(value) ? value->valuestring : "";
-	size_t length = strlen(bytes), step;
-	bool is_sound = length > 0;
+	size_t step;
 
 	for (size_t i = 0; i < length; i += step) {
 		uint32_t code;
 
 		step = utf8_decode(bytes + i, length - i, &code);
-		if (step == 0 || !utf8_is_text(code)) {
-			is_sound = false;
-			break;
-		}
+		if (step == 0 || !utf8_is_text(code))
+			return false;
 	}
-	if (!is_sound || utf8_count(bytes, length) > (size_t)most)
+	return length > 0;
+}
+
+bool reading_text(struct reading *r, const cJSON *value, int most, const char **text)
+{
+	const char *bytes = cJSON_IsString(value) ? value->valuestring : "";
+	size_t length = strlen(bytes);
+
+	if (!can_be_shown(bytes, length) || utf8_count(bytes, length) > (size_t)most)
 		return reading_fail(r, value, "text of 1 to %d characters that can be shown", most);
 	*text = arena_print(&r->book->arena, "%s", bytes);
 	return true;
