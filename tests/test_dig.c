@@ -91,6 +91,22 @@ START_TEST(subsoil_swells_as_published_for_its_kind)
 }
 END_TEST
 
+/* Topsoil 1.25 to 1.5 loose over bank: handbooks, quoted from memory. 12 sq ft, 3 in of each kind. */
+START_TEST(sod_and_topsoil_swell_alike_and_subsoil_by_itself)
+{
+	garden_rectangle(&garden, 'p', 4, 3);
+	plot_set(&garden.plot, 0, ALLOW_SOD, "3 in");
+	plot_set(&garden.plot, 0, ALLOW_TOPSOIL, "3 in");
+	plot_set(&garden.plot, 0, ALLOW_SWELL_TOPSOIL, "50 %");
+	plot_set(&garden.plot, 'p', PATH_BASE, "9 in");
+	plot_set(&garden.plot, 'p', PATH_SURFACE, "0 in");
+	garden_count(&garden);
+	ck_assert_double_eq_tol(work()->loose.sod / CUBIC_FOOT, 4.5, EXACT);
+	ck_assert_double_eq_tol(work()->loose.topsoil / CUBIC_FOOT, 4.5, EXACT);
+	ck_assert_double_eq_tol(work()->loose.subsoil / CUBIC_FOOT, 3.75, EXACT);
+}
+END_TEST
+
 /* A textbook's problem: 3,400 lb a cu yd in the bank, 2,700 loose, so the swell is 26 %. What is dug weighs
  * as much loose as it did in the bank. */
 START_TEST(spoil_weighs_by_its_loose_density)
@@ -183,6 +199,17 @@ START_TEST(what_has_no_depth_has_no_row)
 	garden_count(&garden);
 	ck_assert_int_eq(work()->count, 0);
 	ck_assert_ptr_null(garden_item(&garden, "spoil"));
+}
+END_TEST
+
+START_TEST(what_others_have_all_dug_has_no_row)
+{
+	garden_rectangle(&garden, 'b', 8, 4);
+	plot_set(&garden.plot, 'b', BED_INSIDE, "base");
+	plot_set(&garden.plot, 'b', BED_REACH, "3 ft");
+	garden_count(&garden);
+	ck_assert_int_eq(work()->count, 1);
+	ck_assert_int_eq(work()->rows[0].part, DIG_WALL);
 }
 END_TEST
 
@@ -404,6 +431,7 @@ Suite *test_suite(void)
 	tcase_add_test(published, a_published_strip_of_4464_sq_ft_8_in_deep_is_2976_cu_ft);
 	tcase_add_loop_test(published, subsoil_swells_as_published_for_its_kind, 0,
 		sizeof swells / sizeof *swells);
+	tcase_add_test(published, sod_and_topsoil_swell_alike_and_subsoil_by_itself);
 	tcase_add_test(published, spoil_weighs_by_its_loose_density);
 	tcase_add_checked_fixture(depths, NULL, teardown);
 	tcase_add_test(depths, each_part_is_dug_to_its_own_depth);
@@ -411,6 +439,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(depths, sod_lies_on_topsoil_and_topsoil_on_subsoil, 0,
 		sizeof layers / sizeof *layers);
 	tcase_add_test(depths, what_has_no_depth_has_no_row);
+	tcase_add_test(depths, what_others_have_all_dug_has_no_row);
 	tcase_add_test(depths, holes_dug_by_the_piece_belong_to_no_region);
 	tcase_add_checked_fixture(reuse, NULL, teardown);
 	tcase_add_test(reuse, little_topsoil_is_shared_by_the_mixes_in_proportion);

@@ -56,13 +56,11 @@ END_TEST
 
 START_TEST(no_load_more_for_a_hair_of_rounding)
 {
-	/* 2.1 cu ft, 18 times a third of a 6.3 cu ft barrow, is not exact in binary. */
-	double volume = 0;
-
-	plot_set(&plot, 0, ALLOW_BARROW_VOLUME, "6.3 cu ft");
-	for (int i = 0; i < 18; i++)
-		volume += 2.1 / 27;
-	ck_assert_int_eq(loads(volume, 500).barrow, 6);
+	/* In binary 0.1 and 0.2 make a hair more than 0.3. */
+	plot_set(&plot, 0, ALLOW_BARROW_VOLUME, "0.3 m3");
+	plot_set(&plot, 0, ALLOW_TRUCK_VOLUME, "0.1 m3");
+	ck_assert_int_eq(loads_of(&plot.details.allow, 0.1 + 0.2, 1).barrow, 1);
+	ck_assert_int_eq(loads_of(&plot.details.allow, 0.1 + 0.2, 1).truck, 3);
 }
 END_TEST
 
