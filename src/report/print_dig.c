@@ -171,7 +171,12 @@ void print_dig(const struct sheet *sheet)
 	if (block_length(takeoff->allow, ALLOW_TOPSOIL) == 0)
 		page_note(sheet->out, "No topsoil is counted: dig a test hole and set in the plot how "
 			"deep it lies there. What beds take of it need not be bought.");
-	page_note(sheet->out, "A wall's base reaches past both its faces, and stops where a path, a "
-		"fixture or another wall has its base: no ground is counted twice. In the ground: as "
-		"it lies; loose: with its swell.");
+	page_note(sheet->out, takeoff->fencing_count == 0 ?
+		"A wall's base reaches past both its faces, and stops where a path, a fixture or "
+		"another wall has its base: no ground is counted twice. In the ground: as it lies; "
+		"loose: with its swell." :
+		"A wall's base reaches past both its faces, and stops where a path, a fixture or "
+		"another wall has its base: no ground is counted twice but by post holes, which are "
+		"counted from the ground's surface down. In the ground: as it lies; loose: with its "
+		"swell.");
 }

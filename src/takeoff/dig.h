@@ -13,7 +13,8 @@
 #include "takeoff/loads.h"
 #include "takeoff/zones.h"
 
-/* As zone_part, and holes: what is dug by the piece. */
+/* As zone_part, and holes: what is dug by the piece, each from the ground's surface down, even where
+ * something else is dug there. */
 enum dig_part { DIG_PATH, DIG_WALL, DIG_INSIDE, DIG_PAD, DIG_LAWN, DIG_BED, DIG_HOLES };
 enum { DIG_PARTS = DIG_HOLES + 1 };
 
