@@ -11,6 +11,8 @@ struct cutter {
 	struct fabric fabric;
 	nm offcut, apart; /* kept on a roll; pins */
 	nm left;          /* on the roll that is begun */
+	struct fabric_row *rows; /* pieces in order, those alike that follow each other in one */
+	size_t row_count, row_capacity;
 };
 
 static int64_t ceiling(nm length, nm by)
@@ -50,12 +52,24 @@ static void cut_piece(struct cutter *cutter, nm length)
 		cutter->left = 0;
 }
 
+static void list_piece(struct cutter *cutter, nm length)
+{
+	if (cutter->row_count == 0 || cutter->rows[cutter->row_count - 1].length != length) {
+		cutter->rows = memory_grow(cutter->rows, cutter->row_count, &cutter->row_capacity,
+			sizeof *cutter->rows);
+		cutter->rows[cutter->row_count++] = (struct fabric_row){ length, 0 };
+	}
+	cutter->rows[cutter->row_count - 1].pieces++;
+}
+
 static void take_piece(struct strips_sink *sink, const struct cover_box *piece)
 {
 	struct cutter *cutter = (struct cutter *)sink;
-	bool is_upright = cutter->fabric.way.is_upright;
+	nm length = cutter->fabric.way.is_upright ? piece->bottom - piece->top :
+		piece->right - piece->left;
 
-	cut_piece(cutter, is_upright ? piece->bottom - piece->top : piece->right - piece->left);
+	list_piece(cutter, length);
+	cut_piece(cutter, length);
 	cutter->fabric.pieces++;
 	/* Both ends; the pins at the corners are those of the long edges. */
 	cutter->fabric.pins += 2 * (ceiling(cutter->fabric.width, cutter->apart) - 1);
@@ -73,19 +87,17 @@ static nm smaller(nm a, nm b)
 	return a < b ? a : b;
 }
 
-static struct fabric try_way(const struct block *allow, const struct strips *strips,
+static void try_way(struct cutter *out, const struct block *allow, const struct strips *strips,
 	struct strips_way way)
 {
-	struct cutter cutter = { .sink = { take_piece, take_edge },
+	*out = (struct cutter){ .sink = { take_piece, take_edge },
 		.offcut = block_length(allow, ALLOW_FABRIC_OFFCUT),
 		.apart = block_length(allow, ALLOW_FABRIC_PINS),
 		.fabric = { .way = way, .width = strips->width, .lap = strips->lap,
 			.roll = block_length(allow, ALLOW_FABRIC_LENGTH),
 			.end_lap = block_length(allow, ALLOW_FABRIC_END_LAP) } };
-
-	strips_lay(strips, way, &cutter.sink);
-	cutter.fabric.pins += cutter.fabric.joins * (ceiling(strips->width, cutter.apart) + 1);
-	return cutter.fabric;
+	strips_lay(strips, way, &out->sink);
+	out->fabric.pins += out->fabric.joins * (ceiling(strips->width, out->apart) + 1);
 }
 
 static bool is_less(const struct fabric *a, const struct fabric *b)
@@ -93,46 +105,24 @@ static bool is_less(const struct fabric *a, const struct fabric *b)
 	return a->rolls != b->rolls ? a->rolls < b->rolls : a->used < b->used;
 }
 
-static struct fabric best_way(const struct block *allow, const struct strips *strips)
+/* The caller frees the rows. */
+static struct cutter best_way(const struct block *allow, const struct strips *strips)
 {
-	struct fabric best = try_way(allow, strips, (struct strips_way){ false, false });
+	struct cutter best, other;
 
+	try_way(&best, allow, strips, (struct strips_way){ false, false });
 	for (int i = 1; i < 4; i++) {
-		struct fabric other = try_way(allow, strips, (struct strips_way){ i / 2, i % 2 });
+		struct fabric_row *unused;
 
-		if (is_less(&other, &best))
+		try_way(&other, allow, strips, (struct strips_way){ i / 2, i % 2 });
+		unused = other.rows;
+		if (is_less(&other.fabric, &best.fabric)) {
+			unused = best.rows;
 			best = other;
+		}
+		free(unused);
 	}
 	return best;
-}
-
-/* ---- Pieces by length -------------------------------------------------------------------------- */
-
-struct tally {
-	struct strips_sink sink; /* first */
-	bool is_upright;
-	struct fabric_row *rows;
-	size_t count, capacity;
-};
-
-/* Pieces alike often follow each other. */
-static void tally_piece(struct strips_sink *sink, const struct cover_box *piece)
-{
-	struct tally *tally = (struct tally *)sink;
-	nm length = tally->is_upright ? piece->bottom - piece->top : piece->right - piece->left;
-
-	if (tally->count == 0 || tally->rows[tally->count - 1].length != length) {
-		tally->rows = memory_grow(tally->rows, tally->count, &tally->capacity,
-			sizeof *tally->rows);
-		tally->rows[tally->count++] = (struct fabric_row){ length, 0 };
-	}
-	tally->rows[tally->count - 1].pieces++;
-}
-
-static void tally_edge(struct strips_sink *sink, nm length)
-{
-	(void)sink;
-	(void)length;
 }
 
 static int longest_first(const void *a, const void *b)
@@ -142,26 +132,22 @@ static int longest_first(const void *a, const void *b)
 	return (one->length < other->length) - (one->length > other->length);
 }
 
-static void tally_pieces(struct fabric *fabric, struct arena *arena, const struct strips *strips)
+static void list_rows(struct fabric *fabric, struct arena *arena, struct cutter *cutter)
 {
-	struct tally tally = { .sink = { tally_piece, tally_edge },
-		.is_upright = fabric->way.is_upright };
 	struct fabric_row *rows;
 	size_t joined = 0;
 
-	strips_lay(strips, fabric->way, &tally.sink);
-	qsort(tally.rows, tally.count, sizeof *tally.rows, longest_first);
-	for (size_t i = 0; i < tally.count; i++) {
-		if (joined > 0 && tally.rows[joined - 1].length == tally.rows[i].length)
-			tally.rows[joined - 1].pieces += tally.rows[i].pieces;
+	qsort(cutter->rows, cutter->row_count, sizeof *cutter->rows, longest_first);
+	for (size_t i = 0; i < cutter->row_count; i++) {
+		if (joined > 0 && cutter->rows[joined - 1].length == cutter->rows[i].length)
+			cutter->rows[joined - 1].pieces += cutter->rows[i].pieces;
 		else
-			tally.rows[joined++] = tally.rows[i];
+			cutter->rows[joined++] = cutter->rows[i];
 	}
 	rows = arena_new(arena, joined, sizeof *rows);
-	memcpy(rows, tally.rows, joined * sizeof *rows);
+	memcpy(rows, cutter->rows, joined * sizeof *rows);
 	fabric->rows = rows;
 	fabric->row_count = (int)joined;
-	free(tally.rows);
 }
 
 /* ---- The ground -------------------------------------------------------------------------------- */
@@ -193,6 +179,7 @@ void fabric_compute(struct takeoff *takeoff, struct arena *arena)
 	const struct block *allow = takeoff->allow;
 	struct cover_box *boxes = memory_new(cover->count + 1, sizeof *boxes);
 	struct strips strips = { .boxes = boxes, .width = block_length(allow, ALLOW_FABRIC_WIDTH) };
+	struct cutter best;
 	nm2 area = 0;
 
 	for (size_t i = 0; i < cover->count; i++) {
@@ -204,10 +191,12 @@ void fabric_compute(struct takeoff *takeoff, struct arena *arena)
 		area += cover_box_area(box);
 	}
 	strips.lap = smaller(block_length(allow, ALLOW_FABRIC_LAP), strips.width / 2);
-	takeoff->fabric = best_way(allow, &strips);
+	best = best_way(allow, &strips);
+	takeoff->fabric = best.fabric;
 	takeoff->fabric.area = cover_m2(area);
-	if (strips.count > 0)
-		tally_pieces(&takeoff->fabric, arena, &strips);
+	if (best.row_count > 0)
+		list_rows(&takeoff->fabric, arena, &best);
+	free(best.rows);
 	free(boxes);
 }
 

@@ -4,11 +4,13 @@
 #define LIFT_BY_PLATE (4 * NM_PER_INCH)
 #define LIFT_BY_HAND (2 * NM_PER_INCH)
 
+/* A path has a base and a surface. */
+enum { LAYERS_MOST = 2 };
+
 struct stones {
-	struct takeoff *takeoff;
-	struct arena *arena;
-	struct stone *rows;
-	size_t count, capacity;
+	const struct takeoff *takeoff;
+	struct stone *rows; /* room for all layers of all zones */
+	int count;
 };
 
 int stone_lifts(nm depth, enum tamper tamper)
@@ -36,8 +38,6 @@ static void add_row(struct stones *stones, struct stone row)
 	if (row.layer == STONE_BASE)
 		row.lifts = stone_lifts(row.depth,
 			(enum tamper)block_number(takeoff->allow, ALLOW_TAMPER));
-	stones->rows = arena_grow(stones->arena, stones->rows, stones->count, &stones->capacity,
-		sizeof *stones->rows);
 	stones->rows[stones->count++] = row;
 }
 
@@ -113,12 +113,13 @@ static void add_totals(struct takeoff *takeoff)
 
 void stone_compute(struct takeoff *takeoff, struct arena *arena)
 {
-	struct stones stones = { .takeoff = takeoff, .arena = arena };
+	size_t most = (size_t)takeoff->zones.count * LAYERS_MOST;
+	struct stones stones = { takeoff, arena_new(arena, most, sizeof *stones.rows), 0 };
 
 	for (int i = 0; i < takeoff->zones.count; i++)
 		add_zone(&stones, &takeoff->zones.list[i]);
 	takeoff->stones = stones.rows;
-	takeoff->stone_count = (int)stones.count;
+	takeoff->stone_count = stones.count;
 	add_totals(takeoff);
 }
 

@@ -1,4 +1,5 @@
 #include "takeoff/strips.h"
+#include "takeoff/marks.h"
 
 #include <stdlib.h>
 #include <string.h>
@@ -14,8 +15,7 @@ struct layer {
 	struct strips_way way;
 	struct strips_sink *sink;
 	nm edge;    /* where the first row begins, across, turned round: from its far side */
-	nm *marks;  /* where boxes begin and end along the strips, growing, no two alike */
-	int mark_count;
+	struct marks marks; /* where boxes begin and end along the strips */
 	struct span *spans; /* by first row */
 	size_t span_count;
 	int rows;
@@ -57,7 +57,7 @@ static struct cover_box piece_box(const struct layer *layer, int row, int from, 
 	nm pitch = layer->strips->width - layer->strips->lap;
 	nm near = layer->edge + row * pitch, far = near + layer->strips->width;
 	nm low = layer->way.is_turned ? -far : near, high = layer->way.is_turned ? -near : far;
-	nm start = layer->marks[from], end = layer->marks[to];
+	nm start = layer->marks.list[from], end = layer->marks.list[to];
 
 	return layer->way.is_upright ? (struct cover_box){ low, start, high, end, row } :
 		(struct cover_box){ start, low, end, high, row };
@@ -65,50 +65,15 @@ static struct cover_box piece_box(const struct layer *layer, int row, int from, 
 
 /* ---- Preparing --------------------------------------------------------------------------------- */
 
-static int compare_nm(const void *a, const void *b)
-{
-	nm one = *(const nm *)a, other = *(const nm *)b;
-
-	return (one > other) - (one < other);
-}
-
-/* Neighbours in the list mostly begin where those before them ended: not to sort them all. */
-static void mark_add(struct layer *layer, nm at, size_t *count)
-{
-	if (*count >= 2 && (layer->marks[*count - 1] == at || layer->marks[*count - 2] == at))
-		return;
-	layer->marks[(*count)++] = at;
-}
-
 static void find_marks(struct layer *layer)
 {
 	const struct strips *strips = layer->strips;
-	size_t count = 0;
 
-	layer->marks = memory_new(2 * strips->count, sizeof *layer->marks);
 	for (size_t i = 0; i < strips->count; i++) {
-		mark_add(layer, along_from(layer, &strips->boxes[i]), &count);
-		mark_add(layer, along_to(layer, &strips->boxes[i]), &count);
+		marks_add(&layer->marks, along_from(layer, &strips->boxes[i]));
+		marks_add(&layer->marks, along_to(layer, &strips->boxes[i]));
 	}
-	qsort(layer->marks, count, sizeof *layer->marks, compare_nm);
-	for (size_t i = 0; i < count; i++)
-		if (layer->mark_count == 0 || layer->marks[layer->mark_count - 1] != layer->marks[i])
-			layer->marks[layer->mark_count++] = layer->marks[i];
-}
-
-static int mark_at(const struct layer *layer, nm at)
-{
-	int low = 0, high = layer->mark_count;
-
-	while (high - low > 1) {
-		int middle = low + (high - low) / 2;
-
-		if (layer->marks[middle] <= at)
-			low = middle;
-		else
-			high = middle;
-	}
-	return low;
+	marks_number(&layer->marks);
 }
 
 static int row_at(const struct layer *layer, nm across)
@@ -120,8 +85,8 @@ static int row_at(const struct layer *layer, nm across)
 
 static struct span span_of(const struct layer *layer, const struct cover_box *box)
 {
-	return (struct span){ mark_at(layer, along_from(layer, box)),
-		mark_at(layer, along_to(layer, box)), row_at(layer, across_from(layer, box)),
+	return (struct span){ marks_find(&layer->marks, along_from(layer, box)),
+		marks_find(&layer->marks, along_to(layer, box)), row_at(layer, across_from(layer, box)),
 		row_at(layer, across_to(layer, box) - 1) };
 }
 
@@ -168,7 +133,7 @@ static void tell_pieces(const struct layer *layer, int row)
 {
 	int from = 0;
 
-	for (int i = 0; i < layer->mark_count; i++) {
+	for (int i = 0; i < layer->marks.count; i++) {
 		if (!layer->now[i] && from < i) {
 			struct cover_box piece = piece_box(layer, row, from, i);
 
@@ -182,11 +147,11 @@ static void tell_edges(const struct layer *layer)
 {
 	int from = 0;
 
-	for (int i = 0; i < layer->mark_count; i++) {
+	for (int i = 0; i < layer->marks.count; i++) {
 		bool is_edge = layer->now[i] || layer->above[i];
 
 		if (!is_edge && from < i)
-			layer->sink->edge(layer->sink, layer->marks[i] - layer->marks[from]);
+			layer->sink->edge(layer->sink, layer->marks.list[i] - layer->marks.list[from]);
 		from = is_edge ? from : i + 1;
 	}
 }
@@ -199,7 +164,7 @@ static size_t find_ground(struct layer *layer, int row, size_t next)
 
 	while (next < layer->span_count && layer->spans[next].first == row)
 		layer->open[layer->open_count++] = layer->spans[next++];
-	memset(layer->change, 0, (size_t)layer->mark_count * sizeof *layer->change);
+	memset(layer->change, 0, (size_t)layer->marks.count * sizeof *layer->change);
 	for (size_t i = 0; i < layer->open_count; i++) {
 		struct span span = layer->open[i];
 
@@ -209,7 +174,7 @@ static size_t find_ground(struct layer *layer, int row, size_t next)
 			layer->open[kept++] = span;
 	}
 	layer->open_count = kept;
-	for (int i = 0; i < layer->mark_count; i++) {
+	for (int i = 0; i < layer->marks.count; i++) {
 		boxes += layer->change[i];
 		layer->now[i] = boxes > 0;
 	}
@@ -218,7 +183,7 @@ static size_t find_ground(struct layer *layer, int row, size_t next)
 
 static void lay_rows(struct layer *layer)
 {
-	size_t next = 0, marks = (size_t)layer->mark_count;
+	size_t next = 0, marks = (size_t)layer->marks.count;
 
 	layer->open = memory_new(layer->span_count, sizeof *layer->open);
 	layer->change = memory_new(marks, sizeof *layer->change);
@@ -251,6 +216,6 @@ void strips_lay(const struct strips *strips, struct strips_way way, struct strip
 	find_marks(&layer);
 	find_spans(&layer);
 	lay_rows(&layer);
-	free(layer.marks);
+	marks_fini(&layer.marks);
 	free(layer.spans);
 }
