@@ -132,14 +132,17 @@ static const struct {
 	enum units units;
 	const char *text;
 } weights[] = {
-	{ 0, UNITS_METRIC, "0.0 kg" }, { 23.6, UNITS_METRIC, "23.6 kg" },
+	{ 0, UNITS_METRIC, "0.0 kg" }, { 0.0324, UNITS_METRIC, "32 g" },
+	{ 0.94, UNITS_METRIC, "940 g" }, { 0.96, UNITS_METRIC, "1.0 kg" },
+	{ 0.2 * 0.45359237, UNITS_IMPERIAL, "3.2 oz" }, { 0.45359237, UNITS_IMPERIAL, "1.0 lb" },
+	{ 23.6, UNITS_METRIC, "23.6 kg" },
 	{ 52 * 0.45359237, UNITS_IMPERIAL, "52.0 lb" }, { 99.94, UNITS_METRIC, "99.9 kg" },
 	{ 99.96, UNITS_METRIC, "100 kg" }, { 100.4, UNITS_METRIC, "100 kg" },
 	{ 100.5, UNITS_METRIC, "101 kg" }, { 1250 * 0.45359237, UNITS_IMPERIAL, "1,250 lb" },
 	{ 12345678, UNITS_METRIC, "12,345,678 kg" },
 };
 
-START_TEST(a_weight_from_100_on_is_whole)
+START_TEST(a_weight_is_whole_from_100_on_and_in_small_units_below_1)
 {
 	struct text t = TEXT_EMPTY;
 
@@ -247,7 +250,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(figure, a_saws_stop_is_set_in_inches_alone, 0, COUNT(stops));
 	tcase_add_test(figure, an_area_is_shown_in_square_feet_or_metres);
 	tcase_add_loop_test(figure, a_small_volume_is_shown_in_the_smaller_unit, 0, COUNT(volumes));
-	tcase_add_loop_test(figure, a_weight_from_100_on_is_whole, 0, COUNT(weights));
+	tcase_add_loop_test(figure, a_weight_is_whole_from_100_on_and_in_small_units_below_1, 0, COUNT(weights));
 	tcase_add_loop_test(figure, a_count_has_a_comma_every_three_digits, 0, COUNT(counts));
 	tcase_add_loop_test(figure, a_decimal_keeps_its_places_and_its_commas, 0, COUNT(decimals));
 	tcase_add_test(figure, a_length_shown_is_the_nearest_there_is);

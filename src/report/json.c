@@ -323,6 +323,7 @@ void report_json(struct text *out, const struct plot *plot, const struct takeoff
 	print_fills(out, takeoff);
 	json_fence(out, takeoff);
 	json_stone(out, takeoff);
+	json_stone_orders(out, takeoff);
 	json_fabric(out, takeoff);
 	json_liners(out, takeoff);
 	json_edging(out, takeoff);

@@ -7,6 +7,7 @@
 
 void json_dig(struct text *out, const struct takeoff *takeoff); /* dig_sums too */
 void json_stone(struct text *out, const struct takeoff *takeoff);
+void json_stone_orders(struct text *out, const struct takeoff *takeoff);
 /* One row, or none where no fabric is needed. */
 void json_fabric(struct text *out, const struct takeoff *takeoff);
 void json_liners(struct text *out, const struct takeoff *takeoff);

@@ -16,16 +16,6 @@ static cJSON *earth_object(const struct earth *earth)
 	return object;
 }
 
-static cJSON *loads_object(const struct loads *loads)
-{
-	cJSON *object = cJSON_CreateObject();
-
-	json_put(object, "barrow", json_count(loads->barrow));
-	json_put(object, "pickup", json_count(loads->pickup));
-	json_put(object, "truck", json_count(loads->truck));
-	return object;
-}
-
 static void print_sums(struct text *out, const struct earthwork *work)
 {
 	cJSON *object = cJSON_CreateObject();
@@ -35,7 +25,7 @@ static void print_sums(struct text *out, const struct earthwork *work)
 	json_put(object, "reused_m3", json_number(work->reused));
 	json_put(object, "spoil_m3", json_number(work->spoil));
 	json_put(object, "spoil_kg", json_number(work->spoil_weight));
-	json_put(object, "loads", loads_object(&work->loads));
+	json_put(object, "loads", json_loads(&work->loads));
 	text_add(out, ",\n  \"dig_sums\": ");
 	json_print(out, object);
 }

@@ -23,6 +23,27 @@ void json_stone(struct text *out, const struct takeoff *takeoff)
 	json_top_close(&rows);
 }
 
+void json_stone_orders(struct text *out, const struct takeoff *takeoff)
+{
+	struct json_rows rows = json_top_open(out, "stone_orders");
+
+	for (int kind = 0; kind < STONE_KINDS; kind++) {
+		const struct stone_total *total = &takeoff->stone_totals[kind];
+		cJSON *row;
+
+		if (total->order <= 0)
+			continue;
+		row = cJSON_CreateObject();
+		json_put_text(row, "item", stone_kind_word((enum stone_kind)kind));
+		json_put(row, "compacted_m3", json_number(total->compacted));
+		json_put(row, "order_m3", json_number(total->order));
+		json_put(row, "order_kg", json_number(total->weight));
+		json_put(row, "loads", json_loads(&total->loads));
+		json_rows_add(&rows, row);
+	}
+	json_top_close(&rows);
+}
+
 static cJSON *fabric_pieces(const struct fabric *fabric)
 {
 	cJSON *array = cJSON_CreateArray();

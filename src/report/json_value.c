@@ -87,6 +87,16 @@ void json_put_region(cJSON *object, const char *key, const struct takeoff *takeo
 	json_put_text(object, key, name);
 }
 
+cJSON *json_loads(const struct loads *loads)
+{
+	cJSON *object = cJSON_CreateObject();
+
+	json_put(object, "barrow", json_count(loads->barrow));
+	json_put(object, "pickup", json_count(loads->pickup));
+	json_put(object, "truck", json_count(loads->truck));
+	return object;
+}
+
 /* ---- Rows ------------------------------------------------------------------------------------- */
 
 void json_print(struct text *out, cJSON *value)

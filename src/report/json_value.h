@@ -23,6 +23,8 @@ cJSON *json_length(nm value);
 cJSON *json_lengths(const nm *list, int how_many);
 cJSON *json_size(const struct size *block);
 cJSON *json_place(struct place at);
+/* Of a barrow, a pickup, a truck. */
+cJSON *json_loads(const struct loads *loads);
 
 /* Take over value. */
 void json_put(cJSON *object, const char *key, cJSON *value);

@@ -2,8 +2,11 @@
 #include "report/words.h"
 #include "takeoff/fill.h"
 
-/* Which beds an attribute matters to; or plots that have a fence. */
-enum concern { CONCERN_NONE, CONCERN_ALL, CONCERN_RAISED, CONCERN_LEVEL, CONCERN_FENCE };
+/* Which beds an attribute matters to; or plots that have such a thing. */
+enum concern {
+	CONCERN_NONE, CONCERN_ALL, CONCERN_RAISED, CONCERN_LEVEL, CONCERN_FENCE, CONCERN_STONE,
+	CONCERN_FABRIC, CONCERN_LINER, CONCERN_EDGING, CONCERN_LAWN
+};
 
 /* Attributes that no figure rests on yet are left out. */
 static const enum concern concerns[ATTRIBUTES] = {
@@ -23,6 +26,16 @@ static const enum concern concerns[ATTRIBUTES] = {
 	[BED_REACH] = CONCERN_RAISED, [BED_FREEBOARD] = CONCERN_RAISED,
 	[BED_MULCH] = CONCERN_ALL, [BED_MIX] = CONCERN_ALL,
 	[BED_PREPARE] = CONCERN_LEVEL, [BED_AMEND] = CONCERN_LEVEL, [BED_REPLACE] = CONCERN_LEVEL,
+	[ALLOW_TAMPER] = CONCERN_STONE, [ALLOW_COMPACTION_FINES] = CONCERN_STONE,
+	[ALLOW_COMPACTION_CLEAN] = CONCERN_STONE, [ALLOW_STONE_SPARE] = CONCERN_STONE,
+	[ALLOW_DENSITY_STONE] = CONCERN_STONE, [ALLOW_FABRIC_WIDTH] = CONCERN_FABRIC,
+	[ALLOW_FABRIC_LENGTH] = CONCERN_FABRIC, [ALLOW_FABRIC_LAP] = CONCERN_FABRIC,
+	[ALLOW_FABRIC_END_LAP] = CONCERN_FABRIC, [ALLOW_FABRIC_OFFCUT] = CONCERN_FABRIC,
+	[ALLOW_FABRIC_PINS] = CONCERN_FABRIC, [ALLOW_LINER_TURN] = CONCERN_LINER,
+	[ALLOW_HELD] = CONCERN_EDGING, [ALLOW_EDGING_PIECE] = CONCERN_EDGING,
+	[ALLOW_EDGING_SPIKE] = CONCERN_EDGING, [ALLOW_TURF_SPARE] = CONCERN_LAWN,
+	[ALLOW_SEED] = CONCERN_LAWN, [BED_LINER] = CONCERN_RAISED, [PATH_STONE] = CONCERN_ALL,
+	[PATH_FABRIC] = CONCERN_ALL, [PATH_EDGING] = CONCERN_ALL,
 	[ALLOW_FROST] = CONCERN_FENCE, [ALLOW_CONCRETE_BAG] = CONCERN_FENCE,
 	[ALLOW_POST_STOCK] = CONCERN_FENCE,
 	[FENCE_HEIGHT] = CONCERN_FENCE, [FENCE_SECTION] = CONCERN_FENCE,
@@ -62,6 +75,16 @@ static bool matters(const struct sheet *sheet, const struct block *block, enum a
 		return !is_raised;
 	case CONCERN_FENCE:
 		return sheet->takeoff->fencing_count > 0;
+	case CONCERN_STONE:
+		return sheet->takeoff->stone_count > 0;
+	case CONCERN_FABRIC:
+		return sheet->takeoff->fabric.rolls > 0;
+	case CONCERN_LINER:
+		return sheet->takeoff->liner_count > 0;
+	case CONCERN_EDGING:
+		return sheet->takeoff->edging.runs > 0;
+	case CONCERN_LAWN:
+		return sheet->takeoff->lawn_count > 0;
 	}
 	return false;
 }

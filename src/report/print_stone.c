@@ -82,11 +82,12 @@ static void print_layers(const struct sheet *sheet)
 static void print_totals(const struct sheet *sheet)
 {
 	static const struct table_column columns[] = {
-		{ "In all", COLUMN_LEFT }, { "Compacted", COLUMN_RIGHT }, { "Loose", COLUMN_RIGHT },
-		{ "Order", COLUMN_RIGHT }, { "Weight", COLUMN_RIGHT },
+		{ "In all", COLUMN_LEFT }, { "Compacted", COLUMN_RIGHT }, { "Order", COLUMN_RIGHT },
+		{ "Weight", COLUMN_RIGHT }, { "Barrows", COLUMN_RIGHT },
+		{ "Trucks", COLUMN_RIGHT },
 	};
 	static const char *const names[] = { "Bases, pads", "Surface, fines", "Surface, clean" };
-	struct table table = table_start(columns, 5, 0);
+	struct table table = table_start(columns, 6, 0);
 
 	for (int kind = 0; kind < STONE_KINDS; kind++) {
 		const struct stone_total *total = &sheet->takeoff->stone_totals[kind];
@@ -95,9 +96,10 @@ static void print_totals(const struct sheet *sheet)
 			continue;
 		table_words(&table, names[kind]);
 		show_volume(table_cell(&table), total->compacted, sheet->units);
-		show_volume(table_cell(&table), total->loose, sheet->units);
 		show_volume(table_cell(&table), total->order, sheet->units);
 		show_weight(table_cell(&table), total->weight, sheet->units);
+		show_count(table_cell(&table), total->loads.barrow);
+		show_count(table_cell(&table), total->loads.truck);
 	}
 	text_add(sheet->out, "\n");
 	table_print(&table, sheet->out);

@@ -108,6 +108,7 @@ static void add_totals(struct takeoff *takeoff)
 		total->spare = total->loose * spare / 100;
 		total->order = total->loose + total->spare;
 		total->weight = total->order * density;
+		total->loads = loads_of(takeoff->allow, total->order, density);
 	}
 }
 
@@ -121,6 +122,20 @@ void stone_compute(struct takeoff *takeoff, struct arena *arena)
 	takeoff->stones = stones.rows;
 	takeoff->stone_count = stones.count;
 	add_totals(takeoff);
+}
+
+static const struct {
+	const char *id, *label;
+	enum stone_grading grading;
+} kinds[] = {
+	[STONE_KIND_BASE] = { "stone.base", "Base stone", STONE_FINES },
+	[STONE_KIND_FINES] = { "stone.surface.fines", "Stone with fines", STONE_FINES },
+	[STONE_KIND_CLEAN] = { "stone.surface.clean", "Clean stone", STONE_CLEAN },
+};
+
+const char *stone_kind_word(enum stone_kind kind)
+{
+	return kinds[kind].id;
 }
 
 /* "loose, 1.2 x compacted; 5 % spare". */
@@ -141,15 +156,6 @@ static const char *order_note(struct arena *arena, const struct takeoff *takeoff
 
 void stone_items(struct items *items, const struct takeoff *takeoff)
 {
-	static const struct {
-		const char *id, *label;
-		enum stone_grading grading;
-	} kinds[] = {
-		[STONE_KIND_BASE] = { "stone.base", "Base stone", STONE_FINES },
-		[STONE_KIND_FINES] = { "stone.surface.fines", "Stone with fines", STONE_FINES },
-		[STONE_KIND_CLEAN] = { "stone.surface.clean", "Clean stone", STONE_CLEAN },
-	};
-
 	for (int kind = 0; kind < STONE_KINDS; kind++) {
 		const struct stone_total *total = &takeoff->stone_totals[kind];
 

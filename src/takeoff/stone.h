@@ -9,6 +9,7 @@
 #define TAKEOFF_STONE_H
 
 #include "survey/survey.h"
+#include "takeoff/loads.h"
 
 struct takeoff;
 struct items;
@@ -36,6 +37,7 @@ enum { STONE_KINDS = STONE_KIND_CLEAN + 1 };
 struct stone_total {
 	double compacted, loose, spare, order; /* m3; order = loose + spare */
 	double weight;                         /* kg, of the order */
+	struct loads loads;                    /* of the order */
 };
 
 /* Fills stones and stone_totals of *takeoff, whose zones are known. */
@@ -46,6 +48,8 @@ void stone_items(struct items *items, const struct takeoff *takeoff);
  * published source. */
 int stone_lifts(nm depth, enum tamper tamper);
 enum stone_kind stone_kind_of(const struct stone *stone);
+/* "stone.base" and so on: the row of items. */
+const char *stone_kind_word(enum stone_kind kind);
 /* "path", "wall", "inside", "fixture". */
 const char *stone_place_word(enum stone_place place);
 
