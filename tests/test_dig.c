@@ -294,6 +294,7 @@ START_TEST(the_row_of_topsoil_orders_less_by_what_is_reused)
 
 	garden_to_reuse("0 in");
 	order = garden_item(&garden, "soil.topsoil")->order;
+	garden_fini(&garden);
 	garden_to_reuse("1 in");
 	topsoil = garden_item(&garden, "soil.topsoil");
 	ck_assert_double_eq_tol(topsoil->order, order - 1.25 * CUBIC_FOOT, EXACT);
