@@ -318,7 +318,7 @@ static void check_map(const struct map *map, const struct plot *plot, const stru
 	const char *what)
 {
 	struct legs legs = LEGS_EMPTY;
-	int fenced[SIDES] = { 0 }, gated[SIDES] = { 0 }, list[SIDE], sides = 0;
+	int fenced[SIDES] = { 0 }, gated[SIDES] = { 0 }, list[SIDE] = { 0 }, sides = 0;
 
 	plot_check(plot);
 	fence_legs(fence, &legs);
