@@ -600,6 +600,20 @@ START_TEST(folding_copies_one_side_over_the_others)
 }
 END_TEST
 
+START_TEST(a_fence_that_matches_stays_as_it_is_written)
+{
+	struct plot plot;
+	struct fence *fence;
+
+	yard(&plot);
+	plot_set(&plot, 0, HEAD_MIRROR, "left-right");
+	fence = fence_from(&plot, "8,0 4,0 0,0; 6,2 8,2; 2,2 0,2", "7,0 6,0; 2,0 1,0");
+	fence_fold(&plot, fence, (struct place){ 7, 0 });
+	fence_is(fence, "8,0 4,0 0,0; 6,2 8,2; 2,2 0,2", "7,0 6,0; 2,0 1,0");
+	plot_fini(&plot);
+}
+END_TEST
+
 START_TEST(a_gate_across_the_axis_stays_one_gate)
 {
 	struct plot plot;
@@ -872,6 +886,7 @@ Suite *test_suite(void)
 	tcase_add_test(sides, the_same_sides_make_the_same_runs);
 	tcase_add_test(sides, runs_that_meet_end_to_end_are_one);
 	tcase_add_loop_test(folds, folding_copies_one_side_over_the_others, 1, KINDS);
+	tcase_add_test(folds, a_fence_that_matches_stays_as_it_is_written);
 	tcase_add_test(folds, a_gate_across_the_axis_stays_one_gate);
 	tcase_add_test(ground, growing_moves_a_fence_as_it_is_written);
 	tcase_add_test(ground, cropping_cuts_legs_and_takes_gates_that_are_cut);

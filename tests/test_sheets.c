@@ -632,6 +632,7 @@ END_TEST
 
 START_TEST(sheets_of_what_is_allowed_for_share_out_all_of_it)
 {
+	struct block allow = { .kind = BLOCK_ALLOW };
 	int next = ALLOW_KERF;
 
 	for (int i = 0; i < ALLOW_SHEETS; i++) {
@@ -640,6 +641,8 @@ START_TEST(sheets_of_what_is_allowed_for_share_out_all_of_it)
 		ck_assert_int_eq(part.first, next);
 		ck_assert_int_ge(part.last, part.first);
 		ck_assert_int_eq(part.has_notes, i == 0);
+		ck_assert_int_eq(block_fields(&allow, &part),
+			(int)(part.last - part.first) + 1 + (i == 0)); /* one to add a note */
 		ck_assert_uint_lt(strlen(allow_sheet_title(i)), 44);
 		next = (int)part.last + 1;
 	}

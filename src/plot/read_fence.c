@@ -118,14 +118,10 @@ struct flaw {
 	const char *expected;
 };
 
-static bool is_before(const struct scan *a, const struct scan *b)
-{
-	return a->line < b->line || (a->line == b->line && a->at < b->at);
-}
-
+/* No line has both legs and gates, and of each kind the first fault is found. */
 static void flaw_add(struct flaw *first, const struct scan *place, const char *expected)
 {
-	if (!first->place || is_before(place, first->place))
+	if (!first->place || place->line < first->place->line)
 		*first = (struct flaw){ place, expected };
 }
 

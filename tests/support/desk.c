@@ -29,6 +29,7 @@ static int choose(struct asker *asker, const struct question *question)
 	const char *answer = answer_next(b, question->text);
 
 	b->offered[0] = '\0';
+	b->first = question->first;
 	for (int i = 0; i < question->count; i++)
 		offer(b, question->answers[i], question->notes ? question->notes[i] : NULL);
 	if (!*answer)

@@ -19,6 +19,7 @@ struct desk {
 	char *folder, *path;
 	const char *const *answers; /* those still to be given; NULL: none */
 	char asked[512];            /* the question's text or the sheet's title, last */
+	int first;                  /* the answer offered first, last */
 	char offered[2048];         /* its answers, or its fields with what stood in them, a line each */
 	char fault[512];            /* why a sheet was refused, last */
 	int pauses, repaints;
