@@ -63,10 +63,10 @@ void json_fabric(struct text *out, const struct takeoff *takeoff)
 	static const char *const edges[2][2] = { { "top", "bottom" }, { "left", "right" } };
 	const struct fabric *fabric = &takeoff->fabric;
 	struct json_rows rows = json_top_open(out, "fabric");
-	cJSON *row;
 
 	if (fabric->rolls > 0) {
-		row = cJSON_CreateObject();
+		cJSON *row = cJSON_CreateObject();
+
 		json_put_text(row, "strips", fabric->way.is_upright ? "upright" : "level");
 		json_put_text(row, "from", edges[fabric->way.is_upright][fabric->way.is_turned]);
 		json_put(row, "width_m", json_length(fabric->width));

@@ -55,7 +55,7 @@ static enum beside beside_of(const struct entry *entry)
 
 static enum beside beyond(const struct edger *edger, enum plan_side side)
 {
-	return edger->held & side ? BESIDE_HOLDS : BESIDE_OTHER;
+	return (edger->held & side) ? BESIDE_HOLDS : BESIDE_OTHER;
 }
 
 static enum beside beside(const struct edger *edger, const struct run *run)
