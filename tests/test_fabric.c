@@ -72,7 +72,7 @@ START_TEST(the_direction_that_takes_less_is_laid)
 	ck_assert_int_eq(fabric->used, 48 * NM_PER_FOOT);
 	/* Five edges with pins at 0, 3, 6, 9 and 12 ft; a pin at the middle of 8 ends. */
 	ck_assert_int_eq(fabric->pins, 5 * 5 + 8);
-	plot_fini(&garden.plot);
+	garden_fini(&garden);
 	fabric = path_of(20, 12);
 	ck_assert(fabric->way.is_upright);
 	row_is(0, 4, 12);
