@@ -239,7 +239,7 @@ void print_stone(const struct sheet *sheet)
 	}
 	print_fabric(sheet);
 	print_liners(sheet);
-	page_note(sheet->out, "Depths and volumes compacted; stone is ordered loose, with what is spare. A lift is the layer "
-		"that is spread and tamped at one time, 4 in at most, 2 in with a hand tamper. Liner: "
-		"round the inside of the walls, soil depth and what is turned under.");
+	page_note(sheet->out, "Depths and volumes compacted; stone is ordered loose, with what is "
+		"spare. A lift is the layer that is spread and tamped at one time, 4 in at most, 2 in "
+		"with a hand tamper. Liner: round the inside of the walls, soil depth and what is turned under.");
 }
