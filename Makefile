@@ -4,7 +4,7 @@
 # make clean      removes the build folder
 #
 # For developers: make sanitize, valgrind, lint, fuzz, bench, golden.
-# One test alone: make check TESTS=tests/test_length.c
+# One test alone: make check TESTS=tests/base/test_length.c
 # A variant is a build folder of its own: make B=build/clang CC=clang check
 
 B            ?= build
@@ -17,11 +17,11 @@ WERROR       ?=
 WARN := -Wall -Wextra -Wpedantic -Wconversion -Wshadow -Wstrict-prototypes -Wmissing-prototypes \
 	-Wvla -Wformat=2 -Wundef -Wcast-qual -Wwrite-strings -Wnull-dereference $(WERROR)
 
-CORE    := $(sort $(wildcard src/*/*.c))
+CORE    := $(sort $(wildcard src/*/*.c src/*/*/*.c))
 SUPPORT := $(sort $(wildcard tests/support/*.c))
 BENCH   := $(sort $(wildcard tests/bench/*.c))
 FUZZ    := $(sort $(wildcard tests/fuzz/*.c))
-TESTS   ?= $(sort $(wildcard tests/test_*.c tests/test_*.sh)) $(FUZZ)
+TESTS   ?= $(sort $(wildcard tests/*/test_*.c tests/*/test_*.sh)) $(FUZZ)
 
 objects = $(patsubst %.c,$(B)/%.o,$(1))
 program = $(patsubst %.c,$(B)/%,$(1))
@@ -72,7 +72,7 @@ $(B)/support.a: $(call objects,$(filter-out $(MAINS),$(SUPPORT)))
 	@rm -f $@
 	@$(AR) rcs $@ $^
 
-TEST_PROGRAMS := $(call program,$(filter tests/test_%.c,$(TESTS)))
+TEST_PROGRAMS := $(call program,$(filter-out $(FUZZ),$(filter %.c,$(TESTS))))
 FUZZERS       := $(patsubst tests/fuzz/%.c,$(B)/fuzzers/%,$(FUZZ))
 
 $(TEST_PROGRAMS): $(B)/%: $(B)/%.o $(B)/tests/support/runner.o
@@ -156,4 +156,4 @@ fuzzers: $(FUZZERS)
 	    $$(ls -d tests/fuzz/$$name plots 2>/dev/null) || exit 1; \
 	done
 
--include $(wildcard $(B)/src/*.d $(B)/src/*/*.d $(B)/tests/*.d $(B)/tests/*/*.d)
+-include $(wildcard $(B)/src/*.d $(B)/src/*/*.d $(B)/src/*/*/*.d $(B)/tests/*/*.d)

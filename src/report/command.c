@@ -1,8 +1,9 @@
 #include "report/command.h"
-#include "plot/store.h"
+#include "plot/history/store.h"
 #include "report/deliver.h"
-#include "report/prices.h"
-#include "report/report.h"
+#include "prices/prices.h"
+#include "report/json/json.h"
+#include "report/text/print.h"
 #include "takeoff/compute.h"
 
 #include <errno.h>

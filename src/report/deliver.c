@@ -1,5 +1,5 @@
 #include "report/deliver.h"
-#include "report/report.h"
+#include "report/words/mark.h"
 
 #include <stdio.h>
 

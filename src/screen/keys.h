@@ -1,9 +1,9 @@
-/* The keyboard: bytes and curses' codes in, keys of screen/key.h out. */
+/* The keyboard: bytes and curses' codes in, keys of editor/key.h out. */
 #ifndef SCREEN_KEYS_H
 #define SCREEN_KEYS_H
 
 #include "base/text.h"
-#include "screen/key.h"
+#include "editor/key.h"
 
 #include <stdbool.h>
 #include <wchar.h>

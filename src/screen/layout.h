@@ -3,7 +3,7 @@
 #ifndef SCREEN_LAYOUT_H
 #define SCREEN_LAYOUT_H
 
-#include <stdbool.h>
+#include "editor/view.h"
 
 enum { LEAST_ROWS = 18, LEAST_COLUMNS = 60, CELL_COLUMNS = 2 };
 
@@ -11,9 +11,6 @@ enum { LEAST_ROWS = 18, LEAST_COLUMNS = 60, CELL_COLUMNS = 2 };
 struct area {
 	int row, column, rows, columns;
 };
-
-/* Hidden, the panel leaves its columns to the plan, but for two rows below it. */
-enum panel_width { PANEL_NORMAL, PANEL_WIDE, PANEL_HIDDEN };
 
 struct layout {
 	bool is_too_small; /* under 60 x 18: nothing below is set but the screen */

@@ -3,7 +3,7 @@
 #ifndef SCREEN_MEASURE_H
 #define SCREEN_MEASURE_H
 
-#include "screen/editor.h"
+#include "editor/editor.h"
 #include "screen/layout.h"
 
 /* A bracket on a ruler, in characters from the ruler's start; both ends are in view. */

@@ -2,7 +2,7 @@
 #ifndef SCREEN_MOUSE_H
 #define SCREEN_MOUSE_H
 
-#include "screen/key.h"
+#include "editor/key.h"
 
 enum { MOUSE_BYTES = 3 };
 

@@ -1,6 +1,6 @@
 #include "screen/panel.h"
 #include "screen/draw.h"
-#include "screen/here.h"
+#include "editor/here.h"
 #include "screen/width.h"
 
 enum { TITLE_ROWS = 1, STAR_COLUMNS = 1, HERE_TITLE = 6 };

@@ -2,7 +2,7 @@
 #ifndef SCREEN_PANEL_H
 #define SCREEN_PANEL_H
 
-#include "screen/editor.h"
+#include "editor/editor.h"
 #include "screen/layout.h"
 
 /* Hidden, only what is under the cursor is drawn, below the plan. The editor is refreshed. */

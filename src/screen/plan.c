@@ -1,7 +1,7 @@
 #include "screen/plan.h"
 #include "screen/curses.h"
 #include "screen/draw.h"
-#include "screen/marks.h"
+#include "editor/marks.h"
 
 enum { DOT_EVERY = 5 };
 

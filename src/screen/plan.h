@@ -3,7 +3,7 @@
 #ifndef SCREEN_PLAN_H
 #define SCREEN_PLAN_H
 
-#include "screen/editor.h"
+#include "editor/editor.h"
 #include "screen/layout.h"
 
 /* The editor is refreshed. */

@@ -1,5 +1,5 @@
 #include "screen/pointer.h"
-#include "screen/acts.h"
+#include "editor/acts/acts.h"
 
 bool area_holds(const struct area *area, const struct point *point)
 {

@@ -2,8 +2,8 @@
 #ifndef SCREEN_POINTER_H
 #define SCREEN_POINTER_H
 
-#include "screen/editor.h"
-#include "screen/key.h"
+#include "editor/editor.h"
+#include "editor/key.h"
 #include "screen/layout.h"
 
 bool area_holds(const struct area *area, const struct point *point);

@@ -4,7 +4,7 @@
 #include "screen/draw.h"
 #include "screen/encode.h"
 #include "screen/pointer.h"
-#include "screen/seek.h"
+#include "editor/ask/seek.h"
 #include "screen/status.h"
 #include "screen/width.h"
 

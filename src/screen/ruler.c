@@ -1,7 +1,7 @@
 #include "screen/ruler.h"
 #include "base/show.h"
 #include "screen/draw.h"
-#include "screen/marks.h"
+#include "editor/marks.h"
 #include "screen/measure.h"
 
 enum { LABEL_ROWS = 5, LABEL_COLUMNS = 10 };

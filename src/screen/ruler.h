@@ -2,7 +2,7 @@
 #ifndef SCREEN_RULER_H
 #define SCREEN_RULER_H
 
-#include "screen/editor.h"
+#include "editor/editor.h"
 #include "screen/layout.h"
 
 void ruler_draw(const struct editor *editor, const struct layout *layout);

@@ -4,8 +4,8 @@
 #ifndef SCREEN_STAGE_H
 #define SCREEN_STAGE_H
 
-#include "screen/editor.h"
-#include "screen/key.h"
+#include "editor/editor.h"
+#include "editor/key.h"
 #include "screen/keys.h"
 #include "screen/layout.h"
 

@@ -1,6 +1,6 @@
 #include "screen/status.h"
 #include "base/show.h"
-#include "screen/acts.h"
+#include "editor/acts/acts.h"
 #include "screen/draw.h"
 #include "screen/width.h"
 

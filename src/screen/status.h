@@ -2,7 +2,7 @@
 #ifndef SCREEN_STATUS_H
 #define SCREEN_STATUS_H
 
-#include "screen/editor.h"
+#include "editor/editor.h"
 #include "screen/layout.h"
 
 /* File, state, what is in hand, mirror. The editor is refreshed. */

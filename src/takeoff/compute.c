@@ -1,9 +1,9 @@
 #include "takeoff/compute.h"
-#include "takeoff/cutting.h"
-#include "takeoff/fill.h"
+#include "takeoff/walls/cutting.h"
+#include "takeoff/ground/fill.h"
 #include "takeoff/items.h"
-#include "takeoff/snags.h"
-#include "takeoff/wall.h"
+#include "takeoff/common/snags.h"
+#include "takeoff/walls/wall.h"
 
 #include <limits.h>
 

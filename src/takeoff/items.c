@@ -1,6 +1,6 @@
 #include "takeoff/items.h"
-#include "takeoff/fill.h"
-#include "takeoff/item_rows.h"
+#include "takeoff/ground/fill.h"
+#include "takeoff/common/item_rows.h"
 #include "base/show.h"
 
 #include <ctype.h>

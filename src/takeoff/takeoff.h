@@ -7,15 +7,15 @@
 #define TAKEOFF_TAKEOFF_H
 
 #include "survey/outline.h"
-#include "takeoff/costs.h"
-#include "takeoff/dig.h"
-#include "takeoff/fencing.h"
-#include "takeoff/zones.h"
-#include "takeoff/edging.h"
-#include "takeoff/fabric.h"
-#include "takeoff/lawn.h"
-#include "takeoff/liner.h"
-#include "takeoff/stone.h"
+#include "takeoff/costs/costs.h"
+#include "takeoff/ground/dig.h"
+#include "takeoff/fence/fencing.h"
+#include "takeoff/ground/zones.h"
+#include "takeoff/ground/edging.h"
+#include "takeoff/ground/fabric.h"
+#include "takeoff/ground/lawn.h"
+#include "takeoff/ground/liner.h"
+#include "takeoff/ground/stone.h"
 #include "takeoff/work.h"
 
 /* ---- Walls ------------------------------------------------------------------------------------ */

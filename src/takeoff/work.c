@@ -1,6 +1,6 @@
 #include "takeoff/work.h"
 #include "takeoff/takeoff.h"
-#include "takeoff/weight.h"
+#include "takeoff/common/weight.h"
 
 #include <string.h>
 

@@ -4,13 +4,13 @@
 #include "support/fuzz.h"
 
 #include "base/memory.h"
-#include "plot/fence_lay.h"
-#include "plot/format.h"
-#include "plot/history.h"
-#include "plot/lay.h"
-#include "plot/legend.h"
-#include "plot/patch.h"
-#include "plot/resize.h"
+#include "plot/edit/fence_lay.h"
+#include "plot/format/format.h"
+#include "plot/history/history.h"
+#include "plot/edit/lay.h"
+#include "plot/edit/legend.h"
+#include "plot/edit/patch.h"
+#include "plot/edit/resize.h"
 
 #include <assert.h>
 #include <stdlib.h>

@@ -3,7 +3,7 @@
 
 #include "support/fuzz.h"
 
-#include "plot/format.h"
+#include "plot/format/format.h"
 
 #include <assert.h>
 #include <string.h>

@@ -2,7 +2,7 @@
 
 #include "support/fuzz.h"
 
-#include "takeoff/ware.h"
+#include "prices/ware.h"
 
 #include <assert.h>
 #include <math.h>

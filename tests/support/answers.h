@@ -10,7 +10,7 @@
 #ifndef SUPPORT_ANSWERS_H
 #define SUPPORT_ANSWERS_H
 
-#include "screen/ask.h"
+#include "editor/ask/ask.h"
 
 enum { ANSWERS_MOST = 8 };
 

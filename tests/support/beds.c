@@ -1,9 +1,9 @@
 #include "support/beds.h"
 
 #include "support/plots.h"
-#include "takeoff/cutting.h"
-#include "takeoff/snags.h"
-#include "takeoff/wall.h"
+#include "takeoff/walls/cutting.h"
+#include "takeoff/common/snags.h"
+#include "takeoff/walls/wall.h"
 
 #include <stdlib.h>
 #include <string.h>

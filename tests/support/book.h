@@ -3,7 +3,7 @@
 #define SUPPORT_BOOK_H
 
 #include "support/random.h"
-#include "takeoff/book.h"
+#include "prices/book.h"
 
 /* Reads the book: 'format', 'version' and 'currency' stand before the keys of `rest`, such as
  * "'goods': [ ... ]". Fails the running test where it is refused; book_fini frees it. */

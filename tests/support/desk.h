@@ -11,7 +11,7 @@
 #ifndef SUPPORT_DESK_H
 #define SUPPORT_DESK_H
 
-#include "screen/acts.h"
+#include "editor/acts/acts.h"
 
 struct desk {
 	struct asker asker; /* first */

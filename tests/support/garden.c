@@ -1,7 +1,7 @@
 #include "support/garden.h"
 #include "base/file.h"
-#include "plot/format.h"
-#include "report/prices.h"
+#include "plot/format/format.h"
+#include "prices/prices.h"
 #include "takeoff/compute.h"
 
 #include <assert.h>

@@ -1,0 +1,360 @@
+#include "editor/acts/acts.h"
+#include "base/memory.h"
+#include "base/show.h"
+#include "plot/edit/fence_lay.h"
+#include "editor/acts/choice.h"
+#include "editor/sheets/fence_sheet.h"
+
+/* ---- Along what ----------------------------------------------------------------------------- */
+
+enum place_along { ALONG_ALL, ALONG_TOP, ALONG_BOTTOM, ALONG_LEFT, ALONG_RIGHT };
+enum { PLACES = ALONG_RIGHT + 1, SIDES_MOST = 4 };
+
+/* Some of the sides of a rectangle of cells. */
+struct along {
+	struct leg legs[SIDES_MOST];
+	int count;
+};
+
+/* The rectangle that is pegged or marked, else the cell under the cursor. */
+static struct rectangle cells_meant(const struct editor *editor)
+{
+	struct place at = editor->cursor;
+
+	if (editor->is_marked)
+		return editor->marked;
+	return editor->is_pegged ? editor_pegged(editor) :
+		(struct rectangle){ at.x, at.y, at.x, at.y };
+}
+
+static struct along along_of(struct rectangle r, enum place_along place)
+{
+	const struct leg sides[SIDES_MOST] = {
+		{ { r.left, r.top }, { r.right + 1, r.top } },
+		{ { r.left, r.bottom + 1 }, { r.right + 1, r.bottom + 1 } },
+		{ { r.left, r.top }, { r.left, r.bottom + 1 } },
+		{ { r.right + 1, r.top }, { r.right + 1, r.bottom + 1 } },
+	};
+
+	if (place != ALONG_ALL)
+		return (struct along){ { sides[place - ALONG_TOP] }, 1 };
+	return (struct along){ { sides[0], sides[1], sides[2], sides[3] }, SIDES_MOST };
+}
+
+/* ---- What can be done ----------------------------------------------------------------------- */
+
+/* One thing that can be done to a fence along a leg. */
+struct fence_work {
+	const char *question;
+	bool is_new_too;     /* also with a fence that is not there yet */
+	bool is_all_too;     /* also along all sides at once */
+	/* Whether a leg of the fence is one that it can be done to. */
+	bool (*fits)(const struct fence *fence, struct leg leg);
+	struct laid (*act)(struct plot *plot, struct fence *fence, struct leg leg);
+	const char *nowhere; /* where it can be done along no side */
+	/* Says what has been done. */
+	void (*say)(struct editor *editor, const struct fence *fence, struct laid laid,
+		const struct along *along);
+	const char *nothing; /* where it changed nothing */
+};
+
+static bool any_fits(const struct fence *fence, struct leg leg)
+{
+	(void)fence, (void)leg;
+	return true;
+}
+
+static struct legs legs_of(const struct fence *fence)
+{
+	struct legs legs = LEGS_EMPTY;
+
+	fence_legs(fence, &legs);
+	legs_join(&legs);
+	return legs;
+}
+
+static bool covered_fits(const struct fence *fence, struct leg leg)
+{
+	struct legs legs = legs_of(fence);
+	bool fits = legs_cover(&legs, leg);
+
+	legs_fini(&legs);
+	return fits;
+}
+
+static bool fenced_fits(const struct fence *fence, struct leg leg)
+{
+	struct legs legs = legs_of(fence);
+	bool fits = false;
+
+	for (size_t i = 0; i < legs.count; i++)
+		fits = fits || leg_overlap(legs.items[i], leg);
+	legs_fini(&legs);
+	return fits;
+}
+
+static bool gated_fits(const struct fence *fence, struct leg leg)
+{
+	bool fits = false;
+
+	for (size_t i = 0; i < fence->gate_count; i++)
+		fits = fits || leg_overlap(fence->gates[i], leg);
+	return fits;
+}
+
+/* "Pickets: 14 ft laid." */
+static void say_length(struct editor *editor, const struct fence *fence, int64_t sides,
+	const char *done)
+{
+	struct text length = TEXT_EMPTY;
+
+	show_length(&length, sides * plot_cell(&editor->plot), plot_units(&editor->plot));
+	editor_say(editor, "%s: %s %s; Backspace takes it back.", fence->name, length.bytes, done);
+	text_fini(&length);
+}
+
+static void say_laid(struct editor *editor, const struct fence *fence, struct laid laid,
+	const struct along *along)
+{
+	(void)along;
+	say_length(editor, fence, laid.changed, "laid");
+}
+
+static void say_lifted(struct editor *editor, const struct fence *fence, struct laid laid,
+	const struct along *along)
+{
+	(void)along;
+	say_length(editor, fence, laid.changed, "lifted");
+}
+
+static void say_gate(struct editor *editor, const struct fence *fence, struct laid laid,
+	const struct along *along)
+{
+	struct text length = TEXT_EMPTY;
+
+	/* Images that overlap the gate make it longer. */
+	for (size_t i = 0; i < fence->gate_count; i++)
+		if (!length.length && leg_covers(fence->gates[i], along->legs[0]))
+			show_length(&length, leg_length(fence->gates[i]) * plot_cell(&editor->plot),
+				plot_units(&editor->plot));
+	if (laid.changed > 1)
+		editor_say(editor, "%s: %lld gates set, each %s from post to post.", fence->name,
+			(long long)laid.changed, length.bytes);
+	else
+		editor_say(editor, "%s: a gate set, %s from post to post.", fence->name,
+			length.bytes);
+	text_fini(&length);
+}
+
+static void say_gate_lifted(struct editor *editor, const struct fence *fence, struct laid laid,
+	const struct along *along)
+{
+	(void)along;
+	editor_say(editor, "%s: %lld %s taken out; the fence goes on there.", fence->name,
+		(long long)laid.changed, laid.changed == 1 ? "gate" : "gates");
+}
+
+static const struct fence_work laying = { "Lay a fence along which side?", true, true, any_fits,
+	fence_lay, "", say_laid, "It goes along there already." };
+static const struct fence_work gating = { "Set a gate in which side?", false, false, covered_fits,
+	fence_set_gate, "No fence goes all along a side here: lay one first, and set the gate in it.",
+	say_gate, "There is such a gate already." };
+static const struct fence_work lifting = { "Lift the fence along which side?", false, true, fenced_fits,
+	fence_lift, "No fence goes along here.", say_lifted, "No fence goes along there." };
+static const struct fence_work ungating = { "Take out the gate of which side?", false, true, gated_fits,
+	fence_lift_gate, "There is no gate here.", say_gate_lifted, "There is no gate there." };
+
+/* ---- Which side, which fence ---------------------------------------------------------------- */
+
+static bool fits_some(const struct fence_work *work, const struct fence *fence,
+	const struct along *along)
+{
+	for (int i = 0; i < along->count; i++)
+		if (work->fits(fence, along->legs[i]))
+			return true;
+	return false;
+}
+
+/* Whether it can be done along there at all. */
+static bool is_possible(const struct editor *editor, const struct fence_work *work,
+	enum place_along place, const struct along *along)
+{
+	if (place == ALONG_ALL && !work->is_all_too)
+		return false;
+	if (work->is_new_too)
+		return true;
+	for (size_t i = 0; i < editor->plot.details.fence_count; i++)
+		if (fits_some(work, &editor->plot.details.fences[i], along))
+			return true;
+	return false;
+}
+
+static void length_note(const struct editor *editor, const struct along *along, struct text *out)
+{
+	int sides = 0;
+
+	for (int i = 0; i < along->count; i++)
+		sides += leg_length(along->legs[i]);
+	show_length(out, sides * plot_cell(&editor->plot), plot_units(&editor->plot));
+}
+
+/* Asks along which side; where only one will do there is no question. False, having said why, where none
+ * does; or where the question was left. */
+static bool along_ask(struct editor *editor, const struct fence_work *work, struct along *chosen)
+{
+	static const char *const names[PLACES] = { "All round", "Top", "Bottom", "Left", "Right" };
+	const char *answers[PLACES], *notes[PLACES];
+	struct question question = { .text = work->question, .answers = answers, .notes = notes };
+	struct along along[PLACES];
+	struct text lengths[PLACES] = { TEXT_EMPTY };
+	int answer = 0, singles = 0;
+
+	for (enum place_along place = ALONG_ALL; place <= ALONG_RIGHT; place++) {
+		struct along here = along_of(cells_meant(editor), place);
+
+		if (!is_possible(editor, work, place, &here))
+			continue;
+		length_note(editor, &here, &lengths[question.count]);
+		answers[question.count] = names[place];
+		notes[question.count] = lengths[question.count].bytes;
+		along[question.count++] = here;
+		singles += place != ALONG_ALL;
+	}
+	if (question.count == 0)
+		editor_say(editor, "%s", work->nowhere);
+	if (singles > 1)
+		answer = editor->asker->choose(editor->asker, &question);
+	for (int i = 0; i < PLACES; i++)
+		text_fini(&lengths[i]);
+	if (question.count == 0 || answer == ANSWER_NONE)
+		return false;
+	*chosen = along[singles > 1 ? answer : question.count - 1];
+	return true;
+}
+
+/* Asks which of the fences that fit; *fence is NULL where it shall be a new one. False where the question
+ * was left. */
+static bool fence_ask(struct editor *editor, const struct fence_work *work, const struct along *along,
+	struct fence **fence)
+{
+	struct details *details = &editor->plot.details;
+	struct arena arena = ARENA_EMPTY;
+	const char **answers = arena_new(&arena, details->fence_count + 1, sizeof *answers);
+	int *fences = arena_new(&arena, details->fence_count + 1, sizeof *fences);
+	struct question question = { .text = "Which fence?", .answers = answers };
+	int answer = 0;
+
+	for (size_t i = 0; i < details->fence_count; i++) {
+		if (!fits_some(work, &details->fences[i], along))
+			continue;
+		if ((int)i == editor->fence)
+			question.first = question.count;
+		fences[question.count] = (int)i;
+		answers[question.count++] = details->fences[i].name;
+	}
+	fences[question.count] = ANSWER_NONE;
+	if (question.count > 1) {
+		answers[question.count] = "A new fence";
+		question.count += work->is_new_too;
+		answer = editor->asker->choose(editor->asker, &question);
+	}
+	if (answer != ANSWER_NONE && fences[answer] != ANSWER_NONE)
+		editor->fence = fences[answer];
+	*fence = answer == ANSWER_NONE || fences[answer] == ANSWER_NONE ? NULL :
+		&details->fences[fences[answer]];
+	arena_clear(&arena);
+	return answer != ANSWER_NONE;
+}
+
+/* The first fence comes by itself, a further one by its sheet. NULL where that was left. */
+static struct fence *fence_new(struct editor *editor)
+{
+	struct details *details = &editor->plot.details;
+
+	if (details->fence_count == 0)
+		return fence_sheet_begin(editor);
+	return fence_sheet_add(editor) ? &details->fences[details->fence_count - 1] : NULL;
+}
+
+/* ---- Doing it ------------------------------------------------------------------------------- */
+
+static void along_do(struct editor *editor, const struct fence_work *work, const struct along *along)
+{
+	struct fence *fence;
+	struct laid laid = { 0, false };
+
+	if (!fence_ask(editor, work, along, &fence) || (!fence && !(fence = fence_new(editor))))
+		return;
+	for (int i = 0; i < along->count; i++) {
+		struct laid part = work->act(&editor->plot, fence, along->legs[i]);
+
+		laid.changed += part.changed;
+		laid.outside = laid.outside || part.outside;
+	}
+	editor->is_pegged = false;
+	if (laid.changed)
+		work->say(editor, fence, laid, along);
+	act_lay_end(editor, laid, work->nothing);
+}
+
+static void work_do(struct editor *editor, const struct fence_work *work)
+{
+	struct along along;
+
+	if (along_ask(editor, work, &along))
+		along_do(editor, work, &along);
+}
+
+void act_fence_lay(struct editor *editor, int key)
+{
+	(void)key;
+	work_do(editor, &laying);
+}
+
+void act_gate_set(struct editor *editor, int key)
+{
+	(void)key;
+	work_do(editor, &gating);
+}
+
+void act_fence_lift(struct editor *editor, int key)
+{
+	(void)key;
+	work_do(editor, &lifting);
+}
+
+void act_gate_lift(struct editor *editor, int key)
+{
+	(void)key;
+	work_do(editor, &ungating);
+}
+
+void act_fence_plan(struct editor *editor, int key)
+{
+	const struct ground *ground = &editor->plot.ground;
+	const struct rectangle all = { 0, 0, ground->columns - 1, ground->rows - 1 };
+	struct along along = along_of(all, ALONG_ALL);
+
+	(void)key;
+	along_do(editor, &laying, &along);
+}
+
+void act_fence(struct editor *editor, int key)
+{
+	static const struct choice choices[] = {
+		{ "Lay a fence", NULL, act_fence_lay }, { "Set a gate", NULL, act_gate_set },
+		{ "Lift the fence", NULL, act_fence_lift },
+		{ "Take out the gate", NULL, act_gate_lift },
+		{ "Fence the whole plan", NULL, act_fence_plan },
+	};
+	struct rectangle r = cells_meant(editor);
+	struct text words = TEXT_EMPTY;
+
+	(void)key;
+	text_add(&words, editor->is_marked ? "Along what is marked, " : editor->is_pegged ?
+		"Along the rectangle, " : "Along this cell, ");
+	editor_name_size(editor, r.right - r.left + 1, r.bottom - r.top + 1, &words);
+	text_add(&words, ":");
+	choice_ask(editor, words.bytes, choices, sizeof choices / sizeof *choices);
+	text_fini(&words);
+}

@@ -1,0 +1,121 @@
+#include "editor/acts/acts.h"
+#include "base/memory.h"
+#include "editor/sheets/allow_sheet.h"
+#include "editor/sheets/entry_sheet.h"
+#include "editor/sheets/fence_sheet.h"
+#include "editor/sheets/plot_sheet.h"
+
+/* What an answer stands for; `which` of those there are several of. */
+struct row {
+	enum { ROW_PLOT, ROW_ALLOW, ROW_ENTRY, ROW_FENCE, ROW_ADD_ENTRY, ROW_REMOVE_ENTRY, ROW_ADD_FENCE,
+		ROW_REMOVE_FENCE } kind;
+	int which;
+};
+
+/* Rows beside those of entries and fences. */
+enum { ROWS_AROUND = 1 + ALLOW_SHEETS + 4 };
+
+struct list {
+	struct arena arena;
+	struct question question;
+	const char **answers, **notes;
+	struct row *rows;
+};
+
+static void list_add(struct list *list, struct row row, const char *answer, const char *note)
+{
+	int at = list->question.count++;
+
+	list->rows[at] = row;
+	list->answers[at] = answer;
+	list->notes[at] = note;
+}
+
+static void entries_add(struct list *list, const struct editor *editor)
+{
+	const struct details *details = &editor->plot.details;
+
+	for (size_t i = 0; i < details->legend_count; i++) {
+		const struct entry *entry = &details->legend[i];
+
+		if (entry->letter == editor->hand)
+			list->question.first = list->question.count;
+		list_add(list, (struct row){ ROW_ENTRY, (int)i },
+			arena_print(&list->arena, "%c %s", entry->letter, entry->name),
+			class_word(entry->class));
+	}
+}
+
+static void list_fill(struct list *list, const struct editor *editor)
+{
+	const struct details *details = &editor->plot.details;
+	const char *legend = "legend", *fence = block_keyword(BLOCK_FENCE);
+
+	list_add(list, (struct row){ ROW_PLOT, 0 }, "The plot itself", "");
+	for (int i = 0; i < ALLOW_SHEETS; i++)
+		list_add(list, (struct row){ ROW_ALLOW, i }, allow_sheet_title(i), "");
+	entries_add(list, editor);
+	for (size_t i = 0; i < details->fence_count; i++)
+		list_add(list, (struct row){ ROW_FENCE, (int)i }, details->fences[i].name, fence);
+	list_add(list, (struct row){ ROW_ADD_ENTRY, 0 }, "Add an entry", legend);
+	if (details->legend_count)
+		list_add(list, (struct row){ ROW_REMOVE_ENTRY, 0 }, "Remove an entry", legend);
+	list_add(list, (struct row){ ROW_ADD_FENCE, 0 }, "Add a fence", fence);
+	if (details->fence_count)
+		list_add(list, (struct row){ ROW_REMOVE_FENCE, 0 }, "Remove a fence", fence);
+}
+
+/* False where the question was left. */
+static bool sheet_ask(struct editor *editor, struct row *row)
+{
+	struct list list = { .arena = ARENA_EMPTY, .question.text = "Which sheet?" };
+	size_t most = editor->plot.details.legend_count + editor->plot.details.fence_count +
+		ROWS_AROUND;
+	int answer;
+
+	list.question.answers = list.answers = arena_new(&list.arena, most, sizeof *list.answers);
+	list.question.notes = list.notes = arena_new(&list.arena, most, sizeof *list.notes);
+	list.rows = arena_new(&list.arena, most, sizeof *list.rows);
+	list_fill(&list, editor);
+	answer = editor->asker->choose(editor->asker, &list.question);
+	if (answer != ANSWER_NONE)
+		*row = list.rows[answer];
+	arena_clear(&list.arena);
+	return answer != ANSWER_NONE;
+}
+
+static bool sheet_fill(struct editor *editor, struct row row)
+{
+	switch (row.kind) {
+	case ROW_PLOT:
+		return plot_sheet_fill(editor);
+	case ROW_ALLOW:
+		return allow_sheet_fill(editor, row.which);
+	case ROW_ENTRY:
+		return entry_sheet_change(editor, editor->plot.details.legend[row.which].letter);
+	case ROW_FENCE:
+		return fence_sheet_change(editor, row.which);
+	case ROW_ADD_ENTRY:
+		return entry_sheet_add(editor);
+	case ROW_REMOVE_ENTRY:
+		return entry_sheet_remove(editor);
+	case ROW_ADD_FENCE:
+		return fence_sheet_add(editor);
+	case ROW_REMOVE_FENCE:
+		return fence_sheet_remove(editor);
+	}
+	return false;
+}
+
+void act_sheets(struct editor *editor, int key)
+{
+	struct row row;
+
+	(void)key;
+	if (!sheet_ask(editor, &row) || !sheet_fill(editor, row))
+		return;
+	if (!editor_stroke(editor))
+		editor_say(editor, "Nothing was changed.");
+	else if (!editor->message.length)
+		editor_say(editor, "Set; Backspace takes it back.");
+}

@@ -1,0 +1,30 @@
+/* How acts ask people: questions with words to pick, and sheets to fill in. The screen answers from the
+ * keyboard; tests answer from what they wrote down beforehand. */
+#ifndef EDITOR_ASK_ASK_H
+#define EDITOR_ASK_ASK_H
+
+#include "editor/ask/sheet.h"
+
+struct question {
+	const char *text;           /* one sentence or more */
+	const char *const *answers; /* words to pick, `count` of them */
+	const char *const *notes;   /* beside each answer, such as its key; NULL: none */
+	const char *const *also;    /* other words that find each answer when typed; NULL: none */
+	int count;
+	int first;                  /* the answer offered first */
+};
+
+enum { ANSWER_NONE = -1 };
+
+struct asker {
+	/* The index of the answer picked, ANSWER_NONE where the question was left. */
+	int (*choose)(struct asker *asker, const struct question *question);
+	/* Fills the sheet in until its accept takes it (true) or it is left (false). */
+	bool (*fill)(struct asker *asker, struct sheet *sheet);
+	/* Stops the program until the shell continues it. */
+	void (*pause)(struct asker *asker);
+	/* Draws all of the screen afresh. */
+	void (*repaint)(struct asker *asker);
+};
+
+#endif

@@ -1,0 +1,166 @@
+#include "editor/ask/block_sheet.h"
+#include "base/memory.h"
+#include "plot/plot.h"
+
+#include <stdlib.h>
+
+static const struct value_rule note_rule = { .kind = VALUE_TEXT, .least = 1, .most = NOTE_MOST };
+
+struct block_part block_whole(enum block_kind kind)
+{
+	return (struct block_part){ block_first(kind), block_last(kind), true };
+}
+
+static int attributes(const struct block_part *part)
+{
+	return (int)(part->last - part->first) + 1;
+}
+
+static int notes_shown(const struct block *block)
+{
+	return block->notes.count < SHEET_NOTES_MOST ? (int)block->notes.count : SHEET_NOTES_MOST;
+}
+
+int block_fields(const struct block *block, const struct block_part *part)
+{
+	return attributes(part) + (part->has_notes ? notes_shown(block) + 1 : 0);
+}
+
+/* ---- What the fields say -------------------------------------------------------------------- */
+
+static char *unset_words(const struct attribute_row *row, enum units units)
+{
+	struct text words = TEXT_EMPTY;
+
+	if (row->derived)
+		text_add(&words, row->derived);
+	else if (row->preset.set)
+		value_write(&words, &row->rule, &row->preset, units);
+	return words.bytes;
+}
+
+static struct value note_value(const struct block *block, int note)
+{
+	if ((size_t)note >= block->notes.count)
+		return (struct value){ .set = false };
+	return (struct value){ .set = true, .as.text = block->notes.texts[note] };
+}
+
+static void notes_set(struct sheet *sheet, int first, const struct block *block)
+{
+	int shown = notes_shown(block);
+
+	for (int i = 0; i <= shown; i++) {
+		struct value note = note_value(block, i);
+
+		sheet->fields[first + i].label = i < shown ? "Note" : "Add a note";
+		sheet->fields[first + i].rule = &note_rule;
+		if (i < shown)
+			sheet_type_value(sheet, first + i, &note);
+	}
+}
+
+void block_fields_set(struct sheet *sheet, int first, const struct block *block,
+	const struct block_part *part)
+{
+	int count = attributes(part);
+
+	for (int i = 0; i < count; i++) {
+		enum attribute a = part->first + (enum attribute)i;
+		const struct attribute_row *row = attribute_row(a);
+		struct field *field = &sheet->fields[first + i];
+
+		field->label = row->label;
+		field->rule = &row->rule;
+		field->required = row->required;
+		field->unset = unset_words(row, sheet->units);
+		sheet_type_value(sheet, first + i, block_value(block, a));
+	}
+	if (part->has_notes)
+		notes_set(sheet, first + count, block);
+}
+
+/* ---- What was made of them ------------------------------------------------------------------ */
+
+static bool attributes_read(const struct sheet *sheet, int first, struct block *block,
+	const struct block_part *part, struct fault *fault)
+{
+	for (int i = 0; i < attributes(part); i++) {
+		enum attribute a = part->first + (enum attribute)i;
+		struct value value;
+
+		if (sheet_says(sheet, first + i, block_value(block, a)))
+			continue;
+		if (!sheet_read(sheet, first + i, &value, fault))
+			return false;
+		block_set(block, a, value);
+	}
+	return true;
+}
+
+/* Adds what a note's field says now; nothing where it was emptied. */
+static bool note_read(const struct sheet *sheet, int field, const struct value *was,
+	struct block *out, struct fault *fault)
+{
+	struct value note;
+
+	if (was->set && sheet_says(sheet, field, was)) {
+		block_add_note(out, memory_string(was->as.text));
+		return true;
+	}
+	if (!sheet_read(sheet, field, &note, fault))
+		return false;
+	if (note.set)
+		block_add_note(out, memory_string(note.as.text));
+	value_fini(VALUE_TEXT, &note);
+	return true;
+}
+
+/* All notes anew, into a block that has none. */
+static bool notes_read(const struct sheet *sheet, int first, const struct block *block,
+	struct block *out, struct fault *fault)
+{
+	int shown = notes_shown(block);
+
+	for (int i = 0; i < shown; i++) {
+		struct value was = note_value(block, i);
+
+		if (!note_read(sheet, first + i, &was, out, fault))
+			return false;
+	}
+	for (size_t i = (size_t)shown; i < block->notes.count; i++)
+		block_add_note(out, memory_string(block->notes.texts[i]));
+	return note_read(sheet, first + shown, &(struct value){ .set = false }, out, fault);
+}
+
+/* The block with its notes as the fields say them now. */
+static bool block_notes_read(const struct sheet *sheet, int first, struct block *block,
+	struct fault *fault)
+{
+	struct block noted = { .kind = block->kind };
+	bool is_good = notes_read(sheet, first, block, &noted, fault);
+	struct notes before = block->notes;
+
+	block->notes = noted.notes;
+	noted.notes = before;
+	block_fini(&noted);
+	return is_good;
+}
+
+bool block_fields_read(const struct sheet *sheet, int first, struct block *block,
+	const struct block_part *part, struct fault *fault)
+{
+	struct block filled = block_copy(block);
+	bool is_good = attributes_read(sheet, first, &filled, part, fault) &&
+		(!part->has_notes ||
+			block_notes_read(sheet, first + attributes(part), &filled, fault));
+
+	if (is_good) {
+		struct block old = *block;
+
+		*block = filled;
+		filled = old;
+	}
+	block_fini(&filled);
+	return is_good;
+}

@@ -1,0 +1,255 @@
+#include "editor/editor.h"
+#include "base/show.h"
+#include "plot/edit/patch.h"
+#include "prices/prices.h"
+#include "takeoff/compute.h"
+
+#include <stdarg.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+enum { NOWHERE = -1 };
+
+void editor_init(struct editor *editor, struct asker *asker, const char *path)
+{
+	const char *slash;
+
+	*editor = (struct editor){ .asker = asker, .step = 1, .hand = OPEN_GROUND,
+		.frame = 1, .run = 1 };
+	store_open(&editor->store, path);
+	editor->is_looking = editor->store.access == STORE_LOOKS;
+	slash = strrchr(editor->store.path, '/');
+	editor->name = slash ? slash + 1 : editor->store.path;
+	plot_init(&editor->plot);
+}
+
+static void book_close(struct editor *editor)
+{
+	free(editor->book_name);
+	editor->book_name = NULL;
+	if (editor->has_book)
+		book_fini(&editor->book);
+	editor->has_book = false;
+}
+
+void editor_fini(struct editor *editor)
+{
+	pages_fini(&editor->pages);
+	arena_clear(&editor->arena);
+	book_close(editor);
+	text_fini(&editor->message);
+	history_free(editor->history);
+	editor_drop_mark(editor);
+	plot_fini(&editor->plot);
+	store_close(&editor->store);
+}
+
+void editor_take(struct editor *editor, struct plot *plot, bool is_saved)
+{
+	plot_fini(&editor->plot);
+	editor->plot = *plot;
+	plot_init(plot);
+	history_free(editor->history);
+	editor->history = history_new(&editor->plot);
+	editor->position = 0;
+	editor->saved_position = is_saved ? 0 : NOWHERE;
+	editor->cursor = (struct place){ 0, 0 };
+	editor->is_pegged = editor->is_trailing = editor->told_outside = false;
+	editor_drop_mark(editor);
+	editor->hand = editor->plot.details.legend_count ? editor->plot.details.legend[0].letter :
+		OPEN_GROUND;
+	pages_fini(&editor->pages);
+	editor->is_stale = true;
+}
+
+enum state editor_state(const struct editor *editor)
+{
+	if (editor->is_marked)
+		return STATE_MARKED;
+	if (editor->is_pegged)
+		return STATE_PEGGED;
+	return editor->is_trailing ? STATE_TRAIL : STATE_REST;
+}
+
+bool editor_is_saved(const struct editor *editor)
+{
+	return editor->position == editor->saved_position && !editor->is_dragging;
+}
+
+void editor_mark(struct editor *editor)
+{
+	editor_drop_mark(editor);
+	editor->marked = editor_pegged(editor);
+	editor->carried = patch_of(&editor->plot, editor->marked);
+	editor->is_pegged = editor->is_trailing = false;
+	editor->is_marked = true;
+}
+
+void editor_drop_mark(struct editor *editor)
+{
+	if (editor->is_marked)
+		ground_fini(&editor->carried);
+	editor->is_marked = false;
+}
+
+struct rectangle editor_pegged(const struct editor *editor)
+{
+	return rectangle_between(editor->peg.x, editor->peg.y, editor->cursor.x, editor->cursor.y);
+}
+
+/* Reads the price book where the plot names another than before. What cannot be read is told once, and
+ * quantities come out without it. */
+static void book_refresh(struct editor *editor)
+{
+	const struct value *named = block_value(&editor->plot.details.head, HEAD_PRICES);
+	const char *before = editor->book_name;
+	struct text message = TEXT_EMPTY;
+	char *path;
+
+	if (named->set ? before && strcmp(named->as.text, before) == 0 : !before)
+		return;
+	book_close(editor);
+	if (!named->set)
+		return;
+	editor->book_name = memory_string(named->as.text);
+	path = prices_path(&editor->plot, editor->store.path);
+	editor->has_book = prices_read(path, &editor->book, &message);
+	if (!editor->has_book)
+		editor_say(editor, "No prices: %s", message.bytes);
+	free(path);
+	text_fini(&message);
+}
+
+void editor_refresh(struct editor *editor)
+{
+	struct mirror mirror;
+
+	if (!editor->is_stale)
+		return;
+	editor->is_stale = false;
+	arena_clear(&editor->arena);
+	book_refresh(editor);
+	takeoff_compute(&editor->takeoff, &editor->arena, &editor->plot,
+		editor->has_book ? &editor->book : NULL);
+	mirror = mirror_of(&editor->plot);
+	editor->faults = mirror_faults(&mirror, &editor->plot.ground);
+	editor->fences = fence_map_of(&editor->plot, &editor->arena);
+	pages_update(&editor->pages, &editor->takeoff, &editor->plot);
+}
+
+void editor_rescue(struct editor *editor)
+{
+	struct file_error error;
+
+	editor_end_drag(editor);
+	editor->strokes = 0;
+	if (!editor->has_begun || editor_is_saved(editor))
+		return;
+	if (!store_rescue(&editor->store, &editor->plot, &error))
+		editor_say(editor, "No rescue file: %s.", error.sentence);
+}
+
+bool editor_stroke(struct editor *editor)
+{
+	if (!history_record(editor->history, &editor->plot))
+		return false;
+	if (editor->saved_position > editor->position)
+		editor->saved_position = NOWHERE;
+	editor->position++;
+	editor->is_stale = true;
+	if (++editor->strokes >= STROKES_A_RESCUE)
+		editor_rescue(editor);
+	return true;
+}
+
+void editor_end_drag(struct editor *editor)
+{
+	bool has_laid = editor->is_dragging, is_stale = editor->is_stale;
+
+	editor->drag = DRAG_NONE;
+	editor->is_dragging = false;
+	if (!has_laid)
+		return;
+	editor_stroke(editor);
+	editor->is_stale = is_stale; /* the plot is as it was drawn: its stars stay */
+}
+
+static struct place held(const struct ground *ground, struct place at)
+{
+	return (struct place){ at.x < ground->columns ? at.x : ground->columns - 1,
+		at.y < ground->rows ? at.y : ground->rows - 1 };
+}
+
+/* After a step back or on: `at` is where it happened. The ground may have another size now. */
+static void stepped(struct editor *editor, int by, struct place at)
+{
+	editor->position += by;
+	editor->is_stale = true;
+	if (ground_holds(&editor->plot.ground, at.x, at.y))
+		editor->cursor = at;
+	editor->cursor = held(&editor->plot.ground, editor->cursor);
+	editor->peg = held(&editor->plot.ground, editor->peg);
+	if (!ground_holds(&editor->plot.ground, editor->marked.right, editor->marked.bottom))
+		editor_drop_mark(editor);
+	if (editor->hand != OPEN_GROUND && !plot_entry(&editor->plot, editor->hand))
+		editor->hand = OPEN_GROUND;
+}
+
+bool editor_take_back(struct editor *editor)
+{
+	struct place at;
+
+	if (!history_undo(editor->history, &editor->plot, &at))
+		return false;
+	stepped(editor, -1, at);
+	return true;
+}
+
+bool editor_put_back(struct editor *editor)
+{
+	struct place at;
+
+	if (!history_redo(editor->history, &editor->plot, &at))
+		return false;
+	stepped(editor, 1, at);
+	return true;
+}
+
+void editor_say(struct editor *editor, const char *format, ...)
+{
+	char words[1024];
+	va_list list;
+
+	va_start(list, format);
+	vsnprintf(words, sizeof words, format, list);
+	va_end(list);
+	text_clear(&editor->message);
+	text_add(&editor->message, words);
+}
+
+void editor_name_letter(const struct editor *editor, char letter, struct text *out)
+{
+	const struct entry *entry = plot_entry(&editor->plot, letter);
+
+	text_print(out, "%c %s", letter, entry ? entry->name : "open ground");
+}
+
+void editor_name_size(const struct editor *editor, int columns, int rows, struct text *out)
+{
+	nm cell = plot_cell(&editor->plot);
+
+	show_length(out, columns * cell, plot_units(&editor->plot));
+	text_add(out, " x ");
+	show_length(out, rows * cell, plot_units(&editor->plot));
+}
+
+void editor_name_place(const struct editor *editor, struct place cell, struct text *out)
+{
+	nm side = plot_cell(&editor->plot);
+
+	show_length(out, cell.x * side, plot_units(&editor->plot));
+	text_add(out, " across, ");
+	show_length(out, cell.y * side, plot_units(&editor->plot));
+	text_add(out, " down");
+}

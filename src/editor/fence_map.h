@@ -1,0 +1,23 @@
+/* Which sides of which cells have fence or a gate, for whoever draws the plan cell by cell. */
+#ifndef EDITOR_FENCE_MAP_H
+#define EDITOR_FENCE_MAP_H
+
+#include "base/memory.h"
+#include "plot/mirror.h"
+
+enum { FENCE_RIGHT = 1, FENCE_BELOW = 2, GATE_RIGHT = 4, GATE_BELOW = 8 };
+
+struct fence_map {
+	int columns, rows;
+	const unsigned char *sides; /* NULL: there is no fence */
+};
+
+/* Lives as long as the arena is not cleared. */
+struct fence_map fence_map_of(const struct plot *plot, struct arena *arena);
+/* What a cell has at its right and below, of all fences. x, y may be -1: what lies on the plan's left
+ * and upper edges. */
+int fence_map_at(const struct fence_map *map, int x, int y);
+/* What any of the cells has, as far as they are in the plan. */
+int fence_map_among(const struct fence_map *map, struct rectangle cells);
+
+#endif

@@ -1,0 +1,156 @@
+#include "editor/here.h"
+#include "base/show.h"
+#include "editor/marks.h"
+
+#include <math.h>
+#include <stdlib.h>
+
+/* Adds a figure that a line may end behind but not within. */
+static void add_held(struct text *out, struct text *figure)
+{
+	for (size_t i = 0; i < figure->length; i++)
+		if (figure->bytes[i] == ' ')
+			text_add(out, "\302\240"); /* a no-break space */
+		else
+			text_add_bytes(out, &figure->bytes[i], 1);
+	text_clear(figure);
+}
+
+static void region_words(const struct editor *editor, int index, struct text *out)
+{
+	const struct region *region = &editor->takeoff.survey.regions[index];
+	struct text area = TEXT_EMPTY;
+	char name[REGION_NAME_MOST];
+
+	survey_region_name(region, name);
+	text_print(out, "%s %c %s\n", name, region->entry->letter, region->entry->name);
+	editor_name_size(editor, region->most.x - region->left + 1,
+		region->most.y - region->first_cell.y + 1, out);
+	text_add(out, ", ");
+	show_area(&area, survey_area(region->cells, plot_cell(&editor->plot)),
+		plot_units(&editor->plot));
+	add_held(out, &area);
+	text_fini(&area);
+	text_add(out, "\n");
+}
+
+/* From the middle of the peg's cell to the middle of the cursor's. */
+static void peg_words(const struct editor *editor, struct text *out)
+{
+	nm cell = plot_cell(&editor->plot);
+	enum units units = plot_units(&editor->plot);
+	int across = abs(editor->cursor.x - editor->peg.x), down = abs(editor->cursor.y - editor->peg.y);
+	struct text length = TEXT_EMPTY;
+
+	text_add(out, "From the peg ");
+	show_length(&length, across * cell, units);
+	add_held(out, &length);
+	text_add(out, " across, ");
+	show_length(&length, down * cell, units);
+	add_held(out, &length);
+	text_add(out, " down, ");
+	show_length(&length, llround(hypot(across, down) * (double)cell), units);
+	add_held(out, &length);
+	text_add(out, " straight\n");
+	text_fini(&length);
+}
+
+static void letter_list(const struct editor *editor, const struct mirror *mirror, struct text *out)
+{
+	const struct ground *ground = &editor->plot.ground;
+	struct place images[IMAGES_MOST];
+	int count = mirror_cells(mirror, editor->cursor.x, editor->cursor.y, images);
+
+	text_print(out, "/ its images:");
+	for (int i = 1; i < count; i++)
+		if (ground_holds(ground, images[i].x, images[i].y))
+			text_print(out, " %c", ground_cell(ground, images[i].x, images[i].y));
+	text_add(out, "\n");
+}
+
+static void mark_words(const struct editor *editor, struct text *out)
+{
+	struct mirror mirror = mirror_of(&editor->plot);
+	struct place at = editor->cursor;
+	const struct snag *snag;
+	int from = 0;
+
+	if (mirror_is_broken(&mirror, &editor->plot.ground, at.x, at.y))
+		letter_list(editor, &mirror, out);
+	while ((snag = mark_snag(&editor->takeoff, at.x, at.y, &from)))
+		text_print(out, "! %s\n", snag->text);
+}
+
+/* Adds "left, below": those sides of the cell that one of the legs covers. */
+static void sides_add(const struct leg *legs, size_t count, struct place cell, struct text *out)
+{
+	static const char *const words[] = { "left", "above", "right", "below" };
+	int x = cell.x, y = cell.y;
+	const struct leg sides[] = {
+		{ { x, y }, { x, y + 1 } }, { { x, y }, { x + 1, y } },
+		{ { x + 1, y }, { x + 1, y + 1 } }, { { x, y + 1 }, { x + 1, y + 1 } },
+	};
+
+	for (size_t i = 0; i < sizeof sides / sizeof *sides; i++) {
+		bool is_covered = false;
+
+		for (size_t j = 0; j < count && !is_covered; j++)
+			is_covered = leg_covers(legs[j], sides[i]);
+		if (is_covered)
+			text_print(out, "%s%s", out->length ? ", " : "", words[i]);
+	}
+}
+
+/* "Fence left, below: Pickets", "Gate of 3 ft right: Pickets". */
+static void fence_words(const struct editor *editor, const struct fence *fence, struct text *out)
+{
+	struct legs legs = LEGS_EMPTY;
+	struct text sides = TEXT_EMPTY, length = TEXT_EMPTY;
+
+	fence_legs(fence, &legs);
+	sides_add(legs.items, legs.count, editor->cursor, &sides);
+	if (sides.length)
+		text_print(out, "Fence %s: %s\n", sides.bytes, fence->name);
+	for (size_t i = 0; i < fence->gate_count; i++) {
+		text_clear(&sides);
+		sides_add(&fence->gates[i], 1, editor->cursor, &sides);
+		if (!sides.length)
+			continue;
+		show_length(&length, leg_length(fence->gates[i]) * plot_cell(&editor->plot),
+			plot_units(&editor->plot));
+		text_add(out, "Gate of ");
+		add_held(out, &length);
+		text_print(out, " %s: %s\n", sides.bytes, fence->name);
+	}
+	text_fini(&sides);
+	text_fini(&length);
+	legs_fini(&legs);
+}
+
+/* Most cells have none, and a plot may have very many legs: the map tells whether to look. */
+static void fences_words(const struct editor *editor, struct text *out)
+{
+	struct place at = editor->cursor;
+	int around = fence_map_at(&editor->fences, at.x, at.y) |
+		(fence_map_at(&editor->fences, at.x - 1, at.y) & (FENCE_RIGHT | GATE_RIGHT)) |
+		(fence_map_at(&editor->fences, at.x, at.y - 1) & (FENCE_BELOW | GATE_BELOW));
+
+	for (size_t i = 0; around && i < editor->plot.details.fence_count; i++)
+		fence_words(editor, &editor->plot.details.fences[i], out);
+}
+
+void here_words(const struct editor *editor, struct text *out)
+{
+	int region = survey_region_at(&editor->takeoff.survey, editor->cursor.x, editor->cursor.y);
+
+	editor_name_place(editor, editor->cursor, out);
+	text_add(out, "\n");
+	if (editor->is_pegged)
+		peg_words(editor, out);
+	if (region == NO_REGION)
+		text_add(out, ". open ground\n");
+	else
+		region_words(editor, region, out);
+	fences_words(editor, out);
+	mark_words(editor, out);
+}

@@ -1,0 +1,36 @@
+/* Keys as the editor sees them: a character's code, or one of these beyond all characters. */
+#ifndef EDITOR_KEY_H
+#define EDITOR_KEY_H
+
+#include <stdbool.h>
+
+enum key {
+	PRESS_NOTHING = 0,
+	PRESS_FIRST = 0x10ffff, /* the last character */
+	PRESS_LEFT, PRESS_RIGHT, PRESS_UP, PRESS_DOWN,
+	PRESS_VIEW_LEFT, PRESS_VIEW_RIGHT, PRESS_VIEW_UP, PRESS_VIEW_DOWN, /* with Shift */
+	PRESS_HOME, PRESS_END, PRESS_PAGE_UP, PRESS_PAGE_DOWN,
+	PRESS_ENTER, PRESS_TAB, PRESS_BACK_TAB, PRESS_BACKSPACE, PRESS_DELETE,
+	PRESS_ESCAPE,  /* Esc or Ctrl-C */
+	PRESS_PAUSE,   /* Ctrl-Z */
+	PRESS_REPAINT, /* Ctrl-L */
+	PRESS_OTHER,   /* a key that nothing is bound to */
+	PRESS_PASTE,   /* a text was pasted */
+	PRESS_POINT,   /* a mouse's report, a struct point with it */
+	PRESS_RESIZE,  /* the terminal has another size */
+	PRESS_OVER,    /* the session must end: a signal, or the terminal is gone */
+	/* No key sends these: they stand for acts that are picked from a list. */
+	LISTED_FILL, LISTED_FRAME, LISTED_RUN, LISTED_MARK,
+	LISTED_STAMP, LISTED_MOVE, LISTED_LIFT, LISTED_CROP,
+	LISTED_FENCE, LISTED_GATE, LISTED_LIFT_FENCE, LISTED_LIFT_GATE, LISTED_FENCE_PLAN
+};
+
+enum point_kind { POINT_PRESS, POINT_DRAG, POINT_RELEASE, POINT_WHEEL_UP, POINT_WHEEL_DOWN };
+
+/* What a mouse's one button or wheel did, and over which character of the screen. */
+struct point {
+	enum point_kind kind;
+	int row, column;
+};
+
+#endif

@@ -1,0 +1,56 @@
+#include "editor/sheets/allow_sheet.h"
+
+static const struct {
+	const char *title;
+	struct block_part part;
+} sheets[ALLOW_SHEETS] = {
+	{ "Allowed for: walls and soil", { ALLOW_KERF, ALLOW_CARTRIDGE, true } },
+	{ "Allowed for: ground and digging", { ALLOW_TOPSOIL, ALLOW_SWELL_SAND, false } },
+	{ "Allowed for: stone and lawn", { ALLOW_COMPACTION_FINES, ALLOW_SEED, false } },
+	{ "Allowed for: weights and hauling", { ALLOW_DENSITY_STONE, ALLOW_TRUCK_STEP, false } },
+	{ "Allowed for: fabric and edging", { ALLOW_FABRIC_WIDTH, ALLOW_EDGING_SPIKE, false } },
+	{ "Allowed for: fence posts", { ALLOW_CONCRETE_BAG, ALLOW_POST_STOCK, false } },
+};
+
+/* The sheet's owner. */
+struct allowing {
+	struct editor *editor;
+	int sheet;
+};
+
+const char *allow_sheet_title(int sheet)
+{
+	return sheets[sheet].title;
+}
+
+struct block_part allow_sheet_part(int sheet)
+{
+	return sheets[sheet].part;
+}
+
+static bool accept(struct sheet *sheet, struct fault *fault)
+{
+	const struct allowing *allowing = sheet->owner;
+
+	return block_fields_read(sheet, 0, &allowing->editor->plot.details.allow,
+		&sheets[allowing->sheet].part, fault);
+}
+
+bool allow_sheet_fill(struct editor *editor, int which)
+{
+	const struct block *allow = &editor->plot.details.allow;
+	struct allowing allowing = { editor, which };
+	struct sheet sheet;
+	bool is_filled;
+
+	sheet_init(&sheet, block_fields(allow, &sheets[which].part));
+	sheet.title = sheets[which].title;
+	sheet.done = "set all this";
+	sheet.units = plot_units(&editor->plot);
+	sheet.accept = accept;
+	sheet.owner = &allowing;
+	block_fields_set(&sheet, 0, allow, &sheets[which].part);
+	is_filled = editor->asker->fill(editor->asker, &sheet);
+	sheet_fini(&sheet);
+	return is_filled;
+}

@@ -1,0 +1,183 @@
+#include "editor/sheets/begin.h"
+#include "base/memory.h"
+#include "editor/sheets/metric.h"
+
+#include <string.h>
+
+enum { TITLE, UNITS, WIDTH, DEPTH, CELL, BEGIN_FIELDS };
+
+static const struct value_rule side = { .kind = VALUE_LENGTH, .least = NM_PER_INCH,
+	.most = LENGTH_MOST };
+
+static const char *const answers[][BEGIN_FIELDS] = {
+	[UNITS_IMPERIAL] = { "", "imperial", "24 ft", "20 ft", "1 ft" },
+	[UNITS_METRIC] = { "", "metric", "7.2 m", "6 m", "300 mm" },
+};
+
+/* The legend of a new plot; in an imperial one all else stays unset. */
+static const struct {
+	enum plot_class class;
+	char letter;
+	const char *name;
+} legend[] = {
+	{ CLASS_BED, 'b', "Raised bed" },
+	{ CLASS_PATH, 'p', "Crushed stone" },
+	{ CLASS_LAWN, 'l', "Turf" },
+	{ CLASS_FIXTURE, 'S', "Sundial" },
+};
+
+/* What the form says of a plot, read. */
+struct wanted {
+	char *title; /* owned, NULL: none */
+	enum units units;
+	nm cell;
+	int columns, rows;
+};
+
+static void metric_set(struct details *details)
+{
+	metric_fill(&details->allow);
+	for (size_t i = 0; i < details->legend_count; i++)
+		metric_fill(&details->legend[i].block);
+}
+
+/* Takes over the title. */
+static void plot_begin(struct plot *plot, const struct wanted *wanted)
+{
+	struct details *details = &plot->details;
+
+	plot_init(plot);
+	if (wanted->title)
+		block_set(&details->head, HEAD_TITLE,
+			(struct value){ .set = true, .as.text = wanted->title });
+	block_set(&details->head, HEAD_UNITS,
+		(struct value){ .set = true, .as.number = wanted->units });
+	block_set(&details->head, HEAD_CELL,
+		(struct value){ .set = true, .as.length = wanted->cell });
+	for (size_t i = 0; i < sizeof legend / sizeof *legend; i++)
+		details_add_entry(details, legend[i].class, legend[i].letter,
+			memory_string(legend[i].name));
+	if (wanted->units == UNITS_METRIC)
+		metric_set(details);
+	ground_init(&plot->ground, wanted->columns, wanted->rows);
+}
+
+void begin_preview(struct plot *plot)
+{
+	plot_begin(plot, &(struct wanted){ .units = UNITS_IMPERIAL, .cell = NM_PER_FOOT,
+		.columns = 24, .rows = 20 });
+}
+
+static bool not_whole(const struct sheet *sheet, int field, nm length, nm cell, struct fault *fault)
+{
+	struct text words = TEXT_EMPTY;
+	nm below = length / cell * cell;
+
+	length_write(&words, length, sheet->units);
+	text_add(&words, " is no whole number of cells of ");
+	length_write(&words, cell, sheet->units);
+	text_add(&words, ", but ");
+	if (below) {
+		length_write(&words, below, sheet->units);
+		text_add(&words, " is, and ");
+	}
+	length_write(&words, below + cell, sheet->units);
+	text_add(&words, " is");
+	fault_set(fault, field, "%s: %s", sheet->fields[field].label, words.bytes);
+	text_fini(&words);
+	return false;
+}
+
+/* How many cells a side has. */
+static bool cells_read(const struct sheet *sheet, int field, nm cell, int *cells, struct fault *fault)
+{
+	struct value length;
+	int64_t count;
+
+	if (!sheet_read(sheet, field, &length, fault))
+		return false;
+	if (length.as.length % cell)
+		return not_whole(sheet, field, length.as.length, cell, fault);
+	count = length.as.length / cell;
+	if (count > SIDE_MOST)
+		return fault_set(fault, field, "%s: %lld cells, expected at most %d; larger cells do it",
+			sheet->fields[field].label, (long long)count, SIDE_MOST);
+	*cells = (int)count;
+	return true;
+}
+
+static bool wanted_read(struct sheet *sheet, struct wanted *wanted, struct fault *fault)
+{
+	struct value units, cell, title;
+
+	if (!sheet_read(sheet, UNITS, &units, fault))
+		return false;
+	wanted->units = sheet->units = units.as.number == UNITS_METRIC ? UNITS_METRIC :
+		UNITS_IMPERIAL;
+	if (!sheet_read(sheet, CELL, &cell, fault))
+		return false;
+	wanted->cell = cell.as.length;
+	if (!cells_read(sheet, WIDTH, wanted->cell, &wanted->columns, fault) ||
+		!cells_read(sheet, DEPTH, wanted->cell, &wanted->rows, fault) ||
+		!sheet_read(sheet, TITLE, &title, fault))
+		return false;
+	wanted->title = title.set ? memory_string(title.as.text) : NULL;
+	value_fini(VALUE_TEXT, &title);
+	return true;
+}
+
+static bool begin_accept(struct sheet *sheet, struct fault *fault)
+{
+	struct editor *editor = sheet->owner;
+	struct wanted wanted;
+	struct plot plot;
+
+	if (!wanted_read(sheet, &wanted, fault))
+		return false;
+	plot_begin(&plot, &wanted);
+	editor_take(editor, &plot, false);
+	editor->has_begun = true;
+	return true;
+}
+
+/* With other units, answers nobody has touched become the ones that are round in them. */
+static void begin_changed(struct sheet *sheet, int field)
+{
+	bool is_metric = strcmp(sheet->fields[UNITS].typed, answers[UNITS_METRIC][UNITS]) == 0;
+	enum units to = is_metric ? UNITS_METRIC : UNITS_IMPERIAL;
+	enum units from = is_metric ? UNITS_IMPERIAL : UNITS_METRIC;
+
+	if (field != UNITS)
+		return;
+	sheet->units = to;
+	for (int i = WIDTH; i < BEGIN_FIELDS; i++)
+		if (strcmp(sheet->fields[i].typed, answers[from][i]) == 0)
+			sheet_type(sheet, i, answers[to][i]);
+}
+
+bool begin_ask(struct editor *editor)
+{
+	static const char *const labels[BEGIN_FIELDS] = { "Title", "Units", "Width, left to right",
+		"Depth, top to bottom", "Side of a cell" };
+	const struct value_rule *const rules[BEGIN_FIELDS] = { &attribute_row(HEAD_TITLE)->rule,
+		&attribute_row(HEAD_UNITS)->rule, &side, &side, &attribute_row(HEAD_CELL)->rule };
+	struct sheet sheet;
+	bool has_begun;
+
+	sheet_init(&sheet, BEGIN_FIELDS);
+	sheet.title = "Begin a new plot";
+	sheet.done = "begin the plot";
+	sheet.accept = begin_accept;
+	sheet.changed = begin_changed;
+	sheet.owner = editor;
+	for (int i = 0; i < BEGIN_FIELDS; i++) {
+		sheet.fields[i].label = labels[i];
+		sheet.fields[i].rule = rules[i];
+		sheet.fields[i].required = i != TITLE;
+		sheet.fields[i].is_far = i == WIDTH || i == DEPTH;
+		sheet_type(&sheet, i, answers[UNITS_IMPERIAL][i]);
+	}
+	has_begun = editor->asker->fill(editor->asker, &sheet);
+	sheet_fini(&sheet);
+	return has_begun;
+}

@@ -1,0 +1,200 @@
+#include "plot/edit/lay.h"
+#include "base/memory.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+static int least(int a, int b)
+{
+	return a < b ? a : b;
+}
+
+static int most(int a, int b)
+{
+	return a > b ? a : b;
+}
+
+struct rectangle rectangle_between(int x0, int y0, int x1, int y1)
+{
+	return (struct rectangle){ least(x0, x1), least(y0, y1), most(x0, x1), most(y0, y1) };
+}
+
+/* How many of `width` cells beside each other lie before the one that they are centred on. */
+static int before(int width, bool is_before)
+{
+	return (is_before ? width : width - 1) / 2;
+}
+
+struct rectangle rectangle_run(struct place from, struct place to, int width)
+{
+	bool is_level = abs(to.x - from.x) >= abs(to.y - from.y);
+	int left = from.x - before(width, to.x < from.x), top = from.y - before(width, to.y < from.y);
+
+	if (is_level)
+		return (struct rectangle){ least(from.x, to.x), top, most(from.x, to.x), top + width - 1 };
+	return (struct rectangle){ left, least(from.y, to.y), left + width - 1, most(from.y, to.y) };
+}
+
+static int64_t rectangle_cells(struct rectangle r)
+{
+	if (r.right < r.left || r.bottom < r.top)
+		return 0;
+	return (int64_t)(r.right - r.left + 1) * (r.bottom - r.top + 1);
+}
+
+static char *ground_at(struct ground *ground, int x, int y)
+{
+	return ground->cells + (size_t)y * (size_t)ground->columns + (size_t)x;
+}
+
+/* Lays the part of r that is inside the plan, without images. */
+static void fill(struct ground *ground, struct rectangle r, char letter, struct laid *laid)
+{
+	struct rectangle in = { most(r.left, 0), most(r.top, 0),
+		least(r.right, ground->columns - 1), least(r.bottom, ground->rows - 1) };
+
+	laid->outside = laid->outside || rectangle_cells(in) < rectangle_cells(r);
+	if (rectangle_cells(in) == 0)
+		return;
+	for (int y = in.top; y <= in.bottom; y++) {
+		char *row = ground_at(ground, in.left, y);
+		size_t width = (size_t)(in.right - in.left + 1);
+
+		for (size_t i = 0; i < width; i++)
+			laid->changed += row[i] != letter;
+		memset(row, letter, width);
+	}
+}
+
+/* Lays r and its images. */
+static void fill_mirrored(struct plot *plot, const struct mirror *mirror, struct rectangle r,
+	char letter, struct laid *laid)
+{
+	struct rectangle images[IMAGES_MOST];
+	int count = mirror_rectangles(mirror, r, images);
+
+	for (int i = 0; i < count; i++)
+		fill(&plot->ground, images[i], letter, laid);
+}
+
+void lay_cell(struct plot *plot, const struct mirror *mirror, struct place at, char letter,
+	struct laid *laid)
+{
+	fill_mirrored(plot, mirror, (struct rectangle){ at.x, at.y, at.x, at.y }, letter, laid);
+}
+
+struct laid lay_rectangle(struct plot *plot, struct rectangle r, char letter)
+{
+	struct mirror mirror = mirror_of(plot);
+	struct laid laid = { 0, false };
+
+	fill_mirrored(plot, &mirror, r, letter, &laid);
+	return laid;
+}
+
+struct laid lay_frame(struct plot *plot, struct rectangle r, int thickness, char letter)
+{
+	struct mirror mirror = mirror_of(plot);
+	struct laid laid = { 0, false };
+	const struct rectangle within = { r.left + thickness, r.top + thickness, r.right - thickness,
+		r.bottom - thickness };
+	const struct rectangle sides[] = {
+		{ r.left, r.top, r.right, within.top - 1 },
+		{ r.left, within.bottom + 1, r.right, r.bottom },
+		{ r.left, within.top, within.left - 1, within.bottom },
+		{ within.right + 1, within.top, r.right, within.bottom },
+	};
+
+	if (rectangle_cells(within) == 0)
+		return lay_rectangle(plot, r, letter);
+	for (size_t i = 0; i < sizeof sides / sizeof *sides; i++)
+		fill_mirrored(plot, &mirror, sides[i], letter, &laid);
+	return laid;
+}
+
+/* Pieces of rows waiting to be spread from, for a flood. */
+struct seeds {
+	struct place *places;
+	size_t count, capacity;
+};
+
+static void seed_add(struct seeds *seeds, int x, int y)
+{
+	seeds->places = memory_grow(seeds->places, seeds->count, &seeds->capacity,
+		sizeof *seeds->places);
+	seeds->places[seeds->count++] = (struct place){ x, y };
+}
+
+/* Adds a seed for every stretch of `from` letters between left and right in row y. */
+static void seed_row(struct seeds *seeds, struct ground *ground, struct rectangle stretch, char from)
+{
+	if (stretch.top < 0 || stretch.top >= ground->rows)
+		return;
+	for (int x = stretch.left; x <= stretch.right; x++)
+		if (*ground_at(ground, x, stretch.top) == from &&
+			(x == stretch.left || *ground_at(ground, x - 1, stretch.top) != from))
+			seed_add(seeds, x, stretch.top);
+}
+
+/* The patch's rows are first marked in the ground itself, with a byte that is no letter, and kept as
+ * rectangles one cell high; then patch and images are laid. So an image that meets the patch does not
+ * change what the patch is. */
+static void patch_find(struct ground *ground, int x, int y, struct rectangle **rows, size_t *count)
+{
+	struct seeds seeds = { NULL, 0, 0 };
+	size_t capacity = 0;
+	char from = *ground_at(ground, x, y);
+
+	seed_add(&seeds, x, y);
+	while (seeds.count) {
+		struct place seed = seeds.places[--seeds.count];
+		struct rectangle row = { seed.x, seed.y, seed.x, seed.y };
+
+		if (*ground_at(ground, seed.x, seed.y) != from)
+			continue;
+		while (row.left > 0 && *ground_at(ground, row.left - 1, row.top) == from)
+			row.left--;
+		while (row.right < ground->columns - 1 &&
+			*ground_at(ground, row.right + 1, row.top) == from)
+			row.right++;
+		memset(ground_at(ground, row.left, row.top), '\0',
+			(size_t)(row.right - row.left + 1));
+		*rows = memory_grow(*rows, *count, &capacity, sizeof **rows);
+		(*rows)[(*count)++] = row;
+		seed_row(&seeds, ground, (struct rectangle){ row.left, row.top - 1, row.right, 0 },
+			from);
+		seed_row(&seeds, ground, (struct rectangle){ row.left, row.top + 1, row.right, 0 },
+			from);
+	}
+	free(seeds.places);
+	for (size_t i = 0; i < *count; i++)
+		memset(ground_at(ground, (*rows)[i].left, (*rows)[i].top), from,
+			(size_t)((*rows)[i].right - (*rows)[i].left + 1));
+}
+
+struct laid lay_flood(struct plot *plot, int x, int y, char letter)
+{
+	struct mirror mirror = mirror_of(plot);
+	struct laid laid = { 0, false };
+	struct rectangle *rows = NULL;
+	size_t count = 0;
+
+	patch_find(&plot->ground, x, y, &rows, &count);
+	for (size_t i = 0; i < count; i++)
+		fill_mirrored(plot, &mirror, rows[i], letter, &laid);
+	free(rows);
+	return laid;
+}
+
+struct laid lay_fold(struct plot *plot, int x, int y)
+{
+	struct mirror mirror = mirror_of(plot);
+	struct laid laid = { 0, false };
+
+	for (int row = 0; row < plot->ground.rows; row++)
+		for (int column = 0; column < plot->ground.columns; column++)
+			if (mirror_is_beside(&mirror, (struct place){ x, y }, column, row))
+				lay_cell(plot, &mirror, (struct place){ column, row },
+					ground_cell(&plot->ground, column, row), &laid);
+	return laid;
+}

@@ -1,0 +1,290 @@
+#include "plot/edit/rescale.h"
+#include "base/memory.h"
+#include "plot/edit/fence_lay.h"
+
+#include <assert.h>
+#include <stdlib.h>
+
+/* ---- One direction ---------------------------------------------------------------------------- */
+
+/* The axis, in half cells of the new grid, nearest to where it was; always inside the plan. */
+static int axis_scaled(const struct scale *scale, int axis)
+{
+	nm at = axis * scale->old_cell;
+	int half_cells = (int)((2 * at + scale->new_cell) / (2 * scale->new_cell));
+
+	if (half_cells < 1)
+		return 1;
+	/* On a line without a cell's middle behind it: the middle of the cell before it instead. */
+	if (half_cells % 2 == 0 && at + scale->new_cell > (nm)2 * scale->old_count * scale->old_cell)
+		return half_cells - 1;
+	return half_cells;
+}
+
+static int count_scaled(const struct scale *scale)
+{
+	nm doubled = (2 * scale->old_count - scale->old_axis) * scale->old_cell +
+		(scale->new_axis + 1) * scale->new_cell;
+	int64_t count = doubled / (2 * scale->new_cell);
+
+	return count < 1 ? 1 : (int)count;
+}
+
+/* is_mirrored: the plot is laid on this direction's axis, which stands at `axis` half cells. */
+static struct scale scale_of(int count, nm old_cell, nm new_cell, int axis, bool is_mirrored)
+{
+	struct scale scale = { .old_cell = old_cell, .new_cell = new_cell, .old_count = count };
+
+	if (is_mirrored) {
+		scale.old_axis = axis;
+		scale.new_axis = axis_scaled(&scale, axis);
+	}
+	scale.new_count = count_scaled(&scale);
+	return scale;
+}
+
+/* Before, at or behind the axis: less than 0, 0, more than 0. */
+static int side_of(const struct scale *scale, int cell)
+{
+	return 2 * cell + 1 - scale->new_axis;
+}
+
+static int held(int64_t cell, int count)
+{
+	return cell < 0 ? 0 : cell >= count ? count - 1 : (int)cell;
+}
+
+/* The old cell under the middle of a new one. */
+static int cell_under(const struct scale *scale, int cell, bool is_behind)
+{
+	int side = side_of(scale, cell);
+	nm at = scale->old_axis * scale->old_cell + side * scale->new_cell;
+	int64_t under = at / (2 * scale->old_cell);
+	bool is_line = at % (2 * scale->old_cell) == 0;
+
+	if (is_line && (side > 0 || (side == 0 && !is_behind)))
+		under--;
+	return held(under, scale->old_count);
+}
+
+/* The new grid point nearest to an old one; of two as near the one farther from the axis, so that the plan's
+ * edge stays its edge. */
+static int point_near(const struct scale *scale, int point)
+{
+	nm at = (2 * point - scale->old_axis) * scale->old_cell, away = at < 0 ? -at : at;
+	int odd = scale->new_axis % 2; /* points are half a cell off an axis that divides cells */
+	nm half_cells = odd;
+
+	if (point == scale->old_count) /* a plan of less than half a new cell has one all the same */
+		return scale->new_count;
+	if (away > odd * scale->new_cell)
+		half_cells += (away - odd * scale->new_cell + scale->new_cell) /
+			(2 * scale->new_cell) * 2;
+	point = ((int)(at < 0 ? -half_cells : half_cells) + scale->new_axis) / 2;
+	return point < 0 ? 0 : point > scale->new_count ? scale->new_count : point;
+}
+
+static bool is_point(const struct scale *scale, int point)
+{
+	return (2 * point - scale->old_axis) * scale->old_cell ==
+		(2 * point_near(scale, point) - scale->new_axis) * scale->new_cell;
+}
+
+/* ---- Both ------------------------------------------------------------------------------------- */
+
+struct rescale rescale_of(const struct plot *plot, nm cell)
+{
+	struct mirror mirror = mirror_of(plot);
+	nm old = plot_cell(plot);
+	bool across = mirror.kind != MIRROR_OFF && mirror.kind != MIRROR_TOP_BOTTOM;
+	bool down = mirror.kind != MIRROR_OFF && mirror.kind != MIRROR_LEFT_RIGHT;
+
+	return (struct rescale){
+		scale_of(plot->ground.columns, old, cell, mirror.across, across),
+		scale_of(plot->ground.rows, old, cell, mirror.down, down),
+	};
+}
+
+bool rescale_fits(const struct rescale *rescale)
+{
+	return rescale->across.new_count <= SIDE_MOST && rescale->down.new_count <= SIDE_MOST;
+}
+
+/* The old cells that a new one covers in part or whole: false where it reaches over the edge. */
+static bool covered(const struct scale *scale, int cell, int *first, int *last)
+{
+	nm from = scale->old_axis * scale->old_cell +
+		(2 * cell - scale->new_axis) * scale->new_cell;
+	nm until = from + 2 * scale->new_cell, old = 2 * scale->old_cell;
+
+	if (from < 0 || until > scale->old_count * old)
+		return false;
+	*first = (int)(from / old);
+	*last = (int)((until + old - 1) / old) - 1;
+	return true;
+}
+
+static bool is_rounded(const struct rescale *rescale, const struct ground *ground, int x, int y)
+{
+	int left, right, top, bottom;
+	char letter;
+
+	if (!covered(&rescale->across, x, &left, &right) ||
+		!covered(&rescale->down, y, &top, &bottom))
+		return true;
+	letter = ground_cell(ground, left, top);
+	for (int row = top; row <= bottom; row++)
+		for (int column = left; column <= right; column++)
+			if (ground_cell(ground, column, row) != letter)
+				return true;
+	return false;
+}
+
+int64_t rescale_rounded(const struct rescale *rescale, const struct ground *ground)
+{
+	int64_t count = 0;
+
+	for (int y = 0; y < rescale->down.new_count; y++)
+		for (int x = 0; x < rescale->across.new_count; x++)
+			count += is_rounded(rescale, ground, x, y);
+	return count;
+}
+
+/* For a middle on the axis: which old cells are under it before [0] and behind [1] the other axis. */
+struct samples {
+	int *under[2];
+};
+
+static struct samples samples_of(const struct scale *scale, bool is_turned)
+{
+	struct samples samples;
+
+	for (int behind = 0; behind <= 1; behind++) {
+		samples.under[behind] = memory_new((size_t)scale->new_count, sizeof(int));
+		for (int i = 0; i < scale->new_count; i++)
+			samples.under[behind][i] = cell_under(scale, i, is_turned && behind);
+	}
+	return samples;
+}
+
+static void samples_fini(struct samples *samples)
+{
+	free(samples->under[0]);
+	free(samples->under[1]);
+}
+
+static void ground_sample(struct ground *to, const struct ground *from,
+	const struct rescale *rescale, bool is_turned)
+{
+	struct samples columns = samples_of(&rescale->across, is_turned);
+	struct samples rows = samples_of(&rescale->down, is_turned);
+	char *cell = to->cells;
+
+	for (int y = 0; y < to->rows; y++) {
+		const int *under = columns.under[side_of(&rescale->down, y) > 0];
+
+		for (int x = 0; x < to->columns; x++) {
+			int row = rows.under[side_of(&rescale->across, x) > 0][y];
+
+			*cell++ = ground_cell(from, under[x], row);
+		}
+	}
+	samples_fini(&columns);
+	samples_fini(&rows);
+}
+
+static int axis_held(const struct scale *scale, int axis)
+{
+	int most = 2 * scale->new_count - 1, to = axis_scaled(scale, axis);
+
+	return to > most ? most : to;
+}
+
+static void head_rescale(struct block *head, const struct rescale *rescale)
+{
+	struct value axis = *block_value(head, HEAD_AXIS);
+
+	block_set(head, HEAD_CELL,
+		(struct value){ .set = true, .as.length = rescale->across.new_cell });
+	if (!axis.set)
+		return;
+	axis.as.place.x = axis_held(&rescale->across, axis.as.place.x);
+	axis.as.place.y = axis_held(&rescale->down, axis.as.place.y);
+	block_set(head, HEAD_AXIS, axis);
+}
+
+static struct place place_near(const struct rescale *rescale, struct place old)
+{
+	return (struct place){ point_near(&rescale->across, old.x),
+		point_near(&rescale->down, old.y) };
+}
+
+static bool is_place(const struct rescale *rescale, struct place old)
+{
+	return is_point(&rescale->across, old.x) && is_point(&rescale->down, old.y);
+}
+
+bool rescale_keeps_fences(const struct rescale *rescale, const struct plot *plot)
+{
+	for (size_t i = 0; i < plot->details.fence_count; i++) {
+		const struct fence *fence = &plot->details.fences[i];
+
+		for (size_t j = 0; j < fence->gate_count; j++)
+			if (!is_place(rescale, fence->gates[j].from) ||
+				!is_place(rescale, fence->gates[j].to))
+				return false;
+		for (size_t j = 0; j < fence->run_count; j++)
+			for (int k = 0; k < fence->runs[j].count; k++)
+				if (!is_place(rescale, fence->runs[j].points[k]))
+					return false;
+	}
+	return true;
+}
+
+static void leg_add_near(struct legs *legs, const struct rescale *rescale, struct leg old)
+{
+	struct leg leg = { place_near(rescale, old.from), place_near(rescale, old.to) };
+
+	if (leg_is_straight(leg))
+		legs_add(legs, leg);
+}
+
+static void fence_rescale(struct fence *fence, const struct rescale *rescale)
+{
+	struct legs old = LEGS_EMPTY, legs = LEGS_EMPTY, gates = LEGS_EMPTY;
+
+	fence_legs(fence, &old);
+	for (size_t i = 0; i < old.count; i++)
+		leg_add_near(&legs, rescale, old.items[i]);
+	for (size_t i = 0; i < fence->gate_count; i++)
+		leg_add_near(&gates, rescale, fence->gates[i]);
+	fence_remake(fence, &legs, &gates);
+	legs_fini(&old);
+}
+
+void rescale_plot(struct plot *plot, const struct rescale *rescale)
+{
+	struct ground old = plot->ground;
+	bool is_turned = mirror_of(plot).kind == MIRROR_HALF_TURN;
+
+	assert(rescale_fits(rescale));
+	ground_init(&plot->ground, rescale->across.new_count, rescale->down.new_count);
+	ground_sample(&plot->ground, &old, rescale, is_turned);
+	ground_fini(&old);
+	for (size_t i = 0; i < plot->details.fence_count; i++)
+		fence_rescale(&plot->details.fences[i], rescale);
+	head_rescale(&plot->details.head, rescale);
+}
+
+static int cell_over(const struct scale *scale, int cell)
+{
+	nm at = scale->new_axis * scale->new_cell +
+		(2 * cell + 1 - scale->old_axis) * scale->old_cell;
+
+	return held(at < 0 ? -1 : at / (2 * scale->new_cell), scale->new_count);
+}
+
+struct place rescale_cell(const struct rescale *rescale, struct place old)
+{
+	return (struct place){ cell_over(&rescale->across, old.x), cell_over(&rescale->down, old.y) };
+}

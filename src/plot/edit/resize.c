@@ -1,0 +1,111 @@
+#include "plot/edit/resize.h"
+#include "plot/edit/fence_lay.h"
+
+#include <assert.h>
+#include <string.h>
+
+static int new_columns(const struct ground *ground, const struct margins *margins)
+{
+	return ground->columns + margins->left + margins->right;
+}
+
+static int new_rows(const struct ground *ground, const struct margins *margins)
+{
+	return ground->rows + margins->top + margins->bottom;
+}
+
+bool resize_fits(const struct ground *ground, const struct margins *margins)
+{
+	int columns = new_columns(ground, margins), rows = new_rows(ground, margins);
+
+	return columns >= 1 && columns <= SIDE_MOST && rows >= 1 && rows <= SIDE_MOST;
+}
+
+/* Where a cell comes to lie in the new plan. */
+static struct place moved(const struct margins *margins, int x, int y)
+{
+	return (struct place){ x + margins->left, y + margins->top };
+}
+
+int64_t resize_loss(const struct plot *plot, const struct margins *margins, int64_t lost[CLASSES])
+{
+	const struct ground *ground = &plot->ground;
+	int columns = new_columns(ground, margins), rows = new_rows(ground, margins);
+	int64_t cells = 0;
+
+	memset(lost, 0, CLASSES * sizeof *lost);
+	for (int y = 0; y < ground->rows; y++) {
+		for (int x = 0; x < ground->columns; x++) {
+			struct place to = moved(margins, x, y);
+
+			if (to.x < 0 || to.y < 0 || to.x >= columns || to.y >= rows)
+				lost[plot_class_of(plot, ground_cell(ground, x, y))]++;
+		}
+	}
+	for (int class = 0; class < CLASS_OPEN; class++)
+		cells += lost[class];
+	return cells;
+}
+
+struct fence_loss resize_fence_loss(const struct plot *plot, const struct margins *margins)
+{
+	const struct ground size = { new_columns(&plot->ground, margins),
+		new_rows(&plot->ground, margins), NULL };
+	struct fence_loss loss = { 0, 0 };
+
+	for (size_t i = 0; i < plot->details.fence_count; i++) {
+		struct fence fence = fence_copy(&plot->details.fences[i]);
+
+		loss.sides += fence_length(&fence);
+		loss.gates += (int64_t)fence.gate_count;
+		fence_move(&fence, margins->left, margins->top, &size);
+		loss.sides -= fence_length(&fence);
+		loss.gates -= (int64_t)fence.gate_count;
+		fence_fini(&fence);
+	}
+	return loss;
+}
+
+/* Copies what both plans have in common. */
+static void copy_rows(struct ground *to, const struct ground *from, const struct margins *margins)
+{
+	int first = margins->left < 0 ? -margins->left : 0;
+	int end = from->columns + (margins->right < 0 ? margins->right : 0);
+
+	if (end <= first)
+		return;
+	for (int y = 0; y < from->rows; y++) {
+		struct place at = moved(margins, first, y);
+
+		if (at.y >= 0 && at.y < to->rows)
+			memcpy(to->cells + (size_t)at.y * (size_t)to->columns + (size_t)at.x,
+				from->cells + (size_t)y * (size_t)from->columns + (size_t)first,
+				(size_t)(end - first));
+	}
+}
+
+static void move_axis(struct plot *plot, const struct margins *margins)
+{
+	struct value axis = *block_value(&plot->details.head, HEAD_AXIS);
+
+	if (!axis.set)
+		return;
+	axis.as.place.x += 2 * margins->left;
+	axis.as.place.y += 2 * margins->top;
+	axis.set = axis.as.place.x >= 1 && axis.as.place.x <= 2 * plot->ground.columns - 1 &&
+		axis.as.place.y >= 1 && axis.as.place.y <= 2 * plot->ground.rows - 1;
+	block_set(&plot->details.head, HEAD_AXIS, axis);
+}
+
+void resize_plot(struct plot *plot, const struct margins *margins)
+{
+	struct ground old = plot->ground;
+
+	assert(resize_fits(&old, margins));
+	ground_init(&plot->ground, new_columns(&old, margins), new_rows(&old, margins));
+	copy_rows(&plot->ground, &old, margins);
+	ground_fini(&old);
+	for (size_t i = 0; i < plot->details.fence_count; i++)
+		fence_move(&plot->details.fences[i], margins->left, margins->top, &plot->ground);
+	move_axis(plot, margins);
+}

@@ -1,0 +1,411 @@
+#include "plot/format/format.h"
+#include "plot/format/read_fence.h"
+
+#include <inttypes.h>
+#include <stdlib.h>
+#include <string.h>
+
+enum stage { STAGE_HEAD, STAGE_LEGEND, STAGE_GROUND, STAGE_LATER };
+
+struct reader {
+	struct lines lines;
+	struct plot *plot;
+	struct diag *d;
+	enum stage stage;
+	bool in_block;           /* indented lines may follow */
+	bool allow_seen;
+	size_t entry;            /* of the legend: the block that is open; NO_ENTRY: allow */
+	int rows_read;
+	struct scan axis;        /* where the axis was read, for its range needs the ground's size */
+	bool in_fence;             /* the last fence's lines may follow */
+	struct fence_reader fence;
+};
+
+#define NO_ENTRY SIZE_MAX
+
+static bool end_of_line(struct scan *s, struct diag *d)
+{
+	return scan_is_done(s) || scan_fail(s, s->at, d, "the end of the line");
+}
+
+static bool fail_missing(const struct reader *r, int line, const char *found, const char *expected)
+{
+	return diag_set(r->d, line, 1, found, strlen(found), "%s", expected);
+}
+
+/* True once units and cell are there; else fails at column 1 of the line. */
+static bool required_are_set(const struct reader *r, int line, const char *found)
+{
+	for (enum attribute a = block_first(BLOCK_HEAD); a <= block_last(BLOCK_HEAD); a++) {
+		const struct attribute_row *row = attribute_row(a);
+
+		if (row->required && !block_value(&r->plot->details.head, a)->set)
+			return diag_set(r->d, line, 1, found, strlen(found),
+				"%s in the head, before the legend and the ground", row->keyword);
+	}
+	return true;
+}
+
+static enum units units_so_far(const struct reader *r)
+{
+	const struct value *units = block_value(&r->plot->details.head, HEAD_UNITS);
+
+	return units->set && units->as.number == UNITS_METRIC ? UNITS_METRIC : UNITS_IMPERIAL;
+}
+
+static bool read_note(struct reader *r, struct scan *s, struct block *block)
+{
+	char *text;
+
+	if (!scan_quoted(s, 1, NOTE_MOST, &text, r->d))
+		return false;
+	block_add_note(block, text);
+	return end_of_line(s, r->d);
+}
+
+static bool read_attribute(struct reader *r, struct scan *s, struct block *block, enum attribute a)
+{
+	struct value value;
+
+	if (block_value(block, a)->set)
+		return diag_set(r->d, s->line, (int)(s->at - strlen(attribute_row(a)->keyword)) + 1,
+			attribute_row(a)->keyword, strlen(attribute_row(a)->keyword),
+			"each keyword once");
+	if (a == HEAD_AXIS) {
+		r->axis = *s;
+		scan_blanks(&r->axis);
+	}
+	if (!value_scan(s, &attribute_row(a)->rule, units_so_far(r), &value, r->d))
+		return false;
+	block_set(block, a, value);
+	return end_of_line(s, r->d);
+}
+
+/* A longer list of keywords helps nobody: there the manual is named. */
+enum { LISTED_MOST = 20 };
+
+/* Fails at an unknown keyword: lists those of the block, and of all that may follow the head. */
+static bool fail_keyword(struct reader *r, const struct scan *s, size_t start, enum block_kind kind)
+{
+	const char *where = block_keyword(kind);
+	struct text words = TEXT_EMPTY;
+
+	for (enum attribute a = block_first(kind); a <= block_last(kind); a++) {
+		if (a - block_first(kind) == LISTED_MOST / 2 && block_last(kind) - a > LISTED_MOST / 2) {
+			text_add_listed(&words, "others in parterre-plot(5)", false);
+			break;
+		}
+		text_add_listed(&words, attribute_row(a)->keyword, false);
+	}
+	if (kind == BLOCK_FENCE) {
+		text_add_listed(&words, "run", false);
+		text_add_listed(&words, "gate", false);
+	}
+	if (kind == BLOCK_HEAD) {
+		text_add_listed(&words, block_keyword(BLOCK_ALLOW), false);
+		for (enum plot_class class = CLASS_BED; class <= CLASS_FIXTURE; class++)
+			text_add_listed(&words, class_word(class), false);
+		text_add_listed(&words, "ground", false);
+	}
+	text_add_listed(&words, "note", true);
+	scan_fail(s, start, r->d, "%s%s%s", where ? where : "", where ? ": " : "", words.bytes);
+	text_fini(&words);
+	return false;
+}
+
+/* A line of a block: a note or one of its attributes. */
+static bool read_block_line(struct reader *r, struct scan *s, struct block *block)
+{
+	size_t start = s->at, length;
+	const char *word = scan_word(s, &length);
+	enum attribute a;
+
+	if (scan_word_is(word, length, "note"))
+		return read_note(r, s, block);
+	if (attribute_find(block->kind, word, length, &a))
+		return read_attribute(r, s, block, a);
+	return fail_keyword(r, s, start, block->kind);
+}
+
+static bool read_allow(struct reader *r, struct scan *s)
+{
+	if (r->allow_seen)
+		return scan_fail(s, 0, r->d, "each keyword once");
+	r->allow_seen = true;
+	r->in_block = true;
+	r->entry = NO_ENTRY;
+	return end_of_line(s, r->d);
+}
+
+static bool read_entry(struct reader *r, struct scan *s, enum plot_class class)
+{
+	const char *wanted = class == CLASS_FIXTURE ? "a capital letter" : "a lower-case letter";
+	size_t start, length;
+	const char *word;
+	char *name, letter;
+
+	if (!required_are_set(r, s->line, class_word(class)))
+		return false;
+	start = s->at;
+	word = scan_word(s, &length);
+	if (length != 1 || !class_takes_letter(class, word[0]))
+		return scan_fail(s, start, r->d, "%s", wanted);
+	letter = word[0];
+	if (plot_entry(r->plot, letter))
+		return scan_fail(s, start, r->d, "another letter: %c is in the legend already", letter);
+	if (!scan_quoted(s, 1, NAME_MOST, &name, r->d))
+		return false;
+	details_add_entry(&r->plot->details, class, letter, name);
+	r->stage = STAGE_LEGEND;
+	r->in_block = true;
+	r->entry = r->plot->details.legend_count - 1;
+	return end_of_line(s, r->d);
+}
+
+static bool read_side(struct reader *r, struct scan *s, int *side)
+{
+	size_t start = s->at;
+	int64_t number;
+
+	scan_blanks(s);
+	if (!scan_decimal(s, 0, &number) || number < 1 || number > SIDE_MOST)
+		return scan_fail(s, start, r->d, "a number of cells from 1 to %d", SIDE_MOST);
+	*side = (int)number;
+	return true;
+}
+
+static bool axis_in_range(const struct reader *r)
+{
+	const struct value *axis = block_value(&r->plot->details.head, HEAD_AXIS);
+	int across = 2 * r->plot->ground.columns - 1, down = 2 * r->plot->ground.rows - 1;
+
+	if (!axis->set || (axis->as.place.x >= 1 && axis->as.place.x <= across &&
+		axis->as.place.y >= 1 && axis->as.place.y <= down))
+		return true;
+	return diag_set(r->d, r->axis.line, (int)r->axis.at + 1, r->axis.text + r->axis.at,
+		r->axis.length - r->axis.at, "half cells from 1,1 to %d,%d", across, down);
+}
+
+static bool read_ground(struct reader *r, struct scan *s)
+{
+	size_t start;
+	int columns = 0, rows = 0;
+
+	if (!required_are_set(r, s->line, "ground") || !read_side(r, s, &columns))
+		return false;
+	start = s->at;
+	if (!scan_take(s, 'x'))
+		return scan_fail(s, start, r->d, "x, as in ground 14 x 8");
+	if (!read_side(r, s, &rows) || !end_of_line(s, r->d))
+		return false;
+	ground_init(&r->plot->ground, columns, rows);
+	r->stage = STAGE_GROUND;
+	return axis_in_range(r);
+}
+
+static bool read_row(struct reader *r, struct scan *s)
+{
+	struct ground *ground = &r->plot->ground;
+	char *cells = ground->cells + (size_t)r->rows_read * (size_t)ground->columns;
+
+	if (scan_is_done(s) || s->at == 0)
+		return scan_fail(s, 0, r->d, "row %d of %d of the ground, indented", r->rows_read + 1,
+			ground->rows);
+	for (int x = 0; x < ground->columns; x++, s->at++) {
+		char c = scan_peek(s);
+
+		if (s->at == s->length)
+			return scan_fail_here(s, r->d, "%d letters in the row, not %d",
+				ground->columns, x);
+		if (c != OPEN_GROUND && !plot_entry(r->plot, c))
+			return scan_fail_here(s, r->d, "a letter of the legend or .");
+		cells[x] = c;
+	}
+	if (s->at != s->length)
+		return scan_fail(s, s->at, r->d, "the end of the row after %d letters",
+			ground->columns);
+	r->rows_read++;
+	return true;
+}
+
+/* ---- Later blocks ----------------------------------------------------------------------------- */
+
+static struct fence *last_fence(const struct reader *r)
+{
+	return &r->plot->details.fences[r->plot->details.fence_count - 1];
+}
+
+/* Ends the fence that is open, if one is. */
+static bool end_fence(struct reader *r, bool is_whole)
+{
+	bool was_open = r->in_fence;
+
+	r->in_fence = false;
+	return !was_open || fence_reader_end(&r->fence, last_fence(r), is_whole, r->d);
+}
+
+static bool read_fence(struct reader *r, struct scan *s)
+{
+	char *name;
+
+	if (!scan_quoted(s, 1, NAME_MOST, &name, r->d))
+		return false;
+	details_add_fence(&r->plot->details, name);
+	fence_reader_start(&r->fence, &r->plot->ground);
+	r->in_fence = true;
+	return end_of_line(s, r->d);
+}
+
+static bool read_fence_line(struct reader *r, struct scan *s)
+{
+	struct fence *fence = last_fence(r);
+	struct scan ahead = *s;
+	size_t length;
+	const char *word = scan_word(&ahead, &length);
+
+	if (scan_word_is(word, length, "run"))
+		return fence_reader_run(&r->fence, &ahead, fence, r->d);
+	if (scan_word_is(word, length, "gate"))
+		return fence_reader_gate(&r->fence, &ahead, fence, r->d);
+	return read_block_line(r, s, &fence->block);
+}
+
+static bool read_later_line(struct reader *r, struct scan *s)
+{
+	size_t length;
+	const char *word;
+
+	if (!end_fence(r, true))
+		return false;
+	r->stage = STAGE_LATER;
+	word = scan_word(s, &length);
+	if (scan_word_is(word, length, block_keyword(BLOCK_FENCE)))
+		return read_fence(r, s);
+	return scan_fail(s, 0, r->d, "fence or the end of the file");
+}
+
+/* ---- Lines ------------------------------------------------------------------------------------ */
+
+static bool read_top_line(struct reader *r, struct scan *s)
+{
+	size_t length;
+	const char *word;
+	enum attribute a;
+
+	r->in_block = false;
+	if (r->stage >= STAGE_GROUND)
+		return read_later_line(r, s);
+	word = scan_word(s, &length);
+	for (enum plot_class class = CLASS_BED; class <= CLASS_FIXTURE; class++)
+		if (scan_word_is(word, length, class_word(class)))
+			return read_entry(r, s, class);
+	if (scan_word_is(word, length, "ground"))
+		return read_ground(r, s);
+	if (r->stage != STAGE_HEAD)
+		return scan_fail(s, 0, r->d,
+			"bed, path, lawn, fixture or ground; the head ends where the legend begins");
+	if (scan_word_is(word, length, "allow"))
+		return read_allow(r, s);
+	if (scan_word_is(word, length, "note"))
+		return read_note(r, s, &r->plot->details.head);
+	if (attribute_find(BLOCK_HEAD, word, length, &a))
+		return read_attribute(r, s, &r->plot->details.head, a);
+	return fail_keyword(r, s, 0, BLOCK_HEAD);
+}
+
+static bool read_line(struct reader *r, struct scan *s)
+{
+	struct details *details = &r->plot->details;
+	bool is_indented = s->length && (s->text[0] == ' ' || s->text[0] == '\t');
+
+	if (r->stage == STAGE_GROUND && r->rows_read < r->plot->ground.rows)
+		return read_row(r, s);
+	if (s->length == 0)
+		return true;
+	if (!is_indented)
+		return read_top_line(r, s);
+	if (r->stage == STAGE_GROUND)
+		return scan_fail(s, 0, r->d, "the end of the ground: its %d rows are there",
+			r->plot->ground.rows);
+	if (r->stage == STAGE_LATER)
+		return read_fence_line(r, s);
+	if (!r->in_block)
+		return scan_fail(s, 0, r->d, "an indented line only inside a block");
+	return read_block_line(r, s, r->entry == NO_ENTRY ? &details->allow :
+		&details->legend[r->entry].block);
+}
+
+static bool read_first_line(struct reader *r)
+{
+	static const char first[] = "parterre-plot";
+	struct scan s;
+	size_t length;
+	const char *word;
+
+	switch (lines_next(&r->lines, FORMAT_LINE_MOST, &s, r->d)) {
+	case LINE_BAD:
+		return false;
+	case LINE_END:
+		return fail_missing(r, 1, "an empty file", "parterre-plot 1");
+	case LINE_READ:
+		break;
+	}
+	word = scan_word(&s, &length);
+	if (s.length == 0 || word != s.text || !scan_word_is(word, length, first))
+		return scan_fail(&s, 0, r->d, "parterre-plot 1, the first line of a plot");
+	word = scan_word(&s, &length);
+	if (!scan_word_is(word, length, "1"))
+		return diag_set(r->d, 1, (int)(word - s.text) + 1, word, length,
+			"version 1, the only version of parterre-plot this program reads");
+	return end_of_line(&s, r->d);
+}
+
+static bool read_end(struct reader *r)
+{
+	int line = r->lines.number + 1;
+
+	if (!required_are_set(r, line, "the end of the file"))
+		return false;
+	if (r->stage < STAGE_GROUND)
+		return fail_missing(r, line, "the end of the file", "ground W x H and its rows");
+	if (r->rows_read < r->plot->ground.rows)
+		return diag_set(r->d, line, 1, "the end of the file", 19,
+			"row %d of %d of the ground", r->rows_read + 1, r->plot->ground.rows);
+	return end_fence(r, true);
+}
+
+static bool read_all(struct reader *r)
+{
+	struct scan s;
+
+	if (!read_first_line(r))
+		return false;
+	for (;;) {
+		switch (lines_next(&r->lines, FORMAT_LINE_MOST, &s, r->d)) {
+		case LINE_BAD:
+			return false;
+		case LINE_END:
+			return read_end(r);
+		case LINE_READ:
+			if (!read_line(r, &s))
+				return false;
+			break;
+		}
+	}
+}
+
+bool format_read(const char *bytes, size_t length, struct plot *plot, struct diag *d)
+{
+	struct reader r = { .lines = { bytes, length, 0, 0 }, .plot = plot, .d = d };
+	bool is_read;
+
+	if (length > FORMAT_BYTES_MOST)
+		return diag_set(d, 0, 0, "a larger file", 13, "a plot of at most 16 MiB");
+	is_read = read_all(&r);
+	if (!is_read) {
+		end_fence(&r, false); /* legs that were read before come before in the file */
+		plot_fini(plot);
+	}
+	fence_reader_fini(&r.fence);
+	return is_read;
+}

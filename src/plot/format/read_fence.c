@@ -1,0 +1,146 @@
+#include "plot/format/read_fence.h"
+#include "base/memory.h"
+
+#include <stdlib.h>
+
+void fence_reader_start(struct fence_reader *r, const struct ground *ground)
+{
+	r->ground = ground;
+	r->legs = r->gates = 0;
+}
+
+void fence_reader_fini(struct fence_reader *r)
+{
+	free(r->leg_places);
+	free(r->gate_places);
+	*r = (struct fence_reader){ .ground = NULL };
+}
+
+/* Fails at a point: all of X,Y. */
+static bool fail_point(const struct scan *s, struct diag *d, const char *expected)
+{
+	size_t end = s->at;
+
+	if (s->at == s->length)
+		return scan_fail(s, s->at, d, "%s", expected);
+	while (end < s->length && s->text[end] != ' ' && s->text[end] != '\t')
+		end++;
+	return diag_set(d, s->line, (int)s->at + 1, s->text + s->at, end - s->at, "%s", expected);
+}
+
+static bool point_scan(const struct fence_reader *r, struct scan *s, struct place *point,
+	struct diag *d)
+{
+	static const struct value_rule place = { .kind = VALUE_PLACE };
+	struct scan start = *s;
+	struct value value;
+
+	if (value_scan(s, &place, UNITS_IMPERIAL, &value, d) &&
+		value.as.place.x <= r->ground->columns && value.as.place.y <= r->ground->rows) {
+		*point = value.as.place;
+		return true;
+	}
+	struct text expected = TEXT_EMPTY;
+	text_print(&expected, "a grid point X,Y from 0,0 to %d,%d", r->ground->columns,
+		r->ground->rows);
+	fail_point(&start, d, expected.bytes);
+	text_fini(&expected);
+	return false;
+}
+
+/* The end of a leg that begins at `from`. */
+static bool leg_scan(const struct fence_reader *r, struct scan *s, struct place from,
+	struct leg *leg, struct diag *d)
+{
+	struct scan start = *s;
+
+	leg->from = from;
+	if (!point_scan(r, s, &leg->to, d))
+		return false;
+	return leg_is_straight(*leg) || fail_point(&start, d,
+		"another point, level with the one before or straight above or below it");
+}
+
+static void place_add(struct scan **places, size_t count, size_t *capacity, const struct scan *s)
+{
+	*places = memory_grow(*places, count, capacity, sizeof **places);
+	(*places)[count] = *s;
+}
+
+bool fence_reader_run(struct fence_reader *r, struct scan *s, struct fence *fence, struct diag *d)
+{
+	struct fence_run *run;
+	struct place point;
+	struct leg leg;
+
+	scan_blanks(s);
+	if (!point_scan(r, s, &point, d))
+		return false;
+	run = fence_add_run(fence);
+	fence_run_add(run, point);
+	while (!scan_is_done(s) || run->count < FENCE_POINTS_LEAST) {
+		if (run->count == FENCE_POINTS_MOST)
+			return fail_point(s, d, "the end of the line: a run has at most 64 points");
+		place_add(&r->leg_places, r->legs, &r->leg_capacity, s);
+		if (!leg_scan(r, s, run->points[run->count - 1], &leg, d))
+			return false;
+		fence_run_add(run, leg.to);
+		r->legs++;
+	}
+	return true;
+}
+
+_Static_assert(FENCE_POINTS_MOST == 64, "as the message says");
+
+bool fence_reader_gate(struct fence_reader *r, struct scan *s, struct fence *fence, struct diag *d)
+{
+	struct place point;
+	struct leg gate;
+
+	scan_blanks(s);
+	place_add(&r->gate_places, r->gates, &r->gate_capacity, s);
+	if (!point_scan(r, s, &point, d))
+		return false;
+	scan_blanks(s);
+	if (!leg_scan(r, s, point, &gate, d))
+		return false;
+	if (!scan_is_done(s))
+		return fail_point(s, d, "the end of the line: a gate has two points");
+	fence_add_gate(fence, gate);
+	r->gates++;
+	return true;
+}
+
+/* ---- What shows only when all is there ---------------------------------------------------------- */
+
+struct flaw {
+	const struct scan *place; /* NULL: none */
+	const char *expected;
+};
+
+/* No line has both legs and gates, and of each kind the first fault is found. */
+static void flaw_add(struct flaw *first, const struct scan *place, const char *expected)
+{
+	if (!first->place || place->line < first->place->line)
+		*first = (struct flaw){ place, expected };
+}
+
+bool fence_reader_end(const struct fence_reader *r, const struct fence *fence, bool is_whole,
+	struct diag *d)
+{
+	const struct legs gates = { fence->gates, fence->gate_count, fence->gate_capacity };
+	struct legs legs = LEGS_EMPTY;
+	struct flaw first = { NULL, NULL };
+	size_t leg, gate = legs_first_overlap(&gates);
+
+	fence_legs(fence, &legs);
+	leg = legs_first_overlap(&legs);
+	if (leg < legs.count)
+		flaw_add(&first, &r->leg_places[leg], "a leg that lies over no other of its fence");
+	if (gate < gates.count)
+		flaw_add(&first, &r->gate_places[gate], "a gate that lies over no other");
+	if (is_whole && leg == legs.count && (gate = fence_first_stray(fence)) < gates.count)
+		flaw_add(&first, &r->gate_places[gate], "a gate that lies on one leg of a run");
+	legs_fini(&legs);
+	return !first.place || fail_point(first.place, d, first.expected);
+}

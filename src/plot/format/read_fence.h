@@ -1,0 +1,26 @@
+/* The reader's part for fences: their runs and gates, line by line. */
+#ifndef PLOT_FORMAT_READ_FENCE_H
+#define PLOT_FORMAT_READ_FENCE_H
+
+#include "plot/format/lines.h"
+#include "plot/plot.h"
+
+struct fence_reader {
+	const struct ground *ground;
+	struct scan *leg_places, *gate_places; /* where each was read, for its faults show late */
+	size_t legs, leg_capacity, gates, gate_capacity;
+};
+
+/* The plan that the next fence stands in. */
+void fence_reader_start(struct fence_reader *r, const struct ground *ground);
+void fence_reader_fini(struct fence_reader *r);
+
+/* The rest of a line behind "run" or "gate". What it has until it fails is in the fence. */
+bool fence_reader_run(struct fence_reader *r, struct scan *s, struct fence *fence, struct diag *d);
+bool fence_reader_gate(struct fence_reader *r, struct scan *s, struct fence *fence, struct diag *d);
+/* After all lines of a fence: false where legs or gates lie over each other, or a gate on no leg. Of
+ * several faults the first in the file. is_whole: false where more lines would have followed. */
+bool fence_reader_end(const struct fence_reader *r, const struct fence *fence, bool is_whole,
+	struct diag *d);
+
+#endif

@@ -1,0 +1,101 @@
+#include "plot/format/format.h"
+
+static void write_notes(const struct notes *notes, const char *indent, struct text *out)
+{
+	for (size_t i = 0; i < notes->count; i++) {
+		text_print(out, "%snote ", indent);
+		text_add_quoted(out, notes->texts[i]);
+		text_add(out, "\n");
+	}
+}
+
+static void write_attribute(const struct block *block, enum attribute a, const char *indent,
+	struct text *out, enum units units)
+{
+	const struct value *value = block_value(block, a);
+
+	if (!value->set)
+		return;
+	text_print(out, "%s%s ", indent, attribute_row(a)->keyword);
+	value_write(out, &attribute_row(a)->rule, value, units);
+	text_add(out, "\n");
+}
+
+static void write_block(const struct block *block, struct text *out, enum units units)
+{
+	write_notes(&block->notes, "  ", out);
+	for (enum attribute a = block_first(block->kind); a <= block_last(block->kind); a++)
+		write_attribute(block, a, "  ", out, units);
+}
+
+/* The head's notes stand behind the title. */
+static void write_head(const struct details *details, struct text *out, enum units units)
+{
+	for (enum attribute a = block_first(BLOCK_HEAD); a <= block_last(BLOCK_HEAD); a++) {
+		write_attribute(&details->head, a, "", out, units);
+		if (a == HEAD_TITLE)
+			write_notes(&details->head.notes, "", out);
+	}
+	if (!block_is_empty(&details->allow)) {
+		text_print(out, "%s\n", block_keyword(BLOCK_ALLOW));
+		write_block(&details->allow, out, units);
+	}
+}
+
+static void write_ground(const struct ground *ground, struct text *out)
+{
+	text_print(out, "\nground %d x %d\n", ground->columns, ground->rows);
+	for (int y = 0; y < ground->rows; y++) {
+		text_add(out, "  ");
+		text_add_bytes(out, ground->cells + (size_t)y * (size_t)ground->columns,
+			(size_t)ground->columns);
+		text_add(out, "\n");
+	}
+}
+
+static void write_point(struct place point, struct text *out)
+{
+	text_print(out, " %d,%d", point.x, point.y);
+}
+
+static void write_fence(const struct fence *fence, struct text *out, enum units units)
+{
+	text_print(out, "%s ", block_keyword(BLOCK_FENCE));
+	text_add_quoted(out, fence->name);
+	text_add(out, "\n");
+	write_block(&fence->block, out, units);
+	for (size_t i = 0; i < fence->run_count; i++) {
+		text_add(out, "  run");
+		for (int j = 0; j < fence->runs[i].count; j++)
+			write_point(fence->runs[i].points[j], out);
+		text_add(out, "\n");
+	}
+	for (size_t i = 0; i < fence->gate_count; i++) {
+		text_add(out, "  gate");
+		write_point(fence->gates[i].from, out);
+		write_point(fence->gates[i].to, out);
+		text_add(out, "\n");
+	}
+}
+
+void format_write(const struct plot *plot, struct text *out)
+{
+	const struct details *details = &plot->details;
+	enum units units = plot_units(plot);
+
+	text_print(out, "parterre-plot %d\n", FORMAT_VERSION);
+	write_head(details, out, units);
+	for (size_t i = 0; i < details->legend_count; i++) {
+		const struct entry *entry = &details->legend[i];
+
+		text_print(out, "%s%s %c ", i ? "" : "\n", class_word(entry->class), entry->letter);
+		text_add_quoted(out, entry->name);
+		text_add(out, "\n");
+		write_block(&entry->block, out, units);
+	}
+	write_ground(&plot->ground, out);
+	for (size_t i = 0; i < details->fence_count; i++) {
+		text_add(out, i ? "" : "\n");
+		write_fence(&details->fences[i], out, units);
+	}
+}

@@ -1,0 +1,35 @@
+/* The one record of an edit: spans of ground with their letters before and after, and the rest of the
+ * plot, or ground of another size, before and after where that changed. It is found by comparing, so an
+ * act changes a plot as it likes and nobody writes an inverse. */
+#ifndef PLOT_HISTORY_STEP_H
+#define PLOT_HISTORY_STEP_H
+
+#include "plot/plot.h"
+
+/* Letters of one row that changed: `length` of them from x on. */
+struct span {
+	int x, y, length;
+};
+
+enum { STEP_BEFORE, STEP_AFTER, STEP_SIDES };
+
+struct step {
+	struct span *spans; /* in reading order; none where the ground has another size */
+	size_t span_count;
+	char *letters;                       /* span by span: before, after */
+	struct details *details[STEP_SIDES]; /* NULL where they did not change */
+	struct ground *grounds[STEP_SIDES];  /* NULL where the size did not change */
+	size_t bytes;                        /* of memory, the heap's share included */
+	struct step *older, *newer;          /* for whoever keeps steps in a row */
+};
+
+/* The step from one plot to another; NULL where they are equal. step_free frees it. */
+struct step *step_between(const struct plot *before, const struct plot *after);
+void step_free(struct step *step);
+
+/* Makes a plot that is at the other side of the step what it was at this one. */
+void step_put(const struct step *step, struct plot *plot, int side);
+/* The first cell that changed, in reading order; -1,-1 where only the details or the size did. */
+struct place step_place(const struct step *step);
+
+#endif

@@ -1,0 +1,246 @@
+#include "prices/book_goods.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+enum { SUPPLIERS_MOST = 100, GOODS_MOST = 500 };
+
+
+/* ---- Suppliers and the vehicle ----------------------------------------------------------------- */
+
+static bool supplier_name(struct reading *r, const cJSON *value, void *into)
+{
+	return reading_text(r, value, NAME_MOST, &((struct supplier *)into)->name);
+}
+
+static bool supplier_delivery(struct reading *r, const cJSON *value, void *into)
+{
+	return reading_money(r, value, &((struct supplier *)into)->delivery);
+}
+
+static bool supplier_carries(struct reading *r, const cJSON *value, void *into)
+{
+	return reading_amount(r, value, QUANTITY_WEIGHT, &((struct supplier *)into)->carries);
+}
+
+static bool supplier_holds(struct reading *r, const cJSON *value, void *into)
+{
+	return reading_amount(r, value, QUANTITY_VOLUME, &((struct supplier *)into)->holds);
+}
+
+static bool supplier_read(struct reading *r, const cJSON *value, void *into)
+{
+	static const struct key keys[] = {
+		{ "name", "the supplier's name", supplier_name },
+		{ "delivery", "what a delivery costs, such as 65.00", supplier_delivery },
+		{ "carries", NULL, supplier_carries },
+		{ "holds", NULL, supplier_holds },
+	};
+
+	return reading_object(r, value, KEYS(keys), into);
+}
+
+static bool suppliers_read(struct reading *r, const cJSON *value, void *into)
+{
+	struct book *book = into;
+	size_t up = r->path.length;
+	void *rows;
+
+	if (!reading_list(r, value, SUPPLIERS_MOST, sizeof *book->suppliers, supplier_read, &rows,
+		&book->supplier_count))
+		return false;
+	book->suppliers = rows;
+	for (int i = 0; i < book->supplier_count; i++) {
+		int first = book_supplier(book, book->suppliers[i].name);
+
+		text_print(&r->path, "[%d].name", i);
+		if (first != i)
+			return reading_fail_word(r, book->suppliers[i].name,
+				"another name: suppliers[%d] has it", first);
+		reading_up(r, up);
+	}
+	return true;
+}
+
+static bool vehicle_name(struct reading *r, const cJSON *value, void *into)
+{
+	return reading_text(r, value, NAME_MOST, &((struct vehicle *)into)->name);
+}
+
+static bool vehicle_carries(struct reading *r, const cJSON *value, void *into)
+{
+	return reading_amount(r, value, QUANTITY_WEIGHT, &((struct vehicle *)into)->carries);
+}
+
+static bool vehicle_holds(struct reading *r, const cJSON *value, void *into)
+{
+	return reading_amount(r, value, QUANTITY_VOLUME, &((struct vehicle *)into)->holds);
+}
+
+static bool vehicle_read(struct reading *r, const cJSON *value, void *into)
+{
+	static const struct key keys[] = {
+		{ "name", "what it is called", vehicle_name },
+		{ "carries", "the weight it may carry, such as 1500 lb", vehicle_carries },
+		{ "holds", NULL, vehicle_holds },
+	};
+
+	return reading_object(r, value, KEYS(keys), &((struct book *)into)->vehicle);
+}
+
+/* ---- The whole --------------------------------------------------------------------------------- */
+
+static bool book_format(struct reading *r, const cJSON *value, void *into)
+{
+	(void)into;
+	return (cJSON_IsString(value) && strcmp(value->valuestring, "parterre-prices") == 0) ||
+		reading_fail(r, value, "\"parterre-prices\"");
+}
+
+static bool book_version(struct reading *r, const cJSON *value, void *into)
+{
+	(void)into;
+	return (cJSON_IsNumber(value) && value->valuedouble == BOOK_VERSION) ||
+		reading_fail(r, value, "%d, the version that can be read here", BOOK_VERSION);
+}
+
+static bool book_note(struct reading *r, const cJSON *value, void *into)
+{
+	return reading_text(r, value, NOTE_MOST, &((struct book *)into)->note);
+}
+
+static bool book_currency(struct reading *r, const cJSON *value, void *into)
+{
+	return reading_text(r, value, CURRENCY_MOST, &((struct book *)into)->currency);
+}
+
+static bool allow_value(struct reading *r, const cJSON *value, struct block *allow)
+{
+	size_t up = r->path.length;
+	struct value read;
+	enum attribute a;
+
+	if (!attribute_find(BLOCK_ALLOW, value->string, strlen(value->string), &a))
+		return reading_fail_word(r, value->string, "a keyword of a plot's allow block");
+	reading_down(r, value->string);
+	if (block_value(allow, a)->set)
+		return reading_fail_word(r, "it twice", "each keyword once");
+	if (!reading_value(r, value, &attribute_row(a)->rule, &read))
+		return false;
+	block_set(allow, a, read);
+	reading_up(r, up);
+	return true;
+}
+
+static bool book_allow(struct reading *r, const cJSON *value, void *into)
+{
+	const cJSON *child;
+
+	if (!cJSON_IsObject(value))
+		return reading_fail(r, value, "an object, { ... }");
+	cJSON_ArrayForEach(child, value)
+		if (!allow_value(r, child, &((struct book *)into)->allow))
+			return false;
+	return true;
+}
+
+static bool all_goods_read(struct reading *r, const cJSON *value, void *into)
+{
+	struct book *book = into;
+	size_t up = r->path.length;
+	void *rows;
+
+	if (!reading_list(r, value, GOODS_MOST, sizeof *book->goods, goods_read, &rows,
+		&book->goods_count))
+		return false;
+	book->goods = rows;
+	for (int i = 0; i < book->goods_count; i++) {
+		const struct goods *goods = &book->goods[i];
+		const struct goods *first = book_goods(book, goods->item, &goods->block,
+			goods->length);
+
+		text_print(&r->path, "[%d]", i);
+		if (first != goods)
+			return reading_fail_word(r, goods->item, "another item: goods[%d] has it",
+				(int)(first - book->goods));
+		reading_up(r, up);
+	}
+	return true;
+}
+
+static bool tree_read(struct reading *r, const cJSON *tree)
+{
+	static const struct key keys[] = {
+		{ "format", "\"parterre-prices\"", book_format },
+		{ "version", "1", book_version },
+		{ "note", NULL, book_note },
+		{ "currency", "the currency, such as \"USD\"", book_currency },
+		{ "allow", NULL, book_allow },
+		{ "suppliers", NULL, suppliers_read },
+		{ "goods", NULL, all_goods_read },
+		{ "vehicle", NULL, vehicle_read },
+	};
+	const cJSON *version = cJSON_GetObjectItemCaseSensitive(tree, "version");
+
+	/* A later version may have keys that are unknown here: it is not to be blamed for those. */
+	if (cJSON_IsNumber(version) && version->valuedouble != BOOK_VERSION) {
+		reading_down(r, "version");
+		return book_version(r, version, NULL);
+	}
+	return reading_object(r, tree, KEYS(keys), r->book);
+}
+
+bool book_read(const char *bytes, size_t length, struct book *book, struct book_fault *fault)
+{
+	struct reading reading = { .book = book, .path = TEXT_EMPTY, .fault = fault };
+	cJSON *tree;
+	bool is_read;
+
+	*book = (struct book){ .allow = { .kind = BLOCK_ALLOW }, .note = "", .currency = "",
+		.arena = ARENA_EMPTY };
+	*fault = (struct book_fault){ .path = "" };
+	if (length > BOOK_BYTES_MOST)
+		return diag_set(&fault->diag, 0, 0, "more", 4, "at most 1 MiB");
+	tree = book_json_parse(bytes, length, &fault->diag);
+	if (!tree)
+		return false;
+	is_read = tree_read(&reading, tree);
+	cJSON_Delete(tree);
+	text_fini(&reading.path);
+	if (!is_read)
+		book_fini(book);
+	return is_read;
+}
+
+void book_fini(struct book *book)
+{
+	block_fini(&book->allow);
+	arena_clear(&book->arena);
+	*book = (struct book){ .allow = { .kind = BLOCK_ALLOW } };
+}
+
+const struct goods *book_goods(const struct book *book, const char *item, const struct size *block,
+	nm length)
+{
+	const struct goods *any = NULL;
+
+	for (int i = 0; i < book->goods_count; i++) {
+		const struct goods *goods = &book->goods[i];
+
+		if (strcmp(goods->item, item) != 0 || !size_equal(&goods->block, block))
+			continue;
+		if (goods->length > 0 && length > 0 && llabs(goods->length - length) <= NM_PER_MM)
+			return goods;
+		if (goods->length == 0 && !any)
+			any = goods;
+	}
+	return any;
+}
+
+int book_supplier(const struct book *book, const char *name)
+{
+	for (int i = 0; i < book->supplier_count; i++)
+		if (strcmp(book->suppliers[i].name, name) == 0)
+			return i;
+	return NO_SUPPLIER;
+}

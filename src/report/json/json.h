@@ -1,0 +1,10 @@
+/* The takeoff for programs, pure. */
+#ifndef REPORT_JSON_JSON_H
+#define REPORT_JSON_JSON_H
+
+#include "takeoff/takeoff.h"
+
+/* One JSON object in SI units, keys in a fixed order. */
+void report_json(struct text *out, const struct plot *plot, const struct takeoff *takeoff);
+
+#endif

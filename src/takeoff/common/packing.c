@@ -1,0 +1,190 @@
+#include "takeoff/common/packing.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+/* Blocks cut alike: `blocks` of them, one after the other from the `first`th cut on. */
+struct stack {
+	struct cut cut;
+	int64_t first;
+	nm left; /* of each block, with room for one more kerf */
+};
+
+/* What is cut at one stroke: so many pieces from each of so many blocks. */
+struct stroke {
+	nm place, needed; /* needed: of the block, with the kerf */
+	int64_t each, blocks;
+};
+
+struct packing {
+	struct arena *arena;
+	struct stack *stacks;
+	size_t count, capacity;
+	int64_t opened; /* blocks cut so far */
+};
+
+static int compare_batches(const void *a, const void *b)
+{
+	const struct batch *one = a, *other = b;
+
+	return (one->place < other->place) - (one->place > other->place);
+}
+
+static size_t join_batches(struct batch *batches, size_t count)
+{
+	size_t joined = 0;
+
+	if (count > 1)
+		qsort(batches, count, sizeof *batches, compare_batches);
+	for (size_t i = 0; i < count; i++) {
+		if (joined > 0 && batches[joined - 1].place == batches[i].place)
+			batches[joined - 1].count += batches[i].count;
+		else
+			batches[joined++] = batches[i];
+	}
+	return joined;
+}
+
+/* The stack lies there until the next one is added. */
+static struct stack *add_stack(struct packing *packing, const struct stack *stack)
+{
+	packing->stacks = memory_grow(packing->stacks, packing->count, &packing->capacity,
+		sizeof *packing->stacks);
+	packing->stacks[packing->count] = *stack;
+	return &packing->stacks[packing->count++];
+}
+
+/* Whether to cut from one stack rather than from another. */
+static bool is_fuller(const struct stack *a, const struct stack *b)
+{
+	return a->left != b->left ? a->left < b->left : a->first < b->first;
+}
+
+/* The stack to cut from; NULL where no block has that much left. */
+static struct stack *find_fullest(const struct packing *packing, nm needed)
+{
+	struct stack *best = NULL;
+
+	for (size_t i = 0; i < packing->count; i++) {
+		struct stack *stack = &packing->stacks[i];
+
+		if (stack->left >= needed && (!best || is_fuller(stack, best)))
+			best = stack;
+	}
+	return best;
+}
+
+/* Fresh blocks for so many pieces. */
+static struct stack *open_stack(struct packing *packing, const struct saw *saw, nm needed,
+	int64_t pieces)
+{
+	nm left = saw->block + saw->kerf;
+	int64_t each = left / needed, blocks = (pieces + each - 1) / each;
+	struct stack fresh = { .cut.blocks = blocks, .first = packing->opened, .left = left };
+
+	packing->opened += blocks;
+	return add_stack(packing, &fresh);
+}
+
+static void add_places(struct arena *arena, struct cut *cut, nm place, int pieces)
+{
+	nm *places = arena_new(arena, (size_t)(cut->piece_count + pieces), sizeof *places);
+
+	if (cut->piece_count > 0)
+		memcpy(places, cut->pieces, (size_t)cut->piece_count * sizeof *places);
+	for (int i = 0; i < pieces; i++)
+		places[cut->piece_count + i] = place;
+	cut->pieces = places;
+	cut->piece_count += pieces;
+}
+
+/* Cuts from the first blocks of a stack; the others stay a stack as it was. */
+static void cut_from(struct packing *packing, struct stack *stack, const struct stroke *stroke)
+{
+	struct stack others = *stack;
+
+	stack->cut.blocks = stroke->blocks;
+	stack->left -= stroke->each * stroke->needed;
+	add_places(packing->arena, &stack->cut, stroke->place, (int)stroke->each);
+	others.cut.blocks -= stroke->blocks;
+	others.first += stroke->blocks;
+	if (others.cut.blocks > 0)
+		add_stack(packing, &others);
+}
+
+static int64_t smaller(int64_t a, int64_t b)
+{
+	return a < b ? a : b;
+}
+
+/* Of a block; at least something, so that a place of no length takes no end of pieces. */
+static nm needed_for(const struct saw *saw, nm place)
+{
+	nm needed = place - smaller(saw->fit, place / 2) + saw->kerf;
+
+	return needed > 0 ? needed : 1;
+}
+
+/* The fullest block, once a piece is cut from it, is still the fullest: it gives as many as it can
+ * before the next one is touched. Returns how many pieces found no block; none where blocks may be
+ * opened. */
+static int64_t cut_batch(struct packing *packing, const struct saw *saw, const struct batch *batch,
+	bool may_open)
+{
+	struct stroke stroke = { .place = batch->place, .needed = needed_for(saw, batch->place) };
+	int64_t count = batch->count;
+
+	while (count > 0) {
+		struct stack *stack = find_fullest(packing, stroke.needed);
+
+		if (!stack && !may_open)
+			break;
+		if (!stack)
+			stack = open_stack(packing, saw, stroke.needed, count);
+		stroke.each = smaller(stack->left / stroke.needed, count);
+		stroke.blocks = smaller(stack->cut.blocks, count / stroke.each);
+		cut_from(packing, stack, &stroke);
+		count -= stroke.blocks * stroke.each;
+	}
+	return count;
+}
+
+static int compare_stacks(const void *a, const void *b)
+{
+	const struct stack *one = a, *other = b;
+
+	return (one->first > other->first) - (one->first < other->first);
+}
+
+static const struct cut *list_cuts(struct packing *packing, int *count)
+{
+	struct cut *cuts = arena_new(packing->arena, packing->count, sizeof *cuts);
+
+	if (packing->count > 1)
+		qsort(packing->stacks, packing->count, sizeof *packing->stacks, compare_stacks);
+	for (size_t i = 0; i < packing->count; i++)
+		cuts[i] = packing->stacks[i].cut;
+	*count = (int)packing->count;
+	free(packing->stacks);
+	return cuts;
+}
+
+const struct cut *packing_cut_with(struct arena *arena, const struct saw *saw,
+	const struct pieces *needed, const struct pieces *extras, int *count)
+{
+	struct packing packing = { .arena = arena };
+	size_t lengths = join_batches(needed->batches, needed->count);
+
+	for (size_t i = 0; i < lengths; i++)
+		cut_batch(&packing, saw, &needed->batches[i], true);
+	for (size_t i = 0; i < extras->count; i++)
+		extras->batches[i].count = cut_batch(&packing, saw, &extras->batches[i], false);
+	return list_cuts(&packing, count);
+}
+
+const struct cut *packing_cut(struct arena *arena, const struct saw *saw, struct batch *batches,
+	size_t batch_count, int *count)
+{
+	return packing_cut_with(arena, saw, &(struct pieces){ batches, batch_count },
+		&(struct pieces){ NULL, 0 }, count);
+}

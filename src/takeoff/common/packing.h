@@ -1,0 +1,38 @@
+/* Cutting pieces from blocks: longest first, each into the fullest block that still takes it, of blocks
+ * as full into the one cut first. Pieces alike are cut at one stroke, with the same result as one by
+ * one. */
+#ifndef TAKEOFF_COMMON_PACKING_H
+#define TAKEOFF_COMMON_PACKING_H
+
+#include "takeoff/takeoff.h"
+
+/* So many pieces of one length, shorter than a block. */
+struct batch {
+	nm place; /* where it is laid */
+	int64_t count;
+};
+
+struct saw {
+	nm block; /* the block's length */
+	nm kerf;  /* what a cut takes */
+	nm fit;   /* how much shorter than its place a piece may be; counted as half a place at most */
+};
+
+/* Cuts the batches, which are sorted by it, longest first, and joined where alike. Returns the ways of
+ * cutting in the arena, in the order in which their first block is cut; *count of them. */
+const struct cut *packing_cut(struct arena *arena, const struct saw *saw, struct batch *batches,
+	size_t batch_count, int *count);
+
+/* Pieces to be cut, of several lengths. */
+struct pieces {
+	struct batch *batches;
+	size_t count;
+};
+
+/* The same for the needed pieces; then cuts as many extras as what is left of those blocks gives,
+ * longest first again. Extras are longest first, each length once, and may be longer than a block;
+ * afterwards their counts say how many were not cut. */
+const struct cut *packing_cut_with(struct arena *arena, const struct saw *saw,
+	const struct pieces *needed, const struct pieces *extras, int *count);
+
+#endif

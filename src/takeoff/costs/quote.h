@@ -1,0 +1,37 @@
+/* One way of buying one item: how many packs, at what cost, in how many drops. */
+#ifndef TAKEOFF_COSTS_QUOTE_H
+#define TAKEOFF_COSTS_QUOTE_H
+
+#include "takeoff/takeoff.h"
+
+struct quote {
+	const struct pack *pack;
+	double packs;     /* whole; of bulk times the pack's size, in whole steps */
+	money cost;       /* of the packs */
+	double weight;    /* kg of the packs; 0: not known */
+	double volume;    /* m3 of bulk, else 0 */
+	int64_t drops;    /* if nothing else comes with it; 0: collected, or nothing to buy */
+	money delivery;   /* of these drops */
+};
+
+/* What a drop, or the vehicle, takes: kg, and m3 of bulk (0: any). */
+struct load {
+	double carries, holds;
+};
+
+/* The fewest packs that cover the order: one fewer, or for bulk one step less, would not. False where the
+ * pack does not sell what the item is counted in, or the cost would be past all reckoning
+ * (COST_MOST). */
+bool quote_pack(struct quote *quote, const struct takeoff *takeoff, const struct item *item,
+	const struct pack *pack);
+/* The cheapest way with its delivery, on a tie the earlier in the book. False where there is none. */
+bool quote_best(struct quote *quote, const struct takeoff *takeoff, const struct item *item);
+
+/* Of a supplier, or for NO_SUPPLIER of the vehicle, by what the book says, else by what is allowed for. */
+struct load load_of(const struct takeoff *takeoff, int supplier);
+/* How many loads take so much: the one that fills up first decides. At least 1. */
+int64_t load_count(const struct load *load, double weight, double volume);
+
+enum { COST_MOST = 1000000000 }; /* of whole currency, for one item */
+
+#endif

@@ -1,0 +1,111 @@
+/* What fences take: panels, gates, posts in their holes, concrete and fixings.
+ *
+ * Runs are lines of post centres. A post within `inset` of the plan's boundary is moved in to it, so that
+ * nothing stands on the neighbour's ground. Every end, corner, tee and gate has a post, shared by what
+ * meets there, and so has every joint of two panels. */
+#ifndef TAKEOFF_FENCE_FENCING_H
+#define TAKEOFF_FENCE_FENCING_H
+
+#include "base/length.h"
+#include "plot/plot.h"
+
+struct arena;
+struct cut;
+struct dig_list;
+struct items;
+struct snag_list;
+struct takeoff;
+
+/* A point by its offsets from the datum: to the right, and down. */
+struct spot {
+	nm x, y;
+};
+
+/* A straight row of panels. Lengths are from centre to centre of posts; a panel is a post narrower. */
+struct fence_leg {
+	struct leg on;        /* the plan's grid points */
+	struct spot from, to; /* of the posts at its ends */
+	nm length;
+	int64_t whole;        /* panels of a full section, from the first end on */
+	nm cut[2];            /* those behind them, narrower than a section */
+	int cut_count;
+};
+
+struct fence_gate {
+	struct leg on;
+	struct spot from, to;
+	nm length;  /* centre to centre */
+	nm clear;   /* between the posts */
+	nm leaf;    /* width of a leaf: what is clear less the gaps, shared */
+	int leaves; /* 1, 2; 0 where there is no room for any */
+};
+
+/* All leaves of one width. */
+struct fence_leaves {
+	nm width;
+	int64_t count;
+	int64_t from_offcuts; /* of them, made of what is left of cut panels */
+};
+
+/* LINE: between two panels, or where two runs or a run and itself go straight on. */
+enum post_kind { POST_END, POST_CORNER, POST_TEE, POST_GATE, POST_LINE };
+enum { POST_KINDS = POST_LINE + 1 };
+
+struct fence_post {
+	struct spot at;
+	enum post_kind kind;
+};
+
+/* One post's hole; the same for all of a fence. */
+struct post_hole {
+	nm across, depth;  /* depth: post in the ground and gravel under it */
+	nm in_ground;      /* of the post */
+	double area;       /* m2 */
+	double concrete;   /* m3: round the post, over the depth it stands in the ground */
+	double gravel;     /* m3 */
+	double spoil;      /* m3 in the ground: all of the hole */
+	double bags;       /* of concrete */
+};
+
+struct fencing {
+	const struct fence *fence;
+	nm length;                       /* of legs and gates, centre to centre */
+	const struct fence_leg *legs;    /* run by run, along each */
+	int leg_count;
+	const struct fence_gate *gates;
+	int gate_count;
+	const struct fence_post *posts;  /* row by row, left to right */
+	int post_count;
+	int64_t of_kind[POST_KINDS];
+	nm post_length, post_stock;      /* what a post needs; what it is bought as */
+	struct post_hole hole;
+	nm panel;                        /* clear width of a whole one */
+	int64_t panels_whole, panel_pieces; /* put up whole; cut to width */
+	int64_t panels_cut;              /* cut up for the pieces */
+	const struct cut *cuts;          /* places: clear widths, and leaves from offcuts */
+	int cut_count;
+	nm kerf, fit;
+	const struct fence_leaves *leaves; /* widest first */
+	int leaves_count;
+	int64_t brackets, hinges, latches, bolts; /* common practice, no published source */
+};
+
+/* Fills fencings of *takeoff, in the order of the plot's fences (one without a run has no row), and adds
+ * the snags fence-tight and fence-hole. */
+void fencing_compute(struct takeoff *takeoff, struct arena *arena, const struct plot *plot,
+	struct snag_list *snags);
+
+/* Adds what all holes are dug for: a row for each fence, of no region. */
+void fencing_dig(struct dig_list *list, const struct takeoff *takeoff);
+
+/* Adds the rows of SECTION_FENCE: posts by stock, panels by fence, gate leaves by fence and width
+ * (those made of offcuts are not bought), concrete in whole bags and one more, gravel, fixings. */
+void fencing_items(struct items *items, const struct takeoff *takeoff, const struct plot *plot);
+
+/* The value of a fence that holds: its own, else the default; also where that is derived. */
+nm fencing_length(const struct takeoff *takeoff, const struct block *fence, enum attribute a);
+
+/* "end", "corner", "tee", "gate", "line". */
+const char *post_kind_word(enum post_kind kind);
+
+#endif

@@ -1,0 +1,91 @@
+#include "takeoff/fence/panels.h"
+#include "takeoff/common/packing.h"
+
+#include <stdlib.h>
+
+static const nm REST_LEAST = NM_PER_FOOT;
+
+void panels_divide(struct fence_leg *leg, nm section, nm post)
+{
+	nm rest = leg->length % section;
+
+	leg->whole = leg->length / section;
+	leg->cut_count = 0;
+	if (leg->length <= post || rest == 0)
+		return;
+	if (rest >= REST_LEAST || leg->whole == 0) {
+		leg->cut[leg->cut_count++] = rest;
+		return;
+	}
+	leg->whole--;
+	rest += section;
+	leg->cut[leg->cut_count++] = rest - rest / 2;
+	leg->cut[leg->cut_count++] = rest / 2;
+}
+
+/* ---- Cutting ---------------------------------------------------------------------------------- */
+
+static int widest_first(const void *a, const void *b)
+{
+	const struct fence_leaves *one = a, *other = b;
+
+	return (one->width < other->width) - (one->width > other->width);
+}
+
+static struct fence_leaves *collect_leaves(struct fencing *fencing, struct arena *arena)
+{
+	struct fence_leaves *leaves = arena_new(arena, (size_t)fencing->gate_count, sizeof *leaves);
+	int count = 0;
+
+	for (int i = 0; i < fencing->gate_count; i++)
+		if (fencing->gates[i].leaves > 0)
+			leaves[count++] = (struct fence_leaves){ fencing->gates[i].leaf,
+				fencing->gates[i].leaves, 0 };
+	if (count > 1)
+		qsort(leaves, (size_t)count, sizeof *leaves, widest_first);
+	fencing->leaves_count = 0;
+	for (int i = 0; i < count; i++) {
+		if (i > 0 && leaves[fencing->leaves_count - 1].width == leaves[i].width)
+			leaves[fencing->leaves_count - 1].count += leaves[i].count;
+		else
+			leaves[fencing->leaves_count++] = leaves[i];
+	}
+	fencing->leaves = leaves;
+	return leaves;
+}
+
+static struct batch *collect_pieces(struct fencing *fencing, struct arena *arena, nm post)
+{
+	struct batch *pieces = arena_new(arena, 2 * (size_t)fencing->leg_count, sizeof *pieces);
+
+	for (int i = 0; i < fencing->leg_count; i++) {
+		const struct fence_leg *leg = &fencing->legs[i];
+
+		fencing->panels_whole += leg->whole;
+		for (int j = 0; j < leg->cut_count; j++)
+			pieces[fencing->panel_pieces++] = (struct batch){ leg->cut[j] - post, 1 };
+	}
+	return pieces;
+}
+
+void panels_cut(struct fencing *fencing, struct arena *arena)
+{
+	const struct block *fence = &fencing->fence->block;
+	nm post = block_length(fence, FENCE_POST);
+	struct batch *pieces = collect_pieces(fencing, arena, post);
+	struct fence_leaves *leaves = collect_leaves(fencing, arena);
+	struct batch *extras = arena_new(arena, (size_t)fencing->leaves_count, sizeof *extras);
+	struct saw saw;
+
+	fencing->panel = block_length(fence, FENCE_SECTION) - post;
+	saw = (struct saw){ fencing->panel, fencing->kerf, fencing->fit };
+	for (int i = 0; i < fencing->leaves_count; i++)
+		extras[i] = (struct batch){ leaves[i].width, leaves[i].count };
+	fencing->cuts = packing_cut_with(arena, &saw,
+		&(struct pieces){ pieces, (size_t)fencing->panel_pieces },
+		&(struct pieces){ extras, (size_t)fencing->leaves_count }, &fencing->cut_count);
+	for (int i = 0; i < fencing->leaves_count; i++)
+		leaves[i].from_offcuts = leaves[i].count - extras[i].count;
+	for (int i = 0; i < fencing->cut_count; i++)
+		fencing->panels_cut += fencing->cuts[i].blocks;
+}

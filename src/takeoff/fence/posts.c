@@ -1,0 +1,169 @@
+#include "takeoff/fence/posts.h"
+
+#include <math.h>
+#include <stdlib.h>
+
+/* Ways a post is seen to go on, added up. */
+enum way { WAY_RIGHT = 1, WAY_DOWN = 2, WAY_LEFT = 4, WAY_UP = 8 };
+
+/* A post as one leg or gate wants it. */
+struct wanted {
+	struct spot at;
+	int ways;
+	bool of_gate;
+};
+
+struct wants {
+	struct wanted *list;
+	size_t count, capacity;
+};
+
+static void want(struct wants *wants, struct spot at, int ways, bool of_gate)
+{
+	wants->list = memory_grow(wants->list, wants->count, &wants->capacity, sizeof *wants->list);
+	wants->list[wants->count++] = (struct wanted){ at, ways, of_gate };
+}
+
+static int way_of(struct spot from, struct spot to)
+{
+	if (from.y == to.y)
+		return from.x < to.x ? WAY_RIGHT : WAY_LEFT;
+	return from.y < to.y ? WAY_DOWN : WAY_UP;
+}
+
+/* Nothing where what is moved in from the boundary has no length left. */
+static void want_ends(struct wants *wants, struct spot from, struct spot to, bool of_gate)
+{
+	if (from.x == to.x && from.y == to.y)
+		return;
+	want(wants, from, way_of(from, to), of_gate);
+	want(wants, to, way_of(to, from), of_gate);
+}
+
+static struct spot spot_along(struct spot from, int way, nm off)
+{
+	if (way == WAY_LEFT || way == WAY_UP)
+		off = -off;
+	if (way == WAY_LEFT || way == WAY_RIGHT)
+		return (struct spot){ from.x + off, from.y };
+	return (struct spot){ from.x, from.y + off };
+}
+
+static void want_leg(struct wants *wants, const struct fence_leg *leg, nm section)
+{
+	int way = way_of(leg->from, leg->to);
+	int64_t panels = leg->whole + leg->cut_count;
+
+	want_ends(wants, leg->from, leg->to, false);
+	for (int64_t i = 1; i < panels; i++) {
+		nm off = i <= leg->whole ? i * section : leg->whole * section + leg->cut[0];
+
+		want(wants, spot_along(leg->from, way, off), way == WAY_RIGHT || way == WAY_LEFT ?
+			WAY_RIGHT | WAY_LEFT : WAY_DOWN | WAY_UP, false);
+	}
+}
+
+static int compare_wanted(const void *a, const void *b)
+{
+	const struct wanted *one = a, *other = b;
+	int order = (one->at.y > other->at.y) - (one->at.y < other->at.y);
+
+	return order ? order : (one->at.x > other->at.x) - (one->at.x < other->at.x);
+}
+
+static size_t join_wanted(struct wanted *list, size_t count)
+{
+	size_t joined = 0;
+
+	if (count > 1)
+		qsort(list, count, sizeof *list, compare_wanted);
+	for (size_t i = 0; i < count; i++) {
+		if (joined > 0 && compare_wanted(&list[joined - 1], &list[i]) == 0) {
+			list[joined - 1].ways |= list[i].ways;
+			list[joined - 1].of_gate |= list[i].of_gate;
+		} else {
+			list[joined++] = list[i];
+		}
+	}
+	return joined;
+}
+
+static enum post_kind kind_of(const struct wanted *wanted)
+{
+	if (wanted->of_gate)
+		return POST_GATE;
+	switch (wanted->ways) {
+	case WAY_RIGHT:
+	case WAY_DOWN:
+	case WAY_LEFT:
+	case WAY_UP:
+		return POST_END;
+	case WAY_RIGHT | WAY_LEFT:
+	case WAY_DOWN | WAY_UP:
+		return POST_LINE;
+	case WAY_RIGHT | WAY_DOWN:
+	case WAY_DOWN | WAY_LEFT:
+	case WAY_LEFT | WAY_UP:
+	case WAY_UP | WAY_RIGHT:
+		return POST_CORNER;
+	default:
+		return POST_TEE;
+	}
+}
+
+void posts_place(struct fencing *fencing, struct arena *arena)
+{
+	struct wants wants = { NULL, 0, 0 };
+	nm section = block_length(&fencing->fence->block, FENCE_SECTION);
+	struct fence_post *posts;
+
+	for (int i = 0; i < fencing->leg_count; i++)
+		want_leg(&wants, &fencing->legs[i], section);
+	for (int i = 0; i < fencing->gate_count; i++)
+		want_ends(&wants, fencing->gates[i].from, fencing->gates[i].to, true);
+	wants.count = join_wanted(wants.list, wants.count);
+	posts = arena_new(arena, wants.count, sizeof *posts);
+	for (size_t i = 0; i < wants.count; i++) {
+		posts[i] = (struct fence_post){ wants.list[i].at, kind_of(&wants.list[i]) };
+		fencing->of_kind[posts[i].kind]++;
+	}
+	free(wants.list);
+	fencing->posts = posts;
+	fencing->post_count = (int)wants.count;
+}
+
+/* ---- Holes ------------------------------------------------------------------------------------ */
+
+static double metres(nm length)
+{
+	return (double)length / (double)NM_PER_M;
+}
+
+static struct post_hole dig(const struct takeoff *takeoff, const struct block *fence)
+{
+	struct post_hole hole = { .across = fencing_length(takeoff, fence, FENCE_HOLE),
+		.in_ground = fencing_length(takeoff, fence, FENCE_DEPTH) };
+	nm gravel = block_length(fence, FENCE_GRAVEL);
+	double radius = metres(hole.across) / 2, post = metres(block_length(fence, FENCE_POST));
+	double circle = acos(-1) * radius * radius;
+
+	hole.area = circle;
+	hole.depth = hole.in_ground + gravel;
+	hole.concrete = fmax(0, circle - post * post) * metres(hole.in_ground);
+	hole.gravel = circle * metres(gravel);
+	hole.spoil = circle * metres(hole.depth);
+	hole.bags = hole.concrete /
+		amount_si(&block_effective(takeoff->allow, ALLOW_CONCRETE_BAG)->as.amount);
+	return hole;
+}
+
+void posts_dig(struct fencing *fencing, const struct takeoff *takeoff)
+{
+	const struct block *fence = &fencing->fence->block;
+	nm stock = block_length(takeoff->allow, ALLOW_POST_STOCK);
+
+	fencing->hole = dig(takeoff, fence);
+	fencing->post_length = block_length(fence, FENCE_HEIGHT) + block_length(fence, FENCE_GAP) +
+		fencing->hole.in_ground;
+	fencing->post_stock = (fencing->post_length + stock - 1) / stock * stock;
+}

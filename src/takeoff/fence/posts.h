@@ -1,0 +1,18 @@
+/* The posts of a fence, and the holes they stand in. */
+#ifndef TAKEOFF_FENCE_POSTS_H
+#define TAKEOFF_FENCE_POSTS_H
+
+#include "takeoff/takeoff.h"
+
+/* Finds posts .. of_kind of *fencing from its legs and gates. */
+void posts_place(struct fencing *fencing, struct arena *arena);
+
+/* Works out post_length, post_stock and hole of *fencing:
+ *
+ *	post length = height + gap + in-ground, bought up to a multiple of allow's post-stock
+ *	hole        = a cylinder, in-ground + gravel deep
+ *	concrete    = (circle of the hole - post's square) x in-ground, 0 where the post fills the hole
+ *	gravel      = circle of the hole x gravel */
+void posts_dig(struct fencing *fencing, const struct takeoff *takeoff);
+
+#endif

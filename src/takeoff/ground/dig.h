@@ -1,0 +1,69 @@
+/* What is dug, how it swells, what of it is used again and what leaves the plot.
+ *
+ * Depths: paths base and surface; walls base and embed; fixtures their base and the surface that walls go
+ * by (fill_surface); the inside of beds embed where it is filled, base and embed where it stands on base;
+ * lawns topsoil and the turf's thickness, if turf is laid; ground-level beds what is replaced. From the top
+ * down the ground is sod, then topsoil, both as deep as the plot says, then subsoil.
+ *
+ * Loose = bank x (1 + swell), by kind; sod swells as topsoil does. Of the loose topsoil as much is used
+ * again as the mixes of the beds take; the rest and all else is spoil. */
+#ifndef TAKEOFF_GROUND_DIG_H
+#define TAKEOFF_GROUND_DIG_H
+
+#include "takeoff/common/loads.h"
+#include "takeoff/ground/zones.h"
+
+/* As zone_part, and holes: what is dug by the piece, each from the ground's surface down, even where
+ * something else is dug there. */
+enum dig_part { DIG_PATH, DIG_WALL, DIG_INSIDE, DIG_PAD, DIG_LAWN, DIG_BED, DIG_HOLES };
+enum { DIG_PARTS = DIG_HOLES + 1 };
+
+/* m3, by kind. */
+struct earth {
+	double sod, topsoil, subsoil;
+};
+
+struct dig {
+	int region; /* NO_REGION: none */
+	enum dig_part part;
+	double area; /* m2 */
+	nm depth;
+	struct earth bank;
+};
+
+struct earthwork {
+	const struct dig *rows; /* in region order, then those of none; what has no area or depth has no row */
+	int count;
+	struct earth bank, loose;
+	double reused;       /* m3, loose, of the topsoil */
+	double reused_share; /* of the mixes' topsoil, 0 to 1: each part takes as large a share */
+	double spoil;        /* m3, loose; reused and spoil make up all that is loose */
+	double spoil_weight; /* kg */
+	struct loads loads;  /* of the spoil */
+};
+
+struct items;
+
+/* Rows so far, while what is dug is gathered. */
+struct dig_list {
+	struct arena *arena;
+	const struct block *allow; /* the values in force */
+	struct dig *rows;
+	size_t count, capacity;
+};
+
+/* Adds a row of an area dug from the ground's surface to a depth; bank is reckoned here. No row without
+ * area or depth. */
+void dig_add(struct dig_list *list, struct dig dig);
+/* A row for each zone of *takeoff. */
+void dig_zones(struct dig_list *list, const struct takeoff *takeoff);
+/* Fills earthwork of *takeoff, whose fills are done, from all rows. */
+void dig_finish(struct takeoff *takeoff, const struct dig_list *list);
+
+/* Adds the row spoil: what is hauled away, loose. */
+void dig_items(struct items *items, const struct takeoff *takeoff);
+
+double earth_sum(const struct earth *earth);
+const char *dig_part_word(enum dig_part part); /* "path", "wall", "inside" ... */
+
+#endif

@@ -1,0 +1,270 @@
+#include "takeoff/ground/edging.h"
+#include "takeoff/common/item_rows.h"
+#include "takeoff/common/packing.h"
+#include "takeoff/common/snags.h"
+
+#include <limits.h>
+#include <stdlib.h>
+
+/* What stands at one side of an edge, as edging sees it. */
+enum beside { BESIDE_OTHER, BESIDE_PATH, BESIDE_LEVEL_BED, BESIDE_NO_EDGING, BESIDE_HOLDS };
+enum { BESIDES = BESIDE_HOLDS + 1 };
+
+/* Symmetric; a letter's edge with itself is none. */
+static const bool is_edged[BESIDES][BESIDES] = {
+	[BESIDE_OTHER] = { [BESIDE_PATH] = true, [BESIDE_LEVEL_BED] = true },
+	[BESIDE_PATH] = { [BESIDE_OTHER] = true, [BESIDE_LEVEL_BED] = true },
+	[BESIDE_LEVEL_BED] = { [BESIDE_OTHER] = true, [BESIDE_PATH] = true,
+		[BESIDE_LEVEL_BED] = true },
+};
+
+/* An upright run that may go on in the next row. */
+struct upright {
+	int x, top;
+};
+
+struct edger {
+	const struct survey *survey;
+	enum beside of[UCHAR_MAX + 1]; /* by letter */
+	int64_t held;                  /* sides of the plan */
+	int64_t *runs;                 /* by length in cells */
+	struct upright *now, *next;    /* by x */
+	size_t now_count, next_count;
+};
+
+static enum beside beside_of(const struct entry *entry)
+{
+	const struct block *block = &entry->block;
+
+	switch (entry->class) {
+	case CLASS_BED:
+		return block_number(block, BED_BUILD) == BUILD_RAISED ? BESIDE_HOLDS :
+			BESIDE_LEVEL_BED;
+	case CLASS_PATH:
+		return block_number(block, PATH_EDGING) == CHOICE_YES ? BESIDE_PATH :
+			BESIDE_NO_EDGING;
+	case CLASS_FIXTURE:
+		return BESIDE_HOLDS;
+	case CLASS_LAWN:
+	case CLASS_OPEN:
+	case CLASS_BOUNDARY:
+		return BESIDE_OTHER;
+	}
+	return BESIDE_OTHER;
+}
+
+static enum beside beyond(const struct edger *edger, enum plan_side side)
+{
+	return (edger->held & side) ? BESIDE_HOLDS : BESIDE_OTHER;
+}
+
+static enum beside beside(const struct edger *edger, const struct run *run)
+{
+	return edger->of[(unsigned char)run->letter];
+}
+
+static bool between(const struct edger *edger, const struct run *a, const struct run *b)
+{
+	return a->letter != b->letter && is_edged[beside(edger, a)][beside(edger, b)];
+}
+
+/* ---- Level runs -------------------------------------------------------------------------------- */
+
+/* A level run that may go on. */
+struct level {
+	struct edger *edger;
+	int left, right; /* none: both the same */
+};
+
+static void level_end(struct level *level)
+{
+	if (level->right > level->left)
+		level->edger->runs[level->right - level->left]++;
+	level->left = level->right = 0;
+}
+
+static void level_side(struct level *level, int left, int right, bool edged)
+{
+	if (!edged || left != level->right)
+		level_end(level);
+	if (!edged)
+		return;
+	if (level->left == level->right)
+		level->left = left;
+	level->right = right;
+}
+
+/* Along the plan's top or bottom. */
+static void level_rim(struct edger *edger, int y, enum plan_side side)
+{
+	const struct survey *survey = edger->survey;
+	struct level level = { edger, 0, 0 };
+
+	for (size_t i = survey->row_runs[y]; i < survey->row_runs[y + 1]; i++) {
+		const struct run *run = &survey->runs[i];
+
+		level_side(&level, run->left, run->right,
+			is_edged[beside(edger, run)][beyond(edger, side)]);
+	}
+	level_end(&level);
+}
+
+/* Between row y - 1 and row y. */
+static void level_line(struct edger *edger, int y)
+{
+	const struct survey *survey = edger->survey;
+	size_t above = survey->row_runs[y - 1], below = survey->row_runs[y];
+	size_t above_end = below;
+	struct level level = { edger, 0, 0 };
+	int x = 0;
+
+	while (above < above_end) {
+		const struct run *a = &survey->runs[above], *b = &survey->runs[below];
+		int end = a->right < b->right ? a->right : b->right;
+
+		level_side(&level, x, end, between(edger, a, b));
+		x = end;
+		above += a->right == end;
+		below += b->right == end;
+	}
+	level_end(&level);
+}
+
+/* ---- Upright runs ------------------------------------------------------------------------------ */
+
+/* Ends the runs left of x that do not go on in row y. */
+static size_t upright_end(struct edger *edger, size_t first, int x, int y)
+{
+	for (; first < edger->now_count && edger->now[first].x < x; first++)
+		edger->runs[y - edger->now[first].top]++;
+	return first;
+}
+
+/* The side at x of row y is edged; first: of the runs above that are not yet left behind. */
+static size_t upright_side(struct edger *edger, size_t first, int x, int y)
+{
+	struct upright *side = &edger->next[edger->next_count++];
+
+	first = upright_end(edger, first, x, y);
+	*side = (struct upright){ x, y };
+	if (first < edger->now_count && edger->now[first].x == x)
+		*side = edger->now[first++];
+	return first;
+}
+
+static void upright_row(struct edger *edger, int y)
+{
+	const struct survey *survey = edger->survey;
+	const struct run *run = &survey->runs[survey->row_runs[y]];
+	const struct run *last = &survey->runs[survey->row_runs[y + 1] - 1];
+	struct upright *done = edger->now;
+	size_t first = 0;
+
+	edger->next_count = 0;
+	if (is_edged[beside(edger, run)][beyond(edger, SIDE_LEFT)])
+		first = upright_side(edger, first, 0, y);
+	for (; run < last; run++)
+		if (between(edger, run, run + 1))
+			first = upright_side(edger, first, run->right, y);
+	if (is_edged[beside(edger, last)][beyond(edger, SIDE_RIGHT)])
+		first = upright_side(edger, first, last->right, y);
+	upright_end(edger, first, INT_MAX, y);
+	edger->now = edger->next;
+	edger->now_count = edger->next_count;
+	edger->next = done;
+}
+
+/* ---- What is bought ---------------------------------------------------------------------------- */
+
+static int longest_of(const struct survey *survey)
+{
+	return survey->columns > survey->rows ? survey->columns : survey->rows;
+}
+
+static void count_runs(struct edger *edger, const struct plot *plot)
+{
+	const struct survey *survey = edger->survey;
+	size_t lines = (size_t)survey->columns + 1;
+
+	for (size_t i = 0; i < plot->details.legend_count; i++)
+		edger->of[(unsigned char)plot->details.legend[i].letter] =
+			beside_of(&plot->details.legend[i]);
+	edger->now = memory_new(lines, sizeof *edger->now);
+	edger->next = memory_new(lines, sizeof *edger->next);
+	level_rim(edger, 0, SIDE_TOP);
+	level_rim(edger, survey->rows - 1, SIDE_BOTTOM);
+	for (int y = 1; y < survey->rows; y++)
+		level_line(edger, y);
+	for (int y = 0; y < survey->rows; y++)
+		upright_row(edger, y);
+	upright_end(edger, 0, INT_MAX, survey->rows);
+	free(edger->now);
+	free(edger->next);
+}
+
+static void add_row(struct edging *edging, struct edging_row *row)
+{
+	row->spikes = (row->length + edging->spacing - 1) / edging->spacing + 1;
+	edging->length += row->runs * row->length;
+	edging->runs += row->runs;
+	edging->spikes += row->runs * row->spikes;
+	edging->whole += row->runs * (row->length / edging->piece);
+}
+
+static void cut_rests(struct edging *edging, struct arena *arena)
+{
+	const struct saw snips = { .block = edging->piece };
+	struct batch *rests = memory_new((size_t)edging->row_count, sizeof *rests);
+	size_t count = 0;
+
+	for (int i = 0; i < edging->row_count; i++) {
+		nm rest = edging->rows[i].length % edging->piece;
+
+		if (rest > 0)
+			rests[count++] = (struct batch){ rest, edging->rows[i].runs };
+	}
+	edging->cuts = packing_cut(arena, &snips, rests, count, &edging->cut_count);
+	for (int i = 0; i < edging->cut_count; i++)
+		edging->cut_up += edging->cuts[i].blocks;
+	edging->bought = edging->whole + edging->cut_up;
+	free(rests);
+}
+
+void edging_compute(struct takeoff *takeoff, struct arena *arena, const struct plot *plot)
+{
+	const struct survey *survey = &takeoff->survey;
+	struct edging *edging = &takeoff->edging;
+	int longest = longest_of(survey);
+	struct edger edger = { .survey = survey,
+		.held = block_number(takeoff->allow, ALLOW_HELD),
+		.runs = memory_new((size_t)longest + 1, sizeof *edger.runs) };
+	struct edging_row *rows = arena_new(arena, (size_t)longest, sizeof *rows);
+
+	*edging = (struct edging){ .piece = block_length(takeoff->allow, ALLOW_EDGING_PIECE),
+		.spacing = block_length(takeoff->allow, ALLOW_EDGING_SPIKE), .rows = rows };
+	count_runs(&edger, plot);
+	for (int cells = longest; cells > 0; cells--) {
+		if (edger.runs[cells] == 0)
+			continue;
+		rows[edging->row_count] = (struct edging_row){ cells * survey->cell,
+			edger.runs[cells], 0 };
+		add_row(edging, &rows[edging->row_count++]);
+	}
+	free(edger.runs);
+	cut_rests(edging, arena);
+}
+
+void edging_items(struct items *items, const struct takeoff *takeoff, const struct plot *plot)
+{
+	const struct edging *edging = &takeoff->edging;
+	double bought = (double)edging->bought, spikes = (double)edging->spikes;
+
+	if (edging->runs == 0)
+		return;
+	item_add(items, &(struct item){ .id = "edging.piece", .section = SECTION_STONE,
+		.label = "Edging, piece", .unit = UNIT_EACH, .laid = bought, .order = bought,
+		.note = arena_print(items->arena, "of %s, by the cut list",
+			snag_length(items->arena, plot, edging->piece)) });
+	item_add(items, &(struct item){ .id = "edging.spike", .section = SECTION_STONE,
+		.label = "Edging spike", .unit = UNIT_EACH, .laid = spikes, .order = spikes });
+}

@@ -1,0 +1,44 @@
+/* Edging along paths and ground-level beds.
+ *
+ * An edge is edged where an edged path or a ground-level bed meets a lawn, open ground, each other, or a
+ * side of the plan; each edge once. None where a raised bed's wall, a fixture or a held side of the plan
+ * holds it, between path and path, or along a path that says no edging.
+ *
+ * A run is straight: it goes on along one line of the grid, whatever lies beside it, and ends where the
+ * next side of a cell on that line is not edged. It is laid of whole pieces and one cut to the rest, butted;
+ * what is cut off serves for other rests (packing.h; a cut takes nothing).
+ *
+ * Spikes of a run: ceil(length / spacing) + 1. */
+#ifndef TAKEOFF_GROUND_EDGING_H
+#define TAKEOFF_GROUND_EDGING_H
+
+#include "survey/survey.h"
+
+struct takeoff;
+struct items;
+struct cut;
+
+/* Runs of one length. */
+struct edging_row {
+	nm length;      /* of one run */
+	int64_t runs;
+	int64_t spikes; /* of one run */
+};
+
+struct edging {
+	nm piece, spacing;   /* a piece as bought; spikes apart */
+	nm length;           /* of all runs */
+	int64_t runs, spikes;
+	const struct edging_row *rows; /* longest first */
+	int row_count;
+	int64_t whole, cut_up, bought; /* pieces laid whole, cut up, both */
+	const struct cut *cuts;        /* of the pieces cut up */
+	int cut_count;
+};
+
+/* Fills edging of *takeoff, whose survey is done. */
+void edging_compute(struct takeoff *takeoff, struct arena *arena, const struct plot *plot);
+/* Adds edging.piece and edging.spike. */
+void edging_items(struct items *items, const struct takeoff *takeoff, const struct plot *plot);
+
+#endif

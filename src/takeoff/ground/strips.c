@@ -1,0 +1,221 @@
+#include "takeoff/ground/strips.h"
+#include "takeoff/ground/marks.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+/* A box as the strips see it: between two marks along them, in so many rows across them. */
+struct span {
+	int from, to;    /* marks */
+	int first, last; /* rows */
+};
+
+struct layer {
+	const struct strips *strips;
+	struct strips_way way;
+	struct strips_sink *sink;
+	nm edge;    /* where the first row begins, across, turned round: from its far side */
+	struct marks marks; /* where boxes begin and end along the strips */
+	struct span *spans; /* by first row */
+	size_t span_count;
+	int rows;
+	struct span *open; /* in the row looked at */
+	size_t open_count;
+	int *change; /* of how many boxes there are, mark by mark */
+	bool *above, *now; /* between a mark and the next: is there ground in the row before, in this one */
+};
+
+/* ---- Along and across -------------------------------------------------------------------------- */
+
+static nm along_from(const struct layer *layer, const struct cover_box *box)
+{
+	return layer->way.is_upright ? box->top : box->left;
+}
+
+static nm along_to(const struct layer *layer, const struct cover_box *box)
+{
+	return layer->way.is_upright ? box->bottom : box->right;
+}
+
+/* Across the strips all is measured in the direction in which they follow each other. */
+static nm across_from(const struct layer *layer, const struct cover_box *box)
+{
+	if (layer->way.is_turned)
+		return layer->way.is_upright ? -box->right : -box->bottom;
+	return layer->way.is_upright ? box->left : box->top;
+}
+
+static nm across_to(const struct layer *layer, const struct cover_box *box)
+{
+	if (layer->way.is_turned)
+		return layer->way.is_upright ? -box->left : -box->top;
+	return layer->way.is_upright ? box->right : box->bottom;
+}
+
+static struct cover_box piece_box(const struct layer *layer, int row, int from, int to)
+{
+	nm pitch = layer->strips->width - layer->strips->lap;
+	nm near = layer->edge + row * pitch, far = near + layer->strips->width;
+	nm low = layer->way.is_turned ? -far : near, high = layer->way.is_turned ? -near : far;
+	nm start = layer->marks.list[from], end = layer->marks.list[to];
+
+	return layer->way.is_upright ? (struct cover_box){ low, start, high, end, row } :
+		(struct cover_box){ start, low, end, high, row };
+}
+
+/* ---- Preparing --------------------------------------------------------------------------------- */
+
+static void find_marks(struct layer *layer)
+{
+	const struct strips *strips = layer->strips;
+
+	for (size_t i = 0; i < strips->count; i++) {
+		marks_add(&layer->marks, along_from(layer, &strips->boxes[i]));
+		marks_add(&layer->marks, along_to(layer, &strips->boxes[i]));
+	}
+	marks_number(&layer->marks);
+}
+
+static int row_at(const struct layer *layer, nm across)
+{
+	nm past = across - layer->edge - layer->strips->width;
+
+	return past < 0 ? 0 : (int)(past / (layer->strips->width - layer->strips->lap)) + 1;
+}
+
+static struct span span_of(const struct layer *layer, const struct cover_box *box)
+{
+	return (struct span){ marks_find(&layer->marks, along_from(layer, box)),
+		marks_find(&layer->marks, along_to(layer, box)), row_at(layer, across_from(layer, box)),
+		row_at(layer, across_to(layer, box) - 1) };
+}
+
+static void find_edge(struct layer *layer)
+{
+	const struct strips *strips = layer->strips;
+	nm end = across_to(layer, &strips->boxes[0]);
+
+	layer->edge = across_from(layer, &strips->boxes[0]);
+	for (size_t i = 1; i < strips->count; i++) {
+		nm from = across_from(layer, &strips->boxes[i]);
+		nm to = across_to(layer, &strips->boxes[i]);
+
+		layer->edge = from < layer->edge ? from : layer->edge;
+		end = to > end ? to : end;
+	}
+	layer->rows = row_at(layer, end - 1) + 1;
+}
+
+/* Puts the spans in the order of their first rows. */
+static void find_spans(struct layer *layer)
+{
+	const struct strips *strips = layer->strips;
+	size_t *starts = memory_new((size_t)layer->rows + 1, sizeof *starts);
+
+	for (size_t i = 0; i < strips->count; i++)
+		starts[row_at(layer, across_from(layer, &strips->boxes[i])) + 1]++;
+	for (int row = 0; row < layer->rows; row++)
+		starts[row + 1] += starts[row];
+	layer->spans = memory_new(strips->count, sizeof *layer->spans);
+	layer->span_count = strips->count;
+	for (size_t i = 0; i < strips->count; i++) {
+		struct span span = span_of(layer, &strips->boxes[i]);
+
+		layer->spans[starts[span.first]++] = span;
+	}
+	free(starts);
+}
+
+/* ---- Row by row -------------------------------------------------------------------------------- */
+
+/* Tells of each maximal stretch with ground in the row, and of each along its edge with the row above. */
+static void tell_pieces(const struct layer *layer, int row)
+{
+	int from = 0;
+
+	for (int i = 0; i < layer->marks.count; i++) {
+		if (!layer->now[i] && from < i) {
+			struct cover_box piece = piece_box(layer, row, from, i);
+
+			layer->sink->piece(layer->sink, &piece);
+		}
+		from = layer->now[i] ? from : i + 1;
+	}
+}
+
+static void tell_edges(const struct layer *layer)
+{
+	int from = 0;
+
+	for (int i = 0; i < layer->marks.count; i++) {
+		bool is_edge = layer->now[i] || layer->above[i];
+
+		if (!is_edge && from < i)
+			layer->sink->edge(layer->sink, layer->marks.list[i] - layer->marks.list[from]);
+		from = is_edge ? from : i + 1;
+	}
+}
+
+/* Takes in the boxes that begin in the row, and finds where there is ground. */
+static size_t find_ground(struct layer *layer, int row, size_t next)
+{
+	size_t kept = 0;
+	int boxes = 0;
+
+	while (next < layer->span_count && layer->spans[next].first == row)
+		layer->open[layer->open_count++] = layer->spans[next++];
+	memset(layer->change, 0, (size_t)layer->marks.count * sizeof *layer->change);
+	for (size_t i = 0; i < layer->open_count; i++) {
+		struct span span = layer->open[i];
+
+		layer->change[span.from]++;
+		layer->change[span.to]--;
+		if (span.last > row)
+			layer->open[kept++] = span;
+	}
+	layer->open_count = kept;
+	for (int i = 0; i < layer->marks.count; i++) {
+		boxes += layer->change[i];
+		layer->now[i] = boxes > 0;
+	}
+	return next;
+}
+
+static void lay_rows(struct layer *layer)
+{
+	size_t next = 0, marks = (size_t)layer->marks.count;
+
+	layer->open = memory_new(layer->span_count, sizeof *layer->open);
+	layer->change = memory_new(marks, sizeof *layer->change);
+	layer->above = memory_new(marks, sizeof *layer->above);
+	layer->now = memory_new(marks, sizeof *layer->now);
+	for (int row = 0; row < layer->rows; row++) {
+		bool *above = layer->above;
+
+		next = find_ground(layer, row, next);
+		tell_edges(layer);
+		tell_pieces(layer, row);
+		layer->above = layer->now;
+		layer->now = above;
+	}
+	memset(layer->now, 0, marks * sizeof *layer->now);
+	tell_edges(layer);
+	free(layer->open);
+	free(layer->change);
+	free(layer->above);
+	free(layer->now);
+}
+
+void strips_lay(const struct strips *strips, struct strips_way way, struct strips_sink *sink)
+{
+	struct layer layer = { .strips = strips, .way = way, .sink = sink };
+
+	if (strips->count == 0)
+		return;
+	find_edge(&layer);
+	find_marks(&layer);
+	find_spans(&layer);
+	lay_rows(&layer);
+	marks_fini(&layer.marks);
+	free(layer.spans);
+}

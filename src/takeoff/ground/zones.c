@@ -1,0 +1,237 @@
+#include "takeoff/ground/zones.h"
+#include "takeoff/takeoff.h"
+
+#include <assert.h>
+#include <stdlib.h>
+
+enum { NO_ZONE = -1 };
+
+struct painting {
+	const struct takeoff *takeoff;
+	const struct plot *plot;
+	struct zone *list;
+	int count;
+	int *own;                /* by region: the zone of its own cells, NO_ZONE */
+	struct cover_box plan;
+	struct cover_box *boxes; /* in the order they are painted */
+	size_t box_count, box_capacity;
+};
+
+/* ---- Which zones there are -------------------------------------------------------------------- */
+
+static int zone_add(struct painting *painting, int region, enum zone_part part)
+{
+	painting->list[painting->count] = (struct zone){ .region = region, .part = part };
+	return painting->count++;
+}
+
+/* The wall's zone comes first, so that it stands before its bed's own cells. */
+static int raised_zones(struct painting *painting, int region)
+{
+	const struct block *bed = &painting->takeoff->survey.regions[region].entry->block;
+
+	if (!takeoff_wall(painting->takeoff, region))
+		return NO_ZONE;
+	zone_add(painting, region, ZONE_WALL);
+	return block_number(bed, BED_INSIDE) == INSIDE_UNDUG ? NO_ZONE :
+		zone_add(painting, region, ZONE_INSIDE);
+}
+
+static int bed_zones(struct painting *painting, int region)
+{
+	const struct region *at = &painting->takeoff->survey.regions[region];
+
+	if (takeoff_is_raised(at))
+		return raised_zones(painting, region);
+	return block_number(&at->entry->block, BED_REPLACE) == CHOICE_YES ?
+		zone_add(painting, region, ZONE_BED) : NO_ZONE;
+}
+
+/* Adds the zones of a region; the one of its own cells or NO_ZONE. */
+static int region_zones(struct painting *painting, int region)
+{
+	const struct entry *entry = painting->takeoff->survey.regions[region].entry;
+
+	switch (entry->class) {
+	case CLASS_BED:
+		return bed_zones(painting, region);
+	case CLASS_PATH:
+		return zone_add(painting, region, ZONE_PATH);
+	case CLASS_LAWN:
+		return block_number(&entry->block, LAWN_COVER) == COVER_NONE ? NO_ZONE :
+			zone_add(painting, region, ZONE_LAWN);
+	case CLASS_FIXTURE:
+		return zone_add(painting, region, ZONE_PAD);
+	case CLASS_OPEN:
+	case CLASS_BOUNDARY:
+		break;
+	}
+	return NO_ZONE;
+}
+
+/* ---- Their ground ----------------------------------------------------------------------------- */
+
+static size_t box_add(struct painting *painting, struct cover_box box)
+{
+	painting->boxes = memory_grow(painting->boxes, painting->box_count, &painting->box_capacity,
+		sizeof *painting->boxes);
+	painting->boxes[painting->box_count] = cover_clip(box, &painting->plan);
+	return painting->box_count++;
+}
+
+static bool has_base(enum plot_class class)
+{
+	return class == CLASS_PATH || class == CLASS_FIXTURE;
+}
+
+/* Looks from run *i of the row above on for one with the same cells of the same region. */
+static bool has_run_above(const struct survey *survey, int y, const struct run *run, size_t *i)
+{
+	const struct run *above;
+
+	if (y == 0)
+		return false;
+	while (*i < survey->row_runs[y] && survey->runs[*i].left < run->left)
+		++*i;
+	above = &survey->runs[*i];
+	return *i < survey->row_runs[y] && above->left == run->left && above->right == run->right &&
+		above->region == run->region;
+}
+
+/* The own cells of the regions that have base all over, or of all others: a box for all rows below one
+ * another in which the same cells stand. box_of: by run, its box. */
+static void paint_row(struct painting *painting, int y, bool with_base, size_t *box_of)
+{
+	const struct survey *survey = &painting->takeoff->survey;
+	nm cell = survey->cell;
+	size_t above = y > 0 ? survey->row_runs[y - 1] : 0;
+
+	for (size_t i = survey->row_runs[y]; i < survey->row_runs[y + 1]; i++) {
+		const struct run *run = &survey->runs[i];
+
+		if (run->region == NO_REGION || painting->own[run->region] == NO_ZONE ||
+			has_base(run->class) != with_base)
+			continue;
+		box_of[i] = has_run_above(survey, y, run, &above) ? box_of[above] :
+			box_add(painting, (struct cover_box){ run->left * cell, y * cell,
+				run->right * cell, y * cell, painting->own[run->region] });
+		assert(painting->boxes);
+		painting->boxes[box_of[i]].bottom = (y + 1) * cell;
+	}
+}
+
+static void paint_cells(struct painting *painting, bool with_base)
+{
+	const struct survey *survey = &painting->takeoff->survey;
+	size_t *box_of = memory_new(survey->row_runs[survey->rows], sizeof *box_of);
+
+	for (int y = 0; y < survey->rows; y++)
+		paint_row(painting, y, with_base, box_of);
+	free(box_of);
+}
+
+/* A strip along a side of an outline. */
+struct strip {
+	nm past;  /* how far it goes past the side's last corner; the next side begins there */
+	nm depth; /* to the right hand, where the bed is; outwards if negative */
+};
+
+static nm lesser(nm a, nm b)
+{
+	return a < b ? a : b;
+}
+
+static nm greater(nm a, nm b)
+{
+	return a > b ? a : b;
+}
+
+static int sign_of(int a)
+{
+	return (a > 0) - (a < 0);
+}
+
+static void paint_strip(struct painting *painting, const struct loop *loop, int side,
+	const struct strip *strip, int zone)
+{
+	const struct corner *a = &loop->corners[side], *b = &loop->corners[(side + 1) % loop->count];
+	nm cell = painting->takeoff->survey.cell;
+	int dx = sign_of(b->x - a->x), dy = sign_of(b->y - a->y);
+	nm x1 = a->x * cell, y1 = a->y * cell;
+	/* With y down the right hand of (dx, dy) is (-dy, dx). */
+	nm x2 = b->x * cell + dx * strip->past - dy * strip->depth;
+	nm y2 = b->y * cell + dy * strip->past + dx * strip->depth;
+
+	box_add(painting, (struct cover_box){ lesser(x1, x2), lesser(y1, y2), greater(x1, x2),
+		greater(y1, y2), zone });
+}
+
+/* Outwards the base reaches round each convex corner. Inwards it takes the wall's depth and the reach from
+ * each side, and as much round a reflex corner, where the wall turns into the bed. A strip may come out of
+ * the bed again beyond its far side: a bed that takes a wall is over two walls wide everywhere, so what is
+ * out there is less than the reach from it and in its zone anyway. */
+static void paint_wall(struct painting *painting, struct arena *outlines, const struct wall *wall,
+	int zone)
+{
+	nm reach = block_length(wall->bed, BED_REACH), inwards = wall->block.across + reach;
+	struct outline outline;
+
+	outline_trace(&outline, outlines, painting->plot, &painting->takeoff->survey, wall->region);
+	for (int i = 0; i < outline.count; i++) {
+		const struct loop *loop = &outline.loops[i];
+
+		for (int side = 0; side < loop->count; side++) {
+			bool reflex = loop->corners[(side + 1) % loop->count].reflex;
+
+			paint_strip(painting, loop, side,
+				&(struct strip){ reflex ? 0 : reach, -reach }, zone);
+			paint_strip(painting, loop, side,
+				&(struct strip){ reflex ? inwards : 0, inwards }, zone);
+		}
+	}
+}
+
+/* Walls and their zones both stand in region order. */
+static void paint_walls(struct painting *painting)
+{
+	struct arena outlines = ARENA_EMPTY;
+	int wall = 0;
+
+	for (int i = 0; i < painting->count; i++)
+		if (painting->list[i].part == ZONE_WALL)
+			paint_wall(painting, &outlines, &painting->takeoff->walls[wall++], i);
+	arena_clear(&outlines);
+}
+
+static void measure(struct painting *painting, const struct cover *cover)
+{
+	nm2 *areas = memory_new((size_t)painting->count, sizeof *areas);
+
+	cover_areas(cover, areas);
+	for (int i = 0; i < painting->count; i++)
+		painting->list[i].area = cover_m2(areas[i]);
+	free(areas);
+}
+
+void zones_compute(struct takeoff *takeoff, struct arena *arena, const struct plot *plot)
+{
+	const struct survey *survey = &takeoff->survey;
+	size_t regions = (size_t)survey->region_count;
+	struct painting painting = {
+		.takeoff = takeoff, .plot = plot,
+		.list = arena_new(arena, 2 * regions, sizeof(struct zone)),
+		.own = memory_new(regions, sizeof(int)),
+		.plan = { 0, 0, survey->columns * survey->cell, survey->rows * survey->cell, 0 },
+	};
+
+	for (int i = 0; i < survey->region_count; i++)
+		painting.own[i] = region_zones(&painting, i);
+	paint_cells(&painting, true);
+	paint_walls(&painting);
+	paint_cells(&painting, false);
+	takeoff->zones = (struct zones){ .list = painting.list, .count = painting.count };
+	cover_sweep(&takeoff->zones.cover, arena, painting.boxes, painting.box_count);
+	measure(&painting, &takeoff->zones.cover);
+	free(painting.boxes);
+	free(painting.own);
+}

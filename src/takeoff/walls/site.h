@@ -1,0 +1,35 @@
+/* A bed whose wall is to be laid: whether it fits, and snags that say where it does not. */
+#ifndef TAKEOFF_WALLS_SITE_H
+#define TAKEOFF_WALLS_SITE_H
+
+#include "takeoff/walls/room.h"
+#include "takeoff/common/snags.h"
+
+/* All that is at hand while the beds of a plot are walled one by one. */
+struct job {
+	struct takeoff *takeoff;
+	struct arena *arena;
+	const struct plot *plot;
+	struct snag_list *snags;
+	struct side_book *book;
+	nm inside; /* what the plot allows for */
+	int64_t beads;
+};
+
+/* One bed. */
+struct site {
+	const struct job *job;
+	struct room room;
+	const struct block *bed;
+};
+
+/* True where a wall of this masonry fits along the bed; else adds wall-jog and wall-narrow. */
+bool site_takes_wall(const struct site *site, const struct masonry *masonry);
+/* True where a cap of this masonry does; else adds cap-narrow. */
+bool site_takes_cap(const struct site *site, const struct masonry *masonry);
+/* Adds wall-bond for each side of the ring that does not bond. */
+void site_check_bond(const struct site *site, const struct ring *ring);
+/* Adds bed-thin where the ground between walls of that depth is less than allowed for. */
+void site_check_inside(const struct site *site, nm depth);
+
+#endif

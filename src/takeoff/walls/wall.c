@@ -1,0 +1,177 @@
+#include "takeoff/walls/wall.h"
+#include "takeoff/walls/site.h"
+
+static double metres(nm length)
+{
+	return (double)length / (double)NM_PER_M;
+}
+
+double wall_volume(nm length, const struct size *block)
+{
+	return metres(length) * metres(block->across) * metres(block->up);
+}
+
+double wall_density(const struct block *bed)
+{
+	return amount_si(&block_effective(bed, BED_DENSITY)->as.amount);
+}
+
+static const struct size *bed_size(const struct block *bed, enum attribute a)
+{
+	return &block_effective(bed, a)->as.size;
+}
+
+static struct masonry masonry_of(const struct takeoff *takeoff, const struct size *block, int64_t courses)
+{
+	nm shortest = block_length(takeoff->allow, ALLOW_SHORTEST);
+
+	return (struct masonry){ .length = block->along, .depth = block->across,
+		.shortest = bond_shortest(block->along, shortest), .courses = (int)courses };
+}
+
+struct masonry wall_masonry(const struct takeoff *takeoff, const struct block *bed)
+{
+	return masonry_of(takeoff, bed_size(bed, BED_BLOCK), block_number(bed, BED_COURSES));
+}
+
+/* The outline's length less so much for each loop that turns round the bed, more for each hole. */
+static nm outline_length(const struct site *site, nm less)
+{
+	const struct outline *outline = site->room.outline;
+	nm length = 0;
+
+	for (int i = 0; i < outline->count; i++)
+		length += outline->loops[i].perimeter * site->room.survey->cell +
+			(i == 0 ? -less : less);
+	return length;
+}
+
+static void lay_cap(struct wall *wall, const struct site *site)
+{
+	const struct size *cap = bed_size(site->bed, BED_CAP);
+	struct masonry masonry = masonry_of(site->job->takeoff, cap, 1);
+	struct ring ring;
+
+	if (size_is_none(cap))
+		return;
+	if (!site_takes_cap(site, &masonry)) {
+		site->job->takeoff->complete = false;
+		return;
+	}
+	ring_lay(&ring, site->job->arena, site->job->book, site->room.outline,
+		site->room.survey->cell, &masonry);
+	wall->has_cap = true;
+	wall->cap_block = *cap;
+	wall->cap = ring.odd;
+}
+
+/* The ring takes its depth times what one course's runs add up to; the inner face has four corners
+ * more that turn inwards on the outer loop, four less on a hole, each two depths shorter. */
+static void measure_inside(struct wall *wall, const struct site *site)
+{
+	const struct survey *survey = site->room.survey;
+	nm depth = wall->block.across;
+
+	wall->inner_area = survey_area(survey->regions[wall->region].cells, survey->cell) -
+		metres(depth) * metres(outline_length(site, 4 * depth));
+	wall->inner_perimeter = outline_length(site, 8 * depth);
+}
+
+static void count_up(struct wall *wall, int64_t beads)
+{
+	int64_t odd = (wall->courses + 1) / 2, even = wall->courses / 2;
+	nm laid = odd * wall->odd.length + even * wall->even.length;
+	double density = wall_density(wall->bed);
+
+	wall->whole_blocks = odd * wall->odd.whole + even * wall->even.whole;
+	wall->cut_pieces = odd * wall->odd.cut + even * wall->even.cut;
+	wall->block_weight = density * wall_volume(wall->block.along, &wall->block);
+	wall->weight = density * wall_volume(laid, &wall->block);
+	/* Under every course but the first, and under the cap. */
+	wall->bead = (double)beads * metres(laid - wall->odd.length + wall->cap.length);
+}
+
+static void lay_wall(struct wall *wall, const struct site *site, const struct masonry *masonry)
+{
+	struct ring ring;
+
+	ring_lay(&ring, site->job->arena, site->job->book, site->room.outline,
+		site->room.survey->cell, masonry);
+	*wall = (struct wall){
+		.region = site->room.region,
+		.bed = site->bed,
+		.block = *bed_size(site->bed, BED_BLOCK),
+		.courses = masonry->courses,
+		.odd = ring.odd,
+		.even = ring.even,
+	};
+	site_check_bond(site, &ring);
+	site_check_inside(site, masonry->depth);
+	lay_cap(wall, site);
+	measure_inside(wall, site);
+	count_up(wall, site->job->beads);
+}
+
+/* About: the length of all runs over the block's, at least one block. */
+static struct wall_not_laid not_laid(const struct site *site, const struct masonry *masonry)
+{
+	nm laid = masonry->courses * outline_length(site, 4 * masonry->depth);
+	int64_t about = laid > 0 ? (laid + masonry->length - 1) / masonry->length : 1;
+
+	return (struct wall_not_laid){ site->room.region, about };
+}
+
+/* Walls the bed or, where that cannot be, says how many blocks it would take. */
+static void wall_bed(struct wall *walls, struct wall_not_laid *without, const struct job *job,
+	int region)
+{
+	struct takeoff *takeoff = job->takeoff;
+	struct arena outlines = ARENA_EMPTY;
+	struct outline outline;
+	struct site site = {
+		.job = job,
+		.room = { &takeoff->survey, region, &outline },
+		.bed = &takeoff->survey.regions[region].entry->block,
+	};
+	struct masonry masonry = wall_masonry(job->takeoff, site.bed);
+
+	outline_trace(&outline, &outlines, job->plot, &takeoff->survey, region);
+	if (site_takes_wall(&site, &masonry)) {
+		lay_wall(&walls[takeoff->wall_count++], &site, &masonry);
+	} else {
+		without[takeoff->not_laid_count++] = not_laid(&site, &masonry);
+		takeoff->complete = false;
+	}
+	arena_clear(&outlines);
+}
+
+static size_t raised_beds(const struct survey *survey)
+{
+	size_t count = 0;
+
+	for (int i = 0; i < survey->region_count; i++)
+		count += takeoff_is_raised(&survey->regions[i]);
+	return count;
+}
+
+void wall_lay_all(struct takeoff *takeoff, struct arena *arena, const struct plot *plot,
+	struct snag_list *snags)
+{
+	struct job job = {
+		.takeoff = takeoff, .arena = arena, .plot = plot, .snags = snags,
+		.book = side_book_new(arena),
+		.inside = block_length(takeoff->allow, ALLOW_INSIDE),
+		.beads = block_number(takeoff->allow, ALLOW_BEADS),
+	};
+	size_t beds = raised_beds(&takeoff->survey);
+	struct wall *walls = arena_new(arena, beds, sizeof *walls);
+	struct wall_not_laid *without = arena_new(arena, beds, sizeof *without);
+
+	takeoff->walls = walls;
+	takeoff->not_laid = without;
+	takeoff->wall_count = takeoff->not_laid_count = 0;
+	takeoff->complete = true;
+	for (int i = 0; i < takeoff->survey.region_count; i++)
+		if (takeoff_is_raised(&takeoff->survey.regions[i]))
+			wall_bed(walls, without, &job, i);
+}

@@ -1,0 +1,271 @@
+/* Growing and cropping the plan, without a terminal. */
+
+#include "support/desk.h"
+#include "support/plots.h"
+#include "support/random.h"
+#include "support/runner.h"
+
+#include "plot/format/format.h"
+#include "plot/edit/resize.h"
+
+#include <stdio.h>
+#include <string.h>
+
+#define ROWS (const char *[])
+
+static const char *const start[] = { "bbb..", "bp...", "..S..", NULL };
+
+static struct desk *sit(void)
+{
+	struct desk *b = desk_new(start);
+
+	b->editor.cursor = (struct place){ 2, 1 };
+	return b;
+}
+
+START_TEST(each_side_grows_or_is_cropped_by_a_length_or_by_cells_in_one_step)
+{
+	struct desk *b = sit();
+
+	desk_answer(b, ROWS { "Each side by measure",
+		"Left: 1 ft; Top: 2 cells; Right: -24 in; Bottom: ", NULL });
+	desk_type(b, "^");
+	ck_assert_str_eq(b->offered, "Left: \nTop: \nRight: \nBottom: \n");
+	desk_check(b, ROWS { "....", "....", ".bbb", ".bp.", "...S", NULL });
+	ck_assert(b->editor.cursor.x == 3 && b->editor.cursor.y == 3);
+	desk_says(b, "The plan is 4 ft x 5 ft now, 4 x 5 cells.");
+	ck_assert_uint_eq(history_undo_count(b->editor.history), 1);
+	desk_press(b, PRESS_BACKSPACE);
+	desk_check(b, start);
+	ck_assert(editor_is_saved(&b->editor));
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(what_would_go_is_said_and_asked_before)
+{
+	struct desk *b = sit();
+
+	desk_answer(b, ROWS { "Each side by measure", "Left: -2 ft", "Leave the plan as it is",
+		"Each side by measure", "Left: -2 ft", "Crop it all the same", NULL });
+	desk_type(b, "^");
+	ck_assert_str_eq(b->asked, "3 cells of bed, 1 of path would go.");
+	ck_assert_str_eq(b->offered, "Leave the plan as it is\nCrop it all the same\n");
+	desk_check(b, start);
+	desk_says(b, "left as it is");
+	desk_type(b, "^");
+	desk_check(b, ROWS { "b..", "...", "S..", NULL });
+	ck_assert(b->editor.cursor.x == 0 && b->editor.cursor.y == 1);
+	desk_press(b, PRESS_BACKSPACE);
+	desk_check(b, start);
+	desk_free(b);
+}
+END_TEST
+
+struct crop {
+	const char *answer, *asked;
+	const char *rows[4];
+	int x, y;
+};
+
+/* With the cursor on 2,1. */
+static const struct crop crops[] = {
+	{ "Crop all left of the cursor", "3 cells of bed, 1 of path would go.",
+		{ "b..", "...", "S.." }, 0, 1 },
+	{ "Crop all above the cursor", "3 cells of bed would go.", { "bp...", "..S.." }, 2, 0 },
+	{ "Crop all right of the cursor", NULL, { "bbb", "bp.", "..S" }, 2, 1 },
+	{ "Crop all below the cursor", "1 cell of fixture would go.", { "bbb..", "bp..." }, 2, 1 },
+};
+
+START_TEST(what_lies_beyond_the_cursor_is_cropped)
+{
+	const struct crop *crop = &crops[_i];
+	struct desk *b = sit();
+
+	desk_answer(b, crop->asked ? (const char *[]){ crop->answer, "Crop it all the same", NULL } :
+		(const char *[]){ crop->answer, NULL });
+	desk_type(b, "^");
+	if (crop->asked)
+		ck_assert_str_eq(b->asked, crop->asked);
+	else
+		ck_assert_str_eq(b->asked, "The plan is 5 ft x 3 ft. Grow or crop it:");
+	desk_check(b, crop->rows);
+	ck_assert(b->editor.cursor.x == crop->x && b->editor.cursor.y == crop->y);
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(at_the_edge_there_is_nothing_to_crop)
+{
+	struct desk *b = sit();
+
+	b->editor.cursor = (struct place){ 0, 0 };
+	desk_answer(b, ROWS { "Crop all left of the cursor", "Each side by measure", "", NULL });
+	desk_type(b, "^");
+	desk_says(b, "has that size already");
+	desk_type(b, "^");
+	desk_check(b, start);
+	ck_assert(editor_is_saved(&b->editor));
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(the_plan_is_cropped_to_the_mark_from_either_list)
+{
+	struct desk *b = sit();
+
+	desk_answer(b, ROWS { "Mark it", "Crop to the mark", "Crop it all the same", "Mark it",
+		"Crop the plan to it", "Crop it all the same", "Crop to the mark", NULL });
+	desk_press(b, PRESS_ENTER);
+	b->editor.cursor = (struct place){ 1, 0 };
+	desk_press(b, PRESS_ENTER);
+	desk_type(b, "^");
+	ck_assert_str_eq(b->asked, "2 cells of bed, 1 of fixture would go.");
+	desk_check(b, ROWS { "bb", "p.", NULL });
+	ck_assert_int_eq(editor_state(&b->editor), STATE_REST);
+	desk_press(b, PRESS_ENTER);
+	desk_press(b, PRESS_ENTER);
+	desk_press(b, PRESS_ENTER);
+	ck_assert_int_eq(b->editor.plot.ground.columns, 1);
+	desk_type(b, "!");
+	desk_says(b, "Nothing is marked");
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(a_plan_of_nothing_or_of_too_much_is_refused_in_words)
+{
+	struct desk *b = sit();
+
+	desk_answer(b, ROWS { "Each side by measure", "Left: -3 ft; Right: -2 ft", "Left: 2047 cells",
+		"Left: ; Right: 4", "Right: 4 cells", NULL });
+	desk_type(b, "^");
+	desk_check(b, ROWS { "bbb......", "bp.......", "..S......", NULL });
+	desk_answer(b, ROWS { "Each side by measure", "Top: -3 cells", "", NULL });
+	desk_type(b, "^");
+	ck_assert_str_eq(b->fault, "The plan would be 9 x 0 cells; it has 1 to 2048 each way.");
+	desk_answer(b, ROWS { "Each side by measure", "Bottom: 2046 cells", "", NULL });
+	desk_type(b, "^");
+	ck_assert_str_eq(b->fault, "The plan would be 9 x 2049 cells; it has 1 to 2048 each way.");
+	desk_answer(b, ROWS { "Each side by measure", "Bottom: two", "", NULL });
+	desk_type(b, "^");
+	ck_assert_ptr_nonnull(strstr(b->fault, "Bottom: found two, expected a length"));
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(a_set_axis_moves_with_the_ground_and_its_loss_is_said)
+{
+	struct desk *b = sit();
+
+	plot_set(&b->editor.plot, 0, HEAD_MIRROR, "left-right");
+	plot_set(&b->editor.plot, 0, HEAD_AXIS, "2,3");
+	editor_stroke(&b->editor);
+	desk_answer(b, ROWS { "Each side by measure", "Left: 2 cells; Bottom: 1 cell",
+		"Each side by measure", "Left: -4 cells", "Crop it all the same", NULL });
+	desk_type(b, "^");
+	ck_assert_int_eq(mirror_of(&b->editor.plot).across, 6);
+	ck_assert_int_eq(mirror_of(&b->editor.plot).down, 3);
+	desk_says(b, "The mirror has ");
+	desk_type(b, "^");
+	desk_says(b, "The axis fell outside; both stand in the middle.");
+	ck_assert(!block_value(&b->editor.plot.details.head, HEAD_AXIS)->set);
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(sizing_ends_peg_mark_and_trail)
+{
+	struct desk *b = sit();
+
+	desk_answer(b, ROWS { "Each side by measure", "Top: 1 cell", "Each side by measure",
+		"Top: 1 cell", NULL });
+	desk_press(b, PRESS_ENTER);
+	desk_type(b, "^");
+	ck_assert_int_eq(editor_state(&b->editor), STATE_REST);
+	desk_type(b, "=");
+	desk_type(b, "^");
+	ck_assert_int_eq(editor_state(&b->editor), STATE_REST);
+	desk_free(b);
+}
+END_TEST
+
+/* Sizes each side at random, and answers what is asked about it. */
+static struct margins size_at_random(struct desk *b, struct random *r)
+{
+	struct margins m = { random_between(r, -2, 3), random_between(r, -2, 3),
+		random_between(r, -2, 3), random_between(r, -2, 3) };
+	int64_t lost[CLASSES];
+	char sides[120];
+	const char *answers[] = { "Each side by measure", sides, NULL, NULL };
+
+	if (!resize_fits(&b->editor.plot.ground, &m))
+		return (struct margins){ 0, 0, 0, 0 };
+	snprintf(sides, sizeof sides, "Left: %d cells; Top: %d ft; Right: %d cells; Bottom: %d ft",
+		m.left, m.top, m.right, m.bottom);
+	if (resize_loss(&b->editor.plot, &m, lost))
+		answers[2] = "Crop it all the same";
+	desk_answer(b, answers);
+	desk_type(b, "^");
+	ck_assert_ptr_null(*b->answers);
+	desk_answer(b, NULL);
+	return m;
+}
+
+static void check_moved(const struct ground *old, const struct ground *now, struct margins m)
+{
+	ck_assert_int_eq(now->columns, old->columns + m.left + m.right);
+	ck_assert_int_eq(now->rows, old->rows + m.top + m.bottom);
+	for (int y = 0; y < now->rows; y++)
+		for (int x = 0; x < now->columns; x++)
+			ck_assert_int_eq(ground_cell(now, x, y), ground_holds(old, x - m.left, y - m.top) ?
+				ground_cell(old, x - m.left, y - m.top) : OPEN_GROUND);
+}
+
+START_TEST(sizes_at_random_keep_what_stays_inside_and_taken_back_give_the_first_bytes)
+{
+	for (uint64_t seed = 0; seed < 60; seed++) {
+		struct random r = { seed };
+		struct desk *b = sit();
+		struct text first = TEXT_EMPTY, now = TEXT_EMPTY;
+
+		plot_set(&b->editor.plot, 0, HEAD_AXIS, "4,3");
+		editor_stroke(&b->editor);
+		format_write(&b->editor.plot, &first);
+		for (int i = 0; i < 30; i++) {
+			struct ground old = ground_copy(&b->editor.plot.ground);
+			struct margins m = size_at_random(b, &r);
+
+			plot_check(&b->editor.plot);
+			check_moved(&old, &b->editor.plot.ground, m);
+			ground_fini(&old);
+		}
+		while (history_undo_count(b->editor.history) > 1)
+			desk_press(b, PRESS_BACKSPACE);
+		format_write(&b->editor.plot, &now);
+		ck_assert_str_eq(now.bytes, first.bytes);
+		text_fini(&first);
+		text_fini(&now);
+		desk_free(b);
+	}
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("act_size");
+	TCase *sizing = suite_case(suite, "sizing");
+
+	tcase_add_test(sizing, each_side_grows_or_is_cropped_by_a_length_or_by_cells_in_one_step);
+	tcase_add_test(sizing, what_would_go_is_said_and_asked_before);
+	tcase_add_loop_test(sizing, what_lies_beyond_the_cursor_is_cropped, 0,
+		sizeof crops / sizeof *crops);
+	tcase_add_test(sizing, at_the_edge_there_is_nothing_to_crop);
+	tcase_add_test(sizing, the_plan_is_cropped_to_the_mark_from_either_list);
+	tcase_add_test(sizing, a_plan_of_nothing_or_of_too_much_is_refused_in_words);
+	tcase_add_test(sizing, a_set_axis_moves_with_the_ground_and_its_loss_is_said);
+	tcase_add_test(sizing, sizing_ends_peg_mark_and_trail);
+	tcase_add_test(sizing,
+		sizes_at_random_keep_what_stays_inside_and_taken_back_give_the_first_bytes);
+	return suite;
+}

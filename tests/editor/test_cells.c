@@ -1,0 +1,147 @@
+/* Distances typed as lengths or in cells, and the sheet that asks for one. */
+
+#include "editor/sheets/cells.h"
+#include "support/desk.h"
+#include "support/runner.h"
+
+#include <string.h>
+
+#define ROWS (const char *[])
+
+struct typed {
+	const char *typed;
+	nm cell;
+	int least, count;
+	bool is_rounded;
+};
+
+static const nm foot = NM_PER_FOOT;
+
+/* Counts by hand; halves go up. */
+static const struct typed good[] = {
+	{ "3 cells", NM_PER_FOOT, 1, 3, false },
+	{ "1 cell", NM_PER_FOOT, 1, 1, false },
+	{ " 12 cells ", NM_PER_FOOT, 1, 12, false },
+	{ "3 ft", NM_PER_FOOT, 1, 3, false },
+	{ "36 in", NM_PER_FOOT, 1, 3, false },
+	{ "40 in", NM_PER_FOOT, 1, 3, true },
+	{ "41 in", NM_PER_FOOT, 1, 3, true },
+	{ "42 in", NM_PER_FOOT, 1, 4, true },
+	{ "3 ft", NM_PER_FOOT / 2, 1, 6, false },
+	{ "1 m", 300 * NM_PER_MM, 1, 3, true },
+	{ "1 in", NM_PER_FOOT, 1, 1, true },
+	{ "1 in", NM_PER_FOOT, -9, 0, true },
+	{ "2048 cells", NM_PER_FOOT, 1, 2048, false },
+	{ "0 cells", NM_PER_FOOT, -9, 0, false },
+	{ "", NM_PER_FOOT, -9, 0, false },
+	{ "  ", NM_PER_FOOT, 0, 0, false },
+	{ "-3 ft", NM_PER_FOOT, -9, -3, false },
+	{ "- 3 cells", NM_PER_FOOT, -9, -3, false },
+	{ "-40 in", NM_PER_FOOT, -9, -3, true },
+	{ "-9 cells", NM_PER_FOOT, -9, -9, false },
+};
+
+static void sheet_open(struct sheet *sheet, const char *typed)
+{
+	sheet_init(sheet, 1);
+	sheet->units = UNITS_IMPERIAL;
+	sheet->fields[0].label = "Width";
+	sheet->fields[0].rule = &cells_rule;
+	sheet_type(sheet, 0, typed);
+}
+
+START_TEST(a_length_or_cells_are_read_as_whole_cells)
+{
+	const struct typed *row = &good[_i];
+	struct cells cells = { .least = row->least, .most = SIDE_MOST, .count = 77,
+		.is_rounded = !row->is_rounded };
+	struct fault fault = { .field = 0 };
+	struct sheet sheet;
+
+	sheet_open(&sheet, row->typed);
+	ck_assert_msg(cells_read(&sheet, 0, row->cell, &cells, &fault), "%s: %s", row->typed,
+		fault.words.bytes);
+	ck_assert_msg(cells.count == row->count, "%s is %d cells, not %d", row->typed, cells.count,
+		row->count);
+	ck_assert_msg(cells.is_rounded == row->is_rounded, "%s", row->typed);
+	fault_fini(&fault);
+	sheet_fini(&sheet);
+}
+END_TEST
+
+struct refused {
+	const char *typed;
+	int least;
+	const char *words, *offer;
+};
+
+static const struct refused bad[] = {
+	{ "3", 1, "Width: 3 has no unit. 3 cells? Enter takes it.", "3 cells" },
+	{ "1", 1, "Width: 1 has no unit. 1 cell? Enter takes it.", "1 cell" },
+	{ "-3", -9, "Width: -3 has no unit. -3 cells? Enter takes it.", "-3 cells" },
+	{ "0 cells", 1, "Width: found 0 cells, expected 1 to 2048 cells", NULL },
+	{ "0 ft", 1, "Width: found 0 ft, expected 1 to 2048 cells", NULL },
+	{ "2049 cells", 1, "Width: found 2049 cells, expected 1 to 2048 cells", NULL },
+	{ "900000000000000000 cells", 1, "expected 1 to 2048 cells", NULL },
+	{ "-10 ft", -9, "Width: found -10 ft, expected -9 to 2048 cells", NULL },
+	{ "-3 ft", 1, "Width: found -3, expected a length with its unit, such as 6 1/2 in, or cells, "
+		"such as 3 cells", NULL },
+	{ "-3 ft", 0, "Width: found -3, expected", NULL },
+	{ "3 bricks", 1, "Width: found 3, expected a length", NULL },
+	{ "3 cells more", 1, "expected a length", NULL },
+	{ "3 ft wide", 1, "Width: found wide, expected nothing more, or cells", NULL },
+	{ "", 1, "expected a length", NULL },
+	{ "-", -9, "expected a length", NULL },
+};
+
+START_TEST(what_is_neither_is_refused_in_words_and_a_bare_number_offered_as_cells)
+{
+	const struct refused *row = &bad[_i];
+	struct cells cells = { .least = row->least, .most = SIDE_MOST };
+	struct fault fault = { .field = 7 };
+	struct sheet sheet;
+
+	sheet_open(&sheet, row->typed);
+	ck_assert_msg(!cells_read(&sheet, 0, foot, &cells, &fault), "%s", row->typed);
+	ck_assert_msg(strstr(fault.words.bytes, row->words) != NULL, "\"%s\": %s", row->typed,
+		fault.words.bytes);
+	ck_assert_int_eq(fault.field, 0);
+	if (row->offer)
+		ck_assert_str_eq(fault.offer.bytes, row->offer);
+	else
+		ck_assert_uint_eq(fault.offer.length, 0);
+	fault_fini(&fault);
+	sheet_fini(&sheet);
+}
+END_TEST
+
+START_TEST(the_sheet_shows_the_last_number_as_a_length_and_is_filled_in_again_when_wrong)
+{
+	struct desk *b = desk_new(ROWS { "b.", NULL });
+	struct cells cells = { .least = 1, .most = 9, .count = 2 };
+
+	desk_answer(b, ROWS { "Depth: 4", "Depth: 4 ft", NULL });
+	ck_assert(cells_ask(&b->editor, "How deep", "Depth", &cells));
+	ck_assert_str_eq(b->asked, "How deep");
+	ck_assert_str_eq(b->offered, "Depth: 2 ft\n");
+	ck_assert_int_eq(cells.count, 4);
+	desk_answer(b, ROWS { "", NULL });
+	ck_assert(!cells_ask(&b->editor, "How deep", "Depth", &cells));
+	desk_free(b);
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("cells");
+	TCase *reading = suite_case(suite, "reading");
+
+	tcase_add_loop_test(reading, a_length_or_cells_are_read_as_whole_cells, 0,
+		sizeof good / sizeof *good);
+	tcase_add_loop_test(reading,
+		what_is_neither_is_refused_in_words_and_a_bare_number_offered_as_cells, 0,
+		sizeof bad / sizeof *bad);
+	tcase_add_test(reading,
+		the_sheet_shows_the_last_number_as_a_length_and_is_filled_in_again_when_wrong);
+	return suite;
+}

@@ -1,0 +1,976 @@
+/* The sheets, filled in without a terminal: every field of the attribute table, notes, the
+ * legend, the cell. */
+#include "base/memory.h"
+#include "plot/edit/legend.h"
+#include "plot/mirror.h"
+#include "editor/acts/acts.h"
+#include "editor/sheets/allow_sheet.h"
+#include "editor/ask/block_sheet.h"
+#include "support/answers.h"
+#include "support/details.h"
+#include "support/fences.h"
+#include "support/plots.h"
+#include "support/runner.h"
+#include "support/scratch.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+static const char *const court[] = {
+	"bbb..pp",
+	"bbb.Spp",
+	"lll..pp",
+	NULL
+};
+
+/* An editor with a plot, and a copy of it to compare with. */
+struct desk {
+	struct editor editor;
+	struct answers none;
+	struct plot before;
+	char *folder;
+};
+
+static void desk_take(struct desk *desk, struct plot *plot)
+{
+	desk->before = (struct plot){ details_copy(&plot->details), ground_copy(&plot->ground) };
+	editor_take(&desk->editor, plot, true);
+}
+
+static void desk_open(struct desk *desk, const char *const *rows)
+{
+	struct plot plot;
+	struct text path = TEXT_EMPTY;
+
+	*desk = (struct desk){ .none = { .asker = answers_asker() }, .folder = scratch_new() };
+	text_print(&path, "%s/new.plot", desk->folder);
+	editor_init(&desk->editor, &desk->none.asker, path.bytes);
+	text_fini(&path);
+	plot_from_rows(&plot, rows);
+	if (rows == court)
+		fence_from(&plot, "0,0 7,0", "1,0 2,0");
+	desk_take(desk, &plot);
+}
+
+static void desk_close(struct desk *desk)
+{
+	plot_check(&desk->editor.plot);
+	editor_fini(&desk->editor);
+	answers_fini(&desk->none);
+	plot_fini(&desk->before);
+	scratch_remove(desk->folder);
+}
+
+/* Presses #, answered so. */
+static void press(struct desk *desk, struct answers *answers)
+{
+	desk->editor.asker = &answers->asker;
+	acts_press(&desk->editor, '#');
+	plot_check(&desk->editor.plot);
+}
+
+static void check_unchanged(const struct desk *desk, const char *what)
+{
+	ck_assert_msg(plot_equal(&desk->editor.plot, &desk->before), "%s changed the plot", what);
+	ck_assert_int_eq(desk->editor.position, 0);
+}
+
+/* What was done is one step, and taking it back leaves the plot as it was. */
+static void check_one_step(struct desk *desk, const char *what)
+{
+	ck_assert_msg(desk->editor.position == 1, "%s: %d steps", what, (int)desk->editor.position);
+	ck_assert_msg(!plot_equal(&desk->editor.plot, &desk->before), "%s changed nothing", what);
+	ck_assert(editor_take_back(&desk->editor));
+	ck_assert_msg(plot_equal(&desk->editor.plot, &desk->before), "%s is not taken back", what);
+	ck_assert(editor_put_back(&desk->editor));
+	plot_check(&desk->editor.plot);
+}
+
+static void check_says(const struct text *text, const char *part)
+{
+	const char *words = text->bytes ? text->bytes : "";
+
+	ck_assert_ptr_nonnull(part);
+	ck_assert_msg(strstr(words, part) != NULL, "\"%s\" does not say \"%s\"", words, part);
+}
+
+/* ---- Every field ---------------------------------------------------------------------------- */
+
+static const char *const sheet_names[BLOCK_KINDS] = { "The plot itself", "Allowed for: walls",
+	"b ", "p ", "l ", "S ", "Fence" };
+
+static const char *sheet_of(enum attribute a)
+{
+	for (int i = 0; i < ALLOW_SHEETS; i++)
+		if (a >= allow_sheet_part(i).first && a <= allow_sheet_part(i).last)
+			return allow_sheet_title(i);
+	return sheet_names[attribute_row(a)->block];
+}
+
+static struct block *block_of(struct plot *plot, enum block_kind kind)
+{
+	static const char letters[] = "  bplS";
+
+	if (kind == BLOCK_HEAD)
+		return &plot->details.head;
+	if (kind == BLOCK_ALLOW)
+		return &plot->details.allow;
+	if (kind == BLOCK_FENCE)
+		return &plot->details.fences[0].block;
+	return &plot->details.legend[legend_index(&plot->details, letters[kind])].block;
+}
+
+static struct answers typing(enum attribute a, const char *words)
+{
+	const struct attribute_row *row = attribute_row(a);
+
+	return (struct answers){ .asker = answers_asker(),
+		.picks = { sheet_of(a), "Its cells" },
+		.typed = { { row->label, words, 0 } } };
+}
+
+static struct text words_of(enum attribute a, const struct value *value, enum units units)
+{
+	struct text words = TEXT_EMPTY;
+
+	if (attribute_row(a)->rule.kind == VALUE_TEXT)
+		text_add(&words, value->as.text);
+	else
+		value_write(&words, &attribute_row(a)->rule, value, units);
+	return words;
+}
+
+static bool is_blank(const char *words)
+{
+	return words[strspn(words, " \t")] == '\0';
+}
+
+static void check_good(enum attribute a, const struct value *value, const char *words)
+{
+	struct answers answers = typing(a, words);
+	struct desk desk;
+	const struct value *held;
+
+	desk_open(&desk, court);
+	press(&desk, &answers);
+	ck_assert_msg(answers.refused == 0, "%s", answers.fault.words.bytes);
+	held = block_value(block_of(&desk.editor.plot, attribute_row(a)->block), a);
+	ck_assert_msg(value_equal(attribute_row(a)->rule.kind, held, value), "%s: %s",
+		attribute_row(a)->label, words);
+	if (!plot_equal(&desk.editor.plot, &desk.before))
+		check_one_step(&desk, words);
+	answers_fini(&answers);
+	desk_close(&desk);
+}
+
+START_TEST(a_good_value_is_set_in_one_step)
+{
+	enum attribute a = (enum attribute)_i;
+	struct random random = { (uint64_t)_i };
+	const struct ground ground = { 7, 3, NULL };
+
+	for (int turn = 0; turn < 6; turn++) {
+		struct value value = value_at_random(&random, a, &ground);
+		struct text words = words_of(a, &value, turn % 2 ? UNITS_METRIC : UNITS_IMPERIAL);
+
+		if (!is_blank(words.bytes))
+			check_good(a, &value, words.bytes);
+		text_fini(&words);
+		value_fini(attribute_row(a)->rule.kind, &value);
+	}
+}
+END_TEST
+
+/* One more than the range has, or what is no value of the kind at all. */
+static struct text bad_words(enum attribute a)
+{
+	const struct value_rule *rule = &attribute_row(a)->rule;
+	struct value beyond = { .set = true, .as.number = rule->most + 1 };
+	struct text words = TEXT_EMPTY;
+
+	switch (rule->kind) {
+	case VALUE_TEXT:
+		text_add_repeat(&words, 'x', (size_t)rule->most + 1);
+		break;
+	case VALUE_LENGTH:
+	case VALUE_COUNT:
+	case VALUE_DECIMAL:
+	case VALUE_PERCENT:
+		value_write(&words, rule, &beyond, UNITS_METRIC);
+		break;
+	case VALUE_CHOICE:
+	case VALUE_SIZE:
+	case VALUE_CAP:
+	case VALUE_AMOUNT:
+	case VALUE_MIX:
+	case VALUE_SIDES:
+		text_add(&words, "seven?");
+		break;
+	case VALUE_PLACE:
+		text_add(&words, "14,1");
+		break;
+	}
+	return words;
+}
+
+START_TEST(a_bad_value_is_refused_in_full_and_kept_as_typed)
+{
+	enum attribute a = (enum attribute)_i;
+	struct text words = bad_words(a);
+	struct answers answers = typing(a, words.bytes);
+	struct desk desk;
+
+	desk_open(&desk, court);
+	press(&desk, &answers);
+	ck_assert_int_eq(answers.refused, 1);
+	check_says(&answers.fault.words, attribute_row(a)->label);
+	check_says(&answers.fault.words, ", expected ");
+	ck_assert_str_eq(answers.kept.bytes, words.bytes);
+	check_unchanged(&desk, words.bytes);
+	text_fini(&words);
+	answers_fini(&answers);
+	desk_close(&desk);
+}
+END_TEST
+
+START_TEST(an_emptied_field_is_unset_unless_it_is_needed)
+{
+	enum attribute a = (enum attribute)_i;
+	struct random random = { (uint64_t)_i };
+	const struct attribute_row *row = attribute_row(a);
+	struct answers answers = typing(a, "");
+	struct desk desk;
+	struct plot plot;
+
+	desk_open(&desk, court);
+	plot_from_rows(&plot, court);
+	fence_from(&plot, "0,0 7,0", "1,0 2,0");
+	if (row->rule.kind == VALUE_TEXT)
+		block_set(&plot.details.head, a, (struct value){ .set = true,
+			.as.text = memory_string("Old") });
+	else
+		block_set(block_of(&plot, row->block), a,
+			value_at_random(&random, a, &plot.ground));
+	plot_fini(&desk.before);
+	desk_take(&desk, &plot);
+	press(&desk, &answers);
+	if (row->required) {
+		check_says(&answers.fault.words, "needed here");
+		check_unchanged(&desk, row->label);
+	} else {
+		ck_assert(!block_value(block_of(&desk.editor.plot, row->block), a)->set);
+		check_one_step(&desk, row->label);
+	}
+	answers_fini(&answers);
+	desk_close(&desk);
+}
+END_TEST
+
+START_TEST(a_bare_number_is_offered_back_with_its_unit)
+{
+	struct answers answers = typing(BED_EMBED, "6");
+	struct desk desk;
+
+	desk_open(&desk, court);
+	press(&desk, &answers);
+	check_says(&answers.fault.words, "6 in?");
+	ck_assert_str_eq(answers.fault.offer.bytes, "6 in");
+	ck_assert_str_eq(answers.kept.bytes, "6");
+	check_unchanged(&desk, "a bare number");
+	answers_fini(&answers);
+	desk_close(&desk);
+}
+END_TEST
+
+START_TEST(a_bare_number_that_no_unit_makes_good_is_told_its_range)
+{
+	struct answers answers = typing(HEAD_CELL, "500");
+	struct desk desk;
+
+	desk_open(&desk, court);
+	press(&desk, &answers);
+	check_says(&answers.fault.words, "Side of a cell: found 500, expected 1 in to 10 ft");
+	ck_assert_uint_eq(answers.fault.offer.length, 0);
+	check_unchanged(&desk, "500");
+	answers_fini(&answers);
+	desk_close(&desk);
+}
+END_TEST
+
+START_TEST(unset_fields_say_their_defaults_in_the_plots_units)
+{
+	struct desk desk;
+
+	desk_open(&desk, court);
+	for (int is_metric = 0; is_metric <= 1; is_metric++) {
+		struct answers answers = { .asker = answers_asker(), .picks = { "b " },
+			.leave = "The bed b" };
+
+		block_set(&desk.editor.plot.details.head, HEAD_UNITS,
+			(struct value){ .set = true, .as.number = is_metric });
+		press(&desk, &answers);
+		check_says(&answers.unset, is_metric ? ";101.6 mm;" : ";4 in;");
+		check_says(&answers.unset, is_metric ? "406.4 mm x 203.2 mm x 152.4 mm" :
+			"16 in x 8 in x 6 in");
+		answers_fini(&answers);
+	}
+	desk_close(&desk);
+}
+END_TEST
+
+static void check_taken_as_it_came(struct desk *desk, const char *sheet)
+{
+	struct answers answers = { .asker = answers_asker(), .picks = { sheet } };
+
+	press(desk, &answers);
+	ck_assert_msg(answers.filled == 1, "%s", sheet);
+	check_unchanged(desk, sheet);
+	answers_fini(&answers);
+}
+
+/* Even what the sheet could not type again, such as a title of blanks. */
+START_TEST(what_nobody_touched_stays_as_it_is)
+{
+	struct random random = { 77 };
+
+	for (int turn = 0; turn < 40; turn++) {
+		struct desk desk;
+		struct plot plot;
+		const struct details *details = &desk.before.details;
+
+		desk_open(&desk, court);
+		whole_plot_at_random(&plot, &random, 6);
+		plot_fini(&desk.before);
+		desk_take(&desk, &plot);
+		check_taken_as_it_came(&desk, "The plot itself");
+		for (int i = 0; i < ALLOW_SHEETS; i++)
+			check_taken_as_it_came(&desk, allow_sheet_title(i));
+		for (size_t i = 0; i < details->legend_count; i++)
+			check_taken_as_it_came(&desk, (const char[]){ details->legend[i].letter, ' ', '\0' });
+		for (size_t i = 0; i < details->fence_count; i++)
+			check_taken_as_it_came(&desk, details->fences[i].name);
+		desk_close(&desk);
+	}
+}
+END_TEST
+
+/* ---- Notes ---------------------------------------------------------------------------------- */
+
+START_TEST(notes_are_added_changed_and_removed_with_the_rest)
+{
+	enum block_kind kind = (enum block_kind)_i;
+	struct answers add = { .asker = answers_asker(), .picks = { sheet_names[kind] },
+		.typed = { { "Add a note", "Ask \"Mrs\" \\ first", 0 } } };
+	struct answers change = { .asker = answers_asker(), .picks = { sheet_names[kind] },
+		.typed = { { "Note", "Asked", 0 }, { "Add a note", "Two", 0 } } };
+	struct answers remove = { .asker = answers_asker(), .picks = { sheet_names[kind] },
+		.typed = { { "Note", "", 0 } } };
+	const struct notes *notes;
+	struct desk desk;
+
+	desk_open(&desk, court);
+	notes = &block_of(&desk.editor.plot, kind)->notes;
+	press(&desk, &add);
+	ck_assert_uint_eq(notes->count, 1);
+	ck_assert_str_eq(notes->texts[0], "Ask \"Mrs\" \\ first");
+	check_one_step(&desk, "a note");
+	notes = &block_of(&desk.editor.plot, kind)->notes;
+	press(&desk, &change);
+	ck_assert_uint_eq(notes->count, 2);
+	ck_assert_str_eq(notes->texts[0], "Asked");
+	ck_assert_str_eq(notes->texts[1], "Two");
+	press(&desk, &remove);
+	ck_assert_uint_eq(notes->count, 1);
+	ck_assert_str_eq(notes->texts[0], "Two");
+	ck_assert_int_eq(desk.editor.position, 3);
+	answers_fini(&add);
+	answers_fini(&change);
+	answers_fini(&remove);
+	desk_close(&desk);
+}
+END_TEST
+
+START_TEST(a_note_too_long_is_refused_and_nothing_else_set)
+{
+	struct text words = TEXT_EMPTY;
+	struct answers answers = { .asker = answers_asker(), .picks = { "b " } };
+	struct desk desk;
+
+	text_add_repeat(&words, 'x', NOTE_MOST + 1);
+	answers.typed[0] = (struct typing){ "Courses", "7", 0 };
+	answers.typed[1] = (struct typing){ "Add a note", words.bytes, 0 };
+	desk_open(&desk, court);
+	press(&desk, &answers);
+	ck_assert_int_eq(answers.refused, 1);
+	check_says(&answers.fault.words, "Add a note: ");
+	check_unchanged(&desk, "a long note");
+	text_fini(&words);
+	answers_fini(&answers);
+	desk_close(&desk);
+}
+END_TEST
+
+START_TEST(notes_beyond_the_first_hundred_stay_in_their_order)
+{
+	struct answers answers = { .asker = answers_asker(), .picks = { "The plot" },
+		.typed = { { "Note", "", 0 }, { "Add a note", "last", 0 } } };
+	struct desk desk;
+	struct block *head;
+
+	desk_open(&desk, court);
+	head = &desk.editor.plot.details.head;
+	for (int i = 0; i < SHEET_NOTES_MOST + 3; i++) {
+		struct text words = TEXT_EMPTY;
+
+		text_print(&words, "note %d", i);
+		block_add_note(head, words.bytes);
+	}
+	press(&desk, &answers);
+	ck_assert_uint_eq(head->notes.count, SHEET_NOTES_MOST + 3);
+	ck_assert_str_eq(head->notes.texts[0], "note 1");
+	ck_assert_str_eq(head->notes.texts[SHEET_NOTES_MOST + 1], "note 102");
+	ck_assert_str_eq(head->notes.texts[SHEET_NOTES_MOST + 2], "last");
+	answers_fini(&answers);
+	desk_close(&desk);
+}
+END_TEST
+
+/* ---- The legend ----------------------------------------------------------------------------- */
+
+START_TEST(an_entry_is_added_with_a_free_letter_and_taken_in_hand)
+{
+	struct answers answers = { .asker = answers_asker(), .picks = { "Add", "A path" },
+		.typed = { { "Name", "Gravel", 0 }, { "Surface", "2 in", 0 } } };
+	struct desk desk;
+	const struct entry *entry;
+
+	desk_open(&desk, court);
+	press(&desk, &answers);
+	entry = plot_entry(&desk.editor.plot, 'a');
+	ck_assert_ptr_nonnull(entry);
+	ck_assert_int_eq(entry->class, CLASS_PATH);
+	ck_assert_str_eq(entry->name, "Gravel");
+	ck_assert_int_eq(block_length(&entry->block, PATH_SURFACE), 2 * NM_PER_INCH);
+	ck_assert_int_eq(desk.editor.hand, 'a');
+	check_one_step(&desk, "a new entry");
+	answers_fini(&answers);
+	desk_close(&desk);
+}
+END_TEST
+
+START_TEST(in_a_metric_plot_a_new_entry_comes_with_rounder_values)
+{
+	struct answers answers = { .asker = answers_asker(), .picks = { "Add", "A path" },
+		.typed = { { "Name", "Gravel", 0 }, { "Surface", "", 0 } } };
+	struct desk desk;
+	const struct entry *entry;
+
+	desk_open(&desk, court);
+	plot_set(&desk.editor.plot, 0, HEAD_UNITS, "metric");
+	editor_stroke(&desk.editor);
+	press(&desk, &answers);
+	entry = plot_entry(&desk.editor.plot, 'a');
+	ck_assert_ptr_nonnull(entry);
+	ck_assert_int_eq(block_value(&entry->block, PATH_BASE)->as.length, 100 * NM_PER_MM);
+	ck_assert(!block_value(&entry->block, PATH_SURFACE)->set); /* emptied, so unset */
+	answers_fini(&answers);
+
+	/* One that is there already keeps what it has. */
+	answers = (struct answers){ .asker = answers_asker(), .picks = { "p " },
+		.typed = { { "Name", "Walk", 0 } } };
+	press(&desk, &answers);
+	entry = plot_entry(&desk.editor.plot, 'p');
+	ck_assert_str_eq(entry->name, "Walk");
+	ck_assert(!block_value(&entry->block, PATH_BASE)->set);
+	answers_fini(&answers);
+	desk_close(&desk);
+}
+END_TEST
+
+START_TEST(a_new_entry_needs_a_name_and_a_free_letter_of_its_class)
+{
+	static const struct {
+		struct typing typed[2];
+		const char *says;
+	} rows[] = {
+		{ { { "Name", "", 0 } }, "Name: needed here" },
+		{ { { "Name", "Bay", 0 }, { "Letter", "b", 0 } }, "b is taken; free are a c d" },
+		{ { { "Name", "Bay", 0 }, { "Letter", "B", 0 } }, "expected a small letter" },
+		{ { { "Name", "Bay", 0 }, { "Letter", ".", 0 } }, "expected a small letter" },
+		{ { { "Name", "Bay", 0 }, { "Letter", "\xC3\xA9", 0 } }, "expected a small letter" },
+		{ { { "Name", "Bay", 0 }, { "Letter", "xy", 0 } }, "Letter: " },
+		{ { { "Name", "Bay", 0 }, { "Letter", "", 0 } }, "Letter: needed here" },
+	};
+	struct answers answers = { .asker = answers_asker(), .picks = { "Add", "A bed" },
+		.typed = { rows[_i].typed[0], rows[_i].typed[1] } };
+	struct desk desk;
+
+	desk_open(&desk, court);
+	press(&desk, &answers);
+	ck_assert_int_eq(answers.refused, 1);
+	check_says(&answers.fault.words, rows[_i].says);
+	check_unchanged(&desk, rows[_i].says);
+	answers_fini(&answers);
+	desk_close(&desk);
+}
+END_TEST
+
+START_TEST(no_entry_is_added_where_all_letters_are_taken)
+{
+	struct answers answers = { .asker = answers_asker(), .picks = { "Add", "A lawn" } };
+	struct desk desk;
+
+	desk_open(&desk, court);
+	for (const char *c = "abcdefghijklmnopqrstuvwxyz"; *c; c++)
+		if (!plot_entry(&desk.editor.plot, *c))
+			details_add_entry(&desk.editor.plot.details, CLASS_BED, *c, memory_string("x"));
+	press(&desk, &answers);
+	ck_assert_int_eq(answers.filled + answers.refused, 0);
+	check_says(&desk.editor.message, "All small letters are taken");
+	answers_fini(&answers);
+	desk_close(&desk);
+}
+END_TEST
+
+START_TEST(another_letter_goes_on_the_ground_and_in_the_hand)
+{
+	struct answers answers = { .asker = answers_asker(), .picks = { "b " },
+		.typed = { { "Letter", "k", 0 }, { "Name", "Kale", 0 }, { "Courses", "5", 0 } } };
+	struct desk desk;
+
+	desk_open(&desk, court);
+	desk.editor.hand = 'b';
+	press(&desk, &answers);
+	ck_assert_int_eq(memcmp(desk.editor.plot.ground.cells, "kkk..pp" "kkk.Spp" "lll..pp", 21), 0);
+	ck_assert_str_eq(plot_entry(&desk.editor.plot, 'k')->name, "Kale");
+	ck_assert_int_eq(block_number(&plot_entry(&desk.editor.plot, 'k')->block, BED_COURSES), 5);
+	ck_assert_int_eq(desk.editor.hand, 'k');
+	check_one_step(&desk, "another letter");
+	answers_fini(&answers);
+	desk_close(&desk);
+}
+END_TEST
+
+START_TEST(an_entry_may_keep_its_letter_but_not_take_anothers)
+{
+	struct answers same = { .asker = answers_asker(), .picks = { "b " },
+		.typed = { { "Letter", "b", 0 } } };
+	struct answers other = { .asker = answers_asker(), .picks = { "b " },
+		.typed = { { "Letter", "l", 0 } } };
+	struct desk desk;
+
+	desk_open(&desk, court);
+	press(&desk, &same);
+	ck_assert_int_eq(same.filled, 1);
+	press(&desk, &other);
+	check_says(&other.fault.words, "l is taken");
+	check_unchanged(&desk, "the same letter");
+	answers_fini(&same);
+	answers_fini(&other);
+	desk_close(&desk);
+}
+END_TEST
+
+START_TEST(a_removed_entry_leaves_its_cells_as_one_chooses)
+{
+	static const struct {
+		const char *to, *ground;
+		char hand;
+	} rows[] = {
+		{ ".", ".....pp" "....Spp" "lll..pp", '.' },
+		{ "l", "lll..pp" "lll.Spp" "lll..pp", 'l' },
+	};
+	struct answers answers = { .asker = answers_asker(),
+		.picks = { "Remove", "b ", rows[_i].to } };
+	struct desk desk;
+
+	desk_open(&desk, court);
+	desk.editor.hand = 'b';
+	press(&desk, &answers);
+	check_says(&answers.question, "6 cells");
+	ck_assert_ptr_null(strstr(answers.question.bytes, "; b"));
+	ck_assert_int_eq(memcmp(desk.editor.plot.ground.cells, rows[_i].ground, 21), 0);
+	ck_assert_ptr_null(plot_entry(&desk.editor.plot, 'b'));
+	ck_assert_int_eq(desk.editor.hand, rows[_i].hand);
+	check_one_step(&desk, "a removal");
+	answers_fini(&answers);
+	desk_close(&desk);
+}
+END_TEST
+
+START_TEST(an_entry_without_cells_goes_without_a_question)
+{
+	struct answers answers = { .asker = answers_asker(), .picks = { "Remove", "b " } };
+	struct desk desk;
+
+	desk_open(&desk, (const char *const[]){ "bp", NULL });
+	desk.editor.plot.ground.cells[0] = 'p';
+	press(&desk, &answers);
+	ck_assert_int_eq(answers.asked, 2);
+	ck_assert_ptr_null(plot_entry(&desk.editor.plot, 'b'));
+	answers_fini(&answers);
+	desk_close(&desk);
+}
+END_TEST
+
+START_TEST(an_empty_legend_offers_nothing_to_remove)
+{
+	struct answers answers = { .asker = answers_asker() };
+	struct desk desk;
+
+	desk_open(&desk, (const char *const[]){ "..", NULL });
+	press(&desk, &answers);
+	check_says(&answers.question, "Add an entry");
+	ck_assert_ptr_null(strstr(answers.question.bytes, "Remove"));
+	check_unchanged(&desk, "a question left");
+	answers_fini(&answers);
+	desk_close(&desk);
+}
+END_TEST
+
+/* ---- What is allowed for -------------------------------------------------------------------- */
+
+START_TEST(sheets_of_what_is_allowed_for_share_out_all_of_it)
+{
+	struct block allow = { .kind = BLOCK_ALLOW };
+	int next = ALLOW_KERF;
+
+	for (int i = 0; i < ALLOW_SHEETS; i++) {
+		struct block_part part = allow_sheet_part(i);
+
+		ck_assert_int_eq(part.first, next);
+		ck_assert_int_ge(part.last, part.first);
+		ck_assert_int_eq(part.has_notes, i == 0);
+		ck_assert_int_eq(block_fields(&allow, &part),
+			(int)(part.last - part.first) + 1 + (i == 0)); /* one to add a note */
+		ck_assert_uint_lt(strlen(allow_sheet_title(i)), 44);
+		next = (int)part.last + 1;
+	}
+	ck_assert_int_eq(next - 1, block_last(BLOCK_ALLOW));
+}
+END_TEST
+
+/* ---- Fences --------------------------------------------------------------------------------- */
+
+START_TEST(a_fence_is_renamed_added_and_removed)
+{
+	struct answers rename = { .asker = answers_asker(), .picks = { "Fence" },
+		.typed = { { "Name", "Pickets", 0 }, { "Rails of a panel", "3", 0 } } };
+	struct answers add = { .asker = answers_asker(), .picks = { "Add a fence" },
+		.typed = { { "Name", "Hurdles", 0 } } };
+	struct answers remove = { .asker = answers_asker(), .picks = { "Remove a fence", "Pickets" } };
+	const struct details *details;
+	struct desk desk;
+
+	desk_open(&desk, court);
+	details = &desk.editor.plot.details;
+	press(&desk, &rename);
+	ck_assert_str_eq(details->fences[0].name, "Pickets");
+	ck_assert_int_eq(block_number(&details->fences[0].block, FENCE_RAILS), 3);
+	fence_is(&details->fences[0], "0,0 7,0", "1,0 2,0");
+	check_one_step(&desk, "another name");
+	press(&desk, &add);
+	ck_assert_uint_eq(details->fence_count, 2);
+	ck_assert_str_eq(details->fences[1].name, "Hurdles");
+	press(&desk, &remove);
+	check_says(&remove.question, "Pickets");
+	check_says(&remove.question, "7 ft");
+	ck_assert_uint_eq(details->fence_count, 1);
+	ck_assert_str_eq(details->fences[0].name, "Hurdles");
+	ck_assert_int_eq(desk.editor.position, 3);
+	ck_assert(editor_take_back(&desk.editor));
+	fence_is(&details->fences[0], "0,0 7,0", "1,0 2,0");
+	answers_fini(&rename);
+	answers_fini(&add);
+	answers_fini(&remove);
+	desk_close(&desk);
+}
+END_TEST
+
+START_TEST(a_new_fence_of_a_metric_plot_has_rounder_values_of_its_own)
+{
+	struct answers add = { .asker = answers_asker(), .picks = { "Add a fence" },
+		.typed = { { "Name", "Hurdles", 0 } } };
+	struct desk desk;
+
+	desk_open(&desk, court);
+	block_set(&desk.editor.plot.details.head, HEAD_UNITS,
+		(struct value){ .set = true, .as.number = UNITS_METRIC });
+	press(&desk, &add);
+	ck_assert_int_eq(block_length(&desk.editor.plot.details.fences[1].block, FENCE_POST),
+		90 * NM_PER_MM);
+	ck_assert(!block_value(&desk.editor.plot.details.fences[1].block, FENCE_DEPTH)->set);
+	answers_fini(&add);
+	desk_close(&desk);
+}
+END_TEST
+
+START_TEST(a_fence_needs_a_name)
+{
+	struct answers add = { .asker = answers_asker(), .picks = { "Add a fence" },
+		.typed = { { "Height", "4 ft", 0 } } };
+	struct desk desk;
+
+	desk_open(&desk, court);
+	press(&desk, &add);
+	check_says(&add.fault.words, "Name: needed here");
+	check_unchanged(&desk, "a fence without a name");
+	answers_fini(&add);
+	desk_close(&desk);
+}
+END_TEST
+
+/* ---- Leaving -------------------------------------------------------------------------------- */
+
+START_TEST(whatever_is_left_on_the_way_changes_nothing)
+{
+	static const struct answers rows[] = {
+		{ .picks = { "b " }, .typed = { { "Courses", "5", 0 } }, .leave = "The bed b" },
+		{ .picks = { "b " }, .typed = { { "Letter", "k", 0 } }, .leave = "The bed b" },
+		{ .picks = { "The plot" }, .typed = { { "Title", "Other", 0 } },
+			.leave = "The plot itself" },
+		{ .picks = { "The plot" }, .typed = { { "Side of a cell", "2 ft", 0 } } },
+		{ .picks = { "Allowed" }, .typed = { { "Saw kerf", "1/4 in", 0 } },
+			.leave = "Allowed for: walls and soil" },
+		{ .picks = { "Fence" }, .typed = { { "Height", "4 ft", 0 } }, .leave = "A fence" },
+		{ .picks = { "Add a fence" }, .typed = { { "Name", "Hurdles", 0 } },
+			.leave = "A new fence" },
+		{ .picks = { "Remove a fence" } },
+		{ .picks = { "Add" } },
+		{ .picks = { "Add", "A bed" }, .typed = { { "Name", "Bay", 0 } },
+			.leave = "A new bed" },
+		{ .picks = { "Remove" } },
+		{ .picks = { "Remove", "b " } },
+	};
+	struct answers answers = rows[_i];
+	struct desk desk;
+
+	answers.asker = answers_asker();
+	desk_open(&desk, court);
+	press(&desk, &answers);
+	ck_assert_int_eq(answers.filled, 0);
+	check_unchanged(&desk, "what was left");
+	answers_fini(&answers);
+	desk_close(&desk);
+}
+END_TEST
+
+/* ---- The cell ------------------------------------------------------------------------------- */
+
+static struct answers cell_typing(const char *cell, const char *keeps)
+{
+	return (struct answers){ .asker = answers_asker(), .picks = { "The plot", keeps },
+		.typed = { { "Side of a cell", cell, 0 } } };
+}
+
+START_TEST(another_cell_under_the_same_cells)
+{
+	struct answers answers = cell_typing("2 ft", "Its cells");
+	struct desk desk;
+
+	desk_open(&desk, court);
+	press(&desk, &answers);
+	check_says(&answers.question, "Cells of 2 ft instead of 1 ft");
+	check_says(&answers.question, "Its cells: 14 ft x 6 ft");
+	check_says(&answers.question, "Its measure: 4 x 2 cells, rounded");
+	ck_assert_int_eq(plot_cell(&desk.editor.plot), 2 * NM_PER_FOOT);
+	ck_assert_int_eq(memcmp(desk.editor.plot.ground.cells, desk.before.ground.cells, 21), 0);
+	check_one_step(&desk, "another cell");
+	answers_fini(&answers);
+	desk_close(&desk);
+}
+END_TEST
+
+START_TEST(another_cell_under_the_same_measure)
+{
+	struct answers answers = cell_typing("6 in", "Its measure");
+	struct desk desk;
+
+	desk_open(&desk, court);
+	desk.editor.cursor = (struct place){ 4, 1 };
+	press(&desk, &answers);
+	ck_assert_int_eq(desk.editor.plot.ground.columns, 14);
+	ck_assert_int_eq(desk.editor.plot.ground.rows, 6);
+	ck_assert_int_eq(legend_cells(&desk.editor.plot, 'b'), 24);
+	ck_assert_int_eq(ground_cell(&desk.editor.plot.ground, desk.editor.cursor.x,
+		desk.editor.cursor.y), 'S');
+	ck_assert_str_eq(desk.editor.message.bytes, "14 x 6 cells, all as it was.");
+	desk.editor.cursor = (struct place){ 13, 5 };
+	check_one_step(&desk, "another cell");
+	ck_assert(editor_take_back(&desk.editor));
+	ck_assert(ground_holds(&desk.editor.plot.ground, desk.editor.cursor.x,
+		desk.editor.cursor.y));
+	answers_fini(&answers);
+	desk_close(&desk);
+}
+END_TEST
+
+/* They mean cells that are no longer there. */
+START_TEST(peg_and_mark_go_with_the_old_cells)
+{
+	for (int is_marked = 0; is_marked <= 1; is_marked++) {
+		struct answers answers = cell_typing("2 ft", "Its measure");
+		struct desk desk;
+
+		desk_open(&desk, court);
+		desk.editor.is_pegged = true;
+		desk.editor.peg = (struct place){ 6, 2 };
+		desk.editor.cursor = (struct place){ 4, 1 };
+		if (is_marked)
+			editor_mark(&desk.editor);
+		press(&desk, &answers);
+		ck_assert_int_eq(answers.filled, 1);
+		ck_assert_int_eq(editor_state(&desk.editor), STATE_REST);
+		answers_fini(&answers);
+		desk_close(&desk);
+	}
+}
+END_TEST
+
+START_TEST(what_was_rounded_is_said)
+{
+	struct answers answers = cell_typing("2 ft", "Its measure");
+	struct desk desk;
+
+	desk_open(&desk, court);
+	press(&desk, &answers);
+	/* Of 4 x 2 cells, middles at odd feet, on old lines: every one takes the cell up and
+	 * left. */
+	ck_assert_int_eq(memcmp(desk.editor.plot.ground.cells, "bb.p" "ll.p", 8), 0);
+	/* Over one kind of ground lies only bb/bb, and the right column and the lower row reach
+	 * over. */
+	ck_assert_str_eq(desk.editor.message.bytes, "4 x 2 cells; 7 of them lie over two kinds of "
+		"ground or the edge, and are now what is under their middle. The plan is 8 ft x 4 ft, "
+		"was 7 ft x 3 ft. b 8.0 sq ft, was 6.0 sq ft. p 8.0 sq ft, was 6.0 sq ft. "
+		"S 0.0 sq ft, was 1.0 sq ft. l 8.0 sq ft, was 3.0 sq ft. Fences go along the nearest "
+		"lines of the new cells. 1 gate was too narrow for them and went.");
+	fence_is(&desk.editor.plot.details.fences[0], "0,0 4,0", "");
+	answers_fini(&answers);
+	desk_close(&desk);
+}
+END_TEST
+
+START_TEST(too_many_cells_are_refused_and_the_others_left_to_choose)
+{
+	struct answers measure = cell_typing("1 in", "Its measure");
+	struct answers cells = cell_typing("1 in", "Its cells");
+	struct desk desk;
+	struct plot plot;
+
+	desk_open(&desk, court);
+	plot_from_rows(&plot, court);
+	ground_fini(&plot.ground);
+	ground_init(&plot.ground, 171, 1);
+	plot_fini(&desk.before);
+	desk_take(&desk, &plot);
+	press(&desk, &measure);
+	check_says(&measure.question, "2052 x 12 cells: too many");
+	check_says(&measure.fault.words, "Side of a cell: the ground would have 2052 x 12 cells");
+	ck_assert_str_eq(measure.kept.bytes, "1 in");
+	check_unchanged(&desk, "too many cells");
+	press(&desk, &cells);
+	ck_assert_int_eq(cells.filled, 1);
+	check_one_step(&desk, "small cells");
+	answers_fini(&measure);
+	answers_fini(&cells);
+	desk_close(&desk);
+}
+END_TEST
+
+/* The mirror that is set in the same sheet is the one that the ground is laid on. */
+START_TEST(a_mirror_set_with_the_cell_holds_for_the_new_cells)
+{
+	struct answers answers = cell_typing("8 in", "Its measure");
+	struct desk desk;
+	struct mirror mirror;
+
+	answers.typed[1] = (struct typing){ "Mirror", "left-right", 0 };
+	answers.typed[2] = (struct typing){ "Axis, in half cells", "5,1", 0 };
+	desk_open(&desk, (const char *const[]){ "bppbl..", NULL });
+	/* Columns 1 to 3 mirror about the middle of the third. */
+	desk.editor.plot.ground.cells[0] = 'l';
+	desk.editor.plot.ground.cells[1] = 'b';
+	press(&desk, &answers);
+	ck_assert_int_eq(answers.filled, 1);
+	mirror = mirror_of(&desk.editor.plot);
+	/* 2 1/2 ft are 7 1/2 half cells of 4 in, rounded up. */
+	ck_assert_int_eq(mirror.across, 8);
+	ck_assert_int_eq(mirror_faults(&mirror, &desk.editor.plot.ground), 0);
+	answers_fini(&answers);
+	desk_close(&desk);
+}
+END_TEST
+
+START_TEST(other_units_change_only_what_is_shown)
+{
+	struct answers answers = { .asker = answers_asker(), .picks = { "The plot" },
+		.typed = { { "Units shown", "metric", 0 } } };
+	struct desk desk;
+
+	desk_open(&desk, court);
+	press(&desk, &answers);
+	ck_assert_int_eq(answers.filled, 1);
+	ck_assert_int_eq(answers.asked, 1);
+	ck_assert_int_eq(plot_units(&desk.editor.plot), UNITS_METRIC);
+	ck_assert_int_eq(plot_cell(&desk.editor.plot), NM_PER_FOOT);
+	check_one_step(&desk, "other units");
+	answers_fini(&answers);
+	desk_close(&desk);
+}
+END_TEST
+
+START_TEST(lengths_are_read_and_offered_in_the_units_just_chosen)
+{
+	struct answers answers = { .asker = answers_asker(), .picks = { "The plot" },
+		.typed = { { "Units shown", "metric", 0 }, { "Side of a cell", "250", 0 } } };
+	struct desk desk;
+
+	desk_open(&desk, court);
+	press(&desk, &answers);
+	ck_assert_str_eq(answers.fault.offer.bytes, "250 mm");
+	check_unchanged(&desk, "a bare number");
+	answers_fini(&answers);
+	desk_close(&desk);
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("sheets");
+	TCase *fences = suite_case(suite, "fences"), *fields = suite_case(suite, "fields"), *notes = suite_case(suite, "notes");
+	TCase *legend = suite_case(suite, "legend"), *cell = suite_case(suite, "cell");
+
+	tcase_add_test(fields, a_bare_number_that_no_unit_makes_good_is_told_its_range);
+	tcase_add_loop_test(fields, a_good_value_is_set_in_one_step, 0, ATTRIBUTES);
+	tcase_add_loop_test(fields, a_bad_value_is_refused_in_full_and_kept_as_typed, 0, ATTRIBUTES);
+	tcase_add_loop_test(fields, an_emptied_field_is_unset_unless_it_is_needed, 0, ATTRIBUTES);
+	tcase_add_test(fields, a_bare_number_is_offered_back_with_its_unit);
+	tcase_add_test(fields, unset_fields_say_their_defaults_in_the_plots_units);
+	tcase_add_test(fields, what_nobody_touched_stays_as_it_is);
+	tcase_add_test(fields, sheets_of_what_is_allowed_for_share_out_all_of_it);
+	tcase_add_test(fences, a_fence_is_renamed_added_and_removed);
+	tcase_add_test(fences, a_new_fence_of_a_metric_plot_has_rounder_values_of_its_own);
+	tcase_add_test(fences, a_fence_needs_a_name);
+	tcase_add_loop_test(notes, notes_are_added_changed_and_removed_with_the_rest, 0, BLOCK_KINDS);
+	tcase_add_test(notes, a_note_too_long_is_refused_and_nothing_else_set);
+	tcase_add_test(notes, notes_beyond_the_first_hundred_stay_in_their_order);
+	tcase_add_test(legend, an_entry_is_added_with_a_free_letter_and_taken_in_hand);
+	tcase_add_test(legend, in_a_metric_plot_a_new_entry_comes_with_rounder_values);
+	tcase_add_loop_test(legend, a_new_entry_needs_a_name_and_a_free_letter_of_its_class, 0, 7);
+	tcase_add_test(legend, no_entry_is_added_where_all_letters_are_taken);
+	tcase_add_test(legend, another_letter_goes_on_the_ground_and_in_the_hand);
+	tcase_add_test(legend, an_entry_may_keep_its_letter_but_not_take_anothers);
+	tcase_add_loop_test(legend, a_removed_entry_leaves_its_cells_as_one_chooses, 0, 2);
+	tcase_add_test(legend, an_entry_without_cells_goes_without_a_question);
+	tcase_add_test(legend, an_empty_legend_offers_nothing_to_remove);
+	tcase_add_loop_test(legend, whatever_is_left_on_the_way_changes_nothing, 0, 12);
+	tcase_add_test(cell, another_cell_under_the_same_cells);
+	tcase_add_test(cell, another_cell_under_the_same_measure);
+	tcase_add_test(cell, peg_and_mark_go_with_the_old_cells);
+	tcase_add_test(cell, what_was_rounded_is_said);
+	tcase_add_test(cell, too_many_cells_are_refused_and_the_others_left_to_choose);
+	tcase_add_test(cell, a_mirror_set_with_the_cell_holds_for_the_new_cells);
+	tcase_add_test(cell, other_units_change_only_what_is_shown);
+	tcase_add_test(cell, lengths_are_read_and_offered_in_the_units_just_chosen);
+	return suite;
+}

@@ -1,0 +1,759 @@
+/* Reading and writing plots: what is written is read as it was, what is wrong is refused with its place
+ * and a reason. */
+#include "plot/format/format.h"
+#include "support/details.h"
+#include "support/plots.h"
+#include "support/runner.h"
+
+#include <glob.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#define COUNT(table) ((int)(sizeof(table) / sizeof *(table)))
+
+/* Beginnings for the tables below: what follows stands on line 4, or 5. */
+#define HEAD "parterre-plot 1\nunits imperial\ncell 1 ft\n"
+#define LEGEND HEAD "bed b \"Bed\"\n"
+#define LEGEND_APART HEAD "\nbed b \"Bed\"\n" /* as it is written */
+#define GROUND "ground 2 x 1\n  ..\n"
+
+/* In memory of exactly its size: a sanitizer sees a byte read beyond it. */
+static bool read_bytes(const char *bytes, size_t length, struct plot *plot, struct diag *d)
+{
+	char *exact = malloc(length ? length : 1);
+	bool done;
+
+	if (length)
+		memcpy(exact, bytes, length);
+	plot_init(plot);
+	done = format_read(exact, length, plot, d);
+	free(exact);
+	return done;
+}
+
+static void check_is_empty(const struct plot *plot)
+{
+	struct plot none;
+
+	plot_init(&none);
+	ck_assert(plot_equal(plot, &none));
+	ck_assert_ptr_null(plot->ground.cells);
+}
+
+/* Reads the text and compares what is written of it. */
+static void check_writes(const char *text, size_t length, const char *expected)
+{
+	struct text written = TEXT_EMPTY;
+	struct plot plot;
+	struct diag d = { 0 };
+
+	ck_assert_msg(read_bytes(text, length, &plot, &d), "%d:%d: found %s, expected %s", d.line,
+		d.column, d.found, d.expected);
+	plot_check(&plot);
+	format_write(&plot, &written);
+	ck_assert_str_eq(written.bytes, expected);
+	text_fini(&written);
+	plot_fini(&plot);
+}
+
+/* ---- What is read ----------------------------------------------------------------------------- */
+
+static const char *const canonical[] = {
+	HEAD "\nground 1 x 1\n  .\n",
+	LEGEND_APART "\nground 1 x 1\n  b\n",
+	/* one of everything, in order */
+	"parterre-plot 1\ntitle \"\"\nnote \"One\"\nnote \"Two\"\nunits metric\ncell 300 mm\nnorth 12.5\n"
+	"site -33.9\nmirror four-way\naxis 2,1\nallow\n  note \"Ours\"\n  kerf 3 mm\n  fit 0 mm\n"
+	"  shortest 75 mm\n  inside 200 mm\n  breakage 5 %\n  settlement 12.5 %\n  beads 1\n"
+	"  cartridge 9 m\n"
+	"\nbed b \"Bed\"\n  note \"First\"\n  note \"Second\"\n  build level\n"
+	"  block 400 mm x 200 mm x 150 mm\n  density 2150 kg/m3\n  courses 2\n  cap none\n  embed 0 mm\n"
+	"  inside base\n  base 100 mm\n  freeboard 40 mm\n  mulch 50 mm\n  mix topsoil 5, sharp-sand 0.5\n"
+	"  prepare 200 mm\n  amend 50 mm\n  replace yes\n"
+	"path p \"Path\"\n  base 2 m\n  surface 40 mm\n"
+	"lawn l \"Lawn\"\n  cover none\n  topsoil 0 mm\n"
+	"fixture S \"Sundial\"\n  height 30 m\n  base 100 mm\n"
+	"bed a \"Again\"\n  cap 400 mm x 200 mm x 50 mm\n"
+	"\nground 3 x 2\n  bpl\n  aS.\n",
+	/* imperial lengths, and a text with all that needs an escape */
+	"parterre-plot 1\nunits imperial\ncell 6 1/2 in\n\nbed z \"\xC3\x9C \\\"q\\\" \\\\\"\n"
+	"  block 1 ft x 4 in x 3 63/64 in\n  embed 0 in\n  base 100 mm\n  mulch 1 ft\n"
+	"\nground 2 x 1\n  z.\n",
+	/* fences: crossing and touching itself, gates side by side, the same line in another fence */
+	HEAD "\nground 4 x 3\n  ....\n  ....\n  ....\n\nfence \"Pickets \\\"white\\\"\"\n"
+	"  note \"Ours\"\n  height 42 in\n  section 6 ft\n  post 4 in\n  gap 0 in\n  rails 3\n"
+	"  depth 30 in\n  hole 1 ft\n  gravel 6 in\n  inset 0 in\n  clearance 1 in\n  leaf 40 in\n"
+	"  run 0,0 4,0 4,3 0,3 0,0\n  run 2,3 2,0\n  run 4,2 0,2\n  gate 1,0 2,0\n  gate 3,0 2,0\n"
+	"fence \"Empty\"\nfence \"Back\"\n  run 0,0 2,0 4,0\n  gate 0,0 2,0\n",
+};
+
+START_TEST(a_canonical_plot_is_written_as_it_was_read)
+{
+	check_writes(canonical[_i], strlen(canonical[_i]), canonical[_i]);
+}
+END_TEST
+
+START_TEST(the_sample_plots_are_written_as_they_were_read)
+{
+	glob_t found;
+
+	ck_assert_int_eq(glob("plots/*.plot", 0, NULL, &found), 0);
+	ck_assert_uint_ge(found.gl_pathc, 6);
+	for (size_t i = 0; i < found.gl_pathc; i++) {
+		FILE *file = fopen(found.gl_pathv[i], "r");
+		struct text text = TEXT_EMPTY;
+
+		for (int c; (c = getc(file)) != EOF;)
+			text_add_repeat(&text, (char)c, 1);
+		fclose(file);
+		check_writes(text.bytes, text.length, text.bytes);
+		text_fini(&text);
+	}
+	globfree(&found);
+}
+END_TEST
+
+static const struct {
+	const char *text, *written;
+} spellings[] = {
+	/* order within the head and its blocks, notes gathered */
+	{ "parterre-plot 1\nmirror off\ncell 1 ft\nallow\n\tfit 1/8 in\n  note \"A\"\n  kerf 1/8 in\n"
+	  "note \"1\"\nunits imperial\nnote \"2\"\ntitle \"T\"\nground 1 x 1\n .\n",
+	  "parterre-plot 1\ntitle \"T\"\nnote \"1\"\nnote \"2\"\nunits imperial\ncell 1 ft\nmirror off\n"
+	  "allow\n  note \"A\"\n  kerf 1/8 in\n  fit 1/8 in\n\nground 1 x 1\n  .\n" },
+	/* blank lines, blanks at the end, tabs, CRLF */
+	{ "parterre-plot\t1  \r\n\r\n \t\r\nunits\timperial \r\ncell  1 ft\t\r\n\r\nbed\tb   \"Bed\" \r\n"
+	  "\r\n\tcourses\t4 \r\n\r\n  embed 1 in\r\nground 2 x 1 \r\n\tb. \t\r\n\r\n  \r\n",
+	  LEGEND_APART "  courses 4\n  embed 1 in\n\nground 2 x 1\n  b.\n" },
+	/* no last newline; blanks left out, or more of them */
+	{ HEAD "ground 2x1\n ..", HEAD "\n" GROUND },
+	{ HEAD "ground 002   x   01\n \t  ..\n\n\n", HEAD "\n" GROUND },
+	{ LEGEND "  courses  4" "\nground 1 x 1\n b", LEGEND_APART "  courses 4\n\nground 1 x 1\n  b\n" },
+	/* units are what is shown, not what may be used */
+	{ "parterre-plot 1\ncell 25.4 mm\nunits imperial\n" GROUND,
+	  "parterre-plot 1\nunits imperial\ncell 1 in\n\n" GROUND },
+	/* an empty block says nothing */
+	{ HEAD "allow\n" GROUND, HEAD "\n" GROUND },
+	/* a block's notes come first; what its kind does not use is kept */
+	{ LEGEND "  courses 4\n  note \"N\"\n  build level\n" GROUND,
+	  LEGEND_APART "  note \"N\"\n  build level\n  courses 4\n\n" GROUND },
+	/* a fence's lines in any order, blanks between */
+	{ HEAD "ground 2 x 1\n  ..\nfence \"A\"\n  gate   1,0\t0,0 \n  run 00,0  2,0 2,1\n\n"
+	  "  rails 3\n  note \"N\"\n  run 0,1\t1,1\n  height 4 ft\n  gate 1,0 2,0\n\nfence \"B\"",
+	  HEAD "\nground 2 x 1\n  ..\n\nfence \"A\"\n  note \"N\"\n  height 4 ft\n  rails 3\n"
+	  "  run 0,0 2,0 2,1\n  run 0,1 1,1\n  gate 1,0 0,0\n  gate 1,0 2,0\nfence \"B\"\n" },
+	/* a block may be interrupted by blank lines */
+	{ HEAD "allow\n\n  beads 1\n \n  kerf 0 in\n" GROUND,
+	  HEAD "allow\n  kerf 0 in\n  beads 1\n\n" GROUND },
+};
+
+START_TEST(every_valid_spelling_gives_the_canonical_plot)
+{
+	check_writes(spellings[_i].text, strlen(spellings[_i].text), spellings[_i].written);
+}
+END_TEST
+
+START_TEST(what_is_read_stands_in_the_model)
+{
+	struct plot plot;
+	struct diag d = { 0 };
+	const char *text = canonical[2];
+
+	ck_assert(read_bytes(text, strlen(text), &plot, &d));
+	ck_assert_int_eq(plot_units(&plot), UNITS_METRIC);
+	ck_assert_int_eq(plot_cell(&plot), 300 * NM_PER_MM);
+	ck_assert_int_eq(plot.ground.columns, 3);
+	ck_assert_int_eq(plot.ground.rows, 2);
+	ck_assert_int_eq(ground_cell(&plot.ground, 0, 1), 'a');
+	ck_assert_int_eq(ground_cell(&plot.ground, 2, 1), '.');
+	ck_assert_uint_eq(plot.details.legend_count, 5);
+	ck_assert_int_eq(plot_class_of(&plot, 'S'), CLASS_FIXTURE);
+	ck_assert_str_eq(plot_entry(&plot, 'S')->name, "Sundial");
+	ck_assert_int_eq(block_length(&plot_entry(&plot, 'p')->block, PATH_BASE), 2 * NM_PER_M);
+	ck_assert_str_eq(plot_entry(&plot, 'b')->block.notes.texts[1], "Second");
+	ck_assert_str_eq(plot.details.head.notes.texts[0], "One");
+	ck_assert_str_eq(plot.details.allow.notes.texts[0], "Ours");
+	ck_assert(!block_value(&plot_entry(&plot, 'a')->block, BED_COURSES)->set);
+	plot_fini(&plot);
+}
+END_TEST
+
+/* ---- What is refused -------------------------------------------------------------------------- */
+
+/* Bytes that may hold a NUL, with their length. */
+#define BYTES(text) text, sizeof(text) - 1
+
+struct bad {
+	const char *bytes;
+	size_t length;
+	int line, column;
+	const char *found, *expected; /* expected: its beginning */
+};
+
+static void check_refused(const struct bad *bad)
+{
+	struct plot plot;
+	struct diag d = { .line = -1 };
+
+	ck_assert_msg(!read_bytes(bad->bytes, bad->length, &plot, &d), "%s was read", bad->bytes);
+	ck_assert_msg(d.line == bad->line && d.column == bad->column &&
+		strcmp(d.found, bad->found) == 0 &&
+		strncmp(d.expected, bad->expected, strlen(bad->expected)) == 0,
+		"%s\nat %d:%d: found %s, expected %s", bad->bytes, d.line, d.column, d.found, d.expected);
+	check_is_empty(&plot);
+}
+
+static const struct bad first_lines[] = {
+	{ BYTES(""), 1, 1, "an empty file", "parterre-plot 1" },
+	{ BYTES("\n"), 1, 1, "the end of the line", "parterre-plot 1, the first line of a plot" },
+	{ BYTES("\n" HEAD GROUND), 1, 1, "the end of the line", "parterre-plot 1" },
+	{ BYTES("units metric\n"), 1, 1, "units", "parterre-plot 1" },
+	{ BYTES(" parterre-plot 1\n"), 1, 2, "parterre-plot", "parterre-plot 1" },
+	{ BYTES("Parterre-plot 1\n"), 1, 1, "Parterre-plot", "parterre-plot 1" },
+	{ BYTES("parterre-plots 1\n"), 1, 1, "parterre-plots", "parterre-plot 1" },
+	{ BYTES("parterre-plot\n"), 1, 14, "nothing", "version 1" },
+	{ BYTES("parterre-plot 2\n"), 1, 15, "2", "version 1, the only version" },
+	{ BYTES("parterre-plot 1.1\n"), 1, 15, "1.1", "version 1" },
+	{ BYTES("parterre-plot 01\n"), 1, 15, "01", "version 1" },
+	{ BYTES("parterre-plot 1 draft\n"), 1, 17, "draft", "the end of the line" },
+	{ BYTES("\x7F" "ELF\x02\x01\x01\0\0\0\0\0"), 1, 8, "<00>", "text" },
+	{ BYTES("\x89PNG\r\n\x1A\n"), 1, 1, "<89>", "UTF-8 text" },
+	{ BYTES("{\"format\": \"parterre-takeoff\"}\n"), 1, 1, "{\"format\":", "parterre-plot 1" },
+};
+
+static const struct bad bytes[] = {
+	{ BYTES("\xEF\xBB\xBFparterre-plot 1\n"), 1, 1, "a byte order mark", "a file without one" },
+	{ BYTES(HEAD "\xEF\xBB\xBF" GROUND), 4, 1, "<EF><BB><BF>ground", "title, units" },
+	{ BYTES(HEAD "title \"a\0b\"\n"), 4, 9, "<00>", "text, each line ended by LF or CR LF" },
+	{ BYTES(HEAD "\0"), 4, 1, "<00>", "text" },
+	{ BYTES(HEAD "title \"a\"\rnote \"b\"\n"), 4, 10, "<0D>", "text, each line ended by LF or CR LF" },
+	{ BYTES(HEAD "title \"a\"\r\r\n"), 4, 10, "<0D>", "text" },
+	{ BYTES(HEAD "ground 1 x 1\n  .\r"), 5, 4, "<0D>", "text" },
+	{ BYTES("parterre-plot 1\r" "units metric\r"), 1, 16, "<0D>", "text" },
+	{ BYTES(HEAD "title \"\xFF\"\n"), 4, 8, "<FF>", "UTF-8 text" },
+	{ BYTES(HEAD "title \"ab\xC3\"\n"), 4, 10, "<C3>", "UTF-8 text" },
+	{ BYTES(HEAD "title \"\xC0\xAF\"\n"), 4, 8, "<C0>", "UTF-8 text" },
+	{ BYTES(HEAD "title \"\xED\xA0\x80\"\n"), 4, 8, "<ED>", "UTF-8 text" },
+	{ BYTES(HEAD "title \"\xE2\x82\n"), 4, 8, "<E2>", "UTF-8 text" },
+	{ BYTES(HEAD "title \"a\tb\"\n"), 4, 9, "<09>", "a printable character" },
+	{ BYTES(HEAD "title \"a\x1B[31m\"\n"), 4, 9, "<1B>", "a printable character" },
+	{ BYTES(HEAD "title \"a\xC2\x9B" "b\"\n"), 4, 9, "<C2><9B>", "a printable character" },
+	{ BYTES(HEAD "title \"a\xE2\x80\xAE" "b\"\n"), 4, 9, "<E2><80><AE>", "a printable character" },
+	{ BYTES(HEAD "title \"a\xE2\x81\xA6" "b\"\n"), 4, 9, "<E2><81><A6>", "a printable character" },
+	{ BYTES(HEAD "title \"a\xE2\x80\x8B" "b\"\n"), 4, 9, "<E2><80><8B>", "a printable character" },
+	{ BYTES(HEAD "title \"a\xEF\xBB\xBF" "b\"\n"), 4, 9, "<EF><BB><BF>", "a printable character" },
+	{ BYTES(HEAD "title \"a\xE2\x80\xA8" "b\"\n"), 4, 9, "<E2><80><A8>", "a printable character" },
+	{ BYTES(HEAD "title \"a\xEE\x80\x80" "b\"\n"), 4, 9, "<EE><80><80>", "a printable character" },
+	{ BYTES(HEAD "title \"a\xEF\xBF\xBF" "b\"\n"), 4, 9, "<EF><BF><BF>", "a printable character" },
+	{ BYTES(HEAD "title \"a\\nb\"\n"), 4, 9, "\\", "a printable character" },
+	{ BYTES(HEAD "\x0C" "\n"), 4, 1, "<0C>", "title, units" },
+};
+
+static const struct bad heads[] = {
+	{ BYTES(HEAD "color red\n"), 4, 1, "color",
+	  "title, units, cell, north, site, mirror, axis, prices, allow, bed, path, lawn, fixture, ground or note" },
+	{ BYTES(HEAD "Title \"a\"\n"), 4, 1, "Title", "title, units" },
+	{ BYTES(HEAD "# a comment\n"), 4, 1, "#", "title, units" },
+	{ BYTES(HEAD "fence \"Pickets\"\n"), 4, 1, "fence", "title, units" },
+	{ BYTES(HEAD "kerf 1/8 in\n"), 4, 1, "kerf", "title, units" },
+	{ BYTES(HEAD "units metric\n"), 4, 1, "units", "each keyword once" },
+	{ BYTES(HEAD "title \"a\"\ntitle \"a\"\n"), 5, 1, "title", "each keyword once" },
+	{ BYTES(HEAD "allow\nallow\n"), 5, 1, "allow", "each keyword once" },
+	{ BYTES("parterre-plot 1\nparterre-plot 1\n"), 2, 1, "parterre-plot", "title, units" },
+	{ BYTES(HEAD "north 360\n"), 4, 7, "360", "0 to 359.999999" },
+	{ BYTES(HEAD "site 67\n"), 4, 6, "67", "-66 to 66" },
+	{ BYTES("parterre-plot 1\nunits imperial\ncell 12\n"), 3, 6, "12",
+	  "a length with its unit, such as 12 in" },
+	{ BYTES("parterre-plot 1\nunits metric\ncell 300\n"), 3, 6, "300",
+	  "a length with its unit, such as 300 mm" },
+	{ BYTES("parterre-plot 1\nunits imperial\ncell 11 ft\n"), 3, 6, "11", "1 in to 10 ft" },
+	{ BYTES("parterre-plot 1\nunits feet\n"), 2, 7, "feet", "imperial or metric" },
+	{ BYTES("parterre-plot 1\nunits imperial metric\n"), 2, 16, "metric", "the end of the line" },
+	{ BYTES(HEAD "mirror left right\n"), 4, 8, "left", "off, left-right" },
+	{ BYTES(HEAD "title \"a\" \"b\"\n"), 4, 11, "\"b\"", "the end of the line" },
+	{ BYTES(HEAD "title\n"), 4, 6, "the end of the line", "text in double quotes" },
+	{ BYTES(HEAD "note \"\"\n"), 4, 6, "\"\"", "1 to 500 characters" },
+	{ BYTES(HEAD "note \"a\n"), 4, 8, "the end of the line", "a closing double quote" },
+	{ BYTES(HEAD "allow 5 %\n"), 4, 7, "5", "the end of the line" },
+	{ BYTES(HEAD "allow\n  breakage 5\n"), 5, 12, "5", "a percentage such as 5 %" },
+	{ BYTES(HEAD "allow\n  courses 4\n"), 5, 3, "courses",
+	  "allow: kerf, fit, shortest, inside, breakage, settlement, beads, cartridge, topsoil, sod, "
+	  "others in parterre-plot(5) or note" },
+	{ BYTES(HEAD "allow\n  kerf 0 in\n  kerf 0 in\n"), 6, 3, "kerf", "each keyword once" },
+	/* an indented line with no block */
+	{ BYTES("parterre-plot 1\n  units imperial\n"), 2, 3, "units", "an indented line only inside a block" },
+	{ BYTES(HEAD "\tcourses 4\n"), 4, 2, "courses", "an indented line only inside a block" },
+	{ BYTES(HEAD "allow\nnote \"a\"\n  kerf 0 in\n"), 6, 3, "kerf", "an indented line only" },
+	{ BYTES(HEAD "allow\ntitle \"a\"\n  kerf 0 in\n"), 6, 3, "kerf", "an indented line only" },
+	{ BYTES(HEAD "axis 5,5\n" GROUND), 4, 6, "5,5", "half cells from 1,1 to 3,1" },
+	{ BYTES(HEAD "axis 0,1\n" GROUND), 4, 6, "0,1", "half cells from 1,1 to 3,1" },
+	{ BYTES(HEAD "axis 4,1\n" GROUND), 4, 6, "4,1", "half cells from 1,1 to 3,1" },
+	{ BYTES(HEAD "axis   3,2\n" GROUND), 4, 8, "3,2", "half cells from 1,1 to 3,1" },
+	{ BYTES(HEAD "axis 3,0\n" GROUND), 4, 6, "3,0", "half cells from 1,1 to 3,1" },
+};
+
+static const struct bad legends[] = {
+	{ BYTES(HEAD "bed\n"), 4, 4, "the end of the line", "a lower-case letter" },
+	{ BYTES(HEAD "bed B \"Bed\"\n"), 4, 5, "B", "a lower-case letter" },
+	{ BYTES(HEAD "bed bb \"Bed\"\n"), 4, 5, "bb", "a lower-case letter" },
+	{ BYTES(HEAD "bed . \"Bed\"\n"), 4, 5, ".", "a lower-case letter" },
+	{ BYTES(HEAD "bed \xC3\xA4 \"Bed\"\n"), 4, 5, "\xC3\xA4", "a lower-case letter" },
+	{ BYTES(HEAD "bed 1 \"Bed\"\n"), 4, 5, "1", "a lower-case letter" },
+	{ BYTES(HEAD "bed \"Bed\"\n"), 4, 5, "\"Bed\"", "a lower-case letter" },
+	{ BYTES(HEAD "path P \"Path\"\n"), 4, 6, "P", "a lower-case letter" },
+	{ BYTES(HEAD "lawn L \"Lawn\"\n"), 4, 6, "L", "a lower-case letter" },
+	{ BYTES(HEAD "fixture s \"Sundial\"\n"), 4, 9, "s", "a capital letter" },
+	{ BYTES(HEAD "bed b\n"), 4, 6, "the end of the line", "text in double quotes" },
+	{ BYTES(HEAD "bed b Bed\n"), 4, 7, "Bed", "text in double quotes" },
+	{ BYTES(HEAD "bed b \"\"\n"), 4, 7, "\"\"", "1 to 60 characters" },
+	{ BYTES(HEAD "bed b \"Bed\" x\n"), 4, 13, "x", "the end of the line" },
+	{ BYTES(LEGEND "bed b \"Other\"\n"), 5, 5, "b", "another letter: b is in the legend already" },
+	{ BYTES(LEGEND "path b \"Path\"\n"), 5, 6, "b", "another letter" },
+	{ BYTES(LEGEND "  colour 4\n"), 5, 3, "colour", "bed: build, block, density, courses, cap, embed, "
+	  "inside, base, reach, liner, freeboard, mulch, mix, prepare, amend, replace or note" },
+	{ BYTES(LEGEND "  surface 1 in\n"), 5, 3, "surface", "bed: build" },
+	{ BYTES(LEGEND "  courses 4\n  courses 5\n"), 6, 3, "courses", "each keyword once" },
+	{ BYTES(LEGEND "  courses 41\n"), 5, 11, "41", "1 to 40" },
+	{ BYTES(LEGEND "  courses 4 5\n"), 5, 13, "5", "the end of the line" },
+	{ BYTES(LEGEND "\t\tembed 3\n"), 5, 9, "3", "a length with its unit, such as 3 in" },
+	{ BYTES(LEGEND "  block 1 ft x 4 in x 4\n"), 5, 23, "4", "a length with its unit" },
+	{ BYTES(LEGEND "  block 4 in x 1 ft x 4 in\n"), 5, 16, "1", "a depth across the wall" },
+	{ BYTES(HEAD "path p \"P\"\n  courses 4\n"), 5, 3, "courses", "path: base, surface, stone, fabric, edging or note" },
+	{ BYTES(HEAD "lawn l \"L\"\n  base 4 in\n"), 5, 3, "base", "lawn: cover, topsoil, thickness or note" },
+	{ BYTES(HEAD "fixture S \"S\"\n  cover turf\n"), 5, 3, "cover", "fixture: height, base or note" },
+	{ BYTES(HEAD "plant r \"Rose\"\n"), 4, 1, "plant", "title, units" },
+	/* the head is over */
+	{ BYTES(LEGEND "mirror off\n"), 5, 1, "mirror", "bed, path, lawn, fixture or ground; the head ends" },
+	{ BYTES(LEGEND "allow\n"), 5, 1, "allow", "bed, path, lawn, fixture or ground" },
+	{ BYTES(LEGEND "note \"late\"\n"), 5, 1, "note", "bed, path, lawn, fixture or ground" },
+	{ BYTES(LEGEND "fence \"Pickets\"\n"), 5, 1, "fence", "bed, path, lawn, fixture or ground" },
+};
+
+static const struct bad missing[] = {
+	/* on the first line of legend or ground */
+	{ BYTES("parterre-plot 1\ncell 1 ft\nbed b \"Bed\"\n"), 3, 1, "bed", "units in the head" },
+	{ BYTES("parterre-plot 1\nunits metric\nfixture S \"S\"\n"), 3, 1, "fixture", "cell in the head" },
+	{ BYTES("parterre-plot 1\ncell 1 ft\n\nground 1 x 1\n  .\n"), 4, 1, "ground", "units in the head" },
+	{ BYTES("parterre-plot 1\nunits metric\nground nonsense\n"), 3, 1, "ground", "cell in the head" },
+	{ BYTES("parterre-plot 1\nbed nonsense\n"), 2, 1, "bed", "units in the head" },
+	/* behind the last line */
+	{ BYTES("parterre-plot 1"), 2, 1, "the end of the file", "units in the head" },
+	{ BYTES("parterre-plot 1\n"), 2, 1, "the end of the file", "units in the head" },
+	{ BYTES("parterre-plot 1\nunits metric\n"), 3, 1, "the end of the file", "cell in the head" },
+	{ BYTES(HEAD), 4, 1, "the end of the file", "ground W x H and its rows" },
+	{ BYTES(HEAD "\n\n"), 6, 1, "the end of the file", "ground W x H and its rows" },
+	{ BYTES(LEGEND "  courses 4\n"), 6, 1, "the end of the file", "ground W x H and its rows" },
+	{ BYTES(HEAD "ground 2 x 3\n"), 5, 1, "the end of the file", "row 1 of 3 of the ground" },
+	{ BYTES(HEAD "ground 2 x 3\n  ..\n  ..\n"), 7, 1, "the end of the file", "row 3 of 3 of the ground" },
+	{ BYTES(HEAD "ground 2 x 3\n  ..\n  .."), 7, 1, "the end of the file", "row 3 of 3 of the ground" },
+};
+
+static const struct bad grounds[] = {
+	{ BYTES(HEAD "ground\n"), 4, 7, "the end of the line", "a number of cells from 1 to 2048" },
+	{ BYTES(HEAD "ground 0 x 1\n"), 4, 8, "0", "a number of cells from 1 to 2048" },
+	{ BYTES(HEAD "ground 2049 x 1\n"), 4, 8, "2049", "a number of cells from 1 to 2048" },
+	{ BYTES(HEAD "ground 1 x 2049\n"), 4, 12, "2049", "a number of cells from 1 to 2048" },
+	{ BYTES(HEAD "ground 1 x 0\n"), 4, 12, "0", "a number of cells from 1 to 2048" },
+	{ BYTES(HEAD "ground -1 x 1\n"), 4, 8, "-1", "a number of cells" },
+	{ BYTES(HEAD "ground 99999999999999999999 x 1\n"), 4, 8, "99999999999999999999", "a number of cells" },
+	{ BYTES(HEAD "ground 2\n"), 4, 9, "the end of the line", "x, as in ground 14 x 8" },
+	{ BYTES(HEAD "ground 2 by 1\n"), 4, 10, "by", "x, as in ground 14 x 8" },
+	{ BYTES(HEAD "ground 1.5 x 1\n"), 4, 9, ".5", "x, as in ground 14 x 8" },
+	{ BYTES(HEAD "ground 2 x\n"), 4, 11, "the end of the line", "a number of cells" },
+	{ BYTES(HEAD "ground 2 x 1 x 3\n"), 4, 14, "x", "the end of the line" },
+	/* rows */
+	{ BYTES(HEAD "ground 2 x 1\n  .\n"), 5, 4, "the end of the line", "2 letters in the row, not 1" },
+	{ BYTES(HEAD "ground 2 x 1\n  .  \n"), 5, 4, "the end of the line", "2 letters in the row, not 1" },
+	{ BYTES(HEAD "ground 2 x 1\n  ...\n"), 5, 5, ".", "the end of the row after 2 letters" },
+	{ BYTES(HEAD "ground 2 x 1\n  .. .\n"), 5, 6, ".", "the end of the row after 2 letters" },
+	{ BYTES(HEAD "ground 2 x 1\n..\n"), 5, 1, "..", "row 1 of 1 of the ground, indented" },
+	{ BYTES(HEAD "ground 2 x 2\n  ..\n\n  ..\n"), 6, 1, "the end of the line", "row 2 of 2" },
+	{ BYTES(HEAD "ground 2 x 2\n  ..\n   \n  ..\n"), 6, 1, "the end of the line", "row 2 of 2" },
+	{ BYTES(HEAD "ground 2 x 2\n  ..\nfence \"F\"\n"), 6, 1, "fence", "row 2 of 2 of the ground, indented" },
+	{ BYTES(HEAD "ground 2 x 1\n  .b\n"), 5, 4, "b", "a letter of the legend or ." },
+	{ BYTES(LEGEND "ground 2 x 1\n  bB\n"), 6, 4, "B", "a letter of the legend or ." },
+	{ BYTES(LEGEND "ground 3 x 1\n  b b\n"), 6, 4, "a blank", "a letter of the legend or ." },
+	{ BYTES(LEGEND "ground 3 x 1\n  b\tb\n"), 6, 4, "<09>", "a letter of the legend or ." },
+	{ BYTES(LEGEND "ground 3 x 1\n  b\xC3\xA4" "b\n"), 6, 4, "\xC3\xA4", "a letter of the legend or ." },
+	{ BYTES(LEGEND "ground 3 x 1\n  b,b\n"), 6, 4, ",", "a letter of the legend or ." },
+	{ BYTES(LEGEND "ground 3 x 1\n  note \"a\"\n"), 6, 3, "n", "a letter of the legend or ." },
+	/* what follows */
+	{ BYTES(HEAD GROUND "  ..\n"), 6, 3, "..", "the end of the ground: its 1 rows are there" },
+	{ BYTES(HEAD GROUND "\n  note \"a\"\n"), 7, 3, "note", "the end of the ground" },
+	{ BYTES(HEAD GROUND "ground 2 x 1\n  ..\n"), 6, 1, "ground", "fence or the end of the file" },
+	{ BYTES(HEAD GROUND "bed b \"Bed\"\n"), 6, 1, "bed", "fence or the end of the file" },
+	{ BYTES(HEAD GROUND "\n\nrubbish\n"), 8, 1, "rubbish", "fence or the end of the file" },
+	{ BYTES(HEAD GROUND "\0"), 6, 1, "<00>", "text" },
+	/* the first error only */
+	{ BYTES(HEAD "north x\nsite x\nunits x\n"), 4, 7, "x", "a number" },
+};
+
+/* Ground of 4 x 3 cells; a fence's lines begin on line 9. */
+#define YARD HEAD "ground 4 x 3\n  ....\n  ....\n  ....\n"
+#define FENCE YARD "fence \"Pickets\"\n"
+#define TOP FENCE "  run 0,0 4,0\n"
+#define POINT_EXPECTED "a grid point X,Y from 0,0 to 4,3"
+#define LEG_EXPECTED "another point, level with the one before or straight above or below it"
+
+static const struct bad fences[] = {
+	{ BYTES(YARD "fence\n"), 8, 6, "the end of the line", "text in double quotes" },
+	{ BYTES(YARD "fence \"\"\n"), 8, 7, "\"\"", "1 to 60 characters" },
+	{ BYTES(YARD "fence p \"Pickets\"\n"), 8, 7, "p", "text in double quotes" },
+	{ BYTES(YARD "fence \"Pickets\" new\n"), 8, 17, "new", "the end of the line" },
+	{ BYTES(FENCE "  colour red\n"), 9, 3, "colour",
+	  "fence: height, section, post, gap, rails, depth, hole, gravel, inset, clearance, leaf, run, gate or note" },
+	{ BYTES(FENCE "  height 3 ft\n  height 3 ft\n"), 10, 3, "height", "each keyword once" },
+	{ BYTES(FENCE "  rails 7\n"), 9, 9, "7", "1 to 6" },
+	{ BYTES(FENCE "bed b \"Bed\"\n"), 9, 1, "bed", "fence or the end of the file" },
+	{ BYTES(FENCE "ground 4 x 3\n"), 9, 1, "ground", "fence or the end of the file" },
+	/* points */
+	{ BYTES(FENCE "  run\n"), 9, 6, "the end of the line", POINT_EXPECTED },
+	{ BYTES(FENCE "  run 0,0\n"), 9, 10, "the end of the line", POINT_EXPECTED },
+	{ BYTES(FENCE "  run 0 0 4 0\n"), 9, 7, "0", POINT_EXPECTED },
+	{ BYTES(FENCE "  run 0, 0 4,0\n"), 9, 7, "0,", POINT_EXPECTED },
+	{ BYTES(FENCE "  run 0,0 4.5,0\n"), 9, 11, "4.5,0", POINT_EXPECTED },
+	{ BYTES(FENCE "  run 0,0  -1,0\n"), 9, 12, "-1,0", POINT_EXPECTED },
+	{ BYTES(FENCE "  run 0,0 5,0\n"), 9, 11, "5,0", POINT_EXPECTED },
+	{ BYTES(FENCE "  run 0,0 0,4\n"), 9, 11, "0,4", POINT_EXPECTED },
+	{ BYTES(FENCE "  run 5,0 0,0\n"), 9, 7, "5,0", POINT_EXPECTED },
+	{ BYTES(FENCE "  run 0,0 4,0,3\n"), 9, 14, ",3", POINT_EXPECTED },
+	{ BYTES(FENCE "  run 0,0 2,0 then\n"), 9, 15, "then", POINT_EXPECTED },
+	{ BYTES(FENCE "  run 0,0 4,1\n"), 9, 11, "4,1", LEG_EXPECTED },
+	{ BYTES(FENCE "  run 0,0 4,0 4,0\n"), 9, 15, "4,0", LEG_EXPECTED },
+	{ BYTES(FENCE "  gate 0,0\n"), 9, 11, "the end of the line", POINT_EXPECTED },
+	{ BYTES(FENCE "  gate 0,0 0,0\n"), 9, 12, "0,0", LEG_EXPECTED },
+	{ BYTES(FENCE "  gate 0,0 1,1\n"), 9, 12, "1,1", LEG_EXPECTED },
+	{ BYTES(FENCE "  gate 0,0 1,0 2,0\n"), 9, 16, "2,0", "the end of the line: a gate has two points" },
+	/* legs over each other: seen at the fence's end, told where they are */
+	{ BYTES(FENCE "  run 0,0 4,0 1,0\n"), 9, 15, "1,0", "a leg that lies over no other of its fence" },
+	{ BYTES(FENCE "  run 0,0 4,0\n  run 3,0 3,1\n  run 2,0 0,0\n"), 11, 11, "0,0", "a leg that" },
+	{ BYTES(FENCE "  run 0,0 0,3\n  run 1,3 0,3 0,2\n  height 3 ft\n"), 10, 15, "0,2", "a leg that" },
+	{ BYTES(FENCE "  run 3,0 4,0\n  run 0,0 1,0\n  run 1,0 4,0 4,3\n"), 11, 11, "4,0", "a leg that" },
+	{ BYTES(FENCE "  run 1,0 2,0\n  run 0,0 4,0\nfence \"B\"\n"), 10, 11, "4,0", "a leg that" },
+	/* gates */
+	{ BYTES(FENCE "  gate 0,0 1,0\n"), 9, 8, "0,0", "a gate that lies on one leg of a run" },
+	{ BYTES(TOP "  gate 0,1 1,1\n"), 10, 8, "0,1", "a gate that lies on one leg of a run" },
+	{ BYTES(TOP "  gate 0,0 0,1\n"), 10, 8, "0,0", "a gate that lies on one leg of a run" },
+	{ BYTES(FENCE "  run 1,0 4,0\n  gate 0,0 2,0\n"), 10, 8, "0,0", "a gate that lies on one leg" },
+	{ BYTES(FENCE "  run 0,0 2,0 4,0\n  gate 1,0 3,0\n"), 10, 8, "1,0", "a gate that lies on one leg" },
+	{ BYTES(TOP "  gate 0,0 2,0\n  gate 3,0 1,0\n"), 11, 8, "3,0", "a gate that lies over no other" },
+	{ BYTES(TOP "  gate 1,0 2,0\n  gate 1,0 2,0\n"), 11, 8, "1,0", "a gate that lies over no other" },
+	/* the first of several */
+	{ BYTES(FENCE "  run 0,0 4,0 1,0\n  rails 7\n"), 9, 15, "1,0", "a leg that" },
+	{ BYTES(FENCE "  run 0,0 4,0\n  run 0,0 4,0 5,5\n"), 10, 11, "4,0", "a leg that" },
+	{ BYTES(FENCE "  gate 0,0 1,0\n  rails 7\n"), 10, 9, "7", "1 to 6" },
+	{ BYTES(FENCE "  gate 0,0 1,0\n  run 1,0 4,0 1,0\n"), 10, 15, "1,0", "a leg that" },
+	{ BYTES(FENCE "  gate 0,1 1,1\n  run 0,0 4,0\n  gate 0,0 1,0\n  gate 0,0 1,0\n"), 9, 8, "0,1",
+	  "a gate that lies on one leg of a run" },
+	{ BYTES(FENCE "  run 0,0 4,0 1,0\nfence \"B\"\n  run 0,0 4,0 1,0\n"), 9, 15, "1,0", "a leg that" },
+	{ BYTES(FENCE "fence \"B\"\n  gate 0,0 1,0\nfence \"C\"\n"), 10, 8, "0,0", "a gate that lies on" },
+};
+
+#define REFUSED(name, table) \
+	START_TEST(name) \
+	{ \
+		check_refused(&(table)[_i]); \
+	} \
+	END_TEST
+
+REFUSED(a_first_line_that_is_no_plots_is_refused, first_lines)
+REFUSED(bytes_that_no_plot_holds_are_refused, bytes)
+REFUSED(what_is_wrong_in_the_head_is_refused, heads)
+REFUSED(what_is_wrong_in_the_legend_is_refused, legends)
+REFUSED(what_is_missing_is_named, missing)
+REFUSED(what_is_wrong_in_the_ground_is_refused, grounds)
+REFUSED(what_is_wrong_in_a_fence_is_refused, fences)
+
+START_TEST(a_run_has_64_points_and_no_more)
+{
+	struct text text = TEXT_EMPTY;
+	struct plot plot;
+	struct diag d;
+
+	for (int points = 63; points <= 65; points++) {
+		text_clear(&text);
+		text_add(&text, HEAD "ground 40 x 40\n");
+		for (int y = 0; y < 40; y++)
+			text_print(&text, "  %.*s\n", 40, "........................................");
+		text_add(&text, "fence \"Stairs\"\n  run");
+		for (int i = 0; i < points; i++)
+			text_print(&text, " %d,%d", (i + 1) / 2, i / 2);
+		ck_assert_int_eq(read_bytes(text.bytes, text.length, &plot, &d), points <= 64);
+		plot_fini(&plot);
+	}
+	ck_assert_int_eq(d.line, 46);
+	ck_assert_str_eq(d.found, "32,32");
+	ck_assert_str_eq(d.expected, "the end of the line: a run has at most 64 points");
+	text_fini(&text);
+}
+END_TEST
+
+/* A file of the greatest size, all of it short legs in one fence, then short gates: it takes no longer for
+ * each the more there are. */
+START_TEST(very_many_legs_and_gates_are_read_in_reasonable_time)
+{
+	struct text text = TEXT_EMPTY;
+	struct plot plot;
+	struct diag d;
+
+	text_add(&text, HEAD "ground 2048 x 500\n");
+	for (int y = 0; y < 500; y++) {
+		text_add(&text, "  ");
+		text_add_repeat(&text, '.', 2048);
+		text_add(&text, "\n");
+	}
+	text_add(&text, "fence \"Dashes\"\n");
+	for (int i = 0; i < 200000; i++)
+		text_print(&text, "  run %d,%d %d,%d\n", i % 1024 * 2, i / 1024, i % 1024 * 2 + 1, i / 1024);
+	for (int i = 0; i < 200000; i++)
+		text_print(&text, "  gate %d,%d %d,%d\n", i % 1024 * 2, i / 1024, i % 1024 * 2 + 1, i / 1024);
+	ck_assert(read_bytes(text.bytes, text.length, &plot, &d));
+	ck_assert_uint_eq(plot.details.fences[0].gate_count, 200000);
+	plot_fini(&plot);
+	text_add(&text, "  gate 0,0 1,0\n");
+	ck_assert(!read_bytes(text.bytes, text.length, &plot, &d));
+	ck_assert_int_eq(d.line, 4 + 500 + 1 + 400000 + 1);
+	text_fini(&text);
+}
+END_TEST
+
+START_TEST(another_version_is_refused_by_a_message_that_names_both)
+{
+	struct plot plot;
+	struct diag d;
+
+	ck_assert(!read_bytes(BYTES("parterre-plot 17\nunits metric\n"), &plot, &d));
+	ck_assert_str_eq(d.found, "17");
+	ck_assert_ptr_nonnull(strstr(d.expected, "version 1"));
+}
+END_TEST
+
+/* HEAD, then a title of which the line has the length, then ground. */
+static void long_line(struct text *text, size_t length, const char *end)
+{
+	text_clear(text);
+	text_add(text, HEAD "title \"a\"");
+	text_add_repeat(text, ' ', length - 9);
+	text_add(text, end);
+	text_add(text, GROUND);
+}
+
+START_TEST(a_line_may_have_4096_bytes_and_no_more)
+{
+	static const char *const ends[] = { "\n", "\r\n" };
+	struct text text = TEXT_EMPTY;
+	struct plot plot;
+	struct diag d;
+
+	for (int i = 0; i < 2; i++) {
+		long_line(&text, 4096, ends[i]);
+		ck_assert(read_bytes(text.bytes, text.length, &plot, &d));
+		plot_fini(&plot);
+		long_line(&text, 4097, ends[i]);
+		ck_assert(!read_bytes(text.bytes, text.length, &plot, &d));
+		ck_assert_int_eq(d.line, 4);
+		ck_assert_int_eq(d.column, 4097);
+		ck_assert_str_eq(d.found, "a longer line");
+		ck_assert_str_eq(d.expected, "a line of at most 4096 bytes");
+	}
+	text_fini(&text);
+}
+END_TEST
+
+START_TEST(a_long_line_is_refused_where_a_character_crosses_its_end)
+{
+	struct text text = TEXT_EMPTY;
+	struct plot plot;
+	struct diag d;
+
+	text_add(&text, HEAD "title \"");
+	while (text.length < sizeof HEAD - 1 + 4095)
+		text_add(&text, "a");
+	text_add(&text, "\xE2\x82\xAC\"\n" GROUND);
+	ck_assert(!read_bytes(text.bytes, text.length, &plot, &d));
+	ck_assert_int_eq(d.line, 4);
+	ck_assert_int_eq(d.column, 4097);
+	ck_assert_str_eq(d.found, "a longer line");
+	text_fini(&text);
+}
+END_TEST
+
+START_TEST(a_long_binary_file_is_refused_for_what_it_is)
+{
+	struct text text = TEXT_EMPTY;
+	struct plot plot;
+	struct diag d;
+
+	text_add(&text, "GIF89a");
+	text_add_repeat(&text, '\xF0', 10000);
+	ck_assert(!read_bytes(text.bytes, text.length, &plot, &d));
+	ck_assert_int_eq(d.line, 1);
+	ck_assert_int_eq(d.column, 7);
+	ck_assert_str_eq(d.found, "<F0>");
+	text_fini(&text);
+}
+END_TEST
+
+/* Characters, not bytes. */
+static bool text_of_length(const char *before, int length, const char *after)
+{
+	struct text text = TEXT_EMPTY;
+	struct plot plot;
+	struct diag d;
+	bool done;
+
+	text_print(&text, HEAD "%s\"", before);
+	for (int i = 0; i < length; i++)
+		text_add(&text, "\xF0\x9F\x8C\xB1");
+	text_print(&text, "\"\n%s" GROUND, after);
+	done = read_bytes(text.bytes, text.length, &plot, &d);
+	plot_fini(&plot);
+	text_fini(&text);
+	return done;
+}
+
+START_TEST(texts_have_their_most_characters)
+{
+	ck_assert(text_of_length("title ", 0, "") && text_of_length("title ", 120, ""));
+	ck_assert(!text_of_length("title ", 121, ""));
+	ck_assert(!text_of_length("note ", 0, "") && text_of_length("note ", 1, ""));
+	ck_assert(text_of_length("note ", 500, "") && !text_of_length("note ", 501, ""));
+	ck_assert(!text_of_length("bed b ", 0, "") && text_of_length("bed b ", 1, ""));
+	ck_assert(text_of_length("bed b ", 60, "") && !text_of_length("bed b ", 61, ""));
+	ck_assert(text_of_length("bed b \"B\"\n  note ", 500, ""));
+	ck_assert(!text_of_length("bed b \"B\"\n  note ", 501, ""));
+}
+END_TEST
+
+START_TEST(a_file_may_have_16_mib_and_no_more)
+{
+	struct text text = TEXT_EMPTY;
+	struct plot plot;
+	struct diag d;
+
+	text_add(&text, HEAD GROUND);
+	while (text.length < FORMAT_BYTES_MOST)
+		text_add_repeat(&text, '\n', FORMAT_BYTES_MOST - text.length);
+	ck_assert_uint_eq(text.length, 16 * 1024 * 1024);
+	ck_assert(read_bytes(text.bytes, text.length, &plot, &d));
+	plot_fini(&plot);
+	text_add(&text, "\n");
+	ck_assert(!read_bytes(text.bytes, text.length, &plot, &d));
+	ck_assert_int_eq(d.line, 0);
+	ck_assert_int_eq(d.column, 0);
+	ck_assert_str_eq(d.expected, "a plot of at most 16 MiB");
+	check_is_empty(&plot);
+	text_fini(&text);
+}
+END_TEST
+
+/* ---- There and back --------------------------------------------------------------------------- */
+
+static void check_round_trip(const struct plot *plot, uint64_t seed)
+{
+	struct text first = TEXT_EMPTY, second = TEXT_EMPTY;
+	struct plot again;
+	struct diag d = { 0 };
+
+	plot_check(plot);
+	format_write(plot, &first);
+	ck_assert_msg(read_bytes(first.bytes, first.length, &again, &d),
+		"seed %d: %d:%d: found %s, expected %s\n%s", (int)seed, d.line, d.column, d.found,
+		d.expected, first.bytes);
+	ck_assert_msg(plot_equal(plot, &again), "seed %d\n%s", (int)seed, first.bytes);
+	format_write(&again, &second);
+	ck_assert_str_eq(first.bytes, second.bytes);
+	text_fini(&first);
+	text_fini(&second);
+	plot_fini(&again);
+}
+
+START_TEST(whatever_a_plot_holds_is_written_and_read_as_it_was)
+{
+	for (uint64_t seed = 0; seed < 600; seed++) {
+		struct random random = { seed };
+		struct plot plot;
+
+		whole_plot_at_random(&plot, &random, 30);
+		check_round_trip(&plot, seed);
+		plot_fini(&plot);
+	}
+}
+END_TEST
+
+START_TEST(the_largest_plot_is_written_and_read_as_it_was)
+{
+	struct random random = { 1 };
+	struct plot plot;
+
+	plot_init(&plot);
+	ground_init(&plot.ground, SIDE_MOST, SIDE_MOST);
+	details_at_random(&plot, &random, 52);
+	for (int i = 0; i < SIDE_MOST * SIDE_MOST; i++)
+		plot.ground.cells[i] = plot.details.legend[(size_t)i * 7 %
+			plot.details.legend_count].letter;
+	check_round_trip(&plot, 1);
+	plot_fini(&plot);
+}
+END_TEST
+
+/* Any plot cut short anywhere is refused, at its end, and leaves nothing; but for what stands behind the
+ * last row. */
+START_TEST(a_plot_cut_short_is_refused_and_leaves_nothing)
+{
+	const char *text = canonical[2];
+	size_t whole = strlen(text) - 1;
+
+	for (size_t length = 0; length < whole; length++) {
+		struct plot plot;
+		struct diag d = { 0 };
+
+		ck_assert_msg(!read_bytes(text, length, &plot, &d), "%zu bytes", length);
+		ck_assert_int_ge(d.line, 1);
+		ck_assert_int_ge(d.column, 1);
+		ck_assert_str_ne(d.expected, "");
+		check_is_empty(&plot);
+	}
+}
+END_TEST
+
+static void add_reading(TCase *reading)
+{
+	tcase_add_loop_test(reading, a_canonical_plot_is_written_as_it_was_read, 0, COUNT(canonical));
+	tcase_add_test(reading, the_sample_plots_are_written_as_they_were_read);
+	tcase_add_loop_test(reading, every_valid_spelling_gives_the_canonical_plot, 0, COUNT(spellings));
+	tcase_add_test(reading, what_is_read_stands_in_the_model);
+}
+
+static void add_refusing(TCase *refusing)
+{
+	tcase_add_loop_test(refusing, a_first_line_that_is_no_plots_is_refused, 0, COUNT(first_lines));
+	tcase_add_loop_test(refusing, bytes_that_no_plot_holds_are_refused, 0, COUNT(bytes));
+	tcase_add_loop_test(refusing, what_is_wrong_in_the_head_is_refused, 0, COUNT(heads));
+	tcase_add_loop_test(refusing, what_is_wrong_in_the_legend_is_refused, 0, COUNT(legends));
+	tcase_add_loop_test(refusing, what_is_missing_is_named, 0, COUNT(missing));
+	tcase_add_loop_test(refusing, what_is_wrong_in_the_ground_is_refused, 0, COUNT(grounds));
+	tcase_add_loop_test(refusing, what_is_wrong_in_a_fence_is_refused, 0, COUNT(fences));
+	tcase_add_test(refusing, a_run_has_64_points_and_no_more);
+	tcase_add_test(refusing, another_version_is_refused_by_a_message_that_names_both);
+	tcase_add_test(refusing, a_line_may_have_4096_bytes_and_no_more);
+	tcase_add_test(refusing, a_long_line_is_refused_where_a_character_crosses_its_end);
+	tcase_add_test(refusing, a_long_binary_file_is_refused_for_what_it_is);
+	tcase_add_test(refusing, texts_have_their_most_characters);
+	tcase_add_test(refusing, a_file_may_have_16_mib_and_no_more);
+}
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("format");
+	TCase *both = suite_case(suite, "there and back"), *many = suite_case(suite, "many");
+
+	add_reading(suite_case(suite, "reading"));
+	add_refusing(suite_case(suite, "refusing"));
+	tcase_add_test(many, very_many_legs_and_gates_are_read_in_reasonable_time);
+	tcase_add_test(both, whatever_a_plot_holds_is_written_and_read_as_it_was);
+	tcase_add_test(both, the_largest_plot_is_written_and_read_as_it_was);
+	tcase_add_test(both, a_plot_cut_short_is_refused_and_leaves_nothing);
+	return suite;
+}

@@ -1,0 +1,77 @@
+#include "support/runner.h"
+#include "support/random.h"
+#include "report/words/groups.h"
+
+static int compare_halves(const void *a, const void *b, const void *context)
+{
+	int by = *(const int *)context;
+
+	return *(const int *)a / by - *(const int *)b / by;
+}
+
+START_TEST(alike_items_are_grouped_by_first_member_and_members_grow)
+{
+	static const int items[] = { 9, 4, 8, 5, 1, 9 };
+	static const int by = 2;
+	struct groups groups = groups_make(items, 6, sizeof *items, compare_halves, &by);
+
+	ck_assert_int_eq(groups.count, 3);
+	ck_assert_int_eq(groups.list[0].count, 3);
+	ck_assert_int_eq(groups.list[0].members[0], 0);
+	ck_assert_int_eq(groups.list[0].members[1], 2);
+	ck_assert_int_eq(groups.list[0].members[2], 5);
+	ck_assert_int_eq(groups.list[1].count, 2);
+	ck_assert_int_eq(groups.list[1].members[0], 1);
+	ck_assert_int_eq(groups.list[1].members[1], 3);
+	ck_assert_int_eq(groups.list[2].count, 1);
+	ck_assert_int_eq(groups.list[2].members[0], 4);
+	groups_fini(&groups);
+}
+END_TEST
+
+START_TEST(no_items_make_no_groups)
+{
+	static const int by = 1;
+	struct groups groups = groups_make(NULL, 0, sizeof by, compare_halves, &by);
+
+	ck_assert_int_eq(groups.count, 0);
+	groups_fini(&groups);
+}
+END_TEST
+
+START_TEST(every_item_is_in_one_group_with_its_like)
+{
+	enum { ITEMS = 200 };
+	struct random random = { 5 };
+	int items[ITEMS], by = 1, seen[ITEMS] = { 0 };
+
+	for (int i = 0; i < ITEMS; i++)
+		items[i] = random_below(&random, 30);
+	struct groups groups = groups_make(items, ITEMS, sizeof *items, compare_halves, &by);
+
+	for (int i = 0; i < groups.count; i++) {
+		const struct group *group = &groups.list[i];
+
+		ck_assert(i == 0 || groups.list[i - 1].members[0] < group->members[0]);
+		for (int j = 0; j < group->count; j++) {
+			ck_assert_int_eq(items[group->members[j]], items[group->members[0]]);
+			seen[group->members[j]]++;
+		}
+	}
+	ck_assert_int_le(groups.count, 30);
+	for (int i = 0; i < ITEMS; i++)
+		ck_assert_int_eq(seen[i], 1);
+	groups_fini(&groups);
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("groups");
+	TCase *groups = suite_case(suite, "groups");
+
+	tcase_add_test(groups, alike_items_are_grouped_by_first_member_and_members_grow);
+	tcase_add_test(groups, no_items_make_no_groups);
+	tcase_add_test(groups, every_item_is_in_one_group_with_its_like);
+	return suite;
+}

@@ -1,0 +1,121 @@
+#include "support/runner.h"
+#include "support/book.h"
+#include "support/garden.h"
+#include "report/json/json.h"
+
+#include <cjson/cJSON.h>
+#include <string.h>
+
+static struct garden garden;
+static struct text text;
+static cJSON *root;
+
+static void setup(void)
+{
+	text = TEXT_EMPTY;
+	root = NULL;
+	garden_rectangle(&garden, 'b', 8, 4);
+}
+
+static void teardown(void)
+{
+	cJSON_Delete(root);
+	text_fini(&text);
+	garden_fini(&garden);
+}
+
+static void print(void)
+{
+	garden_count(&garden);
+	report_json(&text, &garden.plot, &garden.takeoff);
+	root = cJSON_Parse(text.bytes);
+	ck_assert_ptr_nonnull(root);
+}
+
+static const cJSON *get(const cJSON *object, const char *key)
+{
+	const cJSON *value = cJSON_GetObjectItemCaseSensitive(object, key);
+
+	ck_assert_msg(value, "no %s", key);
+	return value;
+}
+
+static const cJSON *item(const char *id)
+{
+	const cJSON *row;
+
+	cJSON_ArrayForEach(row, get(root, "items"))
+		if (strcmp(get(row, "id")->valuestring, id) == 0)
+			return row;
+	ck_abort_msg("no row %s", id);
+}
+
+/* As it stands in the text, not as a double: "3.15" for money. */
+static bool shows(const char *words)
+{
+	return strstr(text.bytes, words) != NULL;
+}
+
+START_TEST(without_a_book_there_are_no_costs)
+{
+	print();
+	ck_assert(cJSON_IsNull(get(root, "costs")));
+	ck_assert_ptr_null(cJSON_GetObjectItemCaseSensitive(item("block.wall"), "cost"));
+}
+END_TEST
+
+/* 51 blocks at 3.15 are 160.65; with a delivery at 45.5 206.15. */
+START_TEST(money_is_spelt_from_hundredths)
+{
+	book_of(&garden.book, "'suppliers': [{'name': 'Yard', 'delivery': 45.5}], 'goods': [{'item': "
+		"'block.wall', 'block': '16 in x 8 in x 6 in', 'packs': [{'pack': 'piece', 'size': 1, "
+		"'price': 3.15, 'supplier': 'Yard'}]}, {'item': 'mulch', 'packs': [{'pack': 'bag', "
+		"'size': '2 cu ft', 'price': 0}]}]");
+	garden.has_book = true;
+	print();
+	const cJSON *costs = get(root, "costs"), *block = item("block.wall");
+
+	ck_assert(shows("\"packs\":51,\"pack\":\"piece 1\",\"unit_price\":3.15,\"cost\":160.65,"
+		"\"supplier\":\"Yard\""));
+	ck_assert(shows("\"costs\": {\"currency\":\"USD\",\"complete\":false,\"goods\":160.65,"
+		"\"delivery\":45.5,\"total\":206.15,"));
+	ck_assert(shows("\"sections\":[{\"section\":\"walls\",\"goods\":160.65,\"delivery\":45.5}]"));
+	ck_assert(cJSON_IsString(get(block, "supplier")));
+	ck_assert(cJSON_IsNull(get(item("mulch"), "supplier")));
+	ck_assert_int_eq(cJSON_GetArraySize(get(costs, "shipments")), 2);
+	ck_assert(cJSON_IsNull(get(cJSON_GetArrayItem(get(costs, "shipments"), 1), "supplier")));
+}
+END_TEST
+
+START_TEST(what_has_no_price_is_listed_with_the_size_of_its_block)
+{
+	book_of(&garden.book, "");
+	garden.has_book = true;
+	print();
+	const cJSON *unpriced = get(get(root, "costs"), "unpriced");
+
+	ck_assert_int_eq(cJSON_GetArraySize(unpriced), garden.takeoff.item_count);
+	for (int i = 0; i < garden.takeoff.item_count; i++) {
+		const struct item *at = &garden.takeoff.items[i];
+		const cJSON *row = cJSON_GetArrayItem(unpriced, i);
+
+		ck_assert_str_eq(get(row, "id")->valuestring, at->id);
+		ck_assert_int_eq(cJSON_GetObjectItemCaseSensitive(row, "block_m") != NULL,
+			!size_is_none(&at->block));
+	}
+	ck_assert(cJSON_IsFalse(get(get(root, "costs"), "complete")));
+	ck_assert_int_eq(cJSON_GetArraySize(get(get(root, "costs"), "shipments")), 0);
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("json_costs");
+	TCase *costs = suite_case(suite, "costs");
+
+	tcase_add_checked_fixture(costs, setup, teardown);
+	tcase_add_test(costs, without_a_book_there_are_no_costs);
+	tcase_add_test(costs, money_is_spelt_from_hundredths);
+	tcase_add_test(costs, what_has_no_price_is_listed_with_the_size_of_its_block);
+	return suite;
+}

@@ -1,0 +1,251 @@
+#include "support/runner.h"
+#include "base/utf8.h"
+#include "report/words/page.h"
+
+#include <locale.h>
+#include <string.h>
+#include <wchar.h>
+
+static struct text out;
+
+static void setup(void)
+{
+	out = TEXT_EMPTY;
+}
+
+static void teardown(void)
+{
+	text_fini(&out);
+}
+
+static void prints(const char *expected)
+{
+	ck_assert_str_eq(out.bytes ? out.bytes : "", expected);
+}
+
+/* ---- Paragraphs ---------------------------------------------------------------------------------- */
+
+START_TEST(a_heading_is_underlined_over_its_whole_width)
+{
+	page_heading(&out, "Edges");
+	prints("\nEdges\n-----\n");
+}
+END_TEST
+
+START_TEST(a_line_of_80_columns_stays_whole)
+{
+	static const char words[] = "123456789 123456789 123456789 123456789 "
+		"123456789 123456789 123456789 1234567890";
+
+	ck_assert_uint_eq(strlen(words), 80);
+	page_paragraph(&out, 0, 0, words);
+	text_add(&out, "|");
+	ck_assert_uint_eq(strcspn(out.bytes, "\n"), 80);
+	ck_assert_str_eq(out.bytes + 81, "|");
+}
+END_TEST
+
+START_TEST(a_line_of_81_columns_is_broken_at_its_last_blank)
+{
+	page_paragraph(&out, 0, 4, "123456789 123456789 123456789 123456789 "
+		"123456789 123456789 123456789 12345678901");
+	prints("123456789 123456789 123456789 123456789 123456789 123456789 123456789\n"
+		"    12345678901\n");
+}
+END_TEST
+
+START_TEST(a_word_too_long_for_a_line_is_broken_anywhere)
+{
+	char words[120];
+
+	memset(words, 'x', sizeof words - 1);
+	words[sizeof words - 1] = '\0';
+	page_paragraph(&out, 2, 2, words);
+	ck_assert_uint_eq(strcspn(out.bytes, "\n"), 80);
+	ck_assert_uint_eq(out.length, 119 + 2 * 3);
+}
+END_TEST
+
+START_TEST(a_tie_keeps_a_figure_together)
+{
+	size_t from;
+
+	text_add_repeat(&out, 'x', 74);
+	text_add(&out, " ");
+	from = out.length;
+	text_add(&out, "10 5/8 in");
+	page_tie(&out, from);
+	struct text page = TEXT_EMPTY;
+
+	page_paragraph(&page, 0, 0, out.bytes);
+	ck_assert_str_eq(page.bytes + 74, "\n10 5/8 in\n");
+	text_fini(&page);
+}
+END_TEST
+
+/* 27 x 3 columns would be 81; the last character goes to the next line. */
+START_TEST(wide_characters_count_double_and_marks_nothing)
+{
+	struct text words = TEXT_EMPTY;
+
+	for (int i = 0; i < 27; i++)
+		text_add(&words, "\xE8\x8A\xB1" "e\xCC\x81"); /* U+82B1; e with U+0301 */
+	page_paragraph(&out, 0, 0, words.bytes);
+	ck_assert_uint_eq(strcspn(out.bytes, "\n"), 26 * 6 + 3);
+	text_fini(&words);
+}
+END_TEST
+
+/* wcwidth of the C library: its table is Unicode's own. A code it does not know is -1. */
+START_TEST(no_character_is_measured_narrower_than_the_c_library_does)
+{
+	int exact = 0, all = 0;
+
+	ck_assert_ptr_nonnull(setlocale(LC_CTYPE, "C.UTF-8"));
+	for (uint32_t code = 0x20; code < 0x110000; code++) {
+		int width = wcwidth((wchar_t)code);
+
+		if (!utf8_is_text(code) || width < 0)
+			continue;
+		ck_assert_msg(utf8_columns(code) >= width, "U+%04X", code);
+		all++;
+		exact += utf8_columns(code) == width;
+	}
+	/* Where they differ are marks of scripts without a case of their own here, and symbols. */
+	ck_assert_int_gt(exact, all - all / 40);
+}
+END_TEST
+
+START_TEST(what_is_no_text_is_shown_as_a_question_mark)
+{
+	page_clean(&out, "a\n\x1B[1m\xFF\xE2\x80\xAE" "b\xC3\xA9\xE8\x8A");
+	prints("a??[1m??b\xC3\xA9??");
+}
+END_TEST
+
+/* ---- Tables -------------------------------------------------------------------------------------- */
+
+static const struct table_column three[] = {
+	{ "Bed", COLUMN_LEFT }, { "Area", COLUMN_RIGHT }, { "Name", COLUMN_WRAPS },
+};
+
+START_TEST(columns_are_aligned_under_their_headings)
+{
+	struct table table = table_start(three, 3, 2);
+
+	table_words(&table, "B1");
+	table_words(&table, "7");
+	table_words(&table, "Rose bed");
+	table_words(&table, "B12345");
+	text_print(table_cell(&table), "%d", 12);
+	text_add(&table.cells, "3.5");
+	table_words(&table, "");
+	table_print(&table, &out);
+	prints("  Bed      Area  Name\n"
+		"  B1          7  Rose bed\n"
+		"  B12345  123.5\n");
+}
+END_TEST
+
+START_TEST(a_table_without_rows_prints_nothing)
+{
+	struct table table = table_start(three, 3, 0);
+
+	table_print(&table, &out);
+	prints("");
+}
+END_TEST
+
+START_TEST(a_table_without_headings_has_no_heading_line)
+{
+	static const struct table_column bare[] = { { NULL, COLUMN_LEFT }, { NULL, COLUMN_RIGHT } };
+	struct table table = table_start(bare, 2, 0);
+
+	table_words(&table, "a");
+	table_words(&table, "b");
+	table_print(&table, &out);
+	prints("a  b\n");
+}
+END_TEST
+
+START_TEST(a_cell_too_wide_goes_on_below_itself)
+{
+	struct table table = table_start(three, 3, 0);
+
+	table_words(&table, "B1");
+	table_words(&table, "7");
+	table_words(&table, "123456789 123456789 123456789 123456789 123456789 123456789 "
+		"123456789 123456789");
+	table_words(&table, "B2");
+	table_words(&table, "8");
+	table_words(&table, "short");
+	table_print(&table, &out);
+	prints("Bed  Area  Name\n"
+		"B1      7  123456789 123456789 123456789 123456789 123456789 123456789 123456789\n"
+		"           123456789\n"
+		"B2      8  short\n");
+}
+END_TEST
+
+START_TEST(columns_share_the_room_and_break_no_word_that_fits)
+{
+	static const struct table_column two[] = { { "A", COLUMN_WRAPS }, { "B", COLUMN_WRAPS } };
+	struct table table = table_start(two, 2, 0);
+	char word[61];
+
+	memset(word, 'w', 60);
+	word[60] = '\0';
+	table_words(&table, word);
+	table_words(&table, "one two three four five six seven eight nine ten");
+	table_print(&table, &out);
+	ck_assert_uint_eq(strcspn(strstr(out.bytes, "ww"), " "), 60);
+	ck_assert_ptr_nonnull(strstr(out.bytes, "one two three four"));
+}
+END_TEST
+
+START_TEST(a_line_of_a_table_never_exceeds_80_columns)
+{
+	static const struct table_column two[] = { { "A", COLUMN_WRAPS }, { "B", COLUMN_WRAPS } };
+	struct table table = table_start(two, 2, 3);
+	char word[101];
+
+	memset(word, 'w', 100);
+	word[100] = '\0';
+	table_words(&table, word);
+	table_words(&table, word);
+	table_print(&table, &out);
+	for (const char *line = out.bytes; *line; line += strcspn(line, "\n") + 1)
+		ck_assert_uint_le(strcspn(line, "\n"), 80);
+	int letters = 0;
+
+	for (const char *c = out.bytes; *c; c++)
+		letters += *c == 'w';
+	ck_assert_int_eq(letters, 200);
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("page");
+	TCase *paragraphs = suite_case(suite, "paragraphs");
+	TCase *tables = suite_case(suite, "tables");
+
+	tcase_add_checked_fixture(paragraphs, setup, teardown);
+	tcase_add_test(paragraphs, a_heading_is_underlined_over_its_whole_width);
+	tcase_add_test(paragraphs, a_line_of_80_columns_stays_whole);
+	tcase_add_test(paragraphs, a_line_of_81_columns_is_broken_at_its_last_blank);
+	tcase_add_test(paragraphs, a_word_too_long_for_a_line_is_broken_anywhere);
+	tcase_add_test(paragraphs, a_tie_keeps_a_figure_together);
+	tcase_add_test(paragraphs, wide_characters_count_double_and_marks_nothing);
+	tcase_add_test(paragraphs, no_character_is_measured_narrower_than_the_c_library_does);
+	tcase_add_test(paragraphs, what_is_no_text_is_shown_as_a_question_mark);
+
+	tcase_add_checked_fixture(tables, setup, teardown);
+	tcase_add_test(tables, columns_are_aligned_under_their_headings);
+	tcase_add_test(tables, a_table_without_rows_prints_nothing);
+	tcase_add_test(tables, a_table_without_headings_has_no_heading_line);
+	tcase_add_test(tables, a_cell_too_wide_goes_on_below_itself);
+	tcase_add_test(tables, columns_share_the_room_and_break_no_word_that_fits);
+	tcase_add_test(tables, a_line_of_a_table_never_exceeds_80_columns);
+	return suite;
+}

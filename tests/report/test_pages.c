@@ -1,0 +1,395 @@
+/* What the panel shows: figures, stars, what is under the cursor. */
+
+#include "support/fencing.h"
+#include "support/desk.h"
+#include "support/plots.h"
+#include "support/runner.h"
+
+#include "editor/here.h"
+#include "editor/marks.h"
+#include "takeoff/compute.h"
+
+#include <stdlib.h>
+#include <stdio.h>
+#include <string.h>
+
+#define ROWS (const char *[])
+
+enum { AREAS, EDGES, BEDS, WALLS, FILL, STONE, DIG, FENCE, COSTS, SNAGS };
+
+/* The line with a label, under a heading; fails the test if there is none. */
+static const struct line *find(const struct desk *b, int page, const char *under, const char *label)
+{
+	const struct page *p = &b->editor.pages.pages[page];
+
+	for (size_t i = 0; i < p->count; i++)
+		if (strcmp(p->lines[i].label, label) == 0 && strcmp(p->lines[i].under, under) == 0)
+			return &p->lines[i];
+	ck_abort_msg("no line \"%s\" under \"%s\" on page %s", label, under, p->name);
+}
+
+static void check(const struct desk *b, int page, const char *under, const char *label,
+	const char *value)
+{
+	ck_assert_str_eq(find(b, page, under, label)->value, value);
+}
+
+/* 2 by 3 of b, 1 by 3 of p, one S; all figures below by counting. */
+static struct desk *garden(void)
+{
+	return desk_new(ROWS { "bbp.", "bbp.", "bbpS", NULL });
+}
+
+START_TEST(areas_name_each_entry_and_open_ground_and_add_up)
+{
+	struct desk *b = garden();
+
+	check(b, AREAS, "", "In sq ft", "");
+	check(b, AREAS, "", "b b", "6.0");
+	check(b, AREAS, "", "p p", "3.0");
+	check(b, AREAS, "", "S S", "1.0");
+	check(b, AREAS, "", ". Open ground", "2.0");
+	check(b, AREAS, "", "In all", "12.0");
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(edges_name_pairs_that_meet_and_no_others)
+{
+	struct desk *b = garden();
+
+	check(b, EDGES, "", "bed, path", "3 ft");
+	check(b, EDGES, "", "bed, boundary", "7 ft");
+	check(b, EDGES, "", "fixture, open", "1 ft");
+	/* Also path- and fixture-boundary, path-fixture, path-open, open-boundary: eight. */
+	ck_assert_uint_eq(b->editor.pages.pages[EDGES].count, 8);
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(beds_stand_under_their_names_with_size_area_and_round)
+{
+	struct desk *b = garden();
+
+	check(b, BEDS, "B1 b b", "Over all", "2 ft x 3 ft");
+	check(b, BEDS, "B1 b b", "Area", "6.0 sq ft");
+	check(b, BEDS, "B1 b b", "All round", "10 ft");
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(walls_and_fill_show_what_the_takeoff_says)
+{
+	struct desk *b = desk_new(ROWS { "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", NULL });
+	const struct takeoff *t = &b->editor.takeoff;
+	struct text value = TEXT_EMPTY;
+
+	ck_assert_int_eq(t->cutting_count, 1);
+	text_print(&value, "%lld", (long long)(t->cuttings[0].bought + t->cuttings[0].breakage));
+	check(b, WALLS, "Block 16 in x 8 in x 6 in", "To order", value.bytes);
+	text_clear(&value);
+	text_print(&value, "%lld", (long long)t->walls[0].whole_blocks);
+	check(b, WALLS, "B1 b b", "Whole blocks", value.bytes);
+	check(b, WALLS, "B1 b b", "Courses", "3");
+	/* Three courses of 6 in, less 1 1/2 in of freeboard, 2 in of mulch and 1 1/2 in below ground. */
+	check(b, FILL, "B1 b b", "Soil depth", "1 ft 1 in");
+	ck_assert_ptr_nonnull(find(b, FILL, "To order, all beds", "Topsoil"));
+	text_fini(&value);
+	desk_free(b);
+}
+END_TEST
+
+/* 51 blocks at 2.50 are 127.50, in one drop at 80. */
+START_TEST(costs_stand_day_by_day_and_what_has_no_price_apart)
+{
+	struct desk *b = desk_new(ROWS { "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", NULL });
+	char path[4096];
+	FILE *file;
+
+	ck_assert_uint_eq(b->editor.pages.pages[COSTS].count, 1);
+	find(b, COSTS, "", "No price book: name one in the plot's own sheet, #.");
+	snprintf(path, sizeof path, "%s/book.json", b->folder);
+	file = fopen(path, "w");
+	ck_assert_ptr_nonnull(file);
+	fputs("{\"format\": \"parterre-prices\", \"version\": 1, \"currency\": \"USD\", \"suppliers\": "
+		"[{\"name\": \"Yard\", \"delivery\": 80}], \"goods\": [{\"item\": \"block.wall\", "
+		"\"block\": \"16 in x 8 in x 6 in\", \"packs\": [{\"pack\": \"piece\", \"size\": 1, "
+		"\"price\": 2.5, \"supplier\": \"Yard\"}]}]}", file);
+	ck_assert_int_eq(fclose(file), 0);
+	plot_set(&b->editor.plot, 0, HEAD_PRICES, "\"book.json\"");
+	editor_stroke(&b->editor);
+	editor_refresh(&b->editor);
+	check(b, COSTS, "In USD", "Goods", "127.50");
+	check(b, COSTS, "In USD", "Delivery", "80.00");
+	check(b, COSTS, "In USD", "Total of the priced", "207.50");
+	check(b, COSTS, "Block and adhesive", "Wall block", "127.50");
+	check(b, COSTS, "Block and adhesive", "51 pieces, Yard", "");
+	check(b, COSTS, "Block and adhesive", "Delivery", "80.00");
+	find(b, COSTS, "Without a price", "Topsoil");
+	desk_free(b);
+}
+END_TEST
+
+/* Lengths and counts by arithmetic: 20 ft at 8 ft with a gate of 4 ft between posts of 3 1/2 in. */
+START_TEST(a_fence_stands_under_its_name_with_what_it_takes)
+{
+	struct desk *b = garden();
+	struct plot plot;
+	struct arena arena = ARENA_EMPTY;
+	struct takeoff takeoff;
+
+	fences_ground(&plot, 30, 20);
+	fences_run(&plot, "1,5 25,5");
+	fences_gate(&plot, "21,5 25,5");
+	takeoff_compute(&takeoff, &arena, &plot, NULL);
+	pages_update(&b->editor.pages, &takeoff, &plot);
+	check(b, FENCE, "To order, all fences", "Fence post", "5");
+	check(b, FENCE, "To order, all fences", "Fence panel", "3");
+	check(b, FENCE, "Pickets", "Length", "24 ft");
+	check(b, FENCE, "Pickets", "Posts", "5");
+	check(b, FENCE, "Pickets", "Panels whole", "2");
+	check(b, FENCE, "Pickets", "Panels cut up", "1");
+	check(b, FENCE, "Pickets", "Gate 1 clear", "3 ft 8 1/2 in");
+	check(b, FENCE, "Pickets", "Hole across", "10 1/2 in");
+	check(b, FENCE, "Pickets", "Bags for one", "1.72");
+	arena_clear(&arena);
+	plot_fini(&plot);
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(what_is_dug_stands_by_purpose_by_kind_and_as_loads)
+{
+	/* 12 sq ft of path 5 1/2 in deep, 16 of lawn 2 3/4 in: 5.5 and 3.67 cu ft, of them 4.67 of sod; a
+	 * quarter more loose, 11.46 cu ft, 891 lb at 2,100 lb/cu yd. */
+	struct desk *b = desk_new(ROWS { "ppppllll", "ppppllll", "ppppllll", "....llll", NULL });
+
+	check(b, DIG, "In the ground", "Paths", "5.5 cu ft");
+	check(b, DIG, "In the ground", "Lawns", "3.7 cu ft");
+	check(b, DIG, "In the ground", "All", "9.2 cu ft");
+	check(b, DIG, "Dug, loose", "Sod", "5.8 cu ft");
+	check(b, DIG, "Dug, loose", "Subsoil", "5.6 cu ft");
+	check(b, DIG, "Dug, loose", "Reused in beds", "0.0 cu ft");
+	check(b, DIG, "Spoil to haul away", "Loose", "11.5 cu ft");
+	check(b, DIG, "Spoil to haul away", "Weight", "891 lb");
+	check(b, DIG, "Spoil to haul away", "Barrows", "3");
+	check(b, DIG, "Spoil to haul away", "or pickup loads", "1");
+	check(b, DIG, "Spoil to haul away", "or truck loads", "1");
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(an_empty_plan_has_a_sentence_on_each_page)
+{
+	struct desk *b = desk_new(ROWS { ".", NULL });
+
+	ck_assert_str_eq(b->editor.pages.pages[BEDS].lines[0].label, "No beds yet.");
+	ck_assert_str_eq(b->editor.pages.pages[WALLS].lines[0].label, "No raised beds yet.");
+	ck_assert_str_eq(b->editor.pages.pages[FILL].lines[0].label, "Nothing to fill yet.");
+	ck_assert_str_eq(b->editor.pages.pages[DIG].lines[0].label, "Nothing to dig yet.");
+	ck_assert_str_eq(b->editor.pages.pages[FENCE].lines[0].label, "No fence yet.");
+	ck_assert_str_eq(b->editor.pages.pages[SNAGS].lines[0].label, "None found.");
+	ck_assert_uint_eq(b->editor.pages.pages[EDGES].count, 1);
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(snags_of_a_code_are_counted_and_the_first_twenty_told)
+{
+	struct desk *b = desk_new(ROWS { "b.....................................................",
+		NULL });
+	const struct page *page;
+
+	b->editor.cursor = (struct place){ 0, 0 };
+	desk_type(b, "0=");
+	desk_press(b, PRESS_RIGHT);
+	desk_press(b, PRESS_RIGHT);
+	desk_type(b, "|");
+	page = &b->editor.pages.pages[SNAGS];
+	check(b, SNAGS, "", "mirror-broken", "25");
+	ck_assert_str_eq(page->lines[page->count - 1].label, "and 5 more.");
+	ck_assert_ptr_nonnull(strstr(page->lines[page->count - 2].label, "at 19 ft, 0 in: "));
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(figures_that_the_last_stroke_changed_have_a_star)
+{
+	struct desk *b = garden();
+
+	ck_assert(!find(b, AREAS, "", "b b")->is_changed);
+	b->editor.cursor = (struct place){ 0, 0 };
+	desk_type(b, "p ");
+	ck_assert(find(b, AREAS, "", "b b")->is_changed);
+	ck_assert(find(b, AREAS, "", "p p")->is_changed);
+	ck_assert(!find(b, AREAS, "", "S S")->is_changed);
+	ck_assert(!find(b, AREAS, "", "In all")->is_changed);
+	desk_press(b, PRESS_RIGHT);
+	ck_assert(find(b, AREAS, "", "b b")->is_changed);
+	desk_type(b, "S ");
+	ck_assert(!find(b, AREAS, "", "p p")->is_changed);
+	ck_assert(find(b, AREAS, "", "S S")->is_changed);
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(a_figure_is_compared_with_its_own_under_the_same_heading)
+{
+	struct desk *b = desk_new(ROWS { "bb.b", "bb..", NULL });
+
+	b->editor.cursor = (struct place){ 3, 1 };
+	desk_type(b, " ");
+	ck_assert(!find(b, BEDS, "B1 b b", "Area")->is_changed);
+	ck_assert(find(b, BEDS, "B2 b b", "Area")->is_changed);
+	desk_free(b);
+}
+END_TEST
+
+/* ---- Here -------------------------------------------------------------------------------------- */
+
+#define HELD "\302\240" /* a no-break space: no line ends between a figure and its unit */
+
+static void check_here(struct desk *b, int x, int y, const char *words)
+{
+	struct text out = TEXT_EMPTY;
+
+	b->editor.cursor = (struct place){ x, y };
+	here_words(&b->editor, &out);
+	ck_assert_str_eq(out.bytes, words);
+	text_fini(&out);
+}
+
+START_TEST(here_tells_region_size_area_and_place)
+{
+	struct desk *b = desk_new(ROWS { "pp.", "ppS", NULL });
+
+	check_here(b, 1, 1, "1 ft across, 1 ft down\nP1 p p\n2 ft x 2 ft, 4.0" HELD "sq" HELD "ft\n");
+	check_here(b, 2, 1, "2 ft across, 1 ft down\nF1 S S\n1 ft x 1 ft, 1.0" HELD "sq" HELD "ft\n");
+	check_here(b, 2, 0, "2 ft across, 0 in down\n. open ground\n");
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(here_tells_what_the_images_are_where_the_mirror_is_broken)
+{
+	struct desk *b = desk_new(ROWS { "p..l", "..p.", NULL });
+
+	desk_type(b, "|-");
+	check_here(b, 0, 0, "0 in across, 0 in down\nP1 p p\n1 ft x 1 ft, 1.0" HELD "sq" HELD "ft\n"
+		"/ its images: l . .\n");
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(here_tells_the_snag_of_its_first_cell)
+{
+	struct desk *b = desk_new(ROWS { "bb", "bb", NULL });
+	struct text out = TEXT_EMPTY;
+
+	here_words(&b->editor, &out);
+	ck_assert_int_gt(b->editor.takeoff.snag_count, 0);
+	ck_assert_ptr_nonnull(strstr(out.bytes, b->editor.takeoff.snags[0].text));
+	text_fini(&out);
+	desk_free(b);
+}
+END_TEST
+
+/* ---- Marks ------------------------------------------------------------------------------------- */
+
+/* The marks of all cells, row by row. */
+static void check_marks(struct desk *b, const char *const *rows)
+{
+	struct mirror mirror = mirror_of(&b->editor.plot);
+
+	for (int y = 0; rows[y]; y++)
+		for (int x = 0; rows[y][x]; x++) {
+			char sign = mark_sign(mark_at(&b->editor, &mirror, x, y));
+
+			ck_assert_msg(sign == rows[y][x], "%d,%d is marked '%c', not '%c'", x, y, sign,
+				rows[y][x]);
+		}
+}
+
+START_TEST(the_axis_goes_through_a_cell_or_along_its_far_edge_and_the_cursor_has_images)
+{
+	struct desk *b = desk_new(ROWS { "......", "......", "......", NULL });
+
+	desk_type(b, "|");
+	check_marks(b, ROWS { "  |  =", "  |   ", "  |   ", NULL });
+	desk_type(b, "-");
+	check_marks(b, ROWS { "  |  =", "--|---", "= |  =", NULL });
+	desk_type(b, "|");
+	check_marks(b, ROWS { "      ", "------", "=     ", NULL });
+	desk_type(b, "%");
+	check_marks(b, ROWS { "      ", "  %   ", "     =", NULL });
+	plot_set(&b->editor.plot, 0, HEAD_AXIS, "5,2");
+	check_marks(b, ROWS { "  %   ", "    = ", "      ", NULL });
+	desk_type(b, "%");
+	check_marks(b, ROWS { "      ", "      ", "      ", NULL });
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(a_peg_goes_first_then_an_image_a_fault_a_snag_and_the_axis)
+{
+	struct desk *b = desk_new(ROWS { "bb.", "bbp", NULL });
+
+	check_marks(b, ROWS { "!  ", "   ", NULL });
+	desk_type(b, "|");
+	check_marks(b, ROWS { "/|=", "/|/", NULL });
+	desk_press(b, PRESS_ENTER);
+	check_marks(b, ROWS { "+|=", "/|/", NULL });
+	desk_press(b, PRESS_RIGHT);
+	check_marks(b, ROWS { "+|/", "/|/", NULL });
+	desk_press(b, PRESS_RIGHT);
+	check_marks(b, ROWS { "+|/", "/|/", NULL });
+	desk_free(b);
+
+	b = desk_new(ROWS { "bb", "bb", NULL });
+	plot_set(&b->editor.plot, 0, HEAD_AXIS, "1,2");
+	desk_type(b, "|");
+	check_marks(b, ROWS { "! ", "| ", NULL });
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(what_is_marked_has_a_rim_with_pegs_and_stars_where_a_stamp_would_lie)
+{
+	struct desk *b = desk_new(ROWS { ".......", ".......", ".......", ".......", NULL });
+
+	b->editor.peg = (struct place){ 3, 2 };
+	b->editor.cursor = (struct place){ 0, 0 };
+	b->editor.is_pegged = true;
+	editor_mark(&b->editor);
+	check_marks(b, ROWS { "+::+   ", ":  :   ", "+::+   ", "       ", NULL });
+	desk_press(b, PRESS_RIGHT);
+	desk_press(b, PRESS_DOWN);
+	check_marks(b, ROWS { "+::+   ", ":* :*  ", "+::+   ", " *  *  ", NULL });
+	desk_free(b);
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("pages");
+	TCase *pages = suite_case(suite, "pages"), *here = suite_case(suite, "here");
+
+	tcase_add_test(pages, areas_name_each_entry_and_open_ground_and_add_up);
+	tcase_add_test(pages, edges_name_pairs_that_meet_and_no_others);
+	tcase_add_test(pages, beds_stand_under_their_names_with_size_area_and_round);
+	tcase_add_test(pages, walls_and_fill_show_what_the_takeoff_says);
+	tcase_add_test(pages, costs_stand_day_by_day_and_what_has_no_price_apart);
+	tcase_add_test(pages, what_is_dug_stands_by_purpose_by_kind_and_as_loads);
+	tcase_add_test(pages, a_fence_stands_under_its_name_with_what_it_takes);
+	tcase_add_test(pages, an_empty_plan_has_a_sentence_on_each_page);
+	tcase_add_test(pages, snags_of_a_code_are_counted_and_the_first_twenty_told);
+	tcase_add_test(pages, figures_that_the_last_stroke_changed_have_a_star);
+	tcase_add_test(pages, a_figure_is_compared_with_its_own_under_the_same_heading);
+	tcase_add_test(here, here_tells_region_size_area_and_place);
+	tcase_add_test(here, here_tells_what_the_images_are_where_the_mirror_is_broken);
+	tcase_add_test(here, here_tells_the_snag_of_its_first_cell);
+	tcase_add_test(here, the_axis_goes_through_a_cell_or_along_its_far_edge_and_the_cursor_has_images);
+	tcase_add_test(here, a_peg_goes_first_then_an_image_a_fault_a_snag_and_the_axis);
+	tcase_add_test(here, what_is_marked_has_a_rim_with_pegs_and_stars_where_a_stamp_would_lie);
+	return suite;
+}

@@ -1,0 +1,712 @@
+#include "support/runner.h"
+#include "support/garden.h"
+#include "support/golden.h"
+#include "base/utf8.h"
+#include "report/text/print.h"
+#include "report/words/mark.h"
+
+#include <locale.h>
+#include <math.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <wchar.h>
+
+static struct garden garden;
+static struct text page;
+
+static void print(const char *name)
+{
+	garden_count(&garden);
+	text_clear(&page);
+	report_text(&page, &garden.plot, &garden.takeoff, name);
+}
+
+static void open_file(const char *name)
+{
+	char path[80];
+
+	snprintf(path, sizeof path, "plots/%s.plot", name);
+	garden_file(&garden, path);
+	snprintf(path, sizeof path, "%s.plot", name);
+	print(path);
+}
+
+static void setup(void)
+{
+	page = TEXT_EMPTY;
+	/* For wcwidth, the reference for widths; the page itself goes by no locale. */
+	ck_assert_ptr_nonnull(setlocale(LC_CTYPE, "C.UTF-8"));
+}
+
+static void teardown(void)
+{
+	text_fini(&page);
+	garden_fini(&garden);
+}
+
+static bool shows(const char *words)
+{
+	return strstr(page.bytes, words) != NULL;
+}
+
+static const char *find(const char *words)
+{
+	const char *found = strstr(page.bytes, words);
+
+	ck_assert_msg(found, "\"%s\" is not there", words);
+	return found;
+}
+
+static int occurrences(const char *words)
+{
+	int count = 0;
+
+	for (const char *at = page.bytes; (at = strstr(at, words)) != NULL; at++)
+		count++;
+	return count;
+}
+
+/* ---- Pages as a whole ----------------------------------------------------------------------------- */
+
+static const char *const names[] = { "court", "elbow", "great-court", "ring", "rope-walk", "snags" };
+enum { NAMES = sizeof names / sizeof *names };
+
+START_TEST(the_sample_plots_print_as_they_did)
+{
+	char golden[80];
+
+	open_file(names[_i]);
+	snprintf(golden, sizeof golden, "%s.txt", names[_i]);
+	golden_check(golden, page.bytes);
+}
+END_TEST
+
+/* Columns of a line by the C library's own table. */
+static int columns_of(const char *line, size_t length)
+{
+	int columns = 0;
+	uint32_t code;
+
+	for (size_t at = 0; at < length;) {
+		size_t bytes = utf8_decode(line + at, length - at, &code);
+
+		ck_assert_msg(bytes > 0 && utf8_is_text(code), "no text: %.20s", line + at);
+		columns += wcwidth((wchar_t)code) > 0 ? wcwidth((wchar_t)code) : 0;
+		at += bytes;
+	}
+	return columns;
+}
+
+static void check_lines(const char *what)
+{
+	for (const char *line = page.bytes; *line;) {
+		size_t length = strcspn(line, "\n");
+
+		ck_assert_msg(line[length] == '\n', "%s: the last line has no end", what);
+		ck_assert_msg(columns_of(line, length) <= 80, "%s: %.*s", what, (int)length, line);
+		ck_assert_msg(length == 0 || line[length - 1] != ' ', "%s: ends in a blank: %.*s", what,
+			(int)length, line);
+		line += length + 1;
+	}
+}
+
+START_TEST(no_line_of_a_sample_exceeds_80_columns_or_ends_in_a_blank)
+{
+	open_file(names[_i]);
+	check_lines(names[_i]);
+}
+END_TEST
+
+START_TEST(all_but_the_users_own_texts_is_ascii)
+{
+	open_file(names[_i]);
+	for (const char *c = page.bytes; *c; c++)
+		ck_assert_msg((*c >= ' ' && *c <= '~') || *c == '\n', "%.20s", c);
+}
+END_TEST
+
+START_TEST(the_first_line_marks_a_takeoff)
+{
+	open_file(names[_i]);
+	ck_assert_int_eq(strncmp(page.bytes, "parterre takeoff 1\n", 19), 0);
+	ck_assert(report_is_takeoff(page.bytes, page.length));
+}
+END_TEST
+
+START_TEST(two_runs_give_the_same_bytes)
+{
+	struct text first;
+
+	open_file(names[_i]);
+	first = page;
+	page = TEXT_EMPTY;
+	garden_fini(&garden);
+	open_file(names[_i]);
+	ck_assert_str_eq(first.bytes, page.bytes);
+	text_fini(&first);
+}
+END_TEST
+
+START_TEST(a_plot_of_open_ground_has_its_page_too)
+{
+	garden_rows(&garden, (const char *[]){ "..", NULL });
+	print("empty.plot");
+	check_lines("open ground");
+	find("Nothing: there is nothing to build, to fill or to lay.");
+	find("None found.");
+	ck_assert(!shows("Laying sheets"));
+	ck_assert(!shows("Cutting"));
+	ck_assert(!shows("Filling"));
+	ck_assert(!shows("Assumed"));
+}
+END_TEST
+
+/* ---- Names of any length ---------------------------------------------------------------------------- */
+
+/* A text of so many characters, drawn from narrow, wide and combining ones and blanks. */
+static char *random_text(struct random *random, int characters)
+{
+	static const char *const pieces[] = { "w", "\xC3\xA9", "\xE8\x8A\xB1", "e\xCC\x81", " ", "-",
+		"\xF0\x9F\x8C\xB3", "\xE0\xA4\x95\xE0\xA4\xBF" };
+	struct text text = TEXT_EMPTY;
+	bool has_blanks = random_below(random, 2) == 0;
+
+	text_add(&text, "x");
+	for (int i = 1; i < characters; i++) {
+		const char *piece = pieces[random_below(random, 8)];
+
+		text_add(&text, *piece == ' ' && !has_blanks ? "m" : piece);
+	}
+	return text.bytes;
+}
+
+static void name_at_random(struct random *random)
+{
+	struct details *details = &garden.plot.details;
+
+	for (size_t i = 0; i < details->legend_count; i++) {
+		free(details->legend[i].name);
+		details->legend[i].name = random_text(random, random_between(random, 1, NAME_MOST));
+		block_add_note(&details->legend[i].block, random_text(random, 200));
+	}
+	block_set(&details->head, HEAD_TITLE,
+		(struct value){ .set = true, .as.text = random_text(random, 120) });
+	block_add_note(&details->head, random_text(random, NOTE_MOST));
+	block_add_note(&details->allow, random_text(random, NOTE_MOST));
+}
+
+START_TEST(long_and_wide_names_stay_within_80_columns)
+{
+	static const char longest_mix[] =
+		"wwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwww 1000, topsoil 0.001";
+
+	for (int seed = 1; seed <= 60; seed++) {
+		struct random random = { (uint64_t)seed };
+		char what[24], *name = random_text(&random, 150);
+
+		snprintf(what, sizeof what, "seed %d", seed);
+		garden = (struct garden){ .arena = ARENA_EMPTY };
+		plot_at_random(&garden.plot, &random, 30, "abbcd.pplS");
+		name_at_random(&random);
+		plot_set(&garden.plot, 'b', BED_MIX, longest_mix);
+		plot_set(&garden.plot, 'c', BED_BUILD, "level");
+		plot_set(&garden.plot, 'd', BED_CAP, "400.000001 mm x 123.456789 mm x 50.5 mm");
+		if (seed % 2)
+			plot_set(&garden.plot, 0, HEAD_UNITS, "metric");
+		plot_set(&garden.plot, 0, HEAD_CELL, seed % 3 ? "1 ft" : "119 63/64 in");
+		print(name);
+		check_lines(what);
+		free(name);
+		if (seed < 60)
+			garden_fini(&garden);
+	}
+}
+END_TEST
+
+START_TEST(a_file_name_that_is_no_text_is_made_one)
+{
+	garden_rectangle(&garden, 'b', 6, 6);
+	print("evil\x1B[2J\n\xFF.plot");
+	find("Plot file  evil?[2J??.plot\n");
+	check_lines("file name");
+}
+END_TEST
+
+/* ---- Figures ------------------------------------------------------------------------------------- */
+
+/* The number and the unit at *at, which is moved behind them; in SI, with what half its last digit is. */
+static double figure(const char **at, double *half)
+{
+	static const struct { const char *word; double unit; } units[] = {
+		{ " cu yd", CUBIC_YARD }, { " cu ft", CUBIC_FOOT }, { " m3", 1 }, { " L", 0.001 },
+		{ " sq ft", SQUARE_FOOT }, { " m2", 1 }, { " kg", 1 }, { " g", 0.001 },
+		{ " lb", 0.45359237 }, { " oz", 0.45359237 / 16 },
+	};
+	double value = 0, place = 1;
+	const char *c = *at + strspn(*at, " ");
+	bool is_behind = false;
+
+	for (; strchr("0123456789,.", *c); c++) {
+		if (*c == '.')
+			is_behind = true;
+		if (*c == '.' || *c == ',')
+			continue;
+		value = value * 10 + (*c - '0');
+		place /= is_behind ? 10 : 1;
+	}
+	value *= place;
+	*half = place / 2;
+	for (size_t i = 0; i < sizeof units / sizeof *units; i++) {
+		if (strncmp(c, units[i].word, strlen(units[i].word)) == 0) {
+			value *= units[i].unit;
+			*half *= units[i].unit;
+			c += strlen(units[i].word);
+			break;
+		}
+	}
+	*at = c;
+	return value;
+}
+
+static void figure_is(const char **at, double expected)
+{
+	const char *start = *at + strspn(*at, " ");
+	double half, found;
+
+	if (expected == 0 && *start == '-') {
+		*at = start + 1;
+		return;
+	}
+	found = figure(at, &half);
+	ck_assert_msg(fabs(found - expected) <= half * 1.0001, "%.30s: not %.9g", start, expected);
+}
+
+START_TEST(items_are_the_figures_of_the_takeoff)
+{
+	open_file(names[_i]);
+	for (int i = 0; i < garden.takeoff.item_count; i++) {
+		const struct item *item = &garden.takeoff.items[i];
+		const char *at;
+
+		if (item->unit == UNIT_EACH) /* their labels hold digits and go over lines */
+			continue;
+		at = find(item->label) + strlen(item->label);
+		figure_is(&at, item->laid);
+		figure_is(&at, item->spare);
+		figure_is(&at, item->order);
+	}
+}
+END_TEST
+
+static void sum_is(const char *label, double bank, double loose)
+{
+	const char *at = strstr(find("\nDigging"), label);
+
+	ck_assert_ptr_nonnull(at);
+	at += strlen(label);
+	if (bank >= 0)
+		figure_is(&at, bank);
+	figure_is(&at, loose);
+}
+
+START_TEST(sums_of_the_dig_are_the_figures_of_the_takeoff)
+{
+	open_file(names[_i]);
+	const struct earthwork *work = &garden.takeoff.earthwork;
+
+	sum_is("\nSod  ", work->bank.sod, work->loose.sod);
+	sum_is("\nTopsoil  ", work->bank.topsoil, work->loose.topsoil);
+	sum_is("\nSubsoil  ", work->bank.subsoil, work->loose.subsoil);
+	sum_is("\nAll  ", earth_sum(&work->bank), earth_sum(&work->loose));
+	sum_is("\nSpoil to haul away ", -1, work->spoil);
+}
+END_TEST
+
+/* 41 cells of path, 5 1/2 in deep, and two alike; 12 in of topsoil under no sod. */
+START_TEST(what_is_dug_alike_is_told_once_and_reuse_where_it_goes)
+{
+	garden_rows(&garden, (const char *[]){ "pp..pp.....", "pp..pp.bbbb", ".......bbbb", "qqq....bbbb",
+		".......bbbb", NULL });
+	plot_set(&garden.plot, 0, ALLOW_SOD, "0 in");
+	plot_set(&garden.plot, 0, ALLOW_TOPSOIL, "12 in");
+	print("dug.plot");
+	find("\nP1 and P2: path, each 4.0 sq ft, 5 1/2 in deep, 1.8 cu ft in the ground\n");
+	find("\nP3: path, 3.0 sq ft, 5 1/2 in deep, 1.4 cu ft in the ground\n");
+	find("\nTopsoil reused in beds ");
+	/* 13.8 cu ft, of which 13.7 are wanted: see test_dig.c for the figures. */
+	find("of it dug here)");
+	find("is dug here\n");
+	ck_assert(!shows("No topsoil is counted"));
+}
+END_TEST
+
+START_TEST(loads_name_what_each_vehicle_takes)
+{
+	garden_rectangle(&garden, 'p', 12, 6);
+	print("path.plot");
+	/* 72 sq ft 5 1/2 in deep are 33 cu ft, 41.25 loose, 3,208 lb at 2,100 lb/cu yd. */
+	find("The spoil weighs about 3,208 lb: 11 barrows (6.0 cu ft or 300 lb),\n3 pickup loads "
+		"(1,500 lb) or 1 truck load (10.00 cu yd or 20,000 lb).");
+	find("No topsoil is counted: dig a test hole");
+}
+END_TEST
+
+START_TEST(cut_lists_are_the_figures_of_the_takeoff)
+{
+	open_file(names[_i]);
+	const char *at = page.bytes;
+
+	for (int i = 0; i < garden.takeoff.cutting_count; i++) {
+		const struct cutting *cutting = &garden.takeoff.cuttings[i];
+
+		at = strstr(at, "Bought ");
+		ck_assert_ptr_nonnull(at);
+		at += strlen("Bought ");
+		figure_is(&at, (double)cutting->bought);
+		at = strstr(at, ": ") + 1;
+		figure_is(&at, (double)cutting->whole);
+		at = strstr(at, ", ") + 1;
+		figure_is(&at, (double)cutting->cut_blocks);
+	}
+	ck_assert_ptr_null(strstr(at, "Bought "));
+}
+END_TEST
+
+START_TEST(areas_are_the_figures_of_the_takeoff)
+{
+	open_file(names[_i]);
+	for (int i = 0; i < garden.takeoff.area_count; i++) {
+		const struct area_row *area = &garden.takeoff.areas[i];
+		const char *name = area->entry ? area->entry->name : "Open ground, left as it is";
+		const char *at = strstr(find("\nAreas\n"), name) + strlen(name);
+
+		figure_is(&at, (double)area->cells);
+		figure_is(&at, area->area);
+	}
+}
+END_TEST
+
+static int64_t whole_number(const char **c)
+{
+	int64_t value = 0;
+
+	for (; **c >= '0' && **c <= '9'; ++*c)
+		value = value * 10 + (**c - '0');
+	return value;
+}
+
+/* "6 whole, 4 in, 2 of 5 1/2 in" in 16ths of an inch and in blocks. */
+static void read_pieces(const char *c, int64_t block, int64_t *length, int *whole, int *cut)
+{
+	*length = *whole = *cut = 0;
+	for (;;) {
+		int64_t count = whole_number(&c), over = 0, under = 1, inches;
+
+		if (strncmp(c, " whole", 6) == 0) {
+			*whole += (int)count;
+			*length += count * block;
+			c += 6;
+		} else {
+			inches = count;
+			count = 1;
+			if (strncmp(c, " of ", 4) == 0) {
+				count = inches;
+				c += 4;
+				inches = whole_number(&c);
+			}
+			if (*c == '/') { /* a fraction alone */
+				over = inches;
+				inches = 0;
+				c++;
+				under = whole_number(&c);
+			} else if (strncmp(c, " in", 3) != 0) {
+				c++;
+				over = whole_number(&c);
+				c++;
+				under = whole_number(&c);
+			}
+			ck_assert_msg(strncmp(c, " in", 3) == 0, "%.20s", c);
+			c += 3;
+			ck_assert_int_gt(under, 0);
+			*length += count * (inches * 16 + over * 16 / under);
+			*cut += (int)count;
+		}
+		if (*c != ',')
+			return;
+		c += 1 + strspn(c + 1, " \n");
+	}
+}
+
+static const char *check_run(const char *at, const char *course, const struct wall_run *run,
+	nm block)
+{
+	const nm unit = NM_PER_INCH / 16;
+	int64_t length;
+	int whole, cut, expected_whole = 0;
+
+	at = strstr(at, course);
+	ck_assert_ptr_nonnull(at);
+	at = strstr(at, " in  ") + 5;
+	read_pieces(at, block / unit, &length, &whole, &cut);
+	for (int i = 0; i < run->piece_count; i++)
+		expected_whole += run->pieces[i] == block;
+	ck_assert_int_eq(length * unit, run->length);
+	ck_assert_int_eq(whole, expected_whole);
+	ck_assert_int_eq(cut, run->piece_count - expected_whole);
+	return at;
+}
+
+/* In these plots no two beds have one sheet, or all have, and every length is whole 16ths. */
+static const char *const imperial[] = { "rope-walk", "snags" };
+
+START_TEST(laying_sheets_give_every_run_piece_by_piece)
+{
+	open_file(imperial[_i]);
+	const char *at = find("Pieces in order");
+
+	for (int i = 0; i < garden.takeoff.wall_count; i++) {
+		const struct wall *wall = &garden.takeoff.walls[i];
+
+		for (int side = 0; side < wall->odd.run_count; side++) {
+			at = check_run(at, " odd ", &wall->odd.runs[side], wall->block.along);
+			if (wall->courses > 1)
+				at = check_run(at, " even ", &wall->even.runs[side],
+					wall->block.along);
+			if (wall->has_cap)
+				at = check_run(at, " cap ", &wall->cap.runs[side],
+					wall->cap_block.along);
+		}
+	}
+	ck_assert_ptr_null(strstr(at, " odd "));
+}
+END_TEST
+
+/* ---- What is said -------------------------------------------------------------------------------- */
+
+START_TEST(beds_laid_alike_share_one_sheet)
+{
+	garden_rows(&garden, (const char *[]){
+		"bbbbb.bbbbb.bbbbbb.ccccc", "bbbbb.bbbbb.bbbbbb.ccccc", "bbbbb.bbbbb.bbbbbb.ccccc",
+		"bbbbb.bbbbb.bbbbbb.ccccc", NULL });
+	plot_set(&garden.plot, 'c', BED_COURSES, "4");
+	print("alike.plot");
+	find("\nB1 and B2: 2 beds, alike piece for piece\n");
+	find("\nB3\n");
+	find("\nB4\n");
+	ck_assert_int_eq(occurrences("Pieces in order"), 3);
+}
+END_TEST
+
+START_TEST(beds_of_one_laying_but_another_stone_have_sheets_of_their_own)
+{
+	garden_rows(&garden, (const char *[]){
+		"bbbbb.ccccc", "bbbbb.ccccc", "bbbbb.ccccc", "bbbbb.ccccc", NULL });
+	plot_set(&garden.plot, 'c', BED_DENSITY, "100 lb/cu ft");
+	print("alike.plot");
+	ck_assert_int_eq(occurrences("Pieces in order"), 2);
+}
+END_TEST
+
+START_TEST(a_bed_that_is_not_laid_out_says_so_and_totals_are_marked)
+{
+	open_file("snags");
+	find("INCOMPLETE  2 beds are not laid out, 1 bed has no cap laid out");
+	find("To buy and to haul (INCOMPLETE)");
+	find("Cutting (INCOMPLETE)");
+	find("Filling (INCOMPLETE)");
+	find("Digging (INCOMPLETE)");
+	find("B1: not laid out, about 44 blocks, in no total.");
+}
+END_TEST
+
+START_TEST(a_cap_that_is_not_laid_out_leaves_the_filling_complete)
+{
+	garden_rectangle(&garden, 'b', 4, 4);
+	plot_set(&garden.plot, 'b', BED_CAP, "3 ft x 3 ft x 2 in");
+	print("cap.plot");
+	find("INCOMPLETE  1 bed has no cap laid out");
+	find("To buy and to haul (INCOMPLETE)");
+	find("\nFilling\n");
+}
+END_TEST
+
+START_TEST(a_complete_takeoff_says_nothing_of_incomplete)
+{
+	open_file("rope-walk");
+	ck_assert(!shows("INCOMPLETE"));
+}
+END_TEST
+
+START_TEST(every_default_in_force_is_marked_and_no_value_that_is_set)
+{
+	garden_rectangle(&garden, 'b', 6, 6);
+	plot_set(&garden.plot, 'b', BED_COURSES, "2");
+	plot_set(&garden.plot, 0, ALLOW_KERF, "1/4 in");
+	print("set.plot");
+	find("Saw kerf               1/4 in\n");
+	find("Play of a cut piece    1/8 in         default *\n");
+	find("Courses               2\n");
+	find("Embed below ground    1 1/2 in              default *: the paths' surface,");
+	find("K-State Research and");
+	find("default *: common");
+	/* Stone, fabric and liner are needed, edging, lawn and fence not. */
+	ck_assert_int_eq(occurrences("  default"), 30 + 12);
+}
+END_TEST
+
+START_TEST(values_that_the_kind_of_bed_does_not_use_are_left_out)
+{
+	garden_rectangle(&garden, 'b', 6, 6);
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	print("level.plot");
+	find("Amendment dug in");
+	ck_assert(!shows("Courses"));
+	ck_assert(!shows("Freeboard"));
+}
+END_TEST
+
+START_TEST(cautions_stand_where_they_belong)
+{
+	open_file("court");
+	const char *start = find("\nBefore you start\n"), *areas = find("\nAreas\n");
+	const char *cutting = find("\nCutting\n"), *filling = find("\nFilling\n");
+	const char *services = find("have services marked"), *dust = find("silica dust");
+	const char *digging = find("\nDigging\n"), *beds = find("\nRaised beds\n");
+	const char *trench = find("deeper than 4 ft"), *again = find("Have services marked");
+
+	ck_assert(start < services && services < areas);
+	ck_assert(cutting < dust && dust < filling);
+	ck_assert(digging < again && again < trench && trench < beds);
+	find("measure on site before buying");
+	find("local code");
+	find("measure one of yours");
+	find("lead before");
+}
+END_TEST
+
+/* 16 x 8 x 6 in at 135 lb/cu ft weigh 60 lb; 12 x 4 x 4 in weigh 15 lb. */
+START_TEST(heavy_blocks_ask_for_two_people)
+{
+	open_file("rope-walk");
+	find("Lifting: a block here weighs 60.0 lb. Over 50 lb two people lift");
+	garden_fini(&garden);
+	open_file("court");
+	ck_assert(!shows("Lifting"));
+}
+END_TEST
+
+START_TEST(no_dust_is_warned_of_where_nothing_is_cut)
+{
+	open_file("ring");
+	find("None is cut.");
+	ck_assert(!shows("silica"));
+}
+END_TEST
+
+START_TEST(the_first_twenty_snags_of_a_code_are_printed_and_the_rest_counted)
+{
+	open_file("snags");
+	const char *code = find("mirror-broken, 110 places."), *end = strstr(code, "  and 90 more\n");
+	int places = 0;
+
+	ck_assert_ptr_nonnull(end);
+	for (const char *c = strchr(code, '\n'); c < end; c++)
+		places += *c == ';';
+	ck_assert_int_eq(places + 1, 20);
+}
+END_TEST
+
+START_TEST(twenty_snags_of_a_code_are_all_printed)
+{
+	static const char *const rows[] = { "b.b.b.b.b.b.b.b.b.b.", "....................",
+		"b.b.b.b.b.b.b.b.b.b.", NULL };
+
+	garden_rows(&garden, rows);
+	print("twenty.plot");
+	find("wall-narrow, 20 places.");
+	find("B20 at 18,2: Too narrow");
+	ck_assert(!shows("  and "));
+	find("B19 and B20: not laid out, about 3 blocks each, in no total.");
+}
+END_TEST
+
+START_TEST(snags_name_hole_and_side_from_one)
+{
+	open_file("snags");
+	find("B5 at 5,9 side 2; B5 at 6,10 side 3: A side of 1 ft is too short");
+}
+END_TEST
+
+START_TEST(saw_lengths_are_places_less_the_play)
+{
+	open_file("rope-walk");
+	find("  Pieces  Place     Saw to\n"
+		"       6  12 in  11 7/8 in\n"
+		"      42   4 in   3 7/8 in\n");
+	find("       6  1 of 11 7/8 in + 1 of 3 7/8 in\n"
+		"       9  4 of 3 7/8 in\n");
+}
+END_TEST
+
+START_TEST(a_plot_shows_its_own_units)
+{
+	open_file("elbow");
+	find("400 mm x 200 mm x 150 mm");
+	/* Behind it the sources of defaults speak their own units. */
+	*strstr(page.bytes, "\nAssumed\n") = '\0';
+	ck_assert(!shows(" ft"));
+	ck_assert(!shows(" in\n"));
+	ck_assert(!shows(" lb"));
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("print");
+	TCase *pages = suite_case(suite, "pages");
+	TCase *wide = suite_case(suite, "wide");
+	TCase *figures = suite_case(suite, "figures");
+	TCase *words = suite_case(suite, "words");
+
+	tcase_add_checked_fixture(pages, setup, teardown);
+	tcase_add_loop_test(pages, the_sample_plots_print_as_they_did, 0, NAMES);
+	tcase_add_loop_test(pages, no_line_of_a_sample_exceeds_80_columns_or_ends_in_a_blank, 0,
+		NAMES);
+	tcase_add_loop_test(pages, all_but_the_users_own_texts_is_ascii, 0, NAMES);
+	tcase_add_loop_test(pages, the_first_line_marks_a_takeoff, 0, NAMES);
+	tcase_add_loop_test(pages, two_runs_give_the_same_bytes, 0, NAMES);
+	tcase_add_test(pages, a_plot_of_open_ground_has_its_page_too);
+
+	tcase_add_checked_fixture(wide, setup, teardown);
+	tcase_add_test(wide, long_and_wide_names_stay_within_80_columns);
+	tcase_add_test(wide, a_file_name_that_is_no_text_is_made_one);
+
+	tcase_add_checked_fixture(figures, setup, teardown);
+	tcase_add_loop_test(figures, items_are_the_figures_of_the_takeoff, 0, NAMES);
+	tcase_add_loop_test(figures, sums_of_the_dig_are_the_figures_of_the_takeoff, 0, NAMES);
+	tcase_add_test(figures, what_is_dug_alike_is_told_once_and_reuse_where_it_goes);
+	tcase_add_test(figures, loads_name_what_each_vehicle_takes);
+	tcase_add_loop_test(figures, cut_lists_are_the_figures_of_the_takeoff, 0, NAMES);
+	tcase_add_loop_test(figures, areas_are_the_figures_of_the_takeoff, 0, NAMES);
+	tcase_add_loop_test(figures, laying_sheets_give_every_run_piece_by_piece, 0,
+		sizeof imperial / sizeof *imperial);
+
+	tcase_add_checked_fixture(words, setup, teardown);
+	tcase_add_test(words, beds_laid_alike_share_one_sheet);
+	tcase_add_test(words, beds_of_one_laying_but_another_stone_have_sheets_of_their_own);
+	tcase_add_test(words, a_bed_that_is_not_laid_out_says_so_and_totals_are_marked);
+	tcase_add_test(words, a_cap_that_is_not_laid_out_leaves_the_filling_complete);
+	tcase_add_test(words, a_complete_takeoff_says_nothing_of_incomplete);
+	tcase_add_test(words, every_default_in_force_is_marked_and_no_value_that_is_set);
+	tcase_add_test(words, values_that_the_kind_of_bed_does_not_use_are_left_out);
+	tcase_add_test(words, cautions_stand_where_they_belong);
+	tcase_add_test(words, heavy_blocks_ask_for_two_people);
+	tcase_add_test(words, no_dust_is_warned_of_where_nothing_is_cut);
+	tcase_add_test(words, the_first_twenty_snags_of_a_code_are_printed_and_the_rest_counted);
+	tcase_add_test(words, twenty_snags_of_a_code_are_all_printed);
+	tcase_add_test(words, snags_name_hole_and_side_from_one);
+	tcase_add_test(words, saw_lengths_are_places_less_the_play);
+	tcase_add_test(words, a_plot_shows_its_own_units);
+	return suite;
+}

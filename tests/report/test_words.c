@@ -1,0 +1,149 @@
+#include "support/runner.h"
+#include "support/garden.h"
+#include "base/show.h"
+#include "report/words/words.h"
+
+#include <string.h>
+
+static struct garden garden;
+static struct text text;
+static struct report report;
+
+/* Five beds, B1 to B5, two of which want a cap that has no room. */
+static void setup(void)
+{
+	text = TEXT_EMPTY;
+	garden_rows(&garden, (const char *[]){ "bbbb.bbbb.bbbb.cccc.cccc", "bbbb.bbbb.bbbb.cccc.cccc",
+		"bbbb.bbbb.bbbb.cccc.cccc", NULL });
+	plot_set(&garden.plot, 'c', BED_CAP, "2 ft x 2 ft x 2 in");
+	garden_count(&garden);
+	report = (struct report){ &text, &garden.plot, &garden.takeoff, UNITS_IMPERIAL, "test.plot" };
+}
+
+static void teardown(void)
+{
+	text_fini(&text);
+	garden_fini(&garden);
+}
+
+/* The text with its ties shown as underscores. */
+static void says(const char *expected)
+{
+	for (size_t i = 0; i < text.length; i++)
+		if (text.bytes[i] == PAGE_TIE)
+			text.bytes[i] = '_';
+	ck_assert_str_eq(text.bytes, expected);
+}
+
+START_TEST(a_length_is_tied_together)
+{
+	text_add(&text, "a b ");
+	word_length(&text, &report, 14 * NM_PER_INCH + NM_PER_INCH / 2);
+	says("a b 1_ft_2_1/2_in");
+}
+END_TEST
+
+START_TEST(inches_go_on_beyond_a_foot)
+{
+	word_inches(&text, &report, 14 * NM_PER_INCH + NM_PER_INCH / 2);
+	says("14_1/2_in");
+}
+END_TEST
+
+START_TEST(inches_in_a_metric_plot_are_millimetres)
+{
+	report.units = UNITS_METRIC;
+	word_inches(&text, &report, 390 * NM_PER_MM);
+	says("390_mm");
+}
+END_TEST
+
+static const struct { nm length; const char *words; } inches[] = {
+	{ 0, "0 in" }, { NM_PER_INCH / 32, "1/16 in" }, { NM_PER_INCH / 32 - 1, "0 in" },
+	{ -8 * NM_PER_INCH, "-8 in" }, { -1, "0 in" }, { 120 * NM_PER_FOOT, "1440 in" },
+	{ 24 * NM_PER_INCH - 1, "24 in" },
+};
+
+START_TEST(inches_are_shown_to_the_nearest_sixteenth)
+{
+	show_inches(&text, inches[_i].length, UNITS_IMPERIAL);
+	says(inches[_i].words);
+}
+END_TEST
+
+static const struct { double value; int places; const char *words; } decimals[] = {
+	{ 0, 2, "0.00" }, { 1141.333, 2, "1,141.33" }, { 999.999, 2, "1,000.00" }, { 7.05, 1, "7.1" },
+	{ 12345678, 0, "12,345,678" }, { 1000.04, 1, "1,000.0" },
+};
+
+START_TEST(decimals_have_their_thousands_apart)
+{
+	show_decimal(&text, decimals[_i].value, decimals[_i].places);
+	says(decimals[_i].words);
+}
+END_TEST
+
+START_TEST(a_size_may_break_between_its_lengths_only)
+{
+	const struct size size = { 16 * NM_PER_INCH, 8 * NM_PER_INCH, 23 * NM_PER_INCH / 4 };
+
+	word_size(&text, &report, &size);
+	says("16_in x 8_in x 5_3/4_in");
+}
+END_TEST
+
+START_TEST(a_count_takes_the_singular_for_one)
+{
+	word_count(&text, 1, "bed", "beds");
+	text_add(&text, " ");
+	word_count(&text, 0, "bed", "beds");
+	text_add(&text, " ");
+	word_count(&text, 1234, "cut piece", "cut pieces");
+	says("1_bed 0_beds 1,234_cut_pieces");
+}
+END_TEST
+
+static int same(const struct takeoff *takeoff, int index)
+{
+	(void)takeoff;
+	return index;
+}
+
+static const struct { int count; const char *words; } groups[] = {
+	{ 1, "B1" }, { 2, "B1 and B3" }, { 3, "B1, B3 and B4" },
+};
+
+START_TEST(a_group_is_named_bed_by_bed)
+{
+	static const int members[] = { 0, 2, 3 };
+
+	word_group(&text, &report, &(struct group){ members, groups[_i].count }, same);
+	says(groups[_i].words);
+}
+END_TEST
+
+START_TEST(caps_that_are_wanted_but_not_laid_out_are_counted)
+{
+	ck_assert_int_eq(caps_not_laid(&garden.takeoff), 2);
+}
+END_TEST
+
+#define ROWS(table) (int)(sizeof(table) / sizeof *(table))
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("words");
+	TCase *words = suite_case(suite, "words");
+
+	tcase_add_checked_fixture(words, setup, teardown);
+	tcase_add_test(words, a_length_is_tied_together);
+	tcase_add_test(words, inches_go_on_beyond_a_foot);
+	tcase_add_test(words, inches_in_a_metric_plot_are_millimetres);
+	tcase_add_loop_test(words, inches_are_shown_to_the_nearest_sixteenth, 0, ROWS(inches));
+	tcase_add_loop_test(words, decimals_have_their_thousands_apart, 0, ROWS(decimals));
+	tcase_add_test(words, a_size_may_break_between_its_lengths_only);
+	tcase_add_test(words, a_count_takes_the_singular_for_one);
+	tcase_add_loop_test(words, a_group_is_named_bed_by_bed, 0, ROWS(groups));
+	tcase_add_test(words, caps_that_are_wanted_but_not_laid_out_are_counted);
+	return suite;
+}

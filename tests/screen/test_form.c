@@ -1,0 +1,495 @@
+/* The sheets at a terminal: what is typed, shown, refused and left. */
+#include "base/file.h"
+#include "plot/attribute.h"
+#include "editor/sheets/allow_sheet.h"
+#include "support/runner.h"
+#include "support/scratch.h"
+#include "support/terminal.h"
+
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+struct table {
+	char *folder, *plot;
+	struct terminal *t;
+};
+
+/* At a copy of the court: 14 by 8 cells of 1 ft, mirror left-right. */
+static void sit(struct table *at, int rows, int columns)
+{
+	struct text bytes = TEXT_EMPTY;
+	struct file_error error;
+
+	at->folder = scratch_new();
+	ck_assert_int_gt(asprintf(&at->plot, "%s/court.plot", at->folder), 0);
+	ck_assert(file_read("plots/court.plot", 1 << 20, &bytes, &error));
+	ck_assert(file_write(at->plot, bytes.bytes, bytes.length, &error));
+	text_fini(&bytes);
+	at->t = terminal_new(&(struct launch){
+		.argv = (const char *[]){ BUILD_FOLDER "/parterre", at->plot, NULL },
+		.rows = rows, .columns = columns,
+	});
+	terminal_wait(at->t, "! acts");
+}
+
+static void leave(struct table *at)
+{
+	terminal_free(at->t);
+	scratch_remove(at->folder);
+	free(at->plot);
+}
+
+/* Saves, and compares a part of the file. */
+static void check_saved(struct table *at, const char *part)
+{
+	struct text bytes = TEXT_EMPTY;
+	struct file_error error;
+
+	terminal_keys(at->t, "$");
+	terminal_wait(at->t, "court.plot, saved");
+	ck_assert(file_read(at->plot, 1 << 20, &bytes, &error));
+	ck_assert_msg(strstr(bytes.bytes, part), "%s\ndoes not hold\n%s", bytes.bytes, part);
+	text_fini(&bytes);
+}
+
+/* Opens the sheet whose name begins so. */
+static void open_sheet(struct table *at, const char *name, const char *shown)
+{
+	terminal_keys(at->t, "#");
+	terminal_wait(at->t, "Which sheet?");
+	terminal_keys(at->t, "home");
+	terminal_type(at->t, name);
+	terminal_keys(at->t, "enter");
+	terminal_wait(at->t, shown);
+}
+
+static void accept_sheet(struct table *at)
+{
+	terminal_keys(at->t, "pagedown enter");
+}
+
+/* ---- Every field ---------------------------------------------------------------------------- */
+
+/* What every attribute of a kind takes, as the file then has it, and what none takes. */
+static const struct {
+	const char *good, *held, *bad;
+} kinds[] = {
+	[VALUE_TEXT] = { "Yard", "\"Yard\"", NULL },
+	[VALUE_LENGTH] = { "1 in", NULL, "3 cubits" },
+	[VALUE_COUNT] = { "2", NULL, "two" },
+	[VALUE_DECIMAL] = { "12.5", NULL, "north" },
+	[VALUE_PERCENT] = { "7 %", NULL, "101 %" },
+	[VALUE_SIZE] = { "1 ft x 6 in x 4 in", NULL, "1 ft x 2 ft x 4 in" },
+	[VALUE_CAP] = { "1 ft x 6 in x 2 in", NULL, "some" },
+	[VALUE_MIX] = { "loam 2, compost 1", NULL, "loam" },
+	[VALUE_PLACE] = { "13,8", NULL, "28,8" },
+	[VALUE_SIDES] = { "top, left", "left, top", "left, left" },
+	[VALUE_AMOUNT] = { NULL, NULL, "140 stone" },
+};
+
+static const char *good_words(const struct attribute_row *row)
+{
+	static const char *const amounts[] = {
+		[QUANTITY_DENSITY] = "140 lb/cu ft", [QUANTITY_VOLUME] = "7 cu ft",
+		[QUANTITY_WEIGHT] = "250 lb", [QUANTITY_RATE] = "5 lb/1000 sq ft",
+	};
+
+	if (row->rule.kind == VALUE_AMOUNT)
+		return amounts[row->rule.quantity];
+	if (row->rule.kind == VALUE_LENGTH && row->rule.least > NM_PER_INCH)
+		return row->rule.most < NM_PER_FOOT * 4 ? "2 ft" : "4 ft";
+	if (row->rule.kind == VALUE_DECIMAL && row->rule.most == 2 * MILLION)
+		return "1.5";
+	return kinds[row->rule.kind].good;
+}
+
+static void open_sheet_of(struct table *at, enum attribute a)
+{
+	static const char *const names[BLOCK_KINDS] = { "The plot", "", "b ", "p ", "l ", "S ",
+		"Pickets" };
+	enum block_kind block = attribute_row(a)->block;
+	int sheet = 0, field = (int)(a - block_first(block));
+
+	if (block > BLOCK_ALLOW)
+		field += block == BLOCK_FENCE ? 1 : 2; /* the name; and the letter */
+	while (block == BLOCK_ALLOW && a > allow_sheet_part(sheet).last)
+		sheet++;
+	if (block == BLOCK_ALLOW)
+		field = (int)(a - allow_sheet_part(sheet).first);
+
+	terminal_keys(at->t, "#");
+	terminal_wait(at->t, "Which sheet?");
+	terminal_keys(at->t, "home");
+	terminal_type(at->t, block == BLOCK_ALLOW ? allow_sheet_title(sheet) : names[block]);
+	terminal_keys(at->t, "enter");
+	terminal_wait(at->t, "Esc leave");
+	for (int i = 0; i < field; i++)
+		terminal_keys(at->t, "down");
+}
+
+/* Turns to another word, or types a bad value, is refused, and types a good one. */
+static void fill(struct table *at, const struct attribute_row *row)
+{
+	char refused[128];
+
+	if (row->rule.kind == VALUE_CHOICE) {
+		terminal_keys(at->t, "right");
+		return;
+	}
+	terminal_keys(at->t, "backspace");
+	if (kinds[row->rule.kind].bad) {
+		terminal_type(at->t, kinds[row->rule.kind].bad);
+		terminal_keys(at->t, "enter");
+		snprintf(refused, sizeof refused, "%s: found ", row->label);
+		terminal_wait(at->t, refused);
+		terminal_keys(at->t, "up down backspace");
+	}
+	terminal_type(at->t, good_words(row));
+}
+
+static bool file_has(struct table *at, const struct attribute_row *row, const char *words)
+{
+	struct text bytes = TEXT_EMPTY, line = TEXT_EMPTY;
+	struct file_error error;
+	const char *block;
+	bool has;
+
+	terminal_keys(at->t, "$");
+	terminal_wait(at->t, "Saved in");
+	ck_assert(file_read(at->plot, 1 << 20, &bytes, &error));
+	block = bytes.bytes;
+	if (block_keyword(row->block)) {
+		text_print(&line, "\n%s", block_keyword(row->block));
+		block = strstr(bytes.bytes, line.bytes);
+		text_clear(&line);
+	}
+	text_print(&line, "\n%s%s %s", block_keyword(row->block) ? "  " : "", row->keyword, words);
+	has = block && strstr(block, line.bytes) != NULL;
+	text_fini(&bytes);
+	text_fini(&line);
+	return has;
+}
+
+/* A choice's words are the file's; which of them is next is of no matter here. */
+static const char *words_held(const struct attribute_row *row)
+{
+	if (row->rule.kind == VALUE_CHOICE)
+		return "";
+	return kinds[row->rule.kind].held ? kinds[row->rule.kind].held : good_words(row);
+}
+
+/* The side of the cells asks further: tests of its own below. */
+START_TEST(each_field_takes_a_good_value_refuses_a_bad_one_is_emptied_and_taken_back)
+{
+	const struct attribute_row *row = attribute_row((enum attribute)_i);
+	bool is_book = _i == HEAD_PRICES; /* of that name there is none */
+	struct table at;
+
+	if (_i == HEAD_CELL)
+		return;
+	sit(&at, 24, 80);
+	open_sheet_of(&at, (enum attribute)_i);
+	fill(&at, row);
+	accept_sheet(&at);
+	terminal_wait(at.t, is_book ? "No prices: cannot open" : "Set; Backspace takes it back.");
+	ck_assert_msg(file_has(&at, row, words_held(row)), "%s is not in the file", row->label);
+
+	open_sheet_of(&at, (enum attribute)_i);
+	terminal_keys(at.t, "backspace");
+	accept_sheet(&at);
+	if (row->required) {
+		terminal_wait(at.t, "needed here");
+		leave(&at);
+		return;
+	}
+	terminal_wait(at.t, "Set; Backspace takes it back.");
+	ck_assert_msg(!file_has(&at, row, words_held(row)), "%s is still in the file", row->label);
+	terminal_keys(at.t, "backspace");
+	terminal_wait(at.t, is_book ? "No prices: cannot open" : "Taken back");
+	ck_assert_msg(file_has(&at, row, words_held(row)), "%s has not come back", row->label);
+	leave(&at);
+}
+END_TEST
+
+START_TEST(every_label_leaves_a_blank_before_its_field)
+{
+	for (int a = 0; a < ATTRIBUTES; a++)
+		ck_assert_msg(strlen(attribute_row((enum attribute)a)->label) < 22, "%s",
+			attribute_row((enum attribute)a)->label);
+}
+END_TEST
+
+START_TEST(an_entry_is_added_and_laid)
+{
+	struct table at;
+
+	sit(&at, 24, 80);
+	open_sheet(&at, "Add", "Add what to the legend?");
+	terminal_keys(at.t, "down enter");
+	terminal_wait(at.t, "A new path");
+	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "Name: needed here");
+	terminal_type(at.t, "Gravel");
+	accept_sheet(&at);
+	terminal_wait(at.t, "hand a Gravel");
+	terminal_keys(at.t, "space");
+	terminal_wait(at.t, "*a Gravel");
+	check_saved(&at, "path a \"Gravel\"\n");
+	leave(&at);
+}
+END_TEST
+
+START_TEST(another_letter_is_put_on_the_ground)
+{
+	struct table at;
+
+	sit(&at, 24, 80);
+	open_sheet(&at, "b", "The bed b");
+	terminal_keys(at.t, "down");
+	terminal_type(at.t, "p");
+	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "Letter: p is taken");
+	terminal_keys(at.t, "backspace");
+	terminal_type(at.t, "k");
+	accept_sheet(&at);
+	terminal_wait(at.t, "Set; Backspace takes it back.");
+	ck_assert_ptr_nonnull(strstr(terminal_row(at.t, 3), "k"));
+	check_saved(&at, "  .kkkkkppkkkkk.\n");
+	terminal_keys(at.t, "backspace");
+	terminal_wait(at.t, "court.plot, not saved");
+	check_saved(&at, "  .bbbbbppbbbbb.\n");
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_removed_entry_becomes_another_or_open_ground)
+{
+	struct table at;
+
+	sit(&at, 24, 80);
+	open_sheet(&at, "Remove", "Remove which entry?");
+	terminal_type(at.t, "l");
+	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "20 cells");
+	terminal_type(at.t, "p");
+	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "Set; Backspace");
+	check_saved(&at, "  .pppppSSppppp.\n");
+	leave(&at);
+}
+END_TEST
+
+START_TEST(other_units_are_shown_at_once)
+{
+	struct table at;
+
+	sit(&at, 24, 80);
+	open_sheet(&at, "The plot", "Units shown");
+	terminal_keys(at.t, "down");
+	terminal_type(at.t, "m");
+	terminal_wait(at.t, "304.8 mm");
+	accept_sheet(&at);
+	terminal_wait(at.t, "In all");
+	terminal_wait(at.t, "m2");
+	check_saved(&at, "units metric\ncell 304.8 mm\n");
+	leave(&at);
+}
+END_TEST
+
+START_TEST(another_cell_keeps_the_cells_or_the_measure)
+{
+	struct table at;
+
+	sit(&at, 24, 80);
+	open_sheet(&at, "The plot", "Units shown");
+	terminal_keys(at.t, "down down");
+	terminal_type(at.t, "6");
+	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "Side of a cell: 6 has no unit. 6 in? Enter takes it.");
+	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "Bearing of plan's up: unset, so 0.");
+	accept_sheet(&at);
+	terminal_wait(at.t, "Cells of 6 in instead of");
+	terminal_keys(at.t, "escape");
+	terminal_wait(at.t, "The plot itself");
+	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "28 x 16 cells");
+	terminal_keys(at.t, "down enter");
+	terminal_wait(at.t, "28 x 16 cells, all as it was.");
+	check_saved(&at, "ground 28 x 16\n");
+	terminal_keys(at.t, "backspace");
+	terminal_wait(at.t, "court.plot, not saved");
+	check_saved(&at, "ground 14 x 8\n");
+
+	open_sheet(&at, "The plot", "Units shown");
+	terminal_keys(at.t, "down down");
+	terminal_type(at.t, "2 ft");
+	accept_sheet(&at);
+	terminal_wait(at.t, "28 ft x 16 ft");
+	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "Set; Backspace");
+	check_saved(&at, "cell 2 ft\n");
+	check_saved(&at, "ground 14 x 8\n");
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_note_is_added_and_one_too_long_for_its_field_is_shown_whole)
+{
+	static const char words[] = "Look for the old drain before anything else is dug on this side";
+	struct table at;
+
+	sit(&at, 24, 80);
+	open_sheet(&at, "The plot", "Add a note");
+	terminal_keys(at.t, "pagedown");
+	terminal_type(at.t, words);
+	terminal_wait(at.t, words);
+	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "Set; Backspace");
+	check_saved(&at, "\nnote \"Look for the old drain before anything else is dug on this side\"\n");
+	leave(&at);
+}
+END_TEST
+
+START_TEST(esc_drops_everything)
+{
+	struct table at;
+
+	sit(&at, 24, 80);
+	open_sheet(&at, "b", "The bed b");
+	terminal_type(at.t, "Other");
+	terminal_keys(at.t, "down k down down");
+	terminal_wait(at.t, "Name        Other");
+	terminal_keys(at.t, "escape");
+	terminal_wait(at.t, "At rest   court.plot, saved   hand b Raised bed");
+	open_sheet(&at, "b", "Name        Raised bed");
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_wrong_field_keeps_its_words_and_the_cursor)
+{
+	struct table at;
+
+	sit(&at, 24, 80);
+	open_sheet(&at, "b", "The bed b");
+	terminal_keys(at.t, "down down down");
+	terminal_type(at.t, "1 ft x 2 ft x 3 in");
+	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "Block as laid: found 2, expected a depth across the wall");
+	terminal_wait(at.t, "1 ft x 2 ft x 3 in");
+	ck_assert_int_eq(terminal_cursor(at.t).row, 6);
+	/* Gone from, and come back to with the whole sheet. */
+	terminal_keys(at.t, "down");
+	terminal_wait_gone(at.t, "expected a depth across the wall");
+	accept_sheet(&at);
+	terminal_wait(at.t, "expected a depth across the wall");
+	terminal_until(at.t, terminal_cursor(at.t).row == 6);
+	/* To be mended, not typed anew; also where Enter found it wrong as it was come to. */
+	terminal_type(at.t, "!");
+	terminal_wait(at.t, "1 ft x 2 ft x 3 in!");
+	terminal_keys(at.t, "up down enter");
+	terminal_wait(at.t, "Block as laid: found 2");
+	terminal_type(at.t, "?");
+	terminal_wait(at.t, "1 ft x 2 ft x 3 in!?");
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_letter_turns_to_the_word_that_begins_so)
+{
+	struct table at;
+
+	sit(&at, 24, 80);
+	open_sheet(&at, "The plot", "Units shown");
+	terminal_keys(at.t, "down x5");
+	terminal_type(at.t, "h");
+	terminal_wait(at.t, "Mirror                half-turn");
+	terminal_type(at.t, "zt");
+	terminal_wait(at.t, "Mirror                top-bottom");
+	leave(&at);
+}
+END_TEST
+
+START_TEST(an_emptied_field_shows_its_default_in_brackets)
+{
+	struct table at;
+
+	sit(&at, 24, 80);
+	open_sheet(&at, "b", "The bed b");
+	terminal_keys(at.t, "down down down backspace");
+	terminal_wait(at.t, "[16 in x 8 in x 6 in]");
+	terminal_wait(at.t, "Block as laid: unset, so 16 in x 8 in x 6 in.");
+	terminal_keys(at.t, "down x11 backspace up x11");
+	terminal_wait(at.t, "[topsoil 1, compost 1]");
+	terminal_keys(at.t, "up space");
+	terminal_wait(at.t, "Built                 raised");
+	terminal_keys(at.t, "delete");
+	terminal_wait(at.t, "Built                 [raised]");
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_new_size_keeps_what_was_typed_and_a_long_sheet_says_where_it_is)
+{
+	struct table at;
+
+	sit(&at, 24, 80);
+	open_sheet(&at, "b", "The bed b");
+	terminal_type(at.t, "Long bed");
+	terminal_keys(at.t, "pagedown");
+	terminal_resize(at.t, 18, 60);
+	terminal_wait(at.t, "19 of 19");
+	terminal_until(at.t, terminal_cursor(at.t).row == 15);
+	terminal_wait_gone(at.t, "Long bed");
+	terminal_keys(at.t, "pageup");
+	terminal_wait(at.t, "Name        Long bed");
+	terminal_resize(at.t, 24, 80);
+	terminal_wait(at.t, "Add a note");
+	terminal_wait_gone(at.t, " of 19");
+	accept_sheet(&at);
+	terminal_wait(at.t, "hand b Long bed");
+	leave(&at);
+}
+END_TEST
+
+/* A message of two rows must not hide the field it is about. */
+START_TEST(a_long_message_leaves_the_field_in_view)
+{
+	struct table at;
+
+	sit(&at, 18, 60);
+	open_sheet(&at, "b", "The bed b");
+	terminal_keys(at.t, "pagedown");
+	terminal_type(at.t, "Look for the old drain before anything else is dug on this side");
+	terminal_wait(at.t, "Look for the old drain before anything else is dug on this");
+	terminal_wait(at.t, "Add a note");
+	terminal_until(at.t, terminal_cursor(at.t).row == 14);
+	leave(&at);
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("form");
+	TCase *legend = suite_case(suite, "legend"), *plot = suite_case(suite, "plot");
+	TCase *fields = suite_case(suite, "fields");
+
+	tcase_add_test(legend, an_entry_is_added_and_laid);
+	tcase_add_test(legend, another_letter_is_put_on_the_ground);
+	tcase_add_test(legend, a_removed_entry_becomes_another_or_open_ground);
+	tcase_add_test(plot, other_units_are_shown_at_once);
+	tcase_add_test(plot, another_cell_keeps_the_cells_or_the_measure);
+	tcase_add_test(plot, a_note_is_added_and_one_too_long_for_its_field_is_shown_whole);
+	tcase_add_test(fields, esc_drops_everything);
+	tcase_add_test(fields, a_wrong_field_keeps_its_words_and_the_cursor);
+	tcase_add_test(fields, a_letter_turns_to_the_word_that_begins_so);
+	tcase_add_test(fields, an_emptied_field_shows_its_default_in_brackets);
+	tcase_add_test(fields, every_label_leaves_a_blank_before_its_field);
+	tcase_add_loop_test(fields,
+		each_field_takes_a_good_value_refuses_a_bad_one_is_emptied_and_taken_back, 0, ATTRIBUTES);
+	tcase_add_test(fields, a_new_size_keeps_what_was_typed_and_a_long_sheet_says_where_it_is);
+	tcase_add_test(fields, a_long_message_leaves_the_field_in_view);
+	return suite;
+}

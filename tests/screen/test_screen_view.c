@@ -1,0 +1,693 @@
+/* The program at a terminal: zooms, panel widths, measures on the rulers, the mouse in both kinds of its
+ * reports, and that the terminal is its own again at the end. */
+
+#include "support/runner.h"
+#include "support/scratch.h"
+#include "support/terminal.h"
+
+#include "base/file.h"
+#include "plot/format/format.h"
+
+#include <poll.h>
+#include <signal.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+/* The plan's corner on 24 by 80. */
+enum { TOP = 2, LEFT = 5, PLAN_COLUMNS = 48, PLAN_ROWS = 20 };
+
+static const char mouse_on[] = "\033[?1000h\033[?1002h\033[?1006h";
+static const char mouse_off[] = "\033[?1006l\033[?1002l\033[?1000l";
+
+struct table {
+	char *folder, *plot;
+	struct terminal *t;
+};
+
+static void lay_out(struct table *at, const char *name)
+{
+	struct text bytes = TEXT_EMPTY;
+	struct file_error error;
+	char from[256];
+
+	at->folder = scratch_new();
+	ck_assert_int_gt(asprintf(&at->plot, "%s/%s", at->folder, name), 0);
+	snprintf(from, sizeof from, "plots/%s", name);
+	ck_assert(file_read(from, 1 << 20, &bytes, &error));
+	ck_assert(file_write(at->plot, bytes.bytes, bytes.length, &error));
+	text_fini(&bytes);
+}
+
+static void start(struct table *at, const char *term, int rows, int columns)
+{
+	at->t = terminal_new(&(struct launch){
+		.argv = (const char *[]){ BUILD_FOLDER "/parterre", at->plot, NULL },
+		.term = term, .rows = rows, .columns = columns,
+	});
+	terminal_wait(at->t, "? help");
+}
+
+static void sit_at(struct table *at, const char *name, const char *term)
+{
+	lay_out(at, name);
+	start(at, term, 24, 80);
+}
+
+static void leave(struct table *at)
+{
+	terminal_free(at->t);
+	scratch_remove(at->folder);
+	free(at->plot);
+}
+
+static void plot_load(const char *path, struct plot *plot)
+{
+	struct text bytes = TEXT_EMPTY;
+	struct file_error error;
+	struct diag diag;
+
+	plot_init(plot);
+	ck_assert(file_read(path, 1 << 20, &bytes, &error));
+	ck_assert(format_read(bytes.bytes, bytes.length, plot, &diag));
+	text_fini(&bytes);
+}
+
+static char character(struct terminal *t, int row, int column)
+{
+	return terminal_cell(t, TOP + row, LEFT + column).text[0];
+}
+
+/* ---- Zooms -------------------------------------------------------------------------------------- */
+
+START_TEST(one_column_a_cell_shows_the_letters_of_the_file)
+{
+	struct table at;
+	struct plot plot;
+
+	sit_at(&at, "great-court.plot", NULL);
+	plot_load(at.plot, &plot);
+	terminal_keys(at.t, "/");
+	terminal_wait(at.t, "One column a cell.");
+	for (int y = 0; y < PLAN_ROWS; y++)
+		for (int x = 0; x < PLAN_COLUMNS; x++)
+			ck_assert_int_eq(character(at.t, y, x), ground_cell(&plot.ground, x, y));
+	plot_fini(&plot);
+	leave(&at);
+}
+END_TEST
+
+/* The commonest letter of a block of 12 cells by 6, by counting each letter anew. */
+static bool is_commonest(const struct ground *ground, int left, int top, char letter)
+{
+	int counts[256] = { 0 }, most = 0;
+
+	for (int y = top; y < top + 12 && y < ground->rows; y++)
+		for (int x = left; x < left + 6 && x < ground->columns; x++)
+			counts[(int)ground_cell(ground, x, y)]++;
+	for (int i = 0; i < 256; i++)
+		if (i != OPEN_GROUND && counts[i] > most)
+			most = counts[i];
+	return counts[(int)letter] == most;
+}
+
+START_TEST(the_overview_shows_all_of_a_large_plan_and_goes_back)
+{
+	struct table at;
+	struct plot plot;
+
+	sit_at(&at, "great-court.plot", NULL);
+	plot_load(at.plot, &plot);
+	terminal_keys(at.t, "end pagedown _");
+	terminal_wait(at.t, "A character stands for 6 x 12 cells, 6 ft x 12 ft");
+	ck_assert_int_eq(plot.ground.columns, 200);
+	ck_assert_int_eq(plot.ground.rows, 200);
+	for (int y = 0; y < 17; y++)
+		for (int x = 0; x < 34; x++)
+			ck_assert(is_commonest(&plot.ground, 6 * x, 12 * y, character(at.t, y, x)));
+	terminal_until(at.t, terminal_cursor(at.t).row == TOP + 16 &&
+		terminal_cursor(at.t).column == LEFT + 33);
+	ck_assert(terminal_shows(at.t, "60'       120'"));
+	terminal_keys(at.t, "_");
+	terminal_wait(at.t, "Two columns a cell.");
+	ck_assert_int_eq(terminal_cursor(at.t).column, LEFT + PLAN_COLUMNS - 2);
+	plot_fini(&plot);
+	leave(&at);
+}
+END_TEST
+
+START_TEST(in_one_column_a_peg_hides_a_letter_and_other_marks_only_open_ground)
+{
+	struct table at;
+
+	sit_at(&at, "rope-walk.plot", NULL);
+	terminal_keys(at.t, "/ right down enter right down");
+	terminal_wait(at.t, "The rectangle: 2 ft x 2 ft");
+	ck_assert_int_eq(character(at.t, 1, 1), '+');
+	ck_assert_int_eq(character(at.t, 2, 2), 'l');
+	ck_assert_int_eq(character(at.t, 0, 14), '|'); /* the axes, on open ground and on the path */
+	ck_assert_int_eq(character(at.t, 1, 14), 'p');
+	ck_assert_int_eq(character(at.t, 9, 0), '-');
+	ck_assert_int_eq(character(at.t, 9, 1), 'p');
+	ck_assert_int_eq(character(at.t, 0, 5), '.');
+	ck_assert_int_eq(character(at.t, 0, 6), ' ');
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_block_with_the_peg_in_it_shows_the_peg)
+{
+	struct table at;
+
+	sit_at(&at, "great-court.plot", NULL);
+	terminal_keys(at.t, "/ / right down x3 enter right");
+	terminal_wait(at.t, "The rectangle: 2 ft x 1 ft");
+	ck_assert_int_eq(character(at.t, 1, 1), '+');
+	ck_assert_int_eq(character(at.t, 0, 1), 'l');
+	ck_assert_int_eq(character(at.t, 1, 0), 'l');
+	ck_assert_int_eq(character(at.t, 2, 1), 'l');
+	leave(&at);
+}
+END_TEST
+
+static const int sizes[][2] = { { 18, 60 }, { 24, 80 }, { 50, 132 }, { 60, 200 } };
+
+/* The cursor is on the plan, and the rulers' marks point at it. */
+static bool is_pointed_at(struct terminal *t, int rows, int columns)
+{
+	struct cursor cursor = terminal_cursor(t);
+
+	return cursor.row >= TOP && cursor.row < rows - 2 && cursor.column >= LEFT &&
+		cursor.column < columns &&
+		strcmp(terminal_cell(t, 1, cursor.column).text, "v") == 0 &&
+		strcmp(terminal_cell(t, cursor.row, LEFT - 1).text, ">") == 0;
+}
+
+START_TEST(every_zoom_and_panel_keeps_the_cursor_on_the_plan_at_every_size)
+{
+	int rows = sizes[_i][0], columns = sizes[_i][1];
+	struct table at;
+
+	lay_out(&at, "great-court.plot");
+	start(&at, NULL, rows, columns);
+	terminal_keys(at.t, "0 right x9 down x9");
+	for (int i = 0; i < 12; i++) {
+		terminal_keys(at.t, i % 4 == 3 ? ":" : "/");
+		terminal_settle(at.t);
+		ck_assert(is_pointed_at(at.t, rows, columns));
+		ck_assert(terminal_shows(at.t, "108 ft across, "));
+	}
+	leave(&at);
+}
+END_TEST
+
+START_TEST(shift_and_an_arrow_scrolls_and_a_comma_centres)
+{
+	static const char *const terms[] = { "xterm-256color", "tmux-256color", "screen-256color" };
+	struct table at;
+
+	sit_at(&at, "great-court.plot", terms[_i]);
+	terminal_type(at.t, "\033[1;2B\033[1;2C");
+	terminal_wait(at.t, "8 ft across, 6 ft down");
+	terminal_until(at.t, terminal_cursor(at.t).row == TOP && terminal_cursor(at.t).column == LEFT);
+	terminal_type(at.t, "\033[1;2A");
+	terminal_until(at.t, terminal_cursor(at.t).row == TOP + 6);
+	terminal_type(at.t, "\033[1;2D");
+	terminal_until(at.t, terminal_cursor(at.t).column == LEFT + 16);
+	terminal_keys(at.t, "0 right x5 down x5 ,");
+	terminal_until(at.t, terminal_cursor(at.t).row == TOP + 10 &&
+		terminal_cursor(at.t).column == LEFT + 24);
+	ck_assert(terminal_shows(at.t, "68 ft across, 66 ft down"));
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_hidden_panel_leaves_its_room_to_the_plan_and_answers_are_still_seen)
+{
+	struct table at;
+
+	sit_at(&at, "great-court.plot", NULL);
+	terminal_keys(at.t, ":");
+	terminal_wait(at.t, "Areas                           1 of ");
+	terminal_keys(at.t, ":");
+	terminal_wait_gone(at.t, "1 of ");
+	terminal_wait(at.t, "30'");
+	ck_assert_int_eq(character(at.t, 4, 72), 'd'); /* x 36, beyond what the panel left in view */
+	terminal_keys(at.t, ";");
+	terminal_wait(at.t, "Which page?");
+	terminal_keys(at.t, "W enter");
+	terminal_wait(at.t, "Walls             4 of ");
+	leave(&at);
+}
+END_TEST
+
+/* At 60 columns the panel has 20. */
+START_TEST(a_narrow_panel_cuts_no_words)
+{
+	static const char *const pages[][3] = {
+		{ "tab shift-tab", "c Elbow bed 3,072.0", "In sq ft" },
+		{ "tab", "path, fixture", "400 ft" },
+		{ "tab", "Over all", "10 ft x 10 ft" },
+		{ "tab", "Block 16 in x 8 in", "x 6 in" },
+		{ ")", "( 6", ") 7" },
+	};
+	struct table at;
+
+	lay_out(&at, "great-court.plot");
+	start(&at, NULL, 18, 60);
+	for (size_t i = 0; i < sizeof pages / sizeof *pages; i++) {
+		terminal_keys(at.t, pages[i][0]);
+		terminal_wait(at.t, pages[i][1]);
+		terminal_wait(at.t, pages[i][2]);
+	}
+	leave(&at);
+}
+END_TEST
+
+START_TEST(no_line_ends_between_a_figure_and_its_unit)
+{
+	struct table at;
+
+	sit_at(&at, "great-court.plot", NULL);
+	terminal_keys(at.t, "4 right down");
+	terminal_wait(at.t, "10 ft x 10 ft,");
+	terminal_wait(at.t, "100.0 sq ft");
+	leave(&at);
+}
+END_TEST
+
+/* Labels of eleven characters at every tenth column: 1,005 ft 10.62 in and so on. */
+START_TEST(labels_never_run_into_each_other)
+{
+	struct text bytes = TEXT_EMPTY;
+	struct file_error error;
+	struct table at;
+
+	at.folder = scratch_new();
+	ck_assert_int_gt(asprintf(&at.plot, "%s/long.plot", at.folder), 0);
+	text_print(&bytes, "parterre-plot 1\nunits imperial\ncell 6 1/16 in\n\nlawn l \"Turf\"\n\n"
+		"ground %d x 1\n  ", SIDE_MOST);
+	for (int i = 0; i < SIDE_MOST; i++)
+		text_add(&bytes, "l");
+	text_add(&bytes, "\n");
+	ck_assert(file_write(at.plot, bytes.bytes, bytes.length, &error));
+	text_fini(&bytes);
+	start(&at, NULL, 24, 80);
+	terminal_keys(at.t, "/ end");
+	terminal_wait(at.t, "1025'6.87\"");
+	for (const char *c = terminal_row(at.t, 1); *c; c++)
+		ck_assert_msg(c[0] != '"' || c[1] == ' ', "%s", terminal_row(at.t, 1));
+	leave(&at);
+}
+END_TEST
+
+/* ---- Measures ------------------------------------------------------------------------------------ */
+
+/* The first bed of the great court: 10 ft by 10 ft, from 4 ft across and 4 ft down. */
+START_TEST(the_rulers_have_a_region_between_brackets)
+{
+	struct table at;
+
+	sit_at(&at, "great-court.plot", NULL);
+	terminal_keys(at.t, "\" 5 right down");
+	terminal_wait(at.t, "┌─v─────10'────────┐");
+	ck_assert_str_eq(terminal_cell(at.t, 1, LEFT + 8).text, "┌");
+	ck_assert_str_eq(terminal_cell(at.t, TOP + 4, LEFT - 1).text, "┌");
+	ck_assert_str_eq(terminal_cell(at.t, TOP + 5, LEFT - 1).text, ">");
+	ck_assert_str_eq(terminal_cell(at.t, TOP + 13, LEFT - 1).text, "└");
+	ck_assert(strncmp(terminal_row(at.t, TOP + 8), " 10'│", 7) == 0);
+	terminal_keys(at.t, "1 right x3");
+	terminal_wait(at.t, "┌───────v───10'────┐"); /* the words give way to the mark */
+	terminal_keys(at.t, "\"");
+	terminal_wait_gone(at.t, "┌");
+	terminal_wait(at.t, "5'    v   10'");
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_narrow_region_has_its_measure_beside_it)
+{
+	struct table at;
+
+	sit_at(&at, "court.plot", NULL);
+	terminal_keys(at.t, "\" enter");
+	terminal_wait(at.t, "v┐ 1'");
+	terminal_keys(at.t, "end");
+	terminal_wait(at.t, "The rectangle: 14 ft x 1 ft");
+	ck_assert(terminal_shows(at.t, "From the peg 13 ft"));
+	leave(&at);
+}
+END_TEST
+
+/* ---- The mouse ------------------------------------------------------------------------------------ */
+
+/* Terminals report in digits where they can, else in bytes; whatever TERM says, both are read. */
+struct kind {
+	const char *term;
+	bool is_text;
+};
+
+static const struct kind mice[] = {
+	{ "xterm-256color", true }, { "xterm-256color", false }, { "tmux-256color", true },
+	{ "tmux-256color", false }, { "screen-256color", false }, { "linux", false },
+};
+
+enum { MICE = sizeof mice / sizeof *mice, DRAGGED = 32, WHEEL_DOWN = 65 };
+
+static void report(struct terminal *t, bool is_text, int button, int row, int column, bool is_up)
+{
+	char bytes[32];
+
+	if (is_text)
+		snprintf(bytes, sizeof bytes, "\033[<%d;%d;%d%c", button, column + 1, row + 1,
+			is_up ? 'm' : 'M');
+	else
+		snprintf(bytes, sizeof bytes, "\033[M%c%c%c", 32 + (is_up ? 3 : button), column + 33,
+			row + 33);
+	terminal_type(t, bytes);
+}
+
+static void report_on(struct terminal *t, bool is_text, int button, int x, int y)
+{
+	report(t, is_text, button, TOP + y, LEFT + 2 * x, false);
+}
+
+static void let_go_on(struct terminal *t, bool is_text, int x, int y)
+{
+	report(t, is_text, 0, TOP + y, LEFT + 2 * x, true);
+}
+
+static void mouse_begin(struct table *at)
+{
+	terminal_keys(at->t, "~");
+	terminal_wait(at->t, "Mouse on: a click goes there");
+	terminal_wait(at->t, "~ end mouse");
+	ck_assert(terminal_answered(at->t, mouse_on));
+}
+
+START_TEST(a_click_goes_there_and_one_more_lays)
+{
+	const struct kind *mouse = &mice[_i];
+	bool is_text = mouse->is_text;
+	struct table at;
+
+	sit_at(&at, "court.plot", mouse->term);
+	ck_assert(!terminal_sent(at.t, mouse_on));
+	mouse_begin(&at);
+	report_on(at.t, is_text, 0, 2, 6);
+	let_go_on(at.t, is_text, 2, 6);
+	terminal_wait(at.t, "2 ft across, 6 ft down");
+	ck_assert(terminal_shows(at.t, "court.plot, saved"));
+	report_on(at.t, is_text, 0, 2, 6);
+	let_go_on(at.t, is_text, 2, 6);
+	terminal_wait(at.t, "court.plot, not saved");
+	terminal_until(at.t, character(at.t, 6, 4) == 'b');
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_drag_pegs_a_rectangle_and_an_answer_is_picked_by_a_click)
+{
+	const struct kind *mouse = &mice[_i];
+	bool is_text = mouse->is_text;
+	struct table at;
+
+	sit_at(&at, "court.plot", mouse->term);
+	mouse_begin(&at);
+	report_on(at.t, is_text, 0, 1, 5);
+	report_on(at.t, is_text, DRAGGED, 2, 5);
+	terminal_wait(at.t, "Pegged");
+	report_on(at.t, is_text, DRAGGED, 3, 6);
+	terminal_wait(at.t, "The rectangle: 3 ft x 2 ft");
+	let_go_on(at.t, is_text, 3, 6);
+	terminal_wait(at.t, "Fill it");
+	for (int row = 1; row < 22; row++)
+		if (strstr(terminal_row(at.t, row), "Fill it")) {
+			report(at.t, is_text, 0, row, 58, false);
+			report(at.t, is_text, 0, row, 58, true);
+			break;
+		}
+	terminal_wait(at.t, "At rest ");
+	terminal_until(at.t, character(at.t, 6, 6) == 'b');
+	ck_assert_int_eq(character(at.t, 5, 2), 'b');
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_quick_drag_that_comes_all_at_once_loses_nothing)
+{
+	const struct kind *mouse = &mice[_i];
+	struct table at;
+
+	sit_at(&at, "court.plot", mouse->term);
+	mouse_begin(&at);
+	terminal_keys(at.t, "=");
+	terminal_wait(at.t, "Trail ");
+	terminal_type(at.t, mouse->is_text ?
+		"\033[<0;6;10M\033[<32;8;10M\033[<32;14;10M\033[<32;14;9M\033[<32;14;8M\033[<32;14;7M"
+		"\033[<32;12;7M\033[<32;10;7M\033[<32;8;7M\033[<32;6;7M\033[<0;6;7m=" :
+		"\033[M &*\033[M@(*\033[M@.*\033[M@.)\033[M@.(\033[M@.'\033[M@,'\033[M@*'\033[M@('"
+		"\033[M@&'\033[M#&'=");
+	terminal_wait(at.t, "At rest ");
+	for (int x = 0; x < 5; x++) {
+		ck_assert_int_eq(character(at.t, 7, 2 * x), 'b');
+		ck_assert_int_eq(character(at.t, 4, 2 * x), 'b');
+	}
+	ck_assert_int_eq(character(at.t, 5, 8), 'b');
+	ck_assert_int_eq(character(at.t, 6, 8), 'b');
+	leave(&at);
+}
+END_TEST
+
+START_TEST(the_wheel_scrolls_and_the_pages_name_lists_pages)
+{
+	const struct kind *mouse = &mice[_i];
+	bool is_text = mouse->is_text;
+	struct table at;
+
+	sit_at(&at, "great-court.plot", mouse->term);
+	mouse_begin(&at);
+	report_on(at.t, is_text, WHEEL_DOWN, 3, 3);
+	terminal_wait(at.t, "0 in across, 6 ft down");
+	report(at.t, is_text, 0, 1, 60, false);
+	report(at.t, is_text, 0, 1, 60, true);
+	terminal_wait(at.t, "Which page?");
+	report(at.t, is_text, WHEEL_DOWN, 5, 60, false);
+	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "2 of ");
+	leave(&at);
+}
+END_TEST
+
+/* The second piece comes after a pause, but before the silence that ends a report. On a busy machine the
+ * pause may turn out too long: then once more. */
+static void type_in_pieces(struct terminal *t, const char *one, const char *other, const char *shown)
+{
+	for (int i = 0; i < 20 && !terminal_shows(t, shown); i++) {
+		terminal_keys(t, "escape escape");
+		terminal_settle(t);
+		terminal_type(t, one);
+		poll(NULL, 0, 30);
+		terminal_type(t, other);
+		terminal_settle(t);
+	}
+	terminal_wait(t, shown);
+}
+
+START_TEST(a_report_in_pieces_is_put_together)
+{
+	struct table at;
+
+	sit_at(&at, "court.plot", NULL);
+	mouse_begin(&at);
+	type_in_pieces(at.t, "\033[<0;1", "0;9M", "2 ft across, 6 ft down");
+	type_in_pieces(at.t, "\033[M", " ,'", "3 ft across, 4 ft down");
+	leave(&at);
+}
+END_TEST
+
+START_TEST(reports_of_no_use_and_those_nobody_asked_for_do_nothing)
+{
+	struct table at;
+
+	sit_at(&at, "court.plot", NULL);
+	terminal_type(at.t, "\033[<0;10;8M\033[<0;10;8m\033[M *(\033[M#*(");
+	terminal_settle(at.t);
+	ck_assert(terminal_shows(at.t, "0 in across, 0 in down"));
+	mouse_begin(&at);
+	terminal_type(at.t, "\033[<2;10;8M\033[<2;10;8m\033[<35;10;8M\033[<;;M\033[<0;0;0M\033[M\"*(");
+	terminal_settle(at.t);
+	ck_assert(terminal_shows(at.t, "0 in across, 0 in down"));
+	ck_assert(terminal_shows(at.t, "court.plot, saved"));
+	terminal_keys(at.t, "right");
+	terminal_wait(at.t, "1 ft across");
+	leave(&at);
+}
+END_TEST
+
+START_TEST(pasted_reports_do_nothing)
+{
+	struct table at;
+
+	sit_at(&at, "court.plot", NULL);
+	mouse_begin(&at);
+	terminal_type(at.t, "\033[200~\033[<0;10;8M\033[<0;10;8m S\033[M *( S\033[201~");
+	terminal_wait(at.t, "Pasted text was let go");
+	ck_assert(terminal_shows(at.t, "0 in across, 0 in down"));
+	ck_assert(terminal_shows(at.t, "court.plot, saved"));
+	ck_assert(terminal_shows(at.t, "hand b Raised bed"));
+	leave(&at);
+}
+END_TEST
+
+START_TEST(the_mouse_is_the_terminals_own_again_when_it_is_turned_off)
+{
+	struct table at;
+
+	sit_at(&at, "court.plot", NULL);
+	mouse_begin(&at);
+	terminal_keys(at.t, "~");
+	terminal_wait(at.t, "Mouse off");
+	terminal_wait_gone(at.t, "~ end mouse");
+	ck_assert(terminal_answered(at.t, mouse_off));
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_terminal_without_a_mouse_says_so)
+{
+	struct table at;
+
+	sit_at(&at, "court.plot", "vt100");
+	terminal_keys(at.t, "~");
+	terminal_wait(at.t, "This terminal does not report a mouse.");
+	ck_assert(!terminal_sent(at.t, "\033[?1000h"));
+	ck_assert(!terminal_shows(at.t, "~ end mouse"));
+	leave(&at);
+}
+END_TEST
+
+/* How a session can end, by keys or by a signal. */
+struct ending {
+	const char *keys;
+	int signal;
+};
+
+static const struct ending ends[] = { { "<", 0 }, { NULL, SIGTERM }, { NULL, SIGSEGV } };
+
+START_TEST(the_mouse_is_the_terminals_own_again_at_every_end)
+{
+	const struct ending *ending = &ends[_i];
+	struct table at;
+
+	sit_at(&at, "court.plot", NULL);
+	mouse_begin(&at);
+	if (ending->keys)
+		terminal_keys(at.t, ending->keys);
+	else
+		terminal_signal(at.t, ending->signal);
+	ck_assert(strstr(terminal_end(at.t).last, mouse_off));
+	leave(&at);
+}
+END_TEST
+
+START_TEST(a_stopped_session_gives_the_mouse_back_and_takes_it_again)
+{
+	struct table at;
+	char line[5000];
+
+	lay_out(&at, "court.plot");
+	at.t = terminal_new(&(struct launch){
+		.argv = (const char *[]){ "/bin/bash", "--norc", "-i", NULL },
+		.env = (const char *[]){ "PS1=prompt> ", NULL },
+	});
+	terminal_wait(at.t, "prompt>");
+	snprintf(line, sizeof line, "%s %s\r", BUILD_FOLDER "/parterre", at.plot);
+	terminal_type(at.t, line);
+	terminal_wait(at.t, "? help");
+	mouse_begin(&at);
+	terminal_keys(at.t, "ctrl-z");
+	terminal_wait(at.t, "Stopped");
+	ck_assert(terminal_answered(at.t, mouse_off));
+	terminal_type(at.t, "fg\r");
+	terminal_wait(at.t, "~ end mouse");
+	terminal_until(at.t, terminal_answered(at.t, mouse_on));
+	report_on(at.t, true, 0, 2, 6);
+	terminal_wait(at.t, "2 ft across, 6 ft down");
+	leave(&at);
+}
+END_TEST
+
+/* ---- Bytes --------------------------------------------------------------------------------------- */
+
+START_TEST(what_is_seen_costs_few_bytes_a_key)
+{
+	static const struct {
+		const char *before, *keys;
+		size_t most;
+	} rows[] = {
+		{ "/", "right", 40 },
+		{ "_", "right", 40 },
+		{ "\" 5 right down 1", "right", 40 },   /* within a region between brackets */
+		{ "\" 3 right down 1 down", "right", 400 }, /* into one */
+		{ "/ space right", "right", 40 },
+		{ "", "_", 12000 } /* every letter beside one of another colour */,
+		{ "", "/", 6000 },
+	};
+	struct table at;
+
+	for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
+		struct traffic cost;
+
+		sit_at(&at, "great-court.plot", NULL);
+		terminal_keys(at.t, rows[i].before);
+		terminal_settle(at.t);
+		terminal_keys(at.t, rows[i].keys);
+		cost = terminal_settle(at.t);
+ck_assert_msg(cost.bytes > 0 && cost.bytes <= rows[i].most, "%s after %s: %zu bytes",
+			rows[i].keys, rows[i].before, cost.bytes);
+		leave(&at);
+	}
+}
+END_TEST
+
+static void add_mouse(TCase *mouse)
+{
+	tcase_add_loop_test(mouse, a_click_goes_there_and_one_more_lays, 0, MICE);
+	tcase_add_loop_test(mouse, a_drag_pegs_a_rectangle_and_an_answer_is_picked_by_a_click, 0, MICE);
+	tcase_add_loop_test(mouse, a_quick_drag_that_comes_all_at_once_loses_nothing, 0, MICE);
+	tcase_add_loop_test(mouse, the_wheel_scrolls_and_the_pages_name_lists_pages, 0, MICE);
+	tcase_add_test(mouse, a_report_in_pieces_is_put_together);
+	tcase_add_test(mouse, reports_of_no_use_and_those_nobody_asked_for_do_nothing);
+	tcase_add_test(mouse, pasted_reports_do_nothing);
+	tcase_add_test(mouse, the_mouse_is_the_terminals_own_again_when_it_is_turned_off);
+	tcase_add_test(mouse, a_terminal_without_a_mouse_says_so);
+	tcase_add_loop_test(mouse, the_mouse_is_the_terminals_own_again_at_every_end, 0, 3);
+	tcase_add_test(mouse, a_stopped_session_gives_the_mouse_back_and_takes_it_again);
+}
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("screen view");
+	TCase *zooms = suite_case(suite, "zooms"), *measures = suite_case(suite, "measures");
+	TCase *mouse = suite_case(suite, "mouse"), *bytes = suite_case(suite, "bytes");
+
+	tcase_set_timeout(bytes, 20);
+	tcase_set_timeout(zooms, 20);
+	tcase_add_test(zooms, one_column_a_cell_shows_the_letters_of_the_file);
+	tcase_add_test(zooms, the_overview_shows_all_of_a_large_plan_and_goes_back);
+	tcase_add_test(zooms, in_one_column_a_peg_hides_a_letter_and_other_marks_only_open_ground);
+	tcase_add_test(zooms, a_block_with_the_peg_in_it_shows_the_peg);
+	tcase_add_loop_test(zooms, every_zoom_and_panel_keeps_the_cursor_on_the_plan_at_every_size, 0,
+		(int)(sizeof sizes / sizeof *sizes));
+	tcase_add_loop_test(zooms, shift_and_an_arrow_scrolls_and_a_comma_centres, 0, 3);
+	tcase_add_test(zooms, a_hidden_panel_leaves_its_room_to_the_plan_and_answers_are_still_seen);
+	tcase_add_test(zooms, a_narrow_panel_cuts_no_words);
+	tcase_add_test(zooms, no_line_ends_between_a_figure_and_its_unit);
+	tcase_add_test(zooms, labels_never_run_into_each_other);
+	tcase_add_test(measures, the_rulers_have_a_region_between_brackets);
+	tcase_add_test(measures, a_narrow_region_has_its_measure_beside_it);
+	add_mouse(mouse);
+	tcase_add_test(bytes, what_is_seen_costs_few_bytes_a_key);
+	return suite;
+}

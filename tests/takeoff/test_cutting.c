@@ -1,0 +1,313 @@
+/* The cut list of whole plots, held against the pieces laid in their walls. */
+
+#include "takeoff/walls/cutting.h"
+
+#include "support/beds.h"
+#include "support/plots.h"
+#include "support/runner.h"
+
+#include <stdlib.h>
+
+#define INCH NM_PER_INCH
+
+enum { PIECES_MOST = 60000 };
+
+static struct beds beds;
+
+static void teardown(void)
+{
+	beds_fini(&beds);
+}
+
+struct pieces {
+	nm list[PIECES_MOST];
+	int count;
+};
+
+static struct pieces laid, listed;
+
+static void add(struct pieces *pieces, nm piece)
+{
+	ck_assert_int_lt(pieces->count, PIECES_MOST);
+	pieces->list[pieces->count++] = piece;
+}
+
+static int compare(const void *a, const void *b)
+{
+	nm one = *(const nm *)a, other = *(const nm *)b;
+
+	return (one > other) - (one < other);
+}
+
+/* What is laid in one course: whole blocks counted, cut pieces collected. */
+static void add_course(const struct wall_course *course, nm block, int64_t *whole, nm *length)
+{
+	for (int i = 0; i < course->run_count; i++) {
+		for (int n = 0; n < course->runs[i].piece_count; n++) {
+			nm piece = course->runs[i].pieces[n];
+
+			*length += piece;
+			if (piece == block)
+				++*whole;
+			else
+				add(&laid, piece);
+		}
+	}
+}
+
+static void collect_laid(const struct cutting *cutting, int64_t *whole, nm *length)
+{
+	*whole = 0;
+	*length = 0;
+	laid.count = 0;
+	for (int i = 0; i < beds.takeoff.wall_count; i++) {
+		const struct wall *wall = &beds.takeoff.walls[i];
+
+		if (cutting->use == USE_CAP && wall->has_cap &&
+			size_equal(&wall->cap_block, &cutting->block))
+			add_course(&wall->cap, cutting->block.along, whole, length);
+		if (cutting->use == USE_WALL && size_equal(&wall->block, &cutting->block))
+			for (int c = 1; c <= wall->courses; c++)
+				add_course(c % 2 ? &wall->odd : &wall->even,
+					cutting->block.along, whole, length);
+	}
+}
+
+static int64_t collect_listed(const struct cutting *cutting)
+{
+	int64_t blocks = 0;
+
+	listed.count = 0;
+	for (int i = 0; i < cutting->cut_count; i++) {
+		const struct cut *cut = &cutting->cuts[i];
+		nm used = (cut->piece_count - 1) * cutting->kerf;
+
+		for (int n = 0; n < cut->piece_count; n++)
+			used += cut->pieces[n] - cutting->fit;
+		ck_assert_int_le(used, cutting->block.along);
+		for (int64_t b = 0; b < cut->blocks; b++)
+			for (int n = 0; n < cut->piece_count; n++)
+				add(&listed, cut->pieces[n]);
+		blocks += cut->blocks;
+	}
+	return blocks;
+}
+
+/* Beds of three kinds, two with the same block, in one plot. */
+static void lay_three_kinds(struct random *random)
+{
+	struct size block = beds_random_block(random), other = beds_random_block(random);
+	struct size cap = { block.along, block.across, 2 * INCH };
+
+	beds_formal(&beds.plot, random, 3 + random_below(random, 3));
+	plot_set(&beds.plot, 'b', BED_COURSES, "3");
+	for (size_t i = 0; i < 2; i++) {
+		struct entry *entry = details_add_entry(&beds.plot.details, CLASS_BED,
+			(char)('c' + (int)i), memory_string("bed"));
+
+		block_set(&entry->block, BED_COURSES, (struct value){ .set = true, .as.number = 2 });
+	}
+	for (int i = 0; i < beds.plot.ground.columns * beds.plot.ground.rows; i++) {
+		int part = 3 * (i % beds.plot.ground.columns) / beds.plot.ground.columns;
+
+		if (beds.plot.ground.cells[i] == 'b')
+			beds.plot.ground.cells[i] = (char)('b' + part);
+	}
+	beds_set_cell(&beds.plot, 2 * NM_PER_FOOT);
+	beds_set_block(&beds.plot, block.along, block.across, block.up);
+	block_set(&beds.plot.details.legend[1].block, BED_BLOCK,
+		(struct value){ .set = true, .as.size = other });
+	block_set(&beds.plot.details.legend[2].block, BED_CAP,
+		(struct value){ .set = true, .as.size = cap });
+	beds_lay(&beds);
+}
+
+/* Piece for piece. */
+static void check_alike(struct pieces *a, struct pieces *b)
+{
+	ck_assert_int_eq(a->count, b->count);
+	qsort(a->list, (size_t)a->count, sizeof(nm), compare);
+	qsort(b->list, (size_t)b->count, sizeof(nm), compare);
+	for (int i = 0; i < a->count; i++)
+		ck_assert_int_eq(a->list[i], b->list[i]);
+}
+
+static void check_cutting(const struct cutting *cutting)
+{
+	int64_t whole, blocks = collect_listed(cutting);
+	nm length, block = cutting->block.along;
+
+	collect_laid(cutting, &whole, &length);
+	check_alike(&laid, &listed);
+	ck_assert_int_eq(cutting->whole, whole);
+	ck_assert_int_eq(cutting->cut_blocks, blocks);
+	ck_assert_int_eq(cutting->bought, whole + blocks);
+	/* The floor: all runs, cut pieces as short as they may be, in whole blocks. */
+	length -= laid.count * cutting->fit;
+	ck_assert(cutting->floor * block >= length && (cutting->floor - 1) * block < length);
+	ck_assert_int_ge(cutting->bought, cutting->floor);
+}
+
+START_TEST(the_cut_list_has_the_pieces_that_are_laid_and_no_other)
+{
+	struct random random = { 91 };
+	int cuttings = 0;
+
+	for (int n = 0; n < 100; n++) {
+		lay_three_kinds(&random);
+		for (int i = 0; i < beds.takeoff.cutting_count; i++, cuttings++)
+			check_cutting(&beds.takeoff.cuttings[i]);
+		beds_fini(&beds);
+	}
+	ck_assert_int_gt(cuttings, 200);
+}
+END_TEST
+
+START_TEST(over_formal_plans_two_in_a_hundred_blocks_at_most_are_lost_to_cutting)
+{
+	/* By size of block, inches or millimetres, and of cell; common sizes, no published source. */
+	static const struct {
+		nm along, across, cell;
+	} kinds[] = {
+		{ 16 * INCH, 8 * INCH, 12 * INCH }, { 16 * INCH, 8 * INCH, 6 * INCH },
+		{ 12 * INCH, 4 * INCH, 12 * INCH }, { 12 * INCH, 8 * INCH, 12 * INCH },
+		{ 16 * INCH, 6 * INCH, 12 * INCH }, { 18 * INCH, 6 * INCH, 12 * INCH },
+		{ 400 * NM_PER_MM, 200 * NM_PER_MM, 250 * NM_PER_MM },
+		{ 300 * NM_PER_MM, 200 * NM_PER_MM, 300 * NM_PER_MM },
+		{ 600 * NM_PER_MM, 150 * NM_PER_MM, 300 * NM_PER_MM },
+	};
+	struct random random = { 92 };
+
+	for (size_t k = 0; k < sizeof kinds / sizeof kinds[0]; k++) {
+		int64_t bought = 0, floor = 0;
+
+		for (int n = 0; n < 60; n++) {
+			beds_formal(&beds.plot, &random,
+				(int)(2 * kinds[k].across / kinds[k].cell) +
+				random_between(&random, 1, 3));
+			beds_set_cell(&beds.plot, kinds[k].cell);
+			beds_set_block(&beds.plot, kinds[k].along, kinds[k].across, 6 * INCH);
+			beds_set_courses(&beds.plot, random_between(&random, 2, 4));
+			beds_lay(&beds);
+			ck_assert_int_eq(beds.takeoff.cutting_count, 1);
+			bought += beds.takeoff.cuttings[0].bought;
+			floor += beds.takeoff.cuttings[0].floor;
+			beds_fini(&beds);
+		}
+		ck_assert_msg(100 * bought <= 102 * floor, "kind %zu: %lld bought, floor %lld", k,
+			(long long)bought, (long long)floor);
+	}
+}
+END_TEST
+
+/* ---- Single plots ------------------------------------------------------------------------------ */
+
+/* Three beds of a foot's cells, each its own letter. */
+static void three_beds(void)
+{
+	plot_from_rows(&beds.plot, (const char *const[]){ "aaaaa.bbbbb.ccccc", "aaaaa.bbbbb.ccccc",
+		"aaaaa.bbbbb.ccccc", "aaaaa.bbbbb.ccccc", NULL });
+}
+
+START_TEST(walls_come_before_caps_and_sizes_in_the_order_of_beds)
+{
+	three_beds();
+	plot_set(&beds.plot, 'a', BED_BLOCK, "12 in x 6 in x 4 in");
+	plot_set(&beds.plot, 'c', BED_BLOCK, "12 in x 6 in x 4 in");
+	plot_set(&beds.plot, 'a', BED_CAP, "16 in x 8 in x 6 in");
+	beds_lay(&beds);
+	ck_assert_int_eq(beds.takeoff.cutting_count, 3);
+	ck_assert_int_eq(beds.takeoff.cuttings[0].use, USE_WALL);
+	ck_assert_int_eq(beds.takeoff.cuttings[0].block.along, 12 * INCH);
+	ck_assert_int_eq(beds.takeoff.cuttings[1].use, USE_WALL);
+	ck_assert_int_eq(beds.takeoff.cuttings[1].block.along, 16 * INCH);
+	ck_assert_int_eq(beds.takeoff.cuttings[2].use, USE_CAP);
+	ck_assert_int_eq(beds.takeoff.cuttings[2].block.along, 16 * INCH);
+	ck_assert_int_eq(beds.takeoff.cuttings[2].whole, beds.takeoff.walls[0].cap.whole);
+}
+END_TEST
+
+START_TEST(breakage_is_its_share_of_what_is_bought_rounded_up)
+{
+	three_beds();
+	plot_set(&beds.plot, 'b', BED_BUILD, "level");
+	plot_set(&beds.plot, 'c', BED_BUILD, "level");
+	plot_set(&beds.plot, 0, ALLOW_BREAKAGE, "5 %");
+	beds_lay(&beds);
+	/* Three courses of (18 ft - 32 in) over 16 in are 34.5 blocks, and 5 % of 35 are 1.75. */
+	ck_assert_int_eq(beds.takeoff.cuttings[0].bought, 35);
+	ck_assert_int_eq(beds.takeoff.cuttings[0].breakage, 2);
+	beds_fini(&beds);
+	three_beds();
+	plot_set(&beds.plot, 0, ALLOW_BREAKAGE, "0 %");
+	beds_lay(&beds);
+	ck_assert_int_eq(beds.takeoff.cuttings[0].breakage, 0);
+}
+END_TEST
+
+START_TEST(offcuts_of_one_bed_serve_another)
+{
+	/* A course of 11.5 blocks leaves half a block over; two such beds share one. */
+	int64_t one;
+
+	plot_from_rows(&beds.plot, (const char *const[]){ "aaaaa", "aaaaa", "aaaaa", "aaaaa", NULL });
+	plot_set(&beds.plot, 'a', BED_COURSES, "1");
+	beds_lay(&beds);
+	one = beds.takeoff.cuttings[0].bought;
+	ck_assert_int_eq(beds.takeoff.cuttings[0].cut_blocks % 2, 1);
+	beds_fini(&beds);
+	three_beds();
+	beds_set_courses(&beds.plot, 1);
+	beds_lay(&beds);
+	ck_assert_int_lt(beds.takeoff.cuttings[0].bought, 3 * one);
+}
+END_TEST
+
+START_TEST(blocks_of_beds_that_differ_in_density_weigh_as_they_are_laid)
+{
+	/* Two beds alike, one of blocks twice as heavy: all of them weigh one and a half times as much. */
+	double light;
+
+	three_beds();
+	plot_set(&beds.plot, 'c', BED_BUILD, "level");
+	plot_set(&beds.plot, 'a', BED_DENSITY, "1000 kg/m3");
+	plot_set(&beds.plot, 'b', BED_DENSITY, "1000 kg/m3");
+	beds_lay(&beds);
+	light = beds.takeoff.cuttings[0].weight;
+	ck_assert_double_eq_tol(light, (double)beds.takeoff.cuttings[0].bought * 0.4064 * 0.2032 *
+		0.1524 * 1000, 1e-6);
+	beds_fini(&beds);
+	three_beds();
+	plot_set(&beds.plot, 'c', BED_BUILD, "level");
+	plot_set(&beds.plot, 'a', BED_DENSITY, "1000 kg/m3");
+	plot_set(&beds.plot, 'b', BED_DENSITY, "2000 kg/m3");
+	beds_lay(&beds);
+	ck_assert_double_eq_tol(beds.takeoff.cuttings[0].weight, 1.5 * light, 1e-6);
+}
+END_TEST
+
+START_TEST(without_walls_nothing_is_cut)
+{
+	plot_from_rows(&beds.plot, (const char *const[]){ "pp", NULL });
+	beds_lay(&beds);
+	ck_assert_int_eq(beds.takeoff.cutting_count, 0);
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("cutting");
+	TCase *single = suite_case(suite, "single plots");
+	TCase *random = suite_case(suite, "plots at random");
+
+	tcase_add_checked_fixture(single, NULL, teardown);
+	tcase_add_test(single, walls_come_before_caps_and_sizes_in_the_order_of_beds);
+	tcase_add_test(single, breakage_is_its_share_of_what_is_bought_rounded_up);
+	tcase_add_test(single, offcuts_of_one_bed_serve_another);
+	tcase_add_test(single, blocks_of_beds_that_differ_in_density_weigh_as_they_are_laid);
+	tcase_add_test(single, without_walls_nothing_is_cut);
+	tcase_add_test(random, the_cut_list_has_the_pieces_that_are_laid_and_no_other);
+	tcase_add_test(random,
+		over_formal_plans_two_in_a_hundred_blocks_at_most_are_lost_to_cutting);
+	return suite;
+}

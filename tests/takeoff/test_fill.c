@@ -1,0 +1,428 @@
+#include "support/runner.h"
+#include "support/garden.h"
+#include "takeoff/ground/fill.h"
+
+#include <stdio.h>
+#include <string.h>
+
+static const double EXACT = 1e-9;
+
+static struct garden garden;
+
+/* A bed of so many feet that fills the plan. */
+static void bed_of_feet(int columns, int rows)
+{
+	garden_rectangle(&garden, 'b', columns, rows);
+}
+
+static void level_bed(int columns, int rows)
+{
+	bed_of_feet(columns, rows);
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+}
+
+static void set(enum attribute attribute, const char *value)
+{
+	plot_set(&garden.plot, 'b', attribute, value);
+}
+
+static void set_inches(enum attribute attribute, int inches)
+{
+	char value[16];
+
+	snprintf(value, sizeof value, "%d in", inches);
+	set(attribute, value);
+}
+
+static const struct fill *only_fill(void)
+{
+	garden_count(&garden);
+	ck_assert_int_eq(garden.takeoff.fill_count, 1);
+	return &garden.takeoff.fills[0];
+}
+
+static const struct block *bed(void)
+{
+	return &plot_entry(&garden.plot, 'b')->block;
+}
+
+static void teardown(void)
+{
+	garden_fini(&garden);
+}
+
+/* ---- Published values ---------------------------------------------------------------------------- */
+
+/* By arithmetic: a wall of 8 in blocks leaves 6 2/3 x 2 2/3 ft inside 8 x 4 ft. */
+START_TEST(a_bed_of_4_by_8_ft_in_8_in_block_has_17_78_sq_ft_inside_and_takes_17_78_cu_ft_a_foot)
+{
+	bed_of_feet(8, 4);
+	set(BED_INSIDE, "filled");
+	set(BED_FREEBOARD, "4 in");
+	set(BED_MULCH, "2 in");
+	const struct fill *fill = only_fill();
+
+	ck_assert_int_eq(fill->soil_depth, 12 * NM_PER_INCH);
+	ck_assert_double_eq_tol(garden.takeoff.walls[0].inner_area / SQUARE_FOOT, 17.78, 0.005);
+	ck_assert_double_eq_tol(fill->soil / CUBIC_FOOT, 17.78, 0.005);
+	ck_assert_double_eq_tol(fill->mulch / CUBIC_FOOT, 17.78 / 6, 0.005);
+}
+END_TEST
+
+/* By arithmetic: 32 sq ft times the depth. */
+static const struct { int inches; double cubic_feet; } inside_4_by_8[] = {
+	{ 6, 16 }, { 12, 32 }, { 24, 64 },
+};
+
+START_TEST(ground_of_4_by_8_ft_refilled_6_12_and_24_in_deep_takes_16_32_and_64_cu_ft)
+{
+	level_bed(8, 4);
+	set(BED_REPLACE, "yes");
+	set_inches(BED_PREPARE, inside_4_by_8[_i].inches);
+
+	ck_assert_double_eq_tol(only_fill()->soil / CUBIC_FOOT, inside_4_by_8[_i].cubic_feet, EXACT);
+}
+END_TEST
+
+/* Typical supplier data: 60 % topsoil, 30 % compost, 10 % soilless mix; 15 cu ft in 3 x 6 ft, 10 in. */
+START_TEST(a_3_by_6_ft_bed_filled_10_in_with_60_30_10_takes_9_and_4_5_and_1_5_cu_ft)
+{
+	static const struct { const char *name; double volume; } parts[] = {
+		{ "topsoil", 9 }, { "compost", 4.5 }, { "soilless", 1.5 },
+	};
+
+	level_bed(3, 6);
+	set(BED_REPLACE, "yes");
+	set(BED_PREPARE, "10 in");
+	set(BED_MIX, "topsoil 60, compost 30, soilless 10");
+	plot_set(&garden.plot, 0, ALLOW_SETTLEMENT, "0 %");
+	const struct fill *fill = only_fill();
+
+	ck_assert_int_eq(fill->part_count, 3);
+	for (int i = 0; i < 3; i++) {
+		ck_assert_str_eq(fill->parts[i].name, parts[i].name);
+		ck_assert_double_eq_tol(fill->parts[i].volume / CUBIC_FOOT, parts[i].volume, EXACT);
+	}
+}
+END_TEST
+
+/* Coverage tables of extension services: 1 cu yd covers 324/d sq ft at d inches. */
+static const double covered[] = { 324, 162, 108, 81, 64.8, 54 };
+
+START_TEST(a_cubic_yard_of_mulch_covers_324_sq_ft_over_its_inches)
+{
+	level_bed(18, 18);
+	set_inches(BED_MULCH, _i + 1);
+
+	ck_assert_double_eq_tol(324 / (only_fill()->mulch / CUBIC_YARD), covered[_i], EXACT);
+}
+END_TEST
+
+/* University of Maine Cooperative Extension, "Mulch, Soil, and Compost: Amounts Needed": cubic yards
+ * by square feet and inches, rounded there to halves. */
+static const int maine_inches[] = { 2, 3, 4, 6, 8, 12 };
+static const struct { int columns, rows; double yards[6]; } maine[] = {
+	{ 26, 25, { 4, 6, 8, 12, 16, 24 } },
+	{ 34, 25, { 5, 8, 10.5, 15.5, 21, 31 } },
+	{ 38, 25, { 6, 9, 12, 17.5, 23, 35 } },
+	{ 40, 25, { 6, 9, 12, 18.5, 25, 37 } },
+};
+
+START_TEST(mulch_agrees_with_the_extension_table_within_half_a_yard)
+{
+	for (int i = 0; i < 6; i++) {
+		level_bed(maine[_i].columns, maine[_i].rows);
+		set_inches(BED_MULCH, maine_inches[i]);
+		ck_assert_double_eq_tol(only_fill()->mulch / CUBIC_YARD, maine[_i].yards[i], 0.5);
+		if (i < 5)
+			garden_fini(&garden);
+	}
+}
+END_TEST
+
+/* An extension column of 2002: 20 x 30 ft at 3 in is 150 cu ft, 5.56 cu yd. */
+START_TEST(twenty_by_thirty_feet_at_3_in_is_150_cu_ft)
+{
+	level_bed(30, 20);
+	set(BED_MULCH, "3 in");
+	const struct fill *fill = only_fill();
+
+	ck_assert_double_eq_tol(fill->mulch / CUBIC_FOOT, 150, 1e-6);
+	ck_assert_double_eq_tol(fill->mulch / CUBIC_YARD, 5.56, 0.005);
+}
+END_TEST
+
+/* Cornell Composting: 350 x 200 ft at 2 in is 434 cu yd by a factor rounded to 0.0031. The exact
+ * 1/324 is 0.44 % less. */
+START_TEST(a_field_of_350_by_200_ft_at_2_in_is_434_cu_yd_but_for_the_rounded_factor)
+{
+	level_bed(350, 200);
+	set(BED_AMEND, "2 in");
+	double yards = only_fill()->soil / CUBIC_YARD;
+
+	ck_assert_double_eq_tol(yards * 0.0031 * 324, 434, 0.01);
+}
+END_TEST
+
+/* ---- Depths -------------------------------------------------------------------------------------- */
+
+START_TEST(the_wall_is_as_high_as_its_courses)
+{
+	bed_of_feet(8, 4);
+	set(BED_COURSES, "5");
+	set(BED_BLOCK, "16 in x 8 in x 4 in");
+	set(BED_CAP, "16 in x 8 in x 2 in");
+	ck_assert_int_eq(fill_wall_height(bed()), 20 * NM_PER_INCH);
+}
+END_TEST
+
+/* 18 in of wall less 1 1/2 in freeboard, 2 in mulch and, where undug, 1 1/2 in embed. */
+static const struct { const char *inside; int half_inches; } insides[] = {
+	{ "undug", 26 }, { "filled", 29 }, { "base", 29 },
+};
+
+START_TEST(soil_starts_at_the_ground_where_undug_and_at_the_base_where_filled)
+{
+	bed_of_feet(8, 4);
+	set(BED_INSIDE, insides[_i].inside);
+	ck_assert_int_eq(only_fill()->soil_depth, insides[_i].half_inches * NM_PER_INCH / 2);
+}
+END_TEST
+
+START_TEST(embed_is_the_beds_own_where_set)
+{
+	garden_rows(&garden, (const char *[]){ "bbbbp", "bbbbp", "bbbbp", "bbbbp", NULL });
+	set(BED_EMBED, "0 in");
+	garden_count(&garden);
+	ck_assert_int_eq(fill_embed(&garden.takeoff, bed()), 0);
+}
+END_TEST
+
+START_TEST(embed_follows_the_deepest_path_that_has_a_cell)
+{
+	garden_rows(&garden, (const char *[]){ "bbbbp", "bbbbq", "bbbbr", "bbbbr", NULL });
+	plot_set(&garden.plot, 'p', PATH_SURFACE, "1 in");
+	plot_set(&garden.plot, 'q', PATH_SURFACE, "3 in");
+	plot_set(&garden.plot, 'r', PATH_SURFACE, "2 in");
+	garden_count(&garden);
+	ck_assert_int_eq(fill_embed(&garden.takeoff, bed()), 3 * NM_PER_INCH);
+	garden.plot.ground.cells[5 + 4] = 'p';
+	garden_count(&garden);
+	ck_assert_int_eq(fill_embed(&garden.takeoff, bed()), 2 * NM_PER_INCH);
+}
+END_TEST
+
+START_TEST(embed_follows_a_path_without_surface)
+{
+	garden_rows(&garden, (const char *[]){ "bbbbp", "bbbbp", "bbbbp", "bbbbp", NULL });
+	plot_set(&garden.plot, 'p', PATH_SURFACE, "0 in");
+	garden_count(&garden);
+	ck_assert_int_eq(fill_embed(&garden.takeoff, bed()), 0);
+}
+END_TEST
+
+/* Common practice, no published source. */
+START_TEST(embed_is_an_inch_and_a_half_without_paths)
+{
+	bed_of_feet(8, 4);
+	garden_count(&garden);
+	ck_assert_int_eq(fill_embed(&garden.takeoff, bed()), 3 * NM_PER_INCH / 2);
+}
+END_TEST
+
+/* ---- Parts --------------------------------------------------------------------------------------- */
+
+START_TEST(settlement_is_ordered_on_top_and_shared_by_the_parts)
+{
+	bed_of_feet(8, 4);
+	set(BED_MIX, "topsoil 5, compost 4, sharp-sand 1");
+	const struct fill *fill = only_fill();
+
+	ck_assert_double_eq_tol(fill->order, fill->soil * 1.15, EXACT);
+	ck_assert_int_eq(fill->part_count, 3);
+	ck_assert_double_eq_tol(fill->parts[0].volume, fill->order * 0.5, EXACT);
+	ck_assert_double_eq_tol(fill->parts[1].volume, fill->order * 0.4, EXACT);
+	ck_assert_double_eq_tol(fill->parts[2].volume, fill->order * 0.1, EXACT);
+}
+END_TEST
+
+START_TEST(an_amendment_leaves_topsoil_out_and_does_not_settle)
+{
+	level_bed(6, 3);
+	set(BED_MIX, "compost 3, topsoil 5, grit 1");
+	set(BED_AMEND, "4 in");
+	const struct fill *fill = only_fill();
+
+	ck_assert_int_eq(fill->soil_depth, 4 * NM_PER_INCH);
+	ck_assert_double_eq_tol(fill->soil / CUBIC_FOOT, 6, EXACT);
+	ck_assert_double_eq_tol(fill->order, fill->soil, EXACT);
+	ck_assert_int_eq(fill->part_count, 2);
+	ck_assert_str_eq(fill->parts[0].name, "compost");
+	ck_assert_double_eq_tol(fill->parts[0].volume / CUBIC_FOOT, 4.5, EXACT);
+	ck_assert_str_eq(fill->parts[1].name, "grit");
+	ck_assert_double_eq_tol(fill->parts[1].volume / CUBIC_FOOT, 1.5, EXACT);
+}
+END_TEST
+
+START_TEST(replaced_soil_is_the_whole_mix_and_settles)
+{
+	level_bed(6, 3);
+	set(BED_REPLACE, "yes");
+	set(BED_AMEND, "4 in");
+	const struct fill *fill = only_fill();
+
+	ck_assert_int_eq(fill->soil_depth, 8 * NM_PER_INCH);
+	ck_assert_double_eq_tol(fill->soil / CUBIC_FOOT, 12, EXACT);
+	ck_assert_double_eq_tol(fill->order / CUBIC_FOOT, 13.8, EXACT);
+	ck_assert_int_eq(fill->part_count, 2);
+	ck_assert_str_eq(fill->parts[0].name, "topsoil");
+}
+END_TEST
+
+/* ---- Snags --------------------------------------------------------------------------------------- */
+
+START_TEST(a_wall_too_low_for_soil_has_no_fill_and_says_so)
+{
+	bed_of_feet(8, 4);
+	set(BED_COURSES, "1");
+	set(BED_FREEBOARD, "2 1/2 in"); /* with 2 in of mulch and 1 1/2 in of embed: all 6 in */
+	garden_count(&garden);
+	ck_assert_int_eq(garden.takeoff.fill_count, 0);
+	ck_assert(garden.takeoff.complete);
+	const struct snag *snag = garden_snag(&garden, SNAG_FILL_NONE, 0);
+
+	ck_assert_ptr_nonnull(snag);
+	ck_assert_str_eq(snag->text, "No soil fits: the wall is 6 in high, freeboard takes 2 1/2 in, "
+		"mulch 2 in and the ground inside 1 1/2 in.");
+	set(BED_FREEBOARD, "2 31/64 in");
+	ck_assert_int_eq(only_fill()->soil_depth, NM_PER_64TH);
+	ck_assert_ptr_null(garden_snag(&garden, SNAG_FILL_NONE, 0));
+}
+END_TEST
+
+static const struct { enum attribute attribute; const char *value, *replace; } nothing_to_dig[] = {
+	{ BED_MIX, "topsoil 1", "no" }, { BED_AMEND, "0 in", "no" }, { BED_PREPARE, "0 in", "yes" },
+};
+
+START_TEST(a_level_bed_with_nothing_to_dig_in_still_gets_its_mulch)
+{
+	level_bed(6, 2);
+	set(nothing_to_dig[_i].attribute, nothing_to_dig[_i].value);
+	set(BED_REPLACE, nothing_to_dig[_i].replace);
+	const struct fill *fill = only_fill();
+
+	ck_assert_double_eq(fill->soil, 0);
+	ck_assert_double_eq(fill->order, 0);
+	ck_assert_double_eq_tol(fill->mulch / CUBIC_FOOT, 2, EXACT);
+	ck_assert_ptr_nonnull(garden_snag(&garden, SNAG_FILL_NONE, 0));
+	ck_assert_ptr_null(garden_item(&garden, "soil.topsoil"));
+	ck_assert_ptr_null(garden_item(&garden, "soil.compost"));
+}
+END_TEST
+
+START_TEST(a_bed_whose_wall_is_not_laid_out_has_no_fill)
+{
+	garden_rows(&garden, (const char *[]){ "bbbbbbbb", NULL });
+	garden_count(&garden);
+	ck_assert_int_eq(garden.takeoff.not_laid_count, 1);
+	ck_assert_int_eq(garden.takeoff.fill_count, 0);
+	ck_assert_ptr_null(garden_snag(&garden, SNAG_FILL_NONE, 0));
+}
+END_TEST
+
+/* A tenth of the height below ground: segmental wall association, technical note 15-5. */
+static const struct { const char *embed; bool is_snag; } embeds[] = {
+	{ "2 in", false }, { "1 63/64 in", true }, { "0 in", true }, { "3 in", false },
+};
+
+START_TEST(less_than_a_tenth_of_the_wall_below_ground_is_a_snag)
+{
+	bed_of_feet(8, 4);
+	set(BED_BLOCK, "16 in x 8 in x 5 in");
+	set(BED_COURSES, "4");
+	set(BED_EMBED, embeds[_i].embed);
+	garden_count(&garden);
+	ck_assert_int_eq(garden_snag(&garden, SNAG_WALL_EMBED, 0) != NULL, embeds[_i].is_snag);
+}
+END_TEST
+
+/* Over 24 in: common practice, no published source. Over 4 ft from the footing's bottom: IRC R105.2. */
+static const struct { const char *courses, *base, *cap; bool care, permit; } heights[] = {
+	{ "4", "4 in", "none", false, false },
+	{ "4", "24 in", "none", false, false },
+	{ "4", "24 1/64 in", "none", false, true },
+	{ "4", "22 in", "16 in x 8 in x 2 in", false, false },
+	{ "4", "23 in", "16 in x 8 in x 2 in", false, true },
+	{ "5", "4 in", "none", true, false },
+	{ "7", "6 in", "none", true, false },
+	{ "8", "1/64 in", "none", true, true },
+};
+
+START_TEST(a_high_wall_says_whether_it_asks_for_a_word_or_a_permit)
+{
+	bed_of_feet(8, 4);
+	set(BED_COURSES, heights[_i].courses);
+	set(BED_BASE, heights[_i].base);
+	set(BED_CAP, heights[_i].cap);
+	garden_count(&garden);
+	const struct snag *snag = garden_snag(&garden, SNAG_WALL_HIGH, 0);
+
+	ck_assert_int_eq(snag != NULL, heights[_i].care || heights[_i].permit);
+	if (!snag)
+		return;
+	ck_assert_int_eq(strstr(snag->text, "engineer") != NULL, heights[_i].care);
+	ck_assert_int_eq(strstr(snag->text, "permit (IRC R105.2") != NULL, heights[_i].permit);
+}
+END_TEST
+
+#define ROWS(table) (int)(sizeof(table) / sizeof *(table))
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("fill");
+	TCase *published = suite_case(suite, "published values");
+	TCase *depths = suite_case(suite, "depths");
+	TCase *parts = suite_case(suite, "parts");
+	TCase *snags = suite_case(suite, "snags");
+
+	tcase_add_checked_fixture(published, NULL, teardown);
+	tcase_add_test(published,
+		a_bed_of_4_by_8_ft_in_8_in_block_has_17_78_sq_ft_inside_and_takes_17_78_cu_ft_a_foot);
+	tcase_add_loop_test(published,
+		ground_of_4_by_8_ft_refilled_6_12_and_24_in_deep_takes_16_32_and_64_cu_ft, 0,
+		ROWS(inside_4_by_8));
+	tcase_add_test(published,
+		a_3_by_6_ft_bed_filled_10_in_with_60_30_10_takes_9_and_4_5_and_1_5_cu_ft);
+	tcase_add_loop_test(published, a_cubic_yard_of_mulch_covers_324_sq_ft_over_its_inches, 0,
+		ROWS(covered));
+	tcase_add_loop_test(published, mulch_agrees_with_the_extension_table_within_half_a_yard, 0,
+		ROWS(maine));
+	tcase_add_test(published, twenty_by_thirty_feet_at_3_in_is_150_cu_ft);
+	tcase_add_test(published,
+		a_field_of_350_by_200_ft_at_2_in_is_434_cu_yd_but_for_the_rounded_factor);
+
+	tcase_add_checked_fixture(depths, NULL, teardown);
+	tcase_add_test(depths, the_wall_is_as_high_as_its_courses);
+	tcase_add_loop_test(depths,
+		soil_starts_at_the_ground_where_undug_and_at_the_base_where_filled, 0, ROWS(insides));
+	tcase_add_test(depths, embed_is_the_beds_own_where_set);
+	tcase_add_test(depths, embed_follows_the_deepest_path_that_has_a_cell);
+	tcase_add_test(depths, embed_follows_a_path_without_surface);
+	tcase_add_test(depths, embed_is_an_inch_and_a_half_without_paths);
+
+	tcase_add_checked_fixture(parts, NULL, teardown);
+	tcase_add_test(parts, settlement_is_ordered_on_top_and_shared_by_the_parts);
+	tcase_add_test(parts, an_amendment_leaves_topsoil_out_and_does_not_settle);
+	tcase_add_test(parts, replaced_soil_is_the_whole_mix_and_settles);
+
+	tcase_add_checked_fixture(snags, NULL, teardown);
+	tcase_add_test(snags, a_wall_too_low_for_soil_has_no_fill_and_says_so);
+	tcase_add_loop_test(snags, a_level_bed_with_nothing_to_dig_in_still_gets_its_mulch, 0,
+		ROWS(nothing_to_dig));
+	tcase_add_test(snags, a_bed_whose_wall_is_not_laid_out_has_no_fill);
+	tcase_add_loop_test(snags, less_than_a_tenth_of_the_wall_below_ground_is_a_snag, 0,
+		ROWS(embeds));
+	tcase_add_loop_test(snags, a_high_wall_says_whether_it_asks_for_a_word_or_a_permit, 0,
+		ROWS(heights));
+	return suite;
+}

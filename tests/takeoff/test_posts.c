@@ -1,0 +1,274 @@
+/* Posts of fences, and their holes. */
+
+#include "takeoff/fence/posts.h"
+
+#include "support/fencing.h"
+#include "support/garden.h"
+#include "support/runner.h"
+
+#include <math.h>
+
+#define INCH NM_PER_INCH
+#define FOOT NM_PER_FOOT
+
+static const double EXACT = 1e-9;
+
+static struct garden garden;
+
+static void teardown(void)
+{
+	garden_fini(&garden);
+}
+
+static void ground(int columns, int rows)
+{
+	fences_ground(&garden.plot, columns, rows);
+	garden.arena = ARENA_EMPTY;
+}
+
+static void set(enum attribute attribute, const char *value)
+{
+	fences_set(&garden.plot, attribute, value);
+}
+
+/* Posts on the grid points themselves. */
+static void run(const char *points)
+{
+	fences_run(&garden.plot, points);
+	set(FENCE_INSET, "0 in");
+}
+
+static const struct fencing *only_fence(void)
+{
+	garden_count(&garden);
+	ck_assert_int_eq(garden.takeoff.fencing_count, 1);
+	return &garden.takeoff.fencings[0];
+}
+
+static int64_t panels(const struct fencing *fencing)
+{
+	return fencing->panels_whole + fencing->panel_pieces;
+}
+
+/* ---- How many ------------------------------------------------------------------------------------ */
+
+/* A published rule of thumb for straight runs: n = ceil(L/s) bays, n + 1 posts. 100 ft at 8 ft by
+ * arithmetic: 13 bays, 14 posts. */
+START_TEST(a_straight_run_of_100_ft_at_8_ft_is_13_panels_and_14_posts)
+{
+	ground(100, 10);
+	run("0,5 100,5");
+	const struct fencing *fencing = only_fence();
+
+	ck_assert_int_eq(panels(fencing), 13);
+	ck_assert_int_eq(fencing->post_count, 14);
+	ck_assert_int_eq(fencing->of_kind[POST_END], 2);
+	ck_assert_int_eq(fencing->of_kind[POST_LINE], 12);
+}
+END_TEST
+
+/* The same rule's published example: 10 m at 1 m has 11 posts. */
+START_TEST(a_straight_run_of_10_m_at_1_m_has_11_posts)
+{
+	ground(10, 10);
+	plot_set(&garden.plot, 0, HEAD_CELL, "1 m");
+	run("0,5 10,5");
+	set(FENCE_SECTION, "1 m");
+	ck_assert_int_eq(only_fence()->post_count, 11);
+}
+END_TEST
+
+/* By arithmetic: sides of 3 and 4 1/2 sections, twice. */
+START_TEST(a_closed_fence_of_24_by_36_ft_at_8_ft_is_16_panels_and_16_posts)
+{
+	ground(24, 36);
+	run("0,0 24,0 24,36 0,36 0,0");
+	const struct fencing *fencing = only_fence();
+
+	ck_assert_int_eq(panels(fencing), 16);
+	ck_assert_int_eq(fencing->post_count, 16);
+	ck_assert_int_eq(fencing->of_kind[POST_CORNER], 4);
+	ck_assert_int_eq(fencing->length, 120 * FOOT);
+}
+END_TEST
+
+START_TEST(tees_crossings_and_gates_have_posts_of_their_kind)
+{
+	ground(40, 40);
+	run("0,20 40,20");
+	run("20,0 20,40");
+	run("30,0 30,20");
+	fences_gate(&garden.plot, "4,20 8,20");
+	const struct fencing *fencing = only_fence();
+
+	ck_assert_int_eq(fencing->of_kind[POST_END], 5);
+	ck_assert_int_eq(fencing->of_kind[POST_TEE], 2);
+	ck_assert_int_eq(fencing->of_kind[POST_GATE], 2);
+	ck_assert_int_eq(fencing->of_kind[POST_CORNER], 0);
+}
+END_TEST
+
+START_TEST(posts_stand_a_section_apart_from_the_first_end_and_are_told_in_reading_order)
+{
+	static const struct fence_post posts[] = {
+		{ { 22 * FOOT, 3 * FOOT }, POST_END }, { { 2 * FOOT, 5 * FOOT }, POST_END },
+		{ { 6 * FOOT, 5 * FOOT }, POST_LINE }, { { 14 * FOOT, 5 * FOOT }, POST_LINE },
+		{ { 22 * FOOT, 5 * FOOT }, POST_CORNER },
+	};
+
+	ground(40, 40);
+	run("22,3 22,5 2,5");
+	const struct fencing *fencing = only_fence();
+
+	ck_assert_int_eq(fencing->post_count, 5);
+	for (int i = 0; i < 5; i++) {
+		ck_assert_int_eq(fencing->posts[i].at.x, posts[i].at.x);
+		ck_assert_int_eq(fencing->posts[i].at.y, posts[i].at.y);
+		ck_assert_int_eq(fencing->posts[i].kind, posts[i].kind);
+	}
+}
+END_TEST
+
+START_TEST(a_shared_rest_has_its_post_in_the_middle_of_the_last_two)
+{
+	ground(40, 10);
+	plot_set(&garden.plot, 0, HEAD_CELL, "6 in");
+	run("1,5 34,5");
+	const struct fencing *fencing = only_fence();
+
+	ck_assert_int_eq(fencing->post_count, 4);
+	ck_assert_int_eq(fencing->posts[1].at.x, 6 * INCH + 8 * FOOT);
+	ck_assert_int_eq(fencing->posts[2].at.x, 6 * INCH + 8 * FOOT + 51 * INCH);
+	ck_assert_int_eq(fencing->posts[3].at.x, 17 * FOOT);
+}
+END_TEST
+
+/* ---- Holes --------------------------------------------------------------------------------------- */
+
+static const struct post_hole *hole(const char *across, const char *in_ground, const char *gravel)
+{
+	ground(20, 20);
+	run("0,5 20,5");
+	set(FENCE_HOLE, across);
+	set(FENCE_DEPTH, in_ground);
+	set(FENCE_GRAVEL, gravel);
+	return &only_fence()->hole;
+}
+
+/* By arithmetic: 5 x 5 x pi x 30 in3, less 3 1/2 x 3 1/2 x 30 in3. */
+START_TEST(a_hole_of_10_by_30_in_is_1_36_cu_ft_and_takes_1_15_of_concrete_round_a_post)
+{
+	const struct post_hole *dug = hole("10 in", "30 in", "0 in");
+
+	ck_assert_double_eq_tol(dug->spoil / CUBIC_FOOT, 1.36, 0.005);
+	ck_assert_double_eq_tol(dug->concrete / CUBIC_FOOT, 1.15, 0.005);
+	ck_assert_double_eq(dug->gravel, 0);
+}
+END_TEST
+
+/* A concrete supplier's table: a pier of 12 in, 3 ft deep, is 2.36 cu ft. */
+START_TEST(a_hole_of_12_in_by_3_ft_is_2_36_cu_ft)
+{
+	const struct post_hole *dug = hole("12 in", "30 in", "6 in");
+
+	ck_assert_int_eq(dug->depth, 36 * INCH);
+	ck_assert_double_eq_tol(dug->spoil / CUBIC_FOOT, 2.36, 0.005);
+	ck_assert_double_eq_tol(dug->gravel / CUBIC_FOOT, 2.36 / 6, 0.005);
+}
+END_TEST
+
+/* Bags of 40, 50, 60 and 80 lb: supplier's figures; of 90 lb: a concrete supplier's table. */
+static const struct { const char *bag; double yield; } bags[] = {
+	{ "0.3 cu ft", 0.3 }, { "0.375 cu ft", 0.375 }, { "0.45 cu ft", 0.45 },
+	{ "0.6 cu ft", 0.6 }, { "0.67 cu ft", 0.67 },
+};
+
+START_TEST(bags_of_a_hole_go_by_what_a_bag_yields)
+{
+	ground(20, 20);
+	run("0,5 20,5");
+	set(FENCE_HOLE, "10 in");
+	set(FENCE_DEPTH, "30 in");
+	plot_set(&garden.plot, 0, ALLOW_CONCRETE_BAG, bags[_i].bag);
+	ck_assert_double_eq_tol(only_fence()->hole.bags,
+		(acos(-1) * 25 - 3.5 * 3.5) * 30 / 1728 / bags[_i].yield, EXACT);
+}
+END_TEST
+
+START_TEST(a_hole_is_three_posts_across_unless_the_fence_says_otherwise)
+{
+	ground(20, 20);
+	run("0,5 20,5");
+	set(FENCE_POST, "5 1/2 in");
+	ck_assert_int_eq(only_fence()->hole.across, 33 * INCH / 2);
+}
+END_TEST
+
+static const struct { const char *height, *frost, *depth; int inches; } depths[] = {
+	{ "3 ft", "0 in", NULL, 24 }, { "6 ft", "0 in", NULL, 36 }, { "6 ft", "42 in", NULL, 42 },
+	{ "6 ft", "30 in", NULL, 36 }, { "3 ft", "0 in", "20 in", 20 },
+	{ "6 ft", "42 in", "30 in", 30 },
+};
+
+START_TEST(a_post_goes_down_half_the_height_two_feet_or_to_frost_unless_the_fence_says_otherwise)
+{
+	ground(20, 20);
+	run("0,5 20,5");
+	set(FENCE_HEIGHT, depths[_i].height);
+	plot_set(&garden.plot, 0, ALLOW_FROST, depths[_i].frost);
+	if (depths[_i].depth)
+		set(FENCE_DEPTH, depths[_i].depth);
+	const struct fencing *fencing = only_fence();
+
+	ck_assert_int_eq(fencing->hole.in_ground, depths[_i].inches * INCH);
+	ck_assert_int_eq(fencing->hole.depth, (depths[_i].inches + 6) * INCH);
+}
+END_TEST
+
+static const struct { const char *height, *stock; int needed, bought; } lengths[] = {
+	{ "3 ft", "1 ft", 62, 72 }, { "3 ft", "2 ft", 62, 72 }, { "34 in", "1 ft", 60, 60 },
+	{ "34 1/64 in", "1 ft", 60, 72 }, { "6 ft", "1 in", 110, 110 },
+};
+
+START_TEST(a_post_is_height_gap_and_ground_bought_up_to_a_stock_length)
+{
+	ground(20, 20);
+	run("0,5 20,5");
+	set(FENCE_HEIGHT, lengths[_i].height);
+	plot_set(&garden.plot, 0, ALLOW_POST_STOCK, lengths[_i].stock);
+	const struct fencing *fencing = only_fence();
+
+	ck_assert_int_eq(fencing->post_length / INCH, lengths[_i].needed);
+	ck_assert_int_eq(fencing->post_stock, lengths[_i].bought * INCH);
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("posts");
+	TCase *how_many = suite_case(suite, "how_many");
+	TCase *holes = suite_case(suite, "holes");
+
+	tcase_add_checked_fixture(how_many, NULL, teardown);
+	tcase_add_test(how_many, a_straight_run_of_100_ft_at_8_ft_is_13_panels_and_14_posts);
+	tcase_add_test(how_many, a_straight_run_of_10_m_at_1_m_has_11_posts);
+	tcase_add_test(how_many, a_closed_fence_of_24_by_36_ft_at_8_ft_is_16_panels_and_16_posts);
+	tcase_add_test(how_many, tees_crossings_and_gates_have_posts_of_their_kind);
+	tcase_add_test(how_many,
+		posts_stand_a_section_apart_from_the_first_end_and_are_told_in_reading_order);
+	tcase_add_test(how_many, a_shared_rest_has_its_post_in_the_middle_of_the_last_two);
+
+	tcase_add_checked_fixture(holes, NULL, teardown);
+	tcase_add_test(holes,
+		a_hole_of_10_by_30_in_is_1_36_cu_ft_and_takes_1_15_of_concrete_round_a_post);
+	tcase_add_test(holes, a_hole_of_12_in_by_3_ft_is_2_36_cu_ft);
+	tcase_add_loop_test(holes, bags_of_a_hole_go_by_what_a_bag_yields, 0,
+		sizeof bags / sizeof *bags);
+	tcase_add_test(holes, a_hole_is_three_posts_across_unless_the_fence_says_otherwise);
+	tcase_add_loop_test(holes,
+		a_post_goes_down_half_the_height_two_feet_or_to_frost_unless_the_fence_says_otherwise,
+		0, sizeof depths / sizeof *depths);
+	tcase_add_loop_test(holes, a_post_is_height_gap_and_ground_bought_up_to_a_stock_length, 0,
+		sizeof lengths / sizeof *lengths);
+	return suite;
+}

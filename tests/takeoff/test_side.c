@@ -1,0 +1,146 @@
+/* Where the runs of a side start and end, and the book of bonds. */
+
+#include "takeoff/walls/side.h"
+
+#include "support/random.h"
+#include "support/runner.h"
+
+#include <string.h>
+
+#define INCH NM_PER_INCH
+
+static struct arena arena;
+
+static void teardown(void)
+{
+	arena_clear(&arena);
+}
+
+/* A side of 10 ft in walls 8 in deep. At its first corner a run starts: convex through 0, convex butt w,
+ * reflex through -w, reflex butt 0; at its last it ends at L, L - w, L + w, L. */
+static const struct {
+	bool is_reflex, is_through;
+	nm start, end;
+	bool is_open;
+} corners[] = {
+	{ false, true, 0, 120, false },
+	{ false, false, 8, 112, true },
+	{ true, true, -8, 128, true },
+	{ true, false, 0, 120, true },
+};
+
+static void check_run(const struct side *side, int first, int last)
+{
+	struct bond_run run = side_run(side, 8 * INCH, false);
+
+	ck_assert_int_eq(run.from, corners[first].start * INCH);
+	ck_assert_int_eq(run.from + run.length, corners[last].end * INCH);
+	ck_assert_int_eq(run.first_open, corners[first].is_open);
+	ck_assert_int_eq(run.last_open, corners[last].is_open);
+}
+
+START_TEST(a_run_starts_and_ends_by_its_corners_and_who_goes_through)
+{
+	for (int i = 0; i < 4; i++) {
+		for (int j = 0; j < 4; j++) {
+			struct side side = { 120 * INCH, corners[i].is_reflex, corners[j].is_reflex,
+				corners[i].is_through, corners[j].is_through };
+
+			check_run(&side, i, j);
+		}
+	}
+}
+END_TEST
+
+START_TEST(in_course_2_every_corner_is_swapped)
+{
+	for (int i = 0; i < 16; i++) {
+		struct side side = { 120 * INCH, i & 1, i & 2, i & 4, i & 8 };
+		struct side other = { 120 * INCH, i & 1, i & 2, !(i & 4), !(i & 8) };
+		struct bond_run even = side_run(&side, 8 * INCH, true);
+		struct bond_run odd = side_run(&other, 8 * INCH, false);
+
+		ck_assert_int_eq(even.from, odd.from);
+		ck_assert_int_eq(even.length, odd.length);
+		ck_assert_int_eq(even.first_open, odd.first_open);
+		ck_assert_int_eq(even.last_open, odd.last_open);
+	}
+}
+END_TEST
+
+static bool courses_equal(const struct bond_course *a, const struct bond_course *b)
+{
+	return a->count == b->count && a->cut == b->cut &&
+		(a->count == 0 || memcmp(a->pieces, b->pieces, (size_t)a->count * sizeof(nm)) == 0);
+}
+
+START_TEST(the_book_holds_for_each_side_the_bond_it_has_by_itself)
+{
+	struct side_book *book = side_book_new(&arena);
+	struct random random = { 51 };
+
+	for (int i = 0; i < 4000; i++) {
+		int bits = random_below(&random, 16);
+		struct masonry masonry = { random_between(&random, 12, 14) * INCH,
+			random_between(&random, 6, 7) * INCH, 0, random_between(&random, 1, 3) };
+		struct side side = { 6 * INCH * random_between(&random, 10, 40), bits & 1, bits & 2,
+			bits & 4, bits & 8 };
+		struct bond_run odd = side_run(&side, masonry.depth, false);
+		struct bond_run even = side_run(&side, masonry.depth, true);
+		struct bond_rule rule = { masonry.length, 0, (masonry.courses + 1) / 2,
+			masonry.courses / 2 };
+		const struct bond *noted;
+		struct bond own;
+
+		masonry.shortest = rule.shortest = bond_shortest(masonry.length,
+			random_between(&random, 3, 4) * INCH);
+		noted = side_bond(book, &side, &masonry);
+		ck_assert(bond_lay(&own, &arena, &odd, masonry.courses > 1 ? &even : NULL, &rule));
+		ck_assert(courses_equal(&noted->odd, &own.odd));
+		ck_assert(courses_equal(&noted->even, &own.even));
+		ck_assert_int_eq(noted->holds, own.holds);
+	}
+}
+END_TEST
+
+START_TEST(sides_alike_are_bonded_once)
+{
+	struct side_book *book = side_book_new(&arena);
+	struct masonry masonry = { 16 * INCH, 8 * INCH, 4 * INCH, 3 };
+	struct side side = { 120 * INCH, false, false, true, false };
+	const struct bond *first = side_bond(book, &side, &masonry);
+
+	ck_assert_ptr_eq(side_bond(book, &side, &masonry), first);
+	side.last_reflex = true;
+	ck_assert_ptr_ne(side_bond(book, &side, &masonry), first);
+}
+END_TEST
+
+START_TEST(a_side_with_a_run_too_short_has_no_bond)
+{
+	struct side_book *book = side_book_new(&arena);
+	struct masonry masonry = { 16 * INCH, 8 * INCH, 4 * INCH, 2 };
+	struct side side = { 20 * INCH, false, false, true, true };
+
+	ck_assert_ptr_nonnull(side_bond(book, &side, &masonry));
+	side.length -= 1; /* course 2 butts at both ends: 4 in less a nanometre */
+	ck_assert_ptr_null(side_bond(book, &side, &masonry));
+	masonry.courses = 1;
+	ck_assert_ptr_nonnull(side_bond(book, &side, &masonry));
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("side");
+	TCase *runs = suite_case(suite, "runs");
+	TCase *book = suite_case(suite, "book");
+
+	tcase_add_test(runs, a_run_starts_and_ends_by_its_corners_and_who_goes_through);
+	tcase_add_test(runs, in_course_2_every_corner_is_swapped);
+	tcase_add_checked_fixture(book, NULL, teardown);
+	tcase_add_test(book, the_book_holds_for_each_side_the_bond_it_has_by_itself);
+	tcase_add_test(book, sides_alike_are_bonded_once);
+	tcase_add_test(book, a_side_with_a_run_too_short_has_no_bond);
+	return suite;
+}

@@ -1,0 +1,157 @@
+/* Snags: their words and sources, where they stand, their order. */
+
+#include "takeoff/common/snags.h"
+
+#include "support/plots.h"
+#include "support/runner.h"
+
+#include <string.h>
+
+static struct arena arena;
+static struct plot plot;
+static struct takeoff takeoff;
+static struct snag_list list;
+
+static void setup(void)
+{
+	list = (struct snag_list){ .arena = &arena };
+	takeoff = (struct takeoff){ 0 };
+	plot_init(&plot);
+}
+
+static void teardown(void)
+{
+	plot_fini(&plot);
+	arena_clear(&arena);
+}
+
+START_TEST(every_code_has_a_word_of_its_own_and_a_source)
+{
+	for (enum snag_code a = SNAG_WALL_JOG; a <= SNAG_MIRROR_BROKEN; a++) {
+		const struct snag_rule *rule = snag_rule(a);
+
+		ck_assert(rule->source[0] && rule->word[0]);
+		ck_assert_msg(!rule->word[strspn(rule->word, "abcdefghijklmnopqrstuvwxyz-")],
+			"%s", rule->word);
+		for (enum snag_code b = SNAG_WALL_JOG; b < a; b++)
+			ck_assert_msg(strcmp(rule->word, snag_rule(b)->word) != 0, "%s", rule->word);
+	}
+}
+END_TEST
+
+START_TEST(the_words_stay_as_they_are)
+{
+	/* Programs that read the takeoff go by them. */
+	ck_assert_str_eq(snag_rule(SNAG_WALL_JOG)->word, "wall-jog");
+	ck_assert_str_eq(snag_rule(SNAG_WALL_NARROW)->word, "wall-narrow");
+	ck_assert_str_eq(snag_rule(SNAG_WALL_BOND)->word, "wall-bond");
+	ck_assert_str_eq(snag_rule(SNAG_WALL_HIGH)->word, "wall-high");
+	ck_assert_str_eq(snag_rule(SNAG_WALL_EMBED)->word, "wall-embed");
+	ck_assert_str_eq(snag_rule(SNAG_BED_THIN)->word, "bed-thin");
+	ck_assert_str_eq(snag_rule(SNAG_CAP_NARROW)->word, "cap-narrow");
+	ck_assert_str_eq(snag_rule(SNAG_FILL_NONE)->word, "fill-none");
+	ck_assert_str_eq(snag_rule(SNAG_FENCE_TIGHT)->word, "fence-tight");
+	ck_assert_str_eq(snag_rule(SNAG_FENCE_HOLE)->word, "fence-hole");
+	ck_assert_str_eq(snag_rule(SNAG_MIRROR_BROKEN)->word, "mirror-broken");
+}
+END_TEST
+
+START_TEST(a_snag_stands_at_the_first_cell_of_its_region_and_means_no_side)
+{
+	const struct snag *snag;
+
+	plot_from_rows(&plot, (const char *const[]){ "....", "..b.", ".bb.", NULL });
+	survey_plot(&takeoff.survey, &arena, &plot);
+	snag = snag_add(&list, SNAG_FILL_NONE, &takeoff, 0, "Words.");
+	ck_assert_int_eq(snag->code, SNAG_FILL_NONE);
+	ck_assert_int_eq(snag->region, 0);
+	ck_assert_int_eq(snag->cell.x, 2);
+	ck_assert_int_eq(snag->cell.y, 1);
+	ck_assert_int_eq(snag->loop, -1);
+	ck_assert_int_eq(snag->side, -1);
+	ck_assert_str_eq(snag->text, "Words.");
+}
+END_TEST
+
+START_TEST(snags_are_sorted_by_code_then_place_then_side)
+{
+	static const struct snag given[] = {
+		{ SNAG_BED_THIN, 0, { 1, 1 }, -1, -1, "7" },
+		{ SNAG_WALL_JOG, 1, { 5, 2 }, 1, 0, "5" },
+		{ SNAG_WALL_JOG, 1, { 5, 2 }, 0, 1, "4" },
+		{ SNAG_WALL_JOG, 0, { 7, 1 }, 0, 3, "1" },
+		{ SNAG_WALL_JOG, 1, { 5, 2 }, 0, 0, "3" },
+		{ SNAG_WALL_NARROW, 1, { 0, 0 }, -1, -1, "6" },
+		{ SNAG_WALL_JOG, 0, { 2, 2 }, 0, 2, "2" },
+	};
+
+	for (int i = 0; i < 7; i++)
+		*snag_add(&list, given[i].code, &takeoff, NO_REGION, "") = given[i];
+	snag_finish(&list, &takeoff);
+	ck_assert_int_eq(takeoff.snag_count, 7);
+	for (int i = 0; i < 7; i++)
+		ck_assert_int_eq(takeoff.snags[i].text[0], '1' + i);
+}
+END_TEST
+
+START_TEST(a_broken_mirror_is_one_snag_for_each_cell_and_its_images)
+{
+	plot_from_rows(&plot, (const char *const[]){ "b..b", "p...", ".bp.", NULL });
+	plot_set(&plot, 0, HEAD_MIRROR, "left-right");
+	snag_mirror(&list, &plot);
+	snag_finish(&list, &takeoff);
+	ck_assert_int_eq(takeoff.snag_count, 2);
+	for (int i = 0; i < 2; i++) {
+		ck_assert_int_eq(takeoff.snags[i].code, SNAG_MIRROR_BROKEN);
+		ck_assert_int_eq(takeoff.snags[i].region, NO_REGION);
+		ck_assert_int_eq(takeoff.snags[i].cell.x, i);
+		ck_assert_int_eq(takeoff.snags[i].cell.y, 1 + i);
+	}
+}
+END_TEST
+
+START_TEST(a_fault_in_the_last_cell_is_the_last)
+{
+	plot_from_rows(&plot, (const char *const[]){ "..", "b.", "bp", NULL });
+	plot_set(&plot, 0, HEAD_MIRROR, "top-bottom");
+	snag_mirror(&list, &plot);
+	ck_assert_uint_eq(list.count, 2);
+	ck_assert_int_eq(list.snags[1].cell.x, 1);
+	ck_assert_int_eq(list.snags[1].cell.y, 0);
+}
+END_TEST
+
+START_TEST(without_a_mirror_nothing_is_broken)
+{
+	plot_from_rows(&plot, (const char *const[]){ "b..p", NULL });
+	snag_mirror(&list, &plot);
+	snag_finish(&list, &takeoff);
+	ck_assert_int_eq(takeoff.snag_count, 0);
+}
+END_TEST
+
+START_TEST(lengths_in_sentences_are_in_the_units_of_the_plot)
+{
+	plot_from_rows(&plot, (const char *const[]){ "b", NULL });
+	ck_assert_str_eq(snag_length(&arena, &plot, 18 * NM_PER_INCH), "1 ft 6 in");
+	plot_set(&plot, 0, HEAD_UNITS, "metric");
+	ck_assert_str_eq(snag_length(&arena, &plot, 150 * NM_PER_MM), "150 mm");
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("snags");
+	TCase *snags = suite_case(suite, "snags");
+
+	tcase_add_checked_fixture(snags, setup, teardown);
+	tcase_add_test(snags, every_code_has_a_word_of_its_own_and_a_source);
+	tcase_add_test(snags, the_words_stay_as_they_are);
+	tcase_add_test(snags, a_snag_stands_at_the_first_cell_of_its_region_and_means_no_side);
+	tcase_add_test(snags, snags_are_sorted_by_code_then_place_then_side);
+	tcase_add_test(snags, a_broken_mirror_is_one_snag_for_each_cell_and_its_images);
+	tcase_add_test(snags, a_fault_in_the_last_cell_is_the_last);
+	tcase_add_test(snags, without_a_mirror_nothing_is_broken);
+	tcase_add_test(snags, lengths_in_sentences_are_in_the_units_of_the_plot);
+	return suite;
+}

@@ -1,0 +1,233 @@
+/* Zones of what is dug: cases reckoned by hand, and random plots against GEOS. */
+#include "takeoff/ground/zones.h"
+
+#include "support/digging.h"
+#include "support/garden.h"
+#include "support/runner.h"
+
+#include <stdlib.h>
+
+enum { RANDOM_PLOTS = 150 };
+
+static const double EXACT = 1e-9, GEOS_NEAR = 1e-7;
+
+static struct garden garden;
+
+static void teardown(void)
+{
+	garden_fini(&garden);
+}
+
+static double area(int region, enum zone_part part)
+{
+	const struct zones *zones = &garden.takeoff.zones;
+
+	for (int i = 0; i < zones->count; i++)
+		if (zones->list[i].region == region && zones->list[i].part == part)
+			return zones->list[i].area / SQUARE_FOOT;
+	ck_abort_msg("region %d has no zone of part %d", region, (int)part);
+	return -1;
+}
+
+/* 8 x 4 ft outside, block 8 in deep, base 6 in past both faces: 9 x 5 ft less the 5 ft 8 in x 1 ft 8 in
+ * that lie further in than 14 in, by arithmetic. */
+START_TEST(a_wall_alone_has_its_ring_and_the_reach_on_both_sides)
+{
+	garden_rows(&garden, (const char *const[]){ "..........", ".bbbbbbbb.", ".bbbbbbbb.",
+		".bbbbbbbb.", ".bbbbbbbb.", "..........", NULL });
+	garden_count(&garden);
+	ck_assert_int_eq(garden.takeoff.zones.count, 1);
+	ck_assert_double_eq_tol(area(0, ZONE_WALL), 45 - 17.0 / 3 * 5 / 3, EXACT);
+}
+END_TEST
+
+START_TEST(nothing_is_dug_outside_the_plan)
+{
+	garden_rectangle(&garden, 'b', 8, 4);
+	garden_count(&garden);
+	ck_assert_double_eq_tol(area(0, ZONE_WALL), 32 - 17.0 / 3 * 5 / 3, EXACT);
+}
+END_TEST
+
+START_TEST(a_wall_stops_where_a_path_or_a_fixture_has_its_base)
+{
+	garden_rows(&garden, (const char *const[]){ "ppppppppppp", ".bbbbbbbbS.", ".bbbbbbbbS.",
+		".bbbbbbbb..", ".bbbbbbbb..", "...........", NULL });
+	garden_count(&garden);
+	/* Of the 13 sq ft of reach outside, 9 x 1/2 are path and 2 x 1/2 fixture. */
+	ck_assert_double_eq_tol(area(1, ZONE_WALL), 45 - 17.0 / 3 * 5 / 3 - 4.5 - 1, EXACT);
+	ck_assert_double_eq_tol(area(0, ZONE_PATH), 11, EXACT);
+	ck_assert_double_eq_tol(area(2, ZONE_PAD), 2, EXACT);
+}
+END_TEST
+
+START_TEST(between_two_beds_the_first_has_the_ground)
+{
+	garden_rows(&garden, (const char *const[]){ "aaaabbbb", "aaaabbbb", "aaaabbbb", "aaaabbbb",
+		NULL });
+	plot_set(&garden.plot, 'b', BED_REACH, "0 in");
+	garden_count(&garden);
+	/* 4 x 4 ft less 1 ft 8 in square, and half a foot of the neighbour's side; the neighbour has its
+	 * 40 in square ring of 8 in, less that. */
+	ck_assert_double_eq_tol(area(0, ZONE_WALL), 16 - 25.0 / 9 + 2, EXACT);
+	ck_assert_double_eq_tol(area(1, ZONE_WALL), 16 - 64.0 / 9 - 2, EXACT);
+}
+END_TEST
+
+static const struct { const char *inside; double area; } insides[] = {
+	{ "filled", 17.0 / 3 * 5 / 3 }, { "base", 17.0 / 3 * 5 / 3 }, { "undug", -1 },
+};
+
+START_TEST(the_inside_is_a_zone_where_it_is_dug)
+{
+	garden_rectangle(&garden, 'b', 8, 4);
+	plot_set(&garden.plot, 'b', BED_INSIDE, insides[_i].inside);
+	garden_count(&garden);
+	ck_assert_int_eq(garden.takeoff.zones.count, insides[_i].area < 0 ? 1 : 2);
+	if (insides[_i].area > 0)
+		ck_assert_double_eq_tol(area(0, ZONE_INSIDE), insides[_i].area, EXACT);
+}
+END_TEST
+
+START_TEST(a_base_as_wide_as_the_bed_leaves_no_inside)
+{
+	garden_rectangle(&garden, 'b', 8, 4);
+	plot_set(&garden.plot, 'b', BED_INSIDE, "base");
+	plot_set(&garden.plot, 'b', BED_REACH, "3 ft");
+	garden_count(&garden);
+	ck_assert_double_eq_tol(area(0, ZONE_WALL), 32, EXACT);
+	ck_assert_double_eq(area(0, ZONE_INSIDE), 0);
+}
+END_TEST
+
+START_TEST(lawns_without_cover_and_beds_kept_as_they_are_have_no_zone)
+{
+	garden_rows(&garden, (const char *const[]){ "llmm", "llmm", "ccdd", "ccdd", NULL });
+	plot_set(&garden.plot, 'm', LAWN_COVER, "none");
+	plot_set(&garden.plot, 'c', BED_BUILD, "level");
+	plot_set(&garden.plot, 'd', BED_BUILD, "level");
+	plot_set(&garden.plot, 'd', BED_REPLACE, "yes");
+	garden_count(&garden);
+	ck_assert_int_eq(garden.takeoff.zones.count, 2);
+	ck_assert_double_eq_tol(area(0, ZONE_LAWN), 4, EXACT);
+	ck_assert_double_eq_tol(area(3, ZONE_BED), 4, EXACT);
+}
+END_TEST
+
+START_TEST(a_bed_whose_wall_is_not_laid_out_has_no_zone)
+{
+	garden_rectangle(&garden, 'b', 8, 1);
+	plot_set(&garden.plot, 'b', BED_INSIDE, "base");
+	garden_count(&garden);
+	ck_assert_int_eq(garden.takeoff.not_laid_count, 1);
+	ck_assert_int_eq(garden.takeoff.zones.count, 0);
+	ck_assert(!garden.takeoff.complete);
+}
+END_TEST
+
+/* ---- Laws and GEOS ---------------------------------------------------------------------------- */
+
+static GEOSGeometry *zone_shape(GEOSContextHandle_t geos, int zone)
+{
+	const struct cover *cover = &garden.takeoff.zones.cover;
+	struct geos_box *boxes = calloc(cover->count + 1, sizeof *boxes);
+	GEOSGeometry *shape;
+	size_t count = 0;
+
+	for (size_t i = 0; i < cover->count; i++) {
+		const struct cover_box *box = &cover->pieces[i];
+
+		if (box->owner == zone)
+			boxes[count++] = (struct geos_box){ (double)box->left / 1e9,
+				(double)box->top / 1e9, (double)box->right / 1e9,
+				(double)box->bottom / 1e9 };
+	}
+	shape = geos_union(geos, boxes, count);
+	free(boxes);
+	return shape;
+}
+
+START_TEST(zones_are_the_ground_that_geos_finds)
+{
+	struct random random = { (uint64_t)_i };
+	GEOSContextHandle_t geos = geos_start();
+	const struct zones *zones = &garden.takeoff.zones;
+	struct diggings expected;
+	double sum = 0;
+
+	garden = (struct garden){ .arena = ARENA_EMPTY };
+	diggings_plot(&garden.plot, &random);
+	garden_count(&garden);
+	expected = diggings_find(geos, &garden.takeoff);
+	ck_assert_int_eq(zones->count, expected.count);
+	for (int i = 0; i < zones->count; i++) {
+		const struct zone *zone = &zones->list[i];
+		const struct digging *digging = diggings_at(&expected, zone->region, zone->part);
+		GEOSGeometry *shape = zone_shape(geos, i);
+
+		ck_assert_ptr_nonnull(digging);
+		ck_assert_double_eq_tol(geos_apart(geos, shape, digging->shape), 0, GEOS_NEAR);
+		ck_assert_double_eq_tol(zone->area, geos_area(geos, digging->shape), GEOS_NEAR);
+		ck_assert(i == 0 || zones->list[i - 1].region < zone->region ||
+			(zones->list[i - 1].part == ZONE_WALL && zone->part == ZONE_INSIDE));
+		sum += zone->area;
+		geos_free(geos, shape);
+	}
+	/* No ground twice: all areas added up are the area of all ground together. */
+	ck_assert_double_eq_tol(sum, geos_area(geos, expected.taken), GEOS_NEAR);
+	diggings_free(&expected);
+	geos_end(geos);
+}
+END_TEST
+
+/* A library's mitred offsets, outwards and in, of a whole outline rather than cell by cell. */
+START_TEST(a_wall_zone_alone_is_between_two_mitred_offsets)
+{
+	static const char *const rows[] = { ".................", "..bbbb.....bbbb..", "..bbbb.....bbbb..",
+		"..bbbb.....bbbb..", "..bbbbbbbbbbbbb..", "..bbbbbbbbbbbbb..", "..bbbbbbbbbbbbb..",
+		"..bbbb.....bbbb..", "..bbbb.....bbbb..", "..bbbbbbbbbbbbb..", "..bbbbbbbbbbbbb..",
+		"..bbbbbbbbbbbbb..", ".................", NULL };
+	static const double reach = 0.1524, depth = 0.2032;
+	GEOSContextHandle_t geos = geos_start();
+	struct geos_box boxes[200];
+	GEOSGeometry *bed, *outer, *inner, *ring, *shape;
+	size_t count = 0;
+
+	garden_rows(&garden, rows);
+	garden_count(&garden);
+	for (int y = 0; rows[y]; y++)
+		for (int x = 0; rows[y][x]; x++)
+			if (rows[y][x] == 'b')
+				boxes[count++] = (struct geos_box){ x * 0.3048, y * 0.3048,
+					(x + 1) * 0.3048, (y + 1) * 0.3048 };
+	bed = geos_union(geos, boxes, count);
+	outer = geos_offset(geos, bed, reach);
+	inner = geos_offset(geos, bed, -(reach + depth));
+	ring = geos_difference(geos, outer, inner);
+	shape = zone_shape(geos, 0);
+	ck_assert_double_eq_tol(geos_apart(geos, ring, shape), 0, GEOS_NEAR);
+	for (int i = 0; i < 5; i++)
+		geos_free(geos, (GEOSGeometry *[]){ bed, outer, inner, ring, shape }[i]);
+	geos_end(geos);
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("zones");
+	TCase *cases = suite_case(suite, "cases"), *laws = suite_case(suite, "laws");
+
+	tcase_add_checked_fixture(cases, NULL, teardown);
+	tcase_add_test(cases, a_wall_alone_has_its_ring_and_the_reach_on_both_sides);
+	tcase_add_test(cases, nothing_is_dug_outside_the_plan);
+	tcase_add_test(cases, a_wall_stops_where_a_path_or_a_fixture_has_its_base);
+	tcase_add_test(cases, between_two_beds_the_first_has_the_ground);
+	tcase_add_loop_test(cases, the_inside_is_a_zone_where_it_is_dug, 0, 3);
+	tcase_add_test(cases, a_base_as_wide_as_the_bed_leaves_no_inside);
+	tcase_add_test(cases, lawns_without_cover_and_beds_kept_as_they_are_have_no_zone);
+	tcase_add_test(cases, a_bed_whose_wall_is_not_laid_out_has_no_zone);
+	tcase_add_checked_fixture(laws, NULL, teardown);
+	tcase_add_loop_test(laws, zones_are_the_ground_that_geos_finds, 0, RANDOM_PLOTS);
+	tcase_add_test(laws, a_wall_zone_alone_is_between_two_mitred_offsets);
+	return suite;
+}
