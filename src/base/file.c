@@ -217,8 +217,8 @@ static bool finish(int fd, bool done)
 
 /* One file to write, by whatever way. */
 struct writing {
-	const char *path, *bytes;
-	size_t length;
+	const char *path;
+	const struct file_content *content;
 	struct file_error *error;
 };
 
@@ -227,9 +227,59 @@ static bool write_failed(const struct writing *w, const char *act)
 	return fail_errno(w->error, act, w->path);
 }
 
+enum { SINK_BYTES = 64 * 1024 };
+
+/* Into a file, in large pieces. */
+struct fd_sink {
+	struct sink sink; /* first */
+	int fd, cause;    /* cause: errno of the first failure, 0 without one */
+	size_t held;
+	char *bytes;
+};
+
+static void fd_flush(struct fd_sink *to)
+{
+	if (to->cause == 0 && !write_all(to->fd, to->bytes, to->held))
+		to->cause = errno;
+	to->held = 0;
+}
+
+static void fd_write(struct sink *sink, const char *bytes, size_t length)
+{
+	struct fd_sink *to = (struct fd_sink *)sink;
+
+	while (length > 0 && to->cause == 0) {
+		size_t room = SINK_BYTES - to->held, part = length < room ? length : room;
+
+		memcpy(to->bytes + to->held, bytes, part);
+		to->held += part;
+		bytes += part;
+		length -= part;
+		if (to->held == SINK_BYTES)
+			fd_flush(to);
+	}
+}
+
 static bool content_write(const struct writing *w, int fd)
 {
-	return write_all(fd, w->bytes, w->length) && fsync(fd) == 0;
+	struct fd_sink to = { .sink = { fd_write }, .fd = fd, .bytes = memory_new(SINK_BYTES, 1) };
+
+	w->content->print(&to.sink, w->content->context);
+	fd_flush(&to);
+	free(to.bytes);
+	if (to.cause == 0 && fsync(fd) == 0)
+		return true;
+	if (to.cause)
+		errno = to.cause;
+	return false;
+}
+
+static size_t content_length(const struct writing *w)
+{
+	struct counting_sink counted = counting_sink();
+
+	w->content->print(&counted.sink, w->content->context);
+	return counted.length;
 }
 
 /* Writes a new file and renames it over what has the name; errno tells what failed. It gets mode and
@@ -259,9 +309,9 @@ static bool replace(const struct writing *w, const struct stat *like)
 
 /* Takes the room that the new text needs, so that a full disk is found before the old text is
  * touched. Where the file system cannot do that, writing has to show it. */
-static bool room_take(const struct writing *w, int fd, const struct stat *old)
+static bool room_take(const struct writing *w, int fd, off_t length, const struct stat *old)
 {
-	if ((off_t)w->length <= old->st_size || fallocate(fd, 0, 0, (off_t)w->length) == 0 ||
+	if (length <= old->st_size || fallocate(fd, 0, 0, length) == 0 ||
 		(errno != ENOSPC && errno != EDQUOT && errno != EFBIG))
 		return true;
 	write_failed(w, "write");
@@ -274,13 +324,14 @@ static bool room_take(const struct writing *w, int fd, const struct stat *old)
 static bool rewrite(const struct writing *w, const struct stat *old)
 {
 	int fd = open(w->path, O_WRONLY | O_CLOEXEC | O_NOFOLLOW);
+	off_t length = (off_t)content_length(w);
 	bool done;
 
 	if (fd < 0)
 		return write_failed(w, "write");
-	if (!room_take(w, fd, old))
+	if (!room_take(w, fd, length, old))
 		return finish(fd, false);
-	done = content_write(w, fd) && ftruncate(fd, (off_t)w->length) == 0 && fsync(fd) == 0;
+	done = content_write(w, fd) && ftruncate(fd, length) == 0 && fsync(fd) == 0;
 	return finish(fd, done) || write_failed(w, "finish rewriting");
 }
 
@@ -304,10 +355,10 @@ static bool write_over(const struct writing *w)
 	return write_failed(w, "write");
 }
 
-bool file_write(const char *path, const char *bytes, size_t length, struct file_error *error)
+bool file_print(const char *path, const struct file_content *content, struct file_error *error)
 {
 	char *real = links_followed(path);
-	struct writing w = { real, bytes, length, error };
+	struct writing w = { real, content, error };
 	bool done;
 
 	if (!real)
@@ -317,10 +368,33 @@ bool file_write(const char *path, const char *bytes, size_t length, struct file_
 	return done;
 }
 
+/* Bytes that are all there. */
+struct whole {
+	const char *bytes;
+	size_t length;
+};
+
+static void print_whole(struct sink *sink, const void *context)
+{
+	const struct whole *whole = context;
+
+	if (whole->length)
+		sink_add_bytes(sink, whole->bytes, whole->length);
+}
+
+bool file_write(const char *path, const char *bytes, size_t length, struct file_error *error)
+{
+	const struct whole whole = { bytes, length };
+
+	return file_print(path, &(struct file_content){ print_whole, &whole }, error);
+}
+
 bool file_write_like(const char *path, const char *like, const struct text *text,
 	struct file_error *error)
 {
-	struct writing w = { path, text->bytes, text->length, error };
+	const struct whole whole = { text->bytes, text->length };
+	const struct file_content content = { print_whole, &whole };
+	struct writing w = { path, &content, error };
 	struct stat status = { .st_mode = 0600, .st_uid = geteuid(), .st_gid = getegid() };
 
 	(void)stat(like, &status);

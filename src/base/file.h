@@ -2,7 +2,7 @@
 #ifndef BASE_FILE_H
 #define BASE_FILE_H
 
-#include "base/text.h"
+#include "base/sink.h"
 
 #include <stdbool.h>
 #include <stddef.h>
@@ -34,6 +34,13 @@ bool file_read(const char *path, size_t most, struct text *out, struct file_erro
  * permission to write. After an error the old file is untouched and no other is left, but for an
  * in-place rewrite that failed midway: "cannot finish rewriting PATH: ...". */
 bool file_write(const char *path, const char *bytes, size_t length, struct file_error *error);
+/* The same for what `print` prints, which must be the same each time it is asked: where a file is rewritten
+ * in place, it is counted first. */
+struct file_content {
+	void (*print)(struct sink *sink, const void *context);
+	const void *context;
+};
+bool file_print(const char *path, const struct file_content *content, struct file_error *error);
 /* Writes a new file with the mode and owner of the file `like`, for its owner alone where there is no
  * such file, and puts it in place of whatever has the name path, be it a symbolic link. */
 bool file_write_like(const char *path, const char *like, const struct text *text,

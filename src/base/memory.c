@@ -132,18 +132,27 @@ void *arena_grow(struct arena *arena, void *items, size_t count, size_t *capacit
 	return moved;
 }
 
+char *arena_vprint(struct arena *arena, const char *format, va_list list)
+{
+	va_list again;
+	char *text;
+	int length;
+
+	va_copy(again, list);
+	length = vsnprintf(NULL, 0, format, again);
+	va_end(again);
+	text = arena_new(arena, (size_t)length + 1, 1);
+	vsnprintf(text, (size_t)length + 1, format, list);
+	return text;
+}
+
 char *arena_print(struct arena *arena, const char *format, ...)
 {
 	va_list list;
 	char *text;
-	int length;
 
 	va_start(list, format);
-	length = vsnprintf(NULL, 0, format, list);
-	va_end(list);
-	text = arena_new(arena, (size_t)length + 1, 1);
-	va_start(list, format);
-	vsnprintf(text, (size_t)length + 1, format, list);
+	text = arena_vprint(arena, format, list);
 	va_end(list);
 	return text;
 }

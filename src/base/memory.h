@@ -3,6 +3,7 @@
 #ifndef BASE_MEMORY_H
 #define BASE_MEMORY_H
 
+#include <stdarg.h>
 #include <stddef.h>
 
 /* Sets what is called, once, when memory runs out; it should not return. NULL: a plain sentence
@@ -32,6 +33,8 @@ void *arena_grow(struct arena *arena, void *items, size_t count, size_t *capacit
 /* A formatted string in the arena. */
 char *arena_print(struct arena *arena, const char *format, ...)
 	__attribute__((format(printf, 2, 3)));
+char *arena_vprint(struct arena *arena, const char *format, va_list list)
+	__attribute__((format(printf, 2, 0)));
 /* Frees everything; the arena is empty and may be used again. */
 void arena_clear(struct arena *arena);
 

@@ -2,7 +2,6 @@
 #include "base/memory.h"
 
 #include <inttypes.h>
-#include <stdarg.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -54,18 +53,35 @@ void text_add_repeat(struct text *t, char c, size_t count)
 	t->length += count;
 }
 
+void text_vprint(struct text *t, const char *format, va_list list)
+{
+	va_list again;
+	int length;
+
+	va_copy(again, list);
+	length = vsnprintf(NULL, 0, format, again);
+	va_end(again);
+	vsnprintf(text_room(t, (size_t)length), (size_t)length + 1, format, list);
+	t->length += (size_t)length;
+}
+
 void text_print(struct text *t, const char *format, ...)
 {
 	va_list list;
-	int length;
 
 	va_start(list, format);
-	length = vsnprintf(NULL, 0, format, list);
+	text_vprint(t, format, list);
 	va_end(list);
-	va_start(list, format);
-	vsnprintf(text_room(t, (size_t)length), (size_t)length + 1, format, list);
-	va_end(list);
-	t->length += (size_t)length;
+}
+
+const char *text_keep(struct text *t, struct arena *arena)
+{
+	char *kept = arena_new(arena, t->length + 1, 1);
+
+	if (t->length)
+		memcpy(kept, t->bytes, t->length);
+	text_fini(t);
+	return kept;
 }
 
 void text_add_quoted(struct text *t, const char *string)

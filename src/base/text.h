@@ -3,9 +3,12 @@
 #ifndef BASE_TEXT_H
 #define BASE_TEXT_H
 
+#include <stdarg.h>
 #include <stdbool.h>
 #include <stddef.h>
 #include <stdint.h>
+
+struct arena;
 
 struct text {
 	char *bytes;
@@ -20,6 +23,10 @@ void text_add(struct text *t, const char *string);
 void text_add_bytes(struct text *t, const char *bytes, size_t length);
 void text_add_repeat(struct text *t, char c, size_t count);
 void text_print(struct text *t, const char *format, ...) __attribute__((format(printf, 2, 3)));
+void text_vprint(struct text *t, const char *format, va_list list)
+	__attribute__((format(printf, 2, 0)));
+/* Moves what the text holds into the arena and frees the text. */
+const char *text_keep(struct text *t, struct arena *arena);
 /* In double quotes, with \" and \\ escaped. */
 void text_add_quoted(struct text *t, const char *string);
 /* One more word of a list that is all of the text: "a", "a, b", and at last "a, b or c". */

@@ -2,7 +2,7 @@
 #include "base/show.h"
 #include "plot/edit/patch.h"
 #include "prices/prices.h"
-#include "takeoff/compute.h"
+#include "takeoff/takeoff.h"
 
 #include <stdarg.h>
 #include <stdio.h>

@@ -1,5 +1,6 @@
 #include "editor/here.h"
 #include "base/show.h"
+#include "report/words/snag_words.h"
 #include "editor/marks.h"
 
 #include <math.h>
@@ -70,6 +71,9 @@ static void letter_list(const struct editor *editor, const struct mirror *mirror
 
 static void mark_words(const struct editor *editor, struct text *out)
 {
+	struct arena words = ARENA_EMPTY;
+	const struct report report = { .words = &words, .plot = &editor->plot,
+		.takeoff = &editor->takeoff, .units = plot_units(&editor->plot) };
 	struct mirror mirror = mirror_of(&editor->plot);
 	struct place at = editor->cursor;
 	const struct snag *snag;
@@ -78,7 +82,8 @@ static void mark_words(const struct editor *editor, struct text *out)
 	if (mirror_is_broken(&mirror, &editor->plot.ground, at.x, at.y))
 		letter_list(editor, &mirror, out);
 	while ((snag = mark_snag(&editor->takeoff, at.x, at.y, &from)))
-		text_print(out, "! %s\n", snag->text);
+		text_print(out, "! %s\n", snag_sentence(&report, snag));
+	arena_clear(&words);
 }
 
 /* Adds "left, below": those sides of the cell that one of the legs covers. */

@@ -14,8 +14,8 @@ char mark_sign(enum mark mark)
 const struct snag *mark_snag(const struct takeoff *takeoff, int x, int y, int *from)
 {
 	/* Sorted by code, the mirror's last: there may be very many of them. */
-	for (int i = *from; i < takeoff->snag_count; i++) {
-		const struct snag *snag = &takeoff->snags[i];
+	for (int i = *from; i < (int)takeoff->snags.count; i++) {
+		const struct snag *snag = &takeoff->snags.list[i];
 
 		if (snag->code == SNAG_MIRROR_BROKEN)
 			break;

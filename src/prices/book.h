@@ -6,13 +6,12 @@
 
 #include "base/memory.h"
 #include "plot/plot.h"
+#include "prices/good.h"
 
 enum { BOOK_VERSION = 1, BOOK_BYTES_MOST = 1024 * 1024, CURRENCY_MOST = 8 };
 
 /* Whole hundredths of the book's currency. */
 typedef int64_t money;
-
-enum item_unit { UNIT_EACH, UNIT_M, UNIT_M2, UNIT_M3, UNIT_KG };
 
 /* Who delivers. */
 struct supplier {
@@ -44,9 +43,10 @@ struct pack {
 };
 enum { NO_SUPPLIER = -1 };
 
-/* All packs of one item. */
+/* All packs of one good, or of one kind of it. */
 struct goods {
-	const char *item;  /* its id */
+	enum good good;
+	const char *name;  /* of a named one; else "" */
 	struct size block; /* of blocks; else all 0 */
 	nm length;         /* of what is sold in several lengths; 0: any */
 	const struct pack *packs;
@@ -80,10 +80,15 @@ void book_fini(struct book *book);
 
 /* "bulk", "bag", "pallet", "roll", "piece". */
 const char *pack_word(enum pack_kind kind);
-/* The goods for an item: of that block, and of that length to a millimetre, else of any. NULL where the book
- * has none. */
-const struct goods *book_goods(const struct book *book, const char *item, const struct size *block,
-	nm length);
+/* What is wanted of a good. */
+struct wanted_goods {
+	enum good good;
+	const char *name;  /* of a named one; else "" */
+	struct size block; /* of blocks; else all 0 */
+	nm length;         /* of what is sold in several lengths; else 0 */
+};
+/* The goods of that block, and of that length to a millimetre, else of any. NULL where the book has none. */
+const struct goods *book_goods(const struct book *book, const struct wanted_goods *wanted);
 /* The index of the supplier with the name; NO_SUPPLIER where there is none. */
 int book_supplier(const struct book *book, const char *name);
 

@@ -68,7 +68,7 @@ static bool size_read(struct reading *r, const cJSON *value, enum item_unit *uni
 {
 	int count;
 
-	*unit = r->ware->unit;
+	*unit = r->good->unit;
 	switch (*unit) {
 	case UNIT_EACH:
 		if (!reading_count(r, value, &count))
@@ -80,7 +80,7 @@ static bool size_read(struct reading *r, const cJSON *value, enum item_unit *uni
 	case UNIT_M2:
 		return reading_amount(r, value, QUANTITY_AREA, size);
 	case UNIT_M3:
-		if (r->ware->density == NO_DENSITY || !is_by_weight(value))
+		if (r->good->density == NO_DENSITY || !is_by_weight(value))
 			return reading_amount(r, value, QUANTITY_VOLUME, size);
 		*unit = UNIT_KG;
 		break;
@@ -159,23 +159,24 @@ static bool goods_item(struct reading *r, const cJSON *value, void *into)
 {
 	struct goods *goods = into;
 	struct text words = TEXT_EMPTY;
+	const char *name;
 
-	r->ware = cJSON_IsString(value) ? ware_find(value->valuestring) : NULL;
-	if (!r->ware) {
-		ware_list(&words);
-		reading_fail(r, value, "an item of the takeoff: %s", words.bytes);
-		text_fini(&words);
-		return false;
+	if (cJSON_IsString(value) && good_find(value->valuestring, &goods->good, &name)) {
+		goods->name = arena_print(&r->book->arena, "%s", name);
+		r->good = good_row(goods->good);
+		return true;
 	}
-	goods->item = arena_print(&r->book->arena, "%s", value->valuestring);
-	return true;
+	good_list(&words);
+	reading_fail(r, value, "an item of the takeoff: %s", words.bytes);
+	text_fini(&words);
+	return false;
 }
 
 static bool goods_block(struct reading *r, const cJSON *value, void *into)
 {
 	struct value size;
 
-	if (!r->ware->has_block)
+	if (r->good->varies != VARIES_BY_BLOCK)
 		return reading_fail(r, value, "no block: this item has none");
 	if (!reading_value(r, value, &attribute_row(BED_BLOCK)->rule, &size))
 		return false;
@@ -187,7 +188,7 @@ static bool goods_length(struct reading *r, const cJSON *value, void *into)
 {
 	struct value length;
 
-	if (!r->ware->has_length)
+	if (r->good->varies != VARIES_BY_LENGTH)
 		return reading_fail(r, value, "no length: this item is sold in one");
 	if (!reading_value(r, value, &lengths, &length))
 		return false;
@@ -219,7 +220,7 @@ bool goods_read(struct reading *r, const cJSON *value, void *into)
 
 	if (!reading_object(r, value, KEYS(keys), goods))
 		return false;
-	if (!r->ware->has_block || !size_is_none(&goods->block))
+	if (r->good->varies != VARIES_BY_BLOCK || !size_is_none(&goods->block))
 		return true;
 	reading_down(r, "block");
 	return reading_fail(r, NULL, "the block's size, such as \"16 in x 8 in x 6 in\"");

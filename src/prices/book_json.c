@@ -78,6 +78,11 @@ static void *json_memory(size_t bytes)
 	return memory_new(bytes, 1);
 }
 
+void json_start(void)
+{
+	cJSON_InitHooks(&(cJSON_Hooks){ .malloc_fn = json_memory });
+}
+
 cJSON *book_json_parse(const char *bytes, size_t length, struct diag *d)
 {
 	struct text text = TEXT_EMPTY;
@@ -85,8 +90,7 @@ cJSON *book_json_parse(const char *bytes, size_t length, struct diag *d)
 	cJSON *tree = NULL;
 
 	if (is_sound(bytes, length, d)) {
-		/* Running out of memory is then met in one place, as everywhere. */
-		cJSON_InitHooks(&(cJSON_Hooks){ .malloc_fn = json_memory });
+		json_start();
 		text_add_bytes(&text, bytes, length);
 		text_add_bytes(&text, "", 1);
 		tree = cJSON_ParseWithLengthOpts(text.bytes, text.length, &end, true);

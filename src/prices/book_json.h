@@ -3,15 +3,15 @@
 #ifndef PRICES_BOOK_JSON_H
 #define PRICES_BOOK_JSON_H
 
-#include "prices/ware.h"
+#include "prices/book.h"
 
 #include <cjson/cJSON.h>
 
 /* How far a book is read. */
 struct reading {
 	struct book *book;
-	struct text path;        /* of the value being read */
-	const struct ware *ware; /* of the goods being read */
+	struct text path; /* of the value being read */
+	const struct good_row *good; /* of the goods being read */
 	struct book_fault *fault;
 };
 
@@ -21,6 +21,10 @@ struct key {
 	const char *wanted; /* what it must be; NULL: it may be left out */
 	bool (*read)(struct reading *r, const cJSON *value, void *into);
 };
+
+/* Makes cJSON take its memory from where the program does, so that running out of it is met in one place.
+ * Whoever reads or prints JSON calls it first. */
+void json_start(void);
 
 /* The tree, for cJSON_Delete; NULL with d filled where the text is none. Refused too: broken UTF-8, NUL
  * (also as an escape) and more than 8 levels. */

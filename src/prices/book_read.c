@@ -5,7 +5,6 @@
 
 enum { SUPPLIERS_MOST = 100, GOODS_MOST = 500 };
 
-
 /* ---- Suppliers and the vehicle ----------------------------------------------------------------- */
 
 static bool supplier_name(struct reading *r, const cJSON *value, void *into)
@@ -144,6 +143,16 @@ static bool book_allow(struct reading *r, const cJSON *value, void *into)
 	return true;
 }
 
+static bool goods_fail_twice(struct reading *r, const struct goods *goods, int first)
+{
+	struct text id = TEXT_EMPTY;
+
+	good_add_id(&id, goods->good, goods->name);
+	reading_fail_word(r, id.bytes, "another item: goods[%d] has it", first);
+	text_fini(&id);
+	return false;
+}
+
 static bool all_goods_read(struct reading *r, const cJSON *value, void *into)
 {
 	struct book *book = into;
@@ -156,13 +165,12 @@ static bool all_goods_read(struct reading *r, const cJSON *value, void *into)
 	book->goods = rows;
 	for (int i = 0; i < book->goods_count; i++) {
 		const struct goods *goods = &book->goods[i];
-		const struct goods *first = book_goods(book, goods->item, &goods->block,
-			goods->length);
+		const struct goods *first = book_goods(book, &(struct wanted_goods){ goods->good,
+			goods->name, goods->block, goods->length });
 
 		text_print(&r->path, "[%d]", i);
 		if (first != goods)
-			return reading_fail_word(r, goods->item, "another item: goods[%d] has it",
-				(int)(first - book->goods));
+			return goods_fail_twice(r, goods, (int)(first - book->goods));
 		reading_up(r, up);
 	}
 	return true;
@@ -219,17 +227,18 @@ void book_fini(struct book *book)
 	*book = (struct book){ .allow = { .kind = BLOCK_ALLOW } };
 }
 
-const struct goods *book_goods(const struct book *book, const char *item, const struct size *block,
-	nm length)
+const struct goods *book_goods(const struct book *book, const struct wanted_goods *wanted)
 {
 	const struct goods *any = NULL;
 
 	for (int i = 0; i < book->goods_count; i++) {
 		const struct goods *goods = &book->goods[i];
 
-		if (strcmp(goods->item, item) != 0 || !size_equal(&goods->block, block))
+		if (goods->good != wanted->good || strcmp(goods->name, wanted->name) != 0 ||
+			!size_equal(&goods->block, &wanted->block))
 			continue;
-		if (goods->length > 0 && length > 0 && llabs(goods->length - length) <= NM_PER_MM)
+		if (goods->length > 0 && wanted->length > 0 &&
+			llabs(goods->length - wanted->length) <= NM_PER_MM)
 			return goods;
 		if (goods->length == 0 && !any)
 			any = goods;

@@ -4,7 +4,7 @@
 #include "prices/prices.h"
 #include "report/json/json.h"
 #include "report/text/print.h"
-#include "takeoff/compute.h"
+#include "takeoff/takeoff.h"
 
 #include <errno.h>
 #include <getopt.h>
@@ -49,37 +49,12 @@ static bool request_read(struct request *request, int argc, char **argv)
 		else
 			return false;
 	}
-	if (argc - optind != 1)
-		return complain("takeoff needs one plot file, or - for standard input") == 0;
+	if (argc - optind != 1) {
+		complain("takeoff needs one plot file, or - for standard input");
+		return false;
+	}
 	request->plot = argv[optind];
 	return true;
-}
-
-static int print(const struct text *bytes)
-{
-	if (fwrite(bytes->bytes, 1, bytes->length, stdout) == bytes->length && fflush(stdout) == 0)
-		return 0;
-	fprintf(stderr, "parterre: cannot write to standard output: %s\n", strerror(errno));
-	return 2;
-}
-
-static int deliver(const struct request *request, const struct text *bytes)
-{
-	struct file_error error;
-
-	if (!request->output || strcmp(request->output, "-") == 0)
-		return print(bytes);
-	switch (report_deliver(request->output, bytes, request->plot, request->force, &error)) {
-	case DELIVERY_DONE:
-		return 0;
-	case DELIVERY_WOULD_REPLACE:
-		complain(error.sentence);
-		fputs("parterre: --force writes over it\n", stderr);
-		return 2;
-	case DELIVERY_FAILED:
-		break;
-	}
-	return complain(error.sentence);
 }
 
 /* The name for the heading: the file's last part. */
@@ -92,21 +67,64 @@ static const char *plot_name(const char *path)
 	return slash ? slash + 1 : path;
 }
 
+/* A takeoff that is asked for, as file_content takes it. */
+struct asked {
+	const struct request *request;
+	const struct plot *plot;
+	const struct takeoff *takeoff;
+};
+
+static void print_asked(struct sink *out, const void *context)
+{
+	const struct asked *asked = context;
+
+	if (asked->request->json)
+		report_json(out, asked->plot, asked->takeoff);
+	else
+		report_text(out, asked->plot, asked->takeoff, plot_name(asked->request->plot));
+}
+
+static int print(const struct asked *asked)
+{
+	struct stream_sink out = stream_sink(stdout);
+
+	print_asked(&out.sink, asked);
+	if (!out.failed && fflush(stdout) == 0)
+		return 0;
+	fprintf(stderr, "parterre: cannot write to standard output: %s\n", strerror(errno));
+	return 2;
+}
+
+static int deliver(const struct asked *asked)
+{
+	const struct request *request = asked->request;
+	const struct file_content content = { print_asked, asked };
+	struct file_error error;
+
+	if (!request->output || strcmp(request->output, "-") == 0)
+		return print(asked);
+	switch (report_deliver(request->output, &content, request->plot, request->force, &error)) {
+	case DELIVERY_DONE:
+		return 0;
+	case DELIVERY_WOULD_REPLACE:
+		complain(error.sentence);
+		fputs("parterre: --force writes over it\n", stderr);
+		return 2;
+	case DELIVERY_FAILED:
+		break;
+	}
+	return complain(error.sentence);
+}
+
 static int takeoff(const struct request *request, const struct plot *plot,
 	const struct book *book)
 {
 	struct arena arena = ARENA_EMPTY;
-	struct text bytes = TEXT_EMPTY;
 	struct takeoff result;
 	int status;
 
 	takeoff_compute(&result, &arena, plot, book);
-	if (request->json)
-		report_json(&bytes, plot, &result);
-	else
-		report_text(&bytes, plot, &result, plot_name(request->plot));
-	status = deliver(request, &bytes);
-	text_fini(&bytes);
+	status = deliver(&(struct asked){ request, plot, &result });
 	arena_clear(&arena);
 	return status;
 }

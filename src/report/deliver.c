@@ -5,7 +5,7 @@
 
 enum { LOOK_BYTES = 256 };
 
-/* True where a regular file stands at path that does not begin like a takeoff. */
+/* True where there is a regular file at path that does not begin like a takeoff. */
 static bool holds_something_else(const char *path)
 {
 	char head[LOOK_BYTES];
@@ -19,8 +19,8 @@ static bool holds_something_else(const char *path)
 	return length > 0 && !report_is_takeoff(head, length);
 }
 
-enum delivery report_deliver(const char *path, const struct text *bytes, const char *plot_path,
-	bool force, struct file_error *error)
+enum delivery report_deliver(const char *path, const struct file_content *content,
+	const char *plot_path, bool force, struct file_error *error)
 {
 	struct file_stamp there = file_stamp(path);
 
@@ -34,6 +34,5 @@ enum delivery report_deliver(const char *path, const struct text *bytes, const c
 			"%.150s holds something that is no takeoff: nothing written", path);
 		return DELIVERY_WOULD_REPLACE;
 	}
-	return file_write(path, bytes->bytes, bytes->length, error) ? DELIVERY_DONE :
-		DELIVERY_FAILED;
+	return file_print(path, content, error) ? DELIVERY_DONE : DELIVERY_FAILED;
 }

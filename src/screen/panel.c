@@ -106,7 +106,7 @@ static void draw_title(const struct editor *editor, const struct area *panel)
 {
 	struct text number = TEXT_EMPTY;
 
-	text_print(&number, "%d of %d", editor->page + 1, PAGES);
+	text_print(&number, "%d of %d", editor->page + 1, pages_count());
 	draw_text(panel, 0, 1, page_name(editor->page), LOOK_STRONG);
 	draw_right(panel, 0, number.bytes, LOOK_PLAIN);
 	text_fini(&number);

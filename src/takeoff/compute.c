@@ -1,84 +1,108 @@
-#include "takeoff/compute.h"
-#include "takeoff/walls/cutting.h"
-#include "takeoff/ground/fill.h"
-#include "takeoff/items.h"
-#include "takeoff/common/snags.h"
-#include "takeoff/walls/wall.h"
+#include "takeoff/takeoff.h"
+#include "prices/allow.h"
 
-#include <limits.h>
+#include <string.h>
 
-static void areas_compute(struct takeoff *takeoff, struct arena *arena, const struct plot *plot)
+static void dig_compute(struct takeoff *t, struct arena *arena)
 {
-	const struct survey *survey = &takeoff->survey;
-	const struct details *details = &plot->details;
-	int64_t cells[UCHAR_MAX + 1] = { 0 };
-	size_t count = details->legend_count + 1;
-	struct area_row *areas = arena_new(arena, count, sizeof *areas);
+	struct dig_list list = { .arena = arena, .allow = t->allow };
 
-	for (size_t i = 0; i < survey->row_runs[survey->rows]; i++) {
-		const struct run *run = &survey->runs[i];
-
-		cells[(unsigned char)run->letter] += run->right - run->left;
-	}
-	for (size_t i = 0; i < count; i++) {
-		const struct entry *entry = i < details->legend_count ? &details->legend[i] : NULL;
-		int64_t own = cells[(unsigned char)(entry ? entry->letter : OPEN_GROUND)];
-
-		areas[i] = (struct area_row){ entry, own, survey_area(own, survey->cell) };
-	}
-	takeoff->areas = areas;
-	takeoff->area_count = (int)count;
+	dig_zones(&list, &t->zones, &t->survey, t->surface);
+	fences_dig(&list, &t->fences);
+	dig_finish(&t->earthwork, &list, fill_topsoil(&t->fills));
+	fill_reuse(&t->fills, t->earthwork.reused_share);
 }
 
-/* The plot's own values go before the book's. Nothing in the result is owned. */
-static const struct block *allow_in_force(struct arena *arena, const struct plot *plot,
-	const struct book *book)
+static void items_compute(struct takeoff *t, struct arena *arena)
 {
-	struct block *allow = arena_new(arena, 1, sizeof *allow);
-
-	*allow = (struct block){ .kind = BLOCK_ALLOW,
-		.values = arena_new(arena, block_attributes(BLOCK_ALLOW), sizeof *allow->values) };
-	for (enum attribute a = block_first(BLOCK_ALLOW); a <= block_last(BLOCK_ALLOW); a++) {
-		const struct value *own = block_value(&plot->details.allow, a);
-
-		allow->values[a - block_first(BLOCK_ALLOW)] =
-			own->set || !book ? *own : *block_value(&book->allow, a);
-	}
-	return allow;
-}
-
-static void dig_compute(struct takeoff *takeoff, struct arena *arena)
-{
-	struct dig_list list = { .arena = arena, .allow = takeoff->allow };
-
-	dig_zones(&list, takeoff);
-	fencing_dig(&list, takeoff);
-	dig_finish(takeoff, &list);
+	t->items = (struct item_list){ .arena = arena, .allow = t->allow };
+	dig_items(&t->items, &t->earthwork);
+	stone_items(&t->items, &t->stones);
+	fabric_items(&t->items, &t->fabric);
+	liner_items(&t->items, &t->liners);
+	edging_items(&t->items, &t->edging);
+	cutting_items(&t->items, &t->cuttings);
+	walls_items(&t->items, &t->walls);
+	fill_items(&t->items, &t->fills);
+	lawn_items(&t->items, &t->lawns);
+	fences_items(&t->items, &t->fences);
 }
 
 void takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot *plot,
 	const struct book *book)
 {
-	struct snag_list snags = { .arena = arena };
+	struct takeoff *t = out;
+	struct basis basis = { .arena = arena, .plot = plot, .survey = &t->survey,
+		.allow = allow_in_force(arena, plot, book), .snags = &t->snags };
 
-	*out = (struct takeoff){ .complete = true, .book = book,
-		.allow = allow_in_force(arena, plot, book) };
-	survey_plot(&out->survey, arena, plot);
-	areas_compute(out, arena, plot);
-	wall_lay_all(out, arena, plot, &snags);
-	cutting_plan(out, arena);
-	fill_compute(out, arena, plot, &snags);
-	zones_compute(out, arena, plot);
-	fencing_compute(out, arena, plot, &snags);
-	dig_compute(out, arena);
-	stone_compute(out, arena);
-	fabric_compute(out, arena);
-	liner_compute(out, arena);
-	edging_compute(out, arena, plot);
-	lawn_compute(out, arena);
-	items_compute(out, arena, plot);
-	costs_compute(out, arena);
-	work_plan(out, arena);
-	snag_mirror(&snags, plot);
-	snag_finish(&snags, out);
+	*t = (struct takeoff){ .allow = basis.allow, .book = book,
+		.snags = { .arena = arena, .survey = &t->survey } };
+	survey_plot(&t->survey, arena, plot);
+	t->surface = fill_surface(&t->survey);
+	areas_count(&t->areas, &basis);
+	walls_lay(&t->walls, &basis);
+	cutting_plan(&t->cuttings, &basis, &t->walls);
+	fill_compute(&t->fills, &basis, &t->walls, t->surface);
+	zones_compute(&t->zones, &basis, &t->walls);
+	fences_compute(&t->fences, &basis);
+	dig_compute(t, arena);
+	stone_compute(&t->stones, &basis, &t->zones);
+	fabric_compute(&t->fabric, &basis, &t->zones);
+	liner_compute(&t->liners, &basis, &t->walls, &t->fills);
+	edging_compute(&t->edging, &basis);
+	lawn_compute(&t->lawns, &basis);
+	items_compute(t, arena);
+	t->complete = t->walls.not_laid_count == 0 && t->walls.caps_not_laid == 0;
+	costs_compute(&t->costs, &t->items, book, t->complete);
+	work_plan(&t->work, t, arena);
+	snag_mirror(&t->snags, plot);
+	snag_sort(&t->snags);
+}
+
+/* ---- What is shown ----------------------------------------------------------------------------- */
+
+#define ROWS(key_, table_, rows, count_) { .key = (key_), .table = &(table_), \
+	.at = offsetof(struct takeoff, rows), .count_at = offsetof(struct takeoff, count_) * \
+		(FIGURE_IS_REGION(FIGURE_FIELD_OF(takeoff, count_)) > 0) }
+#define WITHIN(key_, table_, rows, count_) { .key = (key_), .table = &(table_), \
+	.at = offsetof(struct takeoff, rows), .count = (count_) }
+#define OBJECT(key_, table_, row) { .key = (key_), .table = &(table_), \
+	.at = offsetof(struct takeoff, row), .count = 1, .is_object = true }
+#define BY_HAND(key_) { .key = (key_) }
+
+const struct shown takeoff_shown[] = {
+	ROWS("areas", area_table, areas.list, areas.count),
+	BY_HAND("edges"),
+	BY_HAND("regions"),
+	ROWS("walls", wall_table, walls.list, walls.count),
+	ROWS("walls_not_laid", wall_not_laid_table, walls.not_laid, walls.not_laid_count),
+	ROWS("cutting", cutting_table, cuttings.list, cuttings.count),
+	ROWS("dig", dig_table, earthwork.rows, earthwork.count),
+	OBJECT("dig_sums", earthwork_table, earthwork),
+	ROWS("fills", fill_table, fills.list, fills.count),
+	ROWS("fence", fencing_table, fences.list, fences.count),
+	ROWS("stone", stone_table, stones.list, stones.count),
+	WITHIN("stone_orders", stone_total_table, stones.totals, STONE_KINDS),
+	WITHIN("fabric", fabric_table, fabric, 1),
+	ROWS("liners", liner_table, liners.list, liners.count),
+	ROWS("edging", edging_row_table, edging.rows, edging.row_count),
+	ROWS("edging_cuts", edging_cut_table, edging.cuts, edging.cut_count),
+	ROWS("lawn", lawn_table, lawns.list, lawns.count),
+	BY_HAND("items"),
+	BY_HAND("costs"),
+	BY_HAND("work"),
+	BY_HAND("snags"),
+};
+const int takeoff_shown_count = sizeof takeoff_shown / sizeof *takeoff_shown;
+
+const void *shown_rows(const struct shown *shown, const struct takeoff *takeoff, int *count)
+{
+	const char *base = (const char *)takeoff, *at = base + shown->at;
+
+	*count = shown->count;
+	if (shown->count_at == 0)
+		return at;
+	memcpy(count, base + shown->count_at, sizeof *count);
+	memcpy(&at, base + shown->at, sizeof at);
+	return at;
 }

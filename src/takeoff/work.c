@@ -1,20 +1,17 @@
-#include "takeoff/work.h"
 #include "takeoff/takeoff.h"
-#include "takeoff/common/weight.h"
-
-#include <string.h>
 
 /* Hours a cubic metre; the kinds of ground in the order of enum subsoil: loam, clay, sand. */
 static const double DIGGING[] = { 2.20, 3.30, 1.20 }, LOADING[] = { 1.30, 1.90, 1.00 };
 static const double BARROWING = 1.25, BASE_COURSE = 1.00;
 
-enum { IDS_MOST = 6 };
+enum { GOODS_MOST = 6 };
 
 /* One step as it may come up: where there is one of its items to order, hours for it, or another reason. */
 struct plan_row {
 	const char *title, *doing, *tools, *caution;
 	bool (*comes_up)(const struct takeoff *takeoff);
-	const char *ids[IDS_MOST]; /* of its items, or how they begin */
+	enum good goods[GOODS_MOST]; /* that it takes */
+	int good_count;
 	double (*hours)(const struct takeoff *takeoff, const struct work_step *step);
 	const char *rate;
 };
@@ -25,9 +22,9 @@ static double volume(const struct takeoff *takeoff, const struct work_step *step
 	double sum = 0;
 
 	for (int i = 0; i < step->item_count; i++) {
-		const struct item *item = &takeoff->items[step->items[i]];
+		const struct item *item = &takeoff->items.list[step->items[i]];
 
-		sum += item->unit == UNIT_M3 ? item->order : 0;
+		sum += item_unit(item) == UNIT_M3 ? item->order : 0;
 	}
 	return sum;
 }
@@ -65,7 +62,7 @@ static double hours_barrowing(const struct takeoff *takeoff, const struct work_s
 static double hours_base(const struct takeoff *takeoff, const struct work_step *step)
 {
 	(void)step;
-	return BASE_COURSE * takeoff->stone_totals[STONE_KIND_BASE].compacted;
+	return BASE_COURSE * takeoff->stones.totals[STONE_KIND_BASE].compacted;
 }
 
 static bool always(const struct takeoff *takeoff)
@@ -76,16 +73,19 @@ static bool always(const struct takeoff *takeoff)
 
 static bool has_base(const struct takeoff *takeoff)
 {
-	return takeoff->stone_totals[STONE_KIND_BASE].compacted > 0;
+	return takeoff->stones.totals[STONE_KIND_BASE].compacted > 0;
 }
 
 static bool has_cuts(const struct takeoff *takeoff)
 {
-	for (int i = 0; i < takeoff->cutting_count; i++)
-		if (takeoff->cuttings[i].cut_blocks > 0)
+	for (int i = 0; i < takeoff->cuttings.count; i++)
+		if (takeoff->cuttings.list[i].cut_blocks > 0)
 			return true;
 	return false;
 }
+
+#define TAKES(...) .goods = { __VA_ARGS__ }, \
+	.good_count = sizeof((enum good[]){ __VA_ARGS__ }) / sizeof(enum good)
 
 static const struct plan_row rows[] = {
 	{ .title = "Have services marked", .comes_up = always,
@@ -107,7 +107,7 @@ static const struct plan_row rows[] = {
 		.tools = "spade, pick, barrow, level; hire a small digger for more than a few days by hand",
 		.caution = "Cover holes and trenches; nobody in a trench deeper than 4 feet (1.2 m). Lift with the legs, "
 			"change hands often." },
-	{ .title = "Haul the spoil", .ids = { "spoil" }, .hours = hours_loading, .rate = "loading",
+	{ .title = "Haul the spoil", TAKES(GOOD_SPOIL), .hours = hours_loading, .rate = "loading",
 		.doing = "Load and take away what is not used again.",
 		.tools = "barrow, boards; truck or skip",
 		.caution = "A vehicle's payload: wet soil weighs more than is reckoned here." },
@@ -120,10 +120,10 @@ static const struct plan_row rows[] = {
 		.doing = "Rake level and tamp before any stone is spread.",
 		.tools = "rake, hand tamper or hired plate compactor",
 		.caution = "Compactor: feet, hearing, never over or beside marked lines." },
-	{ .title = "Lay the fabric", .ids = { "fabric" },
+	{ .title = "Lay the fabric", TAKES(GOOD_FABRIC, GOOD_FABRIC_PIN),
 		.doing = "Strips lapped as listed, pinned along edges and laps, without folds.",
 		.tools = "knife, pins, hammer" },
-	{ .title = "Lay the base", .ids = { "stone.base" }, .hours = hours_base,
+	{ .title = "Lay the base", TAKES(GOOD_STONE_BASE), .hours = hours_base,
 		.rate = "a base course of 150 mm",
 		.doing = "In the lifts listed with the stone, each tamped; stay a foot (300 mm) back "
 			"from the fence's line until its posts stand (common practice).",
@@ -134,43 +134,43 @@ static const struct plan_row rows[] = {
 		.tools = "rule, square, chalk; hire a block saw with water",
 		.caution = "Silica dust (wet or extraction, respirator), eyes, hearing, kickback; keep "
 			"others off." },
-	{ .title = "Lay the walls", .ids = { "block.", "adhesive" },
+	{ .title = "Lay the walls", TAKES(GOOD_BLOCK_WALL, GOOD_BLOCK_CAP, GOOD_ADHESIVE),
 		.doing = "By the laying sheets: level the first course block by block, then course on "
 			"course with adhesive; let it cure before filling.",
 		.tools = "level, rubber mallet, chalk line, cartridge gun",
 		.caution = "Adhesive: fresh air. What weighs over 50 pounds (23 kg): two people or a "
 			"trolley." },
-	{ .title = "Line and fill the beds", .ids = { "liner", "soil." }, .hours = hours_barrowing,
+	{ .title = "Line and fill the beds", TAKES(GOOD_LINER, GOOD_COMPOST, GOOD_SOIL), .hours = hours_barrowing,
 		.rate = "barrow up to 50 m, spread and level",
 		.doing = "Line the walls, mix soil as listed, fill in layers, tread lightly, water, top up "
 			"after it has settled.",
 		.tools = "barrow, boards, rake, fork",
 		.caution = "Gloves. By old houses have soil tested for lead before growing food." },
-	{ .title = "Set the posts", .ids = { "fence.post", "fence.concrete", "fence.gravel" },
+	{ .title = "Set the posts", TAKES(GOOD_FENCE_POST, GOOD_FENCE_CONCRETE, GOOD_FENCE_GRAVEL),
 		.doing = "Holes as listed, gravel in, posts plumb and in line, concrete sloped away at the "
 			"top; leave it to harden.",
 		.tools = "digging bar or hired auger, level, braces, string, mixing tub",
 		.caution = "Auger: two people, never near marks. Wet concrete burns skin and eyes. Cover "
 			"open holes." },
-	{ .title = "Hang panels and gates", .ids = { "fence.panel", "fence.gate", "fence.bracket",
-		"fence.hinge", "fence.latch", "fence.bolt" },
+	{ .title = "Hang panels and gates", TAKES(GOOD_FENCE_PANEL, GOOD_FENCE_GATE,
+		GOOD_FENCE_BRACKET, GOOD_FENCE_HINGE, GOOD_FENCE_LATCH, GOOD_FENCE_BOLT),
 		.doing = "Panels between posts with their gap below; gates last, true to their gaps.",
 		.tools = "saw, drill, level, blocks for the gap",
 		.caution = "Treated timber: mask when sawing, never burnt. Height, pools and gates for "
 			"children: local code." },
-	{ .title = "Set the edging", .ids = { "edging" },
+	{ .title = "Set the edging", TAKES(GOOD_EDGING, GOOD_EDGING_SPIKE),
 		.doing = "Along the strings, flush with the finished surface, spiked as listed.",
 		.tools = "saw, hammer, string" },
-	{ .title = "Lay the surface", .ids = { "stone.surface" }, .hours = hours_barrowing,
+	{ .title = "Lay the surface", TAKES(GOOD_STONE_FINES, GOOD_STONE_CLEAN), .hours = hours_barrowing,
 		.rate = "barrow up to 50 m, spread and level",
 		.doing = "Spread, rake to a fall, tamp.",
 		.tools = "barrow, rake, hand tamper or hired plate compactor",
 		.caution = "Compactor: feet, hearing." },
-	{ .title = "Lay the lawn", .ids = { "topsoil.lawn", "turf", "seed" },
+	{ .title = "Lay the lawn", TAKES(GOOD_LAWN_TOPSOIL, GOOD_TURF, GOOD_SEED),
 		.doing = "Topsoil raked and rolled, turf the day it comes with joints staggered, or seed "
 			"raked in; water.",
 		.tools = "rake, roller, knife, boards, hose" },
-	{ .title = "Mulch the beds", .ids = { "mulch" }, .hours = hours_barrowing,
+	{ .title = "Mulch the beds", TAKES(GOOD_MULCH), .hours = hours_barrowing,
 		.rate = "barrow up to 50 m, spread and level",
 		.doing = "To the depth listed, clear of stems.",
 		.tools = "barrow, rake", .caution = "Gloves." },
@@ -183,23 +183,18 @@ static int64_t barrows(const struct takeoff *takeoff, const struct work_step *st
 	int64_t sum = 0;
 
 	for (int i = 0; i < step->item_count; i++) {
-		const struct item *item = &takeoff->items[step->items[i]];
+		const struct item *item = &takeoff->items.list[step->items[i]];
 
-		if (item->unit == UNIT_M3)
-			sum += loads_of(takeoff->allow, item->order, item_unit_weight(takeoff, item)).barrow;
+		if (item_unit(item) == UNIT_M3)
+			sum += loads_of(takeoff->allow, item->order, item->unit_weight).barrow;
 	}
 	return sum;
 }
 
-static bool is_of(const struct item *item, const char *id)
-{
-	return item->order > 0 && strncmp(item->id, id, strlen(id)) == 0;
-}
-
 static bool takes(const struct plan_row *row, const struct item *item)
 {
-	for (int i = 0; i < IDS_MOST && row->ids[i]; i++)
-		if (is_of(item, row->ids[i]))
+	for (int i = 0; i < row->good_count; i++)
+		if (item->order > 0 && item->good == row->goods[i])
 			return true;
 	return false;
 }
@@ -207,13 +202,13 @@ static bool takes(const struct plan_row *row, const struct item *item)
 static struct work_step step_of(const struct plan_row *row, const struct takeoff *takeoff,
 	struct arena *arena)
 {
-	int *items = arena_new(arena, (size_t)takeoff->item_count, sizeof *items);
+	int *items = arena_new(arena, takeoff->items.count, sizeof *items);
 	struct work_step step = { .title = row->title, .doing = row->doing, .tools = row->tools,
 		.caution = row->caution, .items = items };
 
-	for (int i = 0; i < takeoff->item_count; i++)
-		if (takes(row, &takeoff->items[i]))
-			items[step.item_count++] = i;
+	for (size_t i = 0; i < takeoff->items.count; i++)
+		if (takes(row, &takeoff->items.list[i]))
+			items[step.item_count++] = (int)i;
 	step.barrows = barrows(takeoff, &step);
 	if (row->hours) {
 		step.hours = row->hours(takeoff, &step);
@@ -222,18 +217,17 @@ static struct work_step step_of(const struct plan_row *row, const struct takeoff
 	return step;
 }
 
-void work_plan(struct takeoff *takeoff, struct arena *arena)
+void work_plan(struct work *out, const struct takeoff *takeoff, struct arena *arena)
 {
 	struct work_step *steps = arena_new(arena, ROWS, sizeof *steps);
 
-	takeoff->work = steps;
-	takeoff->work_count = 0;
+	*out = (struct work){ steps, 0 };
 	for (int i = 0; i < ROWS; i++) {
 		struct work_step step = step_of(&rows[i], takeoff, arena);
 
 		if (step.item_count > 0 || step.hours > 0 ||
 			(rows[i].comes_up && rows[i].comes_up(takeoff)))
-			steps[takeoff->work_count++] = step;
+			steps[out->count++] = step;
 	}
 }
 

@@ -25,9 +25,13 @@ struct work_step {
 	const char *rate;    /* the work that the rate is for; NULL where none is published */
 };
 
-/* Fills work of *takeoff, in order, once all else is computed: steps for which there is nothing to do are
- * left out. */
-void work_plan(struct takeoff *takeoff, struct arena *arena);
+struct work {
+	const struct work_step *list; /* in the order it is done */
+	int count;
+};
+
+/* Plans the work of a takeoff whose items are priced: steps for which there is nothing to do are left out. */
+void work_plan(struct work *out, const struct takeoff *takeoff, struct arena *arena);
 
 /* "New Zealand trade labour factors" */
 const char *work_source(void);

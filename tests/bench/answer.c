@@ -5,7 +5,7 @@
 #include "plot/edit/lay.h"
 #include "plot/history/store.h"
 #include "report/panel/pages.h"
-#include "takeoff/compute.h"
+#include "takeoff/takeoff.h"
 
 #include <stdio.h>
 #include <stdlib.h>

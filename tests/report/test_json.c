@@ -187,7 +187,7 @@ START_TEST(only_rows_of_blocks_have_a_size_and_only_what_has_a_price_a_cost)
 
 	open_file("plots/rope-walk.plot");
 	for (int i = 0; i < rows("items"); i++) {
-		const struct item *item = &garden.takeoff.items[i];
+		const struct item *item = &garden.takeoff.items.list[i];
 
 		text_clear(&keys);
 		text_print(&keys, "id section name unit %slaid spare order%s%s",
@@ -206,7 +206,7 @@ START_TEST(a_snag_names_loop_and_side_only_where_a_side_is_meant)
 
 	open_file("plots/snags.plot");
 	for (int i = 0; i < rows("snags"); i++) {
-		const struct snag *snag = &garden.takeoff.snags[i];
+		const struct snag *snag = &garden.takeoff.snags.list[i];
 
 		keys_are(row("snags", i), snag->side < 0 ? "code region cell text" :
 			"code region cell loop side text");
@@ -265,13 +265,13 @@ START_TEST(plot_areas_and_edges_are_those_of_the_takeoff)
 	ck_assert_double_eq(number(plot, "rows"), takeoff->survey.rows);
 	length_is(get(plot, "width_m"), takeoff->survey.cell * takeoff->survey.columns);
 	length_is(get(plot, "height_m"), takeoff->survey.cell * takeoff->survey.rows);
-	ck_assert_int_eq(rows("areas"), takeoff->area_count);
-	for (int i = 0; i < takeoff->area_count; i++) {
-		ck_assert_double_eq(number(row("areas", i), "cells"), (double)takeoff->areas[i].cells);
-		number_is(row("areas", i), "area_m2", takeoff->areas[i].area);
+	ck_assert_int_eq(rows("areas"), takeoff->areas.count);
+	for (int i = 0; i < takeoff->areas.count; i++) {
+		ck_assert_double_eq(number(row("areas", i), "cells"), (double)takeoff->areas.list[i].cells);
+		number_is(row("areas", i), "area_m2", takeoff->areas.list[i].area);
 	}
-	ck_assert_str_eq(string(row("areas", takeoff->area_count - 1), "letter"), ".");
-	ck_assert_str_eq(string(row("areas", takeoff->area_count - 1), "class"), "open");
+	ck_assert_str_eq(string(row("areas", takeoff->areas.count - 1), "letter"), ".");
+	ck_assert_str_eq(string(row("areas", takeoff->areas.count - 1), "class"), "open");
 	for (int a = 0; a < CLASSES; a++) {
 		for (int b = a; b < CLASSES; b++) {
 			if (takeoff->survey.edges[a][b] == 0)
@@ -362,16 +362,16 @@ START_TEST(walls_are_laid_course_by_course_as_in_the_takeoff)
 	const struct takeoff *takeoff = &garden.takeoff;
 	char name[REGION_NAME_MOST];
 
-	ck_assert_int_eq(rows("walls"), takeoff->wall_count);
-	for (int i = 0; i < takeoff->wall_count; i++) {
-		survey_region_name(&takeoff->survey.regions[takeoff->walls[i].region], name);
+	ck_assert_int_eq(rows("walls"), takeoff->walls.count);
+	for (int i = 0; i < takeoff->walls.count; i++) {
+		survey_region_name(&takeoff->survey.regions[takeoff->walls.list[i].region], name);
 		ck_assert_str_eq(string(row("walls", i), "bed"), name);
-		wall_is(row("walls", i), &takeoff->walls[i]);
+		wall_is(row("walls", i), &takeoff->walls.list[i]);
 	}
-	ck_assert_int_eq(rows("walls_not_laid"), takeoff->not_laid_count);
-	for (int i = 0; i < takeoff->not_laid_count; i++)
+	ck_assert_int_eq(rows("walls_not_laid"), takeoff->walls.not_laid_count);
+	for (int i = 0; i < takeoff->walls.not_laid_count; i++)
 		ck_assert_double_eq(number(row("walls_not_laid", i), "about_blocks"),
-			(double)takeoff->not_laid[i].about_blocks);
+			(double)takeoff->walls.not_laid[i].about_blocks);
 }
 END_TEST
 
@@ -398,9 +398,9 @@ START_TEST(every_block_that_is_cut_up_has_a_row)
 	open_file(plots[_i]);
 	const struct takeoff *takeoff = &garden.takeoff;
 
-	ck_assert_int_eq(rows("cutting"), takeoff->cutting_count);
-	for (int i = 0; i < takeoff->cutting_count; i++) {
-		const struct cutting *cutting = &takeoff->cuttings[i];
+	ck_assert_int_eq(rows("cutting"), takeoff->cuttings.count);
+	for (int i = 0; i < takeoff->cuttings.count; i++) {
+		const struct cutting *cutting = &takeoff->cuttings.list[i];
 		const cJSON *found = row("cutting", i);
 
 		ck_assert_str_eq(string(found, "use"), cutting->use == USE_CAP ? "cap" : "wall");
@@ -487,9 +487,9 @@ START_TEST(fills_and_items_are_those_of_the_takeoff)
 	open_file(plots[_i]);
 	const struct takeoff *takeoff = &garden.takeoff;
 
-	ck_assert_int_eq(rows("fills"), takeoff->fill_count);
-	for (int i = 0; i < takeoff->fill_count; i++) {
-		const struct fill *fill = &takeoff->fills[i];
+	ck_assert_int_eq(rows("fills"), takeoff->fills.count);
+	for (int i = 0; i < takeoff->fills.count; i++) {
+		const struct fill *fill = &takeoff->fills.list[i];
 		const cJSON *found = row("fills", i), *parts = get(found, "parts");
 
 		length_is(get(found, "soil_depth_m"), fill->soil_depth);
@@ -503,9 +503,9 @@ START_TEST(fills_and_items_are_those_of_the_takeoff)
 			number_is(cJSON_GetArrayItem(parts, j), "m3", fill->parts[j].volume);
 		}
 	}
-	ck_assert_int_eq(rows("items"), takeoff->item_count);
-	for (int i = 0; i < takeoff->item_count; i++) {
-		const struct item *item = &takeoff->items[i];
+	ck_assert_int_eq(rows("items"), takeoff->items.count);
+	for (int i = 0; i < takeoff->items.count; i++) {
+		const struct item *item = &takeoff->items.list[i];
 		const cJSON *found = row("items", i);
 
 		ck_assert_str_eq(string(found, "id"), item->id);
@@ -526,9 +526,9 @@ START_TEST(snags_are_those_of_the_takeoff_and_none_is_left_out)
 	open_file("plots/snags.plot");
 	const struct takeoff *takeoff = &garden.takeoff;
 
-	ck_assert_int_eq(rows("snags"), takeoff->snag_count);
-	for (int i = 0; i < takeoff->snag_count; i++) {
-		const struct snag *snag = &takeoff->snags[i];
+	ck_assert_int_eq(rows("snags"), takeoff->snags.count);
+	for (int i = 0; i < takeoff->snags.count; i++) {
+		const struct snag *snag = &takeoff->snags.list[i];
 		const cJSON *found = row("snags", i);
 
 		ck_assert_str_eq(string(found, "code"), snag_rule(snag->code)->word);

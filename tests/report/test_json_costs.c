@@ -94,9 +94,9 @@ START_TEST(what_has_no_price_is_listed_with_the_size_of_its_block)
 	print();
 	const cJSON *unpriced = get(get(root, "costs"), "unpriced");
 
-	ck_assert_int_eq(cJSON_GetArraySize(unpriced), garden.takeoff.item_count);
-	for (int i = 0; i < garden.takeoff.item_count; i++) {
-		const struct item *at = &garden.takeoff.items[i];
+	ck_assert_int_eq(cJSON_GetArraySize(unpriced), garden.takeoff.items.count);
+	for (int i = 0; i < garden.takeoff.items.count; i++) {
+		const struct item *at = &garden.takeoff.items.list[i];
 		const cJSON *row = cJSON_GetArrayItem(unpriced, i);
 
 		ck_assert_str_eq(get(row, "id")->valuestring, at->id);

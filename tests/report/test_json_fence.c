@@ -154,9 +154,9 @@ static void rest_is(const cJSON *row, const struct fencing *fencing)
 static void check(void)
 {
 	read_back();
-	ck_assert_int_eq(cJSON_GetArraySize(get(root, "fence")), garden.takeoff.fencing_count);
-	for (int i = 0; i < garden.takeoff.fencing_count; i++) {
-		const struct fencing *fencing = &garden.takeoff.fencings[i];
+	ck_assert_int_eq(cJSON_GetArraySize(get(root, "fence")), garden.takeoff.fences.count);
+	for (int i = 0; i < garden.takeoff.fences.count; i++) {
+		const struct fencing *fencing = &garden.takeoff.fences.list[i];
 		const cJSON *row = cJSON_GetArrayItem(get(root, "fence"), i);
 
 		ck_assert_str_eq(get(row, "name")->valuestring, fencing->fence->name);

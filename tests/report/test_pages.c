@@ -7,7 +7,7 @@
 
 #include "editor/here.h"
 #include "editor/marks.h"
-#include "takeoff/compute.h"
+#include "takeoff/takeoff.h"
 
 #include <stdlib.h>
 #include <stdio.h>
@@ -84,11 +84,11 @@ START_TEST(walls_and_fill_show_what_the_takeoff_says)
 	const struct takeoff *t = &b->editor.takeoff;
 	struct text value = TEXT_EMPTY;
 
-	ck_assert_int_eq(t->cutting_count, 1);
-	text_print(&value, "%lld", (long long)(t->cuttings[0].bought + t->cuttings[0].breakage));
+	ck_assert_int_eq(t->cuttings.count, 1);
+	text_print(&value, "%lld", (long long)(t->cuttings.list[0].bought + t->cuttings.list[0].breakage));
 	check(b, WALLS, "Block 16 in x 8 in x 6 in", "To order", value.bytes);
 	text_clear(&value);
-	text_print(&value, "%lld", (long long)t->walls[0].whole_blocks);
+	text_print(&value, "%lld", (long long)t->walls.list[0].whole_blocks);
 	check(b, WALLS, "B1 b b", "Whole blocks", value.bytes);
 	check(b, WALLS, "B1 b b", "Courses", "3");
 	/* Three courses of 6 in, less 1 1/2 in of freeboard, 2 in of mulch and 1 1/2 in below ground. */
@@ -287,8 +287,8 @@ START_TEST(here_tells_the_snag_of_its_first_cell)
 	struct text out = TEXT_EMPTY;
 
 	here_words(&b->editor, &out);
-	ck_assert_int_gt(b->editor.takeoff.snag_count, 0);
-	ck_assert_ptr_nonnull(strstr(out.bytes, b->editor.takeoff.snags[0].text));
+	ck_assert_int_gt(b->editor.takeoff.snags.count, 0);
+	ck_assert_ptr_nonnull(strstr(out.bytes, b->editor.takeoff.snags.list[0].text));
 	text_fini(&out);
 	desk_free(b);
 }

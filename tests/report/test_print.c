@@ -285,8 +285,8 @@ static void figure_is(const char **at, double expected)
 START_TEST(items_are_the_figures_of_the_takeoff)
 {
 	open_file(names[_i]);
-	for (int i = 0; i < garden.takeoff.item_count; i++) {
-		const struct item *item = &garden.takeoff.items[i];
+	for (int i = 0; i < garden.takeoff.items.count; i++) {
+		const struct item *item = &garden.takeoff.items.list[i];
 		const char *at;
 
 		if (item->unit == UNIT_EACH) /* their labels hold digits and go over lines */
@@ -357,8 +357,8 @@ START_TEST(cut_lists_are_the_figures_of_the_takeoff)
 	open_file(names[_i]);
 	const char *at = page.bytes;
 
-	for (int i = 0; i < garden.takeoff.cutting_count; i++) {
-		const struct cutting *cutting = &garden.takeoff.cuttings[i];
+	for (int i = 0; i < garden.takeoff.cuttings.count; i++) {
+		const struct cutting *cutting = &garden.takeoff.cuttings.list[i];
 
 		at = strstr(at, "Bought ");
 		ck_assert_ptr_nonnull(at);
@@ -376,8 +376,8 @@ END_TEST
 START_TEST(areas_are_the_figures_of_the_takeoff)
 {
 	open_file(names[_i]);
-	for (int i = 0; i < garden.takeoff.area_count; i++) {
-		const struct area_row *area = &garden.takeoff.areas[i];
+	for (int i = 0; i < garden.takeoff.areas.count; i++) {
+		const struct area_row *area = &garden.takeoff.areas.list[i];
 		const char *name = area->entry ? area->entry->name : "Open ground, left as it is";
 		const char *at = strstr(find("\nAreas\n"), name) + strlen(name);
 
@@ -465,8 +465,8 @@ START_TEST(laying_sheets_give_every_run_piece_by_piece)
 	open_file(imperial[_i]);
 	const char *at = find("Pieces in order");
 
-	for (int i = 0; i < garden.takeoff.wall_count; i++) {
-		const struct wall *wall = &garden.takeoff.walls[i];
+	for (int i = 0; i < garden.takeoff.walls.count; i++) {
+		const struct wall *wall = &garden.takeoff.walls.list[i];
 
 		for (int side = 0; side < wall->odd.run_count; side++) {
 			at = check_run(at, " odd ", &wall->odd.runs[side], wall->block.along);

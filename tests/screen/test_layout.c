@@ -1,143 +1,107 @@
-/* Layouts held by their figures alone, against their pieces counted one by one. */
+/* Where things stand on the screen. */
 
-#include "takeoff/walls/layout.h"
-
-#include "support/random.h"
+#include "screen/layout.h"
 #include "support/runner.h"
 
-#include <stdlib.h>
-
-#define INCH NM_PER_INCH
-
-static const struct bond_rule rule = { 16 * INCH, 4 * INCH, 1, 1 };
-static struct arena arena;
-
-static void teardown(void)
+static void check_area(struct area a, int row, int column, int rows, int columns)
 {
-	arena_clear(&arena);
+	ck_assert_int_eq(a.row, row);
+	ck_assert_int_eq(a.column, column);
+	ck_assert_int_eq(a.rows, rows);
+	ck_assert_int_eq(a.columns, columns);
 }
 
-/* A run at random and a layout of it. */
-struct laid {
-	struct bond_run run;
-	struct layout layout;
-	const nm *pieces;
-	int count;
-};
-
-static bool lay_at_random(struct laid *laid, struct random *random)
+START_TEST(on_24_by_80_the_plan_has_24_by_20_cells)
 {
-	nm first = random_below(random, 2) ? 0 : random_between(random, 8, 31) * INCH / 2;
-	int64_t whole;
+	struct layout l = layout_of(24, 80, PANEL_NORMAL);
 
-	laid->run = (struct bond_run){ random_between(random, -16, 16) * INCH / 2,
-		random_between(random, 8, 400) * INCH / 2, random_below(random, 2),
-		random_below(random, 2) };
-	if (!layout_make(&laid->layout, &laid->run, &rule, first, random_below(random, 2)))
-		return false;
-	whole = laid->layout.before;
-	layout_move(&laid->layout, &laid->run, rule.block, random_between(random, 0, (int)whole));
-	laid->pieces = layout_pieces(&laid->layout, rule.block, &arena, &laid->count);
-	return true;
+	ck_assert(!l.is_too_small);
+	check_area(l.status, 0, 0, 1, 80);
+	check_area(l.ruler, 1, 5, 1, 48);
+	check_area(l.side_ruler, 2, 0, 20, 5);
+	check_area(l.plan, 2, 5, 20, 48);
+	check_area(l.divider, 1, 53, 21, 1);
+	check_area(l.panel, 1, 54, 12, 26);
+	check_area(l.here, 13, 54, 9, 26);
+	check_area(l.form, 1, 34, 21, 46);
+	check_area(l.message, 22, 0, 1, 80);
+	check_area(l.keys, 23, 0, 1, 80);
+}
+END_TEST
+
+START_TEST(a_larger_screen_gives_its_room_to_the_plan)
+{
+	struct layout l = layout_of(40, 120, PANEL_NORMAL);
+
+	check_area(l.plan, 2, 5, 36, 88);
+	ck_assert_int_eq(l.panel.columns, 26);
+	ck_assert_int_eq(l.panel.column, 94);
+}
+END_TEST
+
+START_TEST(under_18_by_60_nothing_is_laid_out)
+{
+	ck_assert(layout_of(17, 200, PANEL_NORMAL).is_too_small);
+	ck_assert(layout_of(200, 59, PANEL_NORMAL).is_too_small);
+	ck_assert(layout_of(1, 1, PANEL_NORMAL).is_too_small);
+	ck_assert(!layout_of(18, 60, PANEL_NORMAL).is_too_small);
+}
+END_TEST
+
+static bool is_inside(struct area a, const struct layout *l)
+{
+	return a.row >= 0 && a.column >= 0 &&
+		a.row + a.rows <= l->screen.rows && a.column + a.columns <= l->screen.columns;
 }
 
-/* Joints of a that are closer than a quarter block to a joint at `to`. */
-static int close_to(const struct laid *a, nm to)
+static bool is_empty(struct area a)
 {
-	nm at = a->run.from;
-	int close = 0;
+	return a.rows == 0 || a.columns == 0;
+}
 
-	for (int i = 0; i + 1 < a->count; i++) {
-		at += a->pieces[i];
-		close += llabs(at - to) < rule.block / 4;
+static bool is_apart(struct area a, struct area b)
+{
+	return is_empty(a) || is_empty(b) || a.row + a.rows <= b.row || b.row + b.rows <= a.row ||
+		a.column + a.columns <= b.column || b.column + b.columns <= a.column;
+}
+
+static void check_layout(const struct layout *l)
+{
+	const struct area areas[] = { l->status, l->ruler, l->side_ruler, l->plan, l->divider,
+		l->panel, l->here, l->message, l->keys };
+	const int count = sizeof areas / sizeof *areas;
+	bool is_whole = is_inside(l->form, l) && is_inside(l->list, l) && !is_empty(l->form) &&
+		!is_empty(l->plan) && !is_empty(l->here) && l->plan.columns % 2 == 0;
+
+	for (int i = 0; i < count; i++) {
+		is_whole = is_whole && is_inside(areas[i], l);
+		for (int j = 0; j < i; j++)
+			is_whole = is_whole && is_apart(areas[i], areas[j]);
 	}
-	return close;
+	ck_assert_msg(is_whole, "at %d x %d", l->screen.rows, l->screen.columns);
 }
 
-START_TEST(the_pieces_of_a_layout_add_up_to_its_run)
+START_TEST(on_every_size_all_areas_are_on_the_screen_and_apart)
 {
-	struct random random = { 31 };
+	for (int rows = 18; rows < 80; rows++) {
+		for (int columns = 60; columns < 260; columns++) {
+			struct layout l = layout_of(rows, columns, (enum panel_width)_i);
 
-	for (int i = 0; i < 3000; i++) {
-		struct laid laid;
-		nm sum = 0;
-		int cut = 0;
-
-		if (!lay_at_random(&laid, &random))
-			continue;
-		for (int n = 0; n < laid.count; n++) {
-			sum += laid.pieces[n];
-			cut += laid.pieces[n] < rule.block;
-			ck_assert_int_ge(laid.pieces[n], rule.shortest);
+			check_layout(&l);
 		}
-		ck_assert_int_eq(sum, laid.run.length);
-		ck_assert_int_eq(cut, laid.layout.cut);
 	}
-}
-END_TEST
-
-START_TEST(close_joints_are_counted_without_looking_at_each)
-{
-	struct random random = { 32 };
-	int some = 0;
-
-	for (int i = 0; i < 3000; i++) {
-		struct laid a, b;
-		nm at;
-		int close = 0;
-
-		if (!lay_at_random(&a, &random) || !lay_at_random(&b, &random))
-			continue;
-		at = b.run.from;
-		for (int n = 0; n + 1 < b.count; n++)
-			close += close_to(&a, at += b.pieces[n]);
-		ck_assert_msg(layout_close_joints(&a.layout, &b.layout, rule.block) == close,
-			"pair %d of seed 32", i);
-		some += close > 0;
-	}
-	ck_assert_int_gt(some, 100);
-}
-END_TEST
-
-START_TEST(only_open_ends_are_joints)
-{
-	struct random random = { 33 };
-
-	for (int i = 0; i < 3000; i++) {
-		struct laid a, b;
-		int close;
-
-		if (!lay_at_random(&a, &random) || !lay_at_random(&b, &random))
-			continue;
-		close = (b.run.first_open ? close_to(&a, b.run.from) : 0) +
-			(b.run.last_open ? close_to(&a, b.run.from + b.run.length) : 0);
-		ck_assert_int_eq(layout_close_ends(&a.layout, &b.run, rule.block), close);
-	}
-}
-END_TEST
-
-START_TEST(what_has_no_whole_block_to_share_cannot_be_shared)
-{
-	struct bond_run run = { 0, 15 * INCH, true, true };
-	struct layout layout;
-
-	ck_assert(!layout_make(&layout, &run, &rule, 0, true));
-	ck_assert(layout_make(&layout, &run, &rule, 0, false));
-	/* 12 in and the 3 in left over, too short: */
-	ck_assert(!layout_make(&layout, &run, &rule, 12 * INCH, false));
-	ck_assert(!layout_make(&layout, &run, &rule, 16 * INCH, false));
 }
 END_TEST
 
 Suite *test_suite(void)
 {
-	Suite *suite = suite_create("layout");
-	TCase *layouts = suite_case(suite, "layouts");
+	Suite *suite = suite_create("screen layout");
+	TCase *areas = suite_case(suite, "areas");
 
-	tcase_add_checked_fixture(layouts, NULL, teardown);
-	tcase_add_test(layouts, the_pieces_of_a_layout_add_up_to_its_run);
-	tcase_add_test(layouts, close_joints_are_counted_without_looking_at_each);
-	tcase_add_test(layouts, only_open_ends_are_joints);
-	tcase_add_test(layouts, what_has_no_whole_block_to_share_cannot_be_shared);
+	tcase_add_test(areas, on_24_by_80_the_plan_has_24_by_20_cells);
+	tcase_add_test(areas, a_larger_screen_gives_its_room_to_the_plan);
+	tcase_add_test(areas, under_18_by_60_nothing_is_laid_out);
+	tcase_add_loop_test(areas, on_every_size_all_areas_are_on_the_screen_and_apart, PANEL_NORMAL,
+		PANEL_HIDDEN + 1);
 	return suite;
 }

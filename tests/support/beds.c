@@ -13,14 +13,17 @@ enum { STRIPS_MOST = 6 };
 void beds_lay(struct beds *beds)
 {
 	struct takeoff *takeoff = &beds->takeoff;
-	struct snag_list snags = { .arena = &beds->arena };
+	const struct basis basis = { .arena = &beds->arena, .plot = &beds->plot,
+		.survey = &takeoff->survey, .allow = &beds->plot.details.allow,
+		.snags = &takeoff->snags };
 
 	beds->arena = ARENA_EMPTY;
-	*takeoff = (struct takeoff){ .allow = &beds->plot.details.allow };
+	*takeoff = (struct takeoff){ .allow = basis.allow,
+		.snags = { .arena = &beds->arena, .survey = &takeoff->survey } };
 	survey_plot(&takeoff->survey, &beds->arena, &beds->plot);
-	wall_lay_all(takeoff, &beds->arena, &beds->plot, &snags);
-	cutting_plan(takeoff, &beds->arena);
-	snag_finish(&snags, takeoff);
+	walls_lay(&takeoff->walls, &basis);
+	cutting_plan(&takeoff->cuttings, &basis, &takeoff->walls);
+	snag_sort(&takeoff->snags);
 }
 
 void beds_fini(struct beds *beds)
@@ -182,7 +185,7 @@ int beds_snags(const struct beds *beds, enum snag_code code)
 {
 	int count = 0;
 
-	for (int i = 0; i < beds->takeoff.snag_count; i++)
-		count += beds->takeoff.snags[i].code == code;
+	for (int i = 0; i < (int)beds->takeoff.snags.count; i++)
+		count += beds->takeoff.snags.list[i].code == code;
 	return count;
 }

@@ -74,7 +74,7 @@ static GEOSGeometry *wall_ground(GEOSContextHandle_t geos, const struct survey *
 			widened(geos, survey, region, false, depth + reach)));
 }
 
-static void add(struct diggings *diggings, int region, enum zone_part part, GEOSGeometry *shape)
+static void add(struct diggings *diggings, int region, enum dig_part part, GEOSGeometry *shape)
 {
 	GEOSGeometry *rest = geos_difference(diggings->geos, shape, diggings->taken);
 
@@ -83,15 +83,15 @@ static void add(struct diggings *diggings, int region, enum zone_part part, GEOS
 }
 
 static void add_cells(struct diggings *diggings, const struct survey *survey, int region,
-	enum zone_part part)
+	enum dig_part part)
 {
 	add(diggings, region, part, widened(diggings->geos, survey, region, true, 0));
 }
 
 static bool is_walled(const struct takeoff *takeoff, int region)
 {
-	for (int i = 0; i < takeoff->wall_count; i++)
-		if (takeoff->walls[i].region == region)
+	for (int i = 0; i < takeoff->walls.count; i++)
+		if (takeoff->walls.list[i].region == region)
 			return true;
 	return false;
 }
@@ -102,13 +102,13 @@ static void add_last(struct diggings *diggings, const struct takeoff *takeoff, i
 
 	if (entry->class == CLASS_LAWN) {
 		if (block_number(&entry->block, LAWN_COVER) != COVER_NONE)
-			add_cells(diggings, &takeoff->survey, region, ZONE_LAWN);
+			add_cells(diggings, &takeoff->survey, region, DIG_LAWN);
 	} else if (entry->class == CLASS_BED && is_walled(takeoff, region)) {
 		if (block_number(&entry->block, BED_INSIDE) != INSIDE_UNDUG)
-			add_cells(diggings, &takeoff->survey, region, ZONE_INSIDE);
+			add_cells(diggings, &takeoff->survey, region, DIG_INSIDE);
 	} else if (entry->class == CLASS_BED && block_number(&entry->block, BED_BUILD) == BUILD_LEVEL &&
 		block_number(&entry->block, BED_REPLACE) == CHOICE_YES) {
-		add_cells(diggings, &takeoff->survey, region, ZONE_BED);
+		add_cells(diggings, &takeoff->survey, region, DIG_BED);
 	}
 }
 
@@ -122,11 +122,11 @@ struct diggings diggings_find(GEOSContextHandle_t geos, const struct takeoff *ta
 		enum plot_class class = survey->regions[i].entry->class;
 
 		if (class == CLASS_PATH || class == CLASS_FIXTURE)
-			add_cells(&found, survey, i, class == CLASS_PATH ? ZONE_PATH : ZONE_PAD);
+			add_cells(&found, survey, i, class == CLASS_PATH ? DIG_PATH : DIG_PAD);
 	}
 	for (int i = 0; i < survey->region_count; i++)
 		if (is_walled(takeoff, i))
-			add(&found, i, ZONE_WALL, wall_ground(geos, survey, i,
+			add(&found, i, DIG_WALL, wall_ground(geos, survey, i,
 				&survey->regions[i].entry->block));
 	for (int i = 0; i < survey->region_count; i++)
 		add_last(&found, takeoff, i);
@@ -141,7 +141,7 @@ void diggings_free(struct diggings *diggings)
 	free(diggings->list);
 }
 
-const struct digging *diggings_at(const struct diggings *diggings, int region, enum zone_part part)
+const struct digging *diggings_at(const struct diggings *diggings, int region, enum dig_part part)
 {
 	for (int i = 0; i < diggings->count; i++)
 		if (diggings->list[i].region == region && diggings->list[i].part == part)

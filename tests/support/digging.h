@@ -8,7 +8,7 @@
 
 struct digging {
 	int region;
-	enum zone_part part;
+	enum dig_part part;
 	GEOSGeometry *shape; /* in metres */
 };
 
@@ -24,7 +24,7 @@ struct diggings {
 struct diggings diggings_find(GEOSContextHandle_t geos, const struct takeoff *takeoff);
 void diggings_free(struct diggings *diggings);
 /* NULL where there is none of that region and part. */
-const struct digging *diggings_at(const struct diggings *diggings, int region, enum zone_part part);
+const struct digging *diggings_at(const struct diggings *diggings, int region, enum dig_part part);
 
 /* A plot with paths, fixtures, lawns, raised and ground-level beds, all of them dug in all ways, in cells
  * of a size in use. */

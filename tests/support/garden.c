@@ -2,7 +2,8 @@
 #include "base/file.h"
 #include "plot/format/format.h"
 #include "prices/prices.h"
-#include "takeoff/compute.h"
+#include "report/words/item_words.h"
+#include "report/words/snag_words.h"
 
 #include <assert.h>
 #include <stdlib.h>
@@ -62,6 +63,7 @@ void garden_book(struct garden *garden, const char *path)
 void garden_count(struct garden *garden)
 {
 	arena_clear(&garden->arena);
+	arena_clear(&garden->words);
 	takeoff_compute(&garden->takeoff, &garden->arena, &garden->plot,
 		garden->has_book ? &garden->book : NULL);
 }
@@ -69,6 +71,7 @@ void garden_count(struct garden *garden)
 void garden_fini(struct garden *garden)
 {
 	arena_clear(&garden->arena);
+	arena_clear(&garden->words);
 	plot_fini(&garden->plot);
 	if (garden->has_book)
 		book_fini(&garden->book);
@@ -77,16 +80,59 @@ void garden_fini(struct garden *garden)
 
 const struct snag *garden_snag(const struct garden *garden, enum snag_code code, int index)
 {
-	for (int i = 0; i < garden->takeoff.snag_count; i++)
-		if (garden->takeoff.snags[i].code == code && index-- == 0)
-			return &garden->takeoff.snags[i];
+	for (int i = 0; i < (int)garden->takeoff.snags.count; i++)
+		if (garden->takeoff.snags.list[i].code == code && index-- == 0)
+			return &garden->takeoff.snags.list[i];
 	return NULL;
 }
 
 const struct item *garden_item(const struct garden *garden, const char *id)
 {
-	for (int i = 0; i < garden->takeoff.item_count; i++)
-		if (strcmp(garden->takeoff.items[i].id, id) == 0)
-			return &garden->takeoff.items[i];
+	const struct item *items = garden->takeoff.items.list;
+
+	for (size_t i = 0; i < garden->takeoff.items.count; i++) {
+		struct text own = TEXT_EMPTY;
+		bool is_it;
+
+		good_add_id(&own, items[i].good, items[i].name);
+		is_it = strcmp(own.bytes, id) == 0;
+		text_fini(&own);
+		if (is_it)
+			return &items[i];
+	}
 	return NULL;
+}
+
+static struct report report_of(struct garden *garden)
+{
+	return (struct report){ .words = &garden->words, .plot = &garden->plot,
+		.takeoff = &garden->takeoff, .units = plot_units(&garden->plot) };
+}
+
+const char *garden_id(struct garden *garden, const struct item *item)
+{
+	struct report report = report_of(garden);
+
+	return item_id(&report, item);
+}
+
+const char *garden_label(struct garden *garden, const struct item *item)
+{
+	struct report report = report_of(garden);
+
+	return item_label(&report, item);
+}
+
+const char *garden_note(struct garden *garden, const struct item *item)
+{
+	struct report report = report_of(garden);
+
+	return item_note(&report, item);
+}
+
+const char *garden_sentence(struct garden *garden, const struct snag *snag)
+{
+	struct report report = report_of(garden);
+
+	return snag_sentence(&report, snag);
 }

@@ -15,6 +15,7 @@ struct garden {
 	bool has_book;
 	struct arena arena;
 	struct takeoff takeoff;
+	struct arena words; /* what was said of it; until the next garden_count */
 };
 
 /* The plot of plot_from_rows; garden_fini frees it. Set attributes, then garden_count. */
@@ -33,5 +34,11 @@ void garden_fini(struct garden *garden);
 const struct snag *garden_snag(const struct garden *garden, enum snag_code code, int index);
 /* The row with the id; NULL where there is none. */
 const struct item *garden_item(const struct garden *garden, const char *id);
+
+/* As a view would say it: the id, label and note (NULL: none) of an item, the sentence of a snag. */
+const char *garden_id(struct garden *garden, const struct item *item);
+const char *garden_label(struct garden *garden, const struct item *item);
+const char *garden_note(struct garden *garden, const struct item *item);
+const char *garden_sentence(struct garden *garden, const struct snag *snag);
 
 #endif

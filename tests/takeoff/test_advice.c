@@ -1,8 +1,8 @@
 /* What another size would do for a bed's wall, against laying every plot out anew. */
 #include "support/plots.h"
 #include "support/runner.h"
-#include "takeoff/walls/advice.h"
-#include "takeoff/compute.h"
+#include "takeoff/advice/advice.h"
+#include "takeoff/takeoff.h"
 
 #include <stdio.h>
 #include <stdlib.h>
@@ -33,10 +33,10 @@ static bool is_whole(const struct plot *plot)
 	bool whole;
 
 	takeoff_compute(&takeoff, &arena, plot, NULL);
-	whole = takeoff.wall_count == 1 && takeoff.walls[0].cut_pieces == 0;
-	for (int i = 0; i < takeoff.snag_count; i++)
-		whole = whole && takeoff.snags[i].code != SNAG_WALL_BOND &&
-			takeoff.snags[i].code != SNAG_BED_THIN;
+	whole = takeoff.walls.count == 1 && takeoff.walls.list[0].cut_pieces == 0;
+	for (int i = 0; i < takeoff.snags.count; i++)
+		whole = whole && takeoff.snags.list[i].code != SNAG_WALL_BOND &&
+			takeoff.snags.list[i].code != SNAG_BED_THIN;
 	arena_clear(&arena);
 	return whole;
 }
@@ -82,9 +82,9 @@ static void advise(struct advice *advice, const struct plot *plot, int64_t *cut)
 	struct takeoff takeoff;
 
 	takeoff_compute(&takeoff, &arena, plot, NULL);
-	ck_assert_int_eq(takeoff.wall_count, 1);
-	*cut = takeoff.walls[0].cut_pieces;
-	advice_find(advice, &arena, plot, &takeoff, &takeoff.walls[0]);
+	ck_assert_int_eq(takeoff.walls.count, 1);
+	*cut = takeoff.walls.list[0].cut_pieces;
+	advice_find(advice, &arena, plot, &takeoff, &takeoff.walls.list[0]);
 	arena_clear(&arena);
 }
 
@@ -172,8 +172,8 @@ static nm laid(const struct takeoff *takeoff)
 {
 	nm length = 0;
 
-	for (int i = 0; i < takeoff->wall_count; i++) {
-		const struct wall *wall = &takeoff->walls[i];
+	for (int i = 0; i < takeoff->walls.count; i++) {
+		const struct wall *wall = &takeoff->walls.list[i];
 
 		length += (wall->courses + 1) / 2 * wall->odd.length +
 			wall->courses / 2 * wall->even.length;

@@ -107,7 +107,7 @@ START_TEST(bulk_has_drops_of_its_own_and_each_day_its_own_delivery)
 	ck_assert(!walls->is_weighed);
 	ck_assert_ptr_eq(walls, &garden.takeoff.costs.shipments[0]);
 	ck_assert_int_eq(garden.takeoff.costs.shipment_count, 2);
-	ck_assert_int_eq(garden.takeoff.costs.unpriced, garden.takeoff.item_count - 4);
+	ck_assert_int_eq(garden.takeoff.costs.unpriced, garden.takeoff.items.count - 4);
 }
 END_TEST
 
@@ -129,10 +129,10 @@ START_TEST(what_has_no_price_is_told_apart_and_never_costs_nothing)
 	garden_rectangle(&garden, 'b', 8, 4);
 	price("'goods': [{'item': 'block.wall', 'block': '1 ft x 8 in x 6 in', 'packs': "
 		"[{'pack': 'piece', 'size': 1, 'price': 2}]}]");
-	ck_assert_int_eq(garden.takeoff.costs.unpriced, garden.takeoff.item_count);
+	ck_assert_int_eq(garden.takeoff.costs.unpriced, garden.takeoff.items.count);
 	ck_assert_int_eq(garden.takeoff.costs.total, 0);
-	for (int i = 0; i < garden.takeoff.item_count; i++)
-		ck_assert_ptr_null(garden.takeoff.items[i].pack);
+	for (int i = 0; i < garden.takeoff.items.count; i++)
+		ck_assert_ptr_null(garden.takeoff.items.list[i].pack);
 }
 END_TEST
 
@@ -265,9 +265,9 @@ static void check_sums(const struct takeoff *takeoff, int seed)
 	struct cost_sum sum, by_day = { 0, 0 }, by_supplier = { 0, 0 };
 	int unpriced = 0;
 
-	for (int i = 0; i < takeoff->item_count; i++) {
-		goods += takeoff->items[i].cost;
-		unpriced += !takeoff->items[i].pack;
+	for (int i = 0; i < takeoff->items.count; i++) {
+		goods += takeoff->items.list[i].cost;
+		unpriced += !takeoff->items.list[i].pack;
 	}
 	for (int day = 0; day < DAYS; day++) {
 		sum = costs_of_day(takeoff, day);
@@ -301,8 +301,8 @@ static void check_shipments(const struct takeoff *takeoff, int seed)
 			int64_t expected = 0;
 			bool is_packed = false;
 
-			for (int i = 0; i < takeoff->item_count; i++) {
-				const struct item *item = &takeoff->items[i];
+			for (int i = 0; i < takeoff->items.count; i++) {
+				const struct item *item = &takeoff->items.list[i];
 				struct way way;
 
 				if ((int)item->section != day_section(day) || !item->pack ||
@@ -350,8 +350,8 @@ START_TEST(packs_cover_the_cheapest_is_chosen_and_sums_add_up)
 		book_at_random(&garden.book, &random, block);
 		garden.has_book = true;
 		garden_count(&garden);
-		for (int i = 0; i < garden.takeoff.item_count; i++)
-			check_item(&garden.takeoff, &garden.takeoff.items[i], seed);
+		for (int i = 0; i < garden.takeoff.items.count; i++)
+			check_item(&garden.takeoff, &garden.takeoff.items.list[i], seed);
 		check_sums(&garden.takeoff, seed);
 		check_shipments(&garden.takeoff, seed);
 		garden_fini(&garden);

@@ -60,8 +60,8 @@ static void collect_laid(const struct cutting *cutting, int64_t *whole, nm *leng
 	*whole = 0;
 	*length = 0;
 	laid.count = 0;
-	for (int i = 0; i < beds.takeoff.wall_count; i++) {
-		const struct wall *wall = &beds.takeoff.walls[i];
+	for (int i = 0; i < beds.takeoff.walls.count; i++) {
+		const struct wall *wall = &beds.takeoff.walls.list[i];
 
 		if (cutting->use == USE_CAP && wall->has_cap &&
 			size_equal(&wall->cap_block, &cutting->block))
@@ -155,8 +155,8 @@ START_TEST(the_cut_list_has_the_pieces_that_are_laid_and_no_other)
 
 	for (int n = 0; n < 100; n++) {
 		lay_three_kinds(&random);
-		for (int i = 0; i < beds.takeoff.cutting_count; i++, cuttings++)
-			check_cutting(&beds.takeoff.cuttings[i]);
+		for (int i = 0; i < beds.takeoff.cuttings.count; i++, cuttings++)
+			check_cutting(&beds.takeoff.cuttings.list[i]);
 		beds_fini(&beds);
 	}
 	ck_assert_int_gt(cuttings, 200);
@@ -189,9 +189,9 @@ START_TEST(over_formal_plans_two_in_a_hundred_blocks_at_most_are_lost_to_cutting
 			beds_set_block(&beds.plot, kinds[k].along, kinds[k].across, 6 * INCH);
 			beds_set_courses(&beds.plot, random_between(&random, 2, 4));
 			beds_lay(&beds);
-			ck_assert_int_eq(beds.takeoff.cutting_count, 1);
-			bought += beds.takeoff.cuttings[0].bought;
-			floor += beds.takeoff.cuttings[0].floor;
+			ck_assert_int_eq(beds.takeoff.cuttings.count, 1);
+			bought += beds.takeoff.cuttings.list[0].bought;
+			floor += beds.takeoff.cuttings.list[0].floor;
 			beds_fini(&beds);
 		}
 		ck_assert_msg(100 * bought <= 102 * floor, "kind %zu: %lld bought, floor %lld", k,
@@ -216,14 +216,14 @@ START_TEST(walls_come_before_caps_and_sizes_in_the_order_of_beds)
 	plot_set(&beds.plot, 'c', BED_BLOCK, "12 in x 6 in x 4 in");
 	plot_set(&beds.plot, 'a', BED_CAP, "16 in x 8 in x 6 in");
 	beds_lay(&beds);
-	ck_assert_int_eq(beds.takeoff.cutting_count, 3);
-	ck_assert_int_eq(beds.takeoff.cuttings[0].use, USE_WALL);
-	ck_assert_int_eq(beds.takeoff.cuttings[0].block.along, 12 * INCH);
-	ck_assert_int_eq(beds.takeoff.cuttings[1].use, USE_WALL);
-	ck_assert_int_eq(beds.takeoff.cuttings[1].block.along, 16 * INCH);
-	ck_assert_int_eq(beds.takeoff.cuttings[2].use, USE_CAP);
-	ck_assert_int_eq(beds.takeoff.cuttings[2].block.along, 16 * INCH);
-	ck_assert_int_eq(beds.takeoff.cuttings[2].whole, beds.takeoff.walls[0].cap.whole);
+	ck_assert_int_eq(beds.takeoff.cuttings.count, 3);
+	ck_assert_int_eq(beds.takeoff.cuttings.list[0].use, USE_WALL);
+	ck_assert_int_eq(beds.takeoff.cuttings.list[0].block.along, 12 * INCH);
+	ck_assert_int_eq(beds.takeoff.cuttings.list[1].use, USE_WALL);
+	ck_assert_int_eq(beds.takeoff.cuttings.list[1].block.along, 16 * INCH);
+	ck_assert_int_eq(beds.takeoff.cuttings.list[2].use, USE_CAP);
+	ck_assert_int_eq(beds.takeoff.cuttings.list[2].block.along, 16 * INCH);
+	ck_assert_int_eq(beds.takeoff.cuttings.list[2].whole, beds.takeoff.walls.list[0].cap.whole);
 }
 END_TEST
 
@@ -235,13 +235,13 @@ START_TEST(breakage_is_its_share_of_what_is_bought_rounded_up)
 	plot_set(&beds.plot, 0, ALLOW_BREAKAGE, "5 %");
 	beds_lay(&beds);
 	/* Three courses of (18 ft - 32 in) over 16 in are 34.5 blocks, and 5 % of 35 are 1.75. */
-	ck_assert_int_eq(beds.takeoff.cuttings[0].bought, 35);
-	ck_assert_int_eq(beds.takeoff.cuttings[0].breakage, 2);
+	ck_assert_int_eq(beds.takeoff.cuttings.list[0].bought, 35);
+	ck_assert_int_eq(beds.takeoff.cuttings.list[0].breakage, 2);
 	beds_fini(&beds);
 	three_beds();
 	plot_set(&beds.plot, 0, ALLOW_BREAKAGE, "0 %");
 	beds_lay(&beds);
-	ck_assert_int_eq(beds.takeoff.cuttings[0].breakage, 0);
+	ck_assert_int_eq(beds.takeoff.cuttings.list[0].breakage, 0);
 }
 END_TEST
 
@@ -253,13 +253,13 @@ START_TEST(offcuts_of_one_bed_serve_another)
 	plot_from_rows(&beds.plot, (const char *const[]){ "aaaaa", "aaaaa", "aaaaa", "aaaaa", NULL });
 	plot_set(&beds.plot, 'a', BED_COURSES, "1");
 	beds_lay(&beds);
-	one = beds.takeoff.cuttings[0].bought;
-	ck_assert_int_eq(beds.takeoff.cuttings[0].cut_blocks % 2, 1);
+	one = beds.takeoff.cuttings.list[0].bought;
+	ck_assert_int_eq(beds.takeoff.cuttings.list[0].cut_blocks % 2, 1);
 	beds_fini(&beds);
 	three_beds();
 	beds_set_courses(&beds.plot, 1);
 	beds_lay(&beds);
-	ck_assert_int_lt(beds.takeoff.cuttings[0].bought, 3 * one);
+	ck_assert_int_lt(beds.takeoff.cuttings.list[0].bought, 3 * one);
 }
 END_TEST
 
@@ -273,8 +273,8 @@ START_TEST(blocks_of_beds_that_differ_in_density_weigh_as_they_are_laid)
 	plot_set(&beds.plot, 'a', BED_DENSITY, "1000 kg/m3");
 	plot_set(&beds.plot, 'b', BED_DENSITY, "1000 kg/m3");
 	beds_lay(&beds);
-	light = beds.takeoff.cuttings[0].weight;
-	ck_assert_double_eq_tol(light, (double)beds.takeoff.cuttings[0].bought * 0.4064 * 0.2032 *
+	light = beds.takeoff.cuttings.list[0].weight;
+	ck_assert_double_eq_tol(light, (double)beds.takeoff.cuttings.list[0].bought * 0.4064 * 0.2032 *
 		0.1524 * 1000, 1e-6);
 	beds_fini(&beds);
 	three_beds();
@@ -282,7 +282,7 @@ START_TEST(blocks_of_beds_that_differ_in_density_weigh_as_they_are_laid)
 	plot_set(&beds.plot, 'a', BED_DENSITY, "1000 kg/m3");
 	plot_set(&beds.plot, 'b', BED_DENSITY, "2000 kg/m3");
 	beds_lay(&beds);
-	ck_assert_double_eq_tol(beds.takeoff.cuttings[0].weight, 1.5 * light, 1e-6);
+	ck_assert_double_eq_tol(beds.takeoff.cuttings.list[0].weight, 1.5 * light, 1e-6);
 }
 END_TEST
 
@@ -290,7 +290,7 @@ START_TEST(without_walls_nothing_is_cut)
 {
 	plot_from_rows(&beds.plot, (const char *const[]){ "pp", NULL });
 	beds_lay(&beds);
-	ck_assert_int_eq(beds.takeoff.cutting_count, 0);
+	ck_assert_int_eq(beds.takeoff.cuttings.count, 0);
 }
 END_TEST
 

@@ -255,7 +255,7 @@ START_TEST(little_topsoil_is_shared_by_the_mixes_in_proportion)
 	double share;
 
 	garden_to_reuse("1 in");
-	fills = garden.takeoff.fills;
+	fills = garden.takeoff.fills.list;
 	/* 1 cu ft in the bank is 1.25 loose. */
 	ck_assert_double_eq_tol(work()->reused / CUBIC_FOOT, 1.25, EXACT);
 	ck_assert_double_eq_tol(work()->spoil / CUBIC_FOOT, 11 * 1.25, EXACT);
@@ -342,20 +342,20 @@ static double depth_of(const struct digging *digging, double surface)
 	if (block->kind == BLOCK_BED && block_value(block, BED_EMBED)->set)
 		embed = metres_of(block, BED_EMBED);
 	switch (digging->part) {
-	case ZONE_PATH:
+	case DIG_PATH:
 		return metres_of(block, PATH_BASE) + metres_of(block, PATH_SURFACE);
-	case ZONE_WALL:
+	case DIG_WALL:
 		return metres_of(block, BED_BASE) + embed;
-	case ZONE_INSIDE:
+	case DIG_INSIDE:
 		return embed + (block_number(block, BED_INSIDE) == INSIDE_BASE ?
 			metres_of(block, BED_BASE) : 0);
-	case ZONE_PAD:
+	case DIG_PAD:
 		return metres_of(block, FIXTURE_BASE) + surface;
-	case ZONE_LAWN:
+	case DIG_LAWN:
 		return metres_of(block, LAWN_TOPSOIL) +
 			(block_number(block, LAWN_COVER) == COVER_TURF ?
 			metres_of(block, LAWN_THICKNESS) : 0);
-	case ZONE_BED:
+	case DIG_BED:
 		return metres_of(block, BED_PREPARE);
 	}
 	return 0;
@@ -409,10 +409,10 @@ START_TEST(all_that_is_dug_leaves_or_is_reused_and_geos_digs_the_same)
 	ck_assert_double_eq_tol(work()->bank.topsoil, bank.topsoil, GEOS_NEAR);
 	ck_assert_double_eq_tol(work()->bank.subsoil, bank.subsoil, GEOS_NEAR);
 	ck_assert_double_eq_tol(earth_sum(&work()->bank), earth_sum(&sum), EXACT);
-	for (int i = 0; i < garden.takeoff.fill_count; i++)
-		for (int j = 0; j < garden.takeoff.fills[i].part_count; j++)
-			if (strcmp(garden.takeoff.fills[i].parts[j].name, "topsoil") == 0)
-				wanted += garden.takeoff.fills[i].parts[j].volume;
+	for (int i = 0; i < garden.takeoff.fills.count; i++)
+		for (int j = 0; j < garden.takeoff.fills.list[i].part_count; j++)
+			if (strcmp(garden.takeoff.fills.list[i].parts[j].name, "topsoil") == 0)
+				wanted += garden.takeoff.fills.list[i].parts[j].volume;
 	/* All defaults: 25 % for topsoil and loam. */
 	ck_assert_double_eq_tol(earth_sum(&work()->loose), earth_sum(&bank) * 1.25, GEOS_NEAR);
 	ck_assert_double_eq_tol(work()->reused, fmin(bank.topsoil * 1.25, wanted), GEOS_NEAR);

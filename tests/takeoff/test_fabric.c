@@ -233,8 +233,8 @@ static size_t ground_of(struct cover_box *boxes)
 		const struct zone *zone = &zones->list[zones->cover.pieces[i].owner];
 		char letter = garden.takeoff.survey.regions[zone->region].entry->letter;
 
-		if (zone->part == ZONE_PATH ? letter == 'p' :
-			zone->part == ZONE_WALL || zone->part == ZONE_PAD)
+		if (zone->part == DIG_PATH ? letter == 'p' :
+			zone->part == DIG_WALL || zone->part == DIG_PAD)
 			boxes[count++] = zones->cover.pieces[i];
 	}
 	return count;

@@ -1,7 +1,7 @@
 /* Fences as a whole: where they stand, gates, what is bought, snags. */
 
-#include "takeoff/fence/fencing.h"
-#include "prices/ware.h"
+#include "takeoff/fence/fences.h"
+#include "prices/good.h"
 
 #include "support/fencing.h"
 #include "support/garden.h"
@@ -47,8 +47,8 @@ static void set(enum attribute attribute, const char *value)
 static const struct fencing *only_fence(void)
 {
 	garden_count(&garden);
-	ck_assert_int_eq(garden.takeoff.fencing_count, 1);
-	return &garden.takeoff.fencings[0];
+	ck_assert_int_eq(garden.takeoff.fences.count, 1);
+	return &garden.takeoff.fences.list[0];
 }
 
 static const struct item *item(const char *id)
@@ -102,7 +102,7 @@ START_TEST(where_cells_are_small_nothing_within_the_inset_stays_there)
 	plot_set(&garden.plot, 0, HEAD_CELL, "3 in");
 	run("0,30 1,30 40,30");
 	spot_is(only_fence()->legs[0].from, 21 * INCH / 4, 90 * INCH);
-	ck_assert_int_eq(garden.takeoff.fencings[0].leg_count, 1);
+	ck_assert_int_eq(garden.takeoff.fences.list[0].leg_count, 1);
 }
 END_TEST
 
@@ -293,9 +293,9 @@ static double laid(const char *id)
 {
 	double sum = 0;
 
-	for (int i = 0; i < garden.takeoff.item_count; i++)
-		if (strcmp(garden.takeoff.items[i].id, id) == 0)
-			sum += garden.takeoff.items[i].laid;
+	for (int i = 0; i < garden.takeoff.items.count; i++)
+		if (strcmp(garden.takeoff.items.list[i].id, id) == 0)
+			sum += garden.takeoff.items.list[i].laid;
 	return sum;
 }
 
@@ -314,9 +314,9 @@ START_TEST(rows_of_items_are_what_the_fence_is_made_of)
 			doubles += fencing->gates[i].leaves == 2;
 			whole += fencing->gates[i].leaves > 0;
 		}
-		for (int i = 0; i < garden.takeoff.item_count; i++)
-			ck_assert_msg(ware_find(garden.takeoff.items[i].id), "%s",
-				garden.takeoff.items[i].id);
+		for (int i = 0; i < garden.takeoff.items.count; i++)
+			ck_assert_msg(ware_find(garden.takeoff.items.list[i].id), "%s",
+				garden.takeoff.items.list[i].id);
 		ck_assert_double_eq(laid("fence.hinge"), (double)(2 * leaves));
 		for (int i = 0; i < fencing->leaves_count; i++)
 			leaves -= fencing->leaves[i].from_offcuts;
@@ -420,7 +420,7 @@ START_TEST(posts_of_two_fences_are_one_row_where_alike_and_panels_are_not)
 	details_add_fence(&garden.plot.details, memory_string("Boards"));
 	run("1,20 9,20");
 	garden_count(&garden);
-	ck_assert_int_eq(garden.takeoff.fencing_count, 2);
+	ck_assert_int_eq(garden.takeoff.fences.count, 2);
 	ck_assert_double_eq(item("fence.post")->laid, 4);
 	ck_assert_double_eq(item("fence.panel")->laid, 1);
 	ck_assert_double_eq(laid("fence.panel"), 2);
@@ -436,8 +436,8 @@ START_TEST(a_fence_without_a_run_and_a_plot_without_a_fence_have_no_rows)
 	ground(20, 20);
 	details_add_fence(&garden.plot.details, memory_string("Boards"));
 	garden_count(&garden);
-	ck_assert_int_eq(garden.takeoff.fencing_count, 0);
-	ck_assert_int_eq(garden.takeoff.item_count, 0);
+	ck_assert_int_eq(garden.takeoff.fences.count, 0);
+	ck_assert_int_eq(garden.takeoff.items.count, 0);
 }
 END_TEST
 

@@ -37,8 +37,8 @@ static void set_inches(enum attribute attribute, int inches)
 static const struct fill *only_fill(void)
 {
 	garden_count(&garden);
-	ck_assert_int_eq(garden.takeoff.fill_count, 1);
-	return &garden.takeoff.fills[0];
+	ck_assert_int_eq(garden.takeoff.fills.count, 1);
+	return &garden.takeoff.fills.list[0];
 }
 
 static const struct block *bed(void)
@@ -63,7 +63,7 @@ START_TEST(a_bed_of_4_by_8_ft_in_8_in_block_has_17_78_sq_ft_inside_and_takes_17_
 	const struct fill *fill = only_fill();
 
 	ck_assert_int_eq(fill->soil_depth, 12 * NM_PER_INCH);
-	ck_assert_double_eq_tol(garden.takeoff.walls[0].inner_area / SQUARE_FOOT, 17.78, 0.005);
+	ck_assert_double_eq_tol(garden.takeoff.walls.list[0].inner_area / SQUARE_FOOT, 17.78, 0.005);
 	ck_assert_double_eq_tol(fill->soil / CUBIC_FOOT, 17.78, 0.005);
 	ck_assert_double_eq_tol(fill->mulch / CUBIC_FOOT, 17.78 / 6, 0.005);
 }
@@ -287,7 +287,7 @@ START_TEST(a_wall_too_low_for_soil_has_no_fill_and_says_so)
 	set(BED_COURSES, "1");
 	set(BED_FREEBOARD, "2 1/2 in"); /* with 2 in of mulch and 1 1/2 in of embed: all 6 in */
 	garden_count(&garden);
-	ck_assert_int_eq(garden.takeoff.fill_count, 0);
+	ck_assert_int_eq(garden.takeoff.fills.count, 0);
 	ck_assert(garden.takeoff.complete);
 	const struct snag *snag = garden_snag(&garden, SNAG_FILL_NONE, 0);
 
@@ -324,8 +324,8 @@ START_TEST(a_bed_whose_wall_is_not_laid_out_has_no_fill)
 {
 	garden_rows(&garden, (const char *[]){ "bbbbbbbb", NULL });
 	garden_count(&garden);
-	ck_assert_int_eq(garden.takeoff.not_laid_count, 1);
-	ck_assert_int_eq(garden.takeoff.fill_count, 0);
+	ck_assert_int_eq(garden.takeoff.walls.not_laid_count, 1);
+	ck_assert_int_eq(garden.takeoff.fills.count, 0);
 	ck_assert_ptr_null(garden_snag(&garden, SNAG_FILL_NONE, 0));
 }
 END_TEST

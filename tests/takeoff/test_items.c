@@ -29,8 +29,8 @@ static int beds_rows(const struct item *rows[ROWS_MOST])
 {
 	int count = 0;
 
-	for (int i = 0; i < garden.takeoff.item_count; i++) {
-		const struct item *row = &garden.takeoff.items[i];
+	for (int i = 0; i < garden.takeoff.items.count; i++) {
+		const struct item *row = &garden.takeoff.items.list[i];
 
 		if (row->section == SECTION_WALLS || row->section == SECTION_FILL)
 			rows[count++] = row;

@@ -85,8 +85,8 @@ START_TEST(a_lawn_without_cover_needs_nothing)
 	garden_rectangle(&garden, 'l', 5, 5);
 	plot_set(&garden.plot, 'l', LAWN_COVER, "none");
 	garden_count(&garden);
-	ck_assert_int_eq(garden.takeoff.lawn_count, 0);
-	ck_assert_int_eq(garden.takeoff.item_count, 0);
+	ck_assert_int_eq(garden.takeoff.lawns.count, 0);
+	ck_assert_int_eq(garden.takeoff.items.count, 0);
 }
 END_TEST
 
@@ -95,9 +95,9 @@ START_TEST(each_lawn_has_its_row_in_order)
 	garden_rows(&garden, (const char *const[]){ "ll.m", "..lm", NULL });
 	plot_set(&garden.plot, 'm', LAWN_COVER, "seed");
 	garden_count(&garden);
-	const struct lawn *lawns = garden.takeoff.lawns;
+	const struct lawn *lawns = garden.takeoff.lawns.list;
 
-	ck_assert_int_eq(garden.takeoff.lawn_count, 3);
+	ck_assert_int_eq(garden.takeoff.lawns.count, 3);
 	ck_assert_double_eq_tol(lawns[0].area / SQUARE_FOOT, 2, EXACT);
 	ck_assert_int_eq(lawns[0].cover, COVER_TURF);
 	ck_assert_double_eq(lawns[0].seed, 0);

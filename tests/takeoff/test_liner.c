@@ -17,8 +17,8 @@ START_TEST(a_liner_goes_round_the_inner_face_as_high_as_the_soil_and_its_turn)
 {
 	garden_rectangle(&garden, 'b', 8, 4);
 	garden_count(&garden);
-	ck_assert_int_eq(garden.takeoff.liner_count, 1);
-	const struct liner *liner = &garden.takeoff.liners[0];
+	ck_assert_int_eq(garden.takeoff.liners.count, 1);
+	const struct liner *liner = &garden.takeoff.liners.list[0];
 
 	ck_assert_int_eq(liner->length, 224 * NM_PER_INCH);
 	ck_assert_int_eq(liner->height, 19 * NM_PER_INCH);
@@ -30,7 +30,7 @@ START_TEST(a_liner_goes_round_the_inner_face_as_high_as_the_soil_and_its_turn)
 	ck_assert_str_eq(item->note, "with 6 in turned under");
 	plot_set(&garden.plot, 0, ALLOW_LINER_TURN, "0 in");
 	garden_count(&garden);
-	ck_assert_int_eq(garden.takeoff.liners[0].height, 13 * NM_PER_INCH);
+	ck_assert_int_eq(garden.takeoff.liners.list[0].height, 13 * NM_PER_INCH);
 }
 END_TEST
 
@@ -40,7 +40,7 @@ START_TEST(a_ring_is_lined_along_both_its_walls)
 		"bbb...bbb", "bbb...bbb", "bbb...bbb", "bbbbbbbbb", "bbbbbbbbb", "bbbbbbbbb", NULL });
 	garden_count(&garden);
 	/* Outer 36 ft less 8 x 8 in, inner 12 ft and 8 x 8 in. */
-	ck_assert_int_eq(garden.takeoff.liners[0].length, 48 * NM_PER_FOOT);
+	ck_assert_int_eq(garden.takeoff.liners.list[0].length, 48 * NM_PER_FOOT);
 }
 END_TEST
 
@@ -49,14 +49,14 @@ START_TEST(beds_that_say_no_have_no_soil_or_no_wall_have_no_liner)
 	garden_rectangle(&garden, 'b', 8, 4);
 	plot_set(&garden.plot, 'b', BED_LINER, "no");
 	garden_count(&garden);
-	ck_assert_int_eq(garden.takeoff.liner_count, 0);
+	ck_assert_int_eq(garden.takeoff.liners.count, 0);
 	plot_set(&garden.plot, 'b', BED_LINER, "yes");
 	plot_set(&garden.plot, 'b', BED_FREEBOARD, "20 in");
 	garden_count(&garden);
-	ck_assert_int_eq(garden.takeoff.liner_count, 0);
+	ck_assert_int_eq(garden.takeoff.liners.count, 0);
 	plot_set(&garden.plot, 'b', BED_BUILD, "level");
 	garden_count(&garden);
-	ck_assert_int_eq(garden.takeoff.liner_count, 0);
+	ck_assert_int_eq(garden.takeoff.liners.count, 0);
 	ck_assert_ptr_null(garden_item(&garden, "liner"));
 }
 END_TEST

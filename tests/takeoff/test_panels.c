@@ -26,8 +26,8 @@ static void ground(int columns, int rows)
 static const struct fencing *only_fence(void)
 {
 	garden_count(&garden);
-	ck_assert_int_eq(garden.takeoff.fencing_count, 1);
-	return &garden.takeoff.fencings[0];
+	ck_assert_int_eq(garden.takeoff.fences.count, 1);
+	return &garden.takeoff.fences.list[0];
 }
 
 static void run(const char *points)

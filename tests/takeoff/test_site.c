@@ -22,8 +22,8 @@ static void rows(const char *const *rows)
 
 static const struct snag *only_snag(void)
 {
-	ck_assert_int_eq(beds.takeoff.snag_count, 1);
-	return &beds.takeoff.snags[0];
+	ck_assert_int_eq(beds.takeoff.snags.count, 1);
+	return &beds.takeoff.snags.list[0];
 }
 
 static void check_snag(const struct snag *snag, enum snag_code code, int x, int y, const char *text)
@@ -45,8 +45,8 @@ START_TEST(a_side_shorter_than_the_wall_is_deep_and_a_piece_is_long_is_a_jog)
 	rows(jogged);
 	beds_set_cell(&beds.plot, 11 * NM_PER_INCH);
 	beds_lay(&beds);
-	ck_assert_int_eq(beds.takeoff.wall_count, 0);
-	ck_assert_int_eq(beds.takeoff.not_laid_count, 1);
+	ck_assert_int_eq(beds.takeoff.walls.count, 0);
+	ck_assert_int_eq(beds.takeoff.walls.not_laid_count, 1);
 	ck_assert(!beds.takeoff.complete);
 	snag = only_snag();
 	check_snag(snag, SNAG_WALL_JOG, 5, 3, "A side of 11 in is too short for the wall: it takes "
@@ -60,8 +60,8 @@ START_TEST(a_side_just_long_enough_is_none)
 {
 	rows(jogged);
 	beds_lay(&beds); /* cells of a foot: 8 in deep and a piece of 4 */
-	ck_assert_int_eq(beds.takeoff.wall_count, 1);
-	ck_assert_int_eq(beds.takeoff.snag_count, 0);
+	ck_assert_int_eq(beds.takeoff.walls.count, 1);
+	ck_assert_int_eq(beds.takeoff.snags.count, 0);
 	ck_assert(beds.takeoff.complete);
 }
 END_TEST
@@ -73,10 +73,10 @@ START_TEST(jogs_and_a_narrow_place_are_both_named)
 	beds_lay(&beds);
 	ck_assert_int_eq(beds_snags(&beds, SNAG_WALL_JOG), 2);
 	ck_assert_int_eq(beds_snags(&beds, SNAG_WALL_NARROW), 1);
-	ck_assert_int_eq(beds.takeoff.snags[2].cell.x, 0);
-	ck_assert_int_eq(beds.takeoff.snags[2].cell.y, 3);
+	ck_assert_int_eq(beds.takeoff.snags.list[2].cell.x, 0);
+	ck_assert_int_eq(beds.takeoff.snags.list[2].cell.y, 3);
 	/* Sides alike share their sentence. */
-	ck_assert_ptr_eq(beds.takeoff.snags[0].text, beds.takeoff.snags[1].text);
+	ck_assert_ptr_eq(beds.takeoff.snags.list[0].text, beds.takeoff.snags.list[1].text);
 }
 END_TEST
 
@@ -87,8 +87,8 @@ START_TEST(each_jog_says_how_long_its_own_side_is)
 	beds_set_cell(&beds.plot, 5 * NM_PER_INCH);
 	beds_lay(&beds);
 	ck_assert_int_eq(beds_snags(&beds, SNAG_WALL_JOG), 2);
-	ck_assert_ptr_nonnull(strstr(beds.takeoff.snags[0].text, "A side of 5 in is too short"));
-	ck_assert_ptr_nonnull(strstr(beds.takeoff.snags[1].text, "A side of 10 in is too short"));
+	ck_assert_ptr_nonnull(strstr(beds.takeoff.snags.list[0].text, "A side of 5 in is too short"));
+	ck_assert_ptr_nonnull(strstr(beds.takeoff.snags.list[1].text, "A side of 10 in is too short"));
 }
 END_TEST
 
@@ -104,9 +104,9 @@ START_TEST(a_neck_exactly_two_walls_wide_is_too_narrow)
 		(struct value){ .set = true, .as.number = UNITS_METRIC });
 	beds_lay(&beds);
 	snag = NULL;
-	for (int i = 0; i < beds.takeoff.snag_count; i++)
-		if (beds.takeoff.snags[i].code == SNAG_WALL_NARROW)
-			snag = &beds.takeoff.snags[i];
+	for (int i = 0; i < beds.takeoff.snags.count; i++)
+		if (beds.takeoff.snags.list[i].code == SNAG_WALL_NARROW)
+			snag = &beds.takeoff.snags.list[i];
 	ck_assert_ptr_nonnull(snag);
 	check_snag(snag, SNAG_WALL_NARROW, 0, 4, "Too narrow for a wall on either side, each 360 mm "
 		"deep, with ground between them.");
@@ -136,10 +136,10 @@ START_TEST(a_side_whose_courses_do_not_bond_is_named_and_laid_all_the_same)
 	beds_set_cell(&beds.plot, 300 * NM_PER_MM);
 	beds_set_block(&beds.plot, 150 * NM_PER_MM, 115 * NM_PER_MM, 100 * NM_PER_MM);
 	beds_lay(&beds);
-	ck_assert_int_eq(beds.takeoff.wall_count, 1);
+	ck_assert_int_eq(beds.takeoff.walls.count, 1);
 	ck_assert(beds.takeoff.complete);
 	ck_assert_int_gt(beds_snags(&beds, SNAG_WALL_BOND), 0);
-	snag = &beds.takeoff.snags[0];
+	snag = &beds.takeoff.snags.list[0];
 	check_snag(snag, SNAG_WALL_BOND, 0, 0, "The courses of this side, 4 ft 11 1/16 in long, do not "
 		"bond: joints stand closer than a quarter block to those below.");
 	ck_assert_int_eq(snag->loop, 0);
@@ -151,12 +151,12 @@ START_TEST(a_bed_with_little_ground_inside_is_thin_and_laid_all_the_same)
 {
 	rows((const char *const[]){ "bbbbbb", "bbbbbb", "bb....", "bb....", NULL });
 	beds_lay(&beds); /* 24 in wide, two walls of 8 in: 8 in inside */
-	ck_assert_int_eq(beds.takeoff.snag_count, 0);
+	ck_assert_int_eq(beds.takeoff.snags.count, 0);
 	beds_fini(&beds);
 	rows((const char *const[]){ "bbbbbb", "bbbbbb", "bb....", "bb....", NULL });
 	plot_set(&beds.plot, 0, ALLOW_INSIDE, "8 1/16 in");
 	beds_lay(&beds);
-	ck_assert_int_eq(beds.takeoff.wall_count, 1);
+	ck_assert_int_eq(beds.takeoff.walls.count, 1);
 	ck_assert(beds.takeoff.complete);
 	check_snag(only_snag(), SNAG_BED_THIN, 0, 0, "Less than 8 1/16 in of ground between the walls.");
 }
@@ -169,9 +169,9 @@ START_TEST(a_cap_too_deep_is_left_out_and_the_takeoff_incomplete)
 	rows((const char *const[]){ "......", ".bbb..", ".bbb..", ".bbb..", NULL });
 	plot_set(&beds.plot, 'b', BED_CAP, "2 ft x 18 in x 2 in");
 	beds_lay(&beds);
-	ck_assert_int_eq(beds.takeoff.wall_count, 1);
-	ck_assert(!beds.takeoff.walls[0].has_cap);
-	ck_assert_int_eq(beds.takeoff.walls[0].cap.run_count, 0);
+	ck_assert_int_eq(beds.takeoff.walls.count, 1);
+	ck_assert(!beds.takeoff.walls.list[0].has_cap);
+	ck_assert_int_eq(beds.takeoff.walls.list[0].cap.run_count, 0);
 	ck_assert(!beds.takeoff.complete);
 	snag = only_snag();
 	check_snag(snag, SNAG_CAP_NARROW, 1, 1,
@@ -192,7 +192,7 @@ START_TEST(a_side_too_short_for_the_cap_is_named)
 	ck_assert_int_eq(snag->cell.x, 5);
 	ck_assert_int_eq(snag->cell.y, 3);
 	ck_assert_int_eq(snag->side, 2);
-	ck_assert(!beds.takeoff.walls[0].has_cap);
+	ck_assert(!beds.takeoff.walls.list[0].has_cap);
 }
 END_TEST
 

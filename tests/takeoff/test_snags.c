@@ -88,9 +88,9 @@ START_TEST(snags_are_sorted_by_code_then_place_then_side)
 	for (int i = 0; i < 7; i++)
 		*snag_add(&list, given[i].code, &takeoff, NO_REGION, "") = given[i];
 	snag_finish(&list, &takeoff);
-	ck_assert_int_eq(takeoff.snag_count, 7);
+	ck_assert_int_eq(takeoff.snags.count, 7);
 	for (int i = 0; i < 7; i++)
-		ck_assert_int_eq(takeoff.snags[i].text[0], '1' + i);
+		ck_assert_int_eq(takeoff.snags.list[i].text[0], '1' + i);
 }
 END_TEST
 
@@ -100,12 +100,12 @@ START_TEST(a_broken_mirror_is_one_snag_for_each_cell_and_its_images)
 	plot_set(&plot, 0, HEAD_MIRROR, "left-right");
 	snag_mirror(&list, &plot);
 	snag_finish(&list, &takeoff);
-	ck_assert_int_eq(takeoff.snag_count, 2);
+	ck_assert_int_eq(takeoff.snags.count, 2);
 	for (int i = 0; i < 2; i++) {
-		ck_assert_int_eq(takeoff.snags[i].code, SNAG_MIRROR_BROKEN);
-		ck_assert_int_eq(takeoff.snags[i].region, NO_REGION);
-		ck_assert_int_eq(takeoff.snags[i].cell.x, i);
-		ck_assert_int_eq(takeoff.snags[i].cell.y, 1 + i);
+		ck_assert_int_eq(takeoff.snags.list[i].code, SNAG_MIRROR_BROKEN);
+		ck_assert_int_eq(takeoff.snags.list[i].region, NO_REGION);
+		ck_assert_int_eq(takeoff.snags.list[i].cell.x, i);
+		ck_assert_int_eq(takeoff.snags.list[i].cell.y, 1 + i);
 	}
 }
 END_TEST
@@ -126,7 +126,7 @@ START_TEST(without_a_mirror_nothing_is_broken)
 	plot_from_rows(&plot, (const char *const[]){ "b..p", NULL });
 	snag_mirror(&list, &plot);
 	snag_finish(&list, &takeoff);
-	ck_assert_int_eq(takeoff.snag_count, 0);
+	ck_assert_int_eq(takeoff.snags.count, 0);
 }
 END_TEST
 

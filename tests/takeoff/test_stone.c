@@ -13,8 +13,8 @@ static void teardown(void)
 
 static const struct stone *row(int i)
 {
-	ck_assert_int_lt(i, garden.takeoff.stone_count);
-	return &garden.takeoff.stones[i];
+	ck_assert_int_lt(i, garden.takeoff.stones.count);
+	return &garden.takeoff.stones.list[i];
 }
 
 static void set(char letter, enum attribute attribute, const char *value)
@@ -76,7 +76,7 @@ START_TEST(the_order_is_loose_with_spare_and_weighs_by_its_density)
 	garden_rectangle(&garden, 'p', 27, 1);
 	set('p', PATH_SURFACE, "0 in");
 	garden_count(&garden);
-	const struct stone_total *total = &garden.takeoff.stone_totals[STONE_KIND_BASE];
+	const struct stone_total *total = &garden.takeoff.stones.totals[STONE_KIND_BASE];
 	const struct item *item = garden_item(&garden, "stone.base");
 
 	ck_assert_double_eq_tol(total->compacted / CUBIC_FOOT, 9, EXACT);
@@ -137,7 +137,7 @@ START_TEST(a_fixture_stands_on_a_pad_unless_its_base_is_0)
 	garden_rows(&garden, (const char *const[]){ "SS.TT", "SS.TT", NULL });
 	set('T', FIXTURE_BASE, "0 in");
 	garden_count(&garden);
-	ck_assert_int_eq(garden.takeoff.stone_count, 1);
+	ck_assert_int_eq(garden.takeoff.stones.count, 1);
 	ck_assert_int_eq(row(0)->place, STONE_PAD);
 	ck_assert_int_eq(row(0)->region, 0);
 	ck_assert_double_eq_tol(row(0)->area / SQUARE_FOOT, 4, EXACT);
@@ -151,16 +151,16 @@ START_TEST(the_base_of_a_wall_reaches_past_it_and_that_inside_fills_what_is_left
 	garden_rows(&garden, (const char *const[]){ "..........", ".bbbbbbbb.", ".bbbbbbbb.",
 		".bbbbbbbb.", ".bbbbbbbb.", "..........", NULL });
 	garden_count(&garden);
-	ck_assert_int_eq(garden.takeoff.stone_count, 1);
+	ck_assert_int_eq(garden.takeoff.stones.count, 1);
 	ck_assert_int_eq(row(0)->place, STONE_WALL);
 	ck_assert_double_eq_tol(row(0)->area / SQUARE_FOOT, 45 - 17.0 / 3 * 5 / 3, EXACT);
 	ck_assert_int_eq(row(0)->depth, 4 * NM_PER_INCH);
 	set('b', BED_INSIDE, "filled");
 	garden_count(&garden);
-	ck_assert_int_eq(garden.takeoff.stone_count, 1);
+	ck_assert_int_eq(garden.takeoff.stones.count, 1);
 	set('b', BED_INSIDE, "base");
 	garden_count(&garden);
-	ck_assert_int_eq(garden.takeoff.stone_count, 2);
+	ck_assert_int_eq(garden.takeoff.stones.count, 2);
 	ck_assert_int_eq(row(1)->place, STONE_INSIDE);
 	ck_assert_double_eq_tol(row(1)->area / SQUARE_FOOT, 17.0 / 3 * 5 / 3, EXACT);
 	ck_assert_double_eq_tol(garden_item(&garden, "stone.base")->laid / CUBIC_FOOT, 45.0 / 3 * 1.2,

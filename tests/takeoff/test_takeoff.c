@@ -1,7 +1,7 @@
 #include "support/runner.h"
 #include "support/garden.h"
 #include "takeoff/ground/fill.h"
-#include "takeoff/compute.h"
+#include "takeoff/takeoff.h"
 
 #include <math.h>
 #include <string.h>
@@ -105,15 +105,15 @@ static void areas_add_up(const struct takeoff *takeoff)
 	int64_t cells = 0, plan = (int64_t)survey->columns * survey->rows;
 	double area = 0;
 
-	for (int i = 0; i < takeoff->area_count; i++) {
-		cells += takeoff->areas[i].cells;
-		area += takeoff->areas[i].area;
+	for (int i = 0; i < takeoff->areas.count; i++) {
+		cells += takeoff->areas.list[i].cells;
+		area += takeoff->areas.list[i].area;
 	}
 	ck_assert_msg(cells == plan, "seed %d", seed);
 	check_near(area, survey_area(plan, survey->cell));
-	ck_assert_ptr_null(takeoff->areas[takeoff->area_count - 1].entry);
-	for (int i = 0; i + 1 < takeoff->area_count; i++)
-		ck_assert_ptr_eq(takeoff->areas[i].entry, &garden.plot.details.legend[i]);
+	ck_assert_ptr_null(takeoff->areas.list[takeoff->areas.count - 1].entry);
+	for (int i = 0; i + 1 < takeoff->areas.count; i++)
+		ck_assert_ptr_eq(takeoff->areas.list[i].entry, &garden.plot.details.legend[i]);
 }
 
 START_TEST(areas_of_the_legend_and_open_ground_make_up_the_plan)
@@ -126,8 +126,8 @@ static void areas_match_letters(const struct takeoff *takeoff)
 {
 	const struct ground *ground = &garden.plot.ground;
 
-	for (int i = 0; i < takeoff->area_count; i++) {
-		const struct area_row *area = &takeoff->areas[i];
+	for (int i = 0; i < takeoff->areas.count; i++) {
+		const struct area_row *area = &takeoff->areas.list[i];
 		char letter = area->entry ? area->entry->letter : OPEN_GROUND;
 		int64_t cells = 0;
 
@@ -160,8 +160,8 @@ static void check_fill(const struct fill *fill)
 
 static void parts_make_up_orders(const struct takeoff *takeoff)
 {
-	for (int i = 0; i < takeoff->fill_count; i++)
-		check_fill(&takeoff->fills[i]);
+	for (int i = 0; i < takeoff->fills.count; i++)
+		check_fill(&takeoff->fills.list[i]);
 }
 
 START_TEST(parts_of_a_fill_add_up_to_its_order)
@@ -178,8 +178,8 @@ static void beds_have_their_rows(const struct takeoff *takeoff)
 	for (int i = 0; i < takeoff->survey.region_count; i++) {
 		const struct region *region = &takeoff->survey.regions[i];
 		bool is_bed = region->entry->class == CLASS_BED;
-		bool is_raised = takeoff_is_raised(region);
-		bool has_wall = takeoff_wall(takeoff, i) != NULL;
+		bool is_raised = region_is_raised(region);
+		bool has_wall = walls_find(&takeoff->walls, i) != NULL;
 		bool has_fill = takeoff_fill(takeoff, i) != NULL;
 
 		ck_assert_msg(!has_wall || is_raised, "seed %d region %d", seed, i);
@@ -190,9 +190,9 @@ static void beds_have_their_rows(const struct takeoff *takeoff)
 		not_laid += is_raised && !has_wall;
 		fills += has_fill;
 	}
-	ck_assert_msg(laid == takeoff->wall_count, "seed %d", seed);
-	ck_assert_msg(not_laid == takeoff->not_laid_count, "seed %d", seed);
-	ck_assert_msg(fills == takeoff->fill_count, "seed %d", seed);
+	ck_assert_msg(laid == takeoff->walls.count, "seed %d", seed);
+	ck_assert_msg(not_laid == takeoff->walls.not_laid_count, "seed %d", seed);
+	ck_assert_msg(fills == takeoff->fills.count, "seed %d", seed);
 }
 
 START_TEST(each_bed_has_its_wall_and_its_fill_or_is_told_as_not_laid)
@@ -205,8 +205,8 @@ static double items_total(const struct takeoff *takeoff, const char *id, const s
 {
 	double total = 0;
 
-	for (int i = 0; i < takeoff->item_count; i++) {
-		const struct item *item = &takeoff->items[i];
+	for (int i = 0; i < takeoff->items.count; i++) {
+		const struct item *item = &takeoff->items.list[i];
 
 		if (strcmp(item->id, id) == 0 && (!block || size_equal(&item->block, block)))
 			total += item->laid;
@@ -218,16 +218,16 @@ static void items_match_blocks(const struct takeoff *takeoff)
 {
 	int rows = 0;
 
-	for (int i = 0; i < takeoff->cutting_count; i++) {
-		const struct cutting *cutting = &takeoff->cuttings[i];
+	for (int i = 0; i < takeoff->cuttings.count; i++) {
+		const struct cutting *cutting = &takeoff->cuttings.list[i];
 
 		check_near(items_total(takeoff, cutting->use == USE_CAP ? "block.cap" : "block.wall",
 			&cutting->block), (double)cutting->bought);
 		ck_assert_int_eq(cutting->bought, cutting->whole + cutting->cut_blocks);
 	}
-	for (int i = 0; i < takeoff->item_count; i++)
-		rows += strncmp(takeoff->items[i].id, "block.", 6) == 0;
-	ck_assert_msg(rows == takeoff->cutting_count, "seed %d", seed);
+	for (int i = 0; i < takeoff->items.count; i++)
+		rows += strncmp(takeoff->items.list[i].id, "block.", 6) == 0;
+	ck_assert_msg(rows == takeoff->cuttings.count, "seed %d", seed);
 }
 
 /* Whole blocks of the cut lists are those that the walls and caps take. */
@@ -235,12 +235,12 @@ static void cuttings_match_walls(const struct takeoff *takeoff)
 {
 	int64_t in_walls = 0, in_caps = 0, in_lists = 0;
 
-	for (int i = 0; i < takeoff->wall_count; i++) {
-		in_walls += takeoff->walls[i].whole_blocks;
-		in_caps += takeoff->walls[i].has_cap ? takeoff->walls[i].cap.whole : 0;
+	for (int i = 0; i < takeoff->walls.count; i++) {
+		in_walls += takeoff->walls.list[i].whole_blocks;
+		in_caps += takeoff->walls.list[i].has_cap ? takeoff->walls.list[i].cap.whole : 0;
 	}
-	for (int i = 0; i < takeoff->cutting_count; i++)
-		in_lists += takeoff->cuttings[i].whole;
+	for (int i = 0; i < takeoff->cuttings.count; i++)
+		in_lists += takeoff->cuttings.list[i].whole;
 	ck_assert_msg(in_walls + in_caps == in_lists, "seed %d", seed);
 }
 
@@ -248,13 +248,13 @@ static void items_match_fills(const struct takeoff *takeoff)
 {
 	double soil = 0, order = 0, mulch = 0, laid = 0, ordered = 0;
 
-	for (int i = 0; i < takeoff->fill_count; i++) {
-		soil += takeoff->fills[i].soil;
-		order += takeoff->fills[i].order;
-		mulch += takeoff->fills[i].mulch;
+	for (int i = 0; i < takeoff->fills.count; i++) {
+		soil += takeoff->fills.list[i].soil;
+		order += takeoff->fills.list[i].order;
+		mulch += takeoff->fills.list[i].mulch;
 	}
-	for (int i = 0; i < takeoff->item_count; i++) {
-		const struct item *item = &takeoff->items[i];
+	for (int i = 0; i < takeoff->items.count; i++) {
+		const struct item *item = &takeoff->items.list[i];
 
 		if (strncmp(item->id, "soil.", 5) != 0)
 			continue;
@@ -282,8 +282,8 @@ END_TEST
 
 static void items_are_sane(const struct takeoff *takeoff)
 {
-	for (int i = 0; i < takeoff->item_count; i++) {
-		const struct item *item = &takeoff->items[i];
+	for (int i = 0; i < takeoff->items.count; i++) {
+		const struct item *item = &takeoff->items.list[i];
 
 		check_not_negative(item->laid);
 		check_not_negative(item->spare);
@@ -293,14 +293,14 @@ static void items_are_sane(const struct takeoff *takeoff)
 		ck_assert_msg(item->unit != UNIT_EACH || item->order == floor(item->order),
 			"seed %d: %s", seed, item->id);
 		for (int j = 0; j < i; j++)
-			ck_assert_msg(strcmp(item->id, takeoff->items[j].id) != 0 ||
-				!size_equal(&item->block, &takeoff->items[j].block), "seed %d: %s twice",
+			ck_assert_msg(strcmp(item->id, takeoff->items.list[j].id) != 0 ||
+				!size_equal(&item->block, &takeoff->items.list[j].block), "seed %d: %s twice",
 				seed, item->id);
 	}
-	for (int i = 0; i < takeoff->wall_count; i++) {
-		check_not_negative(takeoff->walls[i].inner_area);
-		check_not_negative(takeoff->walls[i].weight);
-		check_not_negative(takeoff->walls[i].bead);
+	for (int i = 0; i < takeoff->walls.count; i++) {
+		check_not_negative(takeoff->walls.list[i].inner_area);
+		check_not_negative(takeoff->walls.list[i].weight);
+		check_not_negative(takeoff->walls.list[i].bead);
 	}
 }
 
@@ -312,10 +312,10 @@ END_TEST
 
 static void complete_is_told(const struct takeoff *takeoff)
 {
-	bool is_complete = takeoff->not_laid_count == 0;
+	bool is_complete = takeoff->walls.not_laid_count == 0;
 
-	for (int i = 0; i < takeoff->wall_count; i++) {
-		const struct wall *wall = &takeoff->walls[i];
+	for (int i = 0; i < takeoff->walls.count; i++) {
+		const struct wall *wall = &takeoff->walls.list[i];
 
 		is_complete = is_complete && (wall->has_cap ||
 			size_is_none(&block_effective(wall->bed, BED_CAP)->as.size));
@@ -331,8 +331,8 @@ END_TEST
 
 static void snags_are_in_order(const struct takeoff *takeoff)
 {
-	for (int i = 1; i < takeoff->snag_count; i++)
-		ck_assert_msg(takeoff->snags[i - 1].code <= takeoff->snags[i].code, "seed %d", seed);
+	for (int i = 1; i < takeoff->snags.count; i++)
+		ck_assert_msg(takeoff->snags.list[i - 1].code <= takeoff->snags.list[i].code, "seed %d", seed);
 }
 
 START_TEST(snags_stand_by_code)
@@ -380,15 +380,15 @@ START_TEST(walls_and_fills_are_found_by_region)
 	garden_rows(&garden, (const char *[]){ "bbbb.pp.cccc", "bbbb.pp.cccc", "bbbb.pp.cccc", NULL });
 	plot_set(&garden.plot, 'c', BED_BUILD, "level");
 	garden_count(&garden);
-	ck_assert_int_eq(takeoff_wall(&garden.takeoff, 0)->region, 0);
-	ck_assert_ptr_null(takeoff_wall(&garden.takeoff, 1));
-	ck_assert_ptr_null(takeoff_wall(&garden.takeoff, 2));
+	ck_assert_int_eq(walls_find(&garden.takeoff.walls, 0)->region, 0);
+	ck_assert_ptr_null(walls_find(&garden.takeoff.walls, 1));
+	ck_assert_ptr_null(walls_find(&garden.takeoff.walls, 2));
 	ck_assert_int_eq(takeoff_fill(&garden.takeoff, 0)->region, 0);
 	ck_assert_ptr_null(takeoff_fill(&garden.takeoff, 1));
 	ck_assert_int_eq(takeoff_fill(&garden.takeoff, 2)->region, 2);
-	ck_assert(takeoff_is_raised(&garden.takeoff.survey.regions[0]));
-	ck_assert(!takeoff_is_raised(&garden.takeoff.survey.regions[1]));
-	ck_assert(!takeoff_is_raised(&garden.takeoff.survey.regions[2]));
+	ck_assert(region_is_raised(&garden.takeoff.survey.regions[0]));
+	ck_assert(!region_is_raised(&garden.takeoff.survey.regions[1]));
+	ck_assert(!region_is_raised(&garden.takeoff.survey.regions[2]));
 }
 END_TEST
 

@@ -33,8 +33,8 @@ static void rectangle(int columns, int rows)
 
 static const struct wall *only_wall(void)
 {
-	ck_assert_int_eq(beds.takeoff.wall_count, 1);
-	return &beds.takeoff.walls[0];
+	ck_assert_int_eq(beds.takeoff.walls.count, 1);
+	return &beds.takeoff.walls.list[0];
 }
 
 static double metres(nm length)
@@ -56,7 +56,7 @@ START_TEST(a_house_of_20_by_16_ft_takes_52_blocks_a_course_and_624_in_all)
 	ck_assert_int_eq(only_wall()->even.whole, 52);
 	ck_assert_int_eq(only_wall()->whole_blocks, 624);
 	ck_assert_int_eq(only_wall()->cut_pieces, 0);
-	ck_assert_int_eq(beds.takeoff.cuttings[0].bought, 624);
+	ck_assert_int_eq(beds.takeoff.cuttings.list[0].bought, 624);
 }
 END_TEST
 
@@ -83,7 +83,7 @@ START_TEST(a_bed_of_4_by_8_ft_takes_16_a_course_and_48_in_all)
 	ck_assert_int_eq(only_wall()->even.whole, 16);
 	ck_assert_int_eq(only_wall()->whole_blocks, 48);
 	ck_assert_int_eq(only_wall()->cut_pieces, 0);
-	ck_assert_int_eq(beds.takeoff.snag_count, 0);
+	ck_assert_int_eq(beds.takeoff.snags.count, 0);
 }
 END_TEST
 
@@ -104,7 +104,7 @@ START_TEST(a_wall_weighs_what_its_blocks_do)
 	beds_lay(&beds);
 	ck_assert_double_eq_tol(only_wall()->block_weight, 60 * 0.45359237, 1e-6);
 	ck_assert_double_eq_tol(only_wall()->weight, 2880 * 0.45359237, 1e-4);
-	ck_assert_double_eq_tol(beds.takeoff.cuttings[0].weight, 2880 * 0.45359237, 1e-4);
+	ck_assert_double_eq_tol(beds.takeoff.cuttings.list[0].weight, 2880 * 0.45359237, 1e-4);
 }
 END_TEST
 
@@ -173,16 +173,16 @@ START_TEST(a_bed_that_cannot_be_laid_out_takes_about_as_many_blocks_as_its_runs_
 	rectangle(4, 2);
 	beds_set_cell(&beds.plot, 6 * INCH);
 	beds_lay(&beds);
-	ck_assert_int_eq(beds.takeoff.wall_count, 0);
-	ck_assert_int_eq(beds.takeoff.not_laid_count, 1);
-	ck_assert_int_eq(beds.takeoff.not_laid[0].region, 0);
-	ck_assert_int_eq(beds.takeoff.not_laid[0].about_blocks, 8);
+	ck_assert_int_eq(beds.takeoff.walls.count, 0);
+	ck_assert_int_eq(beds.takeoff.walls.not_laid_count, 1);
+	ck_assert_int_eq(beds.takeoff.walls.not_laid[0].region, 0);
+	ck_assert_int_eq(beds.takeoff.walls.not_laid[0].about_blocks, 8);
 	ck_assert(!beds.takeoff.complete);
 	beds_fini(&beds);
 	rectangle(1, 1); /* 24 in less 32: one at least */
 	beds_set_cell(&beds.plot, 6 * INCH);
 	beds_lay(&beds);
-	ck_assert_int_eq(beds.takeoff.not_laid[0].about_blocks, 1);
+	ck_assert_int_eq(beds.takeoff.walls.not_laid[0].about_blocks, 1);
 }
 END_TEST
 
@@ -192,7 +192,7 @@ START_TEST(a_hole_adds_four_depths_to_what_is_not_laid_out)
 	plot_from_rows(&beds.plot, (const char *const[]){ "bbbbb", "b...b", "b...b", "b...b", "bbbbb",
 		NULL });
 	beds_lay(&beds);
-	ck_assert_int_eq(beds.takeoff.not_laid[0].about_blocks, 72);
+	ck_assert_int_eq(beds.takeoff.walls.not_laid[0].about_blocks, 72);
 }
 END_TEST
 
@@ -202,9 +202,9 @@ START_TEST(only_raised_beds_are_walled_in_the_order_of_regions)
 		"bbbb...", "bbbbcc.", "bbbbcc.", "bbbb...", NULL });
 	plot_set(&beds.plot, 'a', BED_BUILD, "level");
 	beds_lay(&beds);
-	ck_assert_int_eq(beds.takeoff.wall_count, 2);
-	ck_assert_int_eq(beds.takeoff.survey.regions[beds.takeoff.walls[0].region].entry->letter, 'b');
-	ck_assert_int_eq(beds.takeoff.survey.regions[beds.takeoff.walls[1].region].entry->letter, 'c');
+	ck_assert_int_eq(beds.takeoff.walls.count, 2);
+	ck_assert_int_eq(beds.takeoff.survey.regions[beds.takeoff.walls.list[0].region].entry->letter, 'b');
+	ck_assert_int_eq(beds.takeoff.survey.regions[beds.takeoff.walls.list[1].region].entry->letter, 'c');
 }
 END_TEST
 
@@ -213,9 +213,9 @@ START_TEST(a_bed_against_another_is_walled_all_round)
 	plot_from_rows(&beds.plot, (const char *const[]){ "aaaabbbb", "aaaabbbb", "aaaabbbb",
 		"aaaabbbb", NULL });
 	beds_lay(&beds);
-	ck_assert_int_eq(beds.takeoff.wall_count, 2);
-	ck_assert_int_eq(beds.takeoff.walls[0].odd.length, 192 * INCH - 32 * INCH);
-	ck_assert_int_eq(beds.takeoff.walls[1].odd.length, 192 * INCH - 32 * INCH);
+	ck_assert_int_eq(beds.takeoff.walls.count, 2);
+	ck_assert_int_eq(beds.takeoff.walls.list[0].odd.length, 192 * INCH - 32 * INCH);
+	ck_assert_int_eq(beds.takeoff.walls.list[1].odd.length, 192 * INCH - 32 * INCH);
 }
 END_TEST
 
@@ -301,8 +301,8 @@ START_TEST(in_every_course_the_runs_tile_the_bed_less_what_is_inside)
 
 	for (int n = 0; n < 300; n++) {
 		lay_at_random(&random);
-		for (int i = 0; i < beds.takeoff.wall_count; i++) {
-			const struct wall *wall = &beds.takeoff.walls[i];
+		for (int i = 0; i < beds.takeoff.walls.count; i++) {
+			const struct wall *wall = &beds.takeoff.walls.list[i];
 
 			check_wall(geos, wall);
 			walls++;
@@ -347,8 +347,8 @@ START_TEST(blocks_pieces_and_weight_are_those_of_the_courses_laid)
 
 	for (int n = 0; n < 300; n++) {
 		lay_at_random(&random);
-		for (int i = 0; i < beds.takeoff.wall_count; i++)
-			check_counts(&beds.takeoff.walls[i]);
+		for (int i = 0; i < beds.takeoff.walls.count; i++)
+			check_counts(&beds.takeoff.walls.list[i]);
 		beds_fini(&beds);
 	}
 }
@@ -359,16 +359,16 @@ static void check_each_bed(void)
 {
 	bool has_snag[1000] = { false };
 
-	ck_assert_int_eq(beds.takeoff.wall_count + beds.takeoff.not_laid_count,
+	ck_assert_int_eq(beds.takeoff.walls.count + beds.takeoff.walls.not_laid_count,
 		beds.takeoff.survey.region_count);
-	for (int i = 0; i < beds.takeoff.snag_count; i++)
-		if (beds.takeoff.snags[i].code <= SNAG_WALL_NARROW)
-			has_snag[beds.takeoff.snags[i].region] = true;
-	for (int i = 0; i < beds.takeoff.wall_count; i++)
-		ck_assert(!has_snag[beds.takeoff.walls[i].region]);
-	for (int i = 0; i < beds.takeoff.not_laid_count; i++)
-		ck_assert(has_snag[beds.takeoff.not_laid[i].region]);
-	ck_assert_int_eq(beds.takeoff.complete, beds.takeoff.not_laid_count == 0);
+	for (int i = 0; i < beds.takeoff.snags.count; i++)
+		if (beds.takeoff.snags.list[i].code <= SNAG_WALL_NARROW)
+			has_snag[beds.takeoff.snags.list[i].region] = true;
+	for (int i = 0; i < beds.takeoff.walls.count; i++)
+		ck_assert(!has_snag[beds.takeoff.walls.list[i].region]);
+	for (int i = 0; i < beds.takeoff.walls.not_laid_count; i++)
+		ck_assert(has_snag[beds.takeoff.walls.not_laid[i].region]);
+	ck_assert_int_eq(beds.takeoff.complete, beds.takeoff.walls.not_laid_count == 0);
 }
 
 /* What a course is made of, whoever laid it. */
@@ -403,10 +403,10 @@ START_TEST(a_cap_is_laid_like_a_wall_of_one_course_of_its_size)
 		beds_set_block(&other.plot, block.along, block.across, block.up);
 		beds_set_courses(&other.plot, 1);
 		beds_lay(&other);
-		ck_assert_int_eq(beds.takeoff.wall_count, other.takeoff.wall_count);
-		for (int i = 0; i < beds.takeoff.wall_count; i++) {
-			check_alike(&beds.takeoff.walls[i].cap, &other.takeoff.walls[i].odd);
-			cut += beds.takeoff.walls[i].cap.cut > 0;
+		ck_assert_int_eq(beds.takeoff.walls.count, other.takeoff.walls.count);
+		for (int i = 0; i < beds.takeoff.walls.count; i++) {
+			check_alike(&beds.takeoff.walls.list[i].cap, &other.takeoff.walls.list[i].odd);
+			cut += beds.takeoff.walls.list[i].cap.cut > 0;
 		}
 		beds_fini(&beds);
 		beds_fini(&other);
@@ -423,7 +423,7 @@ START_TEST(each_raised_bed_is_either_laid_or_named_with_its_snag)
 	for (int n = 0; n < 300; n++) {
 		lay_at_random(&random);
 		check_each_bed();
-		without += beds.takeoff.not_laid_count;
+		without += beds.takeoff.walls.not_laid_count;
 		beds_fini(&beds);
 	}
 	ck_assert_int_gt(without, 10);
@@ -445,9 +445,9 @@ START_TEST(fewer_than_two_in_a_hundred_formal_walls_do_not_bond)
 		beds_set_cell(&beds.plot, cell);
 		beds_set_block(&beds.plot, block.along, block.across, block.up);
 		beds_lay(&beds);
-		walls += beds.takeoff.wall_count;
-		for (int i = 0; i < beds.takeoff.snag_count; i++) {
-			const struct snag *snag = &beds.takeoff.snags[i];
+		walls += beds.takeoff.walls.count;
+		for (int i = 0; i < beds.takeoff.snags.count; i++) {
+			const struct snag *snag = &beds.takeoff.snags.list[i];
 
 			/* Sides of one bed seldom stand apart in reading order; counted twice is on the
 			 * safe side. */

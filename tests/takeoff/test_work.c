@@ -14,9 +14,9 @@ static void teardown(void)
 
 static const struct work_step *step(const char *title)
 {
-	for (int i = 0; i < garden.takeoff.work_count; i++)
-		if (strcmp(garden.takeoff.work[i].title, title) == 0)
-			return &garden.takeoff.work[i];
+	for (int i = 0; i < garden.takeoff.work.count; i++)
+		if (strcmp(garden.takeoff.work.list[i].title, title) == 0)
+			return &garden.takeoff.work.list[i];
 	return NULL;
 }
 
@@ -34,7 +34,7 @@ static void takes(const char *title, const char *id)
 	const struct work_step *found = need(title);
 
 	for (int i = 0; i < found->item_count; i++)
-		if (strcmp(garden.takeoff.items[found->items[i]].id, id) == 0)
+		if (strcmp(garden.takeoff.items.list[found->items[i]].id, id) == 0)
 			return;
 	ck_abort_msg("\"%s\" does not take %s", title, id);
 }
@@ -51,9 +51,9 @@ START_TEST(work_begins_with_marked_services_and_ends_with_mulch)
 
 	garden_rows(&garden, court);
 	garden_count(&garden);
-	ck_assert_int_eq(garden.takeoff.work_count, (int)(sizeof order / sizeof *order));
-	for (int i = 0; i < garden.takeoff.work_count; i++)
-		ck_assert_str_eq(garden.takeoff.work[i].title, order[i]);
+	ck_assert_int_eq(garden.takeoff.work.count, (int)(sizeof order / sizeof *order));
+	for (int i = 0; i < garden.takeoff.work.count; i++)
+		ck_assert_str_eq(garden.takeoff.work.list[i].title, order[i]);
 }
 END_TEST
 
@@ -61,7 +61,7 @@ START_TEST(an_empty_plan_has_only_what_always_comes_first)
 {
 	garden_rows(&garden, (const char *[]){ "....", NULL });
 	garden_count(&garden);
-	ck_assert_int_eq(garden.takeoff.work_count, 3);
+	ck_assert_int_eq(garden.takeoff.work.count, 3);
 	ck_assert(need("Have services marked") < need("Set out"));
 	ck_assert_ptr_null(step("Dig"));
 }
@@ -79,14 +79,14 @@ START_TEST(every_item_is_taken_by_a_step)
 	takes("Lay the base", "stone.base");
 	takes("Mulch the beds", "mulch");
 	ck_assert_int_eq(need("Tamp the formation")->item_count, 0);
-	for (int i = 0; i < garden.takeoff.item_count; i++) {
-		const struct work_step *work = garden.takeoff.work;
-		bool is_taken = garden.takeoff.items[i].order <= 0;
+	for (int i = 0; i < garden.takeoff.items.count; i++) {
+		const struct work_step *work = garden.takeoff.work.list;
+		bool is_taken = garden.takeoff.items.list[i].order <= 0;
 
-		for (int j = 0; j < garden.takeoff.work_count; j++)
+		for (int j = 0; j < garden.takeoff.work.count; j++)
 			for (int k = 0; k < work[j].item_count; k++)
 				is_taken = is_taken || work[j].items[k] == i;
-		ck_assert_msg(is_taken, "nothing is done with %s", garden.takeoff.items[i].id);
+		ck_assert_msg(is_taken, "nothing is done with %s", garden.takeoff.items.list[i].id);
 	}
 }
 END_TEST
@@ -125,7 +125,7 @@ START_TEST(barrowing_and_the_base_have_rates_walls_and_lawns_none)
 	ck_assert_double_eq_tol(need("Mulch the beds")->hours,
 		1.25 * garden_item(&garden, "mulch")->order, 1e-9);
 	ck_assert_double_eq_tol(need("Lay the base")->hours,
-		garden.takeoff.stone_totals[STONE_KIND_BASE].compacted, 1e-9);
+		garden.takeoff.stones.totals[STONE_KIND_BASE].compacted, 1e-9);
 	ck_assert_double_eq_tol(need("Line and fill the beds")->hours, 1.25 *
 		(garden_item(&garden, "soil.topsoil")->order + garden_item(&garden, "soil.compost")->order),
 		1e-9);
@@ -165,8 +165,8 @@ START_TEST(every_step_says_what_to_do_with_what)
 {
 	garden_rows(&garden, court);
 	garden_count(&garden);
-	for (int i = 0; i < garden.takeoff.work_count; i++) {
-		const struct work_step *work = &garden.takeoff.work[i];
+	for (int i = 0; i < garden.takeoff.work.count; i++) {
+		const struct work_step *work = &garden.takeoff.work.list[i];
 
 		ck_assert_int_eq(work->doing[strlen(work->doing) - 1], '.');
 		ck_assert_ptr_nonnull(work->tools);

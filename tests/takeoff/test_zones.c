@@ -18,7 +18,7 @@ static void teardown(void)
 	garden_fini(&garden);
 }
 
-static double area(int region, enum zone_part part)
+static double area(int region, enum dig_part part)
 {
 	const struct zones *zones = &garden.takeoff.zones;
 
@@ -37,7 +37,7 @@ START_TEST(a_wall_alone_has_its_ring_and_the_reach_on_both_sides)
 		".bbbbbbbb.", ".bbbbbbbb.", "..........", NULL });
 	garden_count(&garden);
 	ck_assert_int_eq(garden.takeoff.zones.count, 1);
-	ck_assert_double_eq_tol(area(0, ZONE_WALL), 45 - 17.0 / 3 * 5 / 3, EXACT);
+	ck_assert_double_eq_tol(area(0, DIG_WALL), 45 - 17.0 / 3 * 5 / 3, EXACT);
 }
 END_TEST
 
@@ -45,7 +45,7 @@ START_TEST(nothing_is_dug_outside_the_plan)
 {
 	garden_rectangle(&garden, 'b', 8, 4);
 	garden_count(&garden);
-	ck_assert_double_eq_tol(area(0, ZONE_WALL), 32 - 17.0 / 3 * 5 / 3, EXACT);
+	ck_assert_double_eq_tol(area(0, DIG_WALL), 32 - 17.0 / 3 * 5 / 3, EXACT);
 }
 END_TEST
 
@@ -55,9 +55,9 @@ START_TEST(a_wall_stops_where_a_path_or_a_fixture_has_its_base)
 		".bbbbbbbb..", ".bbbbbbbb..", "...........", NULL });
 	garden_count(&garden);
 	/* Of the 13 sq ft of reach outside, 9 x 1/2 are path and 2 x 1/2 fixture. */
-	ck_assert_double_eq_tol(area(1, ZONE_WALL), 45 - 17.0 / 3 * 5 / 3 - 4.5 - 1, EXACT);
-	ck_assert_double_eq_tol(area(0, ZONE_PATH), 11, EXACT);
-	ck_assert_double_eq_tol(area(2, ZONE_PAD), 2, EXACT);
+	ck_assert_double_eq_tol(area(1, DIG_WALL), 45 - 17.0 / 3 * 5 / 3 - 4.5 - 1, EXACT);
+	ck_assert_double_eq_tol(area(0, DIG_PATH), 11, EXACT);
+	ck_assert_double_eq_tol(area(2, DIG_PAD), 2, EXACT);
 }
 END_TEST
 
@@ -69,8 +69,8 @@ START_TEST(between_two_beds_the_first_has_the_ground)
 	garden_count(&garden);
 	/* 4 x 4 ft less 1 ft 8 in square, and half a foot of the neighbour's side; the neighbour has its
 	 * 40 in square ring of 8 in, less that. */
-	ck_assert_double_eq_tol(area(0, ZONE_WALL), 16 - 25.0 / 9 + 2, EXACT);
-	ck_assert_double_eq_tol(area(1, ZONE_WALL), 16 - 64.0 / 9 - 2, EXACT);
+	ck_assert_double_eq_tol(area(0, DIG_WALL), 16 - 25.0 / 9 + 2, EXACT);
+	ck_assert_double_eq_tol(area(1, DIG_WALL), 16 - 64.0 / 9 - 2, EXACT);
 }
 END_TEST
 
@@ -85,7 +85,7 @@ START_TEST(the_inside_is_a_zone_where_it_is_dug)
 	garden_count(&garden);
 	ck_assert_int_eq(garden.takeoff.zones.count, insides[_i].area < 0 ? 1 : 2);
 	if (insides[_i].area > 0)
-		ck_assert_double_eq_tol(area(0, ZONE_INSIDE), insides[_i].area, EXACT);
+		ck_assert_double_eq_tol(area(0, DIG_INSIDE), insides[_i].area, EXACT);
 }
 END_TEST
 
@@ -95,8 +95,8 @@ START_TEST(a_base_as_wide_as_the_bed_leaves_no_inside)
 	plot_set(&garden.plot, 'b', BED_INSIDE, "base");
 	plot_set(&garden.plot, 'b', BED_REACH, "3 ft");
 	garden_count(&garden);
-	ck_assert_double_eq_tol(area(0, ZONE_WALL), 32, EXACT);
-	ck_assert_double_eq(area(0, ZONE_INSIDE), 0);
+	ck_assert_double_eq_tol(area(0, DIG_WALL), 32, EXACT);
+	ck_assert_double_eq(area(0, DIG_INSIDE), 0);
 }
 END_TEST
 
@@ -109,8 +109,8 @@ START_TEST(lawns_without_cover_and_beds_kept_as_they_are_have_no_zone)
 	plot_set(&garden.plot, 'd', BED_REPLACE, "yes");
 	garden_count(&garden);
 	ck_assert_int_eq(garden.takeoff.zones.count, 2);
-	ck_assert_double_eq_tol(area(0, ZONE_LAWN), 4, EXACT);
-	ck_assert_double_eq_tol(area(3, ZONE_BED), 4, EXACT);
+	ck_assert_double_eq_tol(area(0, DIG_LAWN), 4, EXACT);
+	ck_assert_double_eq_tol(area(3, DIG_BED), 4, EXACT);
 }
 END_TEST
 
@@ -119,7 +119,7 @@ START_TEST(a_bed_whose_wall_is_not_laid_out_has_no_zone)
 	garden_rectangle(&garden, 'b', 8, 1);
 	plot_set(&garden.plot, 'b', BED_INSIDE, "base");
 	garden_count(&garden);
-	ck_assert_int_eq(garden.takeoff.not_laid_count, 1);
+	ck_assert_int_eq(garden.takeoff.walls.not_laid_count, 1);
 	ck_assert_int_eq(garden.takeoff.zones.count, 0);
 	ck_assert(!garden.takeoff.complete);
 }
@@ -169,7 +169,7 @@ START_TEST(zones_are_the_ground_that_geos_finds)
 		ck_assert_double_eq_tol(geos_apart(geos, shape, digging->shape), 0, GEOS_NEAR);
 		ck_assert_double_eq_tol(zone->area, geos_area(geos, digging->shape), GEOS_NEAR);
 		ck_assert(i == 0 || zones->list[i - 1].region < zone->region ||
-			(zones->list[i - 1].part == ZONE_WALL && zone->part == ZONE_INSIDE));
+			(zones->list[i - 1].part == DIG_WALL && zone->part == DIG_INSIDE));
 		sum += zone->area;
 		geos_free(geos, shape);
 	}

@@ -76,18 +76,23 @@ static bool may_replace(struct editor *editor, const char *sentence)
 }
 
 /* Only by the ending of its name does a takeoff for programs differ. */
-static void takeoff_print(struct editor *editor, const char *path, struct text *out)
+static void print_json(struct sink *out, const void *context)
 {
-	editor_refresh(editor);
-	if (ends_in(path, ".json"))
-		report_json(out, &editor->plot, &editor->takeoff);
-	else
-		report_text(out, &editor->plot, &editor->takeoff, editor->name);
+	const struct editor *editor = context;
+
+	report_json(out, &editor->plot, &editor->takeoff);
+}
+
+static void print_text(struct sink *out, const void *context)
+{
+	const struct editor *editor = context;
+
+	report_text(out, &editor->plot, &editor->takeoff, editor->name);
 }
 
 static void say_written(struct editor *editor, const char *path)
 {
-	int snags = editor->takeoff.snag_count;
+	int snags = (int)editor->takeoff.snags.count;
 
 	if (!editor->takeoff.complete)
 		editor_say(editor, "Takeoff written to %s. It is incomplete: see the snags.", path);
@@ -101,15 +106,15 @@ static void say_written(struct editor *editor, const char *path)
 static bool takeoff_write(struct editor *editor, const char *path, struct fault *fault)
 {
 	const char *plot = editor->store.path;
-	struct text bytes = TEXT_EMPTY;
+	const struct file_content content = { ends_in(path, ".json") ? print_json : print_text,
+		editor };
 	struct file_error error;
 	enum delivery delivery;
 
-	takeoff_print(editor, path, &bytes);
-	delivery = report_deliver(path, &bytes, plot, false, &error);
+	editor_refresh(editor);
+	delivery = report_deliver(path, &content, plot, false, &error);
 	if (delivery == DELIVERY_WOULD_REPLACE && may_replace(editor, error.sentence))
-		delivery = report_deliver(path, &bytes, plot, true, &error);
-	text_fini(&bytes);
+		delivery = report_deliver(path, &content, plot, true, &error);
 	if (delivery != DELIVERY_DONE)
 		return fault_set(fault, 0, "%s.", error.sentence);
 	say_written(editor, path);

@@ -12,24 +12,24 @@ static void turn_to(struct editor *editor, int page)
 void act_next_page(struct editor *editor, int key)
 {
 	(void)key;
-	turn_to(editor, (editor->page + 1) % PAGES);
+	turn_to(editor, (editor->page + 1) % pages_count());
 }
 
 void act_page_before(struct editor *editor, int key)
 {
 	(void)key;
-	turn_to(editor, (editor->page + PAGES - 1) % PAGES);
+	turn_to(editor, (editor->page + pages_count() - 1) % pages_count());
 }
 
 void act_pages(struct editor *editor, int key)
 {
-	const char *names[PAGES];
-	struct question question = { .text = "Which page?", .answers = names, .count = PAGES,
+	const char *names[PAGES_MOST];
+	struct question question = { .text = "Which page?", .answers = names, .count = pages_count(),
 		.first = editor->page };
 	int page;
 
 	(void)key;
-	for (int i = 0; i < PAGES; i++)
+	for (int i = 0; i < question.count; i++)
 		names[i] = page_name(i);
 	page = editor->asker->choose(editor->asker, &question);
 	if (page != ANSWER_NONE)

@@ -1,51 +1,35 @@
 #include "report/json/json.h"
-#include "report/json/json_costs.h"
-#include "report/json/json_fence.h"
-#include "report/json/json_arrays.h"
-#include "report/json/json_value.h"
+#include "prices/book_json.h"
+#include "report/json/json_rows.h"
+#include "report/words/item_words.h"
 #include "report/words/mark.h"
-#include "takeoff/ground/fill.h"
+#include "report/words/snag_words.h"
+
+#include <string.h>
 
 /* ---- Plot and survey --------------------------------------------------------------------------- */
 
-static void print_plot(struct text *out, const struct plot *plot, const struct survey *survey)
+static void print_plot(const struct report *report)
 {
-	const struct value *title = block_value(&plot->details.head, HEAD_TITLE);
+	const struct survey *survey = &report->takeoff->survey;
+	const struct value *title = block_value(&report->plot->details.head, HEAD_TITLE);
 	cJSON *object = cJSON_CreateObject();
 
-	json_put_text(object, "title", title->set ? title->as.text : "");
-	json_put_text(object, "units", plot_units(plot) == UNITS_METRIC ? "metric" : "imperial");
+	json_put(object, "title", json_text(title->set ? title->as.text : ""));
+	json_put(object, "units", json_text(report->units == UNITS_METRIC ? "metric" : "imperial"));
 	json_put(object, "cell_m", json_length(survey->cell));
 	json_put(object, "columns", json_count(survey->columns));
 	json_put(object, "rows", json_count(survey->rows));
 	json_put(object, "width_m", json_length(survey->columns * survey->cell));
 	json_put(object, "height_m", json_length(survey->rows * survey->cell));
-	text_add(out, ",\n  \"plot\": ");
-	json_print(out, object);
+	sink_add(report->out, ",\n  \"plot\": ");
+	json_print(report->out, object);
 }
 
-static void print_areas(struct text *out, const struct takeoff *takeoff)
+static void print_edges(const struct report *report)
 {
-	struct json_rows rows = json_top_open(out, "areas");
-
-	for (int i = 0; i < takeoff->area_count; i++) {
-		const struct area_row *area = &takeoff->areas[i];
-		cJSON *row = cJSON_CreateObject();
-
-		json_put_text(row, "class",
-			class_word(area->entry ? area->entry->class : CLASS_OPEN));
-		json_put_letter(row, area->entry ? area->entry->letter : OPEN_GROUND);
-		json_put_text(row, "name", area->entry ? area->entry->name : "Open ground");
-		json_put(row, "cells", json_count(area->cells));
-		json_put(row, "area_m2", json_number(area->area));
-		json_rows_add(&rows, row);
-	}
-	json_top_close(&rows);
-}
-
-static void print_edges(struct text *out, const struct survey *survey)
-{
-	struct json_rows rows = json_top_open(out, "edges");
+	const struct survey *survey = &report->takeoff->survey;
+	struct json_rows rows = json_top_open(report->out, "edges");
 
 	for (int a = 0; a < CLASSES; a++) {
 		for (int b = a; b < CLASSES; b++) {
@@ -64,18 +48,18 @@ static void print_edges(struct text *out, const struct survey *survey)
 	json_top_close(&rows);
 }
 
-static void print_regions(struct text *out, const struct takeoff *takeoff)
+static void print_regions(const struct report *report)
 {
-	const struct survey *survey = &takeoff->survey;
-	struct json_rows rows = json_top_open(out, "regions");
+	const struct survey *survey = &report->takeoff->survey;
+	struct json_rows rows = json_top_open(report->out, "regions");
 
 	for (int i = 0; i < survey->region_count; i++) {
 		const struct region *region = &survey->regions[i];
 		cJSON *row = cJSON_CreateObject(), *corners = cJSON_CreateObject();
 
-		json_put_region(row, "id", takeoff, i);
-		json_put_text(row, "class", class_word(region->entry->class));
-		json_put_letter(row, region->entry->letter);
+		json_put(row, "id", json_region(report->takeoff, i));
+		json_put(row, "class", json_text(class_word(region->entry->class)));
+		json_put(row, "letter", json_text((char[]){ region->entry->letter, '\0' }));
 		json_put(row, "first_cell", json_place(region->first_cell));
 		json_put(row, "cells", json_count(region->cells));
 		json_put(row, "area_m2", json_number(survey_area(region->cells, survey->cell)));
@@ -91,7 +75,7 @@ static void print_regions(struct text *out, const struct takeoff *takeoff)
 
 /* ---- Walls ------------------------------------------------------------------------------------ */
 
-static void print_runs(struct text *out, const struct wall_course *course)
+static void print_runs(struct sink *out, const struct wall_course *course)
 {
 	struct json_rows rows = json_rows_open(out, "runs", " ", "");
 
@@ -109,228 +93,227 @@ static void print_runs(struct text *out, const struct wall_course *course)
 	json_rows_close(&rows);
 }
 
-static void print_courses(struct text *out, const struct wall *wall)
+/* All courses, of which every other one is the same, and the cap. */
+static void print_courses(struct sink *out, const void *row)
 {
+	const struct wall *wall = row;
 	struct json_rows rows = json_rows_open(out, "courses", " ", "\n      ");
 
 	for (int i = 1; i <= wall->courses; i++) {
-		cJSON *course = cJSON_CreateObject();
-
-		json_put(course, "course", json_count(i));
 		json_rows_next(&rows);
-		json_print_open(out, course);
+		sink_print(out, "{\"course\":%d", i);
 		print_runs(out, i % 2 ? &wall->odd : &wall->even);
-		text_add(out, "}");
+		sink_add(out, "}");
 	}
 	json_rows_close(&rows);
-}
-
-static void print_cap(struct text *out, const struct wall *wall)
-{
-	cJSON *cap;
-
-	text_add(out, ", \"cap\": ");
+	sink_add(out, ", \"cap\": ");
 	if (!wall->has_cap) {
-		text_add(out, "null");
+		sink_add(out, "null");
 		return;
 	}
-	cap = cJSON_CreateObject();
+	cJSON *cap = cJSON_CreateObject();
+
 	json_put(cap, "block_m", json_size(&wall->cap_block));
 	json_print_open(out, cap);
 	print_runs(out, &wall->cap);
-	text_add(out, "}");
+	sink_add(out, "}");
 }
 
-static void print_walls(struct text *out, const struct takeoff *takeoff)
+/* ---- Items, costs, work, snags ----------------------------------------------------------------- */
+
+static void put_price(cJSON *row, const struct report *report, const struct item *item)
 {
-	struct json_rows rows = json_top_open(out, "walls");
+	const struct pack *pack = item->pack;
+	const struct book *book = report->takeoff->book;
 
-	for (int i = 0; i < takeoff->wall_count; i++) {
-		const struct wall *wall = &takeoff->walls[i];
-		cJSON *row = cJSON_CreateObject();
+	if (item->weight > 0)
+		json_put(row, "weight_kg", json_number(item->weight));
+	if (!pack)
+		return;
+	json_put(row, "packs", json_number(item->packs));
+	json_put(row, "pack", json_text(say(report, "%s %s", pack_word(pack->kind), pack->words)));
+	json_put(row, "unit_price", json_money(pack->price));
+	json_put(row, "cost", json_money(item->cost));
+	json_put(row, "supplier", json_text(pack->supplier == NO_SUPPLIER ? NULL :
+		book->suppliers[pack->supplier].name));
+}
 
-		json_put_region(row, "bed", takeoff, wall->region);
-		json_put(row, "block_m", json_size(&wall->block));
-		json_put(row, "inner_area_m2", json_number(wall->inner_area));
-		json_put(row, "whole_blocks", json_count(wall->whole_blocks));
-		json_put(row, "cut_pieces", json_count(wall->cut_pieces));
-		json_rows_next(&rows);
-		json_print_open(out, row);
-		print_courses(out, wall);
-		print_cap(out, wall);
-		text_add(out, "}");
-	}
+static cJSON *item_object(const struct report *report, const struct item *item)
+{
+	cJSON *row = cJSON_CreateObject();
+
+	json_put(row, "id", json_text(item_id(report, item)));
+	json_put(row, "section", json_text(section_words[item->section].key));
+	json_put(row, "name", json_text(item_label(report, item)));
+	json_put(row, "unit", json_text(item_unit_word(item_unit(item))));
+	if (!size_is_none(&item->block))
+		json_put(row, "block_m", json_size(&item->block));
+	if (item->length > 0)
+		json_put(row, "length_m", json_length(item->length));
+	json_put(row, "laid", json_number(item->laid));
+	json_put(row, "spare", json_number(item->spare));
+	if (item->reused > 0)
+		json_put(row, "reused", json_number(item->reused));
+	json_put(row, "order", json_number(item->order));
+	put_price(row, report, item);
+	return row;
+}
+
+static void print_items(const struct report *report)
+{
+	const struct item_list *items = &report->takeoff->items;
+	struct json_rows rows = json_top_open(report->out, "items");
+
+	for (size_t i = 0; i < items->count; i++)
+		json_rows_add(&rows, item_object(report, &items->list[i]));
 	json_top_close(&rows);
 }
 
-static void print_not_laid(struct text *out, const struct takeoff *takeoff)
+static cJSON *unpriced(const struct report *report)
 {
-	struct json_rows rows = json_top_open(out, "walls_not_laid");
+	const struct item_list *items = &report->takeoff->items;
+	cJSON *rows = cJSON_CreateArray();
 
-	for (int i = 0; i < takeoff->not_laid_count; i++) {
-		cJSON *row = cJSON_CreateObject();
+	for (size_t i = 0; i < items->count; i++) {
+		const struct item *item = &items->list[i];
+		cJSON *row;
 
-		json_put_region(row, "bed", takeoff, takeoff->not_laid[i].region);
-		json_put(row, "about_blocks", json_count(takeoff->not_laid[i].about_blocks));
-		json_rows_add(&rows, row);
-	}
-	json_top_close(&rows);
-}
-
-/* ---- Cutting, fills, items, snags ---------------------------------------------------------------- */
-
-/* A row for each block that is cut up, so that the rows are as many as blocks_cut. */
-static void print_cuts(struct text *out, const struct cutting *cutting)
-{
-	struct json_rows rows = json_rows_open(out, "cuts", " ", "");
-
-	for (int i = 0; i < cutting->cut_count; i++) {
-		const struct cut *cut = &cutting->cuts[i];
-
-		for (int64_t block = 0; block < cut->blocks; block++) {
-			cJSON *row = cJSON_CreateObject();
-
-			json_put(row, "pieces_m", json_lengths(cut->pieces, cut->piece_count));
-			json_rows_add(&rows, row);
-		}
-	}
-	json_rows_close(&rows);
-}
-
-static void print_cutting(struct text *out, const struct takeoff *takeoff)
-{
-	struct json_rows rows = json_top_open(out, "cutting");
-
-	for (int i = 0; i < takeoff->cutting_count; i++) {
-		const struct cutting *cutting = &takeoff->cuttings[i];
-		cJSON *row = cJSON_CreateObject();
-
-		json_put_text(row, "use", cutting->use == USE_CAP ? "cap" : "wall");
-		json_put(row, "block_m", json_size(&cutting->block));
-		json_put(row, "blocks_whole", json_count(cutting->whole));
-		json_put(row, "blocks_cut", json_count(cutting->cut_blocks));
-		json_put(row, "blocks_bought", json_count(cutting->bought));
-		json_put(row, "floor", json_count(cutting->floor));
-		json_put(row, "breakage", json_count(cutting->breakage));
-		json_rows_next(&rows);
-		json_print_open(out, row);
-		print_cuts(out, cutting);
-		text_add(out, "}");
-	}
-	json_top_close(&rows);
-}
-
-static cJSON *parts(const struct takeoff *takeoff, const struct fill *fill)
-{
-	cJSON *array = cJSON_CreateArray();
-
-	for (int i = 0; i < fill->part_count; i++) {
-		double volume = fill->parts[i].volume;
-		double reused = fill_reused(takeoff, &fill->parts[i]);
-		cJSON *part = cJSON_CreateObject();
-
-		json_put_text(part, "name", fill->parts[i].name);
-		json_put(part, "m3", json_number(volume));
-		json_put(part, "reused_m3", json_number(reused));
-		json_put(part, "buy_m3", json_number(volume - reused));
-		cJSON_AddItemToArray(array, part);
-	}
-	return array;
-}
-
-static void print_fills(struct text *out, const struct takeoff *takeoff)
-{
-	struct json_rows rows = json_top_open(out, "fills");
-
-	for (int i = 0; i < takeoff->fill_count; i++) {
-		const struct fill *fill = &takeoff->fills[i];
-		cJSON *row = cJSON_CreateObject();
-
-		json_put_region(row, "bed", takeoff, fill->region);
-		json_put(row, "soil_depth_m", json_length(fill->soil_depth));
-		json_put(row, "soil_m3", json_number(fill->soil));
-		json_put(row, "order_m3", json_number(fill->order));
-		json_put(row, "parts", parts(takeoff, fill));
-		json_put(row, "mulch_m3", json_number(fill->mulch));
-		json_rows_add(&rows, row);
-	}
-	json_top_close(&rows);
-}
-
-static void print_items(struct text *out, const struct takeoff *takeoff)
-{
-	struct json_rows rows = json_top_open(out, "items");
-
-	for (int i = 0; i < takeoff->item_count; i++) {
-		const struct item *item = &takeoff->items[i];
-		cJSON *row = cJSON_CreateObject();
-
-		json_put_text(row, "id", item->id);
-		json_put_text(row, "section", section_word(item->section));
-		json_put_text(row, "name", item->label);
-		json_put_text(row, "unit", item_unit_word(item->unit));
+		if (item->pack || item->order <= 0)
+			continue;
+		row = cJSON_CreateObject();
+		json_put(row, "id", json_text(item_id(report, item)));
+		json_put(row, "name", json_text(item_label(report, item)));
 		if (!size_is_none(&item->block))
 			json_put(row, "block_m", json_size(&item->block));
-		if (item->length > 0)
-			json_put(row, "length_m", json_length(item->length));
-		json_put(row, "laid", json_number(item->laid));
-		json_put(row, "spare", json_number(item->spare));
-		if (item->reused > 0)
-			json_put(row, "reused", json_number(item->reused));
-		json_put(row, "order", json_number(item->order));
-		json_put_price(row, takeoff, item);
+		cJSON_AddItemToArray(rows, row);
+	}
+	return rows;
+}
+
+static void print_costs(const struct report *report)
+{
+	const struct takeoff *takeoff = report->takeoff;
+	cJSON *object;
+
+	sink_add(report->out, ",\n  \"costs\": ");
+	if (!takeoff->book) {
+		sink_add(report->out, "null");
+		return;
+	}
+	object = json_object(takeoff, &costs_table, &takeoff->costs);
+	json_put(object, "unpriced", unpriced(report));
+	json_print(report->out, object);
+}
+
+static void print_work(const struct report *report)
+{
+	const struct takeoff *takeoff = report->takeoff;
+	struct json_rows rows = json_top_open(report->out, "work");
+
+	for (int i = 0; i < takeoff->work.count; i++) {
+		const struct work_step *step = &takeoff->work.list[i];
+		cJSON *row = cJSON_CreateObject(), *items = cJSON_CreateArray();
+
+		json_put(row, "step", json_text(step->title));
+		for (int j = 0; j < step->item_count; j++)
+			cJSON_AddItemToArray(items, json_text(item_id(report,
+				&takeoff->items.list[step->items[j]])));
+		json_put(row, "items", items);
+		json_put(row, "barrows", json_count(step->barrows));
+		json_put(row, "hours", step->rate ? json_number(step->hours) : cJSON_CreateNull());
 		json_rows_add(&rows, row);
 	}
 	json_top_close(&rows);
 }
 
-static void print_snags(struct text *out, const struct takeoff *takeoff)
+static void print_snags(const struct report *report)
 {
-	struct json_rows rows = json_top_open(out, "snags");
+	const struct snag_list *snags = &report->takeoff->snags;
+	struct json_rows rows = json_top_open(report->out, "snags");
 
-	for (int i = 0; i < takeoff->snag_count; i++) {
-		const struct snag *snag = &takeoff->snags[i];
+	for (size_t i = 0; i < snags->count; i++) {
+		const struct snag *snag = &snags->list[i];
 		cJSON *row = cJSON_CreateObject();
 
-		json_put_text(row, "code", snag_rule(snag->code)->word);
-		json_put_region(row, "region", takeoff, snag->region);
+		json_put(row, "code", json_text(snag_word(snag->code)));
+		json_put(row, "region", json_region(report->takeoff, snag->region));
 		json_put(row, "cell", json_place(snag->cell));
 		if (snag->side >= 0) {
 			json_put(row, "loop", json_count(snag->loop));
 			json_put(row, "side", json_count(snag->side));
 		}
-		json_put_text(row, "text", snag->text);
+		json_put(row, "text", json_text(snag_sentence(report, snag)));
 		json_rows_add(&rows, row);
+		arena_clear(report->words);
 	}
 	json_top_close(&rows);
 }
 
 /* ---- The whole -------------------------------------------------------------------------------- */
 
-void report_json(struct text *out, const struct plot *plot, const struct takeoff *takeoff)
+/* What is not, or not all, made of declared figures. */
+static const struct {
+	const char *key;
+	void (*print)(const struct report *report);
+	void (*more)(struct sink *out, const void *row);
+} by_hand[] = {
+	{ "edges", print_edges, NULL },
+	{ "regions", print_regions, NULL },
+	{ "walls", NULL, print_courses },
+	{ "items", print_items, NULL },
+	{ "costs", print_costs, NULL },
+	{ "work", print_work, NULL },
+	{ "snags", print_snags, NULL },
+};
+
+static void print_rows(const struct report *report, const struct shown *shown,
+	void (*more)(struct sink *out, const void *row))
 {
+	struct json_rows rows = json_top_open(report->out, shown->key);
+	int count;
+	const char *row = shown_rows(shown, report->takeoff, &count);
+
+	for (int i = 0; i < count; i++, row += shown->table->row_size)
+		json_rows_print(&rows, report->takeoff, shown->table, row, more);
+	json_top_close(&rows);
+}
+
+static void print_shown(const struct report *report, const struct shown *shown)
+{
+	void (*more)(struct sink *out, const void *row) = NULL;
+	int count;
+
+	for (size_t i = 0; i < sizeof by_hand / sizeof *by_hand; i++) {
+		if (strcmp(by_hand[i].key, shown->key) != 0)
+			continue;
+		more = by_hand[i].more;
+		if (by_hand[i].print) {
+			by_hand[i].print(report);
+			return;
+		}
+	}
+	if (!shown->is_object) {
+		print_rows(report, shown, more);
+		return;
+	}
+	sink_print(report->out, ",\n  \"%s\": ", shown->key);
+	json_print(report->out, json_object(report->takeoff, shown->table,
+		shown_rows(shown, report->takeoff, &count)));
+}
+
+void report_json(struct sink *out, const struct plot *plot, const struct takeoff *takeoff)
+{
+	struct arena words = ARENA_EMPTY;
+	const struct report report = { .out = out, .words = &words, .plot = plot,
+		.takeoff = takeoff, .units = plot_units(plot) };
+
 	json_start();
-	text_print(out, "{\n  \"format\": \"%s\", \"version\": %d, \"complete\": %s", MARK_JSON,
+	sink_print(out, "{\n  \"format\": \"%s\", \"version\": %d, \"complete\": %s", MARK_JSON,
 		MARK_VERSION, takeoff->complete ? "true" : "false");
-	print_plot(out, plot, &takeoff->survey);
-	print_areas(out, takeoff);
-	print_edges(out, &takeoff->survey);
-	print_regions(out, takeoff);
-	print_walls(out, takeoff);
-	print_not_laid(out, takeoff);
-	print_cutting(out, takeoff);
-	json_dig(out, takeoff);
-	print_fills(out, takeoff);
-	json_fence(out, takeoff);
-	json_stone(out, takeoff);
-	json_stone_orders(out, takeoff);
-	json_fabric(out, takeoff);
-	json_liners(out, takeoff);
-	json_edging(out, takeoff);
-	json_lawn(out, takeoff);
-	print_items(out, takeoff);
-	json_costs(out, takeoff);
-	json_work(out, takeoff);
-	print_snags(out, takeoff);
-	text_add(out, "\n}\n");
+	print_plot(&report);
+	for (int i = 0; i < takeoff_shown_count; i++) {
+		print_shown(&report, &takeoff_shown[i]);
+		arena_clear(&words);
+	}
+	sink_add(out, "\n}\n");
 }

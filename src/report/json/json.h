@@ -2,9 +2,9 @@
 #ifndef REPORT_JSON_JSON_H
 #define REPORT_JSON_JSON_H
 
-#include "takeoff/takeoff.h"
+#include "report/words/report.h"
 
 /* One JSON object in SI units, keys in a fixed order. */
-void report_json(struct text *out, const struct plot *plot, const struct takeoff *takeoff);
+void report_json(struct sink *out, const struct plot *plot, const struct takeoff *takeoff);
 
 #endif

@@ -1,9 +1,8 @@
 #include "report/json/json_value.h"
-#include "base/memory.h"
 
-enum { LENGTH_PLACES = 9, NUMBER_PLACES = 9 };
+#include <string.h>
 
-/* ---- Values ----------------------------------------------------------------------------------- */
+enum { LENGTH_PLACES = 9, NUMBER_PLACES = 9, MONEY_PLACES = 2 };
 
 static cJSON *raw(struct text *text)
 {
@@ -21,20 +20,27 @@ cJSON *json_number(double value)
 	return raw(&text);
 }
 
-cJSON *json_count(int64_t value)
+static cJSON *decimal(int64_t value, int places)
 {
 	struct text text = TEXT_EMPTY;
 
-	text_add_decimal(&text, value, 0);
+	text_add_decimal(&text, value, places);
 	return raw(&text);
+}
+
+cJSON *json_count(int64_t value)
+{
+	return decimal(value, 0);
+}
+
+cJSON *json_money(money amount)
+{
+	return decimal(amount, MONEY_PLACES);
 }
 
 cJSON *json_length(nm value)
 {
-	struct text text = TEXT_EMPTY;
-
-	text_add_decimal(&text, value, LENGTH_PLACES);
-	return raw(&text);
+	return decimal(value, LENGTH_PLACES);
 }
 
 cJSON *json_place(struct place at)
@@ -60,99 +66,41 @@ cJSON *json_size(const struct size *block)
 	return json_lengths((nm[]){ block->along, block->across, block->up }, 3);
 }
 
+cJSON *json_region(const struct takeoff *takeoff, int region)
+{
+	char name[REGION_NAME_MOST];
+
+	if (region == NO_REGION)
+		return cJSON_CreateNull();
+	survey_region_name(&takeoff->survey.regions[region], name);
+	return cJSON_CreateString(name);
+}
+
+cJSON *json_text(const char *text)
+{
+	return text ? cJSON_CreateString(text) : cJSON_CreateNull();
+}
+
 void json_put(cJSON *object, const char *key, cJSON *value)
 {
 	cJSON_AddItemToObject(object, key, value);
 }
 
-void json_put_text(cJSON *object, const char *key, const char *value)
-{
-	json_put(object, key, cJSON_CreateString(value));
-}
-
-void json_put_letter(cJSON *object, char letter)
-{
-	json_put_text(object, "letter", (char[]){ letter, '\0' });
-}
-
-void json_put_region(cJSON *object, const char *key, const struct takeoff *takeoff, int region)
-{
-	char name[REGION_NAME_MOST];
-
-	if (region == NO_REGION) {
-		json_put(object, key, cJSON_CreateNull());
-		return;
-	}
-	survey_region_name(&takeoff->survey.regions[region], name);
-	json_put_text(object, key, name);
-}
-
-cJSON *json_loads(const struct loads *loads)
-{
-	cJSON *object = cJSON_CreateObject();
-
-	json_put(object, "barrow", json_count(loads->barrow));
-	json_put(object, "pickup", json_count(loads->pickup));
-	json_put(object, "truck", json_count(loads->truck));
-	return object;
-}
-
-/* ---- Rows ------------------------------------------------------------------------------------- */
-
-void json_print(struct text *out, cJSON *value)
+static void print(struct sink *out, cJSON *value, size_t less)
 {
 	char *bytes = cJSON_PrintUnformatted(value);
 
-	text_add(out, bytes);
+	sink_add_bytes(out, bytes, strlen(bytes) - less);
 	cJSON_free(bytes);
 	cJSON_Delete(value);
 }
 
-void json_print_open(struct text *out, cJSON *object)
+void json_print(struct sink *out, cJSON *value)
 {
-	json_print(out, object);
-	out->bytes[--out->length] = '\0';
+	print(out, value, 0);
 }
 
-struct json_rows json_rows_open(struct text *out, const char *key, const char *lead,
-	const char *between)
+void json_print_open(struct sink *out, cJSON *object)
 {
-	text_print(out, ",%s\"%s\": [", lead, key);
-	return (struct json_rows){ out, between, 0 };
-}
-
-void json_rows_next(struct json_rows *rows)
-{
-	text_print(rows->out, "%s%s", rows->printed++ ? "," : "", rows->between);
-}
-
-void json_rows_add(struct json_rows *rows, cJSON *row)
-{
-	json_rows_next(rows);
-	json_print(rows->out, row);
-}
-
-void json_rows_close(struct json_rows *rows)
-{
-	text_print(rows->out, "%s]", rows->printed ? rows->between : "");
-}
-
-struct json_rows json_top_open(struct text *out, const char *key)
-{
-	return json_rows_open(out, key, "\n  ", "\n    ");
-}
-
-void json_top_close(struct json_rows *rows)
-{
-	text_add(rows->out, rows->printed ? "\n  ]" : "]");
-}
-
-static void *json_memory(size_t bytes)
-{
-	return memory_new(bytes, 1);
-}
-
-void json_start(void)
-{
-	cJSON_InitHooks(&(cJSON_Hooks){ .malloc_fn = json_memory });
+	print(out, object, 1);
 }

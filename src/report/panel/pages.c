@@ -1,30 +1,267 @@
-#include "report/panel/pages.h"
+#include "report/panel/page_lines.h"
+#include "report/panel/page_beds.h"
+#include "report/words/figures.h"
+#include "report/words/snag_words.h"
 #include "base/show.h"
 
-#include <math.h>
-#include <stdarg.h>
-#include <stdio.h>
+#include <assert.h>
 #include <string.h>
+
+/* ---- The pages -------------------------------------------------------------------------------- */
+
+/* The unit is said once above them all: names of entries need the room. */
+static void area_line(struct page_maker *maker, const char *label, double area)
+{
+	struct text value = TEXT_EMPTY;
+
+	show_area_bare(&value, area, maker->report.units);
+	page_figure(maker, label, say_text(&maker->report, &value));
+}
+
+static void areas(struct page_maker *maker, const struct takeoff *takeoff)
+{
+	const struct survey *survey = &takeoff->survey;
+
+	page_note_line(maker, say(&maker->report, "In %s", show_area_unit(maker->report.units)));
+	for (int i = 0; i < takeoff->areas.count; i++) {
+		const struct area_row *area = &takeoff->areas.list[i];
+
+		area_line(maker, say(&maker->report, "%c %s", area->letter, area->name), area->area);
+	}
+	area_line(maker, "In all",
+		survey_area((int64_t)survey->columns * survey->rows, survey->cell));
+}
+
+static void edges(struct page_maker *maker, const struct takeoff *takeoff)
+{
+	const struct survey *survey = &takeoff->survey;
+
+	for (int a = 0; a < CLASSES; a++)
+		for (int b = a; b < CLASSES; b++)
+			if (survey->edges[a][b])
+				page_figure(maker, say(&maker->report, "%s, %s",
+					class_word((enum plot_class)a), class_word((enum plot_class)b)),
+					plain_length(&maker->report,
+						survey->edges[a][b] * survey->cell));
+	page_if_empty(maker, "No edges yet.");
+}
+
+static void walls(struct page_maker *maker, const struct takeoff *takeoff)
+{
+	const struct walls *walls = &takeoff->walls;
+
+	page_rows(maker, &cutting_table, takeoff->cuttings.list, takeoff->cuttings.count);
+	for (size_t i = 0; i < takeoff->items.count; i++) {
+		const struct item *item = &takeoff->items.list[i];
+
+		if (item->section == SECTION_WALLS && size_is_none(&item->block))
+			page_item(maker, item);
+	}
+	for (int i = 0; i < walls->not_laid_count; i++)
+		page_note_line(maker, say(&maker->report,
+			"%s not laid out, about %lld blocks, in no total. A snag tells why.",
+			page_region(maker, walls->not_laid[i].region),
+			(long long)walls->not_laid[i].about_blocks));
+	page_rows(maker, &wall_table, walls->list, walls->count);
+	page_if_empty(maker, "No raised beds yet.");
+}
+
+static void fill(struct page_maker *maker, const struct takeoff *takeoff)
+{
+	page_items(maker, SECTION_FILL, "To order, all beds");
+	page_rows(maker, &fill_table, takeoff->fills.list, takeoff->fills.count);
+	page_if_empty(maker, "Nothing to fill yet.");
+}
+
+static void stone(struct page_maker *maker, const struct takeoff *takeoff)
+{
+	page_items(maker, SECTION_STONE, "To order");
+	page_items(maker, SECTION_LAWN, "To order, lawns");
+	page_rows(maker, &stone_total_table, takeoff->stones.totals, STONE_KINDS);
+	page_row(maker, &fabric_table, &takeoff->fabric);
+	page_row(maker, &edging_table, &takeoff->edging);
+	page_if_empty(maker, "No stone, edging or lawn yet.");
+}
+
+/* What is dug for all of one purpose comes to one figure; who wants it by region finds it in the text. */
+static void dig(struct page_maker *maker, const struct takeoff *takeoff)
+{
+	const struct earthwork *work = &takeoff->earthwork;
+
+	if (work->count == 0) {
+		page_note_line(maker, "Nothing to dig yet.");
+		return;
+	}
+	page_heading_line(maker, "In the ground");
+	for (int i = 0; i < DIG_PARTS; i++)
+		if (work->sums[i].bank > 0)
+			page_figure(maker, word_label(&dig_words[work->sums[i].part]),
+				plain_volume(&maker->report, work->sums[i].bank));
+	page_row(maker, &earthwork_table, work);
+	page_note_line(maker, "Have services marked before any digging.");
+	if (takeoff->walls.not_laid_count > 0)
+		page_note_line(maker, "Beds that are not laid out are in no total.");
+}
+
+static void fence(struct page_maker *maker, const struct takeoff *takeoff)
+{
+	page_items(maker, SECTION_FENCE, "To order, all fences");
+	page_rows(maker, &fencing_table, takeoff->fences.list, takeoff->fences.count);
+	page_if_empty(maker, "No fence yet.");
+}
+
+/* ---- Costs ------------------------------------------------------------------------------------ */
+
+static void money_line(struct page_maker *maker, const char *label, money amount)
+{
+	page_figure(maker, label, plain_money(&maker->report, amount));
+}
+
+static void cost_day(struct page_maker *maker, const struct takeoff *takeoff,
+	const struct day_cost *day)
+{
+	page_heading_line(maker, day->name);
+	for (size_t i = 0; i < takeoff->items.count; i++) {
+		const struct item *item = &takeoff->items.list[i];
+
+		if (item->section != day->section || !item->pack)
+			continue;
+		money_line(maker, item_label(&maker->report, item), item->cost);
+		page_note_line(maker, say(&maker->report, "%s, %s",
+			item_packs(&maker->report, item),
+			supplier_words(takeoff->book, item->pack->supplier)));
+	}
+	if (day->sum.delivery > 0)
+		money_line(maker, "Delivery", day->sum.delivery);
+}
+
+static void unpriced(struct page_maker *maker, const struct takeoff *takeoff)
+{
+	if (takeoff->costs.unpriced == 0)
+		return;
+	page_heading_line(maker, "Without a price");
+	for (size_t i = 0; i < takeoff->items.count; i++)
+		if (!takeoff->items.list[i].pack && takeoff->items.list[i].order > 0)
+			page_item(maker, &takeoff->items.list[i]);
+}
+
+static void costs(struct page_maker *maker, const struct takeoff *takeoff)
+{
+	const struct costs *costs = &takeoff->costs;
+
+	if (!takeoff->book) {
+		page_note_line(maker, "No price book: name one in the plot's own sheet, #.");
+		return;
+	}
+	page_heading_line(maker, say(&maker->report, "In %s", costs->currency));
+	money_line(maker, "Goods", costs->goods);
+	money_line(maker, "Delivery", costs->delivery);
+	money_line(maker, costs->unpriced ? "Total of the priced" : "Total", costs->total);
+	if (costs->unpriced)
+		page_figure(maker, "Items without a price",
+			plain_count(&maker->report, costs->unpriced));
+	for (int i = 0; i < costs->day_count; i++)
+		if (costs->days[i].is_any)
+			cost_day(maker, takeoff, &costs->days[i]);
+	unpriced(maker, takeoff);
+}
+
+/* ---- Snags ------------------------------------------------------------------------------------ */
+
+enum { SHOWN_OF_A_CODE = 20 };
+
+/* "B1 at 3 ft, 2 ft 6 in": from the plan's left and from its top. */
+static const char *snag_place(const struct report *report, const struct snag *snag)
+{
+	nm cell = report->takeoff->survey.cell;
+
+	return say(report, "%s%sat %s, %s", plain_region(report, snag->region),
+		snag->region == NO_REGION ? "" : " ", plain_length(report, snag->cell.x * cell),
+		plain_length(report, snag->cell.y * cell));
+}
+
+/* All snags of one code, sorted together: how many, then the first of them. */
+static void snag_code(struct page_maker *maker, const struct snag *snags, size_t count)
+{
+	const struct report *report = &maker->report;
+	size_t shown = count < SHOWN_OF_A_CODE ? count : SHOWN_OF_A_CODE;
+
+	page_figure(maker, snag_word(snags->code), plain_count(report, (int64_t)count));
+	for (size_t i = 0; i < shown; i++)
+		page_note_line(maker, say(report, "%s: %s", snag_place(report, &snags[i]),
+			snag_sentence(report, &snags[i])));
+	if (count > shown)
+		page_note_line(maker, say(report, "and %zu more.", count - shown));
+}
+
+static void snags(struct page_maker *maker, const struct takeoff *takeoff)
+{
+	const struct snag_list *list = &takeoff->snags;
+	size_t next;
+
+	for (size_t i = 0; i < list->count; i = next) {
+		for (next = i + 1; next < list->count; next++)
+			if (list->list[next].code != list->list[i].code)
+				break;
+		snag_code(maker, &list->list[i], next - i);
+	}
+	page_if_empty(maker, "None found.");
+}
+
+/* ---- All of them ------------------------------------------------------------------------------- */
 
 static const struct {
 	const char *name;
-	void (*build)(struct page_maker *maker);
-} table[PAGES] = {
-	{ "Areas", pages_areas },
-	{ "Edges", pages_edges },
-	{ "Beds", pages_beds },
-	{ "Walls", pages_walls },
-	{ "Fill", pages_fill },
-	{ "Stone", pages_stone },
-	{ "Dig", pages_dig },
-	{ "Fence", pages_fence },
-	{ "Costs", pages_costs },
-	{ "Snags", pages_snags },
+	void (*build)(struct page_maker *maker, const struct takeoff *takeoff);
+} table[] = {
+	{ "Areas", areas }, { "Edges", edges }, { "Beds", page_beds }, { "Walls", walls },
+	{ "Fill", fill }, { "Stone", stone }, { "Dig", dig }, { "Fence", fence }, { "Costs", costs },
+	{ "Snags", snags },
 };
+enum { BY_HAND = sizeof table / sizeof *table };
+
+/* The declared rows that have a page of their own: the one so many after those made by hand; NULL where there
+ * is none. */
+static const struct shown *page_shown(int index)
+{
+	if (index < 0)
+		return NULL;
+	for (int i = 0; i < takeoff_shown_count; i++)
+		if (takeoff_shown[i].title && index-- == 0)
+			return &takeoff_shown[i];
+	return NULL;
+}
+
+int pages_count(void)
+{
+	int count = 0;
+
+	while (page_shown(count))
+		count++;
+	assert(BY_HAND + count <= PAGES_MOST);
+	return BY_HAND + count;
+}
 
 const char *page_name(int page)
 {
-	return table[page].name;
+	const struct shown *shown = page_shown(page - BY_HAND);
+
+	return page < BY_HAND ? table[page].name : shown ? shown->title : "";
+}
+
+static void page_build(struct page_maker *maker, int page)
+{
+	const struct shown *shown = page_shown(page - BY_HAND);
+	const void *rows;
+	int count;
+
+	if (page < BY_HAND || !shown) {
+		table[page].build(maker, maker->report.takeoff);
+		return;
+	}
+	rows = shown_rows(shown, maker->report.takeoff, &count);
+	page_rows(maker, shown->table, rows, count);
+	page_if_empty(maker, "None yet.");
 }
 
 static bool is_same_figure(const struct line *a, const struct line *b)
@@ -33,8 +270,8 @@ static bool is_same_figure(const struct line *a, const struct line *b)
 		strcmp(a->under, b->under) == 0;
 }
 
-/* The line for the same figure at or, the page being a ring, behind *from, which then stands behind it:
- * pages change little, so the first look mostly finds it. NULL where there is none. */
+/* The line for the same figure, sought from *from on round the page: pages change little, so the first look
+ * mostly finds it. *from then follows it. NULL where there is none. */
 static const struct line *line_find(const struct page *page, const struct line *line, size_t *from)
 {
 	for (size_t i = 0; i < page->count; i++) {
@@ -66,13 +303,15 @@ static void page_compare(struct page *page, const struct page *before)
 void pages_update(struct pages *pages, const struct takeoff *takeoff, const struct plot *plot)
 {
 	struct pages new = { .arena = ARENA_EMPTY, .is_filled = true };
+	int count = pages_count();
 
-	for (int i = 0; i < PAGES; i++) {
-		struct page_maker maker = { &new.arena, &new.pages[i], takeoff, plot,
-			plot_units(plot) };
+	for (int i = 0; i < count; i++) {
+		struct page_maker maker = { .page = &new.pages[i], .report = { .words = &new.arena,
+			.plot = plot, .takeoff = takeoff, .units = plot_units(plot),
+			.wording = WORDING_PANEL } };
 
-		new.pages[i].name = table[i].name;
-		table[i].build(&maker);
+		new.pages[i].name = page_name(i);
+		page_build(&maker, i);
 		if (pages->is_filled)
 			page_compare(&new.pages[i], &pages->pages[i]);
 	}
@@ -84,117 +323,4 @@ void pages_fini(struct pages *pages)
 {
 	arena_clear(&pages->arena);
 	*pages = (struct pages){ .is_filled = false };
-}
-
-static void line_add(struct page_maker *maker, enum line_kind kind, const char *label,
-	const char *value)
-{
-	struct page *page = maker->page;
-	const struct line *last = page->count ? &page->lines[page->count - 1] : NULL;
-	const char *under = !last ? "" : last->kind == LINE_HEADING ? last->label : last->under;
-
-	page->lines = arena_grow(maker->arena, page->lines, page->count, &page->capacity,
-		sizeof *page->lines);
-	page->lines[page->count++] = (struct line){ .kind = kind, .label = label, .value = value,
-		.under = under };
-}
-
-__attribute__((format(printf, 2, 0)))
-static const char *formatted(struct page_maker *maker, const char *format, va_list list)
-{
-	char words[1024];
-
-	vsnprintf(words, sizeof words, format, list);
-	return arena_print(maker->arena, "%s", words);
-}
-
-void pages_heading(struct page_maker *maker, const char *format, ...)
-{
-	va_list list;
-
-	va_start(list, format);
-	line_add(maker, LINE_HEADING, formatted(maker, format, list), "");
-	va_end(list);
-}
-
-void pages_note(struct page_maker *maker, const char *format, ...)
-{
-	va_list list;
-
-	va_start(list, format);
-	line_add(maker, LINE_NOTE, formatted(maker, format, list), "");
-	va_end(list);
-}
-
-void pages_figure(struct page_maker *maker, const char *label, struct text *value)
-{
-	line_add(maker, LINE_FIGURE, arena_print(maker->arena, "%s", label),
-		arena_print(maker->arena, "%s", value->bytes));
-	text_fini(value);
-	*value = TEXT_EMPTY;
-}
-
-void pages_length(struct page_maker *maker, const char *label, nm length)
-{
-	struct text value = TEXT_EMPTY;
-
-	show_length(&value, length, maker->units);
-	pages_figure(maker, label, &value);
-}
-
-void pages_area(struct page_maker *maker, const char *label, double area)
-{
-	struct text value = TEXT_EMPTY;
-
-	show_area(&value, area, maker->units);
-	pages_figure(maker, label, &value);
-}
-
-void pages_volume(struct page_maker *maker, const char *label, double volume)
-{
-	struct text value = TEXT_EMPTY;
-
-	show_volume(&value, volume, maker->units);
-	pages_figure(maker, label, &value);
-}
-
-void pages_count(struct page_maker *maker, const char *label, int64_t count)
-{
-	struct text value = TEXT_EMPTY;
-
-	show_count(&value, count);
-	pages_figure(maker, label, &value);
-}
-
-void pages_item(struct page_maker *maker, const struct item *item)
-{
-	struct text value = TEXT_EMPTY;
-
-	switch (item->unit) {
-	case UNIT_EACH:
-		show_count(&value, llround(item->order));
-		break;
-	case UNIT_M:
-		show_length(&value, llround(item->order * (double)NM_PER_M), maker->units);
-		break;
-	case UNIT_M2:
-		show_area(&value, item->order, maker->units);
-		break;
-	case UNIT_M3:
-		show_volume(&value, item->order, maker->units);
-		break;
-	case UNIT_KG:
-		show_weight(&value, item->order, maker->units);
-		break;
-	}
-	pages_figure(maker, item->label, &value);
-}
-
-const char *pages_region(struct page_maker *maker, int region)
-{
-	const struct region *at = &maker->takeoff->survey.regions[region];
-	char name[REGION_NAME_MOST];
-
-	survey_region_name(at, name);
-	return arena_print(maker->arena, "%s %c", name, at->entry->letter);
 }

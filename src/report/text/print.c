@@ -1,17 +1,244 @@
-#include "report/words/mark.h"
 #include "report/text/print.h"
+#include "report/words/mark.h"
 
-void report_text(struct text *out, const struct plot *plot, const struct takeoff *takeoff,
+static void print_titled(const struct report *report)
+{
+	for (int i = 0; i < takeoff_shown_count; i++) {
+		const struct shown *shown = &takeoff_shown[i];
+		int count;
+		const void *rows;
+
+		if (!shown->title)
+			continue;
+		rows = shown_rows(shown, report->takeoff, &count);
+		if (count == 0)
+			continue;
+		print_heading(report, shown->title, report->takeoff->complete);
+		print_rows(report, shown->table, rows, count, 0, NULL);
+	}
+}
+
+void report_text(struct sink *out, const struct plot *plot, const struct takeoff *takeoff,
 	const char *name)
 {
 	static void (*const sections[])(const struct report *) = {
 		print_head, print_items, print_costs, print_start, print_areas, print_edges,
 		print_dig, print_beds, print_stone, print_edging, print_walls, print_cutting,
-		print_fill, print_lawn, print_fence, print_work, print_assumed, print_snags,
+		print_fill, print_lawn, print_fence, print_titled, print_work, print_assumed,
+		print_snags,
 	};
-	const struct report report = { out, plot, takeoff, plot_units(plot), name };
+	struct arena words = ARENA_EMPTY;
+	const struct report report = { .out = out, .words = &words, .plot = plot,
+		.takeoff = takeoff, .units = plot_units(plot), .file = name };
 
-	text_print(out, "%s %d\n", MARK_TEXT, MARK_VERSION);
-	for (size_t i = 0; i < sizeof sections / sizeof *sections; i++)
+	sink_print(out, "%s %d\n", MARK_TEXT, MARK_VERSION);
+	for (size_t i = 0; i < sizeof sections / sizeof *sections; i++) {
 		sections[i](&report);
+		arena_clear(&words);
+	}
+}
+
+void print_heading(const struct report *report, const char *words, bool is_complete)
+{
+	page_heading(report->out, is_complete ? words : say(report, "%s (INCOMPLETE)", words));
+}
+
+void print_lines(const struct report *report, size_t first, size_t rest, const char *format, ...)
+{
+	va_list list;
+
+	va_start(list, format);
+	page_paragraph(report->out, first, rest, arena_vprint(report->words, format, list));
+	va_end(list);
+	arena_clear(report->words);
+}
+
+void print_note(const struct report *report, const char *format, ...)
+{
+	va_list list;
+
+	va_start(list, format);
+	page_note(report->out, arena_vprint(report->words, format, list));
+	va_end(list);
+	arena_clear(report->words);
+}
+
+void print_blank(const struct report *report)
+{
+	sink_add(report->out, "\n");
+}
+
+/* ---- Declared rows ----------------------------------------------------------------------------- */
+
+/* Rows of a table, each or one of each group. */
+struct rows {
+	struct table table; /* first */
+	const struct report *report;
+	const struct figure_table *figures;
+	const char *rows;
+	int count, at;      /* at: the next */
+	const struct groups *groups; /* NULL: each row by itself */
+	const struct last_column *last;
+	struct table_column columns[TABLE_COLUMNS_MOST];
+};
+
+static const void *row_at(const struct rows *rows, int index)
+{
+	return rows->rows + (size_t)index * rows->figures->row_size;
+}
+
+static const char *cell(const struct rows *rows, const struct figure *figure, const void *row,
+	int number)
+{
+	const struct group *group = rows->groups ? &rows->groups->list[rows->at] : NULL;
+
+	if (figure->kind == FIGURE_ALIKE)
+		return plain_count(rows->report, group ? group->count : 1);
+	if (figure->kind == FIGURE_REGION && group)
+		return group_words(rows->report, rows->figures, rows->rows, group);
+	if ((figure->flags & TEXT_DASHED) && figure_is_none(figure, row))
+		return "-";
+	return figure_words(rows->report, figure, row, number);
+}
+
+static void fill_cells(struct rows *rows, const void *row, int number, const char *cells[])
+{
+	int column = 0;
+
+	for (int i = 0; i < rows->figures->count; i++)
+		if (rows->figures->figures[i].heading)
+			cells[column++] = cell(rows, &rows->figures->figures[i], row, number);
+	if (rows->last)
+		cells[column] = rows->last->cell(rows->report, row, rows->last->context);
+}
+
+static bool next_row(struct table *table, const char *cells[])
+{
+	struct rows *rows = (struct rows *)table;
+
+	arena_clear(rows->report->words);
+	while (rows->at < rows->count) {
+		int index = rows->groups ? rows->groups->list[rows->at].members[0] : rows->at;
+		const void *row = row_at(rows, index);
+		bool is_shown = !row_is_left_out(rows->figures, row);
+
+		if (is_shown)
+			fill_cells(rows, row, index + 1, cells);
+		rows->at++;
+		if (is_shown)
+			return true;
+	}
+	rows->at = 0;
+	return false;
+}
+
+static bool is_words(enum figure_kind kind)
+{
+	return kind == FIGURE_WORD || kind == FIGURE_NUMBERED || kind == FIGURE_TEXT ||
+		kind == FIGURE_LETTER || kind == FIGURE_ENTRY || kind == FIGURE_REGION ||
+		kind == FIGURE_PLACE;
+}
+
+static void print(struct rows *rows, size_t indent)
+{
+	int columns = 0;
+
+	for (int i = 0; i < rows->figures->count; i++) {
+		const struct figure *figure = &rows->figures->figures[i];
+
+		if (figure->heading)
+			rows->columns[columns++] = (struct table_column){ figure->heading,
+				(figure->flags & TEXT_WRAPS) ? COLUMN_WRAPS :
+				is_words(figure->kind) ? COLUMN_LEFT : COLUMN_RIGHT };
+	}
+	if (rows->last)
+		rows->columns[columns++] = (struct table_column){ rows->last->heading, COLUMN_WRAPS };
+	rows->table = (struct table){ rows->columns, columns, indent, next_row };
+	table_print(&rows->table, rows->report->out);
+}
+
+void print_rows(const struct report *report, const struct figure_table *table, const void *rows,
+	int count, size_t indent, const struct last_column *last)
+{
+	print(&(struct rows){ .report = report, .figures = table, .rows = rows, .count = count,
+		.last = last }, indent);
+}
+
+void print_alike(const struct report *report, const struct figure_table *table, const void *rows,
+	int count)
+{
+	struct groups groups = groups_make(rows, count, table->row_size, rows_compare, table);
+
+	print(&(struct rows){ .report = report, .figures = table, .rows = rows,
+		.count = groups.count, .groups = &groups }, 0);
+	groups_fini(&groups);
+}
+
+/* ---- Words ------------------------------------------------------------------------------------ */
+
+static int region_of(const struct figure_table *table, const void *row)
+{
+	for (int i = 0; i < table->count; i++)
+		if (table->figures[i].kind == FIGURE_REGION)
+			return (int)figure_whole(&table->figures[i], row);
+	return NO_REGION;
+}
+
+const char *group_words(const struct report *report, const struct figure_table *table,
+	const void *rows, const struct group *group)
+{
+	struct text words = TEXT_EMPTY;
+
+	for (int i = 0; i < group->count; i++) {
+		const char *row = (const char *)rows + (size_t)group->members[i] * table->row_size;
+
+		text_print(&words, "%s%s", i == 0 ? "" : i + 1 < group->count ? ", " : " and ",
+			plain_region(report, region_of(table, row)));
+	}
+	return say_text(report, &words);
+}
+
+const char *group_title(const struct report *report, const struct figure_table *table,
+	const void *rows, const struct group *group, const char *more)
+{
+	const char *names = group_words(report, table, rows, group);
+
+	return group->count == 1 ? names : say(report, "%s: %s%s", names,
+		word_count(report, group->count, "bed", "beds"), more);
+}
+
+nm saw_length(nm place, nm fit)
+{
+	return place > fit ? place - fit : 0;
+}
+
+const char *cut_words(const struct report *report, const struct cut *cut, nm fit)
+{
+	struct text words = TEXT_EMPTY;
+	int alike;
+
+	for (int i = 0; i < cut->piece_count; i += alike) {
+		for (alike = 1; i + alike < cut->piece_count &&
+			cut->pieces[i + alike] == cut->pieces[i];)
+			alike++;
+		text_print(&words, "%s%d%cof%c%s", i ? " + " : "", alike, PAGE_TIE, PAGE_TIE,
+			word_inches(report, saw_length(cut->pieces[i], fit)));
+	}
+	return say_text(report, &words);
+}
+
+void print_cut_table(const struct report *report, const char *const headings[2],
+	const struct cut *cuts, int count, nm fit)
+{
+	const struct table_column columns[] = {
+		{ headings[0], COLUMN_RIGHT }, { headings[1], COLUMN_WRAPS },
+	};
+	struct hand_table table = hand_table(columns, 2, 2);
+
+	for (int i = 0; i < count; i++) {
+		TABLE_ROW(&table, plain_count(report, cuts[i].blocks),
+			cut_words(report, &cuts[i], fit));
+		arena_clear(report->words);
+	}
+	hand_table_print(&table, report->out);
 }

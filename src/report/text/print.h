@@ -1,14 +1,19 @@
-/* The sections of the takeoff as text, in the order they are printed. Each prints its own heading, or
- * nothing where it has nothing to tell. */
+/* The takeoff as text. */
 #ifndef REPORT_TEXT_PRINT_H
 #define REPORT_TEXT_PRINT_H
 
-#include "report/words/report.h"
+#include "report/words/figures.h"
+#include "report/words/item_words.h"
+#include "report/words/page.h"
 
-/* The takeoff for people, pure: 80 columns of text to take to the yard, in the plot's own units. Its first
- * line is "parterre takeoff 1". name is the plot file's, for the heading. */
-void report_text(struct text *out, const struct plot *plot, const struct takeoff *takeoff,
+/* Prints the takeoff for people, pure: 80 columns of text to take to the yard, in the plot's own units. Its
+ * first line is "parterre takeoff 1". name is the plot file's, for the heading. */
+void report_text(struct sink *out, const struct plot *plot, const struct takeoff *takeoff,
 	const char *name);
+
+/* ---- The sections, in the order they are printed --------------------------------------------------
+ *
+ * Each prints its own heading, or nothing where it has nothing to tell. */
 
 void print_head(const struct report *report);
 void print_items(const struct report *report);
@@ -18,15 +23,58 @@ void print_areas(const struct report *report);
 void print_edges(const struct report *report);
 void print_dig(const struct report *report);
 void print_beds(const struct report *report);    /* the schedule */
+void print_stone(const struct report *report);   /* bases, surfaces, fabric, liner */
+void print_edging(const struct report *report);
 void print_walls(const struct report *report);   /* laying sheets */
 void print_cutting(const struct report *report);
 void print_fill(const struct report *report);
-void print_fence(const struct report *report);   /* legs, gates, panels, posts */
-void print_stone(const struct report *report);   /* bases, surfaces, fabric, liner */
-void print_edging(const struct report *report);
 void print_lawn(const struct report *report);
-void print_work(const struct report *report);     /* the order of work */
+void print_fence(const struct report *report);   /* legs, gates, panels, posts */
+void print_work(const struct report *report);    /* the order of work */
 void print_assumed(const struct report *report);
 void print_snags(const struct report *report);
+
+/* ---- For the sections -----------------------------------------------------------------------------
+ *
+ * What prints a paragraph or a table clears report->words. */
+
+/* The heading, marked as incomplete where it is. */
+void print_heading(const struct report *report, const char *words, bool is_complete);
+/* A paragraph, its first line and all others indented by so much. */
+void print_lines(const struct report *report, size_t first, size_t rest, const char *format, ...)
+	__attribute__((format(printf, 4, 5)));
+/* A paragraph with a blank line before it. */
+void print_note(const struct report *report, const char *format, ...)
+	__attribute__((format(printf, 2, 3)));
+void print_blank(const struct report *report);
+
+/* The last column of a table, made by hand. */
+struct last_column {
+	const char *heading;
+	const char *(*cell)(const struct report *report, const void *row, const void *context);
+	const void *context;
+};
+/* Declared rows as a table with a column for each figure that has a heading; `last` may be NULL. Nothing
+ * where there is no row. */
+void print_rows(const struct report *report, const struct figure_table *table, const void *rows,
+	int count, size_t indent, const struct last_column *last);
+/* The same, those that are alike (figures.h) as one row. */
+void print_alike(const struct report *report, const struct figure_table *table, const void *rows,
+	int count);
+
+/* "B1, B2 and B5": the regions of a group of rows. */
+const char *group_words(const struct report *report, const struct figure_table *table,
+	const void *rows, const struct group *group);
+/* "B1 and B2", and of several beds how many they are. */
+const char *group_title(const struct report *report, const struct figure_table *table,
+	const void *rows, const struct group *group, const char *more);
+/* "2 of 7 7/8 in + 1 of 3 in": the lengths to saw one block or piece into, each `fit` shorter than its
+ * place. */
+const char *cut_words(const struct report *report, const struct cut *cut, nm fit);
+/* A piece is sawn shorter than its place by the play that is allowed for. */
+nm saw_length(nm place, nm fit);
+/* Two columns: how many, and what each is cut into. */
+void print_cut_table(const struct report *report, const char *const headings[2],
+	const struct cut *cuts, int count, nm fit);
 
 #endif

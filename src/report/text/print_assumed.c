@@ -1,6 +1,5 @@
 #include "report/text/print.h"
-#include "report/words/words.h"
-#include "takeoff/ground/fill.h"
+#include "takeoff/fence/fence_values.h"
 
 /* Which beds an attribute matters to; or plots that have such a thing. */
 enum concern {
@@ -74,17 +73,17 @@ static bool matters(const struct report *report, const struct block *block, enum
 	case CONCERN_LEVEL:
 		return !is_raised;
 	case CONCERN_FENCE:
-		return report->takeoff->fencing_count > 0;
+		return report->takeoff->fences.count > 0;
 	case CONCERN_STONE:
-		return report->takeoff->stone_count > 0;
+		return report->takeoff->stones.count > 0;
 	case CONCERN_FABRIC:
 		return report->takeoff->fabric.rolls > 0;
 	case CONCERN_LINER:
-		return report->takeoff->liner_count > 0;
+		return report->takeoff->liners.count > 0;
 	case CONCERN_EDGING:
 		return report->takeoff->edging.runs > 0;
 	case CONCERN_LAWN:
-		return report->takeoff->lawn_count > 0;
+		return report->takeoff->lawns.count > 0;
 	}
 	return false;
 }
@@ -95,29 +94,26 @@ static struct value value_in_force(const struct report *report, const struct blo
 	if (block->kind == BLOCK_ALLOW)
 		return *block_effective(report->takeoff->allow, a);
 	if (a == BED_EMBED)
-		return (struct value){ .set = true, .as.length = fill_embed(report->takeoff, block) };
+		return (struct value){ .set = true, .as.length = fill_embed(block, report->takeoff->surface) };
 	if (a == FENCE_DEPTH || a == FENCE_HOLE || a == FENCE_INSET)
 		return (struct value){ .set = true,
-			.as.length = fencing_length(report->takeoff, block, a) };
+			.as.length = fence_derived(report->takeoff->allow, block, a) };
 	return *block_effective(block, a);
 }
 
-static void origin_cell(struct table *table, const struct report *report, const struct block *block,
+static const char *origin_words(const struct report *report, const struct block *block,
 	enum attribute a)
 {
 	const struct attribute_row *row = attribute_row(a);
 	const char *source = attribute_source(a);
-	struct text *cell = table_cell(table);
+	const char *from = source ? source : row->derived;
 
 	if (block_value(block, a)->set)
-		return;
-	if (block->kind == BLOCK_ALLOW && block_value(report->takeoff->allow, a)->set) {
-		text_add(cell, "price book");
-		return;
-	}
-	text_add(cell, source ? "default" : "default *");
-	if (source || row->derived)
-		text_print(cell, ": %s", source ? source : row->derived);
+		return "";
+	if (block->kind == BLOCK_ALLOW && block_value(report->takeoff->allow, a)->set)
+		return "price book";
+	return say(report, "%s%s%s", source ? "default" : "default *", from ? ": " : "",
+		from ? from : "");
 }
 
 static void block_print(const struct report *report, const struct block *block)
@@ -125,24 +121,22 @@ static void block_print(const struct report *report, const struct block *block)
 	static const struct table_column columns[] = {
 		{ NULL, COLUMN_LEFT }, { NULL, COLUMN_WRAPS }, { NULL, COLUMN_WRAPS },
 	};
-	struct table table = table_start(columns, 3, 2);
+	struct hand_table table = hand_table(columns, 3, 2);
 
-	for (size_t i = 0; i < block->notes.count; i++) {
-		table_words(&table, "Note");
-		table_words(&table, block->notes.texts[i]);
-		table_words(&table, "");
-	}
+	for (size_t i = 0; i < block->notes.count; i++)
+		TABLE_ROW(&table, "Note", block->notes.texts[i], "");
 	for (enum attribute a = block_first(block->kind); a <= block_last(block->kind); a++) {
+		struct text words = TEXT_EMPTY;
 		struct value value;
 
 		if (!matters(report, block, a) || is_other_swell(report->takeoff->allow, a))
 			continue;
 		value = value_in_force(report, block, a);
-		table_words(&table, attribute_row(a)->label);
-		value_write(table_cell(&table), &attribute_row(a)->rule, &value, report->units);
-		origin_cell(&table, report, block, a);
+		value_write(&words, &attribute_row(a)->rule, &value, report->units);
+		TABLE_ROW(&table, attribute_row(a)->label, say_text(report, &words),
+			origin_words(report, block, a));
 	}
-	table_print(&table, report->out);
+	hand_table_print(&table, report->out);
 }
 
 static void entry_print(const struct report *report, const struct entry *entry)
@@ -151,40 +145,33 @@ static void entry_print(const struct report *report, const struct entry *entry)
 		[CLASS_BED] = "Bed", [CLASS_PATH] = "Path", [CLASS_LAWN] = "Lawn",
 		[CLASS_FIXTURE] = "Fixture",
 	};
-	struct text title = TEXT_EMPTY;
 
-	text_print(&title, "%s %c, %s", words[entry->class], entry->letter, entry->name);
-	text_add(report->out, "\n");
-	page_paragraph(report->out, 0, 2, title.bytes);
-	text_fini(&title);
+	print_blank(report);
+	print_lines(report, 0, 2, "%s %c, %s", words[entry->class], entry->letter, entry->name);
 	block_print(report, &entry->block);
 }
 
 static void fence_print(const struct report *report, const struct fence *fence)
 {
-	struct text title = TEXT_EMPTY;
-
-	text_print(&title, "Fence, %s", fence->name);
-	text_add(report->out, "\n");
-	page_paragraph(report->out, 0, 2, title.bytes);
-	text_fini(&title);
+	print_blank(report);
+	print_lines(report, 0, 2, "Fence, %s", fence->name);
 	block_print(report, &fence->block);
 }
 
 static void print_rules(const struct report *report)
 {
-	page_paragraph(report->out, 0, 2, report->units == UNITS_IMPERIAL ?
+	print_lines(report, 0, 2, "%s", report->units == UNITS_IMPERIAL ?
 		"The block is the size as laid (face plus joint): measure one of yours. A nominal 16 in "
 		"block that measures 15 5/8 in leaves an 8 ft side 2 1/4 in short." :
 		"The block is the size as laid (face plus joint): measure one of yours. A nominal "
 		"400 mm block that measures 390 mm leaves a 4 m side 100 mm short.");
-	page_paragraph(report->out, 0, 2, "Blocks are rectangular and square-ended, without lip or "
+	print_lines(report, 0, 2, "Blocks are rectangular and square-ended, without lip or "
 		"setback; caps do not overhang.");
-	page_paragraph(report->out, 0, 2, "Walls stand inside the bed's outline, their outer face on it; "
+	print_lines(report, 0, 2, "Walls stand inside the bed's outline, their outer face on it; "
 		"every raised bed has its own wall all round.");
-	page_paragraph(report->out, 0, 2, "Running bond: joints stand a quarter block or more from those "
+	print_lines(report, 0, 2, "Running bond: joints stand a quarter block or more from those "
 		"of the course below (TMS 402, IRC).");
-	page_paragraph(report->out, 0, 2, "Soil is counted by the ground between the walls, and by the "
+	print_lines(report, 0, 2, "Soil is counted by the ground between the walls, and by the "
 		"depth really filled: the wall's height less freeboard and mulch, and less the embed "
 		"where the ground inside stays undug.");
 }
@@ -194,28 +181,28 @@ void print_assumed(const struct report *report)
 	const struct takeoff *takeoff = report->takeoff;
 	bool has_bed = false, has_ground = false;
 
-	for (int i = 0; i < takeoff->area_count; i++) {
-		const struct area_row *area = &takeoff->areas[i];
+	for (int i = 0; i < takeoff->areas.count; i++) {
+		const struct area_row *area = &takeoff->areas.list[i];
 		bool is_laid = area->cells > 0 && area->entry;
 
 		has_ground = has_ground || is_laid;
 		has_bed = has_bed || (is_laid && area->entry->class == CLASS_BED);
 	}
-	if (!has_ground && takeoff->fencing_count == 0)
+	if (!has_ground && takeoff->fences.count == 0)
 		return;
 	page_heading(report->out, "Assumed");
 	if (has_bed)
 		print_rules(report);
-	page_note(report->out, "Values without a word behind them are set in the plot. "
+	print_note(report, "Values without a word behind them are set in the plot. "
 		"default *: common practice, no published source; set your own in the plot.");
-	text_add(report->out, "\nThe whole plot\n");
+	sink_add(report->out, "\nThe whole plot\n");
 	block_print(report, &report->plot->details.allow);
-	for (int i = 0; i < takeoff->area_count; i++) {
-		const struct area_row *area = &takeoff->areas[i];
+	for (int i = 0; i < takeoff->areas.count; i++) {
+		const struct area_row *area = &takeoff->areas.list[i];
 
 		if (area->cells > 0 && area->entry)
 			entry_print(report, area->entry);
 	}
-	for (int i = 0; i < takeoff->fencing_count; i++)
-		fence_print(report, takeoff->fencings[i].fence);
+	for (int i = 0; i < takeoff->fences.count; i++)
+		fence_print(report, takeoff->fences.list[i].fence);
 }

@@ -1,36 +1,16 @@
 #include "report/text/print.h"
-#include "report/words/words.h"
-#include "report/words/words_costs.h"
-#include "takeoff/costs/quote.h"
-#include "base/show.h"
+
+#include <string.h>
 
 /* A load that one person should not lift alone: common practice, no published source. */
 static const double LIFT_MOST = 50 * 0.45359237;
 
-static void money_cell(struct table *table, money amount)
-{
-	word_money(table_cell(table), amount);
-}
-
 /* Bulk is bought in parts of what the price is for. */
-static void price_cell(struct table *table, const struct pack *pack)
+static const char *price_words(const struct report *report, const struct pack *pack)
 {
-	struct text *cell = table_cell(table);
+	const char *price = plain_money(report, pack->price);
 
-	word_money(cell, pack->price);
-	if (pack->kind == PACK_BULK)
-		text_print(cell, " for %s", pack->words);
-}
-
-static void label_cell(struct table *table, const struct report *report, const struct item *item)
-{
-	struct text *label = table_cell(table);
-
-	text_add(label, item->label);
-	if (!size_is_none(&item->block)) {
-		text_add(label, " ");
-		word_size(label, report, &item->block);
-	}
+	return pack->kind == PACK_BULK ? say(report, "%s for %s", price, pack->words) : price;
 }
 
 static void print_goods(const struct report *report)
@@ -40,89 +20,69 @@ static void print_goods(const struct report *report)
 		{ "Price", COLUMN_RIGHT }, { "Cost", COLUMN_RIGHT },
 	};
 	const struct takeoff *takeoff = report->takeoff;
-	struct table table = table_start(columns, 5, 0);
+	struct hand_table table = hand_table(columns, 5, 0);
 
-	for (int i = 0; i < takeoff->item_count; i++) {
-		const struct item *item = &takeoff->items[i];
+	for (size_t i = 0; i < takeoff->items.count; i++) {
+		const struct item *item = &takeoff->items.list[i];
 
-		if (!item->pack)
-			continue;
-		label_cell(&table, report, item);
-		word_packs(table_cell(&table), item, report->units);
-		table_words(&table, supplier_words(takeoff->book, item->pack->supplier));
-		price_cell(&table, item->pack);
-		money_cell(&table, item->cost);
+		if (item->pack)
+			TABLE_ROW(&table, item_sized_label(report, item), item_packs(report, item),
+				supplier_words(takeoff->book, item->pack->supplier),
+				price_words(report, item->pack), plain_money(report, item->cost));
 	}
-	table_print(&table, report->out);
+	hand_table_print(&table, report->out);
 }
 
 static void print_unpriced(const struct report *report)
 {
 	const struct takeoff *takeoff = report->takeoff;
 	struct text words = TEXT_EMPTY;
-	int left = takeoff->costs.unpriced;
 
-	if (left == 0)
-		return;
-	text_add(&words, "No price in the book, and not in any sum here: ");
-	for (int i = 0; i < takeoff->item_count; i++) {
-		const struct item *item = &takeoff->items[i];
+	for (size_t i = 0; i < takeoff->items.count; i++) {
+		const struct item *item = &takeoff->items.list[i];
 
-		if (item->pack || item->order <= 0)
-			continue;
-		text_add(&words, item->label);
-		if (!size_is_none(&item->block)) {
-			text_add(&words, " ");
-			word_size(&words, report, &item->block);
-		}
-		text_add(&words, --left == 0 ? "." : "; ");
+		if (!item->pack && item->order > 0)
+			text_print(&words, "%s%s", words.length ? "; " : "",
+				item_sized_label(report, item));
 	}
-	page_note(report->out, words.bytes);
+	if (takeoff->costs.unpriced > 0)
+		print_note(report, "No price in the book, and not in any sum here: %s.", words.bytes);
 	text_fini(&words);
 }
 
-static void shipment_row(struct table *table, const struct report *report,
+static const char *weight_words(const struct report *report, const struct shipment *shipment)
+{
+	if (shipment->weight <= 0)
+		return "?";
+	return say(report, "%s%s", plain_weight(report, shipment->weight),
+		shipment->is_weighed ? "" : " + ?");
+}
+
+static void shipment_row(struct hand_table *table, const struct report *report,
 	const struct shipment *shipment)
 {
-	struct text *drops, *weight;
+	bool is_collected = shipment->supplier == NO_SUPPLIER;
 
-	table_words(table, day_words(shipment->day));
-	table_words(table, supplier_words(report->takeoff->book, shipment->supplier));
-	drops = table_cell(table);
-	if (shipment->supplier == NO_SUPPLIER)
-		word_count(drops, shipment->drops, "trip", "trips");
-	else
-		word_count(drops, shipment->drops, "drop", "drops");
-	weight = table_cell(table);
-	if (shipment->weight > 0)
-		show_weight(weight, shipment->weight, report->units);
-	else
-		text_add(weight, "?");
-	if (shipment->weight > 0 && !shipment->is_weighed)
-		text_add(weight, " + ?");
-	if (shipment->supplier == NO_SUPPLIER)
-		table_words(table, "-");
-	else
-		money_cell(table, shipment->cost);
+	TABLE_ROW(table, word_heading(&section_words[shipment->section]),
+		supplier_words(report->takeoff->book, shipment->supplier),
+		is_collected ? word_count(report, shipment->drops, "trip", "trips") :
+		word_count(report, shipment->drops, "drop", "drops"),
+		weight_words(report, shipment),
+		is_collected ? "-" : plain_money(report, shipment->cost));
 }
 
 /* What the numbers of loads rest on. */
 static void print_loads(const struct report *report, bool is_weighed, bool is_collected)
 {
 	const struct takeoff *takeoff = report->takeoff;
-	struct text words = TEXT_EMPTY;
+	const char *vehicle = takeoff->book->vehicle.name;
+	const char *trips = !is_collected ? "" :
+		say(report, "Trips of %s, payload %s: never load a vehicle over its own.",
+			vehicle ? vehicle : "a pickup",
+			plain_weight(report, takeoff->costs.vehicle_carries));
 
-	if (!is_weighed)
-		text_add(&words, "?: a weight is not known, so loads may be more. ");
-	text_add(&words, "Days in the order of the work: soil comes when walls have cured. ");
-	if (is_collected) {
-		text_print(&words, "Trips of %s, payload ", takeoff->book->vehicle.name ?
-			takeoff->book->vehicle.name : "a pickup");
-		show_weight(&words, load_of(takeoff, NO_SUPPLIER).carries, report->units);
-		text_add(&words, ": never load a vehicle over its own.");
-	}
-	page_note(report->out, words.bytes);
-	text_fini(&words);
+	print_note(report, "%sDays in the order of the work: soil comes when walls have cured. %s",
+		is_weighed ? "" : "?: a weight is not known, so loads may be more. ", trips);
 }
 
 static void print_shipments(const struct report *report)
@@ -132,9 +92,11 @@ static void print_shipments(const struct report *report)
 		{ "Weight", COLUMN_RIGHT }, { "Delivery", COLUMN_RIGHT },
 	};
 	const struct costs *costs = &report->takeoff->costs;
-	struct table table = table_start(columns, 5, 0);
+	struct hand_table table = hand_table(columns, 5, 0);
 	bool is_weighed = true, is_collected = false;
 
+	if (costs->shipment_count == 0)
+		return;
 	for (int i = 0; i < costs->shipment_count; i++) {
 		const struct shipment *shipment = &costs->shipments[i];
 
@@ -142,67 +104,36 @@ static void print_shipments(const struct report *report)
 		is_weighed = is_weighed && shipment->is_weighed;
 		is_collected = is_collected || shipment->supplier == NO_SUPPLIER;
 	}
-	if (costs->shipment_count == 0)
-		return;
-	text_add(report->out, "\n");
-	table_print(&table, report->out);
+	print_blank(report);
+	hand_table_print(&table, report->out);
 	print_loads(report, is_weighed, is_collected);
 }
 
-static void sum_row(struct table *table, const char *what, struct cost_sum sum)
+static void print_sums(const struct report *report)
 {
-	if (sum.goods == 0 && sum.delivery == 0)
-		return;
-	table_words(table, what);
-	money_cell(table, sum.goods);
-	money_cell(table, sum.delivery);
-	money_cell(table, sum.goods + sum.delivery);
-}
-
-static void print_days(const struct report *report)
-{
-	static const struct table_column columns[] = {
-		{ "By day", COLUMN_WRAPS }, { "Goods", COLUMN_RIGHT }, { "Delivery", COLUMN_RIGHT },
-		{ "In all", COLUMN_RIGHT },
-	};
 	const struct costs *costs = &report->takeoff->costs;
-	struct table table = table_start(columns, 4, 0);
+	struct day_cost days[SECTIONS + 1];
 	struct text total = TEXT_EMPTY;
 
-	for (int day = 0; day < DAYS; day++)
-		sum_row(&table, day_words(day), costs_of_day(report->takeoff, day));
 	text_print(&total, "%s, %s", costs->unpriced ? "Total of what has a price" : "Total",
-		report->takeoff->book->currency);
-	table_words(&table, total.bytes);
-	money_cell(&table, costs->goods);
-	money_cell(&table, costs->delivery);
-	money_cell(&table, costs->total);
-	text_add(report->out, "\n");
-	table_print(&table, report->out);
+		costs->currency);
+	memcpy(days, costs->days, sizeof costs->days);
+	days[SECTIONS] = (struct day_cost){ .name = total.bytes,
+		.sum = { costs->goods, costs->delivery, costs->total }, .is_any = true };
+	print_blank(report);
+	print_rows(report, &day_cost_table, days, SECTIONS + 1, 0, NULL);
 	text_fini(&total);
-}
-
-static void print_suppliers(const struct report *report)
-{
-	static const struct table_column columns[] = {
-		{ "By supplier", COLUMN_WRAPS }, { "Goods", COLUMN_RIGHT },
-		{ "Delivery", COLUMN_RIGHT }, { "In all", COLUMN_RIGHT },
-	};
-	const struct takeoff *takeoff = report->takeoff;
-	struct table table = table_start(columns, 4, 0);
-
-	for (int i = 0; i < takeoff->book->supplier_count; i++)
-		sum_row(&table, supplier_words(takeoff->book, i), costs_of_supplier(takeoff, i));
-	sum_row(&table, "Collected", costs_of_supplier(takeoff, NO_SUPPLIER));
-	if (takeoff->costs.total > 0)
-		text_add(report->out, "\n");
-	table_print(&table, report->out);
+	if (costs->total > 0)
+		print_blank(report);
+	print_rows(report, &supplier_cost_table, costs->suppliers, costs->supplier_count, 0, NULL);
 }
 
 /* Bulk is shovelled and a pallet stays on its truck's fork. */
-static double lifted(const struct pack *pack, const struct item *item)
+static double lifted(const struct item *item)
 {
-	if (pack->kind == PACK_BULK || pack->kind == PACK_PALLET || item->packs <= 0)
+	const struct pack *pack = item->pack;
+
+	if (!pack || pack->kind == PACK_BULK || pack->kind == PACK_PALLET || item->packs <= 0)
 		return 0;
 	return item->weight / item->packs;
 }
@@ -212,52 +143,34 @@ static void print_lifting(const struct report *report)
 	const struct takeoff *takeoff = report->takeoff;
 	struct text words = TEXT_EMPTY;
 
-	for (int i = 0; i < takeoff->item_count; i++) {
-		const struct item *item = &takeoff->items[i];
-		double weight = item->pack ? lifted(item->pack, item) : 0;
+	for (size_t i = 0; i < takeoff->items.count; i++) {
+		const struct item *item = &takeoff->items.list[i];
+		double weight = lifted(item);
 
-		if (weight <= LIFT_MOST)
-			continue;
-		text_print(&words, "%s%s, ", words.length ? "; " : "Two people or a trolley: ",
-			item->label);
-		show_weight(&words, weight, report->units);
+		if (weight > LIFT_MOST)
+			text_print(&words, "%s%s, %s", words.length ? "; " : "",
+				item_label(report, item), plain_weight(report, weight));
 	}
-	if (words.length) {
-		text_add(&words, ".");
-		page_note(report->out, words.bytes);
-	}
-	text_fini(&words);
-}
-
-static void print_lead(const struct report *report)
-{
-	const struct book *book = report->takeoff->book;
-	struct text words = TEXT_EMPTY;
-
-	text_print(&words, "In %s, as in the price book; tax is neither added nor taken off.",
-		book->currency);
-	page_paragraph(report->out, 0, 0, words.bytes);
-	text_fini(&words);
-	if (!book->note[0])
-		return;
-	text_print(&words, "Note in the book: %s", book->note);
-	page_paragraph(report->out, 0, 2, words.bytes);
+	if (words.length)
+		print_note(report, "Two people or a trolley: %s.", words.bytes);
 	text_fini(&words);
 }
 
 void print_costs(const struct report *report)
 {
-	const struct takeoff *takeoff = report->takeoff;
+	const struct book *book = report->takeoff->book;
 
-	if (!takeoff->book)
+	if (!book)
 		return;
-	page_heading(report->out, takeoff->complete ? "Costs" : "Costs (INCOMPLETE)");
-	print_lead(report);
-	text_add(report->out, "\n");
+	print_heading(report, "Costs", report->takeoff->complete);
+	print_lines(report, 0, 0, "In %s, as in the price book; tax is neither added nor taken off.",
+		book->currency);
+	if (book->note[0])
+		print_lines(report, 0, 2, "Note in the book: %s", book->note);
+	print_blank(report);
 	print_goods(report);
 	print_unpriced(report);
 	print_shipments(report);
-	print_days(report);
-	print_suppliers(report);
+	print_sums(report);
 	print_lifting(report);
 }

@@ -1,7 +1,5 @@
 #include "report/text/print.h"
-#include "report/words/words.h"
 #include "base/memory.h"
-#include "base/show.h"
 
 #include <stdlib.h>
 
@@ -49,105 +47,61 @@ static void print_pieces(const struct report *report, const struct cutting *cutt
 	static const struct table_column columns[] = {
 		{ "Pieces", COLUMN_RIGHT }, { "Place", COLUMN_RIGHT }, { "Saw to", COLUMN_RIGHT },
 	};
-	struct table table = table_start(columns, 3, 2);
+	struct hand_table table = hand_table(columns, 3, 2);
 	size_t count;
 	struct tally *tallies = tally_places(cutting, &count);
 
 	for (size_t i = 0; i < count; i++) {
-		show_count(table_cell(&table), tallies[i].count);
-		show_inches(table_cell(&table), tallies[i].place, report->units);
-		show_inches(table_cell(&table), word_saw_length(tallies[i].place, cutting->fit),
-			report->units);
+		TABLE_ROW(&table, plain_count(report, tallies[i].count),
+			plain_inches(report, tallies[i].place),
+			plain_inches(report, saw_length(tallies[i].place, cutting->fit)));
+		arena_clear(report->words);
 	}
 	free(tallies);
-	table_print(&table, report->out);
-}
-
-static void print_cuts(const struct report *report, const struct cutting *cutting)
-{
-	static const struct table_column columns[] = {
-		{ "Blocks", COLUMN_RIGHT }, { "Saw each into", COLUMN_WRAPS },
-	};
-	struct table table = table_start(columns, 2, 2);
-
-	for (int i = 0; i < cutting->cut_count; i++) {
-		const struct cut *cut = &cutting->cuts[i];
-
-		show_count(table_cell(&table), cut->blocks);
-		word_cut(table_cell(&table), report, cut, cutting->fit);
-	}
-	text_add(report->out, "\n");
-	table_print(&table, report->out);
-}
-
-static void print_counts(const struct report *report, const struct cutting *cutting)
-{
-	struct text line = TEXT_EMPTY;
-
-	text_add(&line, "Bought ");
-	word_count(&line, cutting->bought, "block", "blocks");
-	text_add(&line, ": ");
-	word_count(&line, cutting->whole, "whole", "whole");
-	text_add(&line, ", ");
-	word_count(&line, cutting->cut_blocks, "cut up", "cut up");
-	text_add(&line, "; no cut list could do with fewer than ");
-	show_count(&line, cutting->floor);
-	text_add(&line, ". Spare for breakage: ");
-	show_count(&line, cutting->breakage);
-	text_add(&line, ". Without spares they weigh ");
-	show_weight(&line, cutting->weight, report->units);
-	text_add(&line, ".");
-	page_paragraph(report->out, 2, 2, line.bytes);
-	text_fini(&line);
-}
-
-static void print_saw(const struct report *report, const struct cutting *cutting)
-{
-	struct text line = TEXT_EMPTY;
-
-	text_add(&line, "Each piece is sawn ");
-	word_inches(&line, report, cutting->fit);
-	text_add(&line, " shorter than its place; a saw cut takes ");
-	word_inches(&line, report, cutting->kerf);
-	text_add(&line, ".");
-	page_paragraph(report->out, 2, 2, line.bytes);
-	text_fini(&line);
+	hand_table_print(&table, report->out);
 }
 
 static void print_size(const struct report *report, const struct cutting *cutting)
 {
-	struct text title = TEXT_EMPTY;
+	static const char *const headings[] = { "Blocks", "Saw each into" };
 
-	text_print(&title, "%s block ", cutting->use == USE_CAP ? "Cap" : "Wall");
-	word_size(&title, report, &cutting->block);
-	page_paragraph(report->out, 0, 2, title.bytes);
-	text_fini(&title);
-	print_counts(report, cutting);
+	print_lines(report, 0, 2, "%s block %s", cutting->use == USE_CAP ? "Cap" : "Wall",
+		word_size(report, &cutting->block));
+	print_lines(report, 2, 2, "Bought %s: %s, %s; no cut list could do with fewer than %s. Spare "
+		"for breakage: %s. Without spares they weigh %s.",
+		word_count(report, cutting->bought, "block", "blocks"),
+		word_count(report, cutting->whole, "whole", "whole"),
+		word_count(report, cutting->cut_blocks, "cut up", "cut up"),
+		plain_count(report, cutting->floor), plain_count(report, cutting->breakage),
+		plain_weight(report, cutting->weight));
 	if (cutting->cut_count == 0) {
-		page_paragraph(report->out, 2, 2, "None is cut.");
+		print_lines(report, 2, 2, "None is cut.");
 		return;
 	}
-	print_saw(report, cutting);
+	print_lines(report, 2, 2, "Each piece is sawn %s shorter than its place; a saw cut takes %s.",
+		word_inches(report, cutting->fit), word_inches(report, cutting->kerf));
 	print_pieces(report, cutting);
-	print_cuts(report, cutting);
+	print_blank(report);
+	print_cut_table(report, headings, cutting->cuts, cutting->cut_count, cutting->fit);
 }
 
 void print_cutting(const struct report *report)
 {
-	const struct takeoff *takeoff = report->takeoff;
-	int cuts = 0;
+	const struct cuttings *cuttings = &report->takeoff->cuttings;
+	bool is_cut = false;
 
-	if (takeoff->cutting_count == 0)
+	if (cuttings->count == 0)
 		return;
-	page_heading(report->out, takeoff->complete ? "Cutting" : "Cutting (INCOMPLETE)");
-	for (int i = 0; i < takeoff->cutting_count; i++)
-		cuts += takeoff->cuttings[i].cut_count > 0;
-	if (cuts > 0)
-		page_paragraph(report->out, 0, 0, "Sawing block makes silica dust: wet cutting or "
+	print_heading(report, "Cutting", report->takeoff->complete);
+	for (int i = 0; i < cuttings->count; i++)
+		is_cut = is_cut || cuttings->list[i].cut_count > 0;
+	if (is_cut)
+		print_lines(report, 0, 0, "Sawing block makes silica dust: wet cutting or "
 			"extraction and a respirator (29 CFR 1926.1153, Table 1, or your local rule). "
 			"Guard eyes and hearing, mind kickback, keep bystanders off.");
-	for (int i = 0; i < takeoff->cutting_count; i++) {
-		text_add(report->out, i > 0 || cuts > 0 ? "\n" : "");
-		print_size(report, &takeoff->cuttings[i]);
+	for (int i = 0; i < cuttings->count; i++) {
+		if (i > 0 || is_cut)
+			print_blank(report);
+		print_size(report, &cuttings->list[i]);
 	}
 }

@@ -1,23 +1,20 @@
 #include "report/text/print.h"
-#include "report/words/words.h"
-#include "base/show.h"
-#include "takeoff/ground/fill.h"
 
 #include <string.h>
-
-static int compare_amounts(double a, double b)
-{
-	return (a > b) - (a < b);
-}
 
 static const char *what(const struct takeoff *takeoff, const struct fill *fill)
 {
 	const struct region *bed = &takeoff->survey.regions[fill->region];
 
-	if (takeoff_is_raised(bed))
+	if (region_is_raised(bed))
 		return "Soil";
 	return block_number(&bed->entry->block, BED_REPLACE) == CHOICE_YES ? "Soil replaced" :
 		"Amended";
+}
+
+static int compare_amounts(double a, double b)
+{
+	return (a > b) - (a < b);
 }
 
 /* Alike: the same is done, and depths, parts and volumes are the same. */
@@ -42,81 +39,56 @@ static int compare_fills(const void *a, const void *b, const void *takeoff)
 	return order;
 }
 
-static int region_of(const struct takeoff *takeoff, int fill)
+/* "topsoil 12.5 cu ft (3 cu ft of it dug here), ..." */
+static const char *part_words(const struct report *report, const struct fill *fill)
 {
-	return takeoff->fills[fill].region;
-}
+	struct text words = TEXT_EMPTY;
 
-/* "Soil 13 in deep, 21.8 cu ft in place. Order 25.1 cu ft: topsoil 12.5 cu ft, ..." */
-static void word_soil(struct text *line, const struct report *report, const struct fill *fill)
-{
-	text_print(line, "%s ", what(report->takeoff, fill));
-	word_inches(line, report, fill->soil_depth);
-	text_add(line, " deep, ");
-	word_volume(line, report, fill->soil);
-	text_add(line, " in place. Order ");
-	word_volume(line, report, fill->order);
 	for (int i = 0; i < fill->part_count; i++) {
-		double reused = fill_reused(report->takeoff, &fill->parts[i]);
+		const struct fill_part *part = &fill->parts[i];
 
-		text_print(line, "%s%s%c", i ? ", " : ": ", fill->parts[i].name, PAGE_TIE);
-		word_volume(line, report, fill->parts[i].volume);
-		if (reused > 0) {
-			text_add(line, " (");
-			word_volume(line, report, reused);
-			text_add(line, " of it dug here)");
-		}
+		text_print(&words, "%s%s%c%s", i ? ", " : ": ", part->name, PAGE_TIE,
+			word_volume(report, part->volume));
+		if (part->reused > 0)
+			text_print(&words, " (%s of it dug here)", word_volume(report, part->reused));
 	}
-	text_add(line, ".");
+	return say_text(report, &words);
 }
 
-static void word_mulch(struct text *line, const struct report *report, const struct fill *fill)
+static void print_group(const struct report *report, const struct fills *fills,
+	const struct group *group)
 {
-	text_add(line, " Mulch ");
-	word_inches(line, report, fill->mulch_depth);
-	text_add(line, " deep, ");
-	word_volume(line, report, fill->mulch);
-	text_add(line, ".");
-}
+	const struct fill *fill = &fills->list[group->members[0]];
+	const char *soil = "Nothing is dug in.", *mulch = "";
 
-static void print_group(const struct report *report, const struct group *group)
-{
-	const struct fill *fill = &report->takeoff->fills[group->members[0]];
-	struct text line = TEXT_EMPTY;
-
-	word_group(&line, report, group, region_of);
-	if (group->count > 1) {
-		text_add(&line, ": ");
-		word_count(&line, group->count, "bed", "beds");
-		text_add(&line, ", each");
-	}
-	page_paragraph(report->out, 0, 2, line.bytes);
-	text_clear(&line);
+	print_lines(report, 0, 2, "%s",
+		group_title(report, &fill_table, fills->list, group, ", each"));
 	if (fill->order > 0)
-		word_soil(&line, report, fill);
-	else
-		text_add(&line, "Nothing is dug in.");
+		soil = say(report, "%s %s deep, %s in place. Order %s%s.",
+			what(report->takeoff, fill), word_inches(report, fill->soil_depth),
+			word_volume(report, fill->soil), word_volume(report, fill->order),
+			part_words(report, fill));
 	if (fill->mulch > 0)
-		word_mulch(&line, report, fill);
-	page_paragraph(report->out, 2, 2, line.bytes);
-	text_fini(&line);
+		mulch = say(report, " Mulch %s deep, %s.", word_inches(report, fill->mulch_depth),
+			word_volume(report, fill->mulch));
+	print_lines(report, 2, 2, "%s%s", soil, mulch);
 }
 
 void print_fill(const struct report *report)
 {
-	const struct takeoff *takeoff = report->takeoff;
+	const struct fills *fills = &report->takeoff->fills;
 	struct groups groups;
 
-	if (takeoff->fill_count == 0)
+	if (fills->count == 0)
 		return;
-	page_heading(report->out, takeoff->not_laid_count == 0 ? "Filling" : "Filling (INCOMPLETE)");
-	page_paragraph(report->out, 0, 2, "Wear gloves; by old houses have soil tested for lead before "
+	print_heading(report, "Filling", report->takeoff->walls.not_laid_count == 0);
+	print_lines(report, 0, 2, "Wear gloves; by old houses have soil tested for lead before "
 		"growing food.");
-	groups = groups_make(takeoff->fills, takeoff->fill_count, sizeof *takeoff->fills,
-		compare_fills, takeoff);
+	groups = groups_make(fills->list, fills->count, sizeof *fills->list, compare_fills,
+		report->takeoff);
 	for (int i = 0; i < groups.count; i++)
-		print_group(report, &groups.list[i]);
+		print_group(report, fills, &groups.list[i]);
 	groups_fini(&groups);
-	page_note(report->out, "Order: in place and what settles; amendments do not settle, nor does "
+	print_note(report, "Order: in place and what settles; amendments do not settle, nor does "
 		"mulch.");
 }

@@ -1,7 +1,4 @@
 #include "report/text/print.h"
-#include "report/words/words.h"
-#include "base/memory.h"
-#include "base/show.h"
 
 /* Over this two people or a trolley lift; common practice, no published source. */
 static const double WEIGHT_OF_CARE = 50 * 0.45359237;
@@ -67,18 +64,12 @@ static int compare_walls(const void *a, const void *b, const void *context)
 	return order ? order : compare_courses(&one->cap, &other->cap);
 }
 
-static int region_of(const struct takeoff *takeoff, int wall)
-{
-	return takeoff->walls[wall].region;
-}
-
 /* ---- One sheet ---------------------------------------------------------------------------------- */
 
 /* "5 whole, 10 5/8 in": equal neighbours together. */
-static void pieces_cell(struct table *table, const struct report *report, const struct wall_run *run,
-	nm block)
+static const char *pieces_words(const struct report *report, const struct wall_run *run, nm block)
 {
-	struct text *cell = table_cell(table);
+	struct text words = TEXT_EMPTY;
 	int alike;
 
 	for (int i = 0; i < run->piece_count; i += alike) {
@@ -86,54 +77,51 @@ static void pieces_cell(struct table *table, const struct report *report, const 
 
 		for (alike = 1; i + alike < run->piece_count && run->pieces[i + alike] == piece;)
 			alike++;
-		if (i > 0)
-			text_add(cell, ", ");
+		text_add(&words, i > 0 ? ", " : "");
 		if (piece == block)
-			word_count(cell, alike, "whole", "whole");
+			text_add(&words, word_count(report, alike, "whole", "whole"));
 		if (piece != block && alike > 1)
-			text_print(cell, "%d%cof%c", alike, PAGE_TIE, PAGE_TIE);
+			text_print(&words, "%d%cof%c", alike, PAGE_TIE, PAGE_TIE);
 		if (piece != block)
-			word_inches(cell, report, piece);
+			text_add(&words, word_inches(report, piece));
 	}
+	return say_text(report, &words);
 }
 
-/* The side's number, direction on the plan and length, where its first run is told. */
-static void side_cells(struct table *table, const struct report *report, const struct loop *loop,
+/* The side's number and direction on the plan. */
+static const char *side_words(const struct report *report, const struct loop *loop,
 	const struct wall_run *run)
 {
 	const struct corner *from = &loop->corners[run->side];
 	const struct corner *to = &loop->corners[(run->side + 1) % loop->count];
-	struct text *cell = table_cell(table);
+	const char *hole = run->loop > 0 ? say(report, "hole %d, ", run->loop) : "";
 
-	if (run->loop > 0)
-		text_print(cell, "hole %d, ", run->loop);
-	text_print(cell, "%d %s", run->side + 1, to->x > from->x ? "right" : to->x < from->x ? "left" :
-		to->y > from->y ? "down" : "up");
-	show_length(table_cell(table), outline_side(loop, run->side) * report->takeoff->survey.cell,
-		report->units);
+	return say(report, "%s%d %s", hole, run->side + 1, to->x > from->x ? "right" :
+		to->x < from->x ? "left" : to->y > from->y ? "down" : "up");
 }
 
-static void run_cells(struct table *table, const struct report *report, const char *course,
-	const struct wall_run *run, nm block)
+static void run_row(struct hand_table *table, const struct report *report, const char *const side[2],
+	const char *course, const struct wall_run *run, nm block)
 {
-	table_words(table, course);
-	show_inches(table_cell(table), run->from, report->units);
-	pieces_cell(table, report, run, block);
+	TABLE_ROW(table, side[0], side[1], course, plain_inches(report, run->from),
+		pieces_words(report, run, block));
+	arena_clear(report->words);
 }
 
-static void side_rows(struct table *table, const struct report *report, const struct wall *wall,
-	int side)
+static void side_rows(struct hand_table *table, const struct report *report, const struct wall *wall,
+	const struct outline *outline, int side)
 {
-	if (wall->courses > 1) {
-		table_words(table, "");
-		table_words(table, "");
-		run_cells(table, report, "even", &wall->even.runs[side], wall->block.along);
-	}
-	if (wall->has_cap) {
-		table_words(table, "");
-		table_words(table, "");
-		run_cells(table, report, "cap", &wall->cap.runs[side], wall->cap_block.along);
-	}
+	static const char *const again[] = { "", "" };
+	const struct wall_run *odd = &wall->odd.runs[side];
+	const struct loop *loop = &outline->loops[odd->loop];
+	const char *const first[] = { side_words(report, loop, odd), plain_length(report,
+		outline_side(loop, odd->side) * report->takeoff->survey.cell) };
+
+	run_row(table, report, first, "odd", odd, wall->block.along);
+	if (wall->courses > 1)
+		run_row(table, report, again, "even", &wall->even.runs[side], wall->block.along);
+	if (wall->has_cap)
+		run_row(table, report, again, "cap", &wall->cap.runs[side], wall->cap_block.along);
 }
 
 static void print_sides(const struct report *report, const struct wall *wall)
@@ -142,151 +130,101 @@ static void print_sides(const struct report *report, const struct wall *wall)
 		{ "Side", COLUMN_LEFT }, { "Length", COLUMN_RIGHT }, { "Course", COLUMN_LEFT },
 		{ "Starts at", COLUMN_RIGHT }, { "Pieces in order", COLUMN_WRAPS },
 	};
-	struct table table = table_start(columns, 5, 2);
+	struct hand_table table = hand_table(columns, 5, 2);
 	struct arena arena = ARENA_EMPTY;
 	struct outline outline;
 
 	outline_trace(&outline, &arena, report->plot, &report->takeoff->survey, wall->region);
-	for (int i = 0; i < wall->odd.run_count; i++) {
-		const struct wall_run *run = &wall->odd.runs[i];
-
-		side_cells(&table, report, &outline.loops[run->loop], run);
-		run_cells(&table, report, "odd", run, wall->block.along);
-		side_rows(&table, report, wall, i);
-	}
+	for (int i = 0; i < wall->odd.run_count; i++)
+		side_rows(&table, report, wall, &outline, i);
 	arena_clear(&arena);
-	table_print(&table, report->out);
+	hand_table_print(&table, report->out);
 }
 
 /* "17 whole and 4 cut". */
-static void word_blocks(struct text *text, int64_t whole, int64_t cut)
+static const char *blocks_words(const struct report *report, int64_t whole, int64_t cut)
 {
-	word_count(text, whole, "whole", "whole");
-	if (cut == 0)
-		return;
-	text_add(text, " and ");
-	word_count(text, cut, "cut", "cut");
+	const char *words = word_count(report, whole, "whole", "whole");
+
+	return cut == 0 ? words : say(report, "%s and %s", words,
+		word_count(report, cut, "cut", "cut"));
 }
 
-static void word_course(struct text *text, const char *name, const struct wall_course *course)
+static const char *course_words(const struct report *report, const char *name,
+	const struct wall_course *course)
 {
-	text_print(text, "%s ", name);
-	word_blocks(text, course->whole, course->cut);
+	return say(report, "%s %s", name, blocks_words(report, course->whole, course->cut));
 }
 
 /* Counts of odd and even courses, in one where they are the same. */
-static void word_courses(struct text *text, const struct wall *wall)
+static const char *courses_words(const struct report *report, const struct wall *wall)
 {
-	if (wall->courses == 1) {
-		word_course(text, "The course", &wall->odd);
-	} else if (wall->odd.whole == wall->even.whole && wall->odd.cut == wall->even.cut) {
-		word_course(text, "Each course", &wall->odd);
-	} else {
-		word_course(text, "Each odd course", &wall->odd);
-		word_course(text, "; each even course", &wall->even);
-	}
+	if (wall->courses == 1)
+		return course_words(report, "The course", &wall->odd);
+	if (wall->odd.whole == wall->even.whole && wall->odd.cut == wall->even.cut)
+		return course_words(report, "Each course", &wall->odd);
+	return say(report, "%s%s", course_words(report, "Each odd course", &wall->odd),
+		course_words(report, "; each even course", &wall->even));
 }
 
-static void print_blocks(const struct report *report, const struct wall *wall)
+static void print_sheet(const struct report *report, const struct walls *walls,
+	const struct group *group)
 {
-	struct text line = TEXT_EMPTY;
+	const struct wall *wall = &walls->list[group->members[0]];
 
-	word_count(&line, wall->courses, "course", "courses");
-	text_add(&line, " of block ");
-	word_size(&line, report, &wall->block);
-	text_add(&line, ", each ");
-	show_weight(&line, wall->block_weight, report->units);
-	if (wall->has_cap) {
-		text_add(&line, "; cap ");
-		word_size(&line, report, &wall->cap_block);
-	}
-	text_add(&line, ".");
-	page_paragraph(report->out, 2, 2, line.bytes);
-	text_fini(&line);
-}
-
-static void print_counts(const struct report *report, const struct wall *wall, bool is_shared)
-{
-	struct text line = TEXT_EMPTY;
-
-	word_courses(&line, wall);
-	if (wall->has_cap)
-		word_course(&line, "; the cap", &wall->cap);
-	text_add(&line, is_shared ? ". One bed's wall takes " : ". The wall takes ");
-	word_blocks(&line, wall->whole_blocks, wall->cut_pieces);
-	text_print(&line, "%s: ", wall->has_cap ? ", without the cap" : "");
-	show_weight(&line, wall->weight, report->units);
-	text_add(&line, ".");
-	page_paragraph(report->out, 2, 2, line.bytes);
-	text_fini(&line);
-}
-
-static void print_sheet(const struct report *report, const struct group *group)
-{
-	const struct wall *wall = &report->takeoff->walls[group->members[0]];
-	struct text title = TEXT_EMPTY;
-
-	word_group(&title, report, group, region_of);
-	if (group->count > 1) {
-		text_add(&title, ": ");
-		word_count(&title, group->count, "bed", "beds");
-		text_add(&title, ", alike piece for piece");
-	}
-	text_add(report->out, "\n");
-	page_paragraph(report->out, 0, 2, title.bytes);
-	text_fini(&title);
-	print_blocks(report, wall);
-	print_counts(report, wall, group->count > 1);
+	print_blank(report);
+	print_lines(report, 0, 2, "%s", group_title(report, &wall_table, walls->list, group,
+		", alike piece for piece"));
+	print_lines(report, 2, 2, "%s of block %s, each %s%s%s.",
+		word_count(report, wall->courses, "course", "courses"),
+		word_size(report, &wall->block), plain_weight(report, wall->block_weight),
+		wall->has_cap ? "; cap " : "",
+		wall->has_cap ? word_size(report, &wall->cap_block) : "");
+	print_lines(report, 2, 2, "%s%s. %s wall takes %s%s: %s.", courses_words(report, wall),
+		wall->has_cap ? course_words(report, "; the cap", &wall->cap) : "",
+		group->count > 1 ? "One bed's" : "The",
+		blocks_words(report, wall->whole_blocks, wall->cut_pieces),
+		wall->has_cap ? ", without the cap" : "", plain_weight(report, wall->weight));
 	print_sides(report, wall);
 }
 
-static void print_heavy(const struct report *report, double heaviest)
-{
-	struct text line = TEXT_EMPTY;
-
-	text_add(&line, "Lifting: a block here weighs ");
-	show_weight(&line, heaviest, report->units);
-	text_print(&line, ". Over %s two people lift, or a trolley; mind what the vehicle may carry.",
-		report->units == UNITS_IMPERIAL ? "50 lb" : "23 kg");
-	page_paragraph(report->out, 0, 2, line.bytes);
-	text_fini(&line);
-}
-
-static void print_cautions(const struct report *report)
+static void print_cautions(const struct report *report, const struct walls *walls)
 {
 	double heaviest = 0, bead = 0;
 
-	for (int i = 0; i < report->takeoff->wall_count; i++) {
-		const struct wall *wall = &report->takeoff->walls[i];
+	for (int i = 0; i < walls->count; i++) {
+		const struct wall *wall = &walls->list[i];
 
 		heaviest = wall->block_weight > heaviest ? wall->block_weight : heaviest;
 		bead += wall->bead;
 	}
 	if (heaviest > WEIGHT_OF_CARE)
-		print_heavy(report, heaviest);
+		print_lines(report, 0, 2, "Lifting: a block here weighs %s. Over %s two people lift, "
+			"or a trolley; mind what the vehicle may carry.",
+			plain_weight(report, heaviest),
+			report->units == UNITS_IMPERIAL ? "50 lb" : "23 kg");
 	if (bead > 0)
-		page_paragraph(report->out, 0, 2, "Adhesive: read the cartridge, work in moving air.");
+		print_lines(report, 0, 2, "Adhesive: read the cartridge, work in moving air.");
 }
 
 void print_walls(const struct report *report)
 {
-	const struct takeoff *takeoff = report->takeoff;
+	const struct walls *walls = &report->takeoff->walls;
 	struct groups groups;
 
-	if (takeoff->wall_count == 0)
+	if (walls->count == 0)
 		return;
 	page_heading(report->out, "Laying sheets");
-	page_paragraph(report->out, 0, 0, "Side 1 starts at the bed's topmost, then leftmost corner and "
+	print_lines(report, 0, 0, "Side 1 starts at the bed's topmost, then leftmost corner and "
 		"goes right; the sides follow each other with the bed on the right hand. Distances run "
 		"along the wall's outer face from the side's first corner. A run that starts at 0 on an "
 		"outer corner goes through it; one that starts a block's depth further on butts against "
 		"the run that does. A minus: it begins that far before an inner corner. All odd courses "
 		"are alike and so are all even ones; course 1 lies on the base. Lengths of pieces are "
 		"places, joint included.");
-	print_cautions(report);
-	groups = groups_make(takeoff->walls, takeoff->wall_count, sizeof *takeoff->walls,
-		compare_walls, NULL);
+	print_cautions(report, walls);
+	groups = groups_make(walls->list, walls->count, sizeof *walls->list, compare_walls, NULL);
 	for (int i = 0; i < groups.count; i++)
-		print_sheet(report, &groups.list[i]);
+		print_sheet(report, walls, &groups.list[i]);
 	groups_fini(&groups);
 }

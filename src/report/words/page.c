@@ -3,7 +3,6 @@
 #include "base/utf8.h"
 
 #include <assert.h>
-#include <stdlib.h>
 #include <string.h>
 
 enum { COLUMN_GAP = 2, COLUMN_LEAST = 6, CHARACTER_MOST = 4 };
@@ -59,14 +58,14 @@ static struct piece piece_take(const char **text, size_t room)
 	return fits;
 }
 
-static void piece_print(struct text *out, const struct piece *piece)
+static void piece_add(struct text *line, const struct piece *piece)
 {
-	size_t from = out->length;
+	size_t from = line->length;
 
-	text_add_bytes(out, piece->start, piece->length);
-	for (size_t i = from; i < out->length; i++)
-		if (out->bytes[i] == PAGE_TIE)
-			out->bytes[i] = ' ';
+	text_add_bytes(line, piece->start, piece->length);
+	for (size_t i = from; i < line->length; i++)
+		if (line->bytes[i] == PAGE_TIE)
+			line->bytes[i] = ' ';
 }
 
 void page_tie(struct text *text, size_t from)
@@ -76,42 +75,48 @@ void page_tie(struct text *text, size_t from)
 			text->bytes[i] = PAGE_TIE;
 }
 
-static void trim_blanks(struct text *out)
+/* Prints the line without blanks at its end, and empties it. */
+static void end_line(struct text *line, struct sink *out)
 {
-	while (out->length > 0 && out->bytes[out->length - 1] == ' ')
-		out->bytes[--out->length] = '\0';
+	size_t length = line->length;
+
+	while (length > 0 && line->bytes[length - 1] == ' ')
+		length--;
+	if (length > 0)
+		sink_add_bytes(out, line->bytes, length);
+	sink_add(out, "\n");
+	text_clear(line);
 }
 
-static void end_line(struct text *out)
+void page_heading(struct sink *out, const char *words)
 {
-	trim_blanks(out);
-	text_add(out, "\n");
+	struct text line = TEXT_EMPTY;
+
+	sink_print(out, "\n%s\n", words);
+	text_add_repeat(&line, '-', text_columns(words));
+	end_line(&line, out);
+	text_fini(&line);
 }
 
-void page_heading(struct text *out, const char *words)
+void page_paragraph(struct sink *out, size_t first, size_t rest, const char *words)
 {
-	text_print(out, "\n%s\n", words);
-	text_add_repeat(out, '-', text_columns(words));
-	text_add(out, "\n");
-}
-
-void page_paragraph(struct text *out, size_t first, size_t rest, const char *words)
-{
+	struct text line = TEXT_EMPTY;
 	size_t indent = first;
 
 	while (*words) {
 		struct piece piece = piece_take(&words, PAGE_COLUMNS - indent);
 
-		text_add_repeat(out, ' ', indent);
-		piece_print(out, &piece);
-		end_line(out);
+		text_add_repeat(&line, ' ', indent);
+		piece_add(&line, &piece);
+		end_line(&line, out);
 		indent = rest;
 	}
+	text_fini(&line);
 }
 
-void page_note(struct text *out, const char *words)
+void page_note(struct sink *out, const char *words)
 {
-	text_add(out, "\n");
+	sink_add(out, "\n");
 	page_paragraph(out, 0, 0, words);
 }
 
@@ -135,29 +140,6 @@ void page_clean(struct text *out, const char *bytes)
 }
 
 /* ---- Tables ----------------------------------------------------------------------------------- */
-
-struct table table_start(const struct table_column *columns, int count, size_t indent)
-{
-	assert(count <= TABLE_COLUMNS_MOST);
-	return (struct table){ .columns = columns, .count = count, .indent = indent };
-}
-
-struct text *table_cell(struct table *table)
-{
-	if (table->cell_count++ > 0)
-		text_add_bytes(&table->cells, "", 1);
-	return &table->cells;
-}
-
-void table_words(struct table *table, const char *words)
-{
-	text_add(table_cell(table), words);
-}
-
-static const char *next_cell(const char *cell)
-{
-	return cell + strlen(cell) + 1;
-}
 
 static size_t longest_word(const char *text)
 {
@@ -187,19 +169,21 @@ static void widen(struct width *width, const char *text)
 	width->least = least > width->least ? least : width->least;
 }
 
-static void natural_widths(const struct table *table, struct width *widths)
+/* Measures headings and cells; how many rows there are. */
+static size_t natural_widths(struct table *table, struct width *widths)
 {
-	const char *cell = table->cells.bytes;
+	const char *cells[TABLE_COLUMNS_MOST];
+	size_t rows = 0;
 
 	for (int i = 0; i < table->count; i++) {
 		widths[i] = (struct width){ .wraps = table->columns[i].fit == COLUMN_WRAPS };
 		if (table->columns[i].heading)
 			widen(&widths[i], table->columns[i].heading);
 	}
-	for (size_t i = 0; i < table->cell_count; i++) {
-		widen(&widths[i % (size_t)table->count], cell);
-		cell = next_cell(cell);
-	}
+	for (; table->next(table, cells); rows++)
+		for (int i = 0; i < table->count; i++)
+			widen(&widths[i], cells[i]);
+	return rows;
 }
 
 /* Takes one column off the widest of those that wrap and are wider than their least. */
@@ -231,64 +215,91 @@ static void fit_widths(const struct table *table, struct width *widths)
 		all--;
 }
 
-static void print_aligned(struct text *out, const struct piece *piece, size_t width, bool right)
+static void add_aligned(struct text *line, const struct piece *piece, size_t width, bool right)
 {
 	size_t pad = width > piece->columns ? width - piece->columns : 0;
 
-	text_add_repeat(out, ' ', right ? pad : 0);
-	piece_print(out, piece);
-	text_add_repeat(out, ' ', right ? 0 : pad);
+	text_add_repeat(line, ' ', right ? pad : 0);
+	piece_add(line, piece);
+	text_add_repeat(line, ' ', right ? 0 : pad);
 }
 
 /* Prints one row, in as many lines as its longest cell needs. */
 static void print_row(const struct table *table, const char *cells[], const struct width *widths,
-	struct text *out)
+	struct sink *out)
 {
+	struct text line = TEXT_EMPTY;
 	bool is_left;
 
 	do {
-		text_add_repeat(out, ' ', table->indent);
+		text_add_repeat(&line, ' ', table->indent);
 		is_left = false;
 		for (int i = 0; i < table->count; i++) {
 			struct piece piece = piece_take(&cells[i], widths[i].wraps ? widths[i].columns :
 				PAGE_COLUMNS);
 
 			if (i > 0)
-				text_add_repeat(out, ' ', COLUMN_GAP);
-			print_aligned(out, &piece, widths[i].columns, table->columns[i].fit == COLUMN_RIGHT);
+				text_add_repeat(&line, ' ', COLUMN_GAP);
+			add_aligned(&line, &piece, widths[i].columns,
+				table->columns[i].fit == COLUMN_RIGHT);
 			is_left = is_left || *cells[i];
 		}
-		end_line(out);
+		end_line(&line, out);
 	} while (is_left);
+	text_fini(&line);
 }
 
-static void print_table(const struct table *table, struct text *out)
+void table_print(struct table *table, struct sink *out)
 {
-	const char *cells[TABLE_COLUMNS_MOST], *cell = table->cells.bytes;
+	const char *cells[TABLE_COLUMNS_MOST];
 	struct width widths[TABLE_COLUMNS_MOST] = { { 0, 0, false } };
-	size_t rows = table->cell_count / (size_t)table->count;
 
-	natural_widths(table, widths);
+	assert(table->count <= TABLE_COLUMNS_MOST);
+	if (natural_widths(table, widths) == 0)
+		return;
 	fit_widths(table, widths);
 	if (table->columns[0].heading) {
 		for (int i = 0; i < table->count; i++)
 			cells[i] = table->columns[i].heading;
 		print_row(table, cells, widths, out);
 	}
-	for (size_t row = 0; row < rows; row++) {
-		for (int i = 0; i < table->count; i++) {
-			cells[i] = cell;
-			cell = next_cell(cell);
-		}
+	while (table->next(table, cells))
 		print_row(table, cells, widths, out);
+}
+
+static bool hand_next(struct table *table, const char *cells[])
+{
+	struct hand_table *hand = (struct hand_table *)table;
+
+	if (hand->cell_count == 0 || hand->at > hand->cells.length) {
+		hand->at = 0;
+		return false;
+	}
+	for (int i = 0; i < table->count; i++) {
+		cells[i] = hand->cells.bytes + hand->at;
+		hand->at += strlen(cells[i]) + 1;
+	}
+	return true;
+}
+
+struct hand_table hand_table(const struct table_column *columns, int count, size_t indent)
+{
+	return (struct hand_table){ .table = { columns, count, indent, hand_next } };
+}
+
+void hand_table_add(struct hand_table *table, const char *const *cells, int count)
+{
+	assert(count == table->table.count);
+	for (int i = 0; i < count; i++) {
+		if (table->cell_count++ > 0)
+			text_add_bytes(&table->cells, "", 1);
+		text_add(&table->cells, cells[i]);
 	}
 }
 
-void table_print(struct table *table, struct text *out)
+void hand_table_print(struct hand_table *table, struct sink *out)
 {
-	assert(table->cell_count % (size_t)table->count == 0);
-	if (table->cell_count > 0)
-		print_table(table, out);
+	table_print(&table->table, out);
 	text_fini(&table->cells);
-	table->cell_count = 0;
+	table->cell_count = table->at = 0;
 }

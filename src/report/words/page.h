@@ -3,7 +3,7 @@
 #ifndef REPORT_WORDS_PAGE_H
 #define REPORT_WORDS_PAGE_H
 
-#include "base/text.h"
+#include "base/sink.h"
 
 #include <stdbool.h>
 
@@ -15,12 +15,12 @@ enum { PAGE_COLUMNS = 80 };
 void page_tie(struct text *text, size_t from);
 
 /* An underlined heading with a blank line before it. */
-void page_heading(struct text *out, const char *words);
+void page_heading(struct sink *out, const char *words);
 /* Words broken at blanks, or anywhere where one alone is too long; the first line is indented by
  * `first`, all others by `rest`. */
-void page_paragraph(struct text *out, size_t first, size_t rest, const char *words);
+void page_paragraph(struct sink *out, size_t first, size_t rest, const char *words);
 /* A paragraph with a blank line before it. */
-void page_note(struct text *out, const char *words);
+void page_note(struct sink *out, const char *words);
 /* Any bytes as text that can be printed: what is no character of a text becomes "?". */
 void page_clean(struct text *out, const char *bytes);
 
@@ -32,22 +32,33 @@ struct table_column {
 };
 
 /* Rows of cells under aligned columns. Columns that wrap share what the others leave, and break words
- * only where that is too little for the longest. */
+ * only where that is too little for the longest. The rows are asked for twice, to be measured and to be
+ * printed; nothing is held but one of them. */
 struct table {
 	const struct table_column *columns;
-	int count;           /* of columns */
+	int count; /* of columns */
 	size_t indent;
-	struct text cells;   /* row by row, each ended by NUL */
-	size_t cell_count;
+	/* Fills in the cells of the next row, which stay until the one after it; false after the last. The
+	 * first row follows the last. */
+	bool (*next)(struct table *table, const char *cells[]);
 };
 
-struct table table_start(const struct table_column *columns, int count, size_t indent);
-/* Begins the next cell, which the caller adds to until the one after it. */
-struct text *table_cell(struct table *table);
-/* The next cell in one go. */
-void table_words(struct table *table, const char *words);
-/* Prints the table and frees what it holds; nothing where it has no row. The last row must be
- * complete. */
-void table_print(struct table *table, struct text *out);
+/* Prints the table; nothing where it has no row. */
+void table_print(struct table *table, struct sink *out);
+
+/* A table whose rows are put together by hand. */
+struct hand_table {
+	struct table table; /* first */
+	struct text cells;  /* row by row, each ended by NUL */
+	size_t cell_count, at; /* at: in bytes, of the next row */
+};
+
+struct hand_table hand_table(const struct table_column *columns, int count, size_t indent);
+/* Adds a copy of a row of so many cells, which must be as many as there are columns. */
+void hand_table_add(struct hand_table *table, const char *const *cells, int count);
+#define TABLE_ROW(table, ...) hand_table_add((table), (const char *const[]){ __VA_ARGS__ }, \
+	(int)(sizeof((const char *const[]){ __VA_ARGS__ }) / sizeof(const char *)))
+/* Prints the table and frees what it holds. */
+void hand_table_print(struct hand_table *table, struct sink *out);
 
 #endif

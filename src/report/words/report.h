@@ -2,15 +2,20 @@
 #ifndef REPORT_WORDS_REPORT_H
 #define REPORT_WORDS_REPORT_H
 
-#include "base/text.h"
+#include "base/sink.h"
 #include "takeoff/takeoff.h"
 
+/* Whose words are used: those of a column of the text, those of a line on the panel. */
+enum wording { WORDING_TEXT, WORDING_PANEL };
+
 struct report {
-	struct text *out;
+	struct sink *out;    /* where the view is printed; NULL for one that keeps its lines */
+	struct arena *words; /* takes words; whoever prints a paragraph or a row clears it */
 	const struct plot *plot;
 	const struct takeoff *takeoff;
 	enum units units;
-	const char *file; /* the plot file's name */
+	enum wording wording;
+	const char *file;    /* the plot file's name; NULL where it is not shown */
 };
 
 #endif

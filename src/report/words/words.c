@@ -1,136 +1,144 @@
 #include "report/words/words.h"
+#include "report/words/page.h"
 #include "base/show.h"
 
-void word_length(struct text *text, const struct report *report, nm length)
-{
-	size_t from = text->length;
+#include <string.h>
 
-	show_length(text, length, report->units);
-	page_tie(text, from);
+const char *say(const struct report *report, const char *format, ...)
+{
+	const char *words;
+	va_list list;
+
+	va_start(list, format);
+	words = arena_vprint(report->words, format, list);
+	va_end(list);
+	return words;
 }
 
-void word_inches(struct text *text, const struct report *report, nm length)
+const char *say_text(const struct report *report, struct text *text)
 {
-	size_t from = text->length;
-
-	show_inches(text, length, report->units);
-	page_tie(text, from);
+	return text_keep(text, report->words);
 }
 
-void word_area(struct text *text, const struct report *report, double area)
+const char *plain_count(const struct report *report, int64_t count)
 {
-	size_t from = text->length;
+	struct text text = TEXT_EMPTY;
 
-	show_area(text, area, report->units);
-	page_tie(text, from);
+	show_count(&text, count);
+	return say_text(report, &text);
 }
 
-void word_volume(struct text *text, const struct report *report, double volume)
+const char *plain_decimal(const struct report *report, double number, int places)
 {
-	size_t from = text->length;
+	struct text text = TEXT_EMPTY;
 
-	show_volume(text, volume, report->units);
-	page_tie(text, from);
+	show_decimal(&text, number, places);
+	return say_text(report, &text);
 }
 
-void word_weight(struct text *text, const struct report *report, double weight)
+const char *plain_length(const struct report *report, nm length)
 {
-	size_t from = text->length;
+	struct text text = TEXT_EMPTY;
 
-	show_weight(text, weight, report->units);
-	page_tie(text, from);
+	show_length(&text, length, report->units);
+	return say_text(report, &text);
 }
 
-void word_size(struct text *text, const struct report *report, const struct size *size)
+const char *plain_inches(const struct report *report, nm length)
 {
-	word_inches(text, report, size->along);
-	text_add(text, " x ");
-	word_inches(text, report, size->across);
-	text_add(text, " x ");
-	word_inches(text, report, size->up);
+	struct text text = TEXT_EMPTY;
+
+	show_inches(&text, length, report->units);
+	return say_text(report, &text);
 }
 
-void word_region(struct text *text, const struct report *report, int region)
+const char *plain_area(const struct report *report, double area)
 {
-	char name[REGION_NAME_MOST];
+	struct text text = TEXT_EMPTY;
 
-	survey_region_name(&report->takeoff->survey.regions[region], name);
-	text_add(text, name);
+	show_area(&text, area, report->units);
+	return say_text(report, &text);
 }
 
-nm word_saw_length(nm place, nm fit)
+const char *plain_volume(const struct report *report, double volume)
 {
-	return place > fit ? place - fit : 0;
+	struct text text = TEXT_EMPTY;
+
+	show_volume(&text, volume, report->units);
+	return say_text(report, &text);
 }
 
-void word_cut(struct text *text, const struct report *report, const struct cut *cut, nm fit)
+const char *plain_weight(const struct report *report, double weight)
 {
-	int alike;
+	struct text text = TEXT_EMPTY;
 
-	for (int i = 0; i < cut->piece_count; i += alike) {
-		for (alike = 1; i + alike < cut->piece_count &&
-			cut->pieces[i + alike] == cut->pieces[i];)
-			alike++;
-		text_print(text, "%s%d%cof%c", i ? " + " : "", alike, PAGE_TIE, PAGE_TIE);
-		word_inches(text, report, word_saw_length(cut->pieces[i], fit));
-	}
+	show_weight(&text, weight, report->units);
+	return say_text(report, &text);
 }
 
-void word_amount(struct text *text, const struct report *report, const struct item *item, double amount)
+const char *plain_money(const struct report *report, money amount)
 {
-	size_t from = text->length;
-
-	switch (item->unit) {
-	case UNIT_EACH:
-		if (amount == (double)(int64_t)amount)
-			show_count(text, (int64_t)amount);
-		else
-			show_decimal(text, amount, 2); /* of packs that are sold whole */
-		break;
-	case UNIT_M:
-		show_length(text, (nm)(amount * (double)NM_PER_M + 0.5), report->units);
-		break;
-	case UNIT_M2:
-		show_area(text, amount, report->units);
-		break;
-	case UNIT_M3:
-		show_volume(text, amount, report->units);
-		break;
-	case UNIT_KG:
-		show_weight(text, amount, report->units);
-		break;
-	}
-	page_tie(text, from);
+	return say(report, "%s.%02d", plain_count(report, amount / 100), (int)(amount % 100));
 }
 
-void word_count(struct text *text, int64_t count, const char *one, const char *many)
+const char *plain_size(const struct report *report, const struct size *size)
 {
-	size_t from = text->length;
-
-	show_count(text, count);
-	text_print(text, " %s", count == 1 ? one : many);
-	page_tie(text, from);
+	return say(report, "%s x %s x %s", plain_inches(report, size->along),
+		plain_inches(report, size->across), plain_inches(report, size->up));
 }
 
-void word_group(struct text *text, const struct report *report, const struct group *group,
-	int (*region_of)(const struct takeoff *, int))
+const char *plain_region(const struct report *report, int region)
 {
-	for (int i = 0; i < group->count; i++) {
-		if (i > 0)
-			text_add(text, i + 1 < group->count ? ", " : " and ");
-		word_region(text, report, region_of(report->takeoff, group->members[i]));
-	}
+	char name[REGION_NAME_MOST] = "";
+
+	if (region != NO_REGION)
+		survey_region_name(&report->takeoff->survey.regions[region], name);
+	return say(report, "%s", name);
 }
 
-int64_t caps_not_laid(const struct takeoff *takeoff)
+const char *tied(const struct report *report, const char *words)
 {
-	int64_t count = 0;
+	char *copy = arena_print(report->words, "%s", words);
 
-	for (int i = 0; i < takeoff->wall_count; i++) {
-		const struct wall *wall = &takeoff->walls[i];
+	for (char *c = copy; *c; c++)
+		if (*c == ' ')
+			*c = PAGE_TIE;
+	return copy;
+}
 
-		count += !wall->has_cap &&
-			!size_is_none(&block_effective(wall->bed, BED_CAP)->as.size);
-	}
-	return count;
+const char *word_length(const struct report *report, nm length)
+{
+	return tied(report, plain_length(report, length));
+}
+
+const char *word_inches(const struct report *report, nm length)
+{
+	return tied(report, plain_inches(report, length));
+}
+
+const char *word_area(const struct report *report, double area)
+{
+	return tied(report, plain_area(report, area));
+}
+
+const char *word_volume(const struct report *report, double volume)
+{
+	return tied(report, plain_volume(report, volume));
+}
+
+const char *word_weight(const struct report *report, double weight)
+{
+	return tied(report, plain_weight(report, weight));
+}
+
+const char *word_size(const struct report *report, const struct size *size)
+{
+	return say(report, "%s x %s x %s", word_inches(report, size->along),
+		word_inches(report, size->across), word_inches(report, size->up));
+}
+
+const char *word_count(const struct report *report, int64_t count, const char *one, const char *many)
+{
+	return tied(report, say(report, "%s %s", plain_count(report, count),
+		count == 1 ? one : many));
 }

@@ -1,34 +1,39 @@
-/* Words that several sections of the text use. */
+/* Words of figures, for all views. All are in report->words: they last until the next paragraph or row is
+ * printed. */
 #ifndef REPORT_WORDS_WORDS_H
 #define REPORT_WORDS_WORDS_H
 
-#include "report/words/groups.h"
-#include "report/words/page.h"
 #include "report/words/report.h"
 
-/* Adds a length that no line break will split. */
-void word_length(struct text *text, const struct report *report, nm length);
-/* The same as a rule reads it: inches without feet. */
-void word_inches(struct text *text, const struct report *report, nm length);
-void word_area(struct text *text, const struct report *report, double area);
-void word_volume(struct text *text, const struct report *report, double volume);
-void word_weight(struct text *text, const struct report *report, double weight);
-/* "16 in x 8 in x 6 in". */
-void word_size(struct text *text, const struct report *report, const struct size *size);
-/* "B1". */
-void word_region(struct text *text, const struct report *report, int region);
-/* A piece is sawn shorter than its place by the play that is allowed for. */
-nm word_saw_length(nm place, nm fit);
-/* "2 of 7 7/8 in + 1 of 3 in": the lengths to saw one block or piece into. */
-void word_cut(struct text *text, const struct report *report, const struct cut *cut, nm fit);
-/* So much of an item, in its unit as people read it. */
-void word_amount(struct text *text, const struct report *report, const struct item *item, double amount);
+const char *say(const struct report *report, const char *format, ...)
+	__attribute__((format(printf, 2, 3)));
+/* Moves what was put together into report->words. */
+const char *say_text(const struct report *report, struct text *text);
+
+const char *plain_count(const struct report *report, int64_t count);
+const char *plain_decimal(const struct report *report, double number, int places);
+const char *plain_length(const struct report *report, nm length);
+/* As a rule reads it: inches without feet. */
+const char *plain_inches(const struct report *report, nm length);
+const char *plain_area(const struct report *report, double area);
+const char *plain_volume(const struct report *report, double volume);
+const char *plain_weight(const struct report *report, double weight);
+const char *plain_money(const struct report *report, money amount); /* "1,234.50" */
+const char *plain_size(const struct report *report, const struct size *size); /* "16 in x 8 in x 6 in" */
+/* "B1"; "" for NO_REGION. */
+const char *plain_region(const struct report *report, int region);
+
+/* The same, without a blank at which the text might break a line. */
+const char *word_length(const struct report *report, nm length);
+const char *word_inches(const struct report *report, nm length);
+const char *word_area(const struct report *report, double area);
+const char *word_volume(const struct report *report, double volume);
+const char *word_weight(const struct report *report, double weight);
+/* Broken only around the x's. */
+const char *word_size(const struct report *report, const struct size *size);
 /* "1 bed", "2 beds". */
-void word_count(struct text *text, int64_t count, const char *one, const char *many);
-/* "B1, B2 and B5": region_of gives the region of an item of the grouped list. */
-void word_group(struct text *text, const struct report *report, const struct group *group,
-	int (*region_of)(const struct takeoff *, int));
-/* Beds whose cap is wanted but not laid out. */
-int64_t caps_not_laid(const struct takeoff *takeoff);
+const char *word_count(const struct report *report, int64_t count, const char *one, const char *many);
+/* The blanks of words as ties. */
+const char *tied(const struct report *report, const char *words);
 
 #endif

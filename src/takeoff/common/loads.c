@@ -27,3 +27,10 @@ struct loads loads_of(const struct block *allow, double volume, double density)
 			weight / amount_of(allow, ALLOW_TRUCK_WEIGHT))),
 	};
 }
+
+static const struct figure figures[] = {
+	{ "barrow", NULL, NULL, FIELD(COUNT, loads, barrow) },
+	{ "pickup", NULL, NULL, FIELD(COUNT, loads, pickup) },
+	{ "truck", NULL, NULL, FIELD(COUNT, loads, truck) },
+};
+const struct figure_table loads_table = FIGURE_TABLE(loads, figures);

@@ -5,7 +5,7 @@
 #ifndef TAKEOFF_COMMON_LOADS_H
 #define TAKEOFF_COMMON_LOADS_H
 
-#include "plot/attribute.h"
+#include "takeoff/common/figure.h"
 
 struct loads {
 	int64_t barrow, pickup, truck;
@@ -13,5 +13,7 @@ struct loads {
 
 /* Loads of so many m3, loose, of so many kg/m3. allow: the values in force. */
 struct loads loads_of(const struct block *allow, double volume, double density);
+
+extern const struct figure_table loads_table;
 
 #endif

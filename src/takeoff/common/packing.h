@@ -4,7 +4,15 @@
 #ifndef TAKEOFF_COMMON_PACKING_H
 #define TAKEOFF_COMMON_PACKING_H
 
-#include "takeoff/takeoff.h"
+#include "base/length.h"
+#include "base/memory.h"
+
+/* One way of cutting a block, a panel or a piece of edging, and how many are cut so. */
+struct cut {
+	const nm *pieces; /* places, longest first */
+	int piece_count;
+	int64_t blocks;
+};
 
 /* So many pieces of one length, shorter than a block. */
 struct batch {
@@ -18,7 +26,7 @@ struct saw {
 	nm fit;   /* how much shorter than its place a piece may be; counted as half a place at most */
 };
 
-/* Cuts the batches, which are sorted by it, longest first, and joined where alike. Returns the ways of
+/* Sorts the batches longest first and merges equal lengths, in place, then cuts them. Returns the ways of
  * cutting in the arena, in the order in which their first block is cut; *count of them. */
 const struct cut *packing_cut(struct arena *arena, const struct saw *saw, struct batch *batches,
 	size_t batch_count, int *count);

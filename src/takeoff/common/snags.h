@@ -1,24 +1,57 @@
-/* Collecting snags while the trades are computed. */
+/* Snags: what would not work on the ground. A snag is a code, a place and figures; the sentence is made of
+ * them where it is shown. */
 #ifndef TAKEOFF_COMMON_SNAGS_H
 #define TAKEOFF_COMMON_SNAGS_H
 
-#include "takeoff/takeoff.h"
+#include "survey/survey.h"
+
+/* With what `figures` are, in order: lengths, nm. */
+enum snag_code {
+	SNAG_WALL_JOG,    /* the side, the least it must be */
+	SNAG_WALL_NARROW, /* the wall's depth */
+	SNAG_WALL_BOND,   /* the side */
+	SNAG_WALL_HIGH,   /* the wall's height, the height of care or 0; from the footing, the height
+	                     of permit or 0 */
+	SNAG_WALL_EMBED,  /* the embed, the wall's height, the least embed */
+	SNAG_BED_THIN,    /* the least ground between walls */
+	SNAG_CAP_NARROW,  /* the cap's depth */
+	SNAG_FILL_NONE,   /* by `kind`, enum fill_none; raised: the wall's height, freeboard, mulch, embed */
+	SNAG_FENCE_TIGHT, /* centre to centre; `kind` 1: of a gate, 0: of a panel */
+	SNAG_FENCE_HOLE,  /* the hole across, the post */
+	SNAG_MIRROR_BROKEN
+};
+enum { SNAG_FIGURES = 4 };
+
+/* Why nothing is filled in: no depth is left above undug ground, or within a filled bed; of a ground-level
+ * bed the mix has nothing but topsoil, or a depth is 0. */
+enum fill_none { FILL_NONE_UNDUG, FILL_NONE_RAISED, FILL_NONE_MIX, FILL_NONE_REPLACED, FILL_NONE_AMENDED };
+
+struct snag {
+	enum snag_code code;
+	int region;        /* NO_REGION: the plot as a whole */
+	struct place cell; /* the first it touches, in reading order */
+	int loop, side;    /* -1 where no side is meant */
+	int kind;
+	nm figures[SNAG_FIGURES];
+};
 
 struct snag_list {
 	struct arena *arena;
-	struct snag *snags;
+	const struct survey *survey;
+	struct snag *list;
 	size_t count, capacity;
 };
 
 /* Adds a snag of a region, at its first cell, no side meant. Returns it for more to be filled in; valid
- * until the next one is added. text lives in the arena. */
-struct snag *snag_add(struct snag_list *list, enum snag_code code, const struct takeoff *takeoff,
-	int region, const char *text);
-/* A length as sentences show it, in the plot's units; lives in the arena. */
-const char *snag_length(struct arena *arena, const struct plot *plot, nm length);
+ * until the next one is added. */
+struct snag *snag_add(struct snag_list *list, enum snag_code code, int region,
+	const nm figures[static SNAG_FIGURES]);
+#define SNAG_FIGURES_OF(...) ((const nm[SNAG_FIGURES]){ __VA_ARGS__ })
 /* Adds mirror-broken for each orbit with more than one letter. */
 void snag_mirror(struct snag_list *list, const struct plot *plot);
-/* Puts the list, sorted by code, then place, into *takeoff. */
-void snag_finish(struct snag_list *list, struct takeoff *takeoff);
+/* Sorts by code, then place. */
+void snag_sort(struct snag_list *list);
+/* True where both would be told in the same words, but for the place. */
+bool snag_is_alike(const struct snag *a, const struct snag *b);
 
 #endif

@@ -5,42 +5,58 @@
 #ifndef TAKEOFF_COSTS_COSTS_H
 #define TAKEOFF_COSTS_COSTS_H
 
-#include "prices/book.h"
+#include "takeoff/common/figure.h"
+#include "takeoff/common/items.h"
 
-struct takeoff;
+struct cost_sum {
+	money goods, delivery, all; /* all: both */
+};
+
+/* Of what a supplier brings, or is collected: then named "Collected". */
+struct supplier_cost {
+	const char *name;
+	struct cost_sum sum;
+};
 
 /* What one supplier brings on one day, or what is collected for it. */
 struct shipment {
-	int day;        /* 0..DAYS - 1 */
+	enum section section; /* whose goods come on the day */
 	int supplier;   /* NO_SUPPLIER: collected */
+	const char *name; /* of the supplier; NULL: collected */
 	int64_t drops;  /* or trips of the vehicle */
 	double weight;  /* kg, of what has a known one */
 	bool is_weighed; /* all of it has */
 	money cost;     /* 0 where collected */
 };
 
+struct day_cost {
+	enum section section;
+	const char *name; /* "Digging" */
+	struct cost_sum sum;
+	bool is_any; /* something is brought */
+};
+
 struct costs {
 	const struct shipment *shipments; /* by day, then suppliers as in the book, collected last */
 	int shipment_count;
+	struct day_cost days[SECTIONS]; /* in the order in which things are brought */
+	int day_count;
+	const struct supplier_cost *suppliers; /* as in the book, then what is collected */
+	int supplier_count;
+	const char *currency;
 	money goods, delivery, total; /* total: the sum of both */
 	int unpriced; /* items to order that the book has no price for */
+	bool complete; /* all is counted, and has a price */
+	double vehicle_carries; /* kg: of what collected goods are fetched in */
 };
 
-/* In the order in which things are brought. */
-enum { DAYS = 6 };
+/* "dig", "Digging". */
+extern const struct word section_words[SECTIONS];
+extern const struct figure_table costs_table, day_cost_table, supplier_cost_table;
 
-/* Chooses the packs of all items and sums up. Without a book nothing has a price. */
-void costs_compute(struct takeoff *takeoff, struct arena *arena);
-
-/* The section (enum section) whose goods come on the day. */
-int day_section(int day);
-/* "Stone and fabric", "Block and adhesive" ... */
-const char *day_words(int day);
-/* Of what comes on a day, and of what a supplier brings (NO_SUPPLIER: of what is collected). */
-struct cost_sum {
-	money goods, delivery;
-};
-struct cost_sum costs_of_day(const struct takeoff *takeoff, int day);
-struct cost_sum costs_of_supplier(const struct takeoff *takeoff, int supplier);
+/* Chooses the packs of all items, weighs them and sums up. Without a book nothing has a price.
+ * is_counted: all that is to be bought is among the items. */
+void costs_compute(struct costs *out, struct item_list *items, const struct book *book,
+	bool is_counted);
 
 #endif

@@ -1,5 +1,4 @@
 #include "takeoff/costs/quote.h"
-#include "takeoff/common/weight.h"
 
 #include <math.h>
 
@@ -9,27 +8,27 @@ static const double PACKS_MOST = 1e12;
 /* A truck that holds next to nothing: what comes of it is no plan, but no overflow either. */
 static const double LOADS_MOST = 1e6;
 
-static double allowed(const struct takeoff *takeoff, enum attribute a)
+static double allowed(const struct pricing *pricing, enum attribute a)
 {
-	return amount_si(&block_effective(takeoff->allow, a)->as.amount);
+	return amount_si(&block_effective(pricing->allow, a)->as.amount);
 }
 
-struct load load_of(const struct takeoff *takeoff, int supplier)
+struct load load_of(const struct pricing *pricing, int supplier)
 {
-	const struct book *book = takeoff->book;
+	const struct book *book = pricing->book;
 	struct load load;
 
 	if (supplier == NO_SUPPLIER) {
 		load = (struct load){ book->vehicle.carries, book->vehicle.holds };
 		if (load.carries <= 0)
-			load.carries = allowed(takeoff, ALLOW_PICKUP_WEIGHT);
+			load.carries = allowed(pricing, ALLOW_PICKUP_WEIGHT);
 		return load;
 	}
 	load = (struct load){ book->suppliers[supplier].carries, book->suppliers[supplier].holds };
 	if (load.carries <= 0)
-		load.carries = allowed(takeoff, ALLOW_TRUCK_WEIGHT);
+		load.carries = allowed(pricing, ALLOW_TRUCK_WEIGHT);
 	if (load.holds <= 0)
-		load.holds = allowed(takeoff, ALLOW_TRUCK_VOLUME);
+		load.holds = allowed(pricing, ALLOW_TRUCK_VOLUME);
 	return load;
 }
 
@@ -44,20 +43,20 @@ int64_t load_count(const struct load *load, double weight, double volume)
 /* The order in what the pack is sold by; below 0 where it cannot be told. */
 static double order_in(const struct item *item, const struct pack *pack, double unit_weight)
 {
-	if (pack->unit == item->unit)
+	if (pack->unit == item_unit(item))
 		return item->order;
-	if (pack->unit == UNIT_KG && item->unit == UNIT_M3 && unit_weight > 0)
+	if (pack->unit == UNIT_KG && item_unit(item) == UNIT_M3 && unit_weight > 0)
 		return item->order * unit_weight;
 	return -1;
 }
 
-static double step_of(const struct takeoff *takeoff, const struct pack *pack)
+static double step_of(const struct pricing *pricing, const struct pack *pack)
 {
 	if (pack->kind != PACK_BULK)
 		return pack->size;
 	if (pack->step > 0)
 		return pack->step;
-	return pack->unit == UNIT_M3 ? allowed(takeoff, ALLOW_TRUCK_STEP) : pack->size;
+	return pack->unit == UNIT_M3 ? allowed(pricing, ALLOW_TRUCK_STEP) : pack->size;
 }
 
 static double pack_weight(const struct pack *pack, double unit_weight)
@@ -76,12 +75,12 @@ static double pack_volume(const struct pack *pack, double unit_weight)
 	return unit_weight > 0 ? pack->size / unit_weight : 0;
 }
 
-bool quote_pack(struct quote *quote, const struct takeoff *takeoff, const struct item *item,
+bool quote_pack(struct quote *quote, const struct pricing *pricing, const struct item *item,
 	const struct pack *pack)
 {
-	double unit_weight = item_unit_weight(takeoff, item);
+	double unit_weight = item->unit_weight;
 	double order = order_in(item, pack, unit_weight);
-	double step = step_of(takeoff, pack);
+	double step = step_of(pricing, pack);
 	double packs = fmax(ceil(order / step - HAIR), 0) * (step / pack->size);
 
 	if (order < 0 || packs > PACKS_MOST || packs * (double)pack->price > 100.0 * COST_MOST)
@@ -91,24 +90,24 @@ bool quote_pack(struct quote *quote, const struct takeoff *takeoff, const struct
 		.weight = packs * pack_weight(pack, unit_weight),
 		.volume = packs * pack_volume(pack, unit_weight) };
 	if (pack->supplier != NO_SUPPLIER && packs > 0) {
-		struct load load = load_of(takeoff, pack->supplier);
+		struct load load = load_of(pricing, pack->supplier);
 
 		quote->drops = load_count(&load, quote->weight, quote->volume);
-		quote->delivery = quote->drops * takeoff->book->suppliers[pack->supplier].delivery;
+		quote->delivery = quote->drops * pricing->book->suppliers[pack->supplier].delivery;
 	}
 	return true;
 }
 
-bool quote_best(struct quote *quote, const struct takeoff *takeoff, const struct item *item)
+bool quote_best(struct quote *quote, const struct pricing *pricing, const struct item *item)
 {
-	const struct goods *goods = book_goods(takeoff->book, item->id, &item->block,
-		item->length);
+	const struct goods *goods = book_goods(pricing->book, &(struct wanted_goods){
+		item->good, item->name, item->block, item->length });
 	bool is_found = false;
 
 	for (int i = 0; goods && i < goods->pack_count; i++) {
 		struct quote next;
 
-		if (!quote_pack(&next, takeoff, item, &goods->packs[i]))
+		if (!quote_pack(&next, pricing, item, &goods->packs[i]))
 			continue;
 		if (is_found && next.cost + next.delivery >= quote->cost + quote->delivery)
 			continue;

@@ -1,215 +1,105 @@
 #include "takeoff/fence/fencing.h"
-#include "takeoff/fence/fence_spans.h"
-#include "takeoff/fence/panels.h"
-#include "takeoff/fence/posts.h"
-#include "takeoff/common/snags.h"
 
-#include <stdlib.h>
+static const struct word heading_words[] = {
+	[HEADING_RIGHT] = { .heading = "right" }, [HEADING_DOWN] = { .heading = "down" },
+	[HEADING_LEFT] = { .heading = "left" }, [HEADING_UP] = { .heading = "up" },
+};
+const struct word post_words[POST_KINDS] = {
+	[POST_END] = { "end", NULL, "at ends" }, [POST_CORNER] = { "corner", NULL, "at corners" },
+	[POST_TEE] = { "tee", NULL, "at tees" }, [POST_GATE] = { "gate", NULL, "at gates" },
+	[POST_LINE] = { "line", NULL, "in line" },
+};
 
-static const nm IN_GROUND_LEAST = 24 * NM_PER_INCH;
-enum { POSTS_IN_HOLE = 3, BRACKETS_TO_RAIL = 2, HINGES_TO_LEAF = 2 };
+static const struct figure leg_figures[] = {
+	{ NULL, "Leg", NULL, FIELD(NUMBERED, fence_leg, heading), .words = heading_words },
+	{ "from", NULL, NULL, FIELD(PLACE, fence_leg, on.from) },
+	{ "to", NULL, NULL, FIELD(PLACE, fence_leg, on.to) },
+	{ "from_m", NULL, NULL, FIELD(SPOT, fence_leg, from) },
+	{ "to_m", NULL, NULL, FIELD(SPOT, fence_leg, to) },
+	{ NULL, "Right", NULL, FIELD(LENGTH, fence_leg, from.x) },
+	{ NULL, "Down", NULL, FIELD(LENGTH, fence_leg, from.y) },
+	{ "length_m", "Length", NULL, FIELD(LENGTH, fence_leg, length) },
+	{ "whole", NULL, NULL, FIELD(COUNT, fence_leg, whole) },
+	{ "cut_m", NULL, NULL, FIELDS(LENGTHS, fence_leg, cut, cut_count) },
+};
+const struct figure_table fence_leg_table = FIGURE_TABLE(fence_leg, leg_figures);
 
-static nm greater(nm a, nm b)
-{
-	return a > b ? a : b;
-}
+static const struct figure gate_figures[] = {
+	{ NULL, "Gate", NULL, FIELD(NUMBERED, fence_gate, heading), .words = heading_words },
+	{ "from", NULL, NULL, FIELD(PLACE, fence_gate, on.from) },
+	{ "to", NULL, NULL, FIELD(PLACE, fence_gate, on.to) },
+	{ "from_m", NULL, NULL, FIELD(SPOT, fence_gate, from) },
+	{ "to_m", NULL, NULL, FIELD(SPOT, fence_gate, to) },
+	{ NULL, "Right", NULL, FIELD(LENGTH, fence_gate, from.x) },
+	{ NULL, "Down", NULL, FIELD(LENGTH, fence_gate, from.y) },
+	{ "length_m", "Length", NULL, FIELD(LENGTH, fence_gate, length) },
+	{ NULL, NULL, "clear", FIELD(LENGTH, fence_gate, clear) },
+	{ "clear_m", "Clear", NULL, FIELD(INCHES, fence_gate, clear) },
+	{ "leaves", NULL, NULL, FIELD(COUNT, fence_gate, leaves) },
+	{ "leaf_m", NULL, NULL, FIELD(LENGTH, fence_gate, leaf) },
+};
+const struct figure_table fence_gate_table = FIGURE_TABLE(fence_gate, gate_figures);
 
-nm fencing_length(const struct takeoff *takeoff, const struct block *fence, enum attribute a)
-{
-	if (block_value(fence, a)->set)
-		return block_length(fence, a);
-	switch (a) {
-	case FENCE_DEPTH:
-		return greater(greater(block_length(fence, FENCE_HEIGHT) / 2, IN_GROUND_LEAST),
-			block_length(takeoff->allow, ALLOW_FROST));
-	case FENCE_HOLE:
-		return POSTS_IN_HOLE * block_length(fence, FENCE_POST);
-	case FENCE_INSET:
-		return fencing_length(takeoff, fence, FENCE_HOLE) / 2;
-	default:
-		return block_length(fence, a);
-	}
-}
+static const struct figure post_figures[] = {
+	{ NULL, "Post", NULL, FIELD(NUMBERED, fence_post, kind), .words = post_words },
+	{ "kind", NULL, NULL, FIELD(WORD, fence_post, kind), .words = post_words },
+	{ "at_m", NULL, NULL, FIELD(SPOT, fence_post, at) },
+	{ NULL, "Right", NULL, FIELD(LENGTH, fence_post, at.x) },
+	{ NULL, "Down", NULL, FIELD(LENGTH, fence_post, at.y) },
+};
+const struct figure_table fence_post_table = FIGURE_TABLE(fence_post, post_figures);
 
-/* ---- On the ground ---------------------------------------------------------------------------- */
+static const struct figure hole_figures[] = {
+	{ "across_m", NULL, NULL, FIELD(LENGTH, post_hole, across) },
+	{ "depth_m", NULL, NULL, FIELD(LENGTH, post_hole, depth) },
+	{ "in_ground_m", NULL, NULL, FIELD(LENGTH, post_hole, in_ground) },
+	{ "concrete_m3", NULL, NULL, FIELD(VOLUME, post_hole, concrete) },
+	{ "bags", NULL, NULL, FIELD(NUMBER, post_hole, bags) },
+	{ "gravel_m3", NULL, NULL, FIELD(VOLUME, post_hole, gravel) },
+	{ "spoil_m3", NULL, NULL, FIELD(VOLUME, post_hole, spoil) },
+};
+static const struct figure_table hole_table = FIGURE_TABLE(post_hole, hole_figures);
 
-/* Where posts may stand along one side of the plan. A plan too narrow has them in its middle. */
-static nm move_in(nm at, nm side, nm inset)
-{
-	nm least = inset < side / 2 ? inset : side / 2;
+static const struct figure panel_figures[] = {
+	{ "width_m", NULL, NULL, FIELD(LENGTH, fencing, panel) },
+	{ "whole", NULL, NULL, FIELD(COUNT, fencing, panels_whole) },
+	{ "narrower", NULL, NULL, FIELD(COUNT, fencing, panel_pieces) },
+	{ "cut_up", NULL, NULL, FIELD(COUNT, fencing, panels_cut) },
+	{ "bought", NULL, NULL, FIELD(COUNT, fencing, panels_bought) },
+};
+static const struct figure_table panel_table = FIGURE_TABLE(fencing, panel_figures);
 
-	if (at < least)
-		return least;
-	return at > side - least ? side - least : at;
-}
+static const struct figure leaves_figures[] = {
+	{ "width_m", NULL, NULL, FIELD(LENGTH, fence_leaves, width) },
+	{ "count", NULL, NULL, FIELD(COUNT, fence_leaves, count) },
+	{ "from_offcuts", NULL, NULL, FIELD(COUNT, fence_leaves, from_offcuts) },
+};
+static const struct figure_table leaves_table = FIGURE_TABLE(fence_leaves, leaves_figures);
 
-static struct spot spot_of(const struct takeoff *takeoff, struct place point, nm inset)
-{
-	const struct survey *survey = &takeoff->survey;
-
-	return (struct spot){
-		move_in(point.x * survey->cell, survey->columns * survey->cell, inset),
-		move_in(point.y * survey->cell, survey->rows * survey->cell, inset) };
-}
-
-static nm distance(struct spot from, struct spot to)
-{
-	return llabs(to.x - from.x) + llabs(to.y - from.y);
-}
-
-static void open_gate(struct fence_gate *gate, const struct block *fence)
-{
-	nm most = block_length(fence, FENCE_LEAF), gaps = block_length(fence, FENCE_GATE_GAPS);
-
-	gate->clear = gate->length - block_length(fence, FENCE_POST);
-	gate->leaves = gate->clear <= gaps ? 0 : gate->clear > most ? 2 : 1;
-	if (gate->leaves > 0)
-		gate->leaf = (gate->clear - gaps) / gate->leaves;
-}
-
-static void set_out(struct fencing *fencing, struct arena *arena, const struct takeoff *takeoff)
-{
-	const struct block *fence = &fencing->fence->block;
-	nm section = block_length(fence, FENCE_SECTION), post = block_length(fence, FENCE_POST);
-	nm inset = fencing_length(takeoff, fence, FENCE_INSET);
-	int count;
-	const struct fence_span *spans = fence_spans(arena, fencing->fence, &count);
-	struct fence_leg *legs = arena_new(arena, (size_t)count, sizeof *legs);
-	struct fence_gate *gates = arena_new(arena, (size_t)count, sizeof *gates);
-
-	for (int i = 0; i < count; i++) {
-		struct spot from = spot_of(takeoff, spans[i].leg.from, inset);
-		struct spot to = spot_of(takeoff, spans[i].leg.to, inset);
-		nm length = distance(from, to);
-
-		fencing->length += length;
-		if (spans[i].is_gate) {
-			gates[fencing->gate_count] = (struct fence_gate){ .on = spans[i].leg,
-				.from = from, .to = to, .length = length };
-			open_gate(&gates[fencing->gate_count++], fence);
-		} else {
-			legs[fencing->leg_count] = (struct fence_leg){ .on = spans[i].leg,
-				.from = from, .to = to, .length = length };
-			panels_divide(&legs[fencing->leg_count++], section, post);
-		}
-	}
-	fencing->legs = legs;
-	fencing->gates = gates;
-}
-
-static void count_fixings(struct fencing *fencing)
-{
-	int64_t rails = block_number(&fencing->fence->block, FENCE_RAILS);
-
-	fencing->brackets = BRACKETS_TO_RAIL * rails *
-		(fencing->panels_whole + fencing->panel_pieces);
-	for (int i = 0; i < fencing->gate_count; i++) {
-		fencing->hinges += (int64_t)HINGES_TO_LEAF * fencing->gates[i].leaves;
-		fencing->latches += fencing->gates[i].leaves > 0;
-		fencing->bolts += fencing->gates[i].leaves > 1;
-	}
-}
-
-/* ---- Snags ------------------------------------------------------------------------------------ */
-
-/* The first cell, in reading order, that has the leg's line as a side. */
-static struct place first_beside(const struct leg *leg)
-{
-	bool upright = leg->from.x == leg->to.x;
-	struct place first = { leg->from.x < leg->to.x ? leg->from.x : leg->to.x,
-		leg->from.y < leg->to.y ? leg->from.y : leg->to.y };
-
-	if (upright && first.x > 0)
-		first.x--;
-	if (!upright && first.y > 0)
-		first.y--;
-	return first;
-}
-
-static void warn_tight(struct snag_list *snags, const struct plot *plot, const struct leg *on,
-	const char *what, nm length)
-{
-	const char *text = arena_print(snags->arena,
-		"%s from centre to centre of these posts leave no room for %s.",
-		snag_length(snags->arena, plot, length), what);
-
-	snag_add(snags, SNAG_FENCE_TIGHT, NULL, NO_REGION, text)->cell = first_beside(on);
-}
-
-static void warn_hole(struct snag_list *snags, const struct plot *plot,
-	const struct fencing *fencing)
-{
-	nm post = block_length(&fencing->fence->block, FENCE_POST), hole = fencing->hole.across;
-	const struct place *first = fencing->fence->runs[0].points;
-	struct leg on = { first[0], first[1] };
-
-	if ((double)hole * (double)hole >= 2 * (double)post * (double)post)
-		return;
-	snag_add(snags, SNAG_FENCE_HOLE, NULL, NO_REGION, arena_print(snags->arena,
-		"A hole %s across does not take a post %s square.",
-		snag_length(snags->arena, plot, hole),
-		snag_length(snags->arena, plot, post)))->cell = first_beside(&on);
-}
-
-static void warn(struct snag_list *snags, const struct plot *plot, const struct fencing *fencing)
-{
-	for (int i = 0; i < fencing->leg_count; i++)
-		if (fencing->legs[i].whole + fencing->legs[i].cut_count == 0)
-			warn_tight(snags, plot, &fencing->legs[i].on, "a panel",
-				fencing->legs[i].length);
-	for (int i = 0; i < fencing->gate_count; i++)
-		if (fencing->gates[i].leaves == 0)
-			warn_tight(snags, plot, &fencing->gates[i].on, "a gate",
-				fencing->gates[i].length);
-	warn_hole(snags, plot, fencing);
-}
-
-/* ---- The whole -------------------------------------------------------------------------------- */
-
-void fencing_compute(struct takeoff *takeoff, struct arena *arena, const struct plot *plot,
-	struct snag_list *snags)
-{
-	const struct details *details = &plot->details;
-	struct fencing *fencings = arena_new(arena, details->fence_count, sizeof *fencings);
-	int count = 0;
-
-	for (size_t i = 0; i < details->fence_count; i++) {
-		struct fencing *fencing = &fencings[count];
-
-		if (details->fences[i].run_count == 0)
-			continue;
-		count++;
-		fencing->fence = &details->fences[i];
-		fencing->kerf = block_length(takeoff->allow, ALLOW_KERF);
-		fencing->fit = block_length(takeoff->allow, ALLOW_FIT);
-		set_out(fencing, arena, takeoff);
-		panels_cut(fencing, arena);
-		posts_place(fencing, arena);
-		posts_dig(fencing, takeoff);
-		count_fixings(fencing);
-		warn(snags, plot, fencing);
-	}
-	takeoff->fencings = fencings;
-	takeoff->fencing_count = count;
-}
-
-void fencing_dig(struct dig_list *list, const struct takeoff *takeoff)
-{
-	for (int i = 0; i < takeoff->fencing_count; i++) {
-		const struct fencing *fencing = &takeoff->fencings[i];
-
-		dig_add(list, (struct dig){ .region = NO_REGION, .part = DIG_HOLES,
-			.area = fencing->post_count * fencing->hole.area,
-			.depth = fencing->hole.depth });
-	}
-}
-
-const char *post_kind_word(enum post_kind kind)
-{
-	static const char *const words[] = {
-		[POST_END] = "end", [POST_CORNER] = "corner", [POST_TEE] = "tee",
-		[POST_GATE] = "gate", [POST_LINE] = "line",
-	};
-
-	return words[kind];
-}
+static const struct figure figures[] = {
+	{ "name", NULL, "", FIELD(TEXT, fencing, name), .flags = PANEL_TITLE },
+	{ "length_m", NULL, "Length", FIELD(LENGTH, fencing, length) },
+	{ "height_m", NULL, NULL, FIELD(LENGTH, fencing, height) },
+	{ "section_m", NULL, NULL, FIELD(LENGTH, fencing, section) },
+	{ "post_m", NULL, NULL, FIELD(LENGTH, fencing, post) },
+	{ NULL, NULL, "Posts", FIELD(COUNT, fencing, post_count) },
+	{ "post_length_m", NULL, "Post, needed", FIELD(LENGTH, fencing, post_length) },
+	{ "post_stock_m", NULL, NULL, FIELD(LENGTH, fencing, post_stock) },
+	{ "hole", NULL, NULL, FIELD(OBJECT, fencing, hole), .table = &hole_table },
+	{ "panels", NULL, NULL, SAME_ROW, .table = &panel_table },
+	{ NULL, NULL, "Panels whole", FIELD(COUNT, fencing, panels_whole) },
+	{ NULL, NULL, "Panels narrower", FIELD(COUNT, fencing, panel_pieces) },
+	{ NULL, NULL, "Panels cut up", FIELD(COUNT, fencing, panels_cut) },
+	{ "leaves", NULL, NULL, FIELDS(ROWS, fencing, leaves, leaves_count), .table = &leaves_table },
+	{ "legs", NULL, NULL, FIELDS(ROWS, fencing, legs, leg_count), .table = &fence_leg_table,
+		.flags = JSON_LINES },
+	{ "gates", NULL, "Gate", FIELDS(ROWS, fencing, gates, gate_count),
+		.table = &fence_gate_table, .flags = JSON_LINES },
+	{ "posts", NULL, NULL, FIELDS(ROWS, fencing, posts, post_count),
+		.table = &fence_post_table, .flags = JSON_LINES },
+	{ "cuts", NULL, NULL, FIELDS(CUTS, fencing, cuts, cut_count), .flags = JSON_LINES },
+	{ NULL, NULL, "Hole across", FIELD(LENGTH, fencing, hole.across) },
+	{ NULL, NULL, "Hole deep", FIELD(LENGTH, fencing, hole.depth) },
+	{ NULL, NULL, "Bags for one", FIELD(NUMBER, fencing, hole.bags) },
+};
+const struct figure_table fencing_table = FIGURE_TABLE(fencing, figures);

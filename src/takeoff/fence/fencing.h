@@ -1,4 +1,4 @@
-/* What fences take: panels, gates, posts in their holes, concrete and fixings.
+/* What one fence takes: panels, gates, posts in their holes, concrete and fixings.
  *
  * Runs are lines of post centres. A post within `inset` of the plan's boundary is moved in to it, so that
  * nothing stands on the neighbour's ground. Every end, corner, tee and gate has a post, shared by what
@@ -6,24 +6,16 @@
 #ifndef TAKEOFF_FENCE_FENCING_H
 #define TAKEOFF_FENCE_FENCING_H
 
-#include "base/length.h"
 #include "plot/plot.h"
+#include "takeoff/common/figure.h"
 
-struct arena;
-struct cut;
-struct dig_list;
-struct items;
-struct snag_list;
-struct takeoff;
-
-/* A point by its offsets from the datum: to the right, and down. */
-struct spot {
-	nm x, y;
-};
+/* Where a leg or a gate goes from its first post. */
+enum heading { HEADING_RIGHT, HEADING_DOWN, HEADING_LEFT, HEADING_UP };
 
 /* A straight row of panels. Lengths are from centre to centre of posts; a panel is a post narrower. */
 struct fence_leg {
 	struct leg on;        /* the plan's grid points */
+	enum heading heading;
 	struct spot from, to; /* of the posts at its ends */
 	nm length;
 	int64_t whole;        /* panels of a full section, from the first end on */
@@ -33,9 +25,10 @@ struct fence_leg {
 
 struct fence_gate {
 	struct leg on;
+	enum heading heading;
 	struct spot from, to;
 	nm length;  /* centre to centre */
-	nm clear;   /* between the posts */
+	nm clear;   /* between the posts, 0 or more */
 	nm leaf;    /* width of a leaf: what is clear less the gaps, shared */
 	int leaves; /* 1, 2; 0 where there is no room for any */
 };
@@ -69,6 +62,8 @@ struct post_hole {
 
 struct fencing {
 	const struct fence *fence;
+	const char *name;
+	nm height, section, post;        /* section: centre to centre of its posts */
 	nm length;                       /* of legs and gates, centre to centre */
 	const struct fence_leg *legs;    /* run by run, along each */
 	int leg_count;
@@ -76,12 +71,14 @@ struct fencing {
 	int gate_count;
 	const struct fence_post *posts;  /* row by row, left to right */
 	int post_count;
-	int64_t of_kind[POST_KINDS];
+	int64_t of_kind[POST_KINDS];      /* how many posts */
 	nm post_length, post_stock;      /* what a post needs; what it is bought as */
 	struct post_hole hole;
+	double concrete_bags, gravel;    /* of all holes: bags; m3 */
 	nm panel;                        /* clear width of a whole one */
 	int64_t panels_whole, panel_pieces; /* put up whole; cut to width */
 	int64_t panels_cut;              /* cut up for the pieces */
+	int64_t panels_bought;           /* whole and cut up */
 	const struct cut *cuts;          /* places: clear widths, and leaves from offcuts */
 	int cut_count;
 	nm kerf, fit;
@@ -90,22 +87,7 @@ struct fencing {
 	int64_t brackets, hinges, latches, bolts; /* common practice, no published source */
 };
 
-/* Fills fencings of *takeoff, in the order of the plot's fences (one without a run has no row), and adds
- * the snags fence-tight and fence-hole. */
-void fencing_compute(struct takeoff *takeoff, struct arena *arena, const struct plot *plot,
-	struct snag_list *snags);
-
-/* Adds what all holes are dug for: a row for each fence, of no region. */
-void fencing_dig(struct dig_list *list, const struct takeoff *takeoff);
-
-/* Adds the rows of SECTION_FENCE: posts by stock, panels by fence, gate leaves by fence and width
- * (those made of offcuts are not bought), concrete in whole bags and one more, gravel, fixings. */
-void fencing_items(struct items *items, const struct takeoff *takeoff, const struct plot *plot);
-
-/* The value of a fence that holds: its own, else the default; also where that is derived. */
-nm fencing_length(const struct takeoff *takeoff, const struct block *fence, enum attribute a);
-
-/* "end", "corner", "tee", "gate", "line". */
-const char *post_kind_word(enum post_kind kind);
+extern const struct word post_words[POST_KINDS];
+extern const struct figure_table fencing_table, fence_leg_table, fence_gate_table, fence_post_table;
 
 #endif

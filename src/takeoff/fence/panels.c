@@ -1,5 +1,4 @@
 #include "takeoff/fence/panels.h"
-#include "takeoff/common/packing.h"
 
 #include <stdlib.h>
 
@@ -88,4 +87,5 @@ void panels_cut(struct fencing *fencing, struct arena *arena)
 		leaves[i].from_offcuts = leaves[i].count - extras[i].count;
 	for (int i = 0; i < fencing->cut_count; i++)
 		fencing->panels_cut += fencing->cuts[i].blocks;
+	fencing->panels_bought = fencing->panels_whole + fencing->panels_cut;
 }

@@ -2,7 +2,7 @@
 #ifndef TAKEOFF_FENCE_PANELS_H
 #define TAKEOFF_FENCE_PANELS_H
 
-#include "takeoff/takeoff.h"
+#include "takeoff/fence/fencing.h"
 
 /* Divides leg->length: whole sections, then the rest cut from one more. A rest under 1 ft (common
  * practice, no published source) is shared with the last whole section, halves to the nanometre. No

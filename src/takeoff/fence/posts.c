@@ -1,4 +1,5 @@
 #include "takeoff/fence/posts.h"
+#include "takeoff/fence/fence_values.h"
 
 #include <math.h>
 #include <stdlib.h>
@@ -139,10 +140,10 @@ static double metres(nm length)
 	return (double)length / (double)NM_PER_M;
 }
 
-static struct post_hole dig(const struct takeoff *takeoff, const struct block *fence)
+static struct post_hole dig(const struct block *allow, const struct block *fence)
 {
-	struct post_hole hole = { .across = fencing_length(takeoff, fence, FENCE_HOLE),
-		.in_ground = fencing_length(takeoff, fence, FENCE_DEPTH) };
+	struct post_hole hole = { .across = fence_derived(allow, fence, FENCE_HOLE),
+		.in_ground = fence_derived(allow, fence, FENCE_DEPTH) };
 	nm gravel = block_length(fence, FENCE_GRAVEL);
 	double radius = metres(hole.across) / 2, post = metres(block_length(fence, FENCE_POST));
 	double circle = acos(-1) * radius * radius;
@@ -153,16 +154,18 @@ static struct post_hole dig(const struct takeoff *takeoff, const struct block *f
 	hole.gravel = circle * metres(gravel);
 	hole.spoil = circle * metres(hole.depth);
 	hole.bags = hole.concrete /
-		amount_si(&block_effective(takeoff->allow, ALLOW_CONCRETE_BAG)->as.amount);
+		amount_si(&block_effective(allow, ALLOW_CONCRETE_BAG)->as.amount);
 	return hole;
 }
 
-void posts_dig(struct fencing *fencing, const struct takeoff *takeoff)
+void posts_dig(struct fencing *fencing, const struct block *allow)
 {
 	const struct block *fence = &fencing->fence->block;
-	nm stock = block_length(takeoff->allow, ALLOW_POST_STOCK);
+	nm stock = block_length(allow, ALLOW_POST_STOCK);
 
-	fencing->hole = dig(takeoff, fence);
+	fencing->hole = dig(allow, fence);
+	fencing->concrete_bags = fencing->post_count * fencing->hole.bags;
+	fencing->gravel = fencing->post_count * fencing->hole.gravel;
 	fencing->post_length = block_length(fence, FENCE_HEIGHT) + block_length(fence, FENCE_GAP) +
 		fencing->hole.in_ground;
 	fencing->post_stock = (fencing->post_length + stock - 1) / stock * stock;

@@ -2,17 +2,17 @@
 #ifndef TAKEOFF_FENCE_POSTS_H
 #define TAKEOFF_FENCE_POSTS_H
 
-#include "takeoff/takeoff.h"
+#include "takeoff/fence/fencing.h"
 
 /* Finds posts .. of_kind of *fencing from its legs and gates. */
 void posts_place(struct fencing *fencing, struct arena *arena);
 
-/* Works out post_length, post_stock and hole of *fencing:
+/* Works out post_length, post_stock, hole and what all holes take, of *fencing:
  *
  *	post length = height + gap + in-ground, bought up to a multiple of allow's post-stock
  *	hole        = a cylinder, in-ground + gravel deep
  *	concrete    = (circle of the hole - post's square) x in-ground, 0 where the post fills the hole
  *	gravel      = circle of the hole x gravel */
-void posts_dig(struct fencing *fencing, const struct takeoff *takeoff);
+void posts_dig(struct fencing *fencing, const struct block *allow);
 
 #endif

@@ -1,10 +1,7 @@
 #include "takeoff/ground/dig.h"
 #include "takeoff/ground/fill.h"
-#include "takeoff/common/item_rows.h"
 
 #include <math.h>
-
-_Static_assert((int)DIG_BED == (int)ZONE_BED, "zones are dug part by part");
 
 double earth_sum(const struct earth *earth)
 {
@@ -48,43 +45,43 @@ static nm lawn_depth(const struct block *lawn)
 		topsoil + block_length(lawn, LAWN_THICKNESS) : topsoil;
 }
 
-static nm inside_depth(const struct takeoff *takeoff, const struct block *bed)
+static nm inside_depth(const struct block *bed, nm surface)
 {
-	nm embed = fill_embed(takeoff, bed);
+	nm embed = fill_embed(bed, surface);
 
 	return block_number(bed, BED_INSIDE) == INSIDE_BASE ? block_length(bed, BED_BASE) + embed :
 		embed;
 }
 
-static nm zone_depth(const struct takeoff *takeoff, const struct zone *zone)
+static nm zone_depth(enum dig_part part, const struct block *block, nm surface)
 {
-	const struct block *block = &takeoff->survey.regions[zone->region].entry->block;
-
-	switch (zone->part) {
-	case ZONE_PATH:
+	switch (part) {
+	case DIG_PATH:
 		return block_length(block, PATH_BASE) + block_length(block, PATH_SURFACE);
-	case ZONE_WALL:
-		return block_length(block, BED_BASE) + fill_embed(takeoff, block);
-	case ZONE_INSIDE:
-		return inside_depth(takeoff, block);
-	case ZONE_PAD:
-		return block_length(block, FIXTURE_BASE) + fill_surface(takeoff);
-	case ZONE_LAWN:
+	case DIG_WALL:
+		return block_length(block, BED_BASE) + fill_embed(block, surface);
+	case DIG_INSIDE:
+		return inside_depth(block, surface);
+	case DIG_PAD:
+		return block_length(block, FIXTURE_BASE) + surface;
+	case DIG_LAWN:
 		return lawn_depth(block);
-	case ZONE_BED:
+	case DIG_BED:
 		return block_length(block, BED_PREPARE);
+	case DIG_HOLES:
+		break;
 	}
 	return 0;
 }
 
-void dig_zones(struct dig_list *list, const struct takeoff *takeoff)
+void dig_zones(struct dig_list *list, const struct zones *zones, const struct survey *survey, nm surface)
 {
-	for (int i = 0; i < takeoff->zones.count; i++) {
-		const struct zone *zone = &takeoff->zones.list[i];
+	for (int i = 0; i < zones->count; i++) {
+		const struct zone *zone = &zones->list[i];
+		const struct block *block = &survey->regions[zone->region].entry->block;
 
-		dig_add(list, (struct dig){ .region = zone->region,
-			.part = (enum dig_part)zone->part, .area = zone->area,
-			.depth = zone_depth(takeoff, zone) });
+		dig_add(list, (struct dig){ .region = zone->region, .part = zone->part,
+			.area = zone->area, .depth = zone_depth(zone->part, block, surface) });
 	}
 }
 
@@ -107,54 +104,83 @@ static struct earth loosened(const struct block *allow, const struct earth *bank
 		bank->subsoil * swell(allow, subsoils[block_number(allow, ALLOW_SUBSOIL)]) };
 }
 
-/* The topsoil that the mixes take, loose. */
-static double topsoil_wanted(const struct takeoff *takeoff)
+void dig_finish(struct earthwork *out, const struct dig_list *list, double wanted)
 {
-	double wanted = 0;
-
-	for (int i = 0; i < takeoff->fill_count; i++)
-		for (int j = 0; j < takeoff->fills[i].part_count; j++)
-			if (fill_is_topsoil(&takeoff->fills[i].parts[j]))
-				wanted += takeoff->fills[i].parts[j].volume;
-	return wanted;
-}
-
-void dig_finish(struct takeoff *takeoff, const struct dig_list *list)
-{
-	struct earthwork *work = &takeoff->earthwork;
-	double wanted = topsoil_wanted(takeoff);
 	double density = amount_si(&block_effective(list->allow, ALLOW_DENSITY_SPOIL)->as.amount);
+	struct earthwork work = { .rows = list->rows, .count = (int)list->count };
 
-	*work = (struct earthwork){ .rows = list->rows, .count = (int)list->count };
-	for (int i = 0; i < work->count; i++) {
-		work->bank.sod += work->rows[i].bank.sod;
-		work->bank.topsoil += work->rows[i].bank.topsoil;
-		work->bank.subsoil += work->rows[i].bank.subsoil;
+	for (int i = 0; i < work.count; i++) {
+		work.bank.sod += work.rows[i].bank.sod;
+		work.bank.topsoil += work.rows[i].bank.topsoil;
+		work.bank.subsoil += work.rows[i].bank.subsoil;
 	}
-	work->loose = loosened(list->allow, &work->bank);
-	work->reused = fmin(work->loose.topsoil, wanted);
-	work->reused_share = work->reused > 0 ? work->reused / wanted : 0;
-	work->spoil = work->loose.sod + (work->loose.topsoil - work->reused) + work->loose.subsoil;
-	work->spoil_weight = work->spoil * density;
-	work->loads = loads_of(list->allow, work->spoil, density);
+	for (int i = 0; i < DIG_PARTS; i++)
+		work.sums[i].part = (enum dig_part)i;
+	for (int i = 0; i < work.count; i++)
+		work.sums[work.rows[i].part].bank += earth_sum(&work.rows[i].bank);
+	work.loose = loosened(list->allow, &work.bank);
+	work.bank_all = earth_sum(&work.bank);
+	work.loose_all = earth_sum(&work.loose);
+	work.reused = fmin(work.loose.topsoil, wanted);
+	work.reused_share = work.reused > 0 ? work.reused / wanted : 0;
+	work.spoil = work.loose.sod + (work.loose.topsoil - work.reused) + work.loose.subsoil;
+	work.spoil_weight = work.spoil * density;
+	work.loads = loads_of(list->allow, work.spoil, density);
+	*out = work;
 }
 
-void dig_items(struct items *items, const struct takeoff *takeoff)
+void dig_items(struct item_list *items, const struct earthwork *work)
 {
-	double spoil = takeoff->earthwork.spoil;
-
-	if (spoil > 0)
-		item_add(items, &(struct item){ .id = "spoil", .section = SECTION_DIG,
-			.label = "Spoil", .unit = UNIT_M3, .laid = spoil, .order = spoil,
-			.note = "loose, to haul away" });
+	if (work->spoil > 0)
+		item_add(items, &(struct item){ .good = GOOD_SPOIL, .section = SECTION_DIG,
+			.laid = work->spoil, .order = work->spoil, .note.kind = NOTE_SPOIL });
 }
 
-const char *dig_part_word(enum dig_part part)
-{
-	static const char *const words[] = {
-		[DIG_PATH] = "path", [DIG_WALL] = "wall", [DIG_INSIDE] = "inside", [DIG_PAD] = "pad",
-		[DIG_LAWN] = "lawn", [DIG_BED] = "bed", [DIG_HOLES] = "holes",
-	};
+const struct word dig_words[DIG_PARTS] = {
+	[DIG_PATH] = { "path", "path", "Paths" },
+	[DIG_WALL] = { "wall", "wall and its base", "Walls" },
+	[DIG_INSIDE] = { "inside", "inside of bed", "Inside beds" },
+	[DIG_PAD] = { "pad", "fixture", "Fixtures" },
+	[DIG_LAWN] = { "lawn", "lawn", "Lawns" },
+	[DIG_BED] = { "bed", "soil replaced", "Soil replaced" },
+	[DIG_HOLES] = { "holes", "post holes", "Post holes" },
+};
 
-	return words[part];
-}
+/* Rows are alike where the same is dug for, as deep, over as much ground. */
+static const struct figure dig_figures[] = {
+	{ "region", NULL, NULL, FIELD(REGION, dig, region) },
+	{ "part", "For", NULL, FIELD(WORD, dig, part), .words = dig_words },
+	{ NULL, "Depth", NULL, FIELD(INCHES, dig, depth) },
+	{ "area_m2", "Area", NULL, FIELD(AREA, dig, area) },
+	{ "depth_m", NULL, NULL, FIELD(LENGTH, dig, depth) },
+	{ "sod_m3", NULL, NULL, FIELD(VOLUME, dig, bank.sod) },
+	{ "topsoil_m3", NULL, NULL, FIELD(VOLUME, dig, bank.topsoil) },
+	{ "subsoil_m3", NULL, NULL, FIELD(VOLUME, dig, bank.subsoil) },
+};
+const struct figure_table dig_table = FIGURE_TABLE(dig, dig_figures);
+
+static const struct figure earth_figures[] = {
+	{ "sod_m3", NULL, NULL, FIELD(VOLUME, earth, sod) },
+	{ "topsoil_m3", NULL, NULL, FIELD(VOLUME, earth, topsoil) },
+	{ "subsoil_m3", NULL, NULL, FIELD(VOLUME, earth, subsoil) },
+};
+static const struct figure_table earth_table = FIGURE_TABLE(earth, earth_figures);
+
+static const struct figure earthwork_figures[] = {
+	{ "bank", NULL, NULL, FIELD(OBJECT, earthwork, bank), .table = &earth_table },
+	{ "loose", NULL, NULL, FIELD(OBJECT, earthwork, loose), .table = &earth_table },
+	{ NULL, NULL, "All", FIELD(VOLUME, earthwork, bank_all) },
+	{ .label = "Dug, loose", .kind = FIGURE_HEADING },
+	{ NULL, NULL, "Sod", FIELD(VOLUME, earthwork, loose.sod) },
+	{ NULL, NULL, "Topsoil", FIELD(VOLUME, earthwork, loose.topsoil) },
+	{ NULL, NULL, "Subsoil", FIELD(VOLUME, earthwork, loose.subsoil) },
+	{ "reused_m3", NULL, "Reused in beds", FIELD(VOLUME, earthwork, reused) },
+	{ .label = "Spoil to haul away", .kind = FIGURE_HEADING },
+	{ "spoil_m3", NULL, "Loose", FIELD(VOLUME, earthwork, spoil) },
+	{ "spoil_kg", NULL, "Weight", FIELD(WEIGHT, earthwork, spoil_weight) },
+	{ "loads", NULL, NULL, FIELD(OBJECT, earthwork, loads), .table = &loads_table },
+	{ NULL, NULL, "Barrows", FIELD(COUNT, earthwork, loads.barrow) },
+	{ NULL, NULL, "or pickup loads", FIELD(COUNT, earthwork, loads.pickup) },
+	{ NULL, NULL, "or truck loads", FIELD(COUNT, earthwork, loads.truck) },
+};
+const struct figure_table earthwork_table = FIGURE_TABLE(earthwork, earthwork_figures);

@@ -13,11 +13,6 @@
 #include "takeoff/common/loads.h"
 #include "takeoff/ground/zones.h"
 
-/* As zone_part, and holes: what is dug by the piece, each from the ground's surface down, even where
- * something else is dug there. */
-enum dig_part { DIG_PATH, DIG_WALL, DIG_INSIDE, DIG_PAD, DIG_LAWN, DIG_BED, DIG_HOLES };
-enum { DIG_PARTS = DIG_HOLES + 1 };
-
 /* m3, by kind. */
 struct earth {
 	double sod, topsoil, subsoil;
@@ -31,18 +26,24 @@ struct dig {
 	struct earth bank;
 };
 
+/* All that is dug for one purpose. */
+struct dig_sum {
+	enum dig_part part;
+	double bank; /* m3 */
+};
+
 struct earthwork {
 	const struct dig *rows; /* in region order, then those of none; what has no area or depth has no row */
 	int count;
+	struct dig_sum sums[DIG_PARTS];
 	struct earth bank, loose;
+	double bank_all, loose_all; /* m3, of all kinds */
 	double reused;       /* m3, loose, of the topsoil */
 	double reused_share; /* of the mixes' topsoil, 0 to 1: each part takes as large a share */
 	double spoil;        /* m3, loose; reused and spoil make up all that is loose */
 	double spoil_weight; /* kg */
 	struct loads loads;  /* of the spoil */
 };
-
-struct items;
 
 /* Rows so far, while what is dug is gathered. */
 struct dig_list {
@@ -55,15 +56,17 @@ struct dig_list {
 /* Adds a row of an area dug from the ground's surface to a depth; bank is reckoned here. No row without
  * area or depth. */
 void dig_add(struct dig_list *list, struct dig dig);
-/* A row for each zone of *takeoff. */
-void dig_zones(struct dig_list *list, const struct takeoff *takeoff);
-/* Fills earthwork of *takeoff, whose fills are done, from all rows. */
-void dig_finish(struct takeoff *takeoff, const struct dig_list *list);
+/* A row for each zone. surface: from fill_surface. */
+void dig_zones(struct dig_list *list, const struct zones *zones, const struct survey *survey, nm surface);
+/* Sums all rows up; so much topsoil is wanted for beds, m3, loose. */
+void dig_finish(struct earthwork *out, const struct dig_list *list, double wanted);
 
 /* Adds the row spoil: what is hauled away, loose. */
-void dig_items(struct items *items, const struct takeoff *takeoff);
+void dig_items(struct item_list *items, const struct earthwork *work);
+
+extern const struct word dig_words[DIG_PARTS];
+extern const struct figure_table dig_table, earthwork_table;
 
 double earth_sum(const struct earth *earth);
-const char *dig_part_word(enum dig_part part); /* "path", "wall", "inside" ... */
 
 #endif

@@ -1,7 +1,4 @@
 #include "takeoff/ground/edging.h"
-#include "takeoff/common/item_rows.h"
-#include "takeoff/common/packing.h"
-#include "takeoff/common/snags.h"
 
 #include <limits.h>
 #include <stdlib.h>
@@ -230,41 +227,56 @@ static void cut_rests(struct edging *edging, struct arena *arena)
 	free(rests);
 }
 
-void edging_compute(struct takeoff *takeoff, struct arena *arena, const struct plot *plot)
+void edging_compute(struct edging *out, const struct basis *basis)
 {
-	const struct survey *survey = &takeoff->survey;
-	struct edging *edging = &takeoff->edging;
+	const struct survey *survey = basis->survey;
 	int longest = longest_of(survey);
-	struct edger edger = { .survey = survey,
-		.held = block_number(takeoff->allow, ALLOW_HELD),
+	struct edger edger = { .survey = survey, .held = block_number(basis->allow, ALLOW_HELD),
 		.runs = memory_new((size_t)longest + 1, sizeof *edger.runs) };
-	struct edging_row *rows = arena_new(arena, (size_t)longest, sizeof *rows);
+	struct edging_row *rows = arena_new(basis->arena, (size_t)longest, sizeof *rows);
 
-	*edging = (struct edging){ .piece = block_length(takeoff->allow, ALLOW_EDGING_PIECE),
-		.spacing = block_length(takeoff->allow, ALLOW_EDGING_SPIKE), .rows = rows };
-	count_runs(&edger, plot);
+	*out = (struct edging){ .piece = block_length(basis->allow, ALLOW_EDGING_PIECE),
+		.spacing = block_length(basis->allow, ALLOW_EDGING_SPIKE), .rows = rows };
+	count_runs(&edger, basis->plot);
 	for (int cells = longest; cells > 0; cells--) {
 		if (edger.runs[cells] == 0)
 			continue;
-		rows[edging->row_count] = (struct edging_row){ cells * survey->cell,
+		rows[out->row_count] = (struct edging_row){ cells * survey->cell,
 			edger.runs[cells], 0 };
-		add_row(edging, &rows[edging->row_count++]);
+		add_row(out, &rows[out->row_count++]);
 	}
 	free(edger.runs);
-	cut_rests(edging, arena);
+	cut_rests(out, basis->arena);
 }
 
-void edging_items(struct items *items, const struct takeoff *takeoff, const struct plot *plot)
+void edging_items(struct item_list *items, const struct edging *edging)
 {
-	const struct edging *edging = &takeoff->edging;
-	double bought = (double)edging->bought, spikes = (double)edging->spikes;
-
 	if (edging->runs == 0)
 		return;
-	item_add(items, &(struct item){ .id = "edging.piece", .section = SECTION_STONE,
-		.label = "Edging, piece", .unit = UNIT_EACH, .laid = bought, .order = bought,
-		.note = arena_print(items->arena, "of %s, by the cut list",
-			snag_length(items->arena, plot, edging->piece)) });
-	item_add(items, &(struct item){ .id = "edging.spike", .section = SECTION_STONE,
-		.label = "Edging spike", .unit = UNIT_EACH, .laid = spikes, .order = spikes });
+	item_add(items, &(struct item){ .good = GOOD_EDGING, .section = SECTION_STONE,
+		.laid = (double)edging->bought, .order = (double)edging->bought,
+		.note = { .kind = NOTE_PIECE, .lengths = { edging->piece } } });
+	item_add_bare(items, GOOD_EDGING_SPIKE, SECTION_STONE, (double)edging->spikes);
 }
+
+static const struct figure figures[] = {
+	{ .label = "Edging", .kind = FIGURE_HEADING },
+	{ NULL, NULL, "Length", FIELD(LENGTH, edging, length) },
+	{ NULL, NULL, "Straight runs", FIELD(COUNT, edging, runs), .flags = ROW_NEEDED },
+	{ NULL, NULL, "Pieces cut up", FIELD(COUNT, edging, cut_up) },
+};
+const struct figure_table edging_table = FIGURE_TABLE(edging, figures);
+
+static const struct figure row_figures[] = {
+	{ NULL, "Runs", NULL, FIELD(COUNT, edging_row, runs) },
+	{ "length_m", "Each", NULL, FIELD(LENGTH, edging_row, length) },
+	{ "runs", NULL, NULL, FIELD(COUNT, edging_row, runs) },
+	{ "spikes_each", "Spikes each", NULL, FIELD(COUNT, edging_row, spikes) },
+};
+const struct figure_table edging_row_table = FIGURE_TABLE(edging_row, row_figures);
+
+static const struct figure cut_figures[] = {
+	{ "pieces", NULL, NULL, FIELD(COUNT, cut, blocks) },
+	{ "lengths_m", NULL, NULL, FIELDS(LENGTHS, cut, pieces, piece_count) },
+};
+const struct figure_table edging_cut_table = FIGURE_TABLE(cut, cut_figures);

@@ -12,11 +12,10 @@
 #ifndef TAKEOFF_GROUND_EDGING_H
 #define TAKEOFF_GROUND_EDGING_H
 
-#include "survey/survey.h"
-
-struct takeoff;
-struct items;
-struct cut;
+#include "takeoff/common/basis.h"
+#include "takeoff/common/figure.h"
+#include "takeoff/common/items.h"
+#include "takeoff/common/packing.h"
 
 /* Runs of one length. */
 struct edging_row {
@@ -36,9 +35,10 @@ struct edging {
 	int cut_count;
 };
 
-/* Fills edging of *takeoff, whose survey is done. */
-void edging_compute(struct takeoff *takeoff, struct arena *arena, const struct plot *plot);
+extern const struct figure_table edging_table, edging_row_table, edging_cut_table;
+
+void edging_compute(struct edging *out, const struct basis *basis);
 /* Adds edging.piece and edging.spike. */
-void edging_items(struct items *items, const struct takeoff *takeoff, const struct plot *plot);
+void edging_items(struct item_list *items, const struct edging *edging);
 
 #endif

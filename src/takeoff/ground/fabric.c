@@ -1,6 +1,4 @@
 #include "takeoff/ground/fabric.h"
-#include "takeoff/common/item_rows.h"
-#include "takeoff/common/snags.h"
 
 #include <stdlib.h>
 #include <string.h>
@@ -62,10 +60,15 @@ static void list_piece(struct cutter *cutter, nm length)
 	cutter->rows[cutter->row_count - 1].pieces++;
 }
 
+static bool is_upright(const struct fabric *fabric)
+{
+	return fabric->way == FABRIC_FROM_LEFT || fabric->way == FABRIC_FROM_RIGHT;
+}
+
 static void take_piece(struct strips_sink *sink, const struct cover_box *piece)
 {
 	struct cutter *cutter = (struct cutter *)sink;
-	nm length = cutter->fabric.way.is_upright ? piece->bottom - piece->top :
+	nm length = is_upright(&cutter->fabric) ? piece->bottom - piece->top :
 		piece->right - piece->left;
 
 	list_piece(cutter, length);
@@ -88,7 +91,7 @@ static nm smaller(nm a, nm b)
 }
 
 static void try_way(struct cutter *out, const struct block *allow, const struct strips *strips,
-	struct strips_way way)
+	enum fabric_way way)
 {
 	*out = (struct cutter){ .sink = { take_piece, take_edge },
 		.offcut = block_length(allow, ALLOW_FABRIC_OFFCUT),
@@ -96,7 +99,8 @@ static void try_way(struct cutter *out, const struct block *allow, const struct 
 		.fabric = { .way = way, .width = strips->width, .lap = strips->lap,
 			.roll = block_length(allow, ALLOW_FABRIC_LENGTH),
 			.end_lap = block_length(allow, ALLOW_FABRIC_END_LAP) } };
-	strips_lay(strips, way, &out->sink);
+	strips_lay(strips, (struct strips_way){ is_upright(&out->fabric),
+		way == FABRIC_FROM_BOTTOM || way == FABRIC_FROM_RIGHT }, &out->sink);
 	out->fabric.pins += out->fabric.joins * (ceiling(strips->width, out->apart) + 1);
 }
 
@@ -110,11 +114,11 @@ static struct cutter best_way(const struct block *allow, const struct strips *st
 {
 	struct cutter best, other;
 
-	try_way(&best, allow, strips, (struct strips_way){ false, false });
-	for (int i = 1; i < 4; i++) {
+	try_way(&best, allow, strips, FABRIC_FROM_TOP);
+	for (int way = FABRIC_FROM_BOTTOM; way <= FABRIC_FROM_RIGHT; way++) {
 		struct fabric_row *unused;
 
-		try_way(&other, allow, strips, (struct strips_way){ i / 2, i % 2 });
+		try_way(&other, allow, strips, (enum fabric_way)way);
 		unused = other.rows;
 		if (is_less(&other.fabric, &best.fabric)) {
 			unused = best.rows;
@@ -152,31 +156,32 @@ static void list_rows(struct fabric *fabric, struct arena *arena, struct cutter 
 
 /* ---- The ground -------------------------------------------------------------------------------- */
 
-static bool has_fabric(const struct takeoff *takeoff, const struct zone *zone)
+static bool has_fabric(const struct survey *survey, const struct zone *zone)
 {
-	const struct block *block = &takeoff->survey.regions[zone->region].entry->block;
+	const struct block *block = &survey->regions[zone->region].entry->block;
 
 	switch (zone->part) {
-	case ZONE_PATH:
+	case DIG_PATH:
 		return block_number(block, PATH_FABRIC) == CHOICE_YES;
-	case ZONE_WALL:
+	case DIG_WALL:
 		return block_length(block, BED_BASE) > 0;
-	case ZONE_INSIDE:
+	case DIG_INSIDE:
 		return block_number(block, BED_INSIDE) == INSIDE_BASE &&
 			block_length(block, BED_BASE) > 0;
-	case ZONE_PAD:
+	case DIG_PAD:
 		return block_length(block, FIXTURE_BASE) > 0;
-	case ZONE_LAWN:
-	case ZONE_BED:
+	case DIG_LAWN:
+	case DIG_BED:
+	case DIG_HOLES:
 		return false;
 	}
 	return false;
 }
 
-void fabric_compute(struct takeoff *takeoff, struct arena *arena)
+void fabric_compute(struct fabric *out, const struct basis *basis, const struct zones *zones)
 {
-	const struct cover *cover = &takeoff->zones.cover;
-	const struct block *allow = takeoff->allow;
+	const struct cover *cover = &zones->cover;
+	const struct block *allow = basis->allow;
 	struct cover_box *boxes = memory_new(cover->count + 1, sizeof *boxes);
 	struct strips strips = { .boxes = boxes, .width = block_length(allow, ALLOW_FABRIC_WIDTH) };
 	struct cutter best;
@@ -185,34 +190,68 @@ void fabric_compute(struct takeoff *takeoff, struct arena *arena)
 	for (size_t i = 0; i < cover->count; i++) {
 		const struct cover_box *box = &cover->pieces[i];
 
-		if (!has_fabric(takeoff, &takeoff->zones.list[box->owner]))
+		if (!has_fabric(basis->survey, &zones->list[box->owner]))
 			continue;
 		boxes[strips.count++] = *box;
 		area += cover_box_area(box);
 	}
 	strips.lap = smaller(block_length(allow, ALLOW_FABRIC_LAP), strips.width / 2);
 	best = best_way(allow, &strips);
-	takeoff->fabric = best.fabric;
-	takeoff->fabric.area = cover_m2(area);
+	*out = best.fabric;
+	out->area = cover_m2(area);
+	*(is_upright(out) ? &out->upright_pieces : &out->level_pieces) = out->pieces;
 	if (best.row_count > 0)
-		list_rows(&takeoff->fabric, arena, &best);
+		list_rows(out, basis->arena, &best);
 	free(best.rows);
 	free(boxes);
 }
 
-void fabric_items(struct items *items, const struct takeoff *takeoff, const struct plot *plot)
+void fabric_items(struct item_list *items, const struct fabric *fabric)
 {
-	const struct fabric *fabric = &takeoff->fabric;
-	double pins = (double)fabric->pins;
-
 	if (fabric->rolls == 0)
 		return;
-	item_add(items, &(struct item){ .id = "fabric.roll", .section = SECTION_STONE,
-		.label = "Fabric, roll", .unit = UNIT_EACH,
+	item_add(items, &(struct item){ .good = GOOD_FABRIC, .section = SECTION_STONE,
 		.laid = (double)fabric->used / (double)fabric->roll, .order = (double)fabric->rolls,
-		.note = arena_print(items->arena, "whole; %s x %s",
-			snag_length(items->arena, plot, fabric->width),
-			snag_length(items->arena, plot, fabric->roll)) });
-	item_add(items, &(struct item){ .id = "fabric.pin", .section = SECTION_STONE,
-		.label = "Fabric pin", .unit = UNIT_EACH, .laid = pins, .order = pins });
+		.note = { .kind = NOTE_ROLL, .lengths = { fabric->width, fabric->roll } } });
+	item_add_bare(items, GOOD_FABRIC_PIN, SECTION_STONE, (double)fabric->pins);
 }
+
+static const struct word strips_words[] = {
+	[FABRIC_FROM_TOP] = { .key = "level" }, [FABRIC_FROM_BOTTOM] = { .key = "level" },
+	[FABRIC_FROM_LEFT] = { .key = "upright" }, [FABRIC_FROM_RIGHT] = { .key = "upright" },
+};
+const struct word fabric_way_words[] = {
+	[FABRIC_FROM_TOP] = { .key = "top",
+		.heading = "level strips, left to right, the first along the top edge of it" },
+	[FABRIC_FROM_BOTTOM] = { .key = "bottom",
+		.heading = "level strips, left to right, the first along the bottom edge of it" },
+	[FABRIC_FROM_LEFT] = { .key = "left",
+		.heading = "upright strips, top to bottom, the first along the left edge of it" },
+	[FABRIC_FROM_RIGHT] = { .key = "right",
+		.heading = "upright strips, top to bottom, the first along the right edge of it" },
+};
+static const struct figure row_figures[] = {
+	{ "pieces", "Pieces", NULL, FIELD(COUNT, fabric_row, pieces) },
+	{ "length_m", "Long", NULL, FIELD(LENGTH, fabric_row, length) },
+};
+const struct figure_table fabric_row_table = FIGURE_TABLE(fabric_row, row_figures);
+
+static const struct figure figures[] = {
+	{ .label = "Fabric", .kind = FIGURE_HEADING },
+	{ "strips", NULL, NULL, FIELD(WORD, fabric, way), .words = strips_words },
+	{ "from", NULL, NULL, FIELD(WORD, fabric, way), .words = fabric_way_words },
+	{ "width_m", NULL, NULL, FIELD(LENGTH, fabric, width) },
+	{ "roll_m", NULL, NULL, FIELD(LENGTH, fabric, roll) },
+	{ "lap_m", NULL, NULL, FIELD(LENGTH, fabric, lap) },
+	{ "end_lap_m", NULL, NULL, FIELD(LENGTH, fabric, end_lap) },
+	{ "area_m2", NULL, "Ground covered", FIELD(AREA, fabric, area) },
+	{ "cuts", NULL, NULL, FIELDS(ROWS, fabric, rows, row_count), .table = &fabric_row_table },
+	{ NULL, NULL, "Pieces, level", FIELD(COUNT, fabric, level_pieces), .flags = PANEL_OPTIONAL },
+	{ NULL, NULL, "Pieces, upright", FIELD(COUNT, fabric, upright_pieces),
+		.flags = PANEL_OPTIONAL },
+	{ "rolls", NULL, NULL, FIELD(COUNT, fabric, rolls), .flags = ROW_NEEDED },
+	{ "used_m", NULL, "Of the rolls, used", FIELD(LENGTH, fabric, used) },
+	{ "joins", NULL, "Joins", FIELD(COUNT, fabric, joins) },
+	{ "pins", NULL, NULL, FIELD(COUNT, fabric, pins) },
+};
+const struct figure_table fabric_table = FIGURE_TABLE(fabric, figures);

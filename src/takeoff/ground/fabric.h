@@ -15,10 +15,7 @@
 #define TAKEOFF_GROUND_FABRIC_H
 
 #include "takeoff/ground/strips.h"
-
-struct takeoff;
-struct items;
-struct plot;
+#include "takeoff/ground/zones.h"
 
 /* Pieces of one length. */
 struct fabric_row {
@@ -26,19 +23,25 @@ struct fabric_row {
 	int64_t pieces;
 };
 
+/* The way the strips run and where the first one lies. */
+enum fabric_way { FABRIC_FROM_TOP, FABRIC_FROM_BOTTOM, FABRIC_FROM_LEFT, FABRIC_FROM_RIGHT };
+
 struct fabric {
 	nm width, roll, lap, end_lap; /* of the roll; lap: as laid, at most half the width */
-	struct strips_way way;
+	enum fabric_way way;
 	double area;                  /* m2 of ground that is covered */
 	const struct fabric_row *rows; /* longest first, without end laps */
 	int row_count;
+	int64_t level_pieces, upright_pieces; /* of which one is 0 */
 	int64_t pieces, joins, rolls, pins; /* 0 rolls: none is needed */
 	nm used;                      /* of the rolls, with end laps */
 };
 
-/* Fills fabric of *takeoff, whose zones are known. */
-void fabric_compute(struct takeoff *takeoff, struct arena *arena);
+extern const struct word fabric_way_words[];
+extern const struct figure_table fabric_table, fabric_row_table;
+
+void fabric_compute(struct fabric *out, const struct basis *basis, const struct zones *zones);
 /* Adds fabric.roll and fabric.pin. */
-void fabric_items(struct items *items, const struct takeoff *takeoff, const struct plot *plot);
+void fabric_items(struct item_list *items, const struct fabric *fabric);
 
 #endif

@@ -1,5 +1,6 @@
 #include "takeoff/ground/fill.h"
 
+#include <stdlib.h>
 #include <string.h>
 
 /* Where no path gives one; common practice, no published source. */
@@ -15,11 +16,10 @@
 
 static const char TOPSOIL[] = "topsoil";
 
-struct fills {
-	struct takeoff *takeoff;
-	struct arena *arena;
-	const struct plot *plot;
-	struct snag_list *snags;
+struct filling {
+	const struct basis *basis;
+	const struct walls *walls;
+	nm surface;
 	struct fill *rows;
 	size_t count, capacity;
 };
@@ -29,37 +29,30 @@ nm fill_wall_height(const struct block *bed)
 	return block_number(bed, BED_COURSES) * block_effective(bed, BED_BLOCK)->as.size.up;
 }
 
-nm fill_surface(const struct takeoff *takeoff)
+nm fill_surface(const struct survey *survey)
 {
 	nm deepest = -1;
 
-	for (int i = 0; i < takeoff->area_count; i++) {
-		const struct area_row *area = &takeoff->areas[i];
+	for (int i = 0; i < survey->region_count; i++) {
+		const struct entry *entry = survey->regions[i].entry;
+		nm surface = entry->class == CLASS_PATH ?
+			block_length(&entry->block, PATH_SURFACE) : -1;
 
-		if (area->cells > 0 && area->entry && area->entry->class == CLASS_PATH) {
-			nm surface = block_length(&area->entry->block, PATH_SURFACE);
-
-			deepest = surface > deepest ? surface : deepest;
-		}
+		deepest = surface > deepest ? surface : deepest;
 	}
 	return deepest < 0 ? SURFACE_WITHOUT_PATHS : deepest;
 }
 
-nm fill_embed(const struct takeoff *takeoff, const struct block *bed)
+nm fill_embed(const struct block *bed, nm surface)
 {
 	const struct value *own = block_value(bed, BED_EMBED);
 
-	return own->set ? own->as.length : fill_surface(takeoff);
+	return own->set ? own->as.length : surface;
 }
 
-bool fill_is_topsoil(const struct fill_part *part)
+static bool is_topsoil(const char *part)
 {
-	return strcmp(part->name, TOPSOIL) == 0;
-}
-
-double fill_reused(const struct takeoff *takeoff, const struct fill_part *part)
-{
-	return fill_is_topsoil(part) ? part->volume * takeoff->earthwork.reused_share : 0;
+	return strcmp(part, TOPSOIL) == 0;
 }
 
 static double volume(double area, nm depth)
@@ -67,27 +60,22 @@ static double volume(double area, nm depth)
 	return area * (double)depth / (double)NM_PER_M;
 }
 
-static double with_settlement(const struct takeoff *takeoff, double soil)
+static double with_settlement(const struct block *allow, double soil)
 {
-	double percent = (double)block_number(takeoff->allow, ALLOW_SETTLEMENT) / (double)MILLION;
+	double percent = (double)block_number(allow, ALLOW_SETTLEMENT) / (double)MILLION;
 
 	return soil * (1 + percent / 100);
 }
 
-static const char *length_words(const struct fills *fills, nm length)
-{
-	return snag_length(fills->arena, fills->plot, length);
-}
-
 /* ---- Rows ------------------------------------------------------------------------------------- */
 
-static struct fill *row_add(struct fills *fills, int region)
+static struct fill *row_add(struct filling *filling, int region)
 {
 	struct fill *row;
 
-	fills->rows = arena_grow(fills->arena, fills->rows, fills->count, &fills->capacity,
-		sizeof *fills->rows);
-	row = &fills->rows[fills->count++];
+	filling->rows = arena_grow(filling->basis->arena, filling->rows, filling->count,
+		&filling->capacity, sizeof *filling->rows);
+	row = &filling->rows[filling->count++];
 	*row = (struct fill){ .region = region };
 	return row;
 }
@@ -95,19 +83,20 @@ static struct fill *row_add(struct fills *fills, int region)
 /* Shares row->order among the parts of the mix, or among all but topsoil. */
 static void order_share(struct fill *row, const struct mix *mix, bool leave_topsoil)
 {
-	int64_t shares = 0;
+	int64_t all = 0;
 
+	for (int i = 0; i < mix->count; i++)
+		if (!leave_topsoil || !is_topsoil(mix->parts[i].name))
+			all += mix->parts[i].thousandths;
 	for (int i = 0; i < mix->count; i++) {
 		const struct mix_part *part = &mix->parts[i];
+		double volume;
 
-		if (leave_topsoil && strcmp(part->name, TOPSOIL) == 0)
+		if (leave_topsoil && is_topsoil(part->name))
 			continue;
-		row->parts[row->part_count++] = (struct fill_part){ part->name,
-			(double)part->thousandths };
-		shares += part->thousandths;
+		volume = (double)part->thousandths * (row->order / (double)all);
+		row->parts[row->part_count++] = (struct fill_part){ part->name, volume, 0, volume };
 	}
-	for (int i = 0; i < row->part_count; i++)
-		row->parts[i].volume *= row->order / (double)shares;
 }
 
 static void mulch_fill(struct fill *row, const struct block *bed, double area)
@@ -116,64 +105,62 @@ static void mulch_fill(struct fill *row, const struct block *bed, double area)
 	row->mulch = volume(area, row->mulch_depth);
 }
 
-static void refill(struct fills *fills, struct fill *row, const struct block *bed, double area)
+static void refill(const struct filling *filling, struct fill *row, const struct block *bed,
+	double area)
 {
 	row->soil = volume(area, row->soil_depth);
-	row->order = with_settlement(fills->takeoff, row->soil);
+	row->order = with_settlement(filling->basis->allow, row->soil);
 	order_share(row, block_effective(bed, BED_MIX)->as.mix, false);
 }
 
 /* From the wall's top down: freeboard, mulch, soil; undug ground begins where the wall's embed does. */
-static nm raised_depth(const struct takeoff *takeoff, const struct block *bed)
+static nm raised_depth(const struct filling *filling, const struct block *bed)
 {
 	nm depth = fill_wall_height(bed) - block_length(bed, BED_FREEBOARD) -
 		block_length(bed, BED_MULCH);
 
 	if (block_number(bed, BED_INSIDE) == INSIDE_UNDUG)
-		depth -= fill_embed(takeoff, bed);
+		depth -= fill_embed(bed, filling->surface);
 	return depth;
 }
 
-static void raised_snag(const struct fills *fills, int region, const struct block *bed)
+static void raised_snag(const struct filling *filling, int region, const struct block *bed)
 {
 	bool is_undug = block_number(bed, BED_INSIDE) == INSIDE_UNDUG;
 
-	snag_add(fills->snags, SNAG_FILL_NONE, fills->takeoff, region, arena_print(fills->arena,
-		"No soil fits: the wall is %s high, freeboard takes %s, mulch %s%s%s.",
-		length_words(fills, fill_wall_height(bed)),
-		length_words(fills, block_length(bed, BED_FREEBOARD)),
-		length_words(fills, block_length(bed, BED_MULCH)),
-		is_undug ? " and the ground inside " : "",
-		is_undug ? length_words(fills, fill_embed(fills->takeoff, bed)) : ""));
+	snag_add(filling->basis->snags, SNAG_FILL_NONE, region, SNAG_FIGURES_OF(
+		fill_wall_height(bed), block_length(bed, BED_FREEBOARD),
+		block_length(bed, BED_MULCH), fill_embed(bed, filling->surface)))->kind =
+		is_undug ? FILL_NONE_UNDUG : FILL_NONE_RAISED;
 }
 
-static void raised_fill(struct fills *fills, int region, const struct block *bed)
+static void raised_fill(struct filling *filling, int region, const struct block *bed)
 {
-	const struct wall *wall = takeoff_wall(fills->takeoff, region);
-	nm depth = raised_depth(fills->takeoff, bed);
+	const struct wall *wall = walls_find(filling->walls, region);
+	nm depth = raised_depth(filling, bed);
+	struct fill *row;
 
 	if (depth <= 0)
-		raised_snag(fills, region, bed);
+		raised_snag(filling, region, bed);
 	if (depth <= 0 || !wall)
 		return;
-	struct fill *row = row_add(fills, region);
-
+	row = row_add(filling, region);
 	row->soil_depth = depth;
-	refill(fills, row, bed, wall->inner_area);
+	refill(filling, row, bed, wall->inner_area);
 	mulch_fill(row, bed, wall->inner_area);
 }
 
 /* A ground-level bed has a row in any case: its mulch is laid whatever is dug in. */
-static void level_fill(struct fills *fills, int region, const struct block *bed)
+static void level_fill(struct filling *filling, int region, const struct block *bed)
 {
-	const struct region *at = &fills->takeoff->survey.regions[region];
-	double area = survey_area(at->cells, fills->takeoff->survey.cell);
+	const struct survey *survey = filling->basis->survey;
+	double area = survey_area(survey->regions[region].cells, survey->cell);
 	bool is_replaced = block_number(bed, BED_REPLACE) == CHOICE_YES;
-	struct fill *row = row_add(fills, region);
+	struct fill *row = row_add(filling, region);
 
 	row->soil_depth = block_length(bed, is_replaced ? BED_PREPARE : BED_AMEND);
 	if (is_replaced) {
-		refill(fills, row, bed, area);
+		refill(filling, row, bed, area);
 	} else {
 		row->order = row->soil = volume(area, row->soil_depth);
 		order_share(row, block_effective(bed, BED_MIX)->as.mix, true);
@@ -183,65 +170,154 @@ static void level_fill(struct fills *fills, int region, const struct block *bed)
 		row->order = row->soil = 0;
 	if (row->order > 0)
 		return;
-	snag_add(fills->snags, SNAG_FILL_NONE, fills->takeoff, region, row->part_count == 0 ?
-		"Nothing is dug in: the mix has no part but topsoil, which is there already." :
-		is_replaced ? "No soil is replaced: the depth dug over is 0." :
-		"Nothing is dug in: the depth of the amendment is 0.");
+	snag_add(filling->basis->snags, SNAG_FILL_NONE, region, SNAG_FIGURES_OF(0))->kind =
+		row->part_count == 0 ? FILL_NONE_MIX :
+		is_replaced ? FILL_NONE_REPLACED : FILL_NONE_AMENDED;
 }
 
 /* ---- Walls' heights ---------------------------------------------------------------------------- */
 
-static void embed_check(const struct fills *fills, int region, const struct block *bed)
+static void embed_check(const struct filling *filling, int region, const struct block *bed)
 {
-	nm embed = fill_embed(fills->takeoff, bed), height = fill_wall_height(bed);
+	nm embed = fill_embed(bed, filling->surface), height = fill_wall_height(bed);
 
-	if (embed * EMBED_SHARE >= height)
-		return;
-	snag_add(fills->snags, SNAG_WALL_EMBED, fills->takeoff, region, arena_print(fills->arena,
-		"Only %s of the wall's %s stands below ground; a tenth of it is %s.",
-		length_words(fills, embed), length_words(fills, height),
-		length_words(fills, height / EMBED_SHARE)));
+	if (embed * EMBED_SHARE < height)
+		snag_add(filling->basis->snags, SNAG_WALL_EMBED, region,
+			SNAG_FIGURES_OF(embed, height, height / EMBED_SHARE));
 }
 
-static void height_check(const struct fills *fills, int region, const struct block *bed)
+static void height_check(const struct filling *filling, int region, const struct block *bed)
 {
 	nm height = fill_wall_height(bed);
 	nm from_footing = height + block_length(bed, BED_BASE) +
 		block_effective(bed, BED_CAP)->as.size.up;
-	const char *care = "", *permit = "";
+	nm care = height > HEIGHT_OF_CARE ? HEIGHT_OF_CARE : 0;
+	nm permit = from_footing > HEIGHT_OF_PERMIT ? HEIGHT_OF_PERMIT : 0;
 
-	if (height > HEIGHT_OF_CARE)
-		care = arena_print(fills->arena, "The wall is %s high, over %s: ask the block's maker "
-			"or an engineer.", length_words(fills, height),
-			length_words(fills, HEIGHT_OF_CARE));
-	if (from_footing > HEIGHT_OF_PERMIT)
-		permit = arena_print(fills->arena, "From the bottom of its base it is %s, over %s: "
-			"ask for a permit (IRC R105.2; local code may be stricter).",
-			length_words(fills, from_footing), length_words(fills, HEIGHT_OF_PERMIT));
-	if (*care || *permit)
-		snag_add(fills->snags, SNAG_WALL_HIGH, fills->takeoff, region, arena_print(fills->arena,
-			"%s%s%s", care, *care && *permit ? " " : "", permit));
+	if (care || permit)
+		snag_add(filling->basis->snags, SNAG_WALL_HIGH, region,
+			SNAG_FIGURES_OF(height, care, from_footing, permit));
 }
 
-void fill_compute(struct takeoff *takeoff, struct arena *arena, const struct plot *plot,
-	struct snag_list *snags)
+void fill_compute(struct fills *out, const struct basis *basis, const struct walls *walls, nm surface)
 {
-	struct fills fills = { .takeoff = takeoff, .arena = arena, .plot = plot, .snags = snags };
+	struct filling filling = { .basis = basis, .walls = walls, .surface = surface };
 
-	for (int i = 0; i < takeoff->survey.region_count; i++) {
-		const struct region *region = &takeoff->survey.regions[i];
+	for (int i = 0; i < basis->survey->region_count; i++) {
+		const struct region *region = &basis->survey->regions[i];
 		const struct block *bed = &region->entry->block;
 
 		if (region->entry->class != CLASS_BED)
 			continue;
-		if (takeoff_is_raised(region)) {
-			raised_fill(&fills, i, bed);
-			embed_check(&fills, i, bed);
-			height_check(&fills, i, bed);
+		if (region_is_raised(region)) {
+			raised_fill(&filling, i, bed);
+			embed_check(&filling, i, bed);
+			height_check(&filling, i, bed);
 		} else {
-			level_fill(&fills, i, bed);
+			level_fill(&filling, i, bed);
 		}
 	}
-	takeoff->fills = fills.rows;
-	takeoff->fill_count = (int)fills.count;
+	for (size_t i = 0; i < filling.count; i++)
+		if (filling.rows[i].order > 0)
+			filling.rows[i].filled_depth = filling.rows[i].soil_depth;
+	*out = (struct fills){ filling.rows, (int)filling.count };
 }
+
+static int by_region(const void *region, const void *fill)
+{
+	return *(const int *)region - ((const struct fill *)fill)->region;
+}
+
+const struct fill *fills_find(const struct fills *fills, int region)
+{
+	if (fills->count == 0)
+		return NULL;
+	return bsearch(&region, fills->list, (size_t)fills->count, sizeof *fills->list, by_region);
+}
+
+/* ---- Topsoil that was dug here ------------------------------------------------------------------ */
+
+double fill_topsoil(const struct fills *fills)
+{
+	double wanted = 0;
+
+	for (int i = 0; i < fills->count; i++)
+		for (int j = 0; j < fills->list[i].part_count; j++)
+			if (is_topsoil(fills->list[i].parts[j].name))
+				wanted += fills->list[i].parts[j].volume;
+	return wanted;
+}
+
+void fill_reuse(struct fills *fills, double share)
+{
+	for (int i = 0; i < fills->count; i++) {
+		for (int j = 0; j < fills->list[i].part_count; j++) {
+			struct fill_part *part = &fills->list[i].parts[j];
+
+			part->reused = is_topsoil(part->name) ? part->volume * share : 0;
+			part->buy = part->volume - part->reused;
+		}
+	}
+}
+
+/* ---- Items ------------------------------------------------------------------------------------ */
+
+static struct item *soil_row(struct item_list *items, size_t first, const char *part)
+{
+	enum good good = good_of_soil(part);
+	const char *name = good_row(good)->varies == VARIES_BY_NAME ? part : "";
+
+	for (size_t i = first; i < items->count; i++)
+		if (items->list[i].good == good && strcmp(items->list[i].name, name) == 0)
+			return &items->list[i];
+	return item_add(items, &(struct item){ .good = good, .name = name,
+		.section = SECTION_FILL });
+}
+
+static void add_soil(struct item_list *items, const struct fill *fill, size_t first)
+{
+	for (int i = 0; fill->order > 0 && i < fill->part_count; i++) {
+		const struct fill_part *part = &fill->parts[i];
+		struct item *row = soil_row(items, first, part->name);
+		double laid = part->volume * (fill->soil / fill->order);
+
+		row->laid += laid;
+		row->spare += part->volume - laid;
+		row->reused += part->reused;
+		row->order += part->buy;
+		if (fill->order > fill->soil)
+			row->note = (struct note){ .kind = NOTE_SETTLEMENT,
+				.percent = block_number(items->allow, ALLOW_SETTLEMENT) };
+	}
+}
+
+void fill_items(struct item_list *items, const struct fills *fills)
+{
+	size_t first = items->count;
+	double mulch = 0;
+
+	for (int i = 0; i < fills->count; i++) {
+		add_soil(items, &fills->list[i], first);
+		mulch += fills->list[i].mulch;
+	}
+	item_add_bare(items, GOOD_MULCH, SECTION_FILL, mulch);
+}
+
+static const struct figure part_figures[] = {
+	{ "name", NULL, NULL, FIELD(TEXT, fill_part, name) },
+	{ "m3", NULL, NULL, FIELD(VOLUME, fill_part, volume) },
+	{ "reused_m3", NULL, NULL, FIELD(VOLUME, fill_part, reused) },
+	{ "buy_m3", NULL, NULL, FIELD(VOLUME, fill_part, buy) },
+};
+static const struct figure_table part_table = FIGURE_TABLE(fill_part, part_figures);
+
+static const struct figure figures[] = {
+	{ "bed", NULL, "", FIELD(REGION, fill, region), .flags = PANEL_TITLE },
+	{ "soil_depth_m", NULL, NULL, FIELD(LENGTH, fill, soil_depth) },
+	{ NULL, NULL, "Soil depth", FIELD(LENGTH, fill, filled_depth), .flags = PANEL_OPTIONAL },
+	{ "soil_m3", NULL, "Soil in place", FIELD(VOLUME, fill, soil), .flags = PANEL_OPTIONAL },
+	{ "order_m3", NULL, "Soil to order", FIELD(VOLUME, fill, order), .flags = PANEL_OPTIONAL },
+	{ "parts", NULL, NULL, FIELDS(ROWS, fill, parts, part_count), .table = &part_table },
+	{ "mulch_m3", NULL, "Mulch", FIELD(VOLUME, fill, mulch), .flags = PANEL_OPTIONAL },
+};
+const struct figure_table fill_table = FIGURE_TABLE(fill, figures);

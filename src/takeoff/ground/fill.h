@@ -2,25 +2,52 @@
 #ifndef TAKEOFF_GROUND_FILL_H
 #define TAKEOFF_GROUND_FILL_H
 
-#include "takeoff/common/snags.h"
-#include "takeoff/takeoff.h"
+#include "takeoff/walls/wall.h"
+
+struct fill_part {
+	const char *name;
+	double volume;       /* m3 to order */
+	double reused, buy;  /* of it: dug on the plot; to be bought */
+};
+
+/* What a bed is filled with; also the amendment of a ground-level one. */
+struct fill {
+	int region;
+	nm soil_depth;
+	nm filled_depth; /* the same; 0 where nothing is filled in */
+	double soil;  /* m3 in place */
+	double order; /* m3 with settlement; the parts add up to it */
+	struct fill_part parts[MIX_PARTS_MOST];
+	int part_count;
+	double mulch; /* m3 */
+	nm mulch_depth;
+};
+
+struct fills {
+	struct fill *list; /* in region order */
+	int count;
+};
+
+extern const struct figure_table fill_table;
 
 /* Height of the wall from the base's top, without cap. */
 nm fill_wall_height(const struct block *bed);
-/* The deepest surface among the path entries that have a cell, 1 1/2 in without one: walls and fixtures
- * stand as deep, so that they share one formation with the paths. */
-nm fill_surface(const struct takeoff *takeoff);
-/* What of the wall is below finished ground: the bed's own embed, else fill_surface. */
-nm fill_embed(const struct takeoff *takeoff, const struct block *bed);
+/* The deepest surface among the paths of the plan, 1 1/2 in without one: walls and fixtures go as deep, so
+ * that they share one formation with the paths. */
+nm fill_surface(const struct survey *survey);
+/* What of the wall is below finished ground: the bed's own embed, else the surface, from fill_surface. */
+nm fill_embed(const struct block *bed, nm surface);
 
-bool fill_is_topsoil(const struct fill_part *part);
-/* What of the part is topsoil that was dug on the plot, m3; its volume less that is to be bought. Earthwork
- * of *takeoff is done. */
-double fill_reused(const struct takeoff *takeoff, const struct fill_part *part);
-
-/* Fills fills of *takeoff (survey and walls are done) and adds the snags fill-none, wall-embed and
- * wall-high. Raised beds whose wall is not laid out have no row. */
-void fill_compute(struct takeoff *takeoff, struct arena *arena, const struct plot *plot,
-	struct snag_list *snags);
+/* Fills the beds and adds the snags fill-none, wall-embed and wall-high. Raised beds whose wall is not laid
+ * out have no row. Nothing is reused yet. */
+void fill_compute(struct fills *out, const struct basis *basis, const struct walls *walls, nm surface);
+/* The row of a region; NULL where it has none. */
+const struct fill *fills_find(const struct fills *fills, int region);
+/* The topsoil that the mixes take, m3, loose. */
+double fill_topsoil(const struct fills *fills);
+/* Takes so large a share, 0 to 1, of each part that is topsoil from what was dug. */
+void fill_reuse(struct fills *fills, double share);
+/* Adds soil by the parts of the mixes, and mulch. */
+void fill_items(struct item_list *items, const struct fills *fills);
 
 #endif

@@ -2,10 +2,9 @@
 #ifndef TAKEOFF_GROUND_LAWN_H
 #define TAKEOFF_GROUND_LAWN_H
 
-#include "survey/survey.h"
-
-struct takeoff;
-struct items;
+#include "takeoff/common/basis.h"
+#include "takeoff/common/figure.h"
+#include "takeoff/common/items.h"
 
 /* One lawn region that has a cover. */
 struct lawn {
@@ -17,9 +16,15 @@ struct lawn {
 	double topsoil;        /* m3 = area x depth: settlement is not allowed for */
 };
 
-/* Fills lawns of *takeoff, whose survey is done, in region order. */
-void lawn_compute(struct takeoff *takeoff, struct arena *arena);
+struct lawns {
+	const struct lawn *list; /* in region order */
+	int count;
+};
+
+extern const struct figure_table lawn_table;
+
+void lawn_compute(struct lawns *out, const struct basis *basis);
 /* Adds topsoil.lawn, turf (trimming spare) and seed. */
-void lawn_items(struct items *items, const struct takeoff *takeoff);
+void lawn_items(struct item_list *items, const struct lawns *lawns);
 
 #endif

@@ -1,47 +1,53 @@
 #include "takeoff/ground/liner.h"
-#include "takeoff/common/item_rows.h"
-#include "takeoff/common/snags.h"
 
 /* NULL where the bed has no liner. */
-static const struct wall *lined_wall(const struct takeoff *takeoff, const struct fill *fill)
+static const struct wall *lined_wall(const struct walls *walls, const struct fill *fill)
 {
-	const struct wall *wall = takeoff_wall(takeoff, fill->region);
+	const struct wall *wall = walls_find(walls, fill->region);
 
 	return wall && block_number(wall->bed, BED_LINER) == CHOICE_YES ? wall : NULL;
 }
 
-void liner_compute(struct takeoff *takeoff, struct arena *arena)
+void liner_compute(struct liners *out, const struct basis *basis, const struct walls *walls,
+	const struct fills *fills)
 {
-	nm turn = block_length(takeoff->allow, ALLOW_LINER_TURN);
+	nm turn = block_length(basis->allow, ALLOW_LINER_TURN);
 	struct liner *liners = NULL;
 	size_t count = 0, capacity = 0;
 
-	for (int i = 0; i < takeoff->fill_count; i++) {
-		const struct fill *fill = &takeoff->fills[i];
-		const struct wall *wall = lined_wall(takeoff, fill);
+	for (int i = 0; i < fills->count; i++) {
+		const struct fill *fill = &fills->list[i];
+		const struct wall *wall = lined_wall(walls, fill);
 		struct liner *liner;
 
 		if (!wall)
 			continue;
-		liners = arena_grow(arena, liners, count, &capacity, sizeof *liners);
+		liners = arena_grow(basis->arena, liners, count, &capacity, sizeof *liners);
 		liner = &liners[count++];
 		*liner = (struct liner){ .region = fill->region, .length = wall->inner_perimeter,
 			.height = fill->soil_depth + turn };
 		liner->area = (double)liner->length / (double)NM_PER_M *
 			((double)liner->height / (double)NM_PER_M);
 	}
-	takeoff->liners = liners;
-	takeoff->liner_count = (int)count;
+	*out = (struct liners){ liners, (int)count };
 }
 
-void liner_items(struct items *items, const struct takeoff *takeoff, const struct plot *plot)
+void liner_items(struct item_list *items, const struct liners *liners)
 {
-	struct item liner = { .id = "liner", .section = SECTION_STONE, .label = "Liner",
-		.unit = UNIT_M2 };
+	struct item liner = { .good = GOOD_LINER, .section = SECTION_STONE,
+		.note = { .kind = NOTE_LINER,
+			.lengths = { block_length(items->allow, ALLOW_LINER_TURN) } } };
 
-	for (int i = 0; i < takeoff->liner_count; i++)
-		liner.laid += takeoff->liners[i].area;
-	liner.note = arena_print(items->arena, "with %s turned under", snag_length(items->arena, plot,
-		block_length(takeoff->allow, ALLOW_LINER_TURN)));
+	for (int i = 0; i < liners->count; i++)
+		liner.laid += liners->list[i].area;
 	item_add_spare(items, &liner, 0);
 }
+
+static const struct figure figures[] = {
+	{ "bed", NULL, NULL, FIELD(REGION, liner, region) },
+	{ .heading = "Liners", .kind = FIGURE_ALIKE },
+	{ "length_m", "Length", NULL, FIELD(LENGTH, liner, length) },
+	{ "height_m", "Height", NULL, FIELD(INCHES, liner, height) },
+	{ "area_m2", "Area each", NULL, FIELD(AREA, liner, area) },
+};
+const struct figure_table liner_table = FIGURE_TABLE(liner, figures);

@@ -4,10 +4,7 @@
 #ifndef TAKEOFF_GROUND_LINER_H
 #define TAKEOFF_GROUND_LINER_H
 
-#include "survey/survey.h"
-
-struct takeoff;
-struct items;
+#include "takeoff/ground/fill.h"
 
 /* The liner of one raised bed. */
 struct liner {
@@ -17,10 +14,17 @@ struct liner {
 	double area; /* m2 */
 };
 
-/* Fills liners of *takeoff, whose walls and fills are done, in region order. Beds without liner, without
- * soil or whose wall is not laid out have none. */
-void liner_compute(struct takeoff *takeoff, struct arena *arena);
+struct liners {
+	const struct liner *list; /* in region order */
+	int count;
+};
+
+extern const struct figure_table liner_table;
+
+/* Beds without liner, without soil or whose wall is not laid out have none. */
+void liner_compute(struct liners *out, const struct basis *basis, const struct walls *walls,
+	const struct fills *fills);
 /* Adds liner. */
-void liner_items(struct items *items, const struct takeoff *takeoff, const struct plot *plot);
+void liner_items(struct item_list *items, const struct liners *liners);
 
 #endif

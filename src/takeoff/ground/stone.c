@@ -1,5 +1,4 @@
 #include "takeoff/ground/stone.h"
-#include "takeoff/common/item_rows.h"
 
 #define LIFT_BY_PLATE (4 * NM_PER_INCH)
 #define LIFT_BY_HAND (2 * NM_PER_INCH)
@@ -7,8 +6,8 @@
 /* A path has a base and a surface. */
 enum { LAYERS_MOST = 2 };
 
-struct stones {
-	const struct takeoff *takeoff;
+struct layers {
+	const struct basis *basis;
 	struct stone *rows; /* room for all layers of all zones */
 	int count;
 };
@@ -20,160 +19,226 @@ int stone_lifts(nm depth, enum tamper tamper)
 	return (int)((depth + lift - 1) / lift);
 }
 
-static double factor(const struct takeoff *takeoff, enum stone_grading grading)
+static double factor(const struct block *allow, enum stone_grading grading)
 {
-	return (double)block_number(takeoff->allow, grading == STONE_CLEAN ?
+	return (double)block_number(allow, grading == STONE_CLEAN ?
 		ALLOW_COMPACTION_CLEAN : ALLOW_COMPACTION_FINES) / (double)MILLION;
 }
 
 /* The row has all but what follows from it; none where there is no stone. */
-static void add_row(struct stones *stones, struct stone row)
+static void add_row(struct layers *layers, struct stone row)
 {
-	const struct takeoff *takeoff = stones->takeoff;
+	const struct block *allow = layers->basis->allow;
 
 	if (row.depth == 0 || row.area <= 0)
 		return;
 	row.compacted = row.area * (double)row.depth / (double)NM_PER_M;
-	row.loose = row.compacted * factor(takeoff, row.grading);
+	row.loose = row.compacted * factor(allow, row.grading);
 	if (row.layer == STONE_BASE)
 		row.lifts = stone_lifts(row.depth,
-			(enum tamper)block_number(takeoff->allow, ALLOW_TAMPER));
-	stones->rows[stones->count++] = row;
+			(enum tamper)block_number(allow, ALLOW_TAMPER));
+	layers->rows[layers->count++] = row;
 }
 
-static void add_path(struct stones *stones, struct stone row, const struct block *path)
+static void add_path(struct layers *layers, struct stone row, const struct block *path)
 {
 	row.depth = block_length(path, PATH_BASE);
-	add_row(stones, row);
+	add_row(layers, row);
 	row.layer = STONE_SURFACE;
 	row.depth = block_length(path, PATH_SURFACE);
 	row.grading = (enum stone_grading)block_number(path, PATH_STONE);
-	add_row(stones, row);
+	add_row(layers, row);
 }
 
-static void add_base(struct stones *stones, struct stone row, enum stone_place place, nm depth)
+static void add_base(struct layers *layers, struct stone row, enum stone_place place, nm depth)
 {
 	row.place = place;
 	row.depth = depth;
-	add_row(stones, row);
+	add_row(layers, row);
 }
 
-static void add_zone(struct stones *stones, const struct zone *zone)
+static void add_zone(struct layers *layers, const struct zone *zone)
 {
-	const struct block *block = &stones->takeoff->survey.regions[zone->region].entry->block;
+	const struct block *block = &layers->basis->survey->regions[zone->region].entry->block;
 	struct stone row = { .region = zone->region, .area = zone->area };
 
 	switch (zone->part) {
-	case ZONE_PATH:
-		add_path(stones, row, block);
+	case DIG_PATH:
+		add_path(layers, row, block);
 		return;
-	case ZONE_WALL:
-		add_base(stones, row, STONE_WALL, block_length(block, BED_BASE));
+	case DIG_WALL:
+		add_base(layers, row, STONE_WALL, block_length(block, BED_BASE));
 		return;
-	case ZONE_INSIDE:
+	case DIG_INSIDE:
 		if (block_number(block, BED_INSIDE) == INSIDE_BASE)
-			add_base(stones, row, STONE_INSIDE, block_length(block, BED_BASE));
+			add_base(layers, row, STONE_INSIDE, block_length(block, BED_BASE));
 		return;
-	case ZONE_PAD:
-		add_base(stones, row, STONE_PAD, block_length(block, FIXTURE_BASE));
+	case DIG_PAD:
+		add_base(layers, row, STONE_PAD, block_length(block, FIXTURE_BASE));
 		return;
-	case ZONE_LAWN:
-	case ZONE_BED:
+	case DIG_LAWN:
+	case DIG_BED:
+	case DIG_HOLES:
 		return;
 	}
 }
 
-enum stone_kind stone_kind_of(const struct stone *stone)
+static enum stone_kind kind_of(const struct stone *stone)
 {
 	if (stone->layer == STONE_BASE)
 		return STONE_KIND_BASE;
 	return stone->grading == STONE_CLEAN ? STONE_KIND_CLEAN : STONE_KIND_FINES;
 }
 
-static void add_totals(struct takeoff *takeoff)
+static void add_totals(struct stones *stones, const struct block *allow)
 {
-	double spare = (double)block_number(takeoff->allow, ALLOW_STONE_SPARE) / (double)MILLION;
-	double density = amount_si(&block_effective(takeoff->allow, ALLOW_DENSITY_STONE)->as.amount);
+	double spare = (double)block_number(allow, ALLOW_STONE_SPARE) / (double)MILLION;
+	double density = amount_si(&block_effective(allow, ALLOW_DENSITY_STONE)->as.amount);
 
-	for (int i = 0; i < takeoff->stone_count; i++) {
-		const struct stone *stone = &takeoff->stones[i];
-		struct stone_total *total = &takeoff->stone_totals[stone_kind_of(stone)];
+	for (int i = 0; i < stones->count; i++) {
+		const struct stone *stone = &stones->list[i];
+		struct stone_total *total = &stones->totals[kind_of(stone)];
 
 		total->compacted += stone->compacted;
 		total->loose += stone->loose;
 	}
 	for (int kind = 0; kind < STONE_KINDS; kind++) {
-		struct stone_total *total = &takeoff->stone_totals[kind];
+		struct stone_total *total = &stones->totals[kind];
 
+		total->kind = (enum stone_kind)kind;
 		total->spare = total->loose * spare / 100;
 		total->order = total->loose + total->spare;
 		total->weight = total->order * density;
-		total->loads = loads_of(takeoff->allow, total->order, density);
+		total->loads = loads_of(allow, total->order, density);
 	}
 }
 
-void stone_compute(struct takeoff *takeoff, struct arena *arena)
+static enum layer_kind layer_of(const struct stone *stone)
 {
-	size_t most = (size_t)takeoff->zones.count * LAYERS_MOST;
-	struct stones stones = { takeoff, arena_new(arena, most, sizeof *stones.rows), 0 };
-
-	for (int i = 0; i < takeoff->zones.count; i++)
-		add_zone(&stones, &takeoff->zones.list[i]);
-	takeoff->stones = stones.rows;
-	takeoff->stone_count = stones.count;
-	add_totals(takeoff);
-}
-
-static const struct {
-	const char *id, *label;
-	enum stone_grading grading;
-} kinds[] = {
-	[STONE_KIND_BASE] = { "stone.base", "Base stone", STONE_FINES },
-	[STONE_KIND_FINES] = { "stone.surface.fines", "Stone with fines", STONE_FINES },
-	[STONE_KIND_CLEAN] = { "stone.surface.clean", "Clean stone", STONE_CLEAN },
-};
-
-const char *stone_kind_word(enum stone_kind kind)
-{
-	return kinds[kind].id;
-}
-
-/* "loose, 1.2 x compacted; 5 % spare". */
-static const char *order_note(struct arena *arena, const struct takeoff *takeoff,
-	enum stone_grading grading)
-{
-	struct text words = TEXT_EMPTY;
-	const char *note;
-
-	text_add(&words, "loose, ");
-	text_add_number(&words, factor(takeoff, grading), 6);
-	text_print(&words, " x compacted; %s", item_percent(arena,
-		block_number(takeoff->allow, ALLOW_STONE_SPARE), "spare"));
-	note = arena_print(arena, "%s", words.bytes);
-	text_fini(&words);
-	return note;
-}
-
-void stone_items(struct items *items, const struct takeoff *takeoff)
-{
-	for (int kind = 0; kind < STONE_KINDS; kind++) {
-		const struct stone_total *total = &takeoff->stone_totals[kind];
-
-		if (total->order > 0)
-			item_add(items, &(struct item){ .id = kinds[kind].id,
-				.section = SECTION_STONE, .label = kinds[kind].label,
-				.unit = UNIT_M3, .laid = total->loose, .spare = total->spare,
-				.order = total->order,
-				.note = order_note(items->arena, takeoff, kinds[kind].grading) });
-	}
-}
-
-const char *stone_place_word(enum stone_place place)
-{
-	static const char *const words[] = {
-		[STONE_PATH] = "path", [STONE_WALL] = "wall", [STONE_INSIDE] = "inside",
-		[STONE_PAD] = "fixture",
+	static const enum layer_kind bases[] = {
+		[STONE_PATH] = LAYER_BASE, [STONE_WALL] = LAYER_WALL, [STONE_INSIDE] = LAYER_INSIDE,
+		[STONE_PAD] = LAYER_PAD,
 	};
 
-	return words[place];
+	if (stone->layer == STONE_BASE)
+		return bases[stone->place];
+	return stone->grading == STONE_CLEAN ? LAYER_SURFACE_CLEAN : LAYER_SURFACE_FINES;
 }
+
+static void add_layers(struct stones *stones, const struct basis *basis)
+{
+	const struct details *details = &basis->plot->details;
+	struct stone_layer_sum *sums = arena_new(basis->arena, details->legend_count * LAYER_KINDS,
+		sizeof *sums);
+	size_t count = 0;
+
+	for (int i = 0; i < stones->count; i++) {
+		const struct stone *stone = &stones->list[i];
+		const struct entry *entry = basis->survey->regions[stone->region].entry;
+		enum layer_kind kind = layer_of(stone);
+		struct stone_layer_sum *sum = &sums[(size_t)(entry - details->legend) * LAYER_KINDS +
+			kind];
+
+		*sum = (struct stone_layer_sum){ entry, kind, sum->area + stone->area,
+			sum->compacted + stone->compacted, stone->depth, stone->lifts };
+	}
+	for (size_t i = 0; i < details->legend_count * LAYER_KINDS; i++)
+		if (sums[i].entry)
+			sums[count++] = sums[i];
+	stones->layers = sums;
+	stones->layer_count = (int)count;
+}
+
+void stone_compute(struct stones *out, const struct basis *basis, const struct zones *zones)
+{
+	size_t most = (size_t)zones->count * LAYERS_MOST;
+	struct layers layers = { basis, arena_new(basis->arena, most, sizeof *layers.rows), 0 };
+
+	for (int i = 0; i < zones->count; i++)
+		add_zone(&layers, &zones->list[i]);
+	*out = (struct stones){ .list = layers.rows, .count = layers.count };
+	add_layers(out, basis);
+	add_totals(out, basis->allow);
+}
+
+void stone_items(struct item_list *items, const struct stones *stones)
+{
+	static const struct {
+		enum good good;
+		enum stone_grading grading;
+	} kinds[] = {
+		[STONE_KIND_BASE] = { GOOD_STONE_BASE, STONE_FINES },
+		[STONE_KIND_FINES] = { GOOD_STONE_FINES, STONE_FINES },
+		[STONE_KIND_CLEAN] = { GOOD_STONE_CLEAN, STONE_CLEAN },
+	};
+
+	for (int kind = 0; kind < STONE_KINDS; kind++) {
+		const struct stone_total *total = &stones->totals[kind];
+
+		if (total->order > 0)
+			item_add(items, &(struct item){ .good = kinds[kind].good,
+				.section = SECTION_STONE, .laid = total->loose,
+				.spare = total->spare, .order = total->order,
+				.note = { .kind = NOTE_STONE,
+					.factor = factor(items->allow, kinds[kind].grading),
+					.percent = block_number(items->allow,
+						ALLOW_STONE_SPARE) } });
+	}
+}
+
+static const struct word layer_words[] = {
+	[STONE_BASE] = { .key = "base" }, [STONE_SURFACE] = { .key = "surface" },
+};
+static const struct word place_words[] = {
+	[STONE_PATH] = { .key = "path" }, [STONE_WALL] = { .key = "wall" },
+	[STONE_INSIDE] = { .key = "inside" }, [STONE_PAD] = { .key = "fixture" },
+};
+static const struct word grading_words[] = {
+	[STONE_FINES] = { .key = "fines" }, [STONE_CLEAN] = { .key = "clean" },
+};
+static const struct figure stone_figures[] = {
+	{ "region", NULL, NULL, FIELD(REGION, stone, region) },
+	{ "layer", NULL, NULL, FIELD(WORD, stone, layer), .words = layer_words },
+	{ "place", NULL, NULL, FIELD(WORD, stone, place), .words = place_words },
+	{ "stone", NULL, NULL, FIELD(WORD, stone, grading), .words = grading_words },
+	{ "area_m2", NULL, NULL, FIELD(AREA, stone, area) },
+	{ "depth_m", NULL, NULL, FIELD(LENGTH, stone, depth) },
+	{ "compacted_m3", NULL, NULL, FIELD(VOLUME, stone, compacted) },
+	{ "loose_m3", NULL, NULL, FIELD(VOLUME, stone, loose) },
+	{ "lifts", NULL, NULL, FIELD(COUNT, stone, lifts) },
+};
+const struct figure_table stone_table = FIGURE_TABLE(stone, stone_figures);
+
+static const struct word sum_words[] = {
+	[LAYER_BASE] = { .heading = "base" }, [LAYER_SURFACE_FINES] = { .heading = "surface, fines" },
+	[LAYER_SURFACE_CLEAN] = { .heading = "surface, clean" },
+	[LAYER_WALL] = { .heading = "base of walls" },
+	[LAYER_INSIDE] = { .heading = "base inside" }, [LAYER_PAD] = { .heading = "pads" },
+};
+static const struct figure sum_figures[] = {
+	{ NULL, "Of", NULL, FIELD(ENTRY, stone_layer_sum, entry), .flags = TEXT_WRAPS },
+	{ NULL, "Layer", NULL, FIELD(WORD, stone_layer_sum, kind), .words = sum_words },
+	{ NULL, "Area", NULL, FIELD(AREA, stone_layer_sum, area) },
+	{ NULL, "Depth", NULL, FIELD(INCHES, stone_layer_sum, depth) },
+	{ NULL, "Compacted", NULL, FIELD(VOLUME, stone_layer_sum, compacted) },
+	{ NULL, "Lifts", NULL, FIELD(COUNT, stone_layer_sum, lifts), .flags = TEXT_DASHED },
+};
+const struct figure_table stone_layer_table = FIGURE_TABLE(stone_layer_sum, sum_figures);
+
+static const struct word kind_words[] = {
+	[STONE_KIND_BASE] = { "stone.base", "Bases, pads", "Bases and pads" },
+	[STONE_KIND_FINES] = { "stone.surface.fines", "Surface, fines", "Surface with fines" },
+	[STONE_KIND_CLEAN] = { "stone.surface.clean", "Surface, clean", "Surface, clean" },
+};
+static const struct figure total_figures[] = {
+	{ "item", "In all", "", FIELD(WORD, stone_total, kind), .words = kind_words,
+		.flags = PANEL_TITLE },
+	{ "compacted_m3", "Compacted", "Compacted", FIELD(VOLUME, stone_total, compacted) },
+	{ NULL, NULL, "Loose", FIELD(VOLUME, stone_total, loose) },
+	{ "order_m3", "Order", "To order", FIELD(VOLUME, stone_total, order), .flags = ROW_NEEDED },
+	{ "order_kg", "Weight", "Weight", FIELD(WEIGHT, stone_total, weight) },
+	{ "loads", NULL, NULL, FIELD(OBJECT, stone_total, loads), .table = &loads_table },
+	{ NULL, "Barrows", NULL, FIELD(COUNT, stone_total, loads.barrow) },
+	{ NULL, "Trucks", NULL, FIELD(COUNT, stone_total, loads.truck) },
+};
+const struct figure_table stone_total_table = FIGURE_TABLE(stone_total, total_figures);

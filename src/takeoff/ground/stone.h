@@ -8,11 +8,8 @@
 #ifndef TAKEOFF_GROUND_STONE_H
 #define TAKEOFF_GROUND_STONE_H
 
-#include "survey/survey.h"
 #include "takeoff/common/loads.h"
-
-struct takeoff;
-struct items;
+#include "takeoff/ground/zones.h"
 
 enum stone_layer { STONE_BASE, STONE_SURFACE };
 /* What the stone lies under, or on. */
@@ -35,22 +32,39 @@ enum stone_kind { STONE_KIND_BASE, STONE_KIND_FINES, STONE_KIND_CLEAN };
 enum { STONE_KINDS = STONE_KIND_CLEAN + 1 };
 
 struct stone_total {
+	enum stone_kind kind;
 	double compacted, loose, spare, order; /* m3; order = loose + spare */
 	double weight;                         /* kg, of the order */
 	struct loads loads;                    /* of the order */
 };
 
-/* Fills stones and stone_totals of *takeoff, whose zones are known. */
-void stone_compute(struct takeoff *takeoff, struct arena *arena);
+/* What the layers of one kind come to, over all regions of one entry of the legend. */
+enum layer_kind { LAYER_BASE, LAYER_SURFACE_FINES, LAYER_SURFACE_CLEAN, LAYER_WALL, LAYER_INSIDE, LAYER_PAD };
+enum { LAYER_KINDS = LAYER_PAD + 1 };
+
+struct stone_layer_sum {
+	const struct entry *entry;
+	enum layer_kind kind;
+	double area, compacted;
+	nm depth;
+	int lifts; /* 0: a surface */
+};
+
+struct stones {
+	const struct stone *list; /* in region order */
+	int count;
+	const struct stone_layer_sum *layers; /* legend order */
+	int layer_count;
+	struct stone_total totals[STONE_KINDS];
+};
+
+extern const struct figure_table stone_table, stone_layer_table, stone_total_table;
+
+void stone_compute(struct stones *out, const struct basis *basis, const struct zones *zones);
 /* Adds stone.base, stone.surface.fines and stone.surface.clean. */
-void stone_items(struct items *items, const struct takeoff *takeoff);
+void stone_items(struct item_list *items, const struct stones *stones);
 /* Layers of at most 4 in, by hand 2 in: trade press on paving has 4 in; the other is common practice, no
  * published source. */
 int stone_lifts(nm depth, enum tamper tamper);
-enum stone_kind stone_kind_of(const struct stone *stone);
-/* "stone.base" and so on: the row of items. */
-const char *stone_kind_word(enum stone_kind kind);
-/* "path", "wall", "inside", "fixture". */
-const char *stone_place_word(enum stone_place place);
 
 #endif

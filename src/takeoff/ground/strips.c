@@ -1,12 +1,12 @@
 #include "takeoff/ground/strips.h"
-#include "takeoff/ground/marks.h"
+#include "takeoff/ground/ticks.h"
 
 #include <stdlib.h>
 #include <string.h>
 
-/* A box as the strips see it: between two marks along them, in so many rows across them. */
+/* A box as the strips see it: between two ticks along them, in so many rows across them. */
 struct span {
-	int from, to;    /* marks */
+	int from, to;    /* ticks */
 	int first, last; /* rows */
 };
 
@@ -15,14 +15,14 @@ struct layer {
 	struct strips_way way;
 	struct strips_sink *sink;
 	nm edge;    /* where the first row begins, across, turned round: from its far side */
-	struct marks marks; /* where boxes begin and end along the strips */
+	struct ticks ticks; /* where boxes begin and end along the strips */
 	struct span *spans; /* by first row */
 	size_t span_count;
 	int rows;
 	struct span *open; /* in the row looked at */
 	size_t open_count;
-	int *change; /* of how many boxes there are, mark by mark */
-	bool *above, *now; /* between a mark and the next: is there ground in the row before, in this one */
+	int *change; /* of how many boxes there are, tick by tick */
+	bool *above, *now; /* between a tick and the next: is there ground in the row before, in this one */
 };
 
 /* ---- Along and across -------------------------------------------------------------------------- */
@@ -57,7 +57,7 @@ static struct cover_box piece_box(const struct layer *layer, int row, int from, 
 	nm pitch = layer->strips->width - layer->strips->lap;
 	nm near = layer->edge + row * pitch, far = near + layer->strips->width;
 	nm low = layer->way.is_turned ? -far : near, high = layer->way.is_turned ? -near : far;
-	nm start = layer->marks.list[from], end = layer->marks.list[to];
+	nm start = layer->ticks.list[from], end = layer->ticks.list[to];
 
 	return layer->way.is_upright ? (struct cover_box){ low, start, high, end, row } :
 		(struct cover_box){ start, low, end, high, row };
@@ -65,15 +65,15 @@ static struct cover_box piece_box(const struct layer *layer, int row, int from, 
 
 /* ---- Preparing --------------------------------------------------------------------------------- */
 
-static void find_marks(struct layer *layer)
+static void find_ticks(struct layer *layer)
 {
 	const struct strips *strips = layer->strips;
 
 	for (size_t i = 0; i < strips->count; i++) {
-		marks_add(&layer->marks, along_from(layer, &strips->boxes[i]));
-		marks_add(&layer->marks, along_to(layer, &strips->boxes[i]));
+		ticks_add(&layer->ticks, along_from(layer, &strips->boxes[i]));
+		ticks_add(&layer->ticks, along_to(layer, &strips->boxes[i]));
 	}
-	marks_number(&layer->marks);
+	ticks_number(&layer->ticks);
 }
 
 static int row_at(const struct layer *layer, nm across)
@@ -85,8 +85,8 @@ static int row_at(const struct layer *layer, nm across)
 
 static struct span span_of(const struct layer *layer, const struct cover_box *box)
 {
-	return (struct span){ marks_find(&layer->marks, along_from(layer, box)),
-		marks_find(&layer->marks, along_to(layer, box)), row_at(layer, across_from(layer, box)),
+	return (struct span){ ticks_find(&layer->ticks, along_from(layer, box)),
+		ticks_find(&layer->ticks, along_to(layer, box)), row_at(layer, across_from(layer, box)),
 		row_at(layer, across_to(layer, box) - 1) };
 }
 
@@ -133,7 +133,7 @@ static void tell_pieces(const struct layer *layer, int row)
 {
 	int from = 0;
 
-	for (int i = 0; i < layer->marks.count; i++) {
+	for (int i = 0; i < layer->ticks.count; i++) {
 		if (!layer->now[i] && from < i) {
 			struct cover_box piece = piece_box(layer, row, from, i);
 
@@ -147,11 +147,11 @@ static void tell_edges(const struct layer *layer)
 {
 	int from = 0;
 
-	for (int i = 0; i < layer->marks.count; i++) {
+	for (int i = 0; i < layer->ticks.count; i++) {
 		bool is_edge = layer->now[i] || layer->above[i];
 
 		if (!is_edge && from < i)
-			layer->sink->edge(layer->sink, layer->marks.list[i] - layer->marks.list[from]);
+			layer->sink->edge(layer->sink, layer->ticks.list[i] - layer->ticks.list[from]);
 		from = is_edge ? from : i + 1;
 	}
 }
@@ -164,7 +164,7 @@ static size_t find_ground(struct layer *layer, int row, size_t next)
 
 	while (next < layer->span_count && layer->spans[next].first == row)
 		layer->open[layer->open_count++] = layer->spans[next++];
-	memset(layer->change, 0, (size_t)layer->marks.count * sizeof *layer->change);
+	memset(layer->change, 0, (size_t)layer->ticks.count * sizeof *layer->change);
 	for (size_t i = 0; i < layer->open_count; i++) {
 		struct span span = layer->open[i];
 
@@ -174,7 +174,7 @@ static size_t find_ground(struct layer *layer, int row, size_t next)
 			layer->open[kept++] = span;
 	}
 	layer->open_count = kept;
-	for (int i = 0; i < layer->marks.count; i++) {
+	for (int i = 0; i < layer->ticks.count; i++) {
 		boxes += layer->change[i];
 		layer->now[i] = boxes > 0;
 	}
@@ -183,12 +183,12 @@ static size_t find_ground(struct layer *layer, int row, size_t next)
 
 static void lay_rows(struct layer *layer)
 {
-	size_t next = 0, marks = (size_t)layer->marks.count;
+	size_t next = 0, ticks = (size_t)layer->ticks.count;
 
 	layer->open = memory_new(layer->span_count, sizeof *layer->open);
-	layer->change = memory_new(marks, sizeof *layer->change);
-	layer->above = memory_new(marks, sizeof *layer->above);
-	layer->now = memory_new(marks, sizeof *layer->now);
+	layer->change = memory_new(ticks, sizeof *layer->change);
+	layer->above = memory_new(ticks, sizeof *layer->above);
+	layer->now = memory_new(ticks, sizeof *layer->now);
 	for (int row = 0; row < layer->rows; row++) {
 		bool *above = layer->above;
 
@@ -198,7 +198,7 @@ static void lay_rows(struct layer *layer)
 		layer->above = layer->now;
 		layer->now = above;
 	}
-	memset(layer->now, 0, marks * sizeof *layer->now);
+	memset(layer->now, 0, ticks * sizeof *layer->now);
 	tell_edges(layer);
 	free(layer->open);
 	free(layer->change);
@@ -213,9 +213,9 @@ void strips_lay(const struct strips *strips, struct strips_way way, struct strip
 	if (strips->count == 0)
 		return;
 	find_edge(&layer);
-	find_marks(&layer);
+	find_ticks(&layer);
 	find_spans(&layer);
 	lay_rows(&layer);
-	marks_fini(&layer.marks);
+	ticks_fini(&layer.ticks);
 	free(layer.spans);
 }

@@ -1,5 +1,4 @@
 #include "takeoff/ground/zones.h"
-#include "takeoff/takeoff.h"
 
 #include <assert.h>
 #include <stdlib.h>
@@ -7,8 +6,9 @@
 enum { NO_ZONE = -1 };
 
 struct painting {
-	const struct takeoff *takeoff;
 	const struct plot *plot;
+	const struct survey *survey;
+	const struct walls *walls;
 	struct zone *list;
 	int count;
 	int *own;                /* by region: the zone of its own cells, NO_ZONE */
@@ -19,7 +19,7 @@ struct painting {
 
 /* ---- Which zones there are -------------------------------------------------------------------- */
 
-static int zone_add(struct painting *painting, int region, enum zone_part part)
+static int zone_add(struct painting *painting, int region, enum dig_part part)
 {
 	painting->list[painting->count] = (struct zone){ .region = region, .part = part };
 	return painting->count++;
@@ -28,40 +28,40 @@ static int zone_add(struct painting *painting, int region, enum zone_part part)
 /* The wall's zone comes first, so that it stands before its bed's own cells. */
 static int raised_zones(struct painting *painting, int region)
 {
-	const struct block *bed = &painting->takeoff->survey.regions[region].entry->block;
+	const struct block *bed = &painting->survey->regions[region].entry->block;
 
-	if (!takeoff_wall(painting->takeoff, region))
+	if (!walls_find(painting->walls, region))
 		return NO_ZONE;
-	zone_add(painting, region, ZONE_WALL);
+	zone_add(painting, region, DIG_WALL);
 	return block_number(bed, BED_INSIDE) == INSIDE_UNDUG ? NO_ZONE :
-		zone_add(painting, region, ZONE_INSIDE);
+		zone_add(painting, region, DIG_INSIDE);
 }
 
 static int bed_zones(struct painting *painting, int region)
 {
-	const struct region *at = &painting->takeoff->survey.regions[region];
+	const struct region *at = &painting->survey->regions[region];
 
-	if (takeoff_is_raised(at))
+	if (region_is_raised(at))
 		return raised_zones(painting, region);
 	return block_number(&at->entry->block, BED_REPLACE) == CHOICE_YES ?
-		zone_add(painting, region, ZONE_BED) : NO_ZONE;
+		zone_add(painting, region, DIG_BED) : NO_ZONE;
 }
 
 /* Adds the zones of a region; the one of its own cells or NO_ZONE. */
 static int region_zones(struct painting *painting, int region)
 {
-	const struct entry *entry = painting->takeoff->survey.regions[region].entry;
+	const struct entry *entry = painting->survey->regions[region].entry;
 
 	switch (entry->class) {
 	case CLASS_BED:
 		return bed_zones(painting, region);
 	case CLASS_PATH:
-		return zone_add(painting, region, ZONE_PATH);
+		return zone_add(painting, region, DIG_PATH);
 	case CLASS_LAWN:
 		return block_number(&entry->block, LAWN_COVER) == COVER_NONE ? NO_ZONE :
-			zone_add(painting, region, ZONE_LAWN);
+			zone_add(painting, region, DIG_LAWN);
 	case CLASS_FIXTURE:
-		return zone_add(painting, region, ZONE_PAD);
+		return zone_add(painting, region, DIG_PAD);
 	case CLASS_OPEN:
 	case CLASS_BOUNDARY:
 		break;
@@ -102,7 +102,7 @@ static bool has_run_above(const struct survey *survey, int y, const struct run *
  * another in which the same cells stand. box_of: by run, its box. */
 static void paint_row(struct painting *painting, int y, bool with_base, size_t *box_of)
 {
-	const struct survey *survey = &painting->takeoff->survey;
+	const struct survey *survey = painting->survey;
 	nm cell = survey->cell;
 	size_t above = y > 0 ? survey->row_runs[y - 1] : 0;
 
@@ -122,7 +122,7 @@ static void paint_row(struct painting *painting, int y, bool with_base, size_t *
 
 static void paint_cells(struct painting *painting, bool with_base)
 {
-	const struct survey *survey = &painting->takeoff->survey;
+	const struct survey *survey = painting->survey;
 	size_t *box_of = memory_new(survey->row_runs[survey->rows], sizeof *box_of);
 
 	for (int y = 0; y < survey->rows; y++)
@@ -155,7 +155,7 @@ static void paint_strip(struct painting *painting, const struct loop *loop, int 
 	const struct strip *strip, int zone)
 {
 	const struct corner *a = &loop->corners[side], *b = &loop->corners[(side + 1) % loop->count];
-	nm cell = painting->takeoff->survey.cell;
+	nm cell = painting->survey->cell;
 	int dx = sign_of(b->x - a->x), dy = sign_of(b->y - a->y);
 	nm x1 = a->x * cell, y1 = a->y * cell;
 	/* With y down the right hand of (dx, dy) is (-dy, dx). */
@@ -176,7 +176,7 @@ static void paint_wall(struct painting *painting, struct arena *outlines, const 
 	nm reach = block_length(wall->bed, BED_REACH), inwards = wall->block.across + reach;
 	struct outline outline;
 
-	outline_trace(&outline, outlines, painting->plot, &painting->takeoff->survey, wall->region);
+	outline_trace(&outline, outlines, painting->plot, painting->survey, wall->region);
 	for (int i = 0; i < outline.count; i++) {
 		const struct loop *loop = &outline.loops[i];
 
@@ -191,15 +191,18 @@ static void paint_wall(struct painting *painting, struct arena *outlines, const 
 	}
 }
 
-/* Walls and their zones both stand in region order. */
+/* Walls and their zones are both in region order. */
 static void paint_walls(struct painting *painting)
 {
 	struct arena outlines = ARENA_EMPTY;
 	int wall = 0;
 
-	for (int i = 0; i < painting->count; i++)
-		if (painting->list[i].part == ZONE_WALL)
-			paint_wall(painting, &outlines, &painting->takeoff->walls[wall++], i);
+	for (int i = 0; i < painting->count; i++) {
+		if (painting->list[i].part != DIG_WALL)
+			continue;
+		assert(painting->walls->list[wall].region == painting->list[i].region);
+		paint_wall(painting, &outlines, &painting->walls->list[wall++], i);
+	}
 	arena_clear(&outlines);
 }
 
@@ -213,13 +216,13 @@ static void measure(struct painting *painting, const struct cover *cover)
 	free(areas);
 }
 
-void zones_compute(struct takeoff *takeoff, struct arena *arena, const struct plot *plot)
+void zones_compute(struct zones *out, const struct basis *basis, const struct walls *walls)
 {
-	const struct survey *survey = &takeoff->survey;
+	const struct survey *survey = basis->survey;
 	size_t regions = (size_t)survey->region_count;
 	struct painting painting = {
-		.takeoff = takeoff, .plot = plot,
-		.list = arena_new(arena, 2 * regions, sizeof(struct zone)),
+		.plot = basis->plot, .survey = survey, .walls = walls,
+		.list = arena_new(basis->arena, 2 * regions, sizeof(struct zone)),
 		.own = memory_new(regions, sizeof(int)),
 		.plan = { 0, 0, survey->columns * survey->cell, survey->rows * survey->cell, 0 },
 	};
@@ -229,9 +232,9 @@ void zones_compute(struct takeoff *takeoff, struct arena *arena, const struct pl
 	paint_cells(&painting, true);
 	paint_walls(&painting);
 	paint_cells(&painting, false);
-	takeoff->zones = (struct zones){ .list = painting.list, .count = painting.count };
-	cover_sweep(&takeoff->zones.cover, arena, painting.boxes, painting.box_count);
-	measure(&painting, &takeoff->zones.cover);
+	*out = (struct zones){ .list = painting.list, .count = painting.count };
+	cover_sweep(&out->cover, basis->arena, painting.boxes, painting.box_count);
+	measure(&painting, &out->cover);
 	free(painting.boxes);
 	free(painting.own);
 }

@@ -9,14 +9,16 @@
 #define TAKEOFF_GROUND_ZONES_H
 
 #include "survey/cover.h"
+#include "takeoff/walls/wall.h"
 
-#include "plot/plot.h"
-
-enum zone_part { ZONE_PATH, ZONE_WALL, ZONE_INSIDE, ZONE_PAD, ZONE_LAWN, ZONE_BED };
+/* What is dug for. Post holes are no zone: each is dug from the ground's surface down, even where something
+ * else is dug there. */
+enum dig_part { DIG_PATH, DIG_WALL, DIG_INSIDE, DIG_PAD, DIG_LAWN, DIG_BED, DIG_HOLES };
+enum { DIG_PARTS = DIG_HOLES + 1 };
 
 struct zone {
 	int region;
-	enum zone_part part;
+	enum dig_part part;
 	double area; /* m2, may be 0 */
 };
 
@@ -26,9 +28,6 @@ struct zones {
 	struct cover cover;      /* their ground; owners are indices into the list */
 };
 
-struct takeoff;
-
-/* Fills zones of *takeoff from its survey and walls. */
-void zones_compute(struct takeoff *takeoff, struct arena *arena, const struct plot *plot);
+void zones_compute(struct zones *out, const struct basis *basis, const struct walls *walls);
 
 #endif

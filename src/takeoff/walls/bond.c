@@ -1,5 +1,5 @@
 #include "takeoff/walls/bond.h"
-#include "takeoff/walls/layout.h"
+#include "takeoff/walls/bond_layout.h"
 
 #include <assert.h>
 #include <stdlib.h>
@@ -15,7 +15,7 @@ enum {
 /* The layouts tried for one course, each with how many of its joints come too close to the other
  * course's ends. */
 struct way {
-	struct layout layout;
+	struct bond_layout layout;
 	int64_t close_ends;
 };
 
@@ -28,24 +28,24 @@ struct ways {
 
 /* What is chosen: fewest close joints, then fewest cuts over the courses really laid. */
 struct choice {
-	const struct layout *odd, *even;
+	const struct bond_layout *odd, *even;
 	int64_t close, cuts;
 };
 
-enum place { PLACE_FIRST, PLACE_SECOND, PLACE_LAST };
+enum rest_place { REST_FIRST, REST_SECOND, REST_LAST };
 
 static const struct {
 	int first_quarters; /* first piece in quarters of a block; 0: none */
-	enum place rest;
+	enum rest_place rest;
 	bool shared;
 } candidates[] = {
-	{ 0, PLACE_LAST, false },
-	{ 0, PLACE_FIRST, false },
-	{ 0, PLACE_SECOND, false },
-	{ 0, PLACE_LAST, true },
-	{ 2, PLACE_LAST, false },
-	{ 1, PLACE_LAST, false },
-	{ 3, PLACE_LAST, false },
+	{ 0, REST_LAST, false },
+	{ 0, REST_FIRST, false },
+	{ 0, REST_SECOND, false },
+	{ 0, REST_LAST, true },
+	{ 2, REST_LAST, false },
+	{ 1, REST_LAST, false },
+	{ 3, REST_LAST, false },
 };
 enum { CANDIDATES = sizeof candidates / sizeof candidates[0] };
 
@@ -67,11 +67,11 @@ nm bond_shortest(nm block, nm shortest)
 	return least < block / 2 ? least : block / 2;
 }
 
-static void add_way(struct ways *ways, const struct layout *layout)
+static void add_way(struct ways *ways, const struct bond_layout *layout)
 {
 	ways->list = memory_grow(ways->list, ways->count, &ways->capacity, sizeof *ways->list);
 	ways->list[ways->count++] = (struct way){ *layout, !ways->other ? 0 :
-		layout_close_ends(layout, ways->other, ways->rule->block) };
+		bond_layout_close_ends(layout, ways->other, ways->rule->block) };
 }
 
 static void add_candidates(struct ways *ways)
@@ -81,23 +81,23 @@ static void add_candidates(struct ways *ways)
 	for (int i = 0; i < CANDIDATES; i++) {
 		nm first = quarters(rule->block, candidates[i].first_quarters);
 		int64_t before = candidates[i].rest;
-		struct layout layout;
+		struct bond_layout layout;
 
 		if (first > 0 && first < rule->shortest)
 			continue;
-		if (!layout_make(&layout, ways->run, rule, first, candidates[i].shared))
+		if (!bond_layout_make(&layout, ways->run, rule, first, candidates[i].shared))
 			continue;
-		if (candidates[i].rest != PLACE_LAST) {
+		if (candidates[i].rest != REST_LAST) {
 			if (layout.rest[0] == 0 || before >= layout.before)
 				continue; /* the same as an earlier one */
-			layout_move(&layout, ways->run, rule->block, before);
+			bond_layout_move(&layout, ways->run, rule->block, before);
 		}
 		add_way(ways, &layout);
 	}
 }
 
 /* Adds a layout with its rest at every place near an end, as far as it bonds with the other ends. */
-static void add_places(struct ways *ways, struct layout *layout)
+static void add_places(struct ways *ways, struct bond_layout *layout)
 {
 	int64_t whole = layout->rest[0] > 0 ? layout->before : 0;
 	nm block = ways->rule->block;
@@ -106,8 +106,8 @@ static void add_places(struct ways *ways, struct layout *layout)
 		if (before == PLACES_NEAR_AN_END && whole - before > PLACES_NEAR_AN_END)
 			before = whole - PLACES_NEAR_AN_END + 1;
 		if (whole > 0)
-			layout_move(layout, ways->run, block, before);
-		if (layout_close_ends(layout, ways->other, block) == 0)
+			bond_layout_move(layout, ways->run, block, before);
+		if (bond_layout_close_ends(layout, ways->other, block) == 0)
 			add_way(ways, layout);
 	}
 }
@@ -118,15 +118,15 @@ static void add_first_pieces(struct ways *ways)
 	nm first = 0;
 
 	while (first < rule->block && first <= ways->run->length) {
-		struct layout layout;
+		struct bond_layout layout;
 
 		bool is_shared = false;
 
-		if (layout_make(&layout, ways->run, rule, first, false)) {
+		if (bond_layout_make(&layout, ways->run, rule, first, false)) {
 			is_shared = layout.rest[1] > 0;
 			add_places(ways, &layout);
 		}
-		if (!is_shared && layout_make(&layout, ways->run, rule, first, true))
+		if (!is_shared && bond_layout_make(&layout, ways->run, rule, first, true))
 			add_places(ways, &layout);
 		first = first == 0 ? rule->shortest : first + FIRST_PIECE_STEP;
 	}
@@ -137,7 +137,7 @@ static struct choice choose_single(const struct ways *odd)
 	struct choice best = { &odd->list[0].layout, NULL, 0, odd->list[0].layout.cut };
 
 	for (size_t i = 1; i < odd->count; i++) {
-		const struct layout *layout = &odd->list[i].layout;
+		const struct bond_layout *layout = &odd->list[i].layout;
 
 		if (layout->cut < best.cuts)
 			best = (struct choice){ layout, NULL, 0, layout->cut };
@@ -159,7 +159,7 @@ static struct choice choose_pair(const struct ways *odd, const struct ways *even
 
 			if (close > best.close || (best.close == 0 && cuts >= best.cuts))
 				continue;
-			close += layout_close_joints(&a->layout, &b->layout, rule->block);
+			close += bond_layout_close_joints(&a->layout, &b->layout, rule->block);
 			if (close < best.close || (close == best.close && cuts < best.cuts))
 				best = (struct choice){ &a->layout, &b->layout, close, cuts };
 		}
@@ -177,7 +177,7 @@ static bool choose_first(struct choice *out, const struct ways *odd, const struc
 			const struct way *b = &even->list[j];
 
 			if (b->close_ends > 0 ||
-				layout_close_joints(&a->layout, &b->layout, odd->rule->block) > 0)
+				bond_layout_close_joints(&a->layout, &b->layout, odd->rule->block) > 0)
 				continue;
 			*out = (struct choice){ &a->layout, &b->layout, 0, 0 };
 			return true;
@@ -206,10 +206,10 @@ static struct choice choose(struct ways *odd, struct ways *even)
 	return choice;
 }
 
-static void lay_course(struct bond_course *out, const struct layout *layout, nm block,
+static void lay_course(struct bond_course *out, const struct bond_layout *layout, nm block,
 	struct arena *arena)
 {
-	out->pieces = layout_pieces(layout, block, arena, &out->count);
+	out->pieces = bond_layout_pieces(layout, block, arena, &out->count);
 	out->cut = layout->cut;
 }
 

@@ -7,22 +7,7 @@
 #ifndef TAKEOFF_WALLS_BOND_H
 #define TAKEOFF_WALLS_BOND_H
 
-#include "base/length.h"
-#include "base/memory.h"
-
-#include <stdbool.h>
-
-/* A run of one course along a side. */
-struct bond_run {
-	nm from, length;           /* from the side's first corner, along the outer face */
-	bool first_open, last_open; /* its ends are joints on the outer face */
-};
-
-struct bond_rule {
-	nm block;    /* l, the block's length as laid */
-	nm shortest; /* the shortest piece, from bond_shortest */
-	int odd_courses, even_courses; /* how often each is really laid */
-};
+#include "takeoff/walls/bond_layout.h"
 
 struct bond_course {
 	const nm *pieces;

@@ -1,6 +1,4 @@
 #include "takeoff/walls/cutting.h"
-#include "takeoff/common/packing.h"
-#include "takeoff/walls/wall.h"
 
 #include <stdlib.h>
 
@@ -55,18 +53,18 @@ static void add_course(struct need *need, const struct wall_course *course, int6
 	}
 }
 
-static void gather(struct needs *needs, const struct takeoff *takeoff)
+static void gather(struct needs *needs, const struct walls *walls)
 {
-	for (int i = 0; i < takeoff->wall_count; i++) {
-		const struct wall *wall = &takeoff->walls[i];
+	for (int i = 0; i < walls->count; i++) {
+		const struct wall *wall = &walls->list[i];
 		struct need *need = need_of(needs, USE_WALL, &wall->block);
 		double density = wall_density(wall->bed);
 
 		add_course(need, &wall->odd, (wall->courses + 1) / 2, density);
 		add_course(need, &wall->even, wall->courses / 2, density);
 	}
-	for (int i = 0; i < takeoff->wall_count; i++) {
-		const struct wall *wall = &takeoff->walls[i];
+	for (int i = 0; i < walls->count; i++) {
+		const struct wall *wall = &walls->list[i];
 
 		if (wall->has_cap)
 			add_course(need_of(needs, USE_CAP, &wall->cap_block), &wall->cap, 1,
@@ -98,24 +96,58 @@ static struct cutting cut_need(struct arena *arena, const struct need *need,
 	cutting.floor = floor_of(need, cutting.fit);
 	cutting.breakage = (cutting.bought * block_number(allow, ALLOW_BREAKAGE) + hundred - 1) /
 		hundred;
+	cutting.order = cutting.bought + cutting.breakage;
 	/* Beds may differ in density: each counts by the length laid in it. */
 	cutting.weight = need->weight * (double)cutting.bought * (double)need->block.along /
 		(double)need->length;
 	return cutting;
 }
 
-void cutting_plan(struct takeoff *takeoff, struct arena *arena)
+void cutting_plan(struct cuttings *out, const struct basis *basis, const struct walls *walls)
 {
 	struct needs needs = { NULL, 0, 0 };
 	struct cutting *cuttings;
 
-	gather(&needs, takeoff);
-	cuttings = arena_new(arena, needs.count, sizeof *cuttings);
+	gather(&needs, walls);
+	cuttings = arena_new(basis->arena, needs.count, sizeof *cuttings);
 	for (size_t i = 0; i < needs.count; i++) {
-		cuttings[i] = cut_need(arena, &needs.list[i], takeoff->allow);
+		cuttings[i] = cut_need(basis->arena, &needs.list[i], basis->allow);
 		free(needs.list[i].batches);
 	}
-	takeoff->cuttings = cuttings;
-	takeoff->cutting_count = (int)needs.count;
+	*out = (struct cuttings){ cuttings, (int)needs.count };
 	free(needs.list);
 }
+
+void cutting_items(struct item_list *items, const struct cuttings *cuttings)
+{
+	for (int i = 0; i < cuttings->count; i++) {
+		const struct cutting *cutting = &cuttings->list[i];
+
+		item_add(items, &(struct item){
+			.good = cutting->use == USE_CAP ? GOOD_BLOCK_CAP : GOOD_BLOCK_WALL,
+			.section = SECTION_WALLS, .block = cutting->block,
+			.laid = (double)cutting->bought, .spare = (double)cutting->breakage,
+			.order = (double)cutting->order,
+			.unit_weight = cutting->bought > 0 ?
+				cutting->weight / (double)cutting->bought : 0,
+			.note = { .kind = NOTE_BREAKAGE,
+				.percent = block_number(items->allow, ALLOW_BREAKAGE) } });
+	}
+}
+
+static const struct word use_words[] = {
+	[USE_WALL] = { "wall", "Wall", "Block" }, [USE_CAP] = { "cap", "Cap", "Cap" },
+};
+static const struct figure figures[] = {
+	{ "use", NULL, "", FIELD(WORD, cutting, use), .words = use_words, .flags = PANEL_TITLE },
+	{ "block_m", NULL, "", FIELD(SIZE, cutting, block), .flags = PANEL_TITLE },
+	{ NULL, NULL, "To order", FIELD(COUNT, cutting, order) },
+	{ NULL, NULL, "of them spare", FIELD(COUNT, cutting, breakage) },
+	{ "blocks_whole", NULL, "Laid whole", FIELD(COUNT, cutting, whole) },
+	{ "blocks_cut", NULL, "Cut up", FIELD(COUNT, cutting, cut_blocks) },
+	{ "blocks_bought", NULL, NULL, FIELD(COUNT, cutting, bought) },
+	{ "floor", NULL, NULL, FIELD(COUNT, cutting, floor) },
+	{ "breakage", NULL, NULL, FIELD(COUNT, cutting, breakage) },
+	{ "cuts", NULL, NULL, FIELDS(CUTS, cutting, cuts, cut_count), .flags = JSON_SPACED },
+};
+const struct figure_table cutting_table = FIGURE_TABLE(cutting, figures);

@@ -3,8 +3,25 @@
 #ifndef TAKEOFF_WALLS_RING_H
 #define TAKEOFF_WALLS_RING_H
 
+#include "survey/outline.h"
 #include "takeoff/walls/side.h"
-#include "takeoff/takeoff.h"
+
+/* One straight piece of one course, along one side of a bed's outline. */
+struct wall_run {
+	int loop, side;   /* of the outline */
+	nm from;          /* where it starts along the side's outer face, from the side's first corner:
+	                     0 or the wall's depth w at a convex corner, -w or 0 at a reflex one */
+	nm length;
+	const nm *pieces; /* places, in order along the side; they add up to length */
+	int piece_count;
+};
+
+struct wall_course {
+	const struct wall_run *runs; /* loop by loop, side by side: one each */
+	int run_count;
+	int64_t whole, cut; /* blocks in one such course */
+	nm length;          /* of all runs */
+};
 
 /* A side of an outline. */
 struct side_place {

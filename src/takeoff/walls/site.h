@@ -3,16 +3,14 @@
 #define TAKEOFF_WALLS_SITE_H
 
 #include "takeoff/walls/room.h"
-#include "takeoff/common/snags.h"
+#include "takeoff/walls/wall.h"
 
 /* All that is at hand while the beds of a plot are walled one by one. */
 struct job {
-	struct takeoff *takeoff;
-	struct arena *arena;
-	const struct plot *plot;
-	struct snag_list *snags;
+	const struct basis *basis;
+	struct walls *walls;
 	struct side_book *book;
-	nm inside; /* what the plot allows for */
+	nm inside; /* least ground between walls that is allowed for */
 	int64_t beads;
 };
 

@@ -1,6 +1,12 @@
 #include "takeoff/walls/wall.h"
 #include "takeoff/walls/site.h"
 
+#include <math.h>
+#include <stdlib.h>
+
+/* Sums of metres may end a hair above a whole number of cartridges; none is bought for that. */
+static const double HAIR = 1e-9;
+
 static double metres(nm length)
 {
 	return (double)length / (double)NM_PER_M;
@@ -21,17 +27,17 @@ static const struct size *bed_size(const struct block *bed, enum attribute a)
 	return &block_effective(bed, a)->as.size;
 }
 
-static struct masonry masonry_of(const struct takeoff *takeoff, const struct size *block, int64_t courses)
+static struct masonry masonry_of(const struct block *allow, const struct size *block, int64_t courses)
 {
-	nm shortest = block_length(takeoff->allow, ALLOW_SHORTEST);
+	nm shortest = block_length(allow, ALLOW_SHORTEST);
 
 	return (struct masonry){ .length = block->along, .depth = block->across,
 		.shortest = bond_shortest(block->along, shortest), .courses = (int)courses };
 }
 
-struct masonry wall_masonry(const struct takeoff *takeoff, const struct block *bed)
+struct masonry wall_masonry(const struct block *allow, const struct block *bed)
 {
-	return masonry_of(takeoff, bed_size(bed, BED_BLOCK), block_number(bed, BED_COURSES));
+	return masonry_of(allow, bed_size(bed, BED_BLOCK), block_number(bed, BED_COURSES));
 }
 
 /* The outline's length less so much for each loop that turns round the bed, more for each hole. */
@@ -49,16 +55,16 @@ static nm outline_length(const struct site *site, nm less)
 static void lay_cap(struct wall *wall, const struct site *site)
 {
 	const struct size *cap = bed_size(site->bed, BED_CAP);
-	struct masonry masonry = masonry_of(site->job->takeoff, cap, 1);
+	struct masonry masonry = masonry_of(site->job->basis->allow, cap, 1);
 	struct ring ring;
 
 	if (size_is_none(cap))
 		return;
 	if (!site_takes_cap(site, &masonry)) {
-		site->job->takeoff->complete = false;
+		site->job->walls->caps_not_laid++;
 		return;
 	}
-	ring_lay(&ring, site->job->arena, site->job->book, site->room.outline,
+	ring_lay(&ring, site->job->basis->arena, site->job->book, site->room.outline,
 		site->room.survey->cell, &masonry);
 	wall->has_cap = true;
 	wall->cap_block = *cap;
@@ -95,7 +101,7 @@ static void lay_wall(struct wall *wall, const struct site *site, const struct ma
 {
 	struct ring ring;
 
-	ring_lay(&ring, site->job->arena, site->job->book, site->room.outline,
+	ring_lay(&ring, site->job->basis->arena, site->job->book, site->room.outline,
 		site->room.survey->cell, masonry);
 	*wall = (struct wall){
 		.region = site->room.region,
@@ -125,23 +131,21 @@ static struct wall_not_laid not_laid(const struct site *site, const struct mason
 static void wall_bed(struct wall *walls, struct wall_not_laid *without, const struct job *job,
 	int region)
 {
-	struct takeoff *takeoff = job->takeoff;
+	const struct survey *survey = job->basis->survey;
 	struct arena outlines = ARENA_EMPTY;
 	struct outline outline;
 	struct site site = {
 		.job = job,
-		.room = { &takeoff->survey, region, &outline },
-		.bed = &takeoff->survey.regions[region].entry->block,
+		.room = { survey, region, &outline },
+		.bed = &survey->regions[region].entry->block,
 	};
-	struct masonry masonry = wall_masonry(job->takeoff, site.bed);
+	struct masonry masonry = wall_masonry(job->basis->allow, site.bed);
 
-	outline_trace(&outline, &outlines, job->plot, &takeoff->survey, region);
-	if (site_takes_wall(&site, &masonry)) {
-		lay_wall(&walls[takeoff->wall_count++], &site, &masonry);
-	} else {
-		without[takeoff->not_laid_count++] = not_laid(&site, &masonry);
-		takeoff->complete = false;
-	}
+	outline_trace(&outline, &outlines, job->basis->plot, survey, region);
+	if (site_takes_wall(&site, &masonry))
+		lay_wall(&walls[job->walls->count++], &site, &masonry);
+	else
+		without[job->walls->not_laid_count++] = not_laid(&site, &masonry);
 	arena_clear(&outlines);
 }
 
@@ -150,28 +154,68 @@ static size_t raised_beds(const struct survey *survey)
 	size_t count = 0;
 
 	for (int i = 0; i < survey->region_count; i++)
-		count += takeoff_is_raised(&survey->regions[i]);
+		count += region_is_raised(&survey->regions[i]);
 	return count;
 }
 
-void wall_lay_all(struct takeoff *takeoff, struct arena *arena, const struct plot *plot,
-	struct snag_list *snags)
+void walls_lay(struct walls *out, const struct basis *basis)
 {
 	struct job job = {
-		.takeoff = takeoff, .arena = arena, .plot = plot, .snags = snags,
-		.book = side_book_new(arena),
-		.inside = block_length(takeoff->allow, ALLOW_INSIDE),
-		.beads = block_number(takeoff->allow, ALLOW_BEADS),
+		.basis = basis, .walls = out, .book = side_book_new(basis->arena),
+		.inside = block_length(basis->allow, ALLOW_INSIDE),
+		.beads = block_number(basis->allow, ALLOW_BEADS),
 	};
-	size_t beds = raised_beds(&takeoff->survey);
-	struct wall *walls = arena_new(arena, beds, sizeof *walls);
-	struct wall_not_laid *without = arena_new(arena, beds, sizeof *without);
+	size_t beds = raised_beds(basis->survey);
+	struct wall *walls = arena_new(basis->arena, beds, sizeof *walls);
+	struct wall_not_laid *without = arena_new(basis->arena, beds, sizeof *without);
 
-	takeoff->walls = walls;
-	takeoff->not_laid = without;
-	takeoff->wall_count = takeoff->not_laid_count = 0;
-	takeoff->complete = true;
-	for (int i = 0; i < takeoff->survey.region_count; i++)
-		if (takeoff_is_raised(&takeoff->survey.regions[i]))
+	*out = (struct walls){ .list = walls, .not_laid = without };
+	for (int i = 0; i < basis->survey->region_count; i++)
+		if (region_is_raised(&basis->survey->regions[i]))
 			wall_bed(walls, without, &job, i);
 }
+
+static int by_region(const void *region, const void *wall)
+{
+	return *(const int *)region - ((const struct wall *)wall)->region;
+}
+
+const struct wall *walls_find(const struct walls *walls, int region)
+{
+	if (walls->count == 0)
+		return NULL;
+	return bsearch(&region, walls->list, (size_t)walls->count, sizeof *walls->list, by_region);
+}
+
+void walls_items(struct item_list *items, const struct walls *walls)
+{
+	nm cartridge = block_length(items->allow, ALLOW_CARTRIDGE);
+	double bead = 0;
+
+	for (int i = 0; i < walls->count; i++)
+		bead += walls->list[i].bead;
+	if (bead <= 0)
+		return;
+	double cartridges = bead / metres(cartridge);
+
+	item_add(items, &(struct item){ .good = GOOD_ADHESIVE, .section = SECTION_WALLS,
+		.laid = cartridges, .order = ceil(cartridges - HAIR),
+		.note = { .kind = NOTE_CARTRIDGE, .lengths = { cartridge } } });
+}
+
+static const struct figure wall_figures[] = {
+	{ "bed", NULL, "", FIELD(REGION, wall, region), .flags = PANEL_TITLE },
+	{ "block_m", NULL, NULL, FIELD(SIZE, wall, block) },
+	{ "inner_area_m2", NULL, NULL, FIELD(AREA, wall, inner_area) },
+	{ NULL, NULL, "Courses", FIELD(COUNT, wall, courses) },
+	{ "whole_blocks", NULL, "Whole blocks", FIELD(COUNT, wall, whole_blocks) },
+	{ "cut_pieces", NULL, "Cut pieces", FIELD(COUNT, wall, cut_pieces) },
+	{ NULL, NULL, "Weight", FIELD(WEIGHT, wall, weight) },
+};
+const struct figure_table wall_table = FIGURE_TABLE(wall, wall_figures);
+
+static const struct figure not_laid_figures[] = {
+	{ "bed", NULL, NULL, FIELD(REGION, wall_not_laid, region) },
+	{ "about_blocks", NULL, NULL, FIELD(COUNT, wall_not_laid, about_blocks) },
+};
+const struct figure_table wall_not_laid_table = FIGURE_TABLE(wall_not_laid, not_laid_figures);

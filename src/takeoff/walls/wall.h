@@ -12,17 +12,55 @@
 #ifndef TAKEOFF_WALLS_WALL_H
 #define TAKEOFF_WALLS_WALL_H
 
-#include "takeoff/walls/side.h"
-#include "takeoff/common/snags.h"
-#include "takeoff/takeoff.h"
+#include "takeoff/common/basis.h"
+#include "takeoff/common/figure.h"
+#include "takeoff/common/items.h"
+#include "takeoff/walls/ring.h"
 
-/* Lays the walls of all raised beds of a surveyed plot: fills walls, not_laid and complete of *takeoff
- * (whose survey is done) and adds the snags wall-jog, wall-narrow, wall-bond, bed-thin, cap-narrow. */
-void wall_lay_all(struct takeoff *takeoff, struct arena *arena, const struct plot *plot,
-	struct snag_list *snags);
+/* The wall of one raised bed: odd courses are all alike, even ones too. */
+struct wall {
+	int region;
+	const struct block *bed;
+	struct size block;
+	int courses;
+	struct wall_course odd, even; /* even: without runs where courses is 1 */
+	bool has_cap;                 /* a cap is laid */
+	struct size cap_block;
+	struct wall_course cap;
+	double inner_area;            /* m2 */
+	nm inner_perimeter;           /* of the inner face, all loops */
+	int64_t whole_blocks, cut_pieces; /* over all courses, without cap */
+	double block_weight, weight;  /* kg of one block; of all blocks of this wall, as laid */
+	double bead;                  /* metres of adhesive bead, cap's included */
+};
 
-/* What the wall of a bed is built of, by its entry and what the plot allows for. */
-struct masonry wall_masonry(const struct takeoff *takeoff, const struct block *bed);
+/* A raised bed that could not be laid out; a snag tells why. */
+struct wall_not_laid {
+	int region;
+	int64_t about_blocks;
+};
+
+struct walls {
+	const struct wall *list; /* in region order */
+	int count;
+	const struct wall_not_laid *not_laid;
+	int not_laid_count;
+	int caps_not_laid; /* of the walls: a cap is wanted and has no room */
+};
+
+/* Courses and cap of the first are for the views to print. */
+extern const struct figure_table wall_table, wall_not_laid_table;
+
+/* Lays the walls of all raised beds and adds the snags wall-jog, wall-narrow, wall-bond, bed-thin,
+ * cap-narrow. */
+void walls_lay(struct walls *out, const struct basis *basis);
+/* The wall of a region; NULL where none is laid out. */
+const struct wall *walls_find(const struct walls *walls, int region);
+/* Adds adhesive, in whole cartridges. */
+void walls_items(struct item_list *items, const struct walls *walls);
+
+/* What the wall of a bed is built of, by its entry and what is allowed for. */
+struct masonry wall_masonry(const struct block *allow, const struct block *bed);
 /* Cubic metres of so much of one course's runs in these blocks. */
 double wall_volume(nm length, const struct size *block);
 /* Kilograms a cubic metre of a bed's blocks and caps. */

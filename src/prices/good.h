@@ -1,0 +1,75 @@
+/* The goods, once: what a takeoff may list and a price book may have prices for.
+ *
+ * A row of GOODS_TABLE: identity, id (one that ends in a dot begins the ids of all that have a name of their
+ * own: "soil.topsoil"), label for people (of a named one its name), unit in which it is counted, in what
+ * rows of it differ, and the attribute of allow that says what a cubic metre of it weighs. */
+#ifndef PRICES_GOOD_H
+#define PRICES_GOOD_H
+
+#include "base/text.h"
+#include "plot/attribute.h"
+
+#define GOODS_TABLE(X) \
+	X(GOOD_BLOCK_WALL, "block.wall", "Wall block", UNIT_EACH, VARIES_BY_BLOCK, NO_DENSITY) \
+	X(GOOD_BLOCK_CAP, "block.cap", "Cap block", UNIT_EACH, VARIES_BY_BLOCK, NO_DENSITY) \
+	X(GOOD_ADHESIVE, "adhesive.cartridge", "Adhesive, cartridge", UNIT_EACH, VARIES_NOT, \
+		NO_DENSITY) \
+	X(GOOD_COMPOST, "soil.compost", "Compost", UNIT_M3, VARIES_NOT, ALLOW_DENSITY_COMPOST) \
+	X(GOOD_SOIL, "soil.", NULL, UNIT_M3, VARIES_BY_NAME, ALLOW_DENSITY_SOIL) \
+	X(GOOD_MULCH, "mulch", "Mulch", UNIT_M3, VARIES_NOT, ALLOW_DENSITY_MULCH) \
+	X(GOOD_FENCE_POST, "fence.post", "Fence post", UNIT_EACH, VARIES_BY_LENGTH, NO_DENSITY) \
+	X(GOOD_FENCE_PANEL, "fence.panel", "Fence panel", UNIT_EACH, VARIES_BY_LENGTH, NO_DENSITY) \
+	X(GOOD_FENCE_GATE, "fence.gate", "Gate leaf", UNIT_EACH, VARIES_BY_LENGTH, NO_DENSITY) \
+	X(GOOD_FENCE_CONCRETE, "fence.concrete", "Concrete, bags", UNIT_EACH, VARIES_NOT, \
+		NO_DENSITY) \
+	X(GOOD_FENCE_GRAVEL, "fence.gravel", "Gravel under posts", UNIT_M3, VARIES_NOT, \
+		ALLOW_DENSITY_STONE) \
+	X(GOOD_FENCE_BRACKET, "fence.bracket", "Rail bracket", UNIT_EACH, VARIES_NOT, NO_DENSITY) \
+	X(GOOD_FENCE_HINGE, "fence.hinge", "Gate hinge", UNIT_EACH, VARIES_NOT, NO_DENSITY) \
+	X(GOOD_FENCE_LATCH, "fence.latch", "Gate latch", UNIT_EACH, VARIES_NOT, NO_DENSITY) \
+	X(GOOD_FENCE_BOLT, "fence.bolt", "Drop bolt", UNIT_EACH, VARIES_NOT, NO_DENSITY) \
+	X(GOOD_SPOIL, "spoil", "Spoil", UNIT_M3, VARIES_NOT, ALLOW_DENSITY_SPOIL) \
+	X(GOOD_STONE_BASE, "stone.base", "Base stone", UNIT_M3, VARIES_NOT, ALLOW_DENSITY_STONE) \
+	X(GOOD_STONE_FINES, "stone.surface.fines", "Stone with fines", UNIT_M3, VARIES_NOT, \
+		ALLOW_DENSITY_STONE) \
+	X(GOOD_STONE_CLEAN, "stone.surface.clean", "Clean stone", UNIT_M3, VARIES_NOT, \
+		ALLOW_DENSITY_STONE) \
+	X(GOOD_FABRIC, "fabric.roll", "Fabric, roll", UNIT_EACH, VARIES_NOT, NO_DENSITY) \
+	X(GOOD_FABRIC_PIN, "fabric.pin", "Fabric pin", UNIT_EACH, VARIES_NOT, NO_DENSITY) \
+	X(GOOD_LINER, "liner", "Liner", UNIT_M2, VARIES_NOT, NO_DENSITY) \
+	X(GOOD_EDGING, "edging.piece", "Edging, piece", UNIT_EACH, VARIES_NOT, NO_DENSITY) \
+	X(GOOD_EDGING_SPIKE, "edging.spike", "Edging spike", UNIT_EACH, VARIES_NOT, NO_DENSITY) \
+	X(GOOD_LAWN_TOPSOIL, "topsoil.lawn", "Lawn topsoil", UNIT_M3, VARIES_NOT, \
+		ALLOW_DENSITY_SOIL) \
+	X(GOOD_TURF, "turf", "Turf", UNIT_M2, VARIES_NOT, NO_DENSITY) \
+	X(GOOD_SEED, "seed", "Grass seed", UNIT_KG, VARIES_NOT, NO_DENSITY)
+
+#define GOOD_IDENTITY(good, id, label, unit, varies, density) good,
+enum good { GOODS_TABLE(GOOD_IDENTITY) GOODS };
+#undef GOOD_IDENTITY
+
+enum item_unit { UNIT_EACH, UNIT_M, UNIT_M2, UNIT_M3, UNIT_KG };
+enum good_varies { VARIES_NOT, VARIES_BY_BLOCK, VARIES_BY_LENGTH, VARIES_BY_NAME };
+#define NO_DENSITY ((enum attribute)ATTRIBUTES)
+
+struct good_row {
+	const char *id, *label;
+	enum item_unit unit;
+	enum good_varies varies;
+	enum attribute density; /* NO_DENSITY where no volume of it is weighed */
+};
+
+const struct good_row *good_row(enum good good);
+/* The good with the id; *name is what follows the dot of a named one, within the id, else "". False where
+ * no good has it. */
+bool good_find(const char *id, enum good *good, const char **name);
+/* The good that a part of a soil mix is. */
+enum good good_of_soil(const char *part);
+/* Adds the id; name as from good_find. */
+void good_add_id(struct text *out, enum good good, const char *name);
+/* Adds all ids for a message: "block.wall, soil.NAME or mulch". */
+void good_list(struct text *out);
+/* "each", "m", "m2", "m3", "kg". */
+const char *item_unit_word(enum item_unit unit);
+
+#endif

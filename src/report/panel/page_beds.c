@@ -1,0 +1,120 @@
+#include "report/panel/page_beds.h"
+#include "takeoff/advice/advice.h"
+
+/* How many beds that are alike in nothing get advice: each takes a few hundred trials. */
+enum { ADVISED_MOST = 3 };
+
+/* A bed that was advised on; others of its entry and size get the same advice. */
+struct advised {
+	const struct region *bed;
+	struct advice advice;
+};
+
+static const char *size_words(const struct report *report, int columns, int rows)
+{
+	nm cell = report->takeoff->survey.cell;
+
+	return say(report, "%s x %s", plain_length(report, columns * cell),
+		plain_length(report, rows * cell));
+}
+
+static int columns_of(const struct region *bed)
+{
+	return bed->most.x - bed->left + 1;
+}
+
+static int rows_of(const struct region *bed)
+{
+	return bed->most.y - bed->first_cell.y + 1;
+}
+
+/* "Cuts 8 pieces; none at 5 ft x 4 ft or 6 ft x 3 ft, or with cells of 8 in." */
+static void advice_line(struct page_maker *maker, const struct wall *wall, const struct advice *advice)
+{
+	const struct report *report = &maker->report;
+	long long pieces = wall->cut_pieces;
+	const char *sizes = "", *cells = "";
+
+	for (int i = 0; i < advice->size_count; i++)
+		sizes = say(report, "%s%s%s", sizes, i ? " or " : "at ",
+			size_words(report, advice->sizes[i].x, advice->sizes[i].y));
+	if (advice->cell)
+		cells = say(report, "%swith cells of %s", *sizes ? ", or " : "",
+			plain_length(report, advice->cell));
+	if (*sizes || *cells)
+		page_note_line(maker, say(report, "Cuts %lld pieces; none %s%s.", pieces, sizes, cells));
+	else
+		page_note_line(maker, say(report, "Cuts %lld pieces; no size near does without.",
+			pieces));
+}
+
+static bool is_alike(const struct region *a, const struct region *b)
+{
+	return a->entry == b->entry && a->cells == b->cells && a->perimeter == b->perimeter &&
+		columns_of(a) == columns_of(b) && rows_of(a) == rows_of(b);
+}
+
+static void advise(struct page_maker *maker, const struct wall *wall, struct advised *advised,
+	int *count)
+{
+	const struct report *report = &maker->report;
+	const struct region *bed = &report->takeoff->survey.regions[wall->region];
+	struct arena trials = ARENA_EMPTY;
+
+	for (int i = 0; i < *count; i++) {
+		if (is_alike(advised[i].bed, bed)) {
+			advice_line(maker, wall, &advised[i].advice);
+			return;
+		}
+	}
+	if (*count == ADVISED_MOST)
+		return;
+	advised[*count].bed = bed;
+	advice_find(&advised[*count].advice, &trials, report->plot, report->takeoff, wall);
+	advice_line(maker, wall, &advised[*count].advice);
+	(*count)++;
+	arena_clear(&trials);
+}
+
+static void bed_lines(struct page_maker *maker, int region)
+{
+	const struct report *report = &maker->report;
+	const struct region *bed = &report->takeoff->survey.regions[region];
+	nm cell = report->takeoff->survey.cell;
+
+	page_heading_line(maker, say(report, "%s %s", page_region(maker, region), bed->entry->name));
+	page_figure(maker, "Over all", size_words(report, columns_of(bed), rows_of(bed)));
+	page_figure(maker, "Area", plain_area(report, survey_area(bed->cells, cell)));
+	page_figure(maker, "All round", plain_length(report, bed->perimeter * cell));
+}
+
+static void joinings(struct page_maker *maker)
+{
+	struct joining list[JOININGS_MOST];
+	int count = advice_joinings(list, maker->report.takeoff);
+
+	for (int i = 0; i < count; i++)
+		page_note_line(maker, say(&maker->report,
+			"%s and %s as one bed would take about %lld blocks fewer.",
+			page_region(maker, list[i].region), page_region(maker, list[i].other),
+			(long long)list[i].blocks));
+}
+
+void page_beds(struct page_maker *maker, const struct takeoff *takeoff)
+{
+	const struct survey *survey = &takeoff->survey;
+	struct advised advised[ADVISED_MOST];
+	int count = 0;
+
+	for (int i = 0; i < survey->region_count; i++) {
+		const struct wall *wall = walls_find(&takeoff->walls, i);
+
+		if (survey->regions[i].entry->class != CLASS_BED)
+			continue;
+		bed_lines(maker, i);
+		if (wall && wall->cut_pieces > 0)
+			advise(maker, wall, advised, &count);
+	}
+	page_if_empty(maker, "No beds yet.");
+	joinings(maker);
+}

@@ -1,0 +1,214 @@
+#include "report/words/figures.h"
+#include "report/words/words.h"
+
+#include <string.h>
+
+const void *figure_field(const struct figure *figure, const void *row)
+{
+	return (const char *)row + figure->at;
+}
+
+int64_t figure_whole(const struct figure *figure, const void *row)
+{
+	const void *field = figure_field(figure, row);
+	unsigned int word;
+	int64_t whole;
+	int number;
+
+	switch (figure->kind) {
+	case FIGURE_WORD:
+	case FIGURE_NUMBERED:
+		memcpy(&word, field, sizeof word);
+		return word;
+	case FIGURE_TRUTH:
+		return *(const bool *)field;
+	default:
+		break;
+	}
+	if (figure->size == sizeof number) {
+		memcpy(&number, field, sizeof number);
+		return number;
+	}
+	memcpy(&whole, field, sizeof whole);
+	return whole;
+}
+
+double figure_real(const struct figure *figure, const void *row)
+{
+	double real;
+
+	memcpy(&real, figure_field(figure, row), sizeof real);
+	return real;
+}
+
+const char *figure_text(const struct figure *figure, const void *row)
+{
+	const char *text;
+
+	memcpy(&text, figure_field(figure, row), sizeof text);
+	return text;
+}
+
+const void *figure_rows(const struct figure *figure, const void *row, int *count)
+{
+	const void *field = figure_field(figure, row);
+
+	memcpy(count, (const char *)row + figure->count_at, sizeof *count);
+	/* An array within the row, else a pointer to one. */
+	if (figure->size != sizeof field)
+		return field;
+	memcpy(&field, field, sizeof field);
+	return field;
+}
+
+bool figure_is_none(const struct figure *figure, const void *row)
+{
+	switch (figure->kind) {
+	case FIGURE_AREA:
+	case FIGURE_VOLUME:
+	case FIGURE_WEIGHT:
+	case FIGURE_NUMBER:
+		return figure_real(figure, row) <= 0;
+	case FIGURE_TEXT:
+		return !figure_text(figure, row);
+	case FIGURE_SIZE:
+		return size_is_none(figure_field(figure, row));
+	case FIGURE_COUNT:
+	case FIGURE_LENGTH:
+	case FIGURE_INCHES:
+	case FIGURE_MONEY:
+	case FIGURE_TRUTH:
+		return figure_whole(figure, row) == 0;
+	default:
+		return false;
+	}
+}
+
+bool row_is_left_out(const struct figure_table *table, const void *row)
+{
+	for (int i = 0; i < table->count; i++)
+		if ((table->figures[i].flags & ROW_NEEDED) &&
+			figure_is_none(&table->figures[i], row))
+			return true;
+	return false;
+}
+
+/* ---- Alike ------------------------------------------------------------------------------------ */
+
+static int compare_reals(double a, double b)
+{
+	return (a > b) - (a < b);
+}
+
+static int figures_compare(const struct figure *figure, const void *a, const void *b)
+{
+	int64_t one, other;
+
+	switch (figure->kind) {
+	case FIGURE_AREA:
+	case FIGURE_VOLUME:
+	case FIGURE_WEIGHT:
+	case FIGURE_NUMBER:
+		return compare_reals(figure_real(figure, a), figure_real(figure, b));
+	case FIGURE_TEXT:
+		return strcmp(figure_text(figure, a), figure_text(figure, b));
+	case FIGURE_REGION:
+	case FIGURE_ALIKE:
+		return 0;
+	default:
+		one = figure_whole(figure, a);
+		other = figure_whole(figure, b);
+		return (one > other) - (one < other);
+	}
+}
+
+int rows_compare(const void *a, const void *b, const void *context)
+{
+	const struct figure_table *table = context;
+	int order = 0;
+
+	for (int i = 0; order == 0 && i < table->count; i++)
+		if (table->figures[i].heading)
+			order = figures_compare(&table->figures[i], a, b);
+	return order;
+}
+
+/* ---- Words ------------------------------------------------------------------------------------ */
+
+const char *word_heading(const struct word *word)
+{
+	return word->heading ? word->heading : word->key;
+}
+
+const char *word_label(const struct word *word)
+{
+	return word->label ? word->label : word->key;
+}
+
+static const char *entry_words(const struct report *report, const void *field)
+{
+	const struct entry *entry;
+
+	memcpy(&entry, field, sizeof entry);
+	return say(report, "%c %s", entry->letter, entry->name);
+}
+
+static const char *enum_words(const struct report *report, const struct figure *figure,
+	const void *row)
+{
+	const struct word *word = &figure->words[figure_whole(figure, row)];
+
+	return report->wording == WORDING_PANEL ? word_label(word) : word_heading(word);
+}
+
+const char *figure_words(const struct report *report, const struct figure *figure, const void *row,
+	int number)
+{
+	const struct place *place;
+
+	switch (figure->kind) {
+	case FIGURE_COUNT:
+		return plain_count(report, figure_whole(figure, row));
+	case FIGURE_LENGTH:
+		return plain_length(report, figure_whole(figure, row));
+	case FIGURE_INCHES:
+		return plain_inches(report, figure_whole(figure, row));
+	case FIGURE_AREA:
+		return plain_area(report, figure_real(figure, row));
+	case FIGURE_VOLUME:
+		return plain_volume(report, figure_real(figure, row));
+	case FIGURE_WEIGHT:
+		return plain_weight(report, figure_real(figure, row));
+	case FIGURE_NUMBER:
+		return plain_decimal(report, figure_real(figure, row), 2);
+	case FIGURE_MONEY:
+		return plain_money(report, figure_whole(figure, row));
+	case FIGURE_WORD:
+		return enum_words(report, figure, row);
+	case FIGURE_NUMBERED:
+		return say(report, "%d %s", number, enum_words(report, figure, row));
+	case FIGURE_TEXT:
+		return figure_text(figure, row);
+	case FIGURE_LETTER:
+		return say(report, "%c", *(const char *)figure_field(figure, row));
+	case FIGURE_ENTRY:
+		return entry_words(report, figure_field(figure, row));
+	case FIGURE_REGION:
+		return plain_region(report, (int)figure_whole(figure, row));
+	case FIGURE_PLACE:
+		place = figure_field(figure, row);
+		return say(report, "%d,%d", place->x, place->y);
+	case FIGURE_SIZE:
+		return plain_size(report, figure_field(figure, row));
+	case FIGURE_TRUTH:
+	case FIGURE_SPOT:
+	case FIGURE_LENGTHS:
+	case FIGURE_CUTS:
+	case FIGURE_ROWS:
+	case FIGURE_OBJECT:
+	case FIGURE_ALIKE:
+	case FIGURE_HEADING:
+		break;
+	}
+	return "";
+}

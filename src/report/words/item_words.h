@@ -1,0 +1,26 @@
+/* Words of items: what they are, how much of them, how they are bought. */
+#ifndef REPORT_WORDS_ITEM_WORDS_H
+#define REPORT_WORDS_ITEM_WORDS_H
+
+#include "report/words/words.h"
+
+/* "stone.base", "soil.topsoil". */
+const char *item_id(const struct report *report, const struct item *item);
+/* "Wall block", of a part of a mix its name: "Sharp sand". */
+const char *item_label(const struct report *report, const struct item *item);
+/* The same with the size of a block. */
+const char *item_sized_label(const struct report *report, const struct item *item);
+/* So much of an item, in its unit as people read it. */
+const char *plain_item_amount(const struct report *report, const struct item *item, double amount);
+/* The same, tied. */
+const char *item_amount(const struct report *report, const struct item *item, double amount);
+/* What is said beside it, such as what the spare is; NULL: nothing. */
+const char *item_note(const struct report *report, const struct item *item);
+/* "14 bags of 2 cu ft", "2.50 cu yd in bulk", "51 pieces": what is bought of an item that has a price. */
+const char *item_packs(const struct report *report, const struct item *item);
+/* Packs of one piece each: as many as are ordered. */
+bool pack_is_single(const struct pack *pack);
+/* The supplier's name, or "collected". */
+const char *supplier_words(const struct book *book, int supplier);
+
+#endif

@@ -1,0 +1,113 @@
+/* Figures: what a trade shows of its results, declared once. From a declaration the text makes a column of a
+ * table, the panel a line and JSON a key; each only where it is named.
+ *
+ * A figure is bound to a field of a row. FIELD does not compile where the kind of figure and the type of the
+ * field disagree. Keys say their unit: _m, _m2, _m3, _kg. */
+#ifndef TAKEOFF_COMMON_FIGURE_H
+#define TAKEOFF_COMMON_FIGURE_H
+
+#include "plot/plot.h"
+#include "takeoff/common/packing.h"
+#include "takeoff/common/spot.h"
+
+#include <stddef.h>
+
+enum figure_kind {
+	FIGURE_COUNT,    /* int, int64_t */
+	FIGURE_LENGTH,   /* nm, shown in feet and inches */
+	FIGURE_INCHES,   /* nm, shown as a rule reads it */
+	FIGURE_AREA,     /* double, m2 */
+	FIGURE_VOLUME,   /* double, m3 */
+	FIGURE_WEIGHT,   /* double, kg */
+	FIGURE_NUMBER,   /* double */
+	FIGURE_MONEY,    /* int64_t, hundredths */
+	FIGURE_WORD,     /* an enum, an index into `words` */
+	FIGURE_NUMBERED, /* the same, with the row's number before it; no JSON */
+	FIGURE_TEXT,     /* const char *; NULL: null in JSON */
+	FIGURE_LETTER,   /* char */
+	FIGURE_TRUTH,    /* bool; JSON only */
+	FIGURE_ENTRY,    /* const struct entry *: letter and name; no JSON */
+	FIGURE_REGION,   /* int; in the text those of all rows alike, NO_REGION null in JSON */
+	FIGURE_PLACE,    /* struct place */
+	FIGURE_SPOT,     /* struct spot */
+	FIGURE_SIZE,     /* struct size */
+	FIGURE_LENGTHS,  /* const nm *, as many as the field `count_at`; JSON only, as are those below */
+	FIGURE_CUTS,     /* const struct cut *, each as often as there are blocks of it */
+	FIGURE_ROWS,     /* rows of `table` */
+	FIGURE_OBJECT,   /* one row of `table`, within this one */
+	FIGURE_ALIKE,    /* no field: how many rows are alike; text only */
+	FIGURE_HEADING   /* no field: a heading on the page of the panel */
+};
+
+/* What an enum's value is called in each view; NULL: as in JSON. */
+struct word {
+	const char *key, *heading, *label;
+};
+
+enum figure_flags {
+	TEXT_DASHED = 1,     /* "-" where it is 0 */
+	TEXT_WRAPS = 64,     /* broken where the column would be too wide */
+	PANEL_OPTIONAL = 2,  /* no line where it is 0 */
+	PANEL_TITLE = 4,     /* part of the heading above the row's lines */
+	ROW_NEEDED = 8,      /* a row in which it is 0 is in no view */
+	JSON_SPACED = 16,    /* of rows within a row: they follow it with blanks between, and come last */
+	JSON_LINES = 32      /* the same, each on a line of its own */
+};
+
+struct figure {
+	const char *key;     /* in JSON */
+	const char *heading; /* of its column in the text */
+	const char *label;   /* on a page of the panel */
+	enum figure_kind kind;
+	size_t at, size;     /* of the field */
+	size_t count_at;     /* of an int: how many there are */
+	const struct word *words;
+	const struct figure_table *table;
+	int flags;
+};
+
+/* Rows of one type. */
+struct figure_table {
+	size_t row_size;
+	const struct figure *figures;
+	int count;
+};
+
+#define FIGURE_IS_COUNT(f)    _Generic((f), int: 1, int64_t: 1)
+#define FIGURE_IS_LENGTH(f)   _Generic((f), nm: 1)
+#define FIGURE_IS_INCHES(f)   _Generic((f), nm: 1)
+#define FIGURE_IS_AREA(f)     _Generic((f), double: 1)
+#define FIGURE_IS_VOLUME(f)   _Generic((f), double: 1)
+#define FIGURE_IS_WEIGHT(f)   _Generic((f), double: 1)
+#define FIGURE_IS_NUMBER(f)   _Generic((f), double: 1)
+#define FIGURE_IS_MONEY(f)    _Generic((f), int64_t: 1)
+#define FIGURE_IS_WORD(f)     _Generic((f), unsigned int: 1)
+#define FIGURE_IS_NUMBERED(f) _Generic((f), unsigned int: 1)
+#define FIGURE_IS_TEXT(f)     _Generic((f), const char *: 1)
+#define FIGURE_IS_TRUTH(f)    _Generic((f), bool: 1)
+#define FIGURE_IS_LETTER(f)   _Generic((f), char: 1)
+#define FIGURE_IS_ENTRY(f)    _Generic((f), const struct entry *: 1)
+#define FIGURE_IS_REGION(f)   _Generic((f), int: 1)
+#define FIGURE_IS_PLACE(f)    _Generic((f), struct place: 1)
+#define FIGURE_IS_SPOT(f)     _Generic((f), struct spot: 1)
+#define FIGURE_IS_SIZE(f)     _Generic((f), struct size: 1)
+#define FIGURE_IS_LENGTHS(f)  _Generic((f), const nm *: 1, nm *: 1)
+#define FIGURE_IS_CUTS(f)     _Generic((f), const struct cut *: 1)
+#define FIGURE_IS_ROWS(f)     (sizeof *(f) > 0)
+#define FIGURE_IS_OBJECT(f)   (sizeof (f) > 0)
+
+/* A whole row again, as an object within it. */
+#define SAME_ROW .kind = FIGURE_OBJECT, .at = 0
+
+#define FIGURE_FIELD_OF(type, field) (((const struct type *)NULL)->field)
+/* Binds a figure to a field: FIELD(AREA, lawn, area). */
+#define FIELD(kind_, type, field) .kind = FIGURE_##kind_, \
+	.at = offsetof(struct type, field) * (FIGURE_IS_##kind_(FIGURE_FIELD_OF(type, field)) > 0), \
+	.size = sizeof FIGURE_FIELD_OF(type, field)
+/* The same of several, with the field that counts them: FIELDS(CUTS, cutting, cuts, cut_count). */
+#define FIELDS(kind_, type, field, count) FIELD(kind_, type, field), \
+	.count_at = offsetof(struct type, count) * (FIGURE_IS_REGION(FIGURE_FIELD_OF(type, count)) > 0)
+#define FIGURE_TABLE(type, figures_) \
+	{ sizeof(struct type), figures_, (int)(sizeof (figures_) / sizeof *(figures_)) }
+
+#endif

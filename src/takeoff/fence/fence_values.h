@@ -1,0 +1,14 @@
+/* The values of a fence that hold. */
+#ifndef TAKEOFF_FENCE_FENCE_VALUES_H
+#define TAKEOFF_FENCE_FENCE_VALUES_H
+
+#include "plot/attribute.h"
+
+/* A length of the fence: its own, else the default, also where that is derived:
+ *
+ *	depth = the greatest of height / 2, 24 in, allow's frost depth
+ *	hole  = 3 x post
+ *	inset = hole / 2 */
+nm fence_derived(const struct block *allow, const struct block *fence, enum attribute a);
+
+#endif

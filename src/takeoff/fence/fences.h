@@ -1,0 +1,21 @@
+/* All fences of a plot, set out on the ground. */
+#ifndef TAKEOFF_FENCE_FENCES_H
+#define TAKEOFF_FENCE_FENCES_H
+
+#include "takeoff/fence/fencing.h"
+#include "takeoff/ground/dig.h"
+
+struct fences {
+	const struct fencing *list; /* in the plot's order; a fence without a run has no row */
+	int count;
+};
+
+/* Adds the snags fence-tight and fence-hole. */
+void fences_compute(struct fences *out, const struct basis *basis);
+/* Adds what all holes are dug for: a row for each fence, of no region. */
+void fences_dig(struct dig_list *list, const struct fences *fences);
+/* Adds posts by stock, panels by fence, gate leaves by fence and width (those made of offcuts are not bought),
+ * concrete in whole bags and one more, gravel, fixings. */
+void fences_items(struct item_list *items, const struct fences *fences);
+
+#endif
