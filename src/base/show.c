@@ -1,10 +1,9 @@
 #include "base/show.h"
+#include "base/measure.h"
 
 #include <math.h>
 
 static const double SQ_M_PER_SQ_FT = 0.09290304;
-static const double CU_M_PER_CU_FT = 0.028316846592;
-static const double KG_PER_LB = 0.45359237;
 
 enum { SIXTEENTHS_PER_FOOT = 16 * 12 };
 #define SIXTEENTH (NM_PER_INCH / 16)
@@ -106,7 +105,7 @@ void show_area(struct text *out, double area, enum units units)
 
 void show_volume(struct text *out, double volume, enum units units)
 {
-	double cu_ft = volume / CU_M_PER_CU_FT;
+	double cu_ft = volume / M3_PER_CUBIC_FOOT;
 	bool is_metric = units == UNITS_METRIC;
 	bool is_small = is_metric ? round(volume * 1000) < 100 : round(cu_ft * 10) < 270;
 
@@ -132,7 +131,7 @@ static void show_small_weight(struct text *out, double shown, enum units units)
 
 void show_weight(struct text *out, double weight, enum units units)
 {
-	double shown = units == UNITS_IMPERIAL ? weight / KG_PER_LB : weight;
+	double shown = units == UNITS_IMPERIAL ? weight / KG_PER_POUND : weight;
 
 	if (weight > 0 && round(shown * 10) < 10) {
 		show_small_weight(out, shown, units);

@@ -396,3 +396,13 @@ int64_t block_number(const struct block *block, enum attribute a)
 	assert(value->set);
 	return value->as.number;
 }
+
+double block_amount(const struct block *block, enum attribute a)
+{
+	return amount_si(&block_effective(block, a)->as.amount);
+}
+
+double block_share(const struct block *block, enum attribute a)
+{
+	return (double)block_number(block, a) / (double)MILLION / 100;
+}

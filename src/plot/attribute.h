@@ -101,5 +101,9 @@ void block_set(struct block *block, enum attribute a, struct value value);
 const struct value *block_effective(const struct block *block, enum attribute a);
 nm block_length(const struct block *block, enum attribute a);
 int64_t block_number(const struct block *block, enum attribute a);
+/* An amount in SI units. */
+double block_amount(const struct block *block, enum attribute a);
+/* A percentage as a share: 0.05 for 5 %. */
+double block_share(const struct block *block, enum attribute a);
 
 #endif

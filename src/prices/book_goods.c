@@ -1,5 +1,6 @@
 #include "prices/book_goods.h"
 
+#include <stddef.h>
 #include <string.h>
 
 enum { PACKS_MOST = 20 };
@@ -105,11 +106,6 @@ static bool pack_size(struct reading *r, const cJSON *value, void *into)
 	return true;
 }
 
-static bool pack_price(struct reading *r, const cJSON *value, void *into)
-{
-	return reading_money(r, value, &((struct pack *)into)->price);
-}
-
 static bool pack_step(struct reading *r, const cJSON *value, void *into)
 {
 	struct pack *pack = into;
@@ -125,11 +121,6 @@ static bool pack_step(struct reading *r, const cJSON *value, void *into)
 	return true;
 }
 
-static bool pack_weight(struct reading *r, const cJSON *value, void *into)
-{
-	return reading_amount(r, value, QUANTITY_WEIGHT, &((struct pack *)into)->weight);
-}
-
 static bool pack_supplier(struct reading *r, const cJSON *value, void *into)
 {
 	int supplier = cJSON_IsString(value) ? book_supplier(r->book, value->valuestring) :
@@ -142,13 +133,13 @@ static bool pack_supplier(struct reading *r, const cJSON *value, void *into)
 
 static bool pack_read(struct reading *r, const cJSON *value, void *into)
 {
-	static const struct key keys[] = {
-		{ "pack", "\"bulk\", \"bag\", \"pallet\", \"roll\" or \"piece\"", pack_kind },
-		{ "size", "how much a pack holds, such as \"2 cu ft\" or 90", pack_size },
-		{ "price", "the price of a pack, such as 4.85", pack_price },
-		{ "step", NULL, pack_step },
-		{ "weight", NULL, pack_weight },
-		{ "supplier", NULL, pack_supplier },
+	static const struct json_key keys[] = {
+		{ "pack", "\"bulk\", \"bag\", \"pallet\", \"roll\" or \"piece\"", pack_kind, 0 },
+		{ "size", "how much a pack holds, such as \"2 cu ft\" or 90", pack_size, 0 },
+		{ "price", "the price of a pack, such as 4.85", read_money, offsetof(struct pack, price) },
+		{ "step", NULL, pack_step, 0 },
+		{ "weight", NULL, read_weight, offsetof(struct pack, weight) },
+		{ "supplier", NULL, pack_supplier, 0 },
 	};
 
 	((struct pack *)into)->supplier = NO_SUPPLIER;
@@ -210,11 +201,11 @@ static bool goods_packs(struct reading *r, const cJSON *value, void *into)
 
 bool goods_read(struct reading *r, const cJSON *value, void *into)
 {
-	static const struct key keys[] = {
-		{ "item", "the id of an item, such as \"mulch\"", goods_item },
-		{ "block", NULL, goods_block },
-		{ "length", NULL, goods_length },
-		{ "packs", "a list of packs", goods_packs },
+	static const struct json_key keys[] = {
+		{ "item", "the id of an item, such as \"mulch\"", goods_item, 0 },
+		{ "block", NULL, goods_block, 0 },
+		{ "length", NULL, goods_length, 0 },
+		{ "packs", "a list of packs", goods_packs, 0 },
 	};
 	struct goods *goods = into;
 

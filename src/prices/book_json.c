@@ -169,7 +169,7 @@ void reading_up(struct reading *r, size_t length)
 
 /* ---- Objects and lists ------------------------------------------------------------------------- */
 
-static const struct key *key_find(const struct key *keys, size_t count, const char *name)
+static const struct json_key *key_find(const struct json_key *keys, size_t count, const char *name)
 {
 	for (size_t i = 0; i < count; i++)
 		if (strcmp(keys[i].name, name) == 0)
@@ -177,7 +177,7 @@ static const struct key *key_find(const struct key *keys, size_t count, const ch
 	return NULL;
 }
 
-static bool fail_unknown(struct reading *r, const char *name, const struct key *keys, size_t count)
+static bool fail_unknown(struct reading *r, const char *name, const struct json_key *keys, size_t count)
 {
 	struct text words = TEXT_EMPTY;
 
@@ -189,7 +189,7 @@ static bool fail_unknown(struct reading *r, const char *name, const struct key *
 }
 
 /* Objects are short: each key is compared with those before it. */
-static bool keys_are_sound(struct reading *r, const cJSON *object, const struct key *keys,
+static bool keys_are_sound(struct reading *r, const cJSON *object, const struct json_key *keys,
 	size_t count)
 {
 	const cJSON *child, *other;
@@ -207,7 +207,7 @@ static bool keys_are_sound(struct reading *r, const cJSON *object, const struct 
 	return true;
 }
 
-bool reading_object(struct reading *r, const cJSON *value, const struct key *keys, size_t count,
+bool reading_object(struct reading *r, const cJSON *value, const struct json_key *keys, size_t count,
 	void *into)
 {
 	if (!cJSON_IsObject(value))
@@ -220,7 +220,7 @@ bool reading_object(struct reading *r, const cJSON *value, const struct key *key
 
 		if (!child && keys[i].wanted)
 			return reading_fail(r, NULL, "%s", keys[i].wanted);
-		if (child && !keys[i].read(r, child, into))
+		if (child && !keys[i].read(r, child, (char *)into + keys[i].at))
 			return false;
 		reading_up(r, up);
 	}
@@ -276,8 +276,14 @@ bool reading_text(struct reading *r, const cJSON *value, int most, const char **
 	return true;
 }
 
-bool reading_money(struct reading *r, const cJSON *value, money *amount)
+bool read_name(struct reading *r, const cJSON *value, void *into)
 {
+	return reading_text(r, value, NAME_MOST, into);
+}
+
+bool read_money(struct reading *r, const cJSON *value, void *into)
+{
+	money *amount = into;
 	double number = cJSON_IsNumber(value) ? value->valuedouble : -1;
 
 	/* Hundredths have no exact double: how near it must be is far under a hundredth. */
@@ -324,4 +330,14 @@ bool reading_amount(struct reading *r, const cJSON *value, enum quantity quantit
 		return false;
 	*si = amount_si(&read.as.amount);
 	return true;
+}
+
+bool read_weight(struct reading *r, const cJSON *value, void *into)
+{
+	return reading_amount(r, value, QUANTITY_WEIGHT, into);
+}
+
+bool read_volume(struct reading *r, const cJSON *value, void *into)
+{
+	return reading_amount(r, value, QUANTITY_VOLUME, into);
 }

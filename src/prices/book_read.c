@@ -1,5 +1,6 @@
 #include "prices/book_goods.h"
 
+#include <stddef.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -7,33 +8,14 @@ enum { SUPPLIERS_MOST = 100, GOODS_MOST = 500 };
 
 /* ---- Suppliers and the vehicle ----------------------------------------------------------------- */
 
-static bool supplier_name(struct reading *r, const cJSON *value, void *into)
-{
-	return reading_text(r, value, NAME_MOST, &((struct supplier *)into)->name);
-}
-
-static bool supplier_delivery(struct reading *r, const cJSON *value, void *into)
-{
-	return reading_money(r, value, &((struct supplier *)into)->delivery);
-}
-
-static bool supplier_carries(struct reading *r, const cJSON *value, void *into)
-{
-	return reading_amount(r, value, QUANTITY_WEIGHT, &((struct supplier *)into)->carries);
-}
-
-static bool supplier_holds(struct reading *r, const cJSON *value, void *into)
-{
-	return reading_amount(r, value, QUANTITY_VOLUME, &((struct supplier *)into)->holds);
-}
-
 static bool supplier_read(struct reading *r, const cJSON *value, void *into)
 {
-	static const struct key keys[] = {
-		{ "name", "the supplier's name", supplier_name },
-		{ "delivery", "what a delivery costs, such as 65.00", supplier_delivery },
-		{ "carries", NULL, supplier_carries },
-		{ "holds", NULL, supplier_holds },
+	static const struct json_key keys[] = {
+		{ "name", "the supplier's name", read_name, offsetof(struct supplier, name) },
+		{ "delivery", "what a delivery costs, such as 65.00", read_money,
+			offsetof(struct supplier, delivery) },
+		{ "carries", NULL, read_weight, offsetof(struct supplier, carries) },
+		{ "holds", NULL, read_volume, offsetof(struct supplier, holds) },
 	};
 
 	return reading_object(r, value, KEYS(keys), into);
@@ -61,30 +43,16 @@ static bool suppliers_read(struct reading *r, const cJSON *value, void *into)
 	return true;
 }
 
-static bool vehicle_name(struct reading *r, const cJSON *value, void *into)
-{
-	return reading_text(r, value, NAME_MOST, &((struct vehicle *)into)->name);
-}
-
-static bool vehicle_carries(struct reading *r, const cJSON *value, void *into)
-{
-	return reading_amount(r, value, QUANTITY_WEIGHT, &((struct vehicle *)into)->carries);
-}
-
-static bool vehicle_holds(struct reading *r, const cJSON *value, void *into)
-{
-	return reading_amount(r, value, QUANTITY_VOLUME, &((struct vehicle *)into)->holds);
-}
-
 static bool vehicle_read(struct reading *r, const cJSON *value, void *into)
 {
-	static const struct key keys[] = {
-		{ "name", "what it is called", vehicle_name },
-		{ "carries", "the weight it may carry, such as 1500 lb", vehicle_carries },
-		{ "holds", NULL, vehicle_holds },
+	static const struct json_key keys[] = {
+		{ "name", "what it is called", read_name, offsetof(struct vehicle, name) },
+		{ "carries", "the weight it may carry, such as 1500 lb", read_weight,
+			offsetof(struct vehicle, carries) },
+		{ "holds", NULL, read_volume, offsetof(struct vehicle, holds) },
 	};
 
-	return reading_object(r, value, KEYS(keys), &((struct book *)into)->vehicle);
+	return reading_object(r, value, KEYS(keys), into);
 }
 
 /* ---- The whole --------------------------------------------------------------------------------- */
@@ -178,15 +146,15 @@ static bool all_goods_read(struct reading *r, const cJSON *value, void *into)
 
 static bool tree_read(struct reading *r, const cJSON *tree)
 {
-	static const struct key keys[] = {
-		{ "format", "\"parterre-prices\"", book_format },
-		{ "version", "1", book_version },
-		{ "note", NULL, book_note },
-		{ "currency", "the currency, such as \"USD\"", book_currency },
-		{ "allow", NULL, book_allow },
-		{ "suppliers", NULL, suppliers_read },
-		{ "goods", NULL, all_goods_read },
-		{ "vehicle", NULL, vehicle_read },
+	static const struct json_key keys[] = {
+		{ "format", "\"parterre-prices\"", book_format, 0 },
+		{ "version", "1", book_version, 0 },
+		{ "note", NULL, book_note, 0 },
+		{ "currency", "the currency, such as \"USD\"", book_currency, 0 },
+		{ "allow", NULL, book_allow, 0 },
+		{ "suppliers", NULL, suppliers_read, 0 },
+		{ "goods", NULL, all_goods_read, 0 },
+		{ "vehicle", NULL, vehicle_read, offsetof(struct book, vehicle) },
 	};
 	const cJSON *version = cJSON_GetObjectItemCaseSensitive(tree, "version");
 

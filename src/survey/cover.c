@@ -1,4 +1,5 @@
 #include "survey/cover.h"
+#include "base/number.h"
 
 #include <stdbool.h>
 #include <stdlib.h>
@@ -29,18 +30,13 @@ struct sweep {
 	size_t piece_count, piece_capacity;
 };
 
-static int compare_nm(nm a, nm b)
-{
-	return (a > b) - (a < b);
-}
-
 static int by_top_then_left(const void *a, const void *b)
 {
 	const struct cover_box *one = *(const struct cover_box *const *)a;
 	const struct cover_box *other = *(const struct cover_box *const *)b;
 
-	return one->top != other->top ? compare_nm(one->top, other->top) :
-		compare_nm(one->left, other->left);
+	return one->top != other->top ? compare(one->top, other->top) :
+		compare(one->left, other->left);
 }
 
 /* ---- The boxes over a point ------------------------------------------------------------------- */

@@ -77,20 +77,8 @@ static void print_regions(const struct report *report)
 
 static void print_runs(struct sink *out, const struct wall_course *course)
 {
-	struct json_rows rows = json_rows_open(out, "runs", " ", "");
-
-	for (int i = 0; i < course->run_count; i++) {
-		const struct wall_run *run = &course->runs[i];
-		cJSON *row = cJSON_CreateObject();
-
-		json_put(row, "loop", json_count(run->loop));
-		json_put(row, "side", json_count(run->side));
-		json_put(row, "from_m", json_length(run->from));
-		json_put(row, "length_m", json_length(run->length));
-		json_put(row, "pieces_m", json_lengths(run->pieces, run->piece_count));
-		json_rows_add(&rows, row);
-	}
-	json_rows_close(&rows);
+	json_after(out, NULL, wall_course_table.figures, course);
+	sink_add(out, "}");
 }
 
 /* All courses, of which every other one is the same, and the cap. */
@@ -103,7 +91,6 @@ static void print_courses(struct sink *out, const void *row)
 		json_rows_next(&rows);
 		sink_print(out, "{\"course\":%d", i);
 		print_runs(out, i % 2 ? &wall->odd : &wall->even);
-		sink_add(out, "}");
 	}
 	json_rows_close(&rows);
 	sink_add(out, ", \"cap\": ");
@@ -116,7 +103,6 @@ static void print_courses(struct sink *out, const void *row)
 	json_put(cap, "block_m", json_size(&wall->cap_block));
 	json_print_open(out, cap);
 	print_runs(out, &wall->cap);
-	sink_add(out, "}");
 }
 
 /* ---- Items, costs, work, snags ----------------------------------------------------------------- */

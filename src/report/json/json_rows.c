@@ -141,7 +141,7 @@ static void print_cuts(struct json_rows *rows, const struct figure *figure, cons
 	}
 }
 
-static void print_after(struct sink *out, const struct takeoff *takeoff, const struct figure *figure,
+void json_after(struct sink *out, const struct takeoff *takeoff, const struct figure *figure,
 	const void *row)
 {
 	struct json_rows rows = json_rows_open(out, figure->key, " ",
@@ -169,7 +169,7 @@ void json_rows_print(struct json_rows *rows, const struct takeoff *takeoff,
 	json_print_open(rows->out, json_object(takeoff, table, row));
 	for (int i = 0; i < table->count; i++)
 		if (table->figures[i].key && comes_after(&table->figures[i]))
-			print_after(rows->out, takeoff, &table->figures[i], row);
+			json_after(rows->out, takeoff, &table->figures[i], row);
 	if (more)
 		more(rows->out, row);
 	sink_add(rows->out, "}");

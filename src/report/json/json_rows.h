@@ -25,6 +25,9 @@ void json_top_close(struct json_rows *rows);
 
 /* A row's figures that have a key, but for rows that follow it. */
 cJSON *json_object(const struct takeoff *takeoff, const struct figure_table *table, const void *row);
+/* Prints a figure of the row that follows it, with its key. */
+void json_after(struct sink *out, const struct takeoff *takeoff, const struct figure *figure,
+	const void *row);
 /* Prints the row as the next one; `more`, or NULL, adds further keys of the row by hand. */
 void json_rows_print(struct json_rows *rows, const struct takeoff *takeoff,
 	const struct figure_table *table, const void *row,

@@ -167,7 +167,7 @@ void print_rows(const struct report *report, const struct figure_table *table, c
 void print_alike(const struct report *report, const struct figure_table *table, const void *rows,
 	int count)
 {
-	struct groups groups = groups_make(rows, count, table->row_size, rows_compare, table);
+	struct groups groups = rows_groups(table, rows, count);
 
 	print(&(struct rows){ .report = report, .figures = table, .rows = rows,
 		.count = groups.count, .groups = &groups }, 0);

@@ -97,20 +97,11 @@ static void print_kind(const struct report *report, const char *words, bool rais
 	hand_table_print(table, report->out);
 }
 
-static int compare_not_laid(const void *a, const void *b, const void *context)
-{
-	int64_t one = ((const struct wall_not_laid *)a)->about_blocks;
-	int64_t other = ((const struct wall_not_laid *)b)->about_blocks;
-
-	(void)context;
-	return (one > other) - (one < other);
-}
-
 static void print_not_laid(const struct report *report)
 {
 	const struct walls *walls = &report->takeoff->walls;
-	struct groups groups = groups_make(walls->not_laid, walls->not_laid_count,
-		sizeof *walls->not_laid, compare_not_laid, NULL);
+	struct groups groups = rows_groups(&wall_not_laid_table, walls->not_laid,
+		walls->not_laid_count);
 
 	for (int i = 0; i < groups.count; i++) {
 		const struct group *group = &groups.list[i];

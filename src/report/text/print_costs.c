@@ -1,9 +1,10 @@
 #include "report/text/print.h"
+#include "base/measure.h"
 
 #include <string.h>
 
 /* A load that one person should not lift alone: common practice, no published source. */
-static const double LIFT_MOST = 50 * 0.45359237;
+static const double LIFT_MOST = 50 * KG_PER_POUND;
 
 /* Bulk is bought in parts of what the price is for. */
 static const char *price_words(const struct report *report, const struct pack *pack)

@@ -4,8 +4,7 @@
 static void print_groups(const struct report *report)
 {
 	const struct earthwork *work = &report->takeoff->earthwork;
-	struct groups groups = groups_make(work->rows, work->count, sizeof *work->rows, rows_compare,
-		&dig_table);
+	struct groups groups = rows_groups(&dig_table, work->rows, work->count);
 
 	for (int i = 0; i < groups.count; i++) {
 		const struct group *group = &groups.list[i];

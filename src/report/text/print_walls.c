@@ -1,68 +1,8 @@
 #include "report/text/print.h"
+#include "base/measure.h"
 
 /* Over this two people or a trolley lift; common practice, no published source. */
-static const double WEIGHT_OF_CARE = 50 * 0.45359237;
-
-/* ---- Which walls are alike ---------------------------------------------------------------------- */
-
-static int compare(int64_t a, int64_t b)
-{
-	return (a > b) - (a < b);
-}
-
-static int compare_sizes(const struct size *a, const struct size *b)
-{
-	int order = compare(a->along, b->along);
-
-	order = order ? order : compare(a->across, b->across);
-	return order ? order : compare(a->up, b->up);
-}
-
-static int compare_pieces(const struct wall_run *a, const struct wall_run *b)
-{
-	int order = compare(a->piece_count, b->piece_count);
-
-	if (a->pieces == b->pieces)
-		return order;
-	for (int i = 0; order == 0 && i < a->piece_count; i++)
-		order = compare(a->pieces[i], b->pieces[i]);
-	return order;
-}
-
-static int compare_runs(const struct wall_run *a, const struct wall_run *b)
-{
-	int order = compare(a->loop, b->loop);
-
-	order = order ? order : compare(a->side, b->side);
-	order = order ? order : compare(a->from, b->from);
-	order = order ? order : compare(a->length, b->length);
-	return order ? order : compare_pieces(a, b);
-}
-
-static int compare_courses(const struct wall_course *a, const struct wall_course *b)
-{
-	int order = compare(a->run_count, b->run_count);
-
-	for (int i = 0; order == 0 && i < a->run_count; i++)
-		order = compare_runs(&a->runs[i], &b->runs[i]);
-	return order;
-}
-
-/* Alike: the same blocks, laid piece for piece alike. */
-static int compare_walls(const void *a, const void *b, const void *context)
-{
-	const struct wall *one = a, *other = b;
-	int order = compare_sizes(&one->block, &other->block);
-
-	(void)context;
-	order = order ? order : compare(one->courses, other->courses);
-	order = order ? order : compare(one->has_cap, other->has_cap);
-	order = order ? order : compare_sizes(&one->cap_block, &other->cap_block);
-	order = order ? order : (one->weight > other->weight) - (one->weight < other->weight);
-	order = order ? order : compare_courses(&one->odd, &other->odd);
-	order = order ? order : compare_courses(&one->even, &other->even);
-	return order ? order : compare_courses(&one->cap, &other->cap);
-}
+static const double WEIGHT_OF_CARE = 50 * KG_PER_POUND;
 
 /* ---- One sheet ---------------------------------------------------------------------------------- */
 
@@ -223,7 +163,7 @@ void print_walls(const struct report *report)
 		"are alike and so are all even ones; course 1 lies on the base. Lengths of pieces are "
 		"places, joint included.");
 	print_cautions(report, walls);
-	groups = groups_make(walls->list, walls->count, sizeof *walls->list, compare_walls, NULL);
+	groups = rows_groups(&wall_table, walls->list, walls->count);
 	for (int i = 0; i < groups.count; i++)
 		print_sheet(report, walls, &groups.list[i]);
 	groups_fini(&groups);

@@ -1,4 +1,5 @@
 #include "report/words/figures.h"
+#include "base/number.h"
 #include "report/words/words.h"
 
 #include <string.h>
@@ -100,26 +101,71 @@ static int compare_reals(double a, double b)
 	return (a > b) - (a < b);
 }
 
+static int compare_texts(const char *a, const char *b)
+{
+	return strcmp(a ? a : "", b ? b : "");
+}
+
+static int compare_lengths(const nm *a, const nm *b, int count)
+{
+	int order = 0;
+
+	for (int i = 0; a != b && order == 0 && i < count; i++)
+		order = compare(a[i], b[i]);
+	return order;
+}
+
+/* Figures of several: as many, and alike one by one. */
+static int compare_several(const struct figure *figure, const void *a, const void *b)
+{
+	int count, other, order;
+	const char *one = figure_rows(figure, a, &count), *two = figure_rows(figure, b, &other);
+
+	order = compare(count, other);
+	if (order == 0 && figure->kind == FIGURE_LENGTHS)
+		return compare_lengths((const void *)one, (const void *)two, count);
+	for (int i = 0; order == 0 && i < count; i++)
+		order = rows_compare(one + (size_t)i * figure->table->row_size,
+			two + (size_t)i * figure->table->row_size, figure->table);
+	return order;
+}
+
 static int figures_compare(const struct figure *figure, const void *a, const void *b)
 {
-	int64_t one, other;
-
 	switch (figure->kind) {
+	case FIGURE_COUNT:
+	case FIGURE_LENGTH:
+	case FIGURE_INCHES:
+	case FIGURE_MONEY:
+	case FIGURE_WORD:
+	case FIGURE_NUMBERED:
+	case FIGURE_TRUTH:
+		return compare(figure_whole(figure, a), figure_whole(figure, b));
 	case FIGURE_AREA:
 	case FIGURE_VOLUME:
 	case FIGURE_WEIGHT:
 	case FIGURE_NUMBER:
 		return compare_reals(figure_real(figure, a), figure_real(figure, b));
 	case FIGURE_TEXT:
-		return strcmp(figure_text(figure, a), figure_text(figure, b));
+		return compare_texts(figure_text(figure, a), figure_text(figure, b));
+	case FIGURE_LENGTHS:
+	case FIGURE_ROWS:
+		return compare_several(figure, a, b);
+	case FIGURE_OBJECT:
+		return rows_compare(figure_field(figure, a), figure_field(figure, b), figure->table);
+	case FIGURE_SIZE:
+	case FIGURE_PLACE:
+	case FIGURE_SPOT:
+	case FIGURE_LETTER:
+		return memcmp(figure_field(figure, a), figure_field(figure, b), figure->size);
+	case FIGURE_ENTRY:
 	case FIGURE_REGION:
+	case FIGURE_CUTS:
 	case FIGURE_ALIKE:
-		return 0;
-	default:
-		one = figure_whole(figure, a);
-		other = figure_whole(figure, b);
-		return (one > other) - (one < other);
+	case FIGURE_HEADING:
+		break;
 	}
+	return 0;
 }
 
 int rows_compare(const void *a, const void *b, const void *context)
@@ -128,9 +174,13 @@ int rows_compare(const void *a, const void *b, const void *context)
 	int order = 0;
 
 	for (int i = 0; order == 0 && i < table->count; i++)
-		if (table->figures[i].heading)
-			order = figures_compare(&table->figures[i], a, b);
+		order = figures_compare(&table->figures[i], a, b);
 	return order;
+}
+
+struct groups rows_groups(const struct figure_table *table, const void *rows, int count)
+{
+	return groups_make(rows, count, table->row_size, rows_compare, table);
 }
 
 /* ---- Words ------------------------------------------------------------------------------------ */

@@ -18,8 +18,9 @@ bool figure_is_none(const struct figure *figure, const void *row);
 /* True where a figure that the row needs is 0: it is in no view. */
 bool row_is_left_out(const struct figure_table *table, const void *row);
 
-/* Rows of a table that are alike: equal in all figures that the text shows, but for the region. */
+/* Rows of a table that are alike: equal in all declared figures but region, entry and cuts. */
 groups_compare rows_compare; /* context: the table */
+struct groups rows_groups(const struct figure_table *table, const void *rows, int count);
 
 /* The words of a figure in a cell of the text, with heading, or on the panel, in report->words. A NUMBERED
  * one is the row `number`, from 1. */

@@ -37,79 +37,61 @@ const char *snag_source(enum snag_code code)
 	return rules[code].source;
 }
 
-static const char *length(const struct report *report, const struct snag *snag, int figure)
+#define HIGH_CARE "The wall is {0} high, over {1}: ask the block's maker or an engineer."
+#define HIGH_PERMIT "From the bottom of its base it is {2}, over {3}: ask for a permit (IRC R105.2; " \
+	"local code may be stricter)."
+#define NO_SOIL "No soil fits: the wall is {0} high, freeboard takes {1}, mulch {2}"
+
+/* {0} to {3} are the snag's figures. */
+static const struct {
+	enum snag_code code;
+	int kind;
+	const char *sentence;
+} sentences[] = {
+	{ SNAG_WALL_JOG, 0, "A side of {0} is too short for the wall: it takes {1}, the block's depth "
+		"and the shortest piece." },
+	{ SNAG_WALL_NARROW, 0, "Too narrow for a wall on either side, each {0} deep, with ground "
+		"between them." },
+	{ SNAG_WALL_BOND, 0, "The courses of this side, {0} long, do not bond: joints stand closer "
+		"than a quarter block to those below." },
+	{ SNAG_WALL_HIGH, WALL_HIGH_CARE, HIGH_CARE },
+	{ SNAG_WALL_HIGH, WALL_HIGH_PERMIT, HIGH_PERMIT },
+	{ SNAG_WALL_HIGH, WALL_HIGH_BOTH, HIGH_CARE " " HIGH_PERMIT },
+	{ SNAG_WALL_EMBED, 0, "Only {0} of the wall's {1} stands below ground; a tenth of it is {2}." },
+	{ SNAG_BED_THIN, 0, "Less than {0} of ground between the walls." },
+	{ SNAG_CAP_NARROW, 0, "The cap, {0} deep, has no room along this bed: no cap is laid out." },
+	{ SNAG_FILL_NONE, FILL_NONE_UNDUG, NO_SOIL " and the ground inside {3}." },
+	{ SNAG_FILL_NONE, FILL_NONE_RAISED, NO_SOIL "." },
+	{ SNAG_FILL_NONE, FILL_NONE_MIX, "Nothing is dug in: the mix has no part but topsoil, which is "
+		"there already." },
+	{ SNAG_FILL_NONE, FILL_NONE_REPLACED, "No soil is replaced: the depth dug over is 0." },
+	{ SNAG_FILL_NONE, FILL_NONE_AMENDED, "Nothing is dug in: the depth of the amendment is 0." },
+	{ SNAG_FENCE_TIGHT, 0, "{0} from centre to centre of these posts leave no room for a panel." },
+	{ SNAG_FENCE_TIGHT, 1, "{0} from centre to centre of these posts leave no room for a gate." },
+	{ SNAG_FENCE_HOLE, 0, "A hole {0} across does not take a post {1} square." },
+	{ SNAG_MIRROR_BROKEN, 0, "This cell and its images in the mirror are not all alike." },
+};
+
+static const char *filled_in(const struct report *report, const char *sentence, const nm *figures)
 {
-	return plain_length(report, snag->figures[figure]);
-}
+	struct text words = TEXT_EMPTY;
 
-static const char *wall_high(const struct report *report, const struct snag *snag)
-{
-	const char *care = "", *permit = "";
-
-	if (snag->figures[1])
-		care = say(report, "The wall is %s high, over %s: ask the block's maker or an engineer.",
-			length(report, snag, 0), length(report, snag, 1));
-	if (snag->figures[3])
-		permit = say(report, "From the bottom of its base it is %s, over %s: ask for a permit "
-			"(IRC R105.2; local code may be stricter).", length(report, snag, 2),
-			length(report, snag, 3));
-	return say(report, "%s%s%s", care, *care && *permit ? " " : "", permit);
-}
-
-static const char *fill_none(const struct report *report, const struct snag *snag)
-{
-	bool is_undug = snag->kind == FILL_NONE_UNDUG;
-
-	switch ((enum fill_none)snag->kind) {
-	case FILL_NONE_UNDUG:
-	case FILL_NONE_RAISED:
-		return say(report, "No soil fits: the wall is %s high, freeboard takes %s, mulch %s%s%s.",
-			length(report, snag, 0), length(report, snag, 1), length(report, snag, 2),
-			is_undug ? " and the ground inside " : "",
-			is_undug ? length(report, snag, 3) : "");
-	case FILL_NONE_MIX:
-		return "Nothing is dug in: the mix has no part but topsoil, which is there already.";
-	case FILL_NONE_REPLACED:
-		return "No soil is replaced: the depth dug over is 0.";
-	case FILL_NONE_AMENDED:
-		return "Nothing is dug in: the depth of the amendment is 0.";
+	for (const char *c = sentence; *c; c++) {
+		if (*c != '{') {
+			text_add_bytes(&words, c, 1);
+			continue;
+		}
+		text_add(&words, plain_length(report, figures[c[1] - '0']));
+		c += 2;
 	}
-	return "";
+	return say_text(report, &words);
 }
 
 const char *snag_sentence(const struct report *report, const struct snag *snag)
 {
-	const char *first = length(report, snag, 0), *second = length(report, snag, 1);
+	size_t i = 0;
 
-	switch (snag->code) {
-	case SNAG_WALL_JOG:
-		return say(report, "A side of %s is too short for the wall: it takes %s, the block's "
-			"depth and the shortest piece.", first, second);
-	case SNAG_WALL_NARROW:
-		return say(report, "Too narrow for a wall on either side, each %s deep, with ground "
-			"between them.", first);
-	case SNAG_WALL_BOND:
-		return say(report, "The courses of this side, %s long, do not bond: joints stand "
-			"closer than a quarter block to those below.", first);
-	case SNAG_WALL_HIGH:
-		return wall_high(report, snag);
-	case SNAG_WALL_EMBED:
-		return say(report, "Only %s of the wall's %s stands below ground; a tenth of it is %s.",
-			first, second, length(report, snag, 2));
-	case SNAG_BED_THIN:
-		return say(report, "Less than %s of ground between the walls.", first);
-	case SNAG_CAP_NARROW:
-		return say(report, "The cap, %s deep, has no room along this bed: no cap is laid out.",
-			first);
-	case SNAG_FILL_NONE:
-		return fill_none(report, snag);
-	case SNAG_FENCE_TIGHT:
-		return say(report, "%s from centre to centre of these posts leave no room for %s.",
-			first, snag->kind ? "a gate" : "a panel");
-	case SNAG_FENCE_HOLE:
-		return say(report, "A hole %s across does not take a post %s square.", first, second);
-	case SNAG_MIRROR_BROKEN:
-		return "This cell and its images in the mirror are not all alike.";
-	}
-	return "";
+	while (sentences[i].code != snag->code || sentences[i].kind != snag->kind)
+		i++;
+	return filled_in(report, sentences[i].sentence, snag->figures);
 }

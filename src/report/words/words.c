@@ -2,8 +2,6 @@
 #include "report/words/page.h"
 #include "base/show.h"
 
-#include <string.h>
-
 const char *say(const struct report *report, const char *format, ...)
 {
 	const char *words;
@@ -36,45 +34,24 @@ const char *plain_decimal(const struct report *report, double number, int places
 	return say_text(report, &text);
 }
 
-const char *plain_length(const struct report *report, nm length)
-{
-	struct text text = TEXT_EMPTY;
-
-	show_length(&text, length, report->units);
-	return say_text(report, &text);
-}
-
-const char *plain_inches(const struct report *report, nm length)
-{
-	struct text text = TEXT_EMPTY;
-
-	show_inches(&text, length, report->units);
-	return say_text(report, &text);
-}
-
-const char *plain_area(const struct report *report, double area)
-{
-	struct text text = TEXT_EMPTY;
-
-	show_area(&text, area, report->units);
-	return say_text(report, &text);
-}
-
-const char *plain_volume(const struct report *report, double volume)
-{
-	struct text text = TEXT_EMPTY;
-
-	show_volume(&text, volume, report->units);
-	return say_text(report, &text);
-}
-
-const char *plain_weight(const struct report *report, double weight)
-{
-	struct text text = TEXT_EMPTY;
-
-	show_weight(&text, weight, report->units);
-	return say_text(report, &text);
-}
+/* A measure as show_NAME has it in the plot's units, and the same tied. */
+#define MEASURE(name, type) \
+	const char *plain_##name(const struct report *report, type measure) \
+	{ \
+		struct text text = TEXT_EMPTY; \
+		show_##name(&text, measure, report->units); \
+		return say_text(report, &text); \
+	} \
+	const char *word_##name(const struct report *report, type measure) \
+	{ \
+		return tied(report, plain_##name(report, measure)); \
+	}
+MEASURE(length, nm)
+MEASURE(inches, nm)
+MEASURE(area, double)
+MEASURE(volume, double)
+MEASURE(weight, double)
+#undef MEASURE
 
 const char *plain_money(const struct report *report, money amount)
 {
@@ -104,31 +81,6 @@ const char *tied(const struct report *report, const char *words)
 		if (*c == ' ')
 			*c = PAGE_TIE;
 	return copy;
-}
-
-const char *word_length(const struct report *report, nm length)
-{
-	return tied(report, plain_length(report, length));
-}
-
-const char *word_inches(const struct report *report, nm length)
-{
-	return tied(report, plain_inches(report, length));
-}
-
-const char *word_area(const struct report *report, double area)
-{
-	return tied(report, plain_area(report, area));
-}
-
-const char *word_volume(const struct report *report, double volume)
-{
-	return tied(report, plain_volume(report, volume));
-}
-
-const char *word_weight(const struct report *report, double weight)
-{
-	return tied(report, plain_weight(report, weight));
 }
 
 const char *word_size(const struct report *report, const struct size *size)

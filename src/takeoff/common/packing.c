@@ -1,4 +1,5 @@
 #include "takeoff/common/packing.h"
+#include "base/number.h"
 
 #include <stdlib.h>
 #include <string.h>
@@ -112,15 +113,10 @@ static void cut_from(struct packing *packing, struct stack *stack, const struct 
 		add_stack(packing, &others);
 }
 
-static int64_t smaller(int64_t a, int64_t b)
-{
-	return a < b ? a : b;
-}
-
 /* Of a block; at least something, so that a place of no length takes no end of pieces. */
 static nm needed_for(const struct saw *saw, nm place)
 {
-	nm needed = place - smaller(saw->fit, place / 2) + saw->kerf;
+	nm needed = place - nm_least(saw->fit, place / 2) + saw->kerf;
 
 	return needed > 0 ? needed : 1;
 }
@@ -141,8 +137,8 @@ static int64_t cut_batch(struct packing *packing, const struct saw *saw, const s
 			break;
 		if (!stack)
 			stack = open_stack(packing, saw, stroke.needed, count);
-		stroke.each = smaller(stack->left / stroke.needed, count);
-		stroke.blocks = smaller(stack->cut.blocks, count / stroke.each);
+		stroke.each = nm_least(stack->left / stroke.needed, count);
+		stroke.blocks = nm_least(stack->cut.blocks, count / stroke.each);
 		cut_from(packing, stack, &stroke);
 		count -= stroke.blocks * stroke.each;
 	}

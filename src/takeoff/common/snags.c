@@ -1,4 +1,5 @@
 #include "takeoff/common/snags.h"
+#include "base/number.h"
 #include "plot/mirror.h"
 
 #include <stdlib.h>
@@ -28,11 +29,6 @@ void snag_mirror(struct snag_list *list, const struct plot *plot)
 		snag_add(list, SNAG_MIRROR_BROKEN, NO_REGION, SNAG_FIGURES_OF(0))->cell = at;
 		at.x++;
 	}
-}
-
-static int compare(int64_t a, int64_t b)
-{
-	return (a > b) - (a < b);
 }
 
 static int compare_snags(const void *a, const void *b)

@@ -10,8 +10,8 @@ enum snag_code {
 	SNAG_WALL_JOG,    /* the side, the least it must be */
 	SNAG_WALL_NARROW, /* the wall's depth */
 	SNAG_WALL_BOND,   /* the side */
-	SNAG_WALL_HIGH,   /* the wall's height, the height of care or 0; from the footing, the height
-	                     of permit or 0 */
+	SNAG_WALL_HIGH,   /* the wall's height, the height of care; from the footing, the height of
+	                     permit; by `kind`, enum wall_high */
 	SNAG_WALL_EMBED,  /* the embed, the wall's height, the least embed */
 	SNAG_BED_THIN,    /* the least ground between walls */
 	SNAG_CAP_NARROW,  /* the cap's depth */
@@ -22,9 +22,13 @@ enum snag_code {
 };
 enum { SNAG_FIGURES = 4 };
 
+/* Over which of the two heights a wall is. */
+enum wall_high { WALL_HIGH_CARE, WALL_HIGH_PERMIT, WALL_HIGH_BOTH };
 /* Why nothing is filled in: no depth is left above undug ground, or within a filled bed; of a ground-level
  * bed the mix has nothing but topsoil, or a depth is 0. */
-enum fill_none { FILL_NONE_UNDUG, FILL_NONE_RAISED, FILL_NONE_MIX, FILL_NONE_REPLACED, FILL_NONE_AMENDED };
+enum fill_none {
+	FILL_NONE_UNDUG, FILL_NONE_RAISED, FILL_NONE_MIX, FILL_NONE_REPLACED, FILL_NONE_AMENDED
+};
 
 struct snag {
 	enum snag_code code;

@@ -1,17 +1,11 @@
 #include "takeoff/costs/quote.h"
+#include "base/measure.h"
 
 #include <math.h>
 
-/* A sum may end a hair above whole packs; no pack is bought for that. */
-static const double HAIR = 1e-9;
 static const double PACKS_MOST = 1e12;
 /* A truck that holds next to nothing: what comes of it is no plan, but no overflow either. */
 static const double LOADS_MOST = 1e6;
-
-static double allowed(const struct pricing *pricing, enum attribute a)
-{
-	return amount_si(&block_effective(pricing->allow, a)->as.amount);
-}
 
 struct load load_of(const struct pricing *pricing, int supplier)
 {
@@ -21,21 +15,21 @@ struct load load_of(const struct pricing *pricing, int supplier)
 	if (supplier == NO_SUPPLIER) {
 		load = (struct load){ book->vehicle.carries, book->vehicle.holds };
 		if (load.carries <= 0)
-			load.carries = allowed(pricing, ALLOW_PICKUP_WEIGHT);
+			load.carries = block_amount(pricing->allow, ALLOW_PICKUP_WEIGHT);
 		return load;
 	}
 	load = (struct load){ book->suppliers[supplier].carries, book->suppliers[supplier].holds };
 	if (load.carries <= 0)
-		load.carries = allowed(pricing, ALLOW_TRUCK_WEIGHT);
+		load.carries = block_amount(pricing->allow, ALLOW_TRUCK_WEIGHT);
 	if (load.holds <= 0)
-		load.holds = allowed(pricing, ALLOW_TRUCK_VOLUME);
+		load.holds = block_amount(pricing->allow, ALLOW_TRUCK_VOLUME);
 	return load;
 }
 
 int64_t load_count(const struct load *load, double weight, double volume)
 {
-	double by_weight = ceil(weight / load->carries - HAIR);
-	double by_volume = load->holds > 0 ? ceil(volume / load->holds - HAIR) : 0;
+	double by_weight = whole(weight / load->carries);
+	double by_volume = load->holds > 0 ? whole(volume / load->holds) : 0;
 
 	return (int64_t)fmin(fmax(1, fmax(by_weight, by_volume)), LOADS_MOST);
 }
@@ -56,7 +50,7 @@ static double step_of(const struct pricing *pricing, const struct pack *pack)
 		return pack->size;
 	if (pack->step > 0)
 		return pack->step;
-	return pack->unit == UNIT_M3 ? allowed(pricing, ALLOW_TRUCK_STEP) : pack->size;
+	return pack->unit == UNIT_M3 ? block_amount(pricing->allow, ALLOW_TRUCK_STEP) : pack->size;
 }
 
 static double pack_weight(const struct pack *pack, double unit_weight)
@@ -81,7 +75,7 @@ bool quote_pack(struct quote *quote, const struct pricing *pricing, const struct
 	double unit_weight = item->unit_weight;
 	double order = order_in(item, pack, unit_weight);
 	double step = step_of(pricing, pack);
-	double packs = fmax(ceil(order / step - HAIR), 0) * (step / pack->size);
+	double packs = fmax(whole(order / step), 0) * (step / pack->size);
 
 	if (order < 0 || packs > PACKS_MOST || packs * (double)pack->price > 100.0 * COST_MOST)
 		return false;

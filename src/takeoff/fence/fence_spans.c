@@ -1,4 +1,5 @@
 #include "takeoff/fence/fence_spans.h"
+#include "base/number.h"
 
 #include <assert.h>
 #include <stdlib.h>
@@ -34,11 +35,6 @@ struct lines {
 static bool is_upright(const struct leg *leg)
 {
 	return leg->from.x == leg->to.x;
-}
-
-static int sign(int n)
-{
-	return (n > 0) - (n < 0);
 }
 
 /* No leg lies over another, so none turns back. */

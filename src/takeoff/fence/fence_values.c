@@ -1,12 +1,8 @@
 #include "takeoff/fence/fence_values.h"
+#include "base/number.h"
 
 static const nm IN_GROUND_LEAST = 24 * NM_PER_INCH;
 enum { POSTS_IN_HOLE = 3 };
-
-static nm greater(nm a, nm b)
-{
-	return a > b ? a : b;
-}
 
 nm fence_derived(const struct block *allow, const struct block *fence, enum attribute a)
 {
@@ -14,7 +10,7 @@ nm fence_derived(const struct block *allow, const struct block *fence, enum attr
 		return block_length(fence, a);
 	switch (a) {
 	case FENCE_DEPTH:
-		return greater(greater(block_length(fence, FENCE_HEIGHT) / 2, IN_GROUND_LEAST),
+		return nm_most(nm_most(block_length(fence, FENCE_HEIGHT) / 2, IN_GROUND_LEAST),
 			block_length(allow, ALLOW_FROST));
 	case FENCE_HOLE:
 		return POSTS_IN_HOLE * block_length(fence, FENCE_POST);

@@ -1,10 +1,7 @@
 #include "takeoff/fence/fences.h"
+#include "base/measure.h"
 
-#include <math.h>
 #include <string.h>
-
-/* Sums may end a hair above a whole number of bags; no bag is bought for that. */
-static const double HAIR = 1e-9;
 
 /* Bags beside those that the holes take: holes come out wider than drawn. */
 enum { BAGS_SPARE = 1 };
@@ -64,7 +61,7 @@ static void add_concrete(struct item_list *items, double bags)
 	if (bags > 0)
 		item_add(items, &(struct item){ .good = GOOD_FENCE_CONCRETE,
 			.section = SECTION_FENCE, .laid = bags, .spare = BAGS_SPARE,
-			.order = ceil(bags + BAGS_SPARE - HAIR), .note = { .kind = NOTE_CONCRETE,
+			.order = whole(bags + BAGS_SPARE), .note = { .kind = NOTE_CONCRETE,
 				.amount = block_effective(items->allow, ALLOW_CONCRETE_BAG)->as.amount } });
 }
 

@@ -1,4 +1,5 @@
 #include "takeoff/fence/posts.h"
+#include "base/measure.h"
 #include "takeoff/fence/fence_values.h"
 
 #include <math.h>
@@ -135,11 +136,6 @@ void posts_place(struct fencing *fencing, struct arena *arena)
 
 /* ---- Holes ------------------------------------------------------------------------------------ */
 
-static double metres(nm length)
-{
-	return (double)length / (double)NM_PER_M;
-}
-
 static struct post_hole dig(const struct block *allow, const struct block *fence)
 {
 	struct post_hole hole = { .across = fence_derived(allow, fence, FENCE_HOLE),
@@ -154,7 +150,7 @@ static struct post_hole dig(const struct block *allow, const struct block *fence
 	hole.gravel = circle * metres(gravel);
 	hole.spoil = circle * metres(hole.depth);
 	hole.bags = hole.concrete /
-		amount_si(&block_effective(allow, ALLOW_CONCRETE_BAG)->as.amount);
+		block_amount(allow, ALLOW_CONCRETE_BAG);
 	return hole;
 }
 

@@ -1,4 +1,6 @@
 #include "takeoff/ground/dig.h"
+#include "base/measure.h"
+#include "base/number.h"
 #include "takeoff/ground/fill.h"
 
 #include <math.h>
@@ -8,23 +10,13 @@ double earth_sum(const struct earth *earth)
 	return earth->sod + earth->topsoil + earth->subsoil;
 }
 
-static double volume(double area, nm depth)
-{
-	return area * (double)depth / (double)NM_PER_M;
-}
-
-static nm lesser(nm a, nm b)
-{
-	return a < b ? a : b;
-}
-
 static struct earth earth_below(const struct block *allow, double area, nm depth)
 {
-	nm sod = lesser(depth, block_length(allow, ALLOW_SOD));
-	nm topsoil = lesser(depth - sod, block_length(allow, ALLOW_TOPSOIL));
+	nm sod = nm_least(depth, block_length(allow, ALLOW_SOD));
+	nm topsoil = nm_least(depth - sod, block_length(allow, ALLOW_TOPSOIL));
 
-	return (struct earth){ volume(area, sod), volume(area, topsoil),
-		volume(area, depth - sod - topsoil) };
+	return (struct earth){ volume_of(area, sod), volume_of(area, topsoil),
+		volume_of(area, depth - sod - topsoil) };
 }
 
 void dig_add(struct dig_list *list, struct dig dig)
@@ -87,26 +79,22 @@ void dig_zones(struct dig_list *list, const struct zones *zones, const struct su
 
 /* ---- Sums ------------------------------------------------------------------------------------- */
 
-static double swell(const struct block *allow, enum attribute a)
-{
-	return 1 + (double)block_number(allow, a) / (double)MILLION / 100;
-}
-
 static struct earth loosened(const struct block *allow, const struct earth *bank)
 {
 	static const enum attribute subsoils[] = {
 		[SUBSOIL_LOAM] = ALLOW_SWELL_LOAM, [SUBSOIL_CLAY] = ALLOW_SWELL_CLAY,
 		[SUBSOIL_SAND] = ALLOW_SWELL_SAND,
 	};
-	double topsoil = swell(allow, ALLOW_SWELL_TOPSOIL);
+	double topsoil = 1 + block_share(allow, ALLOW_SWELL_TOPSOIL);
 
 	return (struct earth){ bank->sod * topsoil, bank->topsoil * topsoil,
-		bank->subsoil * swell(allow, subsoils[block_number(allow, ALLOW_SUBSOIL)]) };
+		bank->subsoil *
+			(1 + block_share(allow, subsoils[block_number(allow, ALLOW_SUBSOIL)])) };
 }
 
 void dig_finish(struct earthwork *out, const struct dig_list *list, double wanted)
 {
-	double density = amount_si(&block_effective(list->allow, ALLOW_DENSITY_SPOIL)->as.amount);
+	double density = block_amount(list->allow, ALLOW_DENSITY_SPOIL);
 	struct earthwork work = { .rows = list->rows, .count = (int)list->count };
 
 	for (int i = 0; i < work.count; i++) {

@@ -1,4 +1,5 @@
 #include "takeoff/ground/fabric.h"
+#include "base/number.h"
 
 #include <stdlib.h>
 #include <string.h>
@@ -83,11 +84,6 @@ static void take_edge(struct strips_sink *sink, nm length)
 	struct cutter *cutter = (struct cutter *)sink;
 
 	cutter->fabric.pins += ceiling(length, cutter->apart) + 1;
-}
-
-static nm smaller(nm a, nm b)
-{
-	return a < b ? a : b;
 }
 
 static void try_way(struct cutter *out, const struct block *allow, const struct strips *strips,
@@ -195,7 +191,7 @@ void fabric_compute(struct fabric *out, const struct basis *basis, const struct 
 		boxes[strips.count++] = *box;
 		area += cover_box_area(box);
 	}
-	strips.lap = smaller(block_length(allow, ALLOW_FABRIC_LAP), strips.width / 2);
+	strips.lap = nm_least(block_length(allow, ALLOW_FABRIC_LAP), strips.width / 2);
 	best = best_way(allow, &strips);
 	*out = best.fabric;
 	out->area = cover_m2(area);

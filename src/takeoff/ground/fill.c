@@ -1,4 +1,5 @@
 #include "takeoff/ground/fill.h"
+#include "base/measure.h"
 
 #include <stdlib.h>
 #include <string.h>
@@ -55,18 +56,6 @@ static bool is_topsoil(const char *part)
 	return strcmp(part, TOPSOIL) == 0;
 }
 
-static double volume(double area, nm depth)
-{
-	return area * (double)depth / (double)NM_PER_M;
-}
-
-static double with_settlement(const struct block *allow, double soil)
-{
-	double percent = (double)block_number(allow, ALLOW_SETTLEMENT) / (double)MILLION;
-
-	return soil * (1 + percent / 100);
-}
-
 /* ---- Rows ------------------------------------------------------------------------------------- */
 
 static struct fill *row_add(struct filling *filling, int region)
@@ -102,14 +91,14 @@ static void order_share(struct fill *row, const struct mix *mix, bool leave_tops
 static void mulch_fill(struct fill *row, const struct block *bed, double area)
 {
 	row->mulch_depth = block_length(bed, BED_MULCH);
-	row->mulch = volume(area, row->mulch_depth);
+	row->mulch = volume_of(area, row->mulch_depth);
 }
 
 static void refill(const struct filling *filling, struct fill *row, const struct block *bed,
 	double area)
 {
-	row->soil = volume(area, row->soil_depth);
-	row->order = with_settlement(filling->basis->allow, row->soil);
+	row->soil = volume_of(area, row->soil_depth);
+	row->order = row->soil * (1 + block_share(filling->basis->allow, ALLOW_SETTLEMENT));
 	order_share(row, block_effective(bed, BED_MIX)->as.mix, false);
 }
 
@@ -145,6 +134,7 @@ static void raised_fill(struct filling *filling, int region, const struct block 
 	if (depth <= 0 || !wall)
 		return;
 	row = row_add(filling, region);
+	row->way = FILL_RAISED;
 	row->soil_depth = depth;
 	refill(filling, row, bed, wall->inner_area);
 	mulch_fill(row, bed, wall->inner_area);
@@ -158,11 +148,12 @@ static void level_fill(struct filling *filling, int region, const struct block *
 	bool is_replaced = block_number(bed, BED_REPLACE) == CHOICE_YES;
 	struct fill *row = row_add(filling, region);
 
+	row->way = is_replaced ? FILL_REPLACED : FILL_AMENDED;
 	row->soil_depth = block_length(bed, is_replaced ? BED_PREPARE : BED_AMEND);
 	if (is_replaced) {
 		refill(filling, row, bed, area);
 	} else {
-		row->order = row->soil = volume(area, row->soil_depth);
+		row->order = row->soil = volume_of(area, row->soil_depth);
 		order_share(row, block_effective(bed, BED_MIX)->as.mix, true);
 	}
 	mulch_fill(row, bed, area);
@@ -191,12 +182,12 @@ static void height_check(const struct filling *filling, int region, const struct
 	nm height = fill_wall_height(bed);
 	nm from_footing = height + block_length(bed, BED_BASE) +
 		block_effective(bed, BED_CAP)->as.size.up;
-	nm care = height > HEIGHT_OF_CARE ? HEIGHT_OF_CARE : 0;
-	nm permit = from_footing > HEIGHT_OF_PERMIT ? HEIGHT_OF_PERMIT : 0;
+	bool care = height > HEIGHT_OF_CARE, permit = from_footing > HEIGHT_OF_PERMIT;
 
 	if (care || permit)
-		snag_add(filling->basis->snags, SNAG_WALL_HIGH, region,
-			SNAG_FIGURES_OF(height, care, from_footing, permit));
+		snag_add(filling->basis->snags, SNAG_WALL_HIGH, region, SNAG_FIGURES_OF(height,
+			HEIGHT_OF_CARE, from_footing, HEIGHT_OF_PERMIT))->kind =
+			care && permit ? WALL_HIGH_BOTH : care ? WALL_HIGH_CARE : WALL_HIGH_PERMIT;
 }
 
 void fill_compute(struct fills *out, const struct basis *basis, const struct walls *walls, nm surface)
@@ -311,13 +302,19 @@ static const struct figure part_figures[] = {
 };
 static const struct figure_table part_table = FIGURE_TABLE(fill_part, part_figures);
 
+const struct word fill_words[FILL_WAYS] = {
+	[FILL_RAISED] = { .heading = "Soil" }, [FILL_REPLACED] = { .heading = "Soil replaced" },
+	[FILL_AMENDED] = { .heading = "Amended" },
+};
 static const struct figure figures[] = {
 	{ "bed", NULL, "", FIELD(REGION, fill, region), .flags = PANEL_TITLE },
+	{ NULL, NULL, NULL, FIELD(WORD, fill, way), .words = fill_words },
 	{ "soil_depth_m", NULL, NULL, FIELD(LENGTH, fill, soil_depth) },
 	{ NULL, NULL, "Soil depth", FIELD(LENGTH, fill, filled_depth), .flags = PANEL_OPTIONAL },
 	{ "soil_m3", NULL, "Soil in place", FIELD(VOLUME, fill, soil), .flags = PANEL_OPTIONAL },
 	{ "order_m3", NULL, "Soil to order", FIELD(VOLUME, fill, order), .flags = PANEL_OPTIONAL },
 	{ "parts", NULL, NULL, FIELDS(ROWS, fill, parts, part_count), .table = &part_table },
+	{ NULL, NULL, NULL, FIELD(INCHES, fill, mulch_depth) },
 	{ "mulch_m3", NULL, "Mulch", FIELD(VOLUME, fill, mulch), .flags = PANEL_OPTIONAL },
 };
 const struct figure_table fill_table = FIGURE_TABLE(fill, figures);

@@ -10,9 +10,14 @@ struct fill_part {
 	double reused, buy;  /* of it: dug on the plot; to be bought */
 };
 
+/* What is done with a bed's soil: put in, dug out and put in, mixed in. */
+enum fill_way { FILL_RAISED, FILL_REPLACED, FILL_AMENDED };
+enum { FILL_WAYS = FILL_AMENDED + 1 };
+
 /* What a bed is filled with; also the amendment of a ground-level one. */
 struct fill {
 	int region;
+	enum fill_way way;
 	nm soil_depth;
 	nm filled_depth; /* the same; 0 where nothing is filled in */
 	double soil;  /* m3 in place */
@@ -28,6 +33,7 @@ struct fills {
 	int count;
 };
 
+extern const struct word fill_words[FILL_WAYS];
 extern const struct figure_table fill_table;
 
 /* Height of the wall from the base's top, without cap. */

@@ -1,4 +1,5 @@
 #include "takeoff/ground/lawn.h"
+#include "base/measure.h"
 
 static struct lawn lawn_of(const struct basis *basis, int region)
 {
@@ -9,10 +10,9 @@ static struct lawn lawn_of(const struct basis *basis, int region)
 		.area = survey_area(at->cells, basis->survey->cell),
 		.topsoil_depth = block_length(block, LAWN_TOPSOIL) };
 
-	lawn.topsoil = lawn.area * (double)lawn.topsoil_depth / (double)NM_PER_M;
+	lawn.topsoil = volume_of(lawn.area, lawn.topsoil_depth);
 	if (lawn.cover == COVER_SEED)
-		lawn.seed = lawn.area *
-			amount_si(&block_effective(basis->allow, ALLOW_SEED)->as.amount);
+		lawn.seed = lawn.area * block_amount(basis->allow, ALLOW_SEED);
 	return lawn;
 }
 

@@ -1,4 +1,5 @@
 #include "takeoff/ground/liner.h"
+#include "base/measure.h"
 
 /* NULL where the bed has no liner. */
 static const struct wall *lined_wall(const struct walls *walls, const struct fill *fill)
@@ -26,8 +27,7 @@ void liner_compute(struct liners *out, const struct basis *basis, const struct w
 		liner = &liners[count++];
 		*liner = (struct liner){ .region = fill->region, .length = wall->inner_perimeter,
 			.height = fill->soil_depth + turn };
-		liner->area = (double)liner->length / (double)NM_PER_M *
-			((double)liner->height / (double)NM_PER_M);
+		liner->area = area_of(liner->length, liner->height);
 	}
 	*out = (struct liners){ liners, (int)count };
 }

@@ -1,4 +1,5 @@
 #include "takeoff/ground/stone.h"
+#include "base/measure.h"
 
 #define LIFT_BY_PLATE (4 * NM_PER_INCH)
 #define LIFT_BY_HAND (2 * NM_PER_INCH)
@@ -32,7 +33,7 @@ static void add_row(struct layers *layers, struct stone row)
 
 	if (row.depth == 0 || row.area <= 0)
 		return;
-	row.compacted = row.area * (double)row.depth / (double)NM_PER_M;
+	row.compacted = volume_of(row.area, row.depth);
 	row.loose = row.compacted * factor(allow, row.grading);
 	if (row.layer == STONE_BASE)
 		row.lifts = stone_lifts(row.depth,
@@ -92,8 +93,8 @@ static enum stone_kind kind_of(const struct stone *stone)
 
 static void add_totals(struct stones *stones, const struct block *allow)
 {
-	double spare = (double)block_number(allow, ALLOW_STONE_SPARE) / (double)MILLION;
-	double density = amount_si(&block_effective(allow, ALLOW_DENSITY_STONE)->as.amount);
+	double spare = block_share(allow, ALLOW_STONE_SPARE);
+	double density = block_amount(allow, ALLOW_DENSITY_STONE);
 
 	for (int i = 0; i < stones->count; i++) {
 		const struct stone *stone = &stones->list[i];
@@ -106,7 +107,7 @@ static void add_totals(struct stones *stones, const struct block *allow)
 		struct stone_total *total = &stones->totals[kind];
 
 		total->kind = (enum stone_kind)kind;
-		total->spare = total->loose * spare / 100;
+		total->spare = total->loose * spare;
 		total->order = total->loose + total->spare;
 		total->weight = total->order * density;
 		total->loads = loads_of(allow, total->order, density);

@@ -1,4 +1,5 @@
 #include "takeoff/ground/zones.h"
+#include "base/number.h"
 
 #include <assert.h>
 #include <stdlib.h>
@@ -136,34 +137,19 @@ struct strip {
 	nm depth; /* to the right hand, where the bed is; outwards if negative */
 };
 
-static nm lesser(nm a, nm b)
-{
-	return a < b ? a : b;
-}
-
-static nm greater(nm a, nm b)
-{
-	return a > b ? a : b;
-}
-
-static int sign_of(int a)
-{
-	return (a > 0) - (a < 0);
-}
-
 static void paint_strip(struct painting *painting, const struct loop *loop, int side,
 	const struct strip *strip, int zone)
 {
 	const struct corner *a = &loop->corners[side], *b = &loop->corners[(side + 1) % loop->count];
 	nm cell = painting->survey->cell;
-	int dx = sign_of(b->x - a->x), dy = sign_of(b->y - a->y);
+	int dx = sign(b->x - a->x), dy = sign(b->y - a->y);
 	nm x1 = a->x * cell, y1 = a->y * cell;
 	/* With y down the right hand of (dx, dy) is (-dy, dx). */
 	nm x2 = b->x * cell + dx * strip->past - dy * strip->depth;
 	nm y2 = b->y * cell + dy * strip->past + dx * strip->depth;
 
-	box_add(painting, (struct cover_box){ lesser(x1, x2), lesser(y1, y2), greater(x1, x2),
-		greater(y1, y2), zone });
+	box_add(painting, (struct cover_box){ nm_least(x1, x2), nm_least(y1, y2), nm_most(x1, x2),
+		nm_most(y1, y2), zone });
 }
 
 /* Outwards the base reaches round each convex corner. Inwards it takes the wall's depth and the reach from

@@ -135,3 +135,18 @@ void ring_lay(struct ring *out, struct arena *arena, struct side_book *book,
 	out->unbonded = laying.unbonded;
 	out->unbonded_count = laying.unbonded_count;
 }
+
+static const struct figure run_figures[] = {
+	{ "loop", NULL, NULL, FIELD(COUNT, wall_run, loop) },
+	{ "side", NULL, NULL, FIELD(COUNT, wall_run, side) },
+	{ "from_m", NULL, NULL, FIELD(LENGTH, wall_run, from) },
+	{ "length_m", NULL, NULL, FIELD(LENGTH, wall_run, length) },
+	{ "pieces_m", NULL, NULL, FIELDS(LENGTHS, wall_run, pieces, piece_count) },
+};
+static const struct figure_table run_table = FIGURE_TABLE(wall_run, run_figures);
+
+static const struct figure course_figures[] = {
+	{ "runs", NULL, NULL, FIELDS(ROWS, wall_course, runs, run_count), .table = &run_table,
+		.flags = JSON_SPACED },
+};
+const struct figure_table wall_course_table = FIGURE_TABLE(wall_course, course_figures);

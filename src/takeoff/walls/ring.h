@@ -4,6 +4,7 @@
 #define TAKEOFF_WALLS_RING_H
 
 #include "survey/outline.h"
+#include "takeoff/common/figure.h"
 #include "takeoff/walls/side.h"
 
 /* One straight piece of one course, along one side of a bed's outline. */
@@ -22,6 +23,8 @@ struct wall_course {
 	int64_t whole, cut; /* blocks in one such course */
 	nm length;          /* of all runs */
 };
+
+extern const struct figure_table wall_course_table;
 
 /* A side of an outline. */
 struct side_place {

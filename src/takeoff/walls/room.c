@@ -1,4 +1,5 @@
 #include "takeoff/walls/room.h"
+#include "base/number.h"
 
 #include <stdlib.h>
 
@@ -14,11 +15,6 @@ struct nooks {
 	size_t count, capacity;
 	int reach;
 };
-
-static int sign(int n)
-{
-	return (n > 0) - (n < 0);
-}
 
 bool room_short_side(const struct outline *outline, nm cell, nm least, struct side_place *place)
 {

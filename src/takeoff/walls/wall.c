@@ -1,25 +1,18 @@
 #include "takeoff/walls/wall.h"
+#include "base/measure.h"
 #include "takeoff/walls/site.h"
 
-#include <math.h>
 #include <stdlib.h>
 
-/* Sums of metres may end a hair above a whole number of cartridges; none is bought for that. */
-static const double HAIR = 1e-9;
-
-static double metres(nm length)
-{
-	return (double)length / (double)NM_PER_M;
-}
 
 double wall_volume(nm length, const struct size *block)
 {
-	return metres(length) * metres(block->across) * metres(block->up);
+	return area_of(length, block->across) * metres(block->up);
 }
 
 double wall_density(const struct block *bed)
 {
-	return amount_si(&block_effective(bed, BED_DENSITY)->as.amount);
+	return block_amount(bed, BED_DENSITY);
 }
 
 static const struct size *bed_size(const struct block *bed, enum attribute a)
@@ -79,7 +72,7 @@ static void measure_inside(struct wall *wall, const struct site *site)
 	nm depth = wall->block.across;
 
 	wall->inner_area = survey_area(survey->regions[wall->region].cells, survey->cell) -
-		metres(depth) * metres(outline_length(site, 4 * depth));
+		area_of(depth, outline_length(site, 4 * depth));
 	wall->inner_perimeter = outline_length(site, 8 * depth);
 }
 
@@ -199,7 +192,7 @@ void walls_items(struct item_list *items, const struct walls *walls)
 	double cartridges = bead / metres(cartridge);
 
 	item_add(items, &(struct item){ .good = GOOD_ADHESIVE, .section = SECTION_WALLS,
-		.laid = cartridges, .order = ceil(cartridges - HAIR),
+		.laid = cartridges, .order = whole(cartridges),
 		.note = { .kind = NOTE_CARTRIDGE, .lengths = { cartridge } } });
 }
 
@@ -211,6 +204,10 @@ static const struct figure wall_figures[] = {
 	{ "whole_blocks", NULL, "Whole blocks", FIELD(COUNT, wall, whole_blocks) },
 	{ "cut_pieces", NULL, "Cut pieces", FIELD(COUNT, wall, cut_pieces) },
 	{ NULL, NULL, "Weight", FIELD(WEIGHT, wall, weight) },
+	{ NULL, NULL, NULL, FIELD(SIZE, wall, cap_block) },
+	{ NULL, NULL, NULL, FIELD(OBJECT, wall, odd), .table = &wall_course_table },
+	{ NULL, NULL, NULL, FIELD(OBJECT, wall, even), .table = &wall_course_table },
+	{ NULL, NULL, NULL, FIELD(OBJECT, wall, cap), .table = &wall_course_table },
 };
 const struct figure_table wall_table = FIGURE_TABLE(wall, wall_figures);
 

@@ -1,0 +1,45 @@
+/* Small arithmetic on whole numbers. */
+#ifndef BASE_NUMBER_H
+#define BASE_NUMBER_H
+
+#include "base/length.h"
+
+static inline int least(int a, int b)
+{
+	return a < b ? a : b;
+}
+
+static inline int most(int a, int b)
+{
+	return a > b ? a : b;
+}
+
+static inline nm nm_least(nm a, nm b)
+{
+	return a < b ? a : b;
+}
+
+static inline nm nm_most(nm a, nm b)
+{
+	return a > b ? a : b;
+}
+
+/* at, or the nearer of the two limits where it is outside them. */
+static inline int held(int at, int lowest, int highest)
+{
+	return most(lowest, least(at, highest));
+}
+
+/* -1, 0 or 1. */
+static inline int sign(int64_t number)
+{
+	return (number > 0) - (number < 0);
+}
+
+/* As qsort wants it: under 0, 0 or over 0. */
+static inline int compare(int64_t a, int64_t b)
+{
+	return (a > b) - (a < b);
+}
+
+#endif
