@@ -115,7 +115,7 @@ enum mark mark_at(const struct editor *editor, const struct mirror *mirror, int 
 
 	if (passing != MARK_NONE)
 		return passing;
-	if (editor->faults && mirror_is_broken(mirror, &editor->plot.ground, x, y))
+	if (editor->faults && mirror_is_broken(mirror, &editor->plot->ground, x, y))
 		return MARK_FAULT;
 	if (mark_snag(&editor->takeoff, x, y, &from))
 		return MARK_SNAG;

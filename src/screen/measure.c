@@ -27,8 +27,8 @@ static bool extent(const struct editor *editor, struct rectangle *r)
 struct measure measure_of(const struct editor *editor)
 {
 	const struct view *view = &editor->view;
-	const struct ground *ground = &editor->plot.ground;
-	nm cell = plot_cell(&editor->plot);
+	const struct ground *ground = &editor->plot->ground;
+	nm cell = plot_cell(editor->plot);
 	struct rectangle r;
 	struct place a, b, first, last;
 
@@ -49,7 +49,7 @@ struct measure measure_of(const struct editor *editor)
 
 static void length_words(const struct editor *editor, nm length, struct text *words)
 {
-	show_short(words, length, plot_units(&editor->plot));
+	show_short(words, length, plot_units(editor->plot));
 }
 
 /* Where words of so many columns go: in the middle of the bracket, or of the wider part that the mark

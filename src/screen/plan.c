@@ -53,8 +53,8 @@ static void draw_block(const struct editor *editor, const struct mirror *mirror,
 	const struct area *plan, struct place first)
 {
 	struct place to = view_character(&editor->view, first);
-	char letter = view_letter(&editor->view, &editor->plot.ground, first);
-	enum look look = LOOK_BED + plot_class_of(&editor->plot, letter);
+	char letter = view_letter(&editor->view, &editor->plot->ground, first);
+	enum look look = LOOK_BED + plot_class_of(editor->plot, letter);
 
 	if (view_grain(&editor->view)->columns == 1) {
 		draw_character(plan, to.y, to.x, single_sign(editor, mirror, first, letter), look);
@@ -82,8 +82,8 @@ void plan_draw(const struct editor *editor, const struct layout *layout)
 {
 	const struct view *view = &editor->view;
 	const struct grain *grain = view_grain(view);
-	struct mirror mirror = mirror_of(&editor->plot);
-	struct place blocks = view_blocks(view, &editor->plot.ground);
+	struct mirror mirror = mirror_of(editor->plot);
+	struct place blocks = view_blocks(view, &editor->plot->ground);
 
 	for (int y = 0; y < blocks.y; y++)
 		for (int x = 0; x < blocks.x; x++)

@@ -1,5 +1,6 @@
 #include "screen/pointer.h"
 #include "editor/acts/acts.h"
+#include "editor/acts/shared.h"
 
 bool area_holds(const struct area *area, const struct point *point)
 {
@@ -16,7 +17,7 @@ static bool cell_of(const struct editor *editor, const struct layout *layout,
 	struct place cursor = view_character(view, editor->cursor);
 
 	if (!area_holds(&layout->plan, point) ||
-	    !view_cell(view, &editor->plot.ground, at, cell))
+	    !view_cell(view, &editor->plot->ground, at, cell))
 		return false;
 	if (at.y == cursor.y && at.x / view_grain(view)->columns == cursor.x / view_grain(view)->columns)
 		*cell = editor->cursor;
@@ -47,7 +48,7 @@ static void drag_to(struct editor *editor, struct place cell)
 	if (editor->is_trailing)
 		act_lay_way(editor, editor->cursor, cell);
 	else if (!editor->is_pegged && !editor->is_marked)
-		acts_press(editor, PRESS_ENTER);
+		acts_do(editor, ACT_PEG);
 	if (editor->is_pegged)
 		text_clear(&editor->message); /* the rectangle's size is what matters now */
 	editor->drag = DRAG_AWAY;
@@ -60,9 +61,9 @@ static void release(struct editor *editor)
 
 	editor_end_drag(editor);
 	if (drag == DRAG_STILL)
-		acts_press(editor, editor->is_pegged ? PRESS_ENTER : ' ');
+		acts_do(editor, editor->is_pegged ? ACT_PEG : ACT_LAY);
 	else if (drag == DRAG_AWAY && editor->is_pegged)
-		acts_press(editor, PRESS_ENTER);
+		acts_do(editor, ACT_PEG);
 }
 
 static void plan_take(struct editor *editor, enum point_kind kind, struct place cell)
@@ -87,11 +88,11 @@ static void plan_take(struct editor *editor, enum point_kind kind, struct place 
 static void panel_take(struct editor *editor, const struct layout *layout, const struct point *point)
 {
 	if (point->kind == POINT_PRESS && point->row == layout->panel.row)
-		acts_press(editor, ';');
+		acts_do(editor, ACT_PAGES);
 	else if (point->kind == POINT_WHEEL_UP)
-		acts_press(editor, '(');
+		acts_do(editor, ACT_BACK);
 	else if (point->kind == POINT_WHEEL_DOWN)
-		acts_press(editor, ')');
+		acts_do(editor, ACT_FURTHER);
 }
 
 void pointer_take(struct editor *editor, const struct layout *layout, const struct point *point)

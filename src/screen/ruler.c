@@ -23,7 +23,7 @@ static void label(const struct area *ruler, int column, const struct text *words
 static void cell_words(const struct editor *editor, int cell, struct text *words)
 {
 	text_clear(words);
-	show_short(words, cell * plot_cell(&editor->plot), plot_units(&editor->plot));
+	show_short(words, cell * plot_cell(editor->plot), plot_units(editor->plot));
 }
 
 static void draw_across(const struct editor *editor, const struct area *ruler, int blocks,
@@ -92,7 +92,7 @@ static void draw_edge_fences(const struct editor *editor, const struct layout *l
 
 void ruler_draw(const struct editor *editor, const struct layout *layout)
 {
-	struct place blocks = view_blocks(&editor->view, &editor->plot.ground);
+	struct place blocks = view_blocks(&editor->view, &editor->plot->ground);
 	struct place mark = view_character(&editor->view, editor->cursor);
 
 	struct measure measure = measure_of(editor);

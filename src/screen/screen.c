@@ -1,7 +1,7 @@
 #include "screen/screen.h"
 #include "editor/acts/acts.h"
+#include "editor/acts/opening.h"
 #include "screen/form.h"
-#include "editor/sheets/opening.h"
 #include "screen/pointer.h"
 #include "screen/question.h"
 #include "screen/signals.h"

@@ -17,12 +17,12 @@ static void go(struct desk *b, int x, int y)
 
 static void check_axis(const struct desk *b, int across, int down)
 {
-	const struct value *axis = block_value(&b->editor.plot.details.head, HEAD_AXIS);
+	const struct value *axis = block_value(&b->editor.plot->details.head, HEAD_AXIS);
 
 	ck_assert(axis->set);
 	ck_assert_int_eq(axis->as.place.x, across);
 	ck_assert_int_eq(axis->as.place.y, down);
-	plot_check(&b->editor.plot);
+	plot_check(b->editor.plot);
 }
 
 /* ---- The axis ---------------------------------------------------------------------------------- */
@@ -58,7 +58,7 @@ START_TEST(an_axis_stands_on_the_cells_edge_or_goes_through_it_in_one_step)
 	desk_says(b, "The mirror is off: | or - or % turns it on.");
 	ck_assert_uint_eq(history_undo_count(b->editor.history), 1);
 	desk_press(b, PRESS_BACKSPACE);
-	ck_assert(!block_value(&b->editor.plot.details.head, HEAD_AXIS)->set);
+	ck_assert(!block_value(&b->editor.plot->details.head, HEAD_AXIS)->set);
 	desk_free(b);
 }
 END_TEST
@@ -75,7 +75,7 @@ START_TEST(both_axes_are_set_one_by_one_and_go_back_to_the_middle_together)
 	desk_type(b, "{");
 	desk_says(b, "stands there already");
 	desk_type(b, "{");
-	ck_assert(!block_value(&b->editor.plot.details.head, HEAD_AXIS)->set);
+	ck_assert(!block_value(&b->editor.plot->details.head, HEAD_AXIS)->set);
 	desk_says(b, "Both axes stand in the plan's middle");
 	ck_assert_uint_eq(history_undo_count(b->editor.history), 3);
 	desk_type(b, "{");
@@ -95,7 +95,7 @@ START_TEST(an_axis_on_the_plans_edge_is_refused_and_one_through_its_last_cell_is
 	desk_type(b, "{");
 	desk_says(b, "cannot stand on the plan's edge: go down");
 	desk_type(b, "{");
-	ck_assert(!block_value(&b->editor.plot.details.head, HEAD_AXIS)->set);
+	ck_assert(!block_value(&b->editor.plot->details.head, HEAD_AXIS)->set);
 	ck_assert(editor_is_saved(&b->editor));
 	go(b, 6, 4);
 	desk_type(b, "{{");
@@ -183,15 +183,15 @@ START_TEST(walking_meets_every_fault_once)
 		editor_take(&b->editor, &plot, true);
 		editor_refresh(&b->editor);
 		faults = b->editor.faults;
-		go(b, random_below(&r, b->editor.plot.ground.columns),
-			random_below(&r, b->editor.plot.ground.rows));
+		go(b, random_below(&r, b->editor.plot->ground.columns),
+			random_below(&r, b->editor.plot->ground.rows));
 		for (int64_t i = 0; i < faults; i++) {
-			struct mirror mirror = mirror_of(&b->editor.plot);
+			struct mirror mirror = mirror_of(b->editor.plot);
 			struct place at;
 
 			desk_type(b, "'");
 			at = b->editor.cursor;
-			ck_assert(mirror_is_broken(&mirror, &b->editor.plot.ground, at.x, at.y));
+			ck_assert(mirror_is_broken(&mirror, &b->editor.plot->ground, at.x, at.y));
 			ck_assert_msg(!met[at.y][at.x], "seed %d meets %d,%d twice", (int)seed, at.x,
 				at.y);
 			met[at.y][at.x] = true;

@@ -16,7 +16,7 @@ static struct desk *sit(void)
 	struct desk *b = desk_new(ROWS { "bp.....", ".......", ".......", ".......", ".......",
 		NULL });
 
-	memset(b->editor.plot.ground.cells, OPEN_GROUND, 35);
+	memset(editor_edit(&b->editor)->ground.cells, OPEN_GROUND, 35);
 	editor_stroke(&b->editor);
 	b->editor.saved_position = b->editor.position;
 	desk_type(b, "p");
@@ -133,7 +133,7 @@ START_TEST(frames_and_runs_have_their_images)
 	const struct mirrored *m = &mirrored[_i];
 	struct desk *b = sit();
 
-	plot_set(&b->editor.plot, 0, HEAD_MIRROR, m->kind);
+	plot_set(editor_edit(&b->editor), 0, HEAD_MIRROR, m->kind);
 	editor_stroke(&b->editor);
 	desk_answer(b, ROWS { "Frame it", "Thickness: 2 ft", "Lay a straight run", "Width: 2 ft",
 		NULL });

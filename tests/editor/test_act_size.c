@@ -126,7 +126,7 @@ START_TEST(the_plan_is_cropped_to_the_mark_from_either_list)
 	desk_press(b, PRESS_ENTER);
 	desk_press(b, PRESS_ENTER);
 	desk_press(b, PRESS_ENTER);
-	ck_assert_int_eq(b->editor.plot.ground.columns, 1);
+	ck_assert_int_eq(b->editor.plot->ground.columns, 1);
 	desk_type(b, "!");
 	desk_says(b, "Nothing is marked");
 	desk_free(b);
@@ -158,18 +158,18 @@ START_TEST(a_set_axis_moves_with_the_ground_and_its_loss_is_said)
 {
 	struct desk *b = sit();
 
-	plot_set(&b->editor.plot, 0, HEAD_MIRROR, "left-right");
-	plot_set(&b->editor.plot, 0, HEAD_AXIS, "2,3");
+	plot_set(editor_edit(&b->editor), 0, HEAD_MIRROR, "left-right");
+	plot_set(editor_edit(&b->editor), 0, HEAD_AXIS, "2,3");
 	editor_stroke(&b->editor);
 	desk_answer(b, ROWS { "Each side by measure", "Left: 2 cells; Bottom: 1 cell",
 		"Each side by measure", "Left: -4 cells", "Crop it all the same", NULL });
 	desk_type(b, "^");
-	ck_assert_int_eq(mirror_of(&b->editor.plot).across, 6);
-	ck_assert_int_eq(mirror_of(&b->editor.plot).down, 3);
+	ck_assert_int_eq(mirror_of(b->editor.plot).across, 6);
+	ck_assert_int_eq(mirror_of(b->editor.plot).down, 3);
 	desk_says(b, "The mirror has ");
 	desk_type(b, "^");
 	desk_says(b, "The axis fell outside; both stand in the middle.");
-	ck_assert(!block_value(&b->editor.plot.details.head, HEAD_AXIS)->set);
+	ck_assert(!block_value(&b->editor.plot->details.head, HEAD_AXIS)->set);
 	desk_free(b);
 }
 END_TEST
@@ -199,11 +199,11 @@ static struct margins size_at_random(struct desk *b, struct random *r)
 	char sides[120];
 	const char *answers[] = { "Each side by measure", sides, NULL, NULL };
 
-	if (!resize_fits(&b->editor.plot.ground, &m))
+	if (!resize_fits(&b->editor.plot->ground, &m))
 		return (struct margins){ 0, 0, 0, 0 };
 	snprintf(sides, sizeof sides, "Left: %d cells; Top: %d ft; Right: %d cells; Bottom: %d ft",
 		m.left, m.top, m.right, m.bottom);
-	if (resize_loss(&b->editor.plot, &m, lost))
+	if (resize_loss(b->editor.plot, &m, lost))
 		answers[2] = "Crop it all the same";
 	desk_answer(b, answers);
 	desk_type(b, "^");
@@ -229,20 +229,20 @@ START_TEST(sizes_at_random_keep_what_stays_inside_and_taken_back_give_the_first_
 		struct desk *b = sit();
 		struct text first = TEXT_EMPTY, now = TEXT_EMPTY;
 
-		plot_set(&b->editor.plot, 0, HEAD_AXIS, "4,3");
+		plot_set(editor_edit(&b->editor), 0, HEAD_AXIS, "4,3");
 		editor_stroke(&b->editor);
-		format_write(&b->editor.plot, &first);
+		format_write(b->editor.plot, &first);
 		for (int i = 0; i < 30; i++) {
-			struct ground old = ground_copy(&b->editor.plot.ground);
+			struct ground old = ground_copy(&b->editor.plot->ground);
 			struct margins m = size_at_random(b, &r);
 
-			plot_check(&b->editor.plot);
-			check_moved(&old, &b->editor.plot.ground, m);
+			plot_check(b->editor.plot);
+			check_moved(&old, &b->editor.plot->ground, m);
 			ground_fini(&old);
 		}
 		while (history_undo_count(b->editor.history) > 1)
 			desk_press(b, PRESS_BACKSPACE);
-		format_write(&b->editor.plot, &now);
+		format_write(b->editor.plot, &now);
 		ck_assert_str_eq(now.bytes, first.bytes);
 		text_fini(&first);
 		text_fini(&now);

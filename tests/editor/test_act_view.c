@@ -18,7 +18,7 @@ static void look(struct desk *b)
 
 	editor_refresh(&b->editor);
 	view_fit(&b->editor.view, layout.plan.rows, layout.plan.columns);
-	view_follow(&b->editor.view, &b->editor.plot.ground, b->editor.cursor);
+	view_follow(&b->editor.view, &b->editor.plot->ground, b->editor.cursor);
 }
 
 static void press(struct desk *b, int key)
@@ -32,8 +32,8 @@ static struct desk *sit(void)
 {
 	struct desk *b = desk_new(ROWS { "b.", NULL });
 
-	ground_fini(&b->editor.plot.ground);
-	ground_init(&b->editor.plot.ground, 200, 100);
+	ground_fini(&editor_edit(&b->editor)->ground);
+	ground_init(&editor_edit(&b->editor)->ground, 200, 100);
 	editor_stroke(&b->editor);
 	b->editor.cursor = (struct place){ 100, 50 };
 	look(b);
@@ -53,7 +53,7 @@ START_TEST(farther_and_nearer_go_step_by_step_and_end_at_the_whole_plan)
 	for (int i = 0; i < 20; i++)
 		press(b, '/');
 	desk_says(b, "The whole plan is in view.");
-	ck_assert_int_eq(b->editor.view.zoom, view_whole(&b->editor.view, &b->editor.plot.ground));
+	ck_assert_int_eq(b->editor.view.zoom, view_whole(&b->editor.view, &b->editor.plot->ground));
 	for (int i = 0; i < 20; i++)
 		press(b, '\\');
 	ck_assert_int_eq(b->editor.view.zoom, 0);
@@ -68,7 +68,7 @@ START_TEST(the_overview_goes_back_to_the_zoom_it_came_from)
 
 	press(b, '/');
 	press(b, '_');
-	ck_assert_int_eq(b->editor.view.zoom, view_whole(&b->editor.view, &b->editor.plot.ground));
+	ck_assert_int_eq(b->editor.view.zoom, view_whole(&b->editor.view, &b->editor.plot->ground));
 	ck_assert(b->editor.view.first.x == 0 && b->editor.view.first.y == 0);
 	press(b, '_');
 	ck_assert_int_eq(b->editor.view.zoom, 1);
@@ -207,10 +207,10 @@ START_TEST(the_longest_way_on_the_largest_plan_is_told_right)
 {
 	struct desk *b = desk_new(ROWS { "b.", NULL });
 
-	ground_fini(&b->editor.plot.ground);
-	ground_init(&b->editor.plot.ground, SIDE_MOST, SIDE_MOST);
-	plot_set(&b->editor.plot, 0, HEAD_UNITS, "metric");
-	plot_set(&b->editor.plot, 0, HEAD_CELL, "1 m");
+	ground_fini(&editor_edit(&b->editor)->ground);
+	ground_init(&editor_edit(&b->editor)->ground, SIDE_MOST, SIDE_MOST);
+	plot_set(editor_edit(&b->editor), 0, HEAD_UNITS, "metric");
+	plot_set(editor_edit(&b->editor), 0, HEAD_CELL, "1 m");
 	editor_stroke(&b->editor);
 	look(b);
 	press(b, PRESS_ENTER);
@@ -274,7 +274,7 @@ START_TEST(what_reaches_out_of_view_is_measured_whole_and_said_to_go_on)
 	struct desk *b = sit();
 	struct measure m;
 
-	memset(b->editor.plot.ground.cells, 'b', (size_t)200 * 100);
+	memset(editor_edit(&b->editor)->ground.cells, 'b', (size_t)200 * 100);
 	editor_stroke(&b->editor);
 	press(b, '"');
 	press(b, ',');

@@ -1,4 +1,5 @@
-#include "editor/sheets/opening.h"
+#include "editor/acts/opening.h"
+#include "editor/acts/acts.h"
 #include "editor/sheets/begin.h"
 
 #include <stdio.h>
@@ -94,5 +95,6 @@ void opening_ask(struct editor *editor)
 	if (editor->is_looking || !begin_ask(editor))
 		editor->is_over = true;
 	else
-		editor_say(editor, "A new plot. b takes the raised bed in hand, Space lays it.");
+		editor_say(editor, "A new plot. b takes the raised bed in hand, %s lays it.",
+			acts_key(ACT_LAY));
 }

@@ -1,6 +1,7 @@
 #include "editor/sheets/begin.h"
 #include "base/memory.h"
 #include "editor/sheets/metric.h"
+#include "editor/sheets/sheet_ask.h"
 
 #include <string.h>
 
@@ -161,23 +162,13 @@ bool begin_ask(struct editor *editor)
 		"Depth, top to bottom", "Side of a cell" };
 	const struct value_rule *const rules[BEGIN_FIELDS] = { &attribute_row(HEAD_TITLE)->rule,
 		&attribute_row(HEAD_UNITS)->rule, &side, &side, &attribute_row(HEAD_CELL)->rule };
-	struct sheet sheet;
-	bool has_begun;
+	struct field_spec fields[BEGIN_FIELDS];
 
-	sheet_init(&sheet, BEGIN_FIELDS);
-	sheet.title = "Begin a new plot";
-	sheet.done = "begin the plot";
-	sheet.accept = begin_accept;
-	sheet.changed = begin_changed;
-	sheet.owner = editor;
-	for (int i = 0; i < BEGIN_FIELDS; i++) {
-		sheet.fields[i].label = labels[i];
-		sheet.fields[i].rule = rules[i];
-		sheet.fields[i].required = i != TITLE;
-		sheet.fields[i].is_far = i == WIDTH || i == DEPTH;
-		sheet_type(&sheet, i, answers[UNITS_IMPERIAL][i]);
-	}
-	has_begun = editor->asker->fill(editor->asker, &sheet);
-	sheet_fini(&sheet);
-	return has_begun;
+	for (int i = 0; i < BEGIN_FIELDS; i++)
+		fields[i] = (struct field_spec){ .label = labels[i], .rule = rules[i],
+			.required = i != TITLE, .is_far = i == WIDTH || i == DEPTH,
+			.typed = answers[UNITS_IMPERIAL][i] };
+	return sheet_ask(editor, &(struct sheet_spec){ .title = "Begin a new plot",
+		.done = "begin the plot", .fields = fields, .count = BEGIN_FIELDS,
+		.accept = begin_accept, .changed = begin_changed, .owner = editor });
 }
