@@ -31,8 +31,8 @@ struct editor {
 	bool is_looking;    /* may not change the plot */
 	bool is_over;       /* the session ends */
 
-	/* Strokes done minus strokes taken back; and that number when the file was last the same, -1
-	 * when taking back can no longer lead there. */
+	/* Strokes done minus strokes taken back; and that number when the file was last the same,
+	 * -1 when taking back can no longer lead there. */
 	int64_t position, saved_position;
 	int strokes;        /* since the last rescue file */
 
@@ -41,13 +41,13 @@ struct editor {
 	char hand;          /* OPEN_GROUND or a legend letter */
 	bool is_trailing, is_pegged, is_marked; /* one of them at most */
 	struct rectangle marked; /* while is_marked: ground inside the plan */
-	struct ground carried;   /* while is_marked: the letters that were marked, turned and flipped
-	                          * since; owned */
-	int frame, run;     /* thickness of the last frame, width of the last run: 1..SIDE_MOST cells */
-	int fence;          /* index of the fence drawn in last; fences may have been removed since */
+	struct ground carried;   /* while is_marked: its letters, turned and flipped since; owned */
+	int frame, run;     /* cells of the last frame's thickness, of the last run's width */
+	int fence;          /* index of the fence drawn in last; it may have been removed since */
 	enum drag drag;     /* of the mouse */
 	bool is_dragging;   /* the drag has laid something, which is no stroke yet */
-	bool said_outside;  /* that images fall outside the plan, since the mirror was last turned */
+	bool said_outside;  /* it was said that images fall outside the plan; cleared when the
+	                     * mirror is turned */
 
 	struct view view;
 	bool is_measuring;  /* the rulers show width and depth of what the cursor is in */
@@ -64,7 +64,7 @@ struct editor {
 	bool is_edited;     /* the plot was given out to be changed since the last stroke */
 	/* Computed from plot and book by editor_refresh. */
 	bool is_stale;      /* the plot may have moved or changed since */
-	bool has_news;      /* it has changed: the pages show so */
+	bool has_news;      /* it has changed: pages and their stars are to be made anew */
 	struct arena arena;
 	struct takeoff takeoff; /* points into the plot */
 	int64_t faults;     /* of the mirror */
@@ -78,9 +78,9 @@ void editor_fini(struct editor *editor);
 /* Takes over a plot; what was drawn before is gone. is_saved: the file holds the same. */
 void editor_take(struct editor *editor, struct plot *plot, bool is_saved);
 
-/* The plot to be changed: the one way to it for an act, which ends with editor_stroke. What was computed
- * from the plot does not hold from here on. The pointer, and any into the plot, hold until the next
- * stroke, step back or step on. */
+/* The plot to be changed: the one way to it for an act, which ends with editor_stroke. What was
+ * computed from the plot does not hold from here on. The pointer, and any into the plot, hold until
+ * the next stroke, step back or step on. */
 struct plot *editor_edit(struct editor *editor);
 
 enum state editor_state(const struct editor *editor);
@@ -93,12 +93,12 @@ void editor_drop_mark(struct editor *editor);
 /* The rectangle from peg to cursor. */
 struct rectangle editor_pegged(const struct editor *editor);
 
-/* Brings takeoff, faults and pages up to date, where they are not. Must be called between the last change
- * and any look at them. */
+/* Brings takeoff, faults and pages up to date, where they are not. Must be called between the last
+ * change and any look at them. */
 void editor_refresh(struct editor *editor);
 
-/* Ends a stroke: what changed becomes one step to take back; every tenth is followed by a rescue file.
- * False where nothing changed. */
+/* Ends a stroke: what changed becomes one step to take back; every tenth is followed by a rescue
+ * file. False where nothing changed. */
 bool editor_stroke(struct editor *editor);
 /* Part of a drag: what `laid` counts was changed, and becomes a stroke when the drag ends. */
 void editor_dragged(struct editor *editor, struct laid laid);

@@ -6,7 +6,7 @@
 #include <math.h>
 #include <stdlib.h>
 
-/* Adds a figure that a line may end behind but not within. */
+/* Adds a figure which no line is broken within. */
 static void add_held(struct text *out, struct text *figure)
 {
 	for (size_t i = 0; i < figure->length; i++)
@@ -40,7 +40,8 @@ static void peg_words(const struct editor *editor, struct text *out)
 {
 	nm cell = plot_cell(editor->plot);
 	enum units units = plot_units(editor->plot);
-	int across = abs(editor->cursor.x - editor->peg.x), down = abs(editor->cursor.y - editor->peg.y);
+	int across = abs(editor->cursor.x - editor->peg.x);
+	int down = abs(editor->cursor.y - editor->peg.y);
 	struct text length = TEXT_EMPTY;
 
 	text_add(out, "From the peg ");
@@ -132,7 +133,7 @@ static void fence_words(const struct editor *editor, const struct fence *fence, 
 	legs_fini(&legs);
 }
 
-/* Most cells have none, and a plot may have very many legs: the map tells whether to look. */
+/* Most cells have none, and a plot may have very many legs: the map says whether to look. */
 static void fences_words(const struct editor *editor, struct text *out)
 {
 	struct place at = editor->cursor;

@@ -11,7 +11,7 @@ static const struct page *page_shown(const struct editor *editor)
 	return &editor->pages.pages[editor->page];
 }
 
-/* Where a page's lines stand: below the title, above the line that says how much more there is. */
+/* Where a page's lines are: below the title, above the line that says how much more there is. */
 static struct area lines_area(const struct layout *layout)
 {
 	struct area area = layout->panel;

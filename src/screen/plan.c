@@ -26,15 +26,16 @@ static bool is_pegged_in(const struct editor *editor, const struct grain *grain,
 }
 
 /* The fence along or within a block of open cells. */
-static enum mark block_fence(const struct editor *editor, const struct grain *grain, struct place first)
+static enum mark block_fence(const struct editor *editor, const struct grain *grain,
+	struct place first)
 {
 	return mark_fence(fence_map_among(&editor->fences, (struct rectangle){ first.x, first.y,
 		first.x + grain->across - 1, first.y + grain->down - 1 }));
 }
 
-/* In one column the letter comes first; a peg stands before it, other marks only on open ground. */
-static char single_sign(const struct editor *editor, const struct mirror *mirror, struct place first,
-	char letter)
+/* In one column a peg is shown before the letter, and other marks only on open ground. */
+static char single_sign(const struct editor *editor, const struct mirror *mirror,
+	struct place first, char letter)
 {
 	const struct grain *grain = view_grain(&editor->view);
 	enum mark mark = MARK_NONE;
@@ -87,8 +88,9 @@ void plan_draw(const struct editor *editor, const struct layout *layout)
 
 	for (int y = 0; y < blocks.y; y++)
 		for (int x = 0; x < blocks.x; x++)
-			draw_block(editor, &mirror, &layout->plan, (struct place){
-				view->first.x + x * grain->across, view->first.y + y * grain->down });
+			draw_block(editor, &mirror, &layout->plan,
+				(struct place){ view->first.x + x * grain->across,
+					view->first.y + y * grain->down });
 	draw_end(&layout->plan, blocks.y, blocks.x * grain->columns);
 }
 

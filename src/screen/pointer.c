@@ -12,14 +12,16 @@ bool area_holds(const struct area *area, const struct point *point)
 static bool cell_of(const struct editor *editor, const struct layout *layout,
 	const struct point *point, struct place *cell)
 {
-	const struct place at = { point->column - layout->plan.column, point->row - layout->plan.row };
 	const struct view *view = &editor->view;
+	const struct place at = { point->column - layout->plan.column,
+		point->row - layout->plan.row };
 	struct place cursor = view_character(view, editor->cursor);
+	int columns = view_grain(view)->columns;
 
 	if (!area_holds(&layout->plan, point) ||
 	    !view_cell(view, &editor->plot->ground, at, cell))
 		return false;
-	if (at.y == cursor.y && at.x / view_grain(view)->columns == cursor.x / view_grain(view)->columns)
+	if (at.y == cursor.y && at.x / columns == cursor.x / columns)
 		*cell = editor->cursor;
 	return true;
 }
@@ -85,7 +87,8 @@ static void plan_take(struct editor *editor, enum point_kind kind, struct place 
 	}
 }
 
-static void panel_take(struct editor *editor, const struct layout *layout, const struct point *point)
+static void panel_take(struct editor *editor, const struct layout *layout,
+	const struct point *point)
 {
 	if (point->kind == POINT_PRESS && point->row == layout->panel.row)
 		acts_do(editor, ACT_PAGES);
@@ -102,7 +105,7 @@ void pointer_take(struct editor *editor, const struct layout *layout, const stru
 	if (cell_of(editor, layout, point, &cell))
 		plan_take(editor, point->kind, cell);
 	else if (editor->drag == DRAG_STILL)
-		editor->drag = DRAG_NONE; /* thought better of it */
+		editor->drag = DRAG_NONE; /* let go elsewhere: nothing is meant */
 	else if (area_holds(&layout->panel, point))
 		panel_take(editor, layout, point);
 	if (point->kind == POINT_RELEASE)

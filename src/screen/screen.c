@@ -56,7 +56,8 @@ static void session(struct stage *stage)
 	}
 }
 
-/* Opens the terminal and lets people draw. What was not saved when the session is cut off is rescued. */
+/* Opens the terminal and lets people draw. What was not saved when the session is cut off is
+ * rescued. */
 static int draw(struct stage *stage, struct text *message)
 {
 	int signal;

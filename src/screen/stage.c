@@ -17,9 +17,10 @@ static void draw_too_small(const struct editor *editor, const struct layout *lay
 {
 	struct text words = TEXT_EMPTY;
 
-	text_print(&words, "This window has %d columns and %d rows; the plan needs %d and %d. Make it "
-		"larger to go on: %s is kept as it is. %s saves it.", layout->screen.columns,
-		layout->screen.rows, LEAST_COLUMNS, LEAST_ROWS, editor->name, acts_key(ACT_SAVE));
+	text_print(&words, "This window has %d columns and %d rows; the plan needs %d and %d. "
+		"Make it larger to go on: %s is kept as it is. %s saves it.",
+		layout->screen.columns, layout->screen.rows, LEAST_COLUMNS, LEAST_ROWS,
+		editor->name, acts_key(ACT_SAVE));
 	if (editor->message.length)
 		text_print(&words, "\n%s", editor->message.bytes);
 	draw_wrapped(&layout->screen, 0, words.bytes, LOOK_PLAIN);
@@ -71,7 +72,8 @@ static void point_mouse(struct stage *stage)
 	stage->is_pointing = editor->is_pointing;
 }
 
-/* Brings the state up to date and fits it to the screen: the view has the cursor, the page its end. */
+/* Brings the state up to date and fits it to the screen: the view follows the cursor, and the page
+ * is turned no further than its end. */
 static void settle(struct editor *editor, const struct layout *layout)
 {
 	int most;

@@ -1,6 +1,6 @@
-/* What is on the screen: the editor's state drawn, a question or a form in front of it, and the keys
- * that come in. All loops that wait for keys show and read through here, so that a change of size, a
- * stop and a signal are met alike in each. */
+/* What is on the screen: the editor's state drawn, a question or a form in front of it, and the
+ * keys that come in. All loops that wait for keys show and read through here, so that a change of
+ * size, a stop and a signal are met alike in each. */
 #ifndef SCREEN_STAGE_H
 #define SCREEN_STAGE_H
 
@@ -24,11 +24,11 @@ struct front {
 	void (*draw)(const struct front *front, const struct layout *layout);
 };
 
-/* Draws everything from its state, with a front or NULL, unless keys are waiting. The state is brought up to
- * date and fitted to the screen first; drawing changes nothing. */
+/* Draws everything from its state, with a front or NULL, unless keys are waiting. The state is
+ * brought up to date and fitted to the screen first; drawing changes nothing. */
 void stage_show(struct stage *stage, const struct front *front);
-/* The next key; stops and repaints are seen to here and come back as PRESS_RESIZE. On a screen too small
- * to show anything only what ends a session or changes its size comes through. */
+/* The next key; stops and repaints are seen to here and come back as PRESS_RESIZE. On a screen too
+ * small to show anything only a save, an end and a change of size come through. */
 int stage_key(struct stage *stage);
 /* Stops the program until the shell continues it. */
 void stage_pause(struct stage *stage);

@@ -57,14 +57,15 @@ static int draw_name(const struct area *area, int column, const char *name, int 
 	return draw_bytes(area, 0, column, name, length, LOOK_PLAIN);
 }
 
-/* What stands around the two names of the first row, and the room left for them. */
+/* What there is around the two names of the first row, and the room left for them. */
 struct head {
 	const char *in_hand;
 	struct text saved, mirror;
 	int gap, room;
 };
 
-static struct head head_of(const struct editor *editor, enum state state, int columns, bool is_roomy)
+static struct head head_of(const struct editor *editor, enum state state, int columns,
+	bool is_roomy)
 {
 	struct head head = { .in_hand = !is_roomy ? "" : editor->is_marked ? "carried " : "hand ",
 		.saved = TEXT_EMPTY, .mirror = TEXT_EMPTY, .gap = is_roomy ? 3 : 2 };
@@ -120,8 +121,8 @@ void status_message(const struct layout *layout, const char *words)
 	draw_wrapped(&area, 0, words, LOOK_PLAIN);
 }
 
-/* The words of an act's hint, with the step for what arrows do. Nothing where it has none now: the mouse
- * has one while it is in use. */
+/* The words of an act's hint, with the step for what arrows do. Nothing where it has none now: the
+ * mouse has one while it is in use. */
 static void hint_words(const struct editor *editor, const struct act *act, enum state state,
 	struct text *out)
 {

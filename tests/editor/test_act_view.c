@@ -241,8 +241,8 @@ START_TEST(the_rulers_measure_the_region_under_the_cursor)
 	ck_assert(m.down.first == 1 && m.down.last == 3);
 	ck_assert_int_eq(m.across.length, 2 * NM_PER_FOOT);
 	ck_assert_int_eq(m.down.length, 3 * NM_PER_FOOT);
-	ck_assert(!m.across.goes_before && !m.across.goes_behind);
-	ck_assert(!m.down.goes_before && !m.down.goes_behind);
+	ck_assert(!m.across.goes_before && !m.across.goes_after);
+	ck_assert(!m.down.goes_before && !m.down.goes_after);
 	press(b, '"');
 	ck_assert(!measure_of(&b->editor).is_shown);
 	desk_free(b);
@@ -281,16 +281,16 @@ START_TEST(what_reaches_out_of_view_is_measured_whole_and_said_to_go_on)
 	m = measure_of(&b->editor);
 	ck_assert(m.across.first == 0 && m.across.last == 47);
 	ck_assert(m.down.first == 0 && m.down.last == 19);
-	ck_assert(m.across.goes_before && m.across.goes_behind);
-	ck_assert(m.down.goes_before && m.down.goes_behind);
+	ck_assert(m.across.goes_before && m.across.goes_after);
+	ck_assert(m.down.goes_before && m.down.goes_after);
 	ck_assert_int_eq(m.across.length, 200 * NM_PER_FOOT);
 	press(b, PRESS_HOME);
 	ck_assert(!measure_of(&b->editor).across.goes_before);
 	press(b, PRESS_PAGE_DOWN);
-	ck_assert(!measure_of(&b->editor).down.goes_behind);
+	ck_assert(!measure_of(&b->editor).down.goes_after);
 	press(b, '_');
 	m = measure_of(&b->editor);
-	ck_assert(!m.across.goes_behind && !m.down.goes_before);
+	ck_assert(!m.across.goes_after && !m.down.goes_before);
 	ck_assert_int_eq(m.down.length, 100 * NM_PER_FOOT);
 	desk_free(b);
 }

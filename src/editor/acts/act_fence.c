@@ -211,8 +211,8 @@ static void length_note(const struct editor *editor, const struct along *along, 
 	show_length(out, sides * plot_cell(editor->plot), plot_units(editor->plot));
 }
 
-/* Asks along which side; where only one will do there is no question. False, having said why, where none
- * does; or where the question was left. */
+/* Asks along which side; where only one will do there is no question. False, having said why, where
+ * none does; or where the question was left. */
 static bool along_ask(struct editor *editor, const struct fence_work *work, struct along *chosen)
 {
 	static const char *const names[PLACES] = { "All round", "Top", "Bottom", "Left", "Right" };
@@ -245,10 +245,10 @@ static bool along_ask(struct editor *editor, const struct fence_work *work, stru
 	return true;
 }
 
-/* Asks which of the fences that fit; *fence is its index, NEW_FENCE where it shall be a new one. False
- * where the question was left. */
-static bool fence_ask(struct editor *editor, const struct fence_work *work, const struct along *along,
-	int *fence)
+/* Asks which of the fences that fit; *fence is its index, NEW_FENCE where it shall be a new one.
+ * False where the question was left. */
+static bool fence_ask(struct editor *editor, const struct fence_work *work,
+	const struct along *along, int *fence)
 {
 	const struct details *details = &editor->plot->details;
 	struct arena arena = ARENA_EMPTY;
@@ -278,8 +278,8 @@ static bool fence_ask(struct editor *editor, const struct fence_work *work, cons
 	return answer != ANSWER_NONE;
 }
 
-/* The first fence comes by itself, a further one by its sheet: then the last of all. False where that
- * was left. */
+/* The first fence comes by itself, a further one by its sheet: then the last of all. False where
+ * that was left. */
 static bool fence_new(struct editor *editor, int *fence)
 {
 	if (editor->plot->details.fence_count == 0)
@@ -292,7 +292,8 @@ static bool fence_new(struct editor *editor, int *fence)
 
 /* ---- Doing it ------------------------------------------------------------------------------- */
 
-static void along_do(struct editor *editor, const struct fence_work *work, const struct along *along)
+static void along_do(struct editor *editor, const struct fence_work *work,
+	const struct along *along)
 {
 	struct plot *plot;
 	struct fence *fence;

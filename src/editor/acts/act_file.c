@@ -7,7 +7,8 @@
 #include <stdlib.h>
 #include <string.h>
 
-/* ---- Save ------------------------------------------------------------------------------------- */
+/* ---- Save
+ * ------------------------------------------------------------------------------------- */
 
 static bool may_write_over(struct editor *editor)
 {
@@ -45,7 +46,8 @@ static void act_save(struct editor *editor)
 	save(editor);
 }
 
-/* ---- Takeoff ---------------------------------------------------------------------------------- */
+/* ---- Takeoff
+ * ---------------------------------------------------------------------------------- */
 
 static bool ends_in(const char *name, const char *ending)
 {
@@ -97,8 +99,8 @@ static void say_written(struct editor *editor, const char *path)
 	if (!editor->takeoff.complete)
 		editor_say(editor, "Takeoff written to %s. It is incomplete: see the snags.", path);
 	else if (snags)
-		editor_say(editor, "Takeoff written to %s. %d %s: read before anything is bought.", path,
-			snags, snags == 1 ? "snag" : "snags");
+		editor_say(editor, "Takeoff written to %s. %d %s: read before anything is bought.",
+			path, snags, snags == 1 ? "snag" : "snags");
 	else
 		editor_say(editor, "Takeoff written to %s.", path);
 }
@@ -146,7 +148,8 @@ static void act_takeoff(struct editor *editor)
 	free(name);
 }
 
-/* ---- Leave ------------------------------------------------------------------------------------ */
+/* ---- Leave
+ * ------------------------------------------------------------------------------------ */
 
 static int leave_ask(struct editor *editor)
 {

@@ -110,7 +110,8 @@ static void act_flood(struct editor *editor)
 
 static const struct act acts[] = {
 	{
-		.id = ACT_TAKE, .keys = { { 'a', 'z' }, { 'A', 'Z' }, { OPEN_GROUND, OPEN_GROUND } },
+		.id = ACT_TAKE,
+		.keys = { { 'a', 'z' }, { 'A', 'Z' }, { OPEN_GROUND, OPEN_GROUND } },
 		.key_name = "letter, .",
 		.name = "Take in hand", .wish = "take in hand what will be laid",
 		.run_by_key = act_take,

@@ -19,7 +19,7 @@ static void acts_list(const struct act *acts[LISTED])
 		acts[id - ACT_FIRST] = acts_get(id);
 }
 
-/* Does what was picked; what goes by the key that is pressed is only explained. */
+/* Does what was picked; an act that depends on which of its keys is pressed is only explained. */
 static void picked(struct editor *editor, const struct act *act)
 {
 	if (act->run_by_key)
@@ -60,8 +60,8 @@ static void act_help(struct editor *editor)
 	const struct act *acts[LISTED];
 
 	acts_list(acts);
-	ask(editor, "Letters are ground: press one to take it in hand. Signs are acts. I want to ...",
-		acts, true);
+	ask(editor, "Letters are ground: press one to take it in hand. Signs are acts. "
+		"I want to ...", acts, true);
 }
 
 static void act_pause(struct editor *editor)

@@ -48,7 +48,8 @@ static bool letters_stand(struct editor *editor)
 
 		if (letter == OPEN_GROUND || plot_entry(editor->plot, letter))
 			continue;
-		editor_say(editor, "%c is no longer in the legend: drop the mark and mark anew.", letter);
+		editor_say(editor, "%c is no longer in the legend: drop the mark and mark anew.",
+			letter);
 		return false;
 	}
 	return true;
@@ -64,7 +65,8 @@ static bool is_over_the_edge(const struct editor *editor)
 
 static struct laid stamp(struct editor *editor)
 {
-	return patch_stamp(editor_edit(editor), &editor->carried, editor->cursor.x, editor->cursor.y);
+	return patch_stamp(editor_edit(editor), &editor->carried, editor->cursor.x,
+		editor->cursor.y);
 }
 
 static void act_stamp(struct editor *editor)
@@ -90,7 +92,8 @@ static void act_move_marked(struct editor *editor)
 	if (!act_has_mark(editor) || !letters_stand(editor))
 		return;
 	if (is_over_the_edge(editor)) {
-		editor_say(editor, "Moved here it would reach over the plan's edge, and lose cells there.");
+		editor_say(editor,
+			"Moved here it would reach over the plan's edge, and lose cells there.");
 		return;
 	}
 	lifted = lay_rectangle(editor_edit(editor), editor->marked, OPEN_GROUND);

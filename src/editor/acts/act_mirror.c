@@ -28,7 +28,8 @@ static void mirror_turn(struct editor *editor, enum mirror_kind pressed)
 	enum mirror_kind now = mirror_of(editor->plot).kind;
 	enum mirror_kind kind = mirror_toggled(now, pressed);
 
-	block_set(head, HEAD_MIRROR, (struct value){ .set = kind != MIRROR_OFF, .as.number = kind });
+	block_set(head, HEAD_MIRROR,
+		(struct value){ .set = kind != MIRROR_OFF, .as.number = kind });
 	editor->said_outside = false;
 	editor_stroke(editor);
 	say_mirror(editor, kind);

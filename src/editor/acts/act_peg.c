@@ -22,8 +22,8 @@ static void act_fill(struct editor *editor)
 		ACT_IS_THERE);
 }
 
-/* Says what was laid in whole cells, where there is nothing else to say; of a length that had to be rounded
- * in any case. */
+/* Says what was laid in whole cells, where there is nothing else to say; of a length that had to be
+ * rounded in any case. */
 static void say_laid(struct editor *editor, const char *what, const struct cells *cells)
 {
 	struct text length = TEXT_EMPTY;
@@ -73,8 +73,8 @@ static void act_run(struct editor *editor)
 	editor->run = cells.count;
 	editor->is_pegged = false;
 	r = rectangle_run(editor->peg, editor->cursor, cells.count);
-	r = (struct rectangle){ most(r.left, 0), most(r.top, 0), least(r.right, ground->columns - 1),
-		least(r.bottom, ground->rows - 1) };
+	r = (struct rectangle){ most(r.left, 0), most(r.top, 0),
+		least(r.right, ground->columns - 1), least(r.bottom, ground->rows - 1) };
 	act_lay_end(editor, lay_rectangle(editor_edit(editor), r, editor->hand), ACT_IS_THERE);
 	say_laid(editor, "A width", &cells);
 }
@@ -82,8 +82,10 @@ static void act_run(struct editor *editor)
 static void rectangle_end(struct editor *editor)
 {
 	static const struct choice choices[] = {
-		{ .words = "Fill it", .act = ACT_FILL }, { .words = "Frame it", .act = ACT_FRAME },
-		{ .words = "Lay a straight run", .act = ACT_RUN }, { .words = "Mark it", .act = ACT_MARK },
+		{ .words = "Fill it", .act = ACT_FILL },
+		{ .words = "Frame it", .act = ACT_FRAME },
+		{ .words = "Lay a straight run", .act = ACT_RUN },
+		{ .words = "Mark it", .act = ACT_MARK },
 		{ .words = "Fence ...", .act = ACT_FENCE, .key = ACT_FENCE },
 		{ .words = "Take the peg out", .act = ACT_STEP_BACK, .key = ACT_STEP_BACK },
 	};

@@ -7,8 +7,8 @@
 
 /* What an answer means; `which` of those there are several of. */
 struct row {
-	enum { ROW_PLOT, ROW_ALLOW, ROW_ENTRY, ROW_FENCE, ROW_ADD_ENTRY, ROW_REMOVE_ENTRY, ROW_ADD_FENCE,
-		ROW_REMOVE_FENCE } kind;
+	enum { ROW_PLOT, ROW_ALLOW, ROW_ENTRY, ROW_FENCE, ROW_ADD_ENTRY, ROW_REMOVE_ENTRY,
+		ROW_ADD_FENCE, ROW_REMOVE_FENCE } kind;
 	int which;
 };
 

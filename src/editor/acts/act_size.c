@@ -6,7 +6,8 @@
 #include "editor/sheets/cells.h"
 #include "editor/sheets/sheet_ask.h"
 
-/* ---- What falls outside ------------------------------------------------------------------------- */
+/* ---- What falls outside
+ * ------------------------------------------------------------------------- */
 
 /* "12 cells of bed, 3 of path". */
 static void cells_add(struct text *out, const int64_t lost[CLASSES])
@@ -60,7 +61,8 @@ static bool may_lose(struct editor *editor, const struct margins *margins)
 	return may;
 }
 
-/* ---- Growing and cropping ----------------------------------------------------------------------- */
+/* ---- Growing and cropping
+ * ----------------------------------------------------------------------- */
 
 static int held(int at, int count)
 {
@@ -108,7 +110,8 @@ static void resize(struct editor *editor, const struct margins *margins)
 		editor_say(editor, "The plan has that size already.");
 }
 
-/* ---- By measure --------------------------------------------------------------------------------- */
+/* ---- By measure
+ * --------------------------------------------------------------------------------- */
 
 enum { LEFT, TOP, RIGHT, BOTTOM, SIDES };
 
@@ -142,12 +145,16 @@ static bool sides_accept(struct sheet *sheet, struct fault *fault)
 	const struct ground *ground = &sizing->editor->plot->ground;
 	struct margins m;
 
-	if (!side_read(sheet, LEFT, &m.left, fault) || !side_read(sheet, TOP, &m.top, fault) ||
-	    !side_read(sheet, RIGHT, &m.right, fault) || !side_read(sheet, BOTTOM, &m.bottom, fault))
+	if (!side_read(sheet, LEFT, &m.left, fault) ||
+	    !side_read(sheet, TOP, &m.top, fault) ||
+	    !side_read(sheet, RIGHT, &m.right, fault) ||
+	    !side_read(sheet, BOTTOM, &m.bottom, fault))
 		return false;
 	if (!resize_fits(ground, &m))
-		return fault_set(fault, LEFT, "The plan would be %d x %d cells; it has 1 to %d each way.",
-			ground->columns + m.left + m.right, ground->rows + m.top + m.bottom, SIDE_MOST);
+		return fault_set(fault, LEFT,
+			"The plan would be %d x %d cells; it has 1 to %d each way.",
+			ground->columns + m.left + m.right, ground->rows + m.top + m.bottom,
+			SIDE_MOST);
 	sizing->margins = m;
 	return true;
 }
@@ -167,7 +174,8 @@ static void by_measure(struct editor *editor)
 		resize(editor, &sizing.margins);
 }
 
-/* ---- To the cursor, to the mark ----------------------------------------------------------------- */
+/* ---- To the cursor, to the mark
+ * ----------------------------------------------------------------- */
 
 static void crop_left(struct editor *editor)
 {
@@ -181,12 +189,16 @@ static void crop_top(struct editor *editor)
 
 static void crop_right(struct editor *editor)
 {
-	resize(editor, &(struct margins){ .right = editor->cursor.x + 1 - editor->plot->ground.columns });
+	int columns = editor->plot->ground.columns;
+
+	resize(editor, &(struct margins){ .right = editor->cursor.x + 1 - columns });
 }
 
 static void crop_bottom(struct editor *editor)
 {
-	resize(editor, &(struct margins){ .bottom = editor->cursor.y + 1 - editor->plot->ground.rows });
+	int rows = editor->plot->ground.rows;
+
+	resize(editor, &(struct margins){ .bottom = editor->cursor.y + 1 - rows });
 }
 
 static void act_crop_to_mark(struct editor *editor)

@@ -7,9 +7,11 @@ static void say_grain(struct editor *editor)
 
 	editor_name_size(editor, grain->across, grain->down, &size);
 	if (grain->down == 1)
-		editor_say(editor, grain->columns == 2 ? "Two columns a cell." : "One column a cell.");
+		editor_say(editor, "%s a cell.",
+			grain->columns == 2 ? "Two columns" : "One column");
 	else
-		editor_say(editor, "A character stands for %d x %d cells, %s: the commonest letter.",
+		editor_say(editor,
+			"A character stands for %d x %d cells, %s: the commonest letter.",
 			grain->across, grain->down, size.bytes);
 	text_fini(&size);
 }
@@ -63,7 +65,7 @@ static void act_centre(struct editor *editor)
 		editor_say(editor, "The cursor is as near the middle as the plan lets it be.");
 }
 
-/* The cursor comes along where it would be left behind; a trail is not laid by that. */
+/* The cursor comes along where it would leave the view; that lays no trail. */
 static void act_scroll(struct editor *editor, int key)
 {
 	const struct ground *ground = &editor->plot->ground;

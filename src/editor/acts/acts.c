@@ -23,7 +23,7 @@ const struct act *acts_get(enum act_id id)
 		for (int j = 0; j < act_groups[i]->count; j++)
 			if (act_groups[i]->acts[j].id == id)
 				return &act_groups[i]->acts[j];
-	assert(!"an act has no row");
+	assert(false); /* each act has its row */
 	return NULL;
 }
 
@@ -46,12 +46,14 @@ const char *acts_key(enum act_id id)
 static void say_looking(struct editor *editor)
 {
 	if (editor->store.access == STORE_LOOKS && editor->store.holder)
-		editor_say(editor, "Looking only: another session (process %ld) is drawing this plot.",
+		editor_say(editor,
+			"Looking only: another session (process %ld) is drawing this plot.",
 			editor->store.holder);
 	else if (editor->store.access == STORE_LOOKS)
 		editor_say(editor, "Looking only: another session is drawing this plot.");
 	else
-		editor_say(editor, "Looking only: rescued work waits to be taken up at the next start.");
+		editor_say(editor,
+			"Looking only: rescued work waits to be taken up at the next start.");
 }
 
 /* act NULL: the key has none. */

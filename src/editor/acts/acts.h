@@ -1,6 +1,7 @@
-/* Everything that can be done. Each act is one row of a table, which stands at the end of the act_*.c
- * that has its functions; its identity is in the list below. The hints of the last row, the list of all
- * acts and the help are read off these rows, and so is the name of a key wherever a message has one. */
+/* Everything that can be done. Each act is one row of a table, at the end of the act_*.c that
+ * has its functions; its identity is in the list below. The hints of the last row, the
+ * list of all acts and the help are read off these rows, and so is the name of a key wherever a
+ * message has one. */
 #ifndef EDITOR_ACTS_ACTS_H
 #define EDITOR_ACTS_ACTS_H
 

@@ -39,8 +39,8 @@ static int rescue_ask(struct editor *editor, const struct timespec *when)
 
 	localtime_r(&when->tv_sec, &local);
 	strftime(day, sizeof day, "%d %b %Y, %H:%M", &local);
-	snprintf(words, sizeof words, "A session ended before this plot was saved. Its work of %s was "
-		"rescued.", day);
+	snprintf(words, sizeof words, "A session ended before this plot was saved. "
+		"Its work of %s was rescued.", day);
 	return editor->asker->choose(editor->asker, &question);
 }
 
@@ -89,7 +89,8 @@ void opening_ask(struct editor *editor)
 		rescue_offer(editor, &rescued, &when);
 	plot_fini(&rescued);
 	if (editor->store.access == STORE_UNGUARDED && editor->message.length == 0)
-		editor_say(editor, "No lock can be had here: see that nobody else draws this plot.");
+		editor_say(editor,
+			"No lock can be had here: see that nobody else draws this plot.");
 	if (editor->is_over || editor->has_begun)
 		return;
 	if (editor->is_looking || !begin_ask(editor))

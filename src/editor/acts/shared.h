@@ -11,8 +11,8 @@ bool act_has_mark(struct editor *editor);
 /* Asks what to do with what is marked and carried, and does it. act_mark.c. */
 void act_mark_ask(struct editor *editor);
 
-/* Lays what is in hand in a straight line from one cell to another, as a trail does: one stroke, or a
- * part of one while the mouse drags. act_lay.c. */
+/* Lays what is in hand in a straight line from one cell to another, as a trail does: one stroke, or
+ * a part of one while the mouse drags. act_lay.c. */
 void act_lay_way(struct editor *editor, struct place from, struct place to);
 #define ACT_IS_THERE "It lies there already."
 /* Ends a stroke of laying: says `nothing`, unless NULL, where it changed nothing. That images fell

@@ -118,7 +118,8 @@ static bool words_read(const struct sheet *sheet, const struct value_rule *rule,
 	return done;
 }
 
-/* Offers a bare number back with a unit; where none would do, the fault is that of its first one. */
+/* Offers a bare number back with a unit; where none would do, the fault is that of its first
+ * one. */
 static bool refuse(const struct sheet *sheet, int at, struct diag *d, struct fault *fault)
 {
 	const struct field *field = &sheet->fields[at];

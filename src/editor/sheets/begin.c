@@ -90,7 +90,8 @@ static bool not_whole(const struct sheet *sheet, int field, nm length, nm cell, 
 }
 
 /* How many cells a side has. */
-static bool cells_read(const struct sheet *sheet, int field, nm cell, int *cells, struct fault *fault)
+static bool cells_read(const struct sheet *sheet, int field, nm cell, int *cells,
+	struct fault *fault)
 {
 	struct value length;
 	int64_t count;
@@ -101,7 +102,8 @@ static bool cells_read(const struct sheet *sheet, int field, nm cell, int *cells
 		return not_whole(sheet, field, length.as.length, cell, fault);
 	count = length.as.length / cell;
 	if (count > SIDE_MOST)
-		return fault_set(fault, field, "%s: %lld cells, expected at most %d; larger cells do it",
+		return fault_set(fault, field,
+			"%s: %lld cells, expected at most %d; larger cells do it",
 			sheet->fields[field].label, (long long)count, SIDE_MOST);
 	*cells = (int)count;
 	return true;

@@ -134,11 +134,12 @@ static void say_measure(struct editor *editor, const struct plot *now, const str
 static bool too_many(const struct rescale *rescale, struct fault *fault)
 {
 	return fault_set(fault, HEAD_CELL, "%s: the ground would have %d x %d cells, expected at "
-		"most %d x %d; keep its cells, or choose larger ones", attribute_row(HEAD_CELL)->label,
+		"most %d x %d; keep its cells, or choose larger ones",
+		attribute_row(HEAD_CELL)->label,
 		rescale->across.new_count, rescale->down.new_count, SIDE_MOST, SIDE_MOST);
 }
 
-/* `next` is the editor's plot with its new head, but for the cell. */
+/* `next` is the editor's plot with its new head, but with the old cell. */
 static void measure_keep(struct editor *editor, struct plot *next, const struct rescale *rescale)
 {
 	struct plot *plot = editor_edit(editor);

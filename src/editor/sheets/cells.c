@@ -18,7 +18,8 @@ static bool count_scan(struct scan *s, int64_t *count, bool *is_bare)
 		return false;
 	*is_bare = scan_is_done(&ahead);
 	word = scan_word(&ahead, &length);
-	if (!*is_bare && !scan_word_is(word, length, "cell") && !scan_word_is(word, length, "cells"))
+	if (!*is_bare && !scan_word_is(word, length, "cell") &&
+	    !scan_word_is(word, length, "cells"))
 		return false;
 	*s = ahead;
 	return scan_is_done(s);
@@ -90,7 +91,8 @@ bool cells_read(const struct sheet *sheet, int field, nm cell, struct cells *cel
 	return true;
 }
 
-/* ---- One number of cells ------------------------------------------------------------------------ */
+/* ---- One number of cells
+ * ------------------------------------------------------------------------ */
 
 struct asking {
 	struct editor *editor;

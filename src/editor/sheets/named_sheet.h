@@ -1,5 +1,5 @@
-/* The sheet of what has a name and a block: an entry of the legend, a fence. Its fields are the name, the
- * letter of what has one, and the block's. */
+/* The sheet of what has a name and a block: an entry of the legend, a fence. Its fields are the
+ * name, the letter of what has one, and the block's. */
 #ifndef EDITOR_SHEETS_NAMED_SHEET_H
 #define EDITOR_SHEETS_NAMED_SHEET_H
 

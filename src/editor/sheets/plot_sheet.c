@@ -21,7 +21,7 @@ static bool head_check(const struct sheet *sheet, int field, const struct value 
 		sheet->fields[field].label, value->as.place.x, value->as.place.y, across, down);
 }
 
-/* With other units the cell is shown in them, if it is a good one as it stands. */
+/* With other units the cell is shown in them, if that makes a good value. */
 static void head_changed(struct sheet *sheet, int field)
 {
 	const struct field *units = &sheet->fields[HEAD_UNITS];
