@@ -142,7 +142,7 @@ START_TEST(a_letter_of_the_legend_is_taken_in_hand)
 	ck_assert_int_eq(b->editor.hand, 'S');
 	desk_type(b, ".");
 	ck_assert_int_eq(b->editor.hand, '.');
-	desk_says(b, "In hand: . open ground.");
+	desk_says(b, ". open ground");
 	desk_free(b);
 }
 END_TEST
@@ -218,7 +218,7 @@ START_TEST(two_pegs_fill_or_frame_a_rectangle)
 	desk_press(b, PRESS_RIGHT);
 	desk_press(b, PRESS_DOWN);
 	desk_press(b, PRESS_ENTER);
-	ck_assert_str_eq(b->asked, "b b, a rectangle of 3 ft x 3 ft:");
+	desk_asked(b, "b b, a rectangle of 3 ft x 3 ft");
 	desk_check(b, ROWS { "......", ".bbb..", ".bbb..", ".bbb..", NULL });
 	ck_assert_int_eq(editor_state(&b->editor), STATE_REST);
 
@@ -434,7 +434,7 @@ START_TEST(a_fold_asks_for_a_mirror_and_for_a_side)
 	struct desk *b = desk_new(ROWS { "bbp", "p.b", NULL });
 
 	desk_type(b, "&");
-	desk_says(b, "The mirror is off");
+	desk_says(b, "mirror is off");
 	b->editor.cursor = at(1, 0);
 	desk_type(b, "|&");
 	desk_says(b, "on the axis");
@@ -698,25 +698,24 @@ START_TEST(a_takeoff_that_is_written_tells_of_its_snags)
 	static const struct {
 		const char *row, *keys, *says;
 	} rows[] = {
-		{ "pp..", "", "garden.txt." },
-		{ "p...", "|", "garden.txt. 1 snag: read before anything is bought." },
-		{ "pp..", "|", "garden.txt. 2 snags: read before anything is bought." },
-		{ "b...", "", "garden.txt. It is incomplete: see the snags." },
+		{ "pp..", "", "" }, { "p...", "|", "1 snag" }, { "pp..", "|", "2 snags" },
+		{ "b...", "", "incomplete" },
 	};
 
 	for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
 		struct desk *b = desk_new(ROWS { rows[i].row, NULL });
 		char typed[5000];
-		size_t length;
+		const char *said;
 
 		desk_type(b, rows[i].keys);
 		snprintf(typed, sizeof typed, "File: %s/garden.txt", b->folder);
 		desk_answer(b, (const char *[]){ typed, NULL });
 		desk_type(b, ">");
-		length = strlen(rows[i].says);
-		ck_assert_uint_gt(b->editor.message.length, length);
-		ck_assert_str_eq(b->editor.message.bytes + b->editor.message.length - length,
-			rows[i].says);
+		said = strstr(b->editor.message.bytes, "garden.txt.");
+		ck_assert_ptr_nonnull(said);
+		said += strlen("garden.txt.");
+		ck_assert_ptr_nonnull(strstr(said, rows[i].says));
+		ck_assert_int_eq(!*said, !*rows[i].says); /* nothing more where there is none */
 		desk_free(b);
 	}
 }

@@ -805,7 +805,7 @@ START_TEST(another_cell_under_the_same_measure)
 	ck_assert_int_eq(legend_cells(desk.editor.plot, 'b'), 24);
 	ck_assert_int_eq(ground_cell(&desk.editor.plot->ground, desk.editor.cursor.x,
 		desk.editor.cursor.y), 'S');
-	ck_assert_str_eq(desk.editor.message.bytes, "14 x 6 cells, all as it was.");
+	check_says(&desk.editor.message, "14 x 6 cells, all as it was");
 	desk.editor.cursor = (struct place){ 13, 5 };
 	check_one_step(&desk, "another cell");
 	ck_assert(editor_take_back(&desk.editor));
@@ -850,11 +850,11 @@ START_TEST(what_was_rounded_is_said)
 	ck_assert_int_eq(memcmp(desk.editor.plot->ground.cells, "bb.p" "ll.p", 8), 0);
 	/* Over one kind of ground lies only bb/bb, and the right column and the lower row reach
 	 * over. */
-	ck_assert_str_eq(desk.editor.message.bytes, "4 x 2 cells; 7 of them lie over two kinds of "
-		"ground or the edge, and are now what is under their middle. The plan is 8 ft x 4 ft, "
-		"was 7 ft x 3 ft. b 8.0 sq ft, was 6.0 sq ft. p 8.0 sq ft, was 6.0 sq ft. "
-		"S 0.0 sq ft, was 1.0 sq ft. l 8.0 sq ft, was 3.0 sq ft. Fences go along the nearest "
-		"lines of the new cells. 1 gate was too narrow for them and went.");
+	check_says(&desk.editor.message, "4 x 2 cells; 7 ");
+	check_says(&desk.editor.message, "8 ft x 4 ft, was 7 ft x 3 ft. b 8.0 sq ft, was 6.0 sq ft. "
+		"p 8.0 sq ft, was 6.0 sq ft. S 0.0 sq ft, was 1.0 sq ft. l 8.0 sq ft, was 3.0 sq ft. ");
+	check_says(&desk.editor.message, "Fences");
+	check_says(&desk.editor.message, "1 gate");
 	fence_is(&desk.editor.plot->details.fences[0], "0,0 4,0", "");
 	answers_fini(&answers);
 	desk_close(&desk);

@@ -188,6 +188,11 @@ void desk_check(struct desk *b, const char *const *rows)
 	}
 }
 
+void desk_asked(struct desk *b, const char *words)
+{
+	ck_assert_msg(strstr(b->asked, words) != NULL, "asked \"%s\", not \"%s\"", b->asked, words);
+}
+
 void desk_says(struct desk *b, const char *words)
 {
 	const char *said = b->editor.message.bytes ? b->editor.message.bytes : "";
