@@ -121,13 +121,14 @@ START_TEST(a_plot_changed_by_no_edit_makes_its_stroke_abort)
 }
 END_TEST
 
+/* On the page that is shown. */
 static int stars(const struct desk *b)
 {
+	const struct page *page = &b->editor.pages.pages[b->editor.page];
 	int count = 0;
 
-	for (int i = 0; i < PAGES; i++)
-		for (size_t j = 0; j < b->editor.pages.pages[i].count; j++)
-			count += b->editor.pages.pages[i].lines[j].is_changed;
+	for (size_t i = 0; i < page->count; i++)
+		count += page->lines[i].is_changed;
 	return count;
 }
 

@@ -28,13 +28,10 @@ static void act_step_back(struct editor *editor)
 }
 
 static const struct act acts[] = {
-	{
-		.id = ACT_STEP_BACK, .keys = ONE_KEY(PRESS_ESCAPE),
-		.key_name = "Esc, Ctrl-C", .key_said = "Esc",
-		.name = "One step back", .wish = "go one step back",
+	{ .id = ACT_STEP_BACK, .keys = ONE_KEY(PRESS_ESCAPE), .key_name = "Esc, Ctrl-C",
+		.key_said = "Esc", .name = "One step back", .wish = "go one step back",
 		.hints = { [STATE_TRAIL] = "one step back", [STATE_PEGGED] = "one step back",
 			[STATE_MARKED] = "drop" },
-		.rank = 2, .run = act_step_back,
-	},
+		.rank = 2, .run = act_step_back },
 };
 const struct act_group acts_of_end = ACT_GROUP(acts);

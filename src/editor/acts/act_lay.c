@@ -109,30 +109,21 @@ static void act_flood(struct editor *editor)
 }
 
 static const struct act acts[] = {
-	{
-		.id = ACT_TAKE,
-		.keys = { { 'a', 'z' }, { 'A', 'Z' }, { OPEN_GROUND, OPEN_GROUND } },
-		.key_name = "letter, .",
-		.name = "Take in hand", .wish = "take in hand what will be laid",
-		.run_by_key = act_take,
-	}, {
-		.id = ACT_LAY, .keys = ONE_KEY(' '), .key_name = "Space",
-		.name = "Lay", .wish = "lay it here",
-		.hints = { [STATE_REST] = "lay", [STATE_MARKED] = "stamp" },
-		.rank = 1, .writes = true, .run = act_lay,
-	}, {
-		.id = ACT_LIFT, .keys = ONE_KEY(PRESS_DELETE), .key_name = "Delete",
-		.name = "Lift", .wish = "lift what lies here",
-		.hints = { [STATE_REST] = "lift" }, .rank = 4, .writes = true, .run = act_lift,
-	}, {
-		.id = ACT_TRAIL, .keys = ONE_KEY('='), .key_name = "=",
-		.name = "Trail", .wish = "lay while moving, on and off",
-		.hints = { [STATE_REST] = "trail", [STATE_TRAIL] = "end trail" },
-		.rank = 2, .writes = true, .run = act_trail,
-	}, {
-		.id = ACT_FLOOD, .keys = ONE_KEY('*'), .key_name = "*",
-		.name = "Flood", .wish = "lay over a whole patch",
-		.hints = { [STATE_REST] = "flood" }, .rank = 4, .writes = true, .run = act_flood,
-	},
+	{ .id = ACT_TAKE, .keys = { { 'a', 'z' }, { 'A', 'Z' }, { OPEN_GROUND, OPEN_GROUND } },
+		.key_name = "letter, .", .name = "Take in hand",
+		.wish = "take in hand what will be laid", .run_by_key = act_take },
+	{ .id = ACT_LAY, .keys = ONE_KEY(' '), .key_name = "Space", .name = "Lay",
+		.wish = "lay it here", .hints = { [STATE_REST] = "lay", [STATE_MARKED] = "stamp" },
+		.rank = 1, .writes = true, .run = act_lay },
+	{ .id = ACT_LIFT, .keys = ONE_KEY(PRESS_DELETE), .key_name = "Delete", .name = "Lift",
+		.wish = "lift what lies here", .hints = { [STATE_REST] = "lift" }, .rank = 4,
+		.writes = true, .run = act_lift },
+	{ .id = ACT_TRAIL, .keys = ONE_KEY('='), .key_name = "=", .name = "Trail",
+		.wish = "lay while moving, on and off",
+		.hints = { [STATE_REST] = "trail", [STATE_TRAIL] = "end trail" }, .rank = 2,
+		.writes = true, .run = act_trail },
+	{ .id = ACT_FLOOD, .keys = ONE_KEY('*'), .key_name = "*", .name = "Flood",
+		.wish = "lay over a whole patch", .hints = { [STATE_REST] = "flood" }, .rank = 4,
+		.writes = true, .run = act_flood },
 };
 const struct act_group acts_of_laying = ACT_GROUP(acts);

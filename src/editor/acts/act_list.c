@@ -75,24 +75,18 @@ static void act_repaint(struct editor *editor)
 }
 
 static const struct act acts[] = {
-	{
-		.id = ACT_PAUSE, .keys = ONE_KEY(PRESS_PAUSE), .key_name = "Ctrl-Z",
-		.name = "Pause", .wish = "go to the shell; fg comes back", .run = act_pause,
-	}, {
-		.id = ACT_REPAINT, .keys = ONE_KEY(PRESS_REPAINT), .key_name = "Ctrl-L",
-		.name = "Draw afresh", .wish = "clean up a garbled screen", .run = act_repaint,
-	}, {
-		.id = ACT_ALL, .keys = ONE_KEY('!'), .key_name = "!",
-		.name = "All acts", .wish = "see all acts by name",
+	{ .id = ACT_PAUSE, .keys = ONE_KEY(PRESS_PAUSE), .key_name = "Ctrl-Z", .name = "Pause",
+		.wish = "go to the shell; fg comes back", .run = act_pause },
+	{ .id = ACT_REPAINT, .keys = ONE_KEY(PRESS_REPAINT), .key_name = "Ctrl-L",
+		.name = "Draw afresh", .wish = "clean up a garbled screen", .run = act_repaint },
+	{ .id = ACT_ALL, .keys = ONE_KEY('!'), .key_name = "!", .name = "All acts",
+		.wish = "see all acts by name",
 		.hints = { [STATE_REST] = "acts", [STATE_TRAIL] = "acts", [STATE_PEGGED] = "acts",
 			[STATE_MARKED] = "acts" },
-		.rank = 1, .run = act_all,
-	}, {
-		.id = ACT_HELP, .keys = ONE_KEY('?'), .key_name = "?",
-		.name = "Help", .wish = "see this list",
-		.hints = { [STATE_REST] = "help", [STATE_TRAIL] = "help",
-			[STATE_PEGGED] = "help" },
-		.rank = 1, .run = act_help,
-	},
+		.rank = 1, .run = act_all },
+	{ .id = ACT_HELP, .keys = ONE_KEY('?'), .key_name = "?", .name = "Help",
+		.wish = "see this list",
+		.hints = { [STATE_REST] = "help", [STATE_TRAIL] = "help", [STATE_PEGGED] = "help" },
+		.rank = 1, .run = act_help },
 };
 const struct act_group acts_of_list = ACT_GROUP(acts);

@@ -159,32 +159,20 @@ void act_mark_ask(struct editor *editor)
 }
 
 static const struct act acts[] = {
-	{
-		.id = ACT_MARK, .key_name = "Enter twice",
-		.name = "Mark", .wish = "mark a piece of the ground",
-		.writes = true, .run = act_mark,
-	}, {
-		.id = ACT_STAMP, .key_name = "Space",
-		.name = "Stamp what is marked", .wish = "copy what is marked to here",
-		.writes = true, .run = act_stamp,
-	}, {
-		.id = ACT_MOVE_MARKED, .key_name = "Enter",
-		.name = "Move what is marked", .wish = "move what is marked to here",
-		.writes = true, .run = act_move_marked,
-	}, {
-		.id = ACT_TURN, .keys = ONE_KEY('}'), .key_name = "}",
-		.name = "Turn what is marked", .wish = "turn what is marked a quarter",
-		.hints = { [STATE_MARKED] = "turn" }, .rank = 3, .run = act_turn,
-	}, {
-		.id = ACT_FLIP_ACROSS, .keys = ONE_KEY('['), .key_name = "[",
-		.name = "Flip across", .wish = "flip it, left for right", .run = act_flip_across,
-	}, {
-		.id = ACT_FLIP_DOWN, .keys = ONE_KEY(']'), .key_name = "]",
-		.name = "Flip down", .wish = "flip it, top for bottom", .run = act_flip_down,
-	}, {
-		.id = ACT_LIFT_MARKED, .key_name = "Delete",
-		.name = "Lift what is marked", .wish = "lift all that is marked",
-		.writes = true, .run = act_lift_marked,
-	},
+	{ .id = ACT_MARK, .key_name = "Enter twice", .name = "Mark",
+		.wish = "mark a piece of the ground", .writes = true, .run = act_mark },
+	{ .id = ACT_STAMP, .key_name = "Space", .name = "Stamp what is marked",
+		.wish = "copy what is marked to here", .writes = true, .run = act_stamp },
+	{ .id = ACT_MOVE_MARKED, .key_name = "Enter", .name = "Move what is marked",
+		.wish = "move what is marked to here", .writes = true, .run = act_move_marked },
+	{ .id = ACT_TURN, .keys = ONE_KEY('}'), .key_name = "}", .name = "Turn what is marked",
+		.wish = "turn what is marked a quarter", .hints = { [STATE_MARKED] = "turn" },
+		.rank = 3, .run = act_turn },
+	{ .id = ACT_FLIP_ACROSS, .keys = ONE_KEY('['), .key_name = "[", .name = "Flip across",
+		.wish = "flip it, left for right", .run = act_flip_across },
+	{ .id = ACT_FLIP_DOWN, .keys = ONE_KEY(']'), .key_name = "]", .name = "Flip down",
+		.wish = "flip it, top for bottom", .run = act_flip_down },
+	{ .id = ACT_LIFT_MARKED, .key_name = "Delete", .name = "Lift what is marked",
+		.wish = "lift all that is marked", .writes = true, .run = act_lift_marked },
 };
 const struct act_group acts_of_mark = ACT_GROUP(acts);

@@ -126,25 +126,15 @@ static void act_next_fault(struct editor *editor)
 }
 
 static const struct act acts[] = {
-	{
-		.id = ACT_LEFT_RIGHT, .keys = ONE_KEY('|'), .key_name = "|",
-		.name = "Mirror left-right", .wish = "draw left and right alike",
-		.writes = true, .run = act_left_right,
-	}, {
-		.id = ACT_TOP_BOTTOM, .keys = ONE_KEY('-'), .key_name = "-",
-		.name = "Mirror top-bottom", .wish = "draw top and bottom alike",
-		.writes = true, .run = act_top_bottom,
-	}, {
-		.id = ACT_HALF_TURN, .keys = ONE_KEY('%'), .key_name = "%",
-		.name = "Mirror half-turn", .wish = "draw the same turned half round",
-		.writes = true, .run = act_half_turn,
-	}, {
-		.id = ACT_FOLD, .keys = ONE_KEY('&'), .key_name = "&",
-		.name = "Fold", .wish = "copy this side over the other",
-		.writes = true, .run = act_fold,
-	}, {
-		.id = ACT_NEXT_FAULT, .keys = ONE_KEY('\''), .key_name = "'",
-		.name = "Next fault", .wish = "go to the next mirror fault", .run = act_next_fault,
-	},
+	{ .id = ACT_LEFT_RIGHT, .keys = ONE_KEY('|'), .key_name = "|", .name = "Mirror left-right",
+		.wish = "draw left and right alike", .writes = true, .run = act_left_right },
+	{ .id = ACT_TOP_BOTTOM, .keys = ONE_KEY('-'), .key_name = "-", .name = "Mirror top-bottom",
+		.wish = "draw top and bottom alike", .writes = true, .run = act_top_bottom },
+	{ .id = ACT_HALF_TURN, .keys = ONE_KEY('%'), .key_name = "%", .name = "Mirror half-turn",
+		.wish = "draw the same turned half round", .writes = true, .run = act_half_turn },
+	{ .id = ACT_FOLD, .keys = ONE_KEY('&'), .key_name = "&", .name = "Fold",
+		.wish = "copy this side over the other", .writes = true, .run = act_fold },
+	{ .id = ACT_NEXT_FAULT, .keys = ONE_KEY('\''), .key_name = "'", .name = "Next fault",
+		.wish = "go to the next mirror fault", .run = act_next_fault },
 };
 const struct act_group acts_of_mirror = ACT_GROUP(acts);

@@ -67,26 +67,18 @@ static void act_back(struct editor *editor)
 }
 
 static const struct act acts[] = {
-	{
-		.id = ACT_NEXT_PAGE, .keys = ONE_KEY(PRESS_TAB), .key_name = "Tab",
-		.name = "Next page", .wish = "see other figures",
-		.hints = { [STATE_REST] = "page" }, .rank = 3, .run = act_next_page,
-	}, {
-		.id = ACT_PAGE_BEFORE, .keys = ONE_KEY(PRESS_BACK_TAB), .key_name = "Shift-Tab",
-		.name = "Page before", .wish = "see the page before", .run = act_page_before,
-	}, {
-		.id = ACT_PAGES, .keys = ONE_KEY(';'), .key_name = ";",
-		.name = "Pages", .wish = "pick a page", .run = act_pages,
-	}, {
-		.id = ACT_PANEL, .keys = ONE_KEY(':'), .key_name = ":",
-		.name = "Panel width", .wish = "hide the panel, or widen it", .run = act_panel,
-	}, {
-		.id = ACT_FURTHER, .keys = ONE_KEY(')'), .key_name = ")",
-		.name = "Further down the page", .wish = "see the rest of a long page",
-		.run = act_further,
-	}, {
-		.id = ACT_BACK, .keys = ONE_KEY('('), .key_name = "(",
-		.name = "Back up the page", .wish = "see its start again", .run = act_back,
-	},
+	{ .id = ACT_NEXT_PAGE, .keys = ONE_KEY(PRESS_TAB), .key_name = "Tab", .name = "Next page",
+		.wish = "see other figures", .hints = { [STATE_REST] = "page" }, .rank = 3,
+		.run = act_next_page },
+	{ .id = ACT_PAGE_BEFORE, .keys = ONE_KEY(PRESS_BACK_TAB), .key_name = "Shift-Tab",
+		.name = "Page before", .wish = "see the page before", .run = act_page_before },
+	{ .id = ACT_PAGES, .keys = ONE_KEY(';'), .key_name = ";", .name = "Pages",
+		.wish = "pick a page", .run = act_pages },
+	{ .id = ACT_PANEL, .keys = ONE_KEY(':'), .key_name = ":", .name = "Panel width",
+		.wish = "hide the panel, or widen it", .run = act_panel },
+	{ .id = ACT_FURTHER, .keys = ONE_KEY(')'), .key_name = ")", .name = "Further down the page",
+		.wish = "see the rest of a long page", .run = act_further },
+	{ .id = ACT_BACK, .keys = ONE_KEY('('), .key_name = "(", .name = "Back up the page",
+		.wish = "see its start again", .run = act_back },
 };
 const struct act_group acts_of_page = ACT_GROUP(acts);

@@ -118,23 +118,16 @@ static void act_peg(struct editor *editor)
 }
 
 static const struct act acts[] = {
-	{
-		.id = ACT_PEG, .keys = ONE_KEY(PRESS_ENTER), .key_name = "Enter",
-		.name = "Peg", .wish = "peg a rectangle's corners",
+	{ .id = ACT_PEG, .keys = ONE_KEY(PRESS_ENTER), .key_name = "Enter", .name = "Peg",
+		.wish = "peg a rectangle's corners",
 		.hints = { [STATE_REST] = "peg", [STATE_PEGGED] = "other corner",
 			[STATE_MARKED] = "move, flip" },
-		.rank = 2, .writes = true, .run = act_peg,
-	}, {
-		.id = ACT_FILL, .key_name = "Enter twice",
-		.name = "Fill", .wish = "lay a rectangle", .writes = true, .run = act_fill,
-	}, {
-		.id = ACT_FRAME, .key_name = "Enter twice",
-		.name = "Frame", .wish = "lay a frame of any thickness",
-		.writes = true, .run = act_frame,
-	}, {
-		.id = ACT_RUN, .key_name = "Enter twice",
-		.name = "Straight run", .wish = "lay a straight path",
-		.writes = true, .run = act_run,
-	},
+		.rank = 2, .writes = true, .run = act_peg },
+	{ .id = ACT_FILL, .key_name = "Enter twice", .name = "Fill", .wish = "lay a rectangle",
+		.writes = true, .run = act_fill },
+	{ .id = ACT_FRAME, .key_name = "Enter twice", .name = "Frame",
+		.wish = "lay a frame of any thickness", .writes = true, .run = act_frame },
+	{ .id = ACT_RUN, .key_name = "Enter twice", .name = "Straight run",
+		.wish = "lay a straight path", .writes = true, .run = act_run },
 };
 const struct act_group acts_of_peg = ACT_GROUP(acts);

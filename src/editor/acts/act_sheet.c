@@ -120,10 +120,7 @@ static void act_sheets(struct editor *editor)
 }
 
 static const struct act acts[] = {
-	{
-		.id = ACT_SHEETS, .keys = ONE_KEY('#'), .key_name = "#",
-		.name = "Sheets", .wish = "change the legend; title, units",
-		.writes = true, .run = act_sheets,
-	},
+	{ .id = ACT_SHEETS, .keys = ONE_KEY('#'), .key_name = "#", .name = "Sheets",
+		.wish = "change the legend; title, units", .writes = true, .run = act_sheets },
 };
 const struct act_group acts_of_sheets = ACT_GROUP(acts);

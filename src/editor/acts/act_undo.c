@@ -22,15 +22,11 @@ static void act_put_back(struct editor *editor)
 }
 
 static const struct act acts[] = {
-	{
-		.id = ACT_TAKE_BACK, .keys = ONE_KEY(PRESS_BACKSPACE), .key_name = "Backspace",
+	{ .id = ACT_TAKE_BACK, .keys = ONE_KEY(PRESS_BACKSPACE), .key_name = "Backspace",
 		.name = "Take back", .wish = "take back the last stroke",
-		.hints = { [STATE_REST] = "take back", [STATE_TRAIL] = "take back" },
-		.rank = 3, .writes = true, .run = act_take_back,
-	}, {
-		.id = ACT_PUT_BACK, .keys = ONE_KEY('+'), .key_name = "+",
-		.name = "Put back", .wish = "put it back again",
-		.writes = true, .run = act_put_back,
-	},
+		.hints = { [STATE_REST] = "take back", [STATE_TRAIL] = "take back" }, .rank = 3,
+		.writes = true, .run = act_take_back },
+	{ .id = ACT_PUT_BACK, .keys = ONE_KEY('+'), .key_name = "+", .name = "Put back",
+		.wish = "put it back again", .writes = true, .run = act_put_back },
 };
 const struct act_group acts_of_undo = ACT_GROUP(acts);
