@@ -489,16 +489,16 @@ START_TEST(pages_are_turned_and_picked)
 	ck_assert_int_eq(b->editor.page, 1);
 	desk_press(b, PRESS_BACK_TAB);
 	desk_press(b, PRESS_BACK_TAB);
-	ck_assert_int_eq(b->editor.page, PAGES - 1);
+	ck_assert_int_eq(b->editor.page, pages_count() - 1);
 	desk_press(b, PRESS_TAB);
 	ck_assert_int_eq(b->editor.page, 0);
 	desk_answer(b, ROWS { "Snags", "", NULL });
 	desk_type(b, ";");
 	ck_assert_str_eq(b->offered,
 		"Areas\nEdges\nBeds\nWalls\nFill\nStone\nDig\nFence\nCosts\nSnags\n");
-	ck_assert_int_eq(b->editor.page, PAGES - 1);
+	ck_assert_int_eq(b->editor.page, pages_count() - 1);
 	desk_type(b, ";");
-	ck_assert_int_eq(b->editor.page, PAGES - 1);
+	ck_assert_int_eq(b->editor.page, pages_count() - 1);
 	desk_free(b);
 }
 END_TEST

@@ -284,7 +284,7 @@ START_TEST(a_price_book_that_cannot_be_read_is_told_once_and_quantities_still_co
 
 	name_book(b, "\"none.json\"");
 	desk_says(b, "No prices: cannot open ");
-	ck_assert_int_gt(b->editor.takeoff.items.count, 0);
+	ck_assert_uint_gt(b->editor.takeoff.items.count, 0);
 	text_clear(&b->editor.message);
 	desk_press(b, PRESS_DELETE);
 	editor_refresh(&b->editor);

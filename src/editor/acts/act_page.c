@@ -22,8 +22,8 @@ static void act_page_before(struct editor *editor)
 static void act_pages(struct editor *editor)
 {
 	const char *names[PAGES_MOST];
-	struct question question = { .text = "Which page?", .answers = names, .count = pages_count(),
-		.first = editor->page };
+	struct question question = { .text = "Which page?", .answers = names,
+		.count = pages_count(), .first = editor->page };
 	int page;
 
 	for (int i = 0; i < question.count; i++)
