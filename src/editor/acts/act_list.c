@@ -7,16 +7,16 @@ enum { LISTED = (int)ACTS - (int)ACT_FIRST };
 
 static int compare_names(const void *a, const void *b)
 {
-	const struct act *const *one = a, *const *other = b;
+	const enum act_id *one = a, *other = b;
 
-	return strcmp((*one)->name, (*other)->name);
+	return strcmp(acts_get(*one)->name, acts_get(*other)->name);
 }
 
 /* In the order of the help. */
-static void acts_list(const struct act *acts[LISTED])
+static void ids_fill(enum act_id ids[LISTED])
 {
 	for (enum act_id id = ACT_FIRST; id < ACTS; id++)
-		acts[id - ACT_FIRST] = acts_get(id);
+		ids[id - ACT_FIRST] = id;
 }
 
 /* Does what was picked; an act that depends on which of its keys is pressed is only explained. */
@@ -28,7 +28,7 @@ static void picked(struct editor *editor, const struct act *act)
 		acts_do(editor, act->id);
 }
 
-static void ask(struct editor *editor, const char *text, const struct act *const acts[LISTED],
+static void ask(struct editor *editor, const char *text, const enum act_id ids[LISTED],
 	bool by_wish)
 {
 	const char *answers[LISTED], *keys[LISTED], *also[LISTED];
@@ -37,31 +37,33 @@ static void ask(struct editor *editor, const char *text, const struct act *const
 	int answer;
 
 	for (int i = 0; i < LISTED; i++) {
-		answers[i] = by_wish ? acts[i]->wish : acts[i]->name;
-		also[i] = by_wish ? acts[i]->name : acts[i]->wish;
-		keys[i] = acts[i]->key_name;
+		const struct act *act = acts_get(ids[i]);
+
+		answers[i] = by_wish ? act->wish : act->name;
+		also[i] = by_wish ? act->name : act->wish;
+		keys[i] = act->key_name;
 	}
 	answer = editor->asker->choose(editor->asker, &question);
 	if (answer != ANSWER_NONE)
-		picked(editor, acts[answer]);
+		picked(editor, acts_get(ids[answer]));
 }
 
 static void act_all(struct editor *editor)
 {
-	const struct act *acts[LISTED];
+	enum act_id ids[LISTED];
 
-	acts_list(acts);
-	qsort(acts, LISTED, sizeof *acts, compare_names);
-	ask(editor, "All that can be done. Enter does it.", acts, false);
+	ids_fill(ids);
+	qsort(ids, LISTED, sizeof *ids, compare_names);
+	ask(editor, "All that can be done. Enter does it.", ids, false);
 }
 
 static void act_help(struct editor *editor)
 {
-	const struct act *acts[LISTED];
+	enum act_id ids[LISTED];
 
-	acts_list(acts);
+	ids_fill(ids);
 	ask(editor, "Letters are ground: press one to take it in hand. Signs are acts. "
-		"I want to ...", acts, true);
+		"I want to ...", ids, true);
 }
 
 static void act_pause(struct editor *editor)
