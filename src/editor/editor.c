@@ -1,15 +1,20 @@
 #include "editor/editor.h"
+#include "base/memory.h"
 #include "base/show.h"
 #include "plot/edit/patch.h"
 #include "prices/prices.h"
 #include "takeoff/takeoff.h"
 
+#include <assert.h>
 #include <stdarg.h>
-#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
 enum { NOWHERE = -1 };
+
+struct drawing {
+	struct plot plot;
+};
 
 void editor_init(struct editor *editor, struct asker *asker, const char *path)
 {
@@ -21,7 +26,9 @@ void editor_init(struct editor *editor, struct asker *asker, const char *path)
 	editor->is_looking = editor->store.access == STORE_LOOKS;
 	slash = strrchr(editor->store.path, '/');
 	editor->name = slash ? slash + 1 : editor->store.path;
-	plot_init(&editor->plot);
+	editor->drawing = memory_new(1, sizeof *editor->drawing);
+	editor->plot = &editor->drawing->plot;
+	plot_init(&editor->drawing->plot);
 }
 
 static void book_close(struct editor *editor)
@@ -41,26 +48,34 @@ void editor_fini(struct editor *editor)
 	text_fini(&editor->message);
 	history_free(editor->history);
 	editor_drop_mark(editor);
-	plot_fini(&editor->plot);
+	plot_fini(&editor->drawing->plot);
+	free(editor->drawing);
 	store_close(&editor->store);
 }
 
 void editor_take(struct editor *editor, struct plot *plot, bool is_saved)
 {
-	plot_fini(&editor->plot);
-	editor->plot = *plot;
+	plot_fini(&editor->drawing->plot);
+	editor->drawing->plot = *plot;
 	plot_init(plot);
 	history_free(editor->history);
-	editor->history = history_new(&editor->plot);
+	editor->history = history_new(editor->plot);
 	editor->position = 0;
 	editor->saved_position = is_saved ? 0 : NOWHERE;
 	editor->cursor = (struct place){ 0, 0 };
-	editor->is_pegged = editor->is_trailing = editor->told_outside = false;
+	editor->is_pegged = editor->is_trailing = editor->said_outside = false;
 	editor_drop_mark(editor);
-	editor->hand = editor->plot.details.legend_count ? editor->plot.details.legend[0].letter :
-		OPEN_GROUND;
+	editor->hand = editor->plot->details.legend_count ?
+		editor->plot->details.legend[0].letter : OPEN_GROUND;
 	pages_fini(&editor->pages);
-	editor->is_stale = true;
+	editor->is_edited = false;
+	editor->is_stale = editor->has_news = true;
+}
+
+struct plot *editor_edit(struct editor *editor)
+{
+	editor->is_edited = editor->is_stale = true;
+	return &editor->drawing->plot;
 }
 
 enum state editor_state(const struct editor *editor)
@@ -81,7 +96,7 @@ void editor_mark(struct editor *editor)
 {
 	editor_drop_mark(editor);
 	editor->marked = editor_pegged(editor);
-	editor->carried = patch_of(&editor->plot, editor->marked);
+	editor->carried = patch_of(editor->plot, editor->marked);
 	editor->is_pegged = editor->is_trailing = false;
 	editor->is_marked = true;
 }
@@ -98,11 +113,11 @@ struct rectangle editor_pegged(const struct editor *editor)
 	return rectangle_between(editor->peg.x, editor->peg.y, editor->cursor.x, editor->cursor.y);
 }
 
-/* Reads the price book where the plot names another than before. What cannot be read is told once, and
- * quantities come out without it. */
+/* Reads the price book where the plot names another than before. What cannot be read is told once,
+ * and quantities come out without it. */
 static void book_refresh(struct editor *editor)
 {
-	const struct value *named = block_value(&editor->plot.details.head, HEAD_PRICES);
+	const struct value *named = block_value(&editor->plot->details.head, HEAD_PRICES);
 	const char *before = editor->book_name;
 	struct text message = TEXT_EMPTY;
 	char *path;
@@ -113,7 +128,7 @@ static void book_refresh(struct editor *editor)
 	if (!named->set)
 		return;
 	editor->book_name = memory_string(named->as.text);
-	path = prices_path(&editor->plot, editor->store.path);
+	path = prices_path(editor->plot, editor->store.path);
 	editor->has_book = prices_read(path, &editor->book, &message);
 	if (!editor->has_book)
 		editor_say(editor, "No prices: %s", message.bytes);
@@ -125,17 +140,18 @@ void editor_refresh(struct editor *editor)
 {
 	struct mirror mirror;
 
-	if (!editor->is_stale)
+	if (!editor->is_stale && !editor->has_news)
 		return;
-	editor->is_stale = false;
 	arena_clear(&editor->arena);
 	book_refresh(editor);
-	takeoff_compute(&editor->takeoff, &editor->arena, &editor->plot,
+	takeoff_compute(&editor->takeoff, &editor->arena, editor->plot,
 		editor->has_book ? &editor->book : NULL);
-	mirror = mirror_of(&editor->plot);
-	editor->faults = mirror_faults(&mirror, &editor->plot.ground);
-	editor->fences = fence_map_of(&editor->plot, &editor->arena);
-	pages_update(&editor->pages, &editor->takeoff, &editor->plot);
+	mirror = mirror_of(editor->plot);
+	editor->faults = mirror_faults(&mirror, &editor->plot->ground);
+	editor->fences = fence_map_of(editor->plot, &editor->arena);
+	if (editor->has_news)
+		pages_update(&editor->pages, &editor->takeoff, editor->plot);
+	editor->is_stale = editor->has_news = false;
 }
 
 void editor_rescue(struct editor *editor)
@@ -146,33 +162,44 @@ void editor_rescue(struct editor *editor)
 	editor->strokes = 0;
 	if (!editor->has_begun || editor_is_saved(editor))
 		return;
-	if (!store_rescue(&editor->store, &editor->plot, &error))
+	if (!store_rescue(&editor->store, editor->plot, &error))
 		editor_say(editor, "No rescue file: %s.", error.sentence);
 }
 
 bool editor_stroke(struct editor *editor)
 {
-	if (!history_record(editor->history, &editor->plot))
+	bool is_edited = editor->is_edited;
+
+	editor->is_edited = false;
+	if (!history_record(editor->history, editor->plot))
 		return false;
+	assert(is_edited); /* else somebody changed the plot past editor_edit */
+	(void)is_edited;
 	if (editor->saved_position > editor->position)
 		editor->saved_position = NOWHERE;
 	editor->position++;
-	editor->is_stale = true;
+	editor->has_news = true;
 	if (++editor->strokes >= STROKES_A_RESCUE)
 		editor_rescue(editor);
 	return true;
 }
 
+void editor_dragged(struct editor *editor, struct laid laid)
+{
+	if (laid.changed)
+		editor->is_dragging = editor->has_news = true;
+}
+
 void editor_end_drag(struct editor *editor)
 {
-	bool has_laid = editor->is_dragging, is_stale = editor->is_stale;
+	bool has_laid = editor->is_dragging, has_news = editor->has_news;
 
 	editor->drag = DRAG_NONE;
 	editor->is_dragging = false;
 	if (!has_laid)
 		return;
 	editor_stroke(editor);
-	editor->is_stale = is_stale; /* the plot is as it was drawn: its stars stay */
+	editor->has_news = has_news; /* where the drag's end was drawn already its stars stay */
 }
 
 static struct place held(const struct ground *ground, struct place at)
@@ -185,14 +212,14 @@ static struct place held(const struct ground *ground, struct place at)
 static void stepped(struct editor *editor, int by, struct place at)
 {
 	editor->position += by;
-	editor->is_stale = true;
-	if (ground_holds(&editor->plot.ground, at.x, at.y))
+	editor->is_stale = editor->has_news = true;
+	if (ground_holds(&editor->plot->ground, at.x, at.y))
 		editor->cursor = at;
-	editor->cursor = held(&editor->plot.ground, editor->cursor);
-	editor->peg = held(&editor->plot.ground, editor->peg);
-	if (!ground_holds(&editor->plot.ground, editor->marked.right, editor->marked.bottom))
+	editor->cursor = held(&editor->plot->ground, editor->cursor);
+	editor->peg = held(&editor->plot->ground, editor->peg);
+	if (!ground_holds(&editor->plot->ground, editor->marked.right, editor->marked.bottom))
 		editor_drop_mark(editor);
-	if (editor->hand != OPEN_GROUND && !plot_entry(&editor->plot, editor->hand))
+	if (editor->hand != OPEN_GROUND && !plot_entry(editor->plot, editor->hand))
 		editor->hand = OPEN_GROUND;
 }
 
@@ -200,7 +227,7 @@ bool editor_take_back(struct editor *editor)
 {
 	struct place at;
 
-	if (!history_undo(editor->history, &editor->plot, &at))
+	if (!history_undo(editor->history, &editor->drawing->plot, &at))
 		return false;
 	stepped(editor, -1, at);
 	return true;
@@ -210,7 +237,7 @@ bool editor_put_back(struct editor *editor)
 {
 	struct place at;
 
-	if (!history_redo(editor->history, &editor->plot, &at))
+	if (!history_redo(editor->history, &editor->drawing->plot, &at))
 		return false;
 	stepped(editor, 1, at);
 	return true;
@@ -218,38 +245,38 @@ bool editor_put_back(struct editor *editor)
 
 void editor_say(struct editor *editor, const char *format, ...)
 {
-	char words[1024];
+	struct text before = editor->message; /* the arguments may be in it */
 	va_list list;
 
+	editor->message = TEXT_EMPTY;
 	va_start(list, format);
-	vsnprintf(words, sizeof words, format, list);
+	text_vprint(&editor->message, format, list);
 	va_end(list);
-	text_clear(&editor->message);
-	text_add(&editor->message, words);
+	text_fini(&before);
 }
 
 void editor_name_letter(const struct editor *editor, char letter, struct text *out)
 {
-	const struct entry *entry = plot_entry(&editor->plot, letter);
+	const struct entry *entry = plot_entry(editor->plot, letter);
 
 	text_print(out, "%c %s", letter, entry ? entry->name : "open ground");
 }
 
 void editor_name_size(const struct editor *editor, int columns, int rows, struct text *out)
 {
-	nm cell = plot_cell(&editor->plot);
+	nm cell = plot_cell(editor->plot);
 
-	show_length(out, columns * cell, plot_units(&editor->plot));
+	show_length(out, columns * cell, plot_units(editor->plot));
 	text_add(out, " x ");
-	show_length(out, rows * cell, plot_units(&editor->plot));
+	show_length(out, rows * cell, plot_units(editor->plot));
 }
 
 void editor_name_place(const struct editor *editor, struct place cell, struct text *out)
 {
-	nm side = plot_cell(&editor->plot);
+	nm side = plot_cell(editor->plot);
 
-	show_length(out, cell.x * side, plot_units(&editor->plot));
+	show_length(out, cell.x * side, plot_units(editor->plot));
 	text_add(out, " across, ");
-	show_length(out, cell.y * side, plot_units(&editor->plot));
+	show_length(out, cell.y * side, plot_units(editor->plot));
 	text_add(out, " down");
 }

@@ -1,5 +1,5 @@
-/* The editor without its screen: the plot being drawn, where the cursor is, what is in hand. Acts change
- * it (act.h); the screen draws it, whole, from this state. It knows no terminal. */
+/* The editor without its screen: the plot being drawn, where the cursor is, what is in hand. Acts
+ * (acts/acts.h) change it; the screen draws it, whole, from this state. It knows no terminal. */
 #ifndef EDITOR_EDITOR_H
 #define EDITOR_EDITOR_H
 
@@ -12,22 +12,27 @@
 #include "editor/view.h"
 
 enum state { STATE_REST, STATE_TRAIL, STATE_PEGGED, STATE_MARKED, STATE_QUESTION, STATE_FORM };
-/* Since the button went down: nowhere, on the cursor's own cell, on another one, and on from there. */
-enum drag { DRAG_NONE, DRAG_STILL, DRAG_MOVED, DRAG_AWAY };
+enum drag {
+	DRAG_NONE,  /* no button is down */
+	DRAG_STILL, /* pressed on the cursor's cell */
+	DRAG_MOVED, /* pressed on another cell */
+	DRAG_AWAY   /* moved off the cell where it was pressed, or laying a trail */
+};
 enum { EDITOR_STATES = STATE_MARKED + 1, STROKES_A_RESCUE = 10, STEP_MOST = 12 };
 
 struct editor {
 	struct asker *asker;
 	struct store store;
-	const char *name;   /* of the plot's file, without its folder */
-	struct plot plot;
+	const char *name;        /* of the plot's file, without its folder */
+	const struct plot *plot; /* changed by way of editor_edit alone */
+	struct drawing *drawing; /* holds the plot */
 	struct history *history;
 	bool has_begun;     /* false until there is a plot that is worth rescuing */
 	bool is_looking;    /* may not change the plot */
 	bool is_over;       /* the session ends */
 
-	/* Strokes done less those taken back, now and when the file was last the same; the latter -1 where
-	 * no taking back can lead there. */
+	/* Strokes done minus strokes taken back; and that number when the file was last the same,
+	 * -1 when taking back can no longer lead there. */
 	int64_t position, saved_position;
 	int strokes;        /* since the last rescue file */
 
@@ -36,18 +41,19 @@ struct editor {
 	char hand;          /* OPEN_GROUND or a legend letter */
 	bool is_trailing, is_pegged, is_marked; /* one of them at most */
 	struct rectangle marked; /* while is_marked: ground inside the plan */
-	struct ground carried;   /* while is_marked: what lay there, turned and flipped since; owned */
-	int frame, run;          /* the last frame's thickness and run's width: 1..SIDE_MOST cells */
-	int fence;               /* the one that was drawn in last; its number may be another's since */
+	struct ground carried;   /* while is_marked: its letters, turned and flipped since; owned */
+	int frame, run;     /* cells of the last frame's thickness, of the last run's width */
+	int fence;          /* index of the fence drawn in last; it may have been removed since */
 	enum drag drag;     /* of the mouse */
-	bool is_dragging;   /* the trail: what was laid since the button went down is no stroke yet */
-	bool told_outside;  /* that images fall outside the plan, since the mirror was last turned */
+	bool is_dragging;   /* the drag has laid something, which is no stroke yet */
+	bool said_outside;  /* it was said that images fall outside the plan; cleared when the
+	                     * mirror is turned */
 
 	struct view view;
-	bool is_measuring;  /* width and depth of what the cursor is in stand on the rulers */
+	bool is_measuring;  /* the rulers show width and depth of what the cursor is in */
 	enum panel_width panel;
-	bool is_pointing;   /* with the mouse, which then is not the terminal's own */
-	int page, page_top; /* shown in the panel: which, and its first line */
+	bool is_pointing;   /* the mouse is used here, not by the terminal */
+	int page, page_top; /* the page in the panel, and its first line in view */
 	struct text message; /* for the message row; empty: nothing to say */
 
 	/* The price book that the plot's head names, read at opening and when the name changes. */
@@ -55,10 +61,12 @@ struct editor {
 	struct book book;
 	bool has_book;      /* it could be read */
 
+	bool is_edited;     /* the plot was given out to be changed since the last stroke */
 	/* Computed from plot and book by editor_refresh. */
-	bool is_stale;
+	bool is_stale;      /* the plot may have moved or changed since */
+	bool has_news;      /* it has changed: pages and their stars are to be made anew */
 	struct arena arena;
-	struct takeoff takeoff;
+	struct takeoff takeoff; /* points into the plot */
 	int64_t faults;     /* of the mirror */
 	struct fence_map fences;
 	struct pages pages;
@@ -70,6 +78,11 @@ void editor_fini(struct editor *editor);
 /* Takes over a plot; what was drawn before is gone. is_saved: the file holds the same. */
 void editor_take(struct editor *editor, struct plot *plot, bool is_saved);
 
+/* The plot to be changed: the one way to it for an act, which ends with editor_stroke. What was
+ * computed from the plot does not hold from here on. The pointer, and any into the plot, hold until
+ * the next stroke, step back or step on. */
+struct plot *editor_edit(struct editor *editor);
+
 enum state editor_state(const struct editor *editor);
 /* False also while a drag has laid something. */
 bool editor_is_saved(const struct editor *editor);
@@ -80,13 +93,15 @@ void editor_drop_mark(struct editor *editor);
 /* The rectangle from peg to cursor. */
 struct rectangle editor_pegged(const struct editor *editor);
 
-/* Brings takeoff, faults and pages up to date; nothing where the plot has not changed. Must be called
- * between the last change and any look at them. */
+/* Brings takeoff, faults and pages up to date, where they are not. Must be called between the last
+ * change and any look at them. */
 void editor_refresh(struct editor *editor);
 
-/* Ends a stroke: what changed becomes one step to take back; every tenth is followed by a rescue file.
- * False where nothing changed. */
+/* Ends a stroke: what changed becomes one step to take back; every tenth is followed by a rescue
+ * file. False where nothing changed. */
 bool editor_stroke(struct editor *editor);
+/* Part of a drag: what `laid` counts was changed, and becomes a stroke when the drag ends. */
+void editor_dragged(struct editor *editor, struct laid laid);
 /* Ends what the mouse is in the middle of; what it has laid becomes one stroke. */
 void editor_end_drag(struct editor *editor);
 /* One step back or on; the cursor goes where it happened. False where there is none. */
@@ -96,7 +111,7 @@ bool editor_put_back(struct editor *editor);
 /* Writes unsaved work to the rescue file, if there is any. */
 void editor_rescue(struct editor *editor);
 
-/* Says a sentence on the message row instead of what stood there. */
+/* Says a sentence of any length on the message row instead of what it says now. */
 void editor_say(struct editor *editor, const char *format, ...)
 	__attribute__((format(printf, 2, 3)));
 /* "b Raised bed", ". open ground". */

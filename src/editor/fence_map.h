@@ -14,8 +14,8 @@ struct fence_map {
 
 /* Lives as long as the arena is not cleared. */
 struct fence_map fence_map_of(const struct plot *plot, struct arena *arena);
-/* What a cell has at its right and below, of all fences. x, y may be -1: what lies on the plan's left
- * and upper edges. */
+/* What a cell has at its right and below, of all fences. x, y may be -1: what lies on the plan's
+ * left and upper edges. */
 int fence_map_at(const struct fence_map *map, int x, int y);
 /* What any of the cells has, as far as they are in the plan. */
 int fence_map_among(const struct fence_map *map, struct rectangle cells);

@@ -6,7 +6,7 @@
 #include <math.h>
 #include <stdlib.h>
 
-/* Adds a figure that a line may end behind but not within. */
+/* Adds a figure which no line is broken within. */
 static void add_held(struct text *out, struct text *figure)
 {
 	for (size_t i = 0; i < figure->length; i++)
@@ -28,8 +28,8 @@ static void region_words(const struct editor *editor, int index, struct text *ou
 	editor_name_size(editor, region->most.x - region->left + 1,
 		region->most.y - region->first_cell.y + 1, out);
 	text_add(out, ", ");
-	show_area(&area, survey_area(region->cells, plot_cell(&editor->plot)),
-		plot_units(&editor->plot));
+	show_area(&area, survey_area(region->cells, plot_cell(editor->plot)),
+		plot_units(editor->plot));
 	add_held(out, &area);
 	text_fini(&area);
 	text_add(out, "\n");
@@ -38,9 +38,10 @@ static void region_words(const struct editor *editor, int index, struct text *ou
 /* From the middle of the peg's cell to the middle of the cursor's. */
 static void peg_words(const struct editor *editor, struct text *out)
 {
-	nm cell = plot_cell(&editor->plot);
-	enum units units = plot_units(&editor->plot);
-	int across = abs(editor->cursor.x - editor->peg.x), down = abs(editor->cursor.y - editor->peg.y);
+	nm cell = plot_cell(editor->plot);
+	enum units units = plot_units(editor->plot);
+	int across = abs(editor->cursor.x - editor->peg.x);
+	int down = abs(editor->cursor.y - editor->peg.y);
 	struct text length = TEXT_EMPTY;
 
 	text_add(out, "From the peg ");
@@ -58,7 +59,7 @@ static void peg_words(const struct editor *editor, struct text *out)
 
 static void letter_list(const struct editor *editor, const struct mirror *mirror, struct text *out)
 {
-	const struct ground *ground = &editor->plot.ground;
+	const struct ground *ground = &editor->plot->ground;
 	struct place images[IMAGES_MOST];
 	int count = mirror_cells(mirror, editor->cursor.x, editor->cursor.y, images);
 
@@ -72,14 +73,14 @@ static void letter_list(const struct editor *editor, const struct mirror *mirror
 static void mark_words(const struct editor *editor, struct text *out)
 {
 	struct arena words = ARENA_EMPTY;
-	const struct report report = { .words = &words, .plot = &editor->plot,
-		.takeoff = &editor->takeoff, .units = plot_units(&editor->plot) };
-	struct mirror mirror = mirror_of(&editor->plot);
+	const struct report report = { .words = &words, .plot = editor->plot,
+		.takeoff = &editor->takeoff, .units = plot_units(editor->plot) };
+	struct mirror mirror = mirror_of(editor->plot);
 	struct place at = editor->cursor;
 	const struct snag *snag;
 	int from = 0;
 
-	if (mirror_is_broken(&mirror, &editor->plot.ground, at.x, at.y))
+	if (mirror_is_broken(&mirror, &editor->plot->ground, at.x, at.y))
 		letter_list(editor, &mirror, out);
 	while ((snag = mark_snag(&editor->takeoff, at.x, at.y, &from)))
 		text_print(out, "! %s\n", snag_sentence(&report, snag));
@@ -121,8 +122,8 @@ static void fence_words(const struct editor *editor, const struct fence *fence, 
 		sides_add(&fence->gates[i], 1, editor->cursor, &sides);
 		if (!sides.length)
 			continue;
-		show_length(&length, leg_length(fence->gates[i]) * plot_cell(&editor->plot),
-			plot_units(&editor->plot));
+		show_length(&length, leg_length(fence->gates[i]) * plot_cell(editor->plot),
+			plot_units(editor->plot));
 		text_add(out, "Gate of ");
 		add_held(out, &length);
 		text_print(out, " %s: %s\n", sides.bytes, fence->name);
@@ -132,7 +133,7 @@ static void fence_words(const struct editor *editor, const struct fence *fence, 
 	legs_fini(&legs);
 }
 
-/* Most cells have none, and a plot may have very many legs: the map tells whether to look. */
+/* Most cells have none, and a plot may have very many legs: the map says whether to look. */
 static void fences_words(const struct editor *editor, struct text *out)
 {
 	struct place at = editor->cursor;
@@ -140,8 +141,8 @@ static void fences_words(const struct editor *editor, struct text *out)
 		(fence_map_at(&editor->fences, at.x - 1, at.y) & (FENCE_RIGHT | GATE_RIGHT)) |
 		(fence_map_at(&editor->fences, at.x, at.y - 1) & (FENCE_BELOW | GATE_BELOW));
 
-	for (size_t i = 0; around && i < editor->plot.details.fence_count; i++)
-		fence_words(editor, &editor->plot.details.fences[i], out);
+	for (size_t i = 0; around && i < editor->plot->details.fence_count; i++)
+		fence_words(editor, &editor->plot->details.fences[i], out);
 }
 
 void here_words(const struct editor *editor, struct text *out)

@@ -4,8 +4,8 @@
 
 #include "editor/editor.h"
 
-/* Adds lines, each ended by a newline: the place, the region, its size and area, what the cell's mark
- * means. The editor is refreshed. */
+/* Adds lines, each ended by a newline: the place, the region, its size and area, what the cell's
+ * mark means. The editor is refreshed. */
 void here_words(const struct editor *editor, struct text *out);
 
 #endif

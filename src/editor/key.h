@@ -18,11 +18,7 @@ enum key {
 	PRESS_PASTE,   /* a text was pasted */
 	PRESS_POINT,   /* a mouse's report, a struct point with it */
 	PRESS_RESIZE,  /* the terminal has another size */
-	PRESS_OVER,    /* the session must end: a signal, or the terminal is gone */
-	/* No key sends these: they stand for acts that are picked from a list. */
-	LISTED_FILL, LISTED_FRAME, LISTED_RUN, LISTED_MARK,
-	LISTED_STAMP, LISTED_MOVE, LISTED_LIFT, LISTED_CROP,
-	LISTED_FENCE, LISTED_GATE, LISTED_LIFT_FENCE, LISTED_LIFT_GATE, LISTED_FENCE_PLAN
+	PRESS_OVER     /* the session must end: a signal, or the terminal is gone */
 };
 
 enum point_kind { POINT_PRESS, POINT_DRAG, POINT_RELEASE, POINT_WHEEL_UP, POINT_WHEEL_DOWN };

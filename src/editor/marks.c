@@ -89,11 +89,13 @@ static struct rectangle footprint(const struct editor *editor)
 	const struct ground *carried = &editor->carried;
 	struct place at = editor->cursor;
 
-	return (struct rectangle){ at.x, at.y, at.x + carried->columns - 1, at.y + carried->rows - 1 };
+	return (struct rectangle){ at.x, at.y, at.x + carried->columns - 1,
+		at.y + carried->rows - 1 };
 }
 
-/* What goes by the cursor and the rectangle in work rather than by the ground. */
-static enum mark passing_mark(const struct editor *editor, const struct mirror *mirror, int x, int y)
+/* The mark that depends on the cursor, the peg or what is marked, not on the ground. */
+static enum mark passing_mark(const struct editor *editor, const struct mirror *mirror, int x,
+	int y)
 {
 	struct rectangle stamp = footprint(editor);
 	struct place pegs[PEGS_MOST] = { { 0, 0 } }, images[IMAGES_MOST];
@@ -115,7 +117,7 @@ enum mark mark_at(const struct editor *editor, const struct mirror *mirror, int 
 
 	if (passing != MARK_NONE)
 		return passing;
-	if (editor->faults && mirror_is_broken(mirror, &editor->plot.ground, x, y))
+	if (editor->faults && mirror_is_broken(mirror, &editor->plot->ground, x, y))
 		return MARK_FAULT;
 	if (mark_snag(&editor->takeoff, x, y, &from))
 		return MARK_SNAG;

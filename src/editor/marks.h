@@ -1,4 +1,5 @@
-/* The mark behind a cell's letter: the first of what there is to be said about the cell. */
+/* The mark at the right of a cell's letter: the first of what there is to be said about the
+ * cell. */
 #ifndef EDITOR_MARKS_H
 #define EDITOR_MARKS_H
 
@@ -28,8 +29,8 @@ int mark_pegs(const struct editor *editor, struct place pegs[PEGS_MOST]);
 enum mark mark_fence(int sides);
 /* Of a cell inside the plan; the editor is refreshed. */
 enum mark mark_at(const struct editor *editor, const struct mirror *mirror, int x, int y);
-/* The first snag from *from on at the cell, leaving out faults of the mirror; *from then stands behind
- * it. NULL where there is none. */
+/* The first snag of the cell from index *from on, leaving out faults of the mirror; *from is then
+ * the index after it. NULL where there is none. */
 const struct snag *mark_snag(const struct takeoff *takeoff, int x, int y, int *from);
 
 #endif

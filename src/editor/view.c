@@ -57,7 +57,8 @@ static struct place block_at(const struct view *view, struct place cell)
 	return (struct place){ cell.x / grain->across, cell.y / grain->down };
 }
 
-/* The view from this block on, or as near to it as leaves no room unused that the ground could fill. */
+/* The view from this block on, or as near to it as leaves no room unused that the ground could
+ * fill. */
 static void start_at(struct view *view, const struct ground *ground, struct place block)
 {
 	const struct grain *grain = view_grain(view);

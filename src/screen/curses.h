@@ -6,7 +6,8 @@
 #include <form.h>
 #include <menu.h>
 
-/* As <term.h> has them, whose several hundred macros would take away words such as lines and columns. */
+/* As <term.h> has them, whose several hundred macros would take away words such as lines and
+ * columns. */
 struct term;
 int setupterm(const char *name, int descriptor, int *error);
 struct term *set_curterm(struct term *terminal);

@@ -5,9 +5,9 @@
 #include <stdlib.h>
 #include <string.h>
 
-/* Ink and ground of soil, crushed stone, turf and slate. Told apart by lightness: at least 38 apart (CIE76)
- * for every kind of colour vision, and letters with a contrast of 7.8 : 1 and more (computed from the
- * palette; the weights for colour vision are from memory). */
+/* Ink and ground of soil, crushed stone, turf and slate. They differ in lightness: by at least 38
+ * apart (CIE76) for every kind of colour vision, and letters with a contrast of 7.8 : 1 and more
+ * (computed from the palette; the weights for colour vision are from memory). */
 static const short fine[][2] = { { 231, 52 }, { 16, 254 }, { 16, 71 }, { 231, 17 } };
 /* The best four of the basic eight. */
 static const short basic[][2] = {
@@ -17,7 +17,7 @@ static const short basic[][2] = {
 
 enum { BASIC_COLOURS = 8, FINE_COLOURS = 256, GROUNDS = 4 };
 
-/* On terminals without colours the pairs mean nothing: letters alone tell the grounds apart. */
+/* On terminals without colours the pairs mean nothing: only letters show what the ground is. */
 static const chtype attributes[] = {
 	[LOOK_PLAIN] = A_NORMAL,
 	[LOOK_STRONG] = A_BOLD,
@@ -41,8 +41,8 @@ void draw_looks_open(void)
 	if (COLORS < BASIC_COLOURS)
 		return;
 	use_default_colors();
-	/* More than 256 means that a number is a mix of red, green and blue; its first eight are the
-	 * basic ones all the same. */
+	/* More than 256 means that a number is a mix of red, green and blue; its first eight are
+	 * the basic ones all the same. */
 	colours = COLORS == FINE_COLOURS ? fine : basic;
 	for (int i = 0; i < GROUNDS; i++)
 		init_pair((short)(i + 1), colours[i][0], colours[i][1]);

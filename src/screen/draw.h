@@ -17,14 +17,15 @@ enum look {
 /* Colours for the looks, as far as the terminal has any and NO_COLOR allows. */
 void draw_looks_open(void);
 
-/* Row and column count from the area's corner. What does not fit is cut. Returns the column behind. */
+/* Row and column count from the area's corner. What does not fit is cut. Returns the column
+ * after it. */
 int draw_text(const struct area *area, int row, int column, const char *text, enum look look);
 /* The same for the first `length` bytes. */
 int draw_bytes(const struct area *area, int row, int column, const char *text, size_t length,
 	enum look look);
 /* Ends at the area's right. */
 void draw_right(const struct area *area, int row, const char *text, enum look look);
-/* Broken into lines from `row` on; returns the row behind. */
+/* Broken into lines from `row` on; returns the row after them. */
 int draw_wrapped(const struct area *area, int row, const char *text, enum look look);
 /* One ASCII character. */
 void draw_character(const struct area *area, int row, int column, char c, enum look look);
@@ -36,7 +37,7 @@ void draw_clear(const struct area *area);
 /* Blanks, with a line at the left. */
 void draw_sheet(const struct area *area);
 
-/* How a look is asked of curses; attr is its attributes and colour pair in one. */
+/* The curses attribute of a look, colour pair included. */
 unsigned int draw_look(enum look look);
 
 #endif

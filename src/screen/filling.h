@@ -1,5 +1,5 @@
-/* A sheet while it is filled in: what curses' form holds of it, what the screen shows of it, what keys do
- * to it. form.c opens and closes it. */
+/* A sheet while it is filled in: what curses' form holds of it, what the screen shows of it, what
+ * keys do to it. form.c opens and closes it. */
 #ifndef SCREEN_FILLING_H
 #define SCREEN_FILLING_H
 
@@ -25,7 +25,7 @@ int filling_at(const struct filling *filling);
 bool filling_is_choice(const struct filling *filling);
 
 /* filling_draw.c */
-/* Where a field begins, behind its label. */
+/* Where a field begins, after its label. */
 int filling_column(const struct field *field);
 /* Draws the sheet: a front's draw. */
 void filling_draw(const struct front *front, const struct layout *layout);

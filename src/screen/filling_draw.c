@@ -88,7 +88,7 @@ void filling_draw(const struct front *front, const struct layout *layout)
 	lines = words.length ? width_lines(words.bytes, layout->message.columns) : 1;
 	draw_sheet(&area);
 	inner = (struct area){ area.row, area.column + MARGIN, area.rows, area.columns - MARGIN };
-	/* A message of more lines stands over the form's last rows. */
+	/* A message of more lines covers the form's last rows. */
 	inner.rows -= lines - 1;
 	draw_title(filling, &inner);
 	if (words.length)

@@ -8,9 +8,9 @@
 #include <string.h>
 #include <unistd.h>
 
-/* Codes of our own beyond those of curses: the two ends of a paste, the beginnings of a mouse's two kinds
- * of reports. Curses itself would read but one kind, going by the terminal's description, and join quick
- * reports to clicks. */
+/* Codes of our own beyond those of curses: the two ends of a paste, the beginnings of a mouse's two
+ * kinds of reports. Curses itself would read but one kind, going by the terminal's description, and
+ * join quick reports to clicks. */
 enum { KEY_PASTE = KEY_MAX + 1, KEY_PASTED, KEY_REPORT_TEXT, KEY_REPORT_BYTES };
 enum { SILENCE_MS = 100, PASTE_MOST = 64 * 1024, REPORT_MOST = 24, ESCAPE = 27, NO_BYTE = -1 };
 
@@ -34,9 +34,12 @@ static const struct {
 	const char *bytes;
 	int code;
 } more[] = {
-	{ "\033[A", KEY_UP }, { "\033[B", KEY_DOWN }, { "\033[C", KEY_RIGHT }, { "\033[D", KEY_LEFT },
-	{ "\033OA", KEY_UP }, { "\033OB", KEY_DOWN }, { "\033OC", KEY_RIGHT }, { "\033OD", KEY_LEFT },
-	{ "\033[H", KEY_HOME }, { "\033[F", KEY_END }, { "\033OH", KEY_HOME }, { "\033OF", KEY_END },
+	{ "\033[A", KEY_UP }, { "\033[B", KEY_DOWN },
+	{ "\033[C", KEY_RIGHT }, { "\033[D", KEY_LEFT },
+	{ "\033OA", KEY_UP }, { "\033OB", KEY_DOWN },
+	{ "\033OC", KEY_RIGHT }, { "\033OD", KEY_LEFT },
+	{ "\033[H", KEY_HOME }, { "\033[F", KEY_END },
+	{ "\033OH", KEY_HOME }, { "\033OF", KEY_END },
 	{ "\033[1~", KEY_HOME }, { "\033[4~", KEY_END }, { "\033[3~", KEY_DC },
 	{ "\033[5~", KEY_PPAGE }, { "\033[6~", KEY_NPAGE }, { "\033[Z", KEY_BTAB },
 	{ "\033[1;2A", KEY_SR }, { "\033[1;2B", KEY_SF }, { "\033[1;2C", KEY_SRIGHT },

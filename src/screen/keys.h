@@ -19,8 +19,8 @@ struct keys {
 /* The terminal is open. */
 void keys_open(struct keys *keys);
 void keys_close(struct keys *keys);
-/* Waits for the next key. Pasted text comes as one PRESS_PASTE; sequences that no key is known by are
- * and mouse reports that mean nothing are swallowed whole; requests to stop come as PRESS_PAUSE. */
+/* Waits for the next key. Pasted text comes as one PRESS_PASTE; unknown escape
+ * sequences and malformed mouse reports are discarded; requests to stop come as PRESS_PAUSE. */
 int keys_next(struct keys *keys);
 /* True where a key has come already: what it changes is drawn with the rest. */
 bool keys_are_waiting(struct keys *keys);

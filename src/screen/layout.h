@@ -1,4 +1,4 @@
-/* Where everything stands on the screen. Pure: so many rows and columns and the panel's width in, areas
+/* Where everything is on the screen. Pure: the screen's size and the panel's width in, areas
  * out. */
 #ifndef SCREEN_LAYOUT_H
 #define SCREEN_LAYOUT_H
@@ -19,11 +19,11 @@ struct layout {
 	struct area ruler;      /* above the plan */
 	struct area side_ruler; /* left of the plan */
 	struct area plan;       /* an even number of columns: two a cell */
-	struct area divider;    /* one column between plan and panel; none of it while that is hidden */
+	struct area divider;    /* one column between plan and panel; empty while that is hidden */
 	struct area panel;      /* empty while it is hidden */
-	struct area here;       /* what is under the cursor: the panel's foot, or rows below the plan */
-	struct area list;       /* what a short list of answers covers: the panel, also while hidden */
-	struct area form;       /* what a form covers, over the panel and the plan's right */
+	struct area here;       /* what is under the cursor: the panel's foot, or below the plan */
+	struct area list;       /* a short list of answers: the panel's, also while it is hidden */
+	struct area form;       /* a form, over the panel and the plan's right */
 	struct area message;    /* last row but one */
 	struct area keys;       /* last row */
 };

@@ -20,15 +20,16 @@ static bool extent(const struct editor *editor, struct rectangle *r)
 	if (index == NO_REGION)
 		return false;
 	region = &survey->regions[index];
-	*r = (struct rectangle){ region->left, region->first_cell.y, region->most.x, region->most.y };
+	*r = (struct rectangle){ region->left, region->first_cell.y, region->most.x,
+		region->most.y };
 	return true;
 }
 
 struct measure measure_of(const struct editor *editor)
 {
 	const struct view *view = &editor->view;
-	const struct ground *ground = &editor->plot.ground;
-	nm cell = plot_cell(&editor->plot);
+	const struct ground *ground = &editor->plot->ground;
+	nm cell = plot_cell(editor->plot);
 	struct rectangle r;
 	struct place a, b, first, last;
 
@@ -49,52 +50,53 @@ struct measure measure_of(const struct editor *editor)
 
 static void length_words(const struct editor *editor, nm length, struct text *words)
 {
-	show_short(words, length, plot_units(&editor->plot));
+	show_short(words, length, plot_units(editor->plot));
 }
 
-/* Where words of so many columns go: in the middle of the bracket, or of the wider part that the mark
- * leaves of it, else behind it, else before it; below 0 where there is no room. */
-static int words_column(const struct span *span, int mark, int length, int columns)
+/* Where words of so many columns go: in the middle of the bracket, or of the wider part that the
+ * mark leaves of it, else after it, else before it; below 0 where there is no room. */
+static int words_column(const struct bracket *bracket, int mark, int length, int columns)
 {
-	int whole = span->last - span->first - 1, left = mark - span->first - 1;
-	int right = span->last - mark - 1, middle = span->first + 1 + (whole - length) / 2;
+	int whole = bracket->last - bracket->first - 1, left = mark - bracket->first - 1;
+	int right = bracket->last - mark - 1, middle = bracket->first + 1 + (whole - length) / 2;
 
 	if (whole >= length && (mark < middle || mark >= middle + length))
 		return middle;
 	if (left >= length && left >= right)
-		return span->first + 1 + (left - length) / 2;
+		return bracket->first + 1 + (left - length) / 2;
 	if (right >= length)
 		return mark + 1 + (right - length) / 2;
-	if (span->last + 2 + length <= columns)
-		return span->last + 2;
-	return span->first - 1 - length;
+	if (bracket->last + 2 + length <= columns)
+		return bracket->last + 2;
+	return bracket->first - 1 - length;
 }
 
-static void draw_line_across(const struct area *ruler, const struct span *span)
+static void draw_line_across(const struct area *ruler, const struct bracket *bracket)
 {
-	mvhline_set(ruler->row, ruler->column + span->first, WACS_HLINE, span->last - span->first + 1);
-	if (!span->goes_before)
-		mvadd_wch(ruler->row, ruler->column + span->first, WACS_ULCORNER);
-	if (!span->goes_behind)
-		mvadd_wch(ruler->row, ruler->column + span->last,
-			span->first == span->last ? WACS_TTEE : WACS_URCORNER);
+	mvhline_set(ruler->row, ruler->column + bracket->first, WACS_HLINE,
+		bracket->last - bracket->first + 1);
+	if (!bracket->goes_before)
+		mvadd_wch(ruler->row, ruler->column + bracket->first, WACS_ULCORNER);
+	if (!bracket->goes_after)
+		mvadd_wch(ruler->row, ruler->column + bracket->last,
+			bracket->first == bracket->last ? WACS_TTEE : WACS_URCORNER);
 }
 
-struct span measure_draw_across(const struct editor *editor, const struct area *ruler,
-	const struct span *span, int mark)
+struct bracket measure_draw_across(const struct editor *editor, const struct area *ruler,
+	const struct bracket *bracket, int mark)
 {
 	struct text words = TEXT_EMPTY;
-	struct span taken = *span;
-	int column, behind;
+	struct bracket taken = *bracket;
+	int column, end;
 
-	length_words(editor, span->length, &words);
-	column = words_column(span, mark, (int)words.length, ruler->columns);
-	behind = column + (int)words.length;
-	draw_line_across(ruler, span);
+	length_words(editor, bracket->length, &words);
+	column = words_column(bracket, mark, (int)words.length, ruler->columns);
+	end = column + (int)words.length;
+	draw_line_across(ruler, bracket);
 	if (column >= 0) {
 		draw_text(ruler, 0, column, words.bytes, LOOK_STRONG);
-		taken.first = column < span->first ? column : span->first;
-		taken.last = behind > span->last ? behind : span->last;
+		taken.first = column < bracket->first ? column : bracket->first;
+		taken.last = end > bracket->last ? end : bracket->last;
 	}
 	text_fini(&words);
 	return taken;
@@ -105,38 +107,41 @@ static void draw_left(const struct area *ruler, int row, const char *words, size
 	draw_bytes(ruler, row, ruler->columns - 1 - (int)length, words, length, LOOK_STRONG);
 }
 
-/* In the middle of the bracket: left of it, over it where they are as wide as the ruler, but beside the
- * mark; feet above inches where they are still wider. What does not fit is left out: "here" has it too. */
-static void draw_words_down(const struct area *ruler, const struct span *span, int mark,
+/* In the middle of the bracket: left of it, over it where they are as wide as the ruler, but beside
+ * the mark; feet above inches where they are still wider. What does not fit is left out: "here" has
+ * it too. */
+static void draw_words_down(const struct area *ruler, const struct bracket *bracket, int mark,
 	const struct text *words)
 {
-	int row = (span->first + span->last) / 2, room = ruler->columns - 1;
+	int row = (bracket->first + bracket->last) / 2, room = ruler->columns - 1;
 	const char *foot = strchr(words->bytes, '\'');
 	size_t feet = foot ? (size_t)(foot + 1 - words->bytes) : 0, inches = words->length - feet;
 
 	if ((int)words->length <= room) {
 		draw_left(ruler, row, words->bytes, words->length);
-	} else if ((int)words->length == room + 1 && span->first < span->last) {
+	} else if ((int)words->length == room + 1 && bracket->first < bracket->last) {
 		draw_text(ruler, row == mark ? row + 1 : row, 0, words->bytes, LOOK_STRONG);
-	} else if (foot && (int)feet <= room && (int)inches <= room && span->first < span->last) {
+	} else if (foot && (int)feet <= room && (int)inches <= room &&
+	    bracket->first < bracket->last) {
 		draw_left(ruler, row, words->bytes, feet);
 		draw_left(ruler, row + 1, foot + 1, inches);
 	}
 }
 
 void measure_draw_down(const struct editor *editor, const struct area *ruler,
-	const struct span *span, int mark)
+	const struct bracket *bracket, int mark)
 {
 	int column = ruler->column + ruler->columns - 1;
 	struct text words = TEXT_EMPTY;
 
-	mvvline_set(ruler->row + span->first, column, WACS_VLINE, span->last - span->first + 1);
-	if (!span->goes_before)
-		mvadd_wch(ruler->row + span->first, column, WACS_ULCORNER);
-	if (!span->goes_behind)
-		mvadd_wch(ruler->row + span->last, column,
-			span->first == span->last ? WACS_LTEE : WACS_LLCORNER);
-	length_words(editor, span->length, &words);
-	draw_words_down(ruler, span, mark, &words);
+	mvvline_set(ruler->row + bracket->first, column, WACS_VLINE,
+		bracket->last - bracket->first + 1);
+	if (!bracket->goes_before)
+		mvadd_wch(ruler->row + bracket->first, column, WACS_ULCORNER);
+	if (!bracket->goes_after)
+		mvadd_wch(ruler->row + bracket->last, column,
+			bracket->first == bracket->last ? WACS_LTEE : WACS_LLCORNER);
+	length_words(editor, bracket->length, &words);
+	draw_words_down(ruler, bracket, mark, &words);
 	text_fini(&words);
 }

@@ -3,9 +3,10 @@
 #include <stdlib.h>
 #include <string.h>
 
-/* Of a report's button: which one in the lowest bits, 3 for none; keys held with it do not matter. */
-enum { WHICH = 3, HELD_KEYS = 4 + 8 + 16, MOVING = 32, WHEEL = 64, FIRST = 0, NO_BUTTON = 3, ADDED = 32,
-	NUMBER_MOST = 9999 };
+/* Of a report's button: which one in the lowest bits, 3 for none; keys held with it do not
+ * matter. */
+enum { WHICH = 3, HELD_KEYS = 4 + 8 + 16, MOVING = 32, WHEEL = 64, FIRST = 0, NO_BUTTON = 3,
+	ADDED = 32, NUMBER_MOST = 9999 };
 
 static bool kind_of(int button, bool is_release, enum point_kind *kind)
 {
@@ -21,20 +22,20 @@ static bool kind_of(int button, bool is_release, enum point_kind *kind)
 	return button == FIRST || button == MOVING + FIRST || *kind != POINT_PRESS;
 }
 
-/* A number without sign, up to one of the characters in `ends`; *text is then behind that. */
+/* A number without sign, up to one of the characters in `ends`; *text is then after it. */
 static bool number_read(const char **text, const char *ends, int *value, char *end)
 {
-	char *behind;
+	char *rest;
 	long number;
 
 	if (**text < '0' || **text > '9')
 		return false;
-	number = strtol(*text, &behind, 10); /* too large a number is cut to one that is too large */
-	if (number > NUMBER_MOST || !*behind || !strchr(ends, *behind))
+	number = strtol(*text, &rest, 10); /* too large a number is cut to one that is too large */
+	if (number > NUMBER_MOST || !*rest || !strchr(ends, *rest))
 		return false;
 	*value = (int)number;
-	*end = *behind;
-	*text = behind + 1;
+	*end = *rest;
+	*text = rest + 1;
 	return true;
 }
 

@@ -1,6 +1,7 @@
 #include "screen/panel.h"
-#include "screen/draw.h"
+#include "editor/acts/acts.h"
 #include "editor/here.h"
+#include "screen/draw.h"
 #include "screen/width.h"
 
 enum { TITLE_ROWS = 1, STAR_COLUMNS = 1, HERE_TITLE = 6 };
@@ -10,7 +11,7 @@ static const struct page *page_shown(const struct editor *editor)
 	return &editor->pages.pages[editor->page];
 }
 
-/* Where a page's lines stand: below the title, above the line that says how much more there is. */
+/* Where a page's lines are: below the title, above the line that says how much more there is. */
 static struct area lines_area(const struct layout *layout)
 {
 	struct area area = layout->panel;
@@ -114,20 +115,21 @@ static void draw_title(const struct editor *editor, const struct area *panel)
 
 static void draw_more(const struct area *panel, int above, int below)
 {
+	const char *down = acts_key(ACT_FURTHER), *up = acts_key(ACT_BACK);
 	struct text words = TEXT_EMPTY;
 
+	text_clear(&words);
 	if (below > 0 && above > 0)
-		text_print(&words, ") %d below, ( %d above", below, above);
+		text_print(&words, "%s %d below, %s %d above", down, below, up, above);
 	else if (below > 0)
-		text_print(&words, ") %d more below", below);
+		text_print(&words, "%s %d more below", down, below);
 	else if (above > 0)
-		text_print(&words, "( %d more above", above);
-	if (width_of(words.bytes ? words.bytes : "") > panel->columns - STAR_COLUMNS) {
+		text_print(&words, "%s %d more above", up, above);
+	if (width_of(words.bytes) > panel->columns - STAR_COLUMNS) {
 		text_clear(&words);
-		text_print(&words, ") %d  ( %d", below, above);
+		text_print(&words, "%s %d  %s %d", down, below, up, above);
 	}
-	if (words.length)
-		draw_text(panel, panel->rows - 1, 1, words.bytes, LOOK_PLAIN);
+	draw_text(panel, panel->rows - 1, 1, words.bytes, LOOK_PLAIN);
 	text_fini(&words);
 }
 

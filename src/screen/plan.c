@@ -26,15 +26,16 @@ static bool is_pegged_in(const struct editor *editor, const struct grain *grain,
 }
 
 /* The fence along or within a block of open cells. */
-static enum mark block_fence(const struct editor *editor, const struct grain *grain, struct place first)
+static enum mark block_fence(const struct editor *editor, const struct grain *grain,
+	struct place first)
 {
 	return mark_fence(fence_map_among(&editor->fences, (struct rectangle){ first.x, first.y,
 		first.x + grain->across - 1, first.y + grain->down - 1 }));
 }
 
-/* In one column the letter comes first; a peg stands before it, other marks only on open ground. */
-static char single_sign(const struct editor *editor, const struct mirror *mirror, struct place first,
-	char letter)
+/* In one column a peg is shown before the letter, and other marks only on open ground. */
+static char single_sign(const struct editor *editor, const struct mirror *mirror,
+	struct place first, char letter)
 {
 	const struct grain *grain = view_grain(&editor->view);
 	enum mark mark = MARK_NONE;
@@ -53,8 +54,8 @@ static void draw_block(const struct editor *editor, const struct mirror *mirror,
 	const struct area *plan, struct place first)
 {
 	struct place to = view_character(&editor->view, first);
-	char letter = view_letter(&editor->view, &editor->plot.ground, first);
-	enum look look = LOOK_BED + plot_class_of(&editor->plot, letter);
+	char letter = view_letter(&editor->view, &editor->plot->ground, first);
+	enum look look = LOOK_BED + plot_class_of(editor->plot, letter);
 
 	if (view_grain(&editor->view)->columns == 1) {
 		draw_character(plan, to.y, to.x, single_sign(editor, mirror, first, letter), look);
@@ -82,13 +83,14 @@ void plan_draw(const struct editor *editor, const struct layout *layout)
 {
 	const struct view *view = &editor->view;
 	const struct grain *grain = view_grain(view);
-	struct mirror mirror = mirror_of(&editor->plot);
-	struct place blocks = view_blocks(view, &editor->plot.ground);
+	struct mirror mirror = mirror_of(editor->plot);
+	struct place blocks = view_blocks(view, &editor->plot->ground);
 
 	for (int y = 0; y < blocks.y; y++)
 		for (int x = 0; x < blocks.x; x++)
-			draw_block(editor, &mirror, &layout->plan, (struct place){
-				view->first.x + x * grain->across, view->first.y + y * grain->down });
+			draw_block(editor, &mirror, &layout->plan,
+				(struct place){ view->first.x + x * grain->across,
+					view->first.y + y * grain->down });
 	draw_end(&layout->plan, blocks.y, blocks.x * grain->columns);
 }
 

@@ -1,5 +1,5 @@
-/* The picture of the plot: two columns a cell, its letter and its mark; or smaller, one letter for one
- * or more cells. */
+/* The picture of the plot: two columns a cell, its letter and its mark; or smaller, one letter for
+ * one or more cells. */
 #ifndef SCREEN_PLAN_H
 #define SCREEN_PLAN_H
 

@@ -1,5 +1,6 @@
 #include "screen/pointer.h"
 #include "editor/acts/acts.h"
+#include "editor/acts/shared.h"
 
 bool area_holds(const struct area *area, const struct point *point)
 {
@@ -11,14 +12,16 @@ bool area_holds(const struct area *area, const struct point *point)
 static bool cell_of(const struct editor *editor, const struct layout *layout,
 	const struct point *point, struct place *cell)
 {
-	const struct place at = { point->column - layout->plan.column, point->row - layout->plan.row };
 	const struct view *view = &editor->view;
+	const struct place at = { point->column - layout->plan.column,
+		point->row - layout->plan.row };
 	struct place cursor = view_character(view, editor->cursor);
+	int columns = view_grain(view)->columns;
 
 	if (!area_holds(&layout->plan, point) ||
-	    !view_cell(view, &editor->plot.ground, at, cell))
+	    !view_cell(view, &editor->plot->ground, at, cell))
 		return false;
-	if (at.y == cursor.y && at.x / view_grain(view)->columns == cursor.x / view_grain(view)->columns)
+	if (at.y == cursor.y && at.x / columns == cursor.x / columns)
 		*cell = editor->cursor;
 	return true;
 }
@@ -47,7 +50,7 @@ static void drag_to(struct editor *editor, struct place cell)
 	if (editor->is_trailing)
 		act_lay_way(editor, editor->cursor, cell);
 	else if (!editor->is_pegged && !editor->is_marked)
-		acts_press(editor, PRESS_ENTER);
+		acts_do(editor, ACT_PEG);
 	if (editor->is_pegged)
 		text_clear(&editor->message); /* the rectangle's size is what matters now */
 	editor->drag = DRAG_AWAY;
@@ -60,9 +63,9 @@ static void release(struct editor *editor)
 
 	editor_end_drag(editor);
 	if (drag == DRAG_STILL)
-		acts_press(editor, editor->is_pegged ? PRESS_ENTER : ' ');
+		acts_do(editor, editor->is_pegged ? ACT_PEG : ACT_LAY);
 	else if (drag == DRAG_AWAY && editor->is_pegged)
-		acts_press(editor, PRESS_ENTER);
+		acts_do(editor, ACT_PEG);
 }
 
 static void plan_take(struct editor *editor, enum point_kind kind, struct place cell)
@@ -84,14 +87,15 @@ static void plan_take(struct editor *editor, enum point_kind kind, struct place 
 	}
 }
 
-static void panel_take(struct editor *editor, const struct layout *layout, const struct point *point)
+static void panel_take(struct editor *editor, const struct layout *layout,
+	const struct point *point)
 {
 	if (point->kind == POINT_PRESS && point->row == layout->panel.row)
-		acts_press(editor, ';');
+		acts_do(editor, ACT_PAGES);
 	else if (point->kind == POINT_WHEEL_UP)
-		acts_press(editor, '(');
+		acts_do(editor, ACT_BACK);
 	else if (point->kind == POINT_WHEEL_DOWN)
-		acts_press(editor, ')');
+		acts_do(editor, ACT_FURTHER);
 }
 
 void pointer_take(struct editor *editor, const struct layout *layout, const struct point *point)
@@ -101,7 +105,7 @@ void pointer_take(struct editor *editor, const struct layout *layout, const stru
 	if (cell_of(editor, layout, point, &cell))
 		plan_take(editor, point->kind, cell);
 	else if (editor->drag == DRAG_STILL)
-		editor->drag = DRAG_NONE; /* thought better of it */
+		editor->drag = DRAG_NONE; /* let go elsewhere: nothing is meant */
 	else if (area_holds(&layout->panel, point))
 		panel_take(editor, layout, point);
 	if (point->kind == POINT_RELEASE)

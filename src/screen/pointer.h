@@ -1,4 +1,5 @@
-/* What pointing does: a mouse's reports in, the moves and acts of keys out. It knows no terminal. */
+/* What pointing does: a mouse's reports in, the moves and acts of keys out. It knows no
+ * terminal. */
 #ifndef SCREEN_POINTER_H
 #define SCREEN_POINTER_H
 
@@ -8,9 +9,10 @@
 
 bool area_holds(const struct area *area, const struct point *point);
 
-/* On the plan: a press goes there; a press on the cursor's cell, let go there, is Space, or Enter while
- * pegged. A drag pegs where it began and is Enter where it ends; with the trail on it lays on the way. The
- * wheel scrolls. On the panel: its name lists the pages, the wheel turns the page up and down. */
+/* On the plan: a press goes there; a press on the cursor's cell, let go there, is Space, or Enter
+ * while pegged. A drag pegs where it began and is Enter where it ends; with the trail on it lays on
+ * the way. The wheel scrolls. On the panel: its name lists the pages, the wheel turns the page up
+ * and down. */
 void pointer_take(struct editor *editor, const struct layout *layout, const struct point *point);
 
 #endif

@@ -21,7 +21,7 @@ struct list {
 	MENU *menu;
 	WINDOW *pad;        /* what curses draws the menu on; copied to the screen */
 	struct text typed;  /* since the last other key: an answer's words */
-	char let_go;        /* the last key, where no answer has it behind those; else NUL */
+	char let_go;        /* the last key, where no answer has it after those; else NUL */
 };
 
 static const char *const picking[] = { "Up Down", "choose", "Enter", "pick", "Esc", "one step back",
@@ -68,7 +68,8 @@ static void list_say(const struct list *list, const struct layout *layout, int a
 			list->typed.length ? list->typed.bytes : "", list->let_go,
 			list->typed.length ? list->typed.bytes : "nothing");
 	else if (list->typed.length)
-		text_print(&words, "Typed: %s. Tab goes on to what else has it.", list->typed.bytes);
+		text_print(&words, "Typed: %s. Tab goes on to what else has it.",
+			list->typed.bytes);
 	else if (rows < list->question->count)
 		text_print(&words, "%d of %d. Type what you seek: a word, or part of one.", at + 1,
 			list->question->count);
@@ -98,7 +99,8 @@ static const struct front list_front = { STATE_QUESTION, picking, list_draw };
 static void list_post(struct list *list)
 {
 	struct layout layout = stage_layout(list->stage);
-	struct area area = inner(layout.is_too_small ? (struct area){ 0, 0, LEAST_ROWS, LEAST_COLUMNS } :
+	struct area area = inner(layout.is_too_small ?
+		(struct area){ 0, 0, LEAST_ROWS, LEAST_COLUMNS } :
 		list_area(list->question, &layout));
 	int room = area.rows - question_rows(list, &area);
 	int rows = room < list->question->count ? room : list->question->count;
@@ -162,7 +164,7 @@ static void list_close(struct list *list)
 	text_fini(&list->typed);
 }
 
-/* Takes one more character where an answer has them all; else lets it go. */
+/* Takes one more character where an answer has them all; else it is only named, in let_go. */
 static void list_type(struct list *list, char character)
 {
 	int found;
@@ -214,13 +216,13 @@ static void list_move(struct list *list, int key)
 	else if (key == PRESS_BACKSPACE)
 		list_untype(list);
 	else if (key == PRESS_TAB && list->typed.length)
-		set_current_item(list->menu, list->items[seek_next(list->question, list->typed.bytes,
-			item_index(current_item(list->menu)))]);
+		set_current_item(list->menu, list->items[seek_next(list->question,
+			list->typed.bytes, item_index(current_item(list->menu)))]);
 	else
 		list_step(list, key);
 }
 
-/* Picks the answer that is pointed at; the wheel goes up and down. */
+/* Picks the answer that is pointed at; the wheel moves up and down. */
 static int list_point(struct list *list, const struct point *point)
 {
 	struct layout layout = stage_layout(list->stage);

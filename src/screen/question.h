@@ -1,4 +1,4 @@
-/* Questions: words to pick from a list, which stands in the panel's place, or the form's if its words
+/* Questions: words to pick from a list, which takes the panel's place, or the form's if its words
  * need the room. */
 #ifndef SCREEN_QUESTION_H
 #define SCREEN_QUESTION_H

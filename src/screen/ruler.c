@@ -6,28 +6,28 @@
 
 enum { LABEL_ROWS = 5, LABEL_COLUMNS = 10 };
 
-/* Draws a label, unless it would run over the ruler's end, into the label before, which ends at *end, or
- * over what is taken already. */
+/* Draws a label, unless it would reach beyond the ruler, into the last label, which ends at *end,
+ * or over what is taken already. */
 static void label(const struct area *ruler, int column, const struct text *words,
-	const struct span *taken, int *end)
+	const struct bracket *taken, int *end)
 {
-	int behind = column + (int)words->length;
+	int after = column + (int)words->length;
 
-	if (behind > ruler->columns || column < *end ||
-	    (taken->last >= column && taken->first < behind))
+	if (after > ruler->columns || column < *end ||
+	    (taken->last >= column && taken->first < after))
 		return;
 	draw_text(ruler, 0, column, words->bytes, LOOK_PLAIN);
-	*end = behind + 1;
+	*end = after + 1;
 }
 
 static void cell_words(const struct editor *editor, int cell, struct text *words)
 {
 	text_clear(words);
-	show_short(words, cell * plot_cell(&editor->plot), plot_units(&editor->plot));
+	show_short(words, cell * plot_cell(editor->plot), plot_units(editor->plot));
 }
 
 static void draw_across(const struct editor *editor, const struct area *ruler, int blocks,
-	const struct span *taken)
+	const struct bracket *taken)
 {
 	const struct grain *grain = view_grain(&editor->view);
 	int step = grain->across * LABEL_COLUMNS / grain->columns, end = 0;
@@ -46,7 +46,7 @@ static void draw_across(const struct editor *editor, const struct area *ruler, i
 
 /* The cursor's mark alone leaves room for labels narrower than the ruler. */
 static void draw_down(const struct editor *editor, const struct area *ruler, int blocks,
-	const struct span *taken)
+	const struct bracket *taken)
 {
 	const struct grain *grain = view_grain(&editor->view);
 	struct text words = TEXT_EMPTY;
@@ -65,7 +65,8 @@ static void draw_down(const struct editor *editor, const struct area *ruler, int
 	text_fini(&words);
 }
 
-/* Fence and gates on the plan's upper and left edges: as the marks of cells that lay beyond them. */
+/* Fence and gates on the plan's upper and left edges: as the marks of cells that lay beyond
+ * them. */
 static void draw_edge_fences(const struct editor *editor, const struct layout *layout,
 	struct place blocks)
 {
@@ -92,11 +93,12 @@ static void draw_edge_fences(const struct editor *editor, const struct layout *l
 
 void ruler_draw(const struct editor *editor, const struct layout *layout)
 {
-	struct place blocks = view_blocks(&editor->view, &editor->plot.ground);
+	struct place blocks = view_blocks(&editor->view, &editor->plot->ground);
 	struct place mark = view_character(&editor->view, editor->cursor);
 
 	struct measure measure = measure_of(editor);
-	struct span across = { .first = mark.x, .last = mark.x }, down = { .first = mark.y, .last = mark.y };
+	struct bracket across = { .first = mark.x, .last = mark.x };
+	struct bracket down = { .first = mark.y, .last = mark.y };
 
 	draw_edge_fences(editor, layout, blocks);
 	if (measure.is_shown) {
@@ -107,5 +109,6 @@ void ruler_draw(const struct editor *editor, const struct layout *layout)
 	draw_across(editor, &layout->ruler, blocks.x, &across);
 	draw_down(editor, &layout->side_ruler, blocks.y, &down);
 	draw_character(&layout->ruler, 0, mark.x, 'v', LOOK_PLAIN);
-	draw_character(&layout->side_ruler, mark.y, layout->side_ruler.columns - 1, '>', LOOK_PLAIN);
+	draw_character(&layout->side_ruler, mark.y, layout->side_ruler.columns - 1, '>',
+		LOOK_PLAIN);
 }

@@ -1,7 +1,7 @@
 #include "screen/screen.h"
 #include "editor/acts/acts.h"
+#include "editor/acts/opening.h"
 #include "screen/form.h"
-#include "editor/sheets/opening.h"
 #include "screen/pointer.h"
 #include "screen/question.h"
 #include "screen/signals.h"
@@ -56,7 +56,8 @@ static void session(struct stage *stage)
 	}
 }
 
-/* Opens the terminal and lets people draw. What was not saved when the session is cut off is rescued. */
+/* Opens the terminal and lets people draw. What was not saved when the session is cut off is
+ * rescued. */
 static int draw(struct stage *stage, struct text *message)
 {
 	int signal;

@@ -1,6 +1,6 @@
-/* Signals. Handlers only note what came; the keyboard loop asks. They are let in only while the program
- * waits for keys, so nothing is half done when they are seen. A crash puts the terminal back by plain
- * writes and goes on to crash. */
+/* Signals. Handlers only note what came; the keyboard loop asks. They are let in only while the
+ * program waits for keys, so nothing is half done when they are seen. A crash puts the terminal
+ * back by plain writes and goes on to crash. */
 #ifndef SCREEN_SIGNALS_H
 #define SCREEN_SIGNALS_H
 
@@ -24,7 +24,7 @@ void signals_die(int signal);
 
 /* What puts the terminal back, for a crash: bytes to write and its modes as they are now. */
 void signals_guard(const char *bytes, size_t length);
-/* Does that now. */
+/* Restores the terminal from what signals_guard was given. Async-signal-safe. */
 void signals_restore(void);
 
 #endif

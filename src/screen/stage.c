@@ -1,4 +1,5 @@
 #include "screen/stage.h"
+#include "editor/acts/acts.h"
 #include "screen/curses.h"
 #include "screen/draw.h"
 #include "screen/panel.h"
@@ -16,9 +17,10 @@ static void draw_too_small(const struct editor *editor, const struct layout *lay
 {
 	struct text words = TEXT_EMPTY;
 
-	text_print(&words, "This window has %d columns and %d rows; the plan needs %d and %d. Make it "
-		"larger to go on: %s is kept as it is. $ saves it.", layout->screen.columns,
-		layout->screen.rows, LEAST_COLUMNS, LEAST_ROWS, editor->name);
+	text_print(&words, "This window has %d columns and %d rows; the plan needs %d and %d. "
+		"Make it larger to go on: %s is kept as it is. %s saves it.",
+		layout->screen.columns, layout->screen.rows, LEAST_COLUMNS, LEAST_ROWS,
+		editor->name, acts_key(ACT_SAVE));
 	if (editor->message.length)
 		text_print(&words, "\n%s", editor->message.bytes);
 	draw_wrapped(&layout->screen, 0, words.bytes, LOOK_PLAIN);
@@ -39,11 +41,9 @@ static void draw_words(const struct editor *editor, const struct layout *layout)
 	text_fini(&standing);
 }
 
-static void draw_all(const struct stage *stage, const struct layout *layout,
+static void draw_all(const struct editor *editor, const struct layout *layout,
 	const struct front *front)
 {
-	const struct editor *editor = &stage->editor;
-
 	status_draw(editor, layout, front ? front->state : editor_state(editor));
 	ruler_draw(editor, layout);
 	plan_draw(editor, layout);
@@ -59,7 +59,7 @@ static void draw_all(const struct stage *stage, const struct layout *layout,
 }
 
 /* Has the terminal report the mouse, or not, as the editor has it. */
-static void tell_mouse(struct stage *stage)
+static void point_mouse(struct stage *stage)
 {
 	struct editor *editor = &stage->editor;
 
@@ -72,26 +72,34 @@ static void tell_mouse(struct stage *stage)
 	stage->is_pointing = editor->is_pointing;
 }
 
+/* Brings the state up to date and fits it to the screen: the view follows the cursor, and the page
+ * is turned no further than its end. */
+static void settle(struct editor *editor, const struct layout *layout)
+{
+	int most;
+
+	editor_refresh(editor);
+	if (layout->is_too_small)
+		return;
+	view_fit(&editor->view, layout->plan.rows, layout->plan.columns);
+	view_follow(&editor->view, &editor->plot->ground, editor->cursor);
+	most = panel_top_most(editor, layout);
+	editor->page_top = editor->page_top < most ? editor->page_top : most;
+}
+
 void stage_show(struct stage *stage, const struct front *front)
 {
-	struct layout layout = stage_layout(stage);
-	struct editor *editor = &stage->editor;
+	const struct layout layout = stage_layout(stage);
 
-	tell_mouse(stage);
+	point_mouse(stage);
 	if (keys_are_waiting(&stage->keys))
 		return;
-	editor_refresh(editor);
+	settle(&stage->editor, &layout);
 	erase();
-	if (layout.is_too_small) {
-		draw_too_small(editor, &layout);
-	} else {
-		view_fit(&editor->view, layout.plan.rows, layout.plan.columns);
-		view_follow(&editor->view, &editor->plot.ground, editor->cursor);
-		int most = panel_top_most(editor, &layout);
-
-		editor->page_top = editor->page_top < most ? editor->page_top : most;
-		draw_all(stage, &layout, front);
-	}
+	if (layout.is_too_small)
+		draw_too_small(&stage->editor, &layout);
+	else
+		draw_all(&stage->editor, &layout, front);
 	refresh();
 }
 
@@ -99,6 +107,13 @@ void stage_pause(struct stage *stage)
 {
 	terminal_pause();
 	stage->is_pointing = false;
+}
+
+static bool is_save(int key)
+{
+	const struct act *act = acts_find(key);
+
+	return act && act->id == ACT_SAVE;
 }
 
 int stage_key(struct stage *stage)
@@ -113,7 +128,7 @@ int stage_key(struct stage *stage)
 		return PRESS_RESIZE;
 	if (key == PRESS_POINT && !stage->is_pointing)
 		return PRESS_RESIZE; /* a report that nobody asked for */
-	if (stage_layout(stage).is_too_small && key != PRESS_OVER && key != '$')
+	if (stage_layout(stage).is_too_small && key != PRESS_OVER && !is_save(key))
 		return PRESS_RESIZE;
 	return key;
 }

@@ -1,6 +1,6 @@
-/* What is on the screen: the editor's state drawn, a question or a form in front of it, and the keys
- * that come in. All loops that wait for keys show and read through here, so that a change of size, a
- * stop and a signal are met alike in each. */
+/* What is on the screen: the editor's state drawn, a question or a form in front of it, and the
+ * keys that come in. All loops that wait for keys show and read through here, so that a change of
+ * size, a stop and a signal are met alike in each. */
 #ifndef SCREEN_STAGE_H
 #define SCREEN_STAGE_H
 
@@ -13,10 +13,10 @@ struct stage {
 	struct asker asker; /* first: questions come by way of it */
 	struct editor editor;
 	struct keys keys;
-	bool is_pointing; /* the terminal has been told so */
+	bool is_pointing; /* the terminal reports the mouse */
 };
 
-/* What stands in front of the plan. */
+/* What is drawn in front of the plan. */
 struct front {
 	enum state state;
 	const char *const *keys; /* pairs for the last row, see status_key_words */
@@ -24,10 +24,11 @@ struct front {
 	void (*draw)(const struct front *front, const struct layout *layout);
 };
 
-/* Draws everything from its state, with a front or NULL, unless keys are waiting. */
+/* Draws everything from its state, with a front or NULL, unless keys are waiting. The state is
+ * brought up to date and fitted to the screen first; drawing changes nothing. */
 void stage_show(struct stage *stage, const struct front *front);
-/* The next key; stops and repaints are seen to here and come back as PRESS_RESIZE. On a screen too small
- * to show anything only what ends a session or changes its size comes through. */
+/* The next key; stops and repaints are seen to here and come back as PRESS_RESIZE. On a screen too
+ * small to show anything only a save, an end and a change of size come through. */
 int stage_key(struct stage *stage);
 /* Stops the program until the shell continues it. */
 void stage_pause(struct stage *stage);

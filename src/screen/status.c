@@ -20,7 +20,7 @@ static const char *saved_word(const struct editor *editor)
 
 static void mirror_words(const struct editor *editor, bool is_roomy, struct text *out)
 {
-	enum mirror_kind kind = mirror_of(&editor->plot).kind;
+	enum mirror_kind kind = mirror_of(editor->plot).kind;
 
 	if (is_roomy || kind == MIRROR_OFF)
 		text_add(out, "mirror ");
@@ -57,14 +57,15 @@ static int draw_name(const struct area *area, int column, const char *name, int 
 	return draw_bytes(area, 0, column, name, length, LOOK_PLAIN);
 }
 
-/* What stands around the two names of the first row, and the room left for them. */
+/* What there is around the two names of the first row, and the room left for them. */
 struct head {
 	const char *in_hand;
 	struct text saved, mirror;
 	int gap, room;
 };
 
-static struct head head_of(const struct editor *editor, enum state state, int columns, bool is_roomy)
+static struct head head_of(const struct editor *editor, enum state state, int columns,
+	bool is_roomy)
 {
 	struct head head = { .in_hand = !is_roomy ? "" : editor->is_marked ? "carried " : "hand ",
 		.saved = TEXT_EMPTY, .mirror = TEXT_EMPTY, .gap = is_roomy ? 3 : 2 };
@@ -120,16 +121,16 @@ void status_message(const struct layout *layout, const char *words)
 	draw_wrapped(&area, 0, words, LOOK_PLAIN);
 }
 
-/* The words of an act's hint; what arrows do goes by the step, and the mouse is there to be
- * ended. Nothing where it has none now. */
+/* The words of an act's hint, with the step for what arrows do. Nothing where it has none now: the
+ * mouse has one while it is in use. */
 static void hint_words(const struct editor *editor, const struct act *act, enum state state,
 	struct text *out)
 {
 	if (!act->hints[state] || (act->writes && editor->is_looking) ||
-	    (act->run == act_mouse && !editor->is_pointing))
+	    (act->id == ACT_MOUSE && !editor->is_pointing))
 		return;
 	text_add(out, act->hints[state]);
-	if (act->run == act_arrow)
+	if (act->id == ACT_ARROW)
 		text_print(out, " %d", editor->step);
 }
 
@@ -147,17 +148,15 @@ static int draw_pair(const struct area *area, int column, const char *key, const
 /* Which hints there is room for, those of the first ranks before others. */
 static void hints_choose(const struct text *words, bool *is_shown, int room)
 {
-	int count;
-	const struct act *acts = acts_all(&count);
-
 	for (int rank = 1; rank <= RANKS; rank++) {
-		for (int i = 0; i < count; i++) {
-			int width = words[i].length ? PAIR_GAP + pair_width(acts[i].key_name,
-				words[i].bytes) : 0;
+		for (enum act_id id = ACT_FIRST; id < ACTS; id++) {
+			const struct act *act = acts_get(id);
+			int width = words[id].length ? PAIR_GAP + pair_width(act->key_name,
+				words[id].bytes) : 0;
 
-			if (!width || acts[i].rank != rank || width > room + PAIR_GAP)
+			if (!width || act->rank != rank || width > room + PAIR_GAP)
 				continue;
-			is_shown[i] = true;
+			is_shown[id] = true;
 			room -= width;
 		}
 	}
@@ -165,18 +164,18 @@ static void hints_choose(const struct text *words, bool *is_shown, int room)
 
 void status_keys(const struct editor *editor, const struct layout *layout, enum state state)
 {
-	struct text words[ACTS_MOST] = { TEXT_EMPTY };
-	bool is_shown[ACTS_MOST] = { false };
-	int count, column = 0;
-	const struct act *acts = acts_all(&count);
+	struct text words[ACTS] = { TEXT_EMPTY };
+	bool is_shown[ACTS] = { false };
+	int column = 0;
 
-	for (int i = 0; i < count; i++)
-		hint_words(editor, &acts[i], state, &words[i]);
+	for (enum act_id id = ACT_FIRST; id < ACTS; id++)
+		hint_words(editor, acts_get(id), state, &words[id]);
 	hints_choose(words, is_shown, layout->keys.columns);
-	for (int i = 0; i < count; i++) {
-		if (is_shown[i])
-			column = draw_pair(&layout->keys, column, acts[i].key_name, words[i].bytes);
-		text_fini(&words[i]);
+	for (enum act_id id = ACT_FIRST; id < ACTS; id++) {
+		if (is_shown[id])
+			column = draw_pair(&layout->keys, column, acts_get(id)->key_name,
+				words[id].bytes);
+		text_fini(&words[id]);
 	}
 }
 
@@ -198,8 +197,8 @@ void status_standing(const struct editor *editor, struct text *out)
 	text_add(out, editor->is_marked ? "Marked: " : "The rectangle: ");
 	editor_name_size(editor, columns, rows, out);
 	text_add(out, ", ");
-	show_area(out, survey_area((int64_t)columns * rows, plot_cell(&editor->plot)),
-		plot_units(&editor->plot));
+	show_area(out, survey_area((int64_t)columns * rows, plot_cell(editor->plot)),
+		plot_units(editor->plot));
 	if (editor->is_marked)
 		text_add(out, ". A stamp has its top left at the cursor: *");
 }

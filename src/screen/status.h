@@ -1,4 +1,4 @@
-/* The first row and the two last: what the session stands at, what there is to say, what the keys do. */
+/* The first row and the two last: the state of the session, what there is to say, what keys do. */
 #ifndef SCREEN_STATUS_H
 #define SCREEN_STATUS_H
 
@@ -11,11 +11,10 @@ void status_draw(const struct editor *editor, const struct layout *layout, enum 
 void status_message(const struct layout *layout, const char *words);
 /* What the keys do in one of the editor's own states, off the table of acts. */
 void status_keys(const struct editor *editor, const struct layout *layout, enum state state);
-/* The same for other states, said by who is in charge: "Enter pick" with its key standing out. Pairs of
- * key and word, ended by a NULL. */
+/* The same in questions and forms, which say it themselves: pairs of key and word such as "Enter",
+ * "pick", ended by a NULL. The keys are drawn strong. */
 void status_key_words(const struct layout *layout, const char *const *pairs);
-/* What there is to say while nothing else has been said: the rectangle pegged
- * or marked. */
+/* What is said while there is no message: the rectangle pegged or marked. */
 void status_standing(const struct editor *editor, struct text *out);
 
 #endif

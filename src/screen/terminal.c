@@ -40,7 +40,8 @@ static void locale_choose(void)
 
 static void exhausted(void)
 {
-	static const char words[] = "\r\nparterre: out of memory. Look for a rescue file at the next start.\r\n";
+	static const char words[] =
+		"\r\nparterre: out of memory. Look for a rescue file at the next start.\r\n";
 
 	signals_restore();
 	if (write(STDERR_FILENO, words, sizeof words - 1) < 0)
@@ -95,7 +96,9 @@ static void say_kind(struct text *message)
 	const char *term = getenv("TERM");
 
 	if (term && *term)
-		text_print(message, "the terminal type \"%s\" is unknown here, or too simple for drawing", term);
+		text_print(message,
+			"the terminal type \"%s\" is unknown here, or too simple for drawing",
+			term);
 	else
 		text_add(message, "TERM does not say what type the terminal is");
 	text_add(message, ".\nThis works nearly everywhere: TERM=xterm-256color parterre FILE");
@@ -108,8 +111,8 @@ static void modes_set(void)
 	nonl();
 	if (!getenv("ESCDELAY"))
 		set_escdelay(ESCAPE_MS);
-	/* Until it has been suspended once, this curses flushes its output at every move of the cursor:
-	 * six writes a frame instead of one. */
+	/* Until it has been suspended once, this curses flushes its output at every move of the
+	 * cursor: six writes a frame instead of one. */
 	endwin();
 	refresh();
 	send(paste_on);

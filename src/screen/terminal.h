@@ -6,8 +6,8 @@
 
 #include <stdbool.h>
 
-/* Opens the terminal for full-screen work, its signals with it. False, message filled, where standard
- * input or output is none or it is of a kind unknown or too simple. */
+/* Opens the terminal for full-screen work, its signals with it. False, message filled, where
+ * standard input or output is none or it is of a kind unknown or too simple. */
 bool terminal_open(struct text *message);
 /* Gives it back as it was. is_gone: the line has dropped, so nothing is written. */
 void terminal_close(bool is_gone);

@@ -1,19 +1,20 @@
-/* How many columns a text takes on this terminal, and where it can be broken. Texts are UTF-8; what the
- * locale cannot show is shown as ?. */
+/* How many columns a text takes on this terminal, and where it can be broken. Texts are UTF-8; what
+ * the locale cannot show is shown as ?. */
 #ifndef SCREEN_WIDTH_H
 #define SCREEN_WIDTH_H
 
 #include <stddef.h>
 #include <wchar.h>
 
-/* The first character of a text that is not empty: how it is shown, in how many columns (0: it joins the
- * one before). Returns its bytes. */
+/* The first character of a text that is not empty: how it is shown, in how many columns (0: it
+ * joins the one before). Returns its bytes. */
 size_t width_character(const char *text, size_t length, wchar_t *shown, int *columns);
 int width_of(const char *text);
 /* Bytes of the longest beginning that takes at most so many columns. */
 size_t width_cut(const char *text, int columns);
-/* Bytes of the first line when the text is broken between words, or where it has a newline, to lines of
- * so many columns (at least 2); the next line begins *next bytes on. A word too long is cut. */
+/* Bytes of the first line when the text is broken between words, or where it has a newline, to
+ * lines of so many columns (at least 2); the next line begins *next bytes on. A word too long is
+ * cut. */
 size_t width_line(const char *text, int columns, size_t *next);
 /* How many lines that makes; an empty text makes none. */
 int width_lines(const char *text, int columns);

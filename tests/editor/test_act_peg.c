@@ -16,7 +16,7 @@ static struct desk *sit(void)
 	struct desk *b = desk_new(ROWS { "bp.....", ".......", ".......", ".......", ".......",
 		NULL });
 
-	memset(b->editor.plot.ground.cells, OPEN_GROUND, 35);
+	memset(editor_edit(&b->editor)->ground.cells, OPEN_GROUND, 35);
 	editor_stroke(&b->editor);
 	b->editor.saved_position = b->editor.position;
 	desk_type(b, "p");
@@ -37,7 +37,7 @@ START_TEST(a_rectangle_is_offered_to_be_filled_framed_run_along_marked_or_left)
 	desk_answer(b, ROWS { "", "Fill it", NULL });
 	peg(b, (struct place){ 5, 3 }, (struct place){ 4, 1 });
 	desk_press(b, PRESS_ENTER);
-	ck_assert_str_eq(b->asked, "p p, a rectangle of 2 ft x 3 ft:");
+	desk_asked(b, "p p, a rectangle of 2 ft x 3 ft");
 	ck_assert_str_eq(b->offered, "Fill it: \nFrame it: \nLay a straight run: \nMark it: \n"
 		"Fence ...: `\nTake the peg out: Esc\n");
 	ck_assert_int_eq(editor_state(&b->editor), STATE_PEGGED);
@@ -60,7 +60,7 @@ START_TEST(a_frame_is_as_thick_as_asked_and_the_thickness_is_remembered)
 	desk_press(b, PRESS_ENTER);
 	ck_assert_str_eq(b->offered, "Thickness: 1 ft\n");
 	desk_check(b, ROWS { "ppppppp", "ppppppp", "pp...pp", "ppppppp", "ppppppp", NULL });
-	desk_says(b, "A thickness of 2 ft: 2 cells.");
+	desk_says(b, "2 ft: 2 cells");
 	desk_type(b, "b");
 	peg(b, (struct place){ 2, 1 }, (struct place){ 4, 3 });
 	desk_press(b, PRESS_ENTER);
@@ -84,13 +84,13 @@ START_TEST(a_run_goes_the_longer_way_as_wide_as_asked_and_rounding_is_said)
 	desk_press(b, PRESS_ENTER);
 	ck_assert_str_eq(b->offered, "Width: 1 ft\n");
 	desk_check(b, ROWS { ".......", ".ppppp.", ".ppppp.", ".ppppp.", ".......", NULL });
-	desk_says(b, "A width of 3 ft: 3 cells.");
+	desk_says(b, "3 ft: 3 cells");
 	desk_type(b, "b");
 	peg(b, (struct place){ 3, 4 }, (struct place){ 4, 0 });
 	desk_press(b, PRESS_ENTER);
 	ck_assert_str_eq(b->offered, "Width: 3 ft\n");
 	desk_check(b, ROWS { "...bb..", ".ppbbp.", ".ppbbp.", ".ppbbp.", "...bb..", NULL });
-	desk_says(b, "A width of 2 ft, which is rounded to whole cells: 2.");
+	desk_says(b, "rounded to whole cells: 2.");
 	desk_press(b, PRESS_BACKSPACE);
 	desk_press(b, PRESS_BACKSPACE);
 	desk_check(b, nothing);
@@ -133,7 +133,7 @@ START_TEST(frames_and_runs_have_their_images)
 	const struct mirrored *m = &mirrored[_i];
 	struct desk *b = sit();
 
-	plot_set(&b->editor.plot, 0, HEAD_MIRROR, m->kind);
+	plot_set(editor_edit(&b->editor), 0, HEAD_MIRROR, m->kind);
 	editor_stroke(&b->editor);
 	desk_answer(b, ROWS { "Frame it", "Thickness: 2 ft", "Lay a straight run", "Width: 2 ft",
 		NULL });

@@ -95,22 +95,45 @@ static void get_up(struct wanton *w)
 	free(w);
 }
 
-/* Any key of any act but those that leave or write files; every other one moves, lays or marks. */
-static int any_key(struct random *random)
+/* A key that is pressed; PRESS_NOTHING: an act without a key of its own is picked by name. */
+struct pressed {
+	int key;
+	enum act_id act;
+};
+
+static int any_key_of(struct random *random, const struct act *act)
+{
+	int ranges = 0;
+	const struct key_range *range;
+
+	while (ranges < KEY_RANGES_MOST && act->keys[ranges].first != PRESS_NOTHING)
+		ranges++;
+	if (ranges == 0)
+		return PRESS_NOTHING;
+	range = &act->keys[random_below(random, ranges)];
+	return random_between(random, range->first, range->last);
+}
+
+static bool leaves_the_plot(enum act_id act)
+{
+	return act == ACT_LEAVE || act == ACT_TAKEOFF || act == ACT_PAUSE || act == ACT_ALL ||
+		act == ACT_HELP;
+}
+
+/* Any act but those that leave, write a takeoff or list others; every other one moves, lays or marks. */
+static struct pressed any_key(struct random *random)
 {
 	static const int usual[] = { PRESS_LEFT, PRESS_RIGHT, PRESS_UP, PRESS_DOWN, PRESS_RIGHT,
 		PRESS_DOWN, ' ', ' ', 'b', 'p', 'S', 'l', PRESS_ENTER, PRESS_ENTER, '=', '*', '1', '3' };
-	int count, key;
-	const struct act *acts = acts_all(&count);
+	const struct act *act;
 
 	if (random_below(random, 2))
-		return usual[random_below(random, (int)(sizeof usual / sizeof *usual))];
-	do {
-		const struct act *act = &acts[random_below(random, count)];
-
-		key = random_between(random, act->key, act->until);
-	} while (key == '<' || key == '>' || key == PRESS_PAUSE || key == '!' || key == '?');
-	return key;
+		return (struct pressed){
+			.key = usual[random_below(random, (int)(sizeof usual / sizeof *usual))] };
+	do
+		act = acts_get((enum act_id)random_between(random, ACT_FIRST, ACTS - 1));
+	while (leaves_the_plot(act->id));
+	return (struct pressed){ any_key_of(random, act), act->id };
 }
 
 static void written(const struct plot *plot, struct text *bytes)
@@ -137,14 +160,14 @@ static void check_file(const struct plot *plot)
 
 static void check_editor(const struct editor *e)
 {
-	const struct ground *ground = &e->plot.ground;
+	const struct ground *ground = &e->plot->ground;
 
-	plot_check(&e->plot);
-	check_file(&e->plot);
+	plot_check(e->plot);
+	check_file(e->plot);
 	ck_assert(ground_holds(ground, e->cursor.x, e->cursor.y));
 	ck_assert(!e->is_pegged || ground_holds(ground, e->peg.x, e->peg.y));
 	ck_assert_int_le(e->is_trailing + e->is_pegged + e->is_marked, 1);
-	ck_assert(e->hand == OPEN_GROUND || plot_entry(&e->plot, e->hand));
+	ck_assert(e->hand == OPEN_GROUND || plot_entry(e->plot, e->hand));
 	ck_assert(!e->is_marked || (ground_holds(ground, e->marked.left, e->marked.top) &&
 		ground_holds(ground, e->marked.right, e->marked.bottom)));
 }
@@ -169,26 +192,30 @@ static bool stand_equal(const struct stand *a, const struct stand *b)
 /* A step that leaves little to press keys on, or too much to be quick, is taken back at once. */
 static void keep_useful(struct editor *e)
 {
-	const struct ground *ground = &e->plot.ground;
+	const struct ground *ground = &e->plot->ground;
 
 	while (ground->columns > SIDE_MOST_HERE || ground->rows > SIDE_MOST_HERE ||
 		ground->columns < SIDE_LEAST || ground->rows < SIDE_LEAST ||
-		e->plot.details.legend_count < ENTRIES_LEAST)
+		e->plot->details.legend_count < ENTRIES_LEAST)
 		ck_assert(editor_take_back(e));
 }
 
-static void press(struct wanton *w, int key)
+static void press(struct wanton *w, struct pressed pressed)
 {
 	struct editor *e = &w->editor;
-	struct stand before = stand_of(&e->plot), after;
+	struct stand before = stand_of(e->plot), after;
 	int64_t faults = e->faults;
 
-	acts_press(e, key);
+	if (pressed.key == PRESS_NOTHING)
+		acts_do(e, pressed.act);
+	else
+		acts_press(e, pressed.key);
+	ck_assert_msg(!editor_stroke(e), "a stroke was not ended");
 	keep_useful(e);
 	editor_refresh(e);
 	check_editor(e);
-	after = stand_of(&e->plot);
-	if (key != PRESS_BACKSPACE && key != '+' && faults == 0 && stand_equal(&before, &after))
+	after = stand_of(e->plot);
+	if (pressed.key != PRESS_BACKSPACE && pressed.key != '+' && faults == 0 && stand_equal(&before, &after))
 		ck_assert_int_eq(e->faults, 0);
 }
 
@@ -197,23 +224,23 @@ START_TEST(any_keys_keep_a_plot_right_and_can_all_be_taken_back_and_put_back)
 	struct wanton *w = sit_down(_i);
 	struct text first = TEXT_EMPTY, last = TEXT_EMPTY, now = TEXT_EMPTY;
 
-	written(&w->editor.plot, &first);
+	written(w->editor.plot, &first);
 	for (int i = 0; i < KEYS; i++) {
-		int key = any_key(&w->random);
+		struct pressed pressed = any_key(&w->random);
 
 		mark_point();
-		press(w, key);
+		press(w, pressed);
 	}
 	while (editor_put_back(&w->editor)) /* what the keys took back */
-		plot_check(&w->editor.plot);
-	written(&w->editor.plot, &last);
+		plot_check(w->editor.plot);
+	written(w->editor.plot, &last);
 	while (editor_take_back(&w->editor))
-		plot_check(&w->editor.plot);
-	written(&w->editor.plot, &now);
+		plot_check(w->editor.plot);
+	written(w->editor.plot, &now);
 	ck_assert_str_eq(now.bytes, first.bytes);
 	while (editor_put_back(&w->editor))
-		plot_check(&w->editor.plot);
-	written(&w->editor.plot, &now);
+		plot_check(w->editor.plot);
+	written(w->editor.plot, &now);
 	ck_assert_str_eq(now.bytes, last.bytes);
 	text_fini(&first);
 	text_fini(&last);

@@ -5,6 +5,7 @@
 #include "support/random.h"
 #include "support/runner.h"
 
+#include <signal.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -31,7 +32,7 @@ START_TEST(every_tenth_stroke_is_followed_by_a_rescue_file)
 
 		ck_assert_msg(has_file == (stroke >= 10), "after stroke %d", stroke);
 		if (stroke == 10 || stroke == 20)
-			ck_assert(plot_equal(&plot, &b->editor.plot));
+			ck_assert(plot_equal(&plot, b->editor.plot));
 		plot_fini(&plot);
 	}
 	desk_free(b);
@@ -91,11 +92,85 @@ START_TEST(plain_moves_compute_nothing_anew)
 }
 END_TEST
 
+/* ---- The way to the plot ----------------------------------------------------------------------- */
+
+START_TEST(from_an_edit_on_nothing_is_shown_that_was_computed_before)
+{
+	struct desk *b = desk_new(ROWS { "bb.", NULL });
+	struct plot *plot = editor_edit(&b->editor);
+
+	ck_assert(b->editor.is_stale);
+	plot->ground.cells[1] = OPEN_GROUND;
+	editor_refresh(&b->editor); /* as where an act asks a question before its stroke */
+	ck_assert_int_eq(b->editor.takeoff.survey.regions[0].cells, 1);
+	plot->ground.cells[2] = 'b';
+	editor_stroke(&b->editor);
+	editor_refresh(&b->editor);
+	ck_assert_int_eq(b->editor.takeoff.survey.region_count, 2);
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(a_plot_changed_by_no_edit_makes_its_stroke_abort)
+{
+	struct desk *b = desk_new(ROWS { "bb.", NULL });
+
+	b->editor.plot->ground.cells[2] = 'b'; /* const does not reach so deep */
+	editor_stroke(&b->editor);
+	desk_free(b);
+}
+END_TEST
+
+/* On the page that is shown. */
+static int stars(const struct desk *b)
+{
+	const struct page *page = &b->editor.pages.pages[b->editor.page];
+	int count = 0;
+
+	for (size_t i = 0; i < page->count; i++)
+		count += page->lines[i].is_changed;
+	return count;
+}
+
+START_TEST(an_edit_that_changes_nothing_leaves_the_stars_of_the_last_stroke)
+{
+	struct desk *b = desk_new(ROWS { "bb.", NULL });
+	int shown;
+
+	desk_press(b, PRESS_DELETE);
+	shown = stars(b);
+	ck_assert_int_gt(shown, 0);
+	desk_press(b, PRESS_DELETE);
+	ck_assert_uint_eq(history_undo_count(b->editor.history), 1);
+	ck_assert_int_eq(stars(b), shown);
+	desk_type(b, " ");
+	ck_assert_int_gt(stars(b), 0);
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(a_message_of_any_length_is_said_whole_and_may_have_the_last_one_in_it)
+{
+	struct desk *b = desk_new(ROWS { "b", NULL });
+	struct text words = TEXT_EMPTY;
+
+	for (int i = 0; i < 1000; i++)
+		text_add(&words, "\303\251"); /* of two bytes */
+	editor_say(&b->editor, "x%s", words.bytes);
+	ck_assert_uint_eq(b->editor.message.length, 2001);
+	editor_say(&b->editor, "%s.", b->editor.message.bytes);
+	ck_assert_uint_eq(b->editor.message.length, 2002);
+	ck_assert_str_eq(b->editor.message.bytes + 1999, "\303\251.");
+	text_fini(&words);
+	desk_free(b);
+}
+END_TEST
+
 START_TEST(what_is_in_hand_falls_to_open_ground_with_its_entry)
 {
 	struct desk *b = desk_new(ROWS { "bb", NULL });
 
-	details_add_entry(&b->editor.plot.details, CLASS_PATH, 'q', strdup("Gravel"));
+	details_add_entry(&editor_edit(&b->editor)->details, CLASS_PATH, 'q', strdup("Gravel"));
 	editor_stroke(&b->editor);
 	desk_type(b, "q");
 	desk_press(b, PRESS_BACKSPACE);
@@ -123,31 +198,31 @@ static bool keeps_mirror(const struct desk *b, int key, enum mirror_kind before,
 {
 	bool is_step = key == PRESS_BACKSPACE || key == '+';
 
-	return is_step || faults || mirror_of(&b->editor.plot).kind != before || !b->editor.faults;
+	return is_step || faults || mirror_of(b->editor.plot).kind != before || !b->editor.faults;
 }
 
 START_TEST(random_keys_keep_the_plot_whole_and_can_all_be_taken_back)
 {
 	struct random r = { (uint64_t)_i + 1 };
 	struct desk *b = desk_new(ROWS { "bbppl..", "b.p.lSS", "bbppl..", "......l", NULL });
-	struct plot start = { .details = details_copy(&b->editor.plot.details) };
+	struct plot start = { .details = details_copy(&b->editor.plot->details) };
 
 	ground_init(&start.ground, 7, 4);
-	memcpy(start.ground.cells, b->editor.plot.ground.cells, 28);
+	memcpy(start.ground.cells, b->editor.plot->ground.cells, 28);
 	for (int i = 0; i < 400; i++) {
-		enum mirror_kind kind = mirror_of(&b->editor.plot).kind;
+		enum mirror_kind kind = mirror_of(b->editor.plot).kind;
 		int64_t faults = b->editor.faults;
 		int key = random_key(&r);
 
 		desk_press(b, key);
-		plot_check(&b->editor.plot);
-		ck_assert(ground_holds(&b->editor.plot.ground, b->editor.cursor.x,
+		plot_check(b->editor.plot);
+		ck_assert(ground_holds(&b->editor.plot->ground, b->editor.cursor.x,
 			b->editor.cursor.y));
 		ck_assert_msg(keeps_mirror(b, key, kind, faults), "seed %d, key %d", _i + 1, i);
 	}
 	while (editor_take_back(&b->editor))
 		;
-	ck_assert(plot_equal(&b->editor.plot, &start));
+	ck_assert(plot_equal(b->editor.plot, &start));
 	ck_assert(editor_is_saved(&b->editor) || b->editor.saved_position < 0);
 	plot_fini(&start);
 	desk_free(b);
@@ -167,7 +242,7 @@ static void put(struct desk *b, const char *name, const char *bytes)
 
 static void name_book(struct desk *b, const char *name)
 {
-	plot_set(&b->editor.plot, 0, HEAD_PRICES, name);
+	plot_set(editor_edit(&b->editor), 0, HEAD_PRICES, name);
 	editor_stroke(&b->editor);
 	editor_refresh(&b->editor);
 }
@@ -209,7 +284,7 @@ START_TEST(a_price_book_that_cannot_be_read_is_told_once_and_quantities_still_co
 
 	name_book(b, "\"none.json\"");
 	desk_says(b, "No prices: cannot open ");
-	ck_assert_int_gt(b->editor.takeoff.items.count, 0);
+	ck_assert_uint_gt(b->editor.takeoff.items.count, 0);
 	text_clear(&b->editor.message);
 	desk_press(b, PRESS_DELETE);
 	editor_refresh(&b->editor);
@@ -230,6 +305,10 @@ Suite *test_suite(void)
 	tcase_add_test(rescue, every_tenth_stroke_is_followed_by_a_rescue_file);
 	tcase_add_test(rescue, nothing_is_rescued_that_is_saved_or_not_begun_or_only_looked_at);
 	tcase_add_test(rescue, leaving_without_saving_drops_the_rescue_file);
+	tcase_add_test(state, from_an_edit_on_nothing_is_shown_that_was_computed_before);
+	tcase_add_test_raise_signal(state, a_plot_changed_by_no_edit_makes_its_stroke_abort, SIGABRT);
+	tcase_add_test(state, an_edit_that_changes_nothing_leaves_the_stars_of_the_last_stroke);
+	tcase_add_test(state, a_message_of_any_length_is_said_whole_and_may_have_the_last_one_in_it);
 	tcase_add_test(state, plain_moves_compute_nothing_anew);
 	tcase_add_test(state, what_is_in_hand_falls_to_open_ground_with_its_entry);
 	tcase_add_loop_test(state, random_keys_keep_the_plot_whole_and_can_all_be_taken_back, 0, 40);

@@ -5,7 +5,7 @@
 #include "support/runner.h"
 #include "support/scratch.h"
 
-#include "editor/sheets/opening.h"
+#include "editor/acts/opening.h"
 
 #include <stdio.h>
 #include <stdlib.h>
@@ -56,13 +56,13 @@ static void rescue_leave(struct desk *b)
 	struct file_error error;
 
 	read_it(b);
-	lay_rectangle(&b->editor.plot, rectangle_between(1, 1, 1, 1), 'l');
-	ck_assert(store_rescue(&b->editor.store, &b->editor.plot, &error));
+	lay_rectangle(editor_edit(&b->editor), rectangle_between(1, 1, 1, 1), 'l');
+	ck_assert(store_rescue(&b->editor.store, b->editor.plot, &error));
 }
 
 static char cell(const struct desk *b, int x, int y)
 {
-	return ground_cell(&b->editor.plot.ground, x, y);
+	return ground_cell(&b->editor.plot->ground, x, y);
 }
 
 START_TEST(a_plot_is_opened_without_a_question)
@@ -71,7 +71,7 @@ START_TEST(a_plot_is_opened_without_a_question)
 
 	read_it(b);
 	opening_ask(&b->editor);
-	ck_assert_int_eq(b->editor.plot.ground.columns, 14);
+	ck_assert_int_eq(b->editor.plot->ground.columns, 14);
 	ck_assert_int_eq(b->editor.hand, 'b');
 	ck_assert(editor_is_saved(&b->editor) && b->editor.has_begun && !b->editor.is_over);
 	desk_free(b);
@@ -208,8 +208,8 @@ static void check_written(const struct desk *b, const char *words)
 {
 	struct text written = TEXT_EMPTY;
 
-	plot_check(&b->editor.plot);
-	format_write(&b->editor.plot, &written);
+	plot_check(b->editor.plot);
+	format_write(b->editor.plot, &written);
 	ck_assert_msg(strstr(written.bytes, words) != NULL, "not \"%s\" in:\n%s", words,
 		written.bytes);
 	text_fini(&written);
@@ -262,8 +262,8 @@ START_TEST(turning_to_other_units_leaves_what_was_typed)
 	desk_answer(b, ROWS { "Width, left to right: 12 m; Units: metric; Units: imperial; "
 		"Units: metric", NULL });
 	opening_ask(&b->editor);
-	ck_assert_int_eq(b->editor.plot.ground.columns, 40);
-	ck_assert_int_eq(b->editor.plot.ground.rows, 20);
+	ck_assert_int_eq(b->editor.plot->ground.columns, 40);
+	ck_assert_int_eq(b->editor.plot->ground.rows, 20);
 	desk_free(b);
 }
 END_TEST

@@ -54,7 +54,7 @@ static void desk_open(struct desk *desk, const char *const *rows)
 
 static void desk_close(struct desk *desk)
 {
-	plot_check(&desk->editor.plot);
+	plot_check(desk->editor.plot);
 	editor_fini(&desk->editor);
 	answers_fini(&desk->none);
 	plot_fini(&desk->before);
@@ -66,12 +66,12 @@ static void press(struct desk *desk, struct answers *answers)
 {
 	desk->editor.asker = &answers->asker;
 	acts_press(&desk->editor, '#');
-	plot_check(&desk->editor.plot);
+	plot_check(desk->editor.plot);
 }
 
 static void check_unchanged(const struct desk *desk, const char *what)
 {
-	ck_assert_msg(plot_equal(&desk->editor.plot, &desk->before), "%s changed the plot", what);
+	ck_assert_msg(plot_equal(desk->editor.plot, &desk->before), "%s changed the plot", what);
 	ck_assert_int_eq(desk->editor.position, 0);
 }
 
@@ -79,11 +79,11 @@ static void check_unchanged(const struct desk *desk, const char *what)
 static void check_one_step(struct desk *desk, const char *what)
 {
 	ck_assert_msg(desk->editor.position == 1, "%s: %d steps", what, (int)desk->editor.position);
-	ck_assert_msg(!plot_equal(&desk->editor.plot, &desk->before), "%s changed nothing", what);
+	ck_assert_msg(!plot_equal(desk->editor.plot, &desk->before), "%s changed nothing", what);
 	ck_assert(editor_take_back(&desk->editor));
-	ck_assert_msg(plot_equal(&desk->editor.plot, &desk->before), "%s is not taken back", what);
+	ck_assert_msg(plot_equal(desk->editor.plot, &desk->before), "%s is not taken back", what);
 	ck_assert(editor_put_back(&desk->editor));
-	plot_check(&desk->editor.plot);
+	plot_check(desk->editor.plot);
 }
 
 static void check_says(const struct text *text, const char *part)
@@ -107,17 +107,28 @@ static const char *sheet_of(enum attribute a)
 	return sheet_names[attribute_row(a)->block];
 }
 
-static struct block *block_of(struct plot *plot, enum block_kind kind)
+/* Of an entry or the first fence, by their letters in the court. */
+static struct block *listed_block(const struct plot *plot, enum block_kind kind)
 {
 	static const char letters[] = "  bplS";
 
-	if (kind == BLOCK_HEAD)
-		return &plot->details.head;
-	if (kind == BLOCK_ALLOW)
-		return &plot->details.allow;
 	if (kind == BLOCK_FENCE)
 		return &plot->details.fences[0].block;
 	return &plot->details.legend[legend_index(&plot->details, letters[kind])].block;
+}
+
+static const struct block *block_of(const struct plot *plot, enum block_kind kind)
+{
+	if (kind == BLOCK_HEAD)
+		return &plot->details.head;
+	return kind == BLOCK_ALLOW ? &plot->details.allow : listed_block(plot, kind);
+}
+
+static struct block *block_to_set(struct plot *plot, enum block_kind kind)
+{
+	if (kind == BLOCK_HEAD)
+		return &plot->details.head;
+	return kind == BLOCK_ALLOW ? &plot->details.allow : listed_block(plot, kind);
 }
 
 static struct answers typing(enum attribute a, const char *words)
@@ -154,10 +165,10 @@ static void check_good(enum attribute a, const struct value *value, const char *
 	desk_open(&desk, court);
 	press(&desk, &answers);
 	ck_assert_msg(answers.refused == 0, "%s", answers.fault.words.bytes);
-	held = block_value(block_of(&desk.editor.plot, attribute_row(a)->block), a);
+	held = block_value(block_of(desk.editor.plot, attribute_row(a)->block), a);
 	ck_assert_msg(value_equal(attribute_row(a)->rule.kind, held, value), "%s: %s",
 		attribute_row(a)->label, words);
-	if (!plot_equal(&desk.editor.plot, &desk.before))
+	if (!plot_equal(desk.editor.plot, &desk.before))
 		check_one_step(&desk, words);
 	answers_fini(&answers);
 	desk_close(&desk);
@@ -249,7 +260,7 @@ START_TEST(an_emptied_field_is_unset_unless_it_is_needed)
 		block_set(&plot.details.head, a, (struct value){ .set = true,
 			.as.text = memory_string("Old") });
 	else
-		block_set(block_of(&plot, row->block), a,
+		block_set(block_to_set(&plot, row->block), a,
 			value_at_random(&random, a, &plot.ground));
 	plot_fini(&desk.before);
 	desk_take(&desk, &plot);
@@ -258,7 +269,7 @@ START_TEST(an_emptied_field_is_unset_unless_it_is_needed)
 		check_says(&answers.fault.words, "needed here");
 		check_unchanged(&desk, row->label);
 	} else {
-		ck_assert(!block_value(block_of(&desk.editor.plot, row->block), a)->set);
+		ck_assert(!block_value(block_of(desk.editor.plot, row->block), a)->set);
 		check_one_step(&desk, row->label);
 	}
 	answers_fini(&answers);
@@ -306,7 +317,7 @@ START_TEST(unset_fields_say_their_defaults_in_the_plots_units)
 		struct answers answers = { .asker = answers_asker(), .picks = { "b " },
 			.leave = "The bed b" };
 
-		block_set(&desk.editor.plot.details.head, HEAD_UNITS,
+		block_set(&editor_edit(&desk.editor)->details.head, HEAD_UNITS,
 			(struct value){ .set = true, .as.number = is_metric });
 		press(&desk, &answers);
 		check_says(&answers.unset, is_metric ? ";101.6 mm;" : ";4 in;");
@@ -369,12 +380,12 @@ START_TEST(notes_are_added_changed_and_removed_with_the_rest)
 	struct desk desk;
 
 	desk_open(&desk, court);
-	notes = &block_of(&desk.editor.plot, kind)->notes;
+	notes = &block_of(desk.editor.plot, kind)->notes;
 	press(&desk, &add);
 	ck_assert_uint_eq(notes->count, 1);
 	ck_assert_str_eq(notes->texts[0], "Ask \"Mrs\" \\ first");
 	check_one_step(&desk, "a note");
-	notes = &block_of(&desk.editor.plot, kind)->notes;
+	notes = &block_of(desk.editor.plot, kind)->notes;
 	press(&desk, &change);
 	ck_assert_uint_eq(notes->count, 2);
 	ck_assert_str_eq(notes->texts[0], "Asked");
@@ -418,7 +429,7 @@ START_TEST(notes_beyond_the_first_hundred_stay_in_their_order)
 	struct block *head;
 
 	desk_open(&desk, court);
-	head = &desk.editor.plot.details.head;
+	head = &editor_edit(&desk.editor)->details.head;
 	for (int i = 0; i < SHEET_NOTES_MOST + 3; i++) {
 		struct text words = TEXT_EMPTY;
 
@@ -446,7 +457,7 @@ START_TEST(an_entry_is_added_with_a_free_letter_and_taken_in_hand)
 
 	desk_open(&desk, court);
 	press(&desk, &answers);
-	entry = plot_entry(&desk.editor.plot, 'a');
+	entry = plot_entry(desk.editor.plot, 'a');
 	ck_assert_ptr_nonnull(entry);
 	ck_assert_int_eq(entry->class, CLASS_PATH);
 	ck_assert_str_eq(entry->name, "Gravel");
@@ -466,10 +477,10 @@ START_TEST(in_a_metric_plot_a_new_entry_comes_with_rounder_values)
 	const struct entry *entry;
 
 	desk_open(&desk, court);
-	plot_set(&desk.editor.plot, 0, HEAD_UNITS, "metric");
+	plot_set(editor_edit(&desk.editor), 0, HEAD_UNITS, "metric");
 	editor_stroke(&desk.editor);
 	press(&desk, &answers);
-	entry = plot_entry(&desk.editor.plot, 'a');
+	entry = plot_entry(desk.editor.plot, 'a');
 	ck_assert_ptr_nonnull(entry);
 	ck_assert_int_eq(block_value(&entry->block, PATH_BASE)->as.length, 100 * NM_PER_MM);
 	ck_assert(!block_value(&entry->block, PATH_SURFACE)->set); /* emptied, so unset */
@@ -479,7 +490,7 @@ START_TEST(in_a_metric_plot_a_new_entry_comes_with_rounder_values)
 	answers = (struct answers){ .asker = answers_asker(), .picks = { "p " },
 		.typed = { { "Name", "Walk", 0 } } };
 	press(&desk, &answers);
-	entry = plot_entry(&desk.editor.plot, 'p');
+	entry = plot_entry(desk.editor.plot, 'p');
 	ck_assert_str_eq(entry->name, "Walk");
 	ck_assert(!block_value(&entry->block, PATH_BASE)->set);
 	answers_fini(&answers);
@@ -522,8 +533,8 @@ START_TEST(no_entry_is_added_where_all_letters_are_taken)
 
 	desk_open(&desk, court);
 	for (const char *c = "abcdefghijklmnopqrstuvwxyz"; *c; c++)
-		if (!plot_entry(&desk.editor.plot, *c))
-			details_add_entry(&desk.editor.plot.details, CLASS_BED, *c, memory_string("x"));
+		if (!plot_entry(desk.editor.plot, *c))
+			details_add_entry(&editor_edit(&desk.editor)->details, CLASS_BED, *c, memory_string("x"));
 	press(&desk, &answers);
 	ck_assert_int_eq(answers.filled + answers.refused, 0);
 	check_says(&desk.editor.message, "All small letters are taken");
@@ -541,9 +552,9 @@ START_TEST(another_letter_goes_on_the_ground_and_in_the_hand)
 	desk_open(&desk, court);
 	desk.editor.hand = 'b';
 	press(&desk, &answers);
-	ck_assert_int_eq(memcmp(desk.editor.plot.ground.cells, "kkk..pp" "kkk.Spp" "lll..pp", 21), 0);
-	ck_assert_str_eq(plot_entry(&desk.editor.plot, 'k')->name, "Kale");
-	ck_assert_int_eq(block_number(&plot_entry(&desk.editor.plot, 'k')->block, BED_COURSES), 5);
+	ck_assert_int_eq(memcmp(desk.editor.plot->ground.cells, "kkk..pp" "kkk.Spp" "lll..pp", 21), 0);
+	ck_assert_str_eq(plot_entry(desk.editor.plot, 'k')->name, "Kale");
+	ck_assert_int_eq(block_number(&plot_entry(desk.editor.plot, 'k')->block, BED_COURSES), 5);
 	ck_assert_int_eq(desk.editor.hand, 'k');
 	check_one_step(&desk, "another letter");
 	answers_fini(&answers);
@@ -589,8 +600,8 @@ START_TEST(a_removed_entry_leaves_its_cells_as_one_chooses)
 	press(&desk, &answers);
 	check_says(&answers.question, "6 cells");
 	ck_assert_ptr_null(strstr(answers.question.bytes, "; b"));
-	ck_assert_int_eq(memcmp(desk.editor.plot.ground.cells, rows[_i].ground, 21), 0);
-	ck_assert_ptr_null(plot_entry(&desk.editor.plot, 'b'));
+	ck_assert_int_eq(memcmp(desk.editor.plot->ground.cells, rows[_i].ground, 21), 0);
+	ck_assert_ptr_null(plot_entry(desk.editor.plot, 'b'));
 	ck_assert_int_eq(desk.editor.hand, rows[_i].hand);
 	check_one_step(&desk, "a removal");
 	answers_fini(&answers);
@@ -604,10 +615,10 @@ START_TEST(an_entry_without_cells_goes_without_a_question)
 	struct desk desk;
 
 	desk_open(&desk, (const char *const[]){ "bp", NULL });
-	desk.editor.plot.ground.cells[0] = 'p';
+	editor_edit(&desk.editor)->ground.cells[0] = 'p';
 	press(&desk, &answers);
 	ck_assert_int_eq(answers.asked, 2);
-	ck_assert_ptr_null(plot_entry(&desk.editor.plot, 'b'));
+	ck_assert_ptr_null(plot_entry(desk.editor.plot, 'b'));
 	answers_fini(&answers);
 	desk_close(&desk);
 }
@@ -663,7 +674,7 @@ START_TEST(a_fence_is_renamed_added_and_removed)
 	struct desk desk;
 
 	desk_open(&desk, court);
-	details = &desk.editor.plot.details;
+	details = &desk.editor.plot->details;
 	press(&desk, &rename);
 	ck_assert_str_eq(details->fences[0].name, "Pickets");
 	ck_assert_int_eq(block_number(&details->fences[0].block, FENCE_RAILS), 3);
@@ -694,12 +705,12 @@ START_TEST(a_new_fence_of_a_metric_plot_has_rounder_values_of_its_own)
 	struct desk desk;
 
 	desk_open(&desk, court);
-	block_set(&desk.editor.plot.details.head, HEAD_UNITS,
+	block_set(&editor_edit(&desk.editor)->details.head, HEAD_UNITS,
 		(struct value){ .set = true, .as.number = UNITS_METRIC });
 	press(&desk, &add);
-	ck_assert_int_eq(block_length(&desk.editor.plot.details.fences[1].block, FENCE_POST),
+	ck_assert_int_eq(block_length(&desk.editor.plot->details.fences[1].block, FENCE_POST),
 		90 * NM_PER_MM);
-	ck_assert(!block_value(&desk.editor.plot.details.fences[1].block, FENCE_DEPTH)->set);
+	ck_assert(!block_value(&desk.editor.plot->details.fences[1].block, FENCE_DEPTH)->set);
 	answers_fini(&add);
 	desk_close(&desk);
 }
@@ -773,8 +784,8 @@ START_TEST(another_cell_under_the_same_cells)
 	check_says(&answers.question, "Cells of 2 ft instead of 1 ft");
 	check_says(&answers.question, "Its cells: 14 ft x 6 ft");
 	check_says(&answers.question, "Its measure: 4 x 2 cells, rounded");
-	ck_assert_int_eq(plot_cell(&desk.editor.plot), 2 * NM_PER_FOOT);
-	ck_assert_int_eq(memcmp(desk.editor.plot.ground.cells, desk.before.ground.cells, 21), 0);
+	ck_assert_int_eq(plot_cell(desk.editor.plot), 2 * NM_PER_FOOT);
+	ck_assert_int_eq(memcmp(desk.editor.plot->ground.cells, desk.before.ground.cells, 21), 0);
 	check_one_step(&desk, "another cell");
 	answers_fini(&answers);
 	desk_close(&desk);
@@ -789,16 +800,16 @@ START_TEST(another_cell_under_the_same_measure)
 	desk_open(&desk, court);
 	desk.editor.cursor = (struct place){ 4, 1 };
 	press(&desk, &answers);
-	ck_assert_int_eq(desk.editor.plot.ground.columns, 14);
-	ck_assert_int_eq(desk.editor.plot.ground.rows, 6);
-	ck_assert_int_eq(legend_cells(&desk.editor.plot, 'b'), 24);
-	ck_assert_int_eq(ground_cell(&desk.editor.plot.ground, desk.editor.cursor.x,
+	ck_assert_int_eq(desk.editor.plot->ground.columns, 14);
+	ck_assert_int_eq(desk.editor.plot->ground.rows, 6);
+	ck_assert_int_eq(legend_cells(desk.editor.plot, 'b'), 24);
+	ck_assert_int_eq(ground_cell(&desk.editor.plot->ground, desk.editor.cursor.x,
 		desk.editor.cursor.y), 'S');
-	ck_assert_str_eq(desk.editor.message.bytes, "14 x 6 cells, all as it was.");
+	check_says(&desk.editor.message, "14 x 6 cells, all as it was");
 	desk.editor.cursor = (struct place){ 13, 5 };
 	check_one_step(&desk, "another cell");
 	ck_assert(editor_take_back(&desk.editor));
-	ck_assert(ground_holds(&desk.editor.plot.ground, desk.editor.cursor.x,
+	ck_assert(ground_holds(&desk.editor.plot->ground, desk.editor.cursor.x,
 		desk.editor.cursor.y));
 	answers_fini(&answers);
 	desk_close(&desk);
@@ -836,15 +847,15 @@ START_TEST(what_was_rounded_is_said)
 	press(&desk, &answers);
 	/* Of 4 x 2 cells, middles at odd feet, on old lines: every one takes the cell up and
 	 * left. */
-	ck_assert_int_eq(memcmp(desk.editor.plot.ground.cells, "bb.p" "ll.p", 8), 0);
+	ck_assert_int_eq(memcmp(desk.editor.plot->ground.cells, "bb.p" "ll.p", 8), 0);
 	/* Over one kind of ground lies only bb/bb, and the right column and the lower row reach
 	 * over. */
-	ck_assert_str_eq(desk.editor.message.bytes, "4 x 2 cells; 7 of them lie over two kinds of "
-		"ground or the edge, and are now what is under their middle. The plan is 8 ft x 4 ft, "
-		"was 7 ft x 3 ft. b 8.0 sq ft, was 6.0 sq ft. p 8.0 sq ft, was 6.0 sq ft. "
-		"S 0.0 sq ft, was 1.0 sq ft. l 8.0 sq ft, was 3.0 sq ft. Fences go along the nearest "
-		"lines of the new cells. 1 gate was too narrow for them and went.");
-	fence_is(&desk.editor.plot.details.fences[0], "0,0 4,0", "");
+	check_says(&desk.editor.message, "4 x 2 cells; 7 ");
+	check_says(&desk.editor.message, "8 ft x 4 ft, was 7 ft x 3 ft. b 8.0 sq ft, was 6.0 sq ft. "
+		"p 8.0 sq ft, was 6.0 sq ft. S 0.0 sq ft, was 1.0 sq ft. l 8.0 sq ft, was 3.0 sq ft. ");
+	check_says(&desk.editor.message, "Fences");
+	check_says(&desk.editor.message, "1 gate");
+	fence_is(&desk.editor.plot->details.fences[0], "0,0 4,0", "");
 	answers_fini(&answers);
 	desk_close(&desk);
 }
@@ -888,14 +899,14 @@ START_TEST(a_mirror_set_with_the_cell_holds_for_the_new_cells)
 	answers.typed[2] = (struct typing){ "Axis, in half cells", "5,1", 0 };
 	desk_open(&desk, (const char *const[]){ "bppbl..", NULL });
 	/* Columns 1 to 3 mirror about the middle of the third. */
-	desk.editor.plot.ground.cells[0] = 'l';
-	desk.editor.plot.ground.cells[1] = 'b';
+	editor_edit(&desk.editor)->ground.cells[0] = 'l';
+	editor_edit(&desk.editor)->ground.cells[1] = 'b';
 	press(&desk, &answers);
 	ck_assert_int_eq(answers.filled, 1);
-	mirror = mirror_of(&desk.editor.plot);
+	mirror = mirror_of(desk.editor.plot);
 	/* 2 1/2 ft are 7 1/2 half cells of 4 in, rounded up. */
 	ck_assert_int_eq(mirror.across, 8);
-	ck_assert_int_eq(mirror_faults(&mirror, &desk.editor.plot.ground), 0);
+	ck_assert_int_eq(mirror_faults(&mirror, &desk.editor.plot->ground), 0);
 	answers_fini(&answers);
 	desk_close(&desk);
 }
@@ -911,8 +922,8 @@ START_TEST(other_units_change_only_what_is_shown)
 	press(&desk, &answers);
 	ck_assert_int_eq(answers.filled, 1);
 	ck_assert_int_eq(answers.asked, 1);
-	ck_assert_int_eq(plot_units(&desk.editor.plot), UNITS_METRIC);
-	ck_assert_int_eq(plot_cell(&desk.editor.plot), NM_PER_FOOT);
+	ck_assert_int_eq(plot_units(desk.editor.plot), UNITS_METRIC);
+	ck_assert_int_eq(plot_cell(desk.editor.plot), NM_PER_FOOT);
 	check_one_step(&desk, "other units");
 	answers_fini(&answers);
 	desk_close(&desk);

@@ -25,7 +25,7 @@ function too_many(kind, most) {
 
 BEGIN {
 	folders = split("base plot plot/edit plot/format plot/history survey prices " \
-		"takeoff/common takeoff/walls takeoff/ground takeoff/fence takeoff/costs takeoff " \
+		"takeoff/common takeoff/walls takeoff/ground takeoff/fence takeoff/costs takeoff takeoff/advice " \
 		"report/words report/text report/json report/panel report " \
 		"editor/ask editor editor/sheets editor/acts screen", order, " ")
 	for (i = 1; i <= folders; i++)
@@ -56,8 +56,6 @@ BEGIN {
 			target = own
 		if (!(target in rank))
 			fault("\"" name "\" is in none of the rooms")
-		else if (own ~ /^takeoff/ && target ~ /^takeoff/)
-			next # one ring, until each trade takes what it needs
 		else if (own in rank && rank[target] > rank[own])
 			fault(own " must not know of " target)
 	} else if (name ~ /(curses|form|menu|panel|term)\.h$/) {

@@ -116,7 +116,7 @@ START_TEST(costs_stand_day_by_day_and_what_has_no_price_apart)
 		"\"block\": \"16 in x 8 in x 6 in\", \"packs\": [{\"pack\": \"piece\", \"size\": 1, "
 		"\"price\": 2.5, \"supplier\": \"Yard\"}]}]}", file);
 	ck_assert_int_eq(fclose(file), 0);
-	plot_set(&b->editor.plot, 0, HEAD_PRICES, "\"book.json\"");
+	plot_set(editor_edit(&b->editor), 0, HEAD_PRICES, "\"book.json\"");
 	editor_stroke(&b->editor);
 	editor_refresh(&b->editor);
 	check(b, COSTS, "In USD", "Goods", "127.50");
@@ -299,7 +299,7 @@ END_TEST
 /* The marks of all cells, row by row. */
 static void check_marks(struct desk *b, const char *const *rows)
 {
-	struct mirror mirror = mirror_of(&b->editor.plot);
+	struct mirror mirror = mirror_of(b->editor.plot);
 
 	for (int y = 0; rows[y]; y++)
 		for (int x = 0; rows[y][x]; x++) {
@@ -322,7 +322,7 @@ START_TEST(the_axis_goes_through_a_cell_or_along_its_far_edge_and_the_cursor_has
 	check_marks(b, ROWS { "      ", "------", "=     ", NULL });
 	desk_type(b, "%");
 	check_marks(b, ROWS { "      ", "  %   ", "     =", NULL });
-	plot_set(&b->editor.plot, 0, HEAD_AXIS, "5,2");
+	plot_set(editor_edit(&b->editor), 0, HEAD_AXIS, "5,2");
 	check_marks(b, ROWS { "  %   ", "    = ", "      ", NULL });
 	desk_type(b, "%");
 	check_marks(b, ROWS { "      ", "      ", "      ", NULL });
@@ -346,7 +346,7 @@ START_TEST(a_peg_goes_first_then_an_image_a_fault_a_snag_and_the_axis)
 	desk_free(b);
 
 	b = desk_new(ROWS { "bb", "bb", NULL });
-	plot_set(&b->editor.plot, 0, HEAD_AXIS, "1,2");
+	plot_set(editor_edit(&b->editor), 0, HEAD_AXIS, "1,2");
 	desk_type(b, "|");
 	check_marks(b, ROWS { "! ", "| ", NULL });
 	desk_free(b);

@@ -14,7 +14,7 @@ static struct desk *sit(void)
 {
 	struct desk *b = desk_new(ROWS { "bp......", "........", "........", "........", NULL });
 
-	memset(b->editor.plot.ground.cells, OPEN_GROUND, 32);
+	memset(editor_edit(&b->editor)->ground.cells, OPEN_GROUND, 32);
 	editor_stroke(&b->editor);
 	b->editor.saved_position = b->editor.position;
 	editor_refresh(&b->editor);
@@ -27,7 +27,7 @@ static void point_at(struct desk *b, enum point_kind kind, int row, int column)
 	struct point point = { kind, row, column };
 
 	view_fit(&b->editor.view, layout.plan.rows, layout.plan.columns);
-	view_follow(&b->editor.view, &b->editor.plot.ground, b->editor.cursor);
+	view_follow(&b->editor.view, &b->editor.plot->ground, b->editor.cursor);
 	pointer_take(&b->editor, &layout, &point);
 }
 
@@ -267,7 +267,7 @@ START_TEST(a_way_has_no_gaps_and_its_images)
 {
 	struct desk *b = sit();
 
-	plot_set(&b->editor.plot, 0, HEAD_MIRROR, "left-right");
+	plot_set(editor_edit(&b->editor), 0, HEAD_MIRROR, "left-right");
 	editor_stroke(&b->editor);
 	desk_type(b, "=");
 	point_on(b, POINT_PRESS, 0, 0);
@@ -345,8 +345,8 @@ END_TEST
 /* 100 columns and 60 rows of open ground. */
 static void grow(struct desk *b)
 {
-	ground_fini(&b->editor.plot.ground);
-	ground_init(&b->editor.plot.ground, 100, 60);
+	ground_fini(&editor_edit(&b->editor)->ground);
+	ground_init(&editor_edit(&b->editor)->ground, 100, 60);
 	editor_stroke(&b->editor);
 	editor_refresh(&b->editor);
 }
@@ -379,7 +379,7 @@ START_TEST(far_off_a_character_is_the_middle_of_its_block_or_the_cursors_cell)
 	point_at(b, POINT_PRESS, 2 + 3, 5 + 10);
 	point_at(b, POINT_RELEASE, 2 + 3, 5 + 10);
 	check_cursor(b, 20, 14);
-	ck_assert_int_eq(ground_cell(&b->editor.plot.ground, 20, 14), 'b');
+	ck_assert_int_eq(ground_cell(&b->editor.plot->ground, 20, 14), 'b');
 	desk_free(b);
 }
 END_TEST

@@ -4,7 +4,7 @@
  *	struct answers answers = { .asker = answers_asker(), .picks = { "b Raised" },
  *		.typed = { { "Courses", "5" } } };
  *	editor_init(&editor, &answers.asker, path);
- *	act_sheets(&editor, '#');
+ *	acts_do(&editor, ACT_SHEETS);
  *	ck_assert_int_eq(answers.refused, 0);
  *	answers_fini(&answers); */
 #ifndef SUPPORT_ANSWERS_H

@@ -140,10 +140,28 @@ void desk_answer(struct desk *b, const char *const *answers)
 	b->answers = answers;
 }
 
+/* An act ends its own strokes: it leaves nothing changed that would be recorded with the next one's. */
+static void check_ended(struct desk *b, bool was_edited)
+{
+	if (!was_edited && !b->editor.is_dragging)
+		ck_assert_msg(!editor_stroke(&b->editor), "a stroke was not ended");
+	editor_refresh(&b->editor);
+}
+
 void desk_press(struct desk *b, int key)
 {
+	bool was_edited = b->editor.is_edited;
+
 	acts_press(&b->editor, key);
-	editor_refresh(&b->editor);
+	check_ended(b, was_edited);
+}
+
+void desk_do(struct desk *b, enum act_id act)
+{
+	bool was_edited = b->editor.is_edited;
+
+	acts_do(&b->editor, act);
+	check_ended(b, was_edited);
 }
 
 void desk_type(struct desk *b, const char *characters)
@@ -154,10 +172,10 @@ void desk_type(struct desk *b, const char *characters)
 
 void desk_check(struct desk *b, const char *const *rows)
 {
-	const struct ground *ground = &b->editor.plot.ground;
+	const struct ground *ground = &b->editor.plot->ground;
 	int count = 0;
 
-	plot_check(&b->editor.plot);
+	plot_check(b->editor.plot);
 	while (rows[count])
 		count++;
 	ck_assert_int_eq(ground->rows, count);
@@ -168,6 +186,11 @@ void desk_check(struct desk *b, const char *const *rows)
 			ground->columns, ground->cells + (size_t)y * (size_t)ground->columns,
 			rows[y]);
 	}
+}
+
+void desk_asked(struct desk *b, const char *words)
+{
+	ck_assert_msg(strstr(b->asked, words) != NULL, "asked \"%s\", not \"%s\"", b->asked, words);
 }
 
 void desk_says(struct desk *b, const char *words)

@@ -36,8 +36,12 @@ void desk_answer(struct desk *b, const char *const *answers);
 /* Presses keys: each byte of characters is one. */
 void desk_type(struct desk *b, const char *characters);
 void desk_press(struct desk *b, int key);
+/* Does an act, whether or not it has a key. */
+void desk_do(struct desk *b, enum act_id act);
 /* Fails the test unless the ground looks so; keeps the rules of plot_check. */
 void desk_check(struct desk *b, const char *const *rows);
+/* Fails the test unless the last question's text, or the sheet's title, has these words. */
+void desk_asked(struct desk *b, const char *words);
 /* Fails the test unless the message has these words. */
 void desk_says(struct desk *b, const char *words);
 

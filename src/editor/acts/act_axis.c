@@ -1,6 +1,7 @@
-#include "editor/acts/acts.h"
 #include "base/show.h"
 #include "editor/acts/choice.h"
+#include "editor/acts/groups.h"
+#include "editor/acts/shared.h"
 
 /* What matters after the axis moved: whether it does anything, and what it broke. */
 static void say_axis(struct editor *editor, const char *what)
@@ -9,11 +10,13 @@ static void say_axis(struct editor *editor, const char *what)
 
 	editor_refresh(editor);
 	show_count(&faults, editor->faults);
-	if (mirror_of(&editor->plot).kind == MIRROR_OFF)
-		editor_say(editor, "%s. The mirror is off: | or - or %% turns it on.", what);
+	if (mirror_of(editor->plot).kind == MIRROR_OFF)
+		editor_say(editor, "%s. The mirror is off: %s or %s or %s turns it on.", what,
+			acts_key(ACT_LEFT_RIGHT), acts_key(ACT_TOP_BOTTOM),
+			acts_key(ACT_HALF_TURN));
 	else if (editor->faults)
-		editor_say(editor, "%s. Now %s %s.", what, faults.bytes, editor->faults == 1 ?
-			"cell differs from its image" : "cells differ from their images");
+		editor_say(editor, "%s. Now %s %s.", what, faults.bytes,
+			act_differ_words(editor->faults));
 	else
 		editor_say(editor, "%s. Both sides match.", what);
 	text_fini(&faults);
@@ -21,8 +24,8 @@ static void say_axis(struct editor *editor, const char *what)
 
 static void axis_set(struct editor *editor, struct value axis, const char *what)
 {
-	block_set(&editor->plot.details.head, HEAD_AXIS, axis);
-	editor->told_outside = false;
+	block_set(&editor_edit(editor)->details.head, HEAD_AXIS, axis);
+	editor->said_outside = false;
 	if (editor_stroke(editor))
 		say_axis(editor, what);
 	else
@@ -32,7 +35,7 @@ static void axis_set(struct editor *editor, struct value axis, const char *what)
 /* Half cells from the datum; the other axis stays where it is. */
 static void upright_set(struct editor *editor, int across)
 {
-	struct mirror mirror = mirror_of(&editor->plot);
+	struct mirror mirror = mirror_of(editor->plot);
 	struct value axis = { .set = true, .as.place = { across, mirror.down } };
 
 	if (across < 1)
@@ -43,7 +46,7 @@ static void upright_set(struct editor *editor, int across)
 
 static void level_set(struct editor *editor, int down)
 {
-	struct mirror mirror = mirror_of(&editor->plot);
+	struct mirror mirror = mirror_of(editor->plot);
 	struct value axis = { .set = true, .as.place = { mirror.across, down } };
 
 	if (down < 1)
@@ -52,54 +55,48 @@ static void level_set(struct editor *editor, int down)
 		axis_set(editor, axis, "The level axis stands here");
 }
 
-static void upright_before(struct editor *editor, int key)
+static void upright_before(struct editor *editor)
 {
-	(void)key;
 	upright_set(editor, 2 * editor->cursor.x);
 }
 
-static void upright_through(struct editor *editor, int key)
+static void upright_through(struct editor *editor)
 {
-	(void)key;
 	upright_set(editor, 2 * editor->cursor.x + 1);
 }
 
-static void level_above(struct editor *editor, int key)
+static void level_above(struct editor *editor)
 {
-	(void)key;
 	level_set(editor, 2 * editor->cursor.y);
 }
 
-static void level_through(struct editor *editor, int key)
+static void level_through(struct editor *editor)
 {
-	(void)key;
 	level_set(editor, 2 * editor->cursor.y + 1);
 }
 
-static void both_in_middle(struct editor *editor, int key)
+static void both_in_middle(struct editor *editor)
 {
-	(void)key;
 	axis_set(editor, (struct value){ .set = false }, "Both axes stand in the plan's middle");
 }
 
-void act_axis(struct editor *editor, int key)
+static void act_axis(struct editor *editor)
 {
 	struct place at = editor->cursor;
 	const int halves[] = { 2 * at.x, 2 * at.x + 1, 2 * at.y, 2 * at.y + 1 };
 	enum { PLACES = sizeof halves / sizeof *halves };
 	struct choice choices[] = {
-		{ "Upright, on this cell's left edge", NULL, upright_before },
-		{ "Upright, through this cell", NULL, upright_through },
-		{ "Level, on this cell's top edge", NULL, level_above },
-		{ "Level, through this cell", NULL, level_through },
-		{ "Both in the middle", NULL, both_in_middle },
+		{ .words = "Upright, on this cell's left edge", .run = upright_before },
+		{ .words = "Upright, through this cell", .run = upright_through },
+		{ .words = "Level, on this cell's top edge", .run = level_above },
+		{ .words = "Level, through this cell", .run = level_through },
+		{ .words = "Both in the middle", .run = both_in_middle },
 	};
 	struct text notes[PLACES] = { TEXT_EMPTY };
 
-	(void)key;
 	for (int i = 0; i < PLACES; i++) {
-		show_length(&notes[i], halves[i] * plot_cell(&editor->plot) / 2,
-			plot_units(&editor->plot));
+		show_length(&notes[i], halves[i] * plot_cell(editor->plot) / 2,
+			plot_units(editor->plot));
 		choices[i].note = notes[i].bytes;
 	}
 	choice_ask(editor, "Where does the mirror's axis stand?", choices,
@@ -107,3 +104,9 @@ void act_axis(struct editor *editor, int key)
 	for (int i = 0; i < PLACES; i++)
 		text_fini(&notes[i]);
 }
+
+static const struct act acts[] = {
+	{ .id = ACT_AXIS, .keys = ONE_KEY('{'), .key_name = "{", .name = "Axis",
+		.wish = "say where the mirror stands", .writes = true, .run = act_axis },
+};
+const struct act_group acts_of_axis = ACT_GROUP(acts);

@@ -1,10 +1,11 @@
-#include "editor/acts/acts.h"
+#include "editor/acts/groups.h"
+#include "editor/acts/shared.h"
 
-void act_tell_outside(struct editor *editor, struct laid laid)
+void act_say_outside(struct editor *editor, struct laid laid)
 {
-	if (laid.outside && !editor->told_outside) {
+	if (laid.outside && !editor->said_outside) {
 		editor_say(editor, "Some images fall outside the plan; they are left out.");
-		editor->told_outside = true;
+		editor->said_outside = true;
 	}
 }
 
@@ -12,16 +13,25 @@ void act_lay_end(struct editor *editor, struct laid laid, const char *nothing)
 {
 	if (!editor_stroke(editor) && nothing)
 		editor_say(editor, "%s", nothing);
-	act_tell_outside(editor, laid);
+	act_say_outside(editor, laid);
 }
 
-void act_step_back(struct editor *editor, int key)
+static void act_step_back(struct editor *editor)
 {
-	(void)key;
 	if (editor->is_marked)
 		editor_say(editor, "The mark is dropped; the ground stays as it is.");
 	else if (!editor->is_pegged && !editor->is_trailing)
-		editor_say(editor, "At rest already. Press < to leave, ? for help.");
+		editor_say(editor, "At rest already. Press %s to leave, %s for help.",
+			acts_key(ACT_LEAVE), acts_key(ACT_HELP));
 	editor_drop_mark(editor);
 	editor->is_pegged = editor->is_trailing = false;
 }
+
+static const struct act acts[] = {
+	{ .id = ACT_STEP_BACK, .keys = ONE_KEY(PRESS_ESCAPE), .key_name = "Esc, Ctrl-C",
+		.key_said = "Esc", .name = "One step back", .wish = "go one step back",
+		.hints = { [STATE_TRAIL] = "one step back", [STATE_PEGGED] = "one step back",
+			[STATE_MARKED] = "drop" },
+		.rank = 2, .run = act_step_back },
+};
+const struct act_group acts_of_end = ACT_GROUP(acts);

@@ -1,14 +1,15 @@
-#include "editor/acts/acts.h"
 #include "base/memory.h"
 #include "base/show.h"
 #include "plot/edit/fence_lay.h"
 #include "editor/acts/choice.h"
+#include "editor/acts/groups.h"
+#include "editor/acts/shared.h"
 #include "editor/sheets/fence_sheet.h"
 
 /* ---- Along what ----------------------------------------------------------------------------- */
 
 enum place_along { ALONG_ALL, ALONG_TOP, ALONG_BOTTOM, ALONG_LEFT, ALONG_RIGHT };
-enum { PLACES = ALONG_RIGHT + 1, SIDES_MOST = 4 };
+enum { PLACES = ALONG_RIGHT + 1, SIDES_MOST = 4, NEW_FENCE = -1 };
 
 /* Some of the sides of a rectangle of cells. */
 struct along {
@@ -108,8 +109,9 @@ static void say_length(struct editor *editor, const struct fence *fence, int64_t
 {
 	struct text length = TEXT_EMPTY;
 
-	show_length(&length, sides * plot_cell(&editor->plot), plot_units(&editor->plot));
-	editor_say(editor, "%s: %s %s; Backspace takes it back.", fence->name, length.bytes, done);
+	show_length(&length, sides * plot_cell(editor->plot), plot_units(editor->plot));
+	editor_say(editor, "%s: %s %s; %s takes it back.", fence->name, length.bytes, done,
+		acts_key(ACT_TAKE_BACK));
 	text_fini(&length);
 }
 
@@ -135,8 +137,8 @@ static void say_gate(struct editor *editor, const struct fence *fence, struct la
 	/* Images that overlap the gate make it longer. */
 	for (size_t i = 0; i < fence->gate_count; i++)
 		if (!length.length && leg_covers(fence->gates[i], along->legs[0]))
-			show_length(&length, leg_length(fence->gates[i]) * plot_cell(&editor->plot),
-				plot_units(&editor->plot));
+			show_length(&length, leg_length(fence->gates[i]) * plot_cell(editor->plot),
+				plot_units(editor->plot));
 	if (laid.changed > 1)
 		editor_say(editor, "%s: %lld gates set, each %s from post to post.", fence->name,
 			(long long)laid.changed, length.bytes);
@@ -154,15 +156,26 @@ static void say_gate_lifted(struct editor *editor, const struct fence *fence, st
 		(long long)laid.changed, laid.changed == 1 ? "gate" : "gates");
 }
 
-static const struct fence_work laying = { "Lay a fence along which side?", true, true, any_fits,
-	fence_lay, "", say_laid, "It goes along there already." };
-static const struct fence_work gating = { "Set a gate in which side?", false, false, covered_fits,
-	fence_set_gate, "No fence goes all along a side here: lay one first, and set the gate in it.",
-	say_gate, "There is such a gate already." };
-static const struct fence_work lifting = { "Lift the fence along which side?", false, true, fenced_fits,
-	fence_lift, "No fence goes along here.", say_lifted, "No fence goes along there." };
-static const struct fence_work ungating = { "Take out the gate of which side?", false, true, gated_fits,
-	fence_lift_gate, "There is no gate here.", say_gate_lifted, "There is no gate there." };
+static const struct fence_work laying = {
+	.question = "Lay a fence along which side?", .is_new_too = true, .is_all_too = true,
+	.fits = any_fits, .act = fence_lay, .nowhere = "", .say = say_laid,
+	.nothing = "It goes along there already.",
+};
+static const struct fence_work gating = {
+	.question = "Set a gate in which side?", .fits = covered_fits, .act = fence_set_gate,
+	.nowhere = "No fence goes all along a side here: lay one first, and set the gate in it.",
+	.say = say_gate, .nothing = "There is such a gate already.",
+};
+static const struct fence_work lifting = {
+	.question = "Lift the fence along which side?", .is_all_too = true, .fits = fenced_fits,
+	.act = fence_lift, .nowhere = "No fence goes along here.", .say = say_lifted,
+	.nothing = "No fence goes along there.",
+};
+static const struct fence_work ungating = {
+	.question = "Take out the gate of which side?", .is_all_too = true, .fits = gated_fits,
+	.act = fence_lift_gate, .nowhere = "There is no gate here.", .say = say_gate_lifted,
+	.nothing = "There is no gate there.",
+};
 
 /* ---- Which side, which fence ---------------------------------------------------------------- */
 
@@ -183,8 +196,8 @@ static bool is_possible(const struct editor *editor, const struct fence_work *wo
 		return false;
 	if (work->is_new_too)
 		return true;
-	for (size_t i = 0; i < editor->plot.details.fence_count; i++)
-		if (fits_some(work, &editor->plot.details.fences[i], along))
+	for (size_t i = 0; i < editor->plot->details.fence_count; i++)
+		if (fits_some(work, &editor->plot->details.fences[i], along))
 			return true;
 	return false;
 }
@@ -195,11 +208,11 @@ static void length_note(const struct editor *editor, const struct along *along, 
 
 	for (int i = 0; i < along->count; i++)
 		sides += leg_length(along->legs[i]);
-	show_length(out, sides * plot_cell(&editor->plot), plot_units(&editor->plot));
+	show_length(out, sides * plot_cell(editor->plot), plot_units(editor->plot));
 }
 
-/* Asks along which side; where only one will do there is no question. False, having said why, where none
- * does; or where the question was left. */
+/* Asks along which side; where only one will do there is no question. False, having said why, where
+ * none does; or where the question was left. */
 static bool along_ask(struct editor *editor, const struct fence_work *work, struct along *chosen)
 {
 	static const char *const names[PLACES] = { "All round", "Top", "Bottom", "Left", "Right" };
@@ -232,12 +245,12 @@ static bool along_ask(struct editor *editor, const struct fence_work *work, stru
 	return true;
 }
 
-/* Asks which of the fences that fit; *fence is NULL where it shall be a new one. False where the question
- * was left. */
-static bool fence_ask(struct editor *editor, const struct fence_work *work, const struct along *along,
-	struct fence **fence)
+/* Asks which of the fences that fit; *fence is its index, NEW_FENCE where it shall be a new one.
+ * False where the question was left. */
+static bool fence_ask(struct editor *editor, const struct fence_work *work,
+	const struct along *along, int *fence)
 {
-	struct details *details = &editor->plot.details;
+	const struct details *details = &editor->plot->details;
 	struct arena arena = ARENA_EMPTY;
 	const char **answers = arena_new(&arena, details->fence_count + 1, sizeof *answers);
 	int *fences = arena_new(&arena, details->fence_count + 1, sizeof *fences);
@@ -252,41 +265,48 @@ static bool fence_ask(struct editor *editor, const struct fence_work *work, cons
 		fences[question.count] = (int)i;
 		answers[question.count++] = details->fences[i].name;
 	}
-	fences[question.count] = ANSWER_NONE;
+	fences[question.count] = NEW_FENCE;
 	if (question.count > 1) {
 		answers[question.count] = "A new fence";
 		question.count += work->is_new_too;
 		answer = editor->asker->choose(editor->asker, &question);
 	}
-	if (answer != ANSWER_NONE && fences[answer] != ANSWER_NONE)
-		editor->fence = fences[answer];
-	*fence = answer == ANSWER_NONE || fences[answer] == ANSWER_NONE ? NULL :
-		&details->fences[fences[answer]];
+	*fence = answer == ANSWER_NONE ? NEW_FENCE : fences[answer];
+	if (*fence != NEW_FENCE)
+		editor->fence = *fence;
 	arena_clear(&arena);
 	return answer != ANSWER_NONE;
 }
 
-/* The first fence comes by itself, a further one by its sheet. NULL where that was left. */
-static struct fence *fence_new(struct editor *editor)
+/* The first fence comes by itself, a further one by its sheet: then the last of all. False where
+ * that was left. */
+static bool fence_new(struct editor *editor, int *fence)
 {
-	struct details *details = &editor->plot.details;
-
-	if (details->fence_count == 0)
-		return fence_sheet_begin(editor);
-	return fence_sheet_add(editor) ? &details->fences[details->fence_count - 1] : NULL;
+	if (editor->plot->details.fence_count == 0)
+		fence_sheet_begin(editor);
+	else if (!fence_sheet_add(editor))
+		return false;
+	*fence = (int)editor->plot->details.fence_count - 1;
+	return true;
 }
 
 /* ---- Doing it ------------------------------------------------------------------------------- */
 
-static void along_do(struct editor *editor, const struct fence_work *work, const struct along *along)
+static void along_do(struct editor *editor, const struct fence_work *work,
+	const struct along *along)
 {
+	struct plot *plot;
 	struct fence *fence;
 	struct laid laid = { 0, false };
+	int which;
 
-	if (!fence_ask(editor, work, along, &fence) || (!fence && !(fence = fence_new(editor))))
+	if (!fence_ask(editor, work, along, &which) ||
+	    (which == NEW_FENCE && !fence_new(editor, &which)))
 		return;
+	plot = editor_edit(editor);
+	fence = &plot->details.fences[which];
 	for (int i = 0; i < along->count; i++) {
-		struct laid part = work->act(&editor->plot, fence, along->legs[i]);
+		struct laid part = work->act(plot, fence, along->legs[i]);
 
 		laid.changed += part.changed;
 		laid.outside = laid.outside || part.outside;
@@ -305,52 +325,47 @@ static void work_do(struct editor *editor, const struct fence_work *work)
 		along_do(editor, work, &along);
 }
 
-void act_fence_lay(struct editor *editor, int key)
+static void act_fence_lay(struct editor *editor)
 {
-	(void)key;
 	work_do(editor, &laying);
 }
 
-void act_gate_set(struct editor *editor, int key)
+static void act_gate_set(struct editor *editor)
 {
-	(void)key;
 	work_do(editor, &gating);
 }
 
-void act_fence_lift(struct editor *editor, int key)
+static void act_fence_lift(struct editor *editor)
 {
-	(void)key;
 	work_do(editor, &lifting);
 }
 
-void act_gate_lift(struct editor *editor, int key)
+static void act_gate_lift(struct editor *editor)
 {
-	(void)key;
 	work_do(editor, &ungating);
 }
 
-void act_fence_plan(struct editor *editor, int key)
+static void act_fence_plan(struct editor *editor)
 {
-	const struct ground *ground = &editor->plot.ground;
+	const struct ground *ground = &editor->plot->ground;
 	const struct rectangle all = { 0, 0, ground->columns - 1, ground->rows - 1 };
 	struct along along = along_of(all, ALONG_ALL);
 
-	(void)key;
 	along_do(editor, &laying, &along);
 }
 
-void act_fence(struct editor *editor, int key)
+static void act_fence(struct editor *editor)
 {
 	static const struct choice choices[] = {
-		{ "Lay a fence", NULL, act_fence_lay }, { "Set a gate", NULL, act_gate_set },
-		{ "Lift the fence", NULL, act_fence_lift },
-		{ "Take out the gate", NULL, act_gate_lift },
-		{ "Fence the whole plan", NULL, act_fence_plan },
+		{ .words = "Lay a fence", .act = ACT_FENCE_LAY },
+		{ .words = "Set a gate", .act = ACT_GATE_SET },
+		{ .words = "Lift the fence", .act = ACT_FENCE_LIFT },
+		{ .words = "Take out the gate", .act = ACT_GATE_LIFT },
+		{ .words = "Fence the whole plan", .act = ACT_FENCE_PLAN },
 	};
 	struct rectangle r = cells_meant(editor);
 	struct text words = TEXT_EMPTY;
 
-	(void)key;
 	text_add(&words, editor->is_marked ? "Along what is marked, " : editor->is_pegged ?
 		"Along the rectangle, " : "Along this cell, ");
 	editor_name_size(editor, r.right - r.left + 1, r.bottom - r.top + 1, &words);
@@ -358,3 +373,19 @@ void act_fence(struct editor *editor, int key)
 	choice_ask(editor, words.bytes, choices, sizeof choices / sizeof *choices);
 	text_fini(&words);
 }
+
+static const struct act acts[] = {
+	{ .id = ACT_FENCE, .keys = ONE_KEY('`'), .key_name = "`", .name = "Fence",
+		.wish = "fence the sides of cells", .writes = true, .run = act_fence },
+	{ .id = ACT_FENCE_LAY, .key_name = "`", .name = "Lay a fence",
+		.wish = "lay a fence along a side", .writes = true, .run = act_fence_lay },
+	{ .id = ACT_GATE_SET, .key_name = "`", .name = "Set a gate",
+		.wish = "set a gate in a fence", .writes = true, .run = act_gate_set },
+	{ .id = ACT_FENCE_LIFT, .key_name = "`", .name = "Lift the fence",
+		.wish = "lift a fence along a side", .writes = true, .run = act_fence_lift },
+	{ .id = ACT_GATE_LIFT, .key_name = "`", .name = "Take out the gate",
+		.wish = "take a gate out again", .writes = true, .run = act_gate_lift },
+	{ .id = ACT_FENCE_PLAN, .key_name = "`", .name = "Fence the whole plan",
+		.wish = "fence all round the plan", .writes = true, .run = act_fence_plan },
+};
+const struct act_group acts_of_fence = ACT_GROUP(acts);

@@ -1,13 +1,14 @@
-#include "editor/acts/acts.h"
-#include "base/memory.h"
 #include "report/deliver.h"
 #include "report/json/json.h"
 #include "report/text/print.h"
+#include "editor/acts/groups.h"
+#include "editor/sheets/sheet_ask.h"
 
 #include <stdlib.h>
 #include <string.h>
 
-/* ---- Save ------------------------------------------------------------------------------------- */
+/* ---- Save
+ * ------------------------------------------------------------------------------------- */
 
 static bool may_write_over(struct editor *editor)
 {
@@ -21,7 +22,8 @@ static bool may_write_over(struct editor *editor)
 		editor->asker->choose(editor->asker, &question) == 1;
 }
 
-bool act_file_save(struct editor *editor)
+/* Asks where somebody else has changed the file. False where it is not saved. */
+static bool save(struct editor *editor)
 {
 	struct file_error error;
 
@@ -29,7 +31,7 @@ bool act_file_save(struct editor *editor)
 		editor_say(editor, "Not saved: the file stays as somebody else left it.");
 		return false;
 	}
-	if (!store_save(&editor->store, &editor->plot, &error)) {
+	if (!store_save(&editor->store, editor->plot, &error)) {
 		editor_say(editor, "Not saved: %s.", error.sentence);
 		return false;
 	}
@@ -39,13 +41,13 @@ bool act_file_save(struct editor *editor)
 	return true;
 }
 
-void act_save(struct editor *editor, int key)
+static void act_save(struct editor *editor)
 {
-	(void)key;
-	act_file_save(editor);
+	save(editor);
 }
 
-/* ---- Takeoff ---------------------------------------------------------------------------------- */
+/* ---- Takeoff
+ * ---------------------------------------------------------------------------------- */
 
 static bool ends_in(const char *name, const char *ending)
 {
@@ -80,14 +82,14 @@ static void print_json(struct sink *out, const void *context)
 {
 	const struct editor *editor = context;
 
-	report_json(out, &editor->plot, &editor->takeoff);
+	report_json(out, editor->plot, &editor->takeoff);
 }
 
 static void print_text(struct sink *out, const void *context)
 {
 	const struct editor *editor = context;
 
-	report_text(out, &editor->plot, &editor->takeoff, editor->name);
+	report_text(out, editor->plot, &editor->takeoff, editor->name);
 }
 
 static void say_written(struct editor *editor, const char *path)
@@ -97,8 +99,8 @@ static void say_written(struct editor *editor, const char *path)
 	if (!editor->takeoff.complete)
 		editor_say(editor, "Takeoff written to %s. It is incomplete: see the snags.", path);
 	else if (snags)
-		editor_say(editor, "Takeoff written to %s. %d %s: read before anything is bought.", path,
-			snags, snags == 1 ? "snag" : "snags");
+		editor_say(editor, "Takeoff written to %s. %d %s: read before anything is bought.",
+			path, snags, snags == 1 ? "snag" : "snags");
 	else
 		editor_say(editor, "Takeoff written to %s.", path);
 }
@@ -133,28 +135,21 @@ static bool takeoff_accept(struct sheet *sheet, struct fault *fault)
 	return done;
 }
 
-void act_takeoff(struct editor *editor, int key)
+static void act_takeoff(struct editor *editor)
 {
 	static const struct value_rule file_name = { .kind = VALUE_TEXT, .least = 1, .most = 4000 };
 	char *name = takeoff_name(editor->store.path);
-	struct sheet sheet;
+	const struct field_spec file = { .label = "File", .rule = &file_name, .required = true,
+		.typed = name };
 
-	(void)key;
-	sheet_init(&sheet, 1);
-	sheet.title = "Write the takeoff to a file";
-	sheet.done = "write it";
-	sheet.accept = takeoff_accept;
-	sheet.owner = editor;
-	sheet.fields[0].label = "File";
-	sheet.fields[0].rule = &file_name;
-	sheet.fields[0].required = true;
-	sheet_type(&sheet, 0, name);
-	editor->asker->fill(editor->asker, &sheet);
-	sheet_fini(&sheet);
+	sheet_ask(editor, &(struct sheet_spec){ .title = "Write the takeoff to a file",
+		.done = "write it", .fields = &file, .count = 1, .accept = takeoff_accept,
+		.owner = editor });
 	free(name);
 }
 
-/* ---- Leave ------------------------------------------------------------------------------------ */
+/* ---- Leave
+ * ------------------------------------------------------------------------------------ */
 
 static int leave_ask(struct editor *editor)
 {
@@ -165,16 +160,15 @@ static int leave_ask(struct editor *editor)
 	return editor->asker->choose(editor->asker, &question);
 }
 
-void act_leave(struct editor *editor, int key)
+static void act_leave(struct editor *editor)
 {
-	(void)key;
 	if (editor_is_saved(editor) || editor->is_looking) {
 		editor->is_over = true;
 		return;
 	}
 	switch (leave_ask(editor)) {
 	case 0:
-		editor->is_over = act_file_save(editor);
+		editor->is_over = save(editor);
 		break;
 	case 1:
 		store_rescue_drop(&editor->store);
@@ -184,3 +178,16 @@ void act_leave(struct editor *editor, int key)
 		break;
 	}
 }
+
+static const struct act acts[] = {
+	{ .id = ACT_SAVE, .keys = ONE_KEY('$'), .key_name = "$", .name = "Save",
+		.wish = "save the plot", .hints = { [STATE_REST] = "save" }, .rank = 2,
+		.writes = true, .run = act_save },
+	{ .id = ACT_TAKEOFF, .keys = ONE_KEY('>'), .key_name = ">", .name = "Takeoff",
+		.wish = "write out the quantities", .hints = { [STATE_REST] = "takeoff" },
+		.rank = 4, .run = act_takeoff },
+	{ .id = ACT_LEAVE, .keys = ONE_KEY('<'), .key_name = "<", .name = "Leave",
+		.wish = "leave the program", .hints = { [STATE_REST] = "leave" }, .rank = 2,
+		.run = act_leave },
+};
+const struct act_group acts_of_file = ACT_GROUP(acts);

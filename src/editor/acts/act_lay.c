@@ -1,26 +1,27 @@
-#include "editor/acts/acts.h"
+#include "editor/acts/groups.h"
+#include "editor/acts/shared.h"
 
 #include <math.h>
 #include <stdlib.h>
 
-static void say_legend(struct editor *editor, int key)
+static void say_legend(struct editor *editor, int letter)
 {
 	struct text words = TEXT_EMPTY;
 
-	for (size_t i = 0; i < editor->plot.details.legend_count; i++) {
+	for (size_t i = 0; i < editor->plot->details.legend_count; i++) {
 		text_add(&words, i ? ", " : "");
-		editor_name_letter(editor, editor->plot.details.legend[i].letter, &words);
+		editor_name_letter(editor, editor->plot->details.legend[i].letter, &words);
 	}
-	editor_say(editor, "%c is not in the legend: %s%s. open ground.", key,
+	editor_say(editor, "%c is not in the legend: %s%s. open ground.", letter,
 		words.bytes ? words.bytes : "", words.bytes ? ", " : "");
 	text_fini(&words);
 }
 
-void act_take(struct editor *editor, int key)
+static void act_take(struct editor *editor, int key)
 {
 	struct text words = TEXT_EMPTY;
 
-	if (key != OPEN_GROUND && !plot_entry(&editor->plot, (char)key)) {
+	if (key != OPEN_GROUND && !plot_entry(editor->plot, (char)key)) {
 		say_legend(editor, key);
 		return;
 	}
@@ -35,30 +36,31 @@ static void lay_here(struct editor *editor, char letter, const char *nothing)
 {
 	struct place at = editor->cursor;
 
-	act_lay_end(editor, lay_rectangle(&editor->plot, rectangle_between(at.x, at.y, at.x, at.y),
-		letter), nothing);
+	act_lay_end(editor, lay_rectangle(editor_edit(editor),
+		rectangle_between(at.x, at.y, at.x, at.y), letter), nothing);
 }
 
 /* What would be laid is not to be seen while a piece is carried. */
 static bool is_carrying(struct editor *editor)
 {
 	if (editor->is_marked)
-		editor_say(editor, "A piece of ground is carried: Space stamps it, Esc drops it.");
+		editor_say(editor, "A piece of ground is carried: %s stamps it, %s drops it.",
+			acts_key(ACT_STAMP), acts_key(ACT_STEP_BACK));
 	return editor->is_marked;
 }
 
-void act_lay(struct editor *editor, int key)
+static void act_lay(struct editor *editor)
 {
 	if (editor->is_marked)
-		act_stamp(editor, key);
+		acts_run(editor, ACT_STAMP);
 	else
 		lay_here(editor, editor->hand, ACT_IS_THERE);
 }
 
-void act_lift(struct editor *editor, int key)
+static void act_lift(struct editor *editor)
 {
 	if (editor->is_marked)
-		act_lift_marked(editor, key);
+		acts_run(editor, ACT_LIFT_MARKED);
 	else
 		lay_here(editor, OPEN_GROUND, "Open ground already.");
 }
@@ -70,27 +72,26 @@ static int part(int whole, int i, int count)
 
 void act_lay_way(struct editor *editor, struct place from, struct place to)
 {
-	struct mirror mirror = mirror_of(&editor->plot);
+	struct plot *plot = editor_edit(editor);
+	struct mirror mirror = mirror_of(plot);
 	int across = to.x - from.x, down = to.y - from.y;
 	int count = abs(across) > abs(down) ? abs(across) : abs(down);
 	struct laid laid = { 0 };
 
-	lay_cell(&editor->plot, &mirror, from, editor->hand, &laid);
+	lay_cell(plot, &mirror, from, editor->hand, &laid);
 	for (int i = 1; i <= count; i++)
-		lay_cell(&editor->plot, &mirror, (struct place){ from.x + part(across, i, count),
+		lay_cell(plot, &mirror, (struct place){ from.x + part(across, i, count),
 			from.y + part(down, i, count) }, editor->hand, &laid);
 	if (editor->drag == DRAG_NONE) {
 		act_lay_end(editor, laid, NULL);
 		return;
 	}
-	editor->is_dragging |= laid.changed > 0;
-	editor->is_stale |= laid.changed > 0;
-	act_tell_outside(editor, laid);
+	editor_dragged(editor, laid);
+	act_say_outside(editor, laid);
 }
 
-void act_trail(struct editor *editor, int key)
+static void act_trail(struct editor *editor)
 {
-	(void)key;
 	if (is_carrying(editor))
 		return;
 	editor->is_trailing = !editor->is_trailing;
@@ -99,11 +100,30 @@ void act_trail(struct editor *editor, int key)
 		lay_here(editor, editor->hand, NULL);
 }
 
-void act_flood(struct editor *editor, int key)
+static void act_flood(struct editor *editor)
 {
-	(void)key;
 	if (is_carrying(editor))
 		return;
-	act_lay_end(editor, lay_flood(&editor->plot, editor->cursor.x, editor->cursor.y, editor->hand),
-		ACT_IS_THERE);
+	act_lay_end(editor, lay_flood(editor_edit(editor), editor->cursor.x, editor->cursor.y,
+		editor->hand), ACT_IS_THERE);
 }
+
+static const struct act acts[] = {
+	{ .id = ACT_TAKE, .keys = { { 'a', 'z' }, { 'A', 'Z' }, { OPEN_GROUND, OPEN_GROUND } },
+		.key_name = "letter, .", .name = "Take in hand",
+		.wish = "take in hand what will be laid", .run_by_key = act_take },
+	{ .id = ACT_LAY, .keys = ONE_KEY(' '), .key_name = "Space", .name = "Lay",
+		.wish = "lay it here", .hints = { [STATE_REST] = "lay", [STATE_MARKED] = "stamp" },
+		.rank = 1, .writes = true, .run = act_lay },
+	{ .id = ACT_LIFT, .keys = ONE_KEY(PRESS_DELETE), .key_name = "Delete", .name = "Lift",
+		.wish = "lift what lies here", .hints = { [STATE_REST] = "lift" }, .rank = 4,
+		.writes = true, .run = act_lift },
+	{ .id = ACT_TRAIL, .keys = ONE_KEY('='), .key_name = "=", .name = "Trail",
+		.wish = "lay while moving, on and off",
+		.hints = { [STATE_REST] = "trail", [STATE_TRAIL] = "end trail" }, .rank = 2,
+		.writes = true, .run = act_trail },
+	{ .id = ACT_FLOOD, .keys = ONE_KEY('*'), .key_name = "*", .name = "Flood",
+		.wish = "lay over a whole patch", .hints = { [STATE_REST] = "flood" }, .rank = 4,
+		.writes = true, .run = act_flood },
+};
+const struct act_group acts_of_laying = ACT_GROUP(acts);

@@ -1,87 +1,94 @@
-#include "editor/acts/acts.h"
+#include "editor/acts/groups.h"
 
 #include <stdlib.h>
 #include <string.h>
 
-/* A row of the list. */
-struct listed {
-	const struct act *act;
-};
+enum { LISTED = (int)ACTS - (int)ACT_FIRST };
 
 static int compare_names(const void *a, const void *b)
 {
-	const struct listed *one = a, *other = b;
+	const enum act_id *one = a, *other = b;
 
-	return strcmp(one->act->name, other->act->name);
+	return strcmp(acts_get(*one)->name, acts_get(*other)->name);
 }
 
-/* All rows with a name, as they stand. */
-static int acts_named(struct listed acts[ACTS_MOST])
+/* In the order of the help. */
+static void ids_fill(enum act_id ids[LISTED])
 {
-	int all, count = 0;
-	const struct act *table = acts_all(&all);
-
-	for (int i = 0; i < all; i++)
-		if (table[i].name)
-			acts[count++].act = &table[i];
-	return count;
+	for (enum act_id id = ACT_FIRST; id < ACTS; id++)
+		ids[id - ACT_FIRST] = id;
 }
 
-/* Does what was picked; what takes one of several keys is only explained. */
+/* Does what was picked; an act that depends on which of its keys is pressed is only explained. */
 static void picked(struct editor *editor, const struct act *act)
 {
-	if (act->key == act->until)
-		acts_press(editor, act->key);
-	else
+	if (act->run_by_key)
 		editor_say(editor, "%s: %s.", act->key_name, act->wish);
+	else
+		acts_do(editor, act->id);
 }
 
-static void ask(struct editor *editor, const char *text, const struct listed *acts, int count,
+static void ask(struct editor *editor, const char *text, const enum act_id ids[LISTED],
 	bool by_wish)
 {
-	const char *answers[ACTS_MOST], *keys[ACTS_MOST], *also[ACTS_MOST];
+	const char *answers[LISTED], *keys[LISTED], *also[LISTED];
 	struct question question = { .text = text, .answers = answers, .notes = keys, .also = also,
-		.count = count };
+		.count = LISTED };
 	int answer;
 
-	for (int i = 0; i < count; i++) {
-		answers[i] = by_wish ? acts[i].act->wish : acts[i].act->name;
-		also[i] = by_wish ? acts[i].act->name : acts[i].act->wish;
-		keys[i] = acts[i].act->key_name;
+	for (int i = 0; i < LISTED; i++) {
+		const struct act *act = acts_get(ids[i]);
+
+		answers[i] = by_wish ? act->wish : act->name;
+		also[i] = by_wish ? act->name : act->wish;
+		keys[i] = act->key_name;
 	}
 	answer = editor->asker->choose(editor->asker, &question);
 	if (answer != ANSWER_NONE)
-		picked(editor, acts[answer].act);
+		picked(editor, acts_get(ids[answer]));
 }
 
-void act_all(struct editor *editor, int key)
+static void act_all(struct editor *editor)
 {
-	struct listed acts[ACTS_MOST];
-	int count = acts_named(acts);
+	enum act_id ids[LISTED];
 
-	(void)key;
-	qsort(acts, (size_t)count, sizeof *acts, compare_names);
-	ask(editor, "All that can be done. Enter does it.", acts, count, false);
+	ids_fill(ids);
+	qsort(ids, LISTED, sizeof *ids, compare_names);
+	ask(editor, "All that can be done. Enter does it.", ids, false);
 }
 
-void act_help(struct editor *editor, int key)
+static void act_help(struct editor *editor)
 {
-	struct listed acts[ACTS_MOST];
-	int count = acts_named(acts);
+	enum act_id ids[LISTED];
 
-	(void)key;
-	ask(editor, "Letters are ground: press one to take it in hand. Signs are acts. I want to ...",
-		acts, count, true);
+	ids_fill(ids);
+	ask(editor, "Letters are ground: press one to take it in hand. Signs are acts. "
+		"I want to ...", ids, true);
 }
 
-void act_pause(struct editor *editor, int key)
+static void act_pause(struct editor *editor)
 {
-	(void)key;
 	editor->asker->pause(editor->asker);
 }
 
-void act_repaint(struct editor *editor, int key)
+static void act_repaint(struct editor *editor)
 {
-	(void)key;
 	editor->asker->repaint(editor->asker);
 }
+
+static const struct act acts[] = {
+	{ .id = ACT_PAUSE, .keys = ONE_KEY(PRESS_PAUSE), .key_name = "Ctrl-Z", .name = "Pause",
+		.wish = "go to the shell; fg comes back", .run = act_pause },
+	{ .id = ACT_REPAINT, .keys = ONE_KEY(PRESS_REPAINT), .key_name = "Ctrl-L",
+		.name = "Draw afresh", .wish = "clean up a garbled screen", .run = act_repaint },
+	{ .id = ACT_ALL, .keys = ONE_KEY('!'), .key_name = "!", .name = "All acts",
+		.wish = "see all acts by name",
+		.hints = { [STATE_REST] = "acts", [STATE_TRAIL] = "acts", [STATE_PEGGED] = "acts",
+			[STATE_MARKED] = "acts" },
+		.rank = 1, .run = act_all },
+	{ .id = ACT_HELP, .keys = ONE_KEY('?'), .key_name = "?", .name = "Help",
+		.wish = "see this list",
+		.hints = { [STATE_REST] = "help", [STATE_TRAIL] = "help", [STATE_PEGGED] = "help" },
+		.rank = 1, .run = act_help },
+};
+const struct act_group acts_of_list = ACT_GROUP(acts);

@@ -1,38 +1,41 @@
-#include "editor/acts/acts.h"
-#include "plot/edit/patch.h"
 #include "editor/acts/choice.h"
+#include "editor/acts/groups.h"
+#include "editor/acts/shared.h"
+#include "plot/edit/patch.h"
 
-static bool is_marked(struct editor *editor)
+bool act_has_mark(struct editor *editor)
 {
 	if (!editor->is_marked)
-		editor_say(editor, "Nothing is marked: peg two corners with Enter, then pick Mark it.");
+		editor_say(editor, "Nothing is marked: peg two corners with %s, then pick Mark it.",
+			acts_key(ACT_PEG));
 	return editor->is_marked;
 }
 
-static void say_size(struct editor *editor, const char *what, const char *then)
+/* "Turned a quarter clockwise: 3 ft x 5 ft." */
+static void say_size(struct editor *editor, const char *what)
 {
 	struct text size = TEXT_EMPTY;
 
 	editor_name_size(editor, editor->carried.columns, editor->carried.rows, &size);
-	editor_say(editor, "%s: %s.%s", what, size.bytes, then);
+	editor_say(editor, "%s: %s.", what, size.bytes);
 	text_fini(&size);
 }
 
 /* The cursor goes to the piece's top left cell, so that a stamp at once changes it in its place. */
-void act_mark(struct editor *editor, int key)
+static void act_mark(struct editor *editor)
 {
-	(void)key;
 	if (editor->is_marked) {
-		editor_say(editor, "It is marked already; Esc drops the mark.");
+		editor_say(editor, "It is marked already; %s drops the mark.",
+			acts_key(ACT_STEP_BACK));
 		return;
 	}
-	if (!editor->is_pegged) {
-		editor_say(editor, "Peg a corner first: Enter, go to the other corner, and Enter again.");
+	if (!act_has_peg(editor))
 		return;
-	}
 	editor_mark(editor);
 	editor->cursor = (struct place){ editor->marked.left, editor->marked.top };
-	say_size(editor, "Marked", " Go on; Space stamps it there, Enter moves it.");
+	say_size(editor, "Marked");
+	text_print(&editor->message, " Go on; %s stamps it there, %s moves it.",
+		acts_key(ACT_STAMP), acts_key(ACT_MOVE_MARKED));
 }
 
 /* The legend may have lost an entry since. */
@@ -43,9 +46,10 @@ static bool letters_stand(struct editor *editor)
 	for (int i = 0; i < carried->columns * carried->rows; i++) {
 		char letter = carried->cells[i];
 
-		if (letter == OPEN_GROUND || plot_entry(&editor->plot, letter))
+		if (letter == OPEN_GROUND || plot_entry(editor->plot, letter))
 			continue;
-		editor_say(editor, "%c is no longer in the legend: drop the mark and mark anew.", letter);
+		editor_say(editor, "%c is no longer in the legend: drop the mark and mark anew.",
+			letter);
 		return false;
 	}
 	return true;
@@ -53,7 +57,7 @@ static bool letters_stand(struct editor *editor)
 
 static bool is_over_the_edge(const struct editor *editor)
 {
-	const struct ground *ground = &editor->plot.ground, *carried = &editor->carried;
+	const struct ground *ground = &editor->plot->ground, *carried = &editor->carried;
 
 	return editor->cursor.x + carried->columns > ground->columns ||
 		editor->cursor.y + carried->rows > ground->rows;
@@ -61,15 +65,15 @@ static bool is_over_the_edge(const struct editor *editor)
 
 static struct laid stamp(struct editor *editor)
 {
-	return patch_stamp(&editor->plot, &editor->carried, editor->cursor.x, editor->cursor.y);
+	return patch_stamp(editor_edit(editor), &editor->carried, editor->cursor.x,
+		editor->cursor.y);
 }
 
-void act_stamp(struct editor *editor, int key)
+static void act_stamp(struct editor *editor)
 {
 	struct laid laid;
 
-	(void)key;
-	if (!is_marked(editor) || !letters_stand(editor))
+	if (!act_has_mark(editor) || !letters_stand(editor))
 		return;
 	laid = stamp(editor);
 	if (is_over_the_edge(editor)) {
@@ -81,70 +85,69 @@ void act_stamp(struct editor *editor, int key)
 	act_lay_end(editor, laid, ACT_IS_THERE);
 }
 
-void act_move_marked(struct editor *editor, int key)
+static void act_move_marked(struct editor *editor)
 {
 	struct laid lifted, laid;
 
-	(void)key;
-	if (!is_marked(editor) || !letters_stand(editor))
+	if (!act_has_mark(editor) || !letters_stand(editor))
 		return;
 	if (is_over_the_edge(editor)) {
-		editor_say(editor, "Moved here it would reach over the plan's edge, and lose cells there.");
+		editor_say(editor,
+			"Moved here it would reach over the plan's edge, and lose cells there.");
 		return;
 	}
-	lifted = lay_rectangle(&editor->plot, editor->marked, OPEN_GROUND);
+	lifted = lay_rectangle(editor_edit(editor), editor->marked, OPEN_GROUND);
 	laid = stamp(editor);
 	laid.outside = laid.outside || lifted.outside;
 	editor_drop_mark(editor);
-	editor_say(editor, "Moved; Backspace takes it back.");
+	editor_say(editor, "Moved; %s takes it back.", acts_key(ACT_TAKE_BACK));
 	act_lay_end(editor, laid, ACT_IS_THERE);
 }
 
-void act_lift_marked(struct editor *editor, int key)
+static void act_lift_marked(struct editor *editor)
 {
-	(void)key;
-	if (!is_marked(editor))
+	if (!act_has_mark(editor))
 		return;
-	editor_say(editor, "Lifted, and still carried: Space stamps it.");
-	act_lay_end(editor, lay_rectangle(&editor->plot, editor->marked, OPEN_GROUND),
+	editor_say(editor, "Lifted, and still carried: %s stamps it.", acts_key(ACT_STAMP));
+	act_lay_end(editor, lay_rectangle(editor_edit(editor), editor->marked, OPEN_GROUND),
 		"Open ground already.");
 }
 
-void act_turn(struct editor *editor, int key)
+static void act_turn(struct editor *editor)
 {
-	(void)key;
-	if (!is_marked(editor))
+	if (!act_has_mark(editor))
 		return;
 	patch_turn(&editor->carried);
-	say_size(editor, "Turned a quarter clockwise", "");
+	say_size(editor, "Turned a quarter clockwise");
 }
 
-void act_flip_across(struct editor *editor, int key)
+static void act_flip_across(struct editor *editor)
 {
-	(void)key;
-	if (!is_marked(editor))
+	if (!act_has_mark(editor))
 		return;
 	patch_flip(&editor->carried, true);
-	say_size(editor, "Flipped, left for right", "");
+	say_size(editor, "Flipped, left for right");
 }
 
-void act_flip_down(struct editor *editor, int key)
+static void act_flip_down(struct editor *editor)
 {
-	(void)key;
-	if (!is_marked(editor))
+	if (!act_has_mark(editor))
 		return;
 	patch_flip(&editor->carried, false);
-	say_size(editor, "Flipped, top for bottom", "");
+	say_size(editor, "Flipped, top for bottom");
 }
 
 void act_mark_ask(struct editor *editor)
 {
 	static const struct choice choices[] = {
-		{ "Move it here", NULL, act_move_marked }, { "Stamp it here", "Space", act_stamp },
-		{ "Turn it a quarter", "}", act_turn }, { "Flip it across", "[", act_flip_across },
-		{ "Flip it down", "]", act_flip_down }, { "Lift it", "Delete", act_lift_marked },
-		{ "Crop the plan to it", NULL, act_crop_to_mark },
-		{ "Drop the mark", "Esc", act_step_back },
+		{ .words = "Move it here", .act = ACT_MOVE_MARKED },
+		{ .words = "Stamp it here", .act = ACT_STAMP, .key = ACT_STAMP },
+		{ .words = "Turn it a quarter", .act = ACT_TURN, .key = ACT_TURN },
+		{ .words = "Flip it across", .act = ACT_FLIP_ACROSS, .key = ACT_FLIP_ACROSS },
+		{ .words = "Flip it down", .act = ACT_FLIP_DOWN, .key = ACT_FLIP_DOWN },
+		{ .words = "Lift it", .act = ACT_LIFT_MARKED, .key = ACT_LIFT_MARKED },
+		{ .words = "Crop the plan to it", .act = ACT_CROP_TO_MARK },
+		{ .words = "Drop the mark", .act = ACT_STEP_BACK, .key = ACT_STEP_BACK },
 	};
 	struct text words = TEXT_EMPTY;
 
@@ -154,3 +157,22 @@ void act_mark_ask(struct editor *editor)
 	choice_ask(editor, words.bytes, choices, sizeof choices / sizeof *choices);
 	text_fini(&words);
 }
+
+static const struct act acts[] = {
+	{ .id = ACT_MARK, .key_name = "Enter twice", .name = "Mark",
+		.wish = "mark a piece of the ground", .writes = true, .run = act_mark },
+	{ .id = ACT_STAMP, .key_name = "Space", .name = "Stamp what is marked",
+		.wish = "copy what is marked to here", .writes = true, .run = act_stamp },
+	{ .id = ACT_MOVE_MARKED, .key_name = "Enter", .name = "Move what is marked",
+		.wish = "move what is marked to here", .writes = true, .run = act_move_marked },
+	{ .id = ACT_TURN, .keys = ONE_KEY('}'), .key_name = "}", .name = "Turn what is marked",
+		.wish = "turn what is marked a quarter", .hints = { [STATE_MARKED] = "turn" },
+		.rank = 3, .run = act_turn },
+	{ .id = ACT_FLIP_ACROSS, .keys = ONE_KEY('['), .key_name = "[", .name = "Flip across",
+		.wish = "flip it, left for right", .run = act_flip_across },
+	{ .id = ACT_FLIP_DOWN, .keys = ONE_KEY(']'), .key_name = "]", .name = "Flip down",
+		.wish = "flip it, top for bottom", .run = act_flip_down },
+	{ .id = ACT_LIFT_MARKED, .key_name = "Delete", .name = "Lift what is marked",
+		.wish = "lift all that is marked", .writes = true, .run = act_lift_marked },
+};
+const struct act_group acts_of_mark = ACT_GROUP(acts);

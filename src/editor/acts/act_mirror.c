@@ -1,10 +1,11 @@
-#include "editor/acts/acts.h"
 #include "base/show.h"
 #include "plot/edit/fence_lay.h"
+#include "editor/acts/groups.h"
+#include "editor/acts/shared.h"
 
-static const char *plural(int64_t count)
+const char *act_differ_words(int64_t cells)
 {
-	return count == 1 ? "cell differs from its image" : "cells differ from their images";
+	return cells == 1 ? "cell differs from its image" : "cells differ from their images";
 }
 
 static void say_mirror(struct editor *editor, enum mirror_kind kind)
@@ -15,57 +16,65 @@ static void say_mirror(struct editor *editor, enum mirror_kind kind)
 	else if (editor->faults == 0)
 		editor_say(editor, "Mirror %s: both sides match.", mirror_word(kind));
 	else
-		editor_say(editor, "Mirror %s: %lld %s. Press & to copy this side over.",
-			mirror_word(kind), (long long)editor->faults, plural(editor->faults));
+		editor_say(editor, "Mirror %s: %lld %s. Press %s to copy this side over.",
+			mirror_word(kind), (long long)editor->faults,
+			act_differ_words(editor->faults), acts_key(ACT_FOLD));
 }
 
 /* Off is the same as unset, and leaves no line in the file. */
 static void mirror_turn(struct editor *editor, enum mirror_kind pressed)
 {
-	struct block *head = &editor->plot.details.head;
-	enum mirror_kind now = mirror_of(&editor->plot).kind;
+	struct block *head = &editor_edit(editor)->details.head;
+	enum mirror_kind now = mirror_of(editor->plot).kind;
 	enum mirror_kind kind = mirror_toggled(now, pressed);
 
-	block_set(head, HEAD_MIRROR, (struct value){ .set = kind != MIRROR_OFF, .as.number = kind });
-	editor->told_outside = false;
+	block_set(head, HEAD_MIRROR,
+		(struct value){ .set = kind != MIRROR_OFF, .as.number = kind });
+	editor->said_outside = false;
 	editor_stroke(editor);
 	say_mirror(editor, kind);
 }
 
-void act_left_right(struct editor *editor, int key)
+static void act_left_right(struct editor *editor)
 {
-	(void)key;
 	mirror_turn(editor, MIRROR_LEFT_RIGHT);
 }
 
-void act_top_bottom(struct editor *editor, int key)
+static void act_top_bottom(struct editor *editor)
 {
-	(void)key;
 	mirror_turn(editor, MIRROR_TOP_BOTTOM);
 }
 
-void act_half_turn(struct editor *editor, int key)
+static void act_half_turn(struct editor *editor)
 {
-	(void)key;
 	mirror_turn(editor, MIRROR_HALF_TURN);
 }
 
-void act_fold(struct editor *editor, int key)
+/* False, having said what to do first, where the mirror is off. */
+static bool has_mirror(struct editor *editor, const struct mirror *mirror)
 {
-	struct mirror mirror = mirror_of(&editor->plot);
+	if (mirror->kind == MIRROR_OFF)
+		editor_say(editor, "The mirror is off: turn it on with %s or %s or %s first.",
+			acts_key(ACT_LEFT_RIGHT), acts_key(ACT_TOP_BOTTOM),
+			acts_key(ACT_HALF_TURN));
+	return mirror->kind != MIRROR_OFF;
+}
 
-	(void)key;
-	if (mirror.kind == MIRROR_OFF) {
-		editor_say(editor, "The mirror is off: turn it on with | or - or %% first.");
+static void act_fold(struct editor *editor)
+{
+	struct mirror mirror = mirror_of(editor->plot);
+	struct plot *plot;
+
+	if (!has_mirror(editor, &mirror))
 		return;
-	}
 	if (!mirror_has_side(&mirror, editor->cursor.x, editor->cursor.y)) {
 		editor_say(editor, "The cursor is on the axis: move it to the side to be copied.");
 		return;
 	}
-	lay_fold(&editor->plot, editor->cursor.x, editor->cursor.y);
-	for (size_t i = 0; i < editor->plot.details.fence_count; i++)
-		fence_fold(&editor->plot, &editor->plot.details.fences[i], editor->cursor);
+	plot = editor_edit(editor);
+	lay_fold(plot, editor->cursor.x, editor->cursor.y);
+	for (size_t i = 0; i < plot->details.fence_count; i++)
+		fence_fold(plot, &plot->details.fences[i], editor->cursor);
 	if (editor_stroke(editor))
 		editor_say(editor, "Folded: this side lies on the other now.");
 	else
@@ -75,7 +84,7 @@ void act_fold(struct editor *editor, int key)
 /* "b Bed here; its image at 4 ft across, 2 ft down is p Path." */
 static void say_fault(struct editor *editor, const struct mirror *mirror)
 {
-	const struct ground *ground = &editor->plot.ground;
+	const struct ground *ground = &editor->plot->ground;
 	struct place at = editor->cursor, images[IMAGES_MOST];
 	int count = mirror_cells(mirror, at.x, at.y, images);
 	struct text words = TEXT_EMPTY;
@@ -98,23 +107,34 @@ static void say_fault(struct editor *editor, const struct mirror *mirror)
 	text_fini(&words);
 }
 
-/* The next one behind the cursor in reading order; after the last comes the first. */
-void act_next_fault(struct editor *editor, int key)
+/* The next one after the cursor in reading order; after the last comes the first. */
+static void act_next_fault(struct editor *editor)
 {
-	struct mirror mirror = mirror_of(&editor->plot);
-	struct place behind = { editor->cursor.x + 1, editor->cursor.y }, first = { 0, 0 };
+	struct mirror mirror = mirror_of(editor->plot);
+	struct place after = { editor->cursor.x + 1, editor->cursor.y }, first = { 0, 0 };
 
-	(void)key;
 	editor_refresh(editor);
-	if (mirror.kind == MIRROR_OFF) {
-		editor_say(editor, "The mirror is off: turn it on with | or - or %% first.");
+	if (!has_mirror(editor, &mirror))
 		return;
-	}
 	if (!editor->faults) {
 		editor_say(editor, "Both sides match: there is no fault.");
 		return;
 	}
-	if (!mirror_next_fault(&mirror, &editor->plot.ground, behind, &editor->cursor))
-		mirror_next_fault(&mirror, &editor->plot.ground, first, &editor->cursor);
+	if (!mirror_next_fault(&mirror, &editor->plot->ground, after, &editor->cursor))
+		mirror_next_fault(&mirror, &editor->plot->ground, first, &editor->cursor);
 	say_fault(editor, &mirror);
 }
+
+static const struct act acts[] = {
+	{ .id = ACT_LEFT_RIGHT, .keys = ONE_KEY('|'), .key_name = "|", .name = "Mirror left-right",
+		.wish = "draw left and right alike", .writes = true, .run = act_left_right },
+	{ .id = ACT_TOP_BOTTOM, .keys = ONE_KEY('-'), .key_name = "-", .name = "Mirror top-bottom",
+		.wish = "draw top and bottom alike", .writes = true, .run = act_top_bottom },
+	{ .id = ACT_HALF_TURN, .keys = ONE_KEY('%'), .key_name = "%", .name = "Mirror half-turn",
+		.wish = "draw the same turned half round", .writes = true, .run = act_half_turn },
+	{ .id = ACT_FOLD, .keys = ONE_KEY('&'), .key_name = "&", .name = "Fold",
+		.wish = "copy this side over the other", .writes = true, .run = act_fold },
+	{ .id = ACT_NEXT_FAULT, .keys = ONE_KEY('\''), .key_name = "'", .name = "Next fault",
+		.wish = "go to the next mirror fault", .run = act_next_fault },
+};
+const struct act_group acts_of_mirror = ACT_GROUP(acts);

@@ -1,5 +1,7 @@
-#include "editor/acts/acts.h"
+#include "editor/acts/groups.h"
 #include "base/show.h"
+#include "editor/acts/shared.h"
+#include "editor/sheets/sheet_ask.h"
 
 static int held(int at, int count)
 {
@@ -9,7 +11,7 @@ static int held(int at, int count)
 /* Goes to the cell, or as near as the plan reaches; a trail is laid on the way. */
 static void go(struct editor *editor, int x, int y)
 {
-	const struct ground *ground = &editor->plot.ground;
+	const struct ground *ground = &editor->plot->ground;
 	struct place from = editor->cursor;
 
 	editor->cursor = (struct place){ held(x, ground->columns), held(y, ground->rows) };
@@ -17,7 +19,7 @@ static void go(struct editor *editor, int x, int y)
 		act_lay_way(editor, from, editor->cursor);
 }
 
-void act_arrow(struct editor *editor, int key)
+static void act_arrow(struct editor *editor, int key)
 {
 	int step = editor->step;
 	int across = key == PRESS_LEFT ? -step : key == PRESS_RIGHT ? step : 0;
@@ -26,18 +28,18 @@ void act_arrow(struct editor *editor, int key)
 	go(editor, editor->cursor.x + across, editor->cursor.y + down);
 }
 
-void act_edge(struct editor *editor, int key)
+static void act_edge(struct editor *editor, int key)
 {
 	struct place at = editor->cursor;
 
 	if (key == PRESS_HOME || key == PRESS_END)
-		at.x = key == PRESS_HOME ? 0 : editor->plot.ground.columns - 1;
+		at.x = key == PRESS_HOME ? 0 : editor->plot->ground.columns - 1;
 	else
-		at.y = key == PRESS_PAGE_UP ? 0 : editor->plot.ground.rows - 1;
+		at.y = key == PRESS_PAGE_UP ? 0 : editor->plot->ground.rows - 1;
 	go(editor, at.x, at.y);
 }
 
-void act_step(struct editor *editor, int key)
+static void act_step(struct editor *editor, int key)
 {
 	editor->step = key == '0' ? STEP_MOST : key - '0';
 	editor_say(editor, "%d %s a step.", editor->step, editor->step == 1 ? "cell" : "cells");
@@ -50,7 +52,7 @@ static const struct value_rule reach = { .kind = VALUE_LENGTH, .least = 0, .most
 /* The cell that holds a distance from the plan's edge; its far edge is the last cell's. */
 static bool cell_at(const struct editor *editor, int cells, nm distance, int *at)
 {
-	nm cell = plot_cell(&editor->plot);
+	nm cell = plot_cell(editor->plot);
 
 	if (distance > cells * cell)
 		return false;
@@ -62,7 +64,7 @@ static bool beyond(const struct editor *editor, int field, int cells, struct fau
 {
 	struct text size = TEXT_EMPTY;
 
-	show_length(&size, cells * plot_cell(&editor->plot), plot_units(&editor->plot));
+	show_length(&size, cells * plot_cell(editor->plot), plot_units(editor->plot));
 	fault_set(fault, field, "%s: beyond the plan, which is %s %s",
 		field == ACROSS ? "Across" : "Down", size.bytes, field == ACROSS ? "wide" : "deep");
 	text_fini(&size);
@@ -72,7 +74,7 @@ static bool beyond(const struct editor *editor, int field, int cells, struct fau
 static bool place_accept(struct sheet *sheet, struct fault *fault)
 {
 	struct editor *editor = sheet->owner;
-	const struct ground *ground = &editor->plot.ground;
+	const struct ground *ground = &editor->plot->ground;
 	struct value across, down;
 	struct place at;
 
@@ -86,28 +88,43 @@ static bool place_accept(struct sheet *sheet, struct fault *fault)
 	return true;
 }
 
-void act_place(struct editor *editor, int key)
+static void act_place(struct editor *editor)
 {
-	const char *const labels[PLACE_FIELDS] = { "Across from the left", "Down from the top" };
 	const int cells[PLACE_FIELDS] = { editor->cursor.x, editor->cursor.y };
-	struct sheet sheet;
+	struct text typed[PLACE_FIELDS] = { TEXT_EMPTY };
+	struct field_spec fields[PLACE_FIELDS] = {
+		[ACROSS] = { .label = "Across from the left" },
+		[DOWN] = { .label = "Down from the top" },
+	};
 
-	(void)key;
-	sheet_init(&sheet, PLACE_FIELDS);
-	sheet.title = "Go to a place";
-	sheet.done = "go there";
-	sheet.units = plot_units(&editor->plot);
-	sheet.accept = place_accept;
-	sheet.owner = editor;
 	for (int i = 0; i < PLACE_FIELDS; i++) {
-		struct value at = { .set = true, .as.length = cells[i] * plot_cell(&editor->plot) };
-
-		sheet.fields[i].label = labels[i];
-		sheet.fields[i].rule = &reach;
-		sheet.fields[i].required = true;
-		sheet.fields[i].is_far = true;
-		sheet_type_value(&sheet, i, &at);
+		length_write(&typed[i], cells[i] * plot_cell(editor->plot),
+			plot_units(editor->plot));
+		fields[i].rule = &reach;
+		fields[i].required = fields[i].is_far = true;
+		fields[i].typed = typed[i].bytes;
 	}
-	editor->asker->fill(editor->asker, &sheet);
-	sheet_fini(&sheet);
+	sheet_ask(editor, &(struct sheet_spec){ .title = "Go to a place", .done = "go there",
+		.fields = fields, .count = PLACE_FIELDS, .accept = place_accept, .owner = editor });
+	for (int i = 0; i < PLACE_FIELDS; i++)
+		text_fini(&typed[i]);
 }
+
+static const struct act acts[] = {
+	{ .id = ACT_ARROW, .keys = { { PRESS_LEFT, PRESS_DOWN } }, .key_name = "arrows",
+		.name = "Move", .wish = "go to another cell",
+		.hints = { [STATE_REST] = "move", [STATE_TRAIL] = "lay", [STATE_PEGGED] = "move",
+			[STATE_MARKED] = "move" },
+		.rank = 1, .run_by_key = act_arrow },
+	{ .id = ACT_STEP, .keys = { { '0', '9' } }, .key_name = "1-9, 0", .name = "Step",
+		.wish = "set the step, 1 to 12 cells",
+		.hints = { [STATE_REST] = "step", [STATE_TRAIL] = "step", [STATE_PEGGED] = "step",
+			[STATE_MARKED] = "step" },
+		.rank = 4, .run_by_key = act_step },
+	{ .id = ACT_EDGE, .keys = { { PRESS_HOME, PRESS_PAGE_DOWN } }, .key_name = "Home...PgDn",
+		.name = "Go to an edge", .wish = "go left, right, to top, bottom",
+		.run_by_key = act_edge },
+	{ .id = ACT_PLACE, .keys = ONE_KEY('@'), .key_name = "@", .name = "Go to a place",
+		.wish = "go to a measured place", .run = act_place },
+};
+const struct act_group acts_of_moving = ACT_GROUP(acts);

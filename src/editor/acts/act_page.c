@@ -1,4 +1,4 @@
-#include "editor/acts/acts.h"
+#include "editor/acts/groups.h"
 
 /* A page that is turned to is there to be seen. */
 static void turn_to(struct editor *editor, int page)
@@ -9,26 +9,23 @@ static void turn_to(struct editor *editor, int page)
 		editor->panel = PANEL_NORMAL;
 }
 
-void act_next_page(struct editor *editor, int key)
+static void act_next_page(struct editor *editor)
 {
-	(void)key;
 	turn_to(editor, (editor->page + 1) % pages_count());
 }
 
-void act_page_before(struct editor *editor, int key)
+static void act_page_before(struct editor *editor)
 {
-	(void)key;
 	turn_to(editor, (editor->page + pages_count() - 1) % pages_count());
 }
 
-void act_pages(struct editor *editor, int key)
+static void act_pages(struct editor *editor)
 {
 	const char *names[PAGES_MOST];
-	struct question question = { .text = "Which page?", .answers = names, .count = pages_count(),
-		.first = editor->page };
+	struct question question = { .text = "Which page?", .answers = names,
+		.count = pages_count(), .first = editor->page };
 	int page;
 
-	(void)key;
 	for (int i = 0; i < question.count; i++)
 		names[i] = page_name(i);
 	page = editor->asker->choose(editor->asker, &question);
@@ -36,17 +33,52 @@ void act_pages(struct editor *editor, int key)
 		turn_to(editor, page);
 }
 
+/* Normal, wide, hidden, and normal again. */
+static void act_panel(struct editor *editor)
+{
+	switch (editor->panel) {
+	case PANEL_NORMAL:
+		editor->panel = PANEL_WIDE;
+		editor_say(editor, "The panel is wide.");
+		break;
+	case PANEL_WIDE:
+		editor->panel = PANEL_HIDDEN;
+		editor_say(editor, "The panel is hidden; %s or %s brings it back.",
+			acts_key(ACT_PANEL), acts_key(ACT_NEXT_PAGE));
+		break;
+	case PANEL_HIDDEN:
+		editor->panel = PANEL_NORMAL;
+		editor_say(editor, "The panel is back.");
+		break;
+	}
+}
+
 enum { LINES_A_TURN = 6 };
 
 /* How far down there is something to see depends on the screen, which holds it to that. */
-void act_further(struct editor *editor, int key)
+static void act_further(struct editor *editor)
 {
-	(void)key;
 	editor->page_top += LINES_A_TURN;
 }
 
-void act_back(struct editor *editor, int key)
+static void act_back(struct editor *editor)
 {
-	(void)key;
 	editor->page_top = editor->page_top > LINES_A_TURN ? editor->page_top - LINES_A_TURN : 0;
 }
+
+static const struct act acts[] = {
+	{ .id = ACT_NEXT_PAGE, .keys = ONE_KEY(PRESS_TAB), .key_name = "Tab", .name = "Next page",
+		.wish = "see other figures", .hints = { [STATE_REST] = "page" }, .rank = 3,
+		.run = act_next_page },
+	{ .id = ACT_PAGE_BEFORE, .keys = ONE_KEY(PRESS_BACK_TAB), .key_name = "Shift-Tab",
+		.name = "Page before", .wish = "see the page before", .run = act_page_before },
+	{ .id = ACT_PAGES, .keys = ONE_KEY(';'), .key_name = ";", .name = "Pages",
+		.wish = "pick a page", .run = act_pages },
+	{ .id = ACT_PANEL, .keys = ONE_KEY(':'), .key_name = ":", .name = "Panel width",
+		.wish = "hide the panel, or widen it", .run = act_panel },
+	{ .id = ACT_FURTHER, .keys = ONE_KEY(')'), .key_name = ")", .name = "Further down the page",
+		.wish = "see the rest of a long page", .run = act_further },
+	{ .id = ACT_BACK, .keys = ONE_KEY('('), .key_name = "(", .name = "Back up the page",
+		.wish = "see its start again", .run = act_back },
+};
+const struct act_group acts_of_page = ACT_GROUP(acts);

@@ -1,32 +1,34 @@
-#include "editor/acts/acts.h"
-#include "editor/sheets/cells.h"
 #include "editor/acts/choice.h"
+#include "editor/acts/groups.h"
+#include "editor/acts/shared.h"
+#include "editor/sheets/cells.h"
 
-/* A rectangle is there once a corner is pegged; these acts are also in the list of all acts. */
-static bool is_pegged(struct editor *editor)
+bool act_has_peg(struct editor *editor)
 {
+	const char *key = acts_key(ACT_PEG);
+
 	if (!editor->is_pegged)
-		editor_say(editor, "Peg a corner first: Enter, go to the other corner, and Enter again.");
+		editor_say(editor, "Peg a corner first: %s, go to the other corner, and %s again.",
+			key, key);
 	return editor->is_pegged;
 }
 
-void act_fill(struct editor *editor, int key)
+static void act_fill(struct editor *editor)
 {
-	(void)key;
-	if (!is_pegged(editor))
+	if (!act_has_peg(editor))
 		return;
 	editor->is_pegged = false;
-	act_lay_end(editor, lay_rectangle(&editor->plot, editor_pegged(editor), editor->hand),
+	act_lay_end(editor, lay_rectangle(editor_edit(editor), editor_pegged(editor), editor->hand),
 		ACT_IS_THERE);
 }
 
-/* Says what was laid in whole cells, where there is nothing else to say; of a length that had to be rounded
- * in any case. */
+/* Says what was laid in whole cells, where there is nothing else to say; of a length that had to be
+ * rounded in any case. */
 static void say_laid(struct editor *editor, const char *what, const struct cells *cells)
 {
 	struct text length = TEXT_EMPTY;
 
-	length_write(&length, cells->count * plot_cell(&editor->plot), plot_units(&editor->plot));
+	length_write(&length, cells->count * plot_cell(editor->plot), plot_units(editor->plot));
 	if (cells->is_rounded)
 		editor_say(editor, "%s of %s, which is rounded to whole cells: %d.%s%s", what,
 			length.bytes, cells->count, editor->message.length ? " " : "",
@@ -37,16 +39,15 @@ static void say_laid(struct editor *editor, const char *what, const struct cells
 	text_fini(&length);
 }
 
-void act_frame(struct editor *editor, int key)
+static void act_frame(struct editor *editor)
 {
 	struct cells cells = { .least = 1, .most = SIDE_MOST, .count = editor->frame };
 
-	(void)key;
-	if (!is_pegged(editor) || !cells_ask(editor, "Frame it", "Thickness", &cells))
+	if (!act_has_peg(editor) || !cells_ask(editor, "Frame it", "Thickness", &cells))
 		return;
 	editor->frame = cells.count;
 	editor->is_pegged = false;
-	act_lay_end(editor, lay_frame(&editor->plot, editor_pegged(editor), cells.count,
+	act_lay_end(editor, lay_frame(editor_edit(editor), editor_pegged(editor), cells.count,
 		editor->hand), ACT_IS_THERE);
 	say_laid(editor, "A thickness", &cells);
 }
@@ -61,31 +62,32 @@ static int least(int a, int b)
 	return a < b ? a : b;
 }
 
-void act_run(struct editor *editor, int key)
+static void act_run(struct editor *editor)
 {
-	const struct ground *ground = &editor->plot.ground;
+	const struct ground *ground = &editor->plot->ground;
 	struct cells cells = { .least = 1, .most = SIDE_MOST, .count = editor->run };
 	struct rectangle r;
 
-	(void)key;
-	if (!is_pegged(editor) || !cells_ask(editor, "Lay a straight run", "Width", &cells))
+	if (!act_has_peg(editor) || !cells_ask(editor, "Lay a straight run", "Width", &cells))
 		return;
 	editor->run = cells.count;
 	editor->is_pegged = false;
 	r = rectangle_run(editor->peg, editor->cursor, cells.count);
-	r = (struct rectangle){ most(r.left, 0), most(r.top, 0), least(r.right, ground->columns - 1),
-		least(r.bottom, ground->rows - 1) };
-	act_lay_end(editor, lay_rectangle(&editor->plot, r, editor->hand), ACT_IS_THERE);
+	r = (struct rectangle){ most(r.left, 0), most(r.top, 0),
+		least(r.right, ground->columns - 1), least(r.bottom, ground->rows - 1) };
+	act_lay_end(editor, lay_rectangle(editor_edit(editor), r, editor->hand), ACT_IS_THERE);
 	say_laid(editor, "A width", &cells);
 }
 
 static void rectangle_end(struct editor *editor)
 {
 	static const struct choice choices[] = {
-		{ "Fill it", NULL, act_fill }, { "Frame it", NULL, act_frame },
-		{ "Lay a straight run", NULL, act_run }, { "Mark it", NULL, act_mark },
-		{ "Fence ...", "`", act_fence },
-		{ "Take the peg out", "Esc", act_step_back },
+		{ .words = "Fill it", .act = ACT_FILL },
+		{ .words = "Frame it", .act = ACT_FRAME },
+		{ .words = "Lay a straight run", .act = ACT_RUN },
+		{ .words = "Mark it", .act = ACT_MARK },
+		{ .words = "Fence ...", .act = ACT_FENCE, .key = ACT_FENCE },
+		{ .words = "Take the peg out", .act = ACT_STEP_BACK, .key = ACT_STEP_BACK },
 	};
 	struct rectangle r = editor_pegged(editor);
 	struct text words = TEXT_EMPTY;
@@ -98,9 +100,8 @@ static void rectangle_end(struct editor *editor)
 	text_fini(&words);
 }
 
-void act_peg(struct editor *editor, int key)
+static void act_peg(struct editor *editor)
 {
-	(void)key;
 	if (editor->is_marked) {
 		act_mark_ask(editor);
 		return;
@@ -112,5 +113,21 @@ void act_peg(struct editor *editor, int key)
 	editor->is_trailing = false;
 	editor->is_pegged = true;
 	editor->peg = editor->cursor;
-	editor_say(editor, "Pegged. Go to the opposite corner and press Enter again.");
+	editor_say(editor, "Pegged. Go to the opposite corner and press %s again.",
+		acts_key(ACT_PEG));
 }
+
+static const struct act acts[] = {
+	{ .id = ACT_PEG, .keys = ONE_KEY(PRESS_ENTER), .key_name = "Enter", .name = "Peg",
+		.wish = "peg a rectangle's corners",
+		.hints = { [STATE_REST] = "peg", [STATE_PEGGED] = "other corner",
+			[STATE_MARKED] = "move, flip" },
+		.rank = 2, .writes = true, .run = act_peg },
+	{ .id = ACT_FILL, .key_name = "Enter twice", .name = "Fill", .wish = "lay a rectangle",
+		.writes = true, .run = act_fill },
+	{ .id = ACT_FRAME, .key_name = "Enter twice", .name = "Frame",
+		.wish = "lay a frame of any thickness", .writes = true, .run = act_frame },
+	{ .id = ACT_RUN, .key_name = "Enter twice", .name = "Straight run",
+		.wish = "lay a straight path", .writes = true, .run = act_run },
+};
+const struct act_group acts_of_peg = ACT_GROUP(acts);

@@ -1,14 +1,14 @@
-#include "editor/acts/acts.h"
 #include "base/memory.h"
+#include "editor/acts/groups.h"
 #include "editor/sheets/allow_sheet.h"
 #include "editor/sheets/entry_sheet.h"
 #include "editor/sheets/fence_sheet.h"
 #include "editor/sheets/plot_sheet.h"
 
-/* What an answer stands for; `which` of those there are several of. */
+/* What an answer means; `which` of those there are several of. */
 struct row {
-	enum { ROW_PLOT, ROW_ALLOW, ROW_ENTRY, ROW_FENCE, ROW_ADD_ENTRY, ROW_REMOVE_ENTRY, ROW_ADD_FENCE,
-		ROW_REMOVE_FENCE } kind;
+	enum { ROW_PLOT, ROW_ALLOW, ROW_ENTRY, ROW_FENCE, ROW_ADD_ENTRY, ROW_REMOVE_ENTRY,
+		ROW_ADD_FENCE, ROW_REMOVE_FENCE } kind;
 	int which;
 };
 
@@ -33,7 +33,7 @@ static void list_add(struct list *list, struct row row, const char *answer, cons
 
 static void entries_add(struct list *list, const struct editor *editor)
 {
-	const struct details *details = &editor->plot.details;
+	const struct details *details = &editor->plot->details;
 
 	for (size_t i = 0; i < details->legend_count; i++) {
 		const struct entry *entry = &details->legend[i];
@@ -48,7 +48,7 @@ static void entries_add(struct list *list, const struct editor *editor)
 
 static void list_fill(struct list *list, const struct editor *editor)
 {
-	const struct details *details = &editor->plot.details;
+	const struct details *details = &editor->plot->details;
 	const char *legend = "legend", *fence = block_keyword(BLOCK_FENCE);
 
 	list_add(list, (struct row){ ROW_PLOT, 0 }, "The plot itself", "");
@@ -66,10 +66,10 @@ static void list_fill(struct list *list, const struct editor *editor)
 }
 
 /* False where the question was left. */
-static bool sheet_ask(struct editor *editor, struct row *row)
+static bool row_ask(struct editor *editor, struct row *row)
 {
 	struct list list = { .arena = ARENA_EMPTY, .question.text = "Which sheet?" };
-	size_t most = editor->plot.details.legend_count + editor->plot.details.fence_count +
+	size_t most = editor->plot->details.legend_count + editor->plot->details.fence_count +
 		ROWS_AROUND;
 	int answer;
 
@@ -84,7 +84,7 @@ static bool sheet_ask(struct editor *editor, struct row *row)
 	return answer != ANSWER_NONE;
 }
 
-static bool sheet_fill(struct editor *editor, struct row row)
+static bool row_fill(struct editor *editor, struct row row)
 {
 	switch (row.kind) {
 	case ROW_PLOT:
@@ -92,7 +92,7 @@ static bool sheet_fill(struct editor *editor, struct row row)
 	case ROW_ALLOW:
 		return allow_sheet_fill(editor, row.which);
 	case ROW_ENTRY:
-		return entry_sheet_change(editor, editor->plot.details.legend[row.which].letter);
+		return entry_sheet_change(editor, editor->plot->details.legend[row.which].letter);
 	case ROW_FENCE:
 		return fence_sheet_change(editor, row.which);
 	case ROW_ADD_ENTRY:
@@ -107,15 +107,20 @@ static bool sheet_fill(struct editor *editor, struct row row)
 	return false;
 }
 
-void act_sheets(struct editor *editor, int key)
+static void act_sheets(struct editor *editor)
 {
 	struct row row;
 
-	(void)key;
-	if (!sheet_ask(editor, &row) || !sheet_fill(editor, row))
+	if (!row_ask(editor, &row) || !row_fill(editor, row))
 		return;
 	if (!editor_stroke(editor))
 		editor_say(editor, "Nothing was changed.");
 	else if (!editor->message.length)
-		editor_say(editor, "Set; Backspace takes it back.");
+		editor_say(editor, "Set; %s takes it back.", acts_key(ACT_TAKE_BACK));
 }
+
+static const struct act acts[] = {
+	{ .id = ACT_SHEETS, .keys = ONE_KEY('#'), .key_name = "#", .name = "Sheets",
+		.wish = "change the legend; title, units", .writes = true, .run = act_sheets },
+};
+const struct act_group acts_of_sheets = ACT_GROUP(acts);

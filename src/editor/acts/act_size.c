@@ -1,11 +1,13 @@
-#include "editor/acts/acts.h"
-#include "base/memory.h"
 #include "base/show.h"
 #include "plot/edit/resize.h"
-#include "editor/sheets/cells.h"
 #include "editor/acts/choice.h"
+#include "editor/acts/groups.h"
+#include "editor/acts/shared.h"
+#include "editor/sheets/cells.h"
+#include "editor/sheets/sheet_ask.h"
 
-/* ---- What falls outside ------------------------------------------------------------------------- */
+/* ---- What falls outside
+ * ------------------------------------------------------------------------- */
 
 /* "12 cells of bed, 3 of path". */
 static void cells_add(struct text *out, const int64_t lost[CLASSES])
@@ -38,7 +40,7 @@ static void fence_add(struct text *out, const struct plot *plot, struct fence_lo
 	}
 }
 
-/* Open ground goes without a question. */
+/* Open ground is given up without a question. */
 static bool may_lose(struct editor *editor, const struct margins *margins)
 {
 	static const char *const answers[] = { "Leave the plan as it is", "Crop it all the same" };
@@ -47,9 +49,9 @@ static bool may_lose(struct editor *editor, const struct margins *margins)
 	struct text words = TEXT_EMPTY;
 	bool may;
 
-	resize_loss(&editor->plot, margins, lost);
+	resize_loss(editor->plot, margins, lost);
 	cells_add(&words, lost);
-	fence_add(&words, &editor->plot, resize_fence_loss(&editor->plot, margins));
+	fence_add(&words, editor->plot, resize_fence_loss(editor->plot, margins));
 	if (!words.length)
 		return true;
 	text_add(&words, " would go.");
@@ -59,7 +61,8 @@ static bool may_lose(struct editor *editor, const struct margins *margins)
 	return may;
 }
 
-/* ---- Growing and cropping ----------------------------------------------------------------------- */
+/* ---- Growing and cropping
+ * ----------------------------------------------------------------------- */
 
 static int held(int at, int count)
 {
@@ -69,8 +72,8 @@ static int held(int at, int count)
 /* The size, and what has become of the mirror. */
 static void say_size(struct editor *editor, bool had_axis)
 {
-	const struct ground *ground = &editor->plot.ground;
-	bool has_axis = block_value(&editor->plot.details.head, HEAD_AXIS)->set;
+	const struct ground *ground = &editor->plot->ground;
+	bool has_axis = block_value(&editor->plot->details.head, HEAD_AXIS)->set;
 	struct text words = TEXT_EMPTY;
 
 	editor_refresh(editor);
@@ -90,16 +93,16 @@ static void say_size(struct editor *editor, bool had_axis)
 /* margins must fit. */
 static void resize(struct editor *editor, const struct margins *margins)
 {
-	bool had_axis = block_value(&editor->plot.details.head, HEAD_AXIS)->set;
+	bool had_axis = block_value(&editor->plot->details.head, HEAD_AXIS)->set;
 
 	if (!may_lose(editor, margins)) {
 		editor_say(editor, "The plan is left as it is.");
 		return;
 	}
-	resize_plot(&editor->plot, margins);
-	editor->cursor.x = held(editor->cursor.x + margins->left, editor->plot.ground.columns);
-	editor->cursor.y = held(editor->cursor.y + margins->top, editor->plot.ground.rows);
-	editor->is_pegged = editor->is_trailing = editor->told_outside = false;
+	resize_plot(editor_edit(editor), margins);
+	editor->cursor.x = held(editor->cursor.x + margins->left, editor->plot->ground.columns);
+	editor->cursor.y = held(editor->cursor.y + margins->top, editor->plot->ground.rows);
+	editor->is_pegged = editor->is_trailing = editor->said_outside = false;
 	editor_drop_mark(editor);
 	if (editor_stroke(editor))
 		say_size(editor, had_axis);
@@ -107,7 +110,8 @@ static void resize(struct editor *editor, const struct margins *margins)
 		editor_say(editor, "The plan has that size already.");
 }
 
-/* ---- By measure --------------------------------------------------------------------------------- */
+/* ---- By measure
+ * --------------------------------------------------------------------------------- */
 
 enum { LEFT, TOP, RIGHT, BOTTOM, SIDES };
 
@@ -120,7 +124,7 @@ static bool side_read(const struct sheet *sheet, int side, int *margin, struct f
 {
 	const struct sizing *sizing = sheet->owner;
 	struct cells cells = { .least = -SIDE_MOST, .most = SIDE_MOST };
-	bool is_read = cells_read(sheet, side, plot_cell(&sizing->editor->plot), &cells, fault);
+	bool is_read = cells_read(sheet, side, plot_cell(sizing->editor->plot), &cells, fault);
 
 	*margin = cells.count;
 	return is_read;
@@ -138,102 +142,100 @@ static bool side_check(const struct sheet *sheet, int side, const struct value *
 static bool sides_accept(struct sheet *sheet, struct fault *fault)
 {
 	struct sizing *sizing = sheet->owner;
-	const struct ground *ground = &sizing->editor->plot.ground;
+	const struct ground *ground = &sizing->editor->plot->ground;
 	struct margins m;
 
-	if (!side_read(sheet, LEFT, &m.left, fault) || !side_read(sheet, TOP, &m.top, fault) ||
-	    !side_read(sheet, RIGHT, &m.right, fault) || !side_read(sheet, BOTTOM, &m.bottom, fault))
+	if (!side_read(sheet, LEFT, &m.left, fault) ||
+	    !side_read(sheet, TOP, &m.top, fault) ||
+	    !side_read(sheet, RIGHT, &m.right, fault) ||
+	    !side_read(sheet, BOTTOM, &m.bottom, fault))
 		return false;
 	if (!resize_fits(ground, &m))
-		return fault_set(fault, LEFT, "The plan would be %d x %d cells; it has 1 to %d each way.",
-			ground->columns + m.left + m.right, ground->rows + m.top + m.bottom, SIDE_MOST);
+		return fault_set(fault, LEFT,
+			"The plan would be %d x %d cells; it has 1 to %d each way.",
+			ground->columns + m.left + m.right, ground->rows + m.top + m.bottom,
+			SIDE_MOST);
 	sizing->margins = m;
 	return true;
 }
 
-static void by_measure(struct editor *editor, int key)
+static void by_measure(struct editor *editor)
 {
 	static const char *const labels[SIDES] = { "Left", "Top", "Right", "Bottom" };
 	struct sizing sizing = { .editor = editor };
-	struct sheet sheet;
-	bool is_filled;
+	struct field_spec fields[SIDES];
 
-	(void)key;
-	sheet_init(&sheet, SIDES);
-	sheet.title = "Grow; with a minus, crop";
-	sheet.done = "set the size";
-	sheet.units = plot_units(&editor->plot);
-	sheet.accept = sides_accept;
-	sheet.check = side_check;
-	sheet.owner = &sizing;
-	for (int i = 0; i < SIDES; i++) {
-		sheet.fields[i].label = labels[i];
-		sheet.fields[i].rule = &cells_rule;
-		sheet.fields[i].unset = memory_string("as it is");
-	}
-	is_filled = editor->asker->fill(editor->asker, &sheet);
-	sheet_fini(&sheet);
-	if (is_filled)
+	for (int i = 0; i < SIDES; i++)
+		fields[i] = (struct field_spec){ .label = labels[i], .rule = &cells_rule,
+			.unset = "as it is" };
+	if (sheet_ask(editor, &(struct sheet_spec){ .title = "Grow; with a minus, crop",
+			.done = "set the size", .fields = fields, .count = SIDES,
+			.accept = sides_accept, .check = side_check, .owner = &sizing }))
 		resize(editor, &sizing.margins);
 }
 
-/* ---- To the cursor, to the mark ----------------------------------------------------------------- */
+/* ---- To the cursor, to the mark
+ * ----------------------------------------------------------------- */
 
-static void crop_left(struct editor *editor, int key)
+static void crop_left(struct editor *editor)
 {
-	(void)key;
 	resize(editor, &(struct margins){ .left = -editor->cursor.x });
 }
 
-static void crop_top(struct editor *editor, int key)
+static void crop_top(struct editor *editor)
 {
-	(void)key;
 	resize(editor, &(struct margins){ .top = -editor->cursor.y });
 }
 
-static void crop_right(struct editor *editor, int key)
+static void crop_right(struct editor *editor)
 {
-	(void)key;
-	resize(editor, &(struct margins){ .right = editor->cursor.x + 1 - editor->plot.ground.columns });
+	int columns = editor->plot->ground.columns;
+
+	resize(editor, &(struct margins){ .right = editor->cursor.x + 1 - columns });
 }
 
-static void crop_bottom(struct editor *editor, int key)
+static void crop_bottom(struct editor *editor)
 {
-	(void)key;
-	resize(editor, &(struct margins){ .bottom = editor->cursor.y + 1 - editor->plot.ground.rows });
+	int rows = editor->plot->ground.rows;
+
+	resize(editor, &(struct margins){ .bottom = editor->cursor.y + 1 - rows });
 }
 
-void act_crop_to_mark(struct editor *editor, int key)
+static void act_crop_to_mark(struct editor *editor)
 {
-	const struct ground *ground = &editor->plot.ground;
+	const struct ground *ground = &editor->plot->ground;
 	struct rectangle r = editor->marked;
 
-	(void)key;
-	if (!editor->is_marked) {
-		editor_say(editor, "Nothing is marked: peg two corners with Enter, then pick Mark it.");
+	if (!act_has_mark(editor))
 		return;
-	}
 	resize(editor, &(struct margins){ -r.left, -r.top, r.right + 1 - ground->columns,
 		r.bottom + 1 - ground->rows });
 }
 
-void act_size(struct editor *editor, int key)
+static void act_size(struct editor *editor)
 {
 	static const struct choice choices[] = {
-		{ "Each side by measure", NULL, by_measure },
-		{ "Crop all left of the cursor", NULL, crop_left },
-		{ "Crop all above the cursor", NULL, crop_top },
-		{ "Crop all right of the cursor", NULL, crop_right },
-		{ "Crop all below the cursor", NULL, crop_bottom },
-		{ "Crop to the mark", NULL, act_crop_to_mark },
+		{ .words = "Each side by measure", .run = by_measure },
+		{ .words = "Crop all left of the cursor", .run = crop_left },
+		{ .words = "Crop all above the cursor", .run = crop_top },
+		{ .words = "Crop all right of the cursor", .run = crop_right },
+		{ .words = "Crop all below the cursor", .run = crop_bottom },
+		{ .words = "Crop to the mark", .act = ACT_CROP_TO_MARK },
 	};
 	enum { CHOICES = sizeof choices / sizeof *choices };
 	struct text words = TEXT_EMPTY;
 
-	(void)key;
 	text_add(&words, "The plan is ");
-	editor_name_size(editor, editor->plot.ground.columns, editor->plot.ground.rows, &words);
+	editor_name_size(editor, editor->plot->ground.columns, editor->plot->ground.rows, &words);
 	text_add(&words, ". Grow or crop it:");
 	choice_ask(editor, words.bytes, choices, editor->is_marked ? CHOICES : CHOICES - 1);
 	text_fini(&words);
 }
+
+static const struct act acts[] = {
+	{ .id = ACT_SIZE, .keys = ONE_KEY('^'), .key_name = "^", .name = "Grow or crop",
+		.wish = "make the plan larger or smaller", .writes = true, .run = act_size },
+	{ .id = ACT_CROP_TO_MARK, .key_name = "^", .name = "Crop to the mark",
+		.wish = "keep only what is marked", .writes = true, .run = act_crop_to_mark },
+};
+const struct act_group acts_of_size = ACT_GROUP(acts);

@@ -1,117 +1,65 @@
-/* Everything that can be done, in one table: its key, its name, what it is for, and the one function
- * that does it. Row 23, the list of all acts and the help are read off the same rows. */
+/* Everything that can be done. Each act is one row of a table, at the end of the act_*.c that
+ * has its functions; its identity is in the list below. The hints of the last row, the
+ * list of all acts and the help are read off these rows, and so is the name of a key wherever a
+ * message has one. */
 #ifndef EDITOR_ACTS_ACTS_H
 #define EDITOR_ACTS_ACTS_H
 
 #include "editor/editor.h"
 #include "editor/key.h"
 
-struct act {
-	int key, until;        /* the keys from one to the other; mostly the same one twice */
-	const char *key_name;  /* of what is only listed: of the key that offers it */
-	const char *name;      /* in the list of acts; NULL: a further row for the act before it */
-	const char *wish;      /* in the help: "I want to ..." */
-	const char *hints[EDITOR_STATES]; /* on the last row, state by state; NULL: not there */
-	int rank;              /* of the hint: 1 has its place before 2, where there is not room for all */
-	bool writes;           /* changes the plot or a file: not for those who may only look */
-	void (*run)(struct editor *editor, int key);
+/* In the order of the help. */
+enum act_id {
+	ACT_NONE,
+	ACT_ARROW, ACT_STEP, ACT_EDGE, ACT_PLACE,
+	ACT_FARTHER, ACT_NEARER, ACT_OVERVIEW, ACT_CENTRE, ACT_MEASURE, ACT_SCROLL,
+	ACT_TAKE, ACT_LAY, ACT_LIFT, ACT_TRAIL,
+	ACT_PEG, ACT_FILL, ACT_FRAME, ACT_RUN, ACT_FLOOD,
+	ACT_MARK, ACT_STAMP, ACT_MOVE_MARKED, ACT_TURN, ACT_FLIP_ACROSS, ACT_FLIP_DOWN,
+	ACT_LIFT_MARKED,
+	ACT_FENCE, ACT_FENCE_LAY, ACT_GATE_SET, ACT_FENCE_LIFT, ACT_GATE_LIFT, ACT_FENCE_PLAN,
+	ACT_TAKE_BACK, ACT_PUT_BACK,
+	ACT_LEFT_RIGHT, ACT_TOP_BOTTOM, ACT_HALF_TURN, ACT_FOLD, ACT_NEXT_FAULT, ACT_AXIS,
+	ACT_NEXT_PAGE, ACT_PAGE_BEFORE, ACT_PAGES, ACT_PANEL, ACT_FURTHER, ACT_BACK,
+	ACT_SHEETS, ACT_SIZE, ACT_CROP_TO_MARK, ACT_SAVE, ACT_TAKEOFF, ACT_LEAVE,
+	ACT_MOUSE, ACT_PAUSE, ACT_REPAINT, ACT_STEP_BACK, ACT_ALL, ACT_HELP,
+	ACTS, /* the end */
+	ACT_FIRST = ACT_ARROW
+};
+enum { KEY_RANGES_MOST = 3 };
+
+/* The keys from one to the other; mostly the same one twice. PRESS_NOTHING: none. */
+struct key_range {
+	int first, last;
 };
 
-enum { ACTS_MOST = 96 };
+struct act {
+	enum act_id id;
+	struct key_range keys[KEY_RANGES_MOST]; /* none: the act has no key of its own */
+	const char *key_name; /* for an act without a key of its own: of the key that leads to it */
+	const char *key_said; /* in a sentence, where it is shorter; NULL: key_name */
+	const char *name;     /* in the list of acts */
+	const char *wish;     /* in the help: "I want to ..." */
+	const char *hints[EDITOR_STATES]; /* on the last row, by the editor's state; NULL: none */
+	int rank;             /* of the hint: 1 is shown before 2 when the row is short */
+	bool writes;          /* changes the plot or a file: not for those who may only look */
+	void (*run)(struct editor *editor);
+	/* Instead of run, where the key says how far, where to or which. */
+	void (*run_by_key)(struct editor *editor, int key);
+};
 
-/* All rows, the order being that of the help. */
-const struct act *acts_all(int *count);
+/* Its row; id is ACT_FIRST..ACTS - 1. */
+const struct act *acts_get(enum act_id id);
 /* NULL where no act has the key. */
 const struct act *acts_find(int key);
-/* Does what the key stands for, or says that it stands for nothing. */
+/* The name of an act's key, for a sentence. */
+const char *acts_key(enum act_id id);
+
+/* Does what a key does: runs its act, or says that it has none. */
 void acts_press(struct editor *editor, int key);
-
-/* act_move.c */
-void act_arrow(struct editor *editor, int key);
-void act_edge(struct editor *editor, int key);
-void act_step(struct editor *editor, int key);
-void act_place(struct editor *editor, int key);
-/* act_view.c */
-void act_nearer(struct editor *editor, int key);
-void act_farther(struct editor *editor, int key);
-void act_overview(struct editor *editor, int key);
-void act_centre(struct editor *editor, int key);
-void act_scroll(struct editor *editor, int key);
-void act_panel(struct editor *editor, int key);
-void act_measure(struct editor *editor, int key);
-void act_mouse(struct editor *editor, int key);
-/* act_lay.c */
-void act_take(struct editor *editor, int key);
-void act_lay(struct editor *editor, int key);
-void act_lift(struct editor *editor, int key);
-void act_trail(struct editor *editor, int key);
-void act_flood(struct editor *editor, int key);
-/* act_end.c */
-void act_step_back(struct editor *editor, int key);
-/* act_peg.c */
-void act_peg(struct editor *editor, int key);
-void act_fill(struct editor *editor, int key);
-void act_frame(struct editor *editor, int key);
-void act_run(struct editor *editor, int key);
-/* act_mark.c */
-void act_mark(struct editor *editor, int key);
-void act_stamp(struct editor *editor, int key);
-void act_move_marked(struct editor *editor, int key);
-void act_lift_marked(struct editor *editor, int key);
-void act_turn(struct editor *editor, int key);
-void act_flip_across(struct editor *editor, int key);
-void act_flip_down(struct editor *editor, int key);
-/* act_fence.c */
-void act_fence(struct editor *editor, int key);
-void act_fence_lay(struct editor *editor, int key);
-void act_gate_set(struct editor *editor, int key);
-void act_fence_lift(struct editor *editor, int key);
-void act_gate_lift(struct editor *editor, int key);
-void act_fence_plan(struct editor *editor, int key);
-/* act_size.c */
-void act_size(struct editor *editor, int key);
-void act_crop_to_mark(struct editor *editor, int key);
-/* act_mirror.c */
-void act_left_right(struct editor *editor, int key);
-void act_top_bottom(struct editor *editor, int key);
-void act_half_turn(struct editor *editor, int key);
-void act_fold(struct editor *editor, int key);
-void act_next_fault(struct editor *editor, int key);
-/* act_axis.c */
-void act_axis(struct editor *editor, int key);
-/* act_undo.c */
-void act_take_back(struct editor *editor, int key);
-void act_put_back(struct editor *editor, int key);
-/* act_page.c */
-void act_next_page(struct editor *editor, int key);
-void act_page_before(struct editor *editor, int key);
-void act_pages(struct editor *editor, int key);
-void act_further(struct editor *editor, int key);
-void act_back(struct editor *editor, int key);
-/* act_sheet.c */
-void act_sheets(struct editor *editor, int key);
-/* act_file.c */
-void act_save(struct editor *editor, int key);
-void act_takeoff(struct editor *editor, int key);
-void act_leave(struct editor *editor, int key);
-/* act_list.c */
-void act_all(struct editor *editor, int key);
-void act_help(struct editor *editor, int key);
-void act_pause(struct editor *editor, int key);
-void act_repaint(struct editor *editor, int key);
-
-/* Lays what is in hand straight along the way, as a trail does: one stroke, or a part of one while the
- * mouse drags. act_lay.c. */
-void act_lay_way(struct editor *editor, struct place from, struct place to);
-#define ACT_IS_THERE "It lies there already."
-/* Ends a stroke of laying: says `nothing`, unless NULL, where it changed nothing. That images fell
- * outside the plan is said once, not with every stroke. act_end.c. */
-void act_lay_end(struct editor *editor, struct laid laid, const char *nothing);
-/* Says, once, that images fall outside the plan. act_end.c. */
-void act_tell_outside(struct editor *editor, struct laid laid);
-/* What to do with what is marked and carried. act_mark.c. */
-void act_mark_ask(struct editor *editor);
-/* Saves, asking where somebody else has changed the file. False where it is not saved. act_file.c. */
-bool act_file_save(struct editor *editor);
+/* The same for an act that has `run`, whether or not it has a key. */
+void acts_do(struct editor *editor, enum act_id id);
+/* Runs an act that has `run` as a part of another, which may have said something already. */
+void acts_run(struct editor *editor, enum act_id id);
 
 #endif

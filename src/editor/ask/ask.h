@@ -1,5 +1,5 @@
-/* How acts ask people: questions with words to pick, and sheets to fill in. The screen answers from the
- * keyboard; tests answer from what they wrote down beforehand. */
+/* How acts ask people: questions with words to pick, and sheets to fill in. The screen answers from
+ * the keyboard; tests answer from what they wrote down beforehand. */
 #ifndef EDITOR_ASK_ASK_H
 #define EDITOR_ASK_ASK_H
 

@@ -1,5 +1,6 @@
-/* The part of a sheet that every block of a plot has: a field for each attribute of its kind, or some
- * of them, straight from the attribute table, then its notes, then an empty one for one note more. */
+/* The part of a sheet that every block of a plot has: a field for each attribute of its kind, or
+ * some of them, straight from the attribute table, then its notes, then an empty one for one note
+ * more. */
 #ifndef EDITOR_ASK_BLOCK_SHEET_H
 #define EDITOR_ASK_BLOCK_SHEET_H
 

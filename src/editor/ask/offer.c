@@ -4,7 +4,7 @@
 
 static const char numeric[] = "0123456789./ \t";
 
-/* Adds one length of a size, or a whole value, with the unit behind it if it has none. */
+/* Adds one length of a size, or a whole value, with the unit after it if it has none. */
 static void part_add(struct text *out, const char *part, size_t length, const char *unit)
 {
 	bool has_number = false, is_bare = true;

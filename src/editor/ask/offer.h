@@ -11,9 +11,10 @@ struct asked {
 	bool is_far; /* the larger units come first */
 };
 
-/* Gives each bare number of a length, a size, a percentage or a density the first unit that makes it a
- * good value: of inches and feet; of millimetres, centimetres and metres. Where none does, false, and
- * *out has the first unit all the same, for its fault to be told; nothing where no number was bare. */
+/* Gives each bare number of a length, a size, a percentage or a density the first unit that makes
+ * it a good value: of inches and feet; of millimetres, centimetres and metres. Where none does,
+ * false, and *out has the first unit all the same, so that its fault can be said; *out is empty
+ * where no number was bare. */
 bool offer_units(const struct asked *asked, const char *typed, struct text *out);
 
 #endif

@@ -3,7 +3,6 @@
 #include "editor/ask/offer.h"
 
 #include <stdarg.h>
-#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -64,15 +63,16 @@ bool sheet_says(const struct sheet *sheet, int field, const struct value *value)
 
 bool fault_set(struct fault *fault, int field, const char *format, ...)
 {
-	char words[512];
+	struct text words = TEXT_EMPTY; /* the arguments may be in the fault's own */
 	va_list list;
 
 	va_start(list, format);
-	vsnprintf(words, sizeof words, format, list);
+	text_vprint(&words, format, list);
 	va_end(list);
 	fault_clear(fault);
 	fault->field = field;
-	text_add(&fault->words, words);
+	text_add(&fault->words, words.bytes);
+	text_fini(&words);
 	return false;
 }
 
@@ -118,7 +118,8 @@ static bool words_read(const struct sheet *sheet, const struct value_rule *rule,
 	return done;
 }
 
-/* Offers a bare number back with a unit; where none would do, the fault is that of its first one. */
+/* Offers a bare number back with a unit; where none would do, the fault is that of its first
+ * one. */
 static bool refuse(const struct sheet *sheet, int at, struct diag *d, struct fault *fault)
 {
 	const struct field *field = &sheet->fields[at];
@@ -128,7 +129,8 @@ static bool refuse(const struct sheet *sheet, int at, struct diag *d, struct fau
 	struct value none;
 
 	if (!is_offered && offer.length)
-		words_read(sheet, field->rule, offer.bytes, &none, d); /* fails, or it were offered */
+		words_read(sheet, field->rule, offer.bytes, &none, d); /* cannot succeed:
+			it would have been offered */
 	fault_set(fault, at, "%s: found %s, expected %s", field->label, d->found, d->expected);
 	if (is_offered) {
 		fault_set(fault, at, "%s: %s has no unit. %s? Enter takes it.", field->label,

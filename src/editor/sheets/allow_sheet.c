@@ -1,4 +1,5 @@
 #include "editor/sheets/allow_sheet.h"
+#include "editor/sheets/sheet_ask.h"
 
 static const struct {
 	const char *title;
@@ -32,25 +33,15 @@ static bool accept(struct sheet *sheet, struct fault *fault)
 {
 	const struct allowing *allowing = sheet->owner;
 
-	return block_fields_read(sheet, 0, &allowing->editor->plot.details.allow,
+	return block_fields_read(sheet, 0, &editor_edit(allowing->editor)->details.allow,
 		&sheets[allowing->sheet].part, fault);
 }
 
 bool allow_sheet_fill(struct editor *editor, int which)
 {
-	const struct block *allow = &editor->plot.details.allow;
 	struct allowing allowing = { editor, which };
-	struct sheet sheet;
-	bool is_filled;
 
-	sheet_init(&sheet, block_fields(allow, &sheets[which].part));
-	sheet.title = sheets[which].title;
-	sheet.done = "set all this";
-	sheet.units = plot_units(&editor->plot);
-	sheet.accept = accept;
-	sheet.owner = &allowing;
-	block_fields_set(&sheet, 0, allow, &sheets[which].part);
-	is_filled = editor->asker->fill(editor->asker, &sheet);
-	sheet_fini(&sheet);
-	return is_filled;
+	return sheet_ask(editor, &(struct sheet_spec){ .title = sheets[which].title,
+		.done = "set all this", .block = &editor->plot->details.allow,
+		.part = sheets[which].part, .accept = accept, .owner = &allowing });
 }

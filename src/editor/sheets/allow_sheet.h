@@ -1,5 +1,5 @@
-/* The sheets of what is allowed for in all of the plot, one for each few trades. Whoever calls ends the
- * stroke. */
+/* The sheets of what is allowed for in all of the plot, one for each few trades. Whoever calls ends
+ * the stroke. */
 #ifndef EDITOR_SHEETS_ALLOW_SHEET_H
 #define EDITOR_SHEETS_ALLOW_SHEET_H
 

@@ -1,6 +1,7 @@
 #include "editor/sheets/begin.h"
 #include "base/memory.h"
 #include "editor/sheets/metric.h"
+#include "editor/sheets/sheet_ask.h"
 
 #include <string.h>
 
@@ -89,7 +90,8 @@ static bool not_whole(const struct sheet *sheet, int field, nm length, nm cell, 
 }
 
 /* How many cells a side has. */
-static bool cells_read(const struct sheet *sheet, int field, nm cell, int *cells, struct fault *fault)
+static bool cells_read(const struct sheet *sheet, int field, nm cell, int *cells,
+	struct fault *fault)
 {
 	struct value length;
 	int64_t count;
@@ -100,7 +102,8 @@ static bool cells_read(const struct sheet *sheet, int field, nm cell, int *cells
 		return not_whole(sheet, field, length.as.length, cell, fault);
 	count = length.as.length / cell;
 	if (count > SIDE_MOST)
-		return fault_set(fault, field, "%s: %lld cells, expected at most %d; larger cells do it",
+		return fault_set(fault, field,
+			"%s: %lld cells, expected at most %d; larger cells do it",
 			sheet->fields[field].label, (long long)count, SIDE_MOST);
 	*cells = (int)count;
 	return true;
@@ -161,23 +164,13 @@ bool begin_ask(struct editor *editor)
 		"Depth, top to bottom", "Side of a cell" };
 	const struct value_rule *const rules[BEGIN_FIELDS] = { &attribute_row(HEAD_TITLE)->rule,
 		&attribute_row(HEAD_UNITS)->rule, &side, &side, &attribute_row(HEAD_CELL)->rule };
-	struct sheet sheet;
-	bool has_begun;
+	struct field_spec fields[BEGIN_FIELDS];
 
-	sheet_init(&sheet, BEGIN_FIELDS);
-	sheet.title = "Begin a new plot";
-	sheet.done = "begin the plot";
-	sheet.accept = begin_accept;
-	sheet.changed = begin_changed;
-	sheet.owner = editor;
-	for (int i = 0; i < BEGIN_FIELDS; i++) {
-		sheet.fields[i].label = labels[i];
-		sheet.fields[i].rule = rules[i];
-		sheet.fields[i].required = i != TITLE;
-		sheet.fields[i].is_far = i == WIDTH || i == DEPTH;
-		sheet_type(&sheet, i, answers[UNITS_IMPERIAL][i]);
-	}
-	has_begun = editor->asker->fill(editor->asker, &sheet);
-	sheet_fini(&sheet);
-	return has_begun;
+	for (int i = 0; i < BEGIN_FIELDS; i++)
+		fields[i] = (struct field_spec){ .label = labels[i], .rule = rules[i],
+			.required = i != TITLE, .is_far = i == WIDTH || i == DEPTH,
+			.typed = answers[UNITS_IMPERIAL][i] };
+	return sheet_ask(editor, &(struct sheet_spec){ .title = "Begin a new plot",
+		.done = "begin the plot", .fields = fields, .count = BEGIN_FIELDS,
+		.accept = begin_accept, .changed = begin_changed, .owner = editor });
 }

@@ -134,22 +134,24 @@ static void say_measure(struct editor *editor, const struct plot *now, const str
 static bool too_many(const struct rescale *rescale, struct fault *fault)
 {
 	return fault_set(fault, HEAD_CELL, "%s: the ground would have %d x %d cells, expected at "
-		"most %d x %d; keep its cells, or choose larger ones", attribute_row(HEAD_CELL)->label,
+		"most %d x %d; keep its cells, or choose larger ones",
+		attribute_row(HEAD_CELL)->label,
 		rescale->across.new_count, rescale->down.new_count, SIDE_MOST, SIDE_MOST);
 }
 
-/* `next` is the editor's plot with its new head, but for the cell. */
+/* `next` is the editor's plot with its new head, but with the old cell. */
 static void measure_keep(struct editor *editor, struct plot *next, const struct rescale *rescale)
 {
+	struct plot *plot = editor_edit(editor);
 	struct plot before = *next;
 	struct rounding rounding = { rescale_rounded(rescale, &next->ground),
 		!rescale_keeps_fences(rescale, next), gates_of(&next->details) };
 
 	before.details.head = block_copy(&next->details.head);
 	before.ground = ground_copy(&next->ground);
-	rescale_plot(next, rescale); /* its fences are the editor's own */
+	rescale_plot(next, rescale); /* its fences are the plot's own */
 	rounding.gates_gone -= gates_of(&next->details);
-	editor->plot.ground = next->ground;
+	plot->ground = next->ground;
 	editor->cursor = rescale_cell(rescale, editor->cursor);
 	editor->is_pegged = editor->is_trailing = false;
 	editor_drop_mark(editor);
@@ -160,8 +162,8 @@ static void measure_keep(struct editor *editor, struct plot *next, const struct 
 
 bool cell_change(struct editor *editor, struct block *head, struct fault *fault)
 {
-	struct plot next = editor->plot; /* shares all but its head */
-	nm from = plot_cell(&editor->plot), to = block_length(head, HEAD_CELL);
+	struct plot next = *editor->plot; /* shares all but its head */
+	nm from = plot_cell(editor->plot), to = block_length(head, HEAD_CELL);
 	struct rescale rescale;
 	int answer;
 

@@ -1,4 +1,5 @@
 #include "editor/sheets/cells.h"
+#include "editor/sheets/sheet_ask.h"
 
 #include <string.h>
 
@@ -17,7 +18,8 @@ static bool count_scan(struct scan *s, int64_t *count, bool *is_bare)
 		return false;
 	*is_bare = scan_is_done(&ahead);
 	word = scan_word(&ahead, &length);
-	if (!*is_bare && !scan_word_is(word, length, "cell") && !scan_word_is(word, length, "cells"))
+	if (!*is_bare && !scan_word_is(word, length, "cell") &&
+	    !scan_word_is(word, length, "cells"))
 		return false;
 	*s = ahead;
 	return scan_is_done(s);
@@ -89,7 +91,8 @@ bool cells_read(const struct sheet *sheet, int field, nm cell, struct cells *cel
 	return true;
 }
 
-/* ---- One number of cells ------------------------------------------------------------------------ */
+/* ---- One number of cells
+ * ------------------------------------------------------------------------ */
 
 struct asking {
 	struct editor *editor;
@@ -100,7 +103,7 @@ static bool one_read(const struct sheet *sheet, struct cells *cells, struct faul
 {
 	const struct asking *asking = sheet->owner;
 
-	return cells_read(sheet, 0, plot_cell(&asking->editor->plot), cells, fault);
+	return cells_read(sheet, 0, plot_cell(asking->editor->plot), cells, fault);
 }
 
 static bool one_check(const struct sheet *sheet, int field, const struct value *value,
@@ -124,23 +127,14 @@ bool cells_ask(struct editor *editor, const char *title, const char *label, stru
 {
 	struct asking asking = { editor, cells };
 	struct text typed = TEXT_EMPTY;
-	struct sheet sheet;
+	struct field_spec field = { .label = label, .rule = &cells_rule, .required = true };
 	bool is_filled;
 
-	length_write(&typed, cells->count * plot_cell(&editor->plot), plot_units(&editor->plot));
-	sheet_init(&sheet, 1);
-	sheet.title = title;
-	sheet.done = "lay it";
-	sheet.units = plot_units(&editor->plot);
-	sheet.accept = one_accept;
-	sheet.check = one_check;
-	sheet.owner = &asking;
-	sheet.fields[0].label = label;
-	sheet.fields[0].rule = &cells_rule;
-	sheet.fields[0].required = true;
-	sheet_type(&sheet, 0, typed.bytes);
-	is_filled = editor->asker->fill(editor->asker, &sheet);
-	sheet_fini(&sheet);
+	length_write(&typed, cells->count * plot_cell(editor->plot), plot_units(editor->plot));
+	field.typed = typed.bytes;
+	is_filled = sheet_ask(editor, &(struct sheet_spec){ .title = title, .done = "lay it",
+		.fields = &field, .count = 1, .accept = one_accept, .check = one_check,
+		.owner = &asking });
 	text_fini(&typed);
 	return is_filled;
 }

@@ -2,20 +2,12 @@
 #include "base/memory.h"
 #include "base/show.h"
 #include "plot/edit/legend.h"
-#include "editor/ask/block_sheet.h"
-#include "editor/sheets/metric.h"
+#include "editor/sheets/named_sheet.h"
 
 #include <stdlib.h>
-#include <string.h>
 
-enum { NAME, LETTER, ENTRY_BLOCK }; /* fields; the block's follow from ENTRY_BLOCK on */
-
-static const struct value_rule name_rule = { .kind = VALUE_TEXT, .least = 1, .most = NAME_MOST };
-static const struct value_rule letter_rule = { .kind = VALUE_TEXT, .least = 1, .most = 1 };
-
-/* The sheet's owner. */
 struct entering {
-	struct editor *editor;
+	struct named_sheet named; /* first */
 	enum plot_class class;
 	char letter; /* the entry's so far; NUL: it is a new one */
 };
@@ -33,14 +25,11 @@ static bool letter_check(const struct sheet *sheet, int field, const struct valu
 	struct fault *fault)
 {
 	const struct entering *entering = sheet->owner;
-	const struct details *details = &entering->editor->plot.details;
+	const struct details *details = &entering->named.editor->plot->details;
 	bool is_capital = entering->class == CLASS_FIXTURE;
-	char letter;
+	char letter = value->as.text[0];
 	struct text left = TEXT_EMPTY;
 
-	if (field != LETTER)
-		return true;
-	letter = value->as.text[0];
 	if (class_takes_letter(entering->class, letter) &&
 		(letter == entering->letter || legend_index(details, letter) < 0))
 		return true;
@@ -56,19 +45,19 @@ static bool letter_check(const struct sheet *sheet, int field, const struct valu
 	return false;
 }
 
-/* Takes over the name and what is in the block. */
-static void entry_set(struct editor *editor, struct entering *entering, char letter, char *name,
-	const struct block *block)
+static void take(struct named_sheet *named, char letter, char *name, const struct block *block)
 {
-	struct details *details = &editor->plot.details;
+	const struct entering *entering = (struct entering *)named;
+	struct editor *editor = named->editor;
+	struct plot *plot = editor_edit(editor);
 	struct entry *entry;
 
 	if (!entering->letter) {
-		entry = details_add_entry(details, entering->class, letter, NULL);
+		entry = details_add_entry(&plot->details, entering->class, letter, NULL);
 	} else {
 		if (letter != entering->letter)
-			legend_reletter(&editor->plot, entering->letter, letter);
-		entry = &details->legend[legend_index(details, letter)];
+			legend_reletter(plot, entering->letter, letter);
+		entry = &plot->details.legend[legend_index(&plot->details, letter)];
 	}
 	free(entry->name);
 	entry->name = name;
@@ -78,95 +67,19 @@ static void entry_set(struct editor *editor, struct entering *entering, char let
 		editor->hand = letter;
 }
 
-/* The block as it is so far; of a new entry one that is empty, but in a metric plot for its rounder
- * values. Owned by the caller. */
-static struct block block_of(const struct entering *entering)
-{
-	const struct plot *plot = &entering->editor->plot;
-	const struct entry *entry = plot_entry(plot, entering->letter);
-	struct block block = { .kind = class_block(entering->class) };
-
-	if (entry)
-		return block_copy(&entry->block);
-	if (plot_units(plot) == UNITS_METRIC)
-		metric_fill(&block);
-	return block;
-}
-
-/* A name that nobody touched is good, be it nothing but blanks. */
-static bool name_read(const struct sheet *sheet, struct value *name, struct fault *fault)
-{
-	const struct entering *entering = sheet->owner;
-	const struct entry *entry = plot_entry(&entering->editor->plot, entering->letter);
-	struct value was = { .set = entry != NULL, .as.text = entry ? entry->name : NULL };
-
-	if (!entry || !sheet_says(sheet, NAME, &was))
-		return sheet_read(sheet, NAME, name, fault);
-	*name = value_copy(VALUE_TEXT, &was);
-	return true;
-}
-
-static bool entry_accept(struct sheet *sheet, struct fault *fault)
-{
-	struct entering *entering = sheet->owner;
-	struct block block = block_of(entering);
-	const struct block_part whole = block_whole(block.kind);
-	struct value name = { .set = false }, letter = { .set = false };
-	bool is_good = name_read(sheet, &name, fault) &&
-		sheet_read(sheet, LETTER, &letter, fault) &&
-		block_fields_read(sheet, ENTRY_BLOCK, &block, &whole, fault);
-
-	if (is_good)
-		entry_set(entering->editor, entering, letter.as.text[0],
-			memory_string(name.as.text), &block);
-	else
-		block_fini(&block);
-	value_fini(VALUE_TEXT, &name);
-	value_fini(VALUE_TEXT, &letter);
-	return is_good;
-}
-
-static void field_set(struct sheet *sheet, int field, const char *label,
-	const struct value_rule *rule, const char *typed)
-{
-	sheet->fields[field].label = label;
-	sheet->fields[field].rule = rule;
-	sheet->fields[field].required = true;
-	sheet_type(sheet, field, typed);
-}
-
-static bool entry_fill(struct entering *entering, const char *title, const char *name, char letter)
-{
-	struct block block = block_of(entering);
-	const struct block_part whole = block_whole(block.kind);
-	struct sheet sheet;
-	bool is_filled;
-
-	sheet_init(&sheet, ENTRY_BLOCK + block_fields(&block, &whole));
-	sheet.title = title;
-	sheet.done = entering->letter ? "set all this" : "add it";
-	sheet.units = plot_units(&entering->editor->plot);
-	sheet.accept = entry_accept;
-	sheet.check = letter_check;
-	sheet.owner = entering;
-	field_set(&sheet, NAME, "Name", &name_rule, name);
-	field_set(&sheet, LETTER, "Letter", &letter_rule, (const char[]){ letter, '\0' });
-	block_fields_set(&sheet, ENTRY_BLOCK, &block, &whole);
-	is_filled = entering->editor->asker->fill(entering->editor->asker, &sheet);
-	sheet_fini(&sheet);
-	block_fini(&block);
-	return is_filled;
-}
-
 bool entry_sheet_change(struct editor *editor, char letter)
 {
-	const struct entry *entry = plot_entry(&editor->plot, letter);
-	struct entering entering = { editor, entry->class, letter };
+	const struct entry *entry = plot_entry(editor->plot, letter);
+	struct entering entering = { .class = entry->class, .letter = letter, .named = {
+		.editor = editor, .kind = class_block(entry->class), .name = entry->name,
+		.block = &entry->block, .letter = letter, .letter_check = letter_check,
+		.take = take } };
 	struct text title = TEXT_EMPTY;
 	bool is_filled;
 
 	text_print(&title, "The %s %c", class_word(entry->class), letter);
-	is_filled = entry_fill(&entering, title.bytes, entry->name, letter);
+	entering.named.title = title.bytes;
+	is_filled = named_sheet_ask(&entering.named);
 	text_fini(&title);
 	return is_filled;
 }
@@ -198,20 +111,22 @@ static int class_ask(struct editor *editor)
 
 bool entry_sheet_add(struct editor *editor)
 {
-	struct entering entering = { .editor = editor };
+	struct entering entering = { .named = { .editor = editor, .letter_check = letter_check,
+		.take = take } };
 	int answer = class_ask(editor);
-	char letter;
 
 	if (answer == ANSWER_NONE)
 		return false;
 	entering.class = (enum plot_class)answer;
-	letter = legend_free_letter(&editor->plot.details, entering.class);
-	if (!letter) {
+	entering.named.title = classes[answer].title;
+	entering.named.kind = class_block(entering.class);
+	entering.named.letter = legend_free_letter(&editor->plot->details, entering.class);
+	if (!entering.named.letter) {
 		editor_say(editor, "All %s letters are taken; remove an entry first.",
 			entering.class == CLASS_FIXTURE ? "capital" : "small");
 		return false;
 	}
-	return entry_fill(&entering, classes[answer].title, "", letter);
+	return named_sheet_ask(&entering.named);
 }
 
 /* ---- Removing ------------------------------------------------------------------------------- */
@@ -222,11 +137,11 @@ static void cells_add(struct text *out, int64_t cells)
 	text_add(out, cells == 1 ? " cell" : " cells");
 }
 
-/* Asks for one of the legend's letters; where there is a `goes`, for another one or for open
+/* Asks for one of the legend's letters; where there is a `but`, for another one or for open
  * ground. NUL: the question was left. */
-static char letter_ask(struct editor *editor, const char *words, char goes)
+static char letter_ask(struct editor *editor, const char *words, char but)
 {
-	const struct details *details = &editor->plot.details;
+	const struct details *details = &editor->plot->details;
 	struct arena arena = ARENA_EMPTY;
 	size_t most = details->legend_count + 1;
 	const char **answers = arena_new(&arena, most, sizeof *answers);
@@ -234,8 +149,9 @@ static char letter_ask(struct editor *editor, const char *words, char goes)
 	char *letters = arena_new(&arena, most, 1);
 	struct question question = { .text = words, .answers = answers, .notes = notes };
 	int answer;
+	char letter;
 
-	if (goes) {
+	if (but) {
 		letters[question.count] = OPEN_GROUND;
 		answers[question.count] = ". open ground";
 		notes[question.count++] = "";
@@ -243,40 +159,40 @@ static char letter_ask(struct editor *editor, const char *words, char goes)
 	for (size_t i = 0; i < details->legend_count; i++) {
 		const struct entry *entry = &details->legend[i];
 
-		if (entry->letter == goes)
+		if (entry->letter == but)
 			continue;
-		if (!goes && entry->letter == editor->hand)
+		if (!but && entry->letter == editor->hand)
 			question.first = question.count;
 		letters[question.count] = entry->letter;
 		answers[question.count] = arena_print(&arena, "%c %s", entry->letter, entry->name);
 		notes[question.count++] = class_word(entry->class);
 	}
 	answer = editor->asker->choose(editor->asker, &question);
-	goes = answer == ANSWER_NONE ? '\0' : letters[answer];
+	letter = answer == ANSWER_NONE ? '\0' : letters[answer];
 	arena_clear(&arena);
-	return goes;
+	return letter;
 }
 
 bool entry_sheet_remove(struct editor *editor)
 {
-	char goes = letter_ask(editor, "Remove which entry?", '\0'), to = OPEN_GROUND;
+	char removed = letter_ask(editor, "Remove which entry?", '\0'), to = OPEN_GROUND;
 	struct text words = TEXT_EMPTY;
 	int64_t cells;
 
-	if (!goes)
+	if (!removed)
 		return false;
-	cells = legend_cells(&editor->plot, goes);
-	editor_name_letter(editor, goes, &words);
+	cells = legend_cells(editor->plot, removed);
+	editor_name_letter(editor, removed, &words);
 	text_add(&words, " goes. What shall its ");
 	cells_add(&words, cells);
 	text_add(&words, " be?");
 	if (cells)
-		to = letter_ask(editor, words.bytes, goes);
+		to = letter_ask(editor, words.bytes, removed);
 	text_fini(&words);
 	if (!to)
 		return false;
-	legend_remove(&editor->plot, goes, to);
-	if (editor->hand == goes)
+	legend_remove(editor_edit(editor), removed, to);
+	if (editor->hand == removed)
 		editor->hand = to;
 	return true;
 }

@@ -1,5 +1,5 @@
-/* The defaults are in inches; in a metric plot the sheets for what is new come with rounder metric values
- * of its own, set. */
+/* The defaults are in inches; in a metric plot the sheets for what is new come with rounder metric
+ * values of its own, set. */
 #ifndef EDITOR_SHEETS_METRIC_H
 #define EDITOR_SHEETS_METRIC_H
 

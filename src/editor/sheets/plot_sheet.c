@@ -1,17 +1,17 @@
 #include "editor/sheets/plot_sheet.h"
-#include "editor/ask/block_sheet.h"
 #include "editor/sheets/cell_change.h"
+#include "editor/sheets/sheet_ask.h"
 
 #include <string.h>
 
 _Static_assert(HEAD_TITLE == 0, "the sheet's fields are numbered like the head's attributes");
 
-/* The one value whose range hangs on the rest of the plot. */
+/* The one value whose range depends on the rest of the plot. */
 static bool head_check(const struct sheet *sheet, int field, const struct value *value,
 	struct fault *fault)
 {
 	const struct editor *editor = sheet->owner;
-	const struct ground *ground = &editor->plot.ground;
+	const struct ground *ground = &editor->plot->ground;
 	int across = 2 * ground->columns - 1, down = 2 * ground->rows - 1;
 
 	if (field != HEAD_AXIS || (value->as.place.x >= 1 && value->as.place.x <= across &&
@@ -21,7 +21,7 @@ static bool head_check(const struct sheet *sheet, int field, const struct value 
 		sheet->fields[field].label, value->as.place.x, value->as.place.y, across, down);
 }
 
-/* With other units the cell is shown in them, if it is a good one as it stands. */
+/* With other units the cell is shown in them, if that makes a good value. */
 static void head_changed(struct sheet *sheet, int field)
 {
 	const struct field *units = &sheet->fields[HEAD_UNITS];
@@ -40,40 +40,27 @@ static void head_changed(struct sheet *sheet, int field)
 static bool head_accept(struct sheet *sheet, struct fault *fault)
 {
 	struct editor *editor = sheet->owner;
-	struct block *held = &editor->plot.details.head;
-	struct block head = block_copy(held);
+	struct block head = block_copy(&editor->plot->details.head);
 	const struct block_part whole = block_whole(BLOCK_HEAD);
-	struct block before;
+	struct block *held, before;
 
 	if (!block_fields_read(sheet, 0, &head, &whole, fault) ||
 		!cell_change(editor, &head, fault)) {
 		block_fini(&head);
 		return false;
 	}
+	held = &editor_edit(editor)->details.head;
 	before = *held;
 	*held = head;
 	block_fini(&before);
-	editor->told_outside = false;
+	editor->said_outside = false;
 	return true;
 }
 
 bool plot_sheet_fill(struct editor *editor)
 {
-	struct block *head = &editor->plot.details.head;
-	const struct block_part whole = block_whole(BLOCK_HEAD);
-	struct sheet sheet;
-	bool is_filled;
-
-	sheet_init(&sheet, block_fields(head, &whole));
-	sheet.title = "The plot itself";
-	sheet.done = "set all this";
-	sheet.units = plot_units(&editor->plot);
-	sheet.accept = head_accept;
-	sheet.check = head_check;
-	sheet.changed = head_changed;
-	sheet.owner = editor;
-	block_fields_set(&sheet, 0, head, &whole);
-	is_filled = editor->asker->fill(editor->asker, &sheet);
-	sheet_fini(&sheet);
-	return is_filled;
+	return sheet_ask(editor, &(struct sheet_spec){ .title = "The plot itself",
+		.done = "set all this", .block = &editor->plot->details.head,
+		.part = block_whole(BLOCK_HEAD), .accept = head_accept, .check = head_check,
+		.changed = head_changed, .owner = editor });
 }

@@ -1,4 +1,4 @@
-/* The sheet of the plot itself. Whoever calls ends the stroke. */
+/* The sheet of the plot itself. The caller ends the stroke. */
 #ifndef EDITOR_SHEETS_PLOT_SHEET_H
 #define EDITOR_SHEETS_PLOT_SHEET_H
 

@@ -1,6 +1,6 @@
 /* How a session starts: the plot is read, rescued work is offered, a new plot is begun. */
-#ifndef EDITOR_OPENING_H
-#define EDITOR_OPENING_H
+#ifndef EDITOR_ACTS_OPENING_H
+#define EDITOR_ACTS_OPENING_H
 
 #include "editor/editor.h"
 

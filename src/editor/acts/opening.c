@@ -1,4 +1,5 @@
-#include "editor/sheets/opening.h"
+#include "editor/acts/opening.h"
+#include "editor/acts/acts.h"
 #include "editor/sheets/begin.h"
 
 #include <stdio.h>
@@ -38,8 +39,8 @@ static int rescue_ask(struct editor *editor, const struct timespec *when)
 
 	localtime_r(&when->tv_sec, &local);
 	strftime(day, sizeof day, "%d %b %Y, %H:%M", &local);
-	snprintf(words, sizeof words, "A session ended before this plot was saved. Its work of %s was "
-		"rescued.", day);
+	snprintf(words, sizeof words, "A session ended before this plot was saved. "
+		"Its work of %s was rescued.", day);
 	return editor->asker->choose(editor->asker, &question);
 }
 
@@ -88,11 +89,13 @@ void opening_ask(struct editor *editor)
 		rescue_offer(editor, &rescued, &when);
 	plot_fini(&rescued);
 	if (editor->store.access == STORE_UNGUARDED && editor->message.length == 0)
-		editor_say(editor, "No lock can be had here: see that nobody else draws this plot.");
+		editor_say(editor,
+			"No lock can be had here: see that nobody else draws this plot.");
 	if (editor->is_over || editor->has_begun)
 		return;
 	if (editor->is_looking || !begin_ask(editor))
 		editor->is_over = true;
 	else
-		editor_say(editor, "A new plot. b takes the raised bed in hand, Space lays it.");
+		editor_say(editor, "A new plot. b takes the raised bed in hand, %s lays it.",
+			acts_key(ACT_LAY));
 }

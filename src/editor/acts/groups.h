@@ -1,0 +1,23 @@
+/* The tables of acts, one in each act_*.c. */
+#ifndef EDITOR_ACTS_GROUPS_H
+#define EDITOR_ACTS_GROUPS_H
+
+#include "editor/acts/acts.h"
+
+struct act_group {
+	const struct act *acts;
+	int count;
+};
+
+/* Of an array of acts; of a single key. */
+#define ACT_GROUP(acts_) { .acts = (acts_), .count = (int)(sizeof (acts_) / sizeof *(acts_)) }
+#define ONE_KEY(key_) { { (key_), (key_) } }
+
+extern const struct act_group acts_of_moving, acts_of_view, acts_of_laying, acts_of_peg,
+	acts_of_mark, acts_of_fence, acts_of_undo, acts_of_mirror, acts_of_axis, acts_of_page,
+	acts_of_sheets, acts_of_size, acts_of_file, acts_of_end, acts_of_list;
+
+enum { ACT_GROUPS = 15 };
+extern const struct act_group *const act_groups[ACT_GROUPS];
+
+#endif

@@ -1,0 +1,94 @@
+#include "editor/sheets/named_sheet.h"
+#include "base/memory.h"
+#include "editor/sheets/metric.h"
+
+enum { NAME, LETTER, FIELDS_MOST }; /* the block's follow the last of these that there is */
+
+static const struct value_rule name_rule = { .kind = VALUE_TEXT, .least = 1, .most = NAME_MOST };
+static const struct value_rule letter_rule = { .kind = VALUE_TEXT, .least = 1, .most = 1 };
+
+struct block named_block_new(const struct plot *plot, enum block_kind kind)
+{
+	struct block block = { .kind = kind };
+
+	if (plot_units(plot) == UNITS_METRIC)
+		metric_fill(&block);
+	return block;
+}
+
+/* Owned by the caller. */
+static struct block block_so_far(const struct named_sheet *named)
+{
+	return named->block ? block_copy(named->block) :
+		named_block_new(named->editor->plot, named->kind);
+}
+
+static int own_fields(const struct named_sheet *named)
+{
+	return named->letter ? FIELDS_MOST : LETTER;
+}
+
+/* A name that nobody touched is good, be it nothing but blanks. */
+static bool name_read(const struct sheet *sheet, struct value *name, struct fault *fault)
+{
+	const struct named_sheet *named = sheet->owner;
+	struct value was = { .set = named->name != NULL };
+
+	if (!named->name)
+		return sheet_read(sheet, NAME, name, fault);
+	was.as.text = memory_string(named->name);
+	if (sheet_says(sheet, NAME, &was)) {
+		*name = was;
+		return true;
+	}
+	value_fini(VALUE_TEXT, &was);
+	return sheet_read(sheet, NAME, name, fault);
+}
+
+static bool check(const struct sheet *sheet, int field, const struct value *value,
+	struct fault *fault)
+{
+	const struct named_sheet *named = sheet->owner;
+
+	return !named->letter || field != LETTER ||
+		named->letter_check(sheet, field, value, fault);
+}
+
+static bool accept(struct sheet *sheet, struct fault *fault)
+{
+	struct named_sheet *named = sheet->owner;
+	const struct block_part whole = block_whole(named->kind);
+	struct block block = block_so_far(named);
+	struct value name = { .set = false }, letter = { .set = false };
+	bool is_good = name_read(sheet, &name, fault) &&
+		(!named->letter || sheet_read(sheet, LETTER, &letter, fault)) &&
+		block_fields_read(sheet, own_fields(named), &block, &whole, fault);
+
+	if (is_good)
+		named->take(named, letter.set ? letter.as.text[0] : '\0',
+			memory_string(name.as.text), &block);
+	else
+		block_fini(&block);
+	value_fini(VALUE_TEXT, &name);
+	value_fini(VALUE_TEXT, &letter);
+	return is_good;
+}
+
+bool named_sheet_ask(struct named_sheet *named)
+{
+	const char letter[] = { named->letter, '\0' };
+	const struct field_spec fields[FIELDS_MOST] = {
+		[NAME] = { .label = "Name", .rule = &name_rule, .required = true,
+			.typed = named->name },
+		[LETTER] = { .label = "Letter", .rule = &letter_rule, .required = true,
+			.typed = letter },
+	};
+	struct block block = block_so_far(named);
+	bool is_filled = sheet_ask(named->editor, &(struct sheet_spec){ .title = named->title,
+		.done = named->block ? "set all this" : "add it", .fields = fields,
+		.count = own_fields(named), .block = &block, .part = block_whole(named->kind),
+		.accept = accept, .check = check, .owner = named });
+
+	block_fini(&block);
+	return is_filled;
+}

@@ -1,0 +1,27 @@
+/* The sheet of what has a name and a block: an entry of the legend, a fence. Its fields are the
+ * name, the letter of what has one, and the block's. */
+#ifndef EDITOR_SHEETS_NAMED_SHEET_H
+#define EDITOR_SHEETS_NAMED_SHEET_H
+
+#include "editor/sheets/sheet_ask.h"
+
+/* The sheet's owner. name and block point into the plot. */
+struct named_sheet {
+	struct editor *editor;
+	const char *title;
+	enum block_kind kind;
+	const char *name;          /* so far; NULL: it is a new one */
+	const struct block *block; /* so far; NULL: it is a new one */
+	char letter;               /* in its field beforehand; NUL: there is no such field */
+	bool (*letter_check)(const struct sheet *sheet, int field, const struct value *value,
+		struct fault *fault); /* of the letter alone; NULL where there is none */
+	/* Puts into the plot what was typed; name and *block are its own then. */
+	void (*take)(struct named_sheet *named, char letter, char *name, const struct block *block);
+};
+
+/* False where the sheet was left. */
+bool named_sheet_ask(struct named_sheet *named);
+/* The block of something new: nothing set, but in a metric plot its rounder values. */
+struct block named_block_new(const struct plot *plot, enum block_kind kind);
+
+#endif

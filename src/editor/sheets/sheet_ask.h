@@ -1,0 +1,34 @@
+/* Asking with a sheet: its fields as they are before anybody types. */
+#ifndef EDITOR_SHEETS_SHEET_ASK_H
+#define EDITOR_SHEETS_SHEET_ASK_H
+
+#include "editor/ask/block_sheet.h"
+#include "editor/editor.h"
+
+/* As in struct field; the texts are the caller's. */
+struct field_spec {
+	const char *label;
+	const struct value_rule *rule;
+	bool required, is_far;
+	const char *typed; /* NULL: nothing */
+	const char *unset;
+};
+
+/* As in struct sheet. */
+struct sheet_spec {
+	const char *title, *done;
+	const struct field_spec *fields; /* `count` of them, 0 or more */
+	int count;
+	const struct block *block; /* whose fields follow; NULL: none */
+	struct block_part part;    /* what of the block */
+	bool (*accept)(struct sheet *sheet, struct fault *fault);
+	bool (*check)(const struct sheet *sheet, int field, const struct value *value,
+		struct fault *fault);
+	void (*changed)(struct sheet *sheet, int field);
+	void *owner;
+};
+
+/* Has the sheet filled in, in the plot's units. False where it was left. */
+bool sheet_ask(struct editor *editor, const struct sheet_spec *spec);
+
+#endif
