@@ -10,7 +10,8 @@ static void line_add(struct page_maker *maker, enum line_kind kind, const char *
 
 	page->lines = arena_grow(maker->report.words, page->lines, page->count, &page->capacity,
 		sizeof *page->lines);
-	page->lines[page->count++] = (struct line){ .kind = kind, .label = label, .value = value,
+	page->lines[page->count++] = (struct line){ .kind = kind,
+		.label = say(&maker->report, "%s", label), .value = say(&maker->report, "%s", value),
 		.under = under };
 }
 
