@@ -1,12 +1,12 @@
-/* The one table of attributes: keyword, block, kind, range, default and label of everything a plot
- * may say. The reader, the writer, the forms and the check of the man page all go by these rows; a
- * new attribute is one identifier and one row. */
+/* Attributes: everything a plot may say. One row says all of an attribute; the reader, the writer, the sheets,
+ * the price book, the takeoff's list of what is assumed and the check of the man page go by these rows, which are
+ * in attribute_BLOCK.c. A new attribute is one identity here and one row there. */
 #ifndef PLOT_ATTRIBUTE_H
 #define PLOT_ATTRIBUTE_H
 
 #include "plot/value.h"
 
-/* Where an attribute stands. */
+/* Where an attribute is. */
 enum block_kind { BLOCK_HEAD, BLOCK_ALLOW, BLOCK_BED, BLOCK_PATH, BLOCK_LAWN, BLOCK_FIXTURE,
 	BLOCK_FENCE };
 enum { BLOCK_KINDS = BLOCK_FENCE + 1 };
@@ -47,21 +47,40 @@ enum subsoil { SUBSOIL_LOAM, SUBSOIL_CLAY, SUBSOIL_SAND };
 enum tamper { TAMPER_PLATE, TAMPER_HAND };
 enum stone_grading { STONE_FINES, STONE_CLEAN };
 
+/* The sheets that share out the attributes of allow. */
+enum allow_sheet { SHEET_WALLS, SHEET_GROUND, SHEET_STONE, SHEET_HAULING, SHEET_FABRIC, SHEET_POSTS };
+enum { ALLOW_SHEETS = SHEET_POSTS + 1 };
+
+/* What must be there for an attribute to matter. */
+enum subject {
+	SUBJECT_ANY,    /* nothing: it always does */
+	SUBJECT_NONE,   /* no figure rests on it */
+	SUBJECT_RAISED, SUBJECT_LEVEL, /* of a bed: it is raised, at ground level */
+	SUBJECT_LOAM, SUBJECT_CLAY, SUBJECT_SAND, /* the subsoil is that */
+	SUBJECT_GOODS,  /* goods that are weighed by it */
+	SUBJECT_BULK,   /* goods bought in bulk */
+	SUBJECT_STONE, SUBJECT_FABRIC, SUBJECT_LINER, SUBJECT_EDGING, SUBJECT_LAWN, SUBJECT_FENCE
+};
+
 struct attribute_row {
 	const char *keyword;
-	const char *label; /* in forms and reports */
-	enum block_kind block;
-	struct value_rule rule;
+	const char *label;      /* in sheets and reports */
+	struct value_rule rule; /* what may be read */
 	/* The default; unset where there is none, or it depends on the rest of the plot: `derived`
 	 * then says how in a few words. */
 	struct value preset;
 	const char *derived;
+	const char *source;     /* of the default; NULL: common practice, no published source */
+	/* A rounder value for what is new in a metric plot, as a plot spells it: common practice, no
+	 * published source; NULL: the default. */
+	const char *metric;
+	enum allow_sheet sheet; /* of an attribute of allow */
+	enum subject subject;
 	bool required;
 };
 
 const struct attribute_row *attribute_row(enum attribute a);
-/* Where the default comes from; NULL: common practice, no published source. */
-const char *attribute_source(enum attribute a);
+enum block_kind attribute_block(enum attribute a);
 /* The keyword of a block: "allow", "bed" ...; NULL for the head. */
 const char *block_keyword(enum block_kind block);
 /* First and last attribute of a block. */
@@ -71,39 +90,5 @@ enum attribute block_last(enum block_kind block);
 size_t block_attributes(enum block_kind block);
 /* Finds a keyword in a block; false where the block has none such. */
 bool attribute_find(enum block_kind block, const char *word, size_t length, enum attribute *found);
-
-/* Notes: texts that are kept, in order. */
-struct notes {
-	char **texts;
-	size_t count, capacity;
-};
-
-/* The attributes and notes of one block of the plot, whatever its kind. */
-struct block {
-	enum block_kind kind;
-	struct notes notes;
-	struct value *values; /* by attribute less block_first; NULL while none was ever set */
-};
-
-void block_fini(struct block *block);
-struct block block_copy(const struct block *block);
-bool block_equal(const struct block *a, const struct block *b);
-/* True where nothing is set and nothing noted. */
-bool block_is_empty(const struct block *block);
-/* Takes over text. */
-void block_add_note(struct block *block, char *text);
-
-/* The value as the plot has it, set or not. The attribute must be one of the block's kind. */
-const struct value *block_value(const struct block *block, enum attribute a);
-/* Sets (or, by an unset value, unsets) an attribute; takes over what value owns. */
-void block_set(struct block *block, enum attribute a, struct value value);
-/* The value that holds: the plot's, else the default. Not for attributes with derived defaults. */
-const struct value *block_effective(const struct block *block, enum attribute a);
-nm block_length(const struct block *block, enum attribute a);
-int64_t block_number(const struct block *block, enum attribute a);
-/* An amount in SI units. */
-double block_amount(const struct block *block, enum attribute a);
-/* A percentage as a share: 0.05 for 5 %. */
-double block_share(const struct block *block, enum attribute a);
 
 #endif

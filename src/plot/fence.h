@@ -2,7 +2,7 @@
 #ifndef PLOT_FENCE_H
 #define PLOT_FENCE_H
 
-#include "plot/attribute.h"
+#include "plot/block.h"
 #include "plot/leg.h"
 
 enum { FENCE_POINTS_LEAST = 2, FENCE_POINTS_MOST = 64 };

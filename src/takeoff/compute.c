@@ -61,33 +61,34 @@ void takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot
 
 /* ---- What is shown ----------------------------------------------------------------------------- */
 
-#define ROWS(key_, table_, rows, count_) { .key = (key_), .table = &(table_), \
+#define ROWS(key_, table_, rows, count_, subject_, title_) { .key = (key_), .table = &(table_), \
 	.at = offsetof(struct takeoff, rows), .count_at = offsetof(struct takeoff, count_) * \
-		(FIGURE_IS_REGION(FIGURE_FIELD_OF(takeoff, count_)) > 0) }
-#define WITHIN(key_, table_, rows, count_) { .key = (key_), .table = &(table_), \
-	.at = offsetof(struct takeoff, rows), .count = (count_) }
+		(FIGURE_IS_REGION(FIGURE_FIELD_OF(takeoff, count_)) > 0), \
+	.subject = SUBJECT_##subject_, .title = (title_) }
+#define WITHIN(key_, table_, rows, count_, subject_) { .key = (key_), .table = &(table_), \
+	.at = offsetof(struct takeoff, rows), .count = (count_), .subject = SUBJECT_##subject_ }
 #define OBJECT(key_, table_, row) { .key = (key_), .table = &(table_), \
 	.at = offsetof(struct takeoff, row), .count = 1, .is_object = true }
 #define BY_HAND(key_) { .key = (key_) }
 
 const struct shown takeoff_shown[] = {
-	ROWS("areas", area_table, areas.list, areas.count),
+	ROWS("areas", area_table, areas.list, areas.count, ANY, NULL),
 	BY_HAND("edges"),
 	BY_HAND("regions"),
-	ROWS("walls", wall_table, walls.list, walls.count),
-	ROWS("walls_not_laid", wall_not_laid_table, walls.not_laid, walls.not_laid_count),
-	ROWS("cutting", cutting_table, cuttings.list, cuttings.count),
-	ROWS("dig", dig_table, earthwork.rows, earthwork.count),
+	ROWS("walls", wall_table, walls.list, walls.count, ANY, NULL),
+	ROWS("walls_not_laid", wall_not_laid_table, walls.not_laid, walls.not_laid_count, ANY, NULL),
+	ROWS("cutting", cutting_table, cuttings.list, cuttings.count, ANY, NULL),
+	ROWS("dig", dig_table, earthwork.rows, earthwork.count, ANY, NULL),
 	OBJECT("dig_sums", earthwork_table, earthwork),
-	ROWS("fills", fill_table, fills.list, fills.count),
-	ROWS("fence", fencing_table, fences.list, fences.count),
-	ROWS("stone", stone_table, stones.list, stones.count),
-	WITHIN("stone_orders", stone_total_table, stones.totals, STONE_KINDS),
-	WITHIN("fabric", fabric_table, fabric, 1),
-	ROWS("liners", liner_table, liners.list, liners.count),
-	ROWS("edging", edging_row_table, edging.rows, edging.row_count),
-	ROWS("edging_cuts", edging_cut_table, edging.cuts, edging.cut_count),
-	ROWS("lawn", lawn_table, lawns.list, lawns.count),
+	ROWS("fills", fill_table, fills.list, fills.count, ANY, NULL),
+	ROWS("fence", fencing_table, fences.list, fences.count, FENCE, NULL),
+	ROWS("stone", stone_table, stones.list, stones.count, STONE, NULL),
+	WITHIN("stone_orders", stone_total_table, stones.totals, STONE_KINDS, ANY),
+	WITHIN("fabric", fabric_table, fabric, 1, FABRIC),
+	ROWS("liners", liner_table, liners.list, liners.count, LINER, NULL),
+	ROWS("edging", edging_row_table, edging.rows, edging.row_count, EDGING, NULL),
+	ROWS("edging_cuts", edging_cut_table, edging.cuts, edging.cut_count, ANY, NULL),
+	ROWS("lawn", lawn_table, lawns.list, lawns.count, LAWN, NULL),
 	BY_HAND("items"),
 	BY_HAND("costs"),
 	BY_HAND("work"),
@@ -105,4 +106,21 @@ const void *shown_rows(const struct shown *shown, const struct takeoff *takeoff,
 	memcpy(count, base + shown->count_at, sizeof *count);
 	memcpy(&at, base + shown->at, sizeof at);
 	return at;
+}
+
+bool takeoff_has(const struct takeoff *takeoff, enum subject subject)
+{
+	for (int i = 0; i < takeoff_shown_count; i++) {
+		const struct shown *shown = &takeoff_shown[i];
+		const char *row;
+		int count;
+
+		if (!shown->table || shown->subject != subject)
+			continue;
+		row = shown_rows(shown, takeoff, &count);
+		for (int j = 0; j < count; j++, row += shown->table->row_size)
+			if (!row_is_left_out(shown->table, row))
+				return true;
+	}
+	return false;
 }

@@ -56,11 +56,15 @@ struct shown {
 	size_t count_at; /* of an int: how many */
 	int count;       /* how many, where they are in the takeoff itself */
 	bool is_object;  /* JSON: one object, not an array */
+	enum subject subject; /* that is there where these are; SUBJECT_ANY: none */
 	const char *title; /* of a page and a section of its own; NULL: those are made by hand */
 };
 
 extern const struct shown takeoff_shown[];
 extern const int takeoff_shown_count;
+
+/* Whether there is anything of the subject: rows of it are shown. */
+bool takeoff_has(const struct takeoff *takeoff, enum subject subject);
 
 /* The rows, *count of them. */
 const void *shown_rows(const struct shown *shown, const struct takeoff *takeoff, int *count);

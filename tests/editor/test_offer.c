@@ -1,5 +1,5 @@
 /* Numbers typed without their unit. */
-#include "plot/attribute.h"
+#include "plot/block.h"
 #include "editor/ask/offer.h"
 #include "support/runner.h"
 

@@ -104,7 +104,7 @@ static const char *sheet_of(enum attribute a)
 	for (int i = 0; i < ALLOW_SHEETS; i++)
 		if (a >= allow_sheet_part(i).first && a <= allow_sheet_part(i).last)
 			return allow_sheet_title(i);
-	return sheet_names[attribute_row(a)->block];
+	return sheet_names[attribute_block(a)];
 }
 
 /* Of an entry or the first fence, by their letters in the court. */
@@ -165,7 +165,7 @@ static void check_good(enum attribute a, const struct value *value, const char *
 	desk_open(&desk, court);
 	press(&desk, &answers);
 	ck_assert_msg(answers.refused == 0, "%s", answers.fault.words.bytes);
-	held = block_value(block_of(desk.editor.plot, attribute_row(a)->block), a);
+	held = block_value(block_of(desk.editor.plot, attribute_block(a)), a);
 	ck_assert_msg(value_equal(attribute_row(a)->rule.kind, held, value), "%s: %s",
 		attribute_row(a)->label, words);
 	if (!plot_equal(desk.editor.plot, &desk.before))
@@ -260,7 +260,7 @@ START_TEST(an_emptied_field_is_unset_unless_it_is_needed)
 		block_set(&plot.details.head, a, (struct value){ .set = true,
 			.as.text = memory_string("Old") });
 	else
-		block_set(block_to_set(&plot, row->block), a,
+		block_set(block_to_set(&plot, attribute_block(a)), a,
 			value_at_random(&random, a, &plot.ground));
 	plot_fini(&desk.before);
 	desk_take(&desk, &plot);
@@ -269,7 +269,7 @@ START_TEST(an_emptied_field_is_unset_unless_it_is_needed)
 		check_says(&answers.fault.words, "needed here");
 		check_unchanged(&desk, row->label);
 	} else {
-		ck_assert(!block_value(block_of(desk.editor.plot, row->block), a)->set);
+		ck_assert(!block_value(block_of(desk.editor.plot, attribute_block(a)), a)->set);
 		check_one_step(&desk, row->label);
 	}
 	answers_fini(&answers);

@@ -1,7 +1,7 @@
 /* The manual of the format names every keyword of the attribute table in its block, with the words of
  * its choices. */
 #include "base/file.h"
-#include "plot/attribute.h"
+#include "plot/block.h"
 #include "support/runner.h"
 
 #include <string.h>

@@ -1,5 +1,5 @@
 /* Laws of the table of attributes, and blocks that hold their values. */
-#include "plot/attribute.h"
+#include "plot/block.h"
 #include "base/memory.h"
 #include "support/details.h"
 #include "support/runner.h"
@@ -14,7 +14,7 @@ START_TEST(a_row_has_a_keyword_a_label_and_its_own_block)
 {
 	enum attribute a = (enum attribute)_i;
 	const struct attribute_row *row = attribute_row(a);
-	enum block_kind block = row->block;
+	enum block_kind block = attribute_block(a);
 
 	ck_assert_ptr_nonnull(row->keyword);
 	for (const char *c = row->keyword; *c; c++)
@@ -31,14 +31,14 @@ START_TEST(a_keyword_is_there_once_in_its_block)
 	enum attribute a = (enum attribute)_i, found;
 	const struct attribute_row *row = attribute_row(a);
 
-	ck_assert(attribute_find(row->block, row->keyword, strlen(row->keyword), &found));
+	ck_assert(attribute_find(attribute_block(a), row->keyword, strlen(row->keyword), &found));
 	ck_assert_int_eq(found, a);
-	for (enum attribute other = block_first(row->block); other <= block_last(row->block); other++)
+	for (enum attribute other = block_first(attribute_block(a)); other <= block_last(row->block); other++)
 		ck_assert_msg(other == a || strcmp(attribute_row(other)->keyword, row->keyword) != 0,
 			"%s twice", row->keyword);
 	/* Not in part, and nothing beyond the length is looked at. */
-	ck_assert(!attribute_find(row->block, row->keyword, strlen(row->keyword) - 1, &found));
-	ck_assert(!attribute_find(row->block, row->keyword, 0, &found));
+	ck_assert(!attribute_find(attribute_block(a), row->keyword, strlen(row->keyword) - 1, &found));
+	ck_assert(!attribute_find(attribute_block(a), row->keyword, 0, &found));
 }
 END_TEST
 
@@ -151,7 +151,7 @@ START_TEST(all_other_attributes_have_no_default)
 		for (int i = 0; i < COUNT(defaults); i++)
 			is_listed = is_listed || defaults[i].attribute == a;
 		ck_assert_msg(attribute_row(a)->preset.set == is_listed, "%s", attribute_row(a)->keyword);
-		ck_assert_msg(is_listed || !attribute_source(a), "%s", attribute_row(a)->keyword);
+		ck_assert_msg(is_listed || !attribute_row(a)->source, "%s", attribute_row(a)->keyword);
 	}
 }
 END_TEST

@@ -1,5 +1,5 @@
 /* Values of attributes: every kind read, refused, written, copied and compared. */
-#include "plot/attribute.h"
+#include "plot/block.h"
 #include "support/details.h"
 #include "support/runner.h"
 

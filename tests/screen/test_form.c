@@ -1,6 +1,6 @@
 /* The sheets at a terminal: what is typed, shown, refused and left. */
 #include "base/file.h"
-#include "plot/attribute.h"
+#include "plot/block.h"
 #include "editor/sheets/allow_sheet.h"
 #include "support/runner.h"
 #include "support/scratch.h"
@@ -108,7 +108,7 @@ static void open_sheet_of(struct table *at, enum attribute a)
 {
 	static const char *const names[BLOCK_KINDS] = { "The plot", "", "b ", "p ", "l ", "S ",
 		"Pickets" };
-	enum block_kind block = attribute_row(a)->block;
+	enum block_kind block = attribute_block(a);
 	int sheet = 0, field = (int)(a - block_first(block));
 
 	if (block > BLOCK_ALLOW)
@@ -159,12 +159,12 @@ static bool file_has(struct table *at, const struct attribute_row *row, const ch
 	terminal_wait(at->t, "Saved in");
 	ck_assert(file_read(at->plot, 1 << 20, &bytes, &error));
 	block = bytes.bytes;
-	if (block_keyword(row->block)) {
-		text_print(&line, "\n%s", block_keyword(row->block));
+	if (block_keyword(attribute_block(a))) {
+		text_print(&line, "\n%s", block_keyword(attribute_block(a)));
 		block = strstr(bytes.bytes, line.bytes);
 		text_clear(&line);
 	}
-	text_print(&line, "\n%s%s %s", block_keyword(row->block) ? "  " : "", row->keyword, words);
+	text_print(&line, "\n%s%s %s", block_keyword(attribute_block(a)) ? "  " : "", row->keyword, words);
 	has = block && strstr(block, line.bytes) != NULL;
 	text_fini(&bytes);
 	text_fini(&line);

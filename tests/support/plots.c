@@ -19,7 +19,7 @@ static struct block *block_of(struct plot *plot, char letter, enum attribute att
 		if (plot->details.legend[i].letter == letter)
 			return &plot->details.legend[i].block;
 	assert(!letter);
-	return attribute_row(attribute)->block == BLOCK_HEAD ? &plot->details.head :
+	return attribute_block(attribute) == BLOCK_HEAD ? &plot->details.head :
 		&plot->details.allow;
 }
 

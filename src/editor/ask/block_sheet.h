@@ -4,7 +4,7 @@
 #ifndef EDITOR_ASK_BLOCK_SHEET_H
 #define EDITOR_ASK_BLOCK_SHEET_H
 
-#include "plot/attribute.h"
+#include "plot/block.h"
 #include "editor/ask/sheet.h"
 
 /* Notes that can be changed in a sheet; later ones stay as they are. */

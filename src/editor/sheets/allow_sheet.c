@@ -1,16 +1,13 @@
 #include "editor/sheets/allow_sheet.h"
 #include "editor/sheets/sheet_ask.h"
 
-static const struct {
-	const char *title;
-	struct block_part part;
-} sheets[ALLOW_SHEETS] = {
-	{ "Allowed for: walls and soil", { ALLOW_KERF, ALLOW_CARTRIDGE, true } },
-	{ "Allowed for: ground and digging", { ALLOW_TOPSOIL, ALLOW_SWELL_SAND, false } },
-	{ "Allowed for: stone and lawn", { ALLOW_COMPACTION_FINES, ALLOW_SEED, false } },
-	{ "Allowed for: weights and hauling", { ALLOW_DENSITY_STONE, ALLOW_TRUCK_STEP, false } },
-	{ "Allowed for: fabric and edging", { ALLOW_FABRIC_WIDTH, ALLOW_EDGING_SPIKE, false } },
-	{ "Allowed for: fence posts", { ALLOW_CONCRETE_BAG, ALLOW_POST_STOCK, false } },
+static const char *const titles[ALLOW_SHEETS] = {
+	[SHEET_WALLS] = "Allowed for: walls and soil",
+	[SHEET_GROUND] = "Allowed for: ground and digging",
+	[SHEET_STONE] = "Allowed for: stone and lawn",
+	[SHEET_HAULING] = "Allowed for: weights and hauling",
+	[SHEET_FABRIC] = "Allowed for: fabric and edging",
+	[SHEET_POSTS] = "Allowed for: fence posts",
 };
 
 /* The sheet's owner. */
@@ -21,27 +18,37 @@ struct allowing {
 
 const char *allow_sheet_title(int sheet)
 {
-	return sheets[sheet].title;
+	return titles[sheet];
 }
 
+/* The attributes of a sheet follow each other. */
 struct block_part allow_sheet_part(int sheet)
 {
-	return sheets[sheet].part;
+	struct block_part part = { .first = block_first(BLOCK_ALLOW), .has_notes = sheet == 0 };
+
+	while ((int)attribute_row(part.first)->sheet != sheet)
+		part.first++;
+	part.last = part.first;
+	while (part.last < block_last(BLOCK_ALLOW) &&
+		(int)attribute_row(part.last + 1)->sheet == sheet)
+		part.last++;
+	return part;
 }
 
 static bool accept(struct sheet *sheet, struct fault *fault)
 {
 	const struct allowing *allowing = sheet->owner;
+	struct block_part part = allow_sheet_part(allowing->sheet);
 
-	return block_fields_read(sheet, 0, &editor_edit(allowing->editor)->details.allow,
-		&sheets[allowing->sheet].part, fault);
+	return block_fields_read(sheet, 0, &editor_edit(allowing->editor)->details.allow, &part,
+		fault);
 }
 
 bool allow_sheet_fill(struct editor *editor, int which)
 {
 	struct allowing allowing = { editor, which };
 
-	return sheet_ask(editor, &(struct sheet_spec){ .title = sheets[which].title,
+	return sheet_ask(editor, &(struct sheet_spec){ .title = titles[which],
 		.done = "set all this", .block = &editor->plot->details.allow,
-		.part = sheets[which].part, .accept = accept, .owner = &allowing });
+		.part = allow_sheet_part(which), .accept = accept, .owner = &allowing });
 }

@@ -1,6 +1,5 @@
 #include "editor/sheets/begin.h"
 #include "base/memory.h"
-#include "editor/sheets/metric.h"
 #include "editor/sheets/sheet_ask.h"
 
 #include <string.h>
@@ -37,9 +36,9 @@ struct wanted {
 
 static void metric_set(struct details *details)
 {
-	metric_fill(&details->allow);
+	block_set_metric(&details->allow);
 	for (size_t i = 0; i < details->legend_count; i++)
-		metric_fill(&details->legend[i].block);
+		block_set_metric(&details->legend[i].block);
 }
 
 /* Takes over the title. */

@@ -1,6 +1,5 @@
 #include "editor/sheets/named_sheet.h"
 #include "base/memory.h"
-#include "editor/sheets/metric.h"
 
 enum { NAME, LETTER, FIELDS_MOST }; /* the block's follow the last of these that there is */
 
@@ -12,7 +11,7 @@ struct block named_block_new(const struct plot *plot, enum block_kind kind)
 	struct block block = { .kind = kind };
 
 	if (plot_units(plot) == UNITS_METRIC)
-		metric_fill(&block);
+		block_set_metric(&block);
 	return block;
 }
 

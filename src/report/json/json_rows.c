@@ -1,5 +1,4 @@
 #include "report/json/json_rows.h"
-#include "report/words/figures.h"
 
 struct json_rows json_rows_open(struct sink *out, const char *key, const char *lead,
 	const char *between)

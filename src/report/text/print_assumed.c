@@ -1,91 +1,54 @@
 #include "report/text/print.h"
 #include "takeoff/fence/fence_values.h"
 
-/* Which beds an attribute matters to; or plots that have such a thing. */
-enum concern {
-	CONCERN_NONE, CONCERN_ALL, CONCERN_RAISED, CONCERN_LEVEL, CONCERN_FENCE, CONCERN_STONE,
-	CONCERN_FABRIC, CONCERN_LINER, CONCERN_EDGING, CONCERN_LAWN
-};
-
-/* Attributes that no figure rests on yet are left out. */
-static const enum concern concerns[ATTRIBUTES] = {
-	[ALLOW_KERF] = CONCERN_ALL, [ALLOW_FIT] = CONCERN_ALL, [ALLOW_SHORTEST] = CONCERN_ALL,
-	[ALLOW_INSIDE] = CONCERN_ALL, [ALLOW_BREAKAGE] = CONCERN_ALL,
-	[ALLOW_SETTLEMENT] = CONCERN_ALL, [ALLOW_BEADS] = CONCERN_ALL,
-	[ALLOW_CARTRIDGE] = CONCERN_ALL,
-	[ALLOW_TOPSOIL] = CONCERN_ALL, [ALLOW_SOD] = CONCERN_ALL, [ALLOW_SUBSOIL] = CONCERN_ALL,
-	[ALLOW_SWELL_TOPSOIL] = CONCERN_ALL, [ALLOW_SWELL_LOAM] = CONCERN_ALL,
-	[ALLOW_SWELL_CLAY] = CONCERN_ALL, [ALLOW_SWELL_SAND] = CONCERN_ALL,
-	[ALLOW_DENSITY_SPOIL] = CONCERN_ALL, [ALLOW_BARROW_VOLUME] = CONCERN_ALL,
-	[ALLOW_BARROW_WEIGHT] = CONCERN_ALL, [ALLOW_PICKUP_WEIGHT] = CONCERN_ALL,
-	[ALLOW_TRUCK_VOLUME] = CONCERN_ALL, [ALLOW_TRUCK_WEIGHT] = CONCERN_ALL,
-	[BED_BUILD] = CONCERN_ALL, [BED_BLOCK] = CONCERN_RAISED, [BED_DENSITY] = CONCERN_RAISED,
-	[BED_COURSES] = CONCERN_RAISED, [BED_CAP] = CONCERN_RAISED, [BED_EMBED] = CONCERN_RAISED,
-	[BED_INSIDE] = CONCERN_RAISED, [BED_BASE] = CONCERN_RAISED,
-	[BED_REACH] = CONCERN_RAISED, [BED_FREEBOARD] = CONCERN_RAISED,
-	[BED_MULCH] = CONCERN_ALL, [BED_MIX] = CONCERN_ALL,
-	[BED_PREPARE] = CONCERN_LEVEL, [BED_AMEND] = CONCERN_LEVEL, [BED_REPLACE] = CONCERN_LEVEL,
-	[ALLOW_TAMPER] = CONCERN_STONE, [ALLOW_COMPACTION_FINES] = CONCERN_STONE,
-	[ALLOW_COMPACTION_CLEAN] = CONCERN_STONE, [ALLOW_STONE_SPARE] = CONCERN_STONE,
-	[ALLOW_DENSITY_STONE] = CONCERN_STONE, [ALLOW_FABRIC_WIDTH] = CONCERN_FABRIC,
-	[ALLOW_FABRIC_LENGTH] = CONCERN_FABRIC, [ALLOW_FABRIC_LAP] = CONCERN_FABRIC,
-	[ALLOW_FABRIC_END_LAP] = CONCERN_FABRIC, [ALLOW_FABRIC_OFFCUT] = CONCERN_FABRIC,
-	[ALLOW_FABRIC_PINS] = CONCERN_FABRIC, [ALLOW_LINER_TURN] = CONCERN_LINER,
-	[ALLOW_HELD] = CONCERN_EDGING, [ALLOW_EDGING_PIECE] = CONCERN_EDGING,
-	[ALLOW_EDGING_SPIKE] = CONCERN_EDGING, [ALLOW_TURF_SPARE] = CONCERN_LAWN,
-	[ALLOW_SEED] = CONCERN_LAWN, [BED_LINER] = CONCERN_RAISED, [PATH_STONE] = CONCERN_ALL,
-	[PATH_FABRIC] = CONCERN_ALL, [PATH_EDGING] = CONCERN_ALL,
-	[ALLOW_FROST] = CONCERN_FENCE, [ALLOW_CONCRETE_BAG] = CONCERN_FENCE,
-	[ALLOW_POST_STOCK] = CONCERN_FENCE,
-	[FENCE_HEIGHT] = CONCERN_FENCE, [FENCE_SECTION] = CONCERN_FENCE,
-	[FENCE_POST] = CONCERN_FENCE, [FENCE_GAP] = CONCERN_FENCE, [FENCE_RAILS] = CONCERN_FENCE,
-	[FENCE_DEPTH] = CONCERN_FENCE, [FENCE_HOLE] = CONCERN_FENCE,
-	[FENCE_GRAVEL] = CONCERN_FENCE, [FENCE_INSET] = CONCERN_FENCE,
-	[FENCE_GATE_GAPS] = CONCERN_FENCE, [FENCE_LEAF] = CONCERN_FENCE,
-	[PATH_BASE] = CONCERN_ALL, [PATH_SURFACE] = CONCERN_ALL,
-	[LAWN_COVER] = CONCERN_ALL, [LAWN_TOPSOIL] = CONCERN_ALL, [LAWN_THICKNESS] = CONCERN_ALL,
-	[FIXTURE_BASE] = CONCERN_ALL,
-};
-
-/* How subsoils swell that are not there. */
-static bool is_other_swell(const struct block *allow, enum attribute a)
+/* Whether goods are weighed by the density. */
+static bool has_goods(const struct item_list *items, enum attribute density)
 {
-	static const enum attribute swells[] = {
-		[SUBSOIL_LOAM] = ALLOW_SWELL_LOAM, [SUBSOIL_CLAY] = ALLOW_SWELL_CLAY,
-		[SUBSOIL_SAND] = ALLOW_SWELL_SAND,
-	};
+	for (size_t i = 0; i < items->count; i++)
+		if (good_row(items->list[i].good)->density == density)
+			return true;
+	return false;
+}
 
-	return a >= ALLOW_SWELL_LOAM && a <= ALLOW_SWELL_SAND &&
-		a != swells[block_number(allow, ALLOW_SUBSOIL)];
+/* Whether goods are bought in bulk, in steps that the book does not set. */
+static bool has_bulk(const struct item_list *items)
+{
+	for (size_t i = 0; i < items->count; i++) {
+		const struct pack *pack = items->list[i].pack;
+
+		if (pack && pack->kind == PACK_BULK && pack->step <= 0)
+			return true;
+	}
+	return false;
 }
 
 static bool matters(const struct report *report, const struct block *block, enum attribute a)
 {
-	bool is_raised = block->kind == BLOCK_BED && block_number(block, BED_BUILD) == BUILD_RAISED;
+	const struct takeoff *takeoff = report->takeoff;
+	int64_t subsoil = block_number(takeoff->allow, ALLOW_SUBSOIL);
 
-	switch (concerns[a]) {
-	case CONCERN_NONE:
-		return false;
-	case CONCERN_ALL:
+	switch (attribute_row(a)->subject) {
+	case SUBJECT_ANY:
 		return true;
-	case CONCERN_RAISED:
-		return is_raised;
-	case CONCERN_LEVEL:
-		return !is_raised;
-	case CONCERN_FENCE:
-		return report->takeoff->fences.count > 0;
-	case CONCERN_STONE:
-		return report->takeoff->stones.count > 0;
-	case CONCERN_FABRIC:
-		return report->takeoff->fabric.rolls > 0;
-	case CONCERN_LINER:
-		return report->takeoff->liners.count > 0;
-	case CONCERN_EDGING:
-		return report->takeoff->edging.runs > 0;
-	case CONCERN_LAWN:
-		return report->takeoff->lawns.count > 0;
+	case SUBJECT_NONE:
+		return false;
+	case SUBJECT_RAISED:
+		return block_number(block, BED_BUILD) == BUILD_RAISED;
+	case SUBJECT_LEVEL:
+		return block_number(block, BED_BUILD) != BUILD_RAISED;
+	case SUBJECT_LOAM:
+		return subsoil == SUBSOIL_LOAM;
+	case SUBJECT_CLAY:
+		return subsoil == SUBSOIL_CLAY;
+	case SUBJECT_SAND:
+		return subsoil == SUBSOIL_SAND;
+	case SUBJECT_GOODS:
+		return has_goods(&takeoff->items, a);
+	case SUBJECT_BULK:
+		return has_bulk(&takeoff->items);
+	default:
+		return takeoff_has(takeoff, attribute_row(a)->subject);
 	}
-	return false;
 }
 
 static struct value value_in_force(const struct report *report, const struct block *block,
@@ -105,14 +68,13 @@ static const char *origin_words(const struct report *report, const struct block 
 	enum attribute a)
 {
 	const struct attribute_row *row = attribute_row(a);
-	const char *source = attribute_source(a);
-	const char *from = source ? source : row->derived;
+	const char *from = row->source ? row->source : row->derived;
 
 	if (block_value(block, a)->set)
 		return "";
 	if (block->kind == BLOCK_ALLOW && block_value(report->takeoff->allow, a)->set)
 		return "price book";
-	return say(report, "%s%s%s", source ? "default" : "default *", from ? ": " : "",
+	return say(report, "%s%s%s", row->source ? "default" : "default *", from ? ": " : "",
 		from ? from : "");
 }
 
@@ -129,7 +91,7 @@ static void block_print(const struct report *report, const struct block *block)
 		struct text words = TEXT_EMPTY;
 		struct value value;
 
-		if (!matters(report, block, a) || is_other_swell(report->takeoff->allow, a))
+		if (!matters(report, block, a))
 			continue;
 		value = value_in_force(report, block, a);
 		value_write(&words, &attribute_row(a)->rule, &value, report->units);

@@ -110,4 +110,19 @@ struct figure_table {
 #define FIGURE_TABLE(type, figures_) \
 	{ sizeof(struct type), figures_, (int)(sizeof (figures_) / sizeof *(figures_)) }
 
+/* ---- Their values ----------------------------------------------------------------------------- */
+
+/* Of a COUNT, LENGTH, INCHES, MONEY, WORD, NUMBERED, REGION or TRUTH. */
+int64_t figure_whole(const struct figure *figure, const void *row);
+/* Of an AREA, VOLUME, WEIGHT or NUMBER. */
+double figure_real(const struct figure *figure, const void *row);
+const char *figure_text(const struct figure *figure, const void *row);
+/* Of a LENGTHS, CUTS or ROWS: the first, *count of them. */
+const void *figure_rows(const struct figure *figure, const void *row, int *count);
+/* The field itself. */
+const void *figure_field(const struct figure *figure, const void *row);
+bool figure_is_none(const struct figure *figure, const void *row);
+/* True where a figure that the row needs is 0: it is in no view. */
+bool row_is_left_out(const struct figure_table *table, const void *row);
+
 #endif

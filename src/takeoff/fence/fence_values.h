@@ -2,7 +2,7 @@
 #ifndef TAKEOFF_FENCE_FENCE_VALUES_H
 #define TAKEOFF_FENCE_FENCE_VALUES_H
 
-#include "plot/attribute.h"
+#include "plot/block.h"
 
 /* A length of the fence: its own, else the default, also where that is derived:
  *

@@ -1,5 +1,4 @@
 /* The rounder values of a metric plot. */
-#include "editor/sheets/metric.h"
 #include "support/runner.h"
 
 /* A rounder value may be a fifth off: rolls of 100 ft are sold as 25 m. Common practice, no published
@@ -20,7 +19,7 @@ START_TEST(every_rounder_value_is_near_the_default_and_in_whole_millimetres)
 	for (size_t i = 0; i < sizeof kinds / sizeof *kinds; i++) {
 		struct block block = { .kind = kinds[i] };
 
-		metric_fill(&block);
+		block_set_metric(&block);
 		for (enum attribute a = block_first(kinds[i]); a <= block_last(kinds[i]); a++) {
 			const struct attribute_row *row = attribute_row(a);
 			const struct value *value = block_value(&block, a);
@@ -45,12 +44,12 @@ START_TEST(only_what_is_in_the_table_is_set)
 {
 	struct block bed = { .kind = BLOCK_BED }, head = { .kind = BLOCK_HEAD };
 
-	metric_fill(&bed);
+	block_set_metric(&bed);
 	ck_assert_int_eq(block_value(&bed, BED_BLOCK)->as.size.along, 400 * NM_PER_MM);
 	ck_assert_int_eq(block_value(&bed, BED_EMBED)->as.length, 40 * NM_PER_MM);
 	ck_assert(!block_value(&bed, BED_COURSES)->set);
 	ck_assert(!block_value(&bed, BED_MIX)->set);
-	metric_fill(&head);
+	block_set_metric(&head);
 	for (enum attribute a = block_first(BLOCK_HEAD); a <= block_last(BLOCK_HEAD); a++)
 		ck_assert(!block_value(&head, a)->set);
 	block_fini(&bed);

@@ -1,0 +1,12 @@
+/* Fixtures. */
+#include "plot/attribute_rows.h"
+
+#define AT(name) [FIXTURE_##name - FIXTURE_HEIGHT]
+
+static const struct attribute_row rows[] = {
+	AT(HEIGHT) = { "height", "Height", LENGTH(0, METRES(30)), IS_LENGTH(0),
+		.subject = SUBJECT_NONE },
+	AT(BASE) = { "base", "Base", DEPTH, IS_LENGTH(INCHES(4)), .metric = "100 mm" },
+};
+
+const struct attribute_table fixture_attributes = ATTRIBUTE_TABLE("fixture", FIXTURE_HEIGHT, rows);
