@@ -26,7 +26,7 @@ static void page_read(struct text *page)
 static void item_find(const struct text *page, const struct attribute_row *row, struct text *item)
 {
 	struct text start = TEXT_EMPTY;
-	const char *at = strstr(page->bytes, headings[row->block]), *end;
+	const char *at = strstr(page->bytes, headings[attribute_block((enum attribute)_i)]), *end;
 
 	ck_assert_msg(at != NULL, "no heading for the block of %s", row->keyword);
 	text_print(&start, "\n.It Ic %s ", row->keyword);

@@ -1,5 +1,6 @@
 /* The rounder values of a metric plot. */
 #include "support/runner.h"
+#include "plot/block.h"
 
 /* A rounder value may be a fifth off: rolls of 100 ft are sold as 25 m. Common practice, no published
  * source. */

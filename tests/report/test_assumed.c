@@ -1,0 +1,268 @@
+/* What figures rest on is said: every attribute of allow, of the legend and of a fence is set to another
+ * value than its default, on a plot that has something of everything. Where a figure of the text or of JSON
+ * moves, the list of what is assumed has its label and the value; and where an attribute is said to matter,
+ * one does move. */
+#include "support/book.h"
+#include "support/garden.h"
+#include "support/runner.h"
+#include "plot/format/format.h"
+#include "report/json/json.h"
+#include "report/text/print.h"
+
+#include <string.h>
+
+static const char plot_words[] =
+	"parterre-plot 1\n"
+	"units imperial\n"
+	"cell 1 ft\n"
+	"bed b \"Raised\"\n"
+	"bed c \"Tall\"\n"
+	"bed d \"Dug over\"\n"
+	"bed e \"Replaced\"\n"
+	"path p \"Fines\"\n"
+	"path q \"Clean\"\n"
+	"lawn l \"Turf\"\n"
+	"lawn m \"Seed\"\n"
+	"fixture S \"Sundial\"\n"
+	"ground 35 x 12\n"
+	"  bbbbbbbbb.ppppqqqlllllmmmmmdddd.eee\n"
+	"  bbbbbbbbb.ppppqqqlllllmmmmmdddd.eee\n"
+	"  bbbbbbbbb.ppppqqqlllllmmmmmdddd.eee\n"
+	"  bbbbbbbbb.ppppqqqlllllmmmmmdddd.eee\n"
+	"  bbbbbbbbb.ppppSSqlllllmmmmmdddd.eee\n"
+	"  ..........ppppSSqlllllmmmmm........\n"
+	"  ccccccc...ppppqqqlllllmmmmm........\n"
+	"  ccccccc...ppppqqqlllllmmmmm........\n"
+	"  ccccccc...ppppqqqlllllmmmmm........\n"
+	"  ccccccc...ppppqqqlllllmmmmm........\n"
+	"  ..........ppppqqqlllllmmmmm........\n"
+	"  ..........ppppqqqlllllmmmmm........\n"
+	"fence \"Pickets\"\n"
+	"  run 0,0 35,0 35,12\n"
+	"  gate 10,0 14,0\n"
+	"  gate 20,0 29,0\n";
+
+/* What the entries say before an attribute is tried. */
+static const struct { char letter; enum attribute attribute; const char *value; } settings[] = {
+	{ 'c', BED_COURSES, "5" }, { 'c', BED_CAP, "16 in x 8 in x 2 in" },
+	{ 'c', BED_INSIDE, "base" }, { 'd', BED_BUILD, "level" }, { 'e', BED_BUILD, "level" },
+	{ 'e', BED_REPLACE, "yes" }, { 'q', PATH_STONE, "clean" }, { 'm', LAWN_COVER, "seed" },
+	{ 0, ALLOW_TOPSOIL, "4 in" }, { 0, ALLOW_FABRIC_LENGTH, "20 ft" },
+};
+
+static const char book_words[] =
+	"'suppliers': [ { 'name': 'Yard', 'delivery': 40 } ], 'goods': ["
+	"{ 'item': 'soil.topsoil', 'packs': [ { 'pack': 'bulk', 'size': '1 cu yd', 'price': 30,"
+	" 'supplier': 'Yard' } ] },"
+	"{ 'item': 'spoil', 'packs': [ { 'pack': 'bulk', 'size': '1 cu yd', 'price': 20,"
+	" 'supplier': 'Yard' } ] },"
+	"{ 'item': 'fence.post', 'packs': [ { 'pack': 'piece', 'size': 1, 'price': 9 } ] } ]";
+
+/* Values under which a figure moves, where the default changed a little moves none. */
+static const struct { enum attribute attribute; const char *value; } usual[] = {
+	{ ALLOW_SHORTEST, "7 in" }, { ALLOW_INSIDE, "38 in" }, { ALLOW_HELD, "left,right,top" },
+	{ ALLOW_FROST, "40 in" }, { ALLOW_FABRIC_WIDTH, "4 ft" }, { ALLOW_FABRIC_LENGTH, "30 ft" },
+	{ ALLOW_FABRIC_OFFCUT, "10 ft" }, { ALLOW_POST_STOCK, "15 in" }, { ALLOW_TRUCK_STEP, "3 cu yd" },
+	{ ALLOW_PICKUP_WEIGHT, "500 lb" }, { ALLOW_TRUCK_WEIGHT, "2000 lb" },
+	{ ALLOW_TRUCK_VOLUME, "2 cu yd" }, { BED_CAP, "12 in x 8 in x 3 in" },
+	{ BED_MIX, "topsoil 3, compost 1, sharp-sand 1" }, { FENCE_LEAF, "9 ft" },
+	{ FENCE_HOLE, "14 in" }, { FENCE_DEPTH, "3 ft" }, { FENCE_INSET, "8 in" },
+	{ BED_EMBED, "4 in" },
+};
+
+static struct garden garden;
+static struct text base_text, base_json;
+
+static void count(struct text *text, struct text *json)
+{
+	struct text_sink to_text = text_sink(text), to_json = text_sink(json);
+
+	garden_count(&garden);
+	report_text(&to_text.sink, &garden.plot, &garden.takeoff, "everything.plot");
+	report_json(&to_json.sink, &garden.plot, &garden.takeoff);
+}
+
+static void setup(void)
+{
+	struct diag d;
+
+	garden = (struct garden){ .arena = ARENA_EMPTY };
+	plot_init(&garden.plot);
+	ck_assert_msg(format_read(plot_words, strlen(plot_words), &garden.plot, &d), "%d:%d %s, %s",
+		d.line, d.column, d.found, d.expected);
+	for (size_t i = 0; i < sizeof settings / sizeof *settings; i++)
+		plot_set(&garden.plot, settings[i].letter, settings[i].attribute, settings[i].value);
+	book_of(&garden.book, book_words);
+	garden.has_book = true;
+	base_text = base_json = TEXT_EMPTY;
+	count(&base_text, &base_json);
+}
+
+static void teardown(void)
+{
+	text_fini(&base_text);
+	text_fini(&base_json);
+	garden_fini(&garden);
+}
+
+/* The block of the plot that an attribute is tried in: of the legend the first entry to which it matters. */
+static struct block *block_of(enum attribute a)
+{
+	static const char letters[BLOCK_KINDS] = {
+		[BLOCK_BED] = 'b', [BLOCK_PATH] = 'p', [BLOCK_LAWN] = 'l', [BLOCK_FIXTURE] = 'S',
+	};
+	struct details *details = &garden.plot.details;
+	enum subject subject = attribute_row(a)->subject;
+	char letter = letters[attribute_block(a)];
+
+	if (attribute_block(a) == BLOCK_ALLOW)
+		return &details->allow;
+	if (attribute_block(a) == BLOCK_FENCE)
+		return &details->fences[0].block;
+	letter = a == BED_PREPARE ? 'e' : a == BED_CAP ? 'c' :
+		subject == SUBJECT_LEVEL ? 'd' : letter;
+	for (size_t i = 0; i < details->legend_count; i++)
+		if (details->legend[i].letter == letter)
+			return &details->legend[i].block;
+	ck_abort_msg("no entry %c", letter);
+	return NULL;
+}
+
+/* Another number than the default, within the range. */
+static int64_t other_number(const struct value_rule *rule, int64_t number, int64_t step)
+{
+	return number + step <= rule->most ? number + step : number - step;
+}
+
+static struct value other_value(enum attribute a)
+{
+	const struct attribute_row *row = attribute_row(a);
+	struct value value = row->preset;
+
+	value.set = true;
+	switch (row->rule.kind) {
+	case VALUE_LENGTH:
+		value.as.length = other_number(&row->rule, value.as.length, NM_PER_INCH);
+		break;
+	case VALUE_COUNT:
+		value.as.number = other_number(&row->rule, value.as.number, 1);
+		break;
+	case VALUE_DECIMAL:
+		value.as.number = other_number(&row->rule, value.as.number, MILLION / 4);
+		break;
+	case VALUE_PERCENT:
+		value.as.number = other_number(&row->rule, value.as.number, 10 * MILLION);
+		break;
+	case VALUE_CHOICE:
+		value.as.number = row->rule.words[value.as.number + 1] ? value.as.number + 1 : 0;
+		break;
+	case VALUE_AMOUNT:
+		value.as.amount.millionths = value.as.amount.millionths * 3 / 2;
+		break;
+	case VALUE_SIZE:
+		value.as.size.along -= 4 * NM_PER_INCH;
+		break;
+	default:
+		ck_abort_msg("%s: its value must be listed", row->keyword);
+	}
+	return value;
+}
+
+static struct value read_value(enum attribute a, const char *words)
+{
+	struct scan s = scan_start(words, strlen(words), 1);
+	struct value value;
+	struct diag d;
+
+	ck_assert_msg(value_scan(&s, &attribute_row(a)->rule, UNITS_IMPERIAL, &value, &d) &&
+		scan_is_done(&s), "%s: %s", attribute_row(a)->keyword, words);
+	return value;
+}
+
+static struct value value_to_try(enum attribute a)
+{
+	for (size_t i = 0; i < sizeof usual / sizeof *usual; i++)
+		if (usual[i].attribute == a)
+			return read_value(a, usual[i].value);
+	return other_value(a);
+}
+
+/* The length of a text up to its list of what is assumed. */
+static size_t before_assumed(const struct text *text)
+{
+	const char *assumed = strstr(text->bytes, "\nAssumed\n-------\n");
+
+	ck_assert_ptr_nonnull(assumed);
+	return (size_t)(assumed - text->bytes);
+}
+
+static bool moves_a_figure(const struct text *text, const struct text *json)
+{
+	size_t length = before_assumed(text);
+
+	return strcmp(json->bytes, base_json.bytes) != 0 || length != before_assumed(&base_text) ||
+		memcmp(text->bytes, base_text.bytes, length) != 0;
+}
+
+/* Whether a line of the list begins with the label and goes on with the value, or with as much of it as fits
+ * there. */
+static bool is_assumed(const struct text *text, const char *label, const char *value)
+{
+	const char *line = text->bytes + before_assumed(text);
+	size_t length = strlen(label), shown = strcspn(value, " ");
+
+	while ((line = strchr(line, '\n'))) {
+		line++;
+		if (strncmp(line, "  ", 2) != 0 || strncmp(line + 2, label, length) != 0 ||
+			line[2 + length] != ' ')
+			continue;
+		if (strncmp(line + 2 + length + strspn(line + 2 + length, " "), value, shown) == 0)
+			return true;
+	}
+	return false;
+}
+
+/* The subsoil to which an attribute matters. */
+static void lay_subsoil(enum subject subject)
+{
+	if (subject != SUBJECT_CLAY && subject != SUBJECT_SAND)
+		return;
+	plot_set(&garden.plot, 0, ALLOW_SUBSOIL, subject == SUBJECT_CLAY ? "clay" : "sand");
+	text_clear(&base_text);
+	text_clear(&base_json);
+	count(&base_text, &base_json);
+}
+
+START_TEST(an_attribute_that_moves_a_figure_is_assumed)
+{
+	enum attribute a = (enum attribute)_i;
+	const struct attribute_row *row = attribute_row(a);
+	struct text text = TEXT_EMPTY, json = TEXT_EMPTY, words = TEXT_EMPTY;
+	struct value value = value_to_try(a);
+	bool moves;
+
+	lay_subsoil(row->subject);
+	value_write(&words, &row->rule, &value, UNITS_IMPERIAL);
+	block_set(block_of(a), a, value);
+	count(&text, &json);
+	moves = moves_a_figure(&text, &json);
+	ck_assert_msg(!moves || is_assumed(&text, row->label, words.bytes),
+		"%s %s moves a figure and is not said", row->keyword, words.bytes);
+	ck_assert_msg(moves == (row->subject != SUBJECT_NONE), "%s %s moves %s figure", row->keyword,
+		words.bytes, moves ? "a" : "no");
+	text_fini(&text);
+	text_fini(&json);
+	text_fini(&words);
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("assumed");
+	TCase *figures = suite_case(suite, "figures");
+
+	tcase_add_checked_fixture(figures, setup, teardown);
+	/* All but the head, which comes first. */
+	tcase_add_loop_test(figures, an_attribute_that_moves_a_figure_is_assumed, ALLOW_KERF, ATTRIBUTES);
+	return suite;
+}
