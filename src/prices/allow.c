@@ -1,5 +1,12 @@
 #include "prices/allow.h"
 
+const struct block *allow_unset(const struct book *book)
+{
+	static const struct block none = { .kind = BLOCK_ALLOW };
+
+	return book ? &book->allow : &none;
+}
+
 const struct block *allow_in_force(struct arena *arena, const struct plot *plot,
 	const struct book *book)
 {
@@ -11,7 +18,7 @@ const struct block *allow_in_force(struct arena *arena, const struct plot *plot,
 		const struct value *own = block_value(&plot->details.allow, a);
 
 		allow->values[a - block_first(BLOCK_ALLOW)] =
-			own->set || !book ? *own : *block_value(&book->allow, a);
+			own->set ? *own : *block_value(allow_unset(book), a);
 	}
 	return allow;
 }

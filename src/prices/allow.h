@@ -4,7 +4,9 @@
 
 #include "prices/book.h"
 
-/* What the plot sets, else what the book (NULL: none) sets, else nothing, so that the default holds. The
+/* What holds where a plot sets nothing: a block whose values are the book's (NULL: none), else the defaults. */
+const struct block *allow_unset(const struct book *book);
+/* What the plot sets, else what holds without. The
  * values are the plot's and the book's own: the result in the arena must not outlive them. */
 const struct block *allow_in_force(struct arena *arena, const struct plot *plot,
 	const struct book *book);

@@ -7,6 +7,7 @@
 #include "editor/sheets/allow_sheet.h"
 #include "editor/ask/block_sheet.h"
 #include "support/answers.h"
+#include "support/book.h"
 #include "support/details.h"
 #include "support/fences.h"
 #include "support/plots.h"
@@ -325,6 +326,25 @@ START_TEST(unset_fields_say_their_defaults_in_the_plots_units)
 			"16 in x 8 in x 6 in");
 		answers_fini(&answers);
 	}
+	desk_close(&desk);
+}
+END_TEST
+
+/* What the price book sets holds where the plot says nothing, and is what the sheet shows. */
+START_TEST(a_sheet_shows_the_price_books_value_where_the_plot_sets_none)
+{
+	struct answers answers = { .asker = answers_asker(), .picks = { "Allowed for: walls" },
+		.leave = "Allowed for: walls and soil" };
+	struct desk desk;
+
+	desk_open(&desk, court);
+	book_of(&desk.editor.book, "'allow': { 'kerf': '5/16 in', 'breakage': '11%' }");
+	desk.editor.has_book = true;
+	block_set(&editor_edit(&desk.editor)->details.allow, ALLOW_BREAKAGE,
+		(struct value){ .set = true, .as.number = 7 * MILLION });
+	press(&desk, &answers);
+	ck_assert_str_eq(answers.unset.bytes, "5/16 in;1/8 in;3 in;8 in;11 %;15 %;2;30 ft;;");
+	answers_fini(&answers);
 	desk_close(&desk);
 }
 END_TEST
@@ -957,6 +977,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(fields, an_emptied_field_is_unset_unless_it_is_needed, 0, ATTRIBUTES);
 	tcase_add_test(fields, a_bare_number_is_offered_back_with_its_unit);
 	tcase_add_test(fields, unset_fields_say_their_defaults_in_the_plots_units);
+	tcase_add_test(fields, a_sheet_shows_the_price_books_value_where_the_plot_sets_none);
 	tcase_add_test(fields, what_nobody_touched_stays_as_it_is);
 	tcase_add_test(fields, sheets_of_what_is_allowed_for_share_out_all_of_it);
 	tcase_add_test(fences, a_fence_is_renamed_added_and_removed);

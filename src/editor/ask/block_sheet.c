@@ -8,7 +8,7 @@ static const struct value_rule note_rule = { .kind = VALUE_TEXT, .least = 1, .mo
 
 struct block_part block_whole(enum block_kind kind)
 {
-	return (struct block_part){ block_first(kind), block_last(kind), true };
+	return (struct block_part){ block_first(kind), block_last(kind), true, NULL };
 }
 
 static int attributes(const struct block_part *part)
@@ -28,14 +28,16 @@ int block_fields(const struct block *block, const struct block_part *part)
 
 /* ---- What the fields say -------------------------------------------------------------------- */
 
-static char *unset_words(const struct attribute_row *row, enum units units)
+static char *unset_words(enum attribute a, const struct block *held, enum units units)
 {
+	const struct attribute_row *row = attribute_row(a);
+	const struct value *value = held ? block_effective(held, a) : &row->preset;
 	struct text words = TEXT_EMPTY;
 
 	if (row->derived)
 		text_add(&words, row->derived);
-	else if (row->preset.set)
-		value_write(&words, &row->rule, &row->preset, units);
+	else if (value->set)
+		value_write(&words, &row->rule, value, units);
 	return words.bytes;
 }
 
@@ -73,7 +75,7 @@ void block_fields_set(struct sheet *sheet, int first, const struct block *block,
 		field->label = row->label;
 		field->rule = &row->rule;
 		field->required = row->required;
-		field->unset = unset_words(row, sheet->units);
+		field->unset = unset_words(a, part->held, sheet->units);
 		sheet_type_value(sheet, first + i, block_value(block, a));
 	}
 	if (part->has_notes)

@@ -14,6 +14,7 @@ enum { SHEET_NOTES_MOST = 100 };
 struct block_part {
 	enum attribute first, last;
 	bool has_notes;
+	const struct block *held; /* what holds where the block sets nothing; NULL: the defaults */
 };
 
 /* All of it. */

@@ -1,5 +1,6 @@
 #include "editor/sheets/allow_sheet.h"
 #include "editor/sheets/sheet_ask.h"
+#include "prices/allow.h"
 
 static const char *const titles[ALLOW_SHEETS] = {
 	[SHEET_WALLS] = "Allowed for: walls and soil",
@@ -47,8 +48,10 @@ static bool accept(struct sheet *sheet, struct fault *fault)
 bool allow_sheet_fill(struct editor *editor, int which)
 {
 	struct allowing allowing = { editor, which };
+	struct block_part part = allow_sheet_part(which);
 
+	part.held = allow_unset(editor->has_book ? &editor->book : NULL);
 	return sheet_ask(editor, &(struct sheet_spec){ .title = titles[which],
-		.done = "set all this", .block = &editor->plot->details.allow,
-		.part = allow_sheet_part(which), .accept = accept, .owner = &allowing });
+		.done = "set all this", .block = &editor->plot->details.allow, .part = part,
+		.accept = accept, .owner = &allowing });
 }
