@@ -6,13 +6,18 @@ static const double BARROWING = 1.25, BASE_COURSE = 1.00;
 
 enum { GOODS_MOST = 6 };
 
+/* What the hours go by; the base as it lies, compacted. */
+enum labour {
+	LABOUR_UNKNOWN, LABOUR_SOD, LABOUR_DIGGING, LABOUR_LOADING, LABOUR_BASE, LABOUR_BARROWING
+};
+
 /* One step as it may come up: where there is one of its items to order, hours for it, or another reason. */
 struct plan_row {
 	const char *title, *doing, *tools, *caution;
-	bool (*comes_up)(const struct takeoff *takeoff);
+	enum { WITH_ITEMS, ALWAYS, WITH_BASE, WITH_CUTS } comes;
 	enum good goods[GOODS_MOST]; /* that it takes */
 	int good_count;
-	double (*hours)(const struct takeoff *takeoff, const struct work_step *step);
+	enum labour labour;
 	const char *rate;
 };
 
@@ -29,57 +34,37 @@ static double volume(const struct takeoff *takeoff, const struct work_step *step
 	return sum;
 }
 
-static int64_t subsoil(const struct takeoff *takeoff)
+static double base_volume(const struct takeoff *takeoff)
 {
-	return block_number(takeoff->allow, ALLOW_SUBSOIL);
+	return takeoff->stones.totals[STONE_KIND_BASE].compacted;
 }
 
-static double hours_sod(const struct takeoff *takeoff, const struct work_step *step)
+static double hours(const struct takeoff *takeoff, enum labour labour, const struct work_step *step)
 {
-	(void)step;
-	return DIGGING[subsoil(takeoff)] * takeoff->earthwork.bank.sod;
-}
-
-static double hours_digging(const struct takeoff *takeoff, const struct work_step *step)
-{
+	int64_t subsoil = block_number(takeoff->allow, ALLOW_SUBSOIL);
 	const struct earth *bank = &takeoff->earthwork.bank;
 
-	(void)step;
-	return DIGGING[subsoil(takeoff)] * (bank->topsoil + bank->subsoil);
+	switch (labour) {
+	case LABOUR_UNKNOWN:
+		break;
+	case LABOUR_SOD:
+		return DIGGING[subsoil] * bank->sod;
+	case LABOUR_DIGGING:
+		return DIGGING[subsoil] * (bank->topsoil + bank->subsoil);
+	case LABOUR_LOADING:
+		return LOADING[subsoil] * volume(takeoff, step);
+	case LABOUR_BASE:
+		return BASE_COURSE * base_volume(takeoff);
+	case LABOUR_BARROWING:
+		return BARROWING * volume(takeoff, step);
+	}
+	return 0;
 }
 
-static double hours_loading(const struct takeoff *takeoff, const struct work_step *step)
+static bool has_cuts(const struct cuttings *cuttings)
 {
-	return LOADING[subsoil(takeoff)] * volume(takeoff, step);
-}
-
-static double hours_barrowing(const struct takeoff *takeoff, const struct work_step *step)
-{
-	return BARROWING * volume(takeoff, step);
-}
-
-/* A base course is measured as it lies, compacted. */
-static double hours_base(const struct takeoff *takeoff, const struct work_step *step)
-{
-	(void)step;
-	return BASE_COURSE * takeoff->stones.totals[STONE_KIND_BASE].compacted;
-}
-
-static bool always(const struct takeoff *takeoff)
-{
-	(void)takeoff;
-	return true;
-}
-
-static bool has_base(const struct takeoff *takeoff)
-{
-	return takeoff->stones.totals[STONE_KIND_BASE].compacted > 0;
-}
-
-static bool has_cuts(const struct takeoff *takeoff)
-{
-	for (int i = 0; i < takeoff->cuttings.count; i++)
-		if (takeoff->cuttings.list[i].cut_blocks > 0)
+	for (int i = 0; i < cuttings->count; i++)
+		if (cuttings->list[i].cut_blocks > 0)
 			return true;
 	return false;
 }
@@ -88,48 +73,48 @@ static bool has_cuts(const struct takeoff *takeoff)
 	.good_count = sizeof((enum good[]){ __VA_ARGS__ }) / sizeof(enum good)
 
 static const struct plan_row rows[] = {
-	{ .title = "Have services marked", .comes_up = always,
+	{ .title = "Have services marked", .comes = ALWAYS,
 		.doing = "Ask the local service to mark public lines and wait the days it asks; have "
 			"private lines found. Move the plan where a line lies in the way.",
 		.tools = "telephone, paint or flags",
 		.caution = "Marks cover public lines only and expire. Near marks dig by hand. Smell of "
 			"gas: stop, leave, call." },
-	{ .title = "Strip the sod", .hours = hours_sod, .rate = "digging by hand",
+	{ .title = "Strip the sod", .labour = LABOUR_SOD, .rate = "digging by hand",
 		.doing = "Where paths, walls, pads and lawns come; stack it apart from soil.",
 		.tools = "flat spade, barrow; hire a sod cutter for larger lawns" },
-	{ .title = "Set out", .comes_up = always,
+	{ .title = "Set out", .comes = ALWAYS,
 		.doing = "Base line first, then offsets to every corner; square by 3-4-5 and by equal "
 			"diagonals; strings on boards well outside the dig.",
 		.tools = "two tapes, string, stakes, boards, line level, hammer" },
-	{ .title = "Dig", .hours = hours_digging, .rate = "digging by hand",
+	{ .title = "Dig", .labour = LABOUR_DIGGING, .rate = "digging by hand",
 		.doing = "To one formation under walls, paths and pads; topsoil on a heap of its own, it "
 			"goes back into the beds.",
 		.tools = "spade, pick, barrow, level; hire a small digger for more than a few days by hand",
 		.caution = "Cover holes and trenches; nobody in a trench deeper than 4 feet (1.2 m). Lift with the legs, "
 			"change hands often." },
-	{ .title = "Haul the spoil", TAKES(GOOD_SPOIL), .hours = hours_loading, .rate = "loading",
+	{ .title = "Haul the spoil", TAKES(GOOD_SPOIL), .labour = LABOUR_LOADING, .rate = "loading",
 		.doing = "Load and take away what is not used again.",
 		.tools = "barrow, boards; truck or skip",
 		.caution = "A vehicle's payload: wet soil weighs more than is reckoned here." },
-	{ .title = "Lay lines and sleeves", .comes_up = always,
+	{ .title = "Lay lines and sleeves", .comes = ALWAYS,
 		.doing = "Anything that is to run under paths or walls, water or low voltage, is laid "
 			"now, in a sleeve and at the depth that local code asks.",
 		.tools = "pipe sleeves, trenching spade",
 		.caution = "Wiring, plumbing and backflow are licensed practice." },
-	{ .title = "Tamp the formation", .comes_up = has_base,
+	{ .title = "Tamp the formation", .comes = WITH_BASE,
 		.doing = "Rake level and tamp before any stone is spread.",
 		.tools = "rake, hand tamper or hired plate compactor",
 		.caution = "Compactor: feet, hearing, never over or beside marked lines." },
 	{ .title = "Lay the fabric", TAKES(GOOD_FABRIC, GOOD_FABRIC_PIN),
 		.doing = "Strips lapped as listed, pinned along edges and laps, without folds.",
 		.tools = "knife, pins, hammer" },
-	{ .title = "Lay the base", TAKES(GOOD_STONE_BASE), .hours = hours_base,
+	{ .title = "Lay the base", TAKES(GOOD_STONE_BASE), .labour = LABOUR_BASE,
 		.rate = "a base course of 150 mm",
 		.doing = "In the lifts listed with the stone, each tamped; stay a foot (300 mm) back "
 			"from the fence's line until its posts stand (common practice).",
 		.tools = "barrow, rake, level, straight edge; hire a plate compactor",
 		.caution = "Compactor: feet, hearing, two people to lift it." },
-	{ .title = "Cut the blocks", .comes_up = has_cuts,
+	{ .title = "Cut the blocks", .comes = WITH_CUTS,
 		.doing = "By the cut list, longest pieces first; number them by side and course.",
 		.tools = "rule, square, chalk; hire a block saw with water",
 		.caution = "Silica dust (wet or extraction, respirator), eyes, hearing, kickback; keep "
@@ -140,7 +125,7 @@ static const struct plan_row rows[] = {
 		.tools = "level, rubber mallet, chalk line, cartridge gun",
 		.caution = "Adhesive: fresh air. What weighs over 50 pounds (23 kg): two people or a "
 			"trolley." },
-	{ .title = "Line and fill the beds", TAKES(GOOD_LINER, GOOD_COMPOST, GOOD_SOIL), .hours = hours_barrowing,
+	{ .title = "Line and fill the beds", TAKES(GOOD_LINER, GOOD_COMPOST, GOOD_SOIL), .labour = LABOUR_BARROWING,
 		.rate = "barrow up to 50 m, spread and level",
 		.doing = "Line the walls, mix soil as listed, fill in layers, tread lightly, water, top up "
 			"after it has settled.",
@@ -161,7 +146,7 @@ static const struct plan_row rows[] = {
 	{ .title = "Set the edging", TAKES(GOOD_EDGING, GOOD_EDGING_SPIKE),
 		.doing = "Along the strings, flush with the finished surface, spiked as listed.",
 		.tools = "saw, hammer, string" },
-	{ .title = "Lay the surface", TAKES(GOOD_STONE_FINES, GOOD_STONE_CLEAN), .hours = hours_barrowing,
+	{ .title = "Lay the surface", TAKES(GOOD_STONE_FINES, GOOD_STONE_CLEAN), .labour = LABOUR_BARROWING,
 		.rate = "barrow up to 50 m, spread and level",
 		.doing = "Spread, rake to a fall, tamp.",
 		.tools = "barrow, rake, hand tamper or hired plate compactor",
@@ -170,7 +155,7 @@ static const struct plan_row rows[] = {
 		.doing = "Topsoil raked and rolled, turf the day it comes with joints staggered, or seed "
 			"raked in; water.",
 		.tools = "rake, roller, knife, boards, hose" },
-	{ .title = "Mulch the beds", TAKES(GOOD_MULCH), .hours = hours_barrowing,
+	{ .title = "Mulch the beds", TAKES(GOOD_MULCH), .labour = LABOUR_BARROWING,
 		.rate = "barrow up to 50 m, spread and level",
 		.doing = "To the depth listed, clear of stems.",
 		.tools = "barrow, rake", .caution = "Gloves." },
@@ -210,11 +195,17 @@ static struct work_step step_of(const struct plan_row *row, const struct takeoff
 		if (takes(row, &takeoff->items.list[i]))
 			items[step.item_count++] = (int)i;
 	step.barrows = barrows(takeoff, &step);
-	if (row->hours) {
-		step.hours = row->hours(takeoff, &step);
-		step.rate = row->rate;
-	}
+	step.hours = hours(takeoff, row->labour, &step);
+	step.rate = row->rate;
 	return step;
+}
+
+static bool comes_up(const struct plan_row *row, const struct takeoff *takeoff,
+	const struct work_step *step)
+{
+	return step->item_count > 0 || step->hours > 0 || row->comes == ALWAYS ||
+		(row->comes == WITH_BASE && base_volume(takeoff) > 0) ||
+		(row->comes == WITH_CUTS && has_cuts(&takeoff->cuttings));
 }
 
 void work_plan(struct work *out, const struct takeoff *takeoff, struct arena *arena)
@@ -225,8 +216,7 @@ void work_plan(struct work *out, const struct takeoff *takeoff, struct arena *ar
 	for (int i = 0; i < ROWS; i++) {
 		struct work_step step = step_of(&rows[i], takeoff, arena);
 
-		if (step.item_count > 0 || step.hours > 0 ||
-			(rows[i].comes_up && rows[i].comes_up(takeoff)))
+		if (comes_up(&rows[i], takeoff, &step))
 			steps[out->count++] = step;
 	}
 }

@@ -27,7 +27,9 @@ static void teardown(void)
 static void print(void)
 {
 	garden_count(&garden);
-	report_json(&text, &garden.plot, &garden.takeoff);
+	struct text_sink sink_text = text_sink(&text);
+
+	report_json(&sink_text.sink, &garden.plot, &garden.takeoff);
 	root = cJSON_Parse(text.bytes);
 	ck_assert_ptr_nonnull(root);
 }
@@ -94,12 +96,12 @@ START_TEST(what_has_no_price_is_listed_with_the_size_of_its_block)
 	print();
 	const cJSON *unpriced = get(get(root, "costs"), "unpriced");
 
-	ck_assert_int_eq(cJSON_GetArraySize(unpriced), garden.takeoff.items.count);
-	for (int i = 0; i < garden.takeoff.items.count; i++) {
+	ck_assert_int_eq(cJSON_GetArraySize(unpriced), (int)garden.takeoff.items.count);
+	for (int i = 0; i < (int)garden.takeoff.items.count; i++) {
 		const struct item *at = &garden.takeoff.items.list[i];
 		const cJSON *row = cJSON_GetArrayItem(unpriced, i);
 
-		ck_assert_str_eq(get(row, "id")->valuestring, at->id);
+		ck_assert_str_eq(get(row, "id")->valuestring, garden_id(&garden, at));
 		ck_assert_int_eq(cJSON_GetObjectItemCaseSensitive(row, "block_m") != NULL,
 			!size_is_none(&at->block));
 	}

@@ -32,7 +32,9 @@ static void read_back(void)
 	cJSON_Delete(root);
 	text_clear(&json);
 	garden_count(&garden);
-	report_json(&json, &garden.plot, &garden.takeoff);
+	struct text_sink sink_json = text_sink(&json);
+
+	report_json(&sink_json.sink, &garden.plot, &garden.takeoff);
 	root = cJSON_Parse(json.bytes);
 	ck_assert_ptr_nonnull(root);
 }
@@ -116,7 +118,7 @@ static void posts_are(const cJSON *rows, const struct fencing *fencing)
 		const cJSON *row = cJSON_GetArrayItem(rows, i);
 
 		ck_assert_str_eq(get(row, "kind")->valuestring,
-			post_kind_word(fencing->posts[i].kind));
+			post_words[fencing->posts[i].kind].key);
 		spot_is(get(row, "at_m"), fencing->posts[i].at);
 	}
 }

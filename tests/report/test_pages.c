@@ -2,6 +2,7 @@
 
 #include "support/fencing.h"
 #include "support/desk.h"
+#include "report/words/snag_words.h"
 #include "support/plots.h"
 #include "support/runner.h"
 
@@ -284,12 +285,16 @@ END_TEST
 START_TEST(here_tells_the_snag_of_its_first_cell)
 {
 	struct desk *b = desk_new(ROWS { "bb", "bb", NULL });
+	struct arena words = ARENA_EMPTY;
+	const struct report report = { .words = &words, .takeoff = &b->editor.takeoff };
 	struct text out = TEXT_EMPTY;
 
 	here_words(&b->editor, &out);
-	ck_assert_int_gt(b->editor.takeoff.snags.count, 0);
-	ck_assert_ptr_nonnull(strstr(out.bytes, b->editor.takeoff.snags.list[0].text));
+	ck_assert_uint_gt(b->editor.takeoff.snags.count, 0);
+	ck_assert_ptr_nonnull(strstr(out.bytes,
+		snag_sentence(&report, &b->editor.takeoff.snags.list[0])));
 	text_fini(&out);
+	arena_clear(&words);
 	desk_free(b);
 }
 END_TEST

@@ -19,7 +19,9 @@ static void print(const char *name)
 {
 	garden_count(&garden);
 	text_clear(&page);
-	report_text(&page, &garden.plot, &garden.takeoff, name);
+	struct text_sink sink_page = text_sink(&page);
+
+	report_text(&sink_page.sink, &garden.plot, &garden.takeoff, name);
 }
 
 static void open_file(const char *name)
@@ -285,13 +287,13 @@ static void figure_is(const char **at, double expected)
 START_TEST(items_are_the_figures_of_the_takeoff)
 {
 	open_file(names[_i]);
-	for (int i = 0; i < garden.takeoff.items.count; i++) {
+	for (size_t i = 0; i < garden.takeoff.items.count; i++) {
 		const struct item *item = &garden.takeoff.items.list[i];
 		const char *at;
 
-		if (item->unit == UNIT_EACH) /* their labels hold digits and go over lines */
+		if (item_unit(item) == UNIT_EACH) /* their labels hold digits and go over lines */
 			continue;
-		at = find(item->label) + strlen(item->label);
+		at = find(garden_label(&garden, item)) + strlen(garden_label(&garden, item));
 		figure_is(&at, item->laid);
 		figure_is(&at, item->spare);
 		figure_is(&at, item->order);

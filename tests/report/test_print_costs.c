@@ -27,7 +27,9 @@ static void print(const char *book)
 		garden.has_book = true;
 	}
 	garden_count(&garden);
-	report_text(&page, &garden.plot, &garden.takeoff, "garden.plot");
+	struct text_sink sink_page = text_sink(&page);
+
+	report_text(&sink_page.sink, &garden.plot, &garden.takeoff, "garden.plot");
 }
 
 static bool shows(const char *words)

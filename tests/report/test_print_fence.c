@@ -26,11 +26,14 @@ static void teardown(void)
 
 static void print(void)
 {
-	const struct report report = { &page, &garden.plot, &garden.takeoff, plot_units(&garden.plot),
-		"fence.plot" };
+	struct text_sink out = text_sink(&page);
+	struct arena words = ARENA_EMPTY;
+	const struct report report = { .out = &out.sink, .words = &words, .plot = &garden.plot,
+		.takeoff = &garden.takeoff, .units = plot_units(&garden.plot) };
 
 	garden_count(&garden);
 	print_fence(&report);
+	arena_clear(&words);
 }
 
 /* Pickets round three sides and across, with two gates; boards that stand alone. */

@@ -1,12 +1,13 @@
 #include "support/runner.h"
 #include "support/garden.h"
 #include "base/show.h"
-#include "report/words/words.h"
+#include "report/text/print.h"
 
 #include <string.h>
 
 static struct garden garden;
 static struct text text;
+static struct arena words;
 static struct report report;
 
 /* Five beds, B1 to B5, two of which want a cap that has no room. */
@@ -17,12 +18,15 @@ static void setup(void)
 		"bbbb.bbbb.bbbb.cccc.cccc", NULL });
 	plot_set(&garden.plot, 'c', BED_CAP, "2 ft x 2 ft x 2 in");
 	garden_count(&garden);
-	report = (struct report){ &text, &garden.plot, &garden.takeoff, UNITS_IMPERIAL, "test.plot" };
+	words = ARENA_EMPTY;
+	report = (struct report){ .words = &words, .plot = &garden.plot,
+		.takeoff = &garden.takeoff, .units = UNITS_IMPERIAL };
 }
 
 static void teardown(void)
 {
 	text_fini(&text);
+	arena_clear(&words);
 	garden_fini(&garden);
 }
 
@@ -38,14 +42,14 @@ static void says(const char *expected)
 START_TEST(a_length_is_tied_together)
 {
 	text_add(&text, "a b ");
-	word_length(&text, &report, 14 * NM_PER_INCH + NM_PER_INCH / 2);
+	text_add(&text, word_length(&report, 14 * NM_PER_INCH + NM_PER_INCH / 2));
 	says("a b 1_ft_2_1/2_in");
 }
 END_TEST
 
 START_TEST(inches_go_on_beyond_a_foot)
 {
-	word_inches(&text, &report, 14 * NM_PER_INCH + NM_PER_INCH / 2);
+	text_add(&text, word_inches(&report, 14 * NM_PER_INCH + NM_PER_INCH / 2));
 	says("14_1/2_in");
 }
 END_TEST
@@ -53,7 +57,7 @@ END_TEST
 START_TEST(inches_in_a_metric_plot_are_millimetres)
 {
 	report.units = UNITS_METRIC;
-	word_inches(&text, &report, 390 * NM_PER_MM);
+	text_add(&text, word_inches(&report, 390 * NM_PER_MM));
 	says("390_mm");
 }
 END_TEST
@@ -87,27 +91,21 @@ START_TEST(a_size_may_break_between_its_lengths_only)
 {
 	const struct size size = { 16 * NM_PER_INCH, 8 * NM_PER_INCH, 23 * NM_PER_INCH / 4 };
 
-	word_size(&text, &report, &size);
+	text_add(&text, word_size(&report, &size));
 	says("16_in x 8_in x 5_3/4_in");
 }
 END_TEST
 
 START_TEST(a_count_takes_the_singular_for_one)
 {
-	word_count(&text, 1, "bed", "beds");
+	text_add(&text, word_count(&report, 1, "bed", "beds"));
 	text_add(&text, " ");
-	word_count(&text, 0, "bed", "beds");
+	text_add(&text, word_count(&report, 0, "bed", "beds"));
 	text_add(&text, " ");
-	word_count(&text, 1234, "cut piece", "cut pieces");
+	text_add(&text, word_count(&report, 1234, "cut piece", "cut pieces"));
 	says("1_bed 0_beds 1,234_cut_pieces");
 }
 END_TEST
-
-static int same(const struct takeoff *takeoff, int index)
-{
-	(void)takeoff;
-	return index;
-}
 
 static const struct { int count; const char *words; } groups[] = {
 	{ 1, "B1" }, { 2, "B1 and B3" }, { 3, "B1, B3 and B4" },
@@ -117,14 +115,19 @@ START_TEST(a_group_is_named_bed_by_bed)
 {
 	static const int members[] = { 0, 2, 3 };
 
-	word_group(&text, &report, &(struct group){ members, groups[_i].count }, same);
+	/* The rows of the regions themselves. */
+	static const struct wall_not_laid rows[] = { { .region = 0 }, { .region = 1 }, { .region = 2 },
+		{ .region = 3 } };
+
+	text_add(&text, group_words(&report, &wall_not_laid_table, rows,
+		&(struct group){ members, groups[_i].count }));
 	says(groups[_i].words);
 }
 END_TEST
 
 START_TEST(caps_that_are_wanted_but_not_laid_out_are_counted)
 {
-	ck_assert_int_eq(caps_not_laid(&garden.takeoff), 2);
+	ck_assert_int_eq(garden.takeoff.walls.caps_not_laid, 2);
 }
 END_TEST
 
@@ -133,17 +136,17 @@ END_TEST
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("words");
-	TCase *words = suite_case(suite, "words");
+	TCase *measures = suite_case(suite, "words");
 
-	tcase_add_checked_fixture(words, setup, teardown);
-	tcase_add_test(words, a_length_is_tied_together);
-	tcase_add_test(words, inches_go_on_beyond_a_foot);
-	tcase_add_test(words, inches_in_a_metric_plot_are_millimetres);
-	tcase_add_loop_test(words, inches_are_shown_to_the_nearest_sixteenth, 0, ROWS(inches));
-	tcase_add_loop_test(words, decimals_have_their_thousands_apart, 0, ROWS(decimals));
-	tcase_add_test(words, a_size_may_break_between_its_lengths_only);
-	tcase_add_test(words, a_count_takes_the_singular_for_one);
-	tcase_add_loop_test(words, a_group_is_named_bed_by_bed, 0, ROWS(groups));
-	tcase_add_test(words, caps_that_are_wanted_but_not_laid_out_are_counted);
+	tcase_add_checked_fixture(measures, setup, teardown);
+	tcase_add_test(measures, a_length_is_tied_together);
+	tcase_add_test(measures, inches_go_on_beyond_a_foot);
+	tcase_add_test(measures, inches_in_a_metric_plot_are_millimetres);
+	tcase_add_loop_test(measures, inches_are_shown_to_the_nearest_sixteenth, 0, ROWS(inches));
+	tcase_add_loop_test(measures, decimals_have_their_thousands_apart, 0, ROWS(decimals));
+	tcase_add_test(measures, a_size_may_break_between_its_lengths_only);
+	tcase_add_test(measures, a_count_takes_the_singular_for_one);
+	tcase_add_loop_test(measures, a_group_is_named_bed_by_bed, 0, ROWS(groups));
+	tcase_add_test(measures, caps_that_are_wanted_but_not_laid_out_are_counted);
 	return suite;
 }

@@ -1,6 +1,6 @@
 #include "support/runner.h"
 #include "support/garden.h"
-#include "report/words/words_costs.h"
+#include "report/words/item_words.h"
 
 static const struct { money amount; const char *words; } sums[] = {
 	{ 0, "0.00" }, { 5, "0.05" }, { 99, "0.99" }, { 100, "1.00" }, { 123450, "1,234.50" },
@@ -9,11 +9,11 @@ static const struct { money amount; const char *words; } sums[] = {
 
 START_TEST(money_is_shown_to_the_hundredth)
 {
-	struct text text = TEXT_EMPTY;
+	struct arena words = ARENA_EMPTY;
+	const struct report report = { .words = &words };
 
-	word_money(&text, sums[_i].amount);
-	ck_assert_str_eq(text.bytes, sums[_i].words);
-	text_fini(&text);
+	ck_assert_str_eq(plain_money(&report, sums[_i].amount), sums[_i].words);
+	arena_clear(&words);
 }
 END_TEST
 
@@ -41,17 +41,17 @@ static const struct { struct pack pack; double packs; enum units units; const ch
 START_TEST(packs_are_named_as_one_asks_for_them)
 {
 	struct item item = { .pack = &bought[_i].pack, .packs = bought[_i].packs };
-	struct text text = TEXT_EMPTY;
+	struct arena words = ARENA_EMPTY;
+	const struct report report = { .words = &words, .units = bought[_i].units };
 
-	word_packs(&text, &item, bought[_i].units);
-	ck_assert_str_eq(text.bytes, bought[_i].words);
-	text_fini(&text);
+	ck_assert_str_eq(item_packs(&report, &item), bought[_i].words);
+	arena_clear(&words);
 }
 END_TEST
 
 Suite *test_suite(void)
 {
-	Suite *suite = suite_create("words_costs");
+	Suite *suite = suite_create("item_words");
 	TCase *words = suite_case(suite, "words");
 
 	tcase_add_loop_test(words, money_is_shown_to_the_hundredth, 0, sizeof sums / sizeof *sums);
