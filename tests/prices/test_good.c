@@ -16,7 +16,7 @@ START_TEST(every_row_of_a_takeoff_may_have_a_price)
 	snprintf(path, sizeof path, "plots/%s.plot", samples[_i]);
 	garden_file(&garden, path);
 	garden_count(&garden);
-	for (int i = 0; i < garden.takeoff.items.count; i++) {
+	for (size_t i = 0; i < garden.takeoff.items.count; i++) {
 		const struct item *item = &garden.takeoff.items.list[i];
 		const struct ware *ware = ware_find(item->id);
 
