@@ -2,7 +2,7 @@
 
 #include "support/fuzz.h"
 
-#include "prices/good.h"
+#include "prices/book.h"
 
 #include <assert.h>
 #include <math.h>

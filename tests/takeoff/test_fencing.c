@@ -196,6 +196,17 @@ static nm length_drawn(const struct fence *fence, nm inset)
 	return sum;
 }
 
+/* What is clear and a post's share; with nothing clear between them, posts are no farther apart, centre to
+ * centre, than one is wide. */
+static nm gate_built(const struct fence_gate *gate, nm post)
+{
+	if (gate->clear > 0)
+		return gate->clear + post;
+	ck_assert_int_eq(gate->clear, 0);
+	ck_assert_int_le(gate->length, post);
+	return gate->length;
+}
+
 /* Panels, gates and a post's share for each of them. */
 static nm length_built(const struct fencing *fencing, nm post, nm section)
 {
@@ -213,7 +224,7 @@ static nm length_built(const struct fencing *fencing, nm post, nm section)
 			sum += leg->cut[j] - post + post;
 	}
 	for (int i = 0; i < fencing->gate_count; i++)
-		sum += fencing->gates[i].clear + post;
+		sum += gate_built(&fencing->gates[i], post);
 	return sum;
 }
 
