@@ -7,7 +7,8 @@
 #include <stdio.h>
 #include <string.h>
 
-static const char *const samples[] = { "court", "elbow", "great-court", "ring", "rope-walk", "snags" };
+static const char *const samples[] = { "court", "elbow", "great-court", "ring", "rope-walk",
+	"snags" };
 enum { SAMPLES = sizeof samples / sizeof *samples };
 
 static struct garden garden;
@@ -26,7 +27,7 @@ static void sample(int i)
 	garden_count(&garden);
 }
 
-/* ---- Of a takeoff ----------------------------------------------------------------------------- */
+/* ---- Of a takeoff ---------------------------------------------------------------------------- */
 
 /* A price can be given for whatever a takeoff lists, and the book knows what it is counted in. */
 START_TEST(every_row_of_a_takeoff_may_have_a_price)
@@ -100,7 +101,7 @@ START_TEST(every_good_is_some_trades)
 }
 END_TEST
 
-/* ---- Ids -------------------------------------------------------------------------------------- */
+/* ---- Ids ------------------------------------------------------------------------------------- */
 
 static const char *id_of(enum good good, const char *name)
 {

@@ -165,7 +165,7 @@ START_TEST(a_bed_of_more_corners_is_told_of_cells_only)
 }
 END_TEST
 
-/* ---- Beds wall to wall ------------------------------------------------------------------------- */
+/* ---- Beds wall to wall ----------------------------------------------------------------------- */
 
 /* The length of all runs of all courses. */
 static nm laid(const struct takeoff *takeoff)

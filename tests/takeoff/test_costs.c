@@ -15,7 +15,7 @@ static void teardown(void)
 	garden_fini(&garden);
 }
 
-/* ---- By hand ----------------------------------------------------------------------------------- */
+/* ---- By hand --------------------------------------------------------------------------------- */
 
 #define SUPPLIERS "'suppliers': [{'name': 'North', 'delivery': 50, 'carries': '4000 lb'}, " \
 	"{'name': 'South', 'delivery': 80, 'holds': '0.5 cu yd'}]"
@@ -165,7 +165,7 @@ START_TEST(goods_come_in_the_order_of_the_work_soil_when_walls_have_cured)
 }
 END_TEST
 
-/* ---- On random plots and books ------------------------------------------------------------------ */
+/* ---- On random plots and books --------------------------------------------------------------- */
 
 /* Kilograms of a unit of the item, reckoned anew from what holds. */
 static double unit_weight(const struct takeoff *takeoff, const struct item *item)

@@ -200,7 +200,7 @@ START_TEST(over_formal_plans_two_in_a_hundred_blocks_at_most_are_lost_to_cutting
 }
 END_TEST
 
-/* ---- Single plots ------------------------------------------------------------------------------ */
+/* ---- Single plots ---------------------------------------------------------------------------- */
 
 /* Three beds of a foot's cells, each its own letter. */
 static void three_beds(void)

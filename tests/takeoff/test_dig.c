@@ -43,7 +43,7 @@ static void check_depth(int region, enum dig_part part, double inches)
 	ck_assert_double_eq((double)dig->depth, inches * (double)NM_PER_INCH);
 }
 
-/* ---- Published values ------------------------------------------------------------------------- */
+/* ---- Published values ------------------------------------------------------------------------ */
 
 /* A construction estimating textbook: topsoil stripped from 4,464 sq ft, 8 in deep, is 2,976 cu ft,
  * 110 cu yd in the bank. */
@@ -128,7 +128,7 @@ START_TEST(spoil_weighs_by_its_loose_density)
 }
 END_TEST
 
-/* ---- Depths ----------------------------------------------------------------------------------- */
+/* ---- Depths ---------------------------------------------------------------------------------- */
 
 START_TEST(each_part_is_dug_to_its_own_depth)
 {
@@ -229,7 +229,7 @@ START_TEST(holes_dug_by_the_piece_belong_to_no_region)
 }
 END_TEST
 
-/* ---- Reuse ------------------------------------------------------------------------------------ */
+/* ---- Reuse ----------------------------------------------------------------------------------- */
 
 /* A path of 12 sq ft dug 12 in, and beds that take topsoil. */
 static void garden_to_reuse(const char *topsoil)
@@ -316,7 +316,7 @@ START_TEST(spoil_is_an_item_of_the_dig_in_loose_volume)
 }
 END_TEST
 
-/* ---- Laws and GEOS ---------------------------------------------------------------------------- */
+/* ---- Laws and GEOS --------------------------------------------------------------------------- */
 
 static double random_metres(struct random *random, enum attribute a, int most)
 {

@@ -66,7 +66,7 @@ static void spot_is(struct spot spot, nm x, nm y)
 	ck_assert_int_eq(spot.y, y);
 }
 
-/* ---- On the ground ------------------------------------------------------------------------------- */
+/* ---- On the ground --------------------------------------------------------------------------- */
 
 START_TEST(on_the_boundary_a_fence_is_moved_in_by_half_a_hole)
 {
@@ -150,7 +150,7 @@ START_TEST(a_gate_just_four_feet_clear_has_one_leaf)
 }
 END_TEST
 
-/* ---- Laws ---------------------------------------------------------------------------------------- */
+/* ---- Laws ------------------------------------------------------------------------------------ */
 
 static void randomize(struct random *random)
 {
@@ -196,8 +196,8 @@ static nm length_drawn(const struct fence *fence, nm inset)
 	return sum;
 }
 
-/* What is clear and a post's share; with nothing clear between them, posts are no farther apart, centre to
- * centre, than one is wide. */
+/* What is clear and a post's share; with nothing clear between them, posts are no farther apart,
+ * centre to centre, than one is wide. */
 static nm gate_built(const struct fence_gate *gate, nm post)
 {
 	if (gate->clear > 0)
@@ -355,7 +355,7 @@ START_TEST(rows_of_items_are_what_the_fence_is_made_of)
 }
 END_TEST
 
-/* ---- Items --------------------------------------------------------------------------------------- */
+/* ---- Items ----------------------------------------------------------------------------------- */
 
 /* 14 posts, holes of 10 1/2 in: (86.59 - 12.25) x 24 in3 is 1.03 cu ft, 1.72 bags; in all 24.1. */
 START_TEST(concrete_is_ordered_for_the_job_in_whole_bags_and_one_more)
@@ -482,7 +482,7 @@ START_TEST(holes_are_dug_and_what_comes_out_is_spoil)
 }
 END_TEST
 
-/* ---- Snags --------------------------------------------------------------------------------------- */
+/* ---- Snags ----------------------------------------------------------------------------------- */
 
 START_TEST(posts_with_no_room_between_them_are_a_snag)
 {

@@ -51,7 +51,7 @@ static void teardown(void)
 	garden_fini(&garden);
 }
 
-/* ---- Published values ---------------------------------------------------------------------------- */
+/* ---- Published values ------------------------------------------------------------------------ */
 
 /* By arithmetic: a wall of 8 in blocks leaves 6 2/3 x 2 2/3 ft inside 8 x 4 ft. */
 START_TEST(a_bed_of_4_by_8_ft_in_8_in_block_has_17_78_sq_ft_inside_and_takes_17_78_cu_ft_a_foot)
@@ -164,7 +164,7 @@ START_TEST(a_field_of_350_by_200_ft_at_2_in_is_434_cu_yd_but_for_the_rounded_fac
 }
 END_TEST
 
-/* ---- Depths -------------------------------------------------------------------------------------- */
+/* ---- Depths ---------------------------------------------------------------------------------- */
 
 START_TEST(the_wall_is_as_high_as_its_courses)
 {
@@ -230,7 +230,7 @@ START_TEST(embed_is_an_inch_and_a_half_without_paths)
 }
 END_TEST
 
-/* ---- Parts --------------------------------------------------------------------------------------- */
+/* ---- Parts ----------------------------------------------------------------------------------- */
 
 START_TEST(settlement_is_ordered_on_top_and_shared_by_the_parts)
 {
@@ -279,7 +279,7 @@ START_TEST(replaced_soil_is_the_whole_mix_and_settles)
 }
 END_TEST
 
-/* ---- Snags --------------------------------------------------------------------------------------- */
+/* ---- Snags ----------------------------------------------------------------------------------- */
 
 START_TEST(a_wall_too_low_for_soil_has_no_fill_and_says_so)
 {

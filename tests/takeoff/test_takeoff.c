@@ -18,7 +18,7 @@ static void teardown(void)
 	garden_fini(&garden);
 }
 
-/* ---- Plots at random ---------------------------------------------------------------------------- */
+/* ---- Plots at random ------------------------------------------------------------------------- */
 
 static void set_one_of(struct random *random, char letter, enum attribute attribute,
 	const char *const *values)
@@ -84,7 +84,7 @@ static void over_plots(void (*check)(const struct takeoff *))
 	}
 }
 
-/* ---- Laws ---------------------------------------------------------------------------------------- */
+/* ---- Laws ------------------------------------------------------------------------------------ */
 
 static void check_near(double found, double expected)
 {
@@ -376,7 +376,7 @@ START_TEST(nothing_is_kept_between_two_takeoffs)
 }
 END_TEST
 
-/* ---- Words and finding --------------------------------------------------------------------------- */
+/* ---- Words and finding ----------------------------------------------------------------------- */
 
 START_TEST(units_and_sections_have_the_words_of_the_format)
 {

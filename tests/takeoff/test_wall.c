@@ -42,7 +42,7 @@ static double metres(nm length)
 	return (double)length / (double)NM_PER_M;
 }
 
-/* ---- Published and reckoned by hand ------------------------------------------------------------ */
+/* ---- Published and reckoned by hand ---------------------------------------------------------- */
 
 START_TEST(a_house_of_20_by_16_ft_takes_52_blocks_a_course_and_624_in_all)
 {
@@ -218,7 +218,7 @@ START_TEST(a_bed_against_another_is_walled_all_round)
 }
 END_TEST
 
-/* ---- Laws on beds at random -------------------------------------------------------------------- */
+/* ---- Laws on beds at random ------------------------------------------------------------------ */
 
 /* Beds with blocks, cells and courses at random, most of which can be laid. */
 static void lay_at_random(struct random *random)
