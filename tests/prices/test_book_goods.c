@@ -77,7 +77,7 @@ START_TEST(goods_of_blocks_are_found_by_the_size_of_the_block)
 }
 END_TEST
 
-START_TEST(parts_of_a_mix_are_told_apart_by_their_names)
+START_TEST(each_part_of_a_mix_has_goods_of_its_own)
 {
 	struct book book;
 	struct size none = { 0, 0, 0 };
@@ -251,7 +251,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(reading, a_pack_is_read_in_what_its_item_is_counted_in, 0,
 		sizeof packs / sizeof *packs);
 	tcase_add_test(reading, goods_of_blocks_are_found_by_the_size_of_the_block);
-	tcase_add_test(reading, parts_of_a_mix_are_told_apart_by_their_names);
+	tcase_add_test(reading, each_part_of_a_mix_has_goods_of_its_own);
 	tcase_add_test(reading, goods_of_one_length_go_before_those_of_any);
 	tcase_add_test(reading, goods_of_one_length_are_for_no_other);
 	tcase_add_loop_test(refusing, what_is_wrong_with_goods_is_told_by_its_path, 0,
