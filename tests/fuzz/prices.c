@@ -2,7 +2,7 @@
 
 #include "support/fuzz.h"
 
-#include "prices/good.h"
+#include "prices/book.h"
 
 #include <assert.h>
 #include <math.h>
@@ -19,6 +19,19 @@ static void check_pack(const struct book *book, const struct pack *pack)
 	assert(strlen(pack->words) > 0 && strlen(pack->words) < BOOK_BYTES_MOST);
 }
 
+static void check_good(const struct goods *goods)
+{
+	struct text id = TEXT_EMPTY;
+	enum good good;
+	const char *name;
+
+	good_add_id(&id, goods->good, goods->name);
+	assert(good_find(id.bytes, &good, &name) && good == goods->good &&
+		strcmp(name, goods->name) == 0);
+	assert((good_row(good)->varies == VARIES_BY_BLOCK) == !size_is_none(&goods->block));
+	text_fini(&id);
+}
+
 static void check_book(const struct book *book)
 {
 	assert(strlen(book->currency) > 0);
@@ -29,10 +42,11 @@ static void check_book(const struct book *book)
 	}
 	for (int i = 0; i < book->goods_count; i++) {
 		const struct goods *goods = &book->goods[i];
+		const struct wanted_goods wanted = { goods->good, goods->name, goods->block,
+			goods->length };
 
-		assert(ware_find(goods->item) &&
-			ware_find(goods->item)->has_block == !size_is_none(&goods->block));
-		assert(book_goods(book, goods->item, &goods->block, goods->length) == goods);
+		check_good(goods);
+		assert(book_goods(book, &wanted) == goods);
 		assert(goods->pack_count > 0);
 		for (int j = 0; j < goods->pack_count; j++)
 			check_pack(book, &goods->packs[j]);

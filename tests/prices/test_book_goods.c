@@ -49,6 +49,14 @@ START_TEST(a_pack_is_read_in_what_its_item_is_counted_in)
 }
 END_TEST
 
+static const struct goods *goods_of(const struct book *book, const char *id,
+	const struct size *block, nm length)
+{
+	struct wanted_goods wanted = { .block = *block, .length = length };
+
+	return good_find(id, &wanted.good, &wanted.name) ? book_goods(book, &wanted) : NULL;
+}
+
 START_TEST(goods_of_blocks_are_found_by_the_size_of_the_block)
 {
 	struct book book;
@@ -59,12 +67,29 @@ START_TEST(goods_of_blocks_are_found_by_the_size_of_the_block)
 		"[{'pack': 'piece', 'size': 1, 'price': 3.1}]}, {'item': 'block.wall', 'block': "
 		"'1 ft x 4 in x 4 in', 'packs': [{'pack': 'pallet', 'size': 90, 'price': 200}]}, "
 		"{'item': 'mulch', 'packs': [{'pack': 'bag', 'size': '50 L', 'price': 6}]}]");
-	ck_assert_ptr_eq(book_goods(&book, "block.wall", &wall, 0), &book.goods[0]);
-	ck_assert_ptr_eq(book_goods(&book, "block.wall", &other, 0), &book.goods[1]);
-	ck_assert_ptr_null(book_goods(&book, "block.cap", &wall, 0));
-	ck_assert_ptr_null(book_goods(&book, "block.wall", &none, 0));
-	ck_assert_ptr_eq(book_goods(&book, "mulch", &none, 0), &book.goods[2]);
-	ck_assert_ptr_null(book_goods(&book, "mulc", &none, 0));
+	ck_assert_ptr_eq(goods_of(&book, "block.wall", &wall, 0), &book.goods[0]);
+	ck_assert_ptr_eq(goods_of(&book, "block.wall", &other, 0), &book.goods[1]);
+	ck_assert_ptr_null(goods_of(&book, "block.cap", &wall, 0));
+	ck_assert_ptr_null(goods_of(&book, "block.wall", &none, 0));
+	ck_assert_ptr_eq(goods_of(&book, "mulch", &none, 0), &book.goods[2]);
+	ck_assert_ptr_null(goods_of(&book, "mulc", &none, 0));
+	book_fini(&book);
+}
+END_TEST
+
+START_TEST(each_part_of_a_mix_has_goods_of_its_own)
+{
+	struct book book;
+	struct size none = { 0, 0, 0 };
+
+	book_of(&book, "'goods': [{'item': 'soil.topsoil', 'packs': "
+		"[{'pack': 'bag', 'size': '50 L', 'price': 6}]}, {'item': 'soil.compost', 'packs': "
+		"[{'pack': 'bag', 'size': '50 L', 'price': 7}]}, {'item': 'soil.sharp-sand', "
+		"'packs': [{'pack': 'bag', 'size': '50 L', 'price': 8}]}]");
+	ck_assert_ptr_eq(goods_of(&book, "soil.topsoil", &none, 0), &book.goods[0]);
+	ck_assert_ptr_eq(goods_of(&book, "soil.compost", &none, 0), &book.goods[1]);
+	ck_assert_ptr_eq(goods_of(&book, "soil.sharp-sand", &none, 0), &book.goods[2]);
+	ck_assert_ptr_null(goods_of(&book, "soil.sharp", &none, 0));
 	book_fini(&book);
 }
 END_TEST
@@ -78,13 +103,13 @@ START_TEST(goods_of_one_length_go_before_those_of_any)
 
 	book_of(&book, "'goods': [" POSTS("") ", " POSTS("'length': '6 ft', ") ", "
 		POSTS("'length': '2.4 m', ") "]");
-	ck_assert_ptr_eq(book_goods(&book, "fence.post", &none, 6 * NM_PER_FOOT), &book.goods[1]);
-	ck_assert_ptr_eq(book_goods(&book, "fence.post", &none, 6 * NM_PER_FOOT + NM_PER_MM),
+	ck_assert_ptr_eq(goods_of(&book, "fence.post", &none, 6 * NM_PER_FOOT), &book.goods[1]);
+	ck_assert_ptr_eq(goods_of(&book, "fence.post", &none, 6 * NM_PER_FOOT + NM_PER_MM),
 		&book.goods[1]);
-	ck_assert_ptr_eq(book_goods(&book, "fence.post", &none, 6 * NM_PER_FOOT + NM_PER_MM + 1),
+	ck_assert_ptr_eq(goods_of(&book, "fence.post", &none, 6 * NM_PER_FOOT + NM_PER_MM + 1),
 		&book.goods[0]);
-	ck_assert_ptr_eq(book_goods(&book, "fence.post", &none, 2400 * NM_PER_MM), &book.goods[2]);
-	ck_assert_ptr_eq(book_goods(&book, "fence.post", &none, 7 * NM_PER_FOOT), &book.goods[0]);
+	ck_assert_ptr_eq(goods_of(&book, "fence.post", &none, 2400 * NM_PER_MM), &book.goods[2]);
+	ck_assert_ptr_eq(goods_of(&book, "fence.post", &none, 7 * NM_PER_FOOT), &book.goods[0]);
 	book_fini(&book);
 }
 END_TEST
@@ -95,7 +120,7 @@ START_TEST(goods_of_one_length_are_for_no_other)
 	struct size none = { 0, 0, 0 };
 
 	book_of(&book, "'goods': [" POSTS("'length': '6 ft', ") "]");
-	ck_assert_ptr_null(book_goods(&book, "fence.post", &none, 7 * NM_PER_FOOT));
+	ck_assert_ptr_null(goods_of(&book, "fence.post", &none, 7 * NM_PER_FOOT));
 	book_fini(&book);
 }
 END_TEST
@@ -226,6 +251,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(reading, a_pack_is_read_in_what_its_item_is_counted_in, 0,
 		sizeof packs / sizeof *packs);
 	tcase_add_test(reading, goods_of_blocks_are_found_by_the_size_of_the_block);
+	tcase_add_test(reading, each_part_of_a_mix_has_goods_of_its_own);
 	tcase_add_test(reading, goods_of_one_length_go_before_those_of_any);
 	tcase_add_test(reading, goods_of_one_length_are_for_no_other);
 	tcase_add_loop_test(refusing, what_is_wrong_with_goods_is_told_by_its_path, 0,

@@ -1,64 +1,204 @@
-#include "support/runner.h"
+/* The goods: their ids, and that trades and goods agree on what there is. */
+#include "support/fencing.h"
 #include "support/garden.h"
+#include "support/runner.h"
 #include "prices/good.h"
 
 #include <stdio.h>
 #include <string.h>
 
-static const char *const samples[] = { "court", "elbow", "great-court", "ring", "rope-walk", "snags" };
+static const char *const samples[] = { "court", "elbow", "great-court", "ring", "rope-walk",
+	"snags" };
+enum { SAMPLES = sizeof samples / sizeof *samples };
+
+static struct garden garden;
+
+static void teardown(void)
+{
+	garden_fini(&garden);
+}
+
+static void sample(int i)
+{
+	char path[64];
+
+	snprintf(path, sizeof path, "plots/%s.plot", samples[i]);
+	garden_file(&garden, path);
+	garden_count(&garden);
+}
+
+/* ---- Of a takeoff ---------------------------------------------------------------------------- */
 
 /* A price can be given for whatever a takeoff lists, and the book knows what it is counted in. */
 START_TEST(every_row_of_a_takeoff_may_have_a_price)
 {
-	struct garden garden;
-	char path[64];
-
-	snprintf(path, sizeof path, "plots/%s.plot", samples[_i]);
-	garden_file(&garden, path);
-	garden_count(&garden);
-	for (int i = 0; i < garden.takeoff.items.count; i++) {
+	sample(_i);
+	for (size_t i = 0; i < garden.takeoff.items.count; i++) {
 		const struct item *item = &garden.takeoff.items.list[i];
-		const struct ware *ware = ware_find(item->id);
+		const char *id = garden_id(&garden, item), *name;
+		const struct good_row *row;
+		enum good good;
 
-		ck_assert_msg(ware, "%s", item->id);
-		ck_assert_msg(ware->unit == item->unit, "%s", item->id);
-		ck_assert_msg(ware->has_block == !size_is_none(&item->block), "%s", item->id);
+		ck_assert_msg(good_find(id, &good, &name), "%s", id);
+		ck_assert_msg(good == item->good, "%s", id);
+		ck_assert_str_eq(name, item->name);
+		row = good_row(good);
+		ck_assert_msg(row->unit == item_unit(item), "%s", id);
+		ck_assert_msg((row->varies == VARIES_BY_BLOCK) == !size_is_none(&item->block), "%s",
+			id);
+		ck_assert_msg((row->varies == VARIES_BY_LENGTH) == (item->length > 0), "%s", id);
+		ck_assert_msg((row->varies == VARIES_BY_NAME) == (item->name[0] != '\0'), "%s", id);
 	}
-	garden_fini(&garden);
 }
 END_TEST
 
+static void mark_goods(bool met[GOODS])
+{
+	for (size_t i = 0; i < garden.takeoff.items.count; i++)
+		met[garden.takeoff.items.list[i].good] = true;
+}
+
+/* Capped beds of any mix, paths of either stone, turf and seed, a pad. */
+static void garden_of_ground(void)
+{
+	garden_rows(&garden, (const char *const[]){ "bbbbbbbb.ppq", "bbbbbbbb.ppq", "bbbbbbbb.llm",
+		"bbbbbbbb.llS", NULL });
+	plot_set(&garden.plot, 'b', BED_CAP, "1 ft x 8 in x 2 in");
+	plot_set(&garden.plot, 'b', BED_MIX, "topsoil 1, compost 1, grit 1");
+	plot_set(&garden.plot, 'q', PATH_STONE, "clean");
+	plot_set(&garden.plot, 'm', LAWN_COVER, "seed");
+	garden_count(&garden);
+}
+
+/* A fence with a gate of one leaf and one of two. */
+static void garden_of_fences(void)
+{
+	fences_ground(&garden.plot, 60, 20);
+	fences_run(&garden.plot, "1,5 41,5");
+	fences_gate(&garden.plot, "5,5 8,5");
+	fences_gate(&garden.plot, "20,5 30,5");
+	fences_set(&garden.plot, FENCE_GRAVEL, "6 in");
+	garden_count(&garden);
+}
+
+/* No identity is left over from a trade that is gone, or waits for one that is not there. */
+START_TEST(every_good_is_some_trades)
+{
+	bool met[GOODS] = { false };
+
+	for (int i = 0; i < SAMPLES; i++) {
+		sample(i);
+		mark_goods(met);
+		garden_fini(&garden);
+	}
+	garden_of_ground();
+	mark_goods(met);
+	garden_fini(&garden);
+	garden_of_fences();
+	mark_goods(met);
+	for (int good = 0; good < GOODS; good++)
+		ck_assert_msg(met[good], "no takeoff lists %s", good_row((enum good)good)->id);
+}
+END_TEST
+
+/* ---- Ids ------------------------------------------------------------------------------------- */
+
+static const char *id_of(enum good good, const char *name)
+{
+	static char id[64];
+	struct text text = TEXT_EMPTY;
+
+	good_add_id(&text, good, name);
+	snprintf(id, sizeof id, "%s", text.bytes);
+	text_fini(&text);
+	return id;
+}
+
+START_TEST(every_good_is_found_by_its_id_and_no_two_share_one)
+{
+	for (int i = 0; i < GOODS; i++) {
+		bool is_named = good_row((enum good)i)->varies == VARIES_BY_NAME;
+		const char *id = id_of((enum good)i, is_named ? "sharp-sand" : ""), *name;
+		enum good found;
+
+		ck_assert_msg(good_find(id, &found, &name), "%s", id);
+		ck_assert_msg((int)found == i, "%s", id);
+		ck_assert_str_eq(name, is_named ? "sharp-sand" : "");
+		ck_assert_msg(is_named == (good_row(found)->label == NULL), "%s", id);
+		for (int j = 0; j < i; j++)
+			ck_assert_str_ne(good_row((enum good)j)->id, good_row((enum good)i)->id);
+	}
+}
+END_TEST
+
+static enum attribute density_of(const char *id)
+{
+	enum good good;
+	const char *name;
+
+	ck_assert_msg(good_find(id, &good, &name), "%s", id);
+	return good_row(good)->density;
+}
+
+static bool is_known(const char *id)
+{
+	enum good good;
+	const char *name;
+
+	return good_find(id, &good, &name);
+}
+
 START_TEST(parts_of_a_mix_are_known_by_any_name)
 {
-	ck_assert_int_eq(ware_find("soil.topsoil")->density, ALLOW_DENSITY_SOIL);
-	ck_assert_int_eq(ware_find("soil.well-rotted-manure")->density, ALLOW_DENSITY_SOIL);
-	ck_assert_int_eq(ware_find("soil.compost")->density, ALLOW_DENSITY_COMPOST);
-	ck_assert_int_eq(ware_find("mulch")->density, ALLOW_DENSITY_MULCH);
-	ck_assert_ptr_null(ware_find("soil."));
-	ck_assert_ptr_null(ware_find("soil.two words"));
-	ck_assert_ptr_null(ware_find("soil"));
+	ck_assert_int_eq(density_of("soil.topsoil"), ALLOW_DENSITY_SOIL);
+	ck_assert_int_eq(density_of("soil.well-rotted-manure"), ALLOW_DENSITY_SOIL);
+	ck_assert_int_eq(density_of("soil.compost"), ALLOW_DENSITY_COMPOST);
+	ck_assert_int_eq(density_of("mulch"), ALLOW_DENSITY_MULCH);
+	ck_assert(!is_known("soil."));
+	ck_assert(!is_known("soil.two words"));
+	ck_assert(!is_known("soil"));
+}
+END_TEST
+
+START_TEST(a_part_of_a_mix_is_the_good_that_its_id_names)
+{
+	static const char *const parts[] = { "compost", "topsoil", "sharp-sand" };
+
+	for (size_t i = 0; i < sizeof parts / sizeof *parts; i++) {
+		enum good good = good_of_soil(parts[i]), found;
+		char id[32];
+		const char *name;
+
+		snprintf(id, sizeof id, "soil.%s", parts[i]);
+		ck_assert_str_eq(id_of(good, parts[i]), id);
+		ck_assert(good_find(id, &found, &name));
+		ck_assert_int_eq(found, good);
+	}
 }
 END_TEST
 
 START_TEST(a_density_is_there_for_whatever_goes_by_volume_and_for_nothing_else)
 {
-	static const char *const ids[] = { "block.wall", "block.cap", "adhesive.cartridge",
-		"soil.compost", "soil.sand", "mulch", "fence.post", "fence.gravel" };
+	for (int i = 0; i < GOODS; i++) {
+		const struct good_row *row = good_row((enum good)i);
 
-	for (size_t i = 0; i < sizeof ids / sizeof *ids; i++)
-		ck_assert_msg((ware_find(ids[i])->unit == UNIT_M3) ==
-			(ware_find(ids[i])->density != NO_DENSITY), "%s", ids[i]);
+		ck_assert_msg((row->unit == UNIT_M3) == (row->density != NO_DENSITY), "%s",
+			row->id);
+	}
 }
 END_TEST
 
 Suite *test_suite(void)
 {
-	Suite *suite = suite_create("ware");
-	TCase *wares = suite_case(suite, "wares");
+	Suite *suite = suite_create("good");
+	TCase *trades = suite_case(suite, "trades"), *ids = suite_case(suite, "ids");
 
-	tcase_add_loop_test(wares, every_row_of_a_takeoff_may_have_a_price, 0,
-		sizeof samples / sizeof *samples);
-	tcase_add_test(wares, parts_of_a_mix_are_known_by_any_name);
-	tcase_add_test(wares, a_density_is_there_for_whatever_goes_by_volume_and_for_nothing_else);
+	tcase_add_checked_fixture(trades, NULL, teardown);
+	tcase_add_loop_test(trades, every_row_of_a_takeoff_may_have_a_price, 0, SAMPLES);
+	tcase_add_test(trades, every_good_is_some_trades);
+	tcase_add_test(ids, every_good_is_found_by_its_id_and_no_two_share_one);
+	tcase_add_test(ids, parts_of_a_mix_are_known_by_any_name);
+	tcase_add_test(ids, a_part_of_a_mix_is_the_good_that_its_id_names);
+	tcase_add_test(ids, a_density_is_there_for_whatever_goes_by_volume_and_for_nothing_else);
 	return suite;
 }

@@ -34,7 +34,7 @@ static bool is_whole(const struct plot *plot)
 
 	takeoff_compute(&takeoff, &arena, plot, NULL);
 	whole = takeoff.walls.count == 1 && takeoff.walls.list[0].cut_pieces == 0;
-	for (int i = 0; i < takeoff.snags.count; i++)
+	for (size_t i = 0; i < takeoff.snags.count; i++)
 		whole = whole && takeoff.snags.list[i].code != SNAG_WALL_BOND &&
 			takeoff.snags.list[i].code != SNAG_BED_THIN;
 	arena_clear(&arena);
@@ -165,7 +165,7 @@ START_TEST(a_bed_of_more_corners_is_told_of_cells_only)
 }
 END_TEST
 
-/* ---- Beds wall to wall ------------------------------------------------------------------------- */
+/* ---- Beds wall to wall ----------------------------------------------------------------------- */
 
 /* The length of all runs of all courses. */
 static nm laid(const struct takeoff *takeoff)

@@ -89,7 +89,7 @@ static bool rows_bond(const struct given *given, const struct row *odd, const st
 	return bonds(given, odd->pieces, odd->count, even->pieces, even->count);
 }
 
-/* ---- Laying piece by piece -------------------------------------------------------------------- */
+/* ---- Laying piece by piece ------------------------------------------------------------------- */
 
 static void put(struct row *row, nm piece, nm block)
 {
@@ -150,7 +150,7 @@ static int lay_candidates(struct row rows[CANDIDATES], nm length, const struct b
 	return count;
 }
 
-/* ---- Sides at random -------------------------------------------------------------------------- */
+/* ---- Sides at random ------------------------------------------------------------------------- */
 
 static struct given given_at_random(struct random *random)
 {
@@ -277,7 +277,7 @@ START_TEST(of_the_fixed_candidates_that_bond_the_one_with_fewest_cuts_the_earlie
 }
 END_TEST
 
-/* ---- The search behind the candidates --------------------------------------------------------- */
+/* ---- The search behind the candidates -------------------------------------------------------- */
 
 struct rows {
 	struct row *list;
@@ -373,7 +373,7 @@ START_TEST(on_a_long_side_too_nothing_is_missed_by_trying_places_near_the_ends_a
 }
 END_TEST
 
-/* ---- Single sides ----------------------------------------------------------------------------- */
+/* ---- Single sides ---------------------------------------------------------------------------- */
 
 START_TEST(the_shortest_piece_is_a_quarter_or_as_allowed_but_never_over_a_half)
 {

@@ -15,7 +15,7 @@ static void teardown(void)
 	garden_fini(&garden);
 }
 
-/* ---- By hand ----------------------------------------------------------------------------------- */
+/* ---- By hand --------------------------------------------------------------------------------- */
 
 #define SUPPLIERS "'suppliers': [{'name': 'North', 'delivery': 50, 'carries': '4000 lb'}, " \
 	"{'name': 'South', 'delivery': 80, 'holds': '0.5 cu yd'}]"
@@ -27,21 +27,22 @@ static void price(const char *rest)
 	garden_count(&garden);
 }
 
-static const struct shipment *shipment(int day, int supplier)
+static const struct shipment *shipment(enum section section, int supplier)
 {
 	const struct costs *costs = &garden.takeoff.costs;
 
 	for (int i = 0; i < costs->shipment_count; i++)
-		if (costs->shipments[i].day == day && costs->shipments[i].supplier == supplier)
+		if (costs->shipments[i].section == section &&
+			costs->shipments[i].supplier == supplier)
 			return &costs->shipments[i];
 	return NULL;
 }
 
-static int day_of(enum section section)
+static const struct cost_sum *sum_of(enum section section)
 {
-	for (int day = 0; day < DAYS; day++)
-		if (day_section(day) == (int)section)
-			return day;
+	for (int day = 0; day < SECTIONS; day++)
+		if (garden.takeoff.costs.days[day].section == section)
+			return &garden.takeoff.costs.days[day].sum;
 	ck_abort_msg("no day");
 }
 
@@ -55,7 +56,7 @@ START_TEST(what_one_supplier_brings_on_a_day_shares_drops)
 		"{'item': 'adhesive.cartridge', 'packs': [{'pack': 'piece', 'size': 1, 'price': 7, "
 		"'weight': '3 lb', 'supplier': 'North'}]}]");
 	const struct costs *costs = &garden.takeoff.costs;
-	const struct shipment *walls = shipment(day_of(SECTION_WALLS), 0);
+	const struct shipment *walls = shipment(SECTION_WALLS, 0);
 
 	ck_assert_int_eq(costs->shipment_count, 1);
 	ck_assert_int_eq(walls->drops, 1);
@@ -64,9 +65,9 @@ START_TEST(what_one_supplier_brings_on_a_day_shares_drops)
 	ck_assert_int_eq(costs->goods, 51 * 200 + 3 * 700);
 	ck_assert_int_eq(costs->delivery, 5000);
 	ck_assert_int_eq(costs->total, costs->goods + 5000);
-	ck_assert_int_eq(costs_of_day(&garden.takeoff, day_of(SECTION_WALLS)).goods, costs->goods);
-	ck_assert_int_eq(costs_of_day(&garden.takeoff, day_of(SECTION_WALLS)).delivery, 5000);
-	ck_assert_int_eq(costs_of_day(&garden.takeoff, day_of(SECTION_FILL)).goods, 0);
+	ck_assert_int_eq(sum_of(SECTION_WALLS)->goods, costs->goods);
+	ck_assert_int_eq(sum_of(SECTION_WALLS)->delivery, 5000);
+	ck_assert_int_eq(sum_of(SECTION_FILL)->goods, 0);
 }
 END_TEST
 
@@ -75,7 +76,7 @@ START_TEST(packed_goods_over_a_load_take_more_drops)
 	garden_rectangle(&garden, 'b', 8, 4);
 	price(SUPPLIERS ", 'goods': [{'item': 'block.wall', 'block': '16 in x 8 in x 6 in', 'packs': "
 		"[{'pack': 'pallet', 'size': 60, 'price': 120, 'weight': '4001 lb', 'supplier': 'North'}]}]");
-	ck_assert_int_eq(shipment(day_of(SECTION_WALLS), 0)->drops, 2);
+	ck_assert_int_eq(shipment(SECTION_WALLS, 0)->drops, 2);
 	ck_assert_int_eq(garden.takeoff.costs.delivery, 10000);
 	ck_assert_double_eq(garden_item(&garden, "block.wall")->packs, 1);
 	ck_assert_double_eq_tol(garden_item(&garden, "block.wall")->weight, 4001 * POUND, 1e-6);
@@ -96,8 +97,8 @@ START_TEST(bulk_has_drops_of_its_own_and_each_day_its_own_delivery)
 	/* 18 in less 3 1/2 in deep, 17.78 sq ft, half each, 15 % more: 12.4 cu ft a part, one step of
 	 * 13.5 cu ft, half a yard: a drop each; bags of mulch come in a third one, two days before
 	 * that the adhesive in its own. */
-	const struct shipment *fill = shipment(day_of(SECTION_FILL), 1);
-	const struct shipment *walls = shipment(day_of(SECTION_WALLS), 1);
+	const struct shipment *fill = shipment(SECTION_FILL, 1);
+	const struct shipment *walls = shipment(SECTION_WALLS, 1);
 
 	ck_assert_double_eq(garden_item(&garden, "soil.topsoil")->packs, 1);
 	ck_assert_int_eq(fill->drops, 3);
@@ -107,7 +108,7 @@ START_TEST(bulk_has_drops_of_its_own_and_each_day_its_own_delivery)
 	ck_assert(!walls->is_weighed);
 	ck_assert_ptr_eq(walls, &garden.takeoff.costs.shipments[0]);
 	ck_assert_int_eq(garden.takeoff.costs.shipment_count, 2);
-	ck_assert_int_eq(garden.takeoff.costs.unpriced, garden.takeoff.items.count - 4);
+	ck_assert_int_eq(garden.takeoff.costs.unpriced, (int)garden.takeoff.items.count - 4);
 }
 END_TEST
 
@@ -116,7 +117,7 @@ START_TEST(collected_goods_take_trips_of_the_vehicle_by_weight)
 	garden_rectangle(&garden, 'b', 8, 4);
 	price("'vehicle': {'name': 'Van', 'carries': '1000 lb'}, 'goods': [{'item': 'block.wall', "
 		"'block': '16 in x 8 in x 6 in', 'packs': [{'pack': 'piece', 'size': 1, 'price': 2}]}]");
-	const struct shipment *walls = shipment(day_of(SECTION_WALLS), NO_SUPPLIER);
+	const struct shipment *walls = shipment(SECTION_WALLS, NO_SUPPLIER);
 
 	ck_assert_int_eq(walls->drops, 4); /* 3,060 lb */
 	ck_assert_int_eq(walls->cost, 0);
@@ -129,9 +130,9 @@ START_TEST(what_has_no_price_is_told_apart_and_never_costs_nothing)
 	garden_rectangle(&garden, 'b', 8, 4);
 	price("'goods': [{'item': 'block.wall', 'block': '1 ft x 8 in x 6 in', 'packs': "
 		"[{'pack': 'piece', 'size': 1, 'price': 2}]}]");
-	ck_assert_int_eq(garden.takeoff.costs.unpriced, garden.takeoff.items.count);
+	ck_assert_int_eq(garden.takeoff.costs.unpriced, (int)garden.takeoff.items.count);
 	ck_assert_int_eq(garden.takeoff.costs.total, 0);
-	for (int i = 0; i < garden.takeoff.items.count; i++)
+	for (size_t i = 0; i < garden.takeoff.items.count; i++)
 		ck_assert_ptr_null(garden.takeoff.items.list[i].pack);
 }
 END_TEST
@@ -153,15 +154,18 @@ END_TEST
 
 START_TEST(goods_come_in_the_order_of_the_work_soil_when_walls_have_cured)
 {
-	static const enum section order[DAYS] = { SECTION_DIG, SECTION_STONE, SECTION_WALLS,
+	static const enum section order[SECTIONS] = { SECTION_DIG, SECTION_STONE, SECTION_WALLS,
 		SECTION_FENCE, SECTION_FILL, SECTION_LAWN };
 
-	for (int day = 0; day < DAYS; day++)
-		ck_assert_int_eq(day_section(day), order[day]);
+	garden_rectangle(&garden, 'b', 8, 4);
+	garden_count(&garden);
+	ck_assert_int_eq(garden.takeoff.costs.day_count, SECTIONS);
+	for (int day = 0; day < SECTIONS; day++)
+		ck_assert_int_eq(garden.takeoff.costs.days[day].section, order[day]);
 }
 END_TEST
 
-/* ---- On random plots and books ------------------------------------------------------------------ */
+/* ---- On random plots and books --------------------------------------------------------------- */
 
 /* Kilograms of a unit of the item, reckoned anew from what holds. */
 static double unit_weight(const struct takeoff *takeoff, const struct item *item)
@@ -174,7 +178,7 @@ static double unit_weight(const struct takeoff *takeoff, const struct item *item
 		(double)item->block.up / 1e27;
 
 	for (int i = 0; i < 3; i++)
-		if (strcmp(item->id, densities[i].id) == 0)
+		if (strcmp(garden_id(&garden, item), densities[i].id) == 0)
 			return amount_si(&block_effective(takeoff->allow, densities[i].density)->as.amount);
 	return cubic_metres * 135 * POUND / CUBIC_FOOT;
 }
@@ -215,7 +219,7 @@ static struct way way_of(const struct takeoff *takeoff, const struct item *item,
 	const struct pack *pack)
 {
 	double unit = unit_weight(takeoff, item);
-	double need = pack->unit == item->unit ? item->order : item->order * unit;
+	double need = pack->unit == item_unit(item) ? item->order : item->order * unit;
 	double step = pack->kind != PACK_BULK ? pack->size : pack->step > 0 ? pack->step :
 		pack->unit == UNIT_M3 ? allowed(takeoff, ALLOW_TRUCK_STEP) : pack->size;
 	struct way way = { 0 };
@@ -237,8 +241,9 @@ static struct way way_of(const struct takeoff *takeoff, const struct item *item,
 
 static void check_item(const struct takeoff *takeoff, const struct item *item, int seed)
 {
-	const struct goods *goods = book_goods(takeoff->book, item->id, &item->block,
-		item->length);
+	const char *id = garden_id(&garden, item);
+	const struct goods *goods = book_goods(takeoff->book,
+		&(struct wanted_goods){ item->good, item->name, item->block, item->length });
 	const struct pack *best = NULL;
 	struct way way, best_way = { 0 };
 
@@ -249,43 +254,46 @@ static void check_item(const struct takeoff *takeoff, const struct item *item, i
 			best_way = way;
 		}
 	}
-	ck_assert_msg(item->pack == best, "seed %d: %s is bought otherwise", seed, item->id);
+	ck_assert_msg(item->pack == best, "seed %d: %s is bought otherwise", seed, id);
 	if (!best)
 		return;
-	ck_assert_msg(fabs(item->packs - best_way.packs) < 1e-6, "seed %d: %s", seed, item->id);
+	ck_assert_msg(fabs(item->packs - best_way.packs) < 1e-6, "seed %d: %s", seed, id);
 	/* A step of bulk may be an odd part of its size: a hair decides on half a hundredth. */
-	ck_assert_msg(llabs(item->cost - best_way.cost) <= (best->kind == PACK_BULK), "seed %d: %s", seed,
-		item->id);
+	ck_assert_msg(llabs(item->cost - best_way.cost) <= (best->kind == PACK_BULK),
+		"seed %d: %s", seed, id);
+}
+
+static void add_sum(struct cost_sum *to, const struct cost_sum *sum)
+{
+	to->goods += sum->goods;
+	to->delivery += sum->delivery;
+	to->all += sum->all;
 }
 
 static void check_sums(const struct takeoff *takeoff, int seed)
 {
 	const struct costs *costs = &takeoff->costs;
 	money goods = 0, delivery = 0;
-	struct cost_sum sum, by_day = { 0, 0 }, by_supplier = { 0, 0 };
+	struct cost_sum by_day = { 0, 0, 0 }, by_supplier = { 0, 0, 0 };
 	int unpriced = 0;
 
-	for (int i = 0; i < takeoff->items.count; i++) {
+	for (size_t i = 0; i < takeoff->items.count; i++) {
 		goods += takeoff->items.list[i].cost;
 		unpriced += !takeoff->items.list[i].pack;
 	}
-	for (int day = 0; day < DAYS; day++) {
-		sum = costs_of_day(takeoff, day);
-		by_day.goods += sum.goods;
-		by_day.delivery += sum.delivery;
-	}
-	for (int supplier = NO_SUPPLIER; supplier < takeoff->book->supplier_count; supplier++) {
-		sum = costs_of_supplier(takeoff, supplier);
-		by_supplier.goods += sum.goods;
-		by_supplier.delivery += sum.delivery;
-	}
+	for (int day = 0; day < SECTIONS; day++)
+		add_sum(&by_day, &costs->days[day].sum);
+	ck_assert_int_eq(costs->supplier_count, takeoff->book->supplier_count + 1);
+	for (int i = 0; i < costs->supplier_count; i++)
+		add_sum(&by_supplier, &costs->suppliers[i].sum);
 	for (int i = 0; i < costs->shipment_count; i++)
 		delivery += costs->shipments[i].cost;
 	ck_assert_msg(goods == costs->goods && by_day.goods == goods && by_supplier.goods == goods,
 		"seed %d", seed);
 	ck_assert_msg(delivery == costs->delivery && by_day.delivery == delivery &&
 		by_supplier.delivery == delivery, "seed %d", seed);
-	ck_assert_msg(costs->total == goods + delivery, "seed %d", seed);
+	ck_assert_msg(costs->total == goods + delivery && by_day.all == costs->total &&
+		by_supplier.all == costs->total, "seed %d", seed);
 	ck_assert_msg(costs->unpriced == unpriced, "seed %d", seed);
 }
 
@@ -295,17 +303,19 @@ static void check_shipments(const struct takeoff *takeoff, int seed)
 	const struct shipment *next = takeoff->costs.shipments;
 	const struct shipment *end = next + takeoff->costs.shipment_count;
 
-	for (int day = 0; day < DAYS; day++) {
+	for (int day = 0; day < SECTIONS; day++) {
+		enum section section = takeoff->costs.days[day].section;
+
 		for (int supplier = 0; supplier < takeoff->book->supplier_count; supplier++) {
 			double packed = 0;
 			int64_t expected = 0;
 			bool is_packed = false;
 
-			for (int i = 0; i < takeoff->items.count; i++) {
+			for (size_t i = 0; i < takeoff->items.count; i++) {
 				const struct item *item = &takeoff->items.list[i];
 				struct way way;
 
-				if ((int)item->section != day_section(day) || !item->pack ||
+				if (item->section != section || !item->pack ||
 					item->pack->supplier != supplier)
 					continue;
 				way = way_of(takeoff, item, item->pack);
@@ -319,13 +329,15 @@ static void check_shipments(const struct takeoff *takeoff, int seed)
 			expected += is_packed ? drops(takeoff, supplier, packed, 0) : 0;
 			if (expected == 0)
 				continue;
-			ck_assert_msg(next < end && next->day == day && next->supplier == supplier &&
-				next->drops == expected, "seed %d, day %d, supplier %d", seed, day, supplier);
+			ck_assert_msg(next < end && next->section == section &&
+				next->supplier == supplier && next->drops == expected,
+				"seed %d, day %d, supplier %d", seed, day, supplier);
 			ck_assert_int_eq(next->cost,
 				expected * takeoff->book->suppliers[supplier].delivery);
 			next++;
 		}
-		next += next < end && next->day == day && next->supplier == NO_SUPPLIER;
+		next += next < end && next->section == section &&
+			next->supplier == NO_SUPPLIER;
 	}
 	ck_assert_msg(next == end, "seed %d", seed);
 }
@@ -350,7 +362,7 @@ START_TEST(packs_cover_the_cheapest_is_chosen_and_sums_add_up)
 		book_at_random(&garden.book, &random, block);
 		garden.has_book = true;
 		garden_count(&garden);
-		for (int i = 0; i < garden.takeoff.items.count; i++)
+		for (size_t i = 0; i < garden.takeoff.items.count; i++)
 			check_item(&garden.takeoff, &garden.takeoff.items.list[i], seed);
 		check_sums(&garden.takeoff, seed);
 		check_shipments(&garden.takeoff, seed);

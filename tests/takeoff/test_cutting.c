@@ -19,14 +19,14 @@ static void teardown(void)
 	beds_fini(&beds);
 }
 
-struct pieces {
+struct lengths {
 	nm list[PIECES_MOST];
 	int count;
 };
 
-static struct pieces laid, listed;
+static struct lengths laid, listed;
 
-static void add(struct pieces *pieces, nm piece)
+static void add(struct lengths *pieces, nm piece)
 {
 	ck_assert_int_lt(pieces->count, PIECES_MOST);
 	pieces->list[pieces->count++] = piece;
@@ -123,7 +123,7 @@ static void lay_three_kinds(struct random *random)
 }
 
 /* Piece for piece. */
-static void check_alike(struct pieces *a, struct pieces *b)
+static void check_alike(struct lengths *a, struct lengths *b)
 {
 	ck_assert_int_eq(a->count, b->count);
 	qsort(a->list, (size_t)a->count, sizeof(nm), compare);
@@ -200,7 +200,7 @@ START_TEST(over_formal_plans_two_in_a_hundred_blocks_at_most_are_lost_to_cutting
 }
 END_TEST
 
-/* ---- Single plots ------------------------------------------------------------------------------ */
+/* ---- Single plots ---------------------------------------------------------------------------- */
 
 /* Three beds of a foot's cells, each its own letter. */
 static void three_beds(void)

@@ -43,7 +43,7 @@ static void check_depth(int region, enum dig_part part, double inches)
 	ck_assert_double_eq((double)dig->depth, inches * (double)NM_PER_INCH);
 }
 
-/* ---- Published values ------------------------------------------------------------------------- */
+/* ---- Published values ------------------------------------------------------------------------ */
 
 /* A construction estimating textbook: topsoil stripped from 4,464 sq ft, 8 in deep, is 2,976 cu ft,
  * 110 cu yd in the bank. */
@@ -128,7 +128,7 @@ START_TEST(spoil_weighs_by_its_loose_density)
 }
 END_TEST
 
-/* ---- Depths ----------------------------------------------------------------------------------- */
+/* ---- Depths ---------------------------------------------------------------------------------- */
 
 START_TEST(each_part_is_dug_to_its_own_depth)
 {
@@ -220,16 +220,16 @@ START_TEST(holes_dug_by_the_piece_belong_to_no_region)
 	garden_rectangle(&garden, 'p', 4, 3);
 	garden_count(&garden);
 	list.allow = garden.takeoff.allow;
-	dig_zones(&list, &garden.takeoff);
+	dig_zones(&list, &garden.takeoff.zones, &garden.takeoff.survey, garden.takeoff.surface);
 	dig_add(&list, (struct dig){ .region = NO_REGION, .part = DIG_HOLES, .area = SQUARE_FOOT,
 		.depth = 3 * NM_PER_FOOT });
-	dig_finish(&garden.takeoff, &list);
+	dig_finish(&garden.takeoff.earthwork, &list, fill_topsoil(&garden.takeoff.fills));
 	ck_assert_double_eq_tol(earth_sum(&row(NO_REGION, DIG_HOLES)->bank) / CUBIC_FOOT, 3, EXACT);
 	ck_assert_double_eq_tol(earth_sum(&work()->bank) / CUBIC_FOOT, 12 * 5.5 / 12 + 3, EXACT);
 }
 END_TEST
 
-/* ---- Reuse ------------------------------------------------------------------------------------ */
+/* ---- Reuse ----------------------------------------------------------------------------------- */
 
 /* A path of 12 sq ft dug 12 in, and beds that take topsoil. */
 static void garden_to_reuse(const char *topsoil)
@@ -261,11 +261,11 @@ START_TEST(little_topsoil_is_shared_by_the_mixes_in_proportion)
 	ck_assert_double_eq_tol(work()->spoil / CUBIC_FOOT, 11 * 1.25, EXACT);
 	share = work()->reused / (fills[0].parts[0].volume + fills[1].parts[1].volume);
 	ck_assert_double_lt(share, 1);
-	ck_assert_double_eq_tol(fill_reused(&garden.takeoff, &fills[0].parts[0]),
+	ck_assert_double_eq_tol(fills[0].parts[0].reused,
 		share * fills[0].parts[0].volume, EXACT);
-	ck_assert_double_eq_tol(fill_reused(&garden.takeoff, &fills[1].parts[1]),
+	ck_assert_double_eq_tol(fills[1].parts[1].reused,
 		share * fills[1].parts[1].volume, EXACT);
-	ck_assert_double_eq(fill_reused(&garden.takeoff, &fills[0].parts[1]), 0);
+	ck_assert_double_eq(fills[0].parts[1].reused, 0);
 	ck_assert_double_eq_tol(garden_item(&garden, "soil.topsoil")->reused, work()->reused, EXACT);
 	ck_assert_double_eq(garden_item(&garden, "soil.compost")->reused, 0);
 }
@@ -310,13 +310,13 @@ START_TEST(spoil_is_an_item_of_the_dig_in_loose_volume)
 	garden_count(&garden);
 	spoil = garden_item(&garden, "spoil");
 	ck_assert_int_eq(spoil->section, SECTION_DIG);
-	ck_assert_int_eq(spoil->unit, UNIT_M3);
+	ck_assert_int_eq(item_unit(spoil), UNIT_M3);
 	ck_assert_double_eq_tol(spoil->order / CUBIC_FOOT, 5.5 * 1.25, EXACT);
 	ck_assert_double_eq(spoil->laid, spoil->order);
 }
 END_TEST
 
-/* ---- Laws and GEOS ---------------------------------------------------------------------------- */
+/* ---- Laws and GEOS --------------------------------------------------------------------------- */
 
 static double random_metres(struct random *random, enum attribute a, int most)
 {
@@ -357,6 +357,8 @@ static double depth_of(const struct digging *digging, double surface)
 			metres_of(block, LAWN_THICKNESS) : 0);
 	case DIG_BED:
 		return metres_of(block, BED_PREPARE);
+	case DIG_HOLES:
+		break;
 	}
 	return 0;
 }

@@ -36,7 +36,7 @@ static void length_is_feet(const struct edging *edging, int feet)
 	ck_assert_int_eq(edging->length, feet * NM_PER_FOOT);
 }
 
-/* ---- Which edges ------------------------------------------------------------------------------- */
+/* ---- Which edges ----------------------------------------------------------------------------- */
 
 START_TEST(a_path_in_open_ground_is_edged_all_round)
 {
@@ -113,7 +113,7 @@ START_TEST(turf_and_open_ground_need_no_edging)
 }
 END_TEST
 
-/* ---- Runs, spikes, pieces ------------------------------------------------------------------------ */
+/* ---- Runs, spikes, pieces -------------------------------------------------------------------- */
 
 /* A spike each 2 ft on walks, supplier's figure: 60 ft take 31 by arithmetic. */
 START_TEST(sixty_feet_of_edging_take_31_spikes)
@@ -195,7 +195,7 @@ START_TEST(what_is_cut_off_serves_for_other_rests)
 }
 END_TEST
 
-/* ---- Laws -------------------------------------------------------------------------------------- */
+/* ---- Laws ------------------------------------------------------------------------------------ */
 
 /* a and b raised or level, p edged and q not, and some sides held, all by the seed. */
 static const struct edging *edging_at_random(int seed)

@@ -149,7 +149,7 @@ START_TEST(a_gate_that_a_run_meets_is_two)
 }
 END_TEST
 
-/* ---- Against the grid ---------------------------------------------------------------------------- */
+/* ---- Against the grid ------------------------------------------------------------------------ */
 
 enum { SIDE = 24, POINTS = SIDE + 1, RIGHT = 1, DOWN = 2, LEFT = 4, UP = 8 };
 

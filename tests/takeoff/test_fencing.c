@@ -5,6 +5,7 @@
 
 #include "support/fencing.h"
 #include "support/garden.h"
+#include "takeoff/fence/fence_values.h"
 #include "support/runner.h"
 
 #include <math.h>
@@ -65,7 +66,7 @@ static void spot_is(struct spot spot, nm x, nm y)
 	ck_assert_int_eq(spot.y, y);
 }
 
-/* ---- On the ground ------------------------------------------------------------------------------- */
+/* ---- On the ground --------------------------------------------------------------------------- */
 
 START_TEST(on_the_boundary_a_fence_is_moved_in_by_half_a_hole)
 {
@@ -149,7 +150,7 @@ START_TEST(a_gate_just_four_feet_clear_has_one_leaf)
 }
 END_TEST
 
-/* ---- Laws ---------------------------------------------------------------------------------------- */
+/* ---- Laws ------------------------------------------------------------------------------------ */
 
 static void randomize(struct random *random)
 {
@@ -195,6 +196,17 @@ static nm length_drawn(const struct fence *fence, nm inset)
 	return sum;
 }
 
+/* What is clear and a post's share; with nothing clear between them, posts are no farther apart,
+ * centre to centre, than one is wide. */
+static nm gate_built(const struct fence_gate *gate, nm post)
+{
+	if (gate->clear > 0)
+		return gate->clear + post;
+	ck_assert_int_eq(gate->clear, 0);
+	ck_assert_int_le(gate->length, post);
+	return gate->length;
+}
+
 /* Panels, gates and a post's share for each of them. */
 static nm length_built(const struct fencing *fencing, nm post, nm section)
 {
@@ -212,7 +224,7 @@ static nm length_built(const struct fencing *fencing, nm post, nm section)
 			sum += leg->cut[j] - post + post;
 	}
 	for (int i = 0; i < fencing->gate_count; i++)
-		sum += fencing->gates[i].clear + post;
+		sum += gate_built(&fencing->gates[i], post);
 	return sum;
 }
 
@@ -277,7 +289,7 @@ START_TEST(panels_gates_and_posts_add_up_to_the_fence_that_is_drawn)
 		fencing = only_fence();
 		fence = &fencing->fence->block;
 		ck_assert_int_eq(fencing->length, length_drawn(fencing->fence,
-			fencing_length(&garden.takeoff, fence, FENCE_INSET)));
+			fence_derived(garden.takeoff.allow, fence, FENCE_INSET)));
 		ck_assert_int_eq(fencing->length, length_built(fencing,
 			block_length(fence, FENCE_POST), block_length(fence, FENCE_SECTION)));
 		check_gates(fencing, block_length(fence, FENCE_GATE_GAPS),
@@ -293,10 +305,19 @@ static double laid(const char *id)
 {
 	double sum = 0;
 
-	for (int i = 0; i < garden.takeoff.items.count; i++)
-		if (strcmp(garden.takeoff.items.list[i].id, id) == 0)
+	for (size_t i = 0; i < garden.takeoff.items.count; i++)
+		if (strcmp(garden_id(&garden, &garden.takeoff.items.list[i]), id) == 0)
 			sum += garden.takeoff.items.list[i].laid;
 	return sum;
+}
+
+/* A price book may name it. */
+static void check_priceable(const struct item *item)
+{
+	const char *id = garden_id(&garden, item), *name;
+	enum good good;
+
+	ck_assert_msg(good_find(id, &good, &name) && good == item->good, "%s", id);
 }
 
 START_TEST(rows_of_items_are_what_the_fence_is_made_of)
@@ -314,9 +335,8 @@ START_TEST(rows_of_items_are_what_the_fence_is_made_of)
 			doubles += fencing->gates[i].leaves == 2;
 			whole += fencing->gates[i].leaves > 0;
 		}
-		for (int i = 0; i < garden.takeoff.items.count; i++)
-			ck_assert_msg(ware_find(garden.takeoff.items.list[i].id), "%s",
-				garden.takeoff.items.list[i].id);
+		for (size_t i = 0; i < garden.takeoff.items.count; i++)
+			check_priceable(&garden.takeoff.items.list[i]);
 		ck_assert_double_eq(laid("fence.hinge"), (double)(2 * leaves));
 		for (int i = 0; i < fencing->leaves_count; i++)
 			leaves -= fencing->leaves[i].from_offcuts;
@@ -335,7 +355,7 @@ START_TEST(rows_of_items_are_what_the_fence_is_made_of)
 }
 END_TEST
 
-/* ---- Items --------------------------------------------------------------------------------------- */
+/* ---- Items ----------------------------------------------------------------------------------- */
 
 /* 14 posts, holes of 10 1/2 in: (86.59 - 12.25) x 24 in3 is 1.03 cu ft, 1.72 bags; in all 24.1. */
 START_TEST(concrete_is_ordered_for_the_job_in_whole_bags_and_one_more)
@@ -348,9 +368,10 @@ START_TEST(concrete_is_ordered_for_the_job_in_whole_bags_and_one_more)
 	ck_assert_double_eq_tol(item("fence.concrete")->laid, bags, EXACT);
 	ck_assert_double_eq(item("fence.concrete")->spare, 1);
 	ck_assert_double_eq(item("fence.concrete")->order, 26);
-	ck_assert_int_eq(item("fence.concrete")->unit, UNIT_EACH);
+	ck_assert_int_eq(item_unit(item("fence.concrete")), UNIT_EACH);
 	ck_assert_int_eq(item("fence.concrete")->section, SECTION_FENCE);
-	ck_assert_str_eq(item("fence.concrete")->note, "whole; 0.6 cu ft each when mixed");
+	ck_assert_str_eq(garden_note(&garden, item("fence.concrete")),
+		"whole; 0.6 cu ft each when mixed");
 }
 END_TEST
 
@@ -362,7 +383,7 @@ START_TEST(gravel_is_all_holes_together)
 	ck_assert_double_eq_tol(item("fence.gravel")->laid / CUBIC_FOOT,
 		14 * acos(-1) * 5.25 * 5.25 * 6 / 1728, EXACT);
 	ck_assert_double_eq(item("fence.gravel")->order, item("fence.gravel")->laid);
-	ck_assert_int_eq(item("fence.gravel")->unit, UNIT_M3);
+	ck_assert_int_eq(item_unit(item("fence.gravel")), UNIT_M3);
 	set(FENCE_GRAVEL, "0 in");
 	only_fence();
 	ck_assert_ptr_null(garden_item(&garden, "fence.gravel"));
@@ -375,8 +396,8 @@ START_TEST(notes_tell_sizes_and_what_is_cut)
 	run("1,5 21,5");
 	gate("7,5 10,5");
 	only_fence();
-	ck_assert_str_eq(item("fence.post")->note, "6 ft long, 3 1/2 in square");
-	ck_assert_str_eq(item("fence.panel")->note,
+	ck_assert_str_eq(garden_note(&garden, item("fence.post")), "6 ft long, 3 1/2 in square");
+	ck_assert_str_eq(garden_note(&garden, item("fence.panel")),
 		"Pickets: 92 1/2 in wide, 36 in high; 2 of them cut up");
 	ck_assert_ptr_null(garden_item(&garden, "fence.bolt"));
 }
@@ -437,7 +458,7 @@ START_TEST(a_fence_without_a_run_and_a_plot_without_a_fence_have_no_rows)
 	details_add_fence(&garden.plot.details, memory_string("Boards"));
 	garden_count(&garden);
 	ck_assert_int_eq(garden.takeoff.fences.count, 0);
-	ck_assert_int_eq(garden.takeoff.items.count, 0);
+	ck_assert_uint_eq(garden.takeoff.items.count, 0);
 }
 END_TEST
 
@@ -461,7 +482,7 @@ START_TEST(holes_are_dug_and_what_comes_out_is_spoil)
 }
 END_TEST
 
-/* ---- Snags --------------------------------------------------------------------------------------- */
+/* ---- Snags ----------------------------------------------------------------------------------- */
 
 START_TEST(posts_with_no_room_between_them_are_a_snag)
 {
@@ -472,7 +493,7 @@ START_TEST(posts_with_no_room_between_them_are_a_snag)
 	const struct snag *snag = garden_snag(&garden, SNAG_FENCE_TIGHT, 0);
 
 	ck_assert_ptr_nonnull(snag);
-	ck_assert_str_eq(snag->text,
+	ck_assert_str_eq(garden_sentence(&garden, snag),
 		"3 in from centre to centre of these posts leave no room for a panel.");
 	ck_assert_int_eq(snag->region, NO_REGION);
 	ck_assert_int_eq(snag->cell.x, 20);
@@ -491,7 +512,7 @@ START_TEST(a_gate_with_no_room_for_a_leaf_is_a_snag_and_takes_no_fixings)
 	const struct snag *snag = garden_snag(&garden, SNAG_FENCE_TIGHT, 0);
 
 	ck_assert_ptr_nonnull(snag);
-	ck_assert_ptr_nonnull(strstr(snag->text, "no room for a gate"));
+	ck_assert_ptr_nonnull(strstr(garden_sentence(&garden, snag), "no room for a gate"));
 	ck_assert_int_eq(snag->cell.x, 29);
 	ck_assert_int_eq(snag->cell.y, 22);
 	ck_assert_ptr_null(garden_item(&garden, "fence.latch"));

@@ -51,7 +51,7 @@ static void teardown(void)
 	garden_fini(&garden);
 }
 
-/* ---- Published values ---------------------------------------------------------------------------- */
+/* ---- Published values ------------------------------------------------------------------------ */
 
 /* By arithmetic: a wall of 8 in blocks leaves 6 2/3 x 2 2/3 ft inside 8 x 4 ft. */
 START_TEST(a_bed_of_4_by_8_ft_in_8_in_block_has_17_78_sq_ft_inside_and_takes_17_78_cu_ft_a_foot)
@@ -164,7 +164,7 @@ START_TEST(a_field_of_350_by_200_ft_at_2_in_is_434_cu_yd_but_for_the_rounded_fac
 }
 END_TEST
 
-/* ---- Depths -------------------------------------------------------------------------------------- */
+/* ---- Depths ---------------------------------------------------------------------------------- */
 
 START_TEST(the_wall_is_as_high_as_its_courses)
 {
@@ -194,7 +194,7 @@ START_TEST(embed_is_the_beds_own_where_set)
 	garden_rows(&garden, (const char *[]){ "bbbbp", "bbbbp", "bbbbp", "bbbbp", NULL });
 	set(BED_EMBED, "0 in");
 	garden_count(&garden);
-	ck_assert_int_eq(fill_embed(&garden.takeoff, bed()), 0);
+	ck_assert_int_eq(fill_embed(bed(), garden.takeoff.surface), 0);
 }
 END_TEST
 
@@ -205,10 +205,10 @@ START_TEST(embed_follows_the_deepest_path_that_has_a_cell)
 	plot_set(&garden.plot, 'q', PATH_SURFACE, "3 in");
 	plot_set(&garden.plot, 'r', PATH_SURFACE, "2 in");
 	garden_count(&garden);
-	ck_assert_int_eq(fill_embed(&garden.takeoff, bed()), 3 * NM_PER_INCH);
+	ck_assert_int_eq(fill_embed(bed(), garden.takeoff.surface), 3 * NM_PER_INCH);
 	garden.plot.ground.cells[5 + 4] = 'p';
 	garden_count(&garden);
-	ck_assert_int_eq(fill_embed(&garden.takeoff, bed()), 2 * NM_PER_INCH);
+	ck_assert_int_eq(fill_embed(bed(), garden.takeoff.surface), 2 * NM_PER_INCH);
 }
 END_TEST
 
@@ -217,7 +217,7 @@ START_TEST(embed_follows_a_path_without_surface)
 	garden_rows(&garden, (const char *[]){ "bbbbp", "bbbbp", "bbbbp", "bbbbp", NULL });
 	plot_set(&garden.plot, 'p', PATH_SURFACE, "0 in");
 	garden_count(&garden);
-	ck_assert_int_eq(fill_embed(&garden.takeoff, bed()), 0);
+	ck_assert_int_eq(fill_embed(bed(), garden.takeoff.surface), 0);
 }
 END_TEST
 
@@ -226,11 +226,11 @@ START_TEST(embed_is_an_inch_and_a_half_without_paths)
 {
 	bed_of_feet(8, 4);
 	garden_count(&garden);
-	ck_assert_int_eq(fill_embed(&garden.takeoff, bed()), 3 * NM_PER_INCH / 2);
+	ck_assert_int_eq(fill_embed(bed(), garden.takeoff.surface), 3 * NM_PER_INCH / 2);
 }
 END_TEST
 
-/* ---- Parts --------------------------------------------------------------------------------------- */
+/* ---- Parts ----------------------------------------------------------------------------------- */
 
 START_TEST(settlement_is_ordered_on_top_and_shared_by_the_parts)
 {
@@ -279,7 +279,7 @@ START_TEST(replaced_soil_is_the_whole_mix_and_settles)
 }
 END_TEST
 
-/* ---- Snags --------------------------------------------------------------------------------------- */
+/* ---- Snags ----------------------------------------------------------------------------------- */
 
 START_TEST(a_wall_too_low_for_soil_has_no_fill_and_says_so)
 {
@@ -292,8 +292,8 @@ START_TEST(a_wall_too_low_for_soil_has_no_fill_and_says_so)
 	const struct snag *snag = garden_snag(&garden, SNAG_FILL_NONE, 0);
 
 	ck_assert_ptr_nonnull(snag);
-	ck_assert_str_eq(snag->text, "No soil fits: the wall is 6 in high, freeboard takes 2 1/2 in, "
-		"mulch 2 in and the ground inside 1 1/2 in.");
+	ck_assert_str_eq(garden_sentence(&garden, snag), "No soil fits: the wall is 6 in high, "
+		"freeboard takes 2 1/2 in, mulch 2 in and the ground inside 1 1/2 in.");
 	set(BED_FREEBOARD, "2 31/64 in");
 	ck_assert_int_eq(only_fill()->soil_depth, NM_PER_64TH);
 	ck_assert_ptr_null(garden_snag(&garden, SNAG_FILL_NONE, 0));
@@ -370,8 +370,10 @@ START_TEST(a_high_wall_says_whether_it_asks_for_a_word_or_a_permit)
 	ck_assert_int_eq(snag != NULL, heights[_i].care || heights[_i].permit);
 	if (!snag)
 		return;
-	ck_assert_int_eq(strstr(snag->text, "engineer") != NULL, heights[_i].care);
-	ck_assert_int_eq(strstr(snag->text, "permit (IRC R105.2") != NULL, heights[_i].permit);
+	const char *sentence = garden_sentence(&garden, snag);
+
+	ck_assert_int_eq(strstr(sentence, "engineer") != NULL, heights[_i].care);
+	ck_assert_int_eq(strstr(sentence, "permit (IRC R105.2") != NULL, heights[_i].permit);
 }
 END_TEST
 

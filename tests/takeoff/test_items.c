@@ -1,6 +1,6 @@
 #include "support/runner.h"
 #include "support/garden.h"
-#include "takeoff/items.h"
+#include "takeoff/common/items.h"
 
 #include <math.h>
 #include <string.h>
@@ -29,7 +29,7 @@ static int beds_rows(const struct item *rows[ROWS_MOST])
 {
 	int count = 0;
 
-	for (int i = 0; i < garden.takeoff.items.count; i++) {
+	for (size_t i = 0; i < garden.takeoff.items.count; i++) {
 		const struct item *row = &garden.takeoff.items.list[i];
 
 		if (row->section == SECTION_WALLS || row->section == SECTION_FILL)
@@ -48,12 +48,12 @@ START_TEST(blocks_are_laid_as_bought_with_breakage_spare)
 	ck_assert_double_eq(block->laid, 48);
 	ck_assert_double_eq(block->spare, 3);
 	ck_assert_double_eq(block->order, 51);
-	ck_assert_int_eq(block->unit, UNIT_EACH);
+	ck_assert_int_eq(item_unit(block), UNIT_EACH);
 	ck_assert_int_eq(block->section, SECTION_WALLS);
 	ck_assert_int_eq(block->block.along, 16 * NM_PER_INCH);
 	ck_assert_int_eq(block->block.across, 8 * NM_PER_INCH);
 	ck_assert_int_eq(block->block.up, 6 * NM_PER_INCH);
-	ck_assert_str_eq(block->note, "5 % breakage");
+	ck_assert_str_eq(garden_note(&garden, block), "5 % breakage");
 }
 END_TEST
 
@@ -70,7 +70,7 @@ START_TEST(each_size_of_block_and_cap_has_its_row)
 	garden_count(&garden);
 	ck_assert_int_eq(beds_rows(rows), 7);
 	for (int i = 0; i < 7; i++)
-		ck_assert_str_eq(rows[i]->id, ids[i]);
+		ck_assert_str_eq(garden_id(&garden, rows[i]), ids[i]);
 	ck_assert_int_eq(rows[0]->block.along, 12 * NM_PER_INCH);
 	ck_assert_int_eq(rows[1]->block.along, 16 * NM_PER_INCH);
 	ck_assert_int_eq(rows[2]->block.up, 2 * NM_PER_INCH);
@@ -125,7 +125,7 @@ START_TEST(a_part_is_one_row_over_raised_and_level_beds)
 	ck_assert_double_eq_tol(item("soil.compost")->spare / CUBIC_FOOT, in_place / 2 * 0.15, EXACT);
 	ck_assert_double_eq_tol(item("soil.compost")->order / CUBIC_FOOT,
 		in_place / 2 * 1.15 + 12, EXACT);
-	ck_assert_str_eq(item("soil.compost")->note, "15 % settlement");
+	ck_assert_str_eq(garden_note(&garden, item("soil.compost")), "15 % settlement");
 	ck_assert_double_eq_tol(item("mulch")->laid / CUBIC_FOOT, (in_place + 24) / 6, EXACT);
 	ck_assert_double_eq(item("mulch")->order, item("mulch")->laid);
 	ck_assert_double_eq(item("mulch")->spare, 0);
@@ -137,8 +137,9 @@ START_TEST(a_part_is_labelled_in_plain_words)
 	garden_rectangle(&garden, 'b', 8, 4);
 	plot_set(&garden.plot, 'b', BED_MIX, "well-rotted-manure 1");
 	garden_count(&garden);
-	ck_assert_str_eq(item("soil.well-rotted-manure")->label, "Well rotted manure");
-	ck_assert_int_eq(item("soil.well-rotted-manure")->unit, UNIT_M3);
+	ck_assert_str_eq(garden_label(&garden, item("soil.well-rotted-manure")),
+		"Well rotted manure");
+	ck_assert_int_eq(item_unit(item("soil.well-rotted-manure")), UNIT_M3);
 	ck_assert_int_eq(item("soil.well-rotted-manure")->section, SECTION_FILL);
 }
 END_TEST
@@ -151,7 +152,7 @@ START_TEST(an_amendment_has_no_spare_and_no_word_of_settlement)
 	const struct item *rows[ROWS_MOST];
 
 	ck_assert_double_eq(item("soil.compost")->spare, 0);
-	ck_assert_ptr_null(item("soil.compost")->note);
+	ck_assert_ptr_null(garden_note(&garden, item("soil.compost")));
 	ck_assert_int_eq(beds_rows(rows), 2);
 }
 END_TEST
@@ -162,9 +163,9 @@ START_TEST(what_the_plot_allows_is_named_in_the_note)
 	plot_set(&garden.plot, 0, ALLOW_BREAKAGE, "12.5 %");
 	plot_set(&garden.plot, 0, ALLOW_SETTLEMENT, "20 %");
 	garden_count(&garden);
-	ck_assert_str_eq(item("block.wall")->note, "12.5 % breakage");
+	ck_assert_str_eq(garden_note(&garden, item("block.wall")), "12.5 % breakage");
 	ck_assert_double_eq(item("block.wall")->spare, 6);
-	ck_assert_str_eq(item("soil.topsoil")->note, "20 % settlement");
+	ck_assert_str_eq(garden_note(&garden, item("soil.topsoil")), "20 % settlement");
 	ck_assert_double_eq_tol(item("soil.topsoil")->order, item("soil.topsoil")->laid * 1.2, EXACT);
 }
 END_TEST

@@ -27,7 +27,7 @@ START_TEST(turf_for_12_by_24_ft_is_288_sq_ft_and_trimming)
 		ck_assert_double_eq_tol(turf->laid / SQUARE_FOOT, 288, EXACT);
 		ck_assert_double_eq_tol(turf->order / SQUARE_FOOT, rows[i].order, EXACT);
 		ck_assert_double_eq_tol(turf->laid + turf->spare, turf->order, EXACT);
-		ck_assert_int_eq(turf->unit, UNIT_M2);
+		ck_assert_int_eq(item_unit(turf), UNIT_M2);
 		ck_assert_int_eq(turf->section, SECTION_LAWN);
 	}
 }
@@ -40,7 +40,7 @@ START_TEST(seed_goes_by_its_rate)
 	plot_set(&garden.plot, 'l', LAWN_COVER, "seed");
 	garden_count(&garden);
 	ck_assert_double_eq_tol(garden_item(&garden, "seed")->order / 0.45359237, 6, EXACT);
-	ck_assert_int_eq(garden_item(&garden, "seed")->unit, UNIT_KG);
+	ck_assert_int_eq(item_unit(garden_item(&garden, "seed")), UNIT_KG);
 	ck_assert_ptr_null(garden_item(&garden, "turf"));
 	plot_set(&garden.plot, 0, ALLOW_SEED, "30 g/m2");
 	garden_count(&garden);
@@ -86,7 +86,7 @@ START_TEST(a_lawn_without_cover_needs_nothing)
 	plot_set(&garden.plot, 'l', LAWN_COVER, "none");
 	garden_count(&garden);
 	ck_assert_int_eq(garden.takeoff.lawns.count, 0);
-	ck_assert_int_eq(garden.takeoff.items.count, 0);
+	ck_assert_uint_eq(garden.takeoff.items.count, 0);
 }
 END_TEST
 

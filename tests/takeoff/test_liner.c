@@ -26,8 +26,8 @@ START_TEST(a_liner_goes_round_the_inner_face_as_high_as_the_soil_and_its_turn)
 	const struct item *item = garden_item(&garden, "liner");
 
 	ck_assert_double_eq_tol(item->order / SQUARE_FOOT, 224.0 * 19 / 144, EXACT);
-	ck_assert_int_eq(item->unit, UNIT_M2);
-	ck_assert_str_eq(item->note, "with 6 in turned under");
+	ck_assert_int_eq(item_unit(item), UNIT_M2);
+	ck_assert_str_eq(garden_note(&garden, item), "with 6 in turned under");
 	plot_set(&garden.plot, 0, ALLOW_LINER_TURN, "0 in");
 	garden_count(&garden);
 	ck_assert_int_eq(garden.takeoff.liners.list[0].height, 13 * NM_PER_INCH);

@@ -44,7 +44,7 @@ static struct fence_leg divided(nm length, nm section, nm post)
 	return leg;
 }
 
-/* ---- Dividing ------------------------------------------------------------------------------------ */
+/* ---- Dividing -------------------------------------------------------------------------------- */
 
 START_TEST(whole_sections_come_first_and_the_rest_is_cut)
 {
@@ -125,7 +125,7 @@ START_TEST(panels_are_as_many_as_sections_begun_and_add_up_to_the_leg)
 }
 END_TEST
 
-/* ---- Cutting ------------------------------------------------------------------------------------- */
+/* ---- Cutting --------------------------------------------------------------------------------- */
 
 /* Two rests of 4 ft: 44 1/2 in each between 3 1/2 in posts, from 92 1/2 in. */
 START_TEST(two_short_panels_come_out_of_one)
@@ -204,7 +204,7 @@ START_TEST(leaves_of_one_width_stand_together_the_widest_first)
 }
 END_TEST
 
-/* ---- Laws ---------------------------------------------------------------------------------------- */
+/* ---- Laws ------------------------------------------------------------------------------------ */
 
 static void check_cut(const struct fencing *fencing, const struct cut *cut)
 {

@@ -50,7 +50,7 @@ static int64_t panels(const struct fencing *fencing)
 	return fencing->panels_whole + fencing->panel_pieces;
 }
 
-/* ---- How many ------------------------------------------------------------------------------------ */
+/* ---- How many -------------------------------------------------------------------------------- */
 
 /* A published rule of thumb for straight runs: n = ceil(L/s) bays, n + 1 posts. 100 ft at 8 ft by
  * arithmetic: 13 bays, 14 posts. */
@@ -143,7 +143,7 @@ START_TEST(a_shared_rest_has_its_post_in_the_middle_of_the_last_two)
 }
 END_TEST
 
-/* ---- Holes --------------------------------------------------------------------------------------- */
+/* ---- Holes ----------------------------------------------------------------------------------- */
 
 static const struct post_hole *hole(const char *across, const char *in_ground, const char *gravel)
 {

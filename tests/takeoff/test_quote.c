@@ -12,7 +12,7 @@ static const double POUND = 0.45359237; /* kg: NIST Special Publication 811, app
 /* An item to be bought by a book, without a plot. */
 static struct block allow = { .kind = BLOCK_ALLOW };
 static struct book book;
-static struct takeoff takeoff;
+static struct pricing pricing;
 
 static void teardown(void)
 {
@@ -23,12 +23,20 @@ static void teardown(void)
 static void open_book(const char *rest)
 {
 	book_of(&book, rest);
-	takeoff = (struct takeoff){ .allow = &allow, .book = &book };
+	pricing = (struct pricing){ .book = &book, .allow = &allow };
 }
 
-static struct item item_of(const char *id, enum item_unit unit, double order)
+/* By the values then in force. */
+static struct item item_of(const char *id, double order)
 {
-	return (struct item){ .id = id, .unit = unit, .order = order };
+	struct arena arena = ARENA_EMPTY;
+	struct item_list items = { .arena = &arena, .allow = pricing.allow };
+	struct item item = { .order = order };
+
+	ck_assert(good_find(id, &item.good, &item.name));
+	item = *item_add(&items, &item);
+	arena_clear(&arena);
+	return item;
 }
 
 #define MULCH(packs) "'suppliers': [{'name': 'Yard', 'delivery': 60, 'holds': '5 cu yd', " \
@@ -47,9 +55,9 @@ START_TEST(whole_bags_cover_the_order_and_no_more)
 	struct quote quote;
 
 	open_book(MULCH(BAG));
-	struct item mulch = item_of("mulch", UNIT_M3, bags[_i].cubic_feet * CUBIC_FOOT);
+	struct item mulch = item_of("mulch", bags[_i].cubic_feet * CUBIC_FOOT);
 
-	ck_assert(quote_best(&quote, &takeoff, &mulch));
+	ck_assert(quote_best(&quote, &pricing, &mulch));
 	ck_assert_double_eq(quote.packs, bags[_i].bags);
 	ck_assert_int_eq(quote.cost, (money)bags[_i].bags * 400);
 	ck_assert_int_eq(quote.drops, 0);
@@ -66,9 +74,9 @@ START_TEST(bulk_is_bought_in_whole_steps)
 	struct quote quote;
 
 	open_book(MULCH(BULK));
-	struct item mulch = item_of("mulch", UNIT_M3, loose[_i].cubic_yards * CUBIC_YARD);
+	struct item mulch = item_of("mulch", loose[_i].cubic_yards * CUBIC_YARD);
 
-	ck_assert(quote_best(&quote, &takeoff, &mulch));
+	ck_assert(quote_best(&quote, &pricing, &mulch));
 	ck_assert_double_eq_tol(quote.packs, loose[_i].packs, EXACT);
 	ck_assert_int_eq(quote.cost, loose[_i].cost);
 	ck_assert_double_eq_tol(quote.volume, loose[_i].packs * CUBIC_YARD, EXACT);
@@ -81,14 +89,14 @@ START_TEST(the_step_that_is_allowed_for_holds_where_the_pack_has_none)
 	struct plot plot;
 
 	open_book(MULCH("{'pack': 'bulk', 'size': '1 cu yd', 'price': 36}"));
-	struct item mulch = item_of("mulch", UNIT_M3, 1.1 * CUBIC_YARD);
+	struct item mulch = item_of("mulch", 1.1 * CUBIC_YARD);
 
-	ck_assert(quote_best(&quote, &takeoff, &mulch));
+	ck_assert(quote_best(&quote, &pricing, &mulch));
 	ck_assert_double_eq_tol(quote.packs, 1.5, EXACT);
 	plot_from_rows(&plot, (const char *[]){ "b", NULL });
 	plot_set(&plot, 0, ALLOW_TRUCK_STEP, "0.25 cu yd");
-	takeoff.allow = &plot.details.allow;
-	ck_assert(quote_best(&quote, &takeoff, &mulch));
+	pricing.allow = &plot.details.allow;
+	ck_assert(quote_best(&quote, &pricing, &mulch));
 	ck_assert_double_eq_tol(quote.packs, 1.25, EXACT);
 	ck_assert_int_eq(quote.cost, 4500);
 	plot_fini(&plot);
@@ -109,10 +117,10 @@ START_TEST(the_load_that_is_full_first_decides_how_many_drops)
 	open_book(MULCH(BULK));
 	plot_from_rows(&plot, (const char *[]){ "b", NULL });
 	plot_set(&plot, 0, ALLOW_DENSITY_MULCH, loads[_i].density);
-	takeoff.allow = &plot.details.allow;
-	struct item mulch = item_of("mulch", UNIT_M3, loads[_i].cubic_yards * CUBIC_YARD);
+	pricing.allow = &plot.details.allow;
+	struct item mulch = item_of("mulch", loads[_i].cubic_yards * CUBIC_YARD);
 
-	ck_assert(quote_best(&quote, &takeoff, &mulch));
+	ck_assert(quote_best(&quote, &pricing, &mulch));
 	ck_assert_int_eq(quote.drops, loads[_i].drops);
 	ck_assert_int_eq(quote.delivery, loads[_i].drops * 6000);
 	plot_fini(&plot);
@@ -125,13 +133,13 @@ START_TEST(bags_win_until_the_delivery_is_worth_it)
 	struct quote quote;
 
 	open_book(MULCH(BAG "," BULK));
-	struct item little = item_of("mulch", UNIT_M3, 2 * CUBIC_YARD);
-	struct item much = item_of("mulch", UNIT_M3, 4 * CUBIC_YARD);
+	struct item little = item_of("mulch", 2 * CUBIC_YARD);
+	struct item much = item_of("mulch", 4 * CUBIC_YARD);
 
-	ck_assert(quote_best(&quote, &takeoff, &little));
+	ck_assert(quote_best(&quote, &pricing, &little));
 	ck_assert_int_eq(quote.pack->kind, PACK_BAG);
 	ck_assert_int_eq(quote.cost, 27 * 400);
-	ck_assert(quote_best(&quote, &takeoff, &much));
+	ck_assert(quote_best(&quote, &pricing, &much));
 	ck_assert_int_eq(quote.pack->kind, PACK_BULK);
 	ck_assert_int_eq(quote.cost, 4 * 3600);
 	ck_assert_int_eq(quote.delivery, 6000);
@@ -143,9 +151,9 @@ START_TEST(of_two_ways_that_cost_the_same_the_earlier_is_taken)
 	struct quote quote;
 
 	open_book(MULCH("{'pack': 'bag', 'size': '1 cu ft', 'price': 2}," BAG));
-	struct item mulch = item_of("mulch", UNIT_M3, 8 * CUBIC_FOOT);
+	struct item mulch = item_of("mulch", 8 * CUBIC_FOOT);
 
-	ck_assert(quote_best(&quote, &takeoff, &mulch));
+	ck_assert(quote_best(&quote, &pricing, &mulch));
 	ck_assert_ptr_eq(quote.pack, &book.goods[0].packs[0]);
 	ck_assert_double_eq(quote.packs, 8);
 }
@@ -158,9 +166,9 @@ START_TEST(what_goes_by_volume_may_be_sold_by_weight)
 
 	open_book("'goods': [{'item': 'soil.topsoil', 'packs': [{'pack': 'bag', 'size': '40 lb', "
 		"'price': 3.15}]}]");
-	struct item soil = item_of("soil.topsoil", UNIT_M3, CUBIC_YARD);
+	struct item soil = item_of("soil.topsoil", CUBIC_YARD);
 
-	ck_assert(quote_best(&quote, &takeoff, &soil));
+	ck_assert(quote_best(&quote, &pricing, &soil));
 	ck_assert_double_eq(quote.packs, 50);
 	ck_assert_int_eq(quote.cost, 15750);
 	ck_assert_double_eq_tol(quote.weight, 2000 * POUND, 1e-6);
@@ -175,9 +183,9 @@ START_TEST(bulk_by_weight_fills_a_truck_by_its_volume_too)
 	open_book("'suppliers': [{'name': 'Yard', 'delivery': 10, 'holds': '1 cu yd', "
 		"'carries': '90000 lb'}], 'goods': [{'item': 'soil.topsoil', 'packs': [{'pack': 'bulk', "
 		"'size': '2000 lb', 'price': 30, 'supplier': 'Yard'}]}]");
-	struct item soil = item_of("soil.topsoil", UNIT_M3, 2.2 * CUBIC_YARD);
+	struct item soil = item_of("soil.topsoil", 2.2 * CUBIC_YARD);
 
-	ck_assert(quote_best(&quote, &takeoff, &soil));
+	ck_assert(quote_best(&quote, &pricing, &soil));
 	ck_assert_double_eq(quote.packs, 3);
 	ck_assert_double_eq_tol(quote.volume, 3 * CUBIC_YARD, EXACT);
 	ck_assert_int_eq(quote.drops, 3);
@@ -190,9 +198,9 @@ START_TEST(half_a_hundredth_is_rounded_up)
 
 	open_book("'goods': [{'item': 'mulch', 'packs': [{'pack': 'bulk', 'size': '1 m3', "
 		"'step': '0.5 m3', 'price': 42.25}]}]");
-	struct item mulch = item_of("mulch", UNIT_M3, 1.5);
+	struct item mulch = item_of("mulch", 1.5);
 
-	ck_assert(quote_best(&quote, &takeoff, &mulch));
+	ck_assert(quote_best(&quote, &pricing, &mulch));
 	ck_assert_int_eq(quote.cost, 6338); /* 63.375 */
 }
 END_TEST
@@ -203,10 +211,10 @@ START_TEST(a_cost_past_all_reckoning_is_no_quote)
 
 	open_book("'goods': [{'item': 'mulch', 'packs': [{'pack': 'bag', 'size': '0.001 L', "
 		"'price': 1000000}]}]");
-	struct item much = item_of("mulch", UNIT_M3, 1e6), little = item_of("mulch", UNIT_M3, 1e-6);
+	struct item much = item_of("mulch", 1e6), little = item_of("mulch", 1e-6);
 
-	ck_assert(!quote_best(&quote, &takeoff, &much));
-	ck_assert(quote_best(&quote, &takeoff, &little));
+	ck_assert(!quote_best(&quote, &pricing, &much));
+	ck_assert(quote_best(&quote, &pricing, &little));
 	ck_assert_int_eq(quote.cost, 100000000);
 }
 END_TEST
@@ -216,9 +224,9 @@ START_TEST(free_goods_have_a_quote_of_nothing)
 	struct quote quote;
 
 	open_book("'goods': [{'item': 'mulch', 'packs': [{'pack': 'bag', 'size': '50 L', 'price': 0}]}]");
-	struct item mulch = item_of("mulch", UNIT_M3, 1);
+	struct item mulch = item_of("mulch", 1);
 
-	ck_assert(quote_best(&quote, &takeoff, &mulch));
+	ck_assert(quote_best(&quote, &pricing, &mulch));
 	ck_assert_double_eq(quote.packs, 20);
 	ck_assert_int_eq(quote.cost, 0);
 }
@@ -229,26 +237,26 @@ START_TEST(what_the_book_does_not_have_has_no_quote)
 	struct quote quote;
 
 	open_book(MULCH(BAG));
-	struct item soil = item_of("soil.topsoil", UNIT_M3, 1);
+	struct item soil = item_of("soil.topsoil", 1);
 
-	ck_assert(!quote_best(&quote, &takeoff, &soil));
+	ck_assert(!quote_best(&quote, &pricing, &soil));
 }
 END_TEST
 
 START_TEST(the_vehicle_is_the_books_else_the_pickup_that_is_allowed_for)
 {
 	open_book("");
-	struct load load = load_of(&takeoff, NO_SUPPLIER);
+	struct load load = load_of(&pricing, NO_SUPPLIER);
 
 	ck_assert_double_eq_tol(load.carries, 1500 * POUND, EXACT);
 	ck_assert_double_eq(load.holds, 0);
 	book_fini(&book);
 	open_book("'vehicle': {'name': 'Van', 'carries': '680 kg', 'holds': '2 m3'}, "
 		"'suppliers': [{'name': 'Yard', 'delivery': 0}]");
-	load = load_of(&takeoff, NO_SUPPLIER);
+	load = load_of(&pricing, NO_SUPPLIER);
 	ck_assert_double_eq_tol(load.carries, 680, EXACT);
 	ck_assert_double_eq_tol(load.holds, 2, EXACT);
-	load = load_of(&takeoff, 0);
+	load = load_of(&pricing, 0);
 	ck_assert_double_eq_tol(load.carries, 20000 * POUND, EXACT);
 	ck_assert_double_eq_tol(load.holds, 10 * CUBIC_YARD, EXACT);
 }

@@ -42,7 +42,7 @@ static bool is_bed(int x, int y)
 		survey_region_at(&survey, x, y) == room.region;
 }
 
-/* ---- Sides ------------------------------------------------------------------------------------ */
+/* ---- Sides ----------------------------------------------------------------------------------- */
 
 /* Whether cell n of a line of cells lies along a stretch of it, given by its ends. */
 static bool is_along(int n, int from, int to)
@@ -121,7 +121,7 @@ START_TEST(short_sides_are_found_loop_by_loop_and_side_by_side)
 }
 END_TEST
 
-/* ---- Width ------------------------------------------------------------------------------------ */
+/* ---- Width ----------------------------------------------------------------------------------- */
 
 START_TEST(a_bed_is_as_wide_as_its_cells_and_not_a_nanometre_wider)
 {
@@ -149,7 +149,7 @@ START_TEST(a_bed_exactly_two_walls_wide_has_no_room)
 }
 END_TEST
 
-/* ---- Corners that face each other ------------------------------------------------------------- */
+/* ---- Corners that face each other ------------------------------------------------------------ */
 
 /* Every cell lies in a square of 6 by 6 cells, but the two corners face each other 3 across, 2 down. */
 static const char *const facing[] = {
@@ -216,7 +216,7 @@ static bool any_clash(nm depth)
 	return false;
 }
 
-/* ---- GEOS ------------------------------------------------------------------------------------- */
+/* ---- GEOS ------------------------------------------------------------------------------------ */
 
 /* Walls have room where the ring takes exactly its depth times its runs, nothing lapping over, and
  * where squares a little over two depths wide, run inside the bed, sweep all of it. */

@@ -1,6 +1,7 @@
 /* Snags: their words and sources, where they stand, their order. */
 
 #include "takeoff/common/snags.h"
+#include "report/words/snag_words.h"
 
 #include "support/plots.h"
 #include "support/runner.h"
@@ -9,13 +10,12 @@
 
 static struct arena arena;
 static struct plot plot;
-static struct takeoff takeoff;
+static struct survey survey;
 static struct snag_list list;
 
 static void setup(void)
 {
-	list = (struct snag_list){ .arena = &arena };
-	takeoff = (struct takeoff){ 0 };
+	list = (struct snag_list){ .arena = &arena, .survey = &survey };
 	plot_init(&plot);
 }
 
@@ -28,13 +28,12 @@ static void teardown(void)
 START_TEST(every_code_has_a_word_of_its_own_and_a_source)
 {
 	for (enum snag_code a = SNAG_WALL_JOG; a <= SNAG_MIRROR_BROKEN; a++) {
-		const struct snag_rule *rule = snag_rule(a);
+		const char *word = snag_word(a);
 
-		ck_assert(rule->source[0] && rule->word[0]);
-		ck_assert_msg(!rule->word[strspn(rule->word, "abcdefghijklmnopqrstuvwxyz-")],
-			"%s", rule->word);
+		ck_assert(snag_source(a)[0] && word[0]);
+		ck_assert_msg(!word[strspn(word, "abcdefghijklmnopqrstuvwxyz-")], "%s", word);
 		for (enum snag_code b = SNAG_WALL_JOG; b < a; b++)
-			ck_assert_msg(strcmp(rule->word, snag_rule(b)->word) != 0, "%s", rule->word);
+			ck_assert_msg(strcmp(word, snag_word(b)) != 0, "%s", word);
 	}
 }
 END_TEST
@@ -42,17 +41,17 @@ END_TEST
 START_TEST(the_words_stay_as_they_are)
 {
 	/* Programs that read the takeoff go by them. */
-	ck_assert_str_eq(snag_rule(SNAG_WALL_JOG)->word, "wall-jog");
-	ck_assert_str_eq(snag_rule(SNAG_WALL_NARROW)->word, "wall-narrow");
-	ck_assert_str_eq(snag_rule(SNAG_WALL_BOND)->word, "wall-bond");
-	ck_assert_str_eq(snag_rule(SNAG_WALL_HIGH)->word, "wall-high");
-	ck_assert_str_eq(snag_rule(SNAG_WALL_EMBED)->word, "wall-embed");
-	ck_assert_str_eq(snag_rule(SNAG_BED_THIN)->word, "bed-thin");
-	ck_assert_str_eq(snag_rule(SNAG_CAP_NARROW)->word, "cap-narrow");
-	ck_assert_str_eq(snag_rule(SNAG_FILL_NONE)->word, "fill-none");
-	ck_assert_str_eq(snag_rule(SNAG_FENCE_TIGHT)->word, "fence-tight");
-	ck_assert_str_eq(snag_rule(SNAG_FENCE_HOLE)->word, "fence-hole");
-	ck_assert_str_eq(snag_rule(SNAG_MIRROR_BROKEN)->word, "mirror-broken");
+	ck_assert_str_eq(snag_word(SNAG_WALL_JOG), "wall-jog");
+	ck_assert_str_eq(snag_word(SNAG_WALL_NARROW), "wall-narrow");
+	ck_assert_str_eq(snag_word(SNAG_WALL_BOND), "wall-bond");
+	ck_assert_str_eq(snag_word(SNAG_WALL_HIGH), "wall-high");
+	ck_assert_str_eq(snag_word(SNAG_WALL_EMBED), "wall-embed");
+	ck_assert_str_eq(snag_word(SNAG_BED_THIN), "bed-thin");
+	ck_assert_str_eq(snag_word(SNAG_CAP_NARROW), "cap-narrow");
+	ck_assert_str_eq(snag_word(SNAG_FILL_NONE), "fill-none");
+	ck_assert_str_eq(snag_word(SNAG_FENCE_TIGHT), "fence-tight");
+	ck_assert_str_eq(snag_word(SNAG_FENCE_HOLE), "fence-hole");
+	ck_assert_str_eq(snag_word(SNAG_MIRROR_BROKEN), "mirror-broken");
 }
 END_TEST
 
@@ -61,36 +60,56 @@ START_TEST(a_snag_stands_at_the_first_cell_of_its_region_and_means_no_side)
 	const struct snag *snag;
 
 	plot_from_rows(&plot, (const char *const[]){ "....", "..b.", ".bb.", NULL });
-	survey_plot(&takeoff.survey, &arena, &plot);
-	snag = snag_add(&list, SNAG_FILL_NONE, &takeoff, 0, "Words.");
+	survey_plot(&survey, &arena, &plot);
+	snag = snag_add(&list, SNAG_FILL_NONE, 0, SNAG_FIGURES_OF(4, 3, 2, 1));
 	ck_assert_int_eq(snag->code, SNAG_FILL_NONE);
 	ck_assert_int_eq(snag->region, 0);
 	ck_assert_int_eq(snag->cell.x, 2);
 	ck_assert_int_eq(snag->cell.y, 1);
 	ck_assert_int_eq(snag->loop, -1);
 	ck_assert_int_eq(snag->side, -1);
-	ck_assert_str_eq(snag->text, "Words.");
+	for (int i = 0; i < SNAG_FIGURES; i++)
+		ck_assert_int_eq(snag->figures[i], 4 - i);
 }
 END_TEST
 
 START_TEST(snags_are_sorted_by_code_then_place_then_side)
 {
 	static const struct snag given[] = {
-		{ SNAG_BED_THIN, 0, { 1, 1 }, -1, -1, "7" },
-		{ SNAG_WALL_JOG, 1, { 5, 2 }, 1, 0, "5" },
-		{ SNAG_WALL_JOG, 1, { 5, 2 }, 0, 1, "4" },
-		{ SNAG_WALL_JOG, 0, { 7, 1 }, 0, 3, "1" },
-		{ SNAG_WALL_JOG, 1, { 5, 2 }, 0, 0, "3" },
-		{ SNAG_WALL_NARROW, 1, { 0, 0 }, -1, -1, "6" },
-		{ SNAG_WALL_JOG, 0, { 2, 2 }, 0, 2, "2" },
+		{ SNAG_BED_THIN, 0, { 1, 1 }, -1, -1, 0, { 7 } },
+		{ SNAG_WALL_JOG, 1, { 5, 2 }, 1, 0, 0, { 5 } },
+		{ SNAG_WALL_JOG, 1, { 5, 2 }, 0, 1, 0, { 4 } },
+		{ SNAG_WALL_JOG, 0, { 7, 1 }, 0, 3, 0, { 1 } },
+		{ SNAG_WALL_JOG, 1, { 5, 2 }, 0, 0, 0, { 3 } },
+		{ SNAG_WALL_NARROW, 1, { 0, 0 }, -1, -1, 0, { 6 } },
+		{ SNAG_WALL_JOG, 0, { 2, 2 }, 0, 2, 0, { 2 } },
 	};
 
 	for (int i = 0; i < 7; i++)
-		*snag_add(&list, given[i].code, &takeoff, NO_REGION, "") = given[i];
-	snag_finish(&list, &takeoff);
-	ck_assert_int_eq(takeoff.snags.count, 7);
+		*snag_add(&list, given[i].code, NO_REGION, SNAG_FIGURES_OF(0)) = given[i];
+	snag_sort(&list);
+	ck_assert_uint_eq(list.count, 7);
 	for (int i = 0; i < 7; i++)
-		ck_assert_int_eq(takeoff.snags.list[i].text[0], '1' + i);
+		ck_assert_int_eq(list.list[i].figures[0], 1 + i);
+}
+END_TEST
+
+START_TEST(snags_are_alike_by_code_kind_and_figures_wherever_they_are)
+{
+	const struct snag one = { SNAG_FILL_NONE, 0, { 1, 1 }, -1, -1, FILL_NONE_RAISED,
+		{ 1, 2, 3, 4 } };
+	struct snag other = { SNAG_FILL_NONE, 1, { 2, 3 }, 0, 1, FILL_NONE_RAISED,
+		{ 1, 2, 3, 4 } };
+
+	ck_assert(snag_is_alike(&one, &other));
+	other.kind = FILL_NONE_UNDUG;
+	ck_assert(!snag_is_alike(&one, &other));
+	other.kind = FILL_NONE_RAISED;
+	other.figures[3]++;
+	ck_assert(!snag_is_alike(&one, &other));
+	other.figures[3]--;
+	other.code = SNAG_WALL_EMBED;
+	ck_assert(!snag_is_alike(&one, &other));
 }
 END_TEST
 
@@ -99,13 +118,13 @@ START_TEST(a_broken_mirror_is_one_snag_for_each_cell_and_its_images)
 	plot_from_rows(&plot, (const char *const[]){ "b..b", "p...", ".bp.", NULL });
 	plot_set(&plot, 0, HEAD_MIRROR, "left-right");
 	snag_mirror(&list, &plot);
-	snag_finish(&list, &takeoff);
-	ck_assert_int_eq(takeoff.snags.count, 2);
+	snag_sort(&list);
+	ck_assert_uint_eq(list.count, 2);
 	for (int i = 0; i < 2; i++) {
-		ck_assert_int_eq(takeoff.snags.list[i].code, SNAG_MIRROR_BROKEN);
-		ck_assert_int_eq(takeoff.snags.list[i].region, NO_REGION);
-		ck_assert_int_eq(takeoff.snags.list[i].cell.x, i);
-		ck_assert_int_eq(takeoff.snags.list[i].cell.y, 1 + i);
+		ck_assert_int_eq(list.list[i].code, SNAG_MIRROR_BROKEN);
+		ck_assert_int_eq(list.list[i].region, NO_REGION);
+		ck_assert_int_eq(list.list[i].cell.x, i);
+		ck_assert_int_eq(list.list[i].cell.y, 1 + i);
 	}
 }
 END_TEST
@@ -116,8 +135,8 @@ START_TEST(a_fault_in_the_last_cell_is_the_last)
 	plot_set(&plot, 0, HEAD_MIRROR, "top-bottom");
 	snag_mirror(&list, &plot);
 	ck_assert_uint_eq(list.count, 2);
-	ck_assert_int_eq(list.snags[1].cell.x, 1);
-	ck_assert_int_eq(list.snags[1].cell.y, 0);
+	ck_assert_int_eq(list.list[1].cell.x, 1);
+	ck_assert_int_eq(list.list[1].cell.y, 0);
 }
 END_TEST
 
@@ -125,17 +144,27 @@ START_TEST(without_a_mirror_nothing_is_broken)
 {
 	plot_from_rows(&plot, (const char *const[]){ "b..p", NULL });
 	snag_mirror(&list, &plot);
-	snag_finish(&list, &takeoff);
-	ck_assert_int_eq(takeoff.snags.count, 0);
+	snag_sort(&list);
+	ck_assert_uint_eq(list.count, 0);
 }
 END_TEST
+
+static const char *length_shown(nm length)
+{
+	const struct report report = { .words = &arena, .plot = &plot, .units = plot_units(&plot) };
+
+	return snag_sentence(&report, snag_add(&list, SNAG_BED_THIN, NO_REGION,
+		SNAG_FIGURES_OF(length)));
+}
 
 START_TEST(lengths_in_sentences_are_in_the_units_of_the_plot)
 {
 	plot_from_rows(&plot, (const char *const[]){ "b", NULL });
-	ck_assert_str_eq(snag_length(&arena, &plot, 18 * NM_PER_INCH), "1 ft 6 in");
+	ck_assert_str_eq(length_shown(18 * NM_PER_INCH),
+		"Less than 1 ft 6 in of ground between the walls.");
 	plot_set(&plot, 0, HEAD_UNITS, "metric");
-	ck_assert_str_eq(snag_length(&arena, &plot, 150 * NM_PER_MM), "150 mm");
+	ck_assert_str_eq(length_shown(150 * NM_PER_MM),
+		"Less than 150 mm of ground between the walls.");
 }
 END_TEST
 
@@ -149,6 +178,7 @@ Suite *test_suite(void)
 	tcase_add_test(snags, the_words_stay_as_they_are);
 	tcase_add_test(snags, a_snag_stands_at_the_first_cell_of_its_region_and_means_no_side);
 	tcase_add_test(snags, snags_are_sorted_by_code_then_place_then_side);
+	tcase_add_test(snags, snags_are_alike_by_code_kind_and_figures_wherever_they_are);
 	tcase_add_test(snags, a_broken_mirror_is_one_snag_for_each_cell_and_its_images);
 	tcase_add_test(snags, a_fault_in_the_last_cell_is_the_last);
 	tcase_add_test(snags, without_a_mirror_nothing_is_broken);

@@ -83,7 +83,7 @@ START_TEST(the_order_is_loose_with_spare_and_weighs_by_its_density)
 	ck_assert_double_eq_tol(item->laid / CUBIC_FOOT, 10.8, EXACT);
 	ck_assert_double_eq_tol(item->spare / CUBIC_FOOT, 0.54, EXACT);
 	ck_assert_double_eq_tol(item->order / CUBIC_FOOT, 11.34, EXACT);
-	ck_assert_str_eq(item->note, "loose, 1.2 x compacted; 5 % spare");
+	ck_assert_str_eq(garden_note(&garden, item), "loose, 1.2 x compacted; 5 % spare");
 	ck_assert_double_eq_tol(total->weight / 0.45359237, 1134, 1e-6);
 	/* At 300 lb, 1,500 lb and 20,000 lb a load. */
 	ck_assert_int_eq(total->loads.barrow, 4);

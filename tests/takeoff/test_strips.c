@@ -50,7 +50,7 @@ static void piece_is(int i, nm left, nm top, nm right, nm bottom, int strip)
 	ck_assert_int_eq(piece->owner, strip);
 }
 
-/* ---- By hand ----------------------------------------------------------------------------------- */
+/* ---- By hand --------------------------------------------------------------------------------- */
 
 static const struct cover_box slab[] = { { 10, 20, 40, 45, 0 } };
 /* The two legs of an elbow, and one box apart in the second row of strips. */
@@ -137,7 +137,7 @@ START_TEST(a_strip_over_a_gap_between_beds_has_no_piece)
 }
 END_TEST
 
-/* ---- Laws -------------------------------------------------------------------------------------- */
+/* ---- Laws ------------------------------------------------------------------------------------ */
 
 enum { CELL = 12 };
 

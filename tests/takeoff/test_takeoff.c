@@ -18,7 +18,7 @@ static void teardown(void)
 	garden_fini(&garden);
 }
 
-/* ---- Plots at random ---------------------------------------------------------------------------- */
+/* ---- Plots at random ------------------------------------------------------------------------- */
 
 static void set_one_of(struct random *random, char letter, enum attribute attribute,
 	const char *const *values)
@@ -84,7 +84,7 @@ static void over_plots(void (*check)(const struct takeoff *))
 	}
 }
 
-/* ---- Laws ---------------------------------------------------------------------------------------- */
+/* ---- Laws ------------------------------------------------------------------------------------ */
 
 static void check_near(double found, double expected)
 {
@@ -180,7 +180,7 @@ static void beds_have_their_rows(const struct takeoff *takeoff)
 		bool is_bed = region->entry->class == CLASS_BED;
 		bool is_raised = region_is_raised(region);
 		bool has_wall = walls_find(&takeoff->walls, i) != NULL;
-		bool has_fill = takeoff_fill(takeoff, i) != NULL;
+		bool has_fill = fills_find(&takeoff->fills, i) != NULL;
 
 		ck_assert_msg(!has_wall || is_raised, "seed %d region %d", seed, i);
 		ck_assert_msg(is_bed || !has_fill, "seed %d region %d", seed, i);
@@ -201,14 +201,20 @@ START_TEST(each_bed_has_its_wall_and_its_fill_or_is_told_as_not_laid)
 }
 END_TEST
 
+static bool begins(const struct item *item, const char *id)
+{
+	return strncmp(garden_id(&garden, item), id, strlen(id)) == 0;
+}
+
 static double items_total(const struct takeoff *takeoff, const char *id, const struct size *block)
 {
 	double total = 0;
 
-	for (int i = 0; i < takeoff->items.count; i++) {
+	for (size_t i = 0; i < takeoff->items.count; i++) {
 		const struct item *item = &takeoff->items.list[i];
 
-		if (strcmp(item->id, id) == 0 && (!block || size_equal(&item->block, block)))
+		if (strcmp(garden_id(&garden, item), id) == 0 &&
+			(!block || size_equal(&item->block, block)))
 			total += item->laid;
 	}
 	return total;
@@ -225,8 +231,8 @@ static void items_match_blocks(const struct takeoff *takeoff)
 			&cutting->block), (double)cutting->bought);
 		ck_assert_int_eq(cutting->bought, cutting->whole + cutting->cut_blocks);
 	}
-	for (int i = 0; i < takeoff->items.count; i++)
-		rows += strncmp(takeoff->items.list[i].id, "block.", 6) == 0;
+	for (size_t i = 0; i < takeoff->items.count; i++)
+		rows += begins(&takeoff->items.list[i], "block.");
 	ck_assert_msg(rows == takeoff->cuttings.count, "seed %d", seed);
 }
 
@@ -253,10 +259,10 @@ static void items_match_fills(const struct takeoff *takeoff)
 		order += takeoff->fills.list[i].order;
 		mulch += takeoff->fills.list[i].mulch;
 	}
-	for (int i = 0; i < takeoff->items.count; i++) {
+	for (size_t i = 0; i < takeoff->items.count; i++) {
 		const struct item *item = &takeoff->items.list[i];
 
-		if (strncmp(item->id, "soil.", 5) != 0)
+		if (!begins(item, "soil."))
 			continue;
 		laid += item->laid;
 		ordered += item->order;
@@ -280,22 +286,30 @@ START_TEST(items_agree_with_walls_cut_lists_and_fills)
 }
 END_TEST
 
+/* No two rows are of the same thing. */
+static void check_apart(const struct item *a, const struct item *b)
+{
+	const char *id = garden_id(&garden, a);
+
+	ck_assert_msg(strcmp(id, garden_id(&garden, b)) != 0 || !size_equal(&a->block, &b->block),
+		"seed %d: %s twice", seed, id);
+}
+
 static void items_are_sane(const struct takeoff *takeoff)
 {
-	for (int i = 0; i < takeoff->items.count; i++) {
+	for (size_t i = 0; i < takeoff->items.count; i++) {
 		const struct item *item = &takeoff->items.list[i];
+		const char *id = garden_id(&garden, item);
 
 		check_not_negative(item->laid);
 		check_not_negative(item->spare);
 		check_not_negative(item->order);
 		ck_assert_msg(item->order >= item->laid + item->spare - 1e-6, "seed %d: %s", seed,
-			item->id);
-		ck_assert_msg(item->unit != UNIT_EACH || item->order == floor(item->order),
-			"seed %d: %s", seed, item->id);
-		for (int j = 0; j < i; j++)
-			ck_assert_msg(strcmp(item->id, takeoff->items.list[j].id) != 0 ||
-				!size_equal(&item->block, &takeoff->items.list[j].block), "seed %d: %s twice",
-				seed, item->id);
+			id);
+		ck_assert_msg(item_unit(item) != UNIT_EACH || item->order == floor(item->order),
+			"seed %d: %s", seed, id);
+		for (size_t j = 0; j < i; j++)
+			check_apart(item, &takeoff->items.list[j]);
 	}
 	for (int i = 0; i < takeoff->walls.count; i++) {
 		check_not_negative(takeoff->walls.list[i].inner_area);
@@ -331,7 +345,7 @@ END_TEST
 
 static void snags_are_in_order(const struct takeoff *takeoff)
 {
-	for (int i = 1; i < takeoff->snags.count; i++)
+	for (size_t i = 1; i < takeoff->snags.count; i++)
 		ck_assert_msg(takeoff->snags.list[i - 1].code <= takeoff->snags.list[i].code, "seed %d", seed);
 }
 
@@ -349,18 +363,20 @@ START_TEST(nothing_is_kept_between_two_takeoffs)
 	struct takeoff again, *first = &garden.takeoff;
 
 	takeoff_compute(&again, &arena, &garden.plot, NULL);
-	ck_assert_int_eq(again.item_count, first->item_count);
-	ck_assert_int_gt(again.item_count, 0);
-	for (int i = 0; i < again.item_count; i++) {
-		ck_assert_str_eq(again.items[i].id, first->items[i].id);
-		ck_assert_double_eq(again.items[i].order, first->items[i].order);
+	ck_assert_uint_eq(again.items.count, first->items.count);
+	ck_assert_uint_gt(again.items.count, 0);
+	for (size_t i = 0; i < again.items.count; i++) {
+		const struct item *item = &again.items.list[i], *before = &first->items.list[i];
+
+		ck_assert_str_eq(garden_id(&garden, item), garden_id(&garden, before));
+		ck_assert_double_eq(item->order, before->order);
 	}
-	ck_assert_int_eq(again.snag_count, first->snag_count);
+	ck_assert_uint_eq(again.snags.count, first->snags.count);
 	arena_clear(&arena);
 }
 END_TEST
 
-/* ---- Words and finding --------------------------------------------------------------------------- */
+/* ---- Words and finding ----------------------------------------------------------------------- */
 
 START_TEST(units_and_sections_have_the_words_of_the_format)
 {
@@ -369,8 +385,8 @@ START_TEST(units_and_sections_have_the_words_of_the_format)
 	ck_assert_str_eq(item_unit_word(UNIT_M2), "m2");
 	ck_assert_str_eq(item_unit_word(UNIT_M3), "m3");
 	ck_assert_str_eq(item_unit_word(UNIT_KG), "kg");
-	ck_assert_str_eq(section_word(SECTION_WALLS), "walls");
-	ck_assert_str_eq(section_word(SECTION_FILL), "fill");
+	ck_assert_str_eq(section_words[SECTION_WALLS].key, "walls");
+	ck_assert_str_eq(section_words[SECTION_FILL].key, "fill");
 	garden_rectangle(&garden, 'b', 1, 1);
 }
 END_TEST
@@ -383,9 +399,9 @@ START_TEST(walls_and_fills_are_found_by_region)
 	ck_assert_int_eq(walls_find(&garden.takeoff.walls, 0)->region, 0);
 	ck_assert_ptr_null(walls_find(&garden.takeoff.walls, 1));
 	ck_assert_ptr_null(walls_find(&garden.takeoff.walls, 2));
-	ck_assert_int_eq(takeoff_fill(&garden.takeoff, 0)->region, 0);
-	ck_assert_ptr_null(takeoff_fill(&garden.takeoff, 1));
-	ck_assert_int_eq(takeoff_fill(&garden.takeoff, 2)->region, 2);
+	ck_assert_int_eq(fills_find(&garden.takeoff.fills, 0)->region, 0);
+	ck_assert_ptr_null(fills_find(&garden.takeoff.fills, 1));
+	ck_assert_int_eq(fills_find(&garden.takeoff.fills, 2)->region, 2);
 	ck_assert(region_is_raised(&garden.takeoff.survey.regions[0]));
 	ck_assert(!region_is_raised(&garden.takeoff.survey.regions[1]));
 	ck_assert(!region_is_raised(&garden.takeoff.survey.regions[2]));

@@ -29,12 +29,17 @@ static const struct work_step *need(const char *title)
 	return found;
 }
 
+static bool is_item(const struct item *item, const char *id)
+{
+	return strcmp(garden_id(&garden, item), id) == 0;
+}
+
 static void takes(const char *title, const char *id)
 {
 	const struct work_step *found = need(title);
 
 	for (int i = 0; i < found->item_count; i++)
-		if (strcmp(garden.takeoff.items.list[found->items[i]].id, id) == 0)
+		if (is_item(&garden.takeoff.items.list[found->items[i]], id))
 			return;
 	ck_abort_msg("\"%s\" does not take %s", title, id);
 }
@@ -79,14 +84,15 @@ START_TEST(every_item_is_taken_by_a_step)
 	takes("Lay the base", "stone.base");
 	takes("Mulch the beds", "mulch");
 	ck_assert_int_eq(need("Tamp the formation")->item_count, 0);
-	for (int i = 0; i < garden.takeoff.items.count; i++) {
+	for (size_t i = 0; i < garden.takeoff.items.count; i++) {
 		const struct work_step *work = garden.takeoff.work.list;
 		bool is_taken = garden.takeoff.items.list[i].order <= 0;
 
 		for (int j = 0; j < garden.takeoff.work.count; j++)
 			for (int k = 0; k < work[j].item_count; k++)
-				is_taken = is_taken || work[j].items[k] == i;
-		ck_assert_msg(is_taken, "nothing is done with %s", garden.takeoff.items.list[i].id);
+				is_taken = is_taken || work[j].items[k] == (int)i;
+		ck_assert_msg(is_taken, "nothing is done with %s",
+			garden_id(&garden, &garden.takeoff.items.list[i]));
 	}
 }
 END_TEST

@@ -125,7 +125,7 @@ START_TEST(a_bed_whose_wall_is_not_laid_out_has_no_zone)
 }
 END_TEST
 
-/* ---- Laws and GEOS ---------------------------------------------------------------------------- */
+/* ---- Laws and GEOS --------------------------------------------------------------------------- */
 
 static GEOSGeometry *zone_shape(GEOSContextHandle_t geos, int zone)
 {
