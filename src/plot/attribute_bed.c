@@ -9,7 +9,8 @@ static const struct mix usual_mix = { 2, { { "topsoil", 1000 }, { "compost", 100
 #define AT(name) [BED_##name - BED_BUILD]
 
 static const struct attribute_row rows[] = {
-	AT(BUILD) = { "build", "Built", CHOICE(build_words), IS_NUMBER(BUILD_RAISED) },
+	AT(BUILD) = { "build", "Built", CHOICE(build_words), IS_NUMBER(BUILD_RAISED),
+		.subject = SUBJECT_ANY },
 	AT(BLOCK) = { "block", "Block as laid",
 		{ .kind = VALUE_SIZE, .least = INCHES(1), .most = METRES(2) },
 		{ .set = true, .as.size = { INCHES(16), INCHES(8), INCHES(6) } },

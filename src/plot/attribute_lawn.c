@@ -6,7 +6,8 @@ static const char *const cover_words[] = { "turf", "seed", "none", NULL };
 #define AT(name) [LAWN_##name - LAWN_COVER]
 
 static const struct attribute_row rows[] = {
-	AT(COVER) = { "cover", "Cover", CHOICE(cover_words), IS_NUMBER(COVER_TURF) },
+	AT(COVER) = { "cover", "Cover", CHOICE(cover_words), IS_NUMBER(COVER_TURF),
+		.subject = SUBJECT_ANY },
 	AT(TOPSOIL) = { "topsoil", "Topsoil", DEPTH, IS_LENGTH(INCHES(2)), .metric = "50 mm" },
 	AT(THICKNESS) = { "thickness", "Thickness of turf", DEPTH, IS_LENGTH(INCHES(3) / 4),
 		.metric = "20 mm" },

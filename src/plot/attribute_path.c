@@ -11,9 +11,11 @@ static const struct attribute_row rows[] = {
 	AT(SURFACE) = { "surface", "Surface", DEPTH, IS_LENGTH(INCHES(3) / 2),
 		.metric = "40 mm" },
 	AT(STONE) = { "stone", "Stone of the surface", CHOICE(grading_words),
-		IS_NUMBER(STONE_FINES) },
-	AT(FABRIC) = { "fabric", "Fabric underneath", CHOICE(yes_words), IS_NUMBER(CHOICE_YES) },
-	AT(EDGING) = { "edging", "Edging along it", CHOICE(yes_words), IS_NUMBER(CHOICE_YES) },
+		IS_NUMBER(STONE_FINES), .subject = SUBJECT_ANY },
+	AT(FABRIC) = { "fabric", "Fabric underneath", CHOICE(yes_words), IS_NUMBER(CHOICE_YES),
+		.subject = SUBJECT_ANY },
+	AT(EDGING) = { "edging", "Edging along it", CHOICE(yes_words), IS_NUMBER(CHOICE_YES),
+		.subject = SUBJECT_ANY },
 };
 
 const struct attribute_table path_attributes = ATTRIBUTE_TABLE("path", PATH_BASE, rows);

@@ -23,10 +23,11 @@ static void page_read(struct text *page)
 }
 
 /* The item of an attribute: from its ".It Ic keyword " to the next one's. New text. */
-static void item_find(const struct text *page, const struct attribute_row *row, struct text *item)
+static void item_find(const struct text *page, enum attribute a, struct text *item)
 {
+	const struct attribute_row *row = attribute_row(a);
 	struct text start = TEXT_EMPTY;
-	const char *at = strstr(page->bytes, headings[attribute_block((enum attribute)_i)]), *end;
+	const char *at = strstr(page->bytes, headings[attribute_block(a)]), *end;
 
 	ck_assert_msg(at != NULL, "no heading for the block of %s", row->keyword);
 	text_print(&start, "\n.It Ic %s ", row->keyword);
@@ -43,7 +44,7 @@ START_TEST(every_attribute_is_in_the_manual_under_its_block)
 	struct text page = TEXT_EMPTY, item = TEXT_EMPTY;
 
 	page_read(&page);
-	item_find(&page, row, &item);
+	item_find(&page, (enum attribute)_i, &item);
 	for (int i = 0; row->rule.words && row->rule.words[i]; i++)
 		ck_assert_msg(strstr(item.bytes, row->rule.words[i]) != NULL,
 			"the manual does not say that %s may be %s", row->keyword,
@@ -60,7 +61,7 @@ START_TEST(a_default_length_is_in_the_manual_as_the_format_spells_it)
 
 	if (row->preset.set && row->rule.kind == VALUE_LENGTH && row->preset.as.length) {
 		page_read(&page);
-		item_find(&page, row, &item);
+		item_find(&page, (enum attribute)_i, &item);
 		value_write(&value, &row->rule, &row->preset, UNITS_IMPERIAL);
 		ck_assert_msg(strstr(item.bytes, value.bytes) != NULL,
 			"the manual does not give %s as the default of %s", value.bytes, row->keyword);

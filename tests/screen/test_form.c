@@ -148,8 +148,9 @@ static void fill(struct table *at, const struct attribute_row *row)
 	terminal_type(at->t, good_words(row));
 }
 
-static bool file_has(struct table *at, const struct attribute_row *row, const char *words)
+static bool file_has(struct table *at, enum attribute a, const char *words)
 {
+	const struct attribute_row *row = attribute_row(a);
 	struct text bytes = TEXT_EMPTY, line = TEXT_EMPTY;
 	struct file_error error;
 	const char *block;
@@ -193,7 +194,7 @@ START_TEST(each_field_takes_a_good_value_refuses_a_bad_one_is_emptied_and_taken_
 	fill(&at, row);
 	accept_sheet(&at);
 	terminal_wait(at.t, is_book ? "No prices: cannot open" : "Set; Backspace takes it back.");
-	ck_assert_msg(file_has(&at, row, words_held(row)), "%s is not in the file", row->label);
+	ck_assert_msg(file_has(&at, (enum attribute)_i, words_held(row)), "%s is not in the file", row->label);
 
 	open_sheet_of(&at, (enum attribute)_i);
 	terminal_keys(at.t, "backspace");
@@ -204,10 +205,10 @@ START_TEST(each_field_takes_a_good_value_refuses_a_bad_one_is_emptied_and_taken_
 		return;
 	}
 	terminal_wait(at.t, "Set; Backspace takes it back.");
-	ck_assert_msg(!file_has(&at, row, words_held(row)), "%s is still in the file", row->label);
+	ck_assert_msg(!file_has(&at, (enum attribute)_i, words_held(row)), "%s is still in the file", row->label);
 	terminal_keys(at.t, "backspace");
 	terminal_wait(at.t, is_book ? "No prices: cannot open" : "Taken back");
-	ck_assert_msg(file_has(&at, row, words_held(row)), "%s has not come back", row->label);
+	ck_assert_msg(file_has(&at, (enum attribute)_i, words_held(row)), "%s has not come back", row->label);
 	leave(&at);
 }
 END_TEST
