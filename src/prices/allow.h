@@ -4,7 +4,8 @@
 
 #include "prices/book.h"
 
-/* What holds where a plot sets nothing: a block whose values are the book's (NULL: none), else the defaults. */
+/* What holds where a plot sets nothing: a block whose values are the book's (NULL: none), else
+ * the defaults. */
 const struct block *allow_unset(const struct book *book);
 /* What the plot sets, else what holds without. The
  * values are the plot's and the book's own: the result in the arena must not outlive them. */

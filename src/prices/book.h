@@ -1,6 +1,6 @@
-/* The price book: what things are sold in and cost, and what a supplier's figures set in place of the
- * plot's defaults. It is optional; without one every quantity still comes out. parterre-prices(5)
- * describes the file. */
+/* The price book: what things are sold in and cost, and what a supplier's figures set in place
+ * of the plot's defaults. It is optional; without one every quantity still comes out.
+ * parterre-prices(5) describes the file. */
 #ifndef PRICES_BOOK_H
 #define PRICES_BOOK_H
 
@@ -66,15 +66,15 @@ struct book {
 	struct arena arena;
 };
 
-/* What was wrong with a book: either the text is no JSON, and diag tells where, or a value is not what its
- * key asks for, and path tells which: "goods[2].packs[0].price", "" for the whole. */
+/* What was wrong with a book: either the text is no JSON, and diag tells where, or a value is
+ * not what its key asks for, and path tells which: "goods[2].packs[0].price", "" for the whole. */
 struct book_fault {
 	struct diag diag; /* line 0: see path */
 	char path[96];
 };
 
-/* Reads a book from length bytes of JSON. On failure *book holds nothing, and fault tells the first thing
- * wrong. */
+/* Reads a book from length bytes of JSON. On failure *book holds nothing, and fault tells the
+ * first thing wrong. */
 bool book_read(const char *bytes, size_t length, struct book *book, struct book_fault *fault);
 void book_fini(struct book *book);
 
@@ -87,7 +87,8 @@ struct wanted_goods {
 	struct size block; /* of blocks; else all 0 */
 	nm length;         /* of what is sold in several lengths; else 0 */
 };
-/* The goods of that block, and of that length to a millimetre, else of any. NULL where the book has none. */
+/* The goods of that block, and of that length to a millimetre, else of any. NULL where the book
+ * has none. */
 const struct goods *book_goods(const struct book *book, const struct wanted_goods *wanted);
 /* The index of the supplier with the name; NO_SUPPLIER where there is none. */
 int book_supplier(const struct book *book, const char *name);

@@ -61,7 +61,8 @@ static bool is_sound(const char *bytes, size_t length, struct diag *d)
 	return true;
 }
 
-/* Where the parser stopped. Where it misses a key it stops one byte behind what stands there instead. */
+/* Where the parser stopped. Where it misses a key it stops one byte behind what stands there
+ * instead. */
 static size_t fault_place(const char *bytes, size_t at)
 {
 	size_t before = at ? at - 1 : 0;

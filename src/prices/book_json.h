@@ -1,5 +1,6 @@
-/* JSON for the price book's reader: a text becomes a tree, and the tree is walked by tables of keys, so
- * that whatever is unknown, repeated, left out or of another type is refused with its path. */
+/* JSON for the price book's reader: a text becomes a tree, and the tree is walked by tables of
+ * keys, so that whatever is unknown, repeated, left out or of another type is refused with its
+ * path. */
 #ifndef PRICES_BOOK_JSON_H
 #define PRICES_BOOK_JSON_H
 
@@ -24,12 +25,12 @@ struct json_key {
 	size_t at;
 };
 
-/* Makes cJSON take its memory from where the program does, so that running out of it is met in one place.
- * Whoever reads or prints JSON calls it first. */
+/* Makes cJSON take its memory from where the program does, so that running out of it is met in
+ * one place. Whoever reads or prints JSON calls it first. */
 void json_start(void);
 
-/* The tree, for cJSON_Delete; NULL with d filled where the text is none. Refused too: broken UTF-8, NUL
- * (also as an escape) and more than 8 levels. */
+/* The tree, for cJSON_Delete; NULL with d filled where the text is none. Refused too: broken
+ * UTF-8, NUL (also as an escape) and more than 8 levels. */
 cJSON *book_json_parse(const char *bytes, size_t length, struct diag *d);
 
 #define KEYS(keys) (keys), sizeof (keys) / sizeof *(keys)
@@ -43,7 +44,8 @@ bool reading_fail_word(struct reading *r, const char *found, const char *expecte
 /* Reads an object by its keys. */
 bool reading_object(struct reading *r, const cJSON *value, const struct json_key *keys, size_t count,
 	void *into);
-/* Reads each of at most `most` values of a list, `into` the row of that size in new memory of the book. */
+/* Reads each of at most `most` values of a list, `into` the row of that size in new memory of
+ * the book. */
 bool reading_list(struct reading *r, const cJSON *value, int most, size_t size,
 	bool (*read)(struct reading *r, const cJSON *value, void *into), void **rows, int *count);
 /* Text of 1 to `most` characters, kept in the book. */
@@ -57,8 +59,8 @@ bool reading_value(struct reading *r, const cJSON *value, const struct value_rul
 /* An amount from 0.001 to 100,000 of its unit, in SI units. */
 bool reading_amount(struct reading *r, const cJSON *value, enum quantity quantity, double *si);
 
-/* For keys: a name (const char *), 0 to 1,000,000 with two decimal places (money), a weight, a volume (double, SI
- * units). */
+/* For keys: a name (const char *), 0 to 1,000,000 with two decimal places (money), a weight, a
+ * volume (double, SI units). */
 bool read_name(struct reading *r, const cJSON *value, void *into);
 bool read_money(struct reading *r, const cJSON *value, void *into);
 bool read_weight(struct reading *r, const cJSON *value, void *into);

@@ -1,8 +1,9 @@
 /* The goods, once: what a takeoff may list and a price book may have prices for.
  *
- * A row of GOODS_TABLE: identity, id (one that ends in a dot begins the ids of all that have a name of their
- * own: "soil.topsoil"), label for people (of a named one its name), unit in which it is counted, in what
- * rows of it differ, and the attribute of allow that says what a cubic metre of it weighs. */
+ * A row of GOODS_TABLE: identity, id (one that ends in a dot begins the ids of all that have a
+ * name of their own: "soil.topsoil"), label for people (of a named one its name), unit in which
+ * it is counted, in what rows of it differ, and the attribute of allow that says what a cubic
+ * metre of it weighs. */
 #ifndef PRICES_GOOD_H
 #define PRICES_GOOD_H
 
@@ -60,8 +61,8 @@ struct good_row {
 };
 
 const struct good_row *good_row(enum good good);
-/* The good with the id; *name is what follows the dot of a named one, within the id, else "". False where
- * no good has it. */
+/* The good with the id; *name is what follows the dot of a named one, within the id, else "".
+ * False where no good has it. */
 bool good_find(const char *id, enum good *good, const char **name);
 /* The good that a part of a soil mix is. */
 enum good good_of_soil(const char *part);

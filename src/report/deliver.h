@@ -10,9 +10,9 @@ enum delivery {
 	DELIVERY_FAILED         /* nothing written; error tells why */
 };
 
-/* Writes what is printed to path atomically: never onto the plot itself nor onto anything that is not a
- * regular file, and over another file only if that is a takeoff or `force` is set. error is filled for all
- * but DELIVERY_DONE. */
+/* Writes what is printed to path atomically: never onto the plot itself nor onto anything that
+ * is not a regular file, and over another file only if that is a takeoff or `force` is set.
+ * error is filled for all but DELIVERY_DONE. */
 enum delivery report_deliver(const char *path, const struct file_content *content,
 	const char *plot_path, bool force, struct file_error *error);
 

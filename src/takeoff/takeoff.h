@@ -42,13 +42,14 @@ struct takeoff {
 	bool complete;           /* every bed's wall and cap is laid out */
 };
 
-/* Computes the takeoff of a plot, with a price book or NULL for none. Pure: the same plot and book give the
- * same takeoff, and nothing is kept between calls. All of it lives in the arena and points into the plot and
- * the book, which must outlive it unchanged. */
+/* Computes the takeoff of a plot, with a price book or NULL for none. Pure: the same plot and
+ * book give the same takeoff, and nothing is kept between calls. All of it lives in the arena
+ * and points into the plot and the book, which must outlive it unchanged. */
 void takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot *plot,
 	const struct book *book);
 
-/* What of a takeoff is shown, in the order of JSON. Rows of a table, or what the views make by hand. */
+/* What of a takeoff is shown, in the order of JSON. Rows of a table, or what the views make by
+ * hand. */
 struct shown {
 	const char *key;
 	const struct figure_table *table; /* NULL: by hand */

@@ -11,7 +11,8 @@ enum labour {
 	LABOUR_UNKNOWN, LABOUR_SOD, LABOUR_DIGGING, LABOUR_LOADING, LABOUR_BASE, LABOUR_BARROWING
 };
 
-/* One step as it may come up: where there is one of its items to order, hours for it, or another reason. */
+/* One step as it may come up: where there is one of its items to order, hours for it, or another
+ * reason. */
 struct plan_row {
 	const char *title, *doing, *tools, *caution;
 	enum { WITH_ITEMS, ALWAYS, WITH_BASE, WITH_CUTS } comes;

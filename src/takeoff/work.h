@@ -1,10 +1,11 @@
-/* The order of work: what is done one after the other, with what quantities, tools and hire, what to mind,
- * and how many hours it takes one person where somebody has published a rate.
+/* The order of work: what is done one after the other, with what quantities, tools and hire,
+ * what to mind, and how many hours it takes one person where somebody has published a rate.
  *
- * Rates, hours a cubic metre, by New Zealand trade labour factors: digging by hand 1.20 in sand, 2.20 in
- * medium ground, 3.30 in heavy ground; loading 1.00, 1.30, 1.90; taking up to 50 m by barrow, spreading and
- * levelling 1.25; a base course of 150 mm 1.00. Loam is taken for medium ground, clay for heavy. Dry-laid
- * walls, fences, edging and turf have no published rate that is known here. */
+ * Rates, hours a cubic metre, by New Zealand trade labour factors: digging by hand 1.20 in sand,
+ * 2.20 in medium ground, 3.30 in heavy ground; loading 1.00, 1.30, 1.90; taking up to 50 m by
+ * barrow, spreading and levelling 1.25; a base course of 150 mm 1.00. Loam is taken for medium
+ * ground, clay for heavy. Dry-laid walls, fences, edging and turf have no published rate that is
+ * known here. */
 #ifndef TAKEOFF_WORK_H
 #define TAKEOFF_WORK_H
 
@@ -30,7 +31,8 @@ struct work {
 	int count;
 };
 
-/* Plans the work of a takeoff whose items are priced: steps for which there is nothing to do are left out. */
+/* Plans the work of a takeoff whose items are priced: steps for which there is nothing to do are
+ * left out. */
 void work_plan(struct work *out, const struct takeoff *takeoff, struct arena *arena);
 
 /* "New Zealand trade labour factors" */

@@ -1,7 +1,7 @@
 /* Values of the takeoff as JSON.
  *
- * Numbers are put in as raw text: cJSON's own printing may choose an exponent or lose digits. Every cJSON value
- * made here belongs to the caller until it is put into another or printed. */
+ * Numbers are put in as raw text: cJSON's own printing may choose an exponent or lose digits.
+ * Every cJSON value made here belongs to the caller until it is put into another or printed. */
 #ifndef REPORT_JSON_JSON_VALUE_H
 #define REPORT_JSON_JSON_VALUE_H
 

@@ -1,4 +1,5 @@
-/* The pages of the panel, as lines of text: a third view of the takeoff beside text and JSON. Pure. */
+/* The pages of the panel, as lines of text: a third view of the takeoff beside text and JSON.
+ * Pure. */
 #ifndef REPORT_PANEL_PAGES_H
 #define REPORT_PANEL_PAGES_H
 

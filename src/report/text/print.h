@@ -6,12 +6,13 @@
 #include "report/words/item_words.h"
 #include "report/words/page.h"
 
-/* Prints the takeoff for people, pure: 80 columns of text to take to the yard, in the plot's own units. Its
- * first line is "parterre takeoff 1". name is the plot file's, for the heading. */
+/* Prints the takeoff for people, pure: 80 columns of text to take to the yard, in the plot's own
+ * units. Its first line is "parterre takeoff 1". name is the plot file's, for the heading. */
 void report_text(struct sink *out, const struct plot *plot, const struct takeoff *takeoff,
 	const char *name);
 
-/* ---- The sections, in the order they are printed --------------------------------------------------
+/* ---- The sections, in the order they are printed
+ * --------------------------------------------------
  *
  * Each prints its own heading, or nothing where it has nothing to tell. */
 
@@ -34,7 +35,8 @@ void print_work(const struct report *report);    /* the order of work */
 void print_assumed(const struct report *report);
 void print_snags(const struct report *report);
 
-/* ---- For the sections -----------------------------------------------------------------------------
+/* ---- For the sections
+ * -----------------------------------------------------------------------------
  *
  * What prints a paragraph or a table clears report->words. */
 
@@ -54,8 +56,8 @@ struct last_column {
 	const char *(*cell)(const struct report *report, const void *row, const void *context);
 	const void *context;
 };
-/* Declared rows as a table with a column for each figure that has a heading; `last` may be NULL. Nothing
- * where there is no row. */
+/* Declared rows as a table with a column for each figure that has a heading; `last` may be NULL.
+ * Nothing where there is no row. */
 void print_rows(const struct report *report, const struct figure_table *table, const void *rows,
 	int count, size_t indent, const struct last_column *last);
 /* The same, those that are alike (figures.h) as one row. */
@@ -68,8 +70,8 @@ const char *group_words(const struct report *report, const struct figure_table *
 /* "B1 and B2", and of several beds how many they are. */
 const char *group_title(const struct report *report, const struct figure_table *table,
 	const void *rows, const struct group *group, const char *more);
-/* "2 of 7 7/8 in + 1 of 3 in": the lengths to saw one block or piece into, each `fit` shorter than its
- * place. */
+/* "2 of 7 7/8 in + 1 of 3 in": the lengths to saw one block or piece into, each `fit` shorter
+ * than its place. */
 const char *cut_words(const struct report *report, const struct cut *cut, nm fit);
 /* A piece is sawn shorter than its place by the play that is allowed for. */
 nm saw_length(nm place, nm fit);

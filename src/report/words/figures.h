@@ -9,8 +9,8 @@
 groups_compare rows_compare; /* context: the table */
 struct groups rows_groups(const struct figure_table *table, const void *rows, int count);
 
-/* The words of a figure in a cell of the text, with heading, or on the panel, in report->words. A NUMBERED
- * one is the row `number`, from 1. */
+/* The words of a figure in a cell of the text, with heading, or on the panel, in report->words.
+ * A NUMBERED one is the row `number`, from 1. */
 const char *figure_words(const struct report *report, const struct figure *figure, const void *row,
 	int number);
 /* A word as the text has it, as the panel has it. */

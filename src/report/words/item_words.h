@@ -16,7 +16,8 @@ const char *plain_item_amount(const struct report *report, const struct item *it
 const char *item_amount(const struct report *report, const struct item *item, double amount);
 /* What is said beside it, such as what the spare is; NULL: nothing. */
 const char *item_note(const struct report *report, const struct item *item);
-/* "14 bags of 2 cu ft", "2.50 cu yd in bulk", "51 pieces": what is bought of an item that has a price. */
+/* "14 bags of 2 cu ft", "2.50 cu yd in bulk", "51 pieces": what is bought of an item that has a
+ * price. */
 const char *item_packs(const struct report *report, const struct item *item);
 /* Packs of one piece each: as many as are ordered. */
 bool pack_is_single(const struct pack *pack);

@@ -1,5 +1,5 @@
-/* A page of text: 80 columns, headings, paragraphs, tables. Texts of the user may hold any character;
- * widths are counted in columns. No line ends in a blank. */
+/* A page of text: 80 columns, headings, paragraphs, tables. Texts of the user may hold any
+ * character; widths are counted in columns. No line ends in a blank. */
 #ifndef REPORT_WORDS_PAGE_H
 #define REPORT_WORDS_PAGE_H
 
@@ -31,15 +31,15 @@ struct table_column {
 	enum { COLUMN_LEFT, COLUMN_RIGHT, COLUMN_WRAPS } fit; /* WRAPS: left, broken where too wide */
 };
 
-/* Rows of cells under aligned columns. Columns that wrap share what the others leave, and break words
- * only where that is too little for the longest. The rows are asked for twice, to be measured and to be
- * printed; nothing is held but one of them. */
+/* Rows of cells under aligned columns. Columns that wrap share what the others leave, and break
+ * words only where that is too little for the longest. The rows are asked for twice, to be
+ * measured and to be printed; nothing is held but one of them. */
 struct table {
 	const struct table_column *columns;
 	int count; /* of columns */
 	size_t indent;
-	/* Fills in the cells of the next row, which stay until the one after it; false after the last. The
-	 * first row follows the last. */
+	/* Fills in the cells of the next row, which stay until the one after it; false after the
+	 * last. The first row follows the last. */
 	bool (*next)(struct table *table, const char *cells[]);
 };
 

@@ -1,5 +1,5 @@
-/* Words of figures, for all views. All are in report->words: they last until the next paragraph or row is
- * printed. */
+/* Words of figures, for all views. All are in report->words: they last until the next paragraph
+ * or row is printed. */
 #ifndef REPORT_WORDS_WORDS_H
 #define REPORT_WORDS_WORDS_H
 

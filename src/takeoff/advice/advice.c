@@ -103,7 +103,8 @@ static bool has_room(const struct trial *trial, const struct room *room)
 		room_is_wide(room, 2 * depth + trial->inside, &at);
 }
 
-/* Cells of another side under the same drawing, the nearest first: whole inches or steps of 25 mm. */
+/* Cells of another side under the same drawing, the nearest first: whole inches or steps of 25
+ * mm. */
 static nm find_cell(const struct trial *trial, const struct room *room, enum units units)
 {
 	nm cell = room->survey->cell, step = units == UNITS_METRIC ? 25 * NM_PER_MM : NM_PER_INCH;

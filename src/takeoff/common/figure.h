@@ -1,8 +1,8 @@
-/* Figures: what a trade shows of its results, declared once. From a declaration the text makes a column of a
- * table, the panel a line and JSON a key; each only where it is named.
+/* Figures: what a trade shows of its results, declared once. From a declaration the text makes a
+ * column of a table, the panel a line and JSON a key; each only where it is named.
  *
- * A figure is bound to a field of a row. FIELD does not compile where the kind of figure and the type of the
- * field disagree. Keys say their unit: _m, _m2, _m3, _kg. */
+ * A figure is bound to a field of a row. FIELD does not compile where the kind of figure and the
+ * type of the field disagree. Keys say their unit: _m, _m2, _m3, _kg. */
 #ifndef TAKEOFF_COMMON_FIGURE_H
 #define TAKEOFF_COMMON_FIGURE_H
 

@@ -62,8 +62,8 @@ struct item_list {
 	size_t count, capacity;
 };
 
-/* Adds a copy of the row. A unit weight of 0 becomes what the good's density says, 1 for what goes by weight.
- * Returns the row for more to be added up in it; valid until the next is added. */
+/* Adds a copy of the row. A unit weight of 0 becomes what the good's density says, 1 for what
+ * goes by weight. Returns the row for more to be added up in it; valid until the next is added. */
 struct item *item_add(struct item_list *items, const struct item *item);
 /* Adds the row, if anything is laid, with so many millionths of a percent of that as spare. */
 void item_add_spare(struct item_list *items, const struct item *item, int64_t spare);

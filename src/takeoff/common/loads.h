@@ -1,7 +1,7 @@
 /* Loads in which loose material is moved.
  *
- * A barrow and a truck hold so much and carry so much, and the smaller of the two loads decides; a pickup
- * goes by what it carries. Loads are whole: the last one may be part full. */
+ * A barrow and a truck hold so much and carry so much, and the smaller of the two loads decides;
+ * a pickup goes by what it carries. Loads are whole: the last one may be part full. */
 #ifndef TAKEOFF_COMMON_LOADS_H
 #define TAKEOFF_COMMON_LOADS_H
 

@@ -1,6 +1,6 @@
-/* Cutting pieces from blocks: longest first, each into the fullest block that still takes it, of blocks
- * as full into the one cut first. Pieces alike are cut at one stroke, with the same result as one by
- * one. */
+/* Cutting pieces from blocks: longest first, each into the fullest block that still takes it, of
+ * blocks as full into the one cut first. Pieces alike are cut at one stroke, with the same
+ * result as one by one. */
 #ifndef TAKEOFF_COMMON_PACKING_H
 #define TAKEOFF_COMMON_PACKING_H
 
@@ -26,8 +26,9 @@ struct saw {
 	nm fit;   /* how much shorter than its place a piece may be; counted as half a place at most */
 };
 
-/* Sorts the batches longest first and merges equal lengths, in place, then cuts them. Returns the ways of
- * cutting in the arena, in the order in which their first block is cut; *count of them. */
+/* Sorts the batches longest first and merges equal lengths, in place, then cuts them. Returns
+ * the ways of cutting in the arena, in the order in which their first block is cut; *count of
+ * them. */
 const struct cut *packing_cut(struct arena *arena, const struct saw *saw, struct batch *batches,
 	size_t batch_count, int *count);
 

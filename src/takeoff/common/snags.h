@@ -1,5 +1,5 @@
-/* Snags: what would not work on the ground. A snag is a code, a place and figures; the sentence is made of
- * them where it is shown. */
+/* Snags: what would not work on the ground. A snag is a code, a place and figures; the sentence
+ * is made of them where it is shown. */
 #ifndef TAKEOFF_COMMON_SNAGS_H
 #define TAKEOFF_COMMON_SNAGS_H
 
@@ -24,8 +24,8 @@ enum { SNAG_FIGURES = 4 };
 
 /* Over which of the two heights a wall is. */
 enum wall_high { WALL_HIGH_CARE, WALL_HIGH_PERMIT, WALL_HIGH_BOTH };
-/* Why nothing is filled in: no depth is left above undug ground, or within a filled bed; of a ground-level
- * bed the mix has nothing but topsoil, or a depth is 0. */
+/* Why nothing is filled in: no depth is left above undug ground, or within a filled bed; of a
+ * ground-level bed the mix has nothing but topsoil, or a depth is 0. */
 enum fill_none {
 	FILL_NONE_UNDUG, FILL_NONE_RAISED, FILL_NONE_MIX, FILL_NONE_REPLACED, FILL_NONE_AMENDED
 };
@@ -46,8 +46,8 @@ struct snag_list {
 	size_t count, capacity;
 };
 
-/* Adds a snag of a region, at its first cell, no side meant. Returns it for more to be filled in; valid
- * until the next one is added. */
+/* Adds a snag of a region, at its first cell, no side meant. Returns it for more to be filled
+ * in; valid until the next one is added. */
 struct snag *snag_add(struct snag_list *list, enum snag_code code, int region,
 	const nm figures[static SNAG_FIGURES]);
 #define SNAG_FIGURES_OF(...) ((const nm[SNAG_FIGURES]){ __VA_ARGS__ })

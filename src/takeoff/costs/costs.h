@@ -1,7 +1,8 @@
 /* What the items cost by the price book: packs for each, deliveries, what has to be fetched.
  *
- * Goods come day by day, as the work goes on; a day's goods are those of one section. Bulk fills drops of
- * its own; what else one supplier brings on a day shares drops, by weight. Tax is not reckoned. */
+ * Goods come day by day, as the work goes on; a day's goods are those of one section. Bulk fills
+ * drops of its own; what else one supplier brings on a day shares drops, by weight. Tax is not
+ * reckoned. */
 #ifndef TAKEOFF_COSTS_COSTS_H
 #define TAKEOFF_COSTS_COSTS_H
 

@@ -25,15 +25,17 @@ struct load {
 	double carries, holds;
 };
 
-/* The fewest packs that cover the order: one fewer, or for bulk one step less, would not. False where the
- * pack does not sell what the item is counted in, or the cost would be past all reckoning
- * (COST_MOST). */
+/* The fewest packs that cover the order: one fewer, or for bulk one step less, would not. False
+ * where the pack does not sell what the item is counted in, or the cost would be past all
+ * reckoning (COST_MOST). */
 bool quote_pack(struct quote *quote, const struct pricing *pricing, const struct item *item,
 	const struct pack *pack);
-/* The cheapest way with its delivery, on a tie the earlier in the book. False where there is none. */
+/* The cheapest way with its delivery, on a tie the earlier in the book. False where there is
+ * none. */
 bool quote_best(struct quote *quote, const struct pricing *pricing, const struct item *item);
 
-/* Of a supplier, or for NO_SUPPLIER of the vehicle, by what the book says, else by what is allowed for. */
+/* Of a supplier, or for NO_SUPPLIER of the vehicle, by what the book says, else by what is
+ * allowed for. */
 struct load load_of(const struct pricing *pricing, int supplier);
 /* How many loads take so much: the one that fills up first decides. At least 1. */
 int64_t load_count(const struct load *load, double weight, double volume);

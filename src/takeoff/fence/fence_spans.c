@@ -90,8 +90,8 @@ static struct stretches collect(const struct lines *lines, bool upright)
 	return all;
 }
 
-/* The stretch on the line that holds the point `at`; of two that meet there the one that begins there.
- * NULL where there is none. */
+/* The stretch on the line that holds the point `at`; of two that meet there the one that begins
+ * there. NULL where there is none. */
 static const struct stretch *find(const struct stretches *all, int line, int at)
 {
 	const struct stretch wanted = { .line = line, .low = at };

@@ -1,8 +1,8 @@
 /* What one fence takes: panels, gates, posts in their holes, concrete and fixings.
  *
- * Runs are lines of post centres. A post within `inset` of the plan's boundary is moved in to it, so that
- * nothing stands on the neighbour's ground. Every end, corner, tee and gate has a post, shared by what
- * meets there, and so has every joint of two panels. */
+ * Runs are lines of post centres. A post within `inset` of the plan's boundary is moved in to
+ * it, so that nothing stands on the neighbour's ground. Every end, corner, tee and gate has a
+ * post, shared by what meets there, and so has every joint of two panels. */
 #ifndef TAKEOFF_FENCE_FENCING_H
 #define TAKEOFF_FENCE_FENCING_H
 
@@ -12,7 +12,8 @@
 /* Where a leg or a gate goes from its first post. */
 enum heading { HEADING_RIGHT, HEADING_DOWN, HEADING_LEFT, HEADING_UP };
 
-/* A straight row of panels. Lengths are from centre to centre of posts; a panel is a post narrower. */
+/* A straight row of panels. Lengths are from centre to centre of posts; a panel is a post
+ * narrower. */
 struct fence_leg {
 	struct leg on;        /* the plan's grid points */
 	enum heading heading;

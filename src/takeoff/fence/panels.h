@@ -9,9 +9,9 @@
  * panel where the posts at the ends, `post` across, leave no room. */
 void panels_divide(struct fence_leg *leg, nm section, nm post);
 
-/* Counts the panels of all legs and plans their cutting: longest first, and then leaves of gates from
- * what is left of cut panels where one is long enough. Fills panel .. leaves_count; fencing->kerf and
- * fencing->fit say how is sawn. */
+/* Counts the panels of all legs and plans their cutting: longest first, and then leaves of gates
+ * from what is left of cut panels where one is long enough. Fills panel .. leaves_count;
+ * fencing->kerf and fencing->fit say how is sawn. */
 void panels_cut(struct fencing *fencing, struct arena *arena);
 
 #endif

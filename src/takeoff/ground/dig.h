@@ -1,12 +1,13 @@
 /* What is dug, how it swells, what of it is used again and what leaves the plot.
  *
- * Depths: paths base and surface; walls base and embed; fixtures their base and the surface that walls go
- * by (fill_surface); the inside of beds embed where it is filled, base and embed where it stands on base;
- * lawns topsoil and the turf's thickness, if turf is laid; ground-level beds what is replaced. From the top
- * down the ground is sod, then topsoil, both as deep as the plot says, then subsoil.
+ * Depths: paths base and surface; walls base and embed; fixtures their base and the surface that
+ * walls go by (fill_surface); the inside of beds embed where it is filled, base and embed where
+ * it stands on base; lawns topsoil and the turf's thickness, if turf is laid; ground-level beds
+ * what is replaced. From the top down the ground is sod, then topsoil, both as deep as the plot
+ * says, then subsoil.
  *
- * Loose = bank x (1 + swell), by kind; sod swells as topsoil does. Of the loose topsoil as much is used
- * again as the mixes of the beds take; the rest and all else is spoil. */
+ * Loose = bank x (1 + swell), by kind; sod swells as topsoil does. Of the loose topsoil as much
+ * is used again as the mixes of the beds take; the rest and all else is spoil. */
 #ifndef TAKEOFF_GROUND_DIG_H
 #define TAKEOFF_GROUND_DIG_H
 
@@ -53,8 +54,8 @@ struct dig_list {
 	size_t count, capacity;
 };
 
-/* Adds a row of an area dug from the ground's surface to a depth; bank is reckoned here. No row without
- * area or depth. */
+/* Adds a row of an area dug from the ground's surface to a depth; bank is reckoned here. No row
+ * without area or depth. */
 void dig_add(struct dig_list *list, struct dig dig);
 /* A row for each zone. surface: from fill_surface. */
 void dig_zones(struct dig_list *list, const struct zones *zones, const struct survey *survey, nm surface);

@@ -1,16 +1,17 @@
 /* Fabric under paths and all bases: strips cut from rolls.
  *
- * It lies under paths that have it, walls' bases, bases inside beds and pads. Strips run level or upright,
- * from either edge (strips.h): of the four ways the one that takes the fewest rolls is laid, then the
- * shortest length of them, then the earliest: level from the top, level from the bottom, upright from the
- * left, upright from the right.
+ * It lies under paths that have it, walls' bases, bases inside beds and pads. Strips run level
+ * or upright, from either edge (strips.h): of the four ways the one that takes the fewest rolls
+ * is laid, then the shortest length of them, then the earliest: level from the top, level from
+ * the bottom, upright from the left, upright from the right.
  *
- * Pieces are cut one after the other. Where a piece runs over the end of a roll, the next roll goes on with
- * an end lap. What is left on a roll, less than an offcut worth keeping or no more than an end lap where it
- * would have to be joined, is waste.
+ * Pieces are cut one after the other. Where a piece runs over the end of a roll, the next roll
+ * goes on with an end lap. What is left on a roll, less than an offcut worth keeping or no more
+ * than an end lap where it would have to be joined, is waste.
  *
- * Pins: along all long edges, a lap being one edge, at both ends and no farther apart than allowed for; so
- * across the ends, and across each end lap. Common practice, no published source. */
+ * Pins: along all long edges, a lap being one edge, at both ends and no farther apart than
+ * allowed for; so across the ends, and across each end lap. Common practice, no published
+ * source. */
 #ifndef TAKEOFF_GROUND_FABRIC_H
 #define TAKEOFF_GROUND_FABRIC_H
 

@@ -6,8 +6,8 @@
 
 /* Where no path gives one; common practice, no published source. */
 #define SURFACE_WITHOUT_PATHS (NM_PER_INCH * 3 / 2)
-/* A tenth of the wall's height should stand below ground: segmental wall association, technical note
- * 15-5, on small walls. */
+/* A tenth of the wall's height should stand below ground: segmental wall association, technical
+ * note 15-5, on small walls. */
 #define EMBED_SHARE 10
 /* Dry-laid walls over this ask for the maker's or an engineer's word: common practice, no published
  * source. */
@@ -102,7 +102,8 @@ static void refill(const struct filling *filling, struct fill *row, const struct
 	order_share(row, block_effective(bed, BED_MIX)->as.mix, false);
 }
 
-/* From the wall's top down: freeboard, mulch, soil; undug ground begins where the wall's embed does. */
+/* From the wall's top down: freeboard, mulch, soil; undug ground begins where the wall's embed
+ * does. */
 static nm raised_depth(const struct filling *filling, const struct block *bed)
 {
 	nm depth = fill_wall_height(bed) - block_length(bed, BED_FREEBOARD) -

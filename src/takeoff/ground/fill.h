@@ -38,14 +38,15 @@ extern const struct figure_table fill_table;
 
 /* Height of the wall from the base's top, without cap. */
 nm fill_wall_height(const struct block *bed);
-/* The deepest surface among the paths of the plan, 1 1/2 in without one: walls and fixtures go as deep, so
- * that they share one formation with the paths. */
+/* The deepest surface among the paths of the plan, 1 1/2 in without one: walls and fixtures go
+ * as deep, so that they share one formation with the paths. */
 nm fill_surface(const struct survey *survey);
-/* What of the wall is below finished ground: the bed's own embed, else the surface, from fill_surface. */
+/* What of the wall is below finished ground: the bed's own embed, else the surface, from
+ * fill_surface. */
 nm fill_embed(const struct block *bed, nm surface);
 
-/* Fills the beds and adds the snags fill-none, wall-embed and wall-high. Raised beds whose wall is not laid
- * out have no row. Nothing is reused yet. */
+/* Fills the beds and adds the snags fill-none, wall-embed and wall-high. Raised beds whose wall
+ * is not laid out have no row. Nothing is reused yet. */
 void fill_compute(struct fills *out, const struct basis *basis, const struct walls *walls, nm surface);
 /* The row of a region; NULL where it has none. */
 const struct fill *fills_find(const struct fills *fills, int region);

@@ -1,8 +1,8 @@
 /* Crushed stone: bases of paths, walls and pads, and the paths' surfaces.
  *
- * Compacted volume = area x depth; loose = compacted x factor, by the stone: with fines or clean. Bases
- * are of stone with fines. Stone is ordered loose, with what is spare on top, and weighs what its loose
- * density says.
+ * Compacted volume = area x depth; loose = compacted x factor, by the stone: with fines or
+ * clean. Bases are of stone with fines. Stone is ordered loose, with what is spare on top, and
+ * weighs what its loose density says.
  *
  * Areas are those of the zones that are dug (zones.h): nothing is counted twice. */
 #ifndef TAKEOFF_GROUND_STONE_H
@@ -63,8 +63,8 @@ extern const struct figure_table stone_table, stone_layer_table, stone_total_tab
 void stone_compute(struct stones *out, const struct basis *basis, const struct zones *zones);
 /* Adds stone.base, stone.surface.fines and stone.surface.clean. */
 void stone_items(struct item_list *items, const struct stones *stones);
-/* Layers of at most 4 in, by hand 2 in: trade press on paving has 4 in; the other is common practice, no
- * published source. */
+/* Layers of at most 4 in, by hand 2 in: trade press on paving has 4 in; the other is common
+ * practice, no published source. */
 int stone_lifts(nm depth, enum tamper tamper);
 
 #endif

@@ -128,7 +128,8 @@ static void find_spans(struct layer *layer)
 
 /* ---- Row by row -------------------------------------------------------------------------------- */
 
-/* Tells of each maximal stretch with ground in the row, and of each along its edge with the row above. */
+/* Tells of each maximal stretch with ground in the row, and of each along its edge with the row
+ * above. */
 static void tell_pieces(const struct layer *layer, int row)
 {
 	int from = 0;

@@ -1,5 +1,5 @@
-/* Places along a line, each once, numbered from low to high. Time goes with the places added, and with the
- * different ones among them times the logarithm of how many those are. */
+/* Places along a line, each once, numbered from low to high. Time goes with the places added,
+ * and with the different ones among them times the logarithm of how many those are. */
 #ifndef TAKEOFF_GROUND_TICKS_H
 #define TAKEOFF_GROUND_TICKS_H
 

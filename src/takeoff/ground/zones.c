@@ -99,8 +99,8 @@ static bool has_run_above(const struct survey *survey, int y, const struct run *
 		above->region == run->region;
 }
 
-/* The own cells of the regions that have base all over, or of all others: a box for all rows below one
- * another in which the same cells stand. box_of: by run, its box. */
+/* The own cells of the regions that have base all over, or of all others: a box for all rows
+ * below one another in which the same cells stand. box_of: by run, its box. */
 static void paint_row(struct painting *painting, int y, bool with_base, size_t *box_of)
 {
 	const struct survey *survey = painting->survey;
@@ -152,10 +152,11 @@ static void paint_strip(struct painting *painting, const struct loop *loop, int 
 		nm_most(y1, y2), zone });
 }
 
-/* Outwards the base reaches round each convex corner. Inwards it takes the wall's depth and the reach from
- * each side, and as much round a reflex corner, where the wall turns into the bed. A strip may come out of
- * the bed again beyond its far side: a bed that takes a wall is over two walls wide everywhere, so what is
- * out there is less than the reach from it and in its zone anyway. */
+/* Outwards the base reaches round each convex corner. Inwards it takes the wall's depth and the
+ * reach from each side, and as much round a reflex corner, where the wall turns into the bed. A
+ * strip may come out of the bed again beyond its far side: a bed that takes a wall is over two
+ * walls wide everywhere, so what is out there is less than the reach from it and in its zone
+ * anyway. */
 static void paint_wall(struct painting *painting, struct arena *outlines, const struct wall *wall,
 	int zone)
 {

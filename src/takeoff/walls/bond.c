@@ -7,8 +7,9 @@
 #define FIRST_PIECE_STEP (NM_PER_INCH / 2)
 
 enum {
-	/* How many whole blocks from an end of a run the rest is tried. Further in, the joints of both
-	 * courses repeat block by block, so a place there does nothing that one of these does not. */
+	/* How many whole blocks from an end of a run the rest is tried. Further in, the joints
+	 * of both courses repeat block by block, so a place there does nothing that one of these
+	 * does not. */
 	PLACES_NEAR_AN_END = 2
 };
 
@@ -96,7 +97,8 @@ static void add_candidates(struct ways *ways)
 	}
 }
 
-/* Adds a layout with its rest at every place near an end, as far as it bonds with the other ends. */
+/* Adds a layout with its rest at every place near an end, as far as it bonds with the other
+ * ends. */
 static void add_places(struct ways *ways, struct bond_layout *layout)
 {
 	int64_t whole = layout->rest[0] > 0 ? layout->before : 0;
@@ -186,8 +188,8 @@ static bool choose_first(struct choice *out, const struct ways *odd, const struc
 	return false;
 }
 
-/* Chooses among the fixed candidates; only where none bonds looks further. The choice points into the
- * lists. */
+/* Chooses among the fixed candidates; only where none bonds looks further. The choice points
+ * into the lists. */
 static struct choice choose(struct ways *odd, struct ways *even)
 {
 	struct choice choice;

@@ -1,8 +1,9 @@
-/* One way of laying a run: a first cut piece or none, then whole blocks with the rest among them.
+/* One way of laying a run: a first cut piece or none, then whole blocks with the rest among
+ * them.
  *
- * The rest is what whole blocks leave over. Where it would be too short, and wherever that is asked
- * for, one whole block and the rest become two halves. A layout is held by its figures alone, so that
- * making and comparing layouts costs the same however long the run. */
+ * The rest is what whole blocks leave over. Where it would be too short, and wherever that is
+ * asked for, one whole block and the rest become two halves. A layout is held by its figures
+ * alone, so that making and comparing layouts costs the same however long the run. */
 #ifndef TAKEOFF_WALLS_BOND_LAYOUT_H
 #define TAKEOFF_WALLS_BOND_LAYOUT_H
 

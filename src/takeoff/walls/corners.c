@@ -14,15 +14,16 @@ static int64_t sum(int64_t a, int64_t b)
 	return a == COST_EXCLUDED || b == COST_EXCLUDED ? COST_EXCLUDED : a + b;
 }
 
-/* The cost of going on from a corner along its side to the next corner, in the state `next` there. */
+/* The cost of going on from a corner along its side to the next corner, in the state `next`
+ * there. */
 static int64_t cost_by(const struct way_home *home, const struct side_cost *costs, int corner,
 	bool state, bool next)
 {
 	return sum(costs[corner].of[state][!next], home[corner + 1].cost[next]);
 }
 
-/* Fills home[0..sides] for loops that start and end in the given state of corner 0; returns the cost
- * of the best of them. */
+/* Fills home[0..sides] for loops that start and end in the given state of corner 0; returns the
+ * cost of the best of them. */
 static int64_t walk_back(struct way_home *home, const struct side_cost *costs, int sides, bool start)
 {
 	home[sides].cost[start] = 0;

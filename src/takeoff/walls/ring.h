@@ -1,5 +1,5 @@
-/* A ring of blocks along all loops of a bed's outline: its runs in courses 1 and 2. The same reckoning
- * for walls and, as a single course, for caps. */
+/* A ring of blocks along all loops of a bed's outline: its runs in courses 1 and 2. The same
+ * reckoning for walls and, as a single course, for caps. */
 #ifndef TAKEOFF_WALLS_RING_H
 #define TAKEOFF_WALLS_RING_H
 
@@ -37,9 +37,10 @@ struct ring {
 	int unbonded_count;
 };
 
-/* Lays the ring into the arena so that the fewest pieces are cut over the courses really laid; a side
- * that does not bond counts for more than any cuts. Every side must be depth + shortest or longer: then
- * there is always a choice of corners that can be laid. cell: side of the outline's cells. */
+/* Lays the ring into the arena so that the fewest pieces are cut over the courses really laid; a
+ * side that does not bond counts for more than any cuts. Every side must be depth + shortest or
+ * longer: then there is always a choice of corners that can be laid. cell: side of the outline's
+ * cells. */
 void ring_lay(struct ring *out, struct arena *arena, struct side_book *book,
 	const struct outline *outline, nm cell, const struct masonry *masonry);
 

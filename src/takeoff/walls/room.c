@@ -3,13 +3,15 @@
 
 #include <stdlib.h>
 
-/* A reflex corner: a grid point and the direction, -1 or 1 each way, of the quarter outside the bed. */
+/* A reflex corner: a grid point and the direction, -1 or 1 each way, of the quarter outside the
+ * bed. */
 struct nook {
 	int x, y, band;
 	int out_x, out_y;
 };
 
-/* Sorted by band, then x. Bands are `reach` high: the grid steps at which two corners no longer touch. */
+/* Sorted by band, then x. Bands are `reach` high: the grid steps at which two corners no longer
+ * touch. */
 struct nooks {
 	struct nook *list;
 	size_t count, capacity;
@@ -106,8 +108,8 @@ static bool clashes_in_band(const struct nooks *nooks, const struct nook *a, int
 	return false;
 }
 
-/* Corners that clash stand in one band or in neighbouring ones. *at is the cell within the first such
- * corner, in reading order. */
+/* Corners that clash stand in one band or in neighbouring ones. *at is the cell within the first
+ * such corner, in reading order. */
 static bool find_clash(const struct nooks *nooks, struct place *at)
 {
 	size_t same = 0, below = 0;
