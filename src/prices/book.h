@@ -35,7 +35,8 @@ struct pack {
 	enum pack_kind kind;
 	enum item_unit unit; /* of size and step */
 	double size;         /* what the price buys, over 0 */
-	double step;         /* of bulk; 0: the step that is allowed for, by weight the whole size */
+	/* of bulk; 0: the step that is allowed for, by weight the whole size */
+	double step;
 	const char *words;   /* the size as the book spells it: "2 cu ft", "90" */
 	money price;
 	double weight;       /* kg of one pack; 0: not told */

@@ -98,7 +98,8 @@ static bool pack_size(struct reading *r, const cJSON *value, void *into)
 	if (!size_read(r, value, &pack->unit, &pack->size))
 		return false;
 	if (pack->kind == PACK_BULK && pack->unit != UNIT_M3 && pack->unit != UNIT_KG)
-		return reading_fail(r, value, "another pack: only volumes and weights are sold in bulk");
+		return reading_fail(r, value, "another pack: only volumes and weights are sold in "
+			"bulk");
 	if (pack->unit == UNIT_EACH)
 		pack->words = arena_print(&r->book->arena, "%d", (int)pack->size);
 	else
@@ -116,7 +117,8 @@ static bool pack_step(struct reading *r, const cJSON *value, void *into)
 	if (!size_read(r, value, &unit, &pack->step))
 		return false;
 	if (unit != pack->unit || pack->step > pack->size)
-		return reading_fail(r, value, "a step of at most the size, %s, in units of that kind",
+		return reading_fail(r, value, "a step of at most the size, %s, in units of that "
+			"kind",
 			pack->words);
 	return true;
 }
@@ -136,7 +138,8 @@ static bool pack_read(struct reading *r, const cJSON *value, void *into)
 	static const struct json_key keys[] = {
 		{ "pack", "\"bulk\", \"bag\", \"pallet\", \"roll\" or \"piece\"", pack_kind, 0 },
 		{ "size", "how much a pack holds, such as \"2 cu ft\" or 90", pack_size, 0 },
-		{ "price", "the price of a pack, such as 4.85", read_money, offsetof(struct pack, price) },
+		{ "price", "the price of a pack, such as 4.85", read_money,
+			offsetof(struct pack, price) },
 		{ "step", NULL, pack_step, 0 },
 		{ "weight", NULL, read_weight, offsetof(struct pack, weight) },
 		{ "supplier", NULL, pack_supplier, 0 },

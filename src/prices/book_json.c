@@ -9,7 +9,7 @@
 
 enum { LEVELS_MOST = 8, MONEY_MOST = 1000000, COUNT_MOST = 1000000, WORD_SHOWN = 40 };
 
-/* ---- From text to tree ------------------------------------------------------------------------ */
+/* ---- From text to tree ----------------------------------------------------------------------- */
 
 static bool is_blank(char c)
 {
@@ -48,7 +48,8 @@ static bool is_sound(const char *bytes, size_t length, struct diag *d)
 			return text_fail(bytes, length, i, d, "text in UTF-8");
 		if (in_text && code == '\\') {
 			if (length - i >= 6 && memcmp(bytes + i, "\\u0000", 6) == 0)
-				return text_fail(bytes, length, i, d, "a character that can be shown");
+				return text_fail(bytes, length, i, d,
+					"a character that can be shown");
 			step += i + 1 < length && (bytes[i + 1] == '"' || bytes[i + 1] == '\\');
 		} else if (code == '"') {
 			in_text = !in_text;
@@ -98,14 +99,15 @@ cJSON *book_json_parse(const char *bytes, size_t length, struct diag *d)
 		if (!tree) {
 			size_t at = fault_place(text.bytes, end ? (size_t)(end - text.bytes) : 0);
 
-			text_fail(bytes, length, at < length ? at : length, d, "a price book in JSON");
+			text_fail(bytes, length, at < length ? at : length, d,
+				"a price book in JSON");
 		}
 	}
 	text_fini(&text);
 	return tree;
 }
 
-/* ---- What is found wrong ----------------------------------------------------------------------- */
+/* ---- What is found wrong --------------------------------------------------------------------- */
 
 static void value_words(struct text *out, const cJSON *value)
 {
@@ -116,7 +118,8 @@ static void value_words(struct text *out, const cJSON *value)
 	else if (cJSON_IsNumber(value))
 		text_print(out, "%.17g", value->valuedouble);
 	else
-		text_add(out, cJSON_IsObject(value) ? "an object" : cJSON_IsArray(value) ? "a list" :
+		text_add(out, cJSON_IsObject(value) ? "an object" : cJSON_IsArray(value) ?
+			"a list" :
 			cJSON_IsBool(value) ? cJSON_IsTrue(value) ? "true" : "false" : "null");
 }
 
@@ -168,7 +171,7 @@ void reading_up(struct reading *r, size_t length)
 	r->path.bytes[length] = '\0';
 }
 
-/* ---- Objects and lists ------------------------------------------------------------------------- */
+/* ---- Objects and lists ----------------------------------------------------------------------- */
 
 static const struct json_key *key_find(const struct json_key *keys, size_t count, const char *name)
 {
@@ -178,7 +181,8 @@ static const struct json_key *key_find(const struct json_key *keys, size_t count
 	return NULL;
 }
 
-static bool fail_unknown(struct reading *r, const char *name, const struct json_key *keys, size_t count)
+static bool fail_unknown(struct reading *r, const char *name, const struct json_key *keys,
+	size_t count)
 {
 	struct text words = TEXT_EMPTY;
 
@@ -208,8 +212,8 @@ static bool keys_are_sound(struct reading *r, const cJSON *object, const struct 
 	return true;
 }
 
-bool reading_object(struct reading *r, const cJSON *value, const struct json_key *keys, size_t count,
-	void *into)
+bool reading_object(struct reading *r, const cJSON *value, const struct json_key *keys,
+	size_t count, void *into)
 {
 	if (!cJSON_IsObject(value))
 		return reading_fail(r, value, "an object, { ... }");
@@ -249,7 +253,7 @@ bool reading_list(struct reading *r, const cJSON *value, int most, size_t size,
 	return true;
 }
 
-/* ---- Values ------------------------------------------------------------------------------------ */
+/* ---- Values ---------------------------------------------------------------------------------- */
 
 /* Whether a person can read all of it. */
 static bool can_be_shown(const char *bytes, size_t length)

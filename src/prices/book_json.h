@@ -42,8 +42,8 @@ bool reading_fail(struct reading *r, const cJSON *value, const char *expected, .
 bool reading_fail_word(struct reading *r, const char *found, const char *expected, ...)
 	__attribute__((format(printf, 3, 4)));
 /* Reads an object by its keys. */
-bool reading_object(struct reading *r, const cJSON *value, const struct json_key *keys, size_t count,
-	void *into);
+bool reading_object(struct reading *r, const cJSON *value, const struct json_key *keys,
+	size_t count, void *into);
 /* Reads each of at most `most` values of a list, `into` the row of that size in new memory of
  * the book. */
 bool reading_list(struct reading *r, const cJSON *value, int most, size_t size,

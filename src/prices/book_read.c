@@ -6,7 +6,7 @@
 
 enum { SUPPLIERS_MOST = 100, GOODS_MOST = 500 };
 
-/* ---- Suppliers and the vehicle ----------------------------------------------------------------- */
+/* ---- Suppliers and the vehicle --------------------------------------------------------------- */
 
 static bool supplier_read(struct reading *r, const cJSON *value, void *into)
 {
@@ -55,7 +55,7 @@ static bool vehicle_read(struct reading *r, const cJSON *value, void *into)
 	return reading_object(r, value, KEYS(keys), into);
 }
 
-/* ---- The whole --------------------------------------------------------------------------------- */
+/* ---- The whole ------------------------------------------------------------------------------- */
 
 static bool book_format(struct reading *r, const cJSON *value, void *into)
 {

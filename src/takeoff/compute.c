@@ -59,7 +59,7 @@ void takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot
 	snag_sort(&t->snags);
 }
 
-/* ---- What is shown ----------------------------------------------------------------------------- */
+/* ---- What is shown --------------------------------------------------------------------------- */
 
 #define ROWS(key_, table_, rows, count_, subject_, title_) { .key = (key_), .table = &(table_), \
 	.at = offsetof(struct takeoff, rows), .count_at = offsetof(struct takeoff, count_) * \
@@ -76,8 +76,8 @@ const struct shown takeoff_shown[] = {
 	BY_HAND("edges"),
 	BY_HAND("regions"),
 	ROWS("walls", wall_table, walls.list, walls.count, ANY, NULL),
-	ROWS("walls_not_laid", wall_not_laid_table, walls.not_laid, walls.not_laid_count, ANY, NULL),
-	ROWS("cutting", cutting_table, cuttings.list, cuttings.count, ANY, NULL),
+	ROWS("walls_not_laid", wall_not_laid_table, walls.not_laid, walls.not_laid_count, ANY,
+	NULL), ROWS("cutting", cutting_table, cuttings.list, cuttings.count, ANY, NULL),
 	ROWS("dig", dig_table, earthwork.rows, earthwork.count, ANY, NULL),
 	OBJECT("dig_sums", earthwork_table, earthwork),
 	ROWS("fills", fill_table, fills.list, fills.count, ANY, NULL),

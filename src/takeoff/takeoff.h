@@ -20,7 +20,8 @@
 
 struct takeoff {
 	struct survey survey;
-	const struct block *allow; /* in force: the plot's, else the price book's, else the default */
+	/* in force: the plot's, else the price book's, else the default */
+	const struct block *allow;
 	nm surface;                /* of paths, by which walls and fixtures go: from fill_surface */
 	struct areas areas;
 	struct walls walls;

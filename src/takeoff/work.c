@@ -75,31 +75,32 @@ static bool has_cuts(const struct cuttings *cuttings)
 
 static const struct plan_row rows[] = {
 	{ .title = "Have services marked", .comes = ALWAYS,
-		.doing = "Ask the local service to mark public lines and wait the days it asks; have "
-			"private lines found. Move the plan where a line lies in the way.",
+		.doing = "Ask the local service to mark public lines and wait the days it asks; "
+			"have private lines found. Move the plan where a line lies in the way.",
 		.tools = "telephone, paint or flags",
-		.caution = "Marks cover public lines only and expire. Near marks dig by hand. Smell of "
-			"gas: stop, leave, call." },
+		.caution = "Marks cover public lines only and expire. Near marks dig by hand. "
+			"Smell of gas: stop, leave, call." },
 	{ .title = "Strip the sod", .labour = LABOUR_SOD, .rate = "digging by hand",
 		.doing = "Where paths, walls, pads and lawns come; stack it apart from soil.",
 		.tools = "flat spade, barrow; hire a sod cutter for larger lawns" },
 	{ .title = "Set out", .comes = ALWAYS,
-		.doing = "Base line first, then offsets to every corner; square by 3-4-5 and by equal "
-			"diagonals; strings on boards well outside the dig.",
+		.doing = "Base line first, then offsets to every corner; square by 3-4-5 and by "
+			"equal diagonals; strings on boards well outside the dig.",
 		.tools = "two tapes, string, stakes, boards, line level, hammer" },
 	{ .title = "Dig", .labour = LABOUR_DIGGING, .rate = "digging by hand",
-		.doing = "To one formation under walls, paths and pads; topsoil on a heap of its own, it "
-			"goes back into the beds.",
-		.tools = "spade, pick, barrow, level; hire a small digger for more than a few days by hand",
-		.caution = "Cover holes and trenches; nobody in a trench deeper than 4 feet (1.2 m). Lift with the legs, "
-			"change hands often." },
+		.doing = "To one formation under walls, paths and pads; topsoil on a heap of its "
+			"own, it goes back into the beds.",
+		.tools = "spade, pick, barrow, level; hire a small digger for more than a few days "
+		"by hand",
+		.caution = "Cover holes and trenches; nobody in a trench deeper than 4 feet (1.2 "
+			"m). Lift with the legs, change hands often." },
 	{ .title = "Haul the spoil", TAKES(GOOD_SPOIL), .labour = LABOUR_LOADING, .rate = "loading",
 		.doing = "Load and take away what is not used again.",
 		.tools = "barrow, boards; truck or skip",
 		.caution = "A vehicle's payload: wet soil weighs more than is reckoned here." },
 	{ .title = "Lay lines and sleeves", .comes = ALWAYS,
-		.doing = "Anything that is to run under paths or walls, water or low voltage, is laid "
-			"now, in a sleeve and at the depth that local code asks.",
+		.doing = "Anything that is to run under paths or walls, water or low voltage, is "
+			"laid now, in a sleeve and at the depth that local code asks.",
 		.tools = "pipe sleeves, trenching spade",
 		.caution = "Wiring, plumbing and backflow are licensed practice." },
 	{ .title = "Tamp the formation", .comes = WITH_BASE,
@@ -111,50 +112,51 @@ static const struct plan_row rows[] = {
 		.tools = "knife, pins, hammer" },
 	{ .title = "Lay the base", TAKES(GOOD_STONE_BASE), .labour = LABOUR_BASE,
 		.rate = "a base course of 150 mm",
-		.doing = "In the lifts listed with the stone, each tamped; stay a foot (300 mm) back "
-			"from the fence's line until its posts stand (common practice).",
+		.doing = "In the lifts listed with the stone, each tamped; stay a foot (300 mm) "
+			"back from the fence's line until its posts stand (common practice).",
 		.tools = "barrow, rake, level, straight edge; hire a plate compactor",
 		.caution = "Compactor: feet, hearing, two people to lift it." },
 	{ .title = "Cut the blocks", .comes = WITH_CUTS,
 		.doing = "By the cut list, longest pieces first; number them by side and course.",
 		.tools = "rule, square, chalk; hire a block saw with water",
-		.caution = "Silica dust (wet or extraction, respirator), eyes, hearing, kickback; keep "
-			"others off." },
+		.caution = "Silica dust (wet or extraction, respirator), eyes, hearing, kickback; "
+			"keep others off." },
 	{ .title = "Lay the walls", TAKES(GOOD_BLOCK_WALL, GOOD_BLOCK_CAP, GOOD_ADHESIVE),
-		.doing = "By the laying sheets: level the first course block by block, then course on "
-			"course with adhesive; let it cure before filling.",
+		.doing = "By the laying sheets: level the first course block by block, then course "
+			"on course with adhesive; let it cure before filling.",
 		.tools = "level, rubber mallet, chalk line, cartridge gun",
-		.caution = "Adhesive: fresh air. What weighs over 50 pounds (23 kg): two people or a "
-			"trolley." },
-	{ .title = "Line and fill the beds", TAKES(GOOD_LINER, GOOD_COMPOST, GOOD_SOIL), .labour = LABOUR_BARROWING,
-		.rate = "barrow up to 50 m, spread and level",
-		.doing = "Line the walls, mix soil as listed, fill in layers, tread lightly, water, top up "
-			"after it has settled.",
+		.caution = "Adhesive: fresh air. What weighs over 50 pounds (23 kg): two people or "
+			"a trolley." },
+	{ .title = "Line and fill the beds", TAKES(GOOD_LINER, GOOD_COMPOST, GOOD_SOIL), .labour =
+		LABOUR_BARROWING, .rate = "barrow up to 50 m, spread and level",
+		.doing = "Line the walls, mix soil as listed, fill in layers, tread lightly, "
+			"water, top up after it has settled.",
 		.tools = "barrow, boards, rake, fork",
 		.caution = "Gloves. By old houses have soil tested for lead before growing food." },
 	{ .title = "Set the posts", TAKES(GOOD_FENCE_POST, GOOD_FENCE_CONCRETE, GOOD_FENCE_GRAVEL),
-		.doing = "Holes as listed, gravel in, posts plumb and in line, concrete sloped away at the "
-			"top; leave it to harden.",
+		.doing = "Holes as listed, gravel in, posts plumb and in line, concrete sloped "
+			"away at the top; leave it to harden.",
 		.tools = "digging bar or hired auger, level, braces, string, mixing tub",
-		.caution = "Auger: two people, never near marks. Wet concrete burns skin and eyes. Cover "
-			"open holes." },
+		.caution = "Auger: two people, never near marks. Wet concrete burns skin and eyes. "
+			"Cover open holes." },
 	{ .title = "Hang panels and gates", TAKES(GOOD_FENCE_PANEL, GOOD_FENCE_GATE,
 		GOOD_FENCE_BRACKET, GOOD_FENCE_HINGE, GOOD_FENCE_LATCH, GOOD_FENCE_BOLT),
-		.doing = "Panels between posts with their gap below; gates last, true to their gaps.",
+		.doing = "Panels between posts with their gap below; gates last, true to their "
+		"gaps.",
 		.tools = "saw, drill, level, blocks for the gap",
-		.caution = "Treated timber: mask when sawing, never burnt. Height, pools and gates for "
-			"children: local code." },
+		.caution = "Treated timber: mask when sawing, never burnt. Height, pools and gates "
+			"for children: local code." },
 	{ .title = "Set the edging", TAKES(GOOD_EDGING, GOOD_EDGING_SPIKE),
 		.doing = "Along the strings, flush with the finished surface, spiked as listed.",
 		.tools = "saw, hammer, string" },
-	{ .title = "Lay the surface", TAKES(GOOD_STONE_FINES, GOOD_STONE_CLEAN), .labour = LABOUR_BARROWING,
-		.rate = "barrow up to 50 m, spread and level",
+	{ .title = "Lay the surface", TAKES(GOOD_STONE_FINES, GOOD_STONE_CLEAN), .labour =
+		LABOUR_BARROWING, .rate = "barrow up to 50 m, spread and level",
 		.doing = "Spread, rake to a fall, tamp.",
 		.tools = "barrow, rake, hand tamper or hired plate compactor",
 		.caution = "Compactor: feet, hearing." },
 	{ .title = "Lay the lawn", TAKES(GOOD_LAWN_TOPSOIL, GOOD_TURF, GOOD_SEED),
-		.doing = "Topsoil raked and rolled, turf the day it comes with joints staggered, or seed "
-			"raked in; water.",
+		.doing = "Topsoil raked and rolled, turf the day it comes with joints staggered, "
+			"or seed raked in; water.",
 		.tools = "rake, roller, knife, boards, hose" },
 	{ .title = "Mulch the beds", TAKES(GOOD_MULCH), .labour = LABOUR_BARROWING,
 		.rate = "barrow up to 50 m, spread and level",

@@ -7,7 +7,7 @@
 
 #include <string.h>
 
-/* ---- Plot and survey --------------------------------------------------------------------------- */
+/* ---- Plot and survey ------------------------------------------------------------------------- */
 
 static void print_plot(const struct report *report)
 {
@@ -73,7 +73,7 @@ static void print_regions(const struct report *report)
 	json_top_close(&rows);
 }
 
-/* ---- Walls ------------------------------------------------------------------------------------ */
+/* ---- Walls ----------------------------------------------------------------------------------- */
 
 static void print_runs(struct sink *out, const struct wall_course *course)
 {
@@ -105,7 +105,7 @@ static void print_courses(struct sink *out, const void *row)
 	print_runs(out, &wall->cap);
 }
 
-/* ---- Items, costs, work, snags ----------------------------------------------------------------- */
+/* ---- Items, costs, work, snags --------------------------------------------------------------- */
 
 static void put_price(cJSON *row, const struct report *report, const struct item *item)
 {
@@ -235,7 +235,7 @@ static void print_snags(const struct report *report)
 	json_top_close(&rows);
 }
 
-/* ---- The whole -------------------------------------------------------------------------------- */
+/* ---- The whole ------------------------------------------------------------------------------- */
 
 /* What is not, or not all, made of declared figures. */
 static const struct {

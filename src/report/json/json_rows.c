@@ -33,9 +33,10 @@ void json_top_close(struct json_rows *rows)
 	sink_add(rows->out, rows->printed ? "\n  ]" : "]");
 }
 
-/* ---- Figures ---------------------------------------------------------------------------------- */
+/* ---- Figures --------------------------------------------------------------------------------- */
 
-static cJSON *rows_array(const struct takeoff *takeoff, const struct figure *figure, const void *row)
+static cJSON *rows_array(const struct takeoff *takeoff, const struct figure *figure,
+	const void *row)
 {
 	cJSON *array = cJSON_CreateArray();
 	int count;
@@ -134,7 +135,8 @@ static void print_cuts(struct json_rows *rows, const struct figure *figure, cons
 		for (int64_t block = 0; block < cuts[i].blocks; block++) {
 			cJSON *pieces = cJSON_CreateObject();
 
-			json_put(pieces, "pieces_m", json_lengths(cuts[i].pieces, cuts[i].piece_count));
+			json_put(pieces, "pieces_m",
+				json_lengths(cuts[i].pieces, cuts[i].piece_count));
 			json_rows_add(rows, pieces);
 		}
 	}

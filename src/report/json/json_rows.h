@@ -24,7 +24,8 @@ struct json_rows json_top_open(struct sink *out, const char *key);
 void json_top_close(struct json_rows *rows);
 
 /* A row's figures that have a key, but for rows that follow it. */
-cJSON *json_object(const struct takeoff *takeoff, const struct figure_table *table, const void *row);
+cJSON *json_object(const struct takeoff *takeoff, const struct figure_table *table,
+	const void *row);
 /* Prints a figure of the row that follows it, with its key. */
 void json_after(struct sink *out, const struct takeoff *takeoff, const struct figure *figure,
 	const void *row);

@@ -29,7 +29,8 @@ static int rows_of(const struct region *bed)
 }
 
 /* "Cuts 8 pieces; none at 5 ft x 4 ft or 6 ft x 3 ft, or with cells of 8 in." */
-static void advice_line(struct page_maker *maker, const struct wall *wall, const struct advice *advice)
+static void advice_line(struct page_maker *maker, const struct wall *wall,
+	const struct advice *advice)
 {
 	const struct report *report = &maker->report;
 	long long pieces = wall->cut_pieces;
@@ -42,7 +43,8 @@ static void advice_line(struct page_maker *maker, const struct wall *wall, const
 		cells = say(report, "%swith cells of %s", *sizes ? ", or " : "",
 			plain_length(report, advice->cell));
 	if (*sizes || *cells)
-		page_note_line(maker, say(report, "Cuts %lld pieces; none %s%s.", pieces, sizes, cells));
+		page_note_line(maker, say(report, "Cuts %lld pieces; none %s%s.", pieces, sizes,
+			cells));
 	else
 		page_note_line(maker, say(report, "Cuts %lld pieces; no size near does without.",
 			pieces));
@@ -82,7 +84,8 @@ static void bed_lines(struct page_maker *maker, int region)
 	const struct region *bed = &report->takeoff->survey.regions[region];
 	nm cell = report->takeoff->survey.cell;
 
-	page_heading_line(maker, say(report, "%s %s", page_region(maker, region), bed->entry->name));
+	page_heading_line(maker, say(report, "%s %s", page_region(maker, region),
+		bed->entry->name));
 	page_figure(maker, "Over all", size_words(report, columns_of(bed), rows_of(bed)));
 	page_figure(maker, "Area", plain_area(report, survey_area(bed->cells, cell)));
 	page_figure(maker, "All round", plain_length(report, bed->perimeter * cell));

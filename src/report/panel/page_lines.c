@@ -11,8 +11,8 @@ static void line_add(struct page_maker *maker, enum line_kind kind, const char *
 	page->lines = arena_grow(maker->report.words, page->lines, page->count, &page->capacity,
 		sizeof *page->lines);
 	page->lines[page->count++] = (struct line){ .kind = kind,
-		.label = say(&maker->report, "%s", label), .value = say(&maker->report, "%s", value),
-		.under = under };
+		.label = say(&maker->report, "%s", label),
+		.value = say(&maker->report, "%s", value), .under = under };
 }
 
 void page_heading_line(struct page_maker *maker, const char *words)
@@ -63,7 +63,7 @@ const char *page_region(const struct page_maker *maker, int region)
 		maker->report.takeoff->survey.regions[region].entry->letter);
 }
 
-/* ---- Declared rows ----------------------------------------------------------------------------- */
+/* ---- Declared rows --------------------------------------------------------------------------- */
 
 static const char *title_part(const struct page_maker *maker, const struct figure *figure,
 	const void *row)

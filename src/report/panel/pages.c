@@ -7,7 +7,7 @@
 #include <assert.h>
 #include <string.h>
 
-/* ---- The pages -------------------------------------------------------------------------------- */
+/* ---- The pages ------------------------------------------------------------------------------- */
 
 /* The unit is said once above them all: names of entries need the room. */
 static void area_line(struct page_maker *maker, const char *label, double area)
@@ -26,7 +26,8 @@ static void areas(struct page_maker *maker, const struct takeoff *takeoff)
 	for (int i = 0; i < takeoff->areas.count; i++) {
 		const struct area_row *area = &takeoff->areas.list[i];
 
-		area_line(maker, say(&maker->report, "%c %s", area->letter, area->name), area->area);
+		area_line(maker, say(&maker->report, "%c %s", area->letter, area->name),
+			area->area);
 	}
 	area_line(maker, "In all",
 		survey_area((int64_t)survey->columns * survey->rows, survey->cell));
@@ -40,7 +41,8 @@ static void edges(struct page_maker *maker, const struct takeoff *takeoff)
 		for (int b = a; b < CLASSES; b++)
 			if (survey->edges[a][b])
 				page_figure(maker, say(&maker->report, "%s, %s",
-					class_word((enum plot_class)a), class_word((enum plot_class)b)),
+					class_word((enum plot_class)a),
+					class_word((enum plot_class)b)),
 					plain_length(&maker->report,
 						survey->edges[a][b] * survey->cell));
 	page_if_empty(maker, "No edges yet.");
@@ -111,7 +113,7 @@ static void fence(struct page_maker *maker, const struct takeoff *takeoff)
 	page_if_empty(maker, "No fence yet.");
 }
 
-/* ---- Costs ------------------------------------------------------------------------------------ */
+/* ---- Costs ----------------------------------------------------------------------------------- */
 
 static void money_line(struct page_maker *maker, const char *label, money amount)
 {
@@ -167,7 +169,7 @@ static void costs(struct page_maker *maker, const struct takeoff *takeoff)
 	unpriced(maker, takeoff);
 }
 
-/* ---- Snags ------------------------------------------------------------------------------------ */
+/* ---- Snags ----------------------------------------------------------------------------------- */
 
 enum { SHOWN_OF_A_CODE = 20 };
 
@@ -209,14 +211,15 @@ static void snags(struct page_maker *maker, const struct takeoff *takeoff)
 	page_if_empty(maker, "None found.");
 }
 
-/* ---- All of them ------------------------------------------------------------------------------- */
+/* ---- All of them ----------------------------------------------------------------------------- */
 
 static const struct {
 	const char *name;
 	void (*build)(struct page_maker *maker, const struct takeoff *takeoff);
 } table[] = {
 	{ "Areas", areas }, { "Edges", edges }, { "Beds", page_beds }, { "Walls", walls },
-	{ "Fill", fill }, { "Stone", stone }, { "Dig", dig }, { "Fence", fence }, { "Costs", costs },
+	{ "Fill", fill }, { "Stone", stone }, { "Dig", dig }, { "Fence", fence },
+		{ "Costs", costs },
 	{ "Snags", snags },
 };
 enum { BY_HAND = sizeof table / sizeof *table };

@@ -68,7 +68,7 @@ void print_blank(const struct report *report)
 	sink_add(report->out, "\n");
 }
 
-/* ---- Declared rows ----------------------------------------------------------------------------- */
+/* ---- Declared rows --------------------------------------------------------------------------- */
 
 /* Rows of a table, each or one of each group. */
 struct rows {
@@ -152,7 +152,8 @@ static void print(struct rows *rows, size_t indent)
 				is_words(figure->kind) ? COLUMN_LEFT : COLUMN_RIGHT };
 	}
 	if (rows->last)
-		rows->columns[columns++] = (struct table_column){ rows->last->heading, COLUMN_WRAPS };
+		rows->columns[columns++] = (struct table_column){ rows->last->heading,
+			COLUMN_WRAPS };
 	rows->table = (struct table){ rows->columns, columns, indent, next_row };
 	table_print(&rows->table, rows->report->out);
 }
@@ -174,7 +175,7 @@ void print_alike(const struct report *report, const struct figure_table *table, 
 	groups_fini(&groups);
 }
 
-/* ---- Words ------------------------------------------------------------------------------------ */
+/* ---- Words ----------------------------------------------------------------------------------- */
 
 static int region_of(const struct figure_table *table, const void *row)
 {

@@ -14,7 +14,8 @@ void print_areas(const struct report *report)
 	page_heading(report->out, "Areas");
 	memcpy(rows, areas->list, (size_t)areas->count * sizeof *rows);
 	rows[areas->count] = (struct area_row){ .letter = ' ', .class = "",
-		.remark = "The whole plan", .cells = cells, .area = survey_area(cells, survey->cell) };
+		.remark = "The whole plan", .cells = cells,
+		.area = survey_area(cells, survey->cell) };
 	print_rows(report, &area_table, rows, areas->count + 1, 0, NULL);
 	free(rows);
 }
@@ -32,7 +33,8 @@ void print_edges(const struct report *report)
 		for (int b = a; b < CLASSES; b++)
 			if (survey->edges[a][b] > 0)
 				TABLE_ROW(&table, say(report, "%s and %s",
-					class_word((enum plot_class)a), class_word((enum plot_class)b)),
+					class_word((enum plot_class)a),
+					class_word((enum plot_class)b)),
 					plain_length(report, survey->edges[a][b] * survey->cell));
 	hand_table_print(&table, report->out);
 	print_note(report, "Each edge once. Two letters of one kind side by side count as "

@@ -57,7 +57,8 @@ static struct value value_in_force(const struct report *report, const struct blo
 	if (block->kind == BLOCK_ALLOW)
 		return *block_effective(report->takeoff->allow, a);
 	if (a == BED_EMBED)
-		return (struct value){ .set = true, .as.length = fill_embed(block, report->takeoff->surface) };
+		return (struct value){ .set = true,
+			.as.length = fill_embed(block, report->takeoff->surface) };
 	if (a == FENCE_DEPTH || a == FENCE_HOLE || a == FENCE_INSET)
 		return (struct value){ .set = true,
 			.as.length = fence_derived(report->takeoff->allow, block, a) };
@@ -123,8 +124,8 @@ static void fence_print(const struct report *report, const struct fence *fence)
 static void print_rules(const struct report *report)
 {
 	print_lines(report, 0, 2, "%s", report->units == UNITS_IMPERIAL ?
-		"The block is the size as laid (face plus joint): measure one of yours. A nominal 16 in "
-		"block that measures 15 5/8 in leaves an 8 ft side 2 1/4 in short." :
+		"The block is the size as laid (face plus joint): measure one of yours. A nominal "
+		"16 in block that measures 15 5/8 in leaves an 8 ft side 2 1/4 in short." :
 		"The block is the size as laid (face plus joint): measure one of yours. A nominal "
 		"400 mm block that measures 390 mm leaves a 4 m side 100 mm short.");
 	print_lines(report, 0, 2, "Blocks are rectangular and square-ended, without lip or "
@@ -134,8 +135,8 @@ static void print_rules(const struct report *report)
 	print_lines(report, 0, 2, "Running bond: joints stand a quarter block or more from those "
 		"of the course below (TMS 402, IRC).");
 	print_lines(report, 0, 2, "Soil is counted by the ground between the walls, and by the "
-		"depth really filled: the wall's height less freeboard and mulch, and less the embed "
-		"where the ground inside stays undug.");
+		"depth really filled: the wall's height less freeboard and mulch, and less the "
+		"embed where the ground inside stays undug.");
 }
 
 void print_assumed(const struct report *report)

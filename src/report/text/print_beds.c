@@ -106,7 +106,8 @@ static void print_not_laid(const struct report *report)
 	for (int i = 0; i < groups.count; i++) {
 		const struct group *group = &groups.list[i];
 
-		print_lines(report, 0, 2, "%s: not laid out, about %s%s, in no total. A snag tells why.",
+		print_lines(report, 0, 2, "%s: not laid out, about %s%s, in no total. A snag tells "
+			"why.",
 			group_words(report, &wall_not_laid_table, walls->not_laid, group),
 			word_count(report, walls->not_laid[group->members[0]].about_blocks, "block",
 				"blocks"), group->count > 1 ? " each" : "");
@@ -132,9 +133,9 @@ void print_beds(const struct report *report)
 	print_not_laid(report);
 	if (report->takeoff->walls.count + report->takeoff->walls.not_laid_count > 0)
 		print_note(report, "At: the bed's first cell, columns and rows from the "
-			"plan's top left corner, which is 0,0. Height: from the top of the base, without "
-			"cap. Embed: what of it is below finished ground. Inside: the ground between the "
-			"walls.");
+			"plan's top left corner, which is 0,0. Height: from the top of the base, "
+			"without cap. Embed: what of it is below finished ground. Inside: the "
+			"ground between the walls.");
 	table = hand_table(level, 8, 0);
 	print_kind(report, "Beds at ground level", false, &table);
 }

@@ -47,7 +47,8 @@ static void print_unpriced(const struct report *report)
 				item_sized_label(report, item));
 	}
 	if (takeoff->costs.unpriced > 0)
-		print_note(report, "No price in the book, and not in any sum here: %s.", words.bytes);
+		print_note(report, "No price in the book, and not in any sum here: %s.",
+			words.bytes);
 	text_fini(&words);
 }
 
@@ -164,7 +165,8 @@ void print_costs(const struct report *report)
 	if (!book)
 		return;
 	print_heading(report, "Costs", report->takeoff->complete);
-	print_lines(report, 0, 0, "In %s, as in the price book; tax is neither added nor taken off.",
+	print_lines(report, 0, 0, "In %s, as in the price book; tax is neither added nor taken "
+		"off.",
 		book->currency);
 	if (book->note[0])
 		print_lines(report, 0, 2, "Note in the book: %s", book->note);

@@ -67,8 +67,8 @@ static void print_size(const struct report *report, const struct cutting *cuttin
 
 	print_lines(report, 0, 2, "%s block %s", cutting->use == USE_CAP ? "Cap" : "Wall",
 		word_size(report, &cutting->block));
-	print_lines(report, 2, 2, "Bought %s: %s, %s; no cut list could do with fewer than %s. Spare "
-		"for breakage: %s. Without spares they weigh %s.",
+	print_lines(report, 2, 2, "Bought %s: %s, %s; no cut list could do with fewer than %s. "
+		"Spare for breakage: %s. Without spares they weigh %s.",
 		word_count(report, cutting->bought, "block", "blocks"),
 		word_count(report, cutting->whole, "whole", "whole"),
 		word_count(report, cutting->cut_blocks, "cut up", "cut up"),
@@ -78,7 +78,8 @@ static void print_size(const struct report *report, const struct cutting *cuttin
 		print_lines(report, 2, 2, "None is cut.");
 		return;
 	}
-	print_lines(report, 2, 2, "Each piece is sawn %s shorter than its place; a saw cut takes %s.",
+	print_lines(report, 2, 2, "Each piece is sawn %s shorter than its place; a saw cut takes "
+		"%s.",
 		word_inches(report, cutting->fit), word_inches(report, cutting->kerf));
 	print_pieces(report, cutting);
 	print_blank(report);
@@ -97,8 +98,8 @@ void print_cutting(const struct report *report)
 		is_cut = is_cut || cuttings->list[i].cut_count > 0;
 	if (is_cut)
 		print_lines(report, 0, 0, "Sawing block makes silica dust: wet cutting or "
-			"extraction and a respirator (29 CFR 1926.1153, Table 1, or your local rule). "
-			"Guard eyes and hearing, mind kickback, keep bystanders off.");
+			"extraction and a respirator (29 CFR 1926.1153, Table 1, or your local "
+			"rule). Guard eyes and hearing, mind kickback, keep bystanders off.");
 	for (int i = 0; i < cuttings->count; i++) {
 		if (i > 0 || is_cut)
 			print_blank(report);

@@ -23,7 +23,8 @@ static void print_groups(const struct report *report)
 static void print_sums(const struct report *report)
 {
 	static const struct table_column columns[] = {
-		{ "", COLUMN_LEFT }, { "In the ground", COLUMN_RIGHT }, { "Dug, loose", COLUMN_RIGHT },
+		{ "", COLUMN_LEFT }, { "In the ground", COLUMN_RIGHT },
+			{ "Dug, loose", COLUMN_RIGHT },
 	};
 	const struct earthwork *work = &report->takeoff->earthwork;
 	const struct { const char *what; double bank, loose; } kinds[] = {
@@ -56,8 +57,9 @@ static void print_loads(const struct report *report)
 {
 	const struct earthwork *work = &report->takeoff->earthwork;
 
-	print_note(report, "The spoil weighs about %s: %s (%s or %s), %s (%s) or %s (%s or %s). The "
-		"smaller of volume and weight decides.", word_weight(report, work->spoil_weight),
+	print_note(report, "The spoil weighs about %s: %s (%s or %s), %s (%s) or %s (%s or %s). "
+		"The smaller of volume and weight decides.",
+		word_weight(report, work->spoil_weight),
 		word_count(report, work->loads.barrow, "barrow", "barrows"),
 		allowed(report, ALLOW_BARROW_VOLUME), allowed(report, ALLOW_BARROW_WEIGHT),
 		word_count(report, work->loads.pickup, "pickup load", "pickup loads"),
@@ -70,8 +72,8 @@ static void print_cautions(const struct report *report)
 {
 	print_lines(report, 0, 2, "Have services marked before the first spade goes in, and dig "
 		"by hand near the marks.");
-	print_lines(report, 0, 2, "No one goes into a hole or trench deeper than %s. Cover holes and "
-		"trenches when you leave.", report->units == UNITS_IMPERIAL ? "4 ft" : "1.2 m");
+	print_lines(report, 0, 2, "No one goes into a hole or trench deeper than %s. Cover holes "
+		"and trenches when you leave.", report->units == UNITS_IMPERIAL ? "4 ft" : "1.2 m");
 	print_lines(report, 0, 2, "Fill a barrow only as far as you can handle it, and load no "
 		"vehicle beyond the payload on its plate.");
 }
@@ -92,7 +94,7 @@ void print_dig(const struct report *report)
 		print_note(report, "No topsoil is counted: dig a test hole and set in the plot how "
 			"deep it lies there. What beds take of it need not be bought.");
 	print_note(report, "A wall's base reaches past both its faces, and stops where a path, a "
-		"fixture or another wall has its base: no ground is counted twice%s. In the ground: "
-		"as it lies; loose: with its swell.", takeoff->fences.count == 0 ? "" :
+		"fixture or another wall has its base: no ground is counted twice%s. In the "
+		"ground: as it lies; loose: with its swell.", takeoff->fences.count == 0 ? "" :
 		" but by post holes, which are counted from the ground's surface down");
 }

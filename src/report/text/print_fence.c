@@ -3,16 +3,16 @@
 static void print_care(const struct report *report)
 {
 	print_lines(report, 0, 2, "Have services marked before a hole is dug; near marks dig by "
-		"hand, without an auger. An auger takes two people: mind feet and hearing. Cover open "
-		"holes. Wet concrete burns skin and eyes: gloves, goggles, rinse at once. Treated "
-		"timber: mask when sawing, never burnt.");
+		"hand, without an auger. An auger takes two people: mind feet and hearing. Cover "
+		"open holes. Wet concrete burns skin and eyes: gloves, goggles, rinse at once. "
+		"Treated timber: mask when sawing, never burnt.");
 	print_lines(report, 0, 2, "Height, gates near water and where children play are "
 		"matters of local code: ask before building.");
 	print_note(report, "Lengths are from middle to middle of posts. Right and down: the middle "
 		"of a post, from the plan's top left corner.");
 }
 
-/* ---- Legs and gates ----------------------------------------------------------------------------- */
+/* ---- Legs and gates -------------------------------------------------------------------------- */
 
 /* "2 whole, then sawn to 44 3/8 in". */
 static const char *panels_cell(const struct report *report, const void *row, const void *context)
@@ -53,7 +53,7 @@ static void print_legs_and_gates(const struct report *report, const struct fenci
 	print_rows(report, &fence_gate_table, fencing->gates, fencing->gate_count, 2, &leaves);
 }
 
-/* ---- Panels ------------------------------------------------------------------------------------ */
+/* ---- Panels ---------------------------------------------------------------------------------- */
 
 static const char *offcuts_words(const struct report *report, const struct fencing *fencing)
 {
@@ -81,7 +81,8 @@ static void print_panels(const struct report *report, const struct fencing *fenc
 			word_count(report, fencing->panel_pieces, "narrower,", "narrower,"),
 			word_count(report, fencing->panels_cut, "is cut up", "are cut up"));
 	if (fencing->cut_count > 0)
-		sawn = say(report, " Each piece is sawn %s shorter than its place; a saw cut takes %s.",
+		sawn = say(report, " Each piece is sawn %s shorter than its place; a saw cut takes "
+			"%s.",
 			word_inches(report, fencing->fit), word_inches(report, fencing->kerf));
 	print_blank(report);
 	print_lines(report, 2, 2, "Panels %s wide between posts: %s%s; bought %s.%s%s",
@@ -91,7 +92,7 @@ static void print_panels(const struct report *report, const struct fencing *fenc
 	print_cut_table(report, headings, fencing->cuts, fencing->cut_count, fencing->fit);
 }
 
-/* ---- Posts ------------------------------------------------------------------------------------- */
+/* ---- Posts ----------------------------------------------------------------------------------- */
 
 static const char *kinds_words(const struct report *report, const struct fencing *fencing)
 {
@@ -107,11 +108,14 @@ static const char *kinds_words(const struct report *report, const struct fencing
 	return say_text(report, &words);
 }
 
-static const char *filling_words(const struct report *report, const struct post_hole *hole, int holes)
+static const char *filling_words(const struct report *report, const struct post_hole *hole,
+	int holes)
 {
 	return say(report, "%s of gravel, %s of concrete (%s\tbags), %s dug out.",
-		word_volume(report, holes * hole->gravel), word_volume(report, holes * hole->concrete),
-		plain_decimal(report, holes * hole->bags, 2), word_volume(report, holes * hole->spoil));
+		word_volume(report, holes * hole->gravel),
+		word_volume(report, holes * hole->concrete),
+		plain_decimal(report, holes * hole->bags, 2),
+		word_volume(report, holes * hole->spoil));
 }
 
 static void print_posts(const struct report *report, const struct fencing *fencing)
@@ -126,22 +130,23 @@ static void print_posts(const struct report *report, const struct fencing *fenci
 		word_inches(report, fencing->height),
 		word_inches(report, block_length(&fencing->fence->block, FENCE_GAP)),
 		word_inches(report, hole->in_ground), word_length(report, fencing->post_stock));
-	print_lines(report, 2, 2, "Holes %s across and %s deep, %s of it gravel. Each: %s In all: %s",
+	print_lines(report, 2, 2, "Holes %s across and %s deep, %s of it gravel. Each: %s In all: "
+		"%s",
 		word_inches(report, hole->across), word_inches(report, hole->depth),
 		word_inches(report, hole->depth - hole->in_ground), filling_words(report, hole, 1),
 		filling_words(report, hole, fencing->post_count));
 	print_rows(report, &fence_post_table, fencing->posts, fencing->post_count, 2, NULL);
 }
 
-/* ---- The whole --------------------------------------------------------------------------------- */
+/* ---- The whole ------------------------------------------------------------------------------- */
 
 static void print_fixings(const struct report *report, const struct fencing *fencing)
 {
 	const char *hinges = "", *bolts = "";
 
 	if (fencing->hinges > 0)
-		hinges = say(report, ", %s, %s", word_count(report, fencing->hinges, "hinge", "hinges"),
-			word_count(report, fencing->latches, "latch", "latches"));
+		hinges = say(report, ", %s, %s", word_count(report, fencing->hinges, "hinge",
+			"hinges"), word_count(report, fencing->latches, "latch", "latches"));
 	if (fencing->bolts > 0)
 		bolts = say(report, ", %s",
 			word_count(report, fencing->bolts, "drop bolt", "drop bolts"));
@@ -170,7 +175,7 @@ void print_fence(const struct report *report)
 		print_fixings(report, fencing);
 	}
 	print_note(report, "Whole sections come first; a rest under a foot is shared by the last "
-		"two panels. Two brackets to a rail of a panel, two hinges to a leaf, a latch to a gate "
-		"and a drop bolt where it has two leaves. All this: common practice, no published "
-		"source.");
+		"two panels. Two brackets to a rail of a panel, two hinges to a leaf, a latch to a "
+		"gate and a drop bolt where it has two leaves. All this: common practice, no "
+		"published source.");
 }

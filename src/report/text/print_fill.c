@@ -11,7 +11,8 @@ static const char *part_words(const struct report *report, const struct fill *fi
 		text_print(&words, "%s%s%c%s", i ? ", " : ": ", part->name, PAGE_TIE,
 			word_volume(report, part->volume));
 		if (part->reused > 0)
-			text_print(&words, " (%s of it dug here)", word_volume(report, part->reused));
+			text_print(&words, " (%s of it dug here)",
+				word_volume(report, part->reused));
 	}
 	return say_text(report, &words);
 }

@@ -33,7 +33,8 @@ static const char *snags_words(const struct report *report)
 
 void print_head(const struct report *report)
 {
-	static const struct table_column columns[] = { { NULL, COLUMN_LEFT }, { NULL, COLUMN_WRAPS } };
+	static const struct table_column columns[] =
+		{ { NULL, COLUMN_LEFT }, { NULL, COLUMN_WRAPS } };
 	const struct block *head = &report->plot->details.head;
 	const struct value *title = block_value(head, HEAD_TITLE);
 	struct hand_table table = hand_table(columns, 2, 0);
@@ -59,9 +60,9 @@ void print_start(const struct report *report)
 	page_heading(report->out, "Before you start");
 	print_lines(report, 0, 2, "Figures are for planning: measure on site before buying.");
 	print_lines(report, 0, 2, "Before any digging have services marked and wait the days the "
-		"local service asks. Marks cover public lines only and expire: private water, power, gas "
-		"and drains need a private locator. Near marks dig by hand. Smell of gas: stop, leave, "
-		"call.");
+		"local service asks. Marks cover public lines only and expire: private water, "
+		"power, gas and drains need a private locator. Near marks dig by hand. Smell of "
+		"gas: stop, leave, call.");
 	print_lines(report, 0, 2, "Walls that hold ground, frost, water, and walls where children "
 		"play are matters of local code: ask before building.");
 }

@@ -4,7 +4,8 @@
 static const char *note_cell(const struct report *report, const struct item *item)
 {
 	const char *note = item_note(report, item);
-	const char *packs = item->pack && !pack_is_single(item->pack) ? item_packs(report, item) : "";
+	const char *packs = item->pack && !pack_is_single(item->pack) ? item_packs(report, item) :
+		"";
 
 	return say(report, "%s%s%s", packs, *packs && note ? "; " : "", note ? note : "");
 }
@@ -32,6 +33,6 @@ void print_items(const struct report *report)
 		sink_add(report->out, takeoff->complete ?
 			"Nothing: there is nothing to build, to fill or to lay.\n" :
 			"Nothing that could be counted: see the beds that are not laid out.\n");
-	print_note(report, "Counted here: all that is dug, laid, filled and fenced. Not counted: the "
-		"fixtures themselves, plants, tools and hire.");
+	print_note(report, "Counted here: all that is dug, laid, filled and fenced. Not counted: "
+		"the fixtures themselves, plants, tools and hire.");
 }

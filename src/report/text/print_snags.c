@@ -6,7 +6,8 @@ enum { PRINTED_OF_A_CODE = 20 };
 /* "B1 at 3,3, side 2". */
 static const char *place_words(const struct report *report, const struct snag *snag)
 {
-	const char *hole = snag->side >= 0 && snag->loop > 0 ? say(report, " hole %d", snag->loop) : "";
+	const char *hole = snag->side >= 0 && snag->loop > 0 ? say(report, " hole %d", snag->loop) :
+		"";
 	const char *side = snag->side >= 0 ? say(report, " side %d", snag->side + 1) : "";
 
 	return tied(report, say(report, "%s%s%d,%d%s%s", plain_region(report, snag->region),

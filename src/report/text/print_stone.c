@@ -9,18 +9,19 @@ static void print_fabric(const struct report *report)
 	if (fabric->rolls == 0)
 		return;
 	print_blank(report);
-	print_lines(report, 0, 2, "Fabric %s wide in rolls of %s, under %s of path and base: %s, each "
-		"next one %s over the one before. Cut away what lies over other ground.",
+	print_lines(report, 0, 2, "Fabric %s wide in rolls of %s, under %s of path and base: %s, "
+		"each next one %s over the one before. Cut away what lies over other ground.",
 		word_length(report, fabric->width), word_length(report, fabric->roll),
 		word_area(report, fabric->area), word_heading(&fabric_way_words[fabric->way]),
 		word_inches(report, fabric->lap));
 	print_rows(report, &fabric_row_table, fabric->rows, fabric->row_count, 2, NULL);
 	if (fabric->joins > 0)
-		joins = say(report, "Where a roll ends within a piece the next goes on, %s over it: %s. ",
+		joins = say(report, "Where a roll ends within a piece the next goes on, %s over "
+			"it: %s. ",
 			word_inches(report, fabric->end_lap),
 			word_count(report, fabric->joins, "time", "times"));
-	print_lines(report, 2, 2, "%s, of which %s %s used. %s%s: along edges, side laps, ends and end "
-		"laps, at the corners and no farther than %s apart.",
+	print_lines(report, 2, 2, "%s, of which %s %s used. %s%s: along edges, side laps, ends and "
+		"end laps, at the corners and no farther than %s apart.",
 		word_count(report, fabric->rolls, "roll", "rolls"),
 		word_length(report, fabric->used), fabric->rolls == 1 ? "is" : "are", joins,
 		word_count(report, fabric->pins, "pin", "pins"), word_inches(report,
@@ -38,7 +39,8 @@ void print_stone(const struct report *report)
 	if (stones->count > 0) {
 		print_lines(report, 0, 0, "Compacting: guard feet and hearing, two people lift "
 			"the machine, never near marked services.");
-		print_rows(report, &stone_layer_table, stones->layers, stones->layer_count, 0, NULL);
+		print_rows(report, &stone_layer_table, stones->layers, stones->layer_count, 0,
+			NULL);
 		print_blank(report);
 		print_rows(report, &stone_total_table, stones->totals, STONE_KINDS, 0, NULL);
 	}
@@ -48,8 +50,9 @@ void print_stone(const struct report *report)
 		print_alike(report, &liner_table, takeoff->liners.list, takeoff->liners.count);
 	}
 	print_note(report, "Depths and volumes compacted; stone is ordered loose, with what is "
-		"spare. A lift is the layer that is spread and tamped at one time, 4 in at most, 2 in "
-		"with a hand tamper. Liner: round the inside of the walls, soil depth and what is turned under.");
+		"spare. A lift is the layer that is spread and tamped at one time, 4 in at most, 2 "
+		"in with a hand tamper. Liner: round the inside of the walls, soil depth and what "
+		"is turned under.");
 }
 
 void print_edging(const struct report *report)
@@ -61,18 +64,19 @@ void print_edging(const struct report *report)
 		return;
 	page_heading(report->out, "Edging");
 	print_lines(report, 0, 0, "Along paths and ground-level beds, each edge once. None where "
-		"a raised bed's wall, a fixture or a held side of the plan holds the edge, and none "
-		"between two paths. A run goes straight on as long as there is an edge on its line.");
+		"a raised bed's wall, a fixture or a held side of the plan holds the edge, and "
+		"none between two paths. A run goes straight on as long as there is an edge on its "
+		"line.");
 	print_rows(report, &edging_row_table, edging->rows, edging->row_count, 2, NULL);
-	print_lines(report, 2, 2, "In all %s in %s. %s: one at each end of a run, no two more than %s "
-		"apart.", word_length(report, edging->length),
+	print_lines(report, 2, 2, "In all %s in %s. %s: one at each end of a run, no two more than "
+		"%s apart.", word_length(report, edging->length),
 		word_count(report, edging->runs, "run", "runs"),
 		word_count(report, edging->spikes, "spike", "spikes"),
 		word_inches(report, edging->spacing));
-	print_lines(report, 2, 2, "%s of %s: %s, %s. A run is laid of whole pieces and one cut to the "
-		"rest.", word_count(report, edging->bought, "piece", "pieces"),
-		word_length(report, edging->piece), word_count(report, edging->whole, "whole", "whole"),
-		word_count(report, edging->cut_up, "cut up", "cut up"));
+	print_lines(report, 2, 2, "%s of %s: %s, %s. A run is laid of whole pieces and one cut to "
+		"the rest.", word_count(report, edging->bought, "piece", "pieces"),
+		word_length(report, edging->piece), word_count(report, edging->whole, "whole",
+		"whole"), word_count(report, edging->cut_up, "cut up", "cut up"));
 	if (edging->cut_count > 0)
 		print_blank(report);
 	print_cut_table(report, headings, edging->cuts, edging->cut_count, 0);

@@ -4,7 +4,7 @@
 /* Over this two people or a trolley lift; common practice, no published source. */
 static const double WEIGHT_OF_CARE = 50 * KG_PER_POUND;
 
-/* ---- One sheet ---------------------------------------------------------------------------------- */
+/* ---- One sheet ------------------------------------------------------------------------------- */
 
 /* "5 whole, 10 5/8 in": equal neighbours together. */
 static const char *pieces_words(const struct report *report, const struct wall_run *run, nm block)
@@ -40,16 +40,16 @@ static const char *side_words(const struct report *report, const struct loop *lo
 		to->x < from->x ? "left" : to->y > from->y ? "down" : "up");
 }
 
-static void run_row(struct hand_table *table, const struct report *report, const char *const side[2],
-	const char *course, const struct wall_run *run, nm block)
+static void run_row(struct hand_table *table, const struct report *report,
+	const char *const side[2], const char *course, const struct wall_run *run, nm block)
 {
 	TABLE_ROW(table, side[0], side[1], course, plain_inches(report, run->from),
 		pieces_words(report, run, block));
 	arena_clear(report->words);
 }
 
-static void side_rows(struct hand_table *table, const struct report *report, const struct wall *wall,
-	const struct outline *outline, int side)
+static void side_rows(struct hand_table *table, const struct report *report,
+	const struct wall *wall, const struct outline *outline, int side)
 {
 	static const char *const again[] = { "", "" };
 	const struct wall_run *odd = &wall->odd.runs[side];
@@ -139,8 +139,8 @@ static void print_cautions(const struct report *report, const struct walls *wall
 		bead += wall->bead;
 	}
 	if (heaviest > WEIGHT_OF_CARE)
-		print_lines(report, 0, 2, "Lifting: a block here weighs %s. Over %s two people lift, "
-			"or a trolley; mind what the vehicle may carry.",
+		print_lines(report, 0, 2, "Lifting: a block here weighs %s. Over %s two people "
+			"lift, or a trolley; mind what the vehicle may carry.",
 			plain_weight(report, heaviest),
 			report->units == UNITS_IMPERIAL ? "50 lb" : "23 kg");
 	if (bead > 0)
@@ -156,12 +156,12 @@ void print_walls(const struct report *report)
 		return;
 	page_heading(report->out, "Laying sheets");
 	print_lines(report, 0, 0, "Side 1 starts at the bed's topmost, then leftmost corner and "
-		"goes right; the sides follow each other with the bed on the right hand. Distances run "
-		"along the wall's outer face from the side's first corner. A run that starts at 0 on an "
-		"outer corner goes through it; one that starts a block's depth further on butts against "
-		"the run that does. A minus: it begins that far before an inner corner. All odd courses "
-		"are alike and so are all even ones; course 1 lies on the base. Lengths of pieces are "
-		"places, joint included.");
+		"goes right; the sides follow each other with the bed on the right hand. Distances "
+		"run along the wall's outer face from the side's first corner. A run that starts "
+		"at 0 on an outer corner goes through it; one that starts a block's depth further "
+		"on butts against the run that does. A minus: it begins that far before an inner "
+		"corner. All odd courses are alike and so are all even ones; course 1 lies on the "
+		"base. Lengths of pieces are places, joint included.");
 	print_cautions(report, walls);
 	groups = rows_groups(&wall_table, walls->list, walls->count);
 	for (int i = 0; i < groups.count; i++)

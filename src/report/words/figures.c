@@ -4,7 +4,7 @@
 
 #include <string.h>
 
-/* ---- Alike ------------------------------------------------------------------------------------ */
+/* ---- Alike ----------------------------------------------------------------------------------- */
 
 static int compare_reals(double a, double b)
 {
@@ -62,7 +62,8 @@ static int figures_compare(const struct figure *figure, const void *a, const voi
 	case FIGURE_ROWS:
 		return compare_several(figure, a, b);
 	case FIGURE_OBJECT:
-		return rows_compare(figure_field(figure, a), figure_field(figure, b), figure->table);
+		return rows_compare(figure_field(figure, a), figure_field(figure, b),
+		figure->table);
 	case FIGURE_SIZE:
 	case FIGURE_PLACE:
 	case FIGURE_SPOT:
@@ -93,7 +94,7 @@ struct groups rows_groups(const struct figure_table *table, const void *rows, in
 	return groups_make(rows, count, table->row_size, rows_compare, table);
 }
 
-/* ---- Words ------------------------------------------------------------------------------------ */
+/* ---- Words ----------------------------------------------------------------------------------- */
 
 const char *word_heading(const struct word *word)
 {

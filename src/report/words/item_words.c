@@ -63,7 +63,7 @@ const char *item_amount(const struct report *report, const struct item *item, do
 	return tied(report, plain_item_amount(report, item, amount));
 }
 
-/* ---- Notes ------------------------------------------------------------------------------------ */
+/* ---- Notes ----------------------------------------------------------------------------------- */
 
 /* "5 % breakage" from millionths of a percent. */
 static const char *percent(const struct report *report, const struct note *note, const char *what)
@@ -97,7 +97,8 @@ static const char *concrete_note(const struct report *report, const struct note 
 }
 
 /* "Pickets: 38 3/8 in wide, 36 in high; 2 of them cut up". */
-static const char *fence_note(const struct report *report, const struct note *note, const char *more)
+static const char *fence_note(const struct report *report, const struct note *note,
+	const char *more)
 {
 	const char *size = say(report, "%s: %s wide, %s high", note->name,
 		plain_inches(report, note->lengths[0]), plain_inches(report, note->lengths[1]));
@@ -126,7 +127,8 @@ static const char *note_words(const struct report *report, const struct note *no
 	case NOTE_SPOIL:
 		return "loose, to haul away";
 	case NOTE_ROLL:
-		return say(report, "whole; %s x %s", length, plain_length(report, note->lengths[1]));
+		return say(report, "whole; %s x %s", length,
+		plain_length(report, note->lengths[1]));
 	case NOTE_LINER:
 		return say(report, "with %s turned under", length);
 	case NOTE_PIECE:
@@ -162,7 +164,7 @@ const char *item_note(const struct report *report, const struct item *item)
 		plain_volume(report, item->reused));
 }
 
-/* ---- Packs ------------------------------------------------------------------------------------ */
+/* ---- Packs ----------------------------------------------------------------------------------- */
 
 bool pack_is_single(const struct pack *pack)
 {

@@ -139,7 +139,7 @@ void page_clean(struct text *out, const char *bytes)
 	}
 }
 
-/* ---- Tables ----------------------------------------------------------------------------------- */
+/* ---- Tables ---------------------------------------------------------------------------------- */
 
 static size_t longest_word(const char *text)
 {
@@ -235,8 +235,8 @@ static void print_row(const struct table *table, const char *cells[], const stru
 		text_add_repeat(&line, ' ', table->indent);
 		is_left = false;
 		for (int i = 0; i < table->count; i++) {
-			struct piece piece = piece_take(&cells[i], widths[i].wraps ? widths[i].columns :
-				PAGE_COLUMNS);
+			struct piece piece = piece_take(&cells[i], widths[i].wraps ?
+				widths[i].columns : PAGE_COLUMNS);
 
 			if (i > 0)
 				text_add_repeat(&line, ' ', COLUMN_GAP);

@@ -28,7 +28,8 @@ enum { TABLE_COLUMNS_MOST = 8 };
 
 struct table_column {
 	const char *heading; /* NULL throughout: no heading line */
-	enum { COLUMN_LEFT, COLUMN_RIGHT, COLUMN_WRAPS } fit; /* WRAPS: left, broken where too wide */
+	/* WRAPS: left, broken where too wide */
+	enum { COLUMN_LEFT, COLUMN_RIGHT, COLUMN_WRAPS } fit;
 };
 
 /* Rows of cells under aligned columns. Columns that wrap share what the others leave, and break

@@ -38,8 +38,8 @@ const char *snag_source(enum snag_code code)
 }
 
 #define HIGH_CARE "The wall is {0} high, over {1}: ask the block's maker or an engineer."
-#define HIGH_PERMIT "From the bottom of its base it is {2}, over {3}: ask for a permit (IRC R105.2; " \
-	"local code may be stricter)."
+#define HIGH_PERMIT "From the bottom of its base it is {2}, over {3}: ask for a permit " \
+	"(IRC R105.2; local code may be stricter)."
 #define NO_SOIL "No soil fits: the wall is {0} high, freeboard takes {1}, mulch {2}"
 
 /* {0} to {3} are the snag's figures. */
@@ -48,8 +48,8 @@ static const struct {
 	int kind;
 	const char *sentence;
 } sentences[] = {
-	{ SNAG_WALL_JOG, 0, "A side of {0} is too short for the wall: it takes {1}, the block's depth "
-		"and the shortest piece." },
+	{ SNAG_WALL_JOG, 0, "A side of {0} is too short for the wall: it takes {1}, the block's "
+		"depth and the shortest piece." },
 	{ SNAG_WALL_NARROW, 0, "Too narrow for a wall on either side, each {0} deep, with ground "
 		"between them." },
 	{ SNAG_WALL_BOND, 0, "The courses of this side, {0} long, do not bond: joints stand closer "
@@ -57,17 +57,22 @@ static const struct {
 	{ SNAG_WALL_HIGH, WALL_HIGH_CARE, HIGH_CARE },
 	{ SNAG_WALL_HIGH, WALL_HIGH_PERMIT, HIGH_PERMIT },
 	{ SNAG_WALL_HIGH, WALL_HIGH_BOTH, HIGH_CARE " " HIGH_PERMIT },
-	{ SNAG_WALL_EMBED, 0, "Only {0} of the wall's {1} stands below ground; a tenth of it is {2}." },
+	{ SNAG_WALL_EMBED, 0, "Only {0} of the wall's {1} stands below ground; a tenth of it is "
+		"{2}." },
 	{ SNAG_BED_THIN, 0, "Less than {0} of ground between the walls." },
-	{ SNAG_CAP_NARROW, 0, "The cap, {0} deep, has no room along this bed: no cap is laid out." },
+	{ SNAG_CAP_NARROW, 0, "The cap, {0} deep, has no room along this bed: no cap is laid "
+		"out." },
 	{ SNAG_FILL_NONE, FILL_NONE_UNDUG, NO_SOIL " and the ground inside {3}." },
 	{ SNAG_FILL_NONE, FILL_NONE_RAISED, NO_SOIL "." },
-	{ SNAG_FILL_NONE, FILL_NONE_MIX, "Nothing is dug in: the mix has no part but topsoil, which is "
-		"there already." },
+	{ SNAG_FILL_NONE, FILL_NONE_MIX, "Nothing is dug in: the mix has no part but topsoil, "
+		"which is there already." },
 	{ SNAG_FILL_NONE, FILL_NONE_REPLACED, "No soil is replaced: the depth dug over is 0." },
-	{ SNAG_FILL_NONE, FILL_NONE_AMENDED, "Nothing is dug in: the depth of the amendment is 0." },
-	{ SNAG_FENCE_TIGHT, 0, "{0} from centre to centre of these posts leave no room for a panel." },
-	{ SNAG_FENCE_TIGHT, 1, "{0} from centre to centre of these posts leave no room for a gate." },
+	{ SNAG_FILL_NONE, FILL_NONE_AMENDED, "Nothing is dug in: the depth of the amendment is "
+		"0." },
+	{ SNAG_FENCE_TIGHT, 0, "{0} from centre to centre of these posts leave no room for a "
+		"panel." },
+	{ SNAG_FENCE_TIGHT, 1, "{0} from centre to centre of these posts leave no room for a "
+		"gate." },
 	{ SNAG_FENCE_HOLE, 0, "A hole {0} across does not take a post {1} square." },
 	{ SNAG_MIRROR_BROKEN, 0, "This cell and its images in the mirror are not all alike." },
 };

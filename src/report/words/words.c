@@ -89,7 +89,8 @@ const char *word_size(const struct report *report, const struct size *size)
 		word_inches(report, size->across), word_inches(report, size->up));
 }
 
-const char *word_count(const struct report *report, int64_t count, const char *one, const char *many)
+const char *word_count(const struct report *report, int64_t count, const char *one,
+	const char *many)
 {
 	return tied(report, say(report, "%s %s", plain_count(report, count),
 		count == 1 ? one : many));

@@ -19,7 +19,8 @@ const char *plain_area(const struct report *report, double area);
 const char *plain_volume(const struct report *report, double volume);
 const char *plain_weight(const struct report *report, double weight);
 const char *plain_money(const struct report *report, money amount); /* "1,234.50" */
-const char *plain_size(const struct report *report, const struct size *size); /* "16 in x 8 in x 6 in" */
+const char *plain_size(const struct report *report, const struct size *size); /* "16 in x 8 in x 6 "
+	"in" */
 /* "B1"; "" for NO_REGION. */
 const char *plain_region(const struct report *report, int region);
 
@@ -32,7 +33,8 @@ const char *word_weight(const struct report *report, double weight);
 /* Broken only around the x's. */
 const char *word_size(const struct report *report, const struct size *size);
 /* "1 bed", "2 beds". */
-const char *word_count(const struct report *report, int64_t count, const char *one, const char *many);
+const char *word_count(const struct report *report, int64_t count, const char *one,
+	const char *many);
 /* The blanks of words as ties. */
 const char *tied(const struct report *report, const char *words);
 

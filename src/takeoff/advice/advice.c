@@ -16,7 +16,8 @@ static bool has_short_side(const struct trial *trial, const struct outline *outl
 {
 	struct side_place place = { 0, 0 };
 
-	return room_short_side(outline, cell, trial->masonry.depth + trial->masonry.shortest, &place);
+	return room_short_side(outline, cell, trial->masonry.depth + trial->masonry.shortest,
+		&place);
 }
 
 /* True where some choice at its corners makes a side whole blocks in both courses. */
@@ -80,7 +81,8 @@ static bool is_known(const struct advice *advice, struct place size)
 }
 
 /* Sizes `off` cells away in all. */
-static void try_sizes(struct advice *out, const struct trial *trial, struct place now, int off, nm cell)
+static void try_sizes(struct advice *out, const struct trial *trial, struct place now, int off,
+	nm cell)
 {
 	for (int across = -off; across <= off; across++) {
 		int down = off - abs(across);
@@ -116,8 +118,8 @@ static nm find_cell(const struct trial *trial, const struct room *room, enum uni
 
 		for (int i = 0; i < 2; i++) {
 			survey.cell = tries[i];
-			if (2 * tries[i] >= cell && tries[i] <= 2 * cell && has_room(trial, &as_if) &&
-				is_whole(trial, room->outline, tries[i]))
+			if (2 * tries[i] >= cell && tries[i] <= 2 * cell &&
+				has_room(trial, &as_if) && is_whole(trial, room->outline, tries[i]))
 				return tries[i];
 		}
 	}
@@ -128,7 +130,8 @@ void advice_find(struct advice *out, struct arena *arena, const struct plot *plo
 	const struct takeoff *takeoff, const struct wall *wall)
 {
 	const struct region *bed = &takeoff->survey.regions[wall->region];
-	const struct trial trial = { arena, side_book_new(arena), wall_masonry(takeoff->allow, wall->bed),
+	const struct trial trial = { arena, side_book_new(arena),
+		wall_masonry(takeoff->allow, wall->bed),
 		block_length(takeoff->allow, ALLOW_INSIDE) };
 	struct place size = { bed->most.x - bed->left + 1, bed->most.y - bed->first_cell.y + 1 };
 	struct outline outline;
@@ -142,7 +145,7 @@ void advice_find(struct advice *out, struct arena *arena, const struct plot *plo
 	out->cell = find_cell(&trial, &room, plot_units(plot));
 }
 
-/* ---- Beds wall to wall ------------------------------------------------------------------------- */
+/* ---- Beds wall to wall ----------------------------------------------------------------------- */
 
 /* A pair of regions, the earlier first, and the sides of cells they share. */
 struct pair {

@@ -12,7 +12,8 @@ struct advice {
 	 * all, fewest first, the smaller bed first where two are as near. */
 	struct place sizes[ADVICE_SIZES]; /* x: columns, y: rows */
 	int size_count;
-	nm cell; /* the nearest other side of the plan's cells, from half to twice its own; 0: none */
+	/* the nearest other side of the plan's cells, from half to twice its own; 0: none */
+	nm cell;
 };
 
 /* Looks for a bed whose wall is laid out. Cannot fail; the arena takes what is laid out

@@ -29,7 +29,8 @@ void areas_count(struct areas *out, const struct basis *basis)
 	for (size_t i = 0; i < count; i++) {
 		const struct entry *entry = i < details->legend_count ? &details->legend[i] : NULL;
 
-		areas[i] = entry ? (struct area_row){ .entry = entry, .class = class_word(entry->class),
+		areas[i] = entry ? (struct area_row){ .entry = entry, .class =
+			class_word(entry->class),
 			.letter = entry->letter, .name = entry->name, .remark = entry->name } :
 			(struct area_row){ .class = class_word(CLASS_OPEN), .letter = OPEN_GROUND,
 				.name = "Open ground", .remark = "Open ground, left as it is" };

@@ -31,12 +31,14 @@ enum figure_kind {
 	FIGURE_PLACE,    /* struct place */
 	FIGURE_SPOT,     /* struct spot */
 	FIGURE_SIZE,     /* struct size */
-	FIGURE_LENGTHS,  /* const nm *, as many as the field `count_at`; JSON only, as are those below */
+	/* JSON only: */
+	FIGURE_LENGTHS,  /* const nm *, as many as the field `count_at` says */
 	FIGURE_CUTS,     /* const struct cut *, each as often as there are blocks of it */
 	FIGURE_ROWS,     /* rows of `table` */
 	FIGURE_OBJECT,   /* one row of `table`, within this one */
-	FIGURE_ALIKE,    /* no field: how many rows are alike; text only */
-	FIGURE_HEADING   /* no field: a heading on the page of the panel */
+	/* Without a field: */
+	FIGURE_ALIKE,    /* how many rows are alike; text only */
+	FIGURE_HEADING   /* a heading on the page of the panel */
 };
 
 /* What an enum's value is called in each view; NULL: as in JSON. */
@@ -50,7 +52,7 @@ enum figure_flags {
 	PANEL_OPTIONAL = 2,  /* no line where it is 0 */
 	PANEL_TITLE = 4,     /* part of the heading above the row's lines */
 	ROW_NEEDED = 8,      /* a row in which it is 0 is in no view */
-	JSON_SPACED = 16,    /* of rows within a row: they follow it with blanks between, and come last */
+	JSON_SPACED = 16,    /* rows within a row follow it, with blanks between */
 	JSON_LINES = 32      /* the same, each on a line of its own */
 };
 
@@ -102,15 +104,17 @@ struct figure_table {
 #define FIGURE_FIELD_OF(type, field) (((const struct type *)NULL)->field)
 /* Binds a figure to a field: FIELD(AREA, lawn, area). */
 #define FIELD(kind_, type, field) .kind = FIGURE_##kind_, \
-	.at = offsetof(struct type, field) * (FIGURE_IS_##kind_(FIGURE_FIELD_OF(type, field)) > 0), \
+	.at = offsetof(struct type, field) * \
+		(FIGURE_IS_##kind_(FIGURE_FIELD_OF(type, field)) > 0), \
 	.size = sizeof FIGURE_FIELD_OF(type, field)
 /* The same of several, with the field that counts them: FIELDS(CUTS, cutting, cuts, cut_count). */
 #define FIELDS(kind_, type, field, count) FIELD(kind_, type, field), \
-	.count_at = offsetof(struct type, count) * (FIGURE_IS_REGION(FIGURE_FIELD_OF(type, count)) > 0)
+	.count_at = offsetof(struct type, count) * \
+		(FIGURE_IS_REGION(FIGURE_FIELD_OF(type, count)) > 0)
 #define FIGURE_TABLE(type, figures_) \
 	{ sizeof(struct type), figures_, (int)(sizeof (figures_) / sizeof *(figures_)) }
 
-/* ---- Their values ----------------------------------------------------------------------------- */
+/* ---- Their values --------------------------------------------------------------------- */
 
 /* Of a COUNT, LENGTH, INCHES, MONEY, WORD, NUMBERED, REGION or TRUTH. */
 int64_t figure_whole(const struct figure *figure, const void *row);

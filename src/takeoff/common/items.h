@@ -45,7 +45,8 @@ struct item {
 	enum section section;
 	struct size block; /* of block rows; else all 0 */
 	nm length;         /* of what is sold in several lengths; else 0 */
-	double laid, spare, order; /* order = laid + spare - reused, up to whole pieces where sold so */
+	/* order = laid + spare - reused, up to whole pieces where sold so */
+	double laid, spare, order;
 	double reused;     /* found on the plot */
 	struct note note;
 	double unit_weight; /* kg of one unit; 0: not known */

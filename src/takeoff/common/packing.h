@@ -23,7 +23,8 @@ struct batch {
 struct saw {
 	nm block; /* the block's length */
 	nm kerf;  /* what a cut takes */
-	nm fit;   /* how much shorter than its place a piece may be; counted as half a place at most */
+	/* how much shorter than its place a piece may be; counted as half a place at most */
+	nm fit;
 };
 
 /* Sorts the batches longest first and merges equal lengths, in place, then cuts them. Returns

@@ -15,7 +15,8 @@ enum snag_code {
 	SNAG_WALL_EMBED,  /* the embed, the wall's height, the least embed */
 	SNAG_BED_THIN,    /* the least ground between walls */
 	SNAG_CAP_NARROW,  /* the cap's depth */
-	SNAG_FILL_NONE,   /* by `kind`, enum fill_none; raised: the wall's height, freeboard, mulch, embed */
+	/* by `kind`, enum fill_none; raised: the wall's height, freeboard, mulch, embed */
+	SNAG_FILL_NONE,
 	SNAG_FENCE_TIGHT, /* centre to centre; `kind` 1: of a gate, 0: of a panel */
 	SNAG_FENCE_HOLE,  /* the hole across, the post */
 	SNAG_MIRROR_BROKEN

@@ -2,8 +2,8 @@
 #include "takeoff/costs/quote.h"
 
 /* The sections in the order in which their goods are brought. */
-static const enum section days[SECTIONS] = { SECTION_DIG, SECTION_STONE, SECTION_WALLS, SECTION_FENCE,
-	SECTION_FILL, SECTION_LAWN };
+static const enum section days[SECTIONS] = { SECTION_DIG, SECTION_STONE, SECTION_WALLS,
+	SECTION_FENCE, SECTION_FILL, SECTION_LAWN };
 
 /* What is met of one shipment, item by item. */
 struct pile {
@@ -116,7 +116,8 @@ static void sum_goods(const struct summing *summing, const struct item_list *ite
 	}
 }
 
-static void ship(const struct summing *summing, const struct item_list *items, int day, int supplier)
+static void ship(const struct summing *summing, const struct item_list *items, int day,
+	int supplier)
 {
 	struct costs *costs = summing->costs;
 	struct pile pile = pile_of(items, summing->pricing, days[day], supplier);
@@ -136,7 +137,8 @@ static void ship(const struct summing *summing, const struct item_list *items, i
 	add_sum(supplier_sum(summing, supplier), 0, shipment->cost);
 }
 
-static void sum_up(struct costs *costs, const struct item_list *items, const struct pricing *pricing)
+static void sum_up(struct costs *costs, const struct item_list *items,
+	const struct pricing *pricing)
 {
 	const struct book *book = pricing->book;
 	int all = book->supplier_count + 1;
@@ -179,7 +181,7 @@ void costs_compute(struct costs *out, struct item_list *items, const struct book
 	out->vehicle_carries = load_of(&pricing, NO_SUPPLIER).carries;
 }
 
-/* ---- Figures ---------------------------------------------------------------------------------- */
+/* ---- Figures --------------------------------------------------------------------------------- */
 
 const struct word section_words[SECTIONS] = {
 	[SECTION_DIG] = { "dig", "Digging", NULL },

@@ -38,7 +38,8 @@ struct day_cost {
 };
 
 struct costs {
-	const struct shipment *shipments; /* by day, then suppliers as in the book, collected last */
+	/* by day, then suppliers as in the book, collected last */
+	const struct shipment *shipments;
 	int shipment_count;
 	struct day_cost days[SECTIONS]; /* in the order in which things are brought */
 	int day_count;

@@ -141,8 +141,8 @@ static void divide_by_runs(struct lines *lines)
 static void divide_by_gate(struct lines *lines, const struct leg *gate)
 {
 	struct stretch part = stretch_of(gate);
-	const struct stretch *whole = find(is_upright(gate) ? &lines->upright : &lines->level, part.line,
-		part.low);
+	const struct stretch *whole = find(is_upright(gate) ? &lines->upright : &lines->level,
+		part.line, part.low);
 	bool is_along;
 
 	assert(whole && part.high <= whole->high);

@@ -8,7 +8,7 @@
 
 enum { BRACKETS_TO_RAIL = 2, HINGES_TO_LEAF = 2 };
 
-/* ---- On the ground ---------------------------------------------------------------------------- */
+/* ---- On the ground --------------------------------------------------------------------------- */
 
 /* Where posts may stand along one side of the plan. A plan too narrow has them in its middle. */
 static nm move_in(nm at, nm side, nm inset)
@@ -68,11 +68,13 @@ static void set_out(struct fencing *fencing, const struct basis *basis)
 		fencing->length += length;
 		if (spans[i].is_gate) {
 			gates[fencing->gate_count] = (struct fence_gate){ .on = spans[i].leg,
-				.heading = heading_of(from, to), .from = from, .to = to, .length = length };
+				.heading = heading_of(from, to), .from = from, .to = to, .length =
+				length };
 			open_gate(&gates[fencing->gate_count++], fence);
 		} else {
 			legs[fencing->leg_count] = (struct fence_leg){ .on = spans[i].leg,
-				.heading = heading_of(from, to), .from = from, .to = to, .length = length };
+				.heading = heading_of(from, to), .from = from, .to = to, .length =
+				length };
 			panels_divide(&legs[fencing->leg_count++], section, post);
 		}
 	}
@@ -93,7 +95,7 @@ static void count_fixings(struct fencing *fencing)
 	}
 }
 
-/* ---- Snags ------------------------------------------------------------------------------------ */
+/* ---- Snags ----------------------------------------------------------------------------------- */
 
 /* The first cell, in reading order, that has the leg's line as a side. */
 static struct place first_beside(const struct leg *leg)
@@ -139,7 +141,7 @@ static void warn(struct snag_list *snags, const struct fencing *fencing)
 	warn_hole(snags, fencing);
 }
 
-/* ---- The whole -------------------------------------------------------------------------------- */
+/* ---- The whole ------------------------------------------------------------------------------- */
 
 static struct fencing fencing_of(const struct fence *fence, const struct basis *basis)
 {

@@ -62,7 +62,8 @@ static void add_concrete(struct item_list *items, double bags)
 		item_add(items, &(struct item){ .good = GOOD_FENCE_CONCRETE,
 			.section = SECTION_FENCE, .laid = bags, .spare = BAGS_SPARE,
 			.order = whole(bags + BAGS_SPARE), .note = { .kind = NOTE_CONCRETE,
-				.amount = block_effective(items->allow, ALLOW_CONCRETE_BAG)->as.amount } });
+				.amount = block_effective(items->allow,
+				ALLOW_CONCRETE_BAG)->as.amount } });
 }
 
 static void add_fixing(struct item_list *items, enum good good, int64_t count, enum note_kind note)

@@ -90,7 +90,8 @@ static const struct figure figures[] = {
 	{ NULL, NULL, "Panels whole", FIELD(COUNT, fencing, panels_whole) },
 	{ NULL, NULL, "Panels narrower", FIELD(COUNT, fencing, panel_pieces) },
 	{ NULL, NULL, "Panels cut up", FIELD(COUNT, fencing, panels_cut) },
-	{ "leaves", NULL, NULL, FIELDS(ROWS, fencing, leaves, leaves_count), .table = &leaves_table },
+	{ "leaves", NULL, NULL, FIELDS(ROWS, fencing, leaves, leaves_count), .table =
+		&leaves_table },
 	{ "legs", NULL, NULL, FIELDS(ROWS, fencing, legs, leg_count), .table = &fence_leg_table,
 		.flags = JSON_LINES },
 	{ "gates", NULL, "Gate", FIELDS(ROWS, fencing, gates, gate_count),

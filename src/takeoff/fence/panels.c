@@ -22,7 +22,7 @@ void panels_divide(struct fence_leg *leg, nm section, nm post)
 	leg->cut[leg->cut_count++] = rest / 2;
 }
 
-/* ---- Cutting ---------------------------------------------------------------------------------- */
+/* ---- Cutting --------------------------------------------------------------------------------- */
 
 static int widest_first(const void *a, const void *b)
 {

@@ -134,7 +134,7 @@ void posts_place(struct fencing *fencing, struct arena *arena)
 	fencing->post_count = (int)wants.count;
 }
 
-/* ---- Holes ------------------------------------------------------------------------------------ */
+/* ---- Holes ----------------------------------------------------------------------------------- */
 
 static struct post_hole dig(const struct block *allow, const struct block *fence)
 {

@@ -11,7 +11,7 @@ void posts_place(struct fencing *fencing, struct arena *arena);
  *
  *	post length = height + gap + in-ground, bought up to a multiple of allow's post-stock
  *	hole        = a cylinder, in-ground + gravel deep
- *	concrete    = (circle of the hole - post's square) x in-ground, 0 where the post fills the hole
+ *	concrete    = (circle of the hole - post's square) x in-ground, 0 where the post fills it
  *	gravel      = circle of the hole x gravel */
 void posts_dig(struct fencing *fencing, const struct block *allow);
 

@@ -66,7 +66,8 @@ static nm zone_depth(enum dig_part part, const struct block *block, nm surface)
 	return 0;
 }
 
-void dig_zones(struct dig_list *list, const struct zones *zones, const struct survey *survey, nm surface)
+void dig_zones(struct dig_list *list, const struct zones *zones, const struct survey *survey,
+	nm surface)
 {
 	for (int i = 0; i < zones->count; i++) {
 		const struct zone *zone = &zones->list[i];
@@ -77,7 +78,7 @@ void dig_zones(struct dig_list *list, const struct zones *zones, const struct su
 	}
 }
 
-/* ---- Sums ------------------------------------------------------------------------------------- */
+/* ---- Sums ------------------------------------------------------------------------------------ */
 
 static struct earth loosened(const struct block *allow, const struct earth *bank)
 {

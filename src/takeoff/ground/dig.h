@@ -34,7 +34,8 @@ struct dig_sum {
 };
 
 struct earthwork {
-	const struct dig *rows; /* in region order, then those of none; what has no area or depth has no row */
+	/* in region order, then those of none; what has no area or depth has no row */
+	const struct dig *rows;
 	int count;
 	struct dig_sum sums[DIG_PARTS];
 	struct earth bank, loose;
@@ -58,7 +59,8 @@ struct dig_list {
  * without area or depth. */
 void dig_add(struct dig_list *list, struct dig dig);
 /* A row for each zone. surface: from fill_surface. */
-void dig_zones(struct dig_list *list, const struct zones *zones, const struct survey *survey, nm surface);
+void dig_zones(struct dig_list *list, const struct zones *zones, const struct survey *survey,
+	nm surface);
 /* Sums all rows up; so much topsoil is wanted for beds, m3, loose. */
 void dig_finish(struct earthwork *out, const struct dig_list *list, double wanted);
 

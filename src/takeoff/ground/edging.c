@@ -65,7 +65,7 @@ static bool between(const struct edger *edger, const struct run *a, const struct
 	return a->letter != b->letter && is_edged[beside(edger, a)][beside(edger, b)];
 }
 
-/* ---- Level runs -------------------------------------------------------------------------------- */
+/* ---- Level runs ------------------------------------------------------------------------------ */
 
 /* A level run that may go on. */
 struct level {
@@ -127,7 +127,7 @@ static void level_line(struct edger *edger, int y)
 	level_end(&level);
 }
 
-/* ---- Upright runs ------------------------------------------------------------------------------ */
+/* ---- Upright runs ---------------------------------------------------------------------------- */
 
 /* Ends the runs left of x that do not go on in row y. */
 static size_t upright_end(struct edger *edger, size_t first, int x, int y)
@@ -171,7 +171,7 @@ static void upright_row(struct edger *edger, int y)
 	edger->next = done;
 }
 
-/* ---- What is bought ---------------------------------------------------------------------------- */
+/* ---- What is bought -------------------------------------------------------------------------- */
 
 static int longest_of(const struct survey *survey)
 {

@@ -150,7 +150,7 @@ static void list_rows(struct fabric *fabric, struct arena *arena, struct cutter 
 	fabric->row_count = (int)joined;
 }
 
-/* ---- The ground -------------------------------------------------------------------------------- */
+/* ---- The ground ------------------------------------------------------------------------------ */
 
 static bool has_fabric(const struct survey *survey, const struct zone *zone)
 {
@@ -242,7 +242,8 @@ static const struct figure figures[] = {
 	{ "end_lap_m", NULL, NULL, FIELD(LENGTH, fabric, end_lap) },
 	{ "area_m2", NULL, "Ground covered", FIELD(AREA, fabric, area) },
 	{ "cuts", NULL, NULL, FIELDS(ROWS, fabric, rows, row_count), .table = &fabric_row_table },
-	{ NULL, NULL, "Pieces, level", FIELD(COUNT, fabric, level_pieces), .flags = PANEL_OPTIONAL },
+	{ NULL, NULL, "Pieces, level", FIELD(COUNT, fabric, level_pieces), .flags =
+		PANEL_OPTIONAL },
 	{ NULL, NULL, "Pieces, upright", FIELD(COUNT, fabric, upright_pieces),
 		.flags = PANEL_OPTIONAL },
 	{ "rolls", NULL, NULL, FIELD(COUNT, fabric, rolls), .flags = ROW_NEEDED },

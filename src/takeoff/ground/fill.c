@@ -56,7 +56,7 @@ static bool is_topsoil(const char *part)
 	return strcmp(part, TOPSOIL) == 0;
 }
 
-/* ---- Rows ------------------------------------------------------------------------------------- */
+/* ---- Rows ------------------------------------------------------------------------------------ */
 
 static struct fill *row_add(struct filling *filling, int region)
 {
@@ -167,7 +167,7 @@ static void level_fill(struct filling *filling, int region, const struct block *
 		is_replaced ? FILL_NONE_REPLACED : FILL_NONE_AMENDED;
 }
 
-/* ---- Walls' heights ---------------------------------------------------------------------------- */
+/* ---- Walls' heights -------------------------------------------------------------------------- */
 
 static void embed_check(const struct filling *filling, int region, const struct block *bed)
 {
@@ -191,7 +191,8 @@ static void height_check(const struct filling *filling, int region, const struct
 			care && permit ? WALL_HIGH_BOTH : care ? WALL_HIGH_CARE : WALL_HIGH_PERMIT;
 }
 
-void fill_compute(struct fills *out, const struct basis *basis, const struct walls *walls, nm surface)
+void fill_compute(struct fills *out, const struct basis *basis, const struct walls *walls,
+	nm surface)
 {
 	struct filling filling = { .basis = basis, .walls = walls, .surface = surface };
 
@@ -227,7 +228,7 @@ const struct fill *fills_find(const struct fills *fills, int region)
 	return bsearch(&region, fills->list, (size_t)fills->count, sizeof *fills->list, by_region);
 }
 
-/* ---- Topsoil that was dug here ------------------------------------------------------------------ */
+/* ---- Topsoil that was dug here --------------------------------------------------------------- */
 
 double fill_topsoil(const struct fills *fills)
 {
@@ -252,7 +253,7 @@ void fill_reuse(struct fills *fills, double share)
 	}
 }
 
-/* ---- Items ------------------------------------------------------------------------------------ */
+/* ---- Items ----------------------------------------------------------------------------------- */
 
 static struct item *soil_row(struct item_list *items, size_t first, const char *part)
 {

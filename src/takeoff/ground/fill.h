@@ -47,7 +47,8 @@ nm fill_embed(const struct block *bed, nm surface);
 
 /* Fills the beds and adds the snags fill-none, wall-embed and wall-high. Raised beds whose wall
  * is not laid out have no row. Nothing is reused yet. */
-void fill_compute(struct fills *out, const struct basis *basis, const struct walls *walls, nm surface);
+void fill_compute(struct fills *out, const struct basis *basis, const struct walls *walls,
+	nm surface);
 /* The row of a region; NULL where it has none. */
 const struct fill *fills_find(const struct fills *fills, int region);
 /* The topsoil that the mixes take, m3, loose. */

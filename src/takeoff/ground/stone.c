@@ -137,8 +137,8 @@ static void add_layers(struct stones *stones, const struct basis *basis)
 		const struct stone *stone = &stones->list[i];
 		const struct entry *entry = basis->survey->regions[stone->region].entry;
 		enum layer_kind kind = layer_of(stone);
-		struct stone_layer_sum *sum = &sums[(size_t)(entry - details->legend) * LAYER_KINDS +
-			kind];
+		struct stone_layer_sum *sum =
+			&sums[(size_t)(entry - details->legend) * LAYER_KINDS + kind];
 
 		*sum = (struct stone_layer_sum){ entry, kind, sum->area + stone->area,
 			sum->compacted + stone->compacted, stone->depth, stone->lifts };
@@ -211,7 +211,8 @@ static const struct figure stone_figures[] = {
 const struct figure_table stone_table = FIGURE_TABLE(stone, stone_figures);
 
 static const struct word sum_words[] = {
-	[LAYER_BASE] = { .heading = "base" }, [LAYER_SURFACE_FINES] = { .heading = "surface, fines" },
+	[LAYER_BASE] = { .heading = "base" }, [LAYER_SURFACE_FINES] =
+		{ .heading = "surface, fines" },
 	[LAYER_SURFACE_CLEAN] = { .heading = "surface, clean" },
 	[LAYER_WALL] = { .heading = "base of walls" },
 	[LAYER_INSIDE] = { .heading = "base inside" }, [LAYER_PAD] = { .heading = "pads" },

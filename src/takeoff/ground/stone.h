@@ -39,7 +39,8 @@ struct stone_total {
 };
 
 /* What the layers of one kind come to, over all regions of one entry of the legend. */
-enum layer_kind { LAYER_BASE, LAYER_SURFACE_FINES, LAYER_SURFACE_CLEAN, LAYER_WALL, LAYER_INSIDE, LAYER_PAD };
+enum layer_kind { LAYER_BASE, LAYER_SURFACE_FINES, LAYER_SURFACE_CLEAN, LAYER_WALL, LAYER_INSIDE,
+	LAYER_PAD };
 enum { LAYER_KINDS = LAYER_PAD + 1 };
 
 struct stone_layer_sum {

@@ -22,10 +22,11 @@ struct layer {
 	struct span *open; /* in the row looked at */
 	size_t open_count;
 	int *change; /* of how many boxes there are, tick by tick */
-	bool *above, *now; /* between a tick and the next: is there ground in the row before, in this one */
+	/* between a tick and the next: is there ground in the row before, in this one */
+	bool *above, *now;
 };
 
-/* ---- Along and across -------------------------------------------------------------------------- */
+/* ---- Along and across ------------------------------------------------------------------------ */
 
 static nm along_from(const struct layer *layer, const struct cover_box *box)
 {
@@ -63,7 +64,7 @@ static struct cover_box piece_box(const struct layer *layer, int row, int from, 
 		(struct cover_box){ start, low, end, high, row };
 }
 
-/* ---- Preparing --------------------------------------------------------------------------------- */
+/* ---- Preparing ------------------------------------------------------------------------------- */
 
 static void find_ticks(struct layer *layer)
 {
@@ -86,8 +87,8 @@ static int row_at(const struct layer *layer, nm across)
 static struct span span_of(const struct layer *layer, const struct cover_box *box)
 {
 	return (struct span){ ticks_find(&layer->ticks, along_from(layer, box)),
-		ticks_find(&layer->ticks, along_to(layer, box)), row_at(layer, across_from(layer, box)),
-		row_at(layer, across_to(layer, box) - 1) };
+		ticks_find(&layer->ticks, along_to(layer, box)),
+		row_at(layer, across_from(layer, box)), row_at(layer, across_to(layer, box) - 1) };
 }
 
 static void find_edge(struct layer *layer)
@@ -126,7 +127,7 @@ static void find_spans(struct layer *layer)
 	free(starts);
 }
 
-/* ---- Row by row -------------------------------------------------------------------------------- */
+/* ---- Row by row ------------------------------------------------------------------------------ */
 
 /* Tells of each maximal stretch with ground in the row, and of each along its edge with the row
  * above. */
@@ -152,7 +153,8 @@ static void tell_edges(const struct layer *layer)
 		bool is_edge = layer->now[i] || layer->above[i];
 
 		if (!is_edge && from < i)
-			layer->sink->edge(layer->sink, layer->ticks.list[i] - layer->ticks.list[from]);
+			layer->sink->edge(layer->sink,
+				layer->ticks.list[i] - layer->ticks.list[from]);
 		from = is_edge ? from : i + 1;
 	}
 }

@@ -18,7 +18,7 @@ struct painting {
 	size_t box_count, box_capacity;
 };
 
-/* ---- Which zones there are -------------------------------------------------------------------- */
+/* ---- Which zones there are ------------------------------------------------------------------- */
 
 static int zone_add(struct painting *painting, int region, enum dig_part part)
 {
@@ -70,7 +70,7 @@ static int region_zones(struct painting *painting, int region)
 	return NO_ZONE;
 }
 
-/* ---- Their ground ----------------------------------------------------------------------------- */
+/* ---- Their ground ---------------------------------------------------------------------------- */
 
 static size_t box_add(struct painting *painting, struct cover_box box)
 {
@@ -140,7 +140,8 @@ struct strip {
 static void paint_strip(struct painting *painting, const struct loop *loop, int side,
 	const struct strip *strip, int zone)
 {
-	const struct corner *a = &loop->corners[side], *b = &loop->corners[(side + 1) % loop->count];
+	const struct corner *a = &loop->corners[side], *b =
+		&loop->corners[(side + 1) % loop->count];
 	nm cell = painting->survey->cell;
 	int dx = sign(b->x - a->x), dy = sign(b->y - a->y);
 	nm x1 = a->x * cell, y1 = a->y * cell;

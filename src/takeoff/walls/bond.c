@@ -179,8 +179,8 @@ static bool choose_first(struct choice *out, const struct ways *odd, const struc
 			const struct way *b = &even->list[j];
 
 			if (b->close_ends > 0 ||
-				bond_layout_close_joints(&a->layout, &b->layout, odd->rule->block) > 0)
-				continue;
+				bond_layout_close_joints(&a->layout, &b->layout,
+				odd->rule->block) > 0) continue;
 			*out = (struct choice){ &a->layout, &b->layout, 0, 0 };
 			return true;
 		}

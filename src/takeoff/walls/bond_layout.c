@@ -33,8 +33,8 @@ static void find_joints(struct bond_layout *layout, const struct bond_run *run, 
 	assert(at == end);
 }
 
-bool bond_layout_make(struct bond_layout *out, const struct bond_run *run, const struct bond_rule *rule,
-	nm first, bool shared)
+bool bond_layout_make(struct bond_layout *out, const struct bond_run *run,
+	const struct bond_rule *rule, nm first, bool shared)
 {
 	nm left = run->length - first;
 	int64_t whole = left / rule->block;
@@ -57,7 +57,8 @@ bool bond_layout_make(struct bond_layout *out, const struct bond_run *run, const
 	return true;
 }
 
-void bond_layout_move(struct bond_layout *layout, const struct bond_run *run, nm block, int64_t before)
+void bond_layout_move(struct bond_layout *layout, const struct bond_run *run, nm block,
+	int64_t before)
 {
 	layout->after += layout->before - before;
 	layout->before = before;
@@ -100,7 +101,8 @@ int64_t bond_layout_close_joints(const struct bond_layout *a, const struct bond_
 	return close;
 }
 
-int64_t bond_layout_close_ends(const struct bond_layout *layout, const struct bond_run *other, nm block)
+int64_t bond_layout_close_ends(const struct bond_layout *layout, const struct bond_run *other,
+	nm block)
 {
 	struct joint_row first = { other->from, other->first_open };
 	struct joint_row last = { other->from + other->length, other->last_open };
@@ -118,7 +120,8 @@ static void add_pieces(nm *pieces, int *count, nm piece, int64_t times)
 		pieces[(*count)++] = piece;
 }
 
-const nm *bond_layout_pieces(const struct bond_layout *layout, nm block, struct arena *arena, int *count)
+const nm *bond_layout_pieces(const struct bond_layout *layout, nm block, struct arena *arena,
+	int *count)
 {
 	int64_t most = layout->before + layout->after + 3;
 	nm *pieces = arena_new(arena, (size_t)most, sizeof *pieces);

@@ -44,17 +44,21 @@ struct bond_layout {
 /* Lays a run with the first piece given (0, or from the shortest to less than a block) and the rest
  * last; shared: the rest as two halves even where it is long enough. False where it cannot be laid
  * so. */
-bool bond_layout_make(struct bond_layout *out, const struct bond_run *run, const struct bond_rule *rule,
-	nm first, bool shared);
+bool bond_layout_make(struct bond_layout *out, const struct bond_run *run,
+	const struct bond_rule *rule, nm first, bool shared);
 /* Moves the rest behind so many whole blocks, 0 to before + after. */
-void bond_layout_move(struct bond_layout *layout, const struct bond_run *run, nm block, int64_t before);
+void bond_layout_move(struct bond_layout *layout, const struct bond_run *run, nm block,
+	int64_t before);
 
 /* How many joints inside a run stand closer than a quarter block to one inside the other's run. */
-int64_t bond_layout_close_joints(const struct bond_layout *a, const struct bond_layout *b, nm block);
+int64_t bond_layout_close_joints(const struct bond_layout *a, const struct bond_layout *b,
+	nm block);
 /* How many joints inside a run stand closer than a quarter block to an end of another run. */
-int64_t bond_layout_close_ends(const struct bond_layout *layout, const struct bond_run *other, nm block);
+int64_t bond_layout_close_ends(const struct bond_layout *layout, const struct bond_run *other,
+	nm block);
 
 /* The pieces, in order, in the arena; *count of them. */
-const nm *bond_layout_pieces(const struct bond_layout *layout, nm block, struct arena *arena, int *count);
+const nm *bond_layout_pieces(const struct bond_layout *layout, nm block, struct arena *arena,
+	int *count);
 
 #endif

@@ -24,7 +24,8 @@ static int64_t cost_by(const struct way_home *home, const struct side_cost *cost
 
 /* Fills home[0..sides] for loops that start and end in the given state of corner 0; returns the
  * cost of the best of them. */
-static int64_t walk_back(struct way_home *home, const struct side_cost *costs, int sides, bool start)
+static int64_t walk_back(struct way_home *home, const struct side_cost *costs, int sides,
+	bool start)
 {
 	home[sides].cost[start] = 0;
 	home[sides].cost[!start] = COST_EXCLUDED;

@@ -10,7 +10,8 @@
 /* One straight piece of one course, along one side of a bed's outline. */
 struct wall_run {
 	int loop, side;   /* of the outline */
-	nm from;          /* where it starts along the side's outer face, from the side's first corner:
+	nm from;          /* where it starts along the side's outer face,
+		from the side's first corner:
 	                     0 or the wall's depth w at a convex corner, -w or 0 at a reflex one */
 	nm length;
 	const nm *pieces; /* places, in order along the side; they add up to length */

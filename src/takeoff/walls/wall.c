@@ -20,7 +20,8 @@ static const struct size *bed_size(const struct block *bed, enum attribute a)
 	return &block_effective(bed, a)->as.size;
 }
 
-static struct masonry masonry_of(const struct block *allow, const struct size *block, int64_t courses)
+static struct masonry masonry_of(const struct block *allow, const struct size *block,
+	int64_t courses)
 {
 	nm shortest = block_length(allow, ALLOW_SHORTEST);
 
