@@ -68,13 +68,13 @@ static void set_out(struct fencing *fencing, const struct basis *basis)
 		fencing->length += length;
 		if (spans[i].is_gate) {
 			gates[fencing->gate_count] = (struct fence_gate){ .on = spans[i].leg,
-				.heading = heading_of(from, to), .from = from, .to = to, .length =
-				length };
+				.heading = heading_of(from, to), .from = from, .to = to,
+				.length = length };
 			open_gate(&gates[fencing->gate_count++], fence);
 		} else {
 			legs[fencing->leg_count] = (struct fence_leg){ .on = spans[i].leg,
-				.heading = heading_of(from, to), .from = from, .to = to, .length =
-				length };
+				.heading = heading_of(from, to), .from = from, .to = to,
+				.length = length };
 			panels_divide(&legs[fencing->leg_count++], section, post);
 		}
 	}
