@@ -33,8 +33,8 @@ TEST_LIBS      = $(shell pkg-config --libs check vterm) -lgeos_c
 TEST_LIB_FLAGS = $(shell pkg-config --cflags check vterm)
 
 compile = @mkdir -p $(@D); echo "  compile $<"; \
-	$(CC) -std=c17 -D_GNU_SOURCE -Isrc -MMD -MP $(WARN) $(CPPFLAGS) $(CFLAGS) $(LIB_FLAGS) $(1) \
-	  -c -o $@ $<
+	$(CC) -std=c17 -D_GNU_SOURCE -Isrc -MMD -MP $(WARN) $(CPPFLAGS) $(CFLAGS) $(LIB_FLAGS) \
+	  $(1) -c -o $@ $<
 link = @mkdir -p $(@D); echo "  link    $@"; \
 	$(CC) $(CFLAGS) $(LDFLAGS) -o $@ $(filter %.o,$^) $(filter %.a,$^) $(1) $(LIBS)
 
@@ -127,15 +127,16 @@ sanitize:
 valgrind: all tests
 	@B='$(B)' UNDER=valgrind tests/run $(TEST_PROGRAMS)
 
-# No ctuuninitvar: it takes what a function is given to fill in for something used unfilled. Tests are
-# not asked for style: cppcheck does not see through Check's macros what they use.
+# No ctuuninitvar: it takes what a function is given to fill in for something used unfilled. Tests
+# are not asked for style: cppcheck does not see through Check's macros what they use.
 CPPCHECK := --quiet --std=c11 --inline-suppr --suppress=missingIncludeSystem \
 	--suppress=ctuuninitvar --error-exitcode=1 -Isrc -Itests
 
 lint: ready
 	cppcheck $(CPPCHECK) --enable=warning,style,performance,portability src
 	cppcheck $(CPPCHECK) --enable=warning,performance,portability tests
-	@echo src/main.c $(CORE) $(SUPPORT) $(filter %.c,$(TESTS)) $(BENCH) | xargs -n 1 -P 2 sh -c \
+	@echo src/main.c $(CORE) $(SUPPORT) $(filter %.c,$(TESTS)) $(BENCH) | \
+	  xargs -n 1 -P 2 sh -c \
 	  'echo "  look at $$0"; clang-tidy --quiet "$$0" -- -std=c17 -D_GNU_SOURCE -Isrc -Itests \
 	    -DBUILD_FOLDER=\"build\" $(LIB_FLAGS) $(TEST_LIB_FLAGS) 2>/dev/null'
 

@@ -1,4 +1,5 @@
-/* What was wrong with an input, and where. Filled by the reader that failed, shown by its caller. */
+/* What was wrong with an input, and where. Filled by the reader that failed, shown by its
+ * caller. */
 #ifndef BASE_DIAG_H
 #define BASE_DIAG_H
 

@@ -282,8 +282,8 @@ static size_t content_length(const struct writing *w)
 	return counted.length;
 }
 
-/* Writes a new file and renames it over what has the name; errno tells what failed. It gets mode and
- * owner of `like`; NULL: those of any new file. */
+/* Writes a new file and renames it over what has the name; errno tells what failed. It gets mode
+ * and owner of `like`; NULL: those of any new file. */
 static bool replace(const struct writing *w, const struct stat *like)
 {
 	char *temporary = temporary_name(w->path);

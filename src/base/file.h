@@ -22,27 +22,28 @@ struct file_error {
 	char sentence[256]; /* "cannot open PATH: No such file or directory" */
 };
 
-/* Reads the whole of a regular file, or of standard input for "-", into out in place of what it held.
- * More than `most` bytes are refused, as is anything but a regular file, before a byte is read: a
- * device or a pipe cannot hang the reader. */
+/* Reads the whole of a regular file, or of standard input for "-", into out in place of what it
+ * held. More than `most` bytes are refused, as is anything but a regular file, before a byte is
+ * read: a device or a pipe cannot hang the reader. */
 bool file_read(const char *path, size_t most, struct text *out, struct file_error *error);
 
-/* Writes bytes to path so that either the old file or the whole new one is there, whatever happens:
- * a new file beside it, synced, renamed over it, mode and owner kept, symbolic links followed. Where
- * the file has other hard links, or its directory takes no new file, it is rewritten in place, once
- * the disk has room for it. Refuses to write over anything but a regular file, and over one without
- * permission to write. After an error the old file is untouched and no other is left, but for an
- * in-place rewrite that failed midway: "cannot finish rewriting PATH: ...". */
+/* Writes bytes to path so that either the old file or the whole new one is there, whatever
+ * happens: a new file beside it, synced, renamed over it, mode and owner kept, symbolic links
+ * followed. Where the file has other hard links, or its directory takes no new file, it is
+ * rewritten in place, once the disk has room for it. Refuses to write over anything but a
+ * regular file, and over one without permission to write. After an error the old file is
+ * untouched and no other is left, but for an in-place rewrite that failed midway: "cannot finish
+ * rewriting PATH: ...". */
 bool file_write(const char *path, const char *bytes, size_t length, struct file_error *error);
-/* The same for what `print` prints, which must be the same each time it is asked: where a file is rewritten
- * in place, it is counted first. */
+/* The same for what `print` prints, which must be the same each time it is asked: where a file
+ * is rewritten in place, it is counted first. */
 struct file_content {
 	void (*print)(struct sink *sink, const void *context);
 	const void *context;
 };
 bool file_print(const char *path, const struct file_content *content, struct file_error *error);
-/* Writes a new file with the mode and owner of the file `like`, for its owner alone where there is no
- * such file, and puts it in place of whatever has the name path, be it a symbolic link. */
+/* Writes a new file with the mode and owner of the file `like`, for its owner alone where there
+ * is no such file, and puts it in place of whatever has the name path, be it a symbolic link. */
 bool file_write_like(const char *path, const char *like, const struct text *text,
 	struct file_error *error);
 
@@ -54,8 +55,8 @@ bool file_is_same(const char *a, const char *b);
 /* path's directory, a prefix, its last part and a suffix, as new memory: used for files beside it.
  * Symbolic links are followed first, so that all names of a plot share them. */
 char *file_beside(const char *path, const char *prefix, const char *suffix);
-/* The path of a file that is named as seen from path's directory, as new memory. Symbolic links are followed
- * first; a name that begins with a slash stands for itself. Never "-". */
+/* The path of a file that is named as seen from path's directory, as new memory. Symbolic links
+ * are followed first; a name that begins with a slash stands for itself. Never "-". */
 char *file_in_folder(const char *path, const char *name);
 
 #endif

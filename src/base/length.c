@@ -166,7 +166,8 @@ bool length_scan(struct scan *s, enum units units, nm *length, struct diag *d)
 		if (!unit)
 			return bare_number(s, start, units, d);
 		if (last && unit->system != last->system)
-			return scan_fail(s, start, d, "feet and inches or metric, not both in a length");
+			return scan_fail(s, start, d,
+				"feet and inches or metric, not both in a length");
 		if (last && unit->size >= last->size)
 			return scan_fail(s, start, d, "a smaller unit than the one before it");
 		total += number_times(&number, unit->size);
@@ -174,7 +175,8 @@ bool length_scan(struct scan *s, enum units units, nm *length, struct diag *d)
 			return scan_fail(s, start, d, "a length of at most 10 km");
 		last = unit;
 		if (part_follows(s) && !number.is_whole)
-			return scan_fail(s, start, d, "a fraction or decimal only before the last unit");
+			return scan_fail(s, start, d,
+				"a fraction or decimal only before the last unit");
 	} while (part_follows(s));
 	*length = total;
 	return true;

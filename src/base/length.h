@@ -35,7 +35,8 @@ bool length_scan(struct scan *s, enum units units, nm *length, struct diag *d);
  * 64ths "6 1/2 in", else millimetres. Metric: whole metres "2 m", else millimetres with up to 6
  * places. length may be negative ("-" first). */
 void length_write(struct text *out, nm length, enum units units);
-/* Writes whole 64ths of an inch, 0 or more, with the fraction in lowest terms: "0 in", "6 1/2 in". */
+/* Writes whole 64ths of an inch, 0 or more, with the fraction in lowest terms: "0 in", "6 1/2
+ * in". */
 void length_write_inches(struct text *out, nm length);
 
 #endif

@@ -13,8 +13,8 @@ double metres(nm length);
 double area_of(nm length, nm width);
 /* Cubic metres under so many square metres. */
 double volume_of(double area, nm depth);
-/* Up to the next whole number: packs, loads, bags. Sums may end a hair above one; nobody buys a pack for
- * that, so up to 1e-9 over it is let pass. */
+/* Up to the next whole number: packs, loads, bags. Sums may end a hair above one; nobody buys a
+ * pack for that, so up to 1e-9 over it is let pass. */
 double whole(double amount);
 
 #endif

@@ -34,7 +34,8 @@ void show_decimal(struct text *out, double value, int places)
 		text_print(out, ".%0*d", places, (int)(units % unit));
 }
 
-/* The nearest whole number of units, without the length's sign: that is written, where it counts. */
+/* The nearest whole number of units, without the length's sign: that is written, where it
+ * counts. */
 static int64_t units_nearest(struct text *out, nm length, nm unit)
 {
 	nm size = length < 0 ? -length : length;

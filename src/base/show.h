@@ -1,4 +1,5 @@
-/* Figures as people read them, in the plot's own units. Rounding happens here and nowhere before. */
+/* Figures as people read them, in the plot's own units. Rounding happens here and nowhere
+ * before. */
 #ifndef BASE_SHOW_H
 #define BASE_SHOW_H
 

@@ -61,7 +61,8 @@ size_t utf8_decode(const char *text, size_t length, uint32_t *code)
 
 bool utf8_is_text(uint32_t code)
 {
-	return (code & 0xFFFE) != 0xFFFE && !is_among(code, refused, sizeof refused / sizeof *refused);
+	return (code & 0xFFFE) != 0xFFFE && !is_among(code, refused,
+		sizeof refused / sizeof *refused);
 }
 
 size_t utf8_count(const char *text, size_t length)
@@ -73,15 +74,15 @@ size_t utf8_count(const char *text, size_t length)
 	return count;
 }
 
-/* Combining marks of Latin, Greek and Cyrillic letters and of symbols, variation selectors. Those of
- * other scripts count as 1: never too few. */
+/* Combining marks of Latin, Greek and Cyrillic letters and of symbols, variation selectors.
+ * Those of other scripts count as 1: never too few. */
 static const struct range combining[] = {
 	{ 0x0300, 0x036F }, { 0x1AB0, 0x1AFF }, { 0x1DC0, 0x1DFF }, { 0x20D0, 0x20F0 },
 	{ 0xFE00, 0xFE0F }, { 0xFE20, 0xFE2F },
 };
 
-/* Unicode Standard Annex 11, East Asian wide and full-width, with the symbols between them that some
- * terminals draw wide. */
+/* Unicode Standard Annex 11, East Asian wide and full-width, with the symbols between them that
+ * some terminals draw wide. */
 static const struct range wide[] = {
 	{ 0x1100, 0x115F }, { 0x231A, 0x231B }, { 0x2329, 0x232A }, { 0x23E9, 0x23F3 },
 	{ 0x25FD, 0x25FE }, { 0x2600, 0x27BF }, { 0x2B1B, 0x2B55 }, { 0x2E80, 0x303E },

@@ -19,8 +19,9 @@ bool utf8_is_text(uint32_t code);
 /* Number of characters in valid UTF-8. */
 size_t utf8_count(const char *text, size_t length);
 
-/* Columns a character takes on a terminal or in a fixed-width print: 0 for common combining marks, 2
- * for wide ones, else 1. Where terminals differ, the greater: a line measured so never runs over. */
+/* Columns a character takes on a terminal or in a fixed-width print: 0 for common combining
+ * marks, 2 for wide ones, else 1. Where terminals differ, the greater: a line measured so never
+ * runs over. */
 int utf8_columns(uint32_t code);
 
 #endif

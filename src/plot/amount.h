@@ -1,5 +1,5 @@
-/* A number with one of the units of a density, a volume, a weight, an area or a rate by area; kept in the
- * unit it was given in, so that it is written back as it was read. */
+/* A number with one of the units of a density, a volume, a weight, an area or a rate by area;
+ * kept in the unit it was given in, so that it is written back as it was read. */
 #ifndef PLOT_AMOUNT_H
 #define PLOT_AMOUNT_H
 

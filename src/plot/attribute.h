@@ -1,6 +1,7 @@
-/* Attributes: everything a plot may say. One row says all of an attribute; the reader, the writer, the sheets,
- * the price book, the takeoff's list of what is assumed and the check of the man page go by these rows, which are
- * in attribute_BLOCK.c. A new attribute is one identity here and one row there. */
+/* Attributes: everything a plot may say. One row says all of an attribute; the reader, the
+ * writer, the sheets, the price book, the takeoff's list of what is assumed and the check of the
+ * man page go by these rows, which are in attribute_BLOCK.c. A new attribute is one identity
+ * here and one row there. */
 #ifndef PLOT_ATTRIBUTE_H
 #define PLOT_ATTRIBUTE_H
 
@@ -28,8 +29,8 @@ enum attribute {
 	ALLOW_FABRIC_OFFCUT, ALLOW_FABRIC_PINS, ALLOW_LINER_TURN, ALLOW_EDGING_PIECE,
 	ALLOW_EDGING_SPIKE, ALLOW_CONCRETE_BAG, ALLOW_POST_STOCK,
 	BED_BUILD, BED_BLOCK, BED_DENSITY, BED_COURSES, BED_CAP, BED_EMBED, BED_INSIDE, BED_BASE,
-	BED_REACH, BED_LINER, BED_FREEBOARD, BED_MULCH, BED_MIX, BED_PREPARE, BED_AMEND, BED_REPLACE,
-	PATH_BASE, PATH_SURFACE, PATH_STONE, PATH_FABRIC, PATH_EDGING,
+	BED_REACH, BED_LINER, BED_FREEBOARD, BED_MULCH, BED_MIX, BED_PREPARE, BED_AMEND,
+	BED_REPLACE, PATH_BASE, PATH_SURFACE, PATH_STONE, PATH_FABRIC, PATH_EDGING,
 	LAWN_COVER, LAWN_TOPSOIL, LAWN_THICKNESS,
 	FIXTURE_HEIGHT, FIXTURE_BASE,
 	FENCE_HEIGHT, FENCE_SECTION, FENCE_POST, FENCE_GAP, FENCE_RAILS, FENCE_DEPTH, FENCE_HOLE,
@@ -48,7 +49,9 @@ enum tamper { TAMPER_PLATE, TAMPER_HAND };
 enum stone_grading { STONE_FINES, STONE_CLEAN };
 
 /* The sheets that share out the attributes of allow. */
-enum allow_sheet { SHEET_WALLS, SHEET_GROUND, SHEET_STONE, SHEET_HAULING, SHEET_FABRIC, SHEET_POSTS };
+enum allow_sheet {
+	SHEET_WALLS, SHEET_GROUND, SHEET_STONE, SHEET_HAULING, SHEET_FABRIC, SHEET_POSTS
+};
 enum { ALLOW_SHEETS = SHEET_POSTS + 1 };
 
 /* What must be there for an attribute to matter. */
@@ -71,8 +74,8 @@ struct attribute_row {
 	struct value preset;
 	const char *derived;
 	const char *source;     /* of the default; NULL: common practice, no published source */
-	/* A rounder value for what is new in a metric plot, as a plot spells it: common practice, no
-	 * published source; NULL: the default. */
+	/* A rounder value for what is new in a metric plot, as a plot spells it: common
+	 * practice, no published source; NULL: the default. */
 	const char *metric;
 	enum allow_sheet sheet; /* of an attribute of allow */
 	enum subject subject;

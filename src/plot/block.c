@@ -7,9 +7,11 @@
 
 void block_fini(struct block *block)
 {
-	for (enum attribute a = block_first(block->kind); block->values && a <= block_last(block->kind);
+	for (enum attribute a = block_first(block->kind);
+		block->values && a <= block_last(block->kind);
 		a++)
-		value_fini(attribute_row(a)->rule.kind, &block->values[a - block_first(block->kind)]);
+		value_fini(attribute_row(a)->rule.kind,
+			&block->values[a - block_first(block->kind)]);
 	free(block->values);
 	for (size_t i = 0; i < block->notes.count; i++)
 		free(block->notes.texts[i]);
@@ -25,7 +27,8 @@ struct block block_copy(const struct block *block)
 	if (block->values)
 		copy.values = memory_new(block_attributes(block->kind), sizeof *copy.values);
 	for (enum attribute a = first; block->values && a <= block_last(block->kind); a++)
-		copy.values[a - first] = value_copy(attribute_row(a)->rule.kind, &block->values[a - first]);
+		copy.values[a - first] = value_copy(attribute_row(a)->rule.kind,
+			&block->values[a - first]);
 	for (size_t i = 0; i < block->notes.count; i++)
 		block_add_note(&copy, memory_string(block->notes.texts[i]));
 	return copy;
@@ -41,7 +44,8 @@ bool block_equal(const struct block *a, const struct block *b)
 		if (strcmp(a->notes.texts[i], b->notes.texts[i]) != 0)
 			return false;
 	for (enum attribute at = first; (a->values || b->values) && at <= block_last(a->kind); at++)
-		if (!value_equal(attribute_row(at)->rule.kind, block_value(a, at), block_value(b, at)))
+		if (!value_equal(attribute_row(at)->rule.kind, block_value(a, at),
+			block_value(b, at)))
 			return false;
 	return true;
 }

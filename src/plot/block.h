@@ -38,7 +38,8 @@ double block_amount(const struct block *block, enum attribute a);
 /* A percentage as a share: 0.05 for 5 %. */
 double block_share(const struct block *block, enum attribute a);
 
-/* Sets the rounder values that a new block of a metric plot begins with; all others stay as they are. */
+/* Sets the rounder values that a new block of a metric plot begins with; all others stay as they
+ * are. */
 void block_set_metric(struct block *block);
 
 #endif

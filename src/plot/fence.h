@@ -13,8 +13,8 @@ struct fence_run {
 	int count;            /* FENCE_POINTS_LEAST..FENCE_POINTS_MOST */
 };
 
-/* No leg of a fence lies over another of the same fence; each gate lies wholly on one leg of a run, and
- * gates do not overlap. */
+/* No leg of a fence lies over another of the same fence; each gate lies wholly on one leg of a
+ * run, and gates do not overlap. */
 struct fence {
 	char *name; /* owned */
 	struct block block;

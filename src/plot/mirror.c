@@ -78,8 +78,8 @@ int mirror_cells(const struct mirror *mirror, int x, int y, struct place images[
 	return count;
 }
 
-/* Point x is the left edge of cell x, so points mirror like cells about an axis one half cell further
- * on. */
+/* Point x is the left edge of cell x, so points mirror like cells about an axis one half cell
+ * further on. */
 static struct mirror mirror_of_points(const struct mirror *mirror)
 {
 	return (struct mirror){ mirror->kind, mirror->across + 1, mirror->down + 1 };
@@ -208,7 +208,7 @@ int64_t mirror_faults(const struct mirror *mirror, const struct ground *ground)
 	return count;
 }
 
-/* ---- Sides of the axes ------------------------------------------------------------------------ */
+/* ---- Sides of the axes ----------------------------------------------------------------------- */
 
 /* The middle of a cell, in half cells. */
 static struct place middle_of(int x, int y)

@@ -1,4 +1,5 @@
-/* The mirror: where the images of a cell, a grid point and a rectangle are. The one place for it. */
+/* The mirror: where the images of a cell, a grid point and a rectangle are. The one place for
+ * it. */
 #ifndef PLOT_MIRROR_H
 #define PLOT_MIRROR_H
 
@@ -41,12 +42,12 @@ int64_t mirror_faults(const struct mirror *mirror, const struct ground *ground);
 bool mirror_next_fault(const struct mirror *mirror, const struct ground *ground, struct place from,
 	struct place *fault);
 
-/* Whether a cell is on neither axis that the kind has (for half-turn: not the very centre), so that it is
- * clearly on one side. True where the mirror is off. */
+/* Whether a cell is on neither axis that the kind has (for half-turn: not the very centre), so
+ * that it is clearly on one side. True where the mirror is off. */
 bool mirror_has_side(const struct mirror *mirror, int x, int y);
-/* Whether a cell is on the same side as `from` (with four-way: in the same quarter). A cell on an axis is
- * on both its sides; half-turn has a left and a right side, and on the upright axis above is left, below
- * right. A `from` on an axis counts as left of it and above it. */
+/* Whether a cell is on the same side as `from` (with four-way: in the same quarter). A cell on
+ * an axis is on both its sides; half-turn has a left and a right side, and on the upright axis
+ * above is left, below right. A `from` on an axis counts as left of it and above it. */
 bool mirror_is_beside(const struct mirror *mirror, struct place from, int x, int y);
 /* The same for the middle of a leg as long as a cell's side. `from` is a cell. */
 bool mirror_is_leg_beside(const struct mirror *mirror, struct place from, struct leg leg);

@@ -67,8 +67,8 @@ struct fence *details_add_fence(struct details *details, char *name)
 {
 	struct fence *fence;
 
-	details->fences = memory_grow(details->fences, details->fence_count, &details->fence_capacity,
-		sizeof *details->fences);
+	details->fences = memory_grow(details->fences, details->fence_count,
+		&details->fence_capacity, sizeof *details->fences);
 	fence = &details->fences[details->fence_count++];
 	*fence = (struct fence){ .name = name, .block.kind = BLOCK_FENCE };
 	return fence;

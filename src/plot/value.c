@@ -16,7 +16,7 @@ bool size_is_none(const struct size *size)
 	return size->along == 0;
 }
 
-/* ---- Reading ---------------------------------------------------------------------------------- */
+/* ---- Reading --------------------------------------------------------------------------------- */
 
 static bool out_of_range(const struct scan *s, size_t start, const struct value_rule *rule,
 	enum units units, struct diag *d)
@@ -167,7 +167,8 @@ static bool amount_value(struct scan *s, const struct value_rule *rule, enum uni
 	size_t start = s->at;
 
 	return amount_scan(s, rule->quantity, &out->as.amount, d) &&
-		(in_range(rule, out->as.amount.millionths) || out_of_range(s, start, rule, units, d));
+		(in_range(rule, out->as.amount.millionths) ||
+		out_of_range(s, start, rule, units, d));
 }
 
 /* Lower-case words joined by single hyphens. */
@@ -324,7 +325,7 @@ bool value_scan(struct scan *s, const struct value_rule *rule, enum units units,
 	return true;
 }
 
-/* ---- Writing ---------------------------------------------------------------------------------- */
+/* ---- Writing --------------------------------------------------------------------------------- */
 
 static void size_write(struct text *out, const struct size *size, enum units units)
 {
@@ -405,7 +406,7 @@ void value_write(struct text *out, const struct value_rule *rule, const struct v
 	}
 }
 
-/* ---- Keeping ---------------------------------------------------------------------------------- */
+/* ---- Keeping --------------------------------------------------------------------------------- */
 
 struct value value_copy(enum value_kind kind, const struct value *value)
 {

@@ -63,8 +63,9 @@ struct value {
 /* What may be read for an attribute: its kind and range. */
 struct value_rule {
 	enum value_kind kind;
-	/* Least and most: nanometres, counts, millionths, millionths of a percent, characters, or
-	 * millionths of whatever unit an amount has; unused for choices, mixes, places and sides. */
+	/* Least and most: nanometres, counts, millionths, millionths of a percent, characters,
+	 * or millionths of whatever unit an amount has; unused for choices, mixes, places and
+	 * sides. */
 	int64_t least, most;
 	const char *const *words; /* of a choice, NULL at the end */
 	bool is_signed;           /* a decimal that may have a minus */

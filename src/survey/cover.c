@@ -21,7 +21,8 @@ struct sweep {
 	struct arena *arena;
 	const struct cover_box **waiting; /* by top, then left; [next] on are still to come */
 	size_t count, next;
-	const struct cover_box **standing, **spare; /* in the band, by left; room for its successor */
+	/* in the band, by left; room for its successor */
+	const struct cover_box **standing, **spare;
 	size_t standing_count;
 	const struct cover_box **heap; /* over the point looked at, the first painted on top */
 	size_t heap_count;
@@ -39,7 +40,7 @@ static int by_top_then_left(const void *a, const void *b)
 		compare(one->left, other->left);
 }
 
-/* ---- The boxes over a point ------------------------------------------------------------------- */
+/* ---- The boxes over a point ------------------------------------------------------------------ */
 
 static void heap_push(struct sweep *sweep, const struct cover_box *box)
 {
@@ -68,7 +69,7 @@ static void heap_pop(struct sweep *sweep)
 	sweep->heap[at] = last;
 }
 
-/* ---- One band --------------------------------------------------------------------------------- */
+/* ---- One band -------------------------------------------------------------------------------- */
 
 static void line_add(struct line *line, nm left, nm right, int owner)
 {
@@ -130,13 +131,14 @@ static void line_join(struct sweep *sweep, nm top, nm bottom)
 		while (old < above->count && above->stretches[old].left < s->left)
 			old++;
 		o = old < above->count ? &above->stretches[old] : NULL;
-		s->piece = o && o->left == s->left && o->right == s->right && o->owner == s->owner &&
+		s->piece = o && o->left == s->left && o->right == s->right &&
+			o->owner == s->owner &&
 			sweep->pieces[o->piece].bottom == top ? o->piece : piece_add(sweep, s, top);
 		sweep->pieces[s->piece].bottom = bottom;
 	}
 }
 
-/* ---- From band to band ------------------------------------------------------------------------ */
+/* ---- From band to band ----------------------------------------------------------------------- */
 
 /* Lets go what ends at y and takes in what begins there, in order. */
 static void standing_renew(struct sweep *sweep, nm y)
@@ -197,7 +199,8 @@ static bool box_is_empty(const struct cover_box *box)
 	return box->left >= box->right || box->top >= box->bottom;
 }
 
-void cover_sweep(struct cover *out, struct arena *arena, const struct cover_box *boxes, size_t count)
+void cover_sweep(struct cover *out, struct arena *arena, const struct cover_box *boxes,
+	size_t count)
 {
 	struct sweep sweep = { .arena = arena };
 
@@ -219,7 +222,7 @@ void cover_sweep(struct cover *out, struct arena *arena, const struct cover_box 
 	*out = (struct cover){ sweep.pieces, sweep.piece_count };
 }
 
-/* ---- Areas ------------------------------------------------------------------------------------ */
+/* ---- Areas ----------------------------------------------------------------------------------- */
 
 nm2 cover_box_area(const struct cover_box *box)
 {

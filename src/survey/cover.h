@@ -1,10 +1,10 @@
 /* Unions of axis-parallel rectangles, taken apart exactly: who covers what where they overlap.
  *
- * Rectangles are painted in the order given and the first keeps its ground, so each point belongs to the
- * first rectangle over it. A sweep from top to bottom cuts the ground into bands in which nothing begins
- * or ends and tells, from left to right, who shows; what shows alike in neighbouring bands is one piece.
- * Time goes with the rectangles standing in each band, all bands added up, times the logarithm of how
- * many lie over one another. */
+ * Rectangles are painted in the order given and the first keeps its ground, so each point
+ * belongs to the first rectangle over it. A sweep from top to bottom cuts the ground into bands
+ * in which nothing begins or ends and tells, from left to right, who shows; what shows alike in
+ * neighbouring bands is one piece. Time goes with the rectangles standing in each band, all
+ * bands added up, times the logarithm of how many lie over one another. */
 #ifndef SURVEY_COVER_H
 #define SURVEY_COVER_H
 

@@ -48,8 +48,9 @@ static void add_upright_sides(struct account *account, int y)
 	add_side(account, &row.runs[row.count - 1], &account->beyond, 1);
 }
 
-/* The corner that the region of `own` has at a grid point, seen from its cell there: convex where both
- * neighbours are others, reflex where both are its own and the cell across the point is not. */
+/* The corner that the region of `own` has at a grid point, seen from its cell there: convex
+ * where both neighbours are others, reflex where both are its own and the cell across the point
+ * is not. */
 static void add_corner(struct account *account, const struct run *own, const struct run *beside,
 	const struct run *over, const struct run *across)
 {
@@ -75,8 +76,9 @@ static void add_point(struct account *account, const struct run *a, const struct
 	add_corner(account, d, c, b, a);
 }
 
-/* The level sides between row y - 1 and row y, and the grid points on that line. Two neighbouring runs
- * overlap at each step, and each step begins at a point where one of the rows changes. */
+/* The level sides between row y - 1 and row y, and the grid points on that line. Two
+ * neighbouring runs overlap at each step, and each step begins at a point where one of the rows
+ * changes. */
 static void add_level_sides(struct account *account, int y)
 {
 	struct row above = row_of(account, y - 1), below = row_of(account, y);

@@ -14,8 +14,8 @@ struct walker {
 	bool reflex; /* how one turned there */
 };
 
-/* True where the cell is in the plan and has the letter. Cells that share a side with one of a region
- * belong to it if they have its letter, so letters are enough to follow it. */
+/* True where the cell is in the plan and has the letter. Cells that share a side with one of a
+ * region belong to it if they have its letter, so letters are enough to follow it. */
 static bool is_own(const struct ground *ground, char letter, int x, int y)
 {
 	return ground_holds(ground, x, y) && ground_cell(ground, x, y) == letter;
@@ -120,7 +120,9 @@ static bool find_hole(const struct trace *trace, const struct survey *survey, in
 	const struct region *r = &survey->regions[region];
 
 	for (int y = start->y; y < r->most.y; y++) {
-		for (size_t i = survey_run_at(survey, r->left, y); i < survey->row_runs[y + 1]; i++) {
+		size_t end = survey->row_runs[y + 1];
+
+		for (size_t i = survey_run_at(survey, r->left, y); i < end; i++) {
 			const struct run *run = &survey->runs[i];
 
 			for (int x = run->left; run->region == region && x < run->right; x++) {
@@ -159,7 +161,8 @@ void outline_trace(struct outline *out, struct arena *arena, const struct plot *
 
 int64_t outline_side(const struct loop *loop, int side)
 {
-	const struct corner *a = &loop->corners[side], *b = &loop->corners[(side + 1) % loop->count];
+	const struct corner *a = &loop->corners[side];
+	const struct corner *b = &loop->corners[(side + 1) % loop->count];
 
 	return labs(b->x - a->x) + labs(b->y - a->y);
 }
@@ -173,7 +176,8 @@ static void extend_square(uint16_t *side, size_t width)
 	*side = (uint16_t)((side[-1] < least ? side[-1] : least) + 1);
 }
 
-/* Sides of the largest squares of the region, by their bottom right cells, over its bounding box. */
+/* Sides of the largest squares of the region, by their bottom right cells, over its bounding
+ * box. */
 static uint16_t *largest_squares(const struct survey *survey, int region)
 {
 	const struct region *r = &survey->regions[region];
@@ -183,8 +187,9 @@ static uint16_t *largest_squares(const struct survey *survey, int region)
 
 	for (int y = r->first_cell.y; y <= r->most.y; y++) {
 		uint16_t *row = sides + (size_t)(y - r->first_cell.y + 1) * width + 1;
+		size_t end = survey->row_runs[y + 1];
 
-		for (size_t i = survey_run_at(survey, r->left, y); i < survey->row_runs[y + 1]; i++) {
+		for (size_t i = survey_run_at(survey, r->left, y); i < end; i++) {
 			const struct run *run = &survey->runs[i];
 
 			for (int x = run->left; run->region == region && x < run->right; x++)
@@ -202,8 +207,8 @@ bool outline_is_wide(const struct survey *survey, int region, int side, struct p
 	int *rows_left = memory_new((size_t)width, sizeof *rows_left);
 	bool is_wide = true;
 
-	/* From the bottom right corner on, each square of that side covers the cells to the left of its
-	 * last one and above it. */
+	/* From the bottom right corner on, each square of that side covers the cells to the left
+	 * of its last one and above it. */
 	for (int y = height; y >= 1; y--) {
 		const uint16_t *row = sides + (size_t)y * (size_t)(width + 1) + 1;
 		int columns_left = 0;

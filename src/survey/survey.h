@@ -1,9 +1,9 @@
 /* Geometry read off a plot: runs of equal letters, the regions they join to, the edges between
  * classes. Exact: lengths count sides of cells, areas count cells.
  *
- * A region is a 4-connected patch of cells with one letter of the legend; open ground has none. What
- * is around it is 8-connected, so a ring closed only at a point has no hole. Regions are numbered per
- * class in reading order of their first cell: B1, P1, L1, F1. */
+ * A region is a 4-connected patch of cells with one letter of the legend; open ground has none.
+ * What is around it is 8-connected, so a ring closed only at a point has no hole. Regions are
+ * numbered per class in reading order of their first cell: B1, P1, L1, F1. */
 #ifndef SURVEY_SURVEY_H
 #define SURVEY_SURVEY_H
 
@@ -39,8 +39,9 @@ struct survey {
 	const size_t *row_runs;   /* rows + 1: row y's runs are row_runs[y] .. row_runs[y+1]-1 */
 	const struct region *regions; /* in reading order of first cells */
 	int region_count;
-	/* Sides of cells between two classes, each side once, symmetric; a class with itself: between
-	 * different letters of it. open with boundary included, boundary with boundary 0. */
+	/* Sides of cells between two classes, each side once, symmetric; a class with itself:
+	 * between different letters of it. open with boundary included, boundary with boundary
+	 * 0. */
 	int64_t edges[CLASSES][CLASSES];
 };
 

@@ -95,8 +95,8 @@ static void check_fails(const char *path, const char *sentence)
 	ck_assert_msg(strstr(error.sentence, sentence), "%s", error.sentence);
 }
 
-/* Whom the rights of files bind: root, who may do all, becomes nobody for a while. One stands in the
- * folder, since nobody may not be let through to it. */
+/* Whom the rights of files bind: root, who may do all, becomes nobody for a while. One stands in
+ * the folder, since nobody may not be let through to it. */
 static char *stood_in, *folder_whole;
 
 static void plain_user(void)
@@ -124,7 +124,7 @@ static void usual_user(void)
 	folder = folder_whole;
 }
 
-/* ---- Reading ---------------------------------------------------------------------------------- */
+/* ---- Reading --------------------------------------------------------------------------------- */
 
 START_TEST(a_file_is_read_whole_in_place_of_what_was_there)
 {
@@ -242,7 +242,7 @@ START_TEST(a_long_path_is_cut_between_characters)
 }
 END_TEST
 
-/* ---- Writing ---------------------------------------------------------------------------------- */
+/* ---- Writing --------------------------------------------------------------------------------- */
 
 START_TEST(a_new_file_has_the_mode_that_new_files_have)
 {
@@ -520,7 +520,7 @@ START_TEST(a_writer_killed_at_any_moment_leaves_one_whole_text)
 }
 END_TEST
 
-/* ---- Files like others ------------------------------------------------------------------------ */
+/* ---- Files like others ----------------------------------------------------------------------- */
 
 static bool write_like(const char *path, const char *like, const char *string)
 {
@@ -564,7 +564,7 @@ START_TEST(a_link_laid_in_its_way_is_replaced_and_not_followed)
 }
 END_TEST
 
-/* ---- Stamps and names ------------------------------------------------------------------------- */
+/* ---- Stamps and names ------------------------------------------------------------------------ */
 
 START_TEST(a_stamp_changes_with_the_file)
 {

@@ -11,7 +11,8 @@
 
 START_TEST(an_inch_is_25_400_000_nm)
 {
-	/* 1 in = 25.4 mm and 1 ft = 0.3048 m, exactly: NIST Special Publication 811, appendix B.8. */
+	/* 1 in = 25.4 mm and 1 ft = 0.3048 m, exactly: NIST Special Publication 811, appendix
+	 * B.8. */
 	ck_assert_int_eq(NM_PER_INCH, 25400000);
 	ck_assert_int_eq(NM_PER_FOOT, 304800000);
 	ck_assert_int_eq(NM_PER_MM, 1000000);
@@ -32,7 +33,8 @@ static const struct {
 	/* nought */
 	{ "0 in", 0 }, { "0 mm", 0 }, { "0/2 in", 0 }, { "0.000000 m", 0 },
 	/* blanks before a word unit, and before the whole */
-	{ "6in", 152400000 }, { "6   in", 152400000 }, { "6\tin", 152400000 }, { "150mm", 150000000 },
+	{ "6in", 152400000 }, { "6   in", 152400000 }, { "6\tin", 152400000 },
+		{ "150mm", 150000000 },
 	{ "  6 in", 152400000 }, { "\t6 in", 152400000 },
 	/* parts */
 	{ "1 ft 6 in", 457200000 }, { "1ft6in", 457200000 }, { "1'6\"", 457200000 },
@@ -41,7 +43,8 @@ static const struct {
 	{ "2 cm 3 mm", 23000000 }, { "0 ft 6 in", 152400000 }, { "1 ft 0 in", 304800000 },
 	{ "1 ft 20 in", 812800000 },
 	/* fractions */
-	{ "1/2 in", 12700000 }, { "1/4 in", 6350000 }, { "1/8 in", 3175000 }, { "1/16 in", 1587500 },
+	{ "1/2 in", 12700000 }, { "1/4 in", 6350000 }, { "1/8 in", 3175000 },
+		{ "1/16 in", 1587500 },
 	{ "1/32 in", 793750 }, { "1/64 in", 396875 }, { "63/64 in", 25003125 },
 	{ "6 1/2 in", 165100000 }, { "6 1/2in", 165100000 }, { "6 1/2\"", 165100000 },
 	{ "6  1/2 in", 165100000 }, { "2' 7 1/2\"", 800100000 }, { "1 ft 1/2 in", 317500000 },
@@ -51,7 +54,8 @@ static const struct {
 	{ "6.5 in", 165100000 }, { "1.5 ft", 457200000 }, { "0.1 in", 2540000 },
 	{ "0.123456 m", 123456000 }, { "1 ft 2.5 in", 368300000 }, { "0.000001 mm", 1 },
 	{ "12.345678 mm", 12345678 }, { "1 m 2.5 cm", 1025000000 },
-	{ "1 m 2 cm 3.5 mm", 1023500000 }, { "10000/2 m", INT64_C(5000000000000) }, { "1.50 m", 1500000000 },
+	{ "1 m 2 cm 3.5 mm", 1023500000 }, { "10000/2 m", INT64_C(5000000000000) },
+		{ "1.50 m", 1500000000 },
 	/* what is between two nanometres goes to the nearer: 25.4, 50.8, 304.8 nm */
 	{ "0.000001 in", 25 }, { "0.000002 in", 51 }, { "0.000001 ft", 305 },
 	/* leading zeros, and the longest */
@@ -159,7 +163,8 @@ START_TEST(what_is_no_length_is_refused_with_its_column_and_a_reason)
 	ck_assert_int_eq(d.line, 7);
 	ck_assert_msg(d.column == refused[_i].column, "%s: column %d", text, d.column);
 	ck_assert_msg(strcmp(d.found, refused[_i].found) == 0, "%s: found %s", text, d.found);
-	ck_assert_msg(strstr(d.expected, refused[_i].expected), "%s: expected %s", text, d.expected);
+	ck_assert_msg(strstr(d.expected, refused[_i].expected), "%s: expected %s", text,
+		d.expected);
 }
 END_TEST
 

@@ -140,7 +140,8 @@ END_TEST
 START_TEST(an_arena_prints_strings_of_any_length)
 {
 	struct arena arena = ARENA_EMPTY;
-	char *empty = arena_print(&arena, "%s", ""), *text = arena_print(&arena, "%d %s", 7, "beds"),
+	char *empty = arena_print(&arena, "%s", ""),
+		*text = arena_print(&arena, "%d %s", 7, "beds"),
 		*longer = arena_print(&arena, "%0*d", 100000, 1);
 
 	ck_assert_str_eq(empty, "");

@@ -58,7 +58,8 @@ static const struct {
 	const char *found;
 } words[] = {
 	{ "bed b", 0, 1, "bed" }, { "bed b", 3, 5, "b" }, { "bed   ", 3, 7, "the end of the line" },
-	{ "topsoil 5,compost", 8, 9, "5" }, { "a,b", 1, 2, "," }, { "", 0, 1, "the end of the line" },
+	{ "topsoil 5,compost", 8, 9, "5" }, { "a,b", 1, 2, "," },
+		{ "", 0, 1, "the end of the line" },
 	{ " \t\x01", 0, 3, "<01>" },
 };
 
@@ -80,7 +81,8 @@ static const struct {
 	size_t at;
 	const char *found;
 } characters[] = {
-	{ "ab", 0, "a" }, { "ab", 1, "b" }, { "ab", 2, "the end of the line" }, { "a b", 1, "a blank" },
+	{ "ab", 0, "a" }, { "ab", 1, "b" }, { "ab", 2, "the end of the line" },
+		{ "a b", 1, "a blank" },
 	{ "a\tb", 1, "<09>" }, { "a\xE2\x82\xACz", 1, "\xE2\x82\xAC" }, { "a\xFFz", 1, "<FF>" },
 	{ "a,b", 1, "," },
 };
@@ -135,9 +137,11 @@ static const struct {
 	const char *line, *text;
 } quoted[] = {
 	{ "\"\"", "" }, { "  \"a b\"", "a b" }, { "\"a\\\"b\"", "a\"b" }, { "\"a\\\\b\"", "a\\b" },
-	{ "\"\\\\\\\"\"", "\\\"" }, { "\"caf\xC3\xA9 \xF0\x9F\x8C\xB1\"", "caf\xC3\xA9 \xF0\x9F\x8C\xB1" },
+	{ "\"\\\\\\\"\"", "\\\"" }, { "\"caf\xC3\xA9 \xF0\x9F\x8C\xB1\"",
+		"caf\xC3\xA9 \xF0\x9F\x8C\xB1" },
 	{ "\"'\"", "'" }, { "\"a, b\"", "a, b" }, { "\"12345\"", "12345" },
-	{ "\"\xC3\xA4\xC3\xA4\xC3\xA4\xC3\xA4\xC3\xA4\"", "\xC3\xA4\xC3\xA4\xC3\xA4\xC3\xA4\xC3\xA4" },
+	{ "\"\xC3\xA4\xC3\xA4\xC3\xA4\xC3\xA4\xC3\xA4\"",
+		"\xC3\xA4\xC3\xA4\xC3\xA4\xC3\xA4\xC3\xA4" },
 };
 
 START_TEST(a_quoted_text_is_read_without_its_escapes)
@@ -175,7 +179,8 @@ static const struct {
 	{ "\"a\xFF\"", 3, "<FF>", "a printable character" },
 	{ "\"\"", 1, "\"\"", "1 to 5 characters in the quotes" },
 	{ "  \"123456\"", 3, "\"123456\"", "1 to 5 characters in the quotes" },
-	{ "\"\xC3\xA4\xC3\xA4\xC3\xA4\xC3\xA4\xC3\xA4\xC3\xA4\"", 1, "\"\xC3\xA4\xC3\xA4\xC3\xA4\xC3\xA4"
+	{ "\"\xC3\xA4\xC3\xA4\xC3\xA4\xC3\xA4\xC3\xA4\xC3\xA4\"", 1,
+		"\"\xC3\xA4\xC3\xA4\xC3\xA4\xC3\xA4"
 		"\xC3\xA4\xC3\xA4\"", "1 to 5 characters in the quotes" },
 };
 
@@ -188,7 +193,8 @@ START_TEST(a_text_that_is_none_is_refused_where_it_goes_wrong)
 	ck_assert_msg(!scan_quoted(&s, 1, 5, &text, &d), "%s", unquoted[_i].line);
 	ck_assert_ptr_null(text);
 	ck_assert_int_eq(d.line, 4);
-	ck_assert_msg(d.column == unquoted[_i].column, "%s: column %d", unquoted[_i].line, d.column);
+	ck_assert_msg(d.column == unquoted[_i].column, "%s: column %d", unquoted[_i].line,
+		d.column);
 	ck_assert_str_eq(d.found, unquoted[_i].found);
 	ck_assert_msg(strstr(d.expected, unquoted[_i].expected), "%s", d.expected);
 }
@@ -197,7 +203,8 @@ END_TEST
 /* In memory of exactly its size: a sanitizer or valgrind sees a byte read beyond it. */
 START_TEST(nothing_behind_the_line_is_read)
 {
-	static const char *const lines[] = { "word", "\"text", "\"text\\", "12", "12.", "a,", "\"\xE2\x82" };
+	static const char *const lines[] = { "word", "\"text", "\"text\\", "12", "12.", "a,",
+		"\"\xE2\x82" };
 	size_t length = strlen(lines[_i]), word;
 	char *exact = malloc(length), *text = NULL;
 	int64_t units;
@@ -226,7 +233,8 @@ Suite *test_suite(void)
 	tcase_add_test(word, only_blanks_left_is_done);
 	tcase_add_loop_test(word, a_failure_points_at_the_next_word, 0, COUNT(words));
 	tcase_add_loop_test(word, a_failure_here_points_at_one_character, 0, COUNT(characters));
-	tcase_add_loop_test(number, a_decimal_is_read_exactly_or_nothing_is_taken, 0, COUNT(decimals));
+	tcase_add_loop_test(number, a_decimal_is_read_exactly_or_nothing_is_taken, 0,
+		COUNT(decimals));
 	tcase_add_loop_test(text, a_quoted_text_is_read_without_its_escapes, 0, COUNT(quoted));
 	tcase_add_loop_test(text, a_text_that_is_none_is_refused_where_it_goes_wrong, 0,
 		COUNT(unquoted));

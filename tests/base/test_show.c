@@ -109,9 +109,11 @@ static const struct {
 	const char *text;
 } volumes[] = {
 	{ 0, UNITS_IMPERIAL, "0.0 cu ft" }, { 9.5 * CU_FT, UNITS_IMPERIAL, "9.5 cu ft" },
-	{ 26.9 * CU_FT, UNITS_IMPERIAL, "26.9 cu ft" }, { 26.96 * CU_FT, UNITS_IMPERIAL, "1.00 cu yd" },
+	{ 26.9 * CU_FT, UNITS_IMPERIAL, "26.9 cu ft" },
+		{ 26.96 * CU_FT, UNITS_IMPERIAL, "1.00 cu yd" },
 	{ 27 * CU_FT, UNITS_IMPERIAL, "1.00 cu yd" }, { 36 * CU_FT, UNITS_IMPERIAL, "1.33 cu yd" },
-	{ 0, UNITS_METRIC, "0 L" }, { 0.052, UNITS_METRIC, "52 L" }, { 0.0994, UNITS_METRIC, "99 L" },
+	{ 0, UNITS_METRIC, "0 L" }, { 0.052, UNITS_METRIC, "52 L" },
+		{ 0.0994, UNITS_METRIC, "99 L" },
 	{ 0.0996, UNITS_METRIC, "0.10 m3" }, { 0.1, UNITS_METRIC, "0.10 m3" },
 	{ 0.516, UNITS_METRIC, "0.52 m3" },
 };
@@ -177,7 +179,8 @@ static const struct {
 	const char *text;
 } decimals[] = {
 	{ 0, 0, "0" }, { 0, 2, "0.00" }, { 0.5, 0, "1" }, { 1234.5, 1, "1,234.5" },
-	{ 0.05, 1, "0.1" }, { 0.995, 1, "1.0" }, { 999.96, 1, "1,000.0" }, { 1.000001, 6, "1.000001" },
+	{ 0.05, 1, "0.1" }, { 0.995, 1, "1.0" }, { 999.96, 1, "1,000.0" },
+		{ 1.000001, 6, "1.000001" },
 	{ 12345678.25, 2, "12,345,678.25" },
 };
 
@@ -204,7 +207,8 @@ START_TEST(a_length_shown_is_the_nearest_there_is)
 
 		show_length(&t, length, units);
 		struct scan s = scan_start(t.bytes, t.length, 1);
-		ck_assert_msg(length_scan(&s, units, &again, &d) && scan_is_done(&s), "%s", t.bytes);
+		ck_assert_msg(length_scan(&s, units, &again, &d) && scan_is_done(&s), "%s",
+			t.bytes);
 		nm half = units == UNITS_METRIC ? 500000 : 25400000 / 32;
 		ck_assert_msg(again - length <= half && length - again <= half, "%s for %" PRId64,
 			t.bytes, length);
@@ -250,7 +254,8 @@ Suite *test_suite(void)
 	tcase_add_loop_test(figure, a_saws_stop_is_set_in_inches_alone, 0, COUNT(stops));
 	tcase_add_test(figure, an_area_is_shown_in_square_feet_or_metres);
 	tcase_add_loop_test(figure, a_small_volume_is_shown_in_the_smaller_unit, 0, COUNT(volumes));
-	tcase_add_loop_test(figure, a_weight_is_whole_from_100_on_and_in_small_units_below_1, 0, COUNT(weights));
+	tcase_add_loop_test(figure, a_weight_is_whole_from_100_on_and_in_small_units_below_1, 0,
+		COUNT(weights));
 	tcase_add_loop_test(figure, a_count_has_a_comma_every_three_digits, 0, COUNT(counts));
 	tcase_add_loop_test(figure, a_decimal_keeps_its_places_and_its_commas, 0, COUNT(decimals));
 	tcase_add_test(figure, a_length_shown_is_the_nearest_there_is);

@@ -111,7 +111,8 @@ static const struct {
 	int places;
 	const char *text;
 } decimals[] = {
-	{ 0, 0, "0" }, { 0, 6, "0" }, { 1500000, 6, "1.5" }, { 1000000, 6, "1" }, { 1, 6, "0.000001" },
+	{ 0, 0, "0" }, { 0, 6, "0" }, { 1500000, 6, "1.5" }, { 1000000, 6, "1" },
+		{ 1, 6, "0.000001" },
 	{ 10, 6, "0.00001" }, { 100, 0, "100" }, { 1000, 1, "100" }, { 123456789, 3, "123456.789" },
 	{ -1500, 3, "-1.5" }, { -1, 3, "-0.001" }, { -20, 1, "-2" },
 	{ INT64_MAX, 0, "9223372036854775807" }, { INT64_MAX, 9, "9223372036.854775807" },
@@ -169,7 +170,8 @@ START_TEST(a_number_is_read_back_to_within_half_of_its_last_place)
 		ck_assert_msg(!strchr(t.bytes, '.') || t.bytes[t.length - 1] != '0', "%s", t.bytes);
 		/* The double itself is known to one part in 2^53 only. */
 		ck_assert_msg(fabs(strtod(t.bytes, NULL) - value) <=
-			0.5 * pow(10, -places) + fabs(value) / 4e15, "%s for %.17g", t.bytes, value);
+			0.5 * pow(10, -places) + fabs(value) / 4e15, "%s for %.17g", t.bytes,
+			value);
 		text_fini(&t);
 	}
 }

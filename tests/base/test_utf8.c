@@ -89,7 +89,8 @@ static const struct {
 	uint32_t code;
 	bool is_text;
 } characters[] = {
-	{ ' ', true }, { 'A', true }, { '~', true }, { 0xA0, true }, { 0xE9, true }, { 0x3B1, true },
+	{ ' ', true }, { 'A', true }, { '~', true }, { 0xA0, true }, { 0xE9, true },
+		{ 0x3B1, true },
 	{ 0x4E2D, true }, { 0x1F331, true }, { 0x301, true }, { 0xFFFD, true }, { 0x10000, true },
 	{ 0x00, false }, { 0x09, false }, { 0x0A, false }, { 0x0D, false }, { 0x1B, false },
 	{ 0x1F, false }, { 0x7F, false }, { 0x80, false }, { 0x85, false }, { 0x9B, false },
@@ -114,8 +115,8 @@ START_TEST(text_holds_what_is_seen_and_nothing_that_hides)
 }
 END_TEST
 
-/* The Unicode Character Database 15.0 (UnicodeData.txt): 65 code points of general category Cc, 170 of
- * Cf, 1 of Zl, 1 of Zp, 137,468 of Co; and 66 noncharacters. */
+/* The Unicode Character Database 15.0 (UnicodeData.txt): 65 code points of general category Cc,
+ * 170 of Cf, 1 of Zl, 1 of Zp, 137,468 of Co; and 66 noncharacters. */
 START_TEST(as_many_are_refused_as_the_standard_has)
 {
 	int refused = 0;

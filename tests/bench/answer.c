@@ -1,6 +1,6 @@
-/* How long the answer to a stroke takes on the largest sample: laying a cell with its images, recording
- * it for undo, the whole takeoff, all pages of the panel. Printed as times and, since machines differ, as ratios to reading the
- * same plot's file once in the same run. */
+/* How long the answer to a stroke takes on the largest sample: laying a cell with its images,
+ * recording it for undo, the whole takeoff, all pages of the panel. Printed as times and, since
+ * machines differ, as ratios to reading the same plot's file once in the same run. */
 #include "plot/history/history.h"
 #include "plot/edit/lay.h"
 #include "plot/history/store.h"

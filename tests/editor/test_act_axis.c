@@ -25,14 +25,15 @@ static void check_axis(const struct desk *b, int across, int down)
 	plot_check(b->editor.plot);
 }
 
-/* ---- The axis ---------------------------------------------------------------------------------- */
+/* ---- The axis -------------------------------------------------------------------------------- */
 
 struct setting {
 	const char *answer;
 	int across, down;
 };
 
-/* In half cells from the datum, with the cursor on 4,2 of 7 by 5: the other axis stays in the middle. */
+/* In half cells from the datum, with the cursor on 4,2 of 7 by 5: the other axis stays in the
+ * middle. */
 static const struct setting settings[] = {
 	{ "Upright, on this cell's left edge", 8, 5 }, { "Upright, through this cell", 9, 5 },
 	{ "Level, on this cell's top edge", 7, 4 },    { "Level, through this cell", 7, 5 },
@@ -68,7 +69,8 @@ START_TEST(both_axes_are_set_one_by_one_and_go_back_to_the_middle_together)
 	struct desk *b = sit();
 
 	desk_answer(b, ROWS { "Upright, through this cell", "Level, on this cell's top edge",
-		"Level, on this cell's top edge", "Both in the middle", "Both in the middle", NULL });
+		"Level, on this cell's top edge", "Both in the middle", "Both in the middle",
+		NULL });
 	go(b, 1, 4);
 	desk_type(b, "{{");
 	check_axis(b, 3, 8);
@@ -108,7 +110,8 @@ START_TEST(an_axis_that_was_moved_says_what_it_broke_or_that_both_sides_match)
 {
 	struct desk *b = sit();
 
-	desk_answer(b, ROWS { "Upright, on this cell's left edge", "Upright, through this cell", NULL });
+	desk_answer(b, ROWS { "Upright, on this cell's left edge", "Upright, through this cell",
+		NULL });
 	desk_type(b, "|");
 	go(b, 1, 0);
 	desk_type(b, "{");
@@ -121,7 +124,7 @@ START_TEST(an_axis_that_was_moved_says_what_it_broke_or_that_both_sides_match)
 }
 END_TEST
 
-/* ---- Faults ------------------------------------------------------------------------------------ */
+/* ---- Faults ---------------------------------------------------------------------------------- */
 
 START_TEST(faults_are_gone_to_in_reading_order_and_round_again)
 {
@@ -198,8 +201,8 @@ START_TEST(walking_meets_every_fault_once)
 			desk_type(b, "'");
 			at = b->editor.cursor;
 			ck_assert(mirror_is_broken(&mirror, &b->editor.plot->ground, at.x, at.y));
-			ck_assert_msg(!met[at.y][at.x], "seed %d meets %d,%d twice", (int)seed, at.x,
-				at.y);
+			ck_assert_msg(!met[at.y][at.x], "seed %d meets %d,%d twice", (int)seed,
+				at.x, at.y);
 			met[at.y][at.x] = true;
 		}
 		desk_free(b);
@@ -224,10 +227,11 @@ Suite *test_suite(void)
 	Suite *suite = suite_create("act_axis");
 	TCase *axis = suite_case(suite, "axis"), *faults = suite_case(suite, "faults");
 
-	tcase_add_loop_test(axis, an_axis_stands_on_the_cells_edge_or_goes_through_it_in_one_step, 0,
-		sizeof settings / sizeof *settings);
+	tcase_add_loop_test(axis, an_axis_stands_on_the_cells_edge_or_goes_through_it_in_one_step,
+		0, sizeof settings / sizeof *settings);
 	tcase_add_test(axis, both_axes_are_set_one_by_one_and_go_back_to_the_middle_together);
-	tcase_add_test(axis, an_axis_on_the_plans_edge_is_refused_and_one_through_its_last_cell_is_not);
+	tcase_add_test(axis,
+		an_axis_on_the_plans_edge_is_refused_and_one_through_its_last_cell_is_not);
 	tcase_add_test(axis, an_axis_that_was_moved_says_what_it_broke_or_that_both_sides_match);
 	tcase_add_test(faults, faults_are_gone_to_in_reading_order_and_round_again);
 	tcase_add_test(faults, of_a_four_way_mirror_each_image_that_disagrees_is_named);

@@ -1,4 +1,5 @@
-/* Fences drawn in without a terminal: along what, which of them, in the mirror; and what the cells then say. */
+/* Fences drawn in without a terminal: along what, which of them, in the mirror; and what the
+ * cells then say. */
 
 #include "support/desk.h"
 #include "support/fences.h"
@@ -57,7 +58,8 @@ END_TEST
 static const struct {
 	const char *side, *run;
 } sides[] = {
-	{ "Top", "2,1 6,1" }, { "Bottom", "2,4 6,4" }, { "Left", "2,1 2,4" }, { "Right", "6,1 6,4" },
+	{ "Top", "2,1 6,1" }, { "Bottom", "2,4 6,4" }, { "Left", "2,1 2,4" },
+		{ "Right", "6,1 6,4" },
 };
 
 START_TEST(each_side_of_what_is_meant_can_be_fenced)
@@ -205,7 +207,8 @@ START_TEST(of_several_fences_one_is_asked_for_and_offered_first_again)
 	ck_assert_int_eq(b->editor.position, 4);
 	/* The lower side has two of them along it: one is asked for. */
 	b->editor.cursor = (struct place){ 0, 4 };
-	desk_answer(b, ROWS { "Lay a fence", "Bottom", "Hurdles", "Lift the fence", "Fence", NULL });
+	desk_answer(b, ROWS { "Lay a fence", "Bottom", "Hurdles", "Lift the fence", "Fence",
+		NULL });
 	desk_type(b, "`");
 	desk_type(b, "`");
 	ck_assert_str_eq(b->offered, "Fence\nHurdles\n");

@@ -320,14 +320,15 @@ START_TEST(a_mark_beyond_the_plan_as_it_was_before_is_dropped)
 }
 END_TEST
 
-/* ---- In the mirror ----------------------------------------------------------------------------- */
+/* ---- In the mirror --------------------------------------------------------------------------- */
 
 struct mirrored {
 	const char *kind;
 	const char *stamped[6], *moved[6], *lifted[6];
 };
 
-/* Of the piece "bc" on 0,0 and its images in a plan of 7 by 5: a stamp on 1,1, a move there, a lift. */
+/* Of the piece "bc" on 0,0 and its images in a plan of 7 by 5: a stamp on 1,1, a move there, a
+ * lift. */
 static const struct mirrored mirrored[] = {
 	{ "off", { "bc.....", ".bc....", ".......", ".......", "......." },
 		{ ".......", ".bc....", ".......", ".......", "......." },
@@ -386,7 +387,7 @@ START_TEST(images_outside_the_plan_are_said_and_left_out)
 }
 END_TEST
 
-/* ---- At random --------------------------------------------------------------------------------- */
+/* ---- At random ------------------------------------------------------------------------------- */
 
 static struct text written(const struct plot *plot)
 {
@@ -406,7 +407,8 @@ static int64_t faults(const struct plot *plot)
 /* One act on marked or pegged ground, as people may press them. */
 static void act_at_random(struct desk *b, struct random *r)
 {
-	static const char *const pegged[] = { "Fill it", "Frame it", "Lay a straight run", "Mark it",
+	static const char *const pegged[] = { "Fill it", "Frame it", "Lay a straight run",
+		"Mark it",
 		"Take the peg out" };
 	static const char *const marked[] = { "Move it here", "Stamp it here", "Turn it a quarter",
 		"Flip it across", "Flip it down", "Lift it", "Drop the mark" };
@@ -415,7 +417,8 @@ static void act_at_random(struct desk *b, struct random *r)
 		'\'', PRESS_BACKSPACE, '+', 'b', 'p', PRESS_ESCAPE };
 	char sheet[64];
 	const char *answers[3] = { NULL };
-	int key = random_below(r, 3) ? PRESS_ENTER : keys[random_below(r, sizeof keys / sizeof *keys)];
+	int key = random_below(r, 3) ? PRESS_ENTER :
+		keys[random_below(r, sizeof keys / sizeof *keys)];
 
 	go(b, random_below(r, b->editor.plot->ground.columns),
 		random_below(r, b->editor.plot->ground.rows));
@@ -507,6 +510,7 @@ Suite *test_suite(void)
 		sizeof mirrored / sizeof *mirrored);
 	tcase_add_test(mirror, images_outside_the_plan_are_said_and_left_out);
 	tcase_add_loop_test(mirror,
-		acts_at_random_keep_the_mirror_where_it_held_and_taken_back_give_the_first_bytes, 0, 5);
+		acts_at_random_keep_the_mirror_where_it_held_and_taken_back_give_the_first_bytes, 0,
+		5);
 	return suite;
 }

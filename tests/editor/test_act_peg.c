@@ -8,7 +8,8 @@
 
 #define ROWS (const char *[])
 
-static const char *const nothing[] = { ".......", ".......", ".......", ".......", ".......", NULL };
+static const char *const nothing[] = { ".......", ".......", ".......", ".......", ".......",
+	NULL };
 
 /* Open ground of 7 by 5 with a legend of b and p, p in hand. */
 static struct desk *sit(void)
@@ -115,8 +116,8 @@ struct mirrored {
 	const char *framed[6], *run[6];
 };
 
-/* A frame of two cells from 0,0 to 4,1, which is all of it, and a run of two cells from 1,1 to 1,0; the
- * images by hand. */
+/* A frame of two cells from 0,0 to 4,1, which is all of it, and a run of two cells from 1,1 to
+ * 1,0; the images by hand. */
 static const struct mirrored mirrored[] = {
 	{ "left-right", { "ppppppp", "ppppppp", ".......", ".......", "......." },
 		{ ".pp.pp.", ".pp.pp.", ".......", ".......", "......." } },
@@ -193,7 +194,8 @@ Suite *test_suite(void)
 	Suite *suite = suite_create("act_peg");
 	TCase *pegging = suite_case(suite, "pegging");
 
-	tcase_add_test(pegging, a_rectangle_is_offered_to_be_filled_framed_run_along_marked_or_left);
+	tcase_add_test(pegging,
+		a_rectangle_is_offered_to_be_filled_framed_run_along_marked_or_left);
 	tcase_add_test(pegging, a_frame_is_as_thick_as_asked_and_the_thickness_is_remembered);
 	tcase_add_test(pegging, a_run_goes_the_longer_way_as_wide_as_asked_and_rounding_is_said);
 	tcase_add_test(pegging, a_run_over_the_plans_edge_is_laid_as_far_as_the_plan_reaches);

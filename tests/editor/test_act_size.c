@@ -82,8 +82,8 @@ START_TEST(what_lies_beyond_the_cursor_is_cropped)
 	const struct crop *crop = &crops[_i];
 	struct desk *b = sit();
 
-	desk_answer(b, crop->asked ? (const char *[]){ crop->answer, "Crop it all the same", NULL } :
-		(const char *[]){ crop->answer, NULL });
+	desk_answer(b, crop->asked ? (const char *[]){ crop->answer, "Crop it all the same",
+		NULL } : (const char *[]){ crop->answer, NULL });
 	desk_type(b, "^");
 	desk_asked(b, crop->asked ? crop->asked : "5 ft x 3 ft");
 	desk_check(b, crop->rows);
@@ -134,7 +134,8 @@ START_TEST(a_plan_of_nothing_or_of_too_much_is_refused_in_words)
 {
 	struct desk *b = sit();
 
-	desk_answer(b, ROWS { "Each side by measure", "Left: -3 ft; Right: -2 ft", "Left: 2047 cells",
+	desk_answer(b, ROWS { "Each side by measure", "Left: -3 ft; Right: -2 ft",
+		"Left: 2047 cells",
 		"Left: ; Right: 4", "Right: 4 cells", NULL });
 	desk_type(b, "^");
 	desk_check(b, ROWS { "bbb......", "bp.......", "..S......", NULL });
@@ -215,7 +216,8 @@ static void check_moved(const struct ground *old, const struct ground *now, stru
 	ck_assert_int_eq(now->rows, old->rows + m.top + m.bottom);
 	for (int y = 0; y < now->rows; y++)
 		for (int x = 0; x < now->columns; x++)
-			ck_assert_int_eq(ground_cell(now, x, y), ground_holds(old, x - m.left, y - m.top) ?
+			ck_assert_int_eq(ground_cell(now, x, y),
+				ground_holds(old, x - m.left, y - m.top) ?
 				ground_cell(old, x - m.left, y - m.top) : OPEN_GROUND);
 }
 

@@ -165,7 +165,7 @@ START_TEST(the_panel_is_wide_then_hidden_then_back_and_pages_bring_it_back)
 }
 END_TEST
 
-/* ---- Measures ------------------------------------------------------------------------------------ */
+/* ---- Measures -------------------------------------------------------------------------------- */
 
 /* No-break spaces count as blanks. */
 static void check_here(struct desk *b, const char *words, bool is_there)

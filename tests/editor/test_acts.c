@@ -45,7 +45,7 @@ static void mirror_set(struct desk *b, const char *kind)
 	editor_stroke(&b->editor);
 }
 
-/* ---- Moving ------------------------------------------------------------------------------------ */
+/* ---- Moving ---------------------------------------------------------------------------------- */
 
 START_TEST(arrows_move_by_the_step_and_stop_at_the_edges)
 {
@@ -130,7 +130,7 @@ START_TEST(a_place_beyond_the_plan_or_without_a_unit_is_refused_and_asked_for_ag
 }
 END_TEST
 
-/* ---- Laying ------------------------------------------------------------------------------------ */
+/* ---- Laying ---------------------------------------------------------------------------------- */
 
 START_TEST(a_letter_of_the_legend_is_taken_in_hand)
 {
@@ -280,15 +280,15 @@ START_TEST(esc_goes_one_step_back_and_never_loses_a_cell)
 }
 END_TEST
 
-/* ---- Mirror ------------------------------------------------------------------------------------ */
+/* ---- Mirror ---------------------------------------------------------------------------------- */
 
 struct mirrored {
 	const char *kind;
 	const char *laid[5], *framed[5], *flooded[5];
 };
 
-/* A cell on 1,0; a frame from 0,0 to 1,1; a flood of the patch at 0,0 of a plan whose left two columns
- * of rows 0 and 1 are p. The images by hand from the meaning of each kind. */
+/* A cell on 1,0; a frame from 0,0 to 1,1; a flood of the patch at 0,0 of a plan whose left two
+ * columns of rows 0 and 1 are p. The images by hand from the meaning of each kind. */
 static const struct mirrored mirrored[] = {
 	{ "off", { ".b....", "......", "......", "......" },
 		{ "bb....", "bb....", "......", "......" },
@@ -366,7 +366,8 @@ START_TEST(mirror_keys_turn_their_own_part_on_and_off)
 		const char *kind;
 	} presses[] = {
 		{ '|', "left-right" }, { '-', "four-way" }, { '|', "top-bottom" }, { '-', "off" },
-		{ '-', "top-bottom" }, { '%', "half-turn" }, { '|', "left-right" }, { '%', "half-turn" },
+		{ '-', "top-bottom" }, { '%', "half-turn" }, { '|', "left-right" },
+			{ '%', "half-turn" },
 		{ '%', "off" },
 	};
 	struct desk *b = open_ground();
@@ -443,7 +444,7 @@ START_TEST(a_fold_asks_for_a_mirror_and_for_a_side)
 }
 END_TEST
 
-/* ---- Taking back ------------------------------------------------------------------------------- */
+/* ---- Taking back ----------------------------------------------------------------------------- */
 
 START_TEST(strokes_are_taken_back_and_put_back_where_they_happened)
 {
@@ -479,7 +480,7 @@ START_TEST(there_is_an_end_to_taking_back)
 }
 END_TEST
 
-/* ---- Pages ------------------------------------------------------------------------------------- */
+/* ---- Pages ----------------------------------------------------------------------------------- */
 
 START_TEST(pages_are_turned_and_picked)
 {
@@ -518,7 +519,7 @@ START_TEST(a_page_is_turned_down_and_up_again)
 }
 END_TEST
 
-/* ---- Sheets ------------------------------------------------------------------------------------ */
+/* ---- Sheets ---------------------------------------------------------------------------------- */
 
 START_TEST(the_plots_sheet_sets_its_title_and_axis_in_one_step)
 {
@@ -573,7 +574,7 @@ START_TEST(a_beds_sheet_shows_what_is_set_and_sets_the_rest)
 }
 END_TEST
 
-/* ---- Files ------------------------------------------------------------------------------------- */
+/* ---- Files ----------------------------------------------------------------------------------- */
 
 static void read_file(const char *path, struct text *bytes)
 {
@@ -784,7 +785,7 @@ START_TEST(save_and_leave_does_both_or_neither)
 }
 END_TEST
 
-/* ---- Lists and the table ----------------------------------------------------------------------- */
+/* ---- Lists and the table --------------------------------------------------------------------- */
 
 START_TEST(the_list_of_all_acts_is_sorted_names_each_key_and_does_what_is_picked)
 {
@@ -896,7 +897,8 @@ START_TEST(every_row_of_every_table_is_the_act_of_its_identity)
 
 	for (int i = 0; i < ACT_GROUPS; i++)
 		for (int j = 0; j < act_groups[i]->count; j++, rows++)
-			ck_assert_ptr_eq(acts_get(act_groups[i]->acts[j].id), &act_groups[i]->acts[j]);
+			ck_assert_ptr_eq(acts_get(act_groups[i]->acts[j].id),
+				&act_groups[i]->acts[j]);
 	ck_assert_int_eq(rows, ACTS - ACT_FIRST);
 }
 END_TEST
@@ -914,7 +916,8 @@ END_TEST
 static void add_laying(TCase *laying)
 {
 	tcase_add_test(laying, a_letter_of_the_legend_is_taken_in_hand);
-	tcase_add_test(laying, a_letter_that_is_not_in_the_legend_does_nothing_but_name_those_that_are);
+	tcase_add_test(laying,
+		a_letter_that_is_not_in_the_legend_does_nothing_but_name_those_that_are);
 	tcase_add_test(laying, space_lays_what_is_in_hand_and_delete_lifts_it);
 	tcase_add_test(laying, a_trail_lays_every_cell_on_the_way);
 	tcase_add_test(laying, a_trail_does_not_follow_to_a_place);
@@ -954,7 +957,8 @@ static void add_files(TCase *files)
 
 static void add_table(TCase *table)
 {
-	tcase_add_test(table, the_list_of_all_acts_is_sorted_names_each_key_and_does_what_is_picked);
+	tcase_add_test(table,
+		the_list_of_all_acts_is_sorted_names_each_key_and_does_what_is_picked);
 	tcase_add_test(table, help_goes_by_what_one_wants_to_do);
 	tcase_add_test(table, pausing_and_drawing_afresh_are_handed_on);
 	tcase_add_test(table, a_key_without_an_act_changes_nothing);
@@ -973,7 +977,8 @@ Suite *test_suite(void)
 	tcase_add_test(moving, digits_set_the_step_and_nought_is_twelve);
 	tcase_add_test(moving, home_end_and_the_page_keys_go_to_the_edges);
 	tcase_add_test(moving, a_place_is_gone_to_by_its_distances);
-	tcase_add_test(moving, a_place_beyond_the_plan_or_without_a_unit_is_refused_and_asked_for_again);
+	tcase_add_test(moving,
+		a_place_beyond_the_plan_or_without_a_unit_is_refused_and_asked_for_again);
 	add_laying(suite_case(suite, "laying"));
 	add_mirror(suite_case(suite, "mirror"));
 	tcase_add_test(pages, pages_are_turned_and_picked);

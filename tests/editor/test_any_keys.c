@@ -1,5 +1,5 @@
-/* Every act there is, in any order, with any answers: whatever people press, a plot stays right, is read
- * back as it is written, keeps its mirror, and can all be taken back and put back. */
+/* Every act there is, in any order, with any answers: whatever people press, a plot stays right,
+ * is read back as it is written, keeps its mirror, and can all be taken back and put back. */
 #include "plot/format/format.h"
 #include "editor/acts/acts.h"
 #include "support/plots.h"
@@ -31,10 +31,12 @@ static int choose(struct asker *asker, const struct question *question)
 /* Types something, good or bad, into some fields. */
 static void type_anything(struct wanton *w, struct sheet *sheet)
 {
-	static const char *const words[] = { "", "1 ft", "6 in", "2 ft", "8 in", "0 in", "300 mm", "3",
+	static const char *const words[] = { "", "1 ft", "6 in", "2 ft", "8 in", "0 in", "300 mm",
+		"3",
 		"2", "1", "0", "-1", "12.5", "5 %", "half-turn", "four-way", "left-right", "off",
 		"raised", "level", "metric", "imperial", "yes", "no", "none", "a", "k", "Q", "b",
-		"A note.", "\"", "topsoil 2, compost 1", "16 in x 8 in x 6 in", "1 ft x 6 in x 4 in",
+		"A note.", "\"", "topsoil 2, compost 1", "16 in x 8 in x 6 in",
+		"1 ft x 6 in x 4 in",
 		"150 lb/cu ft", "5,5", "7,3", "1 ft 6 in", "nonsense", "4 cells" };
 
 	for (int i = 0; i < sheet->count; i++) {
@@ -120,11 +122,13 @@ static bool leaves_the_plot(enum act_id act)
 		act == ACT_HELP;
 }
 
-/* Any act but those that leave, write a takeoff or list others; every other one moves, lays or marks. */
+/* Any act but those that leave, write a takeoff or list others; every other one moves, lays or
+ * marks. */
 static struct pressed any_key(struct random *random)
 {
 	static const int usual[] = { PRESS_LEFT, PRESS_RIGHT, PRESS_UP, PRESS_DOWN, PRESS_RIGHT,
-		PRESS_DOWN, ' ', ' ', 'b', 'p', 'S', 'l', PRESS_ENTER, PRESS_ENTER, '=', '*', '1', '3' };
+		PRESS_DOWN, ' ', ' ', 'b', 'p', 'S', 'l', PRESS_ENTER, PRESS_ENTER, '=', '*', '1',
+		'3' };
 	const struct act *act;
 
 	if (random_below(random, 2))
@@ -215,7 +219,8 @@ static void press(struct wanton *w, struct pressed pressed)
 	editor_refresh(e);
 	check_editor(e);
 	after = stand_of(e->plot);
-	if (pressed.key != PRESS_BACKSPACE && pressed.key != '+' && faults == 0 && stand_equal(&before, &after))
+	if (pressed.key != PRESS_BACKSPACE && pressed.key != '+' && faults == 0 &&
+		stand_equal(&before, &after))
 		ck_assert_int_eq(e->faults, 0);
 }
 
@@ -254,7 +259,7 @@ Suite *test_suite(void)
 	Suite *suite = suite_create("any keys");
 	TCase *streams = suite_case(suite, "streams");
 
-	tcase_add_loop_test(streams, any_keys_keep_a_plot_right_and_can_all_be_taken_back_and_put_back,
-		0, STREAMS);
+	tcase_add_loop_test(streams,
+		any_keys_keep_a_plot_right_and_can_all_be_taken_back_and_put_back, 0, STREAMS);
 	return suite;
 }

@@ -84,8 +84,8 @@ static const struct refused bad[] = {
 	{ "2049 cells", 1, "Width: found 2049 cells, expected 1 to 2048 cells", NULL },
 	{ "900000000000000000 cells", 1, "expected 1 to 2048 cells", NULL },
 	{ "-10 ft", -9, "Width: found -10 ft, expected -9 to 2048 cells", NULL },
-	{ "-3 ft", 1, "Width: found -3, expected a length with its unit, such as 6 1/2 in, or cells, "
-		"such as 3 cells", NULL },
+	{ "-3 ft", 1, "Width: found -3, expected a length with its unit, such as 6 1/2 in, or "
+		"cells, such as 3 cells", NULL },
 	{ "-3 ft", 0, "Width: found -3, expected", NULL },
 	{ "3 bricks", 1, "Width: found 3, expected a length", NULL },
 	{ "3 cells more", 1, "expected a length", NULL },

@@ -92,7 +92,7 @@ START_TEST(plain_moves_compute_nothing_anew)
 }
 END_TEST
 
-/* ---- The way to the plot ----------------------------------------------------------------------- */
+/* ---- The way to the plot --------------------------------------------------------------------- */
 
 START_TEST(from_an_edit_on_nothing_is_shown_that_was_computed_before)
 {
@@ -186,14 +186,16 @@ static int random_key(struct random *r)
 {
 	static const int keys[] = { PRESS_LEFT, PRESS_RIGHT, PRESS_UP, PRESS_DOWN, PRESS_LEFT,
 		PRESS_RIGHT, PRESS_UP, PRESS_DOWN, PRESS_HOME, PRESS_END, PRESS_PAGE_UP,
-		PRESS_PAGE_DOWN, PRESS_DELETE, PRESS_ESCAPE, PRESS_BACKSPACE, '+', ' ', ' ', '=', '*',
-		'|', '-', '%', '&', '1', '2', '3', '5', 'b', 'p', 'l', 'S', '.', 'q', 'Z', ')', '(' };
+		PRESS_PAGE_DOWN, PRESS_DELETE, PRESS_ESCAPE, PRESS_BACKSPACE, '+', ' ', ' ', '=',
+		'*',
+		'|', '-', '%', '&', '1', '2', '3', '5', 'b', 'p', 'l', 'S', '.', 'q', 'Z', ')',
+		'(' };
 
 	return keys[random_below(r, sizeof keys / sizeof *keys)];
 }
 
-/* Images must agree right after a stroke that laid something while both cells were alike before: so a
- * plot without faults stays without as long as the mirror is not turned. */
+/* Images must agree right after a stroke that laid something while both cells were alike before:
+ * so a plot without faults stays without as long as the mirror is not turned. */
 static bool keeps_mirror(const struct desk *b, int key, enum mirror_kind before, int64_t faults)
 {
 	bool is_step = key == PRESS_BACKSPACE || key == '+';
@@ -306,12 +308,15 @@ Suite *test_suite(void)
 	tcase_add_test(rescue, nothing_is_rescued_that_is_saved_or_not_begun_or_only_looked_at);
 	tcase_add_test(rescue, leaving_without_saving_drops_the_rescue_file);
 	tcase_add_test(state, from_an_edit_on_nothing_is_shown_that_was_computed_before);
-	tcase_add_test_raise_signal(state, a_plot_changed_by_no_edit_makes_its_stroke_abort, SIGABRT);
+	tcase_add_test_raise_signal(state, a_plot_changed_by_no_edit_makes_its_stroke_abort,
+		SIGABRT);
 	tcase_add_test(state, an_edit_that_changes_nothing_leaves_the_stars_of_the_last_stroke);
-	tcase_add_test(state, a_message_of_any_length_is_said_whole_and_may_have_the_last_one_in_it);
+	tcase_add_test(state,
+		a_message_of_any_length_is_said_whole_and_may_have_the_last_one_in_it);
 	tcase_add_test(state, plain_moves_compute_nothing_anew);
 	tcase_add_test(state, what_is_in_hand_falls_to_open_ground_with_its_entry);
-	tcase_add_loop_test(state, random_keys_keep_the_plot_whole_and_can_all_be_taken_back, 0, 40);
+	tcase_add_loop_test(state, random_keys_keep_the_plot_whole_and_can_all_be_taken_back, 0,
+		40);
 	tcase_add_test(state, the_price_book_is_read_when_the_plot_names_another);
 	tcase_add_test(state,
 		a_price_book_that_cannot_be_read_is_told_once_and_quantities_still_come_out);

@@ -41,7 +41,8 @@ enum { ROWS = sizeof rows / sizeof *rows };
 
 START_TEST(a_bare_number_gets_the_unit_that_makes_it_good)
 {
-	const struct asked asked = { &attribute_row(rows[_i].attribute)->rule, rows[_i].units, false };
+	const struct asked asked = { &attribute_row(rows[_i].attribute)->rule, rows[_i].units,
+		false };
 	struct text out = TEXT_EMPTY;
 	bool is_offered = offer_units(&asked, rows[_i].typed, &out);
 

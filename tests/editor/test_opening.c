@@ -242,11 +242,12 @@ START_TEST(a_metric_plot_starts_with_rounder_values_set)
 	opening_ask(&b->editor);
 	check_written(b, "\ncell 300 mm\n");
 	check_written(b, "\nground 24 x 20\n");
-	/* The block, base and depths in common metric sizes: common practice, no published source. */
+	/* The block, base and depths in common metric sizes: common practice, no published
+	 * source. */
 	check_written(b, "\nbed b \"Raised bed\"\n"
 		"  block 400 mm x 200 mm x 150 mm\n  density 2150 kg/m3\n  embed 40 mm\n"
-		"  base 100 mm\n  reach 150 mm\n  freeboard 40 mm\n  mulch 50 mm\n  prepare 200 mm\n"
-		"  amend 50 mm\n");
+		"  base 100 mm\n  reach 150 mm\n  freeboard 40 mm\n  mulch 50 mm\n  prepare 200 "
+		"mm\n  amend 50 mm\n");
 	check_written(b, "\nallow\n  kerf 3 mm\n  fit 3 mm\n  shortest 75 mm\n"
 		"  inside 200 mm\n  cartridge 9 m\n  sod 50 mm\n  seed 30 g/m2\n");
 	check_written(b, "\n  base 100 mm\n  surface 40 mm\n");
@@ -278,7 +279,8 @@ static const struct refusal refusals[] = {
 		"cells of 1 ft, but 10 ft is, and 11 ft is" },
 	{ "Depth, top to bottom: 6 in", "Depth, top to bottom: 6 in is no whole number of cells of "
 		"1 ft, but 1 ft is" },
-	{ "Depth, top to bottom: 2049 ft", "Depth, top to bottom: 2049 cells, expected at most 2048" },
+	{ "Depth, top to bottom: 2049 ft", "Depth, top to bottom: 2049 cells, expected at most "
+		"2048" },
 	{ "Depth, top to bottom:", "Depth, top to bottom: needed here" },
 	{ "Side of a cell: 11 ft", "Side of a cell: found 11, expected 1 in to 10 ft" },
 	{ "Units: ells", "Units: found ells, expected imperial or metric" },
@@ -308,7 +310,8 @@ Suite *test_suite(void)
 	tcase_add_test(rescue, a_plot_with_an_error_is_not_opened);
 	tcase_add_test(rescue, rescued_work_is_taken_up);
 	tcase_add_test(rescue, rescued_work_is_set_aside_and_kept);
-	tcase_add_test(rescue, the_saved_plot_can_be_looked_at_and_nothing_touches_the_rescued_work);
+	tcase_add_test(rescue,
+		the_saved_plot_can_be_looked_at_and_nothing_touches_the_rescued_work);
 	tcase_add_test(rescue, a_question_about_rescued_work_that_is_left_ends_the_session);
 	tcase_add_test(rescue, who_looks_on_is_not_asked_about_the_others_rescue_file);
 	tcase_add_test(begin, a_new_plot_is_being_begun_by_one_session_only);

@@ -4,7 +4,8 @@
 
 static const char *const answers[] = { "Axis", "Copy", "Lay", "Lay a fence", "Fence it in", "Leave",
 	"Overlay", "p Crushed stone" };
-static const char *const also[] = { "say where the mirror stands", "", "lay it here", "put up pickets",
+static const char *const also[] = { "say where the mirror stands", "", "lay it here",
+	"put up pickets",
 	"", "leave the program", "", "" };
 enum { AXIS, COPY, LAY, LAY_A_FENCE, FENCE_IT_IN, LEAVE, OVERLAY, STONE, ANSWERS };
 
@@ -35,7 +36,8 @@ START_TEST(the_best_is_found_first_and_others_behind_it)
 {
 	int best = seek_best(&question, rows[_i].typed);
 
-	ck_assert_msg(best == rows[_i].best, "%s finds %d, not %d", rows[_i].typed, best, rows[_i].best);
+	ck_assert_msg(best == rows[_i].best, "%s finds %d, not %d", rows[_i].typed, best,
+		rows[_i].best);
 	if (best != ANSWER_NONE)
 		ck_assert_msg(seek_next(&question, rows[_i].typed, best) == rows[_i].next,
 			"behind %s stands %d, not %d", rows[_i].typed,

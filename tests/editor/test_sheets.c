@@ -377,7 +377,8 @@ START_TEST(what_nobody_touched_stays_as_it_is)
 		for (int i = 0; i < ALLOW_SHEETS; i++)
 			check_taken_as_it_came(&desk, allow_sheet_title(i));
 		for (size_t i = 0; i < details->legend_count; i++)
-			check_taken_as_it_came(&desk, (const char[]){ details->legend[i].letter, ' ', '\0' });
+			check_taken_as_it_came(&desk,
+				(const char[]){ details->legend[i].letter, ' ', '\0' });
 		for (size_t i = 0; i < details->fence_count; i++)
 			check_taken_as_it_came(&desk, details->fences[i].name);
 		desk_close(&desk);
@@ -528,7 +529,8 @@ START_TEST(a_new_entry_needs_a_name_and_a_free_letter_of_its_class)
 		{ { { "Name", "Bay", 0 }, { "Letter", "b", 0 } }, "b is taken; free are a c d" },
 		{ { { "Name", "Bay", 0 }, { "Letter", "B", 0 } }, "expected a small letter" },
 		{ { { "Name", "Bay", 0 }, { "Letter", ".", 0 } }, "expected a small letter" },
-		{ { { "Name", "Bay", 0 }, { "Letter", "\xC3\xA9", 0 } }, "expected a small letter" },
+		{ { { "Name", "Bay", 0 }, { "Letter", "\xC3\xA9", 0 } },
+			"expected a small letter" },
 		{ { { "Name", "Bay", 0 }, { "Letter", "xy", 0 } }, "Letter: " },
 		{ { { "Name", "Bay", 0 }, { "Letter", "", 0 } }, "Letter: needed here" },
 	};
@@ -554,7 +556,8 @@ START_TEST(no_entry_is_added_where_all_letters_are_taken)
 	desk_open(&desk, court);
 	for (const char *c = "abcdefghijklmnopqrstuvwxyz"; *c; c++)
 		if (!plot_entry(desk.editor.plot, *c))
-			details_add_entry(&editor_edit(&desk.editor)->details, CLASS_BED, *c, memory_string("x"));
+			details_add_entry(&editor_edit(&desk.editor)->details, CLASS_BED, *c,
+				memory_string("x"));
 	press(&desk, &answers);
 	ck_assert_int_eq(answers.filled + answers.refused, 0);
 	check_says(&desk.editor.message, "All small letters are taken");
@@ -572,7 +575,8 @@ START_TEST(another_letter_goes_on_the_ground_and_in_the_hand)
 	desk_open(&desk, court);
 	desk.editor.hand = 'b';
 	press(&desk, &answers);
-	ck_assert_int_eq(memcmp(desk.editor.plot->ground.cells, "kkk..pp" "kkk.Spp" "lll..pp", 21), 0);
+	ck_assert_int_eq(memcmp(desk.editor.plot->ground.cells, "kkk..pp" "kkk.Spp" "lll..pp", 21),
+		0);
 	ck_assert_str_eq(plot_entry(desk.editor.plot, 'k')->name, "Kale");
 	ck_assert_int_eq(block_number(&plot_entry(desk.editor.plot, 'k')->block, BED_COURSES), 5);
 	ck_assert_int_eq(desk.editor.hand, 'k');
@@ -689,7 +693,8 @@ START_TEST(a_fence_is_renamed_added_and_removed)
 		.typed = { { "Name", "Pickets", 0 }, { "Rails of a panel", "3", 0 } } };
 	struct answers add = { .asker = answers_asker(), .picks = { "Add a fence" },
 		.typed = { { "Name", "Hurdles", 0 } } };
-	struct answers remove = { .asker = answers_asker(), .picks = { "Remove a fence", "Pickets" } };
+	struct answers remove = { .asker = answers_asker(),
+		.picks = { "Remove a fence", "Pickets" } };
 	const struct details *details;
 	struct desk desk;
 
@@ -871,8 +876,9 @@ START_TEST(what_was_rounded_is_said)
 	/* Over one kind of ground lies only bb/bb, and the right column and the lower row reach
 	 * over. */
 	check_says(&desk.editor.message, "4 x 2 cells; 7 ");
-	check_says(&desk.editor.message, "8 ft x 4 ft, was 7 ft x 3 ft. b 8.0 sq ft, was 6.0 sq ft. "
-		"p 8.0 sq ft, was 6.0 sq ft. S 0.0 sq ft, was 1.0 sq ft. l 8.0 sq ft, was 3.0 sq ft. ");
+	check_says(&desk.editor.message, "8 ft x 4 ft, was 7 ft x 3 ft. b 8.0 sq ft, was 6.0 sq "
+		"ft. p 8.0 sq ft, was 6.0 sq ft. S 0.0 sq ft, was 1.0 sq ft. l 8.0 sq ft, was 3.0 "
+		"sq ft. ");
 	check_says(&desk.editor.message, "Fences");
 	check_says(&desk.editor.message, "1 gate");
 	fence_is(&desk.editor.plot->details.fences[0], "0,0 4,0", "");
@@ -968,12 +974,14 @@ END_TEST
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("sheets");
-	TCase *fences = suite_case(suite, "fences"), *fields = suite_case(suite, "fields"), *notes = suite_case(suite, "notes");
+	TCase *fences = suite_case(suite, "fences"), *fields = suite_case(suite, "fields"),
+		*notes = suite_case(suite, "notes");
 	TCase *legend = suite_case(suite, "legend"), *cell = suite_case(suite, "cell");
 
 	tcase_add_test(fields, a_bare_number_that_no_unit_makes_good_is_told_its_range);
 	tcase_add_loop_test(fields, a_good_value_is_set_in_one_step, 0, ATTRIBUTES);
-	tcase_add_loop_test(fields, a_bad_value_is_refused_in_full_and_kept_as_typed, 0, ATTRIBUTES);
+	tcase_add_loop_test(fields, a_bad_value_is_refused_in_full_and_kept_as_typed, 0,
+		ATTRIBUTES);
 	tcase_add_loop_test(fields, an_emptied_field_is_unset_unless_it_is_needed, 0, ATTRIBUTES);
 	tcase_add_test(fields, a_bare_number_is_offered_back_with_its_unit);
 	tcase_add_test(fields, unset_fields_say_their_defaults_in_the_plots_units);
@@ -983,7 +991,8 @@ Suite *test_suite(void)
 	tcase_add_test(fences, a_fence_is_renamed_added_and_removed);
 	tcase_add_test(fences, a_new_fence_of_a_metric_plot_has_rounder_values_of_its_own);
 	tcase_add_test(fences, a_fence_needs_a_name);
-	tcase_add_loop_test(notes, notes_are_added_changed_and_removed_with_the_rest, 0, BLOCK_KINDS);
+	tcase_add_loop_test(notes, notes_are_added_changed_and_removed_with_the_rest, 0,
+		BLOCK_KINDS);
 	tcase_add_test(notes, a_note_too_long_is_refused_and_nothing_else_set);
 	tcase_add_test(notes, notes_beyond_the_first_hundred_stay_in_their_order);
 	tcase_add_test(legend, an_entry_is_added_with_a_free_letter_and_taken_in_hand);

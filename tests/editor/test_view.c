@@ -59,7 +59,7 @@ static bool is_in_view(const struct view *view, const struct ground *ground, str
 		cell.y >= first.y && cell.y < first.y + blocks.y * grain->down;
 }
 
-/* ---- Zooms ------------------------------------------------------------------------------------- */
+/* ---- Zooms ----------------------------------------------------------------------------------- */
 
 START_TEST(the_nearest_zoom_has_two_columns_a_cell_and_the_next_has_one)
 {
@@ -122,10 +122,11 @@ START_TEST(the_overview_is_the_nearest_zoom_that_shows_all)
 
 			view.zoom = zoom;
 			grain = view_grain(&view);
-			is_whole = view.columns / grain->columns * grain->across >= ground.columns &&
+			is_whole = view.columns / grain->columns * grain->across >=
+				ground.columns &&
 				view.rows * grain->down >= ground.rows;
-			ck_assert_msg(is_whole == (zoom == whole), "%d x %d, zoom %d", ground.columns,
-				ground.rows, zoom);
+			ck_assert_msg(is_whole == (zoom == whole), "%d x %d, zoom %d",
+				ground.columns, ground.rows, zoom);
 		}
 	}
 }
@@ -138,7 +139,8 @@ START_TEST(zooming_leaves_the_cursor_in_view_and_mostly_where_it_was)
 
 	for (int i = 0; i < SEVERAL; i++) {
 		struct view view = view_of(random_below(&r, 6), 20, 48);
-		struct place cursor = { random_between(&r, 900, 1100), random_between(&r, 900, 1100) };
+		struct place cursor = { random_between(&r, 900, 1100),
+			random_between(&r, 900, 1100) };
 		struct place was, is;
 
 		view_centre(&view, &ground, cursor);
@@ -147,13 +149,14 @@ START_TEST(zooming_leaves_the_cursor_in_view_and_mostly_where_it_was)
 		view_zoom(&view, &ground, cursor, random_below(&r, 6));
 		is = view_character(&view, cursor);
 		check_view(&view, &ground);
-		ck_assert(is.x == was.x || is.x == was.x - 1); /* two columns a cell stand on even ones */
+		/* two columns a cell stand on even ones */
+		ck_assert(is.x == was.x || is.x == was.x - 1);
 		ck_assert_int_eq(is.y, was.y);
 	}
 }
 END_TEST
 
-/* ---- Following, scrolling, centring -------------------------------------------------------------- */
+/* ---- Following, scrolling, centring ---------------------------------------------------------- */
 
 START_TEST(wherever_the_cursor_goes_it_is_in_view)
 {
@@ -204,7 +207,8 @@ START_TEST(over_an_edge_the_view_moves_by_a_third_at_every_zoom)
 		struct view view = view_of(zoom, 20, 48);
 		const struct grain *grain = view_grain(&view);
 		int shown = 48 / grain->columns, third = shown / 3;
-		struct place right = { 100 * grain->across + shown * grain->across, 50 * grain->down };
+		struct place right = { 100 * grain->across + shown * grain->across,
+			50 * grain->down };
 
 		view.first = (struct place){ 100 * grain->across, 40 * grain->down };
 		view_follow(&view, &ground, right);
@@ -259,7 +263,7 @@ START_TEST(the_cursor_comes_along_no_farther_than_it_must)
 }
 END_TEST
 
-/* ---- Characters and cells ------------------------------------------------------------------------ */
+/* ---- Characters and cells -------------------------------------------------------------------- */
 
 START_TEST(a_character_stands_for_a_cell_of_its_own_block)
 {
@@ -275,7 +279,8 @@ START_TEST(a_character_stands_for_a_cell_of_its_own_block)
 		if (!view_cell(&view, &ground, at, &cell)) {
 			struct place blocks = view_blocks(&view, &ground);
 
-			ck_assert(at.x / view_grain(&view)->columns >= blocks.x || at.y >= blocks.y);
+			ck_assert(at.x / view_grain(&view)->columns >= blocks.x ||
+				at.y >= blocks.y);
 			continue;
 		}
 		ck_assert(ground_holds(&ground, cell.x, cell.y));

@@ -1,5 +1,5 @@
-/* Any bytes, taken as acts on a plot: a plot that was right stays so, taking all acts back gives its first
- * bytes, putting them back its last, and saving in between changes nothing. */
+/* Any bytes, taken as acts on a plot: a plot that was right stays so, taking all acts back gives
+ * its first bytes, putting them back its last, and saving in between changes nothing. */
 
 #include "support/fuzz.h"
 
@@ -68,7 +68,8 @@ static void check_read(const struct plot *plot)
 static void plot_start(struct plot *plot, struct source *source)
 {
 	static const char head[] = "parterre-plot 1\nunits imperial\ncell 1 ft\n"
-		"bed b \"Bed\"\n  courses 4\npath p \"Path\"\nlawn l \"Lawn\"\nfixture S \"Sundial\"\n"
+		"bed b \"Bed\"\n  courses 4\npath p \"Path\"\nlawn l \"Lawn\"\nfixture S "
+		"\"Sundial\"\n"
 		"ground 1 x 1\n  .\n";
 	struct diag d;
 
@@ -76,7 +77,8 @@ static void plot_start(struct plot *plot, struct source *source)
 	bool is_read = format_read(head, sizeof head - 1, plot, &d);
 	assert(is_read);
 	(void)is_read;
-	resize_plot(plot, &(struct margins){ .right = below(source, 24), .bottom = below(source, 24) });
+	resize_plot(plot, &(struct margins){ .right = below(source, 24),
+		.bottom = below(source, 24) });
 }
 
 static char letter_chosen(const struct plot *plot, struct source *source)

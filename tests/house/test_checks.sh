@@ -19,7 +19,10 @@ printf 'abc\t%92s\n' '' | tr ' ' x >"$folder/wide"
 passes lines "$folder/wide"
 
 # function LINES: a file with a function of so many.
-function() { { echo 'int f(void)'; echo '{'; yes '	f();' | head -n $(($1 - 2)); echo '}'; } >"$folder/f.c"; }
+function() {
+	body=$(yes '	f();' | head -n $(($1 - 2)))
+	printf 'int f(void)\n{\n%s\n}\n' "$body" >"$folder/f.c"
+}
 function 60
 passes sizes "$folder/f.c"
 function 61

@@ -18,10 +18,11 @@ sources=$(find src -name '*.c' | sed 's|^src/||' | sort)
 [ -n "$sources" ] || { echo "no sources"; exit 1; }
 for source in $sources; do
 	count=$(grep -cE "^$source( |\$)" $list)
-	if [ -f "$(own_test "$source")" ]; then
-		[ "$count" = 0 ] || fault "src/$source has $(own_test "$source") and need not be listed"
+	own=$(own_test "$source")
+	if [ -f "$own" ]; then
+		[ "$count" = 0 ] || fault "src/$source has $own and need not be listed"
 	elif [ "$count" != 1 ]; then
-		fault "src/$source has no $(own_test "$source") and is listed $count times, not once"
+		fault "src/$source has no $own and is listed $count times, not once"
 	fi
 done
 

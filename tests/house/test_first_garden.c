@@ -1,5 +1,5 @@
-/* A first garden, from an empty folder to a takeoff, as README.md tells it: what is pressed besides typing
- * words and measures is counted. */
+/* A first garden, from an empty folder to a takeoff, as README.md tells it: what is pressed
+ * besides typing words and measures is counted. */
 #include "base/file.h"
 #include "plot/mirror.h"
 #include "plot/history/store.h"
@@ -13,7 +13,8 @@
 
 enum { PRESSES_MOST = 60 };
 
-/* One line of the way: words that are typed, or keys that are pressed, and what then is to be seen. */
+/* One line of the way: words that are typed, or keys that are pressed, and what then is to be
+ * seen. */
 struct stroll {
 	const char *typed, *pressed, *seen;
 };
@@ -45,7 +46,8 @@ static int presses(const char *names)
 	int count = 0;
 
 	for (const char *name = names; *name; name += strcspn(name, " "), name += *name == ' ')
-		count += name[0] == 'x' && name[1] >= '0' && name[1] <= '9' ? atoi(name + 1) - 1 : 1;
+		count += name[0] == 'x' && name[1] >= '0' && name[1] <= '9' ? atoi(name + 1) - 1 :
+			1;
 	return count;
 }
 
@@ -63,7 +65,8 @@ static void check_takeoff(const char *folder)
 	text_fini(&bytes);
 }
 
-/* Four beds of 10 by 6 cells, a frame of turf, a sundial of 2 by 2 in the middle, all alike four ways. */
+/* Four beds of 10 by 6 cells, a frame of turf, a sundial of 2 by 2 in the middle, all alike four
+ * ways. */
 static void check_plot(const char *path)
 {
 	struct text message = TEXT_EMPTY;

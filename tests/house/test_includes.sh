@@ -1,7 +1,8 @@
 #!/bin/sh
 # Includes go one way, along the rooms and sub-rooms listed below: a file uses its own folder and
 # those before it. curses comes in through one header of src/screen, which nothing outside
-# src/screen can reach, since that is the last room; cJSON comes in through one reader and one writer.
+# src/screen can reach, since that is the last room; cJSON comes in through one reader and one
+# writer.
 #
 # tests/house/test_includes.sh [FOLDER]: another folder than src may be looked at.
 
@@ -25,7 +26,8 @@ function too_many(kind, most) {
 
 BEGIN {
 	folders = split("base plot plot/edit plot/format plot/history survey prices " \
-		"takeoff/common takeoff/walls takeoff/ground takeoff/fence takeoff/costs takeoff takeoff/advice " \
+		"takeoff/common takeoff/walls takeoff/ground takeoff/fence takeoff/costs takeoff " \
+		"takeoff/advice " \
 		"report/words report/text report/json report/panel report " \
 		"editor/ask editor editor/sheets editor/acts screen", order, " ")
 	for (i = 1; i <= folders; i++)

@@ -1,6 +1,6 @@
 #!/bin/sh
-# No line of the sources, the tests and the Makefile is wider than 100 columns; a tab goes on to the next
-# eighth column.
+# No line of the sources, the tests and the Makefile is wider than 100 columns; a tab goes on to
+# the next eighth column.
 #
 # tests/house/test_lines.sh [FILE...]: other files may be looked at.
 

@@ -1,5 +1,5 @@
-/* The manual of the format names every keyword of the attribute table in its block, with the words of
- * its choices. */
+/* The manual of the format names every keyword of the attribute table in its block, with the
+ * words of its choices. */
 #include "base/file.h"
 #include "plot/block.h"
 #include "support/runner.h"
@@ -64,7 +64,8 @@ START_TEST(a_default_length_is_in_the_manual_as_the_format_spells_it)
 		item_find(&page, (enum attribute)_i, &item);
 		value_write(&value, &row->rule, &row->preset, UNITS_IMPERIAL);
 		ck_assert_msg(strstr(item.bytes, value.bytes) != NULL,
-			"the manual does not give %s as the default of %s", value.bytes, row->keyword);
+			"the manual does not give %s as the default of %s", value.bytes,
+			row->keyword);
 	}
 	text_fini(&value);
 	text_fini(&item);

@@ -1,6 +1,6 @@
 #!/bin/sh
-# What the compiler must refuse, it refuses: each row is a line that is sound and one that is not, put
-# into the same few lines around it.
+# What the compiler must refuse, it refuses: each row is a line that is sound and one that is not,
+# put into the same few lines around it.
 
 folder=$(mktemp -d) || exit 1
 trap 'rm -rf "$folder"' EXIT

@@ -1,6 +1,6 @@
 #!/bin/sh
-# Every sample's takeoff as JSON is what tests/takeoff.schema.json says, in the judgement of a general
-# JSON Schema validator (draft 2020-12); and the schema refuses what is not.
+# Every sample's takeoff as JSON is what tests/takeoff.schema.json says, in the judgement of a
+# general JSON Schema validator (draft 2020-12); and the schema refuses what is not.
 
 folder=$(mktemp -d) || exit 1
 trap 'rm -rf "$folder"' EXIT
@@ -22,7 +22,8 @@ valid tests/golden/fence.json || { echo "a fence:"; head -c 2000 "$folder/said";
 # refused SCRIPT: a takeoff with one thing amiss, as sed makes it so.
 refused() {
 	sed "$1" "$folder/takeoff.json" >"$folder/amiss.json"
-	cmp -s "$folder/takeoff.json" "$folder/amiss.json" && { echo "no such thing to spoil: $1"; exit 1; }
+	cmp -s "$folder/takeoff.json" "$folder/amiss.json" &&
+		{ echo "no such thing to spoil: $1"; exit 1; }
 	! valid "$folder/amiss.json" || { echo "not refused: $1"; exit 1; }
 }
 

@@ -35,7 +35,8 @@ START_TEST(a_keyword_is_there_once_in_its_block)
 	ck_assert(attribute_find(block, row->keyword, strlen(row->keyword), &found));
 	ck_assert_int_eq(found, a);
 	for (enum attribute other = block_first(block); other <= block_last(block); other++)
-		ck_assert_msg(other == a || strcmp(attribute_row(other)->keyword, row->keyword) != 0,
+		ck_assert_msg(other == a || strcmp(attribute_row(other)->keyword,
+			row->keyword) != 0,
 			"%s twice", row->keyword);
 	/* Not in part, and nothing beyond the length is looked at. */
 	ck_assert(!attribute_find(block, row->keyword, strlen(row->keyword) - 1, &found));
@@ -84,8 +85,8 @@ START_TEST(a_default_is_in_range_or_its_absence_explained)
 		return;
 	value_write(&text, &row->rule, &row->preset, UNITS_IMPERIAL);
 	struct scan s = scan_start(text.bytes, text.length, 1);
-	ck_assert_msg(value_scan(&s, &row->rule, UNITS_IMPERIAL, &again, &d), "%s: %s", row->keyword,
-		d.expected);
+	ck_assert_msg(value_scan(&s, &row->rule, UNITS_IMPERIAL, &again, &d), "%s: %s",
+		row->keyword, d.expected);
 	ck_assert(value_equal(row->rule.kind, &row->preset, &again));
 	value_fini(row->rule.kind, &again);
 	text_fini(&text);
@@ -106,18 +107,23 @@ static const struct {
 	{ ALLOW_FROST, "0 in" }, { ALLOW_HELD, "none" }, { ALLOW_TAMPER, "plate" },
 	{ ALLOW_SWELL_TOPSOIL, "25 %" }, { ALLOW_SWELL_LOAM, "25 %" }, { ALLOW_SWELL_CLAY, "40 %" },
 	{ ALLOW_SWELL_SAND, "12 %" }, { ALLOW_COMPACTION_FINES, "1.2" },
-	{ ALLOW_COMPACTION_CLEAN, "1.05" }, { ALLOW_STONE_SPARE, "5 %" }, { ALLOW_TURF_SPARE, "5 %" },
+	{ ALLOW_COMPACTION_CLEAN, "1.05" }, { ALLOW_STONE_SPARE, "5 %" },
+		{ ALLOW_TURF_SPARE, "5 %" },
 	{ ALLOW_SEED, "6 lb/1000 sq ft" }, { ALLOW_DENSITY_STONE, "2700 lb/cu yd" },
 	{ ALLOW_DENSITY_SOIL, "2000 lb/cu yd" }, { ALLOW_DENSITY_COMPOST, "1100 lb/cu yd" },
 	{ ALLOW_DENSITY_MULCH, "600 lb/cu yd" }, { ALLOW_DENSITY_SPOIL, "2100 lb/cu yd" },
 	{ ALLOW_BARROW_VOLUME, "6 cu ft" }, { ALLOW_BARROW_WEIGHT, "300 lb" },
 	{ ALLOW_PICKUP_WEIGHT, "1500 lb" }, { ALLOW_TRUCK_VOLUME, "10 cu yd" },
 	{ ALLOW_TRUCK_WEIGHT, "20000 lb" }, { ALLOW_TRUCK_STEP, "0.5 cu yd" },
-	{ ALLOW_FABRIC_WIDTH, "6 ft" }, { ALLOW_FABRIC_LENGTH, "100 ft" }, { ALLOW_FABRIC_LAP, "6 in" },
-	{ ALLOW_FABRIC_END_LAP, "1 ft" }, { ALLOW_FABRIC_OFFCUT, "3 ft" }, { ALLOW_FABRIC_PINS, "3 ft" },
-	{ ALLOW_LINER_TURN, "6 in" }, { ALLOW_EDGING_PIECE, "8 ft" }, { ALLOW_EDGING_SPIKE, "2 ft" },
+	{ ALLOW_FABRIC_WIDTH, "6 ft" }, { ALLOW_FABRIC_LENGTH, "100 ft" },
+		{ ALLOW_FABRIC_LAP, "6 in" },
+	{ ALLOW_FABRIC_END_LAP, "1 ft" }, { ALLOW_FABRIC_OFFCUT, "3 ft" },
+		{ ALLOW_FABRIC_PINS, "3 ft" },
+	{ ALLOW_LINER_TURN, "6 in" }, { ALLOW_EDGING_PIECE, "8 ft" },
+		{ ALLOW_EDGING_SPIKE, "2 ft" },
 	{ ALLOW_CONCRETE_BAG, "0.6 cu ft" }, { ALLOW_POST_STOCK, "1 ft" },
-	{ BED_BUILD, "raised" }, { BED_BLOCK, "16 in x 8 in x 6 in" }, { BED_DENSITY, "135 lb/cu ft" },
+	{ BED_BUILD, "raised" }, { BED_BLOCK, "16 in x 8 in x 6 in" },
+		{ BED_DENSITY, "135 lb/cu ft" },
 	{ BED_COURSES, "3" }, { BED_CAP, "none" }, { BED_INSIDE, "undug" }, { BED_BASE, "4 in" },
 	{ BED_REACH, "6 in" }, { BED_LINER, "yes" },
 	{ BED_FREEBOARD, "1 1/2 in" }, { BED_MULCH, "2 in" }, { BED_MIX, "topsoil 1, compost 1" },
@@ -151,8 +157,10 @@ START_TEST(all_other_attributes_have_no_default)
 
 		for (int i = 0; i < COUNT(defaults); i++)
 			is_listed = is_listed || defaults[i].attribute == a;
-		ck_assert_msg(attribute_row(a)->preset.set == is_listed, "%s", attribute_row(a)->keyword);
-		ck_assert_msg(is_listed || !attribute_row(a)->source, "%s", attribute_row(a)->keyword);
+		ck_assert_msg(attribute_row(a)->preset.set == is_listed, "%s",
+			attribute_row(a)->keyword);
+		ck_assert_msg(is_listed || !attribute_row(a)->source, "%s",
+			attribute_row(a)->keyword);
 	}
 }
 END_TEST
@@ -162,11 +170,15 @@ static const struct {
 	enum attribute attribute;
 	const char *least, *most;
 } ranges[] = {
-	{ HEAD_CELL, "1 in", "10 ft" }, { HEAD_NORTH, "0", "359.999999" }, { HEAD_SITE, "-66", "66" },
-	{ ALLOW_KERF, "0 in", "1 in" }, { ALLOW_FIT, "0 in", "1 in" }, { ALLOW_SHORTEST, "0 in", "1 m" },
+	{ HEAD_CELL, "1 in", "10 ft" }, { HEAD_NORTH, "0", "359.999999" },
+		{ HEAD_SITE, "-66", "66" },
+	{ ALLOW_KERF, "0 in", "1 in" }, { ALLOW_FIT, "0 in", "1 in" },
+		{ ALLOW_SHORTEST, "0 in", "1 m" },
 	{ ALLOW_INSIDE, "0 in", "1 m" }, { ALLOW_BREAKAGE, "0 %", "100 %" },
-	{ ALLOW_SETTLEMENT, "0 %", "100 %" }, { ALLOW_BEADS, "1", "4" }, { ALLOW_CARTRIDGE, "1 in", "1000 m" },
-	{ ALLOW_TOPSOIL, "0 in", "2 m" }, { ALLOW_SOD, "0 in", "2 m" }, { ALLOW_FROST, "0 in", "2 m" },
+	{ ALLOW_SETTLEMENT, "0 %", "100 %" }, { ALLOW_BEADS, "1", "4" },
+		{ ALLOW_CARTRIDGE, "1 in", "1000 m" },
+	{ ALLOW_TOPSOIL, "0 in", "2 m" }, { ALLOW_SOD, "0 in", "2 m" },
+		{ ALLOW_FROST, "0 in", "2 m" },
 	{ ALLOW_SWELL_TOPSOIL, "0 %", "100 %" }, { ALLOW_SWELL_LOAM, "0 %", "100 %" },
 	{ ALLOW_SWELL_CLAY, "0 %", "100 %" }, { ALLOW_SWELL_SAND, "0 %", "100 %" },
 	{ ALLOW_COMPACTION_FINES, "1", "2" }, { ALLOW_COMPACTION_CLEAN, "1", "2" },
@@ -178,13 +190,17 @@ static const struct {
 	{ ALLOW_EDGING_SPIKE, "1 in", "10 m" }, { ALLOW_POST_STOCK, "1 in", "3 m" },
 	{ BED_COURSES, "1", "40" }, { BED_EMBED, "0 in", "2 m" }, { BED_BASE, "0 in", "2 m" },
 	{ BED_REACH, "0 in", "1 m" },
-	{ BED_FREEBOARD, "0 in", "2 m" }, { BED_MULCH, "0 in", "2 m" }, { BED_PREPARE, "0 in", "2 m" },
+	{ BED_FREEBOARD, "0 in", "2 m" }, { BED_MULCH, "0 in", "2 m" },
+		{ BED_PREPARE, "0 in", "2 m" },
 	{ BED_AMEND, "0 in", "2 m" }, { PATH_BASE, "0 in", "2 m" }, { PATH_SURFACE, "0 in", "2 m" },
-	{ LAWN_TOPSOIL, "0 in", "2 m" }, { FIXTURE_HEIGHT, "0 in", "30 m" }, { FIXTURE_BASE, "0 in", "2 m" },
+	{ LAWN_TOPSOIL, "0 in", "2 m" }, { FIXTURE_HEIGHT, "0 in", "30 m" },
+		{ FIXTURE_BASE, "0 in", "2 m" },
 	{ LAWN_THICKNESS, "0 in", "2 m" }, { FENCE_HEIGHT, "1 ft", "4 m" },
-	{ FENCE_SECTION, "2 ft", "6 m" }, { FENCE_POST, "1 in", "1 ft" }, { FENCE_GAP, "0 in", "2 ft" },
+	{ FENCE_SECTION, "2 ft", "6 m" }, { FENCE_POST, "1 in", "1 ft" },
+		{ FENCE_GAP, "0 in", "2 ft" },
 	{ FENCE_RAILS, "1", "6" }, { FENCE_DEPTH, "6 in", "3 m" }, { FENCE_HOLE, "2 in", "1 m" },
-	{ FENCE_GRAVEL, "0 in", "1 m" }, { FENCE_INSET, "0 in", "1 m" }, { FENCE_GATE_GAPS, "0 in", "1 ft" },
+	{ FENCE_GRAVEL, "0 in", "1 m" }, { FENCE_INSET, "0 in", "1 m" },
+		{ FENCE_GATE_GAPS, "0 in", "1 ft" },
 	{ FENCE_LEAF, "1 ft", "3 m" },
 };
 
@@ -234,9 +250,10 @@ START_TEST(every_range_is_tested)
 		for (int i = 0; i < COUNT(ranges); i++)
 			is_listed = is_listed || ranges[i].attribute == a;
 		ck_assert_msg(is_listed == (kind == VALUE_LENGTH || kind == VALUE_COUNT ||
-			kind == VALUE_DECIMAL || kind == VALUE_PERCENT), "%s", attribute_row(a)->keyword);
-		ck_assert_msg((kind == VALUE_CHOICE) == (attribute_row(a)->rule.words != NULL), "%s",
+			kind == VALUE_DECIMAL || kind == VALUE_PERCENT), "%s",
 			attribute_row(a)->keyword);
+		ck_assert_msg((kind == VALUE_CHOICE) == (attribute_row(a)->rule.words != NULL),
+			"%s", attribute_row(a)->keyword);
 	}
 }
 END_TEST

@@ -2,8 +2,8 @@
 #include "support/runner.h"
 #include "plot/block.h"
 
-/* A rounder value may be a fifth off: rolls of 100 ft are sold as 25 m. Common practice, no published
- * source. */
+/* A rounder value may be a fifth off: rolls of 100 ft are sold as 25 m. Common practice, no
+ * published source. */
 static bool is_near(nm value, nm preset)
 {
 	nm apart = value > preset ? value - preset : preset - value;
@@ -32,8 +32,8 @@ START_TEST(every_rounder_value_is_near_the_default_and_in_whole_millimetres)
 				continue;
 			ck_assert_int_eq(value->as.length % NM_PER_MM, 0);
 			if (row->preset.set)
-				ck_assert_msg(is_near(value->as.length, row->preset.as.length), "%s",
-					row->keyword);
+				ck_assert_msg(is_near(value->as.length, row->preset.as.length),
+					"%s", row->keyword);
 		}
 		block_fini(&block);
 	}

@@ -1,5 +1,5 @@
-/* Drawing fences: runs are checked by what they look like, acts against the sides of cells that a fence
- * goes along, kept one by one in a map of their own. */
+/* Drawing fences: runs are checked by what they look like, acts against the sides of cells that
+ * a fence goes along, kept one by one in a map of their own. */
 #include "plot/edit/fence_lay.h"
 #include "plot/edit/resize.h"
 #include "plot/edit/rescale.h"
@@ -13,7 +13,7 @@
 
 enum { KINDS = MIRROR_HALF_TURN + 1, SIDE = 12, POINTS = SIDE + 1, SIDES = 2 * POINTS * POINTS };
 
-/* ---- By hand ------------------------------------------------------------------------------------ */
+/* ---- By hand --------------------------------------------------------------------------------- */
 
 static void yard(struct plot *plot)
 {
@@ -187,10 +187,10 @@ START_TEST(images_outside_the_plan_are_left_out_and_told)
 }
 END_TEST
 
-/* ---- By sides of cells -------------------------------------------------------------------------- */
+/* ---- By sides of cells ----------------------------------------------------------------------- */
 
-/* Level and upright sides by the grid point they start from: 1 where there is fence; the number of a
- * gate, 0 for none. */
+/* Level and upright sides by the grid point they start from: 1 where there is fence; the number
+ * of a gate, 0 for none. */
 struct map {
 	int fence[SIDES], gate[SIDES];
 	int gates;
@@ -263,7 +263,8 @@ static void map_lay(struct map *map, const struct plot *plot, struct leg l, bool
 		}
 }
 
-/* Joins images with a side in common, by marking sides with the image's number until nothing changes. */
+/* Joins images with a side in common, by marking sides with the image's number until nothing
+ * changes. */
 static void map_gate(struct map *map, const struct plot *plot, struct leg l)
 {
 	struct mirror mirror = mirror_of(plot);
@@ -288,7 +289,8 @@ static void map_gate(struct map *map, const struct plot *plot, struct leg l)
 		for (int n = 0; n < count; n++)
 			for (int i = 0; group[n] == g && i < lengths[n]; i++) {
 				has_any = has_any || list[n][i] >= 0;
-				is_covered = is_covered && (list[n][i] < 0 || map->fence[list[n][i]]);
+				is_covered = is_covered &&
+					(list[n][i] < 0 || map->fence[list[n][i]]);
 			}
 		if (!has_any || !is_covered)
 			continue;
@@ -327,7 +329,8 @@ static void check_map(const struct map *map, const struct plot *plot, const stru
 			fenced[list[i - 1]]++;
 	ck_assert_msg(memcmp(fenced, map->fence, sizeof fenced) == 0, "%s: other sides", what);
 	for (size_t g = 0; g < fence->gate_count; g++) {
-		int count = sides_of(&plot->ground, fence->gates[g], list), number = map->gate[list[0]];
+		int count = sides_of(&plot->ground, fence->gates[g], list),
+			number = map->gate[list[0]];
 
 		ck_assert_msg(number > 0, "%s: a gate too many", what);
 		for (int i = 0; i < count; i++) {
@@ -371,7 +374,8 @@ static struct leg leg_at_random(const struct ground *ground, struct random *rand
 static const char *const act_names[] = { "laying", "laying", "lifting", "a gate", "a gate",
 	"lifting a gate" };
 
-static struct laid act(struct plot *plot, struct fence *fence, struct map *map, int which, struct leg l)
+static struct laid act(struct plot *plot, struct fence *fence, struct map *map, int which,
+	struct leg l)
 {
 	switch (which) {
 	case 0:
@@ -419,9 +423,11 @@ START_TEST(any_acts_do_to_sides_and_gates_what_they_say_with_all_images)
 
 			check_map(&map, &plot, fence, act_names[which]);
 			if (which < 3)
-				ck_assert_int_eq(laid.changed, sides_changed(before.fence, map.fence));
+				ck_assert_int_eq(laid.changed,
+					sides_changed(before.fence, map.fence));
 			if (laid.changed == 0)
-				ck_assert_msg(fence_equal(&was, fence), "%s changed it", act_names[which]);
+				ck_assert_msg(fence_equal(&was, fence), "%s changed it",
+					act_names[which]);
 			fence_fini(&was);
 		}
 		plot_fini(&plot);
@@ -451,7 +457,8 @@ START_TEST(the_same_sides_make_the_same_runs)
 		for (int i = count - 1; i >= 0; i--) /* backwards, in two pieces */
 			for (int piece = 0; piece < 2; piece++) {
 				struct leg l = legs[i];
-				struct place middle = { (l.from.x + l.to.x) / 2, (l.from.y + l.to.y) / 2 };
+				struct place middle = { (l.from.x + l.to.x) / 2,
+					(l.from.y + l.to.y) / 2 };
 
 				*(piece ? &l.from : &l.to) = middle;
 				if (leg_is_straight(l))
@@ -463,7 +470,8 @@ START_TEST(the_same_sides_make_the_same_runs)
 }
 END_TEST
 
-/* Two runs share an end only where a third leg goes on from there, or the one has all its points. */
+/* Two runs share an end only where a third leg goes on from there, or the one has all its
+ * points. */
 START_TEST(runs_that_meet_end_to_end_are_one)
 {
 	for (uint64_t seed = 0; seed < 300; seed++) {
@@ -481,7 +489,8 @@ START_TEST(runs_that_meet_end_to_end_are_one)
 				bool meet = place_equal(a->points[0], b->points[0]) ||
 					place_equal(a->points[0], b->points[b->count - 1]) ||
 					place_equal(a->points[a->count - 1], b->points[0]) ||
-					place_equal(a->points[a->count - 1], b->points[b->count - 1]);
+					place_equal(a->points[a->count - 1],
+					b->points[b->count - 1]);
 
 				ck_assert_msg(!meet || a->count == FENCE_POINTS_MOST ||
 					b->count == FENCE_POINTS_MOST, "seed %d", (int)seed);
@@ -491,7 +500,7 @@ START_TEST(runs_that_meet_end_to_end_are_one)
 }
 END_TEST
 
-/* ---- Folding ------------------------------------------------------------------------------------ */
+/* ---- Folding --------------------------------------------------------------------------------- */
 
 static int sign(int n)
 {
@@ -539,7 +548,8 @@ static void map_fold(struct map *map, const struct plot *plot, struct place cell
 			for (int x = 0; x + !upright <= plot->ground.columns; x++) {
 				struct leg images[4];
 				int list[1], to = side_index(upright, x, y);
-				int n = images_of(&mirror, leg(x, y, x + !upright, y + upright), images);
+				int n = images_of(&mirror, leg(x, y, x + !upright, y + upright),
+					images);
 
 				for (; n > 0; n--) {
 					sides_of(&plot->ground, images[n - 1], list);
@@ -570,7 +580,8 @@ START_TEST(folding_copies_one_side_over_the_others)
 		matching = &plot.details.fences[1];
 		for (int i = random_between(&random, 1, 10); i > 0; i--)
 			act(&plot, fence, &map, 0, leg_at_random(&plot.ground, &random));
-		block_set(&plot.details.head, HEAD_MIRROR, (struct value){ .set = true, .as.number = _i });
+		block_set(&plot.details.head, HEAD_MIRROR,
+			(struct value){ .set = true, .as.number = _i });
 		mirror = mirror_of(&plot);
 		cell = (struct place){ random_below(&random, plot.ground.columns),
 			random_below(&random, plot.ground.rows) };
@@ -580,7 +591,8 @@ START_TEST(folding_copies_one_side_over_the_others)
 			check_map(&map, &plot, fence, "folding");
 			folds++;
 		}
-		/* What was drawn in the mirror matches: folding leaves it, in whatever way it is written. */
+		/* What was drawn in the mirror matches: folding leaves it, in whatever way it is
+		 * written. */
 		if (!block_value(&plot.details.head, HEAD_AXIS)->set &&
 			mirror_has_side(&mirror, cell.x, cell.y)) {
 			struct fence was;
@@ -588,7 +600,8 @@ START_TEST(folding_copies_one_side_over_the_others)
 			for (int i = random_between(&random, 1, 10); i > 0; i--)
 				fence_lay(&plot, matching, leg_at_random(&plot.ground, &random));
 			for (int i = random_between(&random, 1, 10); i > 0; i--)
-				fence_set_gate(&plot, matching, leg_at_random(&plot.ground, &random));
+				fence_set_gate(&plot, matching,
+					leg_at_random(&plot.ground, &random));
 			was = fence_copy(matching);
 			fence_fold(&plot, matching, cell);
 			ck_assert_msg(fence_equal(&was, matching), "seed %d", (int)seed);
@@ -631,7 +644,8 @@ START_TEST(a_gate_across_the_axis_stays_one_gate)
 	fence_is(fence, "0,0 8,0", "2,0 4,0; 4,0 6,0");
 	fence_fini(fence);
 	plot.details.fence_count = 0;
-	plot_set(&plot, 0, HEAD_AXIS, "7,4"); /* through cell 3: the side over it is its own image */
+	/* through cell 3: the side over it is its own image */
+	plot_set(&plot, 0, HEAD_AXIS, "7,4");
 	fence = fence_from(&plot, "0,0 4,0", "2,0 4,0");
 	fence_fold(&plot, fence, (struct place){ 0, 0 });
 	fence_is(fence, "0,0 7,0", "2,0 5,0");
@@ -640,7 +654,7 @@ START_TEST(a_gate_across_the_axis_stays_one_gate)
 }
 END_TEST
 
-/* ---- With the ground ---------------------------------------------------------------------------- */
+/* ---- With the ground ------------------------------------------------------------------------- */
 
 START_TEST(growing_moves_a_fence_as_it_is_written)
 {
@@ -701,7 +715,8 @@ START_TEST(cropping_leaves_just_the_sides_within)
 				for (int y = 0; y + upright <= plot.ground.rows; y++)
 					for (int x = 0; x + !upright <= plot.ground.columns; x++)
 						cropped.fence[side_index(upright, x, y)] =
-							map.fence[side_index(upright, x - m.left, y - m.top)];
+							map.fence[side_index(upright, x - m.left,
+							y - m.top)];
 			check_map(&cropped, &plot, fence, "cropping");
 			ck_assert_int_eq(loss.sides, before - fence_length(fence));
 		}
@@ -776,7 +791,8 @@ START_TEST(a_point_goes_to_the_nearest_one_of_the_new_grid)
 	for (int turn = 0; turn < 2000; turn++) {
 		struct plot plot;
 		struct fence *fence;
-		int columns = random_between(&random, 10, 40), x = random_between(&random, 1, columns);
+		int columns = random_between(&random, 10, 40),
+			x = random_between(&random, 1, columns);
 		nm to = NM_PER_INCH * random_between(&random, 2, 30), off;
 
 		plot_from_rows(&plot, (const char *const[]){ ".", NULL });
@@ -785,7 +801,8 @@ START_TEST(a_point_goes_to_the_nearest_one_of_the_new_grid)
 		fence = fence_from(&plot, "", NULL);
 		fence_lay(&plot, fence, leg(0, 0, x, 0));
 		rescale_to(&plot, to);
-		off = llabs((fence->run_count ? fence->runs[0].points[1].x : 0) * to - x * NM_PER_FOOT);
+		off = llabs((fence->run_count ? fence->runs[0].points[1].x :
+			0) * to - x * NM_PER_FOOT);
 		ck_assert_msg(2 * off <= to, "turn %d", turn);
 		plot_fini(&plot);
 	}
@@ -810,9 +827,10 @@ START_TEST(what_matched_its_image_still_does_after_the_cells_changed)
 		rescale_to(&plot, NM_PER_INCH * random_between(&random, 3, 20));
 		mirror = mirror_of(&plot);
 		was = fence_copy(fence);
-		/* A leg on the old axis has no place of its own where the new one goes through cells. */
-		if (mirror_has_side(&mirror, 0, 0) && mirror.across % 2 == 0 && mirror.down % 2 == 0)
-			fence_fold(&plot, fence, cell);
+		/* A leg on the old axis has no place of its own where the new one goes through
+		 * cells. */
+		if (mirror_has_side(&mirror, 0, 0) && mirror.across % 2 == 0 &&
+			mirror.down % 2 == 0) fence_fold(&plot, fence, cell);
 		ck_assert_msg(fence_equal(&was, fence), "mirror %d, turn %d", _i, turn);
 		fence_fini(&was);
 		plot_fini(&plot);
@@ -831,7 +849,8 @@ START_TEST(any_fence_keeps_its_rules_through_all_that_happens_to_a_plan)
 		fence_at_random(&plot, &random);
 		for (int i = 0; i < 12; i++) {
 			struct fence *fence = &plot.details.fences[0];
-			struct margins m = { random_between(&random, -2, 2), random_between(&random, -2, 2),
+			struct margins m = { random_between(&random, -2, 2),
+				random_between(&random, -2, 2),
 				random_between(&random, -2, 2), random_between(&random, -2, 2) };
 			struct mirror mirror = mirror_of(&plot);
 			struct place cell = { random_below(&random, plot.ground.columns),
@@ -878,7 +897,8 @@ Suite *test_suite(void)
 	tcase_add_test(hand, tees_and_crossings_do_not_join_runs);
 	tcase_add_test(hand, a_run_has_64_points_at_most_and_the_next_begins_where_it_ends);
 	tcase_add_test(hand, lifting_splits_runs_and_takes_gates_that_lose_ground);
-	tcase_add_test(hand, a_gate_needs_fence_all_along_and_stands_in_place_of_what_is_in_its_way);
+	tcase_add_test(hand,
+		a_gate_needs_fence_all_along_and_stands_in_place_of_what_is_in_its_way);
 	tcase_add_test(hand, images_that_overlap_make_one_gate);
 	tcase_add_test(hand, images_outside_the_plan_are_left_out_and_told);
 	tcase_add_loop_test(sides, any_acts_do_to_sides_and_gates_what_they_say_with_all_images, 0,
@@ -894,7 +914,8 @@ Suite *test_suite(void)
 	tcase_add_test(ground, a_fence_keeps_its_measure_where_cells_get_another_side);
 	tcase_add_loop_test(ground, a_fence_round_the_plan_stays_round_it, 0, KINDS);
 	tcase_add_test(ground, a_point_goes_to_the_nearest_one_of_the_new_grid);
-	tcase_add_loop_test(ground, what_matched_its_image_still_does_after_the_cells_changed, 0, KINDS);
+	tcase_add_loop_test(ground, what_matched_its_image_still_does_after_the_cells_changed, 0,
+		KINDS);
 	tcase_add_test(ground, any_fence_keeps_its_rules_through_all_that_happens_to_a_plan);
 	return suite;
 }

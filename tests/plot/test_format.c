@@ -1,5 +1,5 @@
-/* Reading and writing plots: what is written is read as it was, what is wrong is refused with its place
- * and a reason. */
+/* Reading and writing plots: what is written is read as it was, what is wrong is refused with
+ * its place and a reason. */
 #include "plot/format/format.h"
 #include "support/details.h"
 #include "support/plots.h"
@@ -57,20 +57,20 @@ static void check_writes(const char *text, size_t length, const char *expected)
 	plot_fini(&plot);
 }
 
-/* ---- What is read ----------------------------------------------------------------------------- */
+/* ---- What is read ---------------------------------------------------------------------------- */
 
 static const char *const canonical[] = {
 	HEAD "\nground 1 x 1\n  .\n",
 	LEGEND_APART "\nground 1 x 1\n  b\n",
 	/* one of everything, in order */
-	"parterre-plot 1\ntitle \"\"\nnote \"One\"\nnote \"Two\"\nunits metric\ncell 300 mm\nnorth 12.5\n"
-	"site -33.9\nmirror four-way\naxis 2,1\nallow\n  note \"Ours\"\n  kerf 3 mm\n  fit 0 mm\n"
-	"  shortest 75 mm\n  inside 200 mm\n  breakage 5 %\n  settlement 12.5 %\n  beads 1\n"
+	"parterre-plot 1\ntitle \"\"\nnote \"One\"\nnote \"Two\"\nunits metric\ncell 300 mm\nnorth "
+	"12.5\nsite -33.9\nmirror four-way\naxis 2,1\nallow\n  note \"Ours\"\n  kerf 3 mm\n  fit 0 "
+	"mm\n  shortest 75 mm\n  inside 200 mm\n  breakage 5 %\n  settlement 12.5 %\n  beads 1\n"
 	"  cartridge 9 m\n"
 	"\nbed b \"Bed\"\n  note \"First\"\n  note \"Second\"\n  build level\n"
-	"  block 400 mm x 200 mm x 150 mm\n  density 2150 kg/m3\n  courses 2\n  cap none\n  embed 0 mm\n"
-	"  inside base\n  base 100 mm\n  freeboard 40 mm\n  mulch 50 mm\n  mix topsoil 5, sharp-sand 0.5\n"
-	"  prepare 200 mm\n  amend 50 mm\n  replace yes\n"
+	"  block 400 mm x 200 mm x 150 mm\n  density 2150 kg/m3\n  courses 2\n  cap none\n  embed "
+	"0 mm\n  inside base\n  base 100 mm\n  freeboard 40 mm\n  mulch 50 mm\n  mix topsoil 5, "
+	"sharp-sand 0.5\n  prepare 200 mm\n  amend 50 mm\n  replace yes\n"
 	"path p \"Path\"\n  base 2 m\n  surface 40 mm\n"
 	"lawn l \"Lawn\"\n  cover none\n  topsoil 0 mm\n"
 	"fixture S \"Sundial\"\n  height 30 m\n  base 100 mm\n"
@@ -80,7 +80,8 @@ static const char *const canonical[] = {
 	"parterre-plot 1\nunits imperial\ncell 6 1/2 in\n\nbed z \"\xC3\x9C \\\"q\\\" \\\\\"\n"
 	"  block 1 ft x 4 in x 3 63/64 in\n  embed 0 in\n  base 100 mm\n  mulch 1 ft\n"
 	"\nground 2 x 1\n  z.\n",
-	/* fences: crossing and touching itself, gates side by side, the same line in another fence */
+	/* fences: crossing and touching itself, gates side by side, the same line in another
+	 * fence */
 	HEAD "\nground 4 x 3\n  ....\n  ....\n  ....\n\nfence \"Pickets \\\"white\\\"\"\n"
 	"  note \"Ours\"\n  height 42 in\n  section 6 ft\n  post 4 in\n  gap 0 in\n  rails 3\n"
 	"  depth 30 in\n  hole 1 ft\n  gravel 6 in\n  inset 0 in\n  clearance 1 in\n  leaf 40 in\n"
@@ -118,18 +119,20 @@ static const struct {
 	const char *text, *written;
 } spellings[] = {
 	/* order within the head and its blocks, notes gathered */
-	{ "parterre-plot 1\nmirror off\ncell 1 ft\nallow\n\tfit 1/8 in\n  note \"A\"\n  kerf 1/8 in\n"
-	  "note \"1\"\nunits imperial\nnote \"2\"\ntitle \"T\"\nground 1 x 1\n .\n",
-	  "parterre-plot 1\ntitle \"T\"\nnote \"1\"\nnote \"2\"\nunits imperial\ncell 1 ft\nmirror off\n"
-	  "allow\n  note \"A\"\n  kerf 1/8 in\n  fit 1/8 in\n\nground 1 x 1\n  .\n" },
+	{ "parterre-plot 1\nmirror off\ncell 1 ft\nallow\n\tfit 1/8 in\n  note \"A\"\n  kerf 1/8 "
+	"in\nnote \"1\"\nunits imperial\nnote \"2\"\ntitle \"T\"\nground 1 x 1\n .\n",
+	  "parterre-plot 1\ntitle \"T\"\nnote \"1\"\nnote \"2\"\nunits imperial\ncell 1 ft\nmirror "
+	"off\nallow\n  note \"A\"\n  kerf 1/8 in\n  fit 1/8 in\n\nground 1 x 1\n  .\n" },
 	/* blank lines, blanks at the end, tabs, CRLF */
-	{ "parterre-plot\t1  \r\n\r\n \t\r\nunits\timperial \r\ncell  1 ft\t\r\n\r\nbed\tb   \"Bed\" \r\n"
+	{ "parterre-plot\t1  \r\n\r\n \t\r\nunits\timperial \r\ncell  1 ft\t\r\n\r\nbed\tb   "
+		"\"Bed\" \r\n"
 	  "\r\n\tcourses\t4 \r\n\r\n  embed 1 in\r\nground 2 x 1 \r\n\tb. \t\r\n\r\n  \r\n",
 	  LEGEND_APART "  courses 4\n  embed 1 in\n\nground 2 x 1\n  b.\n" },
 	/* no last newline; blanks left out, or more of them */
 	{ HEAD "ground 2x1\n ..", HEAD "\n" GROUND },
 	{ HEAD "ground 002   x   01\n \t  ..\n\n\n", HEAD "\n" GROUND },
-	{ LEGEND "  courses  4" "\nground 1 x 1\n b", LEGEND_APART "  courses 4\n\nground 1 x 1\n  b\n" },
+	{ LEGEND "  courses  4" "\nground 1 x 1\n b",
+		LEGEND_APART "  courses 4\n\nground 1 x 1\n  b\n" },
 	/* units are what is shown, not what may be used */
 	{ "parterre-plot 1\ncell 25.4 mm\nunits imperial\n" GROUND,
 	  "parterre-plot 1\nunits imperial\ncell 1 in\n\n" GROUND },
@@ -179,7 +182,7 @@ START_TEST(what_is_read_stands_in_the_model)
 }
 END_TEST
 
-/* ---- What is refused -------------------------------------------------------------------------- */
+/* ---- What is refused ------------------------------------------------------------------------- */
 
 /* Bytes that may hold a NUL, with their length. */
 #define BYTES(text) text, sizeof(text) - 1
@@ -200,7 +203,8 @@ static void check_refused(const struct bad *bad)
 	ck_assert_msg(d.line == bad->line && d.column == bad->column &&
 		strcmp(d.found, bad->found) == 0 &&
 		strncmp(d.expected, bad->expected, strlen(bad->expected)) == 0,
-		"%s\nat %d:%d: found %s, expected %s", bad->bytes, d.line, d.column, d.found, d.expected);
+		"%s\nat %d:%d: found %s, expected %s", bad->bytes, d.line, d.column, d.found,
+		d.expected);
 	check_is_empty(&plot);
 }
 
@@ -227,7 +231,8 @@ static const struct bad bytes[] = {
 	{ BYTES(HEAD "\xEF\xBB\xBF" GROUND), 4, 1, "<EF><BB><BF>ground", "title, units" },
 	{ BYTES(HEAD "title \"a\0b\"\n"), 4, 9, "<00>", "text, each line ended by LF or CR LF" },
 	{ BYTES(HEAD "\0"), 4, 1, "<00>", "text" },
-	{ BYTES(HEAD "title \"a\"\rnote \"b\"\n"), 4, 10, "<0D>", "text, each line ended by LF or CR LF" },
+	{ BYTES(HEAD "title \"a\"\rnote \"b\"\n"), 4, 10, "<0D>",
+		"text, each line ended by LF or CR LF" },
 	{ BYTES(HEAD "title \"a\"\r\r\n"), 4, 10, "<0D>", "text" },
 	{ BYTES(HEAD "ground 1 x 1\n  .\r"), 5, 4, "<0D>", "text" },
 	{ BYTES("parterre-plot 1\r" "units metric\r"), 1, 16, "<0D>", "text" },
@@ -239,20 +244,28 @@ static const struct bad bytes[] = {
 	{ BYTES(HEAD "title \"a\tb\"\n"), 4, 9, "<09>", "a printable character" },
 	{ BYTES(HEAD "title \"a\x1B[31m\"\n"), 4, 9, "<1B>", "a printable character" },
 	{ BYTES(HEAD "title \"a\xC2\x9B" "b\"\n"), 4, 9, "<C2><9B>", "a printable character" },
-	{ BYTES(HEAD "title \"a\xE2\x80\xAE" "b\"\n"), 4, 9, "<E2><80><AE>", "a printable character" },
-	{ BYTES(HEAD "title \"a\xE2\x81\xA6" "b\"\n"), 4, 9, "<E2><81><A6>", "a printable character" },
-	{ BYTES(HEAD "title \"a\xE2\x80\x8B" "b\"\n"), 4, 9, "<E2><80><8B>", "a printable character" },
-	{ BYTES(HEAD "title \"a\xEF\xBB\xBF" "b\"\n"), 4, 9, "<EF><BB><BF>", "a printable character" },
-	{ BYTES(HEAD "title \"a\xE2\x80\xA8" "b\"\n"), 4, 9, "<E2><80><A8>", "a printable character" },
-	{ BYTES(HEAD "title \"a\xEE\x80\x80" "b\"\n"), 4, 9, "<EE><80><80>", "a printable character" },
-	{ BYTES(HEAD "title \"a\xEF\xBF\xBF" "b\"\n"), 4, 9, "<EF><BF><BF>", "a printable character" },
+	{ BYTES(HEAD "title \"a\xE2\x80\xAE" "b\"\n"), 4, 9, "<E2><80><AE>",
+		"a printable character" },
+	{ BYTES(HEAD "title \"a\xE2\x81\xA6" "b\"\n"), 4, 9, "<E2><81><A6>",
+		"a printable character" },
+	{ BYTES(HEAD "title \"a\xE2\x80\x8B" "b\"\n"), 4, 9, "<E2><80><8B>",
+		"a printable character" },
+	{ BYTES(HEAD "title \"a\xEF\xBB\xBF" "b\"\n"), 4, 9, "<EF><BB><BF>",
+		"a printable character" },
+	{ BYTES(HEAD "title \"a\xE2\x80\xA8" "b\"\n"), 4, 9, "<E2><80><A8>",
+		"a printable character" },
+	{ BYTES(HEAD "title \"a\xEE\x80\x80" "b\"\n"), 4, 9, "<EE><80><80>",
+		"a printable character" },
+	{ BYTES(HEAD "title \"a\xEF\xBF\xBF" "b\"\n"), 4, 9, "<EF><BF><BF>",
+		"a printable character" },
 	{ BYTES(HEAD "title \"a\\nb\"\n"), 4, 9, "\\", "a printable character" },
 	{ BYTES(HEAD "\x0C" "\n"), 4, 1, "<0C>", "title, units" },
 };
 
 static const struct bad heads[] = {
 	{ BYTES(HEAD "color red\n"), 4, 1, "color",
-	  "title, units, cell, north, site, mirror, axis, prices, allow, bed, path, lawn, fixture, ground or note" },
+	  "title, units, cell, north, site, mirror, axis, prices, allow, bed, path, lawn, fixture, "
+	"ground or note" },
 	{ BYTES(HEAD "Title \"a\"\n"), 4, 1, "Title", "title, units" },
 	{ BYTES(HEAD "# a comment\n"), 4, 1, "#", "title, units" },
 	{ BYTES(HEAD "fence \"Pickets\"\n"), 4, 1, "fence", "title, units" },
@@ -269,7 +282,8 @@ static const struct bad heads[] = {
 	  "a length with its unit, such as 300 mm" },
 	{ BYTES("parterre-plot 1\nunits imperial\ncell 11 ft\n"), 3, 6, "11", "1 in to 10 ft" },
 	{ BYTES("parterre-plot 1\nunits feet\n"), 2, 7, "feet", "imperial or metric" },
-	{ BYTES("parterre-plot 1\nunits imperial metric\n"), 2, 16, "metric", "the end of the line" },
+	{ BYTES("parterre-plot 1\nunits imperial metric\n"), 2, 16, "metric",
+		"the end of the line" },
 	{ BYTES(HEAD "mirror left right\n"), 4, 8, "left", "off, left-right" },
 	{ BYTES(HEAD "title \"a\" \"b\"\n"), 4, 11, "\"b\"", "the end of the line" },
 	{ BYTES(HEAD "title\n"), 4, 6, "the end of the line", "text in double quotes" },
@@ -278,11 +292,12 @@ static const struct bad heads[] = {
 	{ BYTES(HEAD "allow 5 %\n"), 4, 7, "5", "the end of the line" },
 	{ BYTES(HEAD "allow\n  breakage 5\n"), 5, 12, "5", "a percentage such as 5 %" },
 	{ BYTES(HEAD "allow\n  courses 4\n"), 5, 3, "courses",
-	  "allow: kerf, fit, shortest, inside, breakage, settlement, beads, cartridge, topsoil, sod, "
-	  "others in parterre-plot(5) or note" },
+	  "allow: kerf, fit, shortest, inside, breakage, settlement, beads, cartridge, topsoil, "
+	"sod, others in parterre-plot(5) or note" },
 	{ BYTES(HEAD "allow\n  kerf 0 in\n  kerf 0 in\n"), 6, 3, "kerf", "each keyword once" },
 	/* an indented line with no block */
-	{ BYTES("parterre-plot 1\n  units imperial\n"), 2, 3, "units", "an indented line only inside a block" },
+	{ BYTES("parterre-plot 1\n  units imperial\n"), 2, 3, "units",
+		"an indented line only inside a block" },
 	{ BYTES(HEAD "\tcourses 4\n"), 4, 2, "courses", "an indented line only inside a block" },
 	{ BYTES(HEAD "allow\nnote \"a\"\n  kerf 0 in\n"), 6, 3, "kerf", "an indented line only" },
 	{ BYTES(HEAD "allow\ntitle \"a\"\n  kerf 0 in\n"), 6, 3, "kerf", "an indented line only" },
@@ -308,10 +323,12 @@ static const struct bad legends[] = {
 	{ BYTES(HEAD "bed b Bed\n"), 4, 7, "Bed", "text in double quotes" },
 	{ BYTES(HEAD "bed b \"\"\n"), 4, 7, "\"\"", "1 to 60 characters" },
 	{ BYTES(HEAD "bed b \"Bed\" x\n"), 4, 13, "x", "the end of the line" },
-	{ BYTES(LEGEND "bed b \"Other\"\n"), 5, 5, "b", "another letter: b is in the legend already" },
+	{ BYTES(LEGEND "bed b \"Other\"\n"), 5, 5, "b",
+		"another letter: b is in the legend already" },
 	{ BYTES(LEGEND "path b \"Path\"\n"), 5, 6, "b", "another letter" },
-	{ BYTES(LEGEND "  colour 4\n"), 5, 3, "colour", "bed: build, block, density, courses, cap, embed, "
-	  "inside, base, reach, liner, freeboard, mulch, mix, prepare, amend, replace or note" },
+	{ BYTES(LEGEND "  colour 4\n"), 5, 3, "colour", "bed: build, block, density, courses, cap, "
+	"embed, inside, base, reach, liner, freeboard, mulch, mix, prepare, amend, replace or "
+	"note" },
 	{ BYTES(LEGEND "  surface 1 in\n"), 5, 3, "surface", "bed: build" },
 	{ BYTES(LEGEND "  courses 4\n  courses 5\n"), 6, 3, "courses", "each keyword once" },
 	{ BYTES(LEGEND "  courses 41\n"), 5, 11, "41", "1 to 40" },
@@ -319,34 +336,45 @@ static const struct bad legends[] = {
 	{ BYTES(LEGEND "\t\tembed 3\n"), 5, 9, "3", "a length with its unit, such as 3 in" },
 	{ BYTES(LEGEND "  block 1 ft x 4 in x 4\n"), 5, 23, "4", "a length with its unit" },
 	{ BYTES(LEGEND "  block 4 in x 1 ft x 4 in\n"), 5, 16, "1", "a depth across the wall" },
-	{ BYTES(HEAD "path p \"P\"\n  courses 4\n"), 5, 3, "courses", "path: base, surface, stone, fabric, edging or note" },
-	{ BYTES(HEAD "lawn l \"L\"\n  base 4 in\n"), 5, 3, "base", "lawn: cover, topsoil, thickness or note" },
-	{ BYTES(HEAD "fixture S \"S\"\n  cover turf\n"), 5, 3, "cover", "fixture: height, base or note" },
+	{ BYTES(HEAD "path p \"P\"\n  courses 4\n"), 5, 3, "courses",
+		"path: base, surface, stone, fabric, edging or note" },
+	{ BYTES(HEAD "lawn l \"L\"\n  base 4 in\n"), 5, 3, "base",
+		"lawn: cover, topsoil, thickness or note" },
+	{ BYTES(HEAD "fixture S \"S\"\n  cover turf\n"), 5, 3, "cover",
+		"fixture: height, base or note" },
 	{ BYTES(HEAD "plant r \"Rose\"\n"), 4, 1, "plant", "title, units" },
 	/* the head is over */
-	{ BYTES(LEGEND "mirror off\n"), 5, 1, "mirror", "bed, path, lawn, fixture or ground; the head ends" },
+	{ BYTES(LEGEND "mirror off\n"), 5, 1, "mirror",
+		"bed, path, lawn, fixture or ground; the head ends" },
 	{ BYTES(LEGEND "allow\n"), 5, 1, "allow", "bed, path, lawn, fixture or ground" },
 	{ BYTES(LEGEND "note \"late\"\n"), 5, 1, "note", "bed, path, lawn, fixture or ground" },
-	{ BYTES(LEGEND "fence \"Pickets\"\n"), 5, 1, "fence", "bed, path, lawn, fixture or ground" },
+	{ BYTES(LEGEND "fence \"Pickets\"\n"), 5, 1, "fence",
+		"bed, path, lawn, fixture or ground" },
 };
 
 static const struct bad missing[] = {
 	/* on the first line of legend or ground */
 	{ BYTES("parterre-plot 1\ncell 1 ft\nbed b \"Bed\"\n"), 3, 1, "bed", "units in the head" },
-	{ BYTES("parterre-plot 1\nunits metric\nfixture S \"S\"\n"), 3, 1, "fixture", "cell in the head" },
-	{ BYTES("parterre-plot 1\ncell 1 ft\n\nground 1 x 1\n  .\n"), 4, 1, "ground", "units in the head" },
-	{ BYTES("parterre-plot 1\nunits metric\nground nonsense\n"), 3, 1, "ground", "cell in the head" },
+	{ BYTES("parterre-plot 1\nunits metric\nfixture S \"S\"\n"), 3, 1, "fixture",
+		"cell in the head" },
+	{ BYTES("parterre-plot 1\ncell 1 ft\n\nground 1 x 1\n  .\n"), 4, 1, "ground",
+		"units in the head" },
+	{ BYTES("parterre-plot 1\nunits metric\nground nonsense\n"), 3, 1, "ground",
+		"cell in the head" },
 	{ BYTES("parterre-plot 1\nbed nonsense\n"), 2, 1, "bed", "units in the head" },
 	/* behind the last line */
 	{ BYTES("parterre-plot 1"), 2, 1, "the end of the file", "units in the head" },
 	{ BYTES("parterre-plot 1\n"), 2, 1, "the end of the file", "units in the head" },
-	{ BYTES("parterre-plot 1\nunits metric\n"), 3, 1, "the end of the file", "cell in the head" },
+	{ BYTES("parterre-plot 1\nunits metric\n"), 3, 1, "the end of the file",
+		"cell in the head" },
 	{ BYTES(HEAD), 4, 1, "the end of the file", "ground W x H and its rows" },
 	{ BYTES(HEAD "\n\n"), 6, 1, "the end of the file", "ground W x H and its rows" },
 	{ BYTES(LEGEND "  courses 4\n"), 6, 1, "the end of the file", "ground W x H and its rows" },
 	{ BYTES(HEAD "ground 2 x 3\n"), 5, 1, "the end of the file", "row 1 of 3 of the ground" },
-	{ BYTES(HEAD "ground 2 x 3\n  ..\n  ..\n"), 7, 1, "the end of the file", "row 3 of 3 of the ground" },
-	{ BYTES(HEAD "ground 2 x 3\n  ..\n  .."), 7, 1, "the end of the file", "row 3 of 3 of the ground" },
+	{ BYTES(HEAD "ground 2 x 3\n  ..\n  ..\n"), 7, 1, "the end of the file",
+		"row 3 of 3 of the ground" },
+	{ BYTES(HEAD "ground 2 x 3\n  ..\n  .."), 7, 1, "the end of the file",
+		"row 3 of 3 of the ground" },
 };
 
 static const struct bad grounds[] = {
@@ -356,32 +384,39 @@ static const struct bad grounds[] = {
 	{ BYTES(HEAD "ground 1 x 2049\n"), 4, 12, "2049", "a number of cells from 1 to 2048" },
 	{ BYTES(HEAD "ground 1 x 0\n"), 4, 12, "0", "a number of cells from 1 to 2048" },
 	{ BYTES(HEAD "ground -1 x 1\n"), 4, 8, "-1", "a number of cells" },
-	{ BYTES(HEAD "ground 99999999999999999999 x 1\n"), 4, 8, "99999999999999999999", "a number of cells" },
+	{ BYTES(HEAD "ground 99999999999999999999 x 1\n"), 4, 8, "99999999999999999999",
+		"a number of cells" },
 	{ BYTES(HEAD "ground 2\n"), 4, 9, "the end of the line", "x, as in ground 14 x 8" },
 	{ BYTES(HEAD "ground 2 by 1\n"), 4, 10, "by", "x, as in ground 14 x 8" },
 	{ BYTES(HEAD "ground 1.5 x 1\n"), 4, 9, ".5", "x, as in ground 14 x 8" },
 	{ BYTES(HEAD "ground 2 x\n"), 4, 11, "the end of the line", "a number of cells" },
 	{ BYTES(HEAD "ground 2 x 1 x 3\n"), 4, 14, "x", "the end of the line" },
 	/* rows */
-	{ BYTES(HEAD "ground 2 x 1\n  .\n"), 5, 4, "the end of the line", "2 letters in the row, not 1" },
-	{ BYTES(HEAD "ground 2 x 1\n  .  \n"), 5, 4, "the end of the line", "2 letters in the row, not 1" },
+	{ BYTES(HEAD "ground 2 x 1\n  .\n"), 5, 4, "the end of the line",
+		"2 letters in the row, not 1" },
+	{ BYTES(HEAD "ground 2 x 1\n  .  \n"), 5, 4, "the end of the line",
+		"2 letters in the row, not 1" },
 	{ BYTES(HEAD "ground 2 x 1\n  ...\n"), 5, 5, ".", "the end of the row after 2 letters" },
 	{ BYTES(HEAD "ground 2 x 1\n  .. .\n"), 5, 6, ".", "the end of the row after 2 letters" },
 	{ BYTES(HEAD "ground 2 x 1\n..\n"), 5, 1, "..", "row 1 of 1 of the ground, indented" },
 	{ BYTES(HEAD "ground 2 x 2\n  ..\n\n  ..\n"), 6, 1, "the end of the line", "row 2 of 2" },
-	{ BYTES(HEAD "ground 2 x 2\n  ..\n   \n  ..\n"), 6, 1, "the end of the line", "row 2 of 2" },
-	{ BYTES(HEAD "ground 2 x 2\n  ..\nfence \"F\"\n"), 6, 1, "fence", "row 2 of 2 of the ground, indented" },
+	{ BYTES(HEAD "ground 2 x 2\n  ..\n   \n  ..\n"), 6, 1, "the end of the line",
+		"row 2 of 2" },
+	{ BYTES(HEAD "ground 2 x 2\n  ..\nfence \"F\"\n"), 6, 1, "fence",
+		"row 2 of 2 of the ground, indented" },
 	{ BYTES(HEAD "ground 2 x 1\n  .b\n"), 5, 4, "b", "a letter of the legend or ." },
 	{ BYTES(LEGEND "ground 2 x 1\n  bB\n"), 6, 4, "B", "a letter of the legend or ." },
 	{ BYTES(LEGEND "ground 3 x 1\n  b b\n"), 6, 4, "a blank", "a letter of the legend or ." },
 	{ BYTES(LEGEND "ground 3 x 1\n  b\tb\n"), 6, 4, "<09>", "a letter of the legend or ." },
-	{ BYTES(LEGEND "ground 3 x 1\n  b\xC3\xA4" "b\n"), 6, 4, "\xC3\xA4", "a letter of the legend or ." },
+	{ BYTES(LEGEND "ground 3 x 1\n  b\xC3\xA4" "b\n"), 6, 4, "\xC3\xA4",
+		"a letter of the legend or ." },
 	{ BYTES(LEGEND "ground 3 x 1\n  b,b\n"), 6, 4, ",", "a letter of the legend or ." },
 	{ BYTES(LEGEND "ground 3 x 1\n  note \"a\"\n"), 6, 3, "n", "a letter of the legend or ." },
 	/* what follows */
 	{ BYTES(HEAD GROUND "  ..\n"), 6, 3, "..", "the end of the ground: its 1 rows are there" },
 	{ BYTES(HEAD GROUND "\n  note \"a\"\n"), 7, 3, "note", "the end of the ground" },
-	{ BYTES(HEAD GROUND "ground 2 x 1\n  ..\n"), 6, 1, "ground", "fence or the end of the file" },
+	{ BYTES(HEAD GROUND "ground 2 x 1\n  ..\n"), 6, 1, "ground",
+		"fence or the end of the file" },
 	{ BYTES(HEAD GROUND "bed b \"Bed\"\n"), 6, 1, "bed", "fence or the end of the file" },
 	{ BYTES(HEAD GROUND "\n\nrubbish\n"), 8, 1, "rubbish", "fence or the end of the file" },
 	{ BYTES(HEAD GROUND "\0"), 6, 1, "<00>", "text" },
@@ -402,7 +437,8 @@ static const struct bad fences[] = {
 	{ BYTES(YARD "fence p \"Pickets\"\n"), 8, 7, "p", "text in double quotes" },
 	{ BYTES(YARD "fence \"Pickets\" new\n"), 8, 17, "new", "the end of the line" },
 	{ BYTES(FENCE "  colour red\n"), 9, 3, "colour",
-	  "fence: height, section, post, gap, rails, depth, hole, gravel, inset, clearance, leaf, run, gate or note" },
+	  "fence: height, section, post, gap, rails, depth, hole, gravel, inset, clearance, leaf, "
+	"run, gate or note" },
 	{ BYTES(FENCE "  height 3 ft\n  height 3 ft\n"), 10, 3, "height", "each keyword once" },
 	{ BYTES(FENCE "  rails 7\n"), 9, 9, "7", "1 to 6" },
 	{ BYTES(FENCE "bed b \"Bed\"\n"), 9, 1, "bed", "fence or the end of the file" },
@@ -424,30 +460,42 @@ static const struct bad fences[] = {
 	{ BYTES(FENCE "  gate 0,0\n"), 9, 11, "the end of the line", POINT_EXPECTED },
 	{ BYTES(FENCE "  gate 0,0 0,0\n"), 9, 12, "0,0", LEG_EXPECTED },
 	{ BYTES(FENCE "  gate 0,0 1,1\n"), 9, 12, "1,1", LEG_EXPECTED },
-	{ BYTES(FENCE "  gate 0,0 1,0 2,0\n"), 9, 16, "2,0", "the end of the line: a gate has two points" },
+	{ BYTES(FENCE "  gate 0,0 1,0 2,0\n"), 9, 16, "2,0",
+		"the end of the line: a gate has two points" },
 	/* legs over each other: seen at the fence's end, told where they are */
-	{ BYTES(FENCE "  run 0,0 4,0 1,0\n"), 9, 15, "1,0", "a leg that lies over no other of its fence" },
-	{ BYTES(FENCE "  run 0,0 4,0\n  run 3,0 3,1\n  run 2,0 0,0\n"), 11, 11, "0,0", "a leg that" },
-	{ BYTES(FENCE "  run 0,0 0,3\n  run 1,3 0,3 0,2\n  height 3 ft\n"), 10, 15, "0,2", "a leg that" },
-	{ BYTES(FENCE "  run 3,0 4,0\n  run 0,0 1,0\n  run 1,0 4,0 4,3\n"), 11, 11, "4,0", "a leg that" },
+	{ BYTES(FENCE "  run 0,0 4,0 1,0\n"), 9, 15, "1,0",
+		"a leg that lies over no other of its fence" },
+	{ BYTES(FENCE "  run 0,0 4,0\n  run 3,0 3,1\n  run 2,0 0,0\n"), 11, 11, "0,0",
+		"a leg that" },
+	{ BYTES(FENCE "  run 0,0 0,3\n  run 1,3 0,3 0,2\n  height 3 ft\n"), 10, 15, "0,2",
+		"a leg that" },
+	{ BYTES(FENCE "  run 3,0 4,0\n  run 0,0 1,0\n  run 1,0 4,0 4,3\n"), 11, 11, "4,0",
+		"a leg that" },
 	{ BYTES(FENCE "  run 1,0 2,0\n  run 0,0 4,0\nfence \"B\"\n"), 10, 11, "4,0", "a leg that" },
 	/* gates */
 	{ BYTES(FENCE "  gate 0,0 1,0\n"), 9, 8, "0,0", "a gate that lies on one leg of a run" },
 	{ BYTES(TOP "  gate 0,1 1,1\n"), 10, 8, "0,1", "a gate that lies on one leg of a run" },
 	{ BYTES(TOP "  gate 0,0 0,1\n"), 10, 8, "0,0", "a gate that lies on one leg of a run" },
-	{ BYTES(FENCE "  run 1,0 4,0\n  gate 0,0 2,0\n"), 10, 8, "0,0", "a gate that lies on one leg" },
-	{ BYTES(FENCE "  run 0,0 2,0 4,0\n  gate 1,0 3,0\n"), 10, 8, "1,0", "a gate that lies on one leg" },
-	{ BYTES(TOP "  gate 0,0 2,0\n  gate 3,0 1,0\n"), 11, 8, "3,0", "a gate that lies over no other" },
-	{ BYTES(TOP "  gate 1,0 2,0\n  gate 1,0 2,0\n"), 11, 8, "1,0", "a gate that lies over no other" },
+	{ BYTES(FENCE "  run 1,0 4,0\n  gate 0,0 2,0\n"), 10, 8, "0,0",
+		"a gate that lies on one leg" },
+	{ BYTES(FENCE "  run 0,0 2,0 4,0\n  gate 1,0 3,0\n"), 10, 8, "1,0",
+		"a gate that lies on one leg" },
+	{ BYTES(TOP "  gate 0,0 2,0\n  gate 3,0 1,0\n"), 11, 8, "3,0",
+		"a gate that lies over no other" },
+	{ BYTES(TOP "  gate 1,0 2,0\n  gate 1,0 2,0\n"), 11, 8, "1,0",
+		"a gate that lies over no other" },
 	/* the first of several */
 	{ BYTES(FENCE "  run 0,0 4,0 1,0\n  rails 7\n"), 9, 15, "1,0", "a leg that" },
 	{ BYTES(FENCE "  run 0,0 4,0\n  run 0,0 4,0 5,5\n"), 10, 11, "4,0", "a leg that" },
 	{ BYTES(FENCE "  gate 0,0 1,0\n  rails 7\n"), 10, 9, "7", "1 to 6" },
 	{ BYTES(FENCE "  gate 0,0 1,0\n  run 1,0 4,0 1,0\n"), 10, 15, "1,0", "a leg that" },
-	{ BYTES(FENCE "  gate 0,1 1,1\n  run 0,0 4,0\n  gate 0,0 1,0\n  gate 0,0 1,0\n"), 9, 8, "0,1",
+	{ BYTES(FENCE "  gate 0,1 1,1\n  run 0,0 4,0\n  gate 0,0 1,0\n  gate 0,0 1,0\n"), 9, 8,
+		"0,1",
 	  "a gate that lies on one leg of a run" },
-	{ BYTES(FENCE "  run 0,0 4,0 1,0\nfence \"B\"\n  run 0,0 4,0 1,0\n"), 9, 15, "1,0", "a leg that" },
-	{ BYTES(FENCE "fence \"B\"\n  gate 0,0 1,0\nfence \"C\"\n"), 10, 8, "0,0", "a gate that lies on" },
+	{ BYTES(FENCE "  run 0,0 4,0 1,0\nfence \"B\"\n  run 0,0 4,0 1,0\n"), 9, 15, "1,0",
+		"a leg that" },
+	{ BYTES(FENCE "fence \"B\"\n  gate 0,0 1,0\nfence \"C\"\n"), 10, 8, "0,0",
+		"a gate that lies on" },
 };
 
 #define REFUSED(name, table) \
@@ -475,7 +523,8 @@ START_TEST(a_run_has_64_points_and_no_more)
 		text_clear(&text);
 		text_add(&text, HEAD "ground 40 x 40\n");
 		for (int y = 0; y < 40; y++)
-			text_print(&text, "  %.*s\n", 40, "........................................");
+			text_print(&text, "  %.*s\n", 40,
+				"........................................");
 		text_add(&text, "fence \"Stairs\"\n  run");
 		for (int i = 0; i < points; i++)
 			text_print(&text, " %d,%d", (i + 1) / 2, i / 2);
@@ -489,8 +538,8 @@ START_TEST(a_run_has_64_points_and_no_more)
 }
 END_TEST
 
-/* A file of the greatest size, all of it short legs in one fence, then short gates: it takes no longer for
- * each the more there are. */
+/* A file of the greatest size, all of it short legs in one fence, then short gates: it takes no
+ * longer for each the more there are. */
 START_TEST(very_many_legs_and_gates_are_read_in_reasonable_time)
 {
 	struct text text = TEXT_EMPTY;
@@ -505,9 +554,11 @@ START_TEST(very_many_legs_and_gates_are_read_in_reasonable_time)
 	}
 	text_add(&text, "fence \"Dashes\"\n");
 	for (int i = 0; i < 200000; i++)
-		text_print(&text, "  run %d,%d %d,%d\n", i % 1024 * 2, i / 1024, i % 1024 * 2 + 1, i / 1024);
+		text_print(&text, "  run %d,%d %d,%d\n", i % 1024 * 2, i / 1024, i % 1024 * 2 + 1,
+			i / 1024);
 	for (int i = 0; i < 200000; i++)
-		text_print(&text, "  gate %d,%d %d,%d\n", i % 1024 * 2, i / 1024, i % 1024 * 2 + 1, i / 1024);
+		text_print(&text, "  gate %d,%d %d,%d\n", i % 1024 * 2, i / 1024, i % 1024 * 2 + 1,
+			i / 1024);
 	ck_assert(read_bytes(text.bytes, text.length, &plot, &d));
 	ck_assert_uint_eq(plot.details.fences[0].gate_count, 200000);
 	plot_fini(&plot);
@@ -648,7 +699,7 @@ START_TEST(a_file_may_have_16_mib_and_no_more)
 }
 END_TEST
 
-/* ---- There and back --------------------------------------------------------------------------- */
+/* ---- There and back -------------------------------------------------------------------------- */
 
 static void check_round_trip(const struct plot *plot, uint64_t seed)
 {
@@ -698,8 +749,8 @@ START_TEST(the_largest_plot_is_written_and_read_as_it_was)
 }
 END_TEST
 
-/* Any plot cut short anywhere is refused, at its end, and leaves nothing; but for what stands behind the
- * last row. */
+/* Any plot cut short anywhere is refused, at its end, and leaves nothing; but for what stands
+ * behind the last row. */
 START_TEST(a_plot_cut_short_is_refused_and_leaves_nothing)
 {
 	const char *text = canonical[2];
@@ -720,15 +771,18 @@ END_TEST
 
 static void add_reading(TCase *reading)
 {
-	tcase_add_loop_test(reading, a_canonical_plot_is_written_as_it_was_read, 0, COUNT(canonical));
+	tcase_add_loop_test(reading, a_canonical_plot_is_written_as_it_was_read, 0,
+		COUNT(canonical));
 	tcase_add_test(reading, the_sample_plots_are_written_as_they_were_read);
-	tcase_add_loop_test(reading, every_valid_spelling_gives_the_canonical_plot, 0, COUNT(spellings));
+	tcase_add_loop_test(reading, every_valid_spelling_gives_the_canonical_plot, 0,
+		COUNT(spellings));
 	tcase_add_test(reading, what_is_read_stands_in_the_model);
 }
 
 static void add_refusing(TCase *refusing)
 {
-	tcase_add_loop_test(refusing, a_first_line_that_is_no_plots_is_refused, 0, COUNT(first_lines));
+	tcase_add_loop_test(refusing, a_first_line_that_is_no_plots_is_refused, 0,
+		COUNT(first_lines));
 	tcase_add_loop_test(refusing, bytes_that_no_plot_holds_are_refused, 0, COUNT(bytes));
 	tcase_add_loop_test(refusing, what_is_wrong_in_the_head_is_refused, 0, COUNT(heads));
 	tcase_add_loop_test(refusing, what_is_wrong_in_the_legend_is_refused, 0, COUNT(legends));

@@ -33,7 +33,7 @@ static void check_written(const struct plot *plot, const char *expected)
 	free(bytes);
 }
 
-/* ---- One step --------------------------------------------------------------------------------- */
+/* ---- One step -------------------------------------------------------------------------------- */
 
 START_TEST(what_changes_nothing_is_no_step)
 {
@@ -166,7 +166,7 @@ START_TEST(a_new_act_drops_what_was_taken_back)
 }
 END_TEST
 
-/* ---- Many steps ------------------------------------------------------------------------------- */
+/* ---- Many steps ------------------------------------------------------------------------------ */
 
 static void act_on_ground(struct plot *plot, struct random *random)
 {
@@ -285,7 +285,8 @@ START_TEST(any_acts_are_taken_back_to_the_first_bytes_and_put_back_to_the_last)
 		plot_check(&plot);
 		check_written(&plot, states.texts[states.now]);
 		ck_assert_uint_eq(history_undo_count(history), (size_t)states.now);
-		ck_assert_uint_eq(history_redo_count(history), (size_t)(states.count - 1 - states.now));
+		ck_assert_uint_eq(history_redo_count(history),
+			(size_t)(states.count - 1 - states.now));
 	}
 	while (history_undo(history, &plot, &at))
 		check_written(&plot, states.texts[--states.now]);
@@ -300,7 +301,7 @@ START_TEST(any_acts_are_taken_back_to_the_first_bytes_and_put_back_to_the_last)
 }
 END_TEST
 
-/* ---- How much is kept ------------------------------------------------------------------------- */
+/* ---- How much is kept ------------------------------------------------------------------------ */
 
 /* Strokes as one draws a garden: patches of up to 12 by 12 cells, each with its images. */
 START_TEST(ten_thousand_common_strokes_are_kept)
@@ -324,7 +325,8 @@ START_TEST(ten_thousand_common_strokes_are_kept)
 		int right = x + random_below(&random, 12), bottom = y + random_below(&random, 12);
 
 		lay_rectangle(&plot, rectangle_between(x, y, right < 119 ? right : 119,
-			bottom < 89 ? bottom : 89), plot.details.legend[(size_t)random_below(&random,
+			bottom < 89 ? bottom : 89),
+			plot.details.legend[(size_t)random_below(&random,
 			(int)plot.details.legend_count)].letter);
 		count += history_record(history, &plot);
 	}
@@ -399,7 +401,8 @@ static void fill_mixes(struct plot *plot, int i)
 	if (i == 0)
 		for (const char *c = "abcdefghijklmnopqrstuvwxyz"; *c; c++)
 			if (!plot_entry(plot, *c))
-				details_add_entry(&plot->details, CLASS_BED, *c, memory_string("Bed"));
+				details_add_entry(&plot->details, CLASS_BED, *c,
+					memory_string("Bed"));
 	for (size_t at = 0; at < plot->details.legend_count; at++)
 		if (plot->details.legend[at].class == CLASS_BED)
 			plot_set(plot, plot->details.legend[at].letter, BED_MIX, mix);
@@ -413,7 +416,8 @@ static void fill_sizes(struct plot *plot, int i)
 static const struct {
 	void (*act)(struct plot *, int);
 	int acts;
-} fillings[] = { { fill_cell, 450000 }, { fill_notes, 1200 }, { fill_mixes, 2500 }, { fill_sizes, 2500 } };
+} fillings[] = { { fill_cell, 450000 }, { fill_notes, 1200 }, { fill_mixes, 2500 },
+	{ fill_sizes, 2500 } };
 
 START_TEST(a_history_never_takes_more_than_64_mib)
 {
@@ -452,8 +456,8 @@ Suite *test_suite(void)
 	tcase_add_loop_test(one, an_act_is_taken_back_and_put_back_and_its_place_told, 0,
 		(int)(sizeof acts / sizeof *acts));
 	tcase_add_test(one, a_new_act_drops_what_was_taken_back);
-	tcase_add_loop_test(many, any_acts_are_taken_back_to_the_first_bytes_and_put_back_to_the_last, 0,
-		60);
+	tcase_add_loop_test(many,
+		any_acts_are_taken_back_to_the_first_bytes_and_put_back_to_the_last, 0, 60);
 	tcase_add_test(kept, ten_thousand_common_strokes_are_kept);
 	tcase_add_test(kept, the_oldest_steps_go_first_when_there_are_too_many);
 	tcase_add_loop_test(kept, a_history_never_takes_more_than_64_mib, 0,

@@ -1,5 +1,5 @@
-/* Laying rectangles, frames and floods with their images, and folding: against the plain way, cell by
- * cell. */
+/* Laying rectangles, frames and floods with their images, and folding: against the plain way,
+ * cell by cell. */
 #include "plot/edit/lay.h"
 #include "support/plots.h"
 #include "support/runner.h"
@@ -41,7 +41,8 @@ static void start(struct plot *plot, struct random *random, int kind)
 }
 
 /* Every chosen cell and each of its images gets the letter. */
-static struct expectation laid_expected(const struct plot *plot, const struct choice *choice, char letter)
+static struct expectation laid_expected(const struct plot *plot, const struct choice *choice,
+	char letter)
 {
 	const struct ground *ground = &plot->ground;
 	struct mirror mirror = mirror_of(plot);
@@ -54,10 +55,12 @@ static struct expectation laid_expected(const struct plot *plot, const struct ch
 
 		if (!choice->has[i])
 			continue;
-		for (int n = mirror_cells(&mirror, i % ground->columns, i / ground->columns, images);
-			n > 0; n--) {
+		int n = mirror_cells(&mirror, i % ground->columns, i / ground->columns, images);
+
+		for (; n > 0; n--) {
 			if (ground_holds(ground, images[n - 1].x, images[n - 1].y))
-				e.cells[index_of(ground, images[n - 1].x, images[n - 1].y)] = letter;
+				e.cells[index_of(ground, images[n - 1].x,
+					images[n - 1].y)] = letter;
 			else
 				e.outside = true;
 		}
@@ -206,7 +209,8 @@ START_TEST(a_cell_and_its_images_are_laid_though_it_lies_outside)
 END_TEST
 
 /* The patch, found by going from each cell to its four neighbours. */
-static void patch_choose(const struct ground *ground, int x, int y, char letter, struct choice *choice)
+static void patch_choose(const struct ground *ground, int x, int y, char letter,
+	struct choice *choice)
 {
 	static const int steps[4][2] = { { 1, 0 }, { -1, 0 }, { 0, 1 }, { 0, -1 } };
 
@@ -269,7 +273,8 @@ START_TEST(a_flood_of_the_largest_plan_is_laid_at_once)
 }
 END_TEST
 
-/* Every cell with an image on the source's side, inside the plan, takes its letter; all others stay. */
+/* Every cell with an image on the source's side, inside the plan, takes its letter; all others
+ * stay. */
 START_TEST(a_fold_copies_one_side_over_the_others)
 {
 	for (uint64_t seed = 0; seed < 800; seed++) {
@@ -334,8 +339,8 @@ Suite *test_suite(void)
 
 	tcase_add_test(shape, a_rectangle_is_given_by_any_two_opposite_corners);
 	tcase_add_loop_test(shape, a_rectangle_and_its_images_are_laid, 0, KINDS);
-	tcase_add_loop_test(shape, a_frame_and_its_images_are_laid_as_thick_as_asked_and_nothing_within, 0,
-		KINDS);
+	tcase_add_loop_test(shape,
+		a_frame_and_its_images_are_laid_as_thick_as_asked_and_nothing_within, 0, KINDS);
 	tcase_add_loop_test(shape, a_run_follows_the_longer_way_centred_on_where_it_starts, 0,
 		sizeof runs / sizeof *runs);
 	tcase_add_loop_test(shape, a_cell_and_its_images_are_laid_though_it_lies_outside, 0, KINDS);

@@ -45,9 +45,11 @@ static struct leg leg_at_random(struct random *random)
 	struct leg leg;
 
 	do {
-		leg.from = (struct place){ random_between(random, 0, SIDE), random_between(random, 0, SIDE) };
+		leg.from = (struct place){ random_between(random, 0, SIDE),
+			random_between(random, 0, SIDE) };
 		leg.to = leg.from;
-		*(random_below(random, 2) ? &leg.to.x : &leg.to.y) = random_between(random, 0, SIDE);
+		*(random_below(random, 2) ? &leg.to.x : &leg.to.y) =
+			random_between(random, 0, SIDE);
 	} while (!leg_is_straight(leg));
 	return leg;
 }
@@ -93,7 +95,8 @@ START_TEST(what_a_plan_has_of_a_leg_is_the_sides_within_it)
 
 	for (int turn = 0; turn < TURNS; turn++) {
 		struct leg leg = leg_at_random(&random), within;
-		int columns = random_between(&random, 1, SIDE), rows = random_between(&random, 1, SIDE);
+		int columns = random_between(&random, 1, SIDE),
+			rows = random_between(&random, 1, SIDE);
 		struct sides expected = { 0 }, sides = { 0 };
 
 		sides_add(&expected, leg, 1);
@@ -142,8 +145,10 @@ START_TEST(joined_legs_are_as_long_as_can_be)
 		ck_assert_mem_eq(&sides, &expected, sizeof sides);
 		for (size_t i = 0; i < legs.count; i++)
 			for (size_t j = 0; j < legs.count; j++)
-				goes_on = goes_on || (place_equal(legs.items[i].to, legs.items[j].from) &&
-					leg_is_upright(legs.items[i]) == leg_is_upright(legs.items[j]));
+				goes_on = goes_on ||
+					(place_equal(legs.items[i].to, legs.items[j].from) &&
+					leg_is_upright(legs.items[i]) ==
+						leg_is_upright(legs.items[j]));
 		ck_assert(!goes_on);
 		legs_fini(&legs);
 	}

@@ -9,8 +9,8 @@
 
 enum { KINDS = MIRROR_HALF_TURN + 1 };
 
-/* The images by the rule itself: a cell x goes to across - 1 - x, a point to across - x, and so does y.
- * What is found is sorted, so that two lists can be compared. */
+/* The images by the rule itself: a cell x goes to across - 1 - x, a point to across - x, and so
+ * does y. What is found is sorted, so that two lists can be compared. */
 static int images_expected(const struct mirror *m, struct place p, int back, struct place *images)
 {
 	bool across = m->kind == MIRROR_LEFT_RIGHT || m->kind == MIRROR_FOUR_WAY;
@@ -49,10 +49,11 @@ static void check_same(struct place *one, struct place *other, int count)
 
 static struct mirror mirror_at_random(struct random *random, enum mirror_kind kind)
 {
-	return (struct mirror){ kind, random_between(random, 1, 15), random_between(random, 1, 15) };
+	return (struct mirror){ kind, random_between(random, 1, 15),
+		random_between(random, 1, 15) };
 }
 
-/* ---- Where images lie ------------------------------------------------------------------------- */
+/* ---- Where images lie ------------------------------------------------------------------------ */
 
 START_TEST(images_lie_where_the_rule_says_each_once_the_thing_first)
 {
@@ -60,7 +61,8 @@ START_TEST(images_lie_where_the_rule_says_each_once_the_thing_first)
 
 	for (int i = 0; i < 3000; i++) {
 		struct mirror mirror = mirror_at_random(&random, (enum mirror_kind)_i);
-		struct place p = { random_between(&random, -3, 12), random_between(&random, -3, 12) };
+		struct place p = { random_between(&random, -3, 12),
+			random_between(&random, -3, 12) };
 		struct place found[IMAGES_MOST], expected[IMAGES_MOST] = { p };
 		int count = mirror_cells(&mirror, p.x, p.y, found);
 
@@ -82,13 +84,14 @@ START_TEST(an_image_has_the_same_images)
 	for (int i = 0; i < 1000; i++) {
 		struct mirror mirror = mirror_at_random(&random, (enum mirror_kind)_i);
 		struct place first[IMAGES_MOST], again[IMAGES_MOST];
-		int count = mirror_cells(&mirror, random_below(&random, 9), random_below(&random, 9),
-			first);
+		int count = mirror_cells(&mirror, random_below(&random, 9),
+			random_below(&random, 9), first);
 
 		for (int j = 0; j < count; j++) {
 			struct place of_image[IMAGES_MOST];
 
-			ck_assert_int_eq(mirror_cells(&mirror, first[j].x, first[j].y, of_image), count);
+			ck_assert_int_eq(mirror_cells(&mirror, first[j].x, first[j].y, of_image),
+				count);
 			memcpy(again, first, sizeof again);
 			check_same(again, of_image, count);
 		}
@@ -160,9 +163,11 @@ START_TEST(images_of_legs_end_at_the_images_of_their_points)
 	struct random random = { 12 };
 
 	for (int turn = 0; turn < 3000; turn++) {
-		struct mirror mirror = { (enum mirror_kind)random_below(&random, MIRROR_HALF_TURN + 1),
+		struct mirror mirror = { (enum mirror_kind)random_below(&random,
+			MIRROR_HALF_TURN + 1),
 			random_between(&random, 1, 19), random_between(&random, 1, 19) };
-		struct place from = { random_below(&random, 10), random_below(&random, 10) }, to = from;
+		struct place from = { random_below(&random, 10), random_below(&random, 10) },
+			to = from;
 		struct place froms[IMAGES_MOST], tos[IMAGES_MOST];
 		struct leg images[IMAGES_MOST];
 		int count;
@@ -177,7 +182,8 @@ START_TEST(images_of_legs_end_at_the_images_of_their_points)
 			for (int a = mirror_points(&mirror, from.x, from.y, froms); a > 0; a--)
 				for (int b = mirror_points(&mirror, to.x, to.y, tos); b > 0; b--)
 					is_found = is_found || leg_equal(images[i],
-						leg_forward((struct leg){ froms[a - 1], tos[b - 1] }));
+						leg_forward((struct leg){ froms[a - 1],
+						tos[b - 1] }));
 			ck_assert(is_found);
 			for (int j = 0; j < i; j++)
 				ck_assert(!leg_equal(images[i], images[j]));
@@ -216,16 +222,17 @@ START_TEST(a_plots_mirror_stands_in_the_middle_until_an_axis_is_set)
 }
 END_TEST
 
-/* ---- Faults ----------------------------------------------------------------------------------- */
+/* ---- Faults ---------------------------------------------------------------------------------- */
 
 static int place_index(const struct ground *ground, struct place p)
 {
 	return ground_holds(ground, p.x, p.y) ? p.y * ground->columns + p.x : -1;
 }
 
-/* Orbits are found by joining each cell with its images inside; whoever has the least index speaks for
- * the orbit. */
-static int64_t faults_expected(const struct mirror *mirror, const struct ground *ground, bool *firsts)
+/* Orbits are found by joining each cell with its images inside; whoever has the least index
+ * speaks for the orbit. */
+static int64_t faults_expected(const struct mirror *mirror, const struct ground *ground,
+	bool *firsts)
 {
 	int cells = ground->columns * ground->rows;
 	int64_t faults = 0;
@@ -292,7 +299,7 @@ START_TEST(what_has_no_image_inside_is_no_fault)
 }
 END_TEST
 
-/* ---- Sides ------------------------------------------------------------------------------------ */
+/* ---- Sides ----------------------------------------------------------------------------------- */
 
 /* Where the middle of a cell lies off an axis at `axis` half cells: less than 0 left or above. */
 static int off_axis(int axis, int cell)
@@ -306,7 +313,8 @@ START_TEST(a_cell_on_no_axis_has_a_side)
 
 	for (int y = 0; y < 6; y++)
 		for (int x = 0; x < 8; x++) {
-			bool across = x == 3, down = false; /* four half cells: between rows 1 and 2 */
+			/* four half cells: between rows 1 and 2 */
+			bool across = x == 3, down = false;
 			const bool sided[KINDS] = { true, !across, !down, !across && !down, true };
 
 			ck_assert_int_eq(mirror_has_side(&mirror, x, y), sided[_i]);
@@ -354,7 +362,7 @@ START_TEST(a_half_turn_parts_its_upright_axis_above_and_below)
 }
 END_TEST
 
-/* ---- Keys ------------------------------------------------------------------------------------- */
+/* ---- Keys ------------------------------------------------------------------------------------ */
 
 /* By what each kind reflects: across, down, or both at once only. */
 START_TEST(left_right_and_top_bottom_toggle_their_own_and_half_turn_stands_alone)
@@ -381,7 +389,8 @@ Suite *test_suite(void)
 	TCase *image = suite_case(suite, "images"), *fault = suite_case(suite, "faults"),
 		*side = suite_case(suite, "sides"), *key = suite_case(suite, "keys");
 
-	tcase_add_loop_test(image, images_lie_where_the_rule_says_each_once_the_thing_first, 0, KINDS);
+	tcase_add_loop_test(image, images_lie_where_the_rule_says_each_once_the_thing_first, 0,
+		KINDS);
 	tcase_add_loop_test(image, an_image_has_the_same_images, 0, KINDS);
 	tcase_add_loop_test(image, a_rectangle_goes_where_its_cells_go, 0, KINDS);
 	tcase_add_test(image, images_of_legs_end_at_the_images_of_their_points);
@@ -392,7 +401,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(side, a_cell_on_no_axis_has_a_side, 0, KINDS);
 	tcase_add_loop_test(side, cells_are_beside_each_other_where_no_axis_parts_them, 0, KINDS);
 	tcase_add_test(side, a_half_turn_parts_its_upright_axis_above_and_below);
-	tcase_add_loop_test(key, left_right_and_top_bottom_toggle_their_own_and_half_turn_stands_alone,
-		0, KINDS);
+	tcase_add_loop_test(key,
+		left_right_and_top_bottom_toggle_their_own_and_half_turn_stands_alone, 0, KINDS);
 	return suite;
 }

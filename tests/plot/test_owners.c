@@ -1,5 +1,5 @@
-/* Files of several users: whose one is after it was written, whose lock holds. Skipped for all but root,
- * who alone can give files away and become somebody else. */
+/* Files of several users: whose one is after it was written, whose lock holds. Skipped for all
+ * but root, who alone can give files away and become somebody else. */
 #include "plot/history/store.h"
 #include "support/runner.h"
 #include "support/scratch.h"

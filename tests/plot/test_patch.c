@@ -86,7 +86,8 @@ START_TEST(a_stamp_that_meets_its_image_keeps_the_letters_beside_its_corner)
 
 	plot_set(&plot, 0, HEAD_MIRROR, "left-right");
 	patch_stamp(&plot, &patch, 2, 1);
-	/* c lands on column 4, whose image is column 1; a and b meet across the axis: a's side stays. */
+	/* c lands on column 4, whose image is column 1; a and b meet across the axis: a's side
+	 * stays. */
 	check_cells(&plot.ground, 6, 2, "abc..." ".caac.");
 	patch_stamp(&plot, &patch, 3, 1);
 	check_cells(&plot.ground, 6, 2, "abc..." "cbaabc");
@@ -110,7 +111,8 @@ START_TEST(a_stamp_keeps_the_mirror)
 		random_below(&random, plot.ground.rows)));
 	memset(plot.ground.cells, '.', (size_t)plot.ground.columns * (size_t)plot.ground.rows);
 	plot_set(&plot, 0, HEAD_MIRROR, kinds[_i % 4]);
-	patch_stamp(&plot, &patch, random_between(&random, -3, 12), random_between(&random, -3, 12));
+	patch_stamp(&plot, &patch, random_between(&random, -3, 12),
+		random_between(&random, -3, 12));
 	mirror = mirror_of(&plot);
 	ck_assert_int_eq(mirror_faults(&mirror, &plot.ground), 0);
 	ground_fini(&patch);

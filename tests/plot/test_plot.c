@@ -90,7 +90,8 @@ END_TEST
 
 START_TEST(a_class_has_a_word_a_block_and_its_letters)
 {
-	static const char *const words[CLASSES] = { "bed", "path", "lawn", "fixture", "open", "boundary" };
+	static const char *const words[CLASSES] = { "bed", "path", "lawn", "fixture", "open",
+		"boundary" };
 
 	for (int class = CLASS_BED; class <= CLASS_BOUNDARY; class++)
 		ck_assert_str_eq(class_word((enum plot_class)class), words[class]);
@@ -191,8 +192,8 @@ static void change_count(struct plot *plot)
 	details_add_entry(&plot->details, CLASS_BED, 'a', memory_string("a"));
 }
 
-static void (*const changes[])(struct plot *) = { change_cell, change_shape, change_head, change_allow,
-	change_attribute, change_name, change_letter, change_class, change_count };
+static void (*const changes[])(struct plot *) = { change_cell, change_shape, change_head,
+	change_allow, change_attribute, change_name, change_letter, change_class, change_count };
 
 START_TEST(plots_that_differ_anywhere_are_not_equal)
 {
@@ -261,7 +262,8 @@ static void damage_note(struct plot *plot)
 }
 
 static void (*const damages[])(struct plot *) = { damage_letter, damage_twice, damage_class,
-	damage_block, damage_name, damage_side, damage_required, damage_range, damage_axis, damage_note };
+	damage_block, damage_name, damage_side, damage_required, damage_range, damage_axis,
+	damage_note };
 
 START_TEST(a_plot_that_cannot_be_is_noticed)
 {

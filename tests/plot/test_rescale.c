@@ -287,7 +287,8 @@ START_TEST(an_edge_moves_by_half_a_cell_and_across_a_mirror_by_three_quarters)
 		ground_init(&plot.ground, columns, 1);
 		plot_set(&plot, 0, HEAD_MIRROR, is_mirrored ? "left-right" : "off");
 		left = random_below(&random, columns / 2);
-		right = is_mirrored ? columns - 1 - left : random_between(&random, left, columns - 1);
+		right = is_mirrored ? columns - 1 - left :
+			random_between(&random, left, columns - 1);
 		lay_rectangle(&plot, (struct rectangle){ left, 0, right, 0 }, 'b');
 		from = plot_cell(&plot);
 		to = from * random_between(&random, 1, 20) / random_between(&random, 7, 20);

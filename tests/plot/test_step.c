@@ -104,7 +104,8 @@ START_TEST(ground_of_another_size_is_kept_whole)
 }
 END_TEST
 
-/* More of anything takes more bytes; how many in all is held against the heap by the history's tests. */
+/* More of anything takes more bytes; how many in all is held against the heap by the history's
+ * tests. */
 START_TEST(all_that_a_step_keeps_is_counted)
 {
 	struct step *cell, *cells, *details, *noted, *mixed;

@@ -101,7 +101,7 @@ static struct store saved(void)
 	return store;
 }
 
-/* ---- The lock --------------------------------------------------------------------------------- */
+/* ---- The lock -------------------------------------------------------------------------------- */
 
 START_TEST(one_session_writes_and_the_next_only_looks)
 {
@@ -321,7 +321,7 @@ START_TEST(who_only_looks_writes_nothing)
 }
 END_TEST
 
-/* ---- Reading ---------------------------------------------------------------------------------- */
+/* ---- Reading --------------------------------------------------------------------------------- */
 
 static void check_message(const char *path, const char *expected)
 {
@@ -361,7 +361,8 @@ START_TEST(a_dash_is_standard_input_and_is_named_so)
 	fd = open(in("bad.plot"), O_RDONLY);
 	dup2(fd, STDIN_FILENO);
 	close(fd);
-	check_message("-", "-:1:1: found nothing, expected parterre-plot 1, the first line of a plot");
+	check_message("-", "-:1:1: found nothing, expected parterre-plot 1, the first line of a "
+		"plot");
 	dup2(kept, STDIN_FILENO);
 	close(kept);
 }
@@ -408,7 +409,7 @@ START_TEST(a_change_outside_is_noticed)
 }
 END_TEST
 
-/* ---- Rescue ----------------------------------------------------------------------------------- */
+/* ---- Rescue ---------------------------------------------------------------------------------- */
 
 START_TEST(a_session_killed_leaves_its_work_to_the_next)
 {
@@ -581,7 +582,8 @@ static void add_rescue(TCase *rescue)
 	tcase_add_test(rescue, a_save_that_fails_leaves_the_rescue_file);
 	tcase_add_test(rescue, a_rescue_file_is_as_private_as_the_plot);
 	tcase_add_test(rescue, work_that_is_kept_is_no_longer_offered_and_lies_over_nothing);
-	tcase_add_test(rescue, in_a_folder_that_takes_no_file_a_plot_is_saved_without_lock_or_rescue);
+	tcase_add_test(rescue,
+		in_a_folder_that_takes_no_file_a_plot_is_saved_without_lock_or_rescue);
 }
 
 Suite *test_suite(void)

@@ -15,7 +15,8 @@ static const struct {
 	const char *text, *imperial, *metric;
 } spellings[] = {
 	{ HEAD_TITLE, "\"\"", "\"\"", "\"\"" },
-	{ HEAD_TITLE, "\"Yard \\\"A\\\" \\\\\"", "\"Yard \\\"A\\\" \\\\\"", "\"Yard \\\"A\\\" \\\\\"" },
+	{ HEAD_TITLE, "\"Yard \\\"A\\\" \\\\\"", "\"Yard \\\"A\\\" \\\\\"",
+		"\"Yard \\\"A\\\" \\\\\"" },
 	{ HEAD_CELL, "1 ft", "1 ft", "304.8 mm" }, { HEAD_CELL, "30cm", "300 mm", "300 mm" },
 	{ HEAD_CELL, "1 in", "1 in", "25.4 mm" }, { HEAD_CELL, "10 ft", "10 ft", "3048 mm" },
 	{ HEAD_NORTH, "0", "0", "0" }, { HEAD_NORTH, "12.50", "12.5", "12.5" },
@@ -24,7 +25,8 @@ static const struct {
 	{ HEAD_SITE, "-66.000000", "-66", "-66" }, { HEAD_SITE, "-0", "0", "0" },
 	{ HEAD_SITE, "-0.000001", "-0.000001", "-0.000001" },
 	{ HEAD_AXIS, "14,8", "14,8", "14,8" }, { HEAD_AXIS, "  1,01", "1,1", "1,1" },
-	{ HEAD_MIRROR, "half-turn", "half-turn", "half-turn" }, { HEAD_MIRROR, "off", "off", "off" },
+	{ HEAD_MIRROR, "half-turn", "half-turn", "half-turn" },
+		{ HEAD_MIRROR, "off", "off", "off" },
 	{ HEAD_UNITS, "metric", "metric", "metric" },
 	{ ALLOW_BREAKAGE, "5 %", "5 %", "5 %" }, { ALLOW_BREAKAGE, "5%", "5 %", "5 %" },
 	{ ALLOW_BREAKAGE, "0.000001   %", "0.000001 %", "0.000001 %" },
@@ -48,15 +50,18 @@ static const struct {
 	{ ALLOW_BARROW_VOLUME, "100L", "100 L", "100 L" },
 	{ ALLOW_BARROW_WEIGHT, "300 lb", "300 lb", "300 lb" },
 	{ ALLOW_SEED, "6 lb/1000 sq ft", "6 lb/1000 sq ft", "6 lb/1000 sq ft" },
-	{ ALLOW_HELD, "none", "none", "none" }, { ALLOW_HELD, "top,left", "left, top", "left, top" },
+	{ ALLOW_HELD, "none", "none", "none" }, { ALLOW_HELD, "top,left", "left, top",
+		"left, top" },
 	{ ALLOW_HELD, "bottom , right, top, left", "left, top, right, bottom",
 		"left, top, right, bottom" },
 	{ BED_DENSITY, "10000 kg/m3", "10000 kg/m3", "10000 kg/m3" },
 	{ BED_COURSES, "1", "1", "1" }, { BED_COURSES, "40", "40", "40" },
 	{ BED_MIX, "topsoil 1", "topsoil 1", "topsoil 1" },
-	{ BED_MIX, "topsoil 5, compost 4 ,sharp-sand 0.001", "topsoil 5, compost 4, sharp-sand 0.001",
+	{ BED_MIX, "topsoil 5, compost 4 ,sharp-sand 0.001",
+		"topsoil 5, compost 4, sharp-sand 0.001",
 		"topsoil 5, compost 4, sharp-sand 0.001" },
-	{ BED_MIX, "a 1,b 2,c 3,d 4,e 5,f 6,g 7,h 1000", "a 1, b 2, c 3, d 4, e 5, f 6, g 7, h 1000",
+	{ BED_MIX, "a 1,b 2,c 3,d 4,e 5,f 6,g 7,h 1000",
+		"a 1, b 2, c 3, d 4, e 5, f 6, g 7, h 1000",
 		"a 1, b 2, c 3, d 4, e 5, f 6, g 7, h 1000" },
 	{ BED_BUILD, "level", "level", "level" }, { BED_INSIDE, "filled", "filled", "filled" },
 	{ BED_REPLACE, "yes", "yes", "yes" }, { LAWN_COVER, "none", "none", "none" },
@@ -121,26 +126,31 @@ static const struct {
 	{ HEAD_NORTH, "360", 1, "360", "0 to 359.999999" },
 	{ HEAD_NORTH, "-1", 1, "-1", "a number with at most 6 decimal places" },
 	{ HEAD_NORTH, "1.0000001", 1, "1.0000001", "a number with at most 6 decimal places" },
-	{ HEAD_NORTH, "12deg", 1, "12deg", "a number" }, { HEAD_NORTH, "1e2", 1, "1e2", "a number" },
+	{ HEAD_NORTH, "12deg", 1, "12deg", "a number" },
+		{ HEAD_NORTH, "1e2", 1, "1e2", "a number" },
 	{ HEAD_NORTH, "", 1, "the end of the line", "a number" },
 	{ HEAD_SITE, "66.000001", 1, "66.000001", "-66 to 66" },
 	{ HEAD_SITE, "-66.000001", 1, "-66.000001", "-66 to 66" },
 	{ HEAD_SITE, "- 5", 1, "-", "a number" }, { HEAD_SITE, "--5", 1, "--5", "a number" },
 	{ HEAD_SITE, "+5", 1, "+5", "a number" },
-	{ HEAD_SITE, "\xE2\x88\x92" "5", 1, "\xE2\x88\x92" "5", "a number" }, /* a typographer's minus */
+	/* a typographer's minus */
+	{ HEAD_SITE, "\xE2\x88\x92" "5", 1, "\xE2\x88\x92" "5", "a number" },
 	{ HEAD_AXIS, "14", 1, "14", "a place X,Y" }, { HEAD_AXIS, "14 ,8", 1, "14", "a place X,Y" },
-	{ HEAD_AXIS, "14, 8", 1, "14", "a place X,Y" }, { HEAD_AXIS, "14,\t8", 1, "14", "a place X,Y" },
+	{ HEAD_AXIS, "14, 8", 1, "14", "a place X,Y" },
+		{ HEAD_AXIS, "14,\t8", 1, "14", "a place X,Y" },
 	{ HEAD_AXIS, "-1,8", 1, "-1", "a place X,Y" }, { HEAD_AXIS, "1,-8", 1, "1", "a place X,Y" },
 	{ HEAD_AXIS, "1.5,8", 1, "1.5", "a place X,Y" }, { HEAD_AXIS, "1,", 1, "1", "a place X,Y" },
 	{ HEAD_AXIS, "1,8x", 1, "1", "a place X,Y" }, { HEAD_AXIS, ",8", 1, ",", "a place X,Y" },
 	{ HEAD_AXIS, "2147483648,1", 1, "2147483648", "a place X,Y" },
 	{ HEAD_AXIS, "1,2147483648", 1, "1", "a place X,Y" },
 	{ ALLOW_BREAKAGE, "5", 1, "5", "a percentage such as 5 %" },
-	{ ALLOW_BREAKAGE, "%", 1, "%", "a percentage" }, { ALLOW_BREAKAGE, "-5 %", 1, "-5", "a percentage" },
+	{ ALLOW_BREAKAGE, "%", 1, "%", "a percentage" },
+		{ ALLOW_BREAKAGE, "-5 %", 1, "-5", "a percentage" },
 	{ ALLOW_BREAKAGE, "5 percent", 1, "5", "a percentage" },
 	{ ALLOW_BREAKAGE, "100.000001 %", 1, "100.000001", "0 % to 100 %" },
 	{ ALLOW_BEADS, "0", 1, "0", "1 to 4" }, { ALLOW_BEADS, "5", 1, "5", "1 to 4" },
-	{ ALLOW_BEADS, "2.5", 1, "2.5", "a whole number" }, { ALLOW_BEADS, "two", 1, "two", "a whole number" },
+	{ ALLOW_BEADS, "2.5", 1, "2.5", "a whole number" },
+		{ ALLOW_BEADS, "two", 1, "two", "a whole number" },
 	{ ALLOW_BEADS, "2 in", 3, "in", "" }, /* the caller sees to what follows */
 	{ ALLOW_KERF, "1 1/64 in", 1, "1", "0 in to 1 in" },
 	{ ALLOW_SHORTEST, "1000.000001 mm", 1, "1000.000001", "0 in to 1000 mm" },
@@ -151,7 +161,8 @@ static const struct {
 	{ BED_BLOCK, "1 ft by 4 in by 4 in", 6, "by", "x, as in" },
 	{ BED_BLOCK, "1 ft x 4 x 4 in", 8, "4", "such as 4 in" },
 	{ BED_BLOCK, "16 x 8 x 6 in", 1, "16", "such as 16 in" },
-	{ BED_BLOCK, "4 in x 6 in x 4 in", 8, "6", "a depth across the wall of at most the length along" },
+	{ BED_BLOCK, "4 in x 6 in x 4 in", 8, "6", "a depth across the wall of at most the length "
+		"along" },
 	{ BED_BLOCK, "1 ft x 1/2 in x 4 in", 8, "1/2", "1 in to 2000 mm" },
 	{ BED_BLOCK, "1 ft x 4 in x 2001 mm", 15, "2001", "1 in to 2000 mm" },
 	{ BED_BLOCK, "none", 1, "none", "a length with its unit" },
@@ -167,7 +178,8 @@ static const struct {
 	{ ALLOW_HELD, "left, left", 7, "left", "each once" },
 	{ ALLOW_HELD, "left right", 6, "right", "" },
 	{ ALLOW_HELD, "", 1, "the end of the line", "none, or sides" },
-	{ BED_DENSITY, "135 lb", 1, "135", "a density" }, { BED_DENSITY, "135 lb/cu", 1, "135", "a density" },
+	{ BED_DENSITY, "135 lb", 1, "135", "a density" },
+		{ BED_DENSITY, "135 lb/cu", 1, "135", "a density" },
 	{ BED_DENSITY, "135 lb/cu in", 1, "135", "a density" },
 	{ BED_DENSITY, "135 lb/ft3", 1, "135", "a density" },
 	{ BED_DENSITY, "0 kg/m3", 1, "0", "1 to 10000 lb/cu ft, lb/cu yd or kg/m3" },
@@ -210,7 +222,8 @@ START_TEST(what_is_no_such_value_is_refused_with_its_column_and_a_reason)
 	ck_assert_int_eq(d.line, 3);
 	ck_assert_msg(d.column == refused[_i].column, "%s: column %d", text, d.column);
 	ck_assert_msg(strcmp(d.found, refused[_i].found) == 0, "%s: found %s", text, d.found);
-	ck_assert_msg(strstr(d.expected, refused[_i].expected), "%s: expected %s", text, d.expected);
+	ck_assert_msg(strstr(d.expected, refused[_i].expected), "%s: expected %s", text,
+		d.expected);
 }
 END_TEST
 
@@ -258,12 +271,14 @@ static const struct {
 	{ { 6 * MILLION, AMOUNT_LB_1000_SQ_FT }, 6 * 0.45359237 / (1000 * 0.3048 * 0.3048) },
 	{ { 30 * MILLION, AMOUNT_G_M2 }, 0.03 },
 	{ { 450 * MILLION, AMOUNT_SQ_FT }, 450 * 0.3048 * 0.3048 },
-	{ { 50 * MILLION, AMOUNT_SQ_YD }, 50 * 0.9144 * 0.9144 }, { { MILLION / 4, AMOUNT_M2 }, 0.25 },
+	{ { 50 * MILLION, AMOUNT_SQ_YD }, 50 * 0.9144 * 0.9144 },
+		{ { MILLION / 4, AMOUNT_M2 }, 0.25 },
 };
 
 START_TEST(an_amount_is_known_in_si_units)
 {
-	ck_assert_double_eq_tol(amount_si(&amounts[_i].amount), amounts[_i].si, 1e-9 * amounts[_i].si);
+	ck_assert_double_eq_tol(amount_si(&amounts[_i].amount), amounts[_i].si,
+		1e-9 * amounts[_i].si);
 }
 END_TEST
 
@@ -300,14 +315,17 @@ static const struct {
 	enum attribute attribute;
 	const char *one, *other;
 } pairs[] = {
-	{ HEAD_TITLE, "\"a\"", "\"b\"" }, { HEAD_CELL, "1 ft", "13 in" }, { HEAD_NORTH, "1", "1.000001" },
-	{ HEAD_AXIS, "1,2", "3,2" }, { HEAD_AXIS, "1,2", "1,3" }, { HEAD_MIRROR, "off", "four-way" },
+	{ HEAD_TITLE, "\"a\"", "\"b\"" }, { HEAD_CELL, "1 ft", "13 in" },
+		{ HEAD_NORTH, "1", "1.000001" },
+	{ HEAD_AXIS, "1,2", "3,2" }, { HEAD_AXIS, "1,2", "1,3" },
+		{ HEAD_MIRROR, "off", "four-way" },
 	{ ALLOW_BREAKAGE, "1 %", "2 %" }, { BED_COURSES, "1", "2" },
 	{ BED_BLOCK, "3 in x 2 in x 1 in", "4 in x 2 in x 1 in" },
 	{ BED_BLOCK, "3 in x 2 in x 1 in", "3 in x 3 in x 1 in" },
 	{ BED_BLOCK, "3 in x 2 in x 1 in", "3 in x 2 in x 2 in" },
 	{ BED_CAP, "none", "3 in x 2 in x 2 in" }, { BED_DENSITY, "9 kg/m3", "8 kg/m3" },
-	{ BED_DENSITY, "9 kg/m3", "9 lb/cu ft" }, { BED_MIX, "a 1", "b 1" }, { BED_MIX, "a 1", "a 2" },
+	{ BED_DENSITY, "9 kg/m3", "9 lb/cu ft" }, { BED_MIX, "a 1", "b 1" },
+		{ BED_MIX, "a 1", "a 2" },
 	{ BED_MIX, "a 1", "a 1, b 1" }, { BED_MIX, "a 1, b 1", "b 1, a 1" },
 };
 
@@ -354,8 +372,8 @@ Suite *test_suite(void)
 
 	tcase_add_loop_test(reading, every_spelling_of_a_value_is_read_and_written_in_one, 0,
 		COUNT(spellings));
-	tcase_add_loop_test(reading, what_is_no_such_value_is_refused_with_its_column_and_a_reason, 0,
-		COUNT(refused));
+	tcase_add_loop_test(reading, what_is_no_such_value_is_refused_with_its_column_and_a_reason,
+		0, COUNT(refused));
 	tcase_add_test(reading, a_part_of_a_mix_has_a_name_of_at_most_60_letters);
 	tcase_add_test(reading, a_range_is_told_in_the_plots_units);
 	tcase_add_loop_test(reading, an_amount_is_known_in_si_units, 0,

@@ -18,8 +18,8 @@ static const struct {
 		2 * FOOT * FOOT * FOOT, 0, 0, "2 cu ft" },
 	{ "mulch", "'pack': 'bulk', 'size': '1 cu yd', 'step': '0.5 cu yd', 'price': 4", PACK_BULK,
 		UNIT_M3, 27 * FOOT * FOOT * FOOT, 13.5 * FOOT * FOOT * FOOT, 0, "1 cu yd" },
-	{ "soil.topsoil", "'pack': 'bag', 'size': ' 40  lb ', 'weight': '41 lb', 'price': 4", PACK_BAG,
-		UNIT_KG, 40 * POUND, 0, 41 * POUND, "40 lb" },
+	{ "soil.topsoil", "'pack': 'bag', 'size': ' 40  lb ', 'weight': '41 lb', 'price': 4",
+		PACK_BAG, UNIT_KG, 40 * POUND, 0, 41 * POUND, "40 lb" },
 	{ "soil.sharp-sand", "'pack': 'bulk', 'size': '1000kg', 'step': '250 kg', 'price': 30",
 		PACK_BULK, UNIT_KG, 1000, 250, 0, "1000kg" },
 	{ "soil.compost", "'pack': 'bulk', 'size': '1 m3', 'price': 4", PACK_BULK, UNIT_M3, 1, 0, 0,
@@ -33,7 +33,8 @@ START_TEST(a_pack_is_read_in_what_its_item_is_counted_in)
 	struct text text = TEXT_EMPTY;
 	struct book book;
 
-	text_print(&text, "'goods': [{'item': '%s', 'packs': [{%s}]}]", packs[_i].item, packs[_i].pack);
+	text_print(&text, "'goods': [{'item': '%s', 'packs': [{%s}]}]", packs[_i].item,
+		packs[_i].pack);
 	book_of(&book, text.bytes);
 	const struct pack *pack = &book.goods[0].packs[0];
 
@@ -61,7 +62,8 @@ START_TEST(goods_of_blocks_are_found_by_the_size_of_the_block)
 {
 	struct book book;
 	struct size wall = { 16 * NM_PER_INCH, 8 * NM_PER_INCH, 6 * NM_PER_INCH };
-	struct size other = { 12 * NM_PER_INCH, 4 * NM_PER_INCH, 4 * NM_PER_INCH }, none = { 0, 0, 0 };
+	struct size other = { 12 * NM_PER_INCH, 4 * NM_PER_INCH, 4 * NM_PER_INCH },
+		none = { 0, 0, 0 };
 
 	book_of(&book, "'goods': [{'item': 'block.wall', 'block': '16 in x 8 in x 6 in', 'packs': "
 		"[{'pack': 'piece', 'size': 1, 'price': 3.1}]}, {'item': 'block.wall', 'block': "
@@ -94,7 +96,8 @@ START_TEST(each_part_of_a_mix_has_goods_of_its_own)
 }
 END_TEST
 
-#define POSTS(keys) "{'item': 'fence.post', " keys "'packs': [{'pack': 'piece', 'size': 1, 'price': 9}]}"
+#define POSTS(keys) \
+	"{'item': 'fence.post', " keys "'packs': [{'pack': 'piece', 'size': 1, 'price': 9}]}"
 
 START_TEST(goods_of_one_length_go_before_those_of_any)
 {
@@ -142,10 +145,12 @@ static const struct { const char *goods, *path, *found, *expected; } refused[] =
 	{ PIECE("block.cap", "'size': 1, 'price': 1"), "goods[0].block", "nothing",
 		"the block's size, such as \"16 in x 8 in x 6 in\"" },
 	{ "{'item': 'block.wall', 'block': '8 in x 16 in x 6 in', 'packs': []}", "goods[0].block",
-		"\"8 in x 16 in x 6 in\"", "a depth across the wall of at most the length along it" },
+		"\"8 in x 16 in x 6 in\"", "a depth across the wall of at most the length along "
+		"it" },
 	{ PACK("'size': '2 cu ft', 'price': 4"), "goods[0].packs[0].pack", "nothing",
 		"\"bulk\", \"bag\", \"pallet\", \"roll\" or \"piece\"" },
-	{ PACK("'pack': 'sack', 'size': '2 cu ft', 'price': 4"), "goods[0].packs[0].pack", "\"sack\"",
+	{ PACK("'pack': 'sack', 'size': '2 cu ft', 'price': 4"), "goods[0].packs[0].pack",
+		"\"sack\"",
 		"\"bulk\", \"bag\", \"pallet\", \"roll\" or \"piece\"" },
 	{ PACK("'pack': 'bag', 'price': 4"), "goods[0].packs[0].size", "nothing",
 		"how much a pack holds, such as \"2 cu ft\" or 90" },
@@ -169,13 +174,15 @@ static const struct { const char *goods, *path, *found, *expected; } refused[] =
 		"a step of at most the size, 2 cu ft, in units of that kind" },
 	{ PACK("'pack': 'bag', 'size': '2 cu ft', 'price': 4, 'weight': 40"),
 		"goods[0].packs[0].weight", "40", "a weight such as 300 lb or 130 kg" },
-	{ PACK("'pack': 'bag', 'size': '2 cu ft', 'price': 4, 'colour': 'red'"), "goods[0].packs[0]",
+	{ PACK("'pack': 'bag', 'size': '2 cu ft', 'price': 4, 'colour': 'red'"),
+		"goods[0].packs[0]",
 		"colour", "pack, size, price, step, weight or supplier" },
 	{ PIECE("adhesive.cartridge", "'size': 0, 'price': 1"), "goods[0].packs[0].size", "0",
 		"a whole number from 1 to 1000000" },
 	{ PIECE("adhesive.cartridge", "'size': 1.5, 'price': 1"), "goods[0].packs[0].size", "1.5",
 		"a whole number from 1 to 1000000" },
-	{ PIECE("adhesive.cartridge", "'size': '12', 'price': 1"), "goods[0].packs[0].size", "\"12\"",
+	{ PIECE("adhesive.cartridge", "'size': '12', 'price': 1"), "goods[0].packs[0].size",
+		"\"12\"",
 		"a whole number from 1 to 1000000" },
 	{ PIECE("adhesive.cartridge", "'size': 1e999, 'price': 1"), "goods[0].packs[0].size", "inf",
 		"a whole number from 1 to 1000000" },
@@ -213,7 +220,8 @@ START_TEST(an_item_that_no_takeoff_has_is_refused)
 		"'goods': [{'item': '%s', 'packs': []}]}", strangers[_i]);
 	ck_assert_msg(!book_try(&book, text.bytes, &fault), "%s", strangers[_i]);
 	ck_assert_str_eq(fault.path, "goods[0].item");
-	ck_assert_int_eq(strncmp(fault.diag.expected, "an item of the takeoff: block.wall, ", 36), 0);
+	ck_assert_int_eq(strncmp(fault.diag.expected, "an item of the takeoff: block.wall, ", 36),
+		0);
 	text_fini(&text);
 }
 END_TEST
@@ -229,8 +237,8 @@ START_TEST(twenty_packs_are_read_and_no_more)
 		text_print(&text, "{'format': 'parterre-prices', 'version': 1, 'currency': 'USD', "
 			"'goods': [{'item': 'mulch', 'packs': [");
 		for (int i = 0; i < most; i++)
-			text_print(&text, "%s{'pack': 'bag', 'size': '%d L', 'price': 4}", i ? "," : "",
-				i + 1);
+			text_print(&text, "%s{'pack': 'bag', 'size': '%d L', 'price': 4}", i ? "," :
+				"", i + 1);
 		text_add(&text, "]}]}");
 		ck_assert_int_eq(book_try(&book, text.bytes, &fault), most == 20);
 		if (most == 20)

@@ -3,7 +3,8 @@
 
 #include <string.h>
 
-static const struct { const char *text; int line, column; const char *found, *expected; } broken[] = {
+static const struct { const char *text; int line, column; const char *found, *expected; }
+	broken[] = {
 	{ "", 1, 1, "nothing", "a price book in JSON" },
 	{ "{", 1, 2, "nothing", "a price book in JSON" },
 	{ "{\n  'format': }", 2, 13, "}", "a price book in JSON" },
@@ -55,7 +56,8 @@ END_TEST
 
 START_TEST(braces_quotes_and_backslashes_within_texts_are_no_structure)
 {
-	static const char bytes[] = "{\"format\": \"parterre-prices\", \"version\": 1, \"currency\": \"USD\","
+	static const char bytes[] = "{\"format\": \"parterre-prices\", \"version\": 1, "
+		"\"currency\": \"USD\","
 		"\"note\": \"[[[[[[[[[[ {{{{ \\\" ]]]] \\\\u0000 \\\\\"}";
 	struct book book;
 	struct book_fault fault;
@@ -87,7 +89,8 @@ START_TEST(a_text_of_characters_that_cannot_be_shown_is_refused)
 	struct book book;
 	struct book_fault fault;
 
-	text_print(&text, "{'format': 'parterre-prices', 'version': 1, 'currency': 'USD', 'note': '%s'}",
+	text_print(&text, "{'format': 'parterre-prices', 'version': 1, 'currency': 'USD', 'note': "
+		"'%s'}",
 		no_text[_i]);
 	ck_assert_msg(!book_try(&book, text.bytes, &fault), "%s", no_text[_i]);
 	ck_assert_str_eq(fault.path, "note");

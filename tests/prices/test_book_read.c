@@ -28,9 +28,9 @@ START_TEST(suppliers_and_the_vehicle_are_read_in_si_units)
 {
 	struct book book;
 
-	book_of(&book, "'note': 'Invented.', 'suppliers': [{'name': 'North yard', 'delivery': 65.5, "
-		"'carries': '20000 lb', 'holds': '10 cu yd'}, {'delivery': 0, 'name': 'Depot'}], "
-		"'vehicle': {'name': 'Van', 'carries': '680 kg', 'holds': '1.5 m3'}");
+	book_of(&book, "'note': 'Invented.', 'suppliers': [{'name': 'North yard', 'delivery': "
+		"65.5, 'carries': '20000 lb', 'holds': '10 cu yd'}, {'delivery': 0, 'name': "
+		"'Depot'}], 'vehicle': {'name': 'Van', 'carries': '680 kg', 'holds': '1.5 m3'}");
 	ck_assert_str_eq(book.note, "Invented.");
 	ck_assert_int_eq(book.supplier_count, 2);
 	ck_assert_str_eq(book.suppliers[0].name, "North yard");
@@ -51,10 +51,11 @@ START_TEST(what_a_book_allows_is_read_as_a_plot_spells_it)
 	struct book book;
 
 	book_of(&book, "'allow': {'swell-clay': '36 %', 'density-stone': '1600 kg/m3', "
-		"'fabric-width': '2 m', 'subsoil': 'clay', 'beads': '3', 'compaction-fines': '1.15'}");
+		"'fabric-width': '2 m', 'subsoil': 'clay', 'beads': '3', 'compaction-fines': "
+		"'1.15'}");
 	ck_assert_int_eq(block_number(&book.allow, ALLOW_SWELL_CLAY), 36 * MILLION);
-	ck_assert_double_eq_tol(amount_si(&block_value(&book.allow, ALLOW_DENSITY_STONE)->as.amount),
-		1600, EXACT);
+	ck_assert_double_eq_tol(amount_si(&block_value(&book.allow,
+		ALLOW_DENSITY_STONE)->as.amount), 1600, EXACT);
 	ck_assert_int_eq(block_length(&book.allow, ALLOW_FABRIC_WIDTH), 2 * NM_PER_M);
 	ck_assert_int_eq(block_number(&book.allow, ALLOW_SUBSOIL), SUBSOIL_CLAY);
 	ck_assert_int_eq(block_number(&book.allow, ALLOW_BEADS), 3);
@@ -70,8 +71,9 @@ START_TEST(keys_may_stand_in_any_order)
 	struct book_fault fault;
 
 	ck_assert(book_try(&book, "{'goods': [{'packs': [{'supplier': 'Yard', 'price': 38, "
-		"'size': '1 cu yd', 'pack': 'bulk'}], 'item': 'mulch'}], 'suppliers': [{'delivery': 1, "
-		"'name': 'Yard'}], 'currency': 'EUR', 'version': 1, 'format': 'parterre-prices'}", &fault));
+		"'size': '1 cu yd', 'pack': 'bulk'}], 'item': 'mulch'}], 'suppliers': "
+		"[{'delivery': 1, 'name': 'Yard'}], 'currency': 'EUR', 'version': 1, 'format': "
+		"'parterre-prices'}", &fault));
 	ck_assert_int_eq(book.goods[0].packs[0].supplier, 0);
 	ck_assert_int_eq(book.goods[0].packs[0].price, 3800);
 	book_fini(&book);
@@ -120,16 +122,19 @@ static const struct { const char *text, *path, *found, *expected; } refused[] = 
 		"0 % to 100 %" },
 	{ "{" HEAD ", 'allow': {'kerf': '3'}}", "allow.kerf", "\"3\"",
 		"a length with its unit, such as 3 in" },
-	{ "{" HEAD ", 'suppliers': {}}", "suppliers", "an object", "a list, [ ... ], of at most 100" },
+	{ "{" HEAD ", 'suppliers': {}}", "suppliers", "an object",
+		"a list, [ ... ], of at most 100" },
 	{ "{" HEAD ", 'suppliers': ['Yard']}", "suppliers[0]", "\"Yard\"", "an object, { ... }" },
 	{ "{" HEAD ", 'suppliers': [{'name': 'Yard'}]}", "suppliers[0].delivery", "nothing",
 		"what a delivery costs, such as 65.00" },
 	{ "{" HEAD ", 'suppliers': [{'name': 'Yard', 'delivery': 60, 'carries': '9 cu yd'}]}",
 		"suppliers[0].carries", "\"9 cu yd\"", "a weight such as 300 lb or 130 kg" },
 	{ "{" HEAD ", 'suppliers': [{'name': 'Yard', 'delivery': 60, 'holds': '9 lb'}]}",
-		"suppliers[0].holds", "\"9 lb\"", "a volume such as 6 cu ft, 10 cu yd, 100 L or 6 m3" },
+		"suppliers[0].holds", "\"9 lb\"", "a volume such as 6 cu ft, 10 cu yd, 100 L or 6 "
+		"m3" },
 	{ "{" HEAD ", 'suppliers': [{'name': 'Yard', 'delivery': 60}, {'name': 'Yard', "
-		"'delivery': 0}]}", "suppliers[1].name", "Yard", "another name: suppliers[0] has it" },
+		"'delivery': 0}]}", "suppliers[1].name", "Yard",
+			"another name: suppliers[0] has it" },
 	{ "{" HEAD ", 'vehicle': {'name': 'Van'}}", "vehicle.carries", "nothing",
 		"the weight it may carry, such as 1500 lb" },
 	{ "{" HEAD ", 'vehicle': {'carries': '500 kg'}}", "vehicle.name", "nothing",
@@ -137,7 +142,8 @@ static const struct { const char *text, *path, *found, *expected; } refused[] = 
 	{ "{" MULCH("{" BAG ", 'supplier': 'Yard'}") "}", "goods[0].packs[0].supplier", "\"Yard\"",
 		"the name of one of the suppliers listed" },
 	{ "{" SUPPLIER "," MULCH("{" BAG "}, {" BAG ", 'supplier': 'yard'}") "}",
-		"goods[0].packs[1].supplier", "\"yard\"", "the name of one of the suppliers listed" },
+		"goods[0].packs[1].supplier", "\"yard\"",
+		"the name of one of the suppliers listed" },
 	{ "{" HEAD ", 'goods': [{'item': 'mulch', 'packs': [{" BAG "}]}, {'item': 'mulch', "
 		"'packs': [{" BAG "}]}]}", "goods[1]", "mulch", "another item: goods[0] has it" },
 };
@@ -159,7 +165,8 @@ START_TEST(what_is_wrong_is_told_by_its_path)
 END_TEST
 
 /* Counts, sizes and prices in bad spellings at one price's place. */
-static const char *const not_money[] = { "-1", "-0.01", "4.855", "0.001", "1000000.01", "1e7", "1e999",
+static const char *const not_money[] = { "-1", "-0.01", "4.855", "0.001", "1000000.01", "1e7",
+	"1e999",
 	"-1e999", "'4'", "true", "null", "[4]", "{}", "1e-3" };
 
 START_TEST(a_price_is_0_to_a_million_in_hundredths)
@@ -189,8 +196,8 @@ START_TEST(a_price_is_read_to_the_hundredth)
 	struct text text = TEXT_EMPTY;
 	struct book book;
 
-	text_print(&text, "'goods': [{'item': 'mulch', 'packs': [{'pack': 'bag', 'size': '2 cu ft', "
-		"'price': %s}]}]", prices[_i].written);
+	text_print(&text, "'goods': [{'item': 'mulch', 'packs': [{'pack': 'bag', 'size': '2 cu "
+		"ft', 'price': %s}]}]", prices[_i].written);
 	book_of(&book, text.bytes);
 	ck_assert_int_eq(book.goods[0].packs[0].price, prices[_i].hundredths);
 	book_fini(&book);

@@ -1,7 +1,7 @@
-/* What figures rest on is said: every attribute of allow, of the legend and of a fence is set to another
- * value than its default, on a plot that has something of everything. Where a figure of the text or of JSON
- * moves, the list of what is assumed has its label and the value; and where an attribute is said to matter,
- * one does move. */
+/* What figures rest on is said: every attribute of allow, of the legend and of a fence is set to
+ * another value than its default, on a plot that has something of everything. Where a figure of
+ * the text or of JSON moves, the list of what is assumed has its label and the value; and where
+ * an attribute is said to matter, one does move. */
 #include "support/book.h"
 #include "support/garden.h"
 #include "support/runner.h"
@@ -62,7 +62,8 @@ static const char book_words[] =
 static const struct { enum attribute attribute; const char *value; } usual[] = {
 	{ ALLOW_SHORTEST, "7 in" }, { ALLOW_INSIDE, "38 in" }, { ALLOW_HELD, "left,right,top" },
 	{ ALLOW_FROST, "40 in" }, { ALLOW_FABRIC_WIDTH, "4 ft" }, { ALLOW_FABRIC_LENGTH, "30 ft" },
-	{ ALLOW_FABRIC_OFFCUT, "10 ft" }, { ALLOW_POST_STOCK, "15 in" }, { ALLOW_TRUCK_STEP, "3 cu yd" },
+	{ ALLOW_FABRIC_OFFCUT, "10 ft" }, { ALLOW_POST_STOCK, "15 in" },
+		{ ALLOW_TRUCK_STEP, "3 cu yd" },
 	{ ALLOW_PICKUP_WEIGHT, "500 lb" }, { ALLOW_TRUCK_WEIGHT, "2000 lb" },
 	{ ALLOW_TRUCK_VOLUME, "2 cu yd" }, { BED_CAP, "12 in x 8 in x 3 in" },
 	{ BED_MIX, "topsoil 3, compost 1, sharp-sand 1" }, { FENCE_LEAF, "9 ft" },
@@ -91,7 +92,8 @@ static void setup(void)
 	ck_assert_msg(format_read(plot_words, strlen(plot_words), &garden.plot, &d), "%d:%d %s, %s",
 		d.line, d.column, d.found, d.expected);
 	for (size_t i = 0; i < sizeof settings / sizeof *settings; i++)
-		plot_set(&garden.plot, settings[i].letter, settings[i].attribute, settings[i].value);
+		plot_set(&garden.plot, settings[i].letter, settings[i].attribute,
+			settings[i].value);
 	book_of(&garden.book, book_words);
 	garden.has_book = true;
 	base_text = base_json = TEXT_EMPTY;
@@ -105,7 +107,8 @@ static void teardown(void)
 	garden_fini(&garden);
 }
 
-/* The block of the plot that an attribute is tried in: of the legend the first entry to which it matters. */
+/* The block of the plot that an attribute is tried in: of the legend the first entry to which it
+ * matters. */
 static struct block *block_of(enum attribute a)
 {
 	static const char letters[BLOCK_KINDS] = {
@@ -204,8 +207,8 @@ static bool moves_a_figure(const struct text *text, const struct text *json)
 		memcmp(text->bytes, base_text.bytes, length) != 0;
 }
 
-/* Whether a line of the list begins with the label and goes on with the value, or with as much of it as fits
- * there. */
+/* Whether a line of the list begins with the label and goes on with the value, or with as much
+ * of it as fits there. */
 static bool is_assumed(const struct text *text, const char *label, const char *value)
 {
 	const char *line = text->bytes + before_assumed(text);
@@ -248,8 +251,8 @@ START_TEST(an_attribute_that_moves_a_figure_is_assumed)
 	moves = moves_a_figure(&text, &json);
 	ck_assert_msg(!moves || is_assumed(&text, row->label, words.bytes),
 		"%s %s moves a figure and is not said", row->keyword, words.bytes);
-	ck_assert_msg(moves == (row->subject != SUBJECT_NONE), "%s %s moves %s figure", row->keyword,
-		words.bytes, moves ? "a" : "no");
+	ck_assert_msg(moves == (row->subject != SUBJECT_NONE), "%s %s moves %s figure",
+		row->keyword, words.bytes, moves ? "a" : "no");
 	text_fini(&text);
 	text_fini(&json);
 	text_fini(&words);
@@ -263,6 +266,7 @@ Suite *test_suite(void)
 
 	tcase_add_checked_fixture(figures, setup, teardown);
 	/* All but the head, which comes first. */
-	tcase_add_loop_test(figures, an_attribute_that_moves_a_figure_is_assumed, ALLOW_KERF, ATTRIBUTES);
+	tcase_add_loop_test(figures, an_attribute_that_moves_a_figure_is_assumed, ALLOW_KERF,
+		ATTRIBUTES);
 	return suite;
 }

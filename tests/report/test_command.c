@@ -1,4 +1,5 @@
-/* The program without a screen: what it prints, where it writes, what it refuses, its exit status. */
+/* The program without a screen: what it prints, where it writes, what it refuses, its exit
+ * status. */
 #include "base/file.h"
 #include "support/program.h"
 #include "support/runner.h"
@@ -98,7 +99,8 @@ END_TEST
 START_TEST(a_plot_is_read_from_standard_input_too)
 {
 	struct program_result r = program_run(ARGUMENTS("takeoff", "-"),
-		"parterre-plot 1\nunits metric\ncell 500 mm\npath p \"Walk\"\nground 2 x 1\n  pp\n");
+		"parterre-plot 1\nunits metric\ncell 500 mm\npath p \"Walk\"\nground 2 x 1\n  "
+		"pp\n");
 
 	ck_assert_int_eq(r.status, 0);
 	ck_assert(strstr(r.output.bytes, "Walk") != NULL);
@@ -111,7 +113,8 @@ START_TEST(a_plot_is_read_from_standard_input_too)
 }
 END_TEST
 
-static const char priced_plot[] = "parterre-plot 1\nunits imperial\ncell 1 ft\nprices \"book.json\"\n"
+static const char priced_plot[] = "parterre-plot 1\nunits imperial\ncell 1 ft\nprices "
+	"\"book.json\"\n"
 	"bed b \"Bed\"\nground 8 x 4\n  bbbbbbbb\n  bbbbbbbb\n  bbbbbbbb\n  bbbbbbbb\n";
 #define BOOK_HEAD "{\"format\": \"parterre-prices\", \"version\": 1, \"currency\": \"USD\""
 
@@ -122,7 +125,8 @@ START_TEST(the_price_book_asked_for_goes_before_the_one_that_the_plot_names)
 	put("other.json", BOOK_HEAD ", \"allow\": {\"kerf\": \"5/16 in\"}}");
 	check_run(ARGUMENTS("takeoff", in_folder("garden.plot")), 0,
 		"Saw kerf               3/16 in        price book\n", "");
-	check_run(ARGUMENTS("takeoff", "--prices", in_folder("other.json"), in_folder("garden.plot")),
+	check_run(ARGUMENTS("takeoff", "--prices", in_folder("other.json"),
+		in_folder("garden.plot")),
 		0, "Saw kerf               5/16 in        price book\n", "");
 }
 END_TEST
@@ -134,8 +138,8 @@ START_TEST(a_price_book_that_cannot_be_read_ends_the_takeoff)
 	put("book.json", BOOK_HEAD ", \"allow\": {\"kerf\": 3}}");
 	check_run(ARGUMENTS("takeoff", in_folder("garden.plot")), 2, "",
 		"book.json: allow.kerf: found 3, expected a length with its unit, such as ");
-	check_run(ARGUMENTS("takeoff", "--prices", in_folder("none.json"), in_folder("garden.plot")),
-		2, "", "none.json");
+	check_run(ARGUMENTS("takeoff", "--prices", in_folder("none.json"),
+		in_folder("garden.plot")), 2, "", "none.json");
 	check_run(ARGUMENTS("takeoff", "--prices", plot, plot), 2, "",
 		"court.plot:1:1: found parterre-plot, expected a price book in JSON");
 	check_run(ARGUMENTS("takeoff", plot, "--prices"), 2, "", "prices");
@@ -191,10 +195,10 @@ START_TEST(the_plot_itself_is_never_written_over)
 	ck_assert_int_eq(link(in_folder("my.plot"), in_folder("hard.txt")), 0);
 	check_run(ARGUMENTS("takeoff", in_folder("my.plot"), "--force", "-o", in_folder("my.plot")),
 		2, "", "the plot itself");
-	check_run(ARGUMENTS("takeoff", in_folder("my.plot"), "--force", "-o", in_folder("link.txt")),
-		2, "", "the plot itself");
-	check_run(ARGUMENTS("takeoff", in_folder("my.plot"), "--force", "-o", in_folder("hard.txt")),
-		2, "", "the plot itself");
+	check_run(ARGUMENTS("takeoff", in_folder("my.plot"), "--force", "-o",
+		in_folder("link.txt")), 2, "", "the plot itself");
+	check_run(ARGUMENTS("takeoff", in_folder("my.plot"), "--force", "-o",
+		in_folder("hard.txt")), 2, "", "the plot itself");
 	check_file("my.plot", bytes.bytes);
 	text_fini(&bytes);
 }
@@ -212,7 +216,8 @@ END_TEST
 
 START_TEST(a_full_disk_is_an_error)
 {
-	int status = system(BUILD_FOLDER "/parterre takeoff plots/court.plot >/dev/full 2>/dev/null");
+	int status = system(BUILD_FOLDER "/parterre takeoff plots/court.plot >/dev/full "
+		"2>/dev/null");
 
 	ck_assert_int_eq(WEXITSTATUS(status), 2);
 }
@@ -228,7 +233,8 @@ static const struct {
 		"bad.plot:6:1: found the end of the file, expected row 2 of 2" },
 	{ "parterre-plot 1\nunits imperial\ncell 1 ft\nground 2 x 1\n  .b\n",
 		"bad.plot:5:4: found b, expected a letter of the legend" },
-	{ "parterre-plot 1\nunits imperial\ncell 12\n", "bad.plot:3:6: found 12, expected a length" },
+	{ "parterre-plot 1\nunits imperial\ncell 12\n",
+		"bad.plot:3:6: found 12, expected a length" },
 };
 
 START_TEST(a_bad_plot_is_refused_with_its_place)

@@ -17,7 +17,8 @@ START_TEST(money_is_shown_to_the_hundredth)
 }
 END_TEST
 
-static const struct { struct pack pack; double packs; enum units units; const char *words; } bought[] = {
+static const struct { struct pack pack; double packs; enum units units; const char *words; }
+	bought[] = {
 	{ { .kind = PACK_BAG, .unit = UNIT_M3, .words = "2 cu ft" }, 14, UNITS_IMPERIAL,
 		"14 bags of 2 cu ft" },
 	{ { .kind = PACK_BAG, .unit = UNIT_M3, .words = "2 cu ft" }, 1, UNITS_IMPERIAL,
@@ -34,7 +35,8 @@ static const struct { struct pack pack; double packs; enum units units; const ch
 		"2.25 m3 in bulk" },
 	{ { .kind = PACK_BULK, .unit = UNIT_M3, .size = CUBIC_YARD, .words = "1 cu yd" }, 2.5,
 		UNITS_IMPERIAL, "2.50 cu yd in bulk" },
-	{ { .kind = PACK_BULK, .unit = UNIT_KG, .size = 1000, .words = "1000 kg" }, 1.25, UNITS_METRIC,
+	{ { .kind = PACK_BULK, .unit = UNIT_KG, .size = 1000, .words = "1000 kg" }, 1.25,
+		UNITS_METRIC,
 		"1,250 kg in bulk" },
 };
 

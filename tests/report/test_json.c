@@ -115,12 +115,13 @@ static void keys_are(const cJSON *object, const char *expected)
 	ck_assert(cJSON_IsObject(object));
 	text_add(&found, "");
 	for (const cJSON *item = object->child; item; item = item->next)
-		text_print(&found, "%s%s", item->prev && item != object->child ? " " : "", item->string);
+		text_print(&found, "%s%s", item->prev && item != object->child ? " " : "",
+			item->string);
 	ck_assert_str_eq(found.bytes, expected);
 	text_fini(&found);
 }
 
-/* ---- Shape --------------------------------------------------------------------------------------- */
+/* ---- Shape ----------------------------------------------------------------------------------- */
 
 static const char *const plots[] = { "plots/court.plot", "plots/elbow.plot", "plots/ring.plot",
 	"plots/rope-walk.plot", "plots/snags.plot" };
@@ -129,9 +130,9 @@ enum { PLOTS = sizeof plots / sizeof *plots };
 START_TEST(the_object_has_the_keys_of_the_format_in_their_order)
 {
 	open_file(plots[_i]);
-	keys_are(root, "format version complete plot areas edges regions walls walls_not_laid cutting "
-		"dig dig_sums fills fence stone stone_orders fabric liners edging edging_cuts lawn "
-		"items costs work snags");
+	keys_are(root, "format version complete plot areas edges regions walls walls_not_laid "
+		"cutting dig dig_sums fills fence stone stone_orders fabric liners edging "
+		"edging_cuts lawn items costs work snags");
 	ck_assert_str_eq(string(root, "format"), "parterre-takeoff");
 	ck_assert_double_eq(number(root, "version"), 1);
 	ck_assert_int_eq(cJSON_IsTrue(get(root, "complete")), garden.takeoff.complete);
@@ -254,7 +255,7 @@ START_TEST(numbers_have_at_most_nine_places_no_zeros_at_the_end_and_no_exponent)
 }
 END_TEST
 
-/* ---- Values -------------------------------------------------------------------------------------- */
+/* ---- Values ---------------------------------------------------------------------------------- */
 
 START_TEST(plot_areas_and_edges_are_those_of_the_takeoff)
 {
@@ -270,7 +271,8 @@ START_TEST(plot_areas_and_edges_are_those_of_the_takeoff)
 	length_is(get(plot, "height_m"), takeoff->survey.cell * takeoff->survey.rows);
 	ck_assert_int_eq(rows("areas"), takeoff->areas.count);
 	for (int i = 0; i < takeoff->areas.count; i++) {
-		ck_assert_double_eq(number(row("areas", i), "cells"), (double)takeoff->areas.list[i].cells);
+		ck_assert_double_eq(number(row("areas", i), "cells"),
+			(double)takeoff->areas.list[i].cells);
 		number_is(row("areas", i), "area_m2", takeoff->areas.list[i].area);
 	}
 	ck_assert_str_eq(string(row("areas", takeoff->areas.count - 1), "letter"), ".");
@@ -313,8 +315,10 @@ START_TEST(regions_are_those_of_the_survey)
 		number_is(found, "area_m2", survey_area(region->cells, survey->cell));
 		length_is(get(found, "perimeter_m"), region->perimeter * survey->cell);
 		ck_assert_double_eq(number(found, "holes"), (double)region->holes);
-		ck_assert_double_eq(number(get(found, "corners"), "convex"), (double)region->convex);
-		ck_assert_double_eq(number(get(found, "corners"), "reflex"), (double)region->reflex);
+		ck_assert_double_eq(number(get(found, "corners"), "convex"),
+			(double)region->convex);
+		ck_assert_double_eq(number(get(found, "corners"), "reflex"),
+			(double)region->reflex);
 	}
 }
 END_TEST
@@ -436,7 +440,8 @@ START_TEST(what_is_dug_is_that_of_the_takeoff)
 		const struct dig *dig = &work->rows[i];
 
 		ck_assert_str_eq(string(row("dig", i), "part"), dig_words[dig->part].key);
-		ck_assert_int_eq(cJSON_IsNull(get(row("dig", i), "region")), dig->region == NO_REGION);
+		ck_assert_int_eq(cJSON_IsNull(get(row("dig", i), "region")),
+			dig->region == NO_REGION);
 		length_is(get(row("dig", i), "depth_m"), dig->depth);
 		number_is(row("dig", i), "area_m2", dig->area);
 		earth_is(row("dig", i), &dig->bank);
@@ -544,7 +549,7 @@ START_TEST(snags_are_those_of_the_takeoff_and_none_is_left_out)
 }
 END_TEST
 
-/* ---- Edges --------------------------------------------------------------------------------------- */
+/* ---- Edges ----------------------------------------------------------------------------------- */
 
 START_TEST(a_plot_of_open_ground_is_one_object_with_empty_arrays)
 {
@@ -563,7 +568,8 @@ END_TEST
 
 START_TEST(texts_of_the_user_come_back_as_they_were)
 {
-	static const char title[] = "\"Quoted\", a \\ and \xC3\xA9 \xE8\x8A\xB1\xE5\x9C\x92 </script>";
+	static const char title[] = "\"Quoted\", a \\ and \xC3\xA9 \xE8\x8A\xB1\xE5\x9C\x92 "
+		"</script>";
 
 	garden_rows(&garden, (const char *[]){ "bb", NULL });
 	block_set(&garden.plot.details.head, HEAD_TITLE,

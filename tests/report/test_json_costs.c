@@ -69,10 +69,10 @@ END_TEST
 /* 51 blocks at 3.15 are 160.65; with a delivery at 45.5 206.15. */
 START_TEST(money_is_spelt_from_hundredths)
 {
-	book_of(&garden.book, "'suppliers': [{'name': 'Yard', 'delivery': 45.5}], 'goods': [{'item': "
-		"'block.wall', 'block': '16 in x 8 in x 6 in', 'packs': [{'pack': 'piece', 'size': 1, "
-		"'price': 3.15, 'supplier': 'Yard'}]}, {'item': 'mulch', 'packs': [{'pack': 'bag', "
-		"'size': '2 cu ft', 'price': 0}]}]");
+	book_of(&garden.book, "'suppliers': [{'name': 'Yard', 'delivery': 45.5}], 'goods': "
+		"[{'item': 'block.wall', 'block': '16 in x 8 in x 6 in', 'packs': [{'pack': "
+		"'piece', 'size': 1, 'price': 3.15, 'supplier': 'Yard'}]}, {'item': 'mulch', "
+		"'packs': [{'pack': 'bag', 'size': '2 cu ft', 'price': 0}]}]");
 	garden.has_book = true;
 	print();
 	const cJSON *costs = get(root, "costs"), *block = item("block.wall");
@@ -81,7 +81,8 @@ START_TEST(money_is_spelt_from_hundredths)
 		"\"supplier\":\"Yard\""));
 	ck_assert(shows("\"costs\": {\"currency\":\"USD\",\"complete\":false,\"goods\":160.65,"
 		"\"delivery\":45.5,\"total\":206.15,"));
-	ck_assert(shows("\"sections\":[{\"section\":\"walls\",\"goods\":160.65,\"delivery\":45.5}]"));
+	ck_assert(shows("\"sections\":[{\"section\":\"walls\",\"goods\":160.65,"
+		"\"delivery\":45.5}]"));
 	ck_assert(cJSON_IsString(get(block, "supplier")));
 	ck_assert(cJSON_IsNull(get(item("mulch"), "supplier")));
 	ck_assert_int_eq(cJSON_GetArraySize(get(costs, "shipments")), 2);

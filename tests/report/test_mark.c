@@ -52,7 +52,8 @@ END_TEST
 /* The bytes end where they end: memory behind them is not looked at. */
 START_TEST(a_takeoff_cut_short_is_not_known)
 {
-	static const char text[] = "parterre takeoff 1\n", json[] = "{\"format\":\"parterre-takeoff\"}";
+	static const char text[] = "parterre takeoff 1\n",
+		json[] = "{\"format\":\"parterre-takeoff\"}";
 
 	for (size_t length = 0; length < strlen(text) - 1; length++)
 		ck_assert(!report_is_takeoff(text, length));
@@ -78,7 +79,8 @@ Suite *test_suite(void)
 
 	tcase_add_loop_test(known, a_takeoff_is_known_by_its_beginning, 0,
 		sizeof takeoffs / sizeof *takeoffs);
-	tcase_add_loop_test(known, nothing_else_is_taken_for_one, 0, sizeof others / sizeof *others);
+	tcase_add_loop_test(known, nothing_else_is_taken_for_one, 0,
+		sizeof others / sizeof *others);
 	tcase_add_test(known, a_takeoff_cut_short_is_not_known);
 	tcase_add_test(known, bytes_that_are_no_text_are_no_takeoff);
 	return suite;

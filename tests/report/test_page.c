@@ -25,7 +25,7 @@ static void prints(const char *expected)
 	ck_assert_str_eq(out.bytes ? out.bytes : "", expected);
 }
 
-/* ---- Paragraphs ---------------------------------------------------------------------------------- */
+/* ---- Paragraphs ------------------------------------------------------------------------------ */
 
 START_TEST(a_heading_is_underlined_over_its_whole_width)
 {
@@ -126,7 +126,7 @@ START_TEST(what_is_no_text_is_shown_as_a_question_mark)
 }
 END_TEST
 
-/* ---- Tables -------------------------------------------------------------------------------------- */
+/* ---- Tables ---------------------------------------------------------------------------------- */
 
 static const struct table_column three[] = {
 	{ "Bed", COLUMN_LEFT }, { "Area", COLUMN_RIGHT }, { "Name", COLUMN_WRAPS },

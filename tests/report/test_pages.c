@@ -86,13 +86,15 @@ START_TEST(walls_and_fill_show_what_the_takeoff_says)
 	struct text value = TEXT_EMPTY;
 
 	ck_assert_int_eq(t->cuttings.count, 1);
-	text_print(&value, "%lld", (long long)(t->cuttings.list[0].bought + t->cuttings.list[0].breakage));
+	text_print(&value, "%lld",
+		(long long)(t->cuttings.list[0].bought + t->cuttings.list[0].breakage));
 	check(b, WALLS, "Block 16 in x 8 in x 6 in", "To order", value.bytes);
 	text_clear(&value);
 	text_print(&value, "%lld", (long long)t->walls.list[0].whole_blocks);
 	check(b, WALLS, "B1 b b", "Whole blocks", value.bytes);
 	check(b, WALLS, "B1 b b", "Courses", "3");
-	/* Three courses of 6 in, less 1 1/2 in of freeboard, 2 in of mulch and 1 1/2 in below ground. */
+	/* Three courses of 6 in, less 1 1/2 in of freeboard, 2 in of mulch and 1 1/2 in below
+	 * ground. */
 	check(b, FILL, "B1 b b", "Soil depth", "1 ft 1 in");
 	ck_assert_ptr_nonnull(find(b, FILL, "To order, all beds", "Topsoil"));
 	text_fini(&value);
@@ -112,10 +114,11 @@ START_TEST(costs_stand_day_by_day_and_what_has_no_price_apart)
 	snprintf(path, sizeof path, "%s/book.json", b->folder);
 	file = fopen(path, "w");
 	ck_assert_ptr_nonnull(file);
-	fputs("{\"format\": \"parterre-prices\", \"version\": 1, \"currency\": \"USD\", \"suppliers\": "
+	fputs("{\"format\": \"parterre-prices\", \"version\": 1, \"currency\": \"USD\", "
+		"\"suppliers\": "
 		"[{\"name\": \"Yard\", \"delivery\": 80}], \"goods\": [{\"item\": \"block.wall\", "
-		"\"block\": \"16 in x 8 in x 6 in\", \"packs\": [{\"pack\": \"piece\", \"size\": 1, "
-		"\"price\": 2.5, \"supplier\": \"Yard\"}]}]}", file);
+		"\"block\": \"16 in x 8 in x 6 in\", \"packs\": [{\"pack\": \"piece\", \"size\": "
+		"1, \"price\": 2.5, \"supplier\": \"Yard\"}]}]}", file);
 	ck_assert_int_eq(fclose(file), 0);
 	plot_set(editor_edit(&b->editor), 0, HEAD_PRICES, "\"book.json\"");
 	editor_stroke(&b->editor);
@@ -161,8 +164,8 @@ END_TEST
 
 START_TEST(what_is_dug_stands_by_purpose_by_kind_and_as_loads)
 {
-	/* 12 sq ft of path 5 1/2 in deep, 16 of lawn 2 3/4 in: 5.5 and 3.67 cu ft, of them 4.67 of sod; a
-	 * quarter more loose, 11.46 cu ft, 891 lb at 2,100 lb/cu yd. */
+	/* 12 sq ft of path 5 1/2 in deep, 16 of lawn 2 3/4 in: 5.5 and 3.67 cu ft, of them 4.67
+	 * of sod; a quarter more loose, 11.46 cu ft, 891 lb at 2,100 lb/cu yd. */
 	struct desk *b = desk_new(ROWS { "ppppllll", "ppppllll", "ppppllll", "....llll", NULL });
 
 	check(b, DIG, "In the ground", "Paths", "5.5 cu ft");
@@ -246,7 +249,7 @@ START_TEST(a_figure_is_compared_with_its_own_under_the_same_heading)
 }
 END_TEST
 
-/* ---- Here -------------------------------------------------------------------------------------- */
+/* ---- Here ------------------------------------------------------------------------------------ */
 
 #define HELD "\302\240" /* a no-break space: no line ends between a figure and its unit */
 
@@ -264,8 +267,10 @@ START_TEST(here_tells_region_size_area_and_place)
 {
 	struct desk *b = desk_new(ROWS { "pp.", "ppS", NULL });
 
-	check_here(b, 1, 1, "1 ft across, 1 ft down\nP1 p p\n2 ft x 2 ft, 4.0" HELD "sq" HELD "ft\n");
-	check_here(b, 2, 1, "2 ft across, 1 ft down\nF1 S S\n1 ft x 1 ft, 1.0" HELD "sq" HELD "ft\n");
+	check_here(b, 1, 1, "1 ft across, 1 ft down\nP1 p p\n2 ft x 2 ft, "
+		"4.0" HELD "sq" HELD "ft\n");
+	check_here(b, 2, 1, "2 ft across, 1 ft down\nF1 S S\n1 ft x 1 ft, "
+		"1.0" HELD "sq" HELD "ft\n");
 	check_here(b, 2, 0, "2 ft across, 0 in down\n. open ground\n");
 	desk_free(b);
 }
@@ -299,7 +304,7 @@ START_TEST(here_tells_the_snag_of_its_first_cell)
 }
 END_TEST
 
-/* ---- Marks ------------------------------------------------------------------------------------- */
+/* ---- Marks ----------------------------------------------------------------------------------- */
 
 /* The marks of all cells, row by row. */
 static void check_marks(struct desk *b, const char *const *rows)
@@ -310,8 +315,8 @@ static void check_marks(struct desk *b, const char *const *rows)
 		for (int x = 0; rows[y][x]; x++) {
 			char sign = mark_sign(mark_at(&b->editor, &mirror, x, y));
 
-			ck_assert_msg(sign == rows[y][x], "%d,%d is marked '%c', not '%c'", x, y, sign,
-				rows[y][x]);
+			ck_assert_msg(sign == rows[y][x], "%d,%d is marked '%c', not '%c'", x, y,
+				sign, rows[y][x]);
 		}
 }
 
@@ -393,7 +398,8 @@ Suite *test_suite(void)
 	tcase_add_test(here, here_tells_region_size_area_and_place);
 	tcase_add_test(here, here_tells_what_the_images_are_where_the_mirror_is_broken);
 	tcase_add_test(here, here_tells_the_snag_of_its_first_cell);
-	tcase_add_test(here, the_axis_goes_through_a_cell_or_along_its_far_edge_and_the_cursor_has_images);
+	tcase_add_test(here,
+		the_axis_goes_through_a_cell_or_along_its_far_edge_and_the_cursor_has_images);
 	tcase_add_test(here, a_peg_goes_first_then_an_image_a_fault_a_snag_and_the_axis);
 	tcase_add_test(here, what_is_marked_has_a_rim_with_pegs_and_stars_where_a_stamp_would_lie);
 	return suite;

@@ -69,9 +69,10 @@ static int occurrences(const char *words)
 	return count;
 }
 
-/* ---- Pages as a whole ----------------------------------------------------------------------------- */
+/* ---- Pages as a whole ------------------------------------------------------------------------ */
 
-static const char *const names[] = { "court", "elbow", "great-court", "ring", "rope-walk", "snags" };
+static const char *const names[] = { "court", "elbow", "great-court", "ring", "rope-walk",
+	"snags" };
 enum { NAMES = sizeof names / sizeof *names };
 
 START_TEST(the_sample_plots_print_as_they_did)
@@ -107,8 +108,8 @@ static void check_lines(const char *what)
 
 		ck_assert_msg(line[length] == '\n', "%s: the last line has no end", what);
 		ck_assert_msg(columns_of(line, length) <= 80, "%s: %.*s", what, (int)length, line);
-		ck_assert_msg(length == 0 || line[length - 1] != ' ', "%s: ends in a blank: %.*s", what,
-			(int)length, line);
+		ck_assert_msg(length == 0 || line[length - 1] != ' ', "%s: ends in a blank: %.*s",
+			what, (int)length, line);
 		line += length + 1;
 	}
 }
@@ -164,12 +165,13 @@ START_TEST(a_plot_of_open_ground_has_its_page_too)
 }
 END_TEST
 
-/* ---- Names of any length ---------------------------------------------------------------------------- */
+/* ---- Names of any length --------------------------------------------------------------------- */
 
 /* A text of so many characters, drawn from narrow, wide and combining ones and blanks. */
 static char *random_text(struct random *random, int characters)
 {
-	static const char *const pieces[] = { "w", "\xC3\xA9", "\xE8\x8A\xB1", "e\xCC\x81", " ", "-",
+	static const char *const pieces[] = { "w", "\xC3\xA9", "\xE8\x8A\xB1", "e\xCC\x81", " ",
+		"-",
 		"\xF0\x9F\x8C\xB3", "\xE0\xA4\x95\xE0\xA4\xBF" };
 	struct text text = TEXT_EMPTY;
 	bool has_blanks = random_below(random, 2) == 0;
@@ -235,9 +237,10 @@ START_TEST(a_file_name_that_is_no_text_is_made_one)
 }
 END_TEST
 
-/* ---- Figures ------------------------------------------------------------------------------------- */
+/* ---- Figures --------------------------------------------------------------------------------- */
 
-/* The number and the unit at *at, which is moved behind them; in SI, with what half its last digit is. */
+/* The number and the unit at *at, which is moved behind them; in SI, with what half its last
+ * digit is. */
 static double figure(const char **at, double *half)
 {
 	static const struct { const char *word; double unit; } units[] = {
@@ -328,7 +331,8 @@ END_TEST
 /* 41 cells of path, 5 1/2 in deep, and two alike; 12 in of topsoil under no sod. */
 START_TEST(what_is_dug_alike_is_told_once_and_reuse_where_it_goes)
 {
-	garden_rows(&garden, (const char *[]){ "pp..pp.....", "pp..pp.bbbb", ".......bbbb", "qqq....bbbb",
+	garden_rows(&garden, (const char *[]){ "pp..pp.....", "pp..pp.bbbb", ".......bbbb",
+		"qqq....bbbb",
 		".......bbbb", NULL });
 	plot_set(&garden.plot, 0, ALLOW_SOD, "0 in");
 	plot_set(&garden.plot, 0, ALLOW_TOPSOIL, "12 in");
@@ -484,7 +488,7 @@ START_TEST(laying_sheets_give_every_run_piece_by_piece)
 }
 END_TEST
 
-/* ---- What is said -------------------------------------------------------------------------------- */
+/* ---- What is said ---------------------------------------------------------------------------- */
 
 START_TEST(beds_laid_alike_share_one_sheet)
 {
@@ -609,7 +613,8 @@ END_TEST
 START_TEST(the_first_twenty_snags_of_a_code_are_printed_and_the_rest_counted)
 {
 	open_file("snags");
-	const char *code = find("mirror-broken, 110 places."), *end = strstr(code, "  and 90 more\n");
+	const char *code = find("mirror-broken, 110 places."),
+		*end = strstr(code, "  and 90 more\n");
 	int places = 0;
 
 	ck_assert_ptr_nonnull(end);

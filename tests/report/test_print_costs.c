@@ -68,7 +68,8 @@ END_TEST
 START_TEST(nobody_lifts_a_pallet_or_what_is_loose)
 {
 	print("'goods': [" BLOCK("'pack': 'pallet', 'size': 60, 'price': 200, 'weight': '3000 lb'")
-		", {'item': 'mulch', 'packs': [{'pack': 'bulk', 'size': '1 cu yd', 'price': 30}]}]");
+		", {'item': 'mulch', 'packs': [{'pack': 'bulk', 'size': '1 cu yd', 'price': "
+		"30}]}]");
 	ck_assert(!shows("Two people or a trolley"));
 	ck_assert(shows("1 pallet of 60"));
 	ck_assert(shows(" 30.00 for 1 cu yd "));

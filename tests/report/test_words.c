@@ -14,7 +14,8 @@ static struct report report;
 static void setup(void)
 {
 	text = TEXT_EMPTY;
-	garden_rows(&garden, (const char *[]){ "bbbb.bbbb.bbbb.cccc.cccc", "bbbb.bbbb.bbbb.cccc.cccc",
+	garden_rows(&garden, (const char *[]){ "bbbb.bbbb.bbbb.cccc.cccc",
+		"bbbb.bbbb.bbbb.cccc.cccc",
 		"bbbb.bbbb.bbbb.cccc.cccc", NULL });
 	plot_set(&garden.plot, 'c', BED_CAP, "2 ft x 2 ft x 2 in");
 	garden_count(&garden);
@@ -76,7 +77,8 @@ START_TEST(inches_are_shown_to_the_nearest_sixteenth)
 END_TEST
 
 static const struct { double value; int places; const char *words; } decimals[] = {
-	{ 0, 2, "0.00" }, { 1141.333, 2, "1,141.33" }, { 999.999, 2, "1,000.00" }, { 7.05, 1, "7.1" },
+	{ 0, 2, "0.00" }, { 1141.333, 2, "1,141.33" }, { 999.999, 2, "1,000.00" },
+		{ 7.05, 1, "7.1" },
 	{ 12345678, 0, "12,345,678" }, { 1000.04, 1, "1,000.0" },
 };
 
@@ -116,7 +118,8 @@ START_TEST(a_group_is_named_bed_by_bed)
 	static const int members[] = { 0, 2, 3 };
 
 	/* The rows of the regions themselves. */
-	static const struct wall_not_laid rows[] = { { .region = 0 }, { .region = 1 }, { .region = 2 },
+	static const struct wall_not_laid rows[] = { { .region = 0 }, { .region = 1 },
+		{ .region = 2 },
 		{ .region = 3 } };
 
 	text_add(&text, group_words(&report, &wall_not_laid_table, rows,

@@ -165,7 +165,8 @@ static bool file_has(struct table *at, enum attribute a, const char *words)
 		block = strstr(bytes.bytes, line.bytes);
 		text_clear(&line);
 	}
-	text_print(&line, "\n%s%s %s", block_keyword(attribute_block(a)) ? "  " : "", row->keyword, words);
+	text_print(&line, "\n%s%s %s", block_keyword(attribute_block(a)) ? "  " : "", row->keyword,
+		words);
 	has = block && strstr(block, line.bytes) != NULL;
 	text_fini(&bytes);
 	text_fini(&line);
@@ -194,7 +195,8 @@ START_TEST(each_field_takes_a_good_value_refuses_a_bad_one_is_emptied_and_taken_
 	fill(&at, row);
 	accept_sheet(&at);
 	terminal_wait(at.t, is_book ? "No prices: cannot open" : "Set; Backspace takes it back.");
-	ck_assert_msg(file_has(&at, (enum attribute)_i, words_held(row)), "%s is not in the file", row->label);
+	ck_assert_msg(file_has(&at, (enum attribute)_i, words_held(row)), "%s is not in the file",
+		row->label);
 
 	open_sheet_of(&at, (enum attribute)_i);
 	terminal_keys(at.t, "backspace");
@@ -205,10 +207,12 @@ START_TEST(each_field_takes_a_good_value_refuses_a_bad_one_is_emptied_and_taken_
 		return;
 	}
 	terminal_wait(at.t, "Set; Backspace takes it back.");
-	ck_assert_msg(!file_has(&at, (enum attribute)_i, words_held(row)), "%s is still in the file", row->label);
+	ck_assert_msg(!file_has(&at, (enum attribute)_i, words_held(row)),
+		"%s is still in the file", row->label);
 	terminal_keys(at.t, "backspace");
 	terminal_wait(at.t, is_book ? "No prices: cannot open" : "Taken back");
-	ck_assert_msg(file_has(&at, (enum attribute)_i, words_held(row)), "%s has not come back", row->label);
+	ck_assert_msg(file_has(&at, (enum attribute)_i, words_held(row)), "%s has not come back",
+		row->label);
 	leave(&at);
 }
 END_TEST
@@ -338,7 +342,8 @@ END_TEST
 
 START_TEST(a_note_is_added_and_one_too_long_for_its_field_is_shown_whole)
 {
-	static const char words[] = "Look for the old drain before anything else is dug on this side";
+	static const char words[] = "Look for the old drain before anything else is dug on this "
+		"side";
 	struct table at;
 
 	sit(&at, 24, 80);
@@ -348,7 +353,8 @@ START_TEST(a_note_is_added_and_one_too_long_for_its_field_is_shown_whole)
 	terminal_wait(at.t, words);
 	terminal_keys(at.t, "enter");
 	terminal_wait(at.t, "Set; Backspace");
-	check_saved(&at, "\nnote \"Look for the old drain before anything else is dug on this side\"\n");
+	check_saved(&at, "\nnote \"Look for the old drain before anything else is dug on this "
+		"side\"\n");
 	leave(&at);
 }
 END_TEST
@@ -489,7 +495,8 @@ Suite *test_suite(void)
 	tcase_add_test(fields, an_emptied_field_shows_its_default_in_brackets);
 	tcase_add_test(fields, every_label_leaves_a_blank_before_its_field);
 	tcase_add_loop_test(fields,
-		each_field_takes_a_good_value_refuses_a_bad_one_is_emptied_and_taken_back, 0, ATTRIBUTES);
+		each_field_takes_a_good_value_refuses_a_bad_one_is_emptied_and_taken_back, 0,
+		ATTRIBUTES);
 	tcase_add_test(fields, a_new_size_keeps_what_was_typed_and_a_long_sheet_says_where_it_is);
 	tcase_add_test(fields, a_long_message_leaves_the_field_in_view);
 	return suite;

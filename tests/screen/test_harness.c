@@ -51,7 +51,8 @@ END_TEST
 
 START_TEST(a_cell_has_its_colours_and_attributes)
 {
-	struct terminal *t = shell("printf '\\033[1;4;31;48;5;200mX\\033[0;7mY\\033[0mZ'; read hold");
+	struct terminal *t = shell("printf '\\033[1;4;31;48;5;200mX\\033[0;7mY\\033[0mZ'; read "
+		"hold");
 
 	terminal_wait(t, "XYZ");
 	struct cell x = terminal_cell(t, 0, 0), y = terminal_cell(t, 0, 1);
@@ -108,13 +109,14 @@ START_TEST(keys_send_what_the_terminal_sends_for_them)
 
 	for (const char *c = sending.hex; *c; c++)
 		bytes += *c == ' ';
-	snprintf(script, sizeof script, "stty raw -echo; printf 'ready '; dd bs=1 count=%d 2>/dev/null"
-		" | od -An -v -tx1 -w99; echo done; read hold", bytes + 1);
+	snprintf(script, sizeof script, "stty raw -echo; printf 'ready '; dd bs=1 count=%d "
+		"2>/dev/null | od -An -v -tx1 -w99; echo done; read hold", bytes + 1);
 	struct terminal *t = shell_at(script, sending.term);
 
 	terminal_wait(t, "ready");
 	terminal_keys(t, sending.keys);
-	terminal_keys(t, ".");   /* stands last only if the keys sent as many bytes as they should */
+	/* stands last only if the keys sent as many bytes as they should */
+	terminal_keys(t, ".");
 	snprintf(expected, sizeof expected, "ready  %s 2e ", sending.hex);
 	terminal_wait(t, "done");
 	ck_assert_msg(terminal_shows(t, expected), "%s", terminal_row(t, 0));
@@ -175,7 +177,8 @@ END_TEST
 
 START_TEST(what_goes_is_waited_for_as_well)
 {
-	struct terminal *t = shell("echo first; read hold; sleep 0.1; clear; echo second; read hold");
+	struct terminal *t = shell("echo first; read hold; sleep 0.1; clear; echo second; read "
+		"hold");
 
 	terminal_wait(t, "first");
 	terminal_keys(t, "enter");
@@ -213,7 +216,8 @@ END_TEST
 
 START_TEST(the_end_tells_the_exit_status_and_the_last_bytes)
 {
-	struct terminal *t = shell("stty -echo; printf first; read hold; printf '\\033[?25hlast'; exit 7");
+	struct terminal *t = shell("stty -echo; printf first; read hold; printf '\\033[?25hlast'; "
+		"exit 7");
 
 	terminal_wait(t, "first");
 	terminal_keys(t, "enter");
@@ -292,8 +296,8 @@ END_TEST
 START_TEST(more_than_the_line_holds_is_typed_while_the_program_writes)
 {
 	enum { MANY = 200000 };
-	struct terminal *t = shell("stty raw -echo; printf ready; head -c 200000 | tee /dev/tty | wc -c;"
-		" echo done; read hold");
+	struct terminal *t = shell("stty raw -echo; printf ready; head -c 200000 | tee /dev/tty | "
+		"wc -c; echo done; read hold");
 	char *pasted = malloc(MANY + 1);
 
 	memset(pasted, 'p', MANY);
@@ -384,7 +388,8 @@ END_TEST
 
 START_TEST(waits_in_vain)
 {
-	struct terminal *t = shell("trap '' HUP; echo pid $$; printf '\\033[5;1Hthe fifth'; exec sleep 9");
+	struct terminal *t = shell("trap '' HUP; echo pid $$; printf '\\033[5;1Hthe fifth'; exec "
+		"sleep 9");
 
 	setenv("CK_TIMEOUT_MULTIPLIER", "0.04", 1);
 	terminal_wait(t, "what never comes");

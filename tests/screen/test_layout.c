@@ -101,7 +101,7 @@ Suite *test_suite(void)
 	tcase_add_test(areas, on_24_by_80_the_plan_has_24_by_20_cells);
 	tcase_add_test(areas, a_larger_screen_gives_its_room_to_the_plan);
 	tcase_add_test(areas, under_18_by_60_nothing_is_laid_out);
-	tcase_add_loop_test(areas, on_every_size_all_areas_are_on_the_screen_and_apart, PANEL_NORMAL,
-		PANEL_HIDDEN + 1);
+	tcase_add_loop_test(areas, on_every_size_all_areas_are_on_the_screen_and_apart,
+		PANEL_NORMAL, PANEL_HIDDEN + 1);
 	return suite;
 }

@@ -1,4 +1,5 @@
-/* Reports of a mouse, as "XTerm Control Sequences" (T. Dickey, section Mouse Tracking) spells them. */
+/* Reports of a mouse, as "XTerm Control Sequences" (T. Dickey, section Mouse Tracking) spells
+ * them. */
 
 #include "screen/mouse.h"
 #include "support/random.h"

@@ -34,7 +34,8 @@ static void point_at(struct desk *b, enum point_kind kind, int row, int column)
 /* Over a cell, the plan's corner being at row 2, column 5. */
 static void point_on(struct desk *b, enum point_kind kind, int x, int y)
 {
-	point_at(b, kind, 2 + y, 5 + 2 * x + (x & 1)); /* over its letter or its mark: either will do */
+	/* over its letter or its mark: either will do */
+	point_at(b, kind, 2 + y, 5 + 2 * x + (x & 1));
 }
 
 static void click(struct desk *b, int x, int y)

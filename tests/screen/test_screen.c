@@ -1,4 +1,5 @@
-/* The program at a terminal: every key and its effect, a whole garden, sizes, forms, pastes, bytes. */
+/* The program at a terminal: every key and its effect, a whole garden, sizes, forms, pastes,
+ * bytes. */
 
 #include "support/runner.h"
 #include "support/scratch.h"
@@ -92,7 +93,7 @@ static void read_file(const char *path, struct text *bytes)
 	ck_assert_msg(file_read(path, 1 << 20, bytes, &error), "%s", error.sentence);
 }
 
-/* ---- Keys --------------------------------------------------------------------------------------- */
+/* ---- Keys ------------------------------------------------------------------------------------ */
 
 struct pressing {
 	const char *keys;
@@ -122,7 +123,8 @@ static const struct pressing pressings[] = {
 	{ "p", 0, 0, "hand p Crushed stone" },
 	{ "S", 0, 0, "hand S Sundial" },
 	{ ".", 0, 0, "hand . open ground" },
-	{ "q", 0, 0, "q is not in the legend: b Raised bed, p Crushed stone, l Turf, S Sundial, ." },
+	{ "q", 0, 0, "q is not in the legend: b Raised bed, p Crushed stone, l Turf, S Sundial, "
+		"." },
 	{ "space", 0, 0, "court.plot, not saved" },
 	{ "right down delete", 1, 1, "*b Raised bed         28.0" },
 	{ "=", 0, 0, "Trail" },
@@ -130,7 +132,8 @@ static const struct pressing pressings[] = {
 	{ "enter", 0, 0, "Pegged" },
 	{ "enter right down", 1, 1, "The rectangle: 2 ft x 2 ft, 4.0 sq ft" },
 	{ "enter right enter enter", 1, 0, "*b Raised bed         34.0" },
-	{ "enter right right down down enter down enter enter", 2, 2, "*. Open ground        31.0" },
+	{ "enter right right down down enter down enter enter", 2, 2,
+		"*. Open ground        31.0" },
 	{ "*", 0, 0, "*. Open ground         0.0" },
 	{ "|", 0, 0, "The mirror is off." },
 	{ "-", 0, 0, "Mirror four-way: " },
@@ -283,7 +286,7 @@ START_TEST(a_place_is_typed_corrected_and_gone_to)
 }
 END_TEST
 
-/* ---- A whole garden ---------------------------------------------------------------------------- */
+/* ---- A whole garden -------------------------------------------------------------------------- */
 
 START_TEST(a_garden_is_begun_drawn_mirrored_saved_opened_again_and_taken_off)
 {
@@ -410,7 +413,7 @@ START_TEST(a_bed_is_built_otherwise_by_its_sheet)
 }
 END_TEST
 
-/* ---- Sizes -------------------------------------------------------------------------------------- */
+/* ---- Sizes ----------------------------------------------------------------------------------- */
 
 START_TEST(a_large_screen_shows_more_of_a_large_plan)
 {
@@ -435,7 +438,8 @@ START_TEST(words_of_the_first_row_give_way_before_a_name_is_cut)
 
 	sit_at(&at, "snags.plot", 24, 80);
 	terminal_wait(at.t, "1 of ");
-	ck_assert_ptr_nonnull(strstr(terminal_row(at.t, 0), "snags.plot, saved  a Too narrow for its"));
+	ck_assert_ptr_nonnull(strstr(terminal_row(at.t, 0),
+		"snags.plot, saved  a Too narrow for its"));
 	ck_assert_ptr_null(strstr(terminal_row(at.t, 0), "hand"));
 	terminal_keys(at.t, "p |");
 	terminal_wait(at.t, "The mirror is off.");
@@ -539,7 +543,7 @@ START_TEST(sizes_in_the_environment_do_not_hide_the_real_one)
 }
 END_TEST
 
-/* ---- What comes in ----------------------------------------------------------------------------- */
+/* ---- What comes in --------------------------------------------------------------------------- */
 
 START_TEST(pasted_text_never_becomes_strokes)
 {
@@ -623,7 +627,7 @@ START_TEST(an_arrow_that_comes_in_pieces_does_no_harm)
 }
 END_TEST
 
-/* ---- Bytes -------------------------------------------------------------------------------------- */
+/* ---- Bytes ----------------------------------------------------------------------------------- */
 
 static struct traffic traffic_of(struct table *at, const char *keys)
 {
@@ -638,10 +642,13 @@ START_TEST(keys_cost_few_bytes_in_one_write)
 		const char *before, *keys;
 		size_t most;
 	} rows[] = {
-		{ "", "right", 50 },         /* two marks of the rulers, a figure, the image, the cursor */
+		/* two marks of the rulers, a figure, the image, the cursor */
+		{ "", "right", 50 },
 		{ "", "down", 100 },         /* the same and a region's three lines */
-		{ "= right", "right", 120 }, /* two cells, three figures with stars, a region's area */
-		{ "right", "space", 400 },   /* the same, and a plot that was saved is not any more */
+		/* two cells, three figures with stars, a region's area */
+		{ "= right", "right", 120 },
+		/* the same, and a plot that was saved is not any more */
+		{ "right", "space", 400 },
 		{ "", "p", 90 },
 		{ "", "tab", 400 },
 	};
@@ -712,7 +719,8 @@ Suite *test_suite(void)
 	tcase_add_test(sizes, the_smallest_screen_shows_all_parts);
 	tcase_add_test(sizes, a_screen_too_small_says_so_keeps_the_work_and_saves_it);
 	tcase_add_test(sizes, too_small_from_the_start_is_no_harm);
-	tcase_add_test(sizes, a_new_size_in_the_middle_of_a_trail_a_list_and_a_form_changes_nothing_else);
+	tcase_add_test(sizes,
+		a_new_size_in_the_middle_of_a_trail_a_list_and_a_form_changes_nothing_else);
 	tcase_add_test(sizes, sizes_in_the_environment_do_not_hide_the_real_one);
 	tcase_add_test(input, pasted_text_never_becomes_strokes);
 	tcase_add_test(input, pasted_text_goes_into_a_field_without_its_ends_of_lines);

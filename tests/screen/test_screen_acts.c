@@ -1,5 +1,5 @@
-/* The program at a terminal: every act that has a name, by its key and by the list of acts, with the same
- * outcome. */
+/* The program at a terminal: every act that has a name, by its key and by the list of acts, with
+ * the same outcome. */
 
 #include "support/runner.h"
 #include "support/scratch.h"
@@ -12,14 +12,17 @@
 #include <stdlib.h>
 #include <string.h>
 
-/* One act on the court, which has 14 by 8 cells of 1 ft, is mirrored left-right, and has b in hand. */
+/* One act on the court, which has 14 by 8 cells of 1 ft, is mirrored left-right, and has b in
+ * hand. */
 struct way {
 	const char *name;
-	const char *first, *ready; /* keys before it, and what is there once they have worked; may be NULL */
+	/* keys before it, and what is there once they have worked; may be NULL */
+	const char *first, *ready;
 	const char *keyed;         /* keys that do it, and answer what it asks */
 	const char *listed;        /* the answers alone, after it was picked by name; may be NULL */
 	const char *shown;         /* what the screen has afterwards and did not have before */
-	const char *told;          /* the same after picking what has several keys: it is explained; or NULL */
+	/* the same after picking what has several keys: it is explained; or NULL */
+	const char *told;
 	const char *plot;          /* the great court, 200 by 200 cells, instead; or NULL */
 };
 
@@ -29,8 +32,10 @@ struct way {
 #define GREAT "great-court.plot"
 
 static const struct way ways[] = {
-	{ "Move", NULL, NULL, "right", NULL, "1 ft across, 0 in down", "arrows: go to another cell.", NULL },
-	{ "Step", NULL, NULL, "3", NULL, "arrows move 3", "1-9, 0: set the step, 1 to 12 cells.", NULL },
+	{ "Move", NULL, NULL, "right", NULL, "1 ft across, 0 in down",
+		"arrows: go to another cell.", NULL },
+	{ "Step", NULL, NULL, "3", NULL, "arrows move 3", "1-9, 0: set the step, 1 to 12 cells.",
+		NULL },
 	{ "Go to an edge", NULL, NULL, "end", NULL, "13 ft across, 0 in down",
 		"Home...PgDn: go left, right, to top, bottom.", NULL },
 	{ "Go to a place", NULL, NULL, "@ 3 space f t enter enter", "3 space f t enter enter",
@@ -39,21 +44,23 @@ static const struct way ways[] = {
 	{ "Nearer", "/", "One column a cell.", "\\", NULL, "Two columns a cell.", NULL, GREAT },
 	{ "Overview", NULL, NULL, "_", NULL, "A character stands for 6 x 12 cells", NULL, GREAT },
 	{ "Centre", NULL, NULL, ",", NULL, "as near the middle", NULL, GREAT },
-	{ "Measure", NULL, NULL, "\"", NULL, "The rulers measure what the cursor is in.", NULL, NULL },
+	{ "Measure", NULL, NULL, "\"", NULL, "The rulers measure what the cursor is in.", NULL,
+		NULL },
 	{ "Scroll", NULL, NULL, "shift-right", NULL, "8 ft across, 0 in down",
 		"Shift-arrows: see what lies beside.", GREAT },
 	{ "Take in hand", NULL, NULL, "p", NULL, "In hand: p Crushed stone.",
 		"letter, .: take in hand what will be laid.", NULL },
 	{ "Lay", NULL, NULL, "space", NULL, "*b Raised bed         32.0", NULL, NULL },
-	{ "Lift", "right down", "1 ft across, 1 ft down", "delete", NULL, "*b Raised bed         28.0",
-		NULL, NULL },
+	{ "Lift", "right down", "1 ft across, 1 ft down", "delete", NULL,
+		"*b Raised bed         28.0", NULL, NULL },
 	{ "Trail", NULL, NULL, "= right", "right", "*b Raised bed         34.0", NULL, NULL },
 	{ "Peg", NULL, NULL, "enter", NULL, "Pegged. Go to the opposite corner", NULL, NULL },
 	{ "Fill", "enter right", "The rectangle: 2 ft x 1 ft", "enter enter", NULL,
 		"*b Raised bed         34.0", NULL, NULL },
 	{ "Frame", "p right down enter right x4 down x2", "The rectangle: 5 ft x 3 ft",
 		"enter down enter enter", "enter", "A thickness of 1 ft: 1 cell.", NULL, NULL },
-	{ "Straight run", "enter right", "The rectangle: 2 ft x 1 ft", "enter down down enter enter",
+	{ "Straight run", "enter right", "The rectangle: 2 ft x 1 ft",
+		"enter down down enter enter",
 		"enter", "A width of 1 ft: 1 cell.", NULL, NULL },
 	{ "Flood", NULL, NULL, "*", NULL, "*. Open ground         0.0", NULL, NULL },
 	{ "Mark", "enter right", "The rectangle: 2 ft x 1 ft", "enter down x3 enter", NULL,
@@ -64,8 +71,10 @@ static const struct way ways[] = {
 		"Moved; Backspace takes it back.", NULL, NULL },
 	{ "Turn what is marked", MARK, "Go on; Space stamps", "}", NULL,
 		"Turned a quarter clockwise: 3 ft x 5 ft.", NULL, NULL },
-	{ "Flip across", MARK, "Go on; Space stamps", "[", NULL, "Flipped, left for right", NULL, NULL },
-	{ "Flip down", MARK, "Go on; Space stamps", "]", NULL, "Flipped, top for bottom", NULL, NULL },
+	{ "Flip across", MARK, "Go on; Space stamps", "[", NULL, "Flipped, left for right", NULL,
+		NULL },
+	{ "Flip down", MARK, "Go on; Space stamps", "]", NULL, "Flipped, top for bottom", NULL,
+		NULL },
 	{ "Lift what is marked", MARK, "Go on; Space stamps", "delete", NULL,
 		"Lifted, and still carried", NULL, NULL },
 	{ "Fence", NULL, NULL, "`", NULL, "Along this cell, 1 ft x", NULL, NULL },
@@ -75,40 +84,48 @@ static const struct way ways[] = {
 		"Pickets: 2 gates set, each 1 ft from post to post.", NULL, NULL },
 	{ "Lift the fence", "down x3", "0 in across, 3 ft down", "` down down enter", NULL,
 		"Pickets: 2 ft lifted;", NULL, NULL },
-	{ "Take out the gate", "down x7 right x6", "6 ft across, 7 ft down", "` down x3 enter", NULL,
+	{ "Take out the gate", "down x7 right x6", "6 ft across, 7 ft down", "` down x3 enter",
+		NULL,
 		"Pickets: 1 gate taken out;", NULL, NULL },
-	{ "Fence the whole plan", NULL, NULL, "` end enter", NULL, "Pickets: 14 ft laid;", NULL, NULL },
-	{ "Take back", "space", "not saved", "backspace", NULL, "Taken back; 0 more can be.", NULL, NULL },
-	{ "Put back", "space backspace", "Taken back;", "+", NULL, "Put back; 0 more can be.", NULL, NULL },
+	{ "Fence the whole plan", NULL, NULL, "` end enter", NULL, "Pickets: 14 ft laid;", NULL,
+		NULL },
+	{ "Take back", "space", "not saved", "backspace", NULL, "Taken back; 0 more can be.", NULL,
+		NULL },
+	{ "Put back", "space backspace", "Taken back;", "+", NULL, "Put back; 0 more can be.", NULL,
+		NULL },
 	{ "Mirror left-right", NULL, NULL, "|", NULL, "The mirror is off.", NULL, NULL },
 	{ "Mirror top-bottom", NULL, NULL, "-", NULL, "Mirror four-way: ", NULL, NULL },
 	{ "Mirror half-turn", NULL, NULL, "%", NULL, "Mirror half-turn: ", NULL, NULL },
 	{ "Fold", NULL, NULL, "&", NULL, "Folded", NULL, NULL },
 	{ "Next fault", NULL, NULL, "'", NULL, "1 fault, here: p Crushed stone", NULL, NULL },
-	{ "Axis", "right x6", "6 ft across", "{ enter", "enter", "The upright axis stands here. Now ",
-		NULL, NULL },
+	{ "Axis", "right x6", "6 ft across", "{ enter", "enter",
+		"The upright axis stands here. Now ", NULL, NULL },
 	{ "Next page", NULL, NULL, "tab", NULL, "Edges       ", NULL, NULL },
 	{ "Page before", "tab", "Edges       ", "shift-tab", NULL, "Areas       ", NULL, NULL },
 	{ "Pages", NULL, NULL, "; W enter", "W enter", "Walls       ", NULL, NULL },
 	{ "Panel width", NULL, NULL, ":", NULL, "The panel is wide.", NULL, NULL },
-	{ "Further down the page", "; W enter", "6 more below", ")", NULL, "6 more above", NULL, NULL },
-	{ "Back up the page", "; W enter )", "6 more above", "(", NULL, "6 more below", NULL, NULL },
+	{ "Further down the page", "; W enter", "6 more below", ")", NULL, "6 more above", NULL,
+		NULL },
+	{ "Back up the page", "; W enter )", "6 more above", "(", NULL, "6 more below", NULL,
+		NULL },
 	{ "Sheets", NULL, NULL, "#", NULL, "Which sheet?", NULL, NULL },
-	{ "Grow or crop", NULL, NULL, "^", NULL, "The plan is 14 ft x 8 ft. Grow or crop it:", NULL, NULL },
-	{ "Crop to the mark", MARK, "Go on; Space stamps", "^ end enter", NULL, "15 cells of bed, 17 of",
-		NULL, NULL },
+	{ "Grow or crop", NULL, NULL, "^", NULL, "The plan is 14 ft x 8 ft. Grow or crop it:", NULL,
+		NULL },
+	{ "Crop to the mark", MARK, "Go on; Space stamps", "^ end enter", NULL,
+		"15 cells of bed, 17 of", NULL, NULL },
 	{ "Save", NULL, NULL, "$", NULL, "Saved in ", NULL, NULL },
 	{ "Takeoff", NULL, NULL, "> enter", "enter", "Takeoff written to ", NULL, NULL },
 	{ "Leave", "space", "not saved", "<", NULL, "Leave without saving", NULL, NULL },
 	{ "Mouse", NULL, NULL, "~", NULL, "~ end mouse", NULL, NULL },
 	{ "One step back", "=", "end trail", "escape", NULL, "Space lay  = trail", NULL, NULL },
-	{ "All acts", NULL, NULL, "! F l o o d enter", "F l o o d enter", "*. Open ground         0.0",
-		NULL, NULL },
+	{ "All acts", NULL, NULL, "! F l o o d enter", "F l o o d enter",
+		"*. Open ground         0.0", NULL, NULL },
 	{ "Help", NULL, NULL, "?", NULL, "I want to ...", NULL, NULL },
 };
 enum { WAYS = sizeof ways / sizeof *ways };
 
-/* Those that need a shell above the program, or a look at the bytes: test_screen_ends.c, test_screen.c. */
+/* Those that need a shell above the program, or a look at the bytes: test_screen_ends.c,
+ * test_screen.c. */
 static const char *const elsewhere[] = { "Pause", "Draw afresh" };
 
 struct table {

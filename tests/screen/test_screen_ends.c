@@ -1,5 +1,5 @@
-/* The program and its surroundings: kinds of terminals, locales, colours; signals, a dropped line, a
- * second session; that the terminal is given back as it was. */
+/* The program and its surroundings: kinds of terminals, locales, colours; signals, a dropped
+ * line, a second session; that the terminal is given back as it was. */
 
 #include "support/runner.h"
 #include "support/scratch.h"
@@ -79,7 +79,7 @@ static bool is_there(const char *path)
 	return access(path, F_OK) == 0;
 }
 
-/* ---- Kinds -------------------------------------------------------------------------------------- */
+/* ---- Kinds ----------------------------------------------------------------------------------- */
 
 static const char *const terms[] = { "xterm-256color", "vt100", "linux", "tmux-256color", "xterm" };
 static const char *const no_colors[] = { "NO_COLOR", "NO_COLOR=1", "NO_COLOR=" };
@@ -150,7 +150,8 @@ START_TEST(a_name_that_the_locale_cannot_show_has_question_marks)
 {
 	struct table at;
 	struct file_error error;
-	const char plot[] = "parterre-plot 1\nunits imperial\ncell 1 ft\n\nbed b \"Caf\303\251 bed\"\n\n"
+	const char plot[] = "parterre-plot 1\nunits imperial\ncell 1 ft\n\nbed b \"Caf\303\251 "
+		"bed\"\n\n"
 		"ground 2 x 1\n  b.\n";
 
 	sit(&at);
@@ -228,7 +229,7 @@ START_TEST(a_plot_with_an_error_is_refused_before_the_screen_is_touched)
 }
 END_TEST
 
-/* ---- Ends --------------------------------------------------------------------------------------- */
+/* ---- Ends ------------------------------------------------------------------------------------ */
 
 START_TEST(termination_rescues_the_work_gives_the_terminal_back_and_is_seen_by_the_parent)
 {
@@ -470,7 +471,7 @@ START_TEST(ctrl_z_in_a_form_keeps_what_was_typed)
 }
 END_TEST
 
-/* ---- Two sessions ------------------------------------------------------------------------------- */
+/* ---- Two sessions ---------------------------------------------------------------------------- */
 
 START_TEST(a_second_session_looks_and_does_not_write)
 {

@@ -1,5 +1,5 @@
-/* The program at a terminal: marked ground, runs and frames, the axis, faults, the plan's size; each act by
- * its key and some by name. */
+/* The program at a terminal: marked ground, runs and frames, the axis, faults, the plan's size;
+ * each act by its key and some by name. */
 
 #include "support/runner.h"
 #include "support/scratch.h"
@@ -89,7 +89,8 @@ static const struct pressing pressings[] = {
 	{ MARK "escape", { "The mark is dropped", "At rest" } },
 	{ MARK "right", { "Marked: 5 ft x 3 ft, 15.0 sq ft.", "Space stamp" } },
 	{ MARK "enter", { "Drop the mark       Esc", "Carried, 5 ft x 3 ft:" } },
-	{ "right down enter right x4 down x2 ! M a r k enter", { "Marked: 5 ft x 3 ft.", "Marked" } },
+	{ "right down enter right x4 down x2 ! M a r k enter",
+		{ "Marked: 5 ft x 3 ft.", "Marked" } },
 	{ MARK "! S t a m p enter", { "It lies there already", "Marked" } },
 	{ MARK "! T u r n enter", { "Turned a quarter", "3 ft x 5 ft" } },
 	{ "}", { "Nothing is marked", "At rest" } },
@@ -106,7 +107,8 @@ static const struct pressing pressings[] = {
 		"l Turf                0.0" } },
 	{ "down x4 ^ down down down down enter enter", { "The plan is left as it is.",
 		"l Turf               20.0" } },
-	{ MARK "^ end enter down enter", { "The plan is 5 ft x 3 ft now, 5 x 3 cells.", "At rest" } },
+	{ MARK "^ end enter down enter", { "The plan is 5 ft x 3 ft now, 5 x 3 cells.",
+		"At rest" } },
 	{ MARK "! C r o p enter", { "15 cells of bed, 17 of",
 		"Crop it all the same" } },
 };
@@ -152,7 +154,8 @@ START_TEST(in_one_column_a_cell_the_corners_stand_before_letters_and_the_rim_on_
 {
 	struct table at;
 
-	sit_at(&at, "rope-walk.plot", 24, 80); /* 30 by 20 cells: row 0 is open, row 1 of p from column 1 */
+	/* 30 by 20 cells: row 0 is open, row 1 of p from column 1 */
+	sit_at(&at, "rope-walk.plot", 24, 80);
 	terminal_keys(at.t, "down enter right x4 up enter down x3 enter end /");
 	terminal_wait(at.t, "One column a cell");
 	ck_assert_int_eq(strncmp(terminal_row(at.t, TOP) + LEFT, "+:::+", 5), 0);
@@ -161,7 +164,8 @@ START_TEST(in_one_column_a_cell_the_corners_stand_before_letters_and_the_rim_on_
 }
 END_TEST
 
-/* The ring is 16 by 16 cells with fence all round, a gate at the top from 6 to 9, one below from 7 to 10. */
+/* The ring is 16 by 16 cells with fence all round, a gate at the top from 6 to 9, one below from
+ * 7 to 10. */
 START_TEST(a_fence_round_the_plan_shows_on_the_rulers_and_in_the_last_cells)
 {
 	struct table at;
@@ -173,7 +177,8 @@ START_TEST(a_fence_round_the_plan_shows_on_the_rulers_and_in_the_last_cells)
 	row = terminal_row(at.t, TOP - 1) + LEFT;
 	ck_assert_int_eq(strncmp(row, "0_ _v_ _ _1.5~ ~ ~ _3_ _ _ _ _4.5", 32), 0);
 	for (int y = 0; y < 16; y++)
-		ck_assert_int_eq(terminal_cell(at.t, TOP + y, LEFT - 1).text[0], y == 3 ? '>' : ']');
+		ck_assert_int_eq(terminal_cell(at.t, TOP + y, LEFT - 1).text[0], y == 3 ? '>' :
+			']');
 	for (int x = 0; x < 15; x++)
 		ck_assert_int_eq(mark_of(at.t, x, 15), x >= 7 && x < 10 ? '~' : '_');
 	ck_assert_int_eq(mark_of(at.t, 15, 15), '#');
@@ -191,8 +196,10 @@ START_TEST(from_afar_a_fence_shows_on_open_ground_and_on_the_rulers)
 	terminal_keys(at.t, "down x3 _");
 	terminal_wait(at.t, "A character stands for 1 x 2 cells");
 	ck_assert_int_eq(strncmp(terminal_row(at.t, TOP - 1) + LEFT, "v_____~~~_3_____", 16), 0);
-	ck_assert_int_eq(strncmp(terminal_row(at.t, TOP + 6) + LEFT - 1, "] pprrrrrrrrrrpp]", 17), 0);
-	ck_assert_int_eq(strncmp(terminal_row(at.t, TOP + 7) + LEFT - 1, "]_pppppppppppphh#", 17), 0);
+	ck_assert_int_eq(strncmp(terminal_row(at.t, TOP + 6) + LEFT - 1, "] pprrrrrrrrrrpp]", 17),
+		0);
+	ck_assert_int_eq(strncmp(terminal_row(at.t, TOP + 7) + LEFT - 1, "]_pppppppppppphh#", 17),
+		0);
 	leave(&at);
 }
 END_TEST
@@ -213,7 +220,8 @@ START_TEST(a_fence_is_drawn_saved_and_taken_back)
 	ck_assert_int_eq(mark_of(at.t, 4, 1), ' ');
 	terminal_keys(at.t, "$");
 	terminal_wait(at.t, "Saved in");
-	ck_assert(has_file(&at, "\n  run 0,0 0,8 14,8 14,0\n  run 0,2 4,2\n  run 10,2 14,2\n  gate 6,8 8,8\n"));
+	ck_assert(has_file(&at, "\n  run 0,0 0,8 14,8 14,0\n  run 0,2 4,2\n  run 10,2 14,2\n  gate "
+		"6,8 8,8\n"));
 	terminal_keys(at.t, "backspace");
 	terminal_wait(at.t, "Taken back");
 	terminal_until(at.t, mark_of(at.t, 2, 1) == ' ');
@@ -283,7 +291,8 @@ Suite *test_suite(void)
 	Suite *suite = suite_create("screen_marks");
 	TCase *keys = suite_case(suite, "keys"), *plan = suite_case(suite, "plan");
 
-	tcase_add_loop_test(keys, each_key_does_what_it_says, 0, sizeof pressings / sizeof *pressings);
+	tcase_add_loop_test(keys, each_key_does_what_it_says, 0,
+		sizeof pressings / sizeof *pressings);
 	tcase_add_test(plan, the_plan_shows_what_is_marked_and_where_a_stamp_would_lie);
 	tcase_add_test(plan,
 		in_one_column_a_cell_the_corners_stand_before_letters_and_the_rim_on_open_ground);

@@ -1,5 +1,5 @@
-/* The program at a terminal: zooms, panel widths, measures on the rulers, the mouse in both kinds of its
- * reports, and that the terminal is its own again at the end. */
+/* The program at a terminal: zooms, panel widths, measures on the rulers, the mouse in both
+ * kinds of its reports, and that the terminal is its own again at the end. */
 
 #include "support/runner.h"
 #include "support/scratch.h"
@@ -78,7 +78,7 @@ static char character(struct terminal *t, int row, int column)
 	return terminal_cell(t, TOP + row, LEFT + column).text[0];
 }
 
-/* ---- Zooms -------------------------------------------------------------------------------------- */
+/* ---- Zooms ----------------------------------------------------------------------------------- */
 
 START_TEST(one_column_a_cell_shows_the_letters_of_the_file)
 {
@@ -145,7 +145,8 @@ START_TEST(in_one_column_a_peg_hides_a_letter_and_other_marks_only_open_ground)
 	terminal_wait(at.t, "The rectangle: 2 ft x 2 ft");
 	ck_assert_int_eq(character(at.t, 1, 1), '+');
 	ck_assert_int_eq(character(at.t, 2, 2), 'l');
-	ck_assert_int_eq(character(at.t, 0, 14), '|'); /* the axes, on open ground and on the path */
+	/* the axes, on open ground and on the path */
+	ck_assert_int_eq(character(at.t, 0, 14), '|');
 	ck_assert_int_eq(character(at.t, 1, 14), 'p');
 	ck_assert_int_eq(character(at.t, 9, 0), '-');
 	ck_assert_int_eq(character(at.t, 9, 1), 'p');
@@ -209,7 +210,8 @@ START_TEST(shift_and_an_arrow_scrolls_and_a_comma_centres)
 	sit_at(&at, "great-court.plot", terms[_i]);
 	terminal_type(at.t, "\033[1;2B\033[1;2C");
 	terminal_wait(at.t, "8 ft across, 6 ft down");
-	terminal_until(at.t, terminal_cursor(at.t).row == TOP && terminal_cursor(at.t).column == LEFT);
+	terminal_until(at.t, terminal_cursor(at.t).row == TOP &&
+		terminal_cursor(at.t).column == LEFT);
 	terminal_type(at.t, "\033[1;2A");
 	terminal_until(at.t, terminal_cursor(at.t).row == TOP + 6);
 	terminal_type(at.t, "\033[1;2D");
@@ -232,7 +234,8 @@ START_TEST(a_hidden_panel_leaves_its_room_to_the_plan_and_answers_are_still_seen
 	terminal_keys(at.t, ":");
 	terminal_wait_gone(at.t, "1 of ");
 	terminal_wait(at.t, "30'");
-	ck_assert_int_eq(character(at.t, 4, 72), 'd'); /* x 36, beyond what the panel left in view */
+	/* x 36, beyond what the panel left in view */
+	ck_assert_int_eq(character(at.t, 4, 72), 'd');
 	terminal_keys(at.t, ";");
 	terminal_wait(at.t, "Which page?");
 	terminal_keys(at.t, "W enter");
@@ -301,7 +304,7 @@ START_TEST(labels_never_run_into_each_other)
 }
 END_TEST
 
-/* ---- Measures ------------------------------------------------------------------------------------ */
+/* ---- Measures -------------------------------------------------------------------------------- */
 
 /* The first bed of the great court: 10 ft by 10 ft, from 4 ft across and 4 ft down. */
 START_TEST(the_rulers_have_a_region_between_brackets)
@@ -317,7 +320,8 @@ START_TEST(the_rulers_have_a_region_between_brackets)
 	ck_assert_str_eq(terminal_cell(at.t, TOP + 13, LEFT - 1).text, "└");
 	ck_assert(strncmp(terminal_row(at.t, TOP + 8), " 10'│", 7) == 0);
 	terminal_keys(at.t, "1 right x3");
-	terminal_wait(at.t, "┌───────v───10'────┐"); /* the words give way to the mark */
+	/* The words give way to the mark. */
+	terminal_wait(at.t, "┌───────v───10'────┐");
 	terminal_keys(at.t, "\"");
 	terminal_wait_gone(at.t, "┌");
 	terminal_wait(at.t, "5'    v   10'");
@@ -339,7 +343,7 @@ START_TEST(a_narrow_region_has_its_measure_beside_it)
 }
 END_TEST
 
-/* ---- The mouse ------------------------------------------------------------------------------------ */
+/* ---- The mouse ------------------------------------------------------------------------------- */
 
 /* Terminals report in digits where they can, else in bytes; whatever TERM says, both are read. */
 struct kind {
@@ -362,8 +366,8 @@ static void report(struct terminal *t, bool is_text, int button, int row, int co
 		snprintf(bytes, sizeof bytes, "\033[<%d;%d;%d%c", button, column + 1, row + 1,
 			is_up ? 'm' : 'M');
 	else
-		snprintf(bytes, sizeof bytes, "\033[M%c%c%c", 32 + (is_up ? 3 : button), column + 33,
-			row + 33);
+		snprintf(bytes, sizeof bytes, "\033[M%c%c%c", 32 + (is_up ? 3 : button),
+			column + 33, row + 33);
 	terminal_type(t, bytes);
 }
 
@@ -444,8 +448,9 @@ START_TEST(a_quick_drag_that_comes_all_at_once_loses_nothing)
 	terminal_keys(at.t, "=");
 	terminal_wait(at.t, "Trail ");
 	terminal_type(at.t, mouse->is_text ?
-		"\033[<0;6;10M\033[<32;8;10M\033[<32;14;10M\033[<32;14;9M\033[<32;14;8M\033[<32;14;7M"
-		"\033[<32;12;7M\033[<32;10;7M\033[<32;8;7M\033[<32;6;7M\033[<0;6;7m=" :
+		"\033[<0;6;10M\033[<32;8;10M\033[<32;14;10M\033[<32;14;9M\033[<32;14;8M"
+		"\033[<32;14;7M\033[<32;12;7M\033[<32;10;7M\033[<32;8;7M\033[<32;6;7M"
+		"\033[<0;6;7m=" :
 		"\033[M &*\033[M@(*\033[M@.*\033[M@.)\033[M@.(\033[M@.'\033[M@,'\033[M@*'\033[M@('"
 		"\033[M@&'\033[M#&'=");
 	terminal_wait(at.t, "At rest ");
@@ -479,9 +484,10 @@ START_TEST(the_wheel_scrolls_and_the_pages_name_lists_pages)
 }
 END_TEST
 
-/* The second piece comes after a pause, but before the silence that ends a report. On a busy machine the
- * pause may turn out too long: then once more. */
-static void type_in_pieces(struct terminal *t, const char *one, const char *other, const char *shown)
+/* The second piece comes after a pause, but before the silence that ends a report. On a busy
+ * machine the pause may turn out too long: then once more. */
+static void type_in_pieces(struct terminal *t, const char *one, const char *other,
+	const char *shown)
 {
 	for (int i = 0; i < 20 && !terminal_shows(t, shown); i++) {
 		terminal_keys(t, "escape escape");
@@ -515,7 +521,8 @@ START_TEST(reports_of_no_use_and_those_nobody_asked_for_do_nothing)
 	terminal_settle(at.t);
 	ck_assert(terminal_shows(at.t, "0 in across, 0 in down"));
 	mouse_begin(&at);
-	terminal_type(at.t, "\033[<2;10;8M\033[<2;10;8m\033[<35;10;8M\033[<;;M\033[<0;0;0M\033[M\"*(");
+	terminal_type(at.t,
+		"\033[<2;10;8M\033[<2;10;8m\033[<35;10;8M\033[<;;M\033[<0;0;0M\033[M\"*(");
 	terminal_settle(at.t);
 	ck_assert(terminal_shows(at.t, "0 in across, 0 in down"));
 	ck_assert(terminal_shows(at.t, "court.plot, saved"));
@@ -618,7 +625,7 @@ START_TEST(a_stopped_session_gives_the_mouse_back_and_takes_it_again)
 }
 END_TEST
 
-/* ---- Bytes --------------------------------------------------------------------------------------- */
+/* ---- Bytes ----------------------------------------------------------------------------------- */
 
 START_TEST(what_is_seen_costs_few_bytes_a_key)
 {
@@ -654,7 +661,8 @@ END_TEST
 static void add_mouse(TCase *mouse)
 {
 	tcase_add_loop_test(mouse, a_click_goes_there_and_one_more_lays, 0, MICE);
-	tcase_add_loop_test(mouse, a_drag_pegs_a_rectangle_and_an_answer_is_picked_by_a_click, 0, MICE);
+	tcase_add_loop_test(mouse, a_drag_pegs_a_rectangle_and_an_answer_is_picked_by_a_click, 0,
+		MICE);
 	tcase_add_loop_test(mouse, a_quick_drag_that_comes_all_at_once_loses_nothing, 0, MICE);
 	tcase_add_loop_test(mouse, the_wheel_scrolls_and_the_pages_name_lists_pages, 0, MICE);
 	tcase_add_test(mouse, a_report_in_pieces_is_put_together);
@@ -678,10 +686,11 @@ Suite *test_suite(void)
 	tcase_add_test(zooms, the_overview_shows_all_of_a_large_plan_and_goes_back);
 	tcase_add_test(zooms, in_one_column_a_peg_hides_a_letter_and_other_marks_only_open_ground);
 	tcase_add_test(zooms, a_block_with_the_peg_in_it_shows_the_peg);
-	tcase_add_loop_test(zooms, every_zoom_and_panel_keeps_the_cursor_on_the_plan_at_every_size, 0,
-		(int)(sizeof sizes / sizeof *sizes));
+	tcase_add_loop_test(zooms, every_zoom_and_panel_keeps_the_cursor_on_the_plan_at_every_size,
+		0, (int)(sizeof sizes / sizeof *sizes));
 	tcase_add_loop_test(zooms, shift_and_an_arrow_scrolls_and_a_comma_centres, 0, 3);
-	tcase_add_test(zooms, a_hidden_panel_leaves_its_room_to_the_plan_and_answers_are_still_seen);
+	tcase_add_test(zooms,
+		a_hidden_panel_leaves_its_room_to_the_plan_and_answers_are_still_seen);
 	tcase_add_test(zooms, a_narrow_panel_cuts_no_words);
 	tcase_add_test(zooms, no_line_ends_between_a_figure_and_its_unit);
 	tcase_add_test(zooms, labels_never_run_into_each_other);

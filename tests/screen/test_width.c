@@ -65,7 +65,8 @@ END_TEST
 
 START_TEST(words_come_back_from_the_locale_as_they_went)
 {
-	static const char *const words[] = { "", "plain", "caf\303\251", "\345\272\255", "\360\237\214\263" };
+	static const char *const words[] = { "", "plain", "caf\303\251", "\345\272\255",
+		"\360\237\214\263" };
 
 	setlocale(LC_CTYPE, "C.UTF-8");
 	for (size_t i = 0; i < sizeof words / sizeof *words; i++) {

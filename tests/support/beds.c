@@ -115,7 +115,8 @@ void beds_at_random(struct plot *plot, struct random *random, int least, int mos
 					(struct place){ across[i + 1], down[j + 1] }, 'b');
 }
 
-/* One quarter of a garden, from its outer corner to its inner one, all sides multiples of a step. */
+/* One quarter of a garden, from its outer corner to its inner one, all sides multiples of a
+ * step. */
 static void draw_quarter(struct ground *ground, struct random *random, struct place inner, int step)
 {
 	int arm_x = step * random_between(random, 1, inner.x / step / 3);
@@ -174,8 +175,8 @@ GEOSGeometry *beds_shape(GEOSContextHandle_t geos, const struct survey *survey, 
 	for (int y = 0; y < survey->rows; y++)
 		for (int x = 0; x < survey->columns; x++)
 			if (survey_region_at(survey, x, y) == region)
-				boxes[count++] = (struct geos_box){ x * cell, y * cell, (x + 1) * cell,
-					(y + 1) * cell };
+				boxes[count++] = (struct geos_box){ x * cell, y * cell,
+					(x + 1) * cell, (y + 1) * cell };
 	shape = geos_union(geos, boxes, count);
 	free(boxes);
 	return shape;

@@ -26,13 +26,14 @@ void beds_set_cell(struct plot *plot, nm cell);
 /* A block of a size in use, or of any size in 1/16 in or mm. */
 struct size beds_random_block(struct random *random);
 
-/* One or several beds `b` of joined rectangles, each at least `least` cells wide and high and at most
- * twice that and 6 more, in up to `most` by `most` of them; with holes and pinches now and then. Most
- * have a wall that can be laid if a wall takes at most half of `least`. */
+/* One or several beds `b` of joined rectangles, each at least `least` cells wide and high and at
+ * most twice that and 6 more, in up to `most` by `most` of them; with holes and pinches now and
+ * then. Most have a wall that can be laid if a wall takes at most half of `least`. */
 void beds_at_random(struct plot *plot, struct random *random, int least, int most);
 
-/* A formal garden: four quarters in mirror symmetry about both middles, each a rectangle, an ell, a tee,
- * a frame or two rectangles, with paths between them; all sides multiples of `step` cells. */
+/* A formal garden: four quarters in mirror symmetry about both middles, each a rectangle, an
+ * ell, a tee, a frame or two rectangles, with paths between them; all sides multiples of `step`
+ * cells. */
 void beds_formal(struct plot *plot, struct random *random, int step);
 
 /* A region cell by cell, in metres, as GEOS joins them. */

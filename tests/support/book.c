@@ -29,7 +29,8 @@ void book_of(struct book *book, const char *rest)
 	text_fini(&text);
 }
 
-static void pack_at_random(struct text *text, struct random *random, const char *item, int suppliers)
+static void pack_at_random(struct text *text, struct random *random, const char *item,
+	int suppliers)
 {
 	bool is_counted = strncmp(item, "soil", 4) != 0 && strcmp(item, "mulch") != 0;
 	bool is_bulk = !is_counted && random_below(random, 2);
@@ -74,7 +75,8 @@ void book_at_random(struct book *book, struct random *random, const char *block)
 
 	suppliers_at_random(&text, random, suppliers);
 	if (random_below(random, 2))
-		text_print(&text, ", 'vehicle': {'name': 'Van', 'carries': '%d lb', 'holds': '2 m3'}",
+		text_print(&text, ", 'vehicle': {'name': 'Van', 'carries': '%d lb', 'holds': '2 "
+			"m3'}",
 			random_between(random, 100, 3000));
 	text_add(&text, ", 'goods': [");
 	for (size_t i = 0; i < sizeof items / sizeof *items; i++) {

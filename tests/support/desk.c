@@ -140,7 +140,8 @@ void desk_answer(struct desk *b, const char *const *answers)
 	b->answers = answers;
 }
 
-/* An act ends its own strokes: it leaves nothing changed that would be recorded with the next one's. */
+/* An act ends its own strokes: it leaves nothing changed that would be recorded with the next
+ * one's. */
 static void check_ended(struct desk *b, bool was_edited)
 {
 	if (!was_edited && !b->editor.is_dragging)

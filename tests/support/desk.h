@@ -1,13 +1,14 @@
-/* Answers to the editor's questions, written down beforehand, and an editor on a plot in a scratch
- * folder to ask them.
+/* Answers to the editor's questions, written down beforehand, and an editor on a plot in a
+ * scratch folder to ask them.
  *
  *	struct desk *b = desk_new((const char *[]) { "bb..", "....", NULL });
  *	desk_answer(b, (const char *[]) { "Frame it", NULL });
  *	desk_type(b, "p");
  *
- * An answer to a question is one of its words to pick; to a sheet it is "Label: text; Label: text", typed
- * over what stands there. "" leaves either. A sheet that is refused takes the next answer. An answer
- * that cannot be given, a question without an answer and an answer never asked for fail the test. */
+ * An answer to a question is one of its words to pick; to a sheet it is "Label: text; Label:
+ * text", typed over what stands there. "" leaves either. A sheet that is refused takes the next
+ * answer. An answer that cannot be given, a question without an answer and an answer never asked
+ * for fail the test. */
 #ifndef SUPPORT_DESK_H
 #define SUPPORT_DESK_H
 
@@ -20,7 +21,8 @@ struct desk {
 	const char *const *answers; /* those still to be given; NULL: none */
 	char asked[512];            /* the question's text or the sheet's title, last */
 	int first;                  /* the answer offered first, last */
-	char offered[2048];         /* its answers, or its fields with what stood in them, a line each */
+	/* its answers, or its fields with what stood in them, a line each */
+	char offered[2048];
 	char fault[512];            /* why a sheet was refused, last */
 	int pauses, repaints;
 };

@@ -8,7 +8,8 @@
 char *text_at_random(struct random *random, int least, int most)
 {
 	static const char *const characters[] = { "a", "Z", "0", " ", "\"", "\\", "'", ",", ".",
-		"\xC3\xA9", "\xCC\x81", "\xE2\x82\xAC", "\xE4\xB8\xAD", "\xF0\x9F\x8C\xB1", "#", "%s" };
+		"\xC3\xA9", "\xCC\x81", "\xE2\x82\xAC", "\xE4\xB8\xAD", "\xF0\x9F\x8C\xB1", "#",
+		"%s" };
 	enum { ALL = sizeof characters / sizeof *characters - 1 }; /* without the last, of two */
 	int length = random_below(random, 4) ? least : most;
 	struct text text = TEXT_EMPTY;
@@ -49,7 +50,8 @@ static struct size size_at_random(struct random *random, const struct value_rule
 
 static void mix_name(char *name, struct random *random, int part)
 {
-	static const char *const words[] = { "topsoil", "a", "sharp-sand", "compost-of-leaves", "z-z-z" };
+	static const char *const words[] = { "topsoil", "a", "sharp-sand", "compost-of-leaves",
+		"z-z-z" };
 
 	/* The last letter keeps the names apart. */
 	strcpy(name, words[random_below(random, (int)(sizeof words / sizeof *words))]);
@@ -206,8 +208,10 @@ void details_at_random(struct plot *plot, struct random *random, int entries)
 	if (random_below(random, 2))
 		block_at_random(&details->allow, random, &plot->ground);
 	for (int i = random_between(random, 1, entries); i > 0; i--) {
-		enum plot_class class = (enum plot_class)random_between(random, CLASS_BED, CLASS_FIXTURE);
-		char letter = (char)((class == CLASS_FIXTURE ? 'A' : 'a') + random_below(random, 26));
+		enum plot_class class = (enum plot_class)random_between(random, CLASS_BED,
+			CLASS_FIXTURE);
+		char letter = (char)((class == CLASS_FIXTURE ? 'A' : 'a') + random_below(random,
+			26));
 
 		if (plot_entry(plot, letter))
 			continue;
@@ -221,11 +225,13 @@ void details_at_random(struct plot *plot, struct random *random, int entries)
 void whole_plot_at_random(struct plot *plot, struct random *random, int most)
 {
 	plot_init(plot);
-	ground_init(&plot->ground, random_between(random, 1, most), random_between(random, 1, most));
+	ground_init(&plot->ground, random_between(random, 1, most),
+		random_between(random, 1, most));
 	details_at_random(plot, random, 52);
 	for (int i = 0; i < plot->ground.columns * plot->ground.rows; i++) {
 		int entry = random_between(random, -1, (int)plot->details.legend_count - 1);
 
-		plot->ground.cells[i] = entry < 0 ? OPEN_GROUND : plot->details.legend[entry].letter;
+		plot->ground.cells[i] = entry < 0 ? OPEN_GROUND :
+			plot->details.legend[entry].letter;
 	}
 }

@@ -1,13 +1,13 @@
-/* Everything of a plot but its ground, at random: each attribute set or not, with any value that its
- * row of the table allows, the least and the most among them. */
+/* Everything of a plot but its ground, at random: each attribute set or not, with any value that
+ * its row of the table allows, the least and the most among them. */
 #ifndef SUPPORT_DETAILS_H
 #define SUPPORT_DETAILS_H
 
 #include "plot/plot.h"
 #include "support/random.h"
 
-/* A set value for the attribute, in a plot of that ground (which limits the mirror's axis). The caller
- * owns it. */
+/* A set value for the attribute, in a plot of that ground (which limits the mirror's axis). The
+ * caller owns it. */
 struct value value_at_random(struct random *random, enum attribute attribute,
 	const struct ground *ground);
 
@@ -17,8 +17,8 @@ char *text_at_random(struct random *random, int least, int most);
 /* Adds a fence of any shape, none among them, with gates and attributes. */
 void fence_at_random(struct plot *plot, struct random *random);
 
-/* Gives a plot that has its ground, and nothing else, a head, allowances, a legend of 1 to `entries`
- * letters and up to 2 fences, with notes. */
+/* Gives a plot that has its ground, and nothing else, a head, allowances, a legend of 1 to
+ * `entries` letters and up to 2 fences, with notes. */
 void details_at_random(struct plot *plot, struct random *random, int entries);
 
 /* A whole plot: ground of 1 to `most` columns and rows, details_at_random, and cells of any of its

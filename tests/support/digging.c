@@ -18,7 +18,8 @@ static struct geos_box cell_box(const struct survey *survey, int x, int y, doubl
 		(y + 1) * cell + more };
 }
 
-/* The cells of a region (own), or all others up to one beyond the plan's edges, each wider on all sides. */
+/* The cells of a region (own), or all others up to one beyond the plan's edges, each wider on
+ * all sides. */
 static GEOSGeometry *widened(GEOSContextHandle_t geos, const struct survey *survey, int region,
 	bool own, double more)
 {
@@ -59,8 +60,8 @@ static GEOSGeometry *joined(GEOSContextHandle_t geos, GEOSGeometry *a, GEOSGeome
 	return shape;
 }
 
-/* What of the bed and of the ground within the reach of it is no further than the wall's depth and the
- * reach from what is not the bed. */
+/* What of the bed and of the ground within the reach of it is no further than the wall's depth
+ * and the reach from what is not the bed. */
 static GEOSGeometry *wall_ground(GEOSContextHandle_t geos, const struct survey *survey, int region,
 	const struct block *bed)
 {
@@ -106,7 +107,8 @@ static void add_last(struct diggings *diggings, const struct takeoff *takeoff, i
 	} else if (entry->class == CLASS_BED && is_walled(takeoff, region)) {
 		if (block_number(&entry->block, BED_INSIDE) != INSIDE_UNDUG)
 			add_cells(diggings, &takeoff->survey, region, DIG_INSIDE);
-	} else if (entry->class == CLASS_BED && block_number(&entry->block, BED_BUILD) == BUILD_LEVEL &&
+	} else if (entry->class == CLASS_BED && block_number(&entry->block,
+		BED_BUILD) == BUILD_LEVEL &&
 		block_number(&entry->block, BED_REPLACE) == CHOICE_YES) {
 		add_cells(diggings, &takeoff->survey, region, DIG_BED);
 	}
@@ -149,9 +151,10 @@ const struct digging *diggings_at(const struct diggings *diggings, int region, e
 	return NULL;
 }
 
-/* ---- Plots ------------------------------------------------------------------------------------ */
+/* ---- Plots ----------------------------------------------------------------------------------- */
 
-static void set_depth(struct plot *plot, struct random *random, char letter, enum attribute a, int most)
+static void set_depth(struct plot *plot, struct random *random, char letter, enum attribute a,
+	int most)
 {
 	char words[32];
 
@@ -178,7 +181,8 @@ void diggings_plot(struct plot *plot, struct random *random)
 	static const char *const insides[] = { "undug", "filled", "base", NULL };
 	static const char *const covers[] = { "turf", "seed", "none", NULL };
 	static const char *const choices[] = { "yes", "no", NULL };
-	static const nm cells[] = { NM_PER_FOOT, NM_PER_FOOT / 2, 300 * NM_PER_MM, 3 * NM_PER_FOOT };
+	static const nm cells[] = { NM_PER_FOOT, NM_PER_FOOT / 2, 300 * NM_PER_MM,
+		3 * NM_PER_FOOT };
 
 	plot_at_random(plot, random, 14, letters[random_below(random, 5)]);
 	beds_set_cell(plot, cells[random_below(random, 4)]);

@@ -65,7 +65,7 @@ void fences_set(struct plot *plot, enum attribute attribute, const char *value)
 	block_set(&last_fence(plot)->block, attribute, read);
 }
 
-/* ---- At random -------------------------------------------------------------------------------- */
+/* ---- At random ------------------------------------------------------------------------------- */
 
 enum { RUNS_MOST = 5, LEGS_MOST = 8, LEG_MOST = 9 };
 

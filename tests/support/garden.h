@@ -35,7 +35,8 @@ const struct snag *garden_snag(const struct garden *garden, enum snag_code code,
 /* The row with the id; NULL where there is none. */
 const struct item *garden_item(const struct garden *garden, const char *id);
 
-/* As a view would say it: the id, label and note (NULL: none) of an item, the sentence of a snag. */
+/* As a view would say it: the id, label and note (NULL: none) of an item, the sentence of a
+ * snag. */
 const char *garden_id(struct garden *garden, const struct item *item);
 const char *garden_label(struct garden *garden, const struct item *item);
 const char *garden_note(struct garden *garden, const struct item *item);

@@ -42,7 +42,8 @@ GEOSGeometry *geos_ring(GEOSContextHandle_t geos, const double *xy, size_t point
 	for (size_t i = 0; i <= points; i++)
 		GEOSCoordSeq_setXY_r(geos, sequence, (unsigned)i, xy[i % points * 2],
 			xy[i % points * 2 + 1]);
-	shape = GEOSGeom_createPolygon_r(geos, GEOSGeom_createLinearRing_r(geos, sequence), NULL, 0);
+	shape = GEOSGeom_createPolygon_r(geos, GEOSGeom_createLinearRing_r(geos, sequence), NULL,
+		0);
 	ck_assert_ptr_nonnull(shape);
 	return shape;
 }

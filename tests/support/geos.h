@@ -1,5 +1,5 @@
-/* GEOS, a general-purpose geometry library, as an independent reference for areas, outlines and offsets.
- * Coordinates are plain numbers: cells or metres, as the test likes. */
+/* GEOS, a general-purpose geometry library, as an independent reference for areas, outlines and
+ * offsets. Coordinates are plain numbers: cells or metres, as the test likes. */
 #ifndef SUPPORT_GEOS_H
 #define SUPPORT_GEOS_H
 

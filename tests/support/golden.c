@@ -47,7 +47,8 @@ void golden_check_file(const char *path, const char *text)
 			found_line = text + same;
 			expected_line = expected + same;
 		}
-	ck_assert_msg(text[same] == expected[same], "%s:%d:\n found    \"%.*s\"\n expected \"%.*s\"",
+	ck_assert_msg(text[same] == expected[same], "%s:%d:\n found    \"%.*s\"\n expected "
+		"\"%.*s\"",
 		path, line, (int)strcspn(found_line, "\n"), found_line,
 		(int)strcspn(expected_line, "\n"), expected_line);
 	free(expected);

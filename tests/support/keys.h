@@ -8,11 +8,11 @@
 #include <stdbool.h>
 #include <stddef.h>
 
-/* name  up down left right home end pageup pagedown insert delete backspace shift-tab shift-left shift-right,
- *       enter tab space escape, ctrl-a to ctrl-z, or any one character (UTF-8) for itself
- * term  what TERM says
- * Writes the key's bytes, with a NUL, to bytes[size]. False if there is no such name, or no such
- * key on that terminal. */
+/* name up down left right home end pageup pagedown insert delete backspace shift-tab shift-left
+ * shift-right,
+ *        enter tab space escape, ctrl-a to ctrl-z, or any one character (UTF-8) for itself
+ * term what TERM says Writes the key's bytes, with a NUL, to bytes[size]. False if there is no
+ * such name, or no such key on that terminal. */
 bool key_bytes(const char *name, const char *term, char *bytes, size_t size);
 
 #endif

@@ -35,8 +35,10 @@
 #include <stddef.h>
 
 struct launch {
-	const char *const *argv;  /* up to NULL, 32 at most; argv[0] is sought in PATH if without a slash */
-	const char *const *env;   /* up to NULL: "NAME=value" sets, "NAME" takes away; may be NULL */
+	/* up to NULL, 32 at most; argv[0] is sought in PATH if without a slash */
+	const char *const *argv;
+	const char *const *env;   /* up to NULL: "NAME=value" sets,
+		"NAME" takes away; may be NULL */
 	const char *term;         /* NULL: xterm-256color; "" leaves TERM unset */
 	int rows, columns;        /* 0: 24 and 80 */
 };
@@ -44,7 +46,8 @@ struct launch {
 /* What the program wrote since the last terminal_settle (or the start). */
 struct traffic {
 	size_t bytes;
-	int reads;                /* chunks it came in; as many as writes, unless two come at once */
+	/* chunks it came in; as many as writes, unless two come at once */
+	int reads;
 };
 
 struct cell {
@@ -61,7 +64,8 @@ struct cursor {
 struct terminal_end {
 	int code;                 /* exit status; -1 if ended by a signal */
 	int signal;               /* the signal; 0 if it exited */
-	const char *last;         /* all bytes since the last keys, resize or signal; NULs are blanks */
+	/* all bytes since the last keys, resize or signal; NULs are blanks */
+	const char *last;
 };
 
 /* Starts the program. Fails the test only if the system gives no pseudo-terminal; a program that

@@ -62,7 +62,8 @@ END_TEST
 
 START_TEST(boxes_of_one_owner_join_side_by_side_and_one_below_the_other)
 {
-	const struct cover_box boxes[] = { { 0, 0, 3, 2, 7 }, { 3, 0, 5, 4, 7 }, { 0, 2, 3, 4, 7 } };
+	const struct cover_box boxes[] = { { 0, 0, 3, 2, 7 }, { 3, 0, 5, 4, 7 },
+		{ 0, 2, 3, 4, 7 } };
 	struct cover cover = sweep(boxes, 3);
 
 	ck_assert_uint_eq(cover.count, 1);
@@ -81,7 +82,8 @@ END_TEST
 
 START_TEST(empty_boxes_and_no_boxes_cover_nothing)
 {
-	const struct cover_box boxes[] = { { 2, 0, 2, 5, 0 }, { 0, 3, 5, 3, 0 }, { 4, 0, 1, 5, 0 } };
+	const struct cover_box boxes[] = { { 2, 0, 2, 5, 0 }, { 0, 3, 5, 3, 0 },
+		{ 4, 0, 1, 5, 0 } };
 
 	ck_assert_uint_eq(sweep(boxes, 3).count, 0);
 	ck_assert_uint_eq(sweep(NULL, 0).count, 0);
@@ -118,7 +120,7 @@ START_TEST(a_box_is_clipped_on_all_sides)
 }
 END_TEST
 
-/* ---- Laws and GEOS ---------------------------------------------------------------------------- */
+/* ---- Laws and GEOS --------------------------------------------------------------------------- */
 
 static size_t boxes_at_random(struct cover_box *boxes, int seed)
 {

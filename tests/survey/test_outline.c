@@ -111,7 +111,7 @@ START_TEST(another_region_of_the_same_letter_is_not_followed)
 }
 END_TEST
 
-/* ---- Laws and GEOS ---------------------------------------------------------------------------- */
+/* ---- Laws and GEOS --------------------------------------------------------------------------- */
 
 static void check_loop_shape(const struct loop *loop)
 {
@@ -221,7 +221,7 @@ START_TEST(the_outer_loop_less_the_holes_is_the_union_of_the_cells)
 }
 END_TEST
 
-/* ---- Width ------------------------------------------------------------------------------------ */
+/* ---- Width ----------------------------------------------------------------------------------- */
 
 static bool square_fits(int region, int left, int top, int side)
 {
@@ -263,9 +263,10 @@ START_TEST(a_region_is_wide_where_every_cell_is_in_a_square_of_it)
 }
 END_TEST
 
-/* In cells, eroding by a square of side s and widening again is offsetting by s/2 inwards and out with
- * square corners; GEOS's mitred offsets do that exactly for right angles, but join what is nearer than s
- * across a notch when widening, so a shape may come out larger there: it is cut to the region. */
+/* In cells, eroding by a square of side s and widening again is offsetting by s/2 inwards and
+ * out with square corners; GEOS's mitred offsets do that exactly for right angles, but join what
+ * is nearer than s across a notch when widening, so a shape may come out larger there: it is cut
+ * to the region. */
 START_TEST(what_is_wide_survives_an_offset_inwards_and_out)
 {
 	GEOSContextHandle_t geos = geos_start();

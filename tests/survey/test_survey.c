@@ -71,7 +71,8 @@ END_TEST
 START_TEST(a_hole_may_touch_the_outline_at_a_point)
 {
 	survey_rows((const char *const[]){ "bbbb", "b.bb", "bb.b", "bbbb", NULL });
-	/* Two cells that meet at a point are one hole, what is around a region being 8-connected. */
+	/* Two cells that meet at a point are one hole, what is around a region being
+	 * 8-connected. */
 	check_region(0, "B1 0,0 cells 14 sides 24 holes 1 corners 6-6");
 }
 END_TEST
@@ -132,7 +133,7 @@ START_TEST(an_area_is_its_cells_times_the_side_squared)
 }
 END_TEST
 
-/* ---- Laws and GEOS ---------------------------------------------------------------------------- */
+/* ---- Laws and GEOS --------------------------------------------------------------------------- */
 
 static void survey_at_random(int seed)
 {
@@ -193,8 +194,8 @@ START_TEST(cells_sides_and_holes_are_those_of_the_union_of_squares)
 	for (int i = 0; i < survey.region_count; i++) {
 		const struct region *r = &survey.regions[i];
 		GEOSGeometry *shape = geos_union(geos, boxes, region_boxes(i, boxes));
-		/* GEOS makes rings of an outline that touches itself at a point; offset inwards by a
-		 * little, every such point opens and the rings are those of the survey. */
+		/* GEOS makes rings of an outline that touches itself at a point; offset inwards
+		 * by a little, every such point opens and the rings are those of the survey. */
 		GEOSGeometry *within = geos_offset(geos, shape, -0.125);
 
 		ck_assert_int_eq(geos_polygons(geos, shape), 1);

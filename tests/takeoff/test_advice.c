@@ -211,7 +211,8 @@ END_TEST
 
 START_TEST(beds_of_different_blocks_or_hardly_touching_are_not_joined)
 {
-	static const char *const rows[] = { "aaaaa.bbbbb", "aaaaa.bbbbb", "aaaaabbbbbb", "aaaaa.bbbbb",
+	static const char *const rows[] = { "aaaaa.bbbbb", "aaaaa.bbbbb", "aaaaabbbbbb",
+		"aaaaa.bbbbb",
 		"aaaaa.bbbbb", NULL };
 	static const char *const side_by_side[] = { "aaaabbbb", "aaaabbbb", "aaaabbbb", "aaaabbbb",
 		NULL };
@@ -235,7 +236,8 @@ END_TEST
 
 START_TEST(beds_one_over_the_other_are_found_too)
 {
-	static const char *const rows[] = { "aaaaaa..", "aaaaaa..", "aaaaaa..", "..bbbbbb", "..bbbbbb",
+	static const char *const rows[] = { "aaaaaa..", "aaaaaa..", "aaaaaa..", "..bbbbbb",
+		"..bbbbbb",
 		"..bbbbbb", NULL };
 	struct joining list[JOININGS_MOST];
 	struct arena arena = ARENA_EMPTY;

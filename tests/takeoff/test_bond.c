@@ -1,4 +1,5 @@
-/* Running bond of one side, held against a plain check of its joints and against trying everything. */
+/* Running bond of one side, held against a plain check of its joints and against trying
+ * everything. */
 
 #include "takeoff/walls/bond.h"
 
@@ -77,7 +78,8 @@ static bool bonds(const struct given *given, const nm *odd, int odd_count, const
 	nm block = given->rule.block;
 	int a_count = joints_of(odd, odd_count, given->odd.from, a);
 	int b_count = joints_of(even, even_count, given->even.from, b);
-	int a_end_count = open_ends(&given->odd, a_ends), b_end_count = open_ends(&given->even, b_ends);
+	int a_end_count = open_ends(&given->odd, a_ends),
+		b_end_count = open_ends(&given->even, b_ends);
 
 	return !any_close(a, a_count, b, b_count, block) &&
 		!any_close(a, a_count, b_ends, b_end_count, block) &&
@@ -98,8 +100,9 @@ static void put(struct row *row, nm piece, nm block)
 	row->cut += piece < block;
 }
 
-/* A first piece (0: none), then whole blocks; behind `before` of them (-1: all) what is left over, or,
- * where it is too short or shared, half of it and a block, twice. False where that cannot be. */
+/* A first piece (0: none), then whole blocks; behind `before` of them (-1: all) what is left
+ * over, or, where it is too short or shared, half of it and a block, twice. False where that
+ * cannot be. */
 static bool lay_row(struct row *row, nm length, const struct bond_rule *rule, nm first, int before,
 	bool shared)
 {
@@ -270,7 +273,8 @@ START_TEST(of_the_fixed_candidates_that_bond_the_one_with_fewest_cuts_the_earlie
 		if (!best_odd)
 			continue;
 		found++;
-		ck_assert_msg(bond.holds && same(&bond.odd, best_odd) && same(&bond.even, best_even),
+		ck_assert_msg(bond.holds && same(&bond.odd, best_odd) &&
+			same(&bond.even, best_even),
 			"side %d of seed 13", n);
 	}
 	ck_assert_int_gt(found, 1400);
@@ -293,15 +297,16 @@ static void keep(struct rows *rows, const struct row *row)
 	rows->list[rows->count++] = *row;
 }
 
-/* First pieces from none and the shortest up in half inches, the rest or its halves at any place. */
+/* First pieces from none and the shortest up in half inches, the rest or its halves at any
+ * place. */
 static void lay_all(struct rows *rows, nm length, const struct bond_rule *rule)
 {
 	for (nm first = 0; first < rule->block; first = first ? first + INCH / 2 : rule->shortest) {
 		for (int shared = 0; shared < 2; shared++) {
 			struct row row;
 
-			for (int before = 0; lay_row(&row, length, rule, first, before, shared); before++)
-				keep(rows, &row);
+			for (int before = 0; lay_row(&row, length, rule, first, before, shared);
+				before++) keep(rows, &row);
 		}
 	}
 }
@@ -324,8 +329,8 @@ static bool any_pair_bonds(const struct given *given)
 /* Blocks nearly as deep as long bond worst. */
 static struct given awkward_at_random(struct random *random)
 {
-	nm block = random_between(random, 8, 16) * INCH, depth = block * 3 / 4 + random_below(random, 3) *
-		INCH / 2;
+	nm block = random_between(random, 8, 16) * INCH,
+		depth = block * 3 / 4 + random_below(random, 3) * INCH / 2;
 	struct side side = { 0, random_below(random, 3) == 0, random_below(random, 3) == 0,
 		random_below(random, 2), random_below(random, 2) };
 	struct given given;
@@ -388,7 +393,8 @@ END_TEST
 START_TEST(whole_blocks_are_laid_where_they_fit_both_courses)
 {
 	/* 8 ft of 16 x 8 in block, through at both ends in course 1: six blocks, then five. */
-	struct bond_run odd = { 0, 96 * INCH, false, false }, even = { 8 * INCH, 80 * INCH, true, true };
+	struct bond_run odd = { 0, 96 * INCH, false, false },
+		even = { 8 * INCH, 80 * INCH, true, true };
 	struct bond_rule rule = { 16 * INCH, 4 * INCH, 2, 1 };
 	struct bond bond;
 
@@ -418,7 +424,8 @@ END_TEST
 START_TEST(a_course_that_is_never_laid_does_not_matter)
 {
 	/* Nothing bonds these two, yet a single course of whole blocks is fine. */
-	struct bond_run odd = { 0, 48 * INCH, true, true }, even = { 2 * INCH, 44 * INCH, true, true };
+	struct bond_run odd = { 0, 48 * INCH, true, true },
+		even = { 2 * INCH, 44 * INCH, true, true };
 	struct bond_rule rule = { 16 * INCH, 4 * INCH, 1, 0 };
 	struct bond bond;
 
@@ -447,7 +454,8 @@ END_TEST
 
 START_TEST(an_end_that_goes_through_a_convex_corner_is_no_joint)
 {
-	/* The even run's joint at 16 in stands over the odd run's end: bonded only where that is closed. */
+	/* The even run's joint at 16 in stands over the odd run's end: bonded only where that is
+	 * closed. */
 	struct bond_run odd = { 0, 16 * INCH, false, false }, even = { 0, 32 * INCH, false, false };
 	struct bond_rule rule = { 16 * INCH, 4 * INCH, 1, 1 };
 	struct bond bond;
@@ -463,9 +471,11 @@ END_TEST
 
 START_TEST(a_joint_a_quarter_away_bonds_and_one_a_nanometre_nearer_does_not)
 {
-	/* A course of one piece stands between 8 and 13 in. A joint over it may be at 4 in, a quarter from
-	 * the one end, and nowhere else: from 17 in on the last piece would be too short. */
-	struct bond_run odd = { 0, 20 * INCH, false, false }, even = { 8 * INCH, 5 * INCH, true, true };
+	/* A course of one piece stands between 8 and 13 in. A joint over it may be at 4 in, a
+	 * quarter from the one end, and nowhere else: from 17 in on the last piece would be too
+	 * short. */
+	struct bond_run odd = { 0, 20 * INCH, false, false },
+		even = { 8 * INCH, 5 * INCH, true, true };
 	struct bond_rule rule = { 16 * INCH, 4 * INCH, 1, 1 };
 	struct bond bond;
 
@@ -481,9 +491,10 @@ END_TEST
 
 START_TEST(where_nothing_bonds_the_fewest_joints_stand_too_close)
 {
-	/* A joint from 6 to 14 in is close to one of the ends at 7 and 13 in, or to both, as the halves'
-	 * at 10 in is; the one at 8 in to the first alone. */
-	struct bond_run odd = { 0, 20 * INCH, true, true }, even = { 7 * INCH, 6 * INCH, true, true };
+	/* A joint from 6 to 14 in is close to one of the ends at 7 and 13 in, or to both, as the
+	 * halves' at 10 in is; the one at 8 in to the first alone. */
+	struct bond_run odd = { 0, 20 * INCH, true, true },
+		even = { 7 * INCH, 6 * INCH, true, true };
 	struct bond_rule rule = { 16 * INCH, 6 * INCH, 1, 1 };
 	struct bond bond;
 
@@ -496,7 +507,8 @@ END_TEST
 
 START_TEST(a_run_shorter_than_the_shortest_piece_is_refused)
 {
-	struct bond_run odd = { 0, 4 * INCH - 1, false, true }, even = { 0, 40 * INCH, false, true };
+	struct bond_run odd = { 0, 4 * INCH - 1, false, true },
+		even = { 0, 40 * INCH, false, true };
 	struct bond_rule rule = { 16 * INCH, 4 * INCH, 1, 1 };
 	struct bond bond;
 

@@ -36,7 +36,8 @@ static bool lay_at_random(struct laid *laid, struct random *random)
 	if (!bond_layout_make(&laid->layout, &laid->run, &rule, first, random_below(random, 2)))
 		return false;
 	whole = laid->layout.before;
-	bond_layout_move(&laid->layout, &laid->run, rule.block, random_between(random, 0, (int)whole));
+	bond_layout_move(&laid->layout, &laid->run, rule.block,
+		random_between(random, 0, (int)whole));
 	laid->pieces = bond_layout_pieces(&laid->layout, rule.block, &arena, &laid->count);
 	return true;
 }

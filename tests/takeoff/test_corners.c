@@ -21,8 +21,8 @@ static int64_t cost_of(const struct side_cost *costs, int sides, const bool *thr
 	return cost;
 }
 
-/* Bit i of the choice, from the top: side i butts at its first corner. So the choices come in the order
- * in which they are preferred. */
+/* Bit i of the choice, from the top: side i butts at its first corner. So the choices come in
+ * the order in which they are preferred. */
 static void spread(int choice, int sides, bool *through)
 {
 	for (int i = 0; i < sides; i++)

@@ -46,13 +46,13 @@ static const struct cost_sum *sum_of(enum section section)
 	ck_abort_msg("no day");
 }
 
-/* 51 blocks of 16 x 8 x 6 in at 135 lb/cu ft, 60 lb each (768 cu in = 0.4444 cu ft): 3,060 lb in one drop
- * of 4,000 lb; three cartridges share it. Blocks and adhesive at 2 and 7. */
+/* 51 blocks of 16 x 8 x 6 in at 135 lb/cu ft, 60 lb each (768 cu in = 0.4444 cu ft): 3,060 lb in
+ * one drop of 4,000 lb; three cartridges share it. Blocks and adhesive at 2 and 7. */
 START_TEST(what_one_supplier_brings_on_a_day_shares_drops)
 {
 	garden_rectangle(&garden, 'b', 8, 4);
-	price(SUPPLIERS ", 'goods': [{'item': 'block.wall', 'block': '16 in x 8 in x 6 in', 'packs': "
-		"[{'pack': 'piece', 'size': 1, 'price': 2, 'supplier': 'North'}]}, "
+	price(SUPPLIERS ", 'goods': [{'item': 'block.wall', 'block': '16 in x 8 in x 6 in', "
+		"'packs': [{'pack': 'piece', 'size': 1, 'price': 2, 'supplier': 'North'}]}, "
 		"{'item': 'adhesive.cartridge', 'packs': [{'pack': 'piece', 'size': 1, 'price': 7, "
 		"'weight': '3 lb', 'supplier': 'North'}]}]");
 	const struct costs *costs = &garden.takeoff.costs;
@@ -74,8 +74,9 @@ END_TEST
 START_TEST(packed_goods_over_a_load_take_more_drops)
 {
 	garden_rectangle(&garden, 'b', 8, 4);
-	price(SUPPLIERS ", 'goods': [{'item': 'block.wall', 'block': '16 in x 8 in x 6 in', 'packs': "
-		"[{'pack': 'pallet', 'size': 60, 'price': 120, 'weight': '4001 lb', 'supplier': 'North'}]}]");
+	price(SUPPLIERS ", 'goods': [{'item': 'block.wall', 'block': '16 in x 8 in x 6 in', "
+		"'packs': [{'pack': 'pallet', 'size': 60, 'price': 120, 'weight': '4001 lb', "
+		"'supplier': 'North'}]}]");
 	ck_assert_int_eq(shipment(SECTION_WALLS, 0)->drops, 2);
 	ck_assert_int_eq(garden.takeoff.costs.delivery, 10000);
 	ck_assert_double_eq(garden_item(&garden, "block.wall")->packs, 1);
@@ -90,13 +91,13 @@ START_TEST(bulk_has_drops_of_its_own_and_each_day_its_own_delivery)
 	price(SUPPLIERS ", 'goods': [{'item': 'soil.topsoil', 'packs': [{'pack': 'bulk', "
 		"'size': '0.5 cu yd', 'step': '0.5 cu yd', 'price': 20, 'supplier': 'South'}]}, "
 		"{'item': 'soil.compost', 'packs': [{'pack': 'bulk', 'size': '0.5 cu yd', "
-		"'step': '0.5 cu yd', 'price': 25, 'supplier': 'South'}]}, {'item': 'mulch', 'packs': "
-		"[{'pack': 'bag', 'size': '2 cu ft', 'price': 4, 'supplier': 'South'}]}, "
+		"'step': '0.5 cu yd', 'price': 25, 'supplier': 'South'}]}, {'item': 'mulch', "
+		"'packs': [{'pack': 'bag', 'size': '2 cu ft', 'price': 4, 'supplier': 'South'}]}, "
 		"{'item': 'adhesive.cartridge', 'packs': [{'pack': 'piece', 'size': 1, 'price': 7, "
 		"'supplier': 'South'}]}]");
-	/* 18 in less 3 1/2 in deep, 17.78 sq ft, half each, 15 % more: 12.4 cu ft a part, one step of
-	 * 13.5 cu ft, half a yard: a drop each; bags of mulch come in a third one, two days before
-	 * that the adhesive in its own. */
+	/* 18 in less 3 1/2 in deep, 17.78 sq ft, half each, 15 % more: 12.4 cu ft a part, one
+	 * step of 13.5 cu ft, half a yard: a drop each; bags of mulch come in a third one, two
+	 * days before that the adhesive in its own. */
 	const struct shipment *fill = shipment(SECTION_FILL, 1);
 	const struct shipment *walls = shipment(SECTION_WALLS, 1);
 
@@ -116,7 +117,8 @@ START_TEST(collected_goods_take_trips_of_the_vehicle_by_weight)
 {
 	garden_rectangle(&garden, 'b', 8, 4);
 	price("'vehicle': {'name': 'Van', 'carries': '1000 lb'}, 'goods': [{'item': 'block.wall', "
-		"'block': '16 in x 8 in x 6 in', 'packs': [{'pack': 'piece', 'size': 1, 'price': 2}]}]");
+		"'block': '16 in x 8 in x 6 in', 'packs': [{'pack': 'piece', 'size': 1, 'price': "
+		"2}]}]");
 	const struct shipment *walls = shipment(SECTION_WALLS, NO_SUPPLIER);
 
 	ck_assert_int_eq(walls->drops, 4); /* 3,060 lb */
@@ -179,7 +181,8 @@ static double unit_weight(const struct takeoff *takeoff, const struct item *item
 
 	for (int i = 0; i < 3; i++)
 		if (strcmp(garden_id(&garden, item), densities[i].id) == 0)
-			return amount_si(&block_effective(takeoff->allow, densities[i].density)->as.amount);
+			return amount_si(&block_effective(takeoff->allow,
+				densities[i].density)->as.amount);
 	return cubic_metres * 135 * POUND / CUBIC_FOOT;
 }
 
@@ -320,7 +323,8 @@ static void check_shipments(const struct takeoff *takeoff, int seed)
 					continue;
 				way = way_of(takeoff, item, item->pack);
 				if (item->pack->kind == PACK_BULK) {
-					expected += drops(takeoff, supplier, way.weight, way.volume);
+					expected += drops(takeoff, supplier, way.weight,
+						way.volume);
 				} else {
 					packed += way.weight;
 					is_packed = true;

@@ -105,7 +105,8 @@ static void lay_three_kinds(struct random *random)
 		struct entry *entry = details_add_entry(&beds.plot.details, CLASS_BED,
 			(char)('c' + (int)i), memory_string("bed"));
 
-		block_set(&entry->block, BED_COURSES, (struct value){ .set = true, .as.number = 2 });
+		block_set(&entry->block, BED_COURSES,
+			(struct value){ .set = true, .as.number = 2 });
 	}
 	for (int i = 0; i < beds.plot.ground.columns * beds.plot.ground.rows; i++) {
 		int part = 3 * (i % beds.plot.ground.columns) / beds.plot.ground.columns;
@@ -165,7 +166,8 @@ END_TEST
 
 START_TEST(over_formal_plans_two_in_a_hundred_blocks_at_most_are_lost_to_cutting)
 {
-	/* By size of block, inches or millimetres, and of cell; common sizes, no published source. */
+	/* By size of block, inches or millimetres, and of cell; common sizes, no published
+	 * source. */
 	static const struct {
 		nm along, across, cell;
 	} kinds[] = {
@@ -250,7 +252,8 @@ START_TEST(offcuts_of_one_bed_serve_another)
 	/* A course of 11.5 blocks leaves half a block over; two such beds share one. */
 	int64_t one;
 
-	plot_from_rows(&beds.plot, (const char *const[]){ "aaaaa", "aaaaa", "aaaaa", "aaaaa", NULL });
+	plot_from_rows(&beds.plot, (const char *const[]){ "aaaaa", "aaaaa", "aaaaa", "aaaaa",
+		NULL });
 	plot_set(&beds.plot, 'a', BED_COURSES, "1");
 	beds_lay(&beds);
 	one = beds.takeoff.cuttings.list[0].bought;
@@ -265,7 +268,8 @@ END_TEST
 
 START_TEST(blocks_of_beds_that_differ_in_density_weigh_as_they_are_laid)
 {
-	/* Two beds alike, one of blocks twice as heavy: all of them weigh one and a half times as much. */
+	/* Two beds alike, one of blocks twice as heavy: all of them weigh one and a half times
+	 * as much. */
 	double light;
 
 	three_beds();
@@ -274,7 +278,8 @@ START_TEST(blocks_of_beds_that_differ_in_density_weigh_as_they_are_laid)
 	plot_set(&beds.plot, 'b', BED_DENSITY, "1000 kg/m3");
 	beds_lay(&beds);
 	light = beds.takeoff.cuttings.list[0].weight;
-	ck_assert_double_eq_tol(light, (double)beds.takeoff.cuttings.list[0].bought * 0.4064 * 0.2032 *
+	ck_assert_double_eq_tol(light,
+		(double)beds.takeoff.cuttings.list[0].bought * 0.4064 * 0.2032 *
 		0.1524 * 1000, 1e-6);
 	beds_fini(&beds);
 	three_beds();

@@ -61,11 +61,12 @@ START_TEST(a_published_strip_of_4464_sq_ft_8_in_deep_is_2976_cu_ft)
 }
 END_TEST
 
-/* Loose over bank. Estimating in Building Construction (Pearson): example 9-2, 1,000 cu yd of dense clay
- * at 30 % are 1,300 loose; chapter 9, 100 cu yd at 15 % are 115. US Army FM 5-434, table 1-1: 1.25 for
- * common earth, 1.43 for clay. US Navy, Soil Conversion Factors table: sand 1.11. */
-static const struct { const char *subsoil; enum attribute swell; const char *percent; double bank, loose; }
-	swells[] = {
+/* Loose over bank. Estimating in Building Construction (Pearson): example 9-2, 1,000 cu yd of
+ * dense clay at 30 % are 1,300 loose; chapter 9, 100 cu yd at 15 % are 115. US Army FM 5-434,
+ * table 1-1: 1.25 for common earth, 1.43 for clay. US Navy, Soil Conversion Factors table: sand
+ * 1.11. */
+static const struct { const char *subsoil; enum attribute swell; const char *percent; double bank,
+	loose; } swells[] = {
 	{ "clay", ALLOW_SWELL_CLAY, "30 %", 1000, 1300 },
 	{ "loam", ALLOW_SWELL_LOAM, "15 %", 100, 115 },
 	{ "loam", ALLOW_SWELL_LOAM, "25 %", 100, 125 },
@@ -91,7 +92,8 @@ START_TEST(subsoil_swells_as_published_for_its_kind)
 }
 END_TEST
 
-/* Topsoil 1.25 to 1.5 loose over bank: handbooks, quoted from memory. 12 sq ft, 3 in of each kind. */
+/* Topsoil 1.25 to 1.5 loose over bank: handbooks, quoted from memory. 12 sq ft, 3 in of each
+ * kind. */
 START_TEST(sod_and_topsoil_swell_alike_and_subsoil_by_itself)
 {
 	garden_rectangle(&garden, 'p', 4, 3);
@@ -107,8 +109,8 @@ START_TEST(sod_and_topsoil_swell_alike_and_subsoil_by_itself)
 }
 END_TEST
 
-/* A textbook's problem: 3,400 lb a cu yd in the bank, 2,700 loose, so the swell is 26 %. What is dug weighs
- * as much loose as it did in the bank. */
+/* A textbook's problem: 3,400 lb a cu yd in the bank, 2,700 loose, so the swell is 26 %. What is
+ * dug weighs as much loose as it did in the bank. */
 START_TEST(spoil_weighs_by_its_loose_density)
 {
 	garden_rectangle(&garden, 'p', 27, 24);
@@ -234,7 +236,8 @@ END_TEST
 /* A path of 12 sq ft dug 12 in, and beds that take topsoil. */
 static void garden_to_reuse(const char *topsoil)
 {
-	garden_rows(&garden, (const char *const[]){ "pppp..........", "pppp.aaaa.bbbb", "pppp.aaaa.bbbb",
+	garden_rows(&garden, (const char *const[]){ "pppp..........", "pppp.aaaa.bbbb",
+		"pppp.aaaa.bbbb",
 		".....aaaa.bbbb", ".....aaaa.bbbb", NULL });
 	plot_set(&garden.plot, 'p', PATH_BASE, "12 in");
 	plot_set(&garden.plot, 'p', PATH_SURFACE, "0 in");
@@ -266,7 +269,8 @@ START_TEST(little_topsoil_is_shared_by_the_mixes_in_proportion)
 	ck_assert_double_eq_tol(fills[1].parts[1].reused,
 		share * fills[1].parts[1].volume, EXACT);
 	ck_assert_double_eq(fills[0].parts[1].reused, 0);
-	ck_assert_double_eq_tol(garden_item(&garden, "soil.topsoil")->reused, work()->reused, EXACT);
+	ck_assert_double_eq_tol(garden_item(&garden, "soil.topsoil")->reused, work()->reused,
+		EXACT);
 	ck_assert_double_eq(garden_item(&garden, "soil.compost")->reused, 0);
 }
 END_TEST
@@ -282,7 +286,8 @@ START_TEST(no_more_is_reused_than_the_mixes_take)
 	topsoil = garden_item(&garden, "soil.topsoil");
 	ck_assert_double_eq_tol(work()->reused, topsoil->laid + topsoil->spare, EXACT);
 	ck_assert_double_eq(topsoil->order, 0);
-	ck_assert_double_eq_tol(work()->spoil / CUBIC_FOOT, 15 - work()->reused / CUBIC_FOOT, EXACT);
+	ck_assert_double_eq_tol(work()->spoil / CUBIC_FOOT, 15 - work()->reused / CUBIC_FOOT,
+		EXACT);
 	ck_assert_double_gt(work()->spoil, 0);
 }
 END_TEST
@@ -298,7 +303,8 @@ START_TEST(the_row_of_topsoil_orders_less_by_what_is_reused)
 	garden_to_reuse("1 in");
 	topsoil = garden_item(&garden, "soil.topsoil");
 	ck_assert_double_eq_tol(topsoil->order, order - 1.25 * CUBIC_FOOT, EXACT);
-	ck_assert_double_eq_tol(topsoil->order, topsoil->laid + topsoil->spare - topsoil->reused, EXACT);
+	ck_assert_double_eq_tol(topsoil->order, topsoil->laid + topsoil->spare - topsoil->reused,
+		EXACT);
 }
 END_TEST
 

@@ -1,4 +1,5 @@
-/* Edging: which edges it follows, its runs, spikes and pieces; laws against GEOS and a plain count. */
+/* Edging: which edges it follows, its runs, spikes and pieces; laws against GEOS and a plain
+ * count. */
 #include "support/garden.h"
 #include "support/geos.h"
 #include "support/runner.h"
@@ -200,7 +201,8 @@ END_TEST
 /* a and b raised or level, p edged and q not, and some sides held, all by the seed. */
 static const struct edging *edging_at_random(int seed)
 {
-	static const char *const held[] = { "none", "left", "top, right", "left, top, right, bottom" };
+	static const char *const held[] = { "none", "left", "top, right",
+		"left, top, right, bottom" };
 	struct random random = { (uint64_t)seed };
 
 	garden = (struct garden){ .arena = ARENA_EMPTY };

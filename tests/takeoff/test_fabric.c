@@ -73,7 +73,8 @@ START_TEST(a_path_as_wide_as_the_roll_takes_one_piece)
 }
 END_TEST
 
-/* 12 by 20 ft: upright 3 strips of 20 ft would do (6 + 5 1/2 + 1/2), level 4 of 12 ft are shorter. */
+/* 12 by 20 ft: upright 3 strips of 20 ft would do (6 + 5 1/2 + 1/2), level 4 of 12 ft are
+ * shorter. */
 START_TEST(the_direction_that_takes_less_is_laid)
 {
 	const struct fabric *fabric = path_of(12, 20);
@@ -93,7 +94,8 @@ END_TEST
 /* A strip of 6 ft from the bottom leaves the short rest of a row at the top to the second strip. */
 START_TEST(the_starting_edge_that_takes_less_is_laid)
 {
-	garden_rows(&garden, (const char *const[]){ "p.......................", "pppppppppppppppppppppppp",
+	garden_rows(&garden, (const char *const[]){ "p.......................",
+		"pppppppppppppppppppppppp",
 		"pppppppppppppppppppppppp", "pppppppppppppppppppppppp", "pppppppppppppppppppppppp",
 		"pppppppppppppppppppppppp", "pppppppppppppppppppppppp", NULL });
 	const struct fabric *fabric = counted();
@@ -346,7 +348,8 @@ START_TEST(of_the_four_ways_none_takes_fewer_rolls_or_a_shorter_length_of_as_man
 			ck_assert_msg(use.used == fabric->used, "seed %d", _i);
 		}
 		ck_assert_msg(use.rolls > fabric->rolls || (use.rolls == fabric->rolls &&
-			(use.used > fabric->used || (use.used == fabric->used && (is_met || is_laid)))),
+			(use.used > fabric->used || (use.used == fabric->used &&
+			(is_met || is_laid)))),
 			"seed %d way %d", _i, i);
 		is_met = is_met || is_laid;
 	}

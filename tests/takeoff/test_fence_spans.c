@@ -247,7 +247,8 @@ START_TEST(spans_go_from_post_to_post_as_one_walks_the_grid)
 		divide();
 		for (int y = 0; y < POINTS; y++)
 			for (int x = 0; x < POINTS; x++)
-				found += span_from(&grid, x, y, false) + span_from(&grid, x, y, true);
+				found += span_from(&grid, x, y, false) + span_from(&grid, x, y,
+					true);
 		ck_assert_int_eq(count, found);
 		teardown();
 	}
@@ -263,7 +264,8 @@ START_TEST(a_fence_of_many_runs_side_by_side_is_divided_in_no_time)
 	fences_ground(&plot, 400, 400);
 	for (int y = 0; y < 400; y += 2)
 		for (int x = 0; x < 400; x += 4) {
-			snprintf(points, sizeof points, "%d,%d %d,%d %d,%d", x, y, x + 1, y, x + 1, y + 1);
+			snprintf(points, sizeof points, "%d,%d %d,%d %d,%d", x, y, x + 1, y, x + 1,
+				y + 1);
 			fences_run(&plot, points);
 		}
 	divide();

@@ -191,7 +191,8 @@ static nm length_drawn(const struct fence *fence, nm inset)
 
 			sum += llabs(moved(a.x, plan->columns, inset) -
 				moved(b.x, plan->columns, inset)) +
-				llabs(moved(a.y, plan->rows, inset) - moved(b.y, plan->rows, inset));
+				llabs(moved(a.y, plan->rows, inset) - moved(b.y, plan->rows,
+				inset));
 		}
 	return sum;
 }
@@ -403,8 +404,8 @@ START_TEST(notes_tell_sizes_and_what_is_cut)
 }
 END_TEST
 
-/* Legs of 6, 8 and 3 ft: 68 1/2 in is cut from one panel, 32 1/2 in from another, where the 60 in left
- * give a leaf of 43 1/4 in and then none of 31 1/4 in. */
+/* Legs of 6, 8 and 3 ft: 68 1/2 in is cut from one panel, 32 1/2 in from another, where the 60
+ * in left give a leaf of 43 1/4 in and then none of 31 1/4 in. */
 START_TEST(leaves_of_offcuts_are_not_bought)
 {
 	ground(60, 20);

@@ -54,7 +54,7 @@ static void teardown(void)
 /* ---- Published values ------------------------------------------------------------------------ */
 
 /* By arithmetic: a wall of 8 in blocks leaves 6 2/3 x 2 2/3 ft inside 8 x 4 ft. */
-START_TEST(a_bed_of_4_by_8_ft_in_8_in_block_has_17_78_sq_ft_inside_and_takes_17_78_cu_ft_a_foot)
+START_TEST(a_4_by_8_ft_bed_in_8_in_block_has_17_78_sq_ft_inside_and_takes_17_78_cu_ft_a_foot)
 {
 	bed_of_feet(8, 4);
 	set(BED_INSIDE, "filled");
@@ -63,7 +63,8 @@ START_TEST(a_bed_of_4_by_8_ft_in_8_in_block_has_17_78_sq_ft_inside_and_takes_17_
 	const struct fill *fill = only_fill();
 
 	ck_assert_int_eq(fill->soil_depth, 12 * NM_PER_INCH);
-	ck_assert_double_eq_tol(garden.takeoff.walls.list[0].inner_area / SQUARE_FOOT, 17.78, 0.005);
+	ck_assert_double_eq_tol(garden.takeoff.walls.list[0].inner_area / SQUARE_FOOT, 17.78,
+		0.005);
 	ck_assert_double_eq_tol(fill->soil / CUBIC_FOOT, 17.78, 0.005);
 	ck_assert_double_eq_tol(fill->mulch / CUBIC_FOOT, 17.78 / 6, 0.005);
 }
@@ -80,11 +81,13 @@ START_TEST(ground_of_4_by_8_ft_refilled_6_12_and_24_in_deep_takes_16_32_and_64_c
 	set(BED_REPLACE, "yes");
 	set_inches(BED_PREPARE, inside_4_by_8[_i].inches);
 
-	ck_assert_double_eq_tol(only_fill()->soil / CUBIC_FOOT, inside_4_by_8[_i].cubic_feet, EXACT);
+	ck_assert_double_eq_tol(only_fill()->soil / CUBIC_FOOT, inside_4_by_8[_i].cubic_feet,
+		EXACT);
 }
 END_TEST
 
-/* Typical supplier data: 60 % topsoil, 30 % compost, 10 % soilless mix; 15 cu ft in 3 x 6 ft, 10 in. */
+/* Typical supplier data: 60 % topsoil, 30 % compost, 10 % soilless mix; 15 cu ft in 3 x 6 ft, 10
+ * in. */
 START_TEST(a_3_by_6_ft_bed_filled_10_in_with_60_30_10_takes_9_and_4_5_and_1_5_cu_ft)
 {
 	static const struct { const char *name; double volume; } parts[] = {
@@ -118,8 +121,8 @@ START_TEST(a_cubic_yard_of_mulch_covers_324_sq_ft_over_its_inches)
 }
 END_TEST
 
-/* University of Maine Cooperative Extension, "Mulch, Soil, and Compost: Amounts Needed": cubic yards
- * by square feet and inches, rounded there to halves. */
+/* University of Maine Cooperative Extension, "Mulch, Soil, and Compost: Amounts Needed": cubic
+ * yards by square feet and inches, rounded there to halves. */
 static const int maine_inches[] = { 2, 3, 4, 6, 8, 12 };
 static const struct { int columns, rows; double yards[6]; } maine[] = {
 	{ 26, 25, { 4, 6, 8, 12, 16, 24 } },
@@ -346,7 +349,8 @@ START_TEST(less_than_a_tenth_of_the_wall_below_ground_is_a_snag)
 }
 END_TEST
 
-/* Over 24 in: common practice, no published source. Over 4 ft from the footing's bottom: IRC R105.2. */
+/* Over 24 in: common practice, no published source. Over 4 ft from the footing's bottom: IRC
+ * R105.2. */
 static const struct { const char *courses, *base, *cap; bool care, permit; } heights[] = {
 	{ "4", "4 in", "none", false, false },
 	{ "4", "24 in", "none", false, false },
@@ -389,7 +393,7 @@ Suite *test_suite(void)
 
 	tcase_add_checked_fixture(published, NULL, teardown);
 	tcase_add_test(published,
-		a_bed_of_4_by_8_ft_in_8_in_block_has_17_78_sq_ft_inside_and_takes_17_78_cu_ft_a_foot);
+		a_4_by_8_ft_bed_in_8_in_block_has_17_78_sq_ft_inside_and_takes_17_78_cu_ft_a_foot);
 	tcase_add_loop_test(published,
 		ground_of_4_by_8_ft_refilled_6_12_and_24_in_deep_takes_16_32_and_64_cu_ft, 0,
 		ROWS(inside_4_by_8));
@@ -406,7 +410,8 @@ Suite *test_suite(void)
 	tcase_add_checked_fixture(depths, NULL, teardown);
 	tcase_add_test(depths, the_wall_is_as_high_as_its_courses);
 	tcase_add_loop_test(depths,
-		soil_starts_at_the_ground_where_undug_and_at_the_base_where_filled, 0, ROWS(insides));
+		soil_starts_at_the_ground_where_undug_and_at_the_base_where_filled, 0,
+		ROWS(insides));
 	tcase_add_test(depths, embed_is_the_beds_own_where_set);
 	tcase_add_test(depths, embed_follows_the_deepest_path_that_has_a_cell);
 	tcase_add_test(depths, embed_follows_a_path_without_surface);

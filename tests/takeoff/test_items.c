@@ -120,9 +120,11 @@ START_TEST(a_part_is_one_row_over_raised_and_level_beds)
 	const double in_place = 17.0 + 7.0 / 9;
 
 	ck_assert_double_eq_tol(item("soil.topsoil")->laid / CUBIC_FOOT, in_place / 2, EXACT);
-	ck_assert_double_eq_tol(item("soil.topsoil")->spare / CUBIC_FOOT, in_place / 2 * 0.15, EXACT);
+	ck_assert_double_eq_tol(item("soil.topsoil")->spare / CUBIC_FOOT, in_place / 2 * 0.15,
+		EXACT);
 	ck_assert_double_eq_tol(item("soil.compost")->laid / CUBIC_FOOT, in_place / 2 + 12, EXACT);
-	ck_assert_double_eq_tol(item("soil.compost")->spare / CUBIC_FOOT, in_place / 2 * 0.15, EXACT);
+	ck_assert_double_eq_tol(item("soil.compost")->spare / CUBIC_FOOT, in_place / 2 * 0.15,
+		EXACT);
 	ck_assert_double_eq_tol(item("soil.compost")->order / CUBIC_FOOT,
 		in_place / 2 * 1.15 + 12, EXACT);
 	ck_assert_str_eq(garden_note(&garden, item("soil.compost")), "15 % settlement");
@@ -166,7 +168,8 @@ START_TEST(what_the_plot_allows_is_named_in_the_note)
 	ck_assert_str_eq(garden_note(&garden, item("block.wall")), "12.5 % breakage");
 	ck_assert_double_eq(item("block.wall")->spare, 6);
 	ck_assert_str_eq(garden_note(&garden, item("soil.topsoil")), "20 % settlement");
-	ck_assert_double_eq_tol(item("soil.topsoil")->order, item("soil.topsoil")->laid * 1.2, EXACT);
+	ck_assert_double_eq_tol(item("soil.topsoil")->order, item("soil.topsoil")->laid * 1.2,
+		EXACT);
 }
 END_TEST
 

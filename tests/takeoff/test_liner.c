@@ -37,7 +37,8 @@ END_TEST
 START_TEST(a_ring_is_lined_along_both_its_walls)
 {
 	garden_rows(&garden, (const char *const[]){ "bbbbbbbbb", "bbbbbbbbb", "bbbbbbbbb",
-		"bbb...bbb", "bbb...bbb", "bbb...bbb", "bbbbbbbbb", "bbbbbbbbb", "bbbbbbbbb", NULL });
+		"bbb...bbb", "bbb...bbb", "bbb...bbb", "bbbbbbbbb", "bbbbbbbbb", "bbbbbbbbb",
+		NULL });
 	garden_count(&garden);
 	/* Outer 36 ft less 8 x 8 in, inner 12 ft and 8 x 8 in. */
 	ck_assert_int_eq(garden.takeoff.liners.list[0].length, 48 * NM_PER_FOOT);

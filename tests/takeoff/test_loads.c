@@ -24,8 +24,8 @@ static struct loads loads(double cubic_yards, double pounds_per_cubic_yard)
 		pounds_per_cubic_yard * POUND / CUBIC_YARD);
 }
 
-/* Estimating in Building Construction (Pearson), example 9-2: 1,000 cu yd of dense clay in the bank swell
- * by 30 % to 1,300 cu yd loose, 186 loads of 7 cu yd. */
+/* Estimating in Building Construction (Pearson), example 9-2: 1,000 cu yd of dense clay in the
+ * bank swell by 30 % to 1,300 cu yd loose, 186 loads of 7 cu yd. */
 START_TEST(a_published_1300_cu_yd_are_186_trucks_of_7)
 {
 	plot_set(&plot, 0, ALLOW_TRUCK_VOLUME, "7 cu yd");
@@ -36,7 +36,8 @@ END_TEST
 
 /* By arithmetic with the defaults: 6 cu ft or 300 lb, 1,500 lb, 10 cu yd or 20,000 lb. */
 static const struct { double yards, density; struct loads expected; } cases[] = {
-	{ 10, 2000, { 67, 14, 1 } },     /* 20,000 lb: weight decides for the barrow, both for the truck */
+	/* 20,000 lb: weight decides for the barrow, both for the truck */
+	{ 10, 2000, { 67, 14, 1 } },
 	{ 10, 2001, { 67, 14, 2 } },     /* 10 lb too heavy for one truck */
 	{ 10, 600, { 45, 4, 1 } },       /* 270 cu ft of 6: volume decides for the barrow */
 	{ 10.01, 600, { 46, 5, 2 } },    /* volume decides for the truck: 6,006 lb are 5 pickups */

@@ -121,7 +121,8 @@ START_TEST(cut_at_one_stroke_the_blocks_are_the_same_as_cut_one_by_one)
 }
 END_TEST
 
-/* Extras one by one, longest first, into the fullest block that takes it. Returns how many found one. */
+/* Extras one by one, longest first, into the fullest block that takes it. Returns how many found
+ * one. */
 static int cut_extras_one_by_one(struct blank *blanks, int count, const struct saw *saw,
 	const struct batch *extra)
 {

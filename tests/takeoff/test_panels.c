@@ -157,7 +157,8 @@ START_TEST(two_longer_panels_take_one_each)
 }
 END_TEST
 
-/* A leg of 5 ft leaves 92 1/2 - 56 1/2 - 1/8 + 1/8 in = 36 in; a gate of 3 ft is a leaf of 31 1/4 in. */
+/* A leg of 5 ft leaves 92 1/2 - 56 1/2 - 1/8 + 1/8 in = 36 in; a gate of 3 ft is a leaf of 31
+ * 1/4 in. */
 START_TEST(a_leaf_is_made_of_an_offcut_that_is_long_enough)
 {
 	ground(30, 30);

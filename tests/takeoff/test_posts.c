@@ -210,7 +210,7 @@ static const struct { const char *height, *frost, *depth; int inches; } depths[]
 	{ "6 ft", "42 in", "30 in", 30 },
 };
 
-START_TEST(a_post_goes_down_half_the_height_two_feet_or_to_frost_unless_the_fence_says_otherwise)
+START_TEST(a_post_goes_down_half_the_height_two_feet_or_to_frost_unless_told_otherwise)
 {
 	ground(20, 20);
 	run("0,5 20,5");
@@ -266,7 +266,7 @@ Suite *test_suite(void)
 		sizeof bags / sizeof *bags);
 	tcase_add_test(holes, a_hole_is_three_posts_across_unless_the_fence_says_otherwise);
 	tcase_add_loop_test(holes,
-		a_post_goes_down_half_the_height_two_feet_or_to_frost_unless_the_fence_says_otherwise,
+		a_post_goes_down_half_the_height_two_feet_or_to_frost_unless_told_otherwise,
 		0, sizeof depths / sizeof *depths);
 	tcase_add_loop_test(holes, a_post_is_height_gap_and_ground_bought_up_to_a_stock_length, 0,
 		sizeof lengths / sizeof *lengths);

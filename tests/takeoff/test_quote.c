@@ -42,12 +42,14 @@ static struct item item_of(const char *id, double order)
 #define MULCH(packs) "'suppliers': [{'name': 'Yard', 'delivery': 60, 'holds': '5 cu yd', " \
 	"'carries': '6000 lb'}], 'goods': [{'item': 'mulch', 'packs': [" packs "]}]"
 #define BAG "{'pack': 'bag', 'size': '2 cu ft', 'price': 4}"
-#define BULK "{'pack': 'bulk', 'size': '1 cu yd', 'step': '0.5 cu yd', 'price': 36, 'supplier': 'Yard'}"
+#define BULK \
+	"{'pack': 'bulk', 'size': '1 cu yd', 'step': '0.5 cu yd', 'price': 36, 'supplier': 'Yard'}"
 
 /* 20 x 30 ft at 3 in: 150 cu ft, 75 bags of 2 cu ft (an extension service's column of 2002).
  * 13.5 bags of 2 cu ft are a cubic yard, by the definition of the yard. */
 static const struct { double cubic_feet, bags; } bags[] = {
-	{ 150, 75 }, { 150.001, 76 }, { 149.999, 75 }, { 27, 14 }, { 2, 1 }, { 0.01, 1 }, { 148, 74 },
+	{ 150, 75 }, { 150.001, 76 }, { 149.999, 75 }, { 27, 14 }, { 2, 1 }, { 0.01, 1 },
+		{ 148, 74 },
 };
 
 START_TEST(whole_bags_cover_the_order_and_no_more)
@@ -103,7 +105,8 @@ START_TEST(the_step_that_is_allowed_for_holds_where_the_pack_has_none)
 }
 END_TEST
 
-/* Mulch at 600 lb/cu yd, an allowance of the default: 5 cu yd fill the truck, 10 cu yd 6,000 lb would. */
+/* Mulch at 600 lb/cu yd, an allowance of the default: 5 cu yd fill the truck, 10 cu yd 6,000 lb
+ * would. */
 static const struct { double cubic_yards; const char *density; int64_t drops; } loads[] = {
 	{ 5, "600 lb/cu yd", 1 }, { 5.1, "600 lb/cu yd", 2 }, { 10, "600 lb/cu yd", 2 },
 	{ 2, "3000 lb/cu yd", 1 }, { 2.5, "3000 lb/cu yd", 2 }, { 5, "3000 lb/cu yd", 3 },
@@ -181,8 +184,8 @@ START_TEST(bulk_by_weight_fills_a_truck_by_its_volume_too)
 	struct quote quote;
 
 	open_book("'suppliers': [{'name': 'Yard', 'delivery': 10, 'holds': '1 cu yd', "
-		"'carries': '90000 lb'}], 'goods': [{'item': 'soil.topsoil', 'packs': [{'pack': 'bulk', "
-		"'size': '2000 lb', 'price': 30, 'supplier': 'Yard'}]}]");
+		"'carries': '90000 lb'}], 'goods': [{'item': 'soil.topsoil', 'packs': [{'pack': "
+		"'bulk', 'size': '2000 lb', 'price': 30, 'supplier': 'Yard'}]}]");
 	struct item soil = item_of("soil.topsoil", 2.2 * CUBIC_YARD);
 
 	ck_assert(quote_best(&quote, &pricing, &soil));
@@ -223,7 +226,8 @@ START_TEST(free_goods_have_a_quote_of_nothing)
 {
 	struct quote quote;
 
-	open_book("'goods': [{'item': 'mulch', 'packs': [{'pack': 'bag', 'size': '50 L', 'price': 0}]}]");
+	open_book("'goods': [{'item': 'mulch', 'packs': [{'pack': 'bag', 'size': '50 L', 'price': "
+		"0}]}]");
 	struct item mulch = item_of("mulch", 1);
 
 	ck_assert(quote_best(&quote, &pricing, &mulch));

@@ -155,7 +155,8 @@ START_TEST(no_course_needs_a_cut_where_blocks_are_two_depths_long_and_sides_whol
 	for (int n = 0; n < 400; n++) {
 		nm depth = random_between(&random, 60, 300) * NM_PER_MM;
 		struct built built = { .masonry = { 2 * depth, depth,
-			bond_shortest(2 * depth, 3 * NM_PER_INCH), random_between(&random, 1, 5) } };
+			bond_shortest(2 * depth, 3 * NM_PER_INCH),
+			random_between(&random, 1, 5) } };
 
 		start(&random, depth, 3, 6);
 		for (int i = 0; i < survey.region_count; i++, beds++) {
@@ -244,7 +245,8 @@ END_TEST
 START_TEST(in_a_tie_side_0_goes_through_at_its_first_corner_in_course_1)
 {
 	/* A bed of 4 x 8 ft lays as well the other way round. */
-	struct built built = { .masonry = { 16 * NM_PER_INCH, 8 * NM_PER_INCH, 4 * NM_PER_INCH, 3 } };
+	struct built built = { .masonry = { 16 * NM_PER_INCH, 8 * NM_PER_INCH, 4 * NM_PER_INCH,
+		3 } };
 
 	plot_from_rows(&plot, (const char *const[]){ "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", "bbbbbbbb",
 		NULL });

@@ -102,7 +102,8 @@ START_TEST(short_sides_are_found_loop_by_loop_and_side_by_side)
 {
 	struct side_place place = { 0, 0 };
 
-	look_at_rows((const char *const[]){ "bbbbbb", "bb..bb", "bb..bb", "bbbbb.", "bbbbb.", NULL });
+	look_at_rows((const char *const[]){ "bbbbbb", "bb..bb", "bb..bb", "bbbbb.", "bbbbb.",
+		NULL });
 	ck_assert(!room_short_side(&outline, survey.cell, 12 * INCH, &place));
 	place = (struct side_place){ 0, 0 };
 	ck_assert(room_short_side(&outline, survey.cell, 24 * INCH, &place));
@@ -151,7 +152,8 @@ END_TEST
 
 /* ---- Corners that face each other ------------------------------------------------------------ */
 
-/* Every cell lies in a square of 6 by 6 cells, but the two corners face each other 3 across, 2 down. */
+/* Every cell lies in a square of 6 by 6 cells, but the two corners face each other 3 across, 2
+ * down. */
 static const char *const facing[] = {
 	"bbbbbb...", "bbbbbb...", "bbbbbb...", "bbbbbb...", "bbbbbb...", "bbbbbbbbb", "bbbbbbbbb",
 	"...bbbbbb", "...bbbbbb", "...bbbbbb", "...bbbbbb", "...bbbbbb", NULL };
@@ -239,12 +241,13 @@ static bool room_by_geos(GEOSContextHandle_t geos, nm depth)
 	return has_room;
 }
 
-/* A bed 20 by 20 cells with a corner at the top right and one at the bottom left taken away, or turned
- * over, so that the two face each other near the middle. */
+/* A bed 20 by 20 cells with a corner at the top right and one at the bottom left taken away, or
+ * turned over, so that the two face each other near the middle. */
 static void facing_at_random(struct random *random)
 {
 	int x = random_between(random, 8, 12), y = random_between(random, 8, 12);
-	int other_x = x + random_between(random, -5, 2), other_y = y + random_between(random, -1, 5);
+	int other_x = x + random_between(random, -5, 2),
+		other_y = y + random_between(random, -1, 5);
 	bool is_turned = random_below(random, 2);
 
 	beds_at_random(&plot, random, 20, 1);

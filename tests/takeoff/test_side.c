@@ -16,8 +16,8 @@ static void teardown(void)
 	arena_clear(&arena);
 }
 
-/* A side of 10 ft in walls 8 in deep. At its first corner a run starts: convex through 0, convex butt w,
- * reflex through -w, reflex butt 0; at its last it ends at L, L - w, L + w, L. */
+/* A side of 10 ft in walls 8 in deep. At its first corner a run starts: convex through 0, convex
+ * butt w, reflex through -w, reflex butt 0; at its last it ends at L, L - w, L + w, L. */
 static const struct {
 	bool is_reflex, is_through;
 	nm start, end;

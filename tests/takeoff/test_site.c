@@ -52,7 +52,8 @@ static void check_snag(const struct snag *snag, enum snag_code code, int x, int 
 }
 
 /* An ell whose notch is one cell deep. */
-static const char *const jogged[] = { "......", ".bbbb.", ".bbbb.", ".bbbbb", ".bbbbb", ".bbbbb", NULL };
+static const char *const jogged[] = { "......", ".bbbb.", ".bbbb.", ".bbbbb", ".bbbbb", ".bbbbb",
+	NULL };
 
 START_TEST(a_side_shorter_than_the_wall_is_deep_and_a_piece_is_long_is_a_jog)
 {
@@ -128,8 +129,8 @@ START_TEST(a_neck_exactly_two_walls_wide_is_too_narrow)
 		if (beds.takeoff.snags.list[i].code == SNAG_WALL_NARROW)
 			snag = &beds.takeoff.snags.list[i];
 	ck_assert_ptr_nonnull(snag);
-	check_snag(snag, SNAG_WALL_NARROW, 0, 4, "Too narrow for a wall on either side, each 360 mm "
-		"deep, with ground between them.");
+	check_snag(snag, SNAG_WALL_NARROW, 0, 4, "Too narrow for a wall on either side, each 360 "
+		"mm deep, with ground between them.");
 	ck_assert_int_eq(snag->loop, -1);
 	ck_assert_int_eq(snag->side, -1);
 }
@@ -141,8 +142,8 @@ START_TEST(corners_that_face_each_other_too_closely_are_too_narrow)
 		"....bbbb", "....bbbb", "....bbbb", NULL });
 	beds_set_block(&beds.plot, 24 * NM_PER_INCH, 13 * NM_PER_INCH, 6 * NM_PER_INCH);
 	beds_lay(&beds);
-	check_snag(only_snag(), SNAG_WALL_NARROW, 3, 3, "Too narrow for a wall on either side, each "
-		"1 ft 1 in deep, with ground between them.");
+	check_snag(only_snag(), SNAG_WALL_NARROW, 3, 3, "Too narrow for a wall on either side, "
+		"each 1 ft 1 in deep, with ground between them.");
 }
 END_TEST
 
@@ -150,8 +151,9 @@ START_TEST(a_side_whose_courses_do_not_bond_is_named_and_laid_all_the_same)
 {
 	const struct snag *snag;
 
-	/* 3 in is half a block here and the wall more than three quarters of one deep: the first and the
-	 * last piece going through can be hardly longer than half, which leaves no place for the rest. */
+	/* 3 in is half a block here and the wall more than three quarters of one deep: the first
+	 * and the last piece going through can be hardly longer than half, which leaves no place
+	 * for the rest. */
 	rows((const char *const[]){ "bbbbb", "bbbbb", "bbbbb", "bbbbb", NULL });
 	beds_set_cell(&beds.plot, 300 * NM_PER_MM);
 	beds_set_block(&beds.plot, 150 * NM_PER_MM, 115 * NM_PER_MM, 100 * NM_PER_MM);
@@ -160,8 +162,8 @@ START_TEST(a_side_whose_courses_do_not_bond_is_named_and_laid_all_the_same)
 	ck_assert(all_laid());
 	ck_assert_int_gt(beds_snags(&beds, SNAG_WALL_BOND), 0);
 	snag = &beds.takeoff.snags.list[0];
-	check_snag(snag, SNAG_WALL_BOND, 0, 0, "The courses of this side, 4 ft 11 1/16 in long, do not "
-		"bond: joints stand closer than a quarter block to those below.");
+	check_snag(snag, SNAG_WALL_BOND, 0, 0, "The courses of this side, 4 ft 11 1/16 in long, do "
+		"not bond: joints stand closer than a quarter block to those below.");
 	ck_assert_int_eq(snag->loop, 0);
 	ck_assert_int_eq(snag->side, 0);
 }
@@ -178,7 +180,8 @@ START_TEST(a_bed_with_little_ground_inside_is_thin_and_laid_all_the_same)
 	beds_lay(&beds);
 	ck_assert_int_eq(beds.takeoff.walls.count, 1);
 	ck_assert(all_laid());
-	check_snag(only_snag(), SNAG_BED_THIN, 0, 0, "Less than 8 1/16 in of ground between the walls.");
+	check_snag(only_snag(), SNAG_BED_THIN, 0, 0,
+		"Less than 8 1/16 in of ground between the walls.");
 }
 END_TEST
 

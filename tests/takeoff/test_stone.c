@@ -50,8 +50,8 @@ START_TEST(a_surface_of_20_by_30_ft_3_in_deep_is_150_cu_ft_or_75_bags_of_2)
 }
 END_TEST
 
-/* Dense-graded base is ordered at 1.15 to 1.25 of its compacted volume: common practice; the default lies
- * between. Clean stone settles less: common practice, no published source. */
+/* Dense-graded base is ordered at 1.15 to 1.25 of its compacted volume: common practice; the
+ * default lies between. Clean stone settles less: common practice, no published source. */
 START_TEST(loose_is_compacted_times_the_factor_of_the_stone)
 {
 	garden_rectangle(&garden, 'p', 9, 9);
@@ -70,7 +70,8 @@ START_TEST(loose_is_compacted_times_the_factor_of_the_stone)
 }
 END_TEST
 
-/* 27 sq ft, 4 in: 9 cu ft compacted, 10.8 loose, 5 % spare: 11.34 cu ft, at 2,700 lb/cu yd 1,134 lb. */
+/* 27 sq ft, 4 in: 9 cu ft compacted, 10.8 loose, 5 % spare: 11.34 cu ft, at 2,700 lb/cu yd 1,134
+ * lb. */
 START_TEST(the_order_is_loose_with_spare_and_weighs_by_its_density)
 {
 	garden_rectangle(&garden, 'p', 27, 1);
@@ -163,8 +164,8 @@ START_TEST(the_base_of_a_wall_reaches_past_it_and_that_inside_fills_what_is_left
 	ck_assert_int_eq(garden.takeoff.stones.count, 2);
 	ck_assert_int_eq(row(1)->place, STONE_INSIDE);
 	ck_assert_double_eq_tol(row(1)->area / SQUARE_FOOT, 17.0 / 3 * 5 / 3, EXACT);
-	ck_assert_double_eq_tol(garden_item(&garden, "stone.base")->laid / CUBIC_FOOT, 45.0 / 3 * 1.2,
-		EXACT);
+	ck_assert_double_eq_tol(garden_item(&garden, "stone.base")->laid / CUBIC_FOOT,
+		45.0 / 3 * 1.2, EXACT);
 }
 END_TEST
 

@@ -1,4 +1,5 @@
-/* Strips over ground: where pieces lie, by hand, by a plain look at every cell, and against GEOS. */
+/* Strips over ground: where pieces lie, by hand, by a plain look at every cell, and against
+ * GEOS. */
 #include "support/geos.h"
 #include "support/plots.h"
 #include "support/runner.h"
@@ -232,7 +233,8 @@ START_TEST(pieces_are_those_of_a_plain_look_at_the_cells)
 
 				ck_assert_int_le(found, told.piece_count);
 				ck_assert_int_eq(piece->owner, row);
-				ck_assert_int_eq(way.is_upright ? piece->top : piece->left, from * CELL);
+				ck_assert_int_eq(way.is_upright ? piece->top : piece->left,
+					from * CELL);
 				ck_assert_int_eq(way.is_upright ? piece->bottom : piece->right,
 					along * CELL);
 			}

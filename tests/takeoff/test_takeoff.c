@@ -38,7 +38,8 @@ static void set_bed_at_random(struct random *random, char letter)
 	static const char *const builds[] = { "raised", "raised", "level", NULL };
 	static const char *const blocks[] = { "1 ft x 6 in x 4 in", "8 in x 4 in x 4 in",
 		"400 mm x 200 mm x 150 mm", "11 5/8 in x 3 5/8 in x 5 in", NULL };
-	static const char *const caps[] = { "none", "1 ft x 6 in x 2 in", "14 in x 9 in x 2 in", NULL };
+	static const char *const caps[] = { "none", "1 ft x 6 in x 2 in", "14 in x 9 in x 2 in",
+		NULL };
 	static const char *const courses[] = { "1", "2", "5", "13", NULL };
 	static const char *const insides[] = { "undug", "filled", "base", NULL };
 	static const char *const mixes[] = { "topsoil 1", "topsoil 5, compost 4, sharp-sand 1",
@@ -227,8 +228,8 @@ static void items_match_blocks(const struct takeoff *takeoff)
 	for (int i = 0; i < takeoff->cuttings.count; i++) {
 		const struct cutting *cutting = &takeoff->cuttings.list[i];
 
-		check_near(items_total(takeoff, cutting->use == USE_CAP ? "block.cap" : "block.wall",
-			&cutting->block), (double)cutting->bought);
+		check_near(items_total(takeoff, cutting->use == USE_CAP ? "block.cap" :
+			"block.wall", &cutting->block), (double)cutting->bought);
 		ck_assert_int_eq(cutting->bought, cutting->whole + cutting->cut_blocks);
 	}
 	for (size_t i = 0; i < takeoff->items.count; i++)
@@ -346,7 +347,8 @@ END_TEST
 static void snags_are_in_order(const struct takeoff *takeoff)
 {
 	for (size_t i = 1; i < takeoff->snags.count; i++)
-		ck_assert_msg(takeoff->snags.list[i - 1].code <= takeoff->snags.list[i].code, "seed %d", seed);
+		ck_assert_msg(takeoff->snags.list[i - 1].code <= takeoff->snags.list[i].code,
+			"seed %d", seed);
 }
 
 START_TEST(snags_stand_by_code)
@@ -393,7 +395,8 @@ END_TEST
 
 START_TEST(walls_and_fills_are_found_by_region)
 {
-	garden_rows(&garden, (const char *[]){ "bbbb.pp.cccc", "bbbb.pp.cccc", "bbbb.pp.cccc", NULL });
+	garden_rows(&garden, (const char *[]){ "bbbb.pp.cccc", "bbbb.pp.cccc", "bbbb.pp.cccc",
+		NULL });
 	plot_set(&garden.plot, 'c', BED_BUILD, "level");
 	garden_count(&garden);
 	ck_assert_int_eq(walls_find(&garden.takeoff.walls, 0)->region, 0);

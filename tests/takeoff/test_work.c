@@ -49,9 +49,11 @@ static const char *const court[] = { "bbbbbbpppllll", "bbbbbbpppllll", "bbbbbbpp
 
 START_TEST(work_begins_with_marked_services_and_ends_with_mulch)
 {
-	static const char *const order[] = { "Have services marked", "Strip the sod", "Set out", "Dig",
+	static const char *const order[] = { "Have services marked", "Strip the sod", "Set out",
+		"Dig",
 		"Haul the spoil", "Lay lines and sleeves", "Tamp the formation",
-		"Lay the fabric", "Lay the base", "Cut the blocks", "Lay the walls", "Line and fill the beds", "Set the edging",
+		"Lay the fabric", "Lay the base", "Cut the blocks", "Lay the walls",
+		"Line and fill the beds", "Set the edging",
 		"Lay the surface", "Lay the lawn", "Mulch the beds" };
 
 	garden_rows(&garden, court);
@@ -97,8 +99,8 @@ START_TEST(every_item_is_taken_by_a_step)
 }
 END_TEST
 
-/* New Zealand trade labour factors, hours a cubic metre: hand digging sand 1.20, medium 2.20, heavy 3.30;
- * loading 1.00, 1.30, 1.90. */
+/* New Zealand trade labour factors, hours a cubic metre: hand digging sand 1.20, medium 2.20,
+ * heavy 3.30; loading 1.00, 1.30, 1.90. */
 static const struct {
 	const char *subsoil;
 	double digging, loading;
@@ -113,8 +115,8 @@ START_TEST(digging_and_loading_take_as_long_as_the_ground_is_heavy)
 	const struct earthwork *digging = &garden.takeoff.earthwork;
 
 	ck_assert_double_gt(digging->bank.topsoil, 0);
-	ck_assert_double_eq_tol(need("Strip the sod")->hours, grounds[_i].digging * digging->bank.sod,
-		1e-9);
+	ck_assert_double_eq_tol(need("Strip the sod")->hours,
+		grounds[_i].digging * digging->bank.sod, 1e-9);
 	ck_assert_double_eq_tol(need("Dig")->hours,
 		grounds[_i].digging * (digging->bank.topsoil + digging->bank.subsoil), 1e-9);
 	ck_assert_double_eq_tol(need("Haul the spoil")->hours, grounds[_i].loading * digging->spoil,
@@ -133,8 +135,8 @@ START_TEST(barrowing_and_the_base_have_rates_walls_and_lawns_none)
 	ck_assert_double_eq_tol(need("Lay the base")->hours,
 		garden.takeoff.stones.totals[STONE_KIND_BASE].compacted, 1e-9);
 	ck_assert_double_eq_tol(need("Line and fill the beds")->hours, 1.25 *
-		(garden_item(&garden, "soil.topsoil")->order + garden_item(&garden, "soil.compost")->order),
-		1e-9);
+		(garden_item(&garden, "soil.topsoil")->order + garden_item(&garden,
+		"soil.compost")->order), 1e-9);
 	ck_assert_ptr_null(need("Lay the walls")->rate);
 	ck_assert_double_eq(need("Lay the walls")->hours, 0);
 	ck_assert_ptr_null(need("Lay the lawn")->rate);
@@ -143,14 +145,16 @@ END_TEST
 
 START_TEST(blocks_are_cut_only_where_some_are)
 {
-	garden_rectangle(&garden, 'b', 8, 4); /* block as long as two depths, sides whole depths: no cut */
+	/* block as long as two depths, sides whole depths: no cut */
+	garden_rectangle(&garden, 'b', 8, 4);
 	garden_count(&garden);
 	ck_assert_ptr_null(step("Cut the blocks"));
 	ck_assert(need("Lay the walls")->item_count > 0);
 }
 END_TEST
 
-/* 6 cu ft or 300 lb: soil of 2,000 lb/cu yd fills a barrow by weight at 4.05 cu ft, compost by volume. */
+/* 6 cu ft or 300 lb: soil of 2,000 lb/cu yd fills a barrow by weight at 4.05 cu ft, compost by
+ * volume. */
 START_TEST(loose_material_goes_by_the_barrow_each_by_itself)
 {
 	garden_rectangle(&garden, 'b', 12, 6);

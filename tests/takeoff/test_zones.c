@@ -29,8 +29,8 @@ static double area(int region, enum dig_part part)
 	return -1;
 }
 
-/* 8 x 4 ft outside, block 8 in deep, base 6 in past both faces: 9 x 5 ft less the 5 ft 8 in x 1 ft 8 in
- * that lie further in than 14 in, by arithmetic. */
+/* 8 x 4 ft outside, block 8 in deep, base 6 in past both faces: 9 x 5 ft less the 5 ft 8 in x 1
+ * ft 8 in that lie further in than 14 in, by arithmetic. */
 START_TEST(a_wall_alone_has_its_ring_and_the_reach_on_both_sides)
 {
 	garden_rows(&garden, (const char *const[]){ "..........", ".bbbbbbbb.", ".bbbbbbbb.",
@@ -67,8 +67,8 @@ START_TEST(between_two_beds_the_first_has_the_ground)
 		NULL });
 	plot_set(&garden.plot, 'b', BED_REACH, "0 in");
 	garden_count(&garden);
-	/* 4 x 4 ft less 1 ft 8 in square, and half a foot of the neighbour's side; the neighbour has its
-	 * 40 in square ring of 8 in, less that. */
+	/* 4 x 4 ft less 1 ft 8 in square, and half a foot of the neighbour's side; the neighbour
+	 * has its 40 in square ring of 8 in, less that. */
 	ck_assert_double_eq_tol(area(0, DIG_WALL), 16 - 25.0 / 9 + 2, EXACT);
 	ck_assert_double_eq_tol(area(1, DIG_WALL), 16 - 64.0 / 9 - 2, EXACT);
 }
@@ -183,7 +183,8 @@ END_TEST
 /* A library's mitred offsets, outwards and in, of a whole outline rather than cell by cell. */
 START_TEST(a_wall_zone_alone_is_between_two_mitred_offsets)
 {
-	static const char *const rows[] = { ".................", "..bbbb.....bbbb..", "..bbbb.....bbbb..",
+	static const char *const rows[] = { ".................", "..bbbb.....bbbb..",
+		"..bbbb.....bbbb..",
 		"..bbbb.....bbbb..", "..bbbbbbbbbbbbb..", "..bbbbbbbbbbbbb..", "..bbbbbbbbbbbbb..",
 		"..bbbb.....bbbb..", "..bbbb.....bbbb..", "..bbbbbbbbbbbbb..", "..bbbbbbbbbbbbb..",
 		"..bbbbbbbbbbbbb..", ".................", NULL };

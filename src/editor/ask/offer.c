@@ -50,8 +50,8 @@ static bool is_good(const struct asked *asked, const struct text *words)
 
 static const char *const *lengths_of(const struct asked *asked)
 {
-	static const char *const imperial[] = { "in", "ft", NULL }, *const metric[] = { "mm", "cm", "m",
-		NULL };
+	static const char *const imperial[] = { "in", "ft", NULL };
+	static const char *const metric[] = { "mm", "cm", "m", NULL };
 	static const char *const far_imperial[] = { "ft", "in", NULL }, *const far_metric[] = { "m",
 		"cm", "mm", NULL };
 

@@ -3,7 +3,7 @@
 
 #include <stdlib.h>
 
-/* ---- Runs from legs ----------------------------------------------------------------------------- */
+/* ---- Runs from legs -------------------------------------------------------------------------- */
 
 /* One end of a leg. Its other end stands beside it: of leg i, ends 2i and 2i + 1. */
 struct end {
@@ -120,7 +120,7 @@ void fence_remake(struct fence *fence, struct legs *legs, struct legs *gates)
 	legs_fini(gates);
 }
 
-/* ---- Acts --------------------------------------------------------------------------------------- */
+/* ---- Acts ------------------------------------------------------------------------------------ */
 
 static struct legs legs_of(const struct fence *fence)
 {
@@ -293,7 +293,7 @@ struct laid fence_lift_gate(struct plot *plot, struct fence *fence, struct leg l
 	return laid;
 }
 
-/* ---- With the ground ---------------------------------------------------------------------------- */
+/* ---- With the ground ------------------------------------------------------------------------- */
 
 static struct leg leg_moved(struct leg leg, int right, int down)
 {
@@ -339,12 +339,13 @@ void fence_move(struct fence *fence, int right, int down, const struct ground *g
 	legs_fini(&legs);
 }
 
-/* ---- Folding ------------------------------------------------------------------------------------ */
+/* ---- Folding --------------------------------------------------------------------------------- */
 
 static struct leg leg_side(struct leg leg, int at)
 {
 	bool is_upright = leg_is_upright(leg);
-	struct place from = { leg.from.x + (is_upright ? 0 : at), leg.from.y + (is_upright ? at : 0) };
+	struct place from = { leg.from.x + (is_upright ? 0 : at),
+		leg.from.y + (is_upright ? at : 0) };
 
 	return (struct leg){ from, { from.x + !is_upright, from.y + is_upright } };
 }
@@ -370,8 +371,8 @@ static void fold_leg(const struct plot *plot, struct leg leg, struct place from,
 	}
 }
 
-/* Gates wholly beside the cell are copied one by one, though an image may reach into the cells that the
- * axis divides as far as they do; of gates across the axis the halves are joined again. */
+/* Gates wholly beside the cell are copied one by one, though an image may reach into the cells
+ * that the axis divides as far as they do; of gates across the axis the halves are joined again. */
 static void fold_gates(const struct plot *plot, const struct legs *old, struct place from,
 	struct legs *out)
 {
@@ -383,7 +384,8 @@ static void fold_gates(const struct plot *plot, const struct legs *old, struct p
 
 		fold_leg(plot, old->items[i], from, &pieces);
 		for (size_t j = 0; j < pieces.count; j++)
-			is_whole = is_whole || leg_equal(pieces.items[j], leg_forward(old->items[i]));
+			is_whole = is_whole || leg_equal(pieces.items[j],
+				leg_forward(old->items[i]));
 		merge_overlapping(&pieces);
 		for (size_t j = 0; j < pieces.count; j++)
 			legs_add(is_whole ? out : &halves, pieces.items[j]);

@@ -28,11 +28,14 @@ static int before(int width, bool is_before)
 struct rectangle rectangle_run(struct place from, struct place to, int width)
 {
 	bool is_level = abs(to.x - from.x) >= abs(to.y - from.y);
-	int left = from.x - before(width, to.x < from.x), top = from.y - before(width, to.y < from.y);
+	int left = from.x - before(width, to.x < from.x),
+		top = from.y - before(width, to.y < from.y);
 
 	if (is_level)
-		return (struct rectangle){ least(from.x, to.x), top, most(from.x, to.x), top + width - 1 };
-	return (struct rectangle){ left, least(from.y, to.y), left + width - 1, most(from.y, to.y) };
+		return (struct rectangle){ least(from.x, to.x), top, most(from.x, to.x),
+			top + width - 1 };
+	return (struct rectangle){ left, least(from.y, to.y), left + width - 1,
+		most(from.y, to.y) };
 }
 
 static int64_t rectangle_cells(struct rectangle r)
@@ -96,8 +99,8 @@ struct laid lay_frame(struct plot *plot, struct rectangle r, int thickness, char
 {
 	struct mirror mirror = mirror_of(plot);
 	struct laid laid = { 0, false };
-	const struct rectangle within = { r.left + thickness, r.top + thickness, r.right - thickness,
-		r.bottom - thickness };
+	const struct rectangle within = { r.left + thickness, r.top + thickness,
+		r.right - thickness, r.bottom - thickness };
 	const struct rectangle sides[] = {
 		{ r.left, r.top, r.right, within.top - 1 },
 		{ r.left, within.bottom + 1, r.right, r.bottom },
@@ -126,7 +129,8 @@ static void seed_add(struct seeds *seeds, int x, int y)
 }
 
 /* Adds a seed for every stretch of `from` letters between left and right in row y. */
-static void seed_row(struct seeds *seeds, struct ground *ground, struct rectangle stretch, char from)
+static void seed_row(struct seeds *seeds, struct ground *ground, struct rectangle stretch,
+	char from)
 {
 	if (stretch.top < 0 || stretch.top >= ground->rows)
 		return;
@@ -136,9 +140,9 @@ static void seed_row(struct seeds *seeds, struct ground *ground, struct rectangl
 			seed_add(seeds, x, stretch.top);
 }
 
-/* The patch's rows are first marked in the ground itself, with a byte that is no letter, and kept as
- * rectangles one cell high; then patch and images are laid. So an image that meets the patch does not
- * change what the patch is. */
+/* The patch's rows are first marked in the ground itself, with a byte that is no letter, and
+ * kept as rectangles one cell high; then patch and images are laid. So an image that meets the
+ * patch does not change what the patch is. */
 static void patch_find(struct ground *ground, int x, int y, struct rectangle **rows, size_t *count)
 {
 	struct seeds seeds = { NULL, 0, 0 };

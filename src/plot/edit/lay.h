@@ -18,19 +18,21 @@ void lay_cell(struct plot *plot, const struct mirror *mirror, struct place at, c
 /* letter: OPEN_GROUND or a legend letter. The rectangle, given by any two opposite corners' cells,
  * must lie inside the plan; so must x, y. */
 struct laid lay_rectangle(struct plot *plot, struct rectangle r, char letter);
-/* Only the rim of the rectangle, so many cells thick, 1 or more; all of it where nothing is left within. */
+/* Only the rim of the rectangle, so many cells thick, 1 or more; all of it where nothing is left
+ * within. */
 struct laid lay_frame(struct plot *plot, struct rectangle r, int thickness, char letter);
 /* The 4-connected patch of one letter around x, y, and the images of that patch. */
 struct laid lay_flood(struct plot *plot, int x, int y, char letter);
 
-/* Folds the plan: every cell on the side of x, y is laid with its images over the others. x, y must have
- * a side (mirror_has_side). Fences are folded by fence_fold. */
+/* Folds the plan: every cell on the side of x, y is laid with its images over the others. x, y
+ * must have a side (mirror_has_side). Fences are folded by fence_fold. */
 struct laid lay_fold(struct plot *plot, int x, int y);
 
 struct rectangle rectangle_between(int x0, int y0, int x1, int y1);
-/* A straight run `width` cells wide from one cell as far as the other, level or upright, whichever way is
- * longer (level where they are alike). It is centred on the cell it starts at; of an even width the odd
- * cell lies on the side of the other cell, or else right or below. It may reach beyond the plan. */
+/* A straight run `width` cells wide from one cell as far as the other, level or upright,
+ * whichever way is longer (level where they are alike). It is centred on the cell it starts at;
+ * of an even width the odd cell lies on the side of the other cell, or else right or below. It
+ * may reach beyond the plan. */
 struct rectangle rectangle_run(struct place from, struct place to, int width);
 
 #endif

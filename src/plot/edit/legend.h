@@ -6,7 +6,8 @@
 
 /* Index of the letter's entry, or -1. */
 int legend_index(const struct details *details, char letter);
-/* A letter of the class that no entry has yet, the first in the alphabet; NUL where all are taken. */
+/* A letter of the class that no entry has yet, the first in the alphabet; NUL where all are
+ * taken. */
 char legend_free_letter(const struct details *details, enum plot_class class);
 /* Cells of the ground with a letter. */
 int64_t legend_cells(const struct plot *plot, char letter);

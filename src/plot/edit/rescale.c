@@ -5,7 +5,7 @@
 #include <assert.h>
 #include <stdlib.h>
 
-/* ---- One direction ---------------------------------------------------------------------------- */
+/* ---- One direction --------------------------------------------------------------------------- */
 
 /* The axis, in half cells of the new grid, nearest to where it was; always inside the plan. */
 static int axis_scaled(const struct scale *scale, int axis)
@@ -16,7 +16,8 @@ static int axis_scaled(const struct scale *scale, int axis)
 	if (half_cells < 1)
 		return 1;
 	/* On a line without a cell's middle behind it: the middle of the cell before it instead. */
-	if (half_cells % 2 == 0 && at + scale->new_cell > (nm)2 * scale->old_count * scale->old_cell)
+	if (half_cells % 2 == 0 &&
+		at + scale->new_cell > (nm)2 * scale->old_count * scale->old_cell)
 		return half_cells - 1;
 	return half_cells;
 }
@@ -67,15 +68,16 @@ static int cell_under(const struct scale *scale, int cell, bool is_behind)
 	return held(under, scale->old_count);
 }
 
-/* The new grid point nearest to an old one; of two as near the one farther from the axis, so that the plan's
- * edge stays its edge. */
+/* The new grid point nearest to an old one; of two as near the one farther from the axis, so
+ * that the plan's edge stays its edge. */
 static int point_near(const struct scale *scale, int point)
 {
 	nm at = (2 * point - scale->old_axis) * scale->old_cell, away = at < 0 ? -at : at;
 	int odd = scale->new_axis % 2; /* points are half a cell off an axis that divides cells */
 	nm half_cells = odd;
 
-	if (point == scale->old_count) /* a plan of less than half a new cell has one all the same */
+	/* a plan of less than half a new cell has one all the same */
+	if (point == scale->old_count)
 		return scale->new_count;
 	if (away > odd * scale->new_cell)
 		half_cells += (away - odd * scale->new_cell + scale->new_cell) /
@@ -90,7 +92,7 @@ static bool is_point(const struct scale *scale, int point)
 		(2 * point_near(scale, point) - scale->new_axis) * scale->new_cell;
 }
 
-/* ---- Both ------------------------------------------------------------------------------------- */
+/* ---- Both ------------------------------------------------------------------------------------ */
 
 struct rescale rescale_of(const struct plot *plot, nm cell)
 {
@@ -150,7 +152,8 @@ int64_t rescale_rounded(const struct rescale *rescale, const struct ground *grou
 	return count;
 }
 
-/* For a middle on the axis: which old cells are under it before [0] and behind [1] the other axis. */
+/* For a middle on the axis: which old cells are under it before [0] and behind [1] the other
+ * axis. */
 struct samples {
 	int *under[2];
 };
@@ -286,5 +289,6 @@ static int cell_over(const struct scale *scale, int cell)
 
 struct place rescale_cell(const struct rescale *rescale, struct place old)
 {
-	return (struct place){ cell_over(&rescale->across, old.x), cell_over(&rescale->down, old.y) };
+	return (struct place){ cell_over(&rescale->across, old.x),
+		cell_over(&rescale->down, old.y) };
 }

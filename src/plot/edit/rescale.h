@@ -35,7 +35,8 @@ bool rescale_fits(const struct rescale *rescale);
 int64_t rescale_rounded(const struct rescale *rescale, const struct ground *ground);
 /* True where each point of a fence lies on a point of the new grid. */
 bool rescale_keeps_fences(const struct rescale *rescale, const struct plot *plot);
-/* Sets the cell and samples the ground; fences and a set axis move with it. rescale_fits must hold. */
+/* Sets the cell and samples the ground; fences and a set axis move with it. rescale_fits must
+ * hold. */
 void rescale_plot(struct plot *plot, const struct rescale *rescale);
 /* The new cell over the middle of an old one, or the nearest to it. */
 struct place rescale_cell(const struct rescale *rescale, struct place old);

@@ -1,4 +1,5 @@
-/* The plot format, version 1: the only reader and the only writer. parterre-plot(5) describes it. */
+/* The plot format, version 1: the only reader and the only writer. parterre-plot(5) describes
+ * it. */
 #ifndef PLOT_FORMAT_FORMAT_H
 #define PLOT_FORMAT_FORMAT_H
 
@@ -6,8 +7,9 @@
 
 enum { FORMAT_VERSION = 1, FORMAT_LINE_MOST = 4096, FORMAT_BYTES_MOST = 16 * 1024 * 1024 };
 
-/* Reads a plot from length bytes. On success *plot (which must be empty) holds it all; else it stays
- * empty and d tells the first error: its line and column, what was found, what was expected. */
+/* Reads a plot from length bytes. On success *plot (which must be empty) holds it all; else it
+ * stays empty and d tells the first error: its line and column, what was found, what was
+ * expected. */
 bool format_read(const char *bytes, size_t length, struct plot *plot, struct diag *d);
 
 /* Appends the plot in canonical form: reading it gives an equal plot, writing that again the same

@@ -16,7 +16,8 @@ struct reader {
 	bool allow_seen;
 	size_t entry;            /* of the legend: the block that is open; NO_ENTRY: allow */
 	int rows_read;
-	struct scan axis;        /* where the axis was read, for its range needs the ground's size */
+	/* where the axis was read, for its range needs the ground's size */
+	struct scan axis;
 	bool in_fence;             /* the last fence's lines may follow */
 	struct fence_reader fence;
 };
@@ -91,7 +92,8 @@ static bool fail_keyword(struct reader *r, const struct scan *s, size_t start, e
 	struct text words = TEXT_EMPTY;
 
 	for (enum attribute a = block_first(kind); a <= block_last(kind); a++) {
-		if (a - block_first(kind) == LISTED_MOST / 2 && block_last(kind) - a > LISTED_MOST / 2) {
+		if (a - block_first(kind) == LISTED_MOST / 2 &&
+			block_last(kind) - a > LISTED_MOST / 2) {
 			text_add_listed(&words, "others in parterre-plot(5)", false);
 			break;
 		}
@@ -152,7 +154,8 @@ static bool read_entry(struct reader *r, struct scan *s, enum plot_class class)
 		return scan_fail(s, start, r->d, "%s", wanted);
 	letter = word[0];
 	if (plot_entry(r->plot, letter))
-		return scan_fail(s, start, r->d, "another letter: %c is in the legend already", letter);
+		return scan_fail(s, start, r->d, "another letter: %c is in the legend already",
+			letter);
 	if (!scan_quoted(s, 1, NAME_MOST, &name, r->d))
 		return false;
 	details_add_entry(&r->plot->details, class, letter, name);
@@ -209,8 +212,8 @@ static bool read_row(struct reader *r, struct scan *s)
 	char *cells = ground->cells + (size_t)r->rows_read * (size_t)ground->columns;
 
 	if (scan_is_done(s) || s->at == 0)
-		return scan_fail(s, 0, r->d, "row %d of %d of the ground, indented", r->rows_read + 1,
-			ground->rows);
+		return scan_fail(s, 0, r->d, "row %d of %d of the ground, indented",
+			r->rows_read + 1, ground->rows);
 	for (int x = 0; x < ground->columns; x++, s->at++) {
 		char c = scan_peek(s);
 
@@ -228,7 +231,7 @@ static bool read_row(struct reader *r, struct scan *s)
 	return true;
 }
 
-/* ---- Later blocks ----------------------------------------------------------------------------- */
+/* ---- Later blocks ---------------------------------------------------------------------------- */
 
 static struct fence *last_fence(const struct reader *r)
 {
@@ -284,7 +287,7 @@ static bool read_later_line(struct reader *r, struct scan *s)
 	return scan_fail(s, 0, r->d, "fence or the end of the file");
 }
 
-/* ---- Lines ------------------------------------------------------------------------------------ */
+/* ---- Lines ----------------------------------------------------------------------------------- */
 
 static bool read_top_line(struct reader *r, struct scan *s)
 {
@@ -303,7 +306,8 @@ static bool read_top_line(struct reader *r, struct scan *s)
 		return read_ground(r, s);
 	if (r->stage != STAGE_HEAD)
 		return scan_fail(s, 0, r->d,
-			"bed, path, lawn, fixture or ground; the head ends where the legend begins");
+			"bed, path, lawn, fixture or ground; the head ends where the legend "
+			"begins");
 	if (scan_word_is(word, length, "allow"))
 		return read_allow(r, s);
 	if (scan_word_is(word, length, "note"))

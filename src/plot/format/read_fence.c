@@ -111,7 +111,7 @@ bool fence_reader_gate(struct fence_reader *r, struct scan *s, struct fence *fen
 	return true;
 }
 
-/* ---- What shows only when all is there ---------------------------------------------------------- */
+/* ---- What shows only when all is there ------------------------------------------------------- */
 
 struct flaw {
 	const struct scan *place; /* NULL: none */

@@ -18,8 +18,9 @@ void fence_reader_fini(struct fence_reader *r);
 /* The rest of a line behind "run" or "gate". What it has until it fails is in the fence. */
 bool fence_reader_run(struct fence_reader *r, struct scan *s, struct fence *fence, struct diag *d);
 bool fence_reader_gate(struct fence_reader *r, struct scan *s, struct fence *fence, struct diag *d);
-/* After all lines of a fence: false where legs or gates lie over each other, or a gate on no leg. Of
- * several faults the first in the file. is_whole: false where more lines would have followed. */
+/* After all lines of a fence: false where legs or gates lie over each other, or a gate on no
+ * leg. Of several faults the first in the file. is_whole: false where more lines would have
+ * followed. */
 bool fence_reader_end(const struct fence_reader *r, const struct fence *fence, bool is_whole,
 	struct diag *d);
 

@@ -4,7 +4,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-/* ---- Finding ---------------------------------------------------------------------------------- */
+/* ---- Finding --------------------------------------------------------------------------------- */
 
 /* Appends the spans in which row y differs. */
 static void row_compare(struct step *step, size_t *capacity, const struct ground *before,
@@ -85,7 +85,7 @@ static struct details *details_kept(const struct details *details)
 	return kept;
 }
 
-/* ---- Measuring -------------------------------------------------------------------------------- */
+/* ---- Measuring ------------------------------------------------------------------------------- */
 
 /* What a block of memory takes on the usual heap: 8 bytes more, in whole sixteens, 32 at least. */
 static size_t heap_bytes(size_t size)
@@ -104,7 +104,8 @@ static size_t text_bytes(const char *text)
 static size_t block_bytes(const struct block *block)
 {
 	size_t bytes = heap_bytes(block->notes.capacity * sizeof *block->notes.texts) +
-		(block->values ? heap_bytes(block_attributes(block->kind) * sizeof *block->values) : 0);
+		(block->values ? heap_bytes(block_attributes(block->kind) * sizeof *block->values) :
+		0);
 
 	for (size_t i = 0; i < block->notes.count; i++)
 		bytes += text_bytes(block->notes.texts[i]);
@@ -159,7 +160,7 @@ static size_t step_bytes(const struct step *step)
 	return bytes;
 }
 
-/* ---- Steps ------------------------------------------------------------------------------------ */
+/* ---- Steps ----------------------------------------------------------------------------------- */
 
 struct step *step_between(const struct plot *before, const struct plot *after)
 {

@@ -1,6 +1,6 @@
-/* The one record of an edit: spans of ground with their letters before and after, and the rest of the
- * plot, or ground of another size, before and after where that changed. It is found by comparing, so an
- * act changes a plot as it likes and nobody writes an inverse. */
+/* The one record of an edit: spans of ground with their letters before and after, and the rest
+ * of the plot, or ground of another size, before and after where that changed. It is found by
+ * comparing, so an act changes a plot as it likes and nobody writes an inverse. */
 #ifndef PLOT_HISTORY_STEP_H
 #define PLOT_HISTORY_STEP_H
 

@@ -24,8 +24,8 @@ bool store_read(const char *path, struct plot *plot, struct text *message)
 	} else if (format_read(bytes.bytes, bytes.length, plot, &d)) {
 		done = true;
 	} else if (d.line) {
-		text_print(message, "%s:%d:%d: found %s, expected %s", path, d.line, d.column, d.found,
-			d.expected);
+		text_print(message, "%s:%d:%d: found %s, expected %s", path, d.line, d.column,
+			d.found, d.expected);
 	} else {
 		text_print(message, "%s: found %s, expected %s", path, d.found, d.expected);
 	}

@@ -1,9 +1,9 @@
-/* One plot's files: the plot itself, the lock beside it that keeps a second session from writing, and
- * the rescue file beside it that holds unsaved work when a session ends badly.
+/* One plot's files: the plot itself, the lock beside it that keeps a second session from
+ * writing, and the rescue file beside it that holds unsaved work when a session ends badly.
  *
- * The lock is held on a file of its own, since each save replaces the plot's inode; the system lets
- * go of it when the process ends, however it ends. Names beside "court.plot": ".court.plot.lock" and
- * ".court.plot.rescue". */
+ * The lock is held on a file of its own, since each save replaces the plot's inode; the system
+ * lets go of it when the process ends, however it ends. Names beside "court.plot":
+ * ".court.plot.lock" and ".court.plot.rescue". */
 #ifndef PLOT_HISTORY_STORE_H
 #define PLOT_HISTORY_STORE_H
 
@@ -13,7 +13,8 @@
 enum store_access {
 	STORE_WRITES,      /* ours to write */
 	STORE_LOOKS,       /* another session has it: holder tells which process */
-	STORE_UNGUARDED    /* no lock could be had here (read-only directory, no locks): may be written */
+	/* no lock could be had here (read-only directory, no locks): may be written */
+	STORE_UNGUARDED
 };
 
 struct store {
@@ -24,8 +25,9 @@ struct store {
 	struct file_stamp stamp; /* of the plot when it was last read or written */
 };
 
-/* Reads and parses the file ("-": standard input) into an empty plot. On failure message holds one
- * line: "path:line:column: found ..., expected ...", or what the system said; the plot stays empty. */
+/* Reads and parses the file ("-": standard input) into an empty plot. On failure message holds
+ * one line: "path:line:column: found ..., expected ...", or what the system said; the plot stays
+ * empty. */
 bool store_read(const char *path, struct plot *plot, struct text *message);
 
 /* Takes the lock if it is free. Cannot fail. The file need not exist. */
@@ -49,9 +51,9 @@ bool store_rescue(const struct store *store, const struct plot *plot, struct fil
 bool store_rescued(const struct store *store, struct plot *plot, struct timespec *when);
 /* Removes the rescue file, if there is one and it is not another session's. */
 void store_rescue_drop(const struct store *store);
-/* Renames the rescue file to "NAME.rescued" beside the plot, "NAME.rescued-2" and so on where that is
- * taken: it is kept but no longer offered. *kept is the new name, for the caller to free; NULL, false
- * where there is none to keep. */
+/* Renames the rescue file to "NAME.rescued" beside the plot, "NAME.rescued-2" and so on where
+ * that is taken: it is kept but no longer offered. *kept is the new name, for the caller to
+ * free; NULL, false where there is none to keep. */
 bool store_rescue_keep(const struct store *store, char **kept);
 
 #endif
