@@ -48,7 +48,7 @@ static void session(struct stage *stage)
 		stage_show(stage, NULL);
 		key = stage_key(stage);
 		if (key == PRESS_PASTE)
-			editor_say(editor, "Pasted text was let go: it is never taken for keys.");
+			editor_say(editor, "Pasted text was ignored: it is never read as keys.");
 		else if (key == PRESS_POINT)
 			point(stage);
 		else if (key != PRESS_RESIZE && key != PRESS_OVER)

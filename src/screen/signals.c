@@ -32,7 +32,7 @@ static void note_stop(int signal)
 static void crash(int signal)
 {
 	static const char words[] =
-		"\r\nparterre broke down. Look for a rescue file at the next start.\r\n";
+		"\r\nparterre crashed. Look for a rescue file at the next start.\r\n";
 
 	signals_restore();
 	if (write(STDERR_FILENO, words, sizeof words - 1) < 0)

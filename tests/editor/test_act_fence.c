@@ -156,7 +156,7 @@ END_TEST
 static const struct {
 	const char *act, *says;
 } impossible[] = {
-	{ "Set a gate", "lay one first" },
+	{ "Set a gate", "lay a fence first" },
 	{ "Lift the fence", "No fence" },
 	{ "Take out the gate", "no gate" },
 };

@@ -197,7 +197,7 @@ START_TEST(a_new_plot_is_being_begun_by_one_session_only)
 	struct text message = TEXT_EMPTY;
 
 	ck_assert(!opening_read(&other->editor, &message));
-	ck_assert_ptr_nonnull(strstr(message.bytes, "in another session"));
+	ck_assert_ptr_nonnull(strstr(message.bytes, "another session is creating"));
 	text_fini(&message);
 	desk_free(other);
 	desk_free(b);

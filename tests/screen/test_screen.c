@@ -551,16 +551,16 @@ START_TEST(pasted_text_never_becomes_strokes)
 
 	sit_at_court(&at, 24, 80);
 	terminal_type(at.t, "\033[200~S ===\r\033[C<\033[201~");
-	terminal_wait(at.t, "Pasted text was let go");
+	terminal_wait(at.t, "Pasted text was ignored");
 	terminal_wait(at.t, "court.plot, saved");
 	terminal_wait(at.t, "hand b Raised bed");
 	ck_assert(cursor_is_on(at.t, 0, 0));
 	terminal_keys(at.t, "right left");
-	terminal_wait_gone(at.t, "Pasted text was let go");
+	terminal_wait_gone(at.t, "Pasted text was ignored");
 	/* The end of the paste is lost: silence ends it. */
 	terminal_type(at.t, "\033[200~S S S");
 	terminal_keys(at.t, "right");
-	terminal_wait(at.t, "Pasted text was let go");
+	terminal_wait(at.t, "Pasted text was ignored");
 	terminal_keys(at.t, "p");
 	terminal_wait(at.t, "hand p Crushed stone");
 	terminal_wait(at.t, "court.plot, saved");

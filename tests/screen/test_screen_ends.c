@@ -386,7 +386,7 @@ START_TEST(a_crash_gives_the_terminal_back)
 
 	ck_assert_int_eq(end.signal, SIGSEGV);
 	check_given_back(&end);
-	ck_assert_ptr_nonnull(strstr(end.last, "parterre broke down"));
+	ck_assert_ptr_nonnull(strstr(end.last, "parterre crashed"));
 	leave(&at);
 }
 END_TEST
@@ -442,7 +442,7 @@ START_TEST(ctrl_z_goes_to_the_shell_and_fg_comes_back_with_all_keys)
 	terminal_keys(at.t, "right");
 	terminal_wait(at.t, "1 ft across");
 	terminal_type(at.t, "\033[200~S\033[201~");
-	terminal_wait(at.t, "Pasted text was let go");
+	terminal_wait(at.t, "Pasted text was ignored");
 	terminal_keys(at.t, "<");
 	terminal_until(at.t, !terminal_is_alternate(at.t));
 	terminal_type(at.t, "echo left with $?\r");

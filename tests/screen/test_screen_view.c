@@ -539,7 +539,7 @@ START_TEST(pasted_reports_do_nothing)
 	sit_at(&at, "court.plot", NULL);
 	mouse_begin(&at);
 	terminal_type(at.t, "\033[200~\033[<0;10;8M\033[<0;10;8m S\033[M *( S\033[201~");
-	terminal_wait(at.t, "Pasted text was let go");
+	terminal_wait(at.t, "Pasted text was ignored");
 	ck_assert(terminal_shows(at.t, "0 in across, 0 in down"));
 	ck_assert(terminal_shows(at.t, "court.plot, saved"));
 	ck_assert(terminal_shows(at.t, "hand b Raised bed"));

@@ -163,7 +163,8 @@ static const struct fence_work laying = {
 };
 static const struct fence_work gating = {
 	.question = "Set a gate in which side?", .fits = covered_fits, .act = fence_set_gate,
-	.nowhere = "No fence goes all along a side here: lay one first, and set the gate in it.",
+	.nowhere = "No side here is fenced from end to end: lay a fence first, then set the gate "
+		"in it.",
 	.say = say_gate, .nothing = "There is such a gate already.",
 };
 static const struct fence_work lifting = {

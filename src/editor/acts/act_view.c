@@ -27,7 +27,7 @@ static void act_nearer(struct editor *editor)
 	if (editor->view.zoom > 0)
 		zoom_to(editor, editor->view.zoom - 1);
 	else
-		editor_say(editor, "Nearer than two columns a cell is not to be had.");
+		editor_say(editor, "This is the nearest view: two columns a cell.");
 }
 
 static void act_farther(struct editor *editor)

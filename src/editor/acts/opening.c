@@ -12,8 +12,7 @@ bool opening_read(struct editor *editor, struct text *message)
 	struct plot plot;
 
 	if (!exists && editor->store.access == STORE_LOOKS) {
-		text_print(message, "%s is just being begun in another session",
-			editor->store.path);
+		text_print(message, "another session is creating %s", editor->store.path);
 		return false;
 	}
 	plot_init(&plot);

@@ -116,8 +116,8 @@ static void say_measure(struct editor *editor, const struct plot *now, const str
 	size_add(&was, &before->ground, plot_cell(before), plot_units(now));
 	text_print(&words, "%d x %d cells", now->ground.columns, now->ground.rows);
 	if (rounding->cells)
-		text_print(&words, "; %lld of them lie over two kinds of ground or the edge, and "
-			"are now what is under their middle.", (long long)rounding->cells);
+		text_print(&words, "; %lld of them straddled two kinds of ground or the edge and "
+			"took the ground under their middle.", (long long)rounding->cells);
 	else
 		text_add(&words, strcmp(size.bytes, was.bytes) == 0 && !rounding->has_fences ?
 			", all as it was." : ".");
