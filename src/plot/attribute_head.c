@@ -12,7 +12,7 @@ static const struct attribute_row rows[] = {
 		.derived = "empty" },
 	AT(UNITS) = { "units", "Units shown", CHOICE(units_words), .required = true },
 	AT(CELL) = { "cell", "Side of a cell", LENGTH(INCHES(1), INCHES(120)), .required = true },
-	AT(NORTH) = { "north", "Bearing of plan's up",
+	AT(NORTH) = { "north", "Bearing of plan's top",
 		{ .kind = VALUE_DECIMAL, .least = 0, .most = 360 * MILLION - 1 }, IS_NUMBER(0),
 		.subject = SUBJECT_ANY },
 	AT(SITE) = { "site", "Latitude",

@@ -526,7 +526,7 @@ START_TEST(the_plots_sheet_sets_its_title_and_axis_in_one_step)
 	struct desk *b = open_ground();
 
 	desk_answer(b, ROWS { "The plot itself",
-		"Title: Court \"B\"; Axis, in half cells: 5,4; Bearing of plan's up: 12.5",
+		"Title: Court \"B\"; Axis, in half cells: 5,4; Bearing of plan's top: 12.5",
 		NULL });
 	desk_type(b, "#");
 	ck_assert_str_eq(block_value(&b->editor.plot->details.head, HEAD_TITLE)->as.text,

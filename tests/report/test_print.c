@@ -551,7 +551,7 @@ START_TEST(every_default_in_force_is_marked_and_no_value_that_is_set)
 	plot_set(&garden.plot, 0, ALLOW_KERF, "1/4 in");
 	print("set.plot");
 	find("Saw kerf               1/4 in\n");
-	find("Play of a cut piece    1/8 in         default *\n");
+	find("Cutting tolerance      1/8 in         default *\n");
 	find("Courses               2\n");
 	find("Embed below ground    1 1/2 in              default *: the paths' surface,");
 	find("K-State Research and");

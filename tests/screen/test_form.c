@@ -313,7 +313,7 @@ START_TEST(another_cell_keeps_the_cells_or_the_measure)
 	terminal_keys(at.t, "enter");
 	terminal_wait(at.t, "Side of a cell: 6 has no unit. 6 in? Enter takes it.");
 	terminal_keys(at.t, "enter");
-	terminal_wait(at.t, "Bearing of plan's up: unset, so 0.");
+	terminal_wait(at.t, "Bearing of plan's top: unset, so 0.");
 	accept_sheet(&at);
 	terminal_wait(at.t, "Cells of 6 in instead of");
 	terminal_keys(at.t, "escape");

@@ -495,7 +495,7 @@ START_TEST(posts_with_no_room_between_them_are_a_snag)
 
 	ck_assert_ptr_nonnull(snag);
 	ck_assert_str_eq(garden_sentence(&garden, snag),
-		"3 in from centre to centre of these posts leave no room for a panel.");
+		"These posts are 3 in apart, centre to centre: no room for a panel.");
 	ck_assert_int_eq(snag->region, NO_REGION);
 	ck_assert_int_eq(snag->cell.x, 20);
 	ck_assert_int_eq(snag->cell.y, 19);

@@ -156,7 +156,7 @@ void print_assumed(const struct report *report)
 	page_heading(report->out, "Assumed");
 	if (has_bed)
 		print_rules(report);
-	print_note(report, "Values without a word behind them are set in the plot. "
+	print_note(report, "Values with an empty last column are set in the plot. "
 		"default *: common practice, no published source; set your own in the plot.");
 	sink_add(report->out, "\nThe whole plot\n");
 	block_print(report, &report->plot->details.allow);

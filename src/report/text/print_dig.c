@@ -96,5 +96,5 @@ void print_dig(const struct report *report)
 	print_note(report, "A wall's base reaches past both its faces, and stops where a path, a "
 		"fixture or another wall has its base: no ground is counted twice%s. In the "
 		"ground: as it lies; loose: with its swell.", takeoff->fences.count == 0 ? "" :
-		" but by post holes, which are counted from the ground's surface down");
+		", except under post holes, which are counted from the ground's surface down");
 }

@@ -43,7 +43,7 @@ void print_work(const struct report *report)
 	print_heading(report, "Order of work", takeoff->complete);
 	for (int i = 0; i < takeoff->work.count; i++)
 		print_step(report, i + 1, &takeoff->work.list[i]);
-	print_note(report, "Hours are of one person, by %s; where none is named nobody's published "
-		"rate is known here. Your own pace differs: time the first barrows.",
+	print_note(report, "Hours are of one person, by %s; where none is given, no published "
+		"rate is known. Your own pace differs: time the first barrows.",
 		work_source());
 }

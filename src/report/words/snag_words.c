@@ -69,10 +69,9 @@ static const struct {
 	{ SNAG_FILL_NONE, FILL_NONE_REPLACED, "No soil is replaced: the depth dug over is 0." },
 	{ SNAG_FILL_NONE, FILL_NONE_AMENDED, "Nothing is dug in: the depth of the amendment is "
 		"0." },
-	{ SNAG_FENCE_TIGHT, 0, "{0} from centre to centre of these posts leave no room for a "
+	{ SNAG_FENCE_TIGHT, 0, "These posts are {0} apart, centre to centre: no room for a "
 		"panel." },
-	{ SNAG_FENCE_TIGHT, 1, "{0} from centre to centre of these posts leave no room for a "
-		"gate." },
+	{ SNAG_FENCE_TIGHT, 1, "These posts are {0} apart, centre to centre: no room for a gate." },
 	{ SNAG_FENCE_HOLE, 0, "A hole {0} across does not take a post {1} square." },
 	{ SNAG_MIRROR_BROKEN, 0, "This cell and its images in the mirror are not all alike." },
 };
