@@ -25,9 +25,11 @@ static inline nm nm_most(nm a, nm b)
 }
 
 /* at, or the nearer of the two limits where it is outside them. */
-static inline int held(int at, int lowest, int highest)
+static inline int held(int64_t at, int lowest, int highest)
 {
-	return most(lowest, least(at, highest));
+	int64_t below = nm_least(at, highest);
+
+	return below < lowest ? lowest : (int)below;
 }
 
 /* -1, 0 or 1. */

@@ -202,12 +202,6 @@ void editor_end_drag(struct editor *editor)
 	editor->has_news = has_news; /* where the drag's end was drawn already its stars stay */
 }
 
-static struct place held(const struct ground *ground, struct place at)
-{
-	return (struct place){ at.x < ground->columns ? at.x : ground->columns - 1,
-		at.y < ground->rows ? at.y : ground->rows - 1 };
-}
-
 /* After a step back or on: `at` is where it happened. The ground may have another size now. */
 static void stepped(struct editor *editor, int by, struct place at)
 {
@@ -215,8 +209,8 @@ static void stepped(struct editor *editor, int by, struct place at)
 	editor->is_stale = editor->has_news = true;
 	if (ground_holds(&editor->plot->ground, at.x, at.y))
 		editor->cursor = at;
-	editor->cursor = held(&editor->plot->ground, editor->cursor);
-	editor->peg = held(&editor->plot->ground, editor->peg);
+	editor->cursor = ground_nearest(&editor->plot->ground, editor->cursor);
+	editor->peg = ground_nearest(&editor->plot->ground, editor->peg);
 	if (!ground_holds(&editor->plot->ground, editor->marked.right, editor->marked.bottom))
 		editor_drop_mark(editor);
 	if (editor->hand != OPEN_GROUND && !plot_entry(editor->plot, editor->hand))

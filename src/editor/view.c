@@ -1,4 +1,5 @@
 #include "editor/view.h"
+#include "base/number.h"
 
 #include <assert.h>
 
@@ -7,16 +8,6 @@ static const struct grain grains[GRAINS] = {
 	{ 1, 4, 8 },    { 1, 6, 12 },   { 1, 8, 16 },   { 1, 12, 24 },  { 1, 16, 32 },
 	{ 1, 24, 48 },  { 1, 32, 64 },  { 1, 48, 96 },  { 1, 64, 128 }, { 1, 96, 192 },
 };
-
-static int least(int a, int b)
-{
-	return a < b ? a : b;
-}
-
-static int most(int a, int b)
-{
-	return a > b ? a : b;
-}
 
 static int blocks_of(int cells, int block)
 {

@@ -1,18 +1,9 @@
 #include "plot/leg.h"
 #include "base/memory.h"
+#include "base/number.h"
 
 #include <stdlib.h>
 #include <string.h>
-
-static int least(int a, int b)
-{
-	return a < b ? a : b;
-}
-
-static int most(int a, int b)
-{
-	return a > b ? a : b;
-}
 
 bool place_equal(struct place a, struct place b)
 {
@@ -86,15 +77,10 @@ bool leg_covers(struct leg leg, struct leg part)
 	return leg_overlap(leg, part) == leg_length(part);
 }
 
-static int held(int at, int end)
-{
-	return most(0, least(at, end));
-}
-
 bool leg_clip(struct leg leg, int columns, int rows, struct leg *within)
 {
-	struct leg clipped = { { held(leg.from.x, columns), held(leg.from.y, rows) },
-		{ held(leg.to.x, columns), held(leg.to.y, rows) } };
+	struct leg clipped = { { held(leg.from.x, 0, columns), held(leg.from.y, 0, rows) },
+		{ held(leg.to.x, 0, columns), held(leg.to.y, 0, rows) } };
 
 	if (!leg_is_straight(clipped) || !leg_overlap(leg, clipped))
 		return false;
@@ -114,18 +100,15 @@ void legs_add(struct legs *legs, struct leg leg)
 	legs->items[legs->count++] = leg;
 }
 
-static int compare(const void *a, const void *b)
+static int compare_legs(const void *a, const void *b)
 {
 	struct stretch one = stretch_of(*(const struct leg *)a);
 	struct stretch other = stretch_of(*(const struct leg *)b);
+	int order = compare(one.is_upright, other.is_upright);
 
-	if (one.is_upright != other.is_upright)
-		return one.is_upright ? 1 : -1;
-	if (one.line != other.line)
-		return one.line < other.line ? -1 : 1;
-	if (one.start != other.start)
-		return one.start < other.start ? -1 : 1;
-	return (one.end > other.end) - (one.end < other.end);
+	order = order ? order : compare(one.line, other.line);
+	order = order ? order : compare(one.start, other.start);
+	return order ? order : compare(one.end, other.end);
 }
 
 void legs_sort(struct legs *legs)
@@ -133,7 +116,7 @@ void legs_sort(struct legs *legs)
 	for (size_t i = 0; i < legs->count; i++)
 		legs->items[i] = leg_forward(legs->items[i]);
 	if (legs->count)
-		qsort(legs->items, legs->count, sizeof *legs->items, compare);
+		qsort(legs->items, legs->count, sizeof *legs->items, compare_legs);
 }
 
 void legs_join(struct legs *legs)
@@ -191,7 +174,7 @@ bool legs_cover(const struct legs *sorted, struct leg leg)
 	while (low < high) {
 		size_t middle = low + (high - low) / 2;
 
-		if (compare(&sorted->items[middle], &start) <= 0)
+		if (compare_legs(&sorted->items[middle], &start) <= 0)
 			low = middle + 1;
 		else
 			high = middle;

@@ -1,4 +1,5 @@
 #include "plot/mirror.h"
+#include "base/number.h"
 
 const char *mirror_word(enum mirror_kind kind)
 {
@@ -216,23 +217,18 @@ static struct place middle_of(int x, int y)
 	return (struct place){ 2 * x + 1, 2 * y + 1 };
 }
 
-/* -1 before, 0 on, 1 behind an axis; both in half cells. */
-static int side_of(int axis, int at)
-{
-	return (at > axis) - (at < axis);
-}
-
+/* -1 before, 0 on, 1 after an axis; all in half cells. */
 static int half_turn_side(const struct mirror *mirror, struct place at)
 {
-	int across = side_of(mirror->across, at.x);
+	int across = compare(at.x, mirror->across);
 
-	return across ? across : side_of(mirror->down, at.y);
+	return across ? across : compare(at.y, mirror->down);
 }
 
 bool mirror_has_side(const struct mirror *mirror, int x, int y)
 {
 	struct place at = middle_of(x, y);
-	bool across = side_of(mirror->across, at.x) != 0, down = side_of(mirror->down, at.y) != 0;
+	bool across = at.x != mirror->across, down = at.y != mirror->down;
 
 	switch (mirror->kind) {
 	case MIRROR_OFF:
@@ -249,17 +245,17 @@ bool mirror_has_side(const struct mirror *mirror, int x, int y)
 	return true;
 }
 
-/* A side of 0 is on both sides; as the side to compare with it counts as before. */
-static bool is_same_side(int from, int side)
+/* How far both are after an axis. On the axis `at` is on both sides, `from` counts as before. */
+static bool is_same_side(int from, int at)
 {
-	return side == 0 || side == (from ? from : -1);
+	return at == 0 || (at > 0) == (from > 0);
 }
 
 /* Both in half cells. */
 static bool is_beside(const struct mirror *mirror, struct place from, struct place at)
 {
-	bool across = is_same_side(side_of(mirror->across, from.x), side_of(mirror->across, at.x));
-	bool down = is_same_side(side_of(mirror->down, from.y), side_of(mirror->down, at.y));
+	bool across = is_same_side(from.x - mirror->across, at.x - mirror->across);
+	bool down = is_same_side(from.y - mirror->down, at.y - mirror->down);
 
 	switch (mirror->kind) {
 	case MIRROR_OFF:

@@ -1,5 +1,6 @@
 #include "plot/plot.h"
 #include "base/memory.h"
+#include "base/number.h"
 
 #include <assert.h>
 #include <stdlib.h>
@@ -239,6 +240,12 @@ void ground_fini(struct ground *ground)
 bool ground_holds(const struct ground *ground, int x, int y)
 {
 	return x >= 0 && y >= 0 && x < ground->columns && y < ground->rows;
+}
+
+struct place ground_nearest(const struct ground *ground, struct place cell)
+{
+	return (struct place){ held(cell.x, 0, ground->columns - 1),
+		held(cell.y, 0, ground->rows - 1) };
 }
 
 char ground_cell(const struct ground *ground, int x, int y)

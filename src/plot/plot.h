@@ -64,6 +64,8 @@ void ground_init(struct ground *ground, int columns, int rows);
 struct ground ground_copy(const struct ground *ground);
 void ground_fini(struct ground *ground);
 bool ground_holds(const struct ground *ground, int x, int y);
+/* The cell, or the one of the ground that is nearest to it. */
+struct place ground_nearest(const struct ground *ground, struct place cell);
 /* x, y must be inside. */
 char ground_cell(const struct ground *ground, int x, int y);
 

@@ -1,20 +1,15 @@
 #include "editor/acts/groups.h"
+#include "base/number.h"
 #include "base/show.h"
 #include "editor/acts/shared.h"
 #include "editor/sheets/sheet_ask.h"
 
-static int held(int at, int count)
-{
-	return at < 0 ? 0 : at >= count ? count - 1 : at;
-}
-
 /* Goes to the cell, or as near as the plan reaches; a trail is laid on the way. */
 static void go(struct editor *editor, int x, int y)
 {
-	const struct ground *ground = &editor->plot->ground;
 	struct place from = editor->cursor;
 
-	editor->cursor = (struct place){ held(x, ground->columns), held(y, ground->rows) };
+	editor->cursor = ground_nearest(&editor->plot->ground, (struct place){ x, y });
 	if (editor->is_trailing)
 		act_lay_way(editor, from, editor->cursor);
 }
@@ -56,7 +51,7 @@ static bool cell_at(const struct editor *editor, int cells, nm distance, int *at
 
 	if (distance > cells * cell)
 		return false;
-	*at = held((int)(distance / cell), cells);
+	*at = least((int)(distance / cell), cells - 1);
 	return true;
 }
 

@@ -52,19 +52,8 @@ static void act_frame(struct editor *editor)
 	say_laid(editor, "A thickness", &cells);
 }
 
-static int most(int a, int b)
-{
-	return a > b ? a : b;
-}
-
-static int least(int a, int b)
-{
-	return a < b ? a : b;
-}
-
 static void act_run(struct editor *editor)
 {
-	const struct ground *ground = &editor->plot->ground;
 	struct cells cells = { .least = 1, .most = SIDE_MOST, .count = editor->run };
 	struct rectangle r;
 
@@ -72,9 +61,8 @@ static void act_run(struct editor *editor)
 		return;
 	editor->run = cells.count;
 	editor->is_pegged = false;
-	r = rectangle_run(editor->peg, editor->cursor, cells.count);
-	r = (struct rectangle){ most(r.left, 0), most(r.top, 0),
-		least(r.right, ground->columns - 1), least(r.bottom, ground->rows - 1) };
+	r = rectangle_within(rectangle_run(editor->peg, editor->cursor, cells.count),
+		&editor->plot->ground);
 	act_lay_end(editor, lay_rectangle(editor_edit(editor), r, editor->hand), ACT_IS_THERE);
 	say_laid(editor, "A width", &cells);
 }

@@ -64,11 +64,6 @@ static bool may_lose(struct editor *editor, const struct margins *margins)
 /* ---- Growing and cropping
  * ----------------------------------------------------------------------- */
 
-static int held(int at, int count)
-{
-	return at < 0 ? 0 : at >= count ? count - 1 : at;
-}
-
 /* The size, and what has become of the mirror. */
 static void say_size(struct editor *editor, bool had_axis)
 {
@@ -100,8 +95,9 @@ static void resize(struct editor *editor, const struct margins *margins)
 		return;
 	}
 	resize_plot(editor_edit(editor), margins);
-	editor->cursor.x = held(editor->cursor.x + margins->left, editor->plot->ground.columns);
-	editor->cursor.y = held(editor->cursor.y + margins->top, editor->plot->ground.rows);
+	editor->cursor.x += margins->left;
+	editor->cursor.y += margins->top;
+	editor->cursor = ground_nearest(&editor->plot->ground, editor->cursor);
 	editor->is_pegged = editor->is_trailing = editor->said_outside = false;
 	editor_drop_mark(editor);
 	if (editor_stroke(editor))

@@ -1,5 +1,6 @@
 #include "plot/edit/fence_lay.h"
 #include "base/memory.h"
+#include "base/number.h"
 
 #include <stdlib.h>
 
@@ -22,12 +23,10 @@ static const struct end *end_of(const void *index, const void *ends)
 static int end_compare(const void *a, const void *b, void *ends)
 {
 	const struct end *one = end_of(a, ends), *other = end_of(b, ends);
+	int order = compare(one->at.y, other->at.y);
 
-	if (one->at.y != other->at.y)
-		return one->at.y < other->at.y ? -1 : 1;
-	if (one->at.x != other->at.x)
-		return one->at.x < other->at.x ? -1 : 1;
-	return one < other ? -1 : one > other;
+	order = order ? order : compare(one->at.x, other->at.x);
+	return order ? order : compare(one - other, 0);
 }
 
 /* Joined legs meet end to end in pairs at most, one level and one upright. */

@@ -1,18 +1,9 @@
 #include "plot/edit/lay.h"
 #include "base/memory.h"
+#include "base/number.h"
 
 #include <stdlib.h>
 #include <string.h>
-
-static int least(int a, int b)
-{
-	return a < b ? a : b;
-}
-
-static int most(int a, int b)
-{
-	return a > b ? a : b;
-}
 
 struct rectangle rectangle_between(int x0, int y0, int x1, int y1)
 {
@@ -45,6 +36,12 @@ static int64_t rectangle_cells(struct rectangle r)
 	return (int64_t)(r.right - r.left + 1) * (r.bottom - r.top + 1);
 }
 
+struct rectangle rectangle_within(struct rectangle r, const struct ground *ground)
+{
+	return (struct rectangle){ most(r.left, 0), most(r.top, 0),
+		least(r.right, ground->columns - 1), least(r.bottom, ground->rows - 1) };
+}
+
 static char *ground_at(struct ground *ground, int x, int y)
 {
 	return ground->cells + (size_t)y * (size_t)ground->columns + (size_t)x;
@@ -53,8 +50,7 @@ static char *ground_at(struct ground *ground, int x, int y)
 /* Lays the part of r that is inside the plan, without images. */
 static void fill(struct ground *ground, struct rectangle r, char letter, struct laid *laid)
 {
-	struct rectangle in = { most(r.left, 0), most(r.top, 0),
-		least(r.right, ground->columns - 1), least(r.bottom, ground->rows - 1) };
+	struct rectangle in = rectangle_within(r, ground);
 
 	laid->outside = laid->outside || rectangle_cells(in) < rectangle_cells(r);
 	if (rectangle_cells(in) == 0)

@@ -34,5 +34,7 @@ struct rectangle rectangle_between(int x0, int y0, int x1, int y1);
  * of an even width the odd cell lies on the side of the other cell, or else right or below. It
  * may reach beyond the plan. */
 struct rectangle rectangle_run(struct place from, struct place to, int width);
+/* What of it lies within the ground. */
+struct rectangle rectangle_within(struct rectangle r, const struct ground *ground);
 
 #endif

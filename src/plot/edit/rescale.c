@@ -1,5 +1,6 @@
 #include "plot/edit/rescale.h"
 #include "base/memory.h"
+#include "base/number.h"
 #include "plot/edit/fence_lay.h"
 
 #include <assert.h>
@@ -28,7 +29,7 @@ static int count_scaled(const struct scale *scale)
 		(scale->new_axis + 1) * scale->new_cell;
 	int64_t count = doubled / (2 * scale->new_cell);
 
-	return count < 1 ? 1 : (int)count;
+	return most((int)count, 1);
 }
 
 /* is_mirrored: the plot is laid on this direction's axis, which stands at `axis` half cells. */
@@ -50,11 +51,6 @@ static int side_of(const struct scale *scale, int cell)
 	return 2 * cell + 1 - scale->new_axis;
 }
 
-static int held(int64_t cell, int count)
-{
-	return cell < 0 ? 0 : cell >= count ? count - 1 : (int)cell;
-}
-
 /* The old cell under the middle of a new one. */
 static int cell_under(const struct scale *scale, int cell, bool is_behind)
 {
@@ -65,7 +61,7 @@ static int cell_under(const struct scale *scale, int cell, bool is_behind)
 
 	if (is_line && (side > 0 || (side == 0 && !is_behind)))
 		under--;
-	return held(under, scale->old_count);
+	return held(under, 0, scale->old_count - 1);
 }
 
 /* The new grid point nearest to an old one; of two as near the one farther from the axis, so
@@ -83,7 +79,7 @@ static int point_near(const struct scale *scale, int point)
 		half_cells += (away - odd * scale->new_cell + scale->new_cell) /
 			(2 * scale->new_cell) * 2;
 	point = ((int)(at < 0 ? -half_cells : half_cells) + scale->new_axis) / 2;
-	return point < 0 ? 0 : point > scale->new_count ? scale->new_count : point;
+	return held(point, 0, scale->new_count);
 }
 
 static bool is_point(const struct scale *scale, int point)
@@ -198,9 +194,7 @@ static void ground_sample(struct ground *to, const struct ground *from,
 
 static int axis_held(const struct scale *scale, int axis)
 {
-	int most = 2 * scale->new_count - 1, to = axis_scaled(scale, axis);
-
-	return to > most ? most : to;
+	return least(axis_scaled(scale, axis), 2 * scale->new_count - 1);
 }
 
 static void head_rescale(struct block *head, const struct rescale *rescale)
@@ -284,7 +278,7 @@ static int cell_over(const struct scale *scale, int cell)
 	nm at = scale->new_axis * scale->new_cell +
 		(2 * cell + 1 - scale->old_axis) * scale->old_cell;
 
-	return held(at < 0 ? -1 : at / (2 * scale->new_cell), scale->new_count);
+	return held(at / (2 * scale->new_cell), 0, scale->new_count - 1);
 }
 
 struct place rescale_cell(const struct rescale *rescale, struct place old)
