@@ -101,11 +101,6 @@ double amount_si(const struct amount *amount)
 	return (double)amount->millionths / (double)MILLION * units[amount->unit].si;
 }
 
-const char *amount_unit_word(enum amount_unit unit)
-{
-	return units[unit].word;
-}
-
 enum quantity amount_quantity(enum amount_unit unit)
 {
 	return units[unit].quantity;

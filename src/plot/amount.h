@@ -36,7 +36,6 @@ void amount_write_range(struct text *out, enum quantity quantity, int64_t least,
 /* kg/m3, m3, kg, kg/m2, m2. */
 double amount_si(const struct amount *amount);
 
-const char *amount_unit_word(enum amount_unit unit);
 enum quantity amount_quantity(enum amount_unit unit);
 
 #endif

@@ -79,23 +79,11 @@ int mirror_cells(const struct mirror *mirror, int x, int y, struct place images[
 	return count;
 }
 
-/* Point x is the left edge of cell x, so points mirror like cells about an axis one half cell
- * further on. */
-static struct mirror mirror_of_points(const struct mirror *mirror)
-{
-	return (struct mirror){ mirror->kind, mirror->across + 1, mirror->down + 1 };
-}
-
-int mirror_points(const struct mirror *mirror, int x, int y, struct place images[IMAGES_MOST])
-{
-	struct mirror points = mirror_of_points(mirror);
-
-	return mirror_cells(&points, x, y, images);
-}
-
 int mirror_legs(const struct mirror *mirror, struct leg leg, struct leg images[IMAGES_MOST])
 {
-	struct mirror points = mirror_of_points(mirror);
+	/* Point x is the left edge of cell x, so points mirror like cells about an axis one half
+	 * cell further on. */
+	const struct mirror points = { mirror->kind, mirror->across + 1, mirror->down + 1 };
 	struct leg f = leg_forward(leg);
 	struct rectangle rectangles[IMAGES_MOST];
 	int count = mirror_rectangles(&points,

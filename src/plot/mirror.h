@@ -24,8 +24,6 @@ struct mirror mirror_of(const struct plot *plot);
 /* The cell and its images, the cell first, each once; they may lie outside the plan. Returns how
  * many, 1 to 4. */
 int mirror_cells(const struct mirror *mirror, int x, int y, struct place images[IMAGES_MOST]);
-/* The same for a grid point. */
-int mirror_points(const struct mirror *mirror, int x, int y, struct place images[IMAGES_MOST]);
 /* The same for a rectangle of cells. */
 int mirror_rectangles(const struct mirror *mirror, struct rectangle r,
 	struct rectangle images[IMAGES_MOST]);

@@ -42,12 +42,6 @@ struct plot {
 /* An empty plot has no legend and no ground; plot_fini leaves it so again. */
 void plot_init(struct plot *plot);
 void plot_fini(struct plot *plot);
-bool plot_equal(const struct plot *a, const struct plot *b);
-/* Asserts what must always hold: sides and axis in range, every cell's letter in the legend,
- * letters distinct and of their class, required attributes set, fences within the plan and as
- * fence.h says, and of every text and value that reading it as written gives it again. For
- * tests. */
-void plot_check(const struct plot *plot);
 
 void details_fini(struct details *details);
 struct details details_copy(const struct details *details);

@@ -167,16 +167,12 @@ int survey_region_at(const struct survey *survey, int x, int y)
 	return survey->runs[survey_run_at(survey, x, y)].region;
 }
 
-char survey_class_letter(enum plot_class class)
-{
-	assert(class <= CLASS_FIXTURE);
-	return "BPLF"[class];
-}
-
 void survey_region_name(const struct region *region, char name[REGION_NAME_MOST])
 {
-	snprintf(name, REGION_NAME_MOST, "%c%d", survey_class_letter(region->entry->class),
-		region->number);
+	enum plot_class class = region->entry->class;
+
+	assert(class <= CLASS_FIXTURE);
+	snprintf(name, REGION_NAME_MOST, "%c%d", "BPLF"[class], region->number);
 }
 
 double survey_area(int64_t cells, nm cell)

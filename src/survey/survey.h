@@ -55,7 +55,6 @@ int survey_region_at(const struct survey *survey, int x, int y);
 /* "B1", "P12": letter of the class and number. */
 enum { REGION_NAME_MOST = 16 };
 void survey_region_name(const struct region *region, char name[REGION_NAME_MOST]);
-char survey_class_letter(enum plot_class class);
 
 /* Square metres of so many cells: the one place where a length is squared. */
 double survey_area(int64_t cells, nm cell);

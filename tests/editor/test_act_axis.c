@@ -1,6 +1,7 @@
 /* The mirror's axis set at the cursor, and its faults one after the other, without a terminal. */
 
 #include "support/desk.h"
+#include "support/plot_check.h"
 #include "support/plots.h"
 #include "support/random.h"
 #include "support/runner.h"

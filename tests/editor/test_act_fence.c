@@ -3,6 +3,7 @@
 
 #include "support/desk.h"
 #include "support/fences.h"
+#include "support/plot_check.h"
 #include "support/plots.h"
 #include "support/runner.h"
 

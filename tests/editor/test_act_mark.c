@@ -1,6 +1,7 @@
 /* Marked ground: carried, turned, flipped, stamped, moved and lifted, without a terminal. */
 
 #include "support/desk.h"
+#include "support/plot_check.h"
 #include "support/plots.h"
 #include "support/random.h"
 #include "support/runner.h"

@@ -1,6 +1,7 @@
 /* Growing and cropping the plan, without a terminal. */
 
 #include "support/desk.h"
+#include "support/plot_check.h"
 #include "support/plots.h"
 #include "support/random.h"
 #include "support/runner.h"

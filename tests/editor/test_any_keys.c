@@ -2,6 +2,7 @@
  * is read back as it is written, keeps its mirror, and can all be taken back and put back. */
 #include "plot/format/format.h"
 #include "editor/acts/acts.h"
+#include "support/plot_check.h"
 #include "support/plots.h"
 #include "support/random.h"
 #include "support/runner.h"

@@ -1,6 +1,7 @@
 /* The editor's state: what is saved, what is rescued, what random keys may never do. */
 
 #include "support/desk.h"
+#include "support/plot_check.h"
 #include "support/plots.h"
 #include "support/random.h"
 #include "support/runner.h"

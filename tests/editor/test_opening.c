@@ -1,6 +1,7 @@
 /* How a session starts: reading, rescued work, a new plot. */
 
 #include "support/desk.h"
+#include "support/plot_check.h"
 #include "support/plots.h"
 #include "support/runner.h"
 #include "support/scratch.h"

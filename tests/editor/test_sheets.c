@@ -10,6 +10,7 @@
 #include "support/book.h"
 #include "support/details.h"
 #include "support/fences.h"
+#include "support/plot_check.h"
 #include "support/plots.h"
 #include "support/runner.h"
 #include "support/scratch.h"

@@ -2,6 +2,7 @@
  * its first bytes, putting them back its last, and saving in between changes nothing. */
 
 #include "support/fuzz.h"
+#include "support/plot_check.h"
 
 #include "base/memory.h"
 #include "plot/edit/fence_lay.h"

@@ -2,6 +2,7 @@
  * written, read and written again without a difference. */
 
 #include "support/fuzz.h"
+#include "support/plot_check.h"
 
 #include "plot/format/format.h"
 

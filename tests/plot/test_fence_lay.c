@@ -5,6 +5,7 @@
 #include "plot/edit/rescale.h"
 #include "support/details.h"
 #include "support/fences.h"
+#include "support/plot_check.h"
 #include "support/plots.h"
 #include "support/runner.h"
 

@@ -2,6 +2,7 @@
  * its place and a reason. */
 #include "plot/format/format.h"
 #include "support/details.h"
+#include "support/plot_check.h"
 #include "support/plots.h"
 #include "support/runner.h"
 

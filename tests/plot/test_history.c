@@ -7,6 +7,7 @@
 #include "plot/edit/legend.h"
 #include "plot/edit/resize.h"
 #include "support/details.h"
+#include "support/plot_check.h"
 #include "support/plots.h"
 #include "support/runner.h"
 

@@ -1,6 +1,7 @@
 /* Laying rectangles, frames and floods with their images, and folding: against the plain way,
  * cell by cell. */
 #include "plot/edit/lay.h"
+#include "support/plot_check.h"
 #include "support/plots.h"
 #include "support/runner.h"
 

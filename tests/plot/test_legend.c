@@ -1,5 +1,6 @@
 /* The legend and the ground under its letters. */
 #include "plot/edit/legend.h"
+#include "support/plot_check.h"
 #include "support/plots.h"
 #include "support/runner.h"
 

@@ -31,6 +31,19 @@ static int images_expected(const struct mirror *m, struct place p, int back, str
 	return count;
 }
 
+/* As legs without length. */
+static int images_of_point(const struct mirror *mirror, struct place p, struct place *images)
+{
+	struct leg legs[IMAGES_MOST];
+	int count = mirror_legs(mirror, (struct leg){ p, p }, legs);
+
+	for (int i = 0; i < count; i++) {
+		ck_assert(place_equal(legs[i].from, legs[i].to));
+		images[i] = legs[i].from;
+	}
+	return count;
+}
+
 static int place_compare(const void *a, const void *b)
 {
 	const struct place *one = a, *other = b;
@@ -70,7 +83,7 @@ START_TEST(images_lie_where_the_rule_says_each_once_the_thing_first)
 		ck_assert_int_eq(found[0].x, p.x);
 		ck_assert_int_eq(found[0].y, p.y);
 		check_same(found, expected, count);
-		count = mirror_points(&mirror, p.x, p.y, found);
+		count = images_of_point(&mirror, p, found);
 		ck_assert_int_eq(count, images_expected(&mirror, p, 0, expected));
 		check_same(found, expected, count);
 	}
@@ -144,9 +157,9 @@ START_TEST(a_cell_on_the_axis_is_its_own_image)
 	ck_assert_int_eq(mirror_cells(&even, 3, 5, images), 2);
 	ck_assert_int_eq(images[1].x, 4);
 	ck_assert_int_eq(images[1].y, 5);
-	ck_assert_int_eq(mirror_points(&odd, 3, 5, images), 2);
+	ck_assert_int_eq(images_of_point(&odd, (struct place){ 3, 5 }, images), 2);
 	ck_assert_int_eq(images[1].x, 4);
-	ck_assert_int_eq(mirror_points(&even, 4, 5, images), 1);
+	ck_assert_int_eq(images_of_point(&even, (struct place){ 4, 5 }, images), 1);
 	odd.kind = MIRROR_HALF_TURN;
 	ck_assert_int_eq(mirror_cells(&odd, 3, 3, images), 1);
 	ck_assert_int_eq(mirror_cells(&odd, 3, 2, images), 2);
@@ -179,8 +192,8 @@ START_TEST(images_of_legs_end_at_the_images_of_their_points)
 			bool is_found = false;
 
 			ck_assert_int_eq(leg_length(images[i]), leg_length(images[0]));
-			for (int a = mirror_points(&mirror, from.x, from.y, froms); a > 0; a--)
-				for (int b = mirror_points(&mirror, to.x, to.y, tos); b > 0; b--)
+			for (int a = images_expected(&mirror, from, 0, froms); a > 0; a--)
+				for (int b = images_expected(&mirror, to, 0, tos); b > 0; b--)
 					is_found = is_found || leg_equal(images[i],
 						leg_forward((struct leg){ froms[a - 1],
 						tos[b - 1] }));
@@ -188,7 +201,7 @@ START_TEST(images_of_legs_end_at_the_images_of_their_points)
 			for (int j = 0; j < i; j++)
 				ck_assert(!leg_equal(images[i], images[j]));
 		}
-		for (int a = mirror_points(&mirror, from.x, from.y, froms); a > 0; a--) {
+		for (int a = images_expected(&mirror, from, 0, froms); a > 0; a--) {
 			bool is_found = false;
 
 			for (int i = 0; i < count; i++)

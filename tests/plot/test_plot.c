@@ -2,6 +2,7 @@
 #include "plot/plot.h"
 #include "base/memory.h"
 #include "support/details.h"
+#include "support/plot_check.h"
 #include "support/plots.h"
 #include "support/runner.h"
 

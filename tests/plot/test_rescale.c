@@ -2,6 +2,7 @@
  * for the old cell that holds a middle, and the mirror by counting its faults anew. */
 #include "plot/edit/lay.h"
 #include "plot/edit/rescale.h"
+#include "support/plot_check.h"
 #include "support/plots.h"
 #include "support/runner.h"
 

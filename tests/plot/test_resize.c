@@ -1,5 +1,6 @@
 /* Growing and cropping. */
 #include "plot/edit/resize.h"
+#include "support/plot_check.h"
 #include "support/plots.h"
 #include "support/runner.h"
 

@@ -1,6 +1,7 @@
 /* The record of one edit. */
 #include "plot/history/step.h"
 #include "support/details.h"
+#include "support/plot_check.h"
 #include "support/plots.h"
 #include "support/runner.h"
 

@@ -1,5 +1,6 @@
 /* A plot's files: the lock that lets one session write, the rescue file, what happens outside. */
 #include "plot/history/store.h"
+#include "support/plot_check.h"
 #include "support/plots.h"
 #include "support/runner.h"
 #include "support/scratch.h"

@@ -1,4 +1,5 @@
 #include "support/desk.h"
+#include "support/plot_check.h"
 
 #include "support/plots.h"
 #include "support/scratch.h"

@@ -1,0 +1,119 @@
+#include "support/plot_check.h"
+
+#include <assert.h>
+#include <string.h>
+
+bool plot_equal(const struct plot *a, const struct plot *b)
+{
+	size_t cells = (size_t)a->ground.columns * (size_t)a->ground.rows;
+
+	return a->ground.columns == b->ground.columns && a->ground.rows == b->ground.rows &&
+		(cells == 0 || memcmp(a->ground.cells, b->ground.cells, cells) == 0) &&
+		details_equal(&a->details, &b->details);
+}
+
+/* Holds where the writer writes what the reader takes, as the same value. */
+static void value_check(const struct value_rule *rule, const struct value *value, enum units units)
+{
+	struct text text = TEXT_EMPTY;
+	struct value again = { .set = false };
+	struct diag d;
+
+	value_write(&text, rule, value, units);
+	struct scan s = scan_start(text.bytes, text.length, 1);
+	bool is_read = value_scan(&s, rule, units, &again, &d);
+	assert(is_read && scan_is_done(&s) && value_equal(rule->kind, value, &again));
+	(void)is_read;
+	value_fini(rule->kind, &again);
+	text_fini(&text);
+}
+
+static void text_check(const char *text, int64_t most, enum units units)
+{
+	const struct value_rule rule = { .kind = VALUE_TEXT, .least = 1, .most = most };
+
+	value_check(&rule, &(struct value){ .set = true, .as.text = text }, units);
+}
+
+static void block_check(const struct block *block, enum units units)
+{
+	for (enum attribute a = block_first(block->kind); a <= block_last(block->kind); a++)
+		if (block_value(block, a)->set)
+			value_check(&attribute_row(a)->rule, block_value(block, a), units);
+	for (size_t i = 0; i < block->notes.count; i++)
+		text_check(block->notes.texts[i], NOTE_MOST, units);
+}
+
+static void head_check(const struct plot *plot)
+{
+	const struct block *head = &plot->details.head;
+	const struct value *axis = block_value(head, HEAD_AXIS);
+
+	for (enum attribute a = block_first(BLOCK_HEAD); a <= block_last(BLOCK_HEAD); a++)
+		assert(!attribute_row(a)->required || block_value(head, a)->set);
+	assert(!axis->set || (axis->as.place.x >= 1 && axis->as.place.y >= 1 &&
+		axis->as.place.x < 2 * plot->ground.columns &&
+		axis->as.place.y < 2 * plot->ground.rows));
+	block_check(head, plot_units(plot));
+	block_check(&plot->details.allow, plot_units(plot));
+}
+
+static void legend_check(const struct plot *plot)
+{
+	for (size_t i = 0; i < plot->details.legend_count; i++) {
+		const struct entry *entry = &plot->details.legend[i];
+
+		assert(class_takes_letter(entry->class, entry->letter));
+		assert(plot_entry(plot, entry->letter) == entry);
+		assert(entry->block.kind == class_block(entry->class));
+		text_check(entry->name, NAME_MOST, plot_units(plot));
+		block_check(&entry->block, plot_units(plot));
+	}
+}
+
+static void leg_check(const struct ground *ground, struct leg leg)
+{
+	struct leg f = leg_forward(leg);
+
+	assert(leg_is_straight(leg));
+	assert(f.from.x >= 0 && f.from.y >= 0);
+	assert(f.to.x <= ground->columns && f.to.y <= ground->rows);
+	(void)ground, (void)f;
+}
+
+static void fence_check(const struct plot *plot, const struct fence *fence)
+{
+	struct legs legs = LEGS_EMPTY;
+	const struct legs gates = { fence->gates, fence->gate_count, fence->gate_capacity };
+
+	assert(fence->block.kind == BLOCK_FENCE);
+	text_check(fence->name, NAME_MOST, plot_units(plot));
+	block_check(&fence->block, plot_units(plot));
+	for (size_t i = 0; i < fence->run_count; i++)
+		assert(fence->runs[i].count >= FENCE_POINTS_LEAST &&
+			fence->runs[i].count <= FENCE_POINTS_MOST);
+	fence_legs(fence, &legs);
+	for (size_t i = 0; i < legs.count; i++)
+		leg_check(&plot->ground, legs.items[i]);
+	for (size_t i = 0; i < gates.count; i++)
+		leg_check(&plot->ground, gates.items[i]);
+	assert(legs_first_overlap(&legs) == legs.count);
+	assert(legs_first_overlap(&gates) == gates.count);
+	assert(fence_first_stray(fence) == gates.count);
+	legs_fini(&legs);
+}
+
+void plot_check(const struct plot *plot)
+{
+	const struct ground *ground = &plot->ground;
+	size_t cells = (size_t)ground->columns * (size_t)ground->rows;
+
+	assert(ground->columns >= 1 && ground->columns <= SIDE_MOST);
+	assert(ground->rows >= 1 && ground->rows <= SIDE_MOST);
+	head_check(plot);
+	legend_check(plot);
+	for (size_t i = 0; i < plot->details.fence_count; i++)
+		fence_check(plot, &plot->details.fences[i]);
+	for (size_t i = 0; i < cells; i++)
+		assert(ground->cells[i] == OPEN_GROUND || plot_entry(plot, ground->cells[i]));
+}
