@@ -31,17 +31,34 @@ static void found_copy(char *found, size_t room, const char *bytes, size_t lengt
 	found[used] = '\0';
 }
 
+static void place_set(struct diag *d, int line, int column, const char *found, size_t length)
+{
+	d->line = line;
+	d->column = column;
+	if (length == 0)
+		snprintf(d->found, sizeof d->found, "nothing");
+	else
+		found_copy(d->found, sizeof d->found, found, length);
+}
+
 bool diag_set(struct diag *d, int line, int column, const char *found, size_t found_length,
 	const char *expected, ...)
 {
 	va_list list;
 
-	d->line = line;
-	d->column = column;
-	if (found_length == 0)
-		snprintf(d->found, sizeof d->found, "nothing");
-	else
-		found_copy(d->found, sizeof d->found, found, found_length);
+	place_set(d, line, column, found, found_length);
+	va_start(list, expected);
+	vsnprintf(d->expected, sizeof d->expected, expected, list);
+	va_end(list);
+	return false;
+}
+
+bool diag_set_words(struct diag *d, int line, int column, const char *found,
+	const char *expected, ...)
+{
+	va_list list;
+
+	place_set(d, line, column, found, strlen(found));
 	va_start(list, expected);
 	vsnprintf(d->expected, sizeof d->expected, expected, list);
 	va_end(list);

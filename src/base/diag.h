@@ -16,5 +16,8 @@ struct diag {
  * control characters and broken UTF-8 are shown as <XX>, "" as "nothing". */
 bool diag_set(struct diag *d, int line, int column, const char *found, size_t found_length,
 	const char *expected, ...) __attribute__((format(printf, 6, 7)));
+/* The same for something found that only words can say. */
+bool diag_set_words(struct diag *d, int line, int column, const char *found,
+	const char *expected, ...) __attribute__((format(printf, 5, 6)));
 
 #endif

@@ -120,6 +120,11 @@ bool scan_fail_here(const struct scan *s, struct diag *d, const char *expected, 
 	return false;
 }
 
+bool scan_end(struct scan *s, struct diag *d)
+{
+	return scan_is_done(s) || scan_fail(s, s->at, d, "the end of the line");
+}
+
 bool scan_decimal(struct scan *s, int places, int64_t *units)
 {
 	const int64_t most = INT64_C(900000000000000000); /* ten times it still fits */

@@ -22,6 +22,8 @@ struct scan scan_start(const char *text, size_t length, int line);
 void scan_blanks(struct scan *s);
 /* True when nothing but blanks is left; skips them. */
 bool scan_is_done(struct scan *s);
+/* The same; else fails there: fills d. */
+bool scan_end(struct scan *s, struct diag *d);
 /* The next byte, or NUL at the end. */
 char scan_peek(const struct scan *s);
 /* Skips blanks, then takes c if it is next. */

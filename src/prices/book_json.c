@@ -130,7 +130,7 @@ static bool fail_list(struct reading *r, const char *found, const char *expected
 
 	snprintf(r->fault->path, sizeof r->fault->path, "%s", r->path.length ? r->path.bytes : "");
 	vsnprintf(sentence, sizeof sentence, expected, list);
-	return diag_set(&r->fault->diag, 0, 0, found, strlen(found), "%s", sentence);
+	return diag_set_words(&r->fault->diag, 0, 0, found, "%s", sentence);
 }
 
 bool reading_fail_word(struct reading *r, const char *found, const char *expected, ...)

@@ -176,7 +176,7 @@ bool book_read(const char *bytes, size_t length, struct book *book, struct book_
 		.arena = ARENA_EMPTY };
 	*fault = (struct book_fault){ .path = "" };
 	if (length > BOOK_BYTES_MOST)
-		return diag_set(&fault->diag, 0, 0, "more", 4, "at most 1 MiB");
+		return diag_set_words(&fault->diag, 0, 0, "more", "at most 1 MiB");
 	tree = book_json_parse(bytes, length, &fault->diag);
 	if (!tree)
 		return false;

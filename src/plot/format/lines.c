@@ -8,13 +8,13 @@
 static bool line_check(const struct scan *s, size_t most, struct diag *d)
 {
 	if (s->line == 1 && s->length >= 3 && memcmp(s->text, BYTE_ORDER_MARK, 3) == 0)
-		return diag_set(d, 1, 1, "a byte order mark", 17, "a file without one");
+		return diag_set_words(d, 1, 1, "a byte order mark", "a file without one");
 	for (size_t i = 0; i < s->length;) {
 		uint32_t code = 0;
 		size_t step = utf8_decode(s->text + i, s->length - i, &code);
 
 		if (i + (step ? step : 1) > most)
-			return diag_set(d, s->line, (int)most + 1, "a longer line", 13,
+			return diag_set_words(d, s->line, (int)most + 1, "a longer line",
 				"a line of at most %zu bytes", most);
 		if (step == 0)
 			return diag_set(d, s->line, (int)i + 1, s->text + i, 1, "UTF-8 text");

@@ -1,8 +1,8 @@
 #include "plot/format/format.h"
+#include "plot/format/read_block.h"
 #include "plot/format/read_fence.h"
 
 #include <inttypes.h>
-#include <stdlib.h>
 #include <string.h>
 
 enum stage { STAGE_HEAD, STAGE_LEGEND, STAGE_GROUND, STAGE_LATER };
@@ -12,27 +12,13 @@ struct reader {
 	struct plot *plot;
 	struct diag *d;
 	enum stage stage;
-	bool in_block;           /* indented lines may follow */
+	struct block *block; /* whose indented lines may follow; NULL: none */
 	bool allow_seen;
-	size_t entry;            /* of the legend: the block that is open; NO_ENTRY: allow */
 	int rows_read;
-	/* where the axis was read, for its range needs the ground's size */
-	struct scan axis;
-	bool in_fence;             /* the last fence's lines may follow */
-	struct fence_reader fence;
+	struct scan axis;    /* where it was read, for its range needs the ground's size */
+	struct fence *fence; /* whose lines may follow; NULL: none */
+	struct fence_reader fence_reader;
 };
-
-#define NO_ENTRY SIZE_MAX
-
-static bool end_of_line(struct scan *s, struct diag *d)
-{
-	return scan_is_done(s) || scan_fail(s, s->at, d, "the end of the line");
-}
-
-static bool fail_missing(const struct reader *r, int line, const char *found, const char *expected)
-{
-	return diag_set(r->d, line, 1, found, strlen(found), "%s", expected);
-}
 
 /* True once units and cell are there; else fails at column 1 of the line. */
 static bool required_are_set(const struct reader *r, int line, const char *found)
@@ -41,7 +27,7 @@ static bool required_are_set(const struct reader *r, int line, const char *found
 		const struct attribute_row *row = attribute_row(a);
 
 		if (row->required && !block_value(&r->plot->details.head, a)->set)
-			return diag_set(r->d, line, 1, found, strlen(found),
+			return diag_set_words(r->d, line, 1, found,
 				"%s in the head, before the legend and the ground", row->keyword);
 	}
 	return true;
@@ -54,89 +40,13 @@ static enum units units_so_far(const struct reader *r)
 	return units->set && units->as.number == UNITS_METRIC ? UNITS_METRIC : UNITS_IMPERIAL;
 }
 
-static bool read_note(struct reader *r, struct scan *s, struct block *block)
-{
-	char *text;
-
-	if (!scan_quoted(s, 1, NOTE_MOST, &text, r->d))
-		return false;
-	block_add_note(block, text);
-	return end_of_line(s, r->d);
-}
-
-static bool read_attribute(struct reader *r, struct scan *s, struct block *block, enum attribute a)
-{
-	struct value value;
-
-	if (block_value(block, a)->set)
-		return diag_set(r->d, s->line, (int)(s->at - strlen(attribute_row(a)->keyword)) + 1,
-			attribute_row(a)->keyword, strlen(attribute_row(a)->keyword),
-			"each keyword once");
-	if (a == HEAD_AXIS) {
-		r->axis = *s;
-		scan_blanks(&r->axis);
-	}
-	if (!value_scan(s, &attribute_row(a)->rule, units_so_far(r), &value, r->d))
-		return false;
-	block_set(block, a, value);
-	return end_of_line(s, r->d);
-}
-
-/* A longer list of keywords helps nobody: there the manual is named. */
-enum { LISTED_MOST = 20 };
-
-/* Fails at an unknown keyword: lists those of the block, and of all that may follow the head. */
-static bool fail_keyword(struct reader *r, const struct scan *s, size_t start, enum block_kind kind)
-{
-	const char *where = block_keyword(kind);
-	struct text words = TEXT_EMPTY;
-
-	for (enum attribute a = block_first(kind); a <= block_last(kind); a++) {
-		if (a - block_first(kind) == LISTED_MOST / 2 &&
-			block_last(kind) - a > LISTED_MOST / 2) {
-			text_add_listed(&words, "others in parterre-plot(5)", false);
-			break;
-		}
-		text_add_listed(&words, attribute_row(a)->keyword, false);
-	}
-	if (kind == BLOCK_FENCE) {
-		text_add_listed(&words, "run", false);
-		text_add_listed(&words, "gate", false);
-	}
-	if (kind == BLOCK_HEAD) {
-		text_add_listed(&words, block_keyword(BLOCK_ALLOW), false);
-		for (enum plot_class class = CLASS_BED; class <= CLASS_FIXTURE; class++)
-			text_add_listed(&words, class_word(class), false);
-		text_add_listed(&words, "ground", false);
-	}
-	text_add_listed(&words, "note", true);
-	scan_fail(s, start, r->d, "%s%s%s", where ? where : "", where ? ": " : "", words.bytes);
-	text_fini(&words);
-	return false;
-}
-
-/* A line of a block: a note or one of its attributes. */
-static bool read_block_line(struct reader *r, struct scan *s, struct block *block)
-{
-	size_t start = s->at, length;
-	const char *word = scan_word(s, &length);
-	enum attribute a;
-
-	if (scan_word_is(word, length, "note"))
-		return read_note(r, s, block);
-	if (attribute_find(block->kind, word, length, &a))
-		return read_attribute(r, s, block, a);
-	return fail_keyword(r, s, start, block->kind);
-}
-
 static bool read_allow(struct reader *r, struct scan *s)
 {
 	if (r->allow_seen)
 		return scan_fail(s, 0, r->d, "each keyword once");
 	r->allow_seen = true;
-	r->in_block = true;
-	r->entry = NO_ENTRY;
-	return end_of_line(s, r->d);
+	r->block = &r->plot->details.allow;
+	return scan_end(s, r->d);
 }
 
 static bool read_entry(struct reader *r, struct scan *s, enum plot_class class)
@@ -158,11 +68,9 @@ static bool read_entry(struct reader *r, struct scan *s, enum plot_class class)
 			letter);
 	if (!scan_quoted(s, 1, NAME_MOST, &name, r->d))
 		return false;
-	details_add_entry(&r->plot->details, class, letter, name);
+	r->block = &details_add_entry(&r->plot->details, class, letter, name)->block;
 	r->stage = STAGE_LEGEND;
-	r->in_block = true;
-	r->entry = r->plot->details.legend_count - 1;
-	return end_of_line(s, r->d);
+	return scan_end(s, r->d);
 }
 
 static bool read_side(struct reader *r, struct scan *s, int *side)
@@ -199,7 +107,7 @@ static bool read_ground(struct reader *r, struct scan *s)
 	start = s->at;
 	if (!scan_take(s, 'x'))
 		return scan_fail(s, start, r->d, "x, as in ground 14 x 8");
-	if (!read_side(r, s, &rows) || !end_of_line(s, r->d))
+	if (!read_side(r, s, &rows) || !scan_end(s, r->d))
 		return false;
 	ground_init(&r->plot->ground, columns, rows);
 	r->stage = STAGE_GROUND;
@@ -233,18 +141,13 @@ static bool read_row(struct reader *r, struct scan *s)
 
 /* ---- Later blocks ---------------------------------------------------------------------------- */
 
-static struct fence *last_fence(const struct reader *r)
-{
-	return &r->plot->details.fences[r->plot->details.fence_count - 1];
-}
-
 /* Ends the fence that is open, if one is. */
 static bool end_fence(struct reader *r, bool is_whole)
 {
-	bool was_open = r->in_fence;
+	const struct fence *fence = r->fence;
 
-	r->in_fence = false;
-	return !was_open || fence_reader_end(&r->fence, last_fence(r), is_whole, r->d);
+	r->fence = NULL;
+	return !fence || fence_reader_end(&r->fence_reader, fence, is_whole, r->d);
 }
 
 static bool read_fence(struct reader *r, struct scan *s)
@@ -253,24 +156,22 @@ static bool read_fence(struct reader *r, struct scan *s)
 
 	if (!scan_quoted(s, 1, NAME_MOST, &name, r->d))
 		return false;
-	details_add_fence(&r->plot->details, name);
-	fence_reader_start(&r->fence, &r->plot->ground);
-	r->in_fence = true;
-	return end_of_line(s, r->d);
+	r->fence = details_add_fence(&r->plot->details, name);
+	fence_reader_start(&r->fence_reader, &r->plot->ground);
+	return scan_end(s, r->d);
 }
 
 static bool read_fence_line(struct reader *r, struct scan *s)
 {
-	struct fence *fence = last_fence(r);
 	struct scan ahead = *s;
 	size_t length;
 	const char *word = scan_word(&ahead, &length);
 
 	if (scan_word_is(word, length, "run"))
-		return fence_reader_run(&r->fence, &ahead, fence, r->d);
+		return fence_reader_run(&r->fence_reader, &ahead, r->fence, r->d);
 	if (scan_word_is(word, length, "gate"))
-		return fence_reader_gate(&r->fence, &ahead, fence, r->d);
-	return read_block_line(r, s, &fence->block);
+		return fence_reader_gate(&r->fence_reader, &ahead, r->fence, r->d);
+	return block_read_line(&r->fence->block, s, units_so_far(r), r->d);
 }
 
 static bool read_later_line(struct reader *r, struct scan *s)
@@ -293,9 +194,8 @@ static bool read_top_line(struct reader *r, struct scan *s)
 {
 	size_t length;
 	const char *word;
-	enum attribute a;
 
-	r->in_block = false;
+	r->block = NULL;
 	if (r->stage >= STAGE_GROUND)
 		return read_later_line(r, s);
 	word = scan_word(s, &length);
@@ -310,16 +210,16 @@ static bool read_top_line(struct reader *r, struct scan *s)
 			"begins");
 	if (scan_word_is(word, length, "allow"))
 		return read_allow(r, s);
-	if (scan_word_is(word, length, "note"))
-		return read_note(r, s, &r->plot->details.head);
-	if (attribute_find(BLOCK_HEAD, word, length, &a))
-		return read_attribute(r, s, &r->plot->details.head, a);
-	return fail_keyword(r, s, 0, BLOCK_HEAD);
+	if (scan_word_is(word, length, attribute_row(HEAD_AXIS)->keyword)) {
+		scan_blanks(s);
+		r->axis = *s;
+	}
+	s->at = 0;
+	return block_read_line(&r->plot->details.head, s, units_so_far(r), r->d);
 }
 
 static bool read_line(struct reader *r, struct scan *s)
 {
-	struct details *details = &r->plot->details;
 	bool is_indented = s->length && (s->text[0] == ' ' || s->text[0] == '\t');
 
 	if (r->stage == STAGE_GROUND && r->rows_read < r->plot->ground.rows)
@@ -333,10 +233,9 @@ static bool read_line(struct reader *r, struct scan *s)
 			r->plot->ground.rows);
 	if (r->stage == STAGE_LATER)
 		return read_fence_line(r, s);
-	if (!r->in_block)
+	if (!r->block)
 		return scan_fail(s, 0, r->d, "an indented line only inside a block");
-	return read_block_line(r, s, r->entry == NO_ENTRY ? &details->allow :
-		&details->legend[r->entry].block);
+	return block_read_line(r->block, s, units_so_far(r), r->d);
 }
 
 static bool read_first_line(struct reader *r)
@@ -350,7 +249,7 @@ static bool read_first_line(struct reader *r)
 	case LINE_BAD:
 		return false;
 	case LINE_END:
-		return fail_missing(r, 1, "an empty file", "parterre-plot 1");
+		return diag_set_words(r->d, 1, 1, "an empty file", "parterre-plot 1");
 	case LINE_READ:
 		break;
 	}
@@ -361,19 +260,20 @@ static bool read_first_line(struct reader *r)
 	if (!scan_word_is(word, length, "1"))
 		return diag_set(r->d, 1, (int)(word - s.text) + 1, word, length,
 			"version 1, the only version of parterre-plot this program reads");
-	return end_of_line(&s, r->d);
+	return scan_end(&s, r->d);
 }
 
 static bool read_end(struct reader *r)
 {
+	static const char found[] = "the end of the file";
 	int line = r->lines.number + 1;
 
-	if (!required_are_set(r, line, "the end of the file"))
+	if (!required_are_set(r, line, found))
 		return false;
 	if (r->stage < STAGE_GROUND)
-		return fail_missing(r, line, "the end of the file", "ground W x H and its rows");
+		return diag_set_words(r->d, line, 1, found, "ground W x H and its rows");
 	if (r->rows_read < r->plot->ground.rows)
-		return diag_set(r->d, line, 1, "the end of the file", 19,
+		return diag_set_words(r->d, line, 1, found,
 			"row %d of %d of the ground", r->rows_read + 1, r->plot->ground.rows);
 	return end_fence(r, true);
 }
@@ -404,12 +304,12 @@ bool format_read(const char *bytes, size_t length, struct plot *plot, struct dia
 	bool is_read;
 
 	if (length > FORMAT_BYTES_MOST)
-		return diag_set(d, 0, 0, "a larger file", 13, "a plot of at most 16 MiB");
+		return diag_set_words(d, 0, 0, "a larger file", "a plot of at most 16 MiB");
 	is_read = read_all(&r);
 	if (!is_read) {
 		end_fence(&r, false); /* legs that were read before come before in the file */
 		plot_fini(plot);
 	}
-	fence_reader_fini(&r.fence);
+	fence_reader_fini(&r.fence_reader);
 	return is_read;
 }
