@@ -29,6 +29,10 @@ struct size {
 
 /* Sides of the plan, added up. */
 enum plan_side { SIDE_LEFT = 1, SIDE_TOP = 2, SIDE_RIGHT = 4, SIDE_BOTTOM = 8 };
+enum { PLAN_SIDES = 4 };
+extern const char *const plan_side_words[PLAN_SIDES]; /* in that order */
+
+enum { DECIMAL_PLACES = 6, SHARE_PLACES = 3 }; /* of decimals and percents; of shares */
 
 enum { MIX_PARTS_MOST = 8, MIX_NAME_MOST = 60 };
 
