@@ -26,8 +26,8 @@ static void fence_add(unsigned char *sides, int columns, const struct fence *fen
 	fence_legs(fence, &legs);
 	for (size_t i = 0; i < legs.count; i++)
 		leg_add(sides, columns, legs.items[i], false);
-	for (size_t i = 0; i < fence->gate_count; i++)
-		leg_add(sides, columns, fence->gates[i], true);
+	for (size_t i = 0; i < fence->gates.count; i++)
+		leg_add(sides, columns, fence->gates.items[i], true);
 	legs_fini(&legs);
 }
 

@@ -117,12 +117,12 @@ static void fence_words(const struct editor *editor, const struct fence *fence, 
 	sides_add(legs.items, legs.count, editor->cursor, &sides);
 	if (sides.length)
 		text_print(out, "Fence %s: %s\n", sides.bytes, fence->name);
-	for (size_t i = 0; i < fence->gate_count; i++) {
+	for (size_t i = 0; i < fence->gates.count; i++) {
 		text_clear(&sides);
-		sides_add(&fence->gates[i], 1, editor->cursor, &sides);
+		sides_add(&fence->gates.items[i], 1, editor->cursor, &sides);
 		if (!sides.length)
 			continue;
-		show_length(&length, leg_length(fence->gates[i]) * plot_cell(editor->plot),
+		show_length(&length, leg_length(fence->gates.items[i]) * plot_cell(editor->plot),
 			plot_units(editor->plot));
 		text_add(out, "Gate of ");
 		add_held(out, &length);

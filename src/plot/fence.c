@@ -12,7 +12,7 @@ void fence_fini(struct fence *fence)
 	for (size_t i = 0; i < fence->run_count; i++)
 		free(fence->runs[i].points);
 	free(fence->runs);
-	free(fence->gates);
+	legs_fini(&fence->gates);
 	*fence = (struct fence){ .block.kind = BLOCK_FENCE };
 }
 
@@ -27,8 +27,7 @@ struct fence fence_copy(const struct fence *fence)
 		for (int j = 0; j < fence->runs[i].count; j++)
 			fence_run_add(run, fence->runs[i].points[j]);
 	}
-	for (size_t i = 0; i < fence->gate_count; i++)
-		fence_add_gate(&copy, fence->gates[i]);
+	legs_add_all(&copy.gates, &fence->gates);
 	return copy;
 }
 
@@ -45,13 +44,10 @@ static bool run_equal(const struct fence_run *a, const struct fence_run *b)
 bool fence_equal(const struct fence *a, const struct fence *b)
 {
 	if (strcmp(a->name, b->name) != 0 || !block_equal(&a->block, &b->block) ||
-		a->run_count != b->run_count || a->gate_count != b->gate_count)
+		a->run_count != b->run_count || !legs_equal(&a->gates, &b->gates))
 		return false;
 	for (size_t i = 0; i < a->run_count; i++)
 		if (!run_equal(&a->runs[i], &b->runs[i]))
-			return false;
-	for (size_t i = 0; i < a->gate_count; i++)
-		if (!leg_equal(a->gates[i], b->gates[i]))
 			return false;
 	return true;
 }
@@ -86,13 +82,6 @@ void fence_run_add(struct fence_run *run, struct place point)
 	run->points[run->count++] = point;
 }
 
-void fence_add_gate(struct fence *fence, struct leg gate)
-{
-	fence->gates = memory_grow(fence->gates, fence->gate_count, &fence->gate_capacity,
-		sizeof *fence->gates);
-	fence->gates[fence->gate_count++] = gate;
-}
-
 void fence_legs(const struct fence *fence, struct legs *out)
 {
 	for (size_t i = 0; i < fence->run_count; i++)
@@ -108,7 +97,7 @@ size_t fence_first_stray(const struct fence *fence)
 
 	fence_legs(fence, &legs);
 	legs_sort(&legs);
-	while (i < fence->gate_count && legs_cover(&legs, fence->gates[i]))
+	while (i < fence->gates.count && legs_cover(&legs, fence->gates.items[i]))
 		i++;
 	legs_fini(&legs);
 	return i;

@@ -20,8 +20,7 @@ struct fence {
 	struct block block;
 	struct fence_run *runs;
 	size_t run_count, run_capacity;
-	struct leg *gates;
-	size_t gate_count, gate_capacity;
+	struct legs gates;
 };
 
 void fence_fini(struct fence *fence);
@@ -32,7 +31,6 @@ struct fence_run *fence_add_run(struct fence *fence);
 void fence_run_add(struct fence_run *run, struct place point);
 /* How many points a run of that many has room for. */
 size_t fence_run_room(int count);
-void fence_add_gate(struct fence *fence, struct leg gate);
 
 /* Appends the legs of all runs, in their order. */
 void fence_legs(const struct fence *fence, struct legs *out);

@@ -100,6 +100,30 @@ void legs_add(struct legs *legs, struct leg leg)
 	legs->items[legs->count++] = leg;
 }
 
+void legs_add_all(struct legs *legs, const struct legs *more)
+{
+	for (size_t i = 0; i < more->count; i++)
+		legs_add(legs, more->items[i]);
+}
+
+bool legs_equal(const struct legs *a, const struct legs *b)
+{
+	size_t same = 0;
+
+	while (same < a->count && same < b->count && leg_equal(a->items[same], b->items[same]))
+		same++;
+	return same == a->count && same == b->count;
+}
+
+int64_t legs_length(const struct legs *legs)
+{
+	int64_t length = 0;
+
+	for (size_t i = 0; i < legs->count; i++)
+		length += leg_length(legs->items[i]);
+	return length;
+}
+
 static int compare_legs(const void *a, const void *b)
 {
 	struct stretch one = stretch_of(*(const struct leg *)a);

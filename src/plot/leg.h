@@ -35,6 +35,11 @@ struct legs {
 
 void legs_fini(struct legs *legs);
 void legs_add(struct legs *legs, struct leg leg);
+void legs_add_all(struct legs *legs, const struct legs *more);
+/* The same legs in the same order. */
+bool legs_equal(const struct legs *a, const struct legs *b);
+/* Of all legs, in sides of cells. */
+int64_t legs_length(const struct legs *legs);
 /* All forward; level ones before upright ones, line by line, each line from its start. */
 void legs_sort(struct legs *legs);
 /* Sorts, and joins what overlaps or goes on straight: the longest legs that there can be. */

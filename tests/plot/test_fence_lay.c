@@ -329,8 +329,8 @@ static void check_map(const struct map *map, const struct plot *plot, const stru
 		for (int i = sides_of(&plot->ground, legs.items[l], list); i > 0; i--)
 			fenced[list[i - 1]]++;
 	ck_assert_msg(memcmp(fenced, map->fence, sizeof fenced) == 0, "%s: other sides", what);
-	for (size_t g = 0; g < fence->gate_count; g++) {
-		int count = sides_of(&plot->ground, fence->gates[g], list),
+	for (size_t g = 0; g < fence->gates.count; g++) {
+		int count = sides_of(&plot->ground, fence->gates.items[g], list),
 			number = map->gate[list[0]];
 
 		ck_assert_msg(number > 0, "%s: a gate too many", what);

@@ -561,7 +561,7 @@ START_TEST(very_many_legs_and_gates_are_read_in_reasonable_time)
 		text_print(&text, "  gate %d,%d %d,%d\n", i % 1024 * 2, i / 1024, i % 1024 * 2 + 1,
 			i / 1024);
 	ck_assert(read_bytes(text.bytes, text.length, &plot, &d));
-	ck_assert_uint_eq(plot.details.fences[0].gate_count, 200000);
+	ck_assert_uint_eq(plot.details.fences[0].gates.count, 200000);
 	plot_fini(&plot);
 	text_add(&text, "  gate 0,0 1,0\n");
 	ck_assert(!read_bytes(text.bytes, text.length, &plot, &d));

@@ -182,7 +182,7 @@ static void gates_at_random(struct fence *fence, const struct legs *legs, struct
 		struct place to = { leg.from.x + (is_upright ? 0 : end),
 			leg.from.y + (is_upright ? end : 0) };
 
-		fence_add_gate(fence, random_below(random, 2) ? (struct leg){ from, to } :
+		legs_add(&fence->gates, random_below(random, 2) ? (struct leg){ from, to } :
 			(struct leg){ to, from });
 	}
 }

@@ -27,7 +27,7 @@ struct fence *fence_from(struct plot *plot, const char *runs, const char *gates)
 		gates += *gates == ';';
 		*(points % 2 ? &gate.to : &gate.from) = point;
 		if (points++ % 2)
-			fence_add_gate(fence, gate);
+			legs_add(&fence->gates, gate);
 	}
 	return fence;
 }
@@ -48,9 +48,9 @@ void fence_is(const struct fence *fence, const char *runs, const char *gates)
 	ck_assert_str_eq(words.bytes, runs);
 	text_clear(&words);
 	text_add(&words, "");
-	for (size_t i = 0; i < fence->gate_count; i++) {
-		point_add(&words, fence->gates[i].from, i ? "; " : "");
-		point_add(&words, fence->gates[i].to, " ");
+	for (size_t i = 0; i < fence->gates.count; i++) {
+		point_add(&words, fence->gates.items[i].from, i ? "; " : "");
+		point_add(&words, fence->gates.items[i].to, " ");
 	}
 	ck_assert_str_eq(words.bytes, gates);
 	text_fini(&words);

@@ -50,7 +50,7 @@ void fences_gate(struct plot *plot, const char *ends)
 	ends = next_point(ends, &gate.from);
 	ends = ends ? next_point(ends, &gate.to) : NULL;
 	assert(ends);
-	fence_add_gate(last_fence(plot), gate);
+	legs_add(&last_fence(plot)->gates, gate);
 }
 
 void fences_set(struct plot *plot, enum attribute attribute, const char *value)
@@ -143,7 +143,7 @@ static void open_gates(struct fence *fence, struct random *random)
 			bool turned = random_below(random, 2);
 
 			if (random_below(random, 4) == 0)
-				fence_add_gate(fence, (struct leg){
+				legs_add(&fence->gates, (struct leg){
 					between(from, to, turned ? end : start),
 					between(from, to, turned ? start : end) });
 		}

@@ -84,7 +84,7 @@ static void leg_check(const struct ground *ground, struct leg leg)
 static void fence_check(const struct plot *plot, const struct fence *fence)
 {
 	struct legs legs = LEGS_EMPTY;
-	const struct legs gates = { fence->gates, fence->gate_count, fence->gate_capacity };
+	const struct legs gates = fence->gates;
 
 	assert(fence->block.kind == BLOCK_FENCE);
 	text_check(fence->name, NAME_MOST, plot_units(plot));

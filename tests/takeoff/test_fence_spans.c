@@ -186,8 +186,8 @@ static void mark(struct grid *grid, const struct fence *fence)
 		for (int j = 1; j < run->count; j++)
 			walk(grid, (struct leg){ run->points[j - 1], run->points[j] }, false);
 	}
-	for (size_t i = 0; i < fence->gate_count; i++) {
-		struct leg gate = fence->gates[i];
+	for (size_t i = 0; i < fence->gates.count; i++) {
+		struct leg gate = fence->gates.items[i];
 
 		grid->is_end[gate.from.y][gate.from.x] = grid->is_end[gate.to.y][gate.to.x] = true;
 		walk(grid, gate, true);

@@ -98,8 +98,8 @@ static bool gated_fits(const struct fence *fence, struct leg leg)
 {
 	bool fits = false;
 
-	for (size_t i = 0; i < fence->gate_count; i++)
-		fits = fits || leg_overlap(fence->gates[i], leg);
+	for (size_t i = 0; i < fence->gates.count; i++)
+		fits = fits || leg_overlap(fence->gates.items[i], leg);
 	return fits;
 }
 
@@ -135,9 +135,9 @@ static void say_gate(struct editor *editor, const struct fence *fence, struct la
 	struct text length = TEXT_EMPTY;
 
 	/* Images that overlap the gate make it longer. */
-	for (size_t i = 0; i < fence->gate_count; i++)
-		if (!length.length && leg_covers(fence->gates[i], along->legs[0]))
-			show_length(&length, leg_length(fence->gates[i]) * plot_cell(editor->plot),
+	for (size_t i = 0; i < fence->gates.count; i++)
+		if (!length.length && leg_covers(fence->gates.items[i], along->legs[0]))
+			show_length(&length, leg_length(fence->gates.items[i]) * plot_cell(editor->plot),
 				plot_units(editor->plot));
 	if (laid.changed > 1)
 		editor_say(editor, "%s: %lld gates set, each %s from post to post.", fence->name,

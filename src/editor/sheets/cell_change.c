@@ -93,7 +93,7 @@ static int64_t gates_of(const struct details *details)
 	int64_t gates = 0;
 
 	for (size_t i = 0; i < details->fence_count; i++)
-		gates += (int64_t)details->fences[i].gate_count;
+		gates += (int64_t)details->fences[i].gates.count;
 	return gates;
 }
 

@@ -1,125 +1,5 @@
 #include "plot/edit/fence_lay.h"
-#include "base/memory.h"
-#include "base/number.h"
-
-#include <stdlib.h>
-
-/* ---- Runs from legs -------------------------------------------------------------------------- */
-
-/* One end of a leg. Its other end stands beside it: of leg i, ends 2i and 2i + 1. */
-struct end {
-	struct place at;
-	size_t met; /* the end of another leg that is there too; NONE where none is */
-};
-
-#define NONE SIZE_MAX
-
-static const struct end *end_of(const void *index, const void *ends)
-{
-	return &((const struct end *)ends)[*(const size_t *)index];
-}
-
-/* In reading order; of two at one point the one whose leg comes first, which is the level one. */
-static int end_compare(const void *a, const void *b, void *ends)
-{
-	const struct end *one = end_of(a, ends), *other = end_of(b, ends);
-	int order = compare(one->at.y, other->at.y);
-
-	order = order ? order : compare(one->at.x, other->at.x);
-	return order ? order : compare(one - other, 0);
-}
-
-/* Joined legs meet end to end in pairs at most, one level and one upright. */
-static void ends_meet(struct end *ends, const size_t *order, size_t count)
-{
-	for (size_t i = 1; i < count; i++) {
-		struct end *one = &ends[order[i - 1]], *other = &ends[order[i]];
-
-		if (!place_equal(one->at, other->at))
-			continue;
-		one->met = order[i];
-		other->met = order[i - 1];
-	}
-}
-
-static struct end *ends_of(const struct legs *legs)
-{
-	struct end *ends = memory_new(2 * legs->count, sizeof *ends);
-
-	for (size_t i = 0; i < legs->count; i++) {
-		ends[2 * i] = (struct end){ legs->items[i].from, NONE };
-		ends[2 * i + 1] = (struct end){ legs->items[i].to, NONE };
-	}
-	return ends;
-}
-
-/* From an end along all that meets, into one run or more; marks what it has been along. */
-static void follow(struct fence *fence, const struct end *ends, size_t end, bool *is_done)
-{
-	struct fence_run *run = fence_add_run(fence);
-
-	fence_run_add(run, ends[end].at);
-	while (end != NONE && !is_done[end / 2]) {
-		struct place last = run->points[run->count - 1];
-
-		if (run->count == FENCE_POINTS_MOST) {
-			run = fence_add_run(fence);
-			fence_run_add(run, last);
-		}
-		is_done[end / 2] = true;
-		fence_run_add(run, ends[end ^ 1].at);
-		end = ends[end ^ 1].met;
-	}
-}
-
-/* Open runs first, each from the end that is read first; then closed ones. */
-static void follow_all(struct fence *fence, const struct legs *legs)
-{
-	size_t count = 2 * legs->count;
-	struct end *ends = ends_of(legs);
-	size_t *order = memory_new(count, sizeof *order);
-	bool *is_done = memory_new(legs->count, sizeof *is_done);
-
-	for (size_t i = 0; i < count; i++)
-		order[i] = i;
-	qsort_r(order, count, sizeof *order, end_compare, ends);
-	ends_meet(ends, order, count);
-	for (int closed = 0; closed <= 1; closed++)
-		for (size_t i = 0; i < count; i++)
-			if (!is_done[order[i] / 2] && (closed || ends[order[i]].met == NONE))
-				follow(fence, ends, order[i], is_done);
-	free(ends);
-	free(order);
-	free(is_done);
-}
-
-static void runs_drop(struct fence *fence)
-{
-	for (size_t i = 0; i < fence->run_count; i++)
-		free(fence->runs[i].points);
-	fence->run_count = 0;
-}
-
-void fence_remake(struct fence *fence, struct legs *legs, struct legs *gates)
-{
-	legs_join(legs);
-	legs_sort(gates);
-	runs_drop(fence);
-	if (legs->count)
-		follow_all(fence, legs);
-	fence->gate_count = 0;
-	for (size_t i = 0; i < gates->count; i++) {
-		size_t kept = fence->gate_count;
-
-		if (legs_cover(legs, gates->items[i]) &&
-			(!kept || !leg_overlap(fence->gates[kept - 1], gates->items[i])))
-			fence_add_gate(fence, gates->items[i]);
-	}
-	legs_fini(legs);
-	legs_fini(gates);
-}
-
-/* ---- Acts ------------------------------------------------------------------------------------ */
+#include "plot/edit/fence_remake.h"
 
 static struct legs legs_of(const struct fence *fence)
 {
@@ -133,19 +13,16 @@ static struct legs gates_of(const struct fence *fence)
 {
 	struct legs gates = LEGS_EMPTY;
 
-	for (size_t i = 0; i < fence->gate_count; i++)
-		legs_add(&gates, fence->gates[i]);
+	legs_add_all(&gates, &fence->gates);
 	return gates;
 }
 
 int64_t fence_length(const struct fence *fence)
 {
-	int64_t length = 0;
+	struct legs legs = legs_of(fence);
+	int64_t length = legs_length(&legs);
 
-	for (size_t i = 0; i < fence->run_count; i++)
-		for (int j = 1; j < fence->runs[i].count; j++)
-			length += leg_length((struct leg){ fence->runs[i].points[j - 1],
-				fence->runs[i].points[j] });
+	legs_fini(&legs);
 	return length;
 }
 
@@ -177,8 +54,7 @@ struct laid fence_lay(struct plot *plot, struct fence *fence, struct leg leg)
 	for (size_t i = 0; i < images.count; i++)
 		laid.changed += !legs_cover(&legs, images.items[i]);
 	if (laid.changed) {
-		for (size_t i = 0; i < images.count; i++)
-			legs_add(&legs, images.items[i]);
+		legs_add_all(&legs, &images);
 		gates = gates_of(fence);
 		fence_remake(fence, &legs, &gates);
 		laid.changed = fence_length(fence) - before;
@@ -188,13 +64,6 @@ struct laid fence_lay(struct plot *plot, struct fence *fence, struct leg leg)
 	return laid;
 }
 
-/* Cuts off all images; what is left is LEGS_EMPTY where nothing is. */
-static void cut_all(struct legs *legs, const struct legs *images)
-{
-	for (size_t i = 0; i < images->count; i++)
-		legs_cut(legs, images->items[i]);
-}
-
 struct laid fence_lift(struct plot *plot, struct fence *fence, struct leg leg)
 {
 	struct laid laid = { 0, false };
@@ -202,10 +71,9 @@ struct laid fence_lift(struct plot *plot, struct fence *fence, struct leg leg)
 	struct legs gates = gates_of(fence);
 	int64_t before = fence_length(fence);
 
-	cut_all(&legs, &images);
-	for (size_t i = 0; i < legs.count; i++)
-		laid.changed -= leg_length(legs.items[i]);
-	laid.changed += before;
+	for (size_t i = 0; i < images.count; i++)
+		legs_cut(&legs, images.items[i]);
+	laid.changed = before - legs_length(&legs);
 	if (laid.changed)
 		fence_remake(fence, &legs, &gates);
 	legs_fini(&images);
@@ -276,18 +144,19 @@ struct laid fence_lift_gate(struct plot *plot, struct fence *fence, struct leg l
 {
 	struct laid laid = { 0, false };
 	struct legs images = images_of(plot, leg, &laid.outside);
+	struct legs *gates = &fence->gates;
 	size_t kept = 0;
 
-	for (size_t i = 0; i < fence->gate_count; i++) {
-		bool goes = false;
+	for (size_t i = 0; i < gates->count; i++) {
+		bool is_hit = false;
 
 		for (size_t j = 0; j < images.count; j++)
-			goes = goes || leg_overlap(fence->gates[i], images.items[j]);
-		laid.changed += goes;
-		if (!goes)
-			fence->gates[kept++] = fence->gates[i];
+			is_hit = is_hit || leg_overlap(gates->items[i], images.items[j]);
+		if (!is_hit)
+			gates->items[kept++] = gates->items[i];
 	}
-	fence->gate_count = kept;
+	laid.changed = (int64_t)(gates->count - kept);
+	gates->count = kept;
 	legs_fini(&images);
 	return laid;
 }
@@ -317,20 +186,18 @@ static struct legs legs_within(struct legs *legs, const struct ground *ground, b
 void fence_move(struct fence *fence, int right, int down, const struct ground *ground)
 {
 	struct legs legs, gates;
-	int64_t before = fence_length(fence), within = 0;
+	int64_t before = fence_length(fence);
 
 	for (size_t i = 0; i < fence->run_count; i++)
 		for (int j = 0; j < fence->runs[i].count; j++) {
 			fence->runs[i].points[j].x += right;
 			fence->runs[i].points[j].y += down;
 		}
-	for (size_t i = 0; i < fence->gate_count; i++)
-		fence->gates[i] = leg_moved(fence->gates[i], right, down);
+	for (size_t i = 0; i < fence->gates.count; i++)
+		fence->gates.items[i] = leg_moved(fence->gates.items[i], right, down);
 	legs = legs_of(fence);
 	legs = legs_within(&legs, ground, false);
-	for (size_t i = 0; i < legs.count; i++)
-		within += leg_length(legs.items[i]);
-	if (within < before) {
+	if (legs_length(&legs) < before) {
 		gates = gates_of(fence);
 		gates = legs_within(&gates, ground, true);
 		fence_remake(fence, &legs, &gates);
@@ -364,8 +231,7 @@ static void fold_leg(const struct plot *plot, struct leg leg, struct place from,
 		while (i + 1 < length && mirror_is_leg_beside(&mirror, from, leg_side(f, i + 1)))
 			piece.to = leg_side(f, ++i).to;
 		struct legs images = images_of(plot, piece, &outside);
-		for (size_t j = 0; j < images.count; j++)
-			legs_add(out, images.items[j]);
+		legs_add_all(out, &images);
 		legs_fini(&images);
 	}
 }
@@ -386,13 +252,11 @@ static void fold_gates(const struct plot *plot, const struct legs *old, struct p
 			is_whole = is_whole || leg_equal(pieces.items[j],
 				leg_forward(old->items[i]));
 		merge_overlapping(&pieces);
-		for (size_t j = 0; j < pieces.count; j++)
-			legs_add(is_whole ? out : &halves, pieces.items[j]);
+		legs_add_all(is_whole ? out : &halves, &pieces);
 		legs_fini(&pieces);
 	}
 	legs_join(&halves);
-	for (size_t i = 0; i < halves.count; i++)
-		legs_add(out, halves.items[i]);
+	legs_add_all(out, &halves);
 	legs_fini(&halves);
 }
 

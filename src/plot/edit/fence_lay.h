@@ -1,9 +1,5 @@
 /* Drawing fences: legs are laid and lifted, gates set and taken out, each with all its mirror
- * images. What falls outside the plan is left out.
- *
- * A fence that was drawn in has its runs anew, in the one way that hangs only on which sides of
- * cells it goes along: legs are as long as they can be, those that meet end to end are one run,
- * longer ones than a run may be are several. Its gates stand in reading order, level ones first. */
+ * images. What falls outside the plan is left out. The runs are then as fence_remake makes them. */
 #ifndef PLOT_EDIT_FENCE_LAY_H
 #define PLOT_EDIT_FENCE_LAY_H
 
@@ -26,9 +22,6 @@ void fence_fold(struct plot *plot, struct fence *fence, struct place from);
 
 /* All of a fence, in sides of cells. */
 int64_t fence_length(const struct fence *fence);
-/* Gives a fence other legs and gates, which may overlap: runs as said above; gates that no leg
- * covers go, and of gates that overlap the later ones. Takes what they hold. */
-void fence_remake(struct fence *fence, struct legs *legs, struct legs *gates);
 /* Moves all of a fence; what then lies outside a plan of so many cells is cut off, and a gate of
  * which any part does goes. */
 void fence_move(struct fence *fence, int right, int down, const struct ground *ground);

@@ -1,7 +1,7 @@
 #include "plot/edit/rescale.h"
 #include "base/memory.h"
 #include "base/number.h"
-#include "plot/edit/fence_lay.h"
+#include "plot/edit/fence_remake.h"
 
 #include <assert.h>
 #include <stdlib.h>
@@ -226,9 +226,9 @@ bool rescale_keeps_fences(const struct rescale *rescale, const struct plot *plot
 	for (size_t i = 0; i < plot->details.fence_count; i++) {
 		const struct fence *fence = &plot->details.fences[i];
 
-		for (size_t j = 0; j < fence->gate_count; j++)
-			if (!is_place(rescale, fence->gates[j].from) ||
-				!is_place(rescale, fence->gates[j].to))
+		for (size_t j = 0; j < fence->gates.count; j++)
+			if (!is_place(rescale, fence->gates.items[j].from) ||
+				!is_place(rescale, fence->gates.items[j].to))
 				return false;
 		for (size_t j = 0; j < fence->run_count; j++)
 			for (int k = 0; k < fence->runs[j].count; k++)
@@ -253,8 +253,8 @@ static void fence_rescale(struct fence *fence, const struct rescale *rescale)
 	fence_legs(fence, &old);
 	for (size_t i = 0; i < old.count; i++)
 		leg_add_near(&legs, rescale, old.items[i]);
-	for (size_t i = 0; i < fence->gate_count; i++)
-		leg_add_near(&gates, rescale, fence->gates[i]);
+	for (size_t i = 0; i < fence->gates.count; i++)
+		leg_add_near(&gates, rescale, fence->gates.items[i]);
 	fence_remake(fence, &legs, &gates);
 	legs_fini(&old);
 }

@@ -57,10 +57,10 @@ struct fence_loss resize_fence_loss(const struct plot *plot, const struct margin
 		struct fence fence = fence_copy(&plot->details.fences[i]);
 
 		loss.sides += fence_length(&fence);
-		loss.gates += (int64_t)fence.gate_count;
+		loss.gates += (int64_t)fence.gates.count;
 		fence_move(&fence, margins->left, margins->top, &size);
 		loss.sides -= fence_length(&fence);
-		loss.gates -= (int64_t)fence.gate_count;
+		loss.gates -= (int64_t)fence.gates.count;
 		fence_fini(&fence);
 	}
 	return loss;

@@ -106,7 +106,7 @@ bool fence_reader_gate(struct fence_reader *r, struct scan *s, struct fence *fen
 		return false;
 	if (!scan_is_done(s))
 		return fail_point(s, d, "the end of the line: a gate has two points");
-	fence_add_gate(fence, gate);
+	legs_add(&fence->gates, gate);
 	r->gates++;
 	return true;
 }
@@ -128,18 +128,17 @@ static void flaw_add(struct flaw *first, const struct scan *place, const char *e
 bool fence_reader_end(const struct fence_reader *r, const struct fence *fence, bool is_whole,
 	struct diag *d)
 {
-	const struct legs gates = { fence->gates, fence->gate_count, fence->gate_capacity };
 	struct legs legs = LEGS_EMPTY;
 	struct flaw first = { NULL, NULL };
-	size_t leg, gate = legs_first_overlap(&gates);
+	size_t leg, gate = legs_first_overlap(&fence->gates);
 
 	fence_legs(fence, &legs);
 	leg = legs_first_overlap(&legs);
 	if (leg < legs.count)
 		flaw_add(&first, &r->leg_places[leg], "a leg that lies over no other of its fence");
-	if (gate < gates.count)
+	if (gate < fence->gates.count)
 		flaw_add(&first, &r->gate_places[gate], "a gate that lies over no other");
-	if (is_whole && leg == legs.count && (gate = fence_first_stray(fence)) < gates.count)
+	if (is_whole && leg == legs.count && (gate = fence_first_stray(fence)) < fence->gates.count)
 		flaw_add(&first, &r->gate_places[gate], "a gate that lies on one leg of a run");
 	legs_fini(&legs);
 	return !first.place || fail_point(first.place, d, first.expected);

@@ -70,10 +70,10 @@ static void write_fence(const struct fence *fence, struct text *out, enum units 
 			write_point(fence->runs[i].points[j], out);
 		text_add(out, "\n");
 	}
-	for (size_t i = 0; i < fence->gate_count; i++) {
+	for (size_t i = 0; i < fence->gates.count; i++) {
 		text_add(out, "  gate");
-		write_point(fence->gates[i].from, out);
-		write_point(fence->gates[i].to, out);
+		write_point(fence->gates.items[i].from, out);
+		write_point(fence->gates.items[i].to, out);
 		text_add(out, "\n");
 	}
 }

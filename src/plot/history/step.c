@@ -119,7 +119,7 @@ static size_t fence_bytes(const struct fence *fence)
 {
 	size_t bytes = text_bytes(fence->name) + block_bytes(&fence->block) +
 		heap_bytes(fence->run_capacity * sizeof *fence->runs) +
-		heap_bytes(fence->gate_capacity * sizeof *fence->gates);
+		heap_bytes(fence->gates.capacity * sizeof *fence->gates.items);
 
 	for (size_t i = 0; i < fence->run_count; i++)
 		bytes += heap_bytes(fence_run_room(fence->runs[i].count) * sizeof(struct place));

@@ -191,8 +191,8 @@ static void divide_all(struct lines *lines, const struct fence *fence)
 		divide(lines, (int)i, whole.high, 0);
 	}
 	divide_by_runs(lines);
-	for (size_t i = 0; i < fence->gate_count; i++)
-		divide_by_gate(lines, &fence->gates[i]);
+	for (size_t i = 0; i < fence->gates.count; i++)
+		divide_by_gate(lines, &fence->gates.items[i]);
 	if (lines->divide_count > 1)
 		qsort(lines->divides, lines->divide_count, sizeof *lines->divides, compare_divides);
 }

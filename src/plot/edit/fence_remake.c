@@ -1,0 +1,125 @@
+#include "plot/edit/fence_remake.h"
+#include "base/memory.h"
+#include "base/number.h"
+
+#include <stdlib.h>
+
+/* One end of a leg. Its other end stands beside it: of leg i, ends 2i and 2i + 1. */
+struct end {
+	struct place at;
+	size_t met; /* the end of another leg that is there too; NONE where none is */
+};
+
+#define NONE SIZE_MAX
+
+static const struct end *end_of(const void *index, const void *ends)
+{
+	return &((const struct end *)ends)[*(const size_t *)index];
+}
+
+/* In reading order; of two at one point the one whose leg comes first, which is the level one. */
+static int end_compare(const void *a, const void *b, void *ends)
+{
+	const struct end *one = end_of(a, ends), *other = end_of(b, ends);
+	int order = compare(one->at.y, other->at.y);
+
+	order = order ? order : compare(one->at.x, other->at.x);
+	return order ? order : compare(one - other, 0);
+}
+
+/* Joined legs meet end to end in pairs at most, one level and one upright. */
+static void ends_meet(struct end *ends, const size_t *order, size_t count)
+{
+	for (size_t i = 1; i < count; i++) {
+		struct end *one = &ends[order[i - 1]], *other = &ends[order[i]];
+
+		if (!place_equal(one->at, other->at))
+			continue;
+		one->met = order[i];
+		other->met = order[i - 1];
+	}
+}
+
+static struct end *ends_of(const struct legs *legs)
+{
+	struct end *ends = memory_new(2 * legs->count, sizeof *ends);
+
+	for (size_t i = 0; i < legs->count; i++) {
+		ends[2 * i] = (struct end){ legs->items[i].from, NONE };
+		ends[2 * i + 1] = (struct end){ legs->items[i].to, NONE };
+	}
+	return ends;
+}
+
+/* From an end along all that meets, into one run or more; marks what it has been along. */
+static void follow(struct fence *fence, const struct end *ends, size_t end, bool *is_done)
+{
+	struct fence_run *run = fence_add_run(fence);
+
+	fence_run_add(run, ends[end].at);
+	while (end != NONE && !is_done[end / 2]) {
+		struct place last = run->points[run->count - 1];
+
+		if (run->count == FENCE_POINTS_MOST) {
+			run = fence_add_run(fence);
+			fence_run_add(run, last);
+		}
+		is_done[end / 2] = true;
+		fence_run_add(run, ends[end ^ 1].at);
+		end = ends[end ^ 1].met;
+	}
+}
+
+/* Open runs first, each from the end that is read first; then closed ones. */
+static void follow_all(struct fence *fence, const struct legs *legs)
+{
+	size_t count = 2 * legs->count;
+	struct end *ends = ends_of(legs);
+	size_t *order = memory_new(count, sizeof *order);
+	bool *is_done = memory_new(legs->count, sizeof *is_done);
+
+	for (size_t i = 0; i < count; i++)
+		order[i] = i;
+	qsort_r(order, count, sizeof *order, end_compare, ends);
+	ends_meet(ends, order, count);
+	for (int closed = 0; closed <= 1; closed++)
+		for (size_t i = 0; i < count; i++)
+			if (!is_done[order[i] / 2] && (closed || ends[order[i]].met == NONE))
+				follow(fence, ends, order[i], is_done);
+	free(ends);
+	free(order);
+	free(is_done);
+}
+
+static void runs_drop(struct fence *fence)
+{
+	for (size_t i = 0; i < fence->run_count; i++)
+		free(fence->runs[i].points);
+	fence->run_count = 0;
+}
+
+/* Leaves out gates that no leg covers, and of gates that overlap the later ones. */
+static void gates_keep(struct legs *gates, const struct legs *legs)
+{
+	size_t kept = 0;
+
+	legs_sort(gates);
+	for (size_t i = 0; i < gates->count; i++)
+		if (legs_cover(legs, gates->items[i]) &&
+			(!kept || !leg_overlap(gates->items[kept - 1], gates->items[i])))
+			gates->items[kept++] = gates->items[i];
+	gates->count = kept;
+}
+
+void fence_remake(struct fence *fence, struct legs *legs, struct legs *gates)
+{
+	legs_join(legs);
+	runs_drop(fence);
+	if (legs->count)
+		follow_all(fence, legs);
+	gates_keep(gates, legs);
+	legs_fini(&fence->gates);
+	fence->gates = *gates;
+	*gates = LEGS_EMPTY;
+	legs_fini(legs);
+}
