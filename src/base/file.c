@@ -1,16 +1,16 @@
 #include "base/file.h"
 #include "base/memory.h"
+#include "base/path.h"
 
 #include <errno.h>
 #include <fcntl.h>
-#include <limits.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
-enum { LINKS_MOST = 40, PATH_SHOWN = 150 };
+enum { PATH_SHOWN = 150 };
 
 static bool fail(struct file_error *error, const char *act, const char *path, const char *why)
 {
@@ -100,67 +100,6 @@ static bool write_all(int fd, const char *bytes, size_t length)
 	return true;
 }
 
-/* Length of the directory in path, with its slash; 0 where there is none. */
-static size_t folder_length(const char *path)
-{
-	const char *slash = strrchr(path, '/');
-
-	return slash ? (size_t)(slash - path) + 1 : 0;
-}
-
-/* Where path leads by way of symbolic links, though the last one may not exist yet. New memory, or
- * NULL with errno where the links lead in a circle. */
-static char *links_followed(const char *path)
-{
-	char target[PATH_MAX];
-	char *name = memory_string(path);
-
-	for (int i = 0; i < LINKS_MOST; i++) {
-		ssize_t length = readlink(name, target, sizeof target - 1);
-		struct text next = TEXT_EMPTY;
-
-		if (length < 0)
-			return name;
-		target[length] = '\0';
-		if (target[0] != '/')
-			text_add_bytes(&next, name, folder_length(name));
-		text_add(&next, target);
-		free(name);
-		name = next.bytes;
-	}
-	free(name);
-	errno = ELOOP;
-	return NULL;
-}
-
-char *file_beside(const char *path, const char *prefix, const char *suffix)
-{
-	char *followed = links_followed(path);
-	const char *real = followed ? followed : path;
-	size_t folder = folder_length(real);
-	struct text name = TEXT_EMPTY;
-
-	text_add_bytes(&name, real, folder);
-	text_print(&name, "%s%s%s", prefix, real + folder, suffix);
-	free(followed);
-	return name.bytes;
-}
-
-char *file_in_folder(const char *path, const char *name)
-{
-	char *followed = links_followed(path);
-	const char *real = followed ? followed : path;
-	struct text full = TEXT_EMPTY;
-
-	if (name[0] != '/')
-		text_add_bytes(&full, real, folder_length(real));
-	if (full.length == 0 && strcmp(name, "-") == 0)
-		text_add(&full, "./");
-	text_add(&full, name);
-	free(followed);
-	return full.bytes;
-}
-
 /* Gives a new file the mode and, where that is allowed, the owner and group of another. */
 static bool mode_copy(int fd, const struct stat *like)
 {
@@ -173,7 +112,7 @@ static bool mode_copy(int fd, const struct stat *like)
 
 static void directory_sync(const char *path)
 {
-	size_t length = folder_length(path);
+	size_t length = path_folder(path);
 	char *folder = memory_bytes(path, length);
 	int fd = open(length ? folder : ".", O_RDONLY | O_DIRECTORY | O_CLOEXEC);
 
@@ -198,7 +137,7 @@ static char *temporary_name(const char *path)
 {
 	struct text name = TEXT_EMPTY;
 
-	text_add_bytes(&name, path, folder_length(path));
+	text_add_bytes(&name, path, path_folder(path));
 	text_add(&name, ".parterre-XXXXXX");
 	return name.bytes;
 }
@@ -357,7 +296,7 @@ static bool write_over(const struct writing *w)
 
 bool file_print(const char *path, const struct file_content *content, struct file_error *error)
 {
-	char *real = links_followed(path);
+	char *real = path_followed(path);
 	struct writing w = { real, content, error };
 	bool done;
 

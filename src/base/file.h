@@ -52,11 +52,4 @@ bool file_stamp_equal(const struct file_stamp *a, const struct file_stamp *b);
 /* True when both paths name one file, also by way of links. */
 bool file_is_same(const char *a, const char *b);
 
-/* path's directory, a prefix, its last part and a suffix, as new memory: used for files beside it.
- * Symbolic links are followed first, so that all names of a plot share them. */
-char *file_beside(const char *path, const char *prefix, const char *suffix);
-/* The path of a file that is named as seen from path's directory, as new memory. Symbolic links
- * are followed first; a name that begins with a slash stands for itself. Never "-". */
-char *file_in_folder(const char *path, const char *name);
-
 #endif

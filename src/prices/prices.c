@@ -1,5 +1,6 @@
 #include "prices/prices.h"
 #include "base/file.h"
+#include "base/path.h"
 
 #include <stdlib.h>
 
@@ -40,5 +41,5 @@ char *prices_path(const struct plot *plot, const char *plot_path)
 
 	if (!named->set)
 		return NULL;
-	return file_in_folder(plot_path, named->as.text);
+	return path_in_folder(plot_path, named->as.text);
 }

@@ -1,5 +1,6 @@
 /* Files read whole and written so that the old or the new one is always there. */
 #include "base/file.h"
+#include "base/path.h"
 #include "support/random.h"
 #include "support/runner.h"
 #include "support/scratch.h"
@@ -618,7 +619,7 @@ END_TEST
 
 static void check_beside(const char *path, const char *expected)
 {
-	char *name = file_beside(path, ".", ".lock");
+	char *name = path_beside(path, ".", ".lock");
 
 	ck_assert_str_eq(name, expected);
 	free(name);
@@ -666,7 +667,7 @@ static void add_writing(TCase *writing)
 
 static void check_in_folder(const char *path, const char *name, const char *expected)
 {
-	char *full = file_in_folder(path, name);
+	char *full = path_in_folder(path, name);
 
 	ck_assert_str_eq(full, expected);
 	free(full);

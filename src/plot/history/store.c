@@ -1,5 +1,6 @@
 #include "plot/history/store.h"
 #include "base/memory.h"
+#include "base/path.h"
 
 #include <errno.h>
 #include <fcntl.h>
@@ -35,12 +36,12 @@ bool store_read(const char *path, struct plot *plot, struct text *message)
 
 static char *lock_name(const struct store *store)
 {
-	return file_beside(store->path, ".", ".lock");
+	return path_beside(store->path, ".", ".lock");
 }
 
 static char *rescue_name(const struct store *store)
 {
-	return file_beside(store->path, ".", ".rescue");
+	return path_beside(store->path, ".", ".rescue");
 }
 
 static long lock_holder(int fd)
@@ -220,7 +221,7 @@ static char *rescued_name(const struct store *store, int number)
 
 	if (number > 1)
 		snprintf(suffix, sizeof suffix, ".rescued-%d", number);
-	return file_beside(store->path, "", suffix);
+	return path_beside(store->path, "", suffix);
 }
 
 bool store_rescue_keep(const struct store *store, char **kept)

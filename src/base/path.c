@@ -1,0 +1,69 @@
+#include "base/path.h"
+#include "base/memory.h"
+#include "base/text.h"
+
+#include <errno.h>
+#include <limits.h>
+#include <stdlib.h>
+#include <string.h>
+#include <unistd.h>
+
+enum { LINKS_MOST = 40 };
+
+size_t path_folder(const char *path)
+{
+	const char *slash = strrchr(path, '/');
+
+	return slash ? (size_t)(slash - path) + 1 : 0;
+}
+
+char *path_followed(const char *path)
+{
+	char target[PATH_MAX];
+	char *name = memory_string(path);
+
+	for (int i = 0; i < LINKS_MOST; i++) {
+		ssize_t length = readlink(name, target, sizeof target - 1);
+		struct text next = TEXT_EMPTY;
+
+		if (length < 0)
+			return name;
+		target[length] = '\0';
+		if (target[0] != '/')
+			text_add_bytes(&next, name, path_folder(name));
+		text_add(&next, target);
+		free(name);
+		name = next.bytes;
+	}
+	free(name);
+	errno = ELOOP;
+	return NULL;
+}
+
+char *path_beside(const char *path, const char *prefix, const char *suffix)
+{
+	char *followed = path_followed(path);
+	const char *real = followed ? followed : path;
+	size_t folder = path_folder(real);
+	struct text name = TEXT_EMPTY;
+
+	text_add_bytes(&name, real, folder);
+	text_print(&name, "%s%s%s", prefix, real + folder, suffix);
+	free(followed);
+	return name.bytes;
+}
+
+char *path_in_folder(const char *path, const char *name)
+{
+	char *followed = path_followed(path);
+	const char *real = followed ? followed : path;
+	struct text full = TEXT_EMPTY;
+
+	if (name[0] != '/')
+		text_add_bytes(&full, real, path_folder(real));
+	if (full.length == 0 && strcmp(name, "-") == 0)
+		text_add(&full, "./");
+	text_add(&full, name);
+	free(followed);
+	return full.bytes;
+}

@@ -1,0 +1,20 @@
+/* Names of files. What is returned is new memory. */
+#ifndef BASE_PATH_H
+#define BASE_PATH_H
+
+#include <stddef.h>
+
+/* Length of the directory in path, with its slash; 0 where there is none. */
+size_t path_folder(const char *path);
+/* Where path leads by way of symbolic links, though the last one may not exist yet. NULL with errno
+ * where the links lead in a circle. */
+char *path_followed(const char *path);
+
+/* path's directory, a prefix, its last part and a suffix: for files beside it. Symbolic links are
+ * followed first, so that all names of a plot share these files. */
+char *path_beside(const char *path, const char *prefix, const char *suffix);
+/* The path of a file that is named as seen from path's directory. Symbolic links are followed
+ * first; a name that begins with a slash is taken as it is. Never "-". */
+char *path_in_folder(const char *path, const char *name);
+
+#endif
