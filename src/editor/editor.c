@@ -1,6 +1,5 @@
 #include "editor/editor.h"
 #include "base/memory.h"
-#include "base/show.h"
 #include "plot/edit/patch.h"
 #include "prices/prices.h"
 #include "takeoff/takeoff.h"
@@ -46,6 +45,7 @@ void editor_fini(struct editor *editor)
 	arena_clear(&editor->arena);
 	book_close(editor);
 	text_fini(&editor->message);
+	arena_clear(&editor->words);
 	history_free(editor->history);
 	editor_drop_mark(editor);
 	plot_fini(&editor->drawing->plot);
@@ -249,28 +249,8 @@ void editor_say(struct editor *editor, const char *format, ...)
 	text_fini(&before);
 }
 
-void editor_name_letter(const struct editor *editor, char letter, struct text *out)
+struct report editor_report(const struct editor *editor, struct arena *words)
 {
-	const struct entry *entry = plot_entry(editor->plot, letter);
-
-	text_print(out, "%c %s", letter, entry ? entry->name : "open ground");
-}
-
-void editor_name_size(const struct editor *editor, int columns, int rows, struct text *out)
-{
-	nm cell = plot_cell(editor->plot);
-
-	show_length(out, columns * cell, plot_units(editor->plot));
-	text_add(out, " x ");
-	show_length(out, rows * cell, plot_units(editor->plot));
-}
-
-void editor_name_place(const struct editor *editor, struct place cell, struct text *out)
-{
-	nm side = plot_cell(editor->plot);
-
-	show_length(out, cell.x * side, plot_units(editor->plot));
-	text_add(out, " across, ");
-	show_length(out, cell.y * side, plot_units(editor->plot));
-	text_add(out, " down");
+	return (struct report){ .words = words, .plot = editor->plot, .takeoff = &editor->takeoff,
+		.units = plot_units(editor->plot) };
 }

@@ -9,6 +9,7 @@
 #include "editor/ask/ask.h"
 #include "editor/fence_map.h"
 #include "report/panel/pages.h"
+#include "report/words/words.h"
 #include "editor/view.h"
 
 enum state { STATE_REST, STATE_TRAIL, STATE_PEGGED, STATE_MARKED, STATE_QUESTION, STATE_FORM };
@@ -55,6 +56,7 @@ struct editor {
 	bool is_pointing;   /* the mouse is used here, not by the terminal */
 	int page, page_top; /* the page in the panel, and its first line in view */
 	struct text message; /* for the message row; empty: nothing to say */
+	struct arena words;  /* what acts say and ask, put together; emptied before each act */
 
 	/* The price book that the plot's head names, read at opening and when the name changes. */
 	char *book_name;    /* NULL: none is named */
@@ -114,11 +116,7 @@ void editor_rescue(struct editor *editor);
 /* Says a sentence of any length on the message row instead of what it says now. */
 void editor_say(struct editor *editor, const char *format, ...)
 	__attribute__((format(printf, 2, 3)));
-/* "b Raised bed", ". open ground". */
-void editor_name_letter(const struct editor *editor, char letter, struct text *out);
-/* "4 ft x 3 ft" of so many columns and rows of cells. */
-void editor_name_size(const struct editor *editor, int columns, int rows, struct text *out);
-/* "4 ft across, 3 ft down": of a cell's near corner from the datum. */
-void editor_name_place(const struct editor *editor, struct place cell, struct text *out);
+/* The plot in words (report/words/words.h), which are put into the arena. */
+struct report editor_report(const struct editor *editor, struct arena *words);
 
 #endif

@@ -1,60 +1,31 @@
 #include "editor/here.h"
-#include "base/show.h"
+#include "report/words/page.h"
 #include "report/words/snag_words.h"
 #include "editor/marks.h"
 
 #include <math.h>
 #include <stdlib.h>
 
-/* Adds a figure which no line is broken within. */
-static void add_held(struct text *out, struct text *figure)
+static void region_words(const struct report *report, int index, struct text *out)
 {
-	for (size_t i = 0; i < figure->length; i++)
-		if (figure->bytes[i] == ' ')
-			text_add(out, "\302\240"); /* a no-break space */
-		else
-			text_add_bytes(out, &figure->bytes[i], 1);
-	text_clear(figure);
-}
+	const struct region *region = &report->takeoff->survey.regions[index];
 
-static void region_words(const struct editor *editor, int index, struct text *out)
-{
-	const struct region *region = &editor->takeoff.survey.regions[index];
-	struct text area = TEXT_EMPTY;
-	char name[REGION_NAME_MOST];
-
-	survey_region_name(region, name);
-	text_print(out, "%s %c %s\n", name, region->entry->letter, region->entry->name);
-	editor_name_size(editor, region->most.x - region->left + 1,
-		region->most.y - region->first_cell.y + 1, out);
-	text_add(out, ", ");
-	show_area(&area, survey_area(region->cells, plot_cell(editor->plot)),
-		plot_units(editor->plot));
-	add_held(out, &area);
-	text_fini(&area);
-	text_add(out, "\n");
+	text_print(out, "%s %c %s\n%s, %s\n", plain_region(report, index), region->entry->letter,
+		region->entry->name, plain_cells(report, region->most.x - region->left + 1,
+		region->most.y - region->first_cell.y + 1), word_area(report,
+		survey_area(region->cells, plot_cell(report->plot))));
 }
 
 /* From the middle of the peg's cell to the middle of the cursor's. */
-static void peg_words(const struct editor *editor, struct text *out)
+static void peg_words(const struct editor *editor, const struct report *report, struct text *out)
 {
 	nm cell = plot_cell(editor->plot);
-	enum units units = plot_units(editor->plot);
 	int across = abs(editor->cursor.x - editor->peg.x);
 	int down = abs(editor->cursor.y - editor->peg.y);
-	struct text length = TEXT_EMPTY;
 
-	text_add(out, "From the peg ");
-	show_length(&length, across * cell, units);
-	add_held(out, &length);
-	text_add(out, " across, ");
-	show_length(&length, down * cell, units);
-	add_held(out, &length);
-	text_add(out, " down, ");
-	show_length(&length, llround(hypot(across, down) * (double)cell), units);
-	add_held(out, &length);
-	text_add(out, " straight\n");
-	text_fini(&length);
+	text_print(out, "From the peg %s across, %s down, %s straight\n",
+		word_length(report, across * cell), word_length(report, down * cell),
+		word_length(report, llround(hypot(across, down) * (double)cell)));
 }
 
 static void letter_list(const struct editor *editor, const struct mirror *mirror, struct text *out)
@@ -70,11 +41,8 @@ static void letter_list(const struct editor *editor, const struct mirror *mirror
 	text_add(out, "\n");
 }
 
-static void mark_words(const struct editor *editor, struct text *out)
+static void mark_words(const struct editor *editor, const struct report *report, struct text *out)
 {
-	struct arena words = ARENA_EMPTY;
-	const struct report report = { .words = &words, .plot = editor->plot,
-		.takeoff = &editor->takeoff, .units = plot_units(editor->plot) };
 	struct mirror mirror = mirror_of(editor->plot);
 	struct place at = editor->cursor;
 	const struct snag *snag;
@@ -83,8 +51,7 @@ static void mark_words(const struct editor *editor, struct text *out)
 	if (mirror_is_broken(&mirror, &editor->plot->ground, at.x, at.y))
 		letter_list(editor, &mirror, out);
 	while ((snag = mark_snag(&editor->takeoff, at.x, at.y, &from)))
-		text_print(out, "! %s\n", snag_sentence(&report, snag));
-	arena_clear(&words);
+		text_print(out, "! %s\n", snag_sentence(report, snag));
 }
 
 /* Adds "left, below": those sides of the cell that one of the legs covers. */
@@ -108,33 +75,30 @@ static void sides_add(const struct leg *legs, size_t count, struct place cell, s
 }
 
 /* "Fence left, below: Pickets", "Gate of 3 ft right: Pickets". */
-static void fence_words(const struct editor *editor, const struct fence *fence, struct text *out)
+static void fence_words(const struct report *report, struct place at, const struct fence *fence,
+	struct text *out)
 {
 	struct legs legs = LEGS_EMPTY;
-	struct text sides = TEXT_EMPTY, length = TEXT_EMPTY;
+	struct text sides = TEXT_EMPTY;
 
 	fence_legs(fence, &legs);
-	sides_add(legs.items, legs.count, editor->cursor, &sides);
+	sides_add(legs.items, legs.count, at, &sides);
 	if (sides.length)
 		text_print(out, "Fence %s: %s\n", sides.bytes, fence->name);
 	for (size_t i = 0; i < fence->gates.count; i++) {
 		text_clear(&sides);
-		sides_add(&fence->gates.items[i], 1, editor->cursor, &sides);
-		if (!sides.length)
-			continue;
-		show_length(&length, leg_length(fence->gates.items[i]) * plot_cell(editor->plot),
-			plot_units(editor->plot));
-		text_add(out, "Gate of ");
-		add_held(out, &length);
-		text_print(out, " %s: %s\n", sides.bytes, fence->name);
+		sides_add(&fence->gates.items[i], 1, at, &sides);
+		if (sides.length)
+			text_print(out, "Gate of %s %s: %s\n", tied(report, plain_sides(report,
+				leg_length(fence->gates.items[i]))), sides.bytes, fence->name);
 	}
 	text_fini(&sides);
-	text_fini(&length);
 	legs_fini(&legs);
 }
 
 /* Most cells have none, and a plot may have very many legs: the map says whether to look. */
-static void fences_words(const struct editor *editor, struct text *out)
+static void fences_words(const struct editor *editor, const struct report *report,
+	struct text *out)
 {
 	struct place at = editor->cursor;
 	int around = fence_map_at(&editor->fences, at.x, at.y) |
@@ -142,21 +106,30 @@ static void fences_words(const struct editor *editor, struct text *out)
 		(fence_map_at(&editor->fences, at.x, at.y - 1) & (FENCE_BELOW | GATE_BELOW));
 
 	for (size_t i = 0; around && i < editor->plot->details.fence_count; i++)
-		fence_words(editor, &editor->plot->details.fences[i], out);
+		fence_words(report, at, &editor->plot->details.fences[i], out);
 }
 
 void here_words(const struct editor *editor, struct text *out)
 {
 	int region = survey_region_at(&editor->takeoff.survey, editor->cursor.x, editor->cursor.y);
+	struct arena arena = ARENA_EMPTY;
+	struct report report = editor_report(editor, &arena);
+	struct text words = TEXT_EMPTY;
 
-	editor_name_place(editor, editor->cursor, out);
-	text_add(out, "\n");
+	text_print(&words, "%s\n", plain_place(&report, editor->cursor));
 	if (editor->is_pegged)
-		peg_words(editor, out);
+		peg_words(editor, &report, &words);
 	if (region == NO_REGION)
-		text_add(out, ". open ground\n");
+		text_add(&words, ". open ground\n");
 	else
-		region_words(editor, region, out);
-	fences_words(editor, out);
-	mark_words(editor, out);
+		region_words(&report, region, &words);
+	fences_words(editor, &report, &words);
+	mark_words(editor, &report, &words);
+	for (size_t i = 0; i < words.length; i++)
+		if (words.bytes[i] == PAGE_TIE)
+			text_add(out, "\302\240"); /* a no-break space */
+		else
+			text_add_bytes(out, &words.bytes[i], 1);
+	text_fini(&words);
+	arena_clear(&arena);
 }

@@ -28,19 +28,6 @@ static void draw_too_small(const struct editor *editor, const struct layout *lay
 	move(0, 0);
 }
 
-static void draw_words(const struct editor *editor, const struct layout *layout)
-{
-	struct text standing = TEXT_EMPTY;
-
-	if (editor->message.length)
-		status_message(layout, editor->message.bytes);
-	else
-		status_standing(editor, &standing);
-	if (standing.length)
-		status_message(layout, standing.bytes);
-	text_fini(&standing);
-}
-
 static void draw_all(const struct editor *editor, const struct layout *layout,
 	const struct front *front)
 {
@@ -49,7 +36,10 @@ static void draw_all(const struct editor *editor, const struct layout *layout,
 	plan_draw(editor, layout);
 	panel_draw(editor, layout);
 	if (!front) {
-		draw_words(editor, layout);
+		if (editor->message.length)
+			status_message(layout, editor->message.bytes);
+		else
+			status_rectangle(editor, layout);
 		status_keys(editor, layout, editor_state(editor));
 		plan_point(editor, layout);
 		return;

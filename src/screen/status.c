@@ -1,5 +1,4 @@
 #include "screen/status.h"
-#include "base/show.h"
 #include "editor/acts/acts.h"
 #include "screen/draw.h"
 #include "screen/width.h"
@@ -18,27 +17,22 @@ static const char *saved_word(const struct editor *editor)
 	return editor_is_saved(editor) && editor->has_begun ? "saved" : "not saved";
 }
 
-static void mirror_words(const struct editor *editor, bool is_roomy, struct text *out)
+static const char *mirror_words(const struct editor *editor, const struct report *report,
+	bool is_roomy)
 {
 	enum mirror_kind kind = mirror_of(editor->plot).kind;
 
-	if (is_roomy || kind == MIRROR_OFF)
-		text_add(out, "mirror ");
-	text_add(out, mirror_word(kind));
-	if (editor->faults) {
-		text_add(out, ", ");
-		show_count(out, editor->faults);
-		text_add(out, editor->faults == 1 ? " fault" : " faults");
-	}
+	return say(report, "%s%s%s", is_roomy || kind == MIRROR_OFF ? "mirror " : "",
+		mirror_word(kind), !editor->faults ? "" : say(report, ", %s %s",
+		plain_count(report, editor->faults), editor->faults == 1 ? "fault" : "faults"));
 }
 
 /* What Space would lay. */
-static void hand_words(const struct editor *editor, struct text *out)
+static const char *hand_words(const struct editor *editor, const struct report *report)
 {
 	if (editor->is_marked)
-		editor_name_size(editor, editor->carried.columns, editor->carried.rows, out);
-	else
-		editor_name_letter(editor, editor->hand, out);
+		return plain_cells(report, editor->carried.columns, editor->carried.rows);
+	return plain_letter(report, editor->hand);
 }
 
 /* What two names may take of the room they have together: half of it, and what the other leaves. */
@@ -59,53 +53,41 @@ static int draw_name(const struct area *area, int column, const char *name, int 
 
 /* What there is around the two names of the first row, and the room left for them. */
 struct head {
-	const char *in_hand;
-	struct text saved, mirror;
+	const char *in_hand, *saved, *mirror;
 	int gap, room;
 };
 
-static struct head head_of(const struct editor *editor, enum state state, int columns,
-	bool is_roomy)
+static struct head head_of(const struct editor *editor, const struct report *report,
+	enum state state, int columns, bool is_roomy)
 {
 	struct head head = { .in_hand = !is_roomy ? "" : editor->is_marked ? "carried " : "hand ",
-		.saved = TEXT_EMPTY, .mirror = TEXT_EMPTY, .gap = is_roomy ? 3 : 2 };
+		.saved = say(report, ", %s", saved_word(editor)),
+		.mirror = mirror_words(editor, report, is_roomy), .gap = is_roomy ? 3 : 2 };
 
-	text_print(&head.saved, ", %s", saved_word(editor));
-	mirror_words(editor, is_roomy, &head.mirror);
-	head.room = columns - width_of(state_words[state]) - width_of(head.saved.bytes) -
-		width_of(head.in_hand) - width_of(head.mirror.bytes) - 3 * head.gap;
+	head.room = columns - width_of(state_words[state]) - width_of(head.saved) -
+		width_of(head.in_hand) - width_of(head.mirror) - 3 * head.gap;
 	return head;
-}
-
-static void head_fini(struct head *head)
-{
-	text_fini(&head->saved);
-	text_fini(&head->mirror);
 }
 
 void status_draw(const struct editor *editor, const struct layout *layout, enum state state)
 {
 	const struct area *area = &layout->status;
-	struct text hand = TEXT_EMPTY;
-	struct head head;
+	struct arena words = ARENA_EMPTY;
+	struct report report = editor_report(editor, &words);
+	const char *hand = hand_words(editor, &report);
+	struct head head = head_of(editor, &report, state, area->columns, true);
 	int column;
 
-	hand_words(editor, &hand);
-	head = head_of(editor, state, area->columns, true);
 	/* Words and gaps give way before a name is cut. */
-	if (width_of(editor->name) + width_of(hand.bytes) > head.room) {
-		head_fini(&head);
-		head = head_of(editor, state, area->columns, false);
-	}
+	if (width_of(editor->name) + width_of(hand) > head.room)
+		head = head_of(editor, &report, state, area->columns, false);
 	column = draw_text(area, 0, 0, state_words[state], LOOK_STRONG) + head.gap;
-	column = draw_name(area, column, editor->name,
-		name_share(editor->name, hand.bytes, head.room));
-	column = draw_text(area, 0, column, head.saved.bytes, LOOK_PLAIN) + head.gap;
+	column = draw_name(area, column, editor->name, name_share(editor->name, hand, head.room));
+	column = draw_text(area, 0, column, head.saved, LOOK_PLAIN) + head.gap;
 	column = draw_text(area, 0, column, head.in_hand, LOOK_PLAIN);
-	draw_name(area, column, hand.bytes, name_share(hand.bytes, editor->name, head.room));
-	draw_right(area, 0, head.mirror.bytes, editor->faults ? LOOK_STRONG : LOOK_PLAIN);
-	head_fini(&head);
-	text_fini(&hand);
+	draw_name(area, column, hand, name_share(hand, editor->name, head.room));
+	draw_right(area, 0, head.mirror, editor->faults ? LOOK_STRONG : LOOK_PLAIN);
+	arena_clear(&words);
 }
 
 void status_message(const struct layout *layout, const char *words)
@@ -123,15 +105,15 @@ void status_message(const struct layout *layout, const char *words)
 
 /* The words of an act's hint, with the step for what arrows do. Nothing where it has none now: the
  * mouse has one while it is in use. */
-static void hint_words(const struct editor *editor, const struct act *act, enum state state,
-	struct text *out)
+static const char *hint_words(const struct editor *editor, const struct act *act, enum state state,
+	struct arena *words)
 {
-	if (!act->hints[state] || (act->writes && editor->is_looking) ||
+	const char *hint = act->hints[state];
+
+	if (!hint || (act->writes && editor->is_looking) ||
 	    (act->id == ACT_MOUSE && !editor->is_pointing))
-		return;
-	text_add(out, act->hints[state]);
-	if (act->id == ACT_ARROW)
-		text_print(out, " %d", editor->step);
+		return "";
+	return act->id == ACT_ARROW ? arena_print(words, "%s %d", hint, editor->step) : hint;
 }
 
 static int pair_width(const char *key, const char *word)
@@ -146,13 +128,13 @@ static int draw_pair(const struct area *area, int column, const char *key, const
 }
 
 /* Which hints there is room for, those of the first ranks before others. */
-static void hints_choose(const struct text *words, bool *is_shown, int room)
+static void hints_choose(const char *const *words, bool *is_shown, int room)
 {
 	for (int rank = 1; rank <= RANKS; rank++) {
 		for (enum act_id id = ACT_FIRST; id < ACTS; id++) {
 			const struct act *act = acts_get(id);
-			int width = words[id].length ? PAIR_GAP + pair_width(act->key_name,
-				words[id].bytes) : 0;
+			int width = *words[id] ? PAIR_GAP + pair_width(act->key_name, words[id]) :
+				0;
 
 			if (!width || act->rank != rank || width > room + PAIR_GAP)
 				continue;
@@ -164,19 +146,19 @@ static void hints_choose(const struct text *words, bool *is_shown, int room)
 
 void status_keys(const struct editor *editor, const struct layout *layout, enum state state)
 {
-	struct text words[ACTS] = { TEXT_EMPTY };
+	const char *words[ACTS];
+	struct arena arena = ARENA_EMPTY;
 	bool is_shown[ACTS] = { false };
 	int column = 0;
 
 	for (enum act_id id = ACT_FIRST; id < ACTS; id++)
-		hint_words(editor, acts_get(id), state, &words[id]);
+		words[id] = hint_words(editor, acts_get(id), state, &arena);
 	hints_choose(words, is_shown, layout->keys.columns);
-	for (enum act_id id = ACT_FIRST; id < ACTS; id++) {
+	for (enum act_id id = ACT_FIRST; id < ACTS; id++)
 		if (is_shown[id])
 			column = draw_pair(&layout->keys, column, acts_get(id)->key_name,
-				words[id].bytes);
-		text_fini(&words[id]);
-	}
+				words[id]);
+	arena_clear(&arena);
 }
 
 void status_key_words(const struct layout *layout, const char *const *pairs)
@@ -187,18 +169,18 @@ void status_key_words(const struct layout *layout, const char *const *pairs)
 		column = draw_pair(&layout->keys, column, pairs[0], pairs[1]);
 }
 
-void status_standing(const struct editor *editor, struct text *out)
+void status_rectangle(const struct editor *editor, const struct layout *layout)
 {
 	struct rectangle r = editor->is_marked ? editor->marked : editor_pegged(editor);
 	int columns = r.right - r.left + 1, rows = r.bottom - r.top + 1;
+	struct arena words = ARENA_EMPTY;
+	struct report report = editor_report(editor, &words);
 
-	if (!editor->is_pegged && !editor->is_marked)
-		return;
-	text_add(out, editor->is_marked ? "Marked: " : "The rectangle: ");
-	editor_name_size(editor, columns, rows, out);
-	text_add(out, ", ");
-	show_area(out, survey_area((int64_t)columns * rows, plot_cell(editor->plot)),
-		plot_units(editor->plot));
-	if (editor->is_marked)
-		text_add(out, ". A stamp has its top left at the cursor: *");
+	if (editor->is_pegged || editor->is_marked)
+		status_message(layout, say(&report, "%s: %s, %s%s",
+			editor->is_marked ? "Marked" : "The rectangle",
+			plain_cells(&report, columns, rows), plain_area(&report,
+			survey_area((int64_t)columns * rows, plot_cell(editor->plot))),
+			editor->is_marked ? ". A stamp has its top left at the cursor: *" : ""));
+	arena_clear(&words);
 }

@@ -14,7 +14,7 @@ void status_keys(const struct editor *editor, const struct layout *layout, enum 
 /* The same in questions and forms, which say it themselves: pairs of key and word such as "Enter",
  * "pick", ended by a NULL. The keys are drawn strong. */
 void status_key_words(const struct layout *layout, const char *const *pairs);
-/* What is said while there is no message: the rectangle pegged or marked. */
-void status_standing(const struct editor *editor, struct text *out);
+/* Instead of a message: the rectangle pegged or marked, if there is one. */
+void status_rectangle(const struct editor *editor, const struct layout *layout);
 
 #endif

@@ -1,4 +1,3 @@
-#include "base/show.h"
 #include "editor/acts/choice.h"
 #include "editor/acts/groups.h"
 #include "editor/acts/shared.h"
@@ -6,20 +5,18 @@
 /* What matters after the axis moved: whether it does anything, and what it broke. */
 static void say_axis(struct editor *editor, const char *what)
 {
-	struct text faults = TEXT_EMPTY;
+	struct report report = editor_report(editor, &editor->words);
 
 	editor_refresh(editor);
-	show_count(&faults, editor->faults);
 	if (mirror_of(editor->plot).kind == MIRROR_OFF)
 		editor_say(editor, "%s. The mirror is off: %s or %s or %s turns it on.", what,
 			acts_key(ACT_LEFT_RIGHT), acts_key(ACT_TOP_BOTTOM),
 			acts_key(ACT_HALF_TURN));
 	else if (editor->faults)
-		editor_say(editor, "%s. Now %s %s.", what, faults.bytes,
-			act_differ_words(editor->faults));
+		editor_say(editor, "%s. Now %s %s.", what,
+			plain_count(&report, editor->faults), act_differ_words(editor->faults));
 	else
 		editor_say(editor, "%s. Both sides match.", what);
-	text_fini(&faults);
 }
 
 static void axis_set(struct editor *editor, struct value axis, const char *what)
@@ -92,17 +89,12 @@ static void act_axis(struct editor *editor)
 		{ .words = "Level, through this cell", .run = level_through },
 		{ .words = "Both in the middle", .run = both_in_middle },
 	};
-	struct text notes[PLACES] = { TEXT_EMPTY };
+	struct report report = editor_report(editor, &editor->words);
 
-	for (int i = 0; i < PLACES; i++) {
-		show_length(&notes[i], halves[i] * plot_cell(editor->plot) / 2,
-			plot_units(editor->plot));
-		choices[i].note = notes[i].bytes;
-	}
+	for (int i = 0; i < PLACES; i++)
+		choices[i].note = plain_length(&report, halves[i] * plot_cell(editor->plot) / 2);
 	choice_ask(editor, "Where does the mirror's axis stand?", choices,
 		sizeof choices / sizeof *choices);
-	for (int i = 0; i < PLACES; i++)
-		text_fini(&notes[i]);
 }
 
 static const struct act acts[] = {

@@ -1,5 +1,4 @@
 #include "base/memory.h"
-#include "base/show.h"
 #include "plot/edit/fence_lay.h"
 #include "editor/acts/choice.h"
 #include "editor/acts/groups.h"
@@ -107,12 +106,10 @@ static bool gated_fits(const struct fence *fence, struct leg leg)
 static void say_length(struct editor *editor, const struct fence *fence, int64_t sides,
 	const char *done)
 {
-	struct text length = TEXT_EMPTY;
+	struct report report = editor_report(editor, &editor->words);
 
-	show_length(&length, sides * plot_cell(editor->plot), plot_units(editor->plot));
-	editor_say(editor, "%s: %s %s; %s takes it back.", fence->name, length.bytes, done,
-		acts_key(ACT_TAKE_BACK));
-	text_fini(&length);
+	editor_say(editor, "%s: %s %s; %s takes it back.", fence->name,
+		plain_sides(&report, sides), done, acts_key(ACT_TAKE_BACK));
 }
 
 static void say_laid(struct editor *editor, const struct fence *fence, struct laid laid,
@@ -132,20 +129,17 @@ static void say_lifted(struct editor *editor, const struct fence *fence, struct 
 static void say_gate(struct editor *editor, const struct fence *fence, struct laid laid,
 	const struct along *along)
 {
-	struct text length = TEXT_EMPTY;
+	struct report report = editor_report(editor, &editor->words);
+	const struct legs *gates = &fence->gates;
+	size_t set = 0;
 
 	/* Images that overlap the gate make it longer. */
-	for (size_t i = 0; i < fence->gates.count; i++)
-		if (!length.length && leg_covers(fence->gates.items[i], along->legs[0]))
-			show_length(&length, leg_length(fence->gates.items[i]) * plot_cell(editor->plot),
-				plot_units(editor->plot));
-	if (laid.changed > 1)
-		editor_say(editor, "%s: %lld gates set, each %s from post to post.", fence->name,
-			(long long)laid.changed, length.bytes);
-	else
-		editor_say(editor, "%s: a gate set, %s from post to post.", fence->name,
-			length.bytes);
-	text_fini(&length);
+	while (set < gates->count && !leg_covers(gates->items[set], along->legs[0]))
+		set++;
+	editor_say(editor, "%s: %s, %s%s from post to post.", fence->name, laid.changed == 1 ?
+		"a gate set" : say(&report, "%lld gates set", (long long)laid.changed),
+		laid.changed == 1 ? "" : "each ", set == gates->count ? "" :
+		plain_sides(&report, leg_length(gates->items[set])));
 }
 
 static void say_gate_lifted(struct editor *editor, const struct fence *fence, struct laid laid,
@@ -203,13 +197,13 @@ static bool is_possible(const struct editor *editor, const struct fence_work *wo
 	return false;
 }
 
-static void length_note(const struct editor *editor, const struct along *along, struct text *out)
+static int along_sides(const struct along *along)
 {
 	int sides = 0;
 
 	for (int i = 0; i < along->count; i++)
 		sides += leg_length(along->legs[i]);
-	show_length(out, sides * plot_cell(editor->plot), plot_units(editor->plot));
+	return sides;
 }
 
 /* Asks along which side; where only one will do there is no question. False, having said why, where
@@ -220,7 +214,7 @@ static bool along_ask(struct editor *editor, const struct fence_work *work, stru
 	const char *answers[PLACES], *notes[PLACES];
 	struct question question = { .text = work->question, .answers = answers, .notes = notes };
 	struct along along[PLACES];
-	struct text lengths[PLACES] = { TEXT_EMPTY };
+	struct report report = editor_report(editor, &editor->words);
 	int answer = 0, singles = 0;
 
 	for (enum place_along place = ALONG_ALL; place <= ALONG_RIGHT; place++) {
@@ -228,9 +222,8 @@ static bool along_ask(struct editor *editor, const struct fence_work *work, stru
 
 		if (!is_possible(editor, work, place, &here))
 			continue;
-		length_note(editor, &here, &lengths[question.count]);
 		answers[question.count] = names[place];
-		notes[question.count] = lengths[question.count].bytes;
+		notes[question.count] = plain_sides(&report, along_sides(&here));
 		along[question.count++] = here;
 		singles += place != ALONG_ALL;
 	}
@@ -238,8 +231,6 @@ static bool along_ask(struct editor *editor, const struct fence_work *work, stru
 		editor_say(editor, "%s", work->nowhere);
 	if (singles > 1)
 		answer = editor->asker->choose(editor->asker, &question);
-	for (int i = 0; i < PLACES; i++)
-		text_fini(&lengths[i]);
 	if (question.count == 0 || answer == ANSWER_NONE)
 		return false;
 	*chosen = along[singles > 1 ? answer : question.count - 1];
@@ -365,14 +356,12 @@ static void act_fence(struct editor *editor)
 		{ .words = "Fence the whole plan", .act = ACT_FENCE_PLAN },
 	};
 	struct rectangle r = cells_meant(editor);
-	struct text words = TEXT_EMPTY;
+	struct report report = editor_report(editor, &editor->words);
 
-	text_add(&words, editor->is_marked ? "Along what is marked, " : editor->is_pegged ?
-		"Along the rectangle, " : "Along this cell, ");
-	editor_name_size(editor, r.right - r.left + 1, r.bottom - r.top + 1, &words);
-	text_add(&words, ":");
-	choice_ask(editor, words.bytes, choices, sizeof choices / sizeof *choices);
-	text_fini(&words);
+	choice_ask(editor, say(&report, "Along %s, %s:", editor->is_marked ? "what is marked" :
+		editor->is_pegged ? "the rectangle" : "this cell",
+		plain_cells(&report, r.right - r.left + 1, r.bottom - r.top + 1)),
+		choices, sizeof choices / sizeof *choices);
 }
 
 static const struct act acts[] = {

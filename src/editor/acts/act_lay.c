@@ -6,20 +6,19 @@
 
 static void say_legend(struct editor *editor, int letter)
 {
+	const struct details *details = &editor->plot->details;
+	struct report report = editor_report(editor, &editor->words);
 	struct text words = TEXT_EMPTY;
 
-	for (size_t i = 0; i < editor->plot->details.legend_count; i++) {
-		text_add(&words, i ? ", " : "");
-		editor_name_letter(editor, editor->plot->details.legend[i].letter, &words);
-	}
-	editor_say(editor, "%c is not in the legend: %s%s. open ground.", letter,
-		words.bytes ? words.bytes : "", words.bytes ? ", " : "");
-	text_fini(&words);
+	for (size_t i = 0; i < details->legend_count; i++)
+		text_print(&words, "%s, ", plain_letter(&report, details->legend[i].letter));
+	editor_say(editor, "%c is not in the legend: %s. open ground.", letter,
+		say_text(&report, &words));
 }
 
 static void act_take(struct editor *editor, int key)
 {
-	struct text words = TEXT_EMPTY;
+	struct report report = editor_report(editor, &editor->words);
 
 	if (key != OPEN_GROUND && !plot_entry(editor->plot, (char)key)) {
 		say_legend(editor, key);
@@ -27,9 +26,7 @@ static void act_take(struct editor *editor, int key)
 	}
 	editor_drop_mark(editor);
 	editor->hand = (char)key;
-	editor_name_letter(editor, editor->hand, &words);
-	editor_say(editor, "In hand: %s.", words.bytes);
-	text_fini(&words);
+	editor_say(editor, "In hand: %s.", plain_letter(&report, editor->hand));
 }
 
 static void lay_here(struct editor *editor, char letter, const char *nothing)

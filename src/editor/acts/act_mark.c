@@ -11,14 +11,17 @@ bool act_has_mark(struct editor *editor)
 	return editor->is_marked;
 }
 
+static const char *carried_words(struct editor *editor)
+{
+	struct report report = editor_report(editor, &editor->words);
+
+	return plain_cells(&report, editor->carried.columns, editor->carried.rows);
+}
+
 /* "Turned a quarter clockwise: 3 ft x 5 ft." */
 static void say_size(struct editor *editor, const char *what)
 {
-	struct text size = TEXT_EMPTY;
-
-	editor_name_size(editor, editor->carried.columns, editor->carried.rows, &size);
-	editor_say(editor, "%s: %s.", what, size.bytes);
-	text_fini(&size);
+	editor_say(editor, "%s: %s.", what, carried_words(editor));
 }
 
 /* The cursor goes to the piece's top left cell, so that a stamp at once changes it in its place. */
@@ -149,13 +152,9 @@ void act_mark_ask(struct editor *editor)
 		{ .words = "Crop the plan to it", .act = ACT_CROP_TO_MARK },
 		{ .words = "Drop the mark", .act = ACT_STEP_BACK, .key = ACT_STEP_BACK },
 	};
-	struct text words = TEXT_EMPTY;
 
-	text_add(&words, "Carried, ");
-	editor_name_size(editor, editor->carried.columns, editor->carried.rows, &words);
-	text_add(&words, ":");
-	choice_ask(editor, words.bytes, choices, sizeof choices / sizeof *choices);
-	text_fini(&words);
+	choice_ask(editor, arena_print(&editor->words, "Carried, %s:", carried_words(editor)),
+		choices, sizeof choices / sizeof *choices);
 }
 
 static const struct act acts[] = {

@@ -1,4 +1,3 @@
-#include "base/show.h"
 #include "plot/edit/fence_lay.h"
 #include "editor/acts/groups.h"
 #include "editor/acts/shared.h"
@@ -87,21 +86,20 @@ static void say_fault(struct editor *editor, const struct mirror *mirror)
 	const struct ground *ground = &editor->plot->ground;
 	struct place at = editor->cursor, images[IMAGES_MOST];
 	int count = mirror_cells(mirror, at.x, at.y, images);
+	struct report report = editor_report(editor, &editor->words);
 	struct text words = TEXT_EMPTY;
 
-	show_count(&words, editor->faults);
-	text_add(&words, editor->faults == 1 ? " fault, here: " : " faults. Here is ");
-	editor_name_letter(editor, ground_cell(ground, at.x, at.y), &words);
+	text_print(&words, "%s %s%s", plain_count(&report, editor->faults),
+		editor->faults == 1 ? "fault, here: " : "faults. Here is ",
+		plain_letter(&report, ground_cell(ground, at.x, at.y)));
 	for (int i = 1; i < count; i++) {
 		struct place image = images[i];
 
 		if (!ground_holds(ground, image.x, image.y) ||
 		    ground_cell(ground, image.x, image.y) == ground_cell(ground, at.x, at.y))
 			continue;
-		text_add(&words, "; its image at ");
-		editor_name_place(editor, image, &words);
-		text_add(&words, " is ");
-		editor_name_letter(editor, ground_cell(ground, image.x, image.y), &words);
+		text_print(&words, "; its image at %s is %s", plain_place(&report, image),
+			plain_letter(&report, ground_cell(ground, image.x, image.y)));
 	}
 	editor_say(editor, "%s.", words.bytes);
 	text_fini(&words);

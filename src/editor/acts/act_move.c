@@ -1,6 +1,5 @@
 #include "editor/acts/groups.h"
 #include "base/number.h"
-#include "base/show.h"
 #include "editor/acts/shared.h"
 #include "editor/sheets/sheet_ask.h"
 
@@ -55,15 +54,13 @@ static bool cell_at(const struct editor *editor, int cells, nm distance, int *at
 	return true;
 }
 
-static bool beyond(const struct editor *editor, int field, int cells, struct fault *fault)
+static bool beyond(struct editor *editor, int field, int cells, struct fault *fault)
 {
-	struct text size = TEXT_EMPTY;
+	struct report report = editor_report(editor, &editor->words);
 
-	show_length(&size, cells * plot_cell(editor->plot), plot_units(editor->plot));
-	fault_set(fault, field, "%s: beyond the plan, which is %s %s",
-		field == ACROSS ? "Across" : "Down", size.bytes, field == ACROSS ? "wide" : "deep");
-	text_fini(&size);
-	return false;
+	return fault_set(fault, field, "%s: beyond the plan, which is %s %s",
+		field == ACROSS ? "Across" : "Down", plain_sides(&report, cells),
+		field == ACROSS ? "wide" : "deep");
 }
 
 static bool place_accept(struct sheet *sheet, struct fault *fault)
@@ -86,23 +83,19 @@ static bool place_accept(struct sheet *sheet, struct fault *fault)
 static void act_place(struct editor *editor)
 {
 	const int cells[PLACE_FIELDS] = { editor->cursor.x, editor->cursor.y };
-	struct text typed[PLACE_FIELDS] = { TEXT_EMPTY };
+	struct report report = editor_report(editor, &editor->words);
 	struct field_spec fields[PLACE_FIELDS] = {
 		[ACROSS] = { .label = "Across from the left" },
 		[DOWN] = { .label = "Down from the top" },
 	};
 
 	for (int i = 0; i < PLACE_FIELDS; i++) {
-		length_write(&typed[i], cells[i] * plot_cell(editor->plot),
-			plot_units(editor->plot));
 		fields[i].rule = &reach;
 		fields[i].required = fields[i].is_far = true;
-		fields[i].typed = typed[i].bytes;
+		fields[i].typed = exact_length(&report, cells[i] * plot_cell(editor->plot));
 	}
 	sheet_ask(editor, &(struct sheet_spec){ .title = "Go to a place", .done = "go there",
 		.fields = fields, .count = PLACE_FIELDS, .accept = place_accept, .owner = editor });
-	for (int i = 0; i < PLACE_FIELDS; i++)
-		text_fini(&typed[i]);
 }
 
 static const struct act acts[] = {

@@ -26,17 +26,16 @@ static void act_fill(struct editor *editor)
  * rounded in any case. */
 static void say_laid(struct editor *editor, const char *what, const struct cells *cells)
 {
-	struct text length = TEXT_EMPTY;
+	struct report report = editor_report(editor, &editor->words);
+	const char *length = exact_length(&report, cells->count * plot_cell(editor->plot));
 
-	length_write(&length, cells->count * plot_cell(editor->plot), plot_units(editor->plot));
 	if (cells->is_rounded)
 		editor_say(editor, "%s of %s, which is rounded to whole cells: %d.%s%s", what,
-			length.bytes, cells->count, editor->message.length ? " " : "",
+			length, cells->count, editor->message.length ? " " : "",
 			editor->message.length ? editor->message.bytes : "");
 	else if (!editor->message.length)
-		editor_say(editor, "%s of %s: %d %s.", what, length.bytes, cells->count,
+		editor_say(editor, "%s of %s: %d %s.", what, length, cells->count,
 			cells->count == 1 ? "cell" : "cells");
-	text_fini(&length);
 }
 
 static void act_frame(struct editor *editor)
@@ -78,14 +77,11 @@ static void rectangle_end(struct editor *editor)
 		{ .words = "Take the peg out", .act = ACT_STEP_BACK, .key = ACT_STEP_BACK },
 	};
 	struct rectangle r = editor_pegged(editor);
-	struct text words = TEXT_EMPTY;
+	struct report report = editor_report(editor, &editor->words);
 
-	editor_name_letter(editor, editor->hand, &words);
-	text_add(&words, ", a rectangle of ");
-	editor_name_size(editor, r.right - r.left + 1, r.bottom - r.top + 1, &words);
-	text_add(&words, ":");
-	choice_ask(editor, words.bytes, choices, sizeof choices / sizeof *choices);
-	text_fini(&words);
+	choice_ask(editor, say(&report, "%s, a rectangle of %s:",
+		plain_letter(&report, editor->hand), plain_cells(&report,
+		r.right - r.left + 1, r.bottom - r.top + 1)), choices, sizeof choices / sizeof *choices);
 }
 
 static void act_peg(struct editor *editor)

@@ -1,4 +1,3 @@
-#include "base/show.h"
 #include "plot/edit/resize.h"
 #include "editor/acts/choice.h"
 #include "editor/acts/groups.h"
@@ -6,38 +5,26 @@
 #include "editor/sheets/cells.h"
 #include "editor/sheets/sheet_ask.h"
 
-/* ---- What falls outside
- * ------------------------------------------------------------------------- */
+/* ---- What falls outside ---------------------------------------------------------------------- */
 
-/* "12 cells of bed, 3 of path". */
-static void cells_add(struct text *out, const int64_t lost[CLASSES])
+/* "12 cells of bed, 3 of path, 8 ft of fence, 1 gate"; "" where nothing is lost. */
+static const char *loss_words(const struct report *report, const int64_t lost[CLASSES],
+	struct fence_loss loss)
 {
-	for (int class = 0; class < CLASS_OPEN; class++) {
-		bool is_first = out->length == 0;
+	struct text words = TEXT_EMPTY;
 
-		if (!lost[class])
-			continue;
-		text_add(out, is_first ? "" : ", ");
-		show_count(out, lost[class]);
-		if (is_first)
-			text_add(out, lost[class] == 1 ? " cell" : " cells");
-		text_print(out, " of %s", class_word((enum plot_class)class));
-	}
-}
-
-/* "8 ft of fence, 1 gate". */
-static void fence_add(struct text *out, const struct plot *plot, struct fence_loss loss)
-{
-	if (loss.sides) {
-		text_add(out, out->length ? ", " : "");
-		show_length(out, loss.sides * plot_cell(plot), plot_units(plot));
-		text_add(out, " of fence");
-	}
-	if (loss.gates) {
-		text_add(out, out->length ? ", " : "");
-		show_count(out, loss.gates);
-		text_add(out, loss.gates == 1 ? " gate" : " gates");
-	}
+	for (enum plot_class class = 0; class < CLASS_OPEN; class++)
+		if (lost[class])
+			text_print(&words, "%s%s%s of %s", words.length ? ", " : "",
+				plain_count(report, lost[class]), words.length ? "" :
+				lost[class] == 1 ? " cell" : " cells", class_word(class));
+	if (loss.sides)
+		text_print(&words, "%s%s of fence", words.length ? ", " : "",
+			plain_sides(report, loss.sides));
+	if (loss.gates)
+		text_print(&words, "%s%s %s", words.length ? ", " : "",
+			plain_count(report, loss.gates), loss.gates == 1 ? "gate" : "gates");
+	return say_text(report, &words);
 }
 
 /* Open ground is given up without a question. */
@@ -45,44 +32,31 @@ static bool may_lose(struct editor *editor, const struct margins *margins)
 {
 	static const char *const answers[] = { "Leave the plan as it is", "Crop it all the same" };
 	struct question question = { .answers = answers, .count = 2 };
+	struct report report = editor_report(editor, &editor->words);
 	int64_t lost[CLASSES];
-	struct text words = TEXT_EMPTY;
-	bool may;
+	const char *words;
 
 	resize_loss(editor->plot, margins, lost);
-	cells_add(&words, lost);
-	fence_add(&words, editor->plot, resize_fence_loss(editor->plot, margins));
-	if (!words.length)
-		return true;
-	text_add(&words, " would go.");
-	question.text = words.bytes;
-	may = editor->asker->choose(editor->asker, &question) == 1;
-	text_fini(&words);
-	return may;
+	words = loss_words(&report, lost, resize_fence_loss(editor->plot, margins));
+	question.text = say(&report, "%s would go.", words);
+	return !*words || editor->asker->choose(editor->asker, &question) == 1;
 }
 
-/* ---- Growing and cropping
- * ----------------------------------------------------------------------- */
+/* ---- Growing and cropping -------------------------------------------------------------------- */
 
 /* The size, and what has become of the mirror. */
 static void say_size(struct editor *editor, bool had_axis)
 {
 	const struct ground *ground = &editor->plot->ground;
 	bool has_axis = block_value(&editor->plot->details.head, HEAD_AXIS)->set;
-	struct text words = TEXT_EMPTY;
+	struct report report = editor_report(editor, &editor->words);
 
 	editor_refresh(editor);
-	text_add(&words, "The plan is ");
-	editor_name_size(editor, ground->columns, ground->rows, &words);
-	text_print(&words, " now, %d x %d cells.%s", ground->columns, ground->rows,
-		had_axis && !has_axis ? " The axis fell outside; both stand in the middle." : "");
-	if (editor->faults) {
-		text_add(&words, " The mirror has ");
-		show_count(&words, editor->faults);
-		text_add(&words, editor->faults == 1 ? " fault." : " faults.");
-	}
-	editor_say(editor, "%s", words.bytes);
-	text_fini(&words);
+	editor_say(editor, "The plan is %s now, %d x %d cells.%s%s",
+		plain_cells(&report, ground->columns, ground->rows), ground->columns, ground->rows,
+		had_axis && !has_axis ? " The axis fell outside; both stand in the middle." : "",
+		!editor->faults ? "" : say(&report, " The mirror has %s %s.",
+		plain_count(&report, editor->faults), editor->faults == 1 ? "fault" : "faults"));
 }
 
 /* margins must fit. */
@@ -106,8 +80,7 @@ static void resize(struct editor *editor, const struct margins *margins)
 		editor_say(editor, "The plan has that size already.");
 }
 
-/* ---- By measure
- * --------------------------------------------------------------------------------- */
+/* ---- By measure ------------------------------------------------------------------------------ */
 
 enum { LEFT, TOP, RIGHT, BOTTOM, SIDES };
 
@@ -170,8 +143,7 @@ static void by_measure(struct editor *editor)
 		resize(editor, &sizing.margins);
 }
 
-/* ---- To the cursor, to the mark
- * ----------------------------------------------------------------- */
+/* ---- To the cursor, to the mark -------------------------------------------------------------- */
 
 static void crop_left(struct editor *editor)
 {
@@ -219,13 +191,12 @@ static void act_size(struct editor *editor)
 		{ .words = "Crop to the mark", .act = ACT_CROP_TO_MARK },
 	};
 	enum { CHOICES = sizeof choices / sizeof *choices };
-	struct text words = TEXT_EMPTY;
+	const struct ground *ground = &editor->plot->ground;
+	struct report report = editor_report(editor, &editor->words);
 
-	text_add(&words, "The plan is ");
-	editor_name_size(editor, editor->plot->ground.columns, editor->plot->ground.rows, &words);
-	text_add(&words, ". Grow or crop it:");
-	choice_ask(editor, words.bytes, choices, editor->is_marked ? CHOICES : CHOICES - 1);
-	text_fini(&words);
+	choice_ask(editor, say(&report, "The plan is %s. Grow or crop it:",
+		plain_cells(&report, ground->columns, ground->rows)), choices,
+		editor->is_marked ? CHOICES : CHOICES - 1);
 }
 
 static const struct act acts[] = {

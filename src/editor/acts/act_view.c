@@ -3,17 +3,16 @@
 static void say_grain(struct editor *editor)
 {
 	const struct grain *grain = view_grain(&editor->view);
-	struct text size = TEXT_EMPTY;
+	struct report report = editor_report(editor, &editor->words);
 
-	editor_name_size(editor, grain->across, grain->down, &size);
 	if (grain->down == 1)
 		editor_say(editor, "%s a cell.",
 			grain->columns == 2 ? "Two columns" : "One column");
 	else
 		editor_say(editor,
 			"A character stands for %d x %d cells, %s: the commonest letter.",
-			grain->across, grain->down, size.bytes);
-	text_fini(&size);
+			grain->across, grain->down,
+			plain_cells(&report, grain->across, grain->down));
 }
 
 static void zoom_to(struct editor *editor, int zoom)

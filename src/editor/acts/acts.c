@@ -60,6 +60,7 @@ static void say_looking(struct editor *editor)
 static void begin(struct editor *editor, const struct act *act, int key)
 {
 	text_clear(&editor->message);
+	arena_clear(&editor->words);
 	editor_end_drag(editor); /* a key ends what the mouse has begun */
 	if (!act)
 		editor_say(editor, "This key does nothing. Press %s for all that can be done.",

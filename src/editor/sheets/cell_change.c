@@ -1,5 +1,4 @@
 #include "editor/sheets/cell_change.h"
-#include "base/show.h"
 #include "plot/edit/legend.h"
 #include "plot/edit/rescale.h"
 
@@ -7,78 +6,72 @@
 
 enum { KEEP_CELLS, KEEP_MEASURE, ANSWERS, AREAS_SAID_MOST = 4 };
 
-static void size_add(struct text *out, const struct ground *ground, nm cell, enum units units)
+/* Words in the units of a plot that is not yet the editor's. */
+static struct report report_of(struct editor *editor, const struct plot *plot)
 {
-	show_length(out, ground->columns * cell, units);
-	text_add(out, " x ");
-	show_length(out, ground->rows * cell, units);
+	struct report report = editor_report(editor, &editor->words);
+
+	report.units = plot_units(plot);
+	return report;
+}
+
+static const char *size_words(const struct report *report, const struct ground *ground, nm cell)
+{
+	return say(report, "%s x %s", plain_length(report, ground->columns * cell),
+		plain_length(report, ground->rows * cell));
 }
 
 /* ---- The question --------------------------------------------------------------------------- */
 
-static void measure_note(struct text *out, const struct rescale *rescale, const struct plot *plot)
+static const char *measure_note(const struct report *report, const struct rescale *rescale,
+	const struct plot *plot)
 {
-	text_print(out, "%d x %d cells", rescale->across.new_count, rescale->down.new_count);
-	if (!rescale_fits(rescale))
-		text_add(out, ": too many");
-	else if (rescale_rounded(rescale, &plot->ground) || !rescale_keeps_fences(rescale, plot))
-		text_add(out, ", rounded");
+	return say(report, "%d x %d cells%s", rescale->across.new_count, rescale->down.new_count,
+		!rescale_fits(rescale) ? ": too many" : rescale_rounded(rescale, &plot->ground) ||
+		!rescale_keeps_fences(rescale, plot) ? ", rounded" : "");
 }
 
 static int ask(struct editor *editor, const struct plot *plot, const struct rescale *rescale)
 {
 	static const char *const answers[ANSWERS] = { "Its cells", "Its measure" };
-	const char *notes[ANSWERS];
-	struct question question = { .answers = answers, .notes = notes, .count = ANSWERS };
-	struct text words = TEXT_EMPTY, cells = TEXT_EMPTY, measure = TEXT_EMPTY;
-	enum units units = plot_units(plot);
-	int answer;
+	struct report report = report_of(editor, plot);
+	const char *notes[ANSWERS] = {
+		[KEEP_CELLS] = size_words(&report, &plot->ground, rescale->across.new_cell),
+		[KEEP_MEASURE] = measure_note(&report, rescale, plot),
+	};
+	struct question question = { .answers = answers, .notes = notes, .count = ANSWERS,
+		.text = say(&report, "Cells of %s instead of %s. What does the ground keep?",
+			exact_length(&report, rescale->across.new_cell),
+			exact_length(&report, rescale->across.old_cell)) };
 
-	text_add(&words, "Cells of ");
-	length_write(&words, rescale->across.new_cell, units);
-	text_add(&words, " instead of ");
-	length_write(&words, rescale->across.old_cell, units);
-	text_add(&words, ". What does the ground keep?");
-	size_add(&cells, &plot->ground, rescale->across.new_cell, units);
-	measure_note(&measure, rescale, plot);
-	question.text = words.bytes;
-	notes[KEEP_CELLS] = cells.bytes;
-	notes[KEEP_MEASURE] = measure.bytes;
-	answer = editor->asker->choose(editor->asker, &question);
-	text_fini(&words);
-	text_fini(&cells);
-	text_fini(&measure);
-	return answer;
+	return editor->asker->choose(editor->asker, &question);
 }
 
 /* ---- What came of it ------------------------------------------------------------------------ */
 
-static void area_add(struct text *out, const struct plot *plot, char letter)
+static const char *area_words(const struct report *report, const struct plot *plot, char letter)
 {
-	show_area(out, survey_area(legend_cells(plot, letter), plot_cell(plot)), plot_units(plot));
+	return plain_area(report, survey_area(legend_cells(plot, letter), plot_cell(plot)));
 }
 
 /* "b 29.9 sq ft, was 30.0 sq ft" of the letters whose area is another; no more than a few. */
-static void areas_add(struct text *out, const struct plot *now, const struct plot *before)
+static const char *areas_words(const struct report *report, const struct plot *now,
+	const struct plot *before)
 {
+	struct text words = TEXT_EMPTY;
 	int others = 0;
 
 	for (size_t i = 0; i < now->details.legend_count; i++) {
 		char letter = now->details.legend[i].letter;
-		struct text to = TEXT_EMPTY, from = TEXT_EMPTY;
-		bool is_other;
+		const char *to = area_words(report, now, letter);
+		const char *from = area_words(report, before, letter);
 
-		area_add(&to, now, letter);
-		area_add(&from, before, letter);
-		is_other = strcmp(to.bytes, from.bytes) != 0;
-		others += is_other;
-		if (is_other && others <= AREAS_SAID_MOST)
-			text_print(out, " %c %s, was %s.", letter, to.bytes, from.bytes);
-		text_fini(&to);
-		text_fini(&from);
+		if (strcmp(to, from) != 0 && ++others <= AREAS_SAID_MOST)
+			text_print(&words, " %c %s, was %s.", letter, to, from);
 	}
 	if (others > AREAS_SAID_MOST)
-		text_print(out, " %d other areas changed.", others - AREAS_SAID_MOST);
+		text_print(&words, " %d other areas changed.", others - AREAS_SAID_MOST);
+	return say_text(report, &words);
 }
 
 /* What the new cells could not keep as it was. */
@@ -97,38 +90,30 @@ static int64_t gates_of(const struct details *details)
 	return gates;
 }
 
-static void fences_add(struct text *out, const struct rounding *rounding)
+static const char *fences_words(const struct report *report, const struct rounding *rounding)
 {
-	if (rounding->has_fences)
-		text_add(out, " Fences go along the nearest lines of the new cells.");
-	if (rounding->gates_gone)
-		text_print(out, " %lld %s too narrow for them and went.",
+	return say(report, "%s%s", !rounding->has_fences ? "" :
+		" Fences go along the nearest lines of the new cells.", !rounding->gates_gone ? "" :
+		say(report, " %lld %s too narrow for them and went.",
 			(long long)rounding->gates_gone,
-			rounding->gates_gone == 1 ? "gate was" : "gates were");
+			rounding->gates_gone == 1 ? "gate was" : "gates were"));
 }
 
 static void say_measure(struct editor *editor, const struct plot *now, const struct plot *before,
 	const struct rounding *rounding)
 {
-	struct text words = TEXT_EMPTY, size = TEXT_EMPTY, was = TEXT_EMPTY;
+	struct report report = report_of(editor, now);
+	const char *size = size_words(&report, &now->ground, plot_cell(now));
+	const char *was = size_words(&report, &before->ground, plot_cell(before));
+	bool is_same = strcmp(size, was) == 0;
 
-	size_add(&size, &now->ground, plot_cell(now), plot_units(now));
-	size_add(&was, &before->ground, plot_cell(before), plot_units(now));
-	text_print(&words, "%d x %d cells", now->ground.columns, now->ground.rows);
-	if (rounding->cells)
-		text_print(&words, "; %lld of them straddled two kinds of ground or the edge and "
-			"took the ground under their middle.", (long long)rounding->cells);
-	else
-		text_add(&words, strcmp(size.bytes, was.bytes) == 0 && !rounding->has_fences ?
-			", all as it was." : ".");
-	if (strcmp(size.bytes, was.bytes) != 0)
-		text_print(&words, " The plan is %s, was %s.", size.bytes, was.bytes);
-	areas_add(&words, now, before);
-	fences_add(&words, rounding);
-	editor_say(editor, "%s", words.bytes);
-	text_fini(&words);
-	text_fini(&size);
-	text_fini(&was);
+	editor_say(editor, "%d x %d cells%s%s%s%s", now->ground.columns, now->ground.rows,
+		rounding->cells ? say(&report, "; %lld of them straddled two kinds of ground or "
+			"the edge and took the ground under their middle.",
+			(long long)rounding->cells) :
+		is_same && !rounding->has_fences ? ", all as it was." : ".",
+		is_same ? "" : say(&report, " The plan is %s, was %s.", size, was),
+		areas_words(&report, now, before), fences_words(&report, rounding));
 }
 
 static bool too_many(const struct rescale *rescale, struct fault *fault)

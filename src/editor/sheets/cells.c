@@ -91,8 +91,7 @@ bool cells_read(const struct sheet *sheet, int field, nm cell, struct cells *cel
 	return true;
 }
 
-/* ---- One number of cells
- * ------------------------------------------------------------------------ */
+/* ---- One number of cells --------------------------------------------------------------------- */
 
 struct asking {
 	struct editor *editor;

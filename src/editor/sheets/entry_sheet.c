@@ -131,12 +131,6 @@ bool entry_sheet_add(struct editor *editor)
 
 /* ---- Removing ------------------------------------------------------------------------------- */
 
-static void cells_add(struct text *out, int64_t cells)
-{
-	show_count(out, cells);
-	text_add(out, cells == 1 ? " cell" : " cells");
-}
-
 /* Asks for one of the legend's letters; where there is a `but`, for another one or for open
  * ground. NUL: the question was left. */
 static char letter_ask(struct editor *editor, const char *words, char but)
@@ -176,19 +170,16 @@ static char letter_ask(struct editor *editor, const char *words, char but)
 bool entry_sheet_remove(struct editor *editor)
 {
 	char removed = letter_ask(editor, "Remove which entry?", '\0'), to = OPEN_GROUND;
-	struct text words = TEXT_EMPTY;
+	struct report report = editor_report(editor, &editor->words);
 	int64_t cells;
 
 	if (!removed)
 		return false;
 	cells = legend_cells(editor->plot, removed);
-	editor_name_letter(editor, removed, &words);
-	text_add(&words, " goes. What shall its ");
-	cells_add(&words, cells);
-	text_add(&words, " be?");
 	if (cells)
-		to = letter_ask(editor, words.bytes, removed);
-	text_fini(&words);
+		to = letter_ask(editor, say(&report, "%s goes. What shall its %s %s be?",
+			plain_letter(&report, removed), plain_count(&report, cells),
+			cells == 1 ? "cell" : "cells"), removed);
 	if (!to)
 		return false;
 	legend_remove(editor_edit(editor), removed, to);

@@ -34,6 +34,14 @@ const char *plain_decimal(const struct report *report, double number, int places
 	return say_text(report, &text);
 }
 
+const char *exact_length(const struct report *report, nm length)
+{
+	struct text text = TEXT_EMPTY;
+
+	length_write(&text, length, report->units);
+	return say_text(report, &text);
+}
+
 /* A measure as show_NAME has it in the plot's units, and the same tied. */
 #define MEASURE(name, type) \
 	const char *plain_##name(const struct report *report, type measure) \
@@ -62,6 +70,29 @@ const char *plain_size(const struct report *report, const struct size *size)
 {
 	return say(report, "%s x %s x %s", plain_inches(report, size->along),
 		plain_inches(report, size->across), plain_inches(report, size->up));
+}
+
+const char *plain_sides(const struct report *report, int64_t sides)
+{
+	return plain_length(report, sides * plot_cell(report->plot));
+}
+
+const char *plain_cells(const struct report *report, int64_t columns, int64_t rows)
+{
+	return say(report, "%s x %s", plain_sides(report, columns), plain_sides(report, rows));
+}
+
+const char *plain_place(const struct report *report, struct place cell)
+{
+	return say(report, "%s across, %s down", plain_sides(report, cell.x),
+		plain_sides(report, cell.y));
+}
+
+const char *plain_letter(const struct report *report, char letter)
+{
+	const struct entry *entry = plot_entry(report->plot, letter);
+
+	return say(report, "%c %s", letter, entry ? entry->name : "open ground");
 }
 
 const char *plain_region(const struct report *report, int region)

@@ -1,5 +1,5 @@
-/* Words of figures, for all views. All are in report->words: they last until the next paragraph
- * or row is printed. */
+/* Words of figures, for all views and for what the editor says. All are in report->words: in a
+ * view they last until the next paragraph or row is printed. */
 #ifndef REPORT_WORDS_WORDS_H
 #define REPORT_WORDS_WORDS_H
 
@@ -15,12 +15,21 @@ const char *plain_decimal(const struct report *report, double number, int places
 const char *plain_length(const struct report *report, nm length);
 /* As a rule reads it: inches without feet. */
 const char *plain_inches(const struct report *report, nm length);
+/* As a plot spells it: exact. */
+const char *exact_length(const struct report *report, nm length);
 const char *plain_area(const struct report *report, double area);
 const char *plain_volume(const struct report *report, double volume);
 const char *plain_weight(const struct report *report, double weight);
 const char *plain_money(const struct report *report, money amount); /* "1,234.50" */
-const char *plain_size(const struct report *report, const struct size *size); /* "16 in x 8 in x 6 "
-	"in" */
+/* "16 in x 8 in x 6 in" */
+const char *plain_size(const struct report *report, const struct size *size);
+/* "4 ft x 3 ft" of so many columns and rows of the plot's cells, "4 ft" of so many sides of them,
+ * "4 ft across, 3 ft down" of the near corner of one. */
+const char *plain_cells(const struct report *report, int64_t columns, int64_t rows);
+const char *plain_sides(const struct report *report, int64_t sides);
+const char *plain_place(const struct report *report, struct place cell);
+/* "b Raised bed", ". open ground". */
+const char *plain_letter(const struct report *report, char letter);
 /* "B1"; "" for NO_REGION. */
 const char *plain_region(const struct report *report, int region);
 
