@@ -36,6 +36,16 @@ static const struct figure *first_compared(const struct figure_table *table)
 	return figure;
 }
 
+/* Lengths or rows within a row, wherever they are. */
+static char *array_within(const struct figure *figure, char *row)
+{
+	char *array = row + figure->at;
+
+	if (figure->size == sizeof array)
+		memcpy(&array, array, sizeof array);
+	return array;
+}
+
 /* Makes one figure of a filled row another, with as little as there can be. */
 static void alter(const struct figure *figure, char *row)
 {
@@ -54,13 +64,11 @@ static void alter(const struct figure *figure, char *row)
 		memcpy(row + figure->count_at, &count, sizeof count);
 		break;
 	case FIGURE_LENGTHS:
-		memcpy(&field, field, sizeof field);
-		((nm *)(void *)field)[1]++;
+		array_within(figure, row)[sizeof(nm)] ^= 1;
 		break;
 	case FIGURE_ROWS:
-		if (figure->size == sizeof field)
-			memcpy(&field, field, sizeof field);
-		alter(first_compared(figure->table), field + figure->table->row_size);
+		alter(first_compared(figure->table),
+			array_within(figure, row) + figure->table->row_size);
 		break;
 	default:
 		*field ^= 1;

@@ -73,28 +73,33 @@ static void put_count(const struct figure *figure, char *row, int count)
 
 static void fill(struct arena *arena, const struct figure_table *table, char *row);
 
-static void put_lengths(struct arena *arena, const struct figure *figure, char *row)
+/* An array of so large things within the row, or one that the row is made to point to. */
+static char *put_array(struct arena *arena, const struct figure *figure, char *row, size_t size)
 {
-	nm *lengths = arena_new(arena, WITHIN, sizeof *lengths);
+	char *array = row + figure->at;
 
-	for (int i = 0; i < WITHIN; i++)
-		lengths[i] = i + 1;
-	memcpy(row + figure->at, &lengths, sizeof lengths);
+	if (figure->size == sizeof array) {
+		array = arena_new(arena, WITHIN, size);
+		memcpy(row + figure->at, &array, sizeof array);
+	}
 	put_count(figure, row, WITHIN);
+	return array;
 }
 
-/* Into an array within the row, or one that it points to. */
+static void put_lengths(struct arena *arena, const struct figure *figure, char *row)
+{
+	char *lengths = put_array(arena, figure, row, sizeof(nm));
+
+	for (nm i = 0; i < WITHIN; i++)
+		memcpy(lengths + (size_t)i * sizeof i, &i, sizeof i);
+}
+
 static void put_rows(struct arena *arena, const struct figure *figure, char *row)
 {
-	char *rows = row + figure->at;
+	char *rows = put_array(arena, figure, row, figure->table->row_size);
 
-	if (figure->size == sizeof rows) {
-		rows = arena_new(arena, WITHIN, figure->table->row_size);
-		memcpy(row + figure->at, &rows, sizeof rows);
-	}
 	for (int i = 0; i < WITHIN; i++)
 		fill(arena, figure->table, rows + (size_t)i * figure->table->row_size);
-	put_count(figure, row, WITHIN);
 }
 
 static void fill_figure(struct arena *arena, const struct figure *figure, char *row)
