@@ -155,7 +155,8 @@ void json_after(struct sink *out, const struct takeoff *takeoff, const struct fi
 	} else {
 		at = figure_rows(figure, row, &count);
 		for (int i = 0; i < count; i++, at += figure->table->row_size)
-			json_rows_add(&rows, json_object(takeoff, figure->table, at));
+			if (!row_is_left_out(figure->table, at))
+				json_rows_add(&rows, json_object(takeoff, figure->table, at));
 	}
 	json_rows_close(&rows);
 }

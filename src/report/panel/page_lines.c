@@ -93,22 +93,27 @@ static void add_title(struct page_maker *maker, const struct figure_table *table
 		page_heading_line(maker, title);
 }
 
-/* Rows within a row: "Gate 1 clear". */
+/* A row within a row: "Gate 1 clear". */
+static void add_inner_row(struct page_maker *maker, const struct figure *figure, const void *inner,
+	int number)
+{
+	for (int i = 0; i < figure->table->count; i++) {
+		const struct figure *part = &figure->table->figures[i];
+
+		if (part->label)
+			page_figure(maker, say(&maker->report, "%s %d %s", figure->label, number,
+				part->label), figure_words(&maker->report, part, inner, number));
+	}
+}
+
 static void add_inner(struct page_maker *maker, const struct figure *figure, const void *row)
 {
 	int count;
 	const char *inner = figure_rows(figure, row, &count);
 
-	for (int i = 0; i < count; i++, inner += figure->table->row_size) {
-		for (int j = 0; j < figure->table->count; j++) {
-			const struct figure *part = &figure->table->figures[j];
-
-			if (part->label)
-				page_figure(maker, say(&maker->report, "%s %d %s", figure->label,
-					i + 1, part->label),
-					figure_words(&maker->report, part, inner, i + 1));
-		}
-	}
+	for (int i = 0; i < count; i++, inner += figure->table->row_size)
+		if (!row_is_left_out(figure->table, inner))
+			add_inner_row(maker, figure, inner, i + 1);
 }
 
 static void add_figure(struct page_maker *maker, const struct figure *figure, const void *row)
