@@ -1,0 +1,210 @@
+/* What is said of snags: the word, the source of the rule and a sentence for each code and kind. */
+
+#include "support/runner.h"
+#include "report/words/snag_words.h"
+
+#include <string.h>
+
+static struct arena arena;
+
+static void teardown(void)
+{
+	arena_clear(&arena);
+}
+
+/* ---- Words and sources ----------------------------------------------------------------------- */
+
+static const struct {
+	enum snag_code code;
+	const char *word, *source;
+} rules[] = {
+	{ SNAG_WALL_JOG, "wall-jog",
+		"Geometry: a side holds the depth of the wall round the corner and one piece." },
+	{ SNAG_WALL_NARROW, "wall-narrow",
+		"Geometry: two walls and ground between them take more than two blocks' depth." },
+	{ SNAG_WALL_BOND, "wall-bond",
+		"Running bond, joints a quarter of a unit apart or more: TMS 402, IRC." },
+	{ SNAG_WALL_HIGH, "wall-high",
+		"Over 24 in: common practice, no published source. Over 4 ft from the footing's "
+		"bottom: permit by IRC R105.2, design by an engineer; local rules are often "
+		"stricter." },
+	{ SNAG_WALL_EMBED, "wall-embed",
+		"A tenth of the height below ground: a block makers' association's note on small "
+		"walls." },
+	{ SNAG_BED_THIN, "bed-thin", "Common practice, no published source." },
+	{ SNAG_CAP_NARROW, "cap-narrow",
+		"Geometry: two caps and ground between them take more than two caps' depth." },
+	{ SNAG_FILL_NONE, "fill-none", "Arithmetic: no depth, or no part of the mix, is left." },
+	{ SNAG_FENCE_TIGHT, "fence-tight",
+		"Geometry: between two posts there is their distance less a post." },
+	{ SNAG_FENCE_HOLE, "fence-hole",
+		"Geometry: a square post goes into a round hole as wide as its diagonal." },
+	{ SNAG_MIRROR_BROKEN, "mirror-broken", "The plot's own mirror." },
+};
+enum { RULES = sizeof rules / sizeof *rules };
+
+START_TEST(a_code_has_its_word_and_the_source_of_its_rule)
+{
+	ck_assert_int_eq(rules[_i].code, _i);
+	ck_assert_str_eq(snag_word(rules[_i].code), rules[_i].word);
+	ck_assert_str_eq(snag_source(rules[_i].code), rules[_i].source);
+}
+END_TEST
+
+/* ---- Sentences ------------------------------------------------------------------------------- */
+
+#define FEET(feet, inches) ((12 * (feet) + (inches)) * NM_PER_INCH)
+#define MM(mm) ((mm) * NM_PER_MM)
+
+/* Each code and kind, with figures as they come about in each system of units. */
+static const struct {
+	enum snag_code code;
+	int kind;
+	enum units units;
+	nm figures[SNAG_FIGURES];
+	const char *sentence;
+} told[] = {
+	{ SNAG_WALL_JOG, 0, UNITS_IMPERIAL, { FEET(0, 10), FEET(1, 0) },
+		"A side of 10 in is too short for the wall: it takes 1 ft, the block's depth and "
+		"the shortest piece." },
+	{ SNAG_WALL_JOG, 0, UNITS_METRIC, { MM(250), MM(300) },
+		"A side of 250 mm is too short for the wall: it takes 300 mm, the block's depth "
+		"and the shortest piece." },
+	{ SNAG_WALL_NARROW, 0, UNITS_IMPERIAL, { FEET(0, 8) },
+		"Too narrow for a wall on either side, each 8 in deep, with ground between them." },
+	{ SNAG_WALL_NARROW, 0, UNITS_METRIC, { MM(200) },
+		"Too narrow for a wall on either side, each 200 mm deep, with ground between "
+		"them." },
+	{ SNAG_WALL_BOND, 0, UNITS_IMPERIAL, { FEET(5, 3) },
+		"The courses of this side, 5 ft 3 in long, do not bond: joints stand closer than a "
+		"quarter block to those below." },
+	{ SNAG_WALL_BOND, 0, UNITS_METRIC, { MM(1600) },
+		"The courses of this side, 1.6 m long, do not bond: joints stand closer than a "
+		"quarter block to those below." },
+	{ SNAG_WALL_HIGH, WALL_HIGH_CARE, UNITS_IMPERIAL,
+		{ FEET(2, 6), FEET(2, 0), FEET(3, 2), FEET(4, 0) },
+		"The wall is 2 ft 6 in high, over 2 ft: ask the block's maker or an engineer." },
+	{ SNAG_WALL_HIGH, WALL_HIGH_CARE, UNITS_METRIC,
+		{ MM(750), FEET(2, 0), MM(950), FEET(4, 0) },
+		"The wall is 750 mm high, over 610 mm: ask the block's maker or an "
+		"engineer." },
+	{ SNAG_WALL_HIGH, WALL_HIGH_PERMIT, UNITS_IMPERIAL,
+		{ FEET(2, 0), FEET(2, 0), FEET(4, 1), FEET(4, 0) },
+		"From the bottom of its base it is 4 ft 1 in, over 4 ft: ask for a permit "
+		"(IRC R105.2; local code may be stricter)." },
+	{ SNAG_WALL_HIGH, WALL_HIGH_PERMIT, UNITS_METRIC,
+		{ MM(600), FEET(2, 0), MM(1250), FEET(4, 0) },
+		"From the bottom of its base it is 1.25 m, over 1.219 m: ask for a permit "
+		"(IRC R105.2; local code may be stricter)." },
+	{ SNAG_WALL_HIGH, WALL_HIGH_BOTH, UNITS_IMPERIAL,
+		{ FEET(4, 0), FEET(2, 0), FEET(4, 8), FEET(4, 0) },
+		"The wall is 4 ft high, over 2 ft: ask the block's maker or an engineer. From the "
+		"bottom of its base it is 4 ft 8 in, over 4 ft: ask for a permit (IRC R105.2; "
+		"local code may be stricter)." },
+	{ SNAG_WALL_HIGH, WALL_HIGH_BOTH, UNITS_METRIC,
+		{ MM(1200), FEET(2, 0), MM(1400), FEET(4, 0) },
+		"The wall is 1.2 m high, over 610 mm: ask the block's maker or an engineer. "
+		"From the bottom of its base it is 1.4 m, over 1.219 m: ask for a permit "
+		"(IRC R105.2; local code may be stricter)." },
+	{ SNAG_WALL_EMBED, 0, UNITS_IMPERIAL, { FEET(0, 1), FEET(1, 6), FEET(1, 6) / 10 },
+		"Only 1 in of the wall's 1 ft 6 in stands below ground; a tenth of it is "
+		"1 13/16 in." },
+	{ SNAG_WALL_EMBED, 0, UNITS_METRIC, { MM(40), MM(450), MM(45) },
+		"Only 40 mm of the wall's 450 mm stands below ground; a tenth of it is 45 mm." },
+	{ SNAG_BED_THIN, 0, UNITS_IMPERIAL, { FEET(1, 0) },
+		"Less than 1 ft of ground between the walls." },
+	{ SNAG_BED_THIN, 0, UNITS_METRIC, { MM(300) },
+		"Less than 300 mm of ground between the walls." },
+	{ SNAG_CAP_NARROW, 0, UNITS_IMPERIAL, { FEET(1, 2) },
+		"The cap, 1 ft 2 in deep, has no room along this bed: no cap is laid out." },
+	{ SNAG_CAP_NARROW, 0, UNITS_METRIC, { MM(350) },
+		"The cap, 350 mm deep, has no room along this bed: no cap is laid out." },
+	{ SNAG_FILL_NONE, FILL_NONE_UNDUG, UNITS_IMPERIAL,
+		{ FEET(0, 6), FEET(0, 2), FEET(0, 3), FEET(0, 1) },
+		"No soil fits: the wall is 6 in high, freeboard takes 2 in, mulch 3 in and the "
+		"ground inside 1 in." },
+	{ SNAG_FILL_NONE, FILL_NONE_UNDUG, UNITS_METRIC, { MM(150), MM(50), MM(75), MM(25) },
+		"No soil fits: the wall is 150 mm high, freeboard takes 50 mm, mulch 75 mm and the "
+		"ground inside 25 mm." },
+	{ SNAG_FILL_NONE, FILL_NONE_RAISED, UNITS_IMPERIAL,
+		{ FEET(0, 6), FEET(0, 3), FEET(0, 3), FEET(0, 1) },
+		"No soil fits: the wall is 6 in high, freeboard takes 3 in, mulch 3 in." },
+	{ SNAG_FILL_NONE, FILL_NONE_RAISED, UNITS_METRIC, { MM(150), MM(75), MM(75), MM(25) },
+		"No soil fits: the wall is 150 mm high, freeboard takes 75 mm, mulch 75 mm." },
+	{ SNAG_FILL_NONE, FILL_NONE_MIX, UNITS_IMPERIAL, { 0 },
+		"Nothing is dug in: the mix has no part but topsoil, which is there already." },
+	{ SNAG_FILL_NONE, FILL_NONE_REPLACED, UNITS_IMPERIAL, { 0 },
+		"No soil is replaced: the depth dug over is 0." },
+	{ SNAG_FILL_NONE, FILL_NONE_AMENDED, UNITS_METRIC, { 0 },
+		"Nothing is dug in: the depth of the amendment is 0." },
+	{ SNAG_FENCE_TIGHT, 0, UNITS_IMPERIAL, { FEET(0, 4) },
+		"4 in from centre to centre of these posts leave no room for a panel." },
+	{ SNAG_FENCE_TIGHT, 0, UNITS_METRIC, { MM(100) },
+		"100 mm from centre to centre of these posts leave no room for a panel." },
+	{ SNAG_FENCE_TIGHT, 1, UNITS_IMPERIAL, { FEET(0, 4) },
+		"4 in from centre to centre of these posts leave no room for a gate." },
+	{ SNAG_FENCE_TIGHT, 1, UNITS_METRIC, { MM(100) },
+		"100 mm from centre to centre of these posts leave no room for a gate." },
+	{ SNAG_FENCE_HOLE, 0, UNITS_IMPERIAL, { FEET(0, 10), FEET(0, 8) },
+		"A hole 10 in across does not take a post 8 in square." },
+	{ SNAG_FENCE_HOLE, 0, UNITS_METRIC, { MM(250), MM(200) },
+		"A hole 250 mm across does not take a post 200 mm square." },
+	{ SNAG_MIRROR_BROKEN, 0, UNITS_IMPERIAL, { 0 },
+		"This cell and its images in the mirror are not all alike." },
+};
+enum { TOLD = sizeof told / sizeof *told };
+
+static const char *sentence(enum snag_code code, int kind, enum units units, const nm *figures)
+{
+	const struct report report = { .words = &arena, .units = units };
+	struct snag snag = { .code = code, .region = NO_REGION, .kind = kind };
+
+	memcpy(snag.figures, figures, sizeof snag.figures);
+	return snag_sentence(&report, &snag);
+}
+
+START_TEST(a_snag_is_told_with_its_figures_in_the_units_of_the_plot)
+{
+	ck_assert_str_eq(sentence(told[_i].code, told[_i].kind, told[_i].units, told[_i].figures),
+		told[_i].sentence);
+}
+END_TEST
+
+START_TEST(every_code_is_told)
+{
+	for (int code = SNAG_WALL_JOG; code <= SNAG_MIRROR_BROKEN; code++) {
+		int i = 0;
+
+		while (i < TOLD && told[i].code != (enum snag_code)code)
+			i++;
+		ck_assert_msg(i < TOLD, "%s", snag_word((enum snag_code)code));
+	}
+}
+END_TEST
+
+START_TEST(two_sentences_may_be_held_at_once)
+{
+	static const nm one[SNAG_FIGURES] = { FEET(1, 0) }, two[SNAG_FIGURES] = { FEET(2, 0) };
+	const char *first = sentence(SNAG_BED_THIN, 0, UNITS_IMPERIAL, one);
+
+	ck_assert_str_eq(sentence(SNAG_BED_THIN, 0, UNITS_IMPERIAL, two),
+		"Less than 2 ft of ground between the walls.");
+	ck_assert_str_eq(first, "Less than 1 ft of ground between the walls.");
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("snag words");
+	TCase *words = suite_case(suite, "words");
+	TCase *sentences = suite_case(suite, "sentences");
+
+	tcase_add_loop_test(words, a_code_has_its_word_and_the_source_of_its_rule, 0, RULES);
+
+	tcase_add_checked_fixture(sentences, NULL, teardown);
+	tcase_add_loop_test(sentences, a_snag_is_told_with_its_figures_in_the_units_of_the_plot, 0,
+		TOLD);
+	tcase_add_test(sentences, every_code_is_told);
+	tcase_add_test(sentences, two_sentences_may_be_held_at_once);
+	return suite;
+}
