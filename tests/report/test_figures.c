@@ -3,7 +3,8 @@
 #include "support/garden.h"
 #include "support/runner.h"
 #include "support/tables.h"
-#include "report/words/figures.h"
+#include "report/panel/page_lines.h"
+#include "report/text/print.h"
 
 #include <string.h>
 
@@ -256,11 +257,95 @@ START_TEST(a_word_that_a_view_lacks_is_the_one_in_json)
 }
 END_TEST
 
+/* ---- Views ----------------------------------------------------------------------------------- */
+
+static struct text out;
+static struct text_sink sink;
+static struct report report;
+static struct page page;
+
+static void setup(void)
+{
+	out = TEXT_EMPTY;
+	sink = text_sink(&out);
+	page = (struct page){ .name = "" };
+	garden_rows(&garden, (const char *const[]){ "b.l", NULL });
+	garden_count(&garden);
+	report = (struct report){ .out = &sink.sink, .words = &garden.words,
+		.plot = &garden.plot, .takeoff = &garden.takeoff, .units = UNITS_IMPERIAL };
+}
+
+static void teardown(void)
+{
+	text_fini(&out);
+	garden_fini(&garden);
+}
+
+static void page_is(const struct figure_table *table, const void *row, const char *expected)
+{
+	struct page_maker maker = { .report = report, .page = &page };
+
+	maker.report.wording = WORDING_PANEL;
+	page_row(&maker, table, row);
+	for (size_t i = 0; i < page.count; i++)
+		text_print(&out, "%s%s;", page.lines[i].label, page.lines[i].value);
+	ck_assert_str_eq(out.bytes, expected);
+}
+
+START_TEST(legs_gates_and_posts_are_numbered_in_the_text)
+{
+	static const struct fence_leg legs[] = { { .heading = HEADING_DOWN },
+		{ .heading = HEADING_LEFT } };
+	static const struct fence_post posts[] = { { .kind = POST_END }, { .kind = POST_TEE } };
+
+	print_rows(&report, &fence_leg_table, legs, 2, 0, NULL);
+	ck_assert_ptr_nonnull(strstr(out.bytes, "\n1 down "));
+	ck_assert_ptr_nonnull(strstr(out.bytes, "\n2 left "));
+	print_rows(&report, &fence_post_table, posts, 2, 0, NULL);
+	ck_assert_ptr_nonnull(strstr(out.bytes, "\n1 end "));
+	ck_assert_ptr_nonnull(strstr(out.bytes, "\n2 tee "));
+}
+END_TEST
+
+START_TEST(a_lawn_of_turf_has_a_dash_for_its_seed)
+{
+	const struct lawn lawns[] = {
+		{ .region = 1, .cover = COVER_TURF, .area = SQUARE_FOOT },
+		{ .region = 1, .cover = COVER_SEED, .area = SQUARE_FOOT, .seed = 2 * 0.45359237 },
+	};
+
+	print_rows(&report, &lawn_table, lawns, 2, 0, NULL);
+	ck_assert_str_eq(out.bytes,
+		"Lawn  Cover  Area each  Seed each  Topsoil  Volume each\n"
+		"L1    turf   1.0 sq ft          -     0 in    0.0 cu ft\n"
+		"L1    seed   1.0 sq ft     2.0 lb     0 in    0.0 cu ft\n");
+}
+END_TEST
+
+START_TEST(a_bed_with_mulch_alone_has_no_line_of_soil)
+{
+	const struct fill fill = { .region = 0, .mulch = CUBIC_FOOT };
+
+	page_is(&fill_table, &fill, "B1 b b;Mulch1.0 cu ft;");
+}
+END_TEST
+
+START_TEST(blocks_are_under_a_title_of_what_they_are_for_and_their_size)
+{
+	const struct cutting cutting = { .use = USE_CAP, .order = 9, .breakage = 1, .whole = 8,
+		.block = { 16 * NM_PER_INCH, 8 * NM_PER_INCH, 2 * NM_PER_INCH } };
+
+	page_is(&cutting_table, &cutting,
+		"Cap 16 in x 8 in x 2 in;To order9;of them spare1;Laid whole8;Cut up0;");
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("figures");
 	TCase *keys = suite_case(suite, "keys");
 	TCase *words = suite_case(suite, "words");
+	TCase *views = suite_case(suite, "views");
 
 	tables = tables_all(&table_count);
 	tcase_add_test(keys, tables_within_tables_are_found_and_none_is_empty);
@@ -275,5 +360,11 @@ Suite *test_suite(void)
 	tcase_add_loop_test(words, every_value_in_a_sample_has_its_words, 0, PLOTS);
 	tcase_add_test(words, words_of_a_whole_enum_are_all_there_and_differ);
 	tcase_add_test(words, a_word_that_a_view_lacks_is_the_one_in_json);
+
+	tcase_add_checked_fixture(views, setup, teardown);
+	tcase_add_test(views, legs_gates_and_posts_are_numbered_in_the_text);
+	tcase_add_test(views, a_lawn_of_turf_has_a_dash_for_its_seed);
+	tcase_add_test(views, a_bed_with_mulch_alone_has_no_line_of_soil);
+	tcase_add_test(views, blocks_are_under_a_title_of_what_they_are_for_and_their_size);
 	return suite;
 }

@@ -113,7 +113,7 @@ static void make_pots(const struct plot *plot)
 {
 	pots[0] = (struct pot){ .count = 1200, .rim = 15 * NM_PER_INCH, .hole = 15 * NM_PER_INCH,
 		.area = 10 * SQUARE_FOOT, .volume = 2 * CUBIC_YARD, .weight = 0.45359237 * 40,
-		.share = 0.125, .price = 123450, .glaze = GLAZE_NONE, .maker = "A. Potter",
+		.share = 0.125, .price = 123450, .glaze = GLAZE_NONE, .maker = "East kiln",
 		.mark = 'K', .plant = plot_entry(plot, 'b'), .bed = 0, .at = { 3, 4 },
 		.crate = { 16 * NM_PER_INCH, 8 * NM_PER_INCH, 4 * NM_PER_INCH },
 		.is_sound = true, .middle = { NM_PER_MM, 1 }, .cracks = cracks, .crack_count = 2,
@@ -181,9 +181,9 @@ START_TEST(words_are_columns_to_the_left_and_rows_are_numbered)
 {
 	print_rows(&report, &words, pots, 3, 0, NULL);
 	prints("Pot         Glaze     Maker      Mark  For  Bed  At                 Crate\n"
-		"1 unglazed  unglazed  A. Potter  K     b b  B1   3,4  16 in x 8 in x 4 in\n"
+		"1 unglazed  unglazed  East kiln  K     b b  B1   3,4  16 in x 8 in x 4 in\n"
 		"2 salt      salt      Kiln       L     c c  B2   0,0   0 in x 0 in x 0 in\n"
-		"3 unglazed  unglazed  A. Potter  K     b b       3,4  16 in x 8 in x 4 in\n");
+		"3 unglazed  unglazed  East kiln  K     b b       3,4  16 in x 8 in x 4 in\n");
 }
 END_TEST
 
@@ -239,7 +239,8 @@ START_TEST(measures_in_json_are_in_si_units_and_exact)
 	print_json(&measures, 1);
 	prints(",\n"
 		"  \"pots\": [\n"
-		"    {\"count\":1200,\"rim_m\":0.381,\"hole_m\":0.381,\"glazed_m2\":0.9290304,\"soil_m3\":1.529109716,"
+		"    {\"count\":1200,\"rim_m\":0.381,\"hole_m\":0.381,"
+		"\"glazed_m2\":0.9290304,\"soil_m3\":1.529109716,"
 		"\"weight_kg\":18.1436948,\"share\":0.125,\"price\":1234.5}\n"
 		"  ]");
 }
@@ -250,11 +251,14 @@ START_TEST(words_in_json_are_those_for_programs)
 	print_json(&words, 3);
 	prints(",\n"
 		"  \"pots\": [\n"
-		"    {\"glaze\":\"none\",\"maker\":\"A. Potter\",\"mark\":\"K\",\"bed\":\"B1\",\"at\":[3,4],"
+		"    {\"glaze\":\"none\",\"maker\":\"East kiln\",\"mark\":\"K\","
+		"\"bed\":\"B1\",\"at\":[3,4],"
 		"\"crate_m\":[0.4064,0.2032,0.1016]},\n"
-		"    {\"glaze\":\"salt\",\"maker\":\"Kiln\",\"mark\":\"L\",\"bed\":\"B2\",\"at\":[0,0],"
+		"    {\"glaze\":\"salt\",\"maker\":\"Kiln\",\"mark\":\"L\","
+		"\"bed\":\"B2\",\"at\":[0,0],"
 		"\"crate_m\":[0,0,0]},\n"
-		"    {\"glaze\":\"none\",\"maker\":\"A. Potter\",\"mark\":\"K\",\"bed\":null,\"at\":[3,4],"
+		"    {\"glaze\":\"none\",\"maker\":\"East kiln\",\"mark\":\"K\","
+		"\"bed\":null,\"at\":[3,4],"
 		"\"crate_m\":[0.4064,0.2032,0.1016]}\n"
 		"  ]");
 }
@@ -269,9 +273,11 @@ START_TEST(rows_within_a_row_are_nested_or_follow_it)
 		"    {\"sound\":true,\"middle_m\":[0.001,0.000000001],\"cracks_m\":[0.02,0.005],"
 		"\"shards\":[{\"length_m\":0.0762,\"count\":1},{\"length_m\":0.0508,\"count\":4}],"
 		"\"largest\":{\"length_m\":0.0762,\"count\":1},"
-		"\"bed\":{\"glaze\":\"none\",\"maker\":\"A. Potter\",\"mark\":\"K\",\"bed\":\"B1\",\"at\":[3,4],"
+		"\"bed\":{\"glaze\":\"none\",\"maker\":\"East kiln\",\"mark\":\"K\","
+		"\"bed\":\"B1\",\"at\":[3,4],"
 		"\"crate_m\":[0.4064,0.2032,0.1016]},"
-		" \"shards_after\": [{\"length_m\":0.0762,\"count\":1},{\"length_m\":0.0508,\"count\":4}],"
+		" \"shards_after\": [{\"length_m\":0.0762,\"count\":1}"
+		",{\"length_m\":0.0508,\"count\":4}],"
 		" \"sawn\": [\n"
 		"      {\"pieces_m\":[0.3,0.1]},\n"
 		"      {\"pieces_m\":[0.3,0.1]},\n"
@@ -318,7 +324,7 @@ END_TEST
 
 START_TEST(titles_on_the_panel_are_one_heading)
 {
-	page_is(&words, 2, "# A. Potter B1 b b\n"
+	page_is(&words, 2, "# East kiln B1 b b\n"
 		"Glaze: Unglazed\n"
 		"Mark: K\n"
 		"For: b b\n"

@@ -63,7 +63,7 @@ static const struct {
 	enum units units;
 	nm figures[SNAG_FIGURES];
 	const char *sentence;
-} told[] = {
+} sentences[] = {
 	{ SNAG_WALL_JOG, 0, UNITS_IMPERIAL, { FEET(0, 10), FEET(1, 0) },
 		"A side of 10 in is too short for the wall: it takes 1 ft, the block's depth and "
 		"the shortest piece." },
@@ -152,7 +152,7 @@ static const struct {
 	{ SNAG_MIRROR_BROKEN, 0, UNITS_IMPERIAL, { 0 },
 		"This cell and its images in the mirror are not all alike." },
 };
-enum { TOLD = sizeof told / sizeof *told };
+enum { SENTENCES = sizeof sentences / sizeof *sentences };
 
 static const char *sentence(enum snag_code code, int kind, enum units units, const nm *figures)
 {
@@ -163,21 +163,21 @@ static const char *sentence(enum snag_code code, int kind, enum units units, con
 	return snag_sentence(&report, &snag);
 }
 
-START_TEST(a_snag_is_told_with_its_figures_in_the_units_of_the_plot)
+START_TEST(a_sentence_has_the_figures_in_the_units_of_the_plot)
 {
-	ck_assert_str_eq(sentence(told[_i].code, told[_i].kind, told[_i].units, told[_i].figures),
-		told[_i].sentence);
+	ck_assert_str_eq(sentence(sentences[_i].code, sentences[_i].kind, sentences[_i].units,
+		sentences[_i].figures), sentences[_i].sentence);
 }
 END_TEST
 
-START_TEST(every_code_is_told)
+START_TEST(every_code_has_a_sentence)
 {
 	for (int code = SNAG_WALL_JOG; code <= SNAG_MIRROR_BROKEN; code++) {
 		int i = 0;
 
-		while (i < TOLD && told[i].code != (enum snag_code)code)
+		while (i < SENTENCES && sentences[i].code != (enum snag_code)code)
 			i++;
-		ck_assert_msg(i < TOLD, "%s", snag_word((enum snag_code)code));
+		ck_assert_msg(i < SENTENCES, "%s", snag_word((enum snag_code)code));
 	}
 }
 END_TEST
@@ -197,14 +197,14 @@ Suite *test_suite(void)
 {
 	Suite *suite = suite_create("snag words");
 	TCase *words = suite_case(suite, "words");
-	TCase *sentences = suite_case(suite, "sentences");
+	TCase *said = suite_case(suite, "sentences");
 
 	tcase_add_loop_test(words, a_code_has_its_word_and_the_source_of_its_rule, 0, RULES);
 
-	tcase_add_checked_fixture(sentences, NULL, teardown);
-	tcase_add_loop_test(sentences, a_snag_is_told_with_its_figures_in_the_units_of_the_plot, 0,
-		TOLD);
-	tcase_add_test(sentences, every_code_is_told);
-	tcase_add_test(sentences, two_sentences_may_be_held_at_once);
+	tcase_add_checked_fixture(said, NULL, teardown);
+	tcase_add_loop_test(said, a_sentence_has_the_figures_in_the_units_of_the_plot, 0,
+		SENTENCES);
+	tcase_add_test(said, every_code_has_a_sentence);
+	tcase_add_test(said, two_sentences_may_be_held_at_once);
 	return suite;
 }

@@ -20,9 +20,12 @@ struct counting_table {
 	size_t used_most;   /* bytes allocated at a time, at most */
 };
 
+/* Bytes allocated, those of large blocks too. */
 static size_t used(void)
 {
-	return mallinfo2().uordblks;
+	struct mallinfo2 now = mallinfo2();
+
+	return now.uordblks + now.hblkhd;
 }
 
 static bool next_row(struct table *table, const char *cells[])
