@@ -39,10 +39,11 @@ static const struct figure *first_compared(const struct figure_table *table)
 /* Lengths or rows within a row, wherever they are. */
 static char *array_within(const struct figure *figure, char *row)
 {
-	char *array = row + figure->at;
+	char *array;
 
-	if (figure->size == sizeof array)
-		memcpy(&array, array, sizeof array);
+	if (figure->size != sizeof array)
+		return row + figure->at;
+	memcpy(&array, row + figure->at, sizeof array);
 	return array;
 }
 
