@@ -1,4 +1,5 @@
 #include "survey/outline.h"
+#include "base/number.h"
 
 #include <stdint.h>
 #include <stdlib.h>
@@ -171,9 +172,8 @@ int64_t outline_side(const struct loop *loop, int side)
 static void extend_square(uint16_t *side, size_t width)
 {
 	const uint16_t *above = side - width;
-	uint16_t least = above[0] < above[-1] ? above[0] : above[-1];
 
-	*side = (uint16_t)((side[-1] < least ? side[-1] : least) + 1);
+	*side = (uint16_t)(least(side[-1], least(above[0], above[-1])) + 1);
 }
 
 /* Sides of the largest squares of the region, by their bottom right cells, over its bounding

@@ -27,7 +27,7 @@ static struct run *find_runs(struct survey *out, struct arena *arena, const stru
 	size_t *row_runs = arena_new(arena, (size_t)ground->rows + 1, sizeof *row_runs), count = 0;
 
 	for (int y = 0; y < ground->rows; y++) {
-		const char *row = ground->cells + (size_t)y * (size_t)ground->columns;
+		const char *row = ground_at(ground, 0, y);
 
 		row_runs[y] = count;
 		for (int x = 0; x < ground->columns;) {

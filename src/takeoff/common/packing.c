@@ -28,7 +28,7 @@ static int compare_batches(const void *a, const void *b)
 {
 	const struct batch *one = a, *other = b;
 
-	return (one->place < other->place) - (one->place > other->place);
+	return compare(other->place, one->place);
 }
 
 static size_t join_batches(struct batch *batches, size_t count)
@@ -149,7 +149,7 @@ static int compare_stacks(const void *a, const void *b)
 {
 	const struct stack *one = a, *other = b;
 
-	return (one->first > other->first) - (one->first < other->first);
+	return compare(one->first, other->first);
 }
 
 static const struct cut *list_cuts(struct packing *packing, int *count)

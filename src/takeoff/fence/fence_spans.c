@@ -70,9 +70,9 @@ static struct stretch stretch_of(const struct leg *leg)
 static int compare_stretches(const void *a, const void *b)
 {
 	const struct stretch *one = a, *other = b;
-	int order = (one->line > other->line) - (one->line < other->line);
+	int order = compare(one->line, other->line);
 
-	return order ? order : (one->low > other->low) - (one->low < other->low);
+	return order ? order : compare(one->low, other->low);
 }
 
 static struct stretches collect(const struct lines *lines, bool upright)
@@ -155,9 +155,9 @@ static void divide_by_gate(struct lines *lines, const struct leg *gate)
 static int compare_divides(const void *a, const void *b)
 {
 	const struct divide *one = a, *other = b;
-	int order = (one->leg > other->leg) - (one->leg < other->leg);
+	int order = compare(one->leg, other->leg);
 
-	return order ? order : (one->at > other->at) - (one->at < other->at);
+	return order ? order : compare(one->at, other->at);
 }
 
 static struct place along(const struct leg *leg, int at)

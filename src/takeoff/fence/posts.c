@@ -1,5 +1,6 @@
 #include "takeoff/fence/posts.h"
 #include "base/measure.h"
+#include "base/number.h"
 #include "takeoff/fence/fence_values.h"
 
 #include <math.h>
@@ -68,9 +69,9 @@ static void want_leg(struct wants *wants, const struct fence_leg *leg, nm sectio
 static int compare_wanted(const void *a, const void *b)
 {
 	const struct wanted *one = a, *other = b;
-	int order = (one->at.y > other->at.y) - (one->at.y < other->at.y);
+	int order = compare(one->at.y, other->at.y);
 
-	return order ? order : (one->at.x > other->at.x) - (one->at.x < other->at.x);
+	return order ? order : compare(one->at.x, other->at.x);
 }
 
 static size_t join_wanted(struct wanted *list, size_t count)

@@ -1,5 +1,6 @@
 #include "takeoff/ground/ticks.h"
 #include "base/memory.h"
+#include "base/number.h"
 
 #include <assert.h>
 #include <stdlib.h>
@@ -45,9 +46,7 @@ void ticks_add(struct ticks *ticks, nm at)
 
 static int compare_nm(const void *a, const void *b)
 {
-	nm one = *(const nm *)a, other = *(const nm *)b;
-
-	return (one > other) - (one < other);
+	return compare(*(const nm *)a, *(const nm *)b);
 }
 
 void ticks_number(struct ticks *ticks)

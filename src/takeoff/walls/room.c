@@ -75,12 +75,10 @@ static void add_nooks(struct nooks *nooks, const struct loop *loop)
 static int compare_nooks(const void *a, const void *b)
 {
 	const struct nook *one = a, *other = b;
+	int order = compare(one->band, other->band);
 
-	if (one->band != other->band)
-		return one->band < other->band ? -1 : 1;
-	if (one->x != other->x)
-		return one->x < other->x ? -1 : 1;
-	return (one->y > other->y) - (one->y < other->y);
+	order = order ? order : compare(one->x, other->x);
+	return order ? order : compare(one->y, other->y);
 }
 
 /* b lies on the inner side of a and a on that of b, less than reach away both ways. */
