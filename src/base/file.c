@@ -139,7 +139,7 @@ static char *temporary_name(const char *path)
 
 	text_add_bytes(&name, path, path_folder(path));
 	text_add(&name, ".parterre-XXXXXX");
-	return name.bytes;
+	return text_take(&name);
 }
 
 /* Closes fd after what was `done` to it; a full disk may show only now. errno stays that of the

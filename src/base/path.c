@@ -33,7 +33,7 @@ char *path_followed(const char *path)
 			text_add_bytes(&next, name, path_folder(name));
 		text_add(&next, target);
 		free(name);
-		name = next.bytes;
+		name = text_take(&next);
 	}
 	free(name);
 	errno = ELOOP;
@@ -50,7 +50,7 @@ char *path_beside(const char *path, const char *prefix, const char *suffix)
 	text_add_bytes(&name, real, folder);
 	text_print(&name, "%s%s%s", prefix, real + folder, suffix);
 	free(followed);
-	return name.bytes;
+	return text_take(&name);
 }
 
 char *path_in_folder(const char *path, const char *name)
@@ -65,5 +65,5 @@ char *path_in_folder(const char *path, const char *name)
 		text_add(&full, "./");
 	text_add(&full, name);
 	free(followed);
-	return full.bytes;
+	return text_take(&full);
 }

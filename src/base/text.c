@@ -6,27 +6,40 @@
 #include <stdlib.h>
 #include <string.h>
 
+char text_nothing[1] = "";
+
 static char *text_room(struct text *t, size_t more)
 {
+	char *own = t->capacity ? t->bytes : NULL;
+
 	if (t->length + more + 1 > t->capacity) {
 		size_t grown = t->capacity * 2;
 
 		t->capacity = grown > t->length + more + 1 ? grown : t->length + more + 1;
-		t->bytes = memory_resize(t->bytes, t->capacity, 1);
+		t->bytes = memory_resize(own, t->capacity, 1);
 	}
 	return t->bytes + t->length;
 }
 
 void text_fini(struct text *t)
 {
-	free(t->bytes);
+	if (t->capacity)
+		free(t->bytes);
 	*t = TEXT_EMPTY;
+}
+
+void text_cut(struct text *t, size_t length)
+{
+	t->length = length;
+	if (t->capacity)
+		t->bytes[length] = '\0';
+	else
+		*t = TEXT_EMPTY;
 }
 
 void text_clear(struct text *t)
 {
-	t->length = 0;
-	*text_room(t, 0) = '\0';
+	text_cut(t, 0);
 }
 
 void text_add(struct text *t, const char *string)
@@ -74,12 +87,19 @@ void text_print(struct text *t, const char *format, ...)
 	va_end(list);
 }
 
+char *text_take(struct text *t)
+{
+	char *taken = t->capacity ? t->bytes : memory_string("");
+
+	*t = TEXT_EMPTY;
+	return taken;
+}
+
 const char *text_keep(struct text *t, struct arena *arena)
 {
 	char *kept = arena_new(arena, t->length + 1, 1);
 
-	if (t->length)
-		memcpy(kept, t->bytes, t->length);
+	memcpy(kept, t->bytes, t->length);
 	text_fini(t);
 	return kept;
 }
@@ -105,11 +125,13 @@ void text_add_listed(struct text *t, const char *word, bool is_last)
 /* Cuts trailing zeros behind the point, and the point itself if nothing is left behind it. */
 static void trim_zeros(struct text *t)
 {
-	while (t->bytes[t->length - 1] == '0')
-		t->length--;
-	if (t->bytes[t->length - 1] == '.')
-		t->length--;
-	t->bytes[t->length] = '\0';
+	size_t length = t->length;
+
+	while (t->bytes[length - 1] == '0')
+		length--;
+	if (t->bytes[length - 1] == '.')
+		length--;
+	text_cut(t, length);
 }
 
 void text_add_decimal(struct text *t, int64_t units, int places)

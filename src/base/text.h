@@ -1,5 +1,5 @@
-/* A growing text. Start from TEXT_EMPTY, end with text_fini. bytes is always ended by a NUL once
- * anything was added; NUL bytes may be added like any other. */
+/* A growing text. Start from TEXT_EMPTY, end with text_fini. bytes is always ended by a NUL, which
+ * is written only once anything was added; NUL bytes may be added like any other. */
 #ifndef BASE_TEXT_H
 #define BASE_TEXT_H
 
@@ -14,10 +14,13 @@ struct text {
 	char *bytes;
 	size_t length, capacity;
 };
-#define TEXT_EMPTY ((struct text){ NULL, 0, 0 })
+#define TEXT_EMPTY ((struct text){ text_nothing, 0, 0 })
+extern char text_nothing[1]; /* "", never written to: of a text without memory of its own */
 
 void text_fini(struct text *t);
-/* Empties the text and keeps its memory. */
+/* Leaves its first `length` bytes and keeps its memory. */
+void text_cut(struct text *t, size_t length);
+/* The same of none. */
 void text_clear(struct text *t);
 void text_add(struct text *t, const char *string);
 void text_add_bytes(struct text *t, const char *bytes, size_t length);
@@ -25,6 +28,8 @@ void text_add_repeat(struct text *t, char c, size_t count);
 void text_print(struct text *t, const char *format, ...) __attribute__((format(printf, 2, 3)));
 void text_vprint(struct text *t, const char *format, va_list list)
 	__attribute__((format(printf, 2, 0)));
+/* Hands over what the text holds, to be passed to free(), and empties the text. */
+char *text_take(struct text *t);
 /* Moves what the text holds into the arena and frees the text. */
 const char *text_keep(struct text *t, struct arena *arena);
 /* In double quotes, with \" and \\ escaped. */

@@ -20,7 +20,7 @@ void editor_init(struct editor *editor, struct asker *asker, const char *path)
 	const char *slash;
 
 	*editor = (struct editor){ .asker = asker, .step = 1, .hand = OPEN_GROUND,
-		.frame = 1, .run = 1 };
+		.frame = 1, .run = 1, .message = TEXT_EMPTY };
 	store_open(&editor->store, path);
 	editor->is_looking = editor->store.access == STORE_LOOKS;
 	slash = strrchr(editor->store.path, '/');

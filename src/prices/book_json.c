@@ -128,7 +128,7 @@ static bool fail_list(struct reading *r, const char *found, const char *expected
 {
 	char sentence[256];
 
-	snprintf(r->fault->path, sizeof r->fault->path, "%s", r->path.length ? r->path.bytes : "");
+	snprintf(r->fault->path, sizeof r->fault->path, "%s", r->path.bytes);
 	vsnprintf(sentence, sizeof sentence, expected, list);
 	return diag_set_words(&r->fault->diag, 0, 0, found, "%s", sentence);
 }
@@ -148,7 +148,6 @@ bool reading_fail(struct reading *r, const cJSON *value, const char *expected, .
 	struct text words = TEXT_EMPTY;
 	va_list list;
 
-	text_add(&words, "");
 	value_words(&words, value);
 	va_start(list, expected);
 	fail_list(r, words.bytes, expected, list);
@@ -167,8 +166,7 @@ size_t reading_down(struct reading *r, const char *key)
 
 void reading_up(struct reading *r, size_t length)
 {
-	r->path.length = length;
-	r->path.bytes[length] = '\0';
+	text_cut(&r->path, length);
 }
 
 /* ---- Objects and lists ----------------------------------------------------------------------- */

@@ -27,7 +27,7 @@ bool prices_read(const char *path, struct book *book, struct text *message)
 	if (!file_read(path, BOOK_BYTES_MOST, &bytes, &error)) {
 		text_add(message, error.sentence);
 	} else {
-		is_read = book_read(bytes.length ? bytes.bytes : "", bytes.length, book, &fault);
+		is_read = book_read(bytes.bytes, bytes.length, book, &fault);
 		if (!is_read)
 			fault_words(message, path, &fault);
 	}

@@ -1,20 +1,11 @@
 #include "screen/encode.h"
 #include "base/text.h"
-#include "base/memory.h"
 #include "screen/width.h"
 
 #include <limits.h>
 #include <stdint.h>
 #include <stdlib.h>
 #include <string.h>
-
-static char *taken(struct text *text)
-{
-	char *words = memory_string(text->bytes ? text->bytes : "");
-
-	text_fini(text);
-	return words;
-}
 
 char *encode_for_locale(const char *utf8)
 {
@@ -31,7 +22,7 @@ char *encode_for_locale(const char *utf8)
 		utf8 += used;
 		left -= used;
 	}
-	return taken(&out);
+	return text_take(&out);
 }
 
 static void add_utf8(struct text *out, uint32_t code)
@@ -66,5 +57,5 @@ char *encode_from_locale(const char *local)
 		local += used;
 		left -= used;
 	}
-	return taken(&out);
+	return text_take(&out);
 }

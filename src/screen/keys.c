@@ -53,7 +53,7 @@ void keys_open(struct keys *keys)
 {
 	WINDOW *window = newpad(1, 1); /* reading through it draws nothing by the way */
 
-	*keys = (struct keys){ .window = window };
+	*keys = (struct keys){ .window = window, .pasted = TEXT_EMPTY };
 	keypad(window, TRUE);
 	nodelay(window, TRUE);
 	for (size_t i = 0; i < sizeof more / sizeof *more; i++)
@@ -72,7 +72,6 @@ static int paste_read(struct keys *keys)
 	int code;
 
 	text_clear(&keys->pasted);
-	text_add(&keys->pasted, "");
 	wtimeout(keys->window, SILENCE_MS);
 	while ((code = wgetch(keys->window)) != ERR && code != KEY_PASTED) {
 		char byte = (char)code;

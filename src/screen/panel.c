@@ -118,7 +118,6 @@ static void draw_more(const struct area *panel, int above, int below)
 	const char *down = acts_key(ACT_FURTHER), *up = acts_key(ACT_BACK);
 	struct text words = TEXT_EMPTY;
 
-	text_clear(&words);
 	if (below > 0 && above > 0)
 		text_print(&words, "%s %d below, %s %d above", down, below, up, above);
 	else if (below > 0)

@@ -65,7 +65,7 @@ static void list_say(const struct list *list, const struct layout *layout, int a
 
 	if (list->let_go)
 		text_print(&words, "Nothing here has %s%c. Typed: %s.",
-			list->typed.length ? list->typed.bytes : "", list->let_go,
+			list->typed.bytes, list->let_go,
 			list->typed.length ? list->typed.bytes : "nothing");
 	else if (list->typed.length)
 		text_print(&words, "Typed: %s. Tab goes on to what else has it.",
@@ -133,7 +133,8 @@ static void list_size(struct list *list)
 
 static void list_open(struct list *list, const struct stage *stage, const struct question *question)
 {
-	*list = (struct list){ .front = list_front, .stage = stage, .question = question };
+	*list = (struct list){ .front = list_front, .stage = stage, .question = question,
+		.typed = TEXT_EMPTY };
 	list->items = memory_new((size_t)question->count + 1, sizeof(ITEM *));
 	list->words = memory_new(2 * (size_t)question->count, sizeof(char *));
 	for (int i = 0; i < question->count; i++) {
@@ -175,7 +176,7 @@ static void list_type(struct list *list, char character)
 		set_current_item(list->menu, list->items[found]);
 		return;
 	}
-	list->typed.bytes[--list->typed.length] = '\0';
+	text_cut(&list->typed, list->typed.length - 1);
 	list->let_go = character;
 }
 
@@ -183,7 +184,7 @@ static void list_untype(struct list *list)
 {
 	if (list->typed.length == 0)
 		return;
-	list->typed.bytes[--list->typed.length] = '\0';
+	text_cut(&list->typed, list->typed.length - 1);
 	if (list->typed.length)
 		set_current_item(list->menu,
 			list->items[seek_best(list->question, list->typed.bytes)]);

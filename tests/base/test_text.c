@@ -27,7 +27,7 @@ START_TEST(a_text_grows_and_always_ends_in_nul)
 	}
 	ck_assert_str_eq(t.bytes, expected);
 	text_fini(&t);
-	ck_assert_ptr_null(t.bytes);
+	ck_assert_str_eq(t.bytes, "");
 	ck_assert_uint_eq(t.length, 0);
 	ck_assert_uint_eq(t.capacity, 0);
 }
@@ -36,7 +36,14 @@ END_TEST
 START_TEST(nothing_added_still_makes_a_string)
 {
 	struct text t = TEXT_EMPTY;
+	char *taken;
 
+	ck_assert_str_eq(t.bytes, "");
+	text_cut(&t, 0);
+	ck_assert_str_eq(t.bytes, "");
+	taken = text_take(&t);
+	ck_assert_str_eq(taken, "");
+	free(taken);
 	text_add_bytes(&t, NULL, 0);
 	ck_assert_str_eq(t.bytes, "");
 	text_fini(&t);
@@ -45,6 +52,24 @@ START_TEST(nothing_added_still_makes_a_string)
 	text_fini(&t);
 	text_clear(&t);
 	ck_assert_str_eq(t.bytes, "");
+	text_fini(&t);
+}
+END_TEST
+
+START_TEST(what_is_taken_is_left_out_of_the_text)
+{
+	struct text t = TEXT_EMPTY;
+	char *taken;
+
+	text_add(&t, "bed and path");
+	text_cut(&t, 3);
+	ck_assert_str_eq(t.bytes, "bed");
+	taken = text_take(&t);
+	ck_assert_str_eq(t.bytes, "");
+	text_add(&t, "lawn");
+	ck_assert_str_eq(taken, "bed");
+	ck_assert_str_eq(t.bytes, "lawn");
+	free(taken);
 	text_fini(&t);
 }
 END_TEST
@@ -184,6 +209,7 @@ Suite *test_suite(void)
 
 	tcase_add_test(growing, a_text_grows_and_always_ends_in_nul);
 	tcase_add_test(growing, nothing_added_still_makes_a_string);
+	tcase_add_test(growing, what_is_taken_is_left_out_of_the_text);
 	tcase_add_test(growing, what_is_cleared_may_be_filled_again);
 	tcase_add_test(growing, a_nul_is_added_like_any_byte);
 	tcase_add_test(growing, quotes_and_backslashes_are_escaped);

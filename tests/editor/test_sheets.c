@@ -90,7 +90,7 @@ static void check_one_step(struct desk *desk, const char *what)
 
 static void check_says(const struct text *text, const char *part)
 {
-	const char *words = text->bytes ? text->bytes : "";
+	const char *words = text->bytes;
 
 	ck_assert_ptr_nonnull(part);
 	ck_assert_msg(strstr(words, part) != NULL, "\"%s\" does not say \"%s\"", words, part);

@@ -23,7 +23,7 @@ static char *written(const struct plot *plot)
 	struct text text = TEXT_EMPTY;
 
 	format_write(plot, &text);
-	return text.bytes;
+	return text_take(&text);
 }
 
 static void check_written(const struct plot *plot, const char *expected)

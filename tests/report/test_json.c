@@ -113,7 +113,6 @@ static void keys_are(const cJSON *object, const char *expected)
 	struct text found = TEXT_EMPTY;
 
 	ck_assert(cJSON_IsObject(object));
-	text_add(&found, "");
 	for (const cJSON *item = object->child; item; item = item->next)
 		text_print(&found, "%s%s", item->prev && item != object->child ? " " : "",
 			item->string);

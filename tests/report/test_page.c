@@ -22,7 +22,7 @@ static void teardown(void)
 
 static void prints(const char *expected)
 {
-	ck_assert_str_eq(out.bytes ? out.bytes : "", expected);
+	ck_assert_str_eq(out.bytes, expected);
 }
 
 /* ---- Paragraphs ------------------------------------------------------------------------------ */

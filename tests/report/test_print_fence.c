@@ -15,7 +15,6 @@ static void setup(void)
 {
 	page = TEXT_EMPTY;
 	garden.arena = ARENA_EMPTY;
-	text_add(&page, "");
 }
 
 static void teardown(void)

@@ -197,7 +197,7 @@ void desk_asked(struct desk *b, const char *words)
 
 void desk_says(struct desk *b, const char *words)
 {
-	const char *said = b->editor.message.bytes ? b->editor.message.bytes : "";
+	const char *said = b->editor.message.bytes;
 
 	ck_assert_msg(strstr(said, words) != NULL, "said \"%s\", not \"%s\"", said, words);
 }

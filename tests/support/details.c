@@ -16,14 +16,13 @@ char *text_at_random(struct random *random, int least, int most)
 
 	if (random_below(random, 3))
 		length = random_between(random, least, most < least + 30 ? most : least + 30);
-	text_add(&text, "");
 	for (int i = 0; i < length; i++) {
 		bool is_two = length - i >= 2 && random_below(random, 30) == 0;
 
 		text_add(&text, characters[is_two ? ALL : random_below(random, ALL)]);
 		i += is_two;
 	}
-	return text.bytes;
+	return text_take(&text);
 }
 
 /* From least to most, in steps that people, or only a computer, would choose. */

@@ -41,13 +41,11 @@ void fence_is(const struct fence *fence, const char *runs, const char *gates)
 {
 	struct text words = TEXT_EMPTY;
 
-	text_add(&words, "");
 	for (size_t i = 0; i < fence->run_count; i++)
 		for (int j = 0; j < fence->runs[i].count; j++)
 			point_add(&words, fence->runs[i].points[j], j ? " " : i ? "; " : "");
 	ck_assert_str_eq(words.bytes, runs);
 	text_clear(&words);
-	text_add(&words, "");
 	for (size_t i = 0; i < fence->gates.count; i++) {
 		point_add(&words, fence->gates.items[i].from, i ? "; " : "");
 		point_add(&words, fence->gates.items[i].to, " ");

@@ -64,7 +64,7 @@ static char *takeoff_name(const char *plot_path)
 		length -= strlen(".plot");
 	text_add_bytes(&name, plot_path, length);
 	text_add(&name, ".txt");
-	return name.bytes;
+	return text_take(&name);
 }
 
 static bool may_replace(struct editor *editor, const char *sentence)

@@ -32,7 +32,7 @@ static void say_laid(struct editor *editor, const char *what, const struct cells
 	if (cells->is_rounded)
 		editor_say(editor, "%s of %s, which is rounded to whole cells: %d.%s%s", what,
 			length, cells->count, editor->message.length ? " " : "",
-			editor->message.length ? editor->message.bytes : "");
+			editor->message.bytes);
 	else if (!editor->message.length)
 		editor_say(editor, "%s of %s: %d %s.", what, length, cells->count,
 			cells->count == 1 ? "cell" : "cells");

@@ -28,6 +28,7 @@ int block_fields(const struct block *block, const struct block_part *part)
 
 /* ---- What the fields say -------------------------------------------------------------------- */
 
+/* NULL: nothing can be said. */
 static char *unset_words(enum attribute a, const struct block *held, enum units units)
 {
 	const struct attribute_row *row = attribute_row(a);
@@ -35,10 +36,11 @@ static char *unset_words(enum attribute a, const struct block *held, enum units 
 	struct text words = TEXT_EMPTY;
 
 	if (row->derived)
-		text_add(&words, row->derived);
-	else if (value->set)
-		value_write(&words, &row->rule, value, units);
-	return words.bytes;
+		return memory_string(row->derived);
+	if (!value->set)
+		return NULL;
+	value_write(&words, &row->rule, value, units);
+	return text_take(&words);
 }
 
 static struct value note_value(const struct block *block, int note)
