@@ -1,6 +1,7 @@
 #include "survey/outline.h"
 #include "base/number.h"
 
+#include <assert.h>
 #include <stdint.h>
 #include <stdlib.h>
 
@@ -152,7 +153,11 @@ void outline_trace(struct outline *out, struct arena *arena, const struct plot *
 			(size_t)trace.passed.width);
 	loops[0] = trace_loop(&trace, start);
 	start.y = r->first_cell.y;
-	for (int i = 1; i <= r->holes && find_hole(&trace, survey, region, &start); i++) {
+	for (int i = 1; i <= r->holes; i++) {
+		bool is_there = find_hole(&trace, survey, region, &start);
+
+		assert(is_there); /* the survey has counted them */
+		(void)is_there;
 		loops[i] = trace_loop(&trace, start);
 		start.y--; /* the same row may have another */
 	}

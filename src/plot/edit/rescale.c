@@ -142,6 +142,7 @@ int64_t rescale_rounded(const struct rescale *rescale, const struct ground *grou
 {
 	int64_t count = 0;
 
+	assert(rescale_fits(rescale));
 	for (int y = 0; y < rescale->down.new_count; y++)
 		for (int x = 0; x < rescale->across.new_count; x++)
 			count += is_rounded(rescale, ground, x, y);

@@ -31,7 +31,7 @@ struct rescale rescale_of(const struct plot *plot, nm cell);
 bool rescale_fits(const struct rescale *rescale);
 /* New cells that cover ground of more than one letter, or reach over the plan's edge. Where
  * there are none and the plan keeps its size, all is exactly as it was. The ground is the one it
- * was made of. */
+ * was made of. rescale_fits must hold. */
 int64_t rescale_rounded(const struct rescale *rescale, const struct ground *ground);
 /* True where each point of a fence lies on a point of the new grid. */
 bool rescale_keeps_fences(const struct rescale *rescale, const struct plot *plot);

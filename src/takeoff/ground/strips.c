@@ -1,6 +1,7 @@
 #include "takeoff/ground/strips.h"
 #include "takeoff/ground/ticks.h"
 
+#include <assert.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -213,6 +214,7 @@ void strips_lay(const struct strips *strips, struct strips_way way, struct strip
 {
 	struct layer layer = { .strips = strips, .way = way, .sink = sink };
 
+	assert(strips->lap >= 0 && strips->lap <= strips->width / 2);
 	if (strips->count == 0)
 		return;
 	find_edge(&layer);

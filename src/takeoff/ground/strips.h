@@ -17,7 +17,7 @@
 struct strips {
 	const struct cover_box *boxes; /* none empty */
 	size_t count;
-	nm width, lap; /* 0 <= lap < width */
+	nm width, lap; /* 0 <= lap <= width / 2, so that a place is in two rows at most */
 };
 
 /* Level strips run from left to right, the first at the top; upright ones from top to bottom,
