@@ -221,7 +221,7 @@ static size_t content_length(const struct writing *w)
 	return counted.length;
 }
 
-/* Writes a new file and renames it over what has the name; errno tells what failed. It gets mode
+/* Writes a new file and renames it over what has the name; errno says what failed. It gets mode
  * and owner of `like`; NULL: those of any new file. */
 static bool replace(const struct writing *w, const struct stat *like)
 {

@@ -7,7 +7,7 @@ struct unit {
 	const char *word;
 	nm size;
 	enum units system;
-	bool touches; /* must stand right behind its number */
+	bool touches; /* follows its number without a blank */
 };
 
 /* Longest words first, so that "mm" is not taken for "m". */
@@ -24,7 +24,7 @@ enum { PLACES = 6, MILLION = 1000000 };
 struct number {
 	int64_t whole, millionths, numerator, denominator;
 	bool is_whole;
-	size_t fraction_at; /* where the fraction stands in the line */
+	size_t fraction_at; /* where the fraction is in the line */
 };
 
 static bool is_letter(char c)
@@ -37,7 +37,7 @@ static bool is_digit(char c)
 	return c >= '0' && c <= '9';
 }
 
-/* The unit that stands next, or NULL; takes it. */
+/* Takes the unit that comes next; NULL where none does. */
 static const struct unit *unit_scan(struct scan *s)
 {
 	size_t number_end = s->at;
@@ -61,7 +61,7 @@ static const struct unit *unit_scan(struct scan *s)
 	return NULL;
 }
 
-/* A fraction, "1/2": false, nothing taken, where none stands next. Its denominator is 0 where it is
+/* A fraction, "1/2": false, nothing taken, where none comes next. Its denominator is 0 where it is
  * not one of 2, 4 .. 64. */
 static bool fraction_scan(struct scan *s, struct number *n)
 {

@@ -18,7 +18,8 @@ void *memory_resize(void *block, size_t count, size_t size);
 char *memory_string(const char *text);
 char *memory_bytes(const char *text, size_t length);
 
-/* Room for one more thing behind count: returns items, moved and *capacity doubled if full. */
+/* Room for one more thing after `count` of them: returns items, moved and *capacity doubled where
+ * they are full. */
 void *memory_grow(void *items, size_t count, size_t *capacity, size_t size);
 
 /* An arena hands out zeroed memory that is freed all at once. Start from ARENA_EMPTY. */

@@ -130,26 +130,26 @@ bool scan_decimal(struct scan *s, int places, int64_t *units)
 	const int64_t most = INT64_C(900000000000000000); /* ten times it still fits */
 	size_t at = s->at;
 	int64_t value = 0;
-	int behind = -1; /* digits read behind the point; -1: no point yet */
+	int after = -1; /* digits read after the point; -1: no point yet */
 
 	for (; at < s->length; at++) {
 		char c = s->text[at];
 
-		if (c == '.' && behind < 0 && places > 0 && at > s->at) {
-			behind = 0;
+		if (c == '.' && after < 0 && places > 0 && at > s->at) {
+			after = 0;
 			continue;
 		}
 		if (!is_digit(c))
 			break;
-		if (behind >= 0 && ++behind > places)
+		if (after >= 0 && ++after > places)
 			return false;
 		value = value * 10 + (c - '0');
 		if (value > most)
 			return false;
 	}
-	if (at == s->at || behind == 0)
+	if (at == s->at || after == 0)
 		return false;
-	for (int i = behind < 0 ? 0 : behind; i < places; i++) {
+	for (int i = after < 0 ? 0 : after; i < places; i++) {
 		value *= 10;
 		if (value > most)
 			return false;
@@ -159,7 +159,7 @@ bool scan_decimal(struct scan *s, int places, int64_t *units)
 	return true;
 }
 
-/* The length in bytes of the character of a quoted text that stands next, without its escape, which
+/* The length in bytes of the character of a quoted text that comes next, without its escape, which
  * is taken; 0 where it is refused. */
 static size_t quoted_character(struct scan *s)
 {

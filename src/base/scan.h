@@ -33,10 +33,10 @@ const char *scan_word(struct scan *s, size_t *length);
 /* True when the word of that length equals name. */
 bool scan_word_is(const char *word, size_t length, const char *name);
 
-/* Fails at the first word at or behind byte `at`: fills d, returns false. */
+/* Fails at the first word at or after byte `at`: fills d, returns false. */
 bool scan_fail(const struct scan *s, size_t at, struct diag *d, const char *expected, ...)
 	__attribute__((format(printf, 4, 5)));
-/* Fails at the one character that stands next, blanks too. */
+/* Fails at the one character that comes next, blanks too. */
 bool scan_fail_here(const struct scan *s, struct diag *d, const char *expected, ...)
 	__attribute__((format(printf, 3, 4)));
 

@@ -19,7 +19,7 @@ void show_area(struct text *out, double area, enum units units);
 void show_area_bare(struct text *out, double area, enum units units);
 const char *show_area_unit(enum units units);
 /* "1.33 cu yd" from 1 cu yd up, else "9.5 cu ft"; "0.52 m3" from 1/10 m3 up, else "52 L".
- * volume in cubic metres. Which of the two it is goes by the figure as it would be shown. */
+ * volume in cubic metres. Which of the two it is depends on the figure as it would be shown. */
 void show_volume(struct text *out, double volume, enum units units);
 /* "52.0 lb", "23.6 kg" below 100, whole from there: "1,250 lb"; "3.2 oz", "90 g" below 1. weight in
  * kilograms. */

@@ -122,7 +122,7 @@ void text_add_listed(struct text *t, const char *word, bool is_last)
 	text_add(t, word);
 }
 
-/* Cuts trailing zeros behind the point, and the point itself if nothing is left behind it. */
+/* Cuts trailing zeros after the point, and the point itself if nothing is left after it. */
 static void trim_zeros(struct text *t)
 {
 	size_t length = t->length;

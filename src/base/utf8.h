@@ -11,7 +11,7 @@
  * codes over 10FFFF are not). */
 size_t utf8_decode(const char *text, size_t length, uint32_t *code);
 
-/* True for a character that may stand in a name, a title or a note: no control or format
+/* True for a character that may be in a name, a title or a note: no control or format
  * character (so none that turns the direction of text or has no width), no line or paragraph
  * separator, nothing for private use, no noncharacter. */
 bool utf8_is_text(uint32_t code);

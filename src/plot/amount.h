@@ -12,7 +12,7 @@
 
 enum quantity { QUANTITY_DENSITY, QUANTITY_VOLUME, QUANTITY_WEIGHT, QUANTITY_RATE, QUANTITY_AREA };
 
-/* Those of one quantity stand together. */
+/* Those of one quantity follow each other. */
 enum amount_unit {
 	AMOUNT_LB_CU_FT, AMOUNT_LB_CU_YD, AMOUNT_KG_M3,
 	AMOUNT_CU_FT, AMOUNT_CU_YD, AMOUNT_LITRE, AMOUNT_M3,

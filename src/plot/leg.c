@@ -169,18 +169,18 @@ void legs_cut(struct legs *legs, struct leg off)
 	struct legs left = LEGS_EMPTY;
 
 	for (size_t i = 0; i < legs->count; i++) {
-		struct stretch before = stretch_of(legs->items[i]), behind = before;
+		struct stretch before = stretch_of(legs->items[i]), after = before;
 
 		if (!leg_overlap(legs->items[i], off)) {
 			legs_add(&left, legs->items[i]);
 			continue;
 		}
 		before.end = gone.start;
-		behind.start = gone.end;
+		after.start = gone.end;
 		if (before.end > before.start)
 			legs_add(&left, leg_of(&before));
-		if (behind.end > behind.start)
-			legs_add(&left, leg_of(&behind));
+		if (after.end > after.start)
+			legs_add(&left, leg_of(&after));
 	}
 	legs_fini(legs);
 	*legs = left;

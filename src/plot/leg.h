@@ -42,7 +42,7 @@ bool legs_equal(const struct legs *a, const struct legs *b);
 int64_t legs_length(const struct legs *legs);
 /* All forward; level ones before upright ones, line by line, each line from its start. */
 void legs_sort(struct legs *legs);
-/* Sorts, and joins what overlaps or goes on straight: the longest legs that there can be. */
+/* Sorts, and joins what overlaps or continues straight on: the longest legs that there can be. */
 void legs_join(struct legs *legs);
 /* Takes off all that lies on the other leg. */
 void legs_cut(struct legs *legs, struct leg off);

@@ -120,7 +120,7 @@ static bool is_first(const struct mirror *mirror, const struct ground *ground, i
 	return true;
 }
 
-/* A row of the ground and those its images stand in: cell x mirrors to cell start + step * x. */
+/* A row of the ground and the rows of its images: cell x mirrors to cell start + step * x. */
 struct row_images {
 	int columns, count;
 	const char *row;

@@ -19,7 +19,7 @@ struct rectangle {
 
 enum { IMAGES_MOST = 4 };
 
-/* The plot's mirror; an unset axis stands in the middle. */
+/* The plot's mirror; an unset axis is in the middle. */
 struct mirror mirror_of(const struct plot *plot);
 /* The cell and its images, the cell first, each once; they may lie outside the plan. Returns how
  * many, 1 to 4. */
@@ -35,7 +35,7 @@ int mirror_legs(const struct mirror *mirror, struct leg leg, struct leg images[I
 bool mirror_is_broken(const struct mirror *mirror, const struct ground *ground, int x, int y);
 /* Orbits with more than one letter, each counted once. */
 int64_t mirror_faults(const struct mirror *mirror, const struct ground *ground);
-/* The first broken cell, in reading order, that is the first of its orbit and stands at or behind
+/* The first broken cell, in reading order, that is the first of its orbit and is at or after
  * *from; false where there is none. */
 bool mirror_next_fault(const struct mirror *mirror, const struct ground *ground, struct place from,
 	struct place *fault);

@@ -1,4 +1,4 @@
-/* The model of a plot: what the letters stand for and the ground they lie on. It knows nothing of
+/* The model of a plot: what its letters mean and the ground they lie on. It knows nothing of
  * quantities, screens or files. */
 #ifndef PLOT_PLOT_H
 #define PLOT_PLOT_H

@@ -76,8 +76,8 @@ struct value_rule {
 	enum quantity quantity;   /* of an amount */
 };
 
-/* Reads a value and checks its range; the scan may go on behind it. *out owns what it holds. False
- * with d filled; *out then untouched. */
+/* Reads a value and checks its range; the scan may hold more after it. *out owns what it holds.
+ * False with d filled; *out then untouched. */
 bool value_scan(struct scan *s, const struct value_rule *rule, enum units units, struct value *out,
 	struct diag *d);
 /* Writes a set value in the format's own form. */

@@ -16,7 +16,7 @@ struct line {
 	size_t count, capacity;
 };
 
-/* Boxes are held by where they stand in the caller's list: the lower, the earlier painted. */
+/* Boxes are held by their index in the caller's list: the lower, the earlier painted. */
 struct sweep {
 	struct arena *arena;
 	const struct cover_box **waiting; /* by top, then left; [next] on are still to come */
@@ -162,7 +162,7 @@ static void standing_renew(struct sweep *sweep, nm y)
 	sweep->standing_count = count;
 }
 
-/* Where the next box begins or one that stands ends. */
+/* Where the next box begins or an open one ends. */
 static nm band_bottom(const struct sweep *sweep)
 {
 	nm bottom = sweep->next < sweep->count ? sweep->waiting[sweep->next]->top : INT64_MAX;

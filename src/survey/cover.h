@@ -2,9 +2,9 @@
  *
  * Rectangles are painted in the order given and the first keeps its ground, so each point
  * belongs to the first rectangle over it. A sweep from top to bottom cuts the ground into bands
- * in which nothing begins or ends and tells, from left to right, who shows; what shows alike in
- * neighbouring bands is one piece. Time goes with the rectangles standing in each band, all
- * bands added up, times the logarithm of how many lie over one another. */
+ * in which nothing begins or ends, and finds from left to right who shows; what shows alike in
+ * neighbouring bands is one piece. Time: O(sum over bands of the boxes in the band, times the
+ * logarithm of how many overlap). */
 #ifndef SURVEY_COVER_H
 #define SURVEY_COVER_H
 

@@ -81,7 +81,8 @@ static void rectangle_end(struct editor *editor)
 
 	choice_ask(editor, say(&report, "%s, a rectangle of %s:",
 		plain_letter(&report, editor->hand), plain_cells(&report,
-		r.right - r.left + 1, r.bottom - r.top + 1)), choices, sizeof choices / sizeof *choices);
+		r.right - r.left + 1, r.bottom - r.top + 1)), choices,
+		sizeof choices / sizeof *choices);
 }
 
 static void act_peg(struct editor *editor)

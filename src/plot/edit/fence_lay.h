@@ -5,15 +5,15 @@
 
 #include "plot/edit/lay.h"
 
-/* The fences must be of the plot; legs must be straight and lie within the plan. What an act did is
- * told in sides of cells, or in gates; where that is 0 the fence is as it was. */
+/* The fences must be of the plot; legs must be straight and lie within the plan. What an act
+ * changed is counted in sides of cells, or in gates; 0 means that the fence is as it was. */
 struct laid fence_lay(struct plot *plot, struct fence *fence, struct leg leg);
-/* Gates that lose some of their ground go. */
+/* Gates that lose a part of their fence are removed. */
 struct laid fence_lift(struct plot *plot, struct fence *fence, struct leg leg);
 /* One gate from end to end of the leg, in place of those that are in its way; only where the fence
  * covers it, and so with each image. Images that overlap make one gate. */
 struct laid fence_set_gate(struct plot *plot, struct fence *fence, struct leg gate);
-/* Takes out all gates that the leg overlaps; the fence goes on there. */
+/* Takes out all gates that the leg overlaps; the fence stays. */
 struct laid fence_lift_gate(struct plot *plot, struct fence *fence, struct leg leg);
 
 /* What is on the side of the cell `from` is laid with its images over the other sides. from must
@@ -23,7 +23,7 @@ void fence_fold(struct plot *plot, struct fence *fence, struct place from);
 /* All of a fence, in sides of cells. */
 int64_t fence_length(const struct fence *fence);
 /* Moves all of a fence; what then lies outside a plan of so many cells is cut off, and a gate of
- * which any part does goes. */
+ * which any part does is removed. */
 void fence_move(struct fence *fence, int right, int down, const struct ground *ground);
 
 #endif

@@ -4,7 +4,7 @@
 
 #include <stdlib.h>
 
-/* One end of a leg. Its other end stands beside it: of leg i, ends 2i and 2i + 1. */
+/* One end of a leg. Leg i has ends 2i and 2i + 1. */
 struct end {
 	struct place at;
 	size_t met; /* the end of another leg that is there too; NONE where none is */

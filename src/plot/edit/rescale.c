@@ -16,7 +16,7 @@ static int axis_scaled(const struct scale *scale, int axis)
 
 	if (half_cells < 1)
 		return 1;
-	/* On a line without a cell's middle behind it: the middle of the cell before it instead. */
+	/* On a line without a cell's middle after it: the middle of the cell before it instead. */
 	if (half_cells % 2 == 0 &&
 		at + scale->new_cell > (nm)2 * scale->old_count * scale->old_cell)
 		return half_cells - 1;
@@ -32,7 +32,7 @@ static int count_scaled(const struct scale *scale)
 	return most((int)count, 1);
 }
 
-/* is_mirrored: the plot is laid on this direction's axis, which stands at `axis` half cells. */
+/* is_mirrored: the plot is laid on this direction's axis, which is at `axis` half cells. */
 static struct scale scale_of(int count, nm old_cell, nm new_cell, int axis, bool is_mirrored)
 {
 	struct scale scale = { .old_cell = old_cell, .new_cell = new_cell, .old_count = count };
@@ -45,21 +45,21 @@ static struct scale scale_of(int count, nm old_cell, nm new_cell, int axis, bool
 	return scale;
 }
 
-/* Before, at or behind the axis: less than 0, 0, more than 0. */
+/* Before, at or after the axis: less than 0, 0, more than 0. */
 static int side_of(const struct scale *scale, int cell)
 {
 	return 2 * cell + 1 - scale->new_axis;
 }
 
 /* The old cell under the middle of a new one. */
-static int cell_under(const struct scale *scale, int cell, bool is_behind)
+static int cell_under(const struct scale *scale, int cell, bool is_after)
 {
 	int side = side_of(scale, cell);
 	nm at = scale->old_axis * scale->old_cell + side * scale->new_cell;
 	int64_t under = at / (2 * scale->old_cell);
 	bool is_line = at % (2 * scale->old_cell) == 0;
 
-	if (is_line && (side > 0 || (side == 0 && !is_behind)))
+	if (is_line && (side > 0 || (side == 0 && !is_after)))
 		under--;
 	return held(under, 0, scale->old_count - 1);
 }
@@ -149,7 +149,7 @@ int64_t rescale_rounded(const struct rescale *rescale, const struct ground *grou
 	return count;
 }
 
-/* For a middle on the axis: which old cells are under it before [0] and behind [1] the other
+/* For a middle on the axis: which old cells are under it before [0] and after [1] the other
  * axis. */
 struct samples {
 	int *under[2];
@@ -159,10 +159,10 @@ static struct samples samples_of(const struct scale *scale, bool is_turned)
 {
 	struct samples samples;
 
-	for (int behind = 0; behind <= 1; behind++) {
-		samples.under[behind] = memory_new((size_t)scale->new_count, sizeof(int));
+	for (int after = 0; after <= 1; after++) {
+		samples.under[after] = memory_new((size_t)scale->new_count, sizeof(int));
 		for (int i = 0; i < scale->new_count; i++)
-			samples.under[behind][i] = cell_under(scale, i, is_turned && behind);
+			samples.under[after][i] = cell_under(scale, i, is_turned && after);
 	}
 	return samples;
 }

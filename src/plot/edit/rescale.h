@@ -1,4 +1,4 @@
-/* Another side of the cells while the plot keeps its measure: the ground is sampled anew.
+/* Another side of the cells while the plot keeps its measure: the ground is sampled again.
  *
  * The new grid is laid over the old one, datum on datum; across an axis of the mirror, axis on
  * axis, to the nearest half cell. The new plan has every cell whose middle lies in the old plan,
@@ -6,9 +6,9 @@
  * on a line between two old cells takes the one nearer to axis or datum; one on the axis itself
  * the one at its left or top (with half-turn, right or bottom for the half that is turned onto
  * it). So what matched its mirror image does so again, and an edge moves by half a new cell at
- * most, by three quarters across a mirror; by more only where an axis stands less than a cell
+ * most, by three quarters across a mirror; by more only where an axis is less than a cell
  * from the plan's edge. Fences go to the nearest grid points, alike on both sides of an axis; what
- * then has no length goes. All in whole numbers. */
+ * then has no length is removed. All in whole numbers. */
 #ifndef PLOT_EDIT_RESCALE_H
 #define PLOT_EDIT_RESCALE_H
 

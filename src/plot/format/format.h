@@ -8,7 +8,7 @@
 enum { FORMAT_VERSION = 1, FORMAT_LINE_MOST = 4096, FORMAT_BYTES_MOST = 16 * 1024 * 1024 };
 
 /* Reads a plot from length bytes. On success *plot (which must be empty) holds it all; else it
- * stays empty and d tells the first error: its line and column, what was found, what was
+ * stays empty and d says the first error: its line and column, what was found, what was
  * expected. */
 bool format_read(const char *bytes, size_t length, struct plot *plot, struct diag *d);
 

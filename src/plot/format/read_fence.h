@@ -11,11 +11,11 @@ struct fence_reader {
 	size_t legs, leg_capacity, gates, gate_capacity;
 };
 
-/* The plan that the next fence stands in. */
+/* Starts a fence on this ground. */
 void fence_reader_start(struct fence_reader *r, const struct ground *ground);
 void fence_reader_fini(struct fence_reader *r);
 
-/* The rest of a line behind "run" or "gate". What it has until it fails is in the fence. */
+/* The rest of a line after "run" or "gate". What it has until it fails is in the fence. */
 bool fence_reader_run(struct fence_reader *r, struct scan *s, struct fence *fence, struct diag *d);
 bool fence_reader_gate(struct fence_reader *r, struct scan *s, struct fence *fence, struct diag *d);
 /* After all lines of a fence: false where legs or gates lie over each other, or a gate on no

@@ -28,7 +28,7 @@ static void write_block(const struct block *block, struct text *out, enum units 
 		write_attribute(block, a, "  ", out, units);
 }
 
-/* The head's notes stand behind the title. */
+/* The head's notes follow the title. */
 static void write_head(const struct details *details, struct text *out, enum units units)
 {
 	for (enum attribute a = block_first(BLOCK_HEAD); a <= block_last(BLOCK_HEAD); a++) {

@@ -20,7 +20,7 @@ struct step {
 	struct details *details[STEP_SIDES]; /* NULL where they did not change */
 	struct ground *grounds[STEP_SIDES];  /* NULL where the size did not change */
 	size_t bytes;                        /* of memory, the heap's share included */
-	struct step *older, *newer;          /* for whoever keeps steps in a row */
+	struct step *older, *newer;          /* list links, for history.c */
 };
 
 /* The step from one plot to another; NULL where they are equal. step_free frees it. */

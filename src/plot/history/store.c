@@ -121,7 +121,7 @@ void store_close(struct store *store)
 		char *name = lock_name(store);
 
 		if (is_named(store->lock, name))
-			unlink(name); /* while it is locked, so nobody else's goes */
+			unlink(name); /* while it is locked, so it is nobody else's */
 		close(store->lock);
 		free(name);
 	}

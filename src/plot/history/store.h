@@ -12,7 +12,7 @@
 
 enum store_access {
 	STORE_WRITES,      /* ours to write */
-	STORE_LOOKS,       /* another session has it: holder tells which process */
+	STORE_LOOKS,       /* another session has it: the process `holder` */
 	/* no lock could be had here (read-only directory, no locks): may be written */
 	STORE_UNGUARDED
 };

@@ -11,8 +11,7 @@
 void report_text(struct sink *out, const struct plot *plot, const struct takeoff *takeoff,
 	const char *name);
 
-/* ---- The sections, in the order they are printed
- * --------------------------------------------------
+/* ---- The sections, in the order they are printed -----------------------------------------------
  *
  * Each prints its own heading, or nothing where it has nothing to tell. */
 
@@ -35,8 +34,7 @@ void print_work(const struct report *report);    /* the order of work */
 void print_assumed(const struct report *report);
 void print_snags(const struct report *report);
 
-/* ---- For the sections
- * -----------------------------------------------------------------------------
+/* ---- For the sections --------------------------------------------------------------------------
  *
  * What prints a paragraph or a table clears report->words. */
 
