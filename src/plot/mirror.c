@@ -135,14 +135,14 @@ static struct row_images row_images(const struct mirror *mirror, const struct gr
 	struct reflection list[IMAGES_MOST];
 	int all = reflections(mirror->kind, list);
 	struct row_images found = { .columns = ground->columns,
-		.row = ground->cells + (size_t)y * (size_t)ground->columns };
+		.row = ground_at(ground, 0, y) };
 
 	for (int i = 1; i < all; i++) {
 		int image_y = list[i].down ? mirror->down - 1 - y : y, n = found.count;
 
 		if (image_y < 0 || image_y >= ground->rows)
 			continue;
-		found.images[n].row = ground->cells + (size_t)image_y * (size_t)ground->columns;
+		found.images[n].row = ground_at(ground, 0, image_y);
 		found.images[n].start = list[i].across ? mirror->across - 1 : 0;
 		found.images[n].step = list[i].across ? -1 : 1;
 		found.count++;
@@ -213,12 +213,10 @@ static int half_turn_side(const struct mirror *mirror, struct place at)
 	return across ? across : compare(at.y, mirror->down);
 }
 
-bool mirror_has_side(const struct mirror *mirror, int x, int y)
+/* What a kind asks: across the upright axis, down across the level one, or of the half-turn. */
+static bool is_true_of(enum mirror_kind kind, bool across, bool down, bool turned)
 {
-	struct place at = middle_of(x, y);
-	bool across = at.x != mirror->across, down = at.y != mirror->down;
-
-	switch (mirror->kind) {
+	switch (kind) {
 	case MIRROR_OFF:
 		return true;
 	case MIRROR_LEFT_RIGHT:
@@ -228,9 +226,17 @@ bool mirror_has_side(const struct mirror *mirror, int x, int y)
 	case MIRROR_FOUR_WAY:
 		return across && down;
 	case MIRROR_HALF_TURN:
-		return across || down;
+		return turned;
 	}
 	return true;
+}
+
+bool mirror_has_side(const struct mirror *mirror, int x, int y)
+{
+	struct place at = middle_of(x, y);
+	bool across = at.x != mirror->across, down = at.y != mirror->down;
+
+	return is_true_of(mirror->kind, across, down, across || down);
 }
 
 /* How far both are after an axis. On the axis `at` is on both sides, `from` counts as before. */
@@ -245,19 +251,8 @@ static bool is_beside(const struct mirror *mirror, struct place from, struct pla
 	bool across = is_same_side(from.x - mirror->across, at.x - mirror->across);
 	bool down = is_same_side(from.y - mirror->down, at.y - mirror->down);
 
-	switch (mirror->kind) {
-	case MIRROR_OFF:
-		return true;
-	case MIRROR_LEFT_RIGHT:
-		return across;
-	case MIRROR_TOP_BOTTOM:
-		return down;
-	case MIRROR_FOUR_WAY:
-		return across && down;
-	case MIRROR_HALF_TURN:
-		return is_same_side(half_turn_side(mirror, from), half_turn_side(mirror, at));
-	}
-	return true;
+	return is_true_of(mirror->kind, across, down,
+		is_same_side(half_turn_side(mirror, from), half_turn_side(mirror, at)));
 }
 
 bool mirror_is_beside(const struct mirror *mirror, struct place from, int x, int y)

@@ -101,10 +101,9 @@ void plot_fini(struct plot *plot)
 
 void ground_init(struct ground *ground, int columns, int rows)
 {
-	size_t cells = (size_t)columns * (size_t)rows;
-
-	*ground = (struct ground){ columns, rows, memory_new(cells, 1) };
-	memset(ground->cells, OPEN_GROUND, cells);
+	*ground = (struct ground){ columns, rows, NULL };
+	ground->cells = memory_new(ground_count(ground), 1);
+	memset(ground->cells, OPEN_GROUND, ground_count(ground));
 }
 
 struct ground ground_copy(const struct ground *ground)
@@ -112,7 +111,7 @@ struct ground ground_copy(const struct ground *ground)
 	struct ground copy;
 
 	ground_init(&copy, ground->columns, ground->rows);
-	memcpy(copy.cells, ground->cells, (size_t)ground->columns * (size_t)ground->rows);
+	memcpy(copy.cells, ground->cells, ground_count(ground));
 	return copy;
 }
 
@@ -133,10 +132,20 @@ struct place ground_nearest(const struct ground *ground, struct place cell)
 		held(cell.y, 0, ground->rows - 1) };
 }
 
+size_t ground_count(const struct ground *ground)
+{
+	return (size_t)ground->columns * (size_t)ground->rows;
+}
+
+char *ground_at(const struct ground *ground, int x, int y)
+{
+	return ground->cells + (size_t)y * (size_t)ground->columns + (size_t)x;
+}
+
 char ground_cell(const struct ground *ground, int x, int y)
 {
 	assert(ground_holds(ground, x, y));
-	return ground->cells[(size_t)y * (size_t)ground->columns + (size_t)x];
+	return *ground_at(ground, x, y);
 }
 
 const struct entry *plot_entry(const struct plot *plot, char letter)

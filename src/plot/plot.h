@@ -60,6 +60,10 @@ void ground_fini(struct ground *ground);
 bool ground_holds(const struct ground *ground, int x, int y);
 /* The cell, or the one of the ground that is nearest to it. */
 struct place ground_nearest(const struct ground *ground, struct place cell);
+/* How many cells. */
+size_t ground_count(const struct ground *ground);
+/* x, y must be inside. */
+char *ground_at(const struct ground *ground, int x, int y);
 /* x, y must be inside. */
 char ground_cell(const struct ground *ground, int x, int y);
 

@@ -42,11 +42,6 @@ struct rectangle rectangle_within(struct rectangle r, const struct ground *groun
 		least(r.right, ground->columns - 1), least(r.bottom, ground->rows - 1) };
 }
 
-static char *ground_at(struct ground *ground, int x, int y)
-{
-	return ground->cells + (size_t)y * (size_t)ground->columns + (size_t)x;
-}
-
 /* Lays the part of r that is inside the plan, without images. */
 static void fill(struct ground *ground, struct rectangle r, char letter, struct laid *laid)
 {

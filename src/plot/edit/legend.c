@@ -22,23 +22,18 @@ char legend_free_letter(const struct details *details, enum plot_class class)
 	return '\0';
 }
 
-static size_t cell_count(const struct ground *ground)
-{
-	return (size_t)ground->columns * (size_t)ground->rows;
-}
-
 int64_t legend_cells(const struct plot *plot, char letter)
 {
 	int64_t count = 0;
 
-	for (size_t i = 0; i < cell_count(&plot->ground); i++)
+	for (size_t i = 0; i < ground_count(&plot->ground); i++)
 		count += plot->ground.cells[i] == letter;
 	return count;
 }
 
 static void rewrite(struct ground *ground, char letter, char to)
 {
-	for (size_t i = 0; i < cell_count(ground); i++)
+	for (size_t i = 0; i < ground_count(ground); i++)
 		if (ground->cells[i] == letter)
 			ground->cells[i] = to;
 }

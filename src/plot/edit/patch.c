@@ -5,19 +5,12 @@
 struct ground patch_of(const struct plot *plot, struct rectangle r)
 {
 	struct ground patch;
-	size_t width = (size_t)(r.right - r.left + 1);
 
-	ground_init(&patch, (int)width, r.bottom - r.top + 1);
-	for (int y = r.top; y <= r.bottom; y++)
-		memcpy(patch.cells + (size_t)(y - r.top) * width,
-			plot->ground.cells + (size_t)y * (size_t)plot->ground.columns +
-			(size_t)r.left, width);
+	ground_init(&patch, r.right - r.left + 1, r.bottom - r.top + 1);
+	for (int y = 0; y < patch.rows; y++)
+		memcpy(ground_at(&patch, 0, y), ground_at(&plot->ground, r.left, r.top + y),
+			(size_t)patch.columns);
 	return patch;
-}
-
-static char *cell_of(struct ground *ground, int x, int y)
-{
-	return ground->cells + (size_t)y * (size_t)ground->columns + (size_t)x;
 }
 
 void patch_turn(struct ground *patch)
@@ -27,7 +20,7 @@ void patch_turn(struct ground *patch)
 	ground_init(patch, old.rows, old.columns);
 	for (int y = 0; y < old.rows; y++)
 		for (int x = 0; x < old.columns; x++)
-			*cell_of(patch, old.rows - 1 - y, x) = *cell_of(&old, x, y);
+			*ground_at(patch, old.rows - 1 - y, x) = *ground_at(&old, x, y);
 	ground_fini(&old);
 }
 
@@ -38,8 +31,8 @@ void patch_flip(struct ground *patch, bool across)
 	ground_init(patch, old.columns, old.rows);
 	for (int y = 0; y < old.rows; y++)
 		for (int x = 0; x < old.columns; x++)
-			*cell_of(patch, across ? old.columns - 1 - x : x,
-				across ? y : old.rows - 1 - y) = *cell_of(&old, x, y);
+			*ground_at(patch, across ? old.columns - 1 - x : x,
+				across ? y : old.rows - 1 - y) = *ground_at(&old, x, y);
 	ground_fini(&old);
 }
 

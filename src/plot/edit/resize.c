@@ -1,4 +1,5 @@
 #include "plot/edit/resize.h"
+#include "base/number.h"
 #include "plot/edit/fence_lay.h"
 
 #include <assert.h>
@@ -69,8 +70,7 @@ struct fence_loss resize_fence_loss(const struct plot *plot, const struct margin
 /* Copies what both plans have in common. */
 static void copy_rows(struct ground *to, const struct ground *from, const struct margins *margins)
 {
-	int first = margins->left < 0 ? -margins->left : 0;
-	int end = from->columns + (margins->right < 0 ? margins->right : 0);
+	int first = most(-margins->left, 0), end = from->columns + least(margins->right, 0);
 
 	if (end <= first)
 		return;
@@ -78,8 +78,7 @@ static void copy_rows(struct ground *to, const struct ground *from, const struct
 		struct place at = moved(margins, first, y);
 
 		if (at.y >= 0 && at.y < to->rows)
-			memcpy(to->cells + (size_t)at.y * (size_t)to->columns + (size_t)at.x,
-				from->cells + (size_t)y * (size_t)from->columns + (size_t)first,
+			memcpy(ground_at(to, at.x, at.y), ground_at(from, first, y),
 				(size_t)(end - first));
 	}
 }

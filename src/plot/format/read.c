@@ -117,7 +117,7 @@ static bool read_ground(struct reader *r, struct scan *s)
 static bool read_row(struct reader *r, struct scan *s)
 {
 	struct ground *ground = &r->plot->ground;
-	char *cells = ground->cells + (size_t)r->rows_read * (size_t)ground->columns;
+	char *cells = ground_at(ground, 0, r->rows_read);
 
 	if (scan_is_done(s) || s->at == 0)
 		return scan_fail(s, 0, r->d, "row %d of %d of the ground, indented",

@@ -47,8 +47,7 @@ static void write_ground(const struct ground *ground, struct text *out)
 	text_print(out, "\nground %d x %d\n", ground->columns, ground->rows);
 	for (int y = 0; y < ground->rows; y++) {
 		text_add(out, "  ");
-		text_add_bytes(out, ground->cells + (size_t)y * (size_t)ground->columns,
-			(size_t)ground->columns);
+		text_add_bytes(out, ground_at(ground, 0, y), (size_t)ground->columns);
 		text_add(out, "\n");
 	}
 }

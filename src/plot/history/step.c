@@ -11,8 +11,7 @@ static void row_compare(struct step *step, size_t *capacity, const struct ground
 	const struct ground *after, int y)
 {
 	int columns = before->columns;
-	const char *was = before->cells + (size_t)y * (size_t)columns;
-	const char *is = after->cells + (size_t)y * (size_t)columns;
+	const char *was = ground_at(before, 0, y), *is = ground_at(after, 0, y);
 
 	if (memcmp(was, is, (size_t)columns) == 0)
 		return;
@@ -38,21 +37,16 @@ static size_t spans_length(const struct step *step)
 	return length;
 }
 
-static size_t span_offset(const struct ground *ground, const struct span *span)
-{
-	return (size_t)span->y * (size_t)ground->columns + (size_t)span->x;
-}
-
 static void letters_keep(struct step *step, const struct ground *before, const struct ground *after)
 {
 	char *at = step->letters = memory_new(spans_length(step), STEP_SIDES);
 
 	for (size_t i = 0; i < step->span_count; i++) {
-		size_t offset = span_offset(before, &step->spans[i]);
-		size_t length = (size_t)step->spans[i].length;
+		const struct span *span = &step->spans[i];
+		size_t length = (size_t)span->length;
 
-		memcpy(at, before->cells + offset, length);
-		memcpy(at + length, after->cells + offset, length);
+		memcpy(at, ground_at(before, span->x, span->y), length);
+		memcpy(at + length, ground_at(after, span->x, span->y), length);
 		at += STEP_SIDES * length;
 	}
 }
@@ -143,8 +137,7 @@ static size_t details_bytes(const struct details *details)
 
 static size_t ground_bytes(const struct ground *ground)
 {
-	return heap_bytes(sizeof *ground) +
-		heap_bytes((size_t)ground->columns * (size_t)ground->rows);
+	return heap_bytes(sizeof *ground) + heap_bytes(ground_count(ground));
 }
 
 static size_t step_bytes(const struct step *step)
@@ -206,10 +199,10 @@ static void spans_put(const struct step *step, struct ground *ground, int side)
 	const char *at = step->letters;
 
 	for (size_t i = 0; i < step->span_count; i++) {
-		size_t length = (size_t)step->spans[i].length;
+		const struct span *span = &step->spans[i];
+		size_t length = (size_t)span->length;
 
-		memcpy(ground->cells + span_offset(ground, &step->spans[i]),
-			at + (size_t)side * length, length);
+		memcpy(ground_at(ground, span->x, span->y), at + (size_t)side * length, length);
 		at += STEP_SIDES * length;
 	}
 }
