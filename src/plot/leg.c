@@ -36,13 +36,7 @@ bool leg_equal(struct leg a, struct leg b)
 	return place_equal(a.from, b.from) && place_equal(a.to, b.to);
 }
 
-/* The line that a leg lies on, and its ends along it. */
-struct stretch {
-	bool is_upright;
-	int line, start, end;
-};
-
-static struct stretch stretch_of(struct leg leg)
+struct stretch leg_stretch(struct leg leg)
 {
 	struct leg f = leg_forward(leg);
 
@@ -54,8 +48,8 @@ static struct stretch stretch_of(struct leg leg)
 static struct leg leg_of(const struct stretch *s)
 {
 	if (s->is_upright)
-		return (struct leg){ { s->line, s->start }, { s->line, s->end } };
-	return (struct leg){ { s->start, s->line }, { s->end, s->line } };
+		return (struct leg){ { s->line, s->low }, { s->line, s->high } };
+	return (struct leg){ { s->low, s->line }, { s->high, s->line } };
 }
 
 static bool is_one_line(const struct stretch *a, const struct stretch *b)
@@ -65,11 +59,11 @@ static bool is_one_line(const struct stretch *a, const struct stretch *b)
 
 int leg_overlap(struct leg a, struct leg b)
 {
-	struct stretch one = stretch_of(a), other = stretch_of(b);
+	struct stretch one = leg_stretch(a), other = leg_stretch(b);
 
 	if (!is_one_line(&one, &other))
 		return 0;
-	return most(0, least(one.end, other.end) - most(one.start, other.start));
+	return most(0, least(one.high, other.high) - most(one.low, other.low));
 }
 
 bool leg_covers(struct leg leg, struct leg part)
@@ -124,15 +118,21 @@ int64_t legs_length(const struct legs *legs)
 	return length;
 }
 
+int stretch_compare(const struct stretch *a, const struct stretch *b)
+{
+	int order = compare(a->is_upright, b->is_upright);
+
+	order = order ? order : compare(a->line, b->line);
+	order = order ? order : compare(a->low, b->low);
+	return order ? order : compare(a->high, b->high);
+}
+
 static int compare_legs(const void *a, const void *b)
 {
-	struct stretch one = stretch_of(*(const struct leg *)a);
-	struct stretch other = stretch_of(*(const struct leg *)b);
-	int order = compare(one.is_upright, other.is_upright);
+	struct stretch one = leg_stretch(*(const struct leg *)a);
+	struct stretch other = leg_stretch(*(const struct leg *)b);
 
-	order = order ? order : compare(one.line, other.line);
-	order = order ? order : compare(one.start, other.start);
-	return order ? order : compare(one.end, other.end);
+	return stretch_compare(&one, &other);
 }
 
 void legs_sort(struct legs *legs)
@@ -149,12 +149,12 @@ void legs_join(struct legs *legs)
 
 	legs_sort(legs);
 	for (size_t i = 0; i < legs->count; i++) {
-		struct stretch next = stretch_of(legs->items[i]), last = { 0 };
+		struct stretch next = leg_stretch(legs->items[i]), last = { 0 };
 
 		if (kept)
-			last = stretch_of(legs->items[kept - 1]);
-		if (kept && is_one_line(&last, &next) && next.start <= last.end) {
-			last.end = most(last.end, next.end);
+			last = leg_stretch(legs->items[kept - 1]);
+		if (kept && is_one_line(&last, &next) && next.low <= last.high) {
+			last.high = most(last.high, next.high);
 			legs->items[kept - 1] = leg_of(&last);
 		} else {
 			legs->items[kept++] = legs->items[i];
@@ -165,21 +165,21 @@ void legs_join(struct legs *legs)
 
 void legs_cut(struct legs *legs, struct leg off)
 {
-	struct stretch gone = stretch_of(off);
+	struct stretch gone = leg_stretch(off);
 	struct legs left = LEGS_EMPTY;
 
 	for (size_t i = 0; i < legs->count; i++) {
-		struct stretch before = stretch_of(legs->items[i]), after = before;
+		struct stretch before = leg_stretch(legs->items[i]), after = before;
 
 		if (!leg_overlap(legs->items[i], off)) {
 			legs_add(&left, legs->items[i]);
 			continue;
 		}
-		before.end = gone.start;
-		after.start = gone.end;
-		if (before.end > before.start)
+		before.high = gone.low;
+		after.low = gone.high;
+		if (before.high > before.low)
 			legs_add(&left, leg_of(&before));
-		if (after.end > after.start)
+		if (after.high > after.low)
 			legs_add(&left, leg_of(&after));
 	}
 	legs_fini(legs);
@@ -189,11 +189,11 @@ void legs_cut(struct legs *legs, struct leg off)
 bool legs_cover(const struct legs *sorted, struct leg leg)
 {
 	size_t low = 0, high = sorted->count;
-	struct stretch wanted = stretch_of(leg);
+	struct stretch wanted = leg_stretch(leg);
 	struct leg start;
 
 	/* The last leg that starts no further on is the only one that can. */
-	wanted.end = INT32_MAX;
+	wanted.high = INT32_MAX;
 	start = leg_of(&wanted);
 	while (low < high) {
 		size_t middle = low + (high - low) / 2;

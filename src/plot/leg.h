@@ -18,6 +18,17 @@ struct leg leg_forward(struct leg leg);
 /* In sides of cells. */
 int leg_length(struct leg leg);
 bool leg_equal(struct leg a, struct leg b);
+
+/* A leg as a stretch of the line that it lies on. */
+struct stretch {
+	bool is_upright;
+	int line;      /* x of an upright one, y of a level one */
+	int low, high; /* along it, low < high */
+};
+struct stretch leg_stretch(struct leg leg);
+/* Level ones before upright ones, line by line, each line from its start: as qsort wants it. */
+int stretch_compare(const struct stretch *a, const struct stretch *b);
+
 /* They have more than a point in common; how many sides of cells, 0 where they have not. */
 int leg_overlap(struct leg a, struct leg b);
 /* All of `part` lies on the leg. */
@@ -40,7 +51,7 @@ void legs_add_all(struct legs *legs, const struct legs *more);
 bool legs_equal(const struct legs *a, const struct legs *b);
 /* Of all legs, in sides of cells. */
 int64_t legs_length(const struct legs *legs);
-/* All forward; level ones before upright ones, line by line, each line from its start. */
+/* All forward, in the order of their stretches. */
 void legs_sort(struct legs *legs);
 /* Sorts, and joins what overlaps or continues straight on: the longest legs that there can be. */
 void legs_join(struct legs *legs);

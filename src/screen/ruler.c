@@ -2,7 +2,7 @@
 #include "base/show.h"
 #include "screen/draw.h"
 #include "editor/marks.h"
-#include "screen/measure.h"
+#include "screen/bracket.h"
 
 enum { LABEL_ROWS = 5, LABEL_COLUMNS = 10 };
 

@@ -5,14 +5,14 @@
 #include <stdlib.h>
 
 /* What shows in a band, from left to right. */
-struct stretch {
+struct visible {
 	nm left, right;
 	int owner;
 	size_t piece; /* which it belongs to */
 };
 
 struct line {
-	struct stretch *stretches;
+	struct visible *visible;
 	size_t count, capacity;
 };
 
@@ -73,15 +73,15 @@ static void heap_pop(struct sweep *sweep)
 
 static void line_add(struct line *line, nm left, nm right, int owner)
 {
-	struct stretch *last = line->count ? &line->stretches[line->count - 1] : NULL;
+	struct visible *last = line->count ? &line->visible[line->count - 1] : NULL;
 
 	if (last && last->right == left && last->owner == owner) {
 		last->right = right;
 		return;
 	}
-	line->stretches = memory_grow(line->stretches, line->count, &line->capacity,
-		sizeof *line->stretches);
-	line->stretches[line->count++] = (struct stretch){ left, right, owner, 0 };
+	line->visible = memory_grow(line->visible, line->count, &line->capacity,
+		sizeof *line->visible);
+	line->visible[line->count++] = (struct visible){ left, right, owner, 0 };
 }
 
 /* From left to right: at each point the first painted box over it shows, until it ends or another
@@ -109,12 +109,12 @@ static void line_walk(struct sweep *sweep)
 	}
 }
 
-static size_t piece_add(struct sweep *sweep, const struct stretch *stretch, nm top)
+static size_t piece_add(struct sweep *sweep, const struct visible *visible, nm top)
 {
 	sweep->pieces = arena_grow(sweep->arena, sweep->pieces, sweep->piece_count,
 		&sweep->piece_capacity, sizeof *sweep->pieces);
-	sweep->pieces[sweep->piece_count] = (struct cover_box){ .left = stretch->left, .top = top,
-		.right = stretch->right, .owner = stretch->owner };
+	sweep->pieces[sweep->piece_count] = (struct cover_box){ .left = visible->left, .top = top,
+		.right = visible->right, .owner = visible->owner };
 	return sweep->piece_count++;
 }
 
@@ -125,12 +125,12 @@ static void line_join(struct sweep *sweep, nm top, nm bottom)
 	size_t old = 0;
 
 	for (size_t i = 0; i < sweep->line.count; i++) {
-		struct stretch *s = &sweep->line.stretches[i];
-		const struct stretch *o;
+		struct visible *s = &sweep->line.visible[i];
+		const struct visible *o;
 
-		while (old < above->count && above->stretches[old].left < s->left)
+		while (old < above->count && above->visible[old].left < s->left)
 			old++;
-		o = old < above->count ? &above->stretches[old] : NULL;
+		o = old < above->count ? &above->visible[old] : NULL;
 		s->piece = o && o->left == s->left && o->right == s->right &&
 			o->owner == s->owner &&
 			sweep->pieces[o->piece].bottom == top ? o->piece : piece_add(sweep, s, top);
@@ -217,8 +217,8 @@ void cover_sweep(struct cover *out, struct arena *arena, const struct cover_box 
 	free(sweep.standing);
 	free(sweep.spare);
 	free(sweep.heap);
-	free(sweep.line.stretches);
-	free(sweep.above.stretches);
+	free(sweep.line.visible);
+	free(sweep.above.visible);
 	*out = (struct cover){ sweep.pieces, sweep.piece_count };
 }
 

@@ -1,6 +1,6 @@
 /* The acts that change what is seen, and what is measured, without a terminal. */
 
-#include "screen/measure.h"
+#include "screen/bracket.h"
 #include "support/desk.h"
 #include "support/plots.h"
 #include "support/runner.h"

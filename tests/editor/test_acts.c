@@ -5,7 +5,7 @@
 #include "support/runner.h"
 
 #include "base/file.h"
-#include "editor/acts/groups.h"
+#include "editor/acts/act_groups.h"
 #include "screen/width.h"
 
 #include <stdio.h>

@@ -31,16 +31,16 @@ END_TEST
 
 START_TEST(spans_hold_what_changed_and_nothing_else)
 {
-	static const struct span expected[] = { { 1, 0, 2 }, { 1, 1, 2 } };
+	static const struct changed expected[] = { { 1, 0, 2 }, { 1, 1, 2 } };
 	struct step *step;
 
 	memcpy(other.ground.cells, "b.b.bppp....", 12);
 	step = step_between(&one, &other);
-	ck_assert_uint_eq(step->span_count, 2);
+	ck_assert_uint_eq(step->changed_count, 2);
 	for (int i = 0; i < 2; i++) {
-		ck_assert_int_eq(step->spans[i].x, expected[i].x);
-		ck_assert_int_eq(step->spans[i].y, expected[i].y);
-		ck_assert_int_eq(step->spans[i].length, expected[i].length);
+		ck_assert_int_eq(step->changed[i].x, expected[i].x);
+		ck_assert_int_eq(step->changed[i].y, expected[i].y);
+		ck_assert_int_eq(step->changed[i].length, expected[i].length);
 	}
 	ck_assert_mem_eq(step->letters, "b." ".b" ".." "pp", 8);
 	for (int side = 0; side < STEP_SIDES; side++) {
@@ -63,11 +63,11 @@ START_TEST(a_row_that_changed_to_its_end_ends_its_span)
 
 	memcpy(other.ground.cells, "bbpp" "pppb" "pppp", 12);
 	step = step_between(&one, &other);
-	ck_assert_uint_eq(step->span_count, 3);
-	ck_assert_int_eq(step->spans[0].length, 2);
-	ck_assert_int_eq(step->spans[1].length, 4);
-	ck_assert_int_eq(step->spans[2].x, 0);
-	ck_assert_int_eq(step->spans[2].y, 2);
+	ck_assert_uint_eq(step->changed_count, 3);
+	ck_assert_int_eq(step->changed[0].length, 2);
+	ck_assert_int_eq(step->changed[1].length, 4);
+	ck_assert_int_eq(step->changed[2].x, 0);
+	ck_assert_int_eq(step->changed[2].y, 2);
 	step_free(step);
 }
 END_TEST
@@ -78,7 +78,7 @@ START_TEST(details_are_kept_only_where_they_changed)
 
 	plot_set(&other, 0, HEAD_NORTH, "90");
 	step = step_between(&one, &other);
-	ck_assert_uint_eq(step->span_count, 0);
+	ck_assert_uint_eq(step->changed_count, 0);
 	ck_assert(details_equal(step->details[STEP_BEFORE], &one.details));
 	ck_assert(details_equal(step->details[STEP_AFTER], &other.details));
 	ck_assert_ptr_null(step->grounds[STEP_BEFORE]);
@@ -122,7 +122,7 @@ START_TEST(all_that_a_step_keeps_is_counted)
 	noted = step_between(&one, &other);
 	plot_set(&other, 'b', BED_MIX, "topsoil 1");
 	mixed = step_between(&one, &other);
-	ck_assert_uint_ge(cell->bytes, sizeof *cell + sizeof(struct span) + 2);
+	ck_assert_uint_ge(cell->bytes, sizeof *cell + sizeof(struct changed) + 2);
 	ck_assert_uint_gt(cells->bytes, cell->bytes);
 	ck_assert_uint_ge(details->bytes, cells->bytes + 2 * sizeof(struct details));
 	ck_assert_uint_ge(noted->bytes, details->bytes + 501);

@@ -1,5 +1,5 @@
 #include "editor/acts/choice.h"
-#include "editor/acts/groups.h"
+#include "editor/acts/act_groups.h"
 #include "editor/acts/shared.h"
 
 /* What matters after the axis moved: whether it does anything, and what it broke. */

@@ -1,4 +1,4 @@
-#include "editor/acts/groups.h"
+#include "editor/acts/act_groups.h"
 #include "editor/acts/shared.h"
 
 void act_say_outside(struct editor *editor, struct laid laid)

@@ -1,7 +1,7 @@
 #include "base/memory.h"
 #include "plot/edit/fence_lay.h"
 #include "editor/acts/choice.h"
-#include "editor/acts/groups.h"
+#include "editor/acts/act_groups.h"
 #include "editor/acts/shared.h"
 #include "editor/sheets/fence_sheet.h"
 

@@ -1,7 +1,7 @@
 #include "report/deliver.h"
 #include "report/json/json.h"
 #include "report/text/print.h"
-#include "editor/acts/groups.h"
+#include "editor/acts/act_groups.h"
 #include "editor/sheets/sheet_ask.h"
 
 #include <stdlib.h>

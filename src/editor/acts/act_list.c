@@ -1,4 +1,4 @@
-#include "editor/acts/groups.h"
+#include "editor/acts/act_groups.h"
 
 #include <stdlib.h>
 #include <string.h>

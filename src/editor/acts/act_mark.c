@@ -1,5 +1,5 @@
 #include "editor/acts/choice.h"
-#include "editor/acts/groups.h"
+#include "editor/acts/act_groups.h"
 #include "editor/acts/shared.h"
 #include "plot/edit/patch.h"
 

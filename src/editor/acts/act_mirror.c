@@ -1,5 +1,5 @@
 #include "plot/edit/fence_lay.h"
-#include "editor/acts/groups.h"
+#include "editor/acts/act_groups.h"
 #include "editor/acts/shared.h"
 
 const char *act_differ_words(int64_t cells)

@@ -1,4 +1,4 @@
-#include "editor/acts/groups.h"
+#include "editor/acts/act_groups.h"
 #include "base/number.h"
 #include "editor/acts/shared.h"
 #include "editor/sheets/sheet_ask.h"

@@ -1,4 +1,4 @@
-#include "editor/acts/groups.h"
+#include "editor/acts/act_groups.h"
 
 /* A page that is turned to is there to be seen. */
 static void turn_to(struct editor *editor, int page)

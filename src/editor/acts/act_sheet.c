@@ -1,5 +1,5 @@
 #include "base/memory.h"
-#include "editor/acts/groups.h"
+#include "editor/acts/act_groups.h"
 #include "editor/sheets/allow_sheet.h"
 #include "editor/sheets/entry_sheet.h"
 #include "editor/sheets/fence_sheet.h"

@@ -1,6 +1,6 @@
 #include "plot/edit/resize.h"
 #include "editor/acts/choice.h"
-#include "editor/acts/groups.h"
+#include "editor/acts/act_groups.h"
 #include "editor/acts/shared.h"
 #include "editor/sheets/cells.h"
 #include "editor/sheets/sheet_ask.h"

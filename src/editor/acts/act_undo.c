@@ -1,4 +1,4 @@
-#include "editor/acts/groups.h"
+#include "editor/acts/act_groups.h"
 
 static void say_left(struct editor *editor, const char *what, size_t left)
 {

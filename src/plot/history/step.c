@@ -6,7 +6,7 @@
 
 /* ---- Finding --------------------------------------------------------------------------------- */
 
-/* Appends the spans in which row y differs. */
+/* Appends the letters in which row y differs. */
 static void row_compare(struct step *step, size_t *capacity, const struct ground *before,
 	const struct ground *after, int y)
 {
@@ -22,31 +22,31 @@ static void row_compare(struct step *step, size_t *capacity, const struct ground
 			x++;
 		if (x == start)
 			continue;
-		step->spans = memory_grow(step->spans, step->span_count, capacity,
-			sizeof *step->spans);
-		step->spans[step->span_count++] = (struct span){ start, y, x - start };
+		step->changed = memory_grow(step->changed, step->changed_count, capacity,
+			sizeof *step->changed);
+		step->changed[step->changed_count++] = (struct changed){ start, y, x - start };
 	}
 }
 
-static size_t spans_length(const struct step *step)
+static size_t letters_length(const struct step *step)
 {
 	size_t length = 0;
 
-	for (size_t i = 0; i < step->span_count; i++)
-		length += (size_t)step->spans[i].length;
+	for (size_t i = 0; i < step->changed_count; i++)
+		length += (size_t)step->changed[i].length;
 	return length;
 }
 
 static void letters_keep(struct step *step, const struct ground *before, const struct ground *after)
 {
-	char *at = step->letters = memory_new(spans_length(step), STEP_SIDES);
+	char *at = step->letters = memory_new(letters_length(step), STEP_SIDES);
 
-	for (size_t i = 0; i < step->span_count; i++) {
-		const struct span *span = &step->spans[i];
-		size_t length = (size_t)span->length;
+	for (size_t i = 0; i < step->changed_count; i++) {
+		const struct changed *changed = &step->changed[i];
+		size_t length = (size_t)changed->length;
 
-		memcpy(at, ground_at(before, span->x, span->y), length);
-		memcpy(at + length, ground_at(after, span->x, span->y), length);
+		memcpy(at, ground_at(before, changed->x, changed->y), length);
+		memcpy(at + length, ground_at(after, changed->x, changed->y), length);
 		at += STEP_SIDES * length;
 	}
 }
@@ -57,9 +57,9 @@ static void spans_find(struct step *step, const struct ground *before, const str
 
 	for (int y = 0; y < before->rows; y++)
 		row_compare(step, &capacity, before, after, y);
-	if (step->span_count == 0)
+	if (step->changed_count == 0)
 		return;
-	step->spans = memory_resize(step->spans, step->span_count, sizeof *step->spans);
+	step->changed = memory_resize(step->changed, step->changed_count, sizeof *step->changed);
 	letters_keep(step, before, after);
 }
 
@@ -143,8 +143,8 @@ static size_t ground_bytes(const struct ground *ground)
 static size_t step_bytes(const struct step *step)
 {
 	size_t bytes = heap_bytes(sizeof *step) +
-		heap_bytes(step->span_count * sizeof *step->spans) +
-		heap_bytes(STEP_SIDES * spans_length(step));
+		heap_bytes(step->changed_count * sizeof *step->changed) +
+		heap_bytes(STEP_SIDES * letters_length(step));
 
 	for (int side = 0; side < STEP_SIDES; side++) {
 		bytes += step->details[side] ? details_bytes(step->details[side]) : 0;
@@ -165,7 +165,7 @@ struct step *step_between(const struct plot *before, const struct plot *after)
 
 	if (!is_resized)
 		spans_find(step, &before->ground, &after->ground);
-	if (!is_resized && !is_detailed && step->span_count == 0) {
+	if (!is_resized && !is_detailed && step->changed_count == 0) {
 		step_free(step);
 		return NULL;
 	}
@@ -189,7 +189,7 @@ void step_free(struct step *step)
 		free(step->details[side]);
 		free(step->grounds[side]);
 	}
-	free(step->spans);
+	free(step->changed);
 	free(step->letters);
 	free(step);
 }
@@ -198,11 +198,11 @@ static void spans_put(const struct step *step, struct ground *ground, int side)
 {
 	const char *at = step->letters;
 
-	for (size_t i = 0; i < step->span_count; i++) {
-		const struct span *span = &step->spans[i];
-		size_t length = (size_t)span->length;
+	for (size_t i = 0; i < step->changed_count; i++) {
+		const struct changed *changed = &step->changed[i];
+		size_t length = (size_t)changed->length;
 
-		memcpy(ground_at(ground, span->x, span->y), at + (size_t)side * length, length);
+		memcpy(ground_at(ground, changed->x, changed->y), at + (size_t)side * length, length);
 		at += STEP_SIDES * length;
 	}
 }
@@ -222,7 +222,7 @@ void step_put(const struct step *step, struct plot *plot, int side)
 
 struct place step_place(const struct step *step)
 {
-	if (step->span_count)
-		return (struct place){ step->spans[0].x, step->spans[0].y };
+	if (step->changed_count)
+		return (struct place){ step->changed[0].x, step->changed[0].y };
 	return (struct place){ -1, -1 };
 }

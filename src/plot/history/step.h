@@ -1,22 +1,22 @@
-/* The one record of an edit: spans of ground with their letters before and after, and the rest
- * of the plot, or ground of another size, before and after where that changed. It is found by
- * comparing, so an act changes a plot as it likes and nobody writes an inverse. */
+/* The one record of an edit: the letters that changed, before and after, and the rest of the plot,
+ * or ground of another size, before and after where that changed. It is found by comparing, so an
+ * act changes a plot as it likes and nobody writes an inverse. */
 #ifndef PLOT_HISTORY_STEP_H
 #define PLOT_HISTORY_STEP_H
 
 #include "plot/plot.h"
 
 /* Letters of one row that changed: `length` of them from x on. */
-struct span {
+struct changed {
 	int x, y, length;
 };
 
 enum { STEP_BEFORE, STEP_AFTER, STEP_SIDES };
 
 struct step {
-	struct span *spans; /* in reading order; none where the ground has another size */
-	size_t span_count;
-	char *letters;                       /* span by span: before, after */
+	struct changed *changed; /* in reading order; none where the ground has another size */
+	size_t changed_count;
+	char *letters;                       /* of each in turn: before, after */
 	struct details *details[STEP_SIDES]; /* NULL where they did not change */
 	struct ground *grounds[STEP_SIDES];  /* NULL where the size did not change */
 	size_t bytes;                        /* of memory, the heap's share included */

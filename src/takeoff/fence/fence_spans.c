@@ -2,20 +2,8 @@
 #include "base/number.h"
 
 #include <assert.h>
+#include <limits.h>
 #include <stdlib.h>
-
-/* A leg by the line it lies on. */
-struct stretch {
-	int line;     /* y of a level one, x of an upright one */
-	int low, high; /* along it, low < high */
-	int leg;      /* index into lines.legs */
-};
-
-/* Stretches of one direction, by line and along it. No two overlap. */
-struct stretches {
-	struct stretch *list;
-	int count;
-};
 
 /* Where a leg is divided. */
 struct divide {
@@ -24,97 +12,78 @@ struct divide {
 	int gate; /* 1: a gate begins here, -1: it ends here */
 };
 
+/* A leg on its line. No two overlap. */
+struct leg_at {
+	struct stretch at;
+	int leg; /* index into lines.legs */
+};
+
 struct lines {
-	struct leg *legs; /* run by run, as long as they go straight on */
-	size_t leg_count, leg_capacity;
-	struct stretches level, upright;
+	struct legs legs;    /* run by run, as long as they continue straight on */
+	struct leg_at *list; /* of all legs, sorted by their stretches */
 	struct divide *divides;
 	size_t divide_count, divide_capacity;
 };
 
-static bool is_upright(const struct leg *leg)
-{
-	return leg->from.x == leg->to.x;
-}
-
 /* No leg lies over another, so none turns back. */
-static bool goes_on_to(const struct leg *leg, struct place next)
+static bool is_straight_on(struct leg leg, struct place next)
 {
-	return is_upright(leg) == (next.x == leg->to.x);
+	return leg_is_upright(leg) == (next.x == leg.to.x);
 }
 
-static void add_run(struct lines *lines, const struct fence_run *run)
+static void add_run(struct legs *legs, const struct fence_run *run)
 {
 	for (int i = 1; i < run->count; i++) {
 		struct place from = run->points[i - 1], to = run->points[i];
 
-		if (i > 1 && goes_on_to(&lines->legs[lines->leg_count - 1], to)) {
-			lines->legs[lines->leg_count - 1].to = to;
-			continue;
-		}
-		lines->legs = memory_grow(lines->legs, lines->leg_count, &lines->leg_capacity,
-			sizeof *lines->legs);
-		lines->legs[lines->leg_count++] = (struct leg){ from, to };
+		if (i > 1 && is_straight_on(legs->items[legs->count - 1], to))
+			legs->items[legs->count - 1].to = to;
+		else
+			legs_add(legs, (struct leg){ from, to });
 	}
 }
 
-static struct stretch stretch_of(const struct leg *leg)
+static int compare_places(const void *a, const void *b)
 {
-	bool upright = is_upright(leg);
-	int a = upright ? leg->from.y : leg->from.x, b = upright ? leg->to.y : leg->to.x;
-
-	return (struct stretch){ .line = upright ? leg->from.x : leg->from.y,
-		.low = a < b ? a : b, .high = a < b ? b : a };
+	return stretch_compare(&((const struct leg_at *)a)->at, &((const struct leg_at *)b)->at);
 }
 
-static int compare_stretches(const void *a, const void *b)
+static void sort_legs(struct lines *lines)
 {
-	const struct stretch *one = a, *other = b;
-	int order = compare(one->line, other->line);
-
-	return order ? order : compare(one->low, other->low);
+	lines->list = memory_new(lines->legs.count, sizeof *lines->list);
+	for (size_t i = 0; i < lines->legs.count; i++)
+		lines->list[i] = (struct leg_at){ leg_stretch(lines->legs.items[i]), (int)i };
+	if (lines->legs.count > 1)
+		qsort(lines->list, lines->legs.count, sizeof *lines->list, compare_places);
 }
 
-static struct stretches collect(const struct lines *lines, bool upright)
+/* The leg on the line that holds the point `at`; of two that meet there the one that begins there.
+ * NULL where there is none. */
+static const struct leg_at *find(const struct lines *lines, bool is_upright, int line, int at)
 {
-	struct stretches all = { memory_new(lines->leg_count, sizeof *all.list), 0 };
-
-	for (size_t i = 0; i < lines->leg_count; i++) {
-		if (is_upright(&lines->legs[i]) != upright)
-			continue;
-		all.list[all.count] = stretch_of(&lines->legs[i]);
-		all.list[all.count++].leg = (int)i;
-	}
-	if (all.count > 1)
-		qsort(all.list, (size_t)all.count, sizeof *all.list, compare_stretches);
-	return all;
-}
-
-/* The stretch on the line that holds the point `at`; of two that meet there the one that begins
- * there. NULL where there is none. */
-static const struct stretch *find(const struct stretches *all, int line, int at)
-{
-	const struct stretch wanted = { .line = line, .low = at };
-	int low = 0, high = all->count;
+	const struct stretch wanted = { is_upright, line, at, INT_MAX };
+	const struct leg_at *last = NULL;
+	size_t low = 0, high = lines->legs.count;
 
 	while (low < high) {
-		int middle = low + (high - low) / 2;
+		size_t middle = low + (high - low) / 2;
 
-		if (compare_stretches(&all->list[middle], &wanted) <= 0)
+		if (stretch_compare(&lines->list[middle].at, &wanted) <= 0) {
+			last = &lines->list[middle];
 			low = middle + 1;
-		else
+		} else {
 			high = middle;
+		}
 	}
-	if (low == 0 || all->list[low - 1].line != line || all->list[low - 1].high < at)
-		return NULL;
-	return &all->list[low - 1];
+	return last && last->at.is_upright == is_upright && last->at.line == line &&
+		last->at.high >= at ? last : NULL;
 }
 
 /* at: along the line that the leg lies on. */
 static void divide(struct lines *lines, int leg, int at, int gate)
 {
-	const struct leg *whole = &lines->legs[leg];
-	int start = is_upright(whole) ? whole->from.y : whole->from.x;
+	struct place from = lines->legs.items[leg].from;
+	int start = leg_is_upright(lines->legs.items[leg]) ? from.y : from.x;
 
 	lines->divides = memory_grow(lines->divides, lines->divide_count, &lines->divide_capacity,
 		sizeof *lines->divides);
@@ -124,30 +93,29 @@ static void divide(struct lines *lines, int leg, int at, int gate)
 /* Tees and crossings. Where two legs of one direction meet, both end. */
 static void divide_by_runs(struct lines *lines)
 {
-	for (int i = 0; i < lines->upright.count; i++) {
-		const struct stretch *upright = &lines->upright.list[i];
+	for (size_t i = 0; i < lines->legs.count; i++) {
+		const struct stretch *upright = &lines->list[i].at;
 
-		for (int y = upright->low; y <= upright->high; y++) {
-			const struct stretch *level = find(&lines->level, y, upright->line);
+		for (int y = upright->low; upright->is_upright && y <= upright->high; y++) {
+			const struct leg_at *level = find(lines, false, y, upright->line);
 
 			if (!level)
 				continue;
 			divide(lines, level->leg, upright->line, 0);
-			divide(lines, upright->leg, y, 0);
+			divide(lines, lines->list[i].leg, y, 0);
 		}
 	}
 }
 
-static void divide_by_gate(struct lines *lines, const struct leg *gate)
+static void divide_by_gate(struct lines *lines, struct leg gate)
 {
-	struct stretch part = stretch_of(gate);
-	const struct stretch *whole = find(is_upright(gate) ? &lines->upright : &lines->level,
-		part.line, part.low);
+	struct stretch part = leg_stretch(gate);
+	const struct leg_at *whole = find(lines, part.is_upright, part.line, part.low);
 	bool is_along;
 
-	assert(whole && part.high <= whole->high);
-	is_along = is_upright(gate) ? lines->legs[whole->leg].from.y == whole->low :
-		lines->legs[whole->leg].from.x == whole->low;
+	assert(whole && part.high <= whole->at.high);
+	is_along = leg_equal(lines->legs.items[whole->leg],
+		leg_forward(lines->legs.items[whole->leg]));
 	divide(lines, whole->leg, part.low, is_along ? 1 : -1);
 	divide(lines, whole->leg, part.high, is_along ? -1 : 1);
 }
@@ -172,7 +140,7 @@ static int add_spans(const struct lines *lines, struct fence_span *spans)
 
 	for (size_t i = 1; i < lines->divide_count; i++) {
 		const struct divide *a = &lines->divides[i - 1], *b = &lines->divides[i];
-		const struct leg *leg = &lines->legs[a->leg];
+		const struct leg *leg = &lines->legs.items[a->leg];
 
 		gates += a->gate;
 		if (a->leg == b->leg && a->at < b->at)
@@ -184,34 +152,30 @@ static int add_spans(const struct lines *lines, struct fence_span *spans)
 
 static void divide_all(struct lines *lines, const struct fence *fence)
 {
-	for (size_t i = 0; i < lines->leg_count; i++) {
-		struct stretch whole = stretch_of(&lines->legs[i]);
-
-		divide(lines, (int)i, whole.low, 0);
-		divide(lines, (int)i, whole.high, 0);
+	for (size_t i = 0; i < lines->legs.count; i++) {
+		divide(lines, lines->list[i].leg, lines->list[i].at.low, 0);
+		divide(lines, lines->list[i].leg, lines->list[i].at.high, 0);
 	}
 	divide_by_runs(lines);
 	for (size_t i = 0; i < fence->gates.count; i++)
-		divide_by_gate(lines, &fence->gates.items[i]);
+		divide_by_gate(lines, fence->gates.items[i]);
 	if (lines->divide_count > 1)
 		qsort(lines->divides, lines->divide_count, sizeof *lines->divides, compare_divides);
 }
 
 const struct fence_span *fence_spans(struct arena *arena, const struct fence *fence, int *count)
 {
-	struct lines lines = { .legs = NULL };
+	struct lines lines = { .legs = LEGS_EMPTY };
 	struct fence_span *spans;
 
 	for (size_t i = 0; i < fence->run_count; i++)
-		add_run(&lines, &fence->runs[i]);
-	lines.level = collect(&lines, false);
-	lines.upright = collect(&lines, true);
+		add_run(&lines.legs, &fence->runs[i]);
+	sort_legs(&lines);
 	divide_all(&lines, fence);
 	spans = arena_new(arena, lines.divide_count, sizeof *spans);
 	*count = add_spans(&lines, spans);
-	free(lines.legs);
-	free(lines.level.list);
-	free(lines.upright.list);
+	legs_fini(&lines.legs);
+	free(lines.list);
 	free(lines.divides);
 	return spans;
 }

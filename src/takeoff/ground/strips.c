@@ -6,7 +6,7 @@
 #include <string.h>
 
 /* A box as the strips see it: between two ticks along them, in so many rows across them. */
-struct span {
+struct strip_box {
 	int from, to;    /* ticks */
 	int first, last; /* rows */
 };
@@ -17,10 +17,10 @@ struct layer {
 	struct strips_sink *sink;
 	nm edge;    /* where the first row begins, across, turned round: from its far side */
 	struct ticks ticks; /* where boxes begin and end along the strips */
-	struct span *spans; /* by first row */
-	size_t span_count;
+	struct strip_box *boxes; /* by first row */
+	size_t box_count;
 	int rows;
-	struct span *open; /* in the row looked at */
+	struct strip_box *open; /* in the row looked at */
 	size_t open_count;
 	int *change; /* of how many boxes there are, tick by tick */
 	/* between a tick and the next: is there ground in the row before, in this one */
@@ -85,9 +85,9 @@ static int row_at(const struct layer *layer, nm across)
 	return past < 0 ? 0 : (int)(past / (layer->strips->width - layer->strips->lap)) + 1;
 }
 
-static struct span span_of(const struct layer *layer, const struct cover_box *box)
+static struct strip_box strip_box_of(const struct layer *layer, const struct cover_box *box)
 {
-	return (struct span){ ticks_find(&layer->ticks, along_from(layer, box)),
+	return (struct strip_box){ ticks_find(&layer->ticks, along_from(layer, box)),
 		ticks_find(&layer->ticks, along_to(layer, box)),
 		row_at(layer, across_from(layer, box)), row_at(layer, across_to(layer, box) - 1) };
 }
@@ -108,7 +108,7 @@ static void find_edge(struct layer *layer)
 	layer->rows = row_at(layer, end - 1) + 1;
 }
 
-/* Puts the spans in the order of their first rows. */
+/* Puts the boxes in the order of their first rows. */
 static void find_spans(struct layer *layer)
 {
 	const struct strips *strips = layer->strips;
@@ -118,12 +118,12 @@ static void find_spans(struct layer *layer)
 		starts[row_at(layer, across_from(layer, &strips->boxes[i])) + 1]++;
 	for (int row = 0; row < layer->rows; row++)
 		starts[row + 1] += starts[row];
-	layer->spans = memory_new(strips->count, sizeof *layer->spans);
-	layer->span_count = strips->count;
+	layer->boxes = memory_new(strips->count, sizeof *layer->boxes);
+	layer->box_count = strips->count;
 	for (size_t i = 0; i < strips->count; i++) {
-		struct span span = span_of(layer, &strips->boxes[i]);
+		struct strip_box box = strip_box_of(layer, &strips->boxes[i]);
 
-		layer->spans[starts[span.first]++] = span;
+		layer->boxes[starts[box.first]++] = box;
 	}
 	free(starts);
 }
@@ -166,16 +166,16 @@ static size_t find_ground(struct layer *layer, int row, size_t next)
 	size_t kept = 0;
 	int boxes = 0;
 
-	while (next < layer->span_count && layer->spans[next].first == row)
-		layer->open[layer->open_count++] = layer->spans[next++];
+	while (next < layer->box_count && layer->boxes[next].first == row)
+		layer->open[layer->open_count++] = layer->boxes[next++];
 	memset(layer->change, 0, (size_t)layer->ticks.count * sizeof *layer->change);
 	for (size_t i = 0; i < layer->open_count; i++) {
-		struct span span = layer->open[i];
+		struct strip_box box = layer->open[i];
 
-		layer->change[span.from]++;
-		layer->change[span.to]--;
-		if (span.last > row)
-			layer->open[kept++] = span;
+		layer->change[box.from]++;
+		layer->change[box.to]--;
+		if (box.last > row)
+			layer->open[kept++] = box;
 	}
 	layer->open_count = kept;
 	for (int i = 0; i < layer->ticks.count; i++) {
@@ -189,7 +189,7 @@ static void lay_rows(struct layer *layer)
 {
 	size_t next = 0, ticks = (size_t)layer->ticks.count;
 
-	layer->open = memory_new(layer->span_count, sizeof *layer->open);
+	layer->open = memory_new(layer->box_count, sizeof *layer->open);
 	layer->change = memory_new(ticks, sizeof *layer->change);
 	layer->above = memory_new(ticks, sizeof *layer->above);
 	layer->now = memory_new(ticks, sizeof *layer->now);
@@ -222,5 +222,5 @@ void strips_lay(const struct strips *strips, struct strips_way way, struct strip
 	find_spans(&layer);
 	lay_rows(&layer);
 	ticks_fini(&layer.ticks);
-	free(layer.spans);
+	free(layer.boxes);
 }

@@ -1,4 +1,4 @@
-#include "screen/measure.h"
+#include "screen/bracket.h"
 #include "base/show.h"
 #include "screen/curses.h"
 #include "screen/draw.h"

@@ -1,6 +1,6 @@
 /* The tables of acts, one in each act_*.c. */
-#ifndef EDITOR_ACTS_GROUPS_H
-#define EDITOR_ACTS_GROUPS_H
+#ifndef EDITOR_ACTS_ACT_GROUPS_H
+#define EDITOR_ACTS_ACT_GROUPS_H
 
 #include "editor/acts/acts.h"
 

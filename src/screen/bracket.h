@@ -1,7 +1,7 @@
 /* Width and depth of what the cursor is in, as brackets on the rulers: of the region, or while
  * pegged of the rectangle from the peg. */
-#ifndef SCREEN_MEASURE_H
-#define SCREEN_MEASURE_H
+#ifndef SCREEN_BRACKET_H
+#define SCREEN_BRACKET_H
 
 #include "editor/editor.h"
 #include "screen/layout.h"
