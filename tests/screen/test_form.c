@@ -1,57 +1,12 @@
 /* The sheets at a terminal: what is typed, shown, refused and left. */
-#include "base/file.h"
 #include "plot/block.h"
 #include "editor/sheets/allow_sheet.h"
 #include "support/runner.h"
-#include "support/scratch.h"
-#include "support/terminal.h"
+#include "support/shown.h"
+#include "support/table.h"
 
 #include <stdio.h>
-#include <stdlib.h>
 #include <string.h>
-
-struct table {
-	char *folder, *plot;
-	struct terminal *t;
-};
-
-/* At a copy of the court: 14 by 8 cells of 1 ft, mirror left-right. */
-static void sit(struct table *at, int rows, int columns)
-{
-	struct text bytes = TEXT_EMPTY;
-	struct file_error error;
-
-	at->folder = scratch_new();
-	ck_assert_int_gt(asprintf(&at->plot, "%s/court.plot", at->folder), 0);
-	ck_assert(file_read("plots/court.plot", 1 << 20, &bytes, &error));
-	ck_assert(file_write(at->plot, bytes.bytes, bytes.length, &error));
-	text_fini(&bytes);
-	at->t = terminal_new(&(struct launch){
-		.argv = (const char *[]){ BUILD_FOLDER "/parterre", at->plot, NULL },
-		.rows = rows, .columns = columns,
-	});
-	terminal_wait(at->t, "! acts");
-}
-
-static void leave(struct table *at)
-{
-	terminal_free(at->t);
-	scratch_remove(at->folder);
-	free(at->plot);
-}
-
-/* Saves, and compares a part of the file. */
-static void check_saved(struct table *at, const char *part)
-{
-	struct text bytes = TEXT_EMPTY;
-	struct file_error error;
-
-	terminal_keys(at->t, "$");
-	terminal_wait(at->t, "court.plot, saved");
-	ck_assert(file_read(at->plot, 1 << 20, &bytes, &error));
-	ck_assert_msg(strstr(bytes.bytes, part), "%s\ndoes not hold\n%s", bytes.bytes, part);
-	text_fini(&bytes);
-}
 
 /* Opens the sheet whose name begins so. */
 static void open_sheet(struct table *at, const char *name, const char *shown)
@@ -190,7 +145,7 @@ START_TEST(each_field_takes_a_good_value_refuses_a_bad_one_is_emptied_and_taken_
 
 	if (_i == HEAD_CELL)
 		return;
-	sit(&at, 24, 80);
+	table_sit(&at, "court.plot", 24, 80);
 	open_sheet_of(&at, (enum attribute)_i);
 	fill(&at, row);
 	accept_sheet(&at);
@@ -203,7 +158,7 @@ START_TEST(each_field_takes_a_good_value_refuses_a_bad_one_is_emptied_and_taken_
 	accept_sheet(&at);
 	if (row->required) {
 		terminal_wait(at.t, "needed here");
-		leave(&at);
+		table_leave(&at);
 		return;
 	}
 	terminal_wait(at.t, "Set; Backspace takes it back.");
@@ -213,7 +168,7 @@ START_TEST(each_field_takes_a_good_value_refuses_a_bad_one_is_emptied_and_taken_
 	terminal_wait(at.t, is_book ? "No prices: cannot open" : "Taken back");
 	ck_assert_msg(file_has(&at, (enum attribute)_i, words_held(row)), "%s has not come back",
 		row->label);
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -229,7 +184,7 @@ START_TEST(an_entry_is_added_and_laid)
 {
 	struct table at;
 
-	sit(&at, 24, 80);
+	table_sit(&at, "court.plot", 24, 80);
 	open_sheet(&at, "Add", "Add what to the legend?");
 	terminal_keys(at.t, "down enter");
 	terminal_wait(at.t, "A new path");
@@ -240,8 +195,8 @@ START_TEST(an_entry_is_added_and_laid)
 	terminal_wait(at.t, "hand a Gravel");
 	terminal_keys(at.t, "space");
 	terminal_wait(at.t, "*a Gravel");
-	check_saved(&at, "path a \"Gravel\"\n");
-	leave(&at);
+	table_check_saved(&at, "path a \"Gravel\"\n");
+	table_leave(&at);
 }
 END_TEST
 
@@ -249,7 +204,7 @@ START_TEST(another_letter_is_put_on_the_ground)
 {
 	struct table at;
 
-	sit(&at, 24, 80);
+	table_sit(&at, "court.plot", 24, 80);
 	open_sheet(&at, "b", "The bed b");
 	terminal_keys(at.t, "down");
 	terminal_type(at.t, "p");
@@ -260,11 +215,11 @@ START_TEST(another_letter_is_put_on_the_ground)
 	accept_sheet(&at);
 	terminal_wait(at.t, "Set; Backspace takes it back.");
 	ck_assert_ptr_nonnull(strstr(terminal_row(at.t, 3), "k"));
-	check_saved(&at, "  .kkkkkppkkkkk.\n");
+	table_check_saved(&at, "  .kkkkkppkkkkk.\n");
 	terminal_keys(at.t, "backspace");
 	terminal_wait(at.t, "court.plot, not saved");
-	check_saved(&at, "  .bbbbbppbbbbb.\n");
-	leave(&at);
+	table_check_saved(&at, "  .bbbbbppbbbbb.\n");
+	table_leave(&at);
 }
 END_TEST
 
@@ -272,7 +227,7 @@ START_TEST(a_removed_entry_becomes_another_or_open_ground)
 {
 	struct table at;
 
-	sit(&at, 24, 80);
+	table_sit(&at, "court.plot", 24, 80);
 	open_sheet(&at, "Remove", "Remove which entry?");
 	terminal_type(at.t, "l");
 	terminal_keys(at.t, "enter");
@@ -280,8 +235,8 @@ START_TEST(a_removed_entry_becomes_another_or_open_ground)
 	terminal_type(at.t, "p");
 	terminal_keys(at.t, "enter");
 	terminal_wait(at.t, "Set; Backspace");
-	check_saved(&at, "  .pppppSSppppp.\n");
-	leave(&at);
+	table_check_saved(&at, "  .pppppSSppppp.\n");
+	table_leave(&at);
 }
 END_TEST
 
@@ -289,7 +244,7 @@ START_TEST(other_units_are_shown_at_once)
 {
 	struct table at;
 
-	sit(&at, 24, 80);
+	table_sit(&at, "court.plot", 24, 80);
 	open_sheet(&at, "The plot", "Units shown");
 	terminal_keys(at.t, "down");
 	terminal_type(at.t, "m");
@@ -297,8 +252,8 @@ START_TEST(other_units_are_shown_at_once)
 	accept_sheet(&at);
 	terminal_wait(at.t, "In all");
 	terminal_wait(at.t, "m2");
-	check_saved(&at, "units metric\ncell 304.8 mm\n");
-	leave(&at);
+	table_check_saved(&at, "units metric\ncell 304.8 mm\n");
+	table_leave(&at);
 }
 END_TEST
 
@@ -306,7 +261,7 @@ START_TEST(another_cell_keeps_the_cells_or_the_measure)
 {
 	struct table at;
 
-	sit(&at, 24, 80);
+	table_sit(&at, "court.plot", 24, 80);
 	open_sheet(&at, "The plot", "Units shown");
 	terminal_keys(at.t, "down down");
 	terminal_type(at.t, "6");
@@ -322,10 +277,10 @@ START_TEST(another_cell_keeps_the_cells_or_the_measure)
 	terminal_wait(at.t, "28 x 16 cells");
 	terminal_keys(at.t, "down enter");
 	terminal_wait(at.t, "28 x 16 cells, all as it was.");
-	check_saved(&at, "ground 28 x 16\n");
+	table_check_saved(&at, "ground 28 x 16\n");
 	terminal_keys(at.t, "backspace");
 	terminal_wait(at.t, "court.plot, not saved");
-	check_saved(&at, "ground 14 x 8\n");
+	table_check_saved(&at, "ground 14 x 8\n");
 
 	open_sheet(&at, "The plot", "Units shown");
 	terminal_keys(at.t, "down down");
@@ -334,9 +289,9 @@ START_TEST(another_cell_keeps_the_cells_or_the_measure)
 	terminal_wait(at.t, "28 ft x 16 ft");
 	terminal_keys(at.t, "enter");
 	terminal_wait(at.t, "Set; Backspace");
-	check_saved(&at, "cell 2 ft\n");
-	check_saved(&at, "ground 14 x 8\n");
-	leave(&at);
+	table_check_saved(&at, "cell 2 ft\n");
+	table_check_saved(&at, "ground 14 x 8\n");
+	table_leave(&at);
 }
 END_TEST
 
@@ -346,16 +301,16 @@ START_TEST(a_note_is_added_and_one_too_long_for_its_field_is_shown_whole)
 		"side";
 	struct table at;
 
-	sit(&at, 24, 80);
+	table_sit(&at, "court.plot", 24, 80);
 	open_sheet(&at, "The plot", "Add a note");
 	terminal_keys(at.t, "pagedown");
 	terminal_type(at.t, words);
 	terminal_wait(at.t, words);
 	terminal_keys(at.t, "enter");
 	terminal_wait(at.t, "Set; Backspace");
-	check_saved(&at, "\nnote \"Look for the old drain before anything else is dug on this "
+	table_check_saved(&at, "\nnote \"Look for the old drain before anything else is dug on this "
 		"side\"\n");
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -363,7 +318,7 @@ START_TEST(esc_drops_everything)
 {
 	struct table at;
 
-	sit(&at, 24, 80);
+	table_sit(&at, "court.plot", 24, 80);
 	open_sheet(&at, "b", "The bed b");
 	terminal_type(at.t, "Other");
 	terminal_keys(at.t, "down k down down");
@@ -371,7 +326,7 @@ START_TEST(esc_drops_everything)
 	terminal_keys(at.t, "escape");
 	terminal_wait(at.t, "At rest   court.plot, saved   hand b Raised bed");
 	open_sheet(&at, "b", "Name        Raised bed");
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -379,7 +334,7 @@ START_TEST(a_wrong_field_keeps_its_words_and_the_cursor)
 {
 	struct table at;
 
-	sit(&at, 24, 80);
+	table_sit(&at, "court.plot", 24, 80);
 	open_sheet(&at, "b", "The bed b");
 	terminal_keys(at.t, "down down down");
 	terminal_type(at.t, "1 ft x 2 ft x 3 in");
@@ -400,7 +355,7 @@ START_TEST(a_wrong_field_keeps_its_words_and_the_cursor)
 	terminal_wait(at.t, "Block as laid: found 2");
 	terminal_type(at.t, "?");
 	terminal_wait(at.t, "1 ft x 2 ft x 3 in!?");
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -408,14 +363,14 @@ START_TEST(a_letter_turns_to_the_word_that_begins_so)
 {
 	struct table at;
 
-	sit(&at, 24, 80);
+	table_sit(&at, "court.plot", 24, 80);
 	open_sheet(&at, "The plot", "Units shown");
 	terminal_keys(at.t, "down x5");
 	terminal_type(at.t, "h");
 	terminal_wait(at.t, "Mirror                half-turn");
 	terminal_type(at.t, "zt");
 	terminal_wait(at.t, "Mirror                top-bottom");
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -423,7 +378,7 @@ START_TEST(an_emptied_field_shows_its_default_in_brackets)
 {
 	struct table at;
 
-	sit(&at, 24, 80);
+	table_sit(&at, "court.plot", 24, 80);
 	open_sheet(&at, "b", "The bed b");
 	terminal_keys(at.t, "down down down backspace");
 	terminal_wait(at.t, "[16 in x 8 in x 6 in]");
@@ -434,7 +389,7 @@ START_TEST(an_emptied_field_shows_its_default_in_brackets)
 	terminal_wait(at.t, "Built                 raised");
 	terminal_keys(at.t, "delete");
 	terminal_wait(at.t, "Built                 [raised]");
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -442,7 +397,7 @@ START_TEST(a_new_size_keeps_what_was_typed_and_a_long_sheet_says_where_it_is)
 {
 	struct table at;
 
-	sit(&at, 24, 80);
+	table_sit(&at, "court.plot", 24, 80);
 	open_sheet(&at, "b", "The bed b");
 	terminal_type(at.t, "Long bed");
 	terminal_keys(at.t, "pagedown");
@@ -457,7 +412,7 @@ START_TEST(a_new_size_keeps_what_was_typed_and_a_long_sheet_says_where_it_is)
 	terminal_wait_gone(at.t, " of 19");
 	accept_sheet(&at);
 	terminal_wait(at.t, "hand b Long bed");
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -466,14 +421,14 @@ START_TEST(a_long_message_leaves_the_field_in_view)
 {
 	struct table at;
 
-	sit(&at, 18, 60);
+	table_sit(&at, "court.plot", 18, 60);
 	open_sheet(&at, "b", "The bed b");
 	terminal_keys(at.t, "pagedown");
 	terminal_type(at.t, "Look for the old drain before anything else is dug on this side");
 	terminal_wait(at.t, "Look for the old drain before anything else is dug on this");
 	terminal_wait(at.t, "Add a note");
 	terminal_until(at.t, terminal_cursor(at.t).row == 14);
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 

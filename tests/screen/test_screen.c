@@ -2,96 +2,11 @@
  * bytes. */
 
 #include "support/runner.h"
-#include "support/scratch.h"
-#include "support/terminal.h"
+#include "support/shown.h"
+#include "support/table.h"
 
-#include "base/file.h"
-
-#include <stdio.h>
-#include <stdlib.h>
 #include <string.h>
 #include <unistd.h>
-
-/* The plan's corner: cell x, y is shown in row TOP + y, column LEFT + 2 x. */
-enum { TOP = 2, LEFT = 5 };
-
-struct table {
-	char *folder, *plot;
-	struct terminal *t;
-};
-
-static void start(struct table *at, int rows, int columns)
-{
-	at->t = terminal_new(&(struct launch){
-		.argv = (const char *[]){ BUILD_FOLDER "/parterre", at->plot, NULL },
-		.rows = rows, .columns = columns,
-		/* Not the terminal's size: it must not be believed. */
-		.env = (const char *[]){ "LINES=50", "COLUMNS=200", NULL },
-	});
-}
-
-/* With a plot that is not there yet. */
-static void sit(struct table *at, const char *name)
-{
-	at->folder = scratch_new();
-	ck_assert_int_gt(asprintf(&at->plot, "%s/%s", at->folder, name), 0);
-	start(at, 24, 80);
-}
-
-/* With a copy of one of the plots. */
-static void sit_at(struct table *at, const char *name, int rows, int columns)
-{
-	struct text bytes = TEXT_EMPTY;
-	struct file_error error;
-	char from[256];
-
-	at->folder = scratch_new();
-	ck_assert_int_gt(asprintf(&at->plot, "%s/%s", at->folder, name), 0);
-	snprintf(from, sizeof from, "plots/%s", name);
-	ck_assert(file_read(from, 1 << 20, &bytes, &error));
-	ck_assert(file_write(at->plot, bytes.bytes, bytes.length, &error));
-	text_fini(&bytes);
-	start(at, rows, columns);
-}
-
-/* With the court, which is 14 by 8 cells of 1 ft, its mirror left-right. */
-static void sit_at_court(struct table *at, int rows, int columns)
-{
-	sit_at(at, "court.plot", rows, columns);
-	terminal_wait(at->t, "court.plot, saved");
-	terminal_wait(at->t, "! acts"); /* the last row comes last */
-}
-
-static void leave(struct table *at)
-{
-	terminal_free(at->t);
-	scratch_remove(at->folder);
-	free(at->plot);
-}
-
-static bool cursor_is_on(struct terminal *t, int x, int y)
-{
-	struct cursor at = terminal_cursor(t);
-
-	return at.row == TOP + y && at.column == LEFT + 2 * x;
-}
-
-static char letter_at(struct terminal *t, int x, int y)
-{
-	return terminal_cell(t, TOP + y, LEFT + 2 * x).text[0];
-}
-
-static char mark_of(struct terminal *t, int x, int y)
-{
-	return terminal_cell(t, TOP + y, LEFT + 2 * x + 1).text[0];
-}
-
-static void read_file(const char *path, struct text *bytes)
-{
-	struct file_error error;
-
-	ck_assert_msg(file_read(path, 1 << 20, bytes, &error), "%s", error.sentence);
-}
 
 /* ---- Keys ------------------------------------------------------------------------------------ */
 
@@ -155,12 +70,12 @@ START_TEST(each_key_does_what_it_says)
 {
 	struct table at;
 
-	sit_at_court(&at, 24, 80);
+	table_sit(&at, "court.plot", 24, 80);
 	terminal_keys(at.t, pressings[_i].keys);
-	terminal_until(at.t, cursor_is_on(at.t, pressings[_i].x, pressings[_i].y));
+	terminal_until(at.t, shown_on_cell(at.t, pressings[_i].x, pressings[_i].y));
 	if (pressings[_i].shown)
 		terminal_wait(at.t, pressings[_i].shown);
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -184,7 +99,7 @@ START_TEST(each_question_and_form_can_be_left_by_esc_and_by_ctrl_c)
 	const struct asking *asking = &askings[_i];
 	struct table at;
 
-	sit_at_court(&at, 24, 80);
+	table_sit(&at, "court.plot", 24, 80);
 	for (int way = 0; way < 2; way++) {
 		terminal_keys(at.t, asking->keys);
 		terminal_wait(at.t, asking->shown);
@@ -194,7 +109,7 @@ START_TEST(each_question_and_form_can_be_left_by_esc_and_by_ctrl_c)
 			strlen(asking->left)) == 0);
 		terminal_keys(at.t, "escape");
 	}
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -202,14 +117,14 @@ START_TEST(a_stroke_is_mirrored_before_the_eyes)
 {
 	struct table at;
 
-	sit_at_court(&at, 24, 80);
+	table_sit(&at, "court.plot", 24, 80);
 	terminal_keys(at.t, "S space");
-	terminal_until(at.t, letter_at(at.t, 0, 0) == 'S' && letter_at(at.t, 13, 0) == 'S');
+	terminal_until(at.t, shown_letter(at.t, 0, 0) == 'S' && shown_letter(at.t, 13, 0) == 'S');
 	ck_assert_ptr_nonnull(strstr(terminal_row(at.t, 0), "mirror left-right, 1 fault"));
-	ck_assert_int_eq(mark_of(at.t, 1, 4), '/');
-	ck_assert_int_eq(mark_of(at.t, 12, 4), '/');
-	ck_assert_int_eq(mark_of(at.t, 6, 6), '|');
-	leave(&at);
+	ck_assert_int_eq(shown_mark(at.t, 1, 4), '/');
+	ck_assert_int_eq(shown_mark(at.t, 12, 4), '/');
+	ck_assert_int_eq(shown_mark(at.t, 6, 6), '|');
+	table_leave(&at);
 }
 END_TEST
 
@@ -222,7 +137,7 @@ START_TEST(a_list_is_walked_jumped_in_and_picked_from)
 {
 	struct table at;
 
-	sit_at_court(&at, 24, 80);
+	table_sit(&at, "court.plot", 24, 80);
 	terminal_keys(at.t, "; down enter");
 	terminal_wait(at.t, "2 of ");
 	terminal_keys(at.t, "; end enter");
@@ -232,7 +147,7 @@ START_TEST(a_list_is_walked_jumped_in_and_picked_from)
 	terminal_wait(at.t, "4 of ");
 	terminal_keys(at.t, "! T r enter");
 	terminal_until(at.t, strncmp(terminal_row(at.t, 0), "Trail", 5) == 0);
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -240,7 +155,7 @@ START_TEST(a_list_finds_words_inside_and_says_what_was_typed)
 {
 	struct table at;
 
-	sit_at_court(&at, 24, 80);
+	table_sit(&at, "court.plot", 24, 80);
 	terminal_keys(at.t, "!");
 	terminal_wait(at.t, "1 of 5");
 	terminal_keys(at.t, "m a r k e d");
@@ -263,7 +178,7 @@ START_TEST(a_list_finds_words_inside_and_says_what_was_typed)
 	terminal_wait(at.t, "Which sheet?");
 	terminal_keys(at.t, "t u r enter");
 	terminal_wait(at.t, "The lawn l");
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -271,7 +186,7 @@ START_TEST(a_place_is_typed_corrected_and_gone_to)
 {
 	struct table at;
 
-	sit_at_court(&at, 24, 80);
+	table_sit(&at, "court.plot", 24, 80);
 	terminal_keys(at.t, "@");
 	terminal_wait(at.t, "Across from the left");
 	terminal_type(at.t, "3\r");
@@ -281,8 +196,8 @@ START_TEST(a_place_is_typed_corrected_and_gone_to)
 	terminal_keys(at.t, "down backspace");
 	terminal_type(at.t, "24 xin");
 	terminal_keys(at.t, "left left left delete enter");
-	terminal_until(at.t, cursor_is_on(at.t, 3, 2));
-	leave(&at);
+	terminal_until(at.t, shown_on_cell(at.t, 3, 2));
+	table_leave(&at);
 }
 END_TEST
 
@@ -291,10 +206,10 @@ END_TEST
 START_TEST(a_garden_is_begun_drawn_mirrored_saved_opened_again_and_taken_off)
 {
 	struct table at;
-	struct text bytes = TEXT_EMPTY;
-	char *takeoff;
+	struct text bytes;
 
-	sit(&at, "herbs.plot");
+	table_clear(&at, "herbs.plot");
+	table_start(&at, NULL);
 	terminal_wait(at.t, "Begin a new plot");
 	terminal_type(at.t, "Herb c\303\266urt");
 	terminal_keys(at.t, "down down");
@@ -323,29 +238,27 @@ START_TEST(a_garden_is_begun_drawn_mirrored_saved_opened_again_and_taken_off)
 	ck_assert_int_eq(terminal_end(at.t).code, 0);
 	terminal_free(at.t);
 
-	read_file(at.plot, &bytes);
+	bytes = table_file(&at, "herbs.plot");
 	ck_assert_str_eq(bytes.bytes, "parterre-plot 1\ntitle \"Herb c\303\266urt\"\n"
 		"units imperial\ncell 1 ft\nmirror left-right\n\n"
 		"bed b \"Raised bed\"\npath p \"Crushed stone\"\nlawn l \"Turf\"\n"
 		"fixture S \"Sundial\"\n\nground 12 x 8\n"
 		"  ............\n  .bbbb..bbbb.\n  .bbbb..bbbb.\n  .bbbb..bbbb.\n"
 		"  ............\n  pppppppppppp\n  lllllSSlllll\n  llllllllllll\n");
-	text_clear(&bytes);
-	ck_assert_int_gt(asprintf(&takeoff, "%s/herbs.txt", at.folder), 0);
-	read_file(takeoff, &bytes);
+	text_fini(&bytes);
+	bytes = table_file(&at, "herbs.txt");
 	ck_assert_ptr_nonnull(strstr(bytes.bytes, "parterre takeoff 1\n"));
 	ck_assert_ptr_nonnull(strstr(bytes.bytes, "24.0 sq ft"));
-	free(takeoff);
 	text_fini(&bytes);
 
-	start(&at, 24, 80);
+	table_start(&at, NULL);
 	terminal_wait(at.t, "herbs.plot, saved");
 	terminal_wait(at.t, "! acts");
-	ck_assert_int_eq(letter_at(at.t, 10, 3), 'b');
-	ck_assert_int_eq(letter_at(at.t, 6, 6), 'S');
+	ck_assert_int_eq(shown_letter(at.t, 10, 3), 'b');
+	ck_assert_int_eq(shown_letter(at.t, 6, 6), 'S');
 	terminal_keys(at.t, "<");
 	ck_assert_int_eq(terminal_end(at.t).code, 0);
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -353,7 +266,8 @@ START_TEST(a_metric_plot_is_begun_by_turning_the_units)
 {
 	struct table at;
 
-	sit(&at, "new.plot");
+	table_clear(&at, "new.plot");
+	table_start(&at, NULL);
 	terminal_wait(at.t, "Begin a new plot");
 	terminal_keys(at.t, "down space");
 	terminal_wait(at.t, "300 mm");
@@ -371,7 +285,7 @@ START_TEST(a_metric_plot_is_begun_by_turning_the_units)
 	terminal_wait(at.t, "A new plot.");
 	terminal_wait(at.t, "In m2");
 	terminal_wait(at.t, "28.80");
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -379,12 +293,13 @@ START_TEST(a_form_for_a_new_plot_that_is_left_leaves_nothing_behind)
 {
 	struct table at;
 
-	sit(&at, "new.plot");
+	table_clear(&at, "new.plot");
+	table_start(&at, NULL);
 	terminal_wait(at.t, "Begin a new plot");
 	terminal_keys(at.t, "escape");
 	ck_assert_int_eq(terminal_end(at.t).code, 0);
 	ck_assert_int_ne(access(at.plot, F_OK), 0);
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -392,7 +307,7 @@ START_TEST(a_bed_is_built_otherwise_by_its_sheet)
 {
 	struct table at;
 
-	sit_at_court(&at, 24, 80);
+	table_sit(&at, "court.plot", 24, 80);
 	terminal_keys(at.t, "; w");
 	terminal_keys(at.t, "enter #");
 	terminal_wait(at.t, "Which sheet?");
@@ -409,26 +324,36 @@ START_TEST(a_bed_is_built_otherwise_by_its_sheet)
 	terminal_wait(at.t, "Set; Backspace takes it back.");
 	terminal_wait(at.t, "court.plot, not saved");
 	terminal_wait(at.t, "*To order");
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
 /* ---- Sizes ----------------------------------------------------------------------------------- */
 
+/* In an environment that says other sizes, which must not be believed. */
+static void sit(struct table *at, const char *name, int rows, int columns)
+{
+	table_lay_out(at, name);
+	table_start(at, &(struct launch){
+		.rows = rows, .columns = columns,
+		.env = (const char *[]){ "LINES=50", "COLUMNS=200", NULL },
+	});
+}
+
 START_TEST(a_large_screen_shows_more_of_a_large_plan)
 {
 	struct table at;
 
-	sit_at(&at, "great-court.plot", 40, 120);
+	sit(&at, "great-court.plot", 40, 120);
 	terminal_wait(at.t, "1 of ");
 	/* The last cell in view: row 35 of the file's ground, column 43. */
-	terminal_until(at.t, letter_at(at.t, 43, 35) == 'p');
+	terminal_until(at.t, shown_letter(at.t, 43, 35) == 'p');
 	terminal_keys(at.t, "end");
 	terminal_until(at.t, terminal_cursor(at.t).column == 91);
 	terminal_keys(at.t, "pagedown");
 	terminal_until(at.t, terminal_cursor(at.t).row == 37);
 	terminal_wait(at.t, "199 ft across");
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -436,7 +361,7 @@ START_TEST(words_of_the_first_row_give_way_before_a_name_is_cut)
 {
 	struct table at;
 
-	sit_at(&at, "snags.plot", 24, 80);
+	sit(&at, "snags.plot", 24, 80);
 	terminal_wait(at.t, "1 of ");
 	ck_assert_ptr_nonnull(strstr(terminal_row(at.t, 0),
 		"snags.plot, saved  a Too narrow for its"));
@@ -445,7 +370,7 @@ START_TEST(words_of_the_first_row_give_way_before_a_name_is_cut)
 	terminal_wait(at.t, "The mirror is off.");
 	ck_assert_ptr_nonnull(strstr(terminal_row(at.t, 0),
 		"snags.plot, not saved   hand p Crushed stone"));
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -453,12 +378,12 @@ START_TEST(the_smallest_screen_shows_all_parts)
 {
 	struct table at;
 
-	sit_at_court(&at, 18, 60);
+	sit(&at, "court.plot", 18, 60);
 	terminal_wait(at.t, "1 of ");
 	terminal_wait(at.t, "left-right, 1 fault");
 	terminal_wait(at.t, "here");
 	terminal_wait(at.t, "! acts");
-	terminal_until(at.t, letter_at(at.t, 12, 1) == 'b');
+	terminal_until(at.t, shown_letter(at.t, 12, 1) == 'b');
 	terminal_wait(at.t, "? help");
 	terminal_keys(at.t, "#");
 	terminal_wait(at.t, "Which sheet?");
@@ -466,7 +391,7 @@ START_TEST(the_smallest_screen_shows_all_parts)
 	terminal_wait(at.t, "Block as laid");
 	terminal_keys(at.t, "pagedown");
 	terminal_wait(at.t, "Soil replaced");
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -474,7 +399,7 @@ START_TEST(a_screen_too_small_says_so_keeps_the_work_and_saves_it)
 {
 	struct table at;
 
-	sit_at_court(&at, 24, 80);
+	sit(&at, "court.plot", 24, 80);
 	terminal_keys(at.t, "space");
 	terminal_wait(at.t, "not saved");
 	terminal_resize(at.t, 10, 30);
@@ -483,13 +408,13 @@ START_TEST(a_screen_too_small_says_so_keeps_the_work_and_saves_it)
 	terminal_resize(at.t, 1, 1);
 	terminal_resize(at.t, 24, 80);
 	terminal_wait(at.t, "court.plot, not saved");
-	terminal_until(at.t, cursor_is_on(at.t, 0, 0) && letter_at(at.t, 0, 0) == 'b');
-	ck_assert_int_ne(letter_at(at.t, 1, 0), 'b');
+	terminal_until(at.t, shown_on_cell(at.t, 0, 0) && shown_letter(at.t, 0, 0) == 'b');
+	ck_assert_int_ne(shown_letter(at.t, 1, 0), 'b');
 	terminal_resize(at.t, 10, 30);
 	terminal_wait(at.t, "This window has 30 columns");
 	terminal_keys(at.t, "$");
 	terminal_wait(at.t, "Saved in ");
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -497,11 +422,11 @@ START_TEST(too_small_from_the_start_is_no_harm)
 {
 	struct table at;
 
-	sit_at(&at, "court.plot", 5, 20);
+	sit(&at, "court.plot", 5, 20);
 	terminal_wait(at.t, "This window has 20");
 	terminal_resize(at.t, 24, 80);
 	terminal_wait(at.t, "At rest   court.plot");
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -509,12 +434,12 @@ START_TEST(a_new_size_in_the_middle_of_a_trail_a_list_and_a_form_changes_nothing
 {
 	struct table at;
 
-	sit_at_court(&at, 24, 80);
+	sit(&at, "court.plot", 24, 80);
 	terminal_keys(at.t, "= right");
 	terminal_resize(at.t, 30, 100);
 	terminal_until(at.t, strstr(terminal_row(at.t, 29), "arrows lay 1"));
 	terminal_keys(at.t, "right =");
-	terminal_until(at.t, letter_at(at.t, 2, 0) == 'b');
+	terminal_until(at.t, shown_letter(at.t, 2, 0) == 'b');
 
 	terminal_keys(at.t, "!");
 	terminal_wait(at.t, "All that can be done");
@@ -528,8 +453,8 @@ START_TEST(a_new_size_in_the_middle_of_a_trail_a_list_and_a_form_changes_nothing
 	terminal_resize(at.t, 24, 80);
 	terminal_until(at.t, terminal_shows(at.t, "5 f") && terminal_cursor(at.t).row == 3);
 	terminal_type(at.t, "t\r\r");
-	terminal_until(at.t, cursor_is_on(at.t, 5, 0));
-	leave(&at);
+	terminal_until(at.t, shown_on_cell(at.t, 5, 0));
+	table_leave(&at);
 }
 END_TEST
 
@@ -537,9 +462,9 @@ START_TEST(sizes_in_the_environment_do_not_hide_the_real_one)
 {
 	struct table at;
 
-	sit_at_court(&at, 24, 80);
+	sit(&at, "court.plot", 24, 80);
 	terminal_until(at.t, strstr(terminal_row(at.t, 23), "? help"));
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -549,12 +474,12 @@ START_TEST(pasted_text_never_becomes_strokes)
 {
 	struct table at;
 
-	sit_at_court(&at, 24, 80);
+	table_sit(&at, "court.plot", 24, 80);
 	terminal_type(at.t, "\033[200~S ===\r\033[C<\033[201~");
 	terminal_wait(at.t, "Pasted text was ignored");
 	terminal_wait(at.t, "court.plot, saved");
 	terminal_wait(at.t, "hand b Raised bed");
-	ck_assert(cursor_is_on(at.t, 0, 0));
+	ck_assert(shown_on_cell(at.t, 0, 0));
 	terminal_keys(at.t, "right left");
 	terminal_wait_gone(at.t, "Pasted text was ignored");
 	/* The end of the paste is lost: silence ends it. */
@@ -564,7 +489,7 @@ START_TEST(pasted_text_never_becomes_strokes)
 	terminal_keys(at.t, "p");
 	terminal_wait(at.t, "hand p Crushed stone");
 	terminal_wait(at.t, "court.plot, saved");
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -572,13 +497,14 @@ START_TEST(pasted_text_goes_into_a_field_without_its_ends_of_lines)
 {
 	struct table at;
 
-	sit(&at, "new.plot");
+	table_clear(&at, "new.plot");
+	table_start(&at, NULL);
 	terminal_wait(at.t, "Begin a new plot");
 	terminal_type(at.t, "\033[200~Herb\rcourt\033[31m \303\251\033[201~");
 	terminal_wait(at.t, " Herb court");
 	ck_assert_ptr_nonnull(strstr(terminal_row(at.t, 3), "\303\251"));
 	ck_assert_int_eq(terminal_cursor(at.t).row, 3);
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -586,16 +512,16 @@ START_TEST(a_key_that_is_unknown_is_swallowed_whole)
 {
 	struct table at;
 
-	sit_at_court(&at, 24, 80);
+	table_sit(&at, "court.plot", 24, 80);
 	terminal_type(at.t, "\033[97;5u");
 	terminal_wait(at.t, "This key does nothing");
 	terminal_wait(at.t, "arrows move 1");
 	terminal_wait(at.t, "hand b Raised bed");
 	terminal_type(at.t, "\033[<0;10;10M");
 	terminal_keys(at.t, "right");
-	terminal_until(at.t, cursor_is_on(at.t, 1, 0));
+	terminal_until(at.t, shown_on_cell(at.t, 1, 0));
 	terminal_wait(at.t, "arrows move 1");
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -603,10 +529,10 @@ START_TEST(arrows_are_known_in_both_modes_of_the_keypad)
 {
 	struct table at;
 
-	sit_at_court(&at, 24, 80);
+	table_sit(&at, "court.plot", 24, 80);
 	terminal_type(at.t, "\033[C\033OC\033[B\033OB\033[C");
-	terminal_until(at.t, cursor_is_on(at.t, 3, 2));
-	leave(&at);
+	terminal_until(at.t, shown_on_cell(at.t, 3, 2));
+	table_leave(&at);
 }
 END_TEST
 
@@ -614,7 +540,7 @@ START_TEST(an_arrow_that_comes_in_pieces_does_no_harm)
 {
 	struct table at;
 
-	sit_at_court(&at, 24, 80);
+	table_sit(&at, "court.plot", 24, 80);
 	terminal_keys(at.t, "=");
 	terminal_wait(at.t, "not saved");
 	terminal_type(at.t, "\033");
@@ -623,7 +549,7 @@ START_TEST(an_arrow_that_comes_in_pieces_does_no_harm)
 	terminal_wait(at.t, "A is not in the legend");
 	terminal_keys(at.t, "backspace");
 	terminal_wait(at.t, "court.plot, saved");
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -655,14 +581,14 @@ START_TEST(keys_cost_few_bytes_in_one_write)
 	struct table at;
 
 	for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
-		sit_at_court(&at, 24, 80);
+		table_sit(&at, "court.plot", 24, 80);
 		traffic_of(&at, rows[i].before);
 		struct traffic cost = traffic_of(&at, rows[i].keys);
 
 		ck_assert_msg(cost.bytes > 0 && cost.bytes <= rows[i].most, "%s costs %zu bytes",
 			rows[i].keys, cost.bytes);
 		ck_assert_msg(cost.reads == 1, "%s in %d writes", rows[i].keys, cost.reads);
-		leave(&at);
+		table_leave(&at);
 	}
 }
 END_TEST
@@ -671,14 +597,14 @@ START_TEST(keys_typed_ahead_are_drawn_once)
 {
 	struct table at;
 
-	sit_at_court(&at, 24, 80);
+	table_sit(&at, "court.plot", 24, 80);
 	terminal_settle(at.t);
 	terminal_type(at.t, "\033OC\033OC\033OC\033OC\033OC\033OC\033OC\033OC\033OC\033OC");
-	terminal_until(at.t, cursor_is_on(at.t, 10, 0));
+	terminal_until(at.t, shown_on_cell(at.t, 10, 0));
 	struct traffic cost = terminal_settle(at.t);
 
 	ck_assert_msg(cost.bytes < 150, "%zu bytes", cost.bytes);
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -686,12 +612,12 @@ START_TEST(a_garbled_screen_is_sent_again_as_a_whole)
 {
 	struct table at;
 
-	sit_at_court(&at, 24, 80);
+	table_sit(&at, "court.plot", 24, 80);
 	ck_assert_uint_gt(traffic_of(&at, "ctrl-l").bytes, 1000);
 	terminal_keys(at.t, "! d");
 	terminal_settle(at.t);
 	ck_assert_uint_gt(traffic_of(&at, "enter").bytes, 1000);
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 

@@ -2,14 +2,10 @@
  * the same outcome. */
 
 #include "support/runner.h"
-#include "support/scratch.h"
-#include "support/terminal.h"
+#include "support/table.h"
 
-#include "base/file.h"
 #include "editor/acts/acts.h"
 
-#include <stdio.h>
-#include <stdlib.h>
 #include <string.h>
 
 /* One act on the court, which has 14 by 8 cells of 1 ft, is mirrored left-right, and has b in
@@ -128,44 +124,15 @@ enum { WAYS = sizeof ways / sizeof *ways };
  * test_screen.c. */
 static const char *const elsewhere[] = { "Pause", "Draw afresh" };
 
-struct table {
-	char *folder, *plot;
-	struct terminal *t;
-};
-
-static void sit(struct table *at, const char *name)
-{
-	struct text bytes = TEXT_EMPTY;
-	struct file_error error;
-	char from[256];
-
-	at->folder = scratch_new();
-	ck_assert_int_gt(asprintf(&at->plot, "%s/%s", at->folder, name), 0);
-	snprintf(from, sizeof from, "plots/%s", name);
-	ck_assert(file_read(from, 1 << 20, &bytes, &error));
-	ck_assert(file_write(at->plot, bytes.bytes, bytes.length, &error));
-	text_fini(&bytes);
-	at->t = terminal_new(&(struct launch){
-		.argv = (const char *[]){ BUILD_FOLDER "/parterre", at->plot, NULL } });
-	terminal_wait(at->t, "! acts");
-}
-
 /* At the court again, in the state that the act starts from. */
 static void begin(struct table *at, const struct way *way)
 {
-	sit(at, way->plot ? way->plot : "court.plot");
+	table_sit(at, way->plot ? way->plot : "court.plot", 24, 80);
 	if (way->first)
 		terminal_keys(at->t, way->first);
 	if (way->ready)
 		terminal_wait(at->t, way->ready);
 	ck_assert_msg(!terminal_shows(at->t, way->shown), "%s: shown before", way->name);
-}
-
-static void leave(struct table *at)
-{
-	terminal_free(at->t);
-	scratch_remove(at->folder);
-	free(at->plot);
 }
 
 START_TEST(each_act_is_done_by_its_key)
@@ -175,7 +142,7 @@ START_TEST(each_act_is_done_by_its_key)
 	begin(&at, &ways[_i]);
 	terminal_keys(at.t, ways[_i].keyed);
 	terminal_wait(at.t, ways[_i].shown);
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -191,7 +158,7 @@ START_TEST(each_act_is_done_or_explained_by_its_name_in_the_list)
 	if (way->listed)
 		terminal_keys(at.t, way->listed);
 	terminal_wait(at.t, way->told ? way->told : way->shown);
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 

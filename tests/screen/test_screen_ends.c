@@ -2,70 +2,14 @@
  * line, a second session; that the terminal is given back as it was. */
 
 #include "support/runner.h"
-#include "support/scratch.h"
-#include "support/terminal.h"
-
-#include "base/file.h"
+#include "support/shown.h"
+#include "support/table.h"
 
 #include <signal.h>
 #include <stdio.h>
-#include <stdlib.h>
 #include <string.h>
 #include <sys/wait.h>
 #include <unistd.h>
-
-enum { TOP = 2, LEFT = 5 };
-
-struct table {
-	char *folder, *plot, *rescue;
-	struct terminal *t;
-};
-
-static void sit(struct table *at)
-{
-	struct text bytes = TEXT_EMPTY;
-	struct file_error error;
-
-	at->folder = scratch_new();
-	ck_assert_int_gt(asprintf(&at->plot, "%s/court.plot", at->folder), 0);
-	ck_assert_int_gt(asprintf(&at->rescue, "%s/.court.plot.rescue", at->folder), 0);
-	ck_assert(file_read("plots/court.plot", 1 << 20, &bytes, &error));
-	ck_assert(file_write(at->plot, bytes.bytes, bytes.length, &error));
-	text_fini(&bytes);
-}
-
-static struct terminal *launch(const struct table *at, const char *term, const char *const *env)
-{
-	return terminal_new(&(struct launch){
-		.argv = (const char *[]){ BUILD_FOLDER "/parterre", at->plot, NULL },
-		.env = env, .term = term,
-	});
-}
-
-static void start(struct table *at)
-{
-	at->t = launch(at, NULL, NULL);
-}
-
-/* Waits for the whole of the first picture: the last row comes last. */
-static void wait_for_court(struct terminal *t)
-{
-	terminal_wait(t, "court.plot, saved");
-	terminal_wait(t, "? help");
-}
-
-static void leave(struct table *at)
-{
-	terminal_free(at->t);
-	scratch_remove(at->folder);
-	free(at->plot);
-	free(at->rescue);
-}
-
-static char letter_at(struct terminal *t, int x, int y)
-{
-	return terminal_cell(t, TOP + y, LEFT + 2 * x).text[0];
-}
 
 static void check_given_back(const struct terminal_end *end)
 {
@@ -74,8 +18,11 @@ static void check_given_back(const struct terminal_end *end)
 	ck_assert_msg(strstr(end->last, "\033[?1l\033>") != NULL, "the keypad stays on");
 }
 
-static bool is_there(const char *path)
+static bool is_rescued(const struct table *at)
 {
+	char path[4200];
+
+	snprintf(path, sizeof path, "%s/.court.plot.rescue", at->folder);
 	return access(path, F_OK) == 0;
 }
 
@@ -102,7 +49,7 @@ static void check_bed(const char *term, const char *no_color, struct cell bed)
 static void work(struct terminal *t)
 {
 	terminal_keys(t, "p space right = down");
-	terminal_until(t, letter_at(t, 1, 1) == 'p' && letter_at(t, 12, 1) == 'p');
+	terminal_until(t, shown_letter(t, 1, 1) == 'p' && shown_letter(t, 12, 1) == 'p');
 	terminal_wait(t, "Trail");
 	terminal_keys(t, "$ #");
 	terminal_wait(t, "Which sheet?");
@@ -113,7 +60,7 @@ static void work(struct terminal *t)
 
 static void check_picture(struct terminal *t)
 {
-	ck_assert_str_eq(terminal_cell(t, TOP + 6, LEFT + 14).text, "S");
+	ck_assert_str_eq(terminal_cell(t, PLAN_TOP + 6, PLAN_LEFT + 14).text, "S");
 	/* Lines are drawn as lines in every locale. */
 	ck_assert_str_eq(terminal_cell(t, 5, 53).text, "\342\224\202");
 }
@@ -135,35 +82,36 @@ START_TEST(each_kind_of_terminal_locale_and_colour_shows_the_plan)
 	const char *locale = locales[_i / TERMS / NO_COLORS];
 	struct table at;
 
-	sit(&at);
-	at.t = launch(&at, term, (const char *[]){ no_color, locale, NULL });
-	wait_for_court(at.t);
-	check_bed(term, no_color, terminal_cell(at.t, TOP + 1, LEFT + 2));
+	table_lay_out(&at, "court.plot");
+	table_start(&at, &(struct launch){
+		.term = term, .env = (const char *[]){ no_color, locale, NULL } });
+	table_wait(at.t);
+	terminal_wait(at.t, "court.plot, saved");
+	check_bed(term, no_color, terminal_cell(at.t, PLAN_TOP + 1, PLAN_LEFT + 2));
 	check_picture(at.t);
 	work(at.t);
 	check_left(at.t, term);
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
 START_TEST(a_name_that_the_locale_cannot_show_has_question_marks)
 {
 	struct table at;
-	struct file_error error;
 	const char plot[] = "parterre-plot 1\nunits imperial\ncell 1 ft\n\nbed b \"Caf\303\251 "
 		"bed\"\n\n"
 		"ground 2 x 1\n  b.\n";
 
-	sit(&at);
-	ck_assert(file_write(at.plot, plot, sizeof plot - 1, &error));
-	at.t = launch(&at, NULL, (const char *[]){ "LC_ALL=C", NULL });
+	table_lay_out(&at, "court.plot");
+	table_write(&at, plot);
+	table_start(&at, &(struct launch){ .env = (const char *[]){ "LC_ALL=C", NULL } });
 	terminal_wait(at.t, "hand b Caf? bed");
 	terminal_keys(at.t, "#");
 	terminal_wait(at.t, "b Caf? bed  ");
 	terminal_free(at.t);
-	at.t = launch(&at, NULL, NULL);
+	table_start(&at, NULL);
 	terminal_wait(at.t, "hand b Caf\303\251 bed");
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -181,14 +129,14 @@ START_TEST(a_terminal_that_cannot_draw_is_refused_with_what_helps)
 {
 	struct table at;
 
-	sit(&at);
-	at.t = launch(&at, refusals[_i].term, NULL);
+	table_lay_out(&at, "court.plot");
+	table_start(&at, &(struct launch){ .term = refusals[_i].term });
 	struct terminal_end end = terminal_end(at.t);
 
 	ck_assert_int_eq(end.code, 2);
 	ck_assert_ptr_nonnull(strstr(end.last, refusals[_i].words));
 	ck_assert_ptr_nonnull(strstr(end.last, "TERM=xterm-256color parterre FILE"));
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -215,17 +163,16 @@ END_TEST
 START_TEST(a_plot_with_an_error_is_refused_before_the_screen_is_touched)
 {
 	struct table at;
-	struct file_error error;
 
-	sit(&at);
-	ck_assert(file_write(at.plot, "parterre-plot 9\n", 16, &error));
-	start(&at);
+	table_lay_out(&at, "court.plot");
+	table_write(&at, "parterre-plot 9\n");
+	table_start(&at, NULL);
 	struct terminal_end end = terminal_end(at.t);
 
 	ck_assert_int_eq(end.code, 2);
 	ck_assert_ptr_nonnull(strstr(end.last, "court.plot:1:15: found 9"));
 	ck_assert(!terminal_sent(at.t, "\033[?1049h"));
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -235,9 +182,7 @@ START_TEST(termination_rescues_the_work_gives_the_terminal_back_and_is_seen_by_t
 {
 	struct table at;
 
-	sit(&at);
-	start(&at);
-	wait_for_court(at.t);
+	table_sit(&at, "court.plot", 24, 80);
 	terminal_keys(at.t, "S space");
 	terminal_wait(at.t, "not saved");
 	terminal_signal(at.t, SIGTERM);
@@ -245,8 +190,8 @@ START_TEST(termination_rescues_the_work_gives_the_terminal_back_and_is_seen_by_t
 
 	ck_assert_int_eq(end.signal, SIGTERM);
 	check_given_back(&end);
-	ck_assert(is_there(at.rescue));
-	leave(&at);
+	ck_assert(is_rescued(&at));
+	table_leave(&at);
 }
 END_TEST
 
@@ -257,16 +202,14 @@ START_TEST(termination_inside_a_form_or_a_question_rescues_too)
 	for (size_t i = 0; i < sizeof inside / sizeof *inside; i++) {
 		struct table at;
 
-		sit(&at);
-		start(&at);
-		wait_for_court(at.t);
+		table_sit(&at, "court.plot", 24, 80);
 		terminal_keys(at.t, "S space");
 		terminal_keys(at.t, inside[i]);
 		terminal_wait(at.t, "Esc");
 		terminal_signal(at.t, SIGTERM);
 		ck_assert_int_eq(terminal_end(at.t).signal, SIGTERM);
-		ck_assert(is_there(at.rescue));
-		leave(&at);
+		ck_assert(is_rescued(&at));
+		table_leave(&at);
 	}
 }
 END_TEST
@@ -275,15 +218,13 @@ START_TEST(nothing_is_rescued_where_nothing_is_unsaved)
 {
 	struct table at;
 
-	sit(&at);
-	start(&at);
-	wait_for_court(at.t);
+	table_sit(&at, "court.plot", 24, 80);
 	terminal_keys(at.t, "S space backspace");
 	terminal_wait(at.t, "Taken back");
 	terminal_signal(at.t, SIGTERM);
 	ck_assert_int_eq(terminal_end(at.t).signal, SIGTERM);
-	ck_assert(!is_there(at.rescue));
-	leave(&at);
+	ck_assert(!is_rescued(&at));
+	table_leave(&at);
 }
 END_TEST
 
@@ -291,21 +232,19 @@ START_TEST(a_dropped_line_rescues_the_work_which_is_offered_and_taken_up)
 {
 	struct table at;
 
-	sit(&at);
-	start(&at);
-	wait_for_court(at.t);
+	table_sit(&at, "court.plot", 24, 80);
 	terminal_keys(at.t, "S space");
 	terminal_wait(at.t, "not saved");
 	terminal_hang_up(at.t);
 	ck_assert_int_eq(terminal_end(at.t).signal, SIGHUP);
 	terminal_free(at.t);
-	ck_assert(is_there(at.rescue));
+	ck_assert(is_rescued(&at));
 
 	/* To look at the saved plot leaves the question for the next time. */
-	start(&at);
+	table_start(&at, NULL);
 	terminal_wait(at.t, "was rescued.");
 	terminal_wait(at.t, "Enter pick");
-	ck_assert_int_ne(letter_at(at.t, 0, 0), 'S');
+	ck_assert_int_ne(shown_letter(at.t, 0, 0), 'S');
 	terminal_keys(at.t, "down down enter");
 	terminal_wait(at.t, "looking only");
 	terminal_keys(at.t, "space");
@@ -314,17 +253,17 @@ START_TEST(a_dropped_line_rescues_the_work_which_is_offered_and_taken_up)
 	ck_assert_int_eq(terminal_end(at.t).code, 0);
 	terminal_free(at.t);
 
-	start(&at);
+	table_start(&at, NULL);
 	terminal_wait(at.t, "was rescued.");
 	terminal_keys(at.t, "enter");
-	terminal_until(at.t, letter_at(at.t, 0, 0) == 'S');
+	terminal_until(at.t, shown_letter(at.t, 0, 0) == 'S');
 	terminal_wait(at.t, "court.plot, not saved");
 	terminal_keys(at.t, "$");
 	terminal_wait(at.t, "court.plot, saved");
-	ck_assert(!is_there(at.rescue));
+	ck_assert(!is_rescued(&at));
 	terminal_keys(at.t, "<");
 	ck_assert_int_eq(terminal_end(at.t).code, 0);
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -332,24 +271,22 @@ START_TEST(rescued_work_survives_a_question_that_is_cut_off)
 {
 	struct table at;
 
-	sit(&at);
-	start(&at);
-	wait_for_court(at.t);
+	table_sit(&at, "court.plot", 24, 80);
 	terminal_keys(at.t, "S space");
 	terminal_wait(at.t, "not saved");
 	terminal_signal(at.t, SIGTERM);
 	terminal_end(at.t);
 	terminal_free(at.t);
-	start(&at);
+	table_start(&at, NULL);
 	terminal_wait(at.t, "was rescued.");
 	terminal_signal(at.t, SIGTERM);
 	terminal_end(at.t);
 	terminal_free(at.t);
-	start(&at);
+	table_start(&at, NULL);
 	terminal_wait(at.t, "was rescued.");
 	terminal_keys(at.t, "enter");
-	terminal_until(at.t, letter_at(at.t, 0, 0) == 'S');
-	leave(&at);
+	terminal_until(at.t, shown_letter(at.t, 0, 0) == 'S');
+	table_leave(&at);
 }
 END_TEST
 
@@ -357,20 +294,18 @@ START_TEST(a_session_that_is_killed_leaves_its_last_tenth_stroke)
 {
 	struct table at;
 
-	sit(&at);
-	start(&at);
-	wait_for_court(at.t);
+	table_sit(&at, "court.plot", 24, 80);
 	terminal_keys(at.t, "S = right x6 down left x6");
-	terminal_until(at.t, letter_at(at.t, 0, 1) == 'S');
+	terminal_until(at.t, shown_letter(at.t, 0, 1) == 'S');
 	terminal_signal(at.t, SIGKILL);
 	ck_assert_int_eq(terminal_end(at.t).signal, SIGKILL);
 	terminal_free(at.t);
-	ck_assert(is_there(at.rescue));
-	start(&at);
+	ck_assert(is_rescued(&at));
+	table_start(&at, NULL);
 	terminal_wait(at.t, "was rescued.");
 	terminal_keys(at.t, "enter");
-	terminal_until(at.t, letter_at(at.t, 0, 0) == 'S');
-	leave(&at);
+	terminal_until(at.t, shown_letter(at.t, 0, 0) == 'S');
+	table_leave(&at);
 }
 END_TEST
 
@@ -378,16 +313,14 @@ START_TEST(a_crash_gives_the_terminal_back)
 {
 	struct table at;
 
-	sit(&at);
-	start(&at);
-	wait_for_court(at.t);
+	table_sit(&at, "court.plot", 24, 80);
 	terminal_signal(at.t, SIGSEGV);
 	struct terminal_end end = terminal_end(at.t);
 
 	ck_assert_int_eq(end.signal, SIGSEGV);
 	check_given_back(&end);
 	ck_assert_ptr_nonnull(strstr(end.last, "parterre crashed"));
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -395,39 +328,21 @@ START_TEST(an_interrupt_from_outside_ends_nothing)
 {
 	struct table at;
 
-	sit(&at);
-	start(&at);
-	wait_for_court(at.t);
+	table_sit(&at, "court.plot", 24, 80);
 	terminal_signal(at.t, SIGINT);
 	terminal_signal(at.t, SIGPIPE);
 	terminal_keys(at.t, "right");
 	terminal_wait(at.t, "1 ft across");
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
-
-/* The shell's line that starts the program; it leads a session in which jobs can be stopped. */
-static struct terminal *shell_start(const struct table *at)
-{
-	struct terminal *t = terminal_new(&(struct launch){
-		.argv = (const char *[]){ "/bin/bash", "--norc", "-i", NULL },
-		.env = (const char *[]){ "PS1=prompt> ", NULL },
-	});
-	char line[5000];
-
-	terminal_wait(t, "prompt>");
-	snprintf(line, sizeof line, "%s %s\r", BUILD_FOLDER "/parterre", at->plot);
-	terminal_type(t, line);
-	terminal_wait(t, "court.plot, saved");
-	return t;
-}
 
 START_TEST(ctrl_z_goes_to_the_shell_and_fg_comes_back_with_all_keys)
 {
 	struct table at;
 
-	sit(&at);
-	at.t = shell_start(&at);
+	table_lay_out(&at, "court.plot");
+	table_start_in_shell(&at);
 	for (int i = 0; i < 2; i++) {
 		if (i == 0)
 			terminal_keys(at.t, "ctrl-z");
@@ -447,7 +362,7 @@ START_TEST(ctrl_z_goes_to_the_shell_and_fg_comes_back_with_all_keys)
 	terminal_until(at.t, !terminal_is_alternate(at.t));
 	terminal_type(at.t, "echo left with $?\r");
 	terminal_wait(at.t, "left with 0");
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -455,8 +370,8 @@ START_TEST(ctrl_z_in_a_form_keeps_what_was_typed)
 {
 	struct table at;
 
-	sit(&at);
-	at.t = shell_start(&at);
+	table_lay_out(&at, "court.plot");
+	table_start_in_shell(&at);
 	terminal_keys(at.t, "@");
 	terminal_wait(at.t, "Go to a place");
 	terminal_type(at.t, "11 ft");
@@ -467,7 +382,7 @@ START_TEST(ctrl_z_in_a_form_keeps_what_was_typed)
 	terminal_wait(at.t, "11 ft");
 	terminal_keys(at.t, "enter enter");
 	terminal_wait(at.t, "11 ft across");
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -478,29 +393,27 @@ START_TEST(a_second_session_looks_and_does_not_write)
 	struct table at;
 	struct terminal *second;
 
-	sit(&at);
-	start(&at);
-	wait_for_court(at.t);
-	second = launch(&at, NULL, NULL);
+	table_sit(&at, "court.plot", 24, 80);
+	second = table_start_another(&at, NULL);
 	terminal_wait(second, "court.plot, looking only");
 	terminal_wait(second, "? help");
 	terminal_keys(second, "space");
 	terminal_wait(second, "Looking only: another session (process ");
 	terminal_keys(second, "$");
 	terminal_wait(second, "Looking only: another session (process ");
-	ck_assert_int_ne(letter_at(second, 0, 0), 'b');
+	ck_assert_int_ne(shown_letter(second, 0, 0), 'b');
 	terminal_keys(second, "right tab");
 	terminal_wait(second, "2 of ");
 	terminal_signal(second, SIGTERM);
 	ck_assert_int_eq(terminal_end(second).signal, SIGTERM);
-	ck_assert(!is_there(at.rescue));
+	ck_assert(!is_rescued(&at));
 	terminal_free(second);
 
 	terminal_keys(at.t, "space");
 	terminal_wait(at.t, "not saved");
 	terminal_keys(at.t, "$");
 	terminal_wait(at.t, "Saved in ");
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 

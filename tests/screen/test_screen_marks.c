@@ -2,71 +2,10 @@
  * each act by its key and some by name. */
 
 #include "support/runner.h"
-#include "support/scratch.h"
-#include "support/terminal.h"
+#include "support/shown.h"
+#include "support/table.h"
 
-#include "base/file.h"
-
-#include <stdio.h>
-#include <stdlib.h>
 #include <string.h>
-
-/* The plan's corner: cell x, y is shown in row TOP + y, column LEFT + 2 x. */
-enum { TOP = 2, LEFT = 5 };
-
-struct table {
-	char *folder, *plot;
-	struct terminal *t;
-};
-
-static void sit_at(struct table *at, const char *name, int rows, int columns)
-{
-	struct text bytes = TEXT_EMPTY;
-	struct file_error error;
-	char from[256];
-
-	at->folder = scratch_new();
-	ck_assert_int_gt(asprintf(&at->plot, "%s/%s", at->folder, name), 0);
-	snprintf(from, sizeof from, "plots/%s", name);
-	ck_assert(file_read(from, 1 << 20, &bytes, &error));
-	ck_assert(file_write(at->plot, bytes.bytes, bytes.length, &error));
-	text_fini(&bytes);
-	at->t = terminal_new(&(struct launch){
-		.argv = (const char *[]){ BUILD_FOLDER "/parterre", at->plot, NULL },
-		.rows = rows, .columns = columns,
-	});
-	terminal_wait(at->t, "! acts");
-}
-
-/* The court is 14 by 8 cells of 1 ft, mirrored left-right, with one fault: the p on 1,4. */
-static void sit(struct table *at, int rows, int columns)
-{
-	sit_at(at, "court.plot", rows, columns);
-}
-
-static void leave(struct table *at)
-{
-	terminal_free(at->t);
-	scratch_remove(at->folder);
-	free(at->plot);
-}
-
-static char mark_of(struct terminal *t, int x, int y)
-{
-	return terminal_cell(t, TOP + y, LEFT + 2 * x + 1).text[0];
-}
-
-static bool has_file(const struct table *at, const char *words)
-{
-	struct text bytes = TEXT_EMPTY;
-	struct file_error error;
-	bool has;
-
-	ck_assert(file_read(at->plot, 1 << 20, &bytes, &error));
-	has = strstr(bytes.bytes, words) != NULL;
-	text_fini(&bytes);
-	return has;
-}
 
 /* Marks the left bed, 5 by 3 cells from 1,1, by the fourth answer. */
 #define MARK "right down enter right x4 down x2 enter down x3 enter "
@@ -118,12 +57,12 @@ START_TEST(each_key_does_what_it_says)
 	const struct pressing *pressing = &pressings[_i];
 	struct table at;
 
-	sit(&at, 24, 80);
+	table_sit(&at, "court.plot", 24, 80);
 	terminal_keys(at.t, pressing->keys);
 	for (int i = 0; i < 2; i++)
 		if (pressing->shown[i])
 			terminal_wait(at.t, pressing->shown[i]);
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -131,22 +70,22 @@ START_TEST(the_plan_shows_what_is_marked_and_where_a_stamp_would_lie)
 {
 	struct table at;
 
-	sit(&at, 24, 80);
+	table_sit(&at, "court.plot", 24, 80);
 	terminal_keys(at.t, MARK "right right down");
-	terminal_until(at.t, mark_of(at.t, 3, 2) == '*');
-	ck_assert_int_eq(mark_of(at.t, 1, 1), '+');
-	ck_assert_int_eq(mark_of(at.t, 5, 1), '+');
-	ck_assert_int_eq(mark_of(at.t, 1, 3), '+');
-	ck_assert_int_eq(mark_of(at.t, 5, 3), '+');
-	ck_assert_int_eq(mark_of(at.t, 2, 1), ':');
-	ck_assert_int_eq(mark_of(at.t, 1, 2), ':');
-	ck_assert_int_eq(mark_of(at.t, 2, 2), ' ');
-	ck_assert_int_eq(mark_of(at.t, 7, 2), '*');
-	ck_assert_int_eq(mark_of(at.t, 3, 4), '*');
-	ck_assert_int_eq(mark_of(at.t, 10, 2), '='); /* the cursor's image */
+	terminal_until(at.t, shown_mark(at.t, 3, 2) == '*');
+	ck_assert_int_eq(shown_mark(at.t, 1, 1), '+');
+	ck_assert_int_eq(shown_mark(at.t, 5, 1), '+');
+	ck_assert_int_eq(shown_mark(at.t, 1, 3), '+');
+	ck_assert_int_eq(shown_mark(at.t, 5, 3), '+');
+	ck_assert_int_eq(shown_mark(at.t, 2, 1), ':');
+	ck_assert_int_eq(shown_mark(at.t, 1, 2), ':');
+	ck_assert_int_eq(shown_mark(at.t, 2, 2), ' ');
+	ck_assert_int_eq(shown_mark(at.t, 7, 2), '*');
+	ck_assert_int_eq(shown_mark(at.t, 3, 4), '*');
+	ck_assert_int_eq(shown_mark(at.t, 10, 2), '='); /* the cursor's image */
 	ck_assert(strstr(terminal_row(at.t, 23), "} turn"));
 	ck_assert(strstr(terminal_row(at.t, 23), "Esc, Ctrl-C drop"));
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -155,12 +94,12 @@ START_TEST(in_one_column_a_cell_the_corners_stand_before_letters_and_the_rim_on_
 	struct table at;
 
 	/* 30 by 20 cells: row 0 is open, row 1 of p from column 1 */
-	sit_at(&at, "rope-walk.plot", 24, 80);
+	table_sit(&at, "rope-walk.plot", 24, 80);
 	terminal_keys(at.t, "down enter right x4 up enter down x3 enter end /");
 	terminal_wait(at.t, "One column a cell");
-	ck_assert_int_eq(strncmp(terminal_row(at.t, TOP) + LEFT, "+:::+", 5), 0);
-	ck_assert_int_eq(strncmp(terminal_row(at.t, TOP + 1) + LEFT, "+ppp+", 5), 0);
-	leave(&at);
+	ck_assert_int_eq(strncmp(terminal_row(at.t, PLAN_TOP) + PLAN_LEFT, "+:::+", 5), 0);
+	ck_assert_int_eq(strncmp(terminal_row(at.t, PLAN_TOP + 1) + PLAN_LEFT, "+ppp+", 5), 0);
+	table_leave(&at);
 }
 END_TEST
 
@@ -171,19 +110,19 @@ START_TEST(a_fence_round_the_plan_shows_on_the_rulers_and_in_the_last_cells)
 	struct table at;
 	const char *row;
 
-	sit_at(&at, "ring.plot", 24, 80);
+	table_sit(&at, "ring.plot", 24, 80);
 	terminal_keys(at.t, "right x2 down x3");
 	terminal_wait(at.t, "600 mm across, 900 mm");
-	row = terminal_row(at.t, TOP - 1) + LEFT;
+	row = terminal_row(at.t, PLAN_TOP - 1) + PLAN_LEFT;
 	ck_assert_int_eq(strncmp(row, "0_ _v_ _ _1.5~ ~ ~ _3_ _ _ _ _4.5", 32), 0);
 	for (int y = 0; y < 16; y++)
-		ck_assert_int_eq(terminal_cell(at.t, TOP + y, LEFT - 1).text[0], y == 3 ? '>' :
+		ck_assert_int_eq(terminal_cell(at.t, PLAN_TOP + y, PLAN_LEFT - 1).text[0], y == 3 ? '>' :
 			']');
 	for (int x = 0; x < 15; x++)
-		ck_assert_int_eq(mark_of(at.t, x, 15), x >= 7 && x < 10 ? '~' : '_');
-	ck_assert_int_eq(mark_of(at.t, 15, 15), '#');
-	ck_assert_int_eq(mark_of(at.t, 15, 4), ']');
-	leave(&at);
+		ck_assert_int_eq(shown_mark(at.t, x, 15), x >= 7 && x < 10 ? '~' : '_');
+	ck_assert_int_eq(shown_mark(at.t, 15, 15), '#');
+	ck_assert_int_eq(shown_mark(at.t, 15, 4), ']');
+	table_leave(&at);
 }
 END_TEST
 
@@ -192,15 +131,15 @@ START_TEST(from_afar_a_fence_shows_on_open_ground_and_on_the_rulers)
 {
 	struct table at;
 
-	sit_at(&at, "ring.plot", 18, 60);
+	table_sit(&at, "ring.plot", 18, 60);
 	terminal_keys(at.t, "down x3 _");
 	terminal_wait(at.t, "A character stands for 1 x 2 cells");
-	ck_assert_int_eq(strncmp(terminal_row(at.t, TOP - 1) + LEFT, "v_____~~~_3_____", 16), 0);
-	ck_assert_int_eq(strncmp(terminal_row(at.t, TOP + 6) + LEFT - 1, "] pprrrrrrrrrrpp]", 17),
+	ck_assert_int_eq(strncmp(terminal_row(at.t, PLAN_TOP - 1) + PLAN_LEFT, "v_____~~~_3_____", 16), 0);
+	ck_assert_int_eq(strncmp(terminal_row(at.t, PLAN_TOP + 6) + PLAN_LEFT - 1, "] pprrrrrrrrrrpp]", 17),
 		0);
-	ck_assert_int_eq(strncmp(terminal_row(at.t, TOP + 7) + LEFT - 1, "]_pppppppppppphh#", 17),
+	ck_assert_int_eq(strncmp(terminal_row(at.t, PLAN_TOP + 7) + PLAN_LEFT - 1, "]_pppppppppppphh#", 17),
 		0);
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -208,24 +147,22 @@ START_TEST(a_fence_is_drawn_saved_and_taken_back)
 {
 	struct table at;
 
-	sit(&at, 24, 80);
+	table_sit(&at, "court.plot", 24, 80);
 	terminal_keys(at.t, "down enter right x3 enter end up enter");
 	terminal_wait(at.t, "Along the rectangle, 4 ft");
 	terminal_keys(at.t, "enter");
 	terminal_wait(at.t, "All round");
 	terminal_keys(at.t, "down down enter");
 	terminal_wait(at.t, "Pickets: 8 ft laid; Backspace takes it back.");
-	ck_assert_int_eq(mark_of(at.t, 2, 1), '_');
-	ck_assert_int_eq(mark_of(at.t, 11, 1), '_'); /* its image */
-	ck_assert_int_eq(mark_of(at.t, 4, 1), ' ');
-	terminal_keys(at.t, "$");
-	terminal_wait(at.t, "Saved in");
-	ck_assert(has_file(&at, "\n  run 0,0 0,8 14,8 14,0\n  run 0,2 4,2\n  run 10,2 14,2\n  gate "
-		"6,8 8,8\n"));
+	ck_assert_int_eq(shown_mark(at.t, 2, 1), '_');
+	ck_assert_int_eq(shown_mark(at.t, 11, 1), '_'); /* its image */
+	ck_assert_int_eq(shown_mark(at.t, 4, 1), ' ');
+	table_check_saved(&at, "\n  run 0,0 0,8 14,8 14,0\n  run 0,2 4,2\n  run 10,2 14,2\n  gate "
+		"6,8 8,8\n");
 	terminal_keys(at.t, "backspace");
 	terminal_wait(at.t, "Taken back");
-	terminal_until(at.t, mark_of(at.t, 2, 1) == ' ');
-	leave(&at);
+	terminal_until(at.t, shown_mark(at.t, 2, 1) == ' ');
+	table_leave(&at);
 }
 END_TEST
 
@@ -233,7 +170,7 @@ START_TEST(a_frame_and_a_run_are_asked_for_their_thickness_and_width)
 {
 	struct table at;
 
-	sit(&at, 24, 80);
+	table_sit(&at, "court.plot", 24, 80);
 	terminal_keys(at.t, "p right down enter right x4 down x2 enter down enter");
 	terminal_wait(at.t, "Thickness");
 	terminal_keys(at.t, "2 enter");
@@ -245,10 +182,8 @@ START_TEST(a_frame_and_a_run_are_asked_for_their_thickness_and_width)
 	terminal_wait(at.t, "Width");
 	terminal_keys(at.t, "2 0 space i n enter");
 	terminal_wait(at.t, "A width of 2 ft, which is rounded to whole cells: 2.");
-	terminal_keys(at.t, "$");
-	terminal_wait(at.t, "Saved in");
-	ck_assert(has_file(&at, "\n  llllllllllllll\n  llllllllllllll\n  .bbbbbppbbbbb.\n"));
-	leave(&at);
+	table_check_saved(&at, "\n  llllllllllllll\n  llllllllllllll\n  .bbbbbppbbbbb.\n");
+	table_leave(&at);
 }
 END_TEST
 
@@ -256,15 +191,15 @@ START_TEST(a_stamp_is_in_the_file_as_it_is_on_the_plan)
 {
 	struct table at;
 
-	sit(&at, 24, 80);
+	table_sit(&at, "court.plot", 24, 80);
 	terminal_keys(at.t, MARK "} right x4 space $");
 	terminal_wait(at.t, "Saved in");
-	ck_assert(has_file(&at, "\n  ..............\n  .bbbbbbbbbbbb.\n  .bbbbbbbbbbbb.\n"
+	table_check_file(&at, "\n  ..............\n  .bbbbbbbbbbbb.\n  .bbbbbbbbbbbb.\n"
 		"  .bbbbbbbbbbbb.\n  .ppppbbbbppp..\n  .llllbbbbllll.\n"
-		"  .lllllSSlllll.\n  ..............\n"));
+		"  .lllllSSlllll.\n  ..............\n");
 	terminal_keys(at.t, "backspace");
 	terminal_wait(at.t, "Taken back");
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -272,7 +207,7 @@ START_TEST(the_size_is_typed_side_by_side_at_60_columns_too)
 {
 	struct table at;
 
-	sit(&at, 18, 60);
+	table_sit(&at, "court.plot", 18, 60);
 	terminal_keys(at.t, "^ enter");
 	terminal_wait(at.t, "[as it is]");
 	terminal_keys(at.t, "2 space f t enter - 1 space c e l l enter enter enter");
@@ -282,7 +217,7 @@ START_TEST(the_size_is_typed_side_by_side_at_60_columns_too)
 	terminal_keys(at.t, "backspace");
 	terminal_wait(at.t, "Taken back");
 	terminal_wait(at.t, "court.plot, saved");
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 

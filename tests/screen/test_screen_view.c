@@ -2,8 +2,8 @@
  * kinds of its reports, and that the terminal is its own again at the end. */
 
 #include "support/runner.h"
-#include "support/scratch.h"
-#include "support/terminal.h"
+#include "support/shown.h"
+#include "support/table.h"
 
 #include "base/file.h"
 #include "plot/format/format.h"
@@ -14,51 +14,17 @@
 #include <stdlib.h>
 #include <string.h>
 
-/* The plan's corner on 24 by 80. */
-enum { TOP = 2, LEFT = 5, PLAN_COLUMNS = 48, PLAN_ROWS = 20 };
+/* Of the plan on 24 by 80. */
+enum { PLAN_COLUMNS = 48, PLAN_ROWS = 20 };
 
 static const char mouse_on[] = "\033[?1000h\033[?1002h\033[?1006h";
 static const char mouse_off[] = "\033[?1006l\033[?1002l\033[?1000l";
 
-struct table {
-	char *folder, *plot;
-	struct terminal *t;
-};
-
-static void lay_out(struct table *at, const char *name)
+static void sit(struct table *at, const char *name, const char *term)
 {
-	struct text bytes = TEXT_EMPTY;
-	struct file_error error;
-	char from[256];
-
-	at->folder = scratch_new();
-	ck_assert_int_gt(asprintf(&at->plot, "%s/%s", at->folder, name), 0);
-	snprintf(from, sizeof from, "plots/%s", name);
-	ck_assert(file_read(from, 1 << 20, &bytes, &error));
-	ck_assert(file_write(at->plot, bytes.bytes, bytes.length, &error));
-	text_fini(&bytes);
-}
-
-static void start(struct table *at, const char *term, int rows, int columns)
-{
-	at->t = terminal_new(&(struct launch){
-		.argv = (const char *[]){ BUILD_FOLDER "/parterre", at->plot, NULL },
-		.term = term, .rows = rows, .columns = columns,
-	});
-	terminal_wait(at->t, "? help");
-}
-
-static void sit_at(struct table *at, const char *name, const char *term)
-{
-	lay_out(at, name);
-	start(at, term, 24, 80);
-}
-
-static void leave(struct table *at)
-{
-	terminal_free(at->t);
-	scratch_remove(at->folder);
-	free(at->plot);
+	table_lay_out(at, name);
+	table_start(at, &(struct launch){ .term = term });
+	table_wait(at->t);
 }
 
 static void plot_load(const char *path, struct plot *plot)
@@ -73,11 +39,6 @@ static void plot_load(const char *path, struct plot *plot)
 	text_fini(&bytes);
 }
 
-static char character(struct terminal *t, int row, int column)
-{
-	return terminal_cell(t, TOP + row, LEFT + column).text[0];
-}
-
 /* ---- Zooms ----------------------------------------------------------------------------------- */
 
 START_TEST(one_column_a_cell_shows_the_letters_of_the_file)
@@ -85,15 +46,15 @@ START_TEST(one_column_a_cell_shows_the_letters_of_the_file)
 	struct table at;
 	struct plot plot;
 
-	sit_at(&at, "great-court.plot", NULL);
+	table_sit(&at, "great-court.plot", 24, 80);
 	plot_load(at.plot, &plot);
 	terminal_keys(at.t, "/");
 	terminal_wait(at.t, "One column a cell.");
 	for (int y = 0; y < PLAN_ROWS; y++)
 		for (int x = 0; x < PLAN_COLUMNS; x++)
-			ck_assert_int_eq(character(at.t, y, x), ground_cell(&plot.ground, x, y));
+			ck_assert_int_eq(shown_character(at.t, y, x), ground_cell(&plot.ground, x, y));
 	plot_fini(&plot);
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -116,7 +77,7 @@ START_TEST(the_overview_shows_all_of_a_large_plan_and_goes_back)
 	struct table at;
 	struct plot plot;
 
-	sit_at(&at, "great-court.plot", NULL);
+	table_sit(&at, "great-court.plot", 24, 80);
 	plot_load(at.plot, &plot);
 	terminal_keys(at.t, "end pagedown _");
 	terminal_wait(at.t, "A character stands for 6 x 12 cells, 6 ft x 12 ft");
@@ -124,15 +85,15 @@ START_TEST(the_overview_shows_all_of_a_large_plan_and_goes_back)
 	ck_assert_int_eq(plot.ground.rows, 200);
 	for (int y = 0; y < 17; y++)
 		for (int x = 0; x < 34; x++)
-			ck_assert(is_commonest(&plot.ground, 6 * x, 12 * y, character(at.t, y, x)));
-	terminal_until(at.t, terminal_cursor(at.t).row == TOP + 16 &&
-		terminal_cursor(at.t).column == LEFT + 33);
+			ck_assert(is_commonest(&plot.ground, 6 * x, 12 * y, shown_character(at.t, y, x)));
+	terminal_until(at.t, terminal_cursor(at.t).row == PLAN_TOP + 16 &&
+		terminal_cursor(at.t).column == PLAN_LEFT + 33);
 	ck_assert(terminal_shows(at.t, "60'       120'"));
 	terminal_keys(at.t, "_");
 	terminal_wait(at.t, "Two columns a cell.");
-	ck_assert_int_eq(terminal_cursor(at.t).column, LEFT + PLAN_COLUMNS - 2);
+	ck_assert_int_eq(terminal_cursor(at.t).column, PLAN_LEFT + PLAN_COLUMNS - 2);
 	plot_fini(&plot);
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -140,19 +101,19 @@ START_TEST(in_one_column_a_peg_hides_a_letter_and_other_marks_only_open_ground)
 {
 	struct table at;
 
-	sit_at(&at, "rope-walk.plot", NULL);
+	table_sit(&at, "rope-walk.plot", 24, 80);
 	terminal_keys(at.t, "/ right down enter right down");
 	terminal_wait(at.t, "The rectangle: 2 ft x 2 ft");
-	ck_assert_int_eq(character(at.t, 1, 1), '+');
-	ck_assert_int_eq(character(at.t, 2, 2), 'l');
+	ck_assert_int_eq(shown_character(at.t, 1, 1), '+');
+	ck_assert_int_eq(shown_character(at.t, 2, 2), 'l');
 	/* the axes, on open ground and on the path */
-	ck_assert_int_eq(character(at.t, 0, 14), '|');
-	ck_assert_int_eq(character(at.t, 1, 14), 'p');
-	ck_assert_int_eq(character(at.t, 9, 0), '-');
-	ck_assert_int_eq(character(at.t, 9, 1), 'p');
-	ck_assert_int_eq(character(at.t, 0, 5), '.');
-	ck_assert_int_eq(character(at.t, 0, 6), ' ');
-	leave(&at);
+	ck_assert_int_eq(shown_character(at.t, 0, 14), '|');
+	ck_assert_int_eq(shown_character(at.t, 1, 14), 'p');
+	ck_assert_int_eq(shown_character(at.t, 9, 0), '-');
+	ck_assert_int_eq(shown_character(at.t, 9, 1), 'p');
+	ck_assert_int_eq(shown_character(at.t, 0, 5), '.');
+	ck_assert_int_eq(shown_character(at.t, 0, 6), ' ');
+	table_leave(&at);
 }
 END_TEST
 
@@ -160,14 +121,14 @@ START_TEST(a_block_with_the_peg_in_it_shows_the_peg)
 {
 	struct table at;
 
-	sit_at(&at, "great-court.plot", NULL);
+	table_sit(&at, "great-court.plot", 24, 80);
 	terminal_keys(at.t, "/ / right down x3 enter right");
 	terminal_wait(at.t, "The rectangle: 2 ft x 1 ft");
-	ck_assert_int_eq(character(at.t, 1, 1), '+');
-	ck_assert_int_eq(character(at.t, 0, 1), 'l');
-	ck_assert_int_eq(character(at.t, 1, 0), 'l');
-	ck_assert_int_eq(character(at.t, 2, 1), 'l');
-	leave(&at);
+	ck_assert_int_eq(shown_character(at.t, 1, 1), '+');
+	ck_assert_int_eq(shown_character(at.t, 0, 1), 'l');
+	ck_assert_int_eq(shown_character(at.t, 1, 0), 'l');
+	ck_assert_int_eq(shown_character(at.t, 2, 1), 'l');
+	table_leave(&at);
 }
 END_TEST
 
@@ -178,10 +139,10 @@ static bool is_pointed_at(struct terminal *t, int rows, int columns)
 {
 	struct cursor cursor = terminal_cursor(t);
 
-	return cursor.row >= TOP && cursor.row < rows - 2 && cursor.column >= LEFT &&
+	return cursor.row >= PLAN_TOP && cursor.row < rows - 2 && cursor.column >= PLAN_LEFT &&
 		cursor.column < columns &&
 		strcmp(terminal_cell(t, 1, cursor.column).text, "v") == 0 &&
-		strcmp(terminal_cell(t, cursor.row, LEFT - 1).text, ">") == 0;
+		strcmp(terminal_cell(t, cursor.row, PLAN_LEFT - 1).text, ">") == 0;
 }
 
 START_TEST(every_zoom_and_panel_keeps_the_cursor_on_the_plan_at_every_size)
@@ -189,8 +150,7 @@ START_TEST(every_zoom_and_panel_keeps_the_cursor_on_the_plan_at_every_size)
 	int rows = sizes[_i][0], columns = sizes[_i][1];
 	struct table at;
 
-	lay_out(&at, "great-court.plot");
-	start(&at, NULL, rows, columns);
+	table_sit(&at, "great-court.plot", rows, columns);
 	terminal_keys(at.t, "0 right x9 down x9");
 	for (int i = 0; i < 12; i++) {
 		terminal_keys(at.t, i % 4 == 3 ? ":" : "/");
@@ -198,7 +158,7 @@ START_TEST(every_zoom_and_panel_keeps_the_cursor_on_the_plan_at_every_size)
 		ck_assert(is_pointed_at(at.t, rows, columns));
 		ck_assert(terminal_shows(at.t, "108 ft across, "));
 	}
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -207,20 +167,20 @@ START_TEST(shift_and_an_arrow_scrolls_and_a_comma_centres)
 	static const char *const terms[] = { "xterm-256color", "tmux-256color", "screen-256color" };
 	struct table at;
 
-	sit_at(&at, "great-court.plot", terms[_i]);
+	sit(&at, "great-court.plot", terms[_i]);
 	terminal_type(at.t, "\033[1;2B\033[1;2C");
 	terminal_wait(at.t, "8 ft across, 6 ft down");
-	terminal_until(at.t, terminal_cursor(at.t).row == TOP &&
-		terminal_cursor(at.t).column == LEFT);
+	terminal_until(at.t, terminal_cursor(at.t).row == PLAN_TOP &&
+		terminal_cursor(at.t).column == PLAN_LEFT);
 	terminal_type(at.t, "\033[1;2A");
-	terminal_until(at.t, terminal_cursor(at.t).row == TOP + 6);
+	terminal_until(at.t, terminal_cursor(at.t).row == PLAN_TOP + 6);
 	terminal_type(at.t, "\033[1;2D");
-	terminal_until(at.t, terminal_cursor(at.t).column == LEFT + 16);
+	terminal_until(at.t, terminal_cursor(at.t).column == PLAN_LEFT + 16);
 	terminal_keys(at.t, "0 right x5 down x5 ,");
-	terminal_until(at.t, terminal_cursor(at.t).row == TOP + 10 &&
-		terminal_cursor(at.t).column == LEFT + 24);
+	terminal_until(at.t, terminal_cursor(at.t).row == PLAN_TOP + 10 &&
+		terminal_cursor(at.t).column == PLAN_LEFT + 24);
 	ck_assert(terminal_shows(at.t, "68 ft across, 66 ft down"));
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -228,19 +188,19 @@ START_TEST(a_hidden_panel_leaves_its_room_to_the_plan_and_answers_are_still_seen
 {
 	struct table at;
 
-	sit_at(&at, "great-court.plot", NULL);
+	table_sit(&at, "great-court.plot", 24, 80);
 	terminal_keys(at.t, ":");
 	terminal_wait(at.t, "Areas                           1 of ");
 	terminal_keys(at.t, ":");
 	terminal_wait_gone(at.t, "1 of ");
 	terminal_wait(at.t, "30'");
 	/* x 36, beyond what the panel left in view */
-	ck_assert_int_eq(character(at.t, 4, 72), 'd');
+	ck_assert_int_eq(shown_character(at.t, 4, 72), 'd');
 	terminal_keys(at.t, ";");
 	terminal_wait(at.t, "Which page?");
 	terminal_keys(at.t, "W enter");
 	terminal_wait(at.t, "Walls             4 of ");
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -256,14 +216,13 @@ START_TEST(a_narrow_panel_cuts_no_words)
 	};
 	struct table at;
 
-	lay_out(&at, "great-court.plot");
-	start(&at, NULL, 18, 60);
+	table_sit(&at, "great-court.plot", 18, 60);
 	for (size_t i = 0; i < sizeof pages / sizeof *pages; i++) {
 		terminal_keys(at.t, pages[i][0]);
 		terminal_wait(at.t, pages[i][1]);
 		terminal_wait(at.t, pages[i][2]);
 	}
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -271,11 +230,11 @@ START_TEST(no_line_ends_between_a_figure_and_its_unit)
 {
 	struct table at;
 
-	sit_at(&at, "great-court.plot", NULL);
+	table_sit(&at, "great-court.plot", 24, 80);
 	terminal_keys(at.t, "4 right down");
 	terminal_wait(at.t, "10 ft x 10 ft,");
 	terminal_wait(at.t, "100.0 sq ft");
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -283,24 +242,23 @@ END_TEST
 START_TEST(labels_never_run_into_each_other)
 {
 	struct text bytes = TEXT_EMPTY;
-	struct file_error error;
 	struct table at;
 
-	at.folder = scratch_new();
-	ck_assert_int_gt(asprintf(&at.plot, "%s/long.plot", at.folder), 0);
+	table_clear(&at, "long.plot");
 	text_print(&bytes, "parterre-plot 1\nunits imperial\ncell 6 1/16 in\n\nlawn l \"Turf\"\n\n"
 		"ground %d x 1\n  ", SIDE_MOST);
 	for (int i = 0; i < SIDE_MOST; i++)
 		text_add(&bytes, "l");
 	text_add(&bytes, "\n");
-	ck_assert(file_write(at.plot, bytes.bytes, bytes.length, &error));
+	table_write(&at, bytes.bytes);
 	text_fini(&bytes);
-	start(&at, NULL, 24, 80);
+	table_start(&at, NULL);
+	table_wait(at.t);
 	terminal_keys(at.t, "/ end");
 	terminal_wait(at.t, "1025'6.87\"");
 	for (const char *c = terminal_row(at.t, 1); *c; c++)
 		ck_assert_msg(c[0] != '"' || c[1] == ' ', "%s", terminal_row(at.t, 1));
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -311,21 +269,21 @@ START_TEST(the_rulers_have_a_region_between_brackets)
 {
 	struct table at;
 
-	sit_at(&at, "great-court.plot", NULL);
+	table_sit(&at, "great-court.plot", 24, 80);
 	terminal_keys(at.t, "\" 5 right down");
 	terminal_wait(at.t, "┌─v─────10'────────┐");
-	ck_assert_str_eq(terminal_cell(at.t, 1, LEFT + 8).text, "┌");
-	ck_assert_str_eq(terminal_cell(at.t, TOP + 4, LEFT - 1).text, "┌");
-	ck_assert_str_eq(terminal_cell(at.t, TOP + 5, LEFT - 1).text, ">");
-	ck_assert_str_eq(terminal_cell(at.t, TOP + 13, LEFT - 1).text, "└");
-	ck_assert(strncmp(terminal_row(at.t, TOP + 8), " 10'│", 7) == 0);
+	ck_assert_str_eq(terminal_cell(at.t, 1, PLAN_LEFT + 8).text, "┌");
+	ck_assert_str_eq(terminal_cell(at.t, PLAN_TOP + 4, PLAN_LEFT - 1).text, "┌");
+	ck_assert_str_eq(terminal_cell(at.t, PLAN_TOP + 5, PLAN_LEFT - 1).text, ">");
+	ck_assert_str_eq(terminal_cell(at.t, PLAN_TOP + 13, PLAN_LEFT - 1).text, "└");
+	ck_assert(strncmp(terminal_row(at.t, PLAN_TOP + 8), " 10'│", 7) == 0);
 	terminal_keys(at.t, "1 right x3");
 	/* The words give way to the mark. */
 	terminal_wait(at.t, "┌───────v───10'────┐");
 	terminal_keys(at.t, "\"");
 	terminal_wait_gone(at.t, "┌");
 	terminal_wait(at.t, "5'    v   10'");
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -333,13 +291,13 @@ START_TEST(a_narrow_region_has_its_measure_beside_it)
 {
 	struct table at;
 
-	sit_at(&at, "court.plot", NULL);
+	table_sit(&at, "court.plot", 24, 80);
 	terminal_keys(at.t, "\" enter");
 	terminal_wait(at.t, "v┐ 1'");
 	terminal_keys(at.t, "end");
 	terminal_wait(at.t, "The rectangle: 14 ft x 1 ft");
 	ck_assert(terminal_shows(at.t, "From the peg 13 ft"));
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -373,12 +331,12 @@ static void report(struct terminal *t, bool is_text, int button, int row, int co
 
 static void report_on(struct terminal *t, bool is_text, int button, int x, int y)
 {
-	report(t, is_text, button, TOP + y, LEFT + 2 * x, false);
+	report(t, is_text, button, PLAN_TOP + y, PLAN_LEFT + 2 * x, false);
 }
 
 static void let_go_on(struct terminal *t, bool is_text, int x, int y)
 {
-	report(t, is_text, 0, TOP + y, LEFT + 2 * x, true);
+	report(t, is_text, 0, PLAN_TOP + y, PLAN_LEFT + 2 * x, true);
 }
 
 static void mouse_begin(struct table *at)
@@ -395,7 +353,7 @@ START_TEST(a_click_goes_there_and_one_more_lays)
 	bool is_text = mouse->is_text;
 	struct table at;
 
-	sit_at(&at, "court.plot", mouse->term);
+	sit(&at, "court.plot", mouse->term);
 	ck_assert(!terminal_sent(at.t, mouse_on));
 	mouse_begin(&at);
 	report_on(at.t, is_text, 0, 2, 6);
@@ -405,8 +363,8 @@ START_TEST(a_click_goes_there_and_one_more_lays)
 	report_on(at.t, is_text, 0, 2, 6);
 	let_go_on(at.t, is_text, 2, 6);
 	terminal_wait(at.t, "court.plot, not saved");
-	terminal_until(at.t, character(at.t, 6, 4) == 'b');
-	leave(&at);
+	terminal_until(at.t, shown_character(at.t, 6, 4) == 'b');
+	table_leave(&at);
 }
 END_TEST
 
@@ -416,7 +374,7 @@ START_TEST(a_drag_pegs_a_rectangle_and_an_answer_is_picked_by_a_click)
 	bool is_text = mouse->is_text;
 	struct table at;
 
-	sit_at(&at, "court.plot", mouse->term);
+	sit(&at, "court.plot", mouse->term);
 	mouse_begin(&at);
 	report_on(at.t, is_text, 0, 1, 5);
 	report_on(at.t, is_text, DRAGGED, 2, 5);
@@ -432,9 +390,9 @@ START_TEST(a_drag_pegs_a_rectangle_and_an_answer_is_picked_by_a_click)
 			break;
 		}
 	terminal_wait(at.t, "At rest ");
-	terminal_until(at.t, character(at.t, 6, 6) == 'b');
-	ck_assert_int_eq(character(at.t, 5, 2), 'b');
-	leave(&at);
+	terminal_until(at.t, shown_character(at.t, 6, 6) == 'b');
+	ck_assert_int_eq(shown_character(at.t, 5, 2), 'b');
+	table_leave(&at);
 }
 END_TEST
 
@@ -443,7 +401,7 @@ START_TEST(a_quick_drag_that_comes_all_at_once_loses_nothing)
 	const struct kind *mouse = &mice[_i];
 	struct table at;
 
-	sit_at(&at, "court.plot", mouse->term);
+	sit(&at, "court.plot", mouse->term);
 	mouse_begin(&at);
 	terminal_keys(at.t, "=");
 	terminal_wait(at.t, "Trail ");
@@ -455,12 +413,12 @@ START_TEST(a_quick_drag_that_comes_all_at_once_loses_nothing)
 		"\033[M@&'\033[M#&'=");
 	terminal_wait(at.t, "At rest ");
 	for (int x = 0; x < 5; x++) {
-		ck_assert_int_eq(character(at.t, 7, 2 * x), 'b');
-		ck_assert_int_eq(character(at.t, 4, 2 * x), 'b');
+		ck_assert_int_eq(shown_character(at.t, 7, 2 * x), 'b');
+		ck_assert_int_eq(shown_character(at.t, 4, 2 * x), 'b');
 	}
-	ck_assert_int_eq(character(at.t, 5, 8), 'b');
-	ck_assert_int_eq(character(at.t, 6, 8), 'b');
-	leave(&at);
+	ck_assert_int_eq(shown_character(at.t, 5, 8), 'b');
+	ck_assert_int_eq(shown_character(at.t, 6, 8), 'b');
+	table_leave(&at);
 }
 END_TEST
 
@@ -470,7 +428,7 @@ START_TEST(the_wheel_scrolls_and_the_pages_name_lists_pages)
 	bool is_text = mouse->is_text;
 	struct table at;
 
-	sit_at(&at, "great-court.plot", mouse->term);
+	sit(&at, "great-court.plot", mouse->term);
 	mouse_begin(&at);
 	report_on(at.t, is_text, WHEEL_DOWN, 3, 3);
 	terminal_wait(at.t, "0 in across, 6 ft down");
@@ -480,7 +438,7 @@ START_TEST(the_wheel_scrolls_and_the_pages_name_lists_pages)
 	report(at.t, is_text, WHEEL_DOWN, 5, 60, false);
 	terminal_keys(at.t, "enter");
 	terminal_wait(at.t, "2 of ");
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -504,11 +462,11 @@ START_TEST(a_report_in_pieces_is_put_together)
 {
 	struct table at;
 
-	sit_at(&at, "court.plot", NULL);
+	table_sit(&at, "court.plot", 24, 80);
 	mouse_begin(&at);
 	type_in_pieces(at.t, "\033[<0;1", "0;9M", "2 ft across, 6 ft down");
 	type_in_pieces(at.t, "\033[M", " ,'", "3 ft across, 4 ft down");
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -516,7 +474,7 @@ START_TEST(reports_of_no_use_and_those_nobody_asked_for_do_nothing)
 {
 	struct table at;
 
-	sit_at(&at, "court.plot", NULL);
+	table_sit(&at, "court.plot", 24, 80);
 	terminal_type(at.t, "\033[<0;10;8M\033[<0;10;8m\033[M *(\033[M#*(");
 	terminal_settle(at.t);
 	ck_assert(terminal_shows(at.t, "0 in across, 0 in down"));
@@ -528,7 +486,7 @@ START_TEST(reports_of_no_use_and_those_nobody_asked_for_do_nothing)
 	ck_assert(terminal_shows(at.t, "court.plot, saved"));
 	terminal_keys(at.t, "right");
 	terminal_wait(at.t, "1 ft across");
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -536,14 +494,14 @@ START_TEST(pasted_reports_do_nothing)
 {
 	struct table at;
 
-	sit_at(&at, "court.plot", NULL);
+	table_sit(&at, "court.plot", 24, 80);
 	mouse_begin(&at);
 	terminal_type(at.t, "\033[200~\033[<0;10;8M\033[<0;10;8m S\033[M *( S\033[201~");
 	terminal_wait(at.t, "Pasted text was ignored");
 	ck_assert(terminal_shows(at.t, "0 in across, 0 in down"));
 	ck_assert(terminal_shows(at.t, "court.plot, saved"));
 	ck_assert(terminal_shows(at.t, "hand b Raised bed"));
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -551,13 +509,13 @@ START_TEST(the_mouse_is_the_terminals_own_again_when_it_is_turned_off)
 {
 	struct table at;
 
-	sit_at(&at, "court.plot", NULL);
+	table_sit(&at, "court.plot", 24, 80);
 	mouse_begin(&at);
 	terminal_keys(at.t, "~");
 	terminal_wait(at.t, "Mouse off");
 	terminal_wait_gone(at.t, "~ end mouse");
 	ck_assert(terminal_answered(at.t, mouse_off));
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -565,12 +523,12 @@ START_TEST(a_terminal_without_a_mouse_says_so)
 {
 	struct table at;
 
-	sit_at(&at, "court.plot", "vt100");
+	sit(&at, "court.plot", "vt100");
 	terminal_keys(at.t, "~");
 	terminal_wait(at.t, "This terminal does not report a mouse.");
 	ck_assert(!terminal_sent(at.t, "\033[?1000h"));
 	ck_assert(!terminal_shows(at.t, "~ end mouse"));
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -587,31 +545,23 @@ START_TEST(the_mouse_is_the_terminals_own_again_at_every_end)
 	const struct ending *ending = &ends[_i];
 	struct table at;
 
-	sit_at(&at, "court.plot", NULL);
+	table_sit(&at, "court.plot", 24, 80);
 	mouse_begin(&at);
 	if (ending->keys)
 		terminal_keys(at.t, ending->keys);
 	else
 		terminal_signal(at.t, ending->signal);
 	ck_assert(strstr(terminal_end(at.t).last, mouse_off));
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
 START_TEST(a_stopped_session_gives_the_mouse_back_and_takes_it_again)
 {
 	struct table at;
-	char line[5000];
 
-	lay_out(&at, "court.plot");
-	at.t = terminal_new(&(struct launch){
-		.argv = (const char *[]){ "/bin/bash", "--norc", "-i", NULL },
-		.env = (const char *[]){ "PS1=prompt> ", NULL },
-	});
-	terminal_wait(at.t, "prompt>");
-	snprintf(line, sizeof line, "%s %s\r", BUILD_FOLDER "/parterre", at.plot);
-	terminal_type(at.t, line);
-	terminal_wait(at.t, "? help");
+	table_lay_out(&at, "court.plot");
+	table_start_in_shell(&at);
 	mouse_begin(&at);
 	terminal_keys(at.t, "ctrl-z");
 	terminal_wait(at.t, "Stopped");
@@ -621,7 +571,7 @@ START_TEST(a_stopped_session_gives_the_mouse_back_and_takes_it_again)
 	terminal_until(at.t, terminal_answered(at.t, mouse_on));
 	report_on(at.t, true, 0, 2, 6);
 	terminal_wait(at.t, "2 ft across, 6 ft down");
-	leave(&at);
+	table_leave(&at);
 }
 END_TEST
 
@@ -646,14 +596,14 @@ START_TEST(what_is_seen_costs_few_bytes_a_key)
 	for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
 		struct traffic cost;
 
-		sit_at(&at, "great-court.plot", NULL);
+		table_sit(&at, "great-court.plot", 24, 80);
 		terminal_keys(at.t, rows[i].before);
 		terminal_settle(at.t);
 		terminal_keys(at.t, rows[i].keys);
 		cost = terminal_settle(at.t);
 ck_assert_msg(cost.bytes > 0 && cost.bytes <= rows[i].most, "%s after %s: %zu bytes",
 			rows[i].keys, rows[i].before, cost.bytes);
-		leave(&at);
+		table_leave(&at);
 	}
 }
 END_TEST

@@ -155,12 +155,17 @@ const char *terminal_row(struct terminal *t, int row)
 	return t->row_texts[row];
 }
 
-bool terminal_shows(struct terminal *t, const char *text)
+int terminal_find(struct terminal *t, const char *text)
 {
 	for (int row = 0; row < t->rows; row++)
 		if (strstr(terminal_row(t, row), text))
-			return true;
-	return false;
+			return row;
+	return -1;
+}
+
+bool terminal_shows(struct terminal *t, const char *text)
+{
+	return terminal_find(t, text) >= 0;
 }
 
 struct cursor terminal_cursor(struct terminal *t)

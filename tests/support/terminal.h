@@ -111,6 +111,7 @@ struct terminal_end terminal_end(struct terminal *t);
 /* What stands on the screen as last read. A row is padded to the full width and stays as it is
  * until it is asked for again. Rows and columns count from 0 and must be on the screen. */
 bool terminal_shows(struct terminal *t, const char *text);
+int terminal_find(struct terminal *t, const char *text); /* the first row with it; -1: none */
 const char *terminal_row(struct terminal *t, int row);
 struct cell terminal_cell(struct terminal *t, int row, int column);
 struct cursor terminal_cursor(struct terminal *t);

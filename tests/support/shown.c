@@ -1,0 +1,98 @@
+#include "support/shown.h"
+
+#include <check.h>
+#include <stdio.h>
+#include <string.h>
+
+/* The panel, with its title, and whatever is drawn over it begin to the right of this line. */
+#define DIVIDER "\342\224\202 "
+
+enum { TITLE_ROW = 1 };
+
+char shown_character(struct terminal *t, int row, int column)
+{
+	return terminal_cell(t, PLAN_TOP + row, PLAN_LEFT + column).text[0];
+}
+
+char shown_letter(struct terminal *t, int x, int y)
+{
+	return shown_character(t, y, 2 * x);
+}
+
+char shown_mark(struct terminal *t, int x, int y)
+{
+	return shown_character(t, y, 2 * x + 1);
+}
+
+bool shown_on_cell(struct terminal *t, int x, int y)
+{
+	struct cursor at = terminal_cursor(t);
+
+	return at.row == PLAN_TOP + y && at.column == PLAN_LEFT + 2 * x;
+}
+
+/* What follows the label in the row that begins with it, right of the divider; NULL: it does not. */
+static const char *row_after(struct terminal *t, int row, const char *label)
+{
+	char words[128];
+	const char *found;
+
+	snprintf(words, sizeof words, DIVIDER "%s ", label);
+	found = strstr(terminal_row(t, row), words);
+	return found ? found + strlen(words) : NULL;
+}
+
+bool shown_page(struct terminal *t, const char *name)
+{
+	const char *after = row_after(t, TITLE_ROW, name);
+	int number, count;
+
+	return after && sscanf(after, "%d of %d", &number, &count) == 2;
+}
+
+void page_turn_to(struct terminal *t, const char *name)
+{
+	terminal_keys(t, ";");
+	terminal_wait(t, "Which page?");
+	terminal_type(t, name);
+	terminal_keys(t, "enter");
+	for (long deadline = terminal_deadline(); !shown_page(t, name);)
+		terminal_read(t, deadline, name);
+}
+
+bool shown_at(struct terminal *t, const char *label)
+{
+	return row_after(t, terminal_cursor(t).row, label) != NULL;
+}
+
+/* The row with the field, above the keys of the sheet; -1: there is none. */
+static int field_row(struct terminal *t, const char *label)
+{
+	for (int row = terminal_find(t, "Esc leave") - 1; row > TITLE_ROW; row--)
+		if (row_after(t, row, label))
+			return row;
+	return -1;
+}
+
+/* Whether the sheet is whole, the cursor in a field of it: the keys are drawn last, and then the
+ * cursor goes there. */
+static bool is_whole(struct terminal *t)
+{
+	return terminal_cursor(t).row < terminal_find(t, "Esc leave");
+}
+
+void field_go_to(struct terminal *t, const char *label)
+{
+	long deadline = terminal_deadline();
+	int steps;
+
+	while (!is_whole(t) || field_row(t, label) < 0)
+		terminal_read(t, deadline, label);
+	steps = field_row(t, label) - terminal_cursor(t).row;
+	for (; steps > 0; steps--)
+		terminal_keys(t, "down");
+	for (; steps < 0; steps++)
+		terminal_keys(t, "up");
+	while (!shown_at(t, label))
+		terminal_read(t, deadline, label);
+}

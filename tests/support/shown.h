@@ -1,0 +1,27 @@
+/* What the program shows, found by its name or its cell, not by a row of the screen. */
+#ifndef SUPPORT_SHOWN_H
+#define SUPPORT_SHOWN_H
+
+#include "support/terminal.h"
+
+/* Where the plan's first character is, at every size of the screen. */
+enum { PLAN_TOP = 2, PLAN_LEFT = 5 };
+
+/* The plan's character in this row and column of it, from 0; in two columns a cell, the letter of
+ * cell x, y and the mark beside it; and whether the cursor is on that cell. */
+char shown_character(struct terminal *t, int row, int column);
+char shown_letter(struct terminal *t, int x, int y);
+char shown_mark(struct terminal *t, int x, int y);
+bool shown_on_cell(struct terminal *t, int x, int y);
+
+/* Whether the panel shows the page of this name. */
+bool shown_page(struct terminal *t, const char *name);
+/* Has it shown, by the list of pages. */
+void page_turn_to(struct terminal *t, const char *name);
+
+/* Whether the cursor is on the field with this label, or on the answer that begins so. */
+bool shown_at(struct terminal *t, const char *label);
+/* Goes to the field with this label, which must be in view. */
+void field_go_to(struct terminal *t, const char *label);
+
+#endif
