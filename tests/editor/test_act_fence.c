@@ -193,7 +193,7 @@ START_TEST(of_several_fences_one_is_asked_for_and_offered_first_again)
 	ck_assert_str_eq(b->offered, "Pickets\nFence\nA new fence\n");
 	fence_is(fence_at(b, 1), "0,0 0,1; 0,5 7,5", "");
 	desk_type(b, "`");
-	ck_assert_int_eq(b->first, 1);
+	ck_assert_str_eq(b->first, "Fence");
 	fence_is(fence_at(b, 0), "0,0 7,0; 1,0 1,1", "");
 	desk_type(b, "`");
 	ck_assert_uint_eq(b->editor.plot->details.fence_count, 3);
@@ -202,9 +202,9 @@ START_TEST(of_several_fences_one_is_asked_for_and_offered_first_again)
 	fence_is(fence_at(b, 2), "0,1 1,1", "");
 	desk_says(b, "Hurdles: 1 ft laid");
 	ck_assert_int_eq(b->editor.fence, 2);
-	ck_assert_int_eq(b->first, 0);
+	ck_assert_str_eq(b->first, "Pickets");
 	desk_type(b, "`"); /* left at the last question */
-	ck_assert_int_eq(b->first, 2);
+	ck_assert_str_eq(b->first, "Hurdles");
 	ck_assert_int_eq(b->editor.position, 4);
 	/* The lower side has two of them along it: one is asked for. */
 	b->editor.cursor = (struct place){ 0, 4 };

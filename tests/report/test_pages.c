@@ -16,23 +16,10 @@
 
 #define ROWS (const char *[])
 
-enum { AREAS, EDGES, BEDS, WALLS, FILL, STONE, DIG, FENCE, COSTS, SNAGS };
-
-/* The line with a label, under a heading; fails the test if there is none. */
-static const struct line *find(const struct desk *b, int page, const char *under, const char *label)
-{
-	const struct page *p = &b->editor.pages.pages[page];
-
-	for (size_t i = 0; i < p->count; i++)
-		if (strcmp(p->lines[i].label, label) == 0 && strcmp(p->lines[i].under, under) == 0)
-			return &p->lines[i];
-	ck_abort_msg("no line \"%s\" under \"%s\" on page %s", label, under, p->name);
-}
-
-static void check(const struct desk *b, int page, const char *under, const char *label,
+static void check(const struct desk *b, const char *page, const char *under, const char *label,
 	const char *value)
 {
-	ck_assert_str_eq(find(b, page, under, label)->value, value);
+	ck_assert_str_eq(desk_line(b, page, under, label)->value, value);
 }
 
 /* 2 by 3 of b, 1 by 3 of p, one S; all figures below by counting. */
@@ -45,12 +32,12 @@ START_TEST(areas_name_each_entry_and_open_ground_and_add_up)
 {
 	struct desk *b = garden();
 
-	check(b, AREAS, "", "In sq ft", "");
-	check(b, AREAS, "", "b b", "6.0");
-	check(b, AREAS, "", "p p", "3.0");
-	check(b, AREAS, "", "S S", "1.0");
-	check(b, AREAS, "", ". Open ground", "2.0");
-	check(b, AREAS, "", "In all", "12.0");
+	check(b, "Areas", "", "In sq ft", "");
+	check(b, "Areas", "", "b b", "6.0");
+	check(b, "Areas", "", "p p", "3.0");
+	check(b, "Areas", "", "S S", "1.0");
+	check(b, "Areas", "", ". Open ground", "2.0");
+	check(b, "Areas", "", "In all", "12.0");
 	desk_free(b);
 }
 END_TEST
@@ -59,11 +46,11 @@ START_TEST(edges_name_pairs_that_meet_and_no_others)
 {
 	struct desk *b = garden();
 
-	check(b, EDGES, "", "bed, path", "3 ft");
-	check(b, EDGES, "", "bed, boundary", "7 ft");
-	check(b, EDGES, "", "fixture, open", "1 ft");
+	check(b, "Edges", "", "bed, path", "3 ft");
+	check(b, "Edges", "", "bed, boundary", "7 ft");
+	check(b, "Edges", "", "fixture, open", "1 ft");
 	/* Also path- and fixture-boundary, path-fixture, path-open, open-boundary: eight. */
-	ck_assert_uint_eq(b->editor.pages.pages[EDGES].count, 8);
+	ck_assert_uint_eq(desk_page(b, "Edges")->count, 8);
 	desk_free(b);
 }
 END_TEST
@@ -72,9 +59,9 @@ START_TEST(beds_stand_under_their_names_with_size_area_and_round)
 {
 	struct desk *b = garden();
 
-	check(b, BEDS, "B1 b b", "Over all", "2 ft x 3 ft");
-	check(b, BEDS, "B1 b b", "Area", "6.0 sq ft");
-	check(b, BEDS, "B1 b b", "All round", "10 ft");
+	check(b, "Beds", "B1 b b", "Over all", "2 ft x 3 ft");
+	check(b, "Beds", "B1 b b", "Area", "6.0 sq ft");
+	check(b, "Beds", "B1 b b", "All round", "10 ft");
 	desk_free(b);
 }
 END_TEST
@@ -88,15 +75,15 @@ START_TEST(walls_and_fill_show_what_the_takeoff_says)
 	ck_assert_int_eq(t->cuttings.count, 1);
 	text_print(&value, "%lld",
 		(long long)(t->cuttings.list[0].bought + t->cuttings.list[0].breakage));
-	check(b, WALLS, "Block 16 in x 8 in x 6 in", "To order", value.bytes);
+	check(b, "Walls", "Block 16 in x 8 in x 6 in", "To order", value.bytes);
 	text_clear(&value);
 	text_print(&value, "%lld", (long long)t->walls.list[0].whole_blocks);
-	check(b, WALLS, "B1 b b", "Whole blocks", value.bytes);
-	check(b, WALLS, "B1 b b", "Courses", "3");
+	check(b, "Walls", "B1 b b", "Whole blocks", value.bytes);
+	check(b, "Walls", "B1 b b", "Courses", "3");
 	/* Three courses of 6 in, less 1 1/2 in of freeboard, 2 in of mulch and 1 1/2 in below
 	 * ground. */
-	check(b, FILL, "B1 b b", "Soil depth", "1 ft 1 in");
-	ck_assert_ptr_nonnull(find(b, FILL, "To order, all beds", "Topsoil"));
+	check(b, "Fill", "B1 b b", "Soil depth", "1 ft 1 in");
+	ck_assert_ptr_nonnull(desk_line(b, "Fill", "To order, all beds", "Topsoil"));
 	text_fini(&value);
 	desk_free(b);
 }
@@ -109,8 +96,8 @@ START_TEST(costs_stand_day_by_day_and_what_has_no_price_apart)
 	char path[4096];
 	FILE *file;
 
-	ck_assert_uint_eq(b->editor.pages.pages[COSTS].count, 1);
-	find(b, COSTS, "", "No price book: name one in the plot's own sheet, #.");
+	ck_assert_uint_eq(desk_page(b, "Costs")->count, 1);
+	desk_line(b, "Costs", "", "No price book: name one in the plot's own sheet, #.");
 	snprintf(path, sizeof path, "%s/book.json", b->folder);
 	file = fopen(path, "w");
 	ck_assert_ptr_nonnull(file);
@@ -123,13 +110,13 @@ START_TEST(costs_stand_day_by_day_and_what_has_no_price_apart)
 	plot_set(editor_edit(&b->editor), 0, HEAD_PRICES, "\"book.json\"");
 	editor_stroke(&b->editor);
 	editor_refresh(&b->editor);
-	check(b, COSTS, "In USD", "Goods", "127.50");
-	check(b, COSTS, "In USD", "Delivery", "80.00");
-	check(b, COSTS, "In USD", "Total of the priced", "207.50");
-	check(b, COSTS, "Block and adhesive", "Wall block", "127.50");
-	check(b, COSTS, "Block and adhesive", "51 pieces, Yard", "");
-	check(b, COSTS, "Block and adhesive", "Delivery", "80.00");
-	find(b, COSTS, "Without a price", "Topsoil");
+	check(b, "Costs", "In USD", "Goods", "127.50");
+	check(b, "Costs", "In USD", "Delivery", "80.00");
+	check(b, "Costs", "In USD", "Total of the priced", "207.50");
+	check(b, "Costs", "Block and adhesive", "Wall block", "127.50");
+	check(b, "Costs", "Block and adhesive", "51 pieces, Yard", "");
+	check(b, "Costs", "Block and adhesive", "Delivery", "80.00");
+	desk_line(b, "Costs", "Without a price", "Topsoil");
 	desk_free(b);
 }
 END_TEST
@@ -147,15 +134,15 @@ START_TEST(a_fence_stands_under_its_name_with_what_it_takes)
 	fences_gate(&plot, "21,5 25,5");
 	takeoff_compute(&takeoff, &arena, &plot, NULL);
 	pages_update(&b->editor.pages, &takeoff, &plot);
-	check(b, FENCE, "To order, all fences", "Fence post", "5");
-	check(b, FENCE, "To order, all fences", "Fence panel", "3");
-	check(b, FENCE, "Pickets", "Length", "24 ft");
-	check(b, FENCE, "Pickets", "Posts", "5");
-	check(b, FENCE, "Pickets", "Panels whole", "2");
-	check(b, FENCE, "Pickets", "Panels cut up", "1");
-	check(b, FENCE, "Pickets", "Gate 1 clear", "3 ft 8 1/2 in");
-	check(b, FENCE, "Pickets", "Hole across", "10 1/2 in");
-	check(b, FENCE, "Pickets", "Bags for one", "1.72");
+	check(b, "Fence", "To order, all fences", "Fence post", "5");
+	check(b, "Fence", "To order, all fences", "Fence panel", "3");
+	check(b, "Fence", "Pickets", "Length", "24 ft");
+	check(b, "Fence", "Pickets", "Posts", "5");
+	check(b, "Fence", "Pickets", "Panels whole", "2");
+	check(b, "Fence", "Pickets", "Panels cut up", "1");
+	check(b, "Fence", "Pickets", "Gate 1 clear", "3 ft 8 1/2 in");
+	check(b, "Fence", "Pickets", "Hole across", "10 1/2 in");
+	check(b, "Fence", "Pickets", "Bags for one", "1.72");
 	arena_clear(&arena);
 	plot_fini(&plot);
 	desk_free(b);
@@ -168,17 +155,17 @@ START_TEST(what_is_dug_stands_by_purpose_by_kind_and_as_loads)
 	 * of sod; a quarter more loose, 11.46 cu ft, 891 lb at 2,100 lb/cu yd. */
 	struct desk *b = desk_new(ROWS { "ppppllll", "ppppllll", "ppppllll", "....llll", NULL });
 
-	check(b, DIG, "In the ground", "Paths", "5.5 cu ft");
-	check(b, DIG, "In the ground", "Lawns", "3.7 cu ft");
-	check(b, DIG, "In the ground", "All", "9.2 cu ft");
-	check(b, DIG, "Dug, loose", "Sod", "5.8 cu ft");
-	check(b, DIG, "Dug, loose", "Subsoil", "5.6 cu ft");
-	check(b, DIG, "Dug, loose", "Reused in beds", "0.0 cu ft");
-	check(b, DIG, "Spoil to haul away", "Loose", "11.5 cu ft");
-	check(b, DIG, "Spoil to haul away", "Weight", "891 lb");
-	check(b, DIG, "Spoil to haul away", "Barrows", "3");
-	check(b, DIG, "Spoil to haul away", "or pickup loads", "1");
-	check(b, DIG, "Spoil to haul away", "or truck loads", "1");
+	check(b, "Dig", "In the ground", "Paths", "5.5 cu ft");
+	check(b, "Dig", "In the ground", "Lawns", "3.7 cu ft");
+	check(b, "Dig", "In the ground", "All", "9.2 cu ft");
+	check(b, "Dig", "Dug, loose", "Sod", "5.8 cu ft");
+	check(b, "Dig", "Dug, loose", "Subsoil", "5.6 cu ft");
+	check(b, "Dig", "Dug, loose", "Reused in beds", "0.0 cu ft");
+	check(b, "Dig", "Spoil to haul away", "Loose", "11.5 cu ft");
+	check(b, "Dig", "Spoil to haul away", "Weight", "891 lb");
+	check(b, "Dig", "Spoil to haul away", "Barrows", "3");
+	check(b, "Dig", "Spoil to haul away", "or pickup loads", "1");
+	check(b, "Dig", "Spoil to haul away", "or truck loads", "1");
 	desk_free(b);
 }
 END_TEST
@@ -187,13 +174,13 @@ START_TEST(an_empty_plan_has_a_sentence_on_each_page)
 {
 	struct desk *b = desk_new(ROWS { ".", NULL });
 
-	ck_assert_str_eq(b->editor.pages.pages[BEDS].lines[0].label, "No beds yet.");
-	ck_assert_str_eq(b->editor.pages.pages[WALLS].lines[0].label, "No raised beds yet.");
-	ck_assert_str_eq(b->editor.pages.pages[FILL].lines[0].label, "Nothing to fill yet.");
-	ck_assert_str_eq(b->editor.pages.pages[DIG].lines[0].label, "Nothing to dig yet.");
-	ck_assert_str_eq(b->editor.pages.pages[FENCE].lines[0].label, "No fence yet.");
-	ck_assert_str_eq(b->editor.pages.pages[SNAGS].lines[0].label, "None found.");
-	ck_assert_uint_eq(b->editor.pages.pages[EDGES].count, 1);
+	ck_assert_str_eq(desk_page(b, "Beds")->lines[0].label, "No beds yet.");
+	ck_assert_str_eq(desk_page(b, "Walls")->lines[0].label, "No raised beds yet.");
+	ck_assert_str_eq(desk_page(b, "Fill")->lines[0].label, "Nothing to fill yet.");
+	ck_assert_str_eq(desk_page(b, "Dig")->lines[0].label, "Nothing to dig yet.");
+	ck_assert_str_eq(desk_page(b, "Fence")->lines[0].label, "No fence yet.");
+	ck_assert_str_eq(desk_page(b, "Snags")->lines[0].label, "None found.");
+	ck_assert_uint_eq(desk_page(b, "Edges")->count, 1);
 	desk_free(b);
 }
 END_TEST
@@ -209,8 +196,8 @@ START_TEST(snags_of_a_code_are_counted_and_the_first_twenty_told)
 	desk_press(b, PRESS_RIGHT);
 	desk_press(b, PRESS_RIGHT);
 	desk_type(b, "|");
-	page = &b->editor.pages.pages[SNAGS];
-	check(b, SNAGS, "", "mirror-broken", "25");
+	page = desk_page(b, "Snags");
+	check(b, "Snags", "", "mirror-broken", "25");
 	ck_assert_str_eq(page->lines[page->count - 1].label, "and 5 more.");
 	ck_assert_ptr_nonnull(strstr(page->lines[page->count - 2].label, "at 19 ft, 0 in: "));
 	desk_free(b);
@@ -221,18 +208,18 @@ START_TEST(figures_that_the_last_stroke_changed_have_a_star)
 {
 	struct desk *b = garden();
 
-	ck_assert(!find(b, AREAS, "", "b b")->is_changed);
+	ck_assert(!desk_line(b, "Areas", "", "b b")->is_changed);
 	b->editor.cursor = (struct place){ 0, 0 };
 	desk_type(b, "p ");
-	ck_assert(find(b, AREAS, "", "b b")->is_changed);
-	ck_assert(find(b, AREAS, "", "p p")->is_changed);
-	ck_assert(!find(b, AREAS, "", "S S")->is_changed);
-	ck_assert(!find(b, AREAS, "", "In all")->is_changed);
+	ck_assert(desk_line(b, "Areas", "", "b b")->is_changed);
+	ck_assert(desk_line(b, "Areas", "", "p p")->is_changed);
+	ck_assert(!desk_line(b, "Areas", "", "S S")->is_changed);
+	ck_assert(!desk_line(b, "Areas", "", "In all")->is_changed);
 	desk_press(b, PRESS_RIGHT);
-	ck_assert(find(b, AREAS, "", "b b")->is_changed);
+	ck_assert(desk_line(b, "Areas", "", "b b")->is_changed);
 	desk_type(b, "S ");
-	ck_assert(!find(b, AREAS, "", "p p")->is_changed);
-	ck_assert(find(b, AREAS, "", "S S")->is_changed);
+	ck_assert(!desk_line(b, "Areas", "", "p p")->is_changed);
+	ck_assert(desk_line(b, "Areas", "", "S S")->is_changed);
 	desk_free(b);
 }
 END_TEST
@@ -243,8 +230,8 @@ START_TEST(a_figure_is_compared_with_its_own_under_the_same_heading)
 
 	b->editor.cursor = (struct place){ 3, 1 };
 	desk_type(b, " ");
-	ck_assert(!find(b, BEDS, "B1 b b", "Area")->is_changed);
-	ck_assert(find(b, BEDS, "B2 b b", "Area")->is_changed);
+	ck_assert(!desk_line(b, "Beds", "B1 b b", "Area")->is_changed);
+	ck_assert(desk_line(b, "Beds", "B2 b b", "Area")->is_changed);
 	desk_free(b);
 }
 END_TEST

@@ -30,7 +30,7 @@ static int choose(struct asker *asker, const struct question *question)
 	const char *answer = answer_next(b, question->text);
 
 	b->offered[0] = '\0';
-	b->first = question->first;
+	snprintf(b->first, sizeof b->first, "%s", question->answers[question->first]);
 	for (int i = 0; i < question->count; i++)
 		offer(b, question->answers[i], question->notes ? question->notes[i] : NULL);
 	if (!*answer)
@@ -193,6 +193,25 @@ void desk_check(struct desk *b, const char *const *rows)
 void desk_asked(struct desk *b, const char *words)
 {
 	ck_assert_msg(strstr(b->asked, words) != NULL, "asked \"%s\", not \"%s\"", b->asked, words);
+}
+
+const struct page *desk_page(const struct desk *b, const char *name)
+{
+	for (int i = 0; i < pages_count(); i++)
+		if (strcmp(b->editor.pages.pages[i].name, name) == 0)
+			return &b->editor.pages.pages[i];
+	ck_abort_msg("no page %s", name);
+}
+
+const struct line *desk_line(const struct desk *b, const char *page, const char *under,
+	const char *label)
+{
+	const struct page *p = desk_page(b, page);
+
+	for (size_t i = 0; i < p->count; i++)
+		if (strcmp(p->lines[i].label, label) == 0 && strcmp(p->lines[i].under, under) == 0)
+			return &p->lines[i];
+	ck_abort_msg("no line \"%s\" under \"%s\" on page %s", label, under, page);
 }
 
 void desk_says(struct desk *b, const char *words)

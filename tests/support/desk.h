@@ -20,7 +20,7 @@ struct desk {
 	char *folder, *path;
 	const char *const *answers; /* those still to be given; NULL: none */
 	char asked[512];            /* the question's text or the sheet's title, last */
-	int first;                  /* the answer offered first, last */
+	char first[80];             /* the answer that the cursor was on at first, last */
 	/* its answers, or its fields with what stood in them, a line each */
 	char offered[2048];
 	char fault[512];            /* why a sheet was refused, last */
@@ -44,6 +44,11 @@ void desk_do(struct desk *b, enum act_id act);
 void desk_check(struct desk *b, const char *const *rows);
 /* Fails the test unless the last question's text, or the sheet's title, has these words. */
 void desk_asked(struct desk *b, const char *words);
+/* The panel's page of this name, and its line with a label, under a heading ("": none); without
+ * them the test fails. */
+const struct page *desk_page(const struct desk *b, const char *name);
+const struct line *desk_line(const struct desk *b, const char *page, const char *under,
+	const char *label);
 /* Fails the test unless the message has these words. */
 void desk_says(struct desk *b, const char *words);
 
