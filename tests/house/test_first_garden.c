@@ -1,13 +1,10 @@
 /* A first garden, from an empty folder to a takeoff, as README.md tells it: what is pressed
  * besides typing words and measures is counted. */
-#include "base/file.h"
 #include "plot/mirror.h"
 #include "plot/history/store.h"
 #include "support/runner.h"
-#include "support/scratch.h"
-#include "support/terminal.h"
+#include "support/table.h"
 
-#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -51,14 +48,10 @@ static int presses(const char *names)
 	return count;
 }
 
-static void check_takeoff(const char *folder)
+static void check_takeoff(const struct table *at)
 {
-	char path[4096];
-	struct text bytes = TEXT_EMPTY;
-	struct file_error error;
+	struct text bytes = table_file(at, "rose.txt");
 
-	snprintf(path, sizeof path, "%s/rose.txt", folder);
-	ck_assert_msg(file_read(path, 1 << 20, &bytes, &error), "%s", error.sentence);
 	ck_assert_ptr_nonnull(strstr(bytes.bytes, "parterre takeoff 1\n"));
 	ck_assert_ptr_nonnull(strstr(bytes.bytes, "Rose court"));
 	ck_assert_ptr_nonnull(strstr(bytes.bytes, "Wall block"));
@@ -90,28 +83,25 @@ static void check_plot(const char *path)
 
 START_TEST(a_mirrored_garden_and_its_takeoff_take_fewer_than_sixty_presses)
 {
-	char *folder = scratch_new(), path[4096];
-	struct terminal *t;
+	struct table at;
 	int count = 0;
 
-	snprintf(path, sizeof path, "%s/rose.plot", folder);
-	t = terminal_new(&(struct launch){
-		.argv = (const char *[]){ BUILD_FOLDER "/parterre", path, NULL } });
-	terminal_wait(t, "Begin a new plot");
+	table_clear(&at, "rose.plot");
+	table_start(&at, NULL);
+	terminal_wait(at.t, "Begin a new plot");
 	for (size_t i = 0; i < sizeof way / sizeof *way; i++) {
 		if (way[i].typed)
-			terminal_type(t, way[i].typed);
-		terminal_keys(t, way[i].pressed);
+			terminal_type(at.t, way[i].typed);
+		terminal_keys(at.t, way[i].pressed);
 		count += presses(way[i].pressed);
 		if (way[i].seen)
-			terminal_wait(t, way[i].seen);
+			terminal_wait(at.t, way[i].seen);
 	}
-	ck_assert_int_eq(terminal_end(t).code, 0);
+	ck_assert_int_eq(terminal_end(at.t).code, 0);
 	ck_assert_int_lt(count, PRESSES_MOST);
-	check_plot(path);
-	check_takeoff(folder);
-	terminal_free(t);
-	scratch_remove(folder);
+	check_plot(at.plot);
+	check_takeoff(&at);
+	table_leave(&at);
 }
 END_TEST
 

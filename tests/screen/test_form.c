@@ -63,24 +63,12 @@ static void open_sheet_of(struct table *at, enum attribute a)
 {
 	static const char *const names[BLOCK_KINDS] = { "The plot", "", "b ", "p ", "l ", "S ",
 		"Pickets" };
+	const struct attribute_row *row = attribute_row(a);
 	enum block_kind block = attribute_block(a);
-	int sheet = 0, field = (int)(a - block_first(block));
 
-	if (block > BLOCK_ALLOW)
-		field += block == BLOCK_FENCE ? 1 : 2; /* the name; and the letter */
-	while (block == BLOCK_ALLOW && a > allow_sheet_part(sheet).last)
-		sheet++;
-	if (block == BLOCK_ALLOW)
-		field = (int)(a - allow_sheet_part(sheet).first);
-
-	terminal_keys(at->t, "#");
-	terminal_wait(at->t, "Which sheet?");
-	terminal_keys(at->t, "home");
-	terminal_type(at->t, block == BLOCK_ALLOW ? allow_sheet_title(sheet) : names[block]);
-	terminal_keys(at->t, "enter");
-	terminal_wait(at->t, "Esc leave");
-	for (int i = 0; i < field; i++)
-		terminal_keys(at->t, "down");
+	open_sheet(at, block == BLOCK_ALLOW ? allow_sheet_title(row->sheet) : names[block],
+		"Esc leave");
+	field_go_to(at->t, row->label);
 }
 
 /* Turns to another word, or types a bad value, is refused, and types a good one. */
@@ -206,7 +194,7 @@ START_TEST(another_letter_is_put_on_the_ground)
 
 	table_sit(&at, "court.plot", 24, 80);
 	open_sheet(&at, "b", "The bed b");
-	terminal_keys(at.t, "down");
+	field_go_to(at.t, "Letter");
 	terminal_type(at.t, "p");
 	terminal_keys(at.t, "enter");
 	terminal_wait(at.t, "Letter: p is taken");
@@ -214,7 +202,7 @@ START_TEST(another_letter_is_put_on_the_ground)
 	terminal_type(at.t, "k");
 	accept_sheet(&at);
 	terminal_wait(at.t, "Set; Backspace takes it back.");
-	ck_assert_ptr_nonnull(strstr(terminal_row(at.t, 3), "k"));
+	terminal_until(at.t, shown_letter(at.t, 1, 1) == 'k');
 	table_check_saved(&at, "  .kkkkkppkkkkk.\n");
 	terminal_keys(at.t, "backspace");
 	terminal_wait(at.t, "court.plot, not saved");
@@ -246,7 +234,7 @@ START_TEST(other_units_are_shown_at_once)
 
 	table_sit(&at, "court.plot", 24, 80);
 	open_sheet(&at, "The plot", "Units shown");
-	terminal_keys(at.t, "down");
+	field_go_to(at.t, "Units shown");
 	terminal_type(at.t, "m");
 	terminal_wait(at.t, "304.8 mm");
 	accept_sheet(&at);
@@ -263,7 +251,7 @@ START_TEST(another_cell_keeps_the_cells_or_the_measure)
 
 	table_sit(&at, "court.plot", 24, 80);
 	open_sheet(&at, "The plot", "Units shown");
-	terminal_keys(at.t, "down down");
+	field_go_to(at.t, "Side of a cell");
 	terminal_type(at.t, "6");
 	terminal_keys(at.t, "enter");
 	terminal_wait(at.t, "Side of a cell: 6 has no unit. 6 in? Enter takes it.");
@@ -283,7 +271,7 @@ START_TEST(another_cell_keeps_the_cells_or_the_measure)
 	table_check_saved(&at, "ground 14 x 8\n");
 
 	open_sheet(&at, "The plot", "Units shown");
-	terminal_keys(at.t, "down down");
+	field_go_to(at.t, "Side of a cell");
 	terminal_type(at.t, "2 ft");
 	accept_sheet(&at);
 	terminal_wait(at.t, "28 ft x 16 ft");
@@ -303,13 +291,13 @@ START_TEST(a_note_is_added_and_one_too_long_for_its_field_is_shown_whole)
 
 	table_sit(&at, "court.plot", 24, 80);
 	open_sheet(&at, "The plot", "Add a note");
-	terminal_keys(at.t, "pagedown");
+	field_go_to(at.t, "Add a note");
 	terminal_type(at.t, words);
 	terminal_wait(at.t, words);
 	terminal_keys(at.t, "enter");
 	terminal_wait(at.t, "Set; Backspace");
-	table_check_saved(&at, "\nnote \"Look for the old drain before anything else is dug on this "
-		"side\"\n");
+	table_check_saved(&at, "\nnote \"Look for the old drain before anything else is dug on "
+		"this side\"\n");
 	table_leave(&at);
 }
 END_TEST
@@ -321,7 +309,9 @@ START_TEST(esc_drops_everything)
 	table_sit(&at, "court.plot", 24, 80);
 	open_sheet(&at, "b", "The bed b");
 	terminal_type(at.t, "Other");
-	terminal_keys(at.t, "down k down down");
+	field_go_to(at.t, "Letter");
+	terminal_keys(at.t, "k");
+	field_go_to(at.t, "Block as laid");
 	terminal_wait(at.t, "Name        Other");
 	terminal_keys(at.t, "escape");
 	terminal_wait(at.t, "At rest   court.plot, saved   hand b Raised bed");
@@ -336,18 +326,18 @@ START_TEST(a_wrong_field_keeps_its_words_and_the_cursor)
 
 	table_sit(&at, "court.plot", 24, 80);
 	open_sheet(&at, "b", "The bed b");
-	terminal_keys(at.t, "down down down");
+	field_go_to(at.t, "Block as laid");
 	terminal_type(at.t, "1 ft x 2 ft x 3 in");
 	terminal_keys(at.t, "enter");
 	terminal_wait(at.t, "Block as laid: found 2, expected a depth across the wall");
 	terminal_wait(at.t, "1 ft x 2 ft x 3 in");
-	ck_assert_int_eq(terminal_cursor(at.t).row, 6);
+	ck_assert(shown_at(at.t, "Block as laid"));
 	/* Gone from, and come back to with the whole sheet. */
 	terminal_keys(at.t, "down");
 	terminal_wait_gone(at.t, "expected a depth across the wall");
 	accept_sheet(&at);
 	terminal_wait(at.t, "expected a depth across the wall");
-	terminal_until(at.t, terminal_cursor(at.t).row == 6);
+	terminal_until(at.t, shown_at(at.t, "Block as laid"));
 	/* To be mended, not typed anew; also where Enter found it wrong as it was come to. */
 	terminal_type(at.t, "!");
 	terminal_wait(at.t, "1 ft x 2 ft x 3 in!");
@@ -365,7 +355,7 @@ START_TEST(a_letter_turns_to_the_word_that_begins_so)
 
 	table_sit(&at, "court.plot", 24, 80);
 	open_sheet(&at, "The plot", "Units shown");
-	terminal_keys(at.t, "down x5");
+	field_go_to(at.t, "Mirror");
 	terminal_type(at.t, "h");
 	terminal_wait(at.t, "Mirror                half-turn");
 	terminal_type(at.t, "zt");
@@ -380,12 +370,16 @@ START_TEST(an_emptied_field_shows_its_default_in_brackets)
 
 	table_sit(&at, "court.plot", 24, 80);
 	open_sheet(&at, "b", "The bed b");
-	terminal_keys(at.t, "down down down backspace");
+	field_go_to(at.t, "Block as laid");
+	terminal_keys(at.t, "backspace");
 	terminal_wait(at.t, "[16 in x 8 in x 6 in]");
 	terminal_wait(at.t, "Block as laid: unset, so 16 in x 8 in x 6 in.");
-	terminal_keys(at.t, "down x11 backspace up x11");
+	field_go_to(at.t, "Mix of the fill");
+	terminal_keys(at.t, "backspace");
+	field_go_to(at.t, "Block as laid");
 	terminal_wait(at.t, "[topsoil 1, compost 1]");
-	terminal_keys(at.t, "up space");
+	field_go_to(at.t, "Built");
+	terminal_keys(at.t, "space");
 	terminal_wait(at.t, "Built                 raised");
 	terminal_keys(at.t, "delete");
 	terminal_wait(at.t, "Built                 [raised]");
@@ -393,23 +387,39 @@ START_TEST(an_emptied_field_shows_its_default_in_brackets)
 }
 END_TEST
 
+/* Whether the title of the bed's sheet says "3 of 19": the field, of how many. */
+static bool says_where(struct terminal *t, int *field, int *count)
+{
+	int row = terminal_find(t, "The bed b");
+
+	return row >= 0 && sscanf(strstr(terminal_row(t, row), "The bed b"), "The bed b %d of %d",
+		field, count) == 2;
+}
+
+static bool says_the_last(struct terminal *t)
+{
+	int field, count;
+
+	return says_where(t, &field, &count) && field == count;
+}
+
 START_TEST(a_new_size_keeps_what_was_typed_and_a_long_sheet_says_where_it_is)
 {
 	struct table at;
+	int field, count;
 
 	table_sit(&at, "court.plot", 24, 80);
 	open_sheet(&at, "b", "The bed b");
 	terminal_type(at.t, "Long bed");
 	terminal_keys(at.t, "pagedown");
 	terminal_resize(at.t, 18, 60);
-	terminal_wait(at.t, "19 of 19");
-	terminal_until(at.t, terminal_cursor(at.t).row == 15);
+	terminal_until(at.t, says_the_last(at.t) && shown_at(at.t, "Add a note"));
 	terminal_wait_gone(at.t, "Long bed");
 	terminal_keys(at.t, "pageup");
 	terminal_wait(at.t, "Name        Long bed");
 	terminal_resize(at.t, 24, 80);
 	terminal_wait(at.t, "Add a note");
-	terminal_wait_gone(at.t, " of 19");
+	terminal_until(at.t, !says_where(at.t, &field, &count));
 	accept_sheet(&at);
 	terminal_wait(at.t, "hand b Long bed");
 	table_leave(&at);
@@ -427,7 +437,7 @@ START_TEST(a_long_message_leaves_the_field_in_view)
 	terminal_type(at.t, "Look for the old drain before anything else is dug on this side");
 	terminal_wait(at.t, "Look for the old drain before anything else is dug on this");
 	terminal_wait(at.t, "Add a note");
-	terminal_until(at.t, terminal_cursor(at.t).row == 14);
+	terminal_until(at.t, shown_at(at.t, "Add a note"));
 	table_leave(&at);
 }
 END_TEST

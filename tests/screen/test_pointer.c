@@ -4,6 +4,7 @@
 #include "support/desk.h"
 #include "support/plots.h"
 #include "support/runner.h"
+#include "support/shown.h"
 
 #include <string.h>
 
@@ -31,11 +32,11 @@ static void point_at(struct desk *b, enum point_kind kind, int row, int column)
 	pointer_take(&b->editor, &layout, &point);
 }
 
-/* Over a cell, the plan's corner being at row 2, column 5. */
+/* Over a cell. */
 static void point_on(struct desk *b, enum point_kind kind, int x, int y)
 {
 	/* over its letter or its mark: either will do */
-	point_at(b, kind, 2 + y, 5 + 2 * x + (x & 1));
+	point_at(b, kind, PLAN_TOP + y, PLAN_LEFT + 2 * x + (x & 1));
 }
 
 static void click(struct desk *b, int x, int y)

@@ -47,7 +47,7 @@ static const struct pressing pressings[] = {
 	{ "enter", 0, 0, "Pegged" },
 	{ "enter right down", 1, 1, "The rectangle: 2 ft x 2 ft, 4.0 sq ft" },
 	{ "enter right enter enter", 1, 0, "*b Raised bed         34.0" },
-	{ "enter right right down down enter down enter enter", 2, 2,
+	{ "enter right right down down enter F r a m e enter enter", 2, 2,
 		"*. Open ground        31.0" },
 	{ "*", 0, 0, "*. Open ground         0.0" },
 	{ "|", 0, 0, "The mirror is off." },
@@ -56,10 +56,10 @@ static const struct pressing pressings[] = {
 	{ "&", 0, 0, "Folded" },
 	{ "space backspace", 0, 0, "Taken back" },
 	{ "space backspace +", 0, 0, "Put back" },
-	{ "tab", 0, 0, "2 of " },
+	{ "tab", 0, 0, "Edges       " },
 	{ "shift-tab", 0, 0, "Snags  " },
-	{ "tab tab tab )", 0, 0, "( 6 more above" },
-	{ "tab tab tab ) (", 0, 0, ") 6 more below" },
+	{ "; W a l l s enter )", 0, 0, "( 6 more above" },
+	{ "; W a l l s enter ) (", 0, 0, ") 6 more below" },
 	{ "escape", 0, 0, "At rest already" },
 	{ "ctrl-c", 0, 0, "At rest already" },
 	{ "= escape", 0, 0, "At rest" },
@@ -128,23 +128,18 @@ START_TEST(a_stroke_is_mirrored_before_the_eyes)
 }
 END_TEST
 
-static bool row_at_cursor(struct terminal *t, const char *words)
-{
-	return strstr(terminal_row(t, terminal_cursor(t).row), words) != NULL;
-}
-
 START_TEST(a_list_is_walked_jumped_in_and_picked_from)
 {
 	struct table at;
 
 	table_sit(&at, "court.plot", 24, 80);
 	terminal_keys(at.t, "; down enter");
-	terminal_wait(at.t, "2 of ");
+	terminal_until(at.t, shown_page(at.t, "Edges"));
 	terminal_keys(at.t, "; end enter");
-	terminal_wait(at.t, "Snags  ");
+	terminal_until(at.t, shown_page(at.t, "Snags"));
 	terminal_keys(at.t, "; home tab shift-tab pagedown pageup up down w");
 	terminal_keys(at.t, "enter");
-	terminal_wait(at.t, "4 of ");
+	terminal_until(at.t, shown_page(at.t, "Walls"));
 	terminal_keys(at.t, "! T r enter");
 	terminal_until(at.t, strncmp(terminal_row(at.t, 0), "Trail", 5) == 0);
 	table_leave(&at);
@@ -157,21 +152,21 @@ START_TEST(a_list_finds_words_inside_and_says_what_was_typed)
 
 	table_sit(&at, "court.plot", 24, 80);
 	terminal_keys(at.t, "!");
-	terminal_wait(at.t, "1 of 5");
+	terminal_wait(at.t, "Type what you seek");
 	terminal_keys(at.t, "m a r k e d");
 	terminal_wait(at.t, "Typed: marked. Tab");
-	terminal_until(at.t, row_at_cursor(at.t, "Lift what is marked"));
+	terminal_until(at.t, shown_at(at.t, "Lift what is marked"));
 	terminal_keys(at.t, "tab");
-	terminal_until(at.t, row_at_cursor(at.t, "Move what is marked"));
+	terminal_until(at.t, shown_at(at.t, "Move what is marked"));
 	terminal_keys(at.t, "z");
 	terminal_wait(at.t, "Nothing here has markedz. Typed: marked.");
 	terminal_keys(at.t, "backspace");
 	terminal_wait(at.t, "Typed: marke. Tab");
-	terminal_until(at.t, row_at_cursor(at.t, "Lift what is marked"));
+	terminal_until(at.t, shown_at(at.t, "Lift what is marked"));
 	terminal_keys(at.t, "down");
 	terminal_wait_gone(at.t, "Typed");
 	terminal_keys(at.t, "c o p y space w"); /* the wish of an act whose name has other words */
-	terminal_until(at.t, row_at_cursor(at.t, "Stamp what is marked"));
+	terminal_until(at.t, shown_at(at.t, "Stamp what is marked"));
 	terminal_keys(at.t, "backspace x6");
 	terminal_wait_gone(at.t, "Typed");
 	terminal_keys(at.t, "s h e e enter");
@@ -193,7 +188,8 @@ START_TEST(a_place_is_typed_corrected_and_gone_to)
 	terminal_wait(at.t, "Across from the left: 3 has no unit. 3 ft?");
 	terminal_keys(at.t, "end");
 	terminal_type(at.t, " ft 6 in");
-	terminal_keys(at.t, "down backspace");
+	field_go_to(at.t, "Down from the top");
+	terminal_keys(at.t, "backspace");
 	terminal_type(at.t, "24 xin");
 	terminal_keys(at.t, "left left left delete enter");
 	terminal_until(at.t, shown_on_cell(at.t, 3, 2));
@@ -212,9 +208,9 @@ START_TEST(a_garden_is_begun_drawn_mirrored_saved_opened_again_and_taken_off)
 	table_start(&at, NULL);
 	terminal_wait(at.t, "Begin a new plot");
 	terminal_type(at.t, "Herb c\303\266urt");
-	terminal_keys(at.t, "down down");
+	field_go_to(at.t, "Width, left to right");
 	terminal_type(at.t, "12 ft");
-	terminal_keys(at.t, "down");
+	field_go_to(at.t, "Depth, top to bottom");
 	terminal_type(at.t, "8 ft");
 	terminal_keys(at.t, "enter enter");
 	terminal_wait(at.t, "A new plot.");
@@ -269,16 +265,19 @@ START_TEST(a_metric_plot_is_begun_by_turning_the_units)
 	table_clear(&at, "new.plot");
 	table_start(&at, NULL);
 	terminal_wait(at.t, "Begin a new plot");
-	terminal_keys(at.t, "down space");
+	field_go_to(at.t, "Units");
+	terminal_keys(at.t, "space");
 	terminal_wait(at.t, "300 mm");
 	terminal_keys(at.t, "left");
 	terminal_wait(at.t, "24 ft");
-	terminal_keys(at.t, "right down");
+	terminal_keys(at.t, "right");
+	field_go_to(at.t, "Width, left to right");
 	terminal_type(at.t, "5 m");
-	terminal_keys(at.t, "down down enter");
+	field_go_to(at.t, "Side of a cell");
+	terminal_keys(at.t, "enter");
 	terminal_wait(at.t, "5 m is no whole number of cells of 300 mm, but 4800 mm is");
 	terminal_wait(at.t, "5100 mm is");
-	ck_assert_int_eq(terminal_cursor(at.t).row, 5);
+	ck_assert(shown_at(at.t, "Width, left to right"));
 	terminal_keys(at.t, "backspace x3");
 	terminal_type(at.t, "4.8 m");
 	terminal_keys(at.t, "pagedown enter");
@@ -314,7 +313,7 @@ START_TEST(a_bed_is_built_otherwise_by_its_sheet)
 	terminal_keys(at.t, "enter");
 	terminal_wait(at.t, "Block as laid");
 	terminal_wait(at.t, "[135 lb/cu ft]");
-	terminal_keys(at.t, "down x5");
+	field_go_to(at.t, "Courses");
 	terminal_type(at.t, "41");
 	terminal_keys(at.t, "pagedown enter");
 	terminal_wait(at.t, "Courses: found 41, expected 1 to 40");
@@ -345,7 +344,7 @@ START_TEST(a_large_screen_shows_more_of_a_large_plan)
 	struct table at;
 
 	sit(&at, "great-court.plot", 40, 120);
-	terminal_wait(at.t, "1 of ");
+	table_wait(at.t);
 	/* The last cell in view: row 35 of the file's ground, column 43. */
 	terminal_until(at.t, shown_letter(at.t, 43, 35) == 'p');
 	terminal_keys(at.t, "end");
@@ -362,7 +361,7 @@ START_TEST(words_of_the_first_row_give_way_before_a_name_is_cut)
 	struct table at;
 
 	sit(&at, "snags.plot", 24, 80);
-	terminal_wait(at.t, "1 of ");
+	table_wait(at.t);
 	ck_assert_ptr_nonnull(strstr(terminal_row(at.t, 0),
 		"snags.plot, saved  a Too narrow for its"));
 	ck_assert_ptr_null(strstr(terminal_row(at.t, 0), "hand"));
@@ -379,7 +378,7 @@ START_TEST(the_smallest_screen_shows_all_parts)
 	struct table at;
 
 	sit(&at, "court.plot", 18, 60);
-	terminal_wait(at.t, "1 of ");
+	terminal_until(at.t, shown_page(at.t, "Areas"));
 	terminal_wait(at.t, "left-right, 1 fault");
 	terminal_wait(at.t, "here");
 	terminal_wait(at.t, "! acts");
@@ -445,13 +444,13 @@ START_TEST(a_new_size_in_the_middle_of_a_trail_a_list_and_a_form_changes_nothing
 	terminal_wait(at.t, "All that can be done");
 	terminal_keys(at.t, "end");
 	terminal_resize(at.t, 18, 60);
-	terminal_wait(at.t, " of ");
+	terminal_wait(at.t, "Type what you seek");
 	terminal_wait(at.t, "Trail");
 	terminal_keys(at.t, "escape @");
 	terminal_wait(at.t, "Across from the left");
 	terminal_type(at.t, "5 f");
 	terminal_resize(at.t, 24, 80);
-	terminal_until(at.t, terminal_shows(at.t, "5 f") && terminal_cursor(at.t).row == 3);
+	terminal_until(at.t, terminal_shows(at.t, "5 f") && shown_at(at.t, "Across from the left"));
 	terminal_type(at.t, "t\r\r");
 	terminal_until(at.t, shown_on_cell(at.t, 5, 0));
 	table_leave(&at);
@@ -502,8 +501,9 @@ START_TEST(pasted_text_goes_into_a_field_without_its_ends_of_lines)
 	terminal_wait(at.t, "Begin a new plot");
 	terminal_type(at.t, "\033[200~Herb\rcourt\033[31m \303\251\033[201~");
 	terminal_wait(at.t, " Herb court");
-	ck_assert_ptr_nonnull(strstr(terminal_row(at.t, 3), "\303\251"));
-	ck_assert_int_eq(terminal_cursor(at.t).row, 3);
+	ck_assert_ptr_nonnull(strstr(terminal_row(at.t, terminal_find(at.t, "Title ")),
+		"\303\251"));
+	ck_assert(shown_at(at.t, "Title"));
 	table_leave(&at);
 }
 END_TEST

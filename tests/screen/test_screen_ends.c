@@ -245,7 +245,7 @@ START_TEST(a_dropped_line_rescues_the_work_which_is_offered_and_taken_up)
 	terminal_wait(at.t, "was rescued.");
 	terminal_wait(at.t, "Enter pick");
 	ck_assert_int_ne(shown_letter(at.t, 0, 0), 'S');
-	terminal_keys(at.t, "down down enter");
+	terminal_keys(at.t, "L o o k enter");
 	terminal_wait(at.t, "looking only");
 	terminal_keys(at.t, "space");
 	terminal_wait(at.t, "rescued work waits");
@@ -403,7 +403,7 @@ START_TEST(a_second_session_looks_and_does_not_write)
 	terminal_wait(second, "Looking only: another session (process ");
 	ck_assert_int_ne(shown_letter(second, 0, 0), 'b');
 	terminal_keys(second, "right tab");
-	terminal_wait(second, "2 of ");
+	terminal_until(second, shown_page(second, "Edges"));
 	terminal_signal(second, SIGTERM);
 	ck_assert_int_eq(terminal_end(second).signal, SIGTERM);
 	ck_assert(!is_rescued(&at));

@@ -31,7 +31,7 @@ bool shown_on_cell(struct terminal *t, int x, int y)
 	return at.row == PLAN_TOP + y && at.column == PLAN_LEFT + 2 * x;
 }
 
-/* What follows the label in the row that begins with it, right of the divider; NULL: it does not. */
+/* What follows the label in a row that begins with it, right of the divider; NULL: it does not. */
 static const char *row_after(struct terminal *t, int row, const char *label)
 {
 	char words[128];

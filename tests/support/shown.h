@@ -7,8 +7,8 @@
 /* Where the plan's first character is, at every size of the screen. */
 enum { PLAN_TOP = 2, PLAN_LEFT = 5 };
 
-/* The plan's character in this row and column of it, from 0; in two columns a cell, the letter of
- * cell x, y and the mark beside it; and whether the cursor is on that cell. */
+/* The plan's character in this row and column of it, from 0; the rulers' are at -1. In two columns
+ * a cell, the letter of cell x, y and the mark beside it; and whether the cursor is on it. */
 char shown_character(struct terminal *t, int row, int column);
 char shown_letter(struct terminal *t, int x, int y);
 char shown_mark(struct terminal *t, int x, int y);
