@@ -46,4 +46,13 @@ void change(struct editor *editor)
 after='}'
 refuses 'editor_edit(editor)->ground.rows = 1;' 'editor->plot->ground.rows = 1;'
 
+# The check itself finds fault with an unsound line that compiles, and a sound one that does not.
+finds_fault() {
+	(failed=0; refuses "$1" "$2" >/dev/null; exit $failed) &&
+		{ echo "no fault is found with: $1 / $2"; failed=1; }
+}
+before='' after=''
+finds_fault 'extern int sound;' 'extern int sound_too;'
+finds_fault 'extern int' 'extern int'
+
 exit $failed
