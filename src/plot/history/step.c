@@ -202,7 +202,8 @@ static void spans_put(const struct step *step, struct ground *ground, int side)
 		const struct changed *changed = &step->changed[i];
 		size_t length = (size_t)changed->length;
 
-		memcpy(ground_at(ground, changed->x, changed->y), at + (size_t)side * length, length);
+		memcpy(ground_at(ground, changed->x, changed->y), at + (size_t)side * length,
+			length);
 		at += STEP_SIDES * length;
 	}
 }
