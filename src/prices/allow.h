@@ -1,14 +1,13 @@
-/* The allowances that hold for a plot. */
+/* The allowances in force for a plot. */
 #ifndef PRICES_ALLOW_H
 #define PRICES_ALLOW_H
 
 #include "prices/book.h"
 
-/* What holds where a plot sets nothing: a block whose values are the book's (NULL: none), else
- * the defaults. */
+/* The allowances where a plot sets none: the book's (NULL: no book), else the defaults. */
 const struct block *allow_unset(const struct book *book);
-/* What the plot sets, else what holds without. The
- * values are the plot's and the book's own: the result in the arena must not outlive them. */
+/* The plot's allowances, the others as from allow_unset. The values are the plot's and the
+ * book's own: the result in the arena must not outlive them. */
 const struct block *allow_in_force(struct arena *arena, const struct plot *plot,
 	const struct book *book);
 

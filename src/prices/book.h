@@ -1,6 +1,6 @@
-/* The price book: what things are sold in and cost, and what a supplier's figures set in place
- * of the plot's defaults. It is optional; without one every quantity still comes out.
- * parterre-prices(5) describes the file. */
+/* The price book: packs and prices of goods, and allowances in place of the defaults. It is
+ * optional; without one every quantity is still computed. parterre-prices(5) describes the
+ * file. */
 #ifndef PRICES_BOOK_H
 #define PRICES_BOOK_H
 
@@ -17,29 +17,30 @@ typedef int64_t money;
 struct supplier {
 	const char *name;
 	money delivery;  /* for each drop */
-	double carries;  /* kg in a drop; 0: as much as the truck that is allowed for */
+	double carries;  /* kg in a drop; 0: what is allowed for a truck */
 	double holds;    /* m3 of bulk in a drop; 0: the same */
 };
 
 /* What collected goods are fetched in. */
 struct vehicle {
-	const char *name; /* NULL: the pickup that is allowed for */
-	double carries;   /* kg; 0: the same */
+	const char *name; /* NULL: a pickup */
+	double carries;   /* kg; 0: what is allowed for a pickup */
 	double holds;     /* m3 of bulk; 0: any volume */
 };
 
 enum pack_kind { PACK_BULK, PACK_BAG, PACK_PALLET, PACK_ROLL, PACK_PIECE };
 
-/* One way of buying. Bulk is loose, by volume or weight, in steps; all others are whole packs. */
+/* One way of buying a good. Bulk is sold loose, by volume or weight, in steps; all else in
+ * whole packs. */
 struct pack {
 	enum pack_kind kind;
 	enum item_unit unit; /* of size and step */
 	double size;         /* what the price buys, over 0 */
-	/* of bulk; 0: the step that is allowed for, by weight the whole size */
+	/* of bulk; 0: the step allowed for, the whole size if sold by weight */
 	double step;
 	const char *words;   /* the size as the book spells it: "2 cu ft", "90" */
 	money price;
-	double weight;       /* kg of one pack; 0: not told */
+	double weight;       /* kg of one pack; 0: not given */
 	int supplier;        /* index into the book's; NO_SUPPLIER: collected */
 };
 enum { NO_SUPPLIER = -1 };
@@ -56,26 +57,26 @@ struct goods {
 
 /* Owns all that it points to. */
 struct book {
-	struct block allow; /* what is set holds where the plot sets nothing */
+	struct block allow; /* used where the plot sets nothing */
 	const char *note;   /* "": none */
 	const char *currency;
 	const struct supplier *suppliers;
 	int supplier_count;
-	const struct goods *goods; /* no two of one item, block and length */
+	const struct goods *goods; /* no two of one good, name, block and length */
 	int goods_count;
 	struct vehicle vehicle;
 	struct arena arena;
 };
 
-/* What was wrong with a book: either the text is no JSON, and diag tells where, or a value is
- * not what its key asks for, and path tells which: "goods[2].packs[0].price", "" for the whole. */
+/* What is wrong with a book: it is not JSON, and diag says where; or a value is not what its
+ * key asks for, and path names it: "goods[2].packs[0].price", "" for the whole. */
 struct book_fault {
 	struct diag diag; /* line 0: see path */
 	char path[96];
 };
 
-/* Reads a book from length bytes of JSON. On failure *book holds nothing, and fault tells the
- * first thing wrong. */
+/* Reads a book from length bytes of JSON. On failure *book needs no book_fini, and *fault says
+ * the first thing wrong. */
 bool book_read(const char *bytes, size_t length, struct book *book, struct book_fault *fault);
 void book_fini(struct book *book);
 
@@ -88,8 +89,8 @@ struct wanted_goods {
 	struct size block; /* of blocks; else all 0 */
 	nm length;         /* of what is sold in several lengths; else 0 */
 };
-/* The goods of that block, and of that length to a millimetre, else of any. NULL where the book
- * has none. */
+/* The goods wanted: of that length to within a millimetre, else those sold in any length. NULL
+ * where the book has none. */
 const struct goods *book_goods(const struct book *book, const struct wanted_goods *wanted);
 /* The index of the supplier with the name; NO_SUPPLIER where there is none. */
 int book_supplier(const struct book *book, const char *name);

@@ -28,7 +28,7 @@ static bool pack_kind(struct reading *r, const cJSON *value, void *into)
 	return reading_fail(r, value, "\"bulk\", \"bag\", \"pallet\", \"roll\" or \"piece\"");
 }
 
-/* As the book spells it, with single blanks. */
+/* With single blanks, and none at either end. */
 static const char *plain_words(struct reading *r, const char *words)
 {
 	char *plain = arena_print(&r->book->arena, "%s", words), *end = plain;
@@ -64,7 +64,7 @@ static bool length_read(struct reading *r, const cJSON *value, double *metres)
 	return true;
 }
 
-/* A size in what the item is counted in; what goes by volume may be sold by weight. */
+/* A size in the item's unit; what is counted by volume may be sold by weight. */
 static bool size_read(struct reading *r, const cJSON *value, enum item_unit *unit, double *size)
 {
 	int count;

@@ -33,7 +33,7 @@ static bool text_fail(const char *bytes, size_t length, size_t at, struct diag *
 	return diag_set(d, line, (int)(at - start) + 1, bytes + at, end - at, "%s", expected);
 }
 
-/* What cJSON would let pass or cut short. */
+/* Refuses what cJSON would accept or cut short. */
 static bool is_sound(const char *bytes, size_t length, struct diag *d)
 {
 	bool in_text = false;
@@ -62,7 +62,7 @@ static bool is_sound(const char *bytes, size_t length, struct diag *d)
 	return true;
 }
 
-/* Where the parser stopped. Where it misses a key it stops one byte behind what stands there
+/* Where the parser stopped; where a key is missing, that is one byte past what is there
  * instead. */
 static size_t fault_place(const char *bytes, size_t at)
 {
@@ -253,7 +253,6 @@ bool reading_list(struct reading *r, const cJSON *value, int most, size_t size,
 
 /* ---- Values ---------------------------------------------------------------------------------- */
 
-/* Whether a person can read all of it. */
 static bool can_be_shown(const char *bytes, size_t length)
 {
 	size_t step;
@@ -289,7 +288,7 @@ bool read_money(struct reading *r, const cJSON *value, void *into)
 	money *amount = into;
 	double number = cJSON_IsNumber(value) ? value->valuedouble : -1;
 
-	/* Hundredths have no exact double: how near it must be is far under a hundredth. */
+	/* Hundredths have no exact double: 1e-6 is far less than one. */
 	if (!isfinite(number) || number < 0 || number > MONEY_MOST ||
 		fabs(number * 100 - round(number * 100)) > 1e-6)
 		return reading_fail(r, value,

@@ -158,7 +158,7 @@ static bool tree_read(struct reading *r, const cJSON *tree)
 	};
 	const cJSON *version = cJSON_GetObjectItemCaseSensitive(tree, "version");
 
-	/* A later version may have keys that are unknown here: it is not to be blamed for those. */
+	/* A later version may have keys unknown here: the version is reported, not the keys. */
 	if (cJSON_IsNumber(version) && version->valuedouble != BOOK_VERSION) {
 		reading_down(r, "version");
 		return book_version(r, version, NULL);

@@ -12,7 +12,7 @@ const struct good_row *good_row(enum good good)
 	return &rows[good];
 }
 
-/* A lower-case word, hyphens within. */
+/* Lower-case letters, with single hyphens between them. */
 static bool is_name(const char *name)
 {
 	size_t length = strlen(name);

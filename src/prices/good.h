@@ -1,9 +1,8 @@
 /* The goods, once: what a takeoff may list and a price book may have prices for.
  *
- * A row of GOODS_TABLE: identity, id (one that ends in a dot begins the ids of all that have a
- * name of their own: "soil.topsoil"), label for people (of a named one its name), unit in which
- * it is counted, in what rows of it differ, and the attribute of allow that says what a cubic
- * metre of it weighs. */
+ * A row of GOODS_TABLE: identity; id (one that ends in a dot is followed by a name:
+ * "soil.topsoil"); label (NULL: the name); unit it is counted in; what its rows in a takeoff
+ * differ by; the attribute of allow with its weight per cubic metre. */
 #ifndef PRICES_GOOD_H
 #define PRICES_GOOD_H
 
@@ -57,14 +56,14 @@ struct good_row {
 	const char *id, *label;
 	enum item_unit unit;
 	enum good_varies varies;
-	enum attribute density; /* NO_DENSITY where no volume of it is weighed */
+	enum attribute density; /* NO_DENSITY: never weighed by volume */
 };
 
 const struct good_row *good_row(enum good good);
-/* The good with the id; *name is what follows the dot of a named one, within the id, else "".
- * False where no good has it. */
+/* The good with the id; *name points into the id, to what follows the dot of a named one, else
+ * to the end: "". False where no good has it. */
 bool good_find(const char *id, enum good *good, const char **name);
-/* The good that a part of a soil mix is. */
+/* The good that a part of a soil mix is bought as. */
 enum good good_of_soil(const char *part);
 /* Adds the id; name as from good_find. */
 void good_add_id(struct text *out, enum good good, const char *name);

@@ -22,7 +22,8 @@ struct takeoff {
 	struct survey survey;
 	/* in force: the plot's, else the price book's, else the default */
 	const struct block *allow;
-	nm surface;                /* of paths, by which walls and fixtures go: from fill_surface */
+	nm surface;                /* height of paths, from fill_surface: walls and fixtures
+	                              depend on it */
 	struct areas areas;
 	struct walls walls;
 	struct cuttings cuttings;
@@ -58,14 +59,14 @@ struct shown {
 	size_t count_at; /* of an int: how many */
 	int count;       /* how many, where they are in the takeoff itself */
 	bool is_object;  /* JSON: one object, not an array */
-	enum subject subject; /* that is there where these are; SUBJECT_ANY: none */
+	enum subject subject; /* that these rows belong to; SUBJECT_ANY: none */
 	const char *title; /* of a page and a section of its own; NULL: those are made by hand */
 };
 
 extern const struct shown takeoff_shown[];
 extern const int takeoff_shown_count;
 
-/* Whether there is anything of the subject: rows of it are shown. */
+/* Whether any row of the subject is shown. */
 bool takeoff_has(const struct takeoff *takeoff, enum subject subject);
 
 /* The rows, *count of them. */

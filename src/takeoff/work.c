@@ -1,18 +1,17 @@
 #include "takeoff/takeoff.h"
 
-/* Hours a cubic metre; the kinds of ground in the order of enum subsoil: loam, clay, sand. */
+/* Hours per cubic metre; by enum subsoil: loam, clay, sand. */
 static const double DIGGING[] = { 2.20, 3.30, 1.20 }, LOADING[] = { 1.30, 1.90, 1.00 };
 static const double BARROWING = 1.25, BASE_COURSE = 1.00;
 
 enum { GOODS_MOST = 6 };
 
-/* What the hours go by; the base as it lies, compacted. */
+/* What the hours depend on; of base, its compacted volume. */
 enum labour {
 	LABOUR_UNKNOWN, LABOUR_SOD, LABOUR_DIGGING, LABOUR_LOADING, LABOUR_BASE, LABOUR_BARROWING
 };
 
-/* One step as it may come up: where there is one of its items to order, hours for it, or another
- * reason. */
+/* A step that may come up: for items to order, hours of work, or another reason. */
 struct plan_row {
 	const char *title, *doing, *tools, *caution;
 	enum { WITH_ITEMS, ALWAYS, WITH_BASE, WITH_CUTS } comes;

@@ -1,11 +1,11 @@
-/* The order of work: what is done one after the other, with what quantities, tools and hire,
- * what to mind, and how many hours it takes one person where somebody has published a rate.
+/* The order of work: for each step quantities, tools and hire, cautions, and the hours it takes
+ * one person where a rate is published.
  *
- * Rates, hours a cubic metre, by New Zealand trade labour factors: digging by hand 1.20 in sand,
- * 2.20 in medium ground, 3.30 in heavy ground; loading 1.00, 1.30, 1.90; taking up to 50 m by
- * barrow, spreading and levelling 1.25; a base course of 150 mm 1.00. Loam is taken for medium
- * ground, clay for heavy. Dry-laid walls, fences, edging and turf have no published rate that is
- * known here. */
+ * Rates, hours per cubic metre, by New Zealand trade labour factors: digging by hand 1.20 in
+ * sand, 2.20 in medium ground, 3.30 in heavy ground; loading 1.00, 1.30, 1.90; taking up to 50
+ * m by barrow, spreading and levelling 1.25; a base course of 150 mm 1.00. Loam counts as
+ * medium ground, clay as heavy. For dry-laid walls, fences, edging and turf no published rate
+ * is known. */
 #ifndef TAKEOFF_WORK_H
 #define TAKEOFF_WORK_H
 
@@ -21,7 +21,7 @@ struct work_step {
 	const char *caution; /* NULL: none of its own */
 	const int *items;    /* what it takes: indices into the items of the takeoff */
 	int item_count;
-	int64_t barrows;     /* loads of what of it is loose; 0: nothing is */
+	int64_t barrows;     /* loads of its loose goods; 0: none */
 	double hours;        /* of one person; 0 where no rate is published */
 	const char *rate;    /* the work that the rate is for; NULL where none is published */
 };

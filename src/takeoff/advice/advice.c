@@ -4,7 +4,7 @@
 
 #include <stdlib.h>
 
-/* What is at hand while sizes are tried for one bed. */
+/* What every size tried for one bed needs. */
 struct trial {
 	struct arena *arena;
 	struct side_book *book;
@@ -20,7 +20,7 @@ static bool has_short_side(const struct trial *trial, const struct outline *outl
 		&place);
 }
 
-/* True where some choice at its corners makes a side whole blocks in both courses. */
+/* Whether some choice at its corners makes a side whole blocks in both courses. */
 static bool can_be_whole(const struct masonry *masonry, struct side side)
 {
 	for (int choice = 0; choice < 4; choice++) {
@@ -33,7 +33,7 @@ static bool can_be_whole(const struct masonry *masonry, struct side side)
 	return false;
 }
 
-/* True where that holds of every side: most sizes fail here, without a ring being laid. */
+/* Whether every side can be whole: most sizes fail here, before a ring is laid. */
 static bool may_be_whole(const struct trial *trial, const struct outline *outline, nm cell)
 {
 	for (int l = 0; l < outline->count; l++) {
@@ -49,7 +49,7 @@ static bool may_be_whole(const struct trial *trial, const struct outline *outlin
 	return true;
 }
 
-/* True where the ring bonds and is all whole blocks. It must have room. */
+/* Whether the ring bonds and is all whole blocks. There must be room for it. */
 static bool is_whole(const struct trial *trial, const struct outline *outline, nm cell)
 {
 	struct ring ring;
@@ -80,7 +80,7 @@ static bool is_known(const struct advice *advice, struct place size)
 	return false;
 }
 
-/* Sizes `off` cells away in all. */
+/* Tries sizes that differ by `off` cells in all. */
 static void try_sizes(struct advice *out, const struct trial *trial, struct place now, int off,
 	nm cell)
 {
@@ -105,8 +105,8 @@ static bool has_room(const struct trial *trial, const struct room *room)
 		room_is_wide(room, 2 * depth + trial->inside, &at);
 }
 
-/* Cells of another side under the same drawing, the nearest first: whole inches or steps of 25
- * mm. */
+/* Tries the drawing with cells of another side, nearest first, in whole inches or steps of 25
+ * mm. Returns 0 where none will do. */
 static nm find_cell(const struct trial *trial, const struct room *room, enum units units)
 {
 	nm cell = room->survey->cell, step = units == UNITS_METRIC ? 25 * NM_PER_MM : NM_PER_INCH;
@@ -178,7 +178,7 @@ static void pair_add(struct pairs *pairs, const struct takeoff *takeoff, int a, 
 		pairs->list[pairs->count++] = (struct pair){ one, other, sides };
 }
 
-/* Neighbours within row y, and over its lower edge. */
+/* Neighbours within row y, and across its lower edge. */
 static void row_pairs(struct pairs *pairs, const struct takeoff *takeoff, int y)
 {
 	const struct survey *survey = &takeoff->survey;
@@ -198,7 +198,7 @@ static void row_pairs(struct pairs *pairs, const struct takeoff *takeoff, int y)
 	}
 }
 
-/* Blocks that a pair would save, 0 where it would not. */
+/* Blocks that a pair would save, 0 if none. */
 static int64_t pair_saves(const struct pair *pair, const struct takeoff *takeoff)
 {
 	const struct wall *one = walls_find(&takeoff->walls, pair->one);

@@ -15,7 +15,8 @@ struct area_row {
 };
 
 struct areas {
-	const struct area_row *list; /* legend order, those without a cell too, then open ground */
+	const struct area_row *list; /* in legend order, also those without a cell; then open
+	                                ground */
 	int count;
 };
 

@@ -1,4 +1,4 @@
-/* What every trade goes by: the plot, what is read off it, and the values in force. */
+/* What every trade needs: the plot, what is read off it, and the values in force. */
 #ifndef TAKEOFF_COMMON_BASIS_H
 #define TAKEOFF_COMMON_BASIS_H
 
@@ -6,10 +6,10 @@
 #include "takeoff/common/snags.h"
 
 struct basis {
-	struct arena *arena;          /* takes what a trade finds */
+	struct arena *arena;          /* for a trade's results */
 	const struct plot *plot;
 	const struct survey *survey;
-	const struct block *allow;    /* in force, with no value missing but those with a default */
+	const struct block *allow;    /* in force; what is unset has its default */
 	struct snag_list *snags;      /* where a trade adds its own */
 };
 

@@ -1,8 +1,8 @@
-/* Figures: what a trade shows of its results, declared once. From a declaration the text makes a
- * column of a table, the panel a line and JSON a key; each only where it is named.
+/* Figures: what of a trade's results is shown, declared once. The text makes a column of a
+ * table of it, the panel a line and JSON a key, each only where its name is given.
  *
- * A figure is bound to a field of a row. FIELD does not compile where the kind of figure and the
- * type of the field disagree. Keys say their unit: _m, _m2, _m3, _kg. */
+ * A figure is bound to a field of a row. FIELD does not compile where the kind of figure and
+ * the type of the field disagree. Keys say their unit: _m, _m2, _m3, _kg. */
 #ifndef TAKEOFF_COMMON_FIGURE_H
 #define TAKEOFF_COMMON_FIGURE_H
 
@@ -15,7 +15,7 @@
 enum figure_kind {
 	FIGURE_COUNT,    /* int, int64_t */
 	FIGURE_LENGTH,   /* nm, shown in feet and inches */
-	FIGURE_INCHES,   /* nm, shown as a rule reads it */
+	FIGURE_INCHES,   /* nm, shown as read off a rule */
 	FIGURE_AREA,     /* double, m2 */
 	FIGURE_VOLUME,   /* double, m3 */
 	FIGURE_WEIGHT,   /* double, kg */
@@ -27,13 +27,13 @@ enum figure_kind {
 	FIGURE_LETTER,   /* char */
 	FIGURE_TRUTH,    /* bool; JSON only */
 	FIGURE_ENTRY,    /* const struct entry *: letter and name; no JSON */
-	FIGURE_REGION,   /* int; in the text those of all rows alike, NO_REGION null in JSON */
+	FIGURE_REGION,   /* int; NO_REGION: null in JSON; in the text, of all rows alike */
 	FIGURE_PLACE,    /* struct place */
 	FIGURE_SPOT,     /* struct spot */
 	FIGURE_SIZE,     /* struct size */
 	/* JSON only: */
 	FIGURE_LENGTHS,  /* const nm *, as many as the field `count_at` says */
-	FIGURE_CUTS,     /* const struct cut *, each as often as there are blocks of it */
+	FIGURE_CUTS,     /* const struct cut *, each repeated for each of its blocks */
 	FIGURE_ROWS,     /* rows of `table` */
 	FIGURE_OBJECT,   /* one row of `table`, within this one */
 	/* Without a field: */
@@ -51,7 +51,7 @@ enum figure_flags {
 	TEXT_WRAPS = 64,     /* broken where the column would be too wide */
 	PANEL_OPTIONAL = 2,  /* no line where it is 0 */
 	PANEL_TITLE = 4,     /* part of the heading above the row's lines */
-	ROW_NEEDED = 8,      /* a row in which it is 0 is in no view */
+	ROW_NEEDED = 8,      /* a row in which it is 0 is shown nowhere */
 	JSON_SPACED = 16,    /* rows within a row follow it, with blanks between */
 	JSON_LINES = 32      /* the same, each on a line of its own */
 };
@@ -126,7 +126,7 @@ const void *figure_rows(const struct figure *figure, const void *row, int *count
 /* The field itself. */
 const void *figure_field(const struct figure *figure, const void *row);
 bool figure_is_none(const struct figure *figure, const void *row);
-/* True where a figure that the row needs is 0: it is in no view. */
+/* True where a figure that the row needs is 0: the row is shown nowhere. */
 bool row_is_left_out(const struct figure_table *table, const void *row);
 
 #endif

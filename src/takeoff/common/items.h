@@ -1,17 +1,17 @@
-/* The rows of what is bought and hauled, while each trade adds its own. */
+/* What is bought and hauled: rows that the trades add. */
 #ifndef TAKEOFF_COMMON_ITEMS_H
 #define TAKEOFF_COMMON_ITEMS_H
 
 #include "base/memory.h"
 #include "prices/book.h"
 
-/* By trade, in the order the work is done. Stone: base, surface, fabric and edging too. */
+/* In the order of work. Stone includes base, surface, fabric and edging. */
 enum section {
 	SECTION_DIG, SECTION_STONE, SECTION_WALLS, SECTION_FILL, SECTION_LAWN, SECTION_FENCE
 };
 enum { SECTIONS = SECTION_FENCE + 1 };
 
-/* What is said beside an item, with what it is said of. */
+/* The note beside an item, and which values it has. */
 enum note_kind {
 	NOTE_NONE,
 	NOTE_BREAKAGE, NOTE_SETTLEMENT, NOTE_TRIMMING, /* percent */
@@ -19,11 +19,11 @@ enum note_kind {
 	NOTE_CARTRIDGE,   /* lengths: the bead of one */
 	NOTE_SPOIL,
 	NOTE_ROLL,        /* lengths: width, length of a roll */
-	NOTE_LINER,       /* lengths: what is turned under */
+	NOTE_LINER,       /* lengths: of edge turned under */
 	NOTE_PIECE,       /* lengths: of a piece */
 	NOTE_POST,        /* lengths: as bought, square */
-	NOTE_PANEL,       /* name: of the fence; lengths: width, height; count: of them cut up */
-	NOTE_LEAF,        /* the same; count: of more leaves made of offcuts */
+	NOTE_PANEL,       /* name: of the fence; lengths: width, height; count: panels cut up */
+	NOTE_LEAF,        /* the same; count: leaves made of offcuts besides */
 	NOTE_CONCRETE,    /* amount: the yield of a bag */
 	NOTE_BRACKET, NOTE_HINGE, NOTE_LATCH, NOTE_BOLT
 };
@@ -41,36 +41,36 @@ struct note {
 
 struct item {
 	enum good good;
-	const char *name;  /* of a good that is named; else "" */
+	const char *name;  /* of a named good; else "" */
 	enum section section;
 	struct size block; /* of block rows; else all 0 */
 	nm length;         /* of what is sold in several lengths; else 0 */
-	/* order = laid + spare - reused, up to whole pieces where sold so */
+	/* order = laid + spare - reused, rounded up to whole pieces where sold so */
 	double laid, spare, order;
 	double reused;     /* found on the plot */
 	struct note note;
 	double unit_weight; /* kg of one unit; 0: not known */
 	double weight;     /* kg of what is bought; 0: not known */
 	const struct pack *pack; /* how it is bought, by the price book; NULL: no price */
-	double packs;      /* whole ones; of bulk times the pack's size, a whole number of steps */
+	double packs;      /* whole; of bulk in pack sizes, a whole number of steps */
 	money cost;        /* of the packs */
 };
 
 struct item_list {
 	struct arena *arena;
-	const struct block *allow; /* in force: it has the densities */
+	const struct block *allow; /* in force, for the densities */
 	struct item *list;
 	size_t count, capacity;
 };
 
-/* Adds a copy of the row. A unit weight of 0 becomes what the good's density says, 1 for what
- * goes by weight. Returns the row for more to be added up in it; valid until the next is added. */
+/* Adds a copy of the item. A unit weight of 0 becomes the good's density (1 where counted in
+ * kg). Returns the copy, for more to be filled in; valid until the next one is added. */
 struct item *item_add(struct item_list *items, const struct item *item);
-/* Adds the row, if anything is laid, with so many millionths of a percent of that as spare. */
+/* Adds the item, if anything is laid, with `spare` millionths of a percent more. */
 void item_add_spare(struct item_list *items, const struct item *item, int64_t spare);
-/* Adds a row of `laid` of which as much is ordered, if it is any. */
+/* Adds an item that is ordered as laid, if that is over 0. */
 void item_add_bare(struct item_list *items, enum good good, enum section section, double laid);
-/* What the row is counted in. */
+/* The unit it is counted in. */
 enum item_unit item_unit(const struct item *item);
 
 #endif

@@ -1,7 +1,5 @@
-/* Loads in which loose material is moved.
- *
- * A barrow and a truck hold so much and carry so much, and the smaller of the two loads decides;
- * a pickup goes by what it carries. Loads are whole: the last one may be part full. */
+/* Loads of loose material. A barrow and a truck are limited by volume and weight, a pickup by
+ * weight. Loads are whole: the last one may be part full. */
 #ifndef TAKEOFF_COMMON_LOADS_H
 #define TAKEOFF_COMMON_LOADS_H
 
@@ -11,7 +9,7 @@ struct loads {
 	int64_t barrow, pickup, truck;
 };
 
-/* Loads of so many m3, loose, of so many kg/m3. allow: the values in force. */
+/* Loads of a loose volume, m3, of a density, kg/m3. allow: in force. */
 struct loads loads_of(const struct block *allow, double volume, double density);
 
 extern const struct figure_table loads_table;

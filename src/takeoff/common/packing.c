@@ -4,14 +4,14 @@
 #include <stdlib.h>
 #include <string.h>
 
-/* Blocks cut alike: `blocks` of them, one after the other from the `first`th cut on. */
+/* Blocks cut alike, numbered in the order of cutting from `first` on. */
 struct stack {
 	struct cut cut;
 	int64_t first;
 	nm left; /* of each block, with room for one more kerf */
 };
 
-/* What is cut at one stroke: so many pieces from each of so many blocks. */
+/* Equal pieces cut together: `each` from each of so many blocks. */
 struct stroke {
 	nm place, needed; /* needed: of the block, with the kerf */
 	int64_t each, blocks;
@@ -46,7 +46,7 @@ static size_t join_batches(struct batch *batches, size_t count)
 	return joined;
 }
 
-/* The stack lies there until the next one is added. */
+/* The result is valid until the next stack is added. */
 static struct stack *add_stack(struct packing *packing, const struct stack *stack)
 {
 	packing->stacks = memory_grow(packing->stacks, packing->count, &packing->capacity,
@@ -75,7 +75,7 @@ static struct stack *find_fullest(const struct packing *packing, nm needed)
 	return best;
 }
 
-/* Fresh blocks for so many pieces. */
+/* Starts fresh blocks for so many pieces. */
 static struct stack *open_stack(struct packing *packing, const struct saw *saw, nm needed,
 	int64_t pieces)
 {
@@ -99,7 +99,7 @@ static void add_places(struct arena *arena, struct cut *cut, nm place, int piece
 	cut->piece_count += pieces;
 }
 
-/* Cuts from the first blocks of a stack; the others stay a stack as it was. */
+/* Cuts from the first blocks of a stack; the others become a stack of their own. */
 static void cut_from(struct packing *packing, struct stack *stack, const struct stroke *stroke)
 {
 	struct stack others = *stack;
@@ -113,7 +113,8 @@ static void cut_from(struct packing *packing, struct stack *stack, const struct 
 		add_stack(packing, &others);
 }
 
-/* Of a block; at least something, so that a place of no length takes no end of pieces. */
+/* Length of a block that a piece needs; over 0, so that pieces of no length do not fit without
+ * end. */
 static nm needed_for(const struct saw *saw, nm place)
 {
 	nm needed = place - nm_least(saw->fit, place / 2) + saw->kerf;
@@ -121,9 +122,8 @@ static nm needed_for(const struct saw *saw, nm place)
 	return needed > 0 ? needed : 1;
 }
 
-/* The fullest block, once a piece is cut from it, is still the fullest: it gives as many as it can
- * before the next one is touched. Returns how many pieces found no block; none where blocks may be
- * opened. */
+/* The fullest block stays the fullest when a piece is cut from it, so it gives all it can
+ * before the next is touched. Returns how many pieces are left; 0 where blocks may be opened. */
 static int64_t cut_batch(struct packing *packing, const struct saw *saw, const struct batch *batch,
 	bool may_open)
 {

@@ -1,6 +1,6 @@
-/* Cutting pieces from blocks: longest first, each into the fullest block that still takes it, of
- * blocks as full into the one cut first. Pieces alike are cut at one stroke, with the same
- * result as one by one. */
+/* Cutting pieces from blocks: longest first, each from the fullest block with room for it, of
+ * equally full ones from the one cut first. Equal pieces are cut together, with the same result
+ * as one by one. */
 #ifndef TAKEOFF_COMMON_PACKING_H
 #define TAKEOFF_COMMON_PACKING_H
 
@@ -9,20 +9,20 @@
 
 /* One way of cutting a block, a panel or a piece of edging, and how many are cut so. */
 struct cut {
-	const nm *pieces; /* places, longest first */
+	const nm *pieces; /* their places, longest first */
 	int piece_count;
 	int64_t blocks;
 };
 
-/* So many pieces of one length, shorter than a block. */
+/* Pieces of one length, shorter than a block. */
 struct batch {
-	nm place; /* where it is laid */
+	nm place; /* length of wall that one fills */
 	int64_t count;
 };
 
 struct saw {
 	nm block; /* the block's length */
-	nm kerf;  /* what a cut takes */
+	nm kerf;  /* width of a cut */
 	/* how much shorter than its place a piece may be; counted as half a place at most */
 	nm fit;
 };
@@ -39,9 +39,9 @@ struct pieces {
 	size_t count;
 };
 
-/* The same for the needed pieces; then cuts as many extras as what is left of those blocks gives,
- * longest first again. Extras are longest first, each length once, and may be longer than a block;
- * afterwards their counts say how many were not cut. */
+/* The same for the needed pieces; then cuts as many extras as the rest of those blocks gives,
+ * longest first again. Extras are longest first, each length once, and may be longer than a
+ * block; afterwards their counts say how many were not cut. */
 const struct cut *packing_cut_with(struct arena *arena, const struct saw *saw,
 	const struct pieces *needed, const struct pieces *extras, int *count);
 

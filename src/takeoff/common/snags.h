@@ -5,25 +5,25 @@
 
 #include "survey/survey.h"
 
-/* With what `figures` are, in order: lengths, nm. */
+/* Beside each its `figures` in order: lengths, nm. */
 enum snag_code {
 	SNAG_WALL_JOG,    /* the side, the least it must be */
 	SNAG_WALL_NARROW, /* the wall's depth */
 	SNAG_WALL_BOND,   /* the side */
-	SNAG_WALL_HIGH,   /* the wall's height, the height of care; from the footing, the height of
-	                     permit; by `kind`, enum wall_high */
+	SNAG_WALL_HIGH,   /* the wall's height, the height that asks for care; from the footing,
+	                     the height that asks for a permit; `kind`: enum wall_high */
 	SNAG_WALL_EMBED,  /* the embed, the wall's height, the least embed */
 	SNAG_BED_THIN,    /* the least ground between walls */
 	SNAG_CAP_NARROW,  /* the cap's depth */
-	/* by `kind`, enum fill_none; raised: the wall's height, freeboard, mulch, embed */
+	/* `kind`: enum fill_none; raised: the wall's height, freeboard, mulch, embed */
 	SNAG_FILL_NONE,
-	SNAG_FENCE_TIGHT, /* centre to centre; `kind` 1: of a gate, 0: of a panel */
+	SNAG_FENCE_TIGHT, /* centre to centre; `kind`: 1 of a gate, 0 of a panel */
 	SNAG_FENCE_HOLE,  /* the hole across, the post */
 	SNAG_MIRROR_BROKEN
 };
 enum { SNAG_FIGURES = 4 };
 
-/* Over which of the two heights a wall is. */
+/* Which of the two heights a wall exceeds. */
 enum wall_high { WALL_HIGH_CARE, WALL_HIGH_PERMIT, WALL_HIGH_BOTH };
 /* Why nothing is filled in: no depth is left above undug ground, or within a filled bed; of a
  * ground-level bed the mix has nothing but topsoil, or a depth is 0. */
@@ -56,7 +56,7 @@ struct snag *snag_add(struct snag_list *list, enum snag_code code, int region,
 void snag_mirror(struct snag_list *list, const struct plot *plot);
 /* Sorts by code, then place. */
 void snag_sort(struct snag_list *list);
-/* True where both would be told in the same words, but for the place. */
+/* True where both have the same sentence, but for the place. */
 bool snag_is_alike(const struct snag *a, const struct snag *b);
 
 #endif

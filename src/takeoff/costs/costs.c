@@ -5,7 +5,7 @@
 static const enum section days[SECTIONS] = { SECTION_DIG, SECTION_STONE, SECTION_WALLS,
 	SECTION_FENCE, SECTION_FILL, SECTION_LAWN };
 
-/* What is met of one shipment, item by item. */
+/* Sums over the items of one shipment. */
 struct pile {
 	struct load load;
 	int64_t bulk_drops;
@@ -29,7 +29,7 @@ static void pile_add(struct pile *pile, const struct quote *quote)
 	}
 }
 
-/* Collected goods all go into one vehicle, loose or not. */
+/* Collected goods share one vehicle, loose or not. */
 static int64_t pile_drops(const struct pile *pile, int supplier)
 {
 	if (supplier == NO_SUPPLIER)
@@ -82,7 +82,7 @@ static int day_of(enum section section)
 	return day;
 }
 
-/* The sums are in the order of the days, of the book's suppliers and last what is collected. */
+/* What sums are added to: suppliers as in the book, then what is collected. */
 struct summing {
 	struct costs *costs;
 	const struct pricing *pricing;

@@ -1,8 +1,8 @@
-/* What the items cost by the price book: packs for each, deliveries, what has to be fetched.
+/* What the items cost by the price book: packs for each, deliveries, what is to be collected.
  *
- * Goods come day by day, as the work goes on; a day's goods are those of one section. Bulk fills
- * drops of its own; what else one supplier brings on a day shares drops, by weight. Tax is not
- * reckoned. */
+ * The goods of each section come on a day of their own, in the order of the work. Each bulk
+ * item fills drops of its own; a supplier's other goods of the day share drops, by weight. Tax
+ * is not counted. */
 #ifndef TAKEOFF_COSTS_COSTS_H
 #define TAKEOFF_COSTS_COSTS_H
 
@@ -13,7 +13,7 @@ struct cost_sum {
 	money goods, delivery, all; /* all: both */
 };
 
-/* Of what a supplier brings, or is collected: then named "Collected". */
+/* Of one supplier, or of what is collected: then named "Collected". */
 struct supplier_cost {
 	const char *name;
 	struct cost_sum sum;
@@ -25,8 +25,8 @@ struct shipment {
 	int supplier;   /* NO_SUPPLIER: collected */
 	const char *name; /* of the supplier; NULL: collected */
 	int64_t drops;  /* or trips of the vehicle */
-	double weight;  /* kg, of what has a known one */
-	bool is_weighed; /* all of it has */
+	double weight;  /* kg, of goods whose weight is known */
+	bool is_weighed; /* all weights are known */
 	money cost;     /* 0 where collected */
 };
 
@@ -34,7 +34,7 @@ struct day_cost {
 	enum section section;
 	const char *name; /* "Digging" */
 	struct cost_sum sum;
-	bool is_any; /* something is brought */
+	bool is_any; /* its sum is over 0 */
 };
 
 struct costs {
@@ -49,7 +49,7 @@ struct costs {
 	money goods, delivery, total; /* total: the sum of both */
 	int unpriced; /* items to order that the book has no price for */
 	bool complete; /* all is counted, and has a price */
-	double vehicle_carries; /* kg: of what collected goods are fetched in */
+	double vehicle_carries; /* kg, by the vehicle for collected goods */
 };
 
 /* "dig", "Digging". */
@@ -57,7 +57,7 @@ extern const struct word section_words[SECTIONS];
 extern const struct figure_table costs_table, day_cost_table, supplier_cost_table;
 
 /* Chooses the packs of all items, weighs them and sums up. Without a book nothing has a price.
- * is_counted: all that is to be bought is among the items. */
+ * is_counted: no item is missing. */
 void costs_compute(struct costs *out, struct item_list *items, const struct book *book,
 	bool is_counted);
 

@@ -4,7 +4,7 @@
 #include <math.h>
 
 static const double PACKS_MOST = 1e12;
-/* A truck that holds next to nothing: what comes of it is no plan, but no overflow either. */
+/* Keeps a truck that holds next to nothing from an overflow. */
 static const double LOADS_MOST = 1e6;
 
 struct load load_of(const struct pricing *pricing, int supplier)
@@ -34,7 +34,7 @@ int64_t load_count(const struct load *load, double weight, double volume)
 	return (int64_t)fmin(fmax(1, fmax(by_weight, by_volume)), LOADS_MOST);
 }
 
-/* The order in what the pack is sold by; below 0 where it cannot be told. */
+/* The order in the pack's unit; below 0 where it cannot be converted. */
 static double order_in(const struct item *item, const struct pack *pack, double unit_weight)
 {
 	if (pack->unit == item_unit(item))

@@ -4,7 +4,7 @@
 
 #include "takeoff/common/items.h"
 
-/* What prices go by. */
+/* What prices depend on. */
 struct pricing {
 	const struct book *book;
 	const struct block *allow; /* in force */
@@ -12,7 +12,7 @@ struct pricing {
 
 struct quote {
 	const struct pack *pack;
-	double packs;     /* whole; of bulk times the pack's size, in whole steps */
+	double packs;     /* whole; of bulk in pack sizes, in whole steps */
 	money cost;       /* of the packs */
 	double weight;    /* kg of the packs; 0: not known */
 	double volume;    /* m3 of bulk, else 0 */
@@ -26,18 +26,16 @@ struct load {
 };
 
 /* The fewest packs that cover the order: one fewer, or for bulk one step less, would not. False
- * where the pack does not sell what the item is counted in, or the cost would be past all
- * reckoning (COST_MOST). */
+ * where the pack's unit does not fit the item's, or the cost would exceed COST_MOST. */
 bool quote_pack(struct quote *quote, const struct pricing *pricing, const struct item *item,
 	const struct pack *pack);
 /* The cheapest way with its delivery, on a tie the earlier in the book. False where there is
  * none. */
 bool quote_best(struct quote *quote, const struct pricing *pricing, const struct item *item);
 
-/* Of a supplier, or for NO_SUPPLIER of the vehicle, by what the book says, else by what is
- * allowed for. */
+/* Of a supplier, or of the vehicle for NO_SUPPLIER: as the book says, else as allowed for. */
 struct load load_of(const struct pricing *pricing, int supplier);
-/* How many loads take so much: the one that fills up first decides. At least 1. */
+/* Loads for a weight and a volume, whichever needs more; at least 1. */
 int64_t load_count(const struct load *load, double weight, double volume);
 
 enum { COST_MOST = 1000000000 }; /* of whole currency, for one item */
