@@ -8,7 +8,7 @@
 /* Where a leg is divided. */
 struct divide {
 	int leg;
-	int at;   /* from the leg's first end */
+	int at;   /* in cells from the leg's first end */
 	int gate; /* 1: a gate begins here, -1: it ends here */
 };
 
@@ -90,7 +90,7 @@ static void divide(struct lines *lines, int leg, int at, int gate)
 	lines->divides[lines->divide_count++] = (struct divide){ leg, abs(at - start), gate };
 }
 
-/* Tees and crossings. Where two legs of one direction meet, both end. */
+/* Divides at tees and crossings. Where two legs of one direction meet, both end anyway. */
 static void divide_by_runs(struct lines *lines)
 {
 	for (size_t i = 0; i < lines->legs.count; i++) {

@@ -6,16 +6,15 @@
 #include "base/memory.h"
 #include "plot/plot.h"
 
-/* In the direction of its run. A run that goes straight on at one of its points is one span
- * there. */
+/* In the direction of its run; a point at which a run continues straight does not end a span. */
 struct fence_span {
 	struct leg leg;
 	bool is_gate;
 };
 
-/* All spans in the arena, run by run and along each; *count of them. Where another run meets a
- * gate between its posts, a post stands there too and the gate is two. Takes time by the fence's
- * length in cells, not by how many runs may cross. */
+/* All spans, run by run and along each, in the arena; *count of them. Where another run meets a
+ * gate between its posts, there is a post and the gate becomes two. Takes time proportional to
+ * the fence's length in cells, however many runs cross. */
 const struct fence_span *fence_spans(struct arena *arena, const struct fence *fence, int *count);
 
 #endif

@@ -1,10 +1,10 @@
-/* The values of a fence that hold. */
+/* The values in force for a fence. */
 #ifndef TAKEOFF_FENCE_FENCE_VALUES_H
 #define TAKEOFF_FENCE_FENCE_VALUES_H
 
 #include "plot/block.h"
 
-/* A length of the fence: its own, else the default, also where that is derived:
+/* A length of the fence: its own, else the default, which may be derived:
  *
  *	depth = the greatest of height / 2, 24 in, allow's frost depth
  *	hole  = 3 x post

@@ -10,7 +10,8 @@ enum { BRACKETS_TO_RAIL = 2, HINGES_TO_LEAF = 2 };
 
 /* ---- On the ground --------------------------------------------------------------------------- */
 
-/* Where posts may stand along one side of the plan. A plan too narrow has them in its middle. */
+/* `at` moved into the range where posts may stand along one side of the plan; to its middle if
+ * the plan is too narrow. */
 static nm move_in(nm at, nm side, nm inset)
 {
 	nm least = inset < side / 2 ? inset : side / 2;

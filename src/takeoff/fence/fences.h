@@ -12,10 +12,10 @@ struct fences {
 
 /* Adds the snags fence-tight and fence-hole. */
 void fences_compute(struct fences *out, const struct basis *basis);
-/* Adds what all holes are dug for: a row for each fence, of no region. */
+/* Adds the digging of all holes: a row for each fence, of no region. */
 void fences_dig(struct dig_list *list, const struct fences *fences);
-/* Adds posts by stock, panels by fence, gate leaves by fence and width (those made of offcuts
- * are not bought), concrete in whole bags and one more, gravel, fixings. */
+/* Adds posts by stock length, panels by fence, gate leaves by fence and width (those made of
+ * offcuts are not bought), concrete in whole bags and one more, gravel, fixings. */
 void fences_items(struct item_list *items, const struct fences *fences);
 
 #endif

@@ -3,10 +3,10 @@
 
 #include <string.h>
 
-/* Bags beside those that the holes take: holes come out wider than drawn. */
+/* Bags besides those for the holes: holes come out wider than drawn. */
 enum { BAGS_SPARE = 1 };
 
-/* Posts of all fences that are bought alike are one row. */
+/* Equal posts of all fences make one row. */
 static void add_posts(struct item_list *items, const struct fencing *fencing, size_t first)
 {
 	struct item posts = { .good = GOOD_FENCE_POST, .section = SECTION_FENCE,

@@ -1,15 +1,15 @@
 /* What one fence takes: panels, gates, posts in their holes, concrete and fixings.
  *
  * Runs are lines of post centres. A post within `inset` of the plan's boundary is moved in to
- * it, so that nothing stands on the neighbour's ground. Every end, corner, tee and gate has a
- * post, shared by what meets there, and so has every joint of two panels. */
+ * that distance, so that nothing stands on the neighbour's ground. Every end, corner, tee and
+ * gate has a post, shared by all that meet there, and so has every joint of two panels. */
 #ifndef TAKEOFF_FENCE_FENCING_H
 #define TAKEOFF_FENCE_FENCING_H
 
 #include "plot/plot.h"
 #include "takeoff/common/figure.h"
 
-/* Where a leg or a gate goes from its first post. */
+/* Direction of a leg or a gate from its first post. */
 enum heading { HEADING_RIGHT, HEADING_DOWN, HEADING_LEFT, HEADING_UP };
 
 /* A straight row of panels. Lengths are from centre to centre of posts; a panel is a post
@@ -19,8 +19,8 @@ struct fence_leg {
 	enum heading heading;
 	struct spot from, to; /* of the posts at its ends */
 	nm length;
-	int64_t whole;        /* panels of a full section, from the first end on */
-	nm cut[2];            /* those behind them, narrower than a section */
+	int64_t whole;        /* panels of a full section, from the first end */
+	nm cut[2];            /* those after them, narrower than a section */
 	int cut_count;
 };
 
@@ -30,7 +30,7 @@ struct fence_gate {
 	struct spot from, to;
 	nm length;  /* centre to centre */
 	nm clear;   /* between the posts, 0 or more */
-	nm leaf;    /* width of a leaf: what is clear less the gaps, shared */
+	nm leaf;    /* width of a leaf: its share of clear less the gaps */
 	int leaves; /* 1, 2; 0 where there is no room for any */
 };
 
@@ -38,10 +38,10 @@ struct fence_gate {
 struct fence_leaves {
 	nm width;
 	int64_t count;
-	int64_t from_offcuts; /* of them, made of what is left of cut panels */
+	int64_t from_offcuts; /* how many of them are made of offcuts of panels */
 };
 
-/* LINE: between two panels, or where two runs or a run and itself go straight on. */
+/* LINE: between two panels, or where runs continue straight. */
 enum post_kind { POST_END, POST_CORNER, POST_TEE, POST_GATE, POST_LINE };
 enum { POST_KINDS = POST_LINE + 1 };
 
@@ -55,9 +55,9 @@ struct post_hole {
 	nm across, depth;  /* depth: post in the ground and gravel under it */
 	nm in_ground;      /* of the post */
 	double area;       /* m2 */
-	double concrete;   /* m3: round the post, over the depth it stands in the ground */
+	double concrete;   /* m3: round the post, as deep as the post is in the ground */
 	double gravel;     /* m3 */
-	double spoil;      /* m3 in the ground: all of the hole */
+	double spoil;      /* m3 in the ground: the whole hole */
 	double bags;       /* of concrete */
 };
 
@@ -73,11 +73,11 @@ struct fencing {
 	const struct fence_post *posts;  /* row by row, left to right */
 	int post_count;
 	int64_t of_kind[POST_KINDS];      /* how many posts */
-	nm post_length, post_stock;      /* what a post needs; what it is bought as */
+	nm post_length, post_stock;      /* as needed; as bought */
 	struct post_hole hole;
 	double concrete_bags, gravel;    /* of all holes: bags; m3 */
-	nm panel;                        /* clear width of a whole one */
-	int64_t panels_whole, panel_pieces; /* put up whole; cut to width */
+	nm panel;                        /* clear width of a whole panel */
+	int64_t panels_whole, panel_pieces; /* put up whole; cut narrower */
 	int64_t panels_cut;              /* cut up for the pieces */
 	int64_t panels_bought;           /* whole and cut up */
 	const struct cut *cuts;          /* places: clear widths, and leaves from offcuts */

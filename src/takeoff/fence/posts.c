@@ -6,10 +6,10 @@
 #include <math.h>
 #include <stdlib.h>
 
-/* Ways a post is seen to go on, added up. */
+/* Directions in which the fence continues from a post, added up. */
 enum way { WAY_RIGHT = 1, WAY_DOWN = 2, WAY_LEFT = 4, WAY_UP = 8 };
 
-/* A post as one leg or gate wants it. */
+/* A post that one leg or gate needs. */
 struct wanted {
 	struct spot at;
 	int ways;
@@ -34,7 +34,7 @@ static int way_of(struct spot from, struct spot to)
 	return from.y < to.y ? WAY_DOWN : WAY_UP;
 }
 
-/* Nothing where what is moved in from the boundary has no length left. */
+/* None where moving in from the boundary leaves no length. */
 static void want_ends(struct wants *wants, struct spot from, struct spot to, bool of_gate)
 {
 	if (from.x == to.x && from.y == to.y)

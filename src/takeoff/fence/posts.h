@@ -7,9 +7,9 @@
 /* Finds posts .. of_kind of *fencing from its legs and gates. */
 void posts_place(struct fencing *fencing, struct arena *arena);
 
-/* Works out post_length, post_stock, hole and what all holes take, of *fencing:
+/* Works out post_length, post_stock, hole and the fillings of all holes, of *fencing:
  *
- *	post length = height + gap + in-ground, bought up to a multiple of allow's post-stock
+ *	post length = height + gap + in-ground, bought rounded up to a multiple of post-stock
  *	hole        = a cylinder, in-ground + gravel deep
  *	concrete    = (circle of the hole - post's square) x in-ground, 0 where the post fills it
  *	gravel      = circle of the hole x gravel */

@@ -135,7 +135,7 @@ const struct word dig_words[DIG_PARTS] = {
 	[DIG_HOLES] = { "holes", "post holes", "Post holes" },
 };
 
-/* Rows are alike where the same is dug for, as deep, over as much ground. */
+/* Rows are alike in purpose, depth and area. */
 static const struct figure dig_figures[] = {
 	{ "region", NULL, NULL, FIELD(REGION, dig, region) },
 	{ "part", "For", NULL, FIELD(WORD, dig, part), .words = dig_words },

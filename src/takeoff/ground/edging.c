@@ -3,11 +3,11 @@
 #include <limits.h>
 #include <stdlib.h>
 
-/* What stands at one side of an edge, as edging sees it. */
+/* What lies at one side of an edge, as edging sees it. */
 enum beside { BESIDE_OTHER, BESIDE_PATH, BESIDE_LEVEL_BED, BESIDE_NO_EDGING, BESIDE_HOLDS };
 enum { BESIDES = BESIDE_HOLDS + 1 };
 
-/* Symmetric; a letter's edge with itself is none. */
+/* Symmetric; between() leaves out a letter's edge with itself. */
 static const bool is_edged[BESIDES][BESIDES] = {
 	[BESIDE_OTHER] = { [BESIDE_PATH] = true, [BESIDE_LEVEL_BED] = true },
 	[BESIDE_PATH] = { [BESIDE_OTHER] = true, [BESIDE_LEVEL_BED] = true },
@@ -15,7 +15,7 @@ static const bool is_edged[BESIDES][BESIDES] = {
 		[BESIDE_LEVEL_BED] = true },
 };
 
-/* An upright run that may go on in the next row. */
+/* An upright run that may continue in the next row. */
 struct upright {
 	int x, top;
 };
@@ -23,7 +23,7 @@ struct upright {
 struct edger {
 	const struct survey *survey;
 	enum beside of[UCHAR_MAX + 1]; /* by letter */
-	int64_t held;                  /* sides of the plan */
+	int64_t held;                  /* held sides of the plan */
 	int64_t *runs;                 /* by length in cells */
 	struct upright *now, *next;    /* by x */
 	size_t now_count, next_count;
@@ -67,7 +67,7 @@ static bool between(const struct edger *edger, const struct run *a, const struct
 
 /* ---- Level runs ------------------------------------------------------------------------------ */
 
-/* A level run that may go on. */
+/* A level run that may continue. */
 struct level {
 	struct edger *edger;
 	int left, right; /* none: both the same */
@@ -129,7 +129,7 @@ static void level_line(struct edger *edger, int y)
 
 /* ---- Upright runs ---------------------------------------------------------------------------- */
 
-/* Ends the runs left of x that do not go on in row y. */
+/* Ends the runs left of x, which do not continue in row y. Returns the first that is left. */
 static size_t upright_end(struct edger *edger, size_t first, int x, int y)
 {
 	for (; first < edger->now_count && edger->now[first].x < x; first++)
@@ -137,7 +137,8 @@ static size_t upright_end(struct edger *edger, size_t first, int x, int y)
 	return first;
 }
 
-/* The side at x of row y is edged; first: of the runs above that are not yet left behind. */
+/* Edges the side at x of row y. first: of the runs from above that are not yet passed; returns
+ * it. */
 static size_t upright_side(struct edger *edger, size_t first, int x, int y)
 {
 	struct upright *side = &edger->next[edger->next_count++];

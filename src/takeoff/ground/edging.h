@@ -1,13 +1,13 @@
 /* Edging along paths and ground-level beds.
  *
- * An edge is edged where an edged path or a ground-level bed meets a lawn, open ground, each
- * other, or a side of the plan; each edge once. None where a raised bed's wall, a fixture or a
- * held side of the plan holds it, between path and path, or along a path that says no edging.
+ * An edge gets edging where a path with edging or a ground-level bed meets a lawn, open ground,
+ * each other, or a side of the plan; each edge once. None where a raised bed's wall, a fixture
+ * or a held side of the plan holds it, between path and path, or along a path that says no
+ * edging.
  *
- * A run is straight: it goes on along one line of the grid, whatever lies beside it, and ends
- * where the next side of a cell on that line is not edged. It is laid of whole pieces and one
- * cut to the rest, butted; what is cut off serves for other rests (packing.h; a cut takes
- * nothing).
+ * A run is straight: it continues along one line of the grid, whatever lies beside it, until a
+ * side of a cell on that line has no edging. It is laid of whole pieces and one cut to the
+ * rest, butted; offcuts serve for other rests (packing.h; a cut takes nothing).
  *
  * Spikes of a run: ceil(length / spacing) + 1. */
 #ifndef TAKEOFF_GROUND_EDGING_H
@@ -26,7 +26,7 @@ struct edging_row {
 };
 
 struct edging {
-	nm piece, spacing;   /* a piece as bought; spikes apart */
+	nm piece, spacing;   /* a piece as bought; between spikes */
 	nm length;           /* of all runs */
 	int64_t runs, spikes;
 	const struct edging_row *rows; /* longest first */

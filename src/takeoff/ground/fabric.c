@@ -4,13 +4,13 @@
 #include <stdlib.h>
 #include <string.h>
 
-/* Cuts pieces and counts pins as the strips are told of. */
+/* Cuts pieces and counts pins as the strips are laid. */
 struct cutter {
 	struct strips_sink sink; /* first */
 	struct fabric fabric;
-	nm offcut, apart; /* kept on a roll; pins */
-	nm left;          /* on the roll that is begun */
-	struct fabric_row *rows; /* pieces in order, those alike that follow each other in one */
+	nm offcut, apart; /* least worth keeping; between pins */
+	nm left;          /* on the open roll */
+	struct fabric_row *rows; /* pieces in order, equal neighbours joined */
 	size_t row_count, row_capacity;
 };
 
@@ -19,7 +19,7 @@ static int64_t ceiling(nm length, nm by)
 	return (length + by - 1) / by;
 }
 
-/* Whole rolls end to end, each but the last shorter by the lap. left is 0. */
+/* Cuts from new rolls end to end, joined with end laps. `left` is 0. */
 static void cut_fresh(struct cutter *cutter, nm length)
 {
 	struct fabric *fabric = &cutter->fabric;
@@ -75,7 +75,7 @@ static void take_piece(struct strips_sink *sink, const struct cover_box *piece)
 	list_piece(cutter, length);
 	cut_piece(cutter, length);
 	cutter->fabric.pieces++;
-	/* Both ends; the pins at the corners are those of the long edges. */
+	/* At both ends; the pins at the corners count with the long edges. */
 	cutter->fabric.pins += 2 * (ceiling(cutter->fabric.width, cutter->apart) - 1);
 }
 

@@ -1,16 +1,16 @@
 /* Fabric under paths and all bases: strips cut from rolls.
  *
  * It lies under paths that have it, walls' bases, bases inside beds and pads. Strips run level
- * or upright, from either edge (strips.h): of the four ways the one that takes the fewest rolls
- * is laid, then the shortest length of them, then the earliest: level from the top, level from
- * the bottom, upright from the left, upright from the right.
+ * or upright, from either edge (strips.h). Of these four ways the one of fewest rolls is laid,
+ * then of the least length used, then the earliest of: level from the top, level from the
+ * bottom, upright from the left, upright from the right.
  *
- * Pieces are cut one after the other. Where a piece runs over the end of a roll, the next roll
- * goes on with an end lap. What is left on a roll, less than an offcut worth keeping or no more
- * than an end lap where it would have to be joined, is waste.
+ * Pieces are cut one after another. Where a roll ends within a piece, the next roll continues
+ * with an end lap. A rest is waste if it is shorter than an offcut worth keeping, or if it
+ * would have to be joined and is no longer than an end lap.
  *
- * Pins: along all long edges, a lap being one edge, at both ends and no farther apart than
- * allowed for; so across the ends, and across each end lap. Common practice, no published
+ * Pins: along all long edges (a lap is one edge), at both ends of each and no farther apart
+ * than allowed for; likewise across the ends and each end lap. Common practice, no published
  * source. */
 #ifndef TAKEOFF_GROUND_FABRIC_H
 #define TAKEOFF_GROUND_FABRIC_H
@@ -28,14 +28,14 @@ struct fabric_row {
 enum fabric_way { FABRIC_FROM_TOP, FABRIC_FROM_BOTTOM, FABRIC_FROM_LEFT, FABRIC_FROM_RIGHT };
 
 struct fabric {
-	nm width, roll, lap, end_lap; /* of the roll; lap: as laid, at most half the width */
+	nm width, roll, lap, end_lap; /* of the roll; lap: between strips, at most half the width */
 	enum fabric_way way;
-	double area;                  /* m2 of ground that is covered */
+	double area;                  /* m2 of ground covered */
 	const struct fabric_row *rows; /* longest first, without end laps */
 	int row_count;
 	int64_t level_pieces, upright_pieces; /* of which one is 0 */
-	int64_t pieces, joins, rolls, pins; /* 0 rolls: none is needed */
-	nm used;                      /* of the rolls, with end laps */
+	int64_t pieces, joins, rolls, pins; /* 0 rolls: no fabric */
+	nm used;                      /* length used, with end laps */
 };
 
 extern const struct word fabric_way_words[];

@@ -4,13 +4,13 @@
 #include <stdlib.h>
 #include <string.h>
 
-/* Where no path gives one; common practice, no published source. */
+/* Without paths; common practice, no published source. */
 #define SURFACE_WITHOUT_PATHS (NM_PER_INCH * 3 / 2)
-/* A tenth of the wall's height should stand below ground: segmental wall association, technical
+/* A tenth of the wall's height should be below ground: segmental wall association, technical
  * note 15-5, on small walls. */
 #define EMBED_SHARE 10
-/* Dry-laid walls over this ask for the maker's or an engineer's word: common practice, no published
- * source. */
+/* Dry-laid walls over this need the maker's or an engineer's advice: common practice, no
+ * published source. */
 #define HEIGHT_OF_CARE (24 * NM_PER_INCH)
 /* Walls up to this, from the footing's bottom, need no permit: IRC R105.2. */
 #define HEIGHT_OF_PERMIT (4 * NM_PER_FOOT)
@@ -102,8 +102,8 @@ static void refill(const struct filling *filling, struct fill *row, const struct
 	order_share(row, block_effective(bed, BED_MIX)->as.mix, false);
 }
 
-/* From the wall's top down: freeboard, mulch, soil; undug ground begins where the wall's embed
- * does. */
+/* From the wall's top down: freeboard, mulch, soil, to the base or to undug ground at the
+ * embed. */
 static nm raised_depth(const struct filling *filling, const struct block *bed)
 {
 	nm depth = fill_wall_height(bed) - block_length(bed, BED_FREEBOARD) -
@@ -141,7 +141,7 @@ static void raised_fill(struct filling *filling, int region, const struct block 
 	mulch_fill(row, bed, wall->inner_area);
 }
 
-/* A ground-level bed has a row in any case: its mulch is laid whatever is dug in. */
+/* A ground-level bed always has a row: its mulch is laid even if nothing is dug in. */
 static void level_fill(struct filling *filling, int region, const struct block *bed)
 {
 	const struct survey *survey = filling->basis->survey;

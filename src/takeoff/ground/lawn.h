@@ -13,7 +13,7 @@ struct lawn {
 	double area;           /* m2 */
 	double seed;           /* kg; 0 where turf is laid */
 	nm topsoil_depth;
-	double topsoil;        /* m3 = area x depth: settlement is not allowed for */
+	double topsoil;        /* m3 = area x depth, without settlement */
 };
 
 struct lawns {

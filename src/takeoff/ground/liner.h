@@ -1,6 +1,6 @@
 /* Liner that keeps soil off the inner face of raised walls.
  *
- * Area = inner perimeter x (soil depth + what is turned under at the bottom). */
+ * Area = inner perimeter x (soil depth + the edge turned under at the bottom). */
 #ifndef TAKEOFF_GROUND_LINER_H
 #define TAKEOFF_GROUND_LINER_H
 
@@ -21,7 +21,7 @@ struct liners {
 
 extern const struct figure_table liner_table;
 
-/* Beds without liner, without soil or whose wall is not laid out have none. */
+/* No row for beds without liner, without soil or with a wall that is not laid out. */
 void liner_compute(struct liners *out, const struct basis *basis, const struct walls *walls,
 	const struct fills *fills);
 /* Adds liner. */

@@ -26,7 +26,7 @@ static double factor(const struct block *allow, enum stone_grading grading)
 		ALLOW_COMPACTION_CLEAN : ALLOW_COMPACTION_FINES) / (double)MILLION;
 }
 
-/* The row has all but what follows from it; none where there is no stone. */
+/* Works out the row's volumes and lifts; adds nothing where there is no stone. */
 static void add_row(struct layers *layers, struct stone row)
 {
 	const struct block *allow = layers->basis->allow;

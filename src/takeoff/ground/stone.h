@@ -1,8 +1,8 @@
 /* Crushed stone: bases of paths, walls and pads, and the paths' surfaces.
  *
  * Compacted volume = area x depth; loose = compacted x factor, by the stone: with fines or
- * clean. Bases are of stone with fines. Stone is ordered loose, with what is spare on top, and
- * weighs what its loose density says.
+ * clean. Bases are of stone with fines. Stone is ordered loose, with a spare on top; its weight
+ * is that of loose stone.
  *
  * Areas are those of the zones that are dug (zones.h): nothing is counted twice. */
 #ifndef TAKEOFF_GROUND_STONE_H
@@ -24,10 +24,10 @@ struct stone {
 	double area;              /* m2 */
 	nm depth;                 /* compacted */
 	double compacted, loose;  /* m3 */
-	int lifts;                /* of a base: the layers it is tamped in */
+	int lifts;                /* of a base: layers in which it is tamped */
 };
 
-/* What is bought of one kind: bases, surfaces with fines, clean surfaces. */
+/* A kind that is bought: bases, surfaces with fines, clean surfaces. */
 enum stone_kind { STONE_KIND_BASE, STONE_KIND_FINES, STONE_KIND_CLEAN };
 enum { STONE_KINDS = STONE_KIND_CLEAN + 1 };
 
@@ -38,7 +38,7 @@ struct stone_total {
 	struct loads loads;                    /* of the order */
 };
 
-/* What the layers of one kind come to, over all regions of one entry of the legend. */
+/* The sum of one kind of layer over all regions of one entry. */
 enum layer_kind { LAYER_BASE, LAYER_SURFACE_FINES, LAYER_SURFACE_CLEAN, LAYER_WALL, LAYER_INSIDE,
 	LAYER_PAD };
 enum { LAYER_KINDS = LAYER_PAD + 1 };

@@ -15,15 +15,15 @@ struct layer {
 	const struct strips *strips;
 	struct strips_way way;
 	struct strips_sink *sink;
-	nm edge;    /* where the first row begins, across, turned round: from its far side */
+	nm edge;    /* where the first row begins, across; if turned, from the far side */
 	struct ticks ticks; /* where boxes begin and end along the strips */
 	struct strip_box *boxes; /* by first row */
 	size_t box_count;
 	int rows;
 	struct strip_box *open; /* in the row looked at */
 	size_t open_count;
-	int *change; /* of how many boxes there are, tick by tick */
-	/* between a tick and the next: is there ground in the row before, in this one */
+	int *change; /* by tick: boxes that begin less those that end */
+	/* from each tick to the next: whether there is ground in the row before, in this one */
 	bool *above, *now;
 };
 
@@ -39,7 +39,7 @@ static nm along_to(const struct layer *layer, const struct cover_box *box)
 	return layer->way.is_upright ? box->bottom : box->right;
 }
 
-/* Across the strips all is measured in the direction in which they follow each other. */
+/* Across the strips all is measured in the direction in which the rows follow each other. */
 static nm across_from(const struct layer *layer, const struct cover_box *box)
 {
 	if (layer->way.is_turned)
@@ -130,8 +130,7 @@ static void find_spans(struct layer *layer)
 
 /* ---- Row by row ------------------------------------------------------------------------------ */
 
-/* Tells of each maximal stretch with ground in the row, and of each along its edge with the row
- * above. */
+/* Reports each maximal stretch with ground in the row. */
 static void tell_pieces(const struct layer *layer, int row)
 {
 	int from = 0;
@@ -160,7 +159,7 @@ static void tell_edges(const struct layer *layer)
 	}
 }
 
-/* Takes in the boxes that begin in the row, and finds where there is ground. */
+/* Opens the boxes that begin in the row, and finds where it has ground. Returns the next span. */
 static size_t find_ground(struct layer *layer, int row, size_t next)
 {
 	size_t kept = 0;

@@ -7,8 +7,8 @@
 
 enum { SLOTS_AT_FIRST = 64 };
 
-/* Where the place is or would go: by multiplication with 2^64 over the golden ratio, the next
- * free one if that is taken (Knuth, The Art of Computer Programming 3, 6.4). */
+/* The slot of the place, or the free one for it: hashed by multiplication with 2^64 over the
+ * golden ratio, with linear probing (Knuth, The Art of Computer Programming 3, 6.4). */
 static struct tick *slot_of(const struct ticks *ticks, nm at)
 {
 	size_t i = (size_t)(((uint64_t)at * UINT64_C(0x9e3779b97f4a7c15)) >> 32);

@@ -1,5 +1,5 @@
-/* Places along a line, each once, numbered from low to high. Time goes with the places added,
- * and with the different ones among them times the logarithm of how many those are. */
+/* Places along a line, each once, numbered from low to high. Takes O(places added + n log n)
+ * time, n being the different ones. */
 #ifndef TAKEOFF_GROUND_TICKS_H
 #define TAKEOFF_GROUND_TICKS_H
 
@@ -13,13 +13,13 @@ struct tick {
 };
 
 struct ticks {
-	nm *list; /* once numbered: growing */
+	nm *list; /* ascending once numbered */
 	int count;
 	struct tick *slots; /* by a hash of the place */
 	size_t slot_count;  /* a power of 2, at least twice the count */
 };
 
-/* Start zeroed. Adds a place, unless it is there. */
+/* Adds a place unless it is there. Start zeroed. */
 void ticks_add(struct ticks *ticks, nm at);
 /* Sorts the list; no more may be added. */
 void ticks_number(struct ticks *ticks);

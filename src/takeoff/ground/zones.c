@@ -12,7 +12,7 @@ struct painting {
 	const struct walls *walls;
 	struct zone *list;
 	int count;
-	int *own;                /* by region: the zone of its own cells, NO_ZONE */
+	int *own;                /* by region: the zone of its own cells, or NO_ZONE */
 	struct cover_box plan;
 	struct cover_box *boxes; /* in the order they are painted */
 	size_t box_count, box_capacity;
@@ -26,7 +26,7 @@ static int zone_add(struct painting *painting, int region, enum dig_part part)
 	return painting->count++;
 }
 
-/* The wall's zone comes first, so that it stands before its bed's own cells. */
+/* The wall's zone comes before that of its bed's own cells. */
 static int raised_zones(struct painting *painting, int region)
 {
 	const struct block *bed = &painting->survey->regions[region].entry->block;
@@ -48,7 +48,7 @@ static int bed_zones(struct painting *painting, int region)
 		zone_add(painting, region, DIG_BED) : NO_ZONE;
 }
 
-/* Adds the zones of a region; the one of its own cells or NO_ZONE. */
+/* Adds the zones of a region; returns that of its own cells, or NO_ZONE. */
 static int region_zones(struct painting *painting, int region)
 {
 	const struct entry *entry = painting->survey->regions[region].entry;
@@ -85,7 +85,7 @@ static bool has_base(enum plot_class class)
 	return class == CLASS_PATH || class == CLASS_FIXTURE;
 }
 
-/* Looks from run *i of the row above on for one with the same cells of the same region. */
+/* Moves *i along the row above; true where it ends at a run of the same cells and region. */
 static bool has_run_above(const struct survey *survey, int y, const struct run *run, size_t *i)
 {
 	const struct run *above;
@@ -99,8 +99,8 @@ static bool has_run_above(const struct survey *survey, int y, const struct run *
 		above->region == run->region;
 }
 
-/* The own cells of the regions that have base all over, or of all others: a box for all rows
- * below one another in which the same cells stand. box_of: by run, its box. */
+/* Paints the own cells of regions with base all over, or of all others: one box for equal runs
+ * in rows below one another. box_of: by run, its box. */
 static void paint_row(struct painting *painting, int y, bool with_base, size_t *box_of)
 {
 	const struct survey *survey = painting->survey;
@@ -133,8 +133,8 @@ static void paint_cells(struct painting *painting, bool with_base)
 
 /* A strip along a side of an outline. */
 struct strip {
-	nm past;  /* how far it goes past the side's last corner; the next side begins there */
-	nm depth; /* to the right hand, where the bed is; outwards if negative */
+	nm past;  /* how far it runs past the side's last corner */
+	nm depth; /* to the right hand, where the bed is; negative: outwards */
 };
 
 static void paint_strip(struct painting *painting, const struct loop *loop, int side,
@@ -153,11 +153,10 @@ static void paint_strip(struct painting *painting, const struct loop *loop, int 
 		nm_most(y1, y2), zone });
 }
 
-/* Outwards the base reaches round each convex corner. Inwards it takes the wall's depth and the
+/* Outwards the base reaches round each convex corner. Inwards it is the wall's depth and the
  * reach from each side, and as much round a reflex corner, where the wall turns into the bed. A
- * strip may come out of the bed again beyond its far side: a bed that takes a wall is over two
- * walls wide everywhere, so what is out there is less than the reach from it and in its zone
- * anyway. */
+ * strip may leave the bed again on its far side: as a bed with a wall is over two walls wide
+ * everywhere, that part is less than the reach from it and in its zone anyway. */
 static void paint_wall(struct painting *painting, struct arena *outlines, const struct wall *wall,
 	int zone)
 {

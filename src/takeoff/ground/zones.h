@@ -1,19 +1,18 @@
-/* What is dug where: the ground of a plan, taken apart into zones of which no two overlap.
+/* What is dug where: the ground of a plan divided into zones that do not overlap.
  *
  * Paths and fixtures have all their cells. Next come the raised beds in region order: a wall's
- * base runs under the wall and `reach` past both its faces, and stops where a path, a fixture or
- * an earlier wall already has its base; outside the plan nothing is dug. Then what the walls
- * leave: the inside of raised beds that are dug out or stand on base all over, ground-level beds
- * whose soil is replaced, lawns with a cover. A raised bed whose wall is not laid out has no
- * zone. */
+ * base runs under the wall and `reach` past both its faces, and stops where a path, a fixture
+ * or an earlier wall has its base; outside the plan nothing is dug. The walls leave the rest:
+ * the inside of raised beds that is dug out or on base all over, ground-level beds whose soil
+ * is replaced, lawns with a cover. A raised bed whose wall is not laid out has no zone. */
 #ifndef TAKEOFF_GROUND_ZONES_H
 #define TAKEOFF_GROUND_ZONES_H
 
 #include "survey/cover.h"
 #include "takeoff/walls/wall.h"
 
-/* What is dug for. Post holes are no zone: each is dug from the ground's surface down, even
- * where something else is dug there. */
+/* The purpose of digging. Post holes are no zone: each is dug from the ground's surface down,
+ * whatever else is dug there. */
 enum dig_part { DIG_PATH, DIG_WALL, DIG_INSIDE, DIG_PAD, DIG_LAWN, DIG_BED, DIG_HOLES };
 enum { DIG_PARTS = DIG_HOLES + 1 };
 

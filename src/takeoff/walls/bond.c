@@ -7,14 +7,13 @@
 #define FIRST_PIECE_STEP (NM_PER_INCH / 2)
 
 enum {
-	/* How many whole blocks from an end of a run the rest is tried. Further in, the joints
-	 * of both courses repeat block by block, so a place there does nothing that one of these
-	 * does not. */
+	/* The rest is tried up to this many whole blocks from an end of a run. Farther in, the
+	 * joints of both courses repeat block by block and nothing new comes. */
 	PLACES_NEAR_AN_END = 2
 };
 
-/* The layouts tried for one course, each with how many of its joints come too close to the other
- * course's ends. */
+/* A layout tried for one course, and how many of its joints are too close to the other course's
+ * ends. */
 struct way {
 	struct bond_layout layout;
 	int64_t close_ends;
@@ -27,7 +26,7 @@ struct ways {
 	size_t count, capacity;
 };
 
-/* What is chosen: fewest close joints, then fewest cuts over the courses really laid. */
+/* The choice: fewest close joints, then fewest cuts over the courses really laid. */
 struct choice {
 	const struct bond_layout *odd, *even;
 	int64_t close, cuts;
@@ -50,7 +49,7 @@ static const struct {
 };
 enum { CANDIDATES = sizeof candidates / sizeof candidates[0] };
 
-/* So many quarters of a block, rounded so that a joint one or three of them from another is never a
+/* So many quarters of a block, rounded so that joints one or three quarters apart are never a
  * nanometre too close. */
 static nm quarters(nm block, int count)
 {
@@ -97,8 +96,7 @@ static void add_candidates(struct ways *ways)
 	}
 }
 
-/* Adds a layout with its rest at every place near an end, as far as it bonds with the other
- * ends. */
+/* Adds a layout with its rest at every place near an end where it bonds with the other ends. */
 static void add_places(struct ways *ways, struct bond_layout *layout)
 {
 	int64_t whole = layout->rest[0] > 0 ? layout->before : 0;
@@ -188,8 +186,8 @@ static bool choose_first(struct choice *out, const struct ways *odd, const struc
 	return false;
 }
 
-/* Chooses among the fixed candidates; only where none bonds looks further. The choice points
- * into the lists. */
+/* Chooses among the fixed candidates, and looks further only where none bonds. The choice
+ * points into the lists. */
 static struct choice choose(struct ways *odd, struct ways *even)
 {
 	struct choice choice;

@@ -9,8 +9,8 @@ static void add_joints(struct bond_layout *layout, nm first, int64_t count)
 		layout->joints[layout->joint_count++] = (struct joint_row){ first, count };
 }
 
-/* Joints follow each other a block apart until a cut piece shifts them: one stretch up to the rest,
- * one behind each of its pieces. The last joint is the run's end and is left out. */
+/* Joints are a block apart until a cut piece shifts them: one row up to the rest, one after
+ * each of its pieces. The last joint is the run's end and is left out. */
 static void find_joints(struct bond_layout *layout, const struct bond_run *run, nm block)
 {
 	nm at = run->from + layout->first;
@@ -70,8 +70,8 @@ void bond_layout_move(struct bond_layout *layout, const struct bond_run *run, nm
 	find_joints(layout, run, block);
 }
 
-/* Only one shift of b's joints against a's, in whole blocks, can bring them so close together; all
- * joints that then stand side by side are too close, or none is. */
+/* Only one shift of b's joints against a's, in whole blocks, can bring them so close; then all
+ * joints that meet are too close, or none is. */
 static int64_t close_pairs(const struct joint_row *a, const struct joint_row *b, nm block)
 {
 	nm off = b->first - a->first;

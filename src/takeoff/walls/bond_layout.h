@@ -1,9 +1,9 @@
 /* One way of laying a run: a first cut piece or none, then whole blocks with the rest among
  * them.
  *
- * The rest is what whole blocks leave over. Where it would be too short, and wherever that is
- * asked for, one whole block and the rest become two halves. A layout is held by its figures
- * alone, so that making and comparing layouts costs the same however long the run. */
+ * The rest is what whole blocks leave over. Where it would be too short, and where that is
+ * asked for, one whole block and the rest become two halves. A layout is held as figures alone,
+ * so making and comparing layouts takes O(1) time however long the run. */
 #ifndef TAKEOFF_WALLS_BOND_LAYOUT_H
 #define TAKEOFF_WALLS_BOND_LAYOUT_H
 
@@ -15,7 +15,7 @@
 /* A run of one course along a side. */
 struct bond_run {
 	nm from, length;           /* from the side's first corner, along the outer face */
-	bool first_open, last_open; /* its ends are joints on the outer face */
+	bool first_open, last_open; /* an end is a joint on the outer face */
 };
 
 struct bond_rule {
@@ -41,19 +41,19 @@ struct bond_layout {
 	int joint_count;
 };
 
-/* Lays a run with the first piece given (0, or from the shortest to less than a block) and the rest
- * last; shared: the rest as two halves even where it is long enough. False where it cannot be laid
- * so. */
+/* Lays a run with the first piece given (0, or from the shortest to less than a block) and the
+ * rest last; shared: the rest as two halves even where it is long enough. False where that
+ * cannot be. */
 bool bond_layout_make(struct bond_layout *out, const struct bond_run *run,
 	const struct bond_rule *rule, nm first, bool shared);
-/* Moves the rest behind so many whole blocks, 0 to before + after. */
+/* Moves the rest to come after `before` whole blocks, 0 to before + after. */
 void bond_layout_move(struct bond_layout *layout, const struct bond_run *run, nm block,
 	int64_t before);
 
-/* How many joints inside a run stand closer than a quarter block to one inside the other's run. */
+/* How many joints inside a run are closer than a quarter block to one inside the other. */
 int64_t bond_layout_close_joints(const struct bond_layout *a, const struct bond_layout *b,
 	nm block);
-/* How many joints inside a run stand closer than a quarter block to an end of another run. */
+/* How many joints inside a run are closer than a quarter block to an end of the other. */
 int64_t bond_layout_close_ends(const struct bond_layout *layout, const struct bond_run *other,
 	nm block);
 

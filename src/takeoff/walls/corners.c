@@ -4,7 +4,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-/* The cheapest way from each corner back to corner 0, by the state there. */
+/* The least cost from a corner back to corner 0, by the state there. */
 struct way_home {
 	int64_t cost[2];
 };
@@ -14,8 +14,8 @@ static int64_t sum(int64_t a, int64_t b)
 	return a == COST_EXCLUDED || b == COST_EXCLUDED ? COST_EXCLUDED : a + b;
 }
 
-/* The cost of going on from a corner along its side to the next corner, in the state `next`
- * there. */
+/* The cost from a corner in `state` along its side to the next corner, in the state `next`, and
+ * home. */
 static int64_t cost_by(const struct way_home *home, const struct side_cost *costs, int corner,
 	bool state, bool next)
 {
@@ -23,7 +23,7 @@ static int64_t cost_by(const struct way_home *home, const struct side_cost *cost
 }
 
 /* Fills home[0..sides] for loops that start and end in the given state of corner 0; returns the
- * cost of the best of them. */
+ * least cost. */
 static int64_t walk_back(struct way_home *home, const struct side_cost *costs, int sides,
 	bool start)
 {

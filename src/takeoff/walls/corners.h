@@ -1,8 +1,8 @@
-/* Who goes through at the corners of a loop.
+/* Which side goes through at each corner of a loop.
  *
- * At each corner one of its two sides goes through in course 1 and the other in course 2. What a
- * side costs depends on its two corners alone, so the cheapest choice is a shortest path round
- * the loop with two states a corner. */
+ * At each corner one of its two sides goes through in course 1 and the other in course 2. What
+ * a side costs depends on its two corners alone, so the cheapest choice is a shortest path
+ * round the loop with two states a corner. */
 #ifndef TAKEOFF_WALLS_CORNERS_H
 #define TAKEOFF_WALLS_CORNERS_H
 
@@ -10,7 +10,7 @@
 #include <stdint.h>
 
 /* By whether the side goes through, in course 1, at its first and at its last corner. Each 0 or
- * more; the costs of a loop together must stay below COST_EXCLUDED. */
+ * more; a loop's sum must be below COST_EXCLUDED. */
 struct side_cost {
 	int64_t of[2][2];
 };
@@ -19,8 +19,8 @@ struct side_cost {
 
 /* Chooses for a loop of so many sides, side i from corner i to the next: through[i] is true
  * where side i goes through at its first corner in course 1, false where the side before it
- * does. Of choices that cost the same, the one in which side 0 goes through, then side 1, and so
- * on. Returns the cost, COST_EXCLUDED (through untouched) where no choice can be laid. */
+ * does. Of equal costs, the choice in which side 0 goes through, then side 1, and so on.
+ * Returns the cost, COST_EXCLUDED (through untouched) where no choice can be laid. */
 int64_t corners_choose(bool *through, const struct side_cost *costs, int sides);
 
 #endif

@@ -2,7 +2,7 @@
 
 #include <stdlib.h>
 
-/* What the walls need of one block, gathered before it is cut. */
+/* What the walls need of one block size and use, gathered before it is cut. */
 struct need {
 	enum block_use use;
 	struct size block;
@@ -72,7 +72,7 @@ static void gather(struct needs *needs, const struct walls *walls)
 	}
 }
 
-/* The fewest blocks that the runs could be laid of, cut pieces as short as they may be. */
+/* The fewest blocks that could give the runs, with pieces as short as they may be. */
 static int64_t floor_of(const struct need *need, nm fit)
 {
 	nm least = need->length - need->pieces * fit;
@@ -97,7 +97,7 @@ static struct cutting cut_need(struct arena *arena, const struct need *need,
 	cutting.breakage = (cutting.bought * block_number(allow, ALLOW_BREAKAGE) + hundred - 1) /
 		hundred;
 	cutting.order = cutting.bought + cutting.breakage;
-	/* Beds may differ in density: each counts by the length laid in it. */
+	/* Beds may differ in density: each counts by the length laid with it. */
 	cutting.weight = need->weight * (double)cutting.bought * (double)need->block.along /
 		(double)need->length;
 	return cutting;

@@ -1,8 +1,7 @@
 /* Which pieces are cut from which block: per block size and use, over all beds of the plot.
  *
- * A piece may be `fit` shorter than its place and each saw cut takes `kerf`, so n pieces fit one
- * block where places - n fit + (n - 1) kerf <= l. Longest first, into the fullest block that
- * still takes it. */
+ * A piece may be `fit` shorter than its place and each saw cut takes `kerf`, so n pieces fit
+ * one block of length l where places - n fit + (n - 1) kerf <= l. See packing.h for the order. */
 #ifndef TAKEOFF_WALLS_CUTTING_H
 #define TAKEOFF_WALLS_CUTTING_H
 

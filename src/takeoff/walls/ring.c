@@ -7,7 +7,7 @@
 /* More than the cuts of any loop: 4 million sides of 40 courses with 3 cuts each are 5e8. */
 #define COST_UNBONDED INT64_C(1000000000)
 
-/* All that is needed while a ring is laid. */
+/* What laying a ring needs. */
 struct laying {
 	struct arena *arena;
 	struct side_book *book;

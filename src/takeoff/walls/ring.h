@@ -1,5 +1,5 @@
-/* A ring of blocks along all loops of a bed's outline: its runs in courses 1 and 2. The same
- * reckoning for walls and, as a single course, for caps. */
+/* A ring of blocks along all loops of a bed's outline: its runs in courses 1 and 2. Serves
+ * walls and, as a single course, caps. */
 #ifndef TAKEOFF_WALLS_RING_H
 #define TAKEOFF_WALLS_RING_H
 
@@ -10,8 +10,7 @@
 /* One straight piece of one course, along one side of a bed's outline. */
 struct wall_run {
 	int loop, side;   /* of the outline */
-	nm from;          /* where it starts along the side's outer face,
-		from the side's first corner:
+	nm from;          /* its start along the side's outer face, from the side's first corner:
 	                     0 or the wall's depth w at a convex corner, -w or 0 at a reflex one */
 	nm length;
 	const nm *pieces; /* places, in order along the side; they add up to length */
@@ -38,10 +37,9 @@ struct ring {
 	int unbonded_count;
 };
 
-/* Lays the ring into the arena so that the fewest pieces are cut over the courses really laid; a
- * side that does not bond counts for more than any cuts. Every side must be depth + shortest or
- * longer: then there is always a choice of corners that can be laid. cell: side of the outline's
- * cells. */
+/* Lays the ring into the arena so that the fewest pieces are cut over the courses really laid;
+ * a side that does not bond counts for more than any cuts. Every side must be depth + shortest
+ * or longer: then some choice of corners can always be laid. cell: side of the outline's cells. */
 void ring_lay(struct ring *out, struct arena *arena, struct side_book *book,
 	const struct outline *outline, nm cell, const struct masonry *masonry);
 

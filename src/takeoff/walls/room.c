@@ -3,15 +3,14 @@
 
 #include <stdlib.h>
 
-/* A reflex corner: a grid point and the direction, -1 or 1 each way, of the quarter outside the
- * bed. */
+/* A reflex corner: a grid point, and by sign the direction of the quarter outside the bed. */
 struct nook {
 	int x, y, band;
 	int out_x, out_y;
 };
 
-/* Sorted by band, then x. Bands are `reach` high: the grid steps at which two corners no longer
- * touch. */
+/* Sorted by band, then x. Bands are `reach` grid steps high, the distance at which two corners
+ * no longer clash. */
 struct nooks {
 	struct nook *list;
 	size_t count, capacity;
@@ -30,7 +29,7 @@ bool room_short_side(const struct outline *outline, nm cell, nm least, struct si
 	return false;
 }
 
-/* The bed is on the right hand of a side: below one that runs right, left of one that runs down. */
+/* The bed is to the right of a side: below one that runs right, left of one that runs down. */
 struct place room_side_cell(const struct outline *outline, struct side_place place)
 {
 	const struct loop *loop = &outline->loops[place.loop];
@@ -53,8 +52,8 @@ bool room_is_wide(const struct room *room, nm width, struct place *at)
 	return outline_is_wide(room->survey, room->region, side < 1 ? 1 : (int)side, at);
 }
 
-/* Along a loop the outside is on the left hand, and a reflex corner turns to it: outside lies back
- * along the side that comes in and on along the one that leaves. */
+/* Along a loop the outside is on the left, and a reflex corner turns left: the outside lies
+ * back along the side that comes in and ahead along the one that leaves. */
 static void add_nooks(struct nooks *nooks, const struct loop *loop)
 {
 	for (int i = 0; i < loop->count; i++) {
@@ -81,7 +80,7 @@ static int compare_nooks(const void *a, const void *b)
 	return order ? order : compare(one->y, other->y);
 }
 
-/* b lies on the inner side of a and a on that of b, less than reach away both ways. */
+/* Whether b lies inside of a and a inside of b, less than reach away both ways. */
 static bool nooks_clash(const struct nook *a, const struct nook *b, int reach)
 {
 	int across = (a->x - b->x) * a->out_x, down = (a->y - b->y) * a->out_y;
@@ -90,8 +89,8 @@ static bool nooks_clash(const struct nook *a, const struct nook *b, int reach)
 		down >= 0 && down < reach;
 }
 
-/* Whether a corner clashes with one of a band. *low is the first of the band within reach in x: it
- * follows as a moves right. */
+/* Whether a corner clashes with one of a band. *low, the first of the band within reach in x,
+ * moves right with a. */
 static bool clashes_in_band(const struct nooks *nooks, const struct nook *a, int band, size_t *low)
 {
 	const struct nook *end = nooks->list + nooks->count;
@@ -106,8 +105,8 @@ static bool clashes_in_band(const struct nooks *nooks, const struct nook *a, int
 	return false;
 }
 
-/* Corners that clash stand in one band or in neighbouring ones. *at is the cell within the first
- * such corner, in reading order. */
+/* Corners that clash are in the same band or in neighbouring ones. *at is the cell within the
+ * first such corner, in reading order. */
 static bool find_clash(const struct nooks *nooks, struct place *at)
 {
 	size_t same = 0, below = 0;

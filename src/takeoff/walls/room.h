@@ -4,14 +4,14 @@
 
 #include "takeoff/walls/ring.h"
 
-/* The bed looked at. */
+/* A bed. */
 struct room {
 	const struct survey *survey;
 	int region;
 	const struct outline *outline;
 };
 
-/* Looks for a side shorter than `least`, from *place on; false where none is left. */
+/* Moves *place on to the first side shorter than `least`; false where none is left. */
 bool room_short_side(const struct outline *outline, nm cell, nm least, struct side_place *place);
 /* The first cell of the bed, in reading order, along a side. */
 struct place room_side_cell(const struct outline *outline, struct side_place place);
@@ -21,11 +21,11 @@ struct place room_side_cell(const struct outline *outline, struct side_place pla
  * smallest block of cells that holds it does. */
 bool room_is_wide(const struct room *room, nm width, struct place *at);
 
-/* True where two walls of that depth fit side by side everywhere, with ground between them. Else
- * *at is a cell of the place where they do not: it is no wider than twice the depth, or two
- * reflex corners face each other across it closer than that both ways, so that the squares in
- * which their runs lap overlap. Every side must be longer than the depth, which keeps the second
- * search short. */
+/* True where two walls of that depth fit side by side everywhere, with ground between them.
+ * Else *at is a cell of a place where they do not: it is no wider than twice the depth, or two
+ * reflex corners face each other across it, closer than that both ways, so that the squares in
+ * which their runs lap overlap. Every side must be longer than the depth, which keeps the
+ * search for corners short. */
 bool room_for_walls(const struct room *room, nm depth, struct place *at);
 
 #endif

@@ -18,8 +18,8 @@ struct side_book {
 
 enum { PAGES_AT_FIRST = 64 };
 
-/* How far beyond its corner's outer edge a run reaches into the side before it, or is held back
- * by it: convex going through 0, convex butting -w, reflex going through w, reflex butting 0. */
+/* How far a run reaches past its corner's outer edge into the next side, or is held back by it:
+ * convex going through 0, convex butting -w, reflex going through w, reflex butting 0. */
 static nm reach(bool is_reflex, bool is_through, nm depth)
 {
 	if (is_reflex)

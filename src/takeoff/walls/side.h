@@ -1,5 +1,5 @@
-/* One side of a bed's outline as masonry: its runs by who goes through at its corners, and their
- * bond, remembered so that sides alike are bonded once. */
+/* One side of a bed's outline as masonry: its runs, by which sides go through at its corners,
+ * and their bond, remembered so that equal sides are bonded once. */
 #ifndef TAKEOFF_WALLS_SIDE_H
 #define TAKEOFF_WALLS_SIDE_H
 

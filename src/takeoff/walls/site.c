@@ -38,7 +38,7 @@ bool site_takes_wall(const struct site *site, const struct masonry *masonry)
 		put_at_side(add_snag(site, SNAG_WALL_JOG,
 			SNAG_FIGURES_OF(side_length(site, jog), least)), site, jog);
 	}
-	/* Corners that face each other are looked for only where no side is short. */
+	/* Facing corners are looked for only where no side is short. */
 	has_room = has_jog ? room_is_wide(&site->room, 2 * masonry->depth + 1, &at) :
 		room_for_walls(&site->room, masonry->depth, &at);
 	if (!has_room)

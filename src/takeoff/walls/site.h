@@ -1,16 +1,16 @@
-/* A bed whose wall is to be laid: whether it fits, and snags that say where it does not. */
+/* A bed whose wall is to be laid: whether it fits, and snags where it does not. */
 #ifndef TAKEOFF_WALLS_SITE_H
 #define TAKEOFF_WALLS_SITE_H
 
 #include "takeoff/walls/room.h"
 #include "takeoff/walls/wall.h"
 
-/* All that is at hand while the beds of a plot are walled one by one. */
+/* What walling the beds of a plot one by one needs. */
 struct job {
 	const struct basis *basis;
 	struct walls *walls;
 	struct side_book *book;
-	nm inside; /* least ground between walls that is allowed for */
+	nm inside; /* least ground between walls, as allowed for */
 	int64_t beads;
 };
 
@@ -23,7 +23,7 @@ struct site {
 
 /* True where a wall of this masonry fits along the bed; else adds wall-jog and wall-narrow. */
 bool site_takes_wall(const struct site *site, const struct masonry *masonry);
-/* True where a cap of this masonry does; else adds cap-narrow. */
+/* True where a cap of this masonry fits; else adds cap-narrow. */
 bool site_takes_cap(const struct site *site, const struct masonry *masonry);
 /* Adds wall-bond for each side of the ring that does not bond. */
 void site_check_bond(const struct site *site, const struct ring *ring);

@@ -34,7 +34,7 @@ struct masonry wall_masonry(const struct block *allow, const struct block *bed)
 	return masonry_of(allow, bed_size(bed, BED_BLOCK), block_number(bed, BED_COURSES));
 }
 
-/* The outline's length less so much for each loop that turns round the bed, more for each hole. */
+/* The outline's length, less `less` for the outer loop and more by it for each hole. */
 static nm outline_length(const struct site *site, nm less)
 {
 	const struct outline *outline = site->room.outline;
@@ -65,8 +65,9 @@ static void lay_cap(struct wall *wall, const struct site *site)
 	wall->cap = ring.odd;
 }
 
-/* The ring takes its depth times what one course's runs add up to; the inner face has four corners
- * more that turn inwards on the outer loop, four less on a hole, each two depths shorter. */
+/* The ring's area is its depth times the length of a course. A loop has four corners more that
+ * turn one way than the other: for each the inner face is two depths shorter, round a hole
+ * longer. */
 static void measure_inside(struct wall *wall, const struct site *site)
 {
 	const struct survey *survey = site->room.survey;
@@ -112,7 +113,7 @@ static void lay_wall(struct wall *wall, const struct site *site, const struct ma
 	count_up(wall, site->job->beads);
 }
 
-/* About: the length of all runs over the block's, at least one block. */
+/* About as many blocks as the runs are long, at least one. */
 static struct wall_not_laid not_laid(const struct site *site, const struct masonry *masonry)
 {
 	nm laid = masonry->courses * outline_length(site, 4 * masonry->depth);
@@ -121,7 +122,7 @@ static struct wall_not_laid not_laid(const struct site *site, const struct mason
 	return (struct wall_not_laid){ site->room.region, about };
 }
 
-/* Walls the bed or, where that cannot be, says how many blocks it would take. */
+/* Lays the bed's wall or, where it does not fit, says how many blocks it would take. */
 static void wall_bed(struct wall *walls, struct wall_not_laid *without, const struct job *job,
 	int region)
 {

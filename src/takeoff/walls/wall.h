@@ -1,15 +1,14 @@
 /* Block walls of raised beds, laid out block by block.
  *
- * The wall stands inside the bed's outline, outer face on it, l long, w deep, h high blocks. At
- * each corner one run goes through and the other butts against it; the next course swaps every
- * corner. A run starts, from its side's first corner: convex going through 0, convex butting w,
- * reflex going through -w, reflex butting 0; its end likewise. So the runs of an outer loop of
- * perimeter P add up to P - 4w in every course, of a hole's to P + 4w, and as rectangles they
- * tile the wall exactly.
+ * The wall stands inside the bed's outline, outer face on it, of blocks l long, w deep, h high.
+ * At each corner one run goes through and the other butts against it; the next course swaps
+ * every corner. A run starts, from its side's first corner: convex going through 0, convex
+ * butting w, reflex going through -w, reflex butting 0; its end likewise. So the runs of an
+ * outer loop of perimeter P add up to P - 4w in every course, of a hole's to P + 4w, and as
+ * rectangles they tile the wall exactly.
  *
- * Which run goes through at each corner is chosen so that the fewest pieces are cut over the
- * courses really laid; a side's cost depends only on its two corners, so the best choice is a
- * shortest path round the loop with two states a corner (corners.h); each run is laid by bond.h. */
+ * Which run goes through at each corner is chosen for the fewest cut pieces over the courses
+ * really laid (corners.h); each run is laid by bond.h. */
 #ifndef TAKEOFF_WALLS_WALL_H
 #define TAKEOFF_WALLS_WALL_H
 
@@ -18,24 +17,24 @@
 #include "takeoff/common/items.h"
 #include "takeoff/walls/ring.h"
 
-/* The wall of one raised bed: odd courses are all alike, even ones too. */
+/* The wall of one raised bed: all odd courses are alike, and all even ones. */
 struct wall {
 	int region;
 	const struct block *bed;
 	struct size block;
 	int courses;
-	struct wall_course odd, even; /* even: without runs where courses is 1 */
+	struct wall_course odd, even; /* even: without runs in a wall of one course */
 	bool has_cap;                 /* a cap is laid */
 	struct size cap_block;
 	struct wall_course cap;
 	double inner_area;            /* m2 */
 	nm inner_perimeter;           /* of the inner face, all loops */
 	int64_t whole_blocks, cut_pieces; /* over all courses, without cap */
-	double block_weight, weight;  /* kg of one block; of all blocks of this wall, as laid */
-	double bead;                  /* metres of adhesive bead, cap's included */
+	double block_weight, weight;  /* kg of one block; of all blocks as laid */
+	double bead;                  /* metres of adhesive bead, with the cap's */
 };
 
-/* A raised bed that could not be laid out; a snag tells why. */
+/* A raised bed that could not be laid out; a snag says why. */
 struct wall_not_laid {
 	int region;
 	int64_t about_blocks;
@@ -46,10 +45,10 @@ struct walls {
 	int count;
 	const struct wall_not_laid *not_laid;
 	int not_laid_count;
-	int caps_not_laid; /* of the walls: a cap is wanted and has no room */
+	int caps_not_laid; /* walls whose cap has no room */
 };
 
-/* Courses and cap of the first are for the views to print. */
+/* Views print the courses and cap of the first themselves. */
 extern const struct figure_table wall_table, wall_not_laid_table;
 
 /* Lays the walls of all raised beds and adds the snags wall-jog, wall-narrow, wall-bond, bed-thin,
@@ -60,11 +59,11 @@ const struct wall *walls_find(const struct walls *walls, int region);
 /* Adds adhesive, in whole cartridges. */
 void walls_items(struct item_list *items, const struct walls *walls);
 
-/* What the wall of a bed is built of, by its entry and what is allowed for. */
+/* What the wall of a bed is built of, by its block and the values in force. */
 struct masonry wall_masonry(const struct block *allow, const struct block *bed);
-/* Cubic metres of so much of one course's runs in these blocks. */
+/* Cubic metres of a length of one course of these blocks. */
 double wall_volume(nm length, const struct size *block);
-/* Kilograms a cubic metre of a bed's blocks and caps. */
+/* Kilograms per cubic metre of a bed's blocks and caps. */
 double wall_density(const struct block *bed);
 
 #endif
