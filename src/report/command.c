@@ -57,7 +57,7 @@ static bool request_read(struct request *request, int argc, char **argv)
 	return true;
 }
 
-/* The name for the heading: the file's last part. */
+/* The name for the heading: the path's last part. */
 static const char *plot_name(const char *path)
 {
 	const char *slash = strrchr(path, '/');
@@ -67,7 +67,7 @@ static const char *plot_name(const char *path)
 	return slash ? slash + 1 : path;
 }
 
-/* A takeoff that is asked for, as file_content takes it. */
+/* A takeoff to be printed, as file_content takes it. */
 struct asked {
 	const struct request *request;
 	const struct plot *plot;
@@ -129,7 +129,7 @@ static int takeoff(const struct request *request, const struct plot *plot,
 	return status;
 }
 
-/* With the book asked for, or that the plot names, or none. */
+/* With the book given, else the one that the plot names, else none. */
 static int priced(const struct request *request, const struct plot *plot)
 {
 	char *path = request->prices ? memory_string(request->prices) :

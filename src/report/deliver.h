@@ -1,4 +1,4 @@
-/* Writing a takeoff to a file without harm: the one rule for the command line and the screen. */
+/* Writing a takeoff to a file without harm: one rule for the command line and the screen. */
 #ifndef REPORT_DELIVER_H
 #define REPORT_DELIVER_H
 
@@ -6,13 +6,13 @@
 
 enum delivery {
 	DELIVERY_DONE,
-	DELIVERY_WOULD_REPLACE, /* a file is there that is no takeoff: nothing written */
-	DELIVERY_FAILED         /* nothing written; error tells why */
+	DELIVERY_WOULD_REPLACE, /* another file than a takeoff is there: nothing written */
+	DELIVERY_FAILED         /* nothing written; error says why */
 };
 
-/* Writes what is printed to path atomically: never onto the plot itself nor onto anything that
- * is not a regular file, and over another file only if that is a takeoff or `force` is set.
- * error is filled for all but DELIVERY_DONE. */
+/* Writes the content to path atomically: never onto the plot itself or anything that is not a
+ * regular file, and over another file only if that is a takeoff or `force` is set. error is
+ * filled for all but DELIVERY_DONE. */
 enum delivery report_deliver(const char *path, const struct file_content *content,
 	const char *plot_path, bool force, struct file_error *error);
 

@@ -81,7 +81,7 @@ static void print_runs(struct sink *out, const struct wall_course *course)
 	sink_add(out, "}");
 }
 
-/* All courses, of which every other one is the same, and the cap. */
+/* All courses, every other one the same, and the cap. */
 static void print_courses(struct sink *out, const void *row)
 {
 	const struct wall *wall = row;
@@ -237,7 +237,7 @@ static void print_snags(const struct report *report)
 
 /* ---- The whole ------------------------------------------------------------------------------- */
 
-/* What is not, or not all, made of declared figures. */
+/* What declared figures do not give, or not alone. */
 static const struct {
 	const char *key;
 	void (*print)(const struct report *report);

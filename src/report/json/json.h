@@ -1,10 +1,10 @@
-/* The takeoff for programs, pure. */
+/* The takeoff for programs. */
 #ifndef REPORT_JSON_JSON_H
 #define REPORT_JSON_JSON_H
 
 #include "report/words/report.h"
 
-/* One JSON object in SI units, keys in a fixed order. */
+/* Prints one JSON object in SI units, keys in a fixed order. Pure. */
 void report_json(struct sink *out, const struct plot *plot, const struct takeoff *takeoff);
 
 #endif

@@ -125,7 +125,7 @@ cJSON *json_object(const struct takeoff *takeoff, const struct figure_table *tab
 	return object;
 }
 
-/* A row for each block that is cut up. */
+/* A row for each block cut up. */
 static void print_cuts(struct json_rows *rows, const struct figure *figure, const void *row)
 {
 	int count;

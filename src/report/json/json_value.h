@@ -1,7 +1,7 @@
 /* Values of the takeoff as JSON.
  *
  * Numbers are put in as raw text: cJSON's own printing may choose an exponent or lose digits.
- * Every cJSON value made here belongs to the caller until it is put into another or printed. */
+ * Each cJSON value made here belongs to the caller until it is put into another or printed. */
 #ifndef REPORT_JSON_JSON_VALUE_H
 #define REPORT_JSON_JSON_VALUE_H
 
@@ -28,7 +28,7 @@ void json_put(cJSON *object, const char *key, cJSON *value);
 
 /* Prints the value and frees it. */
 void json_print(struct sink *out, cJSON *value);
-/* The same of an object with at least one key whose further keys are printed after it. */
+/* The same for an object of at least one key, left open for more keys and the caller's "}". */
 void json_print_open(struct sink *out, cJSON *object);
 
 #endif

@@ -1,10 +1,10 @@
 #include "report/panel/page_beds.h"
 #include "takeoff/advice/advice.h"
 
-/* How many beds that are alike in nothing get advice: each takes a few hundred trials. */
+/* How many beds, those alike counted once, get advice: each takes a few hundred trials. */
 enum { ADVISED_MOST = 3 };
 
-/* A bed that was advised on; others of its entry and size get the same advice. */
+/* A bed that has advice; others of its entry and size get the same. */
 struct advised {
 	const struct region *bed;
 	struct advice advice;

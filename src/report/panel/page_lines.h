@@ -1,4 +1,4 @@
-/* For whatever makes a page of the panel: adding its lines. */
+/* Adding lines to a page of the panel. */
 #ifndef REPORT_PANEL_PAGE_LINES_H
 #define REPORT_PANEL_PAGE_LINES_H
 
@@ -6,27 +6,28 @@
 #include "report/words/item_words.h"
 
 struct page_maker {
-	struct report report; /* first; its words last as long as the pages */
+	struct report report; /* its words last as long as the pages */
 	struct page *page;
 };
 
 void page_heading_line(struct page_maker *maker, const char *words);
 void page_note_line(struct page_maker *maker, const char *words);
-/* label and value live in the report's words. */
+/* Copies label and value. */
 void page_figure(struct page_maker *maker, const char *label, const char *value);
-/* What to order of an item, in its unit. */
+/* An item's order, in its unit. */
 void page_item(struct page_maker *maker, const struct item *item);
 /* All items of a section, under the heading. */
 void page_items(struct page_maker *maker, enum section section, const char *heading);
-/* A note where the page has no line yet. */
+/* A note if the page has no line yet. */
 void page_if_empty(struct page_maker *maker, const char *words);
 
-/* The lines of a row's figures that have a label, under its title if it has one. */
+/* The lines of a row's figures that have a label, under its title if it has one; none for a row
+ * that is left out. */
 void page_row(struct page_maker *maker, const struct figure_table *table, const void *row);
 void page_rows(struct page_maker *maker, const struct figure_table *table, const void *rows,
 	int count);
 
-/* "B1 b", a region by its name and its entry's letter. */
+/* "B1 b": a region's name and its entry's letter. */
 const char *page_region(const struct page_maker *maker, int region);
 
 #endif

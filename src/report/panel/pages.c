@@ -9,7 +9,7 @@
 
 /* ---- The pages ------------------------------------------------------------------------------- */
 
-/* The unit is said once above them all: names of entries need the room. */
+/* The unit is said once, above them all: names of entries need the room. */
 static void area_line(struct page_maker *maker, const char *label, double area)
 {
 	struct text value = TEXT_EMPTY;
@@ -85,8 +85,7 @@ static void stone(struct page_maker *maker, const struct takeoff *takeoff)
 	page_if_empty(maker, "No stone, edging or lawn yet.");
 }
 
-/* What is dug for all of one purpose comes to one figure; who wants it by region finds it in the
- * text. */
+/* One figure for each purpose of digging; the text has them by region. */
 static void dig(struct page_maker *maker, const struct takeoff *takeoff)
 {
 	const struct earthwork *work = &takeoff->earthwork;
@@ -224,8 +223,7 @@ static const struct {
 };
 enum { BY_HAND = sizeof table / sizeof *table };
 
-/* The declared rows that have a page of their own: the one so many after those made by hand;
- * NULL where there is none. */
+/* The declared rows that have page `index` after those made by hand; NULL where there is none. */
 static const struct shown *page_shown(int index)
 {
 	if (index < 0)
@@ -274,8 +272,8 @@ static bool is_same_figure(const struct line *a, const struct line *b)
 		strcmp(a->under, b->under) == 0;
 }
 
-/* The line for the same figure, sought from *from on round the page: pages change little, so the
- * first look mostly finds it. *from then follows it. NULL where there is none. */
+/* The line for the same figure, searched from *from on round the page, and *from moved past it:
+ * pages change little, so the first look mostly finds it. NULL where there is none. */
 static const struct line *line_find(const struct page *page, const struct line *line, size_t *from)
 {
 	for (size_t i = 0; i < page->count; i++) {

@@ -1,5 +1,4 @@
-/* The pages of the panel, as lines of text: a third view of the takeoff beside text and JSON.
- * Pure. */
+/* The pages of the panel, as lines of text: the third view of a takeoff. Pure. */
 #ifndef REPORT_PANEL_PAGES_H
 #define REPORT_PANEL_PAGES_H
 
@@ -7,15 +6,15 @@
 
 enum line_kind {
 	LINE_FIGURE,  /* label at the left, value at the right */
-	LINE_HEADING, /* label only, stands out */
+	LINE_HEADING, /* label only, shown boldly */
 	LINE_NOTE     /* label only, a sentence to be wrapped */
 };
 
 struct line {
 	enum line_kind kind;
 	const char *label, *value; /* value "" but for figures */
-	const char *under;         /* the last heading's label before it, "" where there is none */
-	bool is_changed;           /* another value than before the last change: a star */
+	const char *under;         /* label of the last heading before it; "": none */
+	bool is_changed;           /* its value is not that before the last change: a star */
 };
 
 struct page {
@@ -26,17 +25,17 @@ struct page {
 
 enum { PAGES_MOST = 24 };
 
-/* All pages own their texts and point into nothing else. Start zeroed. */
+/* Owns all texts of the pages, and points to nothing else. Start zeroed. */
 struct pages {
 	struct arena arena;
 	struct page pages[PAGES_MOST];
 	bool is_filled;
 };
 
-/* Builds all pages anew; stars go to the figures that the pages so far, if any, did not show so. */
+/* Builds all pages anew, with stars at figures that the pages before, if any, did not show so. */
 void pages_update(struct pages *pages, const struct takeoff *takeoff, const struct plot *plot);
 void pages_fini(struct pages *pages);
-/* How many pages there are, at most PAGES_MOST, and what they are called. */
+/* How many pages there are, at most PAGES_MOST, and their names. */
 int pages_count(void);
 const char *page_name(int page);
 

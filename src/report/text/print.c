@@ -70,7 +70,7 @@ void print_blank(const struct report *report)
 
 /* ---- Declared rows --------------------------------------------------------------------------- */
 
-/* Rows of a table, each or one of each group. */
+/* Rows of a table: each, or one of each group. */
 struct rows {
 	struct table table; /* first */
 	const struct report *report;

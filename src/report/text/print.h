@@ -6,8 +6,8 @@
 #include "report/words/item_words.h"
 #include "report/words/page.h"
 
-/* Prints the takeoff for people, pure: 80 columns of text to take to the yard, in the plot's own
- * units. Its first line is "parterre takeoff 1". name is the plot file's, for the heading. */
+/* Prints the takeoff for people: 80 columns of text to take to the yard, in the plot's own
+ * units. Its first line is "parterre takeoff 1". name: the plot file's. Pure. */
 void report_text(struct sink *out, const struct plot *plot, const struct takeoff *takeoff,
 	const char *name);
 
@@ -18,7 +18,7 @@ void report_text(struct sink *out, const struct plot *plot, const struct takeoff
 void print_head(const struct report *report);
 void print_items(const struct report *report);
 void print_costs(const struct report *report);   /* nothing without a price book */
-void print_start(const struct report *report);   /* what to mind before any work */
+void print_start(const struct report *report);   /* cautions before any work */
 void print_areas(const struct report *report);
 void print_edges(const struct report *report);
 void print_dig(const struct report *report);
@@ -38,9 +38,9 @@ void print_snags(const struct report *report);
  *
  * What prints a paragraph or a table clears report->words. */
 
-/* The heading, marked as incomplete where it is. */
+/* The heading, marked where the takeoff is not complete. */
 void print_heading(const struct report *report, const char *words, bool is_complete);
-/* A paragraph, its first line and all others indented by so much. */
+/* A paragraph, its first line and all others indented by so many columns. */
 void print_lines(const struct report *report, size_t first, size_t rest, const char *format, ...)
 	__attribute__((format(printf, 4, 5)));
 /* A paragraph with a blank line before it. */
@@ -54,24 +54,24 @@ struct last_column {
 	const char *(*cell)(const struct report *report, const void *row, const void *context);
 	const void *context;
 };
-/* Declared rows as a table with a column for each figure that has a heading; `last` may be NULL.
- * Nothing where there is no row. */
+/* Declared rows as a table with a column for each figure that has a heading; `last` may be
+ * NULL. Nothing where there is no row. */
 void print_rows(const struct report *report, const struct figure_table *table, const void *rows,
 	int count, size_t indent, const struct last_column *last);
-/* The same, those that are alike (figures.h) as one row. */
+/* The same, with rows that are alike (figures.h) as one. */
 void print_alike(const struct report *report, const struct figure_table *table, const void *rows,
 	int count);
 
 /* "B1, B2 and B5": the regions of a group of rows. */
 const char *group_words(const struct report *report, const struct figure_table *table,
 	const void *rows, const struct group *group);
-/* "B1 and B2", and of several beds how many they are. */
+/* "B1", "B1 and B2: 2 beds" and `more`. */
 const char *group_title(const struct report *report, const struct figure_table *table,
 	const void *rows, const struct group *group, const char *more);
 /* "2 of 7 7/8 in + 1 of 3 in": the lengths to saw one block or piece into, each `fit` shorter
  * than its place. */
 const char *cut_words(const struct report *report, const struct cut *cut, nm fit);
-/* A piece is sawn shorter than its place by the play that is allowed for. */
+/* The length to saw a piece to: `fit` shorter than its place, 0 at least. */
 nm saw_length(nm place, nm fit);
 /* Two columns: how many, and what each is cut into. */
 void print_cut_table(const struct report *report, const char *const headings[2],

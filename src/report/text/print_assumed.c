@@ -1,7 +1,7 @@
 #include "report/text/print.h"
 #include "takeoff/fence/fence_values.h"
 
-/* Whether goods are weighed by the density. */
+/* Whether any goods are weighed by the density. */
 static bool has_goods(const struct item_list *items, enum attribute density)
 {
 	for (size_t i = 0; i < items->count; i++)
@@ -10,7 +10,7 @@ static bool has_goods(const struct item_list *items, enum attribute density)
 	return false;
 }
 
-/* Whether goods are bought in bulk, in steps that the book does not set. */
+/* Whether any goods are bought in bulk, in steps that the book does not set. */
 static bool has_bulk(const struct item_list *items)
 {
 	for (size_t i = 0; i < items->count; i++) {

@@ -2,7 +2,7 @@
 
 enum { SIDES_LISTED = 8, HOLES_LISTED = 2 };
 
-/* "9 ft x 5 ft" for a rectangle, else side by side, or how many where they are many. */
+/* "9 ft x 5 ft" for a rectangle, else side by side, or only how many. */
 static const char *loop_words(const struct report *report, const struct loop *loop)
 {
 	nm cell = report->takeoff->survey.cell;
@@ -40,7 +40,7 @@ static const char *depth_words(const struct report *report, int region)
 	return fill ? plain_inches(report, fill->soil_depth) : "-";
 }
 
-/* Adds a bed: its number, letter, first place, sides, and four cells more. */
+/* Adds a bed: its name, letter, first place, sides, and four cells more. */
 static void bed_row(struct hand_table *table, const struct report *report, int region,
 	const char *const more[4])
 {

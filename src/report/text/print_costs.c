@@ -6,7 +6,7 @@
 /* A load that one person should not lift alone: common practice, no published source. */
 static const double LIFT_MOST = 50 * KG_PER_POUND;
 
-/* Bulk is bought in parts of what the price is for. */
+/* Bulk is bought in parts of what the price is for: that is said with it. */
 static const char *price_words(const struct report *report, const struct pack *pack)
 {
 	const char *price = plain_money(report, pack->price);
@@ -73,7 +73,7 @@ static void shipment_row(struct hand_table *table, const struct report *report,
 		is_collected ? "-" : plain_money(report, shipment->cost));
 }
 
-/* What the numbers of loads rest on. */
+/* What the numbers of loads depend on. */
 static void print_loads(const struct report *report, bool is_weighed, bool is_collected)
 {
 	const struct takeoff *takeoff = report->takeoff;

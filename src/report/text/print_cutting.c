@@ -16,7 +16,7 @@ static int longest_first(const void *a, const void *b)
 	return (one < other) - (one > other);
 }
 
-/* The places of all cuts, longest first, equal ones together. The caller frees. */
+/* The places of all cuts, longest first, equal ones joined. The caller frees. */
 static struct tally *tally_places(const struct cutting *cutting, size_t *count)
 {
 	struct tally *tallies = NULL;

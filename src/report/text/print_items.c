@@ -1,6 +1,6 @@
 #include "report/text/print.h"
 
-/* How it is bought, where that is known, and what the spare is. */
+/* How it is bought, if known, and its note. */
 static const char *note_cell(const struct report *report, const struct item *item)
 {
 	const char *note = item_note(report, item);

@@ -14,7 +14,7 @@ static const char *place_words(const struct report *report, const struct snag *s
 		snag->region == NO_REGION ? "" : " at ", snag->cell.x, snag->cell.y, hole, side));
 }
 
-/* Prints the first of the snags and those after it that say the same; returns how many. */
+/* Prints the first of the snags and those after it with the same sentence; returns how many. */
 static size_t print_alike_snags(const struct report *report, const struct snag *snags, size_t count)
 {
 	struct text places = TEXT_EMPTY;

@@ -6,7 +6,7 @@ static const double WEIGHT_OF_CARE = 50 * KG_PER_POUND;
 
 /* ---- One sheet ------------------------------------------------------------------------------- */
 
-/* "5 whole, 10 5/8 in": equal neighbours together. */
+/* "5 whole, 10 5/8 in": equal neighbours joined. */
 static const char *pieces_words(const struct report *report, const struct wall_run *run, nm block)
 {
 	struct text words = TEXT_EMPTY;
@@ -96,7 +96,7 @@ static const char *course_words(const struct report *report, const char *name,
 	return say(report, "%s %s", name, blocks_words(report, course->whole, course->cut));
 }
 
-/* Counts of odd and even courses, in one where they are the same. */
+/* Counts of odd and even courses, as one where they are equal. */
 static const char *courses_words(const struct report *report, const struct wall *wall)
 {
 	if (wall->courses == 1)

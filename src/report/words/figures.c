@@ -25,7 +25,7 @@ static int compare_lengths(const nm *a, const nm *b, int count)
 	return order;
 }
 
-/* Figures of several: as many, and alike one by one. */
+/* Figures of several values: by how many there are, then one by one. */
 static int compare_several(const struct figure *figure, const void *a, const void *b)
 {
 	int count, other, order;

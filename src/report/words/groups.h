@@ -1,11 +1,11 @@
-/* Which things of a list are alike, so that a page can tell of them once. */
+/* Which things of a list are alike, so that a page can list them once. */
 #ifndef REPORT_WORDS_GROUPS_H
 #define REPORT_WORDS_GROUPS_H
 
 #include <stddef.h>
 
 struct group {
-	const int *members; /* indices into the list, growing */
+	const int *members; /* indices into the list, ascending */
 	int count;          /* at least 1 */
 };
 
@@ -15,10 +15,10 @@ struct groups {
 	int *members;
 };
 
-/* Orders all items, as for qsort; those are alike for which it gives 0. */
+/* As for qsort; items are alike where it gives 0. */
 typedef int groups_compare(const void *a, const void *b, const void *context);
 
-/* Groups `count` items of the given size. groups_fini frees. */
+/* Groups `count` items of the given size. To be freed with groups_fini. */
 struct groups groups_make(const void *items, int count, size_t size, groups_compare *compare,
 	const void *context);
 void groups_fini(struct groups *groups);

@@ -45,7 +45,7 @@ const char *plain_item_amount(const struct report *report, const struct item *it
 	switch (item_unit(item)) {
 	case UNIT_EACH:
 		return amount == (double)(int64_t)amount ? plain_count(report, (int64_t)amount) :
-			plain_decimal(report, amount, 2); /* of packs that are sold whole */
+			plain_decimal(report, amount, 2); /* of packs that hold several */
 	case UNIT_M:
 		return plain_length(report, llround(amount * (double)NM_PER_M));
 	case UNIT_M2:

@@ -6,20 +6,20 @@
 
 /* "stone.base", "soil.topsoil". */
 const char *item_id(const struct report *report, const struct item *item);
-/* "Wall block", of a part of a mix its name: "Sharp sand". */
+/* "Wall block"; for a part of a mix its name: "Sharp sand". */
 const char *item_label(const struct report *report, const struct item *item);
-/* The same with the size of a block. */
+/* The same with the block's size, if it has one. */
 const char *item_sized_label(const struct report *report, const struct item *item);
-/* So much of an item, in its unit as people read it. */
+/* An amount of an item, in its unit as people read it. */
 const char *plain_item_amount(const struct report *report, const struct item *item, double amount);
 /* The same, tied. */
 const char *item_amount(const struct report *report, const struct item *item, double amount);
-/* What is said beside it, such as what the spare is; NULL: nothing. */
+/* The note beside it, such as what the spare is for; NULL: none. */
 const char *item_note(const struct report *report, const struct item *item);
-/* "14 bags of 2 cu ft", "2.50 cu yd in bulk", "51 pieces": what is bought of an item that has a
+/* "14 bags of 2 cu ft", "2.50 cu yd in bulk", "51 pieces": the packs of an item that has a
  * price. */
 const char *item_packs(const struct report *report, const struct item *item);
-/* Packs of one piece each: as many as are ordered. */
+/* Whether a pack is one piece. */
 bool pack_is_single(const struct pack *pack);
 /* The supplier's name, or "collected". */
 const char *supplier_words(const struct book *book, int supplier);

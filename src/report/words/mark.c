@@ -2,7 +2,7 @@
 
 #include <string.h>
 
-/* A text that is looked through from the front, never beyond its end. */
+/* A text read from the front, never past its end. */
 struct view {
 	const char *at, *end;
 };
@@ -31,7 +31,7 @@ static size_t take_any(struct view *view, const char *set)
 	return (size_t)(view->at - start);
 }
 
-/* The first line, of whatever version. */
+/* The first line of a text, of any version. */
 static bool is_text(struct view view)
 {
 	if (!take(&view, MARK_TEXT " ") || take_any(&view, "0123456789") == 0)

@@ -1,11 +1,11 @@
-/* How a takeoff begins: written at its head, known again by report_is_takeoff. */
+/* How a takeoff begins, so that report_is_takeoff knows it again. */
 #ifndef REPORT_MARK_H
 #define REPORT_MARK_H
 
 #include <stdbool.h>
 #include <stddef.h>
 
-#define MARK_TEXT "parterre takeoff" /* and the version behind a blank: the whole first line */
+#define MARK_TEXT "parterre takeoff" /* and after a blank the version: the whole first line */
 #define MARK_JSON "parterre-takeoff" /* the value of "format", the first key */
 
 /* True where bytes begin like a takeoff, text or JSON, that a new one may overwrite. */

@@ -7,7 +7,7 @@
 
 enum { COLUMN_GAP = 2, COLUMN_LEAST = 6, CHARACTER_MOST = 4 };
 
-/* A stretch of text that goes on one line. */
+/* A stretch of text for one line. */
 struct piece {
 	const char *start;
 	size_t length;  /* bytes */
@@ -34,8 +34,8 @@ static size_t text_columns(const char *text)
 	return all;
 }
 
-/* Takes what fits into the columns off the front of *text, up to a blank if one is there, and the
- * blanks behind it. At least one character. */
+/* Takes from the front of *text what fits into `room` columns, up to a blank if there is one,
+ * and the blanks after it. At least one character. */
 static struct piece piece_take(const char **text, size_t room)
 {
 	struct piece fits = { *text, 0, 0 }, whole_words = { *text, 0, 0 };
@@ -155,7 +155,7 @@ static size_t longest_word(const char *text)
 	return longest;
 }
 
-/* How wide a column would be, and how narrow without breaking words. */
+/* How wide a column is, and how narrow it can be without breaking words. */
 struct width {
 	size_t columns, least;
 	bool wraps;
@@ -169,7 +169,7 @@ static void widen(struct width *width, const char *text)
 	width->least = least > width->least ? least : width->least;
 }
 
-/* Measures headings and cells; how many rows there are. */
+/* Measures headings and cells; returns how many rows there are. */
 static size_t natural_widths(struct table *table, struct width *widths)
 {
 	const char *cells[TABLE_COLUMNS_MOST];
@@ -186,7 +186,8 @@ static size_t natural_widths(struct table *table, struct width *widths)
 	return rows;
 }
 
-/* Takes one column off the widest of those that wrap and are wider than their least. */
+/* Makes the widest of those that wrap, and are wider than their least, one narrower. False:
+ * none. */
 static bool narrow(const struct table *table, struct width *widths, bool may_break)
 {
 	struct width *widest = NULL;

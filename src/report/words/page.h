@@ -1,4 +1,4 @@
-/* A page of text: 80 columns, headings, paragraphs, tables. Texts of the user may hold any
+/* A page of text: 80 columns, headings, paragraphs, tables. Texts of the user may have any
  * character; widths are counted in columns. No line ends in a blank. */
 #ifndef REPORT_WORDS_PAGE_H
 #define REPORT_WORDS_PAGE_H
@@ -11,17 +11,17 @@ enum { PAGE_COLUMNS = 80 };
 
 /* A blank at which no line is broken. */
 #define PAGE_TIE '\t'
-/* Turns the blanks of text from byte `from` on into ties: what stands there stays on one line. */
+/* Turns the blanks of text from byte `from` on into ties. */
 void page_tie(struct text *text, size_t from);
 
 /* An underlined heading with a blank line before it. */
 void page_heading(struct sink *out, const char *words);
-/* Words broken at blanks, or anywhere where one alone is too long; the first line is indented by
- * `first`, all others by `rest`. */
+/* Words broken at blanks, or within a word that is longer than a line; the first line is
+ * indented by `first`, all others by `rest`. */
 void page_paragraph(struct sink *out, size_t first, size_t rest, const char *words);
 /* A paragraph with a blank line before it. */
 void page_note(struct sink *out, const char *words);
-/* Any bytes as text that can be printed: what is no character of a text becomes "?". */
+/* Adds any bytes as text that can be printed: what is no character of a text becomes "?". */
 void page_clean(struct text *out, const char *bytes);
 
 enum { TABLE_COLUMNS_MOST = 8 };
@@ -33,21 +33,21 @@ struct table_column {
 };
 
 /* Rows of cells under aligned columns. Columns that wrap share what the others leave, and break
- * words only where that is too little for the longest. The rows are asked for twice, to be
- * measured and to be printed; nothing is held but one of them. */
+ * words only where the longest does not fit. All rows are asked for twice, to be measured and
+ * to be printed; only one is held at a time. */
 struct table {
 	const struct table_column *columns;
 	int count; /* of columns */
 	size_t indent;
-	/* Fills in the cells of the next row, which stay until the one after it; false after the
-	 * last. The first row follows the last. */
+	/* Fills in the cells of the next row, valid until the one after it; false after the
+	 * last. Then the first row comes again. */
 	bool (*next)(struct table *table, const char *cells[]);
 };
 
 /* Prints the table; nothing where it has no row. */
 void table_print(struct table *table, struct sink *out);
 
-/* A table whose rows are put together by hand. */
+/* A table whose rows are made by hand. Start with hand_table. */
 struct hand_table {
 	struct table table; /* first */
 	struct text cells;  /* row by row, each ended by NUL */
@@ -55,7 +55,7 @@ struct hand_table {
 };
 
 struct hand_table hand_table(const struct table_column *columns, int count, size_t indent);
-/* Adds a copy of a row of so many cells, which must be as many as there are columns. */
+/* Adds a copy of a row of `count` cells, which must be as many as the columns. */
 void hand_table_add(struct hand_table *table, const char *const *cells, int count);
 #define TABLE_ROW(table, ...) hand_table_add((table), (const char *const[]){ __VA_ARGS__ }, \
 	(int)(sizeof((const char *const[]){ __VA_ARGS__ }) / sizeof(const char *)))

@@ -1,16 +1,16 @@
-/* What every view of a takeoff goes by. */
+/* What every view of a takeoff needs. */
 #ifndef REPORT_WORDS_REPORT_H
 #define REPORT_WORDS_REPORT_H
 
 #include "base/sink.h"
 #include "takeoff/takeoff.h"
 
-/* Whose words are used: those of a column of the text, those of a line on the panel. */
+/* Which words are used: of a column of the text, or of a line on the panel. */
 enum wording { WORDING_TEXT, WORDING_PANEL };
 
 struct report {
 	struct sink *out;    /* where the view is printed; NULL for one that keeps its lines */
-	struct arena *words; /* takes words; whoever prints a paragraph or a row clears it */
+	struct arena *words; /* for words; whatever prints a paragraph or a row clears it */
 	const struct plot *plot;
 	const struct takeoff *takeoff;
 	enum units units;

@@ -6,7 +6,7 @@
 
 /* "wall-jog". */
 const char *snag_word(enum snag_code code);
-/* Of the rule: a publication, or common practice. */
+/* The source of its rule: a publication, or common practice. */
 const char *snag_source(enum snag_code code);
 /* One sentence, with figures in the plot's units, in report->words. */
 const char *snag_sentence(const struct report *report, const struct snag *snag);

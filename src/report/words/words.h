@@ -7,13 +7,13 @@
 
 const char *say(const struct report *report, const char *format, ...)
 	__attribute__((format(printf, 2, 3)));
-/* Moves what was put together into report->words. */
+/* Moves the text into report->words. */
 const char *say_text(const struct report *report, struct text *text);
 
 const char *plain_count(const struct report *report, int64_t count);
 const char *plain_decimal(const struct report *report, double number, int places);
 const char *plain_length(const struct report *report, nm length);
-/* As a rule reads it: inches without feet. */
+/* As read off a rule: inches without feet. */
 const char *plain_inches(const struct report *report, nm length);
 /* As a plot spells it: exact. */
 const char *exact_length(const struct report *report, nm length);
@@ -39,12 +39,12 @@ const char *word_inches(const struct report *report, nm length);
 const char *word_area(const struct report *report, double area);
 const char *word_volume(const struct report *report, double volume);
 const char *word_weight(const struct report *report, double weight);
-/* Broken only around the x's. */
+/* May be broken only around the x's. */
 const char *word_size(const struct report *report, const struct size *size);
 /* "1 bed", "2 beds". */
 const char *word_count(const struct report *report, int64_t count, const char *one,
 	const char *many);
-/* The blanks of words as ties. */
+/* A copy with ties for blanks. */
 const char *tied(const struct report *report, const char *words);
 
 #endif
