@@ -21,25 +21,13 @@ struct plan_row {
 	const char *rate;
 };
 
-/* Cubic metres to order of what a step takes. */
-static double volume(const struct takeoff *takeoff, const struct work_step *step)
-{
-	double sum = 0;
-
-	for (int i = 0; i < step->item_count; i++) {
-		const struct item *item = &takeoff->items.list[step->items[i]];
-
-		sum += item_unit(item) == UNIT_M3 ? item->order : 0;
-	}
-	return sum;
-}
-
 static double base_volume(const struct takeoff *takeoff)
 {
 	return takeoff->stones.totals[STONE_KIND_BASE].compacted;
 }
 
-static double hours(const struct takeoff *takeoff, enum labour labour, const struct work_step *step)
+/* volume: m3 of loose goods that the step takes. */
+static double hours(const struct takeoff *takeoff, enum labour labour, double volume)
 {
 	int64_t subsoil = block_number(takeoff->allow, ALLOW_SUBSOIL);
 	const struct earth *bank = &takeoff->earthwork.bank;
@@ -52,11 +40,11 @@ static double hours(const struct takeoff *takeoff, enum labour labour, const str
 	case LABOUR_DIGGING:
 		return DIGGING[subsoil] * (bank->topsoil + bank->subsoil);
 	case LABOUR_LOADING:
-		return LOADING[subsoil] * volume(takeoff, step);
+		return LOADING[subsoil] * volume;
 	case LABOUR_BASE:
 		return BASE_COURSE * base_volume(takeoff);
 	case LABOUR_BARROWING:
-		return BARROWING * volume(takeoff, step);
+		return BARROWING * volume;
 	}
 	return 0;
 }
@@ -164,20 +152,6 @@ static const struct plan_row rows[] = {
 };
 enum { ROWS = sizeof rows / sizeof *rows };
 
-/* Each material by itself: nobody mixes them in one barrow. */
-static int64_t barrows(const struct takeoff *takeoff, const struct work_step *step)
-{
-	int64_t sum = 0;
-
-	for (int i = 0; i < step->item_count; i++) {
-		const struct item *item = &takeoff->items.list[step->items[i]];
-
-		if (item_unit(item) == UNIT_M3)
-			sum += loads_of(takeoff->allow, item->order, item->unit_weight).barrow;
-	}
-	return sum;
-}
-
 static bool takes(const struct plan_row *row, const struct item *item)
 {
 	for (int i = 0; i < row->good_count; i++)
@@ -191,14 +165,22 @@ static struct work_step step_of(const struct plan_row *row, const struct takeoff
 {
 	int *items = arena_new(arena, takeoff->items.count, sizeof *items);
 	struct work_step step = { .title = row->title, .doing = row->doing, .tools = row->tools,
-		.caution = row->caution, .items = items };
+		.caution = row->caution, .items = items, .rate = row->rate };
+	double volume = 0;
 
-	for (size_t i = 0; i < takeoff->items.count; i++)
-		if (takes(row, &takeoff->items.list[i]))
-			items[step.item_count++] = (int)i;
-	step.barrows = barrows(takeoff, &step);
-	step.hours = hours(takeoff, row->labour, &step);
-	step.rate = row->rate;
+	for (size_t i = 0; i < takeoff->items.count; i++) {
+		const struct item *item = &takeoff->items.list[i];
+
+		if (!takes(row, item))
+			continue;
+		items[step.item_count++] = (int)i;
+		if (item_unit(item) != UNIT_M3)
+			continue;
+		volume += item->order;
+		/* Each material by itself: nobody mixes them in one barrow. */
+		step.barrows += loads_of(takeoff->allow, item->order, item->unit_weight).barrow;
+	}
+	step.hours = hours(takeoff, row->labour, volume);
 	return step;
 }
 

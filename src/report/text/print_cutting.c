@@ -3,43 +3,22 @@
 
 #include <stdlib.h>
 
-/* All places of one length, over the cuts of one size of block. */
-struct tally {
-	nm place;
-	int64_t count;
-};
-
-static int longest_first(const void *a, const void *b)
-{
-	nm one = ((const struct tally *)a)->place, other = ((const struct tally *)b)->place;
-
-	return (one < other) - (one > other);
-}
-
 /* The places of all cuts, longest first, equal ones joined. The caller frees. */
-static struct tally *tally_places(const struct cutting *cutting, size_t *count)
+static struct batch *places_of(const struct cutting *cutting, size_t *count)
 {
-	struct tally *tallies = NULL;
+	struct batch *places = NULL;
 	size_t capacity = 0, all = 0;
 
 	for (int i = 0; i < cutting->cut_count; i++) {
 		const struct cut *cut = &cutting->cuts[i];
 
 		for (int j = 0; j < cut->piece_count; j++) {
-			tallies = memory_grow(tallies, all, &capacity, sizeof *tallies);
-			tallies[all++] = (struct tally){ cut->pieces[j], cut->blocks };
+			places = memory_grow(places, all, &capacity, sizeof *places);
+			places[all++] = (struct batch){ cut->pieces[j], cut->blocks };
 		}
 	}
-	if (all > 1)
-		qsort(tallies, all, sizeof *tallies, longest_first);
-	*count = 0;
-	for (size_t i = 0; i < all; i++) {
-		if (*count > 0 && tallies[*count - 1].place == tallies[i].place)
-			tallies[*count - 1].count += tallies[i].count;
-		else
-			tallies[(*count)++] = tallies[i];
-	}
-	return tallies;
+	*count = batches_join(places, all);
+	return places;
 }
 
 static void print_pieces(const struct report *report, const struct cutting *cutting)
@@ -49,15 +28,15 @@ static void print_pieces(const struct report *report, const struct cutting *cutt
 	};
 	struct hand_table table = hand_table(columns, 3, 2);
 	size_t count;
-	struct tally *tallies = tally_places(cutting, &count);
+	struct batch *places = places_of(cutting, &count);
 
 	for (size_t i = 0; i < count; i++) {
-		TABLE_ROW(&table, plain_count(report, tallies[i].count),
-			plain_inches(report, tallies[i].place),
-			plain_inches(report, saw_length(tallies[i].place, cutting->fit)));
+		TABLE_ROW(&table, plain_count(report, places[i].count),
+			plain_inches(report, places[i].place),
+			plain_inches(report, saw_length(places[i].place, cutting->fit)));
 		arena_clear(report->words);
 	}
-	free(tallies);
+	free(places);
 	hand_table_print(&table, report->out);
 }
 

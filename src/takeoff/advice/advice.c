@@ -1,4 +1,5 @@
 #include "takeoff/advice/advice.h"
+#include "base/number.h"
 #include "takeoff/walls/room.h"
 #include "takeoff/walls/wall.h"
 
@@ -66,18 +67,10 @@ static bool rectangle_is_whole(const struct trial *trial, struct place size, nm 
 		{ size.x, size.y, false }, { 0, size.y, false } };
 	const struct loop loop = { corners, 4, 2 * ((int64_t)size.x + size.y) };
 	const struct outline outline = { &loop, 1 };
-	int least = size.x < size.y ? size.x : size.y;
+	int narrowest = least(size.x, size.y);
 
-	return least > 0 && least * cell > 2 * trial->masonry.depth + trial->inside &&
+	return narrowest > 0 && narrowest * cell > 2 * trial->masonry.depth + trial->inside &&
 		!has_short_side(trial, &outline, cell) && is_whole(trial, &outline, cell);
-}
-
-static bool is_known(const struct advice *advice, struct place size)
-{
-	for (int i = 0; i < advice->size_count; i++)
-		if (advice->sizes[i].x == size.x && advice->sizes[i].y == size.y)
-			return true;
-	return false;
 }
 
 /* Tries sizes that differ by `off` cells in all. */
@@ -89,8 +82,8 @@ static void try_sizes(struct advice *out, const struct trial *trial, struct plac
 		const struct place tries[] = { { now.x + across, now.y - down },
 			{ now.x + across, now.y + down } };
 
-		for (int i = 0; i < 2 && out->size_count < ADVICE_SIZES; i++)
-			if (!is_known(out, tries[i]) && rectangle_is_whole(trial, tries[i], cell))
+		for (int i = down == 0; i < 2 && out->size_count < ADVICE_SIZES; i++)
+			if (rectangle_is_whole(trial, tries[i], cell))
 				out->sizes[out->size_count++] = tries[i];
 	}
 }
@@ -163,7 +156,7 @@ struct pairs {
 static void pair_add(struct pairs *pairs, const struct takeoff *takeoff, int a, int b, int sides)
 {
 	const struct region *regions = takeoff->survey.regions;
-	int one = a < b ? a : b, other = a < b ? b : a;
+	int one = least(a, b), other = most(a, b);
 
 	if (a == b || one == NO_REGION || !region_is_raised(&regions[a]) ||
 		!region_is_raised(&regions[b]))
@@ -189,10 +182,9 @@ static void row_pairs(struct pairs *pairs, const struct takeoff *takeoff, int y)
 		pair_add(pairs, takeoff, survey->runs[i - 1].region, survey->runs[i].region, 1);
 	for (size_t i = first; i < end && below < below_end;) {
 		const struct run *a = &survey->runs[i], *b = &survey->runs[below];
-		int left = a->left > b->left ? a->left : b->left;
-		int right = a->right < b->right ? a->right : b->right;
+		int right = least(a->right, b->right);
 
-		pair_add(pairs, takeoff, a->region, b->region, right - left);
+		pair_add(pairs, takeoff, a->region, b->region, right - most(a->left, b->left));
 		i += a->right == right;
 		below += b->right == right;
 	}
@@ -208,10 +200,7 @@ static int64_t pair_saves(const struct pair *pair, const struct takeoff *takeoff
 	if (!one || !other || !size_equal(&one->block, &other->block))
 		return 0;
 	length = 2 * pair->shared * takeoff->survey.cell - 4 * one->block.across;
-	if (length <= 0)
-		return 0;
-	return length / one->block.along *
-		(one->courses < other->courses ? one->courses : other->courses);
+	return length <= 0 ? 0 : length / one->block.along * least(one->courses, other->courses);
 }
 
 int advice_joinings(struct joining joinings[JOININGS_MOST], const struct takeoff *takeoff)

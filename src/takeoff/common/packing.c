@@ -12,7 +12,7 @@ struct stack {
 };
 
 /* Equal pieces cut together: `each` from each of so many blocks. */
-struct stroke {
+struct pass {
 	nm place, needed; /* needed: of the block, with the kerf */
 	int64_t each, blocks;
 };
@@ -31,7 +31,7 @@ static int compare_batches(const void *a, const void *b)
 	return compare(other->place, one->place);
 }
 
-static size_t join_batches(struct batch *batches, size_t count)
+size_t batches_join(struct batch *batches, size_t count)
 {
 	size_t joined = 0;
 
@@ -55,12 +55,6 @@ static struct stack *add_stack(struct packing *packing, const struct stack *stac
 	return &packing->stacks[packing->count++];
 }
 
-/* Whether to cut from one stack rather than from another. */
-static bool is_fuller(const struct stack *a, const struct stack *b)
-{
-	return a->left != b->left ? a->left < b->left : a->first < b->first;
-}
-
 /* The stack to cut from; NULL where no block has that much left. */
 static struct stack *find_fullest(const struct packing *packing, nm needed)
 {
@@ -69,7 +63,8 @@ static struct stack *find_fullest(const struct packing *packing, nm needed)
 	for (size_t i = 0; i < packing->count; i++) {
 		struct stack *stack = &packing->stacks[i];
 
-		if (stack->left >= needed && (!best || is_fuller(stack, best)))
+		if (stack->left >= needed && (!best || stack->left < best->left ||
+			(stack->left == best->left && stack->first < best->first)))
 			best = stack;
 	}
 	return best;
@@ -100,15 +95,15 @@ static void add_places(struct arena *arena, struct cut *cut, nm place, int piece
 }
 
 /* Cuts from the first blocks of a stack; the others become a stack of their own. */
-static void cut_from(struct packing *packing, struct stack *stack, const struct stroke *stroke)
+static void cut_from(struct packing *packing, struct stack *stack, const struct pass *pass)
 {
 	struct stack others = *stack;
 
-	stack->cut.blocks = stroke->blocks;
-	stack->left -= stroke->each * stroke->needed;
-	add_places(packing->arena, &stack->cut, stroke->place, (int)stroke->each);
-	others.cut.blocks -= stroke->blocks;
-	others.first += stroke->blocks;
+	stack->cut.blocks = pass->blocks;
+	stack->left -= pass->each * pass->needed;
+	add_places(packing->arena, &stack->cut, pass->place, (int)pass->each);
+	others.cut.blocks -= pass->blocks;
+	others.first += pass->blocks;
 	if (others.cut.blocks > 0)
 		add_stack(packing, &others);
 }
@@ -127,20 +122,20 @@ static nm needed_for(const struct saw *saw, nm place)
 static int64_t cut_batch(struct packing *packing, const struct saw *saw, const struct batch *batch,
 	bool may_open)
 {
-	struct stroke stroke = { .place = batch->place, .needed = needed_for(saw, batch->place) };
+	struct pass pass = { .place = batch->place, .needed = needed_for(saw, batch->place) };
 	int64_t count = batch->count;
 
 	while (count > 0) {
-		struct stack *stack = find_fullest(packing, stroke.needed);
+		struct stack *stack = find_fullest(packing, pass.needed);
 
 		if (!stack && !may_open)
 			break;
 		if (!stack)
-			stack = open_stack(packing, saw, stroke.needed, count);
-		stroke.each = nm_least(stack->left / stroke.needed, count);
-		stroke.blocks = nm_least(stack->cut.blocks, count / stroke.each);
-		cut_from(packing, stack, &stroke);
-		count -= stroke.blocks * stroke.each;
+			stack = open_stack(packing, saw, pass.needed, count);
+		pass.each = nm_least(stack->left / pass.needed, count);
+		pass.blocks = nm_least(stack->cut.blocks, count / pass.each);
+		cut_from(packing, stack, &pass);
+		count -= pass.blocks * pass.each;
 	}
 	return count;
 }
@@ -169,7 +164,7 @@ const struct cut *packing_cut_with(struct arena *arena, const struct saw *saw,
 	const struct pieces *needed, const struct pieces *extras, int *count)
 {
 	struct packing packing = { .arena = arena };
-	size_t lengths = join_batches(needed->batches, needed->count);
+	size_t lengths = batches_join(needed->batches, needed->count);
 
 	for (size_t i = 0; i < lengths; i++)
 		cut_batch(&packing, saw, &needed->batches[i], true);

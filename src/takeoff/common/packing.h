@@ -27,9 +27,10 @@ struct saw {
 	nm fit;
 };
 
-/* Sorts the batches longest first and merges equal lengths, in place, then cuts them. Returns
- * the ways of cutting in the arena, in the order in which their first block is cut; *count of
- * them. */
+/* Sorts the batches longest first and merges equal lengths, in place; returns how many are left. */
+size_t batches_join(struct batch *batches, size_t count);
+/* Joins the batches, then cuts them. Returns the ways of cutting in the arena, in the order in
+ * which their first block is cut; *count of them. */
 const struct cut *packing_cut(struct arena *arena, const struct saw *saw, struct batch *batches,
 	size_t batch_count, int *count);
 

@@ -1,4 +1,5 @@
 #include "takeoff/fence/fences.h"
+#include "base/number.h"
 #include "takeoff/fence/fence_spans.h"
 #include "takeoff/fence/fence_values.h"
 #include "takeoff/fence/panels.h"
@@ -14,11 +15,9 @@ enum { BRACKETS_TO_RAIL = 2, HINGES_TO_LEAF = 2 };
  * the plan is too narrow. */
 static nm move_in(nm at, nm side, nm inset)
 {
-	nm least = inset < side / 2 ? inset : side / 2;
+	nm nearest = nm_least(inset, side / 2);
 
-	if (at < least)
-		return least;
-	return at > side - least ? side - least : at;
+	return nm_least(nm_most(at, nearest), side - nearest);
 }
 
 static struct spot spot_of(const struct survey *survey, struct place point, nm inset)
@@ -26,11 +25,6 @@ static struct spot spot_of(const struct survey *survey, struct place point, nm i
 	return (struct spot){
 		move_in(point.x * survey->cell, survey->columns * survey->cell, inset),
 		move_in(point.y * survey->cell, survey->rows * survey->cell, inset) };
-}
-
-static nm distance(struct spot from, struct spot to)
-{
-	return llabs(to.x - from.x) + llabs(to.y - from.y);
 }
 
 static enum heading heading_of(struct spot from, struct spot to)
@@ -64,7 +58,7 @@ static void set_out(struct fencing *fencing, const struct basis *basis)
 	for (int i = 0; i < count; i++) {
 		struct spot from = spot_of(basis->survey, spans[i].leg.from, inset);
 		struct spot to = spot_of(basis->survey, spans[i].leg.to, inset);
-		nm length = distance(from, to);
+		nm length = llabs(to.x - from.x) + llabs(to.y - from.y);
 
 		fencing->length += length;
 		if (spans[i].is_gate) {
@@ -102,8 +96,7 @@ static void count_fixings(struct fencing *fencing)
 static struct place first_beside(const struct leg *leg)
 {
 	bool upright = leg->from.x == leg->to.x;
-	struct place first = { leg->from.x < leg->to.x ? leg->from.x : leg->to.x,
-		leg->from.y < leg->to.y ? leg->from.y : leg->to.y };
+	struct place first = { least(leg->from.x, leg->to.x), least(leg->from.y, leg->to.y) };
 
 	if (upright && first.x > 0)
 		first.x--;

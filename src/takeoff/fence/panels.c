@@ -1,7 +1,5 @@
 #include "takeoff/fence/panels.h"
 
-#include <stdlib.h>
-
 static const nm REST_LEAST = NM_PER_FOOT;
 
 void panels_divide(struct fence_leg *leg, nm section, nm post)
@@ -24,32 +22,17 @@ void panels_divide(struct fence_leg *leg, nm section, nm post)
 
 /* ---- Cutting --------------------------------------------------------------------------------- */
 
-static int widest_first(const void *a, const void *b)
+/* The leaves of all gates, widest first, equal ones joined; leaves_count of them. */
+static struct batch *collect_leaves(struct fencing *fencing, struct arena *arena)
 {
-	const struct fence_leaves *one = a, *other = b;
-
-	return (one->width < other->width) - (one->width > other->width);
-}
-
-static struct fence_leaves *collect_leaves(struct fencing *fencing, struct arena *arena)
-{
-	struct fence_leaves *leaves = arena_new(arena, (size_t)fencing->gate_count, sizeof *leaves);
-	int count = 0;
+	struct batch *leaves = arena_new(arena, (size_t)fencing->gate_count, sizeof *leaves);
+	size_t count = 0;
 
 	for (int i = 0; i < fencing->gate_count; i++)
 		if (fencing->gates[i].leaves > 0)
-			leaves[count++] = (struct fence_leaves){ fencing->gates[i].leaf,
-				fencing->gates[i].leaves, 0 };
-	if (count > 1)
-		qsort(leaves, (size_t)count, sizeof *leaves, widest_first);
-	fencing->leaves_count = 0;
-	for (int i = 0; i < count; i++) {
-		if (i > 0 && leaves[fencing->leaves_count - 1].width == leaves[i].width)
-			leaves[fencing->leaves_count - 1].count += leaves[i].count;
-		else
-			leaves[fencing->leaves_count++] = leaves[i];
-	}
-	fencing->leaves = leaves;
+			leaves[count++] = (struct batch){ fencing->gates[i].leaf,
+				fencing->gates[i].leaves };
+	fencing->leaves_count = (int)batches_join(leaves, count);
 	return leaves;
 }
 
@@ -72,14 +55,16 @@ void panels_cut(struct fencing *fencing, struct arena *arena)
 	const struct block *fence = &fencing->fence->block;
 	nm post = block_length(fence, FENCE_POST);
 	struct batch *pieces = collect_pieces(fencing, arena, post);
-	struct fence_leaves *leaves = collect_leaves(fencing, arena);
-	struct batch *extras = arena_new(arena, (size_t)fencing->leaves_count, sizeof *extras);
+	struct batch *extras = collect_leaves(fencing, arena);
+	struct fence_leaves *leaves = arena_new(arena, (size_t)fencing->leaves_count,
+		sizeof *leaves);
 	struct saw saw;
 
 	fencing->panel = block_length(fence, FENCE_SECTION) - post;
+	fencing->leaves = leaves;
 	saw = (struct saw){ fencing->panel, fencing->kerf, fencing->fit };
 	for (int i = 0; i < fencing->leaves_count; i++)
-		extras[i] = (struct batch){ leaves[i].width, leaves[i].count };
+		leaves[i] = (struct fence_leaves){ extras[i].place, extras[i].count, 0 };
 	fencing->cuts = packing_cut_with(arena, &saw,
 		&(struct pieces){ pieces, (size_t)fencing->panel_pieces },
 		&(struct pieces){ extras, (size_t)fencing->leaves_count }, &fencing->cut_count);

@@ -7,7 +7,9 @@
 #include <stdlib.h>
 
 /* Directions in which the fence continues from a post, added up. */
-enum way { WAY_RIGHT = 1, WAY_DOWN = 2, WAY_LEFT = 4, WAY_UP = 8 };
+#define WAY(heading) (1 << (heading))
+enum { WAY_RIGHT = WAY(HEADING_RIGHT), WAY_DOWN = WAY(HEADING_DOWN), WAY_LEFT = WAY(HEADING_LEFT),
+	WAY_UP = WAY(HEADING_UP) };
 
 /* A post that one leg or gate needs. */
 struct wanted {
@@ -27,42 +29,32 @@ static void want(struct wants *wants, struct spot at, int ways, bool of_gate)
 	wants->list[wants->count++] = (struct wanted){ at, ways, of_gate };
 }
 
-static int way_of(struct spot from, struct spot to)
+static int way_back(enum heading heading)
 {
-	if (from.y == to.y)
-		return from.x < to.x ? WAY_RIGHT : WAY_LEFT;
-	return from.y < to.y ? WAY_DOWN : WAY_UP;
+	return WAY((heading + 2) % 4);
 }
 
 /* None where moving in from the boundary leaves no length. */
-static void want_ends(struct wants *wants, struct spot from, struct spot to, bool of_gate)
+static void want_ends(struct wants *wants, struct spot from, struct spot to, enum heading heading,
+	bool of_gate)
 {
 	if (from.x == to.x && from.y == to.y)
 		return;
-	want(wants, from, way_of(from, to), of_gate);
-	want(wants, to, way_of(to, from), of_gate);
-}
-
-static struct spot spot_along(struct spot from, int way, nm off)
-{
-	if (way == WAY_LEFT || way == WAY_UP)
-		off = -off;
-	if (way == WAY_LEFT || way == WAY_RIGHT)
-		return (struct spot){ from.x + off, from.y };
-	return (struct spot){ from.x, from.y + off };
+	want(wants, from, WAY(heading), of_gate);
+	want(wants, to, way_back(heading), of_gate);
 }
 
 static void want_leg(struct wants *wants, const struct fence_leg *leg, nm section)
 {
-	int way = way_of(leg->from, leg->to);
 	int64_t panels = leg->whole + leg->cut_count;
+	int dx = sign(leg->to.x - leg->from.x), dy = sign(leg->to.y - leg->from.y);
 
-	want_ends(wants, leg->from, leg->to, false);
+	want_ends(wants, leg->from, leg->to, leg->heading, false);
 	for (int64_t i = 1; i < panels; i++) {
 		nm off = i <= leg->whole ? i * section : leg->whole * section + leg->cut[0];
 
-		want(wants, spot_along(leg->from, way, off), way == WAY_RIGHT || way == WAY_LEFT ?
-			WAY_RIGHT | WAY_LEFT : WAY_DOWN | WAY_UP, false);
+		want(wants, (struct spot){ leg->from.x + dx * off, leg->from.y + dy * off },
+			WAY(leg->heading) | way_back(leg->heading), false);
 	}
 }
 
@@ -123,7 +115,8 @@ void posts_place(struct fencing *fencing, struct arena *arena)
 	for (int i = 0; i < fencing->leg_count; i++)
 		want_leg(&wants, &fencing->legs[i], section);
 	for (int i = 0; i < fencing->gate_count; i++)
-		want_ends(&wants, fencing->gates[i].from, fencing->gates[i].to, true);
+		want_ends(&wants, fencing->gates[i].from, fencing->gates[i].to,
+			fencing->gates[i].heading, true);
 	wants.count = join_wanted(wants.list, wants.count);
 	posts = arena_new(arena, wants.count, sizeof *posts);
 	for (size_t i = 0; i < wants.count; i++) {
@@ -150,8 +143,7 @@ static struct post_hole dig(const struct block *allow, const struct block *fence
 	hole.concrete = fmax(0, circle - post * post) * metres(hole.in_ground);
 	hole.gravel = circle * metres(gravel);
 	hole.spoil = circle * metres(hole.depth);
-	hole.bags = hole.concrete /
-		block_amount(allow, ALLOW_CONCRETE_BAG);
+	hole.bags = hole.concrete / block_amount(allow, ALLOW_CONCRETE_BAG);
 	return hole;
 }
 

@@ -29,22 +29,6 @@ void dig_add(struct dig_list *list, struct dig dig)
 	list->rows[list->count++] = dig;
 }
 
-static nm lawn_depth(const struct block *lawn)
-{
-	nm topsoil = block_length(lawn, LAWN_TOPSOIL);
-
-	return block_number(lawn, LAWN_COVER) == COVER_TURF ?
-		topsoil + block_length(lawn, LAWN_THICKNESS) : topsoil;
-}
-
-static nm inside_depth(const struct block *bed, nm surface)
-{
-	nm embed = fill_embed(bed, surface);
-
-	return block_number(bed, BED_INSIDE) == INSIDE_BASE ? block_length(bed, BED_BASE) + embed :
-		embed;
-}
-
 static nm zone_depth(enum dig_part part, const struct block *block, nm surface)
 {
 	switch (part) {
@@ -53,11 +37,15 @@ static nm zone_depth(enum dig_part part, const struct block *block, nm surface)
 	case DIG_WALL:
 		return block_length(block, BED_BASE) + fill_embed(block, surface);
 	case DIG_INSIDE:
-		return inside_depth(block, surface);
+		return fill_embed(block, surface) +
+			(block_number(block, BED_INSIDE) == INSIDE_BASE ?
+			block_length(block, BED_BASE) : 0);
 	case DIG_PAD:
 		return block_length(block, FIXTURE_BASE) + surface;
 	case DIG_LAWN:
-		return lawn_depth(block);
+		return block_length(block, LAWN_TOPSOIL) +
+			(block_number(block, LAWN_COVER) == COVER_TURF ?
+			block_length(block, LAWN_THICKNESS) : 0);
 	case DIG_BED:
 		return block_length(block, BED_PREPARE);
 	case DIG_HOLES:
@@ -98,15 +86,16 @@ void dig_finish(struct earthwork *out, const struct dig_list *list, double wante
 	double density = block_amount(list->allow, ALLOW_DENSITY_SPOIL);
 	struct earthwork work = { .rows = list->rows, .count = (int)list->count };
 
-	for (int i = 0; i < work.count; i++) {
-		work.bank.sod += work.rows[i].bank.sod;
-		work.bank.topsoil += work.rows[i].bank.topsoil;
-		work.bank.subsoil += work.rows[i].bank.subsoil;
-	}
 	for (int i = 0; i < DIG_PARTS; i++)
 		work.sums[i].part = (enum dig_part)i;
-	for (int i = 0; i < work.count; i++)
-		work.sums[work.rows[i].part].bank += earth_sum(&work.rows[i].bank);
+	for (int i = 0; i < work.count; i++) {
+		const struct dig *dig = &work.rows[i];
+
+		work.bank.sod += dig->bank.sod;
+		work.bank.topsoil += dig->bank.topsoil;
+		work.bank.subsoil += dig->bank.subsoil;
+		work.sums[dig->part].bank += earth_sum(&dig->bank);
+	}
 	work.loose = loosened(list->allow, &work.bank);
 	work.bank_all = earth_sum(&work.bank);
 	work.loose_all = earth_sum(&work.loose);

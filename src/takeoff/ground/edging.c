@@ -1,4 +1,5 @@
 #include "takeoff/ground/edging.h"
+#include "base/number.h"
 
 #include <limits.h>
 #include <stdlib.h>
@@ -110,14 +111,13 @@ static void level_rim(struct edger *edger, int y, enum plan_side side)
 static void level_line(struct edger *edger, int y)
 {
 	const struct survey *survey = edger->survey;
-	size_t above = survey->row_runs[y - 1], below = survey->row_runs[y];
-	size_t above_end = below;
+	size_t above = survey->row_runs[y - 1], below = survey->row_runs[y], above_end = below;
 	struct level level = { edger, 0, 0 };
 	int x = 0;
 
 	while (above < above_end) {
 		const struct run *a = &survey->runs[above], *b = &survey->runs[below];
-		int end = a->right < b->right ? a->right : b->right;
+		int end = least(a->right, b->right);
 
 		level_side(&level, x, end, between(edger, a, b));
 		x = end;
@@ -174,11 +174,6 @@ static void upright_row(struct edger *edger, int y)
 
 /* ---- What is bought -------------------------------------------------------------------------- */
 
-static int longest_of(const struct survey *survey)
-{
-	return survey->columns > survey->rows ? survey->columns : survey->rows;
-}
-
 static void count_runs(struct edger *edger, const struct plot *plot)
 {
 	const struct survey *survey = edger->survey;
@@ -231,7 +226,7 @@ static void cut_rests(struct edging *edging, struct arena *arena)
 void edging_compute(struct edging *out, const struct basis *basis)
 {
 	const struct survey *survey = basis->survey;
-	int longest = longest_of(survey);
+	int longest = most(survey->columns, survey->rows);
 	struct edger edger = { .survey = survey, .held = block_number(basis->allow, ALLOW_HELD),
 		.runs = memory_new((size_t)longest + 1, sizeof *edger.runs) };
 	struct edging_row *rows = arena_new(basis->arena, (size_t)longest, sizeof *rows);

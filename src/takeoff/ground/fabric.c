@@ -2,7 +2,6 @@
 #include "base/number.h"
 
 #include <stdlib.h>
-#include <string.h>
 
 /* Cuts pieces and counts pins as the strips are laid. */
 struct cutter {
@@ -10,7 +9,7 @@ struct cutter {
 	struct fabric fabric;
 	nm offcut, apart; /* least worth keeping; between pins */
 	nm left;          /* on the open roll */
-	struct fabric_row *rows; /* pieces in order, equal neighbours joined */
+	struct batch *rows; /* pieces in order, equal neighbours joined */
 	size_t row_count, row_capacity;
 };
 
@@ -53,12 +52,12 @@ static void cut_piece(struct cutter *cutter, nm length)
 
 static void list_piece(struct cutter *cutter, nm length)
 {
-	if (cutter->row_count == 0 || cutter->rows[cutter->row_count - 1].length != length) {
+	if (cutter->row_count == 0 || cutter->rows[cutter->row_count - 1].place != length) {
 		cutter->rows = memory_grow(cutter->rows, cutter->row_count, &cutter->row_capacity,
 			sizeof *cutter->rows);
-		cutter->rows[cutter->row_count++] = (struct fabric_row){ length, 0 };
+		cutter->rows[cutter->row_count++] = (struct batch){ length, 0 };
 	}
-	cutter->rows[cutter->row_count - 1].pieces++;
+	cutter->rows[cutter->row_count - 1].count++;
 }
 
 static bool is_upright(const struct fabric *fabric)
@@ -112,7 +111,7 @@ static struct cutter best_way(const struct block *allow, const struct strips *st
 
 	try_way(&best, allow, strips, FABRIC_FROM_TOP);
 	for (int way = FABRIC_FROM_BOTTOM; way <= FABRIC_FROM_RIGHT; way++) {
-		struct fabric_row *unused;
+		struct batch *unused;
 
 		try_way(&other, allow, strips, (enum fabric_way)way);
 		unused = other.rows;
@@ -125,29 +124,15 @@ static struct cutter best_way(const struct block *allow, const struct strips *st
 	return best;
 }
 
-static int longest_first(const void *a, const void *b)
-{
-	const struct fabric_row *one = a, *other = b;
-
-	return (one->length < other->length) - (one->length > other->length);
-}
-
 static void list_rows(struct fabric *fabric, struct arena *arena, struct cutter *cutter)
 {
-	struct fabric_row *rows;
-	size_t joined = 0;
+	size_t count = batches_join(cutter->rows, cutter->row_count);
+	struct fabric_row *rows = arena_new(arena, count, sizeof *rows);
 
-	qsort(cutter->rows, cutter->row_count, sizeof *cutter->rows, longest_first);
-	for (size_t i = 0; i < cutter->row_count; i++) {
-		if (joined > 0 && cutter->rows[joined - 1].length == cutter->rows[i].length)
-			cutter->rows[joined - 1].pieces += cutter->rows[i].pieces;
-		else
-			cutter->rows[joined++] = cutter->rows[i];
-	}
-	rows = arena_new(arena, joined, sizeof *rows);
-	memcpy(rows, cutter->rows, joined * sizeof *rows);
+	for (size_t i = 0; i < count; i++)
+		rows[i] = (struct fabric_row){ cutter->rows[i].place, cutter->rows[i].count };
 	fabric->rows = rows;
-	fabric->row_count = (int)joined;
+	fabric->row_count = (int)count;
 }
 
 /* ---- The ground ------------------------------------------------------------------------------ */
@@ -196,8 +181,7 @@ void fabric_compute(struct fabric *out, const struct basis *basis, const struct 
 	*out = best.fabric;
 	out->area = cover_m2(area);
 	*(is_upright(out) ? &out->upright_pieces : &out->level_pieces) = out->pieces;
-	if (best.row_count > 0)
-		list_rows(out, basis->arena, &best);
+	list_rows(out, basis->arena, &best);
 	free(best.rows);
 	free(boxes);
 }

@@ -1,5 +1,6 @@
 #include "takeoff/ground/fill.h"
 #include "base/measure.h"
+#include "base/number.h"
 
 #include <stdlib.h>
 #include <string.h>
@@ -39,7 +40,7 @@ nm fill_surface(const struct survey *survey)
 		nm surface = entry->class == CLASS_PATH ?
 			block_length(&entry->block, PATH_SURFACE) : -1;
 
-		deepest = surface > deepest ? surface : deepest;
+		deepest = nm_most(surface, deepest);
 	}
 	return deepest < 0 ? SURFACE_WITHOUT_PATHS : deepest;
 }
@@ -102,36 +103,20 @@ static void refill(const struct filling *filling, struct fill *row, const struct
 	order_share(row, block_effective(bed, BED_MIX)->as.mix, false);
 }
 
-/* From the wall's top down: freeboard, mulch, soil, to the base or to undug ground at the
- * embed. */
-static nm raised_depth(const struct filling *filling, const struct block *bed)
-{
-	nm depth = fill_wall_height(bed) - block_length(bed, BED_FREEBOARD) -
-		block_length(bed, BED_MULCH);
-
-	if (block_number(bed, BED_INSIDE) == INSIDE_UNDUG)
-		depth -= fill_embed(bed, filling->surface);
-	return depth;
-}
-
-static void raised_snag(const struct filling *filling, int region, const struct block *bed)
-{
-	bool is_undug = block_number(bed, BED_INSIDE) == INSIDE_UNDUG;
-
-	snag_add(filling->basis->snags, SNAG_FILL_NONE, region, SNAG_FIGURES_OF(
-		fill_wall_height(bed), block_length(bed, BED_FREEBOARD),
-		block_length(bed, BED_MULCH), fill_embed(bed, filling->surface)))->kind =
-		is_undug ? FILL_NONE_UNDUG : FILL_NONE_RAISED;
-}
-
+/* From the wall's top down: freeboard, mulch, soil, to the base or to undug ground at the embed. */
 static void raised_fill(struct filling *filling, int region, const struct block *bed)
 {
 	const struct wall *wall = walls_find(filling->walls, region);
-	nm depth = raised_depth(filling, bed);
+	bool is_undug = block_number(bed, BED_INSIDE) == INSIDE_UNDUG;
+	nm height = fill_wall_height(bed), freeboard = block_length(bed, BED_FREEBOARD);
+	nm mulch = block_length(bed, BED_MULCH), embed = fill_embed(bed, filling->surface);
+	nm depth = height - freeboard - mulch - (is_undug ? embed : 0);
 	struct fill *row;
 
 	if (depth <= 0)
-		raised_snag(filling, region, bed);
+		snag_add(filling->basis->snags, SNAG_FILL_NONE, region,
+			SNAG_FIGURES_OF(height, freeboard, mulch, embed))->kind =
+			is_undug ? FILL_NONE_UNDUG : FILL_NONE_RAISED;
 	if (depth <= 0 || !wall)
 		return;
 	row = row_add(filling, region);

@@ -1,4 +1,5 @@
 #include "takeoff/ground/strips.h"
+#include "base/number.h"
 #include "takeoff/ground/ticks.h"
 
 #include <assert.h>
@@ -29,29 +30,18 @@ struct layer {
 
 /* ---- Along and across ------------------------------------------------------------------------ */
 
-static nm along_from(const struct layer *layer, const struct cover_box *box)
-{
-	return layer->way.is_upright ? box->top : box->left;
-}
+/* A box along the strips, and across them in the direction in which the rows follow each other. */
+struct bounds {
+	nm start, end, near, far;
+};
 
-static nm along_to(const struct layer *layer, const struct cover_box *box)
+static struct bounds bounds_of(const struct layer *layer, const struct cover_box *box)
 {
-	return layer->way.is_upright ? box->bottom : box->right;
-}
+	struct bounds at = layer->way.is_upright ?
+		(struct bounds){ box->top, box->bottom, box->left, box->right } :
+		(struct bounds){ box->left, box->right, box->top, box->bottom };
 
-/* Across the strips all is measured in the direction in which the rows follow each other. */
-static nm across_from(const struct layer *layer, const struct cover_box *box)
-{
-	if (layer->way.is_turned)
-		return layer->way.is_upright ? -box->right : -box->bottom;
-	return layer->way.is_upright ? box->left : box->top;
-}
-
-static nm across_to(const struct layer *layer, const struct cover_box *box)
-{
-	if (layer->way.is_turned)
-		return layer->way.is_upright ? -box->left : -box->top;
-	return layer->way.is_upright ? box->right : box->bottom;
+	return layer->way.is_turned ? (struct bounds){ at.start, at.end, -at.far, -at.near } : at;
 }
 
 static struct cover_box piece_box(const struct layer *layer, int row, int from, int to)
@@ -72,8 +62,10 @@ static void find_ticks(struct layer *layer)
 	const struct strips *strips = layer->strips;
 
 	for (size_t i = 0; i < strips->count; i++) {
-		ticks_add(&layer->ticks, along_from(layer, &strips->boxes[i]));
-		ticks_add(&layer->ticks, along_to(layer, &strips->boxes[i]));
+		struct bounds at = bounds_of(layer, &strips->boxes[i]);
+
+		ticks_add(&layer->ticks, at.start);
+		ticks_add(&layer->ticks, at.end);
 	}
 	ticks_number(&layer->ticks);
 }
@@ -95,17 +87,16 @@ static struct strip_box strip_box_of(const struct layer *layer, const struct cov
 static void find_edge(struct layer *layer)
 {
 	const struct strips *strips = layer->strips;
-	nm end = across_to(layer, &strips->boxes[0]);
+	struct bounds all = bounds_of(layer, &strips->boxes[0]);
 
-	layer->edge = across_from(layer, &strips->boxes[0]);
 	for (size_t i = 1; i < strips->count; i++) {
-		nm from = across_from(layer, &strips->boxes[i]);
-		nm to = across_to(layer, &strips->boxes[i]);
+		struct bounds at = bounds_of(layer, &strips->boxes[i]);
 
-		layer->edge = from < layer->edge ? from : layer->edge;
-		end = to > end ? to : end;
+		all.near = nm_least(all.near, at.near);
+		all.far = nm_most(all.far, at.far);
 	}
-	layer->rows = row_at(layer, end - 1) + 1;
+	layer->edge = all.near;
+	layer->rows = row_at(layer, all.far - 1) + 1;
 }
 
 /* Puts the boxes in the order of their first rows. */
@@ -115,7 +106,7 @@ static void find_spans(struct layer *layer)
 	size_t *starts = memory_new((size_t)layer->rows + 1, sizeof *starts);
 
 	for (size_t i = 0; i < strips->count; i++)
-		starts[row_at(layer, across_from(layer, &strips->boxes[i])) + 1]++;
+		starts[row_at(layer, bounds_of(layer, &strips->boxes[i]).near) + 1]++;
 	for (int row = 0; row < layer->rows; row++)
 		starts[row + 1] += starts[row];
 	layer->boxes = memory_new(strips->count, sizeof *layer->boxes);
@@ -131,7 +122,7 @@ static void find_spans(struct layer *layer)
 /* ---- Row by row ------------------------------------------------------------------------------ */
 
 /* Reports each maximal stretch with ground in the row. */
-static void tell_pieces(const struct layer *layer, int row)
+static void report_pieces(const struct layer *layer, int row)
 {
 	int from = 0;
 
@@ -145,7 +136,7 @@ static void tell_pieces(const struct layer *layer, int row)
 	}
 }
 
-static void tell_edges(const struct layer *layer)
+static void report_edges(const struct layer *layer)
 {
 	int from = 0;
 
@@ -196,13 +187,13 @@ static void lay_rows(struct layer *layer)
 		bool *above = layer->above;
 
 		next = find_ground(layer, row, next);
-		tell_edges(layer);
-		tell_pieces(layer, row);
+		report_edges(layer);
+		report_pieces(layer, row);
 		layer->above = layer->now;
 		layer->now = above;
 	}
 	memset(layer->now, 0, ticks * sizeof *layer->now);
-	tell_edges(layer);
+	report_edges(layer);
 	free(layer->open);
 	free(layer->change);
 	free(layer->above);

@@ -27,25 +27,19 @@ static int zone_add(struct painting *painting, int region, enum dig_part part)
 }
 
 /* The wall's zone comes before that of its bed's own cells. */
-static int raised_zones(struct painting *painting, int region)
+static int bed_zones(struct painting *painting, int region)
 {
-	const struct block *bed = &painting->survey->regions[region].entry->block;
+	const struct region *at = &painting->survey->regions[region];
+	const struct block *bed = &at->entry->block;
 
+	if (!region_is_raised(at))
+		return block_number(bed, BED_REPLACE) == CHOICE_YES ?
+			zone_add(painting, region, DIG_BED) : NO_ZONE;
 	if (!walls_find(painting->walls, region))
 		return NO_ZONE;
 	zone_add(painting, region, DIG_WALL);
 	return block_number(bed, BED_INSIDE) == INSIDE_UNDUG ? NO_ZONE :
 		zone_add(painting, region, DIG_INSIDE);
-}
-
-static int bed_zones(struct painting *painting, int region)
-{
-	const struct region *at = &painting->survey->regions[region];
-
-	if (region_is_raised(at))
-		return raised_zones(painting, region);
-	return block_number(&at->entry->block, BED_REPLACE) == CHOICE_YES ?
-		zone_add(painting, region, DIG_BED) : NO_ZONE;
 }
 
 /* Adds the zones of a region; returns that of its own cells, or NO_ZONE. */
@@ -80,11 +74,6 @@ static size_t box_add(struct painting *painting, struct cover_box box)
 	return painting->box_count++;
 }
 
-static bool has_base(enum plot_class class)
-{
-	return class == CLASS_PATH || class == CLASS_FIXTURE;
-}
-
 /* Moves *i along the row above; true where it ends at a run of the same cells and region. */
 static bool has_run_above(const struct survey *survey, int y, const struct run *run, size_t *i)
 {
@@ -111,7 +100,7 @@ static void paint_row(struct painting *painting, int y, bool with_base, size_t *
 		const struct run *run = &survey->runs[i];
 
 		if (run->region == NO_REGION || painting->own[run->region] == NO_ZONE ||
-			has_base(run->class) != with_base)
+			(run->class == CLASS_PATH || run->class == CLASS_FIXTURE) != with_base)
 			continue;
 		box_of[i] = has_run_above(survey, y, run, &above) ? box_of[above] :
 			box_add(painting, (struct cover_box){ run->left * cell, y * cell,
@@ -193,16 +182,6 @@ static void paint_walls(struct painting *painting)
 	arena_clear(&outlines);
 }
 
-static void measure(struct painting *painting, const struct cover *cover)
-{
-	nm2 *areas = memory_new((size_t)painting->count, sizeof *areas);
-
-	cover_areas(cover, areas);
-	for (int i = 0; i < painting->count; i++)
-		painting->list[i].area = cover_m2(areas[i]);
-	free(areas);
-}
-
 void zones_compute(struct zones *out, const struct basis *basis, const struct walls *walls)
 {
 	const struct survey *survey = basis->survey;
@@ -213,6 +192,7 @@ void zones_compute(struct zones *out, const struct basis *basis, const struct wa
 		.own = memory_new(regions, sizeof(int)),
 		.plan = { 0, 0, survey->columns * survey->cell, survey->rows * survey->cell, 0 },
 	};
+	nm2 *areas;
 
 	for (int i = 0; i < survey->region_count; i++)
 		painting.own[i] = region_zones(&painting, i);
@@ -221,7 +201,11 @@ void zones_compute(struct zones *out, const struct basis *basis, const struct wa
 	paint_cells(&painting, false);
 	*out = (struct zones){ .list = painting.list, .count = painting.count };
 	cover_sweep(&out->cover, basis->arena, painting.boxes, painting.box_count);
-	measure(&painting, &out->cover);
+	areas = memory_new((size_t)painting.count, sizeof *areas);
+	cover_areas(&out->cover, areas);
+	for (int i = 0; i < painting.count; i++)
+		painting.list[i].area = cover_m2(areas[i]);
+	free(areas);
 	free(painting.boxes);
 	free(painting.own);
 }
