@@ -253,26 +253,19 @@ bool reading_list(struct reading *r, const cJSON *value, int most, size_t size,
 
 /* ---- Values ---------------------------------------------------------------------------------- */
 
-static bool can_be_shown(const char *bytes, size_t length)
-{
-	size_t step;
-
-	for (size_t i = 0; i < length; i += step) {
-		uint32_t code;
-
-		step = utf8_decode(bytes + i, length - i, &code);
-		if (step == 0 || !utf8_is_text(code))
-			return false;
-	}
-	return length > 0;
-}
-
 bool reading_text(struct reading *r, const cJSON *value, int most, const char **text)
 {
 	const char *bytes = cJSON_IsString(value) ? value->valuestring : "";
-	size_t length = strlen(bytes);
+	size_t length = strlen(bytes), step;
+	bool is_shown = length > 0;
 
-	if (!can_be_shown(bytes, length) || utf8_count(bytes, length) > (size_t)most)
+	for (size_t i = 0; is_shown && i < length; i += step) {
+		uint32_t code;
+
+		step = utf8_decode(bytes + i, length - i, &code);
+		is_shown = step > 0 && utf8_is_text(code);
+	}
+	if (!is_shown || utf8_count(bytes, length) > (size_t)most)
 		return reading_fail(r, value, "text of 1 to %d characters that can be shown", most);
 	*text = arena_print(&r->book->arena, "%s", bytes);
 	return true;

@@ -111,19 +111,10 @@ static bool book_allow(struct reading *r, const cJSON *value, void *into)
 	return true;
 }
 
-static bool goods_fail_twice(struct reading *r, const struct goods *goods, int first)
-{
-	struct text id = TEXT_EMPTY;
-
-	good_add_id(&id, goods->good, goods->name);
-	reading_fail_word(r, id.bytes, "another item: goods[%d] has it", first);
-	text_fini(&id);
-	return false;
-}
-
 static bool all_goods_read(struct reading *r, const cJSON *value, void *into)
 {
 	struct book *book = into;
+	struct text id = TEXT_EMPTY;
 	size_t up = r->path.length;
 	void *rows;
 
@@ -137,8 +128,13 @@ static bool all_goods_read(struct reading *r, const cJSON *value, void *into)
 			goods->name, goods->block, goods->length });
 
 		text_print(&r->path, "[%d]", i);
-		if (first != goods)
-			return goods_fail_twice(r, goods, (int)(first - book->goods));
+		if (first != goods) {
+			good_add_id(&id, goods->good, goods->name);
+			reading_fail_word(r, id.bytes, "another item: goods[%d] has it",
+				(int)(first - book->goods));
+			text_fini(&id);
+			return false;
+		}
 		reading_up(r, up);
 	}
 	return true;

@@ -39,7 +39,5 @@ char *prices_path(const struct plot *plot, const char *plot_path)
 {
 	const struct value *named = block_value(&plot->details.head, HEAD_PRICES);
 
-	if (!named->set)
-		return NULL;
-	return path_in_folder(plot_path, named->as.text);
+	return named->set ? path_in_folder(plot_path, named->as.text) : NULL;
 }

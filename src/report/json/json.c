@@ -252,21 +252,11 @@ static const struct {
 	{ "snags", print_snags, NULL },
 };
 
-static void print_rows(const struct report *report, const struct shown *shown,
-	void (*more)(struct sink *out, const void *row))
-{
-	struct json_rows rows = json_top_open(report->out, shown->key);
-	int count;
-	const char *row = shown_rows(shown, report->takeoff, &count);
-
-	for (int i = 0; i < count; i++, row += shown->table->row_size)
-		json_rows_print(&rows, report->takeoff, shown->table, row, more);
-	json_top_close(&rows);
-}
-
 static void print_shown(const struct report *report, const struct shown *shown)
 {
 	void (*more)(struct sink *out, const void *row) = NULL;
+	struct json_rows rows;
+	const char *row;
 	int count;
 
 	for (size_t i = 0; i < sizeof by_hand / sizeof *by_hand; i++) {
@@ -278,13 +268,16 @@ static void print_shown(const struct report *report, const struct shown *shown)
 			return;
 		}
 	}
-	if (!shown->is_object) {
-		print_rows(report, shown, more);
+	row = shown_rows(shown, report->takeoff, &count);
+	if (shown->is_object) {
+		sink_print(report->out, ",\n  \"%s\": ", shown->key);
+		json_print(report->out, json_object(report->takeoff, shown->table, row));
 		return;
 	}
-	sink_print(report->out, ",\n  \"%s\": ", shown->key);
-	json_print(report->out, json_object(report->takeoff, shown->table,
-		shown_rows(shown, report->takeoff, &count)));
+	rows = json_top_open(report->out, shown->key);
+	for (int i = 0; i < count; i++, row += shown->table->row_size)
+		json_rows_print(&rows, report->takeoff, shown->table, row, more);
+	json_top_close(&rows);
 }
 
 void report_json(struct sink *out, const struct plot *plot, const struct takeoff *takeoff)

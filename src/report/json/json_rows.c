@@ -48,18 +48,11 @@ static cJSON *rows_array(const struct takeoff *takeoff, const struct figure *fig
 	return array;
 }
 
-static cJSON *lengths_array(const struct figure *figure, const void *row)
-{
-	int count;
-	const nm *lengths = figure_rows(figure, row, &count);
-
-	return json_lengths(lengths, count);
-}
-
 static cJSON *value_of(const struct takeoff *takeoff, const struct figure *figure, const void *row)
 {
 	const void *field = figure_field(figure, row);
 	const struct spot *spot;
+	int count;
 
 	switch (figure->kind) {
 	case FIGURE_COUNT:
@@ -92,7 +85,8 @@ static cJSON *value_of(const struct takeoff *takeoff, const struct figure *figur
 	case FIGURE_SIZE:
 		return json_size(field);
 	case FIGURE_LENGTHS:
-		return lengths_array(figure, row);
+		field = figure_rows(figure, row, &count);
+		return json_lengths(field, count);
 	case FIGURE_ROWS:
 		return rows_array(takeoff, figure, row);
 	case FIGURE_OBJECT:

@@ -45,11 +45,7 @@ cJSON *json_length(nm value)
 
 cJSON *json_place(struct place at)
 {
-	cJSON *array = cJSON_CreateArray();
-
-	cJSON_AddItemToArray(array, json_count(at.x));
-	cJSON_AddItemToArray(array, json_count(at.y));
-	return array;
+	return cJSON_CreateIntArray((int[]){ at.x, at.y }, 2);
 }
 
 cJSON *json_lengths(const nm *list, int how_many)

@@ -266,22 +266,17 @@ static void page_build(struct page_maker *maker, int page)
 	page_if_empty(maker, "None yet.");
 }
 
-static bool is_same_figure(const struct line *a, const struct line *b)
-{
-	return a->kind == LINE_FIGURE && strcmp(a->label, b->label) == 0 &&
-		strcmp(a->under, b->under) == 0;
-}
-
 /* The line for the same figure, searched from *from on round the page, and *from moved past it:
  * pages change little, so the first look mostly finds it. NULL where there is none. */
 static const struct line *line_find(const struct page *page, const struct line *line, size_t *from)
 {
 	for (size_t i = 0; i < page->count; i++) {
-		size_t at = (*from + i) % page->count;
+		const struct line *at = &page->lines[(*from + i) % page->count];
 
-		if (is_same_figure(&page->lines[at], line)) {
-			*from = at + 1;
-			return &page->lines[at];
+		if (at->kind == LINE_FIGURE && strcmp(at->label, line->label) == 0 &&
+			strcmp(at->under, line->under) == 0) {
+			*from += i + 1;
+			return at;
 		}
 	}
 	return NULL;

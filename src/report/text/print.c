@@ -82,11 +82,6 @@ struct rows {
 	struct table_column columns[TABLE_COLUMNS_MOST];
 };
 
-static const void *row_at(const struct rows *rows, int index)
-{
-	return rows->rows + (size_t)index * rows->figures->row_size;
-}
-
 static const char *cell(const struct rows *rows, const struct figure *figure, const void *row,
 	int number)
 {
@@ -117,16 +112,15 @@ static bool next_row(struct table *table, const char *cells[])
 	struct rows *rows = (struct rows *)table;
 
 	arena_clear(rows->report->words);
-	while (rows->at < rows->count) {
+	for (; rows->at < rows->count; rows->at++) {
 		int index = rows->groups ? rows->groups->list[rows->at].members[0] : rows->at;
-		const void *row = row_at(rows, index);
-		bool is_shown = !row_is_left_out(rows->figures, row);
+		const char *row = rows->rows + (size_t)index * rows->figures->row_size;
 
-		if (is_shown)
-			fill_cells(rows, row, index + 1, cells);
+		if (row_is_left_out(rows->figures, row))
+			continue;
+		fill_cells(rows, row, index + 1, cells);
 		rows->at++;
-		if (is_shown)
-			return true;
+		return true;
 	}
 	rows->at = 0;
 	return false;

@@ -2,6 +2,7 @@
 #ifndef REPORT_TEXT_PRINT_H
 #define REPORT_TEXT_PRINT_H
 
+#include "base/measure.h"
 #include "report/words/figures.h"
 #include "report/words/item_words.h"
 #include "report/words/page.h"

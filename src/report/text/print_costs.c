@@ -1,10 +1,6 @@
 #include "report/text/print.h"
-#include "base/measure.h"
 
 #include <string.h>
-
-/* A load that one person should not lift alone: common practice, no published source. */
-static const double LIFT_MOST = 50 * KG_PER_POUND;
 
 /* Bulk is bought in parts of what the price is for: that is said with it. */
 static const char *price_words(const struct report *report, const struct pack *pack)
@@ -54,10 +50,8 @@ static void print_unpriced(const struct report *report)
 
 static const char *weight_words(const struct report *report, const struct shipment *shipment)
 {
-	if (shipment->weight <= 0)
-		return "?";
-	return say(report, "%s%s", plain_weight(report, shipment->weight),
-		shipment->is_weighed ? "" : " + ?");
+	return shipment->weight <= 0 ? "?" : say(report, "%s%s",
+		plain_weight(report, shipment->weight), shipment->is_weighed ? "" : " + ?");
 }
 
 static void shipment_row(struct hand_table *table, const struct report *report,

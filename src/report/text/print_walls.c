@@ -1,8 +1,6 @@
 #include "report/text/print.h"
-#include "base/measure.h"
 
-/* Over this two people or a trolley lift; common practice, no published source. */
-static const double WEIGHT_OF_CARE = 50 * KG_PER_POUND;
+#include <math.h>
 
 /* ---- One sheet ------------------------------------------------------------------------------- */
 
@@ -133,12 +131,10 @@ static void print_cautions(const struct report *report, const struct walls *wall
 	double heaviest = 0, bead = 0;
 
 	for (int i = 0; i < walls->count; i++) {
-		const struct wall *wall = &walls->list[i];
-
-		heaviest = wall->block_weight > heaviest ? wall->block_weight : heaviest;
-		bead += wall->bead;
+		heaviest = fmax(heaviest, walls->list[i].block_weight);
+		bead += walls->list[i].bead;
 	}
-	if (heaviest > WEIGHT_OF_CARE)
+	if (heaviest > LIFT_MOST)
 		print_lines(report, 0, 2, "Lifting: a block here weighs %s. Over %s two people "
 			"lift, or a trolley; mind what the vehicle may carry.",
 			plain_weight(report, heaviest),

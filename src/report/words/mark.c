@@ -17,16 +17,11 @@ static bool take(struct view *view, const char *word)
 	return true;
 }
 
-static bool is_one_of(char c, const char *set)
-{
-	return c != '\0' && strchr(set, c) != NULL;
-}
-
 static size_t take_any(struct view *view, const char *set)
 {
 	const char *start = view->at;
 
-	while (view->at < view->end && is_one_of(*view->at, set))
+	while (view->at < view->end && *view->at && strchr(set, *view->at))
 		view->at++;
 	return (size_t)(view->at - start);
 }
@@ -40,23 +35,18 @@ static bool is_text(struct view view)
 	return view.at == view.end || *view.at == '\n';
 }
 
+static bool take_after_blanks(struct view *view, const char *word)
+{
+	take_any(view, " \t\r\n");
+	return take(view, word);
+}
+
 static bool is_json(struct view view)
 {
-	static const char blank[] = " \t\r\n";
-
 	if (view.end - view.at > MARK_JSON_WITHIN)
 		view.end = view.at + MARK_JSON_WITHIN;
-	take_any(&view, blank);
-	if (!take(&view, "{"))
-		return false;
-	take_any(&view, blank);
-	if (!take(&view, "\"format\""))
-		return false;
-	take_any(&view, blank);
-	if (!take(&view, ":"))
-		return false;
-	take_any(&view, blank);
-	return take(&view, "\"" MARK_JSON "\"");
+	return take_after_blanks(&view, "{") && take_after_blanks(&view, "\"format\"") &&
+		take_after_blanks(&view, ":") && take_after_blanks(&view, "\"" MARK_JSON "\"");
 }
 
 bool report_is_takeoff(const char *bytes, size_t length)

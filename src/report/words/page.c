@@ -68,13 +68,6 @@ static void piece_add(struct text *line, const struct piece *piece)
 			line->bytes[i] = ' ';
 }
 
-void page_tie(struct text *text, size_t from)
-{
-	for (size_t i = from; i < text->length; i++)
-		if (text->bytes[i] == ' ')
-			text->bytes[i] = PAGE_TIE;
-}
-
 /* Prints the line without blanks at its end, and empties it. */
 static void end_line(struct text *line, struct sink *out)
 {

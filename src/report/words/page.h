@@ -11,8 +11,6 @@ enum { PAGE_COLUMNS = 80 };
 
 /* A blank at which no line is broken. */
 #define PAGE_TIE '\t'
-/* Turns the blanks of text from byte `from` on into ties. */
-void page_tie(struct text *text, size_t from);
 
 /* An underlined heading with a blank line before it. */
 void page_heading(struct sink *out, const char *words);

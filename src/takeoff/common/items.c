@@ -9,8 +9,7 @@ static double unit_weight(const struct block *allow, const struct good_row *good
 {
 	if (good->unit == UNIT_KG)
 		return 1;
-	return good->density == NO_DENSITY ? 0 :
-		block_amount(allow, good->density);
+	return good->density == NO_DENSITY ? 0 : block_amount(allow, good->density);
 }
 
 struct item *item_add(struct item_list *items, const struct item *item)

@@ -15,13 +15,11 @@ struct pile {
 
 static void pile_add(struct pile *pile, const struct quote *quote)
 {
-	bool is_bulk = quote->pack->kind == PACK_BULK;
-
 	pile->is_there = true;
 	pile->is_weighed = pile->is_weighed && quote->weight > 0;
 	pile->weight += quote->weight;
 	pile->volume += quote->volume;
-	if (is_bulk) {
+	if (quote->pack->kind == PACK_BULK) {
 		pile->bulk_drops += load_count(&pile->load, quote->weight, quote->volume);
 	} else {
 		pile->is_packed = true;

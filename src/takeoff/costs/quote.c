@@ -101,9 +101,8 @@ bool quote_best(struct quote *quote, const struct pricing *pricing, const struct
 	for (int i = 0; goods && i < goods->pack_count; i++) {
 		struct quote next;
 
-		if (!quote_pack(&next, pricing, item, &goods->packs[i]))
-			continue;
-		if (is_found && next.cost + next.delivery >= quote->cost + quote->delivery)
+		if (!quote_pack(&next, pricing, item, &goods->packs[i]) ||
+			(is_found && next.cost + next.delivery >= quote->cost + quote->delivery))
 			continue;
 		*quote = next;
 		is_found = true;

@@ -1,14 +1,6 @@
 #include "takeoff/ground/liner.h"
 #include "base/measure.h"
 
-/* NULL where the bed has no liner. */
-static const struct wall *lined_wall(const struct walls *walls, const struct fill *fill)
-{
-	const struct wall *wall = walls_find(walls, fill->region);
-
-	return wall && block_number(wall->bed, BED_LINER) == CHOICE_YES ? wall : NULL;
-}
-
 void liner_compute(struct liners *out, const struct basis *basis, const struct walls *walls,
 	const struct fills *fills)
 {
@@ -18,10 +10,10 @@ void liner_compute(struct liners *out, const struct basis *basis, const struct w
 
 	for (int i = 0; i < fills->count; i++) {
 		const struct fill *fill = &fills->list[i];
-		const struct wall *wall = lined_wall(walls, fill);
+		const struct wall *wall = walls_find(walls, fill->region);
 		struct liner *liner;
 
-		if (!wall)
+		if (!wall || block_number(wall->bed, BED_LINER) != CHOICE_YES)
 			continue;
 		liners = arena_grow(basis->arena, liners, count, &capacity, sizeof *liners);
 		liner = &liners[count++];

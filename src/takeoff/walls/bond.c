@@ -1,4 +1,5 @@
 #include "takeoff/walls/bond.h"
+#include "base/number.h"
 #include "takeoff/walls/bond_layout.h"
 
 #include <assert.h>
@@ -60,11 +61,7 @@ static nm quarters(nm block, int count)
 
 nm bond_shortest(nm block, nm shortest)
 {
-	nm least = quarters(block, 1);
-
-	if (shortest > least)
-		least = shortest;
-	return least < block / 2 ? least : block / 2;
+	return nm_least(nm_most(shortest, quarters(block, 1)), block / 2);
 }
 
 static void add_way(struct ways *ways, const struct bond_layout *layout)
@@ -119,7 +116,6 @@ static void add_first_pieces(struct ways *ways)
 
 	while (first < rule->block && first <= ways->run->length) {
 		struct bond_layout layout;
-
 		bool is_shared = false;
 
 		if (bond_layout_make(&layout, ways->run, rule, first, false)) {
@@ -176,11 +172,10 @@ static bool choose_first(struct choice *out, const struct ways *odd, const struc
 		for (size_t j = 0; a->close_ends == 0 && j < even->count; j++) {
 			const struct way *b = &even->list[j];
 
-			if (b->close_ends > 0 ||
-				bond_layout_close_joints(&a->layout, &b->layout,
-				odd->rule->block) > 0) continue;
 			*out = (struct choice){ &a->layout, &b->layout, 0, 0 };
-			return true;
+			if (b->close_ends == 0 && bond_layout_close_joints(out->odd, out->even,
+				odd->rule->block) == 0)
+				return true;
 		}
 	}
 	return false;

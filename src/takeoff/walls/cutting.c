@@ -28,13 +28,6 @@ static struct need *need_of(struct needs *needs, enum block_use use, const struc
 	return &needs->list[needs->count++];
 }
 
-static void add_batch(struct need *need, nm place, int64_t count)
-{
-	need->batches = memory_grow(need->batches, need->batch_count, &need->batch_capacity,
-		sizeof *need->batches);
-	need->batches[need->batch_count++] = (struct batch){ place, count };
-}
-
 static void add_course(struct need *need, const struct wall_course *course, int64_t times,
 	double density)
 {
@@ -47,9 +40,14 @@ static void add_course(struct need *need, const struct wall_course *course, int6
 	for (int i = 0; i < course->run_count; i++) {
 		const struct wall_run *run = &course->runs[i];
 
-		for (int j = 0; j < run->piece_count; j++)
-			if (run->pieces[j] < need->block.along)
-				add_batch(need, run->pieces[j], times);
+		for (int j = 0; j < run->piece_count; j++) {
+			if (run->pieces[j] >= need->block.along)
+				continue;
+			need->batches = memory_grow(need->batches, need->batch_count,
+				&need->batch_capacity, sizeof *need->batches);
+			need->batches[need->batch_count++] =
+				(struct batch){ run->pieces[j], times };
+		}
 	}
 }
 

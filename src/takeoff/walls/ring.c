@@ -62,14 +62,6 @@ static void choose_corners(const struct laying *laying, const struct loop *loop,
 	free(costs);
 }
 
-static void note_unbonded(struct laying *laying, struct side_place place)
-{
-	laying->unbonded = arena_grow(laying->arena, laying->unbonded,
-		(size_t)laying->unbonded_count, &laying->unbonded_capacity,
-		sizeof *laying->unbonded);
-	laying->unbonded[laying->unbonded_count++] = place;
-}
-
 /* Adds a side's run to a course. */
 static void add_run(struct wall_course *course, struct wall_run *runs, struct side_place place,
 	const struct bond_run *run, const struct bond_course *bond)
@@ -91,8 +83,12 @@ static void lay_side(struct ring *ring, struct laying *laying, struct side_place
 	add_run(&ring->odd, laying->odd, place, &odd, &bond->odd);
 	if (laying->even)
 		add_run(&ring->even, laying->even, place, &even, &bond->even);
-	if (!bond->holds)
-		note_unbonded(laying, place);
+	if (bond->holds)
+		return;
+	laying->unbonded = arena_grow(laying->arena, laying->unbonded,
+		(size_t)laying->unbonded_count, &laying->unbonded_capacity,
+		sizeof *laying->unbonded);
+	laying->unbonded[laying->unbonded_count++] = place;
 }
 
 static void lay_loop(struct ring *ring, struct laying *laying, int at)

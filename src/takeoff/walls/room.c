@@ -35,13 +35,9 @@ struct place room_side_cell(const struct outline *outline, struct side_place pla
 	const struct loop *loop = &outline->loops[place.loop];
 	const struct corner *a = &loop->corners[place.side];
 	const struct corner *b = &loop->corners[(place.side + 1) % loop->count];
-	struct place cell = { a->x < b->x ? a->x : b->x, a->y < b->y ? a->y : b->y };
 
-	if (b->x < a->x)
-		cell.y--;
-	if (b->y > a->y)
-		cell.x--;
-	return cell;
+	return (struct place){ least(a->x, b->x) - (b->y > a->y),
+		least(a->y, b->y) - (b->x < a->x) };
 }
 
 bool room_is_wide(const struct room *room, nm width, struct place *at)

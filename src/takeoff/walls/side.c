@@ -31,11 +31,11 @@ struct bond_run side_run(const struct side *side, nm depth, bool swapped)
 {
 	bool first = side->first_through != swapped, last = side->last_through != swapped;
 	nm before = reach(side->first_reflex, first, depth);
-	nm behind = reach(side->last_reflex, last, depth);
+	nm after = reach(side->last_reflex, last, depth);
 
 	return (struct bond_run){
 		.from = -before,
-		.length = before + side->length + behind,
+		.length = before + side->length + after,
 		.first_open = side->first_reflex || !first,
 		.last_open = side->last_reflex || !last,
 	};

@@ -4,7 +4,6 @@
 
 #include <stdlib.h>
 
-
 double wall_volume(nm length, const struct size *block)
 {
 	return area_of(length, block->across) * metres(block->up);
