@@ -13,7 +13,6 @@ enum { BOOK_VERSION = 1, BOOK_BYTES_MOST = 1024 * 1024, CURRENCY_MOST = 8 };
 /* Whole hundredths of the book's currency. */
 typedef int64_t money;
 
-/* Who delivers. */
 struct supplier {
 	const char *name;
 	money delivery;  /* for each drop */
@@ -82,7 +81,6 @@ void book_fini(struct book *book);
 
 /* "bulk", "bag", "pallet", "roll", "piece". */
 const char *pack_word(enum pack_kind kind);
-/* What is wanted of a good. */
 struct wanted_goods {
 	enum good good;
 	const char *name;  /* of a named one; else "" */

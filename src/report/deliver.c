@@ -5,7 +5,8 @@
 
 enum { LOOK_BYTES = 256 };
 
-/* True where there is a regular file at path that does not begin like a takeoff. */
+/* Whether the file at path may not be replaced: it neither is empty nor begins like a takeoff,
+ * or it cannot be read. */
 static bool holds_something_else(const char *path)
 {
 	char head[LOOK_BYTES];

@@ -56,7 +56,7 @@ struct shown {
 	const char *key;
 	const struct figure_table *table; /* NULL: by hand */
 	size_t at;       /* of the rows; of a pointer to them where count_at is not 0 */
-	size_t count_at; /* of an int: how many */
+	size_t count_at; /* of the int that counts them; 0: see count */
 	int count;       /* how many, where they are in the takeoff itself */
 	bool is_object;  /* JSON: one object, not an array */
 	enum subject subject; /* that these rows belong to; SUBJECT_ANY: none */

@@ -14,7 +14,7 @@ struct line {
 	enum line_kind kind;
 	const char *label, *value; /* value "" but for figures */
 	const char *under;         /* label of the last heading before it; "": none */
-	bool is_changed;           /* its value is not that before the last change: a star */
+	bool is_changed;           /* differs from before the last change: shown with a star */
 };
 
 struct page {
@@ -32,7 +32,8 @@ struct pages {
 	bool is_filled;
 };
 
-/* Builds all pages anew, with stars at figures that the pages before, if any, did not show so. */
+/* Builds all pages anew; figures that are new or differ from the pages before, if any, are
+ * marked as changed. */
 void pages_update(struct pages *pages, const struct takeoff *takeoff, const struct plot *plot);
 void pages_fini(struct pages *pages);
 /* How many pages there are, at most PAGES_MOST, and their names. */

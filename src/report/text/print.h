@@ -39,7 +39,7 @@ void print_snags(const struct report *report);
  *
  * What prints a paragraph or a table clears report->words. */
 
-/* The heading, marked where the takeoff is not complete. */
+/* The heading, marked as incomplete if it is. */
 void print_heading(const struct report *report, const char *words, bool is_complete);
 /* A paragraph, its first line and all others indented by so many columns. */
 void print_lines(const struct report *report, size_t first, size_t rest, const char *format, ...)
@@ -66,7 +66,7 @@ void print_alike(const struct report *report, const struct figure_table *table, 
 /* "B1, B2 and B5": the regions of a group of rows. */
 const char *group_words(const struct report *report, const struct figure_table *table,
 	const void *rows, const struct group *group);
-/* "B1", "B1 and B2: 2 beds" and `more`. */
+/* "B1", or "B1 and B2: 2 beds" followed by `more`. */
 const char *group_title(const struct report *report, const struct figure_table *table,
 	const void *rows, const struct group *group, const char *more);
 /* "2 of 7 7/8 in + 1 of 3 in": the lengths to saw one block or piece into, each `fit` shorter

@@ -1,5 +1,5 @@
-/* Figures: what of a trade's results is shown, declared once. The text makes a column of a
- * table of it, the panel a line and JSON a key, each only where its name is given.
+/* Figures: what of a trade's results is shown, declared once. Of a figure the text makes a
+ * column of a table, the panel a line and JSON a key, each only where its name is given.
  *
  * A figure is bound to a field of a row. FIELD does not compile where the kind of figure and
  * the type of the field disagree. Keys say their unit: _m, _m2, _m3, _kg. */
@@ -62,7 +62,7 @@ struct figure {
 	const char *label;   /* on a page of the panel */
 	enum figure_kind kind;
 	size_t at, size;     /* of the field */
-	size_t count_at;     /* of an int: how many there are */
+	size_t count_at;     /* of the int that counts them */
 	const struct word *words;
 	const struct figure_table *table;
 	int flags;
@@ -123,7 +123,6 @@ double figure_real(const struct figure *figure, const void *row);
 const char *figure_text(const struct figure *figure, const void *row);
 /* Of a LENGTHS, CUTS or ROWS: the first, *count of them. */
 const void *figure_rows(const struct figure *figure, const void *row, int *count);
-/* The field itself. */
 const void *figure_field(const struct figure *figure, const void *row);
 bool figure_is_none(const struct figure *figure, const void *row);
 /* True where a figure that the row needs is 0: the row is shown nowhere. */

@@ -5,7 +5,7 @@
 #include "base/memory.h"
 #include "prices/book.h"
 
-/* In the order of work. Stone includes base, surface, fabric and edging. */
+/* In the order of listing. Stone includes base, surface, fabric, liner and edging. */
 enum section {
 	SECTION_DIG, SECTION_STONE, SECTION_WALLS, SECTION_FILL, SECTION_LAWN, SECTION_FENCE
 };

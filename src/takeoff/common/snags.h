@@ -52,7 +52,7 @@ struct snag_list {
 struct snag *snag_add(struct snag_list *list, enum snag_code code, int region,
 	const nm figures[static SNAG_FIGURES]);
 #define SNAG_FIGURES_OF(...) ((const nm[SNAG_FIGURES]){ __VA_ARGS__ })
-/* Adds mirror-broken for each orbit with more than one letter. */
+/* Adds mirror-broken for each set of cells that mirror each other and are not of one letter. */
 void snag_mirror(struct snag_list *list, const struct plot *plot);
 /* Sorts by code, then place. */
 void snag_sort(struct snag_list *list);

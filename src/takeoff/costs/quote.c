@@ -4,7 +4,7 @@
 #include <math.h>
 
 static const double PACKS_MOST = 1e12;
-/* Keeps a truck that holds next to nothing from an overflow. */
+/* Keeps a truck that holds next to nothing from overflowing the count. */
 static const double LOADS_MOST = 1e6;
 
 struct load load_of(const struct pricing *pricing, int supplier)
