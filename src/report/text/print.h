@@ -12,9 +12,8 @@
 void report_text(struct sink *out, const struct plot *plot, const struct takeoff *takeoff,
 	const char *name);
 
-/* ---- The sections, in the order they are printed -----------------------------------------------
- *
- * Each prints its own heading, or nothing where it has nothing to tell. */
+/* The sections, in the order they are printed: each with its heading, or nothing where there is
+ * nothing to say. */
 
 void print_head(const struct report *report);
 void print_items(const struct report *report);
@@ -35,9 +34,10 @@ void print_work(const struct report *report);    /* the order of work */
 void print_assumed(const struct report *report);
 void print_snags(const struct report *report);
 
-/* ---- For the sections --------------------------------------------------------------------------
- *
- * What prints a paragraph or a table clears report->words. */
+/* More than this, kg, one person should not lift: common practice, no published source. */
+#define LIFT_MOST (50 * KG_PER_POUND)
+
+/* For the sections. What prints a paragraph or a table clears report->words. */
 
 /* The heading, marked as incomplete if it is. */
 void print_heading(const struct report *report, const char *words, bool is_complete);
