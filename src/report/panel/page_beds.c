@@ -10,14 +10,6 @@ struct advised {
 	struct advice advice;
 };
 
-static const char *size_words(const struct report *report, int columns, int rows)
-{
-	nm cell = report->takeoff->survey.cell;
-
-	return say(report, "%s x %s", plain_length(report, columns * cell),
-		plain_length(report, rows * cell));
-}
-
 static int columns_of(const struct region *bed)
 {
 	return bed->most.x - bed->left + 1;
@@ -38,7 +30,7 @@ static void advice_line(struct page_maker *maker, const struct wall *wall,
 
 	for (int i = 0; i < advice->size_count; i++)
 		sizes = say(report, "%s%s%s", sizes, i ? " or " : "at ",
-			size_words(report, advice->sizes[i].x, advice->sizes[i].y));
+			plain_cells(report, advice->sizes[i].x, advice->sizes[i].y));
 	if (advice->cell)
 		cells = say(report, "%swith cells of %s", *sizes ? ", or " : "",
 			plain_length(report, advice->cell));
@@ -86,7 +78,7 @@ static void bed_lines(struct page_maker *maker, int region)
 
 	page_heading_line(maker, say(report, "%s %s", page_region(maker, region),
 		bed->entry->name));
-	page_figure(maker, "Over all", size_words(report, columns_of(bed), rows_of(bed)));
+	page_figure(maker, "Over all", plain_cells(report, columns_of(bed), rows_of(bed)));
 	page_figure(maker, "Area", plain_area(report, survey_area(bed->cells, cell)));
 	page_figure(maker, "All round", plain_length(report, bed->perimeter * cell));
 }

@@ -16,9 +16,8 @@ static const char *plan_words(const struct report *report)
 {
 	const struct survey *survey = &report->takeoff->survey;
 
-	return say(report, "%s x %s, %d x %d cells of %s",
-		plain_length(report, survey->columns * survey->cell),
-		plain_length(report, survey->rows * survey->cell), survey->columns, survey->rows,
+	return say(report, "%s, %d x %d cells of %s",
+		plain_cells(report, survey->columns, survey->rows), survey->columns, survey->rows,
 		plain_length(report, survey->cell));
 }
 

@@ -6,7 +6,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-/* A box as the strips see it: between two ticks along them, in so many rows across them. */
+/* A box in strips' terms: ticks along them, rows across them. */
 struct strip_box {
 	int from, to;    /* ticks */
 	int first, last; /* rows */
@@ -21,7 +21,7 @@ struct layer {
 	struct strip_box *boxes; /* by first row */
 	size_t box_count;
 	int rows;
-	struct strip_box *open; /* in the row looked at */
+	struct strip_box *open; /* those in the present row */
 	size_t open_count;
 	int *change; /* by tick: boxes that begin less those that end */
 	/* from each tick to the next: whether there is ground in the row before, in this one */
@@ -79,9 +79,11 @@ static int row_at(const struct layer *layer, nm across)
 
 static struct strip_box strip_box_of(const struct layer *layer, const struct cover_box *box)
 {
-	return (struct strip_box){ ticks_find(&layer->ticks, along_from(layer, box)),
-		ticks_find(&layer->ticks, along_to(layer, box)),
-		row_at(layer, across_from(layer, box)), row_at(layer, across_to(layer, box) - 1) };
+	struct bounds at = bounds_of(layer, box);
+
+	return (struct strip_box){ ticks_find(&layer->ticks, at.start),
+		ticks_find(&layer->ticks, at.end), row_at(layer, at.near),
+		row_at(layer, at.far - 1) };
 }
 
 static void find_edge(struct layer *layer)
@@ -99,8 +101,8 @@ static void find_edge(struct layer *layer)
 	layer->rows = row_at(layer, all.far - 1) + 1;
 }
 
-/* Puts the boxes in the order of their first rows. */
-static void find_spans(struct layer *layer)
+/* Sorts the boxes by their first rows. */
+static void find_boxes(struct layer *layer)
 {
 	const struct strips *strips = layer->strips;
 	size_t *starts = memory_new((size_t)layer->rows + 1, sizeof *starts);
@@ -150,7 +152,7 @@ static void report_edges(const struct layer *layer)
 	}
 }
 
-/* Opens the boxes that begin in the row, and finds where it has ground. Returns the next span. */
+/* Opens the boxes that begin in the row, and finds where it has ground. Returns the next box. */
 static size_t find_ground(struct layer *layer, int row, size_t next)
 {
 	size_t kept = 0;
@@ -209,7 +211,7 @@ void strips_lay(const struct strips *strips, struct strips_way way, struct strip
 		return;
 	find_edge(&layer);
 	find_ticks(&layer);
-	find_spans(&layer);
+	find_boxes(&layer);
 	lay_rows(&layer);
 	ticks_fini(&layer.ticks);
 	free(layer.boxes);
