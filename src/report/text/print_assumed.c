@@ -79,13 +79,16 @@ static const char *origin_words(const struct report *report, const struct block 
 		from ? from : "");
 }
 
-static void block_print(const struct report *report, const struct block *block)
+static void block_print(const struct report *report, const char *heading,
+	const struct block *block)
 {
 	static const struct table_column columns[] = {
 		{ NULL, COLUMN_LEFT }, { NULL, COLUMN_WRAPS }, { NULL, COLUMN_WRAPS },
 	};
 	struct hand_table table = hand_table(columns, 3, 2);
 
+	print_blank(report);
+	print_lines(report, 0, 2, "%s", heading);
 	for (size_t i = 0; i < block->notes.count; i++)
 		TABLE_ROW(&table, "Note", block->notes.texts[i], "");
 	for (enum attribute a = block_first(block->kind); a <= block_last(block->kind); a++) {
@@ -100,25 +103,6 @@ static void block_print(const struct report *report, const struct block *block)
 			origin_words(report, block, a));
 	}
 	hand_table_print(&table, report->out);
-}
-
-static void entry_print(const struct report *report, const struct entry *entry)
-{
-	static const char *const words[] = {
-		[CLASS_BED] = "Bed", [CLASS_PATH] = "Path", [CLASS_LAWN] = "Lawn",
-		[CLASS_FIXTURE] = "Fixture",
-	};
-
-	print_blank(report);
-	print_lines(report, 0, 2, "%s %c, %s", words[entry->class], entry->letter, entry->name);
-	block_print(report, &entry->block);
-}
-
-static void fence_print(const struct report *report, const struct fence *fence)
-{
-	print_blank(report);
-	print_lines(report, 0, 2, "Fence, %s", fence->name);
-	block_print(report, &fence->block);
 }
 
 static void print_rules(const struct report *report)
@@ -141,6 +125,10 @@ static void print_rules(const struct report *report)
 
 void print_assumed(const struct report *report)
 {
+	static const char *const words[] = {
+		[CLASS_BED] = "Bed", [CLASS_PATH] = "Path", [CLASS_LAWN] = "Lawn",
+		[CLASS_FIXTURE] = "Fixture",
+	};
 	const struct takeoff *takeoff = report->takeoff;
 	bool has_bed = false, has_ground = false;
 
@@ -158,14 +146,17 @@ void print_assumed(const struct report *report)
 		print_rules(report);
 	print_note(report, "Values with an empty last column are set in the plot. "
 		"default *: common practice, no published source; set your own in the plot.");
-	sink_add(report->out, "\nThe whole plot\n");
-	block_print(report, &report->plot->details.allow);
+	block_print(report, "The whole plot", &report->plot->details.allow);
 	for (int i = 0; i < takeoff->areas.count; i++) {
 		const struct area_row *area = &takeoff->areas.list[i];
 
 		if (area->cells > 0 && area->entry)
-			entry_print(report, area->entry);
+			block_print(report, say(report, "%s %c, %s", words[area->entry->class],
+				area->letter, area->name), &area->entry->block);
 	}
-	for (int i = 0; i < takeoff->fences.count; i++)
-		fence_print(report, takeoff->fences.list[i].fence);
+	for (int i = 0; i < takeoff->fences.count; i++) {
+		const struct fence *fence = takeoff->fences.list[i].fence;
+
+		block_print(report, say(report, "Fence, %s", fence->name), &fence->block);
+	}
 }

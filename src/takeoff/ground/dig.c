@@ -29,19 +29,19 @@ void dig_add(struct dig_list *list, struct dig dig)
 	list->rows[list->count++] = dig;
 }
 
-static nm zone_depth(enum dig_part part, const struct block *block, nm surface)
+static nm zone_depth(const struct survey *survey, const struct zone *zone, nm surface)
 {
-	switch (part) {
+	const struct block *block = &survey->regions[zone->region].entry->block;
+	nm base = zone_base(survey, zone);
+
+	switch (zone->part) {
 	case DIG_PATH:
-		return block_length(block, PATH_BASE) + block_length(block, PATH_SURFACE);
+		return base + block_length(block, PATH_SURFACE);
 	case DIG_WALL:
-		return block_length(block, BED_BASE) + fill_embed(block, surface);
 	case DIG_INSIDE:
-		return fill_embed(block, surface) +
-			(block_number(block, BED_INSIDE) == INSIDE_BASE ?
-			block_length(block, BED_BASE) : 0);
+		return base + fill_embed(block, surface);
 	case DIG_PAD:
-		return block_length(block, FIXTURE_BASE) + surface;
+		return base + surface;
 	case DIG_LAWN:
 		return block_length(block, LAWN_TOPSOIL) +
 			(block_number(block, LAWN_COVER) == COVER_TURF ?
@@ -59,10 +59,9 @@ void dig_zones(struct dig_list *list, const struct zones *zones, const struct su
 {
 	for (int i = 0; i < zones->count; i++) {
 		const struct zone *zone = &zones->list[i];
-		const struct block *block = &survey->regions[zone->region].entry->block;
 
 		dig_add(list, (struct dig){ .region = zone->region, .part = zone->part,
-			.area = zone->area, .depth = zone_depth(zone->part, block, surface) });
+			.area = zone->area, .depth = zone_depth(survey, zone, surface) });
 	}
 }
 

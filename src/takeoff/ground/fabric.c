@@ -139,24 +139,8 @@ static void list_rows(struct fabric *fabric, struct arena *arena, struct cutter 
 
 static bool has_fabric(const struct survey *survey, const struct zone *zone)
 {
-	const struct block *block = &survey->regions[zone->region].entry->block;
-
-	switch (zone->part) {
-	case DIG_PATH:
-		return block_number(block, PATH_FABRIC) == CHOICE_YES;
-	case DIG_WALL:
-		return block_length(block, BED_BASE) > 0;
-	case DIG_INSIDE:
-		return block_number(block, BED_INSIDE) == INSIDE_BASE &&
-			block_length(block, BED_BASE) > 0;
-	case DIG_PAD:
-		return block_length(block, FIXTURE_BASE) > 0;
-	case DIG_LAWN:
-	case DIG_BED:
-	case DIG_HOLES:
-		return false;
-	}
-	return false;
+	return zone->part != DIG_PATH ? zone_base(survey, zone) > 0 : block_number(
+		&survey->regions[zone->region].entry->block, PATH_FABRIC) == CHOICE_YES;
 }
 
 void fabric_compute(struct fabric *out, const struct basis *basis, const struct zones *zones)

@@ -41,47 +41,22 @@ static void add_row(struct layers *layers, struct stone row)
 	layers->rows[layers->count++] = row;
 }
 
-static void add_path(struct layers *layers, struct stone row, const struct block *path)
-{
-	row.depth = block_length(path, PATH_BASE);
-	add_row(layers, row);
-	row.layer = STONE_SURFACE;
-	row.depth = block_length(path, PATH_SURFACE);
-	row.grading = (enum stone_grading)block_number(path, PATH_STONE);
-	add_row(layers, row);
-}
-
-static void add_base(struct layers *layers, struct stone row, enum stone_place place, nm depth)
-{
-	row.place = place;
-	row.depth = depth;
-	add_row(layers, row);
-}
-
 static void add_zone(struct layers *layers, const struct zone *zone)
 {
-	const struct block *block = &layers->basis->survey->regions[zone->region].entry->block;
-	struct stone row = { .region = zone->region, .area = zone->area };
+	static const enum stone_place places[DIG_PARTS] = { [DIG_PATH] = STONE_PATH,
+		[DIG_WALL] = STONE_WALL, [DIG_INSIDE] = STONE_INSIDE, [DIG_PAD] = STONE_PAD };
+	const struct survey *survey = layers->basis->survey;
+	const struct block *block = &survey->regions[zone->region].entry->block;
+	struct stone row = { .region = zone->region, .place = places[zone->part],
+		.area = zone->area, .depth = zone_base(survey, zone) };
 
-	switch (zone->part) {
-	case DIG_PATH:
-		add_path(layers, row, block);
+	add_row(layers, row);
+	if (zone->part != DIG_PATH)
 		return;
-	case DIG_WALL:
-		add_base(layers, row, STONE_WALL, block_length(block, BED_BASE));
-		return;
-	case DIG_INSIDE:
-		if (block_number(block, BED_INSIDE) == INSIDE_BASE)
-			add_base(layers, row, STONE_INSIDE, block_length(block, BED_BASE));
-		return;
-	case DIG_PAD:
-		add_base(layers, row, STONE_PAD, block_length(block, FIXTURE_BASE));
-		return;
-	case DIG_LAWN:
-	case DIG_BED:
-	case DIG_HOLES:
-		return;
-	}
+	row.layer = STONE_SURFACE;
+	row.depth = block_length(block, PATH_SURFACE);
+	row.grading = (enum stone_grading)block_number(block, PATH_STONE);
+	add_row(layers, row);
 }
 
 static enum stone_kind kind_of(const struct stone *stone)

@@ -209,3 +209,25 @@ void zones_compute(struct zones *out, const struct basis *basis, const struct wa
 	free(painting.boxes);
 	free(painting.own);
 }
+
+nm zone_base(const struct survey *survey, const struct zone *zone)
+{
+	const struct block *block = &survey->regions[zone->region].entry->block;
+
+	switch (zone->part) {
+	case DIG_PATH:
+		return block_length(block, PATH_BASE);
+	case DIG_WALL:
+		return block_length(block, BED_BASE);
+	case DIG_INSIDE:
+		return block_number(block, BED_INSIDE) == INSIDE_BASE ?
+			block_length(block, BED_BASE) : 0;
+	case DIG_PAD:
+		return block_length(block, FIXTURE_BASE);
+	case DIG_LAWN:
+	case DIG_BED:
+	case DIG_HOLES:
+		break;
+	}
+	return 0;
+}

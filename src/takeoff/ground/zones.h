@@ -29,5 +29,7 @@ struct zones {
 };
 
 void zones_compute(struct zones *out, const struct basis *basis, const struct walls *walls);
+/* Depth of the stone base under a zone; 0: none. */
+nm zone_base(const struct survey *survey, const struct zone *zone);
 
 #endif
