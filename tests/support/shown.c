@@ -2,6 +2,7 @@
 
 #include <check.h>
 #include <stdio.h>
+#include <stdlib.h>
 #include <string.h>
 
 /* The panel, with its title, and whatever is drawn over it begin to the right of this line. */
@@ -84,15 +85,16 @@ static bool is_whole(struct terminal *t)
 void field_go_to(struct terminal *t, const char *label)
 {
 	long deadline = terminal_deadline();
+	char keys[32];
 	int steps;
 
 	while (!is_whole(t) || field_row(t, label) < 0)
 		terminal_read(t, deadline, label);
 	steps = field_row(t, label) - terminal_cursor(t).row;
-	for (; steps > 0; steps--)
-		terminal_keys(t, "down");
-	for (; steps < 0; steps++)
-		terminal_keys(t, "up");
+	if (steps == 0)
+		return;
+	snprintf(keys, sizeof keys, "%s x%d", steps > 0 ? "down" : "up", abs(steps));
+	terminal_keys(t, keys);
 	while (!shown_at(t, label))
 		terminal_read(t, deadline, label);
 }
