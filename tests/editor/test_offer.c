@@ -78,6 +78,33 @@ START_TEST(what_is_far_is_offered_in_the_larger_unit_first)
 }
 END_TEST
 
+/* No attribute is an area, but a price book's sizes are. */
+START_TEST(each_quantity_has_units_in_both_systems)
+{
+	static const char *const offered[][2] = {
+		[QUANTITY_DENSITY] = { "7 lb/cu ft", "7 kg/m3" },
+		[QUANTITY_VOLUME] = { "7 cu ft", "7 L" },
+		[QUANTITY_WEIGHT] = { "7 lb", "7 kg" },
+		[QUANTITY_RATE] = { "7 lb/1000 sq ft", "7 g/m2" },
+		[QUANTITY_AREA] = { "7 sq ft", "7 m2" },
+	};
+
+	for (size_t quantity = 0; quantity < sizeof offered / sizeof *offered; quantity++) {
+		const struct value_rule rule = { .kind = VALUE_AMOUNT, .least = 1,
+			.most = 100000 * (int64_t)1000000, .quantity = (enum quantity)quantity };
+
+		for (enum units units = UNITS_IMPERIAL; units <= UNITS_METRIC; units++) {
+			const struct asked asked = { &rule, units, false };
+			struct text out = TEXT_EMPTY;
+
+			ck_assert(offer_units(&asked, "7", &out));
+			ck_assert_str_eq(out.bytes, offered[quantity][units]);
+			text_fini(&out);
+		}
+	}
+}
+END_TEST
+
 START_TEST(a_bare_number_that_no_unit_makes_good_has_the_first_one)
 {
 	const struct asked cell = { &attribute_row(HEAD_CELL)->rule, UNITS_IMPERIAL, false };
@@ -101,5 +128,6 @@ Suite *test_suite(void)
 	tcase_add_loop_test(units, a_bare_number_gets_the_unit_that_makes_it_good, 0, ROWS);
 	tcase_add_test(units, what_is_far_is_offered_in_the_larger_unit_first);
 	tcase_add_test(units, a_bare_number_that_no_unit_makes_good_has_the_first_one);
+	tcase_add_test(units, each_quantity_has_units_in_both_systems);
 	return suite;
 }

@@ -67,6 +67,7 @@ static const char *const *units_of(const struct asked *asked)
 		[QUANTITY_VOLUME] = { { "cu ft", "cu yd", NULL }, { "L", "m3", NULL } },
 		[QUANTITY_WEIGHT] = { { "lb", NULL }, { "kg", NULL } },
 		[QUANTITY_RATE] = { { "lb/1000 sq ft", NULL }, { "g/m2", NULL } },
+		[QUANTITY_AREA] = { { "sq ft", "sq yd", NULL }, { "m2", NULL } },
 	};
 	static const char *const percents[] = { "%", NULL }, *const none[] = { NULL };
 	enum value_kind kind = asked->rule->kind;

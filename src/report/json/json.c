@@ -9,7 +9,7 @@
 
 /* ---- Plot and survey ------------------------------------------------------------------------- */
 
-static void print_plot(const struct report *report)
+static void json_plot(const struct report *report)
 {
 	const struct survey *survey = &report->takeoff->survey;
 	const struct value *title = block_value(&report->plot->details.head, HEAD_TITLE);
@@ -26,7 +26,7 @@ static void print_plot(const struct report *report)
 	json_print(report->out, object);
 }
 
-static void print_edges(const struct report *report)
+static void json_edges(const struct report *report)
 {
 	const struct survey *survey = &report->takeoff->survey;
 	struct json_rows rows = json_top_open(report->out, "edges");
@@ -48,7 +48,7 @@ static void print_edges(const struct report *report)
 	json_top_close(&rows);
 }
 
-static void print_regions(const struct report *report)
+static void json_regions(const struct report *report)
 {
 	const struct survey *survey = &report->takeoff->survey;
 	struct json_rows rows = json_top_open(report->out, "regions");
@@ -75,14 +75,14 @@ static void print_regions(const struct report *report)
 
 /* ---- Walls ----------------------------------------------------------------------------------- */
 
-static void print_runs(struct sink *out, const struct wall_course *course)
+static void json_runs(struct sink *out, const struct wall_course *course)
 {
 	json_after(out, NULL, wall_course_table.figures, course);
 	sink_add(out, "}");
 }
 
 /* All courses, every other one the same, and the cap. */
-static void print_courses(struct sink *out, const void *row)
+static void json_courses(struct sink *out, const void *row)
 {
 	const struct wall *wall = row;
 	struct json_rows rows = json_rows_open(out, "courses", " ", "\n      ");
@@ -90,7 +90,7 @@ static void print_courses(struct sink *out, const void *row)
 	for (int i = 1; i <= wall->courses; i++) {
 		json_rows_next(&rows);
 		sink_print(out, "{\"course\":%d", i);
-		print_runs(out, i % 2 ? &wall->odd : &wall->even);
+		json_runs(out, i % 2 ? &wall->odd : &wall->even);
 	}
 	json_rows_close(&rows);
 	sink_add(out, ", \"cap\": ");
@@ -102,7 +102,7 @@ static void print_courses(struct sink *out, const void *row)
 
 	json_put(cap, "block_m", json_size(&wall->cap_block));
 	json_print_open(out, cap);
-	print_runs(out, &wall->cap);
+	json_runs(out, &wall->cap);
 }
 
 /* ---- Items, costs, work, snags --------------------------------------------------------------- */
@@ -145,7 +145,7 @@ static cJSON *item_object(const struct report *report, const struct item *item)
 	return row;
 }
 
-static void print_items(const struct report *report)
+static void json_items(const struct report *report)
 {
 	const struct item_list *items = &report->takeoff->items;
 	struct json_rows rows = json_top_open(report->out, "items");
@@ -176,7 +176,7 @@ static cJSON *unpriced(const struct report *report)
 	return rows;
 }
 
-static void print_costs(const struct report *report)
+static void json_costs(const struct report *report)
 {
 	const struct takeoff *takeoff = report->takeoff;
 	cJSON *object;
@@ -191,7 +191,7 @@ static void print_costs(const struct report *report)
 	json_print(report->out, object);
 }
 
-static void print_work(const struct report *report)
+static void json_work(const struct report *report)
 {
 	const struct takeoff *takeoff = report->takeoff;
 	struct json_rows rows = json_top_open(report->out, "work");
@@ -212,7 +212,7 @@ static void print_work(const struct report *report)
 	json_top_close(&rows);
 }
 
-static void print_snags(const struct report *report)
+static void json_snags(const struct report *report)
 {
 	const struct snag_list *snags = &report->takeoff->snags;
 	struct json_rows rows = json_top_open(report->out, "snags");
@@ -243,16 +243,16 @@ static const struct {
 	void (*print)(const struct report *report);
 	void (*more)(struct sink *out, const void *row);
 } by_hand[] = {
-	{ "edges", print_edges, NULL },
-	{ "regions", print_regions, NULL },
-	{ "walls", NULL, print_courses },
-	{ "items", print_items, NULL },
-	{ "costs", print_costs, NULL },
-	{ "work", print_work, NULL },
-	{ "snags", print_snags, NULL },
+	{ "edges", json_edges, NULL },
+	{ "regions", json_regions, NULL },
+	{ "walls", NULL, json_courses },
+	{ "items", json_items, NULL },
+	{ "costs", json_costs, NULL },
+	{ "work", json_work, NULL },
+	{ "snags", json_snags, NULL },
 };
 
-static void print_shown(const struct report *report, const struct shown *shown)
+static void json_shown(const struct report *report, const struct shown *shown)
 {
 	void (*more)(struct sink *out, const void *row) = NULL;
 	struct json_rows rows;
@@ -289,9 +289,9 @@ void report_json(struct sink *out, const struct plot *plot, const struct takeoff
 	json_start();
 	sink_print(out, "{\n  \"format\": \"%s\", \"version\": %d, \"complete\": %s", MARK_JSON,
 		MARK_VERSION, takeoff->complete ? "true" : "false");
-	print_plot(&report);
+	json_plot(&report);
 	for (int i = 0; i < takeoff_shown_count; i++) {
-		print_shown(&report, &takeoff_shown[i]);
+		json_shown(&report, &takeoff_shown[i]);
 		arena_clear(&words);
 	}
 	sink_add(out, "\n}\n");

@@ -120,7 +120,7 @@ cJSON *json_object(const struct takeoff *takeoff, const struct figure_table *tab
 }
 
 /* A row for each block cut up. */
-static void print_cuts(struct json_rows *rows, const struct figure *figure, const void *row)
+static void json_cuts(struct json_rows *rows, const struct figure *figure, const void *row)
 {
 	int count;
 	const struct cut *cuts = figure_rows(figure, row, &count);
@@ -145,7 +145,7 @@ void json_after(struct sink *out, const struct takeoff *takeoff, const struct fi
 	const char *at;
 
 	if (figure->kind == FIGURE_CUTS) {
-		print_cuts(&rows, figure, row);
+		json_cuts(&rows, figure, row);
 	} else {
 		at = figure_rows(figure, row, &count);
 		for (int i = 0; i < count; i++, at += figure->table->row_size)

@@ -1,4 +1,5 @@
 #include "report/text/print.h"
+#include "takeoff/fence/panels.h"
 
 static void print_care(const struct report *report)
 {
@@ -174,8 +175,8 @@ void print_fence(const struct report *report)
 		print_posts(report, fencing);
 		print_fixings(report, fencing);
 	}
-	print_note(report, "Whole sections come first; a rest under a foot is shared by the last "
-		"two panels. Two brackets to a rail of a panel, two hinges to a leaf, a latch to a "
+	print_note(report, "Whole sections come first; a rest under %s is shared by the last two "
+		"panels. Two brackets to a rail of a panel, two hinges to a leaf, a latch to a "
 		"gate and a drop bolt where it has two leaves. All this: common practice, no "
-		"published source.");
+		"published source.", plain_length(report, PANEL_REST_LEAST));
 }

@@ -50,9 +50,10 @@ void print_stone(const struct report *report)
 		print_alike(report, &liner_table, takeoff->liners.list, takeoff->liners.count);
 	}
 	print_note(report, "Depths and volumes compacted; stone is ordered loose, with what is "
-		"spare. A lift is the layer that is spread and tamped at one time, 4 in at most, 2 "
-		"in with a hand tamper. Liner: round the inside of the walls, soil depth and what "
-		"is turned under.");
+		"spare. A lift is the layer that is spread and tamped at one time, %s at most, %s "
+		"with a hand tamper. Liner: round the inside of the walls, soil depth and what is "
+		"turned under.", plain_length(report, LIFT_BY_PLATE),
+		plain_length(report, LIFT_BY_HAND));
 }
 
 void print_edging(const struct report *report)

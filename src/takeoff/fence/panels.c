@@ -1,6 +1,5 @@
 #include "takeoff/fence/panels.h"
 
-static const nm REST_LEAST = NM_PER_FOOT;
 
 void panels_divide(struct fence_leg *leg, nm section, nm post)
 {
@@ -10,7 +9,7 @@ void panels_divide(struct fence_leg *leg, nm section, nm post)
 	leg->cut_count = 0;
 	if (leg->length <= post || rest == 0)
 		return;
-	if (rest >= REST_LEAST || leg->whole == 0) {
+	if (rest >= PANEL_REST_LEAST || leg->whole == 0) {
 		leg->cut[leg->cut_count++] = rest;
 		return;
 	}

@@ -4,9 +4,12 @@
 
 #include "takeoff/fence/fencing.h"
 
-/* Divides leg->length: whole sections, then the rest cut from one more. A rest under 1 ft
- * (common practice, no published source) is shared with the last whole section, halves to the
- * nanometre. No panels where posts `post` across leave no room between them. */
+/* A rest narrower than this is shared: common practice, no published source. */
+#define PANEL_REST_LEAST NM_PER_FOOT
+
+/* Divides leg->length: whole sections, then the rest cut from one more. A rest under
+ * PANEL_REST_LEAST is shared with the last whole section, halves to the nanometre. No panels where
+ * posts `post` across leave no room between them. */
 void panels_divide(struct fence_leg *leg, nm section, nm post);
 
 /* Counts the panels of all legs and plans their cutting: longest first, then leaves of gates

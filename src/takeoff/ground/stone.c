@@ -1,9 +1,6 @@
 #include "takeoff/ground/stone.h"
 #include "base/measure.h"
 
-#define LIFT_BY_PLATE (4 * NM_PER_INCH)
-#define LIFT_BY_HAND (2 * NM_PER_INCH)
-
 /* A path has a base and a surface. */
 enum { LAYERS_MOST = 2 };
 

@@ -11,6 +11,10 @@
 #include "takeoff/common/loads.h"
 #include "takeoff/ground/zones.h"
 
+/* Thickest layer that is spread and tamped at one time: common practice, no published source. */
+#define LIFT_BY_PLATE (4 * NM_PER_INCH)
+#define LIFT_BY_HAND (2 * NM_PER_INCH)
+
 enum stone_layer { STONE_BASE, STONE_SURFACE };
 /* What the stone lies under, or on. */
 enum stone_place { STONE_PATH, STONE_WALL, STONE_INSIDE, STONE_PAD };
