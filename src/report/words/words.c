@@ -42,7 +42,7 @@ const char *exact_length(const struct report *report, nm length)
 	return say_text(report, &text);
 }
 
-/* A measure as show_NAME has it in the plot's units, and the same tied. */
+/* A measure as show_NAME shows it in the plot's units, and the same tied. */
 #define MEASURE(name, type) \
 	const char *plain_##name(const struct report *report, type measure) \
 	{ \

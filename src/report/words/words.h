@@ -1,5 +1,5 @@
-/* Words of figures, for all views and for what the editor says. All are in report->words: in a
- * view they last until the next paragraph or row is printed. */
+/* Words of figures, for all views and the editor, all in report->words: in a view they last
+ * until the next paragraph or row is printed. */
 #ifndef REPORT_WORDS_WORDS_H
 #define REPORT_WORDS_WORDS_H
 
@@ -15,7 +15,7 @@ const char *plain_decimal(const struct report *report, double number, int places
 const char *plain_length(const struct report *report, nm length);
 /* As read off a rule: inches without feet. */
 const char *plain_inches(const struct report *report, nm length);
-/* As a plot spells it: exact. */
+/* Exact, as spelled in a plot. */
 const char *exact_length(const struct report *report, nm length);
 const char *plain_area(const struct report *report, double area);
 const char *plain_volume(const struct report *report, double volume);
@@ -23,8 +23,8 @@ const char *plain_weight(const struct report *report, double weight);
 const char *plain_money(const struct report *report, money amount); /* "1,234.50" */
 /* "16 in x 8 in x 6 in" */
 const char *plain_size(const struct report *report, const struct size *size);
-/* "4 ft x 3 ft" of so many columns and rows of the plot's cells, "4 ft" of so many sides of them,
- * "4 ft across, 3 ft down" of the near corner of one. */
+/* "4 ft x 3 ft": so many columns and rows of the plot's cells; "4 ft": so many sides of cells;
+ * "4 ft across, 3 ft down": the near corner of a cell. */
 const char *plain_cells(const struct report *report, int64_t columns, int64_t rows);
 const char *plain_sides(const struct report *report, int64_t sides);
 const char *plain_place(const struct report *report, struct place cell);

@@ -19,13 +19,13 @@ struct leg_at {
 };
 
 struct lines {
-	struct legs legs;    /* run by run, as long as they continue straight on */
+	struct legs legs;    /* run by run, joined where they run straight on */
 	struct leg_at *list; /* of all legs, sorted by their stretches */
 	struct divide *divides;
 	size_t divide_count, divide_capacity;
 };
 
-/* No leg lies over another, so none turns back. */
+/* No leg lies over another, so none doubles back. */
 static bool is_straight_on(struct leg leg, struct place next)
 {
 	return leg_is_upright(leg) == (next.x == leg.to.x);
@@ -57,8 +57,8 @@ static void sort_legs(struct lines *lines)
 		qsort(lines->list, lines->legs.count, sizeof *lines->list, compare_places);
 }
 
-/* The leg on the line that holds the point `at`; of two that meet there the one that begins there.
- * NULL where there is none. */
+/* The leg of the line that holds the point `at`; where two meet there, the one that begins
+ * there. NULL where there is none. */
 static const struct leg_at *find(const struct lines *lines, bool is_upright, int line, int at)
 {
 	const struct stretch wanted = { is_upright, line, at, INT_MAX };
