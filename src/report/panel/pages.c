@@ -43,8 +43,7 @@ static void edges(struct page_maker *maker, const struct takeoff *takeoff)
 				page_figure(maker, say(&maker->report, "%s, %s",
 					class_word((enum plot_class)a),
 					class_word((enum plot_class)b)),
-					plain_length(&maker->report,
-						survey->edges[a][b] * survey->cell));
+					plain_sides(&maker->report, survey->edges[a][b]));
 	page_if_empty(maker, "No edges yet.");
 }
 
@@ -175,11 +174,9 @@ enum { SHOWN_OF_A_CODE = 20 };
 /* "B1 at 3 ft, 2 ft 6 in": from the plan's left and from its top. */
 static const char *snag_place(const struct report *report, const struct snag *snag)
 {
-	nm cell = report->takeoff->survey.cell;
-
 	return say(report, "%s%sat %s, %s", plain_region(report, snag->region),
-		snag->region == NO_REGION ? "" : " ", plain_length(report, snag->cell.x * cell),
-		plain_length(report, snag->cell.y * cell));
+		snag->region == NO_REGION ? "" : " ", plain_sides(report, snag->cell.x),
+		plain_sides(report, snag->cell.y));
 }
 
 /* All snags of one code, sorted together: how many, then the first of them. */

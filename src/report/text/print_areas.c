@@ -35,7 +35,7 @@ void print_edges(const struct report *report)
 				TABLE_ROW(&table, say(report, "%s and %s",
 					class_word((enum plot_class)a),
 					class_word((enum plot_class)b)),
-					plain_length(report, survey->edges[a][b] * survey->cell));
+					plain_sides(report, survey->edges[a][b]));
 	hand_table_print(&table, report->out);
 	print_note(report, "Each edge once. Two letters of one kind side by side count as "
 		"bed and bed; the boundary is the edge of the plan.");
