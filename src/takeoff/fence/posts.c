@@ -29,7 +29,7 @@ static void want(struct wants *wants, struct spot at, int ways, bool of_gate)
 	wants->list[wants->count++] = (struct wanted){ at, ways, of_gate };
 }
 
-static int way_back(enum heading heading)
+static int opposite_way(enum heading heading)
 {
 	return WAY((heading + 2) % 4);
 }
@@ -41,7 +41,7 @@ static void want_ends(struct wants *wants, struct spot from, struct spot to, enu
 	if (from.x == to.x && from.y == to.y)
 		return;
 	want(wants, from, WAY(heading), of_gate);
-	want(wants, to, way_back(heading), of_gate);
+	want(wants, to, opposite_way(heading), of_gate);
 }
 
 static void want_leg(struct wants *wants, const struct fence_leg *leg, nm section)
@@ -54,7 +54,7 @@ static void want_leg(struct wants *wants, const struct fence_leg *leg, nm sectio
 		nm off = i <= leg->whole ? i * section : leg->whole * section + leg->cut[0];
 
 		want(wants, (struct spot){ leg->from.x + dx * off, leg->from.y + dy * off },
-			WAY(leg->heading) | way_back(leg->heading), false);
+			WAY(leg->heading) | opposite_way(leg->heading), false);
 	}
 }
 
