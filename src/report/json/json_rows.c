@@ -142,12 +142,12 @@ void json_after(struct sink *out, const struct takeoff *takeoff, const struct fi
 	struct json_rows rows = json_rows_open(out, figure->key, " ",
 		(figure->flags & JSON_LINES) ? "\n      " : "");
 	int count;
-	const char *at;
 
 	if (figure->kind == FIGURE_CUTS) {
 		json_cuts(&rows, figure, row);
 	} else {
-		at = figure_rows(figure, row, &count);
+		const char *at = figure_rows(figure, row, &count);
+
 		for (int i = 0; i < count; i++, at += figure->table->row_size)
 			if (!row_is_left_out(figure->table, at))
 				json_rows_add(&rows, json_object(takeoff, figure->table, at));

@@ -36,11 +36,11 @@ static enum heading heading_of(struct spot from, struct spot to)
 
 static void open_gate(struct fence_gate *gate, const struct block *fence)
 {
-	nm most = block_length(fence, FENCE_LEAF), gaps = block_length(fence, FENCE_GATE_GAPS);
+	nm widest = block_length(fence, FENCE_LEAF), gaps = block_length(fence, FENCE_GATE_GAPS);
 	nm clear = gate->length - block_length(fence, FENCE_POST);
 
 	gate->clear = clear > 0 ? clear : 0;
-	gate->leaves = clear <= gaps ? 0 : clear > most ? 2 : 1;
+	gate->leaves = clear <= gaps ? 0 : clear > widest ? 2 : 1;
 	if (gate->leaves > 0)
 		gate->leaf = (gate->clear - gaps) / gate->leaves;
 }
