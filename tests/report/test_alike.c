@@ -180,13 +180,14 @@ START_TEST(a_row_is_left_out_just_where_a_figure_it_needs_is_none)
 END_TEST
 
 /* One of each kind that can be none. */
+static const struct figure cells = { FIELD(COUNT, area_row, cells) };
+static const struct figure area = { FIELD(AREA, area_row, area) };
+static const struct figure name = { FIELD(TEXT, area_row, name) };
+static const struct figure letter = { FIELD(LETTER, area_row, letter) };
+static const struct figure block = { FIELD(SIZE, wall, block) };
+
 START_TEST(a_figure_is_none_at_0_and_what_is_measured_below_it_too)
 {
-	static const struct figure cells = { FIELD(COUNT, area_row, cells) };
-	static const struct figure area = { FIELD(AREA, area_row, area) };
-	static const struct figure name = { FIELD(TEXT, area_row, name) };
-	static const struct figure letter = { FIELD(LETTER, area_row, letter) };
-	static const struct figure block = { FIELD(SIZE, wall, block) };
 	const struct area_row none = { .cells = 0, .area = -1e-12 };
 	const struct area_row some = { .cells = -1, .area = 1e-12, .name = "" };
 	const struct wall bare = { .block = { 0, 0, 0 } }, built = { .block = { 1, 1, 1 } };

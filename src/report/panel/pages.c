@@ -183,25 +183,21 @@ static const char *snag_place(const struct report *report, const struct snag *sn
 static void snag_code(struct page_maker *maker, const struct snag *snags, size_t count)
 {
 	const struct report *report = &maker->report;
-	size_t shown = count < SHOWN_OF_A_CODE ? count : SHOWN_OF_A_CODE;
 
 	page_figure(maker, snag_word(snags->code), plain_count(report, (int64_t)count));
-	for (size_t i = 0; i < shown; i++)
+	for (size_t i = 0; i < count && i < SHOWN_OF_A_CODE; i++)
 		page_note_line(maker, say(report, "%s: %s", snag_place(report, &snags[i]),
 			snag_sentence(report, &snags[i])));
-	if (count > shown)
-		page_note_line(maker, say(report, "and %zu more.", count - shown));
+	if (count > SHOWN_OF_A_CODE)
+		page_note_line(maker, say(report, "and %zu more.", count - SHOWN_OF_A_CODE));
 }
 
 static void snags(struct page_maker *maker, const struct takeoff *takeoff)
 {
 	const struct snag_list *list = &takeoff->snags;
-	size_t next;
 
-	for (size_t i = 0; i < list->count; i = next) {
-		for (next = i + 1; next < list->count; next++)
-			if (list->list[next].code != list->list[i].code)
-				break;
+	for (size_t i = 0, next; i < list->count; i = next) {
+		next = snag_next_code(list, i);
 		snag_code(maker, &list->list[i], next - i);
 	}
 	page_if_empty(maker, "None found.");

@@ -1,4 +1,5 @@
 #include "report/text/print.h"
+#include "base/number.h"
 #include "report/words/snag_words.h"
 
 enum { PRINTED_OF_A_CODE = 20 };
@@ -31,7 +32,7 @@ static size_t print_alike_snags(const struct report *report, const struct snag *
 /* All snags of one code: the first of them, how many more, the rule. */
 static void print_code(const struct report *report, const struct snag *snags, size_t count)
 {
-	size_t printed = count < PRINTED_OF_A_CODE ? count : PRINTED_OF_A_CODE;
+	size_t printed = (size_t)nm_least((int64_t)count, PRINTED_OF_A_CODE);
 
 	print_blank(report);
 	print_lines(report, 0, 2, "%s, %s. %s", snag_word(snags->code),
@@ -46,15 +47,12 @@ static void print_code(const struct report *report, const struct snag *snags, si
 void print_snags(const struct report *report)
 {
 	const struct snag_list *snags = &report->takeoff->snags;
-	size_t next;
 
 	page_heading(report->out, "Snags");
 	sink_add(report->out, snags->count == 0 ? "None found.\n" :
 		"What would not work on the ground, with its place.\n");
-	for (size_t i = 0; i < snags->count; i = next) {
-		for (next = i + 1; next < snags->count; next++)
-			if (snags->list[next].code != snags->list[i].code)
-				break;
+	for (size_t i = 0, next; i < snags->count; i = next) {
+		next = snag_next_code(snags, i);
 		print_code(report, &snags->list[i], next - i);
 	}
 }

@@ -50,14 +50,14 @@ const char *figure_text(const struct figure *figure, const void *row)
 
 const void *figure_rows(const struct figure *figure, const void *row, int *count)
 {
-	const void *field = figure_field(figure, row);
+	const void *field = figure_field(figure, row), *rows;
 
 	memcpy(count, (const char *)row + figure->count_at, sizeof *count);
 	/* An array within the row, else a pointer to one. */
-	if (figure->size != sizeof field)
+	if (figure->size != sizeof rows)
 		return field;
-	memcpy(&field, field, sizeof field);
-	return field;
+	memcpy(&rows, field, sizeof rows);
+	return rows;
 }
 
 bool figure_is_none(const struct figure *figure, const void *row)

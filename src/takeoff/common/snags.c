@@ -56,3 +56,12 @@ bool snag_is_alike(const struct snag *a, const struct snag *b)
 	return a->code == b->code && a->kind == b->kind &&
 		memcmp(a->figures, b->figures, sizeof a->figures) == 0;
 }
+
+size_t snag_next_code(const struct snag_list *sorted, size_t from)
+{
+	size_t next = from + 1;
+
+	while (next < sorted->count && sorted->list[next].code == sorted->list[from].code)
+		next++;
+	return next;
+}

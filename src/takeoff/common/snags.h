@@ -58,5 +58,8 @@ void snag_mirror(struct snag_list *list, const struct plot *plot);
 void snag_sort(struct snag_list *list);
 /* True where both have the same sentence, but for the place. */
 bool snag_is_alike(const struct snag *a, const struct snag *b);
+/* The first snag after number `from` that has another code, of sorted snags; their count where
+ * none has. */
+size_t snag_next_code(const struct snag_list *sorted, size_t from);
 
 #endif
