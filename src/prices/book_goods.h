@@ -4,7 +4,7 @@
 
 #include "prices/book_json.h"
 
-/* Reads a struct goods; the book's suppliers must be read before. */
+/* Reads a struct goods into `into`; the book's suppliers must be read before. */
 bool goods_read(struct reading *r, const cJSON *value, void *into);
 
 #endif

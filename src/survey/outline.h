@@ -1,8 +1,8 @@
 /* The outline of a region: loop 0 is the outer one, then its holes in reading order of their
  * topmost, then leftmost, corner. Side 0 of a loop leaves that corner with the region on the
- * right hand (outer: along the top to the right; hole: down its left edge). Where the region
- * touches itself at a point, each loop turns to stay on its own cell: the pinch is two convex
- * corners. */
+ * right hand (outer: along the top to the right; hole: down its left edge). Where two of
+ * its cells meet only at a point, the outline turns there twice, once at each cell, and does not
+ * cross itself. */
 #ifndef SURVEY_OUTLINE_H
 #define SURVEY_OUTLINE_H
 
@@ -32,8 +32,8 @@ void outline_trace(struct outline *out, struct arena *arena, const struct plot *
 /* Sides of cells from corner `side` to the next. */
 int64_t outline_side(const struct loop *loop, int side);
 
-/* True where the region is the union of axis-parallel squares of whole cells with the given
- * side, all inside it: so it is everywhere at least that wide. *narrow is the first cell that is
+/* True where the region is everywhere at least `side` cells wide: where squares of that side, all
+ * inside it, cover it. *narrow is the first cell that is
  * not covered. */
 bool outline_is_wide(const struct survey *survey, int region, int side, struct place *narrow);
 

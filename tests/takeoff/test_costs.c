@@ -156,11 +156,12 @@ END_TEST
 
 START_TEST(goods_come_in_the_order_of_the_work_soil_when_walls_have_cured)
 {
-	static const enum section order[SECTIONS] = { SECTION_DIG, SECTION_STONE, SECTION_WALLS,
+	static const enum section order[] = { SECTION_DIG, SECTION_STONE, SECTION_WALLS,
 		SECTION_FENCE, SECTION_FILL, SECTION_LAWN };
 
 	garden_rectangle(&garden, 'b', 8, 4);
 	garden_count(&garden);
+	ck_assert_uint_eq(sizeof order / sizeof *order, SECTIONS);
 	ck_assert_int_eq(garden.takeoff.costs.day_count, SECTIONS);
 	for (int day = 0; day < SECTIONS; day++)
 		ck_assert_int_eq(garden.takeoff.costs.days[day].section, order[day]);

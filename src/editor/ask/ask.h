@@ -19,7 +19,7 @@ enum { ANSWER_NONE = -1 };
 struct asker {
 	/* The index of the answer picked, ANSWER_NONE where the question was left. */
 	int (*choose)(struct asker *asker, const struct question *question);
-	/* Fills the sheet in until its accept takes it (true) or it is left (false). */
+	/* Has the sheet filled in: true once its accept has taken it, false where it was left. */
 	bool (*fill)(struct asker *asker, struct sheet *sheet);
 	/* Stops the program until the shell continues it. */
 	void (*pause)(struct asker *asker);

@@ -22,8 +22,8 @@ void fence_fold(struct plot *plot, struct fence *fence, struct place from);
 
 /* All of a fence, in sides of cells. */
 int64_t fence_length(const struct fence *fence);
-/* Moves all of a fence; what then lies outside a plan of so many cells is cut off, and a gate of
- * which any part does is removed. */
+/* Moves all of a fence; what then lies outside a plan of so many cells is cut off, and a gate
+ * that is partly outside is removed. */
 void fence_move(struct fence *fence, int right, int down, const struct ground *ground);
 
 #endif

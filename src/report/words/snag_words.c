@@ -1,5 +1,7 @@
 #include "report/words/snag_words.h"
 
+#include <assert.h>
+
 static const struct {
 	const char *word, *source;
 } rules[] = {
@@ -95,7 +97,9 @@ const char *snag_sentence(const struct report *report, const struct snag *snag)
 {
 	size_t i = 0;
 
-	while (sentences[i].code != snag->code || sentences[i].kind != snag->kind)
+	while (sentences[i].code != snag->code || sentences[i].kind != snag->kind) {
 		i++;
+		assert(i < sizeof sentences / sizeof *sentences);
+	}
 	return filled_in(report, sentences[i].sentence, snag->figures);
 }

@@ -19,7 +19,8 @@ enum snag_code {
 	SNAG_FILL_NONE,
 	SNAG_FENCE_TIGHT, /* centre to centre; `kind`: 1 of a gate, 0 of a panel */
 	SNAG_FENCE_HOLE,  /* the hole across, the post */
-	SNAG_MIRROR_BROKEN
+	SNAG_MIRROR_BROKEN,
+	SNAG_CODES
 };
 enum { SNAG_FIGURES = 4 };
 

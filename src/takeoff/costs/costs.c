@@ -2,8 +2,9 @@
 #include "takeoff/costs/quote.h"
 
 /* The sections in the order in which their goods are brought. */
-static const enum section days[SECTIONS] = { SECTION_DIG, SECTION_STONE, SECTION_WALLS,
+static const enum section days[] = { SECTION_DIG, SECTION_STONE, SECTION_WALLS,
 	SECTION_FENCE, SECTION_FILL, SECTION_LAWN };
+_Static_assert(sizeof days / sizeof *days == SECTIONS, "each section has its day");
 
 /* Sums over the items of one shipment. */
 struct pile {
@@ -181,7 +182,7 @@ void costs_compute(struct costs *out, struct item_list *items, const struct book
 
 /* ---- Figures --------------------------------------------------------------------------------- */
 
-const struct word section_words[SECTIONS] = {
+const struct word section_words[] = {
 	[SECTION_DIG] = { "dig", "Digging", NULL },
 	[SECTION_STONE] = { "stone", "Stone and fabric", NULL },
 	[SECTION_WALLS] = { "walls", "Block and adhesive", NULL },
@@ -189,6 +190,7 @@ const struct word section_words[SECTIONS] = {
 	[SECTION_LAWN] = { "lawn", "Lawn", NULL },
 	[SECTION_FENCE] = { "fence", "Fence and concrete", NULL },
 };
+_Static_assert(sizeof section_words / sizeof *section_words == SECTIONS, "each has words");
 
 static const struct figure day_figures[] = {
 	{ "section", NULL, NULL, FIELD(WORD, day_cost, section), .words = section_words },

@@ -2,9 +2,9 @@
  *
  * The first strip lies with its outer edge on the ground's own edge, each other one `lap` over
  * the one before. This divides the ground into rows: the first as wide as the roll, all others
- * as wide as the roll less the lap. In each row there is a piece of strip for each maximal
- * stretch along it with any ground in the row. The rows hold every point once, so the pieces
- * cover all of it, and pieces side by side lap. */
+ * as wide as the roll less the lap. In a row, each longest unbroken part that has ground anywhere
+ * across the row takes one piece. Rows do not overlap; a piece is as wide as the roll, so it
+ * reaches one lap into the row before. */
 #ifndef TAKEOFF_GROUND_STRIPS_H
 #define TAKEOFF_GROUND_STRIPS_H
 
@@ -16,7 +16,7 @@
 struct strips {
 	const struct cover_box *boxes; /* none empty */
 	size_t count;
-	nm width, lap; /* 0 <= lap <= width / 2, so that a place is in two rows at most */
+	nm width, lap; /* 0 <= lap <= width / 2, so that a point is under two strips at most */
 };
 
 /* Level strips run from left to right, the first at the top; upright ones from top to bottom,
@@ -35,7 +35,7 @@ struct strips_sink {
 };
 
 /* Lays the strips. Takes time proportional to the boxes in each row, summed over the rows, and
- * to rows x different ends of boxes along the strips. */
+ * to rows times the distinct ends of boxes along the strips. */
 void strips_lay(const struct strips *strips, struct strips_way way, struct strips_sink *sink);
 
 #endif

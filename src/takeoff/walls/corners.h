@@ -9,8 +9,8 @@
 #include <stdbool.h>
 #include <stdint.h>
 
-/* By whether the side goes through, in course 1, at its first and at its last corner. Each 0 or
- * more; a loop's sum must be below COST_EXCLUDED. */
+/* Of a side in course 1. of[a][b]: a is 1 if it goes through at its first corner, b if it does at
+ * its last. Each 0 or more; a loop's sum must be below COST_EXCLUDED. */
 struct side_cost {
 	int64_t of[2][2];
 };
@@ -19,7 +19,7 @@ struct side_cost {
 
 /* Chooses for a loop of so many sides, side i from corner i to the next: through[i] is true
  * where side i goes through at its first corner in course 1, false where the side before it
- * does. Of equal costs, the choice in which side 0 goes through, then side 1, and so on.
+ * does. Of equal costs, the choice in which side 0 goes through there, then side 1, and so on.
  * Returns the cost, COST_EXCLUDED (through untouched) where no choice can be laid. */
 int64_t corners_choose(bool *through, const struct side_cost *costs, int sides);
 
