@@ -48,11 +48,6 @@ struct measure measure_of(const struct editor *editor)
 	};
 }
 
-static void length_words(const struct editor *editor, nm length, struct text *words)
-{
-	show_short(words, length, plot_units(editor->plot));
-}
-
 /* Where words of so many columns go: in the middle of the bracket, or of the wider part that the
  * mark leaves of it, else after it, else before it; below 0 where there is no room. */
 static int words_column(const struct bracket *bracket, int mark, int length, int columns)
@@ -89,7 +84,7 @@ struct bracket measure_draw_across(const struct editor *editor, const struct are
 	struct bracket taken = *bracket;
 	int column, end;
 
-	length_words(editor, bracket->length, &words);
+	show_short(&words, bracket->length, plot_units(editor->plot));
 	column = words_column(bracket, mark, (int)words.length, ruler->columns);
 	end = column + (int)words.length;
 	draw_line_across(ruler, bracket);
@@ -141,7 +136,7 @@ void measure_draw_down(const struct editor *editor, const struct area *ruler,
 	if (!bracket->goes_after)
 		mvadd_wch(ruler->row + bracket->last, column,
 			bracket->first == bracket->last ? WACS_LTEE : WACS_LLCORNER);
-	length_words(editor, bracket->length, &words);
+	show_short(&words, bracket->length, plot_units(editor->plot));
 	draw_words_down(ruler, bracket, mark, &words);
 	text_fini(&words);
 }

@@ -1,4 +1,5 @@
 #include "screen/layout.h"
+#include "base/number.h"
 
 enum {
 	RULER_COLUMNS = 5,
@@ -10,31 +11,20 @@ enum {
 /* The panel's foot has three sevenths of it, as long as that is of use. */
 static int here_rows(int body)
 {
-	int rows = body * 3 / 7;
-
-	return rows < HERE_LEAST ? HERE_LEAST : rows > HERE_MOST ? HERE_MOST : rows;
+	return most(least(body * 3 / 7, HERE_MOST), HERE_LEAST);
 }
 
 /* The panel narrows between 80 and 60 columns so that the plan keeps its share. */
-static int normal_columns(int columns)
+static int panel_columns(int columns, enum panel_width panel)
 {
-	int spare = PANEL_FULL_AT - columns;
+	int spare = most(PANEL_FULL_AT - columns, 0);
 
-	if (spare <= 0)
-		return PANEL_MOST;
+	if (panel == PANEL_WIDE)
+		return least(columns / 2, WIDE_MOST);
 	return PANEL_MOST - spare * (PANEL_MOST - PANEL_LEAST) / (PANEL_FULL_AT - LEAST_COLUMNS);
 }
 
-static int panel_columns(int columns, enum panel_width panel)
-{
-	int half = columns / 2;
-
-	if (panel == PANEL_WIDE)
-		return half < WIDE_MOST ? half : WIDE_MOST;
-	return normal_columns(columns);
-}
-
-/* Panel and foot stand at the right over the whole body, the divider before them. */
+/* Panel and foot fill the right of the body, with the divider before them. */
 static void panel_place(struct layout *layout, int body, int panel)
 {
 	int left = layout->screen.columns - panel, here = here_rows(body);

@@ -34,41 +34,24 @@ static int line_rows(const struct line *line, int columns)
 	return is_two_rows(line, columns) ? 2 : 1;
 }
 
-static void draw_figure(const struct line *line, const struct area *area, int row)
-{
-	struct area label = *area;
-
-	label.column += STAR_COLUMNS;
-	label.columns -= STAR_COLUMNS;
-	if (line->is_changed)
-		draw_character(area, row, 0, '*', LOOK_PLAIN);
-	if (is_two_rows(line, area->columns)) {
-		draw_text(&label, row, 0, line->label, LOOK_PLAIN);
-		draw_right(area, row + 1, line->value, LOOK_PLAIN);
-		return;
-	}
-	label.columns -= width_of(line->value) + 1;
-	draw_text(&label, row, 0, line->label, LOOK_PLAIN);
-	draw_right(area, row, line->value, LOOK_PLAIN);
-}
-
 static void draw_line(const struct line *line, const struct area *area, int row)
 {
 	struct area inner = *area;
+	bool is_split = is_two_rows(line, area->columns);
 
 	inner.column += STAR_COLUMNS;
 	inner.columns -= STAR_COLUMNS;
-	switch (line->kind) {
-	case LINE_FIGURE:
-		draw_figure(line, area, row);
-		break;
-	case LINE_HEADING:
-		draw_wrapped(&inner, row, line->label, LOOK_STRONG);
-		break;
-	case LINE_NOTE:
-		draw_wrapped(&inner, row, line->label, LOOK_PLAIN);
-		break;
+	if (line->kind != LINE_FIGURE) {
+		draw_wrapped(&inner, row, line->label,
+			line->kind == LINE_HEADING ? LOOK_STRONG : LOOK_PLAIN);
+		return;
 	}
+	if (line->is_changed)
+		draw_character(area, row, 0, '*', LOOK_PLAIN);
+	if (!is_split)
+		inner.columns -= width_of(line->value) + 1;
+	draw_text(&inner, row, 0, line->label, LOOK_PLAIN);
+	draw_right(area, row + is_split, line->value, LOOK_PLAIN);
 }
 
 /* Draws the page from its row `top` on; returns how many rows it has in all. */
@@ -83,53 +66,45 @@ static int draw_lines(const struct page *page, const struct area *area, int top)
 	return row;
 }
 
-static int page_rows(const struct page *page, int columns)
-{
-	int rows = 0;
-
-	for (size_t i = 0; i < page->count; i++)
-		rows += line_rows(&page->lines[i], columns);
-	return rows;
-}
-
 int panel_top_most(const struct editor *editor, const struct layout *layout)
 {
+	const struct page *page = page_shown(editor);
 	struct area area = lines_area(layout);
-	int over;
+	int over = -area.rows;
 
 	if (editor->panel == PANEL_HIDDEN)
 		return editor->page_top;
-	over = page_rows(page_shown(editor), area.columns) - area.rows;
+	for (size_t i = 0; i < page->count; i++)
+		over += line_rows(&page->lines[i], area.columns);
 	return over > 0 ? over : 0;
 }
 
 static void draw_title(const struct editor *editor, const struct area *panel)
 {
-	struct text number = TEXT_EMPTY;
+	struct arena words = ARENA_EMPTY;
 
-	text_print(&number, "%d of %d", editor->page + 1, pages_count());
 	draw_text(panel, 0, 1, page_name(editor->page), LOOK_STRONG);
-	draw_right(panel, 0, number.bytes, LOOK_PLAIN);
-	text_fini(&number);
+	draw_right(panel, 0, arena_print(&words, "%d of %d", editor->page + 1, pages_count()),
+		LOOK_PLAIN);
+	arena_clear(&words);
 }
 
 static void draw_more(const struct area *panel, int above, int below)
 {
 	const char *down = acts_key(ACT_FURTHER), *up = acts_key(ACT_BACK);
-	struct text words = TEXT_EMPTY;
+	struct arena arena = ARENA_EMPTY;
+	const char *words = "";
 
 	if (below > 0 && above > 0)
-		text_print(&words, "%s %d below, %s %d above", down, below, up, above);
+		words = arena_print(&arena, "%s %d below, %s %d above", down, below, up, above);
 	else if (below > 0)
-		text_print(&words, "%s %d more below", down, below);
+		words = arena_print(&arena, "%s %d more below", down, below);
 	else if (above > 0)
-		text_print(&words, "%s %d more above", up, above);
-	if (width_of(words.bytes) > panel->columns - STAR_COLUMNS) {
-		text_clear(&words);
-		text_print(&words, "%s %d  %s %d", down, below, up, above);
-	}
-	draw_text(panel, panel->rows - 1, 1, words.bytes, LOOK_PLAIN);
-	text_fini(&words);
+		words = arena_print(&arena, "%s %d more above", up, above);
+	if (width_of(words) > panel->columns - STAR_COLUMNS)
+		words = arena_print(&arena, "%s %d  %s %d", down, below, up, above);
+	draw_text(panel, panel->rows - 1, 1, words, LOOK_PLAIN);
+	arena_clear(&arena);
 }
 
 /* In two rows below the plan: one sentence after the other. */

@@ -25,14 +25,6 @@ static bool is_pegged_in(const struct editor *editor, const struct grain *grain,
 	return false;
 }
 
-/* The fence along or within a block of open cells. */
-static enum mark block_fence(const struct editor *editor, const struct grain *grain,
-	struct place first)
-{
-	return mark_fence(fence_map_among(&editor->fences, (struct rectangle){ first.x, first.y,
-		first.x + grain->across - 1, first.y + grain->down - 1 }));
-}
-
 /* In one column a peg is shown before the letter, and other marks only on open ground. */
 static char single_sign(const struct editor *editor, const struct mirror *mirror,
 	struct place first, char letter)
@@ -44,7 +36,8 @@ static char single_sign(const struct editor *editor, const struct mirror *mirror
 		return mark_sign(MARK_PEG);
 	if (letter == OPEN_GROUND)
 		mark = grain->down == 1 ? mark_at(editor, mirror, first.x, first.y) :
-			block_fence(editor, grain, first);
+			mark_fence(fence_map_among(&editor->fences, (struct rectangle){ first.x,
+				first.y, first.x + grain->across - 1, first.y + grain->down - 1 }));
 	if (mark != MARK_NONE)
 		return mark_sign(mark);
 	return letter_shown(letter, first.x / grain->across, first.y / grain->down);

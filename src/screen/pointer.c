@@ -87,27 +87,21 @@ static void plan_take(struct editor *editor, enum point_kind kind, struct place 
 	}
 }
 
-static void panel_take(struct editor *editor, const struct layout *layout,
-	const struct point *point)
-{
-	if (point->kind == POINT_PRESS && point->row == layout->panel.row)
-		acts_do(editor, ACT_PAGES);
-	else if (point->kind == POINT_WHEEL_UP)
-		acts_do(editor, ACT_BACK);
-	else if (point->kind == POINT_WHEEL_DOWN)
-		acts_do(editor, ACT_FURTHER);
-}
-
 void pointer_take(struct editor *editor, const struct layout *layout, const struct point *point)
 {
+	bool is_on_panel = area_holds(&layout->panel, point);
 	struct place cell;
 
 	if (cell_of(editor, layout, point, &cell))
 		plan_take(editor, point->kind, cell);
 	else if (editor->drag == DRAG_STILL)
 		editor->drag = DRAG_NONE; /* let go elsewhere: nothing is meant */
-	else if (area_holds(&layout->panel, point))
-		panel_take(editor, layout, point);
+	else if (is_on_panel && point->kind == POINT_PRESS && point->row == layout->panel.row)
+		acts_do(editor, ACT_PAGES);
+	else if (is_on_panel && point->kind == POINT_WHEEL_UP)
+		acts_do(editor, ACT_BACK);
+	else if (is_on_panel && point->kind == POINT_WHEEL_DOWN)
+		acts_do(editor, ACT_FURTHER);
 	if (point->kind == POINT_RELEASE)
 		release(editor);
 }

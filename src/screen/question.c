@@ -61,21 +61,20 @@ static int question_rows(const struct list *list, const struct area *area)
 /* What was typed; else, where not all answers are in view, how many there are. */
 static void list_say(const struct list *list, const struct layout *layout, int at, int rows)
 {
-	struct text words = TEXT_EMPTY;
+	const char *typed = list->typed.bytes, *words = NULL;
+	struct arena arena = ARENA_EMPTY;
 
 	if (list->let_go)
-		text_print(&words, "Nothing here has %s%c. Typed: %s.",
-			list->typed.bytes, list->let_go,
-			list->typed.length ? list->typed.bytes : "nothing");
-	else if (list->typed.length)
-		text_print(&words, "Typed: %s. Tab goes on to what else has it.",
-			list->typed.bytes);
+		words = arena_print(&arena, "Nothing here has %s%c. Typed: %s.", typed,
+			list->let_go, *typed ? typed : "nothing");
+	else if (*typed)
+		words = arena_print(&arena, "Typed: %s. Tab goes on to what else has it.", typed);
 	else if (rows < list->question->count)
-		text_print(&words, "%d of %d. Type what you seek: a word, or part of one.", at + 1,
-			list->question->count);
-	if (words.length)
-		status_message(layout, words.bytes);
-	text_fini(&words);
+		words = arena_print(&arena, "%d of %d. Type what you seek: a word, or part of one.",
+			at + 1, list->question->count);
+	if (words)
+		status_message(layout, words);
+	arena_clear(&arena);
 }
 
 static void list_draw(const struct front *front, const struct layout *layout)
@@ -120,15 +119,6 @@ static void list_unpost(struct list *list)
 	set_menu_win(list->menu, NULL);
 	set_menu_sub(list->menu, NULL);
 	delwin(list->pad);
-}
-
-static void list_size(struct list *list)
-{
-	ITEM *current = current_item(list->menu);
-
-	list_unpost(list);
-	list_post(list);
-	set_current_item(list->menu, current);
 }
 
 static void list_open(struct list *list, const struct stage *stage, const struct question *question)
@@ -228,14 +218,12 @@ static int list_point(struct list *list, const struct point *point)
 {
 	struct layout layout = stage_layout(list->stage);
 	struct area area = list_area(list->question, &layout), words = inner(area);
-	int rows, columns, at;
+	int at;
 
 	if (point->kind == POINT_WHEEL_UP || point->kind == POINT_WHEEL_DOWN)
 		return point->kind == POINT_WHEEL_UP ? PRESS_UP : PRESS_DOWN;
-	getmaxyx(list->pad, rows, columns);
-	(void)columns;
 	words.row += question_rows(list, &words);
-	words.rows = rows;
+	words.rows = getmaxy(list->pad);
 	at = top_row(list->menu) + point->row - words.row;
 	if (point->kind != POINT_PRESS || !area_holds(&words, point) || at >= list->question->count)
 		return PRESS_NOTHING;
@@ -246,6 +234,7 @@ static int list_point(struct list *list, const struct point *point)
 int question_choose(struct stage *stage, const struct question *question)
 {
 	struct list list;
+	ITEM *current;
 	int key = PRESS_NOTHING, answer = ANSWER_NONE;
 
 	list_open(&list, stage, question);
@@ -254,10 +243,14 @@ int question_choose(struct stage *stage, const struct question *question)
 		key = stage_key(stage);
 		if (key == PRESS_POINT)
 			key = list_point(&list, &stage->keys.point);
-		if (key == PRESS_RESIZE)
-			list_size(&list);
-		else
+		if (key == PRESS_RESIZE) {
+			current = current_item(list.menu);
+			list_unpost(&list);
+			list_post(&list);
+			set_current_item(list.menu, current);
+		} else {
 			list_move(&list, key);
+		}
 	}
 	if (key == PRESS_ENTER)
 		answer = item_index(current_item(list.menu));

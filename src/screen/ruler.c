@@ -6,26 +6,13 @@
 
 enum { LABEL_ROWS = 5, LABEL_COLUMNS = 10 };
 
-/* Draws a label, unless it would reach beyond the ruler, into the last label, which ends at *end,
- * or over what is taken already. */
-static void label(const struct area *ruler, int column, const struct text *words,
-	const struct bracket *taken, int *end)
-{
-	int after = column + (int)words->length;
-
-	if (after > ruler->columns || column < *end ||
-	    (taken->last >= column && taken->first < after))
-		return;
-	draw_text(ruler, 0, column, words->bytes, LOOK_PLAIN);
-	*end = after + 1;
-}
-
 static void cell_words(const struct editor *editor, int cell, struct text *words)
 {
 	text_clear(words);
 	show_short(words, cell * plot_cell(editor->plot), plot_units(editor->plot));
 }
 
+/* Leaves out a label that would reach beyond the ruler, into the last one, or over what is taken. */
 static void draw_across(const struct editor *editor, const struct area *ruler, int blocks,
 	const struct bracket *taken)
 {
@@ -35,11 +22,17 @@ static void draw_across(const struct editor *editor, const struct area *ruler, i
 
 	for (int i = 0; i < blocks; i++) {
 		int cell = editor->view.first.x + i * grain->across;
+		int column = i * grain->columns, after;
 
 		if (cell % step != 0)
 			continue;
 		cell_words(editor, cell, &words);
-		label(ruler, i * grain->columns, &words, taken, &end);
+		after = column + (int)words.length;
+		if (after > ruler->columns || column < end ||
+		    (taken->last >= column && taken->first < after))
+			continue;
+		draw_text(ruler, 0, column, words.bytes, LOOK_PLAIN);
+		end = after + 1;
 	}
 	text_fini(&words);
 }
@@ -53,7 +46,6 @@ static void draw_down(const struct editor *editor, const struct area *ruler, int
 
 	for (int i = 0; i < blocks; i++) {
 		int cell = editor->view.first.y + i * grain->down;
-
 		bool is_taken = i >= taken->first && i <= taken->last;
 
 		if (cell % (grain->down * LABEL_ROWS) != 0 || (is_taken && taken->length))
@@ -95,7 +87,6 @@ void ruler_draw(const struct editor *editor, const struct layout *layout)
 {
 	struct place blocks = view_blocks(&editor->view, &editor->plot->ground);
 	struct place mark = view_character(&editor->view, editor->cursor);
-
 	struct measure measure = measure_of(editor);
 	struct bracket across = { .first = mark.x, .last = mark.x };
 	struct bracket down = { .first = mark.y, .last = mark.y };

@@ -30,13 +30,6 @@ static void repaint(struct asker *asker)
 	terminal_repaint();
 }
 
-static void point(struct stage *stage)
-{
-	struct layout layout = stage_layout(stage);
-
-	pointer_take(&stage->editor, &layout, &stage->keys.point);
-}
-
 /* Keys until the session ends. */
 static void session(struct stage *stage)
 {
@@ -45,12 +38,15 @@ static void session(struct stage *stage)
 
 	opening_ask(editor);
 	while (!editor->is_over && key != PRESS_OVER) {
+		struct layout layout;
+
 		stage_show(stage, NULL);
 		key = stage_key(stage);
+		layout = stage_layout(stage);
 		if (key == PRESS_PASTE)
 			editor_say(editor, "Pasted text was ignored: it is never read as keys.");
 		else if (key == PRESS_POINT)
-			point(stage);
+			pointer_take(editor, &layout, &stage->keys.point);
 		else if (key != PRESS_RESIZE && key != PRESS_OVER)
 			acts_press(editor, key);
 	}
@@ -74,14 +70,6 @@ static int draw(struct stage *stage, struct text *message)
 	return 0;
 }
 
-static int complain(struct text *message, int status)
-{
-	if (status)
-		fprintf(stderr, "parterre: %s\n", message->bytes);
-	text_fini(message);
-	return status;
-}
-
 int screen_run(const char *path)
 {
 	struct stage stage = { .asker = { choose, fill, pause_session, repaint } };
@@ -94,5 +82,8 @@ int screen_run(const char *path)
 	editor_fini(&stage.editor);
 	if (status == 0 && signals_ending())
 		signals_die(signals_ending());
-	return complain(&message, status);
+	if (status)
+		fprintf(stderr, "parterre: %s\n", message.bytes);
+	text_fini(&message);
+	return status;
 }

@@ -15,16 +15,14 @@ struct layout stage_layout(const struct stage *stage)
 
 static void draw_too_small(const struct editor *editor, const struct layout *layout)
 {
-	struct text words = TEXT_EMPTY;
+	struct arena words = ARENA_EMPTY;
 
-	text_print(&words, "This window has %d columns and %d rows; the plan needs %d and %d. "
-		"Make it larger to go on: %s is kept as it is. %s saves it.",
+	draw_wrapped(&layout->screen, 0, arena_print(&words, "This window has %d columns and %d rows; the plan needs %d and %d. "
+		"Make it larger to go on: %s is kept as it is. %s saves it.%s%s",
 		layout->screen.columns, layout->screen.rows, LEAST_COLUMNS, LEAST_ROWS,
-		editor->name, acts_key(ACT_SAVE));
-	if (editor->message.length)
-		text_print(&words, "\n%s", editor->message.bytes);
-	draw_wrapped(&layout->screen, 0, words.bytes, LOOK_PLAIN);
-	text_fini(&words);
+		editor->name, acts_key(ACT_SAVE), editor->message.length ? "\n" : "",
+		editor->message.bytes), LOOK_PLAIN);
+	arena_clear(&words);
 	move(0, 0);
 }
 

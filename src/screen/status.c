@@ -10,13 +10,6 @@ static const char *const state_words[] = {
 	[STATE_MARKED] = "Marked", [STATE_QUESTION] = "Question", [STATE_FORM] = "Form",
 };
 
-static const char *saved_word(const struct editor *editor)
-{
-	if (editor->is_looking)
-		return "looking only";
-	return editor_is_saved(editor) && editor->has_begun ? "saved" : "not saved";
-}
-
 static const char *mirror_words(const struct editor *editor, const struct report *report,
 	bool is_roomy)
 {
@@ -25,14 +18,6 @@ static const char *mirror_words(const struct editor *editor, const struct report
 	return say(report, "%s%s%s", is_roomy || kind == MIRROR_OFF ? "mirror " : "",
 		mirror_word(kind), !editor->faults ? "" : say(report, ", %s %s",
 		plain_count(report, editor->faults), editor->faults == 1 ? "fault" : "faults"));
-}
-
-/* What Space would lay. */
-static const char *hand_words(const struct editor *editor, const struct report *report)
-{
-	if (editor->is_marked)
-		return plain_cells(report, editor->carried.columns, editor->carried.rows);
-	return plain_letter(report, editor->hand);
 }
 
 /* What two names may take of the room they have together: half of it, and what the other leaves. */
@@ -61,7 +46,8 @@ static struct head head_of(const struct editor *editor, const struct report *rep
 	enum state state, int columns, bool is_roomy)
 {
 	struct head head = { .in_hand = !is_roomy ? "" : editor->is_marked ? "carried " : "hand ",
-		.saved = say(report, ", %s", saved_word(editor)),
+		.saved = editor->is_looking ? ", looking only" :
+			editor_is_saved(editor) && editor->has_begun ? ", saved" : ", not saved",
 		.mirror = mirror_words(editor, report, is_roomy), .gap = is_roomy ? 3 : 2 };
 
 	head.room = columns - width_of(state_words[state]) - width_of(head.saved) -
@@ -74,7 +60,8 @@ void status_draw(const struct editor *editor, const struct layout *layout, enum 
 	const struct area *area = &layout->status;
 	struct arena words = ARENA_EMPTY;
 	struct report report = editor_report(editor, &words);
-	const char *hand = hand_words(editor, &report);
+	const char *hand = !editor->is_marked ? plain_letter(&report, editor->hand) :
+		plain_cells(&report, editor->carried.columns, editor->carried.rows);
 	struct head head = head_of(editor, &report, state, area->columns, true);
 	int column;
 

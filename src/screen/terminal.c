@@ -48,12 +48,12 @@ static void exhausted(void)
 		_exit(2);
 }
 
-static void capability_add(struct text *bytes, const char *name)
+/* NULL: the terminal does not have it. */
+static const char *capability(const char *name)
 {
 	const char *found = tigetstr(name);
 
-	if (found && found != (const char *)-1)
-		text_add(bytes, found);
+	return found == (const char *)-1 ? NULL : found;
 }
 
 /* What a crash must send: pasting, mouse, attributes, keypad, cursor, the other screen. */
@@ -65,17 +65,10 @@ static void guard_set(void)
 	text_add(&bytes, paste_off);
 	text_add(&bytes, mouse_off);
 	for (size_t i = 0; i < sizeof names / sizeof *names; i++)
-		capability_add(&bytes, names[i]);
+		text_add(&bytes, capability(names[i]) ? capability(names[i]) : "");
 	signals_guard(bytes.bytes, bytes.length);
 	text_fini(&bytes);
 	memory_on_exhaustion(exhausted);
-}
-
-static bool can_do(const char *name)
-{
-	const char *found = tigetstr(name);
-
-	return found && found != (const char *)-1;
 }
 
 /* Asked before curses starts: it starts on anything that has a name, and prints rubbish there. */
@@ -86,7 +79,7 @@ static bool is_kind_fit(void)
 
 	if (setupterm(NULL, STDOUT_FILENO, &error) != OK)
 		return false;
-	is_fit = can_do("cup") && can_do("clear");
+	is_fit = capability("cup") && capability("clear");
 	del_curterm(set_curterm(NULL));
 	return is_fit;
 }
@@ -177,7 +170,7 @@ void terminal_repaint(void)
 
 bool terminal_has_mouse(void)
 {
-	return can_do("kmous");
+	return capability("kmous");
 }
 
 void terminal_point(bool is_wanted)

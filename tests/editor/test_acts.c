@@ -876,7 +876,8 @@ START_TEST(every_act_has_its_own_identity_keys_and_name_and_fits_the_lists)
 		const struct act *act = acts_get(id);
 
 		ck_assert_int_eq(act->id, id);
-		ck_assert_msg(!act->run != !act->run_by_key, "\"%s\" has one function", act->name);
+		ck_assert_msg(!!act->run + !!act->run_with + !!act->run_by_key == 1,
+			"\"%s\" has one function", act->name);
 		for (enum act_id other = ACT_FIRST; other < id; other++)
 			ck_assert_str_ne(act->name, acts_get(other)->name);
 		for (int i = 0; i < KEY_RANGES_MOST && act->keys[i].first != PRESS_NOTHING; i++)

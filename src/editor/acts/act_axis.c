@@ -1,4 +1,3 @@
-#include "editor/acts/choice.h"
 #include "editor/acts/act_groups.h"
 #include "editor/acts/shared.h"
 
@@ -29,72 +28,37 @@ static void axis_set(struct editor *editor, struct value axis, const char *what)
 		editor_say(editor, "It stands there already.");
 }
 
-/* Half cells from the datum; the other axis stays where it is. */
-static void upright_set(struct editor *editor, int across)
-{
-	struct mirror mirror = mirror_of(editor->plot);
-	struct value axis = { .set = true, .as.place = { across, mirror.down } };
-
-	if (across < 1)
-		editor_say(editor, "The axis cannot stand on the plan's edge: go right by a cell.");
-	else
-		axis_set(editor, axis, "The upright axis stands here");
-}
-
-static void level_set(struct editor *editor, int down)
-{
-	struct mirror mirror = mirror_of(editor->plot);
-	struct value axis = { .set = true, .as.place = { mirror.across, down } };
-
-	if (down < 1)
-		editor_say(editor, "The axis cannot stand on the plan's edge: go down by a cell.");
-	else
-		axis_set(editor, axis, "The level axis stands here");
-}
-
-static void upright_before(struct editor *editor)
-{
-	upright_set(editor, 2 * editor->cursor.x);
-}
-
-static void upright_through(struct editor *editor)
-{
-	upright_set(editor, 2 * editor->cursor.x + 1);
-}
-
-static void level_above(struct editor *editor)
-{
-	level_set(editor, 2 * editor->cursor.y);
-}
-
-static void level_through(struct editor *editor)
-{
-	level_set(editor, 2 * editor->cursor.y + 1);
-}
-
-static void both_in_middle(struct editor *editor)
-{
-	axis_set(editor, (struct value){ .set = false }, "Both axes stand in the plan's middle");
-}
-
+/* Each note is the distance from the datum; `halves` is the same in half cells. */
 static void act_axis(struct editor *editor)
 {
-	struct place at = editor->cursor;
-	const int halves[] = { 2 * at.x, 2 * at.x + 1, 2 * at.y, 2 * at.y + 1 };
-	enum { PLACES = sizeof halves / sizeof *halves };
-	struct choice choices[] = {
-		{ .words = "Upright, on this cell's left edge", .run = upright_before },
-		{ .words = "Upright, through this cell", .run = upright_through },
-		{ .words = "Level, on this cell's top edge", .run = level_above },
-		{ .words = "Level, through this cell", .run = level_through },
-		{ .words = "Both in the middle", .run = both_in_middle },
-	};
+	enum { ON_LEFT, UPRIGHT, ON_TOP, LEVEL, MIDDLE, ANSWERS };
+	static const char *const answers[ANSWERS] = { "Upright, on this cell's left edge",
+		"Upright, through this cell", "Level, on this cell's top edge",
+		"Level, through this cell", "Both in the middle" };
+	const int x = editor->cursor.x, y = editor->cursor.y;
+	const int halves[MIDDLE] = { 2 * x, 2 * x + 1, 2 * y, 2 * y + 1 };
+	const char *notes[ANSWERS] = { [MIDDLE] = "" };
+	struct question question = { .text = "Where does the mirror's axis stand?",
+		.answers = answers, .notes = notes, .count = ANSWERS };
 	struct report report = editor_report(editor, &editor->words);
+	struct mirror mirror = mirror_of(editor->plot);
+	int answer;
 
-	for (int i = 0; i < PLACES; i++)
-		choices[i].note = plain_length(&report, halves[i] * plot_cell(editor->plot) / 2);
-	choice_ask(editor, "Where does the mirror's axis stand?", choices,
-		sizeof choices / sizeof *choices);
+	for (int i = 0; i < MIDDLE; i++)
+		notes[i] = plain_length(&report, halves[i] * plot_cell(editor->plot) / 2);
+	answer = editor->asker->choose(editor->asker, &question);
+	if (answer == MIDDLE)
+		axis_set(editor, (struct value){ .set = false },
+			"Both axes stand in the plan's middle");
+	else if (answer != ANSWER_NONE && halves[answer] < 1)
+		editor_say(editor, "The axis cannot stand on the plan's edge: go %s by a cell.",
+			answer == ON_LEFT ? "right" : "down");
+	else if (answer == ON_LEFT || answer == UPRIGHT)
+		axis_set(editor, (struct value){ .set = true, .as.place = { halves[answer],
+			mirror.down } }, "The upright axis stands here");
+	else if (answer != ANSWER_NONE)
+		axis_set(editor, (struct value){ .set = true, .as.place = { mirror.across,
+			halves[answer] } }, "The level axis stands here");
 }
 
 static const struct act acts[] = {

@@ -52,9 +52,8 @@ struct fence_work {
 	bool (*fits)(const struct fence *fence, struct leg leg);
 	struct laid (*act)(struct plot *plot, struct fence *fence, struct leg leg);
 	const char *nowhere; /* where it can be done along no side */
-	/* Says what has been done. */
-	void (*say)(struct editor *editor, const struct fence *fence, struct laid laid,
-		const struct along *along);
+	const char *done;    /* to a length of fence; NULL: it is done to gates */
+	bool is_setting;     /* gates */
 	const char *nothing; /* where it changed nothing */
 };
 
@@ -102,74 +101,47 @@ static bool gated_fits(const struct fence *fence, struct leg leg)
 	return fits;
 }
 
-/* "Pickets: 14 ft laid." */
-static void say_length(struct editor *editor, const struct fence *fence, int64_t sides,
-	const char *done)
-{
-	struct report report = editor_report(editor, &editor->words);
-
-	editor_say(editor, "%s: %s %s; %s takes it back.", fence->name,
-		plain_sides(&report, sides), done, acts_key(ACT_TAKE_BACK));
-}
-
-static void say_laid(struct editor *editor, const struct fence *fence, struct laid laid,
-	const struct along *along)
-{
-	(void)along;
-	say_length(editor, fence, laid.changed, "laid");
-}
-
-static void say_lifted(struct editor *editor, const struct fence *fence, struct laid laid,
-	const struct along *along)
-{
-	(void)along;
-	say_length(editor, fence, laid.changed, "lifted");
-}
-
-static void say_gate(struct editor *editor, const struct fence *fence, struct laid laid,
-	const struct along *along)
+/* "Pickets: 14 ft laid; Backspace takes it back." */
+static void say_done(struct editor *editor, const struct fence_work *work,
+	const struct fence *fence, int64_t changed, const struct along *along)
 {
 	struct report report = editor_report(editor, &editor->words);
 	const struct legs *gates = &fence->gates;
 	size_t set = 0;
 
 	/* Images that overlap the gate make it longer. */
-	while (set < gates->count && !leg_covers(gates->items[set], along->legs[0]))
+	while (work->is_setting && set < gates->count &&
+	       !leg_covers(gates->items[set], along->legs[0]))
 		set++;
-	editor_say(editor, "%s: %s, %s%s from post to post.", fence->name, laid.changed == 1 ?
-		"a gate set" : say(&report, "%lld gates set", (long long)laid.changed),
-		laid.changed == 1 ? "" : "each ", set == gates->count ? "" :
-		plain_sides(&report, leg_length(gates->items[set])));
+	if (work->done)
+		editor_say(editor, "%s: %s %s; %s takes it back.", fence->name,
+			plain_sides(&report, changed), work->done, acts_key(ACT_TAKE_BACK));
+	else if (work->is_setting)
+		editor_say(editor, "%s: %s%s from post to post.", fence->name, changed == 1 ?
+			"a gate set, " : say(&report, "%lld gates set, each ", (long long)changed),
+			set == gates->count ? "" :
+			plain_sides(&report, leg_length(gates->items[set])));
+	else
+		editor_say(editor, "%s: %lld %s taken out; the fence goes on there.", fence->name,
+			(long long)changed, changed == 1 ? "gate" : "gates");
 }
 
-static void say_gate_lifted(struct editor *editor, const struct fence *fence, struct laid laid,
-	const struct along *along)
-{
-	(void)along;
-	editor_say(editor, "%s: %lld %s taken out; the fence goes on there.", fence->name,
-		(long long)laid.changed, laid.changed == 1 ? "gate" : "gates");
-}
+enum { LAYING, GATING, LIFTING, UNGATING };
 
-static const struct fence_work laying = {
-	.question = "Lay a fence along which side?", .is_new_too = true, .is_all_too = true,
-	.fits = any_fits, .act = fence_lay, .nowhere = "", .say = say_laid,
-	.nothing = "It goes along there already.",
-};
-static const struct fence_work gating = {
-	.question = "Set a gate in which side?", .fits = covered_fits, .act = fence_set_gate,
-	.nowhere = "No side here is fenced from end to end: lay a fence first, then set the gate "
-		"in it.",
-	.say = say_gate, .nothing = "There is such a gate already.",
-};
-static const struct fence_work lifting = {
-	.question = "Lift the fence along which side?", .is_all_too = true, .fits = fenced_fits,
-	.act = fence_lift, .nowhere = "No fence goes along here.", .say = say_lifted,
-	.nothing = "No fence goes along there.",
-};
-static const struct fence_work ungating = {
-	.question = "Take out the gate of which side?", .is_all_too = true, .fits = gated_fits,
-	.act = fence_lift_gate, .nowhere = "There is no gate here.", .say = say_gate_lifted,
-	.nothing = "There is no gate there.",
+static const struct fence_work works[] = {
+	[LAYING] = { .question = "Lay a fence along which side?", .is_new_too = true,
+		.is_all_too = true, .fits = any_fits, .act = fence_lay, .nowhere = "",
+		.done = "laid", .nothing = "It goes along there already." },
+	[GATING] = { .question = "Set a gate in which side?", .fits = covered_fits,
+		.act = fence_set_gate, .nowhere = "No side here is fenced from end to end: "
+			"lay a fence first, then set the gate in it.",
+		.is_setting = true, .nothing = "There is such a gate already." },
+	[LIFTING] = { .question = "Lift the fence along which side?", .is_all_too = true,
+		.fits = fenced_fits, .act = fence_lift, .nowhere = "No fence goes along here.",
+		.done = "lifted", .nothing = "No fence goes along there." },
+	[UNGATING] = { .question = "Take out the gate of which side?", .is_all_too = true,
+		.fits = gated_fits, .act = fence_lift_gate, .nowhere = "There is no gate here.",
+		.nothing = "There is no gate there." },
 };
 
 /* ---- Which side, which fence ---------------------------------------------------------------- */
@@ -197,15 +169,6 @@ static bool is_possible(const struct editor *editor, const struct fence_work *wo
 	return false;
 }
 
-static int along_sides(const struct along *along)
-{
-	int sides = 0;
-
-	for (int i = 0; i < along->count; i++)
-		sides += leg_length(along->legs[i]);
-	return sides;
-}
-
 /* Asks along which side; where only one will do there is no question. False, having said why, where
  * none does; or where the question was left. */
 static bool along_ask(struct editor *editor, const struct fence_work *work, struct along *chosen)
@@ -219,11 +182,14 @@ static bool along_ask(struct editor *editor, const struct fence_work *work, stru
 
 	for (enum place_along place = ALONG_ALL; place <= ALONG_RIGHT; place++) {
 		struct along here = along_of(cells_meant(editor), place);
+		int sides = 0;
 
 		if (!is_possible(editor, work, place, &here))
 			continue;
 		answers[question.count] = names[place];
-		notes[question.count] = plain_sides(&report, along_sides(&here));
+		for (int i = 0; i < here.count; i++)
+			sides += leg_length(here.legs[i]);
+		notes[question.count] = plain_sides(&report, sides);
 		along[question.count++] = here;
 		singles += place != ALONG_ALL;
 	}
@@ -270,18 +236,6 @@ static bool fence_ask(struct editor *editor, const struct fence_work *work,
 	return answer != ANSWER_NONE;
 }
 
-/* The first fence comes by itself, a further one by its sheet: then the last of all. False where
- * that was left. */
-static bool fence_new(struct editor *editor, int *fence)
-{
-	if (editor->plot->details.fence_count == 0)
-		fence_sheet_begin(editor);
-	else if (!fence_sheet_add(editor))
-		return false;
-	*fence = (int)editor->plot->details.fence_count - 1;
-	return true;
-}
-
 /* ---- Doing it ------------------------------------------------------------------------------- */
 
 static void along_do(struct editor *editor, const struct fence_work *work,
@@ -292,9 +246,15 @@ static void along_do(struct editor *editor, const struct fence_work *work,
 	struct laid laid = { 0, false };
 	int which;
 
-	if (!fence_ask(editor, work, along, &which) ||
-	    (which == NEW_FENCE && !fence_new(editor, &which)))
+	if (!fence_ask(editor, work, along, &which))
 		return;
+	/* The first fence comes by itself, a further one by its sheet. */
+	if (which == NEW_FENCE && editor->plot->details.fence_count == 0)
+		fence_sheet_begin(editor);
+	else if (which == NEW_FENCE && !fence_sheet_add(editor))
+		return;
+	if (which == NEW_FENCE)
+		which = (int)editor->plot->details.fence_count - 1;
 	plot = editor_edit(editor);
 	fence = &plot->details.fences[which];
 	for (int i = 0; i < along->count; i++) {
@@ -305,36 +265,16 @@ static void along_do(struct editor *editor, const struct fence_work *work,
 	}
 	editor->is_pegged = false;
 	if (laid.changed)
-		work->say(editor, fence, laid, along);
+		say_done(editor, work, fence, laid.changed, along);
 	act_lay_end(editor, laid, work->nothing);
 }
 
-static void work_do(struct editor *editor, const struct fence_work *work)
+static void act_fence_work(struct editor *editor, int work)
 {
 	struct along along;
 
-	if (along_ask(editor, work, &along))
-		along_do(editor, work, &along);
-}
-
-static void act_fence_lay(struct editor *editor)
-{
-	work_do(editor, &laying);
-}
-
-static void act_gate_set(struct editor *editor)
-{
-	work_do(editor, &gating);
-}
-
-static void act_fence_lift(struct editor *editor)
-{
-	work_do(editor, &lifting);
-}
-
-static void act_gate_lift(struct editor *editor)
-{
-	work_do(editor, &ungating);
+	if (along_ask(editor, &works[work], &along))
+		along_do(editor, &works[work], &along);
 }
 
 static void act_fence_plan(struct editor *editor)
@@ -343,7 +283,7 @@ static void act_fence_plan(struct editor *editor)
 	const struct rectangle all = { 0, 0, ground->columns - 1, ground->rows - 1 };
 	struct along along = along_of(all, ALONG_ALL);
 
-	along_do(editor, &laying, &along);
+	along_do(editor, &works[LAYING], &along);
 }
 
 static void act_fence(struct editor *editor)
@@ -368,13 +308,17 @@ static const struct act acts[] = {
 	{ .id = ACT_FENCE, .keys = ONE_KEY('`'), .key_name = "`", .name = "Fence",
 		.wish = "fence the sides of cells", .writes = true, .run = act_fence },
 	{ .id = ACT_FENCE_LAY, .key_name = "`", .name = "Lay a fence",
-		.wish = "lay a fence along a side", .writes = true, .run = act_fence_lay },
+		.wish = "lay a fence along a side", .writes = true, .run_with = act_fence_work,
+		.with = LAYING },
 	{ .id = ACT_GATE_SET, .key_name = "`", .name = "Set a gate",
-		.wish = "set a gate in a fence", .writes = true, .run = act_gate_set },
+		.wish = "set a gate in a fence", .writes = true, .run_with = act_fence_work,
+		.with = GATING },
 	{ .id = ACT_FENCE_LIFT, .key_name = "`", .name = "Lift the fence",
-		.wish = "lift a fence along a side", .writes = true, .run = act_fence_lift },
+		.wish = "lift a fence along a side", .writes = true, .run_with = act_fence_work,
+		.with = LIFTING },
 	{ .id = ACT_GATE_LIFT, .key_name = "`", .name = "Take out the gate",
-		.wish = "take a gate out again", .writes = true, .run = act_gate_lift },
+		.wish = "take a gate out again", .writes = true, .run_with = act_fence_work,
+		.with = UNGATING },
 	{ .id = ACT_FENCE_PLAN, .key_name = "`", .name = "Fence the whole plan",
 		.wish = "fence all round the plan", .writes = true, .run = act_fence_plan },
 };

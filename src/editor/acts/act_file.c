@@ -4,21 +4,16 @@
 #include "editor/acts/act_groups.h"
 #include "editor/sheets/sheet_ask.h"
 
-#include <stdlib.h>
 #include <string.h>
 
 /* ---- Save ------------------------------------------------------------------------------------ */
 
-static bool may_write_over(struct editor *editor)
+static bool may_write_over(struct editor *editor, const char *sentence, const char *keep)
 {
-	static const char *const answers[] = { "Keep the file as it is", "Write over it" };
-	const struct question question = {
-		.text = "Somebody else has changed the file since it was read here.",
-		.answers = answers, .count = 2,
-	};
+	const char *const answers[] = { keep, "Write over it" };
+	const struct question question = { .text = sentence, .answers = answers, .count = 2 };
 
-	return !store_is_changed(&editor->store) ||
-		editor->asker->choose(editor->asker, &question) == 1;
+	return editor->asker->choose(editor->asker, &question) == 1;
 }
 
 /* Asks where somebody else has changed the file. False where it is not saved. */
@@ -26,7 +21,9 @@ static bool save(struct editor *editor)
 {
 	struct file_error error;
 
-	if (!may_write_over(editor)) {
+	if (store_is_changed(&editor->store) && !may_write_over(editor,
+		"Somebody else has changed the file since it was read here.",
+		"Keep the file as it is")) {
 		editor_say(editor, "Not saved: the file stays as somebody else left it.");
 		return false;
 	}
@@ -54,27 +51,6 @@ static bool ends_in(const char *name, const char *ending)
 	return length >= end && strcmp(name + length - end, ending) == 0;
 }
 
-/* "court.plot" gives "court.txt", in the same folder. */
-static char *takeoff_name(const char *plot_path)
-{
-	struct text name = TEXT_EMPTY;
-	size_t length = strlen(plot_path);
-
-	if (ends_in(plot_path, ".plot"))
-		length -= strlen(".plot");
-	text_add_bytes(&name, plot_path, length);
-	text_add(&name, ".txt");
-	return text_take(&name);
-}
-
-static bool may_replace(struct editor *editor, const char *sentence)
-{
-	static const char *const answers[] = { "Leave that file alone", "Write over it" };
-	const struct question question = { .text = sentence, .answers = answers, .count = 2 };
-
-	return editor->asker->choose(editor->asker, &question) == 1;
-}
-
 /* Only by the ending of its name does a takeoff for programs differ. */
 static void print_json(struct sink *out, const void *context)
 {
@@ -90,19 +66,6 @@ static void print_text(struct sink *out, const void *context)
 	report_text(out, editor->plot, &editor->takeoff, editor->name);
 }
 
-static void say_written(struct editor *editor, const char *path)
-{
-	int snags = (int)editor->takeoff.snags.count;
-
-	if (!editor->takeoff.complete)
-		editor_say(editor, "Takeoff written to %s. It is incomplete: see the snags.", path);
-	else if (snags)
-		editor_say(editor, "Takeoff written to %s. %d %s: read before anything is bought.",
-			path, snags, snags == 1 ? "snag" : "snags");
-	else
-		editor_say(editor, "Takeoff written to %s.", path);
-}
-
 static bool takeoff_write(struct editor *editor, const char *path, struct fault *fault)
 {
 	const char *plot = editor->store.path;
@@ -110,14 +73,23 @@ static bool takeoff_write(struct editor *editor, const char *path, struct fault 
 		editor };
 	struct file_error error;
 	enum delivery delivery;
+	int snags;
 
 	editor_refresh(editor);
+	snags = (int)editor->takeoff.snags.count;
 	delivery = report_deliver(path, &content, plot, false, &error);
-	if (delivery == DELIVERY_WOULD_REPLACE && may_replace(editor, error.sentence))
+	if (delivery == DELIVERY_WOULD_REPLACE && may_write_over(editor,
+		error.sentence, "Leave that file alone"))
 		delivery = report_deliver(path, &content, plot, true, &error);
 	if (delivery != DELIVERY_DONE)
 		return fault_set(fault, 0, "%s.", error.sentence);
-	say_written(editor, path);
+	if (!editor->takeoff.complete)
+		editor_say(editor, "Takeoff written to %s. It is incomplete: see the snags.", path);
+	else if (snags)
+		editor_say(editor, "Takeoff written to %s. %d %s: read before anything is bought.",
+			path, snags, snags == 1 ? "snag" : "snags");
+	else
+		editor_say(editor, "Takeoff written to %s.", path);
 	return true;
 }
 
@@ -136,44 +108,30 @@ static bool takeoff_accept(struct sheet *sheet, struct fault *fault)
 static void act_takeoff(struct editor *editor)
 {
 	static const struct value_rule file_name = { .kind = VALUE_TEXT, .least = 1, .most = 4000 };
-	char *name = takeoff_name(editor->store.path);
+	const char *plot = editor->store.path;
+	size_t length = strlen(plot) - (ends_in(plot, ".plot") ? strlen(".plot") : 0);
 	const struct field_spec file = { .label = "File", .rule = &file_name, .required = true,
-		.typed = name };
+		.typed = arena_print(&editor->words, "%.*s.txt", (int)length, plot) };
 
 	sheet_ask(editor, &(struct sheet_spec){ .title = "Write the takeoff to a file",
 		.done = "write it", .fields = &file, .count = 1, .accept = takeoff_accept,
 		.owner = editor });
-	free(name);
 }
 
 /* ---- Leave ----------------------------------------------------------------------------------- */
 
-static int leave_ask(struct editor *editor)
-{
-	static const char *const answers[] = { "Save and leave", "Leave without saving", "Stay" };
-	const struct question question = { .text = "Not saved since the last change. Leave?",
-		.answers = answers, .count = 3 };
-
-	return editor->asker->choose(editor->asker, &question);
-}
-
 static void act_leave(struct editor *editor)
 {
-	if (editor_is_saved(editor) || editor->is_looking) {
-		editor->is_over = true;
-		return;
-	}
-	switch (leave_ask(editor)) {
-	case 0:
-		editor->is_over = save(editor);
-		break;
-	case 1:
+	static const char *const answers[] = { "Save and leave", "Leave without saving", "Stay" };
+	enum { SAVE, LEAVE };
+	const struct question question = { .text = "Not saved since the last change. Leave?",
+		.answers = answers, .count = 3 };
+	int answer = editor_is_saved(editor) || editor->is_looking ? LEAVE :
+		editor->asker->choose(editor->asker, &question);
+
+	if (answer == LEAVE && !editor_is_saved(editor) && !editor->is_looking)
 		store_rescue_drop(&editor->store);
-		editor->is_over = true;
-		break;
-	default:
-		break;
-	}
+	editor->is_over = answer == LEAVE || (answer == SAVE && save(editor));
 }
 
 static const struct act acts[] = {

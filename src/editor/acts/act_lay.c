@@ -4,24 +4,17 @@
 #include <math.h>
 #include <stdlib.h>
 
-static void say_legend(struct editor *editor, int letter)
+static void act_take(struct editor *editor, int key)
 {
 	const struct details *details = &editor->plot->details;
 	struct report report = editor_report(editor, &editor->words);
-	struct text words = TEXT_EMPTY;
-
-	for (size_t i = 0; i < details->legend_count; i++)
-		text_print(&words, "%s, ", plain_letter(&report, details->legend[i].letter));
-	editor_say(editor, "%c is not in the legend: %s. open ground.", letter,
-		say_text(&report, &words));
-}
-
-static void act_take(struct editor *editor, int key)
-{
-	struct report report = editor_report(editor, &editor->words);
+	const char *words = "";
 
 	if (key != OPEN_GROUND && !plot_entry(editor->plot, (char)key)) {
-		say_legend(editor, key);
+		for (size_t i = 0; i < details->legend_count; i++)
+			words = say(&report, "%s%s, ", words,
+				plain_letter(&report, details->legend[i].letter));
+		editor_say(editor, "%c is not in the legend: %s. open ground.", key, words);
 		return;
 	}
 	editor_drop_mark(editor);
@@ -62,11 +55,6 @@ static void act_lift(struct editor *editor)
 		lay_here(editor, OPEN_GROUND, "Open ground already.");
 }
 
-static int part(int whole, int i, int count)
-{
-	return (int)lround((double)whole * i / count);
-}
-
 void act_lay_way(struct editor *editor, struct place from, struct place to)
 {
 	struct plot *plot = editor_edit(editor);
@@ -77,8 +65,9 @@ void act_lay_way(struct editor *editor, struct place from, struct place to)
 
 	lay_cell(plot, &mirror, from, editor->hand, &laid);
 	for (int i = 1; i <= count; i++)
-		lay_cell(plot, &mirror, (struct place){ from.x + part(across, i, count),
-			from.y + part(down, i, count) }, editor->hand, &laid);
+		lay_cell(plot, &mirror, (struct place){
+			from.x + (int)lround((double)across * i / count),
+			from.y + (int)lround((double)down * i / count) }, editor->hand, &laid);
 	if (editor->drag == DRAG_NONE) {
 		act_lay_end(editor, laid, NULL);
 		return;

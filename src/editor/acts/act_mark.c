@@ -42,7 +42,7 @@ static void act_mark(struct editor *editor)
 }
 
 /* The legend may have lost an entry since. */
-static bool letters_stand(struct editor *editor)
+static bool has_letters(struct editor *editor)
 {
 	const struct ground *carried = &editor->carried;
 
@@ -76,7 +76,7 @@ static void act_stamp(struct editor *editor)
 {
 	struct laid laid;
 
-	if (!act_has_mark(editor) || !letters_stand(editor))
+	if (!act_has_mark(editor) || !has_letters(editor))
 		return;
 	laid = stamp(editor);
 	if (is_over_the_edge(editor)) {
@@ -92,7 +92,7 @@ static void act_move_marked(struct editor *editor)
 {
 	struct laid lifted, laid;
 
-	if (!act_has_mark(editor) || !letters_stand(editor))
+	if (!act_has_mark(editor) || !has_letters(editor))
 		return;
 	if (is_over_the_edge(editor)) {
 		editor_say(editor,
@@ -116,41 +116,33 @@ static void act_lift_marked(struct editor *editor)
 		"Open ground already.");
 }
 
-static void act_turn(struct editor *editor)
-{
-	if (!act_has_mark(editor))
-		return;
-	patch_turn(&editor->carried);
-	say_size(editor, "Turned a quarter clockwise");
-}
+enum change { QUARTER_TURN, ACROSS, DOWN };
 
-static void act_flip_across(struct editor *editor)
+static void act_change(struct editor *editor, int change)
 {
-	if (!act_has_mark(editor))
-		return;
-	patch_flip(&editor->carried, true);
-	say_size(editor, "Flipped, left for right");
-}
+	static const char *const done[] = { [QUARTER_TURN] = "Turned a quarter clockwise",
+		[ACROSS] = "Flipped, left for right", [DOWN] = "Flipped, top for bottom" };
 
-static void act_flip_down(struct editor *editor)
-{
 	if (!act_has_mark(editor))
 		return;
-	patch_flip(&editor->carried, false);
-	say_size(editor, "Flipped, top for bottom");
+	if (change == QUARTER_TURN)
+		patch_turn(&editor->carried);
+	else
+		patch_flip(&editor->carried, change == ACROSS);
+	say_size(editor, done[change]);
 }
 
 void act_mark_ask(struct editor *editor)
 {
 	static const struct choice choices[] = {
 		{ .words = "Move it here", .act = ACT_MOVE_MARKED },
-		{ .words = "Stamp it here", .act = ACT_STAMP, .key = ACT_STAMP },
-		{ .words = "Turn it a quarter", .act = ACT_TURN, .key = ACT_TURN },
-		{ .words = "Flip it across", .act = ACT_FLIP_ACROSS, .key = ACT_FLIP_ACROSS },
-		{ .words = "Flip it down", .act = ACT_FLIP_DOWN, .key = ACT_FLIP_DOWN },
-		{ .words = "Lift it", .act = ACT_LIFT_MARKED, .key = ACT_LIFT_MARKED },
+		{ .words = "Stamp it here", .act = ACT_STAMP, .has_key = true },
+		{ .words = "Turn it a quarter", .act = ACT_TURN, .has_key = true },
+		{ .words = "Flip it across", .act = ACT_FLIP_ACROSS, .has_key = true },
+		{ .words = "Flip it down", .act = ACT_FLIP_DOWN, .has_key = true },
+		{ .words = "Lift it", .act = ACT_LIFT_MARKED, .has_key = true },
 		{ .words = "Crop the plan to it", .act = ACT_CROP_TO_MARK },
-		{ .words = "Drop the mark", .act = ACT_STEP_BACK, .key = ACT_STEP_BACK },
+		{ .words = "Drop the mark", .act = ACT_STEP_BACK, .has_key = true },
 	};
 
 	choice_ask(editor, arena_print(&editor->words, "Carried, %s:", carried_words(editor)),
@@ -166,11 +158,13 @@ static const struct act acts[] = {
 		.wish = "move what is marked to here", .writes = true, .run = act_move_marked },
 	{ .id = ACT_TURN, .keys = ONE_KEY('}'), .key_name = "}", .name = "Turn what is marked",
 		.wish = "turn what is marked a quarter", .hints = { [STATE_MARKED] = "turn" },
-		.rank = 3, .run = act_turn },
+		.rank = 3, .run_with = act_change, .with = QUARTER_TURN },
 	{ .id = ACT_FLIP_ACROSS, .keys = ONE_KEY('['), .key_name = "[", .name = "Flip across",
-		.wish = "flip it, left for right", .run = act_flip_across },
+		.wish = "flip it, left for right", .run_with = act_change,
+		.with = ACROSS },
 	{ .id = ACT_FLIP_DOWN, .keys = ONE_KEY(']'), .key_name = "]", .name = "Flip down",
-		.wish = "flip it, top for bottom", .run = act_flip_down },
+		.wish = "flip it, top for bottom", .run_with = act_change,
+		.with = DOWN },
 	{ .id = ACT_LIFT_MARKED, .key_name = "Delete", .name = "Lift what is marked",
 		.wish = "lift all that is marked", .writes = true, .run = act_lift_marked },
 };

@@ -7,8 +7,17 @@ const char *act_differ_words(int64_t cells)
 	return cells == 1 ? "cell differs from its image" : "cells differ from their images";
 }
 
-static void say_mirror(struct editor *editor, enum mirror_kind kind)
+/* Off is the same as unset, and leaves no line in the file. */
+static void act_mirror(struct editor *editor, int pressed)
 {
+	struct block *head = &editor_edit(editor)->details.head;
+	enum mirror_kind kind = mirror_toggled(mirror_of(editor->plot).kind,
+		(enum mirror_kind)pressed);
+
+	block_set(head, HEAD_MIRROR,
+		(struct value){ .set = kind != MIRROR_OFF, .as.number = kind });
+	editor->said_outside = false;
+	editor_stroke(editor);
 	editor_refresh(editor);
 	if (kind == MIRROR_OFF)
 		editor_say(editor, "The mirror is off.");
@@ -18,35 +27,6 @@ static void say_mirror(struct editor *editor, enum mirror_kind kind)
 		editor_say(editor, "Mirror %s: %lld %s. Press %s to copy this side over.",
 			mirror_word(kind), (long long)editor->faults,
 			act_differ_words(editor->faults), acts_key(ACT_FOLD));
-}
-
-/* Off is the same as unset, and leaves no line in the file. */
-static void mirror_turn(struct editor *editor, enum mirror_kind pressed)
-{
-	struct block *head = &editor_edit(editor)->details.head;
-	enum mirror_kind now = mirror_of(editor->plot).kind;
-	enum mirror_kind kind = mirror_toggled(now, pressed);
-
-	block_set(head, HEAD_MIRROR,
-		(struct value){ .set = kind != MIRROR_OFF, .as.number = kind });
-	editor->said_outside = false;
-	editor_stroke(editor);
-	say_mirror(editor, kind);
-}
-
-static void act_left_right(struct editor *editor)
-{
-	mirror_turn(editor, MIRROR_LEFT_RIGHT);
-}
-
-static void act_top_bottom(struct editor *editor)
-{
-	mirror_turn(editor, MIRROR_TOP_BOTTOM);
-}
-
-static void act_half_turn(struct editor *editor)
-{
-	mirror_turn(editor, MIRROR_HALF_TURN);
 }
 
 /* False, having said what to do first, where the mirror is off. */
@@ -87,22 +67,21 @@ static void say_fault(struct editor *editor, const struct mirror *mirror)
 	struct place at = editor->cursor, images[IMAGES_MOST];
 	int count = mirror_cells(mirror, at.x, at.y, images);
 	struct report report = editor_report(editor, &editor->words);
-	struct text words = TEXT_EMPTY;
+	char letter = ground_cell(ground, at.x, at.y);
 
-	text_print(&words, "%s %s%s", plain_count(&report, editor->faults),
+	editor_say(editor, "%s %s%s", plain_count(&report, editor->faults),
 		editor->faults == 1 ? "fault, here: " : "faults. Here is ",
-		plain_letter(&report, ground_cell(ground, at.x, at.y)));
+		plain_letter(&report, letter));
 	for (int i = 1; i < count; i++) {
 		struct place image = images[i];
 
 		if (!ground_holds(ground, image.x, image.y) ||
-		    ground_cell(ground, image.x, image.y) == ground_cell(ground, at.x, at.y))
+		    ground_cell(ground, image.x, image.y) == letter)
 			continue;
-		text_print(&words, "; its image at %s is %s", plain_place(&report, image),
+		text_print(&editor->message, "; its image at %s is %s", plain_place(&report, image),
 			plain_letter(&report, ground_cell(ground, image.x, image.y)));
 	}
-	editor_say(editor, "%s.", words.bytes);
-	text_fini(&words);
+	text_add(&editor->message, ".");
 }
 
 /* The next one after the cursor in reading order; after the last comes the first. */
@@ -125,11 +104,14 @@ static void act_next_fault(struct editor *editor)
 
 static const struct act acts[] = {
 	{ .id = ACT_LEFT_RIGHT, .keys = ONE_KEY('|'), .key_name = "|", .name = "Mirror left-right",
-		.wish = "draw left and right alike", .writes = true, .run = act_left_right },
+		.wish = "draw left and right alike", .writes = true, .run_with = act_mirror,
+		.with = MIRROR_LEFT_RIGHT },
 	{ .id = ACT_TOP_BOTTOM, .keys = ONE_KEY('-'), .key_name = "-", .name = "Mirror top-bottom",
-		.wish = "draw top and bottom alike", .writes = true, .run = act_top_bottom },
+		.wish = "draw top and bottom alike", .writes = true, .run_with = act_mirror,
+		.with = MIRROR_TOP_BOTTOM },
 	{ .id = ACT_HALF_TURN, .keys = ONE_KEY('%'), .key_name = "%", .name = "Mirror half-turn",
-		.wish = "draw the same turned half round", .writes = true, .run = act_half_turn },
+		.wish = "draw the same turned half round", .writes = true, .run_with = act_mirror,
+		.with = MIRROR_HALF_TURN },
 	{ .id = ACT_FOLD, .keys = ONE_KEY('&'), .key_name = "&", .name = "Fold",
 		.wish = "copy this side over the other", .writes = true, .run = act_fold },
 	{ .id = ACT_NEXT_FAULT, .keys = ONE_KEY('\''), .key_name = "'", .name = "Next fault",

@@ -1,4 +1,5 @@
 #include "editor/acts/act_groups.h"
+#include "base/number.h"
 
 /* A page that is turned to is there to be seen. */
 static void turn_to(struct editor *editor, int page)
@@ -9,14 +10,9 @@ static void turn_to(struct editor *editor, int page)
 		editor->panel = PANEL_NORMAL;
 }
 
-static void act_next_page(struct editor *editor)
+static void act_turn(struct editor *editor, int by)
 {
-	turn_to(editor, (editor->page + 1) % pages_count());
-}
-
-static void act_page_before(struct editor *editor)
-{
-	turn_to(editor, (editor->page + pages_count() - 1) % pages_count());
+	turn_to(editor, (editor->page + by + pages_count()) % pages_count());
 }
 
 static void act_pages(struct editor *editor)
@@ -36,49 +32,38 @@ static void act_pages(struct editor *editor)
 /* Normal, wide, hidden, and normal again. */
 static void act_panel(struct editor *editor)
 {
-	switch (editor->panel) {
-	case PANEL_NORMAL:
-		editor->panel = PANEL_WIDE;
-		editor_say(editor, "The panel is wide.");
-		break;
-	case PANEL_WIDE:
-		editor->panel = PANEL_HIDDEN;
+	editor->panel = editor->panel == PANEL_HIDDEN ? PANEL_NORMAL : editor->panel + 1;
+	if (editor->panel == PANEL_HIDDEN)
 		editor_say(editor, "The panel is hidden; %s or %s brings it back.",
 			acts_key(ACT_PANEL), acts_key(ACT_NEXT_PAGE));
-		break;
-	case PANEL_HIDDEN:
-		editor->panel = PANEL_NORMAL;
-		editor_say(editor, "The panel is back.");
-		break;
-	}
+	else
+		editor_say(editor, "The panel is %s.",
+			editor->panel == PANEL_WIDE ? "wide" : "back");
 }
 
 enum { LINES_A_TURN = 6 };
 
 /* How far down there is something to see depends on the screen, which holds it to that. */
-static void act_further(struct editor *editor)
+static void act_roll(struct editor *editor, int lines)
 {
-	editor->page_top += LINES_A_TURN;
-}
-
-static void act_back(struct editor *editor)
-{
-	editor->page_top = editor->page_top > LINES_A_TURN ? editor->page_top - LINES_A_TURN : 0;
+	editor->page_top = most(editor->page_top + lines, 0);
 }
 
 static const struct act acts[] = {
 	{ .id = ACT_NEXT_PAGE, .keys = ONE_KEY(PRESS_TAB), .key_name = "Tab", .name = "Next page",
 		.wish = "see other figures", .hints = { [STATE_REST] = "page" }, .rank = 3,
-		.run = act_next_page },
+		.run_with = act_turn, .with = 1 },
 	{ .id = ACT_PAGE_BEFORE, .keys = ONE_KEY(PRESS_BACK_TAB), .key_name = "Shift-Tab",
-		.name = "Page before", .wish = "see the page before", .run = act_page_before },
+		.name = "Page before", .wish = "see the page before", .run_with = act_turn,
+		.with = -1 },
 	{ .id = ACT_PAGES, .keys = ONE_KEY(';'), .key_name = ";", .name = "Pages",
 		.wish = "pick a page", .run = act_pages },
 	{ .id = ACT_PANEL, .keys = ONE_KEY(':'), .key_name = ":", .name = "Panel width",
 		.wish = "hide the panel, or widen it", .run = act_panel },
 	{ .id = ACT_FURTHER, .keys = ONE_KEY(')'), .key_name = ")", .name = "Further down the page",
-		.wish = "see the rest of a long page", .run = act_further },
+		.wish = "see the rest of a long page", .run_with = act_roll,
+		.with = LINES_A_TURN },
 	{ .id = ACT_BACK, .keys = ONE_KEY('('), .key_name = "(", .name = "Back up the page",
-		.wish = "see its start again", .run = act_back },
+		.wish = "see its start again", .run_with = act_roll, .with = -LINES_A_TURN },
 };
 const struct act_group acts_of_page = ACT_GROUP(acts);

@@ -73,8 +73,8 @@ static void rectangle_end(struct editor *editor)
 		{ .words = "Frame it", .act = ACT_FRAME },
 		{ .words = "Lay a straight run", .act = ACT_RUN },
 		{ .words = "Mark it", .act = ACT_MARK },
-		{ .words = "Fence ...", .act = ACT_FENCE, .key = ACT_FENCE },
-		{ .words = "Take the peg out", .act = ACT_STEP_BACK, .key = ACT_STEP_BACK },
+		{ .words = "Fence ...", .act = ACT_FENCE, .has_key = true },
+		{ .words = "Take the peg out", .act = ACT_STEP_BACK, .has_key = true },
 	};
 	struct rectangle r = editor_pegged(editor);
 	struct report report = editor_report(editor, &editor->words);

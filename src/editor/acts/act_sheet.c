@@ -31,10 +31,14 @@ static void list_add(struct list *list, struct row row, const char *answer, cons
 	list->notes[at] = note;
 }
 
-static void entries_add(struct list *list, const struct editor *editor)
+static void list_fill(struct list *list, const struct editor *editor)
 {
 	const struct details *details = &editor->plot->details;
+	const char *legend = "legend", *fence = block_keyword(BLOCK_FENCE);
 
+	list_add(list, (struct row){ ROW_PLOT, 0 }, "The plot itself", "");
+	for (int i = 0; i < ALLOW_SHEETS; i++)
+		list_add(list, (struct row){ ROW_ALLOW, i }, allow_sheet_title(i), "");
 	for (size_t i = 0; i < details->legend_count; i++) {
 		const struct entry *entry = &details->legend[i];
 
@@ -44,17 +48,6 @@ static void entries_add(struct list *list, const struct editor *editor)
 			arena_print(&list->arena, "%c %s", entry->letter, entry->name),
 			class_word(entry->class));
 	}
-}
-
-static void list_fill(struct list *list, const struct editor *editor)
-{
-	const struct details *details = &editor->plot->details;
-	const char *legend = "legend", *fence = block_keyword(BLOCK_FENCE);
-
-	list_add(list, (struct row){ ROW_PLOT, 0 }, "The plot itself", "");
-	for (int i = 0; i < ALLOW_SHEETS; i++)
-		list_add(list, (struct row){ ROW_ALLOW, i }, allow_sheet_title(i), "");
-	entries_add(list, editor);
 	for (size_t i = 0; i < details->fence_count; i++)
 		list_add(list, (struct row){ ROW_FENCE, (int)i }, details->fences[i].name, fence);
 	list_add(list, (struct row){ ROW_ADD_ENTRY, 0 }, "Add an entry", legend);

@@ -1,5 +1,4 @@
 #include "plot/edit/resize.h"
-#include "editor/acts/choice.h"
 #include "editor/acts/act_groups.h"
 #include "editor/acts/shared.h"
 #include "editor/sheets/cells.h"
@@ -145,30 +144,6 @@ static void by_measure(struct editor *editor)
 
 /* ---- To the cursor, to the mark -------------------------------------------------------------- */
 
-static void crop_left(struct editor *editor)
-{
-	resize(editor, &(struct margins){ .left = -editor->cursor.x });
-}
-
-static void crop_top(struct editor *editor)
-{
-	resize(editor, &(struct margins){ .top = -editor->cursor.y });
-}
-
-static void crop_right(struct editor *editor)
-{
-	int columns = editor->plot->ground.columns;
-
-	resize(editor, &(struct margins){ .right = editor->cursor.x + 1 - columns });
-}
-
-static void crop_bottom(struct editor *editor)
-{
-	int rows = editor->plot->ground.rows;
-
-	resize(editor, &(struct margins){ .bottom = editor->cursor.y + 1 - rows });
-}
-
 static void act_crop_to_mark(struct editor *editor)
 {
 	const struct ground *ground = &editor->plot->ground;
@@ -182,21 +157,27 @@ static void act_crop_to_mark(struct editor *editor)
 
 static void act_size(struct editor *editor)
 {
-	static const struct choice choices[] = {
-		{ .words = "Each side by measure", .run = by_measure },
-		{ .words = "Crop all left of the cursor", .run = crop_left },
-		{ .words = "Crop all above the cursor", .run = crop_top },
-		{ .words = "Crop all right of the cursor", .run = crop_right },
-		{ .words = "Crop all below the cursor", .run = crop_bottom },
-		{ .words = "Crop to the mark", .act = ACT_CROP_TO_MARK },
-	};
-	enum { CHOICES = sizeof choices / sizeof *choices };
+	enum { BY_MEASURE, TO_MARK = 5, ANSWERS };
+	static const char *const answers[ANSWERS] = { "Each side by measure",
+		"Crop all left of the cursor", "Crop all above the cursor",
+		"Crop all right of the cursor", "Crop all below the cursor", "Crop to the mark" };
 	const struct ground *ground = &editor->plot->ground;
+	const struct margins crops[TO_MARK] = { [1] = { .left = -editor->cursor.x },
+		{ .top = -editor->cursor.y }, { .right = editor->cursor.x + 1 - ground->columns },
+		{ .bottom = editor->cursor.y + 1 - ground->rows } };
 	struct report report = editor_report(editor, &editor->words);
+	const struct question question = { .answers = answers,
+		.count = editor->is_marked ? ANSWERS : TO_MARK,
+		.text = say(&report, "The plan is %s. Grow or crop it:",
+			plain_cells(&report, ground->columns, ground->rows)) };
+	int answer = editor->asker->choose(editor->asker, &question);
 
-	choice_ask(editor, say(&report, "The plan is %s. Grow or crop it:",
-		plain_cells(&report, ground->columns, ground->rows)), choices,
-		editor->is_marked ? CHOICES : CHOICES - 1);
+	if (answer == BY_MEASURE)
+		by_measure(editor);
+	else if (answer == TO_MARK)
+		act_crop_to_mark(editor);
+	else if (answer != ANSWER_NONE)
+		resize(editor, &crops[answer]);
 }
 
 static const struct act acts[] = {

@@ -1,14 +1,10 @@
 #include "editor/acts/act_groups.h"
 
-static void say_left(struct editor *editor, const char *what, size_t left)
-{
-	editor_say(editor, "%s; %zu more can be.", what, left);
-}
-
 static void act_take_back(struct editor *editor)
 {
 	if (editor_take_back(editor))
-		say_left(editor, "Taken back", history_undo_count(editor->history));
+		editor_say(editor, "Taken back; %zu more can be.",
+			history_undo_count(editor->history));
 	else
 		editor_say(editor, "There is no stroke to take back.");
 }
@@ -16,7 +12,8 @@ static void act_take_back(struct editor *editor)
 static void act_put_back(struct editor *editor)
 {
 	if (editor_put_back(editor))
-		say_left(editor, "Put back", history_redo_count(editor->history));
+		editor_say(editor, "Put back; %zu more can be.",
+			history_redo_count(editor->history));
 	else
 		editor_say(editor, "Nothing was taken back that could be put back.");
 }

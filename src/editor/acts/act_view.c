@@ -1,10 +1,12 @@
 #include "editor/acts/act_groups.h"
 
-static void say_grain(struct editor *editor)
+static void zoom_to(struct editor *editor, int zoom)
 {
-	const struct grain *grain = view_grain(&editor->view);
 	struct report report = editor_report(editor, &editor->words);
+	const struct grain *grain;
 
+	view_zoom(&editor->view, &editor->plot->ground, editor->cursor, zoom);
+	grain = view_grain(&editor->view);
 	if (grain->down == 1)
 		editor_say(editor, "%s a cell.",
 			grain->columns == 2 ? "Two columns" : "One column");
@@ -13,12 +15,6 @@ static void say_grain(struct editor *editor)
 			"A character stands for %d x %d cells, %s: the commonest letter.",
 			grain->across, grain->down,
 			plain_cells(&report, grain->across, grain->down));
-}
-
-static void zoom_to(struct editor *editor, int zoom)
-{
-	view_zoom(&editor->view, &editor->plot->ground, editor->cursor, zoom);
-	say_grain(editor);
 }
 
 static void act_nearer(struct editor *editor)

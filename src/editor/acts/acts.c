@@ -56,6 +56,14 @@ static void say_looking(struct editor *editor)
 			"Looking only: rescued work waits to be taken up at the next start.");
 }
 
+static void run(struct editor *editor, const struct act *act)
+{
+	if (act->run)
+		act->run(editor);
+	else
+		act->run_with(editor, act->with);
+}
+
 /* act NULL: the key has none. */
 static void begin(struct editor *editor, const struct act *act, int key)
 {
@@ -70,7 +78,7 @@ static void begin(struct editor *editor, const struct act *act, int key)
 	else if (act->run_by_key)
 		act->run_by_key(editor, key);
 	else
-		act->run(editor);
+		run(editor, act);
 }
 
 void acts_press(struct editor *editor, int key)
@@ -80,13 +88,10 @@ void acts_press(struct editor *editor, int key)
 
 void acts_do(struct editor *editor, enum act_id id)
 {
-	const struct act *act = acts_get(id);
-
-	assert(act->run);
-	begin(editor, act, PRESS_NOTHING);
+	begin(editor, acts_get(id), PRESS_NOTHING);
 }
 
 void acts_run(struct editor *editor, enum act_id id)
 {
-	acts_get(id)->run(editor);
+	run(editor, acts_get(id));
 }

@@ -43,9 +43,11 @@ struct act {
 	const char *hints[EDITOR_STATES]; /* on the last row, by the editor's state; NULL: none */
 	int rank;             /* of the hint: 1 is shown before 2 when the row is short */
 	bool writes;          /* changes the plot or a file: not for those who may only look */
+	/* One of these three: */
 	void (*run)(struct editor *editor);
-	/* Instead of run, where the key says how far, where to or which. */
-	void (*run_by_key)(struct editor *editor, int key);
+	void (*run_with)(struct editor *editor, int with); /* acts that are nearly the same */
+	void (*run_by_key)(struct editor *editor, int key); /* it says how far, where to, which */
+	int with;
 };
 
 /* Its row; id is ACT_FIRST..ACTS - 1. */
@@ -57,9 +59,9 @@ const char *acts_key(enum act_id id);
 
 /* Does what a key does: runs its act, or says that it has none. */
 void acts_press(struct editor *editor, int key);
-/* The same for an act that has `run`, whether or not it has a key. */
+/* The same for an act without run_by_key, whether or not it has a key. */
 void acts_do(struct editor *editor, enum act_id id);
-/* Runs an act that has `run` as a part of another, which may have said something already. */
+/* Runs such an act as a part of another, which may have said something already. */
 void acts_run(struct editor *editor, enum act_id id);
 
 #endif

@@ -2,13 +2,6 @@
 
 #include <assert.h>
 
-static const char *note_of(const struct choice *choice)
-{
-	if (choice->key != ACT_NONE)
-		return acts_key(choice->key);
-	return choice->note ? choice->note : "";
-}
-
 void choice_ask(struct editor *editor, const char *text, const struct choice *choices, int count)
 {
 	const char *answers[CHOICES_MOST], *notes[CHOICES_MOST];
@@ -19,13 +12,9 @@ void choice_ask(struct editor *editor, const char *text, const struct choice *ch
 	assert(count <= CHOICES_MOST);
 	for (int i = 0; i < count; i++) {
 		answers[i] = choices[i].words;
-		notes[i] = note_of(&choices[i]);
+		notes[i] = choices[i].has_key ? acts_key(choices[i].act) : "";
 	}
 	answer = editor->asker->choose(editor->asker, &question);
-	if (answer == ANSWER_NONE)
-		return;
-	if (choices[answer].run)
-		choices[answer].run(editor);
-	else
+	if (answer != ANSWER_NONE)
 		acts_run(editor, choices[answer].act);
 }

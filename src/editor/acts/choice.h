@@ -1,4 +1,4 @@
-/* A question each of whose answers does something: an act, or what is offered only here. */
+/* A question each of whose answers is an act. */
 #ifndef EDITOR_ACTS_CHOICE_H
 #define EDITOR_ACTS_CHOICE_H
 
@@ -6,10 +6,8 @@
 
 struct choice {
 	const char *words;
-	enum act_id act;                    /* done when it is picked, unless there is a run */
-	void (*run)(struct editor *editor); /* what is no act */
-	enum act_id key;                    /* whose key is named beside the words, if any */
-	const char *note;                   /* named there instead; NULL: nothing */
+	enum act_id act;
+	bool has_key; /* the act's key is named beside the words */
 };
 
 enum { CHOICES_MOST = 12 };

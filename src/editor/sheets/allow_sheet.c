@@ -39,7 +39,7 @@ struct block_part allow_sheet_part(int sheet)
 static bool accept(struct sheet *sheet, struct fault *fault)
 {
 	const struct allowing *allowing = sheet->owner;
-	struct block_part part = allow_sheet_part(allowing->sheet);
+	const struct block_part part = allow_sheet_part(allowing->sheet);
 
 	return block_fields_read(sheet, 0, &editor_edit(allowing->editor)->details.allow, &part,
 		fault);

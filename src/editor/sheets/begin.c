@@ -34,13 +34,6 @@ struct wanted {
 	int columns, rows;
 };
 
-static void metric_set(struct details *details)
-{
-	block_set_metric(&details->allow);
-	for (size_t i = 0; i < details->legend_count; i++)
-		block_set_metric(&details->legend[i].block);
-}
-
 /* Takes over the title. */
 static void plot_begin(struct plot *plot, const struct wanted *wanted)
 {
@@ -57,8 +50,10 @@ static void plot_begin(struct plot *plot, const struct wanted *wanted)
 	for (size_t i = 0; i < sizeof legend / sizeof *legend; i++)
 		details_add_entry(details, legend[i].class, legend[i].letter,
 			memory_string(legend[i].name));
+	for (size_t i = 0; wanted->units == UNITS_METRIC && i < details->legend_count; i++)
+		block_set_metric(&details->legend[i].block);
 	if (wanted->units == UNITS_METRIC)
-		metric_set(details);
+		block_set_metric(&details->allow);
 	ground_init(&plot->ground, wanted->columns, wanted->rows);
 }
 
@@ -68,44 +63,33 @@ void begin_preview(struct plot *plot)
 		.columns = 24, .rows = 20 });
 }
 
-static bool not_whole(const struct sheet *sheet, int field, nm length, nm cell, struct fault *fault)
-{
-	struct text words = TEXT_EMPTY;
-	nm below = length / cell * cell;
-
-	length_write(&words, length, sheet->units);
-	text_add(&words, " is no whole number of cells of ");
-	length_write(&words, cell, sheet->units);
-	text_add(&words, ", but ");
-	if (below) {
-		length_write(&words, below, sheet->units);
-		text_add(&words, " is, and ");
-	}
-	length_write(&words, below + cell, sheet->units);
-	text_add(&words, " is");
-	fault_set(fault, field, "%s: %s", sheet->fields[field].label, words.bytes);
-	text_fini(&words);
-	return false;
-}
-
 /* How many cells a side has. */
 static bool cells_read(const struct sheet *sheet, int field, nm cell, int *cells,
 	struct fault *fault)
 {
+	const struct editor *editor = sheet->owner;
+	const char *label = sheet->fields[field].label;
+	struct arena words = ARENA_EMPTY;
+	struct report report = editor_report(editor, &words);
 	struct value length;
-	int64_t count;
+	nm below;
 
 	if (!sheet_read(sheet, field, &length, fault))
 		return false;
-	if (length.as.length % cell)
-		return not_whole(sheet, field, length.as.length, cell, fault);
-	count = length.as.length / cell;
-	if (count > SIDE_MOST)
-		return fault_set(fault, field,
-			"%s: %lld cells, expected at most %d; larger cells do it",
-			sheet->fields[field].label, (long long)count, SIDE_MOST);
-	*cells = (int)count;
-	return true;
+	report.units = sheet->units; /* not yet the editor's */
+	below = length.as.length / cell * cell;
+	*cells = (int)(below / cell);
+	if (length.as.length != below)
+		fault_set(fault, field,
+			"%s: %s is no whole number of cells of %s, but %s%s%s is", label,
+			exact_length(&report, length.as.length), exact_length(&report, cell),
+			below ? exact_length(&report, below) : "", below ? " is, and " : "",
+			exact_length(&report, below + cell));
+	else if (below / cell > SIDE_MOST)
+		fault_set(fault, field, "%s: %lld cells, expected at most %d; larger cells do it",
+			label, (long long)(below / cell), SIDE_MOST);
+	arena_clear(&words);
+	return length.as.length == below && below / cell <= SIDE_MOST;
 }
 
 static bool wanted_read(struct sheet *sheet, struct wanted *wanted, struct fault *fault)

@@ -23,21 +23,16 @@ static const char *size_words(const struct report *report, const struct ground *
 
 /* ---- The question --------------------------------------------------------------------------- */
 
-static const char *measure_note(const struct report *report, const struct rescale *rescale,
-	const struct plot *plot)
-{
-	return say(report, "%d x %d cells%s", rescale->across.new_count, rescale->down.new_count,
-		!rescale_fits(rescale) ? ": too many" : rescale_rounded(rescale, &plot->ground) ||
-		!rescale_keeps_fences(rescale, plot) ? ", rounded" : "");
-}
-
 static int ask(struct editor *editor, const struct plot *plot, const struct rescale *rescale)
 {
 	static const char *const answers[ANSWERS] = { "Its cells", "Its measure" };
 	struct report report = report_of(editor, plot);
 	const char *notes[ANSWERS] = {
 		[KEEP_CELLS] = size_words(&report, &plot->ground, rescale->across.new_cell),
-		[KEEP_MEASURE] = measure_note(&report, rescale, plot),
+		[KEEP_MEASURE] = say(&report, "%d x %d cells%s", rescale->across.new_count,
+			rescale->down.new_count, !rescale_fits(rescale) ? ": too many" :
+			rescale_rounded(rescale, &plot->ground) ||
+			!rescale_keeps_fences(rescale, plot) ? ", rounded" : ""),
 	};
 	struct question question = { .answers = answers, .notes = notes, .count = ANSWERS,
 		.text = say(&report, "Cells of %s instead of %s. What does the ground keep?",
@@ -54,7 +49,7 @@ static const char *area_words(const struct report *report, const struct plot *pl
 	return plain_area(report, survey_area(legend_cells(plot, letter), plot_cell(plot)));
 }
 
-/* "b 29.9 sq ft, was 30.0 sq ft" of the letters whose area is another; no more than a few. */
+/* "b 29.9 sq ft, was 30.0 sq ft" of the letters whose area has changed; no more than a few. */
 static const char *areas_words(const struct report *report, const struct plot *now,
 	const struct plot *before)
 {
@@ -116,14 +111,6 @@ static void say_measure(struct editor *editor, const struct plot *now, const str
 		areas_words(&report, now, before), fences_words(&report, rounding));
 }
 
-static bool too_many(const struct rescale *rescale, struct fault *fault)
-{
-	return fault_set(fault, HEAD_CELL, "%s: the ground would have %d x %d cells, expected at "
-		"most %d x %d; keep its cells, or choose larger ones",
-		attribute_row(HEAD_CELL)->label,
-		rescale->across.new_count, rescale->down.new_count, SIDE_MOST, SIDE_MOST);
-}
-
 /* `next` is the editor's plot with its new head, but with the old cell. */
 static void measure_keep(struct editor *editor, struct plot *next, const struct rescale *rescale)
 {
@@ -159,7 +146,10 @@ bool cell_change(struct editor *editor, struct block *head, struct fault *fault)
 	rescale = rescale_of(&next, to);
 	answer = ask(editor, &next, &rescale);
 	if (answer == KEEP_MEASURE && !rescale_fits(&rescale))
-		return too_many(&rescale, fault);
+		return fault_set(fault, HEAD_CELL, "%s: the ground would have %d x %d cells, "
+			"expected at most %d x %d; keep its cells, or choose larger ones",
+			attribute_row(HEAD_CELL)->label, rescale.across.new_count,
+			rescale.down.new_count, SIDE_MOST, SIDE_MOST);
 	if (answer == KEEP_MEASURE) {
 		measure_keep(editor, &next, &rescale);
 		*head = next.details.head;

@@ -25,28 +25,15 @@ static bool count_scan(struct scan *s, int64_t *count, bool *is_bare)
 	return scan_is_done(s);
 }
 
-static const char *plural(int64_t count)
-{
-	return count == 1 ? "cell" : "cells";
-}
-
 static bool refuse_bare(const struct sheet *sheet, int field, int64_t count, struct fault *fault)
 {
 	const char *sign = strchr(sheet->fields[field].typed, '-') ? "-" : "";
+	const char *cells = count == 1 ? "cell" : "cells";
 
 	fault_set(fault, field, "%s: %s%lld has no unit. %s%lld %s? Enter takes it.",
-		sheet->fields[field].label, sign, (long long)count, sign, (long long)count,
-		plural(count));
-	text_print(&fault->offer, "%s%lld %s", sign, (long long)count, plural(count));
+		sheet->fields[field].label, sign, (long long)count, sign, (long long)count, cells);
+	text_print(&fault->offer, "%s%lld %s", sign, (long long)count, cells);
 	return false;
-}
-
-/* Rounds to the nearest cell; never to none what is to be some. */
-static int64_t cells_of(nm length, nm cell, int least)
-{
-	int64_t count = (length + cell / 2) / cell;
-
-	return count == 0 && length > 0 && least > 0 ? 1 : count;
 }
 
 static bool length_read(const struct sheet *sheet, int field, struct scan *s, nm *length,
@@ -78,7 +65,9 @@ bool cells_read(const struct sheet *sheet, int field, nm cell, struct cells *cel
 	if (!count_scan(&s, &count, &is_bare)) {
 		if (!length_read(sheet, field, &s, &length, fault))
 			return false;
-		count = cells_of(length, cell, cells->least);
+		count = (length + cell / 2) / cell;
+		if (count == 0 && length > 0 && cells->least > 0)
+			count = 1;
 		cells->is_rounded = count * cell != length;
 	}
 	if (is_bare)
@@ -98,13 +87,6 @@ struct asking {
 	struct cells *cells;
 };
 
-static bool one_read(const struct sheet *sheet, struct cells *cells, struct fault *fault)
-{
-	const struct asking *asking = sheet->owner;
-
-	return cells_read(sheet, 0, plot_cell(asking->editor->plot), cells, fault);
-}
-
 static bool one_check(const struct sheet *sheet, int field, const struct value *value,
 	struct fault *fault)
 {
@@ -112,28 +94,24 @@ static bool one_check(const struct sheet *sheet, int field, const struct value *
 	struct cells cells = *asking->cells;
 
 	(void)field, (void)value;
-	return one_read(sheet, &cells, fault);
+	return cells_read(sheet, 0, plot_cell(asking->editor->plot), &cells, fault);
 }
 
 static bool one_accept(struct sheet *sheet, struct fault *fault)
 {
 	const struct asking *asking = sheet->owner;
 
-	return one_read(sheet, asking->cells, fault);
+	return cells_read(sheet, 0, plot_cell(asking->editor->plot), asking->cells, fault);
 }
 
 bool cells_ask(struct editor *editor, const char *title, const char *label, struct cells *cells)
 {
 	struct asking asking = { editor, cells };
-	struct text typed = TEXT_EMPTY;
-	struct field_spec field = { .label = label, .rule = &cells_rule, .required = true };
-	bool is_filled;
+	struct report report = editor_report(editor, &editor->words);
+	const struct field_spec field = { .label = label, .rule = &cells_rule, .required = true,
+		.typed = exact_length(&report, cells->count * plot_cell(editor->plot)) };
 
-	length_write(&typed, cells->count * plot_cell(editor->plot), plot_units(editor->plot));
-	field.typed = typed.bytes;
-	is_filled = sheet_ask(editor, &(struct sheet_spec){ .title = title, .done = "lay it",
+	return sheet_ask(editor, &(struct sheet_spec){ .title = title, .done = "lay it",
 		.fields = &field, .count = 1, .accept = one_accept, .check = one_check,
 		.owner = &asking });
-	text_fini(&typed);
-	return is_filled;
 }

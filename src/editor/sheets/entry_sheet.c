@@ -14,13 +14,6 @@ struct entering {
 
 /* ---- The sheet ------------------------------------------------------------------------------ */
 
-static void free_letters_add(struct text *out, const struct details *details, enum plot_class class)
-{
-	for (int c = '!'; c <= '~'; c++)
-		if (class_takes_letter(class, (char)c) && legend_index(details, (char)c) < 0)
-			text_print(out, " %c", c);
-}
-
 static bool letter_check(const struct sheet *sheet, int field, const struct value *value,
 	struct fault *fault)
 {
@@ -33,7 +26,10 @@ static bool letter_check(const struct sheet *sheet, int field, const struct valu
 	if (class_takes_letter(entering->class, letter) &&
 		(letter == entering->letter || legend_index(details, letter) < 0))
 		return true;
-	free_letters_add(&left, details, entering->class);
+	for (int c = '!'; c <= '~'; c++)
+		if (class_takes_letter(entering->class, (char)c) &&
+		    legend_index(details, (char)c) < 0)
+			text_print(&left, " %c", c);
 	if (class_takes_letter(entering->class, letter))
 		fault_set(fault, field, "Letter: %c is taken; free are%s", letter,
 			left.length ? left.bytes : " none");
@@ -72,53 +68,36 @@ bool entry_sheet_change(struct editor *editor, char letter)
 	const struct entry *entry = plot_entry(editor->plot, letter);
 	struct entering entering = { .class = entry->class, .letter = letter, .named = {
 		.editor = editor, .kind = class_block(entry->class), .name = entry->name,
+		.title = arena_print(&editor->words, "The %s %c", class_word(entry->class), letter),
 		.block = &entry->block, .letter = letter, .letter_check = letter_check,
 		.take = take } };
-	struct text title = TEXT_EMPTY;
-	bool is_filled;
 
-	text_print(&title, "The %s %c", class_word(entry->class), letter);
-	entering.named.title = title.bytes;
-	is_filled = named_sheet_ask(&entering.named);
-	text_fini(&title);
-	return is_filled;
+	return named_sheet_ask(&entering.named);
 }
 
 /* ---- Adding --------------------------------------------------------------------------------- */
 
-static const struct {
-	const char *answer, *note, *title;
-} classes[] = {
-	[CLASS_BED] = { "A bed", "planted; raised or level", "A new bed" },
-	[CLASS_PATH] = { "A path", "crushed stone", "A new path" },
-	[CLASS_LAWN] = { "A lawn", "turf or seed", "A new lawn" },
-	[CLASS_FIXTURE] = { "A fixture", "stands on the ground", "A new fixture" },
-};
-enum { ENTRY_CLASSES = CLASS_FIXTURE + 1 };
-
-static int class_ask(struct editor *editor)
-{
-	const char *answers[ENTRY_CLASSES], *notes[ENTRY_CLASSES];
-	struct question question = { .text = "Add what to the legend?", .answers = answers,
-		.notes = notes, .count = ENTRY_CLASSES };
-
-	for (int i = 0; i < ENTRY_CLASSES; i++) {
-		answers[i] = classes[i].answer;
-		notes[i] = classes[i].note;
-	}
-	return editor->asker->choose(editor->asker, &question);
-}
-
 bool entry_sheet_add(struct editor *editor)
 {
+	enum { ENTRY_CLASSES = CLASS_FIXTURE + 1 };
+	static const char *const answers[] = { [CLASS_BED] = "A bed", [CLASS_PATH] = "A path",
+		[CLASS_LAWN] = "A lawn", [CLASS_FIXTURE] = "A fixture" };
+	static const char *const notes[] = { [CLASS_BED] = "planted; raised or level",
+		[CLASS_PATH] = "crushed stone", [CLASS_LAWN] = "turf or seed",
+		[CLASS_FIXTURE] = "stands on the ground" };
+	static const char *const titles[] = { [CLASS_BED] = "A new bed",
+		[CLASS_PATH] = "A new path", [CLASS_LAWN] = "A new lawn",
+		[CLASS_FIXTURE] = "A new fixture" };
+	const struct question question = { .text = "Add what to the legend?", .answers = answers,
+		.notes = notes, .count = ENTRY_CLASSES };
 	struct entering entering = { .named = { .editor = editor, .letter_check = letter_check,
 		.take = take } };
-	int answer = class_ask(editor);
+	int answer = editor->asker->choose(editor->asker, &question);
 
 	if (answer == ANSWER_NONE)
 		return false;
 	entering.class = (enum plot_class)answer;
-	entering.named.title = classes[answer].title;
+	entering.named.title = titles[answer];
 	entering.named.kind = class_block(entering.class);
 	entering.named.letter = legend_free_letter(&editor->plot->details, entering.class);
 	if (!entering.named.letter) {

@@ -1,6 +1,5 @@
 #include "editor/sheets/fence_sheet.h"
 #include "base/memory.h"
-#include "base/show.h"
 #include "plot/edit/fence_lay.h"
 #include "editor/sheets/named_sheet.h"
 
@@ -64,6 +63,7 @@ static int fence_ask(struct editor *editor)
 {
 	const struct details *details = &editor->plot->details;
 	struct arena arena = ARENA_EMPTY;
+	struct report report = editor_report(editor, &arena);
 	const char **answers = arena_new(&arena, details->fence_count, sizeof *answers);
 	const char **notes = arena_new(&arena, details->fence_count, sizeof *notes);
 	struct question question = { .text = "Remove which fence, with all of it on the plan?",
@@ -71,13 +71,8 @@ static int fence_ask(struct editor *editor)
 	int answer;
 
 	for (size_t i = 0; i < details->fence_count; i++) {
-		struct text length = TEXT_EMPTY;
-
-		show_length(&length, fence_length(&details->fences[i]) * plot_cell(editor->plot),
-			plot_units(editor->plot));
 		answers[i] = details->fences[i].name;
-		notes[i] = arena_print(&arena, "%s", length.bytes);
-		text_fini(&length);
+		notes[i] = plain_sides(&report, fence_length(&details->fences[i]));
 	}
 	answer = editor->asker->choose(editor->asker, &question);
 	arena_clear(&arena);

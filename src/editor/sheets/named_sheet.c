@@ -1,6 +1,8 @@
 #include "editor/sheets/named_sheet.h"
 #include "base/memory.h"
 
+#include <string.h>
+
 enum { NAME, LETTER, FIELDS_MOST }; /* the block's follow the last of these that there is */
 
 static const struct value_rule name_rule = { .kind = VALUE_TEXT, .least = 1, .most = NAME_MOST };
@@ -31,17 +33,11 @@ static int own_fields(const struct named_sheet *named)
 static bool name_read(const struct sheet *sheet, struct value *name, struct fault *fault)
 {
 	const struct named_sheet *named = sheet->owner;
-	struct value was = { .set = named->name != NULL };
 
-	if (!named->name)
+	if (!named->name || strcmp(sheet->fields[NAME].typed, named->name) != 0)
 		return sheet_read(sheet, NAME, name, fault);
-	was.as.text = memory_string(named->name);
-	if (sheet_says(sheet, NAME, &was)) {
-		*name = was;
-		return true;
-	}
-	value_fini(VALUE_TEXT, &was);
-	return sheet_read(sheet, NAME, name, fault);
+	*name = (struct value){ .set = true, .as.text = memory_string(named->name) };
+	return true;
 }
 
 static bool check(const struct sheet *sheet, int field, const struct value *value,

@@ -1,41 +1,33 @@
 #include "editor/sheets/sheet_ask.h"
 #include "base/memory.h"
 
-static void field_set(struct sheet *sheet, int at, const struct field_spec *spec)
-{
-	struct field *field = &sheet->fields[at];
-
-	field->label = spec->label;
-	field->rule = spec->rule;
-	field->required = spec->required;
-	field->is_far = spec->is_far;
-	field->unset = spec->unset ? memory_string(spec->unset) : NULL;
-	if (spec->typed)
-		sheet_type(sheet, at, spec->typed);
-}
-
-static void sheet_open(struct sheet *sheet, const struct sheet_spec *spec, enum units units)
-{
-	sheet_init(sheet, spec->count + (spec->block ? block_fields(spec->block, &spec->part) : 0));
-	sheet->title = spec->title;
-	sheet->done = spec->done;
-	sheet->units = units;
-	sheet->accept = spec->accept;
-	sheet->check = spec->check;
-	sheet->changed = spec->changed;
-	sheet->owner = spec->owner;
-	for (int i = 0; i < spec->count; i++)
-		field_set(sheet, i, &spec->fields[i]);
-	if (spec->block)
-		block_fields_set(sheet, spec->count, spec->block, &spec->part);
-}
+#include <stdlib.h>
 
 bool sheet_ask(struct editor *editor, const struct sheet_spec *spec)
 {
 	struct sheet sheet;
 	bool is_filled;
 
-	sheet_open(&sheet, spec, plot_units(editor->plot));
+	sheet_init(&sheet, spec->count +
+		(spec->block ? block_fields(spec->block, &spec->part) : 0));
+	sheet.title = spec->title;
+	sheet.done = spec->done;
+	sheet.units = plot_units(editor->plot);
+	sheet.accept = spec->accept;
+	sheet.check = spec->check;
+	sheet.changed = spec->changed;
+	sheet.owner = spec->owner;
+	for (int i = 0; i < spec->count; i++) {
+		const struct field_spec *from = &spec->fields[i];
+
+		free(sheet.fields[i].typed);
+		sheet.fields[i] = (struct field){ .label = from->label, .rule = from->rule,
+			.required = from->required, .is_far = from->is_far,
+			.typed = memory_string(from->typed ? from->typed : ""),
+			.unset = from->unset ? memory_string(from->unset) : NULL };
+	}
+	if (spec->block)
+		block_fields_set(&sheet, spec->count, spec->block, &spec->part);
 	is_filled = editor->asker->fill(editor->asker, &sheet);
 	sheet_fini(&sheet);
 	return is_filled;
