@@ -12,7 +12,7 @@ static void cell_words(const struct editor *editor, int cell, struct text *words
 	show_short(words, cell * plot_cell(editor->plot), plot_units(editor->plot));
 }
 
-/* Leaves out a label that would reach beyond the ruler, into the last one, or over what is taken. */
+/* Leaves out labels that would reach beyond the ruler, into the last one, or over what is taken. */
 static void draw_across(const struct editor *editor, const struct area *ruler, int blocks,
 	const struct bracket *taken)
 {

@@ -17,7 +17,8 @@ static void draw_too_small(const struct editor *editor, const struct layout *lay
 {
 	struct arena words = ARENA_EMPTY;
 
-	draw_wrapped(&layout->screen, 0, arena_print(&words, "This window has %d columns and %d rows; the plan needs %d and %d. "
+	draw_wrapped(&layout->screen, 0, arena_print(&words,
+		"This window has %d columns and %d rows; the plan needs %d and %d. "
 		"Make it larger to go on: %s is kept as it is. %s saves it.%s%s",
 		layout->screen.columns, layout->screen.rows, LEAST_COLUMNS, LEAST_ROWS,
 		editor->name, acts_key(ACT_SAVE), editor->message.length ? "\n" : "",

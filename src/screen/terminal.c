@@ -65,7 +65,8 @@ static void guard_set(void)
 	text_add(&bytes, paste_off);
 	text_add(&bytes, mouse_off);
 	for (size_t i = 0; i < sizeof names / sizeof *names; i++)
-		text_add(&bytes, capability(names[i]) ? capability(names[i]) : "");
+		if (capability(names[i]))
+			text_add(&bytes, capability(names[i]));
 	signals_guard(bytes.bytes, bytes.length);
 	text_fini(&bytes);
 	memory_on_exhaustion(exhausted);
