@@ -113,8 +113,8 @@ struct rectangle editor_pegged(const struct editor *editor)
 	return rectangle_between(editor->peg.x, editor->peg.y, editor->cursor.x, editor->cursor.y);
 }
 
-/* Reads the price book where the plot names another than before. What cannot be read is told once,
- * and quantities come out without it. */
+/* Reads the price book where the plot names another than before. That it cannot be read is said
+ * once, and quantities are then computed without it. */
 static void book_refresh(struct editor *editor)
 {
 	const struct value *named = block_value(&editor->plot->details.head, HEAD_PRICES);

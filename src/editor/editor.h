@@ -106,7 +106,7 @@ bool editor_stroke(struct editor *editor);
 void editor_dragged(struct editor *editor, struct laid laid);
 /* Ends what the mouse is in the middle of; what it has laid becomes one stroke. */
 void editor_end_drag(struct editor *editor);
-/* One step back or on; the cursor goes where it happened. False where there is none. */
+/* One step back or on; the cursor moves to where it happened. False where there is none. */
 bool editor_take_back(struct editor *editor);
 bool editor_put_back(struct editor *editor);
 

@@ -83,23 +83,15 @@ static bool is_among(const struct place *places, int count, int x, int y)
 	return false;
 }
 
-/* Where a stamp at the cursor would lie. */
-static struct rectangle footprint(const struct editor *editor)
-{
-	const struct ground *carried = &editor->carried;
-	struct place at = editor->cursor;
-
-	return (struct rectangle){ at.x, at.y, at.x + carried->columns - 1,
-		at.y + carried->rows - 1 };
-}
-
 /* The mark that depends on the cursor, the peg or what is marked, not on the ground. */
 static enum mark passing_mark(const struct editor *editor, const struct mirror *mirror, int x,
 	int y)
 {
-	struct rectangle stamp = footprint(editor);
+	struct place at = editor->cursor;
+	struct rectangle stamp = { at.x, at.y, at.x + editor->carried.columns - 1,
+		at.y + editor->carried.rows - 1 }; /* where it would lie */
 	struct place pegs[PEGS_MOST] = { { 0, 0 } }, images[IMAGES_MOST];
-	int count = mirror_cells(mirror, editor->cursor.x, editor->cursor.y, images);
+	int count = mirror_cells(mirror, at.x, at.y, images);
 
 	if (is_among(pegs, mark_pegs(editor, pegs), x, y))
 		return MARK_PEG;

@@ -103,11 +103,6 @@ static const char *hint_words(const struct editor *editor, const struct act *act
 	return act->id == ACT_ARROW ? arena_print(words, "%s %d", hint, editor->step) : hint;
 }
 
-static int pair_width(const char *key, const char *word)
-{
-	return width_of(key) + 1 + width_of(word);
-}
-
 static int draw_pair(const struct area *area, int column, const char *key, const char *word)
 {
 	column = draw_text(area, 0, column ? column + PAIR_GAP : 0, key, LOOK_STRONG);
@@ -120,8 +115,8 @@ static void hints_choose(const char *const *words, bool *is_shown, int room)
 	for (int rank = 1; rank <= RANKS; rank++) {
 		for (enum act_id id = ACT_FIRST; id < ACTS; id++) {
 			const struct act *act = acts_get(id);
-			int width = *words[id] ? PAIR_GAP + pair_width(act->key_name, words[id]) :
-				0;
+			int width = !*words[id] ? 0 :
+				PAIR_GAP + width_of(act->key_name) + 1 + width_of(words[id]);
 
 			if (!width || act->rank != rank || width > room + PAIR_GAP)
 				continue;

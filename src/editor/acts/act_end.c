@@ -27,7 +27,31 @@ static void act_step_back(struct editor *editor)
 	editor->is_pegged = editor->is_trailing = false;
 }
 
+static void act_take_back(struct editor *editor)
+{
+	if (editor_take_back(editor))
+		editor_say(editor, "Taken back; %zu more can be.",
+			history_undo_count(editor->history));
+	else
+		editor_say(editor, "There is no stroke to take back.");
+}
+
+static void act_put_back(struct editor *editor)
+{
+	if (editor_put_back(editor))
+		editor_say(editor, "Put back; %zu more can be.",
+			history_redo_count(editor->history));
+	else
+		editor_say(editor, "Nothing was taken back that could be put back.");
+}
+
 static const struct act acts[] = {
+	{ .id = ACT_TAKE_BACK, .keys = ONE_KEY(PRESS_BACKSPACE), .key_name = "Backspace",
+		.name = "Take back", .wish = "take back the last stroke",
+		.hints = { [STATE_REST] = "take back", [STATE_TRAIL] = "take back" }, .rank = 3,
+		.writes = true, .run = act_take_back },
+	{ .id = ACT_PUT_BACK, .keys = ONE_KEY('+'), .key_name = "+", .name = "Put back",
+		.wish = "put it back again", .writes = true, .run = act_put_back },
 	{ .id = ACT_STEP_BACK, .keys = ONE_KEY(PRESS_ESCAPE), .key_name = "Esc, Ctrl-C",
 		.key_said = "Esc", .name = "One step back", .wish = "go one step back",
 		.hints = { [STATE_TRAIL] = "one step back", [STATE_PEGGED] = "one step back",

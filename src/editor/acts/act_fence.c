@@ -1,6 +1,5 @@
 #include "base/memory.h"
 #include "plot/edit/fence_lay.h"
-#include "editor/acts/choice.h"
 #include "editor/acts/act_groups.h"
 #include "editor/acts/shared.h"
 #include "editor/sheets/fence_sheet.h"
@@ -248,7 +247,7 @@ static void along_do(struct editor *editor, const struct fence_work *work,
 
 	if (!fence_ask(editor, work, along, &which))
 		return;
-	/* The first fence comes by itself, a further one by its sheet. */
+	/* The first fence is added as it is, a further one with its sheet. */
 	if (which == NEW_FENCE && editor->plot->details.fence_count == 0)
 		fence_sheet_begin(editor);
 	else if (which == NEW_FENCE && !fence_sheet_add(editor))

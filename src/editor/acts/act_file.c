@@ -6,8 +6,6 @@
 
 #include <string.h>
 
-/* ---- Save ------------------------------------------------------------------------------------ */
-
 static bool may_write_over(struct editor *editor, const char *sentence, const char *keep)
 {
 	const char *const answers[] = { keep, "Write over it" };
@@ -41,8 +39,6 @@ static void act_save(struct editor *editor)
 {
 	save(editor);
 }
-
-/* ---- Takeoff --------------------------------------------------------------------------------- */
 
 static bool ends_in(const char *name, const char *ending)
 {
@@ -117,8 +113,6 @@ static void act_takeoff(struct editor *editor)
 		.done = "write it", .fields = &file, .count = 1, .accept = takeoff_accept,
 		.owner = editor });
 }
-
-/* ---- Leave ----------------------------------------------------------------------------------- */
 
 static void act_leave(struct editor *editor)
 {

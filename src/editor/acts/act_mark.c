@@ -1,4 +1,3 @@
-#include "editor/acts/choice.h"
 #include "editor/acts/act_groups.h"
 #include "editor/acts/shared.h"
 #include "plot/edit/patch.h"
@@ -24,7 +23,7 @@ static void say_size(struct editor *editor, const char *what)
 	editor_say(editor, "%s: %s.", what, carried_words(editor));
 }
 
-/* The cursor goes to the piece's top left cell, so that a stamp at once changes it in its place. */
+/* The cursor moves to the piece's top left cell, so that a stamp at once changes it there. */
 static void act_mark(struct editor *editor)
 {
 	if (editor->is_marked) {
@@ -116,7 +115,7 @@ static void act_lift_marked(struct editor *editor)
 		"Open ground already.");
 }
 
-enum change { QUARTER_TURN, ACROSS, DOWN };
+enum { QUARTER_TURN, ACROSS, DOWN };
 
 static void act_change(struct editor *editor, int change)
 {

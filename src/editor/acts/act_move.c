@@ -3,7 +3,7 @@
 #include "editor/acts/shared.h"
 #include "editor/sheets/sheet_ask.h"
 
-/* Goes to the cell, or as near as the plan reaches; a trail is laid on the way. */
+/* Moves to the cell, or as near as the plan reaches; a trail is laid on the way. */
 static void go(struct editor *editor, int x, int y)
 {
 	struct place from = editor->cursor;

@@ -1,4 +1,3 @@
-#include "editor/acts/choice.h"
 #include "editor/acts/act_groups.h"
 #include "editor/acts/shared.h"
 #include "editor/sheets/cells.h"
@@ -22,48 +21,37 @@ static void act_fill(struct editor *editor)
 		ACT_IS_THERE);
 }
 
-/* Says what was laid in whole cells, where there is nothing else to say; of a length that had to be
- * rounded in any case. */
-static void say_laid(struct editor *editor, const char *what, const struct cells *cells)
+/* A frame of the rectangle, or a straight run from corner to corner. Says what was laid in whole
+ * cells, where there is nothing else to say; that a length was rounded in any case. */
+static void act_lay_wide(struct editor *editor, int is_run)
 {
+	int *last = is_run ? &editor->run : &editor->frame;
+	const char *what = is_run ? "A width" : "A thickness", *length;
+	struct cells cells = { .least = 1, .most = SIDE_MOST, .count = *last };
 	struct report report = editor_report(editor, &editor->words);
-	const char *length = exact_length(&report, cells->count * plot_cell(editor->plot));
+	struct laid laid;
 
-	if (cells->is_rounded)
+	if (!act_has_peg(editor) || !cells_ask(editor, is_run ? "Lay a straight run" : "Frame it",
+		is_run ? "Width" : "Thickness", &cells))
+		return;
+	*last = cells.count;
+	editor->is_pegged = false;
+	if (is_run)
+		laid = lay_rectangle(editor_edit(editor), rectangle_within(rectangle_run(
+			editor->peg, editor->cursor, cells.count), &editor->plot->ground),
+			editor->hand);
+	else
+		laid = lay_frame(editor_edit(editor), editor_pegged(editor), cells.count,
+			editor->hand);
+	act_lay_end(editor, laid, ACT_IS_THERE);
+	length = exact_length(&report, cells.count * plot_cell(editor->plot));
+	if (cells.is_rounded)
 		editor_say(editor, "%s of %s, which is rounded to whole cells: %d.%s%s", what,
-			length, cells->count, editor->message.length ? " " : "",
+			length, cells.count, editor->message.length ? " " : "",
 			editor->message.bytes);
 	else if (!editor->message.length)
-		editor_say(editor, "%s of %s: %d %s.", what, length, cells->count,
-			cells->count == 1 ? "cell" : "cells");
-}
-
-static void act_frame(struct editor *editor)
-{
-	struct cells cells = { .least = 1, .most = SIDE_MOST, .count = editor->frame };
-
-	if (!act_has_peg(editor) || !cells_ask(editor, "Frame it", "Thickness", &cells))
-		return;
-	editor->frame = cells.count;
-	editor->is_pegged = false;
-	act_lay_end(editor, lay_frame(editor_edit(editor), editor_pegged(editor), cells.count,
-		editor->hand), ACT_IS_THERE);
-	say_laid(editor, "A thickness", &cells);
-}
-
-static void act_run(struct editor *editor)
-{
-	struct cells cells = { .least = 1, .most = SIDE_MOST, .count = editor->run };
-	struct rectangle r;
-
-	if (!act_has_peg(editor) || !cells_ask(editor, "Lay a straight run", "Width", &cells))
-		return;
-	editor->run = cells.count;
-	editor->is_pegged = false;
-	r = rectangle_within(rectangle_run(editor->peg, editor->cursor, cells.count),
-		&editor->plot->ground);
-	act_lay_end(editor, lay_rectangle(editor_edit(editor), r, editor->hand), ACT_IS_THERE);
-	say_laid(editor, "A width", &cells);
+		editor_say(editor, "%s of %s: %d %s.", what, length, cells.count,
+			cells.count == 1 ? "cell" : "cells");
 }
 
 static void rectangle_end(struct editor *editor)
@@ -111,8 +99,10 @@ static const struct act acts[] = {
 	{ .id = ACT_FILL, .key_name = "Enter twice", .name = "Fill", .wish = "lay a rectangle",
 		.writes = true, .run = act_fill },
 	{ .id = ACT_FRAME, .key_name = "Enter twice", .name = "Frame",
-		.wish = "lay a frame of any thickness", .writes = true, .run = act_frame },
+		.wish = "lay a frame of any thickness", .writes = true, .run_with = act_lay_wide,
+		.with = false },
 	{ .id = ACT_RUN, .key_name = "Enter twice", .name = "Straight run",
-		.wish = "lay a straight path", .writes = true, .run = act_run },
+		.wish = "lay a straight path", .writes = true, .run_with = act_lay_wide,
+		.with = true },
 };
 const struct act_group acts_of_peg = ACT_GROUP(acts);

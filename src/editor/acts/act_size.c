@@ -4,8 +4,6 @@
 #include "editor/sheets/cells.h"
 #include "editor/sheets/sheet_ask.h"
 
-/* ---- What falls outside ---------------------------------------------------------------------- */
-
 /* "12 cells of bed, 3 of path, 8 ft of fence, 1 gate"; "" where nothing is lost. */
 static const char *loss_words(const struct report *report, const int64_t lost[CLASSES],
 	struct fence_loss loss)
@@ -40,8 +38,6 @@ static bool may_lose(struct editor *editor, const struct margins *margins)
 	question.text = say(&report, "%s would go.", words);
 	return !*words || editor->asker->choose(editor->asker, &question) == 1;
 }
-
-/* ---- Growing and cropping -------------------------------------------------------------------- */
 
 /* The size, and what has become of the mirror. */
 static void say_size(struct editor *editor, bool had_axis)
@@ -78,8 +74,6 @@ static void resize(struct editor *editor, const struct margins *margins)
 	else
 		editor_say(editor, "The plan has that size already.");
 }
-
-/* ---- By measure ------------------------------------------------------------------------------ */
 
 enum { LEFT, TOP, RIGHT, BOTTOM, SIDES };
 
@@ -141,8 +135,6 @@ static void by_measure(struct editor *editor)
 			.accept = sides_accept, .check = side_check, .owner = &sizing }))
 		resize(editor, &sizing.margins);
 }
-
-/* ---- To the cursor, to the mark -------------------------------------------------------------- */
 
 static void act_crop_to_mark(struct editor *editor)
 {

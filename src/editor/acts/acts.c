@@ -4,7 +4,7 @@
 
 const struct act_group *const act_groups[ACT_GROUPS] = {
 	&acts_of_moving, &acts_of_view, &acts_of_laying, &acts_of_peg, &acts_of_mark,
-	&acts_of_fence, &acts_of_undo, &acts_of_mirror, &acts_of_axis, &acts_of_page,
+	&acts_of_fence, &acts_of_mirror, &acts_of_axis, &acts_of_page,
 	&acts_of_sheets, &acts_of_size, &acts_of_file, &acts_of_end, &acts_of_list,
 };
 
@@ -94,4 +94,21 @@ void acts_do(struct editor *editor, enum act_id id)
 void acts_run(struct editor *editor, enum act_id id)
 {
 	run(editor, acts_get(id));
+}
+
+void choice_ask(struct editor *editor, const char *text, const struct choice *choices, int count)
+{
+	const char *answers[CHOICES_MOST], *notes[CHOICES_MOST];
+	struct question question = { .text = text, .answers = answers, .notes = notes,
+		.count = count };
+	int answer;
+
+	assert(count <= CHOICES_MOST);
+	for (int i = 0; i < count; i++) {
+		answers[i] = choices[i].words;
+		notes[i] = choices[i].has_key ? acts_key(choices[i].act) : "";
+	}
+	answer = editor->asker->choose(editor->asker, &question);
+	if (answer != ANSWER_NONE)
+		acts_run(editor, choices[answer].act);
 }

@@ -64,4 +64,16 @@ void acts_do(struct editor *editor, enum act_id id);
 /* Runs such an act as a part of another, which may have said something already. */
 void acts_run(struct editor *editor, enum act_id id);
 
+/* An answer that is an act. */
+struct choice {
+	const char *words;
+	enum act_id act;
+	bool has_key; /* the act's key is named beside the words */
+};
+
+enum { CHOICES_MOST = 12 };
+
+/* Asks, and runs what is picked; `count` is at most CHOICES_MOST. */
+void choice_ask(struct editor *editor, const char *text, const struct choice *choices, int count);
+
 #endif

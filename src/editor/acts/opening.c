@@ -2,7 +2,6 @@
 #include "editor/acts/acts.h"
 #include "editor/sheets/begin.h"
 
-#include <stdio.h>
 #include <stdlib.h>
 #include <time.h>
 
@@ -31,14 +30,13 @@ static int rescue_ask(struct editor *editor, const struct timespec *when)
 {
 	static const char *const answers[] = { "Take up the rescued work", "Set it aside",
 		"Look at the saved plot" };
-	char words[160], day[64];
-	struct question question = { .text = words, .answers = answers,
-		.count = editor->has_begun ? 3 : 2 };
+	struct question question = { .answers = answers, .count = editor->has_begun ? 3 : 2 };
+	char day[64];
 	struct tm local;
 
 	localtime_r(&when->tv_sec, &local);
 	strftime(day, sizeof day, "%d %b %Y, %H:%M", &local);
-	snprintf(words, sizeof words, "A session ended before this plot was saved. "
+	question.text = arena_print(&editor->words, "A session ended before this plot was saved. "
 		"Its work of %s was rescued.", day);
 	return editor->asker->choose(editor->asker, &question);
 }

@@ -26,8 +26,6 @@ int block_fields(const struct block *block, const struct block_part *part)
 	return attributes(part) + (part->has_notes ? notes_shown(block) + 1 : 0);
 }
 
-/* ---- What the fields say -------------------------------------------------------------------- */
-
 /* NULL: nothing can be said. */
 static char *unset_words(enum attribute a, const struct block *held, enum units units)
 {
@@ -84,8 +82,6 @@ void block_fields_set(struct sheet *sheet, int first, const struct block *block,
 		notes_set(sheet, first + count, block);
 }
 
-/* ---- What was made of them ------------------------------------------------------------------ */
-
 static bool attributes_read(const struct sheet *sheet, int first, struct block *block,
 	const struct block_part *part, struct fault *fault)
 {
@@ -120,31 +116,24 @@ static bool note_read(const struct sheet *sheet, int field, const struct value *
 	return true;
 }
 
-/* All notes anew, into a block that has none. */
-static bool notes_read(const struct sheet *sheet, int first, const struct block *block,
-	struct block *out, struct fault *fault)
-{
-	int shown = notes_shown(block);
-
-	for (int i = 0; i < shown; i++) {
-		struct value was = note_value(block, i);
-
-		if (!note_read(sheet, first + i, &was, out, fault))
-			return false;
-	}
-	for (size_t i = (size_t)shown; i < block->notes.count; i++)
-		block_add_note(out, memory_string(block->notes.texts[i]));
-	return note_read(sheet, first + shown, &(struct value){ .set = false }, out, fault);
-}
-
-/* The block with its notes as the fields say them now. */
-static bool block_notes_read(const struct sheet *sheet, int first, struct block *block,
+/* Gives the block its notes as the fields say them now. */
+static bool notes_read(const struct sheet *sheet, int first, struct block *block,
 	struct fault *fault)
 {
 	struct block noted = { .kind = block->kind };
-	bool is_good = notes_read(sheet, first, block, &noted, fault);
 	struct notes before = block->notes;
+	int shown = notes_shown(block);
+	bool is_good = true;
 
+	for (int i = 0; is_good && i < shown; i++) {
+		struct value was = note_value(block, i);
+
+		is_good = note_read(sheet, first + i, &was, &noted, fault);
+	}
+	for (size_t i = (size_t)shown; i < before.count; i++)
+		block_add_note(&noted, memory_string(before.texts[i]));
+	is_good = is_good && note_read(sheet, first + shown, &(struct value){ .set = false },
+		&noted, fault);
 	block->notes = noted.notes;
 	noted.notes = before;
 	block_fini(&noted);
@@ -156,8 +145,7 @@ bool block_fields_read(const struct sheet *sheet, int first, struct block *block
 {
 	struct block filled = block_copy(block);
 	bool is_good = attributes_read(sheet, first, &filled, part, fault) &&
-		(!part->has_notes ||
-			block_notes_read(sheet, first + attributes(part), &filled, fault));
+		(!part->has_notes || notes_read(sheet, first + attributes(part), &filled, fault));
 
 	if (is_good) {
 		struct block old = *block;

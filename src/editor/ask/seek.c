@@ -34,10 +34,10 @@ int seek_best(const struct question *question, const char *typed)
 	for (int i = 0; i < question->count; i++) {
 		int rank = match(question, i, typed);
 
-		if (rank >= found)
-			continue;
-		found = rank;
-		best = i;
+		if (rank < found) {
+			found = rank;
+			best = i;
+		}
 	}
 	return best;
 }

@@ -69,10 +69,8 @@ bool fault_set(struct fault *fault, int field, const char *format, ...)
 	va_start(list, format);
 	text_vprint(&words, format, list);
 	va_end(list);
-	fault_clear(fault);
-	fault->field = field;
-	text_add(&fault->words, words.bytes);
-	text_fini(&words);
+	fault_fini(fault);
+	*fault = (struct fault){ field, words, TEXT_EMPTY };
 	return false;
 }
 
@@ -86,11 +84,6 @@ void fault_fini(struct fault *fault)
 {
 	text_fini(&fault->words);
 	text_fini(&fault->offer);
-}
-
-static bool is_blank(const char *typed)
-{
-	return typed[strspn(typed, " \t")] == '\0';
 }
 
 /* Reads the whole of some words; a text gets the quotes that the format wants around it. */
@@ -147,7 +140,7 @@ bool sheet_read(const struct sheet *sheet, int at, struct value *value, struct f
 	struct diag d;
 
 	*value = (struct value){ .set = false };
-	if (is_blank(field->typed))
+	if (!field->typed[strspn(field->typed, " \t")]) /* nothing but blanks */
 		return !field->required || fault_set(fault, at, "%s: needed here", field->label);
 	if (!words_read(sheet, field->rule, field->typed, value, &d))
 		return refuse(sheet, at, &d, fault);

@@ -21,8 +21,6 @@ static const char *size_words(const struct report *report, const struct ground *
 		plain_length(report, ground->rows * cell));
 }
 
-/* ---- The question --------------------------------------------------------------------------- */
-
 static int ask(struct editor *editor, const struct plot *plot, const struct rescale *rescale)
 {
 	static const char *const answers[ANSWERS] = { "Its cells", "Its measure" };
@@ -41,8 +39,6 @@ static int ask(struct editor *editor, const struct plot *plot, const struct resc
 
 	return editor->asker->choose(editor->asker, &question);
 }
-
-/* ---- What came of it ------------------------------------------------------------------------ */
 
 static const char *area_words(const struct report *report, const struct plot *plot, char letter)
 {

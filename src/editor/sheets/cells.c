@@ -80,8 +80,6 @@ bool cells_read(const struct sheet *sheet, int field, nm cell, struct cells *cel
 	return true;
 }
 
-/* ---- One number of cells --------------------------------------------------------------------- */
-
 struct asking {
 	struct editor *editor;
 	struct cells *cells;

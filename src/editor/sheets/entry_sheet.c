@@ -12,8 +12,6 @@ struct entering {
 	char letter; /* the entry's so far; NUL: it is a new one */
 };
 
-/* ---- The sheet ------------------------------------------------------------------------------ */
-
 static bool letter_check(const struct sheet *sheet, int field, const struct value *value,
 	struct fault *fault)
 {
@@ -75,8 +73,6 @@ bool entry_sheet_change(struct editor *editor, char letter)
 	return named_sheet_ask(&entering.named);
 }
 
-/* ---- Adding --------------------------------------------------------------------------------- */
-
 bool entry_sheet_add(struct editor *editor)
 {
 	enum { ENTRY_CLASSES = CLASS_FIXTURE + 1 };
@@ -107,8 +103,6 @@ bool entry_sheet_add(struct editor *editor)
 	}
 	return named_sheet_ask(&entering.named);
 }
-
-/* ---- Removing ------------------------------------------------------------------------------- */
 
 /* Asks for one of the legend's letters; where there is a `but`, for another one or for open
  * ground. NUL: the question was left. */

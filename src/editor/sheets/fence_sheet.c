@@ -56,8 +56,6 @@ bool fence_sheet_add(struct editor *editor)
 	return true;
 }
 
-/* ---- Removing ------------------------------------------------------------------------------- */
-
 /* Which, with its length beside it. */
 static int fence_ask(struct editor *editor)
 {
