@@ -1,5 +1,4 @@
-/* The mark at the right of a cell's letter: the first of what there is to be said about the
- * cell. */
+/* The mark at the right of a cell's letter: the first of these that the cell has. */
 #ifndef EDITOR_MARKS_H
 #define EDITOR_MARKS_H
 

@@ -1,5 +1,4 @@
-/* Where everything is on the screen. Pure: the screen's size and the panel's width in, areas
- * out. */
+/* Where everything is on the screen. Pure: it depends on the screen's size and the panel's width. */
 #ifndef SCREEN_LAYOUT_H
 #define SCREEN_LAYOUT_H
 

@@ -1,5 +1,4 @@
-/* What pointing does: a mouse's reports in, the moves and acts of keys out. It knows no
- * terminal. */
+/* Does the moves and acts of keys for what the mouse reports. It knows no terminal. */
 #ifndef SCREEN_POINTER_H
 #define SCREEN_POINTER_H
 

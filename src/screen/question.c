@@ -234,7 +234,6 @@ static int list_point(struct list *list, const struct point *point)
 int question_choose(struct stage *stage, const struct question *question)
 {
 	struct list list;
-	ITEM *current;
 	int key = PRESS_NOTHING, answer = ANSWER_NONE;
 
 	list_open(&list, stage, question);
@@ -244,7 +243,8 @@ int question_choose(struct stage *stage, const struct question *question)
 		if (key == PRESS_POINT)
 			key = list_point(&list, &stage->keys.point);
 		if (key == PRESS_RESIZE) {
-			current = current_item(list.menu);
+			ITEM *current = current_item(list.menu);
+
 			list_unpost(&list);
 			list_post(&list);
 			set_current_item(list.menu, current);

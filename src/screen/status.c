@@ -65,7 +65,7 @@ void status_draw(const struct editor *editor, const struct layout *layout, enum 
 	struct head head = head_of(editor, &report, state, area->columns, true);
 	int column;
 
-	/* Words and gaps give way before a name is cut. */
+	/* Words and gaps are shortened before a name is cut. */
 	if (width_of(editor->name) + width_of(hand) > head.room)
 		head = head_of(editor, &report, state, area->columns, false);
 	column = draw_text(area, 0, 0, state_words[state], LOOK_STRONG) + head.gap;

@@ -28,7 +28,7 @@ static void axis_set(struct editor *editor, struct value axis, const char *what)
 		editor_say(editor, "It stands there already.");
 }
 
-/* Each note is the distance from the datum; `halves` is the same in half cells. */
+/* Beside an answer is its distance from the datum, of which `halves` has the half cells. */
 static void act_axis(struct editor *editor)
 {
 	enum { ON_LEFT, UPRIGHT, ON_TOP, LEVEL, MIDDLE, ANSWERS };

@@ -47,7 +47,7 @@ static bool ends_in(const char *name, const char *ending)
 	return length >= end && strcmp(name + length - end, ending) == 0;
 }
 
-/* Only by the ending of its name does a takeoff for programs differ. */
+/* For programs, where the file's name ends in .json. */
 static void print_json(struct sink *out, const void *context)
 {
 	const struct editor *editor = context;

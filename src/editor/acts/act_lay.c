@@ -30,7 +30,7 @@ static void lay_here(struct editor *editor, char letter, const char *nothing)
 		rectangle_between(at.x, at.y, at.x, at.y), letter), nothing);
 }
 
-/* What would be laid is not to be seen while a piece is carried. */
+/* While a piece is carried nobody sees what is in hand, so it is not laid. */
 static bool is_carrying(struct editor *editor)
 {
 	if (editor->is_marked)

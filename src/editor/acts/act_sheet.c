@@ -5,7 +5,7 @@
 #include "editor/sheets/fence_sheet.h"
 #include "editor/sheets/plot_sheet.h"
 
-/* What an answer means; `which` of those there are several of. */
+/* What an answer means; which: of several entries, fences or sheets of allowances. */
 struct row {
 	enum { ROW_PLOT, ROW_ALLOW, ROW_ENTRY, ROW_FENCE, ROW_ADD_ENTRY, ROW_REMOVE_ENTRY,
 		ROW_ADD_FENCE, ROW_REMOVE_FENCE } kind;

@@ -29,7 +29,7 @@ static int own_fields(const struct named_sheet *named)
 	return named->letter ? FIELDS_MOST : LETTER;
 }
 
-/* A name that nobody touched is good, be it nothing but blanks. */
+/* A name that nobody changed is kept, even one of blanks only. */
 static bool name_read(const struct sheet *sheet, struct value *name, struct fault *fault)
 {
 	const struct named_sheet *named = sheet->owner;
