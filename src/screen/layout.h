@@ -1,4 +1,4 @@
-/* Where everything is on the screen. Pure: it depends on the screen's size and the panel's width. */
+/* Where everything is on the screen, from its size and the panel's width alone. */
 #ifndef SCREEN_LAYOUT_H
 #define SCREEN_LAYOUT_H
 
