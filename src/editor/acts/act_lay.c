@@ -8,9 +8,10 @@ static void act_take(struct editor *editor, int key)
 {
 	const struct details *details = &editor->plot->details;
 	struct report report = editor_report(editor, &editor->words);
-	const char *words = "";
 
 	if (key != OPEN_GROUND && !plot_entry(editor->plot, (char)key)) {
+		const char *words = "";
+
 		for (size_t i = 0; i < details->legend_count; i++)
 			words = say(&report, "%s%s, ", words,
 				plain_letter(&report, details->legend[i].letter));
