@@ -1,5 +1,6 @@
 #include "base/memory.h"
 
+#include <malloc.h>
 #include <stdarg.h>
 #include <stdint.h>
 #include <stdio.h>
@@ -15,6 +16,7 @@ struct arena_chunk {
 };
 
 static void (*exhaustion_hook)(void);
+static size_t taken;
 
 void memory_on_exhaustion(void (*hook)(void))
 {
@@ -37,22 +39,35 @@ static size_t product(size_t count, size_t size)
 	return count * size;
 }
 
+/* The heap keeps a word of its own with each block. */
+static size_t heap_bytes(void *block)
+{
+	return block ? malloc_usable_size(block) + sizeof(size_t) : 0;
+}
+
+size_t memory_taken(void)
+{
+	return taken;
+}
+
 void *memory_new(size_t count, size_t size)
 {
 	void *block = calloc(count ? count : 1, size ? size : 1);
 
 	if (!block)
 		exhausted();
+	taken += heap_bytes(block);
 	return block;
 }
 
 void *memory_resize(void *block, size_t count, size_t size)
 {
-	size_t bytes = product(count, size);
+	size_t bytes = product(count, size), before = heap_bytes(block);
 	void *moved = realloc(block, bytes ? bytes : 1);
 
 	if (!moved)
 		exhausted();
+	taken += heap_bytes(moved) - before;
 	return moved;
 }
 

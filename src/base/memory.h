@@ -14,6 +14,9 @@ void memory_on_exhaustion(void (*hook)(void));
 void *memory_new(size_t count, size_t size);
 /* realloc() for count things of the given size; the added part is not cleared. Never NULL. */
 void *memory_resize(void *block, size_t count, size_t size);
+/* What these blocks took of the heap so far, in bytes, its own share included. Nothing is taken off
+ * for what was freed: two readings say what was taken between them. */
+size_t memory_taken(void);
 /* A copy of a string or of its first length bytes, to be passed to free(). */
 char *memory_string(const char *text);
 char *memory_bytes(const char *text, size_t length);

@@ -54,31 +54,17 @@ bool fence_equal(const struct fence *a, const struct fence *b)
 
 struct fence_run *fence_add_run(struct fence *fence)
 {
-	struct fence_run *run;
-
 	fence->runs = memory_grow(fence->runs, fence->run_count, &fence->run_capacity,
 		sizeof *fence->runs);
-	run = &fence->runs[fence->run_count++];
-	*run = (struct fence_run){ .points = memory_new(fence_run_room(0), sizeof *run->points) };
-	return run;
-}
-
-size_t fence_run_room(int count)
-{
-	size_t room = 4;
-
-	while (room < (size_t)count)
-		room *= 2;
-	return room;
+	fence->runs[fence->run_count] = (struct fence_run){ .count = 0 };
+	return &fence->runs[fence->run_count++];
 }
 
 void fence_run_add(struct fence_run *run, struct place point)
 {
-	size_t room = fence_run_room(run->count + 1);
-
 	assert(run->count < FENCE_POINTS_MOST);
-	if (room > fence_run_room(run->count))
-		run->points = memory_resize(run->points, room, sizeof *run->points);
+	run->points = memory_grow(run->points, (size_t)run->count, &run->capacity,
+		sizeof *run->points);
 	run->points[run->count++] = point;
 }
 

@@ -11,6 +11,7 @@ enum { FENCE_POINTS_LEAST = 2, FENCE_POINTS_MOST = 64 };
 struct fence_run {
 	struct place *points; /* owned */
 	int count;            /* FENCE_POINTS_LEAST..FENCE_POINTS_MOST */
+	size_t capacity;
 };
 
 /* No leg of a fence lies over another of the same fence; each gate lies wholly on one leg of a
@@ -29,8 +30,6 @@ bool fence_equal(const struct fence *a, const struct fence *b);
 /* Appends an empty run; points are added to it. */
 struct fence_run *fence_add_run(struct fence *fence);
 void fence_run_add(struct fence_run *run, struct place point);
-/* How many points a run of that many has room for. */
-size_t fence_run_room(int count);
 
 /* Appends the legs of all runs, in their order. */
 void fence_legs(const struct fence *fence, struct legs *out);

@@ -20,15 +20,16 @@ bool size_is_none(const struct size *size)
 
 static void size_write(struct text *out, const struct size *size, enum units units)
 {
+	const nm sides[] = { size->along, size->across, size->up };
+
 	if (size_is_none(size)) {
 		text_add(out, "none");
 		return;
 	}
-	length_write(out, size->along, units);
-	text_add(out, " x ");
-	length_write(out, size->across, units);
-	text_add(out, " x ");
-	length_write(out, size->up, units);
+	for (int i = 0; i < 3; i++) {
+		text_add(out, i ? " x " : "");
+		length_write(out, sides[i], units);
+	}
 }
 
 static void mix_write(struct text *out, const struct mix *mix)
@@ -64,14 +65,11 @@ void value_write(struct text *out, const struct value_rule *rule, const struct v
 		length_write(out, value->as.length, units);
 		break;
 	case VALUE_COUNT:
-		text_add_decimal(out, value->as.number, 0);
-		break;
 	case VALUE_DECIMAL:
-		text_add_decimal(out, value->as.number, DECIMAL_PLACES);
-		break;
 	case VALUE_PERCENT:
-		text_add_decimal(out, value->as.number, DECIMAL_PLACES);
-		text_add(out, " %");
+		text_add_decimal(out, value->as.number,
+			rule->kind == VALUE_COUNT ? 0 : DECIMAL_PLACES);
+		text_add(out, rule->kind == VALUE_PERCENT ? " %" : "");
 		break;
 	case VALUE_CHOICE:
 		text_add(out, rule->words[value->as.number]);
@@ -120,13 +118,6 @@ void value_fini(enum value_kind kind, struct value *value)
 	if (value->set && kind == VALUE_MIX)
 		free((struct mix *)(uintptr_t)value->as.mix);
 	*value = (struct value){ .set = false };
-}
-
-size_t value_bytes(enum value_kind kind, const struct value *value)
-{
-	if (value->set && kind == VALUE_TEXT)
-		return strlen(value->as.text) + 1;
-	return value->set && kind == VALUE_MIX ? sizeof *value->as.mix : 0;
 }
 
 static bool mix_equal(const struct mix *a, const struct mix *b)

@@ -85,8 +85,6 @@ void value_write(struct text *out, const struct value_rule *rule, const struct v
 	enum units units);
 struct value value_copy(enum value_kind kind, const struct value *value);
 void value_fini(enum value_kind kind, struct value *value);
-/* Bytes of memory that the value owns. */
-size_t value_bytes(enum value_kind kind, const struct value *value);
 /* Two unset values are equal. */
 bool value_equal(enum value_kind kind, const struct value *a, const struct value *b);
 

@@ -5,9 +5,18 @@
 
 enum { SHARE_MOST = 1000 * 1000 };
 
-static bool out_of_range(const struct scan *s, size_t start, const struct value_rule *rule,
-	enum units units, struct diag *d)
+/* What is read, and where it goes. */
+struct reading {
+	struct scan *s;
+	const struct value_rule *rule;
+	enum units units;
+	struct value *out;
+	struct diag *d;
+};
+
+static bool out_of_range(const struct reading *r, size_t start)
 {
+	const struct value_rule *rule = r->rule;
 	struct value least = { .set = true, .as.number = rule->least };
 	struct value most = { .set = true, .as.number = rule->most };
 	struct text words = TEXT_EMPTY;
@@ -15,28 +24,28 @@ static bool out_of_range(const struct scan *s, size_t start, const struct value_
 	if (rule->kind == VALUE_AMOUNT) {
 		amount_write_range(&words, rule->quantity, rule->least, rule->most);
 	} else {
-		value_write(&words, rule, &least, units);
+		value_write(&words, rule, &least, r->units);
 		text_add(&words, " to ");
-		value_write(&words, rule, &most, units);
+		value_write(&words, rule, &most, r->units);
 	}
-	scan_fail(s, start, d, "%s", words.bytes);
+	scan_fail(r->s, start, r->d, "%s", words.bytes);
 	text_fini(&words);
 	return false;
 }
 
-static bool in_range(const struct value_rule *rule, int64_t number)
+static bool text_value(const struct reading *r)
 {
-	return number >= rule->least && number <= rule->most;
+	char *text;
+
+	if (!scan_quoted(r->s, (size_t)r->rule->least, (size_t)r->rule->most, &text, r->d))
+		return false;
+	r->out->as.text = text;
+	return true;
 }
 
-static bool length_value(struct scan *s, const struct value_rule *rule, enum units units,
-	struct value *out, struct diag *d)
+static bool length_value(const struct reading *r)
 {
-	size_t start = s->at;
-
-	if (!length_scan(s, units, &out->as.length, d))
-		return false;
-	return in_range(rule, out->as.length) || out_of_range(s, start, rule, units, d);
+	return length_scan(r->s, r->units, &r->out->as.length, r->d);
 }
 
 /* A number that a blank, a comma or the end follows: 12, 1.5. */
@@ -56,73 +65,66 @@ static bool plain_number(struct scan *s, int places, bool is_signed, int64_t *un
 	return next == '\0' || next == ' ' || next == '\t' || next == ',';
 }
 
-static bool number_value(struct scan *s, const struct value_rule *rule, enum units units,
-	struct value *out, struct diag *d)
+static bool number_value(const struct reading *r)
 {
-	bool is_count = rule->kind == VALUE_COUNT;
-	size_t start = s->at;
+	bool is_count = r->rule->kind == VALUE_COUNT;
+	size_t start = r->s->at;
 
-	if (!plain_number(s, is_count ? 0 : DECIMAL_PLACES, rule->is_signed, &out->as.number))
-		return scan_fail(s, start, d, is_count ? "a whole number" :
-			"a number with at most 6 decimal places");
-	return in_range(rule, out->as.number) || out_of_range(s, start, rule, units, d);
+	return plain_number(r->s, is_count ? 0 : DECIMAL_PLACES, r->rule->is_signed,
+		&r->out->as.number) || scan_fail(r->s, start, r->d, is_count ?
+		"a whole number" : "a number with at most 6 decimal places");
 }
 
-static bool percent_value(struct scan *s, const struct value_rule *rule, enum units units,
-	struct value *out, struct diag *d)
+static bool percent_value(const struct reading *r)
 {
-	size_t start = s->at;
+	size_t start = r->s->at;
 
-	scan_blanks(s);
-	if (!scan_decimal(s, DECIMAL_PLACES, &out->as.number) || !scan_take(s, '%'))
-		return scan_fail(s, start, d, "a percentage such as 5 %%");
-	return in_range(rule, out->as.number) || out_of_range(s, start, rule, units, d);
+	scan_blanks(r->s);
+	return (scan_decimal(r->s, DECIMAL_PLACES, &r->out->as.number) && scan_take(r->s, '%')) ||
+		scan_fail(r->s, start, r->d, "a percentage such as 5 %%");
 }
 
-static bool choice_value(struct scan *s, const struct value_rule *rule, struct value *out,
-	struct diag *d)
+static bool choice_value(const struct reading *r)
 {
-	struct text words = TEXT_EMPTY;
-	size_t start = s->at, length;
-	const char *word = scan_word(s, &length);
+	const char *const *words = r->rule->words;
+	struct text listed = TEXT_EMPTY;
+	size_t start = r->s->at, length;
+	const char *word = scan_word(r->s, &length);
 
-	for (int i = 0; rule->words[i]; i++) {
-		if (scan_word_is(word, length, rule->words[i])) {
-			out->as.number = i;
+	for (int i = 0; words[i]; i++) {
+		if (scan_word_is(word, length, words[i])) {
+			r->out->as.number = i;
 			return true;
 		}
 	}
-	for (int i = 0; rule->words[i]; i++)
-		text_add_listed(&words, rule->words[i], !rule->words[i + 1]);
-	scan_fail(s, start, d, "%s", words.bytes);
-	text_fini(&words);
+	for (int i = 0; words[i]; i++)
+		text_add_listed(&listed, words[i], !words[i + 1]);
+	scan_fail(r->s, start, r->d, "%s", listed.bytes);
+	text_fini(&listed);
 	return false;
 }
 
-static bool size_value(struct scan *s, const struct value_rule *rule, enum units units,
-	struct value *out, struct diag *d)
+static bool size_value(const struct reading *r)
 {
-	nm sides[3];
+	const struct value_rule one = { .kind = VALUE_LENGTH, .least = r->rule->least,
+		.most = r->rule->most };
+	struct value sides[3];
 	size_t starts[3];
 
 	for (int i = 0; i < 3; i++) {
-		struct value side;
-		const struct value_rule one = { .kind = VALUE_LENGTH, .least = rule->least,
-			.most = rule->most };
-
-		if (i && !scan_take(s, 'x'))
-			return scan_fail(s, s->at, d,
+		if (i && !scan_take(r->s, 'x'))
+			return scan_fail(r->s, r->s->at, r->d,
 				"x, as in 16 in x 8 in x 6 in (along, across, up)");
-		scan_blanks(s);
-		starts[i] = s->at;
-		if (!length_value(s, &one, units, &side, d))
+		scan_blanks(r->s);
+		starts[i] = r->s->at;
+		if (!value_scan(r->s, &one, r->units, &sides[i], r->d))
 			return false;
-		sides[i] = side.as.length;
 	}
-	if (sides[1] > sides[0])
-		return scan_fail(s, starts[1], d,
+	if (sides[1].as.length > sides[0].as.length)
+		return scan_fail(r->s, starts[1], r->d,
 			"a depth across the wall of at most the length along it");
-	out->as.size = (struct size){ sides[0], sides[1], sides[2] };
+	r->out->as.size = (struct size){ sides[0].as.length, sides[1].as.length,
+		sides[2].as.length };
 	return true;
 }
 
@@ -139,21 +141,15 @@ static bool take_none(struct scan *s)
 	return true;
 }
 
-static bool cap_value(struct scan *s, const struct value_rule *rule, enum units units,
-	struct value *out, struct diag *d)
+static bool cap_value(const struct reading *r)
 {
-	out->as.size = (struct size){ 0, 0, 0 };
-	return take_none(s) || size_value(s, rule, units, out, d);
+	r->out->as.size = (struct size){ 0, 0, 0 };
+	return take_none(r->s) || size_value(r);
 }
 
-static bool amount_value(struct scan *s, const struct value_rule *rule, enum units units,
-	struct value *out, struct diag *d)
+static bool amount_value(const struct reading *r)
 {
-	size_t start = s->at;
-
-	return amount_scan(s, rule->quantity, &out->as.amount, d) &&
-		(in_range(rule, out->as.amount.millionths) ||
-		out_of_range(s, start, rule, units, d));
+	return amount_scan(r->s, r->rule->quantity, &r->out->as.amount, r->d);
 }
 
 /* Lower-case words joined by single hyphens. */
@@ -193,36 +189,36 @@ static bool mix_part_scan(struct scan *s, struct mix *mix, struct diag *d)
 	return true;
 }
 
-static bool mix_value(struct scan *s, struct value *out, struct diag *d)
+static bool mix_value(const struct reading *r)
 {
-	struct mix mix = { .count = 0 };
-	struct mix *kept;
+	struct mix mix = { .count = 0 }, *kept;
 
 	do {
 		if (mix.count == MIX_PARTS_MOST)
-			return scan_fail(s, s->at, d, "at most %d parts", MIX_PARTS_MOST);
-		if (!mix_part_scan(s, &mix, d))
+			return scan_fail(r->s, r->s->at, r->d, "at most %d parts", MIX_PARTS_MOST);
+		if (!mix_part_scan(r->s, &mix, r->d))
 			return false;
-	} while (scan_take(s, ','));
+	} while (scan_take(r->s, ','));
 	kept = memory_new(1, sizeof *kept);
 	*kept = mix;
-	out->as.mix = kept;
+	r->out->as.mix = kept;
 	return true;
 }
 
-static bool place_value(struct scan *s, struct value *out, struct diag *d)
+static bool place_value(const struct reading *r)
 {
+	struct scan *s = r->s;
 	size_t start = s->at;
 	int64_t x, y;
 
 	scan_blanks(s);
 	if (!scan_decimal(s, 0, &x) || x > INT32_MAX || scan_peek(s) != ',')
-		return scan_fail(s, start, d, "a place X,Y");
+		return scan_fail(s, start, r->d, "a place X,Y");
 	s->at++;
 	if (scan_peek(s) == ' ' || scan_peek(s) == '\t' || !plain_number(s, 0, false, &y) ||
 		y > INT32_MAX)
-		return scan_fail(s, start, d, "a place X,Y");
-	out->as.place = (struct place){ (int)x, (int)y };
+		return scan_fail(s, start, r->d, "a place X,Y");
+	r->out->as.place = (struct place){ (int)x, (int)y };
 	return true;
 }
 
@@ -235,67 +231,49 @@ static int64_t side_of(const char *word, size_t length)
 	return 0;
 }
 
-static bool sides_value(struct scan *s, struct value *out, struct diag *d)
+static bool sides_value(const struct reading *r)
 {
-	out->as.number = 0;
-	if (take_none(s))
+	r->out->as.number = 0;
+	if (take_none(r->s))
 		return true;
 	do {
-		size_t start = s->at, length;
-		const char *word = scan_word(s, &length);
+		size_t start = r->s->at, length;
+		const char *word = scan_word(r->s, &length);
 		int64_t side = side_of(word, length);
 
-		if (side == 0 || (out->as.number & side))
-			return scan_fail(s, start, d,
+		if (side == 0 || (r->out->as.number & side))
+			return scan_fail(r->s, start, r->d,
 				"none, or sides of the plan, each once: left, top, right, bottom");
-		out->as.number |= side;
-	} while (scan_take(s, ','));
+		r->out->as.number |= side;
+	} while (scan_take(r->s, ','));
 	return true;
-}
-
-static bool scan_kind(struct scan *s, const struct value_rule *rule, enum units units,
-	struct value *out, struct diag *d)
-{
-	char *text;
-
-	switch (rule->kind) {
-	case VALUE_TEXT:
-		if (!scan_quoted(s, (size_t)rule->least, (size_t)rule->most, &text, d))
-			return false;
-		out->as.text = text;
-		return true;
-	case VALUE_LENGTH:
-		return length_value(s, rule, units, out, d);
-	case VALUE_COUNT:
-	case VALUE_DECIMAL:
-		return number_value(s, rule, units, out, d);
-	case VALUE_PERCENT:
-		return percent_value(s, rule, units, out, d);
-	case VALUE_CHOICE:
-		return choice_value(s, rule, out, d);
-	case VALUE_SIZE:
-		return size_value(s, rule, units, out, d);
-	case VALUE_CAP:
-		return cap_value(s, rule, units, out, d);
-	case VALUE_AMOUNT:
-		return amount_value(s, rule, units, out, d);
-	case VALUE_MIX:
-		return mix_value(s, out, d);
-	case VALUE_PLACE:
-		return place_value(s, out, d);
-	case VALUE_SIDES:
-		return sides_value(s, out, d);
-	}
-	return false;
 }
 
 bool value_scan(struct scan *s, const struct value_rule *rule, enum units units, struct value *out,
 	struct diag *d)
 {
+	static const struct {
+		bool (*read)(const struct reading *r);
+		bool has_range; /* of all that it reads */
+	} kinds[] = {
+		[VALUE_TEXT] = { text_value, false }, [VALUE_LENGTH] = { length_value, true },
+		[VALUE_COUNT] = { number_value, true }, [VALUE_DECIMAL] = { number_value, true },
+		[VALUE_PERCENT] = { percent_value, true }, [VALUE_CHOICE] = { choice_value, false },
+		[VALUE_SIZE] = { size_value, false }, [VALUE_CAP] = { cap_value, false },
+		[VALUE_AMOUNT] = { amount_value, true }, [VALUE_MIX] = { mix_value, false },
+		[VALUE_PLACE] = { place_value, false }, [VALUE_SIDES] = { sides_value, false },
+	};
 	struct value value = { .set = true };
+	const struct reading r = { s, rule, units, &value, d };
+	size_t start = s->at;
+	int64_t number;
 
-	if (!scan_kind(s, rule, units, &value, d))
+	if (!kinds[rule->kind].read(&r))
 		return false;
+	number = rule->kind == VALUE_LENGTH ? value.as.length :
+		rule->kind == VALUE_AMOUNT ? value.as.amount.millionths : value.as.number;
+	if (kinds[rule->kind].has_range && (number < rule->least || number > rule->most))
+		return out_of_range(&r, start);
 	*out = value;
 	return true;
 }

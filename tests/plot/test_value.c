@@ -350,21 +350,6 @@ START_TEST(values_that_differ_are_not_equal)
 }
 END_TEST
 
-START_TEST(what_a_value_owns_is_known_in_bytes)
-{
-	struct value text = { .set = true, .as.text = "12345" }, unset = { .set = false },
-		length = { .set = true, .as.length = 5 };
-	struct mix parts = { .count = 1 };
-	struct value mix = { .set = true, .as.mix = &parts };
-
-	ck_assert_uint_eq(value_bytes(VALUE_TEXT, &text), 6);
-	ck_assert_uint_eq(value_bytes(VALUE_MIX, &mix), sizeof parts);
-	ck_assert_uint_eq(value_bytes(VALUE_LENGTH, &length), 0);
-	ck_assert_uint_eq(value_bytes(VALUE_TEXT, &unset), 0);
-	ck_assert_uint_eq(value_bytes(VALUE_MIX, &unset), 0);
-}
-END_TEST
-
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("value");
@@ -380,6 +365,5 @@ Suite *test_suite(void)
 		sizeof amounts / sizeof *amounts);
 	tcase_add_loop_test(keeping, a_value_survives_writing_reading_and_copying, 0, ATTRIBUTES);
 	tcase_add_loop_test(keeping, values_that_differ_are_not_equal, 0, COUNT(pairs));
-	tcase_add_test(keeping, what_a_value_owns_is_known_in_bytes);
 	return suite;
 }

@@ -16,11 +16,11 @@ enum { STEP_BEFORE, STEP_AFTER, STEP_SIDES };
 struct step {
 	struct changed *changed; /* in reading order; none where the ground has another size */
 	size_t changed_count;
-	char *letters;                       /* of each in turn: before, after */
-	struct details *details[STEP_SIDES]; /* NULL where they did not change */
-	struct ground *grounds[STEP_SIDES];  /* NULL where the size did not change */
-	size_t bytes;                        /* of memory, the heap's share included */
-	struct step *older, *newer;          /* list links, for history.c */
+	char *letters;              /* of each in turn: before, after */
+	struct details *details;    /* of both sides; NULL where they did not change */
+	struct ground *grounds;     /* of both sides; NULL where the size did not change */
+	size_t bytes;               /* of memory, the heap's share included */
+	struct step *older, *newer; /* list links, for history.c */
 };
 
 /* The step from one plot to another; NULL where they are equal. step_free frees it. */
