@@ -101,8 +101,8 @@ static void line_walk(struct sweep *sweep)
 		while (sweep->heap_count > 0 && sweep->heap[0]->right <= x)
 			heap_pop(sweep);
 		end = sweep->heap_count > 0 ? sweep->heap[0]->right : INT64_MAX;
-		if (i < sweep->standing_count && sweep->standing[i]->left < end)
-			end = sweep->standing[i]->left;
+		if (i < sweep->standing_count)
+			end = nm_least(end, sweep->standing[i]->left);
 		if (sweep->heap_count > 0)
 			line_add(&sweep->line, x, end, sweep->heap[0]->owner);
 		x = end;
@@ -168,8 +168,7 @@ static nm band_bottom(const struct sweep *sweep)
 	nm bottom = sweep->next < sweep->count ? sweep->waiting[sweep->next]->top : INT64_MAX;
 
 	for (size_t i = 0; i < sweep->standing_count; i++)
-		if (sweep->standing[i]->bottom < bottom)
-			bottom = sweep->standing[i]->bottom;
+		bottom = nm_least(bottom, sweep->standing[i]->bottom);
 	return bottom;
 }
 
@@ -237,15 +236,9 @@ void cover_areas(const struct cover *cover, nm2 *areas)
 
 struct cover_box cover_clip(struct cover_box box, const struct cover_box *within)
 {
-	if (box.left < within->left)
-		box.left = within->left;
-	if (box.top < within->top)
-		box.top = within->top;
-	if (box.right > within->right)
-		box.right = within->right;
-	if (box.bottom > within->bottom)
-		box.bottom = within->bottom;
-	return box;
+	return (struct cover_box){ nm_most(box.left, within->left), nm_most(box.top, within->top),
+		nm_least(box.right, within->right), nm_least(box.bottom, within->bottom),
+		box.owner };
 }
 
 double cover_m2(nm2 area)

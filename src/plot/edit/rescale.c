@@ -224,19 +224,18 @@ static bool is_place(const struct rescale *rescale, struct place old)
 
 bool rescale_keeps_fences(const struct rescale *rescale, const struct plot *plot)
 {
-	for (size_t i = 0; i < plot->details.fence_count; i++) {
-		const struct fence *fence = &plot->details.fences[i];
+	struct legs legs = LEGS_EMPTY;
+	bool are_kept = true;
 
-		for (size_t j = 0; j < fence->gates.count; j++)
-			if (!is_place(rescale, fence->gates.items[j].from) ||
-				!is_place(rescale, fence->gates.items[j].to))
-				return false;
-		for (size_t j = 0; j < fence->run_count; j++)
-			for (int k = 0; k < fence->runs[j].count; k++)
-				if (!is_place(rescale, fence->runs[j].points[k]))
-					return false;
+	for (size_t i = 0; i < plot->details.fence_count; i++) {
+		fence_legs(&plot->details.fences[i], &legs);
+		legs_add_all(&legs, &plot->details.fences[i].gates);
 	}
-	return true;
+	for (size_t i = 0; i < legs.count && are_kept; i++)
+		are_kept = is_place(rescale, legs.items[i].from) &&
+			is_place(rescale, legs.items[i].to);
+	legs_fini(&legs);
+	return are_kept;
 }
 
 static void leg_add_near(struct legs *legs, const struct rescale *rescale, struct leg old)

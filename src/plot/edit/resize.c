@@ -5,44 +5,32 @@
 #include <assert.h>
 #include <string.h>
 
-static int new_columns(const struct ground *ground, const struct margins *margins)
+/* Only its size: it has no cells. */
+static struct ground size_after(const struct ground *ground, const struct margins *margins)
 {
-	return ground->columns + margins->left + margins->right;
-}
-
-static int new_rows(const struct ground *ground, const struct margins *margins)
-{
-	return ground->rows + margins->top + margins->bottom;
+	return (struct ground){ ground->columns + margins->left + margins->right,
+		ground->rows + margins->top + margins->bottom, NULL };
 }
 
 bool resize_fits(const struct ground *ground, const struct margins *margins)
 {
-	int columns = new_columns(ground, margins), rows = new_rows(ground, margins);
+	struct ground size = size_after(ground, margins);
 
-	return columns >= 1 && columns <= SIDE_MOST && rows >= 1 && rows <= SIDE_MOST;
-}
-
-/* Where a cell comes to lie in the new plan. */
-static struct place moved(const struct margins *margins, int x, int y)
-{
-	return (struct place){ x + margins->left, y + margins->top };
+	return size.columns >= 1 && size.columns <= SIDE_MOST && size.rows >= 1 &&
+		size.rows <= SIDE_MOST;
 }
 
 int64_t resize_loss(const struct plot *plot, const struct margins *margins, int64_t lost[CLASSES])
 {
 	const struct ground *ground = &plot->ground;
-	int columns = new_columns(ground, margins), rows = new_rows(ground, margins);
+	const struct ground size = size_after(ground, margins);
 	int64_t cells = 0;
 
 	memset(lost, 0, CLASSES * sizeof *lost);
-	for (int y = 0; y < ground->rows; y++) {
-		for (int x = 0; x < ground->columns; x++) {
-			struct place to = moved(margins, x, y);
-
-			if (to.x < 0 || to.y < 0 || to.x >= columns || to.y >= rows)
+	for (int y = 0; y < ground->rows; y++)
+		for (int x = 0; x < ground->columns; x++)
+			if (!ground_holds(&size, x + margins->left, y + margins->top))
 				lost[plot_class_of(plot, ground_cell(ground, x, y))]++;
-		}
-	}
 	for (int class = 0; class < CLASS_OPEN; class++)
 		cells += lost[class];
 	return cells;
@@ -50,8 +38,7 @@ int64_t resize_loss(const struct plot *plot, const struct margins *margins, int6
 
 struct fence_loss resize_fence_loss(const struct plot *plot, const struct margins *margins)
 {
-	const struct ground size = { new_columns(&plot->ground, margins),
-		new_rows(&plot->ground, margins), NULL };
+	const struct ground size = size_after(&plot->ground, margins);
 	struct fence_loss loss = { 0, 0 };
 
 	for (size_t i = 0; i < plot->details.fence_count; i++) {
@@ -74,13 +61,9 @@ static void copy_rows(struct ground *to, const struct ground *from, const struct
 
 	if (end <= first)
 		return;
-	for (int y = 0; y < from->rows; y++) {
-		struct place at = moved(margins, first, y);
-
-		if (at.y >= 0 && at.y < to->rows)
-			memcpy(ground_at(to, at.x, at.y), ground_at(from, first, y),
-				(size_t)(end - first));
-	}
+	for (int y = most(-margins->top, 0); y < from->rows + least(margins->bottom, 0); y++)
+		memcpy(ground_at(to, first + margins->left, y + margins->top),
+			ground_at(from, first, y), (size_t)(end - first));
 }
 
 static void move_axis(struct plot *plot, const struct margins *margins)
@@ -98,10 +81,10 @@ static void move_axis(struct plot *plot, const struct margins *margins)
 
 void resize_plot(struct plot *plot, const struct margins *margins)
 {
-	struct ground old = plot->ground;
+	struct ground old = plot->ground, size = size_after(&old, margins);
 
 	assert(resize_fits(&old, margins));
-	ground_init(&plot->ground, new_columns(&old, margins), new_rows(&old, margins));
+	ground_init(&plot->ground, size.columns, size.rows);
 	copy_rows(&plot->ground, &old, margins);
 	ground_fini(&old);
 	for (size_t i = 0; i < plot->details.fence_count; i++)

@@ -1,5 +1,4 @@
 #include "plot/format/format.h"
-#include "plot/format/read_block.h"
 #include "plot/format/read_fence.h"
 
 #include <inttypes.h>
@@ -40,6 +39,64 @@ static enum units units_so_far(const struct reader *r)
 	return units->set && units->as.number == UNITS_METRIC ? UNITS_METRIC : UNITS_IMPERIAL;
 }
 
+/* A longer list of keywords helps nobody: there the manual is named. */
+enum { LISTED_MOST = 20 };
+
+/* Fails at an unknown keyword: lists those of the block, and of all that may follow the head. */
+static bool fail_keyword(const struct scan *s, size_t start, enum block_kind kind, struct diag *d)
+{
+	const char *where = block_keyword(kind);
+	struct text words = TEXT_EMPTY;
+
+	for (enum attribute a = block_first(kind); a <= block_last(kind); a++) {
+		if (a - block_first(kind) == LISTED_MOST / 2 &&
+			block_last(kind) - a > LISTED_MOST / 2) {
+			text_add_listed(&words, "others in parterre-plot(5)", false);
+			break;
+		}
+		text_add_listed(&words, attribute_row(a)->keyword, false);
+	}
+	if (kind == BLOCK_FENCE) {
+		text_add_listed(&words, "run", false);
+		text_add_listed(&words, "gate", false);
+	}
+	if (kind == BLOCK_HEAD) {
+		text_add_listed(&words, block_keyword(BLOCK_ALLOW), false);
+		for (enum plot_class class = CLASS_BED; class <= CLASS_FIXTURE; class++)
+			text_add_listed(&words, class_word(class), false);
+		text_add_listed(&words, "ground", false);
+	}
+	text_add_listed(&words, "note", true);
+	scan_fail(s, start, d, "%s%s%s", where ? where : "", where ? ": " : "", words.bytes);
+	text_fini(&words);
+	return false;
+}
+
+/* A line of the block, from its keyword on: a note, or an attribute that it does not have yet. */
+static bool read_block_line(const struct reader *r, struct block *block, struct scan *s)
+{
+	size_t start = s->at, length;
+	const char *word = scan_word(s, &length);
+	struct value value;
+	enum attribute a;
+	char *note;
+
+	if (scan_word_is(word, length, "note")) {
+		if (!scan_quoted(s, 1, NOTE_MOST, &note, r->d))
+			return false;
+		block_add_note(block, note);
+		return scan_end(s, r->d);
+	}
+	if (!attribute_find(block->kind, word, length, &a))
+		return fail_keyword(s, start, block->kind, r->d);
+	if (block_value(block, a)->set)
+		return scan_fail(s, start, r->d, "each keyword once");
+	if (!value_scan(s, &attribute_row(a)->rule, units_so_far(r), &value, r->d))
+		return false;
+	block_set(block, a, value);
+	return scan_end(s, r->d);
+}
+
 static bool read_allow(struct reader *r, struct scan *s)
 {
 	if (r->allow_seen)
@@ -51,7 +108,6 @@ static bool read_allow(struct reader *r, struct scan *s)
 
 static bool read_entry(struct reader *r, struct scan *s, enum plot_class class)
 {
-	const char *wanted = class == CLASS_FIXTURE ? "a capital letter" : "a lower-case letter";
 	size_t start, length;
 	const char *word;
 	char *name, letter;
@@ -61,7 +117,8 @@ static bool read_entry(struct reader *r, struct scan *s, enum plot_class class)
 	start = s->at;
 	word = scan_word(s, &length);
 	if (length != 1 || !class_takes_letter(class, word[0]))
-		return scan_fail(s, start, r->d, "%s", wanted);
+		return scan_fail(s, start, r->d, "a %s letter",
+			class == CLASS_FIXTURE ? "capital" : "lower-case");
 	letter = word[0];
 	if (plot_entry(r->plot, letter))
 		return scan_fail(s, start, r->d, "another letter: %c is in the legend already",
@@ -171,7 +228,7 @@ static bool read_fence_line(struct reader *r, struct scan *s)
 		return fence_reader_run(&r->fence_reader, &ahead, r->fence, r->d);
 	if (scan_word_is(word, length, "gate"))
 		return fence_reader_gate(&r->fence_reader, &ahead, r->fence, r->d);
-	return block_read_line(&r->fence->block, s, units_so_far(r), r->d);
+	return read_block_line(r, &r->fence->block, s);
 }
 
 static bool read_later_line(struct reader *r, struct scan *s)
@@ -215,18 +272,16 @@ static bool read_top_line(struct reader *r, struct scan *s)
 		r->axis = *s;
 	}
 	s->at = 0;
-	return block_read_line(&r->plot->details.head, s, units_so_far(r), r->d);
+	return read_block_line(r, &r->plot->details.head, s);
 }
 
 static bool read_line(struct reader *r, struct scan *s)
 {
-	bool is_indented = s->length && (s->text[0] == ' ' || s->text[0] == '\t');
-
 	if (r->stage == STAGE_GROUND && r->rows_read < r->plot->ground.rows)
 		return read_row(r, s);
 	if (s->length == 0)
 		return true;
-	if (!is_indented)
+	if (s->text[0] != ' ' && s->text[0] != '\t')
 		return read_top_line(r, s);
 	if (r->stage == STAGE_GROUND)
 		return scan_fail(s, 0, r->d, "the end of the ground: its %d rows are there",
@@ -235,12 +290,11 @@ static bool read_line(struct reader *r, struct scan *s)
 		return read_fence_line(r, s);
 	if (!r->block)
 		return scan_fail(s, 0, r->d, "an indented line only inside a block");
-	return block_read_line(r->block, s, units_so_far(r), r->d);
+	return read_block_line(r, r->block, s);
 }
 
 static bool read_first_line(struct reader *r)
 {
-	static const char first[] = "parterre-plot";
 	struct scan s;
 	size_t length;
 	const char *word;
@@ -254,7 +308,7 @@ static bool read_first_line(struct reader *r)
 		break;
 	}
 	word = scan_word(&s, &length);
-	if (s.length == 0 || word != s.text || !scan_word_is(word, length, first))
+	if (s.length == 0 || word != s.text || !scan_word_is(word, length, "parterre-plot"))
 		return scan_fail(&s, 0, r->d, "parterre-plot 1, the first line of a plot");
 	word = scan_word(&s, &length);
 	if (!scan_word_is(word, length, "1"))
