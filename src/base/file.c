@@ -29,18 +29,16 @@ static bool fail_errno(struct file_error *error, const char *act, const char *pa
 	return fail(error, act, path, strerror(errno));
 }
 
-static const char *kind_word(mode_t mode)
+static bool fail_kind(struct file_error *error, const char *act, const char *path, mode_t mode)
 {
-	if (S_ISDIR(mode))
-		return "it is a directory";
-	return "it is not a regular file";
+	return fail(error, act, path,
+		S_ISDIR(mode) ? "it is a directory" : "it is not a regular file");
 }
 
-/* Reads to the end of fd or to just over `most` bytes. */
+/* Reads to the end of fd, or to just over `most` bytes, into an empty text. */
 static bool read_all(int fd, size_t most, struct text *out)
 {
 	char buffer[65536];
-	size_t start = out->length;
 
 	for (;;) {
 		ssize_t got = read(fd, buffer, sizeof buffer);
@@ -52,7 +50,7 @@ static bool read_all(int fd, size_t most, struct text *out)
 		if (got == 0)
 			return true;
 		text_add_bytes(out, buffer, (size_t)got);
-		if (out->length - start > most) {
+		if (out->length > most) {
 			errno = EFBIG;
 			return false;
 		}
@@ -73,7 +71,7 @@ bool file_read(const char *path, size_t most, struct text *out, struct file_erro
 			return fail_errno(error, "open", path);
 		if (fstat(fd, &status) == 0 && !S_ISREG(status.st_mode)) {
 			close(fd);
-			return fail(error, "read", path, kind_word(status.st_mode));
+			return fail_kind(error, "read", path, status.st_mode);
 		}
 	}
 	text_clear(out);
@@ -130,16 +128,6 @@ static mode_t mode_new(void)
 
 	umask(mask);
 	return 0666 & ~mask;
-}
-
-/* A new name for a file beside path, for mkostemp; as short as path's own may be long. */
-static char *temporary_name(const char *path)
-{
-	struct text name = TEXT_EMPTY;
-
-	text_add_bytes(&name, path, path_folder(path));
-	text_add(&name, ".parterre-XXXXXX");
-	return text_take(&name);
 }
 
 /* Closes fd after what was `done` to it; a full disk may show only now. errno stays that of the
@@ -213,36 +201,31 @@ static bool content_write(const struct writing *w, int fd)
 	return false;
 }
 
-static size_t content_length(const struct writing *w)
-{
-	struct counting_sink counted = counting_sink();
-
-	w->content->print(&counted.sink, w->content->context);
-	return counted.length;
-}
-
 /* Writes a new file and renames it over what has the name; errno says what failed. It gets mode
  * and owner of `like`; NULL: those of any new file. */
 static bool replace(const struct writing *w, const struct stat *like)
 {
-	char *temporary = temporary_name(w->path);
-	int fd = mkostemp(temporary, O_CLOEXEC);
-	bool done = fd >= 0;
+	struct text name = TEXT_EMPTY;
+	int fd, cause;
+	bool done;
 
+	/* As short as the path's own may be long. */
+	text_add_bytes(&name, w->path, path_folder(w->path));
+	text_add(&name, ".parterre-XXXXXX");
+	fd = mkostemp(name.bytes, O_CLOEXEC);
+	done = fd >= 0;
 	if (done) {
-		int cause;
-
 		done = (like ? mode_copy(fd, like) : fchmod(fd, mode_new()) == 0) &&
 			content_write(w, fd);
-		done = finish(fd, done) && rename(temporary, w->path) == 0;
+		done = finish(fd, done) && rename(name.bytes, w->path) == 0;
 		cause = errno;
 		if (done)
 			directory_sync(w->path);
 		else
-			unlink(temporary);
+			unlink(name.bytes);
 		errno = cause;
 	}
-	free(temporary);
+	text_fini(&name);
 	return done;
 }
 
@@ -263,11 +246,14 @@ static bool room_take(const struct writing *w, int fd, off_t length, const struc
 static bool rewrite(const struct writing *w, const struct stat *old)
 {
 	int fd = open(w->path, O_WRONLY | O_CLOEXEC | O_NOFOLLOW);
-	off_t length = (off_t)content_length(w);
+	struct counting_sink counted = counting_sink();
+	off_t length;
 	bool done;
 
 	if (fd < 0)
 		return write_failed(w, "write");
+	w->content->print(&counted.sink, w->content->context);
+	length = (off_t)counted.length;
 	if (!room_take(w, fd, length, old))
 		return finish(fd, false);
 	done = content_write(w, fd) && ftruncate(fd, length) == 0 && fsync(fd) == 0;
@@ -282,7 +268,7 @@ static bool write_over(const struct writing *w)
 	if (!exists && errno != ENOENT)
 		return write_failed(w, "write");
 	if (exists && !S_ISREG(old.st_mode))
-		return fail(w->error, "write", w->path, kind_word(old.st_mode));
+		return fail_kind(w->error, "write", w->path, old.st_mode);
 	if (exists && faccessat(AT_FDCWD, w->path, W_OK, AT_EACCESS) < 0)
 		return write_failed(w, "write");
 	if (exists && old.st_nlink > 1)
@@ -317,8 +303,7 @@ static void print_whole(struct sink *sink, const void *context)
 {
 	const struct whole *whole = context;
 
-	if (whole->length)
-		sink_add_bytes(sink, whole->bytes, whole->length);
+	sink_add_bytes(sink, whole->bytes, whole->length);
 }
 
 bool file_write(const char *path, const char *bytes, size_t length, struct file_error *error)

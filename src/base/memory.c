@@ -1,4 +1,5 @@
 #include "base/memory.h"
+#include "base/text.h"
 
 #include <malloc.h>
 #include <stdarg.h>
@@ -149,16 +150,10 @@ void *arena_grow(struct arena *arena, void *items, size_t count, size_t *capacit
 
 char *arena_vprint(struct arena *arena, const char *format, va_list list)
 {
-	va_list again;
-	char *text;
-	int length;
+	struct text text = TEXT_EMPTY;
 
-	va_copy(again, list);
-	length = vsnprintf(NULL, 0, format, again);
-	va_end(again);
-	text = arena_new(arena, (size_t)length + 1, 1);
-	vsnprintf(text, (size_t)length + 1, format, list);
-	return text;
+	text_vprint(&text, format, list);
+	return text_keep(&text, arena);
 }
 
 char *arena_print(struct arena *arena, const char *format, ...)

@@ -120,29 +120,20 @@ void show_volume(struct text *out, double volume, enum units units)
 		text_add(out, is_small ? " cu ft" : " cu yd");
 }
 
-/* Under a pound or a kilogram: seed is bought so. */
-static void show_small_weight(struct text *out, double shown, enum units units)
-{
-	if (units == UNITS_IMPERIAL)
-		show_decimal(out, shown * 16, 1);
-	else
-		show_count(out, llround(shown * 1000));
-	text_add(out, units == UNITS_IMPERIAL ? " oz" : " g");
-}
-
 void show_weight(struct text *out, double weight, enum units units)
 {
-	double shown = units == UNITS_IMPERIAL ? weight / KG_PER_POUND : weight;
+	bool is_metric = units == UNITS_METRIC;
+	double shown = is_metric ? weight : weight / KG_PER_POUND;
+	bool is_small = weight > 0 && round(shown * 10) < 10; /* seed is bought so */
 
-	if (weight > 0 && round(shown * 10) < 10) {
-		show_small_weight(out, shown, units);
-		return;
-	}
-	if (round(shown * 10) < 1000)
-		show_decimal(out, shown, 1);
+	if (is_small)
+		show_decimal(out, shown * (is_metric ? 1000 : 16), is_metric ? 0 : 1);
 	else
-		show_count(out, llround(shown));
-	text_add(out, units == UNITS_IMPERIAL ? " lb" : " kg");
+		show_decimal(out, shown, round(shown * 10) < 1000 ? 1 : 0);
+	if (is_metric)
+		text_add(out, is_small ? " g" : " kg");
+	else
+		text_add(out, is_small ? " oz" : " lb");
 }
 
 void show_short(struct text *out, nm length, enum units units)

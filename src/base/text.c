@@ -95,7 +95,7 @@ char *text_take(struct text *t)
 	return taken;
 }
 
-const char *text_keep(struct text *t, struct arena *arena)
+char *text_keep(struct text *t, struct arena *arena)
 {
 	char *kept = arena_new(arena, t->length + 1, 1);
 

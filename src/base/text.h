@@ -31,7 +31,7 @@ void text_vprint(struct text *t, const char *format, va_list list)
 /* Hands over what the text holds, to be passed to free(), and empties the text. */
 char *text_take(struct text *t);
 /* Moves what the text holds into the arena and frees the text. */
-const char *text_keep(struct text *t, struct arena *arena);
+char *text_keep(struct text *t, struct arena *arena);
 /* In double quotes, with \" and \\ escaped. */
 void text_add_quoted(struct text *t, const char *string);
 /* One more word of a list that is all of the text: "a", "a, b", and at last "a, b or c". */

@@ -38,6 +38,7 @@ enum attribute {
 };
 enum { ATTRIBUTES = FENCE_LEAF + 1 };
 
+/* Four-way has the bits of both others; half-turn, alone, has none of them. */
 enum mirror_kind { MIRROR_OFF, MIRROR_LEFT_RIGHT, MIRROR_TOP_BOTTOM, MIRROR_FOUR_WAY,
 	MIRROR_HALF_TURN };
 enum bed_build { BUILD_RAISED, BUILD_LEVEL };

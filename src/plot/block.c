@@ -120,21 +120,15 @@ double block_share(const struct block *block, enum attribute a)
 	return (double)block_number(block, a) / (double)MILLION / 100;
 }
 
-static void set_metric(struct block *block, enum attribute a, const char *words)
-{
-	struct scan s = scan_start(words, strlen(words), 1);
-	struct value value = { .set = false };
-	struct diag d;
-	bool is_good = value_scan(&s, &attribute_row(a)->rule, UNITS_METRIC, &value, &d);
-
-	assert(is_good); /* the rows' values are */
-	(void)is_good;
-	block_set(block, a, value);
-}
-
 void block_set_metric(struct block *block)
 {
-	for (enum attribute a = block_first(block->kind); a <= block_last(block->kind); a++)
-		if (attribute_row(a)->metric)
-			set_metric(block, a, attribute_row(a)->metric);
+	for (enum attribute a = block_first(block->kind); a <= block_last(block->kind); a++) {
+		const char *words = attribute_row(a)->metric;
+		struct scan s = scan_start(words, words ? strlen(words) : 0, 1);
+		struct value value;
+		struct diag d;
+
+		if (words && value_scan(&s, &attribute_row(a)->rule, UNITS_METRIC, &value, &d))
+			block_set(block, a, value);
+	}
 }

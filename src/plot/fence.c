@@ -31,23 +31,15 @@ struct fence fence_copy(const struct fence *fence)
 	return copy;
 }
 
-static bool run_equal(const struct fence_run *a, const struct fence_run *b)
-{
-	if (a->count != b->count)
-		return false;
-	for (int i = 0; i < a->count; i++)
-		if (!place_equal(a->points[i], b->points[i]))
-			return false;
-	return true;
-}
-
 bool fence_equal(const struct fence *a, const struct fence *b)
 {
 	if (strcmp(a->name, b->name) != 0 || !block_equal(&a->block, &b->block) ||
 		a->run_count != b->run_count || !legs_equal(&a->gates, &b->gates))
 		return false;
 	for (size_t i = 0; i < a->run_count; i++)
-		if (!run_equal(&a->runs[i], &b->runs[i]))
+		if (a->runs[i].count != b->runs[i].count ||
+			memcmp(a->runs[i].points, b->runs[i].points,
+				(size_t)a->runs[i].count * sizeof(struct place)) != 0)
 			return false;
 	return true;
 }

@@ -102,11 +102,8 @@ void legs_add_all(struct legs *legs, const struct legs *more)
 
 bool legs_equal(const struct legs *a, const struct legs *b)
 {
-	size_t same = 0;
-
-	while (same < a->count && same < b->count && leg_equal(a->items[same], b->items[same]))
-		same++;
-	return same == a->count && same == b->count;
+	return a->count == b->count && (a->count == 0 ||
+		memcmp(a->items, b->items, a->count * sizeof *a->items) == 0);
 }
 
 int64_t legs_length(const struct legs *legs)

@@ -213,22 +213,14 @@ static int half_turn_side(const struct mirror *mirror, struct place at)
 	return across ? across : compare(at.y, mirror->down);
 }
 
+_Static_assert((MIRROR_LEFT_RIGHT ^ MIRROR_TOP_BOTTOM) == MIRROR_FOUR_WAY, "bits of a kind");
+
 /* What a kind asks: across the upright axis, down across the level one, or of the half-turn. */
 static bool is_true_of(enum mirror_kind kind, bool across, bool down, bool turned)
 {
-	switch (kind) {
-	case MIRROR_OFF:
-		return true;
-	case MIRROR_LEFT_RIGHT:
-		return across;
-	case MIRROR_TOP_BOTTOM:
-		return down;
-	case MIRROR_FOUR_WAY:
-		return across && down;
-	case MIRROR_HALF_TURN:
+	if (kind == MIRROR_HALF_TURN)
 		return turned;
-	}
-	return true;
+	return (across || !(kind & MIRROR_LEFT_RIGHT)) && (down || !(kind & MIRROR_TOP_BOTTOM));
 }
 
 bool mirror_has_side(const struct mirror *mirror, int x, int y)
@@ -268,14 +260,7 @@ bool mirror_is_leg_beside(const struct mirror *mirror, struct place from, struct
 
 enum mirror_kind mirror_toggled(enum mirror_kind now, enum mirror_kind pressed)
 {
-	bool across = now == MIRROR_LEFT_RIGHT || now == MIRROR_FOUR_WAY;
-	bool down = now == MIRROR_TOP_BOTTOM || now == MIRROR_FOUR_WAY;
-
 	if (pressed == MIRROR_HALF_TURN)
 		return now == MIRROR_HALF_TURN ? MIRROR_OFF : MIRROR_HALF_TURN;
-	across = across != (pressed == MIRROR_LEFT_RIGHT);
-	down = down != (pressed == MIRROR_TOP_BOTTOM);
-	if (across && down)
-		return MIRROR_FOUR_WAY;
-	return across ? MIRROR_LEFT_RIGHT : down ? MIRROR_TOP_BOTTOM : MIRROR_OFF;
+	return now == MIRROR_HALF_TURN ? pressed : now ^ pressed;
 }

@@ -41,55 +41,53 @@ static struct place ahead(const struct walker *w, bool right)
 /* Walks on along the outline to the next corner and turns there. Returns how far it was. */
 static int64_t walk_side(struct walker *w, const struct ground *ground, char letter)
 {
-	int64_t length = 0;
-
-	for (;;) {
+	for (int64_t length = 1;; length++) {
 		struct place left, right;
+		bool is_own_right;
 
 		w->x += steps[w->heading].x;
 		w->y += steps[w->heading].y;
-		length++;
 		right = ahead(w, true);
 		left = ahead(w, false);
-		if (!is_own(ground, letter, right.x, right.y)) {
-			w->heading = (w->heading + 1) % 4;
-			w->reflex = false;
-			return length;
-		}
-		if (is_own(ground, letter, left.x, left.y)) {
-			w->heading = (w->heading + 3) % 4;
-			w->reflex = true;
+		is_own_right = is_own(ground, letter, right.x, right.y);
+		if (!is_own_right || is_own(ground, letter, left.x, left.y)) {
+			w->heading = (w->heading + (is_own_right ? 3 : 1)) % 4;
+			w->reflex = is_own_right;
 			return length;
 		}
 	}
-}
-
-/* Level sides with the region above and something else below, that a loop has passed: each loop has
- * some, and it passes them to the left. One byte a cell of the region's bounding box. */
-struct passed {
-	char *cells;
-	int left, top, width;
-};
-
-static char *passed_at(const struct passed *passed, int x, int y)
-{
-	return passed->cells + (size_t)(y - passed->top) * (size_t)passed->width +
-		(size_t)(x - passed->left);
 }
 
 /* What a trace works on. */
 struct trace {
 	struct arena *arena;
 	const struct ground *ground;
+	const struct region *region;
 	char letter;
-	struct passed passed; /* cells NULL: a region without holes needs no marks */
+	/* Level sides with the region above and something else below, that a loop has passed: each
+	 * loop has some, and it passes them to the left. One byte a cell of the region's bounding
+	 * box; NULL: a region without holes needs no marks. */
+	char *passed;
 };
+
+static size_t region_width(const struct region *r)
+{
+	return (size_t)(r->most.x - r->left + 1);
+}
+
+static char *passed_at(const struct trace *trace, int x, int y)
+{
+	const struct region *r = trace->region;
+
+	return trace->passed + (size_t)(y - r->first_cell.y) * region_width(r) +
+		(size_t)(x - r->left);
+}
 
 static void mark_passed(const struct trace *trace, const struct walker *from, int64_t length)
 {
-	if (trace->passed.cells && from->heading == LEFT)
+	if (trace->passed && from->heading == LEFT)
 		for (int64_t i = 1; i <= length; i++)
-			*passed_at(&trace->passed, from->x - (int)i, from->y - 1) = 1;
+			*passed_at(trace, from->x - (int)i, from->y - 1) = 1;
 }
 
 /* Walks round one loop from a corner of it. */
@@ -119,17 +117,15 @@ static struct loop trace_loop(const struct trace *trace, struct walker start)
 static bool find_hole(const struct trace *trace, const struct survey *survey, int region,
 	struct walker *start)
 {
-	const struct region *r = &survey->regions[region];
-
-	for (int y = start->y; y < r->most.y; y++) {
+	for (int y = start->y; y < trace->region->most.y; y++) {
 		size_t end = survey->row_runs[y + 1];
 
-		for (size_t i = survey_run_at(survey, r->left, y); i < end; i++) {
+		for (size_t i = survey_run_at(survey, trace->region->left, y); i < end; i++) {
 			const struct run *run = &survey->runs[i];
 
 			for (int x = run->left; run->region == region && x < run->right; x++) {
 				if (is_own(trace->ground, trace->letter, x, y + 1) ||
-					*passed_at(&trace->passed, x, y))
+					*passed_at(trace, x, y))
 					continue;
 				*start = (struct walker){ x, y + 1, DOWN, true };
 				return true;
@@ -144,13 +140,12 @@ void outline_trace(struct outline *out, struct arena *arena, const struct plot *
 {
 	const struct region *r = &survey->regions[region];
 	struct loop *loops = arena_new(arena, (size_t)r->holes + 1, sizeof *loops);
-	struct trace trace = { arena, &plot->ground, r->entry->letter,
-		{ NULL, r->left, r->first_cell.y, r->most.x - r->left + 1 } };
+	struct trace trace = { arena, &plot->ground, r, r->entry->letter, NULL };
 	struct walker start = { r->first_cell.x, r->first_cell.y, RIGHT, false };
 
 	if (r->holes)
-		trace.passed.cells = memory_new((size_t)(r->most.y - r->first_cell.y + 1),
-			(size_t)trace.passed.width);
+		trace.passed = memory_new((size_t)(r->most.y - r->first_cell.y + 1),
+			region_width(r));
 	loops[0] = trace_loop(&trace, start);
 	start.y = r->first_cell.y;
 	for (int i = 1; i <= r->holes; i++) {
@@ -161,7 +156,7 @@ void outline_trace(struct outline *out, struct arena *arena, const struct plot *
 		loops[i] = trace_loop(&trace, start);
 		start.y--; /* the same row may have another */
 	}
-	free(trace.passed.cells);
+	free(trace.passed);
 	*out = (struct outline){ loops, (int)r->holes + 1 };
 }
 
@@ -186,7 +181,7 @@ static void extend_square(uint16_t *side, size_t width)
 static uint16_t *largest_squares(const struct survey *survey, int region)
 {
 	const struct region *r = &survey->regions[region];
-	size_t width = (size_t)(r->most.x - r->left + 2); /* one column of zeros at the left */
+	size_t width = region_width(r) + 1; /* one column of zeros at the left */
 	size_t height = (size_t)(r->most.y - r->first_cell.y + 2); /* and a row on top */
 	uint16_t *sides = memory_new(width * height, sizeof *sides);
 

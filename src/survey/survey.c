@@ -5,19 +5,20 @@
 #include <stdio.h>
 #include <stdlib.h>
 
-static size_t count_runs(const struct ground *ground)
+/* No fewer than there are: ends of rows are passed over. */
+static size_t runs_most(const struct ground *ground)
 {
-	size_t cells = ground_count(ground), columns = (size_t)ground->columns, count = 0;
+	size_t count = (size_t)ground->rows;
 
-	for (size_t i = 0; i < cells; i++)
-		count += i % columns == 0 || ground->cells[i] != ground->cells[i - 1];
+	for (size_t i = 1; i < ground_count(ground); i++)
+		count += ground->cells[i] != ground->cells[i - 1];
 	return count;
 }
 
 static struct run *find_runs(struct survey *out, struct arena *arena, const struct plot *plot)
 {
 	const struct ground *ground = &plot->ground;
-	struct run *runs = arena_new(arena, count_runs(ground), sizeof *runs);
+	struct run *runs = arena_new(arena, runs_most(ground), sizeof *runs);
 	size_t *row_runs = arena_new(arena, (size_t)ground->rows + 1, sizeof *row_runs), count = 0;
 
 	for (int y = 0; y < ground->rows; y++) {

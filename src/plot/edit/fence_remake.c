@@ -40,17 +40,6 @@ static void ends_meet(struct end *ends, const size_t *order, size_t count)
 	}
 }
 
-static struct end *ends_of(const struct legs *legs)
-{
-	struct end *ends = memory_new(2 * legs->count, sizeof *ends);
-
-	for (size_t i = 0; i < legs->count; i++) {
-		ends[2 * i] = (struct end){ legs->items[i].from, NONE };
-		ends[2 * i + 1] = (struct end){ legs->items[i].to, NONE };
-	}
-	return ends;
-}
-
 /* From an end along all that meets, into one run or more; marks what it has been along. */
 static void follow(struct fence *fence, const struct end *ends, size_t end, bool *is_done)
 {
@@ -74,12 +63,16 @@ static void follow(struct fence *fence, const struct end *ends, size_t end, bool
 static void follow_all(struct fence *fence, const struct legs *legs)
 {
 	size_t count = 2 * legs->count;
-	struct end *ends = ends_of(legs);
+	struct end *ends = memory_new(count, sizeof *ends);
 	size_t *order = memory_new(count, sizeof *order);
 	bool *is_done = memory_new(legs->count, sizeof *is_done);
 
-	for (size_t i = 0; i < count; i++)
+	for (size_t i = 0; i < count; i++) {
+		const struct leg *leg = &legs->items[i / 2];
+
+		ends[i] = (struct end){ i % 2 ? leg->to : leg->from, NONE };
 		order[i] = i;
+	}
 	qsort_r(order, count, sizeof *order, end_compare, ends);
 	ends_meet(ends, order, count);
 	for (int closed = 0; closed <= 1; closed++)

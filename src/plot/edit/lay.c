@@ -119,16 +119,14 @@ static void seed_add(struct seeds *seeds, int x, int y)
 	seeds->places[seeds->count++] = (struct place){ x, y };
 }
 
-/* Adds a seed for every stretch of `from` letters between left and right in row y. */
-static void seed_row(struct seeds *seeds, struct ground *ground, struct rectangle stretch,
-	char from)
+/* Adds a seed for every stretch of `from` letters over and under a row of the patch. */
+static void seed_beside(struct seeds *seeds, struct ground *ground, struct rectangle row, char from)
 {
-	if (stretch.top < 0 || stretch.top >= ground->rows)
-		return;
-	for (int x = stretch.left; x <= stretch.right; x++)
-		if (*ground_at(ground, x, stretch.top) == from &&
-			(x == stretch.left || *ground_at(ground, x - 1, stretch.top) != from))
-			seed_add(seeds, x, stretch.top);
+	for (int y = row.top - 1; y <= row.top + 1; y += 2)
+		for (int x = row.left; y >= 0 && y < ground->rows && x <= row.right; x++)
+			if (*ground_at(ground, x, y) == from &&
+				(x == row.left || *ground_at(ground, x - 1, y) != from))
+				seed_add(seeds, x, y);
 }
 
 /* The patch's rows are first marked in the ground itself, with a byte that is no letter, and
@@ -156,10 +154,7 @@ static void patch_find(struct ground *ground, int x, int y, struct rectangle **r
 			(size_t)(row.right - row.left + 1));
 		*rows = memory_grow(*rows, *count, &capacity, sizeof **rows);
 		(*rows)[(*count)++] = row;
-		seed_row(&seeds, ground, (struct rectangle){ row.left, row.top - 1, row.right, 0 },
-			from);
-		seed_row(&seeds, ground, (struct rectangle){ row.left, row.top + 1, row.right, 0 },
-			from);
+		seed_beside(&seeds, ground, row, from);
 	}
 	free(seeds.places);
 	for (size_t i = 0; i < *count; i++)

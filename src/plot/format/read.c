@@ -214,7 +214,6 @@ static bool read_fence(struct reader *r, struct scan *s)
 	if (!scan_quoted(s, 1, NAME_MOST, &name, r->d))
 		return false;
 	r->fence = details_add_fence(&r->plot->details, name);
-	fence_reader_start(&r->fence_reader, &r->plot->ground);
 	return scan_end(s, r->d);
 }
 
@@ -354,7 +353,8 @@ static bool read_all(struct reader *r)
 
 bool format_read(const char *bytes, size_t length, struct plot *plot, struct diag *d)
 {
-	struct reader r = { .lines = { bytes, length, 0, 0 }, .plot = plot, .d = d };
+	struct reader r = { .lines = { bytes, length, 0, 0 }, .plot = plot, .d = d,
+		.fence_reader.ground = &plot->ground };
 	bool is_read;
 
 	if (length > FORMAT_BYTES_MOST)

@@ -3,17 +3,10 @@
 
 #include <stdlib.h>
 
-void fence_reader_start(struct fence_reader *r, const struct ground *ground)
-{
-	r->ground = ground;
-	r->legs = r->gates = 0;
-}
-
 void fence_reader_fini(struct fence_reader *r)
 {
-	free(r->leg_places);
-	free(r->gate_places);
-	*r = (struct fence_reader){ .ground = NULL };
+	free(r->legs.items);
+	free(r->gates.items);
 }
 
 /* Fails at a point: all of X,Y. */
@@ -61,10 +54,11 @@ static bool leg_scan(const struct fence_reader *r, struct scan *s, struct place 
 		"another point, level with the one before or straight above or below it");
 }
 
-static void place_add(struct scan **places, size_t count, size_t *capacity, const struct scan *s)
+static void place_add(struct leg_places *places, const struct scan *s)
 {
-	*places = memory_grow(*places, count, capacity, sizeof **places);
-	(*places)[count] = *s;
+	places->items = memory_grow(places->items, places->count, &places->capacity,
+		sizeof *places->items);
+	places->items[places->count++] = *s;
 }
 
 bool fence_reader_run(struct fence_reader *r, struct scan *s, struct fence *fence, struct diag *d)
@@ -81,11 +75,10 @@ bool fence_reader_run(struct fence_reader *r, struct scan *s, struct fence *fenc
 	while (!scan_is_done(s) || run->count < FENCE_POINTS_LEAST) {
 		if (run->count == FENCE_POINTS_MOST)
 			return fail_point(s, d, "the end of the line: a run has at most 64 points");
-		place_add(&r->leg_places, r->legs, &r->leg_capacity, s);
+		place_add(&r->legs, s);
 		if (!leg_scan(r, s, run->points[run->count - 1], &leg, d))
 			return false;
 		fence_run_add(run, leg.to);
-		r->legs++;
 	}
 	return true;
 }
@@ -98,7 +91,7 @@ bool fence_reader_gate(struct fence_reader *r, struct scan *s, struct fence *fen
 	struct leg gate;
 
 	scan_blanks(s);
-	place_add(&r->gate_places, r->gates, &r->gate_capacity, s);
+	place_add(&r->gates, s);
 	if (!point_scan(r, s, &point, d))
 		return false;
 	scan_blanks(s);
@@ -107,7 +100,6 @@ bool fence_reader_gate(struct fence_reader *r, struct scan *s, struct fence *fen
 	if (!scan_is_done(s))
 		return fail_point(s, d, "the end of the line: a gate has two points");
 	legs_add(&fence->gates, gate);
-	r->gates++;
 	return true;
 }
 
@@ -125,7 +117,7 @@ static void flaw_add(struct flaw *first, const struct scan *place, const char *e
 		*first = (struct flaw){ place, expected };
 }
 
-bool fence_reader_end(const struct fence_reader *r, const struct fence *fence, bool is_whole,
+bool fence_reader_end(struct fence_reader *r, const struct fence *fence, bool is_whole,
 	struct diag *d)
 {
 	struct legs legs = LEGS_EMPTY;
@@ -135,11 +127,12 @@ bool fence_reader_end(const struct fence_reader *r, const struct fence *fence, b
 	fence_legs(fence, &legs);
 	leg = legs_first_overlap(&legs);
 	if (leg < legs.count)
-		flaw_add(&first, &r->leg_places[leg], "a leg that lies over no other of its fence");
+		flaw_add(&first, &r->legs.items[leg], "a leg that lies over no other of its fence");
 	if (gate < fence->gates.count)
-		flaw_add(&first, &r->gate_places[gate], "a gate that lies over no other");
+		flaw_add(&first, &r->gates.items[gate], "a gate that lies over no other");
 	if (is_whole && leg == legs.count && (gate = fence_first_stray(fence)) < fence->gates.count)
-		flaw_add(&first, &r->gate_places[gate], "a gate that lies on one leg of a run");
+		flaw_add(&first, &r->gates.items[gate], "a gate that lies on one leg of a run");
+	r->legs.count = r->gates.count = 0;
 	legs_fini(&legs);
 	return !first.place || fail_point(first.place, d, first.expected);
 }

@@ -5,14 +5,18 @@
 #include "plot/format/lines.h"
 #include "plot/plot.h"
 
-struct fence_reader {
-	const struct ground *ground;
-	struct scan *leg_places, *gate_places; /* where each was read, for its faults show late */
-	size_t legs, leg_capacity, gates, gate_capacity;
+/* Where each of some legs was read, for its faults show late. */
+struct leg_places {
+	struct scan *items; /* owned */
+	size_t count, capacity;
 };
 
-/* Starts a fence on this ground. */
-void fence_reader_start(struct fence_reader *r, const struct ground *ground);
+/* Of one fence after the other. */
+struct fence_reader {
+	const struct ground *ground;
+	struct leg_places legs, gates;
+};
+
 void fence_reader_fini(struct fence_reader *r);
 
 /* The rest of a line after "run" or "gate". What it has until it fails is in the fence. */
@@ -20,8 +24,8 @@ bool fence_reader_run(struct fence_reader *r, struct scan *s, struct fence *fenc
 bool fence_reader_gate(struct fence_reader *r, struct scan *s, struct fence *fence, struct diag *d);
 /* After all lines of a fence: false where legs or gates lie over each other, or a gate on no
  * leg. Of several faults the first in the file. is_whole: false where more lines would have
- * followed. */
-bool fence_reader_end(const struct fence_reader *r, const struct fence *fence, bool is_whole,
+ * followed. The next fence may follow. */
+bool fence_reader_end(struct fence_reader *r, const struct fence *fence, bool is_whole,
 	struct diag *d);
 
 #endif

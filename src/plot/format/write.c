@@ -45,16 +45,8 @@ static void write_head(const struct details *details, struct text *out, enum uni
 static void write_ground(const struct ground *ground, struct text *out)
 {
 	text_print(out, "\nground %d x %d\n", ground->columns, ground->rows);
-	for (int y = 0; y < ground->rows; y++) {
-		text_add(out, "  ");
-		text_add_bytes(out, ground_at(ground, 0, y), (size_t)ground->columns);
-		text_add(out, "\n");
-	}
-}
-
-static void write_point(struct place point, struct text *out)
-{
-	text_print(out, " %d,%d", point.x, point.y);
+	for (int y = 0; y < ground->rows; y++)
+		text_print(out, "  %.*s\n", ground->columns, ground_at(ground, 0, y));
 }
 
 static void write_fence(const struct fence *fence, struct text *out, enum units units)
@@ -66,14 +58,15 @@ static void write_fence(const struct fence *fence, struct text *out, enum units 
 	for (size_t i = 0; i < fence->run_count; i++) {
 		text_add(out, "  run");
 		for (int j = 0; j < fence->runs[i].count; j++)
-			write_point(fence->runs[i].points[j], out);
+			text_print(out, " %d,%d", fence->runs[i].points[j].x,
+				fence->runs[i].points[j].y);
 		text_add(out, "\n");
 	}
 	for (size_t i = 0; i < fence->gates.count; i++) {
-		text_add(out, "  gate");
-		write_point(fence->gates.items[i].from, out);
-		write_point(fence->gates.items[i].to, out);
-		text_add(out, "\n");
+		const struct leg *gate = &fence->gates.items[i];
+
+		text_print(out, "  gate %d,%d %d,%d\n", gate->from.x, gate->from.y, gate->to.x,
+			gate->to.y);
 	}
 }
 

@@ -142,22 +142,17 @@ bool store_is_changed(const struct store *store)
 	return !file_stamp_equal(&now, &store->stamp);
 }
 
-static bool is_anothers(const struct store *store, struct file_error *error)
-{
-	if (store->access == STORE_LOOKS)
-		snprintf(error->sentence, sizeof error->sentence,
-			"cannot write the plot: another session (process %ld) has it",
-			store->holder);
-	return store->access == STORE_LOOKS;
-}
-
 bool store_save(struct store *store, const struct plot *plot, struct file_error *error)
 {
 	struct text bytes = TEXT_EMPTY;
 	bool done;
 
-	if (is_anothers(store, error))
+	if (store->access == STORE_LOOKS) {
+		snprintf(error->sentence, sizeof error->sentence,
+			"cannot write the plot: another session (process %ld) has it",
+			store->holder);
 		return false;
+	}
 	format_write(plot, &bytes);
 	done = file_write(store->path, bytes.bytes, bytes.length, error);
 	text_fini(&bytes);
@@ -215,15 +210,6 @@ static bool rename_to_new(const char *from, const char *to)
 	return (errno == EINVAL || errno == ENOSYS) && link(from, to) == 0 && unlink(from) == 0;
 }
 
-static char *rescued_name(const struct store *store, int number)
-{
-	char suffix[32] = ".rescued";
-
-	if (number > 1)
-		snprintf(suffix, sizeof suffix, ".rescued-%d", number);
-	return path_beside(store->path, "", suffix);
-}
-
 bool store_rescue_keep(const struct store *store, char **kept)
 {
 	char *name = rescue_name(store);
@@ -231,13 +217,16 @@ bool store_rescue_keep(const struct store *store, char **kept)
 
 	*kept = NULL;
 	for (int i = 1; is_taken && i <= RESCUED_MOST; i++) {
-		char *to = rescued_name(store, i);
+		char suffix[32] = ".rescued";
 
-		if (rename_to_new(name, to))
-			*kept = to;
-		is_taken = !*kept && errno == EEXIST;
-		if (!*kept)
-			free(to);
+		if (i > 1)
+			snprintf(suffix, sizeof suffix, ".rescued-%d", i);
+		*kept = path_beside(store->path, "", suffix);
+		if (rename_to_new(name, *kept))
+			break;
+		is_taken = errno == EEXIST;
+		free(*kept);
+		*kept = NULL;
 	}
 	free(name);
 	return *kept != NULL;
