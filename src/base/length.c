@@ -32,11 +32,6 @@ static bool is_letter(char c)
 	return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
 }
 
-static bool is_digit(char c)
-{
-	return c >= '0' && c <= '9';
-}
-
 /* Takes the unit that comes next; NULL where none does. */
 static const struct unit *unit_scan(struct scan *s)
 {
@@ -106,7 +101,7 @@ static bool number_scan(struct scan *s, struct number *n)
 /* Reads the number of a length's part, which starts at s->at. */
 static bool part_number(struct scan *s, enum units units, struct number *n, struct diag *d)
 {
-	if (!is_digit(scan_peek(s)))
+	if (!char_is_digit(scan_peek(s)))
 		return scan_fail(s, s->at, d, "a length with its unit, such as %s",
 			units == UNITS_METRIC ? "150 mm" : "6 1/2 in");
 	if (!number_scan(s, n))
@@ -145,7 +140,7 @@ static bool part_follows(const struct scan *s)
 	struct scan ahead = *s;
 
 	scan_blanks(&ahead);
-	return is_digit(scan_peek(&ahead));
+	return char_is_digit(scan_peek(&ahead));
 }
 
 bool length_scan(struct scan *s, enum units units, nm *length, struct diag *d)

@@ -7,16 +7,6 @@
 #include <stdlib.h>
 #include <string.h>
 
-static bool is_blank(char c)
-{
-	return c == ' ' || c == '\t';
-}
-
-static bool is_digit(char c)
-{
-	return c >= '0' && c <= '9';
-}
-
 struct scan scan_start(const char *text, size_t length, int line)
 {
 	return (struct scan){ .text = text, .length = length, .line = line };
@@ -24,7 +14,7 @@ struct scan scan_start(const char *text, size_t length, int line)
 
 void scan_blanks(struct scan *s)
 {
-	while (s->at < s->length && is_blank(s->text[s->at]))
+	while (s->at < s->length && char_is_blank(s->text[s->at]))
 		s->at++;
 }
 
@@ -50,7 +40,7 @@ bool scan_take(struct scan *s, char c)
 
 static size_t word_end(const struct scan *s, size_t at)
 {
-	while (at < s->length && !is_blank(s->text[at]) && s->text[at] != ',')
+	while (at < s->length && !char_is_blank(s->text[at]) && s->text[at] != ',')
 		at++;
 	return at;
 }
@@ -93,7 +83,7 @@ bool scan_fail(const struct scan *s, size_t at, struct diag *d, const char *expe
 	va_list list;
 	size_t end;
 
-	while (at < s->length && is_blank(s->text[at]))
+	while (at < s->length && char_is_blank(s->text[at]))
 		at++;
 	end = word_end(s, at);
 	if (end == at && at < s->length)
@@ -139,7 +129,7 @@ bool scan_decimal(struct scan *s, int places, int64_t *units)
 			after = 0;
 			continue;
 		}
-		if (!is_digit(c))
+		if (!char_is_digit(c))
 			break;
 		if (after >= 0 && ++after > places)
 			return false;

@@ -16,6 +16,16 @@ struct scan {
 	int line;         /* for messages */
 };
 
+static inline bool char_is_blank(char c)
+{
+	return c == ' ' || c == '\t';
+}
+
+static inline bool char_is_digit(char c)
+{
+	return c >= '0' && c <= '9';
+}
+
 struct scan scan_start(const char *text, size_t length, int line);
 
 /* Skips blanks and tabs. */

@@ -52,7 +52,6 @@ static bool length_value(const struct reading *r)
 static bool plain_number(struct scan *s, int places, bool is_signed, int64_t *units)
 {
 	bool minus;
-	char next;
 
 	scan_blanks(s);
 	minus = is_signed && scan_peek(s) == '-';
@@ -61,8 +60,7 @@ static bool plain_number(struct scan *s, int places, bool is_signed, int64_t *un
 		return false;
 	if (minus)
 		*units = -*units;
-	next = scan_peek(s);
-	return next == '\0' || next == ' ' || next == '\t' || next == ',';
+	return s->at == s->length || char_is_blank(scan_peek(s)) || scan_peek(s) == ',';
 }
 
 static bool number_value(const struct reading *r)
@@ -215,7 +213,7 @@ static bool place_value(const struct reading *r)
 	if (!scan_decimal(s, 0, &x) || x > INT32_MAX || scan_peek(s) != ',')
 		return scan_fail(s, start, r->d, "a place X,Y");
 	s->at++;
-	if (scan_peek(s) == ' ' || scan_peek(s) == '\t' || !plain_number(s, 0, false, &y) ||
+	if (char_is_blank(scan_peek(s)) || !plain_number(s, 0, false, &y) ||
 		y > INT32_MAX)
 		return scan_fail(s, start, r->d, "a place X,Y");
 	r->out->as.place = (struct place){ (int)x, (int)y };

@@ -42,7 +42,7 @@ enum line_result lines_next(struct lines *lines, size_t most, struct scan *s, st
 	*s = scan_start(start, length, lines->number);
 	if (!line_check(s, most, d))
 		return LINE_BAD;
-	while (s->length && (start[s->length - 1] == ' ' || start[s->length - 1] == '\t'))
+	while (s->length && char_is_blank(start[s->length - 1]))
 		s->length--;
 	return LINE_READ;
 }

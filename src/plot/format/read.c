@@ -280,7 +280,7 @@ static bool read_line(struct reader *r, struct scan *s)
 		return read_row(r, s);
 	if (s->length == 0)
 		return true;
-	if (s->text[0] != ' ' && s->text[0] != '\t')
+	if (!char_is_blank(s->text[0]))
 		return read_top_line(r, s);
 	if (r->stage == STAGE_GROUND)
 		return scan_fail(s, 0, r->d, "the end of the ground: its %d rows are there",

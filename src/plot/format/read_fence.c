@@ -16,7 +16,7 @@ static bool fail_point(const struct scan *s, struct diag *d, const char *expecte
 
 	if (s->at == s->length)
 		return scan_fail(s, s->at, d, "%s", expected);
-	while (end < s->length && s->text[end] != ' ' && s->text[end] != '\t')
+	while (end < s->length && !char_is_blank(s->text[end]))
 		end++;
 	return diag_set(d, s->line, (int)s->at + 1, s->text + s->at, end - s->at, "%s", expected);
 }
