@@ -81,6 +81,21 @@ START_TEST(a_list_grows_by_doubling_and_keeps_its_items)
 }
 END_TEST
 
+START_TEST(what_blocks_took_is_counted_and_a_resized_one_once)
+{
+	size_t start = memory_taken(), grown;
+	char *block = memory_new(100, 1);
+
+	ck_assert_uint_ge(memory_taken() - start, 100);
+	block = memory_resize(block, 1000, 1);
+	grown = memory_taken() - start;
+	ck_assert_uint_ge(grown, 1000);
+	ck_assert_uint_lt(grown, 1100);
+	free(block);
+	ck_assert_uint_eq(memory_taken() - start, grown);
+}
+END_TEST
+
 START_TEST(an_arena_hands_out_zeroed_aligned_blocks_that_do_not_touch)
 {
 	enum { BLOCKS = 3000 };
@@ -267,6 +282,7 @@ Suite *test_suite(void)
 	tcase_add_test(block, resized_memory_keeps_what_it_held);
 	tcase_add_test(block, strings_and_bytes_are_copied_with_an_end);
 	tcase_add_test(block, a_list_grows_by_doubling_and_keeps_its_items);
+	tcase_add_test(block, what_blocks_took_is_counted_and_a_resized_one_once);
 	tcase_add_test(arena, an_arena_hands_out_zeroed_aligned_blocks_that_do_not_touch);
 	tcase_add_test(arena, an_arena_keeps_filling_a_chunk_behind_a_large_block);
 	tcase_add_test(arena, a_list_in_an_arena_keeps_its_items);
