@@ -48,11 +48,21 @@ static cJSON *rows_array(const struct takeoff *takeoff, const struct figure *fig
 	return array;
 }
 
+static cJSON *lengths_of(const struct figure *figure, const void *row)
+{
+	const struct spot *spot = figure_field(figure, row);
+	const nm *lengths;
+	int count;
+
+	if (figure->kind == FIGURE_SPOT)
+		return json_lengths((nm[]){ spot->x, spot->y }, 2);
+	lengths = figure_rows(figure, row, &count);
+	return json_lengths(lengths, count);
+}
+
 static cJSON *value_of(const struct takeoff *takeoff, const struct figure *figure, const void *row)
 {
 	const void *field = figure_field(figure, row);
-	const struct spot *spot;
-	int count;
 
 	switch (figure->kind) {
 	case FIGURE_COUNT:
@@ -79,14 +89,11 @@ static cJSON *value_of(const struct takeoff *takeoff, const struct figure *figur
 		return json_region(takeoff, (int)figure_whole(figure, row));
 	case FIGURE_PLACE:
 		return json_place(*(const struct place *)field);
-	case FIGURE_SPOT:
-		spot = field;
-		return json_lengths((nm[]){ spot->x, spot->y }, 2);
 	case FIGURE_SIZE:
 		return json_size(field);
+	case FIGURE_SPOT:
 	case FIGURE_LENGTHS:
-		field = figure_rows(figure, row, &count);
-		return json_lengths(field, count);
+		return lengths_of(figure, row);
 	case FIGURE_ROWS:
 		return rows_array(takeoff, figure, row);
 	case FIGURE_OBJECT:

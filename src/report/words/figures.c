@@ -122,10 +122,23 @@ static const char *enum_words(const struct report *report, const struct figure *
 	return report->wording == WORDING_PANEL ? word_label(word) : word_heading(word);
 }
 
+static const char *real_words(const struct report *report, enum figure_kind kind, double real)
+{
+	return kind == FIGURE_AREA ? plain_area(report, real) :
+		kind == FIGURE_VOLUME ? plain_volume(report, real) :
+		kind == FIGURE_WEIGHT ? plain_weight(report, real) :
+		plain_decimal(report, real, 2);
+}
+
+static const char *place_words(const struct report *report, const struct place *place)
+{
+	return say(report, "%d,%d", place->x, place->y);
+}
+
 const char *figure_words(const struct report *report, const struct figure *figure, const void *row,
 	int number)
 {
-	const struct place *place;
+	const void *field = figure_field(figure, row);
 
 	switch (figure->kind) {
 	case FIGURE_COUNT:
@@ -135,13 +148,10 @@ const char *figure_words(const struct report *report, const struct figure *figur
 	case FIGURE_INCHES:
 		return plain_inches(report, figure_whole(figure, row));
 	case FIGURE_AREA:
-		return plain_area(report, figure_real(figure, row));
 	case FIGURE_VOLUME:
-		return plain_volume(report, figure_real(figure, row));
 	case FIGURE_WEIGHT:
-		return plain_weight(report, figure_real(figure, row));
 	case FIGURE_NUMBER:
-		return plain_decimal(report, figure_real(figure, row), 2);
+		return real_words(report, figure->kind, figure_real(figure, row));
 	case FIGURE_MONEY:
 		return plain_money(report, figure_whole(figure, row));
 	case FIGURE_WORD:
@@ -151,16 +161,15 @@ const char *figure_words(const struct report *report, const struct figure *figur
 	case FIGURE_TEXT:
 		return figure_text(figure, row);
 	case FIGURE_LETTER:
-		return say(report, "%c", *(const char *)figure_field(figure, row));
+		return say(report, "%c", *(const char *)field);
 	case FIGURE_ENTRY:
-		return entry_words(report, figure_field(figure, row));
+		return entry_words(report, field);
 	case FIGURE_REGION:
 		return plain_region(report, (int)figure_whole(figure, row));
 	case FIGURE_PLACE:
-		place = figure_field(figure, row);
-		return say(report, "%d,%d", place->x, place->y);
+		return place_words(report, field);
 	case FIGURE_SIZE:
-		return plain_size(report, figure_field(figure, row));
+		return plain_size(report, field);
 	case FIGURE_TRUTH:
 	case FIGURE_SPOT:
 	case FIGURE_LENGTHS:

@@ -4,6 +4,7 @@
 #include "takeoff/fence/fence_values.h"
 
 #include <math.h>
+#include <assert.h>
 #include <stdlib.h>
 
 /* Directions in which the fence continues from a post, added up. */
@@ -118,6 +119,7 @@ void posts_place(struct fencing *fencing, struct arena *arena)
 		want_ends(&wants, fencing->gates[i].from, fencing->gates[i].to,
 			fencing->gates[i].heading, true);
 	wants.count = join_wanted(wants.list, wants.count);
+	assert(wants.list || wants.count == 0);
 	posts = arena_new(arena, wants.count, sizeof *posts);
 	for (size_t i = 0; i < wants.count; i++) {
 		posts[i] = (struct fence_post){ wants.list[i].at, kind_of(&wants.list[i]) };
