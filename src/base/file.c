@@ -206,7 +206,7 @@ static bool content_write(const struct writing *w, int fd)
 static bool replace(const struct writing *w, const struct stat *like)
 {
 	struct text name = TEXT_EMPTY;
-	int fd, cause;
+	int fd;
 	bool done;
 
 	/* As short as the path's own may be long. */
@@ -215,6 +215,8 @@ static bool replace(const struct writing *w, const struct stat *like)
 	fd = mkostemp(name.bytes, O_CLOEXEC);
 	done = fd >= 0;
 	if (done) {
+		int cause;
+
 		done = (like ? mode_copy(fd, like) : fchmod(fd, mode_new()) == 0) &&
 			content_write(w, fd);
 		done = finish(fd, done) && rename(name.bytes, w->path) == 0;
