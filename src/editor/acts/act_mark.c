@@ -2,6 +2,16 @@
 #include "editor/acts/shared.h"
 #include "plot/edit/patch.h"
 
+bool act_has_peg(struct editor *editor)
+{
+	const char *key = acts_key(ACT_PEG);
+
+	if (!editor->is_pegged)
+		editor_say(editor, "Peg a corner first: %s, go to the other corner, and %s again.",
+			key, key);
+	return editor->is_pegged;
+}
+
 bool act_has_mark(struct editor *editor)
 {
 	if (!editor->is_marked)

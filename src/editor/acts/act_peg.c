@@ -2,16 +2,6 @@
 #include "editor/acts/shared.h"
 #include "editor/sheets/cells.h"
 
-bool act_has_peg(struct editor *editor)
-{
-	const char *key = acts_key(ACT_PEG);
-
-	if (!editor->is_pegged)
-		editor_say(editor, "Peg a corner first: %s, go to the other corner, and %s again.",
-			key, key);
-	return editor->is_pegged;
-}
-
 static void act_fill(struct editor *editor)
 {
 	if (!act_has_peg(editor))

@@ -4,7 +4,7 @@
 
 #include "editor/editor.h"
 
-/* False, having said what to do first, where no corner is pegged. act_peg.c. */
+/* False, having said what to do first, where no corner is pegged. act_mark.c. */
 bool act_has_peg(struct editor *editor);
 /* The same where nothing is marked. act_mark.c. */
 bool act_has_mark(struct editor *editor);
