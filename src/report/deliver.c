@@ -1,5 +1,5 @@
 #include "report/deliver.h"
-#include "report/words/mark.h"
+#include "report/words/first_line.h"
 
 #include <stdio.h>
 

@@ -3,7 +3,7 @@
 #include "support/golden.h"
 #include "report/json/json.h"
 #include "report/words/snag_words.h"
-#include "report/words/mark.h"
+#include "report/words/first_line.h"
 
 #include <cjson/cJSON.h>
 

@@ -3,7 +3,7 @@
 #include "support/golden.h"
 #include "base/utf8.h"
 #include "report/text/print.h"
-#include "report/words/mark.h"
+#include "report/words/first_line.h"
 
 #include <locale.h>
 #include <math.h>

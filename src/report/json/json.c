@@ -2,7 +2,7 @@
 #include "prices/book_json.h"
 #include "report/json/json_rows.h"
 #include "report/words/item_words.h"
-#include "report/words/mark.h"
+#include "report/words/first_line.h"
 #include "report/words/snag_words.h"
 
 #include <string.h>
@@ -287,8 +287,8 @@ void report_json(struct sink *out, const struct plot *plot, const struct takeoff
 		.takeoff = takeoff, .units = plot_units(plot) };
 
 	json_start();
-	sink_print(out, "{\n  \"format\": \"%s\", \"version\": %d, \"complete\": %s", MARK_JSON,
-		MARK_VERSION, takeoff->complete ? "true" : "false");
+	sink_print(out, "{\n  \"format\": \"%s\", \"version\": %d, \"complete\": %s",
+		FIRST_LINE_JSON, FIRST_LINE_VERSION, takeoff->complete ? "true" : "false");
 	json_plot(&report);
 	for (int i = 0; i < takeoff_shown_count; i++) {
 		json_shown(&report, &takeoff_shown[i]);

@@ -1,5 +1,5 @@
 #include "report/text/print.h"
-#include "report/words/mark.h"
+#include "report/words/first_line.h"
 
 static void print_titled(const struct report *report)
 {
@@ -31,7 +31,7 @@ void report_text(struct sink *out, const struct plot *plot, const struct takeoff
 	const struct report report = { .out = out, .words = &words, .plot = plot,
 		.takeoff = takeoff, .units = plot_units(plot), .file = name };
 
-	sink_print(out, "%s %d\n", MARK_TEXT, MARK_VERSION);
+	sink_print(out, "%s %d\n", FIRST_LINE_TEXT, FIRST_LINE_VERSION);
 	for (size_t i = 0; i < sizeof sections / sizeof *sections; i++) {
 		sections[i](&report);
 		arena_clear(&words);

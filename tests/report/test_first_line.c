@@ -1,5 +1,5 @@
 #include "support/runner.h"
-#include "report/words/mark.h"
+#include "report/words/first_line.h"
 
 #include <string.h>
 
@@ -74,7 +74,7 @@ END_TEST
 
 Suite *test_suite(void)
 {
-	Suite *suite = suite_create("mark");
+	Suite *suite = suite_create("first_line");
 	TCase *known = suite_case(suite, "known");
 
 	tcase_add_loop_test(known, a_takeoff_is_known_by_its_beginning, 0,

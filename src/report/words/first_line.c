@@ -1,4 +1,4 @@
-#include "report/words/mark.h"
+#include "report/words/first_line.h"
 
 #include <string.h>
 
@@ -29,7 +29,7 @@ static size_t take_any(struct view *view, const char *set)
 /* The first line of a text, of any version. */
 static bool is_text(struct view view)
 {
-	if (!take(&view, MARK_TEXT " ") || take_any(&view, "0123456789") == 0)
+	if (!take(&view, FIRST_LINE_TEXT " ") || take_any(&view, "0123456789") == 0)
 		return false;
 	take_any(&view, "\r");
 	return view.at == view.end || *view.at == '\n';
@@ -43,10 +43,11 @@ static bool take_after_blanks(struct view *view, const char *word)
 
 static bool is_json(struct view view)
 {
-	if (view.end - view.at > MARK_JSON_WITHIN)
-		view.end = view.at + MARK_JSON_WITHIN;
+	if (view.end - view.at > FIRST_LINE_WITHIN)
+		view.end = view.at + FIRST_LINE_WITHIN;
 	return take_after_blanks(&view, "{") && take_after_blanks(&view, "\"format\"") &&
-		take_after_blanks(&view, ":") && take_after_blanks(&view, "\"" MARK_JSON "\"");
+		take_after_blanks(&view, ":") &&
+		take_after_blanks(&view, "\"" FIRST_LINE_JSON "\"");
 }
 
 bool report_is_takeoff(const char *bytes, size_t length)
