@@ -417,7 +417,7 @@ static void fill_sizes(struct plot *plot, int i)
 static const struct {
 	void (*act)(struct plot *, int);
 	int acts;
-} fillings[] = { { fill_cell, 500000 }, { fill_notes, 1200 }, { fill_mixes, 2500 },
+} fillings[] = { { fill_cell, 700000 }, { fill_notes, 1200 }, { fill_mixes, 2500 },
 	{ fill_sizes, 2500 } };
 
 START_TEST(a_history_never_takes_more_than_64_mib)
