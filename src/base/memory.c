@@ -1,5 +1,4 @@
 #include "base/memory.h"
-#include "base/text.h"
 
 #include <malloc.h>
 #include <stdarg.h>
@@ -150,10 +149,16 @@ void *arena_grow(struct arena *arena, void *items, size_t count, size_t *capacit
 
 char *arena_vprint(struct arena *arena, const char *format, va_list list)
 {
-	struct text text = TEXT_EMPTY;
+	va_list again;
+	size_t size;
+	char *text;
 
-	text_vprint(&text, format, list);
-	return text_keep(&text, arena);
+	va_copy(again, list);
+	size = (size_t)vsnprintf(NULL, 0, format, again) + 1;
+	va_end(again);
+	text = arena_new(arena, size, 1);
+	vsnprintf(text, size, format, list);
+	return text;
 }
 
 char *arena_print(struct arena *arena, const char *format, ...)
