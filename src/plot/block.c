@@ -7,11 +7,10 @@
 
 void block_fini(struct block *block)
 {
-	for (enum attribute a = block_first(block->kind);
-		block->values && a <= block_last(block->kind);
-		a++)
-		value_fini(attribute_row(a)->rule.kind,
-			&block->values[a - block_first(block->kind)]);
+	enum attribute first = block_first(block->kind);
+
+	for (enum attribute a = first; block->values && a <= block_last(block->kind); a++)
+		value_fini(attribute_row(a)->rule.kind, &block->values[a - first]);
 	free(block->values);
 	for (size_t i = 0; i < block->notes.count; i++)
 		free(block->notes.texts[i]);

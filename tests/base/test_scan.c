@@ -59,7 +59,7 @@ static const struct {
 } words[] = {
 	{ "bed b", 0, 1, "bed" }, { "bed b", 3, 5, "b" }, { "bed   ", 3, 7, "the end of the line" },
 	{ "topsoil 5,compost", 8, 9, "5" }, { "a,b", 1, 2, "," },
-		{ "", 0, 1, "the end of the line" },
+	{ "", 0, 1, "the end of the line" },
 	{ " \t\x01", 0, 3, "<01>" },
 };
 
@@ -82,7 +82,7 @@ static const struct {
 	const char *found;
 } characters[] = {
 	{ "ab", 0, "a" }, { "ab", 1, "b" }, { "ab", 2, "the end of the line" },
-		{ "a b", 1, "a blank" },
+	{ "a b", 1, "a blank" },
 	{ "a\tb", 1, "<09>" }, { "a\xE2\x82\xACz", 1, "\xE2\x82\xAC" }, { "a\xFFz", 1, "<FF>" },
 	{ "a,b", 1, "," },
 };

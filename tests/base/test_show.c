@@ -110,10 +110,10 @@ static const struct {
 } volumes[] = {
 	{ 0, UNITS_IMPERIAL, "0.0 cu ft" }, { 9.5 * CU_FT, UNITS_IMPERIAL, "9.5 cu ft" },
 	{ 26.9 * CU_FT, UNITS_IMPERIAL, "26.9 cu ft" },
-		{ 26.96 * CU_FT, UNITS_IMPERIAL, "1.00 cu yd" },
+	{ 26.96 * CU_FT, UNITS_IMPERIAL, "1.00 cu yd" },
 	{ 27 * CU_FT, UNITS_IMPERIAL, "1.00 cu yd" }, { 36 * CU_FT, UNITS_IMPERIAL, "1.33 cu yd" },
 	{ 0, UNITS_METRIC, "0 L" }, { 0.052, UNITS_METRIC, "52 L" },
-		{ 0.0994, UNITS_METRIC, "99 L" },
+	{ 0.0994, UNITS_METRIC, "99 L" },
 	{ 0.0996, UNITS_METRIC, "0.10 m3" }, { 0.1, UNITS_METRIC, "0.10 m3" },
 	{ 0.516, UNITS_METRIC, "0.52 m3" },
 };
@@ -180,7 +180,7 @@ static const struct {
 } decimals[] = {
 	{ 0, 0, "0" }, { 0, 2, "0.00" }, { 0.5, 0, "1" }, { 1234.5, 1, "1,234.5" },
 	{ 0.05, 1, "0.1" }, { 0.995, 1, "1.0" }, { 999.96, 1, "1,000.0" },
-		{ 1.000001, 6, "1.000001" },
+	{ 1.000001, 6, "1.000001" },
 	{ 12345678.25, 2, "12,345,678.25" },
 };
 

@@ -90,7 +90,7 @@ static const struct {
 	bool is_text;
 } characters[] = {
 	{ ' ', true }, { 'A', true }, { '~', true }, { 0xA0, true }, { 0xE9, true },
-		{ 0x3B1, true },
+	{ 0x3B1, true },
 	{ 0x4E2D, true }, { 0x1F331, true }, { 0x301, true }, { 0xFFFD, true }, { 0x10000, true },
 	{ 0x00, false }, { 0x09, false }, { 0x0A, false }, { 0x0D, false }, { 0x1B, false },
 	{ 0x1F, false }, { 0x7F, false }, { 0x80, false }, { 0x85, false }, { 0x9B, false },

@@ -60,7 +60,7 @@ static const struct {
 	const char *side, *run;
 } sides[] = {
 	{ "Top", "2,1 6,1" }, { "Bottom", "2,4 6,4" }, { "Left", "2,1 2,4" },
-		{ "Right", "6,1 6,4" },
+	{ "Right", "6,1 6,4" },
 };
 
 START_TEST(each_side_of_what_is_meant_can_be_fenced)

@@ -367,7 +367,7 @@ START_TEST(mirror_keys_turn_their_own_part_on_and_off)
 	} presses[] = {
 		{ '|', "left-right" }, { '-', "four-way" }, { '|', "top-bottom" }, { '-', "off" },
 		{ '-', "top-bottom" }, { '%', "half-turn" }, { '|', "left-right" },
-			{ '%', "half-turn" },
+		{ '%', "half-turn" },
 		{ '%', "off" },
 	};
 	struct desk *b = open_ground();

@@ -37,7 +37,7 @@ static const struct {
 } files[] = {
 	{ BYTES(""), "$" }, { BYTES("a"), "a|$" }, { BYTES("a\n"), "a|$" }, { BYTES("\n"), "|$" },
 	{ BYTES("a\nb"), "a|b|$" }, { BYTES("a\n\nb\n"), "a||b|$" },
-		{ BYTES("a\r\nb\r\n"), "a|b|$" },
+	{ BYTES("a\r\nb\r\n"), "a|b|$" },
 	{ BYTES("\r\n"), "|$" }, { BYTES("  a \t \n"), "  a|$" }, { BYTES(" \t \nb"), "|b|$" },
 	{ BYTES("a \r\n"), "a|$" }, { BYTES("12345678\n"), "12345678|$" },
 	{ BYTES("12345678\r\n"), "12345678|$" }, { BYTES("12345678"), "12345678|$" },

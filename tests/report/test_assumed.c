@@ -63,7 +63,7 @@ static const struct { enum attribute attribute; const char *value; } usual[] = {
 	{ ALLOW_SHORTEST, "7 in" }, { ALLOW_INSIDE, "38 in" }, { ALLOW_HELD, "left,right,top" },
 	{ ALLOW_FROST, "40 in" }, { ALLOW_FABRIC_WIDTH, "4 ft" }, { ALLOW_FABRIC_LENGTH, "30 ft" },
 	{ ALLOW_FABRIC_OFFCUT, "10 ft" }, { ALLOW_POST_STOCK, "15 in" },
-		{ ALLOW_TRUCK_STEP, "3 cu yd" },
+	{ ALLOW_TRUCK_STEP, "3 cu yd" },
 	{ ALLOW_PICKUP_WEIGHT, "500 lb" }, { ALLOW_TRUCK_WEIGHT, "2000 lb" },
 	{ ALLOW_TRUCK_VOLUME, "2 cu yd" }, { BED_CAP, "12 in x 8 in x 3 in" },
 	{ BED_MIX, "topsoil 3, compost 1, sharp-sand 1" }, { FENCE_LEAF, "9 ft" },

@@ -49,7 +49,7 @@ static struct item item_of(const char *id, double order)
  * 13.5 bags of 2 cu ft are a cubic yard, by the definition of the yard. */
 static const struct { double cubic_feet, bags; } bags[] = {
 	{ 150, 75 }, { 150.001, 76 }, { 149.999, 75 }, { 27, 14 }, { 2, 1 }, { 0.01, 1 },
-		{ 148, 74 },
+	{ 148, 74 },
 };
 
 START_TEST(whole_bags_cover_the_order_and_no_more)

@@ -28,7 +28,7 @@ static void row_compare(struct step *step, size_t *capacity, struct text *letter
 	}
 }
 
-static void spans_find(struct step *step, const struct plot *before, const struct plot *after)
+static void letters_find(struct step *step, const struct plot *before, const struct plot *after)
 {
 	struct text letters = TEXT_EMPTY;
 	size_t capacity = 0, length;
@@ -52,7 +52,7 @@ struct step *step_between(const struct plot *before, const struct plot *after)
 	bool is_detailed = !details_equal(&before->details, &after->details);
 
 	if (!is_resized)
-		spans_find(step, before, after);
+		letters_find(step, before, after);
 	if (!is_resized && !is_detailed && step->changed_count == 0) {
 		step_free(step);
 		return NULL;
@@ -86,7 +86,7 @@ void step_free(struct step *step)
 	free(step);
 }
 
-static void spans_put(const struct step *step, struct ground *ground, int side)
+static void letters_put(const struct step *step, struct ground *ground, int side)
 {
 	const char *at = step->letters;
 
@@ -106,7 +106,7 @@ void step_put(const struct step *step, struct plot *plot, int side)
 		ground_fini(&plot->ground);
 		plot->ground = ground_copy(&step->grounds[side]);
 	}
-	spans_put(step, &plot->ground, side);
+	letters_put(step, &plot->ground, side);
 	if (step->details) {
 		details_fini(&plot->details);
 		plot->details = details_copy(&step->details[side]);

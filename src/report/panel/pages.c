@@ -211,7 +211,7 @@ static const struct {
 } table[] = {
 	{ "Areas", areas }, { "Edges", edges }, { "Beds", page_beds }, { "Walls", walls },
 	{ "Fill", fill }, { "Stone", stone }, { "Dig", dig }, { "Fence", fence },
-		{ "Costs", costs },
+	{ "Costs", costs },
 	{ "Snags", snags },
 };
 enum { BY_HAND = sizeof table / sizeof *table };

@@ -24,7 +24,7 @@ static void print_sums(const struct report *report)
 {
 	static const struct table_column columns[] = {
 		{ "", COLUMN_LEFT }, { "In the ground", COLUMN_RIGHT },
-			{ "Dug, loose", COLUMN_RIGHT },
+		{ "Dug, loose", COLUMN_RIGHT },
 	};
 	const struct earthwork *work = &report->takeoff->earthwork;
 	const struct { const char *what; double bank, loose; } kinds[] = {

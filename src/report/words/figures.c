@@ -63,7 +63,7 @@ static int figures_compare(const struct figure *figure, const void *a, const voi
 		return compare_several(figure, a, b);
 	case FIGURE_OBJECT:
 		return rows_compare(figure_field(figure, a), figure_field(figure, b),
-		figure->table);
+			figure->table);
 	case FIGURE_SIZE:
 	case FIGURE_PLACE:
 	case FIGURE_SPOT:

@@ -128,7 +128,7 @@ static const char *note_words(const struct report *report, const struct note *no
 		return "loose, to haul away";
 	case NOTE_ROLL:
 		return say(report, "whole; %s x %s", length,
-		plain_length(report, note->lengths[1]));
+			plain_length(report, note->lengths[1]));
 	case NOTE_LINER:
 		return say(report, "with %s turned under", length);
 	case NOTE_PIECE:
