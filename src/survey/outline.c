@@ -5,14 +5,14 @@
 #include <stdint.h>
 #include <stdlib.h>
 
-enum heading { RIGHT, DOWN, LEFT, UP };
+enum direction { RIGHT, DOWN, LEFT, UP };
 
 static const struct place steps[] = { { 1, 0 }, { 0, 1 }, { -1, 0 }, { 0, -1 } };
 
 /* A grid point and the way one leaves it, the region on the right hand. */
 struct walker {
 	int x, y;
-	enum heading heading;
+	enum direction heading;
 	bool reflex; /* how one turned there */
 };
 
