@@ -34,4 +34,7 @@ Suite *test_suite(void);
  * CK_TIMEOUT_MULTIPLIER. */
 TCase *suite_case(Suite *suite, const char *name);
 
+/* How many times to try what is tried at random: few in `make check`, many in `make check-all`. */
+int runner_count(int few, int many);
+
 #endif
