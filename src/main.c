@@ -1,6 +1,8 @@
+#include "base/complain.h"
 #include "report/command.h"
 #include "screen/screen.h"
 
+#include <errno.h>
 #include <locale.h>
 #include <stdio.h>
 #include <string.h>
@@ -25,15 +27,18 @@ static const char usage[] =
 	"To begin:  parterre garden.plot\n"
 	"More:      man parterre, man 5 parterre-plot, man 5 parterre-prices\n";
 
-static int complain(const char *what, const char *word)
-{
-	fprintf(stderr, "parterre: %s%s\nTry: parterre --help\n", what, word);
-	return 2;
-}
-
+/* Standard output may be a full disk. */
 static int shown(const char *text)
 {
-	return fputs(text, stdout) >= 0 && fflush(stdout) == 0 ? 0 : 2;
+	if (fputs(text, stdout) >= 0 && fflush(stdout) == 0)
+		return 0;
+	return complain("cannot write to standard output: %s", strerror(errno));
+}
+
+static int misunderstood(const char *what, const char *word)
+{
+	complain("%s%s", what, word);
+	return complain("try parterre --help");
 }
 
 int main(int argc, char **argv)
@@ -47,8 +52,8 @@ int main(int argc, char **argv)
 	if (strcmp(argv[1], "takeoff") == 0)
 		return command_takeoff(argc - 1, argv + 1);
 	if (argv[1][0] == '-')
-		return complain("unknown option ", argv[1]);
+		return misunderstood("unknown option ", argv[1]);
 	if (argc > 2)
-		return complain("one plot at a time; not understood: ", argv[2]);
+		return misunderstood("one plot at a time; not understood: ", argv[2]);
 	return screen_run(argv[1]);
 }

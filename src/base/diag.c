@@ -1,5 +1,5 @@
 #include "base/diag.h"
-#include "base/utf8.h"
+#include "base/spell.h"
 
 #include <stdarg.h>
 #include <stdio.h>
@@ -11,22 +11,17 @@ static void found_copy(char *found, size_t room, const char *bytes, size_t lengt
 	size_t used = 0, cut = 0;
 
 	for (size_t i = 0; i < length;) {
-		uint32_t code = 0;
-		size_t step = utf8_decode(bytes + i, length - i, &code);
-		bool shown = step && utf8_is_text(code);
-		size_t width = shown ? step : 4;
+		char spelled[SPELLED_MOST + 1];
+		size_t width;
 
+		i += spell_character(bytes + i, length - i, spelled, &width);
 		if (used + width + 1 > room) {
 			memcpy(found + cut, "...", 4);
 			return;
 		}
-		if (shown)
-			memcpy(found + used, bytes + i, step);
-		else
-			snprintf(found + used, 5, "<%02X>", (unsigned)(unsigned char)bytes[i]);
+		memcpy(found + used, spelled, width);
 		used += width;
 		cut = used + 4 <= room ? used : cut;
-		i += shown ? step : 1;
 	}
 	found[used] = '\0';
 }

@@ -1,5 +1,6 @@
 #include "editor/editor.h"
 #include "base/memory.h"
+#include "base/spell.h"
 #include "plot/edit/patch.h"
 #include "prices/prices.h"
 #include "takeoff/takeoff.h"
@@ -15,16 +16,23 @@ struct drawing {
 	struct plot plot;
 };
 
+/* Of the plot's file without its folder, spelled out. */
+static char *name_of(const char *path)
+{
+	const char *slash = strrchr(path, '/');
+	struct text name = TEXT_EMPTY;
+
+	spell(&name, slash ? slash + 1 : path);
+	return text_take(&name);
+}
+
 void editor_init(struct editor *editor, struct asker *asker, const char *path)
 {
-	const char *slash;
-
 	*editor = (struct editor){ .asker = asker, .step = 1, .hand = OPEN_GROUND,
 		.frame = 1, .run = 1, .message = TEXT_EMPTY };
 	store_open(&editor->store, path);
 	editor->is_looking = editor->store.access == STORE_LOOKS;
-	slash = strrchr(editor->store.path, '/');
-	editor->name = slash ? slash + 1 : editor->store.path;
+	editor->name = name_of(path);
 	editor->drawing = memory_new(1, sizeof *editor->drawing);
 	editor->plot = &editor->drawing->plot;
 	plot_init(&editor->drawing->plot);
@@ -51,6 +59,7 @@ void editor_fini(struct editor *editor)
 	plot_fini(&editor->drawing->plot);
 	free(editor->drawing);
 	store_close(&editor->store);
+	free(editor->name);
 }
 
 void editor_take(struct editor *editor, struct plot *plot, bool is_saved)

@@ -24,7 +24,7 @@ enum { EDITOR_STATES = STATE_MARKED + 1, STROKES_A_RESCUE = 10, STEP_MOST = 12 }
 struct editor {
 	struct asker *asker;
 	struct store store;
-	const char *name;        /* of the plot's file, without its folder */
+	char *name;              /* of the plot's file without its folder, fit to be shown */
 	const struct plot *plot; /* changed by way of editor_edit alone */
 	struct drawing *drawing; /* holds the plot */
 	struct history *history;

@@ -1,4 +1,5 @@
 #include "report/command.h"
+#include "base/complain.h"
 #include "plot/history/store.h"
 #include "report/deliver.h"
 #include "prices/prices.h"
@@ -18,10 +19,20 @@ struct request {
 	bool json, force;
 };
 
-static int complain(const char *sentence)
+/* Says what is wrong about the option that getopt_long has just met; it says nothing itself, since
+ * it would print what it was given as it is. */
+static bool refuse_option(int option, char **argv)
 {
-	fprintf(stderr, "parterre: %s\n", sentence);
-	return 2;
+	const char *word = argv[optind - 1];
+
+	if (option == ':')
+		complain("%s needs a file after it", word);
+	else if (strncmp(word, "--", 2) == 0)
+		complain("%s is not understood", word);
+	else
+		complain("option -%c is not understood", optopt);
+	complain("takeoff takes -o OUT, --prices BOOK, --force and --json");
+	return false;
 }
 
 static bool request_read(struct request *request, int argc, char **argv)
@@ -36,8 +47,9 @@ static bool request_read(struct request *request, int argc, char **argv)
 	int option;
 
 	*request = (struct request){ .plot = NULL };
+	opterr = 0;
 	optind = 0; /* the word "takeoff" takes the place of the program's name */
-	while ((option = getopt_long(argc, argv, "o:", options, NULL)) != -1) {
+	while ((option = getopt_long(argc, argv, ":o:", options, NULL)) != -1) {
 		if (option == 'o')
 			request->output = optarg;
 		else if (option == 'p')
@@ -47,7 +59,7 @@ static bool request_read(struct request *request, int argc, char **argv)
 		else if (option == 'f')
 			request->force = true;
 		else
-			return false;
+			return refuse_option(option, argv);
 	}
 	if (argc - optind != 1) {
 		complain("takeoff needs one plot file, or - for standard input");
@@ -91,8 +103,7 @@ static int print(const struct asked *asked)
 	print_asked(&out.sink, asked);
 	if (!out.failed && fflush(stdout) == 0)
 		return 0;
-	fprintf(stderr, "parterre: cannot write to standard output: %s\n", strerror(errno));
-	return 2;
+	return complain("cannot write to standard output: %s", strerror(errno));
 }
 
 static int deliver(const struct asked *asked)
@@ -107,13 +118,12 @@ static int deliver(const struct asked *asked)
 	case DELIVERY_DONE:
 		return 0;
 	case DELIVERY_WOULD_REPLACE:
-		complain(error.sentence);
-		fputs("parterre: --force writes over it\n", stderr);
-		return 2;
+		complain("%s", error.sentence);
+		return complain("--force writes over it");
 	case DELIVERY_FAILED:
 		break;
 	}
-	return complain(error.sentence);
+	return complain("%s", error.sentence);
 }
 
 static int takeoff(const struct request *request, const struct plot *plot,
@@ -143,7 +153,7 @@ static int priced(const struct request *request, const struct plot *plot)
 	if (prices_read(path, &book, &message))
 		status = takeoff(request, plot, &book);
 	else
-		status = complain(message.bytes);
+		status = complain("%s", message.bytes);
 	book_fini(&book);
 	text_fini(&message);
 	free(path);
@@ -163,7 +173,7 @@ int command_takeoff(int argc, char **argv)
 	if (store_read(request.plot, &plot, &message))
 		status = priced(&request, &plot);
 	else
-		status = complain(message.bytes);
+		status = complain("%s", message.bytes);
 	plot_fini(&plot);
 	text_fini(&message);
 	return status;

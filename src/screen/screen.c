@@ -1,4 +1,5 @@
 #include "screen/screen.h"
+#include "base/complain.h"
 #include "editor/acts/acts.h"
 #include "editor/acts/opening.h"
 #include "screen/form.h"
@@ -6,8 +7,6 @@
 #include "screen/question.h"
 #include "screen/signals.h"
 #include "screen/terminal.h"
-
-#include <stdio.h>
 
 static int choose(struct asker *asker, const struct question *question)
 {
@@ -83,7 +82,7 @@ int screen_run(const char *path)
 	if (status == 0 && signals_ending())
 		signals_die(signals_ending());
 	if (status)
-		fprintf(stderr, "parterre: %s\n", message.bytes);
+		complain("%s", message.bytes);
 	text_fini(&message);
 	return status;
 }

@@ -95,7 +95,7 @@ static void say_kind(struct text *message)
 			term);
 	else
 		text_add(message, "TERM does not say what type the terminal is");
-	text_add(message, ".\nThis works nearly everywhere: TERM=xterm-256color parterre FILE");
+	text_add(message, ". This works nearly everywhere: TERM=xterm-256color parterre FILE");
 }
 
 static void modes_set(void)
@@ -115,7 +115,7 @@ static void modes_set(void)
 bool terminal_open(struct text *message)
 {
 	if (!isatty(STDIN_FILENO) || !isatty(STDOUT_FILENO)) {
-		text_add(message, "drawing needs a terminal.\n"
+		text_add(message, "drawing needs a terminal. "
 			"Without one there is the list of quantities: parterre takeoff FILE");
 		return false;
 	}

@@ -114,13 +114,6 @@ START_TEST(no_character_is_measured_narrower_than_the_c_library_does)
 }
 END_TEST
 
-START_TEST(what_is_no_text_is_shown_as_a_question_mark)
-{
-	page_clean(&out, "a\n\x1B[1m\xFF\xE2\x80\xAE" "b\xC3\xA9\xE8\x8A");
-	prints("a??[1m??b\xC3\xA9??");
-}
-END_TEST
-
 /* ---- Tables ---------------------------------------------------------------------------------- */
 
 static const struct table_column three[] = {
@@ -224,7 +217,6 @@ Suite *test_suite(void)
 	tcase_add_test(paragraphs, a_tie_keeps_a_figure_together);
 	tcase_add_test(paragraphs, wide_characters_count_double_and_marks_nothing);
 	tcase_add_test(paragraphs, no_character_is_measured_narrower_than_the_c_library_does);
-	tcase_add_test(paragraphs, what_is_no_text_is_shown_as_a_question_mark);
 
 	tcase_add_checked_fixture(tables, setup, teardown);
 	tcase_add_test(tables, columns_are_aligned_under_their_headings);

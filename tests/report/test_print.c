@@ -232,7 +232,7 @@ START_TEST(a_file_name_that_is_no_text_is_made_one)
 {
 	garden_rectangle(&garden, 'b', 6, 6);
 	print("evil\x1B[2J\n\xFF.plot");
-	find("Plot file  evil?[2J??.plot\n");
+	find("Plot file  evil<1B>[2J<0A><FF>.plot\n");
 	check_lines("file name");
 }
 END_TEST

@@ -1,4 +1,5 @@
 #include "report/text/print.h"
+#include "base/spell.h"
 
 /* "2 beds are not laid out, 1 has no cap". */
 static const char *missing_words(const struct report *report)
@@ -42,7 +43,7 @@ void print_head(const struct report *report)
 	print_blank(report);
 	if (title->set && *title->as.text)
 		print_lines(report, 0, 0, "%s", title->as.text);
-	page_clean(&file, report->file);
+	spell(&file, report->file);
 	TABLE_ROW(&table, "Plot file", say_text(report, &file));
 	TABLE_ROW(&table, "Plan", plan_words(report));
 	if (!report->takeoff->complete)

@@ -113,25 +113,6 @@ void page_note(struct sink *out, const char *words)
 	page_paragraph(out, 0, 0, words);
 }
 
-void page_clean(struct text *out, const char *bytes)
-{
-	size_t left = strlen(bytes);
-
-	while (left > 0) {
-		uint32_t code;
-		size_t length = utf8_decode(bytes, left, &code);
-
-		if (length > 0 && utf8_is_text(code)) {
-			text_add_bytes(out, bytes, length);
-		} else {
-			text_add(out, "?");
-			length = length ? length : 1;
-		}
-		bytes += length;
-		left -= length;
-	}
-}
-
 /* ---- Tables ---------------------------------------------------------------------------------- */
 
 static size_t longest_word(const char *text)

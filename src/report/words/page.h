@@ -19,8 +19,6 @@ void page_heading(struct sink *out, const char *words);
 void page_paragraph(struct sink *out, size_t first, size_t rest, const char *words);
 /* A paragraph with a blank line before it. */
 void page_note(struct sink *out, const char *words);
-/* Adds any bytes as text that can be printed: what is no character of a text becomes "?". */
-void page_clean(struct text *out, const char *bytes);
 
 enum { TABLE_COLUMNS_MOST = 8 };
 
