@@ -149,18 +149,23 @@ bool scan_decimal(struct scan *s, int places, int64_t *units)
 	return true;
 }
 
-/* The length in bytes of the character of a quoted text that comes next, without its escape, which
- * is taken; 0 where it is refused. */
-static size_t quoted_character(struct scan *s)
+/* The length in bytes of the character that comes next of a quoted text, which begins at `first`,
+ * without its escape, which is taken; 0 where it is refused. */
+static size_t quoted_character(struct scan *s, size_t first)
 {
 	bool escaped = s->text[s->at] == '\\';
-	size_t at = s->at + escaped, step = 0;
-	uint32_t code = 0;
+	size_t at = s->at + escaped, step;
+	uint32_t code;
 
-	if (at < s->length)
-		step = utf8_decode(s->text + at, s->length - at, &code);
-	if (step == 0 || !utf8_is_text(code) || (escaped && code != '"' && code != '\\'))
+	if (at == s->length)
 		return 0;
+	if (!utf8_fits_text(s->text + first, s->length - first, at - first, &step))
+		return 0;
+	utf8_decode(s->text + at, step, &code);
+	if (escaped && code != '"' && code != '\\')
+		return 0;
+	if (utf8_is_joiner(code) && s->text[at + step] == '"')
+		return 0; /* the end of the text, not a character after it */
 	s->at = at;
 	return step;
 }
@@ -175,7 +180,7 @@ bool scan_quoted(struct scan *s, size_t least, size_t most, char **text, struct 
 	start = s->at - 1;
 	copy = memory_new(s->length - s->at + 1, 1);
 	while (s->at < s->length && s->text[s->at] != '"') {
-		size_t step = quoted_character(s);
+		size_t step = quoted_character(s, start + 1);
 
 		if (step == 0) {
 			free(copy);

@@ -55,8 +55,8 @@ bool scan_fail_here(const struct scan *s, struct diag *d, const char *expected, 
  * there is none or it exceeds 9 x 10^17 units. */
 bool scan_decimal(struct scan *s, int places, int64_t *units);
 
-/* Text in double quotes, \" and \\ its only escapes, least..most characters of utf8_is_text.
- * *text is new memory for the caller to free, set only on success. */
+/* Text in double quotes, \" and \\ its only escapes, least..most characters, each as
+ * utf8_fits_text demands. *text is new memory for the caller to free, set only on success. */
 bool scan_quoted(struct scan *s, size_t least, size_t most, char **text, struct diag *d);
 
 #endif

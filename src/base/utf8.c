@@ -65,6 +65,37 @@ bool utf8_is_text(uint32_t code)
 		sizeof refused / sizeof *refused);
 }
 
+bool utf8_is_joiner(uint32_t code)
+{
+	return code == 0x200C || code == 0x200D;
+}
+
+/* The character that ends before `at`; 0: there is none. */
+static uint32_t character_before(const char *text, size_t at)
+{
+	size_t start = at;
+	uint32_t code = 0;
+
+	while (start && at - start < 4) {
+		start--;
+		if (((unsigned char)text[start] & 0xC0) != 0x80)
+			break;
+	}
+	return start < at && utf8_decode(text + start, at - start, &code) ? code : 0;
+}
+
+bool utf8_fits_text(const char *text, size_t length, size_t at, size_t *step)
+{
+	uint32_t code = 0, after = 0;
+
+	*step = utf8_decode(text + at, length - at, &code);
+	if (!*step || !utf8_is_joiner(code))
+		return *step && utf8_is_text(code);
+	if (at + *step < length)
+		utf8_decode(text + at + *step, length - at - *step, &after);
+	return utf8_is_text(character_before(text, at)) && utf8_is_text(after);
+}
+
 size_t utf8_count(const char *text, size_t length)
 {
 	size_t count = 0;
@@ -74,10 +105,11 @@ size_t utf8_count(const char *text, size_t length)
 	return count;
 }
 
-/* Combining marks of Latin, Greek and Cyrillic letters and of symbols, variation selectors.
- * Those of other scripts count as 1: never too few. */
+/* Combining marks of Latin, Greek and Cyrillic letters and of symbols, variation selectors,
+ * joiners. Those of other scripts count as 1: never too few. */
 static const struct range combining[] = {
-	{ 0x0300, 0x036F }, { 0x1AB0, 0x1AFF }, { 0x1DC0, 0x1DFF }, { 0x20D0, 0x20F0 },
+	{ 0x0300, 0x036F }, { 0x1AB0, 0x1AFF }, { 0x1DC0, 0x1DFF }, { 0x200C, 0x200D },
+	{ 0x20D0, 0x20F0 },
 	{ 0xFE00, 0xFE0F }, { 0xFE20, 0xFE2F },
 };
 

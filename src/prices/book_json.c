@@ -259,12 +259,8 @@ bool reading_text(struct reading *r, const cJSON *value, int most, const char **
 	size_t length = strlen(bytes), step;
 	bool is_shown = length > 0;
 
-	for (size_t i = 0; is_shown && i < length; i += step) {
-		uint32_t code;
-
-		step = utf8_decode(bytes + i, length - i, &code);
-		is_shown = step > 0 && utf8_is_text(code);
-	}
+	for (size_t i = 0; is_shown && i < length; i += step)
+		is_shown = utf8_fits_text(bytes, length, i, &step);
 	if (!is_shown || utf8_count(bytes, length) > (size_t)most)
 		return reading_fail(r, value, "text of 1 to %d characters that can be shown", most);
 	*text = arena_print(&r->book->arena, "%s", bytes);

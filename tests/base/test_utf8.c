@@ -115,6 +115,33 @@ START_TEST(text_holds_what_is_seen_and_nothing_that_hides)
 }
 END_TEST
 
+static const struct {
+	const char *text;
+	bool fits[3]; /* each character of three */
+} joined[] = {
+	{ "a\342\200\215b", { true, true, true } },
+	{ "\340\244\225\342\200\214\340\244\267", { true, true, true } },
+	{ "\360\237\221\251\342\200\215\360\237\214\276", { true, true, true } },
+	{ "\342\200\215ab", { false, true, true } },
+	{ "ab\342\200\215", { true, true, false } },
+	{ "a\342\200\215\342\200\214", { true, false, false } },
+	{ "\033\342\200\215a", { false, false, true } },
+	{ "a\342\200\215\342\200\256", { true, false, false } },
+	{ "a\342\200\256b", { true, false, true } },
+};
+
+START_TEST(a_joiner_is_text_between_two_characters)
+{
+	const char *text = joined[_i].text;
+	size_t at = 0, step;
+
+	for (int i = 0; i < 3; i++, at += step)
+		ck_assert_msg(utf8_fits_text(text, strlen(text), at, &step) == joined[_i].fits[i],
+			"character %d", i);
+	ck_assert_uint_eq(at, strlen(text));
+}
+END_TEST
+
 /* The Unicode Character Database 15.0 (UnicodeData.txt): 65 code points of general category Cc,
  * 170 of Cf, 1 of Zl, 1 of Zp, 137,468 of Co; and 66 noncharacters. */
 START_TEST(as_many_are_refused_as_the_standard_has)
@@ -178,6 +205,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(decoding, broken_bytes_are_no_character, 0, COUNT(broken));
 	tcase_add_loop_test(text, text_holds_what_is_seen_and_nothing_that_hides, 0,
 		COUNT(characters));
+	tcase_add_loop_test(text, a_joiner_is_text_between_two_characters, 0, COUNT(joined));
 	tcase_add_test(text, as_many_are_refused_as_the_standard_has);
 	tcase_add_test(text, a_character_is_never_wider_than_reckoned);
 	tcase_add_test(text, letters_have_one_column_and_pictures_two);

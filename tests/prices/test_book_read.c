@@ -101,6 +101,8 @@ static const struct { const char *text, *path, *found, *expected; } refused[] = 
 		"\"ABCDEFGHI\"", "text of 1 to 8 characters that can be shown" },
 	{ "{'format': 'parterre-prices', 'version': 1, 'currency': 'U\\u202eD'}", "currency",
 		"\"U<E2><80><AE>D\"", "text of 1 to 8 characters that can be shown" },
+	{ "{'format': 'parterre-prices', 'version': 1, 'currency': 'U\\u200d'}", "currency",
+		"\"U<E2><80><8D>\"", "text of 1 to 8 characters that can be shown" },
 	{ "{" HEAD ", 'prices': []}", "", "prices",
 		"format, version, note, currency, allow, suppliers, goods or vehicle" },
 	{ "{" HEAD ", 'Currency': 'USD'}", "", "Currency",
