@@ -3,7 +3,7 @@
 # make install    under PREFIX (and DESTDIR)        make uninstall takes it away again
 # make clean      removes the build folder
 #
-# For developers: make sanitize, valgrind, lint, fuzz, bench, golden.
+# For developers: make check-all, sanitize, valgrind, lint, fuzz, bench, golden.
 # One test alone: make check TESTS=tests/base/test_length.c
 # A variant is a build folder of its own: make B=build/clang CC=clang check
 
@@ -38,7 +38,7 @@ compile = @mkdir -p $(@D); echo "  compile $<"; \
 link = @mkdir -p $(@D); echo "  link    $@"; \
 	$(CC) $(CFLAGS) $(LDFLAGS) -o $@ $(filter %.o,$^) $(filter %.a,$^) $(1) $(LIBS)
 
-.PHONY: all run check tests install uninstall clean golden sanitize valgrind lint fuzz bench \
+.PHONY: all run check check-all tests install uninstall clean golden sanitize valgrind lint fuzz bench \
 	fuzzers ready
 .DELETE_ON_ERROR:
 .SECONDARY:
@@ -48,9 +48,10 @@ all: $(B)/parterre
 
 # Whatever is compiled waits for this. Only `run` and `check` install; the rest say what is missing.
 ready:
-	@CC='$(CC)' .ci/packages $(if $(filter run check,$(MAKECMDGOALS)),install,name) build \
+	@CC='$(CC)' .ci/packages $(if $(filter run check check-all,$(MAKECMDGOALS)),install,name) build \
 	  $(if $(filter-out all run install $(B)/parterre,$(MAKECMDGOALS)),check) \
-	  $(filter lint fuzz valgrind,$(MAKECMDGOALS))
+	  $(filter lint fuzz valgrind,$(MAKECMDGOALS)) \
+	  $(if $(filter check-all,$(MAKECMDGOALS)),lint fuzz)
 
 # An archive, so that a program takes from it only what it uses.
 $(B)/core.a: $(call objects,$(CORE))
@@ -86,6 +87,10 @@ tests: $(call program,$(filter %.c,$(TESTS)))
 
 check: all tests
 	@B='$(B)' tests/run $(call program,$(TESTS))
+
+# Half an hour: the full counts, sanitizers, static analysis, fuzzing.
+check-all: all tests
+	@MAKE='$(MAKE)' B='$(B)' tests/all
 
 golden: all tests
 	@B='$(B)' UPDATE_GOLDEN=1 tests/run $(TEST_PROGRAMS)
