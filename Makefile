@@ -48,7 +48,8 @@ all: $(B)/parterre
 
 # Whatever is compiled waits for this. Only `run` and `check` install; the rest say what is missing.
 ready:
-	@CC='$(CC)' .ci/packages $(if $(filter run check check-all,$(MAKECMDGOALS)),install,name) build \
+	@CC='$(CC)' .ci/packages \
+	  $(if $(filter run check check-all,$(MAKECMDGOALS)),install,name) build \
 	  $(if $(filter-out all run install $(B)/parterre,$(MAKECMDGOALS)),check) \
 	  $(filter lint fuzz valgrind,$(MAKECMDGOALS)) \
 	  $(if $(filter check-all,$(MAKECMDGOALS)),lint fuzz)
