@@ -38,8 +38,8 @@ compile = @mkdir -p $(@D); echo "  compile $<"; \
 link = @mkdir -p $(@D); echo "  link    $@"; \
 	$(CC) $(CFLAGS) $(LDFLAGS) -o $@ $(filter %.o,$^) $(filter %.a,$^) $(1) $(LIBS)
 
-.PHONY: all run check check-all tests install uninstall clean golden sanitize valgrind lint fuzz bench \
-	fuzzers ready
+.PHONY: all run check check-all tests install uninstall clean golden sanitize valgrind lint fuzz \
+	bench fuzzers ready
 .DELETE_ON_ERROR:
 .SECONDARY:
 .SUFFIXES:
