@@ -81,6 +81,24 @@ void editor_take(struct editor *editor, struct plot *plot, bool is_saved)
 	editor->is_stale = editor->has_news = true;
 }
 
+void editor_move(struct editor *editor, struct store *next)
+{
+	struct store before = editor->store;
+
+	if (!editor->is_looking)
+		store_rescue_drop(&before);
+	editor->store = *next;
+	*next = before;
+	free(editor->name);
+	editor->name = name_of(editor->store.path);
+	editor->is_looking = false;
+	editor->has_begun = true;
+	editor->strokes = 0;
+	editor->saved_position = editor->position;
+	book_close(editor); /* its name may lead elsewhere now */
+	editor->is_stale = editor->has_news = true;
+}
+
 struct plot *editor_edit(struct editor *editor)
 {
 	editor->is_edited = editor->is_stale = true;

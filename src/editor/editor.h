@@ -80,6 +80,10 @@ void editor_fini(struct editor *editor);
 /* Takes over a plot; what was drawn before is gone. is_saved: the file holds the same. */
 void editor_take(struct editor *editor, struct plot *plot, bool is_saved);
 
+/* Goes on in the file of `next`, which holds the plot as it is, as the one who writes it; *next has
+ * the file from before, for the caller to close. */
+void editor_move(struct editor *editor, struct store *next);
+
 /* The plot to be changed: the one way to it for an act, which ends with editor_stroke. What was
  * computed from the plot does not hold from here on. The pointer, and any into the plot, hold until
  * the next stroke, step back or step on. */

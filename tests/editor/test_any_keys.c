@@ -11,6 +11,7 @@
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
+#include <unistd.h>
 
 enum { STREAMS = 60, KEYS = 500, SIDE_LEAST = 4, SIDE_MOST_HERE = 60, ENTRIES_LEAST = 2 };
 
@@ -19,7 +20,7 @@ struct wanton {
 	struct asker asker; /* first */
 	struct random random;
 	struct editor editor;
-	char *folder;
+	char *folder, *home; /* the session's folder, and that of the tests */
 };
 
 static int choose(struct asker *asker, const struct question *question)
@@ -83,6 +84,8 @@ static struct wanton *sit_down(int seed)
 	w->asker = (struct asker){ choose, fill, nothing, nothing };
 	w->random = (struct random){ (uint64_t)seed };
 	w->folder = scratch_new();
+	w->home = getcwd(NULL, 0);
+	ck_assert_int_eq(chdir(w->folder), 0); /* files of any name are written */
 	snprintf(path, sizeof path, "%s/any.plot", w->folder);
 	plot_from_rows(&plot, rows);
 	editor_init(&w->editor, &w->asker, path);
@@ -94,6 +97,8 @@ static struct wanton *sit_down(int seed)
 static void get_up(struct wanton *w)
 {
 	editor_fini(&w->editor);
+	ck_assert_int_eq(chdir(w->home), 0);
+	free(w->home);
 	scratch_remove(w->folder);
 	free(w);
 }

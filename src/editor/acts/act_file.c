@@ -2,6 +2,7 @@
 #include "report/json/json.h"
 #include "report/text/print.h"
 #include "editor/acts/act_groups.h"
+#include "editor/acts/shared.h"
 #include "editor/sheets/sheet_ask.h"
 
 #include <string.h>
@@ -14,17 +15,34 @@ static bool may_write_over(struct editor *editor, const char *sentence, const ch
 	return editor->asker->choose(editor->asker, &question) == 1;
 }
 
-/* Asks where somebody else has changed the file. False where it is not saved. */
-static bool save(struct editor *editor)
+/* Asks where the file is not as it was left here. True where it may be written. */
+static bool may_save(struct editor *editor)
+{
+	static const char *const changed[] = { "Keep the file as it is", "Write over it",
+		"Save as another file" };
+	static const char *const gone[] = { "Leave it gone", "Write it again",
+		"Save as another file" };
+	enum { WRITE = 1, ANOTHER = 2 };
+	bool is_there = file_stamp(editor->store.path).exists;
+	const struct question question = { .answers = is_there ? changed : gone, .count = 3,
+		.text = is_there ? "Somebody else has changed the file since it was read here." :
+			"Somebody else has taken the file away since it was read here." };
+	int answer = store_is_changed(&editor->store) ?
+		editor->asker->choose(editor->asker, &question) : WRITE;
+
+	if (answer == ANOTHER)
+		acts_run(editor, ACT_SAVE_AS);
+	else if (answer != WRITE)
+		editor_say(editor, "Not saved: the file stays as somebody else left it.");
+	return answer == WRITE;
+}
+
+bool act_save_plot(struct editor *editor)
 {
 	struct file_error error;
 
-	if (store_is_changed(&editor->store) && !may_write_over(editor,
-		"Somebody else has changed the file since it was read here.",
-		"Keep the file as it is")) {
-		editor_say(editor, "Not saved: the file stays as somebody else left it.");
-		return false;
-	}
+	if (!may_save(editor))
+		return editor_is_saved(editor);
 	if (!store_save(&editor->store, editor->plot, &error)) {
 		editor_say(editor, "Not saved: %s.", error.sentence);
 		return false;
@@ -37,7 +55,7 @@ static bool save(struct editor *editor)
 
 static void act_save(struct editor *editor)
 {
-	save(editor);
+	act_save_plot(editor);
 }
 
 static bool ends_in(const char *name, const char *ending)
@@ -125,7 +143,7 @@ static void act_leave(struct editor *editor)
 
 	if (answer == LEAVE && !editor_is_saved(editor) && !editor->is_looking)
 		store_rescue_drop(&editor->store);
-	editor->is_over = answer == LEAVE || (answer == SAVE && save(editor));
+	editor->is_over = answer == LEAVE || (answer == SAVE && act_save_plot(editor));
 }
 
 static const struct act acts[] = {

@@ -5,7 +5,8 @@
 const struct act_group *const act_groups[ACT_GROUPS] = {
 	&acts_of_moving, &acts_of_view, &acts_of_laying, &acts_of_peg, &acts_of_mark,
 	&acts_of_fence, &acts_of_mirror, &acts_of_axis, &acts_of_page,
-	&acts_of_sheets, &acts_of_size, &acts_of_file, &acts_of_end, &acts_of_list,
+	&acts_of_sheets, &acts_of_size, &acts_of_file, &acts_of_save_as, &acts_of_end,
+	&acts_of_list,
 };
 
 static bool has_key(const struct act *act, int key)
@@ -43,17 +44,16 @@ const char *acts_key(enum act_id id)
 	return act->key_said ? act->key_said : act->key_name;
 }
 
+/* Why nothing may be changed, and what can be done all the same. */
 static void say_looking(struct editor *editor)
 {
-	if (editor->store.access == STORE_LOOKS && editor->store.holder)
-		editor_say(editor,
-			"Looking only: another session (process %ld) is drawing this plot.",
-			editor->store.holder);
-	else if (editor->store.access == STORE_LOOKS)
-		editor_say(editor, "Looking only: another session is drawing this plot.");
-	else
-		editor_say(editor,
-			"Looking only: rescued work waits to be taken up at the next start.");
+	const char *who = editor->store.access != STORE_LOOKS ?
+		"rescued work waits to be taken up at the next start" : editor->store.holder ?
+		arena_print(&editor->words, "another session (process %ld) is drawing this plot",
+			editor->store.holder) : "another session is drawing this plot";
+
+	editor_say(editor, "Looking only: %s. %s %s makes a plot of your own of it.", who,
+		acts_key(ACT_SAVE_AS), acts_get(ACT_SAVE_AS)->name);
 }
 
 static void run(struct editor *editor, const struct act *act)

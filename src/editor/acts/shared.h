@@ -21,6 +21,10 @@ void act_lay_end(struct editor *editor, struct laid laid, const char *nothing);
 /* Says, once, that images fall outside the plan. act_end.c. */
 void act_say_outside(struct editor *editor, struct laid laid);
 
+/* Saves in the plot's own file; asks where somebody else has changed that since. True where the
+ * plot is saved then, be it in another file; else it was said why not. act_file.c. */
+bool act_save_plot(struct editor *editor);
+
 /* "cell differs from its image", of one or of several. act_mirror.c. */
 const char *act_differ_words(int64_t cells);
 

@@ -129,6 +129,16 @@ void store_close(struct store *store)
 	*store = (struct store){ .lock = -1 };
 }
 
+bool store_is_of(const struct store *store, const char *path)
+{
+	char *lock = path_beside(path, ".", ".lock");
+	bool is_so = file_is_same(path, store->path) ||
+		(store->lock >= 0 && is_named(store->lock, lock));
+
+	free(lock);
+	return is_so;
+}
+
 bool store_load(struct store *store, struct plot *plot, struct text *message)
 {
 	store->stamp = file_stamp(store->path);

@@ -35,6 +35,9 @@ void store_open(struct store *store, const char *path);
 /* Lets go of the lock and removes its file; the rescue file stays. */
 void store_close(struct store *store);
 
+/* True where path leads to the store's own plot, which need not exist. */
+bool store_is_of(const struct store *store, const char *path);
+
 /* Reads the plot and remembers its stamp. */
 bool store_load(struct store *store, struct plot *plot, struct text *message);
 /* True where the file is no longer as it was last read or written here. */
