@@ -10,7 +10,7 @@
 enum { CHUNK_BYTES = 64 * 1024 };
 
 struct arena_chunk {
-	struct arena_chunk *older;
+	struct arena_chunk *older, *newer;
 	size_t used, size;
 	max_align_t bytes[];
 };
@@ -93,6 +93,24 @@ void *memory_grow(void *items, size_t count, size_t *capacity, size_t size)
 	return memory_resize(items, *capacity, size);
 }
 
+/* What so many things take in an arena. */
+static size_t arena_bytes(size_t count, size_t size)
+{
+	size_t unit = _Alignof(max_align_t), bytes = product(count, size);
+
+	if (bytes > SIZE_MAX / 2)
+		exhausted();
+	return (bytes + unit - 1) / unit * unit;
+}
+
+/* The neighbours of a chunk point to it, wherever it has moved. */
+static void chunk_link(struct arena *arena, struct arena_chunk *chunk)
+{
+	if (chunk->older)
+		chunk->older->newer = chunk;
+	*(chunk->newer ? &chunk->newer->older : &arena->newest) = chunk;
+}
+
 /* Clears only what is handed out: many an arena lives for a few small blocks. */
 static void *chunk_take(struct arena_chunk *chunk, size_t bytes)
 {
@@ -102,45 +120,59 @@ static void *chunk_take(struct arena_chunk *chunk, size_t bytes)
 	return memset(block, 0, bytes);
 }
 
-static struct arena_chunk *chunk_add(struct arena *arena, size_t size)
+static void chunk_add(struct arena *arena)
 {
-	struct arena_chunk *chunk = memory_resize(NULL, 1, sizeof *chunk + size);
+	struct arena_chunk *chunk = memory_resize(NULL, 1, sizeof *chunk + CHUNK_BYTES);
 
-	chunk->used = 0;
-	chunk->size = size;
-	/* A chunk made for one large block is full at once: keep filling the one before it. */
-	if (size > CHUNK_BYTES && arena->newest) {
-		chunk->older = arena->newest->older;
-		arena->newest->older = chunk;
-	} else {
-		chunk->older = arena->newest;
-		arena->newest = chunk;
-	}
-	return chunk;
+	*chunk = (struct arena_chunk){ .older = arena->newest, .size = CHUNK_BYTES };
+	chunk_link(arena, chunk);
+}
+
+/* A large block has a chunk to itself, behind the newest: that one is still being filled. The
+ * system gives it cleared, page by page as it is used. */
+static void *large_new(struct arena *arena, size_t bytes)
+{
+	struct arena_chunk *chunk = memory_new(1, sizeof *chunk + bytes);
+
+	chunk->used = chunk->size = bytes;
+	chunk->newer = arena->newest;
+	chunk->older = chunk->newer ? chunk->newer->older : NULL;
+	chunk_link(arena, chunk);
+	return chunk->bytes;
+}
+
+static void *large_grow(struct arena *arena, void *block, size_t bytes)
+{
+	struct arena_chunk *chunk = (struct arena_chunk *)(void *)((char *)block -
+		offsetof(struct arena_chunk, bytes));
+
+	chunk = memory_resize(chunk, 1, sizeof *chunk + bytes);
+	chunk->used = chunk->size = bytes;
+	chunk_link(arena, chunk);
+	return chunk->bytes;
 }
 
 void *arena_new(struct arena *arena, size_t count, size_t size)
 {
-	size_t unit = _Alignof(max_align_t);
-	size_t bytes = product(count, size);
+	size_t bytes = arena_bytes(count, size);
 
-	if (bytes > SIZE_MAX / 2)
-		exhausted();
-	bytes = (bytes + unit - 1) / unit * unit;
 	if (bytes > CHUNK_BYTES)
-		return chunk_take(chunk_add(arena, bytes), bytes);
+		return large_new(arena, bytes);
 	if (!arena->newest || arena->newest->size - arena->newest->used < bytes)
-		chunk_add(arena, CHUNK_BYTES);
+		chunk_add(arena);
 	return chunk_take(arena->newest, bytes);
 }
 
 void *arena_grow(struct arena *arena, void *items, size_t count, size_t *capacity, size_t size)
 {
+	size_t before = *capacity;
 	void *moved;
 
-	if (count < *capacity)
+	if (count < before)
 		return items;
-	*capacity = *capacity ? *capacity * 2 : 16;
+	*capacity = before ? before * 2 : 16;
+	if (arena_bytes(before, size) > CHUNK_BYTES)
+		return large_grow(arena, items, arena_bytes(*capacity, size));
 	moved = arena_new(arena, *capacity, size);
 	if (count)
 		memcpy(moved, items, count * size);

@@ -32,7 +32,8 @@ struct arena {
 #define ARENA_EMPTY ((struct arena){ NULL })
 
 void *arena_new(struct arena *arena, size_t count, size_t size);
-/* Like memory_grow, within the arena: what is outgrown stays until arena_clear. */
+/* Like memory_grow, within the arena, for items that came from here. What is outgrown while small
+ * stays until arena_clear; a large block is resized, and the part added is not cleared. */
 void *arena_grow(struct arena *arena, void *items, size_t count, size_t *capacity, size_t size);
 /* A formatted string in the arena. */
 char *arena_print(struct arena *arena, const char *format, ...)

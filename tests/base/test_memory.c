@@ -152,6 +152,27 @@ START_TEST(a_list_in_an_arena_keeps_its_items)
 }
 END_TEST
 
+START_TEST(a_large_list_in_an_arena_leaves_nothing_outgrown)
+{
+	struct arena arena = ARENA_EMPTY;
+	int *items = NULL, *other = NULL;
+	size_t capacity = 0, other_capacity = 0, start = memory_taken();
+
+	for (size_t i = 0; i < 3000000; i++) {
+		items = arena_grow(&arena, items, i, &capacity, sizeof *items);
+		other = arena_grow(&arena, other, i, &other_capacity, sizeof *other);
+		items[i] = (int)i;
+		other[i] = -(int)i;
+	}
+	for (int i = 0; i < 3000000; i++)
+		ck_assert(items[i] == i && other[i] == -i);
+	ck_assert_uint_lt(memory_taken() - start,
+		(capacity + other_capacity) * sizeof *items + 1000000);
+	arena_clear(&arena);
+	ck_assert_ptr_null(arena.newest);
+}
+END_TEST
+
 START_TEST(an_arena_prints_strings_of_any_length)
 {
 	struct arena arena = ARENA_EMPTY;
@@ -286,6 +307,7 @@ Suite *test_suite(void)
 	tcase_add_test(arena, an_arena_hands_out_zeroed_aligned_blocks_that_do_not_touch);
 	tcase_add_test(arena, an_arena_keeps_filling_a_chunk_behind_a_large_block);
 	tcase_add_test(arena, a_list_in_an_arena_keeps_its_items);
+	tcase_add_test(arena, a_large_list_in_an_arena_leaves_nothing_outgrown);
 	tcase_add_test(arena, an_arena_prints_strings_of_any_length);
 	tcase_add_loop_test(out, running_out_calls_the_hook_and_ends_with_2, 0, DEMANDS);
 	tcase_add_loop_test(out, running_out_without_a_hook_says_a_sentence, 0, DEMANDS);
