@@ -139,16 +139,17 @@ void outline_trace(struct outline *out, struct arena *arena, const struct plot *
 	const struct survey *survey, int region)
 {
 	const struct region *r = &survey->regions[region];
-	struct loop *loops = arena_new(arena, (size_t)r->holes + 1, sizeof *loops);
+	int holes = region_holes(r);
+	struct loop *loops = arena_new(arena, (size_t)holes + 1, sizeof *loops);
 	struct trace trace = { arena, &plot->ground, r, r->entry->letter, NULL };
 	struct walker start = { r->first_cell.x, r->first_cell.y, RIGHT, false };
 
-	if (r->holes)
+	if (holes > 0)
 		trace.passed = memory_new((size_t)(r->most.y - r->first_cell.y + 1),
 			region_width(r));
 	loops[0] = trace_loop(&trace, start);
 	start.y = r->first_cell.y;
-	for (int i = 1; i <= r->holes; i++) {
+	for (int i = 1; i <= holes; i++) {
 		bool is_there = find_hole(&trace, survey, region, &start);
 
 		assert(is_there); /* the survey has counted them */
@@ -157,7 +158,7 @@ void outline_trace(struct outline *out, struct arena *arena, const struct plot *
 		start.y--; /* the same row may have another */
 	}
 	free(trace.passed);
-	*out = (struct outline){ loops, (int)r->holes + 1 };
+	*out = (struct outline){ loops, holes + 1 };
 }
 
 int64_t outline_side(const struct loop *loop, int side)

@@ -28,11 +28,12 @@ static struct run *find_runs(struct survey *out, struct arena *arena, const stru
 		for (int x = 0; x < ground->columns;) {
 			struct run *run = &runs[count++];
 
-			*run = (struct run){ .left = x, .letter = row[x], .region = NO_REGION,
-				.class = plot_class_of(plot, row[x]) };
+			*run = (struct run){ .left = (int16_t)x, .letter = row[x],
+				.region = NO_REGION,
+				.class = (uint8_t)plot_class_of(plot, row[x]) };
 			while (x < ground->columns && row[x] == run->letter)
 				x++;
-			run->right = x;
+			run->right = (int16_t)x;
 		}
 	}
 	row_runs[ground->rows] = count;
@@ -41,7 +42,7 @@ static struct run *find_runs(struct survey *out, struct arena *arena, const stru
 	return runs;
 }
 
-static size_t find_root(size_t *root, size_t i)
+static uint32_t find_root(uint32_t *root, uint32_t i)
 {
 	while (root[i] != i) {
 		root[i] = root[root[i]];
@@ -51,7 +52,7 @@ static size_t find_root(size_t *root, size_t i)
 }
 
 /* Joins runs of one letter that touch along a side in neighbouring rows; the earlier root stays. */
-static void join_rows(const struct survey *survey, size_t *root, int y)
+static void join_rows(const struct survey *survey, uint32_t *root, int y)
 {
 	size_t above = survey->row_runs[y - 1], below = survey->row_runs[y];
 	size_t above_end = below, below_end = survey->row_runs[y + 1];
@@ -60,7 +61,8 @@ static void join_rows(const struct survey *survey, size_t *root, int y)
 		const struct run *a = &survey->runs[above], *b = &survey->runs[below];
 
 		if (a->letter == b->letter) {
-			size_t one = find_root(root, above), other = find_root(root, below);
+			uint32_t one = find_root(root, (uint32_t)above);
+			uint32_t other = find_root(root, (uint32_t)below);
 
 			root[one < other ? other : one] = one < other ? one : other;
 		}
@@ -79,18 +81,18 @@ static void add_run(struct region *region, const struct run *run, int y)
 	region->cells += run->right - run->left;
 }
 
-static size_t count_regions(const struct survey *survey, size_t *root)
+static size_t count_regions(const struct survey *survey, uint32_t *root)
 {
 	size_t count = 0;
 
-	for (size_t i = 0; i < survey->row_runs[survey->rows]; i++)
+	for (uint32_t i = 0; i < survey->row_runs[survey->rows]; i++)
 		count += find_root(root, i) == i && survey->runs[i].class <= CLASS_FIXTURE;
 	return count;
 }
 
 /* Numbers the regions in the order of their first runs and adds up their cells. */
 static struct region *gather_regions(struct survey *out, struct arena *arena,
-	const struct plot *plot, struct run *runs, size_t *root)
+	const struct plot *plot, struct run *runs, uint32_t *root)
 {
 	struct region *regions = arena_new(arena, count_regions(out, root), sizeof *regions);
 	int numbers[CLASSES] = { 0 };
@@ -98,7 +100,7 @@ static struct region *gather_regions(struct survey *out, struct arena *arena,
 	for (int y = 0; y < out->rows; y++) {
 		for (size_t i = out->row_runs[y]; i < out->row_runs[y + 1]; i++) {
 			struct run *run = &runs[i];
-			size_t first = find_root(root, i);
+			size_t first = find_root(root, (uint32_t)i);
 
 			if (run->class > CLASS_FIXTURE)
 				continue;
@@ -219,12 +221,10 @@ static void add_level_sides(struct account *account, int y)
 	add_point(account, a, &account->beyond, c, &account->beyond);
 }
 
-/* Fills out->edges, and perimeter, corners and holes of the regions, whose runs are known. Holes
- * follow from the corners: each loop that runs round the region turns once (convex less reflex
- * is 4), each loop round a hole turns the other way (-4). */
+/* Fills out->edges, and perimeter and corners of the regions, whose runs are known. */
 static void account_edges(struct survey *out, struct region *regions)
 {
-	struct account account = { out, regions, { .right = out->columns, .region = NO_REGION,
+	struct account account = { out, regions, { .right = (int16_t)out->columns, .region = NO_REGION,
 		.letter = '\0', .class = CLASS_BOUNDARY } };
 
 	for (int y = 0; y <= out->rows; y++) {
@@ -232,8 +232,6 @@ static void account_edges(struct survey *out, struct region *regions)
 			add_upright_sides(&account, y);
 		add_level_sides(&account, y);
 	}
-	for (int i = 0; i < out->region_count; i++)
-		regions[i].holes = 1 - (regions[i].convex - regions[i].reflex) / 4;
 }
 
 /* ---- All of it ------------------------------------------------------------------------------- */
@@ -242,7 +240,8 @@ void survey_plot(struct survey *out, struct arena *arena, const struct plot *plo
 {
 	struct region *regions;
 	struct run *runs;
-	size_t *root, count;
+	uint32_t *root;
+	size_t count;
 
 	*out = (struct survey){ .cell = plot_cell(plot), .columns = plot->ground.columns,
 		.rows = plot->ground.rows };
@@ -250,13 +249,18 @@ void survey_plot(struct survey *out, struct arena *arena, const struct plot *plo
 	count = out->row_runs[out->rows];
 	root = memory_new(count, sizeof *root);
 	for (size_t i = 0; i < count; i++)
-		root[i] = i;
+		root[i] = (uint32_t)i;
 	for (int y = 1; y < out->rows; y++)
 		join_rows(out, root, y);
 	regions = gather_regions(out, arena, plot, runs, root);
 	free(root);
 	account_edges(out, regions);
 	out->regions = regions;
+}
+
+int region_holes(const struct region *region)
+{
+	return 1 - (region->convex - region->reflex) / 4;
 }
 
 size_t survey_run_at(const struct survey *survey, int x, int y)

@@ -3,7 +3,9 @@
  *
  * A region is a 4-connected patch of cells with one letter of the legend; open ground has none.
  * What is around it is 8-connected, so a ring closed only at a point has no hole. Regions are
- * numbered per class in reading order of their first cell: B1, P1, L1, F1. */
+ * numbered per class in reading order of their first cell: B1, P1, L1, F1.
+ *
+ * Every cell may be a run and a region of its own: both are kept small. */
 #ifndef SURVEY_SURVEY_H
 #define SURVEY_SURVEY_H
 
@@ -14,22 +16,21 @@ enum { NO_REGION = -1 };
 
 /* Cells left..right-1 of one row, all of one letter, ended by another letter or the boundary. */
 struct run {
-	int left, right;
+	int16_t left, right;
 	int region; /* index into regions, NO_REGION on open ground */
 	char letter;
-	enum plot_class class;
+	uint8_t class; /* enum plot_class */
 };
 
 struct region {
 	const struct entry *entry; /* in the plot that was surveyed */
 	int number;                /* from 1, per class */
+	int left;                  /* of its bounding box; its top is first_cell.y */
 	struct place first_cell;   /* in reading order */
 	struct place most;         /* right and bottom of its bounding box, inclusive */
-	int left;                  /* left of it; its top is first_cell.y */
-	int64_t cells;
-	int64_t perimeter;         /* sides of cells, holes included */
-	int64_t holes;
-	int64_t convex, reflex;    /* corners over all loops */
+	int cells;
+	int perimeter;             /* sides of cells, holes included */
+	int convex, reflex;        /* corners over all loops */
 };
 
 struct survey {
@@ -50,6 +51,9 @@ void survey_plot(struct survey *out, struct arena *arena, const struct plot *plo
 
 /* Index of the run that holds a cell inside the plan. */
 size_t survey_run_at(const struct survey *survey, int x, int y);
+/* Each loop that runs round a region has four more convex corners than reflex ones, each round a
+ * hole of it four fewer. */
+int region_holes(const struct region *region);
 /* The region at a cell inside the plan, NO_REGION on open ground. */
 int survey_region_at(const struct survey *survey, int x, int y);
 /* "B1", "P12": letter of the class and number. */

@@ -143,7 +143,7 @@ START_TEST(loops_turn_at_every_corner_and_add_up_to_the_region)
 		struct outline outline;
 
 		outline_trace(&outline, &arena, &plot, &survey, i);
-		ck_assert_int_eq(outline.count, r->holes + 1);
+		ck_assert_int_eq(outline.count, region_holes(r) + 1);
 		for (int l = 0; l < outline.count; l++) {
 			int64_t turned = 0;
 

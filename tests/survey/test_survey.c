@@ -34,7 +34,7 @@ static void check_region(int i, const char *expected)
 	ck_assert_int_lt(i, survey.region_count);
 	survey_region_name(r, name);
 	snprintf(line, sizeof line, "%s %d,%d cells %d sides %d holes %d corners %d-%d", name,
-		r->first_cell.x, r->first_cell.y, (int)r->cells, (int)r->perimeter, (int)r->holes,
+		r->first_cell.x, r->first_cell.y, r->cells, r->perimeter, region_holes(r),
 		(int)r->convex, (int)r->reflex);
 	ck_assert_str_eq(line, expected);
 }

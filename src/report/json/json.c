@@ -64,7 +64,7 @@ static void json_regions(const struct report *report)
 		json_put(row, "cells", json_count(region->cells));
 		json_put(row, "area_m2", json_number(survey_area(region->cells, survey->cell)));
 		json_put(row, "perimeter_m", json_length(region->perimeter * survey->cell));
-		json_put(row, "holes", json_count(region->holes));
+		json_put(row, "holes", json_count(region_holes(region)));
 		json_put(corners, "convex", json_count(region->convex));
 		json_put(corners, "reflex", json_count(region->reflex));
 		json_put(row, "corners", corners);
