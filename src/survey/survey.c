@@ -224,8 +224,8 @@ static void add_level_sides(struct account *account, int y)
 /* Fills out->edges, and perimeter and corners of the regions, whose runs are known. */
 static void account_edges(struct survey *out, struct region *regions)
 {
-	struct account account = { out, regions, { .right = (int16_t)out->columns, .region = NO_REGION,
-		.letter = '\0', .class = CLASS_BOUNDARY } };
+	struct account account = { out, regions, { .right = (int16_t)out->columns,
+		.region = NO_REGION, .letter = '\0', .class = CLASS_BOUNDARY } };
 
 	for (int y = 0; y <= out->rows; y++) {
 		if (y < out->rows)

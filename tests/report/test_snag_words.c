@@ -59,7 +59,7 @@ END_TEST
 /* Each code and kind, with figures as they come about in each system of units. */
 static const struct {
 	enum snag_code code;
-	int kind;
+	unsigned int kind;
 	enum units units;
 	nm figures[SNAG_FIGURES];
 	const char *sentence;
@@ -154,12 +154,13 @@ static const struct {
 };
 enum { SENTENCES = sizeof sentences / sizeof *sentences };
 
-static const char *sentence(enum snag_code code, int kind, enum units units, const nm *figures)
+static const char *sentence(enum snag_code code, unsigned int kind, enum units units,
+	const nm *figures)
 {
 	const struct report report = { .words = &arena, .units = units };
-	struct snag snag = { .code = code, .region = NO_REGION, .kind = kind };
+	const struct snag snag = { .code = code, .region = NO_REGION, .kind = kind & UINT8_MAX,
+		.figures = figures };
 
-	memcpy(snag.figures, figures, sizeof snag.figures);
 	return snag_sentence(&report, &snag);
 }
 

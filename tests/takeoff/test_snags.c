@@ -73,16 +73,34 @@ START_TEST(a_snag_stands_at_the_first_cell_of_its_region_and_means_no_side)
 }
 END_TEST
 
+START_TEST(equal_figures_are_kept_once)
+{
+	const nm *first = snag_add(&list, SNAG_WALL_NARROW, NO_REGION, SNAG_FIGURES_OF(4))->figures;
+
+	for (nm i = 0; i < 10000; i++) {
+		nm figure = i % 3 ? i : 4;
+		const nm *figures = snag_add(&list, SNAG_WALL_EMBED, NO_REGION,
+			SNAG_FIGURES_OF(figure))->figures;
+
+		ck_assert_int_eq(figures[0], figure);
+		ck_assert_int_eq(first[0], 4);
+	}
+	snag_add(&list, SNAG_BED_THIN, NO_REGION, SNAG_FIGURES_OF(4, 3));
+	ck_assert_ptr_eq(snag_add(&list, SNAG_BED_THIN, NO_REGION, SNAG_FIGURES_OF(4, 3))->figures,
+		list.list[list.count - 2].figures);
+}
+END_TEST
+
 START_TEST(snags_are_sorted_by_code_then_place_then_side)
 {
-	static const struct snag given[] = {
-		{ SNAG_BED_THIN, 0, { 1, 1 }, -1, -1, 0, { 7 } },
-		{ SNAG_WALL_JOG, 1, { 5, 2 }, 1, 0, 0, { 5 } },
-		{ SNAG_WALL_JOG, 1, { 5, 2 }, 0, 1, 0, { 4 } },
-		{ SNAG_WALL_JOG, 0, { 7, 1 }, 0, 3, 0, { 1 } },
-		{ SNAG_WALL_JOG, 1, { 5, 2 }, 0, 0, 0, { 3 } },
-		{ SNAG_WALL_NARROW, 1, { 0, 0 }, -1, -1, 0, { 6 } },
-		{ SNAG_WALL_JOG, 0, { 2, 2 }, 0, 2, 0, { 2 } },
+	const struct snag given[] = {
+		{ SNAG_BED_THIN, 0, 0, { 1, 1 }, -1, -1, (const nm[]){ 7 } },
+		{ SNAG_WALL_JOG, 0, 1, { 5, 2 }, 1, 0, (const nm[]){ 5 } },
+		{ SNAG_WALL_JOG, 0, 1, { 5, 2 }, 0, 1, (const nm[]){ 4 } },
+		{ SNAG_WALL_JOG, 0, 0, { 7, 1 }, 0, 3, (const nm[]){ 1 } },
+		{ SNAG_WALL_JOG, 0, 1, { 5, 2 }, 0, 0, (const nm[]){ 3 } },
+		{ SNAG_WALL_NARROW, 0, 1, { 0, 0 }, -1, -1, (const nm[]){ 6 } },
+		{ SNAG_WALL_JOG, 0, 0, { 2, 2 }, 0, 2, (const nm[]){ 2 } },
 	};
 
 	for (int i = 0; i < 7; i++)
@@ -96,18 +114,18 @@ END_TEST
 
 START_TEST(snags_are_alike_by_code_kind_and_figures_wherever_they_are)
 {
-	const struct snag one = { SNAG_FILL_NONE, 0, { 1, 1 }, -1, -1, FILL_NONE_RAISED,
-		{ 1, 2, 3, 4 } };
-	struct snag other = { SNAG_FILL_NONE, 1, { 2, 3 }, 0, 1, FILL_NONE_RAISED,
-		{ 1, 2, 3, 4 } };
+	nm figures[SNAG_FIGURES] = { 1, 2, 3, 4 };
+	const struct snag one = { SNAG_FILL_NONE, FILL_NONE_RAISED, 0, { 1, 1 }, -1, -1,
+		(const nm[]){ 1, 2, 3, 4 } };
+	struct snag other = { SNAG_FILL_NONE, FILL_NONE_RAISED, 1, { 2, 3 }, 0, 1, figures };
 
 	ck_assert(snag_is_alike(&one, &other));
 	other.kind = FILL_NONE_UNDUG;
 	ck_assert(!snag_is_alike(&one, &other));
 	other.kind = FILL_NONE_RAISED;
-	other.figures[3]++;
+	figures[3]++;
 	ck_assert(!snag_is_alike(&one, &other));
-	other.figures[3]--;
+	figures[3]--;
 	other.code = SNAG_WALL_EMBED;
 	ck_assert(!snag_is_alike(&one, &other));
 }
@@ -177,6 +195,7 @@ Suite *test_suite(void)
 	tcase_add_test(snags, every_code_has_a_word_of_its_own_and_a_source);
 	tcase_add_test(snags, the_words_stay_as_they_are);
 	tcase_add_test(snags, a_snag_stands_at_the_first_cell_of_its_region_and_means_no_side);
+	tcase_add_test(snags, equal_figures_are_kept_once);
 	tcase_add_test(snags, snags_are_sorted_by_code_then_place_then_side);
 	tcase_add_test(snags, snags_are_alike_by_code_kind_and_figures_wherever_they_are);
 	tcase_add_test(snags, a_broken_mirror_is_one_snag_for_each_cell_and_its_images);

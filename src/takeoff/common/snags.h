@@ -22,7 +22,7 @@ enum snag_code {
 	SNAG_MIRROR_BROKEN,
 	SNAG_CODES
 };
-enum { SNAG_FIGURES = 4 };
+enum { SNAG_FIGURES = 4, SNAG_SLOTS = 256 };
 
 /* Which of the two heights a wall exceeds. */
 enum wall_high { WALL_HIGH_CARE, WALL_HIGH_PERMIT, WALL_HIGH_BOTH };
@@ -32,13 +32,14 @@ enum fill_none {
 	FILL_NONE_UNDUG, FILL_NONE_RAISED, FILL_NONE_MIX, FILL_NONE_REPLACED, FILL_NONE_AMENDED
 };
 
+/* Every cell may have some: kept small. */
 struct snag {
-	enum snag_code code;
+	enum snag_code code : 8;
+	unsigned int kind : 8;
 	int region;        /* NO_REGION: the plot as a whole */
 	struct place cell; /* the first it touches, in reading order */
 	int loop, side;    /* -1 where no side is meant */
-	int kind;
-	nm figures[SNAG_FIGURES];
+	const nm *figures; /* SNAG_FIGURES of them, mostly shared with others */
 };
 
 struct snag_list {
@@ -46,6 +47,7 @@ struct snag_list {
 	const struct survey *survey;
 	struct snag *list;
 	size_t count, capacity;
+	const nm *lately[SNAG_SLOTS]; /* figures, by hash: to be shared */
 };
 
 /* Adds a snag of a region, at its first cell, no side meant. Returns it for more to be filled

@@ -110,7 +110,7 @@ static void warn_tight(struct snag_list *snags, const struct leg *on, bool is_ga
 	struct snag *snag = snag_add(snags, SNAG_FENCE_TIGHT, NO_REGION, SNAG_FIGURES_OF(length));
 
 	snag->cell = first_beside(on);
-	snag->kind = is_gate;
+	snag->kind = is_gate ? 1 : 0;
 }
 
 static void warn_hole(struct snag_list *snags, const struct fencing *fencing)
