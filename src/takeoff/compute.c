@@ -3,6 +3,16 @@
 
 #include <string.h>
 
+/* Fabric comes right after the zones, so that their ground can be let go of. */
+static void ground_compute(struct takeoff *t, const struct basis *basis)
+{
+	struct zones_ground ground;
+
+	zones_compute(&t->zones, &ground, basis, &t->walls);
+	fabric_compute(&t->fabric, basis, &t->zones, &ground);
+	arena_clear(&ground.arena);
+}
+
 static void dig_compute(struct takeoff *t, struct arena *arena)
 {
 	struct dig_list list = { .arena = arena, .allow = t->allow };
@@ -43,11 +53,10 @@ void takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot
 	walls_lay(&t->walls, &basis);
 	cutting_plan(&t->cuttings, &basis, &t->walls);
 	fill_compute(&t->fills, &basis, &t->walls, t->surface);
-	zones_compute(&t->zones, &basis, &t->walls);
+	ground_compute(t, &basis);
 	fences_compute(&t->fences, &basis);
 	dig_compute(t, arena);
 	stone_compute(&t->stones, &basis, &t->zones);
-	fabric_compute(&t->fabric, &basis, &t->zones);
 	liner_compute(&t->liners, &basis, &t->walls, &t->fills);
 	edging_compute(&t->edging, &basis);
 	lawn_compute(&t->lawns, &basis);

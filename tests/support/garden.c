@@ -68,6 +68,17 @@ void garden_count(struct garden *garden)
 		garden->has_book ? &garden->book : NULL);
 }
 
+struct zones_ground garden_ground(struct garden *garden)
+{
+	const struct basis basis = { .arena = &garden->arena, .plot = &garden->plot,
+		.survey = &garden->takeoff.survey, .allow = garden->takeoff.allow };
+	struct zones_ground ground;
+	struct zones zones;
+
+	zones_compute(&zones, &ground, &basis, &garden->takeoff.walls);
+	return ground;
+}
+
 void garden_fini(struct garden *garden)
 {
 	arena_clear(&garden->arena);

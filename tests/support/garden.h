@@ -28,6 +28,8 @@ void garden_file(struct garden *garden, const char *path);
 void garden_book(struct garden *garden, const char *path);
 /* Computes the takeoff, anew if there was one. */
 void garden_count(struct garden *garden);
+/* The ground of its zones; arena_clear(&ground.arena). */
+struct zones_ground garden_ground(struct garden *garden);
 void garden_fini(struct garden *garden);
 
 /* The snag of that code at that place among all of its code; NULL where there are fewer. */

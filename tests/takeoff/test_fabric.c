@@ -236,21 +236,24 @@ static void take_edge(struct strips_sink *sink, nm length)
 	(void)length;
 }
 
-/* What fabric has to cover, from the zones, by the plain rule. */
-static size_t ground_of(struct cover_box *boxes)
+/* What fabric has to cover, from the zones, by the plain rule. The caller frees. */
+static struct cover_box *ground_of(size_t *count)
 {
-	const struct zones *zones = &garden.takeoff.zones;
-	size_t count = 0;
+	struct zones_ground ground = garden_ground(&garden);
+	struct cover_box *boxes = calloc(ground.cover.count + 1, sizeof *boxes);
 
-	for (size_t i = 0; i < zones->cover.count; i++) {
-		const struct zone *zone = &zones->list[zones->cover.pieces[i].owner];
+	*count = 0;
+	for (size_t i = 0; i < ground.cover.count; i++) {
+		const struct cover_box *piece = &ground.cover.pieces[i];
+		const struct zone *zone = &garden.takeoff.zones.list[piece->owner];
 		char letter = garden.takeoff.survey.regions[zone->region].entry->letter;
 
 		if (zone->part == DIG_PATH ? letter == 'p' :
 			zone->part == DIG_WALL || zone->part == DIG_PAD)
-			boxes[count++] = zones->cover.pieces[i];
+			boxes[(*count)++] = *piece;
 	}
-	return count;
+	arena_clear(&ground.arena);
+	return boxes;
 }
 
 static const int lengths_at_random[] = { 40, 70, 300, 1200 };
@@ -334,8 +337,7 @@ START_TEST(of_the_four_ways_none_takes_fewer_rolls_or_a_shorter_length_of_as_man
 	garden_at_random(_i);
 	const struct fabric *fabric = &garden.takeoff.fabric;
 
-	boxes = calloc(garden.takeoff.zones.cover.count + 1, sizeof *boxes);
-	count = ground_of(boxes);
+	boxes = ground_of(&count);
 	for (int i = 0; i < 4; i++) {
 		bool is_laid = (enum fabric_way)i == fabric->way;
 		struct use use;
@@ -369,9 +371,8 @@ START_TEST(the_pieces_laid_back_cover_the_ground_and_are_those_listed)
 	garden_at_random(_i);
 	const struct fabric *fabric = &garden.takeoff.fabric;
 
-	boxes = calloc(garden.takeoff.zones.cover.count + 1, sizeof *boxes);
-	copies = calloc(garden.takeoff.zones.cover.count + 1, sizeof *copies);
-	count = ground_of(boxes);
+	boxes = ground_of(&count);
+	copies = calloc(count + 1, sizeof *copies);
 	for (size_t i = 0; i < count; i++)
 		copies[i] = (struct geos_box){ metres(boxes[i].left), metres(boxes[i].top),
 			metres(boxes[i].right), metres(boxes[i].bottom) };

@@ -313,7 +313,7 @@ START_TEST(in_every_course_the_runs_tile_the_bed_less_what_is_inside)
 
 			check_wall(geos, wall);
 			walls++;
-			holes += beds.takeoff.survey.regions[wall->region].holes > 0;
+			holes += region_holes(&beds.takeoff.survey.regions[wall->region]) > 0;
 		}
 		beds_fini(&beds);
 	}

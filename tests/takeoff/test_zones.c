@@ -129,7 +129,8 @@ END_TEST
 
 static GEOSGeometry *zone_shape(GEOSContextHandle_t geos, int zone)
 {
-	const struct cover *cover = &garden.takeoff.zones.cover;
+	struct zones_ground ground = garden_ground(&garden);
+	const struct cover *cover = &ground.cover;
 	struct geos_box *boxes = calloc(cover->count + 1, sizeof *boxes);
 	GEOSGeometry *shape;
 	size_t count = 0;
@@ -144,6 +145,7 @@ static GEOSGeometry *zone_shape(GEOSContextHandle_t geos, int zone)
 	}
 	shape = geos_union(geos, boxes, count);
 	free(boxes);
+	arena_clear(&ground.arena);
 	return shape;
 }
 

@@ -143,9 +143,10 @@ static bool has_fabric(const struct survey *survey, const struct zone *zone)
 		&survey->regions[zone->region].entry->block, PATH_FABRIC) == CHOICE_YES;
 }
 
-void fabric_compute(struct fabric *out, const struct basis *basis, const struct zones *zones)
+void fabric_compute(struct fabric *out, const struct basis *basis, const struct zones *zones,
+	const struct zones_ground *ground)
 {
-	const struct cover *cover = &zones->cover;
+	const struct cover *cover = &ground->cover;
 	const struct block *allow = basis->allow;
 	struct cover_box *boxes = memory_new(cover->count + 1, sizeof *boxes);
 	struct strips strips = { .boxes = boxes, .width = block_length(allow, ALLOW_FABRIC_WIDTH) };

@@ -41,7 +41,8 @@ struct fabric {
 extern const struct word fabric_way_words[];
 extern const struct figure_table fabric_table, fabric_row_table;
 
-void fabric_compute(struct fabric *out, const struct basis *basis, const struct zones *zones);
+void fabric_compute(struct fabric *out, const struct basis *basis, const struct zones *zones,
+	const struct zones_ground *ground);
 /* Adds fabric.roll and fabric.pin. */
 void fabric_items(struct item_list *items, const struct fabric *fabric);
 

@@ -10,8 +10,10 @@ struct painting {
 	const struct plot *plot;
 	const struct survey *survey;
 	const struct walls *walls;
+	struct arena *arena;
 	struct zone *list;
 	int count;
+	size_t capacity;
 	int *own;                /* by region: the zone of its own cells, or NO_ZONE */
 	struct cover_box plan;
 	struct cover_box *boxes; /* in the order they are painted */
@@ -22,6 +24,8 @@ struct painting {
 
 static int zone_add(struct painting *painting, int region, enum dig_part part)
 {
+	painting->list = arena_grow(painting->arena, painting->list, (size_t)painting->count,
+		&painting->capacity, sizeof *painting->list);
 	painting->list[painting->count] = (struct zone){ .region = region, .part = part };
 	return painting->count++;
 }
@@ -182,13 +186,14 @@ static void paint_walls(struct painting *painting)
 	arena_clear(&outlines);
 }
 
-void zones_compute(struct zones *out, const struct basis *basis, const struct walls *walls)
+void zones_compute(struct zones *out, struct zones_ground *ground, const struct basis *basis,
+	const struct walls *walls)
 {
 	const struct survey *survey = basis->survey;
 	size_t regions = (size_t)survey->region_count;
 	struct painting painting = {
 		.plot = basis->plot, .survey = survey, .walls = walls,
-		.list = arena_new(basis->arena, 2 * regions, sizeof(struct zone)),
+		.arena = basis->arena,
 		.own = memory_new(regions, sizeof(int)),
 		.plan = { 0, 0, survey->columns * survey->cell, survey->rows * survey->cell, 0 },
 	};
@@ -199,15 +204,16 @@ void zones_compute(struct zones *out, const struct basis *basis, const struct wa
 	paint_cells(&painting, true);
 	paint_walls(&painting);
 	paint_cells(&painting, false);
-	*out = (struct zones){ .list = painting.list, .count = painting.count };
-	cover_sweep(&out->cover, basis->arena, painting.boxes, painting.box_count);
+	free(painting.own);
+	*out = (struct zones){ painting.list, painting.count };
+	*ground = (struct zones_ground){ .arena = ARENA_EMPTY };
+	cover_sweep(&ground->cover, &ground->arena, painting.boxes, painting.box_count);
+	free(painting.boxes);
 	areas = memory_new((size_t)painting.count, sizeof *areas);
-	cover_areas(&out->cover, areas);
+	cover_areas(&ground->cover, areas);
 	for (int i = 0; i < painting.count; i++)
 		painting.list[i].area = cover_m2(areas[i]);
 	free(areas);
-	free(painting.boxes);
-	free(painting.own);
 }
 
 nm zone_base(const struct survey *survey, const struct zone *zone)

@@ -25,10 +25,17 @@ struct zone {
 struct zones {
 	const struct zone *list; /* in region order, a bed's wall before its inside */
 	int count;
-	struct cover cover;      /* their ground; owners are indices into the list */
 };
 
-void zones_compute(struct zones *out, const struct basis *basis, const struct walls *walls);
+/* The zones' ground taken apart. It takes more than all that is counted on it, so it does not live
+ * with the takeoff: arena_clear(&ground.arena). */
+struct zones_ground {
+	struct arena arena;
+	struct cover cover; /* owners are indices into the list of zones */
+};
+
+void zones_compute(struct zones *out, struct zones_ground *ground, const struct basis *basis,
+	const struct walls *walls);
 /* Depth of the stone base under a zone; 0: none. */
 nm zone_base(const struct survey *survey, const struct zone *zone);
 

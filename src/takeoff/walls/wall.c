@@ -121,9 +121,31 @@ static struct wall_not_laid not_laid(const struct site *site, const struct mason
 	return (struct wall_not_laid){ site->room.region, about };
 }
 
+/* The lists of walls while they grow: where every bed is one cell, few if any are laid. */
+struct lists {
+	struct arena *arena;
+	struct wall *laid;
+	size_t laid_capacity;
+	struct wall_not_laid *not_laid;
+	size_t not_laid_capacity;
+};
+
+static struct wall *add_laid(struct lists *lists, struct walls *walls)
+{
+	lists->laid = arena_grow(lists->arena, lists->laid, (size_t)walls->count,
+		&lists->laid_capacity, sizeof *lists->laid);
+	return &lists->laid[walls->count++];
+}
+
+static struct wall_not_laid *add_not_laid(struct lists *lists, struct walls *walls)
+{
+	lists->not_laid = arena_grow(lists->arena, lists->not_laid, (size_t)walls->not_laid_count,
+		&lists->not_laid_capacity, sizeof *lists->not_laid);
+	return &lists->not_laid[walls->not_laid_count++];
+}
+
 /* Lays the bed's wall or, where it does not fit, says how many blocks it would take. */
-static void wall_bed(struct wall *walls, struct wall_not_laid *without, const struct job *job,
-	int region)
+static void wall_bed(struct lists *lists, const struct job *job, int region)
 {
 	const struct survey *survey = job->basis->survey;
 	struct arena outlines = ARENA_EMPTY;
@@ -137,19 +159,10 @@ static void wall_bed(struct wall *walls, struct wall_not_laid *without, const st
 
 	outline_trace(&outline, &outlines, job->basis->plot, survey, region);
 	if (site_takes_wall(&site, &masonry))
-		lay_wall(&walls[job->walls->count++], &site, &masonry);
+		lay_wall(add_laid(lists, job->walls), &site, &masonry);
 	else
-		without[job->walls->not_laid_count++] = not_laid(&site, &masonry);
+		*add_not_laid(lists, job->walls) = not_laid(&site, &masonry);
 	arena_clear(&outlines);
-}
-
-static size_t raised_beds(const struct survey *survey)
-{
-	size_t count = 0;
-
-	for (int i = 0; i < survey->region_count; i++)
-		count += region_is_raised(&survey->regions[i]);
-	return count;
 }
 
 void walls_lay(struct walls *out, const struct basis *basis)
@@ -159,14 +172,14 @@ void walls_lay(struct walls *out, const struct basis *basis)
 		.inside = block_length(basis->allow, ALLOW_INSIDE),
 		.beads = block_number(basis->allow, ALLOW_BEADS),
 	};
-	size_t beds = raised_beds(basis->survey);
-	struct wall *walls = arena_new(basis->arena, beds, sizeof *walls);
-	struct wall_not_laid *without = arena_new(basis->arena, beds, sizeof *without);
+	struct lists lists = { .arena = basis->arena };
 
-	*out = (struct walls){ .list = walls, .not_laid = without };
+	*out = (struct walls){ .count = 0 };
 	for (int i = 0; i < basis->survey->region_count; i++)
 		if (region_is_raised(&basis->survey->regions[i]))
-			wall_bed(walls, without, &job, i);
+			wall_bed(&lists, &job, i);
+	out->list = lists.laid;
+	out->not_laid = lists.not_laid;
 }
 
 static int by_region(const void *region, const void *wall)
