@@ -2,7 +2,7 @@
 
 #include "support/runner.h"
 #include "support/tables.h"
-#include "report/words/figures.h"
+#include "report/words/alike.h"
 
 #include <string.h>
 
@@ -92,6 +92,8 @@ START_TEST(rows_are_alike_where_all_is_but_region_entry_and_cuts)
 		order = rows_compare(one, other, table);
 		ck_assert_msg((order != 0) == is_compared(figure->kind), "%s: figure %d",
 			tables[_i].name, i);
+		ck_assert_msg((rows_hash(one, table) != rows_hash(other, table)) == (order != 0),
+			"%s: figure %d", tables[_i].name, i);
 		ck_assert((order < 0) == (rows_compare(other, one, table) > 0));
 	}
 }
@@ -111,7 +113,17 @@ START_TEST(fewer_rows_or_lengths_within_a_row_are_not_alike)
 		ck_assert_msg(rows_compare(one, other, table) > 0, "%s: figure %d",
 			tables[_i].name, i);
 		ck_assert(rows_compare(other, one, table) < 0);
+		ck_assert(rows_hash(one, table) != rows_hash(other, table));
 	}
+}
+END_TEST
+
+START_TEST(a_zero_has_no_sign)
+{
+	const struct liner plain = { .area = 0.0 }, signed_one = { .area = -0.0 };
+
+	ck_assert_int_eq(rows_compare(&plain, &signed_one, &liner_table), 0);
+	ck_assert_uint_eq(rows_hash(&plain, &liner_table), rows_hash(&signed_one, &liner_table));
 }
 END_TEST
 
@@ -121,6 +133,7 @@ START_TEST(no_text_is_as_an_empty_one)
 	const struct area_row none = { .name = NULL }, empty = { .name = "" };
 
 	ck_assert_int_eq(rows_compare(&none, &empty, area), 0);
+	ck_assert_uint_eq(rows_hash(&none, area), rows_hash(&empty, area));
 }
 END_TEST
 
@@ -212,6 +225,7 @@ Suite *test_suite(void)
 		table_count);
 	tcase_add_loop_test(alike, fewer_rows_or_lengths_within_a_row_are_not_alike, 0,
 		table_count);
+	tcase_add_test(alike, a_zero_has_no_sign);
 	tcase_add_test(alike, no_text_is_as_an_empty_one);
 	tcase_add_test(alike, groups_are_of_rows_that_are_alike);
 

@@ -3,6 +3,7 @@
 #define REPORT_TEXT_PRINT_H
 
 #include "base/measure.h"
+#include "report/words/alike.h"
 #include "report/words/figures.h"
 #include "report/words/item_words.h"
 #include "report/words/page.h"

@@ -1,13 +1,8 @@
-/* Declared figures (takeoff/common/figure.h) compared, and their words for people. */
+/* The words for people of declared figures (takeoff/common/figure.h). */
 #ifndef REPORT_WORDS_FIGURES_H
 #define REPORT_WORDS_FIGURES_H
 
-#include "report/words/groups.h"
 #include "report/words/report.h"
-
-/* Groups of rows that are alike: equal in all declared figures but region, entry and cuts. */
-groups_compare rows_compare; /* context: the table */
-struct groups rows_groups(const struct figure_table *table, const void *rows, int count);
 
 /* The words of a figure, in a cell of the text or on the panel, in report->words. number: the
  * row's, from 1, for a NUMBERED one. */

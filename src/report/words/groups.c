@@ -1,54 +1,116 @@
 #include "report/words/groups.h"
 #include "base/memory.h"
 
+#include <stdbool.h>
 #include <stdlib.h>
 
-struct list {
-	const char *items;
-	size_t size;
-	groups_compare *compare;
-	const void *context;
+enum { SLOTS_AT_FIRST = 64, NONE_ALIKE = -1 };
+
+/* A group while its members are counted. */
+struct kind {
+	uint64_t hash;
+	int first, count;
 };
 
-static int compare_items(const struct list *list, int a, int b)
+/* A hash table of kinds, open addresses, at most half full. */
+struct kinds {
+	const char *items;
+	size_t size;
+	const struct alike *alike;
+	struct kind *list;
+	size_t count, capacity;
+	int *slots;        /* numbers of kinds from 1; 0: free */
+	size_t slot_count; /* a power of two */
+};
+
+static const void *item_at(const struct kinds *kinds, int at)
 {
-	return list->compare(list->items + (size_t)a * list->size,
-		list->items + (size_t)b * list->size, list->context);
+	return kinds->items + (size_t)at * kinds->size;
 }
 
-static int by_item_then_index(const void *a, const void *b, void *list)
+static bool is_of_kind(const struct kinds *kinds, const struct kind *kind, uint64_t hash, int item)
 {
-	int one = *(const int *)a, other = *(const int *)b;
-	int order = compare_items(list, one, other);
-
-	return order ? order : one - other;
+	return kind->hash == hash && kinds->alike->compare(item_at(kinds, kind->first),
+		item_at(kinds, item), kinds->alike->context) == 0;
 }
 
-static int by_first_member(const void *a, const void *b)
+/* The slot of the item's kind, or the free one for it. item: NONE_ALIKE for a kind that has no
+ * slot yet. */
+static int *slot_of(const struct kinds *kinds, uint64_t hash, int item)
 {
-	return ((const struct group *)a)->members[0] - ((const struct group *)b)->members[0];
+	for (size_t i = (size_t)(hash ^ hash >> 32);; i++) {
+		int *slot = &kinds->slots[i & (kinds->slot_count - 1)];
+
+		if (*slot == 0 || (item != NONE_ALIKE &&
+			is_of_kind(kinds, &kinds->list[*slot - 1], hash, item)))
+			return slot;
+	}
 }
 
-struct groups groups_make(const void *items, int count, size_t size, groups_compare *compare,
-	const void *context)
+static void set_slots(struct kinds *kinds, size_t slot_count)
 {
-	struct list list = { items, size, compare, context };
+	free(kinds->slots);
+	kinds->slots = memory_new(slot_count, sizeof *kinds->slots);
+	kinds->slot_count = slot_count;
+	for (size_t i = 0; i < kinds->count; i++)
+		*slot_of(kinds, kinds->list[i].hash, NONE_ALIKE) = (int)i + 1;
+}
+
+/* Counts the item in; returns the number of its kind. */
+static int kind_of(struct kinds *kinds, int item)
+{
+	uint64_t hash = kinds->alike->hash(item_at(kinds, item), kinds->alike->context);
+	int *slot = slot_of(kinds, hash, item);
+
+	if (*slot == 0 && 2 * kinds->count >= kinds->slot_count) {
+		set_slots(kinds, 2 * kinds->slot_count);
+		slot = slot_of(kinds, hash, item);
+	}
+	if (*slot == 0) {
+		kinds->list = memory_grow(kinds->list, kinds->count, &kinds->capacity,
+			sizeof *kinds->list);
+		kinds->list[kinds->count++] = (struct kind){ hash, item, 0 };
+		*slot = (int)kinds->count;
+	}
+	kinds->list[*slot - 1].count++;
+	return *slot - 1;
+}
+
+/* Gives each kind its part of the members, and fills them in. */
+static struct groups groups_of(const struct kinds *kinds, const int *of, int count)
+{
 	struct groups groups = {
-		.list = memory_new((size_t)count, sizeof *groups.list),
+		.list = memory_new(kinds->count, sizeof *groups.list),
+		.count = (int)kinds->count,
 		.members = memory_new((size_t)count, sizeof *groups.members),
 	};
+	int *next = groups.members;
 
-	for (int i = 0; i < count; i++)
-		groups.members[i] = i;
-	qsort_r(groups.members, (size_t)count, sizeof *groups.members, by_item_then_index, &list);
-	for (int i = 0; i < count; i++) {
-		const int *members = groups.members;
-
-		if (i == 0 || compare_items(&list, members[i - 1], members[i]) != 0)
-			groups.list[groups.count++] = (struct group){ &members[i], 0 };
-		groups.list[groups.count - 1].count++;
+	for (int i = 0; i < groups.count; i++) {
+		groups.list[i].members = next;
+		next += kinds->list[i].count;
 	}
-	qsort(groups.list, (size_t)groups.count, sizeof *groups.list, by_first_member);
+	for (int i = 0; i < count; i++) {
+		struct group *group = &groups.list[of[i]];
+
+		groups.members[group->members - groups.members + group->count++] = i;
+	}
+	return groups;
+}
+
+struct groups groups_make(const void *items, int count, size_t size, const struct alike *alike)
+{
+	struct kinds kinds = { .items = items, .size = size, .alike = alike };
+	int *of = memory_new((size_t)count, sizeof *of);
+	struct groups groups;
+
+	set_slots(&kinds, SLOTS_AT_FIRST);
+	for (int i = 0; i < count; i++)
+		of[i] = kind_of(&kinds, i);
+	groups = groups_of(&kinds, of, count);
+	free(kinds.list);
+	free(kinds.slots);
+	free(of);
 	return groups;
 }
 

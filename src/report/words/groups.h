@@ -3,6 +3,7 @@
 #define REPORT_WORDS_GROUPS_H
 
 #include <stddef.h>
+#include <stdint.h>
 
 struct group {
 	const int *members; /* indices into the list, ascending */
@@ -17,10 +18,17 @@ struct groups {
 
 /* As for qsort; items are alike where it gives 0. */
 typedef int groups_compare(const void *a, const void *b, const void *context);
+/* The same of items that are alike. */
+typedef uint64_t groups_hash(const void *item, const void *context);
+struct alike {
+	groups_compare *compare;
+	groups_hash *hash;
+	const void *context;
+};
 
-/* Groups `count` items of the given size. To be freed with groups_fini. */
-struct groups groups_make(const void *items, int count, size_t size, groups_compare *compare,
-	const void *context);
+/* Groups `count` items of the given size, in time proportional to them. To be freed with
+ * groups_fini. */
+struct groups groups_make(const void *items, int count, size_t size, const struct alike *alike);
 void groups_fini(struct groups *groups);
 
 #endif

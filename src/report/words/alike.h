@@ -1,0 +1,14 @@
+/* Rows of declared figures (takeoff/common/figure.h) that are alike: equal in all figures but
+ * region, entry and cuts. */
+#ifndef REPORT_WORDS_ALIKE_H
+#define REPORT_WORDS_ALIKE_H
+
+#include "report/words/groups.h"
+#include "takeoff/common/figure.h"
+
+/* context: the table. */
+groups_compare rows_compare;
+groups_hash rows_hash;
+struct groups rows_groups(const struct figure_table *table, const void *rows, int count);
+
+#endif
