@@ -171,37 +171,6 @@ void print_alike(const struct report *report, const struct figure_table *table, 
 
 /* ---- Words ----------------------------------------------------------------------------------- */
 
-static int region_of(const struct figure_table *table, const void *row)
-{
-	for (int i = 0; i < table->count; i++)
-		if (table->figures[i].kind == FIGURE_REGION)
-			return (int)figure_whole(&table->figures[i], row);
-	return NO_REGION;
-}
-
-const char *group_words(const struct report *report, const struct figure_table *table,
-	const void *rows, const struct group *group)
-{
-	struct text words = TEXT_EMPTY;
-
-	for (int i = 0; i < group->count; i++) {
-		const char *row = (const char *)rows + (size_t)group->members[i] * table->row_size;
-
-		text_print(&words, "%s%s", i == 0 ? "" : i + 1 < group->count ? ", " : " and ",
-			plain_region(report, region_of(table, row)));
-	}
-	return say_text(report, &words);
-}
-
-const char *group_title(const struct report *report, const struct figure_table *table,
-	const void *rows, const struct group *group, const char *more)
-{
-	const char *names = group_words(report, table, rows, group);
-
-	return group->count == 1 ? names : say(report, "%s: %s%s", names,
-		word_count(report, group->count, "bed", "beds"), more);
-}
-
 nm saw_length(nm place, nm fit)
 {
 	return place > fit ? place - fit : 0;

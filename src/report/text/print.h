@@ -64,7 +64,9 @@ void print_rows(const struct report *report, const struct figure_table *table, c
 void print_alike(const struct report *report, const struct figure_table *table, const void *rows,
 	int count);
 
-/* "B1, B2 and B5": the regions of a group of rows. */
+/* Where more than these are alike, they are not named or listed one by one. */
+enum { NAMED_MOST = 100 };
+/* "B1, B2 and B5": the regions of a group of rows; of many "B1 to B800, B802 and 6,000 more". */
 const char *group_words(const struct report *report, const struct figure_table *table,
 	const void *rows, const struct group *group);
 /* "B1", or "B1 and B2: 2 beds" followed by `more`. */

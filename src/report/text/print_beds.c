@@ -1,4 +1,8 @@
 #include "report/text/print.h"
+#include "base/hash.h"
+#include "survey/shape.h"
+
+#include <stdlib.h>
 
 enum { SIDES_LISTED = 8, HOLES_LISTED = 2 };
 
@@ -40,61 +44,156 @@ static const char *depth_words(const struct report *report, int region)
 	return fill ? plain_inches(report, fill->soil_depth) : "-";
 }
 
-/* Adds a bed: its name, letter, first place, sides, and four cells more. */
-static void bed_row(struct hand_table *table, const struct report *report, int region,
-	const char *const more[4])
-{
-	const struct region *bed = &report->takeoff->survey.regions[region];
+/* ---- The schedule ---------------------------------------------------------------------------- */
 
-	TABLE_ROW(table, plain_region(report, region), say(report, "%c", bed->entry->letter),
-		say(report, "%d,%d", bed->first_cell.x, bed->first_cell.y),
-		sides_words(report, region), more[0], more[1], more[2], more[3]);
-	arena_clear(report->words);
-}
+struct listed {
+	int region;
+	bool has_row; /* else that of another bed stands for it */
+};
+static const struct figure listed_figures[] = {
+	{ NULL, NULL, NULL, FIELD(REGION, listed, region) },
+};
+static const struct figure_table listed_table = FIGURE_TABLE(listed, listed_figures);
 
-static void raised_row(struct hand_table *table, const struct report *report, int region)
+struct schedule {
+	struct table table; /* first */
+	const struct report *report;
+	/* Fills in the last four cells. */
+	void (*more)(const struct report *report, int region, const char *cells[4]);
+	struct listed *beds; /* in region order */
+	int count, at;       /* at: the next */
+};
+
+static void raised_cells(const struct report *report, int region, const char *cells[4])
 {
 	const struct takeoff *takeoff = report->takeoff;
 	const struct block *bed = &takeoff->survey.regions[region].entry->block;
 	const struct wall *wall = walls_find(&takeoff->walls, region);
 
-	bed_row(table, report, region, (const char *const[]){
-		plain_inches(report, fill_wall_height(bed)),
-		plain_inches(report, fill_embed(bed, takeoff->surface)),
-		wall ? plain_area(report, wall->inner_area) : "not laid",
-		depth_words(report, region) });
+	cells[0] = plain_inches(report, fill_wall_height(bed));
+	cells[1] = plain_inches(report, fill_embed(bed, takeoff->surface));
+	cells[2] = wall ? plain_area(report, wall->inner_area) : "not laid";
+	cells[3] = depth_words(report, region);
 }
 
-static void level_row(struct hand_table *table, const struct report *report, int region)
+static void level_cells(const struct report *report, int region, const char *cells[4])
 {
 	const struct survey *survey = &report->takeoff->survey;
 	const struct region *bed = &survey->regions[region];
 	bool is_replaced = block_number(&bed->entry->block, BED_REPLACE) == CHOICE_YES;
 
-	bed_row(table, report, region, (const char *const[]){
-		plain_area(report, survey_area(bed->cells, survey->cell)),
-		plain_inches(report, block_length(&bed->entry->block, BED_PREPARE)),
-		is_replaced ? "soil replaced" : "amended", depth_words(report, region) });
+	cells[0] = plain_area(report, survey_area(bed->cells, survey->cell));
+	cells[1] = plain_inches(report, block_length(&bed->entry->block, BED_PREPARE));
+	cells[2] = is_replaced ? "soil replaced" : "amended";
+	cells[3] = depth_words(report, region);
 }
 
-static void print_kind(const struct report *report, const char *words, bool raised,
-	struct hand_table *table)
+static bool next_bed(struct table *table, const char *cells[])
 {
-	const struct survey *survey = &report->takeoff->survey;
+	struct schedule *schedule = (struct schedule *)table;
+	const struct report *report = schedule->report;
+	const struct region *bed;
+	int region;
+
+	while (schedule->at < schedule->count && !schedule->beds[schedule->at].has_row)
+		schedule->at++;
+	if (schedule->at == schedule->count) {
+		schedule->at = 0;
+		return false;
+	}
+	region = schedule->beds[schedule->at++].region;
+	bed = &report->takeoff->survey.regions[region];
+	arena_clear(report->words);
+	cells[0] = plain_region(report, region);
+	cells[1] = say(report, "%c", bed->entry->letter);
+	cells[2] = say(report, "%d,%d", bed->first_cell.x, bed->first_cell.y);
+	cells[3] = sides_words(report, region);
+	schedule->more(report, region, cells + 4);
+	return true;
+}
+
+static void list_beds(struct schedule *schedule, bool raised)
+{
+	const struct survey *survey = &schedule->report->takeoff->survey;
+	size_t count = 0, capacity = 0;
 
 	for (int i = 0; i < survey->region_count; i++) {
 		const struct region *region = &survey->regions[i];
 
 		if (region->entry->class != CLASS_BED || region_is_raised(region) != raised)
 			continue;
-		if (raised)
-			raised_row(table, report, i);
-		else
-			level_row(table, report, i);
+		schedule->beds = memory_grow(schedule->beds, count, &capacity,
+			sizeof *schedule->beds);
+		schedule->beds[count++] = (struct listed){ i, true };
 	}
-	if (table->cell_count > 0)
-		page_heading(report->out, words);
-	hand_table_print(table, report->out);
+	schedule->count = (int)count;
+}
+
+/* Beds of one letter and shape are alike in all but their place. */
+static int compare_beds(const void *a, const void *b, const void *context)
+{
+	const struct report *report = context;
+	const struct survey *survey = &report->takeoff->survey;
+	int one = ((const struct listed *)a)->region, other = ((const struct listed *)b)->region;
+
+	return survey->regions[one].entry != survey->regions[other].entry ||
+		!shape_is_equal(report->plot, survey, one, other);
+}
+
+static uint64_t hash_bed(const void *item, const void *context)
+{
+	const struct report *report = context;
+	const struct survey *survey = &report->takeoff->survey;
+	int region = ((const struct listed *)item)->region;
+
+	return hash_bytes(shape_hash(report->plot, survey, region),
+		&survey->regions[region].entry->letter, 1);
+}
+
+/* Of many beds that are alike the first keeps its row. */
+static void join_alike(struct schedule *schedule, const struct groups *groups)
+{
+	for (int i = 0; i < groups->count; i++) {
+		const struct group *group = &groups->list[i];
+
+		for (int j = 1; group->count > NAMED_MOST && j < group->count; j++)
+			schedule->beds[group->members[j]].has_row = false;
+	}
+}
+
+/* "B1 stands for 7,000 beds alike in all but their place: B1 to B7000." */
+static void print_alike_beds(const struct report *report, const struct listed *beds,
+	const struct groups *groups)
+{
+	for (int i = 0; i < groups->count; i++) {
+		const struct group *group = &groups->list[i];
+
+		if (group->count > NAMED_MOST)
+			print_lines(report, 0, 2, "%s stands for %s alike in all but their place: "
+				"%s.", plain_region(report, beds[group->members[0]].region),
+				word_count(report, group->count, "bed", "beds"),
+				group_words(report, &listed_table, beds, group));
+	}
+}
+
+static void print_kind(const struct report *report, const char *words, bool raised,
+	const struct table_column columns[static 8])
+{
+	struct schedule schedule = { .table = { columns, 8, 0, next_bed }, .report = report,
+		.more = raised ? raised_cells : level_cells };
+	struct groups groups;
+
+	list_beds(&schedule, raised);
+	if (schedule.count == 0)
+		return;
+	page_heading(report->out, words);
+	groups = groups_make(schedule.beds, schedule.count, sizeof *schedule.beds,
+		&(struct alike){ compare_beds, hash_bed, report });
+	join_alike(&schedule, &groups);
+	table_print(&schedule.table, report->out);
+	print_alike_beds(report, schedule.beds, &groups);
+	groups_fini(&groups);
+	free(schedule.beds);
 }
 
 static void print_not_laid(const struct report *report)
@@ -127,15 +226,13 @@ void print_beds(const struct report *report)
 		{ "Sides", COLUMN_WRAPS }, { "Area", COLUMN_RIGHT }, { "Dug over", COLUMN_RIGHT },
 		{ "Then", COLUMN_LEFT }, { "Depth", COLUMN_RIGHT },
 	};
-	struct hand_table table = hand_table(raised, 8, 0);
 
-	print_kind(report, "Raised beds", true, &table);
+	print_kind(report, "Raised beds", true, raised);
 	print_not_laid(report);
 	if (report->takeoff->walls.count + report->takeoff->walls.not_laid_count > 0)
 		print_note(report, "At: the bed's first cell, columns and rows from the "
 			"plan's top left corner, which is 0,0. Height: from the top of the base, "
 			"without cap. Embed: what of it is below finished ground. Inside: the "
 			"ground between the walls.");
-	table = hand_table(level, 8, 0);
-	print_kind(report, "Beds at ground level", false, &table);
+	print_kind(report, "Beds at ground level", false, level);
 }

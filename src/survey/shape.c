@@ -1,0 +1,90 @@
+#include "survey/shape.h"
+#include "base/hash.h"
+#include "survey/outline.h"
+
+static struct place size_of(const struct region *r)
+{
+	return (struct place){ r->most.x - r->left + 1, r->most.y - r->first_cell.y + 1 };
+}
+
+/* Most regions are rectangles: of these the size says all. */
+static bool is_rectangle(const struct region *region)
+{
+	struct place size = size_of(region);
+
+	return region->cells == size.x * size.y;
+}
+
+/* From the upper left corner of its bounding box. */
+static struct place corner_at(const struct region *region, const struct corner *corner)
+{
+	return (struct place){ corner->x - region->left, corner->y - region->first_cell.y };
+}
+
+static uint64_t hash_loop(uint64_t before, const struct region *region, const struct loop *loop)
+{
+	before = hash_bytes(before, &loop->count, sizeof loop->count);
+	for (int i = 0; i < loop->count; i++) {
+		struct place at = corner_at(region, &loop->corners[i]);
+
+		before = hash_bytes(before, &at, sizeof at);
+	}
+	return before;
+}
+
+uint64_t shape_hash(const struct plot *plot, const struct survey *survey, int region)
+{
+	const struct region *r = &survey->regions[region];
+	struct place size = size_of(r);
+	uint64_t hash = hash_bytes(HASH_EMPTY, &size, sizeof size);
+	struct arena arena = ARENA_EMPTY;
+	struct outline outline;
+
+	if (is_rectangle(r))
+		return hash;
+	outline_trace(&outline, &arena, plot, survey, region);
+	for (int i = 0; i < outline.count; i++)
+		hash = hash_loop(hash, r, &outline.loops[i]);
+	arena_clear(&arena);
+	return hash;
+}
+
+static bool is_equal_loop(const struct region *a, const struct loop *of_a, const struct region *b,
+	const struct loop *of_b)
+{
+	if (of_a->count != of_b->count)
+		return false;
+	for (int i = 0; i < of_a->count; i++)
+		if (!place_equal(corner_at(a, &of_a->corners[i]),
+			corner_at(b, &of_b->corners[i])))
+			return false;
+	return true;
+}
+
+static bool is_equal_outline(const struct region *a, const struct outline *of_a,
+	const struct region *b, const struct outline *of_b)
+{
+	for (int i = 0; i < of_a->count; i++)
+		if (!is_equal_loop(a, &of_a->loops[i], b, &of_b->loops[i]))
+			return false;
+	return true;
+}
+
+bool shape_is_equal(const struct plot *plot, const struct survey *survey, int a, int b)
+{
+	const struct region *one = &survey->regions[a], *other = &survey->regions[b];
+	struct arena arena = ARENA_EMPTY;
+	struct outline of_one, of_other;
+	bool is_equal;
+
+	if (!place_equal(size_of(one), size_of(other)) || one->cells != other->cells ||
+		region_holes(one) != region_holes(other))
+		return false;
+	if (is_rectangle(one))
+		return true;
+	outline_trace(&of_one, &arena, plot, survey, a);
+	outline_trace(&of_other, &arena, plot, survey, b);
+	is_equal = is_equal_outline(one, &of_one, other, &of_other);
+	arena_clear(&arena);
+	return is_equal;
+}

@@ -1,0 +1,11 @@
+/* Which regions have one shape: the same cells, wherever they lie on the plan. */
+#ifndef SURVEY_SHAPE_H
+#define SURVEY_SHAPE_H
+
+#include "survey/survey.h"
+
+bool shape_is_equal(const struct plot *plot, const struct survey *survey, int a, int b);
+/* The same of regions of one shape. */
+uint64_t shape_hash(const struct plot *plot, const struct survey *survey, int region);
+
+#endif
