@@ -1,7 +1,6 @@
 #include "base/text.h"
 #include "base/memory.h"
 
-#include <inttypes.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -68,13 +67,15 @@ void text_add_repeat(struct text *t, char c, size_t count)
 
 void text_vprint(struct text *t, const char *format, va_list list)
 {
+	enum { USUAL = 100 };
 	va_list again;
 	int length;
 
 	va_copy(again, list);
-	length = vsnprintf(NULL, 0, format, again);
+	length = vsnprintf(text_room(t, USUAL), USUAL + 1, format, again);
 	va_end(again);
-	vsnprintf(text_room(t, (size_t)length), (size_t)length + 1, format, list);
+	if (length > USUAL)
+		vsnprintf(text_room(t, (size_t)length), (size_t)length + 1, format, list);
 	t->length += (size_t)length;
 }
 
@@ -134,18 +135,24 @@ static void trim_zeros(struct text *t)
 	text_cut(t, length);
 }
 
+/* A sign, the digits of any whole number or as many places, a point. */
+enum { DECIMAL_MOST = 40 };
+
 void text_add_decimal(struct text *t, int64_t units, int places)
 {
-	uint64_t size = units < 0 ? -(uint64_t)units : (uint64_t)units;
-	uint64_t unit = 1;
+	uint64_t left = units < 0 ? -(uint64_t)units : (uint64_t)units;
+	char digits[DECIMAL_MOST], *end = digits + sizeof digits, *at = end;
 
-	for (int i = 0; i < places; i++)
-		unit *= 10;
-	text_print(t, "%s%" PRIu64, units < 0 ? "-" : "", size / unit);
-	if (places > 0) {
-		text_print(t, ".%0*" PRIu64, places, size % unit);
-		trim_zeros(t);
+	/* From the last digit on, without zeros at the end of the places. */
+	for (int place = 0; left > 0 || place <= places; place++, left /= 10) {
+		if (place == places && at < end)
+			*--at = '.';
+		if (place >= places || left % 10 > 0 || at < end)
+			*--at = (char)('0' + left % 10);
 	}
+	if (units < 0)
+		*--at = '-';
+	text_add_bytes(t, at, (size_t)(end - at));
 }
 
 void text_add_number(struct text *t, double value, int places)

@@ -43,18 +43,28 @@ cJSON *json_length(nm value)
 	return decimal(value, LENGTH_PLACES);
 }
 
+/* Of many numbers one value: an array may have hundreds of thousands. */
+static cJSON *decimals(const int64_t *list, int how_many, int places)
+{
+	struct text text = TEXT_EMPTY;
+
+	text_add(&text, "[");
+	for (int i = 0; i < how_many; i++) {
+		text_add(&text, i > 0 ? "," : "");
+		text_add_decimal(&text, list[i], places);
+	}
+	text_add(&text, "]");
+	return raw(&text);
+}
+
 cJSON *json_place(struct place at)
 {
-	return cJSON_CreateIntArray((int[]){ at.x, at.y }, 2);
+	return decimals((int64_t[]){ at.x, at.y }, 2, 0);
 }
 
 cJSON *json_lengths(const nm *list, int how_many)
 {
-	cJSON *array = cJSON_CreateArray();
-
-	for (int i = 0; i < how_many; i++)
-		cJSON_AddItemToArray(array, json_length(list[i]));
-	return array;
+	return decimals(list, how_many, LENGTH_PLACES);
 }
 
 cJSON *json_size(const struct size *block)
