@@ -26,6 +26,9 @@ static const struct {
 	{ KEY_RESIZE, PRESS_RESIZE },
 	{ '\r', PRESS_ENTER }, { '\n', PRESS_ENTER }, { '\t', PRESS_TAB },
 	{ 0x7f, PRESS_BACKSPACE }, { '\b', PRESS_BACKSPACE }, { 'C' & 0x1f, PRESS_ESCAPE },
+	{ 'A' & 0x1f, PRESS_LINE_START }, { 'E' & 0x1f, PRESS_LINE_END },
+	{ 'U' & 0x1f, PRESS_ERASE_LINE }, { 'W' & 0x1f, PRESS_ERASE_WORD },
+	{ 'K' & 0x1f, PRESS_ERASE_REST },
 	{ 'Z' & 0x1f, PRESS_PAUSE }, { 'L' & 0x1f, PRESS_REPAINT },
 };
 
