@@ -4,6 +4,7 @@
 
 #include <errno.h>
 #include <locale.h>
+#include <signal.h>
 #include <stdio.h>
 #include <string.h>
 
@@ -43,6 +44,8 @@ static int misunderstood(const char *what, const char *word)
 
 int main(int argc, char **argv)
 {
+	/* A file that may grow no further is then told like a full disk. */
+	signal(SIGXFSZ, SIG_IGN);
 	/* Numbers keep their point; letters and their widths follow the user's locale. */
 	setlocale(LC_CTYPE, "");
 	if (argc < 2 || strcmp(argv[1], "--help") == 0)

@@ -11,8 +11,8 @@ enum key {
 	PRESS_VIEW_LEFT, PRESS_VIEW_RIGHT, PRESS_VIEW_UP, PRESS_VIEW_DOWN, /* with Shift */
 	PRESS_HOME, PRESS_END, PRESS_PAGE_UP, PRESS_PAGE_DOWN,
 	PRESS_ENTER, PRESS_TAB, PRESS_BACK_TAB, PRESS_BACKSPACE, PRESS_DELETE,
-	PRESS_LINE_START, PRESS_LINE_END, /* Ctrl-A, Ctrl-E: in a field */
-	PRESS_ERASE_LINE, PRESS_ERASE_WORD, PRESS_ERASE_REST, /* Ctrl-U, Ctrl-W, Ctrl-K: in a field */
+	/* in a field: Ctrl-A, Ctrl-E, Ctrl-U, Ctrl-W, Ctrl-K */
+	PRESS_LINE_START, PRESS_LINE_END, PRESS_ERASE_LINE, PRESS_ERASE_WORD, PRESS_ERASE_REST,
 	PRESS_ESCAPE,  /* Esc or Ctrl-C */
 	PRESS_PAUSE,   /* Ctrl-Z */
 	PRESS_REPAINT, /* Ctrl-L */
@@ -20,6 +20,7 @@ enum key {
 	PRESS_PASTE,   /* a text was pasted */
 	PRESS_POINT,   /* a mouse's report, a struct point with it */
 	PRESS_RESIZE,  /* the terminal has another size */
+	PRESS_CONTINUE, /* it was stopped from outside and goes on */
 	PRESS_OVER     /* the session must end: a signal, or the terminal is gone */
 };
 

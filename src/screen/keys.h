@@ -1,17 +1,17 @@
-/* The keyboard: bytes and curses' codes in, keys of editor/key.h out. */
+/* The keyboard: what comes on the line, and signals, as keys of editor/key.h. */
 #ifndef SCREEN_KEYS_H
 #define SCREEN_KEYS_H
 
 #include "base/text.h"
 #include "editor/key.h"
+#include "screen/decode.h"
 
 #include <stdbool.h>
-#include <wchar.h>
 
 struct keys {
-	void *window;       /* what curses reads through; never shown */
+	struct decoder decoder;
 	int held;           /* a key that was looked at ahead, PRESS_NOTHING: none */
-	mbstate_t state;    /* of a character that has come in part */
+	bool is_asking;     /* a list or sheet is in front: much text at once is a paste */
 	struct text pasted; /* after PRESS_PASTE: the text, not checked in any way */
 	struct point point; /* after PRESS_POINT */
 };
@@ -19,8 +19,9 @@ struct keys {
 /* The terminal is open. */
 void keys_open(struct keys *keys);
 void keys_close(struct keys *keys);
-/* Waits for the next key. Pasted text comes as one PRESS_PASTE; unknown escape
- * sequences and malformed mouse reports are discarded; requests to stop come as PRESS_PAUSE. */
+/* Waits for the next key. Pasted text comes as PRESS_PASTE, in parts where the line falters; what
+ * is no key is passed over; requests to stop come as PRESS_PAUSE. PRESS_OVER where a signal ends
+ * the session or the line is gone, which counts as a hang-up. */
 int keys_next(struct keys *keys);
 /* True where a key has come already: what it changes is drawn with the rest. */
 bool keys_are_waiting(struct keys *keys);

@@ -11,6 +11,8 @@ enum { WHICH = 3, HELD_KEYS = 4 + 8 + 16, MOVING = 32, WHEEL = 64, FIRST = 0, NO
 static bool kind_of(int button, bool is_release, enum point_kind *kind)
 {
 	button &= ~HELD_KEYS;
+	if (is_release && button != FIRST && button != MOVING + FIRST && button != NO_BUTTON)
+		return false;
 	if (button == WHEEL || button == WHEEL + 1)
 		*kind = button == WHEEL ? POINT_WHEEL_UP : POINT_WHEEL_DOWN;
 	else if (is_release || button == NO_BUTTON)

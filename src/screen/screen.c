@@ -55,17 +55,14 @@ static void session(struct stage *stage)
  * rescued. */
 static int draw(struct stage *stage, struct text *message)
 {
-	int signal;
-
 	if (!terminal_open(message))
 		return 2;
 	keys_open(&stage->keys);
 	session(stage);
 	keys_close(&stage->keys);
-	signal = signals_ending();
 	if (!stage->editor.is_over)
 		editor_rescue(&stage->editor);
-	terminal_close(signal == SIGHUP);
+	terminal_close();
 	return 0;
 }
 

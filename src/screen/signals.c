@@ -1,42 +1,58 @@
 #include "screen/signals.h"
+#include "screen/guard.h"
 
-#include <string.h>
-#include <termios.h>
+#include <errno.h>
+#include <fcntl.h>
+#include <signal.h>
+#include <time.h>
 #include <unistd.h>
 
-enum { GUARD_MOST = 256 };
+enum { STACK_BYTES = 64 * 1024 };
 
-/* What handlers write, and what a crash needs: there is no other way to them. */
-static volatile sig_atomic_t ending, stop_asked;
-static struct {
-	char bytes[GUARD_MOST];
-	size_t length;
-	struct termios modes;
-	bool has_modes;
-} guard;
+/* What handlers write, and what they need: there is no other way to them. */
+static volatile sig_atomic_t ending, stop_asked, continued, resized;
+static volatile sig_atomic_t line = -1, nowhere = -1;
+
+/* A crash may be a full stack. */
+static char crash_stack[STACK_BYTES];
 
 static const int crashes[] = { SIGSEGV, SIGABRT, SIGBUS, SIGFPE, SIGILL };
-static const int endings[] = { SIGHUP, SIGTERM };
+/* Whatever else ends a process, but SIGKILL, and the real-time signals, which have no names.
+ * Interrupts come as keys; from outside they are let pass, for Ctrl-C never ends the session. A
+ * pipe without reader and a file too large are errors of writing. */
+static const int endings[] = { SIGHUP, SIGTERM, SIGQUIT, SIGUSR1, SIGUSR2, SIGALRM, SIGVTALRM,
+	SIGPROF, SIGIO, SIGPWR, SIGSTKFLT, SIGXCPU, SIGSYS, SIGTRAP };
+
+static const struct sigaction let_pass = { .sa_handler = SIG_IGN };
 
 static void note_ending(int signal)
 {
-	ending = signal;
+	int cause = errno;
+
+	if (!ending)
+		ending = signal;
+	if (line >= 0 && nowhere >= 0)
+		dup2(nowhere, line);
+	/* A program that is not in front would be stopped by its own end. */
+	(void)sigaction(SIGTTIN, &let_pass, NULL);
+	(void)sigaction(SIGTTOU, &let_pass, NULL);
+	errno = cause;
 }
 
-static void note_stop(int signal)
+static void note(int signal)
 {
-	(void)signal;
-	stop_asked = 1;
+	if (signal == SIGTSTP)
+		stop_asked = 1;
+	else if (signal == SIGCONT)
+		continued = 1;
+	else
+		resized = 1;
 }
 
 static void crash(int signal)
 {
-	static const char words[] =
-		"\r\nparterre crashed. Look for a rescue file at the next start.\r\n";
-
-	signals_restore();
-	if (write(STDERR_FILENO, words, sizeof words - 1) < 0)
-		_exit(2);
+	guard_give_back();
+	guard_say("\r\nparterre crashed. Look for a rescue file at the next start.\r\n");
 	raise(signal); /* of which it dies: the handler is reset */
 }
 
@@ -44,49 +60,53 @@ static void handle(int signal, void (*handler)(int), int flags)
 {
 	struct sigaction act = { .sa_handler = handler, .sa_flags = flags };
 
-	sigemptyset(&act.sa_mask);
+	sigfillset(&act.sa_mask);
 	sigaction(signal, &act, NULL);
 }
 
-/* A signal that was ignored when the program started stays ignored. */
+/* A signal that was ignored when the program started stays ignored. Calls that were under way go on
+ * afterwards; a write to the line then goes nowhere, and waiting ends all the same. */
 static void handle_unless_ignored(int signal, void (*handler)(int))
 {
 	struct sigaction was;
 
 	if (sigaction(signal, NULL, &was) == 0 && was.sa_handler != SIG_IGN)
-		handle(signal, handler, 0);
+		handle(signal, handler, SA_RESTART);
 }
 
-static void block(int how)
+static void handle_crashes(void)
 {
-	sigset_t set;
+	stack_t stack = { .ss_sp = crash_stack, .ss_size = sizeof crash_stack };
 
-	sigemptyset(&set);
-	for (size_t i = 0; i < sizeof endings / sizeof *endings; i++)
-		sigaddset(&set, endings[i]);
-	sigaddset(&set, SIGTSTP);
-	sigaddset(&set, SIGWINCH);
-	sigprocmask(how, &set, NULL);
+	sigaltstack(&stack, NULL);
+	for (size_t i = 0; i < sizeof crashes / sizeof *crashes; i++)
+		handle(crashes[i], crash, (int)SA_RESETHAND | SA_ONSTACK);
 }
 
-void signals_open(void)
+void signals_open(int to)
 {
-	block(SIG_BLOCK);
+	nowhere = open("/dev/null", O_WRONLY | O_CLOEXEC);
+	line = to;
 	for (size_t i = 0; i < sizeof endings / sizeof *endings; i++)
 		handle_unless_ignored(endings[i], note_ending);
-	handle_unless_ignored(SIGTSTP, note_stop);
+	for (int signal = SIGRTMIN; signal <= SIGRTMAX; signal++)
+		handle_unless_ignored(signal, note_ending);
+	handle_unless_ignored(SIGTSTP, note);
+	handle(SIGCONT, note, SA_RESTART);
+	handle(SIGWINCH, note, SA_RESTART);
 	handle(SIGINT, SIG_IGN, 0);
 	handle(SIGPIPE, SIG_IGN, 0);
+	handle_crashes();
 }
 
 void signals_close(void)
 {
-	guard.length = 0;
-	guard.has_modes = false;
-	for (size_t i = 0; i < sizeof crashes / sizeof *crashes; i++)
-		handle(crashes[i], SIG_DFL, 0);
-	handle(SIGTSTP, SIG_DFL, 0);
-	block(SIG_UNBLOCK);
+	int was = nowhere;
+
+	line = -1;
+	nowhere = -1;
+	if (was >= 0)
+		close(was);
 }
 
 int signals_ending(void)
@@ -94,57 +114,65 @@ int signals_ending(void)
 	return ending;
 }
 
-bool signals_take_stop(void)
+void signals_hang_up(void)
 {
-	bool was_asked = stop_asked;
-
-	stop_asked = 0;
-	return was_asked;
+	note_ending(SIGHUP);
 }
 
-void signals_wait_mask(sigset_t *mask)
+static bool take(volatile sig_atomic_t *noted)
 {
-	sigprocmask(SIG_SETMASK, NULL, mask);
-	for (size_t i = 0; i < sizeof endings / sizeof *endings; i++)
-		sigdelset(mask, endings[i]);
-	sigdelset(mask, SIGTSTP);
-	sigdelset(mask, SIGWINCH);
+	bool was_noted = *noted;
+
+	*noted = 0;
+	return was_noted;
+}
+
+bool signals_take_stop(void)
+{
+	return take(&stop_asked);
+}
+
+bool signals_take_continue(void)
+{
+	return take(&continued);
+}
+
+bool signals_take_resize(void)
+{
+	return take(&resized);
+}
+
+int signals_wait(struct pollfd *at, int ms)
+{
+	struct timespec most = { ms / 1000, ms % 1000 * 1000000L };
+	sigset_t all, before;
+	int result = -1;
+
+	/* Kept out from the look at the notes until the wait lets them in again. */
+	sigfillset(&all);
+	sigprocmask(SIG_BLOCK, &all, &before);
+	if (!ending && !stop_asked && !continued && !resized)
+		result = ppoll(at, 1, ms < 0 ? NULL : &most, &before);
+	sigprocmask(SIG_SETMASK, &before, NULL);
+	return result;
 }
 
 void signals_stop(void)
 {
-	sigset_t stop;
-
-	sigemptyset(&stop);
-	sigaddset(&stop, SIGTSTP);
 	handle(SIGTSTP, SIG_DFL, 0);
-	kill(0, SIGTSTP);
-	sigprocmask(SIG_UNBLOCK, &stop, NULL); /* stops here */
-	sigprocmask(SIG_BLOCK, &stop, NULL);
-	handle(SIGTSTP, note_stop, 0);
+	kill(0, SIGTSTP); /* stops here */
+	handle(SIGTSTP, note, SA_RESTART);
 	stop_asked = 0;
+	continued = 0;
 }
 
 void signals_die(int signal)
 {
+	sigset_t dying;
+
 	handle(signal, SIG_DFL, 0);
-	block(SIG_UNBLOCK);
+	sigemptyset(&dying);
+	sigaddset(&dying, signal);
+	sigprocmask(SIG_UNBLOCK, &dying, NULL);
 	raise(signal);
-}
-
-void signals_guard(const char *bytes, size_t length)
-{
-	guard.length = length < GUARD_MOST ? length : GUARD_MOST;
-	memcpy(guard.bytes, bytes, guard.length);
-	guard.has_modes = tcgetattr(STDIN_FILENO, &guard.modes) == 0;
-	for (size_t i = 0; i < sizeof crashes / sizeof *crashes; i++)
-		handle(crashes[i], crash, (int)SA_RESETHAND);
-}
-
-void signals_restore(void)
-{
-	if (guard.length && write(STDOUT_FILENO, guard.bytes, guard.length) < 0)
-		return;
-	if (guard.has_modes)
-		tcsetattr(STDIN_FILENO, TCSANOW, &guard.modes);
 }

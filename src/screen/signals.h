@@ -1,30 +1,33 @@
-/* Signals. Handlers only note what came; the keyboard loop asks. They are let in only while the
- * program waits for keys, so nothing is half done when they are seen. A crash puts the terminal
- * back by plain writes and goes on to crash. */
+/* Signals. Handlers only note what came, at any time; whoever waits or computes for long asks. A
+ * signal that ends the session also takes the line to the terminal from under curses, which else
+ * would go on trying to write where no bytes are taken. A crash gives the terminal back by plain
+ * calls and goes on to crash. */
 #ifndef SCREEN_SIGNALS_H
 #define SCREEN_SIGNALS_H
 
-#include <signal.h>
+#include <poll.h>
 #include <stdbool.h>
-#include <stddef.h>
 
-/* Before the terminal is opened, so that curses leaves these signals alone. */
-void signals_open(void);
+/* Before the terminal is opened, so that curses leaves these signals alone. line: the descriptor
+ * that curses writes to. */
+void signals_open(int line);
+/* The line is about to be closed. Signals are noted until the process ends. */
 void signals_close(void);
-/* The signal that ends the session (hang-up, termination), 0 if none came. */
+/* The signal that ends the session, 0 if none came. */
 int signals_ending(void);
-/* True once for each request from outside to stop. */
+/* The line is gone: as if a hang-up had been told. */
+void signals_hang_up(void);
+/* True once for each request from outside to stop; when the program goes on after a stop; for each
+ * change of the terminal's size. */
 bool signals_take_stop(void);
-/* What to let in while waiting. */
-void signals_wait_mask(sigset_t *mask);
+bool signals_take_continue(void);
+bool signals_take_resize(void);
+/* Waits for the line up to `ms` (below 0: without end) or until a signal is noted; none is missed.
+ * Returns above 0: something came on the line; 0: nothing in that time; below 0: a signal. */
+int signals_wait(struct pollfd *line, int ms);
 /* Stops this program and its job as Ctrl-Z does; returns when it is continued. */
 void signals_stop(void);
 /* Dies of the signal, so that the parent sees it. */
 void signals_die(int signal);
-
-/* What puts the terminal back, for a crash: bytes to write and its modes as they are now. */
-void signals_guard(const char *bytes, size_t length);
-/* Restores the terminal from what signals_guard was given. Async-signal-safe. */
-void signals_restore(void);
 
 #endif

@@ -81,6 +81,7 @@ void stage_show(struct stage *stage, const struct front *front)
 	const struct layout layout = stage_layout(stage);
 
 	point_mouse(stage);
+	stage->keys.is_asking = front != NULL;
 	if (keys_are_waiting(&stage->keys))
 		return;
 	settle(&stage->editor, &layout);
@@ -98,6 +99,13 @@ void stage_pause(struct stage *stage)
 	stage->is_pointing = false;
 }
 
+/* It was stopped without having been asked. */
+static void go_on(struct stage *stage)
+{
+	terminal_continue();
+	stage->is_pointing = false;
+}
+
 static bool is_save(int key)
 {
 	const struct act *act = acts_find(key);
@@ -111,9 +119,11 @@ int stage_key(struct stage *stage)
 
 	if (key == PRESS_PAUSE)
 		stage_pause(stage);
+	if (key == PRESS_CONTINUE)
+		go_on(stage);
 	if (key == PRESS_REPAINT)
 		terminal_repaint();
-	if (key == PRESS_PAUSE || key == PRESS_REPAINT)
+	if (key == PRESS_PAUSE || key == PRESS_CONTINUE || key == PRESS_REPAINT)
 		return PRESS_RESIZE;
 	if (key == PRESS_POINT && !stage->is_pointing)
 		return PRESS_RESIZE; /* a report that nobody asked for */

@@ -2,25 +2,64 @@
 #include "base/memory.h"
 #include "screen/curses.h"
 #include "screen/draw.h"
+#include "screen/guard.h"
 #include "screen/signals.h"
 
+#include <errno.h>
+#include <fcntl.h>
 #include <locale.h>
+#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
+#include <sys/ioctl.h>
 #include <unistd.h>
-
-enum { ESCAPE_MS = 100 }; /* over a slow line a key's bytes come in pieces */
 
 static const char paste_on[] = "\033[?2004h", paste_off[] = "\033[?2004l";
 /* Presses, drags, and reports without bounds; terminals leave out what they do not know. */
 static const char mouse_on[] = "\033[?1000h\033[?1002h\033[?1006h";
 static const char mouse_off[] = "\033[?1006l\033[?1002l\033[?1000l";
 
+/* The way to the terminal that curses has, which a signal can take away. */
+static FILE *line;
+
 static void send(const char *bytes)
 {
 	/* A terminal that takes no bytes is found to be gone where keys are read. */
-	if (write(STDOUT_FILENO, bytes, strlen(bytes)) < 0)
+	if (write(fileno(line), bytes, strlen(bytes)) < 0)
 		return;
+}
+
+const char *terminal_capability(const char *name)
+{
+	const char *found = tigetstr(name);
+
+	return found == (const char *)-1 ? NULL : found;
+}
+
+/* Without the pauses that it may ask for, in $<...>. */
+static void add_capability(struct text *bytes, const char *name)
+{
+	const char *at = terminal_capability(name);
+
+	while (at && *at) {
+		const char *pause = strstr(at, "$<"), *end = pause ? strchr(pause, '>') : NULL;
+
+		if (!end) {
+			text_add(bytes, at);
+			return;
+		}
+		text_add_bytes(bytes, at, (size_t)(pause - at));
+		at = end + 1;
+	}
+}
+
+static void send_capability(const char *name)
+{
+	struct text bytes = TEXT_EMPTY;
+
+	add_capability(&bytes, name);
+	send(bytes.bytes);
+	text_fini(&bytes);
 }
 
 /* A login from elsewhere may name a locale that is not installed here; of it only the encoding
@@ -40,23 +79,12 @@ static void locale_choose(void)
 
 static void exhausted(void)
 {
-	static const char words[] =
-		"\r\nparterre: out of memory. Look for a rescue file at the next start.\r\n";
-
-	signals_restore();
-	if (write(STDERR_FILENO, words, sizeof words - 1) < 0)
-		_exit(2);
+	guard_give_back();
+	guard_say("\r\nparterre: out of memory. Look for a rescue file at the next start.\r\n");
 }
 
-/* NULL: the terminal does not have it. */
-static const char *capability(const char *name)
-{
-	const char *found = tigetstr(name);
-
-	return found == (const char *)-1 ? NULL : found;
-}
-
-/* What a crash must send: pasting, mouse, attributes, keypad, cursor, the other screen. */
+/* What is written when there is no time for curses: pasting, mouse, attributes, keypad, cursor, the
+ * other screen. */
 static void guard_set(void)
 {
 	static const char *const names[] = { "sgr0", "rmkx", "cnorm", "rmcup" };
@@ -65,11 +93,9 @@ static void guard_set(void)
 	text_add(&bytes, paste_off);
 	text_add(&bytes, mouse_off);
 	for (size_t i = 0; i < sizeof names / sizeof *names; i++)
-		if (capability(names[i]))
-			text_add(&bytes, capability(names[i]));
-	signals_guard(bytes.bytes, bytes.length);
+		add_capability(&bytes, names[i]);
+	guard_bytes(bytes.bytes, bytes.length);
 	text_fini(&bytes);
-	memory_on_exhaustion(exhausted);
 }
 
 /* Asked before curses starts: it starts on anything that has a name, and prints rubbish there. */
@@ -80,7 +106,7 @@ static bool is_kind_fit(void)
 
 	if (setupterm(NULL, STDOUT_FILENO, &error) != OK)
 		return false;
-	is_fit = capability("cup") && capability("clear");
+	is_fit = terminal_capability("cup") && terminal_capability("clear");
 	del_curterm(set_curterm(NULL));
 	return is_fit;
 }
@@ -98,18 +124,43 @@ static void say_kind(struct text *message)
 	text_add(message, ". This works nearly everywhere: TERM=xterm-256color parterre FILE");
 }
 
+/* Takes the terminal, with all of curses' own modes and the whole screen. */
+static void take(void)
+{
+	guard_hold(true);
+	refresh();
+	send_capability("smkx");
+	send(paste_on);
+}
+
+static void leave(void)
+{
+	send(paste_off);
+	send(mouse_off);
+	send_capability("rmkx");
+	endwin();
+	if (!signals_ending()) /* which else may have been in the midst of this */
+		guard_hold(false);
+}
+
 static void modes_set(void)
 {
 	raw();
 	noecho();
 	nonl();
-	if (!getenv("ESCDELAY"))
-		set_escdelay(ESCAPE_MS);
+	typeahead(-1); /* keys are not curses' to read */
 	/* Until it has been suspended once, this curses flushes its output at every move of the
 	 * cursor: six writes a frame instead of one. */
 	endwin();
-	refresh();
-	send(paste_on);
+	take();
+}
+
+/* A descriptor of its own for curses. */
+static FILE *line_open(void)
+{
+	int fd = fcntl(STDOUT_FILENO, F_DUPFD_CLOEXEC, STDERR_FILENO + 1);
+
+	return fd < 0 ? NULL : fdopen(fd, "w");
 }
 
 bool terminal_open(struct text *message)
@@ -127,41 +178,69 @@ bool terminal_open(struct text *message)
 		say_kind(message);
 		return false;
 	}
-	signals_open();
-	if (!newterm(NULL, stdout, stdin)) {
+	guard_open();
+	line = line_open();
+	if (!line) {
+		text_print(message, "cannot open the terminal: %s", strerror(errno));
+		return false;
+	}
+	signals_open(fileno(line));
+	guard_hold(true);
+	if (!newterm(NULL, line, stdin)) {
+		guard_hold(false);
 		signals_close();
+		fclose(line);
 		say_kind(message);
 		return false;
 	}
 	guard_set();
+	memory_on_exhaustion(exhausted);
 	draw_looks_open();
 	modes_set();
 	return true;
 }
 
-void terminal_close(bool is_gone)
+void terminal_close(void)
 {
 	SCREEN *screen = set_term(NULL);
 
 	set_term(screen);
-	if (!is_gone) {
-		send(paste_off);
-		send(mouse_off);
-		endwin();
-	}
+	if (!signals_ending())
+		leave();
+	if (signals_ending())
+		guard_give_back();
 	delscreen(screen);
 	memory_on_exhaustion(NULL);
 	signals_close();
+	fclose(line);
+}
+
+void terminal_fit(void)
+{
+	struct winsize size;
+
+	if (ioctl(STDOUT_FILENO, TIOCGWINSZ, &size) == 0 && size.ws_row > 0 && size.ws_col > 0)
+		resizeterm(size.ws_row, size.ws_col);
 }
 
 void terminal_pause(void)
 {
-	send(paste_off);
-	send(mouse_off);
-	endwin();
-	signals_stop();
-	refresh();
-	send(paste_on);
+	leave();
+	if (!signals_ending())
+		signals_stop();
+	if (signals_ending())
+		return;
+	take();
+	terminal_fit();
+}
+
+void terminal_continue(void)
+{
+	leave();
+	if (signals_ending())
+		return;
+	take();
+	terminal_fit();
 }
 
 void terminal_repaint(void)
@@ -171,7 +250,7 @@ void terminal_repaint(void)
 
 bool terminal_has_mouse(void)
 {
-	return capability("kmous");
+	return terminal_capability("kmous");
 }
 
 void terminal_point(bool is_wanted)

@@ -27,6 +27,8 @@ static const struct text_report texts[] = {
 	{ "1;12;7M", false, 0, 0, 0 },                   /* the middle and the right button */
 	{ "2;12;7M", false, 0, 0, 0 },
 	{ "34;12;7M", false, 0, 0, 0 },
+	{ "2;12;7m", false, 0, 0, 0 },                   /* let go of the right, of the wheel */
+	{ "64;12;7m", false, 0, 0, 0 },
 	{ "66;12;7M", false, 0, 0, 0 },                  /* a wheel that goes sideways */
 	{ "35;12;7M", false, 0, 0, 0 },                  /* moved without a button */
 	{ "", false, 0, 0, 0 },

@@ -7,6 +7,7 @@
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
+#include <unistd.h>
 
 enum { FILE_MOST = 1 << 20 };
 
@@ -100,6 +101,14 @@ void table_check_saved(const struct table *at, const char *part)
 	terminal_keys(at->t, "$");
 	terminal_wait(at->t, "Saved in ");
 	table_check_file(at, part);
+}
+
+bool table_has_rescue(const struct table *at)
+{
+	char path[4200];
+
+	snprintf(path, sizeof path, "%s/.%s.rescue", at->folder, strrchr(at->plot, '/') + 1);
+	return access(path, F_OK) == 0;
 }
 
 void table_leave(struct table *at)

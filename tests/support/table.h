@@ -48,6 +48,9 @@ void table_check_file(const struct table *at, const char *part);
 /* Saves first, at rest. */
 void table_check_saved(const struct table *at, const char *part);
 
+/* Whether work that was not saved is kept beside the plot for the next start. */
+bool table_has_rescue(const struct table *at);
+
 void table_leave(struct table *at);
 
 #endif

@@ -40,6 +40,7 @@ struct terminal {
 	char *sent;               /* all that the program wrote, ended by a NUL */
 	size_t sent_length, sent_capacity, mark;
 	struct traffic traffic;
+	struct termios modes;     /* at the start */
 };
 
 /* Time */
@@ -317,6 +318,31 @@ void terminal_signal(struct terminal *t, int signal)
 		kill(t->program, signal);
 }
 
+void terminal_stall(struct terminal *t)
+{
+	int program_side = open(ptsname(t->line), O_RDWR | O_NOCTTY | O_CLOEXEC);
+
+	terminal_mark(t);
+	ck_assert_msg(program_side >= 0 && tcflow(program_side, TCOOFF) == 0, "no stall: %s",
+		strerror(errno));
+	close(program_side);
+}
+
+bool terminal_has_old_modes(struct terminal *t)
+{
+	struct termios now;
+
+	return tcgetattr(t->line, &now) == 0 && now.c_iflag == t->modes.c_iflag &&
+		now.c_oflag == t->modes.c_oflag && now.c_lflag == t->modes.c_lflag &&
+		now.c_cflag == t->modes.c_cflag &&
+		memcmp(now.c_cc, t->modes.c_cc, sizeof now.c_cc) == 0;
+}
+
+void terminal_set_old_modes(struct terminal *t)
+{
+	tcsetattr(t->line, TCSANOW, &t->modes);
+}
+
 void terminal_hang_up(struct terminal *t)
 {
 	terminal_mark(t);
@@ -408,6 +434,17 @@ _Noreturn static void program_exec(const struct launch *how, const char *home, c
 	_exit(127);
 }
 
+static struct termios modes_of_new_line(void)
+{
+	struct termios modes = { 0 };
+	int line = posix_openpt(O_RDWR | O_NOCTTY);
+
+	ck_assert_msg(line >= 0 && tcgetattr(line, &modes) == 0, "no pseudo-terminal: %s",
+		strerror(errno));
+	close(line);
+	return modes;
+}
+
 struct terminal *terminal_new(const struct launch *how)
 {
 	struct terminal *t = calloc(1, sizeof *t);
@@ -421,7 +458,8 @@ struct terminal *terminal_new(const struct launch *how)
 	ck_assert_int_gt(asprintf(&logs, "log_path=%s/sanitizer", t->folder), 0);
 	mkdir(t->home, 0777);
 	screen_new(t, rows, columns);
-	t->program = forkpty(&t->line, NULL, NULL, &size);
+	t->modes = modes_of_new_line();
+	t->program = forkpty(&t->line, NULL, &t->modes, &size);
 	ck_assert_msg(t->program >= 0, "no pseudo-terminal: %s", strerror(errno));
 	if (t->program == 0)
 		program_exec(how, t->home, logs);

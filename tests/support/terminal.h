@@ -90,6 +90,15 @@ void terminal_signal(struct terminal *t, int signal);
 /* Closes the line, as a dropped connection does. Only terminal_end and terminal_free may follow. */
 void terminal_hang_up(struct terminal *t);
 
+/* The line takes no bytes from the program any more, as where a connection hangs; keys still come
+ * through. Nothing can then be waited for but the end. */
+void terminal_stall(struct terminal *t);
+
+/* The terminal's modes are again those that the program found; and has it so, as other programs
+ * do that take the terminal meanwhile. */
+bool terminal_has_old_modes(struct terminal *t);
+void terminal_set_old_modes(struct terminal *t);
+
 /* Waits until the text stands on a row of the screen, or no longer on any. */
 void terminal_wait(struct terminal *t, const char *text);
 void terminal_wait_gone(struct terminal *t, const char *text);

@@ -1,0 +1,396 @@
+#include "screen/decode.h"
+#include "screen/known.h"
+#include "screen/mouse.h"
+#include "screen/sequence.h"
+
+#include <stdlib.h>
+#include <string.h>
+#include <wchar.h>
+
+/* A key's bytes may come in pieces; what is pasted, over a line that falters, with longer gaps. A
+ * paste above the most is cut: no field takes a thousandth of it. */
+enum { SILENCE_MS = 80, LONG_SILENCE_MS = 1000, PASTE_MOST = 1 << 20, BURST_LEAST = 64,
+	REPORT_MOST = 24, INTERRUPT = 3, BELL = 7, CANCEL = 0x18, SUBSTITUTE = 0x1a, MORE = -1 };
+
+static const char paste_begin[] = "\033[200~", paste_end[] = "\033[201~";
+
+void decode_open(struct decoder *d, int escape_ms)
+{
+	*d = (struct decoder){ .escape_ms = escape_ms > 0 ? escape_ms : SILENCE_MS,
+		.pasted = TEXT_EMPTY };
+}
+
+void decode_close(struct decoder *d)
+{
+	text_fini(&d->pasted);
+}
+
+void decode_learn(struct decoder *d, const char *bytes, int press)
+{
+	if (!bytes || !*bytes || d->learnt_count == LEARNT_MOST)
+		return;
+	d->learnt[d->learnt_count].bytes = bytes;
+	d->learnt[d->learnt_count++].press = press;
+}
+
+unsigned char *decode_room(struct decoder *d, size_t *room)
+{
+	memmove(d->bytes, d->bytes + d->at, d->end - d->at);
+	d->end -= d->at;
+	d->at = 0;
+	*room = sizeof d->bytes - d->end;
+	return d->bytes + d->end;
+}
+
+void decode_add(struct decoder *d, size_t count)
+{
+	d->end += count;
+	if (count)
+		d->is_quiet = false;
+}
+
+bool decode_has_many(const struct decoder *d)
+{
+	return d->end - d->at >= BURST_LEAST;
+}
+
+static const unsigned char *front(const struct decoder *d, size_t *count)
+{
+	*count = d->end - d->at;
+	return d->bytes + d->at;
+}
+
+/* ---- Pastes and strings --------------------------------------------------------------------- */
+
+static void paste_add(struct decoder *d, size_t count)
+{
+	if (d->is_handed_over)
+		text_clear(&d->pasted);
+	d->is_handed_over = false;
+	if (d->pasted.length + count <= PASTE_MOST)
+		text_add_bytes(&d->pasted, (const char *)d->bytes + d->at, count);
+	d->at += count;
+}
+
+static void paste_start(struct decoder *d, enum within within)
+{
+	d->within = within;
+	d->is_handed_over = false;
+	d->late_length = 0;
+	text_clear(&d->pasted);
+}
+
+static int paste_hand_over(struct decoder *d)
+{
+	if (d->is_handed_over)
+		return PRESS_NOTHING;
+	d->is_handed_over = true;
+	return PRESS_PASTE;
+}
+
+/* How many bytes at the end may be the beginning of the end mark. */
+static size_t mark_begun(const unsigned char *bytes, size_t count)
+{
+	size_t most = sizeof paste_end - 2;
+
+	for (size_t begun = count < most ? count : most; begun; begun--)
+		if (memcmp(bytes + count - begun, paste_end, begun) == 0)
+			return begun;
+	return 0;
+}
+
+/* The same of a character. */
+static size_t character_begun(const unsigned char *bytes, size_t count)
+{
+	for (size_t begun = 1; begun <= 3 && begun <= count; begun++) {
+		unsigned char byte = bytes[count - begun];
+		size_t length = byte >= 0xf0 ? 4 : byte >= 0xe0 ? 3 : 2;
+
+		if (byte < 0x80)
+			return 0;
+		if (byte >= 0xc0)
+			return length > begun ? begun : 0;
+	}
+	return 0;
+}
+
+static int paste_step(struct decoder *d)
+{
+	size_t count, kept, half;
+	const unsigned char *bytes = front(d, &count);
+	const unsigned char *end = memmem(bytes, count, paste_end, sizeof paste_end - 1);
+
+	if (end) {
+		if (end > bytes)
+			paste_add(d, (size_t)(end - bytes));
+		d->at += sizeof paste_end - 1;
+		d->within = WITHIN_NOTHING;
+		return paste_hand_over(d);
+	}
+	kept = mark_begun(bytes, count);
+	half = character_begun(bytes, count);
+	kept = kept > half ? kept : half;
+	if (kept == count)
+		return MORE;
+	paste_add(d, count - kept);
+	return PRESS_NOTHING;
+}
+
+static bool ends_string(unsigned char byte)
+{
+	return byte == BELL || byte == CANCEL || byte == SUBSTITUTE || byte == ESCAPE ||
+		byte == INTERRUPT;
+}
+
+/* A string ends with BEL or with Esc \; another sequence and Ctrl-C end it too. */
+static int string_step(struct decoder *d)
+{
+	size_t count, at = 0;
+	const unsigned char *bytes = front(d, &count);
+
+	while (at < count && !ends_string(bytes[at]))
+		at++;
+	if (at == 0 && count == 1 && bytes[0] == ESCAPE)
+		return MORE;
+	if (at < count && !(bytes[at] == ESCAPE && at + 1 == count)) {
+		d->within = WITHIN_NOTHING;
+		if (bytes[at] == ESCAPE)
+			at += bytes[at + 1] == '\\' ? 2 : 0;
+		else if (bytes[at] != INTERRUPT)
+			at++;
+	}
+	d->at += at;
+	return PRESS_NOTHING;
+}
+
+static int endless_step(struct decoder *d)
+{
+	size_t count, at = 0;
+	const unsigned char *bytes = front(d, &count);
+
+	while (at < count && bytes[at] >= ' ' && bytes[at] < '@')
+		at++;
+	if (at < count) {
+		d->within = WITHIN_NOTHING;
+		at += bytes[at] >= '@' && bytes[at] < 0x7f;
+	}
+	d->at += at;
+	return PRESS_NOTHING;
+}
+
+/* ---- Sequences ------------------------------------------------------------------------------ */
+
+static bool is_bytes(const unsigned char *bytes, size_t length, const char *wanted)
+{
+	return strlen(wanted) == length && memcmp(bytes, wanted, length) == 0;
+}
+
+static int report_press(struct decoder *d, const unsigned char *bytes, size_t length)
+{
+	char text[REPORT_MOST] = "";
+	bool is_read;
+
+	if (bytes[2] == 'M') {
+		is_read = length == REPORT_BYTES && mouse_read_bytes(bytes + 3, &d->point);
+	} else {
+		if (length - 3 < sizeof text)
+			memcpy(text, bytes + 3, length - 3);
+		is_read = mouse_read_text(text, &d->point);
+	}
+	return is_read ? PRESS_POINT : PRESS_NOTHING;
+}
+
+/* What a sequence is that goes beyond Esc. */
+static int sequence_press(struct decoder *d, const unsigned char *bytes, size_t length)
+{
+	int press = known_sequence(bytes, length);
+
+	if (press == PRESS_NOTHING)
+		press = sequence_keypad(bytes, length);
+	if (press != PRESS_NOTHING)
+		return press;
+	if (is_bytes(bytes, length, paste_begin))
+		paste_start(d, WITHIN_PASTE);
+	else if (sequence_begins_string(bytes, length))
+		d->within = WITHIN_STRING;
+	else if (length >= 3 && bytes[1] == '[' && (bytes[2] == '<' || bytes[2] == 'M'))
+		return report_press(d, bytes, length);
+	else if (!is_bytes(bytes, length, paste_end) && sequence_is_key(bytes, length))
+		return PRESS_OTHER;
+	return PRESS_NOTHING;
+}
+
+static int sequence_step(struct decoder *d)
+{
+	size_t count;
+	const unsigned char *bytes = front(d, &count);
+	size_t length = sequence_length(bytes, count);
+
+	if (length == 0 && count < SEQUENCE_MOST)
+		return MORE;
+	if (length == 0) {
+		d->within = WITHIN_SEQUENCE;
+		d->at += count;
+		return PRESS_NOTHING;
+	}
+	d->at += length;
+	return length == 1 ? PRESS_ESCAPE : sequence_press(d, bytes, length);
+}
+
+/* The rest of what silence cut off, where so much comes at once that it makes sense with it: not
+ * two letters typed after Esc. The key that it was, PRESS_NOTHING: none, or it is not the rest. */
+static int late_step(struct decoder *d)
+{
+	unsigned char whole[2 * SEQUENCE_MOST];
+	size_t count, length, had = d->late_length;
+	const unsigned char *bytes = front(d, &count);
+
+	d->late_length = 0;
+	count = count < SEQUENCE_MOST ? count : SEQUENCE_MOST;
+	memcpy(whole, d->late, had);
+	memcpy(whole + had, bytes, count);
+	length = sequence_length(whole, had + count);
+	if (length < had + 2 || !sequence_is_whole(whole, length) ||
+	    (length == 3 && !strchr("ABCDFH", whole[2])))
+		return PRESS_NOTHING;
+	d->at += length - had;
+	return sequence_press(d, whole, length);
+}
+
+/* ---- Keys ----------------------------------------------------------------------------------- */
+
+static int character_step(struct decoder *d)
+{
+	size_t count, length;
+	const unsigned char *bytes = front(d, &count);
+	mbstate_t state = { 0 };
+	wchar_t character;
+
+	if (known_control(*bytes)) {
+		d->at++;
+		return known_control(*bytes);
+	}
+	length = mbrtowc(&character, (const char *)bytes, count, &state);
+	if (length == (size_t)-2)
+		return MORE;
+	if (length == (size_t)-1) {
+		d->at++;
+		return PRESS_NOTHING;
+	}
+	d->at += length ? length : 1;
+	if (character < ' ')
+		return PRESS_OTHER;
+	return character >= 0x80 && character < 0xa0 ? PRESS_NOTHING : (int)character;
+}
+
+static int key_step(struct decoder *d)
+{
+	size_t count;
+	const unsigned char *bytes = front(d, &count);
+
+	if (d->late_length) {
+		int press = late_step(d);
+
+		if (press != PRESS_NOTHING || d->within != WITHIN_NOTHING || d->at == d->end)
+			return press;
+		bytes = front(d, &count); /* all of it, or after the rest */
+	}
+	for (int i = 0; i < d->learnt_count; i++) {
+		size_t length = strlen(d->learnt[i].bytes);
+
+		if (length <= count && memcmp(bytes, d->learnt[i].bytes, length) == 0) {
+			d->at += length;
+			return d->learnt[i].press;
+		}
+	}
+	return *bytes == ESCAPE ? sequence_step(d) : character_step(d);
+}
+
+static int step(struct decoder *d)
+{
+	switch (d->within) {
+	case WITHIN_PASTE:
+		return paste_step(d);
+	case WITHIN_BURST:
+		paste_add(d, d->end - d->at);
+		return PRESS_NOTHING;
+	case WITHIN_STRING:
+		return string_step(d);
+	case WITHIN_SEQUENCE:
+		return endless_step(d);
+	case WITHIN_NOTHING:
+		break;
+	}
+	return key_step(d);
+}
+
+int decode_next(struct decoder *d)
+{
+	int key = PRESS_NOTHING;
+
+	while (key == PRESS_NOTHING && d->at < d->end)
+		key = step(d);
+	return key == MORE ? PRESS_NOTHING : key;
+}
+
+void decode_burst(struct decoder *d)
+{
+	size_t count;
+	const unsigned char *bytes = front(d, &count);
+
+	if (d->within != WITHIN_NOTHING || !decode_has_many(d))
+		return;
+	for (int i = 0; i < BURST_LEAST; i++)
+		if (bytes[i] == 0x7f || (bytes[i] < ' ' && !strchr("\t\n\r", bytes[i])))
+			return;
+	paste_start(d, WITHIN_BURST);
+}
+
+/* ---- Silence -------------------------------------------------------------------------------- */
+
+int decode_patience(const struct decoder *d)
+{
+	bool is_begun = d->at < d->end;
+
+	if (!is_begun && d->within == WITHIN_NOTHING && d->late_length == 0)
+		return -1;
+	if (d->is_quiet)
+		return LONG_SILENCE_MS;
+	return is_begun && d->end == d->at + 1 && d->bytes[d->at] == ESCAPE ?
+		d->escape_ms : SILENCE_MS;
+}
+
+/* Cuts off a sequence that has begun. Esc alone is a key; Esc and the beginning of a string are
+ * two, typed at once; all else may be a key's bytes, of which the rest is lost or late. */
+static int sequence_cut(struct decoder *d)
+{
+	size_t count;
+	const unsigned char *bytes = front(d, &count);
+
+	if (sequence_begins_string(bytes, count)) {
+		d->at++;
+		return PRESS_ESCAPE;
+	}
+	d->late_length = count < SEQUENCE_MOST ? count : SEQUENCE_MOST;
+	memcpy(d->late, bytes, d->late_length);
+	d->at = d->end;
+	return d->late_length == 1 ? PRESS_ESCAPE : PRESS_NOTHING;
+}
+
+int decode_silence(struct decoder *d)
+{
+	if (d->is_quiet) {
+		d->within = WITHIN_NOTHING;
+		d->late_length = 0;
+		d->at = d->end;
+		return PRESS_NOTHING;
+	}
+	d->is_quiet = true;
+	if (d->within == WITHIN_BURST)
+		d->within = WITHIN_NOTHING;
+	else if (d->within == WITHIN_NOTHING && d->at < d->end && d->bytes[d->at] == ESCAPE)
+		return sequence_cut(d);
+	else if (d->within != WITHIN_PASTE)
+		return PRESS_NOTHING;
+	return paste_hand_over(d);
+}

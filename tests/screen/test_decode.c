@@ -1,0 +1,400 @@
+/* Bytes in, keys out, without a terminal: whole, in pieces, cut off, and at random. */
+
+#include "screen/decode.h"
+#include "support/random.h"
+#include "support/runner.h"
+
+#include <locale.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+static struct decoder d;
+static struct random r = { 1 };
+
+static void setup(void)
+{
+	ck_assert_ptr_nonnull(setlocale(LC_CTYPE, "C.UTF-8"));
+	decode_open(&d, 0);
+}
+
+static void teardown(void)
+{
+	decode_close(&d);
+}
+
+static void come(const char *bytes, size_t length)
+{
+	while (length) {
+		size_t room;
+		unsigned char *to = decode_room(&d, &room);
+		size_t part = length < room ? length : room;
+
+		memcpy(to, bytes, part);
+		decode_add(&d, part);
+		bytes += part;
+		length -= part;
+		if (length)
+			ck_assert_int_eq(decode_next(&d), PRESS_NOTHING);
+	}
+}
+
+/* The keys of bytes that come, up to none; 0 after them. */
+enum { KEYS_MOST = 64 };
+static int keys[KEYS_MOST + 1];
+
+static void take(void)
+{
+	int count = 0, key;
+
+	memset(keys, 0, sizeof keys);
+	while ((key = decode_next(&d)) != PRESS_NOTHING && count < KEYS_MOST)
+		keys[count++] = key;
+}
+
+static void type(const char *bytes)
+{
+	come(bytes, strlen(bytes));
+	take();
+}
+
+static void check_keys(const char *what, const int *wanted)
+{
+	for (int i = 0; i == 0 || wanted[i - 1]; i++)
+		ck_assert_msg(keys[i] == wanted[i], "%s: key %d is %x, not %x", what, i,
+			(unsigned)keys[i], (unsigned)wanted[i]);
+}
+
+/* ---- Whole and in pieces --------------------------------------------------------------------- */
+
+struct sending {
+	const char *bytes;
+	int press;
+};
+
+static const struct sending sendings[] = {
+	{ "\033[A", PRESS_UP }, { "\033OA", PRESS_UP }, { "\033[3~", PRESS_DELETE },
+	{ "\033[1;2D", PRESS_VIEW_LEFT }, { "\033[Z", PRESS_BACK_TAB }, { "\033OM", PRESS_ENTER },
+	{ "\033Op", '0' }, { "\033Oy", '9' }, { "\033Oj", '*' }, { "\033Ok", '+' },
+	{ "\r", PRESS_ENTER }, { "\177", PRESS_BACKSPACE }, { "\001", PRESS_LINE_START },
+	{ "\005", PRESS_LINE_END }, { "\025", PRESS_ERASE_LINE }, { "\027", PRESS_ERASE_WORD },
+	{ "\013", PRESS_ERASE_REST }, { "\003", PRESS_ESCAPE }, { "\002", PRESS_OTHER },
+	{ "q", 'q' }, { "\303\251", 0xe9 }, { "\340\270\201", 0xe01 },
+	{ "\360\237\214\271", 0x1f339 },
+	{ "\033[<0;12;5M", PRESS_POINT }, { "\033[M !!", PRESS_POINT },
+	{ "\033[15~", PRESS_OTHER }, { "\033OP", PRESS_OTHER }, { "\033[[A", PRESS_OTHER },
+	{ "\033[97;5u", PRESS_OTHER }, { "\033[1;5A", PRESS_OTHER }, { "\033[5$", PRESS_OTHER },
+	{ "\033[200~a\rb\033[201~", PRESS_PASTE },
+};
+enum { SENDINGS = sizeof sendings / sizeof *sendings };
+
+START_TEST(each_key_is_known_whole_and_byte_by_byte)
+{
+	const struct sending *sent = &sendings[_i];
+	int wanted[] = { sent->press, 0 }, none[] = { 0 };
+
+	type(sent->bytes);
+	check_keys(sent->bytes, wanted);
+	for (const char *at = sent->bytes; *at; at++) {
+		come(at, 1);
+		take();
+		check_keys(sent->bytes, at[1] ? none : wanted);
+	}
+	ck_assert_int_lt(decode_patience(&d), 0);
+}
+END_TEST
+
+/* Cut in two by a silence at every place but within the character that it ends with. */
+START_TEST(a_sequence_in_two_pieces_stays_right_or_harmless)
+{
+	for (int i = 0; i < SENDINGS; i++) {
+		const char *bytes = sendings[i].bytes;
+		size_t length = strlen(bytes);
+
+		if (bytes[0] != '\033' || sendings[i].press == PRESS_PASTE)
+			continue;
+		for (size_t cut = 1; cut + 2 <= length; cut++) {
+			come(bytes, cut);
+			take();
+			ck_assert_int_eq(keys[0], PRESS_NOTHING);
+			ck_assert_int_eq(decode_silence(&d), cut == 1 ? PRESS_ESCAPE : 0);
+			type(bytes + cut);
+			if (length - cut >= 2 && (length > 3 || strchr("ABCD", bytes[2])))
+				ck_assert_msg(keys[0] == sendings[i].press && !keys[1],
+					"%s cut at %zu", bytes, cut);
+			decode_silence(&d);
+			decode_silence(&d);
+		}
+	}
+}
+END_TEST
+
+START_TEST(two_letters_typed_after_esc_are_letters)
+{
+	type("\033");
+	ck_assert_int_eq(decode_silence(&d), PRESS_ESCAPE);
+	type("[]");
+	check_keys("[]", (int[]){ '[', ']', 0 });
+	type("\033");
+	ck_assert_int_eq(decode_silence(&d), PRESS_ESCAPE);
+	type("Op");
+	check_keys("Op", (int[]){ 'O', 'p', 0 });
+}
+END_TEST
+
+START_TEST(esc_and_a_key_typed_at_once_are_two_keys)
+{
+	type("\033<");
+	check_keys("Esc <", (int[]){ PRESS_ESCAPE, '<', 0 });
+	type("\033\033OA");
+	check_keys("Esc Up", (int[]){ PRESS_ESCAPE, PRESS_UP, 0 });
+	type("\033^");
+	check_keys("Esc ^ so far", (int[]){ 0 });
+	ck_assert_int_eq(decode_silence(&d), PRESS_ESCAPE);
+	take();
+	check_keys("Esc ^", (int[]){ '^', 0 });
+	type("\033\r");
+	check_keys("Esc Enter", (int[]){ PRESS_ESCAPE, PRESS_ENTER, 0 });
+}
+END_TEST
+
+START_TEST(what_the_terminal_says_of_its_keys_goes_first)
+{
+	decode_learn(&d, "\013", PRESS_UP);
+	decode_learn(&d, "\033A", PRESS_DOWN);
+	decode_learn(&d, NULL, PRESS_END);
+	decode_learn(&d, "", PRESS_END);
+	type("\013\033Aq");
+	check_keys("learnt", (int[]){ PRESS_UP, PRESS_DOWN, 'q', 0 });
+}
+END_TEST
+
+/* ---- What means nothing ---------------------------------------------------------------------- */
+
+static const char *const nothings[] = {
+	"\033[<2;12;5M", "\033[<2;12;5m", "\033[<1;12;5M", "\033[<66;12;5M", "\033[<67;12;5M",
+	"\033[<128;12;5M", "\033[<34;12;5M", "\033[<0;99999;1M", "\033[<;;M", "\033[<M",
+	"\033[M\"!!", "\033[M!!!", "\033[12;40R", "\033[?62;1;6c", "\033[>0;276;0c", "\033[0n",
+	"\033[I", "\033[O", "\033[8;24;80t", "\033[?2026;2$y", "\033[201~",
+	"\033]11;rgb:0000/0000/0000\007", "\033]11;rgb:0/0/0\033\\",
+	"\033P>|terminal 1 b p = #\033\\",
+	"\033P1$r0m\033\\", "\033_Gi=1;OK = p\033\\", "\033^private =\033\\", "\033Xstring =\033\\",
+	"\033]0;one\r\ntwo = \303\251\007", "\033\\",
+	"\233", "\233200~", "\220\235\204\237", "\302\233", "\377", "\376\301\300", "\355\240\200",
+	"\303", "\340\270", "\360\237\214",
+	"\033[", "\033O", "\033[1;", "\033[<0;12", "\033[M", "\033[M ", "\033[?", "\033[20",
+};
+enum { NOTHINGS = sizeof nothings / sizeof *nothings };
+
+/* No key by itself, and none of it sticks to the keys after it. Bytes that are characters of their
+ * own may follow one that is not. */
+START_TEST(what_means_nothing_is_no_key)
+{
+	const char *bytes = nothings[_i];
+	bool is_broken = bytes[0] == '\233' && bytes[1];
+
+	type(bytes);
+	check_keys(bytes, is_broken ? (int[]){ '2', '0', '0', '~', 0 } : (int[]){ 0 });
+	ck_assert_int_eq(decode_silence(&d), PRESS_NOTHING);
+	type("q");
+	check_keys(bytes, (int[]){ 'q', 0 });
+	ck_assert_int_eq(decode_silence(&d), PRESS_NOTHING);
+	type("\033[A");
+	check_keys(bytes, (int[]){ PRESS_UP, 0 });
+}
+END_TEST
+
+START_TEST(what_means_nothing_lets_the_next_key_through_at_once)
+{
+	char line[200];
+
+	if (_i >= NOTHINGS - 11)
+		return; /* these are only begun */
+	snprintf(line, sizeof line, "%s\033[A%s\033[B", nothings[_i], nothings[_i]);
+	type(line);
+	if (nothings[_i][0] == '\233' && nothings[_i][1])
+		return;
+	check_keys(nothings[_i], (int[]){ PRESS_UP, PRESS_DOWN, 0 });
+}
+END_TEST
+
+START_TEST(a_sequence_of_any_length_is_one)
+{
+	char *bytes = malloc(100001);
+
+	memset(bytes, '7', 100000);
+	memcpy(bytes, "\033[", 2);
+	bytes[100000] = 'b';
+	come(bytes, 100001);
+	take();
+	check_keys("endless", (int[]){ 0 });
+	type("\033[A");
+	check_keys("after it", (int[]){ PRESS_UP, 0 });
+	free(bytes);
+}
+END_TEST
+
+START_TEST(a_string_that_never_ends_lets_ctrl_c_and_arrows_through)
+{
+	type("\033]0;for ever");
+	type("\003");
+	check_keys("Ctrl-C", (int[]){ PRESS_ESCAPE, 0 });
+	type("\033P0;for ever");
+	type("\033[B");
+	check_keys("Down", (int[]){ PRESS_DOWN, 0 });
+	type("\033_for ever");
+	ck_assert_int_eq(decode_silence(&d), PRESS_NOTHING);
+	ck_assert_int_gt(decode_patience(&d), 0);
+	ck_assert_int_eq(decode_silence(&d), PRESS_NOTHING);
+	type("q");
+	check_keys("after a long silence", (int[]){ 'q', 0 });
+}
+END_TEST
+
+/* ---- Pastes ---------------------------------------------------------------------------------- */
+
+START_TEST(a_large_paste_is_one_text)
+{
+	size_t length = 300000;
+	char *text = malloc(length);
+
+	for (size_t i = 0; i < length; i++)
+		text[i] = (char)random_below(&r, 255);
+	memcpy(text, "S = ", 4);
+	for (size_t i = 0; i + 1 < length; i++)
+		if (text[i] == '\033' && text[i + 1] == '[')
+			text[i] = ' ';
+	type("\033[200~");
+	come(text, length);
+	come("\033[201~", 6);
+	take();
+	check_keys("paste", (int[]){ PRESS_PASTE, 0 });
+	ck_assert_uint_eq(d.pasted.length, length);
+	ck_assert(memcmp(d.pasted.bytes, text, length) == 0);
+	free(text);
+}
+END_TEST
+
+START_TEST(a_paste_over_a_line_that_falters_comes_in_parts_and_never_as_keys)
+{
+	type("\033[200~one \303");
+	ck_assert_int_eq(decode_silence(&d), PRESS_PASTE);
+	ck_assert_str_eq(d.pasted.bytes, "one ");
+	type("\251 two\033[20");
+	check_keys("parts", (int[]){ 0 });
+	ck_assert_int_eq(decode_silence(&d), PRESS_PASTE);
+	ck_assert_str_eq(d.pasted.bytes, "\303\251 two");
+	type("1~");
+	check_keys("the end alone", (int[]){ 0 });
+	type("q");
+	check_keys("after it", (int[]){ 'q', 0 });
+}
+END_TEST
+
+START_TEST(a_long_silence_ends_a_paste_whose_end_is_lost)
+{
+	type("\033[200~one");
+	ck_assert_int_eq(decode_silence(&d), PRESS_PASTE);
+	ck_assert_int_gt(decode_patience(&d), 500);
+	ck_assert_int_eq(decode_silence(&d), PRESS_NOTHING);
+	ck_assert_int_lt(decode_patience(&d), 0);
+	type("q");
+	check_keys("after it", (int[]){ 'q', 0 });
+}
+END_TEST
+
+START_TEST(much_text_at_once_is_a_paste_where_text_is_asked_for)
+{
+	char text[200];
+
+	memset(text, 'a', sizeof text);
+	text[60] = '\r';
+	come(text, 63);
+	decode_burst(&d);
+	take();
+	ck_assert_int_eq(keys[0], 'a');
+	come(text, sizeof text);
+	decode_burst(&d);
+	take();
+	check_keys("burst", (int[]){ 0 });
+	come("\r\033[A", 4);
+	ck_assert_int_eq(decode_next(&d), PRESS_NOTHING);
+	ck_assert_int_eq(decode_silence(&d), PRESS_PASTE);
+	ck_assert_uint_eq(d.pasted.length, sizeof text + 4);
+	type("\r");
+	check_keys("after it", (int[]){ PRESS_ENTER, 0 });
+}
+END_TEST
+
+START_TEST(many_arrows_at_once_are_keys)
+{
+	for (int i = 0; i < 40; i++)
+		come("\033OA", 3);
+	decode_burst(&d);
+	take();
+	for (int i = 0; i < 40; i++)
+		ck_assert_int_eq(keys[i], PRESS_UP);
+}
+END_TEST
+
+/* ---- At random ------------------------------------------------------------------------------- */
+
+static const char *const pieces[] = { "\033", "[", "O", "\033[", "\033[<", "\033[M", "\033]",
+	"\007", "\033\\", "\033[200~", "\033[201~", ";", "M", "0", "\303", "\251", "\377", "A", "~",
+	"\033P" };
+
+/* Whatever came, a long silence brings the decoder to rest, and then each key is itself. */
+START_TEST(anything_comes_to_rest)
+{
+	for (int i = 0; i < runner_count(20000, 2000000); i++) {
+		for (int j = random_below(&r, 12); j > 0; j--) {
+			char byte = (char)random_below(&r, 256);
+
+			if (random_below(&r, 4)) {
+				const char *piece = pieces[random_below(&r, 20)];
+				come(piece, strlen(piece));
+			} else {
+				come(&byte, 1);
+			}
+			if (random_below(&r, 3) == 0)
+				take();
+			if (random_below(&r, 8) == 0 && decode_patience(&d) >= 0)
+				decode_silence(&d);
+		}
+		take();
+		for (int j = 0; j < 4 && decode_patience(&d) >= 0; j++) {
+			decode_silence(&d);
+			take();
+		}
+		ck_assert_int_lt(decode_patience(&d), 0);
+		type("q");
+		check_keys("at rest", (int[]){ 'q', 0 });
+		type("\033[A");
+		check_keys("at rest", (int[]){ PRESS_UP, 0 });
+	}
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("decode");
+	TCase *all = suite_case(suite, "decode");
+
+	tcase_add_checked_fixture(all, setup, teardown);
+	tcase_add_loop_test(all, each_key_is_known_whole_and_byte_by_byte, 0, SENDINGS);
+	tcase_add_test(all, a_sequence_in_two_pieces_stays_right_or_harmless);
+	tcase_add_test(all, two_letters_typed_after_esc_are_letters);
+	tcase_add_test(all, esc_and_a_key_typed_at_once_are_two_keys);
+	tcase_add_test(all, what_the_terminal_says_of_its_keys_goes_first);
+	tcase_add_loop_test(all, what_means_nothing_is_no_key, 0, NOTHINGS);
+	tcase_add_loop_test(all, what_means_nothing_lets_the_next_key_through_at_once, 0, NOTHINGS);
+	tcase_add_test(all, a_sequence_of_any_length_is_one);
+	tcase_add_test(all, a_string_that_never_ends_lets_ctrl_c_and_arrows_through);
+	tcase_add_test(all, a_large_paste_is_one_text);
+	tcase_add_test(all, a_paste_over_a_line_that_falters_comes_in_parts_and_never_as_keys);
+	tcase_add_test(all, a_long_silence_ends_a_paste_whose_end_is_lost);
+	tcase_add_test(all, much_text_at_once_is_a_paste_where_text_is_asked_for);
+	tcase_add_test(all, many_arrows_at_once_are_keys);
+	tcase_add_test(all, anything_comes_to_rest);
+	return suite;
+}

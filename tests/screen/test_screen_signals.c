@@ -1,0 +1,352 @@
+/* Every signal that ends a process, in every state: the terminal is given back, its modes too, the
+ * strokes are kept and the parent sees the signal. A line that takes no bytes, a stop from outside,
+ * a file that may not grow. */
+
+#include "screen/signals.h"
+#include "support/runner.h"
+#include "support/shown.h"
+#include "support/table.h"
+
+#include <signal.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <sys/resource.h>
+#include <sys/wait.h>
+#include <time.h>
+#include <unistd.h>
+
+/* ---- Every signal ---------------------------------------------------------------------------- */
+
+static const int endings[] = { SIGHUP, SIGTERM, SIGQUIT, SIGUSR1, SIGUSR2, SIGALRM, SIGVTALRM,
+	SIGPROF, SIGIO, SIGPWR, SIGSTKFLT, SIGXCPU, SIGSYS, SIGTRAP, 34, 40, 64 };
+static const int crashes[] = { SIGSEGV, SIGABRT, SIGBUS, SIGFPE, SIGILL };
+enum { ENDINGS = sizeof endings / sizeof *endings, CRASHES = sizeof crashes / sizeof *crashes };
+
+/* From a plot with a stroke that is not saved, and what is there then. */
+static const struct {
+	const char *keys, *shown;
+} states[] = {
+	{ "right", "1 ft across" },
+	{ "=", "Trail" },
+	{ "enter", "Pegged" },
+	{ "right down enter right x4 down x2 enter M a r k enter", "Marked" },
+	{ "#", "Which sheet?" },
+	{ "@ 3", "Go to a place" },
+	{ "<", "Leave without saving" },
+	{ "?", "I want to" },
+	{ "~", "end mouse" },
+};
+enum { STATES = sizeof states / sizeof *states };
+
+static void sit_in_state(struct table *at, int state)
+{
+	table_sit(at, "court.plot", 24, 80);
+	terminal_keys(at->t, "S space");
+	terminal_wait(at->t, "not saved");
+	terminal_keys(at->t, states[state].keys);
+	terminal_wait(at->t, states[state].shown);
+}
+
+/* The other screen left, pastes and the mouse off, the modes as they were. */
+static void check_given_back(struct terminal *t, const struct terminal_end *end)
+{
+	ck_assert_msg(strstr(end->last, "\033[?1049l") != NULL, "the other screen stays");
+	ck_assert_msg(strstr(end->last, "\033[?2004l") != NULL, "pastes stay marked");
+	ck_assert_msg(strstr(end->last, "\033[?1000l") != NULL, "the mouse stays on");
+	ck_assert_msg(strstr(end->last, "\033[?1l\033>") != NULL, "the keypad stays on");
+	ck_assert(!terminal_is_alternate(t) && terminal_cursor(t).is_visible);
+	ck_assert_msg(terminal_has_old_modes(t), "the modes stay changed");
+}
+
+static void check_ends(int signal, int state)
+{
+	struct table at;
+	struct terminal_end end;
+
+	sit_in_state(&at, state);
+	ck_assert(!terminal_has_old_modes(at.t));
+	terminal_signal(at.t, signal);
+	end = terminal_end(at.t);
+	ck_assert_msg(end.signal == signal, "signal %d in state %d: ended by %d, status %d", signal,
+		state, end.signal, end.code);
+	check_given_back(at.t, &end);
+	ck_assert_msg(table_has_rescue(&at), "signal %d in state %d: not rescued", signal, state);
+	table_leave(&at);
+}
+
+START_TEST(each_signal_that_ends_a_process_gives_back_keeps_and_is_died_of)
+{
+	int count = runner_count(1, STATES);
+
+	for (int i = 0; i < count; i++)
+		check_ends(endings[_i], (_i + i) % STATES);
+}
+END_TEST
+
+START_TEST(each_state_can_be_ended)
+{
+	check_ends(_i % 2 ? SIGHUP : SIGTERM, _i);
+}
+END_TEST
+
+START_TEST(a_crash_gives_the_terminal_back_with_its_modes)
+{
+	struct table at;
+	struct terminal_end end;
+
+	sit_in_state(&at, _i % STATES);
+	terminal_signal(at.t, crashes[_i]);
+	end = terminal_end(at.t);
+	ck_assert_int_eq(end.signal, crashes[_i]);
+	check_given_back(at.t, &end);
+	ck_assert_ptr_nonnull(strstr(end.last, "parterre crashed"));
+	table_leave(&at);
+}
+END_TEST
+
+START_TEST(signals_that_come_again_and_late_do_no_harm)
+{
+	struct table at;
+	struct terminal_end end;
+
+	sit_in_state(&at, 0);
+	for (int i = 0; i < 50; i++)
+		terminal_signal(at.t, i % 3 ? SIGTERM : SIGWINCH);
+	terminal_signal(at.t, SIGHUP);
+	end = terminal_end(at.t);
+	ck_assert(end.signal == SIGTERM || end.signal == SIGHUP);
+	ck_assert(terminal_has_old_modes(at.t));
+	ck_assert(!terminal_is_alternate(at.t));
+	ck_assert(table_has_rescue(&at));
+	table_leave(&at);
+}
+END_TEST
+
+/* ---- A crash of the stack -------------------------------------------------------------------- */
+
+static volatile int bottom = -1;
+
+static int deeper(int depth)
+{
+	volatile char here[4096];
+
+	here[0] = 1;
+	return depth == bottom ? here[0] : deeper(depth + 1) + here[0];
+}
+
+START_TEST(a_full_stack_is_a_crash_like_others)
+{
+	char words[200] = "";
+	int ends[2], status;
+	pid_t child;
+
+	ck_assert_int_eq(pipe(ends), 0);
+	child = fork();
+	if (child == 0) {
+		struct rlimit none = { 0, 0 }, small = { 1 << 20, 1 << 20 };
+
+		setrlimit(RLIMIT_CORE, &none);
+		setrlimit(RLIMIT_STACK, &small);
+		dup2(ends[1], STDERR_FILENO);
+		signals_open(-1);
+		exit(deeper(0));
+	}
+	close(ends[1]);
+	ck_assert_int_gt(read(ends[0], words, sizeof words - 1), 0);
+	close(ends[0]);
+	ck_assert_int_eq(waitpid(child, &status, 0), child);
+	ck_assert_int_eq(WTERMSIG(status), SIGSEGV);
+	ck_assert_ptr_nonnull(strstr(words, "parterre crashed"));
+}
+END_TEST
+
+/* ---- A line that takes no bytes -------------------------------------------------------------- */
+
+static double seconds_now(void)
+{
+	struct timespec now;
+
+	clock_gettime(CLOCK_MONOTONIC, &now);
+	return (double)now.tv_sec + (double)now.tv_nsec / 1e9;
+}
+
+START_TEST(a_line_that_takes_no_bytes_does_not_hold_the_end_up)
+{
+	static const int signals[] = { SIGTERM, SIGHUP, SIGQUIT, SIGUSR1, SIGSEGV };
+	int signal = signals[_i];
+	struct table at;
+	double since;
+
+	sit_in_state(&at, 0);
+	terminal_stall(at.t);
+	terminal_keys(at.t, "right x3 ctrl-l space");
+	usleep(200000); /* the program is writing now, as a rule; it may also be about to */
+	since = seconds_now();
+	terminal_signal(at.t, signal);
+	ck_assert_int_eq(terminal_end(at.t).signal, signal);
+	ck_assert_msg(seconds_now() - since < 1.5, "%g s", seconds_now() - since);
+	ck_assert(terminal_has_old_modes(at.t));
+	if (signal != SIGSEGV)
+		ck_assert(table_has_rescue(&at));
+	table_leave(&at);
+}
+END_TEST
+
+START_TEST(a_line_that_is_gone_is_a_hang_up_even_where_those_are_ignored)
+{
+	struct table at;
+	char line[5000];
+
+	table_lay_out(&at, "court.plot");
+	snprintf(line, sizeof line, "trap '' HUP; exec " BUILD_FOLDER "/parterre %s", at.plot);
+	at.t = terminal_new(&(struct launch){
+		.argv = (const char *[]){ "/bin/bash", "-c", line, NULL } });
+	table_wait(at.t);
+	terminal_keys(at.t, "S space");
+	terminal_wait(at.t, "not saved");
+	terminal_hang_up(at.t);
+	ck_assert_int_eq(terminal_end(at.t).signal, SIGHUP);
+	ck_assert(table_has_rescue(&at));
+	table_leave(&at);
+}
+END_TEST
+
+START_TEST(ignored_signals_stay_ignored)
+{
+	struct table at;
+	char line[5000];
+
+	table_lay_out(&at, "court.plot");
+	snprintf(line, sizeof line, "trap '' TERM USR1; exec " BUILD_FOLDER "/parterre %s",
+		at.plot);
+	at.t = terminal_new(&(struct launch){
+		.argv = (const char *[]){ "/bin/bash", "-c", line, NULL } });
+	table_wait(at.t);
+	terminal_signal(at.t, SIGTERM);
+	terminal_signal(at.t, SIGUSR1);
+	terminal_signal(at.t, SIGINT);
+	terminal_signal(at.t, SIGPIPE);
+	terminal_signal(at.t, SIGXFSZ);
+	terminal_keys(at.t, "right");
+	terminal_wait(at.t, "1 ft across");
+	terminal_keys(at.t, "<");
+	ck_assert_int_eq(terminal_end(at.t).code, 0);
+	ck_assert(terminal_has_old_modes(at.t));
+	table_leave(&at);
+}
+END_TEST
+
+/* ---- Stopped and continued ------------------------------------------------------------------- */
+
+START_TEST(a_stop_from_outside_is_followed_by_the_whole_picture_and_the_modes)
+{
+	struct table at;
+
+	sit_in_state(&at, _i);
+	terminal_settle(at.t);
+	terminal_signal(at.t, SIGSTOP);
+	terminal_set_old_modes(at.t);
+	terminal_signal(at.t, SIGCONT);
+	terminal_until(at.t, terminal_answered(at.t, "\033[?1049h"));
+	terminal_until(at.t, terminal_answered(at.t, "\033[?2004h"));
+	terminal_until(at.t, terminal_answered(at.t, "\033[?1h\033="));
+	terminal_until(at.t, terminal_answered(at.t, "court.plot"));
+	terminal_wait(at.t, states[_i].shown);
+	terminal_until(at.t, !terminal_has_old_modes(at.t));
+	if (strcmp(states[_i].keys, "~") == 0)
+		terminal_until(at.t, terminal_answered(at.t, "\033[?1000h"));
+	terminal_keys(at.t, "escape");
+	terminal_wait(at.t, "At rest");
+	table_leave(&at);
+}
+END_TEST
+
+START_TEST(a_size_changed_while_stopped_is_followed)
+{
+	struct table at;
+
+	table_sit(&at, "court.plot", 24, 80);
+	terminal_signal(at.t, SIGSTOP);
+	terminal_resize(at.t, 30, 100);
+	terminal_signal(at.t, SIGCONT);
+	terminal_until(at.t, strstr(terminal_row(at.t, 29), "? help"));
+	table_leave(&at);
+}
+END_TEST
+
+START_TEST(a_stopped_session_can_be_ended_by_its_shell)
+{
+	static const char *const ways[] = { "", "bg; sleep 0.2; ", "bg; bg; sleep 0.1; " };
+	struct table at;
+
+	table_lay_out(&at, "court.plot");
+	table_start_in_shell(&at);
+	terminal_keys(at.t, "S space");
+	terminal_wait(at.t, "not saved");
+	terminal_keys(at.t, "ctrl-z");
+	terminal_wait(at.t, "Stopped");
+	terminal_type(at.t, "set -b\r");
+	terminal_type(at.t, ways[_i]);
+	terminal_type(at.t, "kill %1\r");
+	terminal_wait(at.t, "Terminated");
+	ck_assert(table_has_rescue(&at));
+	ck_assert(!terminal_is_alternate(at.t));
+	terminal_type(at.t, "echo still\" \"here\r");
+	terminal_wait(at.t, "still here");
+	table_leave(&at);
+}
+END_TEST
+
+/* ---- A file that may not grow ---------------------------------------------------------------- */
+
+START_TEST(a_limit_of_the_size_of_files_is_a_full_disk)
+{
+	struct table at;
+	char line[5000];
+
+	table_lay_out(&at, "court.plot");
+	snprintf(line, sizeof line, "ulimit -f 0; exec " BUILD_FOLDER "/parterre %s", at.plot);
+	at.t = terminal_new(&(struct launch){
+		.argv = (const char *[]){ "/bin/bash", "-c", line, NULL } });
+	table_wait(at.t);
+	terminal_keys(at.t, "space");
+	terminal_wait(at.t, "not saved");
+	terminal_keys(at.t, "$");
+	terminal_wait(at.t, "Not saved: cannot write ");
+	table_check_file(&at, "  .bbbbbppbbbbb.\n");
+	terminal_keys(at.t, "right");
+	terminal_wait(at.t, "1 ft across");
+	table_leave(&at);
+
+	ck_assert_int_eq(WEXITSTATUS(system("ulimit -f 1; " BUILD_FOLDER "/parterre takeoff "
+		"plots/court.plot -o " BUILD_FOLDER "/too-large "
+		"2>" BUILD_FOLDER "/too-large.said")), 2);
+	ck_assert_int_eq(access(BUILD_FOLDER "/too-large", F_OK), -1);
+	ck_assert_int_eq(system("grep -q 'File too large' " BUILD_FOLDER "/too-large.said"), 0);
+	unlink(BUILD_FOLDER "/too-large.said");
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("screen signals");
+	TCase *ends = suite_case(suite, "ends"), *line = suite_case(suite, "line");
+	TCase *stops = suite_case(suite, "stops");
+
+	tcase_add_loop_test(ends,
+		each_signal_that_ends_a_process_gives_back_keeps_and_is_died_of, 0, ENDINGS);
+	tcase_add_loop_test(ends, each_state_can_be_ended, 0, STATES);
+	tcase_add_loop_test(ends, a_crash_gives_the_terminal_back_with_its_modes, 0, CRASHES);
+	tcase_add_test(ends, signals_that_come_again_and_late_do_no_harm);
+	tcase_add_test(ends, a_full_stack_is_a_crash_like_others);
+	tcase_add_test(ends, a_limit_of_the_size_of_files_is_a_full_disk);
+	tcase_add_test(ends, ignored_signals_stay_ignored);
+	tcase_add_loop_test(line, a_line_that_takes_no_bytes_does_not_hold_the_end_up, 0, 5);
+	tcase_add_test(line, a_line_that_is_gone_is_a_hang_up_even_where_those_are_ignored);
+	tcase_add_loop_test(stops,
+		a_stop_from_outside_is_followed_by_the_whole_picture_and_the_modes, 0, STATES);
+	tcase_add_test(stops, a_size_changed_while_stopped_is_followed);
+	tcase_add_loop_test(stops, a_stopped_session_can_be_ended_by_its_shell, 0, 3);
+	return suite;
+}
