@@ -16,6 +16,7 @@ static struct {
 	size_t length;
 	struct termios modes;
 	bool has_modes;
+	int line; /* standard output, whatever becomes of that */
 	volatile sig_atomic_t is_held;
 } guard;
 
@@ -23,6 +24,14 @@ void guard_open(void)
 {
 	guard.length = 0;
 	guard.has_modes = tcgetattr(STDIN_FILENO, &guard.modes) == 0;
+	guard.line = fcntl(STDOUT_FILENO, F_DUPFD_CLOEXEC, STDERR_FILENO + 1);
+}
+
+void guard_close(void)
+{
+	guard.is_held = 0;
+	if (guard.line >= 0)
+		close(guard.line);
 }
 
 void guard_bytes(const char *bytes, size_t length)
@@ -79,7 +88,7 @@ void guard_give_back(void)
 	sigemptyset(&stop);
 	sigaddset(&stop, SIGTTOU);
 	sigprocmask(SIG_BLOCK, &stop, &before);
-	put(STDOUT_FILENO, guard.bytes, guard.length);
+	put(guard.line, guard.bytes, guard.length);
 	if (guard.has_modes && !is_behind())
 		tcsetattr(STDIN_FILENO, TCSANOW, &guard.modes);
 	sigprocmask(SIG_SETMASK, &before, NULL);

@@ -1,14 +1,15 @@
 /* Gives the terminal back by plain calls, wherever the program is: when it crashes, is out of
  * memory or ended by a signal. It waits for a line that takes no bytes no longer than a third of a
- * second. Only guard_open and guard_bytes may not be called from handlers of signals. */
+ * second. All but the first three may be called from handlers of signals. */
 #ifndef SCREEN_GUARD_H
 #define SCREEN_GUARD_H
 
 #include <stdbool.h>
 #include <stddef.h>
 
-/* Remembers the terminal's modes. Before curses starts, which changes them. */
+/* Remembers the terminal's modes, and the way to it. Before curses starts, which changes them. */
 void guard_open(void);
+void guard_close(void);
 /* What to write to get the screen back. */
 void guard_bytes(const char *bytes, size_t length);
 /* Whether the program has the terminal: only then there is something to give back. */

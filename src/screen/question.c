@@ -22,6 +22,7 @@ struct list {
 	WINDOW *pad;        /* what curses draws the menu on; copied to the screen */
 	struct text typed;  /* since the last other key: an answer's words */
 	char let_go;        /* the last key, where no answer has it after those; else NUL */
+	bool is_pasted_on;  /* the last key was a paste */
 };
 
 static const char *const picking[] = { "Up Down", "choose", "Enter", "pick", "Esc", "one step back",
@@ -64,7 +65,9 @@ static void list_say(const struct list *list, const struct layout *layout, int a
 	const char *typed = list->typed.bytes, *words = NULL;
 	struct arena arena = ARENA_EMPTY;
 
-	if (list->let_go)
+	if (list->is_pasted_on)
+		words = "Pasted text was ignored: it is never read as keys.";
+	else if (list->let_go)
 		words = arena_print(&arena, "Nothing here has %s%c. Typed: %s.", typed,
 			list->let_go, *typed ? typed : "nothing");
 	else if (*typed)
@@ -202,6 +205,7 @@ static void list_step(struct list *list, int key)
 static void list_move(struct list *list, int key)
 {
 	list->let_go = '\0';
+	list->is_pasted_on = key == PRESS_PASTE;
 	if (key >= ' ' && key < 0x7f)
 		list_type(list, (char)key);
 	else if (key == PRESS_BACKSPACE)

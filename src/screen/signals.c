@@ -11,7 +11,7 @@ enum { STACK_BYTES = 64 * 1024 };
 
 /* What handlers write, and what they need: there is no other way to them. */
 static volatile sig_atomic_t ending, stop_asked, continued, resized;
-static volatile sig_atomic_t line = -1, nowhere = -1;
+static volatile sig_atomic_t nowhere = -1;
 
 /* A crash may be a full stack. */
 static char crash_stack[STACK_BYTES];
@@ -31,8 +31,8 @@ static void note_ending(int signal)
 
 	if (!ending)
 		ending = signal;
-	if (line >= 0 && nowhere >= 0)
-		dup2(nowhere, line);
+	if (nowhere >= 0)
+		dup2(nowhere, STDOUT_FILENO);
 	/* A program that is not in front would be stopped by its own end. */
 	(void)sigaction(SIGTTIN, &let_pass, NULL);
 	(void)sigaction(SIGTTOU, &let_pass, NULL);
@@ -83,10 +83,9 @@ static void handle_crashes(void)
 		handle(crashes[i], crash, (int)SA_RESETHAND | SA_ONSTACK);
 }
 
-void signals_open(int to)
+void signals_open(void)
 {
 	nowhere = open("/dev/null", O_WRONLY | O_CLOEXEC);
-	line = to;
 	for (size_t i = 0; i < sizeof endings / sizeof *endings; i++)
 		handle_unless_ignored(endings[i], note_ending);
 	for (int signal = SIGRTMIN; signal <= SIGRTMAX; signal++)
@@ -97,16 +96,6 @@ void signals_open(int to)
 	handle(SIGINT, SIG_IGN, 0);
 	handle(SIGPIPE, SIG_IGN, 0);
 	handle_crashes();
-}
-
-void signals_close(void)
-{
-	int was = nowhere;
-
-	line = -1;
-	nowhere = -1;
-	if (was >= 0)
-		close(was);
 }
 
 int signals_ending(void)

@@ -1,6 +1,6 @@
 /* Signals. Handlers only note what came, at any time; whoever waits or computes for long asks. A
- * signal that ends the session also takes the line to the terminal from under curses, which else
- * would go on trying to write where no bytes are taken. A crash gives the terminal back by plain
+ * signal that ends the session also has standard output go nowhere: curses else would go on trying
+ * to write where the terminal takes no bytes. A crash gives the terminal back by plain
  * calls and goes on to crash. */
 #ifndef SCREEN_SIGNALS_H
 #define SCREEN_SIGNALS_H
@@ -8,11 +8,9 @@
 #include <poll.h>
 #include <stdbool.h>
 
-/* Before the terminal is opened, so that curses leaves these signals alone. line: the descriptor
- * that curses writes to. */
-void signals_open(int line);
-/* The line is about to be closed. Signals are noted until the process ends. */
-void signals_close(void);
+/* Before the terminal is opened, so that curses leaves these signals alone. They are noted until
+ * the process ends. */
+void signals_open(void);
 /* The signal that ends the session, 0 if none came. */
 int signals_ending(void);
 /* The line is gone: as if a hang-up had been told. */

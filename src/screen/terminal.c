@@ -5,10 +5,7 @@
 #include "screen/guard.h"
 #include "screen/signals.h"
 
-#include <errno.h>
-#include <fcntl.h>
 #include <locale.h>
-#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 #include <sys/ioctl.h>
@@ -19,13 +16,10 @@ static const char paste_on[] = "\033[?2004h", paste_off[] = "\033[?2004l";
 static const char mouse_on[] = "\033[?1000h\033[?1002h\033[?1006h";
 static const char mouse_off[] = "\033[?1006l\033[?1002l\033[?1000l";
 
-/* The way to the terminal that curses has, which a signal can take away. */
-static FILE *line;
-
 static void send(const char *bytes)
 {
 	/* A terminal that takes no bytes is found to be gone where keys are read. */
-	if (write(fileno(line), bytes, strlen(bytes)) < 0)
+	if (write(STDOUT_FILENO, bytes, strlen(bytes)) < 0)
 		return;
 }
 
@@ -155,14 +149,6 @@ static void modes_set(void)
 	take();
 }
 
-/* A descriptor of its own for curses. */
-static FILE *line_open(void)
-{
-	int fd = fcntl(STDOUT_FILENO, F_DUPFD_CLOEXEC, STDERR_FILENO + 1);
-
-	return fd < 0 ? NULL : fdopen(fd, "w");
-}
-
 bool terminal_open(struct text *message)
 {
 	if (!isatty(STDIN_FILENO) || !isatty(STDOUT_FILENO)) {
@@ -179,17 +165,10 @@ bool terminal_open(struct text *message)
 		return false;
 	}
 	guard_open();
-	line = line_open();
-	if (!line) {
-		text_print(message, "cannot open the terminal: %s", strerror(errno));
-		return false;
-	}
-	signals_open(fileno(line));
+	signals_open();
 	guard_hold(true);
-	if (!newterm(NULL, line, stdin)) {
-		guard_hold(false);
-		signals_close();
-		fclose(line);
+	if (!newterm(NULL, stdout, stdin)) {
+		guard_close();
 		say_kind(message);
 		return false;
 	}
@@ -211,8 +190,7 @@ void terminal_close(void)
 		guard_give_back();
 	delscreen(screen);
 	memory_on_exhaustion(NULL);
-	signals_close();
-	fclose(line);
+	guard_close();
 }
 
 void terminal_fit(void)
@@ -223,24 +201,27 @@ void terminal_fit(void)
 		resizeterm(size.ws_row, size.ws_col);
 }
 
-void terminal_pause(void)
+/* Where the program was to end meanwhile, the terminal is not its own to take. */
+static void come_back(void)
 {
-	leave();
-	if (!signals_ending())
-		signals_stop();
 	if (signals_ending())
 		return;
 	take();
 	terminal_fit();
 }
 
+void terminal_pause(void)
+{
+	leave();
+	if (!signals_ending())
+		signals_stop();
+	come_back();
+}
+
 void terminal_continue(void)
 {
 	leave();
-	if (signals_ending())
-		return;
-	take();
-	terminal_fit();
+	come_back();
 }
 
 void terminal_repaint(void)

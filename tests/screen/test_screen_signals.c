@@ -2,17 +2,23 @@
  * strokes are kept and the parent sees the signal. A line that takes no bytes, a stop from outside,
  * a file that may not grow. */
 
+#include "base/memory.h"
 #include "screen/signals.h"
+#include "screen/terminal.h"
 #include "support/runner.h"
 #include "support/shown.h"
 #include "support/table.h"
 
+#include <pty.h>
 #include <signal.h>
+#include <stdint.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
+#include <sys/ioctl.h>
 #include <sys/resource.h>
 #include <sys/wait.h>
+#include <termios.h>
 #include <time.h>
 #include <unistd.h>
 
@@ -149,7 +155,7 @@ START_TEST(a_full_stack_is_a_crash_like_others)
 		setrlimit(RLIMIT_CORE, &none);
 		setrlimit(RLIMIT_STACK, &small);
 		dup2(ends[1], STDERR_FILENO);
-		signals_open(-1);
+		signals_open();
 		exit(deeper(0));
 	}
 	close(ends[1]);
@@ -158,6 +164,52 @@ START_TEST(a_full_stack_is_a_crash_like_others)
 	ck_assert_int_eq(waitpid(child, &status, 0), child);
 	ck_assert_int_eq(WTERMSIG(status), SIGSEGV);
 	ck_assert_ptr_nonnull(strstr(words, "parterre crashed"));
+}
+END_TEST
+
+/* ---- Out of memory --------------------------------------------------------------------------- */
+
+_Noreturn static void run_out(void)
+{
+	struct text message = TEXT_EMPTY;
+
+	setenv("TERM", "xterm-256color", 1);
+	if (!terminal_open(&message))
+		_exit(1);
+	memory_resize(NULL, SIZE_MAX, 2);
+	_exit(0);
+}
+
+START_TEST(out_of_memory_gives_the_terminal_back_with_its_modes)
+{
+	struct winsize size = { .ws_row = 24, .ws_col = 80 };
+	struct termios before, after;
+	char said[20000];
+	size_t length = 0;
+	int line, status;
+	ssize_t got;
+	pid_t child = forkpty(&line, NULL, NULL, NULL);
+
+	ck_assert_int_ge(child, 0);
+	if (child == 0) {
+		getchar(); /* the modes are looked at first */
+		run_out();
+	}
+	ck_assert_int_eq(tcgetattr(line, &before), 0);
+	ck_assert_int_eq(ioctl(line, TIOCSWINSZ, &size), 0);
+	ck_assert_int_eq(write(line, "\n", 1), 1);
+	while ((got = read(line, said + length, sizeof said - 1 - length)) > 0)
+		length += (size_t)got;
+	said[length] = '\0';
+	ck_assert_int_eq(waitpid(child, &status, 0), child);
+	ck_assert_int_eq(WEXITSTATUS(status), 2);
+	ck_assert_int_eq(tcgetattr(line, &after), 0);
+	ck_assert_uint_eq(after.c_lflag, before.c_lflag);
+	ck_assert_uint_eq(after.c_iflag, before.c_iflag);
+	ck_assert_uint_eq(after.c_oflag, before.c_oflag);
+	ck_assert_ptr_nonnull(strstr(said, "\033[?1049l"));
+	ck_assert_ptr_nonnull(strstr(strstr(said, "\033[?1049l"), "parterre: out of memory."));
+	close(line);
 }
 END_TEST
 
@@ -340,6 +392,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(ends, a_crash_gives_the_terminal_back_with_its_modes, 0, CRASHES);
 	tcase_add_test(ends, signals_that_come_again_and_late_do_no_harm);
 	tcase_add_test(ends, a_full_stack_is_a_crash_like_others);
+	tcase_add_test(ends, out_of_memory_gives_the_terminal_back_with_its_modes);
 	tcase_add_test(ends, a_limit_of_the_size_of_files_is_a_full_disk);
 	tcase_add_test(ends, ignored_signals_stay_ignored);
 	tcase_add_loop_test(line, a_line_that_takes_no_bytes_does_not_hold_the_end_up, 0, 5);
