@@ -187,12 +187,13 @@ static bool is_bytes(const unsigned char *bytes, size_t length, const char *want
 
 static int report_press(struct decoder *d, const unsigned char *bytes, size_t length)
 {
-	char text[REPORT_MOST] = "";
 	bool is_read;
 
 	if (bytes[2] == 'M') {
 		is_read = length == REPORT_BYTES && mouse_read_bytes(bytes + 3, &d->point);
 	} else {
+		char text[REPORT_MOST] = "";
+
 		if (length - 3 < sizeof text)
 			memcpy(text, bytes + 3, length - 3);
 		is_read = mouse_read_text(text, &d->point);

@@ -26,7 +26,7 @@ void keys_open(struct keys *keys)
 	const char *escape_ms = getenv("ESCDELAY");
 
 	*keys = (struct keys){ .pasted = TEXT_EMPTY };
-	decode_open(&keys->decoder, escape_ms ? atoi(escape_ms) : 0);
+	decode_open(&keys->decoder, escape_ms ? (int)strtol(escape_ms, NULL, 10) : 0);
 	for (size_t i = 0; i < sizeof described / sizeof *described; i++)
 		decode_learn(&keys->decoder, terminal_capability(described[i].capability),
 			described[i].press);

@@ -350,6 +350,26 @@ START_TEST(a_stopped_session_can_be_ended_by_its_shell)
 }
 END_TEST
 
+START_TEST(a_stopped_session_keeps_its_work_when_the_line_is_closed)
+{
+	struct table at;
+	long since;
+
+	table_lay_out(&at, "court.plot");
+	table_start_in_shell(&at);
+	terminal_keys(at.t, "S space");
+	terminal_wait(at.t, "not saved");
+	terminal_keys(at.t, "ctrl-z");
+	terminal_wait(at.t, "Stopped");
+	since = terminal_deadline();
+	terminal_hang_up(at.t);
+	while (!table_has_rescue(&at) && terminal_deadline() - since < 20000)
+		usleep(10000);
+	ck_assert(table_has_rescue(&at));
+	table_leave(&at);
+}
+END_TEST
+
 /* ---- A file that may not grow ---------------------------------------------------------------- */
 
 START_TEST(a_limit_of_the_size_of_files_is_a_full_disk)
@@ -401,5 +421,6 @@ Suite *test_suite(void)
 		a_stop_from_outside_is_followed_by_the_whole_picture_and_the_modes, 0, STATES);
 	tcase_add_test(stops, a_size_changed_while_stopped_is_followed);
 	tcase_add_loop_test(stops, a_stopped_session_can_be_ended_by_its_shell, 0, 3);
+	tcase_add_test(stops, a_stopped_session_keeps_its_work_when_the_line_is_closed);
 	return suite;
 }
