@@ -7,22 +7,19 @@
 #include <string.h>
 #include <wchar.h>
 
-/* A key's bytes may come in pieces; what is pasted, over a line that falters, with longer gaps. A
- * paste above the most is cut: no field takes a thousandth of it. */
-enum { SILENCE_MS = 80, LONG_SILENCE_MS = 1000, PASTE_MOST = 1 << 20, BURST_LEAST = 64,
+/* A key's bytes may come in pieces; what is pasted, over a line that falters, with longer gaps. */
+enum { SILENCE_MS = 80, LONG_SILENCE_MS = 1000, BURST_LEAST = 64,
 	REPORT_MOST = 24, INTERRUPT = 3, BELL = 7, CANCEL = 0x18, SUBSTITUTE = 0x1a, MORE = -1 };
-
-static const char paste_begin[] = "\033[200~", paste_end[] = "\033[201~";
 
 void decode_open(struct decoder *d, int escape_ms)
 {
 	*d = (struct decoder){ .escape_ms = escape_ms > 0 ? escape_ms : SILENCE_MS,
-		.pasted = TEXT_EMPTY };
+		.paste.text = TEXT_EMPTY };
 }
 
 void decode_close(struct decoder *d)
 {
-	text_fini(&d->pasted);
+	text_fini(&d->paste.text);
 }
 
 void decode_learn(struct decoder *d, const char *bytes, int press)
@@ -62,77 +59,40 @@ static const unsigned char *front(const struct decoder *d, size_t *count)
 
 /* ---- Pastes and strings --------------------------------------------------------------------- */
 
-static void paste_add(struct decoder *d, size_t count)
+static void within_paste(struct decoder *d, enum within within)
 {
-	if (d->is_handed_over)
-		text_clear(&d->pasted);
-	d->is_handed_over = false;
-	if (d->pasted.length + count <= PASTE_MOST)
-		text_add_bytes(&d->pasted, (const char *)d->bytes + d->at, count);
+	d->within = within;
+	d->late_length = 0;
+	paste_start(&d->paste);
+}
+
+static void paste_take(struct decoder *d, size_t count)
+{
+	paste_add(&d->paste, d->bytes + d->at, count);
 	d->at += count;
 }
 
-static void paste_start(struct decoder *d, enum within within)
+static int paste_press(struct decoder *d)
 {
-	d->within = within;
-	d->is_handed_over = false;
-	d->late_length = 0;
-	text_clear(&d->pasted);
-}
-
-static int paste_hand_over(struct decoder *d)
-{
-	if (d->is_handed_over)
-		return PRESS_NOTHING;
-	d->is_handed_over = true;
-	return PRESS_PASTE;
-}
-
-/* How many bytes at the end may be the beginning of the end mark. */
-static size_t mark_begun(const unsigned char *bytes, size_t count)
-{
-	size_t most = sizeof paste_end - 2;
-
-	for (size_t begun = count < most ? count : most; begun; begun--)
-		if (memcmp(bytes + count - begun, paste_end, begun) == 0)
-			return begun;
-	return 0;
-}
-
-/* The same of a character. */
-static size_t character_begun(const unsigned char *bytes, size_t count)
-{
-	for (size_t begun = 1; begun <= 3 && begun <= count; begun++) {
-		unsigned char byte = bytes[count - begun];
-		size_t length = byte >= 0xf0 ? 4 : byte >= 0xe0 ? 3 : 2;
-
-		if (byte < 0x80)
-			return 0;
-		if (byte >= 0xc0)
-			return length > begun ? begun : 0;
-	}
-	return 0;
+	return paste_hand_over(&d->paste) ? PRESS_PASTE : PRESS_NOTHING;
 }
 
 static int paste_step(struct decoder *d)
 {
-	size_t count, kept, half;
+	size_t count, begun;
 	const unsigned char *bytes = front(d, &count);
-	const unsigned char *end = memmem(bytes, count, paste_end, sizeof paste_end - 1);
+	const unsigned char *end = memmem(bytes, count, PASTE_END, sizeof PASTE_END - 1);
 
 	if (end) {
-		if (end > bytes)
-			paste_add(d, (size_t)(end - bytes));
-		d->at += sizeof paste_end - 1;
+		paste_take(d, (size_t)(end - bytes));
+		d->at += sizeof PASTE_END - 1;
 		d->within = WITHIN_NOTHING;
-		return paste_hand_over(d);
+		return paste_press(d);
 	}
-	kept = mark_begun(bytes, count);
-	half = character_begun(bytes, count);
-	kept = kept > half ? kept : half;
-	if (kept == count)
+	begun = paste_begun(bytes, count);
+	if (begun == count)
 		return MORE;
-	paste_add(d, count - kept);
+	paste_take(d, count - begun);
 	return PRESS_NOTHING;
 }
 
@@ -210,13 +170,13 @@ static int sequence_press(struct decoder *d, const unsigned char *bytes, size_t 
 		press = sequence_keypad(bytes, length);
 	if (press != PRESS_NOTHING)
 		return press;
-	if (is_bytes(bytes, length, paste_begin))
-		paste_start(d, WITHIN_PASTE);
+	if (is_bytes(bytes, length, PASTE_BEGIN))
+		within_paste(d, WITHIN_PASTE);
 	else if (sequence_begins_string(bytes, length))
 		d->within = WITHIN_STRING;
 	else if (length >= 3 && bytes[1] == '[' && (bytes[2] == '<' || bytes[2] == 'M'))
 		return report_press(d, bytes, length);
-	else if (!is_bytes(bytes, length, paste_end) && sequence_is_key(bytes, length))
+	else if (!is_bytes(bytes, length, PASTE_END) && sequence_is_key(bytes, length))
 		return PRESS_OTHER;
 	return PRESS_NOTHING;
 }
@@ -313,7 +273,7 @@ static int step(struct decoder *d)
 	case WITHIN_PASTE:
 		return paste_step(d);
 	case WITHIN_BURST:
-		paste_add(d, d->end - d->at);
+		paste_take(d, d->end - d->at);
 		return PRESS_NOTHING;
 	case WITHIN_STRING:
 		return string_step(d);
@@ -344,7 +304,7 @@ void decode_burst(struct decoder *d)
 	for (int i = 0; i < BURST_LEAST; i++)
 		if (bytes[i] == 0x7f || (bytes[i] < ' ' && !strchr("\t\n\r", bytes[i])))
 			return;
-	paste_start(d, WITHIN_BURST);
+	within_paste(d, WITHIN_BURST);
 }
 
 /* ---- Silence -------------------------------------------------------------------------------- */
@@ -393,5 +353,5 @@ int decode_silence(struct decoder *d)
 		return sequence_cut(d);
 	else if (d->within != WITHIN_PASTE)
 		return PRESS_NOTHING;
-	return paste_hand_over(d);
+	return paste_press(d);
 }

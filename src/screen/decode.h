@@ -8,8 +8,8 @@
 #ifndef SCREEN_DECODE_H
 #define SCREEN_DECODE_H
 
-#include "base/text.h"
 #include "editor/key.h"
+#include "screen/paste.h"
 
 #include <stdbool.h>
 #include <stddef.h>
@@ -29,8 +29,7 @@ struct decoder {
 	unsigned char bytes[DECODE_BYTES]; /* from `at` to `end`: not taken yet */
 	size_t at, end;
 	enum within within;
-	bool is_quiet;       /* silence was told since the last byte */
-	bool is_handed_over; /* what is pasted so far has been a PRESS_PASTE */
+	bool is_quiet;      /* silence was told since the last byte */
 	unsigned char late[SEQUENCE_MOST]; /* what silence cut off; its rest may still come */
 	size_t late_length;
 	struct {
@@ -38,9 +37,9 @@ struct decoder {
 		int press;
 	} learnt[LEARNT_MOST];
 	int learnt_count;
-	int escape_ms;       /* how long Esc waits for the rest of a sequence */
-	struct text pasted;  /* after PRESS_PASTE: the text, not checked in any way */
-	struct point point;  /* after PRESS_POINT */
+	int escape_ms;      /* how long Esc waits for the rest of a sequence */
+	struct paste paste; /* after PRESS_PASTE: its text, not checked in any way */
+	struct point point; /* after PRESS_POINT */
 };
 
 void decode_open(struct decoder *d, int escape_ms);

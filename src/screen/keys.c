@@ -124,9 +124,9 @@ static void paste_take(struct keys *keys)
 {
 	struct text pasted = keys->pasted;
 
-	keys->pasted = keys->decoder.pasted;
-	keys->decoder.pasted = pasted;
-	text_clear(&keys->decoder.pasted);
+	keys->pasted = keys->decoder.paste.text;
+	keys->decoder.paste.text = pasted;
+	text_clear(&keys->decoder.paste.text);
 }
 
 int keys_next(struct keys *keys)

@@ -269,8 +269,8 @@ START_TEST(a_large_paste_is_one_text)
 	come("\033[201~", 6);
 	take();
 	check_keys("paste", (int[]){ PRESS_PASTE, 0 });
-	ck_assert_uint_eq(d.pasted.length, length);
-	ck_assert(memcmp(d.pasted.bytes, text, length) == 0);
+	ck_assert_uint_eq(d.paste.text.length, length);
+	ck_assert(memcmp(d.paste.text.bytes, text, length) == 0);
 	free(text);
 }
 END_TEST
@@ -279,11 +279,11 @@ START_TEST(a_paste_over_a_line_that_falters_comes_in_parts_and_never_as_keys)
 {
 	type("\033[200~one \303");
 	ck_assert_int_eq(decode_silence(&d), PRESS_PASTE);
-	ck_assert_str_eq(d.pasted.bytes, "one ");
+	ck_assert_str_eq(d.paste.text.bytes, "one ");
 	type("\251 two\033[20");
 	check_keys("parts", (int[]){ 0 });
 	ck_assert_int_eq(decode_silence(&d), PRESS_PASTE);
-	ck_assert_str_eq(d.pasted.bytes, "\303\251 two");
+	ck_assert_str_eq(d.paste.text.bytes, "\303\251 two");
 	type("1~");
 	check_keys("the end alone", (int[]){ 0 });
 	type("q");
@@ -320,7 +320,7 @@ START_TEST(much_text_at_once_is_a_paste_where_text_is_asked_for)
 	come("\r\033[A", 4);
 	ck_assert_int_eq(decode_next(&d), PRESS_NOTHING);
 	ck_assert_int_eq(decode_silence(&d), PRESS_PASTE);
-	ck_assert_uint_eq(d.pasted.length, sizeof text + 4);
+	ck_assert_uint_eq(d.paste.text.length, sizeof text + 4);
 	type("\r");
 	check_keys("after it", (int[]){ PRESS_ENTER, 0 });
 }
