@@ -105,10 +105,16 @@ void table_check_saved(const struct table *at, const char *part)
 
 bool table_has_rescue(const struct table *at)
 {
+	static const char *const suffixes[] = { "rescue", "journal" };
+	bool is_found = false;
 	char path[4200];
 
-	snprintf(path, sizeof path, "%s/.%s.rescue", at->folder, strrchr(at->plot, '/') + 1);
-	return access(path, F_OK) == 0;
+	for (int i = 0; i < 2; i++) {
+		snprintf(path, sizeof path, "%s/.%s.%s", at->folder, strrchr(at->plot, '/') + 1,
+			suffixes[i]);
+		is_found = is_found || access(path, F_OK) == 0;
+	}
+	return is_found;
 }
 
 void table_leave(struct table *at)
