@@ -131,6 +131,11 @@ bool signals_take_resize(void)
 	return take(&resized);
 }
 
+bool signals_are_waiting(void)
+{
+	return ending || stop_asked || continued || resized;
+}
+
 int signals_wait(struct pollfd *at, int ms)
 {
 	struct timespec most = { ms / 1000, ms % 1000 * 1000000L };
@@ -140,7 +145,7 @@ int signals_wait(struct pollfd *at, int ms)
 	/* Kept out from the look at the notes until the wait lets them in again. */
 	sigfillset(&all);
 	sigprocmask(SIG_BLOCK, &all, &before);
-	if (!ending && !stop_asked && !continued && !resized)
+	if (!signals_are_waiting())
 		result = ppoll(at, 1, ms < 0 ? NULL : &most, &before);
 	sigprocmask(SIG_SETMASK, &before, NULL);
 	return result;

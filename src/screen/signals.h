@@ -20,6 +20,8 @@ void signals_hang_up(void);
 bool signals_take_stop(void);
 bool signals_take_continue(void);
 bool signals_take_resize(void);
+/* Whether any of these has come and is not seen to yet. */
+bool signals_are_waiting(void);
 /* Waits for the line up to `ms` (below 0: without end) or until a signal is noted; none is missed.
  * Returns above 0: something came on the line; 0: nothing in that time; below 0: a signal. */
 int signals_wait(struct pollfd *line, int ms);
