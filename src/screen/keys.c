@@ -5,6 +5,7 @@
 #include <errno.h>
 #include <poll.h>
 #include <stdlib.h>
+#include <time.h>
 #include <unistd.h>
 
 /* What the terminal's description says of keys; the two that curses' authors took for the view
@@ -38,10 +39,19 @@ void keys_close(struct keys *keys)
 	text_fini(&keys->pasted);
 }
 
+static int64_t now_ms(void)
+{
+	struct timespec now;
+
+	clock_gettime(CLOCK_MONOTONIC, &now);
+	return (int64_t)now.tv_sec * 1000 + now.tv_nsec / 1000000;
+}
+
 /* Reads what has come. False where the line is gone: its end, not a wait that came to nothing. */
-static bool line_read(struct decoder *d)
+static bool line_read(struct keys *keys)
 {
 	struct pollfd line = { STDIN_FILENO, POLLIN, 0 };
+	struct decoder *d = &keys->decoder;
 	size_t room;
 
 	for (unsigned char *to = decode_room(d, &room); room; to = decode_room(d, &room)) {
@@ -50,15 +60,24 @@ static bool line_read(struct decoder *d)
 		if (poll(&line, 1, 0) <= 0)
 			return true;
 		count = read(STDIN_FILENO, to, room);
-		if (count > 0)
-			decode_add(d, (size_t)count);
-		else
+		if (count <= 0)
 			return count < 0 && (errno == EINTR || errno == EAGAIN);
+		decode_add(d, (size_t)count);
+		keys->since_ms = now_ms();
 	}
 	return true;
 }
 
-/* The next key of what was read, its paste or point with it. */
+/* How long to wait still before silence is told; below 0: without end. */
+static int patience_left(const struct keys *keys)
+{
+	int patience = decode_patience(&keys->decoder);
+	int64_t left = patience - (now_ms() - keys->since_ms);
+
+	return patience < 0 ? -1 : left > 0 ? (int)left : 0;
+}
+
+/* The next key of what was read, a point with it; the silence since then may be one. */
 static int key_take(struct keys *keys)
 {
 	int key;
@@ -66,21 +85,21 @@ static int key_take(struct keys *keys)
 	if (keys->is_asking)
 		decode_burst(&keys->decoder);
 	key = decode_next(&keys->decoder);
+	if (key == PRESS_NOTHING && patience_left(keys) == 0) {
+		key = decode_silence(&keys->decoder);
+		keys->since_ms = now_ms();
+	}
 	keys->point = keys->decoder.point;
 	return key;
 }
 
-/* Waits for bytes, which are read, or for silence, which may be a key. */
-static int key_wait(struct keys *keys)
+/* Waits for bytes, which are read, or until silence is to be told. */
+static void wait_for_bytes(struct keys *keys)
 {
 	struct pollfd line = { STDIN_FILENO, POLLIN, 0 };
-	int came = signals_wait(&line, decode_patience(&keys->decoder));
 
-	if (came == 0)
-		return decode_silence(&keys->decoder);
-	if (came > 0 && !line_read(&keys->decoder))
+	if (signals_wait(&line, patience_left(keys)) > 0 && !line_read(keys))
 		signals_hang_up();
-	return PRESS_NOTHING;
 }
 
 /* What signals asked for, at once; another size only after the keys that were pressed before. */
@@ -107,7 +126,7 @@ bool keys_are_waiting(struct keys *keys)
 		return true;
 	/* That the line is gone is found by the wait. */
 	if (!decode_has_many(&keys->decoder) && !signals_ending())
-		(void)line_read(&keys->decoder);
+		(void)line_read(keys);
 	keys->held = key_take(keys);
 	return keys->held != PRESS_NOTHING;
 }
@@ -133,12 +152,10 @@ int keys_next(struct keys *keys)
 {
 	int key;
 
-	do
-		if ((key = key_of_signals()) == PRESS_NOTHING &&
-		    (key = key_held(keys)) == PRESS_NOTHING &&
-		    (key = key_of_resize()) == PRESS_NOTHING)
-			key = key_wait(keys);
-	while (key == PRESS_NOTHING);
+	while ((key = key_of_signals()) == PRESS_NOTHING &&
+	       (key = key_held(keys)) == PRESS_NOTHING &&
+	       (key = key_of_resize()) == PRESS_NOTHING)
+		wait_for_bytes(keys);
 	if (key == PRESS_PASTE)
 		paste_take(keys);
 	return key;

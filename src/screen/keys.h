@@ -7,9 +7,11 @@
 #include "screen/decode.h"
 
 #include <stdbool.h>
+#include <stdint.h>
 
 struct keys {
 	struct decoder decoder;
+	int64_t since_ms;   /* when the last byte was read or silence was told to the decoder */
 	int held;           /* a key that was looked at ahead, PRESS_NOTHING: none */
 	bool is_asking;     /* a list or sheet is in front: much text at once is a paste */
 	struct text pasted; /* after PRESS_PASTE: the text, not checked in any way */
@@ -23,7 +25,8 @@ void keys_close(struct keys *keys);
  * is no key is passed over; requests to stop come as PRESS_PAUSE. PRESS_OVER where a signal ends
  * the session or the line is gone, which counts as a hang-up. */
 int keys_next(struct keys *keys);
-/* True where a key has come already: what it changes is drawn with the rest. */
+/* True where a key has come already: what it changes is drawn with the rest. Does not wait; asked
+ * again and again it comes to know Esc too. */
 bool keys_are_waiting(struct keys *keys);
 
 #endif

@@ -257,7 +257,7 @@ START_TEST(a_paste_without_marks_into_a_list_or_sheet_is_never_a_stroke)
 }
 END_TEST
 
-/* Eighteen thousand strokes and more. */
+/* Tens of thousands of strokes. */
 START_TEST(a_paste_without_marks_at_rest_is_keys_that_can_be_taken_back)
 {
 	struct table at;
