@@ -59,6 +59,19 @@ size_t utf8_decode(const char *text, size_t length, uint32_t *code)
 	return count;
 }
 
+size_t utf8_encode(uint32_t code, char *bytes)
+{
+	static const unsigned char leads[] = { 0, 0, 0xC0, 0xE0, 0xF0 };
+	size_t length = code < 0x80 ? 1 : code < 0x800 ? 2 : code < 0x10000 ? 3 : 4;
+
+	for (size_t i = length - 1; i > 0; i--) {
+		bytes[i] = (char)(0x80 | (code & 0x3F));
+		code >>= 6;
+	}
+	bytes[0] = (char)(leads[length] | code);
+	return length;
+}
+
 bool utf8_is_text(uint32_t code)
 {
 	return (code & 0xFFFE) != 0xFFFE && !is_among(code, refused,

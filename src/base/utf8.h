@@ -11,6 +11,11 @@
  * codes over 10FFFF are not). */
 size_t utf8_decode(const char *text, size_t length, uint32_t *code);
 
+/* Writes the character's bytes, up to UTF8_MOST of them, and returns how many. The code is one
+ * that utf8_decode gives. */
+enum { UTF8_MOST = 4 };
+size_t utf8_encode(uint32_t code, char *bytes);
+
 /* True for a character that may be in a name, a title or a note: no control or format
  * character (so none that turns the direction of text or has no width), no line or paragraph
  * separator, nothing for private use, no noncharacter. */

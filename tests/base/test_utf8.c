@@ -195,12 +195,28 @@ START_TEST(characters_are_counted_not_bytes)
 }
 END_TEST
 
+START_TEST(every_character_is_encoded_as_it_was_decoded)
+{
+	for (uint32_t code = 0; code <= 0x10FFFF; code++) {
+		char bytes[UTF8_MOST];
+		uint32_t back;
+		size_t length = utf8_encode(code, bytes);
+
+		if (code >= 0xD800 && code <= 0xDFFF)
+			continue;
+		ck_assert_uint_eq(utf8_decode(bytes, length, &back), length);
+		ck_assert_uint_eq(back, code);
+	}
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("utf8");
 	TCase *decoding = suite_case(suite, "decoding"), *text = suite_case(suite, "text");
 
 	tcase_add_test(decoding, every_character_is_decoded_and_surrogates_are_none);
+	tcase_add_test(decoding, every_character_is_encoded_as_it_was_decoded);
 	tcase_add_test(decoding, more_bytes_behind_a_character_do_not_matter);
 	tcase_add_loop_test(decoding, broken_bytes_are_no_character, 0, COUNT(broken));
 	tcase_add_loop_test(text, text_holds_what_is_seen_and_nothing_that_hides, 0,
