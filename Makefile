@@ -29,7 +29,7 @@ program = $(patsubst %.c,$(B)/%,$(1))
 # Asked at each use, not when this file is read: the first call may install pkg-config itself.
 LIBS      = $(shell pkg-config --libs ncursesw formw menuw libcjson) -lm
 LIB_FLAGS = $(shell pkg-config --cflags ncursesw formw menuw libcjson)
-TEST_LIBS      = $(shell pkg-config --libs check vterm) -lgeos_c
+TEST_LIBS      = $(shell pkg-config --libs check vterm) -lgeos_c -lunistring
 TEST_LIB_FLAGS = $(shell pkg-config --cflags check vterm)
 
 compile = @mkdir -p $(@D); echo "  compile $<"; \
