@@ -17,6 +17,7 @@ enum key {
 	PRESS_PAUSE,   /* Ctrl-Z */
 	PRESS_REPAINT, /* Ctrl-L */
 	PRESS_OTHER,   /* a key that nothing is bound to */
+	PRESS_UNREAD,  /* a byte, where the locale has no letters beyond ASCII */
 	PRESS_PASTE,   /* a text was pasted */
 	PRESS_POINT,   /* a mouse's report, a struct point with it */
 	PRESS_RESIZE,  /* the terminal has another size */

@@ -3,7 +3,6 @@
 #define SCREEN_CURSES_H
 
 #include <curses.h>
-#include <form.h>
 #include <menu.h>
 
 /* As <term.h> has them, whose several hundred macros would take away words such as lines and
@@ -12,5 +11,6 @@ struct term;
 int setupterm(const char *name, int descriptor, int *error);
 struct term *set_curterm(struct term *terminal);
 int del_curterm(struct term *terminal);
+int tputs(const char *bytes, int lines, int (*put)(int));
 
 #endif

@@ -236,7 +236,8 @@ static int character_step(struct decoder *d)
 		return MORE;
 	if (length == (size_t)-1) {
 		d->at++;
-		return PRESS_NOTHING;
+		/* Else it is noise on the line, not a letter that only the locale lacks. */
+		return MB_CUR_MAX == 1 ? PRESS_UNREAD : PRESS_NOTHING;
 	}
 	d->at += length ? length : 1;
 	if (character < ' ')

@@ -53,15 +53,39 @@ unsigned int draw_look(enum look look)
 	return attributes[look];
 }
 
-static int put(const struct area *area, int row, int column, wchar_t character, int columns)
+/* One cell: a character and what joins it, of which curses takes but a few. */
+static void put(int row, int column, wchar_t *words, int count)
 {
-	wchar_t words[2] = { character, L'\0' };
+	cchar_t cell;
 
-	if (columns > 0)
-		mvaddnwstr(area->row + row, area->column + column, words, 1);
-	else if (column > 0)
-		addnwstr(words, 1); /* joins the character before */
-	return column + columns;
+	words[count] = L'\0';
+	if (setcchar(&cell, words, A_NORMAL, 0, NULL) == OK)
+		mvadd_wch(row, column, &cell);
+}
+
+/* A cluster has more cells than one where several characters with a width are bound together. */
+static void put_cluster(int row, int column, const char *text, size_t length)
+{
+	wchar_t words[CCHARW_MAX + 1];
+	int count = 0, width = 0;
+
+	for (size_t at = 0; at < length;) {
+		wchar_t shown;
+		int columns;
+
+		at += width_character(text + at, length - at, &shown, &columns);
+		if (columns > 0 && count > 0) {
+			put(row, column, words, count);
+			column += width;
+			count = 0;
+		}
+		if (columns == 0 && count == 0)
+			words[count++] = L' '; /* for a mark that has no letter */
+		width = columns > 0 ? columns : width;
+		if (count < CCHARW_MAX)
+			words[count++] = shown;
+	}
+	put(row, column, words, count);
 }
 
 int draw_bytes(const struct area *area, int row, int column, const char *text, size_t length,
@@ -71,13 +95,14 @@ int draw_bytes(const struct area *area, int row, int column, const char *text, s
 		return column;
 	attrset((int)attributes[look]);
 	for (size_t at = 0; at < length;) {
-		wchar_t shown;
 		int columns;
+		size_t taken = width_cluster(text + at, length - at, &columns);
 
-		at += width_character(text + at, length - at, &shown, &columns);
 		if (column + columns > area->columns)
 			break;
-		column = put(area, row, column, shown, columns);
+		put_cluster(area->row + row, area->column + column, text + at, taken);
+		column += columns;
+		at += taken;
 	}
 	attrset(A_NORMAL);
 	return column;

@@ -1,9 +1,10 @@
 #include "screen/encode.h"
+#include "base/memory.h"
 #include "base/text.h"
+#include "base/utf8.h"
 #include "screen/width.h"
 
 #include <limits.h>
-#include <stdint.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -25,37 +26,38 @@ char *encode_for_locale(const char *utf8)
 	return text_take(&out);
 }
 
-static void add_utf8(struct text *out, uint32_t code)
+bool encode_can_show(const char *utf8)
 {
-	char bytes[4];
-	size_t length = code < 0x80 ? 1 : code < 0x800 ? 2 : code < 0x10000 ? 3 : 4;
-	static const uint32_t leads[] = { 0, 0, 0xc0, 0xe0, 0xf0 };
+	char bytes[MB_LEN_MAX];
+	uint32_t code;
 
-	for (size_t i = length; i > 1; i--) {
-		bytes[i - 1] = (char)(0x80 | (code & 0x3f));
-		code >>= 6;
+	for (size_t left = strlen(utf8), taken; left; utf8 += taken, left -= taken) {
+		mbstate_t state = { 0 };
+
+		taken = utf8_decode(utf8, left, &code);
+		if (!taken || wcrtomb(bytes, (wchar_t)code, &state) == (size_t)-1)
+			return false;
 	}
-	bytes[0] = (char)(leads[length] | code);
-	text_add_bytes(out, bytes, length);
+	return true;
 }
 
-char *encode_from_locale(const char *local)
+uint32_t *encode_read(const char *local, size_t length, size_t *count)
 {
-	struct text out = TEXT_EMPTY;
+	uint32_t *codes = memory_new(length + 1, sizeof *codes);
 	mbstate_t state = { 0 };
+	size_t used;
 
-	for (size_t left = strlen(local); left;) {
+	*count = 0;
+	for (size_t at = 0; at < length; at += used ? used : 1) {
 		wchar_t character;
-		size_t used = mbrtowc(&character, local, left, &state);
 
+		used = mbrtowc(&character, local + at, length - at, &state);
 		if (used == (size_t)-1 || used == (size_t)-2) {
-			memset(&state, 0, sizeof state);
-			used = 1;
-		} else {
-			add_utf8(&out, (uint32_t)character);
+			free(codes);
+			*count = 0;
+			return NULL;
 		}
-		local += used;
-		left -= used;
+		codes[(*count)++] = (uint32_t)character;
 	}
-	return text_take(&out);
+	return codes;
 }

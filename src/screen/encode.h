@@ -2,9 +2,16 @@
 #ifndef SCREEN_ENCODE_H
 #define SCREEN_ENCODE_H
 
+#include <stdbool.h>
+#include <stddef.h>
+#include <stdint.h>
+
 /* New memory; what the locale cannot show becomes ?. */
 char *encode_for_locale(const char *utf8);
-/* New memory; what is no character in the locale is left out. */
-char *encode_from_locale(const char *local);
+/* Whether the locale has all characters of a text. */
+bool encode_can_show(const char *utf8);
+/* The characters of bytes that came from the terminal, in new memory; NULL, *count 0, where a
+ * byte is part of none in the locale. */
+uint32_t *encode_read(const char *local, size_t length, size_t *count);
 
 #endif

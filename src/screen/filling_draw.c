@@ -1,4 +1,5 @@
 #include "screen/filling.h"
+#include "screen/curses.h"
 #include "screen/draw.h"
 #include "screen/status.h"
 #include "screen/width.h"
@@ -11,7 +12,8 @@ enum {
 	WIDE_AT = 12 /* where a field for a whole sentence begins */
 };
 
-int filling_column(const struct field *field)
+/* Where a field begins, after its label. */
+static int field_column(const struct field *field)
 {
 	bool is_sentence = field->rule->kind == VALUE_TEXT && field->rule->most > 1;
 
@@ -21,19 +23,63 @@ int filling_column(const struct field *field)
 /* The first field in view, so that the current one is. */
 static int top_of(const struct filling *filling, int rows)
 {
-	int at = filling_at(filling);
+	return filling->at < rows ? 0 : filling->at - rows + 1;
+}
 
-	return at < rows ? 0 : at - rows + 1;
+/* How many columns of a text are left of its field, so that the cursor is in view: none, or so many
+ * halves of the field. */
+static int columns_passed(int cursor, int columns)
+{
+	int half = columns / 2;
+
+	return cursor < columns ? 0 : ((cursor - columns + 1) / half + 1) * half;
+}
+
+static void draw_field(const struct area *area, const char *words)
+{
+	int column = draw_text(area, 0, 0, words, LOOK_FIELD);
+
+	while (column < area->columns)
+		draw_character(area, 0, column++, ' ', LOOK_FIELD);
+}
+
+/* The field that the cursor is in; leaves the cursor there. */
+static void draw_typing(const struct filling *filling, const struct area *area)
+{
+	struct text before = TEXT_EMPTY, all = TEXT_EMPTY;
+	size_t passed;
+	int cursor;
+
+	typing_add_before(&filling->typing, &before);
+	typing_add_all(&filling->typing, &all);
+	cursor = width_of(before.bytes);
+	passed = width_cut(all.bytes, columns_passed(cursor, area->columns));
+	if (all.length)
+		draw_field(area, all.bytes + passed);
+	text_cut(&all, passed);
+	move(area->row, area->column + cursor - width_of(all.bytes));
+	text_fini(&before);
+	text_fini(&all);
+}
+
+/* Where the field of a row is, after its label. */
+static struct area field_area(const struct field *field, const struct area *area, int row)
+{
+	int column = field_column(field);
+
+	return (struct area){ area->row + row, area->column + column, 1, ROW_COLUMNS - column };
 }
 
 static void draw_row(const struct field *field, const struct area *area, int row)
 {
+	struct area own = field_area(field, area, row);
 	struct text unset = TEXT_EMPTY;
 
 	draw_text(area, row, 0, field->label, LOOK_PLAIN);
+	draw_field(&own, field->typed);
 	if (field->typed[0] == '\0' && field->unset) {
 		text_print(&unset, "[%s]", field->unset);
-		draw_text(area, row, filling_column(field), unset.bytes, LOOK_PLAIN);
+		draw_text(area, row, field_column(field), unset.bytes, LOOK_PLAIN);
 	}
 	text_fini(&unset);
 }
@@ -41,14 +87,12 @@ static void draw_row(const struct field *field, const struct area *area, int row
 static void draw_fields(const struct filling *filling, const struct area *area)
 {
 	int count = filling->sheet->count, rows = count < area->rows ? count : area->rows;
-	int top = top_of(filling, rows), y, x;
+	int top = top_of(filling, rows);
+	struct area own = field_area(filling_field(filling), area, filling->at - top);
 
-	copywin(filling->pad, stdscr, top, 0, area->row, area->column, area->row + rows - 1,
-		area->column + ROW_COLUMNS - 1, FALSE);
 	for (int i = 0; i < rows; i++)
 		draw_row(&filling->sheet->fields[top + i], area, i);
-	getyx(filling->pad, y, x);
-	move(area->row + y - top, area->column + x);
+	draw_typing(filling, &own);
 }
 
 /* Says that there are more fields than are in view. */
@@ -58,23 +102,44 @@ static void draw_title(const struct filling *filling, const struct area *area)
 	char place[32];
 
 	draw_text(area, 0, 0, filling->sheet->title, LOOK_STRONG);
-	snprintf(place, sizeof place, "  %d of %d", filling_at(filling) + 1, count);
+	snprintf(place, sizeof place, "  %d of %d", filling->at + 1, count);
 	if (area->rows < TITLE_ROWS + count)
 		draw_right(area, 0, place, LOOK_PLAIN);
 }
 
-/* What is wrong; or the whole of what the field has no room for; or what holds while it is
- * unset. */
+/* What is wrong; or what was not taken; or why nothing is; or the whole of what the field has no
+ * room for; or what holds while it is unset. */
 static void message_add(const struct filling *filling, struct text *words)
 {
-	const struct field *field = &filling->sheet->fields[filling_at(filling)];
+	const struct field *field = filling_field(filling);
 
 	if (filling->fault.words.length)
 		text_add(words, filling->fault.words.bytes);
-	else if (width_of(field->typed) > ROW_COLUMNS - filling_column(field))
+	else if (filling->told.length)
+		text_add(words, filling->told.bytes);
+	else if (filling->is_held)
+		text_print(words, "%s: the locale cannot show all of it: left whole. Ctrl-U "
+			"empties it.", field->label);
+	else if (width_of(field->typed) > ROW_COLUMNS - field_column(field))
 		text_add(words, field->typed);
 	else if (field->typed[0] == '\0' && field->unset)
 		text_print(words, "%s: unset, so %s.", field->label, field->unset);
+}
+
+/* Cuts a message to so many lines, for the fields to stay in view. Returns how many it has. */
+static int message_cut(struct text *words, int columns, int most)
+{
+	size_t end = 0, next;
+	int lines = 0;
+
+	while (lines < most && words->bytes[end]) {
+		width_line(words->bytes + end, columns, &next);
+		end += next;
+		lines++;
+	}
+	if (words->length)
+		text_cut(words, end);
+	return lines;
 }
 
 void filling_draw(const struct front *front, const struct layout *layout)
@@ -85,11 +150,11 @@ void filling_draw(const struct front *front, const struct layout *layout)
 	int lines;
 
 	message_add(filling, &words);
-	lines = words.length ? width_lines(words.bytes, layout->message.columns) : 1;
+	lines = message_cut(&words, layout->message.columns, area.rows / 2);
 	draw_sheet(&area);
 	inner = (struct area){ area.row, area.column + MARGIN, area.rows, area.columns - MARGIN };
 	/* A message of more lines covers the form's last rows. */
-	inner.rows -= lines - 1;
+	inner.rows -= lines > 1 ? lines - 1 : 0;
 	draw_title(filling, &inner);
 	if (words.length)
 		status_message(layout, words.bytes);

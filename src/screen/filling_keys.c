@@ -1,135 +1,51 @@
 #include "screen/filling.h"
-#include "base/memory.h"
 #include "screen/encode.h"
 
-#include <stdlib.h>
 #include <string.h>
 
-int filling_at(const struct filling *filling)
+enum { VALUE_MOST = 1000 }; /* characters of what is no text: more than any value is written in */
+
+const struct field *filling_field(const struct filling *filling)
 {
-	return field_index(current_field(filling->form));
+	return &filling->sheet->fields[filling->at];
 }
 
 bool filling_is_choice(const struct filling *filling)
 {
-	return filling->sheet->fields[filling_at(filling)].rule->kind == VALUE_CHOICE;
+	return filling_field(filling)->rule->kind == VALUE_CHOICE;
 }
 
-/* ---- Typing --------------------------------------------------------------------------------- */
+/* ---- Going ---------------------------------------------------------------------------------- */
 
-static char *buffer_taken(FIELD *field)
+void filling_go(struct filling *filling, int at)
 {
-	char *words = memory_string(field_buffer(field, 0));
-	size_t length = strlen(words);
+	const struct field *field = &filling->sheet->fields[at];
+	bool is_text = field->rule->kind == VALUE_TEXT;
+	size_t most = is_text ? (size_t)field->rule->most : VALUE_MOST;
 
-	while (length && words[length - 1] == ' ')
-		words[--length] = '\0';
-	return words;
-}
-
-void filling_show_field(struct filling *filling, int at)
-{
-	char *words = encode_for_locale(filling->sheet->fields[at].typed);
-
-	set_field_buffer(filling->fields[at], 0, words);
-	free(words);
-	free(filling->seen[at]);
-	filling->seen[at] = buffer_taken(filling->fields[at]);
-}
-
-/* Shows the fields that the sheet itself has changed. */
-static void others_show(struct filling *filling)
-{
-	for (int i = 0; i < filling->sheet->count; i++) {
-		char *words = encode_for_locale(filling->sheet->fields[i].typed);
-
-		if (strcmp(words, filling->seen[i]) != 0)
-			filling_show_field(filling, i);
-		free(words);
-	}
-}
-
-/* Takes a change of the current field over into the sheet. */
-static void typed_take(struct filling *filling)
-{
-	int at = filling_at(filling);
-	char *now, *words;
-
-	form_driver(filling->form, REQ_VALIDATION);
-	now = buffer_taken(filling->fields[at]);
-	if (strcmp(now, filling->seen[at]) == 0) {
-		free(now);
-		return;
-	}
-	words = encode_from_locale(now);
-	sheet_type(filling->sheet, at, words);
-	free(words);
-	free(filling->seen[at]);
-	filling->seen[at] = now;
+	filling->at = at;
+	typing_set(&filling->typing, field->typed, most);
+	filling->is_held = !encode_can_show(field->typed);
 	fault_clear(&filling->fault);
-	if (filling->sheet->changed) {
-		filling->sheet->changed(filling->sheet, at);
-		others_show(filling);
-	}
+	text_clear(&filling->told);
 }
 
-void filling_go(struct filling *filling, int request)
+void filling_go_to(struct filling *filling, int at)
 {
-	fault_clear(&filling->fault);
-	form_driver(filling->form, request);
-	form_driver(filling->form, REQ_BEG_FIELD);
-	filling->is_fresh = true;
+	struct fault fault = filling->fault;
+
+	filling->fault = (struct fault){ .words = TEXT_EMPTY, .offer = TEXT_EMPTY };
+	filling_go(filling, at);
+	filling->fault = fault;
+	typing_edit(&filling->typing, TYPING_END);
 }
 
-void filling_go_to(struct filling *filling, int field)
+/* By so many fields; after the last one comes the first. */
+static void go_by(struct filling *filling, int by)
 {
-	set_current_field(filling->form, filling->fields[field]);
-	form_driver(filling->form, REQ_END_FIELD);
-	filling->is_fresh = false;
-}
+	int count = filling->sheet->count;
 
-static void insert(struct filling *filling, int character)
-{
-	if (filling->is_fresh)
-		form_driver(filling->form, REQ_CLR_FIELD);
-	form_driver_w(filling->form, OK, (wchar_t)character);
-	filling->is_fresh = false;
-	typed_take(filling);
-}
-
-/* Ends of lines and tabs become blanks; Enter never comes out of a paste. */
-static void paste(struct filling *filling, const char *pasted)
-{
-	wchar_t character;
-	mbstate_t state = { 0 };
-	size_t used;
-
-	for (const char *at = pasted; *at; at += used) {
-		used = mbrtowc(&character, at, MB_CUR_MAX, &state);
-		if (used == (size_t)-1 || used == (size_t)-2) {
-			memset(&state, 0, sizeof state);
-			used = 1;
-			continue;
-		}
-		if (character == '\n' || character == '\r' || character == '\t')
-			character = ' ';
-		if (character >= ' ')
-			insert(filling, (int)character);
-	}
-}
-
-static void erase_before(struct filling *filling)
-{
-	form_driver(filling->form, filling->is_fresh ? REQ_CLR_FIELD : REQ_DEL_PREV);
-	filling->is_fresh = false;
-	typed_take(filling);
-}
-
-static void edit(struct filling *filling, int request)
-{
-	form_driver(filling->form, request);
-	filling->is_fresh = false;
-	typed_take(filling);
+	filling_go(filling, (filling->at + by + count) % count);
 }
 
 /* ---- Fields that take one of a few words ---------------------------------------------------- */
@@ -153,15 +69,14 @@ static int word_index(const struct field *field)
 
 static void word_set(struct filling *filling, const char *word)
 {
-	set_field_buffer(filling->fields[filling_at(filling)], 0, word);
-	form_driver(filling->form, REQ_BEG_FIELD);
-	typed_take(filling);
+	typing_set(&filling->typing, word, VALUE_MOST);
+	filling_take(filling);
 }
 
 /* Turns to the next word, or the one before; unset is one of them where nothing is needed. */
 static void choice_turn(struct filling *filling, int by)
 {
-	const struct field *field = &filling->sheet->fields[filling_at(filling)];
+	const struct field *field = filling_field(filling);
 	int first = field->required ? 0 : -1, count = words_count(field->rule->words);
 	int word = word_index(field) + by;
 
@@ -172,7 +87,7 @@ static void choice_turn(struct filling *filling, int by)
 /* Turns to the next word that begins so, if there is one. */
 static void choice_seek(struct filling *filling, int letter)
 {
-	const struct field *field = &filling->sheet->fields[filling_at(filling)];
+	const struct field *field = filling_field(filling);
 	int count = words_count(field->rule->words), at = word_index(field);
 
 	for (int i = 1; i <= count; i++) {
@@ -191,7 +106,8 @@ static void choice_key(struct filling *filling, int key)
 		choice_turn(filling, -1);
 	else if (key == PRESS_RIGHT || key == ' ')
 		choice_turn(filling, 1);
-	else if (key == PRESS_BACKSPACE || key == PRESS_DELETE)
+	else if (key == PRESS_BACKSPACE || key == PRESS_DELETE ||
+		 key == PRESS_ERASE_LINE)
 		word_set(filling, "");
 	else if (key > ' ' && key < PRESS_FIRST)
 		choice_seek(filling, key);
@@ -199,38 +115,65 @@ static void choice_key(struct filling *filling, int key)
 
 /* ---- Keys ----------------------------------------------------------------------------------- */
 
-static void typing_key(struct filling *filling, const struct keys *keys, int key)
+static const struct {
+	int key;
+	enum typing_edit edit;
+} edits[] = {
+	{ PRESS_LEFT, TYPING_LEFT }, { PRESS_RIGHT, TYPING_RIGHT },
+	{ PRESS_HOME, TYPING_START }, { PRESS_LINE_START, TYPING_START },
+	{ PRESS_END, TYPING_END }, { PRESS_LINE_END, TYPING_END },
+	{ PRESS_BACKSPACE, TYPING_BACKSPACE }, { PRESS_DELETE, TYPING_DELETE },
+	{ PRESS_ERASE_LINE, TYPING_ERASE_BEFORE }, { PRESS_ERASE_WORD, TYPING_ERASE_WORD },
+	{ PRESS_ERASE_REST, TYPING_ERASE_REST },
+};
+
+static void edit_key(struct filling *filling, int key)
 {
-	if (key == PRESS_LEFT)
-		edit(filling, REQ_PREV_CHAR);
-	else if (key == PRESS_RIGHT)
-		edit(filling, REQ_NEXT_CHAR);
-	else if (key == PRESS_HOME)
-		edit(filling, REQ_BEG_LINE);
-	else if (key == PRESS_END)
-		edit(filling, REQ_END_LINE);
-	else if (key == PRESS_BACKSPACE)
-		erase_before(filling);
-	else if (key == PRESS_DELETE)
-		edit(filling, filling->is_fresh ? REQ_CLR_FIELD : REQ_DEL_CHAR);
+	for (size_t i = 0; i < sizeof edits / sizeof *edits; i++)
+		if (edits[i].key == key) {
+			text_clear(&filling->told);
+			typing_edit(&filling->typing, edits[i].edit);
+			if (edits[i].edit > TYPING_END)
+				filling_take(filling);
+		}
+}
+
+/* What is said about this is drawn with the field. */
+static void held_key(struct filling *filling, int key)
+{
+	if (key != PRESS_ERASE_LINE)
+		return;
+	filling->is_held = false;
+	typing_edit(&filling->typing, TYPING_END);
+	edit_key(filling, key);
+}
+
+static void text_key(struct filling *filling, const struct keys *keys, int key)
+{
+	if (filling->is_held)
+		held_key(filling, key);
 	else if (key == PRESS_PASTE)
-		paste(filling, keys->pasted.bytes);
+		filling_paste(filling, &keys->pasted);
+	else if (key == PRESS_UNREAD)
+		filling_miss(filling);
 	else if (key >= ' ' && key < PRESS_FIRST)
-		insert(filling, key);
+		filling_type(filling, (uint32_t)key);
+	else
+		edit_key(filling, key);
 }
 
 void filling_key(struct filling *filling, const struct keys *keys, int key)
 {
 	if (key == PRESS_UP || key == PRESS_BACK_TAB)
-		filling_go(filling, REQ_PREV_FIELD);
+		go_by(filling, -1);
 	else if (key == PRESS_DOWN || key == PRESS_TAB)
-		filling_go(filling, REQ_NEXT_FIELD);
+		go_by(filling, 1);
 	else if (key == PRESS_PAGE_UP)
-		filling_go(filling, REQ_FIRST_FIELD);
+		filling_go(filling, 0);
 	else if (key == PRESS_PAGE_DOWN)
-		filling_go(filling, REQ_LAST_FIELD);
+		filling_go(filling, filling->sheet->count - 1);
 	else if (filling_is_choice(filling))
 		choice_key(filling, key);
 	else
-		typing_key(filling, keys, key);
+		text_key(filling, keys, key);
 }

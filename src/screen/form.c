@@ -1,62 +1,26 @@
 #include "screen/form.h"
-#include "base/memory.h"
-#include "screen/draw.h"
 #include "screen/filling.h"
-
-#include <stdlib.h>
-
-enum { TYPED_MOST = 2 * NOTE_MOST + 1 };
 
 static bool is_last(const struct filling *filling)
 {
-	return filling_at(filling) == filling->sheet->count - 1;
+	return filling->at == filling->sheet->count - 1;
 }
 
 /* ---- Opening and closing -------------------------------------------------------------------- */
 
-static FIELD *field_open(const struct field *field, int row)
-{
-	int column = filling_column(field);
-	FIELD *opened = new_field(1, ROW_COLUMNS - column, row, column, 0, 0);
-
-	field_opts_off(opened, O_STATIC);
-	set_max_field(opened, TYPED_MOST);
-	set_field_back(opened, draw_look(LOOK_FIELD));
-	return opened;
-}
-
 static void filling_open(struct filling *filling, struct sheet *sheet)
 {
-	size_t count = (size_t)sheet->count;
-
 	*filling = (struct filling){ .front = { .state = STATE_FORM, .draw = filling_draw },
-		.sheet = sheet, .is_fresh = true };
-	filling->fields = memory_new(count + 1, sizeof(FIELD *));
-	filling->seen = memory_new(count, sizeof(char *));
-	for (int i = 0; i < sheet->count; i++) {
-		filling->fields[i] = field_open(&sheet->fields[i], i);
-		filling_show_field(filling, i);
-	}
-	filling->form = new_form(filling->fields);
-	filling->pad = newpad(sheet->count, ROW_COLUMNS);
-	set_form_win(filling->form, filling->pad);
-	set_form_sub(filling->form, filling->pad);
-	post_form(filling->form);
-	form_driver(filling->form, REQ_INS_MODE);
+		.sheet = sheet, .typing = TYPING_EMPTY, .lacking = LACKING_NONE, .told = TEXT_EMPTY,
+		.fault = { .words = TEXT_EMPTY, .offer = TEXT_EMPTY } };
+	filling_go(filling, 0);
 }
 
 static void filling_close(struct filling *filling)
 {
-	unpost_form(filling->form);
-	free_form(filling->form);
-	for (int i = 0; i < filling->sheet->count; i++) {
-		free_field(filling->fields[i]);
-		free(filling->seen[i]);
-	}
-	free(filling->fields);
-	free(filling->seen);
+	typing_fini(&filling->typing);
+	text_fini(&filling->told);
 	fault_fini(&filling->fault);
-	delwin(filling->pad);
 }
 
 /* ---- Taking --------------------------------------------------------------------------------- */
@@ -67,8 +31,7 @@ static void offer_take(struct filling *filling)
 	int at = filling->fault.field;
 
 	sheet_type(filling->sheet, at, filling->fault.offer.bytes);
-	fault_clear(&filling->fault);
-	filling_show_field(filling, at);
+	filling_go(filling, at);
 	if (filling->sheet->changed)
 		filling->sheet->changed(filling->sheet, at);
 }
@@ -78,11 +41,11 @@ static bool is_right(struct filling *filling)
 {
 	struct sheet *sheet = filling->sheet;
 	struct value value;
-	int at = filling_at(filling);
+	int at = filling->at;
 
 	fault_clear(&filling->fault);
 	if (!sheet_read(sheet, at, &value, &filling->fault)) {
-		if (filling->is_fresh)
+		if (filling->typing.is_fresh)
 			filling_go_to(filling, at);
 		return false;
 	}
@@ -101,16 +64,30 @@ static bool is_taken(struct filling *filling)
 	return false;
 }
 
+/* False, once, where a field did not take all that was typed into it. */
+static bool is_complete(struct filling *filling)
+{
+	int at = filling->lacking;
+
+	if (at == LACKING_NONE)
+		return true;
+	filling->lacking = LACKING_NONE;
+	fault_set(&filling->fault, at, "%s: not all that came is in it. Enter takes it so.",
+		filling->sheet->fields[at].label);
+	filling_go_to(filling, at);
+	return false;
+}
+
 /* Enter: the offer first, then the next field, at last the whole sheet. True where it is done. */
 static bool enter(struct filling *filling)
 {
 	if (filling->fault.offer.length)
 		offer_take(filling);
-	if (!is_right(filling))
+	if (!is_complete(filling) || !is_right(filling))
 		return false;
 	if (is_last(filling))
 		return is_taken(filling);
-	filling_go(filling, REQ_NEXT_FIELD);
+	filling_go(filling, filling->at + 1);
 	return false;
 }
 
@@ -130,7 +107,6 @@ static void filling_show(struct stage *stage, struct filling *filling)
 		keys[7] = "to the end";
 	}
 	filling->front.keys = keys;
-	pos_form_cursor(filling->form);
 	stage_show(stage, &filling->front);
 }
 

@@ -1,5 +1,6 @@
 #include "screen/question.h"
 #include "base/memory.h"
+#include "base/utf8.h"
 #include "screen/curses.h"
 #include "screen/draw.h"
 #include "screen/encode.h"
@@ -9,6 +10,7 @@
 #include "screen/width.h"
 
 #include <stdlib.h>
+#include <string.h>
 
 enum { MARGIN = 2 };
 
@@ -21,7 +23,8 @@ struct list {
 	MENU *menu;
 	WINDOW *pad;        /* what curses draws the menu on; copied to the screen */
 	struct text typed;  /* since the last other key: an answer's words */
-	char let_go;        /* the last key, where no answer has it after those; else NUL */
+	/* The last character, where no answer has it after those; else "". */
+	char let_go[UTF8_MOST + 1];
 	bool is_pasted_on;  /* the last key was a paste */
 };
 
@@ -67,8 +70,8 @@ static void list_say(const struct list *list, const struct layout *layout, int a
 
 	if (list->is_pasted_on)
 		words = "Pasted text was ignored: it is never read as keys.";
-	else if (list->let_go)
-		words = arena_print(&arena, "Nothing here has %s%c. Typed: %s.", typed,
+	else if (*list->let_go)
+		words = arena_print(&arena, "Nothing here has %s%s. Typed: %s.", typed,
 			list->let_go, *typed ? typed : "nothing");
 	else if (*typed)
 		words = arena_print(&arena, "Typed: %s. Tab goes on to what else has it.", typed);
@@ -159,26 +162,32 @@ static void list_close(struct list *list)
 }
 
 /* Takes one more character where an answer has them all; else it is only named, in let_go. */
-static void list_type(struct list *list, char character)
+static void list_type(struct list *list, uint32_t character)
 {
+	char bytes[UTF8_MOST + 1] = "";
+	size_t before = list->typed.length;
 	int found;
 
-	text_add_bytes(&list->typed, &character, 1);
+	text_add_bytes(&list->typed, bytes, utf8_encode(character, bytes));
 	found = seek_best(list->question, list->typed.bytes);
 	if (found != ANSWER_NONE) {
 		set_current_item(list->menu, list->items[found]);
 		return;
 	}
-	text_cut(&list->typed, list->typed.length - 1);
-	list->let_go = character;
+	text_cut(&list->typed, before);
+	memcpy(list->let_go, bytes, sizeof bytes);
 }
 
 static void list_untype(struct list *list)
 {
-	if (list->typed.length == 0)
+	size_t length = list->typed.length;
+
+	if (length == 0)
 		return;
-	text_cut(&list->typed, list->typed.length - 1);
-	if (list->typed.length)
+	while (--length > 0 && (list->typed.bytes[length] & 0xC0) == 0x80)
+		;
+	text_cut(&list->typed, length);
+	if (length)
 		set_current_item(list->menu,
 			list->items[seek_best(list->question, list->typed.bytes)]);
 }
@@ -204,10 +213,12 @@ static void list_step(struct list *list, int key)
 
 static void list_move(struct list *list, int key)
 {
-	list->let_go = '\0';
+	list->let_go[0] = '\0';
 	list->is_pasted_on = key == PRESS_PASTE;
-	if (key >= ' ' && key < 0x7f)
-		list_type(list, (char)key);
+	if (key >= ' ' && key < PRESS_FIRST)
+		list_type(list, (uint32_t)key);
+	else if (key == PRESS_UNREAD)
+		list_type(list, '?'); /* as the locale shows what it has no letter for */
 	else if (key == PRESS_BACKSPACE)
 		list_untype(list);
 	else if (key == PRESS_TAB && list->typed.length)

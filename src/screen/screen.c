@@ -46,7 +46,7 @@ static void session(struct stage *stage)
 			editor_say(editor, "Pasted text was ignored: it is never read as keys.");
 		else if (key == PRESS_POINT)
 			pointer_take(editor, &layout, &stage->keys.point);
-		else if (key != PRESS_RESIZE && key != PRESS_OVER)
+		else if (key != PRESS_RESIZE && key != PRESS_OVER && key != PRESS_UNREAD)
 			acts_press(editor, key);
 	}
 }
@@ -60,6 +60,7 @@ static int draw(struct stage *stage, struct text *message)
 	keys_open(&stage->keys);
 	session(stage);
 	keys_close(&stage->keys);
+	rows_fini(&stage->rows);
 	if (!stage->editor.is_over)
 		editor_rescue(&stage->editor);
 	terminal_close();

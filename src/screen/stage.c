@@ -90,12 +90,13 @@ void stage_show(struct stage *stage, const struct front *front)
 		draw_too_small(&stage->editor, &layout);
 	else
 		draw_all(&stage->editor, &layout, front);
-	refresh();
+	rows_send(&stage->rows);
 }
 
 void stage_pause(struct stage *stage)
 {
 	terminal_pause();
+	rows_forget(&stage->rows);
 	stage->is_pointing = false;
 }
 
@@ -123,8 +124,11 @@ int stage_key(struct stage *stage)
 		go_on(stage);
 	if (key == PRESS_REPAINT)
 		terminal_repaint();
-	if (key == PRESS_PAUSE || key == PRESS_CONTINUE || key == PRESS_REPAINT)
+	if (key == PRESS_PAUSE || key == PRESS_CONTINUE || key == PRESS_REPAINT ||
+	    key == PRESS_RESIZE) {
+		rows_forget(&stage->rows);
 		return PRESS_RESIZE;
+	}
 	if (key == PRESS_POINT && !stage->is_pointing)
 		return PRESS_RESIZE; /* a report that nobody asked for */
 	if (stage_layout(stage).is_too_small && key != PRESS_OVER && !is_save(key))

@@ -8,11 +8,13 @@
 #include "editor/key.h"
 #include "screen/keys.h"
 #include "screen/layout.h"
+#include "screen/rows.h"
 
 struct stage {
 	struct asker asker; /* first: questions come by way of it */
 	struct editor editor;
 	struct keys keys;
+	struct rows rows;
 	bool is_pointing; /* the terminal reports the mouse */
 };
 

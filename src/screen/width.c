@@ -1,7 +1,9 @@
 #include "screen/width.h"
 #include "base/utf8.h"
+#include "editor/field/cluster.h"
 
 #include <limits.h>
+#include <stdbool.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -11,10 +13,11 @@ size_t width_character(const char *text, size_t length, wchar_t *shown, int *col
 {
 	char bytes[MB_LEN_MAX];
 	mbstate_t state = { 0 };
-	uint32_t code;
+	uint32_t code = 0;
 	size_t taken = utf8_decode(text, length, &code);
+	bool is_text = taken && (utf8_is_text(code) || utf8_is_joiner(code));
 
-	*shown = !taken ? L'?' : code == NO_BREAK_SPACE ? L' ' : (wchar_t)code;
+	*shown = !is_text ? L'?' : code == NO_BREAK_SPACE ? L' ' : (wchar_t)code;
 	*columns = wcwidth(*shown);
 	if (*columns < 0 || wcrtomb(bytes, *shown, &state) == (size_t)-1) {
 		*shown = L'?';
@@ -23,14 +26,34 @@ size_t width_character(const char *text, size_t length, wchar_t *shown, int *col
 	return taken ? taken : 1;
 }
 
+size_t width_cluster(const char *text, size_t length, int *columns)
+{
+	wchar_t shown;
+	uint32_t before = 0, code;
+	size_t at = width_character(text, length, &shown, columns), taken;
+
+	utf8_decode(text, length, &before);
+	while (at < length && (taken = utf8_decode(text + at, length - at, &code)) != 0 &&
+	       cluster_binds(before, code)) {
+		int more;
+
+		width_character(text + at, length - at, &shown, &more);
+		*columns += more;
+		at += taken;
+		before = code;
+	}
+	if (*columns == 0)
+		*columns = 1; /* a mark that has no letter */
+	return at;
+}
+
 int width_of(const char *text)
 {
 	int width = 0;
 
 	for (size_t left = strlen(text); left;) {
-		wchar_t shown;
 		int columns;
-		size_t taken = width_character(text, left, &shown, &columns);
+		size_t taken = width_cluster(text, left, &columns);
 
 		width += columns;
 		text += taken;
@@ -44,9 +67,8 @@ size_t width_cut(const char *text, int columns)
 	size_t length = strlen(text), at = 0;
 
 	while (at < length) {
-		wchar_t shown;
 		int width;
-		size_t taken = width_character(text + at, length - at, &shown, &width);
+		size_t taken = width_cluster(text + at, length - at, &width);
 
 		if (width > columns)
 			break;

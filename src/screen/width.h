@@ -1,5 +1,6 @@
-/* How many columns a text takes on this terminal, and where it can be broken. Texts are UTF-8; what
- * the locale cannot show is shown as ?. */
+/* How many columns a text takes on this terminal, as the C library counts them in the session's
+ * locale, and where it can be broken. Texts are UTF-8; what the locale cannot show, and what no
+ * text should have, is shown as ?. Where terminals count otherwise, see screen/rows.h. */
 #ifndef SCREEN_WIDTH_H
 #define SCREEN_WIDTH_H
 
@@ -9,8 +10,11 @@
 /* The first character of a text that is not empty: how it is shown, in how many columns (0: it
  * joins the one before). Returns its bytes. */
 size_t width_character(const char *text, size_t length, wchar_t *shown, int *columns);
+/* The first cluster (editor/field/cluster.h) of such a text: its columns, at least 1. Returns its
+ * bytes. */
+size_t width_cluster(const char *text, size_t length, int *columns);
 int width_of(const char *text);
-/* Bytes of the longest beginning that takes at most so many columns. */
+/* Bytes of the longest beginning, by clusters, that takes at most so many columns. */
 size_t width_cut(const char *text, int columns);
 /* Bytes of the first line when the text is broken between words, or where it has a newline, to
  * lines of so many columns (at least 2); the next line begins *next bytes on. A word too long is

@@ -375,6 +375,14 @@ START_TEST(anything_comes_to_rest)
 }
 END_TEST
 
+START_TEST(a_letter_that_the_locale_lacks_is_told)
+{
+	ck_assert_ptr_nonnull(setlocale(LC_CTYPE, "C"));
+	type("caf\303\251s");
+	check_keys("letters", (int[]){ 'c', 'a', 'f', PRESS_UNREAD, PRESS_UNREAD, 's', 0 });
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("decode");
@@ -386,6 +394,7 @@ Suite *test_suite(void)
 	tcase_add_test(all, two_letters_typed_after_esc_are_letters);
 	tcase_add_test(all, esc_and_a_key_typed_at_once_are_two_keys);
 	tcase_add_test(all, what_the_terminal_says_of_its_keys_goes_first);
+	tcase_add_test(all, a_letter_that_the_locale_lacks_is_told);
 	tcase_add_loop_test(all, what_means_nothing_is_no_key, 0, NOTHINGS);
 	tcase_add_loop_test(all, what_means_nothing_lets_the_next_key_through_at_once, 0, NOTHINGS);
 	tcase_add_test(all, a_sequence_of_any_length_is_one);

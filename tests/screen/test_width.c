@@ -63,29 +63,77 @@ START_TEST(what_the_locale_cannot_show_is_a_question_mark)
 }
 END_TEST
 
-START_TEST(words_come_back_from_the_locale_as_they_went)
+START_TEST(a_cluster_is_as_wide_as_what_is_in_it_and_never_cut)
 {
-	static const char *const words[] = { "", "plain", "caf\303\251", "\345\272\255",
-		"\360\237\214\263" };
+	static const struct {
+		const char *text;
+		int columns;
+		size_t length;
+	} clusters[] = {
+		{ "ab", 1, 1 }, { u8"e\u0301x", 1, 3 }, { u8"\u0301x", 1, 2 },
+		{ u8"\u0E17\u0E35\u0E48", 1, 9 }, { u8"\u1100\u1161\u11A8", 2, 9 },
+		{ u8"\U0001F469\u200D\U0001F33E!", 4, 11 }, { u8"\u2764\uFE0F ", 1, 6 },
+		{ u8"a\u200B", 1, 1 }, { u8"\u200B", 1, 3 }, { "\377a", 1, 1 },
+	};
 
 	setlocale(LC_CTYPE, "C.UTF-8");
-	for (size_t i = 0; i < sizeof words / sizeof *words; i++) {
-		char *local = encode_for_locale(words[i]), *back = encode_from_locale(local);
+	for (size_t i = 0; i < sizeof clusters / sizeof *clusters; i++) {
+		const char *text = clusters[i].text;
+		int columns;
 
-		ck_assert_str_eq(back, words[i]);
-		free(local);
-		free(back);
+		ck_assert_uint_eq(width_cluster(text, strlen(text), &columns), clusters[i].length);
+		ck_assert_int_eq(columns, clusters[i].columns);
+		ck_assert_uint_eq(width_cut(text, columns - 1), 0);
 	}
 }
 END_TEST
 
-START_TEST(bytes_that_are_no_character_are_left_out)
+START_TEST(what_hides_is_a_question_mark)
+{
+	static const char *const hidden[] = { u8"\u202E", u8"\u2066", u8"\u061C", u8"\u200B",
+		u8"\uFEFF", u8"\u00AD", u8"\uE000", u8"\U000E0041", u8"\uFFF9", "\033" };
+	wchar_t shown;
+	int columns;
+
+	setlocale(LC_CTYPE, "C.UTF-8");
+	for (size_t i = 0; i < sizeof hidden / sizeof *hidden; i++) {
+		width_character(hidden[i], strlen(hidden[i]), &shown, &columns);
+		ck_assert_int_eq((int)shown, '?');
+		ck_assert_int_eq(columns, 1);
+	}
+}
+END_TEST
+
+START_TEST(what_came_is_read_in_the_locale_or_not_at_all)
+{
+	static const uint32_t codes[] = { 'c', 0xE9, 0x5EAD, 0x1F333, 0 };
+	static const char words[] = u8"c\u00E9\u5EAD\U0001F333";
+	size_t count;
+	uint32_t *read;
+
+	setlocale(LC_CTYPE, "C.UTF-8");
+	read = encode_read(words, sizeof words, &count); /* with its NUL */
+	ck_assert_uint_eq(count, 5);
+	ck_assert_mem_eq(read, codes, sizeof codes);
+	free(read);
+	ck_assert_ptr_null(encode_read("a\377b", 3, &count));
+	ck_assert_ptr_null(encode_read("ab\303", 3, &count));
+	setlocale(LC_CTYPE, "C");
+	ck_assert_ptr_null(encode_read("caf\303\251", 5, &count));
+	read = encode_read("cafe", 4, &count);
+	ck_assert_uint_eq(count, 4);
+	free(read);
+}
+END_TEST
+
+START_TEST(the_locale_can_show_what_it_has_letters_for)
 {
 	setlocale(LC_CTYPE, "C.UTF-8");
-	char *back = encode_from_locale("a\377b\302");
-
-	ck_assert_str_eq(back, "ab");
-	free(back);
+	ck_assert(encode_can_show(u8"caf\u00E9 \u5EAD \U0001FAE8"));
+	ck_assert(!encode_can_show("a\377"));
+	setlocale(LC_CTYPE, "C");
+	ck_assert(encode_can_show("plain"));
+	ck_assert(!encode_can_show(u8"caf\u00E9"));
 }
 END_TEST
 
@@ -97,7 +145,9 @@ Suite *test_suite(void)
 	tcase_add_test(lines, lines_break_between_words_and_at_newlines);
 	tcase_add_test(lines, wide_characters_take_two_columns_and_are_never_halved);
 	tcase_add_test(locale, what_the_locale_cannot_show_is_a_question_mark);
-	tcase_add_test(locale, words_come_back_from_the_locale_as_they_went);
-	tcase_add_test(locale, bytes_that_are_no_character_are_left_out);
+	tcase_add_test(lines, a_cluster_is_as_wide_as_what_is_in_it_and_never_cut);
+	tcase_add_test(locale, what_hides_is_a_question_mark);
+	tcase_add_test(locale, what_came_is_read_in_the_locale_or_not_at_all);
+	tcase_add_test(locale, the_locale_can_show_what_it_has_letters_for);
 	return suite;
 }

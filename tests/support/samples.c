@@ -68,9 +68,8 @@ const struct sample samples[] = {
 	{ u8"\u1100\u1100\u1161\u11A8", true },
 	{ u8"\u845B\U000E0100\u98FE", true },
 	{ u8"\u8FBB\uFE00", true },
-	{ u8"\u6F22\u5B57\u6F22\u5B57\u6F22\u5B57\u6F22\u5B57\u6F22\u5B57\u6F22"
-		u8"\u5B57\u6F22\u5B57\u6F22\u5B57\u6F22\u5B57\u6F22"
-		u8"\u5B57\u6F22\u5B57\u6F22\u5B57\u6F22\u5B57\u6F22\u5B57\u6F22\u5B57", true },
+	{ u8"\u6F22\u5B57\u6F22\u5B57\u6F22\u5B57\u6F22\u5B57\u6F22\u5B57"
+		u8"\u6F22\u5B57\u6F22\u5B57\u6F22\u5B57\u6F22\u5B57\u6F22\u5B57", true },
 	{ u8"\u304B\u3099\u304D\u3099", true },
 	{ u8"roses.. \U0001F339 lilies.. \u269C gate.. \U0001F6AA", true },
 	/* Signs and emoji. */
@@ -118,7 +117,7 @@ const struct sample samples[] = {
 	{ u8"\uE000 own", false },
 	{ u8"line\u2028end", false },
 	{ u8"\U0001F3F4\U000E0067\U000E0062\U000E007F", false },
-	{ u8"next\302\205line", false },
+	{ u8"next\uFFF9line", false },
 	{ u8"none\uFFFE", false },
 	{ NULL, false }
 };

@@ -8,7 +8,7 @@
 enum { SAMPLES = 100 };
 
 struct sample {
-	const char *text; /* UTF-8, at most 60 characters */
+	const char *text; /* UTF-8, at most 60 bytes: as one types it, not as one pastes */
 	bool is_kept;     /* a plot can hold it */
 };
 extern const struct sample samples[]; /* that many, then a NULL */

@@ -1,0 +1,134 @@
+#include "screen/filling.h"
+#include "base/utf8.h"
+#include "screen/encode.h"
+
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+void filling_take(struct filling *filling)
+{
+	struct sheet *sheet = filling->sheet;
+	struct text words = TEXT_EMPTY;
+
+	typing_add_all(&filling->typing, &words);
+	sheet_type(sheet, filling->at, words.bytes);
+	fault_clear(&filling->fault);
+	if (words.length == 0 && filling->lacking == filling->at)
+		filling->lacking = LACKING_NONE;
+	if (sheet->changed)
+		sheet->changed(sheet, filling->at);
+	/* Not even its own field is safe from a sheet that brings its fields into line. */
+	if (strcmp(sheet->fields[filling->at].typed, words.bytes) != 0)
+		filling_go(filling, filling->at);
+	text_fini(&words);
+}
+
+static void lack(struct filling *filling)
+{
+	filling->lacking = filling->at;
+	text_clear(&filling->told);
+	text_print(&filling->told, "%s: ", filling_field(filling)->label);
+}
+
+void filling_miss(struct filling *filling)
+{
+	lack(filling);
+	text_add(&filling->told, "what came is no character in this session's locale; "
+		"it is left out.");
+}
+
+/* A character that no plot holds is shown as ?, and refused with the sheet. */
+static void warn(struct filling *filling, const uint32_t *codes, size_t count)
+{
+	for (size_t i = 0; i < count; i++)
+		if (!utf8_is_text(codes[i]) && !utf8_is_joiner(codes[i])) {
+			text_clear(&filling->told);
+			text_print(&filling->told,
+				"%s: U+%04X is shown as ?. No plot can hold it: take it out.",
+				filling_field(filling)->label, (unsigned)codes[i]);
+			return;
+		}
+}
+
+/* What is typed into a fresh field begins it anew. */
+static bool put_in(struct filling *filling, const uint32_t *codes, size_t count)
+{
+	if (!typing_insert(&filling->typing, codes, count))
+		return false;
+	warn(filling, codes, count);
+	filling_take(filling);
+	return true;
+}
+
+void filling_type(struct filling *filling, uint32_t character)
+{
+	size_t most = filling->typing.most;
+
+	if (put_in(filling, &character, 1))
+		return;
+	lack(filling);
+	text_print(&filling->told, "%zu character%s the most; what comes after is left out.",
+		most, most == 1 ? " is" : "s are");
+}
+
+static void refuse(struct filling *filling, const char *why)
+{
+	lack(filling);
+	text_print(&filling->told, "none of what was pasted is in it: %s.", why);
+}
+
+/* Ends of lines and tabs become blanks, the end of the last line nothing; Enter never comes out of
+ * a paste. Returns how many characters there are then. */
+static size_t breaks_even(uint32_t *codes, size_t count, bool *has_breaks)
+{
+	size_t kept = 0;
+	uint32_t before = 0;
+
+	*has_breaks = false;
+	while (count > 0 && (codes[count - 1] == '\n' || codes[count - 1] == '\r'))
+		count--;
+	for (size_t i = 0; i < count; i++) {
+		uint32_t code = codes[i];
+		bool is_break = code == '\n' || code == '\r' || code == '\t';
+
+		if (code != '\n' || before != '\r')
+			codes[kept++] = is_break ? ' ' : code;
+		*has_breaks |= is_break;
+		before = code;
+	}
+	return kept;
+}
+
+static bool has_controls(const uint32_t *codes, size_t count)
+{
+	for (size_t i = 0; i < count; i++)
+		if (codes[i] < ' ' || codes[i] == 0x7f)
+			return true;
+	return false;
+}
+
+void filling_paste(struct filling *filling, const struct text *pasted)
+{
+	bool has_breaks;
+	size_t count, room = typing_room(&filling->typing);
+	uint32_t *codes = encode_read(pasted->bytes, pasted->length, &count);
+	char why[96];
+
+	if (!codes) {
+		refuse(filling, "it is no text in this session's locale");
+		return;
+	}
+	count = breaks_even(codes, count, &has_breaks);
+	snprintf(why, sizeof why, "it has %zu characters, and there is room for %zu", count, room);
+	if (filling->lacking != filling->at)
+		text_clear(&filling->told);
+	if (has_controls(codes, count))
+		refuse(filling, "it has control characters");
+	else if (!put_in(filling, codes, count))
+		refuse(filling, why);
+	else if (has_breaks && !filling->told.length)
+		text_print(&filling->told, "%s: ends of lines and tabs went in as blanks.",
+			filling_field(filling)->label);
+	free(codes);
+}
