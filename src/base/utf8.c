@@ -138,6 +138,8 @@ static const struct range wide[] = {
 
 int utf8_columns(uint32_t code)
 {
+	if (code < combining[0].first)
+		return 1;
 	if (is_among(code, combining, sizeof combining / sizeof *combining))
 		return 0;
 	return is_among(code, wide, sizeof wide / sizeof *wide) ? 2 : 1;

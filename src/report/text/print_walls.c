@@ -38,28 +38,60 @@ static const char *side_words(const struct report *report, const struct loop *lo
 		to->x < from->x ? "left" : to->y > from->y ? "down" : "up");
 }
 
-static void run_row(struct hand_table *table, const struct report *report,
-	const char *const side[2], const char *course, const struct wall_run *run, nm block)
+/* A wall's runs as rows: side by side, of each side the odd and the even courses and the cap. */
+struct sides {
+	struct table table; /* first */
+	const struct report *report;
+	const struct wall *wall;
+	const struct outline *outline;
+	int side, course; /* of the next row */
+};
+enum { COURSES_SHOWN = 3 };
+
+static void fill_cells(const struct sides *sides, const char *name, const struct wall_run *run,
+	const char *cells[])
 {
-	TABLE_ROW(table, side[0], side[1], course, plain_inches(report, run->from),
-		pieces_words(report, run, block));
-	arena_clear(report->words);
+	const struct report *report = sides->report;
+	const struct loop *loop = &sides->outline->loops[run->loop];
+	bool is_first = sides->course == 0;
+
+	cells[0] = is_first ? side_words(report, loop, run) : "";
+	cells[1] = is_first ? plain_length(report, outline_side(loop, run->side) *
+		report->takeoff->survey.cell) : "";
+	cells[2] = name;
+	cells[3] = plain_inches(report, run->from);
 }
 
-static void side_rows(struct hand_table *table, const struct report *report,
-	const struct wall *wall, const struct outline *outline, int side)
+static bool next_run(struct table *table, const char *cells[])
 {
-	static const char *const again[] = { "", "" };
-	const struct wall_run *odd = &wall->odd.runs[side];
-	const struct loop *loop = &outline->loops[odd->loop];
-	const char *const first[] = { side_words(report, loop, odd), plain_length(report,
-		outline_side(loop, odd->side) * report->takeoff->survey.cell) };
+	struct sides *sides = (struct sides *)table;
+	const struct wall *wall = sides->wall;
+	const struct {
+		const char *name;
+		const struct wall_course *course;
+		nm block;
+	} shown[COURSES_SHOWN] = {
+		{ "odd", &wall->odd, wall->block.along },
+		{ "even", &wall->even, wall->block.along },
+		{ "cap", &wall->cap, wall->cap_block.along },
+	};
 
-	run_row(table, report, first, "odd", odd, wall->block.along);
-	if (wall->courses > 1)
-		run_row(table, report, again, "even", &wall->even.runs[side], wall->block.along);
-	if (wall->has_cap)
-		run_row(table, report, again, "cap", &wall->cap.runs[side], wall->cap_block.along);
+	arena_clear(sides->report->words);
+	for (; sides->side < wall->odd.run_count; sides->side++, sides->course = 0) {
+		while (sides->course < COURSES_SHOWN && shown[sides->course].course->run_count == 0)
+			sides->course++;
+		if (sides->course < COURSES_SHOWN) {
+			const struct wall_run *run =
+				&shown[sides->course].course->runs[sides->side];
+
+			fill_cells(sides, shown[sides->course].name, run, cells);
+			cells[4] = pieces_words(sides->report, run, shown[sides->course].block);
+			sides->course++;
+			return true;
+		}
+	}
+	sides->side = 0;
+	return false;
 }
 
 static void print_sides(const struct report *report, const struct wall *wall)
@@ -68,15 +100,14 @@ static void print_sides(const struct report *report, const struct wall *wall)
 		{ "Side", COLUMN_LEFT }, { "Length", COLUMN_RIGHT }, { "Course", COLUMN_LEFT },
 		{ "Starts at", COLUMN_RIGHT }, { "Pieces in order", COLUMN_WRAPS },
 	};
-	struct hand_table table = hand_table(columns, 5, 2);
 	struct arena arena = ARENA_EMPTY;
 	struct outline outline;
+	struct sides sides = { .table = { columns, 5, 2, next_run }, .report = report,
+		.wall = wall, .outline = &outline };
 
 	outline_trace(&outline, &arena, report->plot, &report->takeoff->survey, wall->region);
-	for (int i = 0; i < wall->odd.run_count; i++)
-		side_rows(&table, report, wall, &outline, i);
+	table_print(&sides.table, report->out);
 	arena_clear(&arena);
-	hand_table_print(&table, report->out);
 }
 
 /* "17 whole and 4 cut". */

@@ -17,8 +17,12 @@ struct piece {
 static size_t character(const char *text, size_t *columns)
 {
 	uint32_t code;
-	size_t length = utf8_decode(text, strnlen(text, CHARACTER_MOST), &code);
+	size_t length;
 
+	*columns = 1;
+	if ((unsigned char)*text < 0x80)
+		return 1;
+	length = utf8_decode(text, strnlen(text, CHARACTER_MOST), &code);
 	*columns = length ? (size_t)utf8_columns(code) : 1;
 	return length ? length : 1;
 }
