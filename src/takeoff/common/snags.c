@@ -47,8 +47,10 @@ void snag_mirror(struct snag_list *list, const struct plot *plot)
 static int compare_snags(const void *a, const void *b)
 {
 	const struct snag *one = a, *other = b;
-	int order = compare(one->cell.y, other->cell.y);
+	int order = compare(one->code, other->code);
 
+	if (order == 0)
+		order = compare(one->cell.y, other->cell.y);
 	if (order == 0)
 		order = compare(one->cell.x, other->cell.x);
 	if (order == 0)
@@ -56,33 +58,48 @@ static int compare_snags(const void *a, const void *b)
 	return order ? order : compare(one->side, other->side);
 }
 
-/* Those of one code. A trade that goes from region to region has most of them in order. */
-static void sort_places(struct snag *snags, size_t count)
+static bool are_sorted(const struct snag *snags, size_t count)
 {
-	size_t in_order = 1;
-
-	while (in_order < count && compare_snags(&snags[in_order - 1], &snags[in_order]) <= 0)
-		in_order++;
-	if (in_order < count)
-		qsort(snags, count, sizeof *snags, compare_snags);
+	for (size_t i = 1; i < count; i++)
+		if (compare_snags(&snags[i - 1], &snags[i]) > 0)
+			return false;
+	return true;
 }
 
-void snag_sort(struct snag_list *list)
+/* Brings those of each code together; ends[code] is where they end. */
+static void gather_codes(struct snag_list *list, size_t ends[static SNAG_CODES])
 {
-	size_t ends[SNAG_CODES + 1] = { 0 }, from = 0;
-	struct snag *sorted = memory_resize(NULL, list->count, sizeof *sorted);
+	struct snag *gathered = memory_resize(NULL, list->count, sizeof *gathered);
+	size_t before = 0;
 
 	for (size_t i = 0; i < list->count; i++)
-		ends[list->list[i].code + 1]++;
-	for (int code = 0; code < SNAG_CODES; code++)
-		ends[code + 1] += ends[code];
-	for (size_t i = 0; i < list->count; i++)
-		sorted[ends[list->list[i].code]++] = list->list[i];
-	if (list->count > 0)
-		memcpy(list->list, sorted, list->count * sizeof *sorted);
-	free(sorted);
+		ends[list->list[i].code]++;
 	for (int code = 0; code < SNAG_CODES; code++) {
-		sort_places(list->list + from, ends[code] - from);
+		size_t count = ends[code];
+
+		ends[code] = before;
+		before += count;
+	}
+	for (size_t i = 0; i < list->count; i++)
+		gathered[ends[list->list[i].code]++] = list->list[i];
+	memcpy(list->list, gathered, list->count * sizeof *gathered);
+	free(gathered);
+}
+
+/* A trade goes from region to region: of one code most are in order already. */
+void snag_sort(struct snag_list *list)
+{
+	size_t ends[SNAG_CODES] = { 0 }, from = 0;
+
+	if (are_sorted(list->list, list->count))
+		return;
+	gather_codes(list, ends);
+	for (int code = 0; code < SNAG_CODES; code++) {
+		struct snag *snags = list->list + from;
+		size_t count = ends[code] - from;
+
+		if (!are_sorted(snags, count))
+			qsort(snags, count, sizeof *snags, compare_snags);
 		from = ends[code];
 	}
 }
