@@ -113,21 +113,23 @@ static struct loop trace_loop(const struct trace *trace, struct walker start)
 	return loop;
 }
 
-/* The next hole in reading order that no loop has passed: its topmost, then leftmost, corner. */
+/* The next hole in reading order that no loop has passed, from the cell *above on: the cell above
+ * its topmost, then leftmost, corner. */
 static bool find_hole(const struct trace *trace, const struct survey *survey, int region,
-	struct walker *start)
+	struct place *above)
 {
-	for (int y = start->y; y < trace->region->most.y; y++) {
-		size_t end = survey->row_runs[y + 1];
+	for (; above->y < trace->region->most.y; above->y++, above->x = trace->region->left) {
+		size_t end = survey->row_runs[above->y + 1];
 
-		for (size_t i = survey_run_at(survey, trace->region->left, y); i < end; i++) {
+		for (size_t i = survey_run_at(survey, above->x, above->y); i < end; i++) {
 			const struct run *run = &survey->runs[i];
 
-			for (int x = run->left; run->region == region && x < run->right; x++) {
-				if (is_own(trace->ground, trace->letter, x, y + 1) ||
-					*passed_at(trace, x, y))
+			for (int x = most(run->left, above->x);
+				run->region == region && x < run->right; x++) {
+				if (is_own(trace->ground, trace->letter, x, above->y + 1) ||
+					*passed_at(trace, x, above->y))
 					continue;
-				*start = (struct walker){ x, y + 1, DOWN, true };
+				above->x = x;
 				return true;
 			}
 		}
@@ -142,20 +144,19 @@ void outline_trace(struct outline *out, struct arena *arena, const struct plot *
 	int holes = region_holes(r);
 	struct loop *loops = arena_new(arena, (size_t)holes + 1, sizeof *loops);
 	struct trace trace = { arena, &plot->ground, r, r->entry->letter, NULL };
-	struct walker start = { r->first_cell.x, r->first_cell.y, RIGHT, false };
+	struct place above = { r->left, r->first_cell.y };
 
 	if (holes > 0)
 		trace.passed = memory_new((size_t)(r->most.y - r->first_cell.y + 1),
 			region_width(r));
-	loops[0] = trace_loop(&trace, start);
-	start.y = r->first_cell.y;
+	loops[0] = trace_loop(&trace,
+		(struct walker){ r->first_cell.x, r->first_cell.y, RIGHT, false });
 	for (int i = 1; i <= holes; i++) {
-		bool is_there = find_hole(&trace, survey, region, &start);
+		bool is_there = find_hole(&trace, survey, region, &above);
 
 		assert(is_there); /* the survey has counted them */
 		(void)is_there;
-		loops[i] = trace_loop(&trace, start);
-		start.y--; /* the same row may have another */
+		loops[i] = trace_loop(&trace, (struct walker){ above.x, above.y + 1, DOWN, true });
 	}
 	free(trace.passed);
 	*out = (struct outline){ loops, holes + 1 };
