@@ -88,3 +88,37 @@ bool shape_is_equal(const struct plot *plot, const struct survey *survey, int a,
 	arena_clear(&arena);
 	return is_equal;
 }
+
+/* ---- Groups ---------------------------------------------------------------------------------- */
+
+struct surveyed {
+	const struct plot *plot;
+	const struct survey *survey;
+};
+
+static int compare_regions(const void *a, const void *b, const void *context)
+{
+	const struct surveyed *of = context;
+	int one = *(const int *)a, other = *(const int *)b;
+
+	return of->survey->regions[one].entry != of->survey->regions[other].entry ||
+		!shape_is_equal(of->plot, of->survey, one, other);
+}
+
+static uint64_t hash_region(const void *item, const void *context)
+{
+	const struct surveyed *of = context;
+	int region = *(const int *)item;
+
+	return hash_bytes(shape_hash(of->plot, of->survey, region),
+		&of->survey->regions[region].entry->letter, 1);
+}
+
+struct groups shape_groups(const struct plot *plot, const struct survey *survey,
+	const int *regions, int count)
+{
+	const struct surveyed context = { plot, survey };
+
+	return groups_make(regions, count, sizeof *regions,
+		&(struct alike){ compare_regions, hash_region, &context });
+}

@@ -92,6 +92,24 @@ START_TEST(regions_are_of_one_shape_where_all_cells_are)
 }
 END_TEST
 
+START_TEST(regions_are_grouped_by_letter_and_shape)
+{
+	static const int regions[] = { 0, 1, 2, 3, 4 };
+	struct groups groups;
+
+	given((const char *const[]){ "bb.cc.bb", "........", "bb.b.bbb", NULL });
+	ck_assert_int_eq(survey.region_count, 6);
+	groups = shape_groups(&plot, &survey, regions, 5);
+	ck_assert_int_eq(groups.count, 3);
+	ck_assert_int_eq(groups.list[0].count, 3); /* bb */
+	ck_assert_int_eq(groups.list[0].members[1], 2);
+	ck_assert_int_eq(groups.list[0].members[2], 3);
+	ck_assert_int_eq(groups.list[1].members[0], 1); /* cc */
+	ck_assert_int_eq(groups.list[2].members[0], 4); /* b */
+	groups_fini(&groups);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("shape");
@@ -101,6 +119,7 @@ Suite *test_suite(void)
 	tcase_add_test(shapes, a_shape_is_one_wherever_it_lies_and_whatever_its_letter);
 	tcase_add_test(shapes, rectangles_are_one_shape_by_their_size);
 	tcase_add_test(shapes, holes_belong_to_the_shape);
+	tcase_add_test(shapes, regions_are_grouped_by_letter_and_shape);
 	tcase_add_loop_test(shapes, regions_are_of_one_shape_where_all_cells_are, 0, RANDOM_PLOTS);
 	return suite;
 }

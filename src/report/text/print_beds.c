@@ -1,5 +1,4 @@
 #include "report/text/print.h"
-#include "base/hash.h"
 #include "survey/shape.h"
 
 #include <stdlib.h>
@@ -46,22 +45,20 @@ static const char *depth_words(const struct report *report, int region)
 
 /* ---- The schedule ---------------------------------------------------------------------------- */
 
-struct listed {
-	int region;
-	bool has_row; /* else that of another bed stands for it */
+/* The rows of this table are regions. */
+static const struct figure region_figures[] = {
+	{ .kind = FIGURE_REGION, .at = 0, .size = sizeof(int) },
 };
-static const struct figure listed_figures[] = {
-	{ NULL, NULL, NULL, FIELD(REGION, listed, region) },
-};
-static const struct figure_table listed_table = FIGURE_TABLE(listed, listed_figures);
+static const struct figure_table region_table = { sizeof(int), region_figures, 1 };
 
 struct schedule {
 	struct table table; /* first */
 	const struct report *report;
 	/* Fills in the last four cells. */
 	void (*more)(const struct report *report, int region, const char *cells[4]);
-	struct listed *beds; /* in region order */
-	int count, at;       /* at: the next */
+	int *beds;     /* regions, in their order */
+	bool *has_row; /* by bed; else the row of another stands for it */
+	int count, at; /* at: the next */
 };
 
 static void raised_cells(const struct report *report, int region, const char *cells[4])
@@ -95,13 +92,13 @@ static bool next_bed(struct table *table, const char *cells[])
 	const struct region *bed;
 	int region;
 
-	while (schedule->at < schedule->count && !schedule->beds[schedule->at].has_row)
+	while (schedule->at < schedule->count && !schedule->has_row[schedule->at])
 		schedule->at++;
 	if (schedule->at == schedule->count) {
 		schedule->at = 0;
 		return false;
 	}
-	region = schedule->beds[schedule->at++].region;
+	region = schedule->beds[schedule->at++];
 	bed = &report->takeoff->survey.regions[region];
 	arena_clear(report->words);
 	cells[0] = plain_region(report, region);
@@ -124,45 +121,26 @@ static void list_beds(struct schedule *schedule, bool raised)
 			continue;
 		schedule->beds = memory_grow(schedule->beds, count, &capacity,
 			sizeof *schedule->beds);
-		schedule->beds[count++] = (struct listed){ i, true };
+		schedule->beds[count++] = i;
 	}
 	schedule->count = (int)count;
 }
 
-/* Beds of one letter and shape are alike in all but their place. */
-static int compare_beds(const void *a, const void *b, const void *context)
-{
-	const struct report *report = context;
-	const struct survey *survey = &report->takeoff->survey;
-	int one = ((const struct listed *)a)->region, other = ((const struct listed *)b)->region;
-
-	return survey->regions[one].entry != survey->regions[other].entry ||
-		!shape_is_equal(report->plot, survey, one, other);
-}
-
-static uint64_t hash_bed(const void *item, const void *context)
-{
-	const struct report *report = context;
-	const struct survey *survey = &report->takeoff->survey;
-	int region = ((const struct listed *)item)->region;
-
-	return hash_bytes(shape_hash(report->plot, survey, region),
-		&survey->regions[region].entry->letter, 1);
-}
-
-/* Of many beds that are alike the first keeps its row. */
+/* Beds of one letter and shape are alike in all but their place. Of many the first has a row. */
 static void join_alike(struct schedule *schedule, const struct groups *groups)
 {
+	schedule->has_row = memory_new((size_t)schedule->count, sizeof *schedule->has_row);
 	for (int i = 0; i < groups->count; i++) {
 		const struct group *group = &groups->list[i];
+		int rows = group->count > NAMED_MOST ? 1 : group->count;
 
-		for (int j = 1; group->count > NAMED_MOST && j < group->count; j++)
-			schedule->beds[group->members[j]].has_row = false;
+		for (int j = 0; j < rows; j++)
+			schedule->has_row[group->members[j]] = true;
 	}
 }
 
 /* "B1 stands for 7,000 beds alike in all but their place: B1 to B7000." */
-static void print_alike_beds(const struct report *report, const struct listed *beds,
+static void print_alike_beds(const struct report *report, const int *beds,
 	const struct groups *groups)
 {
 	for (int i = 0; i < groups->count; i++) {
@@ -170,9 +148,9 @@ static void print_alike_beds(const struct report *report, const struct listed *b
 
 		if (group->count > NAMED_MOST)
 			print_lines(report, 0, 2, "%s stands for %s alike in all but their place: "
-				"%s.", plain_region(report, beds[group->members[0]].region),
+				"%s.", plain_region(report, beds[group->members[0]]),
 				word_count(report, group->count, "bed", "beds"),
-				group_words(report, &listed_table, beds, group));
+				group_words(report, &region_table, beds, group));
 	}
 }
 
@@ -187,13 +165,14 @@ static void print_kind(const struct report *report, const char *words, bool rais
 	if (schedule.count == 0)
 		return;
 	page_heading(report->out, words);
-	groups = groups_make(schedule.beds, schedule.count, sizeof *schedule.beds,
-		&(struct alike){ compare_beds, hash_bed, report });
+	groups = shape_groups(report->plot, &report->takeoff->survey, schedule.beds,
+		schedule.count);
 	join_alike(&schedule, &groups);
 	table_print(&schedule.table, report->out);
 	print_alike_beds(report, schedule.beds, &groups);
 	groups_fini(&groups);
 	free(schedule.beds);
+	free(schedule.has_row);
 }
 
 static void print_not_laid(const struct report *report)

@@ -3,7 +3,7 @@
 #ifndef REPORT_WORDS_ALIKE_H
 #define REPORT_WORDS_ALIKE_H
 
-#include "report/words/groups.h"
+#include "base/groups.h"
 #include "takeoff/common/figure.h"
 
 /* context: the table. */

@@ -1,4 +1,4 @@
-#include "report/words/groups.h"
+#include "base/groups.h"
 #include "base/memory.h"
 
 #include <stdbool.h>

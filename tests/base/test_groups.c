@@ -1,6 +1,6 @@
 #include "support/runner.h"
 #include "support/random.h"
-#include "report/words/groups.h"
+#include "base/groups.h"
 
 static int compare_halves(const void *a, const void *b, const void *context)
 {

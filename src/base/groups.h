@@ -1,6 +1,6 @@
-/* Which things of a list are alike, so that a page can list them once. */
-#ifndef REPORT_WORDS_GROUPS_H
-#define REPORT_WORDS_GROUPS_H
+/* Which things of a list are alike, so that they can be made or listed once. */
+#ifndef BASE_GROUPS_H
+#define BASE_GROUPS_H
 
 #include <stddef.h>
 #include <stdint.h>
