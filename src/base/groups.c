@@ -77,12 +77,14 @@ static int kind_of(struct kinds *kinds, int item)
 }
 
 /* Gives each kind its part of the members, and fills them in. */
-static struct groups groups_of(const struct kinds *kinds, const int *of, int count)
+static struct groups groups_of(const struct kinds *kinds, int *of, int count)
 {
 	struct groups groups = {
 		.list = memory_new(kinds->count, sizeof *groups.list),
 		.count = (int)kinds->count,
 		.members = memory_new((size_t)count, sizeof *groups.members),
+		.of = of,
+		.item_count = count,
 	};
 	int *next = groups.members;
 
@@ -110,7 +112,6 @@ struct groups groups_make(const void *items, int count, size_t size, const struc
 	groups = groups_of(&kinds, of, count);
 	free(kinds.list);
 	free(kinds.slots);
-	free(of);
 	return groups;
 }
 
@@ -118,5 +119,6 @@ void groups_fini(struct groups *groups)
 {
 	free(groups->list);
 	free(groups->members);
-	*groups = (struct groups){ NULL, 0, NULL };
+	free(groups->of);
+	*groups = (struct groups){ NULL, 0, NULL, NULL, 0 };
 }

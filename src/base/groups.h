@@ -14,6 +14,8 @@ struct groups {
 	struct group *list; /* by first member */
 	int count;
 	int *members;
+	int *of; /* by item: its group */
+	int item_count;
 };
 
 /* As for qsort; items are alike where it gives 0. */

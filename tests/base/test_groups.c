@@ -69,6 +69,7 @@ START_TEST(every_item_is_in_one_group_with_its_like)
 		ck_assert(i == 0 || groups.list[i - 1].members[0] < group->members[0]);
 		for (int j = 0; j < group->count; j++) {
 			ck_assert_int_eq(items[group->members[j]], items[group->members[0]]);
+			ck_assert_int_eq(groups.of[group->members[j]], i);
 			seen[group->members[j]]++;
 		}
 	}

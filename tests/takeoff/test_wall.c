@@ -229,6 +229,64 @@ END_TEST
 /* ---- Laws on beds at random ------------------------------------------------------------------ */
 
 /* Beds with blocks, cells and courses at random, most of which can be laid. */
+START_TEST(beds_of_one_letter_and_shape_are_laid_once)
+{
+	const struct wall *walls;
+
+	plot_from_rows(&beds.plot, (const char *const[]){
+		".......bbbb.", ".bbbb..bbbb.", ".bbbb..bbbb.", ".bbbb..bbbb.", ".bbbb.......",
+		"........cccc", "...bb...cccc", "..bbb...cccc", "..bbb...cccc", "............",
+		NULL });
+	beds_lay(&beds);
+	walls = beds.takeoff.walls.list;
+	ck_assert_int_eq(beds.takeoff.walls.count, 4);
+	ck_assert_int_eq(walls[1].region, 1);
+	ck_assert_ptr_eq(walls[1].odd.runs, walls[0].odd.runs);
+	ck_assert_ptr_eq(walls[1].even.runs, walls[0].even.runs);
+	ck_assert_double_eq(walls[1].weight, walls[0].weight);
+	ck_assert_ptr_ne(walls[2].odd.runs, walls[0].odd.runs);
+	ck_assert_ptr_ne(walls[3].odd.runs, walls[0].odd.runs);
+}
+END_TEST
+
+START_TEST(a_cap_without_room_is_missing_on_each_of_the_beds_alike)
+{
+	plot_from_rows(&beds.plot, (const char *const[]){ "bbb.bbb.bbb", "bbb.bbb.bbb",
+		"bbb.bbb.bbb", NULL });
+	plot_set(&beds.plot, 'b', BED_CAP, "2 ft x 2 ft x 2 in");
+	beds_lay(&beds);
+	ck_assert_int_eq(beds.takeoff.walls.count, 3);
+	ck_assert_int_eq(beds.takeoff.walls.caps_not_laid, 3);
+	ck_assert_int_eq(beds_snags(&beds, SNAG_CAP_NARROW), 3);
+}
+END_TEST
+
+START_TEST(each_of_many_alike_has_its_snags_at_its_own_place)
+{
+	const struct snag *snags;
+
+	plot_from_rows(&beds.plot, (const char *const[]){
+		"..........", "...bbb....", ".bbbbb....", ".bbbbb....", "......bbb.", "....bbbbb.",
+		"....bbbbb.", NULL });
+	beds_set_block(&beds.plot, 36 * NM_PER_INCH, 6 * NM_PER_INCH, 6 * NM_PER_INCH);
+	beds_lay(&beds);
+	snags = beds.takeoff.snags.list;
+	ck_assert_int_eq(beds.takeoff.walls.not_laid_count, 2);
+	ck_assert_int_eq(beds.takeoff.walls.not_laid[1].region, 1);
+	ck_assert_int_eq(beds.takeoff.walls.not_laid[1].about_blocks,
+		beds.takeoff.walls.not_laid[0].about_blocks);
+	ck_assert_uint_eq(beds.takeoff.snags.count, 2);
+	for (int i = 0; i < 2; i++) {
+		ck_assert_int_eq(snags[i].code, SNAG_WALL_JOG);
+		ck_assert_int_eq(snags[i].region, i);
+		ck_assert_int_eq(snags[i].side, snags[0].side);
+		ck_assert_int_eq(snags[i].figures[0], 12 * NM_PER_INCH);
+	}
+	ck_assert_int_eq(snags[1].cell.x, snags[0].cell.x + 3);
+	ck_assert_int_eq(snags[1].cell.y, snags[0].cell.y + 3);
+}
+END_TEST
+
 static void lay_at_random(struct random *random)
 {
 	static const nm cells[] = { 12 * INCH, 6 * INCH, 18 * INCH, 4 * INCH, 300 * NM_PER_MM,
@@ -493,6 +551,9 @@ Suite *test_suite(void)
 	tcase_add_test(known, a_hole_adds_four_depths_to_what_is_not_laid_out);
 	tcase_add_test(known, only_raised_beds_are_walled_in_the_order_of_regions);
 	tcase_add_test(known, a_bed_against_another_is_walled_all_round);
+	tcase_add_test(known, beds_of_one_letter_and_shape_are_laid_once);
+	tcase_add_test(known, a_cap_without_room_is_missing_on_each_of_the_beds_alike);
+	tcase_add_test(known, each_of_many_alike_has_its_snags_at_its_own_place);
 
 	tcase_add_test(random, in_every_course_the_runs_tile_the_bed_less_what_is_inside);
 	tcase_add_test(random, blocks_pieces_and_weight_are_those_of_the_courses_laid);

@@ -33,6 +33,21 @@ struct snag *snag_add(struct snag_list *list, enum snag_code code, int region,
 	return snag;
 }
 
+void snags_repeat(struct snag_list *list, size_t from, size_t count, int region)
+{
+	const struct region *here = &list->survey->regions[region];
+
+	for (size_t i = 0; i < count; i++) {
+		struct snag again = list->list[from + i];
+		const struct region *there = &list->survey->regions[again.region];
+
+		again.region = region;
+		again.cell.x += here->left - there->left;
+		again.cell.y += here->first_cell.y - there->first_cell.y;
+		*snag_add(list, again.code, region, again.figures) = again;
+	}
+}
+
 void snag_mirror(struct snag_list *list, const struct plot *plot)
 {
 	struct mirror mirror = mirror_of(plot);

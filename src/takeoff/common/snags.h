@@ -54,6 +54,9 @@ struct snag_list {
  * in; valid until the next one is added. */
 struct snag *snag_add(struct snag_list *list, enum snag_code code, int region,
 	const nm figures[static SNAG_FIGURES]);
+/* Adds `count` of the snags from number `from` on once more, all of one region, for another region
+ * of the same shape. */
+void snags_repeat(struct snag_list *list, size_t from, size_t count, int region);
 #define SNAG_FIGURES_OF(...) ((const nm[SNAG_FIGURES]){ __VA_ARGS__ })
 /* Adds mirror-broken for each set of cells that mirror each other and are not of one letter. */
 void snag_mirror(struct snag_list *list, const struct plot *plot);

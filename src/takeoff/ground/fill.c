@@ -71,10 +71,12 @@ static struct fill *row_add(struct filling *filling, int region)
 }
 
 /* Shares row->order among the parts of the mix, or among all but topsoil. */
-static void order_share(struct fill *row, const struct mix *mix, bool leave_topsoil)
+static void order_share(struct arena *arena, struct fill *row, const struct mix *mix,
+	bool leave_topsoil)
 {
 	int64_t all = 0;
 
+	row->parts = arena_new(arena, (size_t)mix->count, sizeof *row->parts);
 	for (int i = 0; i < mix->count; i++)
 		if (!leave_topsoil || !is_topsoil(mix->parts[i].name))
 			all += mix->parts[i].thousandths;
@@ -100,7 +102,7 @@ static void refill(const struct filling *filling, struct fill *row, const struct
 {
 	row->soil = volume_of(area, row->soil_depth);
 	row->order = row->soil * (1 + block_share(filling->basis->allow, ALLOW_SETTLEMENT));
-	order_share(row, block_effective(bed, BED_MIX)->as.mix, false);
+	order_share(filling->basis->arena, row, block_effective(bed, BED_MIX)->as.mix, false);
 }
 
 /* From the wall's top down: freeboard, mulch, soil, to the base or to undug ground at the embed. */
@@ -140,7 +142,8 @@ static void level_fill(struct filling *filling, int region, const struct block *
 		refill(filling, row, bed, area);
 	} else {
 		row->order = row->soil = volume_of(area, row->soil_depth);
-		order_share(row, block_effective(bed, BED_MIX)->as.mix, true);
+		order_share(filling->basis->arena, row, block_effective(bed, BED_MIX)->as.mix,
+			true);
 	}
 	mulch_fill(row, bed, area);
 	if (row->part_count == 0)

@@ -22,7 +22,7 @@ struct fill {
 	nm filled_depth; /* the same; 0 where nothing is filled in */
 	double soil;  /* m3 in place */
 	double order; /* m3 with settlement; the parts add up to it */
-	struct fill_part parts[MIX_PARTS_MOST];
+	struct fill_part *parts;
 	int part_count;
 	double mulch; /* m3 */
 	nm mulch_depth;

@@ -1,5 +1,6 @@
 #include "takeoff/walls/wall.h"
 #include "base/measure.h"
+#include "survey/shape.h"
 #include "takeoff/walls/site.h"
 
 #include <stdlib.h>
@@ -144,10 +145,19 @@ static struct wall_not_laid *add_not_laid(struct lists *lists, struct walls *wal
 	return &lists->not_laid[walls->not_laid_count++];
 }
 
+/* What came of a bed, for those that are like it. */
+struct outcome {
+	bool is_laid;
+	int at; /* in the list of those that are, or are not */
+	int caps_not_laid;
+	size_t first_snag, snag_count;
+};
+
 /* Lays the bed's wall or, where it does not fit, says how many blocks it would take. */
-static void wall_bed(struct lists *lists, const struct job *job, int region)
+static struct outcome wall_bed(struct lists *lists, const struct job *job, int region)
 {
 	const struct survey *survey = job->basis->survey;
+	struct walls *walls = job->walls;
 	struct arena outlines = ARENA_EMPTY;
 	struct outline outline;
 	struct site site = {
@@ -156,13 +166,74 @@ static void wall_bed(struct lists *lists, const struct job *job, int region)
 		.bed = &survey->regions[region].entry->block,
 	};
 	struct masonry masonry = wall_masonry(job->basis->allow, site.bed);
+	struct outcome outcome = { .caps_not_laid = -walls->caps_not_laid,
+		.first_snag = job->basis->snags->count };
 
 	outline_trace(&outline, &outlines, job->basis->plot, survey, region);
-	if (site_takes_wall(&site, &masonry))
-		lay_wall(add_laid(lists, job->walls), &site, &masonry);
+	outcome.is_laid = site_takes_wall(&site, &masonry);
+	outcome.at = outcome.is_laid ? walls->count : walls->not_laid_count;
+	if (outcome.is_laid)
+		lay_wall(add_laid(lists, walls), &site, &masonry);
 	else
-		*add_not_laid(lists, job->walls) = not_laid(&site, &masonry);
+		*add_not_laid(lists, walls) = not_laid(&site, &masonry);
 	arena_clear(&outlines);
+	outcome.caps_not_laid += walls->caps_not_laid;
+	outcome.snag_count = job->basis->snags->count - outcome.first_snag;
+	return outcome;
+}
+
+/* The same for a bed like one that was seen to: its wall has the same runs. */
+static void wall_again(struct lists *lists, const struct job *job, const struct outcome *outcome,
+	int region)
+{
+	struct walls *walls = job->walls;
+
+	if (outcome->is_laid) {
+		struct wall *wall = add_laid(lists, walls);
+
+		*wall = lists->laid[outcome->at];
+		wall->region = region;
+	} else {
+		struct wall_not_laid *without = add_not_laid(lists, walls);
+
+		*without = lists->not_laid[outcome->at];
+		without->region = region;
+	}
+	walls->caps_not_laid += outcome->caps_not_laid;
+	snags_repeat(job->basis->snags, outcome->first_snag, outcome->snag_count, region);
+}
+
+/* In their order, but each shape with its block once. */
+static void wall_beds(struct lists *lists, const struct job *job, const int *beds,
+	const struct groups *groups)
+{
+	struct outcome *outcomes = memory_new((size_t)groups->count, sizeof *outcomes);
+
+	for (int i = 0; i < groups->item_count; i++) {
+		int group = groups->of[i];
+
+		if (groups->list[group].members[0] == i)
+			outcomes[group] = wall_bed(lists, job, beds[i]);
+		else
+			wall_again(lists, job, &outcomes[group], beds[i]);
+	}
+	free(outcomes);
+}
+
+/* The caller frees. */
+static int *raised_beds(const struct survey *survey, int *count)
+{
+	int *beds = NULL;
+	size_t capacity = 0;
+
+	*count = 0;
+	for (int i = 0; i < survey->region_count; i++) {
+		if (!region_is_raised(&survey->regions[i]))
+			continue;
+		beds = memory_grow(beds, (size_t)*count, &capacity, sizeof *beds);
+		beds[(*count)++] = i;
+	}
+	return beds;
 }
 
 void walls_lay(struct walls *out, const struct basis *basis)
@@ -173,13 +244,15 @@ void walls_lay(struct walls *out, const struct basis *basis)
 		.beads = block_number(basis->allow, ALLOW_BEADS),
 	};
 	struct lists lists = { .arena = basis->arena };
+	int count, *beds = raised_beds(basis->survey, &count);
+	struct groups groups = shape_groups(basis->plot, basis->survey, beds, count);
 
 	*out = (struct walls){ .count = 0 };
-	for (int i = 0; i < basis->survey->region_count; i++)
-		if (region_is_raised(&basis->survey->regions[i]))
-			wall_bed(&lists, &job, i);
+	wall_beds(&lists, &job, beds, &groups);
 	out->list = lists.laid;
 	out->not_laid = lists.not_laid;
+	groups_fini(&groups);
+	free(beds);
 }
 
 static int by_region(const void *region, const void *wall)
