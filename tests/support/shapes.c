@@ -152,6 +152,15 @@ void shape_comb(struct plot *plot, int size)
 		fill_box(&plot->ground, (struct place){ x, ARM }, ARM, size, 'b');
 }
 
+void shape_sieve(struct plot *plot, int size)
+{
+	start(plot, size, "b");
+	for (int y = 0; y < size; y++)
+		for (int x = 0; x < size; x++)
+			if (x % 2 == 0 || y % 2 == 0)
+				*ground_at(&plot->ground, x, y) = 'b';
+}
+
 void shape_fences(struct plot *plot, int size)
 {
 	enum { STAIRS = FENCE_POINTS_MOST / 2, APART = 7 };
@@ -183,6 +192,7 @@ const struct shape shapes[] = {
 	{ "beds and paths", shape_beds_and_paths },
 	{ "spiral", shape_spiral },
 	{ "comb", shape_comb },
+	{ "sieve", shape_sieve },
 	{ "fences", shape_fences },
 };
 const int shape_count = sizeof shapes / sizeof *shapes;

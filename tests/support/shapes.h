@@ -26,6 +26,8 @@ void shape_beds_and_paths(struct plot *plot, int size);
 void shape_spiral(struct plot *plot, int size);
 /* One raised bed with a tooth at every sixth cell. */
 void shape_comb(struct plot *plot, int size);
+/* One raised bed with a million holes. */
+void shape_sieve(struct plot *plot, int size);
 /* A fence in stairs, of legs of one cell: nearly as many bytes as a plot file may have. */
 void shape_fences(struct plot *plot, int size);
 
