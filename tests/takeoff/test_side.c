@@ -94,8 +94,12 @@ START_TEST(the_book_holds_for_each_side_the_bond_it_has_by_itself)
 
 		masonry.shortest = rule.shortest = bond_shortest(masonry.length,
 			random_between(&random, 3, 4) * INCH);
-		noted = side_bond(book, &side, &masonry);
 		ck_assert(bond_lay(&own, &arena, &odd, masonry.courses > 1 ? &even : NULL, &rule));
+		noted = side_bond(book, &side, &masonry);
+		ck_assert_int_eq(noted->holds, own.holds);
+		ck_assert_int_eq(noted->odd.cut, own.odd.cut);
+		ck_assert_int_eq(noted->even.cut, own.even.cut);
+		noted = side_lay(book, &side, &masonry);
 		ck_assert(courses_equal(&noted->odd, &own.odd));
 		ck_assert(courses_equal(&noted->even, &own.even));
 		ck_assert_int_eq(noted->holds, own.holds);
@@ -108,11 +112,15 @@ START_TEST(sides_alike_are_bonded_once)
 	struct side_book *book = side_book_new(&arena);
 	struct masonry masonry = { 16 * INCH, 8 * INCH, 4 * INCH, 3 };
 	struct side side = { 120 * INCH, false, false, true, false };
-	const struct bond *first = side_bond(book, &side, &masonry);
+	const struct bond *first = side_lay(book, &side, &masonry);
+	const nm *pieces = first->odd.pieces;
 
+	ck_assert_ptr_nonnull(pieces);
 	ck_assert_ptr_eq(side_bond(book, &side, &masonry), first);
+	ck_assert_ptr_eq(side_lay(book, &side, &masonry)->odd.pieces, pieces);
 	side.last_reflex = true;
 	ck_assert_ptr_ne(side_bond(book, &side, &masonry), first);
+	ck_assert_ptr_null(side_bond(book, &side, &masonry)->odd.pieces);
 }
 END_TEST
 

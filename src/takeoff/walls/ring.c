@@ -77,7 +77,7 @@ static void lay_side(struct ring *ring, struct laying *laying, struct side_place
 	const struct side *side)
 {
 	nm depth = laying->masonry->depth;
-	const struct bond *bond = side_bond(laying->book, side, laying->masonry);
+	const struct bond *bond = side_lay(laying->book, side, laying->masonry);
 	struct bond_run odd = side_run(side, depth, false), even = side_run(side, depth, true);
 
 	add_run(&ring->odd, laying->odd, place, &odd, &bond->odd);

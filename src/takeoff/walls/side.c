@@ -1,12 +1,12 @@
 #include "takeoff/walls/side.h"
 
-#include <string.h>
+#include <assert.h>
 
 struct page {
 	struct side side;
 	struct masonry masonry;
 	struct bond bond;
-	bool is_used, is_laid;
+	bool is_used, has_bond, is_laid; /* is_laid: the bond has its pieces */
 };
 
 /* A hash table, open addresses, at most half full. */
@@ -106,7 +106,8 @@ struct side_book *side_book_new(struct arena *arena)
 	return book;
 }
 
-static void lay_page(struct page *page, struct arena *arena)
+/* False where a run is too short. The pieces are in the arena. */
+static bool lay_page(struct page *page, struct arena *arena)
 {
 	const struct masonry *masonry = &page->masonry;
 	struct bond_run odd = side_run(&page->side, masonry->depth, false);
@@ -114,23 +115,44 @@ static void lay_page(struct page *page, struct arena *arena)
 	struct bond_rule rule = { .block = masonry->length, .shortest = masonry->shortest,
 		.odd_courses = (masonry->courses + 1) / 2, .even_courses = masonry->courses / 2 };
 
-	page->is_laid = bond_lay(&page->bond, arena, &odd, masonry->courses > 1 ? &even : NULL,
-		&rule);
+	return bond_lay(&page->bond, arena, &odd, masonry->courses > 1 ? &even : NULL, &rule);
+}
+
+static struct page *page_of(struct side_book *book, const struct side *side,
+	const struct masonry *masonry)
+{
+	struct page *page = find_page(book, side, masonry);
+	struct arena unused = ARENA_EMPTY;
+
+	if (page->is_used)
+		return page;
+	if (2 * book->count >= book->capacity) {
+		set_capacity(book, 2 * book->capacity);
+		page = find_page(book, side, masonry);
+	}
+	*page = (struct page){ .side = *side, .masonry = *masonry, .is_used = true };
+	book->count++;
+	page->has_bond = lay_page(page, &unused);
+	page->bond.odd.pieces = page->bond.even.pieces = NULL;
+	arena_clear(&unused);
+	return page;
 }
 
 const struct bond *side_bond(struct side_book *book, const struct side *side,
 	const struct masonry *masonry)
 {
-	struct page *page = find_page(book, side, masonry);
+	const struct page *page = page_of(book, side, masonry);
 
-	if (!page->is_used) {
-		if (2 * book->count >= book->capacity) {
-			set_capacity(book, 2 * book->capacity);
-			page = find_page(book, side, masonry);
-		}
-		*page = (struct page){ .side = *side, .masonry = *masonry, .is_used = true };
-		book->count++;
-		lay_page(page, book->arena);
-	}
-	return page->is_laid ? &page->bond : NULL;
+	return page->has_bond ? &page->bond : NULL;
+}
+
+const struct bond *side_lay(struct side_book *book, const struct side *side,
+	const struct masonry *masonry)
+{
+	struct page *page = page_of(book, side, masonry);
+
+	if (!page->is_laid)
+		page->is_laid = lay_page(page, book->arena);
+	assert(page->is_laid);
+	return &page->bond;
 }

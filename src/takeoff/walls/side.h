@@ -25,8 +25,12 @@ struct side_book;
 
 /* An empty book; it and all bonds in it live in the arena. */
 struct side_book *side_book_new(struct arena *arena);
-/* The bond of the side; NULL where a run of it is too short to be laid. */
+/* How the side bonds, without its pieces: of all ways that are tried at its corners few are laid.
+ * NULL where a run of it is too short to be laid. */
 const struct bond *side_bond(struct side_book *book, const struct side *side,
+	const struct masonry *masonry);
+/* The same with its pieces; the side must have a bond. */
+const struct bond *side_lay(struct side_book *book, const struct side *side,
 	const struct masonry *masonry);
 
 #endif
