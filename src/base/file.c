@@ -1,6 +1,8 @@
 #include "base/file.h"
+#include "base/folder.h"
 #include "base/memory.h"
 #include "base/path.h"
+#include "base/temporary.h"
 
 #include <errno.h>
 #include <fcntl.h>
@@ -12,26 +14,41 @@
 
 enum { PATH_SHOWN = 150 };
 
-static bool fail(struct file_error *error, const char *act, const char *path, const char *why)
+/* How much of a long path is shown: not half a character. */
+static int path_shown(const char *path)
 {
 	size_t shown = strnlen(path, PATH_SHOWN);
 
-	/* Not half a character. */
 	while (path[shown] && ((unsigned char)path[shown] & 0xC0) == 0x80)
 		shown--;
-	snprintf(error->sentence, sizeof error->sentence, "cannot %s %.*s%s: %s", act, (int)shown,
+	return (int)shown;
+}
+
+bool file_fail(struct file_error *error, const char *act, const char *path, const char *why)
+{
+	int shown = path_shown(path);
+
+	snprintf(error->sentence, sizeof error->sentence, "cannot %s %.*s%s: %s", act, shown,
 		path, path[shown] ? "..." : path[0] ? "" : "\"\"", why);
 	return false;
 }
 
+static void sentence_add(struct file_error *error, const char *words, const char *path)
+{
+	size_t length = strlen(error->sentence);
+
+	snprintf(error->sentence + length, sizeof error->sentence - length, "%s%.*s", words,
+		path_shown(path), path);
+}
+
 static bool fail_errno(struct file_error *error, const char *act, const char *path)
 {
-	return fail(error, act, path, strerror(errno));
+	return file_fail(error, act, path, strerror(errno));
 }
 
 static bool fail_kind(struct file_error *error, const char *act, const char *path, mode_t mode)
 {
-	return fail(error, act, path,
+	return file_fail(error, act, path,
 		S_ISDIR(mode) ? "it is a directory" : "it is not a regular file");
 }
 
@@ -106,20 +123,6 @@ static bool mode_copy(int fd, const struct stat *like)
 	if (fchown(fd, like->st_uid, like->st_gid) < 0 && fchown(fd, (uid_t)-1, like->st_gid) < 0)
 		mode &= 0707; /* the group is another: give it nothing */
 	return fchmod(fd, mode) == 0;
-}
-
-static void directory_sync(const char *path)
-{
-	size_t length = path_folder(path);
-	char *folder = memory_bytes(path, length);
-	int fd = open(length ? folder : ".", O_RDONLY | O_DIRECTORY | O_CLOEXEC);
-
-	if (fd >= 0) {
-		/* Some file systems cannot sync a directory: the file itself is safe by now. */
-		(void)fsync(fd);
-		close(fd);
-	}
-	free(folder);
 }
 
 static mode_t mode_new(void)
@@ -201,34 +204,23 @@ static bool content_write(const struct writing *w, int fd)
 	return false;
 }
 
-/* Writes a new file and renames it over what has the name; errno says what failed. It gets mode
- * and owner of `like`; NULL: those of any new file. */
-static bool replace(const struct writing *w, const struct stat *like)
+/* Writes a new file and renames it over what has the name, or only where nothing has; errno says
+ * what failed. It gets mode and owner of `like`; NULL: those of any new file. */
+static bool put_new(const struct writing *w, const struct stat *like, bool is_over)
 {
-	struct text name = TEXT_EMPTY;
-	int fd;
-	bool done;
+	struct temporary new;
 
-	/* As short as the path's own may be long. */
-	text_add_bytes(&name, w->path, path_folder(w->path));
-	text_add(&name, ".parterre-XXXXXX");
-	fd = mkostemp(name.bytes, O_CLOEXEC);
-	done = fd >= 0;
-	if (done) {
-		int cause;
-
-		done = (like ? mode_copy(fd, like) : fchmod(fd, mode_new()) == 0) &&
-			content_write(w, fd);
-		done = finish(fd, done) && rename(name.bytes, w->path) == 0;
-		cause = errno;
-		if (done)
-			directory_sync(w->path);
-		else
-			unlink(name.bytes);
-		errno = cause;
+	if (!temporary_begin(&new, w->path))
+		return false;
+	if (!(like ? mode_copy(new.fd, like) : fchmod(new.fd, mode_new()) == 0) ||
+	    !content_write(w, new.fd)) {
+		temporary_drop(&new);
+		return false;
 	}
-	text_fini(&name);
-	return done;
+	if (!temporary_place(&new, w->path, is_over))
+		return false;
+	folder_sync(w->path);
+	return finish(new.fd, true);
 }
 
 /* Takes the room that the new text needs, so that a full disk is found before the old text is
@@ -244,8 +236,39 @@ static bool room_take(const struct writing *w, int fd, off_t length, const struc
 	return false;
 }
 
-/* Writes over the file itself. */
-static bool rewrite(const struct writing *w, const struct stat *old)
+static const struct stat *owner_alone(struct stat *status)
+{
+	*status = (struct stat){ .st_mode = 0600, .st_uid = geteuid(), .st_gid = getegid() };
+	return status;
+}
+
+/* Writes the new content elsewhere: beside the file, else among the user's state. NULL, errno set,
+ * where that cannot be; else the copy's name. */
+static char *copy_keep(const struct writing *w)
+{
+	char *const places[] = { path_beside(w->path, ".", FILE_COPY),
+		path_in_state(w->path, FILE_COPY) };
+	struct stat mode;
+	char *kept = NULL;
+	int cause = 0;
+
+	for (size_t i = 0; i < sizeof places / sizeof *places; i++) {
+		const struct writing copy = { places[i], w->content, w->error };
+
+		if (places[i] && !kept && (i == 0 || folder_make(places[i])) &&
+		    put_new(&copy, owner_alone(&mode), true))
+			kept = places[i];
+		else if (places[i] && !kept)
+			cause = errno;
+		if (places[i] != kept)
+			free(places[i]);
+	}
+	errno = cause;
+	return kept;
+}
+
+/* Writes over the file itself; *is_begun where that may have spoilt it. */
+static bool put_in_place(const struct writing *w, const struct stat *old, bool *is_begun)
 {
 	int fd = open(w->path, O_WRONLY | O_CLOEXEC | O_NOFOLLOW);
 	struct counting_sink counted = counting_sink();
@@ -258,8 +281,27 @@ static bool rewrite(const struct writing *w, const struct stat *old)
 	length = (off_t)counted.length;
 	if (!room_take(w, fd, length, old))
 		return finish(fd, false);
+	*is_begun = true;
 	done = content_write(w, fd) && ftruncate(fd, length) == 0 && fsync(fd) == 0;
 	return finish(fd, done) || write_failed(w, "finish rewriting");
+}
+
+/* Writes over the file itself while a copy of what it is to be is on the disk. */
+static bool rewrite(const struct writing *w, const struct stat *old)
+{
+	char *copy = copy_keep(w);
+	bool done, is_begun = false;
+
+	if (!copy)
+		return write_failed(w, errno == ENOSPC || errno == EDQUOT || errno == EFBIG ?
+			"write" : "keep a copy before writing over");
+	done = put_in_place(w, old, &is_begun);
+	if (done || !is_begun)
+		unlink(copy);
+	else
+		sentence_add(w->error, "; what it should hold is in ", copy);
+	free(copy);
+	return done;
 }
 
 static bool write_over(const struct writing *w)
@@ -275,7 +317,7 @@ static bool write_over(const struct writing *w)
 		return write_failed(w, "write");
 	if (exists && old.st_nlink > 1)
 		return rewrite(w, &old);
-	if (replace(w, exists ? &old : NULL))
+	if (put_new(w, exists ? &old : NULL, true))
 		return true;
 	if (exists && (errno == EACCES || errno == EPERM || errno == EROFS))
 		return rewrite(w, &old);
@@ -315,41 +357,15 @@ bool file_write(const char *path, const char *bytes, size_t length, struct file_
 	return file_print(path, &(struct file_content){ print_whole, &whole }, error);
 }
 
-bool file_write_like(const char *path, const char *like, const struct text *text,
+bool file_write_new(const char *path, const char *like, const struct text *text,
 	struct file_error *error)
 {
 	const struct whole whole = { text->bytes, text->length };
 	const struct file_content content = { print_whole, &whole };
-	struct writing w = { path, &content, error };
-	struct stat status = { .st_mode = 0600, .st_uid = geteuid(), .st_gid = getegid() };
-
-	(void)stat(like, &status);
-	return replace(&w, &status) || write_failed(&w, "write");
-}
-
-struct file_stamp file_stamp(const char *path)
-{
+	const struct writing w = { path, &content, error };
 	struct stat status;
 
-	if (stat(path, &status) < 0)
-		return (struct file_stamp){ .exists = false };
-	return (struct file_stamp){ true, S_ISREG(status.st_mode), status.st_dev, status.st_ino,
-		status.st_size, status.st_mtim };
-}
-
-bool file_stamp_equal(const struct file_stamp *a, const struct file_stamp *b)
-{
-	if (!a->exists || !b->exists)
-		return a->exists == b->exists;
-	return a->device == b->device && a->inode == b->inode && a->size == b->size &&
-		a->changed.tv_sec == b->changed.tv_sec &&
-		a->changed.tv_nsec == b->changed.tv_nsec;
-}
-
-bool file_is_same(const char *a, const char *b)
-{
-	struct file_stamp one = file_stamp(a), other = file_stamp(b);
-
-	return one.exists && other.exists && one.device == other.device &&
-		one.inode == other.inode;
+	if (stat(like, &status) < 0)
+		owner_alone(&status);
+	return put_new(&w, &status, false) || write_failed(&w, "write");
 }

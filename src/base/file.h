@@ -15,11 +15,12 @@ struct file_stamp {
 	dev_t device;
 	ino_t inode;
 	off_t size;
-	struct timespec changed;
+	struct timespec written; /* its bytes; can be set back */
+	struct timespec changed; /* anything of it, names too */
 };
 
 struct file_error {
-	char sentence[256]; /* "cannot open PATH: No such file or directory" */
+	char sentence[512]; /* "cannot open PATH: No such file or directory" */
 };
 
 /* Reads the whole of a regular file, or of standard input for "-", into out in place of what it
@@ -30,10 +31,12 @@ bool file_read(const char *path, size_t most, struct text *out, struct file_erro
 /* Writes bytes to path so that either the old file or the whole new one is there, whatever
  * happens: a new file beside it, synced, renamed over it, mode and owner kept, symbolic links
  * followed. Where the file has other hard links, or its directory takes no new file, it is
- * rewritten in place, once the disk has room for it. Refuses to write over anything but a
- * regular file, and over one without permission to write. After an error the old file is
- * untouched and no other is left, but for an in-place rewrite that failed midway: "cannot finish
- * rewriting PATH: ...". */
+ * rewritten in place, once the disk has room for it and a synced copy of the new content is kept
+ * elsewhere: path_beside or path_in_state with FILE_COPY, dropped when the file is whole. Refuses
+ * to write over anything but a regular file, and over one without permission to write. After an
+ * error the old file is untouched and no other is left, but for an in-place rewrite that failed
+ * midway: "cannot finish rewriting PATH: ..."; then the copy stays and is named. */
+#define FILE_COPY ".copy"
 bool file_write(const char *path, const char *bytes, size_t length, struct file_error *error);
 /* The same for what `print` prints, which must be the same each time it is asked: where a file
  * is rewritten in place, it is counted first. */
@@ -43,9 +46,12 @@ struct file_content {
 };
 bool file_print(const char *path, const struct file_content *content, struct file_error *error);
 /* Writes a new file with the mode and owner of the file `like`, for its owner alone where there
- * is no such file, and puts it in place of whatever has the name path, be it a symbolic link. */
-bool file_write_like(const char *path, const char *like, const struct text *text,
+ * is no such file. errno is EEXIST where something has the name path. */
+bool file_write_new(const char *path, const char *like, const struct text *text,
 	struct file_error *error);
+
+/* Sets "cannot ACT PATH: WHY", a long path cut; returns false. errno stays. */
+bool file_fail(struct file_error *error, const char *act, const char *path, const char *why);
 
 struct file_stamp file_stamp(const char *path);
 bool file_stamp_equal(const struct file_stamp *a, const struct file_stamp *b);

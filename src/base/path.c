@@ -1,8 +1,10 @@
 #include "base/path.h"
+#include "base/hash.h"
 #include "base/memory.h"
 #include "base/text.h"
 
 #include <errno.h>
+#include <inttypes.h>
 #include <limits.h>
 #include <stdlib.h>
 #include <string.h>
@@ -50,6 +52,39 @@ char *path_beside(const char *path, const char *prefix, const char *suffix)
 	text_add_bytes(&name, real, folder);
 	text_print(&name, "%s%s%s", prefix, real + folder, suffix);
 	free(followed);
+	return text_take(&name);
+}
+
+/* Without links, though the file may not exist. */
+static char *path_real(const char *path)
+{
+	char *followed = path_beside(path, "", "");
+	size_t length = path_folder(followed);
+	char *folder = memory_bytes(followed, length);
+	char *real = realpath(length ? folder : ".", NULL);
+	struct text full = TEXT_EMPTY;
+
+	text_print(&full, "%s/%s", real ? real : folder, followed + length);
+	free(real);
+	free(folder);
+	free(followed);
+	return text_take(&full);
+}
+
+char *path_in_state(const char *path, const char *suffix)
+{
+	const char *state = getenv("XDG_STATE_HOME"), *home = getenv("HOME");
+	bool has_state = state && state[0] == '/';
+	struct text name = TEXT_EMPTY;
+	char *real;
+
+	if (!has_state && (!home || home[0] != '/'))
+		return NULL;
+	real = path_real(path);
+	text_print(&name, "%s%s/parterre/%016" PRIx64 "%s", has_state ? state : home,
+		has_state ? "" : "/.local/state", hash_bytes(HASH_EMPTY, real, strlen(real)),
+		suffix);
+	free(real);
 	return text_take(&name);
 }
 

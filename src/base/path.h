@@ -13,6 +13,10 @@ char *path_followed(const char *path);
 /* path's directory, a prefix, its last part and a suffix: for files beside it. Symbolic links are
  * followed first, so that all names of a plot share these files. */
 char *path_beside(const char *path, const char *prefix, const char *suffix);
+/* The name of a file that belongs to path but cannot be beside it: a hash of its real path and a
+ * suffix, in the folder "parterre" of the user's state, $XDG_STATE_HOME or ~/.local/state, which
+ * may not be there yet. NULL where the user has no such place. */
+char *path_in_state(const char *path, const char *suffix);
 /* The path of a file that is named as seen from path's directory. Symbolic links are followed
  * first; a name that begins with a slash is taken as it is. Never "-". */
 char *path_in_folder(const char *path, const char *name);

@@ -29,7 +29,7 @@ static char *name_of(const char *path)
 void editor_init(struct editor *editor, struct asker *asker, const char *path)
 {
 	*editor = (struct editor){ .asker = asker, .step = 1, .hand = OPEN_GROUND,
-		.frame = 1, .run = 1, .message = TEXT_EMPTY };
+		.frame = 1, .run = 1, .message = TEXT_EMPTY, .no_rescue = TEXT_EMPTY };
 	store_open(&editor->store, path);
 	editor->is_looking = editor->store.access == STORE_LOOKS;
 	editor->name = name_of(path);
@@ -53,6 +53,8 @@ void editor_fini(struct editor *editor)
 	arena_clear(&editor->arena);
 	book_close(editor);
 	text_fini(&editor->message);
+	text_fini(&editor->no_rescue);
+	free(editor->spoilt);
 	arena_clear(&editor->words);
 	history_free(editor->history);
 	editor_drop_mark(editor);
@@ -60,6 +62,34 @@ void editor_fini(struct editor *editor)
 	free(editor->drawing);
 	store_close(&editor->store);
 	free(editor->name);
+}
+
+/* Whether steps were written down; that they were not is said once, and stays in no_rescue. */
+static void keep(struct editor *editor, bool is_kept, const struct file_error *error)
+{
+	if (is_kept) {
+		editor->unkept = 0;
+		return;
+	}
+	text_clear(&editor->no_rescue);
+	text_add(&editor->no_rescue, error->sentence);
+	if (editor->unkept++ == 0)
+		editor_say(editor, "No rescue: %s.", error->sentence);
+}
+
+static void note(struct editor *editor)
+{
+	struct file_error error;
+
+	keep(editor, store_note(&editor->store, history_last(editor->history), editor->plot,
+		&error), &error);
+}
+
+static void hold(struct editor *editor)
+{
+	struct file_error error;
+
+	keep(editor, store_hold(&editor->store, editor->plot, &error), &error);
 }
 
 void editor_take(struct editor *editor, struct plot *plot, bool is_saved)
@@ -79,21 +109,22 @@ void editor_take(struct editor *editor, struct plot *plot, bool is_saved)
 	pages_fini(&editor->pages);
 	editor->is_edited = false;
 	editor->is_stale = editor->has_news = true;
+	if (!is_saved)
+		hold(editor);
 }
 
 void editor_move(struct editor *editor, struct store *next)
 {
 	struct store before = editor->store;
 
-	if (!editor->is_looking)
-		store_rescue_drop(&before);
+	store_forget(&before);
 	editor->store = *next;
 	*next = before;
 	free(editor->name);
 	editor->name = name_of(editor->store.path);
 	editor->is_looking = false;
 	editor->has_begun = true;
-	editor->strokes = 0;
+	editor->unkept = 0;
 	editor->saved_position = editor->position;
 	book_close(editor); /* its name may lead elsewhere now */
 	editor->is_stale = editor->has_news = true;
@@ -181,18 +212,6 @@ void editor_refresh(struct editor *editor)
 	editor->is_stale = editor->has_news = false;
 }
 
-void editor_rescue(struct editor *editor)
-{
-	struct file_error error;
-
-	editor_end_drag(editor);
-	editor->strokes = 0;
-	if (!editor->has_begun || editor_is_saved(editor))
-		return;
-	if (!store_rescue(&editor->store, editor->plot, &error))
-		editor_say(editor, "No rescue file: %s.", error.sentence);
-}
-
 bool editor_stroke(struct editor *editor)
 {
 	bool is_edited = editor->is_edited;
@@ -206,8 +225,7 @@ bool editor_stroke(struct editor *editor)
 		editor->saved_position = NOWHERE;
 	editor->position++;
 	editor->has_news = true;
-	if (++editor->strokes >= STROKES_A_RESCUE)
-		editor_rescue(editor);
+	note(editor);
 	return true;
 }
 
@@ -251,6 +269,7 @@ bool editor_take_back(struct editor *editor)
 	if (!history_undo(editor->history, &editor->drawing->plot, &at))
 		return false;
 	stepped(editor, -1, at);
+	note(editor);
 	return true;
 }
 
@@ -261,7 +280,54 @@ bool editor_put_back(struct editor *editor)
 	if (!history_redo(editor->history, &editor->drawing->plot, &at))
 		return false;
 	stepped(editor, 1, at);
+	note(editor);
 	return true;
+}
+
+int editor_idle(struct editor *editor)
+{
+	return store_sync(&editor->store);
+}
+
+bool editor_has_rescue(const struct editor *editor)
+{
+	return store_has_place(&editor->store) && editor->unkept == 0;
+}
+
+/* Where work lies that was written down. */
+static void kept_say(const struct editor *editor, struct text *said)
+{
+	const struct store *store = &editor->store;
+	const char *kept = store->journal.path ? store->journal.path : store->taken;
+
+	if (editor->unkept)
+		text_print(said, "%d %s lost: %s.", editor->unkept,
+			editor->unkept == 1 ? "stroke is" : "strokes are", editor->no_rescue.bytes);
+	if (kept)
+		text_print(said, "%s kept in %s and offered at the next start.",
+			editor->unkept ? " What came before is" :
+			"The plot is not saved: its work is", kept);
+}
+
+void editor_rescue(struct editor *editor, struct text *said)
+{
+	struct file_error error;
+
+	editor_end_drag(editor);
+	if (!editor->has_begun || editor_is_saved(editor)) {
+		store_forget(&editor->store);
+		return;
+	}
+	/* There may be room again. */
+	if (editor->unkept && store_hold(&editor->store, editor->plot, &error))
+		editor->unkept = 0;
+	kept_say(editor, said);
+}
+
+void editor_forget(struct editor *editor)
+{
+	store_forget(&editor->store);
+	editor->unkept = 0;
 }
 
 void editor_say(struct editor *editor, const char *format, ...)

@@ -19,7 +19,7 @@ enum drag {
 	DRAG_MOVED, /* pressed on another cell */
 	DRAG_AWAY   /* moved off the cell where it was pressed, or laying a trail */
 };
-enum { EDITOR_STATES = STATE_MARKED + 1, STROKES_A_RESCUE = 10, STEP_MOST = 12 };
+enum { EDITOR_STATES = STATE_MARKED + 1, STEP_MOST = 12 };
 
 struct editor {
 	struct asker *asker;
@@ -29,13 +29,15 @@ struct editor {
 	struct drawing *drawing; /* holds the plot */
 	struct history *history;
 	bool has_begun;     /* false until there is a plot that is worth rescuing */
+	char *spoilt;       /* why the file, which is there, cannot be read; NULL: it can. Owned */
 	bool is_looking;    /* may not change the plot */
 	bool is_over;       /* the session ends */
 
 	/* Strokes done minus strokes taken back; and that number when the file was last the same,
 	 * -1 when taking back can no longer lead there. */
 	int64_t position, saved_position;
-	int strokes;        /* since the last rescue file */
+	int unkept;         /* strokes and steps back since that are in no journal */
+	struct text no_rescue; /* why they are in none, a sentence without its end */
 
 	struct place cursor, peg;
 	int step;           /* 1..STEP_MOST cells */
@@ -77,7 +79,8 @@ struct editor {
 /* An editor without a plot, for the file `path`, which it takes the lock of. */
 void editor_init(struct editor *editor, struct asker *asker, const char *path);
 void editor_fini(struct editor *editor);
-/* Takes over a plot; what was drawn before is gone. is_saved: the file holds the same. */
+/* Takes over a plot; what was drawn before is gone. is_saved: the file holds the same; else the
+ * plot is written down at once, as unsaved work. */
 void editor_take(struct editor *editor, struct plot *plot, bool is_saved);
 
 /* Goes on in the file of `next`, which holds the plot as it is, as the one who writes it; *next has
@@ -103,8 +106,8 @@ struct rectangle editor_pegged(const struct editor *editor);
  * change and any look at them. */
 void editor_refresh(struct editor *editor);
 
-/* Ends a stroke: what changed becomes one step to take back; every tenth is followed by a rescue
- * file. False where nothing changed. */
+/* Ends a stroke: what changed becomes one step to take back, and is written down for a rescue, as
+ * steps back and on are. False where nothing changed. */
 bool editor_stroke(struct editor *editor);
 /* Part of a drag: what `laid` counts was changed, and becomes a stroke when the drag ends. */
 void editor_dragged(struct editor *editor, struct laid laid);
@@ -114,8 +117,16 @@ void editor_end_drag(struct editor *editor);
 bool editor_take_back(struct editor *editor);
 bool editor_put_back(struct editor *editor);
 
-/* Writes unsaved work to the rescue file, if there is any. */
-void editor_rescue(struct editor *editor);
+/* While nothing else is to be done: has what was written down put on the disk, at most once a
+ * second. In how many ms it is to be called again if nothing happens, -1: it need not be. */
+int editor_idle(struct editor *editor);
+/* False where work that is not saved is lost if the session is cut off, or would be. */
+bool editor_has_rescue(const struct editor *editor);
+/* The session is cut off: unsaved work is left for the next, and *said gets a sentence that says
+ * where it is, or how much is lost; none where all is saved. */
+void editor_rescue(struct editor *editor, struct text *said);
+/* The plot was saved, or is not to be: nothing is left to be rescued. */
+void editor_forget(struct editor *editor);
 
 /* Says a sentence of any length on the message row instead of what it says now. */
 void editor_say(struct editor *editor, const char *format, ...)

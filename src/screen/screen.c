@@ -51,9 +51,9 @@ static void session(struct stage *stage)
 	}
 }
 
-/* Opens the terminal and lets people draw. What was not saved when the session is cut off is
- * rescued. */
-static int draw(struct stage *stage, struct text *message)
+/* Opens the terminal and lets people draw. Where the session is cut off with work that is not saved
+ * *left gets a sentence about it. */
+static int draw(struct stage *stage, struct text *message, struct text *left)
 {
 	if (!terminal_open(message))
 		return 2;
@@ -62,7 +62,7 @@ static int draw(struct stage *stage, struct text *message)
 	keys_close(&stage->keys);
 	rows_fini(&stage->rows);
 	if (!stage->editor.is_over)
-		editor_rescue(&stage->editor);
+		editor_rescue(&stage->editor, left);
 	terminal_close();
 	return 0;
 }
@@ -70,13 +70,16 @@ static int draw(struct stage *stage, struct text *message)
 int screen_run(const char *path)
 {
 	struct stage stage = { .asker = { choose, fill, pause_session, repaint } };
-	struct text message = TEXT_EMPTY;
+	struct text message = TEXT_EMPTY, left = TEXT_EMPTY;
 	int status = 2;
 
 	editor_init(&stage.editor, &stage.asker, path);
 	if (opening_read(&stage.editor, &message))
-		status = draw(&stage, &message);
+		status = draw(&stage, &message, &left);
 	editor_fini(&stage.editor);
+	if (left.length)
+		complain("%s", left.bytes);
+	text_fini(&left);
 	if (status == 0 && signals_ending())
 		signals_die(signals_ending());
 	if (status)

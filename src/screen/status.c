@@ -42,12 +42,22 @@ struct head {
 	int gap, room;
 };
 
+static const char *saved_words(const struct editor *editor)
+{
+	bool is_saved = editor_is_saved(editor) && editor->has_begun;
+
+	if (editor->is_looking)
+		return ", looking only";
+	if (!editor_has_rescue(editor))
+		return is_saved ? ", saved, no rescue" : ", not saved, no rescue";
+	return is_saved ? ", saved" : ", not saved";
+}
+
 static struct head head_of(const struct editor *editor, const struct report *report,
 	enum state state, int columns, bool is_roomy)
 {
 	struct head head = { .in_hand = !is_roomy ? "" : editor->is_marked ? "carried " : "hand ",
-		.saved = editor->is_looking ? ", looking only" :
-			editor_is_saved(editor) && editor->has_begun ? ", saved" : ", not saved",
+		.saved = saved_words(editor),
 		.mirror = mirror_words(editor, report, is_roomy), .gap = is_roomy ? 3 : 2 };
 
 	head.room = columns - width_of(state_words[state]) - width_of(head.saved) -

@@ -48,7 +48,7 @@ bool act_save_plot(struct editor *editor)
 		return false;
 	}
 	editor->saved_position = editor->position;
-	editor->strokes = 0;
+	editor->unkept = 0;
 	editor_say(editor, "Saved in %s.", editor->store.path);
 	return true;
 }
@@ -141,8 +141,8 @@ static void act_leave(struct editor *editor)
 	int answer = editor_is_saved(editor) || editor->is_looking ? LEAVE :
 		editor->asker->choose(editor->asker, &question);
 
-	if (answer == LEAVE && !editor_is_saved(editor) && !editor->is_looking)
-		store_rescue_drop(&editor->store);
+	if (answer == LEAVE && !editor->is_looking)
+		editor_forget(editor);
 	editor->is_over = answer == LEAVE || (answer == SAVE && act_save_plot(editor));
 }
 

@@ -5,6 +5,7 @@
 #include "editor/acts/act_groups.h"
 #include "editor/acts/shared.h"
 #include "editor/sheets/sheet_ask.h"
+#include "plot/history/rescue.h"
 #include "prices/prices.h"
 
 #include <stdlib.h>
@@ -118,7 +119,7 @@ static bool write_to(const struct writing *writing, struct store *next, const ch
 	char *kept;
 
 	/* Else the writing would take it away. */
-	store_rescue_keep(next, &kept);
+	rescue_set_all_aside(next, &kept);
 	if (!plot_write(editor, next, full, fault)) {
 		free(kept);
 		return false;
@@ -144,7 +145,7 @@ static bool write_asked(const struct writing *writing, struct store *next, struc
 
 	if (next->access == STORE_LOOKS)
 		fault_set(fault, 0, "Another session (process %ld) is drawing that plot.",
-			next->holder);
+			next->lock.holder);
 	else if (!may_replace(editor, next->path) || (full && !book_ask(editor, full, &is_full)))
 		fault_set(fault, 0, "Nothing is written.");
 	else

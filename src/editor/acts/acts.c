@@ -47,10 +47,13 @@ const char *acts_key(enum act_id id)
 /* Why nothing may be changed, and what can be done all the same. */
 static void say_looking(struct editor *editor)
 {
-	const char *who = editor->store.access != STORE_LOOKS ?
-		"rescued work waits to be taken up at the next start" : editor->store.holder ?
-		arena_print(&editor->words, "another session (process %ld) is drawing this plot",
-			editor->store.holder) : "another session is drawing this plot";
+	struct store *store = &editor->store;
+	const char *who = store->access != STORE_LOOKS ?
+		"rescued work waits to be taken up at the next start" : !store_is_held(store) ?
+		"another session was drawing this plot and has left; start again to draw" :
+		store->lock.holder ? arena_print(&editor->words,
+			"another session (process %ld) is drawing this plot", store->lock.holder) :
+		"another session is drawing this plot";
 
 	editor_say(editor, "Looking only: %s. %s %s makes a plot of your own of it.", who,
 		acts_key(ACT_SAVE_AS), acts_get(ACT_SAVE_AS)->name);

@@ -1,9 +1,8 @@
 #include "editor/acts/opening.h"
 #include "editor/acts/acts.h"
+#include "base/memory.h"
+#include "editor/acts/rescued.h"
 #include "editor/sheets/begin.h"
-
-#include <stdlib.h>
-#include <time.h>
 
 bool opening_read(struct editor *editor, struct text *message)
 {
@@ -15,84 +14,48 @@ bool opening_read(struct editor *editor, struct text *message)
 		return false;
 	}
 	plot_init(&plot);
-	if (exists && !store_load(&editor->store, &plot, message))
-		return false;
-	if (!exists)
+	editor->has_begun = exists && store_load(&editor->store, &plot, message);
+	if (exists && !editor->has_begun) {
+		if (!rescued_is_there(editor))
+			return false;
+		editor->spoilt = memory_string(message->bytes);
+	}
+	if (!editor->has_begun)
 		begin_preview(&plot);
 	editor_take(editor, &plot, true);
-	editor->has_begun = exists;
 	return true;
 }
 
-enum { TAKE_UP, SET_ASIDE, LOOK };
-
-static int rescue_ask(struct editor *editor, const struct timespec *when)
+/* Says what may go wrong, and what was said before, in front of the rest. */
+static void say_all(struct editor *editor, const struct text *said)
 {
-	static const char *const answers[] = { "Take up the rescued work", "Set it aside",
-		"Look at the saved plot" };
-	struct question question = { .answers = answers, .count = editor->has_begun ? 3 : 2 };
-	char day[64];
-	struct tm local;
+	struct text all = TEXT_EMPTY;
 
-	localtime_r(&when->tv_sec, &local);
-	strftime(day, sizeof day, "%d %b %Y, %H:%M", &local);
-	question.text = arena_print(&editor->words, "A session ended before this plot was saved. "
-		"Its work of %s was rescued.", day);
-	return editor->asker->choose(editor->asker, &question);
-}
-
-static void set_aside(struct editor *editor)
-{
-	char *kept;
-
-	if (!store_rescue_keep(&editor->store, &kept)) {
-		editor->is_looking = true;
-		editor_say(editor, "The rescued work could not be set aside: looking only.");
-		return;
-	}
-	editor_say(editor, "The rescued work is kept in %s.", kept);
-	free(kept);
-}
-
-/* Unanswered, nothing may touch the rescued work: the session ends. */
-static void rescue_offer(struct editor *editor, struct plot *rescued, const struct timespec *when)
-{
-	switch (rescue_ask(editor, when)) {
-	case TAKE_UP:
-		editor_take(editor, rescued, false);
-		editor->has_begun = true;
-		editor_say(editor, "The rescued work is taken up; it is not saved yet.");
-		break;
-	case SET_ASIDE:
-		set_aside(editor);
-		break;
-	case LOOK:
-		editor->is_looking = true;
-		editor_say(editor, "The plot as it was saved, to look at.");
-		break;
-	default:
-		editor->is_over = true;
-		break;
-	}
+	text_add(&all, editor->message.bytes);
+	if (said->length)
+		text_print(&all, "%s%s", all.length ? " " : "", said->bytes);
+	if (editor->store.access == STORE_UNGUARDED)
+		text_print(&all, "%sNo lock can be had here: see that nobody else draws this plot.",
+			all.length ? " " : "");
+	if (!editor->is_looking && !store_has_place(&editor->store))
+		text_print(&all, "%sNo rescue can be kept here: save often.",
+			all.length ? " " : "");
+	editor_say(editor, "%s", all.bytes);
+	text_fini(&all);
 }
 
 void opening_ask(struct editor *editor)
 {
-	struct timespec when;
-	struct plot rescued;
+	struct text said = TEXT_EMPTY;
 
-	plot_init(&rescued);
-	if (!editor->is_looking && store_rescued(&editor->store, &rescued, &when))
-		rescue_offer(editor, &rescued, &when);
-	plot_fini(&rescued);
-	if (editor->store.access == STORE_UNGUARDED && editor->message.length == 0)
-		editor_say(editor,
-			"No lock can be had here: see that nobody else draws this plot.");
-	if (editor->is_over || editor->has_begun)
-		return;
-	if (editor->is_looking || !begin_ask(editor))
-		editor->is_over = true;
-	else
-		editor_say(editor, "A new plot. b takes the raised bed in hand, %s lays it.",
-			acts_key(ACT_LAY));
+	if (!editor->is_looking)
+		rescued_ask(editor, &said);
+	if (!editor->has_begun && !editor->is_over) {
+		editor->is_over = editor->spoilt || editor->is_looking || !begin_ask(editor);
+		if (!editor->is_over)
+			text_print(&said, "%sA new plot. b takes the raised bed in hand, %s lays "
+				"it.", said.length ? " " : "", acts_key(ACT_LAY));
+	}
+	say_all(editor, &said);
+	text_fini(&said);
 }

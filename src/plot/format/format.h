@@ -16,4 +16,9 @@ bool format_read(const char *bytes, size_t length, struct plot *plot, struct dia
  * bytes. */
 void format_write(const struct plot *plot, struct text *out);
 
+/* The same without the ground's rows, for what changed besides its letters: read so, all ground is
+ * open. */
+bool format_read_details(const char *bytes, size_t length, struct plot *plot, struct diag *d);
+void format_write_details(const struct plot *plot, struct text *out);
+
 #endif

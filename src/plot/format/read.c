@@ -13,6 +13,7 @@ struct reader {
 	enum stage stage;
 	struct block *block; /* whose indented lines may follow; NULL: none */
 	bool allow_seen;
+	bool has_rows;       /* false: none follow the ground's size */
 	int rows_read;
 	struct scan axis;    /* where it was read, for its range needs the ground's size */
 	struct fence *fence; /* whose lines may follow; NULL: none */
@@ -167,6 +168,7 @@ static bool read_ground(struct reader *r, struct scan *s)
 	if (!read_side(r, s, &rows) || !scan_end(s, r->d))
 		return false;
 	ground_init(&r->plot->ground, columns, rows);
+	r->rows_read = r->has_rows ? 0 : rows;
 	r->stage = STAGE_GROUND;
 	return axis_in_range(r);
 }
@@ -351,19 +353,29 @@ static bool read_all(struct reader *r)
 	}
 }
 
-bool format_read(const char *bytes, size_t length, struct plot *plot, struct diag *d)
+static bool read_plot(struct reader *r)
 {
-	struct reader r = { .lines = { bytes, length, 0, 0 }, .plot = plot, .d = d,
-		.fence_reader.ground = &plot->ground };
 	bool is_read;
 
-	if (length > FORMAT_BYTES_MOST)
-		return diag_set_words(d, 0, 0, "a larger file", "a plot of at most 16 MiB");
-	is_read = read_all(&r);
+	if (r->lines.length > FORMAT_BYTES_MOST)
+		return diag_set_words(r->d, 0, 0, "a larger file", "a plot of at most 16 MiB");
+	is_read = read_all(r);
 	if (!is_read) {
-		end_fence(&r, false); /* legs that were read before come before in the file */
-		plot_fini(plot);
+		end_fence(r, false); /* legs that were read before come before in the file */
+		plot_fini(r->plot);
 	}
-	fence_reader_fini(&r.fence_reader);
+	fence_reader_fini(&r->fence_reader);
 	return is_read;
+}
+
+bool format_read(const char *bytes, size_t length, struct plot *plot, struct diag *d)
+{
+	return read_plot(&(struct reader){ .lines = { bytes, length, 0, 0 }, .plot = plot, .d = d,
+		.has_rows = true, .fence_reader.ground = &plot->ground });
+}
+
+bool format_read_details(const char *bytes, size_t length, struct plot *plot, struct diag *d)
+{
+	return read_plot(&(struct reader){ .lines = { bytes, length, 0, 0 }, .plot = plot, .d = d,
+		.fence_reader.ground = &plot->ground });
 }

@@ -42,9 +42,8 @@ static void write_head(const struct details *details, struct text *out, enum uni
 	}
 }
 
-static void write_ground(const struct ground *ground, struct text *out)
+static void write_rows(const struct ground *ground, struct text *out)
 {
-	text_print(out, "\nground %d x %d\n", ground->columns, ground->rows);
 	for (int y = 0; y < ground->rows; y++)
 		text_print(out, "  %.*s\n", ground->columns, ground_at(ground, 0, y));
 }
@@ -70,7 +69,7 @@ static void write_fence(const struct fence *fence, struct text *out, enum units 
 	}
 }
 
-void format_write(const struct plot *plot, struct text *out)
+static void write_plot(const struct plot *plot, bool has_rows, struct text *out)
 {
 	const struct details *details = &plot->details;
 	enum units units = plot_units(plot);
@@ -85,9 +84,21 @@ void format_write(const struct plot *plot, struct text *out)
 		text_add(out, "\n");
 		write_block(&entry->block, out, units);
 	}
-	write_ground(&plot->ground, out);
+	text_print(out, "\nground %d x %d\n", plot->ground.columns, plot->ground.rows);
+	if (has_rows)
+		write_rows(&plot->ground, out);
 	for (size_t i = 0; i < details->fence_count; i++) {
 		text_add(out, i ? "" : "\n");
 		write_fence(&details->fences[i], out, units);
 	}
+}
+
+void format_write(const struct plot *plot, struct text *out)
+{
+	write_plot(plot, true, out);
+}
+
+void format_write_details(const struct plot *plot, struct text *out)
+{
+	write_plot(plot, false, out);
 }

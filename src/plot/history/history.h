@@ -3,7 +3,7 @@
 #ifndef PLOT_HISTORY_HISTORY_H
 #define PLOT_HISTORY_HISTORY_H
 
-#include "plot/plot.h"
+#include "plot/history/step.h"
 
 enum { HISTORY_BYTES_MOST = 64 * 1024 * 1024 };
 
@@ -22,6 +22,14 @@ bool history_record(struct history *history, const struct plot *plot);
  * be as it was at the last record, undo or redo; pointers into it do not hold afterwards. */
 bool history_undo(struct history *history, struct plot *plot, struct place *at);
 bool history_redo(struct history *history, struct plot *plot, struct place *at);
+
+/* The step last recorded, taken back or put back, and the side of it that the plot is at now; it
+ * holds until the next. */
+struct gone {
+	const struct step *step;
+	int side;
+};
+struct gone history_last(const struct history *history);
 
 size_t history_undo_count(const struct history *history);
 size_t history_redo_count(const struct history *history);

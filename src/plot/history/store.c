@@ -1,19 +1,110 @@
 #include "plot/history/store.h"
+#include "base/folder.h"
+#include "base/hash.h"
 #include "base/memory.h"
 #include "base/path.h"
+#include "base/temporary.h"
+#include "plot/history/change.h"
 
 #include <errno.h>
 #include <fcntl.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
-#include <sys/file.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
-enum { RESCUED_MOST = 100 };
+/* ---- Opening --------------------------------------------------------------------------------- */
 
-bool store_read(const char *path, struct plot *plot, struct text *message)
+static char *lock_name(const struct store *store)
+{
+	return path_beside(store->path, ".", ".lock");
+}
+
+/* Whether a file could be made, or replaced, at the path. */
+static bool is_usable(const char *path)
+{
+	char *folder = memory_bytes(path, path_folder(path));
+	struct stat status;
+	bool is_free = lstat(path, &status) == 0 ? S_ISREG(status.st_mode) : errno == ENOENT;
+
+	is_free = is_free && faccessat(AT_FDCWD, *folder ? folder : ".", W_OK | X_OK,
+		AT_EACCESS) == 0;
+	free(folder);
+	return is_free;
+}
+
+/* That a place can be used is found without leaving anything there but a folder. */
+static void places_find(struct store *store)
+{
+	char suffix[48] = ".journal", **beside = &store->places[0], **state = &store->places[1];
+
+	if (store->access == STORE_UNGUARDED)
+		snprintf(suffix, sizeof suffix, ".journal.%ld", (long)getpid());
+	*beside = path_beside(store->path, ".", suffix);
+	*state = path_in_state(store->path, suffix);
+	if (is_usable(*beside))
+		return;
+	free(*beside);
+	*beside = NULL;
+	if (*state && folder_make(*state) && is_usable(*state))
+		return;
+	free(*state);
+	*state = NULL;
+}
+
+static void sweep(const struct store *store)
+{
+	char *beside = path_beside(store->path, "", ""), *state = path_in_state(store->path, "");
+
+	temporary_sweep(beside);
+	if (state)
+		temporary_sweep(state);
+	free(beside);
+	free(state);
+}
+
+void store_open(struct store *store, const char *path)
+{
+	char *name;
+
+	*store = (struct store){ .path = memory_string(path), .journal = JOURNAL_NONE,
+		.stamp = file_stamp(path) };
+	name = lock_name(store);
+	store->access = lock_take(&store->lock, name);
+	free(name);
+	if (store->access == STORE_LOOKS)
+		return;
+	sweep(store);
+	places_find(store);
+}
+
+void store_close(struct store *store)
+{
+	char *name = lock_name(store);
+
+	journal_close(&store->journal);
+	lock_release(&store->lock, name);
+	free(name);
+	for (int i = 0; i < STORE_PLACES; i++)
+		free(store->places[i]);
+	free(store->taken);
+	free(store->path);
+	*store = (struct store){ .lock = { .fd = -1 }, .journal = JOURNAL_NONE };
+}
+
+bool store_is_held(struct store *store)
+{
+	char *name = lock_name(store);
+	bool is_held = lock_is_held(name, &store->lock.holder);
+
+	free(name);
+	return is_held;
+}
+
+/* ---- The plot -------------------------------------------------------------------------------- */
+
+static bool read_plot(const char *path, struct plot *plot, uint64_t *hash, struct text *message)
 {
 	struct text bytes = TEXT_EMPTY;
 	struct file_error error;
@@ -30,110 +121,22 @@ bool store_read(const char *path, struct plot *plot, struct text *message)
 	} else {
 		text_print(message, "%s: found %s, expected %s", path, d.found, d.expected);
 	}
+	*hash = hash_bytes(HASH_EMPTY, bytes.bytes, bytes.length);
 	text_fini(&bytes);
 	return done;
 }
 
-static char *lock_name(const struct store *store)
+bool store_read(const char *path, struct plot *plot, struct text *message)
 {
-	return path_beside(store->path, ".", ".lock");
-}
+	uint64_t hash;
 
-static char *rescue_name(const struct store *store)
-{
-	return path_beside(store->path, ".", ".rescue");
-}
-
-static long lock_holder(int fd)
-{
-	char digits[32] = "";
-	ssize_t length = pread(fd, digits, sizeof digits - 1, 0);
-
-	return length > 0 ? strtol(digits, NULL, 10) : 0;
-}
-
-static void lock_sign(int fd)
-{
-	char digits[32];
-	int length = snprintf(digits, sizeof digits, "%ld\n", (long)getpid());
-
-	/* Only a courtesy to the next session: the lock holds without it. */
-	if (ftruncate(fd, 0) < 0 || pwrite(fd, digits, (size_t)length, 0) < 0)
-		return;
-}
-
-/* True where the open file is still the one that has the name. */
-static bool is_named(int fd, const char *name)
-{
-	struct stat open_one, named;
-
-	return fstat(fd, &open_one) == 0 && stat(name, &named) == 0 &&
-		open_one.st_dev == named.st_dev && open_one.st_ino == named.st_ino;
-}
-
-/* Another user's lock file can only be looked at, which is enough to lock it. */
-static int lock_file(const char *name)
-{
-	int flags = O_CLOEXEC | O_NOFOLLOW | O_NONBLOCK;
-	int fd = open(name, flags | O_RDWR | O_CREAT, 0644);
-
-	return fd < 0 && errno == EACCES ? open(name, flags | O_RDONLY) : fd;
-}
-
-static enum store_access lock_take(struct store *store, const char *name)
-{
-	int fd;
-
-	while ((fd = lock_file(name)) >= 0) {
-		bool is_ours = flock(fd, LOCK_EX | LOCK_NB) == 0;
-		bool is_held = !is_ours && errno == EWOULDBLOCK;
-		bool is_current = is_named(fd, name);
-
-		if (is_ours && is_current) {
-			lock_sign(fd);
-			store->lock = fd;
-			return STORE_WRITES;
-		}
-		if (is_held && is_current)
-			store->holder = lock_holder(fd);
-		close(fd);
-		if (is_current || (!is_ours && !is_held))
-			return is_held ? STORE_LOOKS : STORE_UNGUARDED;
-		/* Its holder has just removed it: try again. */
-	}
-	return STORE_UNGUARDED;
-}
-
-void store_open(struct store *store, const char *path)
-{
-	char *name;
-
-	*store = (struct store){ .path = memory_string(path), .lock = -1,
-		.stamp = file_stamp(path) };
-	name = lock_name(store);
-	store->access = lock_take(store, name);
-	free(name);
-}
-
-void store_close(struct store *store)
-{
-	if (store->lock >= 0) {
-		char *name = lock_name(store);
-
-		if (is_named(store->lock, name))
-			unlink(name); /* while it is locked, so it is nobody else's */
-		close(store->lock);
-		free(name);
-	}
-	free(store->path);
-	*store = (struct store){ .lock = -1 };
+	return read_plot(path, plot, &hash, message);
 }
 
 bool store_is_of(const struct store *store, const char *path)
 {
 	char *lock = path_beside(path, ".", ".lock");
-	bool is_so = file_is_same(path, store->path) ||
-		(store->lock >= 0 && is_named(store->lock, lock));
+	bool is_so = file_is_same(path, store->path) || lock_is_ours(&store->lock, lock);
 
 	free(lock);
 	return is_so;
@@ -142,14 +145,29 @@ bool store_is_of(const struct store *store, const char *path)
 bool store_load(struct store *store, struct plot *plot, struct text *message)
 {
 	store->stamp = file_stamp(store->path);
-	return store_read(store->path, plot, message);
+	return read_plot(store->path, plot, &store->hash, message);
 }
 
+static bool holds(const char *path, uint64_t hash)
+{
+	struct text bytes = TEXT_EMPTY;
+	struct file_error error;
+	bool is_same = file_read(path, FORMAT_BYTES_MOST, &bytes, &error) &&
+		hash_bytes(HASH_EMPTY, bytes.bytes, bytes.length) == hash;
+
+	text_fini(&bytes);
+	return is_same;
+}
+
+/* A second name, or a copy with the same bytes, changes the stamp and is no change. */
 bool store_is_changed(const struct store *store)
 {
 	struct file_stamp now = file_stamp(store->path);
 
-	return !file_stamp_equal(&now, &store->stamp);
+	if (file_stamp_equal(&now, &store->stamp))
+		return false;
+	return !now.exists || !store->stamp.exists || now.size != store->stamp.size ||
+		!holds(store->path, store->hash);
 }
 
 bool store_save(struct store *store, const struct plot *plot, struct file_error *error)
@@ -160,84 +178,134 @@ bool store_save(struct store *store, const struct plot *plot, struct file_error 
 	if (store->access == STORE_LOOKS) {
 		snprintf(error->sentence, sizeof error->sentence,
 			"cannot write the plot: another session (process %ld) has it",
-			store->holder);
+			store->lock.holder);
 		return false;
 	}
 	format_write(plot, &bytes);
 	done = file_write(store->path, bytes.bytes, bytes.length, error);
-	text_fini(&bytes);
 	if (done) {
 		store->stamp = file_stamp(store->path);
-		store_rescue_drop(store);
+		store->hash = hash_bytes(HASH_EMPTY, bytes.bytes, bytes.length);
+		store_forget(store);
 	}
+	text_fini(&bytes);
 	return done;
 }
 
-bool store_rescue(const struct store *store, const struct plot *plot, struct file_error *error)
+/* ---- The journal ----------------------------------------------------------------------------- */
+
+bool store_has_place(const struct store *store)
 {
-	struct text bytes = TEXT_EMPTY;
-	char *name;
+	return store->places[0] || store->places[1];
+}
+
+struct plot_stamp store_stamp(const struct store *store)
+{
+	return (struct plot_stamp){ .exists = store->stamp.exists,
+		.written = store->stamp.written, .length = (size_t)store->stamp.size,
+		.hash = store->hash };
+}
+
+/* The work that was taken up is in the journal now. */
+static void taken_drop(struct store *store)
+{
+	if (store->taken && strcmp(store->taken, store->journal.path) != 0) {
+		journal_flush(&store->journal);
+		unlink(store->taken);
+	}
+	free(store->taken);
+	store->taken = NULL;
+}
+
+/* At the first place that takes it; error has why the last did not. */
+static bool begin(struct store *store, const struct text *text, uint64_t sum,
+	struct file_error *error)
+{
+	file_fail(error, "keep unsaved work of", store->path, "there is no place for it");
+	for (int i = 0; i < STORE_PLACES; i++) {
+		const char *path = store->places[i];
+		const struct journal_place place = { path,
+			path && store->taken && strcmp(path, store->taken) == 0 };
+
+		if (!path)
+			continue;
+		if ((i == 0 || folder_make(path)) &&
+		    journal_begin(&store->journal, &place, text, sum)) {
+			taken_drop(store);
+			return true;
+		}
+		file_fail(error, "write", path, strerror(errno));
+	}
+	return false;
+}
+
+/* Begins with a plot, and the step from it that was last gone, if there is one. */
+static bool begin_with(struct store *store, const struct plot *plot, const struct text *words,
+	struct file_error *error)
+{
+	const struct plot_stamp stamp = store_stamp(store);
+	struct text text = TEXT_EMPTY;
+	uint64_t sum = journal_text_begin(&text, &stamp, plot);
 	bool done;
+
+	if (words)
+		sum = journal_text_step(&text, sum, words);
+	done = begin(store, &text, sum, error);
+	text_fini(&text);
+	return done;
+}
+
+/* The first step begins a journal with the plot that it changed. */
+static bool begin_at_step(struct store *store, struct gone gone, const struct plot *plot,
+	struct file_error *error)
+{
+	struct plot before = { details_copy(&plot->details), ground_copy(&plot->ground) };
+	struct text words = TEXT_EMPTY;
+	bool done;
+
+	step_put(gone.step, &before, gone.side == STEP_AFTER ? STEP_BEFORE : STEP_AFTER);
+	change_write(gone.step, plot, &words);
+	done = begin_with(store, &before, &words, error);
+	text_fini(&words);
+	plot_fini(&before);
+	return done;
+}
+
+bool store_note(struct store *store, struct gone gone, const struct plot *plot,
+	struct file_error *error)
+{
+	struct journal *journal = &store->journal;
 
 	if (store->access == STORE_LOOKS)
 		return true;
-	name = rescue_name(store);
-	format_write(plot, &bytes);
-	done = file_write_like(name, store->path, &bytes, error);
-	text_fini(&bytes);
-	free(name);
-	return done;
-}
-
-bool store_rescued(const struct store *store, struct plot *plot, struct timespec *when)
-{
-	char *name = rescue_name(store);
-	struct text message = TEXT_EMPTY;
-	struct file_stamp stamp = file_stamp(name);
-	bool done = store->access != STORE_LOOKS && stamp.exists &&
-		store_read(name, plot, &message);
-
-	*when = stamp.changed;
-	text_fini(&message);
-	free(name);
-	return done;
-}
-
-void store_rescue_drop(const struct store *store)
-{
-	char *name = rescue_name(store);
-
-	if (store->access != STORE_LOOKS)
-		unlink(name);
-	free(name);
-}
-
-/* Renames over no other file; by a second link where the file system knows no such renaming. */
-static bool rename_to_new(const char *from, const char *to)
-{
-	if (renameat2(AT_FDCWD, from, AT_FDCWD, to, RENAME_NOREPLACE) == 0)
+	if (!journal->path)
+		return begin_at_step(store, gone, plot, error);
+	if (!journal_is_full(journal) && journal_add(journal, gone, plot))
 		return true;
-	return (errno == EINVAL || errno == ENOSYS) && link(from, to) == 0 && unlink(from) == 0;
+	/* Where it cannot be begun anew, it grows on. */
+	return begin_with(store, plot, NULL, error) || journal_add(journal, gone, plot);
 }
 
-bool store_rescue_keep(const struct store *store, char **kept)
+bool store_hold(struct store *store, const struct plot *plot, struct file_error *error)
 {
-	char *name = rescue_name(store);
-	bool is_taken = store->access != STORE_LOOKS;
+	if (store->access == STORE_LOOKS)
+		return true;
+	if (!begin_with(store, plot, NULL, error))
+		return false;
+	journal_flush(&store->journal);
+	return true;
+}
 
-	*kept = NULL;
-	for (int i = 1; is_taken && i <= RESCUED_MOST; i++) {
-		char suffix[32] = ".rescued";
+int store_sync(struct store *store)
+{
+	return journal_sync(&store->journal);
+}
 
-		if (i > 1)
-			snprintf(suffix, sizeof suffix, ".rescued-%d", i);
-		*kept = path_beside(store->path, "", suffix);
-		if (rename_to_new(name, *kept))
-			break;
-		is_taken = errno == EEXIST;
-		free(*kept);
-		*kept = NULL;
-	}
-	free(name);
-	return *kept != NULL;
+void store_forget(struct store *store)
+{
+	journal_drop(&store->journal);
+	if (store->taken)
+		unlink(store->taken);
+	free(store->taken);
+	store->taken = NULL;
 }

@@ -1,28 +1,28 @@
-/* One plot's files: the plot itself, the lock beside it that keeps a second session from
- * writing, and the rescue file beside it that holds unsaved work when a session ends badly.
+/* One plot's files: the plot itself, the lock beside it that keeps a second session from writing,
+ * and the journal beside it that holds unsaved work from stroke to stroke.
  *
- * The lock is held on a file of its own, since each save replaces the plot's inode; the system
- * lets go of it when the process ends, however it ends. Names beside "court.plot":
- * ".court.plot.lock" and ".court.plot.rescue". */
+ * Names beside "court.plot": ".court.plot.lock" and ".court.plot.journal"; without a lock the
+ * journal's name ends in the process, ".court.plot.journal.1234". Where no such file can be beside
+ * the plot, the journal is among the user's state (path_in_state). */
 #ifndef PLOT_HISTORY_STORE_H
 #define PLOT_HISTORY_STORE_H
 
 #include "base/file.h"
 #include "plot/format/format.h"
+#include "plot/history/journal.h"
+#include "plot/history/lock.h"
 
-enum store_access {
-	STORE_WRITES,      /* ours to write */
-	STORE_LOOKS,       /* another session has it: the process `holder` */
-	/* no lock could be had here (read-only directory, no locks): may be written */
-	STORE_UNGUARDED
-};
+enum { STORE_PLACES = 2 };
 
 struct store {
 	char *path;
 	enum store_access access;
-	int lock;                /* descriptor, -1: none */
-	long holder;             /* process that has the lock, 0 if unknown */
+	struct lock lock;
 	struct file_stamp stamp; /* of the plot when it was last read or written */
+	uint64_t hash;           /* of its bytes then */
+	char *places[STORE_PLACES]; /* for the journal, tried in this order; NULL: none */
+	struct journal journal;
+	char *taken;             /* another file, whose work this session goes on with; NULL */
 };
 
 /* Reads and parses the file ("-": standard input) into an empty plot. On failure message holds
@@ -30,9 +30,10 @@ struct store {
  * empty. */
 bool store_read(const char *path, struct plot *plot, struct text *message);
 
-/* Takes the lock if it is free. Cannot fail. The file need not exist. */
+/* Takes the lock if it is free, and removes what killed processes left half written. Cannot fail.
+ * The file need not exist. */
 void store_open(struct store *store, const char *path);
-/* Lets go of the lock and removes its file; the rescue file stays. */
+/* Lets go of the lock and removes its file; the journal stays. */
 void store_close(struct store *store);
 
 /* True where path leads to the store's own plot, which need not exist. */
@@ -40,23 +41,26 @@ bool store_is_of(const struct store *store, const char *path);
 
 /* Reads the plot and remembers its stamp. */
 bool store_load(struct store *store, struct plot *plot, struct text *message);
-/* True where the file is no longer as it was last read or written here. */
+/* True where the file no longer holds what was last read or written here. */
 bool store_is_changed(const struct store *store);
-/* Writes the plot as file_write does and removes the rescue file. Refused while the plot is another
- * session's. */
+/* What a journal begun now says the plot's file was. */
+struct plot_stamp store_stamp(const struct store *store);
+/* Whether the session that has the plot is still there; its process in store->lock.holder. */
+bool store_is_held(struct store *store);
+/* Writes the plot as file_write does; unsaved work is then nowhere else. Refused while the plot is
+ * another session's. */
 bool store_save(struct store *store, const struct plot *plot, struct file_error *error);
-
-/* Writes the rescue file, with the plot's mode, for its owner alone before there is a plot: what is
- * private stays so. Nothing where the plot is another session's. */
-bool store_rescue(const struct store *store, const struct plot *plot, struct file_error *error);
-/* Reads the rescue file into an empty plot; false where there is none that can be read, or it is
- * another session's. *when is when it was written. */
-bool store_rescued(const struct store *store, struct plot *plot, struct timespec *when);
-/* Removes the rescue file, if there is one and it is not another session's. */
-void store_rescue_drop(const struct store *store);
-/* Renames the rescue file to "NAME.rescued" beside the plot, "NAME.rescued-2" and so on where
- * that is taken: it is kept but no longer offered. *kept is the new name, for the caller to
- * free; NULL, false where there is none to keep. */
-bool store_rescue_keep(const struct store *store, char **kept);
+/* Whether there was a place for a journal when the plot was opened. */
+bool store_has_place(const struct store *store);
+/* Writes down the step last gone, of which the plot is now at the other side. False, error saying
+ * why, where that cannot be: what was written down then stays as it was. */
+bool store_note(struct store *store, struct gone gone, const struct plot *plot,
+	struct file_error *error);
+/* Begins the journal with the plot as it is, on the disk. As with store_note. */
+bool store_hold(struct store *store, const struct plot *plot, struct file_error *error);
+/* journal_sync. */
+int store_sync(struct store *store);
+/* Removes what the session wrote down, and the file whose work it took up. */
+void store_forget(struct store *store);
 
 #endif

@@ -1,0 +1,28 @@
+/* Files on the way to their place: written as ".parterre-PID-N" in the folder of the file that they
+ * are to be, then renamed. A process writes one at a time. */
+#ifndef BASE_TEMPORARY_H
+#define BASE_TEMPORARY_H
+
+#include <stdbool.h>
+
+struct temporary {
+	char *name;
+	int fd;
+};
+
+/* Begins one that is to be `path`: a new file, for its owner alone. errno says what failed. */
+bool temporary_begin(struct temporary *t, const char *path);
+/* Gives it its name, whoever had that, or only where nobody has. True: it is there, and open still;
+ * else it is gone, and errno says why. */
+bool temporary_place(struct temporary *t, const char *path, bool is_over);
+/* Gives it up. errno stays. */
+void temporary_drop(struct temporary *t);
+
+/* Removes what is being written; for the handler of a signal that ends the process. */
+void temporary_abandon(void);
+/* Removes what processes that were killed have left in the folder of `path`. */
+void temporary_sweep(const char *path);
+
+bool process_is_gone(long process);
+
+#endif
