@@ -54,6 +54,8 @@ int main(int argc, char **argv)
 		return shown("parterre " VERSION "\n");
 	if (strcmp(argv[1], "takeoff") == 0)
 		return command_takeoff(argc - 1, argv + 1);
+	if (argv[1][0] == '\0')
+		return misunderstood("a plot needs a name", "");
 	if (argv[1][0] == '-')
 		return misunderstood("unknown option ", argv[1]);
 	if (argc > 2)

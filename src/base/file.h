@@ -54,6 +54,9 @@ bool file_write_new(const char *path, const char *like, const struct text *text,
 bool file_fail(struct file_error *error, const char *act, const char *path, const char *why);
 
 struct file_stamp file_stamp(const char *path);
+/* True where path leads to nothing, so that a file may be made there; false also where it leads in
+ * a circle or through what may not be entered. */
+bool file_is_missing(const char *path);
 bool file_stamp_equal(const struct file_stamp *a, const struct file_stamp *b);
 /* True when both paths name one file, also by way of links. */
 bool file_is_same(const char *a, const char *b);

@@ -1,5 +1,6 @@
 #include "base/file.h"
 
+#include <errno.h>
 #include <sys/stat.h>
 
 struct file_stamp file_stamp(const char *path)
@@ -10,6 +11,13 @@ struct file_stamp file_stamp(const char *path)
 		return (struct file_stamp){ .exists = false };
 	return (struct file_stamp){ true, S_ISREG(status.st_mode), status.st_dev, status.st_ino,
 		status.st_size, status.st_mtim, status.st_ctim };
+}
+
+bool file_is_missing(const char *path)
+{
+	struct stat status;
+
+	return stat(path, &status) < 0 && errno == ENOENT;
 }
 
 static bool time_equal(const struct timespec *a, const struct timespec *b)

@@ -19,7 +19,7 @@ static const char prefix[] = ".parterre-";
 
 enum { OWNER_ALONE = 0600, NUMBERS = 1000, OLD_S = 24 * 60 * 60 };
 
-/* The one that is being written, for temporary_abandon: a handler has no other way to it. */
+/* The one that is being written, for a signal: its handler has no other way to it. */
 static char *volatile unfinished;
 
 bool process_is_gone(long process)
@@ -85,10 +85,26 @@ void temporary_drop(struct temporary *t)
 	errno = cause;
 }
 
-void temporary_abandon(void)
+/* It dies of the signal: the handler is reset. */
+static void abandon(int signal)
 {
 	if (unfinished)
 		unlink(unfinished);
+	raise(signal);
+}
+
+void temporary_guard(void)
+{
+	static const int endings[] = { SIGHUP, SIGINT, SIGQUIT, SIGTERM, SIGPIPE, SIGALRM, SIGXCPU,
+		SIGUSR1, SIGUSR2 };
+
+	for (size_t i = 0; i < sizeof endings / sizeof *endings; i++) {
+		struct sigaction act = { .sa_handler = abandon, .sa_flags = (int)SA_RESETHAND };
+		struct sigaction was;
+
+		if (sigaction(endings[i], NULL, &was) == 0 && was.sa_handler == SIG_DFL)
+			sigaction(endings[i], &act, NULL);
+	}
 }
 
 /* The process in a name; 0: none is there. */

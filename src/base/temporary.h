@@ -18,8 +18,9 @@ bool temporary_place(struct temporary *t, const char *path, bool is_over);
 /* Gives it up. errno stays. */
 void temporary_drop(struct temporary *t);
 
-/* Removes what is being written; for the handler of a signal that ends the process. */
-void temporary_abandon(void);
+/* From now on signals that end the process remove what is being written first; those that are
+ * ignored stay so. */
+void temporary_guard(void);
 /* Removes what processes that were killed have left in the folder of `path`. */
 void temporary_sweep(const char *path);
 

@@ -1,5 +1,6 @@
 #include "report/command.h"
 #include "base/complain.h"
+#include "base/temporary.h"
 #include "plot/history/store.h"
 #include "report/deliver.h"
 #include "prices/prices.h"
@@ -84,6 +85,7 @@ struct asked {
 	const struct request *request;
 	const struct plot *plot;
 	const struct takeoff *takeoff;
+	const char *book; /* the path of the price book; NULL: none */
 };
 
 static void print_asked(struct sink *out, const void *context)
@@ -110,11 +112,13 @@ static int deliver(const struct asked *asked)
 {
 	const struct request *request = asked->request;
 	const struct file_content content = { print_asked, asked };
+	const struct delivery_from from = { request->plot, asked->book };
 	struct file_error error;
 
 	if (!request->output || strcmp(request->output, "-") == 0)
 		return print(asked);
-	switch (report_deliver(request->output, &content, request->plot, request->force, &error)) {
+	temporary_guard();
+	switch (report_deliver(request->output, &content, &from, request->force, &error)) {
 	case DELIVERY_DONE:
 		return 0;
 	case DELIVERY_WOULD_REPLACE:
@@ -126,15 +130,16 @@ static int deliver(const struct asked *asked)
 	return complain("%s", error.sentence);
 }
 
+/* book NULL: without prices. */
 static int takeoff(const struct request *request, const struct plot *plot,
-	const struct book *book)
+	const struct book *book, const char *book_path)
 {
 	struct arena arena = ARENA_EMPTY;
 	struct takeoff result;
 	int status;
 
 	takeoff_compute(&result, &arena, plot, book);
-	status = deliver(&(struct asked){ request, plot, &result });
+	status = deliver(&(struct asked){ request, plot, &result, book_path });
 	arena_clear(&arena);
 	return status;
 }
@@ -149,9 +154,9 @@ static int priced(const struct request *request, const struct plot *plot)
 	int status;
 
 	if (!path)
-		return takeoff(request, plot, NULL);
+		return takeoff(request, plot, NULL, NULL);
 	if (prices_read(path, &book, &message))
-		status = takeoff(request, plot, &book);
+		status = takeoff(request, plot, &book, path);
 	else
 		status = complain("%s", message.bytes);
 	book_fini(&book);

@@ -2,6 +2,7 @@
 #include "report/words/first_line.h"
 
 #include <stdio.h>
+#include <string.h>
 
 enum { LOOK_BYTES = 256 };
 
@@ -20,14 +21,21 @@ static bool holds_something_else(const char *path)
 	return length > 0 && !report_is_takeoff(head, length);
 }
 
+/* By whatever name. */
+static bool is_source(const char *path, const char *source)
+{
+	return source && file_is_same(path, strcmp(source, "-") == 0 ? "/dev/stdin" : source);
+}
+
 enum delivery report_deliver(const char *path, const struct file_content *content,
-	const char *plot_path, bool force, struct file_error *error)
+	const struct delivery_from *from, bool force, struct file_error *error)
 {
 	struct file_stamp there = file_stamp(path);
+	bool is_plot = is_source(path, from->plot);
 
-	if (file_is_same(path, plot_path)) {
-		snprintf(error->sentence, sizeof error->sentence,
-			"%.150s is the plot itself: nothing written", path);
+	if (is_plot || is_source(path, from->book)) {
+		snprintf(error->sentence, sizeof error->sentence, "%.150s is the %s: nothing "
+			"written", path, is_plot ? "plot itself" : "price book that it reads");
 		return DELIVERY_FAILED;
 	}
 	if (there.exists && there.is_regular && !force && holds_something_else(path)) {

@@ -10,10 +10,16 @@ enum delivery {
 	DELIVERY_FAILED         /* nothing written; error says why */
 };
 
-/* Writes the content to path atomically: never onto the plot itself or anything that is not a
+/* What a takeoff is made of, and may never be written over: files by their paths, "-" being standard
+ * input. NULL: no book. */
+struct delivery_from {
+	const char *plot, *book;
+};
+
+/* Writes the content to path atomically: never onto what it is made of or anything that is not a
  * regular file, and over another file only if that is a takeoff or `force` is set. error is
  * filled for all but DELIVERY_DONE. */
 enum delivery report_deliver(const char *path, const struct file_content *content,
-	const char *plot_path, bool force, struct file_error *error);
+	const struct delivery_from *from, bool force, struct file_error *error);
 
 #endif

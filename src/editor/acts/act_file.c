@@ -1,3 +1,4 @@
+#include "prices/prices.h"
 #include "report/deliver.h"
 #include "report/json/json.h"
 #include "report/text/print.h"
@@ -5,6 +6,7 @@
 #include "editor/acts/shared.h"
 #include "editor/sheets/sheet_ask.h"
 
+#include <stdlib.h>
 #include <string.h>
 
 static bool may_write_over(struct editor *editor, const char *sentence, const char *keep)
@@ -80,23 +82,31 @@ static void print_text(struct sink *out, const void *context)
 	report_text(out, editor->plot, &editor->takeoff, editor->name);
 }
 
-static bool takeoff_write(struct editor *editor, const char *path, struct fault *fault)
+/* Asks where another file is there. */
+static bool takeoff_deliver(struct editor *editor, const char *path, struct fault *fault)
 {
-	const char *plot = editor->store.path;
 	const struct file_content content = { ends_in(path, ".json") ? print_json : print_text,
 		editor };
+	char *book = prices_path(editor->plot, editor->store.path);
+	const struct delivery_from from = { editor->store.path, book };
 	struct file_error error;
-	enum delivery delivery;
+	enum delivery delivery = report_deliver(path, &content, &from, false, &error);
+
+	if (delivery == DELIVERY_WOULD_REPLACE && may_write_over(editor,
+		error.sentence, "Leave that file alone"))
+		delivery = report_deliver(path, &content, &from, true, &error);
+	free(book);
+	return delivery == DELIVERY_DONE || fault_set(fault, 0, "%s.", error.sentence);
+}
+
+static bool takeoff_write(struct editor *editor, const char *path, struct fault *fault)
+{
 	int snags;
 
 	editor_refresh(editor);
 	snags = (int)editor->takeoff.snags.count;
-	delivery = report_deliver(path, &content, plot, false, &error);
-	if (delivery == DELIVERY_WOULD_REPLACE && may_write_over(editor,
-		error.sentence, "Leave that file alone"))
-		delivery = report_deliver(path, &content, plot, true, &error);
-	if (delivery != DELIVERY_DONE)
-		return fault_set(fault, 0, "%s.", error.sentence);
+	if (!takeoff_deliver(editor, path, fault))
+		return false;
 	if (!editor->takeoff.complete)
 		editor_say(editor, "Takeoff written to %s. It is incomplete: see the snags.", path);
 	else if (snags)

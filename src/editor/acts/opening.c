@@ -6,7 +6,7 @@
 
 bool opening_read(struct editor *editor, struct text *message)
 {
-	bool exists = editor->store.stamp.exists;
+	bool exists = !file_is_missing(editor->store.path);
 	struct plot plot;
 
 	if (!exists && editor->store.access == STORE_LOOKS) {
