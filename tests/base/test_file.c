@@ -6,6 +6,7 @@
 #include "support/scratch.h"
 
 #include <dirent.h>
+#include <errno.h>
 #include <fcntl.h>
 #include <signal.h>
 #include <stdio.h>
@@ -419,6 +420,17 @@ START_TEST(a_file_one_may_not_write_is_refused_though_its_folder_is_free)
 }
 END_TEST
 
+/* Has the user's state in a folder of that name. */
+static void state_in(const char *name)
+{
+	char *path;
+
+	ck_assert_int_eq(mkdir(name, 0700), 0);
+	path = realpath(name, NULL);
+	setenv("XDG_STATE_HOME", path, 1);
+	free(path);
+}
+
 START_TEST(in_a_folder_that_takes_no_new_file_the_old_one_is_written_over)
 {
 	struct stat status;
@@ -426,12 +438,18 @@ START_TEST(in_a_folder_that_takes_no_new_file_the_old_one_is_written_over)
 	plain_user();
 	make("file", "a longer old text", 0600);
 	status = status_of("file");
+	state_in("state");
 	ck_assert_int_eq(chmod(".", 0500), 0);
 	ck_assert_msg(write_to("file", "new"), "%s", error.sentence);
 	check_holds("file", "new");
 	ck_assert(status_of("file").st_ino == status.st_ino);
 	check_fails("another", "cannot write another: Permission denied");
-	ck_assert_int_eq(entries(), 1);
+	ck_assert_int_eq(entries(), 2);
+	ck_assert_int_eq(rmdir("state/parterre"), 0); /* nothing is left in it */
+	/* Without a place for a copy the old text stays. */
+	setenv("XDG_STATE_HOME", "/nowhere", 1);
+	check_fails("file", "cannot keep a copy before writing over file: ");
+	check_holds("file", "new");
 	ck_assert_int_eq(chmod(".", 0700), 0);
 	usual_user();
 }
@@ -481,6 +499,44 @@ START_TEST(what_does_not_fit_leaves_a_file_with_two_names_whole)
 }
 END_TEST
 
+/* The third time it is printed, into the file itself, the disk is full: the copy has gone before,
+ * and how much there is to write. */
+static void print_until_full(struct sink *sink, const void *context)
+{
+	static int times;
+
+	if (++times == 3) {
+		struct rlimit none = { 0, RLIM_INFINITY };
+
+		signal(SIGXFSZ, SIG_IGN);
+		getrlimit(RLIMIT_FSIZE, &none);
+		none.rlim_cur = 0;
+		setrlimit(RLIMIT_FSIZE, &none);
+	}
+	sink_add(sink, context);
+}
+
+START_TEST(a_rewriting_that_fails_midway_names_the_copy_that_is_left)
+{
+	const struct file_content content = { print_until_full, "the new text" };
+	struct rlimit was;
+
+	make("file", "old", 0600);
+	ck_assert_int_eq(link(in("file"), in("other")), 0);
+	getrlimit(RLIMIT_FSIZE, &was);
+	ck_assert(!file_print(in("file"), &content, &error));
+	ck_assert_int_eq(setrlimit(RLIMIT_FSIZE, &was), 0);
+	ck_assert_ptr_nonnull(strstr(error.sentence, "cannot finish rewriting "));
+	ck_assert_ptr_nonnull(strstr(error.sentence, "; what it should hold is in "));
+	ck_assert_ptr_nonnull(strstr(error.sentence, "/.file.copy"));
+	check_holds(".file.copy", "the new text");
+	ck_assert_int_eq(status_of(".file.copy").st_mode, S_IFREG | 0600);
+	ck_assert(write_to(in("file"), "newer"));
+	check_holds("other", "newer");
+	ck_assert_int_eq(entries(), 2);
+}
+END_TEST
+
 /* Writes texts of one letter, a to d in turn, of some 100 kB, for ever. */
 static void write_for_ever(const char *path)
 {
@@ -523,13 +579,13 @@ END_TEST
 
 /* ---- Files like others ----------------------------------------------------------------------- */
 
-static bool write_like(const char *path, const char *like, const char *string)
+static bool write_new(const char *path, const char *like, const char *string)
 {
 	struct text text = TEXT_EMPTY;
 	bool done;
 
 	text_add(&text, string);
-	done = file_write_like(path, like, &text, &error);
+	done = file_write_new(path, like, &text, &error);
 	text_fini(&text);
 	return done;
 }
@@ -537,31 +593,29 @@ static bool write_like(const char *path, const char *like, const char *string)
 START_TEST(a_file_beside_another_is_no_more_public_than_that)
 {
 	make("plot", "plot", 0640);
-	ck_assert(write_like(in("side"), in("plot"), "new"));
+	ck_assert(write_new(in("side"), in("plot"), "new"));
 	check_holds("side", "new");
 	ck_assert_int_eq(status_of("side").st_mode, S_IFREG | 0640);
-	make("plot", "plot", 0600);
-	ck_assert(write_like(in("side"), in("plot"), "newer"));
-	check_holds("side", "newer");
-	ck_assert_int_eq(status_of("side").st_mode, S_IFREG | 0600);
-	ck_assert(write_like(in("alone"), in("missing"), "new"));
+	ck_assert(write_new(in("alone"), in("missing"), "new"));
 	ck_assert_int_eq(status_of("alone").st_mode, S_IFREG | 0600);
 	ck_assert_int_eq(entries(), 3);
 }
 END_TEST
 
-START_TEST(a_link_laid_in_its_way_is_replaced_and_not_followed)
+START_TEST(what_has_its_name_already_is_neither_replaced_nor_followed)
 {
 	make("target", "kept", 0600);
-	ck_assert_int_eq(symlink("target", in("side")), 0);
-	ck_assert(write_like(in("side"), in("target"), "new"));
-	check_holds("target", "kept");
-	check_holds("side", "new");
-	ck_assert(S_ISREG(status_of("side").st_mode));
+	ck_assert_int_eq(symlink("target", in("link")), 0);
+	ck_assert_int_eq(symlink("nowhere", in("lost")), 0);
 	ck_assert_int_eq(mkdir(in("folder"), 0700), 0);
-	ck_assert(!write_like(in("folder"), in("target"), "new"));
-	ck_assert_ptr_nonnull(strstr(error.sentence, "/folder: Is a directory"));
-	ck_assert_int_eq(entries(), 3);
+	for (int i = 0; i < 4; i++) {
+		const char *name = (const char *[]){ "target", "link", "lost", "folder" }[i];
+
+		ck_assert(!write_new(in(name), in("target"), "new"));
+		ck_assert_int_eq(errno, EEXIST);
+	}
+	check_holds("target", "kept");
+	ck_assert_int_eq(entries(), 4);
 }
 END_TEST
 
@@ -662,6 +716,7 @@ static void add_writing(TCase *writing)
 	tcase_add_test(writing, in_a_folder_that_takes_no_new_file_the_old_one_is_written_over);
 	tcase_add_test(writing, what_does_not_fit_leaves_the_old_file_whole);
 	tcase_add_test(writing, what_does_not_fit_leaves_a_file_with_two_names_whole);
+	tcase_add_test(writing, a_rewriting_that_fails_midway_names_the_copy_that_is_left);
 	tcase_add_test(writing, a_writer_killed_at_any_moment_leaves_one_whole_text);
 }
 
@@ -709,7 +764,7 @@ Suite *test_suite(void)
 	tcase_add_test(reading, a_long_path_is_cut_between_characters);
 	add_writing(writing);
 	tcase_add_test(like, a_file_beside_another_is_no_more_public_than_that);
-	tcase_add_test(like, a_link_laid_in_its_way_is_replaced_and_not_followed);
+	tcase_add_test(like, what_has_its_name_already_is_neither_replaced_nor_followed);
 	tcase_add_test(name, a_stamp_changes_with_the_file);
 	tcase_add_test(name, one_file_is_known_by_all_its_names);
 	tcase_add_test(name, a_name_beside_a_file_is_the_same_by_all_links_to_it);

@@ -10,69 +10,130 @@
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
+#include <sys/resource.h>
+#include <unistd.h>
 
 #define ROWS (const char *[])
 
-static bool rescued(struct desk *b, struct plot *plot)
+static bool has_journal(const struct desk *b)
 {
-	struct timespec when;
+	char path[4200];
 
-	plot_init(plot);
-	return store_rescued(&b->editor.store, plot, &when);
+	snprintf(path, sizeof path, "%s/.garden.plot.journal", b->folder);
+	return access(path, F_OK) == 0;
 }
 
-START_TEST(every_tenth_stroke_is_followed_by_a_rescue_file)
+/* What the journal says the plot is. */
+static void check_journal(const struct desk *b)
 {
-	struct desk *b = desk_new(ROWS { "bbbbbbbbbbbbbbbbbbbbbb", NULL });
+	struct text text = TEXT_EMPTY;
+	struct file_error error;
+	struct plot_stamp stamp;
 	struct plot plot;
+	const char *why;
 
-	for (int stroke = 1; stroke <= 20; stroke++) {
-		desk_press(b, PRESS_DELETE);
-		desk_press(b, PRESS_RIGHT);
-		bool has_file = rescued(b, &plot);
-
-		ck_assert_msg(has_file == (stroke >= 10), "after stroke %d", stroke);
-		if (stroke == 10 || stroke == 20)
-			ck_assert(plot_equal(&plot, b->editor.plot));
-		plot_fini(&plot);
-	}
-	desk_free(b);
-}
-END_TEST
-
-START_TEST(nothing_is_rescued_that_is_saved_or_not_begun_or_only_looked_at)
-{
-	struct desk *b = desk_new(ROWS { "bb", NULL });
-	struct plot plot;
-
-	editor_rescue(&b->editor);
-	ck_assert(!rescued(b, &plot));
-	desk_press(b, PRESS_DELETE);
-	b->editor.has_begun = false;
-	editor_rescue(&b->editor);
-	ck_assert(!rescued(b, &plot));
-	b->editor.has_begun = true;
-	b->editor.store.access = STORE_LOOKS;
-	editor_rescue(&b->editor);
-	ck_assert(!rescued(b, &plot));
-	b->editor.store.access = STORE_WRITES;
-	editor_rescue(&b->editor);
-	ck_assert(rescued(b, &plot));
+	ck_assert_ptr_nonnull(b->editor.store.journal.path);
+	ck_assert(file_read(b->editor.store.journal.path, 1 << 20, &text, &error));
+	plot_init(&plot);
+	ck_assert_int_eq(journal_text_read(&text, &plot, &stamp, &why), JOURNAL_WHOLE);
+	ck_assert(plot_equal(&plot, b->editor.plot));
 	plot_fini(&plot);
+	text_fini(&text);
+}
+
+START_TEST(each_stroke_and_step_back_is_in_the_journal_before_the_next_key)
+{
+	struct desk *b = desk_new(ROWS { "bbbbbbbb", NULL });
+
+	desk_press(b, PRESS_RIGHT);
+	ck_assert(!has_journal(b));
+	for (int i = 0; i < 5; i++) {
+		desk_press(b, PRESS_DELETE);
+		check_journal(b);
+		desk_press(b, PRESS_RIGHT);
+	}
+	for (int i = 0; i < 5; i++) {
+		desk_press(b, PRESS_BACKSPACE);
+		check_journal(b);
+	}
+	desk_type(b, "+");
+	check_journal(b);
+	ck_assert(editor_has_rescue(&b->editor));
 	desk_free(b);
 }
 END_TEST
 
-START_TEST(leaving_without_saving_drops_the_rescue_file)
+START_TEST(an_end_by_choice_leaves_no_journal)
 {
+	static const char *const answers[] = { "Leave without saving", "Save and leave" };
 	struct desk *b = desk_new(ROWS { "bb", NULL });
-	struct plot plot;
 
 	desk_press(b, PRESS_DELETE);
-	editor_rescue(&b->editor);
-	desk_answer(b, ROWS { "Leave without saving", NULL });
+	if (_i < 2)
+		desk_answer(b, ROWS { answers[_i], NULL });
+	else
+		desk_press(b, PRESS_BACKSPACE); /* nothing is unsaved, but there is a journal */
+	ck_assert(has_journal(b));
 	desk_type(b, "<");
-	ck_assert(!rescued(b, &plot));
+	ck_assert(b->editor.is_over);
+	ck_assert(!has_journal(b));
+	desk_free(b);
+}
+END_TEST
+
+static void check_end(struct desk *b, const char *words)
+{
+	struct text said = TEXT_EMPTY;
+
+	editor_rescue(&b->editor, &said);
+	ck_assert_msg(*words ? strstr(said.bytes, words) != NULL : said.length == 0, "%s",
+		said.bytes);
+	text_fini(&said);
+}
+
+START_TEST(a_session_that_is_cut_off_says_where_its_work_is)
+{
+	struct desk *b = desk_new(ROWS { "bb", NULL });
+
+	check_end(b, "");
+	desk_press(b, PRESS_DELETE);
+	check_end(b, "The plot is not saved: its work is kept in ");
+	check_end(b, "/.garden.plot.journal and offered at the next start.");
+	check_journal(b);
+	desk_press(b, PRESS_BACKSPACE);
+	check_end(b, "");
+	ck_assert(!has_journal(b));
+	b->editor.has_begun = false;
+	check_end(b, "");
+	desk_free(b);
+}
+END_TEST
+
+/* Strokes that no journal takes; then there is room again. */
+START_TEST(strokes_that_cannot_be_written_down_are_counted_and_said)
+{
+	struct desk *b = desk_new(ROWS { "bbbb", NULL });
+	struct rlimit was, none;
+
+	signal(SIGXFSZ, SIG_IGN);
+	getrlimit(RLIMIT_FSIZE, &was);
+	none = (struct rlimit){ 0, was.rlim_max };
+	desk_press(b, PRESS_DELETE);
+	ck_assert_int_eq(setrlimit(RLIMIT_FSIZE, &none), 0);
+	desk_press(b, PRESS_RIGHT);
+	desk_press(b, PRESS_DELETE);
+	desk_says(b, "No rescue: cannot write ");
+	ck_assert(!editor_has_rescue(&b->editor));
+	desk_press(b, PRESS_RIGHT);
+	desk_press(b, PRESS_DELETE);
+	check_end(b, "2 strokes are lost: cannot write ");
+	check_end(b, "File too large. What came before is kept in ");
+	ck_assert_int_eq(setrlimit(RLIMIT_FSIZE, &was), 0);
+	desk_press(b, PRESS_RIGHT);
+	desk_press(b, PRESS_DELETE);
+	ck_assert(editor_has_rescue(&b->editor));
+	check_journal(b);
+	check_end(b, "The plot is not saved: its work is kept in ");
 	desk_free(b);
 }
 END_TEST
@@ -305,9 +366,10 @@ Suite *test_suite(void)
 	Suite *suite = suite_create("editor");
 	TCase *rescue = suite_case(suite, "rescue"), *state = suite_case(suite, "state");
 
-	tcase_add_test(rescue, every_tenth_stroke_is_followed_by_a_rescue_file);
-	tcase_add_test(rescue, nothing_is_rescued_that_is_saved_or_not_begun_or_only_looked_at);
-	tcase_add_test(rescue, leaving_without_saving_drops_the_rescue_file);
+	tcase_add_test(rescue, each_stroke_and_step_back_is_in_the_journal_before_the_next_key);
+	tcase_add_loop_test(rescue, an_end_by_choice_leaves_no_journal, 0, 3);
+	tcase_add_test(rescue, a_session_that_is_cut_off_says_where_its_work_is);
+	tcase_add_test(rescue, strokes_that_cannot_be_written_down_are_counted_and_said);
 	tcase_add_test(state, from_an_edit_on_nothing_is_shown_that_was_computed_before);
 	tcase_add_test_raise_signal(state, a_plot_changed_by_no_edit_makes_its_stroke_abort,
 		SIGABRT);

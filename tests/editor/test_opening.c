@@ -8,39 +8,51 @@
 
 #include "editor/acts/opening.h"
 
+#include <fcntl.h>
+#include <signal.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
+#include <sys/stat.h>
+#include <sys/wait.h>
 #include <unistd.h>
 
 #define ROWS (const char *[])
 
-/* The court, copied to a folder of its own. */
-static struct desk *court(void)
+static char *folder, path[4200];
+
+/* The court, copied to a folder of its own; nothing is opened yet. */
+static void court_lay_out(void)
 {
 	struct text bytes = TEXT_EMPTY;
 	struct file_error error;
-	char *folder = scratch_new(), path[4200];
-	struct desk *b;
 
+	folder = scratch_new();
 	snprintf(path, sizeof path, "%s/court.plot", folder);
 	ck_assert(file_read("plots/court.plot", 1 << 20, &bytes, &error));
 	ck_assert(file_write(path, bytes.bytes, bytes.length, &error));
 	text_fini(&bytes);
-	b = desk_open(path);
+}
+
+static struct desk *sit(void)
+{
+	struct desk *b = desk_open(path);
+
 	b->folder = folder;
 	return b;
 }
 
+static struct desk *court(void)
+{
+	court_lay_out();
+	return sit();
+}
+
 static struct desk *nothing(void)
 {
-	char *folder = scratch_new(), path[4200];
-	struct desk *b;
-
+	folder = scratch_new();
 	snprintf(path, sizeof path, "%s/new.plot", folder);
-	b = desk_open(path);
-	b->folder = folder;
-	return b;
+	return sit();
 }
 
 static void read_it(struct desk *b)
@@ -51,14 +63,70 @@ static void read_it(struct desk *b)
 	text_fini(&message);
 }
 
-/* Leaves a rescue file that has a lawn where the court has a bed. */
-static void rescue_leave(struct desk *b)
+/* ">" goes right, "<" takes back. */
+static void type(struct desk *b, const char *keys)
+{
+	for (; *keys; keys++)
+		desk_press(b, *keys == '>' ? PRESS_RIGHT : *keys == '<' ? PRESS_BACKSPACE : *keys);
+}
+
+/* A session of its own that answers, types and is killed. */
+static void cut_off(const char *const *answers, const char *keys)
+{
+	pid_t child = fork();
+
+	if (child == 0) {
+		struct desk *b = desk_open(path);
+
+		read_it(b);
+		desk_answer(b, answers);
+		opening_ask(&b->editor);
+		type(b, keys);
+		raise(SIGKILL);
+	}
+	ck_assert_int_eq(waitpid(child, NULL, 0), child);
+}
+
+/* A sundial on the court's first cell, and its image, that were not saved. */
+static void leave_a_stroke(void)
+{
+	court_lay_out();
+	cut_off(NULL, "S ");
+}
+
+static const char *in_folder(const char *name)
+{
+	static char full[2][5000];
+	static int next;
+
+	next = !next;
+	snprintf(full[next], sizeof full[next], "%s/%s", folder, name);
+	return full[next];
+}
+
+static void file_put(const char *name, const char *bytes)
 {
 	struct file_error error;
 
-	read_it(b);
-	lay_rectangle(editor_edit(&b->editor), rectangle_between(1, 1, 1, 1), 'l');
-	ck_assert(store_rescue(&b->editor.store, b->editor.plot, &error));
+	ck_assert_msg(file_write(in_folder(name), bytes, strlen(bytes), &error), "%s", error.sentence);
+}
+
+static bool has_file(const char *name)
+{
+	return access(in_folder(name), F_OK) == 0;
+}
+
+/* The file becomes so many seconds younger. */
+static void file_age(const char *name, time_t seconds)
+{
+	const char *full = in_folder(name);
+	struct timespec times[2];
+	struct stat status;
+
+	ck_assert_int_eq(stat(full, &status), 0);
+	times[0] = status.st_atim;
+	times[1] = (struct timespec){ status.st_mtim.tv_sec + seconds, status.st_mtim.tv_nsec };
+	ck_assert_int_eq(utimensat(AT_FDCWD, full, times, 0), 0);
 }
 
 static char cell(const struct desk *b, int x, int y)
@@ -66,15 +134,22 @@ static char cell(const struct desk *b, int x, int y)
 	return ground_cell(&b->editor.plot->ground, x, y);
 }
 
+static void open_with(struct desk *b, const char *const *answers)
+{
+	read_it(b);
+	desk_answer(b, answers);
+	opening_ask(&b->editor);
+}
+
 START_TEST(a_plot_is_opened_without_a_question)
 {
 	struct desk *b = court();
 
-	read_it(b);
-	opening_ask(&b->editor);
+	open_with(b, NULL);
 	ck_assert_int_eq(b->editor.plot->ground.columns, 14);
 	ck_assert_int_eq(b->editor.hand, 'b');
 	ck_assert(editor_is_saved(&b->editor) && b->editor.has_begun && !b->editor.is_over);
+	ck_assert(editor_has_rescue(&b->editor));
 	desk_free(b);
 }
 END_TEST
@@ -83,9 +158,8 @@ START_TEST(a_plot_with_an_error_is_not_opened)
 {
 	struct desk *b = court();
 	struct text message = TEXT_EMPTY;
-	struct file_error error;
 
-	ck_assert(file_write(b->path, "parterre-plot 1\ncell 1\n", 23, &error));
+	file_put("court.plot", "parterre-plot 1\ncell 1\n");
 	ck_assert(!opening_read(&b->editor, &message));
 	ck_assert_ptr_nonnull(strstr(message.bytes, "court.plot:2:6: found 1, expected "));
 	text_fini(&message);
@@ -93,43 +167,72 @@ START_TEST(a_plot_with_an_error_is_not_opened)
 }
 END_TEST
 
+START_TEST(links_in_a_circle_are_no_new_plot)
+{
+	struct text message = TEXT_EMPTY;
+	struct desk *b;
+
+	court_lay_out();
+	ck_assert_int_eq(unlink(path), 0);
+	ck_assert_int_eq(symlink("court.plot", path), 0);
+	b = sit();
+	ck_assert(!opening_read(&b->editor, &message));
+	ck_assert_ptr_nonnull(strstr(message.bytes, "Too many levels of symbolic links"));
+	text_fini(&message);
+	desk_free(b);
+}
+END_TEST
+
+/* ---- Rescued work ---------------------------------------------------------------------------- */
+
 START_TEST(rescued_work_is_taken_up)
 {
-	struct desk *b = court();
-	struct plot plot;
-	struct timespec when;
+	struct desk *b;
 
-	rescue_leave(b);
-	read_it(b);
-	desk_answer(b, ROWS { "Take up the rescued work", NULL });
-	opening_ask(&b->editor);
-	ck_assert_ptr_nonnull(strstr(b->asked, "was rescued"));
-	ck_assert_int_eq(cell(b, 1, 1), 'l');
+	leave_a_stroke();
+	b = sit();
+	open_with(b, ROWS { "Take up the rescued work", NULL });
+	desk_asked(b, "A session ended before this plot was saved. Its work of ");
+	desk_asked(b, " was rescued. 2 cells differ.");
+	ck_assert_str_eq(b->first, "Take up the rescued work");
+	ck_assert_int_eq(cell(b, 0, 0), 'S');
 	ck_assert(!editor_is_saved(&b->editor));
-
 	/* Until it is saved, it stays rescued. */
-	plot_init(&plot);
-	ck_assert(store_rescued(&b->editor.store, &plot, &when));
-	plot_fini(&plot);
+	ck_assert(has_file(".court.plot.journal"));
 	desk_type(b, "$");
-	ck_assert(!store_rescued(&b->editor.store, &plot, &when));
+	ck_assert(!has_file(".court.plot.journal"));
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(what_is_drawn_on_after_rescued_work_is_rescued_with_it)
+{
+	struct desk *b;
+
+	leave_a_stroke();
+	cut_off(ROWS { "Take up the rescued work", NULL }, "");
+	cut_off(ROWS { "Take up the rescued work", NULL }, "S>>> ");
+	b = sit();
+	open_with(b, ROWS { "Take up the rescued work", NULL });
+	desk_asked(b, "4 cells differ.");
+	ck_assert_int_eq(cell(b, 0, 0), 'S');
+	ck_assert_int_eq(cell(b, 3, 0), 'S');
 	desk_free(b);
 }
 END_TEST
 
 START_TEST(rescued_work_is_set_aside_and_kept)
 {
-	struct desk *b = court();
+	struct desk *b;
 	char kept[5000];
 
-	rescue_leave(b);
-	read_it(b);
-	desk_answer(b, ROWS { "Set it aside", NULL });
-	opening_ask(&b->editor);
-	ck_assert_int_eq(cell(b, 1, 1), 'b');
+	leave_a_stroke();
+	b = sit();
+	open_with(b, ROWS { "Set it aside and draw on from the plot", NULL });
+	ck_assert_int_ne(cell(b, 0, 0), 'S');
 	ck_assert(editor_is_saved(&b->editor) && !b->editor.is_looking);
 	snprintf(kept, sizeof kept, "%s.rescued", b->path);
-	ck_assert_int_eq(access(kept, R_OK), 0);
+	ck_assert(has_file("court.plot.rescued"));
 	desk_says(b, kept);
 	desk_free(b);
 }
@@ -137,56 +240,229 @@ END_TEST
 
 START_TEST(the_saved_plot_can_be_looked_at_and_nothing_touches_the_rescued_work)
 {
-	struct desk *b = court();
-	struct plot plot;
-	struct timespec when;
+	struct desk *b;
 
-	rescue_leave(b);
-	read_it(b);
-	desk_answer(b, ROWS { "Look at the saved plot", NULL });
-	opening_ask(&b->editor);
-	ck_assert_int_eq(cell(b, 1, 1), 'b');
+	leave_a_stroke();
+	b = sit();
+	open_with(b, ROWS { "Look at the saved plot", NULL });
+	ck_assert_int_ne(cell(b, 0, 0), 'S');
 	desk_type(b, " $");
 	desk_says(b, "rescued work waits");
 	desk_type(b, "<");
 	ck_assert(b->editor.is_over);
-	plot_init(&plot);
-	ck_assert(store_rescued(&b->editor.store, &plot, &when));
-	plot_fini(&plot);
+	ck_assert(has_file(".court.plot.journal"));
 	desk_free(b);
 }
 END_TEST
 
 START_TEST(a_question_about_rescued_work_that_is_left_ends_the_session)
 {
-	struct desk *b = court();
-	struct plot plot;
-	struct timespec when;
+	struct desk *b;
 
-	rescue_leave(b);
-	read_it(b);
-	desk_answer(b, ROWS { "", NULL });
-	opening_ask(&b->editor);
+	leave_a_stroke();
+	b = sit();
+	open_with(b, ROWS { "", NULL });
 	ck_assert(b->editor.is_over);
-	editor_rescue(&b->editor);
-	plot_init(&plot);
-	ck_assert(store_rescued(&b->editor.store, &plot, &when));
-	ck_assert_int_eq(ground_cell(&plot.ground, 1, 1), 'l');
-	plot_fini(&plot);
+	ck_assert(has_file(".court.plot.journal"));
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(work_that_is_in_the_plot_already_is_dropped_silently)
+{
+	struct desk *b;
+
+	court_lay_out();
+	cut_off(NULL, "S <");
+	b = sit();
+	open_with(b, NULL);
+	ck_assert_uint_eq(b->editor.message.length, 0);
+	ck_assert(!has_file(".court.plot.journal"));
+	desk_free(b);
+}
+END_TEST
+
+/* As a kill between a save's rename and the journal's removal leaves it. */
+START_TEST(a_journal_that_outlived_its_save_is_dropped_or_told_to_be_older)
+{
+	struct text journal = TEXT_EMPTY;
+	struct file_error error;
+	struct desk *b;
+
+	leave_a_stroke();
+	ck_assert(file_read(in_folder(".court.plot.journal"), 1 << 20, &journal, &error));
+	b = desk_open(path);
+	open_with(b, ROWS { "Take up the rescued work", NULL });
+	desk_type(b, "$");
+	desk_free(b);
+	file_put(".court.plot.journal", journal.bytes);
+	b = desk_open(path);
+	open_with(b, NULL);
+	ck_assert(!has_file(".court.plot.journal"));
+	type(b, "S>>> $");
+	desk_free(b);
+	/* The saved plot went on: it has two sundials, the journal one. */
+	file_put(".court.plot.journal", journal.bytes);
+	file_age(".court.plot.journal", -100);
+	b = sit();
+	open_with(b, ROWS { "Set it aside and draw on from the plot", NULL });
+	desk_asked(b, "This plot was written on ");
+	desk_asked(b, ", and work of ");
+	desk_asked(b, " was rescued. 2 cells differ.");
+	ck_assert_str_eq(b->first, "Set it aside and draw on from the plot");
+	ck_assert_int_eq(cell(b, 3, 0), 'S');
+	desk_free(b);
+	text_fini(&journal);
+}
+END_TEST
+
+static const struct {
+	time_t journal; /* seconds after the plot, which was written since the journal began */
+	const char *first;
+} ages[] = {
+	{ 5, "Take up the rescued work" }, { -5, "Set it aside and draw on from the plot" },
+};
+
+START_TEST(of_a_plot_that_was_written_since_and_rescued_work_the_later_comes_first)
+{
+	struct desk *b;
+
+	leave_a_stroke();
+	file_put("court.plot", "parterre-plot 1\ntitle \"Mine\"\nunits imperial\ncell 1 ft\n\n"
+		"bed b \"Bed\"\n\nground 3 x 1\n  bbb\n");
+	file_age("court.plot", 100);
+	file_age(".court.plot.journal", 100 + ages[_i].journal);
+	b = sit();
+	open_with(b, ROWS { "Look at the saved plot", NULL });
+	ck_assert_str_eq(b->first, ages[_i].first);
+	desk_asked(b, "The size of the plan, the title, the legend, the fences and other details "
+		"differ.");
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(at_the_same_time_the_plot_comes_first)
+{
+	struct timespec times[2] = { { 1764370000, 5 }, { 1764370000, 5 } };
+	struct desk *b;
+
+	leave_a_stroke();
+	ck_assert_int_eq(utimensat(AT_FDCWD, path, times, 0), 0);
+	ck_assert_int_eq(utimensat(AT_FDCWD, in_folder(".court.plot.journal"), times, 0), 0);
+	b = sit();
+	open_with(b, ROWS { "Look at the saved plot", NULL });
+	ck_assert_str_eq(b->first, "Set it aside and draw on from the plot");
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(what_cannot_be_read_is_said_and_kept)
+{
+	struct desk *b;
+
+	court_lay_out();
+	file_put(".court.plot.journal", "parterre-journal 7\n");
+	b = sit();
+	open_with(b, NULL);
+	desk_says(b, "A rescue file cannot be read: another version of the program wrote it.");
+	desk_says(b, "court.plot.rescued.");
+	ck_assert(has_file("court.plot.rescued"));
+	desk_type(b, "S ");
+	ck_assert(has_file(".court.plot.journal"));
+	desk_type(b, "$");
+	ck_assert(has_file("court.plot.rescued"));
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(a_file_of_an_earlier_version_is_offered_after_what_is_unreadable)
+{
+	struct desk *b;
+
+	court_lay_out();
+	file_put(".court.plot.journal", "");
+	file_put(".court.plot.rescue", "parterre-plot 1\nunits imperial\ncell 1 ft\n\n"
+		"bed b \"Bed\"\n\nground 3 x 1\n  bbb\n");
+	b = sit();
+	open_with(b, ROWS { "Take up the rescued work", NULL });
+	ck_assert_int_eq(b->editor.plot->ground.columns, 3);
+	desk_says(b, "it is empty");
+	desk_says(b, "The rescued work is taken up");
+	ck_assert(!has_file(".court.plot.rescue"));
+	ck_assert(has_file(".court.plot.journal"));
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(a_plot_in_pieces_is_opened_where_its_work_was_rescued)
+{
+	static const char *const answers[] = { "Leave both as they are", "Take up the rescued work" };
+	struct desk *b;
+
+	leave_a_stroke();
+	file_put("court.plot", "parterre-plot 1\nunits imp");
+	b = sit();
+	open_with(b, ROWS { answers[_i], NULL });
+	desk_asked(b, "The plot cannot be read: ");
+	desk_asked(b, "court.plot:2:7: found imp, expected imperial or metric.");
+	ck_assert_int_eq(b->editor.is_over, _i == 0);
+	ck_assert(has_file(".court.plot.journal"));
+	if (_i == 1) {
+		ck_assert_int_eq(cell(b, 0, 0), 'S');
+		desk_type(b, "$");
+		desk_says(b, "Saved in ");
+		ck_assert(!has_file(".court.plot.journal"));
+	}
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(work_on_a_plot_that_was_never_saved_is_offered_without_one_to_look_at)
+{
+	struct desk *b;
+
+	folder = scratch_new();
+	snprintf(path, sizeof path, "%s/new.plot", folder);
+	cut_off(ROWS { "Title: Herb court", NULL }, "");
+	b = sit();
+	open_with(b, ROWS { "Take up the rescued work", NULL });
+	ck_assert_ptr_null(strstr(b->offered, "Look"));
+	ck_assert_ptr_null(strstr(b->asked, "differ"));
+	ck_assert_str_eq(block_value(&b->editor.plot->details.head, HEAD_TITLE)->as.text,
+		"Herb court");
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(that_nothing_can_be_rescued_is_said_at_once)
+{
+	struct desk *b;
+
+	court_lay_out();
+	file_put("state", "");
+	setenv("XDG_STATE_HOME", in_folder("state"), 1);
+	ck_assert_int_eq(mkdir(in_folder(".court.plot.journal"), 0700), 0);
+	b = sit();
+	open_with(b, NULL);
+	desk_says(b, "No rescue can be kept here: save often.");
+	ck_assert(!editor_has_rescue(&b->editor));
+	desk_type(b, "S ");
+	desk_says(b, "No rescue: ");
 	desk_free(b);
 }
 END_TEST
 
 START_TEST(who_looks_on_is_not_asked_about_the_others_rescue_file)
 {
-	struct desk *b = court(), *other;
+	struct desk *b, *other;
 
-	rescue_leave(b);
+	leave_a_stroke();
+	b = sit();
 	other = desk_open(b->path);
 	read_it(other);
 	opening_ask(&other->editor);
 	ck_assert(other->editor.is_looking && !other->editor.is_over);
-	ck_assert_int_eq(other->editor.store.holder, getpid());
+	ck_assert_int_eq(other->editor.store.lock.holder, getpid());
 	desk_free(other);
 	desk_free(b);
 }
@@ -302,19 +578,37 @@ START_TEST(what_is_wrong_with_a_new_plot_is_said_and_asked_for_again)
 }
 END_TEST
 
+static void add_rescue(TCase *rescue)
+{
+	tcase_add_test(rescue, a_plot_is_opened_without_a_question);
+	tcase_add_test(rescue, a_plot_with_an_error_is_not_opened);
+	tcase_add_test(rescue, links_in_a_circle_are_no_new_plot);
+	tcase_add_test(rescue, rescued_work_is_taken_up);
+	tcase_add_test(rescue, what_is_drawn_on_after_rescued_work_is_rescued_with_it);
+	tcase_add_test(rescue, rescued_work_is_set_aside_and_kept);
+	tcase_add_test(rescue,
+		the_saved_plot_can_be_looked_at_and_nothing_touches_the_rescued_work);
+	tcase_add_test(rescue, a_question_about_rescued_work_that_is_left_ends_the_session);
+	tcase_add_test(rescue, work_that_is_in_the_plot_already_is_dropped_silently);
+	tcase_add_test(rescue, a_journal_that_outlived_its_save_is_dropped_or_told_to_be_older);
+	tcase_add_loop_test(rescue,
+		of_a_plot_that_was_written_since_and_rescued_work_the_later_comes_first, 0, 2);
+	tcase_add_test(rescue, at_the_same_time_the_plot_comes_first);
+	tcase_add_test(rescue, what_cannot_be_read_is_said_and_kept);
+	tcase_add_test(rescue, a_file_of_an_earlier_version_is_offered_after_what_is_unreadable);
+	tcase_add_loop_test(rescue, a_plot_in_pieces_is_opened_where_its_work_was_rescued, 0, 2);
+	tcase_add_test(rescue,
+		work_on_a_plot_that_was_never_saved_is_offered_without_one_to_look_at);
+	tcase_add_test(rescue, that_nothing_can_be_rescued_is_said_at_once);
+	tcase_add_test(rescue, who_looks_on_is_not_asked_about_the_others_rescue_file);
+}
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("opening");
 	TCase *rescue = suite_case(suite, "rescue"), *begin = suite_case(suite, "begin");
 
-	tcase_add_test(rescue, a_plot_is_opened_without_a_question);
-	tcase_add_test(rescue, a_plot_with_an_error_is_not_opened);
-	tcase_add_test(rescue, rescued_work_is_taken_up);
-	tcase_add_test(rescue, rescued_work_is_set_aside_and_kept);
-	tcase_add_test(rescue,
-		the_saved_plot_can_be_looked_at_and_nothing_touches_the_rescued_work);
-	tcase_add_test(rescue, a_question_about_rescued_work_that_is_left_ends_the_session);
-	tcase_add_test(rescue, who_looks_on_is_not_asked_about_the_others_rescue_file);
+	add_rescue(rescue);
 	tcase_add_test(begin, a_new_plot_is_being_begun_by_one_session_only);
 	tcase_add_test(begin, a_new_plot_starts_from_the_answers_in_the_form_and_with_nothing_set);
 	tcase_add_test(begin, a_metric_plot_starts_with_rounder_values_set);

@@ -154,7 +154,7 @@ START_TEST(another_users_lock_holds_and_can_be_taken_over)
 	ck_assert_int_eq(seteuid(NOBODY), 0);
 	store_open(&store, "file");
 	ck_assert_int_eq(store.access, STORE_LOOKS);
-	ck_assert_int_eq(store.holder, root);
+	ck_assert_int_eq(store.lock.holder, root);
 	store_close(&store);
 	ck_assert_int_eq(seteuid(0), 0);
 	kill(root, SIGKILL);

@@ -1,13 +1,14 @@
-/* A plot's files: the lock that lets one session write, the rescue file, what happens outside. */
+/* A plot's files: the lock that lets one session write, the journal, what happens outside. */
 #include "plot/history/store.h"
+#include "base/path.h"
+#include "base/temporary.h"
+#include "support/folder.h"
 #include "support/plot_check.h"
 #include "support/plots.h"
 #include "support/runner.h"
-#include "support/scratch.h"
 
-#include <dirent.h>
+#include <errno.h>
 #include <fcntl.h>
-#include <signal.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -15,59 +16,23 @@
 #include <sys/wait.h>
 #include <unistd.h>
 
-enum { NAMES = 8, NAME_ROOM = 1024, NOBODY = 65534 };
+enum { NAME_ROOM = 4300, NOBODY = 65534 };
 
 static const char *const rows[] = { "bb..", "b..p", NULL };
 
-static char *folder;
 static struct plot plot; /* of those rows */
 static struct file_error error;
 
 static void start(void)
 {
-	folder = scratch_new();
+	folder_start();
 	plot_from_rows(&plot, rows);
 }
 
 static void end(void)
 {
 	plot_fini(&plot);
-	scratch_remove(folder);
-}
-
-/* The path of a name in the folder; good until NAMES more are asked for. */
-static const char *in(const char *name)
-{
-	static char paths[NAMES][NAME_ROOM];
-	static int next;
-	char *path = paths[next = (next + 1) % NAMES];
-
-	snprintf(path, NAME_ROOM, "%s/%s", folder, name);
-	return path;
-}
-
-static void make(const char *name, const char *text)
-{
-	FILE *file = fopen(in(name), "w");
-
-	ck_assert_ptr_nonnull(file);
-	fputs(text, file);
-	ck_assert_int_eq(fclose(file), 0);
-}
-
-static bool is_there(const char *name)
-{
-	struct stat status;
-
-	return lstat(in(name), &status) == 0;
-}
-
-static int mode_of(const char *name)
-{
-	struct stat status;
-
-	ck_assert_int_eq(lstat(in(name), &status), 0);
-	return status.st_mode & 07777;
+	folder_end();
 }
 
 /* Whether the file holds the plot. */
@@ -108,8 +73,8 @@ START_TEST(one_session_writes_and_the_next_only_looks)
 {
 	struct store first = saved(), second = opened("court.plot", STORE_LOOKS), third;
 
-	ck_assert_int_eq(second.holder, getpid());
-	ck_assert_int_eq(first.holder, 0);
+	ck_assert_int_eq(second.lock.holder, getpid());
+	ck_assert_int_eq(first.lock.holder, 0);
 	ck_assert(is_there(".court.plot.lock"));
 	store_close(&second);
 	ck_assert(is_there(".court.plot.lock"));
@@ -150,34 +115,6 @@ START_TEST(other_names_of_a_plot_have_its_lock_and_other_plots_their_own)
 }
 END_TEST
 
-/* Runs `act` in a process of its own, which says when it is done and then waits to be killed. */
-static pid_t session_start(void (*act)(void))
-{
-	int ends[2];
-	char done;
-	pid_t child;
-
-	ck_assert_int_eq(pipe(ends), 0);
-	child = fork();
-	if (child == 0) {
-		act();
-		if (write(ends[1], "!", 1) == 1)
-			for (;;)
-				pause();
-		_exit(1);
-	}
-	ck_assert_int_eq(read(ends[0], &done, 1), 1);
-	close(ends[0]);
-	close(ends[1]);
-	return child;
-}
-
-static void session_kill(pid_t session)
-{
-	kill(session, SIGKILL);
-	ck_assert_int_eq(waitpid(session, NULL, 0), session);
-}
-
 static void act_open(void)
 {
 	struct store store;
@@ -185,27 +122,18 @@ static void act_open(void)
 	store_open(&store, in("court.plot"));
 }
 
-static void act_open_and_rescue(void)
-{
-	struct store store;
-
-	store_open(&store, in("court.plot"));
-	if (!store_rescue(&store, &plot, &error))
-		_exit(1);
-}
-
 START_TEST(a_session_killed_lets_go_of_its_lock)
 {
 	pid_t session = session_start(act_open);
 	struct store store = opened("court.plot", STORE_LOOKS);
 
-	ck_assert_int_eq(store.holder, session);
+	ck_assert_int_eq(store.lock.holder, session);
 	store_close(&store);
 	session_kill(session);
 	ck_assert(is_there(".court.plot.lock"));
 	store = opened("court.plot", STORE_WRITES);
 	struct store second = opened("court.plot", STORE_LOOKS);
-	ck_assert_int_eq(second.holder, getpid());
+	ck_assert_int_eq(second.lock.holder, getpid());
 	store_close(&second);
 	store_close(&store);
 	ck_assert(!is_there(".court.plot.lock"));
@@ -298,27 +226,36 @@ END_TEST
 START_TEST(who_only_looks_writes_nothing)
 {
 	struct store first = saved(), second;
-	struct plot changed, rescued;
-	struct timespec when;
-	char *kept;
+	struct plot changed;
 
 	plot_from_rows(&changed, (const char *const[]){ "p", NULL });
-	plot_init(&rescued);
-	ck_assert(store_rescue(&first, &plot, &error));
+	ck_assert(store_hold(&first, &plot, &error));
 	second = opened("court.plot", STORE_LOOKS);
 	ck_assert(!store_save(&second, &changed, &error));
 	ck_assert_ptr_nonnull(strstr(error.sentence, "another session (process "));
-	ck_assert(store_rescue(&second, &changed, &error));
+	ck_assert(store_hold(&second, &changed, &error));
 	ck_assert(holds("court.plot", &plot));
-	ck_assert(holds(".court.plot.rescue", &plot));
-	ck_assert(!store_rescued(&second, &rescued, &when));
-	store_rescue_drop(&second);
-	ck_assert(!store_rescue_keep(&second, &kept));
-	ck_assert_ptr_null(kept);
-	ck_assert(is_there(".court.plot.rescue"));
+	store_forget(&second);
+	ck_assert(is_there(".court.plot.journal"));
 	store_close(&second);
 	store_close(&first);
+	ck_assert_int_eq(folder_count(), 2);
 	plot_fini(&changed);
+}
+END_TEST
+
+START_TEST(who_looks_is_told_whether_the_writer_is_still_there)
+{
+	pid_t session = session_start(act_open);
+	struct store second = opened("court.plot", STORE_LOOKS);
+
+	ck_assert(store_is_held(&second));
+	ck_assert_int_eq(second.lock.holder, session);
+	session_kill(session);
+	ck_assert(!store_is_held(&second));
+	ck_assert_int_eq(unlink(in(".court.plot.lock")), 0);
+	ck_assert(!store_is_held(&second));
+	store_close(&second);
 }
 END_TEST
 
@@ -410,156 +347,295 @@ START_TEST(a_change_outside_is_noticed)
 }
 END_TEST
 
-/* ---- Rescue ---------------------------------------------------------------------------------- */
-
-START_TEST(a_session_killed_leaves_its_work_to_the_next)
-{
-	pid_t session = session_start(act_open_and_rescue);
-	struct plot rescued;
-	struct timespec when = { 0 };
-	struct store store;
-
-	session_kill(session);
-	store = opened("court.plot", STORE_WRITES);
-	plot_init(&rescued);
-	ck_assert(store_rescued(&store, &rescued, &when));
-	ck_assert(plot_equal(&rescued, &plot));
-	ck_assert_int_ge(when.tv_sec, time(NULL) - 60);
-	ck_assert_int_le(when.tv_sec, time(NULL) + 1);
-	ck_assert(store_save(&store, &rescued, &error));
-	ck_assert(!is_there(".court.plot.rescue"));
-	ck_assert(holds("court.plot", &plot));
-	plot_fini(&rescued);
-	store_close(&store);
-}
-END_TEST
-
-START_TEST(where_nothing_was_left_nothing_is_rescued)
+START_TEST(the_same_bytes_are_no_change_whatever_else_became_of_the_file)
 {
 	struct store store = saved();
-	struct plot rescued;
-	struct timespec when;
-	char *kept;
+	struct text bytes = bytes_of("court.plot");
+	struct timespec times[2];
+	struct stat was;
 
-	plot_init(&rescued);
-	ck_assert(!store_rescued(&store, &rescued, &when));
-	ck_assert(!store_rescue_keep(&store, &kept));
-	ck_assert_ptr_null(kept);
-	store_rescue_drop(&store);
-	/* Half a plot is none. */
-	make(".court.plot.rescue", "parterre-plot 1\nunits metric\n");
-	ck_assert(!store_rescued(&store, &rescued, &when));
-	ck_assert_ptr_null(rescued.ground.cells);
+	ck_assert_int_eq(link(in("court.plot"), in("backup")), 0);
+	ck_assert(!store_is_changed(&store));
+	make("copy", bytes.bytes);
+	ck_assert_int_eq(rename(in("copy"), in("court.plot")), 0);
+	ck_assert(!store_is_changed(&store));
+	/* The same length and time with other bytes: only the time of the inode tells. */
+	ck_assert(store_save(&store, &plot, &error));
+	ck_assert_int_eq(stat(in("court.plot"), &was), 0);
+	times[0] = was.st_atim;
+	times[1] = was.st_mtim;
+	*strchr(bytes.bytes, 'f') = 'm';
+	make("court.plot", bytes.bytes);
+	ck_assert_int_eq(utimensat(AT_FDCWD, in("court.plot"), times, 0), 0);
+	ck_assert(store_is_changed(&store));
 	store_close(&store);
+	text_fini(&bytes);
 }
 END_TEST
 
-START_TEST(a_rescue_file_is_replaced_dropped_by_saving_and_left_by_closing)
+/* ---- The journal ----------------------------------------------------------------------------- */
+
+static struct history *history;
+
+/* A stroke that changes the cell, written down. */
+static bool stroke(struct store *store, int cell, char letter)
+{
+	plot.ground.cells[cell] = letter;
+	ck_assert(history_record(history, &plot));
+	return store_note(store, history_last(history), &plot, &error);
+}
+
+static void check_journal(const char *name, const struct plot *expected,
+	const struct plot_stamp *expected_stamp)
+{
+	struct text text = bytes_of(name);
+	struct plot_stamp stamp;
+	struct plot read;
+	const char *why;
+
+	plot_init(&read);
+	ck_assert_int_eq(journal_text_read(&text, &read, &stamp, &why), JOURNAL_WHOLE);
+	ck_assert(plot_equal(&read, expected));
+	ck_assert(plot_stamp_equal(&stamp, expected_stamp));
+	plot_fini(&read);
+	text_fini(&text);
+}
+
+/* The plot that the journal began with is the one that was saved. */
+START_TEST(the_first_stroke_begins_the_journal_with_the_plot_as_it_was_saved)
 {
 	struct store store = saved();
-	struct plot later;
+	struct plot_stamp stamp = store_stamp(&store);
+	struct text saved_text = bytes_of("court.plot"), text;
 
-	plot_from_rows(&later, (const char *const[]){ "p.", NULL });
-	ck_assert(store_rescue(&store, &plot, &error));
-	ck_assert(store_rescue(&store, &later, &error));
-	ck_assert(holds(".court.plot.rescue", &later));
+	history = history_new(&plot);
+	ck_assert(!is_there(".court.plot.journal"));
+	ck_assert_int_eq(store_sync(&store), -1);
+	ck_assert(stroke(&store, 2, 'p'));
+	text = bytes_of(".court.plot.journal");
+	ck_assert_ptr_nonnull(strstr(text.bytes, saved_text.bytes));
+	ck_assert_int_eq(mode_of(".court.plot.journal"), 0600);
+	check_journal(".court.plot.journal", &plot, &stamp);
+	ck_assert(stroke(&store, 3, 'p'));
+	check_journal(".court.plot.journal", &plot, &stamp);
+	ck_assert_int_eq(folder_count(), 3);
+	/* Closing leaves it: the session may have been cut off. */
 	store_close(&store);
-	ck_assert(is_there(".court.plot.rescue"));
-	store = opened("court.plot", STORE_WRITES);
-	store_rescue_drop(&store);
-	ck_assert(!is_there(".court.plot.rescue"));
-	store_close(&store);
-	plot_fini(&later);
+	check_journal(".court.plot.journal", &plot, &stamp);
+	text_fini(&text);
+	text_fini(&saved_text);
+	history_free(history);
 }
 END_TEST
 
-START_TEST(a_save_that_fails_leaves_the_rescue_file)
+START_TEST(a_save_takes_the_journal_away_and_the_next_stroke_begins_another)
+{
+	struct store store = saved();
+	struct plot_stamp stamp;
+	struct place at;
+
+	history = history_new(&plot);
+	ck_assert(stroke(&store, 2, 'p'));
+	ck_assert(store_save(&store, &plot, &error));
+	ck_assert(!is_there(".court.plot.journal"));
+	stamp = store_stamp(&store);
+	/* Taking back what was saved is work that is not saved. */
+	ck_assert(history_undo(history, &plot, &at));
+	ck_assert(store_note(&store, history_last(history), &plot, &error));
+	check_journal(".court.plot.journal", &plot, &stamp);
+	store_forget(&store);
+	ck_assert(!is_there(".court.plot.journal"));
+	store_close(&store);
+	ck_assert_int_eq(folder_count(), 1);
+	history_free(history);
+}
+END_TEST
+
+START_TEST(a_save_that_fails_leaves_the_journal)
 {
 	struct store store = opened("court.plot", STORE_WRITES);
 
-	ck_assert(store_rescue(&store, &plot, &error));
+	ck_assert(store_hold(&store, &plot, &error));
 	ck_assert_int_eq(mkfifo(in("court.plot"), 0600), 0);
 	ck_assert(!store_save(&store, &plot, &error));
 	ck_assert_ptr_nonnull(strstr(error.sentence, "it is not a regular file"));
-	ck_assert(is_there(".court.plot.rescue"));
+	check_journal(".court.plot.journal", &plot, &(struct plot_stamp){ .exists = false });
 	store_close(&store);
 }
 END_TEST
 
-START_TEST(a_rescue_file_is_as_private_as_the_plot)
+/* However many strokes: twice the plot, or the plot and 64 kB, and one more stroke. */
+START_TEST(a_journal_is_begun_anew_before_it_grows_without_end)
 {
-	struct store store = opened("court.plot", STORE_WRITES);
+	struct store store = saved();
+	struct text bytes = bytes_of("court.plot");
+	size_t most = 2 * bytes.length + 64 * 1024 + 1000, largest = 0;
+	struct stat status;
 
-	ck_assert(store_rescue(&store, &plot, &error));
-	ck_assert_int_eq(mode_of(".court.plot.rescue"), 0600);
+	history = history_new(&plot);
+	for (int i = 0; i < 5000; i++) {
+		ck_assert(stroke(&store, 2, i % 2 ? 'p' : 'b'));
+		ck_assert_int_eq(stat(in(".court.plot.journal"), &status), 0);
+		largest = (size_t)status.st_size > largest ? (size_t)status.st_size : largest;
+	}
+	ck_assert_uint_lt(largest, most);
+	ck_assert_uint_gt(largest, 64 * 1024);
+	ck_assert_int_lt(status.st_size, (off_t)largest);
+	check_journal(".court.plot.journal", &plot, &(struct plot_stamp){ .exists = true,
+		.written = store.stamp.written, .length = bytes.length, .hash = store.hash });
+	ck_assert_int_eq(folder_count(), 3);
+	store_close(&store);
+	text_fini(&bytes);
+	history_free(history);
+}
+END_TEST
+
+/* As where names are long: none of a journal fits beside the plot. */
+START_TEST(where_no_journal_can_be_beside_the_plot_it_is_among_the_users_state)
+{
+	struct store store;
+	char *state;
+
+	ck_assert_int_eq(mkdir(in(".court.plot.journal"), 0700), 0);
+	store = opened("court.plot", STORE_WRITES);
+	state = path_in_state(in("court.plot"), ".journal");
+	ck_assert_int_ne(access(state, F_OK), 0);
+	ck_assert(store_has_place(&store));
+	ck_assert(store_hold(&store, &plot, &error));
+	ck_assert_str_eq(store.journal.path, state);
+	ck_assert_int_eq(access(state, R_OK), 0);
+	store_forget(&store);
+	ck_assert_int_ne(access(state, F_OK), 0);
+	store_close(&store);
+	free(state);
+}
+END_TEST
+
+START_TEST(a_name_as_long_as_names_may_be_has_its_journal_there)
+{
+	for (size_t length = 240; length <= 255; length++) {
+		char name[256];
+		struct store store;
+
+		memset(name, 'n', length);
+		name[length] = '\0';
+		store_open(&store, in(name));
+		ck_assert(store_has_place(&store));
+		ck_assert(store_save(&store, &plot, &error));
+		ck_assert_msg(store_hold(&store, &plot, &error), "%zu: %s", length, error.sentence);
+		store_forget(&store);
+		store_close(&store);
+	}
+	ck_assert_int_eq(folder_count(), 16);
+}
+END_TEST
+
+START_TEST(without_a_place_for_a_journal_it_is_said_why)
+{
+	struct store store;
+
+	ck_assert_int_eq(mkdir(in(".court.plot.journal"), 0700), 0);
+	make("state", "");
+	setenv("XDG_STATE_HOME", in("state"), 1);
+	store = opened("court.plot", STORE_WRITES);
+	ck_assert(!store_has_place(&store));
+	ck_assert(!store_hold(&store, &plot, &error));
+	ck_assert_ptr_nonnull(strstr(error.sentence, "there is no place for it"));
+	history = history_new(&plot);
+	ck_assert(!stroke(&store, 2, 'p'));
 	ck_assert(store_save(&store, &plot, &error));
-	ck_assert_int_eq(chmod(in("court.plot"), 0640), 0);
-	ck_assert(store_rescue(&store, &plot, &error));
-	ck_assert_int_eq(mode_of(".court.plot.rescue"), 0640);
-	store_rescue_drop(&store);
-	/* A link that somebody laid there leads nobody's plot away. */
-	make("victim", "kept");
-	ck_assert_int_eq(symlink("victim", in(".court.plot.rescue")), 0);
-	ck_assert(store_rescue(&store, &plot, &error));
-	ck_assert(holds(".court.plot.rescue", &plot));
-	ck_assert(!holds("victim", &plot));
 	store_close(&store);
+	unsetenv("XDG_STATE_HOME");
+	unsetenv("HOME");
+	store = opened("court.plot", STORE_WRITES);
+	ck_assert(!store_has_place(&store));
+	store_close(&store);
+	history_free(history);
 }
 END_TEST
 
-START_TEST(work_that_is_kept_is_no_longer_offered_and_lies_over_nothing)
+START_TEST(without_a_lock_two_sessions_have_a_journal_each_and_leave_the_others)
 {
-	static const char *const names[] = { "court.plot.rescued", "court.plot.rescued-2",
-		"court.plot.rescued-3" };
-	struct store store = saved();
-	struct plot rescued;
-	struct timespec when;
+	struct store first, second;
+	char name[64];
 
-	plot_init(&rescued);
-	make(names[1], "somebody's");
-	for (int i = 0; i < 3; i += 2) {
-		char *kept = NULL;
-
-		ck_assert(store_rescue(&store, &plot, &error));
-		ck_assert(store_rescue_keep(&store, &kept));
-		ck_assert_str_eq(kept, in(names[i]));
-		ck_assert(holds(names[i], &plot));
-		ck_assert(!is_there(".court.plot.rescue"));
-		ck_assert(!store_rescued(&store, &rescued, &when));
-		free(kept);
-	}
-	ck_assert(!holds(names[1], &plot));
-	store_close(&store);
+	ck_assert_int_eq(mkdir(in(".court.plot.lock"), 0700), 0);
+	first = opened("court.plot", STORE_UNGUARDED);
+	second = opened("court.plot", STORE_UNGUARDED);
+	ck_assert(store_hold(&first, &plot, &error));
+	snprintf(name, sizeof name, ".court.plot.journal.%ld", (long)getpid());
+	ck_assert(is_there(name));
+	store_forget(&second);
+	ck_assert(store_save(&second, &plot, &error));
+	store_close(&second);
+	ck_assert(is_there(name));
+	store_forget(&first);
+	ck_assert(!is_there(name));
+	store_close(&first);
 }
 END_TEST
 
-START_TEST(in_a_folder_that_takes_no_file_a_plot_is_saved_without_lock_or_rescue)
+static void write_and_die(void)
 {
-	char *was = realpath(".", NULL), *whole = folder;
+	struct temporary left;
+
+	if (!temporary_begin(&left, in("court.plot")))
+		_exit(1);
+}
+
+START_TEST(what_a_killed_process_left_half_written_is_swept_by_the_next_writer)
+{
+	pid_t session = session_start(write_and_die);
+	struct store store;
+
+	ck_assert_int_eq(folder_count(), 1);
+	store = opened("other.plot", STORE_WRITES); /* while it lives it may still be written */
+	ck_assert_int_eq(folder_count(), 2);
+	store_close(&store);
+	session_kill(session);
+	make(".parterre-notes", "kept"); /* nobody's, and new */
+	make("parterre-1-1", "kept");
+	store = opened("court.plot", STORE_WRITES);
+	ck_assert_int_eq(folder_count(), 3);
+	store_close(&store);
+	ck_assert_int_eq(folder_count(), 2);
+}
+END_TEST
+
+START_TEST(in_a_folder_that_takes_no_file_a_plot_is_saved_and_rescued_without_one)
+{
 	struct store store = saved();
 
 	store_close(&store);
-	ck_assert_int_eq(chdir(folder), 0);
-	folder = strdup(".");
-	if (getuid() == 0) {
-		ck_assert_int_eq(chown(".", NOBODY, NOBODY), 0);
-		ck_assert_int_eq(chown("court.plot", NOBODY, NOBODY), 0);
-		ck_assert_int_eq(seteuid(NOBODY), 0);
-	}
+	if (getuid() == 0)
+		ck_assert_int_eq(chown(in("court.plot"), NOBODY, NOBODY), 0);
+	plain_user();
 	ck_assert_int_eq(chmod(".", 0500), 0);
+	setenv("XDG_STATE_HOME", "/nowhere", 1);
 	store = opened("court.plot", STORE_UNGUARDED);
+	ck_assert(!store_has_place(&store));
 	plot_set(&plot, 0, HEAD_NORTH, "90");
+	/* Nor can a copy be kept while the old plot is written over. */
+	ck_assert(!store_save(&store, &plot, &error));
+	ck_assert_ptr_nonnull(strstr(error.sentence,
+		"cannot keep a copy before writing over court.plot"));
+	store_close(&store);
+
+	ck_assert_int_eq(chmod(".", 0700), 0);
+	ck_assert_int_eq(mkdir("state", 0700), 0);
+	char *state = realpath("state", NULL);
+	ck_assert_int_eq(chmod(".", 0500), 0);
+	setenv("XDG_STATE_HOME", state, 1);
+	free(state);
+	store = opened("court.plot", STORE_UNGUARDED);
+	ck_assert(store_has_place(&store));
+	ck_assert_msg(store_hold(&store, &plot, &error), "%s", error.sentence);
 	ck_assert_msg(store_save(&store, &plot, &error), "%s", error.sentence);
 	ck_assert(holds("court.plot", &plot));
-	ck_assert(!store_rescue(&store, &plot, &error));
-	ck_assert_ptr_nonnull(strstr(error.sentence, ".court.plot.rescue: Permission denied"));
 	store_close(&store);
 	ck_assert_int_eq(chmod(".", 0700), 0);
-	ck_assert(getuid() != 0 || seteuid(0) == 0);
-	ck_assert_int_eq(chdir(was), 0);
-	free(was);
-	free(folder);
-	folder = whole;
+	ck_assert_int_eq(folder_count(), 2);
+	usual_user();
 }
 END_TEST
 
@@ -573,34 +649,43 @@ static void add_lock(TCase *lock)
 	tcase_add_test(lock, a_lock_file_that_somebody_removed_is_not_mistaken_for_the_next_ones);
 	tcase_add_test(lock, where_no_lock_can_be_had_the_plot_is_open_unguarded);
 	tcase_add_test(lock, who_only_looks_writes_nothing);
+	tcase_add_test(lock, who_looks_is_told_whether_the_writer_is_still_there);
 }
 
-static void add_rescue(TCase *rescue)
+static void add_journal(TCase *journal)
 {
-	tcase_add_test(rescue, a_session_killed_leaves_its_work_to_the_next);
-	tcase_add_test(rescue, where_nothing_was_left_nothing_is_rescued);
-	tcase_add_test(rescue, a_rescue_file_is_replaced_dropped_by_saving_and_left_by_closing);
-	tcase_add_test(rescue, a_save_that_fails_leaves_the_rescue_file);
-	tcase_add_test(rescue, a_rescue_file_is_as_private_as_the_plot);
-	tcase_add_test(rescue, work_that_is_kept_is_no_longer_offered_and_lies_over_nothing);
-	tcase_add_test(rescue,
-		in_a_folder_that_takes_no_file_a_plot_is_saved_without_lock_or_rescue);
+	tcase_add_test(journal,
+		the_first_stroke_begins_the_journal_with_the_plot_as_it_was_saved);
+	tcase_add_test(journal, a_save_takes_the_journal_away_and_the_next_stroke_begins_another);
+	tcase_add_test(journal, a_save_that_fails_leaves_the_journal);
+	tcase_add_test(journal, a_journal_is_begun_anew_before_it_grows_without_end);
+	tcase_add_test(journal,
+		where_no_journal_can_be_beside_the_plot_it_is_among_the_users_state);
+	tcase_add_test(journal, a_name_as_long_as_names_may_be_has_its_journal_there);
+	tcase_add_test(journal, without_a_place_for_a_journal_it_is_said_why);
+	tcase_add_test(journal,
+		without_a_lock_two_sessions_have_a_journal_each_and_leave_the_others);
+	tcase_add_test(journal,
+		what_a_killed_process_left_half_written_is_swept_by_the_next_writer);
+	tcase_add_test(journal,
+		in_a_folder_that_takes_no_file_a_plot_is_saved_and_rescued_without_one);
 }
 
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("store");
 	TCase *lock = suite_case(suite, "lock"), *reading = suite_case(suite, "reading"),
-		*rescue = suite_case(suite, "rescue");
+		*journal = suite_case(suite, "journal");
 
 	tcase_add_checked_fixture(lock, start, end);
 	tcase_add_checked_fixture(reading, start, end);
-	tcase_add_checked_fixture(rescue, start, end);
+	tcase_add_checked_fixture(journal, start, end);
 	add_lock(lock);
 	tcase_add_test(reading, what_cannot_be_read_is_told_in_one_line);
 	tcase_add_test(reading, a_dash_is_standard_input_and_is_named_so);
 	tcase_add_test(reading, what_was_saved_is_loaded);
 	tcase_add_test(reading, a_change_outside_is_noticed);
-	add_rescue(rescue);
+	tcase_add_test(reading, the_same_bytes_are_no_change_whatever_else_became_of_the_file);
+	add_journal(journal);
 	return suite;
 }

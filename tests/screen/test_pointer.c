@@ -210,6 +210,7 @@ END_TEST
 START_TEST(a_key_or_a_rescue_ends_a_drag_with_what_it_has_laid)
 {
 	struct desk *b = sit();
+	struct text said = TEXT_EMPTY;
 
 	b->editor.has_begun = true;
 	desk_type(b, "=");
@@ -224,10 +225,11 @@ START_TEST(a_key_or_a_rescue_ends_a_drag_with_what_it_has_laid)
 	point_on(b, POINT_PRESS, 2, 3);
 	point_on(b, POINT_DRAG, 3, 3);
 	b->editor.saved_position = b->editor.position;
-	editor_rescue(&b->editor);
+	editor_rescue(&b->editor, &said);
 	ck_assert_int_eq(b->editor.position, b->editor.saved_position + 1);
 	point_on(b, POINT_RELEASE, 3, 3);
 	ck_assert_int_eq(b->editor.position, b->editor.saved_position + 1);
+	text_fini(&said);
 	desk_free(b);
 }
 END_TEST

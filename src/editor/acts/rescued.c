@@ -2,6 +2,7 @@
 #include "editor/acts/differences.h"
 #include "plot/history/rescue.h"
 
+#include <ctype.h>
 #include <stdlib.h>
 #include <time.h>
 
@@ -72,8 +73,11 @@ static const char *question_text(struct editor *editor, const struct rescue *res
 		tell(&text, "This plot was written on %s, and work of %s was rescued.",
 			time_said(editor, &editor->store.stamp.written), when);
 	if (editor->has_begun) {
+		size_t start = text.length + 1;
+
 		tell(&text, "%s", "");
 		differences_add(editor->plot, &rescue->plot, &text);
+		text.bytes[start] = (char)toupper((unsigned char)text.bytes[start]);
 		text_add(&text, ".");
 	}
 	if (rescue->state == JOURNAL_DAMAGED)
