@@ -139,7 +139,7 @@ static bool finish(int fd, bool done)
 {
 	int cause = errno;
 
-	if (close(fd) < 0 && done)
+	if (fd >= 0 && close(fd) < 0 && done)
 		return false;
 	errno = cause;
 	return done;
@@ -267,22 +267,33 @@ static char *copy_keep(const struct writing *w)
 	return kept;
 }
 
-/* Writes over the file itself; *is_begun where that may have spoilt it. */
-static bool put_in_place(const struct writing *w, const struct stat *old, bool *is_begun)
+static bool bytes_copy(int from, int to)
+{
+	char buffer[SINK_BYTES];
+	ssize_t got;
+
+	while ((got = read(from, buffer, sizeof buffer)) != 0) {
+		if (got < 0 && errno == EINTR)
+			continue;
+		if (got < 0 || !write_all(to, buffer, (size_t)got))
+			return false;
+	}
+	return true;
+}
+
+/* Writes the copy over the file itself; *is_begun where that may have spoilt it. */
+static bool put_in_place(const struct writing *w, const struct stat *old, int copy, bool *is_begun)
 {
 	int fd = open(w->path, O_WRONLY | O_CLOEXEC | O_NOFOLLOW);
-	struct counting_sink counted = counting_sink();
-	off_t length;
+	struct stat new;
 	bool done;
 
-	if (fd < 0)
-		return write_failed(w, "write");
-	w->content->print(&counted.sink, w->content->context);
-	length = (off_t)counted.length;
-	if (!room_take(w, fd, length, old))
+	if (fd < 0 || fstat(copy, &new) < 0)
+		return finish(fd, false) || write_failed(w, "write");
+	if (!room_take(w, fd, new.st_size, old))
 		return finish(fd, false);
 	*is_begun = true;
-	done = content_write(w, fd) && ftruncate(fd, length) == 0 && fsync(fd) == 0;
+	done = bytes_copy(copy, fd) && ftruncate(fd, new.st_size) == 0 && fsync(fd) == 0;
 	return finish(fd, done) || write_failed(w, "finish rewriting");
 }
 
@@ -291,11 +302,15 @@ static bool rewrite(const struct writing *w, const struct stat *old)
 {
 	char *copy = copy_keep(w);
 	bool done, is_begun = false;
+	int fd;
 
 	if (!copy)
 		return write_failed(w, errno == ENOSPC || errno == EDQUOT || errno == EFBIG ?
 			"write" : "keep a copy before writing over");
-	done = put_in_place(w, old, &is_begun);
+	fd = open(copy, O_RDONLY | O_CLOEXEC | O_NOFOLLOW);
+	done = fd < 0 ? write_failed(w, "write") : put_in_place(w, old, fd, &is_begun);
+	if (fd >= 0)
+		close(fd);
 	if (done || !is_begun)
 		unlink(copy);
 	else

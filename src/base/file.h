@@ -38,8 +38,8 @@ bool file_read(const char *path, size_t most, struct text *out, struct file_erro
  * midway: "cannot finish rewriting PATH: ..."; then the copy stays and is named. */
 #define FILE_COPY ".copy"
 bool file_write(const char *path, const char *bytes, size_t length, struct file_error *error);
-/* The same for what `print` prints, which must be the same each time it is asked: where a file
- * is rewritten in place, it is counted first. */
+/* The same for what `print` prints; it is asked once, or again where a place for a copy has no room
+ * for it. */
 struct file_content {
 	void (*print)(struct sink *sink, const void *context);
 	const void *context;

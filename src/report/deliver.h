@@ -10,8 +10,8 @@ enum delivery {
 	DELIVERY_FAILED         /* nothing written; error says why */
 };
 
-/* What a takeoff is made of, and may never be written over: files by their paths, "-" being standard
- * input. NULL: no book. */
+/* What a takeoff is made of, and may never be written over: files by their paths, "-" being
+ * standard input. NULL: no book. */
 struct delivery_from {
 	const char *plot, *book;
 };

@@ -499,44 +499,6 @@ START_TEST(what_does_not_fit_leaves_a_file_with_two_names_whole)
 }
 END_TEST
 
-/* The third time it is printed, into the file itself, the disk is full: the copy has gone before,
- * and how much there is to write. */
-static void print_until_full(struct sink *sink, const void *context)
-{
-	static int times;
-
-	if (++times == 3) {
-		struct rlimit none = { 0, RLIM_INFINITY };
-
-		signal(SIGXFSZ, SIG_IGN);
-		getrlimit(RLIMIT_FSIZE, &none);
-		none.rlim_cur = 0;
-		setrlimit(RLIMIT_FSIZE, &none);
-	}
-	sink_add(sink, context);
-}
-
-START_TEST(a_rewriting_that_fails_midway_names_the_copy_that_is_left)
-{
-	const struct file_content content = { print_until_full, "the new text" };
-	struct rlimit was;
-
-	make("file", "old", 0600);
-	ck_assert_int_eq(link(in("file"), in("other")), 0);
-	getrlimit(RLIMIT_FSIZE, &was);
-	ck_assert(!file_print(in("file"), &content, &error));
-	ck_assert_int_eq(setrlimit(RLIMIT_FSIZE, &was), 0);
-	ck_assert_ptr_nonnull(strstr(error.sentence, "cannot finish rewriting "));
-	ck_assert_ptr_nonnull(strstr(error.sentence, "; what it should hold is in "));
-	ck_assert_ptr_nonnull(strstr(error.sentence, "/.file.copy"));
-	check_holds(".file.copy", "the new text");
-	ck_assert_int_eq(status_of(".file.copy").st_mode, S_IFREG | 0600);
-	ck_assert(write_to(in("file"), "newer"));
-	check_holds("other", "newer");
-	ck_assert_int_eq(entries(), 2);
-}
-END_TEST
-
 /* Writes texts of one letter, a to d in turn, of some 100 kB, for ever. */
 static void write_for_ever(const char *path)
 {
@@ -716,7 +678,6 @@ static void add_writing(TCase *writing)
 	tcase_add_test(writing, in_a_folder_that_takes_no_new_file_the_old_one_is_written_over);
 	tcase_add_test(writing, what_does_not_fit_leaves_the_old_file_whole);
 	tcase_add_test(writing, what_does_not_fit_leaves_a_file_with_two_names_whole);
-	tcase_add_test(writing, a_rewriting_that_fails_midway_names_the_copy_that_is_left);
 	tcase_add_test(writing, a_writer_killed_at_any_moment_leaves_one_whole_text);
 }
 

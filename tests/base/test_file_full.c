@@ -1,6 +1,7 @@
 /* Saving to a disk that is full: a file system of 64 kB of one's own. Skipped where the system lets
  * nobody mount one. */
 #include "base/file.h"
+#include "base/path.h"
 #include "support/runner.h"
 #include "support/scratch.h"
 
@@ -150,6 +151,26 @@ START_TEST(a_file_with_two_names_stays_whole)
 }
 END_TEST
 
+/* The old file has a size, but no room on the disk: that it is full shows only midway. */
+START_TEST(a_rewriting_that_fails_midway_names_the_copy_that_is_left)
+{
+	char *copy;
+
+	ck_assert(file_write(path, "", 0, &error));
+	ck_assert_int_eq(truncate(path, 9 * PAGE), 0);
+	ck_assert_int_eq(link(path, other), 0);
+	fill_up();
+	ck_assert(!write_letters('b', 9 * PAGE));
+	copy = path_in_state(path, FILE_COPY);
+	ck_assert_ptr_nonnull(strstr(error.sentence, "cannot finish rewriting "));
+	ck_assert_ptr_nonnull(strstr(error.sentence, "; what it should hold is in "));
+	ck_assert_ptr_nonnull(strstr(error.sentence, copy));
+	check_holds(copy, 'b', 9 * PAGE);
+	ck_assert_int_eq(unlink(copy), 0);
+	free(copy);
+}
+END_TEST
+
 /* Tried in a process of its own; the reason is the last line printed. */
 static void skip_unless_mounted(void)
 {
@@ -175,5 +196,6 @@ Suite *test_suite(void)
 	tcase_add_test(saving, the_old_file_stays_whole_and_no_other_is_left);
 	tcase_add_test(saving, a_new_file_without_room_is_not_there);
 	tcase_add_test(saving, a_file_with_two_names_stays_whole);
+	tcase_add_test(saving, a_rewriting_that_fails_midway_names_the_copy_that_is_left);
 	return suite;
 }

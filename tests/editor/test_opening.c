@@ -108,7 +108,8 @@ static void file_put(const char *name, const char *bytes)
 {
 	struct file_error error;
 
-	ck_assert_msg(file_write(in_folder(name), bytes, strlen(bytes), &error), "%s", error.sentence);
+	ck_assert_msg(file_write(in_folder(name), bytes, strlen(bytes), &error), "%s",
+		error.sentence);
 }
 
 static bool has_file(const char *name)
@@ -396,7 +397,8 @@ END_TEST
 
 START_TEST(a_plot_in_pieces_is_opened_where_its_work_was_rescued)
 {
-	static const char *const answers[] = { "Leave both as they are", "Take up the rescued work" };
+	static const char *const answers[] = { "Leave both as they are",
+		"Take up the rescued work" };
 	struct desk *b;
 
 	leave_a_stroke();

@@ -21,7 +21,8 @@ static struct journal journal;
 static void start(void)
 {
 	folder_start();
-	plot_from_rows(&plot, (const char *const[]){ "b...............", "p...............", NULL });
+	plot_from_rows(&plot, (const char *const[]){ "b...............", "p...............",
+		NULL });
 	history = history_new(&plot);
 	journal = JOURNAL_NONE;
 }

@@ -315,7 +315,8 @@ START_TEST(stamps_of_any_time_come_back_and_are_told_apart)
 {
 	static const struct plot_stamp stamps[] = {
 		{ .exists = false }, { .exists = true },
-		{ true, { 1764370000, 999999999 }, 5, 1 }, { true, { 1764370000, 999999998 }, 5, 1 },
+		{ true, { 1764370000, 999999999 }, 5, 1 },
+		{ true, { 1764370000, 999999998 }, 5, 1 },
 		{ true, { -5, 5 }, 5, 1 }, { true, { 4102444800, 0 }, 5, 1 },
 		{ true, { 1764370000, 0 }, 6, 1 }, { true, { 1764370000, 0 }, 6, UINT64_MAX },
 	};
@@ -386,11 +387,11 @@ static const char *const bad_words[] = {
 	"cells 0 0 b\ncells 0 9 b\n", "cells 99999999999 0 b\n", "nothing\n",
 	"parterre-plot 1\nunits imperial\ncell 1 ft\nbed b \"b\"\nground 4 x 2\n",
 	"parterre-plot 1\nunits imperial\ncell 1 ft\nbed b \"b\"\npath p \"p\"\nground 5 x 2\n",
-	"parterre-plot 1\nunits imperial\ncell 1 ft\nbed b \"b\"\npath p \"p\"\nground 4 x 2\n"
-		"cells 0 0 x\n",
+	("parterre-plot 1\nunits imperial\ncell 1 ft\nbed b \"b\"\npath p \"p\"\nground 4 x 2\n"
+		"cells 0 0 x\n"),
 };
 
-/* The last details lack an entry that lies on the ground, have another ground, or another letter. */
+/* The last details lack an entry that lies on the ground, have another ground, another letter. */
 START_TEST(words_that_make_no_plot_leave_it_as_it_was)
 {
 	struct plot plot, was;

@@ -346,7 +346,7 @@ START_TEST(work_that_is_taken_up_stays_in_a_file_until_it_is_saved)
 }
 END_TEST
 
-START_TEST(a_file_that_earlier_versions_left_is_taken_up_and_goes_once_the_journal_has_its_work)
+START_TEST(a_file_of_an_earlier_version_is_taken_up_and_goes_once_the_journal_has_its_work)
 {
 	struct text bytes = TEXT_EMPTY;
 	char *kept;
@@ -494,7 +494,7 @@ static void add_becomes(TCase *becomes)
 	tcase_add_test(becomes, work_that_is_set_aside_is_a_plot_and_lies_over_nothing);
 	tcase_add_test(becomes, work_that_is_taken_up_stays_in_a_file_until_it_is_saved);
 	tcase_add_test(becomes,
-		a_file_that_earlier_versions_left_is_taken_up_and_goes_once_the_journal_has_its_work);
+		a_file_of_an_earlier_version_is_taken_up_and_goes_once_the_journal_has_its_work);
 	tcase_add_test(becomes,
 		what_can_be_read_of_a_damaged_journal_is_taken_up_and_the_file_is_kept);
 	tcase_add_test(becomes, all_that_lies_in_the_way_of_another_plot_is_set_aside);

@@ -204,6 +204,50 @@ START_TEST(the_plot_itself_is_never_written_over)
 }
 END_TEST
 
+START_TEST(the_price_book_is_never_written_over_by_whatever_name)
+{
+	put("book.json", BOOK_HEAD "}");
+	put("my.plot", priced_plot);
+	ck_assert_int_eq(symlink("book.json", in_folder("link.txt")), 0);
+	ck_assert_int_eq(link(in_folder("book.json"), in_folder("hard.txt")), 0);
+	for (int i = 0; i < 3; i++) {
+		const char *out = (const char *[]){ "book.json", "link.txt", "hard.txt" }[i];
+
+		check_run(ARGUMENTS("takeoff", in_folder("my.plot"), "--force", "-o",
+			in_folder(out)), 2, "", "the price book that it reads: nothing written");
+	}
+	check_run(ARGUMENTS("takeoff", plot, "--force", "--prices", in_folder("book.json"), "-o",
+		in_folder("book.json")), 2, "", "the price book that it reads");
+	check_file("book.json", BOOK_HEAD);
+	/* Another plot's is a file like others. */
+	check_run(ARGUMENTS("takeoff", plot, "--force", "-o", in_folder("book.json")), 0, "", "");
+}
+END_TEST
+
+START_TEST(what_cannot_be_begun_or_printed_is_told)
+{
+	char line[512];
+
+	check_run(ARGUMENTS(""), 2, "", "a plot needs a name");
+	check_run(ARGUMENTS("takeoff", ""), 2, "", "cannot open \"\"");
+	ck_assert_int_eq(symlink("b.plot", in_folder("a.plot")), 0);
+	ck_assert_int_eq(symlink("a.plot", in_folder("b.plot")), 0);
+	check_run(ARGUMENTS(in_folder("a.plot")), 2, "", "Too many levels of symbolic links");
+	for (int i = 0; i < 3; i++) {
+		const char *words = (const char *[]){ "--help", "--version", "takeoff "
+			"plots/court.plot" }[i];
+		FILE *errors;
+
+		snprintf(line, sizeof line, BUILD_FOLDER "/parterre %s 2>&1 >/dev/full", words);
+		errors = popen(line, "r");
+		ck_assert_ptr_nonnull(fgets(line, sizeof line, errors));
+		ck_assert_int_eq(WEXITSTATUS(pclose(errors)), 2);
+		ck_assert_str_eq(line, "parterre: cannot write to standard output: No space left "
+			"on device\n");
+	}
+}
+END_TEST
+
 START_TEST(only_regular_files_are_written)
 {
 	ck_assert_int_eq(mkfifo(in_folder("pipe"), 0600), 0);
@@ -277,6 +321,8 @@ Suite *test_suite(void)
 	tcase_add_test(output, a_takeoff_goes_to_a_file_and_over_an_older_takeoff);
 	tcase_add_test(output, another_file_is_written_over_only_by_force);
 	tcase_add_test(output, the_plot_itself_is_never_written_over);
+	tcase_add_test(output, what_cannot_be_begun_or_printed_is_told);
+	tcase_add_test(output, the_price_book_is_never_written_over_by_whatever_name);
 	tcase_add_test(output, only_regular_files_are_written);
 	tcase_add_test(output, a_full_disk_is_an_error);
 	tcase_add_checked_fixture(input, setup, teardown);

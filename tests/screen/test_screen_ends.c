@@ -22,7 +22,7 @@ static bool is_rescued(const struct table *at)
 {
 	char path[4200];
 
-	snprintf(path, sizeof path, "%s/.court.plot.rescue", at->folder);
+	snprintf(path, sizeof path, "%s/.court.plot.journal", at->folder);
 	return access(path, F_OK) == 0;
 }
 
@@ -290,7 +290,7 @@ START_TEST(rescued_work_survives_a_question_that_is_cut_off)
 }
 END_TEST
 
-START_TEST(a_session_that_is_killed_leaves_its_last_tenth_stroke)
+START_TEST(a_session_that_is_killed_leaves_its_strokes)
 {
 	struct table at;
 
@@ -440,7 +440,7 @@ Suite *test_suite(void)
 	tcase_add_test(ends, nothing_is_rescued_where_nothing_is_unsaved);
 	tcase_add_test(ends, a_dropped_line_rescues_the_work_which_is_offered_and_taken_up);
 	tcase_add_test(ends, rescued_work_survives_a_question_that_is_cut_off);
-	tcase_add_test(ends, a_session_that_is_killed_leaves_its_last_tenth_stroke);
+	tcase_add_test(ends, a_session_that_is_killed_leaves_its_strokes);
 	tcase_add_test(ends, a_crash_gives_the_terminal_back);
 	tcase_add_test(ends, an_interrupt_from_outside_ends_nothing);
 	tcase_add_test(ends, a_second_session_looks_and_does_not_write);

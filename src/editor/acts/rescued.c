@@ -32,13 +32,17 @@ static bool is_later(const struct timespec *a, const struct timespec *b)
 	return a->tv_sec > b->tv_sec || (a->tv_sec == b->tv_sec && a->tv_nsec > b->tv_nsec);
 }
 
-static const char *time_said(struct editor *editor, const struct timespec *when)
+/* Two times that are to be compared are said to the second. */
+static const char *time_said(struct editor *editor, const struct timespec *when, bool is_exact)
 {
 	char day[64];
 	struct tm local;
+	size_t length;
 
 	localtime_r(&when->tv_sec, &local);
-	strftime(day, sizeof day, "%d %b %Y, %H:%M:%S", &local);
+	length = strftime(day, sizeof day, "%d %b %Y, %H:%M", &local);
+	if (is_exact)
+		strftime(day + length, sizeof day - length, ":%S", &local);
 	return arena_print(&editor->words, "%s", day);
 }
 
@@ -60,18 +64,19 @@ static int answers_find(const struct editor *editor, const struct rescue *rescue
 
 static const char *question_text(struct editor *editor, const struct rescue *rescue)
 {
-	const char *when = time_said(editor, &rescue->written);
+	bool is_alone = editor->spoilt || rescue->is_newer || !editor->has_begun;
+	const char *when = time_said(editor, &rescue->written, !is_alone);
 	struct text text = TEXT_EMPTY;
 
 	if (editor->spoilt)
 		tell(&text, "The plot cannot be read: %s.\nIts work of %s was rescued.",
 			editor->spoilt, when);
-	else if (rescue->is_newer || !editor->has_begun)
+	else if (is_alone)
 		tell(&text, "A session ended before this plot was saved. Its work of %s was "
 			"rescued.", when);
 	else
 		tell(&text, "This plot was written on %s, and work of %s was rescued.",
-			time_said(editor, &editor->store.stamp.written), when);
+			time_said(editor, &editor->store.stamp.written, true), when);
 	if (editor->has_begun) {
 		size_t start = text.length + 1;
 

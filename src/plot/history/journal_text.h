@@ -9,8 +9,8 @@
  *	cells 3 4 bbb
  *
  * The stamp is of the plot's file as it was read or saved last: its time in seconds and
- * nanoseconds, its length and hash, or "none". The checksum of plot and steps is hash_bytes of all the file up to there, without the
- * checksums: it finds changed, lost, moved and strange bytes. */
+ * nanoseconds, its length and hash, or "none". The checksum of plot and steps is hash_bytes of all
+ * the file up to there, without the checksums: it finds changed, lost, moved and strange bytes. */
 #ifndef PLOT_HISTORY_JOURNAL_TEXT_H
 #define PLOT_HISTORY_JOURNAL_TEXT_H
 
