@@ -13,6 +13,17 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+/* In place of the system's: how often the disk was asked, and what it said. */
+static int disk_asked, disk_says;
+
+int fdatasync(int fd)
+{
+	(void)fd;
+	disk_asked++;
+	errno = EIO;
+	return disk_says;
+}
+
 static const struct plot_stamp none = { .exists = false };
 static struct plot plot;
 static struct history *history;
@@ -218,18 +229,43 @@ START_TEST(the_disk_is_asked_at_most_once_a_second)
 
 	ck_assert_int_eq(journal_sync(&journal), -1);
 	ck_assert(begin("journal", false));
+	ck_assert_int_eq(disk_asked, 0);
 	ck_assert_int_eq(journal_sync(&journal), -1);
+	ck_assert_int_eq(disk_asked, 1);
 	ck_assert(!journal.is_unsynced);
 	first = journal.synced;
 	ck_assert(add(1));
 	ms = journal_sync(&journal);
 	ck_assert_int_le(ms, JOURNAL_SYNC_MS);
 	/* On a machine that stood still for a second it is due already. */
-	ck_assert(ms > 0 ? journal.is_unsynced : journal.synced.tv_sec > first.tv_sec);
+	ck_assert(ms > 0 ? disk_asked == 1 : journal.synced.tv_sec > first.tv_sec);
 	journal.synced.tv_sec--;
 	ck_assert_int_eq(journal_sync(&journal), -1);
 	ck_assert(!journal.is_unsynced);
+	ck_assert_int_eq(disk_asked, 2);
 	ck_assert_int_eq(journal_sync(&journal), -1);
+	ck_assert_int_eq(disk_asked, 2);
+}
+END_TEST
+
+START_TEST(what_takes_the_place_of_a_journal_is_on_the_disk_before)
+{
+	struct plot was;
+
+	ck_assert(begin("journal", false));
+	ck_assert(add(1));
+	was = (struct plot){ details_copy(&plot.details), ground_copy(&plot.ground) };
+	disk_says = -1;
+	stroke(2);
+	ck_assert(!begin("journal", false));
+	ck_assert_int_eq(errno, EIO);
+	check_holds("journal", &was);
+	ck_assert_int_eq(folder_count(), 1);
+	disk_says = 0;
+	disk_asked = 0;
+	ck_assert(begin("journal", false));
+	ck_assert_int_eq(disk_asked, 1);
+	plot_fini(&was);
 }
 END_TEST
 
@@ -270,6 +306,7 @@ Suite *test_suite(void)
 	tcase_add_test(file, a_journal_that_somebody_removed_or_replaced_does_not_grow_unseen);
 	tcase_add_test(file, a_step_that_does_not_fit_is_not_there_in_part_and_none_follows_it);
 	tcase_add_test(file, the_disk_is_asked_at_most_once_a_second);
+	tcase_add_test(file, what_takes_the_place_of_a_journal_is_on_the_disk_before);
 	tcase_add_test(file, a_journal_is_left_when_its_session_is_gone_however_that_ended);
 	return suite;
 }

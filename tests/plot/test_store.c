@@ -490,6 +490,31 @@ START_TEST(a_journal_is_begun_anew_before_it_grows_without_end)
 }
 END_TEST
 
+START_TEST(a_full_journal_that_cannot_be_begun_anew_grows_on)
+{
+	struct store store;
+
+	plain_user();
+	setenv("XDG_STATE_HOME", "/nowhere", 1);
+	store = saved();
+	history = history_new(&plot);
+	ck_assert(stroke(&store, 2, 'p'));
+	ck_assert_int_eq(chmod(".", 0500), 0);
+	while (!journal_is_full(&store.journal))
+		ck_assert(stroke(&store, 2, plot.ground.cells[2] == 'p' ? 'b' : 'p'));
+	ck_assert(stroke(&store, 3, 'p') && stroke(&store, 3, 'b'));
+	check_journal(".court.plot.journal", &plot, &(struct plot_stamp){ .exists = true,
+		.written = store.stamp.written, .length = (size_t)store.stamp.size,
+		.hash = store.hash });
+	ck_assert_int_eq(chmod(".", 0700), 0);
+	ck_assert(stroke(&store, 3, 'p'));
+	ck_assert(!journal_is_full(&store.journal));
+	store_close(&store);
+	history_free(history);
+	usual_user();
+}
+END_TEST
+
 /* As where names are long: none of a journal fits beside the plot. */
 START_TEST(where_no_journal_can_be_beside_the_plot_it_is_among_the_users_state)
 {
@@ -659,6 +684,7 @@ static void add_journal(TCase *journal)
 	tcase_add_test(journal, a_save_takes_the_journal_away_and_the_next_stroke_begins_another);
 	tcase_add_test(journal, a_save_that_fails_leaves_the_journal);
 	tcase_add_test(journal, a_journal_is_begun_anew_before_it_grows_without_end);
+	tcase_add_test(journal, a_full_journal_that_cannot_be_begun_anew_grows_on);
 	tcase_add_test(journal,
 		where_no_journal_can_be_beside_the_plot_it_is_among_the_users_state);
 	tcase_add_test(journal, a_name_as_long_as_names_may_be_has_its_journal_there);
