@@ -65,12 +65,13 @@ END_TEST
 
 START_TEST(an_end_by_choice_leaves_no_journal)
 {
-	static const char *const answers[] = { "Leave without saving", "Save and leave" };
+	static const char *const answers[][2] = { { "Leave without saving" },
+		{ "Save and leave" } };
 	struct desk *b = desk_new(ROWS { "bb", NULL });
 
 	desk_press(b, PRESS_DELETE);
 	if (_i < 2)
-		desk_answer(b, ROWS { answers[_i], NULL });
+		desk_answer(b, answers[_i]);
 	else
 		desk_press(b, PRESS_BACKSPACE); /* nothing is unsaved, but there is a journal */
 	ck_assert(has_journal(b));
