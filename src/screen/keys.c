@@ -93,12 +93,19 @@ static int key_take(struct keys *keys)
 	return key;
 }
 
-/* Waits for bytes, which are read, or until silence is to be told. */
+/* The sooner of two times to wait; below 0: without end. */
+static int sooner(int ms, int other)
+{
+	return ms < 0 || (other >= 0 && other < ms) ? other : ms;
+}
+
+/* Waits for bytes, which are read, or until silence is to be told or there is something to do. */
 static void wait_for_bytes(struct keys *keys)
 {
 	struct pollfd line = { STDIN_FILENO, POLLIN, 0 };
+	int idle_ms = keys->idle ? keys->idle(keys->context) : -1;
 
-	if (signals_wait(&line, patience_left(keys)) > 0 && !line_read(keys))
+	if (signals_wait(&line, sooner(patience_left(keys), idle_ms)) > 0 && !line_read(keys))
 		signals_hang_up();
 }
 

@@ -16,6 +16,10 @@ struct keys {
 	bool is_asking;     /* a list or sheet is in front: much text at once is a paste */
 	struct text pasted; /* after PRESS_PASTE: the text, not checked in any way */
 	struct point point; /* after PRESS_POINT */
+	/* Called while no key comes: in how many ms it is to be called again, -1: after the next
+	 * key. NULL: nothing is to be done. */
+	int (*idle)(void *context);
+	void *context;
 };
 
 /* The terminal is open. */

@@ -29,6 +29,11 @@ static void repaint(struct asker *asker)
 	terminal_repaint();
 }
 
+static int idle(void *context)
+{
+	return editor_idle(context);
+}
+
 /* Keys until the session ends. */
 static void session(struct stage *stage)
 {
@@ -58,6 +63,8 @@ static int draw(struct stage *stage, struct text *message, struct text *left)
 	if (!terminal_open(message))
 		return 2;
 	keys_open(&stage->keys);
+	stage->keys.idle = idle;
+	stage->keys.context = &stage->editor;
 	session(stage);
 	keys_close(&stage->keys);
 	rows_fini(&stage->rows);
