@@ -187,6 +187,14 @@ START_TEST(journals_of_sessions_without_a_lock_are_found_one_after_the_other)
 	open_and_find();
 	ck_assert_uint_eq(list.count, 0);
 	store_close(&store);
+	/* Nor does one's save or end take away another's. */
+	store_open(&store, in("court.plot"));
+	ck_assert_int_eq(store.access, STORE_UNGUARDED);
+	ck_assert(store_hold(&store, &plot, &error));
+	ck_assert(store_save(&store, &plot, &error));
+	store_forget(&store);
+	store_close(&store);
+	ck_assert_int_eq(unlink(in("court.plot")), 0);
 	session_kill(first);
 	find_one(names[0]);
 	found_end();
@@ -202,6 +210,38 @@ START_TEST(journals_of_sessions_without_a_lock_are_found_one_after_the_other)
 	ck_assert_uint_eq(list.count, 2);
 	rescue_list_fini(&list);
 	store_close(&store);
+}
+END_TEST
+
+static void act_draw_by_another_name(void)
+{
+	store_open(&store, in("backup"));
+	if (store.access != STORE_WRITES || !store_hold(&store, &later, &error))
+		_exit(1);
+}
+
+START_TEST(a_session_by_a_second_hard_link_leaves_the_others_work)
+{
+	pid_t session;
+
+	store_open(&store, in("court.plot"));
+	ck_assert(store_save(&store, &plot, &error));
+	store_close(&store);
+	ck_assert_int_eq(link(in("court.plot"), in("backup")), 0);
+	session = session_start(act_draw_by_another_name);
+	store_open(&store, in("court.plot"));
+	ck_assert(store_hold(&store, &plot, &error));
+	ck_assert(store_save(&store, &plot, &error));
+	store_forget(&store);
+	store_close(&store);
+	ck_assert(is_there(".backup.journal"));
+	session_kill(session);
+	store_open(&store, in("backup"));
+	rescue_find(&store, &list);
+	ck_assert_uint_eq(list.count, 1);
+	rescue_read(&store, list.paths[0], &rescue);
+	ck_assert(plot_equal(&rescue.plot, &later));
+	found_end();
 }
 END_TEST
 
@@ -513,6 +553,7 @@ Suite *test_suite(void)
 	tcase_add_test(found, a_plot_that_was_written_since_is_not_older_whatever_its_time_says);
 	tcase_add_test(found, nothing_is_found_where_nothing_was_left_or_another_has_the_plot);
 	tcase_add_test(found, journals_of_sessions_without_a_lock_are_found_one_after_the_other);
+	tcase_add_test(found, a_session_by_a_second_hard_link_leaves_the_others_work);
 	tcase_add_test(found, work_among_the_users_state_is_found_by_every_way_to_the_plot);
 	tcase_add_loop_test(found,
 		a_file_that_cannot_be_read_is_found_with_its_reason_and_kept_as_it_is, 0,
