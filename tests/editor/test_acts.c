@@ -746,6 +746,28 @@ START_TEST(a_takeoff_replaces_another_file_only_if_so_told_and_never_the_plot)
 }
 END_TEST
 
+START_TEST(a_takeoff_is_not_written_over_the_price_book)
+{
+	static const char bytes[] = "{\"format\": \"parterre-prices\", \"version\": 1, "
+		"\"currency\": \"USD\"}";
+	struct desk *b = open_ground();
+	struct text kept = TEXT_EMPTY;
+	char typed[5000];
+
+	snprintf(typed, sizeof typed, "File: %s/book.json", b->folder);
+	write_file(typed + strlen("File: "), bytes);
+	plot_set(editor_edit(&b->editor), 0, HEAD_PRICES, "\"book.json\"");
+	editor_stroke(&b->editor);
+	desk_answer(b, (const char *[]){ typed, "", NULL });
+	desk_type(b, ">");
+	ck_assert_ptr_nonnull(strstr(b->fault, "is the price book that it reads"));
+	read_file(typed + strlen("File: "), &kept);
+	ck_assert_str_eq(kept.bytes, bytes);
+	text_fini(&kept);
+	desk_free(b);
+}
+END_TEST
+
 START_TEST(leaving_asks_only_where_something_is_unsaved)
 {
 	struct desk *b = open_ground();
@@ -960,6 +982,7 @@ static void add_files(TCase *files)
 	tcase_add_test(files, a_takeoff_goes_beside_the_plot_as_text_or_by_its_name_as_json);
 	tcase_add_test(files, a_takeoff_that_is_written_tells_of_its_snags);
 	tcase_add_test(files, a_takeoff_replaces_another_file_only_if_so_told_and_never_the_plot);
+	tcase_add_test(files, a_takeoff_is_not_written_over_the_price_book);
 	tcase_add_test(files, leaving_asks_only_where_something_is_unsaved);
 	tcase_add_test(files, save_and_leave_does_both_or_neither);
 }

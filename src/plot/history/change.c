@@ -7,8 +7,8 @@
 
 static const char cells_word[] = "cells";
 
-/* Of a line of letters besides the letters: the word, two numbers, three blanks, the line's end. */
-enum { LINE_OVERHEAD = sizeof cells_word - 1 + 2 * 4 + 3 + 1, DETAILS_USUAL = 1000 };
+/* Bytes of a line of letters besides those, and of all of a plot besides its rows. */
+enum { LINE_OVERHEAD = sizeof "cells 2047 2047 \n" - 1, DETAILS_USUAL = 1000 };
 
 /* Whether the letters line by line would take about more than all of the plot. */
 static bool is_mostly_new(const struct step *step, const struct ground *ground)

@@ -53,7 +53,7 @@ static bool is_there(const struct journal *journal)
 {
 	struct stat open_one, named;
 
-	return journal->fd >= 0 && fstat(journal->fd, &open_one) == 0 &&
+	return journal->path && fstat(journal->fd, &open_one) == 0 &&
 		lstat(journal->path, &named) == 0 && open_one.st_dev == named.st_dev &&
 		open_one.st_ino == named.st_ino;
 }

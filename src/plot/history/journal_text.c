@@ -5,7 +5,7 @@
 #include "plot/history/change.h"
 
 #include <inttypes.h>
-#include <stdio.h>
+#include <stdlib.h>
 #include <string.h>
 
 enum { HASH_DIGITS = 16 };
@@ -122,17 +122,19 @@ static bool record_take(struct reader *r, const char *word, struct text *body)
 
 static bool stamp_read(const char *line, struct plot_stamp *stamp)
 {
-	static const char none[] = "stamp none\n";
-	long long seconds;
+	static const char none[] = "stamp none\n", some[] = "stamp ";
+	char *end;
 
 	*stamp = (struct plot_stamp){ .exists = strncmp(line, none, strlen(none)) != 0 };
 	if (!stamp->exists)
 		return true;
-	if (sscanf(line, "stamp %lld %ld %zu %16" SCNx64, &seconds, &stamp->written.tv_nsec,
-		&stamp->length, &stamp->hash) != 4)
+	if (strncmp(line, some, strlen(some)) != 0)
 		return false;
-	stamp->written.tv_sec = (time_t)seconds;
-	return true;
+	stamp->written.tv_sec = (time_t)strtoll(line + strlen(some), &end, 10);
+	stamp->written.tv_nsec = strtol(end, &end, 10);
+	stamp->length = strtoull(end, &end, 10);
+	stamp->hash = strtoull(end, &end, 16);
+	return *end == '\n';
 }
 
 /* The first two lines; their bytes are held by the plot's checksum. */
