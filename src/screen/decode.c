@@ -189,9 +189,9 @@ static int sequence_step(struct decoder *d)
 
 	if (length == 0 && count < SEQUENCE_MOST)
 		return MORE;
-	if (length == 0) {
+	if (length == 0 || length > SEQUENCE_MOST) {
 		d->within = WITHIN_SEQUENCE;
-		d->at += count;
+		d->at += SEQUENCE_MOST - 1; /* short of its last byte, if it has one by now */
 		return PRESS_NOTHING;
 	}
 	d->at += length;
@@ -220,6 +220,12 @@ static int late_step(struct decoder *d)
 
 /* ---- Keys ----------------------------------------------------------------------------------- */
 
+/* Some locales read on beyond the last character, where our keys are, and halves of pairs. */
+static bool is_character(wchar_t c)
+{
+	return c < 0x80 || (c >= 0xa0 && c < 0xd800) || (c > 0xdfff && c <= PRESS_FIRST);
+}
+
 static int character_step(struct decoder *d)
 {
 	size_t count, length;
@@ -242,7 +248,7 @@ static int character_step(struct decoder *d)
 	d->at += length ? length : 1;
 	if (character < ' ')
 		return PRESS_OTHER;
-	return character >= 0x80 && character < 0xa0 ? PRESS_NOTHING : (int)character;
+	return is_character(character) ? (int)character : PRESS_NOTHING;
 }
 
 static int key_step(struct decoder *d)
