@@ -24,7 +24,7 @@
 /* ---- Every signal ---------------------------------------------------------------------------- */
 
 static const int endings[] = { SIGHUP, SIGTERM, SIGQUIT, SIGUSR1, SIGUSR2, SIGALRM, SIGVTALRM,
-	SIGPROF, SIGIO, SIGPWR, SIGSTKFLT, SIGXCPU, SIGSYS, SIGTRAP, 34, 40, 64 };
+	SIGPROF, SIGIO, SIGPWR, SIGSTKFLT, SIGXCPU, SIGSYS, SIGTRAP, 34, 40, 60 };
 static const int crashes[] = { SIGSEGV, SIGABRT, SIGBUS, SIGFPE, SIGILL };
 enum { ENDINGS = sizeof endings / sizeof *endings, CRASHES = sizeof crashes / sizeof *crashes };
 
