@@ -6,10 +6,10 @@
 
 enum { SLOTS_AT_FIRST = 64, NONE_ALIKE = -1 };
 
-/* A group while its members are counted. */
+/* What the members of a group are like. */
 struct kind {
 	uint64_t hash;
-	int first, count;
+	int first;
 };
 
 /* A hash table of kinds, open addresses, at most half full. */
@@ -56,23 +56,21 @@ static void set_slots(struct kinds *kinds, size_t slot_count)
 		*slot_of(kinds, kinds->list[i].hash, NONE_ALIKE) = (int)i + 1;
 }
 
-/* Counts the item in; returns the number of its kind. */
+/* The number of the item's kind. */
 static int kind_of(struct kinds *kinds, int item)
 {
 	uint64_t hash = kinds->alike->hash(item_at(kinds, item), kinds->alike->context);
 	int *slot = slot_of(kinds, hash, item);
 
-	if (*slot == 0 && 2 * kinds->count >= kinds->slot_count) {
+	if (*slot > 0)
+		return *slot - 1;
+	if (2 * kinds->count >= kinds->slot_count) {
 		set_slots(kinds, 2 * kinds->slot_count);
 		slot = slot_of(kinds, hash, item);
 	}
-	if (*slot == 0) {
-		kinds->list = memory_grow(kinds->list, kinds->count, &kinds->capacity,
-			sizeof *kinds->list);
-		kinds->list[kinds->count++] = (struct kind){ hash, item, 0 };
-		*slot = (int)kinds->count;
-	}
-	kinds->list[*slot - 1].count++;
+	kinds->list = memory_grow(kinds->list, kinds->count, &kinds->capacity, sizeof *kinds->list);
+	kinds->list[kinds->count++] = (struct kind){ hash, item };
+	*slot = (int)kinds->count;
 	return *slot - 1;
 }
 
@@ -88,9 +86,12 @@ static struct groups groups_of(const struct kinds *kinds, int *of, int count)
 	};
 	int *next = groups.members;
 
+	for (int i = 0; i < count; i++)
+		groups.list[of[i]].count++;
 	for (int i = 0; i < groups.count; i++) {
 		groups.list[i].members = next;
-		next += kinds->list[i].count;
+		next += groups.list[i].count;
+		groups.list[i].count = 0;
 	}
 	for (int i = 0; i < count; i++) {
 		struct group *group = &groups.list[of[i]];
