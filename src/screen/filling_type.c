@@ -78,39 +78,52 @@ static void refuse(struct filling *filling, const char *why)
 	text_print(&filling->told, "none of what was pasted is in it: %s.", why);
 }
 
+/* What a paste had that no field holds. */
+struct found {
+	bool breaks, controls;
+};
+
+static bool is_break(uint32_t code)
+{
+	return code == '\n' || code == '\r' || code == '\t';
+}
+
 /* Ends of lines and tabs become blanks, the end of the last line nothing; Enter never comes out of
- * a paste. Returns how many characters there are then. */
-static size_t breaks_even(uint32_t *codes, size_t count, bool *has_breaks)
+ * a paste. Control characters are left out. Returns how many characters there are then. */
+static size_t make_even(uint32_t *codes, size_t count, struct found *found)
 {
 	size_t kept = 0;
 	uint32_t before = 0;
 
-	*has_breaks = false;
 	while (count > 0 && (codes[count - 1] == '\n' || codes[count - 1] == '\r'))
 		count--;
 	for (size_t i = 0; i < count; i++) {
 		uint32_t code = codes[i];
-		bool is_break = code == '\n' || code == '\r' || code == '\t';
+		bool is_control = (code < ' ' && !is_break(code)) || code == 0x7f;
 
-		if (code != '\n' || before != '\r')
-			codes[kept++] = is_break ? ' ' : code;
-		*has_breaks |= is_break;
+		found->breaks |= is_break(code);
+		found->controls |= is_control;
+		if (!is_control && (code != '\n' || before != '\r'))
+			codes[kept++] = is_break(code) ? ' ' : code;
 		before = code;
 	}
 	return kept;
 }
 
-static bool has_controls(const uint32_t *codes, size_t count)
+static void say_found(struct filling *filling, const struct found *found)
 {
-	for (size_t i = 0; i < count; i++)
-		if (codes[i] < ' ' || codes[i] == 0x7f)
-			return true;
-	return false;
+	if (found->controls) {
+		lack(filling);
+		text_add(&filling->told, "control characters were left out of what was pasted.");
+	} else if (found->breaks && !filling->told.length) {
+		text_print(&filling->told, "%s: ends of lines and tabs went in as blanks.",
+			filling_field(filling)->label);
+	}
 }
 
 void filling_paste(struct filling *filling, const struct text *pasted)
 {
-	bool has_breaks;
+	struct found found = { .breaks = false };
 	size_t count, room = typing_room(&filling->typing);
 	uint32_t *codes = encode_read(pasted->bytes, pasted->length, &count);
 	char why[96];
@@ -119,16 +132,15 @@ void filling_paste(struct filling *filling, const struct text *pasted)
 		refuse(filling, "it is no text in this session's locale");
 		return;
 	}
-	count = breaks_even(codes, count, &has_breaks);
-	snprintf(why, sizeof why, "it has %zu characters, and there is room for %zu", count, room);
+	count = make_even(codes, count, &found);
 	if (filling->lacking != filling->at)
 		text_clear(&filling->told);
-	if (has_controls(codes, count))
-		refuse(filling, "it has control characters");
-	else if (!put_in(filling, codes, count))
+	if (put_in(filling, codes, count)) {
+		say_found(filling, &found);
+	} else {
+		snprintf(why, sizeof why, "it has %zu characters, and there is room for %zu", count,
+			room);
 		refuse(filling, why);
-	else if (has_breaks && !filling->told.length)
-		text_print(&filling->told, "%s: ends of lines and tabs went in as blanks.",
-			filling_field(filling)->label);
+	}
 	free(codes);
 }

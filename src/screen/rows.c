@@ -207,7 +207,7 @@ void rows_send(struct rows *rows)
 	bool *is_new = memory_new((size_t)LINES, sizeof *is_new), is_any;
 
 	resize(rows, LINES);
-	if (is_cleared(curscr) || isendwin())
+	if (is_cleared(curscr))
 		rows_forget(rows);
 	wnoutrefresh(stdscr);
 	is_any = rows_take(rows, glyphs, is_new);

@@ -16,7 +16,7 @@ struct rows {
 void rows_fini(struct rows *rows);
 /* Sends what changed on the screen to the terminal. */
 void rows_send(struct rows *rows);
-/* What stands on the terminal is no longer known. */
+/* Curses has drawn the whole screen by itself. */
 void rows_forget(struct rows *rows);
 
 #endif

@@ -104,6 +104,7 @@ void stage_pause(struct stage *stage)
 static void go_on(struct stage *stage)
 {
 	terminal_continue();
+	rows_forget(&stage->rows);
 	stage->is_pointing = false;
 }
 
@@ -124,11 +125,8 @@ int stage_key(struct stage *stage)
 		go_on(stage);
 	if (key == PRESS_REPAINT)
 		terminal_repaint();
-	if (key == PRESS_PAUSE || key == PRESS_CONTINUE || key == PRESS_REPAINT ||
-	    key == PRESS_RESIZE) {
-		rows_forget(&stage->rows);
+	if (key == PRESS_PAUSE || key == PRESS_CONTINUE || key == PRESS_REPAINT)
 		return PRESS_RESIZE;
-	}
 	if (key == PRESS_POINT && !stage->is_pointing)
 		return PRESS_RESIZE; /* a report that nobody asked for */
 	if (stage_layout(stage).is_too_small && key != PRESS_OVER && !is_save(key))

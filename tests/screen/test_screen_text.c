@@ -284,11 +284,14 @@ START_TEST(what_is_pasted_is_one_line_without_controls)
 	paste(&at, "one\r\ntwo\tthree\n");
 	terminal_wait(at.t, "Name: ends of lines and tabs went in as blanks.");
 	terminal_wait(at.t, "one two three");
-	paste(&at, "a\001b");
-	terminal_wait(at.t, "Name: none of what was pasted is in it: it has control characters.");
 	paste(&at, "a\377b");
 	terminal_wait(at.t, "Name: none of what was pasted is in it: it is no text in this");
 	terminal_wait(at.t, "one two three   ");
+	paste(&at, " f\001o\033ur");
+	terminal_wait(at.t, "Name: control characters were left out of what was pasted.");
+	terminal_wait(at.t, "one two three four ");
+	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "Name: not all that came is in it. Enter takes it so.");
 	table_leave(&at);
 }
 END_TEST
@@ -443,10 +446,13 @@ END_TEST
 /* Whatever the terminal counts: what stands right of a text stays where it is. */
 START_TEST(nothing_shifts_behind_a_text_that_the_terminal_counts_otherwise)
 {
+	/* The last four are counted otherwise by this terminal. */
 	static const char *const names[] = { u8"\u5EAD\u5712", u8"\U0001F333\U0001F333\U0001F333",
 		u8"\U0001F469\u200D\U0001F33E x", u8"\U0001F1E9\U0001F1EA\u2764\uFE0F",
 		u8"\u0E17\u0E35\u0E48\u0E19\u0E35\u0E48", u8"\u0917\u0941\u0932\u093E\u092C",
-		u8"\u1112\u1161\u11AB", u8"e\u0301e\u0301e\u0301", u8"\u05D2\u05BC\u05DF" };
+		u8"\u1112\u1161\u11AB", u8"e\u0301e\u0301e\u0301", u8"\u05D2\u05BC\u05DF",
+		u8"\U0001FAB4\U0001FAB4 pots", u8"\U0001F93B\U0001F93B", u8"a\U0001E130b\U0001E130c",
+		u8"\U0001F7E0\U0001FAB4\U0001F7E0\U0001FAB4\U0001F7E0\U0001FAB4 x" };
 	struct text plot = TEXT_EMPTY;
 	struct table at;
 
@@ -497,6 +503,46 @@ START_TEST(odd_rows_come_back_after_a_repaint_and_a_new_size)
 }
 END_TEST
 
+/* Nor does the cursor spoil it, which goes the cheapest way: over blanks by writing them. */
+START_TEST(the_cursor_goes_over_an_odd_row_and_leaves_it_as_it_is)
+{
+	struct cursor start;
+	struct table at;
+
+	sit(&at, u8"parterre-plot 1\nunits imperial\ncell 1 ft\n\nbed b \"abcd\u5EAD efgh\"\n\n"
+		u8"ground 2 x 2\n  bb\n  ..\n", locales[0]);
+	open_bed(&at);
+	terminal_wait(at.t, u8"Name        abcd\u5EAD efgh");
+	start = terminal_cursor(at.t);
+	for (int i = 1; i <= 10; i++) {
+		terminal_keys(at.t, "right");
+		terminal_until(at.t, terminal_cursor(at.t).column ==
+			start.column + i + (i > 4));
+		ck_assert(terminal_shows(at.t, u8"Name        abcd\u5EAD efgh"));
+	}
+	table_leave(&at);
+}
+END_TEST
+
+START_TEST(odd_rows_come_back_after_a_stop)
+{
+	struct table at;
+
+	table_clear(&at, "text.plot");
+	table_write(&at, letters_plot);
+	table_start_in_shell(&at);
+	for (int i = 0; i < 2; i++) {
+		terminal_wait(at.t, u8"hand b Caf\u00E9 \u5EAD");
+		terminal_keys(at.t, "ctrl-z");
+		terminal_wait(at.t, "Stopped");
+		terminal_wait_gone(at.t, "hand b");
+		terminal_type(at.t, "fg\r");
+	}
+	terminal_wait(at.t, u8"hand b Caf\u00E9 \u5EAD");
+	table_leave(&at);
+}
+END_TEST
+
 /* Over a slow line a row is not sent again for nothing. */
 START_TEST(an_odd_row_is_sent_once)
 {
@@ -534,7 +580,9 @@ Suite *test_suite(void)
 	tcase_add_test(shown, a_field_that_cannot_be_shown_is_left_whole);
 	tcase_add_test(shown, a_field_that_cannot_be_shown_is_emptied_by_its_key_and_typed_anew);
 	tcase_add_loop_test(shown, nothing_shifts_behind_a_text_that_the_terminal_counts_otherwise,
-		0, 9);
+		0, 13);
+	tcase_add_test(shown, the_cursor_goes_over_an_odd_row_and_leaves_it_as_it_is);
+	tcase_add_test(shown, odd_rows_come_back_after_a_stop);
 	tcase_add_test(shown, an_odd_row_is_sent_once);
 	tcase_add_test(shown, odd_rows_come_back_after_a_repaint_and_a_new_size);
 	return suite;
