@@ -84,7 +84,12 @@ $(FUZZERS): $(B)/fuzzers/%: $(B)/tests/fuzz/%.o
 $(TEST_PROGRAMS) $(call program,$(FUZZ) $(BENCH)) $(FUZZERS): $(B)/support.a $(B)/core.a
 	$(call link,$(TEST_LIBS))
 
-tests: $(call program,$(filter %.c,$(TESTS)))
+tests: $(call program,$(filter %.c,$(TESTS))) $(B)/tests/faults/faults.so
+
+# Put before the C library of the program that is tested, so never with sanitizers in it.
+$(B)/tests/faults/faults.so: tests/faults/faults.c Makefile | ready
+	@mkdir -p $(@D); echo "  compile $<"; \
+	$(CC) -std=c17 -D_GNU_SOURCE $(WARN) -Wno-missing-prototypes -O2 -shared -fPIC $< -o $@
 
 check: all tests
 	@B='$(B)' tests/run $(call program,$(TESTS))
