@@ -316,15 +316,24 @@ void decode_burst(struct decoder *d)
 
 /* ---- Silence -------------------------------------------------------------------------------- */
 
+/* A sequence, a paste or a string has begun, or was cut off just now. */
+static bool is_within(const struct decoder *d)
+{
+	return d->at < d->end || d->within != WITHIN_NOTHING || d->late_length > 0;
+}
+
+bool decode_is_between(const struct decoder *d)
+{
+	return d->is_quiet || !is_within(d);
+}
+
 int decode_patience(const struct decoder *d)
 {
-	bool is_begun = d->at < d->end;
-
-	if (!is_begun && d->within == WITHIN_NOTHING && d->late_length == 0)
+	if (!is_within(d))
 		return -1;
 	if (d->is_quiet)
 		return LONG_SILENCE_MS;
-	return is_begun && d->end == d->at + 1 && d->bytes[d->at] == ESCAPE ?
+	return d->end == d->at + 1 && d->bytes[d->at] == ESCAPE ?
 		d->escape_ms : SILENCE_MS;
 }
 

@@ -63,6 +63,8 @@ int decode_next(struct decoder *d);
 void decode_burst(struct decoder *d);
 /* How many ms to wait for the next byte before silence is told; below 0: without end. */
 int decode_patience(const struct decoder *d);
+/* Nothing has begun that a short silence would end: there is time for other things. */
+bool decode_is_between(const struct decoder *d);
 /* Nothing came for so long. Returns what that ends, as decode_next does. */
 int decode_silence(struct decoder *d);
 

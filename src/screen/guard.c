@@ -94,6 +94,13 @@ void guard_give_back(void)
 	sigprocmask(SIG_SETMASK, &before, NULL);
 }
 
+bool guard_can_say(void)
+{
+	struct pollfd line = { STDERR_FILENO, POLLOUT, 0 };
+
+	return poll(&line, 1, WAIT_MS * WAITS_MOST) > 0;
+}
+
 void guard_say(const char *words)
 {
 	put(STDERR_FILENO, words, strlen(words));

@@ -15,6 +15,8 @@ void guard_bytes(const char *bytes, size_t length);
 /* Whether the program has the terminal: only then there is something to give back. */
 void guard_hold(bool is_held);
 void guard_give_back(void);
+/* Whether standard error takes bytes: as a rule it is the same line. */
+bool guard_can_say(void);
 /* A line on standard error. */
 void guard_say(const char *words);
 

@@ -93,19 +93,25 @@ static int key_take(struct keys *keys)
 	return key;
 }
 
-/* The sooner of two times to wait; below 0: without end. */
-static int sooner(int ms, int other)
+/* How long to wait at most: until silence is to be told, or there is something to be done again. */
+static int wait_most(const struct keys *keys)
 {
-	return ms < 0 || (other >= 0 && other < ms) ? other : ms;
+	int again = -1, left;
+
+	if (keys->idle && decode_is_between(&keys->decoder))
+		again = keys->idle(keys->context);
+	if (keys->held != PRESS_NOTHING)
+		return 0; /* it has looked ahead */
+	left = patience_left(keys);
+	return left >= 0 && (again < 0 || left < again) ? left : again;
 }
 
-/* Waits for bytes, which are read, or until silence is to be told or there is something to do. */
+/* Waits for bytes, which are read. */
 static void wait_for_bytes(struct keys *keys)
 {
 	struct pollfd line = { STDIN_FILENO, POLLIN, 0 };
-	int idle_ms = keys->idle ? keys->idle(keys->context) : -1;
 
-	if (signals_wait(&line, sooner(patience_left(keys), idle_ms)) > 0 && !line_read(keys))
+	if (signals_wait(&line, wait_most(keys)) > 0 && !line_read(keys))
 		signals_hang_up();
 }
 

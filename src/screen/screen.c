@@ -1,6 +1,5 @@
 #include "screen/screen.h"
 #include "base/complain.h"
-#include "base/spell.h"
 #include "editor/acts/acts.h"
 #include "editor/acts/opening.h"
 #include "screen/form.h"
@@ -76,20 +75,6 @@ static int draw(struct stage *stage, struct text *message, struct text *left)
 	return 0;
 }
 
-/* On a line that may take no bytes. */
-static void say_left(const struct text *left)
-{
-	struct text line = TEXT_EMPTY;
-
-	if (left->length == 0)
-		return;
-	text_add(&line, "parterre: ");
-	spell_for_locale(&line, left->bytes);
-	text_add(&line, "\n");
-	guard_say(line.bytes);
-	text_fini(&line);
-}
-
 int screen_run(const char *path)
 {
 	struct stage stage = { .asker = { choose, fill, pause_session, repaint } };
@@ -100,7 +85,8 @@ int screen_run(const char *path)
 	if (opening_read(&stage.editor, &message))
 		status = draw(&stage, &message, &left);
 	editor_fini(&stage.editor);
-	say_left(&left);
+	if (left.length && guard_can_say())
+		complain("%s", left.bytes);
 	text_fini(&left);
 	if (status == 0 && signals_ending())
 		signals_die(signals_ending());
