@@ -85,11 +85,16 @@ void temporary_drop(struct temporary *t)
 	errno = cause;
 }
 
-/* It dies of the signal: the handler is reset. */
-static void abandon(int signal)
+void temporary_abandon(void)
 {
 	if (unfinished)
 		unlink(unfinished);
+}
+
+/* It dies of the signal: the handler is reset. */
+static void abandon(int signal)
+{
+	temporary_abandon();
 	raise(signal);
 }
 

@@ -18,6 +18,10 @@ bool temporary_place(struct temporary *t, const char *path, bool is_over);
 /* Gives it up. errno stays. */
 void temporary_drop(struct temporary *t);
 
+/* Removes the one that is being written, if there is one: the process ends here. May be called from
+ * a handler of signals. */
+void temporary_abandon(void);
+
 /* From now on signals that end the process remove what is being written first; those that are
  * ignored stay so. */
 void temporary_guard(void);

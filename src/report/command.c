@@ -108,6 +108,13 @@ static int print(const struct asked *asked)
 	return complain("cannot write to standard output: %s", strerror(errno));
 }
 
+/* Memory has run out. */
+static void give_up(void)
+{
+	temporary_abandon();
+	fputs("parterre: out of memory\n", stderr);
+}
+
 static int deliver(const struct asked *asked)
 {
 	const struct request *request = asked->request;
@@ -118,6 +125,7 @@ static int deliver(const struct asked *asked)
 	if (!request->output || strcmp(request->output, "-") == 0)
 		return print(asked);
 	temporary_guard();
+	memory_on_exhaustion(give_up);
 	switch (report_deliver(request->output, &content, &from, request->force, &error)) {
 	case DELIVERY_DONE:
 		return 0;

@@ -1,5 +1,6 @@
 #include "screen/terminal.h"
 #include "base/memory.h"
+#include "base/temporary.h"
 #include "screen/curses.h"
 #include "screen/draw.h"
 #include "screen/guard.h"
@@ -73,8 +74,9 @@ static void locale_choose(void)
 
 static void exhausted(void)
 {
+	temporary_abandon();
 	guard_give_back();
-	guard_say("\r\nparterre: out of memory. Look for a rescue file at the next start.\r\n");
+	guard_say("\r\nparterre: out of memory. The next start offers what was not saved.\r\n");
 }
 
 /* What is written when there is no time for curses: pasting, mouse, attributes, keypad, cursor, the

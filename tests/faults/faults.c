@@ -4,7 +4,7 @@
  *	FAULT_KIND    "memory": malloc, calloc, realloc; "file": calls on files under FAULT_FOLDER
  *	FAULT_AT      the how-manieth of these, from 1; 0: none
  *	FAULT_ERROR   the number of the error it fails with; 0: the program is killed before it
- *	FAULT_COUNT   a file that is given the count of such calls when the program ends; may be unset
+ *	FAULT_COUNT   a file for the count of such calls when the program ends; may be unset
  *
  * A call that fails has not done anything, but for close, which has closed. */
 

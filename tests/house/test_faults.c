@@ -1,5 +1,6 @@
-/* Every allocation and every call on a file of a takeoff fails in turn, and the program is killed at
- * every call on a file: it says so and ends with 2, or it was harmless and the takeoff is whole. */
+/* Every allocation and every call on a file of a takeoff fails in turn, and the program is killed
+ * at every call on a file: it says so and ends with 2, or it was harmless and the takeoff is
+ * whole. */
 
 #include "support/faults.h"
 #include "support/program.h"
@@ -18,7 +19,8 @@
 
 enum { OLD_FILES = 3, KILLED = 128 + SIGKILL };
 
-static const char *const samples[] = { "court", "great-court", "snags", "ring", "elbow", "rope-walk" };
+static const char *const samples[] = { "court", "great-court", "snags", "ring", "elbow",
+	"rope-walk" };
 static const int errors[] = { EIO, ENOSPC, EACCES, EINTR };
 
 enum { SAMPLES = sizeof samples / sizeof *samples, ERRORS = sizeof errors / sizeof *errors };
