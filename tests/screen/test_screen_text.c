@@ -465,6 +465,8 @@ START_TEST(nothing_shifts_behind_a_text_that_the_terminal_counts_otherwise)
 	for (int row = 1; row < 20; row++)
 		ck_assert_str_eq(terminal_cell(at.t, row, 53).text, u8"\u2502");
 	ck_assert_ptr_nonnull(strstr(terminal_row(at.t, 3), "2.0"));
+	if (strcmp(names[_i], u8"\U0001FAB4\U0001FAB4 pots") == 0)
+		ck_assert_str_eq(terminal_cell(at.t, 3, 62).text, "p");
 	ck_assert_str_eq(terminal_cell(at.t, 3, 79).text, "0");
 	/* The bed keeps its colour, drawn in whatever way. */
 	ck_assert_int_eq(terminal_cell(at.t, PLAN_TOP, PLAN_LEFT).ground, 52);
