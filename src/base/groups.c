@@ -1,5 +1,6 @@
 #include "base/groups.h"
 #include "base/memory.h"
+#include "base/stop.h"
 
 #include <stdbool.h>
 #include <stdlib.h>
@@ -106,11 +107,12 @@ struct groups groups_make(const void *items, int count, size_t size, const struc
 	struct kinds kinds = { .items = items, .size = size, .alike = alike };
 	int *of = memory_new((size_t)count, sizeof *of);
 	struct groups groups;
+	int done = 0;
 
 	set_slots(&kinds, SLOTS_AT_FIRST);
-	for (int i = 0; i < count; i++)
-		of[i] = kind_of(&kinds, i);
-	groups = groups_of(&kinds, of, count);
+	for (; done < count && !stop_asked(); done++)
+		of[done] = kind_of(&kinds, done);
+	groups = groups_of(&kinds, of, done);
 	free(kinds.list);
 	free(kinds.slots);
 	return groups;

@@ -28,8 +28,8 @@ struct alike {
 	const void *context;
 };
 
-/* Groups `count` items of the given size, in time proportional to them. To be freed with
- * groups_fini. */
+/* Groups `count` items of the given size, in time proportional to them; where it is stopped
+ * (base/stop.h), fewer of them. To be freed with groups_fini. */
 struct groups groups_make(const void *items, int count, size_t size, const struct alike *alike);
 void groups_fini(struct groups *groups);
 

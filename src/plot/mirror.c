@@ -1,5 +1,6 @@
 #include "plot/mirror.h"
 #include "base/number.h"
+#include "base/stop.h"
 
 const char *mirror_word(enum mirror_kind kind)
 {
@@ -171,7 +172,7 @@ bool mirror_next_fault(const struct mirror *mirror, const struct ground *ground,
 {
 	int x = from.x;
 
-	for (int y = from.y; y < ground->rows; y++, x = 0) {
+	for (int y = from.y; y < ground->rows && !stop_asked(); y++, x = 0) {
 		struct row_images row = row_images(mirror, ground, y);
 
 		while ((x = row_fault(&row, x)) < ground->columns) {

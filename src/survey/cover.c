@@ -1,5 +1,7 @@
 #include "survey/cover.h"
 #include "base/number.h"
+#include "base/sort.h"
+#include "base/stop.h"
 
 #include <stdbool.h>
 #include <stdlib.h>
@@ -93,7 +95,7 @@ static void line_walk(struct sweep *sweep)
 
 	sweep->line.count = 0;
 	sweep->heap_count = 0;
-	while (i < sweep->standing_count || sweep->heap_count > 0) {
+	while ((i < sweep->standing_count || sweep->heap_count > 0) && !stop_asked()) {
 		nm end;
 
 		for (; i < sweep->standing_count && sweep->standing[i]->left <= x; i++)
@@ -176,7 +178,7 @@ static void sweep_down(struct sweep *sweep)
 {
 	nm y = sweep->count ? sweep->waiting[0]->top : 0;
 
-	while (sweep->next < sweep->count || sweep->standing_count > 0) {
+	while ((sweep->next < sweep->count || sweep->standing_count > 0) && !stop_asked()) {
 		nm bottom;
 
 		standing_renew(sweep, y);
@@ -207,10 +209,10 @@ void cover_sweep(struct cover *out, struct arena *arena, const struct cover_box 
 	sweep.standing = memory_new(count + 1, sizeof(void *));
 	sweep.spare = memory_new(count + 1, sizeof(void *));
 	sweep.heap = memory_new(count + 1, sizeof(void *));
-	for (size_t i = 0; i < count; i++)
+	for (size_t i = 0; i < count && !stop_asked(); i++)
 		if (!box_is_empty(&boxes[i]))
 			sweep.waiting[sweep.count++] = &boxes[i];
-	qsort(sweep.waiting, sweep.count, sizeof(void *), by_top_then_left);
+	sort(sweep.waiting, sweep.count, sizeof(void *), by_top_then_left);
 	sweep_down(&sweep);
 	free(sweep.waiting);
 	free(sweep.standing);
@@ -230,7 +232,7 @@ nm2 cover_box_area(const struct cover_box *box)
 
 void cover_areas(const struct cover *cover, nm2 *areas)
 {
-	for (size_t i = 0; i < cover->count; i++)
+	for (size_t i = 0; i < cover->count && !stop_asked(); i++)
 		areas[cover->pieces[i].owner] += cover_box_area(&cover->pieces[i]);
 }
 

@@ -1,5 +1,6 @@
 #include "survey/outline.h"
 #include "base/number.h"
+#include "base/stop.h"
 
 #include <assert.h>
 #include <stdint.h>
@@ -106,7 +107,7 @@ static struct loop trace_loop(const struct trace *trace, struct walker start)
 		corners = arena_grow(trace->arena, corners, count, &capacity, sizeof *corners);
 		corners[count++] = (struct corner){ from.x, from.y, from.reflex };
 		loop.perimeter += length;
-	} while (w.x != start.x || w.y != start.y || w.heading != start.heading);
+	} while ((w.x != start.x || w.y != start.y || w.heading != start.heading) && !stop_asked());
 	corners[0].reflex = w.reflex;
 	loop.corners = corners;
 	loop.count = (int)count;
@@ -118,7 +119,8 @@ static struct loop trace_loop(const struct trace *trace, struct walker start)
 static bool find_hole(const struct trace *trace, const struct survey *survey, int region,
 	struct place *above)
 {
-	for (; above->y < trace->region->most.y; above->y++, above->x = trace->region->left) {
+	for (; above->y < trace->region->most.y && !stop_asked();
+		 above->y++, above->x = trace->region->left) {
 		size_t end = survey->row_runs[above->y + 1];
 
 		for (size_t i = survey_run_at(survey, above->x, above->y); i < end; i++) {
@@ -154,6 +156,8 @@ void outline_trace(struct outline *out, struct arena *arena, const struct plot *
 	for (int i = 1; i <= holes; i++) {
 		bool is_there = find_hole(&trace, survey, region, &above);
 
+		if (stop_asked())
+			break;
 		assert(is_there); /* the survey has counted them */
 		(void)is_there;
 		loops[i] = trace_loop(&trace, (struct walker){ above.x, above.y + 1, DOWN, true });
@@ -187,7 +191,7 @@ static uint16_t *largest_squares(const struct survey *survey, int region)
 	size_t height = (size_t)(r->most.y - r->first_cell.y + 2); /* and a row on top */
 	uint16_t *sides = memory_new(width * height, sizeof *sides);
 
-	for (int y = r->first_cell.y; y <= r->most.y; y++) {
+	for (int y = r->first_cell.y; y <= r->most.y && !stop_asked(); y++) {
 		uint16_t *row = sides + (size_t)(y - r->first_cell.y + 1) * width + 1;
 		size_t end = survey->row_runs[y + 1];
 
@@ -211,7 +215,7 @@ bool outline_is_wide(const struct survey *survey, int region, int side, struct p
 
 	/* From the bottom right corner on, each square of that side covers the cells to the left
 	 * of its last one and above it. */
-	for (int y = height; y >= 1; y--) {
+	for (int y = height; y >= 1 && !stop_asked(); y--) {
 		const uint16_t *row = sides + (size_t)y * (size_t)(width + 1) + 1;
 		int columns_left = 0;
 

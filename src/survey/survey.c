@@ -1,5 +1,6 @@
 #include "survey/survey.h"
 #include "base/number.h"
+#include "base/stop.h"
 
 #include <assert.h>
 #include <stdio.h>
@@ -21,7 +22,7 @@ static struct run *find_runs(struct survey *out, struct arena *arena, const stru
 	struct run *runs = arena_new(arena, runs_most(ground), sizeof *runs);
 	size_t *row_runs = arena_new(arena, (size_t)ground->rows + 1, sizeof *row_runs), count = 0;
 
-	for (int y = 0; y < ground->rows; y++) {
+	for (int y = 0; y < ground->rows && !stop_asked(); y++) {
 		const char *row = ground_at(ground, 0, y);
 
 		row_runs[y] = count;
@@ -74,6 +75,19 @@ static void join_rows(const struct survey *survey, uint32_t *root, int y)
 	}
 }
 
+/* By run, another of its region; the first of all is its own. */
+static uint32_t *join_runs(const struct survey *survey)
+{
+	size_t count = survey->row_runs[survey->rows];
+	uint32_t *root = memory_new(count, sizeof *root);
+
+	for (size_t i = 0; i < count; i++)
+		root[i] = (uint32_t)i;
+	for (int y = 1; y < survey->rows && !stop_asked(); y++)
+		join_rows(survey, root, y);
+	return root;
+}
+
 static void add_run(struct region *region, const struct run *run, int y)
 {
 	region->left = least(region->left, run->left);
@@ -85,7 +99,7 @@ static size_t count_regions(const struct survey *survey, uint32_t *root)
 {
 	size_t count = 0;
 
-	for (uint32_t i = 0; i < survey->row_runs[survey->rows]; i++)
+	for (uint32_t i = 0; i < survey->row_runs[survey->rows] && !stop_asked(); i++)
 		count += find_root(root, i) == i && survey->runs[i].class <= CLASS_FIXTURE;
 	return count;
 }
@@ -97,7 +111,7 @@ static struct region *gather_regions(struct survey *out, struct arena *arena,
 	struct region *regions = arena_new(arena, count_regions(out, root), sizeof *regions);
 	int numbers[CLASSES] = { 0 };
 
-	for (int y = 0; y < out->rows; y++) {
+	for (int y = 0; y < out->rows && !stop_asked(); y++) {
 		for (size_t i = out->row_runs[y]; i < out->row_runs[y + 1]; i++) {
 			struct run *run = &runs[i];
 			size_t first = find_root(root, (uint32_t)i);
@@ -227,7 +241,7 @@ static void account_edges(struct survey *out, struct region *regions)
 	struct account account = { out, regions, { .right = (int16_t)out->columns,
 		.region = NO_REGION, .letter = '\0', .class = CLASS_BOUNDARY } };
 
-	for (int y = 0; y <= out->rows; y++) {
+	for (int y = 0; y <= out->rows && !stop_asked(); y++) {
 		if (y < out->rows)
 			add_upright_sides(&account, y);
 		add_level_sides(&account, y);
@@ -241,17 +255,13 @@ void survey_plot(struct survey *out, struct arena *arena, const struct plot *plo
 	struct region *regions;
 	struct run *runs;
 	uint32_t *root;
-	size_t count;
 
 	*out = (struct survey){ .cell = plot_cell(plot), .columns = plot->ground.columns,
 		.rows = plot->ground.rows };
 	runs = find_runs(out, arena, plot);
-	count = out->row_runs[out->rows];
-	root = memory_new(count, sizeof *root);
-	for (size_t i = 0; i < count; i++)
-		root[i] = (uint32_t)i;
-	for (int y = 1; y < out->rows; y++)
-		join_rows(out, root, y);
+	if (stop_asked())
+		return;
+	root = join_runs(out);
 	regions = gather_regions(out, arena, plot, runs, root);
 	free(root);
 	account_edges(out, regions);

@@ -46,7 +46,8 @@ struct survey {
 	int64_t edges[CLASSES][CLASSES];
 };
 
-/* Surveys the plot; all lives in the arena and points into the plot. */
+/* Surveys the plot; all lives in the arena and points into the plot. It can be stopped
+ * (base/stop.h), as can all that is read off a survey. */
 void survey_plot(struct survey *out, struct arena *arena, const struct plot *plot);
 
 /* Index of the run that holds a cell inside the plan. */

@@ -1,17 +1,8 @@
 #include "takeoff/takeoff.h"
+#include "base/stop.h"
 #include "prices/allow.h"
 
 #include <string.h>
-
-/* Fabric comes right after the zones, so that their ground can be let go of. */
-static void ground_compute(struct takeoff *t, const struct basis *basis)
-{
-	struct zones_ground ground;
-
-	zones_compute(&t->zones, &ground, basis, &t->walls);
-	fabric_compute(&t->fabric, basis, &t->zones, &ground);
-	arena_clear(&ground.arena);
-}
 
 static void dig_compute(struct takeoff *t, struct arena *arena)
 {
@@ -21,6 +12,36 @@ static void dig_compute(struct takeoff *t, struct arena *arena)
 	fences_dig(&list, &t->fences);
 	dig_finish(&t->earthwork, &list, fill_topsoil(&t->fills));
 	fill_reuse(&t->fills, t->earthwork.reused_share);
+}
+
+/* What is built on the ground, by the survey. */
+static void walls_compute(struct takeoff *t, const struct basis *basis)
+{
+	t->surface = fill_surface(&t->survey);
+	areas_count(&t->areas, basis);
+	walls_lay(&t->walls, basis);
+	if (stop_asked())
+		return;
+	cutting_plan(&t->cuttings, basis, &t->walls);
+	fill_compute(&t->fills, basis, &t->walls, t->surface);
+}
+
+/* What is dug, and what is laid there, by survey and walls. Fabric comes right after the zones, so
+ * that their ground can be let go of. */
+static void ground_compute(struct takeoff *t, const struct basis *basis)
+{
+	struct zones_ground ground;
+
+	zones_compute(&t->zones, &ground, basis, &t->walls);
+	if (!stop_asked())
+		fabric_compute(&t->fabric, basis, &t->zones, &ground);
+	arena_clear(&ground.arena);
+	fences_compute(&t->fences, basis);
+	dig_compute(t, basis->arena);
+	stone_compute(&t->stones, basis, &t->zones);
+	liner_compute(&t->liners, basis, &t->walls, &t->fills);
+	edging_compute(&t->edging, basis);
+	lawn_compute(&t->lawns, basis);
 }
 
 static void items_compute(struct takeoff *t, struct arena *arena)
@@ -38,7 +59,7 @@ static void items_compute(struct takeoff *t, struct arena *arena)
 	fences_items(&t->items, &t->fences);
 }
 
-void takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot *plot,
+bool takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot *plot,
 	const struct book *book)
 {
 	struct takeoff *t = out;
@@ -48,24 +69,21 @@ void takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot
 	*t = (struct takeoff){ .allow = basis.allow, .book = book,
 		.snags = { .arena = arena, .survey = &t->survey } };
 	survey_plot(&t->survey, arena, plot);
-	t->surface = fill_surface(&t->survey);
-	areas_count(&t->areas, &basis);
-	walls_lay(&t->walls, &basis);
-	cutting_plan(&t->cuttings, &basis, &t->walls);
-	fill_compute(&t->fills, &basis, &t->walls, t->surface);
+	if (stop_asked())
+		return false;
+	walls_compute(t, &basis);
+	if (stop_asked())
+		return false;
 	ground_compute(t, &basis);
-	fences_compute(&t->fences, &basis);
-	dig_compute(t, arena);
-	stone_compute(&t->stones, &basis, &t->zones);
-	liner_compute(&t->liners, &basis, &t->walls, &t->fills);
-	edging_compute(&t->edging, &basis);
-	lawn_compute(&t->lawns, &basis);
+	if (stop_asked())
+		return false;
 	items_compute(t, arena);
 	t->complete = t->walls.not_laid_count == 0 && t->walls.caps_not_laid == 0;
 	costs_compute(&t->costs, &t->items, book, t->complete);
 	work_plan(&t->work, t, arena);
 	snag_mirror(&t->snags, plot);
 	snag_sort(&t->snags);
+	return !stop_asked();
 }
 
 /* ---- What is shown --------------------------------------------------------------------------- */

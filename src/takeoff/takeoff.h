@@ -46,8 +46,10 @@ struct takeoff {
 
 /* Computes the takeoff of a plot, with a price book or NULL for none. Pure: the same plot and
  * book give the same takeoff, and nothing is kept between calls. All of it lives in the arena
- * and points into the plot and the book, which must outlive it unchanged. */
-void takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot *plot,
+ * and points into the plot and the book, which must outlive it unchanged. False where it was
+ * stopped (base/stop.h): then *out is half-made, to be looked at by nobody, and the arena to be
+ * cleared. */
+bool takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot *plot,
 	const struct book *book);
 
 /* What of a takeoff is shown, in the order of JSON. Rows of a table, or what the views make by

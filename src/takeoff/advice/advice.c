@@ -1,5 +1,6 @@
 #include "takeoff/advice/advice.h"
 #include "base/number.h"
+#include "base/stop.h"
 #include "takeoff/walls/room.h"
 #include "takeoff/walls/wall.h"
 
@@ -77,7 +78,7 @@ static bool rectangle_is_whole(const struct trial *trial, struct place size, nm 
 static void try_sizes(struct advice *out, const struct trial *trial, struct place now, int off,
 	nm cell)
 {
-	for (int across = -off; across <= off; across++) {
+	for (int across = -off; across <= off && !stop_asked(); across++) {
 		int down = off - abs(across);
 		const struct place tries[] = { { now.x + across, now.y - down },
 			{ now.x + across, now.y + down } };
@@ -106,7 +107,7 @@ static nm find_cell(const struct trial *trial, const struct room *room, enum uni
 	struct survey survey = *room->survey;
 	const struct room as_if = { &survey, room->region, room->outline };
 
-	for (nm off = step; off <= cell; off += step) {
+	for (nm off = step; off <= cell && !stop_asked(); off += step) {
 		const nm tries[] = { cell / step * step - off, cell / step * step + off };
 
 		for (int i = 0; i < 2; i++) {
@@ -208,7 +209,7 @@ int advice_joinings(struct joining joinings[JOININGS_MOST], const struct takeoff
 	struct pairs pairs = { .count = 0 };
 	int count = 0;
 
-	for (int y = 0; y < takeoff->survey.rows; y++)
+	for (int y = 0; y < takeoff->survey.rows && !stop_asked(); y++)
 		row_pairs(&pairs, takeoff, y);
 	for (int i = 0; i < pairs.count && count < JOININGS_MOST; i++) {
 		int64_t blocks = pair_saves(&pairs.list[i], takeoff);

@@ -1,4 +1,5 @@
 #include "takeoff/common/areas.h"
+#include "base/stop.h"
 
 #include <limits.h>
 
@@ -21,7 +22,7 @@ void areas_count(struct areas *out, const struct basis *basis)
 	size_t count = details->legend_count + 1;
 	struct area_row *areas = arena_new(basis->arena, count, sizeof *areas);
 
-	for (size_t i = 0; i < survey->row_runs[survey->rows]; i++) {
+	for (size_t i = 0; i < survey->row_runs[survey->rows] && !stop_asked(); i++) {
 		const struct run *run = &survey->runs[i];
 
 		cells[(unsigned char)run->letter] += run->right - run->left;

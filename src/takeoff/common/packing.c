@@ -1,5 +1,7 @@
 #include "takeoff/common/packing.h"
 #include "base/number.h"
+#include "base/sort.h"
+#include "base/stop.h"
 
 #include <stdlib.h>
 #include <string.h>
@@ -36,8 +38,8 @@ size_t batches_join(struct batch *batches, size_t count)
 	size_t joined = 0;
 
 	if (count > 1)
-		qsort(batches, count, sizeof *batches, compare_batches);
-	for (size_t i = 0; i < count; i++) {
+		sort(batches, count, sizeof *batches, compare_batches);
+	for (size_t i = 0; i < count && !stop_asked(); i++) {
 		if (joined > 0 && batches[joined - 1].place == batches[i].place)
 			batches[joined - 1].count += batches[i].count;
 		else
@@ -125,7 +127,7 @@ static int64_t cut_batch(struct packing *packing, const struct saw *saw, const s
 	struct pass pass = { .place = batch->place, .needed = needed_for(saw, batch->place) };
 	int64_t count = batch->count;
 
-	while (count > 0) {
+	while (count > 0 && !stop_asked()) {
 		struct stack *stack = find_fullest(packing, pass.needed);
 
 		if (!stack && !may_open)
@@ -152,7 +154,7 @@ static const struct cut *list_cuts(struct packing *packing, int *count)
 	struct cut *cuts = arena_new(packing->arena, packing->count, sizeof *cuts);
 
 	if (packing->count > 1)
-		qsort(packing->stacks, packing->count, sizeof *packing->stacks, compare_stacks);
+		sort(packing->stacks, packing->count, sizeof *packing->stacks, compare_stacks);
 	for (size_t i = 0; i < packing->count; i++)
 		cuts[i] = packing->stacks[i].cut;
 	*count = (int)packing->count;

@@ -1,6 +1,8 @@
 #include "takeoff/common/snags.h"
 #include "base/hash.h"
 #include "base/number.h"
+#include "base/sort.h"
+#include "base/stop.h"
 #include "plot/mirror.h"
 
 #include <stdlib.h>
@@ -53,7 +55,7 @@ void snag_mirror(struct snag_list *list, const struct plot *plot)
 	struct mirror mirror = mirror_of(plot);
 	struct place at = { 0, 0 };
 
-	while (mirror_next_fault(&mirror, &plot->ground, at, &at)) {
+	while (!stop_asked() && mirror_next_fault(&mirror, &plot->ground, at, &at)) {
 		snag_add(list, SNAG_MIRROR_BROKEN, NO_REGION, SNAG_FIGURES_OF(0))->cell = at;
 		at.x++;
 	}
@@ -75,7 +77,7 @@ static int compare_snags(const void *a, const void *b)
 
 static bool are_sorted(const struct snag *snags, size_t count)
 {
-	for (size_t i = 1; i < count; i++)
+	for (size_t i = 1; i < count && !stop_asked(); i++)
 		if (compare_snags(&snags[i - 1], &snags[i]) > 0)
 			return false;
 	return true;
@@ -87,7 +89,7 @@ static void gather_codes(struct snag_list *list, size_t ends[static SNAG_CODES])
 	struct snag *gathered = memory_resize(NULL, list->count, sizeof *gathered);
 	size_t before = 0;
 
-	for (size_t i = 0; i < list->count; i++)
+	for (size_t i = 0; i < list->count && !stop_asked(); i++)
 		ends[list->list[i].code]++;
 	for (int code = 0; code < SNAG_CODES; code++) {
 		size_t count = ends[code];
@@ -95,9 +97,10 @@ static void gather_codes(struct snag_list *list, size_t ends[static SNAG_CODES])
 		ends[code] = before;
 		before += count;
 	}
-	for (size_t i = 0; i < list->count; i++)
+	for (size_t i = 0; i < list->count && !stop_asked(); i++)
 		gathered[ends[list->list[i].code]++] = list->list[i];
-	memcpy(list->list, gathered, list->count * sizeof *gathered);
+	if (!stop_asked())
+		memcpy(list->list, gathered, list->count * sizeof *gathered);
 	free(gathered);
 }
 
@@ -109,12 +112,12 @@ void snag_sort(struct snag_list *list)
 	if (are_sorted(list->list, list->count))
 		return;
 	gather_codes(list, ends);
-	for (int code = 0; code < SNAG_CODES; code++) {
+	for (int code = 0; code < SNAG_CODES && !stop_asked(); code++) {
 		struct snag *snags = list->list + from;
 		size_t count = ends[code] - from;
 
 		if (!are_sorted(snags, count))
-			qsort(snags, count, sizeof *snags, compare_snags);
+			sort(snags, count, sizeof *snags, compare_snags);
 		from = ends[code];
 	}
 }

@@ -1,5 +1,7 @@
 #include "takeoff/fence/fence_spans.h"
 #include "base/number.h"
+#include "base/sort.h"
+#include "base/stop.h"
 
 #include <assert.h>
 #include <limits.h>
@@ -33,7 +35,7 @@ static bool is_straight_on(struct leg leg, struct place next)
 
 static void add_run(struct legs *legs, const struct fence_run *run)
 {
-	for (int i = 1; i < run->count; i++) {
+	for (int i = 1; i < run->count && !stop_asked(); i++) {
 		struct place from = run->points[i - 1], to = run->points[i];
 
 		if (i > 1 && is_straight_on(legs->items[legs->count - 1], to))
@@ -51,10 +53,10 @@ static int compare_places(const void *a, const void *b)
 static void sort_legs(struct lines *lines)
 {
 	lines->list = memory_new(lines->legs.count, sizeof *lines->list);
-	for (size_t i = 0; i < lines->legs.count; i++)
+	for (size_t i = 0; i < lines->legs.count && !stop_asked(); i++)
 		lines->list[i] = (struct leg_at){ leg_stretch(lines->legs.items[i]), (int)i };
 	if (lines->legs.count > 1)
-		qsort(lines->list, lines->legs.count, sizeof *lines->list, compare_places);
+		sort(lines->list, lines->legs.count, sizeof *lines->list, compare_places);
 }
 
 /* The leg of the line that holds the point `at`; where two meet there, the one that begins
@@ -93,7 +95,7 @@ static void divide(struct lines *lines, int leg, int at, int gate)
 /* Divides at tees and crossings. Where two legs of one direction meet, both end anyway. */
 static void divide_by_runs(struct lines *lines)
 {
-	for (size_t i = 0; i < lines->legs.count; i++) {
+	for (size_t i = 0; i < lines->legs.count && !stop_asked(); i++) {
 		const struct stretch *upright = &lines->list[i].at;
 
 		for (int y = upright->low; upright->is_upright && y <= upright->high; y++) {
@@ -138,7 +140,7 @@ static int add_spans(const struct lines *lines, struct fence_span *spans)
 {
 	int count = 0, gates = 0;
 
-	for (size_t i = 1; i < lines->divide_count; i++) {
+	for (size_t i = 1; i < lines->divide_count && !stop_asked(); i++) {
 		const struct divide *a = &lines->divides[i - 1], *b = &lines->divides[i];
 		const struct leg *leg = &lines->legs.items[a->leg];
 
@@ -152,15 +154,15 @@ static int add_spans(const struct lines *lines, struct fence_span *spans)
 
 static void divide_all(struct lines *lines, const struct fence *fence)
 {
-	for (size_t i = 0; i < lines->legs.count; i++) {
+	for (size_t i = 0; i < lines->legs.count && !stop_asked(); i++) {
 		divide(lines, lines->list[i].leg, lines->list[i].at.low, 0);
 		divide(lines, lines->list[i].leg, lines->list[i].at.high, 0);
 	}
 	divide_by_runs(lines);
-	for (size_t i = 0; i < fence->gates.count; i++)
+	for (size_t i = 0; i < fence->gates.count && !stop_asked(); i++)
 		divide_by_gate(lines, fence->gates.items[i]);
 	if (lines->divide_count > 1)
-		qsort(lines->divides, lines->divide_count, sizeof *lines->divides, compare_divides);
+		sort(lines->divides, lines->divide_count, sizeof *lines->divides, compare_divides);
 }
 
 const struct fence_span *fence_spans(struct arena *arena, const struct fence *fence, int *count)

@@ -1,5 +1,6 @@
 #include "takeoff/fence/fences.h"
 #include "base/number.h"
+#include "base/stop.h"
 #include "takeoff/fence/fence_spans.h"
 #include "takeoff/fence/fence_values.h"
 #include "takeoff/fence/panels.h"
@@ -55,7 +56,7 @@ static void set_out(struct fencing *fencing, const struct basis *basis)
 	struct fence_leg *legs = arena_new(basis->arena, (size_t)count, sizeof *legs);
 	struct fence_gate *gates = arena_new(basis->arena, (size_t)count, sizeof *gates);
 
-	for (int i = 0; i < count; i++) {
+	for (int i = 0; i < count && !stop_asked(); i++) {
 		struct spot from = spot_of(basis->survey, spans[i].leg.from, inset);
 		struct spot to = spot_of(basis->survey, spans[i].leg.to, inset);
 		nm length = llabs(to.x - from.x) + llabs(to.y - from.y);
@@ -83,7 +84,7 @@ static void count_fixings(struct fencing *fencing)
 
 	fencing->brackets = BRACKETS_TO_RAIL * rails *
 		(fencing->panels_whole + fencing->panel_pieces);
-	for (int i = 0; i < fencing->gate_count; i++) {
+	for (int i = 0; i < fencing->gate_count && !stop_asked(); i++) {
 		fencing->hinges += (int64_t)HINGES_TO_LEAF * fencing->gates[i].leaves;
 		fencing->latches += fencing->gates[i].leaves > 0;
 		fencing->bolts += fencing->gates[i].leaves > 1;
@@ -126,10 +127,10 @@ static void warn_hole(struct snag_list *snags, const struct fencing *fencing)
 
 static void warn(struct snag_list *snags, const struct fencing *fencing)
 {
-	for (int i = 0; i < fencing->leg_count; i++)
+	for (int i = 0; i < fencing->leg_count && !stop_asked(); i++)
 		if (fencing->legs[i].whole + fencing->legs[i].cut_count == 0)
 			warn_tight(snags, &fencing->legs[i].on, false, fencing->legs[i].length);
-	for (int i = 0; i < fencing->gate_count; i++)
+	for (int i = 0; i < fencing->gate_count && !stop_asked(); i++)
 		if (fencing->gates[i].leaves == 0)
 			warn_tight(snags, &fencing->gates[i].on, true, fencing->gates[i].length);
 	warn_hole(snags, fencing);
@@ -160,7 +161,7 @@ void fences_compute(struct fences *out, const struct basis *basis)
 	struct fencing *list = arena_new(basis->arena, details->fence_count, sizeof *list);
 
 	*out = (struct fences){ list, 0 };
-	for (size_t i = 0; i < details->fence_count; i++) {
+	for (size_t i = 0; i < details->fence_count && !stop_asked(); i++) {
 		if (details->fences[i].run_count == 0)
 			continue;
 		list[out->count] = fencing_of(&details->fences[i], basis);

@@ -1,4 +1,5 @@
 #include "takeoff/fence/panels.h"
+#include "base/stop.h"
 
 
 void panels_divide(struct fence_leg *leg, nm section, nm post)
@@ -39,7 +40,7 @@ static struct batch *collect_pieces(struct fencing *fencing, struct arena *arena
 {
 	struct batch *pieces = arena_new(arena, 2 * (size_t)fencing->leg_count, sizeof *pieces);
 
-	for (int i = 0; i < fencing->leg_count; i++) {
+	for (int i = 0; i < fencing->leg_count && !stop_asked(); i++) {
 		const struct fence_leg *leg = &fencing->legs[i];
 
 		fencing->panels_whole += leg->whole;

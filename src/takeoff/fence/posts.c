@@ -1,6 +1,8 @@
 #include "takeoff/fence/posts.h"
 #include "base/measure.h"
 #include "base/number.h"
+#include "base/sort.h"
+#include "base/stop.h"
 #include "takeoff/fence/fence_values.h"
 
 #include <math.h>
@@ -72,8 +74,8 @@ static size_t join_wanted(struct wanted *list, size_t count)
 	size_t joined = 0;
 
 	if (count > 1)
-		qsort(list, count, sizeof *list, compare_wanted);
-	for (size_t i = 0; i < count; i++) {
+		sort(list, count, sizeof *list, compare_wanted);
+	for (size_t i = 0; i < count && !stop_asked(); i++) {
 		if (joined > 0 && compare_wanted(&list[joined - 1], &list[i]) == 0) {
 			list[joined - 1].ways |= list[i].ways;
 			list[joined - 1].of_gate |= list[i].of_gate;
@@ -113,15 +115,15 @@ void posts_place(struct fencing *fencing, struct arena *arena)
 	nm section = block_length(&fencing->fence->block, FENCE_SECTION);
 	struct fence_post *posts;
 
-	for (int i = 0; i < fencing->leg_count; i++)
+	for (int i = 0; i < fencing->leg_count && !stop_asked(); i++)
 		want_leg(&wants, &fencing->legs[i], section);
-	for (int i = 0; i < fencing->gate_count; i++)
+	for (int i = 0; i < fencing->gate_count && !stop_asked(); i++)
 		want_ends(&wants, fencing->gates[i].from, fencing->gates[i].to,
 			fencing->gates[i].heading, true);
 	wants.count = join_wanted(wants.list, wants.count);
 	assert(wants.list || wants.count == 0);
 	posts = arena_new(arena, wants.count, sizeof *posts);
-	for (size_t i = 0; i < wants.count; i++) {
+	for (size_t i = 0; i < wants.count && !stop_asked(); i++) {
 		posts[i] = (struct fence_post){ wants.list[i].at, kind_of(&wants.list[i]) };
 		fencing->of_kind[posts[i].kind]++;
 	}

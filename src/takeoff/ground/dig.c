@@ -1,6 +1,7 @@
 #include "takeoff/ground/dig.h"
 #include "base/measure.h"
 #include "base/number.h"
+#include "base/stop.h"
 #include "takeoff/ground/fill.h"
 
 #include <math.h>
@@ -57,7 +58,7 @@ static nm zone_depth(const struct survey *survey, const struct zone *zone, nm su
 void dig_zones(struct dig_list *list, const struct zones *zones, const struct survey *survey,
 	nm surface)
 {
-	for (int i = 0; i < zones->count; i++) {
+	for (int i = 0; i < zones->count && !stop_asked(); i++) {
 		const struct zone *zone = &zones->list[i];
 
 		dig_add(list, (struct dig){ .region = zone->region, .part = zone->part,
@@ -87,7 +88,7 @@ void dig_finish(struct earthwork *out, const struct dig_list *list, double wante
 
 	for (int i = 0; i < DIG_PARTS; i++)
 		work.sums[i].part = (enum dig_part)i;
-	for (int i = 0; i < work.count; i++) {
+	for (int i = 0; i < work.count && !stop_asked(); i++) {
 		const struct dig *dig = &work.rows[i];
 
 		work.bank.sod += dig->bank.sod;

@@ -1,5 +1,6 @@
 #include "takeoff/ground/edging.h"
 #include "base/number.h"
+#include "base/stop.h"
 
 #include <limits.h>
 #include <stdlib.h>
@@ -186,9 +187,9 @@ static void count_runs(struct edger *edger, const struct plot *plot)
 	edger->next = memory_new(lines, sizeof *edger->next);
 	level_rim(edger, 0, SIDE_TOP);
 	level_rim(edger, survey->rows - 1, SIDE_BOTTOM);
-	for (int y = 1; y < survey->rows; y++)
+	for (int y = 1; y < survey->rows && !stop_asked(); y++)
 		level_line(edger, y);
-	for (int y = 0; y < survey->rows; y++)
+	for (int y = 0; y < survey->rows && !stop_asked(); y++)
 		upright_row(edger, y);
 	upright_end(edger, 0, INT_MAX, survey->rows);
 	free(edger->now);

@@ -1,5 +1,6 @@
 #include "takeoff/ground/fabric.h"
 #include "base/number.h"
+#include "base/stop.h"
 
 #include <stdlib.h>
 
@@ -129,7 +130,7 @@ static void list_rows(struct fabric *fabric, struct arena *arena, struct cutter 
 	size_t count = batches_join(cutter->rows, cutter->row_count);
 	struct fabric_row *rows = arena_new(arena, count, sizeof *rows);
 
-	for (size_t i = 0; i < count; i++)
+	for (size_t i = 0; i < count && !stop_asked(); i++)
 		rows[i] = (struct fabric_row){ cutter->rows[i].place, cutter->rows[i].count };
 	fabric->rows = rows;
 	fabric->row_count = (int)count;
@@ -153,7 +154,7 @@ void fabric_compute(struct fabric *out, const struct basis *basis, const struct 
 	struct cutter best;
 	nm2 area = 0;
 
-	for (size_t i = 0; i < cover->count; i++) {
+	for (size_t i = 0; i < cover->count && !stop_asked(); i++) {
 		const struct cover_box *box = &cover->pieces[i];
 
 		if (!has_fabric(basis->survey, &zones->list[box->owner]))

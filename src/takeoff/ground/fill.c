@@ -1,6 +1,7 @@
 #include "takeoff/ground/fill.h"
 #include "base/measure.h"
 #include "base/number.h"
+#include "base/stop.h"
 
 #include <stdlib.h>
 #include <string.h>
@@ -35,7 +36,7 @@ nm fill_surface(const struct survey *survey)
 {
 	nm deepest = -1;
 
-	for (int i = 0; i < survey->region_count; i++) {
+	for (int i = 0; i < survey->region_count && !stop_asked(); i++) {
 		const struct entry *entry = survey->regions[i].entry;
 		nm surface = entry->class == CLASS_PATH ?
 			block_length(&entry->block, PATH_SURFACE) : -1;
@@ -184,7 +185,7 @@ void fill_compute(struct fills *out, const struct basis *basis, const struct wal
 {
 	struct filling filling = { .basis = basis, .walls = walls, .surface = surface };
 
-	for (int i = 0; i < basis->survey->region_count; i++) {
+	for (int i = 0; i < basis->survey->region_count && !stop_asked(); i++) {
 		const struct region *region = &basis->survey->regions[i];
 		const struct block *bed = &region->entry->block;
 
@@ -198,7 +199,7 @@ void fill_compute(struct fills *out, const struct basis *basis, const struct wal
 			level_fill(&filling, i, bed);
 		}
 	}
-	for (size_t i = 0; i < filling.count; i++)
+	for (size_t i = 0; i < filling.count && !stop_asked(); i++)
 		if (filling.rows[i].order > 0)
 			filling.rows[i].filled_depth = filling.rows[i].soil_depth;
 	*out = (struct fills){ filling.rows, (int)filling.count };
@@ -222,7 +223,7 @@ double fill_topsoil(const struct fills *fills)
 {
 	double wanted = 0;
 
-	for (int i = 0; i < fills->count; i++)
+	for (int i = 0; i < fills->count && !stop_asked(); i++)
 		for (int j = 0; j < fills->list[i].part_count; j++)
 			if (is_topsoil(fills->list[i].parts[j].name))
 				wanted += fills->list[i].parts[j].volume;
@@ -231,7 +232,7 @@ double fill_topsoil(const struct fills *fills)
 
 void fill_reuse(struct fills *fills, double share)
 {
-	for (int i = 0; i < fills->count; i++) {
+	for (int i = 0; i < fills->count && !stop_asked(); i++) {
 		for (int j = 0; j < fills->list[i].part_count; j++) {
 			struct fill_part *part = &fills->list[i].parts[j];
 

@@ -1,5 +1,6 @@
 #include "takeoff/ground/lawn.h"
 #include "base/measure.h"
+#include "base/stop.h"
 
 static struct lawn lawn_of(const struct basis *basis, int region)
 {
@@ -21,7 +22,7 @@ void lawn_compute(struct lawns *out, const struct basis *basis)
 	struct lawn *lawns = NULL;
 	size_t count = 0, capacity = 0;
 
-	for (int i = 0; i < basis->survey->region_count; i++) {
+	for (int i = 0; i < basis->survey->region_count && !stop_asked(); i++) {
 		const struct entry *entry = basis->survey->regions[i].entry;
 
 		if (entry->class != CLASS_LAWN ||
@@ -40,7 +41,7 @@ void lawn_items(struct item_list *items, const struct lawns *lawns)
 		.note = { .kind = NOTE_TRIMMING, .percent = spare } };
 	double topsoil = 0, seed = 0;
 
-	for (int i = 0; i < lawns->count; i++) {
+	for (int i = 0; i < lawns->count && !stop_asked(); i++) {
 		const struct lawn *lawn = &lawns->list[i];
 
 		topsoil += lawn->topsoil;

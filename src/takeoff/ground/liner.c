@@ -1,5 +1,6 @@
 #include "takeoff/ground/liner.h"
 #include "base/measure.h"
+#include "base/stop.h"
 
 void liner_compute(struct liners *out, const struct basis *basis, const struct walls *walls,
 	const struct fills *fills)
@@ -8,7 +9,7 @@ void liner_compute(struct liners *out, const struct basis *basis, const struct w
 	struct liner *liners = NULL;
 	size_t count = 0, capacity = 0;
 
-	for (int i = 0; i < fills->count; i++) {
+	for (int i = 0; i < fills->count && !stop_asked(); i++) {
 		const struct fill *fill = &fills->list[i];
 		const struct wall *wall = walls_find(walls, fill->region);
 		struct liner *liner;
@@ -30,7 +31,7 @@ void liner_items(struct item_list *items, const struct liners *liners)
 		.note = { .kind = NOTE_LINER,
 			.lengths = { block_length(items->allow, ALLOW_LINER_TURN) } } };
 
-	for (int i = 0; i < liners->count; i++)
+	for (int i = 0; i < liners->count && !stop_asked(); i++)
 		liner.laid += liners->list[i].area;
 	item_add_spare(items, &liner, 0);
 }

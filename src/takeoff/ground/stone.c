@@ -1,5 +1,6 @@
 #include "takeoff/ground/stone.h"
 #include "base/measure.h"
+#include "base/stop.h"
 
 /* A path has a base and a surface. */
 enum { LAYERS_MOST = 2 };
@@ -68,7 +69,7 @@ static void add_totals(struct stones *stones, const struct block *allow)
 	double spare = block_share(allow, ALLOW_STONE_SPARE);
 	double density = block_amount(allow, ALLOW_DENSITY_STONE);
 
-	for (int i = 0; i < stones->count; i++) {
+	for (int i = 0; i < stones->count && !stop_asked(); i++) {
 		const struct stone *stone = &stones->list[i];
 		struct stone_total *total = &stones->totals[kind_of(stone)];
 
@@ -105,7 +106,7 @@ static void add_layers(struct stones *stones, const struct basis *basis)
 		sizeof *sums);
 	size_t count = 0;
 
-	for (int i = 0; i < stones->count; i++) {
+	for (int i = 0; i < stones->count && !stop_asked(); i++) {
 		const struct stone *stone = &stones->list[i];
 		const struct entry *entry = basis->survey->regions[stone->region].entry;
 		enum layer_kind kind = layer_of(stone);
@@ -127,7 +128,7 @@ void stone_compute(struct stones *out, const struct basis *basis, const struct z
 	size_t most = (size_t)zones->count * LAYERS_MOST;
 	struct layers layers = { basis, arena_new(basis->arena, most, sizeof *layers.rows), 0 };
 
-	for (int i = 0; i < zones->count; i++)
+	for (int i = 0; i < zones->count && !stop_asked(); i++)
 		add_zone(&layers, &zones->list[i]);
 	*out = (struct stones){ .list = layers.rows, .count = layers.count };
 	add_layers(out, basis);

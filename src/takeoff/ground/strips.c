@@ -1,5 +1,6 @@
 #include "takeoff/ground/strips.h"
 #include "base/number.h"
+#include "base/stop.h"
 #include "takeoff/ground/ticks.h"
 
 #include <assert.h>
@@ -61,7 +62,7 @@ static void find_ticks(struct layer *layer)
 {
 	const struct strips *strips = layer->strips;
 
-	for (size_t i = 0; i < strips->count; i++) {
+	for (size_t i = 0; i < strips->count && !stop_asked(); i++) {
 		struct bounds at = bounds_of(layer, &strips->boxes[i]);
 
 		ticks_add(&layer->ticks, at.start);
@@ -91,7 +92,7 @@ static void find_edge(struct layer *layer)
 	const struct strips *strips = layer->strips;
 	struct bounds all = bounds_of(layer, &strips->boxes[0]);
 
-	for (size_t i = 1; i < strips->count; i++) {
+	for (size_t i = 1; i < strips->count && !stop_asked(); i++) {
 		struct bounds at = bounds_of(layer, &strips->boxes[i]);
 
 		all.near = nm_least(all.near, at.near);
@@ -107,13 +108,13 @@ static void find_boxes(struct layer *layer)
 	const struct strips *strips = layer->strips;
 	size_t *starts = memory_new((size_t)layer->rows + 1, sizeof *starts);
 
-	for (size_t i = 0; i < strips->count; i++)
+	for (size_t i = 0; i < strips->count && !stop_asked(); i++)
 		starts[row_at(layer, bounds_of(layer, &strips->boxes[i]).near) + 1]++;
 	for (int row = 0; row < layer->rows; row++)
 		starts[row + 1] += starts[row];
 	layer->boxes = memory_new(strips->count, sizeof *layer->boxes);
 	layer->box_count = strips->count;
-	for (size_t i = 0; i < strips->count; i++) {
+	for (size_t i = 0; i < strips->count && !stop_asked(); i++) {
 		struct strip_box box = strip_box_of(layer, &strips->boxes[i]);
 
 		layer->boxes[starts[box.first]++] = box;
@@ -161,7 +162,7 @@ static size_t find_ground(struct layer *layer, int row, size_t next)
 	while (next < layer->box_count && layer->boxes[next].first == row)
 		layer->open[layer->open_count++] = layer->boxes[next++];
 	memset(layer->change, 0, (size_t)layer->ticks.count * sizeof *layer->change);
-	for (size_t i = 0; i < layer->open_count; i++) {
+	for (size_t i = 0; i < layer->open_count && !stop_asked(); i++) {
 		struct strip_box box = layer->open[i];
 
 		layer->change[box.from]++;
@@ -185,7 +186,7 @@ static void lay_rows(struct layer *layer)
 	layer->change = memory_new(ticks, sizeof *layer->change);
 	layer->above = memory_new(ticks, sizeof *layer->above);
 	layer->now = memory_new(ticks, sizeof *layer->now);
-	for (int row = 0; row < layer->rows; row++) {
+	for (int row = 0; row < layer->rows && !stop_asked(); row++) {
 		bool *above = layer->above;
 
 		next = find_ground(layer, row, next);
@@ -211,8 +212,10 @@ void strips_lay(const struct strips *strips, struct strips_way way, struct strip
 		return;
 	find_edge(&layer);
 	find_ticks(&layer);
-	find_boxes(&layer);
-	lay_rows(&layer);
+	if (!stop_asked())
+		find_boxes(&layer);
+	if (!stop_asked())
+		lay_rows(&layer);
 	ticks_fini(&layer.ticks);
 	free(layer.boxes);
 }

@@ -1,6 +1,8 @@
 #include "takeoff/ground/ticks.h"
 #include "base/memory.h"
 #include "base/number.h"
+#include "base/sort.h"
+#include "base/stop.h"
 
 #include <assert.h>
 #include <stdlib.h>
@@ -52,7 +54,7 @@ static int compare_nm(const void *a, const void *b)
 void ticks_number(struct ticks *ticks)
 {
 	if (ticks->count > 1)
-		qsort(ticks->list, (size_t)ticks->count, sizeof *ticks->list, compare_nm);
+		sort(ticks->list, (size_t)ticks->count, sizeof *ticks->list, compare_nm);
 	for (int i = 0; i < ticks->count; i++)
 		slot_of(ticks, ticks->list[i])->number = i + 1;
 }

@@ -1,5 +1,6 @@
 #include "takeoff/ground/zones.h"
 #include "base/number.h"
+#include "base/stop.h"
 
 #include <assert.h>
 #include <stdlib.h>
@@ -119,7 +120,7 @@ static void paint_cells(struct painting *painting, bool with_base)
 	const struct survey *survey = painting->survey;
 	size_t *box_of = memory_new(survey->row_runs[survey->rows], sizeof *box_of);
 
-	for (int y = 0; y < survey->rows; y++)
+	for (int y = 0; y < survey->rows && !stop_asked(); y++)
 		paint_row(painting, y, with_base, box_of);
 	free(box_of);
 }
@@ -157,10 +158,10 @@ static void paint_wall(struct painting *painting, struct arena *outlines, const 
 	struct outline outline;
 
 	outline_trace(&outline, outlines, painting->plot, painting->survey, wall->region);
-	for (int i = 0; i < outline.count; i++) {
+	for (int i = 0; i < outline.count && !stop_asked(); i++) {
 		const struct loop *loop = &outline.loops[i];
 
-		for (int side = 0; side < loop->count; side++) {
+		for (int side = 0; side < loop->count && !stop_asked(); side++) {
 			bool reflex = loop->corners[(side + 1) % loop->count].reflex;
 
 			paint_strip(painting, loop, side,
@@ -177,7 +178,7 @@ static void paint_walls(struct painting *painting)
 	struct arena outlines = ARENA_EMPTY;
 	int wall = 0;
 
-	for (int i = 0; i < painting->count; i++) {
+	for (int i = 0; i < painting->count && !stop_asked(); i++) {
 		if (painting->list[i].part != DIG_WALL)
 			continue;
 		assert(painting->walls->list[wall].region == painting->list[i].region);
@@ -199,7 +200,7 @@ void zones_compute(struct zones *out, struct zones_ground *ground, const struct 
 	};
 	nm2 *areas;
 
-	for (int i = 0; i < survey->region_count; i++)
+	for (int i = 0; i < survey->region_count && !stop_asked(); i++)
 		painting.own[i] = region_zones(&painting, i);
 	paint_cells(&painting, true);
 	paint_walls(&painting);
@@ -211,7 +212,7 @@ void zones_compute(struct zones *out, struct zones_ground *ground, const struct 
 	free(painting.boxes);
 	areas = memory_new((size_t)painting.count, sizeof *areas);
 	cover_areas(&ground->cover, areas);
-	for (int i = 0; i < painting.count; i++)
+	for (int i = 0; i < painting.count && !stop_asked(); i++)
 		painting.list[i].area = cover_m2(areas[i]);
 	free(areas);
 }

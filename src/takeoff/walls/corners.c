@@ -1,5 +1,6 @@
 #include "takeoff/walls/corners.h"
 #include "base/memory.h"
+#include "base/stop.h"
 
 #include <stdlib.h>
 #include <string.h>
@@ -29,7 +30,7 @@ static int64_t walk_back(struct way_home *home, const struct side_cost *costs, i
 {
 	home[sides].cost[start] = 0;
 	home[sides].cost[!start] = COST_EXCLUDED;
-	for (int corner = sides - 1; corner >= 0; corner--) {
+	for (int corner = sides - 1; corner >= 0 && !stop_asked(); corner--) {
 		for (int state = 0; state < 2; state++) {
 			int64_t through = cost_by(home, costs, corner, state, true);
 			int64_t butt = cost_by(home, costs, corner, state, false);
@@ -45,7 +46,7 @@ static void walk_forth(bool *through, const struct way_home *home, const struct 
 {
 	bool state = start;
 
-	for (int corner = 0; corner < sides; corner++) {
+	for (int corner = 0; corner < sides && !stop_asked(); corner++) {
 		through[corner] = state;
 		state = cost_by(home, costs, corner, state, true) == home[corner].cost[state];
 	}

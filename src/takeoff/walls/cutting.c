@@ -1,4 +1,5 @@
 #include "takeoff/walls/cutting.h"
+#include "base/stop.h"
 
 #include <stdlib.h>
 
@@ -37,7 +38,7 @@ static void add_course(struct need *need, const struct wall_course *course, int6
 	need->weight += density * wall_volume(times * course->length, &need->block);
 	if (course->cut == 0 || times == 0)
 		return;
-	for (int i = 0; i < course->run_count; i++) {
+	for (int i = 0; i < course->run_count && !stop_asked(); i++) {
 		const struct wall_run *run = &course->runs[i];
 
 		for (int j = 0; j < run->piece_count; j++) {
@@ -53,7 +54,7 @@ static void add_course(struct need *need, const struct wall_course *course, int6
 
 static void gather(struct needs *needs, const struct walls *walls)
 {
-	for (int i = 0; i < walls->count; i++) {
+	for (int i = 0; i < walls->count && !stop_asked(); i++) {
 		const struct wall *wall = &walls->list[i];
 		struct need *need = need_of(needs, USE_WALL, &wall->block);
 		double density = wall_density(wall->bed);
@@ -61,7 +62,7 @@ static void gather(struct needs *needs, const struct walls *walls)
 		add_course(need, &wall->odd, (wall->courses + 1) / 2, density);
 		add_course(need, &wall->even, wall->courses / 2, density);
 	}
-	for (int i = 0; i < walls->count; i++) {
+	for (int i = 0; i < walls->count && !stop_asked(); i++) {
 		const struct wall *wall = &walls->list[i];
 
 		if (wall->has_cap)

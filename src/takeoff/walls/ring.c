@@ -1,4 +1,5 @@
 #include "takeoff/walls/ring.h"
+#include "base/stop.h"
 #include "takeoff/walls/corners.h"
 
 #include <assert.h>
@@ -45,7 +46,7 @@ static void choose_corners(const struct laying *laying, const struct loop *loop,
 	struct side_cost *costs = memory_new((size_t)loop->count, sizeof *costs);
 	int64_t cost;
 
-	for (int i = 0; i < loop->count; i++) {
+	for (int i = 0; i < loop->count && !stop_asked(); i++) {
 		struct side side = side_of(laying, loop, i);
 
 		for (int first = 0; first < 2; first++) {
@@ -97,7 +98,7 @@ static void lay_loop(struct ring *ring, struct laying *laying, int at)
 	bool *through = memory_new((size_t)loop->count, sizeof *through);
 
 	choose_corners(laying, loop, through);
-	for (int i = 0; i < loop->count; i++) {
+	for (int i = 0; i < loop->count && !stop_asked(); i++) {
 		struct side side = side_of(laying, loop, i);
 
 		side.first_through = through[i];

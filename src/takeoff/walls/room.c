@@ -1,5 +1,7 @@
 #include "takeoff/walls/room.h"
 #include "base/number.h"
+#include "base/sort.h"
+#include "base/stop.h"
 
 #include <stdlib.h>
 
@@ -19,7 +21,7 @@ struct nooks {
 
 bool room_short_side(const struct outline *outline, nm cell, nm least, struct side_place *place)
 {
-	for (; place->loop < outline->count; place->loop++, place->side = 0) {
+	for (; place->loop < outline->count && !stop_asked(); place->loop++, place->side = 0) {
 		const struct loop *loop = &outline->loops[place->loop];
 
 		for (; place->side < loop->count; place->side++)
@@ -52,7 +54,7 @@ bool room_is_wide(const struct room *room, nm width, struct place *at)
  * back along the side that comes in and ahead along the one that leaves. */
 static void add_nooks(struct nooks *nooks, const struct loop *loop)
 {
-	for (int i = 0; i < loop->count; i++) {
+	for (int i = 0; i < loop->count && !stop_asked(); i++) {
 		const struct corner *at = &loop->corners[i];
 		const struct corner *before = &loop->corners[(i + loop->count - 1) % loop->count];
 		const struct corner *next = &loop->corners[(i + 1) % loop->count];
@@ -108,7 +110,7 @@ static bool find_clash(const struct nooks *nooks, struct place *at)
 	size_t same = 0, below = 0;
 	bool found = false;
 
-	for (size_t i = 0; i < nooks->count; i++) {
+	for (size_t i = 0; i < nooks->count && !stop_asked(); i++) {
 		const struct nook *a = &nooks->list[i];
 		struct place cell = { a->x - (a->out_x > 0), a->y - (a->out_y > 0) };
 
@@ -134,7 +136,7 @@ bool room_for_walls(const struct room *room, nm depth, struct place *at)
 		add_nooks(&nooks, &room->outline->loops[i]);
 	if (nooks.count == 0)
 		return true;
-	qsort(nooks.list, nooks.count, sizeof *nooks.list, compare_nooks);
+	sort(nooks.list, nooks.count, sizeof *nooks.list, compare_nooks);
 	clashes = find_clash(&nooks, at);
 	free(nooks.list);
 	return !clashes;

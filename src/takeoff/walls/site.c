@@ -1,4 +1,5 @@
 #include "takeoff/walls/site.h"
+#include "base/stop.h"
 
 static nm side_length(const struct site *site, struct side_place place)
 {
@@ -33,7 +34,7 @@ bool site_takes_wall(const struct site *site, const struct masonry *masonry)
 	struct place at;
 	bool has_jog = false, has_room;
 
-	for (; find_short_side(site, masonry, &jog); jog.side++) {
+	for (; !stop_asked() && find_short_side(site, masonry, &jog); jog.side++) {
 		has_jog = true;
 		put_at_side(add_snag(site, SNAG_WALL_JOG,
 			SNAG_FIGURES_OF(side_length(site, jog), least)), site, jog);
@@ -65,7 +66,7 @@ bool site_takes_cap(const struct site *site, const struct masonry *masonry)
 
 void site_check_bond(const struct site *site, const struct ring *ring)
 {
-	for (int i = 0; i < ring->unbonded_count; i++) {
+	for (int i = 0; i < ring->unbonded_count && !stop_asked(); i++) {
 		struct side_place place = ring->unbonded[i];
 
 		put_at_side(add_snag(site, SNAG_WALL_BOND,

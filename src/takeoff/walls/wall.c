@@ -1,5 +1,6 @@
 #include "takeoff/walls/wall.h"
 #include "base/measure.h"
+#include "base/stop.h"
 #include "survey/shape.h"
 #include "takeoff/walls/site.h"
 
@@ -209,7 +210,7 @@ static void wall_beds(struct lists *lists, const struct job *job, const int *bed
 {
 	struct outcome *outcomes = memory_new((size_t)groups->count, sizeof *outcomes);
 
-	for (int i = 0; i < groups->item_count; i++) {
+	for (int i = 0; i < groups->item_count && !stop_asked(); i++) {
 		int group = groups->of[i];
 
 		if (groups->list[group].members[0] == i)
@@ -227,7 +228,7 @@ static int *raised_beds(const struct survey *survey, int *count)
 	size_t capacity = 0;
 
 	*count = 0;
-	for (int i = 0; i < survey->region_count; i++) {
+	for (int i = 0; i < survey->region_count && !stop_asked(); i++) {
 		if (!region_is_raised(&survey->regions[i]))
 			continue;
 		beds = memory_grow(beds, (size_t)*count, &capacity, sizeof *beds);
@@ -272,7 +273,7 @@ void walls_items(struct item_list *items, const struct walls *walls)
 	nm cartridge = block_length(items->allow, ALLOW_CARTRIDGE);
 	double bead = 0;
 
-	for (int i = 0; i < walls->count; i++)
+	for (int i = 0; i < walls->count && !stop_asked(); i++)
 		bead += walls->list[i].bead;
 	if (bead <= 0)
 		return;

@@ -1,0 +1,12 @@
+/* Sorting that can be stopped (base/stop.h): then the items are in no order, and some may be there
+ * twice and others not at all. */
+#ifndef BASE_SORT_H
+#define BASE_SORT_H
+
+#include <stddef.h>
+
+/* Sorts `count` items of `size` bytes; equal ones stay in their order. compare: as for qsort. Takes
+ * room for as many again while it sorts. */
+void sort(void *items, size_t count, size_t size, int (*compare)(const void *, const void *));
+
+#endif

@@ -1,0 +1,153 @@
+/* A takeoff that is stopped, at random asks of all that it has: it says so, nothing that is
+ * half-made is read (under the sanitizers: nor lost), and the next takeoff is as if none had been
+ * stopped. */
+
+#include "base/stop.h"
+#include "plot/history/store.h"
+#include "report/json/json.h"
+#include "support/random.h"
+#include "support/runner.h"
+#include "support/shapes.h"
+#include "takeoff/advice/advice.h"
+
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+enum { SIZE = 48 };
+
+/* Wants a stop at the ask of that number; 0: at none. */
+struct counted {
+	struct stop_watch watch; /* first */
+	int64_t asks, wanted_at;
+};
+
+static bool is_reached(struct stop_watch *watch)
+{
+	struct counted *counted = (struct counted *)watch;
+
+	return ++counted->asks == counted->wanted_at;
+}
+
+static struct plot plot;
+static struct arena arena;
+static struct takeoff takeoff;
+
+static void teardown(void)
+{
+	stop_watch_by(NULL);
+	arena_clear(&arena);
+	plot_fini(&plot);
+}
+
+/* Computes the takeoff anew, stopped at that ask; returns how often it was asked. */
+static int64_t compute(int64_t wanted_at, bool *is_done)
+{
+	struct counted counted = { .watch.is_wanted = is_reached, .wanted_at = wanted_at };
+
+	arena_clear(&arena);
+	stop_watch_by(&counted.watch);
+	*is_done = takeoff_compute(&takeoff, &arena, &plot, NULL);
+	stop_watch_by(NULL);
+	return counted.asks;
+}
+
+static char *printed(void)
+{
+	struct text text = TEXT_EMPTY;
+	struct text_sink sink = text_sink(&text);
+
+	report_json(&sink.sink, &plot, &takeoff);
+	return text_take(&text);
+}
+
+static void check_stops(const char *name, struct random *random)
+{
+	bool is_done;
+	int64_t asks = compute(0, &is_done);
+	char *whole = printed(), *again;
+
+	ck_assert_msg(is_done, "%s", name);
+	ck_assert_int_gt(asks, 100);
+	for (int i = 0; i < runner_count(40, 1000); i++) {
+		int64_t at = 1 + (int64_t)(random_next(random) % (uint64_t)asks);
+
+		ck_assert_msg(compute(at, &is_done) == at && !is_done, "%s, ask %lld of %lld",
+			name, (long long)at, (long long)asks);
+	}
+	ck_assert_int_eq(compute(0, &is_done), asks);
+	again = printed();
+	ck_assert_msg(strcmp(whole, again) == 0, "%s", name);
+	free(whole);
+	free(again);
+}
+
+START_TEST(a_takeoff_of_the_hardest_plots_can_be_stopped_at_any_ask)
+{
+	struct random random = { (uint64_t)_i };
+
+	shapes[_i].draw(&plot, SIZE);
+	check_stops(shapes[_i].name, &random);
+}
+END_TEST
+
+static void plot_read(const char *path)
+{
+	struct text message = TEXT_EMPTY;
+
+	plot_init(&plot);
+	ck_assert_msg(store_read(path, &plot, &message), "%s", message.bytes);
+	text_fini(&message);
+}
+
+static const char *const samples[] = { "court", "elbow", "great-court", "ring", "rope-walk",
+	"snags" };
+enum { SAMPLES = sizeof samples / sizeof *samples };
+
+START_TEST(a_takeoff_of_the_samples_can_be_stopped_at_any_ask)
+{
+	char path[64];
+	struct random random = { (uint64_t)_i };
+
+	snprintf(path, sizeof path, "plots/%s.plot", samples[_i]);
+	plot_read(path);
+	check_stops(samples[_i], &random);
+}
+END_TEST
+
+START_TEST(advice_can_be_stopped_at_any_ask)
+{
+	struct joining joinings[JOININGS_MOST];
+	struct counted counted = { .watch.is_wanted = is_reached };
+	struct advice advice;
+	bool is_done;
+
+	plot_read("plots/elbow.plot");
+	compute(0, &is_done);
+	do {
+		struct arena trials = ARENA_EMPTY;
+
+		counted.asks = 0;
+		counted.wanted_at++;
+		stop_watch_by(&counted.watch);
+		advice_find(&advice, &trials, &plot, &takeoff, &takeoff.walls.list[0]);
+		advice_joinings(joinings, &takeoff);
+		stop_watch_by(NULL);
+		arena_clear(&trials);
+	} while (counted.asks >= counted.wanted_at);
+	ck_assert_int_gt(counted.asks, 20);
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("stopped");
+	TCase *all = suite_case(suite, "stopped");
+
+	tcase_add_checked_fixture(all, NULL, teardown);
+	tcase_add_loop_test(all, a_takeoff_of_the_hardest_plots_can_be_stopped_at_any_ask, 0,
+		shape_count);
+	tcase_add_loop_test(all, a_takeoff_of_the_samples_can_be_stopped_at_any_ask, 0, SAMPLES);
+	tcase_add_test(all, advice_can_be_stopped_at_any_ask);
+	return suite;
+}
