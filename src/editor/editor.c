@@ -1,5 +1,6 @@
 #include "editor/editor.h"
 #include "base/memory.h"
+#include "base/stop.h"
 #include "base/spell.h"
 #include "plot/edit/patch.h"
 #include "prices/prices.h"
@@ -51,6 +52,7 @@ void editor_fini(struct editor *editor)
 {
 	pages_fini(&editor->pages);
 	arena_clear(&editor->arena);
+	arena_clear(&editor->drawn);
 	book_close(editor);
 	text_fini(&editor->message);
 	text_fini(&editor->no_rescue);
@@ -92,6 +94,13 @@ static void hold(struct editor *editor)
 	keep(editor, store_hold(&editor->store, editor->plot, &error), &error);
 }
 
+/* The plot may have moved or changed. */
+static void outdate(struct editor *editor)
+{
+	editor->is_stale = editor->has_moved = true;
+	editor->faults = FAULTS_UNKNOWN;
+}
+
 void editor_take(struct editor *editor, struct plot *plot, bool is_saved)
 {
 	plot_fini(&editor->drawing->plot);
@@ -108,7 +117,8 @@ void editor_take(struct editor *editor, struct plot *plot, bool is_saved)
 		editor->plot->details.legend[0].letter : OPEN_GROUND;
 	pages_fini(&editor->pages);
 	editor->is_edited = false;
-	editor->is_stale = editor->has_news = true;
+	editor->has_news = true;
+	outdate(editor);
 	if (!is_saved)
 		hold(editor);
 }
@@ -132,7 +142,8 @@ void editor_move(struct editor *editor, struct store *next)
 
 struct plot *editor_edit(struct editor *editor)
 {
-	editor->is_edited = editor->is_stale = true;
+	editor->is_edited = true;
+	outdate(editor);
 	return &editor->drawing->plot;
 }
 
@@ -194,22 +205,83 @@ static void book_refresh(struct editor *editor)
 	text_fini(&message);
 }
 
-void editor_refresh(struct editor *editor)
+bool editor_is_counted(const struct editor *editor)
 {
-	struct mirror mirror;
+	return !editor->is_stale && !editor->has_news && editor->faults != FAULTS_UNKNOWN &&
+		editor->pages.pages[editor->page].is_made;
+}
 
+static bool faults_refresh(struct editor *editor)
+{
+	struct mirror mirror = mirror_of(editor->plot);
+	int64_t faults;
+
+	if (editor->faults != FAULTS_UNKNOWN)
+		return true;
+	faults = mirror_faults(&mirror, &editor->plot->ground);
+	if (stop_asked())
+		return false;
+	editor->faults = faults;
+	return true;
+}
+
+static bool takeoff_refresh(struct editor *editor)
+{
 	if (!editor->is_stale && !editor->has_news)
-		return;
+		return true;
 	arena_clear(&editor->arena);
+	editor->is_stale = true;
 	book_refresh(editor);
-	takeoff_compute(&editor->takeoff, &editor->arena, editor->plot,
-		editor->has_book ? &editor->book : NULL);
-	mirror = mirror_of(editor->plot);
-	editor->faults = mirror_faults(&mirror, &editor->plot->ground);
-	editor->fences = fence_map_of(editor->plot, &editor->arena);
+	if (!takeoff_compute(&editor->takeoff, &editor->arena, editor->plot,
+		editor->has_book ? &editor->book : NULL)) {
+		arena_clear(&editor->arena);
+		return false;
+	}
 	if (editor->has_news)
-		pages_update(&editor->pages, &editor->takeoff, editor->plot);
+		pages_renew(&editor->pages);
 	editor->is_stale = editor->has_news = false;
+	return true;
+}
+
+static bool page_refresh(struct editor *editor, int page)
+{
+	return pages_make(&editor->pages, page, &editor->takeoff, editor->plot);
+}
+
+bool editor_refresh(struct editor *editor)
+{
+	return faults_refresh(editor) && takeoff_refresh(editor) &&
+		page_refresh(editor, editor->page);
+}
+
+bool editor_refresh_pages(struct editor *editor)
+{
+	int page = 0;
+
+	assert(editor_is_counted(editor));
+	while (page < pages_count() && page_refresh(editor, page))
+		page++;
+	return page == pages_count();
+}
+
+bool editor_count(struct editor *editor)
+{
+	return editor_is_counted(editor) || editor->asker->count(editor->asker);
+}
+
+int64_t editor_faults(struct editor *editor)
+{
+	faults_refresh(editor);
+	return editor->faults;
+}
+
+void editor_draw(struct editor *editor)
+{
+	if (!editor->has_moved)
+		return;
+	arena_clear(&editor->drawn);
+	editor->fences = fence_map_of(editor->plot, &editor->drawn);
+	editor->has_moved = false;
 }
 
 bool editor_stroke(struct editor *editor)
@@ -251,7 +323,8 @@ void editor_end_drag(struct editor *editor)
 static void stepped(struct editor *editor, int by, struct place at)
 {
 	editor->position += by;
-	editor->is_stale = editor->has_news = true;
+	editor->has_news = true;
+	outdate(editor);
 	if (ground_holds(&editor->plot->ground, at.x, at.y))
 		editor->cursor = at;
 	editor->cursor = ground_nearest(&editor->plot->ground, editor->cursor);

@@ -19,7 +19,7 @@ enum drag {
 	DRAG_MOVED, /* pressed on another cell */
 	DRAG_AWAY   /* moved off the cell where it was pressed, or laying a trail */
 };
-enum { EDITOR_STATES = STATE_MARKED + 1, STEP_MOST = 12 };
+enum { EDITOR_STATES = STATE_MARKED + 1, STEP_MOST = 12, FAULTS_UNKNOWN = -1 };
 
 struct editor {
 	struct asker *asker;
@@ -66,14 +66,17 @@ struct editor {
 	bool has_book;      /* it could be read */
 
 	bool is_edited;     /* the plot was given out to be changed since the last stroke */
-	/* Computed from plot and book by editor_refresh. */
-	bool is_stale;      /* the plot may have moved or changed since */
-	bool has_news;      /* it has changed: pages and their stars are to be made anew */
+	/* Counted of plot and book by editor_refresh. */
+	bool is_stale;      /* takeoff does not hold: the plot may have moved or changed */
+	bool has_news;      /* pages do not hold: it has changed */
 	struct arena arena;
 	struct takeoff takeoff; /* points into the plot */
-	int64_t faults;     /* of the mirror */
-	struct fence_map fences;
+	int64_t faults;     /* of the mirror; FAULTS_UNKNOWN until they are counted */
 	struct pages pages;
+	/* Drawn of the plot by editor_draw. */
+	bool has_moved;     /* fences do not hold */
+	struct arena drawn;
+	struct fence_map fences;
 };
 
 /* An editor without a plot, for the file `path`, which it takes the lock of. */
@@ -102,9 +105,21 @@ void editor_drop_mark(struct editor *editor);
 /* The rectangle from peg to cursor. */
 struct rectangle editor_pegged(const struct editor *editor);
 
-/* Brings takeoff, faults and pages up to date, where they are not. Must be called between the last
- * change and any look at them. */
-void editor_refresh(struct editor *editor);
+/* Whether takeoff, faults and the page in the panel are there and hold. Where they are not, nobody
+ * looks at them. */
+bool editor_is_counted(const struct editor *editor);
+/* Counts them, where they are not. False where it was stopped (base/stop.h). */
+bool editor_refresh(struct editor *editor);
+/* Makes the other pages too: a page that was made before a stroke can show by its stars what the
+ * stroke changed. False where it was stopped. The editor is counted. */
+bool editor_refresh_pages(struct editor *editor);
+/* Has the editor counted to its end, however many keys wait, for an act that needs all figures.
+ * False where it was given up. */
+bool editor_count(struct editor *editor);
+/* The faults of the mirror, counted now. */
+int64_t editor_faults(struct editor *editor);
+/* Brings up to date what is drawn of the plot besides its ground. Takes no time. */
+void editor_draw(struct editor *editor);
 
 /* Ends a stroke: what changed becomes one step to take back, and is written down for a rescue, as
  * steps back and on are. False where nothing changed. */

@@ -46,11 +46,11 @@ static void mark_words(const struct editor *editor, const struct report *report,
 	struct mirror mirror = mirror_of(editor->plot);
 	struct place at = editor->cursor;
 	const struct snag *snag;
-	int from = 0;
+	size_t from = 0;
 
 	if (mirror_is_broken(&mirror, &editor->plot->ground, at.x, at.y))
 		letter_list(editor, &mirror, out);
-	while ((snag = mark_snag(&editor->takeoff, at.x, at.y, &from)))
+	while ((snag = mark_snag(editor, at.x, at.y, &from)))
 		text_print(out, "! %s\n", snag_sentence(report, snag));
 }
 
@@ -109,9 +109,30 @@ static void fences_words(const struct editor *editor, const struct report *repor
 		fence_words(report, at, &editor->plot->details.fences[i], out);
 }
 
+/* What is known of the ground while it is not counted. */
+static void letter_words(const struct editor *editor, const struct report *report,
+	struct text *out)
+{
+	char letter = ground_cell(&editor->plot->ground, editor->cursor.x, editor->cursor.y);
+
+	text_print(out, "%s\n%s", plain_letter(report, letter),
+		letter == OPEN_GROUND ? "" : "counting ...\n");
+}
+
+static void ground_words(const struct editor *editor, const struct report *report,
+	struct text *out)
+{
+	int region = editor->is_stale ? NO_REGION : survey_region_at(&editor->takeoff.survey,
+		editor->cursor.x, editor->cursor.y);
+
+	if (region == NO_REGION)
+		letter_words(editor, report, out);
+	else
+		region_words(report, region, out);
+}
+
 void here_words(const struct editor *editor, struct text *out)
 {
-	int region = survey_region_at(&editor->takeoff.survey, editor->cursor.x, editor->cursor.y);
 	struct arena arena = ARENA_EMPTY;
 	struct report report = editor_report(editor, &arena);
 	struct text words = TEXT_EMPTY;
@@ -119,10 +140,7 @@ void here_words(const struct editor *editor, struct text *out)
 	text_print(&words, "%s\n", plain_place(&report, editor->cursor));
 	if (editor->is_pegged)
 		peg_words(editor, &report, &words);
-	if (region == NO_REGION)
-		text_add(&words, ". open ground\n");
-	else
-		region_words(&report, region, &words);
+	ground_words(editor, &report, &words);
 	fences_words(editor, &report, &words);
 	mark_words(editor, &report, &words);
 	for (size_t i = 0; i < words.length; i++)

@@ -11,20 +11,17 @@ char mark_sign(enum mark mark)
 	return signs[mark];
 }
 
-const struct snag *mark_snag(const struct takeoff *takeoff, int x, int y, int *from)
+const struct snag *mark_snag(const struct editor *editor, int x, int y, size_t *from)
 {
-	/* Sorted by code, the mirror's last: there may be very many of them. */
-	for (int i = *from; i < (int)takeoff->snags.count; i++) {
-		const struct snag *snag = &takeoff->snags.list[i];
+	const struct snag_list *snags = &editor->takeoff.snags;
 
-		if (snag->code == SNAG_MIRROR_BROKEN)
-			break;
-		if (snag->cell.x == x && snag->cell.y == y) {
-			*from = i + 1;
-			return snag;
-		}
-	}
-	return NULL;
+	if (editor->is_stale)
+		return NULL;
+	*from = snag_at(snags, (struct place){ x, y }, *from);
+	/* The mirror's are the last of the codes, and have a mark of their own. */
+	if (*from == snags->count || snags->list[*from].code == SNAG_MIRROR_BROKEN)
+		return NULL;
+	return &snags->list[(*from)++];
 }
 
 enum mark mark_fence(int sides)
@@ -105,13 +102,14 @@ static enum mark passing_mark(const struct editor *editor, const struct mirror *
 enum mark mark_at(const struct editor *editor, const struct mirror *mirror, int x, int y)
 {
 	enum mark passing = passing_mark(editor, mirror, x, y);
-	int from = 0, sides = fence_map_at(&editor->fences, x, y);
+	int sides = fence_map_at(&editor->fences, x, y);
+	size_t from = 0;
 
 	if (passing != MARK_NONE)
 		return passing;
 	if (editor->faults && mirror_is_broken(mirror, &editor->plot->ground, x, y))
 		return MARK_FAULT;
-	if (mark_snag(&editor->takeoff, x, y, &from))
+	if (mark_snag(editor, x, y, &from))
 		return MARK_SNAG;
 	return sides ? mark_fence(sides) : axis_mark(mirror, x, y);
 }

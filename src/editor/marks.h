@@ -26,10 +26,10 @@ enum { PEGS_MOST = 4 };
 int mark_pegs(const struct editor *editor, struct place pegs[PEGS_MOST]);
 /* Of sides as in editor/fence_map.h: a gate before fence. */
 enum mark mark_fence(int sides);
-/* Of a cell inside the plan; the editor is refreshed. */
+/* Of a cell inside the plan; the editor is drawn (editor_draw). */
 enum mark mark_at(const struct editor *editor, const struct mirror *mirror, int x, int y);
 /* The first snag of the cell from index *from on, leaving out faults of the mirror; *from is then
- * the index after it. NULL where there is none. */
-const struct snag *mark_snag(const struct takeoff *takeoff, int x, int y, int *from);
+ * the index after it. NULL where there is none, and while they are not counted. */
+const struct snag *mark_snag(const struct editor *editor, int x, int y, size_t *from);
 
 #endif

@@ -191,6 +191,8 @@ int64_t mirror_faults(const struct mirror *mirror, const struct ground *ground)
 	struct place at = { 0, 0 };
 	int64_t count = 0;
 
+	if (mirror->kind == MIRROR_OFF)
+		return 0;
 	while (mirror_next_fault(mirror, ground, at, &at)) {
 		count++;
 		at.x++;

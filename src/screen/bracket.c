@@ -16,6 +16,8 @@ static bool extent(const struct editor *editor, struct rectangle *r)
 		*r = editor_pegged(editor);
 		return true;
 	}
+	if (editor->is_stale)
+		return false;
 	index = survey_region_at(survey, editor->cursor.x, editor->cursor.y);
 	if (index == NO_REGION)
 		return false;

@@ -18,7 +18,8 @@ struct measure {
 	struct bracket across, down;
 };
 
-/* Not shown where the person has not asked for it, or on open ground. The editor is refreshed. */
+/* Not shown where the person has not asked for it, or on open ground, nor before it is
+ * counted. */
 struct measure measure_of(const struct editor *editor);
 /* mark: where the cursor's mark is on the ruler; the words keep clear of it. Returns what bracket
  * and words take of the ruler. */

@@ -133,6 +133,19 @@ static int key_of_resize(void)
 	return PRESS_RESIZE;
 }
 
+int keys_look(const struct keys *keys)
+{
+	struct pollfd line = { STDIN_FILENO, POLLIN, 0 };
+
+	if (signals_are_waiting())
+		return -1;
+	if (keys->held != PRESS_NOTHING || patience_left(keys) == 0)
+		return 1;
+	if (poll(&line, 1, 0) <= 0)
+		return 0;
+	return line.revents & (POLLHUP | POLLERR) ? -1 : 1;
+}
+
 bool keys_are_waiting(struct keys *keys)
 {
 	if (keys->held != PRESS_NOTHING)

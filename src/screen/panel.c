@@ -4,11 +4,19 @@
 #include "screen/draw.h"
 #include "screen/width.h"
 
+#include <string.h>
+
 enum { TITLE_ROWS = 1, STAR_COLUMNS = 1, HERE_TITLE = 6 };
 
+/* A page is drawn as a whole: where its figures are not there yet, none is. */
 static const struct page *page_shown(const struct editor *editor)
 {
-	return &editor->pages.pages[editor->page];
+	static struct line counting = { .kind = LINE_NOTE, .label = "Counting ...",
+		.value = "", .under = "" };
+	static const struct page none = { .lines = &counting, .count = 1 };
+	const struct page *page = &editor->pages.pages[editor->page];
+
+	return page->is_made && !editor->has_news ? page : &none;
 }
 
 /* Where a page's lines are: below the title, above the line that says how much more there is. */
@@ -24,13 +32,19 @@ static struct area lines_area(const struct layout *layout)
 /* A figure takes a second row where its label would be cut. */
 static bool is_two_rows(const struct line *line, int columns)
 {
-	return width_of(line->label) > columns - STAR_COLUMNS - 1 - width_of(line->value);
+	int room = columns - STAR_COLUMNS - 1;
+
+	/* No character has more columns than bytes: most lines of a long page are not measured. */
+	if ((int)(strlen(line->label) + strlen(line->value)) <= room)
+		return false;
+	return width_of(line->label) > room - width_of(line->value);
 }
 
 static int line_rows(const struct line *line, int columns)
 {
 	if (line->kind != LINE_FIGURE)
-		return width_lines(line->label, columns - STAR_COLUMNS);
+		return (int)strlen(line->label) <= columns - STAR_COLUMNS ? 1 :
+			width_lines(line->label, columns - STAR_COLUMNS);
 	return is_two_rows(line, columns) ? 2 : 1;
 }
 
@@ -60,8 +74,11 @@ static int draw_lines(const struct page *page, const struct area *area, int top)
 	int row = 0;
 
 	for (size_t i = 0; i < page->count; i++) {
-		draw_line(&page->lines[i], area, row - top);
-		row += line_rows(&page->lines[i], area->columns);
+		int rows = line_rows(&page->lines[i], area->columns);
+
+		if (row + rows > top && row < top + area->rows)
+			draw_line(&page->lines[i], area, row - top);
+		row += rows;
 	}
 	return row;
 }
@@ -72,7 +89,7 @@ int panel_top_most(const struct editor *editor, const struct layout *layout)
 	struct area area = lines_area(layout);
 	int over = -area.rows;
 
-	if (editor->panel == PANEL_HIDDEN)
+	if (editor->panel == PANEL_HIDDEN || !editor_is_counted(editor))
 		return editor->page_top;
 	for (size_t i = 0; i < page->count; i++)
 		over += line_rows(&page->lines[i], area.columns);

@@ -5,7 +5,8 @@
 #include "editor/editor.h"
 #include "screen/layout.h"
 
-/* Hidden, only what is under the cursor is drawn, below the plan. The editor is refreshed. */
+/* Hidden, only what is under the cursor is drawn, below the plan. What is not counted yet is
+ * said to be. */
 void panel_draw(const struct editor *editor, const struct layout *layout);
 /* How far down the page can be turned so that its end is just seen; hidden, it stays as it is. */
 int panel_top_most(const struct editor *editor, const struct layout *layout);

@@ -19,6 +19,11 @@ static bool fill(struct asker *asker, struct sheet *sheet)
 	return form_fill((struct stage *)asker, sheet);
 }
 
+static bool count(struct asker *asker)
+{
+	return stage_count((struct stage *)asker);
+}
+
 static void pause_session(struct asker *asker)
 {
 	stage_pause((struct stage *)asker);
@@ -77,7 +82,7 @@ static int draw(struct stage *stage, struct text *message, struct text *left)
 
 int screen_run(const char *path)
 {
-	struct stage stage = { .asker = { choose, fill, pause_session, repaint } };
+	struct stage stage = { .asker = { choose, fill, count, pause_session, repaint } };
 	struct text message = TEXT_EMPTY, left = TEXT_EMPTY;
 	int status = 2;
 

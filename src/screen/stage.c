@@ -3,6 +3,7 @@
 #include "screen/curses.h"
 #include "screen/draw.h"
 #include "screen/panel.h"
+#include "screen/patience.h"
 #include "screen/plan.h"
 #include "screen/ruler.h"
 #include "screen/status.h"
@@ -61,13 +62,32 @@ static void point_mouse(struct stage *stage)
 	stage->is_pointing = editor->is_pointing;
 }
 
-/* Brings the state up to date and fits it to the screen: the view follows the cursor, and the page
- * is turned no further than its end. */
+/* Counts what is not counted; false where patience ended first. Where it is known to, the plan is not
+ * kept waiting. */
+static bool count(struct stage *stage, enum until until)
+{
+	struct patience patience;
+	bool is_done;
+
+	if (editor_is_counted(&stage->editor))
+		return true;
+	if (stage->is_slow && until == UNTIL_SOON)
+		return false;
+	patience_begin(&patience, &stage->keys, until);
+	is_done = editor_refresh(&stage->editor);
+	patience_end();
+	if (is_done || patience_was_long(&patience))
+		stage->is_slow = patience_was_long(&patience);
+	return is_done;
+}
+
+/* Fits the state to the screen: the view follows the cursor, and the page is turned no further than
+ * its end. */
 static void settle(struct editor *editor, const struct layout *layout)
 {
 	int most;
 
-	editor_refresh(editor);
+	editor_draw(editor);
 	if (layout->is_too_small)
 		return;
 	view_fit(&editor->view, layout->plan.rows, layout->plan.columns);
@@ -82,8 +102,10 @@ void stage_show(struct stage *stage, const struct front *front)
 
 	point_mouse(stage);
 	stage->keys.is_asking = front != NULL;
+	stage->front = front;
 	if (keys_are_waiting(&stage->keys))
 		return;
+	count(stage, UNTIL_SOON);
 	settle(&stage->editor, &layout);
 	erase();
 	if (layout.is_too_small)
@@ -91,6 +113,45 @@ void stage_show(struct stage *stage, const struct front *front)
 	else
 		draw_all(&stage->editor, &layout, front);
 	rows_send(&stage->rows);
+}
+
+bool stage_count(struct stage *stage)
+{
+	struct editor *editor = &stage->editor;
+	bool is_done = count(stage, UNTIL_SOON);
+
+	if (is_done)
+		return true;
+	editor_say(editor, "Counting all that is needed for this. Esc gives it up.");
+	stage_show(stage, NULL);
+	is_done = count(stage, UNTIL_ESCAPE);
+	if (!is_done && stage->keys.held == PRESS_ESCAPE)
+		keys_next(&stage->keys);
+	text_clear(&editor->message);
+	return is_done;
+}
+
+/* Counts on until something comes on the line, and then it is false; what the panel is to show is
+ * shown as soon as it is there. */
+static bool count_on(struct stage *stage)
+{
+	struct editor *editor = &stage->editor;
+	struct patience patience;
+	bool is_done;
+
+	if (!editor_is_counted(editor) && count(stage, UNTIL_KEY))
+		stage_show(stage, stage->front);
+	patience_begin(&patience, &stage->keys, UNTIL_KEY);
+	is_done = editor_is_counted(editor) && editor_refresh_pages(editor);
+	patience_end();
+	return is_done;
+}
+
+/* Waits with something to do: what has come may have been no key. */
+static void wait_counting(struct stage *stage)
+{
+	while (!count_on(stage) && keys_look(&stage->keys) >= 0 && !keys_are_waiting(&stage->keys))
+		;
 }
 
 void stage_pause(struct stage *stage)
@@ -117,8 +178,10 @@ static bool is_save(int key)
 
 int stage_key(struct stage *stage)
 {
-	int key = keys_next(&stage->keys);
+	int key;
 
+	wait_counting(stage);
+	key = keys_next(&stage->keys);
 	if (key == PRESS_PAUSE)
 		stage_pause(stage);
 	if (key == PRESS_CONTINUE)

@@ -16,6 +16,8 @@ struct stage {
 	struct keys keys;
 	struct rows rows;
 	bool is_pointing; /* the terminal reports the mouse */
+	const struct front *front; /* that was shown last */
+	bool is_slow; /* to count this plot took too long to wait for */
 };
 
 /* What is drawn in front of the plan. */
@@ -27,10 +29,13 @@ struct front {
 };
 
 /* Draws everything from its state, with a front or NULL, unless keys are waiting. The state is
- * brought up to date and fitted to the screen first; drawing changes nothing. */
+ * fitted to the screen first, and counted if that is done soon; drawing changes nothing. */
 void stage_show(struct stage *stage, const struct front *front);
-/* The next key; stops and repaints are seen to here and come back as PRESS_RESIZE. On a screen too
- * small to show anything only a save, an end and a change of size come through. */
+/* Counts to the end, as editor_count says; Esc gives it up. */
+bool stage_count(struct stage *stage);
+/* The next key; until it comes, what is not counted yet is counted, and shown. Stops and repaints
+ * are seen to here and come back as PRESS_RESIZE. On a screen too small to show anything only a
+ * save, an end and a change of size come through. */
 int stage_key(struct stage *stage);
 /* Stops the program until the shell continues it. */
 void stage_pause(struct stage *stage);

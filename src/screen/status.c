@@ -14,10 +14,11 @@ static const char *mirror_words(const struct editor *editor, const struct report
 	bool is_roomy)
 {
 	enum mirror_kind kind = mirror_of(editor->plot).kind;
+	int64_t faults = editor->faults;
 
 	return say(report, "%s%s%s", is_roomy || kind == MIRROR_OFF ? "mirror " : "",
-		mirror_word(kind), !editor->faults ? "" : say(report, ", %s %s",
-		plain_count(report, editor->faults), editor->faults == 1 ? "fault" : "faults"));
+		mirror_word(kind), faults <= 0 ? "" : say(report, ", %s %s",
+		plain_count(report, faults), faults == 1 ? "fault" : "faults"));
 }
 
 /* What two names may take of the room they have together: half of it, and what the other leaves. */
@@ -83,7 +84,7 @@ void status_draw(const struct editor *editor, const struct layout *layout, enum 
 	column = draw_text(area, 0, column, head.saved, LOOK_PLAIN) + head.gap;
 	column = draw_text(area, 0, column, head.in_hand, LOOK_PLAIN);
 	draw_name(area, column, hand, name_share(hand, editor->name, head.room));
-	draw_right(area, 0, head.mirror, editor->faults ? LOOK_STRONG : LOOK_PLAIN);
+	draw_right(area, 0, head.mirror, editor->faults > 0 ? LOOK_STRONG : LOOK_PLAIN);
 	arena_clear(&words);
 }
 

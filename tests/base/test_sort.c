@@ -1,9 +1,9 @@
 /* Sorting, beside the C library's, of random items: as many as fit in one go, and many more. */
 
 #include "base/sort.h"
-#include "base/stop.h"
 #include "support/random.h"
 #include "support/runner.h"
+#include "support/stopper.h"
 
 #include <stdlib.h>
 #include <string.h>
@@ -66,30 +66,19 @@ START_TEST(what_is_sorted_stays_and_what_is_turned_round_is_sorted)
 }
 END_TEST
 
-/* Wants a stop at the ask of that number. */
-struct counted {
-	struct stop_watch watch; /* first */
-	int left;
-};
-
-static bool is_reached(struct stop_watch *watch)
-{
-	return --((struct counted *)watch)->left <= 0;
-}
-
 START_TEST(sorting_can_be_stopped_at_every_ask_and_leaves_items_of_those_that_were_there)
 {
 	struct random random = { 7 };
 	int asks = 0;
 
 	for (bool is_done = false; !is_done; asks++) {
-		struct counted counted = { .watch.is_wanted = is_reached, .left = asks + 1 };
+		struct stopper stopper;
 
 		items_make(&random, MOST);
-		stop_watch_by(&counted.watch);
+		stopper_begin(&stopper, asks + 1);
 		sort(items, MOST, sizeof *items, by_key);
-		is_done = !stop_asked();
-		stop_watch_by(NULL);
+		is_done = stopper.asks <= asks;
+		stopper_end();
 		for (int i = 0; i < MOST; i++)
 			ck_assert_str_eq(items[i].more, "more");
 	}

@@ -1,19 +1,19 @@
 #include "base/stop.h"
 #include "support/runner.h"
+#include "support/stopper.h"
 
 #include <time.h>
 
-/* Wants a stop at the ask of that number, from 1. */
+/* Counts how often it is asked. */
 struct counted {
 	struct stop_watch watch; /* first */
-	int asks, wanted_at;
+	int asks;
 };
 
-static bool is_reached(struct stop_watch *watch)
+static bool count(struct stop_watch *watch)
 {
-	struct counted *counted = (struct counted *)watch;
-
-	return ++counted->asks == counted->wanted_at;
+	((struct counted *)watch)->asks++;
+	return false;
 }
 
 static void teardown(void)
@@ -38,22 +38,22 @@ END_TEST
 
 START_TEST(a_stop_lasts_until_somebody_watches_anew)
 {
-	struct counted counted = { .watch.is_wanted = is_reached, .wanted_at = 3 };
+	struct stopper stopper;
 
-	stop_watch_by(&counted.watch);
+	stopper_begin(&stopper, 3);
 	ck_assert(!stop_asked());
 	ck_assert(!stop_asked());
 	ck_assert(stop_asked());
 	ck_assert(stop_asked());
-	ck_assert_int_eq(counted.asks, 3); /* it is not asked what is known */
-	stop_watch_by(&counted.watch);
+	ck_assert_int_eq(stopper.asks, 3); /* it is not asked what is known */
+	stopper_begin(&stopper, 3);
 	ck_assert(!stop_asked());
 }
 END_TEST
 
 START_TEST(a_watch_is_asked_no_more_often_than_it_says)
 {
-	struct counted counted = { .watch = { is_reached, 20 } };
+	struct counted counted = { .watch = { count, 20 } };
 	double start = now_ms(), spent;
 
 	stop_watch_by(&counted.watch);

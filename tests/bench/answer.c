@@ -74,14 +74,16 @@ static void answer(struct plot *plot, struct history *history, struct pages *pag
 	lay_rectangle(plot, rectangle_between(x, y, x, y), i % 2 ? 'b' : 'p');
 	history_record(history, plot);
 	takeoff_compute(&takeoff, &arena, plot, NULL);
-	pages_update(pages, &takeoff, plot);
+	pages_renew(pages);
+	for (int page = 0; page < pages_count(); page++)
+		pages_make(pages, page, &takeoff, plot);
 	arena_clear(&arena);
 }
 
 int main(void)
 {
 	double times[STROKES], reading = reading_time(), middle;
-	struct pages pages = { .is_filled = false };
+	struct pages pages = { .pages[0].is_made = false };
 	struct history *history;
 	struct plot plot;
 

@@ -191,7 +191,7 @@ START_TEST(walking_meets_every_fault_once)
 		plot_set(&plot, 0, HEAD_MIRROR, (const char *[]){ "left-right", "top-bottom",
 			"four-way", "half-turn" }[seed % 4]);
 		editor_take(&b->editor, &plot, true);
-		editor_refresh(&b->editor);
+		desk_refresh(b);
 		faults = b->editor.faults;
 		go(b, random_below(&r, b->editor.plot->ground.columns),
 			random_below(&r, b->editor.plot->ground.rows));

@@ -335,7 +335,7 @@ static char mark(struct desk *b, int x, int y)
 {
 	struct mirror mirror = mirror_of(b->editor.plot);
 
-	editor_refresh(&b->editor);
+	desk_refresh(b);
 	return mark_sign(mark_at(&b->editor, &mirror, x, y));
 }
 
@@ -387,7 +387,7 @@ START_TEST(the_map_has_each_side_of_each_leg_and_no_other)
 	fence_from(editor_edit(&b->editor), "0,0 7,0 7,5 0,5 0,0; 3,0 3,5", "0,2 0,4");
 	fence_from(editor_edit(&b->editor), "1,3 6,3", "2,3 3,3");
 	editor_stroke(&b->editor);
-	editor_refresh(&b->editor);
+	desk_refresh(b);
 	for (int y = -1; y < 5; y++)
 		for (int x = -1; x < 7; x++) {
 			int right = y >= 0 && (x == -1 || x == 2 || x == 6);
@@ -415,7 +415,7 @@ START_TEST(a_plot_without_a_run_has_no_map)
 
 	fence_from(editor_edit(&b->editor), "", NULL);
 	editor_stroke(&b->editor);
-	editor_refresh(&b->editor);
+	desk_refresh(b);
 	ck_assert_ptr_null(b->editor.fences.sides);
 	ck_assert_int_eq(fence_map_at(&b->editor.fences, 3, 3), 0);
 	desk_free(b);
@@ -428,7 +428,7 @@ static void here_is(struct desk *b, struct place at, const char *words)
 	const char *line;
 
 	b->editor.cursor = at;
-	editor_refresh(&b->editor);
+	desk_refresh(b);
 	here_words(&b->editor, &text);
 	line = strstr(text.bytes, "ground\n");
 	ck_assert_ptr_nonnull(line);

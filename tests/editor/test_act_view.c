@@ -16,7 +16,7 @@ static void look(struct desk *b)
 {
 	struct layout layout = layout_of(24, 80, b->editor.panel);
 
-	editor_refresh(&b->editor);
+	desk_refresh(b);
 	view_fit(&b->editor.view, layout.plan.rows, layout.plan.columns);
 	view_follow(&b->editor.view, &b->editor.plot->ground, b->editor.cursor);
 }
@@ -173,7 +173,7 @@ static void check_here(struct desk *b, const char *words, bool is_there)
 	struct text here = TEXT_EMPTY;
 	char *held;
 
-	editor_refresh(&b->editor);
+	desk_refresh(b);
 	here_words(&b->editor, &here);
 	while ((held = strstr(here.bytes, "\302\240"))) {
 		*held = ' ';

@@ -35,7 +35,7 @@ static struct desk *open_ground(void)
 	editor_stroke(&b->editor);
 	b->editor.saved_position = b->editor.position;
 	b->editor.cursor = at(1, 1);
-	editor_refresh(&b->editor);
+	desk_refresh(b);
 	return b;
 }
 

@@ -69,6 +69,11 @@ static bool fill(struct asker *asker, struct sheet *sheet)
 	return is_taken;
 }
 
+static bool count(struct asker *asker)
+{
+	return editor_refresh(&((struct wanton *)asker)->editor);
+}
+
 static void nothing(struct asker *asker)
 {
 	(void)asker;
@@ -81,7 +86,7 @@ static struct wanton *sit_down(int seed)
 	struct plot plot;
 	char path[4096];
 
-	w->asker = (struct asker){ choose, fill, nothing, nothing };
+	w->asker = (struct asker){ choose, fill, count, nothing, nothing };
 	w->random = (struct random){ (uint64_t)seed };
 	w->folder = scratch_new();
 	w->home = getcwd(NULL, 0);

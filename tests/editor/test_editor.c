@@ -164,11 +164,11 @@ START_TEST(from_an_edit_on_nothing_is_shown_that_was_computed_before)
 
 	ck_assert(b->editor.is_stale);
 	plot->ground.cells[1] = OPEN_GROUND;
-	editor_refresh(&b->editor); /* as where an act asks a question before its stroke */
+	desk_refresh(b); /* as where an act asks a question before its stroke */
 	ck_assert_int_eq(b->editor.takeoff.survey.regions[0].cells, 1);
 	plot->ground.cells[2] = 'b';
 	editor_stroke(&b->editor);
-	editor_refresh(&b->editor);
+	desk_refresh(b);
 	ck_assert_int_eq(b->editor.takeoff.survey.region_count, 2);
 	desk_free(b);
 }
@@ -309,7 +309,7 @@ static void name_book(struct desk *b, const char *name)
 {
 	plot_set(editor_edit(&b->editor), 0, HEAD_PRICES, name);
 	editor_stroke(&b->editor);
-	editor_refresh(&b->editor);
+	desk_refresh(b);
 }
 
 static nm kerf(const struct desk *b)
@@ -325,7 +325,7 @@ START_TEST(the_price_book_is_read_when_the_plot_names_another)
 
 	put(b, "one.json", BOOK_HEAD ", \"allow\": {\"kerf\": \"3 mm\"}}");
 	put(b, "two.json", BOOK_HEAD ", \"allow\": {\"kerf\": \"4 mm\"}}");
-	editor_refresh(&b->editor);
+	desk_refresh(b);
 	ck_assert_int_eq(kerf(b), NM_PER_INCH / 8);
 	name_book(b, "\"one.json\"");
 	ck_assert_int_eq(kerf(b), 3 * NM_PER_MM);
@@ -333,10 +333,10 @@ START_TEST(the_price_book_is_read_when_the_plot_names_another)
 	name_book(b, "\"two.json\"");
 	ck_assert_int_eq(kerf(b), 4 * NM_PER_MM);
 	editor_take_back(&b->editor);
-	editor_refresh(&b->editor);
+	desk_refresh(b);
 	ck_assert_int_eq(kerf(b), 3 * NM_PER_MM);
 	editor_take_back(&b->editor);
-	editor_refresh(&b->editor);
+	desk_refresh(b);
 	ck_assert_int_eq(kerf(b), NM_PER_INCH / 8);
 	ck_assert(!b->editor.has_book);
 	desk_free(b);
@@ -352,7 +352,7 @@ START_TEST(a_price_book_that_cannot_be_read_is_told_once_and_quantities_still_co
 	ck_assert_uint_gt(b->editor.takeoff.items.count, 0);
 	text_clear(&b->editor.message);
 	desk_press(b, PRESS_DELETE);
-	editor_refresh(&b->editor);
+	desk_refresh(b);
 	ck_assert_uint_eq(b->editor.message.length, 0);
 	put(b, "bad.json", BOOK_HEAD ", \"goods\": 3}");
 	name_book(b, "\"bad.json\"");

@@ -268,7 +268,7 @@ static void setup(void)
 {
 	out = TEXT_EMPTY;
 	sink = text_sink(&out);
-	page = (struct page){ .name = "" };
+	page = (struct page){ .is_made = false };
 	garden_rows(&garden, (const char *const[]){ "b.l", NULL });
 	garden_count(&garden);
 	report = (struct report){ .out = &sink.sink, .words = &garden.words,

@@ -139,7 +139,7 @@ static void setup(void)
 {
 	out = TEXT_EMPTY;
 	sink = text_sink(&out);
-	page = (struct page){ .name = "Pots" };
+	page = (struct page){ .is_made = false };
 	garden_rows(&garden, (const char *const[]){ "b.c", NULL });
 	garden_count(&garden);
 	make_pots(&garden.plot);

@@ -5,6 +5,8 @@
 #include "report/words/snag_words.h"
 #include "support/plots.h"
 #include "support/runner.h"
+#include "support/shapes.h"
+#include "support/stopper.h"
 
 #include "editor/here.h"
 #include "editor/marks.h"
@@ -109,7 +111,7 @@ START_TEST(costs_stand_day_by_day_and_what_has_no_price_apart)
 	ck_assert_int_eq(fclose(file), 0);
 	plot_set(editor_edit(&b->editor), 0, HEAD_PRICES, "\"book.json\"");
 	editor_stroke(&b->editor);
-	editor_refresh(&b->editor);
+	desk_refresh(b);
 	check(b, "Costs", "In USD", "Goods", "127.50");
 	check(b, "Costs", "In USD", "Delivery", "80.00");
 	check(b, "Costs", "In USD", "Total of the priced", "207.50");
@@ -133,7 +135,9 @@ START_TEST(a_fence_stands_under_its_name_with_what_it_takes)
 	fences_run(&plot, "1,5 25,5");
 	fences_gate(&plot, "21,5 25,5");
 	takeoff_compute(&takeoff, &arena, &plot, NULL);
-	pages_update(&b->editor.pages, &takeoff, &plot);
+	pages_renew(&b->editor.pages);
+	for (int i = 0; i < pages_count(); i++)
+		ck_assert(pages_make(&b->editor.pages, i, &takeoff, &plot));
 	check(b, "Fence", "To order, all fences", "Fence post", "5");
 	check(b, "Fence", "To order, all fences", "Fence panel", "3");
 	check(b, "Fence", "Pickets", "Length", "24 ft");
@@ -233,6 +237,104 @@ START_TEST(a_figure_is_compared_with_its_own_under_the_same_heading)
 	ck_assert(!desk_line(b, "Beds", "B1 b b", "Area")->is_changed);
 	ck_assert(desk_line(b, "Beds", "B2 b b", "Area")->is_changed);
 	desk_free(b);
+}
+END_TEST
+
+/* ---- Long pages, and pages that are stopped ---------------------------------------------------- */
+
+static struct plot large;
+static struct arena figures;
+static struct takeoff counted;
+static struct pages made;
+
+/* 140 x 140 cells, each a bed. */
+static void large_setup(void)
+{
+	shape_named("checkerboard")->draw(&large, 140);
+	ck_assert(takeoff_compute(&counted, &figures, &large, NULL));
+}
+
+static void large_teardown(void)
+{
+	pages_fini(&made);
+	arena_clear(&figures);
+	plot_fini(&large);
+}
+
+static int page_of(const char *name)
+{
+	for (int i = 0; i < pages_count(); i++)
+		if (strcmp(page_name(i), name) == 0)
+			return i;
+	ck_abort_msg("no page %s", name);
+}
+
+static int count_headings(const struct page *page)
+{
+	int count = 0;
+
+	for (size_t i = 0; i < page->count; i++)
+		count += page->lines[i].kind == LINE_HEADING;
+	return count;
+}
+
+START_TEST(a_page_without_end_has_its_first_ten_thousand_rows_and_says_so)
+{
+	static const char more[] = "and 9,600 more. The takeoff written to a file has them all.";
+	const struct page *page = &made.pages[page_of("Beds")];
+	size_t at;
+
+	ck_assert(pages_make(&made, page_of("Beds"), &counted, &large));
+	ck_assert_int_eq(count_headings(page), PAGE_ROWS_MOST);
+	at = page->count;
+	while (at > 0 && strcmp(page->lines[at - 1].label, more) != 0)
+		at--;
+	ck_assert_uint_gt(at, 0);
+	ck_assert(pages_make(&made, page_of("Snags"), &counted, &large));
+	ck_assert_uint_lt(made.pages[page_of("Snags")].count, 200);
+}
+END_TEST
+
+/* All asks of it would take long: those at the start, and some further on. */
+START_TEST(a_page_that_is_stopped_is_not_there_until_it_is_made_again)
+{
+	static const char *const names[] = { "Beds", "Walls", "Fill", "Areas" };
+	struct stopper stopper;
+
+	pages_renew(&made);
+	for (int i = 0; i < 4; i++) {
+		int page = page_of(names[i]);
+		int64_t asks;
+
+		stopper_begin(&stopper, 0);
+		ck_assert(pages_make(&made, page, &counted, &large));
+		asks = stopper.asks;
+		pages_renew(&made); /* so that there is a page to compare with */
+		for (int64_t at = 1; at <= asks; at = at < 20 ? at + 1 : 2 * at) {
+			stopper_begin(&stopper, at);
+			ck_assert(!pages_make(&made, page, &counted, &large));
+			ck_assert(!made.pages[page].is_made);
+			ck_assert_uint_eq(made.pages[page].count, 0);
+		}
+		stopper_end();
+		ck_assert(pages_make(&made, page, &counted, &large));
+		for (size_t j = 0; j < made.pages[page].count; j++)
+			ck_assert(!made.pages[page].lines[j].is_changed);
+	}
+}
+END_TEST
+
+START_TEST(a_page_is_compared_with_the_takeoff_before_and_none_earlier)
+{
+	int page = page_of("Areas");
+
+	ck_assert(pages_make(&made, page, &counted, &large));
+	pages_renew(&made);
+	ck_assert(made.before[page].is_made);
+	pages_renew(&made); /* nobody has asked for it between */
+	ck_assert(!made.before[page].is_made);
+	ck_assert(pages_make(&made, page, &counted, &large));
+	ck_assert(!made.pages[page].lines[1].is_changed);
 }
 END_TEST
 
@@ -370,6 +472,7 @@ Suite *test_suite(void)
 {
 	Suite *suite = suite_create("pages");
 	TCase *pages = suite_case(suite, "pages"), *here = suite_case(suite, "here");
+	TCase *long_pages = suite_case(suite, "long");
 
 	tcase_add_test(pages, areas_name_each_entry_and_open_ground_and_add_up);
 	tcase_add_test(pages, edges_name_pairs_that_meet_and_no_others);
@@ -382,6 +485,11 @@ Suite *test_suite(void)
 	tcase_add_test(pages, snags_of_a_code_are_counted_and_the_first_twenty_told);
 	tcase_add_test(pages, figures_that_the_last_stroke_changed_have_a_star);
 	tcase_add_test(pages, a_figure_is_compared_with_its_own_under_the_same_heading);
+	tcase_add_checked_fixture(long_pages, large_setup, large_teardown);
+	tcase_add_test(long_pages,
+		a_page_without_end_has_its_first_ten_thousand_rows_and_says_so);
+	tcase_add_test(long_pages, a_page_that_is_stopped_is_not_there_until_it_is_made_again);
+	tcase_add_test(long_pages, a_page_is_compared_with_the_takeoff_before_and_none_earlier);
 	tcase_add_test(here, here_tells_region_size_area_and_place);
 	tcase_add_test(here, here_tells_what_the_images_are_where_the_mirror_is_broken);
 	tcase_add_test(here, here_tells_the_snag_of_its_first_cell);

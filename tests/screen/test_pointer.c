@@ -18,7 +18,7 @@ static struct desk *sit(void)
 	memset(editor_edit(&b->editor)->ground.cells, OPEN_GROUND, 32);
 	editor_stroke(&b->editor);
 	b->editor.saved_position = b->editor.position;
-	editor_refresh(&b->editor);
+	desk_refresh(b);
 	return b;
 }
 
@@ -256,9 +256,9 @@ START_TEST(what_a_drag_changed_keeps_its_star_when_it_ends)
 	desk_type(b, "=");
 	point_on(b, POINT_PRESS, 2, 3);
 	point_on(b, POINT_DRAG, 3, 3);
-	editor_refresh(&b->editor);
+	desk_refresh(b);
 	point_on(b, POINT_RELEASE, 3, 3);
-	editor_refresh(&b->editor);
+	desk_refresh(b);
 	ck_assert(desk_line(b, "Areas", "", "b b")->is_changed);
 	desk_free(b);
 }
@@ -349,7 +349,7 @@ static void grow(struct desk *b)
 	ground_fini(&editor_edit(&b->editor)->ground);
 	ground_init(&editor_edit(&b->editor)->ground, 100, 60);
 	editor_stroke(&b->editor);
-	editor_refresh(&b->editor);
+	desk_refresh(b);
 }
 
 START_TEST(the_wheel_scrolls_and_the_cursor_comes_along)

@@ -78,7 +78,8 @@ static void nothing(struct asker *asker)
 
 struct asker answers_asker(void)
 {
-	return (struct asker){ choose, fill, nothing, nothing };
+	return (struct asker){ .choose = choose, .fill = fill, .pause = nothing,
+		.repaint = nothing };
 }
 
 void answers_fini(struct answers *answers)

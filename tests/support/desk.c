@@ -90,6 +90,13 @@ static bool fill(struct asker *asker, struct sheet *sheet)
 	return is_taken;
 }
 
+static bool count(struct asker *asker)
+{
+	struct desk *b = (struct desk *)asker;
+
+	return !b->gives_up && editor_refresh(&b->editor);
+}
+
 static void pause_it(struct asker *asker)
 {
 	((struct desk *)asker)->pauses++;
@@ -100,11 +107,18 @@ static void repaint(struct asker *asker)
 	((struct desk *)asker)->repaints++;
 }
 
+void desk_refresh(struct desk *b)
+{
+	editor_draw(&b->editor);
+	ck_assert(editor_refresh(&b->editor));
+	ck_assert(editor_refresh_pages(&b->editor));
+}
+
 struct desk *desk_open(const char *path)
 {
 	struct desk *b = calloc(1, sizeof *b);
 
-	b->asker = (struct asker){ choose, fill, pause_it, repaint };
+	b->asker = (struct asker){ choose, fill, count, pause_it, repaint };
 	b->path = strdup(path);
 	editor_init(&b->editor, &b->asker, path);
 	return b;
@@ -122,7 +136,7 @@ struct desk *desk_new(const char *const *rows)
 	plot_from_rows(&plot, rows);
 	editor_take(&b->editor, &plot, true);
 	b->editor.has_begun = true;
-	editor_refresh(&b->editor);
+	desk_refresh(b);
 	return b;
 }
 
@@ -147,7 +161,7 @@ static void check_ended(struct desk *b, bool was_edited)
 {
 	if (!was_edited && !b->editor.is_dragging)
 		ck_assert_msg(!editor_stroke(&b->editor), "a stroke was not ended");
-	editor_refresh(&b->editor);
+	desk_refresh(b);
 }
 
 void desk_press(struct desk *b, int key)
@@ -198,7 +212,7 @@ void desk_asked(struct desk *b, const char *words)
 const struct page *desk_page(const struct desk *b, const char *name)
 {
 	for (int i = 0; i < pages_count(); i++)
-		if (strcmp(b->editor.pages.pages[i].name, name) == 0)
+		if (strcmp(page_name(i), name) == 0)
 			return &b->editor.pages.pages[i];
 	ck_abort_msg("no page %s", name);
 }

@@ -25,6 +25,7 @@ struct desk {
 	char offered[2048];
 	char fault[512];            /* why a sheet was refused, last */
 	int pauses, repaints;
+	bool gives_up;              /* what an act must have counted */
 };
 
 /* rows as for plot_from_rows, taken as saved in "garden.plot", which is not written. */
@@ -34,6 +35,8 @@ struct desk *desk_open(const char *path);
 /* Fails the test where answers are left over. */
 void desk_free(struct desk *b);
 
+/* Counts, and makes all pages. */
+void desk_refresh(struct desk *b);
 void desk_answer(struct desk *b, const char *const *answers);
 /* Presses keys: each byte of characters is one. */
 void desk_type(struct desk *b, const char *characters);

@@ -4,6 +4,7 @@
 #include "report/words/snag_words.h"
 
 #include "support/plots.h"
+#include "support/random.h"
 #include "support/runner.h"
 
 #include <string.h>
@@ -131,6 +132,38 @@ START_TEST(snags_are_alike_by_code_kind_and_figures_wherever_they_are)
 }
 END_TEST
 
+START_TEST(snags_of_a_cell_are_found_among_many)
+{
+	enum { SIDE = 6, TRIALS = 40 };
+
+	plot_from_rows(&plot, (const char *const[]){ "b", NULL });
+	for (int seed = 0; seed < TRIALS; seed++) {
+		struct random random = { (uint64_t)seed };
+
+		list.count = 0;
+		for (int i = seed * 3; i > 0; i--)
+			snag_add(&list, (enum snag_code)random_below(&random, SNAG_CODES),
+				NO_REGION, SNAG_FIGURES_OF(0))->cell = (struct place){
+				random_below(&random, SIDE), random_below(&random, SIDE) };
+		snag_sort(&list);
+		for (int cell = 0; cell < SIDE * SIDE; cell++) {
+			struct place at = { cell % SIDE, cell / SIDE };
+			size_t found = 0;
+
+			for (size_t i = 0; i < list.count; i++) {
+				if (list.list[i].cell.x != at.x || list.list[i].cell.y != at.y)
+					continue;
+				found = snag_at(&list, at, found);
+				ck_assert_msg(found == i, "seed %d, snag %zu, not %zu", seed, i,
+					found);
+				found++;
+			}
+			ck_assert_uint_eq(snag_at(&list, at, found), list.count);
+		}
+	}
+}
+END_TEST
+
 START_TEST(a_broken_mirror_is_one_snag_for_each_cell_and_its_images)
 {
 	plot_from_rows(&plot, (const char *const[]){ "b..b", "p...", ".bp.", NULL });
@@ -198,6 +231,7 @@ Suite *test_suite(void)
 	tcase_add_test(snags, equal_figures_are_kept_once);
 	tcase_add_test(snags, snags_are_sorted_by_code_then_place_then_side);
 	tcase_add_test(snags, snags_are_alike_by_code_kind_and_figures_wherever_they_are);
+	tcase_add_test(snags, snags_of_a_cell_are_found_among_many);
 	tcase_add_test(snags, a_broken_mirror_is_one_snag_for_each_cell_and_its_images);
 	tcase_add_test(snags, a_fault_in_the_last_cell_is_the_last);
 	tcase_add_test(snags, without_a_mirror_nothing_is_broken);

@@ -2,12 +2,12 @@
  * half-made is read (under the sanitizers: nor lost), and the next takeoff is as if none had been
  * stopped. */
 
-#include "base/stop.h"
 #include "plot/history/store.h"
 #include "report/json/json.h"
 #include "support/random.h"
 #include "support/runner.h"
 #include "support/shapes.h"
+#include "support/stopper.h"
 #include "takeoff/advice/advice.h"
 
 #include <stdio.h>
@@ -16,40 +16,27 @@
 
 enum { SIZE = 48 };
 
-/* Wants a stop at the ask of that number; 0: at none. */
-struct counted {
-	struct stop_watch watch; /* first */
-	int64_t asks, wanted_at;
-};
-
-static bool is_reached(struct stop_watch *watch)
-{
-	struct counted *counted = (struct counted *)watch;
-
-	return ++counted->asks == counted->wanted_at;
-}
-
 static struct plot plot;
 static struct arena arena;
 static struct takeoff takeoff;
 
 static void teardown(void)
 {
-	stop_watch_by(NULL);
+	stopper_end();
 	arena_clear(&arena);
 	plot_fini(&plot);
 }
 
 /* Computes the takeoff anew, stopped at that ask; returns how often it was asked. */
-static int64_t compute(int64_t wanted_at, bool *is_done)
+static int64_t compute(int64_t at, bool *is_done)
 {
-	struct counted counted = { .watch.is_wanted = is_reached, .wanted_at = wanted_at };
+	struct stopper stopper;
 
 	arena_clear(&arena);
-	stop_watch_by(&counted.watch);
+	stopper_begin(&stopper, at);
 	*is_done = takeoff_compute(&takeoff, &arena, &plot, NULL);
-	stop_watch_by(NULL);
-	return counted.asks;
+	stopper_end();
+	return stopper.asks;
 }
 
 static char *printed(void)
@@ -118,8 +105,9 @@ END_TEST
 START_TEST(advice_can_be_stopped_at_any_ask)
 {
 	struct joining joinings[JOININGS_MOST];
-	struct counted counted = { .watch.is_wanted = is_reached };
+	struct stopper stopper;
 	struct advice advice;
+	int64_t at = 0;
 	bool is_done;
 
 	plot_read("plots/elbow.plot");
@@ -127,15 +115,13 @@ START_TEST(advice_can_be_stopped_at_any_ask)
 	do {
 		struct arena trials = ARENA_EMPTY;
 
-		counted.asks = 0;
-		counted.wanted_at++;
-		stop_watch_by(&counted.watch);
+		stopper_begin(&stopper, ++at);
 		advice_find(&advice, &trials, &plot, &takeoff, &takeoff.walls.list[0]);
 		advice_joinings(joinings, &takeoff);
-		stop_watch_by(NULL);
+		stopper_end();
 		arena_clear(&trials);
-	} while (counted.asks >= counted.wanted_at);
-	ck_assert_int_gt(counted.asks, 20);
+	} while (stopper.asks >= at);
+	ck_assert_int_gt(stopper.asks, 20);
 }
 END_TEST
 

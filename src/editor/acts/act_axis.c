@@ -6,12 +6,11 @@ static void say_axis(struct editor *editor, const char *what)
 {
 	struct report report = editor_report(editor, &editor->words);
 
-	editor_refresh(editor);
 	if (mirror_of(editor->plot).kind == MIRROR_OFF)
 		editor_say(editor, "%s. The mirror is off: %s or %s or %s turns it on.", what,
 			acts_key(ACT_LEFT_RIGHT), acts_key(ACT_TOP_BOTTOM),
 			acts_key(ACT_HALF_TURN));
-	else if (editor->faults)
+	else if (editor_faults(editor))
 		editor_say(editor, "%s. Now %s %s.", what,
 			plain_count(&report, editor->faults), act_differ_words(editor->faults));
 	else

@@ -103,7 +103,8 @@ static bool takeoff_write(struct editor *editor, const char *path, struct fault 
 {
 	int snags;
 
-	editor_refresh(editor);
+	if (!editor_count(editor))
+		return fault_set(fault, 0, "Counting was given up: nothing is written.");
 	snags = (int)editor->takeoff.snags.count;
 	if (!takeoff_deliver(editor, path, fault))
 		return false;

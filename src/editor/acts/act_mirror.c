@@ -18,10 +18,9 @@ static void act_mirror(struct editor *editor, int pressed)
 		(struct value){ .set = kind != MIRROR_OFF, .as.number = kind });
 	editor->said_outside = false;
 	editor_stroke(editor);
-	editor_refresh(editor);
 	if (kind == MIRROR_OFF)
 		editor_say(editor, "The mirror is off.");
-	else if (editor->faults == 0)
+	else if (editor_faults(editor) == 0)
 		editor_say(editor, "Mirror %s: both sides match.", mirror_word(kind));
 	else
 		editor_say(editor, "Mirror %s: %lld %s. Press %s to copy this side over.",
@@ -90,10 +89,9 @@ static void act_next_fault(struct editor *editor)
 	struct mirror mirror = mirror_of(editor->plot);
 	struct place after = { editor->cursor.x + 1, editor->cursor.y }, first = { 0, 0 };
 
-	editor_refresh(editor);
 	if (!has_mirror(editor, &mirror))
 		return;
-	if (!editor->faults) {
+	if (!editor_faults(editor)) {
 		editor_say(editor, "Both sides match: there is no fault.");
 		return;
 	}

@@ -46,11 +46,10 @@ static void say_size(struct editor *editor, bool had_axis)
 	bool has_axis = block_value(&editor->plot->details.head, HEAD_AXIS)->set;
 	struct report report = editor_report(editor, &editor->words);
 
-	editor_refresh(editor);
 	editor_say(editor, "The plan is %s now, %d x %d cells.%s%s",
 		plain_cells(&report, ground->columns, ground->rows), ground->columns, ground->rows,
 		had_axis && !has_axis ? " The axis fell outside; both stand in the middle." : "",
-		!editor->faults ? "" : say(&report, " The mirror has %s %s.",
+		!editor_faults(editor) ? "" : say(&report, " The mirror has %s %s.",
 		plain_count(&report, editor->faults), editor->faults == 1 ? "fault" : "faults"));
 }
 

@@ -21,6 +21,9 @@ struct asker {
 	int (*choose)(struct asker *asker, const struct question *question);
 	/* Has the sheet filled in: true once its accept has taken it, false where it was left. */
 	bool (*fill)(struct asker *asker, struct sheet *sheet);
+	/* Has the editor counted to its end, saying so where that takes long; false where it was
+	 * given up. */
+	bool (*count)(struct asker *asker);
 	/* Stops the program until the shell continues it. */
 	void (*pause)(struct asker *asker);
 	/* Draws all of the screen afresh. */

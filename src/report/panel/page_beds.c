@@ -1,4 +1,5 @@
 #include "report/panel/page_beds.h"
+#include "base/stop.h"
 #include "takeoff/advice/advice.h"
 
 /* How many beds, those alike counted once, get advice: each takes a few hundred trials. */
@@ -95,17 +96,27 @@ static void joinings(struct page_maker *maker)
 			(long long)list[i].blocks));
 }
 
+static int beds_count(const struct survey *survey)
+{
+	int count = 0;
+
+	for (int i = 0; i < survey->region_count && !stop_asked(); i++)
+		count += survey->regions[i].entry->class == CLASS_BED;
+	return count;
+}
+
 void page_beds(struct page_maker *maker, const struct takeoff *takeoff)
 {
 	const struct survey *survey = &takeoff->survey;
 	struct advised advised[ADVISED_MOST];
-	int count = 0;
+	int count = 0, beds = 0, all = beds_count(survey);
 
-	for (int i = 0; i < survey->region_count; i++) {
+	for (int i = 0; page_goes_on(maker, beds, all); i++) {
 		const struct wall *wall = walls_find(&takeoff->walls, i);
 
 		if (survey->regions[i].entry->class != CLASS_BED)
 			continue;
+		beds++;
 		bed_lines(maker, i);
 		if (wall && wall->cut_pieces > 0)
 			advise(maker, wall, advised, &count);

@@ -1,4 +1,5 @@
 #include "report/panel/page_lines.h"
+#include "base/stop.h"
 #include "report/words/figures.h"
 
 static void line_add(struct page_maker *maker, enum line_kind kind, const char *label,
@@ -49,6 +50,15 @@ void page_items(struct page_maker *maker, enum section section, const char *head
 		is_first = false;
 		page_item(maker, &items->list[i]);
 	}
+}
+
+bool page_goes_on(struct page_maker *maker, int at, int count)
+{
+	if (at == PAGE_ROWS_MOST && at < count)
+		page_note_line(maker, say(&maker->report,
+			"and %s more. The takeoff written to a file has them all.",
+			plain_count(&maker->report, count - at)));
+	return at < count && at < PAGE_ROWS_MOST && !stop_asked();
 }
 
 void page_if_empty(struct page_maker *maker, const char *words)
@@ -111,7 +121,7 @@ static void add_inner(struct page_maker *maker, const struct figure *figure, con
 	int count;
 	const char *inner = figure_rows(figure, row, &count);
 
-	for (int i = 0; i < count; i++, inner += figure->table->row_size)
+	for (int i = 0; page_goes_on(maker, i, count); i++, inner += figure->table->row_size)
 		if (!row_is_left_out(figure->table, inner))
 			add_inner_row(maker, figure, inner, i + 1);
 }
@@ -143,6 +153,6 @@ void page_rows(struct page_maker *maker, const struct figure_table *table, const
 {
 	const char *row = rows;
 
-	for (int i = 0; i < count; i++, row += table->row_size)
+	for (int i = 0; page_goes_on(maker, i, count); i++, row += table->row_size)
 		page_row(maker, table, row);
 }

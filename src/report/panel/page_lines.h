@@ -18,6 +18,9 @@ void page_figure(struct page_maker *maker, const char *label, const char *value)
 void page_item(struct page_maker *maker, const struct item *item);
 /* All items of a section, under the heading. */
 void page_items(struct page_maker *maker, enum section section, const char *heading);
+/* Whether row `at` of `count` rows is still to be added: not where the page has PAGE_ROWS_MOST of
+ * them already, which it then says, nor where it is stopped (base/stop.h). */
+bool page_goes_on(struct page_maker *maker, int at, int count);
 /* A note if the page has no line yet. */
 void page_if_empty(struct page_maker *maker, const char *words);
 

@@ -1,11 +1,12 @@
 #include "report/panel/page_lines.h"
 #include "report/panel/page_beds.h"
+#include "report/panel/page_compare.h"
 #include "report/words/figures.h"
 #include "report/words/snag_words.h"
 #include "base/show.h"
+#include "base/stop.h"
 
 #include <assert.h>
-#include <string.h>
 
 /* ---- The pages ------------------------------------------------------------------------------- */
 
@@ -58,7 +59,7 @@ static void walls(struct page_maker *maker, const struct takeoff *takeoff)
 		if (item->section == SECTION_WALLS && size_is_none(&item->block))
 			page_item(maker, item);
 	}
-	for (int i = 0; i < walls->not_laid_count; i++)
+	for (int i = 0; page_goes_on(maker, i, walls->not_laid_count); i++)
 		page_note_line(maker, say(&maker->report,
 			"%s not laid out, about %lld blocks, in no total. A snag tells why.",
 			page_region(maker, walls->not_laid[i].region),
@@ -259,58 +260,44 @@ static void page_build(struct page_maker *maker, int page)
 	page_if_empty(maker, "None yet.");
 }
 
-/* The line for the same figure, searched from *from on round the page, and *from moved past it:
- * pages change little, so the first look mostly finds it. NULL where there is none. */
-static const struct line *line_find(const struct page *page, const struct line *line, size_t *from)
+static void page_fini(struct page *page)
 {
-	for (size_t i = 0; i < page->count; i++) {
-		const struct line *at = &page->lines[(*from + i) % page->count];
-
-		if (at->kind == LINE_FIGURE && strcmp(at->label, line->label) == 0 &&
-			strcmp(at->under, line->under) == 0) {
-			*from += i + 1;
-			return at;
-		}
-	}
-	return NULL;
+	arena_clear(&page->arena);
+	*page = (struct page){ .is_made = false };
 }
 
-static void page_compare(struct page *page, const struct page *before)
+void pages_renew(struct pages *pages)
 {
-	size_t from = 0;
-
-	for (size_t i = 0; i < page->count; i++) {
-		struct line *line = &page->lines[i];
-		const struct line *old;
-
-		if (line->kind != LINE_FIGURE)
-			continue;
-		old = line_find(before, line, &from);
-		line->is_changed = !old || strcmp(old->value, line->value) != 0;
+	for (int i = 0; i < PAGES_MOST; i++) {
+		page_fini(&pages->before[i]);
+		pages->before[i] = pages->pages[i];
+		pages->pages[i] = (struct page){ .is_made = false };
 	}
 }
 
-void pages_update(struct pages *pages, const struct takeoff *takeoff, const struct plot *plot)
+bool pages_make(struct pages *pages, int page, const struct takeoff *takeoff,
+	const struct plot *plot)
 {
-	struct pages new = { .arena = ARENA_EMPTY, .is_filled = true };
-	int count = pages_count();
+	struct page *new = &pages->pages[page];
+	struct page_maker maker = { .page = new, .report = { .words = &new->arena, .plot = plot,
+		.takeoff = takeoff, .units = plot_units(plot), .wording = WORDING_PANEL } };
 
-	for (int i = 0; i < count; i++) {
-		struct page_maker maker = { .page = &new.pages[i], .report = { .words = &new.arena,
-			.plot = plot, .takeoff = takeoff, .units = plot_units(plot),
-			.wording = WORDING_PANEL } };
-
-		new.pages[i].name = page_name(i);
-		page_build(&maker, i);
-		if (pages->is_filled)
-			page_compare(&new.pages[i], &pages->pages[i]);
-	}
-	pages_fini(pages);
-	*pages = new;
+	if (new->is_made)
+		return true;
+	page_build(&maker, page);
+	if (pages->before[page].is_made)
+		page_compare(new, &pages->before[page]);
+	if (stop_asked())
+		page_fini(new);
+	else
+		new->is_made = true;
+	return new->is_made;
 }
 
 void pages_fini(struct pages *pages)
 {
-	arena_clear(&pages->arena);
-	*pages = (struct pages){ .is_filled = false };
+	for (int i = 0; i < PAGES_MOST; i++) {
+		page_fini(&pages->pages[i]);
+		page_fini(&pages->before[i]);
+	}
 }

@@ -17,24 +17,29 @@ struct line {
 	bool is_changed;           /* differs from before the last change: shown with a star */
 };
 
+/* Owns all its texts, and points to nothing else. */
 struct page {
-	const char *name;
+	struct arena arena;
 	struct line *lines;
 	size_t count, capacity;
+	bool is_made;
 };
 
-enum { PAGES_MOST = 24 };
+enum { PAGES_MOST = 24, PAGE_ROWS_MOST = 10000 };
 
-/* Owns all texts of the pages, and points to nothing else. Start zeroed. */
+/* The pages of a takeoff, as far as they were asked for, and those of the takeoff before it. Start
+ * zeroed. */
 struct pages {
-	struct arena arena;
-	struct page pages[PAGES_MOST];
-	bool is_filled;
+	struct page pages[PAGES_MOST], before[PAGES_MOST];
 };
 
-/* Builds all pages anew; figures that are new or differ from the pages before, if any, are
- * marked as changed. */
-void pages_update(struct pages *pages, const struct takeoff *takeoff, const struct plot *plot);
+/* There is a new takeoff: the pages that were made become those before. */
+void pages_renew(struct pages *pages);
+/* Makes the page of that number where it is not there yet; of rows without end the first
+ * PAGE_ROWS_MOST. Figures that are new or differ from the page before, if there is one, are marked
+ * as changed. False where it was stopped (base/stop.h); the page is not there then. */
+bool pages_make(struct pages *pages, int page, const struct takeoff *takeoff,
+	const struct plot *plot);
 void pages_fini(struct pages *pages);
 /* How many pages there are, at most PAGES_MOST, and their names. */
 int pages_count(void);

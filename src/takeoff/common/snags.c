@@ -61,15 +61,20 @@ void snag_mirror(struct snag_list *list, const struct plot *plot)
 	}
 }
 
-static int compare_snags(const void *a, const void *b)
+static int compare_places(const struct snag *one, const struct snag *other)
 {
-	const struct snag *one = a, *other = b;
 	int order = compare(one->code, other->code);
 
 	if (order == 0)
 		order = compare(one->cell.y, other->cell.y);
-	if (order == 0)
-		order = compare(one->cell.x, other->cell.x);
+	return order ? order : compare(one->cell.x, other->cell.x);
+}
+
+static int compare_snags(const void *a, const void *b)
+{
+	const struct snag *one = a, *other = b;
+	int order = compare_places(one, other);
+
 	if (order == 0)
 		order = compare(one->loop, other->loop);
 	return order ? order : compare(one->side, other->side);
@@ -120,6 +125,38 @@ void snag_sort(struct snag_list *list)
 			sort(snags, count, sizeof *snags, compare_snags);
 		from = ends[code];
 	}
+}
+
+/* The first from `from` on that is not before the given one's code and place. */
+static size_t first_from(const struct snag_list *sorted, const struct snag *wanted, size_t from)
+{
+	size_t end = sorted->count;
+
+	while (from < end) {
+		size_t middle = from + (end - from) / 2;
+
+		if (compare_places(&sorted->list[middle], wanted) < 0)
+			from = middle + 1;
+		else
+			end = middle;
+	}
+	return from;
+}
+
+size_t snag_at(const struct snag_list *sorted, struct place cell, size_t from)
+{
+	while (from < sorted->count) {
+		struct snag wanted = { .code = sorted->list[from].code, .cell = cell };
+
+		from = first_from(sorted, &wanted, from);
+		if (from == sorted->count || compare_places(&sorted->list[from], &wanted) == 0)
+			return from;
+		if (sorted->list[from].code > wanted.code)
+			continue;
+		wanted = (struct snag){ .code = wanted.code + 1 };
+		from = first_from(sorted, &wanted, from);
+	}
+	return sorted->count;
 }
 
 bool snag_is_alike(const struct snag *a, const struct snag *b)

@@ -62,6 +62,9 @@ void snags_repeat(struct snag_list *list, size_t from, size_t count, int region)
 void snag_mirror(struct snag_list *list, const struct plot *plot);
 /* Sorts by code, then place. */
 void snag_sort(struct snag_list *list);
+/* Of sorted snags the first at a cell from index `from` on; their count where there is none. Takes
+ * no longer where there are very many of them. */
+size_t snag_at(const struct snag_list *sorted, struct place cell, size_t from);
 /* True where both have the same sentence, but for the place. */
 bool snag_is_alike(const struct snag *a, const struct snag *b);
 /* The first snag after number `from` that has another code, of sorted snags; their count where
