@@ -62,8 +62,8 @@ static void point_mouse(struct stage *stage)
 	stage->is_pointing = editor->is_pointing;
 }
 
-/* Counts what is not counted; false where patience ended first. Where it is known to, the plan is not
- * kept waiting. */
+/* Counts what is not counted; false where patience ended first. Where it is known to, the plan is
+ * not kept waiting. */
 static bool count(struct stage *stage, enum until until)
 {
 	struct patience patience;

@@ -1,4 +1,4 @@
-/* Which figures of a page have a star: pages at random beside a slow reference, and very long ones. */
+/* Which figures of a page have a star: pages at random beside a slow reference, and long ones. */
 
 #include "report/panel/page_compare.h"
 #include "support/random.h"

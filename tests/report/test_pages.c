@@ -240,7 +240,7 @@ START_TEST(a_figure_is_compared_with_its_own_under_the_same_heading)
 }
 END_TEST
 
-/* ---- Long pages, and pages that are stopped ---------------------------------------------------- */
+/* ---- Long pages, and pages that are stopped -------------------------------------------------- */
 
 static struct plot large;
 static struct arena figures;

@@ -1,6 +1,6 @@
-/* Plots whose figures take long: every kind of key is answered before they are there, they are there
- * at last, and a signal ends the program meanwhile. With full counts the plots are as large as they
- * may be, and a key has a second. */
+/* Plots whose figures take long: every kind of key is answered before they are there, they are
+ * there at last, and a signal ends the program meanwhile. With full counts the plots are as large
+ * as they may be, and a key has a second. */
 
 #include "support/runner.h"
 #include "support/shapes.h"

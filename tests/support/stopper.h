@@ -1,5 +1,5 @@
-/* A stop (base/stop.h) at an ask of a given number: work that can be stopped is stopped wherever one
- * likes, on every machine at the same place. */
+/* A stop (base/stop.h) at an ask of a given number: work that can be stopped is stopped wherever
+ * one likes, on every machine at the same place. */
 #ifndef SUPPORT_STOPPER_H
 #define SUPPORT_STOPPER_H
 

@@ -262,20 +262,20 @@ static void fold_gates(const struct plot *plot, const struct legs *old, struct p
 
 void fence_fold(struct plot *plot, struct fence *fence, struct place from)
 {
-	struct fence was = fence_copy(fence), folded = fence_copy(fence);
 	struct legs old = legs_of(fence), old_gates = gates_of(fence);
 	struct legs legs = LEGS_EMPTY, gates = LEGS_EMPTY;
 
 	for (size_t i = 0; i < old.count; i++)
 		fold_leg(plot, old.items[i], from, &legs);
 	fold_gates(plot, &old_gates, from, &gates);
-	fence_remake(&folded, &legs, &gates);
-	fence_remake(&was, &old, &old_gates);
-	if (!fence_equal(&was, &folded)) {
-		fence_fini(fence);
-		*fence = folded;
-	} else {
-		fence_fini(&folded);
-	}
-	fence_fini(&was);
+	legs_sort(&gates);
+	legs_sort(&old_gates);
+	legs_join(&old);
+	legs_join(&legs);
+	if (!legs_equal(&old, &legs) || !legs_equal(&old_gates, &gates))
+		fence_remake(fence, &legs, &gates);
+	legs_fini(&old);
+	legs_fini(&old_gates);
+	legs_fini(&legs);
+	legs_fini(&gates);
 }

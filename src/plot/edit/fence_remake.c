@@ -1,7 +1,8 @@
 #include "plot/edit/fence_remake.h"
 #include "base/memory.h"
-#include "base/number.h"
 
+#include <assert.h>
+#include <stdint.h>
 #include <stdlib.h>
 
 /* One end of a leg. Leg i has ends 2i and 2i + 1. */
@@ -12,23 +13,33 @@ struct end {
 
 #define NONE SIZE_MAX
 
-static const struct end *end_of(const void *index, const void *ends)
+/* Where an end is and which it is, in one number; those are in reading order, and of two at one
+ * point the one whose leg comes first, which is the level one. */
+static uint64_t end_number(const struct end *ends, size_t i)
 {
-	return &((const struct end *)ends)[*(const size_t *)index];
+	assert(i <= UINT32_MAX);
+	return (uint64_t)ends[i].at.y << 48 | (uint64_t)ends[i].at.x << 32 | i;
 }
 
-/* In reading order; of two at one point the one whose leg comes first, which is the level one. */
-static int end_compare(const void *a, const void *b, void *ends)
+static int compare_numbers(const void *a, const void *b)
 {
-	const struct end *one = end_of(a, ends), *other = end_of(b, ends);
-	int order = compare(one->at.y, other->at.y);
+	uint64_t one = *(const uint64_t *)a, other = *(const uint64_t *)b;
 
-	order = order ? order : compare(one->at.x, other->at.x);
-	return order ? order : compare(one - other, 0);
+	return (one > other) - (one < other);
+}
+
+/* The ends in order. */
+static void ends_sort(const struct end *ends, uint64_t *order, size_t count)
+{
+	for (size_t i = 0; i < count; i++)
+		order[i] = end_number(ends, i);
+	qsort(order, count, sizeof *order, compare_numbers);
+	for (size_t i = 0; i < count; i++)
+		order[i] &= UINT32_MAX;
 }
 
 /* Joined legs meet end to end in pairs at most, one level and one upright. */
-static void ends_meet(struct end *ends, const size_t *order, size_t count)
+static void ends_meet(struct end *ends, const uint64_t *order, size_t count)
 {
 	for (size_t i = 1; i < count; i++) {
 		struct end *one = &ends[order[i - 1]], *other = &ends[order[i]];
@@ -64,16 +75,15 @@ static void follow_all(struct fence *fence, const struct legs *legs)
 {
 	size_t count = 2 * legs->count;
 	struct end *ends = memory_new(count, sizeof *ends);
-	size_t *order = memory_new(count, sizeof *order);
+	uint64_t *order = memory_new(count, sizeof *order);
 	bool *is_done = memory_new(legs->count, sizeof *is_done);
 
 	for (size_t i = 0; i < count; i++) {
 		const struct leg *leg = &legs->items[i / 2];
 
 		ends[i] = (struct end){ i % 2 ? leg->to : leg->from, NONE };
-		order[i] = i;
 	}
-	qsort_r(order, count, sizeof *order, end_compare, ends);
+	ends_sort(ends, order, count);
 	ends_meet(ends, order, count);
 	for (int closed = 0; closed <= 1; closed++)
 		for (size_t i = 0; i < count; i++)
