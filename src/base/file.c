@@ -1,6 +1,7 @@
 #include "base/file.h"
 #include "base/folder.h"
 #include "base/memory.h"
+#include "base/stop.h"
 #include "base/path.h"
 #include "base/temporary.h"
 
@@ -169,6 +170,8 @@ struct fd_sink {
 
 static void fd_flush(struct fd_sink *to)
 {
+	if (to->cause == 0 && stop_asked())
+		to->cause = ECANCELED; /* what comes is half of it */
 	if (to->cause == 0 && !write_all(to->fd, to->bytes, to->held))
 		to->cause = errno;
 	to->held = 0;

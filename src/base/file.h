@@ -39,7 +39,8 @@ bool file_read(const char *path, size_t most, struct text *out, struct file_erro
 #define FILE_COPY ".copy"
 bool file_write(const char *path, const char *bytes, size_t length, struct file_error *error);
 /* The same for what `print` prints; it is asked once, or again where a place for a copy has no room
- * for it. */
+ * for it.
+ * Where the work is stopped (base/stop.h) nothing is written. */
 struct file_content {
 	void (*print)(struct sink *sink, const void *context);
 	const void *context;

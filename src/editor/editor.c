@@ -264,11 +264,6 @@ bool editor_refresh_pages(struct editor *editor)
 	return page == pages_count();
 }
 
-bool editor_count(struct editor *editor)
-{
-	return editor_is_counted(editor) || editor->asker->count(editor->asker);
-}
-
 int64_t editor_faults(struct editor *editor)
 {
 	faults_refresh(editor);

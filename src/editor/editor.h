@@ -113,9 +113,6 @@ bool editor_refresh(struct editor *editor);
 /* Makes the other pages too: a page that was made before a stroke can show by its stars what the
  * stroke changed. False where it was stopped. The editor is counted. */
 bool editor_refresh_pages(struct editor *editor);
-/* Has the editor counted to its end, however many keys wait, for an act that needs all figures.
- * False where it was given up. */
-bool editor_count(struct editor *editor);
 /* The faults of the mirror, counted now. */
 int64_t editor_faults(struct editor *editor);
 /* Brings up to date what is drawn of the plot besides its ground. Takes no time. */

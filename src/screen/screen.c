@@ -19,9 +19,9 @@ static bool fill(struct asker *asker, struct sheet *sheet)
 	return form_fill((struct stage *)asker, sheet);
 }
 
-static bool count(struct asker *asker)
+static bool await(struct asker *asker, struct task *task)
 {
-	return stage_count((struct stage *)asker);
+	return stage_await((struct stage *)asker, task);
 }
 
 static void pause_session(struct asker *asker)
@@ -82,7 +82,7 @@ static int draw(struct stage *stage, struct text *message, struct text *left)
 
 int screen_run(const char *path)
 {
-	struct stage stage = { .asker = { choose, fill, count, pause_session, repaint } };
+	struct stage stage = { .asker = { choose, fill, await, pause_session, repaint } };
 	struct text message = TEXT_EMPTY, left = TEXT_EMPTY;
 	int status = 2;
 

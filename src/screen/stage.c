@@ -115,16 +115,27 @@ void stage_show(struct stage *stage, const struct front *front)
 	rows_send(&stage->rows);
 }
 
-bool stage_count(struct stage *stage)
+static bool task_until(struct stage *stage, struct task *task, enum until until)
+{
+	struct patience patience;
+	bool is_done;
+
+	patience_begin(&patience, &stage->keys, until);
+	is_done = task->run(task);
+	patience_end();
+	return is_done;
+}
+
+bool stage_await(struct stage *stage, struct task *task)
 {
 	struct editor *editor = &stage->editor;
-	bool is_done = count(stage, UNTIL_SOON);
+	bool is_done;
 
-	if (is_done)
+	if (task_until(stage, task, UNTIL_SOON))
 		return true;
-	editor_say(editor, "Counting all that is needed for this. Esc gives it up.");
+	editor_say(editor, "%s. Esc gives it up.", task->words);
 	stage_show(stage, NULL);
-	is_done = count(stage, UNTIL_ESCAPE);
+	is_done = task_until(stage, task, UNTIL_ESCAPE);
 	if (!is_done && stage->keys.held == PRESS_ESCAPE)
 		keys_next(&stage->keys);
 	text_clear(&editor->message);

@@ -31,8 +31,8 @@ struct front {
 /* Draws everything from its state, with a front or NULL, unless keys are waiting. The state is
  * fitted to the screen first, and counted if that is done soon; drawing changes nothing. */
 void stage_show(struct stage *stage, const struct front *front);
-/* Counts to the end, as editor_count says; Esc gives it up. */
-bool stage_count(struct stage *stage);
+/* Does a task to its end; Esc gives it up, other keys wait. */
+bool stage_await(struct stage *stage, struct task *task);
 /* The next key; until it comes, what is not counted yet is counted, and shown. Stops and repaints
  * are seen to here and come back as PRESS_RESIZE. On a screen too small to show anything only a
  * save, an end and a change of size come through. */

@@ -69,9 +69,10 @@ static bool fill(struct asker *asker, struct sheet *sheet)
 	return is_taken;
 }
 
-static bool count(struct asker *asker)
+static bool await(struct asker *asker, struct task *task)
 {
-	return editor_refresh(&((struct wanton *)asker)->editor);
+	(void)asker;
+	return task->run(task);
 }
 
 static void nothing(struct asker *asker)
@@ -86,7 +87,7 @@ static struct wanton *sit_down(int seed)
 	struct plot plot;
 	char path[4096];
 
-	w->asker = (struct asker){ choose, fill, count, nothing, nothing };
+	w->asker = (struct asker){ choose, fill, await, nothing, nothing };
 	w->random = (struct random){ (uint64_t)seed };
 	w->folder = scratch_new();
 	w->home = getcwd(NULL, 0);

@@ -90,11 +90,9 @@ static bool fill(struct asker *asker, struct sheet *sheet)
 	return is_taken;
 }
 
-static bool count(struct asker *asker)
+static bool await(struct asker *asker, struct task *task)
 {
-	struct desk *b = (struct desk *)asker;
-
-	return !b->gives_up && editor_refresh(&b->editor);
+	return !((struct desk *)asker)->gives_up && task->run(task);
 }
 
 static void pause_it(struct asker *asker)
@@ -118,7 +116,7 @@ struct desk *desk_open(const char *path)
 {
 	struct desk *b = calloc(1, sizeof *b);
 
-	b->asker = (struct asker){ choose, fill, count, pause_it, repaint };
+	b->asker = (struct asker){ choose, fill, await, pause_it, repaint };
 	b->path = strdup(path);
 	editor_init(&b->editor, &b->asker, path);
 	return b;

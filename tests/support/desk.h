@@ -25,7 +25,7 @@ struct desk {
 	char offered[2048];
 	char fault[512];            /* why a sheet was refused, last */
 	int pauses, repaints;
-	bool gives_up;              /* what an act must have counted */
+	bool gives_up;              /* work that takes long */
 };
 
 /* rows as for plot_from_rows, taken as saved in "garden.plot", which is not written. */

@@ -4,6 +4,7 @@
 
 #include "plot/history/store.h"
 #include "report/json/json.h"
+#include "report/text/print.h"
 #include "support/random.h"
 #include "support/runner.h"
 #include "support/shapes.h"
@@ -39,6 +40,14 @@ static int64_t compute(int64_t at, bool *is_done)
 	return stopper.asks;
 }
 
+static void report(bool is_json, struct sink *out)
+{
+	if (is_json)
+		report_json(out, &plot, &takeoff);
+	else
+		report_text(out, &plot, &takeoff, "any.plot");
+}
+
 static char *printed(void)
 {
 	struct text text = TEXT_EMPTY;
@@ -46,6 +55,25 @@ static char *printed(void)
 
 	report_json(&sink.sink, &plot, &takeoff);
 	return text_take(&text);
+}
+
+/* That printing ends where it is stopped is seen by what is printed. */
+static void check_printing_stops(struct random *random)
+{
+	for (int i = 0; i < runner_count(20, 500); i++) {
+		struct counting_sink whole = counting_sink(), half = counting_sink();
+		struct stopper stopper;
+		bool is_json = i % 2;
+		int64_t asks;
+
+		stopper_begin(&stopper, 0);
+		report(is_json, &whole.sink);
+		asks = stopper.asks;
+		stopper_begin(&stopper, 1 + (int64_t)(random_next(random) % (uint64_t)asks));
+		report(is_json, &half.sink);
+		stopper_end();
+		ck_assert_uint_le(half.length, whole.length);
+	}
 }
 
 static void check_stops(const char *name, struct random *random)
@@ -63,6 +91,7 @@ static void check_stops(const char *name, struct random *random)
 			name, (long long)at, (long long)asks);
 	}
 	ck_assert_int_eq(compute(0, &is_done), asks);
+	check_printing_stops(random);
 	again = printed();
 	ck_assert_msg(strcmp(whole, again) == 0, "%s", name);
 	free(whole);

@@ -1,3 +1,4 @@
+#include "base/stop.h"
 #include "prices/prices.h"
 #include "report/deliver.h"
 #include "report/json/json.h"
@@ -82,32 +83,49 @@ static void print_text(struct sink *out, const void *context)
 	report_text(out, editor->plot, &editor->takeoff, editor->name);
 }
 
-/* Asks where another file is there. */
-static bool takeoff_deliver(struct editor *editor, const char *path, struct fault *fault)
-{
-	const struct file_content content = { ends_in(path, ".json") ? print_json : print_text,
-		editor };
-	char *book = prices_path(editor->plot, editor->store.path);
-	const struct delivery_from from = { editor->store.path, book };
+/* A takeoff being written to a file. */
+struct delivering {
+	struct task task; /* first */
+	struct editor *editor;
+	const char *path;
+	bool force;
+	enum delivery delivery;
 	struct file_error error;
-	enum delivery delivery = report_deliver(path, &content, &from, false, &error);
+};
 
-	if (delivery == DELIVERY_WOULD_REPLACE && may_write_over(editor,
-		error.sentence, "Leave that file alone"))
-		delivery = report_deliver(path, &content, &from, true, &error);
+/* Figures first, where they are not counted yet. */
+static bool deliver(struct task *task)
+{
+	struct delivering *to = (struct delivering *)task;
+	const struct file_content content = { ends_in(to->path, ".json") ? print_json : print_text,
+		to->editor };
+	char *book = prices_path(to->editor->plot, to->editor->store.path);
+	const struct delivery_from from = { to->editor->store.path, book };
+	bool is_counted = editor_refresh(to->editor);
+
+	if (is_counted)
+		to->delivery = report_deliver(to->path, &content, &from, to->force, &to->error);
 	free(book);
-	return delivery == DELIVERY_DONE || fault_set(fault, 0, "%s.", error.sentence);
+	return is_counted && !stop_asked();
 }
 
 static bool takeoff_write(struct editor *editor, const char *path, struct fault *fault)
 {
+	struct delivering to = { { "Counting and writing the takeoff", deliver }, editor, path,
+		.force = false };
 	int snags;
+	bool is_done = editor->asker->await(editor->asker, &to.task);
 
-	if (!editor_count(editor))
-		return fault_set(fault, 0, "Counting was given up: nothing is written.");
+	if (is_done && to.delivery == DELIVERY_WOULD_REPLACE && may_write_over(editor,
+		to.error.sentence, "Leave that file alone")) {
+		to.force = true;
+		is_done = editor->asker->await(editor->asker, &to.task);
+	}
+	if (!is_done)
+		return fault_set(fault, 0, "Given up: nothing is written.");
+	if (to.delivery != DELIVERY_DONE)
+		return fault_set(fault, 0, "%s.", to.error.sentence);
 	snags = (int)editor->takeoff.snags.count;
-	if (!takeoff_deliver(editor, path, fault))
-		return false;
 	if (!editor->takeoff.complete)
 		editor_say(editor, "Takeoff written to %s. It is incomplete: see the snags.", path);
 	else if (snags)

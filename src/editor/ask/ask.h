@@ -16,14 +16,21 @@ struct question {
 
 enum { ANSWER_NONE = -1 };
 
+/* Work that takes long, and can be stopped (base/stop.h). */
+struct task {
+	const char *words; /* what is done: "Writing the takeoff" */
+	/* True once it is done; where it was stopped it is begun anew, or never done. */
+	bool (*run)(struct task *task);
+};
+
 struct asker {
 	/* The index of the answer picked, ANSWER_NONE where the question was left. */
 	int (*choose)(struct asker *asker, const struct question *question);
 	/* Has the sheet filled in: true once its accept has taken it, false where it was left. */
 	bool (*fill)(struct asker *asker, struct sheet *sheet);
-	/* Has the editor counted to its end, saying so where that takes long; false where it was
-	 * given up. */
-	bool (*count)(struct asker *asker);
+	/* Has it done to its end however many keys wait, saying so where that takes long; false
+	 * where it was given up. */
+	bool (*await)(struct asker *asker, struct task *task);
 	/* Stops the program until the shell continues it. */
 	void (*pause)(struct asker *asker);
 	/* Draws all of the screen afresh. */

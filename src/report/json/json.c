@@ -1,4 +1,5 @@
 #include "report/json/json.h"
+#include "base/stop.h"
 #include "prices/book_json.h"
 #include "report/json/json_rows.h"
 #include "report/words/item_words.h"
@@ -53,7 +54,7 @@ static void json_regions(const struct report *report)
 	const struct survey *survey = &report->takeoff->survey;
 	struct json_rows rows = json_top_open(report->out, "regions");
 
-	for (int i = 0; i < survey->region_count; i++) {
+	for (int i = 0; i < survey->region_count && !stop_asked(); i++) {
 		const struct region *region = &survey->regions[i];
 		cJSON *row = cJSON_CreateObject(), *corners = cJSON_CreateObject();
 
@@ -217,7 +218,7 @@ static void json_snags(const struct report *report)
 	const struct snag_list *snags = &report->takeoff->snags;
 	struct json_rows rows = json_top_open(report->out, "snags");
 
-	for (size_t i = 0; i < snags->count; i++) {
+	for (size_t i = 0; i < snags->count && !stop_asked(); i++) {
 		const struct snag *snag = &snags->list[i];
 		cJSON *row = cJSON_CreateObject();
 
@@ -275,7 +276,7 @@ static void json_shown(const struct report *report, const struct shown *shown)
 		return;
 	}
 	rows = json_top_open(report->out, shown->key);
-	for (int i = 0; i < count; i++, row += shown->table->row_size)
+	for (int i = 0; i < count && !stop_asked(); i++, row += shown->table->row_size)
 		json_rows_print(&rows, report->takeoff, shown->table, row, more);
 	json_top_close(&rows);
 }

@@ -1,4 +1,5 @@
 #include "report/json/json_rows.h"
+#include "base/stop.h"
 
 struct json_rows json_rows_open(struct sink *out, const char *key, const char *lead,
 	const char *between)
@@ -42,7 +43,7 @@ static cJSON *rows_array(const struct takeoff *takeoff, const struct figure *fig
 	int count;
 	const char *rows = figure_rows(figure, row, &count);
 
-	for (int i = 0; i < count; i++, rows += figure->table->row_size)
+	for (int i = 0; i < count && !stop_asked(); i++, rows += figure->table->row_size)
 		if (!row_is_left_out(figure->table, rows))
 			cJSON_AddItemToArray(array, json_object(takeoff, figure->table, rows));
 	return array;
@@ -133,7 +134,7 @@ static void json_cuts(struct json_rows *rows, const struct figure *figure, const
 	const struct cut *cuts = figure_rows(figure, row, &count);
 
 	for (int i = 0; i < count; i++) {
-		for (int64_t block = 0; block < cuts[i].blocks; block++) {
+		for (int64_t block = 0; block < cuts[i].blocks && !stop_asked(); block++) {
 			cJSON *pieces = cJSON_CreateObject();
 
 			json_put(pieces, "pieces_m",
@@ -155,7 +156,7 @@ void json_after(struct sink *out, const struct takeoff *takeoff, const struct fi
 	} else {
 		const char *at = figure_rows(figure, row, &count);
 
-		for (int i = 0; i < count; i++, at += figure->table->row_size)
+		for (int i = 0; i < count && !stop_asked(); i++, at += figure->table->row_size)
 			if (!row_is_left_out(figure->table, at))
 				json_rows_add(&rows, json_object(takeoff, figure->table, at));
 	}

@@ -1,4 +1,5 @@
 #include "report/text/print.h"
+#include "base/stop.h"
 #include "survey/shape.h"
 
 #include <stdlib.h>
@@ -114,7 +115,7 @@ static void list_beds(struct schedule *schedule, bool raised)
 	const struct survey *survey = &schedule->report->takeoff->survey;
 	size_t count = 0, capacity = 0;
 
-	for (int i = 0; i < survey->region_count; i++) {
+	for (int i = 0; i < survey->region_count && !stop_asked(); i++) {
 		const struct region *region = &survey->regions[i];
 
 		if (region->entry->class != CLASS_BED || region_is_raised(region) != raised)
@@ -181,7 +182,7 @@ static void print_not_laid(const struct report *report)
 	struct groups groups = rows_groups(&wall_not_laid_table, walls->not_laid,
 		walls->not_laid_count);
 
-	for (int i = 0; i < groups.count; i++) {
+	for (int i = 0; i < groups.count && !stop_asked(); i++) {
 		const struct group *group = &groups.list[i];
 
 		print_lines(report, 0, 2, "%s: not laid out, about %s%s, in no total. A snag tells "

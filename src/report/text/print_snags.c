@@ -1,4 +1,5 @@
 #include "report/text/print.h"
+#include "base/stop.h"
 #include "base/number.h"
 #include "report/words/snag_words.h"
 
@@ -51,7 +52,7 @@ void print_snags(const struct report *report)
 	page_heading(report->out, "Snags");
 	sink_add(report->out, snags->count == 0 ? "None found.\n" :
 		"What would not work on the ground, with its place.\n");
-	for (size_t i = 0, next; i < snags->count; i = next) {
+	for (size_t i = 0, next; i < snags->count && !stop_asked(); i = next) {
 		next = snag_next_code(snags, i);
 		print_code(report, &snags->list[i], next - i);
 	}

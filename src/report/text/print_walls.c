@@ -1,4 +1,5 @@
 #include "report/text/print.h"
+#include "base/stop.h"
 
 #include <math.h>
 
@@ -191,7 +192,7 @@ void print_walls(const struct report *report)
 		"base. Lengths of pieces are places, joint included.");
 	print_cautions(report, walls);
 	groups = rows_groups(&wall_table, walls->list, walls->count);
-	for (int i = 0; i < groups.count; i++)
+	for (int i = 0; i < groups.count && !stop_asked(); i++)
 		print_sheet(report, walls, &groups.list[i]);
 	groups_fini(&groups);
 }

@@ -1,5 +1,6 @@
 #include "report/words/page.h"
 #include "base/memory.h"
+#include "base/stop.h"
 #include "base/utf8.h"
 
 #include <assert.h>
@@ -158,7 +159,7 @@ static size_t natural_widths(struct table *table, struct width *widths)
 		if (table->columns[i].heading)
 			widen(&widths[i], table->columns[i].heading);
 	}
-	for (; table->next(table, cells); rows++)
+	for (; !stop_asked() && table->next(table, cells); rows++)
 		for (int i = 0; i < table->count; i++)
 			widen(&widths[i], cells[i]);
 	return rows;
@@ -242,7 +243,7 @@ void table_print(struct table *table, struct sink *out)
 			cells[i] = table->columns[i].heading;
 		print_row(table, cells, widths, out);
 	}
-	while (table->next(table, cells))
+	while (!stop_asked() && table->next(table, cells))
 		print_row(table, cells, widths, out);
 }
 
