@@ -61,13 +61,18 @@ static bool is_open(int x, int y)
 
 /* ---- A stroke -------------------------------------------------------------------------------- */
 
-/* Those with many regions: even of them a fast machine cannot count so many soon. */
+/* Those with many regions, and so large that no machine counts them soon. */
 static const char *const many[] = { "noise", "checkerboard", "beds and paths" };
 enum { MANY = sizeof many / sizeof *many };
 
+static int very_large(void)
+{
+	return runner_count(1024, 2048);
+}
+
 START_TEST(the_plan_is_drawn_before_its_figures_are_there)
 {
-	sit(many[_i], large());
+	sit(many[_i], very_large());
 	terminal_until(at.t, terminal_shows(at.t, counting) && !is_open(1, 1));
 	terminal_wait(at.t, "In sq ft");
 	ck_assert(!terminal_shows(at.t, counting));
@@ -76,7 +81,7 @@ END_TEST
 
 START_TEST(a_stroke_is_drawn_before_its_figures_are_there)
 {
-	sit(many[_i], large());
+	sit(many[_i], very_large());
 	terminal_wait(at.t, "In sq ft");
 	answered(". space", terminal_shows(at.t, counting) && is_open(0, 0));
 	ck_assert(terminal_shows(at.t, "not saved"));
@@ -88,7 +93,7 @@ END_TEST
 
 START_TEST(what_is_no_key_does_not_end_the_counting)
 {
-	sit("noise", large());
+	sit("noise", very_large());
 	terminal_wait(at.t, counting);
 	terminal_type(at.t, "\033[<2;12;5M"); /* a mouse that nobody asked for */
 	terminal_wait(at.t, "In sq ft");
@@ -186,7 +191,7 @@ START_TEST(a_signal_ends_the_program_while_it_counts)
 {
 	double start;
 
-	sit(many[_i], large());
+	sit(many[_i], very_large());
 	terminal_wait(at.t, counting);
 	terminal_keys(at.t, ". space");
 	terminal_until(at.t, is_open(0, 0));
