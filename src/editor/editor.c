@@ -1,9 +1,9 @@
 #include "editor/editor.h"
 #include "base/memory.h"
 #include "base/stop.h"
+#include "editor/price_book.h"
 #include "base/spell.h"
 #include "plot/edit/patch.h"
-#include "prices/prices.h"
 #include "takeoff/takeoff.h"
 
 #include <assert.h>
@@ -39,21 +39,12 @@ void editor_init(struct editor *editor, struct asker *asker, const char *path)
 	plot_init(&editor->drawing->plot);
 }
 
-static void book_close(struct editor *editor)
-{
-	free(editor->book_name);
-	editor->book_name = NULL;
-	if (editor->has_book)
-		book_fini(&editor->book);
-	editor->has_book = false;
-}
-
 void editor_fini(struct editor *editor)
 {
 	pages_fini(&editor->pages);
 	arena_clear(&editor->arena);
 	arena_clear(&editor->drawn);
-	book_close(editor);
+	price_book_close(editor);
 	text_fini(&editor->message);
 	text_fini(&editor->no_rescue);
 	free(editor->spoilt);
@@ -136,7 +127,7 @@ void editor_move(struct editor *editor, struct store *next)
 	editor->has_begun = true;
 	editor->unkept = 0;
 	editor->saved_position = editor->position;
-	book_close(editor); /* its name may lead elsewhere now */
+	price_book_close(editor); /* its name may lead elsewhere now */
 	editor->is_stale = editor->has_news = true;
 }
 
@@ -182,29 +173,6 @@ struct rectangle editor_pegged(const struct editor *editor)
 	return rectangle_between(editor->peg.x, editor->peg.y, editor->cursor.x, editor->cursor.y);
 }
 
-/* Reads the price book where the plot names another than before. That it cannot be read is said
- * once, and quantities are then computed without it. */
-static void book_refresh(struct editor *editor)
-{
-	const struct value *named = block_value(&editor->plot->details.head, HEAD_PRICES);
-	const char *before = editor->book_name;
-	struct text message = TEXT_EMPTY;
-	char *path;
-
-	if (named->set ? before && strcmp(named->as.text, before) == 0 : !before)
-		return;
-	book_close(editor);
-	if (!named->set)
-		return;
-	editor->book_name = memory_string(named->as.text);
-	path = prices_path(editor->plot, editor->store.path);
-	editor->has_book = prices_read(path, &editor->book, &message);
-	if (!editor->has_book)
-		editor_say(editor, "No prices: %s", message.bytes);
-	free(path);
-	text_fini(&message);
-}
-
 bool editor_is_counted(const struct editor *editor)
 {
 	return !editor->is_stale && !editor->has_news && editor->faults != FAULTS_UNKNOWN &&
@@ -231,7 +199,7 @@ static bool takeoff_refresh(struct editor *editor)
 		return true;
 	arena_clear(&editor->arena);
 	editor->is_stale = true;
-	book_refresh(editor);
+	price_book_refresh(editor);
 	if (!takeoff_compute(&editor->takeoff, &editor->arena, editor->plot,
 		editor->has_book ? &editor->book : NULL)) {
 		arena_clear(&editor->arena);

@@ -33,7 +33,7 @@ static bool is_over(struct stop_watch *watch)
 	case UNTIL_KEY:
 		return come != 0;
 	case UNTIL_ESCAPE:
-		return come < 0 || (come > 0 && has_escape(patience->keys));
+		return come < 0 || has_escape(patience->keys); /* the silence after it tells */
 	}
 	return false;
 }
