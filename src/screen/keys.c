@@ -93,13 +93,16 @@ static int key_take(struct keys *keys)
 	return key;
 }
 
+int keys_idle(const struct keys *keys)
+{
+	return keys->idle && decode_is_between(&keys->decoder) ? keys->idle(keys->context) : -1;
+}
+
 /* How long to wait at most: until silence is to be told, or there is something to be done again. */
 static int wait_most(const struct keys *keys)
 {
-	int again = -1, left;
+	int again = keys_idle(keys), left;
 
-	if (keys->idle && decode_is_between(&keys->decoder))
-		again = keys->idle(keys->context);
 	if (keys->held != PRESS_NOTHING)
 		return 0; /* it has looked ahead */
 	left = patience_left(keys);

@@ -29,6 +29,9 @@ void keys_close(struct keys *keys);
  * is no key is passed over; requests to stop come as PRESS_PAUSE. PRESS_OVER where a signal ends
  * the session or the line is gone, which counts as a hang-up. */
 int keys_next(struct keys *keys);
+/* Does what is to be done while no key comes; returns in how many ms it is to be done again, below
+ * 0: never. keys_next sees to it while it waits. */
+int keys_idle(const struct keys *keys);
 /* Above 0 where something has come on the line that may be a key, below 0 where a signal has to be
  * seen to or the line is gone; 0: neither. Reads nothing. */
 int keys_look(const struct keys *keys);

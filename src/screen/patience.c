@@ -31,6 +31,8 @@ static bool is_over(struct stop_watch *watch)
 	case UNTIL_SOON:
 		return come != 0 || patience_was_long(patience);
 	case UNTIL_KEY:
+		if (come == 0)
+			keys_idle(patience->keys);
 		return come != 0;
 	case UNTIL_ESCAPE:
 		return come < 0 || has_escape(patience->keys); /* the silence after it tells */
