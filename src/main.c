@@ -1,9 +1,9 @@
 #include "base/complain.h"
+#include "base/locale.h"
 #include "report/command.h"
 #include "screen/screen.h"
 
 #include <errno.h>
-#include <locale.h>
 #include <signal.h>
 #include <stdio.h>
 #include <string.h>
@@ -46,8 +46,7 @@ int main(int argc, char **argv)
 {
 	/* A file that may grow no further is then told like a full disk. */
 	signal(SIGXFSZ, SIG_IGN);
-	/* Numbers keep their point; letters and their widths follow the user's locale. */
-	setlocale(LC_CTYPE, "");
+	locale_open();
 	if (argc < 2 || strcmp(argv[1], "--help") == 0)
 		return shown(usage);
 	if (strcmp(argv[1], "--version") == 0)

@@ -6,7 +6,6 @@
 #include "screen/guard.h"
 #include "screen/signals.h"
 
-#include <locale.h>
 #include <stdlib.h>
 #include <string.h>
 #include <sys/ioctl.h>
@@ -55,21 +54,6 @@ static void send_capability(const char *name)
 	add_capability(&bytes, name);
 	send(bytes.bytes);
 	text_fini(&bytes);
-}
-
-/* A login from elsewhere may name a locale that is not installed here; of it only the encoding
- * matters. */
-static void locale_choose(void)
-{
-	static const char *const names[] = { "LC_ALL", "LC_CTYPE", "LANG" };
-	const char *wanted = NULL;
-
-	if (setlocale(LC_CTYPE, ""))
-		return;
-	for (size_t i = 0; i < sizeof names / sizeof *names && (!wanted || !*wanted); i++)
-		wanted = getenv(names[i]);
-	if (wanted && (strcasestr(wanted, "utf-8") || strcasestr(wanted, "utf8")))
-		setlocale(LC_CTYPE, "C.UTF-8");
 }
 
 static void exhausted(void)
@@ -158,7 +142,6 @@ bool terminal_open(struct text *message)
 			"Without one there is the list of quantities: parterre takeoff FILE");
 		return false;
 	}
-	locale_choose();
 	/* These would hide the real size, and every change of it. */
 	unsetenv("LINES");
 	unsetenv("COLUMNS");

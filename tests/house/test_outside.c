@@ -6,6 +6,7 @@
 #include "support/scratch.h"
 
 #include <stdio.h>
+#include <stdlib.h>
 #include <string.h>
 #include <sys/stat.h>
 #include <unistd.h>
@@ -110,6 +111,27 @@ START_TEST(a_takeoff_says_the_name_of_its_plot_spelled_out)
 }
 END_TEST
 
+static const struct {
+	const char *locale, *shown;
+} locales[] = {
+	{ "C.UTF-8", "G\303\244rten" },
+	{ "xx_YY.UTF-8", "G\303\244rten" }, /* not installed */
+	{ "xx_YY.utf8", "G\303\244rten" },
+	{ "C", "G<C3><A4>rten" },
+	{ "xx_YY.ISO-8859-1", "G<C3><A4>rten" },
+};
+
+START_TEST(a_name_is_shown_in_the_letters_of_the_locale)
+{
+	struct program_result result;
+
+	setenv("LC_ALL", locales[_i].locale, 1);
+	result = program_run(ARGUMENTS("takeoff", "G\303\244rten"), NULL);
+	ck_assert_msg(strstr(result.errors.bytes, locales[_i].shown), "%s", result.errors.bytes);
+	program_free(&result);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("outside");
@@ -118,5 +140,7 @@ Suite *test_suite(void)
 	tcase_add_checked_fixture(all, setup, teardown);
 	tcase_add_loop_test(all, no_name_or_option_works_on_the_terminal, 0, EVILS);
 	tcase_add_test(all, a_takeoff_says_the_name_of_its_plot_spelled_out);
+	tcase_add_loop_test(all, a_name_is_shown_in_the_letters_of_the_locale, 0,
+		sizeof locales / sizeof *locales);
 	return suite;
 }
