@@ -2,7 +2,6 @@
 #include "base/memory.h"
 #include "base/stop.h"
 
-#include <stdbool.h>
 #include <stdlib.h>
 
 enum { SLOTS_AT_FIRST = 64, NONE_ALIKE = -1 };
@@ -31,8 +30,8 @@ static const void *item_at(const struct kinds *kinds, int at)
 
 static bool is_of_kind(const struct kinds *kinds, const struct kind *kind, uint64_t hash, int item)
 {
-	return kind->hash == hash && kinds->alike->compare(item_at(kinds, kind->first),
-		item_at(kinds, item), kinds->alike->context) == 0;
+	return kind->hash == hash && kinds->alike->are_alike(item_at(kinds, kind->first),
+		item_at(kinds, item), kinds->alike->context);
 }
 
 /* The slot of the item's kind, or the free one for it. item: NONE_ALIKE for a kind that has no

@@ -2,6 +2,7 @@
 #ifndef BASE_GROUPS_H
 #define BASE_GROUPS_H
 
+#include <stdbool.h>
 #include <stddef.h>
 #include <stdint.h>
 
@@ -18,12 +19,12 @@ struct groups {
 	int item_count;
 };
 
-/* As for qsort; items are alike where it gives 0. */
-typedef int groups_compare(const void *a, const void *b, const void *context);
+/* Whether two items are alike. */
+typedef bool groups_alike(const void *a, const void *b, const void *context);
 /* The same of items that are alike. */
 typedef uint64_t groups_hash(const void *item, const void *context);
 struct alike {
-	groups_compare *compare;
+	groups_alike *are_alike;
 	groups_hash *hash;
 	const void *context;
 };

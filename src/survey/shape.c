@@ -96,13 +96,13 @@ struct surveyed {
 	const struct survey *survey;
 };
 
-static int compare_regions(const void *a, const void *b, const void *context)
+static bool are_alike(const void *a, const void *b, const void *context)
 {
 	const struct surveyed *of = context;
 	int one = *(const int *)a, other = *(const int *)b;
 
-	return of->survey->regions[one].entry != of->survey->regions[other].entry ||
-		!shape_is_equal(of->plot, of->survey, one, other);
+	return of->survey->regions[one].entry == of->survey->regions[other].entry &&
+		shape_is_equal(of->plot, of->survey, one, other);
 }
 
 static uint64_t hash_region(const void *item, const void *context)
@@ -120,5 +120,5 @@ struct groups shape_groups(const struct plot *plot, const struct survey *survey,
 	const struct surveyed context = { plot, survey };
 
 	return groups_make(regions, count, sizeof *regions,
-		&(struct alike){ compare_regions, hash_region, &context });
+		&(struct alike){ are_alike, hash_region, &context });
 }

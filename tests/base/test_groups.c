@@ -2,11 +2,11 @@
 #include "support/random.h"
 #include "base/groups.h"
 
-static int compare_halves(const void *a, const void *b, const void *context)
+static bool halves_are_alike(const void *a, const void *b, const void *context)
 {
 	int by = *(const int *)context;
 
-	return *(const int *)a / by - *(const int *)b / by;
+	return *(const int *)a / by == *(const int *)b / by;
 }
 
 /* Few hashes, so that many items with one hash are not alike. */
@@ -20,7 +20,7 @@ static uint64_t hash_halves(const void *item, const void *context)
 static struct groups groups_by(const int *by, const int *items, int count)
 {
 	return groups_make(items, count, sizeof *items,
-		&(struct alike){ compare_halves, hash_halves, by });
+		&(struct alike){ halves_are_alike, hash_halves, by });
 }
 
 START_TEST(alike_items_are_grouped_by_first_member_and_members_grow)

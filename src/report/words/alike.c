@@ -1,46 +1,17 @@
 #include "report/words/alike.h"
 #include "base/hash.h"
-#include "base/number.h"
 
 #include <string.h>
 
-static int compare_reals(double a, double b)
+/* What of a figure's field has to be equal. */
+enum content {
+	CONTENT_NOTHING, CONTENT_WHOLE, CONTENT_REAL, CONTENT_TEXT, CONTENT_BYTES, CONTENT_LENGTHS,
+	CONTENT_ROWS, CONTENT_OBJECT
+};
+
+static enum content content_of(enum figure_kind kind)
 {
-	return (a > b) - (a < b);
-}
-
-static int compare_texts(const char *a, const char *b)
-{
-	return strcmp(a ? a : "", b ? b : "");
-}
-
-static int compare_lengths(const nm *a, const nm *b, int count)
-{
-	int order = 0;
-
-	for (int i = 0; a != b && order == 0 && i < count; i++)
-		order = compare(a[i], b[i]);
-	return order;
-}
-
-/* Figures of several values: by how many there are, then one by one. */
-static int compare_several(const struct figure *figure, const void *a, const void *b)
-{
-	int count, other, order;
-	const char *one = figure_rows(figure, a, &count), *two = figure_rows(figure, b, &other);
-
-	order = compare(count, other);
-	if (order == 0 && figure->kind == FIGURE_LENGTHS)
-		return compare_lengths((const void *)one, (const void *)two, count);
-	for (int i = 0; order == 0 && i < count; i++)
-		order = rows_compare(one + (size_t)i * figure->table->row_size,
-			two + (size_t)i * figure->table->row_size, figure->table);
-	return order;
-}
-
-static int figures_compare(const struct figure *figure, const void *a, const void *b)
-{
-	switch (figure->kind) {
+	switch (kind) {
 	case FIGURE_COUNT:
 	case FIGURE_LENGTH:
 	case FIGURE_INCHES:
@@ -48,25 +19,25 @@ static int figures_compare(const struct figure *figure, const void *a, const voi
 	case FIGURE_WORD:
 	case FIGURE_NUMBERED:
 	case FIGURE_TRUTH:
-		return compare(figure_whole(figure, a), figure_whole(figure, b));
+		return CONTENT_WHOLE;
 	case FIGURE_AREA:
 	case FIGURE_VOLUME:
 	case FIGURE_WEIGHT:
 	case FIGURE_NUMBER:
-		return compare_reals(figure_real(figure, a), figure_real(figure, b));
+		return CONTENT_REAL;
 	case FIGURE_TEXT:
-		return compare_texts(figure_text(figure, a), figure_text(figure, b));
-	case FIGURE_LENGTHS:
-	case FIGURE_ROWS:
-		return compare_several(figure, a, b);
-	case FIGURE_OBJECT:
-		return rows_compare(figure_field(figure, a), figure_field(figure, b),
-			figure->table);
+		return CONTENT_TEXT;
 	case FIGURE_SIZE:
 	case FIGURE_PLACE:
 	case FIGURE_SPOT:
 	case FIGURE_LETTER:
-		return memcmp(figure_field(figure, a), figure_field(figure, b), figure->size);
+		return CONTENT_BYTES;
+	case FIGURE_LENGTHS:
+		return CONTENT_LENGTHS;
+	case FIGURE_ROWS:
+		return CONTENT_ROWS;
+	case FIGURE_OBJECT:
+		return CONTENT_OBJECT;
 	case FIGURE_ENTRY:
 	case FIGURE_REGION:
 	case FIGURE_CUTS:
@@ -74,17 +45,74 @@ static int figures_compare(const struct figure *figure, const void *a, const voi
 	case FIGURE_HEADING:
 		break;
 	}
-	return 0;
+	return CONTENT_NOTHING;
 }
 
-int rows_compare(const void *a, const void *b, const void *context)
+/* No text is as an empty one. */
+static const char *text_of(const struct figure *figure, const void *row)
+{
+	const char *text = figure_text(figure, row);
+
+	return text ? text : "";
+}
+
+/* ---- Equal ----------------------------------------------------------------------------------- */
+
+static bool are_equal_lengths(const struct figure *figure, const void *a, const void *b)
+{
+	int count, other;
+	const char *one = figure_rows(figure, a, &count), *two = figure_rows(figure, b, &other);
+
+	return count == other && (count == 0 || one == two ||
+		memcmp(one, two, (size_t)count * sizeof(nm)) == 0);
+}
+
+static bool are_equal_rows(const struct figure *figure, const void *a, const void *b)
+{
+	const struct figure_table *table = figure->table;
+	int count, other;
+	const char *one = figure_rows(figure, a, &count), *two = figure_rows(figure, b, &other);
+	bool is_equal = count == other;
+
+	for (int i = 0; is_equal && i < count; i++)
+		is_equal = rows_are_alike(one + (size_t)i * table->row_size,
+			two + (size_t)i * table->row_size, table);
+	return is_equal;
+}
+
+static bool is_equal_figure(const struct figure *figure, const void *a, const void *b)
+{
+	const void *one = figure_field(figure, a), *two = figure_field(figure, b);
+
+	switch (content_of(figure->kind)) {
+	case CONTENT_WHOLE:
+		return figure_whole(figure, a) == figure_whole(figure, b);
+	case CONTENT_REAL:
+		return figure_real(figure, a) == figure_real(figure, b);
+	case CONTENT_TEXT:
+		return strcmp(text_of(figure, a), text_of(figure, b)) == 0;
+	case CONTENT_BYTES:
+		return memcmp(one, two, figure->size) == 0;
+	case CONTENT_LENGTHS:
+		return are_equal_lengths(figure, a, b);
+	case CONTENT_ROWS:
+		return are_equal_rows(figure, a, b);
+	case CONTENT_OBJECT:
+		return rows_are_alike(one, two, figure->table);
+	case CONTENT_NOTHING:
+		break;
+	}
+	return true;
+}
+
+bool rows_are_alike(const void *a, const void *b, const void *context)
 {
 	const struct figure_table *table = context;
-	int order = 0;
 
-	for (int i = 0; order == 0 && i < table->count; i++)
-		order = figures_compare(&table->figures[i], a, b);
-	return order;
+	for (int i = 0; i < table->count; i++)
+		if (!is_equal_figure(&table->figures[i], a, b))
+			return false;
+	return true;
 }
 
 /* ---- The same as a hash ---------------------------------------------------------------------- */
@@ -94,11 +122,6 @@ static uint64_t hash_real(uint64_t before, double real)
 	double whole = real == 0 ? 0 : real; /* a zero has no sign */
 
 	return hash_bytes(before, &whole, sizeof whole);
-}
-
-static uint64_t hash_text(uint64_t before, const char *text)
-{
-	return hash_bytes(before, text ? text : "", text ? strlen(text) : 0);
 }
 
 static uint64_t hash_rows(uint64_t before, const void *row, const struct figure_table *table);
@@ -119,40 +142,27 @@ static uint64_t hash_several(uint64_t before, const struct figure *figure, const
 
 static uint64_t hash_figure(uint64_t before, const struct figure *figure, const void *row)
 {
+	const void *field = figure_field(figure, row);
+	const char *text;
 	int64_t whole;
 
-	switch (figure->kind) {
-	case FIGURE_COUNT:
-	case FIGURE_LENGTH:
-	case FIGURE_INCHES:
-	case FIGURE_MONEY:
-	case FIGURE_WORD:
-	case FIGURE_NUMBERED:
-	case FIGURE_TRUTH:
+	switch (content_of(figure->kind)) {
+	case CONTENT_WHOLE:
 		whole = figure_whole(figure, row);
 		return hash_bytes(before, &whole, sizeof whole);
-	case FIGURE_AREA:
-	case FIGURE_VOLUME:
-	case FIGURE_WEIGHT:
-	case FIGURE_NUMBER:
+	case CONTENT_REAL:
 		return hash_real(before, figure_real(figure, row));
-	case FIGURE_TEXT:
-		return hash_text(before, figure_text(figure, row));
-	case FIGURE_LENGTHS:
-	case FIGURE_ROWS:
+	case CONTENT_TEXT:
+		text = text_of(figure, row);
+		return hash_bytes(before, text, strlen(text));
+	case CONTENT_BYTES:
+		return hash_bytes(before, field, figure->size);
+	case CONTENT_LENGTHS:
+	case CONTENT_ROWS:
 		return hash_several(before, figure, row);
-	case FIGURE_OBJECT:
-		return hash_rows(before, figure_field(figure, row), figure->table);
-	case FIGURE_SIZE:
-	case FIGURE_PLACE:
-	case FIGURE_SPOT:
-	case FIGURE_LETTER:
-		return hash_bytes(before, figure_field(figure, row), figure->size);
-	case FIGURE_ENTRY:
-	case FIGURE_REGION:
-	case FIGURE_CUTS:
-	case FIGURE_ALIKE:
-	case FIGURE_HEADING:
+	case CONTENT_OBJECT:
+		return hash_rows(before, field, figure->table);
+	case CONTENT_NOTHING:
 		break;
 	}
 	return before;
@@ -173,5 +183,5 @@ uint64_t rows_hash(const void *row, const void *context)
 struct groups rows_groups(const struct figure_table *table, const void *rows, int count)
 {
 	return groups_make(rows, count, table->row_size,
-		&(struct alike){ rows_compare, rows_hash, table });
+		&(struct alike){ rows_are_alike, rows_hash, table });
 }

@@ -7,7 +7,7 @@
 #include "takeoff/common/figure.h"
 
 /* context: the table. */
-groups_compare rows_compare;
+groups_alike rows_are_alike;
 groups_hash rows_hash;
 struct groups rows_groups(const struct figure_table *table, const void *rows, int count);
 
