@@ -51,6 +51,9 @@ bool file_print(const char *path, const struct file_content *content, struct fil
 bool file_write_new(const char *path, const char *like, const struct text *text,
 	struct file_error *error);
 
+/* Writes all the bytes to an open file. errno says what failed. */
+bool file_put(int fd, const char *bytes, size_t length);
+
 /* Sets "cannot ACT PATH: WHY", a long path cut; returns false. errno stays. */
 bool file_fail(struct file_error *error, const char *act, const char *path, const char *why);
 
@@ -59,6 +62,8 @@ struct file_stamp file_stamp(const char *path);
  * a circle or through what may not be entered. */
 bool file_is_missing(const char *path);
 bool file_stamp_equal(const struct file_stamp *a, const struct file_stamp *b);
+/* True where path is a name of the open file itself. */
+bool file_is_at(int fd, const char *path);
 /* True when both paths name one file, also by way of links. */
 bool file_is_same(const char *a, const char *b);
 

@@ -33,6 +33,14 @@ bool file_stamp_equal(const struct file_stamp *a, const struct file_stamp *b)
 		time_equal(&a->written, &b->written) && time_equal(&a->changed, &b->changed);
 }
 
+bool file_is_at(int fd, const char *path)
+{
+	struct stat opened, named;
+
+	return fstat(fd, &opened) == 0 && lstat(path, &named) == 0 &&
+		opened.st_dev == named.st_dev && opened.st_ino == named.st_ino;
+}
+
 bool file_is_same(const char *a, const char *b)
 {
 	struct file_stamp one = file_stamp(a), other = file_stamp(b);

@@ -28,9 +28,8 @@ bool folder_make(const char *path)
 
 void folder_sync(const char *path)
 {
-	size_t length = path_folder(path);
-	char *folder = memory_bytes(path, length);
-	int fd = open(length ? folder : ".", O_RDONLY | O_DIRECTORY | O_CLOEXEC);
+	char *folder = path_parent(path);
+	int fd = open(folder, O_RDONLY | O_DIRECTORY | O_CLOEXEC);
 
 	if (fd >= 0) {
 		/* Some file systems cannot sync a folder: the file itself is safe by now. */

@@ -19,6 +19,13 @@ size_t path_folder(const char *path)
 	return slash ? (size_t)(slash - path) + 1 : 0;
 }
 
+char *path_parent(const char *path)
+{
+	size_t length = path_folder(path);
+
+	return length ? memory_bytes(path, length) : memory_string(".");
+}
+
 char *path_followed(const char *path)
 {
 	char target[PATH_MAX];
@@ -59,12 +66,10 @@ char *path_beside(const char *path, const char *prefix, const char *suffix)
 static char *path_real(const char *path)
 {
 	char *followed = path_beside(path, "", "");
-	size_t length = path_folder(followed);
-	char *folder = memory_bytes(followed, length);
-	char *real = realpath(length ? folder : ".", NULL);
+	char *folder = path_parent(followed), *real = realpath(folder, NULL);
 	struct text full = TEXT_EMPTY;
 
-	text_print(&full, "%s/%s", real ? real : folder, followed + length);
+	text_print(&full, "%s/%s", real ? real : folder, followed + path_folder(followed));
 	free(real);
 	free(folder);
 	free(followed);

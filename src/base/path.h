@@ -6,6 +6,8 @@
 
 /* Length of the directory in path, with its slash; 0 where there is none. */
 size_t path_folder(const char *path);
+/* That directory, to be opened: "." where there is none. */
+char *path_parent(const char *path);
 /* Where path leads by way of symbolic links, though the last one may not exist yet. NULL with errno
  * where the links lead in a circle. */
 char *path_followed(const char *path);

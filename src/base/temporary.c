@@ -137,9 +137,8 @@ static bool is_left(int folder, const char *name)
 
 void temporary_sweep(const char *path)
 {
-	size_t length = path_folder(path);
-	char *folder = memory_bytes(path, length);
-	DIR *list = opendir(length ? folder : ".");
+	char *folder = path_parent(path);
+	DIR *list = opendir(folder);
 	const struct dirent *entry;
 
 	free(folder);

@@ -28,6 +28,7 @@ void temporary_guard(void);
 /* Removes what processes that were killed have left in the folder of `path`. */
 void temporary_sweep(const char *path);
 
+/* No process has this number any longer. */
 bool process_is_gone(long process);
 
 #endif

@@ -633,6 +633,41 @@ START_TEST(one_file_is_known_by_all_its_names)
 }
 END_TEST
 
+START_TEST(an_open_file_is_known_at_its_names_alone)
+{
+	int fd;
+
+	make("file", "text", 0600);
+	make("another", "text", 0600);
+	ck_assert_int_eq(symlink("file", in("soft")), 0);
+	ck_assert_int_eq(link(in("file"), in("hard")), 0);
+	fd = open(in("file"), O_RDONLY);
+	ck_assert(file_is_at(fd, in("file")));
+	ck_assert(file_is_at(fd, in("hard")));
+	ck_assert(!file_is_at(fd, in("soft")));
+	ck_assert(!file_is_at(fd, in("another")));
+	ck_assert_int_eq(rename(in("another"), in("file")), 0);
+	ck_assert(!file_is_at(fd, in("file")));
+	close(fd);
+}
+END_TEST
+
+static void check_parent(const char *path, const char *expected)
+{
+	char *parent = path_parent(path);
+
+	ck_assert_str_eq(parent, expected);
+	free(parent);
+}
+
+START_TEST(the_folder_of_a_bare_name_is_where_one_stands)
+{
+	check_parent("court.plot", ".");
+	check_parent("a/b/court.plot", "a/b/");
+	check_parent("/court.plot", "/");
+}
+END_TEST
+
 static void check_beside(const char *path, const char *expected)
 {
 	char *name = path_beside(path, ".", ".lock");
@@ -728,6 +763,8 @@ Suite *test_suite(void)
 	tcase_add_test(like, what_has_its_name_already_is_neither_replaced_nor_followed);
 	tcase_add_test(name, a_stamp_changes_with_the_file);
 	tcase_add_test(name, one_file_is_known_by_all_its_names);
+	tcase_add_test(name, an_open_file_is_known_at_its_names_alone);
+	tcase_add_test(name, the_folder_of_a_bare_name_is_where_one_stands);
 	tcase_add_test(name, a_name_beside_a_file_is_the_same_by_all_links_to_it);
 	tcase_add_test(name, a_name_is_looked_for_in_the_folder_of_the_file_that_gives_it);
 	return suite;

@@ -9,7 +9,6 @@
 #include <stdlib.h>
 #include <string.h>
 #include <sys/file.h>
-#include <sys/stat.h>
 #include <unistd.h>
 
 /* ---- The disk -------------------------------------------------------------------------------- */
@@ -51,11 +50,7 @@ int journal_sync(struct journal *journal)
 /* Somebody may have removed the file, or put another in its place. */
 static bool is_there(const struct journal *journal)
 {
-	struct stat open_one, named;
-
-	return journal->path && fstat(journal->fd, &open_one) == 0 &&
-		lstat(journal->path, &named) == 0 && open_one.st_dev == named.st_dev &&
-		open_one.st_ino == named.st_ino;
+	return journal->path && file_is_at(journal->fd, journal->path);
 }
 
 void journal_close(struct journal *journal)
@@ -88,20 +83,6 @@ bool journal_is_left(const char *path, long process)
 
 /* ---- Beginning ------------------------------------------------------------------------------- */
 
-static bool text_put(int fd, const struct text *text)
-{
-	size_t at = 0;
-
-	while (at < text->length) {
-		ssize_t put = write(fd, text->bytes + at, text->length - at);
-
-		if (put < 0 && errno != EINTR)
-			return false;
-		at += put > 0 ? (size_t)put : 0;
-	}
-	return true;
-}
-
 /* What replaces another must be on the disk before; errno says what failed. */
 static int file_new(const struct journal_place *place, const struct text *text, bool is_over)
 {
@@ -111,7 +92,7 @@ static int file_new(const struct journal_place *place, const struct text *text, 
 		return -1;
 	/* Where files cannot be locked, the process in their name has to do. */
 	(void)flock(new.fd, LOCK_EX | LOCK_NB);
-	if (!text_put(new.fd, text) || (is_over && fdatasync(new.fd) < 0)) {
+	if (!file_put(new.fd, text->bytes, text->length) || (is_over && fdatasync(new.fd) < 0)) {
 		temporary_drop(&new);
 		return -1;
 	}

@@ -1,11 +1,11 @@
 #include "plot/history/lock.h"
+#include "base/file.h"
 
 #include <errno.h>
 #include <fcntl.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <sys/file.h>
-#include <sys/stat.h>
 #include <unistd.h>
 
 static long holder_of(int fd)
@@ -26,14 +26,6 @@ static void sign(int fd)
 		return;
 }
 
-static bool is_named(int fd, const char *name)
-{
-	struct stat open_one, named;
-
-	return fstat(fd, &open_one) == 0 && stat(name, &named) == 0 &&
-		open_one.st_dev == named.st_dev && open_one.st_ino == named.st_ino;
-}
-
 /* Another user's lock file can only be looked at, which is enough to lock it. */
 static int file_open(const char *name)
 {
@@ -51,7 +43,7 @@ enum store_access lock_take(struct lock *lock, const char *name)
 	while ((fd = file_open(name)) >= 0) {
 		bool is_ours = flock(fd, LOCK_EX | LOCK_NB) == 0;
 		bool is_held = !is_ours && errno == EWOULDBLOCK;
-		bool is_current = is_named(fd, name);
+		bool is_current = file_is_at(fd, name);
 
 		if (is_ours && is_current) {
 			sign(fd);
@@ -70,7 +62,7 @@ enum store_access lock_take(struct lock *lock, const char *name)
 
 bool lock_is_ours(const struct lock *lock, const char *name)
 {
-	return lock->fd >= 0 && is_named(lock->fd, name);
+	return lock->fd >= 0 && file_is_at(lock->fd, name);
 }
 
 void lock_release(struct lock *lock, const char *name)

@@ -62,8 +62,8 @@ static void add_of_processes(struct rescue_list *list, const char *journal)
 	size_t folder_length = path_folder(journal), first = list->count;
 	const char *name = journal + folder_length;
 	size_t length = strlen(name);
-	char *folder = memory_bytes(journal, folder_length);
-	DIR *open_folder = opendir(*folder ? folder : ".");
+	char *folder = path_parent(journal);
+	DIR *open_folder = opendir(folder);
 	const struct dirent *entry;
 
 	while (open_folder && (entry = readdir(open_folder))) {
@@ -73,7 +73,7 @@ static void add_of_processes(struct rescue_list *list, const char *journal)
 		if (strncmp(entry->d_name, name, length) != 0 || entry->d_name[length] != '.' ||
 		    *digits == '\0' || digits[strspn(digits, "0123456789")] != '\0')
 			continue;
-		text_print(&path, "%s%s", folder, entry->d_name);
+		text_print(&path, "%.*s%s", (int)folder_length, journal, entry->d_name);
 		add_if_left(list, text_take(&path), strtol(digits, NULL, 10));
 	}
 	if (open_folder)

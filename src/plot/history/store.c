@@ -24,12 +24,11 @@ static char *lock_name(const struct store *store)
 /* Whether a file could be made, or replaced, at the path. */
 static bool is_usable(const char *path)
 {
-	char *folder = memory_bytes(path, path_folder(path));
+	char *folder = path_parent(path);
 	struct stat status;
 	bool is_free = lstat(path, &status) == 0 ? S_ISREG(status.st_mode) : errno == ENOENT;
 
-	is_free = is_free && faccessat(AT_FDCWD, *folder ? folder : ".", W_OK | X_OK,
-		AT_EACCESS) == 0;
+	is_free = is_free && faccessat(AT_FDCWD, folder, W_OK | X_OK, AT_EACCESS) == 0;
 	free(folder);
 	return is_free;
 }
