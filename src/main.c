@@ -44,7 +44,7 @@ static int misunderstood(const char *what, const char *word)
 
 int main(int argc, char **argv)
 {
-	/* A file that may grow no further is then told like a full disk. */
+	/* A file that may grow no further is then reported like a full disk. */
 	signal(SIGXFSZ, SIG_IGN);
 	locale_open();
 	if (argc < 2 || strcmp(argv[1], "--help") == 0)

@@ -1,4 +1,5 @@
-/* Standard error: what went wrong, a line at a time. Nothing reaches it in any other way. */
+/* Standard error: what went wrong, a line at a time. Nothing that came from outside reaches it in
+ * any other way. */
 #ifndef BASE_COMPLAIN_H
 #define BASE_COMPLAIN_H
 

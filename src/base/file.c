@@ -101,7 +101,7 @@ bool file_read(const char *path, size_t most, struct text *out, struct file_erro
 	return done || fail_errno(error, "read", path);
 }
 
-bool file_put(int fd, const char *bytes, size_t length)
+bool file_put_all(int fd, const char *bytes, size_t length)
 {
 	while (length) {
 		ssize_t put = write(fd, bytes, length);
@@ -172,7 +172,7 @@ static void fd_flush(struct fd_sink *to)
 {
 	if (to->cause == 0 && stop_asked())
 		to->cause = ECANCELED; /* what comes is half of it */
-	if (to->cause == 0 && !file_put(to->fd, to->bytes, to->held))
+	if (to->cause == 0 && !file_put_all(to->fd, to->bytes, to->held))
 		to->cause = errno;
 	to->held = 0;
 }
@@ -278,7 +278,7 @@ static bool bytes_copy(int from, int to)
 	while ((got = read(from, buffer, sizeof buffer)) != 0) {
 		if (got < 0 && errno == EINTR)
 			continue;
-		if (got < 0 || !file_put(to, buffer, (size_t)got))
+		if (got < 0 || !file_put_all(to, buffer, (size_t)got))
 			return false;
 	}
 	return true;

@@ -1,5 +1,5 @@
-/* A hash of bytes: FNV-1a of 64 bits, by Fowler, Noll and Vo. It finds what is equal and what was
- * torn; it is no guard against forgery. */
+/* A hash of bytes: FNV-1a of 64 bits. It finds what is equal and what was torn; it is no guard
+ * against forgery. */
 #ifndef BASE_HASH_H
 #define BASE_HASH_H
 

@@ -128,7 +128,7 @@ static void chunk_add(struct arena *arena)
 	chunk_link(arena, chunk);
 }
 
-/* A large block has a chunk to itself, behind the newest: that one is still being filled. The
+/* A large block has a chunk to itself, next to the newest: that one is still being filled. The
  * system gives it cleared, page by page as it is used. */
 static void *large_new(struct arena *arena, size_t bytes)
 {

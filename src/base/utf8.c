@@ -122,8 +122,7 @@ size_t utf8_count(const char *text, size_t length)
  * joiners. Those of other scripts count as 1: never too few. */
 static const struct range combining[] = {
 	{ 0x0300, 0x036F }, { 0x1AB0, 0x1AFF }, { 0x1DC0, 0x1DFF }, { 0x200C, 0x200D },
-	{ 0x20D0, 0x20F0 },
-	{ 0xFE00, 0xFE0F }, { 0xFE20, 0xFE2F },
+	{ 0x20D0, 0x20F0 }, { 0xFE00, 0xFE0F }, { 0xFE20, 0xFE2F },
 };
 
 /* Unicode Standard Annex 11, East Asian wide and full-width, with the symbols between them that

@@ -36,8 +36,8 @@ struct editor {
 	/* Strokes done minus strokes taken back; and that number when the file was last the same,
 	 * -1 when taking back can no longer lead there. */
 	int64_t position, saved_position;
-	int unkept;         /* strokes and steps back since that are in no journal */
-	struct text no_rescue; /* why they are in none, a sentence without its end */
+	int unkept;         /* how many of the last strokes and steps back are in no journal */
+	struct text no_rescue; /* why they are in none: a sentence without its full stop */
 
 	struct place cursor, peg;
 	int step;           /* 1..STEP_MOST cells */

@@ -1,6 +1,6 @@
 /* Bytes of a terminal in, keys of editor/key.h out. It knows no terminal and no clock: whoever
  * reads adds what came, takes keys until there are none, waits as long as decode_patience says, and
- * tells when nothing came.
+ * calls decode_silence when nothing came.
  *
  * Only what a key sends is a key. Answers of terminals, reports of buttons that nothing is done
  * with, strings, control characters of eight bits, broken characters and sequences that were cut
@@ -29,7 +29,7 @@ struct decoder {
 	unsigned char bytes[DECODE_BYTES]; /* from `at` to `end`: not taken yet */
 	size_t at, end;
 	enum within within;
-	bool is_quiet;      /* silence was told since the last byte */
+	bool is_quiet;      /* decode_silence was called since the last byte */
 	unsigned char late[SEQUENCE_MOST]; /* what silence cut off; its rest may still come */
 	size_t late_length;
 	struct {
@@ -61,11 +61,11 @@ int decode_next(struct decoder *d);
 /* Where text is asked for, so many characters at once are pasted, not typed: begins a paste that
  * ends with silence. */
 void decode_burst(struct decoder *d);
-/* How many ms to wait for the next byte before silence is told; below 0: without end. */
+/* How many ms to wait for the next byte before decode_silence is called; below 0: without end. */
 int decode_patience(const struct decoder *d);
 /* Nothing has begun that a short silence would end: there is time for other things. */
 bool decode_is_between(const struct decoder *d);
-/* Nothing came for so long. Returns what that ends, as decode_next does. */
+/* Nothing came for so many ms. Returns what that ends, as decode_next does. */
 int decode_silence(struct decoder *d);
 
 #endif

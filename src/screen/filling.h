@@ -12,15 +12,15 @@ enum { LACKING_NONE = -1 };
 struct filling {
 	struct front front; /* first */
 	struct sheet *sheet;
-	int at;             /* the field that the cursor is in */
-	struct typing typing;   /* what that field says, while it is typed */
+	int at;               /* the field that the cursor is in */
+	struct typing typing; /* what that field says, while it is typed */
 	/* The locale cannot show all of that field: it is left as it is until it is emptied. */
 	bool is_held;
-	/* The field that did not take all that was typed, LACKING_NONE: none. Nobody goes on
-	 * without having been told. */
+	/* The field that did not take all that was typed, LACKING_NONE: none. That is said before
+	 * the sheet goes on. */
 	int lacking;
-	struct text told;   /* about what was typed last; empty: nothing */
-	struct fault fault; /* what is wrong, on the message row; no words: nothing */
+	struct text said;     /* about what was typed last; empty: nothing */
+	struct fault fault;   /* what is wrong, on the message row; no words: nothing */
 };
 
 const struct field *filling_field(const struct filling *filling);

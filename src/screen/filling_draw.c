@@ -115,8 +115,8 @@ static void message_add(const struct filling *filling, struct text *words)
 
 	if (filling->fault.words.length)
 		text_add(words, filling->fault.words.bytes);
-	else if (filling->told.length)
-		text_add(words, filling->told.bytes);
+	else if (filling->said.length)
+		text_add(words, filling->said.bytes);
 	else if (filling->is_held)
 		text_print(words, "%s: the locale cannot show all of it: left whole. Ctrl-U "
 			"empties it.", field->label);

@@ -27,7 +27,7 @@ void filling_go(struct filling *filling, int at)
 	typing_set(&filling->typing, field->typed, most);
 	filling->is_held = !encode_can_show(field->typed);
 	fault_clear(&filling->fault);
-	text_clear(&filling->told);
+	text_clear(&filling->said);
 }
 
 void filling_go_to(struct filling *filling, int at)
@@ -131,7 +131,7 @@ static void edit_key(struct filling *filling, int key)
 {
 	for (size_t i = 0; i < sizeof edits / sizeof *edits; i++)
 		if (edits[i].key == key) {
-			text_clear(&filling->told);
+			text_clear(&filling->said);
 			typing_edit(&filling->typing, edits[i].edit);
 			if (edits[i].edit > TYPING_END)
 				filling_take(filling);

@@ -27,14 +27,14 @@ void filling_take(struct filling *filling)
 static void lack(struct filling *filling)
 {
 	filling->lacking = filling->at;
-	text_clear(&filling->told);
-	text_print(&filling->told, "%s: ", filling_field(filling)->label);
+	text_clear(&filling->said);
+	text_print(&filling->said, "%s: ", filling_field(filling)->label);
 }
 
 void filling_miss(struct filling *filling)
 {
 	lack(filling);
-	text_add(&filling->told, "what came is no character in this session's locale; "
+	text_add(&filling->said, "what came is no character in this session's locale; "
 		"it is left out.");
 }
 
@@ -43,8 +43,8 @@ static void warn(struct filling *filling, const uint32_t *codes, size_t count)
 {
 	for (size_t i = 0; i < count; i++)
 		if (!utf8_is_text(codes[i]) && !utf8_is_joiner(codes[i])) {
-			text_clear(&filling->told);
-			text_print(&filling->told,
+			text_clear(&filling->said);
+			text_print(&filling->said,
 				"%s: U+%04X is shown as ?. No plot can hold it: take it out.",
 				filling_field(filling)->label, (unsigned)codes[i]);
 			return;
@@ -68,14 +68,14 @@ void filling_type(struct filling *filling, uint32_t character)
 	if (put_in(filling, &character, 1))
 		return;
 	lack(filling);
-	text_print(&filling->told, "%zu character%s the most; what comes after is left out.",
+	text_print(&filling->said, "%zu character%s the most; what comes after is left out.",
 		most, most == 1 ? " is" : "s are");
 }
 
 static void refuse(struct filling *filling, const char *why)
 {
 	lack(filling);
-	text_print(&filling->told, "none of what was pasted is in it: %s.", why);
+	text_print(&filling->said, "none of what was pasted is in it: %s.", why);
 }
 
 /* What a paste had that no field holds. */
@@ -114,9 +114,9 @@ static void say_found(struct filling *filling, const struct found *found)
 {
 	if (found->controls) {
 		lack(filling);
-		text_add(&filling->told, "control characters were left out of what was pasted.");
-	} else if (found->breaks && !filling->told.length) {
-		text_print(&filling->told, "%s: ends of lines and tabs went in as blanks.",
+		text_add(&filling->said, "control characters were left out of what was pasted.");
+	} else if (found->breaks && !filling->said.length) {
+		text_print(&filling->said, "%s: ends of lines and tabs went in as blanks.",
 			filling_field(filling)->label);
 	}
 }
@@ -126,7 +126,6 @@ void filling_paste(struct filling *filling, const struct text *pasted)
 	struct found found = { .breaks = false };
 	size_t count, room = typing_room(&filling->typing);
 	uint32_t *codes = encode_read(pasted->bytes, pasted->length, &count);
-	char why[96];
 
 	if (!codes) {
 		refuse(filling, "it is no text in this session's locale");
@@ -134,10 +133,12 @@ void filling_paste(struct filling *filling, const struct text *pasted)
 	}
 	count = make_even(codes, count, &found);
 	if (filling->lacking != filling->at)
-		text_clear(&filling->told);
+		text_clear(&filling->said);
 	if (put_in(filling, codes, count)) {
 		say_found(filling, &found);
 	} else {
+		char why[96];
+
 		snprintf(why, sizeof why, "it has %zu characters, and there is room for %zu", count,
 			room);
 		refuse(filling, why);

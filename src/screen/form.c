@@ -11,7 +11,7 @@ static bool is_last(const struct filling *filling)
 static void filling_open(struct filling *filling, struct sheet *sheet)
 {
 	*filling = (struct filling){ .front = { .state = STATE_FORM, .draw = filling_draw },
-		.sheet = sheet, .typing = TYPING_EMPTY, .lacking = LACKING_NONE, .told = TEXT_EMPTY,
+		.sheet = sheet, .typing = TYPING_EMPTY, .lacking = LACKING_NONE, .said = TEXT_EMPTY,
 		.fault = { .words = TEXT_EMPTY, .offer = TEXT_EMPTY } };
 	filling_go(filling, 0);
 }
@@ -19,7 +19,7 @@ static void filling_open(struct filling *filling, struct sheet *sheet)
 static void filling_close(struct filling *filling)
 {
 	typing_fini(&filling->typing);
-	text_fini(&filling->told);
+	text_fini(&filling->said);
 	fault_fini(&filling->fault);
 }
 

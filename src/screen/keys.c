@@ -68,7 +68,7 @@ static bool line_read(struct keys *keys)
 	return true;
 }
 
-/* How long to wait still before silence is told; below 0: without end. */
+/* How long to wait still before decode_silence is called; below 0: without end. */
 static int patience_left(const struct keys *keys)
 {
 	int patience = decode_patience(&keys->decoder);
@@ -98,7 +98,8 @@ int keys_idle(const struct keys *keys)
 	return keys->idle && decode_is_between(&keys->decoder) ? keys->idle(keys->context) : -1;
 }
 
-/* How long to wait at most: until silence is to be told, or there is something to be done again. */
+/* How long to wait at most: until decode_silence is to be called, or there is something else to
+ * do. */
 static int wait_most(const struct keys *keys)
 {
 	int again = keys_idle(keys), left;

@@ -11,7 +11,7 @@
 
 struct keys {
 	struct decoder decoder;
-	int64_t since_ms;   /* when the last byte was read or silence was told to the decoder */
+	int64_t since_ms;   /* when the last byte was read or decode_silence was called */
 	int held;           /* a key that was looked at ahead, PRESS_NOTHING: none */
 	bool is_asking;     /* a list or sheet is in front: much text at once is a paste */
 	struct text pasted; /* after PRESS_PASTE: the text, not checked in any way */

@@ -16,7 +16,7 @@ struct glyph {
 	short pair;
 };
 
-/* What is drawn by curses where such a row stands: not a blank, which it may write to move the
+/* What curses draws in place of such a row: not a blank, which it may write to move the
  * cursor over it, and which it may erase with all that is to the right or below. */
 static const wchar_t held[] = L"\u00a0";
 

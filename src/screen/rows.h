@@ -1,6 +1,6 @@
 /* Rows whose characters a terminal may count otherwise than the C library does: wide ones, marks,
  * what a joiner binds, scripts that are written from right to left. Curses trusts its own count, so
- * that what follows such a text on its row would stand wherever the terminal has its cursor. Such
+ * that what follows such a text on its row would be wherever the terminal has its cursor. Such
  * rows are therefore kept from curses and drawn anew when they change: from the left, and after
  * each such cluster the cursor is put where the next one belongs. */
 #ifndef SCREEN_ROWS_H

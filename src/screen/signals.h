@@ -1,7 +1,7 @@
 /* Signals. Handlers only note what came, at any time; whoever waits or computes for long asks. A
  * signal that ends the session also has standard output go nowhere: curses else would go on trying
- * to write where the terminal takes no bytes. A crash gives the terminal back by plain
- * calls and goes on to crash. */
+ * to write where the terminal takes no bytes. A crash gives the terminal back by plain calls and
+ * goes on to crash. */
 #ifndef SCREEN_SIGNALS_H
 #define SCREEN_SIGNALS_H
 
@@ -13,7 +13,7 @@
 void signals_open(void);
 /* The signal that ends the session, 0 if none came. */
 int signals_ending(void);
-/* The line is gone: as if a hang-up had been told. */
+/* The line is gone: as if SIGHUP had come. */
 void signals_hang_up(void);
 /* True once for each request from outside to stop; when the program goes on after a stop; for each
  * change of the terminal's size. */

@@ -1,6 +1,6 @@
-/* A text while it is typed: its characters, and the cursor among them. What is typed is
- * kept as it is, code by code; nothing is composed, taken apart or put in another order. A byte
- * that is no part of a character is kept too. */
+/* A text while it is typed: its characters, and the cursor among them. What is typed is kept as it
+ * is, code by code; nothing is composed, taken apart or put in another order. A byte that is no
+ * part of a character is kept too. */
 #ifndef EDITOR_FIELD_TYPING_H
 #define EDITOR_FIELD_TYPING_H
 
@@ -19,8 +19,8 @@ struct typing {
 
 void typing_fini(struct typing *typing);
 
-/* Says this text, of whatever length, and may hold `most` characters. Fresh, the cursor
- * at its start. */
+/* Says this text, of whatever length, and takes `most` characters. It is fresh, the cursor at its
+ * start. */
 void typing_set(struct typing *typing, const char *text, size_t most);
 /* Adds to *out what it says, up to the cursor or all of it: byte for byte as it was set and
  * typed. */
@@ -29,7 +29,7 @@ void typing_add_all(const struct typing *typing, struct text *out);
 
 /* How many characters can be typed now. */
 size_t typing_room(const struct typing *typing);
-/* Puts characters in at the cursor, which goes behind them; all of them, or none and false where
+/* Puts characters in at the cursor, which goes after them; all of them, or none and false where
  * there is no room for all. */
 bool typing_insert(struct typing *typing, const uint32_t *codes, size_t count);
 

@@ -5,10 +5,10 @@
 #include <limits.h>
 #include <string.h>
 
-static const char cells_word[] = "cells";
+#define CELLS "cells"
 
 /* Bytes of a line of letters besides those, and of all of a plot besides its rows. */
-enum { LINE_OVERHEAD = sizeof "cells 2047 2047 \n" - 1, DETAILS_USUAL = 1000 };
+enum { LINE_OVERHEAD = sizeof CELLS " 2047 2047 \n" - 1, DETAILS_USUAL = 1000 };
 
 /* Whether the letters line by line would take about more than all of the plot. */
 static bool is_mostly_new(const struct step *step, const struct ground *ground)
@@ -31,12 +31,12 @@ void change_write(const struct step *step, const struct plot *plot, struct text 
 	for (size_t i = 0; i < step->changed_count; i++) {
 		const struct changed *changed = &step->changed[i];
 
-		text_print(out, "%s %d %d %.*s\n", cells_word, changed->x, changed->y,
+		text_print(out, CELLS " %d %d %.*s\n", changed->x, changed->y,
 			changed->length, ground_at(&plot->ground, changed->x, changed->y));
 	}
 }
 
-/* A line of letters, or its end; false where it is none, or leaves the plan. */
+/* Reads a line of letters; false where it is none, or leaves the plan. */
 static bool cells_scan(struct scan *s, const struct ground *ground, struct changed *to,
 	const char **letters)
 {
@@ -44,7 +44,7 @@ static bool cells_scan(struct scan *s, const struct ground *ground, struct chang
 	const char *word = scan_word(s, &length);
 	int64_t x, y;
 
-	if (!scan_word_is(word, length, cells_word))
+	if (!scan_word_is(word, length, CELLS))
 		return false;
 	scan_blanks(s);
 	if (!scan_decimal(s, 0, &x))
@@ -99,7 +99,7 @@ static bool cells_read(const char *bytes, size_t length, const struct plot *plot
 /* How much of the text comes before the lines of letters. */
 static size_t details_length(const char *bytes, size_t length)
 {
-	static const char first[] = "\ncells ";
+	static const char first[] = "\n" CELLS " ";
 	const char *found;
 
 	if (length >= sizeof first - 2 && memcmp(bytes, first + 1, sizeof first - 2) == 0)
