@@ -203,8 +203,23 @@ START_TEST(a_plot_that_another_session_draws_is_left_to_it)
 
 	ANSWER(typed, "");
 	desk_do(desk, _i ? ACT_COPY : ACT_SAVE_AS);
-	ck_assert_ptr_nonnull(strstr(desk->fault, "is drawing that plot"));
+	ck_assert_ptr_nonnull(strstr(desk->fault,
+		"That plot is being drawn by another session (process "));
 	ck_assert_str_eq(holds(other), "none");
+	store_close(&session);
+}
+END_TEST
+
+/* One that has taken the lock and not signed it yet. */
+START_TEST(a_session_of_which_nothing_is_known_has_no_number)
+{
+	struct store session = another_session(other);
+
+	ck_assert_int_eq(ftruncate(session.lock.fd, 0), 0);
+	ANSWER(typed, "");
+	desk_do(desk, ACT_SAVE_AS);
+	ck_assert_ptr_nonnull(strstr(desk->fault,
+		"That plot is being drawn by another session."));
 	store_close(&session);
 }
 END_TEST
@@ -361,6 +376,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(files, a_file_that_is_there_is_asked_about, 0, 2);
 	tcase_add_test(files, what_cannot_be_written_is_said_and_nothing_moves);
 	tcase_add_loop_test(files, a_plot_that_another_session_draws_is_left_to_it, 0, 2);
+	tcase_add_test(files, a_session_of_which_nothing_is_known_has_no_number);
 	tcase_add_test(files, the_plots_own_file_is_saved_by_save_as_and_takes_no_copy);
 	tcase_add_test(files, who_may_only_look_becomes_the_writer_of_another_file);
 	tcase_add_loop_test(files, a_file_changed_outside_or_gone_may_be_left_for_another, 0, 2);

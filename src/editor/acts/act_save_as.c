@@ -144,8 +144,8 @@ static bool write_asked(const struct writing *writing, struct store *next, struc
 	bool is_full = false, done = false;
 
 	if (next->access == STORE_LOOKS)
-		fault_set(fault, 0, "Another session (process %ld) is drawing that plot.",
-			next->lock.holder);
+		fault_set(fault, 0, "That plot is being drawn by %s.",
+			act_another_session(editor, next->lock.holder));
 	else if (!may_replace(editor, next->path) || (full && !book_ask(editor, full, &is_full)))
 		fault_set(fault, 0, "Nothing is written.");
 	else

@@ -1,4 +1,5 @@
 #include "editor/acts/act_groups.h"
+#include "editor/acts/shared.h"
 
 #include <assert.h>
 
@@ -44,19 +45,30 @@ const char *acts_key(enum act_id id)
 	return act->key_said ? act->key_said : act->key_name;
 }
 
+const char *act_another_session(struct editor *editor, long holder)
+{
+	if (!holder)
+		return "another session";
+	return arena_print(&editor->words, "another session (process %ld)", holder);
+}
+
+static const char *why_looking(struct editor *editor)
+{
+	struct store *store = &editor->store;
+
+	if (store->access != STORE_LOOKS)
+		return "rescued work waits to be taken up at the next start";
+	if (!store_is_held(store))
+		return "another session was drawing this plot and has left; start again to draw";
+	return arena_print(&editor->words, "%s is drawing this plot",
+		act_another_session(editor, store->lock.holder));
+}
+
 /* Why nothing may be changed, and what can be done all the same. */
 static void say_looking(struct editor *editor)
 {
-	struct store *store = &editor->store;
-	const char *who = store->access != STORE_LOOKS ?
-		"rescued work waits to be taken up at the next start" : !store_is_held(store) ?
-		"another session was drawing this plot and has left; start again to draw" :
-		store->lock.holder ? arena_print(&editor->words,
-			"another session (process %ld) is drawing this plot", store->lock.holder) :
-		"another session is drawing this plot";
-
-	editor_say(editor, "Looking only: %s. %s %s makes a plot of your own of it.", who,
-		acts_key(ACT_SAVE_AS), acts_get(ACT_SAVE_AS)->name);
+	editor_say(editor, "Looking only: %s. %s %s makes a plot of your own of it.",
+		why_looking(editor), acts_key(ACT_SAVE_AS), acts_get(ACT_SAVE_AS)->name);
 }
 
 static void run(struct editor *editor, const struct act *act)

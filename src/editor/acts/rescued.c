@@ -23,7 +23,7 @@ static void tell(struct text *said, const char *format, ...)
 
 enum { TAKE_UP, DRAW_ON, LOOK, LEAVE, ANSWERS };
 
-static const char *const words[ANSWERS] = { [TAKE_UP] = "Take up the rescued work",
+static const char *const answer_words[ANSWERS] = { [TAKE_UP] = "Take up the rescued work",
 	[DRAW_ON] = "Set it aside and draw on from the plot", [LOOK] = "Look at the saved plot",
 	[LEAVE] = "Leave both as they are" };
 
@@ -62,6 +62,16 @@ static int answers_find(const struct editor *editor, const struct rescue *rescue
 	return editor->has_begun ? 3 : 2;
 }
 
+/* There are some, or nothing would be asked. */
+static void tell_differences(struct text *said, const struct plot *plot, const struct plot *rescued)
+{
+	struct text words = TEXT_EMPTY;
+
+	differences_add(plot, rescued, &words);
+	tell(said, "%c%s.", toupper((unsigned char)words.bytes[0]), words.bytes + 1);
+	text_fini(&words);
+}
+
 static const char *question_text(struct editor *editor, const struct rescue *rescue)
 {
 	bool is_alone = editor->spoilt || rescue->is_newer || !editor->has_begun;
@@ -77,14 +87,8 @@ static const char *question_text(struct editor *editor, const struct rescue *res
 	else
 		tell(&text, "This plot was written on %s, and work of %s was rescued.",
 			time_said(editor, &editor->store.stamp.written, true), when);
-	if (editor->has_begun) {
-		size_t start = text.length + 1;
-
-		tell(&text, "%s", "");
-		differences_add(editor->plot, &rescue->plot, &text);
-		text.bytes[start] = (char)toupper((unsigned char)text.bytes[start]);
-		text_add(&text, ".");
-	}
+	if (editor->has_begun)
+		tell_differences(&text, editor->plot, &rescue->plot);
 	if (rescue->state == JOURNAL_DAMAGED)
 		tell(&text, "Part of that work cannot be read.");
 	return text_keep(&text, &editor->words);
@@ -98,7 +102,7 @@ static int offer(struct editor *editor, const struct rescue *rescue)
 
 	question.count = answers_find(editor, rescue, answers);
 	for (int i = 0; i < question.count; i++)
-		said[i] = words[answers[i]];
+		said[i] = answer_words[answers[i]];
 	answer = editor->asker->choose(editor->asker, &question);
 	return answer == ANSWER_NONE ? LEAVE : answers[answer];
 }

@@ -25,6 +25,9 @@ void act_say_outside(struct editor *editor, struct laid laid);
  * plot is saved then, be it in another file; else it was said why not. act_file.c. */
 bool act_save_plot(struct editor *editor);
 
+/* "another session (process 1234)"; holder 0: without the process. acts.c. */
+const char *act_another_session(struct editor *editor, long holder);
+
 /* "cell differs from its image", of one or of several. act_mirror.c. */
 const char *act_differ_words(int64_t cells);
 
