@@ -1,6 +1,5 @@
 #include "base/temporary.h"
 #include "base/folder.h"
-#include "base/memory.h"
 #include "base/path.h"
 #include "base/text.h"
 

@@ -2,8 +2,6 @@
 #ifndef EDITOR_KEY_H
 #define EDITOR_KEY_H
 
-#include <stdbool.h>
-
 enum key {
 	PRESS_NOTHING = 0,
 	PRESS_FIRST = 0x10ffff, /* the last character */

@@ -2,8 +2,6 @@
 #include "base/file.h"
 #include "base/path.h"
 
-#include <stdlib.h>
-
 static void fault_words(struct text *out, const char *path, const struct book_fault *fault)
 {
 	const struct diag *d = &fault->diag;

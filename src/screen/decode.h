@@ -52,7 +52,7 @@ void decode_learn(struct decoder *d, const char *bytes, int press);
 unsigned char *decode_room(struct decoder *d, size_t *room);
 void decode_add(struct decoder *d, size_t count);
 
-/* Whether all that was read is better taken before more is. */
+/* Whether so much was read that keys are to be taken before more is. */
 bool decode_has_many(const struct decoder *d);
 
 /* The next key; PRESS_NOTHING: there is none without further bytes. A paste that stops before its

@@ -4,6 +4,8 @@
 
 #include "editor/key.h"
 
+#include <stdbool.h>
+
 enum { MOUSE_BYTES = 3 };
 
 /* What follows ESC [ < : button ; column ; row, ended by M, or m for a release. */

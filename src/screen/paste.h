@@ -19,7 +19,7 @@ struct paste {
 void paste_start(struct paste *paste);
 /* What goes beyond a megabyte is let go: no field takes a thousandth of it. */
 void paste_add(struct paste *paste, const unsigned char *bytes, size_t count);
-/* True where there is something to hand over, or nothing was yet. */
+/* Hands over what came. False where nothing came since it was done last. */
 bool paste_hand_over(struct paste *paste);
 /* How many bytes at the end may be but the beginning: of the end mark, or of a character. */
 size_t paste_begun(const unsigned char *bytes, size_t count);

@@ -7,7 +7,6 @@
 
 #include <limits.h>
 #include <stdlib.h>
-#include <string.h>
 
 /* A character as curses has it in its cells. */
 struct glyph {

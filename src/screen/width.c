@@ -4,7 +4,6 @@
 
 #include <limits.h>
 #include <stdbool.h>
-#include <stdlib.h>
 #include <string.h>
 
 enum { NO_BREAK_SPACE = 0xa0 };

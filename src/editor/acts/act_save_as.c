@@ -1,5 +1,4 @@
 #include "base/memory.h"
-#include "base/path.h"
 #include "base/spell.h"
 #include "base/utf8.h"
 #include "editor/acts/act_groups.h"

@@ -2,8 +2,6 @@
 #include "base/memory.h"
 #include "plot/plot.h"
 
-#include <stdlib.h>
-
 static const struct value_rule note_rule = { .kind = VALUE_TEXT, .least = 1, .most = NOTE_MOST };
 
 struct block_part block_whole(enum block_kind kind)

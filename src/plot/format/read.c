@@ -1,9 +1,6 @@
 #include "plot/format/format.h"
 #include "plot/format/read_fence.h"
 
-#include <inttypes.h>
-#include <string.h>
-
 enum stage { STAGE_HEAD, STAGE_LEGEND, STAGE_GROUND, STAGE_LATER };
 
 struct reader {

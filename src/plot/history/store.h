@@ -47,8 +47,8 @@ bool store_is_changed(const struct store *store);
 struct plot_stamp store_stamp(const struct store *store);
 /* Whether the session that has the plot is still there; its process in store->lock.holder. */
 bool store_is_held(struct store *store);
-/* Writes the plot as file_write does; unsaved work is then nowhere else. Refused while the plot is
- * another session's. */
+/* Writes the plot as file_write does, then forgets what was written down of it (store_forget).
+ * Refused while the plot is another session's. */
 bool store_save(struct store *store, const struct plot *plot, struct file_error *error);
 /* Whether there was a place for a journal when the plot was opened. */
 bool store_has_place(const struct store *store);

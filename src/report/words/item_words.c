@@ -3,7 +3,6 @@
 
 #include <ctype.h>
 #include <math.h>
-#include <string.h>
 
 const char *item_id(const struct report *report, const struct item *item)
 {

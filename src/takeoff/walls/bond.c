@@ -2,7 +2,6 @@
 #include "base/number.h"
 #include "takeoff/walls/bond_layout.h"
 
-#include <assert.h>
 #include <stdlib.h>
 
 #define FIRST_PIECE_STEP (NM_PER_INCH / 2)
