@@ -1,6 +1,7 @@
 /* The file that a session's strokes are in: it grows, is begun anew, and is nobody else's. */
 #include "plot/history/journal.h"
 #include "support/folder.h"
+#include "support/kept.h"
 #include "support/plot_check.h"
 #include "support/plots.h"
 #include "support/runner.h"
@@ -74,32 +75,18 @@ static bool add(int i)
 	return journal_add(&journal, history_last(history), &plot);
 }
 
-static void check_holds(const char *name, const struct plot *expected)
-{
-	struct text text = bytes_of(name);
-	struct plot_stamp stamp;
-	struct plot read;
-	const char *why;
-
-	plot_init(&read);
-	ck_assert_int_eq(journal_text_read(&text, &read, &stamp, &why), JOURNAL_WHOLE);
-	ck_assert(plot_equal(&read, expected));
-	plot_fini(&read);
-	text_fini(&text);
-}
-
 START_TEST(every_step_is_in_the_file_at_once_for_its_owner_alone)
 {
 	ck_assert(begin("journal", false));
 	ck_assert_int_eq(mode_of("journal"), 0600);
-	check_holds("journal", &plot);
+	kept_check_journal("journal", &plot);
 	for (int i = 0; i < 50; i++) {
 		ck_assert(add(i));
-		check_holds("journal", &plot);
+		kept_check_journal("journal", &plot);
 	}
 	ck_assert_int_eq(folder_count(), 1);
 	journal_close(&journal);
-	check_holds("journal", &plot);
+	kept_check_journal("journal", &plot);
 	ck_assert_int_eq(mode_of("journal"), 0600);
 }
 END_TEST
@@ -112,10 +99,10 @@ START_TEST(steps_back_and_on_are_in_it_too)
 	ck_assert(add(1) && add(2));
 	ck_assert(history_undo(history, &plot, &at));
 	ck_assert(journal_add(&journal, history_last(history), &plot));
-	check_holds("journal", &plot);
+	kept_check_journal("journal", &plot);
 	ck_assert(history_redo(history, &plot, &at));
 	ck_assert(journal_add(&journal, history_last(history), &plot));
-	check_holds("journal", &plot);
+	kept_check_journal("journal", &plot);
 }
 END_TEST
 
@@ -130,7 +117,7 @@ START_TEST(a_file_of_somebody_elses_is_not_written_over_unless_that_is_wanted)
 	ck_assert_ptr_null(journal.path);
 	ck_assert_int_eq(folder_count(), 2);
 	ck_assert(begin("link", true)); /* the link goes, not what it leads to */
-	check_holds("link", &plot);
+	kept_check_journal("link", &plot);
 	struct text text = bytes_of("victim");
 	ck_assert_str_eq(text.bytes, "kept");
 	text_fini(&text);
@@ -143,14 +130,14 @@ START_TEST(begun_anew_it_takes_its_own_place_or_leaves_nothing_at_its_old_one)
 	ck_assert(add(1));
 	ck_assert(begin("journal", false));
 	ck_assert(add(2));
-	check_holds("journal", &plot);
+	kept_check_journal("journal", &plot);
 	ck_assert(begin("another", false));
 	ck_assert(!is_there("journal"));
 	ck_assert(add(3));
-	check_holds("another", &plot);
+	kept_check_journal("another", &plot);
 	ck_assert(!begin("nowhere/journal", false));
 	ck_assert(add(4));
-	check_holds("another", &plot);
+	kept_check_journal("another", &plot);
 	journal_drop(&journal);
 	ck_assert_int_eq(folder_count(), 0);
 }
@@ -216,7 +203,7 @@ START_TEST(a_step_that_does_not_fit_is_not_there_in_part_and_none_follows_it)
 	ck_assert_str_eq(before.bytes, after.bytes);
 	ck_assert(begin("journal", false));
 	ck_assert(add(4));
-	check_holds("journal", &plot);
+	kept_check_journal("journal", &plot);
 	text_fini(&before);
 	text_fini(&after);
 }
@@ -259,7 +246,7 @@ START_TEST(what_takes_the_place_of_a_journal_is_on_the_disk_before)
 	stroke(2);
 	ck_assert(!begin("journal", false));
 	ck_assert_int_eq(errno, EIO);
-	check_holds("journal", &was);
+	kept_check_journal("journal", &was);
 	ck_assert_int_eq(folder_count(), 1);
 	disk_says = 0;
 	disk_asked = 0;

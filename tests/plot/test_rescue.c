@@ -2,6 +2,7 @@
 #include "plot/history/rescue.h"
 #include "base/path.h"
 #include "support/folder.h"
+#include "support/kept.h"
 #include "support/plot_check.h"
 #include "support/plots.h"
 #include "support/runner.h"
@@ -334,19 +335,6 @@ END_TEST
 
 /* ---- What becomes of it ---------------------------------------------------------------------- */
 
-static bool holds(const char *name, const struct plot *expected)
-{
-	struct text message = TEXT_EMPTY;
-	struct plot found;
-	bool is_same;
-
-	plot_init(&found);
-	is_same = store_read(in(name), &found, &message) && plot_equal(&found, expected);
-	plot_fini(&found);
-	text_fini(&message);
-	return is_same;
-}
-
 START_TEST(work_that_is_set_aside_is_a_plot_and_lies_over_nothing)
 {
 	char *kept;
@@ -357,9 +345,9 @@ START_TEST(work_that_is_set_aside_is_a_plot_and_lies_over_nothing)
 	find_one(".court.plot.journal");
 	ck_assert(rescue_set_aside(&store, &rescue, &kept));
 	ck_assert_str_eq(kept, in("court.plot.rescued-2"));
-	ck_assert(holds("court.plot.rescued-2", &later));
+	ck_assert(kept_plot("court.plot.rescued-2", &later));
 	ck_assert_int_eq(mode_of("court.plot.rescued-2"), 0640);
-	ck_assert(!holds("court.plot.rescued", &later));
+	ck_assert(!kept_plot("court.plot.rescued", &later));
 	ck_assert(!is_there(".court.plot.journal"));
 	free(kept);
 	found_end();
@@ -505,7 +493,7 @@ END_TEST
 
 static bool holds_either(const char *name)
 {
-	return holds(name, &plot) || holds(name, &later);
+	return kept_plot(name, &plot) || kept_plot(name, &later);
 }
 
 START_TEST(a_writer_in_place_that_is_killed_leaves_the_plot_or_its_copy_whole)

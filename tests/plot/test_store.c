@@ -3,6 +3,7 @@
 #include "base/path.h"
 #include "base/temporary.h"
 #include "support/folder.h"
+#include "support/kept.h"
 #include "support/plot_check.h"
 #include "support/plots.h"
 #include "support/runner.h"
@@ -33,20 +34,6 @@ static void end(void)
 {
 	plot_fini(&plot);
 	folder_end();
-}
-
-/* Whether the file holds the plot. */
-static bool holds(const char *name, const struct plot *expected)
-{
-	struct plot found;
-	struct text message = TEXT_EMPTY;
-	bool is_same;
-
-	plot_init(&found);
-	is_same = store_read(in(name), &found, &message) && plot_equal(&found, expected);
-	plot_fini(&found);
-	text_fini(&message);
-	return is_same;
 }
 
 static struct store opened(const char *name, enum store_access access)
@@ -209,7 +196,7 @@ START_TEST(where_no_lock_can_be_had_the_plot_is_open_unguarded)
 	ck_assert(store_save(&store, &plot, &error));
 	store_close(&store);
 	ck_assert(is_there(".court.plot.lock"));
-	ck_assert(holds("court.plot", &plot));
+	ck_assert(kept_plot("court.plot", &plot));
 	/* Nor is a link followed to where somebody else would have a file made. */
 	ck_assert_int_eq(symlink("victim", in(".other.plot.lock")), 0);
 	store = opened("other.plot", STORE_UNGUARDED);
@@ -234,7 +221,7 @@ START_TEST(who_only_looks_writes_nothing)
 	ck_assert(!store_save(&second, &changed, &error));
 	ck_assert_ptr_nonnull(strstr(error.sentence, "another session (process "));
 	ck_assert(store_hold(&second, &changed, &error));
-	ck_assert(holds("court.plot", &plot));
+	ck_assert(kept_plot("court.plot", &plot));
 	store_forget(&second);
 	ck_assert(is_there(".court.plot.journal"));
 	store_close(&second);
@@ -388,17 +375,9 @@ static bool stroke(struct store *store, int cell, char letter)
 static void check_journal(const char *name, const struct plot *expected,
 	const struct plot_stamp *expected_stamp)
 {
-	struct text text = bytes_of(name);
-	struct plot_stamp stamp;
-	struct plot read;
-	const char *why;
+	struct plot_stamp stamp = kept_check_journal(name, expected);
 
-	plot_init(&read);
-	ck_assert_int_eq(journal_text_read(&text, &read, &stamp, &why), JOURNAL_WHOLE);
-	ck_assert(plot_equal(&read, expected));
 	ck_assert(plot_stamp_equal(&stamp, expected_stamp));
-	plot_fini(&read);
-	text_fini(&text);
 }
 
 /* The plot that the journal began with is the one that was saved. */
@@ -656,7 +635,7 @@ START_TEST(in_a_folder_that_takes_no_file_a_plot_is_saved_and_rescued_without_on
 	ck_assert(store_has_place(&store));
 	ck_assert_msg(store_hold(&store, &plot, &error), "%s", error.sentence);
 	ck_assert_msg(store_save(&store, &plot, &error), "%s", error.sentence);
-	ck_assert(holds("court.plot", &plot));
+	ck_assert(kept_plot("court.plot", &plot));
 	store_close(&store);
 	ck_assert_int_eq(chmod(".", 0700), 0);
 	ck_assert_int_eq(folder_count(), 2);
