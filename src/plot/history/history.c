@@ -8,7 +8,7 @@ struct history {
 	struct plot seen; /* the plot at the last record, undo or redo */
 	struct step *oldest, *done, *newest; /* done is NULL where all were taken back */
 	size_t undo_count, redo_count, bytes;
-	struct gone last;
+	struct last_step last;
 };
 
 struct history *history_new(const struct plot *plot)
@@ -83,7 +83,7 @@ bool history_record(struct history *history, const struct plot *plot)
 	redo_drop(history);
 	step_append(history, step);
 	oldest_drop(history);
-	history->last = (struct gone){ step, STEP_AFTER };
+	history->last = (struct last_step){ step, STEP_AFTER };
 	return true;
 }
 
@@ -93,7 +93,7 @@ static void history_put(struct history *history, struct plot *plot, const struct
 {
 	step_put(step, &history->seen, side);
 	step_put(step, plot, side);
-	history->last = (struct gone){ step, side };
+	history->last = (struct last_step){ step, side };
 }
 
 bool history_undo(struct history *history, struct plot *plot, struct place *at)
@@ -124,7 +124,7 @@ bool history_redo(struct history *history, struct plot *plot, struct place *at)
 	return true;
 }
 
-struct gone history_last(const struct history *history)
+struct last_step history_last(const struct history *history)
 {
 	return history->last;
 }

@@ -25,11 +25,11 @@ bool history_redo(struct history *history, struct plot *plot, struct place *at);
 
 /* The step last recorded, taken back or put back, and the side of it that the plot is at now; it
  * holds until the next. */
-struct gone {
+struct last_step {
 	const struct step *step;
 	int side;
 };
-struct gone history_last(const struct history *history);
+struct last_step history_last(const struct history *history);
 
 size_t history_undo_count(const struct history *history);
 size_t history_redo_count(const struct history *history);

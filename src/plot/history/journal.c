@@ -142,7 +142,7 @@ static bool record_put(struct journal *journal, const struct text *record)
 	return false;
 }
 
-bool journal_add(struct journal *journal, struct gone gone, const struct plot *plot)
+bool journal_add(struct journal *journal, struct last_step last, const struct plot *plot)
 {
 	struct text words = TEXT_EMPTY, step = TEXT_EMPTY;
 	uint64_t sum;
@@ -150,7 +150,7 @@ bool journal_add(struct journal *journal, struct gone gone, const struct plot *p
 	journal->is_stopped |= !is_there(journal);
 	if (journal->is_stopped)
 		return false;
-	change_write(gone.step, plot, &words);
+	change_write(last.step, plot, &words);
 	sum = journal_text_step(&step, journal->sum, &words);
 	journal->is_stopped = !record_put(journal, &step);
 	journal->sum = sum;

@@ -37,7 +37,7 @@ bool journal_begin(struct journal *journal, const struct journal_place *place,
 bool journal_is_full(const struct journal *journal);
 /* Writes down a step, in one piece. False where it cannot grow, from then on: what is there holds
  * the steps before. */
-bool journal_add(struct journal *journal, struct gone gone, const struct plot *plot);
+bool journal_add(struct journal *journal, struct last_step last, const struct plot *plot);
 /* Puts what was written on the disk, where JOURNAL_SYNC_MS have passed since the last time; in how
  * many ms it is to be asked again, -1: when something was written. */
 int journal_sync(struct journal *journal);

@@ -238,7 +238,7 @@ static bool begin(struct store *store, const struct text *text, uint64_t sum,
 	return false;
 }
 
-/* Begins with a plot, and the step from it that was last gone, if there is one. */
+/* Begins with a plot, and with the words of the step from it, if there is one. */
 static bool begin_with(struct store *store, const struct plot *plot, const struct text *words,
 	struct file_error *error)
 {
@@ -255,22 +255,22 @@ static bool begin_with(struct store *store, const struct plot *plot, const struc
 }
 
 /* The first step begins a journal with the plot that it changed. */
-static bool begin_at_step(struct store *store, struct gone gone, const struct plot *plot,
+static bool begin_at_step(struct store *store, struct last_step last, const struct plot *plot,
 	struct file_error *error)
 {
 	struct plot before = { details_copy(&plot->details), ground_copy(&plot->ground) };
 	struct text words = TEXT_EMPTY;
 	bool done;
 
-	step_put(gone.step, &before, gone.side == STEP_AFTER ? STEP_BEFORE : STEP_AFTER);
-	change_write(gone.step, plot, &words);
+	step_put(last.step, &before, last.side == STEP_AFTER ? STEP_BEFORE : STEP_AFTER);
+	change_write(last.step, plot, &words);
 	done = begin_with(store, &before, &words, error);
 	text_fini(&words);
 	plot_fini(&before);
 	return done;
 }
 
-bool store_note(struct store *store, struct gone gone, const struct plot *plot,
+bool store_note(struct store *store, struct last_step last, const struct plot *plot,
 	struct file_error *error)
 {
 	struct journal *journal = &store->journal;
@@ -278,11 +278,11 @@ bool store_note(struct store *store, struct gone gone, const struct plot *plot,
 	if (store->access == STORE_LOOKS)
 		return true;
 	if (!journal->path)
-		return begin_at_step(store, gone, plot, error);
-	if (!journal_is_full(journal) && journal_add(journal, gone, plot))
+		return begin_at_step(store, last, plot, error);
+	if (!journal_is_full(journal) && journal_add(journal, last, plot))
 		return true;
 	/* Where it cannot be begun anew, it grows on. */
-	return begin_with(store, plot, NULL, error) || journal_add(journal, gone, plot);
+	return begin_with(store, plot, NULL, error) || journal_add(journal, last, plot);
 }
 
 bool store_hold(struct store *store, const struct plot *plot, struct file_error *error)

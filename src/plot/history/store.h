@@ -52,11 +52,11 @@ bool store_is_held(struct store *store);
 bool store_save(struct store *store, const struct plot *plot, struct file_error *error);
 /* Whether there was a place for a journal when the plot was opened. */
 bool store_has_place(const struct store *store);
-/* Writes down the step last gone, of which the plot is now at the other side. False, error saying
- * why, where that cannot be: what was written down then stays as it was. */
-bool store_note(struct store *store, struct gone gone, const struct plot *plot,
+/* Writes down the last step, which has made the plot what it is. False, error saying why, where
+ * that cannot be: what was written down then stays as it was. */
+bool store_note(struct store *store, struct last_step last, const struct plot *plot,
 	struct file_error *error);
-/* Begins the journal with the plot as it is, on the disk. As with store_note. */
+/* Begins the journal with the plot as it is, on the disk. False as with store_note. */
 bool store_hold(struct store *store, const struct plot *plot, struct file_error *error);
 /* journal_sync. */
 int store_sync(struct store *store);
