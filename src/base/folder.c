@@ -19,6 +19,7 @@ bool folder_make(const char *path)
 
 	for (char *slash = strchr(folder + 1, '/'); slash && done; slash = strchr(slash + 1, '/')) {
 		*slash = '\0';
+		/* EROFS may be said of a folder that is there. */
 		done = mkdir(folder, OWNER_ALONE) == 0 || errno == EEXIST || errno == EROFS;
 		*slash = '/';
 	}

@@ -88,6 +88,16 @@ void text_print(struct text *t, const char *format, ...)
 	va_end(list);
 }
 
+void text_add_sentence(struct text *t, const char *format, ...)
+{
+	va_list list;
+
+	text_add(t, t->length ? " " : "");
+	va_start(list, format);
+	text_vprint(t, format, list);
+	va_end(list);
+}
+
 char *text_take(struct text *t)
 {
 	char *taken = t->capacity ? t->bytes : memory_string("");

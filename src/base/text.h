@@ -28,6 +28,9 @@ void text_add_repeat(struct text *t, char c, size_t count);
 void text_print(struct text *t, const char *format, ...) __attribute__((format(printf, 2, 3)));
 void text_vprint(struct text *t, const char *format, va_list list)
 	__attribute__((format(printf, 2, 0)));
+/* Prints a sentence, with a blank before it where it is not the first. */
+void text_add_sentence(struct text *t, const char *format, ...)
+	__attribute__((format(printf, 2, 3)));
 /* Hands over what the text holds, to be passed to free(), and empties the text. */
 char *text_take(struct text *t);
 /* Moves what the text holds into the arena and frees the text. */

@@ -337,11 +337,11 @@ static void kept_say(const struct editor *editor, struct text *said)
 	const char *kept = store->journal.path ? store->journal.path : store->taken;
 
 	if (editor->unkept)
-		text_print(said, "%d %s lost: %s.", editor->unkept,
+		text_add_sentence(said, "%d %s lost: %s.", editor->unkept,
 			editor->unkept == 1 ? "stroke is" : "strokes are", editor->no_rescue.bytes);
 	if (kept)
-		text_print(said, "%s kept in %s and offered at the next start.",
-			editor->unkept ? " What came before is" :
+		text_add_sentence(said, "%s kept in %s and offered at the next start.",
+			editor->unkept ? "What came before is" :
 			"The plot is not saved: its work is", kept);
 }
 

@@ -131,6 +131,18 @@ START_TEST(a_list_has_commas_and_an_or)
 }
 END_TEST
 
+START_TEST(sentences_have_a_blank_between_them)
+{
+	struct text t = TEXT_EMPTY;
+
+	text_add_sentence(&t, "%d cells differ.", 12);
+	ck_assert_str_eq(t.bytes, "12 cells differ.");
+	text_add_sentence(&t, "So does the %s.", "title");
+	ck_assert_str_eq(t.bytes, "12 cells differ. So does the title.");
+	text_fini(&t);
+}
+END_TEST
+
 static const struct {
 	int64_t units;
 	int places;
@@ -214,6 +226,7 @@ Suite *test_suite(void)
 	tcase_add_test(growing, a_nul_is_added_like_any_byte);
 	tcase_add_test(growing, quotes_and_backslashes_are_escaped);
 	tcase_add_test(growing, a_list_has_commas_and_an_or);
+	tcase_add_test(growing, sentences_have_a_blank_between_them);
 	tcase_add_loop_test(number, a_decimal_has_no_trailing_zeros, 0, COUNT(decimals));
 	tcase_add_loop_test(number, a_number_is_rounded_and_never_minus_nought, 0, COUNT(numbers));
 	tcase_add_test(number, a_number_is_read_back_to_within_half_of_its_last_place);

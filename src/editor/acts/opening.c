@@ -33,13 +33,12 @@ static void say_all(struct editor *editor, const struct text *said)
 
 	text_add(&all, editor->message.bytes);
 	if (said->length)
-		text_print(&all, "%s%s", all.length ? " " : "", said->bytes);
+		text_add_sentence(&all, "%s", said->bytes);
 	if (editor->store.access == STORE_UNGUARDED)
-		text_print(&all, "%sNo lock can be had here: see that nobody else draws this plot.",
-			all.length ? " " : "");
+		text_add_sentence(&all,
+			"No lock can be had here: see that nobody else draws this plot.");
 	if (!editor->is_looking && !store_has_place(&editor->store))
-		text_print(&all, "%sNo rescue can be kept here: save often.",
-			all.length ? " " : "");
+		text_add_sentence(&all, "No rescue can be kept here: save often.");
 	editor_say(editor, "%s", all.bytes);
 	text_fini(&all);
 }
@@ -53,8 +52,8 @@ void opening_ask(struct editor *editor)
 	if (!editor->has_begun && !editor->is_over) {
 		editor->is_over = editor->spoilt || editor->is_looking || !begin_ask(editor);
 		if (!editor->is_over)
-			text_print(&said, "%sA new plot. b takes the raised bed in hand, %s lays "
-				"it.", said.length ? " " : "", acts_key(ACT_LAY));
+			text_add_sentence(&said, "A new plot. b takes the raised bed in hand, %s "
+				"lays it.", acts_key(ACT_LAY));
 	}
 	say_all(editor, &said);
 	text_fini(&said);

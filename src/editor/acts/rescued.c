@@ -6,19 +6,6 @@
 #include <stdlib.h>
 #include <time.h>
 
-/* Sentences one after the other. */
-static void tell(struct text *said, const char *format, ...) __attribute__((format(printf, 2, 3)));
-
-static void tell(struct text *said, const char *format, ...)
-{
-	va_list list;
-
-	text_add(said, said->length ? " " : "");
-	va_start(list, format);
-	text_vprint(said, format, list);
-	va_end(list);
-}
-
 /* ---- The question ---------------------------------------------------------------------------- */
 
 enum { TAKE_UP, DRAW_ON, LOOK, LEAVE, ANSWERS };
@@ -63,12 +50,12 @@ static int answers_find(const struct editor *editor, const struct rescue *rescue
 }
 
 /* There are some, or nothing would be asked. */
-static void tell_differences(struct text *said, const struct plot *plot, const struct plot *rescued)
+static void add_differences(struct text *said, const struct plot *plot, const struct plot *rescued)
 {
 	struct text words = TEXT_EMPTY;
 
 	differences_add(plot, rescued, &words);
-	tell(said, "%c%s.", toupper((unsigned char)words.bytes[0]), words.bytes + 1);
+	text_add_sentence(said, "%c%s.", toupper((unsigned char)words.bytes[0]), words.bytes + 1);
 	text_fini(&words);
 }
 
@@ -79,18 +66,18 @@ static const char *question_text(struct editor *editor, const struct rescue *res
 	struct text text = TEXT_EMPTY;
 
 	if (editor->spoilt)
-		tell(&text, "The plot cannot be read: %s.\nIts work of %s was rescued.",
-			editor->spoilt, when);
+		text_add_sentence(&text, "The plot cannot be read: %s.\nIts work of %s was "
+			"rescued.", editor->spoilt, when);
 	else if (is_alone)
-		tell(&text, "A session ended before this plot was saved. Its work of %s was "
-			"rescued.", when);
+		text_add_sentence(&text, "A session ended before this plot was saved. Its work of "
+			"%s was rescued.", when);
 	else
-		tell(&text, "This plot was written on %s, and work of %s was rescued.",
+		text_add_sentence(&text, "This plot was written on %s, and work of %s was rescued.",
 			time_said(editor, &editor->store.stamp.written, true), when);
 	if (editor->has_begun)
-		tell_differences(&text, editor->plot, &rescue->plot);
+		add_differences(&text, editor->plot, &rescue->plot);
 	if (rescue->state == JOURNAL_DAMAGED)
-		tell(&text, "Part of that work cannot be read.");
+		text_add_sentence(&text, "Part of that work cannot be read.");
 	return text_keep(&text, &editor->words);
 }
 
@@ -118,9 +105,9 @@ static void take_up(struct editor *editor, struct rescue *rescue, struct text *s
 	editor->has_begun = true;
 	free(editor->spoilt);
 	editor->spoilt = NULL;
-	tell(said, "The rescued work is taken up; it is not saved yet.");
+	text_add_sentence(said, "The rescued work is taken up; it is not saved yet.");
 	if (rescue->state == JOURNAL_DAMAGED)
-		tell(said, "The file that cannot be read whole is kept in %s.",
+		text_add_sentence(said, "The file that cannot be read whole is kept in %s.",
 			kept ? kept : rescue->path);
 	free(kept);
 }
@@ -130,10 +117,10 @@ static void set_aside(struct editor *editor, const struct rescue *rescue, struct
 	char *kept;
 
 	if (rescue_set_aside(&editor->store, rescue, &kept)) {
-		tell(said, "The rescued work is kept in %s.", kept);
+		text_add_sentence(said, "The rescued work is kept in %s.", kept);
 	} else {
 		editor->is_looking = true;
-		tell(said, "The rescued work could not be set aside: looking only.");
+		text_add_sentence(said, "The rescued work could not be set aside: looking only.");
 	}
 	free(kept);
 }
@@ -144,7 +131,7 @@ static void unreadable_aside(const struct editor *editor, const struct rescue *r
 	char *kept;
 
 	rescue_set_aside(&editor->store, rescue, &kept);
-	tell(said, "A rescue file cannot be read: %s. It is %s %s.", rescue->why.bytes,
+	text_add_sentence(said, "A rescue file cannot be read: %s. It is %s %s.", rescue->why.bytes,
 		kept ? "kept in" : "left in", kept ? kept : rescue->path);
 	free(kept);
 }
@@ -172,7 +159,7 @@ static bool ask_about(struct editor *editor, struct rescue *rescue, struct text 
 		return !editor->is_looking;
 	case LOOK:
 		editor->is_looking = true;
-		tell(said, "The plot as it was saved, to look at.");
+		text_add_sentence(said, "The plot as it was saved, to look at.");
 		return false;
 	default:
 		editor->is_over = true;
