@@ -1,10 +1,8 @@
 #include "editor/editor.h"
 #include "base/memory.h"
-#include "base/stop.h"
-#include "editor/price_book.h"
 #include "base/spell.h"
+#include "editor/price_book.h"
 #include "plot/edit/patch.h"
-#include "takeoff/takeoff.h"
 
 #include <assert.h>
 #include <stdarg.h>
@@ -171,80 +169,6 @@ void editor_drop_mark(struct editor *editor)
 struct rectangle editor_pegged(const struct editor *editor)
 {
 	return rectangle_between(editor->peg.x, editor->peg.y, editor->cursor.x, editor->cursor.y);
-}
-
-bool editor_is_counted(const struct editor *editor)
-{
-	return !editor->is_stale && !editor->has_news && editor->faults != FAULTS_UNKNOWN &&
-		editor->pages.pages[editor->page].is_made;
-}
-
-static bool faults_refresh(struct editor *editor)
-{
-	struct mirror mirror = mirror_of(editor->plot);
-	int64_t faults;
-
-	if (editor->faults != FAULTS_UNKNOWN)
-		return true;
-	faults = mirror_faults(&mirror, &editor->plot->ground);
-	if (stop_asked())
-		return false;
-	editor->faults = faults;
-	return true;
-}
-
-static bool takeoff_refresh(struct editor *editor)
-{
-	if (!editor->is_stale && !editor->has_news)
-		return true;
-	arena_clear(&editor->arena);
-	editor->is_stale = true;
-	price_book_refresh(editor);
-	if (!takeoff_compute(&editor->takeoff, &editor->arena, editor->plot,
-		editor->has_book ? &editor->book : NULL)) {
-		arena_clear(&editor->arena);
-		return false;
-	}
-	if (editor->has_news)
-		pages_renew(&editor->pages);
-	editor->is_stale = editor->has_news = false;
-	return true;
-}
-
-static bool page_refresh(struct editor *editor, int page)
-{
-	return pages_make(&editor->pages, page, &editor->takeoff, editor->plot);
-}
-
-bool editor_refresh(struct editor *editor)
-{
-	return faults_refresh(editor) && takeoff_refresh(editor) &&
-		page_refresh(editor, editor->page);
-}
-
-bool editor_refresh_pages(struct editor *editor)
-{
-	int page = 0;
-
-	assert(editor_is_counted(editor));
-	while (page < pages_count() && page_refresh(editor, page))
-		page++;
-	return page == pages_count();
-}
-
-int64_t editor_faults(struct editor *editor)
-{
-	faults_refresh(editor);
-	return editor->faults;
-}
-
-void editor_draw(struct editor *editor)
-{
-	if (!editor->has_moved)
-		return;
-	arena_clear(&editor->drawn);
-	editor->fences = fence_map_of(editor->plot, &editor->drawn);
-	editor->has_moved = false;
 }
 
 bool editor_stroke(struct editor *editor)

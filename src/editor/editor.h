@@ -105,7 +105,9 @@ void editor_drop_mark(struct editor *editor);
 /* The rectangle from peg to cursor. */
 struct rectangle editor_pegged(const struct editor *editor);
 
-/* Whether takeoff, faults and the page in the panel are there and hold. Where they are not, nobody
+/* What is computed from the plot: counting.c.
+ *
+ * Whether takeoff, faults and the page in the panel are there and hold. Where they are not, nobody
  * looks at them. */
 bool editor_is_counted(const struct editor *editor);
 /* Counts them, where they are not. False where it was stopped (base/stop.h). */
