@@ -1,8 +1,8 @@
 #include "base/stop.h"
+#include "base/clock.h"
 
 #include <stddef.h>
 #include <stdint.h>
-#include <time.h>
 
 enum { ASKS_A_LOOK = 16 }; /* the clock is looked at once in so many asks */
 
@@ -12,20 +12,12 @@ static bool is_raised;
 static unsigned asks;
 static int64_t next_ms;
 
-static int64_t now_ms(void)
-{
-	struct timespec now;
-
-	clock_gettime(CLOCK_MONOTONIC, &now);
-	return (int64_t)now.tv_sec * 1000 + now.tv_nsec / 1000000;
-}
-
 void stop_watch_by(struct stop_watch *watch)
 {
 	watching = watch;
 	is_raised = false;
 	asks = 0;
-	next_ms = watch && watch->every_ms ? now_ms() + watch->every_ms : 0;
+	next_ms = watch && watch->every_ms ? clock_ms() + watch->every_ms : 0;
 }
 
 static bool is_time(void)
@@ -36,7 +28,7 @@ static bool is_time(void)
 		return true;
 	if (++asks % ASKS_A_LOOK)
 		return false;
-	now = now_ms();
+	now = clock_ms();
 	if (now < next_ms)
 		return false;
 	next_ms = now + watching->every_ms;

@@ -164,20 +164,13 @@ static struct leg unpacked(uint64_t bits)
 		unpacked_part(bits) });
 }
 
-static int compare_packed(const void *a, const void *b)
-{
-	uint64_t one = *(const uint64_t *)a, other = *(const uint64_t *)b;
-
-	return (one > other) - (one < other);
-}
-
 void legs_sort(struct legs *legs)
 {
 	uint64_t *list = memory_new(legs->count, sizeof *list);
 
 	for (size_t i = 0; i < legs->count; i++)
 		list[i] = packed(legs->items[i]);
-	qsort(list, legs->count, sizeof *list, compare_packed);
+	qsort(list, legs->count, sizeof *list, compare_numbers);
 	for (size_t i = 0; i < legs->count; i++)
 		legs->items[i] = unpacked(list[i]);
 	free(list);

@@ -1,11 +1,11 @@
 #include "screen/keys.h"
+#include "base/clock.h"
 #include "screen/signals.h"
 #include "screen/terminal.h"
 
 #include <errno.h>
 #include <poll.h>
 #include <stdlib.h>
-#include <time.h>
 #include <unistd.h>
 
 /* What the terminal's description says of keys; the two that curses' authors took for the view
@@ -39,14 +39,6 @@ void keys_close(struct keys *keys)
 	text_fini(&keys->pasted);
 }
 
-static int64_t now_ms(void)
-{
-	struct timespec now;
-
-	clock_gettime(CLOCK_MONOTONIC, &now);
-	return (int64_t)now.tv_sec * 1000 + now.tv_nsec / 1000000;
-}
-
 /* Reads what has come. False where the line is gone: its end, not a wait that came to nothing. */
 static bool line_read(struct keys *keys)
 {
@@ -63,7 +55,7 @@ static bool line_read(struct keys *keys)
 		if (count <= 0)
 			return count < 0 && (errno == EINTR || errno == EAGAIN);
 		decode_add(d, (size_t)count);
-		keys->since_ms = now_ms();
+		keys->since_ms = clock_ms();
 	}
 	return true;
 }
@@ -72,7 +64,7 @@ static bool line_read(struct keys *keys)
 static int patience_left(const struct keys *keys)
 {
 	int patience = decode_patience(&keys->decoder);
-	int64_t left = patience - (now_ms() - keys->since_ms);
+	int64_t left = patience - (clock_ms() - keys->since_ms);
 
 	return patience < 0 ? -1 : left > 0 ? (int)left : 0;
 }
@@ -87,7 +79,7 @@ static int key_take(struct keys *keys)
 	key = decode_next(&keys->decoder);
 	if (key == PRESS_NOTHING && patience_left(keys) == 0) {
 		key = decode_silence(&keys->decoder);
-		keys->since_ms = now_ms();
+		keys->since_ms = clock_ms();
 	}
 	keys->point = keys->decoder.point;
 	return key;
@@ -147,7 +139,7 @@ int keys_look(const struct keys *keys)
 		return 1;
 	if (poll(&line, 1, 0) <= 0)
 		return 0;
-	return line.revents & (POLLHUP | POLLERR) ? -1 : 1;
+	return (line.revents & (POLLHUP | POLLERR)) ? -1 : 1;
 }
 
 bool keys_are_waiting(struct keys *keys)

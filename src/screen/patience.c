@@ -1,20 +1,11 @@
 #include "screen/patience.h"
-
-#include <time.h>
+#include "base/clock.h"
 
 enum { LOOK_MS = 5, SOON_MS = 60 };
 
-static int64_t now_ms(void)
-{
-	struct timespec now;
-
-	clock_gettime(CLOCK_MONOTONIC, &now);
-	return (int64_t)now.tv_sec * 1000 + now.tv_nsec / 1000000;
-}
-
 bool patience_was_long(const struct patience *patience)
 {
-	return now_ms() >= patience->soon_ms;
+	return clock_ms() >= patience->soon_ms;
 }
 
 static bool has_escape(struct keys *keys)
@@ -42,7 +33,7 @@ static bool is_over(struct stop_watch *watch)
 
 void patience_begin(struct patience *patience, struct keys *keys, enum until until)
 {
-	*patience = (struct patience){ { is_over, LOOK_MS }, keys, until, now_ms() + SOON_MS };
+	*patience = (struct patience){ { is_over, LOOK_MS }, keys, until, clock_ms() + SOON_MS };
 	stop_watch_by(&patience->watch);
 }
 

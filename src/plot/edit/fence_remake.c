@@ -1,5 +1,6 @@
 #include "plot/edit/fence_remake.h"
 #include "base/memory.h"
+#include "base/number.h"
 
 #include <assert.h>
 #include <stdint.h>
@@ -19,13 +20,6 @@ static uint64_t end_number(const struct end *ends, size_t i)
 {
 	assert(i <= UINT32_MAX);
 	return (uint64_t)ends[i].at.y << 48 | (uint64_t)ends[i].at.x << 32 | i;
-}
-
-static int compare_numbers(const void *a, const void *b)
-{
-	uint64_t one = *(const uint64_t *)a, other = *(const uint64_t *)b;
-
-	return (one > other) - (one < other);
 }
 
 /* The ends in order. */

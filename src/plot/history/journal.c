@@ -1,4 +1,5 @@
 #include "plot/history/journal.h"
+#include "base/clock.h"
 #include "base/folder.h"
 #include "base/memory.h"
 #include "base/temporary.h"
@@ -13,11 +14,6 @@
 
 /* ---- The disk -------------------------------------------------------------------------------- */
 
-static int64_t ms_between(const struct timespec *a, const struct timespec *b)
-{
-	return (int64_t)(b->tv_sec - a->tv_sec) * 1000 + (b->tv_nsec - a->tv_nsec) / 1000000;
-}
-
 void journal_flush(struct journal *journal)
 {
 	if (!journal->is_unsynced)
@@ -27,18 +23,15 @@ void journal_flush(struct journal *journal)
 	if (journal->is_new)
 		folder_sync(journal->path);
 	journal->is_unsynced = journal->is_new = false;
-	clock_gettime(CLOCK_MONOTONIC, &journal->synced);
+	journal->synced_ms = clock_ms();
 }
 
 int journal_sync(struct journal *journal)
 {
-	struct timespec now;
-	int64_t ago;
+	int64_t ago = clock_ms() - journal->synced_ms;
 
 	if (!journal->is_unsynced)
 		return -1;
-	clock_gettime(CLOCK_MONOTONIC, &now);
-	ago = ms_between(&journal->synced, &now);
 	if (ago < JOURNAL_SYNC_MS)
 		return (int)(JOURNAL_SYNC_MS - ago);
 	journal_flush(journal);

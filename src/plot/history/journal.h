@@ -19,7 +19,7 @@ struct journal {
 	bool is_stopped; /* it lacks a step, so no more may follow */
 	bool is_unsynced;
 	bool is_new;     /* its name is not on the disk yet */
-	struct timespec synced;
+	int64_t synced_ms; /* when it was put on the disk last; 0: never */
 };
 #define JOURNAL_NONE ((struct journal){ .fd = -1 })
 
