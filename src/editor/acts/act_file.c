@@ -109,18 +109,23 @@ static bool deliver(struct task *task)
 	return is_counted && !stop_asked();
 }
 
+/* False where it was given up. */
+static bool is_delivered(struct delivering *to, bool force)
+{
+	to->force = force;
+	return to->editor->asker->await(to->editor->asker, &to->task);
+}
+
 static bool takeoff_write(struct editor *editor, const char *path, struct fault *fault)
 {
 	struct delivering to = { { "Counting and writing the takeoff", deliver }, editor, path,
 		.force = false };
+	bool is_done = is_delivered(&to, false);
 	int snags;
-	bool is_done = editor->asker->await(editor->asker, &to.task);
 
 	if (is_done && to.delivery == DELIVERY_WOULD_REPLACE && may_write_over(editor,
-		to.error.sentence, "Leave that file alone")) {
-		to.force = true;
-		is_done = editor->asker->await(editor->asker, &to.task);
-	}
+		to.error.sentence, "Leave that file alone"))
+		is_done = is_delivered(&to, true);
 	if (!is_done)
 		return fault_set(fault, 0, "Given up: nothing is written.");
 	if (to.delivery != DELIVERY_DONE)
