@@ -1,7 +1,6 @@
 #include "base/stop.h"
 #include "base/clock.h"
 
-#include <stddef.h>
 #include <stdint.h>
 
 enum { ASKS_A_LOOK = 16 }; /* the clock is looked at once in so many asks */

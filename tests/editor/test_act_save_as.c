@@ -1,5 +1,6 @@
 /* A plot saved as another file, or copied to one: what goes along, what stays, what is asked. */
 
+#include "base/memory.h"
 #include "editor/acts/opening.h"
 #include "support/desk.h"
 #include "support/runner.h"
@@ -304,7 +305,7 @@ END_TEST
 static void book_name_set(const char *name)
 {
 	block_set(&editor_edit(&desk->editor)->details.head, HEAD_PRICES,
-		(struct value){ .set = true, .as.text = strdup(name) });
+		(struct value){ .set = true, .as.text = memory_string(name) });
 	editor_stroke(&desk->editor);
 	editor_refresh(&desk->editor);
 }

@@ -23,7 +23,7 @@ static bool is_later(const struct timespec *a, const struct timespec *b)
 static const char *time_said(struct editor *editor, const struct timespec *when, bool is_exact)
 {
 	char day[64];
-	struct tm local;
+	struct tm local = { 0 }; /* a file may claim a year that no calendar has */
 	size_t length;
 
 	localtime_r(&when->tv_sec, &local);
@@ -49,13 +49,14 @@ static int answers_find(const struct editor *editor, const struct rescue *rescue
 	return editor->has_begun ? 3 : 2;
 }
 
-/* There are some, or nothing would be asked. */
 static void add_differences(struct text *said, const struct plot *plot, const struct plot *rescued)
 {
 	struct text words = TEXT_EMPTY;
 
 	differences_add(plot, rescued, &words);
-	text_add_sentence(said, "%c%s.", toupper((unsigned char)words.bytes[0]), words.bytes + 1);
+	if (words.length)
+		text_add_sentence(said, "%c%s.", toupper((unsigned char)words.bytes[0]),
+			words.bytes + 1);
 	text_fini(&words);
 }
 

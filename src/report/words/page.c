@@ -1,5 +1,4 @@
 #include "report/words/page.h"
-#include "base/memory.h"
 #include "base/stop.h"
 #include "base/utf8.h"
 

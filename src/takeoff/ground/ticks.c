@@ -2,7 +2,6 @@
 #include "base/memory.h"
 #include "base/number.h"
 #include "base/sort.h"
-#include "base/stop.h"
 
 #include <assert.h>
 #include <stdlib.h>

@@ -3,7 +3,6 @@
 #include "base/stop.h"
 
 #include <stdlib.h>
-#include <string.h>
 
 /* The least cost from a corner back to corner 0, by the state there. */
 struct way_home {
