@@ -15,11 +15,20 @@
 #include <string.h>
 #include <sys/stat.h>
 #include <sys/wait.h>
+#include <time.h>
 #include <unistd.h>
 
 #define ROWS (const char *[])
 
 static char *folder, path[4200];
+
+/* In place of the system's: not all file systems take a time beyond all calendars. */
+static bool has_calendar = true;
+
+struct tm *localtime_r(const time_t *when, struct tm *local)
+{
+	return has_calendar ? gmtime_r(when, local) : NULL;
+}
 
 /* The court, copied to a folder of its own; nothing is opened yet. */
 static void court_lay_out(void)
@@ -357,6 +366,19 @@ START_TEST(at_the_same_time_the_plot_comes_first)
 }
 END_TEST
 
+START_TEST(a_time_that_is_in_no_calendar_is_unknown)
+{
+	struct desk *b;
+
+	leave_a_stroke();
+	has_calendar = false;
+	b = sit();
+	open_with(b, ROWS { "Take up the rescued work", NULL });
+	desk_asked(b, "Its work of an unknown time was rescued. 2 cells differ.");
+	desk_free(b);
+}
+END_TEST
+
 START_TEST(what_cannot_be_read_is_said_and_kept)
 {
 	struct desk *b;
@@ -596,6 +618,7 @@ static void add_rescue(TCase *rescue)
 	tcase_add_loop_test(rescue,
 		of_a_plot_that_was_written_since_and_rescued_work_the_later_comes_first, 0, 2);
 	tcase_add_test(rescue, at_the_same_time_the_plot_comes_first);
+	tcase_add_test(rescue, a_time_that_is_in_no_calendar_is_unknown);
 	tcase_add_test(rescue, what_cannot_be_read_is_said_and_kept);
 	tcase_add_test(rescue, a_file_of_an_earlier_version_is_offered_after_what_is_unreadable);
 	tcase_add_loop_test(rescue, a_plot_in_pieces_is_opened_where_its_work_was_rescued, 0, 2);

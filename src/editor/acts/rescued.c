@@ -23,10 +23,11 @@ static bool is_later(const struct timespec *a, const struct timespec *b)
 static const char *time_said(struct editor *editor, const struct timespec *when, bool is_exact)
 {
 	char day[64];
-	struct tm local = { 0 }; /* a file may claim a year that no calendar has */
+	struct tm local;
 	size_t length;
 
-	localtime_r(&when->tv_sec, &local);
+	if (!localtime_r(&when->tv_sec, &local))
+		return "an unknown time"; /* a file may claim any year */
 	length = strftime(day, sizeof day, "%d %b %Y, %H:%M", &local);
 	if (is_exact)
 		strftime(day + length, sizeof day - length, ":%S", &local);
