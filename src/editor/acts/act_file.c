@@ -10,9 +10,9 @@
 #include <stdlib.h>
 #include <string.h>
 
-static bool may_write_over(struct editor *editor, const char *sentence, const char *keep)
+bool act_may_write_over(struct editor *editor, const char *sentence)
 {
-	const char *const answers[] = { keep, "Write over it" };
+	static const char *const answers[] = { "Leave that file alone", "Write over it" };
 	const struct question question = { .text = sentence, .answers = answers, .count = 2 };
 
 	return editor->asker->choose(editor->asker, &question) == 1;
@@ -123,8 +123,8 @@ static bool takeoff_write(struct editor *editor, const char *path, struct fault 
 	bool is_done = is_delivered(&to, false);
 	int snags;
 
-	if (is_done && to.delivery == DELIVERY_WOULD_REPLACE && may_write_over(editor,
-		to.error.sentence, "Leave that file alone"))
+	if (is_done && to.delivery == DELIVERY_WOULD_REPLACE &&
+	    act_may_write_over(editor, to.error.sentence))
 		is_done = is_delivered(&to, true);
 	if (!is_done)
 		return fault_set(fault, 0, "Given up: nothing is written.");

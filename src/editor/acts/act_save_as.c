@@ -76,16 +76,16 @@ static void book_set(struct details *details, const char *full)
 
 static bool may_replace(struct editor *editor, const char *path)
 {
-	static const char *const answers[] = { "Leave that file alone", "Write over it" };
-	struct text words = TEXT_EMPTY;
-	struct question question = { .answers = answers, .count = 2 };
+	struct text sentence = TEXT_EMPTY;
+	bool may;
 
 	if (!file_stamp(path).exists)
 		return true;
-	spell(&words, path);
-	text_add(&words, " is there already.");
-	question.text = text_keep(&words, &editor->words);
-	return editor->asker->choose(editor->asker, &question) == 1;
+	spell(&sentence, path);
+	text_add(&sentence, " is there already.");
+	may = act_may_write_over(editor, sentence.bytes);
+	text_fini(&sentence);
+	return may;
 }
 
 /* The plot as it is to be in the new file. */

@@ -25,6 +25,9 @@ void act_say_outside(struct editor *editor, struct laid laid);
  * plot is saved then, be it in another file; else it was said why not. act_file.c. */
 bool act_save_plot(struct editor *editor);
 
+/* Asks whether to write over a file, of which the sentence says that it is there. act_file.c. */
+bool act_may_write_over(struct editor *editor, const char *sentence);
+
 /* "another session (process 1234)"; holder 0: without the process. acts.c. */
 const char *act_another_session(struct editor *editor, long holder);
 
