@@ -1,7 +1,6 @@
 #include "base/file.h"
+#include "base/fd_sink.h"
 #include "base/folder.h"
-#include "base/memory.h"
-#include "base/stop.h"
 #include "base/path.h"
 #include "base/temporary.h"
 
@@ -13,7 +12,7 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
-enum { PATH_SHOWN = 150 };
+enum { PATH_SHOWN = 150, PART_BYTES = 64 * 1024 };
 
 /* How much of a long path is shown: not half a character. */
 static int path_shown(const char *path)
@@ -56,7 +55,7 @@ static bool fail_kind(struct file_error *error, const char *act, const char *pat
 /* Reads to the end of fd, or to just over `most` bytes, into an empty text. */
 static bool read_all(int fd, size_t most, struct text *out)
 {
-	char buffer[65536];
+	char buffer[PART_BYTES];
 
 	for (;;) {
 		ssize_t got = read(fd, buffer, sizeof buffer);
@@ -101,21 +100,6 @@ bool file_read(const char *path, size_t most, struct text *out, struct file_erro
 	return done || fail_errno(error, "read", path);
 }
 
-bool file_put_all(int fd, const char *bytes, size_t length)
-{
-	while (length) {
-		ssize_t put = write(fd, bytes, length);
-
-		if (put < 0 && errno == EINTR)
-			continue;
-		if (put < 0)
-			return false;
-		bytes += put;
-		length -= (size_t)put;
-	}
-	return true;
-}
-
 /* Gives a new file the mode and, where that is allowed, the owner and group of another. */
 static bool mode_copy(int fd, const struct stat *like)
 {
@@ -158,53 +142,12 @@ static bool write_failed(const struct writing *w, const char *act)
 	return fail_errno(w->error, act, w->path);
 }
 
-enum { SINK_BYTES = 64 * 1024 };
-
-/* Into a file, in large pieces. */
-struct fd_sink {
-	struct sink sink; /* first */
-	int fd, cause;    /* cause: errno of the first failure, 0 without one */
-	size_t held;
-	char *bytes;
-};
-
-static void fd_flush(struct fd_sink *to)
-{
-	if (to->cause == 0 && stop_asked())
-		to->cause = ECANCELED; /* what comes is half of it */
-	if (to->cause == 0 && !file_put_all(to->fd, to->bytes, to->held))
-		to->cause = errno;
-	to->held = 0;
-}
-
-static void fd_write(struct sink *sink, const char *bytes, size_t length)
-{
-	struct fd_sink *to = (struct fd_sink *)sink;
-
-	while (length > 0 && to->cause == 0) {
-		size_t room = SINK_BYTES - to->held, part = length < room ? length : room;
-
-		memcpy(to->bytes + to->held, bytes, part);
-		to->held += part;
-		bytes += part;
-		length -= part;
-		if (to->held == SINK_BYTES)
-			fd_flush(to);
-	}
-}
-
 static bool content_write(const struct writing *w, int fd)
 {
-	struct fd_sink to = { .sink = { fd_write }, .fd = fd, .bytes = memory_new(SINK_BYTES, 1) };
+	struct fd_sink to = fd_sink(fd);
 
 	w->content->print(&to.sink, w->content->context);
-	fd_flush(&to);
-	free(to.bytes);
-	if (to.cause == 0 && fsync(fd) == 0)
-		return true;
-	if (to.cause)
-		errno = to.cause;
-	return false;
+	return fd_sink_end(&to) && fsync(fd) == 0;
 }
 
 /* Writes a new file and renames it over what has the name, or only where nothing has; errno says
@@ -272,13 +215,13 @@ static char *copy_keep(const struct writing *w)
 
 static bool bytes_copy(int from, int to)
 {
-	char buffer[SINK_BYTES];
+	char buffer[PART_BYTES];
 	ssize_t got;
 
 	while ((got = read(from, buffer, sizeof buffer)) != 0) {
 		if (got < 0 && errno == EINTR)
 			continue;
-		if (got < 0 || !file_put_all(to, buffer, (size_t)got))
+		if (got < 0 || !fd_put(to, buffer, (size_t)got))
 			return false;
 	}
 	return true;

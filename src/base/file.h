@@ -51,9 +51,6 @@ bool file_print(const char *path, const struct file_content *content, struct fil
 bool file_write_new(const char *path, const char *like, const struct text *text,
 	struct file_error *error);
 
-/* Writes all the bytes to an open file. errno says what failed. */
-bool file_put_all(int fd, const char *bytes, size_t length);
-
 /* Sets "cannot ACT PATH: WHY", a long path cut; returns false. errno stays. */
 bool file_fail(struct file_error *error, const char *act, const char *path, const char *why);
 

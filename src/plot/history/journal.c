@@ -1,5 +1,6 @@
 #include "plot/history/journal.h"
 #include "base/clock.h"
+#include "base/fd_sink.h"
 #include "base/folder.h"
 #include "base/memory.h"
 #include "base/temporary.h"
@@ -85,8 +86,7 @@ static int file_new(const struct journal_place *place, const struct text *text, 
 		return -1;
 	/* Where files cannot be locked, the process in their name has to do. */
 	(void)flock(new.fd, LOCK_EX | LOCK_NB);
-	if (!file_put_all(new.fd, text->bytes, text->length) ||
-	    (is_over && fdatasync(new.fd) < 0)) {
+	if (!fd_put(new.fd, text->bytes, text->length) || (is_over && fdatasync(new.fd) < 0)) {
 		temporary_drop(&new);
 		return -1;
 	}
