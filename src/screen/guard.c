@@ -45,6 +45,11 @@ void guard_hold(bool is_held)
 	guard.is_held = is_held;
 }
 
+bool guard_is_held(void)
+{
+	return guard.is_held;
+}
+
 /* Not waiting is a setting of the line, which others share: it has it for this moment only. */
 static void put(int fd, const char *bytes, size_t length)
 {

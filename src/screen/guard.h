@@ -14,6 +14,7 @@ void guard_close(void);
 void guard_bytes(const char *bytes, size_t length);
 /* Whether the program has the terminal: only then there is something to give back. */
 void guard_hold(bool is_held);
+bool guard_is_held(void);
 void guard_give_back(void);
 /* Whether standard error takes bytes: as a rule it is the same line. */
 bool guard_can_say(void);

@@ -52,7 +52,7 @@ static void note(int signal)
 static void crash(int signal)
 {
 	guard_give_back();
-	guard_say("\r\nparterre crashed. The next start offers what was not saved.\r\n");
+	guard_say("\r\nparterre crashed. The next start offers what could be kept.\r\n");
 	raise(signal); /* of which it dies: the handler is reset */
 }
 

@@ -60,7 +60,17 @@ static void exhausted(void)
 {
 	temporary_abandon();
 	guard_give_back();
-	guard_say("\r\nparterre: out of memory. The next start offers what was not saved.\r\n");
+	guard_say("\r\nparterre: out of memory. The next start offers what could be kept.\r\n");
+}
+
+/* Where it has no memory curses may end the program by itself. */
+static void ended_by_curses(void)
+{
+	if (!guard_is_held())
+		return;
+	guard_give_back();
+	guard_say("parterre: out of memory\r\n");
+	_Exit(2);
 }
 
 /* What is written when there is no time for curses: pasting, mouse, attributes, keypad, cursor, the
@@ -145,20 +155,19 @@ bool terminal_open(struct text *message)
 	/* These would hide the real size, and every change of it. */
 	unsetenv("LINES");
 	unsetenv("COLUMNS");
-	if (!is_kind_fit()) {
-		say_kind(message);
-		return false;
-	}
 	guard_open();
 	signals_open();
 	guard_hold(true);
-	if (!newterm(NULL, stdout, stdin)) {
+	memory_on_exhaustion(exhausted); /* curses changes the modes before it is ready */
+	atexit(ended_by_curses);
+	if (!is_kind_fit() || !newterm(NULL, stdout, stdin)) {
+		memory_on_exhaustion(NULL);
+		guard_give_back();
 		guard_close();
 		say_kind(message);
 		return false;
 	}
 	guard_set();
-	memory_on_exhaustion(exhausted);
 	draw_looks_open();
 	modes_set();
 	return true;
