@@ -443,6 +443,7 @@ START_TEST(what_can_be_read_of_a_damaged_journal_is_taken_up_and_the_file_is_kep
 	ck_assert_str_eq(rescue.why.bytes, "a step in it is damaged");
 	rescue_take(&store, &rescue, &kept);
 	ck_assert_str_eq(kept, in("court.plot.rescued"));
+	ck_assert(is_there(".court.plot.journal")); /* to be offered again after a kill */
 	ck_assert(store_hold(&store, &rescue.plot, &error));
 	ck_assert(is_there("court.plot.rescued"));
 	free(kept);

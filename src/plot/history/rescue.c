@@ -163,25 +163,40 @@ void rescue_fini(struct rescue *rescue)
 
 /* ---- What becomes of it ---------------------------------------------------------------------- */
 
+struct keeping {
+	const struct store *store;
+	const struct rescue *rescue;
+	bool stays; /* the file has its name still, until another takes its place */
+};
+
+/* A file that cannot be read whole, as it is. */
+static bool file_keep(const struct keeping *keeping, const char *name)
+{
+	const char *path = keeping->rescue->path;
+
+	if (keeping->stays && link(path, name) == 0)
+		return true;
+	return folder_rename_new(path, name);
+}
+
 /* The work as a plot, or the file as it is, under a name that nobody has. */
-static bool keep_as(const struct store *store, const struct rescue *rescue, const char *name)
+static bool keep_as(const struct keeping *keeping, const char *name)
 {
 	struct text bytes = TEXT_EMPTY;
 	struct file_error error;
 	bool done;
 
-	if (rescue->state != JOURNAL_WHOLE)
-		return folder_rename_new(rescue->path, name);
-	format_write(&rescue->plot, &bytes);
-	done = file_write_new(name, store->path, &bytes, &error);
+	if (keeping->rescue->state != JOURNAL_WHOLE)
+		return file_keep(keeping, name);
+	format_write(&keeping->rescue->plot, &bytes);
+	done = file_write_new(name, keeping->store->path, &bytes, &error);
 	text_fini(&bytes);
 	if (done)
-		rescue_drop(rescue);
+		rescue_drop(keeping->rescue);
 	return done;
 }
 
-static bool keep_in(const struct store *store, const struct rescue *rescue, char *name,
-	char **kept)
+static bool keep_in(const struct keeping *keeping, char *name, char **kept)
 {
 	for (int i = 1; name && i <= KEPT_MOST; i++) {
 		struct text numbered = TEXT_EMPTY;
@@ -190,7 +205,7 @@ static bool keep_in(const struct store *store, const struct rescue *rescue, char
 		if (i > 1)
 			text_print(&numbered, "-%d", i);
 		*kept = text_take(&numbered);
-		if (keep_as(store, rescue, *kept))
+		if (keep_as(keeping, *kept))
 			break;
 		free(*kept);
 		*kept = NULL;
@@ -201,14 +216,21 @@ static bool keep_in(const struct store *store, const struct rescue *rescue, char
 	return *kept != NULL;
 }
 
-bool rescue_set_aside(const struct store *store, const struct rescue *rescue, char **kept)
+static bool keep(const struct keeping *keeping, char **kept)
 {
+	const char *plot = keeping->store->path;
+
 	*kept = NULL;
 	/* Whatever else has the name of a journal is not ours to rename. */
-	if (!is_regular(rescue->path))
+	if (!is_regular(keeping->rescue->path))
 		return false;
-	return keep_in(store, rescue, path_beside(store->path, "", ".rescued"), kept) ||
-		keep_in(store, rescue, path_in_state(store->path, ".rescued"), kept);
+	return keep_in(keeping, path_beside(plot, "", ".rescued"), kept) ||
+		keep_in(keeping, path_in_state(plot, ".rescued"), kept);
+}
+
+bool rescue_set_aside(const struct store *store, const struct rescue *rescue, char **kept)
+{
+	return keep(&(struct keeping){ store, rescue, false }, kept);
 }
 
 void rescue_set_all_aside(const struct store *store, char **kept)
@@ -234,10 +256,9 @@ void rescue_set_all_aside(const struct store *store, char **kept)
 void rescue_take(struct store *store, const struct rescue *rescue, char **kept)
 {
 	*kept = NULL;
-	if (rescue->state == JOURNAL_DAMAGED) {
-		rescue_set_aside(store, rescue, kept);
+	if (rescue->state == JOURNAL_DAMAGED &&
+	    !keep(&(struct keeping){ store, rescue, true }, kept))
 		return;
-	}
 	free(store->taken);
 	store->taken = memory_string(rescue->path);
 }
