@@ -198,6 +198,21 @@ START_TEST(what_cannot_be_written_is_said_and_nothing_moves)
 }
 END_TEST
 
+START_TEST(where_it_cannot_be_written_it_is_said_too_what_was_set_aside_for_it)
+{
+	char rescued[4600];
+
+	ck_assert_int_eq(mkdir(other, 0700), 0);
+	snprintf(rescued, sizeof rescued, "%s/.other.plot.rescue", desk->folder);
+	file_write_text(rescued, holds(desk->path));
+	ANSWER(typed, "Write over it", "");
+	desk_do(desk, ACT_SAVE_AS);
+	ck_assert_ptr_nonnull(strstr(desk->fault, "it is a directory"));
+	ck_assert_ptr_nonnull(strstr(desk->fault, "Work rescued for that file before is kept in "));
+	ck_assert(is_there("other.plot.rescued"));
+}
+END_TEST
+
 START_TEST(a_plot_that_another_session_draws_is_left_to_it)
 {
 	struct store session = another_session(other);
@@ -376,6 +391,8 @@ Suite *test_suite(void)
 	tcase_add_test(files, a_free_name_beside_the_plot_is_offered);
 	tcase_add_loop_test(files, a_file_that_is_there_is_asked_about, 0, 2);
 	tcase_add_test(files, what_cannot_be_written_is_said_and_nothing_moves);
+	tcase_add_test(files,
+		where_it_cannot_be_written_it_is_said_too_what_was_set_aside_for_it);
 	tcase_add_loop_test(files, a_plot_that_another_session_draws_is_left_to_it, 0, 2);
 	tcase_add_test(files, a_session_of_which_nothing_is_known_has_no_number);
 	tcase_add_test(files, the_plots_own_file_is_saved_by_save_as_and_takes_no_copy);

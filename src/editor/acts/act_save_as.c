@@ -103,10 +103,17 @@ static bool plot_write(struct editor *editor, struct store *next, const char *fu
 	return done || fault_set(fault, 0, "%s.", error.sentence);
 }
 
+/* Where work is that was rescued for the new file before. */
+static void say_kept(struct text *said, const char *kept)
+{
+	if (kept)
+		text_print(said, " Work rescued for that file before is kept in %s.", kept);
+}
+
 static void say_written(struct editor *editor, const char *how, const char *path, const char *kept)
 {
-	editor_say(editor, "%s %s.%s%s", how, path,
-		kept ? " Work rescued for that file before is kept in " : "", kept ? kept : "");
+	editor_say(editor, "%s %s.", how, path);
+	say_kept(&editor->message, kept);
 }
 
 /* Writes to the file of `next`. Unless a copy is wanted the editor goes on with that, and `next`
@@ -120,6 +127,7 @@ static bool write_to(const struct writing *writing, struct store *next, const ch
 	/* Else the writing would take it away. */
 	rescue_set_all_aside(next, &kept);
 	if (!plot_write(editor, next, full, fault)) {
+		say_kept(&fault->words, kept);
 		free(kept);
 		return false;
 	}
