@@ -8,6 +8,9 @@
 #include <sys/file.h>
 #include <unistd.h>
 
+/* Some file systems give a file another number at each look: its name is then never ours. */
+enum { TRIES_MOST = 1000 };
+
 static long holder_of(int fd)
 {
 	char digits[32] = "";
@@ -40,7 +43,7 @@ enum store_access lock_take(struct lock *lock, const char *name)
 	int fd;
 
 	*lock = (struct lock){ .fd = -1 };
-	while ((fd = file_open(name)) >= 0) {
+	for (int tries = 0; tries < TRIES_MOST && (fd = file_open(name)) >= 0; tries++) {
 		bool is_ours = flock(fd, LOCK_EX | LOCK_NB) == 0;
 		bool is_held = !is_ours && errno == EWOULDBLOCK;
 		bool is_current = file_is_at(fd, name);
