@@ -3,6 +3,7 @@
  *
  *	FAULT_KIND    "memory": malloc, calloc, realloc; "file": calls on files under FAULT_FOLDER
  *	FAULT_AT      the how-manieth of these, from 1; 0: none
+ *	FAULT_LASTS   "1": all that follow fail as well
  *	FAULT_ERROR   the number of the error it fails with; 0: the program is killed before it
  *	FAULT_COUNT   a file for the count of such calls when the program ends; may be unset
  *
@@ -23,7 +24,7 @@
 #include <unistd.h>
 
 static struct {
-	bool is_read, is_memory;
+	bool is_read, is_memory, lasts;
 	const char *folder;
 	long at, count;
 	int error;
@@ -33,11 +34,13 @@ static struct {
 static void plan_read(void)
 {
 	const char *kind = getenv("FAULT_KIND"), *at = getenv("FAULT_AT");
+	const char *lasts = getenv("FAULT_LASTS");
 	const char *error = getenv("FAULT_ERROR");
 
 	plan.is_read = true;
 	plan.is_memory = kind && strcmp(kind, "memory") == 0;
 	plan.folder = kind && strcmp(kind, "file") == 0 ? getenv("FAULT_FOLDER") : NULL;
+	plan.lasts = lasts && strcmp(lasts, "1") == 0;
 	plan.at = at ? strtol(at, NULL, 10) : 0;
 	plan.error = error ? (int)strtol(error, NULL, 10) : 0;
 }
@@ -58,7 +61,8 @@ __attribute__((destructor)) static void count_write(void)
 /* Counts one more call; true, errno set, where it is to fail. */
 static bool is_due(void)
 {
-	if (++plan.count != plan.at)
+	plan.count++;
+	if (plan.at == 0 || plan.count < plan.at || (plan.count > plan.at && !plan.lasts))
 		return false;
 	if (plan.error == 0)
 		kill(getpid(), SIGKILL);

@@ -18,6 +18,7 @@ void faults_begin(const struct fault_plan *plan)
 	setenv("FAULT_AT", number, 1);
 	snprintf(number, sizeof number, "%d", plan->error);
 	setenv("FAULT_ERROR", number, 1);
+	setenv("FAULT_LASTS", plan->lasts ? "1" : "0", 1);
 	setenv("FAULT_COUNT", count_path, 1);
 	setenv("LD_PRELOAD", shim, 1);
 	free(shim);
@@ -27,6 +28,21 @@ void faults_end(void)
 {
 	unsetenv("LD_PRELOAD");
 	unlink(count_path);
+}
+
+const char *const *faults_environment(void)
+{
+	static const char *const names[] = { "FAULT_KIND", "FAULT_FOLDER", "FAULT_AT",
+		"FAULT_ERROR", "FAULT_LASTS", "FAULT_COUNT", "LD_PRELOAD" };
+	enum { NAMES = sizeof names / sizeof *names };
+	static char lines[NAMES][4200];
+	static const char *environment[NAMES + 1];
+
+	for (int i = 0; i < NAMES; i++) {
+		snprintf(lines[i], sizeof lines[i], "%s=%s", names[i], getenv(names[i]));
+		environment[i] = lines[i];
+	}
+	return environment;
 }
 
 long faults_count(void)

@@ -353,11 +353,23 @@ void terminal_hang_up(struct terminal *t)
 
 /* Waiting */
 
-void terminal_read(struct terminal *t, long deadline, const char *claim)
+bool terminal_is_over(struct terminal *t)
+{
+	return t->is_over;
+}
+
+bool terminal_goes_on(struct terminal *t, long deadline, const char *claim)
 {
 	if (terminal_pump(t, deadline - now_ms()))
-		return;
-	if (t->is_over || now_ms() >= deadline)
+		return true;
+	if (!t->is_over && now_ms() >= deadline)
+		give_up(t, claim);
+	return !t->is_over;
+}
+
+void terminal_read(struct terminal *t, long deadline, const char *claim)
+{
+	if (!terminal_goes_on(t, deadline, claim))
 		give_up(t, claim);
 }
 

@@ -110,6 +110,17 @@ void terminal_wait_gone(struct terminal *t, const char *text);
 			terminal_read(t, until_, #expression);                       \
 	while (0)
 
+/* The same, but the program's end is an end of the wait as well. */
+#define terminal_until_end(t, expression)                                            \
+	do                                                                           \
+		for (long until_ = terminal_deadline();                              \
+		     !(expression) && terminal_goes_on(t, until_, #expression);)     \
+			;                                                            \
+	while (0)
+
+/* Whether the program has closed the line: it has ended. */
+bool terminal_is_over(struct terminal *t);
+
 /* Waits until the program has written nothing for 60 ms; what it wrote since the last time. Use
  * it to count bytes, not to wait for something to happen. */
 struct traffic terminal_settle(struct terminal *t);
@@ -140,5 +151,7 @@ void terminal_print(struct terminal *t);
  * which fails the test with the claim if that time is past or the program has ended. */
 long terminal_deadline(void);
 void terminal_read(struct terminal *t, long deadline, const char *claim);
+/* For terminal_until_end: as terminal_read, but false where the program has ended. */
+bool terminal_goes_on(struct terminal *t, long deadline, const char *claim);
 
 #endif
