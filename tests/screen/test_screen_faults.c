@@ -1,6 +1,6 @@
 /* Every allocation and every call on a file of a session fails in turn, and the program is killed
- * at every call on a file: what the screen has shown is in the plot or offered at the next start, the
- * plot is the old one or the new one, and the terminal is given back. */
+ * at every call on a file: what the screen has shown is in the plot or offered at the next start,
+ * the plot is the old one or the new one, and the terminal is given back. */
 
 #include "plot/history/rescue.h"
 #include "support/faults.h"
@@ -361,8 +361,8 @@ static void try_all(const struct scenario *scenario, struct fault_plan plan, int
 START_TEST(where_memory_runs_out_strokes_and_terminal_are_safe)
 {
 	if (faults_work())
-		try_all(&scenarios[_i],
-			(struct fault_plan){ .is_memory = true, .lasts = true, .error = ENOMEM }, 8);
+		try_all(&scenarios[_i], (struct fault_plan){ .is_memory = true, .lasts = true,
+			.error = ENOMEM }, 8);
 }
 END_TEST
 
