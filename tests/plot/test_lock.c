@@ -6,10 +6,10 @@
 #include <sys/stat.h>
 
 /* In place of the C library's own. */
-int stat(const char *path, struct stat *status)
+int lstat(const char *path, struct stat *status)
 {
 	static ino_t looks;
-	int done = lstat(path, status);
+	int done = stat(path, status);
 
 	status->st_ino += ++looks;
 	return done;
