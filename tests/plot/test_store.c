@@ -293,6 +293,16 @@ START_TEST(a_dash_is_standard_input_and_is_named_so)
 }
 END_TEST
 
+START_TEST(a_plot_whose_file_is_a_dash_is_never_read_from_standard_input)
+{
+	struct store store;
+
+	store_open(&store, "-");
+	ck_assert_str_eq(store.path, "./-");
+	store_close(&store);
+}
+END_TEST
+
 START_TEST(what_was_saved_is_loaded)
 {
 	struct store store = saved();
@@ -688,6 +698,7 @@ Suite *test_suite(void)
 	add_lock(lock);
 	tcase_add_test(reading, what_cannot_be_read_is_told_in_one_line);
 	tcase_add_test(reading, a_dash_is_standard_input_and_is_named_so);
+	tcase_add_test(reading, a_plot_whose_file_is_a_dash_is_never_read_from_standard_input);
 	tcase_add_test(reading, what_was_saved_is_loaded);
 	tcase_add_test(reading, a_change_outside_is_noticed);
 	tcase_add_test(reading, the_same_bytes_are_no_change_whatever_else_became_of_the_file);

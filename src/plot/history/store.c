@@ -67,6 +67,8 @@ void store_open(struct store *store, const char *path)
 {
 	char *name;
 
+	/* "-" alone would be standard input, the terminal, where the file is read again. */
+	path = strcmp(path, "-") == 0 ? "./-" : path;
 	*store = (struct store){ .path = memory_string(path), .journal = JOURNAL_NONE,
 		.stamp = file_stamp(path) };
 	name = lock_name(store);

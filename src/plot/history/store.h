@@ -31,7 +31,7 @@ struct store {
 bool store_read(const char *path, struct plot *plot, struct text *message);
 
 /* Takes the lock if it is free, and removes what killed processes left half written. Cannot fail.
- * The file need not exist. */
+ * The file need not exist; "-" is a file of that name. */
 void store_open(struct store *store, const char *path);
 /* Lets go of the lock and removes its file; the journal stays. */
 void store_close(struct store *store);
