@@ -213,6 +213,18 @@ START_TEST(where_it_cannot_be_written_it_is_said_too_what_was_set_aside_for_it)
 }
 END_TEST
 
+START_TEST(that_there_can_be_no_lock_for_the_new_file_is_said)
+{
+	char lock[4600];
+
+	snprintf(lock, sizeof lock, "%s/.other.plot.lock", desk->folder);
+	ck_assert_int_eq(mkdir(lock, 0700), 0);
+	ANSWER(typed);
+	desk_do(desk, ACT_SAVE_AS);
+	desk_says(desk, "No lock can be had here");
+}
+END_TEST
+
 START_TEST(a_plot_that_another_session_draws_is_left_to_it)
 {
 	struct store session = another_session(other);
@@ -391,6 +403,7 @@ Suite *test_suite(void)
 	tcase_add_test(files, a_free_name_beside_the_plot_is_offered);
 	tcase_add_loop_test(files, a_file_that_is_there_is_asked_about, 0, 2);
 	tcase_add_test(files, what_cannot_be_written_is_said_and_nothing_moves);
+	tcase_add_test(files, that_there_can_be_no_lock_for_the_new_file_is_said);
 	tcase_add_test(files,
 		where_it_cannot_be_written_it_is_said_too_what_was_set_aside_for_it);
 	tcase_add_loop_test(files, a_plot_that_another_session_draws_is_left_to_it, 0, 2);

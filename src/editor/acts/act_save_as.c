@@ -135,6 +135,7 @@ static bool write_to(const struct writing *writing, struct store *next, const ch
 	free(kept);
 	if (writing->is_copy)
 		return true;
+	act_add_lacks(next, &editor->message);
 	if (full) {
 		book_set(&editor_edit(editor)->details, full);
 		editor_stroke(editor);

@@ -2,6 +2,7 @@
 #include "editor/acts/acts.h"
 #include "base/memory.h"
 #include "editor/acts/rescued.h"
+#include "editor/acts/shared.h"
 #include "editor/sheets/begin.h"
 
 bool opening_read(struct editor *editor, struct text *message)
@@ -26,6 +27,15 @@ bool opening_read(struct editor *editor, struct text *message)
 	return true;
 }
 
+void act_add_lacks(const struct store *store, struct text *said)
+{
+	if (store->access == STORE_UNGUARDED)
+		text_add_sentence(said,
+			"No lock can be had here: see that nobody else draws this plot.");
+	if (!store_has_place(store))
+		text_add_sentence(said, "No rescue can be kept here: save often.");
+}
+
 /* Says what may go wrong, and what was said before, in front of the rest. */
 static void say_all(struct editor *editor, const struct text *said)
 {
@@ -34,11 +44,8 @@ static void say_all(struct editor *editor, const struct text *said)
 	text_add(&all, editor->message.bytes);
 	if (said->length)
 		text_add_sentence(&all, "%s", said->bytes);
-	if (editor->store.access == STORE_UNGUARDED)
-		text_add_sentence(&all,
-			"No lock can be had here: see that nobody else draws this plot.");
-	if (!editor->is_looking && !store_has_place(&editor->store))
-		text_add_sentence(&all, "No rescue can be kept here: save often.");
+	if (!editor->is_looking)
+		act_add_lacks(&editor->store, &all);
 	editor_say(editor, "%s", all.bytes);
 	text_fini(&all);
 }

@@ -31,6 +31,9 @@ bool act_may_write_over(struct editor *editor, const char *sentence);
 /* "another session (process 1234)"; holder 0: without the process. acts.c. */
 const char *act_another_session(struct editor *editor, long holder);
 
+/* Adds that there can be no lock, or no rescue, where the file is. opening.c. */
+void act_add_lacks(const struct store *store, struct text *said);
+
 /* "cell differs from its image", of one or of several. act_mirror.c. */
 const char *act_differ_words(int64_t cells);
 
