@@ -20,7 +20,8 @@ void faults_begin(const struct fault_plan *plan)
 	setenv("FAULT_ERROR", number, 1);
 	setenv("FAULT_LASTS", plan->lasts ? "1" : "0", 1);
 	setenv("FAULT_COUNT", count_path, 1);
-	setenv("LD_PRELOAD", shim, 1);
+	if (faults_work())
+		setenv("LD_PRELOAD", shim, 1);
 	free(shim);
 }
 
