@@ -11,6 +11,7 @@ enum { LACKING_NONE = -1 };
 
 struct filling {
 	struct front front; /* first */
+	const char *keys[9];  /* the front's: it is drawn anew while a key is waited for */
 	struct sheet *sheet;
 	int at;               /* the field that the cursor is in */
 	struct typing typing; /* what that field says, while it is typed */

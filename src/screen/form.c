@@ -11,8 +11,10 @@ static bool is_last(const struct filling *filling)
 static void filling_open(struct filling *filling, struct sheet *sheet)
 {
 	*filling = (struct filling){ .front = { .state = STATE_FORM, .draw = filling_draw },
+		.keys = { "Up Down", "go", "Enter", NULL, "Esc", "leave", NULL },
 		.sheet = sheet, .typing = TYPING_EMPTY, .lacking = LACKING_NONE, .said = TEXT_EMPTY,
 		.fault = { .words = TEXT_EMPTY, .offer = TEXT_EMPTY } };
+	filling->front.keys = filling->keys;
 	filling_go(filling, 0);
 }
 
@@ -93,12 +95,12 @@ static bool enter(struct filling *filling)
 
 static void filling_show(struct stage *stage, struct filling *filling)
 {
-	const char *keys[9] = { "Up Down", "go", "Enter", "next", "Esc", "leave", NULL };
+	const char **keys = filling->keys;
 
-	if (is_last(filling))
-		keys[3] = filling->sheet->done;
+	keys[3] = is_last(filling) ? filling->sheet->done : "next";
 	if (filling->fault.offer.length)
 		keys[3] = "take it";
+	keys[6] = NULL;
 	if (filling_is_choice(filling)) {
 		keys[6] = "Space";
 		keys[7] = "another word";
@@ -106,7 +108,6 @@ static void filling_show(struct stage *stage, struct filling *filling)
 		keys[6] = "PgDn";
 		keys[7] = "to the end";
 	}
-	filling->front.keys = keys;
 	stage_show(stage, &filling->front);
 }
 

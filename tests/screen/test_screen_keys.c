@@ -297,6 +297,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(pastes, a_paste_in_marks_is_never_a_stroke, 0, STATES);
 	tcase_add_loop_test(pastes, a_paste_without_marks_into_a_list_or_sheet_is_never_a_stroke, 0,
 		5);
+	tcase_set_timeout(pastes, 120); /* under sanitizers */
 	tcase_add_test(pastes, a_paste_without_marks_at_rest_is_keys_that_can_be_taken_back);
 	return suite;
 }

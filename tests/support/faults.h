@@ -21,7 +21,7 @@ const char *const *faults_environment(void);
 /* How many such calls the program made that ended last; 0 where it was killed. */
 long faults_count(void);
 
-/* False in a build with sanitizers, which have a memory of their own: no call fails there, and there
+/* False in a build with sanitizers, whose memory is their own: no call fails there, so there
  * is nothing to test. */
 bool faults_work(void);
 
