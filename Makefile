@@ -94,7 +94,7 @@ $(B)/tests/faults/faults.so: tests/faults/faults.c Makefile | ready
 check: all tests
 	@B='$(B)' tests/run $(call program,$(TESTS))
 
-# Half an hour: the full counts, sanitizers, static analysis, fuzzing.
+# An hour or more: the full counts, sanitizers, static analysis, fuzzing.
 check-all: all tests
 	@MAKE='$(MAKE)' B='$(B)' tests/all
 
