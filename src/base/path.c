@@ -26,6 +26,13 @@ char *path_parent(const char *path)
 	return length ? memory_bytes(path, length) : memory_string(".");
 }
 
+size_t path_stem(const char *path, const char *ending)
+{
+	size_t length = strlen(path), end = strlen(ending);
+
+	return length >= end && strcmp(path + length - end, ending) == 0 ? length - end : length;
+}
+
 char *path_followed(const char *path)
 {
 	char target[PATH_MAX];

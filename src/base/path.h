@@ -8,6 +8,8 @@
 size_t path_folder(const char *path);
 /* That directory, to be opened: "." where there is none. */
 char *path_parent(const char *path);
+/* Length of path without the ending, such as ".plot"; all of it where it has another. */
+size_t path_stem(const char *path, const char *ending);
 /* Where path leads by way of symbolic links, though the last one may not exist yet. NULL with errno
  * where the links lead in a circle. */
 char *path_followed(const char *path);

@@ -743,6 +743,23 @@ START_TEST(a_name_is_looked_for_in_the_folder_of_the_file_that_gives_it)
 }
 END_TEST
 
+START_TEST(a_path_without_its_ending)
+{
+	static const struct {
+		const char *path;
+		size_t stem;
+	} paths[] = {
+		{ "court.plot", 5 }, { "a/b.plot", 3 }, { "court", 5 }, { "court.plots", 11 },
+		{ "court.Plot", 10 }, { "a.plot/b", 8 }, { "a.plot.plot", 6 }, { ".plot", 0 },
+		{ "", 0 },
+	};
+
+	for (size_t i = 0; i < sizeof paths / sizeof *paths; i++)
+		ck_assert_msg(path_stem(paths[i].path, ".plot") == paths[i].stem, "%s",
+			paths[i].path);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("file");
@@ -767,5 +784,6 @@ Suite *test_suite(void)
 	tcase_add_test(name, the_folder_of_a_bare_name_is_where_one_stands);
 	tcase_add_test(name, a_name_beside_a_file_is_the_same_by_all_links_to_it);
 	tcase_add_test(name, a_name_is_looked_for_in_the_folder_of_the_file_that_gives_it);
+	tcase_add_test(name, a_path_without_its_ending);
 	return suite;
 }

@@ -233,16 +233,23 @@ START_TEST(a_line_that_takes_no_bytes_does_not_hold_the_end_up)
 }
 END_TEST
 
+/* At the court, after a command of the shell that starts the program in its own place. */
+static void sit_under(struct table *at, const char *command)
+{
+	char line[5000];
+
+	table_lay_out(at, "court.plot");
+	snprintf(line, sizeof line, "%s; exec " BUILD_FOLDER "/parterre %s", command, at->plot);
+	at->t = terminal_new(&(struct launch){
+		.argv = (const char *[]){ "/bin/bash", "-c", line, NULL } });
+	table_wait(at->t);
+}
+
 START_TEST(a_line_that_is_gone_is_a_hang_up_even_where_those_are_ignored)
 {
 	struct table at;
-	char line[5000];
 
-	table_lay_out(&at, "court.plot");
-	snprintf(line, sizeof line, "trap '' HUP; exec " BUILD_FOLDER "/parterre %s", at.plot);
-	at.t = terminal_new(&(struct launch){
-		.argv = (const char *[]){ "/bin/bash", "-c", line, NULL } });
-	table_wait(at.t);
+	sit_under(&at, "trap '' HUP");
 	terminal_keys(at.t, "S space");
 	terminal_wait(at.t, "not saved");
 	terminal_hang_up(at.t);
@@ -255,14 +262,8 @@ END_TEST
 START_TEST(ignored_signals_stay_ignored)
 {
 	struct table at;
-	char line[5000];
 
-	table_lay_out(&at, "court.plot");
-	snprintf(line, sizeof line, "trap '' TERM USR1; exec " BUILD_FOLDER "/parterre %s",
-		at.plot);
-	at.t = terminal_new(&(struct launch){
-		.argv = (const char *[]){ "/bin/bash", "-c", line, NULL } });
-	table_wait(at.t);
+	sit_under(&at, "trap '' TERM USR1");
 	terminal_signal(at.t, SIGTERM);
 	terminal_signal(at.t, SIGUSR1);
 	terminal_signal(at.t, SIGINT);
@@ -363,13 +364,8 @@ END_TEST
 START_TEST(a_limit_of_the_size_of_files_is_a_full_disk)
 {
 	struct table at;
-	char line[5000];
 
-	table_lay_out(&at, "court.plot");
-	snprintf(line, sizeof line, "ulimit -f 0; exec " BUILD_FOLDER "/parterre %s", at.plot);
-	at.t = terminal_new(&(struct launch){
-		.argv = (const char *[]){ "/bin/bash", "-c", line, NULL } });
-	table_wait(at.t);
+	sit_under(&at, "ulimit -f 0");
 	terminal_keys(at.t, "space");
 	terminal_wait(at.t, "not saved");
 	terminal_keys(at.t, "$");

@@ -64,6 +64,13 @@ static void save(struct table *at)
 	terminal_wait(at->t, "Saved in");
 }
 
+static void set_and_save(struct table *at)
+{
+	terminal_keys(at->t, "pagedown enter");
+	terminal_wait(at->t, "Set; Backspace");
+	save(at);
+}
+
 /* ---- Many texts, in many ways ---------------------------------------------------------------- */
 
 static void paste(struct table *at, const char *text)
@@ -205,9 +212,7 @@ START_TEST(the_most_is_said_while_typing_and_no_more_is_taken)
 	terminal_wait(at.t, "Name: 60 characters are the most; what comes after is left out.");
 	terminal_keys(at.t, "enter");
 	terminal_wait(at.t, "Name: not all that came is in it. Enter takes it so.");
-	terminal_keys(at.t, "pagedown enter");
-	terminal_wait(at.t, "Set; Backspace");
-	save(&at);
+	set_and_save(&at);
 	ck_assert(file_says(&at, name.bytes));
 	text_fini(&name);
 	table_leave(&at);
@@ -266,9 +271,7 @@ START_TEST(a_paste_too_long_is_refused_whole_and_answered_at_once)
 	terminal_type(at.t, "er");
 	terminal_keys(at.t, "enter");
 	terminal_wait(at.t, "Name: not all that came is in it.");
-	terminal_keys(at.t, "pagedown enter");
-	terminal_wait(at.t, "Set; Backspace");
-	save(&at);
+	set_and_save(&at);
 	ck_assert(file_says(&at, "Newer"));
 	text_fini(&words);
 	table_leave(&at);
@@ -308,9 +311,7 @@ START_TEST(a_character_that_hides_is_shown_and_can_be_taken_out)
 	terminal_wait(at.t, "Name        Her?bs");
 	terminal_keys(at.t, "left left backspace");
 	terminal_wait(at.t, "Name        Herbs");
-	terminal_keys(at.t, "pagedown enter");
-	terminal_wait(at.t, "Set; Backspace");
-	save(&at);
+	set_and_save(&at);
 	ck_assert(file_says(&at, "Herbs"));
 	table_leave(&at);
 }
@@ -413,9 +414,7 @@ START_TEST(a_field_that_cannot_be_shown_is_left_whole)
 	paste(&at, "y");
 	field_go_to(at.t, "Courses");
 	terminal_type(at.t, "2");
-	terminal_keys(at.t, "pagedown enter");
-	terminal_wait(at.t, "Set; Backspace");
-	save(&at);
+	set_and_save(&at);
 	ck_assert(file_says(&at, u8"Caf\u00E9 \u5EAD"));
 	table_check_file(&at, u8"  note \"na\u00EFf\"\n");
 	table_check_file(&at, "  courses 2\n");
@@ -433,9 +432,7 @@ START_TEST(a_field_that_cannot_be_shown_is_emptied_by_its_key_and_typed_anew)
 	terminal_keys(at.t, "ctrl-u");
 	terminal_wait(at.t, "Name                ");
 	terminal_type(at.t, "Garden");
-	terminal_keys(at.t, "pagedown enter");
-	terminal_wait(at.t, "Set; Backspace");
-	save(&at);
+	set_and_save(&at);
 	ck_assert(file_says(&at, "Garden"));
 	table_leave(&at);
 }

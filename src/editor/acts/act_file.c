@@ -1,3 +1,4 @@
+#include "base/path.h"
 #include "base/stop.h"
 #include "prices/prices.h"
 #include "report/deliver.h"
@@ -8,7 +9,6 @@
 #include "editor/sheets/sheet_ask.h"
 
 #include <stdlib.h>
-#include <string.h>
 
 bool act_may_write_over(struct editor *editor, const char *sentence)
 {
@@ -61,13 +61,6 @@ static void act_save(struct editor *editor)
 	act_save_plot(editor);
 }
 
-static bool ends_in(const char *name, const char *ending)
-{
-	size_t length = strlen(name), end = strlen(ending);
-
-	return length >= end && strcmp(name + length - end, ending) == 0;
-}
-
 /* For programs, where the file's name ends in .json. */
 static void print_json(struct sink *out, const void *context)
 {
@@ -97,8 +90,8 @@ struct delivering {
 static bool deliver(struct task *task)
 {
 	struct delivering *to = (struct delivering *)task;
-	const struct file_content content = { ends_in(to->path, ".json") ? print_json : print_text,
-		to->editor };
+	bool is_json = to->path[path_stem(to->path, ".json")];
+	const struct file_content content = { is_json ? print_json : print_text, to->editor };
 	char *book = prices_path(to->editor->plot, to->editor->store.path);
 	const struct delivery_from from = { to->editor->store.path, book };
 	bool is_counted = editor_refresh(to->editor);
@@ -155,11 +148,9 @@ static bool takeoff_accept(struct sheet *sheet, struct fault *fault)
 
 static void act_takeoff(struct editor *editor)
 {
-	static const struct value_rule file_name = { .kind = VALUE_TEXT, .least = 1, .most = 4000 };
 	const char *plot = editor->store.path;
-	size_t length = strlen(plot) - (ends_in(plot, ".plot") ? strlen(".plot") : 0);
-	const struct field_spec file = { .label = "File", .rule = &file_name, .required = true,
-		.typed = arena_print(&editor->words, "%.*s.txt", (int)length, plot) };
+	const struct field_spec file = sheet_file(arena_print(&editor->words, "%.*s.txt",
+		(int)path_stem(plot, ".plot"), plot));
 
 	sheet_ask(editor, &(struct sheet_spec){ .title = "Write the takeoff to a file",
 		.done = "write it", .fields = &file, .count = 1, .accept = takeoff_accept,

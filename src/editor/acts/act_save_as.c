@@ -1,4 +1,5 @@
 #include "base/memory.h"
+#include "base/path.h"
 #include "base/spell.h"
 #include "base/utf8.h"
 #include "editor/acts/act_groups.h"
@@ -198,12 +199,10 @@ static bool path_accept(struct sheet *sheet, struct fault *fault)
 static const char *free_name(struct editor *editor)
 {
 	const char *path = editor->store.path, *name = path;
-	size_t length = strlen(path), ending = strlen(".plot");
 
-	if (length > ending && strcmp(path + length - ending, ".plot") == 0)
-		length -= ending;
 	for (int i = 2; i < NAMES_TRIED; i++) {
-		name = arena_print(&editor->words, "%.*s-%d.plot", (int)length, path, i);
+		name = arena_print(&editor->words, "%.*s-%d.plot", (int)path_stem(path, ".plot"),
+			path, i);
 		if (!file_stamp(name).exists)
 			break;
 	}
@@ -212,9 +211,7 @@ static const char *free_name(struct editor *editor)
 
 static void ask(struct writing *writing, const char *title, const char *done)
 {
-	static const struct value_rule file_name = { .kind = VALUE_TEXT, .least = 1, .most = 4000 };
-	const struct field_spec file = { .label = "File", .rule = &file_name, .required = true,
-		.typed = free_name(writing->editor) };
+	const struct field_spec file = sheet_file(free_name(writing->editor));
 
 	sheet_ask(writing->editor, &(struct sheet_spec){ .title = title, .done = done,
 		.fields = &file, .count = 1, .accept = path_accept, .owner = writing });

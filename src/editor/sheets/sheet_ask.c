@@ -3,6 +3,14 @@
 
 #include <stdlib.h>
 
+struct field_spec sheet_file(const char *typed)
+{
+	static const struct value_rule name = { .kind = VALUE_TEXT, .least = 1, .most = 4000 };
+
+	return (struct field_spec){ .label = "File", .rule = &name, .required = true,
+		.typed = typed };
+}
+
 bool sheet_ask(struct editor *editor, const struct sheet_spec *spec)
 {
 	struct sheet sheet;

@@ -14,6 +14,9 @@ struct field_spec {
 	const char *unset;
 };
 
+/* A field for the name of a file, which has to be there; `typed` is offered. */
+struct field_spec sheet_file(const char *typed);
+
 /* As in struct sheet. */
 struct sheet_spec {
 	const char *title, *done;
