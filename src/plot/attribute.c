@@ -25,6 +25,32 @@ const struct attribute_row *attribute_row(enum attribute a)
 	return &table->rows[a - table->first];
 }
 
+const struct value *attribute_preset(enum attribute a, enum units units)
+{
+	const struct attribute_row *row = attribute_row(a);
+
+	return units == UNITS_METRIC && row->metric.set ? &row->metric : &row->preset;
+}
+
+bool attribute_is_rounder(enum attribute a)
+{
+	return attribute_row(a)->metric.set || attribute_row(a)->derived_metric;
+}
+
+const char *attribute_derived(enum attribute a, enum units units)
+{
+	const struct attribute_row *row = attribute_row(a);
+
+	return units == UNITS_METRIC && row->derived_metric ? row->derived_metric : row->derived;
+}
+
+const char *attribute_source(enum attribute a, enum units units)
+{
+	const struct attribute_row *row = attribute_row(a);
+
+	return units == UNITS_METRIC && row->metric.set ? NULL : row->source;
+}
+
 const char *block_keyword(enum block_kind block)
 {
 	return tables[block]->keyword;

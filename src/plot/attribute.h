@@ -17,26 +17,34 @@ enum attribute {
 	HEAD_TITLE, HEAD_UNITS, HEAD_CELL, HEAD_NORTH, HEAD_SITE, HEAD_MIRROR, HEAD_AXIS,
 	HEAD_PRICES,
 	ALLOW_KERF, ALLOW_FIT, ALLOW_SHORTEST, ALLOW_INSIDE, ALLOW_BREAKAGE, ALLOW_SETTLEMENT,
-	ALLOW_BEADS, ALLOW_CARTRIDGE,
+	ALLOW_BEADS, ALLOW_CARTRIDGE, ALLOW_ADHESIVE_SPARE,
 	ALLOW_TOPSOIL, ALLOW_SOD, ALLOW_SUBSOIL, ALLOW_FROST, ALLOW_HELD, ALLOW_TAMPER,
 	ALLOW_SWELL_TOPSOIL, ALLOW_SWELL_LOAM, ALLOW_SWELL_CLAY, ALLOW_SWELL_SAND,
+	ALLOW_SHRINK,
 	ALLOW_COMPACTION_FINES, ALLOW_COMPACTION_CLEAN, ALLOW_STONE_SPARE, ALLOW_TURF_SPARE,
 	ALLOW_SEED, ALLOW_DENSITY_STONE, ALLOW_DENSITY_SOIL, ALLOW_DENSITY_COMPOST,
 	ALLOW_DENSITY_MULCH, ALLOW_DENSITY_SPOIL,
 	ALLOW_BARROW_VOLUME, ALLOW_BARROW_WEIGHT, ALLOW_PICKUP_WEIGHT,
 	ALLOW_TRUCK_VOLUME, ALLOW_TRUCK_WEIGHT, ALLOW_TRUCK_STEP,
 	ALLOW_FABRIC_WIDTH, ALLOW_FABRIC_LENGTH, ALLOW_FABRIC_LAP, ALLOW_FABRIC_END_LAP,
-	ALLOW_FABRIC_OFFCUT, ALLOW_FABRIC_PINS, ALLOW_LINER_TURN, ALLOW_EDGING_PIECE,
-	ALLOW_EDGING_SPIKE, ALLOW_CONCRETE_BAG, ALLOW_POST_STOCK,
-	BED_BUILD, BED_BLOCK, BED_DENSITY, BED_COURSES, BED_CAP, BED_EMBED, BED_INSIDE, BED_BASE,
-	BED_REACH, BED_LINER, BED_FREEBOARD, BED_MULCH, BED_MIX, BED_PREPARE, BED_AMEND,
+	ALLOW_FABRIC_OFFCUT, ALLOW_FABRIC_PINS, ALLOW_LINER_TURN, ALLOW_LINER_WIDTH,
+	ALLOW_LINER_LENGTH, ALLOW_LINER_LAP, ALLOW_EDGING_PIECE, ALLOW_EDGING_SPIKE,
+	ALLOW_CONCRETE_BAG, ALLOW_POST_STOCK,
+	ALLOW_CREW, ALLOW_DAY,
+	ALLOW_PATH_CLEAR, ALLOW_BARROW_CLEAR, ALLOW_ARM, ALLOW_LAWN_CLEAR, ALLOW_LAWN_SOIL,
+	ALLOW_SOIL_LEAST, ALLOW_FLOOR_STONE, ALLOW_WALL_ABOVE, ALLOW_WALL_FOOTING,
+	ALLOW_SLENDER, ALLOW_SLENDER_LONG, ALLOW_FIXTURE_SLENDER, ALLOW_GATE_CLEAR,
+	ALLOW_FENCE_HIGH,
+	BED_BUILD, BED_BLOCK, BED_JOINT, BED_DENSITY, BED_COURSES, BED_CAP, BED_EMBED, BED_INSIDE,
+	BED_BASE, BED_REACH, BED_REACH_IN, BED_LINER, BED_FREEBOARD, BED_MULCH, BED_MIX, BED_PREPARE, BED_AMEND,
 	BED_REPLACE, PATH_BASE, PATH_SURFACE, PATH_STONE, PATH_FABRIC, PATH_EDGING,
 	LAWN_COVER, LAWN_TOPSOIL, LAWN_THICKNESS,
 	FIXTURE_HEIGHT, FIXTURE_BASE,
-	FENCE_HEIGHT, FENCE_SECTION, FENCE_POST, FENCE_GAP, FENCE_RAILS, FENCE_DEPTH, FENCE_HOLE,
-	FENCE_GRAVEL, FENCE_INSET, FENCE_GATE_GAPS, FENCE_LEAF
+	FENCE_HEIGHT, FENCE_SECTION, FENCE_POST, FENCE_GATE_POST, FENCE_GAP, FENCE_RAILS,
+	FENCE_DEPTH, FENCE_HOLE, FENCE_GRAVEL, FENCE_INSET, FENCE_GATE_GAPS, FENCE_LEAF,
+	FENCE_LEAF_FROM
 };
-enum { ATTRIBUTES = FENCE_LEAF + 1 };
+enum { ATTRIBUTES = FENCE_LEAF_FROM + 1 };
 
 /* Four-way has the bits of both others; half-turn, alone, has none of them. */
 enum mirror_kind { MIRROR_OFF, MIRROR_LEFT_RIGHT, MIRROR_TOP_BOTTOM, MIRROR_FOUR_WAY,
@@ -48,12 +56,14 @@ enum { CHOICE_NO, CHOICE_YES };
 enum subsoil { SUBSOIL_LOAM, SUBSOIL_CLAY, SUBSOIL_SAND };
 enum tamper { TAMPER_PLATE, TAMPER_HAND };
 enum stone_grading { STONE_FINES, STONE_CLEAN };
+enum leaf_from { LEAF_BOUGHT, LEAF_OFFCUT };
 
 /* The sheets that share out the attributes of allow. */
 enum allow_sheet {
-	SHEET_WALLS, SHEET_GROUND, SHEET_STONE, SHEET_HAULING, SHEET_FABRIC, SHEET_POSTS
+	SHEET_WALLS, SHEET_GROUND, SHEET_STONE, SHEET_HAULING, SHEET_FABRIC, SHEET_POSTS,
+	SHEET_CREW, SHEET_SNAGS
 };
-enum { ALLOW_SHEETS = SHEET_POSTS + 1 };
+enum { ALLOW_SHEETS = SHEET_SNAGS + 1 };
 
 /* What must be there for an attribute to matter. */
 enum subject {
@@ -75,15 +85,24 @@ struct attribute_row {
 	struct value preset;
 	const char *derived;
 	const char *source;     /* of the default; NULL: common practice, no published source */
-	/* A rounder value for what is new in a metric plot, as a plot spells it: common
-	 * practice, no published source; NULL: the default. */
-	const char *metric;
+	/* A rounder default of a metric plot, common practice without a published source; unset:
+	 * the same default. */
+	struct value metric;
+	const char *derived_metric; /* in place of `derived` in a metric plot; NULL: the same */
 	enum allow_sheet sheet; /* of an attribute of allow */
 	enum subject subject;
 	bool required;
 };
 
 const struct attribute_row *attribute_row(enum attribute a);
+/* The default in a plot of these units; unset where there is none, or it is derived. */
+const struct value *attribute_preset(enum attribute a, enum units units);
+/* Whether its default in a metric plot is another than in an imperial one. */
+bool attribute_is_rounder(enum attribute a);
+/* How a derived default is found; NULL for all others. */
+const char *attribute_derived(enum attribute a, enum units units);
+/* The source of the default; NULL: common practice, no published source. */
+const char *attribute_source(enum attribute a, enum units units);
 enum block_kind attribute_block(enum attribute a);
 /* The keyword of a block: "allow", "bed" ...; NULL for the head. */
 const char *block_keyword(enum block_kind block);

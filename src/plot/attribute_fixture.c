@@ -4,9 +4,8 @@
 #define AT(name) [FIXTURE_##name - FIXTURE_HEIGHT]
 
 static const struct attribute_row rows[] = {
-	AT(HEIGHT) = { "height", "Height", LENGTH(0, METRES(30)), IS_LENGTH(0),
-		.subject = SUBJECT_NONE },
-	AT(BASE) = { "base", "Base", DEPTH, IS_LENGTH(INCHES(4)), .metric = "100 mm" },
+	AT(HEIGHT) = { "height", "Height", LENGTH(0, METRES(30)), IS_LENGTH(0) },
+	AT(BASE) = { "base", "Base", DEPTH, IS_LENGTH(INCHES(4)), .metric = IS_LENGTH(MM(100)) },
 };
 
 const struct attribute_table fixture_attributes = ATTRIBUTE_TABLE("fixture", FIXTURE_HEIGHT, rows);

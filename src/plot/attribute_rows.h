@@ -6,6 +6,7 @@
 
 #define INCHES(n) ((n) * NM_PER_INCH)
 #define METRES(n) ((n) * NM_PER_M)
+#define MM(n) ((n) * NM_PER_MM)
 #define PERCENTS(n) ((n) * MILLION)
 
 /* What may be read. */
@@ -18,12 +19,15 @@
 	.most = 100000 * MILLION, .quantity = (quantity_) }
 #define DENSITY { .kind = VALUE_AMOUNT, .least = MILLION, .most = 10000 * MILLION, \
 	.quantity = QUANTITY_DENSITY }
-#define FACTOR { .kind = VALUE_DECIMAL, .least = MILLION, .most = 2 * MILLION }
+#define DECIMAL(least_, most_) { .kind = VALUE_DECIMAL, .least = (least_), .most = (most_) }
+#define FACTOR DECIMAL(MILLION, 2 * MILLION)
 
-/* The default. */
+/* A default. */
 #define IS_LENGTH(n) { .set = true, .as.length = (n) }
 #define IS_NUMBER(n) { .set = true, .as.number = (n) }
-#define IS_AMOUNT(n, unit_) { .set = true, .as.amount = { (n) * MILLION, (unit_) } }
+#define IS_AMOUNT(n, unit_) IS_MILLIONTHS((n) * MILLION, (unit_))
+#define IS_MILLIONTHS(n, unit_) { .set = true, .as.amount = { (n), (unit_) } }
+#define IS_SIZE(along, across, up) { .set = true, .as.size = { (along), (across), (up) } }
 
 /* The rows of a block, in the order of their identities from `first` on. */
 struct attribute_table {

@@ -118,19 +118,3 @@ double block_share(const struct block *block, enum attribute a)
 {
 	return (double)block_number(block, a) / (double)MILLION / 100;
 }
-
-void block_set_metric(struct block *block)
-{
-	for (enum attribute a = block_first(block->kind); a <= block_last(block->kind); a++) {
-		const char *words = attribute_row(a)->metric;
-		struct scan s = scan_start(words, words ? strlen(words) : 0, 1);
-		struct value value = { .set = false };
-		struct diag d;
-		bool is_good = words &&
-			value_scan(&s, &attribute_row(a)->rule, UNITS_METRIC, &value, &d);
-
-		assert(is_good == (words != NULL)); /* the rows' values are */
-		if (is_good)
-			block_set(block, a, value);
-	}
-}

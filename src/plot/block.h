@@ -29,7 +29,8 @@ void block_add_note(struct block *block, char *text);
 const struct value *block_value(const struct block *block, enum attribute a);
 /* Sets (or, by an unset value, unsets) an attribute; takes over what value owns. */
 void block_set(struct block *block, enum attribute a, struct value value);
-/* The value that holds: the plot's, else the default. Not for attributes with derived defaults. */
+/* The value that holds: the block's, else the default of an imperial plot; a block in force
+ * (prices/in_force.h) has its values set. Not for attributes with derived defaults. */
 const struct value *block_effective(const struct block *block, enum attribute a);
 nm block_length(const struct block *block, enum attribute a);
 int64_t block_number(const struct block *block, enum attribute a);
@@ -37,9 +38,5 @@ int64_t block_number(const struct block *block, enum attribute a);
 double block_amount(const struct block *block, enum attribute a);
 /* A percentage as a share: 0.05 for 5 %. */
 double block_share(const struct block *block, enum attribute a);
-
-/* Sets the rounder values that a new block of a metric plot begins with; all others stay as they
- * are. */
-void block_set_metric(struct block *block);
 
 #endif

@@ -1,6 +1,6 @@
 #include "takeoff/takeoff.h"
 #include "base/stop.h"
-#include "prices/allow.h"
+#include "prices/in_force.h"
 
 #include <string.h>
 
@@ -63,12 +63,12 @@ bool takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot
 	const struct book *book)
 {
 	struct takeoff *t = out;
-	struct basis basis = { .arena = arena, .plot = plot, .survey = &t->survey,
-		.allow = allow_in_force(arena, plot, book), .snags = &t->snags };
+	struct basis basis = { .arena = arena, .plot = &t->plot, .survey = &t->survey,
+		.allow = &t->plot.details.allow, .snags = &t->snags };
 
-	*t = (struct takeoff){ .allow = basis.allow, .book = book,
-		.snags = { .arena = arena, .survey = &t->survey } };
-	survey_plot(&t->survey, arena, plot);
+	*t = (struct takeoff){ .plot = plot_in_force(arena, plot, book), .book = book,
+		.allow = basis.allow, .snags = { .arena = arena, .survey = &t->survey } };
+	survey_plot(&t->survey, arena, &t->plot);
 	if (stop_asked())
 		return false;
 	walls_compute(t, &basis);

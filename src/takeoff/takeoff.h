@@ -19,9 +19,9 @@
 #include "takeoff/work.h"
 
 struct takeoff {
+	struct plot plot; /* in force (prices/in_force.h): what the takeoff is of */
 	struct survey survey;
-	/* in force: the plot's, else the price book's, else the default */
-	const struct block *allow;
+	const struct block *allow; /* of that plot */
 	nm surface;                /* height of paths, from fill_surface: walls and fixtures
 	                              depend on it */
 	struct areas areas;

@@ -1,7 +1,5 @@
-/* Laws of the table of attributes, and blocks that hold their values. */
-#include "plot/block.h"
-#include "base/memory.h"
-#include "support/details.h"
+/* Laws of the table of attributes. */
+#include "plot/attribute.h"
 #include "support/runner.h"
 
 #include <ctype.h>
@@ -33,10 +31,10 @@ START_TEST(a_keyword_is_there_once_in_its_block)
 	enum block_kind block = attribute_block(a);
 
 	ck_assert(attribute_find(block, row->keyword, strlen(row->keyword), &found));
-	ck_assert_int_eq(found, a);
+	ck_assert_int_eq(found, a == FENCE_LEAF_FROM ? FENCE_LEAF : a);
 	for (enum attribute other = block_first(block); other <= block_last(block); other++)
-		ck_assert_msg(other == a || strcmp(attribute_row(other)->keyword,
-			row->keyword) != 0,
+		ck_assert_msg(found != a || other == a || other == FENCE_LEAF_FROM ||
+			strcmp(attribute_row(other)->keyword, row->keyword) != 0,
 			"%s twice", row->keyword);
 	/* Not in part, and nothing beyond the length is looked at. */
 	ck_assert(!attribute_find(block, row->keyword, strlen(row->keyword) - 1, &found));
@@ -97,62 +95,134 @@ END_TEST
  * write it, so that a slip in the table's arithmetic shows. */
 static const struct {
 	enum attribute attribute;
-	const char *text;
+	const char *text, *metric; /* NULL: the same value in metric plots */
 } defaults[] = {
-	{ HEAD_NORTH, "0" }, { HEAD_MIRROR, "off" },
-	{ ALLOW_KERF, "1/8 in" }, { ALLOW_FIT, "1/8 in" }, { ALLOW_SHORTEST, "3 in" },
-	{ ALLOW_INSIDE, "8 in" }, { ALLOW_BREAKAGE, "5 %" }, { ALLOW_SETTLEMENT, "15 %" },
-	{ ALLOW_BEADS, "2" }, { ALLOW_CARTRIDGE, "30 ft" },
-	{ ALLOW_TOPSOIL, "0 in" }, { ALLOW_SOD, "2 in" }, { ALLOW_SUBSOIL, "loam" },
-	{ ALLOW_FROST, "0 in" }, { ALLOW_HELD, "none" }, { ALLOW_TAMPER, "plate" },
-	{ ALLOW_SWELL_TOPSOIL, "25 %" }, { ALLOW_SWELL_LOAM, "25 %" }, { ALLOW_SWELL_CLAY, "40 %" },
-	{ ALLOW_SWELL_SAND, "12 %" }, { ALLOW_COMPACTION_FINES, "1.2" },
-	{ ALLOW_COMPACTION_CLEAN, "1.05" }, { ALLOW_STONE_SPARE, "5 %" },
-	{ ALLOW_TURF_SPARE, "5 %" },
-	{ ALLOW_SEED, "6 lb/1000 sq ft" }, { ALLOW_DENSITY_STONE, "2700 lb/cu yd" },
-	{ ALLOW_DENSITY_SOIL, "2000 lb/cu yd" }, { ALLOW_DENSITY_COMPOST, "1100 lb/cu yd" },
-	{ ALLOW_DENSITY_MULCH, "600 lb/cu yd" }, { ALLOW_DENSITY_SPOIL, "2100 lb/cu yd" },
-	{ ALLOW_BARROW_VOLUME, "6 cu ft" }, { ALLOW_BARROW_WEIGHT, "300 lb" },
-	{ ALLOW_PICKUP_WEIGHT, "1500 lb" }, { ALLOW_TRUCK_VOLUME, "10 cu yd" },
-	{ ALLOW_TRUCK_WEIGHT, "20000 lb" }, { ALLOW_TRUCK_STEP, "0.5 cu yd" },
-	{ ALLOW_FABRIC_WIDTH, "6 ft" }, { ALLOW_FABRIC_LENGTH, "100 ft" },
-	{ ALLOW_FABRIC_LAP, "6 in" },
-	{ ALLOW_FABRIC_END_LAP, "1 ft" }, { ALLOW_FABRIC_OFFCUT, "3 ft" },
-	{ ALLOW_FABRIC_PINS, "3 ft" },
-	{ ALLOW_LINER_TURN, "6 in" }, { ALLOW_EDGING_PIECE, "8 ft" },
-	{ ALLOW_EDGING_SPIKE, "2 ft" },
-	{ ALLOW_CONCRETE_BAG, "0.6 cu ft" }, { ALLOW_POST_STOCK, "1 ft" },
-	{ BED_BUILD, "raised" }, { BED_BLOCK, "16 in x 8 in x 6 in" },
-	{ BED_DENSITY, "135 lb/cu ft" },
-	{ BED_COURSES, "3" }, { BED_CAP, "none" }, { BED_INSIDE, "undug" }, { BED_BASE, "4 in" },
-	{ BED_REACH, "6 in" }, { BED_LINER, "yes" },
-	{ BED_FREEBOARD, "1 1/2 in" }, { BED_MULCH, "2 in" }, { BED_MIX, "topsoil 1, compost 1" },
-	{ BED_PREPARE, "8 in" }, { BED_AMEND, "2 in" }, { BED_REPLACE, "no" },
-	{ PATH_BASE, "4 in" }, { PATH_SURFACE, "1 1/2 in" },
-	{ PATH_STONE, "fines" }, { PATH_FABRIC, "yes" }, { PATH_EDGING, "yes" },
-	{ LAWN_COVER, "turf" }, { LAWN_TOPSOIL, "2 in" },
-	{ LAWN_THICKNESS, "3/4 in" },
-	{ FIXTURE_HEIGHT, "0 in" }, { FIXTURE_BASE, "4 in" },
-	{ FENCE_HEIGHT, "3 ft" }, { FENCE_SECTION, "8 ft" }, { FENCE_POST, "3 1/2 in" },
-	{ FENCE_GAP, "2 in" }, { FENCE_RAILS, "2" }, { FENCE_GRAVEL, "6 in" },
-	{ FENCE_GATE_GAPS, "1 1/4 in" }, { FENCE_LEAF, "4 ft" },
+	{ HEAD_NORTH, "0", NULL },
+	{ HEAD_MIRROR, "off", NULL },
+	{ ALLOW_KERF, "1/8 in", "3 mm" },
+	{ ALLOW_FIT, "1/8 in", "3 mm" },
+	{ ALLOW_SHORTEST, "4 in", "100 mm" },
+	{ ALLOW_INSIDE, "8 in", "200 mm" },
+	{ ALLOW_BREAKAGE, "5 %", NULL },
+	{ ALLOW_BEADS, "2", NULL },
+	{ ALLOW_CARTRIDGE, "30 ft", "9 m" },
+	{ ALLOW_ADHESIVE_SPARE, "10 %", NULL },
+	{ ALLOW_TOPSOIL, "0 in", NULL },
+	{ ALLOW_SOD, "2 in", "50 mm" },
+	{ ALLOW_SUBSOIL, "loam", NULL },
+	{ ALLOW_FROST, "0 in", NULL },
+	{ ALLOW_HELD, "none", NULL },
+	{ ALLOW_TAMPER, "plate", NULL },
+	{ ALLOW_SWELL_TOPSOIL, "25 %", NULL },
+	{ ALLOW_SWELL_LOAM, "25 %", NULL },
+	{ ALLOW_SWELL_CLAY, "40 %", NULL },
+	{ ALLOW_SWELL_SAND, "12 %", NULL },
+	{ ALLOW_SHRINK, "0.9", NULL },
+	{ ALLOW_COMPACTION_FINES, "1.2", NULL },
+	{ ALLOW_COMPACTION_CLEAN, "1.05", NULL },
+	{ ALLOW_STONE_SPARE, "5 %", NULL },
+	{ ALLOW_SEED, "6 lb/1000 sq ft", "30 g/m2" },
+	{ ALLOW_DENSITY_STONE, "2700 lb/cu yd", "1600 kg/m3" },
+	{ ALLOW_DENSITY_SOIL, "2000 lb/cu yd", "1190 kg/m3" },
+	{ ALLOW_DENSITY_COMPOST, "1100 lb/cu yd", "650 kg/m3" },
+	{ ALLOW_DENSITY_MULCH, "600 lb/cu yd", "355 kg/m3" },
+	{ ALLOW_DENSITY_SPOIL, "2400 lb/cu yd", "1425 kg/m3" },
+	{ ALLOW_BARROW_VOLUME, "6 cu ft", "85 L" },
+	{ ALLOW_BARROW_WEIGHT, "300 lb", "130 kg" },
+	{ ALLOW_PICKUP_WEIGHT, "1500 lb", "680 kg" },
+	{ ALLOW_TRUCK_VOLUME, "10 cu yd", "6 m3" },
+	{ ALLOW_TRUCK_WEIGHT, "20000 lb", "9000 kg" },
+	{ ALLOW_TRUCK_STEP, "0.5 cu yd", "0.25 m3" },
+	{ ALLOW_FABRIC_WIDTH, "6 ft", "2 m" },
+	{ ALLOW_FABRIC_LENGTH, "100 ft", "25 m" },
+	{ ALLOW_FABRIC_LAP, "1 ft", "300 mm" },
+	{ ALLOW_FABRIC_END_LAP, "1 ft", "300 mm" },
+	{ ALLOW_FABRIC_OFFCUT, "3 ft", "1 m" },
+	{ ALLOW_FABRIC_PINS, "3 ft", "1 m" },
+	{ ALLOW_LINER_TURN, "6 in", "150 mm" },
+	{ ALLOW_LINER_WIDTH, "4 ft", "1200 mm" },
+	{ ALLOW_LINER_LENGTH, "50 ft", "15 m" },
+	{ ALLOW_LINER_LAP, "1 ft", "300 mm" },
+	{ ALLOW_EDGING_PIECE, "8 ft", "2400 mm" },
+	{ ALLOW_EDGING_SPIKE, "2 ft", "600 mm" },
+	{ ALLOW_CONCRETE_BAG, "0.6 cu ft", "9.5 L" },
+	{ ALLOW_POST_STOCK, "1 ft", "300 mm" },
+	{ ALLOW_CREW, "1", NULL },
+	{ ALLOW_DAY, "8", NULL },
+	{ ALLOW_PATH_CLEAR, "3 ft", "900 mm" },
+	{ ALLOW_BARROW_CLEAR, "2 ft", "600 mm" },
+	{ ALLOW_ARM, "2 ft", "600 mm" },
+	{ ALLOW_LAWN_CLEAR, "2 ft", "600 mm" },
+	{ ALLOW_LAWN_SOIL, "2 in", "50 mm" },
+	{ ALLOW_SOIL_LEAST, "8 in", "200 mm" },
+	{ ALLOW_FLOOR_STONE, "40 %", NULL },
+	{ ALLOW_WALL_ABOVE, "2 ft", "600 mm" },
+	{ ALLOW_WALL_FOOTING, "4 ft", "1200 mm" },
+	{ ALLOW_SLENDER, "2.5", NULL },
+	{ ALLOW_SLENDER_LONG, "2", NULL },
+	{ ALLOW_FIXTURE_SLENDER, "3", NULL },
+	{ ALLOW_GATE_CLEAR, "3 ft", "900 mm" },
+	{ ALLOW_FENCE_HIGH, "6 ft", "1800 mm" },
+	{ BED_BUILD, "raised", NULL },
+	{ BED_BLOCK, "16 in x 8 in x 6 in", "400 mm x 200 mm x 150 mm" },
+	{ BED_JOINT, "0 in", NULL },
+	{ BED_DENSITY, "135 lb/cu ft", "2150 kg/m3" },
+	{ BED_COURSES, "3", NULL },
+	{ BED_CAP, "none", NULL },
+	{ BED_INSIDE, "undug", NULL },
+	{ BED_REACH, "6 in", "150 mm" },
+	{ BED_REACH_IN, "2 in", "50 mm" },
+	{ BED_LINER, "yes", NULL },
+	{ BED_FREEBOARD, "1 1/2 in", "40 mm" },
+	{ BED_MULCH, "2 in", "50 mm" },
+	{ BED_MIX, "topsoil 1, compost 1", NULL },
+	{ BED_PREPARE, "8 in", "200 mm" },
+	{ BED_AMEND, "2 in", "50 mm" },
+	{ BED_REPLACE, "no", NULL },
+	{ PATH_SURFACE, "2 in", "50 mm" },
+	{ PATH_STONE, "fines", NULL },
+	{ PATH_FABRIC, "yes", NULL },
+	{ PATH_EDGING, "yes", NULL },
+	{ LAWN_COVER, "turf", NULL },
+	{ LAWN_TOPSOIL, "4 in", "100 mm" },
+	{ LAWN_THICKNESS, "3/4 in", "20 mm" },
+	{ FIXTURE_HEIGHT, "0 in", NULL },
+	{ FIXTURE_BASE, "4 in", "100 mm" },
+	{ FENCE_HEIGHT, "3 ft", "900 mm" },
+	{ FENCE_SECTION, "8 ft", "2400 mm" },
+	{ FENCE_POST, "3 1/2 in", "90 mm" },
+	{ FENCE_GAP, "2 in", "50 mm" },
+	{ FENCE_GRAVEL, "6 in", "150 mm" },
+	{ FENCE_GATE_GAPS, "1 1/4 in", "30 mm" },
+	{ FENCE_LEAF, "4 ft", "1200 mm" },
+	{ FENCE_LEAF_FROM, "bought", NULL },
 };
 
 START_TEST(a_default_is_what_the_manual_says)
 {
-	const struct attribute_row *row = attribute_row(defaults[_i].attribute);
+	enum attribute a = defaults[_i].attribute;
+	const char *metric = defaults[_i].metric;
+	const struct attribute_row *row = attribute_row(a);
 	struct text text = TEXT_EMPTY;
 
 	ck_assert(row->preset.set);
-	value_write(&text, &row->rule, &row->preset, UNITS_IMPERIAL);
+	value_write(&text, &row->rule, attribute_preset(a, UNITS_IMPERIAL), UNITS_IMPERIAL);
 	ck_assert_str_eq(text.bytes, defaults[_i].text);
+	text_fini(&text);
+	ck_assert_int_eq(attribute_is_rounder(a), metric != NULL);
+	if (!metric) {
+		ck_assert(attribute_preset(a, UNITS_METRIC) == &row->preset);
+		return;
+	}
+	value_write(&text, &row->rule, attribute_preset(a, UNITS_METRIC), UNITS_METRIC);
+	ck_assert_str_eq(text.bytes, metric);
 	text_fini(&text);
 }
 END_TEST
 
 START_TEST(all_other_attributes_have_no_default)
 {
-	for (enum attribute a = HEAD_TITLE; a <= FENCE_LEAF; a++) {
+	for (enum attribute a = HEAD_TITLE; a <= FENCE_LEAF_FROM; a++) {
 		bool is_listed = false;
 
 		for (int i = 0; i < COUNT(defaults); i++)
@@ -162,6 +232,35 @@ START_TEST(all_other_attributes_have_no_default)
 		ck_assert_msg(is_listed || !attribute_row(a)->source, "%s",
 			attribute_row(a)->keyword);
 	}
+}
+END_TEST
+
+/* In millimetres, and at most a fifth off: rolls of 100 ft are sold as 25 m. Common practice, no
+ * published source. */
+START_TEST(a_rounder_length_is_near_the_imperial_one)
+{
+	const struct attribute_row *row = attribute_row((enum attribute)_i);
+	nm preset = row->preset.as.length, metric = row->metric.as.length;
+
+	if (row->rule.kind != VALUE_LENGTH || !row->metric.set)
+		return;
+	ck_assert_int_eq(metric % NM_PER_MM, 0);
+	ck_assert_msg(5 * llabs(metric - preset) <= preset, "%s", row->keyword);
+}
+END_TEST
+
+/* What a source says of inches is no source of a rounder value. */
+START_TEST(only_the_default_that_a_source_has_names_it)
+{
+	ck_assert_str_eq(attribute_source(ALLOW_CARTRIDGE, UNITS_IMPERIAL),
+		attribute_row(ALLOW_CARTRIDGE)->source);
+	ck_assert_ptr_null(attribute_source(ALLOW_CARTRIDGE, UNITS_METRIC));
+	ck_assert_ptr_null(attribute_source(ALLOW_KERF, UNITS_IMPERIAL));
+	ck_assert_str_eq(attribute_derived(FENCE_RAILS, UNITS_IMPERIAL), "2, 3 above 4 ft");
+	ck_assert_str_eq(attribute_derived(FENCE_RAILS, UNITS_METRIC), "2, 3 above 1.2 m");
+	ck_assert_str_eq(attribute_derived(FENCE_HOLE, UNITS_METRIC),
+		attribute_row(FENCE_HOLE)->derived);
+	ck_assert_ptr_null(attribute_derived(ALLOW_KERF, UNITS_METRIC));
 }
 END_TEST
 
@@ -177,10 +276,12 @@ static const struct {
 	{ ALLOW_INSIDE, "0 in", "1 m" }, { ALLOW_BREAKAGE, "0 %", "100 %" },
 	{ ALLOW_SETTLEMENT, "0 %", "100 %" }, { ALLOW_BEADS, "1", "4" },
 	{ ALLOW_CARTRIDGE, "1 in", "1000 m" },
+	{ ALLOW_ADHESIVE_SPARE, "0 %", "100 %" },
 	{ ALLOW_TOPSOIL, "0 in", "2 m" }, { ALLOW_SOD, "0 in", "2 m" },
 	{ ALLOW_FROST, "0 in", "2 m" },
 	{ ALLOW_SWELL_TOPSOIL, "0 %", "100 %" }, { ALLOW_SWELL_LOAM, "0 %", "100 %" },
 	{ ALLOW_SWELL_CLAY, "0 %", "100 %" }, { ALLOW_SWELL_SAND, "0 %", "100 %" },
+	{ ALLOW_SHRINK, "0.5", "1" },
 	{ ALLOW_COMPACTION_FINES, "1", "2" }, { ALLOW_COMPACTION_CLEAN, "1", "2" },
 	{ ALLOW_STONE_SPARE, "0 %", "100 %" }, { ALLOW_TURF_SPARE, "0 %", "100 %" },
 	{ ALLOW_FABRIC_WIDTH, "1 ft", "10 m" }, { ALLOW_FABRIC_LENGTH, "1 m", "1000 m" },
@@ -188,6 +289,17 @@ static const struct {
 	{ ALLOW_FABRIC_OFFCUT, "1 in", "10 m" }, { ALLOW_FABRIC_PINS, "1 in", "10 m" },
 	{ ALLOW_LINER_TURN, "0 in", "1 m" }, { ALLOW_EDGING_PIECE, "1 in", "30 m" },
 	{ ALLOW_EDGING_SPIKE, "1 in", "10 m" }, { ALLOW_POST_STOCK, "1 in", "3 m" },
+	{ ALLOW_LINER_WIDTH, "1 ft", "10 m" }, { ALLOW_LINER_LENGTH, "1 m", "1000 m" },
+	{ ALLOW_LINER_LAP, "0 in", "3 ft" }, { ALLOW_CREW, "1", "50" }, { ALLOW_DAY, "1", "24" },
+	{ ALLOW_PATH_CLEAR, "0 in", "10 m" }, { ALLOW_BARROW_CLEAR, "0 in", "10 m" },
+	{ ALLOW_ARM, "0 in", "10 m" }, { ALLOW_LAWN_CLEAR, "0 in", "10 m" },
+	{ ALLOW_LAWN_SOIL, "0 in", "10 m" }, { ALLOW_SOIL_LEAST, "0 in", "10 m" },
+	{ ALLOW_FLOOR_STONE, "0 %", "100 %" }, { ALLOW_WALL_ABOVE, "0 in", "10 m" },
+	{ ALLOW_WALL_FOOTING, "0 in", "10 m" }, { ALLOW_SLENDER, "0.5", "20" },
+	{ ALLOW_SLENDER_LONG, "0.5", "20" }, { ALLOW_FIXTURE_SLENDER, "0.5", "20" },
+	{ ALLOW_GATE_CLEAR, "0 in", "10 m" }, { ALLOW_FENCE_HIGH, "0 in", "10 m" },
+	{ BED_JOINT, "0 in", "1 in" }, { BED_REACH_IN, "0 in", "1 m" },
+	{ FENCE_GATE_POST, "1 in", "1 ft" },
 	{ BED_COURSES, "1", "40" }, { BED_EMBED, "0 in", "2 m" }, { BED_BASE, "0 in", "2 m" },
 	{ BED_REACH, "0 in", "1 m" },
 	{ BED_FREEBOARD, "0 in", "2 m" }, { BED_MULCH, "0 in", "2 m" },
@@ -243,7 +355,7 @@ END_TEST
 
 START_TEST(every_range_is_tested)
 {
-	for (enum attribute a = HEAD_TITLE; a <= FENCE_LEAF; a++) {
+	for (enum attribute a = HEAD_TITLE; a <= FENCE_LEAF_FROM; a++) {
 		enum value_kind kind = attribute_row(a)->rule.kind;
 		bool is_listed = false;
 
@@ -275,101 +387,6 @@ START_TEST(words_of_choices_mean_what_their_names_say)
 }
 END_TEST
 
-START_TEST(a_block_gives_the_plots_value_or_the_default)
-{
-	struct block bed = { .kind = BLOCK_BED };
-
-	ck_assert(!block_value(&bed, BED_COURSES)->set);
-	ck_assert_int_eq(block_number(&bed, BED_COURSES), 3);
-	ck_assert_int_eq(block_length(&bed, BED_BASE), 4 * NM_PER_INCH);
-	block_set(&bed, BED_COURSES, (struct value){ .set = true, .as.number = 5 });
-	block_set(&bed, BED_BASE, (struct value){ .set = true, .as.length = 7 });
-	ck_assert(block_value(&bed, BED_COURSES)->set);
-	ck_assert_int_eq(block_number(&bed, BED_COURSES), 5);
-	ck_assert_int_eq(block_length(&bed, BED_BASE), 7);
-	ck_assert_int_eq(block_effective(&bed, BED_COURSES)->as.number, 5);
-	block_set(&bed, BED_COURSES, (struct value){ .set = false });
-	ck_assert_int_eq(block_number(&bed, BED_COURSES), 3);
-	ck_assert_int_eq(block_length(&bed, BED_BASE), 7);
-	block_fini(&bed);
-}
-END_TEST
-
-START_TEST(what_a_block_held_before_is_freed)
-{
-	struct block head = { .kind = BLOCK_HEAD };
-
-	for (int i = 0; i < 3; i++)
-		block_set(&head, HEAD_TITLE, (struct value){ .set = true,
-			.as.text = memory_string("a title that a leak checker would miss") });
-	block_add_note(&head, memory_string("a note"));
-	block_fini(&head);
-	ck_assert(block_is_empty(&head));
-	ck_assert_int_eq(head.kind, BLOCK_HEAD);
-}
-END_TEST
-
-START_TEST(a_block_is_empty_until_something_is_set_or_noted)
-{
-	struct block path = { .kind = BLOCK_PATH };
-
-	ck_assert(block_is_empty(&path));
-	block_set(&path, PATH_SURFACE, (struct value){ .set = true, .as.length = 0 });
-	ck_assert(!block_is_empty(&path));
-	block_set(&path, PATH_SURFACE, (struct value){ .set = false });
-	ck_assert(block_is_empty(&path));
-	block_add_note(&path, memory_string("laid in May"));
-	ck_assert(!block_is_empty(&path));
-	block_fini(&path);
-}
-END_TEST
-
-START_TEST(a_copy_is_equal_and_shares_nothing)
-{
-	struct block bed = { .kind = BLOCK_BED }, copy;
-	struct ground ground = { 5, 5, NULL };
-	struct random random = { 7 };
-
-	for (enum attribute a = block_first(BLOCK_BED); a <= block_last(BLOCK_BED); a++)
-		block_set(&bed, a, value_at_random(&random, a, &ground));
-	for (int i = 0; i < 20; i++)
-		block_add_note(&bed, text_at_random(&random, 1, 9));
-	copy = block_copy(&bed);
-	ck_assert(block_equal(&bed, &copy));
-	block_fini(&bed);
-	ck_assert(!block_equal(&bed, &copy));
-	ck_assert_uint_eq(copy.notes.count, 20);
-	block_fini(&copy);
-}
-END_TEST
-
-START_TEST(blocks_that_differ_anywhere_are_not_equal)
-{
-	struct block one = { .kind = BLOCK_PATH }, other = { .kind = BLOCK_LAWN };
-	enum attribute last = block_last(BLOCK_PATH);
-
-	ck_assert(!block_equal(&one, &other));
-	other.kind = BLOCK_PATH;
-	ck_assert(block_equal(&one, &other));
-	block_set(&other, last, (struct value){ .set = true, .as.length = 1 });
-	ck_assert(!block_equal(&one, &other));
-	block_set(&one, last, (struct value){ .set = true, .as.length = 1 });
-	ck_assert(block_equal(&one, &other));
-	block_add_note(&one, memory_string("a"));
-	ck_assert(!block_equal(&one, &other));
-	block_add_note(&other, memory_string("b"));
-	ck_assert(!block_equal(&one, &other));
-	block_fini(&other);
-	other = block_copy(&one);
-	ck_assert(block_equal(&one, &other));
-	block_add_note(&one, memory_string("a"));
-	block_add_note(&other, memory_string("b"));
-	ck_assert(!block_equal(&one, &other));
-	block_fini(&one);
-	block_fini(&other);
-}
-END_TEST
-
 static void add_table(TCase *table)
 {
 	tcase_add_loop_test(table, a_row_has_a_keyword_a_label_and_its_own_block, 0, ATTRIBUTES);
@@ -379,6 +396,8 @@ static void add_table(TCase *table)
 	tcase_add_loop_test(table, a_default_is_in_range_or_its_absence_explained, 0, ATTRIBUTES);
 	tcase_add_loop_test(table, a_default_is_what_the_manual_says, 0, COUNT(defaults));
 	tcase_add_test(table, all_other_attributes_have_no_default);
+	tcase_add_loop_test(table, a_rounder_length_is_near_the_imperial_one, 0, ATTRIBUTES);
+	tcase_add_test(table, only_the_default_that_a_source_has_names_it);
 	tcase_add_loop_test(table, a_range_is_what_the_manual_says, 0, COUNT(ranges));
 	tcase_add_test(table, blocks_have_sides_from_an_inch_to_two_metres);
 	tcase_add_test(table, every_range_is_tested);
@@ -388,13 +407,7 @@ static void add_table(TCase *table)
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("attribute");
-	TCase *block = suite_case(suite, "blocks");
 
 	add_table(suite_case(suite, "table"));
-	tcase_add_test(block, a_block_gives_the_plots_value_or_the_default);
-	tcase_add_test(block, what_a_block_held_before_is_freed);
-	tcase_add_test(block, a_block_is_empty_until_something_is_set_or_noted);
-	tcase_add_test(block, a_copy_is_equal_and_shares_nothing);
-	tcase_add_test(block, blocks_that_differ_anywhere_are_not_equal);
 	return suite;
 }

@@ -1,68 +1,113 @@
-/* The rounder values of a metric plot. */
-#include "support/runner.h"
+/* Blocks hold the values and notes of a part of a plot. */
 #include "plot/block.h"
+#include "base/memory.h"
+#include "support/details.h"
+#include "support/runner.h"
 
-/* A rounder value may be a fifth off: rolls of 100 ft are sold as 25 m. Common practice, no
- * published source. */
-static bool is_near(nm value, nm preset)
+START_TEST(a_block_gives_the_plots_value_or_the_default)
 {
-	nm apart = value > preset ? value - preset : preset - value;
+	struct block bed = { .kind = BLOCK_BED };
 
-	return apart <= preset / 5;
-}
-
-START_TEST(every_rounder_value_is_near_the_default_and_in_whole_millimetres)
-{
-	static const enum block_kind kinds[] = { BLOCK_ALLOW, BLOCK_BED, BLOCK_PATH, BLOCK_LAWN,
-		BLOCK_FIXTURE, BLOCK_FENCE };
-	int filled = 0;
-
-	for (size_t i = 0; i < sizeof kinds / sizeof *kinds; i++) {
-		struct block block = { .kind = kinds[i] };
-
-		block_set_metric(&block);
-		for (enum attribute a = block_first(kinds[i]); a <= block_last(kinds[i]); a++) {
-			const struct attribute_row *row = attribute_row(a);
-			const struct value *value = block_value(&block, a);
-
-			if (!value->set)
-				continue;
-			filled++;
-			if (row->rule.kind != VALUE_LENGTH)
-				continue;
-			ck_assert_int_eq(value->as.length % NM_PER_MM, 0);
-			if (row->preset.set)
-				ck_assert_msg(is_near(value->as.length, row->preset.as.length),
-					"%s", row->keyword);
-		}
-		block_fini(&block);
-	}
-	ck_assert_int_eq(filled, 50);
+	ck_assert(!block_value(&bed, BED_COURSES)->set);
+	ck_assert_int_eq(block_number(&bed, BED_COURSES), 3);
+	ck_assert_int_eq(block_length(&bed, BED_MULCH), 2 * NM_PER_INCH);
+	block_set(&bed, BED_COURSES, (struct value){ .set = true, .as.number = 5 });
+	block_set(&bed, BED_MULCH, (struct value){ .set = true, .as.length = 7 });
+	ck_assert(block_value(&bed, BED_COURSES)->set);
+	ck_assert_int_eq(block_number(&bed, BED_COURSES), 5);
+	ck_assert_int_eq(block_length(&bed, BED_MULCH), 7);
+	ck_assert_int_eq(block_effective(&bed, BED_COURSES)->as.number, 5);
+	block_set(&bed, BED_COURSES, (struct value){ .set = false });
+	ck_assert_int_eq(block_number(&bed, BED_COURSES), 3);
+	ck_assert_int_eq(block_length(&bed, BED_MULCH), 7);
+	block_fini(&bed);
 }
 END_TEST
 
-START_TEST(only_what_is_in_the_table_is_set)
+START_TEST(what_a_block_held_before_is_freed)
 {
-	struct block bed = { .kind = BLOCK_BED }, head = { .kind = BLOCK_HEAD };
+	struct block head = { .kind = BLOCK_HEAD };
 
-	block_set_metric(&bed);
-	ck_assert_int_eq(block_value(&bed, BED_BLOCK)->as.size.along, 400 * NM_PER_MM);
-	ck_assert_int_eq(block_value(&bed, BED_EMBED)->as.length, 40 * NM_PER_MM);
-	ck_assert(!block_value(&bed, BED_COURSES)->set);
-	ck_assert(!block_value(&bed, BED_MIX)->set);
-	block_set_metric(&head);
-	for (enum attribute a = block_first(BLOCK_HEAD); a <= block_last(BLOCK_HEAD); a++)
-		ck_assert(!block_value(&head, a)->set);
+	for (int i = 0; i < 3; i++)
+		block_set(&head, HEAD_TITLE, (struct value){ .set = true,
+			.as.text = memory_string("a title that a leak checker would miss") });
+	block_add_note(&head, memory_string("a note"));
+	block_fini(&head);
+	ck_assert(block_is_empty(&head));
+	ck_assert_int_eq(head.kind, BLOCK_HEAD);
+}
+END_TEST
+
+START_TEST(a_block_is_empty_until_something_is_set_or_noted)
+{
+	struct block path = { .kind = BLOCK_PATH };
+
+	ck_assert(block_is_empty(&path));
+	block_set(&path, PATH_SURFACE, (struct value){ .set = true, .as.length = 0 });
+	ck_assert(!block_is_empty(&path));
+	block_set(&path, PATH_SURFACE, (struct value){ .set = false });
+	ck_assert(block_is_empty(&path));
+	block_add_note(&path, memory_string("laid in May"));
+	ck_assert(!block_is_empty(&path));
+	block_fini(&path);
+}
+END_TEST
+
+START_TEST(a_copy_is_equal_and_shares_nothing)
+{
+	struct block bed = { .kind = BLOCK_BED }, copy;
+	struct ground ground = { 5, 5, NULL };
+	struct random random = { 7 };
+
+	for (enum attribute a = block_first(BLOCK_BED); a <= block_last(BLOCK_BED); a++)
+		block_set(&bed, a, value_at_random(&random, a, &ground));
+	for (int i = 0; i < 20; i++)
+		block_add_note(&bed, text_at_random(&random, 1, 9));
+	copy = block_copy(&bed);
+	ck_assert(block_equal(&bed, &copy));
 	block_fini(&bed);
+	ck_assert(!block_equal(&bed, &copy));
+	ck_assert_uint_eq(copy.notes.count, 20);
+	block_fini(&copy);
+}
+END_TEST
+
+START_TEST(blocks_that_differ_anywhere_are_not_equal)
+{
+	struct block one = { .kind = BLOCK_PATH }, other = { .kind = BLOCK_LAWN };
+	enum attribute last = block_last(BLOCK_PATH);
+
+	ck_assert(!block_equal(&one, &other));
+	other.kind = BLOCK_PATH;
+	ck_assert(block_equal(&one, &other));
+	block_set(&other, last, (struct value){ .set = true, .as.length = 1 });
+	ck_assert(!block_equal(&one, &other));
+	block_set(&one, last, (struct value){ .set = true, .as.length = 1 });
+	ck_assert(block_equal(&one, &other));
+	block_add_note(&one, memory_string("a"));
+	ck_assert(!block_equal(&one, &other));
+	block_add_note(&other, memory_string("b"));
+	ck_assert(!block_equal(&one, &other));
+	block_fini(&other);
+	other = block_copy(&one);
+	ck_assert(block_equal(&one, &other));
+	block_add_note(&one, memory_string("a"));
+	block_add_note(&other, memory_string("b"));
+	ck_assert(!block_equal(&one, &other));
+	block_fini(&one);
+	block_fini(&other);
 }
 END_TEST
 
 Suite *test_suite(void)
 {
-	Suite *suite = suite_create("metric");
-	TCase *fill = suite_case(suite, "fill");
+	Suite *suite = suite_create("block");
+	TCase *block = suite_case(suite, "values and notes");
 
-	tcase_add_test(fill, every_rounder_value_is_near_the_default_and_in_whole_millimetres);
-	tcase_add_test(fill, only_what_is_in_the_table_is_set);
+	tcase_add_test(block, a_block_gives_the_plots_value_or_the_default);
+	tcase_add_test(block, what_a_block_held_before_is_freed);
+	tcase_add_test(block, a_block_is_empty_until_something_is_set_or_noted);
+	tcase_add_test(block, a_copy_is_equal_and_shares_nothing);
+	tcase_add_test(block, blocks_that_differ_anywhere_are_not_equal);
 	return suite;
 }

@@ -27,15 +27,17 @@ int block_fields(const struct block *block, const struct block_part *part)
 /* NULL: nothing can be said. */
 static char *unset_words(enum attribute a, const struct block *held, enum units units)
 {
-	const struct attribute_row *row = attribute_row(a);
-	const struct value *value = held ? block_effective(held, a) : &row->preset;
+	const struct value *value = held ? block_value(held, a) : attribute_preset(a, units);
+	const char *derived = attribute_derived(a, units);
 	struct text words = TEXT_EMPTY;
 
-	if (row->derived)
-		return memory_string(row->derived);
+	if (!value->set && derived)
+		return memory_string(derived);
+	if (!value->set)
+		value = attribute_preset(a, units);
 	if (!value->set)
 		return NULL;
-	value_write(&words, &row->rule, value, units);
+	value_write(&words, &attribute_row(a)->rule, value, units);
 	return text_take(&words);
 }
 

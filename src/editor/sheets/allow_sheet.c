@@ -1,6 +1,6 @@
 #include "editor/sheets/allow_sheet.h"
 #include "editor/sheets/sheet_ask.h"
-#include "prices/allow.h"
+#include "prices/in_force.h"
 
 static const char *const titles[ALLOW_SHEETS] = {
 	[SHEET_WALLS] = "Allowed for: walls and soil",
@@ -9,6 +9,8 @@ static const char *const titles[ALLOW_SHEETS] = {
 	[SHEET_HAULING] = "Allowed for: weights and hauling",
 	[SHEET_FABRIC] = "Allowed for: fabric and edging",
 	[SHEET_POSTS] = "Allowed for: fence posts",
+	[SHEET_CREW] = "Allowed for: people and hours",
+	[SHEET_SNAGS] = "Allowed for: snags",
 };
 
 /* The sheet's owner. */

@@ -14,7 +14,7 @@ static const char *const answers[][BEGIN_FIELDS] = {
 	[UNITS_METRIC] = { "", "metric", "7.2 m", "6 m", "300 mm" },
 };
 
-/* The legend of a new plot; in an imperial one all else stays unset. */
+/* The legend of a new plot; all else stays unset. */
 static const struct {
 	enum plot_class class;
 	char letter;
@@ -50,10 +50,6 @@ static void plot_begin(struct plot *plot, const struct wanted *wanted)
 	for (size_t i = 0; i < sizeof legend / sizeof *legend; i++)
 		details_add_entry(details, legend[i].class, legend[i].letter,
 			memory_string(legend[i].name));
-	for (size_t i = 0; wanted->units == UNITS_METRIC && i < details->legend_count; i++)
-		block_set_metric(&details->legend[i].block);
-	if (wanted->units == UNITS_METRIC)
-		block_set_metric(&details->allow);
 	ground_init(&plot->ground, wanted->columns, wanted->rows);
 }
 

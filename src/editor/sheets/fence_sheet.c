@@ -29,10 +29,7 @@ static void take(struct named_sheet *named, char letter, char *name, const struc
 
 void fence_sheet_begin(struct editor *editor)
 {
-	struct plot *plot = editor_edit(editor);
-	struct fence *fence = details_add_fence(&plot->details, memory_string("Fence"));
-
-	fence->block = named_block_new(plot, BLOCK_FENCE);
+	details_add_fence(&editor_edit(editor)->details, memory_string("Fence"));
 }
 
 bool fence_sheet_change(struct editor *editor, int which)

@@ -8,20 +8,10 @@ enum { NAME, LETTER, FIELDS_MOST }; /* the block's follow the last of these that
 static const struct value_rule name_rule = { .kind = VALUE_TEXT, .least = 1, .most = NAME_MOST };
 static const struct value_rule letter_rule = { .kind = VALUE_TEXT, .least = 1, .most = 1 };
 
-struct block named_block_new(const struct plot *plot, enum block_kind kind)
-{
-	struct block block = { .kind = kind };
-
-	if (plot_units(plot) == UNITS_METRIC)
-		block_set_metric(&block);
-	return block;
-}
-
 /* Owned by the caller. */
 static struct block block_so_far(const struct named_sheet *named)
 {
-	return named->block ? block_copy(named->block) :
-		named_block_new(named->editor->plot, named->kind);
+	return named->block ? block_copy(named->block) : (struct block){ .kind = named->kind };
 }
 
 static int own_fields(const struct named_sheet *named)

@@ -21,7 +21,5 @@ struct named_sheet {
 
 /* False where the sheet was left. */
 bool named_sheet_ask(struct named_sheet *named);
-/* The block of something new: nothing set, but in a metric plot its rounder values. */
-struct block named_block_new(const struct plot *plot, enum block_kind kind);
 
 #endif

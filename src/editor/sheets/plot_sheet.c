@@ -37,11 +37,36 @@ static void head_changed(struct sheet *sheet, int field)
 	fault_fini(&fault);
 }
 
+/* How many values with another default in other units the block leaves unset. */
+static int count_open(const struct block *block)
+{
+	int count = 0;
+
+	for (enum attribute a = block_first(block->kind); a <= block_last(block->kind); a++)
+		count += attribute_is_rounder(a) && !block_value(block, a)->set;
+	return count;
+}
+
+static void say_defaults(struct editor *editor)
+{
+	const struct details *details = &editor->plot->details;
+	int count = count_open(&details->allow);
+
+	for (size_t i = 0; i < details->legend_count; i++)
+		count += count_open(&details->legend[i].block);
+	for (size_t i = 0; i < details->fence_count; i++)
+		count += count_open(&details->fences[i].block);
+	editor_say(editor, "Now %s: %d values that are not set have the defaults of %s plots.",
+		attribute_row(HEAD_UNITS)->rule.words[plot_units(editor->plot)], count,
+		attribute_row(HEAD_UNITS)->rule.words[plot_units(editor->plot)]);
+}
+
 static bool head_accept(struct sheet *sheet, struct fault *fault)
 {
 	struct editor *editor = sheet->owner;
 	struct block head = block_copy(&editor->plot->details.head);
 	const struct block_part whole = block_whole(BLOCK_HEAD);
+	enum units units = plot_units(editor->plot);
 	struct block *held, before;
 
 	if (!block_fields_read(sheet, 0, &head, &whole, fault) ||
@@ -54,6 +79,8 @@ static bool head_accept(struct sheet *sheet, struct fault *fault)
 	*held = head;
 	block_fini(&before);
 	editor->said_outside = false;
+	if (plot_units(editor->plot) != units)
+		say_defaults(editor);
 	return true;
 }
 

@@ -1,6 +1,8 @@
 #include "plot/format/format.h"
 #include "plot/format/read_fence.h"
 
+#include <string.h>
+
 enum stage { STAGE_HEAD, STAGE_LEGEND, STAGE_GROUND, STAGE_LATER };
 
 struct reader {
@@ -70,6 +72,19 @@ static bool fail_keyword(const struct scan *s, size_t start, enum block_kind kin
 	return false;
 }
 
+/* Where two attributes have one keyword, the first is a number, the next a word. */
+static enum attribute attribute_meant(struct scan *s, enum block_kind kind, enum attribute first)
+{
+	enum attribute next = first + 1;
+	char c;
+
+	scan_blanks(s);
+	c = scan_peek(s);
+	return first < block_last(kind) && c >= 'a' && c <= 'z' &&
+		strcmp(attribute_row(first)->keyword, attribute_row(next)->keyword) == 0 ?
+		next : first;
+}
+
 /* A line of the block, from its keyword on: a note, or an attribute that it does not have yet. */
 static bool read_block_line(const struct reader *r, struct block *block, struct scan *s)
 {
@@ -87,6 +102,7 @@ static bool read_block_line(const struct reader *r, struct block *block, struct 
 	}
 	if (!attribute_find(block->kind, word, length, &a))
 		return fail_keyword(s, start, block->kind, r->d);
+	a = attribute_meant(s, block->kind, a);
 	if (block_value(block, a)->set)
 		return scan_fail(s, start, r->d, "each keyword once");
 	if (!value_scan(s, &attribute_row(a)->rule, units_so_far(r), &value, r->d))

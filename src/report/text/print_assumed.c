@@ -51,36 +51,39 @@ static bool matters(const struct report *report, const struct block *block, enum
 	}
 }
 
+/* Of a block in force; unset where it differs from bed to bed or lawn to lawn. */
 static struct value value_in_force(const struct report *report, const struct block *block,
 	enum attribute a)
 {
-	if (block->kind == BLOCK_ALLOW)
-		return *block_effective(report->takeoff->allow, a);
 	if (a == BED_EMBED)
 		return (struct value){ .set = true,
 			.as.length = fill_embed(block, report->takeoff->surface) };
-	if (a == FENCE_DEPTH || a == FENCE_HOLE || a == FENCE_INSET)
+	if (a == FENCE_RAILS)
+		return (struct value){ .set = true, .as.number = fence_rails(block) };
+	if (a == FENCE_DEPTH || a == FENCE_HOLE || a == FENCE_INSET || a == FENCE_GATE_POST)
 		return (struct value){ .set = true,
 			.as.length = fence_derived(report->takeoff->allow, block, a) };
-	return *block_effective(block, a);
+	return *block_value(block, a);
 }
 
-static const char *origin_words(const struct report *report, const struct block *block,
+static const char *origin_words(const struct report *report, const struct block *own,
 	enum attribute a)
 {
-	const struct attribute_row *row = attribute_row(a);
-	const char *from = row->source ? row->source : row->derived;
+	const char *source = attribute_source(a, report->units);
+	const char *from = source ? source : attribute_derived(a, report->units);
+	const struct book *book = report->takeoff->book;
 
-	if (block_value(block, a)->set)
+	if (block_value(own, a)->set)
 		return "";
-	if (block->kind == BLOCK_ALLOW && block_value(report->takeoff->allow, a)->set)
+	if (own->kind == BLOCK_ALLOW && book && block_value(&book->allow, a)->set)
 		return "price book";
-	return say(report, "%s%s%s", row->source ? "default" : "default *", from ? ": " : "",
+	return say(report, "%s%s%s", source ? "default" : "default *", from ? ": " : "",
 		from ? from : "");
 }
 
+/* own: as the plot has it; block: as it is in force. */
 static void block_print(const struct report *report, const char *heading,
-	const struct block *block)
+	const struct block *own, const struct block *block)
 {
 	static const struct table_column columns[] = {
 		{ NULL, COLUMN_LEFT }, { NULL, COLUMN_WRAPS }, { NULL, COLUMN_WRAPS },
@@ -89,8 +92,8 @@ static void block_print(const struct report *report, const char *heading,
 
 	print_blank(report);
 	print_lines(report, 0, 2, "%s", heading);
-	for (size_t i = 0; i < block->notes.count; i++)
-		TABLE_ROW(&table, "Note", block->notes.texts[i], "");
+	for (size_t i = 0; i < own->notes.count; i++)
+		TABLE_ROW(&table, "Note", own->notes.texts[i], "");
 	for (enum attribute a = block_first(block->kind); a <= block_last(block->kind); a++) {
 		struct text words = TEXT_EMPTY;
 		struct value value;
@@ -98,9 +101,12 @@ static void block_print(const struct report *report, const char *heading,
 		if (!matters(report, block, a))
 			continue;
 		value = value_in_force(report, block, a);
-		value_write(&words, &attribute_row(a)->rule, &value, report->units);
+		if (value.set)
+			value_write(&words, &attribute_row(a)->rule, &value, report->units);
+		else
+			text_add(&words, "by what is laid");
 		TABLE_ROW(&table, attribute_row(a)->label, say_text(report, &words),
-			origin_words(report, block, a));
+			origin_words(report, own, a));
 	}
 	hand_table_print(&table, report->out);
 }
@@ -146,17 +152,20 @@ void print_assumed(const struct report *report)
 		print_rules(report);
 	print_note(report, "Values with an empty last column are set in the plot. "
 		"default *: common practice, no published source; set your own in the plot.");
-	block_print(report, "The whole plot", &report->plot->details.allow);
+	block_print(report, "The whole plot", &report->plot->details.allow, takeoff->allow);
 	for (int i = 0; i < takeoff->areas.count; i++) {
 		const struct area_row *area = &takeoff->areas.list[i];
 
 		if (area->cells > 0 && area->entry)
 			block_print(report, say(report, "%s %c, %s", words[area->entry->class],
-				area->letter, area->name), &area->entry->block);
+				area->letter, area->name), &plot_entry(report->plot,
+				area->letter)->block, &area->entry->block);
 	}
 	for (int i = 0; i < takeoff->fences.count; i++) {
 		const struct fence *fence = takeoff->fences.list[i].fence;
+		size_t at = (size_t)(fence - takeoff->plot.details.fences);
 
-		block_print(report, say(report, "Fence, %s", fence->name), &fence->block);
+		block_print(report, say(report, "Fence, %s", fence->name),
+			&report->plot->details.fences[at].block, &fence->block);
 	}
 }

@@ -8,7 +8,10 @@
  *
  *	depth = the greatest of height / 2, 24 in, allow's frost depth
  *	hole  = 3 x post
- *	inset = hole / 2 */
+ *	inset = hole / 2
+ *	gate-post = post */
 nm fence_derived(const struct block *allow, const struct block *fence, enum attribute a);
+/* Rails of a panel: the fence's own, else 2, 3 above 4 ft. */
+int64_t fence_rails(const struct block *fence);
 
 #endif

@@ -80,7 +80,7 @@ static void set_out(struct fencing *fencing, const struct basis *basis)
 
 static void count_fixings(struct fencing *fencing)
 {
-	int64_t rails = block_number(&fencing->fence->block, FENCE_RAILS);
+	int64_t rails = fence_rails(&fencing->fence->block);
 
 	fencing->brackets = BRACKETS_TO_RAIL * rails *
 		(fencing->panels_whole + fencing->panel_pieces);

@@ -7,7 +7,7 @@
 #include <string.h>
 
 /* Without paths; common practice, no published source. */
-#define SURFACE_WITHOUT_PATHS (NM_PER_INCH * 3 / 2)
+#define SURFACE_WITHOUT_PATHS (NM_PER_INCH * 2)
 /* A tenth of the wall's height should be below ground: segmental wall association, technical
  * note 15-5, on small walls. */
 #define EMBED_SHARE 10
@@ -17,7 +17,10 @@
 /* Walls up to this, from the footing's bottom, need no permit: IRC R105.2. */
 #define HEIGHT_OF_PERMIT (4 * NM_PER_FOOT)
 
-static const char TOPSOIL[] = "topsoil";
+/* Common practice, no published source; a half or more of compost settles more. */
+static const int64_t SETTLEMENT = 15 * MILLION, SETTLEMENT_OF_COMPOST = 20 * MILLION;
+
+static const char TOPSOIL[] = "topsoil", COMPOST[] = "compost";
 
 struct filling {
 	const struct basis *basis;
@@ -98,12 +101,30 @@ static void mulch_fill(struct fill *row, const struct block *bed, double area)
 	row->mulch = volume_of(area, row->mulch_depth);
 }
 
+int64_t fill_settlement(const struct block *allow, const struct mix *mix)
+{
+	const struct value *own = block_value(allow, ALLOW_SETTLEMENT);
+	int64_t all = 0, compost = 0;
+
+	if (own->set)
+		return own->as.number;
+	for (int i = 0; i < mix->count; i++) {
+		all += mix->parts[i].thousandths;
+		if (strcmp(mix->parts[i].name, COMPOST) == 0)
+			compost += mix->parts[i].thousandths;
+	}
+	return 2 * compost >= all ? SETTLEMENT_OF_COMPOST : SETTLEMENT;
+}
+
 static void refill(const struct filling *filling, struct fill *row, const struct block *bed,
 	double area)
 {
+	const struct mix *mix = block_effective(bed, BED_MIX)->as.mix;
+
 	row->soil = volume_of(area, row->soil_depth);
-	row->order = row->soil * (1 + block_share(filling->basis->allow, ALLOW_SETTLEMENT));
-	order_share(filling->basis->arena, row, block_effective(bed, BED_MIX)->as.mix, false);
+	row->settlement = fill_settlement(filling->basis->allow, mix);
+	row->order = row->soil * (1 + (double)row->settlement / (double)MILLION / 100);
+	order_share(filling->basis->arena, row, mix, false);
 }
 
 /* From the wall's top down: freeboard, mulch, soil, to the base or to undug ground at the embed. */
@@ -269,7 +290,7 @@ static void add_soil(struct item_list *items, const struct fill *fill, size_t fi
 		row->order += part->buy;
 		if (fill->order > fill->soil)
 			row->note = (struct note){ .kind = NOTE_SETTLEMENT,
-				.percent = block_number(items->allow, ALLOW_SETTLEMENT) };
+				.percent = fill->settlement };
 	}
 }
 

@@ -22,6 +22,7 @@ struct fill {
 	nm filled_depth; /* the same; 0 where nothing is filled in */
 	double soil;  /* m3 in place */
 	double order; /* m3 with settlement; the parts add up to it */
+	int64_t settlement; /* millionths of a percent */
 	struct fill_part *parts;
 	int part_count;
 	double mulch; /* m3 */
@@ -44,6 +45,10 @@ nm fill_surface(const struct survey *survey);
 /* Depth of the wall below finished ground: the bed's own embed, else the surface, from
  * fill_surface. */
 nm fill_embed(const struct block *bed, nm surface);
+
+/* How much a mix settles, millionths of a percent: as allowed for, else 15 %, 20 % where half of it
+ * or more is compost. */
+int64_t fill_settlement(const struct block *allow, const struct mix *mix);
 
 /* Fills the beds and adds the snags fill-none, wall-embed and wall-high. Raised beds whose wall
  * is not laid out have no row. Nothing is reused before fill_reuse. */

@@ -2,6 +2,11 @@
 #include "base/measure.h"
 #include "base/stop.h"
 
+/* 3 to 5 % for trimming, says the Maryland Turfgrass Council; on small lawns twice that: common
+ * practice, no published source. */
+static const int64_t SPARE = 5 * MILLION, SPARE_OF_SMALL = 10 * MILLION;
+static const double SMALL_LAWNS = 500 * 0.3048 * 0.3048;
+
 static struct lawn lawn_of(const struct basis *basis, int region)
 {
 	const struct region *at = &basis->survey->regions[region];
@@ -34,11 +39,19 @@ void lawn_compute(struct lawns *out, const struct basis *basis)
 	*out = (struct lawns){ lawns, (int)count };
 }
 
+int64_t lawn_turf_spare(const struct block *allow, double area)
+{
+	const struct value *own = block_value(allow, ALLOW_TURF_SPARE);
+
+	if (own->set)
+		return own->as.number;
+	return area < SMALL_LAWNS ? SPARE_OF_SMALL : SPARE;
+}
+
 void lawn_items(struct item_list *items, const struct lawns *lawns)
 {
-	int64_t spare = block_number(items->allow, ALLOW_TURF_SPARE);
 	struct item turf = { .good = GOOD_TURF, .section = SECTION_LAWN,
-		.note = { .kind = NOTE_TRIMMING, .percent = spare } };
+		.note.kind = NOTE_TRIMMING };
 	double topsoil = 0, seed = 0;
 
 	for (int i = 0; i < lawns->count && !stop_asked(); i++) {
@@ -49,7 +62,8 @@ void lawn_items(struct item_list *items, const struct lawns *lawns)
 		turf.laid += lawn->cover == COVER_TURF ? lawn->area : 0;
 	}
 	item_add_bare(items, GOOD_LAWN_TOPSOIL, SECTION_LAWN, topsoil);
-	item_add_spare(items, &turf, spare);
+	turf.note.percent = lawn_turf_spare(items->allow, turf.laid);
+	item_add_spare(items, &turf, turf.note.percent);
 	item_add_bare(items, GOOD_SEED, SECTION_LAWN, seed);
 }
 

@@ -23,6 +23,9 @@ struct lawns {
 
 extern const struct figure_table lawn_table;
 
+/* How much more turf than lawn, m2 in all, millionths of a percent: as allowed for, else 5 %, 10 %
+ * under 500 sq ft. */
+int64_t lawn_turf_spare(const struct block *allow, double area);
 void lawn_compute(struct lawns *out, const struct basis *basis);
 /* Adds topsoil.lawn, turf (trimming spare) and seed. */
 void lawn_items(struct item_list *items, const struct lawns *lawns);
