@@ -9,8 +9,8 @@ static const struct mix usual_mix = { 2, { { "topsoil", 1000 }, { "compost", 100
 #define AT(name) [BED_##name - BED_BUILD]
 
 /* On clay or in frost a base is half as deep again: common practice, no published source. */
-#define BASE "4 in, 6 in on clay or where frost is set"
-#define BASE_METRIC "100 mm, 150 mm on clay or where frost is set"
+#define BASE "4 in, 6 in on clay or in frost"
+#define BASE_METRIC "100 mm, 150 mm on clay or in frost"
 
 static const struct attribute_row rows[] = {
 	AT(BUILD) = { "build", "Built", CHOICE(build_words), IS_NUMBER(BUILD_RAISED),
@@ -29,10 +29,7 @@ static const struct attribute_row rows[] = {
 	AT(CAP) = { "cap", "Cap", { .kind = VALUE_CAP, .least = INCHES(1), .most = METRES(2) },
 		IS_SIZE(0, 0, 0), .subject = SUBJECT_RAISED },
 	AT(EMBED) = { "embed", "Embed below ground", DEPTH,
-		.derived = "paths' surface (else 2 in), a tenth of the height, or 2 in under "
-			"turf: the largest",
-		.derived_metric = "paths' surface (else 50 mm), a tenth of the height, or 50 mm "
-			"under turf: the largest",
+		.derived = "by height, paths and turf",
 		.subject = SUBJECT_RAISED },
 	AT(INSIDE) = { "inside", "Ground inside", CHOICE(inside_words), IS_NUMBER(INSIDE_UNDUG),
 		.subject = SUBJECT_RAISED },

@@ -7,8 +7,8 @@ static const char *const grading_words[] = { "fines", "clean", NULL };
 
 static const struct attribute_row rows[] = {
 	AT(BASE) = { "base", "Base", DEPTH,
-		.derived = "4 in, 6 in on clay or where frost is set",
-		.derived_metric = "100 mm, 150 mm on clay or where frost is set" },
+		.derived = "4 in, 6 in on clay or in frost",
+		.derived_metric = "100 mm, 150 mm on clay or in frost" },
 	AT(SURFACE) = { "surface", "Surface", DEPTH, IS_LENGTH(INCHES(2)),
 		.metric = IS_LENGTH(MM(50)) },
 	AT(STONE) = { "stone", "Stone of the surface", CHOICE(grading_words),

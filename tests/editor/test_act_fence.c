@@ -280,18 +280,6 @@ START_TEST(the_whole_plan_is_fenced_at_once)
 }
 END_TEST
 
-START_TEST(a_metric_plots_first_fence_has_its_rounder_values)
-{
-	struct desk *b = sit();
-
-	plot_set(editor_edit(&b->editor), 0, HEAD_UNITS, "metric");
-	desk_answer(b, ROWS { "Fence the whole plan", NULL });
-	desk_type(b, "`");
-	ck_assert_int_eq(block_length(&fence_at(b, 0)->block, FENCE_HEIGHT), 900 * NM_PER_MM);
-	desk_free(b);
-}
-END_TEST
-
 START_TEST(folding_takes_fences_along)
 {
 	struct desk *b = sit();
@@ -471,7 +459,6 @@ static void add_drawing(TCase *drawing)
 	tcase_add_test(drawing, the_mirror_holds_for_fences_and_gates);
 	tcase_add_test(drawing, images_outside_the_plan_are_told);
 	tcase_add_test(drawing, the_whole_plan_is_fenced_at_once);
-	tcase_add_test(drawing, a_metric_plots_first_fence_has_its_rounder_values);
 	tcase_add_test(drawing, folding_takes_fences_along);
 	tcase_add_test(drawing, a_crop_says_what_fence_and_gates_it_would_take);
 }

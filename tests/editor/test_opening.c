@@ -534,24 +534,17 @@ START_TEST(a_new_plot_starts_from_the_answers_in_the_form_and_with_nothing_set)
 }
 END_TEST
 
-START_TEST(a_metric_plot_starts_with_rounder_values_set)
+/* Its rounder defaults need no lines. */
+START_TEST(a_metric_plot_starts_with_nothing_set_either)
 {
 	struct desk *b = nothing();
 
 	read_it(b);
 	desk_answer(b, ROWS { "Units: metric", NULL });
 	opening_ask(&b->editor);
-	check_written(b, "\ncell 300 mm\n");
-	check_written(b, "\nground 24 x 20\n");
-	/* The block, base and depths in common metric sizes: common practice, no published
-	 * source. */
-	check_written(b, "\nbed b \"Raised bed\"\n"
-		"  block 400 mm x 200 mm x 150 mm\n  density 2150 kg/m3\n  embed 40 mm\n"
-		"  base 100 mm\n  reach 150 mm\n  freeboard 40 mm\n  mulch 50 mm\n  prepare 200 "
-		"mm\n  amend 50 mm\n");
-	check_written(b, "\nallow\n  kerf 3 mm\n  fit 3 mm\n  shortest 75 mm\n"
-		"  inside 200 mm\n  cartridge 9 m\n  sod 50 mm\n  seed 30 g/m2\n");
-	check_written(b, "\n  base 100 mm\n  surface 40 mm\n");
+	check_written(b, "parterre-plot 1\nunits metric\ncell 300 mm\n\n"
+		"bed b \"Raised bed\"\npath p \"Crushed stone\"\nlawn l \"Turf\"\n"
+		"fixture S \"Sundial\"\n\nground 24 x 20\n");
 	desk_free(b);
 }
 END_TEST
@@ -636,7 +629,7 @@ Suite *test_suite(void)
 	add_rescue(rescue);
 	tcase_add_test(begin, a_new_plot_is_being_begun_by_one_session_only);
 	tcase_add_test(begin, a_new_plot_starts_from_the_answers_in_the_form_and_with_nothing_set);
-	tcase_add_test(begin, a_metric_plot_starts_with_rounder_values_set);
+	tcase_add_test(begin, a_metric_plot_starts_with_nothing_set_either);
 	tcase_add_test(begin, turning_to_other_units_leaves_what_was_typed);
 	tcase_add_loop_test(begin, what_is_wrong_with_a_new_plot_is_said_and_asked_for_again, 0,
 		(int)(sizeof refusals / sizeof *refusals));

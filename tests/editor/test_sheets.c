@@ -322,8 +322,9 @@ START_TEST(unset_fields_say_their_defaults_in_the_plots_units)
 		block_set(&editor_edit(&desk.editor)->details.head, HEAD_UNITS,
 			(struct value){ .set = true, .as.number = is_metric });
 		press(&desk, &answers);
-		check_says(&answers.unset, is_metric ? ";101.6 mm;" : ";4 in;");
-		check_says(&answers.unset, is_metric ? "406.4 mm x 203.2 mm x 152.4 mm" :
+		check_says(&answers.unset, is_metric ? ";100 mm, 150 mm on clay or in frost;" :
+			";4 in, 6 in on clay or in frost;");
+		check_says(&answers.unset, is_metric ? "400 mm x 200 mm x 150 mm" :
 			"16 in x 8 in x 6 in");
 		answers_fini(&answers);
 	}
@@ -344,7 +345,8 @@ START_TEST(a_sheet_shows_the_price_books_value_where_the_plot_sets_none)
 	block_set(&editor_edit(&desk.editor)->details.allow, ALLOW_BREAKAGE,
 		(struct value){ .set = true, .as.number = 7 * MILLION });
 	press(&desk, &answers);
-	ck_assert_str_eq(answers.unset.bytes, "5/16 in;1/8 in;3 in;8 in;11 %;15 %;2;30 ft;;");
+	ck_assert_str_eq(answers.unset.bytes, "5/16 in;1/8 in;4 in;8 in;11 %;"
+		"15 %, 20 % where half is compost;2;30 ft;10 %;;");
 	answers_fini(&answers);
 	desk_close(&desk);
 }
@@ -486,35 +488,6 @@ START_TEST(an_entry_is_added_with_a_free_letter_and_taken_in_hand)
 	ck_assert_int_eq(block_length(&entry->block, PATH_SURFACE), 2 * NM_PER_INCH);
 	ck_assert_int_eq(desk.editor.hand, 'a');
 	check_one_step(&desk, "a new entry");
-	answers_fini(&answers);
-	desk_close(&desk);
-}
-END_TEST
-
-START_TEST(in_a_metric_plot_a_new_entry_comes_with_rounder_values)
-{
-	struct answers answers = { .asker = answers_asker(), .picks = { "Add", "A path" },
-		.typed = { { "Name", "Gravel", 0 }, { "Surface", "", 0 } } };
-	struct desk desk;
-	const struct entry *entry;
-
-	desk_open(&desk, court);
-	plot_set(editor_edit(&desk.editor), 0, HEAD_UNITS, "metric");
-	editor_stroke(&desk.editor);
-	press(&desk, &answers);
-	entry = plot_entry(desk.editor.plot, 'a');
-	ck_assert_ptr_nonnull(entry);
-	ck_assert_int_eq(block_value(&entry->block, PATH_BASE)->as.length, 100 * NM_PER_MM);
-	ck_assert(!block_value(&entry->block, PATH_SURFACE)->set); /* emptied, so unset */
-	answers_fini(&answers);
-
-	/* One that is there already keeps what it has. */
-	answers = (struct answers){ .asker = answers_asker(), .picks = { "p " },
-		.typed = { { "Name", "Walk", 0 } } };
-	press(&desk, &answers);
-	entry = plot_entry(desk.editor.plot, 'p');
-	ck_assert_str_eq(entry->name, "Walk");
-	ck_assert(!block_value(&entry->block, PATH_BASE)->set);
 	answers_fini(&answers);
 	desk_close(&desk);
 }
@@ -724,24 +697,6 @@ START_TEST(a_fence_is_renamed_added_and_removed)
 }
 END_TEST
 
-START_TEST(a_new_fence_of_a_metric_plot_has_rounder_values_of_its_own)
-{
-	struct answers add = { .asker = answers_asker(), .picks = { "Add a fence" },
-		.typed = { { "Name", "Hurdles", 0 } } };
-	struct desk desk;
-
-	desk_open(&desk, court);
-	block_set(&editor_edit(&desk.editor)->details.head, HEAD_UNITS,
-		(struct value){ .set = true, .as.number = UNITS_METRIC });
-	press(&desk, &add);
-	ck_assert_int_eq(block_length(&desk.editor.plot->details.fences[1].block, FENCE_POST),
-		90 * NM_PER_MM);
-	ck_assert(!block_value(&desk.editor.plot->details.fences[1].block, FENCE_DEPTH)->set);
-	answers_fini(&add);
-	desk_close(&desk);
-}
-END_TEST
-
 START_TEST(a_fence_needs_a_name)
 {
 	struct answers add = { .asker = answers_asker(), .picks = { "Add a fence" },
@@ -939,7 +894,42 @@ START_TEST(a_mirror_set_with_the_cell_holds_for_the_new_cells)
 }
 END_TEST
 
-START_TEST(other_units_change_only_what_is_shown)
+/* Of the court nothing is set that has another default in metric plots, but a block and a height of
+ * its own. */
+START_TEST(other_units_say_how_many_defaults_change)
+{
+	struct answers answers = { .asker = answers_asker(), .picks = { "The plot" },
+		.typed = { { "Units shown", "metric", 0 } } };
+	const struct details *details;
+	char words[80];
+	struct desk desk;
+	int count = 0;
+
+	desk_open(&desk, court);
+	press(&desk, &answers);
+	details = &desk.editor.plot->details;
+	for (enum attribute a = block_first(BLOCK_ALLOW); a <= FENCE_LEAF_FROM; a++)
+		count += attribute_is_rounder(a) &&
+			!block_value(block_of(desk.editor.plot, attribute_block(a)), a)->set;
+	ck_assert_uint_eq(details->legend_count, 4);
+	ck_assert_uint_eq(details->fence_count, 1);
+	ck_assert_int_ge(count, 50);
+	snprintf(words, sizeof words, "Now metric: %d values that are not set have the defaults",
+		count);
+	check_says(&desk.editor.message, words);
+	answers_fini(&answers);
+	answers = (struct answers){ .asker = answers_asker(), .picks = { "The plot" },
+		.typed = { { "Units shown", "imperial", 0 } } };
+	plot_set(editor_edit(&desk.editor), 0, ALLOW_KERF, "1/4 in");
+	press(&desk, &answers);
+	snprintf(words, sizeof words, "Now imperial: %d values", count - 1);
+	check_says(&desk.editor.message, words);
+	answers_fini(&answers);
+	desk_close(&desk);
+}
+END_TEST
+
+START_TEST(other_units_change_no_value)
 {
 	struct answers answers = { .asker = answers_asker(), .picks = { "The plot" },
 		.typed = { { "Units shown", "metric", 0 } } };
@@ -990,14 +980,12 @@ Suite *test_suite(void)
 	tcase_add_test(fields, what_nobody_touched_stays_as_it_is);
 	tcase_add_test(fields, sheets_of_what_is_allowed_for_share_out_all_of_it);
 	tcase_add_test(fences, a_fence_is_renamed_added_and_removed);
-	tcase_add_test(fences, a_new_fence_of_a_metric_plot_has_rounder_values_of_its_own);
 	tcase_add_test(fences, a_fence_needs_a_name);
 	tcase_add_loop_test(notes, notes_are_added_changed_and_removed_with_the_rest, 0,
 		BLOCK_KINDS);
 	tcase_add_test(notes, a_note_too_long_is_refused_and_nothing_else_set);
 	tcase_add_test(notes, notes_beyond_the_first_hundred_stay_in_their_order);
 	tcase_add_test(legend, an_entry_is_added_with_a_free_letter_and_taken_in_hand);
-	tcase_add_test(legend, in_a_metric_plot_a_new_entry_comes_with_rounder_values);
 	tcase_add_loop_test(legend, a_new_entry_needs_a_name_and_a_free_letter_of_its_class, 0, 7);
 	tcase_add_test(legend, no_entry_is_added_where_all_letters_are_taken);
 	tcase_add_test(legend, another_letter_goes_on_the_ground_and_in_the_hand);
@@ -1012,7 +1000,8 @@ Suite *test_suite(void)
 	tcase_add_test(cell, what_was_rounded_is_said);
 	tcase_add_test(cell, too_many_cells_are_refused_and_the_others_left_to_choose);
 	tcase_add_test(cell, a_mirror_set_with_the_cell_holds_for_the_new_cells);
-	tcase_add_test(cell, other_units_change_only_what_is_shown);
+	tcase_add_test(cell, other_units_say_how_many_defaults_change);
+	tcase_add_test(cell, other_units_change_no_value);
 	tcase_add_test(cell, lengths_are_read_and_offered_in_the_units_just_chosen);
 	return suite;
 }

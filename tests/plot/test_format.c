@@ -293,8 +293,8 @@ static const struct bad heads[] = {
 	{ BYTES(HEAD "allow 5 %\n"), 4, 7, "5", "the end of the line" },
 	{ BYTES(HEAD "allow\n  breakage 5\n"), 5, 12, "5", "a percentage such as 5 %" },
 	{ BYTES(HEAD "allow\n  courses 4\n"), 5, 3, "courses",
-	  "allow: kerf, fit, shortest, inside, breakage, settlement, beads, cartridge, topsoil, "
-	"sod, others in parterre-plot(5) or note" },
+	  "allow: kerf, fit, shortest, inside, breakage, settlement, beads, cartridge, "
+	  "adhesive-spare, topsoil, others in parterre-plot(5) or note" },
 	{ BYTES(HEAD "allow\n  kerf 0 in\n  kerf 0 in\n"), 6, 3, "kerf", "each keyword once" },
 	/* an indented line with no block */
 	{ BYTES("parterre-plot 1\n  units imperial\n"), 2, 3, "units",
@@ -327,9 +327,9 @@ static const struct bad legends[] = {
 	{ BYTES(LEGEND "bed b \"Other\"\n"), 5, 5, "b",
 		"another letter: b is in the legend already" },
 	{ BYTES(LEGEND "path b \"Path\"\n"), 5, 6, "b", "another letter" },
-	{ BYTES(LEGEND "  colour 4\n"), 5, 3, "colour", "bed: build, block, density, courses, cap, "
-	"embed, inside, base, reach, liner, freeboard, mulch, mix, prepare, amend, replace or "
-	"note" },
+	{ BYTES(LEGEND "  colour 4\n"), 5, 3, "colour", "bed: build, block, joint, density, courses, "
+	"cap, embed, inside, base, reach, reach-in, liner, freeboard, mulch, mix, prepare, amend, "
+	"replace or note" },
 	{ BYTES(LEGEND "  surface 1 in\n"), 5, 3, "surface", "bed: build" },
 	{ BYTES(LEGEND "  courses 4\n  courses 5\n"), 6, 3, "courses", "each keyword once" },
 	{ BYTES(LEGEND "  courses 41\n"), 5, 11, "41", "1 to 40" },
@@ -438,10 +438,15 @@ static const struct bad fences[] = {
 	{ BYTES(YARD "fence p \"Pickets\"\n"), 8, 7, "p", "text in double quotes" },
 	{ BYTES(YARD "fence \"Pickets\" new\n"), 8, 17, "new", "the end of the line" },
 	{ BYTES(FENCE "  colour red\n"), 9, 3, "colour",
-	  "fence: height, section, post, gap, rails, depth, hole, gravel, inset, clearance, leaf, "
+	  "fence: height, section, post, gate-post, gap, rails, depth, hole, gravel, inset, clearance, leaf, "
 	"run, gate or note" },
 	{ BYTES(FENCE "  height 3 ft\n  height 3 ft\n"), 10, 3, "height", "each keyword once" },
 	{ BYTES(FENCE "  rails 7\n"), 9, 9, "7", "1 to 6" },
+	{ BYTES(FENCE "  leaf bought\n  leaf 4 ft\n  leaf offcut\n"), 11, 3, "leaf",
+	  "each keyword once" },
+	{ BYTES(FENCE "  leaf 4 ft\n  leaf 5 ft\n"), 10, 3, "leaf", "each keyword once" },
+	{ BYTES(FENCE "  leaf made\n"), 9, 8, "made", "bought or offcut" },
+	{ BYTES(FENCE "  leaf 4\n"), 9, 8, "4", "a length with its unit" },
 	{ BYTES(FENCE "bed b \"Bed\"\n"), 9, 1, "bed", "fence or the end of the file" },
 	{ BYTES(FENCE "ground 4 x 3\n"), 9, 1, "ground", "fence or the end of the file" },
 	/* points */

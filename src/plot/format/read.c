@@ -54,7 +54,8 @@ static bool fail_keyword(const struct scan *s, size_t start, enum block_kind kin
 			text_add_listed(&words, "others in parterre-plot(5)", false);
 			break;
 		}
-		text_add_listed(&words, attribute_row(a)->keyword, false);
+		if (a != FENCE_LEAF_FROM) /* it has the keyword of the one before */
+			text_add_listed(&words, attribute_row(a)->keyword, false);
 	}
 	if (kind == BLOCK_FENCE) {
 		text_add_listed(&words, "run", false);
