@@ -162,7 +162,7 @@ bool length_scan(struct scan *s, enum units units, nm *length, struct diag *d)
 			return bare_number(s, start, units, d);
 		if (last && unit->system != last->system)
 			return scan_fail(s, start, d,
-				"feet and inches or metric, not both in a length");
+				"one system of units in a length");
 		if (last && unit->size >= last->size)
 			return scan_fail(s, start, d, "a smaller unit than the one before it");
 		total += number_times(&number, unit->size);

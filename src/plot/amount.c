@@ -15,30 +15,34 @@ static const struct {
 	const char *word;
 	enum quantity quantity;
 	double si; /* of one */
+	bool is_metric;
 } units[AMOUNT_UNITS] = {
 	[AMOUNT_LB_CU_FT] = { "lb/cu ft", QUANTITY_DENSITY, KG_PER_LB / M3_PER_CU_FT },
 	[AMOUNT_LB_CU_YD] = { "lb/cu yd", QUANTITY_DENSITY, KG_PER_LB / M3_PER_CU_YD },
-	[AMOUNT_KG_M3] = { "kg/m3", QUANTITY_DENSITY, 1 },
+	[AMOUNT_KG_M3] = { "kg/m3", QUANTITY_DENSITY, 1, true },
 	[AMOUNT_CU_FT] = { "cu ft", QUANTITY_VOLUME, M3_PER_CU_FT },
 	[AMOUNT_CU_YD] = { "cu yd", QUANTITY_VOLUME, M3_PER_CU_YD },
-	[AMOUNT_LITRE] = { "L", QUANTITY_VOLUME, 0.001 },
-	[AMOUNT_M3] = { "m3", QUANTITY_VOLUME, 1 },
+	[AMOUNT_LITRE] = { "L", QUANTITY_VOLUME, 0.001, true },
+	[AMOUNT_M3] = { "m3", QUANTITY_VOLUME, 1, true },
 	[AMOUNT_LB] = { "lb", QUANTITY_WEIGHT, KG_PER_LB },
-	[AMOUNT_KG] = { "kg", QUANTITY_WEIGHT, 1 },
+	[AMOUNT_KG] = { "kg", QUANTITY_WEIGHT, 1, true },
 	[AMOUNT_LB_1000_SQ_FT] = { "lb/1000 sq ft", QUANTITY_RATE,
 		KG_PER_LB / (1000 * M2_PER_SQ_FT) },
-	[AMOUNT_G_M2] = { "g/m2", QUANTITY_RATE, 0.001 },
+	[AMOUNT_G_M2] = { "g/m2", QUANTITY_RATE, 0.001, true },
 	[AMOUNT_SQ_FT] = { "sq ft", QUANTITY_AREA, M2_PER_SQ_FT },
 	[AMOUNT_SQ_YD] = { "sq yd", QUANTITY_AREA, 9 * M2_PER_SQ_FT },
-	[AMOUNT_M2] = { "m2", QUANTITY_AREA, 1 },
+	[AMOUNT_M2] = { "m2", QUANTITY_AREA, 1, true },
 };
 
-static const char *const examples[] = {
-	[QUANTITY_DENSITY] = "a density such as 135 lb/cu ft or 2150 kg/m3",
-	[QUANTITY_VOLUME] = "a volume such as 6 cu ft, 10 cu yd, 100 L or 6 m3",
-	[QUANTITY_WEIGHT] = "a weight such as 300 lb or 130 kg",
-	[QUANTITY_RATE] = "a rate such as 6 lb/1000 sq ft or 30 g/m2",
-	[QUANTITY_AREA] = "an area such as 10 sq ft, 50 sq yd or 1 m2",
+static const char *const examples[][2] = {
+	[QUANTITY_DENSITY] = { "a density such as 135 lb/cu ft or 2150 kg/m3",
+		"a density such as 2150 kg/m3" },
+	[QUANTITY_VOLUME] = { "a volume such as 6 cu ft, 10 cu yd, 100 L or 6 m3",
+		"a volume such as 100 L or 6 m3" },
+	[QUANTITY_WEIGHT] = { "a weight such as 300 lb or 130 kg", "a weight such as 130 kg" },
+	[QUANTITY_RATE] = { "a rate such as 6 lb/1000 sq ft or 30 g/m2",
+		"a rate such as 30 g/m2" },
+	[QUANTITY_AREA] = { "an area such as 10 sq ft, 50 sq yd or 1 m2", "an area such as 1 m2" },
 };
 
 /* Takes the words of a unit, any blanks between them. */
@@ -59,20 +63,21 @@ static bool take_unit(struct scan *s, const char *unit)
 	return true;
 }
 
-bool amount_scan(struct scan *s, enum quantity quantity, struct amount *out, struct diag *d)
+bool amount_scan(struct scan *s, enum quantity quantity, enum units system, struct amount *out,
+	struct diag *d)
 {
 	size_t start = s->at;
 
 	scan_blanks(s);
 	if (!scan_decimal(s, PLACES, &out->millionths))
-		return scan_fail(s, start, d, "%s", examples[quantity]);
+		return scan_fail(s, start, d, "%s", examples[quantity][system]);
 	for (int unit = 0; unit < AMOUNT_UNITS; unit++) {
 		if (units[unit].quantity == quantity && take_unit(s, units[unit].word)) {
 			out->unit = (enum amount_unit)unit;
 			return true;
 		}
 	}
-	return scan_fail(s, start, d, "%s", examples[quantity]);
+	return scan_fail(s, start, d, "%s", examples[quantity][system]);
 }
 
 void amount_write(struct text *out, const struct amount *amount)
@@ -81,12 +86,14 @@ void amount_write(struct text *out, const struct amount *amount)
 	text_print(out, " %s", units[amount->unit].word);
 }
 
-void amount_write_range(struct text *out, enum quantity quantity, int64_t least, int64_t most)
+void amount_write_range(struct text *out, enum quantity quantity, enum units system, int64_t least,
+	int64_t most)
 {
 	struct text words = TEXT_EMPTY;
 
 	for (int unit = 0; unit < AMOUNT_UNITS; unit++)
-		if (units[unit].quantity == quantity)
+		if (units[unit].quantity == quantity &&
+			(system != UNITS_METRIC || units[unit].is_metric))
 			text_add_listed(&words, units[unit].word, unit + 1 == AMOUNT_UNITS ||
 				units[unit + 1].quantity != quantity);
 	text_add_decimal(out, least, PLACES);

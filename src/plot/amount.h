@@ -3,6 +3,7 @@
 #ifndef PLOT_AMOUNT_H
 #define PLOT_AMOUNT_H
 
+#include "base/length.h"
 #include "base/scan.h"
 #include "base/text.h"
 
@@ -28,11 +29,14 @@ struct amount {
 };
 
 /* Reads "135 lb/cu ft", "10 cu yd", "300 lb", "30 g/m2": at most 6 decimal places. False with d
- * filled. Takes no more than the amount. */
-bool amount_scan(struct scan *s, enum quantity quantity, struct amount *out, struct diag *d);
+ * filled. Takes no more than the amount. units: metric ones alone are named in messages where a
+ * plot is metric. */
+bool amount_scan(struct scan *s, enum quantity quantity, enum units units, struct amount *out,
+	struct diag *d);
 void amount_write(struct text *out, const struct amount *amount);
-/* "1 to 10000 lb/cu ft, lb/cu yd or kg/m3": millionths of any of the units. */
-void amount_write_range(struct text *out, enum quantity quantity, int64_t least, int64_t most);
+/* "1 to 10000 lb/cu ft, lb/cu yd or kg/m3": millionths of any of the units, or of the metric ones. */
+void amount_write_range(struct text *out, enum quantity quantity, enum units units, int64_t least,
+	int64_t most);
 /* kg/m3, m3, kg, kg/m2, m2. */
 double amount_si(const struct amount *amount);
 

@@ -22,7 +22,7 @@ static bool out_of_range(const struct reading *r, size_t start)
 	struct text words = TEXT_EMPTY;
 
 	if (rule->kind == VALUE_AMOUNT) {
-		amount_write_range(&words, rule->quantity, rule->least, rule->most);
+		amount_write_range(&words, rule->quantity, r->units, rule->least, rule->most);
 	} else {
 		value_write(&words, rule, &least, r->units);
 		text_add(&words, " to ");
@@ -112,7 +112,8 @@ static bool size_value(const struct reading *r)
 	for (int i = 0; i < 3; i++) {
 		if (i && !scan_take(r->s, 'x'))
 			return scan_fail(r->s, r->s->at, r->d,
-				"x, as in 16 in x 8 in x 6 in (along, across, up)");
+				"x, as in %s (along, across, up)", r->units == UNITS_METRIC ?
+				"400 mm x 200 mm x 150 mm" : "16 in x 8 in x 6 in");
 		scan_blanks(r->s);
 		starts[i] = r->s->at;
 		if (!value_scan(r->s, &one, r->units, &sides[i], r->d))
@@ -147,7 +148,7 @@ static bool cap_value(const struct reading *r)
 
 static bool amount_value(const struct reading *r)
 {
-	return amount_scan(r->s, r->rule->quantity, &r->out->as.amount, r->d);
+	return amount_scan(r->s, r->rule->quantity, r->units, &r->out->as.amount, r->d);
 }
 
 /* Lower-case words joined by single hyphens. */

@@ -51,7 +51,7 @@ static bool is_by_weight(const cJSON *value)
 	struct amount amount;
 	struct diag d;
 
-	return amount_scan(&s, QUANTITY_WEIGHT, &amount, &d);
+	return amount_scan(&s, QUANTITY_WEIGHT, UNITS_IMPERIAL, &amount, &d);
 }
 
 static bool length_read(struct reading *r, const cJSON *value, double *metres)

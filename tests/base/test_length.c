@@ -115,9 +115,9 @@ static const struct {
 	{ "6 \"", 1, "6", "such as 6 in" },
 	{ "1' 6 1/2 \"", 4, "6", "such as 6 1/2 in" },
 	/* one system */
-	{ "1 ft 20 mm", 6, "20", "not both" },
-	{ "1 m 6 in", 5, "6", "not both" },
-	{ "1' 2 cm", 4, "2", "not both" },
+	{ "1 ft 20 mm", 6, "20", "one system of units" },
+	{ "1 m 6 in", 5, "6", "one system of units" },
+	{ "1' 2 cm", 4, "2", "one system of units" },
 	/* larger first, each once */
 	{ "6 in 1 ft", 6, "1", "a smaller unit" },
 	{ "1 ft 2 ft", 6, "2", "a smaller unit" },

@@ -70,7 +70,7 @@ void garden_count(struct garden *garden)
 
 struct zones_ground garden_ground(struct garden *garden)
 {
-	const struct basis basis = { .arena = &garden->arena, .plot = &garden->plot,
+	const struct basis basis = { .arena = &garden->arena, .plot = &garden->takeoff.plot,
 		.survey = &garden->takeoff.survey, .allow = garden->takeoff.allow };
 	struct zones_ground ground;
 	struct zones zones;
