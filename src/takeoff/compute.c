@@ -8,40 +8,52 @@ static void dig_compute(struct takeoff *t, struct arena *arena)
 {
 	struct dig_list list = { .arena = arena, .allow = t->allow };
 
-	dig_zones(&list, &t->zones, &t->survey, t->surface);
+	dig_zones(&list, &t->zones, &t->embeds);
 	fences_dig(&list, &t->fences);
-	dig_finish(&t->earthwork, &list, fill_topsoil(&t->fills));
-	fill_reuse(&t->fills, t->earthwork.reused_share);
+	dig_finish(&t->earthwork, &list, &(struct earth_wanted){
+		.mixes = fill_topsoil(&t->fills), .lawns = lawn_topsoil(&t->lawns),
+		.backfill = t->over_bases.backfill, .loosened = t->over_bases.loosened });
+	fill_reuse(&t->fills, t->earthwork.mixes_share);
+	lawn_reuse(&t->lawns, t->earthwork.lawns_share);
 }
 
 /* What is built on the ground, by the survey. */
 static void walls_compute(struct takeoff *t, const struct basis *basis)
 {
-	t->surface = fill_surface(&t->survey);
+	embeds_find(&t->embeds, basis);
 	areas_count(&t->areas, basis);
 	walls_lay(&t->walls, basis);
-	if (stop_asked())
-		return;
-	cutting_plan(&t->cuttings, basis, &t->walls);
-	fill_compute(&t->fills, basis, &t->walls, t->surface);
+	if (!stop_asked())
+		cutting_plan(&t->cuttings, basis, &t->walls);
 }
 
-/* What is dug, and what is laid there, by survey and walls. Fabric comes right after the zones, so
- * that their ground can be let go of. */
-static void ground_compute(struct takeoff *t, const struct basis *basis)
+/* What is dug, by survey and walls. What looks at the ground of the zones comes right after them,
+ * so that it can be let go of. */
+static void zones_find(struct takeoff *t, const struct basis *basis)
 {
 	struct zones_ground ground;
 
 	zones_compute(&t->zones, &ground, basis, &t->walls);
 	if (!stop_asked())
 		fabric_compute(&t->fabric, basis, &t->zones, &ground);
+	if (!stop_asked())
+		over_bases_find(&t->over_bases, basis, &t->zones, &ground, &t->walls, &t->embeds);
 	arena_clear(&ground.arena);
+}
+
+/* What is laid and filled there. */
+static void ground_compute(struct takeoff *t, const struct basis *basis)
+{
+	const struct fill_ground ground = { &t->walls, &t->embeds, &t->over_bases };
+
+	fill_compute(&t->fills, basis, &ground);
+	bed_snags_add(basis, &ground, &t->fills);
+	lawn_compute(&t->lawns, basis, &t->over_bases);
 	fences_compute(&t->fences, basis);
 	dig_compute(t, basis->arena);
 	stone_compute(&t->stones, basis, &t->zones);
 	liner_compute(&t->liners, basis, &t->walls, &t->fills);
 	edging_compute(&t->edging, basis);
-	lawn_compute(&t->lawns, basis);
 }
 
 static void items_compute(struct takeoff *t, struct arena *arena)
@@ -72,6 +84,9 @@ bool takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot
 	if (stop_asked())
 		return false;
 	walls_compute(t, &basis);
+	if (stop_asked())
+		return false;
+	zones_find(t, &basis);
 	if (stop_asked())
 		return false;
 	ground_compute(t, &basis);
@@ -114,6 +129,7 @@ const struct shown takeoff_shown[] = {
 	WITHIN("stone_orders", stone_total_table, stones.totals, STONE_KINDS, ANY),
 	WITHIN("fabric", fabric_table, fabric, 1, FABRIC),
 	ROWS("liners", liner_table, liners.list, liners.count, LINER, NULL),
+	WITHIN("liner_rolls", liners_table, liners, 1, ANY),
 	ROWS("edging", edging_row_table, edging.rows, edging.row_count, EDGING, NULL),
 	ROWS("edging_cuts", edging_cut_table, edging.cuts, edging.cut_count, ANY, NULL),
 	ROWS("lawn", lawn_table, lawns.list, lawns.count, LAWN, NULL),

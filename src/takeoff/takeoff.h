@@ -8,6 +8,7 @@
 #include "takeoff/common/areas.h"
 #include "takeoff/costs/costs.h"
 #include "takeoff/fence/fences.h"
+#include "takeoff/ground/bed_snags.h"
 #include "takeoff/ground/dig.h"
 #include "takeoff/ground/edging.h"
 #include "takeoff/ground/fabric.h"
@@ -22,13 +23,13 @@ struct takeoff {
 	struct plot plot; /* in force (prices/in_force.h): what the takeoff is of */
 	struct survey survey;
 	const struct block *allow; /* of that plot */
-	nm surface;                /* height of paths, from fill_surface: walls and fixtures
-	                              depend on it */
+	struct embeds embeds;
 	struct areas areas;
 	struct walls walls;
 	struct cuttings cuttings;
 	struct fills fills;
 	struct zones zones;
+	struct over_bases over_bases;
 	struct fences fences;
 	struct earthwork earthwork;
 	struct stones stones;

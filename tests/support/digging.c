@@ -60,19 +60,22 @@ static GEOSGeometry *joined(GEOSContextHandle_t geos, GEOSGeometry *a, GEOSGeome
 	return shape;
 }
 
-/* What of the bed and of the ground within the reach of it is no further than the wall's depth
- * and the reach from what is not the bed. */
+/* What is not the bed within the reach of it, and what of the bed is no further than the wall's depth
+ * and the reach inwards from what is not. */
 static GEOSGeometry *wall_ground(GEOSContextHandle_t geos, const struct survey *survey, int region,
 	const struct block *bed)
 {
-	double reach = metres(block_length(bed, BED_REACH));
+	double out = metres(block_length(bed, BED_REACH));
+	double in = metres(block_length(bed, BED_REACH_IN));
 	double depth = metres(block_effective(bed, BED_BLOCK)->as.size.across);
 	double cell = metres(survey->cell);
 	struct geos_box plan = { 0, 0, survey->columns * cell, survey->rows * cell };
 
-	return common(geos, geos_union(geos, &plan, 1),
-		common(geos, widened(geos, survey, region, true, reach),
-			widened(geos, survey, region, false, depth + reach)));
+	return common(geos, geos_union(geos, &plan, 1), joined(geos,
+		common(geos, widened(geos, survey, region, true, out),
+			widened(geos, survey, region, false, 0)),
+		common(geos, widened(geos, survey, region, true, 0),
+			widened(geos, survey, region, false, depth + in))));
 }
 
 static void add(struct diggings *diggings, int region, enum dig_part part, GEOSGeometry *shape)
@@ -190,6 +193,7 @@ void diggings_plot(struct plot *plot, struct random *random)
 		3 * NM_PER_INCH);
 	for (const char *bed = "ab"; *bed; bed++) {
 		set_depth(plot, random, *bed, BED_REACH, random_below(random, 2) ? 1000 : 200);
+		set_depth(plot, random, *bed, BED_REACH_IN, random_below(random, 2) ? 1000 : 200);
 		set_depth(plot, random, *bed, BED_BASE, 150);
 		set_depth(plot, random, *bed, BED_EMBED, 150);
 		set_one_of(plot, random, *bed, BED_INSIDE, insides);

@@ -41,11 +41,6 @@ static const struct fill *only_fill(void)
 	return &garden.takeoff.fills.list[0];
 }
 
-static const struct block *bed(void)
-{
-	return &plot_entry(&garden.plot, 'b')->block;
-}
-
 static void teardown(void)
 {
 	garden_fini(&garden);
@@ -169,19 +164,9 @@ END_TEST
 
 /* ---- Depths ---------------------------------------------------------------------------------- */
 
-START_TEST(the_wall_is_as_high_as_its_courses)
-{
-	bed_of_feet(8, 4);
-	set(BED_COURSES, "5");
-	set(BED_BLOCK, "16 in x 8 in x 4 in");
-	set(BED_CAP, "16 in x 8 in x 2 in");
-	ck_assert_int_eq(fill_wall_height(bed()), 20 * NM_PER_INCH);
-}
-END_TEST
-
-/* 18 in of wall less 1 1/2 in freeboard, 2 in mulch and, where undug, 1 1/2 in embed. */
+/* 18 in of wall less 1 1/2 in freeboard, 2 in mulch and, where undug, 2 in embed. */
 static const struct { const char *inside; int half_inches; } insides[] = {
-	{ "undug", 26 }, { "filled", 29 }, { "base", 29 },
+	{ "undug", 25 }, { "filled", 29 }, { "base", 29 },
 };
 
 START_TEST(soil_starts_at_the_ground_where_undug_and_at_the_base_where_filled)
@@ -192,44 +177,89 @@ START_TEST(soil_starts_at_the_ground_where_undug_and_at_the_base_where_filled)
 }
 END_TEST
 
-START_TEST(embed_is_the_beds_own_where_set)
-{
-	garden_rows(&garden, (const char *[]){ "bbbbp", "bbbbp", "bbbbp", "bbbbp", NULL });
-	set(BED_EMBED, "0 in");
-	garden_count(&garden);
-	ck_assert_int_eq(fill_embed(bed(), garden.takeoff.surface), 0);
-}
-END_TEST
+/* ---- Over the base inside the wall ----------------------------------------------------------- */
 
-START_TEST(embed_follows_the_deepest_path_that_has_a_cell)
+static void check_soil(const struct fill *fill, double square_inches, double inches, double cubic_feet)
 {
-	garden_rows(&garden, (const char *[]){ "bbbbp", "bbbbq", "bbbbr", "bbbbr", NULL });
-	plot_set(&garden.plot, 'p', PATH_SURFACE, "1 in");
-	plot_set(&garden.plot, 'q', PATH_SURFACE, "3 in");
-	plot_set(&garden.plot, 'r', PATH_SURFACE, "2 in");
-	garden_count(&garden);
-	ck_assert_int_eq(fill_embed(bed(), garden.takeoff.surface), 3 * NM_PER_INCH);
-	garden.plot.ground.cells[5 + 4] = 'p';
-	garden_count(&garden);
-	ck_assert_int_eq(fill_embed(bed(), garden.takeoff.surface), 2 * NM_PER_INCH);
+	ck_assert_double_eq_tol(fill->strip_area / SQUARE_FOOT, square_inches / 144, EXACT);
+	ck_assert_double_eq_tol((double)fill->strip_depth, inches * (double)NM_PER_INCH, EXACT);
+	ck_assert_double_eq_tol(fill->soil / CUBIC_FOOT, cubic_feet, EXACT);
 }
-END_TEST
 
-START_TEST(embed_follows_a_path_without_surface)
-{
-	garden_rows(&garden, (const char *[]){ "bbbbp", "bbbbp", "bbbbp", "bbbbp", NULL });
-	plot_set(&garden.plot, 'p', PATH_SURFACE, "0 in");
-	garden_count(&garden);
-	ck_assert_int_eq(fill_embed(bed(), garden.takeoff.surface), 0);
-}
-END_TEST
-
-/* Common practice, no published source. */
-START_TEST(embed_is_an_inch_and_a_half_without_paths)
+/* Blocks 8 in deep leave 80 x 32 in inside 8 x 4 ft; base 2 in past the wall leaves 76 x 28 in of them:
+ * 432 sq in. There soil is 2 in deeper, by the embed, than the 12 1/2 in above undug ground. */
+START_TEST(soil_goes_down_to_the_base_past_the_wall)
 {
 	bed_of_feet(8, 4);
+	check_soil(only_fill(), 432, 2, (80 * 32 * 12.5 + 432 * 2) / 1728);
+	ck_assert_int_eq(only_fill()->soil_depth, 25 * NM_PER_INCH / 2);
+}
+END_TEST
+
+/* An L of 9 x 5 ft less 4 x 2 ft, 8 in blocks: 20.11 sq ft inside, of which 6 in along the wall are
+ * 10.33 sq ft; 12 1/2 in of soil and 2 in there are 22.7 cu ft. */
+START_TEST(round_a_reflex_corner_too)
+{
+	garden_rows(&garden, (const char *[]){ "bbbbbbbbb", "bbbbbbbbb", "bbbbbbbbb", "bbbbb....",
+		"bbbbb....", NULL });
+	set(BED_REACH_IN, "6 in");
+	const struct fill *fill = only_fill();
+
+	check_soil(fill, 10.0 * 144 + 48, 2, (2896 * 12.5 + 1488 * 2) / 1728);
+	ck_assert_double_eq_tol(garden.takeoff.walls.list[0].inner_area / SQUARE_FOOT, 20.11,
+		0.005);
+	ck_assert_double_eq_tol(fill->strip_area / SQUARE_FOOT, 10.33, 0.005);
+	ck_assert_double_eq_tol(fill->soil / CUBIC_FOOT, 22.7, 0.05);
+}
+END_TEST
+
+/* Filled from the base's top everywhere: 80 x 32 x 14 1/2 in. */
+START_TEST(what_is_dug_out_all_over_is_no_deeper_there)
+{
+	bed_of_feet(8, 4);
+	set(BED_INSIDE, "filled");
+	check_soil(only_fill(), 0, 0, 80 * 32 * 14.5 / 1728);
+	set(BED_INSIDE, "base");
+	check_soil(only_fill(), 0, 0, 80 * 32 * 14.5 / 1728);
+}
+END_TEST
+
+START_TEST(without_a_reach_inwards_there_is_no_strip)
+{
+	bed_of_feet(8, 4);
+	set(BED_REACH_IN, "0 in");
+	check_soil(only_fill(), 0, 0, 80 * 32 * 12.5 / 1728);
+}
+END_TEST
+
+/* 3 ft wide, 1 ft 8 in inside: 1 ft past both walls takes all of it. */
+START_TEST(a_base_all_over_is_counted_once)
+{
+	bed_of_feet(8, 3);
+	set(BED_REACH_IN, "1 ft");
+	check_soil(only_fill(), 80 * 20, 2, 80 * 20 * 14.5 / 1728);
+}
+END_TEST
+
+/* Walls 4 in deep, 4 ft square beds side by side: the left one's base reaches 6 in past it, so 2 in
+ * past the neighbour's wall, along 40 in. */
+START_TEST(a_neighbours_base_past_the_wall_counts_as_well)
+{
+	garden_rows(&garden, (const char *[]){ "aaaabbbb", "aaaabbbb", "aaaabbbb", "aaaabbbb",
+		NULL });
+	for (const char *letter = "ab"; *letter; letter++) {
+		plot_set(&garden.plot, *letter, BED_BLOCK, "1 ft x 4 in x 4 in");
+		plot_set(&garden.plot, *letter, BED_COURSES, "4");
+		plot_set(&garden.plot, *letter, BED_REACH_IN, "0 in");
+	}
+	set(BED_REACH, "0 in");
 	garden_count(&garden);
-	ck_assert_int_eq(fill_embed(bed(), garden.takeoff.surface), 3 * NM_PER_INCH / 2);
+	const struct fill *fills = garden.takeoff.fills.list;
+
+	ck_assert_int_eq(garden.takeoff.fills.count, 2);
+	/* 16 in less 1 1/2, 2 and 2 in. */
+	check_soil(&fills[0], 0, 0, 40 * 40 * 10.5 / 1728);
+	check_soil(&fills[1], 80, 2, (40 * 40 * 10.5 + 80 * 2) / 1728);
 }
 END_TEST
 
@@ -246,6 +276,45 @@ START_TEST(settlement_is_ordered_on_top_and_shared_by_the_parts)
 	ck_assert_double_eq_tol(fill->parts[0].volume, fill->order * 0.5, EXACT);
 	ck_assert_double_eq_tol(fill->parts[1].volume, fill->order * 0.4, EXACT);
 	ck_assert_double_eq_tol(fill->parts[2].volume, fill->order * 0.1, EXACT);
+}
+END_TEST
+
+/* Common practice, no published source. */
+static const struct { const char *mix; double share; } settling[] = {
+	{ "topsoil 1", 0.15 }, { "topsoil 3, compost 1", 0.15 },
+	{ "topsoil 501, compost 499", 0.15 }, { "topsoil 1, compost 1", 0.2 },
+	{ "compost 2, topsoil 1, grit 1", 0.2 }, { "compost 1", 0.2 },
+	{ "leaf-compost 1", 0.15 },
+};
+
+START_TEST(a_mix_settles_by_15_or_from_half_compost_on_by_20_percent)
+{
+	bed_of_feet(8, 4);
+	set(BED_MIX, settling[_i].mix);
+	const struct fill *fill = only_fill();
+
+	ck_assert_double_eq_tol(fill->order, fill->soil * (1 + settling[_i].share), EXACT);
+	plot_set(&garden.plot, 0, ALLOW_SETTLEMENT, "12 %");
+	fill = only_fill();
+	ck_assert_double_eq_tol(fill->order, fill->soil * 1.12, EXACT);
+}
+END_TEST
+
+START_TEST(the_note_says_the_percentage_where_it_is_one)
+{
+	garden_rows(&garden, (const char *[]){ "aaaa.bbbb", "aaaa.bbbb", "aaaa.bbbb", "aaaa.bbbb",
+		NULL });
+	garden_count(&garden);
+	ck_assert_str_eq(garden_note(&garden, garden_item(&garden, "soil.topsoil")),
+		"20 % settlement");
+	set(BED_MIX, "topsoil 3, sharp-sand 1");
+	garden_count(&garden);
+	ck_assert_str_eq(garden_note(&garden, garden_item(&garden, "soil.topsoil")),
+		"settlement by the mix");
+	ck_assert_str_eq(garden_note(&garden, garden_item(&garden, "soil.compost")),
+		"20 % settlement");
+	ck_assert_str_eq(garden_note(&garden, garden_item(&garden, "soil.sharp-sand")),
+		"15 % settlement");
 }
 END_TEST
 
@@ -276,7 +345,8 @@ START_TEST(replaced_soil_is_the_whole_mix_and_settles)
 
 	ck_assert_int_eq(fill->soil_depth, 8 * NM_PER_INCH);
 	ck_assert_double_eq_tol(fill->soil / CUBIC_FOOT, 12, EXACT);
-	ck_assert_double_eq_tol(fill->order / CUBIC_FOOT, 13.8, EXACT);
+	/* Half of it is compost. */
+	ck_assert_double_eq_tol(fill->order / CUBIC_FOOT, 14.4, EXACT);
 	ck_assert_int_eq(fill->part_count, 2);
 	ck_assert_str_eq(fill->parts[0].name, "topsoil");
 }
@@ -288,7 +358,7 @@ START_TEST(a_wall_too_low_for_soil_has_no_fill_and_says_so)
 {
 	bed_of_feet(8, 4);
 	set(BED_COURSES, "1");
-	set(BED_FREEBOARD, "2 1/2 in"); /* with 2 in of mulch and 1 1/2 in of embed: all 6 in */
+	set(BED_FREEBOARD, "2 in"); /* with 2 in of mulch and 2 in of embed: all 6 in */
 	garden_count(&garden);
 	ck_assert_int_eq(garden.takeoff.fills.count, 0);
 	ck_assert(garden.takeoff.complete);
@@ -296,8 +366,8 @@ START_TEST(a_wall_too_low_for_soil_has_no_fill_and_says_so)
 
 	ck_assert_ptr_nonnull(snag);
 	ck_assert_str_eq(garden_sentence(&garden, snag), "No soil fits: the wall is 6 in high, "
-		"freeboard takes 2 1/2 in, mulch 2 in and the ground inside 1 1/2 in.");
-	set(BED_FREEBOARD, "2 31/64 in");
+		"freeboard takes 2 in, mulch 2 in and the ground inside 2 in.");
+	set(BED_FREEBOARD, "1 63/64 in");
 	ck_assert_int_eq(only_fill()->soil_depth, NM_PER_64TH);
 	ck_assert_ptr_null(garden_snag(&garden, SNAG_FILL_NONE, 0));
 }
@@ -333,54 +403,6 @@ START_TEST(a_bed_whose_wall_is_not_laid_out_has_no_fill)
 }
 END_TEST
 
-/* A tenth of the height below ground: segmental wall association, technical note 15-5. */
-static const struct { const char *embed; bool is_snag; } embeds[] = {
-	{ "2 in", false }, { "1 63/64 in", true }, { "0 in", true }, { "3 in", false },
-};
-
-START_TEST(less_than_a_tenth_of_the_wall_below_ground_is_a_snag)
-{
-	bed_of_feet(8, 4);
-	set(BED_BLOCK, "16 in x 8 in x 5 in");
-	set(BED_COURSES, "4");
-	set(BED_EMBED, embeds[_i].embed);
-	garden_count(&garden);
-	ck_assert_int_eq(garden_snag(&garden, SNAG_WALL_EMBED, 0) != NULL, embeds[_i].is_snag);
-}
-END_TEST
-
-/* Over 24 in: common practice, no published source. Over 4 ft from the footing's bottom: IRC
- * R105.2. */
-static const struct { const char *courses, *base, *cap; bool care, permit; } heights[] = {
-	{ "4", "4 in", "none", false, false },
-	{ "4", "24 in", "none", false, false },
-	{ "4", "24 1/64 in", "none", false, true },
-	{ "4", "22 in", "16 in x 8 in x 2 in", false, false },
-	{ "4", "23 in", "16 in x 8 in x 2 in", false, true },
-	{ "5", "4 in", "none", true, false },
-	{ "7", "6 in", "none", true, false },
-	{ "8", "1/64 in", "none", true, true },
-};
-
-START_TEST(a_high_wall_says_whether_it_asks_for_a_word_or_a_permit)
-{
-	bed_of_feet(8, 4);
-	set(BED_COURSES, heights[_i].courses);
-	set(BED_BASE, heights[_i].base);
-	set(BED_CAP, heights[_i].cap);
-	garden_count(&garden);
-	const struct snag *snag = garden_snag(&garden, SNAG_WALL_HIGH, 0);
-
-	ck_assert_int_eq(snag != NULL, heights[_i].care || heights[_i].permit);
-	if (!snag)
-		return;
-	const char *sentence = garden_sentence(&garden, snag);
-
-	ck_assert_int_eq(strstr(sentence, "engineer") != NULL, heights[_i].care);
-	ck_assert_int_eq(strstr(sentence, "permit (IRC R105.2") != NULL, heights[_i].permit);
-}
-END_TEST
-
 #define ROWS(table) (int)(sizeof(table) / sizeof *(table))
 
 Suite *test_suite(void)
@@ -388,6 +410,7 @@ Suite *test_suite(void)
 	Suite *suite = suite_create("fill");
 	TCase *published = suite_case(suite, "published values");
 	TCase *depths = suite_case(suite, "depths");
+	TCase *strips = suite_case(suite, "strips");
 	TCase *parts = suite_case(suite, "parts");
 	TCase *snags = suite_case(suite, "snags");
 
@@ -408,17 +431,22 @@ Suite *test_suite(void)
 		a_field_of_350_by_200_ft_at_2_in_is_434_cu_yd_but_for_the_rounded_factor);
 
 	tcase_add_checked_fixture(depths, NULL, teardown);
-	tcase_add_test(depths, the_wall_is_as_high_as_its_courses);
 	tcase_add_loop_test(depths,
 		soil_starts_at_the_ground_where_undug_and_at_the_base_where_filled, 0,
 		ROWS(insides));
-	tcase_add_test(depths, embed_is_the_beds_own_where_set);
-	tcase_add_test(depths, embed_follows_the_deepest_path_that_has_a_cell);
-	tcase_add_test(depths, embed_follows_a_path_without_surface);
-	tcase_add_test(depths, embed_is_an_inch_and_a_half_without_paths);
+	tcase_add_checked_fixture(strips, NULL, teardown);
+	tcase_add_test(strips, soil_goes_down_to_the_base_past_the_wall);
+	tcase_add_test(strips, round_a_reflex_corner_too);
+	tcase_add_test(strips, what_is_dug_out_all_over_is_no_deeper_there);
+	tcase_add_test(strips, without_a_reach_inwards_there_is_no_strip);
+	tcase_add_test(strips, a_base_all_over_is_counted_once);
+	tcase_add_test(strips, a_neighbours_base_past_the_wall_counts_as_well);
 
 	tcase_add_checked_fixture(parts, NULL, teardown);
 	tcase_add_test(parts, settlement_is_ordered_on_top_and_shared_by_the_parts);
+	tcase_add_loop_test(parts, a_mix_settles_by_15_or_from_half_compost_on_by_20_percent, 0,
+		ROWS(settling));
+	tcase_add_test(parts, the_note_says_the_percentage_where_it_is_one);
 	tcase_add_test(parts, an_amendment_leaves_topsoil_out_and_does_not_settle);
 	tcase_add_test(parts, replaced_soil_is_the_whole_mix_and_settles);
 
@@ -427,9 +455,5 @@ Suite *test_suite(void)
 	tcase_add_loop_test(snags, a_level_bed_with_nothing_to_dig_in_still_gets_its_mulch, 0,
 		ROWS(nothing_to_dig));
 	tcase_add_test(snags, a_bed_whose_wall_is_not_laid_out_has_no_fill);
-	tcase_add_loop_test(snags, less_than_a_tenth_of_the_wall_below_ground_is_a_snag, 0,
-		ROWS(embeds));
-	tcase_add_loop_test(snags, a_high_wall_says_whether_it_asks_for_a_word_or_a_permit, 0,
-		ROWS(heights));
 	return suite;
 }

@@ -171,9 +171,11 @@ void print_alike(const struct report *report, const struct figure_table *table, 
 
 /* ---- Words ----------------------------------------------------------------------------------- */
 
-nm saw_length(nm place, nm fit)
+nm saw_length(const struct report *report, nm place, nm fit)
 {
-	return place > fit ? place - fit : 0;
+	nm unit = report->units == UNITS_IMPERIAL ? NM_PER_INCH / 16 : NM_PER_MM;
+
+	return place > fit ? (place - fit) / unit * unit : 0;
 }
 
 const char *cut_words(const struct report *report, const struct cut *cut, nm fit)
@@ -186,7 +188,7 @@ const char *cut_words(const struct report *report, const struct cut *cut, nm fit
 			cut->pieces[i + alike] == cut->pieces[i];)
 			alike++;
 		text_print(&words, "%s%d%cof%c%s", i ? " + " : "", alike, PAGE_TIE, PAGE_TIE,
-			word_inches(report, saw_length(cut->pieces[i], fit)));
+			word_inches(report, saw_length(report, cut->pieces[i], fit)));
 	}
 	return say_text(report, &words);
 }

@@ -51,13 +51,25 @@ static bool matters(const struct report *report, const struct block *block, enum
 	}
 }
 
-/* Of a block in force; unset where it differs from bed to bed or lawn to lawn. */
+/* Of an entry for beds that has a cell. */
+static struct embed_range embed_in_force(const struct report *report, const struct block *bed)
+{
+	const struct areas *areas = &report->takeoff->areas;
+	int i = 0;
+
+	while (&areas->list[i].entry->block != bed)
+		i++;
+	return embed_range(&report->takeoff->embeds, areas->list[i].entry);
+}
+
+/* Of a block in force, the greatest of its beds' embeds; unset where it differs from bed to bed or
+ * lawn to lawn otherwise. */
 static struct value value_in_force(const struct report *report, const struct block *block,
 	enum attribute a)
 {
 	if (a == BED_EMBED)
 		return (struct value){ .set = true,
-			.as.length = fill_embed(block, report->takeoff->surface) };
+			.as.length = embed_in_force(report, block).most };
 	if (a == FENCE_RAILS)
 		return (struct value){ .set = true, .as.number = fence_rails(block) };
 	if (a == FENCE_DEPTH || a == FENCE_HOLE || a == FENCE_INSET || a == FENCE_GATE_POST)
@@ -101,6 +113,8 @@ static void block_print(const struct report *report, const char *heading,
 		if (!matters(report, block, a))
 			continue;
 		value = value_in_force(report, block, a);
+		if (a == BED_EMBED && embed_in_force(report, block).least < value.as.length)
+			text_add(&words, "up to ");
 		if (value.set)
 			value_write(&words, &attribute_row(a)->rule, &value, report->units);
 		else
@@ -126,7 +140,7 @@ static void print_rules(const struct report *report)
 		"of the course below (TMS 402, IRC).");
 	print_lines(report, 0, 2, "Soil is counted by the ground between the walls, and by the "
 		"depth really filled: the wall's height less freeboard and mulch, and less the "
-		"embed where the ground inside stays undug.");
+		"embed where the ground inside stays undug, but not over the base past the wall.");
 }
 
 void print_assumed(const struct report *report)

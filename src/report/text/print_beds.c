@@ -1,4 +1,5 @@
 #include "report/text/print.h"
+#include "base/hash.h"
 #include "base/stop.h"
 #include "survey/shape.h"
 
@@ -68,8 +69,8 @@ static void raised_cells(const struct report *report, int region, const char *ce
 	const struct block *bed = &takeoff->survey.regions[region].entry->block;
 	const struct wall *wall = walls_find(&takeoff->walls, region);
 
-	cells[0] = plain_inches(report, fill_wall_height(bed));
-	cells[1] = plain_inches(report, fill_embed(bed, takeoff->surface));
+	cells[0] = plain_inches(report, wall_height(bed));
+	cells[1] = plain_inches(report, embed_of(&takeoff->embeds, region));
 	cells[2] = wall ? plain_area(report, wall->inner_area) : "not laid";
 	cells[3] = depth_words(report, region);
 }
@@ -127,7 +128,49 @@ static void list_beds(struct schedule *schedule, bool raised)
 	schedule->count = (int)count;
 }
 
-/* Beds of one letter and shape are alike in all but their place. Of many the first has a row. */
+/* The shape of a bed, as a group of them, and how deep its wall stands in the ground. */
+struct standing {
+	int shape;
+	nm embed;
+};
+
+static bool stand_alike(const void *a, const void *b, const void *context)
+{
+	const struct standing *one = a, *other = b;
+
+	(void)context;
+	return one->shape == other->shape && one->embed == other->embed;
+}
+
+static uint64_t hash_standing(const void *item, const void *context)
+{
+	const struct standing *standing = item;
+
+	(void)context;
+	return hash_bytes(hash_bytes(HASH_EMPTY, &standing->shape, sizeof standing->shape),
+		&standing->embed, sizeof standing->embed);
+}
+
+/* Beds of one letter and shape whose walls stand equally deep are alike in all but their place. */
+static struct groups alike_beds(const struct schedule *schedule, bool raised)
+{
+	const struct report *report = schedule->report;
+	const struct takeoff *takeoff = report->takeoff;
+	struct groups groups, shapes = shape_groups(report->plot, &takeoff->survey, schedule->beds,
+		schedule->count);
+	struct standing *standings = memory_new((size_t)schedule->count, sizeof *standings);
+
+	for (int i = 0; i < shapes.item_count; i++)
+		standings[i] = (struct standing){ shapes.of[i],
+			raised ? embed_of(&takeoff->embeds, schedule->beds[i]) : 0 };
+	groups = groups_make(standings, shapes.item_count, sizeof *standings,
+		&(struct alike){ stand_alike, hash_standing, NULL });
+	free(standings);
+	groups_fini(&shapes);
+	return groups;
+}
+
+/* Of many beds that are alike the first has a row. */
 static void join_alike(struct schedule *schedule, const struct groups *groups)
 {
 	schedule->has_row = memory_new((size_t)schedule->count, sizeof *schedule->has_row);
@@ -166,8 +209,7 @@ static void print_kind(const struct report *report, const char *words, bool rais
 	if (schedule.count == 0)
 		return;
 	page_heading(report->out, words);
-	groups = shape_groups(report->plot, &report->takeoff->survey, schedule.beds,
-		schedule.count);
+	groups = alike_beds(&schedule, raised);
 	join_alike(&schedule, &groups);
 	table_print(&schedule.table, report->out);
 	print_alike_beds(report, schedule.beds, &groups);

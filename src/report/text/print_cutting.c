@@ -33,7 +33,7 @@ static void print_pieces(const struct report *report, const struct cutting *cutt
 	for (size_t i = 0; i < count; i++) {
 		TABLE_ROW(&table, plain_count(report, places[i].count),
 			plain_inches(report, places[i].place),
-			plain_inches(report, saw_length(places[i].place, cutting->fit)));
+			plain_inches(report, saw_length(report, places[i].place, cutting->fit)));
 		arena_clear(report->words);
 	}
 	free(places);

@@ -38,11 +38,28 @@ static void print_sums(const struct report *report)
 	for (size_t i = 0; i < sizeof kinds / sizeof *kinds; i++)
 		TABLE_ROW(&table, kinds[i].what, plain_volume(report, kinds[i].bank),
 			plain_volume(report, kinds[i].loose));
+	if (work->backfill_loose > 0)
+		TABLE_ROW(&table, "Put back outside walls", plain_volume(report, work->backfill),
+			plain_volume(report, work->backfill_loose));
 	if (work->reused > 0)
-		TABLE_ROW(&table, "Topsoil reused in beds", "", plain_volume(report, work->reused));
+		TABLE_ROW(&table, "Topsoil reused", "", plain_volume(report, work->reused));
 	TABLE_ROW(&table, "Spoil to haul away", "", plain_volume(report, work->spoil));
 	print_blank(report);
 	hand_table_print(&table, report->out);
+}
+
+static void print_back(const struct report *report)
+{
+	const struct earthwork *work = &report->takeoff->earthwork;
+
+	if (work->backfill_loose > 0)
+		print_note(report, "What is dug outside a wall and has no path, turf or lawn soil "
+			"over it is put back and tamped, subsoil first; keep that much within "
+			"reach.");
+	if (work->loosened > 0)
+		print_note(report, "%s of ground within beds stays where it is: loosen it, and "
+			"lay the sod there back grass down. It is in no volume.",
+			word_area(report, work->loosened));
 }
 
 static const char *allowed(const struct report *report, enum attribute a)
@@ -90,9 +107,10 @@ void print_dig(const struct report *report)
 	print_groups(report);
 	print_sums(report);
 	print_loads(report);
+	print_back(report);
 	if (block_length(takeoff->allow, ALLOW_TOPSOIL) == 0)
 		print_note(report, "No topsoil is counted: dig a test hole and set in the plot how "
-			"deep it lies there. What beds take of it need not be bought.");
+			"deep it lies there. What beds and lawns take of it need not be bought.");
 	print_note(report, "A wall's base reaches past both its faces, and stops where a path, a "
 		"fixture or another wall has its base: no ground is counted twice%s. In the "
 		"ground: as it lies; loose: with its swell.", takeoff->fences.count == 0 ? "" :

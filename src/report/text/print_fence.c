@@ -30,7 +30,7 @@ static const char *panels_cell(const struct report *report, const void *row, con
 		text_add(&words, leg->whole > 0 ? ", then sawn to " : "sawn to ");
 	for (int i = 0; i < leg->cut_count; i++)
 		text_print(&words, "%s%s", i > 0 ? " and " : "", word_inches(report,
-			saw_length(leg->cut[i] - fencing->post, fencing->fit)));
+			saw_length(report, leg->cut[i] - fencing->post, fencing->fit)));
 	return say_text(report, &words);
 }
 

@@ -17,6 +17,17 @@ static const char *part_words(const struct report *report, const struct fill *fi
 	return say_text(report, &words);
 }
 
+/* "Soil 11 1/2 in deep, over 3.0 sq ft of base within the wall 3 in more, 17.1 cu ft in place". */
+static const char *depth_words(const struct report *report, const struct fill *fill)
+{
+	const char *deep = say(report, "%s %s deep", word_heading(&fill_words[fill->way]),
+		word_inches(report, fill->soil_depth));
+
+	return fill->strip_depth == 0 ? deep : say(report, "%s, over %s of base within the wall %s "
+		"more", deep, word_area(report, fill->strip_area),
+		word_inches(report, fill->strip_depth));
+}
+
 static void print_group(const struct report *report, const struct fills *fills,
 	const struct group *group)
 {
@@ -26,8 +37,7 @@ static void print_group(const struct report *report, const struct fills *fills,
 	print_lines(report, 0, 2, "%s",
 		group_title(report, &fill_table, fills->list, group, ", each"));
 	if (fill->order > 0)
-		soil = say(report, "%s %s deep, %s in place. Order %s%s.",
-			word_heading(&fill_words[fill->way]), word_inches(report, fill->soil_depth),
+		soil = say(report, "%s, %s in place. Order %s%s.", depth_words(report, fill),
 			word_volume(report, fill->soil), word_volume(report, fill->order),
 			part_words(report, fill));
 	if (fill->mulch > 0)

@@ -28,6 +28,28 @@ static void print_fabric(const struct report *report)
 			block_length(report->takeoff->allow, ALLOW_FABRIC_PINS)));
 }
 
+/* "1 roll of 4 ft x 50 ft, 0.78 of it used, cut along its length ...". */
+static void print_liner(const struct report *report)
+{
+	const struct liners *liners = &report->takeoff->liners;
+
+	if (liners->rolls == 0)
+		return;
+	print_blank(report);
+	print_alike(report, &liner_table, liners->list, liners->count);
+	print_blank(report);
+	print_lines(report, 0, 2, "Liner is permeable fabric: water must pass it. It is cut into:");
+	print_rows(report, &liner_cut_table, liners->cuts, liners->cut_count, 2, NULL);
+	print_lines(report, 2, 2, "%s of %s x %s, of which %s %s used: each is slit along its "
+		"length into heights, these are cut to length. Strips close with a lap of %s%s.",
+		word_count(report, liners->rolls, "roll", "rolls"),
+		word_length(report, liners->width), word_length(report, liners->roll),
+		plain_decimal(report, liners->used, 2), liners->used <= 1 ? "is" : "are",
+		word_inches(report, liners->lap), liners->joins == 0 ? "" :
+		say(report, ", and with the same where one goes on with another or lies above it: "
+			"%s", word_count(report, liners->joins, "time", "times")));
+}
+
 void print_stone(const struct report *report)
 {
 	const struct takeoff *takeoff = report->takeoff;
@@ -45,21 +67,18 @@ void print_stone(const struct report *report)
 		print_rows(report, &stone_total_table, stones->totals, STONE_KINDS, 0, NULL);
 	}
 	print_fabric(report);
-	if (takeoff->liners.count > 0) {
-		print_blank(report);
-		print_alike(report, &liner_table, takeoff->liners.list, takeoff->liners.count);
-	}
+	print_liner(report);
 	print_note(report, "Depths and volumes compacted; stone is ordered loose, with what is "
 		"spare. A lift is the layer that is spread and tamped at one time, %s at most, %s "
-		"with a hand tamper. Liner: round the inside of the walls, soil depth and what is "
-		"turned under.", plain_length(report, LIFT_BY_PLATE),
+		"with a hand tamper. Liner: round the inside of the walls, as high as the soil at "
+		"the wall and what is turned under.", plain_length(report, LIFT_BY_PLATE),
 		plain_length(report, LIFT_BY_HAND));
 }
 
 void print_edging(const struct report *report)
 {
 	const struct edging *edging = &report->takeoff->edging;
-	static const char *const headings[] = { "Pieces", "Cut each into" };
+	static const char *const headings[] = { "Pieces", "Saw each into" };
 
 	if (edging->runs == 0)
 		return;
@@ -74,13 +93,16 @@ void print_edging(const struct report *report)
 		word_count(report, edging->runs, "run", "runs"),
 		word_count(report, edging->spikes, "spike", "spikes"),
 		word_inches(report, edging->spacing));
-	print_lines(report, 2, 2, "%s of %s: %s, %s. A run is laid of whole pieces and one cut to "
-		"the rest.", word_count(report, edging->bought, "piece", "pieces"),
+	print_lines(report, 2, 2, "%s of %s: %s, %s. A run is laid of its whole pieces and one "
+		"sawn to the rest.%s", word_count(report, edging->bought, "piece", "pieces"),
 		word_length(report, edging->piece), word_count(report, edging->whole, "whole",
-		"whole"), word_count(report, edging->cut_up, "cut up", "cut up"));
+		"whole"), word_count(report, edging->cut_up, "cut up", "cut up"),
+		edging->cut_count == 0 ? "" : say(report, " Each is sawn %s shorter than its "
+			"place; a saw cut takes %s.", word_inches(report, edging->fit),
+			word_inches(report, edging->kerf)));
 	if (edging->cut_count > 0)
 		print_blank(report);
-	print_cut_table(report, headings, edging->cuts, edging->cut_count, 0);
+	print_cut_table(report, headings, edging->cuts, edging->cut_count, edging->fit);
 }
 
 void print_lawn(const struct report *report)
@@ -91,6 +113,7 @@ void print_lawn(const struct report *report)
 		return;
 	page_heading(report->out, "Lawn");
 	print_alike(report, &lawn_table, lawns->list, lawns->count);
-	print_note(report, "Topsoil by area and depth, raked and rolled before the cover is laid; "
-		"settlement is not allowed for. Spare turf is for trimming at the edges.");
+	print_note(report, "Topsoil in place by area and depth, but over the base of a wall no deeper "
+		"than what its embed leaves under the turf; the order is with what settles. Spare "
+		"turf is for trimming at the edges.");
 }

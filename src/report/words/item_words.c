@@ -116,7 +116,7 @@ static const char *note_words(const struct report *report, const struct note *no
 	case NOTE_BREAKAGE:
 		return percent(report, note, "breakage");
 	case NOTE_SETTLEMENT:
-		return percent(report, note, "settlement");
+		return note->percent == 0 ? "settlement by the mix" : percent(report, note, "settlement");
 	case NOTE_TRIMMING:
 		return percent(report, note, "trimming");
 	case NOTE_STONE:
@@ -128,8 +128,6 @@ static const char *note_words(const struct report *report, const struct note *no
 	case NOTE_ROLL:
 		return say(report, "whole; %s x %s", length,
 			plain_length(report, note->lengths[1]));
-	case NOTE_LINER:
-		return say(report, "with %s turned under", length);
 	case NOTE_PIECE:
 		return say(report, "of %s, by the cut list", length);
 	case NOTE_POST:

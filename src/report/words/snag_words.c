@@ -12,8 +12,8 @@ static const struct {
 	[SNAG_WALL_BOND] = { "wall-bond",
 		"Running bond, joints a quarter of a unit apart or more: TMS 402, IRC." },
 	[SNAG_WALL_HIGH] = { "wall-high",
-		"Over 24 in: common practice, no published source. Over 4 ft from the footing's "
-		"bottom: permit by IRC R105.2, design by an engineer; local rules are often "
+		"Above ground: common practice, no published source. From the footing's bottom: "
+		"permit over 4 ft by IRC R105.2, design by an engineer; local rules are often "
 		"stricter." },
 	[SNAG_WALL_EMBED] = { "wall-embed",
 		"A tenth of the height below ground: a block makers' association's note on small "
@@ -22,6 +22,9 @@ static const struct {
 	[SNAG_CAP_NARROW] = { "cap-narrow",
 		"Geometry: two caps and ground between them take more than two caps' depth." },
 	[SNAG_FILL_NONE] = { "fill-none", "Arithmetic: no depth, or no part of the mix, is left." },
+	[SNAG_SOIL_THIN] = { "soil-thin", "Common practice, no published source." },
+	[SNAG_FLOOR_STONE] = { "floor-stone", "Common practice, no published source." },
+	[SNAG_LAWN_THIN] = { "lawn-thin", "Common practice, no published source." },
 	[SNAG_FENCE_TIGHT] = { "fence-tight",
 		"Geometry: between two posts there is their distance less a post." },
 	[SNAG_FENCE_HOLE] = { "fence-hole",
@@ -39,12 +42,12 @@ const char *snag_source(enum snag_code code)
 	return rules[code].source;
 }
 
-#define HIGH_CARE "The wall is {0} high, over {1}: ask the block's maker or an engineer."
+#define HIGH_CARE "The wall stands {0} above ground, over {1}: ask the block's maker or an engineer."
 #define HIGH_PERMIT "From the bottom of its base it is {2}, over {3}: ask for a permit " \
 	"(IRC R105.2; local code may be stricter)."
 #define NO_SOIL "No soil fits: the wall is {0} high, freeboard takes {1}, mulch {2}"
 
-/* {0} to {3} are the snag's figures. */
+/* {0} to {3} are the snag's figures; {0%} to {3%} those that are percentages. */
 static const struct {
 	enum snag_code code;
 	int kind;
@@ -71,12 +74,34 @@ static const struct {
 	{ SNAG_FILL_NONE, FILL_NONE_REPLACED, "No soil is replaced: the depth dug over is 0." },
 	{ SNAG_FILL_NONE, FILL_NONE_AMENDED, "Nothing is dug in: the depth of the amendment is "
 		"0." },
+	{ SNAG_SOIL_THIN, 0, "Only {0} of soil, less than {1}: little grows in that." },
+	{ SNAG_FLOOR_STONE, 0, "The wall's base lies under {0%} of the ground between the walls, "
+		"more than {1%}: roots stop there." },
+	{ SNAG_LAWN_THIN, 0, "Over a wall's base there is room for {0} of soil under the grass, "
+		"less than {1}: it dries out." },
 	{ SNAG_FENCE_TIGHT, 0, "These posts are {0} apart, centre to centre: no room for a "
 		"panel." },
 	{ SNAG_FENCE_TIGHT, 1, "These posts are {0} apart, centre to centre: no room for a gate." },
 	{ SNAG_FENCE_HOLE, 0, "A hole {0} across does not take a post {1} square." },
 	{ SNAG_MIRROR_BROKEN, 0, "This cell and its images in the mirror are not all alike." },
 };
+
+/* "41.3 %". */
+static const char *percentage(const struct report *report, nm millionths)
+{
+	return say(report, "%s %%", plain_decimal(report,
+		(double)millionths / (double)MILLION, 1));
+}
+
+/* c: behind an opening brace. Returns the closing one. */
+static const char *add_figure(struct text *words, const struct report *report, const char *c,
+	const nm *figures)
+{
+	nm figure = figures[c[0] - '0'];
+
+	text_add(words, c[1] == '%' ? percentage(report, figure) : plain_length(report, figure));
+	return c[1] == '%' ? c + 2 : c + 1;
+}
 
 static const char *filled_in(const struct report *report, const char *sentence, const nm *figures)
 {
@@ -87,8 +112,7 @@ static const char *filled_in(const struct report *report, const char *sentence, 
 			text_add_bytes(&words, c, 1);
 			continue;
 		}
-		text_add(&words, plain_length(report, figures[c[1] - '0']));
-		c += 2;
+		c = add_figure(&words, report, c + 1, figures);
 	}
 	return say_text(report, &words);
 }

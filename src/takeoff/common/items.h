@@ -14,12 +14,12 @@ enum { SECTIONS = SECTION_FENCE + 1 };
 /* The note beside an item, and which values it has. */
 enum note_kind {
 	NOTE_NONE,
-	NOTE_BREAKAGE, NOTE_SETTLEMENT, NOTE_TRIMMING, /* percent */
+	NOTE_BREAKAGE, NOTE_TRIMMING, /* percent */
+	NOTE_SETTLEMENT,  /* percent; 0: not the same of all that is in it */
 	NOTE_STONE,       /* factor: loose over compacted; percent: spare */
 	NOTE_CARTRIDGE,   /* lengths: the bead of one */
 	NOTE_SPOIL,
 	NOTE_ROLL,        /* lengths: width, length of a roll */
-	NOTE_LINER,       /* lengths: of edge turned under */
 	NOTE_PIECE,       /* lengths: of a piece */
 	NOTE_POST,        /* lengths: as bought, square */
 	NOTE_PANEL,       /* name: of the fence; lengths: width, height; count: panels cut up */

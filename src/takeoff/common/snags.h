@@ -5,18 +5,21 @@
 
 #include "survey/survey.h"
 
-/* Beside each its `figures` in order: lengths, nm. */
+/* Beside each its `figures` in order: lengths, nm, where nothing else is said. */
 enum snag_code {
 	SNAG_WALL_JOG,    /* the side, the least it must be */
 	SNAG_WALL_NARROW, /* the wall's depth */
 	SNAG_WALL_BOND,   /* the side */
-	SNAG_WALL_HIGH,   /* the wall's height, the height that asks for care; from the footing,
-	                     the height that asks for a permit; `kind`: enum wall_high */
+	SNAG_WALL_HIGH,   /* above ground, the height that asks for care; from the footing, the
+	                     height that asks for a permit; `kind`: enum wall_high */
 	SNAG_WALL_EMBED,  /* the embed, the wall's height, the least embed */
 	SNAG_BED_THIN,    /* the least ground between walls */
 	SNAG_CAP_NARROW,  /* the cap's depth */
 	/* `kind`: enum fill_none; raised: the wall's height, freeboard, mulch, embed */
 	SNAG_FILL_NONE,
+	SNAG_SOIL_THIN,   /* the soil, the least soil */
+	SNAG_FLOOR_STONE, /* millionths of a percent: stone between the walls, the most of it */
+	SNAG_LAWN_THIN,   /* from a base up to the turf, the least soil there */
 	SNAG_FENCE_TIGHT, /* centre to centre; `kind`: 1 of a gate, 0 of a panel */
 	SNAG_FENCE_HOLE,  /* the hole across, the post */
 	SNAG_MIRROR_BROKEN,

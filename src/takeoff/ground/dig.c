@@ -2,7 +2,6 @@
 #include "base/measure.h"
 #include "base/number.h"
 #include "base/stop.h"
-#include "takeoff/ground/fill.h"
 
 #include <math.h>
 
@@ -30,23 +29,21 @@ void dig_add(struct dig_list *list, struct dig dig)
 	list->rows[list->count++] = dig;
 }
 
-static nm zone_depth(const struct survey *survey, const struct zone *zone, nm surface)
+static nm zone_depth(const struct embeds *embeds, const struct zone *zone)
 {
-	const struct block *block = &survey->regions[zone->region].entry->block;
-	nm base = zone_base(survey, zone);
+	const struct block *block = &embeds->survey->regions[zone->region].entry->block;
+	nm base = zone_base(embeds->survey, zone);
 
 	switch (zone->part) {
 	case DIG_PATH:
 		return base + block_length(block, PATH_SURFACE);
 	case DIG_WALL:
 	case DIG_INSIDE:
-		return base + fill_embed(block, surface);
+		return base + embed_of(embeds, zone->region);
 	case DIG_PAD:
-		return base + surface;
+		return base + embeds->surface;
 	case DIG_LAWN:
-		return block_length(block, LAWN_TOPSOIL) +
-			(block_number(block, LAWN_COVER) == COVER_TURF ?
-			block_length(block, LAWN_THICKNESS) : 0);
+		return block_length(block, LAWN_TOPSOIL) + turf_thickness(block);
 	case DIG_BED:
 		return block_length(block, BED_PREPARE);
 	case DIG_HOLES:
@@ -55,14 +52,13 @@ static nm zone_depth(const struct survey *survey, const struct zone *zone, nm su
 	return 0;
 }
 
-void dig_zones(struct dig_list *list, const struct zones *zones, const struct survey *survey,
-	nm surface)
+void dig_zones(struct dig_list *list, const struct zones *zones, const struct embeds *embeds)
 {
 	for (int i = 0; i < zones->count && !stop_asked(); i++) {
 		const struct zone *zone = &zones->list[i];
 
 		dig_add(list, (struct dig){ .region = zone->region, .part = zone->part,
-			.area = zone->area, .depth = zone_depth(survey, zone, surface) });
+			.area = zone->area, .depth = zone_depth(embeds, zone) });
 	}
 }
 
@@ -81,27 +77,63 @@ static struct earth loosened(const struct block *allow, const struct earth *bank
 			(1 + block_share(allow, subsoils[block_number(allow, ALLOW_SUBSOIL)])) };
 }
 
-void dig_finish(struct earthwork *out, const struct dig_list *list, double wanted)
+static void sum_rows(struct earthwork *work)
+{
+	for (int i = 0; i < DIG_PARTS; i++)
+		work->sums[i].part = (enum dig_part)i;
+	for (int i = 0; i < work->count && !stop_asked(); i++) {
+		const struct dig *dig = &work->rows[i];
+
+		work->bank.sod += dig->bank.sod;
+		work->bank.topsoil += dig->bank.topsoil;
+		work->bank.subsoil += dig->bank.subsoil;
+		work->sums[dig->part].bank += earth_sum(&dig->bank);
+	}
+	work->bank_all = earth_sum(&work->bank);
+}
+
+/* What backfill takes of the bank. */
+static struct earth put_back(const struct block *allow, const struct earth *bank, double backfill)
+{
+	double wanted = backfill * (double)MILLION / (double)block_number(allow, ALLOW_SHRINK);
+	double subsoil = fmin(bank->subsoil, wanted);
+
+	return (struct earth){ 0, fmin(bank->topsoil, wanted - subsoil), subsoil };
+}
+
+static double share_of(double taken, double wanted)
+{
+	return taken > 0 ? taken / wanted : 0;
+}
+
+/* Shares out topsoil, m3, loose: the mixes come first. */
+static void reuse(struct earthwork *work, double topsoil, const struct earth_wanted *wanted)
+{
+	double mixes = fmin(topsoil, wanted->mixes);
+	double lawns = fmin(topsoil - mixes, wanted->lawns);
+
+	work->mixes_share = share_of(mixes, wanted->mixes);
+	work->lawns_share = share_of(lawns, wanted->lawns);
+	work->reused = mixes + lawns;
+}
+
+void dig_finish(struct earthwork *out, const struct dig_list *list,
+	const struct earth_wanted *wanted)
 {
 	double density = block_amount(list->allow, ALLOW_DENSITY_SPOIL);
-	struct earthwork work = { .rows = list->rows, .count = (int)list->count };
+	struct earthwork work = { .rows = list->rows, .count = (int)list->count,
+		.backfill = wanted->backfill, .loosened = wanted->loosened };
+	struct earth back;
 
-	for (int i = 0; i < DIG_PARTS; i++)
-		work.sums[i].part = (enum dig_part)i;
-	for (int i = 0; i < work.count && !stop_asked(); i++) {
-		const struct dig *dig = &work.rows[i];
-
-		work.bank.sod += dig->bank.sod;
-		work.bank.topsoil += dig->bank.topsoil;
-		work.bank.subsoil += dig->bank.subsoil;
-		work.sums[dig->part].bank += earth_sum(&dig->bank);
-	}
+	sum_rows(&work);
+	back = put_back(list->allow, &work.bank, work.backfill);
 	work.loose = loosened(list->allow, &work.bank);
-	work.bank_all = earth_sum(&work.bank);
 	work.loose_all = earth_sum(&work.loose);
-	work.reused = fmin(work.loose.topsoil, wanted);
-	work.reused_share = work.reused > 0 ? work.reused / wanted : 0;
-	work.spoil = work.loose.sod + (work.loose.topsoil - work.reused) + work.loose.subsoil;
+	back = loosened(list->allow, &back);
+	work.backfill_loose = earth_sum(&back);
+	reuse(&work, work.loose.topsoil - back.topsoil, wanted);
+	work.spoil = work.loose.sod + (work.loose.topsoil - back.topsoil - work.reused) +
+		(work.loose.subsoil - back.subsoil);
 	work.spoil_weight = work.spoil * density;
 	work.loads = loads_of(list->allow, work.spoil, density);
 	*out = work;
@@ -152,7 +184,13 @@ static const struct figure earthwork_figures[] = {
 	{ NULL, NULL, "Sod", FIELD(VOLUME, earthwork, loose.sod) },
 	{ NULL, NULL, "Topsoil", FIELD(VOLUME, earthwork, loose.topsoil) },
 	{ NULL, NULL, "Subsoil", FIELD(VOLUME, earthwork, loose.subsoil) },
-	{ "reused_m3", NULL, "Reused in beds", FIELD(VOLUME, earthwork, reused) },
+	{ "backfill_m3", NULL, "Put back, in place", FIELD(VOLUME, earthwork, backfill),
+		.flags = PANEL_OPTIONAL },
+	{ "backfill_loose_m3", NULL, "Put back, loose", FIELD(VOLUME, earthwork, backfill_loose),
+		.flags = PANEL_OPTIONAL },
+	{ "loosened_m2", NULL, "Loosened in beds", FIELD(AREA, earthwork, loosened),
+		.flags = PANEL_OPTIONAL },
+	{ "reused_m3", NULL, "Topsoil reused", FIELD(VOLUME, earthwork, reused) },
 	{ .label = "Spoil to haul away", .kind = FIGURE_HEADING },
 	{ "spoil_m3", NULL, "Loose", FIELD(VOLUME, earthwork, spoil) },
 	{ "spoil_kg", NULL, "Weight", FIELD(WEIGHT, earthwork, spoil_weight) },

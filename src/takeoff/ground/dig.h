@@ -1,15 +1,17 @@
-/* What is dug, how it swells, how much is reused and how much leaves the plot.
+/* What is dug, how it swells, how much is put back and reused and how much leaves the plot.
  *
- * Depths: paths base and surface; walls base and embed; fixtures base and fill_surface; the
- * inside of beds embed where it is filled, base and embed where it is on base; lawns topsoil
- * and the turf's thickness, if turf is laid; ground-level beds what is replaced. From the top
- * down the ground is sod, then topsoil, each as deep as the plot says, then subsoil.
+ * Depths: paths base and surface; walls base and embed; fixtures base and the deepest surface of
+ * paths; the inside of beds embed where it is filled, base and embed where it is on base; lawns
+ * topsoil and the turf's thickness, if turf is laid; ground-level beds what is replaced. From the
+ * top down the ground is sod, then topsoil, each as deep as the plot says, then subsoil.
  *
- * Loose = bank x (1 + swell), by kind; sod swells as topsoil does. Loose topsoil is reused as
- * far as the beds' mixes take it; all the rest is spoil. */
+ * Backfill is tamped: its volume in place / shrink is taken off the bank, of subsoil first, then
+ * of topsoil. Loose = bank x (1 + swell), by kind; sod swells as topsoil does. Of the topsoil that
+ * is left the beds' mixes take what they can, then the lawns; all the rest is spoil. */
 #ifndef TAKEOFF_GROUND_DIG_H
 #define TAKEOFF_GROUND_DIG_H
 
+#include "takeoff/common/embed.h"
 #include "takeoff/common/loads.h"
 #include "takeoff/ground/zones.h"
 
@@ -39,9 +41,14 @@ struct earthwork {
 	struct dig_sum sums[DIG_PARTS];
 	struct earth bank, loose;
 	double bank_all, loose_all; /* m3, of all kinds */
-	double reused;       /* m3, loose, of the topsoil */
-	double reused_share; /* of the mixes' topsoil, 0 to 1: the same for each part */
-	double spoil;        /* m3, loose; with `reused` all that is loose */
+	double backfill;       /* m3 in place, tamped */
+	double backfill_loose; /* m3 of what is loose that it takes */
+	double loosened;       /* m2 of ground within beds, forked over where it lies */
+	double reused;         /* m3, loose, of the topsoil */
+	/* Of what the mixes take, of what the lawns take, 0 to 1: the same for each part, each
+	 * lawn. */
+	double mixes_share, lawns_share;
+	double spoil;          /* m3, loose; with what is put back and reused all that is loose */
 	double spoil_weight; /* kg */
 	struct loads loads;  /* of the spoil */
 };
@@ -57,11 +64,18 @@ struct dig_list {
 /* Adds a row of an area dug from the ground's surface to a depth, and works out its bank. Adds
  * nothing without area or depth. */
 void dig_add(struct dig_list *list, struct dig dig);
-/* Adds a row for each zone. surface: from fill_surface. */
-void dig_zones(struct dig_list *list, const struct zones *zones, const struct survey *survey,
-	nm surface);
-/* Sums all rows up. wanted: topsoil that the beds take, m3, loose. */
-void dig_finish(struct earthwork *out, const struct dig_list *list, double wanted);
+/* Adds a row for each zone. */
+void dig_zones(struct dig_list *list, const struct zones *zones, const struct embeds *embeds);
+
+/* What can be made of earth that is dug. */
+struct earth_wanted {
+	double mixes, lawns; /* topsoil: m3, loose */
+	double backfill;     /* m3 in place */
+	double loosened;     /* m2, to be shown beside them */
+};
+/* Sums all rows up. */
+void dig_finish(struct earthwork *out, const struct dig_list *list,
+	const struct earth_wanted *wanted);
 
 /* Adds the row spoil: what is hauled away, loose. */
 void dig_items(struct item_list *items, const struct earthwork *work);

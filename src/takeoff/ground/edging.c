@@ -198,26 +198,31 @@ static void count_runs(struct edger *edger, const struct plot *plot)
 
 static void add_row(struct edging *edging, struct edging_row *row)
 {
+	nm rest = row->length % edging->piece;
+
 	row->spikes = (row->length + edging->spacing - 1) / edging->spacing + 1;
+	row->whole = row->length / edging->piece;
+	row->rest = rest > edging->fit ? rest : 0;
 	edging->length += row->runs * row->length;
 	edging->runs += row->runs;
 	edging->spikes += row->runs * row->spikes;
-	edging->whole += row->runs * (row->length / edging->piece);
+	edging->whole += row->runs * row->whole;
 }
 
 static void cut_rests(struct edging *edging, struct arena *arena)
 {
-	const struct saw snips = { .block = edging->piece };
+	const struct saw saw = { .block = edging->piece, .kerf = edging->kerf,
+		.fit = edging->fit };
 	struct batch *rests = memory_new((size_t)edging->row_count, sizeof *rests);
 	size_t count = 0;
 
 	for (int i = 0; i < edging->row_count; i++) {
-		nm rest = edging->rows[i].length % edging->piece;
+		const struct edging_row *row = &edging->rows[i];
 
-		if (rest > 0)
-			rests[count++] = (struct batch){ rest, edging->rows[i].runs };
+		if (row->rest > 0)
+			rests[count++] = (struct batch){ row->rest, row->runs };
 	}
-	edging->cuts = packing_cut(arena, &snips, rests, count, &edging->cut_count);
+	edging->cuts = packing_cut(arena, &saw, rests, count, &edging->cut_count);
 	for (int i = 0; i < edging->cut_count; i++)
 		edging->cut_up += edging->cuts[i].blocks;
 	edging->bought = edging->whole + edging->cut_up;
@@ -233,13 +238,15 @@ void edging_compute(struct edging *out, const struct basis *basis)
 	struct edging_row *rows = arena_new(basis->arena, (size_t)longest, sizeof *rows);
 
 	*out = (struct edging){ .piece = block_length(basis->allow, ALLOW_EDGING_PIECE),
-		.spacing = block_length(basis->allow, ALLOW_EDGING_SPIKE), .rows = rows };
+		.spacing = block_length(basis->allow, ALLOW_EDGING_SPIKE),
+		.kerf = block_length(basis->allow, ALLOW_KERF),
+		.fit = block_length(basis->allow, ALLOW_FIT), .rows = rows };
 	count_runs(&edger, basis->plot);
 	for (int cells = longest; cells > 0; cells--) {
 		if (edger.runs[cells] == 0)
 			continue;
 		rows[out->row_count] = (struct edging_row){ cells * survey->cell,
-			edger.runs[cells], 0 };
+			edger.runs[cells], 0, 0, 0 };
 		add_row(out, &rows[out->row_count++]);
 	}
 	free(edger.runs);
@@ -268,6 +275,9 @@ static const struct figure row_figures[] = {
 	{ NULL, "Runs", NULL, FIELD(COUNT, edging_row, runs) },
 	{ "length_m", "Each", NULL, FIELD(LENGTH, edging_row, length) },
 	{ "runs", NULL, NULL, FIELD(COUNT, edging_row, runs) },
+	{ "whole_each", "Whole pieces", NULL, FIELD(COUNT, edging_row, whole),
+		.flags = TEXT_DASHED },
+	{ "rest_m", "Rest", NULL, FIELD(INCHES, edging_row, rest), .flags = TEXT_DASHED },
 	{ "spikes_each", "Spikes each", NULL, FIELD(COUNT, edging_row, spikes) },
 };
 const struct figure_table edging_row_table = FIGURE_TABLE(edging_row, row_figures);

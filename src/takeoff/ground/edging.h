@@ -6,8 +6,9 @@
  * edging.
  *
  * A run is straight: it continues along one line of the grid, whatever lies beside it, until a
- * side of a cell on that line has no edging. It is laid of whole pieces and one cut to the
- * rest, butted; offcuts serve for other rests (packing.h; a cut takes nothing).
+ * side of a cell on that line has no edging. It is laid of whole pieces and one sawn to the
+ * rest, shorter than that by the cutting tolerance; a rest within it is left open. Offcuts serve
+ * for other rests (packing.h).
  *
  * Spikes of a run: ceil(length / spacing) + 1. */
 #ifndef TAKEOFF_GROUND_EDGING_H
@@ -23,10 +24,13 @@ struct edging_row {
 	nm length;      /* of one run */
 	int64_t runs;
 	int64_t spikes; /* of one run */
+	int64_t whole;  /* pieces of one run */
+	nm rest;        /* of one run: the place of the piece that is sawn; 0: none */
 };
 
 struct edging {
 	nm piece, spacing;   /* a piece as bought; between spikes */
+	nm kerf, fit;        /* of the saw, of the pieces sawn */
 	nm length;           /* of all runs */
 	int64_t runs, spikes;
 	const struct edging_row *rows; /* longest first */

@@ -6,17 +6,6 @@
 #include <stdlib.h>
 #include <string.h>
 
-/* Without paths; common practice, no published source. */
-#define SURFACE_WITHOUT_PATHS (NM_PER_INCH * 2)
-/* A tenth of the wall's height should be below ground: segmental wall association, technical
- * note 15-5, on small walls. */
-#define EMBED_SHARE 10
-/* Dry-laid walls over this need the maker's or an engineer's advice: common practice, no
- * published source. */
-#define HEIGHT_OF_CARE (24 * NM_PER_INCH)
-/* Walls up to this, from the footing's bottom, need no permit: IRC R105.2. */
-#define HEIGHT_OF_PERMIT (4 * NM_PER_FOOT)
-
 /* Common practice, no published source; a half or more of compost settles more. */
 static const int64_t SETTLEMENT = 15 * MILLION, SETTLEMENT_OF_COMPOST = 20 * MILLION;
 
@@ -24,37 +13,10 @@ static const char TOPSOIL[] = "topsoil", COMPOST[] = "compost";
 
 struct filling {
 	const struct basis *basis;
-	const struct walls *walls;
-	nm surface;
+	const struct fill_ground *ground;
 	struct fill *rows;
 	size_t count, capacity;
 };
-
-nm fill_wall_height(const struct block *bed)
-{
-	return block_number(bed, BED_COURSES) * block_effective(bed, BED_BLOCK)->as.size.up;
-}
-
-nm fill_surface(const struct survey *survey)
-{
-	nm deepest = -1;
-
-	for (int i = 0; i < survey->region_count && !stop_asked(); i++) {
-		const struct entry *entry = survey->regions[i].entry;
-		nm surface = entry->class == CLASS_PATH ?
-			block_length(&entry->block, PATH_SURFACE) : -1;
-
-		deepest = nm_most(surface, deepest);
-	}
-	return deepest < 0 ? SURFACE_WITHOUT_PATHS : deepest;
-}
-
-nm fill_embed(const struct block *bed, nm surface)
-{
-	const struct value *own = block_value(bed, BED_EMBED);
-
-	return own->set ? own->as.length : surface;
-}
 
 static bool is_topsoil(const char *part)
 {
@@ -116,37 +78,51 @@ int64_t fill_settlement(const struct block *allow, const struct mix *mix)
 	return 2 * compost >= all ? SETTLEMENT_OF_COMPOST : SETTLEMENT;
 }
 
-static void refill(const struct filling *filling, struct fill *row, const struct block *bed,
-	double area)
+/* Orders what is in place, with what settles. */
+static void order_fill(const struct filling *filling, struct fill *row, const struct block *bed)
 {
 	const struct mix *mix = block_effective(bed, BED_MIX)->as.mix;
 
-	row->soil = volume_of(area, row->soil_depth);
 	row->settlement = fill_settlement(filling->basis->allow, mix);
 	row->order = row->soil * (1 + (double)row->settlement / (double)MILLION / 100);
 	order_share(filling->basis->arena, row, mix, false);
 }
 
-/* From the wall's top down: freeboard, mulch, soil, to the base or to undug ground at the embed. */
+/* From the wall's top down: freeboard, mulch, soil. Returns the depth of soil above the base, or
+ * above undug ground; 0 where there is none, and says so. */
+static nm soil_depth(const struct filling *filling, int region, const struct block *bed)
+{
+	bool is_undug = block_number(bed, BED_INSIDE) == INSIDE_UNDUG;
+	nm height = wall_height(bed), freeboard = block_length(bed, BED_FREEBOARD);
+	nm mulch = block_length(bed, BED_MULCH), embed = embed_of(filling->ground->embeds, region);
+	nm depth = height - freeboard - mulch - (is_undug ? embed : 0);
+
+	if (depth > 0)
+		return depth;
+	snag_add(filling->basis->snags, SNAG_FILL_NONE, region,
+		SNAG_FIGURES_OF(height, freeboard, mulch, embed))->kind =
+		is_undug ? FILL_NONE_UNDUG : FILL_NONE_RAISED;
+	return 0;
+}
+
 static void raised_fill(struct filling *filling, int region, const struct block *bed)
 {
-	const struct wall *wall = walls_find(filling->walls, region);
-	bool is_undug = block_number(bed, BED_INSIDE) == INSIDE_UNDUG;
-	nm height = fill_wall_height(bed), freeboard = block_length(bed, BED_FREEBOARD);
-	nm mulch = block_length(bed, BED_MULCH), embed = fill_embed(bed, filling->surface);
-	nm depth = height - freeboard - mulch - (is_undug ? embed : 0);
+	const struct wall *wall = walls_find(filling->ground->walls, region);
+	nm depth = soil_depth(filling, region, bed);
 	struct fill *row;
 
-	if (depth <= 0)
-		snag_add(filling->basis->snags, SNAG_FILL_NONE, region,
-			SNAG_FIGURES_OF(height, freeboard, mulch, embed))->kind =
-			is_undug ? FILL_NONE_UNDUG : FILL_NONE_RAISED;
-	if (depth <= 0 || !wall)
+	if (depth == 0 || !wall)
 		return;
 	row = row_add(filling, region);
 	row->way = FILL_RAISED;
 	row->soil_depth = depth;
-	refill(filling, row, bed, wall->inner_area);
+	if (block_number(bed, BED_INSIDE) == INSIDE_UNDUG)
+		row->strip_area = over_base_of(filling->ground->over, region).area;
+	if (row->strip_area > 0)
+		row->strip_depth = embed_of(filling->ground->embeds, region);
+	row->soil = volume_of(wall->inner_area, depth) +
+		volume_of(row->strip_area, row->strip_depth);
+	order_fill(filling, row, bed);
 	mulch_fill(row, bed, wall->inner_area);
 }
 
@@ -160,10 +136,11 @@ static void level_fill(struct filling *filling, int region, const struct block *
 
 	row->way = is_replaced ? FILL_REPLACED : FILL_AMENDED;
 	row->soil_depth = block_length(bed, is_replaced ? BED_PREPARE : BED_AMEND);
+	row->soil = volume_of(area, row->soil_depth);
 	if (is_replaced) {
-		refill(filling, row, bed, area);
+		order_fill(filling, row, bed);
 	} else {
-		row->order = row->soil = volume_of(area, row->soil_depth);
+		row->order = row->soil;
 		order_share(filling->basis->arena, row, block_effective(bed, BED_MIX)->as.mix,
 			true);
 	}
@@ -177,34 +154,9 @@ static void level_fill(struct filling *filling, int region, const struct block *
 		is_replaced ? FILL_NONE_REPLACED : FILL_NONE_AMENDED;
 }
 
-/* ---- Walls' heights -------------------------------------------------------------------------- */
-
-static void embed_check(const struct filling *filling, int region, const struct block *bed)
+void fill_compute(struct fills *out, const struct basis *basis, const struct fill_ground *ground)
 {
-	nm embed = fill_embed(bed, filling->surface), height = fill_wall_height(bed);
-
-	if (embed * EMBED_SHARE < height)
-		snag_add(filling->basis->snags, SNAG_WALL_EMBED, region,
-			SNAG_FIGURES_OF(embed, height, height / EMBED_SHARE));
-}
-
-static void height_check(const struct filling *filling, int region, const struct block *bed)
-{
-	nm height = fill_wall_height(bed);
-	nm from_footing = height + block_length(bed, BED_BASE) +
-		block_effective(bed, BED_CAP)->as.size.up;
-	bool care = height > HEIGHT_OF_CARE, permit = from_footing > HEIGHT_OF_PERMIT;
-
-	if (care || permit)
-		snag_add(filling->basis->snags, SNAG_WALL_HIGH, region, SNAG_FIGURES_OF(height,
-			HEIGHT_OF_CARE, from_footing, HEIGHT_OF_PERMIT))->kind =
-			care && permit ? WALL_HIGH_BOTH : care ? WALL_HIGH_CARE : WALL_HIGH_PERMIT;
-}
-
-void fill_compute(struct fills *out, const struct basis *basis, const struct walls *walls,
-	nm surface)
-{
-	struct filling filling = { .basis = basis, .walls = walls, .surface = surface };
+	struct filling filling = { .basis = basis, .ground = ground };
 
 	for (int i = 0; i < basis->survey->region_count && !stop_asked(); i++) {
 		const struct region *region = &basis->survey->regions[i];
@@ -212,13 +164,10 @@ void fill_compute(struct fills *out, const struct basis *basis, const struct wal
 
 		if (region->entry->class != CLASS_BED)
 			continue;
-		if (region_is_raised(region)) {
+		if (region_is_raised(region))
 			raised_fill(&filling, i, bed);
-			embed_check(&filling, i, bed);
-			height_check(&filling, i, bed);
-		} else {
+		else
 			level_fill(&filling, i, bed);
-		}
 	}
 	for (size_t i = 0; i < filling.count && !stop_asked(); i++)
 		if (filling.rows[i].order > 0)
@@ -277,6 +226,14 @@ static struct item *soil_row(struct item_list *items, size_t first, const char *
 		.section = SECTION_FILL });
 }
 
+/* percent: in millionths. */
+static void note_settlement(struct item *row, int64_t percent)
+{
+	if (row->note.kind == NOTE_SETTLEMENT && row->note.percent != percent)
+		percent = 0;
+	row->note = (struct note){ .kind = NOTE_SETTLEMENT, .percent = percent };
+}
+
 static void add_soil(struct item_list *items, const struct fill *fill, size_t first)
 {
 	for (int i = 0; fill->order > 0 && i < fill->part_count; i++) {
@@ -289,8 +246,7 @@ static void add_soil(struct item_list *items, const struct fill *fill, size_t fi
 		row->reused += part->reused;
 		row->order += part->buy;
 		if (fill->order > fill->soil)
-			row->note = (struct note){ .kind = NOTE_SETTLEMENT,
-				.percent = fill->settlement };
+			note_settlement(row, fill->settlement);
 	}
 }
 
@@ -323,6 +279,10 @@ static const struct figure figures[] = {
 	{ NULL, NULL, NULL, FIELD(WORD, fill, way), .words = fill_words },
 	{ "soil_depth_m", NULL, NULL, FIELD(LENGTH, fill, soil_depth) },
 	{ NULL, NULL, "Soil depth", FIELD(LENGTH, fill, filled_depth), .flags = PANEL_OPTIONAL },
+	{ "strip_m2", NULL, "Over the base", FIELD(AREA, fill, strip_area),
+		.flags = PANEL_OPTIONAL },
+	{ "strip_depth_m", NULL, "There deeper by", FIELD(LENGTH, fill, strip_depth),
+		.flags = PANEL_OPTIONAL },
 	{ "soil_m3", NULL, "Soil in place", FIELD(VOLUME, fill, soil), .flags = PANEL_OPTIONAL },
 	{ "order_m3", NULL, "Soil to order", FIELD(VOLUME, fill, order), .flags = PANEL_OPTIONAL },
 	{ "parts", NULL, NULL, FIELDS(ROWS, fill, parts, part_count), .table = &part_table },

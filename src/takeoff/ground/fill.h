@@ -2,7 +2,8 @@
 #ifndef TAKEOFF_GROUND_FILL_H
 #define TAKEOFF_GROUND_FILL_H
 
-#include "takeoff/walls/wall.h"
+#include "takeoff/common/embed.h"
+#include "takeoff/ground/over_base.h"
 
 struct fill_part {
 	const char *name;
@@ -14,12 +15,18 @@ struct fill_part {
 enum fill_way { FILL_RAISED, FILL_REPLACED, FILL_AMENDED };
 enum { FILL_WAYS = FILL_AMENDED + 1 };
 
-/* The fill of a bed, or the amendment of a ground-level one. */
+/* The fill of a bed, or the amendment of a ground-level one.
+ *
+ * In a raised bed soil lies between the freeboard and mulch under the wall's top and, where the
+ * ground inside stays undug, finished ground, else the base's top. Where that ground stays undug
+ * and a base reaches past the wall, soil goes down to it: strip_area x strip_depth more. */
 struct fill {
 	int region;
 	enum fill_way way;
 	nm soil_depth;
 	nm filled_depth; /* the same; 0 where nothing is filled in */
+	double strip_area; /* m2 */
+	nm strip_depth;    /* the embed; 0 where there is no strip */
 	double soil;  /* m3 in place */
 	double order; /* m3 with settlement; the parts add up to it */
 	int64_t settlement; /* millionths of a percent */
@@ -37,23 +44,20 @@ struct fills {
 extern const struct word fill_words[FILL_WAYS];
 extern const struct figure_table fill_table;
 
-/* Height of the wall from the base's top, without cap. */
-nm fill_wall_height(const struct block *bed);
-/* The deepest surface among the plan's paths, 1 1/2 in without paths: walls and fixtures are
- * set as deep, so that they share one formation with the paths. */
-nm fill_surface(const struct survey *survey);
-/* Depth of the wall below finished ground: the bed's own embed, else the surface, from
- * fill_surface. */
-nm fill_embed(const struct block *bed, nm surface);
-
 /* How much a mix settles, millionths of a percent: as allowed for, else 15 %, 20 % where half of it
  * or more is compost. */
 int64_t fill_settlement(const struct block *allow, const struct mix *mix);
 
-/* Fills the beds and adds the snags fill-none, wall-embed and wall-high. Raised beds whose wall
- * is not laid out have no row. Nothing is reused before fill_reuse. */
-void fill_compute(struct fills *out, const struct basis *basis, const struct walls *walls,
-	nm surface);
+/* What raised beds are filled by. */
+struct fill_ground {
+	const struct walls *walls;
+	const struct embeds *embeds;
+	const struct over_bases *over;
+};
+
+/* Fills the beds and adds the snag fill-none. Raised beds whose wall is not laid out have no row.
+ * Nothing is reused before fill_reuse. */
+void fill_compute(struct fills *out, const struct basis *basis, const struct fill_ground *ground);
 /* The row of a region; NULL where it has none. */
 const struct fill *fills_find(const struct fills *fills, int region);
 /* The topsoil that the mixes take, m3, loose. */

@@ -1,13 +1,16 @@
 #include "takeoff/ground/lawn.h"
 #include "base/measure.h"
 #include "base/stop.h"
+#include "takeoff/ground/fill.h"
 
 /* 3 to 5 % for trimming, says the Maryland Turfgrass Council; on small lawns twice that: common
  * practice, no published source. */
 static const int64_t SPARE = 5 * MILLION, SPARE_OF_SMALL = 10 * MILLION;
 static const double SMALL_LAWNS = 500 * 0.3048 * 0.3048;
 
-static struct lawn lawn_of(const struct basis *basis, int region)
+static const struct mix topsoil_alone = { 1, { { "topsoil", 1000 } } };
+
+static struct lawn lawn_of(const struct basis *basis, int region, const struct over_base *over)
 {
 	const struct region *at = &basis->survey->regions[region];
 	const struct block *block = &at->entry->block;
@@ -16,27 +19,64 @@ static struct lawn lawn_of(const struct basis *basis, int region)
 		.area = survey_area(at->cells, basis->survey->cell),
 		.topsoil_depth = block_length(block, LAWN_TOPSOIL) };
 
-	lawn.topsoil = volume_of(lawn.area, lawn.topsoil_depth);
+	lawn.topsoil = volume_of(lawn.area - over->area, lawn.topsoil_depth) + over->topsoil;
 	if (lawn.cover == COVER_SEED)
 		lawn.seed = lawn.area * block_amount(basis->allow, ALLOW_SEED);
 	return lawn;
 }
 
-void lawn_compute(struct lawns *out, const struct basis *basis)
+static void check_soil(const struct basis *basis, const struct over_base *over)
 {
-	struct lawn *lawns = NULL;
+	nm least = block_length(basis->allow, ALLOW_LAWN_SOIL);
+
+	if (over->area > 0 && over->least < least)
+		snag_add(basis->snags, SNAG_LAWN_THIN, over->region,
+			SNAG_FIGURES_OF(over->least, least));
+}
+
+void lawn_compute(struct lawns *out, const struct basis *basis, const struct over_bases *over)
+{
 	size_t count = 0, capacity = 0;
 
+	*out = (struct lawns){ .settlement = fill_settlement(basis->allow, &topsoil_alone) };
 	for (int i = 0; i < basis->survey->region_count && !stop_asked(); i++) {
 		const struct entry *entry = basis->survey->regions[i].entry;
+		struct over_base here;
+		struct lawn *lawn;
 
-		if (entry->class != CLASS_LAWN ||
-			block_number(&entry->block, LAWN_COVER) == COVER_NONE)
+		if (entry->class != CLASS_LAWN)
 			continue;
-		lawns = arena_grow(basis->arena, lawns, count, &capacity, sizeof *lawns);
-		lawns[count++] = lawn_of(basis, i);
+		here = over_base_of(over, i);
+		check_soil(basis, &here);
+		if (block_number(&entry->block, LAWN_COVER) == COVER_NONE)
+			continue;
+		out->list = arena_grow(basis->arena, out->list, count, &capacity,
+			sizeof *out->list);
+		lawn = &out->list[count++];
+		*lawn = lawn_of(basis, i, &here);
+		lawn->order = lawn->buy = lawn->topsoil *
+			(1 + (double)out->settlement / (double)MILLION / 100);
 	}
-	*out = (struct lawns){ lawns, (int)count };
+	out->count = (int)count;
+}
+
+double lawn_topsoil(const struct lawns *lawns)
+{
+	double wanted = 0;
+
+	for (int i = 0; i < lawns->count && !stop_asked(); i++)
+		wanted += lawns->list[i].order;
+	return wanted;
+}
+
+void lawn_reuse(struct lawns *lawns, double share)
+{
+	for (int i = 0; i < lawns->count && !stop_asked(); i++) {
+		struct lawn *lawn = &lawns->list[i];
+
+		lawn->reused = lawn->order * share;
+		lawn->buy = lawn->order - lawn->reused;
+	}
 }
 
 int64_t lawn_turf_spare(const struct block *allow, double area)
@@ -52,16 +92,22 @@ void lawn_items(struct item_list *items, const struct lawns *lawns)
 {
 	struct item turf = { .good = GOOD_TURF, .section = SECTION_LAWN,
 		.note.kind = NOTE_TRIMMING };
-	double topsoil = 0, seed = 0;
+	struct item topsoil = { .good = GOOD_LAWN_TOPSOIL, .section = SECTION_LAWN,
+		.note = { .kind = NOTE_SETTLEMENT, .percent = lawns->settlement } };
+	double seed = 0;
 
 	for (int i = 0; i < lawns->count && !stop_asked(); i++) {
 		const struct lawn *lawn = &lawns->list[i];
 
-		topsoil += lawn->topsoil;
+		topsoil.laid += lawn->topsoil;
+		topsoil.spare += lawn->order - lawn->topsoil;
+		topsoil.reused += lawn->reused;
+		topsoil.order += lawn->buy;
 		seed += lawn->seed;
 		turf.laid += lawn->cover == COVER_TURF ? lawn->area : 0;
 	}
-	item_add_bare(items, GOOD_LAWN_TOPSOIL, SECTION_LAWN, topsoil);
+	if (topsoil.laid > 0)
+		item_add(items, &topsoil);
 	turf.note.percent = lawn_turf_spare(items->allow, turf.laid);
 	item_add_spare(items, &turf, turf.note.percent);
 	item_add_bare(items, GOOD_SEED, SECTION_LAWN, seed);
@@ -76,6 +122,9 @@ static const struct figure figures[] = {
 	{ "area_m2", "Area each", NULL, FIELD(AREA, lawn, area) },
 	{ "seed_kg", "Seed each", NULL, FIELD(WEIGHT, lawn, seed), .flags = TEXT_DASHED },
 	{ "topsoil_depth_m", "Topsoil", NULL, FIELD(INCHES, lawn, topsoil_depth) },
-	{ "topsoil_m3", "Volume each", NULL, FIELD(VOLUME, lawn, topsoil) },
+	{ "topsoil_m3", "In place", NULL, FIELD(VOLUME, lawn, topsoil) },
+	{ "order_m3", "Order each", NULL, FIELD(VOLUME, lawn, order) },
+	{ "reused_m3", NULL, NULL, FIELD(VOLUME, lawn, reused) },
+	{ "buy_m3", NULL, NULL, FIELD(VOLUME, lawn, buy) },
 };
 const struct figure_table lawn_table = FIGURE_TABLE(lawn, figures);

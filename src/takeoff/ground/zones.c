@@ -131,45 +131,90 @@ struct strip {
 	nm depth; /* to the right hand, where the bed is; negative: outwards */
 };
 
-static void paint_strip(struct painting *painting, const struct loop *loop, int side,
+static struct cover_box strip_box(const struct survey *survey, const struct loop *loop, int side,
 	const struct strip *strip, int zone)
 {
 	const struct corner *a = &loop->corners[side], *b =
 		&loop->corners[(side + 1) % loop->count];
-	nm cell = painting->survey->cell;
 	int dx = sign(b->x - a->x), dy = sign(b->y - a->y);
-	nm x1 = a->x * cell, y1 = a->y * cell;
+	nm x1 = a->x * survey->cell, y1 = a->y * survey->cell;
 	/* With y down the right hand of (dx, dy) is (-dy, dx). */
-	nm x2 = b->x * cell + dx * strip->past - dy * strip->depth;
-	nm y2 = b->y * cell + dy * strip->past + dx * strip->depth;
+	nm x2 = b->x * survey->cell + dx * strip->past - dy * strip->depth;
+	nm y2 = b->y * survey->cell + dy * strip->past + dx * strip->depth;
 
-	box_add(painting, (struct cover_box){ nm_least(x1, x2), nm_least(y1, y2), nm_most(x1, x2),
-		nm_most(y1, y2), zone });
+	return (struct cover_box){ nm_least(x1, x2), nm_least(y1, y2), nm_most(x1, x2),
+		nm_most(y1, y2), zone };
+}
+
+/* What of a box lies on a region's own cells, or on all others. */
+static void paint_part(struct painting *painting, const struct cover_box *strip, int region,
+	bool own)
+{
+	const struct survey *survey = painting->survey;
+	struct cover_box box = cover_clip(*strip, &painting->plan);
+	nm cell = survey->cell;
+
+	if (box.left >= box.right)
+		return;
+	for (int y = (int)(box.top / cell); y * cell < box.bottom && !stop_asked(); y++) {
+		size_t i = survey_run_at(survey, (int)(box.left / cell), y);
+
+		for (; i < survey->row_runs[y + 1] && survey->runs[i].left * cell < box.right; i++)
+			if ((survey->runs[i].region == region) == own)
+				box_add(painting, cover_clip(box, &(struct cover_box){
+					survey->runs[i].left * cell, y * cell,
+					survey->runs[i].right * cell, (y + 1) * cell, 0 }));
+	}
+}
+
+/* How far a wall's base goes from the bed's outline; whether inwards it may leave the bed on its
+ * far side, and outwards come back to it across a gap, farther than it goes the other way. */
+struct reach {
+	nm out, in;
+	bool passes_out, passes_in;
+};
+
+static struct reach reach_of(const struct wall *wall, nm cell)
+{
+	nm depth = wall->block.across, out = block_length(wall->bed, BED_REACH);
+	nm in = depth + block_length(wall->bed, BED_REACH_IN);
+
+	/* A bed with a wall is over two walls wide everywhere, a gap at least a cell. */
+	return (struct reach){ out, in, in - 2 * depth > out, out - cell > in };
+}
+
+static void paint_side(struct painting *painting, const struct loop *loop, int side,
+	const struct reach *reach, int zone)
+{
+	bool reflex = loop->corners[(side + 1) % loop->count].reflex;
+	const struct strip out = { reflex ? 0 : reach->out, -reach->out };
+	const struct strip in = { reflex ? reach->in : 0, reach->in };
+	struct cover_box outside = strip_box(painting->survey, loop, side, &out, zone);
+	struct cover_box inside = strip_box(painting->survey, loop, side, &in, zone);
+	int region = painting->list[zone].region;
+
+	if (reach->passes_in)
+		paint_part(painting, &outside, region, false);
+	else
+		box_add(painting, outside);
+	if (reach->passes_out)
+		paint_part(painting, &inside, region, true);
+	else
+		box_add(painting, inside);
 }
 
 /* Outwards the base reaches round each convex corner. Inwards it is the wall's depth and the
- * reach from each side, and as much round a reflex corner, where the wall turns into the bed. A
- * strip may leave the bed again on its far side: as a bed with a wall is over two walls wide
- * everywhere, that part is less than the reach from it and in its zone anyway. */
+ * reach from each side, and as much round a reflex corner, where the wall turns into the bed. */
 static void paint_wall(struct painting *painting, struct arena *outlines, const struct wall *wall,
 	int zone)
 {
-	nm reach = block_length(wall->bed, BED_REACH), inwards = wall->block.across + reach;
+	struct reach reach = reach_of(wall, painting->survey->cell);
 	struct outline outline;
 
 	outline_trace(&outline, outlines, painting->plot, painting->survey, wall->region);
-	for (int i = 0; i < outline.count && !stop_asked(); i++) {
-		const struct loop *loop = &outline.loops[i];
-
-		for (int side = 0; side < loop->count && !stop_asked(); side++) {
-			bool reflex = loop->corners[(side + 1) % loop->count].reflex;
-
-			paint_strip(painting, loop, side,
-				&(struct strip){ reflex ? 0 : reach, -reach }, zone);
-			paint_strip(painting, loop, side,
-				&(struct strip){ reflex ? inwards : 0, inwards }, zone);
-		}
-	}
+	for (int i = 0; i < outline.count && !stop_asked(); i++)
+		for (int side = 0; side < outline.loops[i].count && !stop_asked(); side++)
+			paint_side(painting, &outline.loops[i], side, &reach, zone);
 }
 
 /* Walls and their zones are both in region order. */
