@@ -100,11 +100,11 @@ START_TEST(surfaces_of_either_stone_are_ordered_apart)
 	garden_rows(&garden, (const char *const[]){ "pppq", NULL });
 	set('q', PATH_STONE, "clean");
 	garden_count(&garden);
-	/* 1 1/2 in over 3 sq ft and 1 sq ft. */
+	/* 2 in over 3 sq ft and 1 sq ft. */
 	ck_assert_double_eq_tol(garden_item(&garden, "stone.surface.fines")->laid / CUBIC_FOOT,
-		3 * 0.125 * 1.2, EXACT);
+		3.0 / 6 * 1.2, EXACT);
 	ck_assert_double_eq_tol(garden_item(&garden, "stone.surface.clean")->laid / CUBIC_FOOT,
-		0.125 * 1.05, EXACT);
+		1.0 / 6 * 1.05, EXACT);
 	ck_assert_double_eq_tol(garden_item(&garden, "stone.base")->laid / CUBIC_FOOT,
 		4.0 / 3 * 1.2, EXACT);
 }
@@ -146,7 +146,7 @@ START_TEST(a_fixture_stands_on_a_pad_unless_its_base_is_0)
 }
 END_TEST
 
-/* Outside 8 x 4 ft, blocks 8 in deep, reach 6 in: 9 x 5 ft less the 5 2/3 x 1 2/3 ft between. */
+/* Outside 8 x 4 ft, blocks 8 in deep, reach 6 in and 2 in: 9 x 5 ft less the 6 1/3 x 2 1/3 ft between. */
 START_TEST(the_base_of_a_wall_reaches_past_it_and_that_inside_fills_what_is_left)
 {
 	garden_rows(&garden, (const char *const[]){ "..........", ".bbbbbbbb.", ".bbbbbbbb.",
@@ -154,7 +154,7 @@ START_TEST(the_base_of_a_wall_reaches_past_it_and_that_inside_fills_what_is_left
 	garden_count(&garden);
 	ck_assert_int_eq(garden.takeoff.stones.count, 1);
 	ck_assert_int_eq(row(0)->place, STONE_WALL);
-	ck_assert_double_eq_tol(row(0)->area / SQUARE_FOOT, 45 - 17.0 / 3 * 5 / 3, EXACT);
+	ck_assert_double_eq_tol(row(0)->area / SQUARE_FOOT, 45 - 19.0 / 3 * 7 / 3, EXACT);
 	ck_assert_int_eq(row(0)->depth, 4 * NM_PER_INCH);
 	set('b', BED_INSIDE, "filled");
 	garden_count(&garden);
@@ -163,7 +163,7 @@ START_TEST(the_base_of_a_wall_reaches_past_it_and_that_inside_fills_what_is_left
 	garden_count(&garden);
 	ck_assert_int_eq(garden.takeoff.stones.count, 2);
 	ck_assert_int_eq(row(1)->place, STONE_INSIDE);
-	ck_assert_double_eq_tol(row(1)->area / SQUARE_FOOT, 17.0 / 3 * 5 / 3, EXACT);
+	ck_assert_double_eq_tol(row(1)->area / SQUARE_FOOT, 19.0 / 3 * 7 / 3, EXACT);
 	ck_assert_double_eq_tol(garden_item(&garden, "stone.base")->laid / CUBIC_FOOT,
 		45.0 / 3 * 1.2, EXACT);
 }

@@ -114,7 +114,7 @@ static void areas_add_up(const struct takeoff *takeoff)
 	check_near(area, survey_area(plan, survey->cell));
 	ck_assert_ptr_null(takeoff->areas.list[takeoff->areas.count - 1].entry);
 	for (int i = 0; i + 1 < takeoff->areas.count; i++)
-		ck_assert_ptr_eq(takeoff->areas.list[i].entry, &garden.plot.details.legend[i]);
+		ck_assert_ptr_eq(takeoff->areas.list[i].entry, &takeoff->plot.details.legend[i]);
 }
 
 START_TEST(areas_of_the_legend_and_open_ground_make_up_the_plan)

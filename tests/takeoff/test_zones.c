@@ -29,15 +29,15 @@ static double area(int region, enum dig_part part)
 	return -1;
 }
 
-/* 8 x 4 ft outside, block 8 in deep, base 6 in past both faces: 9 x 5 ft less the 5 ft 8 in x 1
- * ft 8 in that lie further in than 14 in, by arithmetic. */
+/* 8 x 4 ft outside, block 8 in deep, base 6 in past its outer face and 2 in past its inner one: 9 x 5 ft
+ * less the 6 ft 4 in x 2 ft 4 in that lie further in than 10 in, by arithmetic. */
 START_TEST(a_wall_alone_has_its_ring_and_the_reach_on_both_sides)
 {
 	garden_rows(&garden, (const char *const[]){ "..........", ".bbbbbbbb.", ".bbbbbbbb.",
 		".bbbbbbbb.", ".bbbbbbbb.", "..........", NULL });
 	garden_count(&garden);
 	ck_assert_int_eq(garden.takeoff.zones.count, 1);
-	ck_assert_double_eq_tol(area(0, DIG_WALL), 45 - 17.0 / 3 * 5 / 3, EXACT);
+	ck_assert_double_eq_tol(area(0, DIG_WALL), 45 - 19.0 / 3 * 7 / 3, EXACT);
 }
 END_TEST
 
@@ -45,7 +45,7 @@ START_TEST(nothing_is_dug_outside_the_plan)
 {
 	garden_rectangle(&garden, 'b', 8, 4);
 	garden_count(&garden);
-	ck_assert_double_eq_tol(area(0, DIG_WALL), 32 - 17.0 / 3 * 5 / 3, EXACT);
+	ck_assert_double_eq_tol(area(0, DIG_WALL), 32 - 19.0 / 3 * 7 / 3, EXACT);
 }
 END_TEST
 
@@ -55,7 +55,7 @@ START_TEST(a_wall_stops_where_a_path_or_a_fixture_has_its_base)
 		".bbbbbbbb..", ".bbbbbbbb..", "...........", NULL });
 	garden_count(&garden);
 	/* Of the 13 sq ft of reach outside, 9 x 1/2 are path and 2 x 1/2 fixture. */
-	ck_assert_double_eq_tol(area(1, DIG_WALL), 45 - 17.0 / 3 * 5 / 3 - 4.5 - 1, EXACT);
+	ck_assert_double_eq_tol(area(1, DIG_WALL), 45 - 19.0 / 3 * 7 / 3 - 4.5 - 1, EXACT);
 	ck_assert_double_eq_tol(area(0, DIG_PATH), 11, EXACT);
 	ck_assert_double_eq_tol(area(2, DIG_PAD), 2, EXACT);
 }
@@ -66,16 +66,17 @@ START_TEST(between_two_beds_the_first_has_the_ground)
 	garden_rows(&garden, (const char *const[]){ "aaaabbbb", "aaaabbbb", "aaaabbbb", "aaaabbbb",
 		NULL });
 	plot_set(&garden.plot, 'b', BED_REACH, "0 in");
+	plot_set(&garden.plot, 'b', BED_REACH_IN, "0 in");
 	garden_count(&garden);
-	/* 4 x 4 ft less 1 ft 8 in square, and half a foot of the neighbour's side; the neighbour
+	/* 4 x 4 ft less 2 ft 4 in square, and half a foot of the neighbour's side; the neighbour
 	 * has its 40 in square ring of 8 in, less that. */
-	ck_assert_double_eq_tol(area(0, DIG_WALL), 16 - 25.0 / 9 + 2, EXACT);
+	ck_assert_double_eq_tol(area(0, DIG_WALL), 16 - 49.0 / 9 + 2, EXACT);
 	ck_assert_double_eq_tol(area(1, DIG_WALL), 16 - 64.0 / 9 - 2, EXACT);
 }
 END_TEST
 
 static const struct { const char *inside; double area; } insides[] = {
-	{ "filled", 17.0 / 3 * 5 / 3 }, { "base", 17.0 / 3 * 5 / 3 }, { "undug", -1 },
+	{ "filled", 19.0 / 3 * 7 / 3 }, { "base", 19.0 / 3 * 7 / 3 }, { "undug", -1 },
 };
 
 START_TEST(the_inside_is_a_zone_where_it_is_dug)
@@ -93,10 +94,36 @@ START_TEST(a_base_as_wide_as_the_bed_leaves_no_inside)
 {
 	garden_rectangle(&garden, 'b', 8, 4);
 	plot_set(&garden.plot, 'b', BED_INSIDE, "base");
-	plot_set(&garden.plot, 'b', BED_REACH, "3 ft");
+	plot_set(&garden.plot, 'b', BED_REACH_IN, "3 ft");
 	garden_count(&garden);
 	ck_assert_double_eq_tol(area(0, DIG_WALL), 32, EXACT);
 	ck_assert_double_eq(area(0, DIG_INSIDE), 0);
+}
+END_TEST
+
+/* A bed 2 ft deep whose base goes 3 ft inwards and not outwards. */
+START_TEST(a_base_that_reaches_inwards_alone_stays_within_the_bed)
+{
+	garden_rows(&garden, (const char *const[]){ "..........", "..........", ".bbbbbbbb.",
+		".bbbbbbbb.", "..........", "..........", NULL });
+	plot_set(&garden.plot, 'b', BED_REACH, "0 in");
+	plot_set(&garden.plot, 'b', BED_REACH_IN, "3 ft");
+	garden_count(&garden);
+	ck_assert_double_eq_tol(area(0, DIG_WALL), 16, EXACT);
+}
+END_TEST
+
+/* A U, 9 x 8 ft with a gap 1 ft wide and 4 ft long: what reaches 3 ft outwards across the gap is no base
+ * within the bed. Walls 4 in deep: 8 ft 4 in x 7 ft 4 in less the gap 1 ft 8 in x 4 ft are inside. */
+START_TEST(a_base_that_reaches_outwards_alone_leaves_the_inside)
+{
+	garden_rows(&garden, (const char *const[]){ "bbbb.bbbb", "bbbb.bbbb", "bbbb.bbbb",
+		"bbbb.bbbb", "bbbbbbbbb", "bbbbbbbbb", "bbbbbbbbb", "bbbbbbbbb", NULL });
+	plot_set(&garden.plot, 'b', BED_BLOCK, "1 ft x 4 in x 4 in");
+	plot_set(&garden.plot, 'b', BED_REACH, "3 ft");
+	plot_set(&garden.plot, 'b', BED_REACH_IN, "0 in");
+	garden_count(&garden);
+	ck_assert_double_eq_tol(area(0, DIG_WALL), 72 - (25.0 / 3 * 22 / 3 - 5.0 / 3 * 4), EXACT);
 }
 END_TEST
 
@@ -190,7 +217,7 @@ START_TEST(a_wall_zone_alone_is_between_two_mitred_offsets)
 		"..bbbb.....bbbb..", "..bbbbbbbbbbbbb..", "..bbbbbbbbbbbbb..", "..bbbbbbbbbbbbb..",
 		"..bbbb.....bbbb..", "..bbbb.....bbbb..", "..bbbbbbbbbbbbb..", "..bbbbbbbbbbbbb..",
 		"..bbbbbbbbbbbbb..", ".................", NULL };
-	static const double reach = 0.1524, depth = 0.2032;
+	static const double out = 0.1524, depth = 0.2032, in = 0.0508;
 	GEOSContextHandle_t geos = geos_start();
 	struct geos_box boxes[200];
 	GEOSGeometry *bed, *outer, *inner, *ring, *shape;
@@ -204,8 +231,8 @@ START_TEST(a_wall_zone_alone_is_between_two_mitred_offsets)
 				boxes[count++] = (struct geos_box){ x * 0.3048, y * 0.3048,
 					(x + 1) * 0.3048, (y + 1) * 0.3048 };
 	bed = geos_union(geos, boxes, count);
-	outer = geos_offset(geos, bed, reach);
-	inner = geos_offset(geos, bed, -(reach + depth));
+	outer = geos_offset(geos, bed, out);
+	inner = geos_offset(geos, bed, -(depth + in));
 	ring = geos_difference(geos, outer, inner);
 	shape = zone_shape(geos, 0);
 	ck_assert_double_eq_tol(geos_apart(geos, ring, shape), 0, GEOS_NEAR);
@@ -227,6 +254,8 @@ Suite *test_suite(void)
 	tcase_add_test(cases, between_two_beds_the_first_has_the_ground);
 	tcase_add_loop_test(cases, the_inside_is_a_zone_where_it_is_dug, 0, 3);
 	tcase_add_test(cases, a_base_as_wide_as_the_bed_leaves_no_inside);
+	tcase_add_test(cases, a_base_that_reaches_inwards_alone_stays_within_the_bed);
+	tcase_add_test(cases, a_base_that_reaches_outwards_alone_leaves_the_inside);
 	tcase_add_test(cases, lawns_without_cover_and_beds_kept_as_they_are_have_no_zone);
 	tcase_add_test(cases, a_bed_whose_wall_is_not_laid_out_has_no_zone);
 	tcase_add_checked_fixture(laws, NULL, teardown);
