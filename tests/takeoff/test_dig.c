@@ -147,6 +147,7 @@ START_TEST(each_part_is_dug_to_its_own_depth)
 	plot_set(&garden.plot, 'c', BED_PREPARE, "10 in");
 	plot_set(&garden.plot, 'm', LAWN_COVER, "seed");
 	plot_set(&garden.plot, 'n', LAWN_COVER, "none");
+	plot_set(&garden.plot, 'l', LAWN_TOPSOIL, "3 in");
 	garden_count(&garden);
 	check_depth(0, DIG_PATH, 7);
 	check_depth(1, DIG_WALL, 4 + 3);
@@ -154,19 +155,19 @@ START_TEST(each_part_is_dug_to_its_own_depth)
 	check_depth(2, DIG_WALL, 6 + 2); /* its embed is the path's surface */
 	check_depth(2, DIG_INSIDE, 6 + 2);
 	check_depth(3, DIG_BED, 10);
-	check_depth(4, DIG_LAWN, 2.75);
-	check_depth(5, DIG_LAWN, 2);
+	check_depth(4, DIG_LAWN, 3.75);
+	check_depth(5, DIG_LAWN, 4);
 	check_depth(6, DIG_PAD, 4 + 2);
 	ck_assert_ptr_null(row(7, DIG_LAWN));
 	ck_assert_int_eq(work()->count, 9);
 }
 END_TEST
 
-START_TEST(without_a_path_fixtures_are_dug_an_inch_and_a_half_below_their_base)
+START_TEST(without_a_path_fixtures_are_dug_2_in_below_their_base)
 {
 	garden_rectangle(&garden, 'S', 2, 2);
 	garden_count(&garden);
-	check_depth(0, DIG_PAD, 5.5);
+	check_depth(0, DIG_PAD, 6);
 }
 END_TEST
 
@@ -208,7 +209,7 @@ START_TEST(what_others_have_all_dug_has_no_row)
 {
 	garden_rectangle(&garden, 'b', 8, 4);
 	plot_set(&garden.plot, 'b', BED_INSIDE, "base");
-	plot_set(&garden.plot, 'b', BED_REACH, "3 ft");
+	plot_set(&garden.plot, 'b', BED_REACH_IN, "3 ft");
 	garden_count(&garden);
 	ck_assert_int_eq(work()->count, 1);
 	ck_assert_int_eq(work()->rows[0].part, DIG_WALL);
@@ -222,12 +223,12 @@ START_TEST(holes_dug_by_the_piece_belong_to_no_region)
 	garden_rectangle(&garden, 'p', 4, 3);
 	garden_count(&garden);
 	list.allow = garden.takeoff.allow;
-	dig_zones(&list, &garden.takeoff.zones, &garden.takeoff.survey, garden.takeoff.surface);
+	dig_zones(&list, &garden.takeoff.zones, &garden.takeoff.embeds);
 	dig_add(&list, (struct dig){ .region = NO_REGION, .part = DIG_HOLES, .area = SQUARE_FOOT,
 		.depth = 3 * NM_PER_FOOT });
-	dig_finish(&garden.takeoff.earthwork, &list, fill_topsoil(&garden.takeoff.fills));
+	dig_finish(&garden.takeoff.earthwork, &list, &(struct earth_wanted){ 0, 0, 0, 0 });
 	ck_assert_double_eq_tol(earth_sum(&row(NO_REGION, DIG_HOLES)->bank) / CUBIC_FOOT, 3, EXACT);
-	ck_assert_double_eq_tol(earth_sum(&work()->bank) / CUBIC_FOOT, 12 * 5.5 / 12 + 3, EXACT);
+	ck_assert_double_eq_tol(earth_sum(&work()->bank) / CUBIC_FOOT, 12 * 6.0 / 12 + 3, EXACT);
 }
 END_TEST
 
@@ -317,7 +318,7 @@ START_TEST(spoil_is_an_item_of_the_dig_in_loose_volume)
 	spoil = garden_item(&garden, "spoil");
 	ck_assert_int_eq(spoil->section, SECTION_DIG);
 	ck_assert_int_eq(item_unit(spoil), UNIT_M3);
-	ck_assert_double_eq_tol(spoil->order / CUBIC_FOOT, 5.5 * 1.25, EXACT);
+	ck_assert_double_eq_tol(spoil->order / CUBIC_FOOT, 6 * 1.25, EXACT);
 	ck_assert_double_eq(spoil->laid, spoil->order);
 }
 END_TEST
@@ -444,7 +445,7 @@ Suite *test_suite(void)
 	tcase_add_test(published, spoil_weighs_by_its_loose_density);
 	tcase_add_checked_fixture(depths, NULL, teardown);
 	tcase_add_test(depths, each_part_is_dug_to_its_own_depth);
-	tcase_add_test(depths, without_a_path_fixtures_are_dug_an_inch_and_a_half_below_their_base);
+	tcase_add_test(depths, without_a_path_fixtures_are_dug_2_in_below_their_base);
 	tcase_add_loop_test(depths, sod_lies_on_topsoil_and_topsoil_on_subsoil, 0,
 		sizeof layers / sizeof *layers);
 	tcase_add_test(depths, what_has_no_depth_has_no_row);
