@@ -2,8 +2,7 @@
  *
  * A row of GOODS_TABLE: identity; id (one that ends in a dot is followed by a name:
  * "soil.topsoil"); label (NULL: the name); unit it is counted in; what its rows in a takeoff
- * differ by; the attribute of allow with its weight per cubic metre. Liner by area is listed no
- * longer: it comes in rolls. Books that price it stay good. */
+ * differ by; the attribute of allow with its weight per cubic metre. */
 #ifndef PRICES_GOOD_H
 #define PRICES_GOOD_H
 
@@ -37,7 +36,6 @@
 		ALLOW_DENSITY_STONE) \
 	X(GOOD_FABRIC, "fabric.roll", "Fabric, roll", UNIT_EACH, VARIES_NOT, NO_DENSITY) \
 	X(GOOD_FABRIC_PIN, "fabric.pin", "Fabric pin", UNIT_EACH, VARIES_NOT, NO_DENSITY) \
-	X(GOOD_LINER_ROLL, "liner.roll", "Liner, roll", UNIT_EACH, VARIES_NOT, NO_DENSITY) \
 	X(GOOD_LINER, "liner", "Liner", UNIT_M2, VARIES_NOT, NO_DENSITY) \
 	X(GOOD_EDGING, "edging.piece", "Edging, piece", UNIT_EACH, VARIES_NOT, NO_DENSITY) \
 	X(GOOD_EDGING_SPIKE, "edging.spike", "Edging spike", UNIT_EACH, VARIES_NOT, NO_DENSITY) \

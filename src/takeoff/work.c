@@ -114,7 +114,7 @@ static const struct plan_row rows[] = {
 		.tools = "level, rubber mallet, chalk line, cartridge gun",
 		.caution = "Adhesive: fresh air. What weighs over 50 pounds (23 kg): two people or "
 			"a trolley." },
-	{ .title = "Line and fill the beds", TAKES(GOOD_LINER_ROLL, GOOD_COMPOST, GOOD_SOIL), .labour =
+	{ .title = "Line and fill the beds", TAKES(GOOD_LINER, GOOD_COMPOST, GOOD_SOIL), .labour =
 		LABOUR_BARROWING, .rate = "barrow up to 50 m, spread and level",
 		.doing = "Line the walls, mix soil as listed, fill in layers, tread lightly, "
 			"water, top up after it has settled.",

@@ -31,7 +31,7 @@ static const char plot_words[] =
 	"  bbbbbbbbb.ppppqqqlllllmmmmmdddd.eee\n"
 	"  bbbbbbbbb.ppppSSqlllllmmmmmdddd.eee\n"
 	"  ..........ppppSSqlllllmmmmm........\n"
-	"  ccccccc...ppppqqqlllllmmmmm........\n"
+	"  cccccccl..ppppqqqlllllmmmmm........\n"
 	"  ccccccc...ppppqqqlllllmmmmm........\n"
 	"  ccccccc...ppppqqqlllllmmmmm........\n"
 	"  ccccccc...ppppqqqlllllmmmmm........\n"
@@ -47,7 +47,7 @@ static const struct { char letter; enum attribute attribute; const char *value; 
 	{ 'c', BED_COURSES, "5" }, { 'c', BED_CAP, "16 in x 8 in x 2 in" },
 	{ 'c', BED_INSIDE, "base" }, { 'd', BED_BUILD, "level" }, { 'e', BED_BUILD, "level" },
 	{ 'e', BED_REPLACE, "yes" }, { 'q', PATH_STONE, "clean" }, { 'm', LAWN_COVER, "seed" },
-	{ 0, ALLOW_TOPSOIL, "4 in" }, { 0, ALLOW_FABRIC_LENGTH, "20 ft" },
+	{ 0, ALLOW_TOPSOIL, "1 1/2 in" }, { 0, ALLOW_FABRIC_LENGTH, "20 ft" },
 };
 
 static const char book_words[] =
@@ -68,7 +68,9 @@ static const struct { enum attribute attribute; const char *value; } usual[] = {
 	{ ALLOW_TRUCK_VOLUME, "2 cu yd" }, { BED_CAP, "12 in x 8 in x 3 in" },
 	{ BED_MIX, "topsoil 3, compost 1, sharp-sand 1" }, { FENCE_LEAF, "9 ft" },
 	{ FENCE_HOLE, "14 in" }, { FENCE_DEPTH, "3 ft" }, { FENCE_INSET, "8 in" },
-	{ BED_EMBED, "4 in" },
+	{ BED_EMBED, "4 in" }, { ALLOW_TURF_SPARE, "7 %" }, { ALLOW_SETTLEMENT, "12 %" },
+	{ ALLOW_SOIL_LEAST, "3 ft" }, { ALLOW_FLOOR_STONE, "1 %" }, { ALLOW_LAWN_SOIL, "1 ft" },
+	{ ALLOW_WALL_FOOTING, "30 in" },
 };
 
 static struct garden garden;

@@ -25,8 +25,8 @@ static const struct {
 	{ SNAG_WALL_BOND, "wall-bond",
 		"Running bond, joints a quarter of a unit apart or more: TMS 402, IRC." },
 	{ SNAG_WALL_HIGH, "wall-high",
-		"Over 24 in: common practice, no published source. Over 4 ft from the footing's "
-		"bottom: permit by IRC R105.2, design by an engineer; local rules are often "
+		"Above ground: common practice, no published source. From the footing's bottom: "
+		"permit over 4 ft by IRC R105.2, design by an engineer; local rules are often "
 		"stricter." },
 	{ SNAG_WALL_EMBED, "wall-embed",
 		"A tenth of the height below ground: a block makers' association's note on small "
@@ -35,6 +35,9 @@ static const struct {
 	{ SNAG_CAP_NARROW, "cap-narrow",
 		"Geometry: two caps and ground between them take more than two caps' depth." },
 	{ SNAG_FILL_NONE, "fill-none", "Arithmetic: no depth, or no part of the mix, is left." },
+	{ SNAG_SOIL_THIN, "soil-thin", "Common practice, no published source." },
+	{ SNAG_FLOOR_STONE, "floor-stone", "Common practice, no published source." },
+	{ SNAG_LAWN_THIN, "lawn-thin", "Common practice, no published source." },
 	{ SNAG_FENCE_TIGHT, "fence-tight",
 		"Geometry: between two posts there is their distance less a post." },
 	{ SNAG_FENCE_HOLE, "fence-hole",
@@ -83,10 +86,11 @@ static const struct {
 		"quarter block to those below." },
 	{ SNAG_WALL_HIGH, WALL_HIGH_CARE, UNITS_IMPERIAL,
 		{ FEET(2, 6), FEET(2, 0), FEET(3, 2), FEET(4, 0) },
-		"The wall is 2 ft 6 in high, over 2 ft: ask the block's maker or an engineer." },
+		"The wall stands 2 ft 6 in above ground, over 2 ft: ask the block's maker or an "
+		"engineer." },
 	{ SNAG_WALL_HIGH, WALL_HIGH_CARE, UNITS_METRIC,
 		{ MM(750), FEET(2, 0), MM(950), FEET(4, 0) },
-		"The wall is 750 mm high, over 610 mm: ask the block's maker or an "
+		"The wall stands 750 mm above ground, over 610 mm: ask the block's maker or an "
 		"engineer." },
 	{ SNAG_WALL_HIGH, WALL_HIGH_PERMIT, UNITS_IMPERIAL,
 		{ FEET(2, 0), FEET(2, 0), FEET(4, 1), FEET(4, 0) },
@@ -98,13 +102,13 @@ static const struct {
 		"(IRC R105.2; local code may be stricter)." },
 	{ SNAG_WALL_HIGH, WALL_HIGH_BOTH, UNITS_IMPERIAL,
 		{ FEET(4, 0), FEET(2, 0), FEET(4, 8), FEET(4, 0) },
-		"The wall is 4 ft high, over 2 ft: ask the block's maker or an engineer. From the "
-		"bottom of its base it is 4 ft 8 in, over 4 ft: ask for a permit (IRC R105.2; "
-		"local code may be stricter)." },
+		"The wall stands 4 ft above ground, over 2 ft: ask the block's maker or an "
+		"engineer. From the bottom of its base it is 4 ft 8 in, over 4 ft: ask for a "
+		"permit (IRC R105.2; local code may be stricter)." },
 	{ SNAG_WALL_HIGH, WALL_HIGH_BOTH, UNITS_METRIC,
 		{ MM(1200), FEET(2, 0), MM(1400), FEET(4, 0) },
-		"The wall is 1.2 m high, over 610 mm: ask the block's maker or an engineer. "
-		"From the bottom of its base it is 1.4 m, over 1.219 m: ask for a permit "
+		"The wall stands 1.2 m above ground, over 610 mm: ask the block's maker or an "
+		"engineer. From the bottom of its base it is 1.4 m, over 1.219 m: ask for a permit "
 		"(IRC R105.2; local code may be stricter)." },
 	{ SNAG_WALL_EMBED, 0, UNITS_IMPERIAL, { FEET(0, 1), FEET(1, 6), FEET(1, 6) / 10 },
 		"Only 1 in of the wall's 1 ft 6 in stands below ground; a tenth of it is "
@@ -137,6 +141,19 @@ static const struct {
 		"No soil is replaced: the depth dug over is 0." },
 	{ SNAG_FILL_NONE, FILL_NONE_AMENDED, UNITS_METRIC, { 0 },
 		"Nothing is dug in: the depth of the amendment is 0." },
+	{ SNAG_SOIL_THIN, 0, UNITS_IMPERIAL, { FEET(0, 7), FEET(0, 8) },
+		"Only 7 in of soil, less than 8 in: little grows in that." },
+	{ SNAG_SOIL_THIN, 0, UNITS_METRIC, { MM(180), MM(200) },
+		"Only 180 mm of soil, less than 200 mm: little grows in that." },
+	{ SNAG_FLOOR_STONE, 0, UNITS_IMPERIAL, { 41 * MILLION + 260000, 40 * MILLION },
+		"The wall's base lies under 41.3 % of the ground between the walls, more than "
+		"40.0 %: roots stop there." },
+	{ SNAG_LAWN_THIN, 0, UNITS_IMPERIAL, { FEET(0, 1), FEET(0, 2) },
+		"Over a wall's base there is room for 1 in of soil under the grass, less than 2 "
+		"in: it dries out." },
+	{ SNAG_LAWN_THIN, 0, UNITS_METRIC, { MM(30), MM(50) },
+		"Over a wall's base there is room for 30 mm of soil under the grass, less than 50 "
+		"mm: it dries out." },
 	{ SNAG_FENCE_TIGHT, 0, UNITS_IMPERIAL, { FEET(0, 4) },
 		"These posts are 4 in apart, centre to centre: no room for a panel." },
 	{ SNAG_FENCE_TIGHT, 0, UNITS_METRIC, { MM(100) },

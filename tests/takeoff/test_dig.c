@@ -61,16 +61,44 @@ START_TEST(a_published_strip_of_4464_sq_ft_8_in_deep_is_2976_cu_ft)
 }
 END_TEST
 
+/* Estimating in Building Construction (Pearson), example 9-8: cuts of 1.4, 1.4, 1.2 and 1.3 ft at the
+ * corners of 2,500 sq ft, 1.325 ft on average, are 3,313 cu ft, 123 cu yd. */
+START_TEST(a_published_cut_of_2500_sq_ft_is_3313_cu_ft)
+{
+	garden_rectangle(&garden, 'p', 50, 50);
+	plot_set(&garden.plot, 'p', PATH_BASE, "15.9 in");
+	plot_set(&garden.plot, 'p', PATH_SURFACE, "0 in");
+	garden_count(&garden);
+	ck_assert_double_eq(round(work()->bank_all / CUBIC_FOOT), 3313);
+	ck_assert_double_eq(round(work()->bank_all / CUBIC_YARD), 123);
+}
+END_TEST
+
+/* Draining for Profit and Draining for Health (19th century), its table of what a yard of trench 4 ft
+ * deep holds by its width: cubic yards and cubic feet. */
+static const struct { int inches, yards, feet; } trenches[] = {
+	{ 12, 0, 12 }, { 18, 0, 18 }, { 24, 0, 24 }, { 30, 1, 3 }, { 36, 1, 9 },
+};
+
+START_TEST(a_yard_of_trench_4_ft_deep_holds_what_the_table_says)
+{
+	garden_rectangle(&garden, 'p', trenches[_i].inches / 6, 6);
+	plot_set(&garden.plot, 0, HEAD_CELL, "6 in");
+	plot_set(&garden.plot, 'p', PATH_BASE, "4 ft");
+	plot_set(&garden.plot, 'p', PATH_SURFACE, "0 in");
+	garden_count(&garden);
+	ck_assert_double_eq_tol(work()->bank_all / CUBIC_FOOT,
+		27 * trenches[_i].yards + trenches[_i].feet, EXACT);
+}
+END_TEST
+
 /* Loose over bank. Estimating in Building Construction (Pearson): example 9-2, 1,000 cu yd of
- * dense clay at 30 % are 1,300 loose; chapter 9, 100 cu yd at 15 % are 115. US Army FM 5-434,
- * table 1-1: 1.25 for common earth, 1.43 for clay. US Navy, Soil Conversion Factors table: sand
- * 1.11. */
+ * dense clay at 30 % are 1,300 loose; chapter 9, 100 cu yd at 15 % are 115. US Navy training
+ * manual, Soil Conversion Factors table: sand 1.11. */
 static const struct { const char *subsoil; enum attribute swell; const char *percent; double bank,
 	loose; } swells[] = {
 	{ "clay", ALLOW_SWELL_CLAY, "30 %", 1000, 1300 },
 	{ "loam", ALLOW_SWELL_LOAM, "15 %", 100, 115 },
-	{ "loam", ALLOW_SWELL_LOAM, "25 %", 100, 125 },
-	{ "clay", ALLOW_SWELL_CLAY, "43 %", 100, 143 },
 	{ "sand", ALLOW_SWELL_SAND, "11 %", 100, 111 },
 };
 
@@ -309,6 +337,127 @@ START_TEST(the_row_of_topsoil_orders_less_by_what_is_reused)
 }
 END_TEST
 
+/* A bed's topsoil comes first: what it leaves goes to the lawn, as far as that takes it. 12 sq ft of path
+ * and 30 of lawn, 4 in of soil each; beds take none where the mix has none. */
+static const struct { const char *mix, *topsoil; double beds, lawn; } shares[] = {
+	{ "compost 1", "1 in", 0, 3.5 * 1.25 }, { "compost 1", "4 in", 0, 11.5 },
+	{ "topsoil 1", "4 in", 14 * 1.25, 0 },
+};
+
+START_TEST(lawns_take_the_topsoil_that_mixes_leave)
+{
+	garden_rows(&garden, (const char *const[]){ "pppp..........", "pppp.aaaa.....",
+		"pppp.aaaa.....", ".....aaaa.....", ".....aaaa.....", "..............",
+		"llllllllll....", "llllllllll....", "llllllllll....", NULL });
+	plot_set(&garden.plot, 'p', PATH_BASE, "4 in");
+	plot_set(&garden.plot, 'p', PATH_SURFACE, "0 in");
+	plot_set(&garden.plot, 'l', LAWN_COVER, "seed");
+	plot_set(&garden.plot, 'a', BED_BASE, "0 in");
+	plot_set(&garden.plot, 'a', BED_EMBED, "0 in");
+	plot_set(&garden.plot, 'a', BED_COURSES, "5");
+	plot_set(&garden.plot, 'a', BED_MIX, shares[_i].mix);
+	plot_set(&garden.plot, 0, ALLOW_SOD, "0 in");
+	plot_set(&garden.plot, 0, ALLOW_TOPSOIL, shares[_i].topsoil);
+	garden_count(&garden);
+	const struct lawn *lawn = &garden.takeoff.lawns.list[0];
+	const struct item *topsoil = garden_item(&garden, "topsoil.lawn");
+
+	/* 10 cu ft in place, 11.5 with what settles. */
+	ck_assert_double_eq_tol(lawn->order / CUBIC_FOOT, 11.5, EXACT);
+	ck_assert_double_eq_tol(garden.takeoff.fills.list[0].parts[0].reused / CUBIC_FOOT,
+		shares[_i].beds, EXACT);
+	ck_assert_double_eq_tol(lawn->reused / CUBIC_FOOT, shares[_i].lawn, EXACT);
+	ck_assert_double_eq_tol(lawn->buy, lawn->order - lawn->reused, EXACT);
+	ck_assert_double_eq_tol(topsoil->reused, lawn->reused, EXACT);
+	ck_assert_double_eq_tol(topsoil->order, lawn->buy, EXACT);
+	ck_assert_double_eq_tol(work()->reused / CUBIC_FOOT, shares[_i].beds + shares[_i].lawn,
+		EXACT);
+	ck_assert_double_eq_tol(earth_sum(&work()->loose), work()->spoil + work()->reused, EXACT);
+}
+END_TEST
+
+/* ---- Backfill -------------------------------------------------------------------------------- */
+
+/* A bed of 8 x 4 ft in the open, dug 6 in: 30 2/9 sq ft of wall and base; 13 sq ft x 2 in go back over
+ * the base outside, 2 1/6 cu ft tamped. At 0.90 they take 2.407 cu ft of the bank. */
+static void bed_in_the_open(const char *sod, const char *topsoil)
+{
+	garden_rows(&garden, (const char *const[]){ "..........", ".bbbbbbbb.", ".bbbbbbbb.",
+		".bbbbbbbb.", ".bbbbbbbb.", "..........", NULL });
+	plot_set(&garden.plot, 0, ALLOW_SOD, sod);
+	plot_set(&garden.plot, 0, ALLOW_TOPSOIL, topsoil);
+	plot_set(&garden.plot, 'b', BED_MIX, "compost 1");
+	garden_count(&garden);
+}
+
+START_TEST(backfill_is_taken_off_the_bank_before_it_swells)
+{
+	bed_in_the_open("0 in", "0 in");
+	ck_assert_double_eq_tol(work()->backfill / CUBIC_FOOT, 13.0 / 6, EXACT);
+	ck_assert_double_eq_tol(work()->backfill_loose / CUBIC_FOOT, 13.0 / 6 / 0.9 * 1.25, EXACT);
+	ck_assert_double_eq_tol(work()->spoil / CUBIC_FOOT,
+		(272.0 / 9 / 2 - 13.0 / 6 / 0.9) * 1.25, EXACT);
+	ck_assert_double_eq_tol(work()->loosened / SQUARE_FOOT, 76.0 * 28 / 144, EXACT);
+}
+END_TEST
+
+/* Kind by kind, in inches of 6; what goes back takes subsoil while there is some, then topsoil. Swells of
+ * 40 and 25 %. */
+static const struct { const char *sod, *topsoil; double subsoil_back, topsoil_back; } kinds[] = {
+	{ "2 in", "2 in", 13.0 / 6 / 0.9, 0 },
+	{ "2 in", "4 in", 0, 13.0 / 6 / 0.9 },
+	/* 30 2/9 sq ft, 1/2 in. */
+	{ "2 in", "3 1/2 in", 272.0 / 9 / 24, 13.0 / 6 / 0.9 - 272.0 / 9 / 24 },
+	{ "6 in", "0 in", 0, 0 },
+};
+
+START_TEST(backfill_takes_subsoil_first_then_topsoil_and_no_sod)
+{
+	bed_in_the_open(kinds[_i].sod, kinds[_i].topsoil);
+	plot_set(&garden.plot, 0, ALLOW_SUBSOIL, "clay");
+	plot_set(&garden.plot, 'b', BED_BASE, "4 in");
+	garden_count(&garden);
+	ck_assert_double_eq_tol(work()->backfill_loose / CUBIC_FOOT,
+		kinds[_i].subsoil_back * 1.4 + kinds[_i].topsoil_back * 1.25, EXACT);
+	ck_assert_double_eq_tol(work()->spoil + work()->backfill_loose, work()->loose_all, EXACT);
+}
+END_TEST
+
+/* Topsoil that goes back cannot be reused: 4 in of 30 2/9 sq ft less 2.407 cu ft. */
+START_TEST(topsoil_that_goes_back_is_not_reused)
+{
+	bed_in_the_open("2 in", "4 in");
+	plot_set(&garden.plot, 'b', BED_MIX, "topsoil 1");
+	garden_count(&garden);
+	ck_assert_double_eq_tol(work()->reused / CUBIC_FOOT,
+		(272.0 / 9 / 3 - 13.0 / 6 / 0.9) * 1.25, EXACT);
+}
+END_TEST
+
+/* 500 cu yd compacted at a factor of 0.95 are 526 in the bank: Estimating in Building Construction
+ * (Pearson), example 9-3. Sand, 95 compacted for 100 in place: US Navy training manual, Soil
+ * Conversion Factors table. */
+START_TEST(published_earth_is_compacted_over_its_factor)
+{
+	struct dig_list list = { .arena = &garden.arena };
+	struct earthwork earthwork;
+
+	garden_rectangle(&garden, 'p', 4, 3);
+	plot_set(&garden.plot, 0, ALLOW_SOD, "0 in");
+	plot_set(&garden.plot, 0, ALLOW_SHRINK, "0.95");
+	plot_set(&garden.plot, 0, ALLOW_SWELL_LOAM, "0 %");
+	garden_count(&garden);
+	list.allow = garden.takeoff.allow;
+	dig_add(&list, (struct dig){ .region = NO_REGION, .part = DIG_HOLES,
+		.area = 27 * 1000 * SQUARE_FOOT, .depth = NM_PER_FOOT });
+	dig_finish(&earthwork, &list, &(struct earth_wanted){ 0, 0, 500 * CUBIC_YARD, 0 });
+	ck_assert_double_eq(round(earthwork.backfill_loose / CUBIC_YARD), 526);
+	ck_assert_double_eq(round(earthwork.spoil / CUBIC_YARD), 1000 - 526);
+	dig_finish(&earthwork, &list, &(struct earth_wanted){ 0, 0, 95 * CUBIC_YARD, 0 });
+	ck_assert_double_eq_tol(earthwork.backfill_loose / CUBIC_YARD, 100, 1e-6);
+}
+END_TEST
+
 START_TEST(spoil_is_an_item_of_the_dig_in_loose_volume)
 {
 	const struct item *spoil;
@@ -344,10 +493,9 @@ static double metres_of(const struct block *block, enum attribute a)
 static double depth_of(const struct digging *digging, double surface)
 {
 	const struct block *block = &garden.takeoff.survey.regions[digging->region].entry->block;
-	double embed = surface;
+	double embed = block->kind != BLOCK_BED ? 0 :
+		(double)embed_of(&garden.takeoff.embeds, digging->region) / 1e9;
 
-	if (block->kind == BLOCK_BED && block_value(block, BED_EMBED)->set)
-		embed = metres_of(block, BED_EMBED);
 	switch (digging->part) {
 	case DIG_PATH:
 		return metres_of(block, PATH_BASE) + metres_of(block, PATH_SURFACE);
@@ -380,7 +528,7 @@ static double deepest_surface(void)
 		if (entry->class == CLASS_PATH)
 			deepest = fmax(deepest, metres_of(&entry->block, PATH_SURFACE));
 	}
-	return deepest < 0 ? 0.0381 : deepest;
+	return deepest < 0 ? 0.0508 : deepest;
 }
 
 START_TEST(all_that_is_dug_leaves_or_is_reused_and_geos_digs_the_same)
@@ -389,7 +537,7 @@ START_TEST(all_that_is_dug_leaves_or_is_reused_and_geos_digs_the_same)
 	GEOSContextHandle_t geos = geos_start();
 	struct earth bank = { 0, 0, 0 }, sum = { 0, 0, 0 };
 	struct diggings expected;
-	double sod, topsoil, wanted = 0, surface;
+	double sod, topsoil, wanted = 0, back, surface;
 
 	garden = (struct garden){ .arena = ARENA_EMPTY };
 	diggings_plot(&garden.plot, &random);
@@ -424,8 +572,14 @@ START_TEST(all_that_is_dug_leaves_or_is_reused_and_geos_digs_the_same)
 				wanted += garden.takeoff.fills.list[i].parts[j].volume;
 	/* All defaults: 25 % for topsoil and loam. */
 	ck_assert_double_eq_tol(earth_sum(&work()->loose), earth_sum(&bank) * 1.25, GEOS_NEAR);
-	ck_assert_double_eq_tol(work()->reused, fmin(bank.topsoil * 1.25, wanted), GEOS_NEAR);
-	ck_assert_double_eq_tol(earth_sum(&work()->loose), work()->reused + work()->spoil, EXACT);
+	wanted += lawn_topsoil(&garden.takeoff.lawns);
+	/* 0.90 of the bank goes back, topsoil after subsoil. */
+	back = fmin(garden.takeoff.over_bases.backfill / 0.9, bank.topsoil + bank.subsoil);
+	ck_assert_double_eq_tol(work()->reused, fmin((bank.topsoil - fmax(0, back -
+		bank.subsoil)) * 1.25, wanted), GEOS_NEAR);
+	ck_assert_double_eq_tol(work()->backfill_loose, back * 1.25, GEOS_NEAR);
+	ck_assert_double_eq_tol(earth_sum(&work()->loose),
+		work()->backfill_loose + work()->reused + work()->spoil, EXACT);
 	diggings_free(&expected);
 	geos_end(geos);
 }
@@ -435,10 +589,14 @@ Suite *test_suite(void)
 {
 	Suite *suite = suite_create("dig");
 	TCase *published = suite_case(suite, "published"), *depths = suite_case(suite, "depths");
+	TCase *backfill = suite_case(suite, "backfill");
 	TCase *reuse = suite_case(suite, "reuse"), *laws = suite_case(suite, "laws");
 
 	tcase_add_checked_fixture(published, NULL, teardown);
 	tcase_add_test(published, a_published_strip_of_4464_sq_ft_8_in_deep_is_2976_cu_ft);
+	tcase_add_test(published, a_published_cut_of_2500_sq_ft_is_3313_cu_ft);
+	tcase_add_loop_test(published, a_yard_of_trench_4_ft_deep_holds_what_the_table_says, 0,
+		sizeof trenches / sizeof *trenches);
 	tcase_add_loop_test(published, subsoil_swells_as_published_for_its_kind, 0,
 		sizeof swells / sizeof *swells);
 	tcase_add_test(published, sod_and_topsoil_swell_alike_and_subsoil_by_itself);
@@ -455,6 +613,14 @@ Suite *test_suite(void)
 	tcase_add_test(reuse, little_topsoil_is_shared_by_the_mixes_in_proportion);
 	tcase_add_test(reuse, no_more_is_reused_than_the_mixes_take);
 	tcase_add_test(reuse, the_row_of_topsoil_orders_less_by_what_is_reused);
+	tcase_add_loop_test(reuse, lawns_take_the_topsoil_that_mixes_leave, 0,
+		sizeof shares / sizeof *shares);
+	tcase_add_test(published, published_earth_is_compacted_over_its_factor);
+	tcase_add_checked_fixture(backfill, NULL, teardown);
+	tcase_add_test(backfill, backfill_is_taken_off_the_bank_before_it_swells);
+	tcase_add_loop_test(backfill, backfill_takes_subsoil_first_then_topsoil_and_no_sod, 0,
+		sizeof kinds / sizeof *kinds);
+	tcase_add_test(backfill, topsoil_that_goes_back_is_not_reused);
 	tcase_add_test(reuse, spoil_is_an_item_of_the_dig_in_loose_volume);
 	tcase_add_checked_fixture(laws, NULL, teardown);
 	tcase_add_loop_test(laws, all_that_is_dug_leaves_or_is_reused_and_geos_digs_the_same, 0,

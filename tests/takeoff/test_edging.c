@@ -196,6 +196,58 @@ START_TEST(what_is_cut_off_serves_for_other_rests)
 }
 END_TEST
 
+/* Places of 5, 2 and 1 ft in a piece of 8 ft: three pieces sawn short leave room for two cuts where 2 x
+ * kerf is not more than 3 x fit. */
+static const struct { const char *kerf, *fit; int pieces; } saws[] = {
+	{ "1/8 in", "1/8 in", 1 }, { "1/8 in", "0 in", 2 }, { "0 in", "0 in", 1 },
+	{ "1/8 in", "3/32 in", 1 }, { "1/8 in", "5/64 in", 2 }, { "1/4 in", "1/8 in", 2 },
+	{ "3/16 in", "1/8 in", 1 },
+};
+
+START_TEST(cuts_take_room_and_pieces_are_sawn_short)
+{
+	/* Along the top of each: the sides are held. */
+	edging_of((const char *const[]){ "pppppbppbp", NULL });
+	plot_set(&garden.plot, 0, ALLOW_HELD, "left, right, bottom");
+	plot_set(&garden.plot, 0, ALLOW_KERF, saws[_i].kerf);
+	plot_set(&garden.plot, 0, ALLOW_FIT, saws[_i].fit);
+	const struct edging *edging = counted();
+
+	ck_assert_int_eq(edging->runs, 3);
+	ck_assert_int_eq(edging->cut_up, saws[_i].pieces);
+}
+END_TEST
+
+START_TEST(each_run_is_whole_pieces_and_a_rest)
+{
+	garden_rectangle(&garden, 'p', 20, 3);
+	plot_set(&garden.plot, 0, ALLOW_HELD, "left, right, bottom");
+	const struct edging *edging = counted();
+
+	ck_assert_int_eq(edging->rows[0].whole, 2);
+	ck_assert_int_eq(edging->rows[0].rest, 4 * NM_PER_FOOT);
+	plot_set(&garden.plot, 0, ALLOW_EDGING_PIECE, "10 ft");
+	edging = counted();
+	ck_assert_int_eq(edging->rows[0].whole, 2);
+	ck_assert_int_eq(edging->rows[0].rest, 0);
+	ck_assert_int_eq(edging->cut_count, 0);
+}
+END_TEST
+
+/* Two pieces of 9 ft 11 15/16 in leave 1/8 in of 20 ft open, as much as a sawn piece may be short. */
+START_TEST(a_rest_within_the_tolerance_is_left_open)
+{
+	garden_rectangle(&garden, 'p', 20, 3);
+	plot_set(&garden.plot, 0, ALLOW_HELD, "left, right, bottom");
+	plot_set(&garden.plot, 0, ALLOW_EDGING_PIECE, "119 15/16 in");
+	ck_assert_int_eq(counted()->rows[0].rest, 0);
+	ck_assert_int_eq(counted()->bought, 2);
+	plot_set(&garden.plot, 0, ALLOW_FIT, "1/16 in");
+	ck_assert_int_eq(counted()->rows[0].rest, NM_PER_INCH / 8);
+	ck_assert_int_eq(counted()->bought, 3);
+}
+END_TEST
+
 /* ---- Laws ------------------------------------------------------------------------------------ */
 
 /* a and b raised or level, p edged and q not, and some sides held, all by the seed. */
@@ -344,15 +396,22 @@ END_TEST
 START_TEST(pieces_give_every_run_its_length_and_few_are_bought)
 {
 	const struct edging *edging = edging_at_random(_i);
-	nm laid = edging->whole * edging->piece, least;
+	nm laid = edging->whole * edging->piece, runs = 0, least;
 
+	for (int i = 0; i < edging->row_count; i++)
+		runs += edging->rows[i].runs * (edging->rows[i].whole * edging->piece +
+			edging->rows[i].rest);
+	ck_assert_int_eq(runs, edging->length);
 	for (int i = 0; i < edging->cut_count; i++) {
-		nm used = 0;
+		const struct cut *cut = &edging->cuts[i];
+		nm places = 0;
 
-		for (int j = 0; j < edging->cuts[i].piece_count; j++)
-			used += edging->cuts[i].pieces[j];
-		ck_assert_int_le(used, edging->piece);
-		laid += used * edging->cuts[i].blocks;
+		for (int j = 0; j < cut->piece_count; j++)
+			places += cut->pieces[j];
+		/* What is sawn and the cuts between come out of one piece. */
+		ck_assert_int_le(places - cut->piece_count * edging->fit +
+			(cut->piece_count - 1) * edging->kerf, edging->piece);
+		laid += places * cut->blocks;
 	}
 	least = (edging->length + edging->piece - 1) / edging->piece;
 	ck_assert_int_eq(laid, edging->length);
@@ -384,6 +443,9 @@ Suite *test_suite(void)
 	tcase_add_test(runs, a_run_ends_where_the_edge_on_its_line_is_held);
 	tcase_add_test(runs, an_upright_run_goes_on_through_rows_and_ends_where_it_is_held);
 	tcase_add_test(runs, what_is_cut_off_serves_for_other_rests);
+	tcase_add_loop_test(runs, cuts_take_room_and_pieces_are_sawn_short, 0, 7);
+	tcase_add_test(runs, each_run_is_whole_pieces_and_a_rest);
+	tcase_add_test(runs, a_rest_within_the_tolerance_is_left_open);
 	tcase_add_checked_fixture(laws, NULL, teardown);
 	tcase_add_loop_test(laws, lengths_are_those_that_the_shapes_share, 0, RANDOM_PLOTS);
 	tcase_add_loop_test(laws, runs_are_those_of_a_plain_count_line_by_line, 0, RANDOM_PLOTS);

@@ -120,14 +120,14 @@ START_TEST(a_part_is_one_row_over_raised_and_level_beds)
 	const double in_place = 17.0 + 7.0 / 9;
 
 	ck_assert_double_eq_tol(item("soil.topsoil")->laid / CUBIC_FOOT, in_place / 2, EXACT);
-	ck_assert_double_eq_tol(item("soil.topsoil")->spare / CUBIC_FOOT, in_place / 2 * 0.15,
+	ck_assert_double_eq_tol(item("soil.topsoil")->spare / CUBIC_FOOT, in_place / 2 * 0.2,
 		EXACT);
 	ck_assert_double_eq_tol(item("soil.compost")->laid / CUBIC_FOOT, in_place / 2 + 12, EXACT);
-	ck_assert_double_eq_tol(item("soil.compost")->spare / CUBIC_FOOT, in_place / 2 * 0.15,
+	ck_assert_double_eq_tol(item("soil.compost")->spare / CUBIC_FOOT, in_place / 2 * 0.2,
 		EXACT);
 	ck_assert_double_eq_tol(item("soil.compost")->order / CUBIC_FOOT,
-		in_place / 2 * 1.15 + 12, EXACT);
-	ck_assert_str_eq(garden_note(&garden, item("soil.compost")), "15 % settlement");
+		in_place / 2 * 1.2 + 12, EXACT);
+	ck_assert_str_eq(garden_note(&garden, item("soil.compost")), "20 % settlement");
 	ck_assert_double_eq_tol(item("mulch")->laid / CUBIC_FOOT, (in_place + 24) / 6, EXACT);
 	ck_assert_double_eq(item("mulch")->order, item("mulch")->laid);
 	ck_assert_double_eq(item("mulch")->spare, 0);

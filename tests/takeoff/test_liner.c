@@ -80,13 +80,14 @@ START_TEST(strips_come_side_by_side_and_one_after_another_out_of_a_roll)
 	ck_assert_int_eq(garden.takeoff.liners.cut_count, 1);
 	ck_assert_int_eq(garden.takeoff.liners.joins, 0);
 	ck_assert_double_eq_tol(garden.takeoff.liners.used, 4 * 284 * 20.5 / (48 * 600), EXACT);
-	const struct item *roll = garden_item(&garden, "liner.roll");
+	const struct item *item = garden_item(&garden, "liner");
 
-	ck_assert_double_eq(roll->order, 1);
-	ck_assert_int_eq(item_unit(roll), UNIT_EACH);
-	ck_assert_int_eq(roll->section, SECTION_STONE);
-	ck_assert_str_eq(garden_note(&garden, roll), "whole; 4 ft x 50 ft");
-	ck_assert_ptr_null(garden_item(&garden, "liner"));
+	ck_assert_double_eq_tol(item->laid / SQUARE_FOOT, 4 * 284 * 20.5 / 144, EXACT);
+	ck_assert_double_eq_tol(item->order / SQUARE_FOOT, 200, EXACT);
+	ck_assert_double_eq_tol(item->laid + item->spare, item->order, EXACT);
+	ck_assert_int_eq(item_unit(item), UNIT_M2);
+	ck_assert_int_eq(item->section, SECTION_STONE);
+	ck_assert_str_eq(garden_note(&garden, item), "1 roll of 4 ft x 50 ft");
 }
 END_TEST
 
@@ -163,7 +164,7 @@ START_TEST(beds_that_say_no_have_no_soil_or_no_wall_have_no_liner)
 	garden_count(&garden);
 	ck_assert_int_eq(garden.takeoff.liners.count, 0);
 	ck_assert_int_eq(garden.takeoff.liners.rolls, 0);
-	ck_assert_ptr_null(garden_item(&garden, "liner.roll"));
+	ck_assert_ptr_null(garden_item(&garden, "liner"));
 }
 END_TEST
 

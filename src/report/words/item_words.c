@@ -128,6 +128,10 @@ static const char *note_words(const struct report *report, const struct note *no
 	case NOTE_ROLL:
 		return say(report, "whole; %s x %s", length,
 			plain_length(report, note->lengths[1]));
+	case NOTE_LINER:
+		return say(report, "%s roll%s of %s x %s", plain_count(report, note->count),
+			note->count == 1 ? "" : "s", length,
+			plain_length(report, note->lengths[1]));
 	case NOTE_PIECE:
 		return say(report, "of %s, by the cut list", length);
 	case NOTE_POST:

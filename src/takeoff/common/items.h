@@ -20,6 +20,7 @@ enum note_kind {
 	NOTE_CARTRIDGE,   /* lengths: the bead of one */
 	NOTE_SPOIL,
 	NOTE_ROLL,        /* lengths: width, length of a roll */
+	NOTE_LINER,       /* lengths: width, length of a roll; count: rolls */
 	NOTE_PIECE,       /* lengths: of a piece */
 	NOTE_POST,        /* lengths: as bought, square */
 	NOTE_PANEL,       /* name: of the fence; lengths: width, height; count: panels cut up */

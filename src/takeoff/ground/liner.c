@@ -187,10 +187,14 @@ void liner_compute(struct liners *out, const struct basis *basis, const struct w
 
 void liner_items(struct item_list *items, const struct liners *liners)
 {
+	double roll = area_of(liners->width, liners->roll);
+
 	if (liners->rolls > 0)
-		item_add(items, &(struct item){ .good = GOOD_LINER_ROLL, .section = SECTION_STONE,
-			.laid = liners->used, .order = (double)liners->rolls,
-			.note = { .kind = NOTE_ROLL,
+		item_add(items, &(struct item){ .good = GOOD_LINER, .section = SECTION_STONE,
+			.laid = liners->used * roll,
+			.spare = ((double)liners->rolls - liners->used) * roll,
+			.order = (double)liners->rolls * roll,
+			.note = { .kind = NOTE_LINER, .count = liners->rolls,
 				.lengths = { liners->width, liners->roll } } });
 }
 

@@ -42,7 +42,7 @@ extern const struct figure_table liner_table, liner_cut_table, liners_table;
 /* No row for beds without liner, without soil or with a wall that is not laid out. */
 void liner_compute(struct liners *out, const struct basis *basis, const struct walls *walls,
 	const struct fills *fills);
-/* Adds liner.roll. */
+/* Adds liner, by area: what is cut, what is left of the rolls, and whole rolls as the order. */
 void liner_items(struct item_list *items, const struct liners *liners);
 
 #endif
