@@ -13,7 +13,6 @@ bed b "Rose bed"
   block 16 in x 8 in x 6 in
   courses 3
   cap 16 in x 8 in x 2 in
-  embed 2 in
 path p "Crushed stone"
   base 4 in
   surface 1 1/2 in

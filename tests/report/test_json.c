@@ -130,8 +130,8 @@ START_TEST(the_object_has_the_keys_of_the_format_in_their_order)
 {
 	open_file(plots[_i]);
 	keys_are(root, "format version complete plot areas edges regions walls walls_not_laid "
-		"cutting dig dig_sums fills fence stone stone_orders fabric liners edging "
-		"edging_cuts lawn items costs work snags");
+		"cutting dig dig_sums fills fence stone stone_orders fabric liners liner_rolls "
+		"edging edging_cuts lawn items costs work snags");
 	ck_assert_str_eq(string(root, "format"), "parterre-takeoff");
 	ck_assert_double_eq(number(root, "version"), 1);
 	ck_assert_int_eq(cJSON_IsTrue(get(root, "complete")), garden.takeoff.complete);
@@ -147,7 +147,7 @@ static const struct { const char *array, *keys; } row_keys[] = {
 	{ "walls_not_laid", "bed about_blocks" },
 	{ "cutting", "use block_m blocks_whole blocks_cut blocks_bought floor breakage cuts" },
 	{ "dig", "region part area_m2 depth_m sod_m3 topsoil_m3 subsoil_m3" },
-	{ "fills", "bed soil_depth_m soil_m3 order_m3 parts mulch_m3" },
+	{ "fills", "bed soil_depth_m strip_m2 strip_depth_m soil_m3 order_m3 parts mulch_m3" },
 };
 
 START_TEST(each_row_has_the_keys_of_the_format_in_their_order)
@@ -169,7 +169,8 @@ START_TEST(parts_of_rows_have_the_keys_of_the_format)
 	keys_are(get(course, "runs")->child, "loop side from_m length_m pieces_m");
 	keys_are(get(wall, "cap"), "block_m runs");
 	keys_are(get(get(wall, "cap"), "runs")->child, "loop side from_m length_m pieces_m");
-	keys_are(get(root, "dig_sums"), "bank loose reused_m3 spoil_m3 spoil_kg loads");
+	keys_are(get(root, "dig_sums"), "bank loose backfill_m3 backfill_loose_m3 loosened_m2 "
+		"reused_m3 spoil_m3 spoil_kg loads");
 	keys_are(get(get(root, "dig_sums"), "bank"), "sod_m3 topsoil_m3 subsoil_m3");
 	keys_are(get(get(root, "dig_sums"), "loose"), "sod_m3 topsoil_m3 subsoil_m3");
 	keys_are(get(get(root, "dig_sums"), "loads"), "barrow pickup truck");
@@ -468,6 +469,7 @@ START_TEST(what_is_reused_of_a_part_is_not_to_buy)
 	plot_set(&garden.plot, 'p', PATH_BASE, "3 in");
 	plot_set(&garden.plot, 'p', PATH_SURFACE, "0 in");
 	plot_set(&garden.plot, 'b', BED_BASE, "0 in");
+	plot_set(&garden.plot, 'b', BED_EMBED, "0 in");
 	read_back();
 	part = cJSON_GetArrayItem(get(row("fills", 0), "parts"), 0);
 	reused = number(part, "reused_m3");
@@ -500,6 +502,8 @@ START_TEST(fills_and_items_are_those_of_the_takeoff)
 		const cJSON *found = row("fills", i), *parts = get(found, "parts");
 
 		length_is(get(found, "soil_depth_m"), fill->soil_depth);
+		number_is(found, "strip_m2", fill->strip_area);
+		length_is(get(found, "strip_depth_m"), fill->strip_depth);
 		number_is(found, "soil_m3", fill->soil);
 		number_is(found, "order_m3", fill->order);
 		number_is(found, "mulch_m3", fill->mulch);

@@ -82,9 +82,11 @@ START_TEST(walls_and_fill_show_what_the_takeoff_says)
 	text_print(&value, "%lld", (long long)t->walls.list[0].whole_blocks);
 	check(b, "Walls", "B1 b b", "Whole blocks", value.bytes);
 	check(b, "Walls", "B1 b b", "Courses", "3");
-	/* Three courses of 6 in, less 1 1/2 in of freeboard, 2 in of mulch and 1 1/2 in below
-	 * ground. */
-	check(b, "Fill", "B1 b b", "Soil depth", "1 ft 1 in");
+	/* Three courses of 6 in, less 1 1/2 in of freeboard, 2 in of mulch and 2 in below ground;
+	 * over base 2 in past the wall, 80 x 32 less 76 x 28 in, they are filled too. */
+	check(b, "Fill", "B1 b b", "Soil depth", "1 ft 1/2 in");
+	check(b, "Fill", "B1 b b", "Over the base", "3.0 sq ft");
+	check(b, "Fill", "B1 b b", "There deeper by", "2 in");
 	ck_assert_ptr_nonnull(desk_line(b, "Fill", "To order, all beds", "Topsoil"));
 	text_fini(&value);
 	desk_free(b);
@@ -155,19 +157,19 @@ END_TEST
 
 START_TEST(what_is_dug_stands_by_purpose_by_kind_and_as_loads)
 {
-	/* 12 sq ft of path 5 1/2 in deep, 16 of lawn 2 3/4 in: 5.5 and 3.67 cu ft, of them 4.67
-	 * of sod; a quarter more loose, 11.46 cu ft, 891 lb at 2,100 lb/cu yd. */
+	/* 12 sq ft of path 6 in deep, 16 of lawn 4 3/4 in: 6 and 6.33 cu ft, of them 4.67 of sod;
+	 * a quarter more loose, 15.42 cu ft, 1,370 lb at 2,400 lb/cu yd. */
 	struct desk *b = desk_new(ROWS { "ppppllll", "ppppllll", "ppppllll", "....llll", NULL });
 
-	check(b, "Dig", "In the ground", "Paths", "5.5 cu ft");
-	check(b, "Dig", "In the ground", "Lawns", "3.7 cu ft");
-	check(b, "Dig", "In the ground", "All", "9.2 cu ft");
+	check(b, "Dig", "In the ground", "Paths", "6.0 cu ft");
+	check(b, "Dig", "In the ground", "Lawns", "6.3 cu ft");
+	check(b, "Dig", "In the ground", "All", "12.3 cu ft");
 	check(b, "Dig", "Dug, loose", "Sod", "5.8 cu ft");
-	check(b, "Dig", "Dug, loose", "Subsoil", "5.6 cu ft");
-	check(b, "Dig", "Dug, loose", "Reused in beds", "0.0 cu ft");
-	check(b, "Dig", "Spoil to haul away", "Loose", "11.5 cu ft");
-	check(b, "Dig", "Spoil to haul away", "Weight", "891 lb");
-	check(b, "Dig", "Spoil to haul away", "Barrows", "3");
+	check(b, "Dig", "Dug, loose", "Subsoil", "9.6 cu ft");
+	check(b, "Dig", "Dug, loose", "Topsoil reused", "0.0 cu ft");
+	check(b, "Dig", "Spoil to haul away", "Loose", "15.4 cu ft");
+	check(b, "Dig", "Spoil to haul away", "Weight", "1,370 lb");
+	check(b, "Dig", "Spoil to haul away", "Barrows", "5");
 	check(b, "Dig", "Spoil to haul away", "or pickup loads", "1");
 	check(b, "Dig", "Spoil to haul away", "or truck loads", "1");
 	desk_free(b);

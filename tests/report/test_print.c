@@ -5,6 +5,7 @@
 #include "report/text/print.h"
 #include "report/words/first_line.h"
 
+#include <ctype.h>
 #include <locale.h>
 #include <math.h>
 #include <stdio.h>
@@ -287,6 +288,22 @@ static void figure_is(const char **at, double expected)
 	ck_assert_msg(fabs(found - expected) <= half * 1.0001, "%.30s: not %.9g", start, expected);
 }
 
+/* Behind the label in the first line of its row: a long one goes over several. */
+static const char *behind_label(const char *label)
+{
+	char begin[64];
+	const char *at = NULL;
+
+	for (size_t length = strlen(label); !at && length > 0; length--) {
+		snprintf(begin, sizeof begin, "\n%.*s ", (int)length, label);
+		at = strstr(page.bytes, begin);
+		if (at)
+			at += length + 1;
+	}
+	ck_assert_msg(at, "no row of %s", label);
+	return at;
+}
+
 START_TEST(items_are_the_figures_of_the_takeoff)
 {
 	open_file(names[_i]);
@@ -296,7 +313,7 @@ START_TEST(items_are_the_figures_of_the_takeoff)
 
 		if (item_unit(item) == UNIT_EACH) /* their labels hold digits and go over lines */
 			continue;
-		at = find(garden_label(&garden, item)) + strlen(garden_label(&garden, item));
+		at = behind_label(garden_label(&garden, item));
 		figure_is(&at, item->laid);
 		figure_is(&at, item->spare);
 		figure_is(&at, item->order);
@@ -337,11 +354,11 @@ START_TEST(what_is_dug_alike_is_told_once_and_reuse_where_it_goes)
 	plot_set(&garden.plot, 0, ALLOW_SOD, "0 in");
 	plot_set(&garden.plot, 0, ALLOW_TOPSOIL, "12 in");
 	print("dug.plot");
-	find("\nP1 and P2: path, each 4.0 sq ft, 5 1/2 in deep, 1.8 cu ft in the ground\n");
-	find("\nP3: path, 3.0 sq ft, 5 1/2 in deep, 1.4 cu ft in the ground\n");
-	find("\nTopsoil reused in beds ");
-	/* 13.8 cu ft, of which 13.7 are wanted: see test_dig.c for the figures. */
-	find("of it dug here)");
+	find("\nP1 and P2: path, each 4.0 sq ft, 6 in deep, 2.0 cu ft in the ground\n");
+	find("\nP3: path, 3.0 sq ft, 6 in deep, 1.5 cu ft in the ground\n");
+	find("\nTopsoil reused ");
+	/* See test_dig.c for the figures. */
+	find("of it dug");
 	find("is dug here\n");
 	ck_assert(!shows("No topsoil is counted"));
 }
@@ -351,10 +368,78 @@ START_TEST(loads_name_what_each_vehicle_takes)
 {
 	garden_rectangle(&garden, 'p', 12, 6);
 	print("path.plot");
-	/* 72 sq ft 5 1/2 in deep are 33 cu ft, 41.25 loose, 3,208 lb at 2,100 lb/cu yd. */
-	find("The spoil weighs about 3,208 lb: 11 barrows (6.0 cu ft or 300 lb),\n3 pickup loads "
+	/* 72 sq ft 6 in deep are 36 cu ft, 45 loose, 4,000 lb at 2,400 lb/cu yd. */
+	find("The spoil weighs about 4,000 lb: 14 barrows (6.0 cu ft or 300 lb),\n3 pickup loads "
 		"(1,500 lb) or 1 truck load (10.00 cu yd or 20,000 lb).");
 	find("No topsoil is counted: dig a test hole");
+}
+END_TEST
+
+/* A bed in the open, and one with a frame of turf: see test_over_base.c, test_fill.c and
+ * test_lawn.c for the figures. */
+START_TEST(what_lies_over_bases_is_told_where_it_goes)
+{
+	garden_rows(&garden, (const char *[]){ "..........llllllllll", ".bbbbbbbb.lbbbbbbbbl",
+		".bbbbbbbb.lbbbbbbbbl", ".bbbbbbbb.lbbbbbbbbl", ".bbbbbbbb.lbbbbbbbbl",
+		"..........llllllllll", NULL });
+	print("bases.plot");
+	find("\nPut back outside walls      2.2 cu ft   3.0 cu ft\n");
+	find("What is dug outside a wall and has no path, turf or lawn soil over it is put\n");
+	/* Twice 76 x 28 in. */
+	find("29.6 sq ft of ground within beds stays where it is: loosen it");
+	find("  Soil 12 1/2 in deep, over 3.0 sq ft of base within the wall 2 in more,\n"
+		"  19.0 cu ft in place. Order 22.8 cu ft");
+	find("  Soil 11 1/2 in deep, over 3.0 sq ft of base within the wall 3 in more,\n"
+		"  17.8 cu ft in place. Order 21.3 cu ft");
+	find("B1   b  1,1   8 ft x 4 ft   18 in   2 in  17.8 sq ft   12 1/2 in\n");
+	find("B2   b  11,1  8 ft x 4 ft   18 in   3 in  17.8 sq ft   11 1/2 in\n");
+	find("  Embed below ground    up to 3 in ");
+	/* 15 sq ft of 4 in and 13 of 2 1/4. */
+	find("\nL1    turf   28.0 sq ft          -     4 in  7.4 cu ft   8.6 cu ft\n");
+	/* 18 2/3 ft and a lap. */
+	find("  Pieces        Long       High\n       2  19 ft 8 in  20 1/2 in\n");
+	find("1 roll of 4 ft x 50 ft, of which 0.34 is used");
+}
+END_TEST
+
+START_TEST(an_embed_that_is_the_same_everywhere_is_said_as_it_is)
+{
+	garden_rectangle(&garden, 'b', 8, 4);
+	print("same.plot");
+	find("  Embed below ground    2 in ");
+	ck_assert(!shows("up to 2 in"));
+	ck_assert(!shows("Put back"));
+}
+END_TEST
+
+/* 28 ft are 3 x 8 and 4 ft; what is sawn is 1/8 in short of its place. */
+START_TEST(edging_is_whole_pieces_and_a_rest_that_is_sawn_short)
+{
+	garden_rectangle(&garden, 'p', 28, 3);
+	plot_set(&garden.plot, 0, ALLOW_HELD, "left, right, bottom");
+	print("edged.plot");
+	find("     1  28 ft             3  48 in           15\n");
+	find("4 pieces of 8 ft: 3 whole, 1 cut up.");
+	find("is sawn 1/8 in shorter than its place; a saw cut takes");
+	find("       1  1 of 47 7/8 in\n");
+}
+END_TEST
+
+/* 0.5 mm would be rounded up: no piece is longer than its place less the tolerance. */
+START_TEST(lengths_to_saw_are_rounded_down)
+{
+	const struct report metric = { .units = UNITS_METRIC };
+	const struct report imperial_report = { .units = UNITS_IMPERIAL };
+
+	ck_assert_int_eq(saw_length(&metric, 112 * NM_PER_MM + NM_PER_MM / 2, 3 * NM_PER_MM),
+		109 * NM_PER_MM);
+	ck_assert_int_eq(saw_length(&metric, 112 * NM_PER_MM, 3 * NM_PER_MM), 109 * NM_PER_MM);
+	ck_assert_int_eq(saw_length(&metric, 3 * NM_PER_MM, 3 * NM_PER_MM), 0);
+	ck_assert_int_eq(saw_length(&imperial_report, 4 * NM_PER_INCH + NM_PER_64TH * 3, 0),
+		4 * NM_PER_INCH);
+	ck_assert_int_eq(saw_length(&imperial_report, 4 * NM_PER_INCH, NM_PER_INCH / 8),
+		NM_PER_INCH * 31 / 8);
+	garden_rectangle(&garden, 'p', 1, 1);
 }
 END_TEST
 
@@ -550,14 +635,14 @@ START_TEST(every_default_in_force_is_marked_and_no_value_that_is_set)
 	plot_set(&garden.plot, 'b', BED_COURSES, "2");
 	plot_set(&garden.plot, 0, ALLOW_KERF, "1/4 in");
 	print("set.plot");
-	find("Saw kerf               1/4 in\n");
-	find("Cutting tolerance      1/8 in         default *\n");
+	find("Saw kerf                1/4 in\n");
+	find("Cutting tolerance       1/8 in           default *\n");
 	find("Courses               2\n");
-	find("Embed below ground    1 1/2 in              default *: the paths' surface,");
-	find("K-State Research and");
+	find("Embed below ground    2 in ");
+	find("default: International Code Council");
 	find("default *: common");
 	/* Stone, fabric and liner are needed, edging, lawn and fence not. */
-	ck_assert_int_eq(occurrences("  default"), 33 + 12);
+	ck_assert_int_eq(occurrences("  default"), 45 + 14);
 }
 END_TEST
 
@@ -656,14 +741,31 @@ START_TEST(saw_lengths_are_places_less_the_play)
 }
 END_TEST
 
+/* Whether a number of inches is shown: "1.31 m3 in place" is none. */
+static bool shows_inches(void)
+{
+	for (const char *in = page.bytes; (in = strstr(in, " in")); in++) {
+		const char *number = in;
+
+		while (number > page.bytes && strchr("0123456789/.", number[-1]))
+			number--;
+		if (!isalpha((unsigned char)in[3]) && number < in && number[-1] == ' ')
+			return true;
+	}
+	return false;
+}
+
 START_TEST(a_plot_shows_its_own_units)
 {
+	open_file("court");
+	ck_assert(shows_inches());
+	garden_fini(&garden);
 	open_file("elbow");
 	find("400 mm x 200 mm x 150 mm");
 	/* Behind it the sources of defaults speak their own units. */
 	*strstr(page.bytes, "\nAssumed\n") = '\0';
 	ck_assert(!shows(" ft"));
-	ck_assert(!shows(" in\n"));
+	ck_assert(!shows_inches());
 	ck_assert(!shows(" lb"));
 }
 END_TEST
@@ -694,6 +796,10 @@ Suite *test_suite(void)
 	tcase_add_loop_test(figures, sums_of_the_dig_are_the_figures_of_the_takeoff, 0, NAMES);
 	tcase_add_test(figures, what_is_dug_alike_is_told_once_and_reuse_where_it_goes);
 	tcase_add_test(figures, loads_name_what_each_vehicle_takes);
+	tcase_add_test(figures, what_lies_over_bases_is_told_where_it_goes);
+	tcase_add_test(figures, an_embed_that_is_the_same_everywhere_is_said_as_it_is);
+	tcase_add_test(figures, edging_is_whole_pieces_and_a_rest_that_is_sawn_short);
+	tcase_add_test(figures, lengths_to_saw_are_rounded_down);
 	tcase_add_loop_test(figures, cut_lists_are_the_figures_of_the_takeoff, 0, NAMES);
 	tcase_add_loop_test(figures, areas_are_the_figures_of_the_takeoff, 0, NAMES);
 	tcase_add_loop_test(figures, laying_sheets_give_every_run_piece_by_piece, 0,

@@ -60,8 +60,8 @@ static GEOSGeometry *joined(GEOSContextHandle_t geos, GEOSGeometry *a, GEOSGeome
 	return shape;
 }
 
-/* What is not the bed within the reach of it, and what of the bed is no further than the wall's depth
- * and the reach inwards from what is not. */
+/* What is not the bed within the reach of it, and what of the bed is no further than the wall's
+ * depth and the reach inwards from what is not. */
 static GEOSGeometry *wall_ground(GEOSContextHandle_t geos, const struct survey *survey, int region,
 	const struct block *bed)
 {

@@ -130,8 +130,8 @@ START_TEST(heights_that_ask_for_care_can_be_set)
 }
 END_TEST
 
-/* 18 in less 2 in of mulch and 2 in of embed leave 14 in for freeboard and soil. Common practice, no
- * published source. */
+/* 18 in less 2 in of mulch and 2 in of embed leave 14 in for freeboard and soil. Common practice,
+ * no published source. */
 START_TEST(less_than_8_in_of_soil_is_a_snag)
 {
 	bed_of_8_by_4_ft();

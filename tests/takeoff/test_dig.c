@@ -61,8 +61,8 @@ START_TEST(a_published_strip_of_4464_sq_ft_8_in_deep_is_2976_cu_ft)
 }
 END_TEST
 
-/* Estimating in Building Construction (Pearson), example 9-8: cuts of 1.4, 1.4, 1.2 and 1.3 ft at the
- * corners of 2,500 sq ft, 1.325 ft on average, are 3,313 cu ft, 123 cu yd. */
+/* Estimating in Building Construction (Pearson), example 9-8: cuts of 1.4, 1.4, 1.2 and 1.3 ft at
+ * the corners of 2,500 sq ft, 1.325 ft on average, are 3,313 cu ft, 123 cu yd. */
 START_TEST(a_published_cut_of_2500_sq_ft_is_3313_cu_ft)
 {
 	garden_rectangle(&garden, 'p', 50, 50);
@@ -74,8 +74,8 @@ START_TEST(a_published_cut_of_2500_sq_ft_is_3313_cu_ft)
 }
 END_TEST
 
-/* Draining for Profit and Draining for Health (19th century), its table of what a yard of trench 4 ft
- * deep holds by its width: cubic yards and cubic feet. */
+/* Draining for Profit and Draining for Health (19th century), its table of what a yard of trench 4
+ * ft deep holds by its width: cubic yards and cubic feet. */
 static const struct { int inches, yards, feet; } trenches[] = {
 	{ 12, 0, 12 }, { 18, 0, 18 }, { 24, 0, 24 }, { 30, 1, 3 }, { 36, 1, 9 },
 };
@@ -337,8 +337,8 @@ START_TEST(the_row_of_topsoil_orders_less_by_what_is_reused)
 }
 END_TEST
 
-/* A bed's topsoil comes first: what it leaves goes to the lawn, as far as that takes it. 12 sq ft of path
- * and 30 of lawn, 4 in of soil each; beds take none where the mix has none. */
+/* A bed's topsoil comes first: what it leaves goes to the lawn, as far as that takes it. 12 sq ft
+ * of path and 30 of lawn, 4 in of soil each; beds take none where the mix has none. */
 static const struct { const char *mix, *topsoil; double beds, lawn; } shares[] = {
 	{ "compost 1", "1 in", 0, 3.5 * 1.25 }, { "compost 1", "4 in", 0, 11.5 },
 	{ "topsoil 1", "4 in", 14 * 1.25, 0 },
@@ -378,8 +378,8 @@ END_TEST
 
 /* ---- Backfill -------------------------------------------------------------------------------- */
 
-/* A bed of 8 x 4 ft in the open, dug 6 in: 30 2/9 sq ft of wall and base; 13 sq ft x 2 in go back over
- * the base outside, 2 1/6 cu ft tamped. At 0.90 they take 2.407 cu ft of the bank. */
+/* A bed of 8 x 4 ft in the open, dug 6 in: 30 2/9 sq ft of wall and base; 13 sq ft x 2 in go back
+ * over the base outside, 2 1/6 cu ft tamped. At 0.90 they take 2.407 cu ft of the bank. */
 static void bed_in_the_open(const char *sod, const char *topsoil)
 {
 	garden_rows(&garden, (const char *const[]){ "..........", ".bbbbbbbb.", ".bbbbbbbb.",
@@ -401,8 +401,8 @@ START_TEST(backfill_is_taken_off_the_bank_before_it_swells)
 }
 END_TEST
 
-/* Kind by kind, in inches of 6; what goes back takes subsoil while there is some, then topsoil. Swells of
- * 40 and 25 %. */
+/* Kind by kind, in inches of 6; what goes back takes subsoil while there is some, then topsoil.
+ * Swells of 40 and 25 %. */
 static const struct { const char *sod, *topsoil; double subsoil_back, topsoil_back; } kinds[] = {
 	{ "2 in", "2 in", 13.0 / 6 / 0.9, 0 },
 	{ "2 in", "4 in", 0, 13.0 / 6 / 0.9 },

@@ -196,8 +196,8 @@ START_TEST(what_is_cut_off_serves_for_other_rests)
 }
 END_TEST
 
-/* Places of 5, 2 and 1 ft in a piece of 8 ft: three pieces sawn short leave room for two cuts where 2 x
- * kerf is not more than 3 x fit. */
+/* Places of 5, 2 and 1 ft in a piece of 8 ft: three pieces sawn short leave room for two cuts where
+ * 2 x kerf is not more than 3 x fit. */
 static const struct { const char *kerf, *fit; int pieces; } saws[] = {
 	{ "1/8 in", "1/8 in", 1 }, { "1/8 in", "0 in", 2 }, { "0 in", "0 in", 1 },
 	{ "1/8 in", "3/32 in", 1 }, { "1/8 in", "5/64 in", 2 }, { "1/4 in", "1/8 in", 2 },
@@ -234,7 +234,8 @@ START_TEST(each_run_is_whole_pieces_and_a_rest)
 }
 END_TEST
 
-/* Two pieces of 9 ft 11 15/16 in leave 1/8 in of 20 ft open, as much as a sawn piece may be short. */
+/* Two pieces of 9 ft 11 15/16 in leave 1/8 in of 20 ft open, as much as a sawn piece may be short.
+ * */
 START_TEST(a_rest_within_the_tolerance_is_left_open)
 {
 	garden_rectangle(&garden, 'p', 20, 3);

@@ -179,15 +179,17 @@ END_TEST
 
 /* ---- Over the base inside the wall ----------------------------------------------------------- */
 
-static void check_soil(const struct fill *fill, double square_inches, double inches, double cubic_feet)
+static void check_soil(const struct fill *fill, double square_inches, double inches,
+	double cubic_feet)
 {
 	ck_assert_double_eq_tol(fill->strip_area / SQUARE_FOOT, square_inches / 144, EXACT);
 	ck_assert_double_eq_tol((double)fill->strip_depth, inches * (double)NM_PER_INCH, EXACT);
 	ck_assert_double_eq_tol(fill->soil / CUBIC_FOOT, cubic_feet, EXACT);
 }
 
-/* Blocks 8 in deep leave 80 x 32 in inside 8 x 4 ft; base 2 in past the wall leaves 76 x 28 in of them:
- * 432 sq in. There soil is 2 in deeper, by the embed, than the 12 1/2 in above undug ground. */
+/* Blocks 8 in deep leave 80 x 32 in inside 8 x 4 ft; base 2 in past the wall leaves 76 x 28 in of
+ * them: 432 sq in. There soil is 2 in deeper, by the embed, than the 12 1/2 in above undug ground.
+ * */
 START_TEST(soil_goes_down_to_the_base_past_the_wall)
 {
 	bed_of_feet(8, 4);

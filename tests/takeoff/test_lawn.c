@@ -145,16 +145,16 @@ END_TEST
 
 /* ---- Over a wall's base ---------------------------------------------------------------------- */
 
-/* A bed of 8 x 4 ft within 1 ft of lawn all round, 10 x 6 ft: of its 28 sq ft the 13 that lie within 6 in
- * of the bed, its corners too, are over the base. */
+/* A bed of 8 x 4 ft within 1 ft of lawn all round, 10 x 6 ft: of its 28 sq ft the 13 that lie
+ * within 6 in of the bed, its corners too, are over the base. */
 static void lawn_round_a_bed(void)
 {
 	garden_rows(&garden, (const char *const[]){ "llllllllll", "lbbbbbbbbl", "lbbbbbbbbl",
 		"lbbbbbbbbl", "lbbbbbbbbl", "llllllllll", NULL });
 }
 
-/* Embed, depth of topsoil, cover and turf; the depth of topsoil that there is room for, and what of it
- * lies under it, in inches. */
+/* Embed, depth of topsoil, cover and turf; the depth of topsoil that there is room for, and what of
+ * it lies under it, in inches. */
 static const struct { const char *embed, *topsoil, *cover, *turf; double soil, under; } rooms[] = {
 	{ "2 in", "4 in", "turf", "3/4 in", 1.25, 0 },
 	{ "2 in", "4 in", "seed", "3/4 in", 2, 0 },
@@ -186,8 +186,8 @@ START_TEST(topsoil_over_a_base_is_what_there_is_room_for_under_the_turf)
 }
 END_TEST
 
-/* Four L-shaped beds of 9 x 5 ft less 4 x 2 ft, each in a frame of turf 1 ft wide, 160 sq ft in all: 60 sq
- * ft of it lie on the bases, where 1 1/4 in fit and not 4. */
+/* Four L-shaped beds of 9 x 5 ft less 4 x 2 ft, each in a frame of turf 1 ft wide, 160 sq ft in
+ * all: 60 sq ft of it lie on the bases, where 1 1/4 in fit and not 4. */
 START_TEST(frames_round_four_beds_take_39_6_cu_ft)
 {
 	garden_file(&garden, "plots/rope-walk.plot");

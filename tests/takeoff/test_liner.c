@@ -27,8 +27,8 @@ static void allow(enum attribute attribute, const char *value)
 	plot_set(&garden.plot, 0, attribute, value);
 }
 
-/* Blocks 16 x 8 x 6 in leave 6 2/3 x 2 2/3 ft inside 8 x 4 ft, 18 2/3 ft round. Soil at the wall: 18 in
- * less 1 1/2 and 2 in, down to the base past the wall; 6 in turned under. */
+/* Blocks 16 x 8 x 6 in leave 6 2/3 x 2 2/3 ft inside 8 x 4 ft, 18 2/3 ft round. Soil at the wall:
+ * 18 in less 1 1/2 and 2 in, down to the base past the wall; 6 in turned under. */
 START_TEST(a_liner_goes_round_the_inner_face_as_high_as_the_soil_and_its_turn)
 {
 	garden_rectangle(&garden, 'b', 8, 4);
@@ -43,8 +43,8 @@ START_TEST(a_liner_goes_round_the_inner_face_as_high_as_the_soil_and_its_turn)
 }
 END_TEST
 
-/* Without a base past the wall soil starts at undug ground, 2 in higher; filled from the base's top it
- * is as deep everywhere. */
+/* Without a base past the wall soil starts at undug ground, 2 in higher; filled from the base's top
+ * it is as deep everywhere. */
 START_TEST(it_is_no_higher_than_the_soil_at_the_wall)
 {
 	garden_rectangle(&garden, 'b', 8, 4);
@@ -69,8 +69,8 @@ static void check_cut(int index, int64_t pieces, double high, double inches)
 	ck_assert_double_eq((double)cut->length, inches * (double)NM_PER_INCH);
 }
 
-/* Strips of 22 ft 8 in and 12 in of lap, 20 1/2 in high, round four beds: two side by side out of 4 ft,
- * two one after the other out of 50 ft. */
+/* Strips of 22 ft 8 in and 12 in of lap, 20 1/2 in high, round four beds: two side by side out of 4
+ * ft, two one after the other out of 50 ft. */
 START_TEST(strips_come_side_by_side_and_one_after_another_out_of_a_roll)
 {
 	garden_file(&garden, "plots/rope-walk.plot");
@@ -91,8 +91,9 @@ START_TEST(strips_come_side_by_side_and_one_after_another_out_of_a_roll)
 }
 END_TEST
 
-/* The same four strips of 23 ft 8 in x 20 1/2 in from rolls of 150 sq ft: 3 ft wide one lies across,
- * two come out of 50 ft; 37 1/2 ft gives one, twice across 4 ft; 25 ft one, three across 6 ft. */
+/* The same four strips of 23 ft 8 in x 20 1/2 in from rolls of 150 sq ft: 3 ft wide one lies
+ * across, two come out of 50 ft; 37 1/2 ft gives one, twice across 4 ft; 25 ft one, three across 6
+ * ft. */
 static const struct { const char *width, *length; int rolls; } shapes[] = {
 	{ "3 ft", "50 ft", 2 }, { "4 ft", "37 ft 6 in", 2 }, { "6 ft", "25 ft", 2 },
 	{ "20 1/2 in", "23 ft 8 in", 4 }, { "41 in", "23 ft 8 in", 2 },
@@ -110,8 +111,8 @@ START_TEST(rolls_are_counted_by_the_strips_that_come_out_of_them)
 }
 END_TEST
 
-/* 18 ft 8 in and 1 ft of lap from rolls of 10 ft: 10 ft, and 10 ft 8 in more with a lap: 10 ft and 1 ft
- * 8 in with another. */
+/* 18 ft 8 in and 1 ft of lap from rolls of 10 ft: 10 ft, and 10 ft 8 in more with a lap: 10 ft and
+ * 1 ft 8 in with another. */
 START_TEST(a_strip_longer_than_a_roll_is_joined_with_laps)
 {
 	garden_rectangle(&garden, 'b', 8, 4);
@@ -170,8 +171,8 @@ END_TEST
 
 /* ---- Laws ------------------------------------------------------------------------------------ */
 
-/* Beds at random: every strip is as long as its loop and laps, no fewer rolls than their area takes, and
- * never more than one for each piece. */
+/* Beds at random: every strip is as long as its loop and laps, no fewer rolls than their area
+ * takes, and never more than one for each piece. */
 START_TEST(pieces_go_round_every_loop_and_rolls_hold_them)
 {
 	static const char *const lengths[] = { "50 ft", "9 ft", "3 m" };

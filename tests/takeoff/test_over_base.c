@@ -1,4 +1,5 @@
-/* What goes back over the base past walls: cases reckoned by hand, and random plots against GEOS. */
+/* What goes back over the base past walls: cases reckoned by hand, and random plots against GEOS.
+ * */
 #include "takeoff/ground/over_base.h"
 
 #include "support/beds.h"
@@ -36,8 +37,9 @@ static void check(int region, double square_feet, double backfill_cubic_feet)
 
 /* ---- Cases ----------------------------------------------------------------------------------- */
 
-/* A bed of 8 x 4 ft in the open, its base 6 in past the wall: 9 x 5 less 8 x 4 ft are 13 sq ft, on which
- * 2 in go back. Inside 80 x 32 in, of which 76 x 28 in are no base and stay where they are. */
+/* A bed of 8 x 4 ft in the open, its base 6 in past the wall: 9 x 5 less 8 x 4 ft are 13 sq ft, on
+ * which 2 in go back. Inside 80 x 32 in, of which 76 x 28 in are no base and stay where they are.
+ * */
 START_TEST(round_a_bed_in_the_open_the_ground_goes_back_as_deep_as_the_embed)
 {
 	garden_rows(&garden, (const char *const[]){ "..........", ".bbbbbbbb.", ".bbbbbbbb.",
@@ -181,8 +183,8 @@ static GEOSGeometry *open_shape(GEOSContextHandle_t geos)
 {
 	const struct survey *survey = &garden.takeoff.survey;
 	double cell = (double)survey->cell / 1e9;
-	struct geos_box *boxes = calloc((size_t)(survey->columns * survey->rows) + 1, sizeof *boxes);
-	size_t count = 0;
+	size_t cells = (size_t)(survey->columns * survey->rows), count = 0;
+	struct geos_box *boxes = calloc(cells + 1, sizeof *boxes);
 	GEOSGeometry *shape;
 
 	for (int y = 0; y < survey->rows; y++)

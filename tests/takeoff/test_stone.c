@@ -146,7 +146,8 @@ START_TEST(a_fixture_stands_on_a_pad_unless_its_base_is_0)
 }
 END_TEST
 
-/* Outside 8 x 4 ft, blocks 8 in deep, reach 6 in and 2 in: 9 x 5 ft less the 6 1/3 x 2 1/3 ft between. */
+/* Outside 8 x 4 ft, blocks 8 in deep, reach 6 in and 2 in: 9 x 5 ft less the 6 1/3 x 2 1/3 ft
+ * between. */
 START_TEST(the_base_of_a_wall_reaches_past_it_and_that_inside_fills_what_is_left)
 {
 	garden_rows(&garden, (const char *const[]){ "..........", ".bbbbbbbb.", ".bbbbbbbb.",

@@ -29,8 +29,8 @@ static double area(int region, enum dig_part part)
 	return -1;
 }
 
-/* 8 x 4 ft outside, block 8 in deep, base 6 in past its outer face and 2 in past its inner one: 9 x 5 ft
- * less the 6 ft 4 in x 2 ft 4 in that lie further in than 10 in, by arithmetic. */
+/* 8 x 4 ft outside, block 8 in deep, base 6 in past its outer face and 2 in past its inner one: 9 x
+ * 5 ft less the 6 ft 4 in x 2 ft 4 in that lie further in than 10 in, by arithmetic. */
 START_TEST(a_wall_alone_has_its_ring_and_the_reach_on_both_sides)
 {
 	garden_rows(&garden, (const char *const[]){ "..........", ".bbbbbbbb.", ".bbbbbbbb.",
@@ -113,8 +113,9 @@ START_TEST(a_base_that_reaches_inwards_alone_stays_within_the_bed)
 }
 END_TEST
 
-/* A U, 9 x 8 ft with a gap 1 ft wide and 4 ft long: what reaches 3 ft outwards across the gap is no base
- * within the bed. Walls 4 in deep: 8 ft 4 in x 7 ft 4 in less the gap 1 ft 8 in x 4 ft are inside. */
+/* A U, 9 x 8 ft with a gap 1 ft wide and 4 ft long: what reaches 3 ft outwards across the gap is no
+ * base within the bed. Walls 4 in deep: 8 ft 4 in x 7 ft 4 in less the gap 1 ft 8 in x 4 ft are
+ * inside. */
 START_TEST(a_base_that_reaches_outwards_alone_leaves_the_inside)
 {
 	garden_rows(&garden, (const char *const[]){ "bbbb.bbbb", "bbbb.bbbb", "bbbb.bbbb",

@@ -113,7 +113,7 @@ void print_lawn(const struct report *report)
 		return;
 	page_heading(report->out, "Lawn");
 	print_alike(report, &lawn_table, lawns->list, lawns->count);
-	print_note(report, "Topsoil in place by area and depth, but over the base of a wall no deeper "
-		"than what its embed leaves under the turf; the order is with what settles. Spare "
-		"turf is for trimming at the edges.");
+	print_note(report, "Topsoil in place by area and depth, but over the base of a wall no "
+		"deeper than what its embed leaves under the turf; the order is with what settles. "
+		"Spare turf is for trimming at the edges.");
 }

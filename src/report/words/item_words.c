@@ -116,7 +116,8 @@ static const char *note_words(const struct report *report, const struct note *no
 	case NOTE_BREAKAGE:
 		return percent(report, note, "breakage");
 	case NOTE_SETTLEMENT:
-		return note->percent == 0 ? "settlement by the mix" : percent(report, note, "settlement");
+		return note->percent == 0 ? "settlement by the mix" :
+			percent(report, note, "settlement");
 	case NOTE_TRIMMING:
 		return percent(report, note, "trimming");
 	case NOTE_STONE:

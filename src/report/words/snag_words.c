@@ -42,7 +42,8 @@ const char *snag_source(enum snag_code code)
 	return rules[code].source;
 }
 
-#define HIGH_CARE "The wall stands {0} above ground, over {1}: ask the block's maker or an engineer."
+#define HIGH_CARE "The wall stands {0} above ground, over {1}: ask the block's maker or an " \
+	"engineer."
 #define HIGH_PERMIT "From the bottom of its base it is {2}, over {3}: ask for a permit " \
 	"(IRC R105.2; local code may be stricter)."
 #define NO_SOIL "No soil fits: the wall is {0} high, freeboard takes {1}, mulch {2}"

@@ -2,8 +2,8 @@
  *
  * A strip goes round the inner face of each loop and closes with a lap; it is as high as the soil
  * at the wall, down to the base where that reaches past the wall, and the edge turned under at the
- * bottom. Where that is more than a roll is wide, strips lie one above another with the same lap; where
- * one is longer than a roll, pieces follow each other with it.
+ * bottom. Where that is more than a roll is wide, strips lie one above another with the same lap;
+ * where one is longer than a roll, pieces follow each other with it.
  *
  * A roll is slit along its length into strips' heights, longest and highest first (packing.h), and
  * each of these cut into strips' lengths; cuts take nothing. */

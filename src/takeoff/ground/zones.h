@@ -2,9 +2,10 @@
  *
  * Paths and fixtures have all their cells. Next come the raised beds in region order: a wall's
  * base runs under the wall, `reach` past its outer face and `reach-in` past its inner one, and
- * stops where a path, a fixture or an earlier wall has its base; outside the plan nothing is dug. The walls leave the rest:
- * the inside of raised beds that is dug out or on base all over, ground-level beds whose soil
- * is replaced, lawns with a cover. A raised bed whose wall is not laid out has no zone. */
+ * stops where a path, a fixture or an earlier wall has its base; outside the plan nothing is dug.
+ * The walls leave the rest: the inside of raised beds that is dug out or on base all over,
+ * ground-level beds whose soil is replaced, lawns with a cover. A raised bed whose wall is not
+ * laid out has no zone. */
 #ifndef TAKEOFF_GROUND_ZONES_H
 #define TAKEOFF_GROUND_ZONES_H
 
