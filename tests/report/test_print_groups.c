@@ -95,6 +95,26 @@ START_TEST(beds_of_one_size_and_another_shape_keep_rows_of_their_own)
 }
 END_TEST
 
+/* Lawn touches one of them, whose wall stands 3 in deep for it and not 2. */
+START_TEST(beds_of_one_shape_that_stand_deeper_keep_rows_of_their_own)
+{
+	struct text_sink sink = text_sink(&page);
+
+	garden = (struct garden){ .arena = ARENA_EMPTY };
+	shape_small_beds(&garden.plot, 280);
+	details_add_entry(&garden.plot.details, CLASS_LAWN, 'l', memory_string("Lawn"));
+	*ground_at(&garden.plot.ground, 24 + 16, 0) = 'l';
+	garden_count(&garden);
+	report_text(&sink.sink, &garden.plot, &garden.takeoff, "many.plot");
+	shows("B1   b  0,0");
+	shows("   18 in   2 in  97.8 sq ft   12 1/2 in\n");
+	shows("B2   b  24,0");
+	shows("   18 in   3 in  97.8 sq ft   11 1/2 in\n");
+	shows("B1 stands for 120 beds alike in all but their place: B1 and B3 to B121.\n");
+	shows_not("B3   b");
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("print_groups");
@@ -105,5 +125,6 @@ Suite *test_suite(void)
 	tcase_add_test(alike, more_beds_alike_stand_in_the_text_once_with_their_count_and_names);
 	tcase_add_test(alike, of_many_ranges_the_first_are_named);
 	tcase_add_test(alike, beds_of_one_size_and_another_shape_keep_rows_of_their_own);
+	tcase_add_test(alike, beds_of_one_shape_that_stand_deeper_keep_rows_of_their_own);
 	return suite;
 }

@@ -80,6 +80,7 @@ void shape_snags(struct plot *plot, int size)
 	enum { WIDE = 12, HIGH = 12, STEP = 1 };
 
 	start(plot, size, "b");
+	plot_set(plot, 'b', BED_EMBED, "1 in");
 	for (int y = 0; y + HIGH <= size; y += HIGH) {
 		for (int x = 0; x + WIDE <= size; x += WIDE) {
 			struct place at = { x, y };
