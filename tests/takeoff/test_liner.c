@@ -111,6 +111,41 @@ START_TEST(rolls_are_counted_by_the_strips_that_come_out_of_them)
 }
 END_TEST
 
+/* One strip 48 in high and 19 ft 8 in long leaves 30 ft of a roll for two of 20 1/2 in, side by
+ * side; slit into heights, each would take a roll of its own. */
+START_TEST(lengths_are_cut_across_where_that_takes_fewer_rolls)
+{
+	garden_rows(&garden, (const char *const[]){ "aaaaaaaa.bbbbbbbb.bbbbbbbb",
+		"aaaaaaaa.bbbbbbbb.bbbbbbbb", "aaaaaaaa.bbbbbbbb.bbbbbbbb",
+		"aaaaaaaa.bbbbbbbb.bbbbbbbb", NULL });
+	plot_set(&garden.plot, 'a', BED_COURSES, "7");
+	plot_set(&garden.plot, 'a', BED_FREEBOARD, "0 in");
+	plot_set(&garden.plot, 'a', BED_MULCH, "0 in");
+	ck_assert_int_eq(liners()->rolls, 1);
+	ck_assert_int_eq(garden.takeoff.liners.way, LINER_ACROSS);
+	check_cut(0, 1, 48, 236);
+	check_cut(1, 2, 20.5, 236);
+}
+END_TEST
+
+/* Beside a strip of 35 ft 8 in lie one of 19 ft 8 in and one of 15 ft 8 in, one after the other.
+ * Cut across, only the longer one of them lies beside it. */
+START_TEST(rolls_are_slit_where_that_takes_fewer)
+{
+	garden_rows(&garden, (const char *const[]){ "aaaaaaaaaaaaaaaa", "aaaaaaaaaaaaaaaa",
+		"aaaaaaaaaaaaaaaa", "aaaaaaaaaaaaaaaa", "................",
+		"bbbbbbbb.bbbbbb.", "bbbbbbbb.bbbbbb.", "bbbbbbbb.bbbbbb.",
+		"bbbbbbbb.bbbbbb.", NULL });
+	allow(ALLOW_LINER_WIDTH, "41 in");
+	allow(ALLOW_LINER_LENGTH, "36 ft");
+	ck_assert_int_eq(liners()->rolls, 1);
+	ck_assert_int_eq(garden.takeoff.liners.way, LINER_SLIT);
+	check_cut(0, 1, 20.5, 34 * 12 + 8 + 12);
+	check_cut(1, 1, 20.5, 236);
+	check_cut(2, 1, 20.5, 188);
+}
+END_TEST
+
 /* 18 ft 8 in and 1 ft of lap from rolls of 10 ft: 10 ft, and 10 ft 8 in more with a lap: 10 ft and
  * 1 ft 8 in with another. */
 START_TEST(a_strip_longer_than_a_roll_is_joined_with_laps)
@@ -133,7 +168,8 @@ START_TEST(a_strip_higher_than_a_roll_is_wide_lies_in_two_with_a_lap)
 	ck_assert_int_eq(liners()->joins, 1);
 	check_cut(0, 1, 48, 236);
 	check_cut(1, 1, 26.5, 236);
-	ck_assert_int_eq(garden.takeoff.liners.rolls, 2);
+	/* One after the other, 39 ft 4 in. */
+	ck_assert_int_eq(garden.takeoff.liners.rolls, 1);
 }
 END_TEST
 
@@ -219,6 +255,8 @@ Suite *test_suite(void)
 	tcase_add_test(rolls, strips_come_side_by_side_and_one_after_another_out_of_a_roll);
 	tcase_add_loop_test(rolls, rolls_are_counted_by_the_strips_that_come_out_of_them, 0,
 		ROWS(shapes));
+	tcase_add_test(rolls, lengths_are_cut_across_where_that_takes_fewer_rolls);
+	tcase_add_test(rolls, rolls_are_slit_where_that_takes_fewer);
 	tcase_add_test(rolls, a_strip_longer_than_a_roll_is_joined_with_laps);
 	tcase_add_test(rolls, a_strip_higher_than_a_roll_is_wide_lies_in_two_with_a_lap);
 	tcase_add_loop_test(rolls, pieces_go_round_every_loop_and_rolls_hold_them, 0, RANDOM_PLOTS);

@@ -40,12 +40,12 @@ static void print_liner(const struct report *report)
 	print_blank(report);
 	print_lines(report, 0, 2, "Liner is permeable fabric: water must pass it. It is cut into:");
 	print_rows(report, &liner_cut_table, liners->cuts, liners->cut_count, 2, NULL);
-	print_lines(report, 2, 2, "%s of %s x %s, of which %s %s used: each is slit along its "
-		"length into heights, these are cut to length. Strips close with a lap of %s%s.",
+	print_lines(report, 2, 2, "%s of %s x %s, of which %s %s used: %s. Strips close with a lap "
+		"of %s%s.",
 		word_count(report, liners->rolls, "roll", "rolls"),
 		word_length(report, liners->width), word_length(report, liners->roll),
 		plain_decimal(report, liners->used, 2), liners->used <= 1 ? "is" : "are",
-		word_inches(report, liners->lap), liners->joins == 0 ? "" :
+		word_heading(&liner_way_words[liners->way]), word_inches(report, liners->lap), liners->joins == 0 ? "" :
 		say(report, ", and with the same where one goes on with another or lies above it: "
 			"%s", word_count(report, liners->joins, "time", "times")));
 }

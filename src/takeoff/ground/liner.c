@@ -113,7 +113,7 @@ static int64_t lengths_for(nm whole, struct batch *pieces, size_t count)
 }
 
 /* Each height is slit off as often as its lengths take; rolls are wide enough for some of them. */
-static int64_t count_rolls(const struct lining *lining)
+static int64_t rolls_slit(const struct lining *lining)
 {
 	struct batch *lengths = memory_new(lining->count + 1, sizeof *lengths);
 	struct batch *slits = memory_new(lining->count + 1, sizeof *slits);
@@ -135,13 +135,71 @@ static int64_t count_rolls(const struct lining *lining)
 	return rolls;
 }
 
+static int by_length(const void *a, const void *b)
+{
+	const struct liner_cut *one = a, *other = b;
+	int order = compare(other->length, one->length);
+
+	return order ? order : compare(other->height, one->height);
+}
+
+/* Takes from the pieces, longest first, what lies side by side in a length cut off a roll. Returns
+ * how often it can be taken. each: room for as many. */
+static int64_t take_length(struct liner_cut *pieces, size_t count, nm width, int64_t *each)
+{
+	int64_t times = INT64_MAX;
+
+	for (size_t i = 0; i < count; i++) {
+		each[i] = nm_least(pieces[i].pieces, width / pieces[i].height);
+		width -= each[i] * pieces[i].height;
+		if (each[i] > 0)
+			times = nm_least(times, pieces[i].pieces / each[i]);
+	}
+	for (size_t i = 0; i < count; i++)
+		pieces[i].pieces -= times * each[i];
+	return times;
+}
+
+/* Lengths are cut off across, each as long as its longest piece; what follows lies beside it as far
+ * as the roll is wide. */
+static int64_t rolls_across(const struct lining *lining)
+{
+	size_t count = lining->count, from = 0, length_count = 0, capacity = 0;
+	struct liner_cut *pieces = memory_new(count + 1, sizeof *pieces);
+	int64_t *each = memory_new(count + 1, sizeof *each), rolls;
+	struct batch *lengths = NULL;
+
+	for (size_t i = 0; i < count; i++)
+		pieces[i] = lining->cuts[i];
+	if (count > 1)
+		sort(pieces, count, sizeof *pieces, by_length);
+	while (from < count && !stop_asked()) {
+		nm length = pieces[from].length;
+
+		lengths = memory_grow(lengths, length_count, &capacity, sizeof *lengths);
+		lengths[length_count++] = (struct batch){ length, take_length(pieces + from,
+			count - from, lining->out->width, each) };
+		while (from < count && pieces[from].pieces == 0)
+			from++;
+	}
+	rolls = lengths_for(lining->out->roll, lengths, length_count);
+	free(lengths);
+	free(each);
+	free(pieces);
+	return rolls;
+}
+
 static void cut_rolls(struct lining *lining, struct arena *arena)
 {
 	struct liners *out = lining->out;
 	struct liner_cut *cuts;
+	int64_t slit;
 
 	join_cuts(lining);
-	out->rolls = count_rolls(lining);
+	slit = rolls_slit(lining);
+	out->rolls = rolls_across(lining);
+	out->way = slit < out->rolls ? LINER_SLIT : LINER_ACROSS;
+	out->rolls = nm_least(slit, out->rolls);
 	cuts = arena_new(arena, lining->count, sizeof *cuts);
 	for (size_t i = 0; i < lining->count && !stop_asked(); i++) {
 		cuts[i] = lining->cuts[i];
@@ -214,12 +272,19 @@ static const struct figure cut_figures[] = {
 };
 const struct figure_table liner_cut_table = FIGURE_TABLE(liner_cut, cut_figures);
 
+const struct word liner_way_words[] = {
+	[LINER_ACROSS] = { "across", .heading = "each is cut across into lengths, and these are "
+		"slit into heights" },
+	[LINER_SLIT] = { "slit", .heading = "each is slit along its length into heights, and these "
+		"are cut to length" },
+};
 static const struct figure roll_figures[] = {
 	{ "width_m", NULL, NULL, FIELD(LENGTH, liners, width) },
 	{ "roll_m", NULL, NULL, FIELD(LENGTH, liners, roll) },
 	{ "lap_m", NULL, NULL, FIELD(LENGTH, liners, lap) },
 	{ "cuts", NULL, NULL, FIELDS(ROWS, liners, cuts, cut_count), .table = &liner_cut_table },
 	{ "joins", NULL, NULL, FIELD(COUNT, liners, joins) },
+	{ "way", NULL, NULL, FIELD(WORD, liners, way), .words = liner_way_words },
 	{ "rolls", NULL, NULL, FIELD(COUNT, liners, rolls), .flags = ROW_NEEDED },
 	{ "used", NULL, NULL, FIELD(NUMBER, liners, used) },
 };

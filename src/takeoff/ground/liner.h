@@ -5,8 +5,9 @@
  * bottom. Where that is more than a roll is wide, strips lie one above another with the same lap;
  * where one is longer than a roll, pieces follow each other with it.
  *
- * A roll is slit along its length into strips' heights, longest and highest first (packing.h), and
- * each of these cut into strips' lengths; cuts take nothing. */
+ * Rolls are cut across into lengths, each as long as its longest strip, in which strips lie side
+ * by side; or slit along their length into heights, of which strips are cut one after another:
+ * whichever takes fewer rolls. Longest, or highest, first (packing.h); cuts take nothing. */
 #ifndef TAKEOFF_GROUND_LINER_H
 #define TAKEOFF_GROUND_LINER_H
 
@@ -26,17 +27,22 @@ struct liner_cut {
 	nm height, length;
 };
 
+/* What a roll is cut into first: lengths or heights. */
+enum liner_way { LINER_ACROSS, LINER_SLIT };
+
 struct liners {
 	const struct liner *list; /* in region order */
 	int count;
 	nm width, roll, lap;      /* of a roll; the lap at most half of either */
 	const struct liner_cut *cuts; /* highest first, then longest */
 	int cut_count;
+	enum liner_way way;
 	int64_t joins;            /* where a piece goes on with another, or lies above it */
 	int64_t rolls;            /* 0: no liner */
 	double used;              /* of the rolls: the pieces' area over that of a roll */
 };
 
+extern const struct word liner_way_words[];
 extern const struct figure_table liner_table, liner_cut_table, liners_table;
 
 /* No row for beds without liner, without soil or with a wall that is not laid out. */
