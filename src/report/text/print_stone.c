@@ -28,10 +28,11 @@ static void print_fabric(const struct report *report)
 			block_length(report->takeoff->allow, ALLOW_FABRIC_PINS)));
 }
 
-/* "1 roll of 4 ft x 50 ft, 0.78 of it used, cut along its length ...". */
+/* "1 roll of 4 ft x 50 ft, of which 0.78 is used: each is cut across into lengths ...". */
 static void print_liner(const struct report *report)
 {
 	const struct liners *liners = &report->takeoff->liners;
+	const char *joins = "";
 
 	if (liners->rolls == 0)
 		return;
@@ -40,14 +41,15 @@ static void print_liner(const struct report *report)
 	print_blank(report);
 	print_lines(report, 0, 2, "Liner is permeable fabric: water must pass it. It is cut into:");
 	print_rows(report, &liner_cut_table, liners->cuts, liners->cut_count, 2, NULL);
+	if (liners->joins > 0)
+		joins = say(report, ", and with the same where one goes on with another or lies "
+			"above it: %s", word_count(report, liners->joins, "time", "times"));
 	print_lines(report, 2, 2, "%s of %s x %s, of which %s %s used: %s. Strips close with a lap "
-		"of %s%s.",
-		word_count(report, liners->rolls, "roll", "rolls"),
+		"of %s%s.", word_count(report, liners->rolls, "roll", "rolls"),
 		word_length(report, liners->width), word_length(report, liners->roll),
 		plain_decimal(report, liners->used, 2), liners->used <= 1 ? "is" : "are",
-		word_heading(&liner_way_words[liners->way]), word_inches(report, liners->lap), liners->joins == 0 ? "" :
-		say(report, ", and with the same where one goes on with another or lies above it: "
-			"%s", word_count(report, liners->joins, "time", "times")));
+		word_heading(&liner_way_words[liners->way]), word_inches(report, liners->lap),
+		joins);
 }
 
 void print_stone(const struct report *report)
