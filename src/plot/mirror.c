@@ -2,6 +2,8 @@
 #include "base/number.h"
 #include "base/stop.h"
 
+#include <stdlib.h>
+
 const char *mirror_word(enum mirror_kind kind)
 {
 	return attribute_row(HEAD_MIRROR)->rule.words[kind];
@@ -94,6 +96,25 @@ int mirror_legs(const struct mirror *mirror, struct leg leg, struct leg images[I
 		images[i] = (struct leg){ { rectangles[i].left, rectangles[i].top },
 			{ rectangles[i].right, rectangles[i].bottom } };
 	return count;
+}
+
+/* A half-turn takes the leg to one of the other direction on the other side of the axis. */
+int mirror_leg_lead(const struct mirror *mirror, struct leg leg)
+{
+	bool is_upright = leg_is_upright(leg), is_half_turn = mirror->kind == MIRROR_HALF_TURN;
+	int axis = is_upright ? mirror->down : mirror->across;
+	int from = 2 * (is_upright ? leg.from.y : leg.from.x) - axis;
+	int to = 2 * (is_upright ? leg.to.y : leg.to.x) - axis;
+	int side = is_upright ? 2 * leg.from.x - mirror->across : 2 * leg.from.y - mirror->down;
+	int farther = compare(abs(from), abs(to));
+
+	if (mirror->kind == MIRROR_OFF)
+		return 1;
+	if (!is_half_turn && !(mirror->kind & (is_upright ? MIRROR_TOP_BOTTOM : MIRROR_LEFT_RIGHT)))
+		return compare(to, from);
+	if (farther != 0 || !is_half_turn)
+		return farther;
+	return compare(to, from) * -sign(side);
 }
 
 bool mirror_is_broken(const struct mirror *mirror, const struct ground *ground, int x, int y)

@@ -30,6 +30,11 @@ int mirror_rectangles(const struct mirror *mirror, struct rectangle r,
 
 /* The same for a leg, all forward. */
 int mirror_legs(const struct mirror *mirror, struct leg leg, struct leg images[IMAGES_MOST]);
+/* Which end of a leg leads, so that the image of the end that leads is the one that leads of the
+ * leg's image, whichever way each of them was drawn: 1 the first, -1 the last; 0 where the mirror
+ * turns the leg end for end onto itself. Where the mirror turns legs of its direction at all, the
+ * end farther from the axis leads, else the left or upper one; with the mirror off the first. */
+int mirror_leg_lead(const struct mirror *mirror, struct leg leg);
 
 /* True where the cell and its images inside the plan do not all have one letter. */
 bool mirror_is_broken(const struct mirror *mirror, const struct ground *ground, int x, int y);

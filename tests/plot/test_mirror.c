@@ -147,6 +147,50 @@ START_TEST(a_rectangle_goes_where_its_cells_go)
 }
 END_TEST
 
+/* Where the image `how` of a point is: bit 1 across, bit 2 down. */
+static struct place image_by(const struct mirror *m, struct place p, int how)
+{
+	return (struct place){ how & 1 ? m->across - p.x : p.x, how & 2 ? m->down - p.y : p.y };
+}
+
+static bool has_image(enum mirror_kind kind, int how)
+{
+	return how == 0 || kind == MIRROR_FOUR_WAY || (kind == MIRROR_LEFT_RIGHT && how == 1) ||
+		(kind == MIRROR_TOP_BOTTOM && how == 2) || (kind == MIRROR_HALF_TURN && how == 3);
+}
+
+/* What leads of the leg leads of its image; nothing does just where an image is the leg turned. */
+START_TEST(the_end_that_leads_has_as_its_image_the_end_that_leads)
+{
+	struct random random = { (uint64_t)_i };
+
+	for (int i = 0; i < 3000; i++) {
+		struct mirror mirror = mirror_at_random(&random, (enum mirror_kind)_i);
+		struct leg leg = { .from = { random_between(&random, -3, 12),
+			random_between(&random, -3, 12) } };
+		int lead;
+		bool is_turned = false;
+
+		leg.to = leg.from;
+		*(i % 2 ? &leg.to.x : &leg.to.y) += random_between(&random, 1, 9);
+		lead = mirror_leg_lead(&mirror, leg);
+		for (int how = 0; how <= 3; how++) {
+			struct leg image = { image_by(&mirror, leg.from, how),
+				image_by(&mirror, leg.to, how) };
+
+			if (!has_image(mirror.kind, how))
+				continue;
+			ck_assert_int_eq(mirror_leg_lead(&mirror, image), lead);
+			is_turned |= place_equal(image.from, leg.to);
+		}
+		ck_assert(is_turned == (lead == 0));
+		if (mirror.kind != MIRROR_OFF)
+			ck_assert_int_eq(mirror_leg_lead(&mirror,
+				(struct leg){ leg.to, leg.from }), -lead);
+	}
+}
+END_TEST
+
 START_TEST(a_cell_on_the_axis_is_its_own_image)
 {
 	/* Seven columns: column 3 is the middle. Eight: none is, 3 and 4 are a pair. */
@@ -407,6 +451,8 @@ Suite *test_suite(void)
 	tcase_add_loop_test(image, an_image_has_the_same_images, 0, KINDS);
 	tcase_add_loop_test(image, a_rectangle_goes_where_its_cells_go, 0, KINDS);
 	tcase_add_test(image, images_of_legs_end_at_the_images_of_their_points);
+	tcase_add_loop_test(image, the_end_that_leads_has_as_its_image_the_end_that_leads, 0,
+		KINDS);
 	tcase_add_test(image, a_cell_on_the_axis_is_its_own_image);
 	tcase_add_test(image, a_plots_mirror_stands_in_the_middle_until_an_axis_is_set);
 	tcase_add_loop_test(fault, each_orbit_with_two_letters_is_one_fault, 0, KINDS);
