@@ -175,9 +175,9 @@ static const struct attribute_row rows[] = {
 	AT(GATE_CLEAR) = { "gate-clear", "Gate, clear width", LIMIT, IS_LENGTH(INCHES(36)),
 		.source = "U.S. Department of Justice, 2010 ADA Standards for Accessible Design, "
 			"403.5.1",
-		.metric = IS_LENGTH(MM(900)), .sheet = SHEET_SNAGS, .subject = SUBJECT_NONE },
+		.metric = IS_LENGTH(MM(900)), .sheet = SHEET_SNAGS, .subject = SUBJECT_FENCE },
 	AT(FENCE_HIGH) = { "fence-high", "Fence without a permit", LIMIT, IS_LENGTH(INCHES(72)),
-		.metric = IS_LENGTH(MM(1800)), .sheet = SHEET_SNAGS, .subject = SUBJECT_NONE },
+		.metric = IS_LENGTH(MM(1800)), .sheet = SHEET_SNAGS, .subject = SUBJECT_FENCE },
 };
 
 const struct attribute_table allow_attributes = ATTRIBUTE_TABLE("allow", ALLOW_KERF, rows);

@@ -1,6 +1,7 @@
 #include "takeoff/takeoff.h"
 #include "base/stop.h"
 #include "prices/in_force.h"
+#include "takeoff/fence/fence_holes.h"
 
 #include <string.h>
 
@@ -18,22 +19,25 @@ static void dig_compute(struct takeoff *t, struct arena *arena)
 }
 
 /* What is built on the ground, by the survey. */
-static void walls_compute(struct takeoff *t, const struct basis *basis)
+static void build_compute(struct takeoff *t, const struct basis *basis)
 {
 	embeds_find(&t->embeds, basis);
 	areas_count(&t->areas, basis);
 	walls_lay(&t->walls, basis);
 	if (!stop_asked())
 		cutting_plan(&t->cuttings, basis, &t->walls);
+	fences_compute(&t->fences, basis);
 }
 
-/* What is dug, by survey and walls. What looks at the ground of the zones comes right after them,
+/* What is dug, by survey, walls and fences. What looks at the ground of the zones comes right after them,
  * so that it can be let go of. */
 static void zones_find(struct takeoff *t, const struct basis *basis)
 {
 	struct zones_ground ground;
 
 	zones_compute(&t->zones, &ground, basis, &t->walls);
+	if (!stop_asked())
+		fences_warn_holes(&t->fences, basis, &t->zones, &ground.cover);
 	if (!stop_asked())
 		fabric_compute(&t->fabric, basis, &t->zones, &ground);
 	if (!stop_asked())
@@ -49,7 +53,6 @@ static void ground_compute(struct takeoff *t, const struct basis *basis)
 	fill_compute(&t->fills, basis, &ground);
 	bed_snags_add(basis, &ground, &t->fills);
 	lawn_compute(&t->lawns, basis, &t->over_bases);
-	fences_compute(&t->fences, basis);
 	dig_compute(t, basis->arena);
 	stone_compute(&t->stones, basis, &t->zones);
 	liner_compute(&t->liners, basis, &t->walls, &t->fills);
@@ -83,7 +86,7 @@ bool takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot
 	survey_plot(&t->survey, arena, &t->plot);
 	if (stop_asked())
 		return false;
-	walls_compute(t, &basis);
+	build_compute(t, &basis);
 	if (stop_asked())
 		return false;
 	zones_find(t, &basis);

@@ -332,6 +332,7 @@ START_TEST(marks_tell_fence_and_gates_at_the_right_and_below)
 	struct desk *b = sit();
 
 	fence_from(editor_edit(&b->editor), "2,2 5,2 5,4 2,4 2,2", "3,2 4,2; 5,2 5,3; 2,4 3,4");
+	plot_set(editor_edit(&b->editor), 0, ALLOW_GATE_CLEAR, "8 in");
 	editor_stroke(&b->editor);
 	b->editor.cursor = (struct place){ 6, 0 };
 	ck_assert_int_eq(mark(b, 1, 1), ' ');
@@ -429,6 +430,7 @@ START_TEST(here_names_fence_and_gates_on_all_sides_of_the_cell)
 	struct desk *b = sit();
 
 	fence_from(editor_edit(&b->editor), "3,2 6,2 6,4 3,4 3,2", "3,2 5,2; 3,2 3,3");
+	plot_set(editor_edit(&b->editor), 0, ALLOW_GATE_CLEAR, "8 in");
 	fence_from(editor_edit(&b->editor), "0,3 7,3", NULL);
 	free(editor_edit(&b->editor)->details.fences[1].name);
 	editor_edit(&b->editor)->details.fences[1].name = memory_string("Hurdles");

@@ -39,6 +39,7 @@ static const char plot_words[] =
 	"  ..........ppppqqqlllllmmmmm........\n"
 	"fence \"Pickets\"\n"
 	"  run 0,0 35,0 35,12\n"
+	"  run 31,7 31,11\n"
 	"  gate 10,0 14,0\n"
 	"  gate 20,0 29,0\n";
 
@@ -71,6 +72,7 @@ static const struct { enum attribute attribute; const char *value; } usual[] = {
 	{ BED_EMBED, "4 in" }, { ALLOW_TURF_SPARE, "7 %" }, { ALLOW_SETTLEMENT, "12 %" },
 	{ ALLOW_SOIL_LEAST, "3 ft" }, { ALLOW_FLOOR_STONE, "1 %" }, { ALLOW_LAWN_SOIL, "1 ft" },
 	{ ALLOW_WALL_FOOTING, "30 in" },
+	{ ALLOW_GATE_CLEAR, "4 ft" }, { ALLOW_FENCE_HIGH, "30 in" },
 };
 
 static struct garden garden;

@@ -42,6 +42,17 @@ static const struct {
 		"Geometry: between two posts there is their distance less a post." },
 	{ SNAG_FENCE_HOLE, "fence-hole",
 		"Geometry: a square post goes into a round hole as wide as its diagonal." },
+	{ SNAG_FENCE_HIGH, "fence-high",
+		"Permit: International Code Council, International Residential Code, 2021, R105.2, "
+		"leaves out fences of 7 ft or less, other editions 6 ft; local rules are often "
+		"stricter." },
+	{ SNAG_FENCE_PATH, "fence-path", "Common practice, no published source." },
+	{ SNAG_GATE_NARROW, "gate-narrow",
+		"Clear width of a way, 36 in: U.S. Department of Justice, 2010 ADA Standards for "
+		"Accessible Design, 403.5.1." },
+	{ SNAG_GATE_BLOCKED, "gate-blocked", "Common practice, no published source." },
+	{ SNAG_HOLE_WALL, "hole-wall",
+		"Geometry: a hole and a wall, its base or planted soil take the same ground." },
 	{ SNAG_MIRROR_BROKEN, "mirror-broken", "The plot's own mirror." },
 };
 enum { RULES = sizeof rules / sizeof *rules };
@@ -166,6 +177,20 @@ static const struct {
 		"A hole 10 in across does not take a post 8 in square." },
 	{ SNAG_FENCE_HOLE, 0, UNITS_METRIC, { MM(250), MM(200) },
 		"A hole 250 mm across does not take a post 200 mm square." },
+	{ SNAG_FENCE_HIGH, 0, UNITS_IMPERIAL, { FEET(6, 6), FEET(6, 0) },
+		"The fence is 6 ft 6 in high, over 6 ft: ask whether it takes a permit." },
+	{ SNAG_FENCE_HIGH, 0, UNITS_METRIC, { MM(1950), MM(1800) },
+		"The fence is 1.95 m high, over 1.8 m: ask whether it takes a permit." },
+	{ SNAG_FENCE_PATH, 0, UNITS_IMPERIAL, { FEET(3, 0) },
+		"The fence stands across the path for 3 ft and has no gate there." },
+	{ SNAG_GATE_NARROW, 0, UNITS_METRIC, { MM(810), MM(900) },
+		"The gate is 810 mm clear, under 900 mm." },
+	{ SNAG_GATE_BLOCKED, 0, UNITS_IMPERIAL, { 0 },
+		"A bed or a fixture stands right in front of the gate." },
+	{ SNAG_HOLE_WALL, 0, UNITS_METRIC, { MM(270) },
+		"A post's hole, 270 mm across, meets this bed's wall or its base." },
+	{ SNAG_HOLE_WALL, 1, UNITS_IMPERIAL, { FEET(0, 10) },
+		"A post's hole, 10 in across, is in this bed." },
 	{ SNAG_MIRROR_BROKEN, 0, UNITS_IMPERIAL, { 0 },
 		"This cell and its images in the mirror are not all alike." },
 };

@@ -37,10 +37,12 @@ const struct snag *garden_snag(const struct garden *garden, enum snag_code code,
 /* The row with the id; NULL where there is none. */
 const struct item *garden_item(const struct garden *garden, const char *id);
 
-/* As a view would say it: the id, label and note (NULL: none) of an item, the sentence of a
- * snag. */
+/* As a view would say it: the id, label, label with size and note (NULL: none) of an item, the
+ * sentence of a snag. */
 const char *garden_id(struct garden *garden, const struct item *item);
 const char *garden_label(struct garden *garden, const struct item *item);
+/* Without the ties that keep its lengths on one line. */
+const char *garden_sized(struct garden *garden, const struct item *item);
 const char *garden_note(struct garden *garden, const struct item *item);
 const char *garden_sentence(struct garden *garden, const struct snag *snag);
 

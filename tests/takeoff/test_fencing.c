@@ -159,6 +159,7 @@ static void randomize(struct random *random)
 		{ FENCE_POST, { "3 1/2 in", "5 1/2 in", "90 mm" } },
 		{ FENCE_INSET, { "0 in", "12 in", "150 mm" } },
 		{ FENCE_RAILS, { "2", "3", "1" } },
+		{ FENCE_GATE_POST, { "5 1/2 in", "4 in", "120 mm" } },
 	};
 
 	ground(random_between(random, 2, 60), random_between(random, 2, 60));
@@ -197,7 +198,7 @@ static nm length_drawn(const struct fence *fence, nm inset)
 	return sum;
 }
 
-/* What is clear and a post's share; with nothing clear between them, posts are no farther apart,
+/* What is clear and a gate's post; with nothing clear between them, posts are no farther apart,
  * centre to centre, than one is wide. */
 static nm gate_built(const struct fence_gate *gate, nm post)
 {
@@ -215,17 +216,19 @@ static nm length_built(const struct fencing *fencing, nm post, nm section)
 
 	for (int i = 0; i < fencing->leg_count; i++) {
 		const struct fence_leg *leg = &fencing->legs[i];
+		nm more = (fencing->gate_post - post) / 2;
 
 		if (leg->whole + leg->cut_count == 0) {
 			sum += leg->length;
 			continue;
 		}
+		sum += leg->at_gate[0] * more + leg->at_gate[1] * more;
 		sum += leg->whole * (section - post + post);
 		for (int j = 0; j < leg->cut_count; j++)
 			sum += leg->cut[j] - post + post;
 	}
 	for (int i = 0; i < fencing->gate_count; i++)
-		sum += gate_built(&fencing->gates[i], post);
+		sum += gate_built(&fencing->gates[i], fencing->gate_post);
 	return sum;
 }
 
@@ -267,10 +270,8 @@ static void check_posts(const struct fencing *fencing)
 			ends_here |= (a.x == at.x && a.y == at.y) || (b.x == at.x && b.y == at.y);
 		}
 		between -= !ends_here;
-		if (i > 0)
-			ck_assert(fencing->posts[i - 1].at.y < at.y ||
-				(fencing->posts[i - 1].at.y == at.y &&
-				fencing->posts[i - 1].at.x < at.x));
+		for (int j = 0; j < i; j++)
+			ck_assert(fencing->posts[j].at.x != at.x || fencing->posts[j].at.y != at.y);
 	}
 	ck_assert_int_eq(between, 0);
 	for (int kind = 0; kind < POST_KINDS; kind++)
@@ -290,7 +291,7 @@ START_TEST(panels_gates_and_posts_add_up_to_the_fence_that_is_drawn)
 		fencing = only_fence();
 		fence = &fencing->fence->block;
 		ck_assert_int_eq(fencing->length, length_drawn(fencing->fence,
-			fence_derived(garden.takeoff.allow, fence, FENCE_INSET)));
+			fence_derived(&garden.takeoff.plot, fence, FENCE_INSET)));
 		ck_assert_int_eq(fencing->length, length_built(fencing,
 			block_length(fence, FENCE_POST), block_length(fence, FENCE_SECTION)));
 		check_gates(fencing, block_length(fence, FENCE_GATE_GAPS),
@@ -348,8 +349,8 @@ START_TEST(rows_of_items_are_what_the_fence_is_made_of)
 		ck_assert_double_eq(laid("fence.panel"),
 			(double)(fencing->panels_whole + fencing->panels_cut));
 		ck_assert_double_eq(laid("fence.bracket"),
-			(double)(2 * block_number(&fencing->fence->block, FENCE_RAILS) *
-			(fencing->panels_whole + fencing->panel_pieces)));
+			(double)(2 * fencing->rails * (fencing->panels_whole +
+			fencing->panel_pieces)));
 		garden_fini(&garden);
 	}
 	ground(1, 1);
@@ -397,9 +398,13 @@ START_TEST(notes_tell_sizes_and_what_is_cut)
 	run("1,5 21,5");
 	gate("7,5 10,5");
 	only_fence();
-	ck_assert_str_eq(garden_note(&garden, item("fence.post")), "6 ft long, 3 1/2 in square");
+	ck_assert_str_eq(garden_sized(&garden, item("fence.post")), "Fence post 6 ft x 3 1/2 in");
+	ck_assert_str_eq(garden_sized(&garden, item("fence.panel")), "Fence panel 8 ft x 3 ft");
 	ck_assert_str_eq(garden_note(&garden, item("fence.panel")),
-		"Pickets: 92 1/2 in wide, 36 in high; 2 of them cut up");
+		"Pickets: 92 1/2 in wide between posts; 3 of them cut up");
+	ck_assert_str_eq(garden_sized(&garden, item("fence.gate")),
+		"Gate leaf 2 ft 7 1/4 in x 3 ft");
+	ck_assert_str_eq(garden_note(&garden, item("fence.gate")), "Pickets");
 	ck_assert_ptr_null(garden_item(&garden, "fence.bolt"));
 }
 END_TEST
@@ -413,6 +418,7 @@ START_TEST(leaves_of_offcuts_are_not_bought)
 	gate("7,5 10,5");
 	gate("18,5 21,5");
 	gate("24,5 28,5");
+	set(FENCE_LEAF_FROM, "offcut");
 	const struct fencing *fencing = only_fence();
 
 	ck_assert_int_eq(fencing->leaves_count, 2);
@@ -421,6 +427,9 @@ START_TEST(leaves_of_offcuts_are_not_bought)
 	ck_assert_int_eq(fencing->leaves[1].from_offcuts, 0);
 	ck_assert_double_eq(laid("fence.gate"), 2);
 	ck_assert_double_eq(laid("fence.hinge"), 6);
+	set(FENCE_LEAF_FROM, "bought");
+	ck_assert_int_eq(only_fence()->leaves[0].from_offcuts, 0);
+	ck_assert_double_eq(laid("fence.gate"), 3);
 }
 END_TEST
 
@@ -429,6 +438,7 @@ START_TEST(where_offcuts_give_all_leaves_no_gate_is_bought)
 	ground(20, 20);
 	run("1,5 9,5");
 	gate("6,5 9,5");
+	set(FENCE_LEAF_FROM, "offcut");
 	ck_assert_int_eq(only_fence()->leaves[0].from_offcuts, 1);
 	ck_assert_ptr_null(garden_item(&garden, "fence.gate"));
 	ck_assert_ptr_nonnull(garden_item(&garden, "fence.latch"));
@@ -450,6 +460,32 @@ START_TEST(posts_of_two_fences_are_one_row_where_alike_and_panels_are_not)
 	garden_count(&garden);
 	ck_assert_double_eq(item("fence.post")->laid, 2);
 	ck_assert_double_eq(laid("fence.post"), 4);
+}
+END_TEST
+
+/* The first row is of the posts of 3 1/2 in, the second of those of 5 1/2 in. */
+START_TEST(posts_of_two_sizes_are_different_goods_and_so_are_panels_of_two_heights)
+{
+	ground(60, 60);
+	run("1,5 17,5");
+	gate("5,5 9,5");
+	set(FENCE_GATE_POST, "5 1/2 in");
+	garden_count(&garden);
+	ck_assert_double_eq(laid("fence.post"), 4);
+	ck_assert_double_eq(item("fence.post")->laid, 2);
+	ck_assert_int_eq(item("fence.post")->across, 7 * INCH / 2);
+	ck_assert_int_eq(item("fence.post")[1].good, GOOD_FENCE_POST);
+	ck_assert_double_eq(item("fence.post")[1].order, 2);
+	ck_assert_int_eq(item("fence.post")[1].across, 11 * INCH / 2);
+	ck_assert_int_eq(item("fence.post")[1].length, item("fence.post")->length);
+	ck_assert_int_eq(item("fence.panel")->height, 3 * FOOT);
+	ck_assert_int_eq(item("fence.panel")->length, 8 * FOOT);
+	ck_assert_int_eq(item("fence.gate")->height, 3 * FOOT);
+	ck_assert_int_eq(item("fence.gate")->across, 0);
+	set(FENCE_HEIGHT, "6 ft");
+	garden_count(&garden);
+	ck_assert_int_eq(item("fence.panel")->height, 6 * FOOT);
+	ck_assert_int_eq(item("fence.gate")->height, 6 * FOOT);
 }
 END_TEST
 
@@ -576,6 +612,8 @@ Suite *test_suite(void)
 	tcase_add_test(items, leaves_of_offcuts_are_not_bought);
 	tcase_add_test(items, where_offcuts_give_all_leaves_no_gate_is_bought);
 	tcase_add_test(items, holes_are_dug_and_what_comes_out_is_spoil);
+	tcase_add_test(items,
+		posts_of_two_sizes_are_different_goods_and_so_are_panels_of_two_heights);
 	tcase_add_test(items, posts_of_two_fences_are_one_row_where_alike_and_panels_are_not);
 	tcase_add_test(items, a_fence_without_a_run_and_a_plot_without_a_fence_have_no_rows);
 

@@ -67,7 +67,7 @@ START_TEST(a_straight_run_of_100_ft_at_8_ft_is_13_panels_and_14_posts)
 }
 END_TEST
 
-/* The same rule's published example: 10 m at 1 m has 11 posts. */
+/* The same rule's published example, its publisher not noted: 10 m at 1 m has 11 posts. */
 START_TEST(a_straight_run_of_10_m_at_1_m_has_11_posts)
 {
 	ground(10, 10);
@@ -75,6 +75,21 @@ START_TEST(a_straight_run_of_10_m_at_1_m_has_11_posts)
 	run("0,5 10,5");
 	set(FENCE_SECTION, "1 m");
 	ck_assert_int_eq(only_fence()->post_count, 11);
+}
+END_TEST
+
+/* The Jargon File, version 4.4.7, 2003, "fencepost error": a fence 100 feet long with posts 10 feet
+ * apart has 11 posts, and 9 where its ends stand against something: those between the ends. */
+START_TEST(a_fence_of_100_ft_with_posts_10_ft_apart_has_11_posts)
+{
+	ground(100, 10);
+	run("0,5 100,5");
+	set(FENCE_SECTION, "10 ft");
+	const struct fencing *fencing = only_fence();
+
+	ck_assert_int_eq(fencing->post_count, 11);
+	ck_assert_int_eq(fencing->of_kind[POST_LINE], 9);
+	ck_assert_int_eq(panels(fencing), 10);
 }
 END_TEST
 
@@ -108,20 +123,23 @@ START_TEST(tees_crossings_and_gates_have_posts_of_their_kind)
 }
 END_TEST
 
-START_TEST(posts_stand_a_section_apart_from_the_first_end_and_are_told_in_reading_order)
+START_TEST(posts_stand_a_section_apart_from_the_first_end_and_are_told_along_the_fence)
 {
 	static const struct fence_post posts[] = {
-		{ { 22 * FOOT, 3 * FOOT }, POST_END }, { { 2 * FOOT, 5 * FOOT }, POST_END },
-		{ { 6 * FOOT, 5 * FOOT }, POST_LINE }, { { 14 * FOOT, 5 * FOOT }, POST_LINE },
-		{ { 22 * FOOT, 5 * FOOT }, POST_CORNER },
+		{ { 22 * FOOT, 3 * FOOT }, POST_END }, { { 22 * FOOT, 5 * FOOT }, POST_CORNER },
+		{ { 14 * FOOT, 5 * FOOT }, POST_LINE }, { { 6 * FOOT, 5 * FOOT }, POST_GATE },
+		{ { 2 * FOOT, 5 * FOOT }, POST_GATE }, { { 2 * FOOT, 9 * FOOT }, POST_END },
+		{ { 30 * FOOT, 1 * FOOT }, POST_END }, { { 34 * FOOT, 1 * FOOT }, POST_END },
 	};
 
 	ground(40, 40);
-	run("22,3 22,5 2,5");
+	run("22,3 22,5 2,5 2,9");
+	run("30,1 34,1");
+	fences_gate(&garden.plot, "2,5 6,5");
 	const struct fencing *fencing = only_fence();
 
-	ck_assert_int_eq(fencing->post_count, 5);
-	for (int i = 0; i < 5; i++) {
+	ck_assert_int_eq(fencing->post_count, 8);
+	for (int i = 0; i < 8; i++) {
 		ck_assert_int_eq(fencing->posts[i].at.x, posts[i].at.x);
 		ck_assert_int_eq(fencing->posts[i].at.y, posts[i].at.y);
 		ck_assert_int_eq(fencing->posts[i].kind, posts[i].kind);
@@ -166,7 +184,8 @@ START_TEST(a_hole_of_10_by_30_in_is_1_36_cu_ft_and_takes_1_15_of_concrete_round_
 }
 END_TEST
 
-/* A concrete supplier's table: a pier of 12 in, 3 ft deep, is 2.36 cu ft. */
+/* A concrete supplier's table, its publisher not noted; by arithmetic too: a pier of 12 in, 3 ft
+ * deep, is 2.36 cu ft. */
 START_TEST(a_hole_of_12_in_by_3_ft_is_2_36_cu_ft)
 {
 	const struct post_hole *dug = hole("12 in", "30 in", "6 in");
@@ -177,7 +196,8 @@ START_TEST(a_hole_of_12_in_by_3_ft_is_2_36_cu_ft)
 }
 END_TEST
 
-/* Bags of 40, 50, 60 and 80 lb: supplier's figures; of 90 lb: a concrete supplier's table. */
+/* Bags of 40, 50, 60 and 80 lb: suppliers' figures; of 90 lb: a concrete supplier's table; their
+ * publishers not noted. */
 static const struct { const char *bag; double yield; } bags[] = {
 	{ "0.3 cu ft", 0.3 }, { "0.375 cu ft", 0.375 }, { "0.45 cu ft", 0.45 },
 	{ "0.6 cu ft", 0.6 }, { "0.67 cu ft", 0.67 },
@@ -195,12 +215,90 @@ START_TEST(bags_of_a_hole_go_by_what_a_bag_yields)
 }
 END_TEST
 
+/* Three post widths across where it is set in concrete: housing advice for cold climates, its
+ * publisher not noted. */
 START_TEST(a_hole_is_three_posts_across_unless_the_fence_says_otherwise)
 {
 	ground(20, 20);
 	run("0,5 20,5");
 	set(FENCE_POST, "5 1/2 in");
 	ck_assert_int_eq(only_fence()->hole.across, 33 * INCH / 2);
+	ck_assert_int_eq(only_fence()->gate_hole.across, 33 * INCH / 2);
+	set(FENCE_HOLE, "14 in");
+	ck_assert_int_eq(only_fence()->hole.across, 14 * INCH);
+	ck_assert_int_eq(only_fence()->gate_hole.across, 14 * INCH);
+}
+END_TEST
+
+/* Posts of 3 1/2 in, at gates of 5 1/2 in, whose holes are 16 1/2 in across. Two of those and two
+ * others: (213.82 - 30.25) x 24 in3 and (86.59 - 12.25) x 24 in3, twice. */
+START_TEST(posts_of_gates_of_another_size_have_holes_of_their_own_as_deep)
+{
+	const double wide = acos(-1) * 8.25 * 8.25, usual = acos(-1) * 5.25 * 5.25;
+
+	ground(20, 20);
+	run("2,5 18,5");
+	fences_gate(&garden.plot, "8,5 12,5");
+	set(FENCE_GATE_POST, "5 1/2 in");
+	set(FENCE_HOLE, "10 1/2 in");
+	const struct fencing *fencing = only_fence();
+
+	ck_assert_int_eq(fencing->gate_post, 11 * INCH / 2);
+	ck_assert_int_eq(fencing->gate_hole.across, 33 * INCH / 2);
+	ck_assert_int_eq(fencing->gate_hole.depth, fencing->hole.depth);
+	ck_assert_int_eq(fencing->post_count, 4);
+	ck_assert_int_eq(fencing->of_kind[POST_GATE], 2);
+	ck_assert_double_eq_tol(fencing->concrete_bags, 2 * ((wide - 30.25) + (usual - 12.25)) *
+		24 / 1728 / 0.6, EXACT);
+	ck_assert_double_eq_tol(fencing->gravel / CUBIC_FOOT, 2 * (wide + usual) * 6 / 1728, EXACT);
+}
+END_TEST
+
+/* Sections of 8 ft and wider posts at the gate: 8 ft of leg are an inch too short for a whole one,
+ * and the post in the leg stands an inch farther from the gate. */
+START_TEST(beside_a_wider_post_of_a_gate_the_others_stand_an_inch_farther_off)
+{
+	ground(40, 20);
+	run("2,5 26,5");
+	fences_gate(&garden.plot, "2,5 6,5");
+	set(FENCE_GATE_POST, "5 1/2 in");
+	const struct fencing *fencing = only_fence();
+
+	ck_assert_int_eq(fencing->legs[0].whole, 1);
+	ck_assert_int_eq(fencing->legs[0].cut_count, 2);
+	ck_assert_int_eq(fencing->legs[0].cut[0], (8 * FOOT + 47 * INCH) / 2);
+	ck_assert_int_eq(fencing->posts[2].at.x, 6 * FOOT + INCH + 8 * FOOT);
+	ck_assert_int_eq(fencing->posts[4].at.x, 26 * FOOT);
+	ck_assert_int_eq(fencing->gates[0].clear, 85 * INCH / 2);
+}
+END_TEST
+
+static const struct { const char *units, *height; int rails; } rails[] = {
+	{ "imperial", "4 ft", 2 }, { "imperial", "48 1/64 in", 3 },
+	{ "metric", "1200 mm", 2 }, { "metric", "1201 mm", 3 },
+};
+
+/* Common practice, no published source. Two whole panels: a bracket at each end of each rail. */
+START_TEST(a_panel_higher_than_four_feet_has_three_rails)
+{
+	ground(20, 20);
+	plot_set(&garden.plot, 0, HEAD_UNITS, rails[_i].units);
+	run("0,5 20,5");
+	set(FENCE_SECTION, "10 ft");
+	set(FENCE_HEIGHT, rails[_i].height);
+	ck_assert_int_eq(only_fence()->rails, rails[_i].rails);
+	ck_assert_int_eq(only_fence()->brackets, 2 * 2 * rails[_i].rails);
+	set(FENCE_RAILS, "4");
+	ck_assert_int_eq(only_fence()->brackets, 2 * 2 * 4);
+}
+END_TEST
+
+START_TEST(in_a_metric_plot_a_post_goes_down_600_mm)
+{
+	ground(20, 20);
+	plot_set(&garden.plot, 0, HEAD_UNITS, "metric");
+	run("0,5 20,5");
+	ck_assert_int_eq(only_fence()->hole.in_ground, 600 * NM_PER_MM);
 }
 END_TEST
 
@@ -252,10 +350,11 @@ Suite *test_suite(void)
 	tcase_add_checked_fixture(how_many, NULL, teardown);
 	tcase_add_test(how_many, a_straight_run_of_100_ft_at_8_ft_is_13_panels_and_14_posts);
 	tcase_add_test(how_many, a_straight_run_of_10_m_at_1_m_has_11_posts);
+	tcase_add_test(how_many, a_fence_of_100_ft_with_posts_10_ft_apart_has_11_posts);
 	tcase_add_test(how_many, a_closed_fence_of_24_by_36_ft_at_8_ft_is_16_panels_and_16_posts);
 	tcase_add_test(how_many, tees_crossings_and_gates_have_posts_of_their_kind);
 	tcase_add_test(how_many,
-		posts_stand_a_section_apart_from_the_first_end_and_are_told_in_reading_order);
+		posts_stand_a_section_apart_from_the_first_end_and_are_told_along_the_fence);
 	tcase_add_test(how_many, a_shared_rest_has_its_post_in_the_middle_of_the_last_two);
 
 	tcase_add_checked_fixture(holes, NULL, teardown);
@@ -265,6 +364,11 @@ Suite *test_suite(void)
 	tcase_add_loop_test(holes, bags_of_a_hole_go_by_what_a_bag_yields, 0,
 		sizeof bags / sizeof *bags);
 	tcase_add_test(holes, a_hole_is_three_posts_across_unless_the_fence_says_otherwise);
+	tcase_add_test(holes, posts_of_gates_of_another_size_have_holes_of_their_own_as_deep);
+	tcase_add_test(holes, beside_a_wider_post_of_a_gate_the_others_stand_an_inch_farther_off);
+	tcase_add_loop_test(holes, a_panel_higher_than_four_feet_has_three_rails, 0,
+		sizeof rails / sizeof *rails);
+	tcase_add_test(holes, in_a_metric_plot_a_post_goes_down_600_mm);
 	tcase_add_loop_test(holes,
 		a_post_goes_down_half_the_height_two_feet_or_to_frost_unless_told_otherwise,
 		0, sizeof depths / sizeof *depths);

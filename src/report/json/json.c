@@ -137,6 +137,10 @@ static cJSON *item_object(const struct report *report, const struct item *item)
 		json_put(row, "block_m", json_size(&item->block));
 	if (item->length > 0)
 		json_put(row, "length_m", json_length(item->length));
+	if (item->height > 0)
+		json_put(row, "height_m", json_length(item->height));
+	if (item->across > 0)
+		json_put(row, "post_m", json_length(item->across));
 	json_put(row, "laid", json_number(item->laid));
 	json_put(row, "spare", json_number(item->spare));
 	if (item->reused > 0)

@@ -67,14 +67,16 @@ static struct embed_range embed_in_force(const struct report *report, const stru
 static struct value value_in_force(const struct report *report, const struct block *block,
 	enum attribute a)
 {
+	const struct plot *plot = &report->takeoff->plot;
+
 	if (a == BED_EMBED)
 		return (struct value){ .set = true,
 			.as.length = embed_in_force(report, block).most };
 	if (a == FENCE_RAILS)
-		return (struct value){ .set = true, .as.number = fence_rails(block) };
+		return (struct value){ .set = true, .as.number = fence_rails(plot, block) };
 	if (a == FENCE_DEPTH || a == FENCE_HOLE || a == FENCE_INSET || a == FENCE_GATE_POST)
 		return (struct value){ .set = true,
-			.as.length = fence_derived(report->takeoff->allow, block, a) };
+			.as.length = fence_derived(plot, block, a) };
 	return *block_value(block, a);
 }
 

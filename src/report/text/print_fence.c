@@ -20,18 +20,22 @@ static const char *panels_cell(const struct report *report, const void *row, con
 {
 	const struct fence_leg *leg = row;
 	const struct fencing *fencing = context;
+	struct panel_group groups[PANEL_GROUPS_MOST];
+	int count = panels_in_order(leg, fencing->section, groups);
 	struct text words = TEXT_EMPTY;
+	bool was_sawn = false;
 
-	if (leg->whole + leg->cut_count == 0)
-		return "no room for any";
-	if (leg->whole > 0)
-		text_add(&words, word_count(report, leg->whole, "whole", "whole"));
-	if (leg->cut_count > 0)
-		text_add(&words, leg->whole > 0 ? ", then sawn to " : "sawn to ");
-	for (int i = 0; i < leg->cut_count; i++)
-		text_print(&words, "%s%s", i > 0 ? " and " : "", word_inches(report,
-			saw_length(report, leg->cut[i] - fencing->post, fencing->fit)));
-	return say_text(report, &words);
+	for (int i = 0; i < count; i++) {
+		bool is_sawn = groups[i].place != fencing->section;
+
+		text_add(&words, i == 0 ? "" : is_sawn && was_sawn ? " and " : ", then ");
+		text_add(&words, is_sawn && !was_sawn ? "sawn to " : "");
+		text_add(&words, is_sawn ? word_inches(report,
+			saw_length(report, groups[i].place - fencing->post, fencing->fit)) :
+			word_count(report, groups[i].count, "whole", "whole"));
+		was_sawn = is_sawn;
+	}
+	return count == 0 ? "no room for any" : say_text(report, &words);
 }
 
 static const char *leaves_cell(const struct report *report, const void *row, const void *context)
@@ -95,6 +99,12 @@ static void print_panels(const struct report *report, const struct fencing *fenc
 
 /* ---- Posts ----------------------------------------------------------------------------------- */
 
+/* Whether posts of gates are of another size. */
+static bool has_gate_posts(const struct fencing *fencing)
+{
+	return fencing->gate_post != fencing->post && fencing->of_kind[POST_GATE] > 0;
+}
+
 static const char *kinds_words(const struct report *report, const struct fencing *fencing)
 {
 	struct text words = TEXT_EMPTY;
@@ -110,7 +120,7 @@ static const char *kinds_words(const struct report *report, const struct fencing
 }
 
 static const char *filling_words(const struct report *report, const struct post_hole *hole,
-	int holes)
+	double holes)
 {
 	return say(report, "%s of gravel, %s of concrete (%s\tbags), %s dug out.",
 		word_volume(report, holes * hole->gravel),
@@ -119,23 +129,35 @@ static const char *filling_words(const struct report *report, const struct post_
 		word_volume(report, holes * hole->spoil));
 }
 
+/* where: "", or which posts these are the holes of. */
+static void print_holes(const struct report *report, const struct post_hole *hole, int64_t count,
+	const char *where)
+{
+	print_lines(report, 2, 2, "Holes%s %s across and %s deep, %s of it gravel. Each: %s In "
+		"all: %s", where, word_inches(report, hole->across),
+		word_inches(report, hole->depth), word_inches(report, hole->depth -
+		hole->in_ground), filling_words(report, hole, 1),
+		filling_words(report, hole, (double)count));
+}
+
 static void print_posts(const struct report *report, const struct fencing *fencing)
 {
 	const struct post_hole *hole = &fencing->hole;
 	const char *post = word_count(report, fencing->post_count, "post", "posts");
+	int64_t at_gates = has_gate_posts(fencing) ? fencing->of_kind[POST_GATE] : 0;
+	const char *others = at_gates == 0 ? "" : say(report, ", those at gates %s",
+		word_inches(report, fencing->gate_post));
 
 	print_blank(report);
-	print_lines(report, 2, 2, "%s %s square%s. Each is %s long: %s high, %s of gap, %s in the "
-		"ground; bought %s long.", post, word_inches(report, fencing->post),
+	print_lines(report, 2, 2, "%s %s square%s%s. Each is %s long: %s high, %s of gap, %s in "
+		"the ground; bought %s long.", post, word_inches(report, fencing->post), others,
 		kinds_words(report, fencing), word_length(report, fencing->post_length),
 		word_inches(report, fencing->height),
 		word_inches(report, block_length(&fencing->fence->block, FENCE_GAP)),
 		word_inches(report, hole->in_ground), word_length(report, fencing->post_stock));
-	print_lines(report, 2, 2, "Holes %s across and %s deep, %s of it gravel. Each: %s In all: "
-		"%s",
-		word_inches(report, hole->across), word_inches(report, hole->depth),
-		word_inches(report, hole->depth - hole->in_ground), filling_words(report, hole, 1),
-		filling_words(report, hole, fencing->post_count));
+	print_holes(report, hole, fencing->post_count - at_gates, "");
+	if (at_gates > 0)
+		print_holes(report, &fencing->gate_hole, at_gates, " at gates");
 	print_rows(report, &fence_post_table, fencing->posts, fencing->post_count, 2, NULL);
 }
 
@@ -152,7 +174,8 @@ static void print_fixings(const struct report *report, const struct fencing *fen
 		bolts = say(report, ", %s",
 			word_count(report, fencing->bolts, "drop bolt", "drop bolts"));
 	print_blank(report);
-	print_lines(report, 2, 2, "Fixings: %s%s%s.",
+	print_lines(report, 2, 2, "Fixings, for %s to a panel: %s%s%s.",
+		word_count(report, fencing->rails, "rail", "rails"),
 		word_count(report, fencing->brackets, "bracket", "brackets"), hinges, bolts);
 }
 
@@ -175,8 +198,9 @@ void print_fence(const struct report *report)
 		print_posts(report, fencing);
 		print_fixings(report, fencing);
 	}
-	print_note(report, "Whole sections come first; a rest under %s is shared by the last two "
-		"panels. Two brackets to a rail of a panel, two hinges to a leaf, a latch to a "
-		"gate and a drop bolt where it has two leaves. All this: common practice, no "
-		"published source.", plain_length(report, PANEL_REST_LEAST));
+	print_note(report, "Posts are listed along the fence. Whole sections come first; where the "
+		"rest is under half a section, the last two panels are equal; what the plan's "
+		"mirror turns onto itself is the same from both ends. Two brackets to a rail of a "
+		"panel, two hinges to a leaf, a latch to a gate and a drop bolt where it has two "
+		"leaves. All this: common practice, no published source.");
 }

@@ -7,10 +7,11 @@ static void print_quantities(const struct report *report, const struct work_step
 
 	for (int i = 0; i < step->item_count; i++) {
 		const struct item *item = &report->takeoff->items.list[step->items[i]];
+		const char *size = item_size(report, item);
 
 		text_print(&words, "%s%s%c", i ? ", " : "", item_label(report, item), PAGE_TIE);
-		if (!size_is_none(&item->block))
-			text_print(&words, "%s:%c", word_size(report, &item->block), PAGE_TIE);
+		if (*size)
+			text_print(&words, "%s:%c", size, PAGE_TIE);
 		text_add(&words, item_amount(report, item, item->order));
 	}
 	if (step->barrows > 0)

@@ -1,4 +1,5 @@
 #include "report/words/item_words.h"
+#include "base/number.h"
 #include "base/show.h"
 
 #include <ctype.h>
@@ -31,12 +32,21 @@ const char *item_label(const struct report *report, const struct item *item)
 	return label ? label : name_label(report, item->name);
 }
 
+const char *item_size(const struct report *report, const struct item *item)
+{
+	nm by = nm_most(item->height, item->across);
+
+	if (!size_is_none(&item->block))
+		return word_size(report, &item->block);
+	return by == 0 ? "" : say(report, "%s x %s", word_length(report, item->length),
+		word_length(report, by));
+}
+
 const char *item_sized_label(const struct report *report, const struct item *item)
 {
-	const char *label = item_label(report, item);
+	const char *label = item_label(report, item), *size = item_size(report, item);
 
-	return size_is_none(&item->block) ? label :
-		say(report, "%s %s", label, word_size(report, &item->block));
+	return *size ? say(report, "%s %s", label, size) : label;
 }
 
 const char *plain_item_amount(const struct report *report, const struct item *item, double amount)
@@ -95,15 +105,12 @@ static const char *concrete_note(const struct report *report, const struct note 
 	return say_text(report, &words);
 }
 
-/* "Pickets: 38 3/8 in wide, 36 in high; 2 of them cut up". */
-static const char *fence_note(const struct report *report, const struct note *note,
-	const char *more)
+/* "Pickets; 2 of them cut up". */
+static const char *fence_note(const struct report *report, const char *fence,
+	const struct note *note, const char *more)
 {
-	const char *size = say(report, "%s: %s wide, %s high", note->name,
-		plain_inches(report, note->lengths[0]), plain_inches(report, note->lengths[1]));
-
-	return note->count == 0 ? size :
-		say(report, "%s; %lld %s", size, (long long)note->count, more);
+	return note->count == 0 ? fence :
+		say(report, "%s; %lld %s", fence, (long long)note->count, more);
 }
 
 static const char *note_words(const struct report *report, const struct note *note)
@@ -135,13 +142,11 @@ static const char *note_words(const struct report *report, const struct note *no
 			plain_length(report, note->lengths[1]));
 	case NOTE_PIECE:
 		return say(report, "of %s, by the cut list", length);
-	case NOTE_POST:
-		return say(report, "%s long, %s square", length,
-			plain_inches(report, note->lengths[1]));
 	case NOTE_PANEL:
-		return fence_note(report, note, "of them cut up");
+		return fence_note(report, say(report, "%s: %s wide between posts", note->name,
+			plain_inches(report, note->lengths[0])), note, "of them cut up");
 	case NOTE_LEAF:
-		return fence_note(report, note, "more from offcuts");
+		return fence_note(report, note->name, note, "more from offcuts");
 	case NOTE_CONCRETE:
 		return concrete_note(report, note);
 	case NOTE_BRACKET:

@@ -8,7 +8,10 @@
 const char *item_id(const struct report *report, const struct item *item);
 /* "Wall block"; for a part of a mix its name: "Sharp sand". */
 const char *item_label(const struct report *report, const struct item *item);
-/* The same with the block's size, if it has one. */
+/* The size of a block, of a post (length x square), of a panel or a leaf (width x height); "" for
+ * what is of one size. */
+const char *item_size(const struct report *report, const struct item *item);
+/* Label and size. */
 const char *item_sized_label(const struct report *report, const struct item *item);
 /* An amount of an item, in its unit as people read it. */
 const char *plain_item_amount(const struct report *report, const struct item *item, double amount);

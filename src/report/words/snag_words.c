@@ -29,6 +29,17 @@ static const struct {
 		"Geometry: between two posts there is their distance less a post." },
 	[SNAG_FENCE_HOLE] = { "fence-hole",
 		"Geometry: a square post goes into a round hole as wide as its diagonal." },
+	[SNAG_FENCE_HIGH] = { "fence-high",
+		"Permit: International Code Council, International Residential Code, 2021, R105.2, "
+		"leaves out fences of 7 ft or less, other editions 6 ft; local rules are often "
+		"stricter." },
+	[SNAG_FENCE_PATH] = { "fence-path", "Common practice, no published source." },
+	[SNAG_GATE_NARROW] = { "gate-narrow",
+		"Clear width of a way, 36 in: U.S. Department of Justice, 2010 ADA Standards for "
+		"Accessible Design, 403.5.1." },
+	[SNAG_GATE_BLOCKED] = { "gate-blocked", "Common practice, no published source." },
+	[SNAG_HOLE_WALL] = { "hole-wall",
+		"Geometry: a hole and a wall, its base or planted soil take the same ground." },
 	[SNAG_MIRROR_BROKEN] = { "mirror-broken", "The plot's own mirror." },
 };
 
@@ -84,6 +95,12 @@ static const struct {
 		"panel." },
 	{ SNAG_FENCE_TIGHT, 1, "These posts are {0} apart, centre to centre: no room for a gate." },
 	{ SNAG_FENCE_HOLE, 0, "A hole {0} across does not take a post {1} square." },
+	{ SNAG_FENCE_HIGH, 0, "The fence is {0} high, over {1}: ask whether it takes a permit." },
+	{ SNAG_FENCE_PATH, 0, "The fence stands across the path for {0} and has no gate there." },
+	{ SNAG_GATE_NARROW, 0, "The gate is {0} clear, under {1}." },
+	{ SNAG_GATE_BLOCKED, 0, "A bed or a fixture stands right in front of the gate." },
+	{ SNAG_HOLE_WALL, 0, "A post's hole, {0} across, meets this bed's wall or its base." },
+	{ SNAG_HOLE_WALL, 1, "A post's hole, {0} across, is in this bed." },
 	{ SNAG_MIRROR_BROKEN, 0, "This cell and its images in the mirror are not all alike." },
 };
 

@@ -22,9 +22,8 @@ enum note_kind {
 	NOTE_ROLL,        /* lengths: width, length of a roll */
 	NOTE_LINER,       /* lengths: width, length of a roll; count: rolls */
 	NOTE_PIECE,       /* lengths: of a piece */
-	NOTE_POST,        /* lengths: as bought, square */
-	NOTE_PANEL,       /* name: of the fence; lengths: width, height; count: panels cut up */
-	NOTE_LEAF,        /* the same; count: leaves made of offcuts besides */
+	NOTE_PANEL,       /* name: of the fence; lengths: clear width; count: panels cut up */
+	NOTE_LEAF,        /* name: of the fence; count: leaves made of offcuts besides */
 	NOTE_CONCRETE,    /* amount: the yield of a bag */
 	NOTE_BRACKET, NOTE_HINGE, NOTE_LATCH, NOTE_BOLT
 };
@@ -46,6 +45,8 @@ struct item {
 	enum section section;
 	struct size block; /* of block rows; else all 0 */
 	nm length;         /* of what is sold in several lengths; else 0 */
+	nm height;         /* of what is sold in several heights; else 0 */
+	nm across;         /* of posts, square; else 0 */
 	/* order = laid + spare - reused, rounded up to whole pieces where sold so */
 	double laid, spare, order;
 	double reused;     /* found on the plot */

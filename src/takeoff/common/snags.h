@@ -22,6 +22,12 @@ enum snag_code {
 	SNAG_LAWN_THIN,   /* from a base up to the turf, the least soil there */
 	SNAG_FENCE_TIGHT, /* centre to centre; `kind`: 1 of a gate, 0 of a panel */
 	SNAG_FENCE_HOLE,  /* the hole across, the post */
+	SNAG_FENCE_HIGH,  /* the fence's height, the height allowed for */
+	SNAG_FENCE_PATH,  /* how much of it stands across the path */
+	SNAG_GATE_NARROW, /* what is clear, what is allowed for */
+	SNAG_GATE_BLOCKED,
+	SNAG_HOLE_WALL,   /* the hole across; `kind`: 0 it meets a wall or its base, 1 it is in
+	                     a bed */
 	SNAG_MIRROR_BROKEN,
 	SNAG_CODES
 };

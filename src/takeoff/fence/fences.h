@@ -10,12 +10,12 @@ struct fences {
 	int count;
 };
 
-/* Adds the snags fence-tight and fence-hole. */
+/* Adds the snags of each fence (fence_snags.h). */
 void fences_compute(struct fences *out, const struct basis *basis);
 /* Adds the digging of all holes: a row for each fence, of no region. */
 void fences_dig(struct dig_list *list, const struct fences *fences);
-/* Adds posts by stock length, panels by fence, gate leaves by fence and width (those made of
- * offcuts are not bought), concrete in whole bags and one more, gravel, fixings. */
+/* Adds posts by stock length and size, panels by fence, gate leaves by fence and width (those made
+ * of offcuts are not bought), concrete in whole bags and one more, gravel, fixings. */
 void fences_items(struct item_list *items, const struct fences *fences);
 
 #endif

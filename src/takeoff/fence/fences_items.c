@@ -1,25 +1,22 @@
 #include "takeoff/fence/fences.h"
 #include "base/measure.h"
 
-#include <string.h>
-
 /* Bags besides those for the holes: holes come out wider than drawn. */
 enum { BAGS_SPARE = 1 };
 
 /* Equal posts of all fences make one row. */
-static void add_posts(struct item_list *items, const struct fencing *fencing, size_t first)
+static void add_posts(struct item_list *items, const struct fencing *fencing, nm across, int count,
+	size_t first)
 {
 	struct item posts = { .good = GOOD_FENCE_POST, .section = SECTION_FENCE,
-		.length = fencing->post_stock, .laid = fencing->post_count,
-		.order = fencing->post_count,
-		.note = { .kind = NOTE_POST, .lengths = { fencing->post_stock, fencing->post } } };
+		.length = fencing->post_stock, .across = across, .laid = count, .order = count };
 
-	if (fencing->post_count == 0)
+	if (count == 0)
 		return;
 	for (size_t i = first; i < items->count; i++) {
 		struct item *row = &items->list[i];
 
-		if (memcmp(row->note.lengths, posts.note.lengths, sizeof posts.note.lengths) == 0) {
+		if (row->length == posts.length && row->across == posts.across) {
 			row->laid += posts.laid;
 			row->order += posts.order;
 			return;
@@ -28,15 +25,23 @@ static void add_posts(struct item_list *items, const struct fencing *fencing, si
 	item_add(items, &posts);
 }
 
+static void add_all_posts(struct item_list *items, const struct fencing *fencing, size_t first)
+{
+	int at_gates = (int)fencing->of_kind[POST_GATE];
+
+	add_posts(items, fencing, fencing->post, fencing->post_count - at_gates, first);
+	add_posts(items, fencing, fencing->gate_post, at_gates, first);
+}
+
 static void add_panels(struct item_list *items, const struct fencing *fencing)
 {
 	if (fencing->panels_bought > 0)
 		item_add(items, &(struct item){ .good = GOOD_FENCE_PANEL, .section = SECTION_FENCE,
-			.length = fencing->section, .laid = (double)fencing->panels_bought,
+			.length = fencing->section, .height = fencing->height,
+			.laid = (double)fencing->panels_bought,
 			.order = (double)fencing->panels_bought,
 			.note = { .kind = NOTE_PANEL, .name = fencing->name,
-				.lengths = { fencing->panel, fencing->height },
-				.count = fencing->panels_cut } });
+				.lengths = { fencing->panel }, .count = fencing->panels_cut } });
 }
 
 /* Leaves made of offcuts are not bought. */
@@ -48,10 +53,9 @@ static void add_gates(struct item_list *items, const struct fencing *fencing)
 
 		if (bought > 0)
 			item_add(items, &(struct item){ .good = GOOD_FENCE_GATE,
-				.section = SECTION_FENCE, .length = leaves->width, .laid = bought,
-				.order = bought,
+				.section = SECTION_FENCE, .length = leaves->width,
+				.height = fencing->height, .laid = bought, .order = bought,
 				.note = { .kind = NOTE_LEAF, .name = fencing->name,
-					.lengths = { leaves->width, fencing->height },
 					.count = leaves->from_offcuts } });
 	}
 }
@@ -101,7 +105,7 @@ void fences_items(struct item_list *items, const struct fences *fences)
 	size_t first = items->count;
 
 	for (int i = 0; i < fences->count; i++)
-		add_posts(items, &fences->list[i], first);
+		add_all_posts(items, &fences->list[i], first);
 	for (int i = 0; i < fences->count; i++)
 		add_panels(items, &fences->list[i]);
 	for (int i = 0; i < fences->count; i++)

@@ -1,8 +1,22 @@
 #include "takeoff/fence/fencing.h"
 
+nm fencing_ease(const struct fencing *fencing, bool at_gate)
+{
+	return at_gate ? (fencing->gate_post - fencing->post) / 2 : 0;
+}
+
+const struct post_hole *fencing_hole(const struct fencing *fencing, enum post_kind kind)
+{
+	return kind == POST_GATE ? &fencing->gate_hole : &fencing->hole;
+}
+
 static const struct word heading_words[] = {
 	[HEADING_RIGHT] = { .heading = "right" }, [HEADING_DOWN] = { .heading = "down" },
 	[HEADING_LEFT] = { .heading = "left" }, [HEADING_UP] = { .heading = "up" },
+};
+static const struct word cut_words[] = {
+	[CUT_LAST] = { "last" }, [CUT_FIRST] = { "first" },
+	[CUT_ENDS] = { "ends" }, [CUT_MIDDLE] = { "middle" },
 };
 const struct word post_words[POST_KINDS] = {
 	[POST_END] = { "end", NULL, "at ends" }, [POST_CORNER] = { "corner", NULL, "at corners" },
@@ -21,6 +35,7 @@ static const struct figure leg_figures[] = {
 	{ "length_m", "Length", NULL, FIELD(LENGTH, fence_leg, length) },
 	{ "whole", NULL, NULL, FIELD(COUNT, fence_leg, whole) },
 	{ "cut_m", NULL, NULL, FIELDS(LENGTHS, fence_leg, cut, cut_count) },
+	{ "cut_at", NULL, NULL, FIELD(WORD, fence_leg, cut_at), .words = cut_words },
 };
 const struct figure_table fence_leg_table = FIGURE_TABLE(fence_leg, leg_figures);
 
@@ -82,10 +97,13 @@ static const struct figure figures[] = {
 	{ "height_m", NULL, NULL, FIELD(LENGTH, fencing, height) },
 	{ "section_m", NULL, NULL, FIELD(LENGTH, fencing, section) },
 	{ "post_m", NULL, NULL, FIELD(LENGTH, fencing, post) },
+	{ "gate_post_m", NULL, NULL, FIELD(LENGTH, fencing, gate_post) },
+	{ "rails", NULL, NULL, FIELD(COUNT, fencing, rails) },
 	{ NULL, NULL, "Posts", FIELD(COUNT, fencing, post_count) },
 	{ "post_length_m", NULL, "Post, needed", FIELD(LENGTH, fencing, post_length) },
 	{ "post_stock_m", NULL, NULL, FIELD(LENGTH, fencing, post_stock) },
 	{ "hole", NULL, NULL, FIELD(OBJECT, fencing, hole), .table = &hole_table },
+	{ "gate_hole", NULL, NULL, FIELD(OBJECT, fencing, gate_hole), .table = &hole_table },
 	{ "panels", NULL, NULL, SAME_ROW, .table = &panel_table },
 	{ NULL, NULL, "Panels whole", FIELD(COUNT, fencing, panels_whole) },
 	{ NULL, NULL, "Panels narrower", FIELD(COUNT, fencing, panel_pieces) },

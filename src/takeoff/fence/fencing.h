@@ -1,8 +1,7 @@
 /* What one fence takes: panels, gates, posts in their holes, concrete and fixings.
  *
- * Runs are lines of post centres. A post within `inset` of the plan's boundary is moved in to
- * that distance, so that nothing stands on the neighbour's ground. Every end, corner, tee and
- * gate has a post, shared by all that meet there, and so has every joint of two panels. */
+ * Runs are lines of post centres (stand.h). Every end, corner, tee and gate has a post, shared by
+ * all that meet there, and so has every joint of two panels. */
 #ifndef TAKEOFF_FENCE_FENCING_H
 #define TAKEOFF_FENCE_FENCING_H
 
@@ -12,22 +11,28 @@
 /* Direction of a leg or a gate from its first post. */
 enum heading { HEADING_RIGHT, HEADING_DOWN, HEADING_LEFT, HEADING_UP };
 
+/* Where along a leg the panels narrower than a section are; the first is at its first end. */
+enum cut_at { CUT_LAST, CUT_FIRST, CUT_ENDS, CUT_MIDDLE };
+
 /* A straight row of panels. Lengths are from centre to centre of posts; a panel is a post
  * narrower. */
 struct fence_leg {
 	struct leg on;        /* the plan's grid points */
 	enum heading heading;
+	enum cut_at cut_at;
 	struct spot from, to; /* of the posts at its ends */
 	nm length;
-	int64_t whole;        /* panels of a full section, from the first end */
-	nm cut[2];            /* those after them, narrower than a section */
+	int64_t whole;        /* panels of a full section */
+	nm cut[2];            /* the narrower ones, in order */
 	int cut_count;
+	bool at_gate[2];      /* it begins, it ends at a post of a gate */
 };
 
 struct fence_gate {
 	struct leg on;
 	enum heading heading;
 	struct spot from, to;
+	int legs_before; /* how many legs come before it along the fence */
 	nm length;  /* centre to centre */
 	nm clear;   /* between the posts, 0 or more */
 	nm leaf;    /* width of a leaf: its share of clear less the gaps */
@@ -50,7 +55,7 @@ struct fence_post {
 	enum post_kind kind;
 };
 
-/* One post's hole; the same for all of a fence. */
+/* One post's hole. */
 struct post_hole {
 	nm across, depth;  /* depth: post in the ground and gravel under it */
 	nm in_ground;      /* of the post */
@@ -65,16 +70,18 @@ struct fencing {
 	const struct fence *fence;
 	const char *name;
 	nm height, section, post;        /* section: centre to centre of its posts */
+	nm gate_post;                    /* the square size of posts at gates; else `post` */
+	int64_t rails;                   /* of a panel */
 	nm length;                       /* of legs and gates, centre to centre */
 	const struct fence_leg *legs;    /* run by run, along each */
 	int leg_count;
 	const struct fence_gate *gates;
 	int gate_count;
-	const struct fence_post *posts;  /* row by row, left to right */
+	const struct fence_post *posts;  /* along the fence, as legs and gates follow each other */
 	int post_count;
 	int64_t of_kind[POST_KINDS];      /* how many posts */
 	nm post_length, post_stock;      /* as needed; as bought */
-	struct post_hole hole;
+	struct post_hole hole, gate_hole;
 	double concrete_bags, gravel;    /* of all holes: bags; m3 */
 	nm panel;                        /* clear width of a whole panel */
 	int64_t panels_whole, panel_pieces; /* put up whole; cut narrower */
@@ -87,6 +94,11 @@ struct fencing {
 	int leaves_count;
 	int64_t brackets, hinges, latches, bolts; /* common practice, no published source */
 };
+
+/* How much more of a leg's end a post of a gate takes than another post; below 0: less. */
+nm fencing_ease(const struct fencing *fencing, bool at_gate);
+/* The hole of a post. */
+const struct post_hole *fencing_hole(const struct fencing *fencing, enum post_kind kind);
 
 extern const struct word post_words[POST_KINDS];
 extern const struct figure_table fencing_table, fence_leg_table, fence_gate_table, fence_post_table;

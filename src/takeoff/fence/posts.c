@@ -4,6 +4,8 @@
 #include "base/sort.h"
 #include "base/stop.h"
 #include "takeoff/fence/fence_values.h"
+#include "takeoff/fence/panels.h"
+#include "takeoff/fence/stand.h"
 
 #include <math.h>
 #include <assert.h>
@@ -19,6 +21,7 @@ struct wanted {
 	struct spot at;
 	int ways;
 	bool of_gate;
+	size_t turn; /* when it is come to along the fence */
 };
 
 struct wants {
@@ -29,7 +32,8 @@ struct wants {
 static void want(struct wants *wants, struct spot at, int ways, bool of_gate)
 {
 	wants->list = memory_grow(wants->list, wants->count, &wants->capacity, sizeof *wants->list);
-	wants->list[wants->count++] = (struct wanted){ at, ways, of_gate };
+	wants->list[wants->count] = (struct wanted){ at, ways, of_gate, wants->count };
+	wants->count++;
 }
 
 static int opposite_way(enum heading heading)
@@ -37,52 +41,83 @@ static int opposite_way(enum heading heading)
 	return WAY((heading + 2) % 4);
 }
 
-/* None where moving in from the boundary leaves no length. */
-static void want_ends(struct wants *wants, struct spot from, struct spot to, enum heading heading,
-	bool of_gate)
+static void want_between(struct wants *wants, const struct fence_leg *leg,
+	const struct fencing *fencing)
 {
-	if (from.x == to.x && from.y == to.y)
-		return;
-	want(wants, from, WAY(heading), of_gate);
-	want(wants, to, opposite_way(heading), of_gate);
+	struct panel_group groups[PANEL_GROUPS_MOST];
+	int count = panels_in_order(leg, fencing->section, groups);
+	int dx = sign(leg->to.x - leg->from.x), dy = sign(leg->to.y - leg->from.y);
+	nm off = fencing_ease(fencing, leg->at_gate[0]);
+
+	for (int i = 0; i < count; i++)
+		for (int64_t j = 1; j <= groups[i].count; j++) {
+			off += groups[i].place;
+			if (i < count - 1 || j < groups[i].count)
+				want(wants, (struct spot){ leg->from.x + dx * off,
+					leg->from.y + dy * off }, WAY(leg->heading) |
+					opposite_way(leg->heading), false);
+		}
 }
 
-static void want_leg(struct wants *wants, const struct fence_leg *leg, nm section)
+/* None where moving in from the boundary leaves no length. */
+static void want_leg(struct wants *wants, const struct fence_leg *leg,
+	const struct fencing *fencing)
 {
-	int64_t panels = leg->whole + leg->cut_count;
-	int dx = sign(leg->to.x - leg->from.x), dy = sign(leg->to.y - leg->from.y);
+	if (leg->length == 0)
+		return;
+	want(wants, leg->from, WAY(leg->heading), false);
+	want_between(wants, leg, fencing);
+	want(wants, leg->to, opposite_way(leg->heading), false);
+}
 
-	want_ends(wants, leg->from, leg->to, leg->heading, false);
-	for (int64_t i = 1; i < panels; i++) {
-		nm off = i <= leg->whole ? i * section : leg->whole * section + leg->cut[0];
+static void want_gate(struct wants *wants, const struct fence_gate *gate)
+{
+	if (gate->length == 0)
+		return;
+	want(wants, gate->from, WAY(gate->heading), true);
+	want(wants, gate->to, opposite_way(gate->heading), true);
+}
 
-		want(wants, (struct spot){ leg->from.x + dx * off, leg->from.y + dy * off },
-			WAY(leg->heading) | opposite_way(leg->heading), false);
+static void want_all(struct wants *wants, const struct fencing *fencing)
+{
+	int gate = 0;
+
+	for (int leg = 0; leg <= fencing->leg_count && !stop_asked(); leg++) {
+		while (gate < fencing->gate_count && fencing->gates[gate].legs_before == leg)
+			want_gate(wants, &fencing->gates[gate++]);
+		if (leg < fencing->leg_count)
+			want_leg(wants, &fencing->legs[leg], fencing);
 	}
 }
 
-static int compare_wanted(const void *a, const void *b)
+static int compare_turns(const void *a, const void *b)
 {
-	const struct wanted *one = a, *other = b;
-	int order = compare(one->at.y, other->at.y);
-
-	return order ? order : compare(one->at.x, other->at.x);
+	return compare((int64_t)((const struct wanted *)a)->turn,
+		(int64_t)((const struct wanted *)b)->turn);
 }
 
+static int compare_spots(const void *a, const void *b)
+{
+	return spot_compare(&((const struct wanted *)a)->at, &((const struct wanted *)b)->at);
+}
+
+/* One for each spot, in the order in which they are come to first. */
 static size_t join_wanted(struct wanted *list, size_t count)
 {
 	size_t joined = 0;
 
 	if (count > 1)
-		sort(list, count, sizeof *list, compare_wanted);
+		sort(list, count, sizeof *list, compare_spots);
 	for (size_t i = 0; i < count && !stop_asked(); i++) {
-		if (joined > 0 && compare_wanted(&list[joined - 1], &list[i]) == 0) {
+		if (joined > 0 && spot_compare(&list[joined - 1].at, &list[i].at) == 0) {
 			list[joined - 1].ways |= list[i].ways;
 			list[joined - 1].of_gate |= list[i].of_gate;
 		} else {
 			list[joined++] = list[i];
 		}
 	}
+	if (joined > 1)
+		sort(list, joined, sizeof *list, compare_turns);
 	return joined;
 }
 
@@ -112,14 +147,9 @@ static enum post_kind kind_of(const struct wanted *wanted)
 void posts_place(struct fencing *fencing, struct arena *arena)
 {
 	struct wants wants = { NULL, 0, 0 };
-	nm section = block_length(&fencing->fence->block, FENCE_SECTION);
 	struct fence_post *posts;
 
-	for (int i = 0; i < fencing->leg_count && !stop_asked(); i++)
-		want_leg(&wants, &fencing->legs[i], section);
-	for (int i = 0; i < fencing->gate_count && !stop_asked(); i++)
-		want_ends(&wants, fencing->gates[i].from, fencing->gates[i].to,
-			fencing->gates[i].heading, true);
+	want_all(&wants, fencing);
 	wants.count = join_wanted(wants.list, wants.count);
 	assert(wants.list || wants.count == 0);
 	posts = arena_new(arena, wants.count, sizeof *posts);
@@ -134,31 +164,36 @@ void posts_place(struct fencing *fencing, struct arena *arena)
 
 /* ---- Holes ----------------------------------------------------------------------------------- */
 
-static struct post_hole dig(const struct block *allow, const struct block *fence)
+static struct post_hole dig(const struct plot *plot, const struct block *fence, nm across, nm post)
 {
-	struct post_hole hole = { .across = fence_derived(allow, fence, FENCE_HOLE),
-		.in_ground = fence_derived(allow, fence, FENCE_DEPTH) };
+	struct post_hole hole = { .across = across,
+		.in_ground = fence_derived(plot, fence, FENCE_DEPTH) };
 	nm gravel = block_length(fence, FENCE_GRAVEL);
-	double radius = metres(hole.across) / 2, post = metres(block_length(fence, FENCE_POST));
+	double radius = metres(across) / 2, square = metres(post) * metres(post);
 	double circle = acos(-1) * radius * radius;
 
 	hole.area = circle;
 	hole.depth = hole.in_ground + gravel;
-	hole.concrete = fmax(0, circle - post * post) * metres(hole.in_ground);
+	hole.concrete = fmax(0, circle - square) * metres(hole.in_ground);
 	hole.gravel = circle * metres(gravel);
 	hole.spoil = circle * metres(hole.depth);
-	hole.bags = hole.concrete / block_amount(allow, ALLOW_CONCRETE_BAG);
+	hole.bags = hole.concrete / block_amount(&plot->details.allow, ALLOW_CONCRETE_BAG);
 	return hole;
 }
 
-void posts_dig(struct fencing *fencing, const struct block *allow)
+void posts_dig(struct fencing *fencing, const struct plot *plot)
 {
 	const struct block *fence = &fencing->fence->block;
-	nm stock = block_length(allow, ALLOW_POST_STOCK);
+	nm stock = block_length(&plot->details.allow, ALLOW_POST_STOCK);
 
-	fencing->hole = dig(allow, fence);
-	fencing->concrete_bags = fencing->post_count * fencing->hole.bags;
-	fencing->gravel = fencing->post_count * fencing->hole.gravel;
+	fencing->hole = dig(plot, fence, fence_derived(plot, fence, FENCE_HOLE), fencing->post);
+	fencing->gate_hole = dig(plot, fence, fence_gate_hole(plot, fence), fencing->gate_post);
+	for (int kind = 0; kind < POST_KINDS; kind++) {
+		const struct post_hole *hole = fencing_hole(fencing, (enum post_kind)kind);
+
+		fencing->concrete_bags += (double)fencing->of_kind[kind] * hole->bags;
+		fencing->gravel += (double)fencing->of_kind[kind] * hole->gravel;
+	}
 	fencing->post_length = block_length(fence, FENCE_HEIGHT) + block_length(fence, FENCE_GAP) +
 		fencing->hole.in_ground;
 	fencing->post_stock = (fencing->post_length + stock - 1) / stock * stock;
