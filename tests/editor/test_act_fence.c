@@ -141,15 +141,15 @@ START_TEST(with_no_more_than_one_side_that_will_do_nothing_is_asked)
 	desk_says(b, "gate set, 2 ft");
 	b->editor.cursor = (struct place){ 6, 0 }; /* the corner: fence above and at the right */
 	desk_type(b, "`");
-	ck_assert_str_eq(b->offered, "Top: 1 ft\nRight: 1 ft\n");
-	fence_is(fence_at(b, 0), "0,0 7,0 7,5", "1,0 3,0; 7,0 7,1");
+	ck_assert_str_eq(b->offered, "Top: 4 ft\nRight: 4 ft\n");
+	fence_is(fence_at(b, 0), "0,0 7,0 7,5", "1,0 3,0; 7,0 7,4");
 	b->editor.cursor = (struct place){ 2, 0 };
 	desk_type(b, "`");
 	desk_says(b, "1 gate taken out");
-	fence_is(fence_at(b, 0), "0,0 7,0 7,5", "7,0 7,1");
+	fence_is(fence_at(b, 0), "0,0 7,0 7,5", "7,0 7,4");
 	desk_type(b, "`");
 	desk_says(b, "1 ft lifted");
-	fence_is(fence_at(b, 0), "0,0 2,0; 3,0 7,0 7,5", "7,0 7,1");
+	fence_is(fence_at(b, 0), "0,0 2,0; 3,0 7,0 7,5", "7,0 7,4");
 	desk_free(b);
 }
 END_TEST
@@ -244,6 +244,7 @@ START_TEST(the_mirror_holds_for_fences_and_gates)
 	desk_type(b, "`");
 	fence_is(fence_at(b, 0), "0,0 3,0; 4,0 7,0; 0,5 3,5; 4,5 7,5", "");
 	desk_says(b, "Fence: 12 ft laid");
+	peg(b, (struct place){ 2, 0 }, (struct place){ 2, 0 });
 	desk_type(b, "`");
 	fence_is(fence_at(b, 0), "0,0 3,0; 4,0 7,0; 0,5 3,5; 4,5 7,5",
 		"2,0 3,0; 4,0 5,0; 2,5 3,5; 4,5 5,5");

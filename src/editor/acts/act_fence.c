@@ -1,8 +1,10 @@
 #include "base/memory.h"
 #include "plot/edit/fence_lay.h"
 #include "editor/acts/act_groups.h"
+#include "editor/acts/gate_offer.h"
 #include "editor/acts/shared.h"
 #include "editor/sheets/fence_sheet.h"
+#include "prices/in_force.h"
 
 /* ---- Along what ----------------------------------------------------------------------------- */
 
@@ -168,6 +170,20 @@ static bool is_possible(const struct editor *editor, const struct fence_work *wo
 	return false;
 }
 
+/* The gate to offer at the side of a cell; where something is pegged or marked, all of its side. */
+static struct leg gate_meant(struct editor *editor, struct leg side)
+{
+	struct plot plot;
+
+	if (editor->is_marked || editor->is_pegged)
+		return side;
+	plot = plot_in_force(&editor->words, editor->plot, editor->has_book ? &editor->book : NULL);
+	for (size_t i = 0; i < plot.details.fence_count; i++)
+		if (covered_fits(&plot.details.fences[i], side))
+			return gate_offer(&plot, &plot.details.fences[i], side);
+	return side;
+}
+
 /* Asks along which side; where only one will do there is no question. False, having said why, where
  * none does; or where the question was left. */
 static bool along_ask(struct editor *editor, const struct fence_work *work, struct along *chosen)
@@ -185,6 +201,8 @@ static bool along_ask(struct editor *editor, const struct fence_work *work, stru
 
 		if (!is_possible(editor, work, place, &here))
 			continue;
+		if (work->is_setting)
+			here.legs[0] = gate_meant(editor, here.legs[0]);
 		answers[question.count] = names[place];
 		for (int i = 0; i < here.count; i++)
 			sides += leg_length(here.legs[i]);
