@@ -87,6 +87,34 @@ START_TEST(a_post_off_a_corner_of_a_bed_is_round)
 }
 END_TEST
 
+/* A hole of 10 in about 25,24 in, the base's corner at 28,28: 3 and 4 in off, just the 5 in. Of the
+ * other posts, 2 ft apart, three meet the base; the next is 5 and 4 in off. */
+START_TEST(a_hole_may_touch_the_corner_of_the_base)
+{
+	bed();
+	fences_run(&garden.plot, "0,2 12,2");
+	fences_set(&garden.plot, FENCE_INSET, "1 in");
+	fences_set(&garden.plot, FENCE_SECTION, "2 ft");
+	fences_set(&garden.plot, FENCE_HOLE, "10 in");
+	plot_set(&garden.plot, 'b', BED_REACH, "8 in");
+	ck_assert_int_eq(count(), 3);
+	ck_assert_int_eq(garden_snag(&garden, SNAG_HOLE_WALL, 0)->cell.x, 4);
+}
+END_TEST
+
+START_TEST(between_two_beds_the_first_is_told)
+{
+	garden_rows(&garden, (const char *const[]){ "bbbbbb....", "bbbbbb....", "bbbbbb....",
+		"bbbbbb....", "bbbbbb....", "cccccc....", "cccccc....", "cccccc....", "cccccc....",
+		"cccccc....", NULL });
+	fences_run(&garden.plot, "3,5 3,7");
+	ck_assert_int_eq(count(), 2);
+	ck_assert_int_eq(garden_snag(&garden, SNAG_HOLE_WALL, 0)->region, 0);
+	ck_assert_int_eq(garden_snag(&garden, SNAG_HOLE_WALL, 1)->region, 1);
+	ck_assert_int_eq(garden_snag(&garden, SNAG_HOLE_WALL, 1)->kind, 1);
+}
+END_TEST
+
 /* The hole of a post 5 1/2 in square is 16 1/2 in across: 12 less 8 1/4 in are 3 3/4. */
 START_TEST(the_wider_hole_of_a_post_of_a_gate_counts)
 {
@@ -156,6 +184,21 @@ START_TEST(along_a_bed_at_ground_level_a_post_is_no_snag_within_it_one)
 }
 END_TEST
 
+/* Half of it is on the neighbour's ground. */
+START_TEST(just_on_the_boundary_a_post_is_not_within_a_bed)
+{
+	garden_rectangle(&garden, 'b', 8, 8);
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	fences_run(&garden.plot, "0,2 0,6");
+	fences_run(&garden.plot, "2,0 6,0");
+	fences_run(&garden.plot, "2,8 6,8");
+	fences_run(&garden.plot, "8,2 8,6");
+	ck_assert_int_eq(count(), 8);
+	fences_set(&garden.plot, FENCE_INSET, "0 in");
+	ck_assert_int_eq(count(), 0);
+}
+END_TEST
+
 /* ---- Laws ------------------------------------------------------------------------------------ */
 
 static double off(nm at, nm low, nm high)
@@ -197,6 +240,7 @@ static bool is_in_bed(struct spot at)
 START_TEST(a_hole_is_told_just_where_it_meets_a_wall_or_is_in_a_bed)
 {
 	static const char *const cells[] = { "1 ft", "5 in", "3 ft" };
+	static const char *const reaches[] = { "6 in", "1 in", "8 in", "11 1/4 in" };
 	struct random random = { 29 };
 	int walls = 0, beds = 0, none = 0;
 
@@ -208,6 +252,8 @@ START_TEST(a_hole_is_told_just_where_it_meets_a_wall_or_is_in_a_bed)
 		garden.arena = ARENA_EMPTY;
 		plot_set(&garden.plot, 0, HEAD_CELL, cells[random_below(&random, 3)]);
 		fences_at_random(&garden.plot, &random);
+		plot_set(&garden.plot, 'b', BED_BLOCK, "8 in x 4 in x 4 in");
+		plot_set(&garden.plot, 'b', BED_REACH, reaches[random_below(&random, 4)]);
 		if (random_below(&random, 2))
 			fences_set(&garden.plot, FENCE_GATE_POST, "10 in");
 		garden_count(&garden);
@@ -246,6 +292,8 @@ Suite *test_suite(void)
 		sizeof sides / sizeof *sides);
 	tcase_add_loop_test(walls, a_post_off_a_corner_of_a_bed_is_round, 0,
 		sizeof corners / sizeof *corners);
+	tcase_add_test(walls, a_hole_may_touch_the_corner_of_the_base);
+	tcase_add_test(walls, between_two_beds_the_first_is_told);
 	tcase_add_test(walls, the_wider_hole_of_a_post_of_a_gate_counts);
 	tcase_add_test(walls, on_the_boundary_a_post_meets_a_bed_that_is_there);
 	tcase_add_test(walls, in_a_path_beside_the_bed_there_is_no_base_of_the_wall);
@@ -253,6 +301,7 @@ Suite *test_suite(void)
 	tcase_add_checked_fixture(beds, NULL, teardown);
 	tcase_add_test(beds, a_post_within_a_bed_is_told);
 	tcase_add_test(beds, along_a_bed_at_ground_level_a_post_is_no_snag_within_it_one);
+	tcase_add_test(beds, just_on_the_boundary_a_post_is_not_within_a_bed);
 	tcase_add_test(beds, a_hole_is_told_just_where_it_meets_a_wall_or_is_in_a_bed);
 	return suite;
 }

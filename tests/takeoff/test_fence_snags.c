@@ -202,6 +202,8 @@ START_TEST(one_gate_anywhere_in_the_path_will_do)
 	run("1,2 11,2");
 	gate("7,2 10,2");
 	ck_assert_int_eq(count(SNAG_FENCE_PATH), 0);
+	gate("1,2 5,2");
+	ck_assert_int_eq(count(SNAG_FENCE_PATH), 0);
 }
 END_TEST
 
@@ -224,6 +226,19 @@ START_TEST(a_gate_in_another_path_will_not)
 	snag_is(SNAG_FENCE_PATH, 0, 1, 0,
 		"The fence stands across the path for 3 ft and has no gate there.");
 	snag_is(SNAG_FENCE_PATH, 1, 9, 0,
+		"The fence stands across the path for 3 ft and has no gate there.");
+}
+END_TEST
+
+/* Told from right to left, the gates in the outer two. */
+START_TEST(gates_may_be_in_any_order)
+{
+	garden_rows(&garden, (const char *const[]){ ".ppp.ppp.ppp.", ".ppp.ppp.ppp.", NULL });
+	run("13,1 0,1");
+	gate("13,1 9,1");
+	gate("4,1 0,1");
+	ck_assert_int_eq(count(SNAG_FENCE_PATH), 1);
+	snag_is(SNAG_FENCE_PATH, 0, 5, 0,
 		"The fence stands across the path for 3 ft and has no gate there.");
 }
 END_TEST
@@ -344,6 +359,7 @@ Suite *test_suite(void)
 	tcase_add_test(paths, one_gate_anywhere_in_the_path_will_do);
 	tcase_add_test(paths, a_gate_just_beside_the_path_will_not);
 	tcase_add_test(paths, a_gate_in_another_path_will_not);
+	tcase_add_test(paths, gates_may_be_in_any_order);
 	tcase_add_test(paths, a_fence_beside_a_path_is_no_snag);
 	tcase_add_test(paths,
 		a_crossing_is_one_where_runs_go_straight_on_and_two_round_a_corner);

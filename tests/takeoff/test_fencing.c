@@ -150,6 +150,20 @@ START_TEST(a_gate_just_four_feet_clear_has_one_leaf)
 }
 END_TEST
 
+/* The boundary moves both its posts to one spot: there is none, and none to make way for. */
+START_TEST(a_gate_that_shrinks_to_a_point_takes_nothing_of_the_leg_beside_it)
+{
+	ground(60, 60);
+	plot_set(&garden.plot, 0, HEAD_CELL, "3 in");
+	run("0,30 40,30");
+	gate("0,30 1,30");
+	set(FENCE_GATE_POST, "5 1/2 in");
+	ck_assert_int_eq(only_fence()->gates[0].length, 0);
+	ck_assert(!only_fence()->legs[0].at_gate[0]);
+	ck_assert_int_eq(only_fence()->of_kind[POST_GATE], 0);
+}
+END_TEST
+
 /* ---- Laws ------------------------------------------------------------------------------------ */
 
 static void randomize(struct random *random)
@@ -599,6 +613,8 @@ Suite *test_suite(void)
 	tcase_add_loop_test(ground_case,
 		a_gate_is_clear_between_its_posts_and_has_two_leaves_over_four_feet, 0,
 		sizeof gates / sizeof *gates);
+	tcase_add_test(ground_case,
+		a_gate_that_shrinks_to_a_point_takes_nothing_of_the_leg_beside_it);
 	tcase_add_test(ground_case, a_gate_just_four_feet_clear_has_one_leaf);
 
 	tcase_add_checked_fixture(laws, NULL, teardown);

@@ -251,6 +251,9 @@ START_TEST(posts_of_gates_of_another_size_have_holes_of_their_own_as_deep)
 	ck_assert_double_eq_tol(fencing->concrete_bags, 2 * ((wide - 30.25) + (usual - 12.25)) *
 		24 / 1728 / 0.6, EXACT);
 	ck_assert_double_eq_tol(fencing->gravel / CUBIC_FOOT, 2 * (wide + usual) * 6 / 1728, EXACT);
+	ck_assert_int_eq(garden.takeoff.earthwork.count, 1);
+	ck_assert_double_eq_tol(garden.takeoff.earthwork.rows[0].area / SQUARE_FOOT,
+		2 * (wide + usual) / 144, EXACT);
 }
 END_TEST
 
