@@ -108,6 +108,8 @@ START_TEST(between_two_beds_the_first_is_told)
 		"bbbbbb....", "bbbbbb....", "cccccc....", "cccccc....", "cccccc....", "cccccc....",
 		"cccccc....", NULL });
 	fences_run(&garden.plot, "3,5 3,7");
+	plot_set(&garden.plot, 'b', BED_REACH, "0 in");
+	plot_set(&garden.plot, 'c', BED_REACH, "0 in");
 	ck_assert_int_eq(count(), 2);
 	ck_assert_int_eq(garden_snag(&garden, SNAG_HOLE_WALL, 0)->region, 0);
 	ck_assert_int_eq(garden_snag(&garden, SNAG_HOLE_WALL, 1)->region, 1);
