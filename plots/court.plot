@@ -6,7 +6,7 @@ cell 1 ft
 mirror left-right
 
 bed b "Raised bed"
-  block 1 ft x 4 in x 4 in
+  block 1 ft x 8 in x 4 in
   courses 4
   mix topsoil 5, compost 4, sharp-sand 1
 path p "Crushed stone"
@@ -14,16 +14,19 @@ lawn l "Turf"
 fixture S "Sundial"
   height 4 ft
 
-ground 14 x 8
-  ..............
-  .bbbbbppbbbbb.
-  .bbbbbppbbbbb.
-  .bbbbbppbbbbb.
-  .ppppppppppp..
-  .lllllSSlllll.
-  .lllllSSlllll.
-  ..............
+ground 16 x 11
+  ................
+  ..bbbbppppbbbb..
+  ..bbbbppppbbbb..
+  ..bbbbppppbbbb..
+  ..bbbbppppbbbb..
+  .pppppppppppppp.
+  .pppppppppppppp.
+  .ppppppppppppp..
+  .llllllSSllllll.
+  .llllllSSllllll.
+  ................
 
 fence "Pickets"
-  run 0,0 0,8 14,8 14,0
-  gate 6,8 8,8
+  run 0,0 0,11 16,11 16,0
+  gate 6,11 10,11

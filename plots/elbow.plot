@@ -17,14 +17,19 @@ path p "Crushed stone"
   base 100 mm
   surface 40 mm
 
-ground 12 x 10
-  ............
-  .pppppppppp.
-  .pbbbbbbbbp.
-  .pbbbbbbbbp.
-  .pbbbbbbbbp.
-  .pbbbbbpppp.
-  .pbbbbbpppp.
-  .pbbbbbpppp.
-  .pppppppppp.
-  ............
+ground 17 x 15
+  .................
+  .ppppppppppppppp.
+  .ppppppppppppppp.
+  .ppppppppppppppp.
+  .pppbbbbbbbbbppp.
+  .pppbbbbbbbbbppp.
+  .pppbbbbbbbbbppp.
+  .pppbbbppppppppp.
+  .pppbbbppppppppp.
+  .pppbbbppppppppp.
+  .pppbbbppppppppp.
+  .ppppppppppppppp.
+  .ppppppppppppppp.
+  .ppppppppppppppp.
+  .................

@@ -29,29 +29,31 @@ lawn l "Sown grass"
 fixture U "Urn"
   height 1200 mm
 
-ground 16 x 16
-  ................
-  .hhpppppppppppp.
-  .hhpppppppppppp.
-  .pprrrrrrrrrrpp.
-  .pprrrrrrrrrrpp.
-  .pprrrrrrrrrrpp.
-  .pprrrllllrrrpp.
-  .pprrrlUUlrrrpp.
-  .pprrrlUUlrrrpp.
-  .pprrrllllrrrpp.
-  .pprrrrrrrrrrpp.
-  .pprrrrrrrrrrpp.
-  .pprrrrrrrrrrpp.
-  .pppppppppppphh.
-  .pppppppppppphh.
-  ................
+ground 18 x 18
+  .......pppp.......
+  .hhllllppppllllll.
+  .hhllllppppllllll.
+  .llppppppppppppll.
+  .llppppppppppppll.
+  .llppppppppppppll.
+  .llppprrrrrrpppll.
+  .llppprrrrrrpppll.
+  .llppprrUUrrpppll.
+  .llppprrUUrrpppll.
+  .llppprrrrrrpppll.
+  .llppprrrrrrpppll.
+  .llppppppppppppll.
+  .llppppppppppppll.
+  .llppppppppppppll.
+  .llllllppppllllhh.
+  .llllllppppllllhh.
+  .......pppp.......
 
 fence "Hurdles"
   note "Sections as the coppice sells them."
   height 900 mm
   section 1800 mm
   post 80 mm
-  run 0,0 16,0 16,16 0,16 0,0
-  gate 6,0 9,0
-  gate 7,16 10,16
+  run 0,0 18,0 18,18 0,18 0,0
+  gate 7,0 11,0
+  gate 7,18 11,18

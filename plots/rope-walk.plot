@@ -13,6 +13,7 @@ bed b "Rose bed"
   block 16 in x 8 in x 6 in
   courses 3
   cap 16 in x 8 in x 2 in
+  embed 4 in
 path p "Crushed stone"
   base 4 in
   surface 1 1/2 in
@@ -20,24 +21,40 @@ lawn l "Turf border"
 fixture B "Bird bath"
   height 3 ft
 
-ground 30 x 20
-  ..............................
-  .pppppppppppppppppppppppppppp.
-  .plllllllllllpppplllllllllllp.
-  .plbbbbbbbbblpppplbbbbbbbbblp.
-  .plbbbbbbbbblpppplbbbbbbbbblp.
-  .plbbbbbbbbblpppplbbbbbbbbblp.
-  .plbbbbblllllpppplllllbbbbblp.
-  .plbbbbblllllpppplllllbbbbblp.
-  .plllllllllllpppplllllllllllp.
-  .pppppppppppppBBppppppppppppp.
-  .pppppppppppppBBppppppppppppp.
-  .plllllllllllpppplllllllllllp.
-  .plbbbbblllllpppplllllbbbbblp.
-  .plbbbbblllllpppplllllbbbbblp.
-  .plbbbbbbbbblpppplbbbbbbbbblp.
-  .plbbbbbbbbblpppplbbbbbbbbblp.
-  .plbbbbbbbbblpppplbbbbbbbbblp.
-  .plllllllllllpppplllllllllllp.
-  .pppppppppppppppppppppppppppp.
-  ..............................
+ground 40 x 36
+  ........................................
+  .pppppppppppppppppppppppppppppppppppppp.
+  .pppppppppppppppppppppppppppppppppppppp.
+  .pppppppppppppppppppppppppppppppppppppp.
+  .pppllllllllllllllppppllllllllllllllppp.
+  .pppllllllllllllllppppllllllllllllllppp.
+  .pppllbbbbbbbbbbllppppllbbbbbbbbbbllppp.
+  .pppllbbbbbbbbbbllppppllbbbbbbbbbbllppp.
+  .pppllbbbbbbbbbbllppppllbbbbbbbbbbllppp.
+  .pppllbbbbbbbbbbllppppllbbbbbbbbbbllppp.
+  .pppllbbblllllllllpppplllllllllbbbllppp.
+  .pppllbbblllllllllpppplllllllllbbbllppp.
+  .pppllbbblllllllllpppplllllllllbbbllppp.
+  .pppllbbblllllllllpppplllllllllbbbllppp.
+  .pppllllllllllllppppppppllllllllllllppp.
+  .pppllllllllllllppppppppllllllllllllppp.
+  .pppppppppppppppppppppppppppppppppppppp.
+  .ppppppppppppppppppBBpppppppppppppppppp.
+  .ppppppppppppppppppBBpppppppppppppppppp.
+  .pppppppppppppppppppppppppppppppppppppp.
+  .pppllllllllllllppppppppllllllllllllppp.
+  .pppllllllllllllppppppppllllllllllllppp.
+  .pppllbbblllllllllpppplllllllllbbbllppp.
+  .pppllbbblllllllllpppplllllllllbbbllppp.
+  .pppllbbblllllllllpppplllllllllbbbllppp.
+  .pppllbbblllllllllpppplllllllllbbbllppp.
+  .pppllbbbbbbbbbbllppppllbbbbbbbbbbllppp.
+  .pppllbbbbbbbbbbllppppllbbbbbbbbbbllppp.
+  .pppllbbbbbbbbbbllppppllbbbbbbbbbbllppp.
+  .pppllbbbbbbbbbbllppppllbbbbbbbbbbllppp.
+  .pppllllllllllllllppppllllllllllllllppp.
+  .pppllllllllllllllppppllllllllllllllppp.
+  .pppppppppppppppppppppppppppppppppppppp.
+  .pppppppppppppppppppppppppppppppppppppp.
+  .pppppppppppppppppppppppppppppppppppppp.
+  ........................................

@@ -1,6 +1,6 @@
 parterre-plot 1
-title "Everything that can go wrong with walls and fill"
-note "Invented scenario: each bed shows a snag."
+title "Everything that can go wrong"
+note "Invented scenario: each bed, path, lawn and fixture shows a snag."
 units imperial
 cell 1 ft
 mirror left-right
@@ -20,9 +20,15 @@ bed e "Thin inside"
   block 1 ft x 6 in x 6 in
 bed f "Step too short for its block"
   block 4 ft x 6 in x 6 in
+bed g "Round a path nobody gets to"
+bed h "Deeper than two arms reach"
 path p "Crushed stone"
+lawn l "Too narrow to mow"
+fixture T "Pillar, over three times as high as wide"
+  height 8 ft
+fixture U "Urn, to which no path leads"
 
-ground 24 x 14
+ground 24 x 29
   ........................
   .aaaaaaaaaa..bbbbbbbbbb.
   .............bbbbbbbbbb.
@@ -36,4 +42,19 @@ ground 24 x 14
   .ffffff...p...eee.......
   .ffffff...p...eeeeee....
   .ffffff...p......eee....
+  ........................
+  ........................
+  .pp.l..gggggggggg..l.pp.
+  .pp.l..gggggggggg..l.pp.
+  .pp.l..gggppppggg..l.pp.
+  .pp.U..gggppppggg..U.pp.
+  .ppT...gggppppggg...Tpp.
+  .......gggggggggg.......
+  .......gggggggggg.......
+  ........................
+  .pppp..hhhhhhhhhh..pppp.
+  .pppp..hhhhhhhhhh..pppp.
+  .pppp..hhhhhhhhhh..pppp.
+  .......hhhhhhhhhh.......
+  .......hhhhhhhhhh.......
   ........................

@@ -24,6 +24,13 @@ static inline nm nm_most(nm a, nm b)
 	return a > b ? a : b;
 }
 
+/* A length so many times, in millionths: exact but for what is below a nanometre. The result must
+ * fit. */
+static inline nm nm_times(nm length, int64_t millionths)
+{
+	return length / 1000000 * millionths + length % 1000000 * millionths / 1000000;
+}
+
 /* at, or the nearer of the two limits where it is outside them. */
 static inline int held(int64_t at, int lowest, int highest)
 {

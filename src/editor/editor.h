@@ -7,7 +7,7 @@
 #include "plot/edit/lay.h"
 #include "plot/history/store.h"
 #include "editor/ask/ask.h"
-#include "editor/fence_map.h"
+#include "survey/fence_map.h"
 #include "report/panel/pages.h"
 #include "report/words/words.h"
 #include "editor/view.h"

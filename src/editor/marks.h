@@ -24,7 +24,7 @@ enum { PEGS_MOST = 4 };
 
 /* The peg, or the corners of what is marked; returns how many. */
 int mark_pegs(const struct editor *editor, struct place pegs[PEGS_MOST]);
-/* Of sides as in editor/fence_map.h: a gate before fence. */
+/* Of sides as in survey/fence_map.h: a gate before fence. */
 enum mark mark_fence(int sides);
 /* Of a cell inside the plan; the editor is drawn (editor_draw). */
 enum mark mark_at(const struct editor *editor, const struct mirror *mirror, int x, int y);

@@ -94,6 +94,10 @@ struct attribute_row {
 	bool required;
 };
 
+/* The sheets as they are listed: "Allowed for: walls and soil", "The plot itself". */
+extern const char *const allow_sheet_titles[ALLOW_SHEETS];
+#define HEAD_SHEET_TITLE "The plot itself"
+
 const struct attribute_row *attribute_row(enum attribute a);
 /* The default in a plot of these units; unset where there is none, or it is derived. */
 const struct value *attribute_preset(enum attribute a, enum units units);

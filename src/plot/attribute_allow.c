@@ -4,6 +4,17 @@
 static const char *const subsoil_words[] = { "loam", "clay", "sand", NULL };
 static const char *const tamper_words[] = { "plate", "hand", NULL };
 
+const char *const allow_sheet_titles[ALLOW_SHEETS] = {
+	[SHEET_WALLS] = "Allowed for: walls and soil",
+	[SHEET_GROUND] = "Allowed for: ground and digging",
+	[SHEET_STONE] = "Allowed for: stone and lawn",
+	[SHEET_HAULING] = "Allowed for: weights and hauling",
+	[SHEET_FABRIC] = "Allowed for: fabric and edging",
+	[SHEET_POSTS] = "Allowed for: fence posts",
+	[SHEET_CREW] = "Allowed for: people and hours",
+	[SHEET_SNAGS] = "Allowed for: snags",
+};
+
 #define AT(name) [ALLOW_##name - ALLOW_KERF]
 /* A length that a snag is measured against. */
 #define LIMIT LENGTH(0, METRES(10))
@@ -146,13 +157,13 @@ static const struct attribute_row rows[] = {
 	AT(PATH_CLEAR) = { "path-clear", "Path, clear width", LIMIT, IS_LENGTH(INCHES(36)),
 		.source = "U.S. Department of Justice, 2010 ADA Standards for Accessible Design, "
 			"403.5.1",
-		.metric = IS_LENGTH(MM(900)), .sheet = SHEET_SNAGS, .subject = SUBJECT_NONE },
+		.metric = IS_LENGTH(MM(900)), .sheet = SHEET_SNAGS, .subject = SUBJECT_STONE },
 	AT(BARROW_CLEAR) = { "barrow-clear", "Way of a barrow", LIMIT, IS_LENGTH(INCHES(24)),
-		.metric = IS_LENGTH(MM(600)), .sheet = SHEET_SNAGS, .subject = SUBJECT_NONE },
+		.metric = IS_LENGTH(MM(600)), .sheet = SHEET_SNAGS, .subject = SUBJECT_STONE },
 	AT(ARM) = { "arm", "Reach into a bed", LIMIT, IS_LENGTH(INCHES(24)),
-		.metric = IS_LENGTH(MM(600)), .sheet = SHEET_SNAGS, .subject = SUBJECT_NONE },
+		.metric = IS_LENGTH(MM(600)), .sheet = SHEET_SNAGS },
 	AT(LAWN_CLEAR) = { "lawn-clear", "Lawn, width to mow", LIMIT, IS_LENGTH(INCHES(24)),
-		.metric = IS_LENGTH(MM(600)), .sheet = SHEET_SNAGS, .subject = SUBJECT_NONE },
+		.metric = IS_LENGTH(MM(600)), .sheet = SHEET_SNAGS, .subject = SUBJECT_LAWN },
 	AT(LAWN_SOIL) = { "lawn-soil", "Lawn, least soil", LIMIT, IS_LENGTH(INCHES(2)),
 		.metric = IS_LENGTH(MM(50)), .sheet = SHEET_SNAGS, .subject = SUBJECT_LAWN },
 	AT(SOIL_LEAST) = { "soil-least", "Bed, least soil", LIMIT, IS_LENGTH(INCHES(8)),
@@ -165,13 +176,11 @@ static const struct attribute_row rows[] = {
 		.source = "International Code Council, International Residential Code, 2021, R105.2",
 		.metric = IS_LENGTH(MM(1200)), .sheet = SHEET_SNAGS },
 	AT(SLENDER) = { "slender", "Wall's height over depth", DECIMAL(MILLION / 2, 20 * MILLION),
-		IS_NUMBER(MILLION * 5 / 2), .sheet = SHEET_SNAGS, .subject = SUBJECT_NONE },
+		IS_NUMBER(MILLION * 5 / 2), .sheet = SHEET_SNAGS },
 	AT(SLENDER_LONG) = { "slender-long", "The same, long or clay",
-		DECIMAL(MILLION / 2, 20 * MILLION), IS_NUMBER(MILLION * 2), .sheet = SHEET_SNAGS,
-		.subject = SUBJECT_NONE },
+		DECIMAL(MILLION / 2, 20 * MILLION), IS_NUMBER(MILLION * 2), .sheet = SHEET_SNAGS },
 	AT(FIXTURE_SLENDER) = { "fixture-slender", "Fixture's height over width",
-		DECIMAL(MILLION / 2, 20 * MILLION), IS_NUMBER(MILLION * 3), .sheet = SHEET_SNAGS,
-		.subject = SUBJECT_NONE },
+		DECIMAL(MILLION / 2, 20 * MILLION), IS_NUMBER(MILLION * 3), .sheet = SHEET_SNAGS },
 	AT(GATE_CLEAR) = { "gate-clear", "Gate, clear width", LIMIT, IS_LENGTH(INCHES(36)),
 		.source = "U.S. Department of Justice, 2010 ADA Standards for Accessible Design, "
 			"403.5.1",

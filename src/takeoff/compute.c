@@ -2,6 +2,8 @@
 #include "base/stop.h"
 #include "prices/in_force.h"
 #include "takeoff/fence/fence_holes.h"
+#include "takeoff/ground/slender.h"
+#include "takeoff/walks/walks.h"
 
 #include <string.h>
 
@@ -26,6 +28,7 @@ static void build_compute(struct takeoff *t, const struct basis *basis)
 	walls_lay(&t->walls, basis);
 	if (!stop_asked())
 		cutting_plan(&t->cuttings, basis, &t->walls);
+	slender_check(basis, &t->walls, &t->embeds);
 	fences_compute(&t->fences, basis);
 }
 
@@ -99,6 +102,7 @@ bool takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot
 	t->complete = t->walls.not_laid_count == 0 && t->walls.caps_not_laid == 0;
 	costs_compute(&t->costs, &t->items, book, t->complete);
 	work_plan(&t->work, t, arena);
+	walks_check(&basis);
 	snag_mirror(&t->snags, plot);
 	snag_sort(&t->snags);
 	return !stop_asked();

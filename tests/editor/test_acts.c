@@ -699,7 +699,7 @@ START_TEST(a_takeoff_that_is_written_tells_of_its_snags)
 	static const struct {
 		const char *row, *keys, *says;
 	} rows[] = {
-		{ "pp..", "", "" }, { "p...", "|", "1 snag" }, { "pp..", "|", "2 snags" },
+		{ "....", "", "" }, { "S...", "", "1 snag" }, { "S...", "|", "2 snags" },
 		{ "b...", "", "incomplete" },
 	};
 

@@ -105,7 +105,7 @@ static const char *sheet_of(enum attribute a)
 {
 	for (int i = 0; i < ALLOW_SHEETS; i++)
 		if (a >= allow_sheet_part(i).first && a <= allow_sheet_part(i).last)
-			return allow_sheet_title(i);
+			return allow_sheet_titles[i];
 	return sheet_names[attribute_block(a)];
 }
 
@@ -378,7 +378,7 @@ START_TEST(what_nobody_touched_stays_as_it_is)
 		desk_take(&desk, &plot);
 		check_taken_as_it_came(&desk, "The plot itself");
 		for (int i = 0; i < ALLOW_SHEETS; i++)
-			check_taken_as_it_came(&desk, allow_sheet_title(i));
+			check_taken_as_it_came(&desk, allow_sheet_titles[i]);
 		for (size_t i = 0; i < details->legend_count; i++)
 			check_taken_as_it_came(&desk,
 				(const char[]){ details->legend[i].letter, ' ', '\0' });
@@ -652,7 +652,7 @@ START_TEST(sheets_of_what_is_allowed_for_share_out_all_of_it)
 		ck_assert_int_eq(part.has_notes, i == 0);
 		ck_assert_int_eq(block_fields(&allow, &part),
 			(int)(part.last - part.first) + 1 + (i == 0)); /* one to add a note */
-		ck_assert_uint_lt(strlen(allow_sheet_title(i)), 44);
+		ck_assert_uint_lt(strlen(allow_sheet_titles[i]), 44);
 		next = (int)part.last + 1;
 	}
 	ck_assert_int_eq(next - 1, block_last(BLOCK_ALLOW));

@@ -31,10 +31,10 @@ static const char plot_words[] =
 	"  bbbbbbbbb.ppppqqqlllllmmmmmdddd.eee\n"
 	"  bbbbbbbbb.ppppSSqlllllmmmmmdddd.eee\n"
 	"  ..........ppppSSqlllllmmmmm........\n"
-	"  cccccccl..ppppqqqlllllmmmmm........\n"
-	"  ccccccc...ppppqqqlllllmmmmm........\n"
-	"  ccccccc...ppppqqqlllllmmmmm........\n"
-	"  ccccccc...ppppqqqlllllmmmmm........\n"
+	"  ccccccl...ppppqqqlllllmmmmm........\n"
+	"  cccccc....ppppqqqlllllmmmmm........\n"
+	"  cccccc....ppppqqqlllllmmmmm........\n"
+	"  cccccc....ppppqqqlllllmmmmm........\n"
 	"  ..........ppppqqqlllllmmmmm........\n"
 	"  ..........ppppqqqlllllmmmmm........\n"
 	"fence \"Pickets\"\n"
@@ -49,6 +49,7 @@ static const struct { char letter; enum attribute attribute; const char *value; 
 	{ 'c', BED_INSIDE, "base" }, { 'd', BED_BUILD, "level" }, { 'e', BED_BUILD, "level" },
 	{ 'e', BED_REPLACE, "yes" }, { 'q', PATH_STONE, "clean" }, { 'm', LAWN_COVER, "seed" },
 	{ 0, ALLOW_TOPSOIL, "1 1/2 in" }, { 0, ALLOW_FABRIC_LENGTH, "20 ft" },
+	{ 'S', FIXTURE_HEIGHT, "5 ft" },
 };
 
 static const char book_words[] =
@@ -73,6 +74,9 @@ static const struct { enum attribute attribute; const char *value; } usual[] = {
 	{ ALLOW_SOIL_LEAST, "3 ft" }, { ALLOW_FLOOR_STONE, "1 %" }, { ALLOW_LAWN_SOIL, "1 ft" },
 	{ ALLOW_WALL_FOOTING, "30 in" },
 	{ ALLOW_GATE_CLEAR, "4 ft" }, { ALLOW_FENCE_HIGH, "30 in" },
+	{ FIXTURE_HEIGHT, "10 ft" },
+	{ ALLOW_PATH_CLEAR, "10 ft" }, { ALLOW_LAWN_CLEAR, "12 ft" },
+	{ ALLOW_SLENDER_LONG, "1.5" }, { ALLOW_FIXTURE_SLENDER, "2" },
 };
 
 static struct garden garden;

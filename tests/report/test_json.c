@@ -212,8 +212,9 @@ START_TEST(a_snag_names_loop_and_side_only_where_a_side_is_meant)
 	for (int i = 0; i < rows("snags"); i++) {
 		const struct snag *snag = &garden.takeoff.snags.list[i];
 
-		keys_are(row("snags", i), snag->side < 0 ? "code region cell text" :
-			"code region cell loop side text");
+		keys_are(row("snags", i), snag->side < 0 ?
+			"code region cell text source cure" :
+			"code region cell loop side text source cure");
 		with += snag->side >= 0;
 		without += snag->side < 0;
 	}
@@ -552,6 +553,33 @@ START_TEST(snags_are_those_of_the_takeoff_and_none_is_left_out)
 }
 END_TEST
 
+/* The snag of that code that stands first. */
+static const cJSON *snag_row(const char *code)
+{
+	int i = 0;
+
+	while (strcmp(string(row("snags", i), "code"), code) != 0)
+		i++;
+	return row("snags", i);
+}
+
+START_TEST(a_snag_names_its_source_and_the_sheet_and_attributes_that_would_cure_it)
+{
+	const cJSON *cure;
+
+	open_file("plots/snags.plot");
+	ck_assert_str_eq(string(snag_row("wall-jog"), "source"), snag_source(SNAG_WALL_JOG));
+	cure = get(snag_row("fill-none"), "cure");
+	ck_assert_str_eq(string(cure, "sheet"), "c No room for soil");
+	ck_assert_int_eq(cJSON_GetArraySize(get(cure, "attributes")), 3);
+	ck_assert_str_eq(cJSON_GetArrayItem(get(cure, "attributes"), 1)->valuestring, "freeboard");
+	ck_assert(cJSON_IsFalse(get(cure, "drawing")));
+	cure = get(snag_row("mirror-broken"), "cure");
+	ck_assert_str_eq(string(cure, "sheet"), "The plot itself");
+	ck_assert(cJSON_IsTrue(get(cure, "drawing")));
+}
+END_TEST
+
 /* ---- Edges ----------------------------------------------------------------------------------- */
 
 START_TEST(a_plot_of_open_ground_is_one_object_with_empty_arrays)
@@ -649,6 +677,8 @@ Suite *test_suite(void)
 	tcase_add_test(values, what_is_reused_of_a_part_is_not_to_buy);
 	tcase_add_loop_test(values, fills_and_items_are_those_of_the_takeoff, 0, PLOTS);
 	tcase_add_test(values, snags_are_those_of_the_takeoff_and_none_is_left_out);
+	tcase_add_test(values,
+		a_snag_names_its_source_and_the_sheet_and_attributes_that_would_cure_it);
 
 	tcase_add_checked_fixture(edges, setup, teardown);
 	tcase_add_test(edges, a_plot_of_open_ground_is_one_object_with_empty_arrays);

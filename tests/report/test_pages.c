@@ -204,8 +204,11 @@ START_TEST(snags_of_a_code_are_counted_and_the_first_twenty_told)
 	desk_type(b, "|");
 	page = desk_page(b, "Snags");
 	check(b, "Snags", "", "mirror-broken", "25");
-	ck_assert_str_eq(page->lines[page->count - 1].label, "and 5 more.");
-	ck_assert_ptr_nonnull(strstr(page->lines[page->count - 2].label, "at 19 ft, 0 in: "));
+	ck_assert_str_eq(page->lines[page->count - 1].label, "Rule: The plot's own mirror.");
+	ck_assert_str_eq(page->lines[page->count - 2].label, "and 5 more.");
+	ck_assert_str_eq(page->lines[page->count - 3].label, "at 19 ft, 0 in: This cell and its "
+		"images in the mirror are not all alike. Cure: on the plan, or Mirror on the sheet "
+		"The plot itself.");
 	desk_free(b);
 }
 END_TEST
@@ -373,7 +376,7 @@ START_TEST(here_tells_what_the_images_are_where_the_mirror_is_broken)
 
 	desk_type(b, "|-");
 	check_here(b, 0, 0, "0 in across, 0 in down\nP1 p p\n1 ft x 1 ft, 1.0" HELD "sq" HELD "ft\n"
-		"/ its images: l . .\n");
+		"/ its images: l . .\n! Less than 2 ft of clear width: no barrow gets through.\n");
 	desk_free(b);
 }
 END_TEST
@@ -435,7 +438,7 @@ START_TEST(a_peg_goes_first_then_an_image_a_fault_a_snag_and_the_axis)
 {
 	struct desk *b = desk_new(ROWS { "bb.", "bbp", NULL });
 
-	check_marks(b, ROWS { "!  ", "   ", NULL });
+	check_marks(b, ROWS { "   ", "  !", NULL });
 	desk_type(b, "|");
 	check_marks(b, ROWS { "/|=", "/|/", NULL });
 	desk_press(b, PRESS_ENTER);

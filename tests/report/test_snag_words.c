@@ -1,5 +1,7 @@
 /* What is said of snags: the word, the source of the rule and a sentence for each code and kind. */
 
+#include "base/memory.h"
+#include "support/garden.h"
 #include "support/runner.h"
 #include "report/words/snag_words.h"
 
@@ -31,6 +33,10 @@ static const struct {
 	{ SNAG_WALL_EMBED, "wall-embed",
 		"A tenth of the height below ground: a block makers' association's note on small "
 		"walls." },
+	{ SNAG_WALL_SLENDER, "wall-slender",
+		"Common practice, no published source, checked by statics: soil of 110 lb/cu ft "
+		"that bears with a third of its weight, a factor of 1.5 against tipping. No "
+		"design: where ground, frost, water or children bear on a wall, ask an engineer." },
 	{ SNAG_BED_THIN, "bed-thin", "Common practice, no published source." },
 	{ SNAG_CAP_NARROW, "cap-narrow",
 		"Geometry: two caps and ground between them take more than two caps' depth." },
@@ -53,6 +59,18 @@ static const struct {
 	{ SNAG_GATE_BLOCKED, "gate-blocked", "Common practice, no published source." },
 	{ SNAG_HOLE_WALL, "hole-wall",
 		"Geometry: a hole and a wall, its base or planted soil take the same ground." },
+	{ SNAG_BED_REACH, "bed-reach",
+		"Beds of 4 ft reached from both sides, 2 ft from one: University of Missouri "
+		"Extension, G6985, Raised-Bed Gardening; SDSU Extension." },
+	{ SNAG_PATH_NARROW, "path-narrow",
+		"Clear width of 36 in: U.S. Department of Justice, 2010 ADA Standards for "
+		"Accessible Design, 403.5.1." },
+	{ SNAG_PATH_BARROW, "path-barrow", "Common practice, no published source." },
+	{ SNAG_PATH_CUT_OFF, "path-cut-off", "Common practice, no published source." },
+	{ SNAG_LAWN_NARROW, "lawn-narrow", "Common practice, no published source." },
+	{ SNAG_FIXTURE_TALL, "fixture-tall",
+		"Common practice, no published source: children climb." },
+	{ SNAG_FIXTURE_NO_PATH, "fixture-no-path", "Common practice, no published source." },
 	{ SNAG_MIRROR_BROKEN, "mirror-broken", "The plot's own mirror." },
 };
 enum { RULES = sizeof rules / sizeof *rules };
@@ -126,6 +144,18 @@ static const struct {
 		"1 13/16 in." },
 	{ SNAG_WALL_EMBED, 0, UNITS_METRIC, { MM(40), MM(450), MM(45) },
 		"Only 40 mm of the wall's 450 mm stands below ground; a tenth of it is 45 mm." },
+	{ SNAG_WALL_SLENDER, WALL_SLENDER, UNITS_IMPERIAL,
+		{ FEET(1, 9), FEET(0, 8), FEET(1, 8), FEET(6, 0) },
+		"The wall stands 1 ft 9 in above ground and is 8 in deep: over 1 ft 8 in, the most "
+		"that stands by its own weight." },
+	{ SNAG_WALL_SLENDER, WALL_SLENDER_LONG, UNITS_METRIC,
+		{ MM(450), MM(200), MM(400), MM(1800) },
+		"The wall stands 450 mm above ground and is 200 mm deep: over 400 mm, the most "
+		"that stands by its own weight where a side is longer than 1.8 m." },
+	{ SNAG_WALL_SLENDER, WALL_SLENDER_CLAY, UNITS_IMPERIAL,
+		{ FEET(1, 5), FEET(0, 8), FEET(1, 4), FEET(6, 0) },
+		"The wall stands 1 ft 5 in above ground and is 8 in deep: over 1 ft 4 in, the most "
+		"that stands by its own weight on clay." },
 	{ SNAG_BED_THIN, 0, UNITS_IMPERIAL, { FEET(1, 0) },
 		"Less than 1 ft of ground between the walls." },
 	{ SNAG_BED_THIN, 0, UNITS_METRIC, { MM(300) },
@@ -191,6 +221,22 @@ static const struct {
 		"A post's hole, 270 mm across, meets this bed's wall or its base." },
 	{ SNAG_HOLE_WALL, 1, UNITS_IMPERIAL, { FEET(0, 10) },
 		"A post's hole, 10 in across, is in this bed." },
+	{ SNAG_BED_REACH, 0, UNITS_IMPERIAL, { FEET(2, 0) },
+		"Ground of this bed is farther than 2 ft from every side one can stand at." },
+	{ SNAG_PATH_NARROW, 0, UNITS_IMPERIAL, { FEET(3, 0) },
+		"Less than 3 ft of clear width: no square that wide passes." },
+	{ SNAG_PATH_BARROW, 0, UNITS_METRIC, { MM(600) },
+		"Less than 600 mm of clear width: no barrow gets through." },
+	{ SNAG_PATH_CUT_OFF, PATH_UNREACHED, UNITS_IMPERIAL, { 0 },
+		"Nobody gets to this path from outside the plan: beds, fixtures or a fence without "
+		"a gate are in the way." },
+	{ SNAG_PATH_CUT_OFF, PATH_TO_NOTHING, UNITS_IMPERIAL, { 0 },
+		"This path leads nowhere: it touches no gate, fixture, bed, lawn or boundary." },
+	{ SNAG_LAWN_NARROW, 0, UNITS_IMPERIAL, { FEET(2, 0) },
+		"Less than 2 ft of lawn: too narrow to mow." },
+	{ SNAG_FIXTURE_TALL, 0, UNITS_IMPERIAL, { FEET(8, 0), FEET(2, 0), FEET(6, 0) },
+		"8 ft high and 2 ft across its narrower way, over 6 ft: fix it against tipping." },
+	{ SNAG_FIXTURE_NO_PATH, 0, UNITS_IMPERIAL, { 0 }, "No path touches this fixture." },
 	{ SNAG_MIRROR_BROKEN, 0, UNITS_IMPERIAL, { 0 },
 		"This cell and its images in the mirror are not all alike." },
 };
@@ -236,11 +282,96 @@ START_TEST(two_sentences_may_be_held_at_once)
 }
 END_TEST
 
+/* ---- Cures ----------------------------------------------------------------------------------- */
+
+static struct garden garden;
+
+static void setup_garden(void)
+{
+	static const char *const rows[] = { "b", NULL };
+
+	garden_rows(&garden, rows);
+	details_add_fence(&garden.plot.details, memory_string("Pickets"));
+	garden_count(&garden);
+}
+
+static void teardown_garden(void)
+{
+	garden_fini(&garden);
+	teardown();
+}
+
+static const struct {
+	enum snag_code code;
+	unsigned int kind;
+	const char *cure;
+} cures[] = {
+	{ SNAG_WALL_JOG, 0, "on the plan, or Block as laid on the sheet b b." },
+	{ SNAG_WALL_HIGH, WALL_HIGH_CARE, "Courses or Block as laid on the sheet b b." },
+	{ SNAG_WALL_HIGH, WALL_HIGH_PERMIT,
+		"Courses, Block as laid or Base under the wall on the sheet b b." },
+	{ SNAG_WALL_EMBED, 0, "Embed below ground on the sheet b b." },
+	{ SNAG_WALL_SLENDER, WALL_SLENDER_LONG,
+		"on the plan, or Block as laid or Courses on the sheet b b." },
+	{ SNAG_PATH_NARROW, 0, "on the plan." },
+	{ SNAG_CAP_NARROW, 0, "on the plan, or Cap on the sheet b b." },
+	{ SNAG_FILL_NONE, FILL_NONE_MIX, "Mix of the fill on the sheet b b." },
+	{ SNAG_FENCE_TIGHT, 1, "on the plan." },
+	{ SNAG_FENCE_HOLE, 0, "Hole across or Post, square on the sheet Pickets." },
+	{ SNAG_MIRROR_BROKEN, 0, "on the plan, or Mirror on the sheet The plot itself." },
+};
+enum { CURES = sizeof cures / sizeof *cures };
+
+static const char *cure_of(int fence, int at)
+{
+	const struct report report = { .words = &arena, .plot = &garden.plot,
+		.takeoff = &garden.takeoff };
+	const struct snag snag = { .code = cures[at].code, .kind = cures[at].kind & UINT8_MAX,
+		.region = 0, .fence = (int16_t)fence };
+
+	return snag_cure_sentence(&report, &snag);
+}
+
+START_TEST(a_cure_is_a_field_of_a_sheet_or_on_the_plan)
+{
+	const char *words = cure_of(0, _i);
+
+	ck_assert_int_eq(strncmp(words, "Cure: ", strlen("Cure: ")), 0);
+	ck_assert_str_eq(words + strlen("Cure: "), cures[_i].cure);
+}
+END_TEST
+
+START_TEST(a_fence_that_is_not_told_apart_is_any_fence)
+{
+	for (int i = 0; i < CURES; i++)
+		if (cures[i].code == SNAG_FENCE_HOLE)
+			ck_assert_str_eq(cure_of(NO_FENCE, i),
+				"Cure: Hole across or Post, square on the sheet fence.");
+}
+END_TEST
+
+START_TEST(every_sentence_has_a_cure_and_its_fields_are_on_one_sheet)
+{
+	const struct snag snag = { .code = sentences[_i].code,
+		.kind = sentences[_i].kind & UINT8_MAX };
+	const struct cure *cure = snag_cure(&snag);
+
+	ck_assert(cure->by_drawing || cure->count > 0);
+	for (int i = 1; i < cure->count; i++) {
+		enum attribute first = cure->attributes[0], other = cure->attributes[i];
+
+		ck_assert_int_eq(attribute_block(other), attribute_block(first));
+		ck_assert_int_eq(attribute_row(other)->sheet, attribute_row(first)->sheet);
+		ck_assert_int_ne(other, first);
+	}
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("snag words");
 	TCase *words = suite_case(suite, "words");
-	TCase *said = suite_case(suite, "sentences");
+	TCase *said = suite_case(suite, "sentences"), *cured = suite_case(suite, "cures");
 
 	tcase_add_loop_test(words, a_code_has_its_word_and_the_source_of_its_rule, 0, RULES);
 
@@ -249,5 +380,10 @@ Suite *test_suite(void)
 		SENTENCES);
 	tcase_add_test(said, every_code_has_a_sentence);
 	tcase_add_test(said, two_sentences_may_be_held_at_once);
+	tcase_add_checked_fixture(cured, setup_garden, teardown_garden);
+	tcase_add_loop_test(cured, a_cure_is_a_field_of_a_sheet_or_on_the_plan, 0, CURES);
+	tcase_add_test(cured, a_fence_that_is_not_told_apart_is_any_fence);
+	tcase_add_loop_test(cured, every_sentence_has_a_cure_and_its_fields_are_on_one_sheet, 0,
+		SENTENCES);
 	return suite;
 }

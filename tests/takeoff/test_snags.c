@@ -47,11 +47,19 @@ START_TEST(the_words_stay_as_they_are)
 	ck_assert_str_eq(snag_word(SNAG_WALL_BOND), "wall-bond");
 	ck_assert_str_eq(snag_word(SNAG_WALL_HIGH), "wall-high");
 	ck_assert_str_eq(snag_word(SNAG_WALL_EMBED), "wall-embed");
+	ck_assert_str_eq(snag_word(SNAG_WALL_SLENDER), "wall-slender");
 	ck_assert_str_eq(snag_word(SNAG_BED_THIN), "bed-thin");
 	ck_assert_str_eq(snag_word(SNAG_CAP_NARROW), "cap-narrow");
 	ck_assert_str_eq(snag_word(SNAG_FILL_NONE), "fill-none");
 	ck_assert_str_eq(snag_word(SNAG_FENCE_TIGHT), "fence-tight");
 	ck_assert_str_eq(snag_word(SNAG_FENCE_HOLE), "fence-hole");
+	ck_assert_str_eq(snag_word(SNAG_BED_REACH), "bed-reach");
+	ck_assert_str_eq(snag_word(SNAG_PATH_NARROW), "path-narrow");
+	ck_assert_str_eq(snag_word(SNAG_PATH_BARROW), "path-barrow");
+	ck_assert_str_eq(snag_word(SNAG_PATH_CUT_OFF), "path-cut-off");
+	ck_assert_str_eq(snag_word(SNAG_LAWN_NARROW), "lawn-narrow");
+	ck_assert_str_eq(snag_word(SNAG_FIXTURE_TALL), "fixture-tall");
+	ck_assert_str_eq(snag_word(SNAG_FIXTURE_NO_PATH), "fixture-no-path");
 	ck_assert_str_eq(snag_word(SNAG_MIRROR_BROKEN), "mirror-broken");
 }
 END_TEST
@@ -71,6 +79,96 @@ START_TEST(a_snag_stands_at_the_first_cell_of_its_region_and_means_no_side)
 	ck_assert_int_eq(snag->side, -1);
 	for (int i = 0; i < SNAG_FIGURES; i++)
 		ck_assert_int_eq(snag->figures[i], 4 - i);
+}
+END_TEST
+
+static void check_box(const struct snag *snag, struct snag_box box)
+{
+	ck_assert_msg(memcmp(&snag->box, &box, sizeof box) == 0, "it is %d,%d to %d,%d",
+		snag->box.left, snag->box.top, snag->box.right, snag->box.bottom);
+}
+
+START_TEST(a_snag_lies_around_its_region_until_it_is_put_elsewhere)
+{
+	struct snag *snag;
+
+	plot_from_rows(&plot, (const char *const[]){ "....", "..b.", ".bb.", NULL });
+	survey_plot(&survey, &arena, &plot);
+	snag = snag_add(&list, SNAG_BED_THIN, 0, SNAG_FIGURES_OF(4));
+	check_box(snag, (struct snag_box){ 1, 1, 2, 2 });
+	ck_assert_int_eq(snag->fence, NO_FENCE);
+	snag_put(snag, (struct place){ 1, 2 });
+	ck_assert_int_eq(snag->cell.x, 1);
+	ck_assert_int_eq(snag->cell.y, 2);
+	check_box(snag, (struct snag_box){ 1, 2, 1, 2 });
+}
+END_TEST
+
+START_TEST(a_snag_beside_a_leg_lies_around_the_cells_on_both_its_sides)
+{
+	static const struct {
+		struct leg leg;
+		struct snag_box box;
+	} legs[] = {
+		{ { { 3, 1 }, { 1, 1 } }, { 1, 0, 2, 1 } },
+		{ { { 1, 3 }, { 1, 1 } }, { 0, 1, 1, 2 } },
+		{ { { 0, 0 }, { 4, 0 } }, { 0, 0, 3, 0 } }, /* along the plan's edges: inside */
+		{ { { 4, 0 }, { 4, 3 } }, { 3, 0, 3, 2 } },
+	};
+
+	plot_from_rows(&plot, (const char *const[]){ "....", "....", "....", NULL });
+	survey_plot(&survey, &arena, &plot);
+	for (size_t i = 0; i < sizeof legs / sizeof *legs; i++) {
+		struct snag *snag = snag_add(&list, SNAG_FENCE_TIGHT, NO_REGION,
+			SNAG_FIGURES_OF(0));
+
+		snag_put_beside(&list, snag, &legs[i].leg);
+		check_box(snag, legs[i].box);
+		ck_assert_int_eq(snag->cell.x, legs[i].box.left);
+		ck_assert_int_eq(snag->cell.y, legs[i].box.top);
+	}
+	snags_of_fence(&list, 1, 7);
+	ck_assert_int_eq(list.list[0].fence, NO_FENCE);
+	ck_assert_int_eq(list.list[1].fence, 7);
+	ck_assert_int_eq(list.list[3].fence, 7);
+	snags_of_fence(&list, 1, 40000); /* more than are told apart */
+	ck_assert_int_eq(list.list[1].fence, NO_FENCE);
+}
+END_TEST
+
+START_TEST(snags_repeated_lie_as_they_did_in_the_first_region)
+{
+	struct snag *snag;
+
+	plot_from_rows(&plot, (const char *const[]){ ".b.....", "bb...b.", "....bb.", NULL });
+	survey_plot(&survey, &arena, &plot);
+	snag = snag_add(&list, SNAG_WALL_JOG, 0, SNAG_FIGURES_OF(4));
+	snag_put_around(snag, (struct place){ 1, 0 }, (struct rectangle){ 1, 0, 1, 1 });
+	snag->side = 2;
+	snags_repeat(&list, 0, 1, 1);
+	ck_assert_uint_eq(list.count, 2);
+	snag = &list.list[1];
+	ck_assert_int_eq(snag->region, 1);
+	ck_assert_int_eq(snag->side, 2);
+	ck_assert_int_eq(snag->cell.x, 5);
+	ck_assert_int_eq(snag->cell.y, 1);
+	check_box(snag, (struct snag_box){ 5, 1, 5, 2 });
+}
+END_TEST
+
+START_TEST(images_of_one_another_have_one_first_image)
+{
+	static const struct snag_box images[] = { { 0, 0, 1, 0 }, { 4, 0, 5, 0 }, { 0, 3, 1, 3 },
+		{ 4, 3, 5, 3 } };
+	const struct mirror mirror = { MIRROR_FOUR_WAY, 6, 4 };
+
+	for (int i = 0; i < 4; i++) {
+		const struct snag snag = { .box = images[i] };
+		struct snag_box first = snag_first_image(&mirror, &snag);
+
+		ck_assert(snag_box_equal(&first, &images[0]));
+		ck_assert_int_eq(snag_box_equal(&images[i], &images[0]), i == 0);
+	}
 }
 END_TEST
 
@@ -95,13 +193,20 @@ END_TEST
 START_TEST(snags_are_sorted_by_code_then_place_then_side)
 {
 	const struct snag given[] = {
-		{ SNAG_BED_THIN, 0, 0, { 1, 1 }, -1, -1, (const nm[]){ 7 } },
-		{ SNAG_WALL_JOG, 0, 1, { 5, 2 }, 1, 0, (const nm[]){ 5 } },
-		{ SNAG_WALL_JOG, 0, 1, { 5, 2 }, 0, 1, (const nm[]){ 4 } },
-		{ SNAG_WALL_JOG, 0, 0, { 7, 1 }, 0, 3, (const nm[]){ 1 } },
-		{ SNAG_WALL_JOG, 0, 1, { 5, 2 }, 0, 0, (const nm[]){ 3 } },
-		{ SNAG_WALL_NARROW, 0, 1, { 0, 0 }, -1, -1, (const nm[]){ 6 } },
-		{ SNAG_WALL_JOG, 0, 0, { 2, 2 }, 0, 2, (const nm[]){ 2 } },
+		{ .code = SNAG_BED_THIN, .region = 0, .cell = { 1, 1 }, .loop = -1, .side = -1,
+			.figures = (const nm[]){ 7 } },
+		{ .code = SNAG_WALL_JOG, .region = 1, .cell = { 5, 2 }, .loop = 1, .side = 0,
+			.figures = (const nm[]){ 5 } },
+		{ .code = SNAG_WALL_JOG, .region = 1, .cell = { 5, 2 }, .loop = 0, .side = 1,
+			.figures = (const nm[]){ 4 } },
+		{ .code = SNAG_WALL_JOG, .region = 0, .cell = { 7, 1 }, .loop = 0, .side = 3,
+			.figures = (const nm[]){ 1 } },
+		{ .code = SNAG_WALL_JOG, .region = 1, .cell = { 5, 2 }, .loop = 0, .side = 0,
+			.figures = (const nm[]){ 3 } },
+		{ .code = SNAG_WALL_NARROW, .region = 1, .cell = { 0, 0 }, .loop = -1, .side = -1,
+			.figures = (const nm[]){ 6 } },
+		{ .code = SNAG_WALL_JOG, .region = 0, .cell = { 2, 2 }, .loop = 0, .side = 2,
+			.figures = (const nm[]){ 2 } },
 	};
 
 	for (int i = 0; i < 7; i++)
@@ -116,9 +221,10 @@ END_TEST
 START_TEST(snags_are_alike_by_code_kind_and_figures_wherever_they_are)
 {
 	nm figures[SNAG_FIGURES] = { 1, 2, 3, 4 };
-	const struct snag one = { SNAG_FILL_NONE, FILL_NONE_RAISED, 0, { 1, 1 }, -1, -1,
-		(const nm[]){ 1, 2, 3, 4 } };
-	struct snag other = { SNAG_FILL_NONE, FILL_NONE_RAISED, 1, { 2, 3 }, 0, 1, figures };
+	const struct snag one = { .code = SNAG_FILL_NONE, .kind = FILL_NONE_RAISED, .region = 0,
+		.cell = { 1, 1 }, .figures = (const nm[]){ 1, 2, 3, 4 } };
+	struct snag other = { .code = SNAG_FILL_NONE, .kind = FILL_NONE_RAISED, .region = 1,
+		.cell = { 2, 3 }, .side = 1, .figures = figures };
 
 	ck_assert(snag_is_alike(&one, &other));
 	other.kind = FILL_NONE_UNDUG;
@@ -228,6 +334,10 @@ Suite *test_suite(void)
 	tcase_add_test(snags, every_code_has_a_word_of_its_own_and_a_source);
 	tcase_add_test(snags, the_words_stay_as_they_are);
 	tcase_add_test(snags, a_snag_stands_at_the_first_cell_of_its_region_and_means_no_side);
+	tcase_add_test(snags, a_snag_lies_around_its_region_until_it_is_put_elsewhere);
+	tcase_add_test(snags, a_snag_beside_a_leg_lies_around_the_cells_on_both_its_sides);
+	tcase_add_test(snags, snags_repeated_lie_as_they_did_in_the_first_region);
+	tcase_add_test(snags, images_of_one_another_have_one_first_image);
 	tcase_add_test(snags, equal_figures_are_kept_once);
 	tcase_add_test(snags, snags_are_sorted_by_code_then_place_then_side);
 	tcase_add_test(snags, snags_are_alike_by_code_kind_and_figures_wherever_they_are);

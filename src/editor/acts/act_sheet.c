@@ -36,9 +36,9 @@ static void list_fill(struct list *list, const struct editor *editor)
 	const struct details *details = &editor->plot->details;
 	const char *legend = "legend", *fence = block_keyword(BLOCK_FENCE);
 
-	list_add(list, (struct row){ ROW_PLOT, 0 }, "The plot itself", "");
+	list_add(list, (struct row){ ROW_PLOT, 0 }, HEAD_SHEET_TITLE, "");
 	for (int i = 0; i < ALLOW_SHEETS; i++)
-		list_add(list, (struct row){ ROW_ALLOW, i }, allow_sheet_title(i), "");
+		list_add(list, (struct row){ ROW_ALLOW, i }, allow_sheet_titles[i], "");
 	for (size_t i = 0; i < details->legend_count; i++) {
 		const struct entry *entry = &details->legend[i];
 

@@ -2,27 +2,11 @@
 #include "editor/sheets/sheet_ask.h"
 #include "prices/in_force.h"
 
-static const char *const titles[ALLOW_SHEETS] = {
-	[SHEET_WALLS] = "Allowed for: walls and soil",
-	[SHEET_GROUND] = "Allowed for: ground and digging",
-	[SHEET_STONE] = "Allowed for: stone and lawn",
-	[SHEET_HAULING] = "Allowed for: weights and hauling",
-	[SHEET_FABRIC] = "Allowed for: fabric and edging",
-	[SHEET_POSTS] = "Allowed for: fence posts",
-	[SHEET_CREW] = "Allowed for: people and hours",
-	[SHEET_SNAGS] = "Allowed for: snags",
-};
-
 /* The sheet's owner. */
 struct allowing {
 	struct editor *editor;
 	int sheet;
 };
-
-const char *allow_sheet_title(int sheet)
-{
-	return titles[sheet];
-}
 
 /* The attributes of a sheet follow each other. */
 struct block_part allow_sheet_part(int sheet)
@@ -53,7 +37,7 @@ bool allow_sheet_fill(struct editor *editor, int which)
 	struct block_part part = allow_sheet_part(which);
 
 	part.held = allow_unset(editor->has_book ? &editor->book : NULL);
-	return sheet_ask(editor, &(struct sheet_spec){ .title = titles[which],
+	return sheet_ask(editor, &(struct sheet_spec){ .title = allow_sheet_titles[which],
 		.done = "set all this", .block = &editor->plot->details.allow, .part = part,
 		.accept = accept, .owner = &allowing });
 }

@@ -6,8 +6,6 @@
 #include "editor/ask/block_sheet.h"
 #include "editor/editor.h"
 
-/* "Allowed for: walls and soil". */
-const char *allow_sheet_title(int sheet);
 /* They share out the attributes of the block, in its order; the first has its notes. */
 struct block_part allow_sheet_part(int sheet);
 /* False where the sheet was left. */

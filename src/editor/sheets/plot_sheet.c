@@ -86,7 +86,7 @@ static bool head_accept(struct sheet *sheet, struct fault *fault)
 
 bool plot_sheet_fill(struct editor *editor)
 {
-	return sheet_ask(editor, &(struct sheet_spec){ .title = "The plot itself",
+	return sheet_ask(editor, &(struct sheet_spec){ .title = HEAD_SHEET_TITLE,
 		.done = "set all this", .block = &editor->plot->details.head,
 		.part = block_whole(BLOCK_HEAD), .accept = head_accept, .check = head_check,
 		.changed = head_changed, .owner = editor });

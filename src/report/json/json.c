@@ -217,6 +217,21 @@ static void json_work(const struct report *report)
 	json_top_close(&rows);
 }
 
+/* The sheet, the keywords of its attributes, and whether the plan may be drawn otherwise. */
+static cJSON *cure_object(const struct report *report, const struct snag *snag)
+{
+	const struct cure *cure = snag_cure(snag);
+	cJSON *object = cJSON_CreateObject(), *keywords = cJSON_CreateArray();
+
+	for (int i = 0; i < cure->count; i++)
+		cJSON_AddItemToArray(keywords,
+			json_text(attribute_row(cure->attributes[i])->keyword));
+	json_put(object, "sheet", json_text(snag_sheet(report, snag)));
+	json_put(object, "attributes", keywords);
+	json_put(object, "drawing", cJSON_CreateBool(cure->by_drawing));
+	return object;
+}
+
 static void json_snags(const struct report *report)
 {
 	const struct snag_list *snags = &report->takeoff->snags;
@@ -234,6 +249,8 @@ static void json_snags(const struct report *report)
 			json_put(row, "side", json_count(snag->side));
 		}
 		json_put(row, "text", json_text(snag_sentence(report, snag)));
+		json_put(row, "source", json_text(snag_source(snag->code)));
+		json_put(row, "cure", cure_object(report, snag));
 		json_rows_add(&rows, row);
 		arena_clear(report->words);
 	}

@@ -2,6 +2,7 @@
 #include "report/panel/page_beds.h"
 #include "report/panel/page_compare.h"
 #include "report/words/figures.h"
+#include "report/words/snag_lines.h"
 #include "report/words/snag_words.h"
 #include "base/show.h"
 #include "base/stop.h"
@@ -170,27 +171,33 @@ static void costs(struct page_maker *maker, const struct takeoff *takeoff)
 
 /* ---- Snags ----------------------------------------------------------------------------------- */
 
-enum { SHOWN_OF_A_CODE = 20 };
-
-/* "B1 at 3 ft, 2 ft 6 in": from the plan's left and from its top. */
-static const char *snag_place(const struct report *report, const struct snag *snag)
+/* "B1 at 3 ft, 2 ft 6 in and 3 images": from the plan's left and from its top. */
+static const char *snag_place(const struct report *report, const struct snag_line *line)
 {
-	return say(report, "%s%sat %s, %s", plain_region(report, snag->region),
+	const struct snag *snag = line->snag;
+
+	return say(report, "%s%sat %s, %s%s", plain_region(report, snag->region),
 		snag->region == NO_REGION ? "" : " ", plain_sides(report, snag->cell.x),
-		plain_sides(report, snag->cell.y));
+		plain_sides(report, snag->cell.y), snag_images_words(report, line));
 }
 
-/* All snags of one code, sorted together: how many, then the first of them. */
+/* All snags of one code, sorted together: how many, then the first of them and the rule. */
 static void snag_code(struct page_maker *maker, const struct snag *snags, size_t count)
 {
 	const struct report *report = &maker->report;
+	struct snag_lines lines;
 
+	snag_lines_find(&lines, report, snags, count);
 	page_figure(maker, snag_word(snags->code), plain_count(report, (int64_t)count));
-	for (size_t i = 0; i < count && i < SHOWN_OF_A_CODE; i++)
-		page_note_line(maker, say(report, "%s: %s", snag_place(report, &snags[i]),
-			snag_sentence(report, &snags[i])));
-	if (count > SHOWN_OF_A_CODE)
-		page_note_line(maker, say(report, "and %zu more.", count - SHOWN_OF_A_CODE));
+	for (int i = 0; i < lines.count; i++) {
+		const struct snag *snag = lines.list[i].snag;
+
+		page_note_line(maker, say(report, "%s: %s %s", snag_place(report, &lines.list[i]),
+			snag_sentence(report, snag), snag_cure_sentence(report, snag)));
+	}
+	if (lines.more > 0)
+		page_note_line(maker, say(report, "and %s more.", plain_count(report, lines.more)));
+	page_note_line(maker, say(report, "Rule: %s", snag_source(snags->code)));
 }
 
 static void snags(struct page_maker *maker, const struct takeoff *takeoff)

@@ -1,31 +1,35 @@
 #include "report/text/print.h"
 #include "base/stop.h"
-#include "base/number.h"
+#include "report/words/snag_lines.h"
 #include "report/words/snag_words.h"
 
-enum { PRINTED_OF_A_CODE = 20 };
-
-/* "B1 at 3,3, side 2". */
-static const char *place_words(const struct report *report, const struct snag *snag)
+/* "B1 at 3,3 side 2 and 3 images". */
+static const char *place_words(const struct report *report, const struct snag_line *line)
 {
+	const struct snag *snag = line->snag;
 	const char *hole = snag->side >= 0 && snag->loop > 0 ? say(report, " hole %d", snag->loop) :
 		"";
 	const char *side = snag->side >= 0 ? say(report, " side %d", snag->side + 1) : "";
 
-	return tied(report, say(report, "%s%s%d,%d%s%s", plain_region(report, snag->region),
-		snag->region == NO_REGION ? "" : " at ", snag->cell.x, snag->cell.y, hole, side));
+	return tied(report, say(report, "%s%s%d,%d%s%s%s", plain_region(report, snag->region),
+		snag->region == NO_REGION ? "" : " at ", snag->cell.x, snag->cell.y, hole, side,
+		snag_images_words(report, line)));
 }
 
-/* Prints the first of the snags and those after it with the same sentence; returns how many. */
-static size_t print_alike_snags(const struct report *report, const struct snag *snags, size_t count)
+/* Prints the first of the lines and those after it with the same sentence and cure; returns how
+ * many. */
+static int print_alike_snags(const struct report *report, const struct snag_line *lines, int count)
 {
+	const struct snag *snag = lines[0].snag;
 	struct text places = TEXT_EMPTY;
-	size_t alike;
+	int alike;
 
-	text_add(&places, place_words(report, &snags[0]));
-	for (alike = 1; alike < count && snag_is_alike(&snags[alike], &snags[0]); alike++)
-		text_print(&places, "; %s", place_words(report, &snags[alike]));
-	print_lines(report, 2, 4, "%s: %s", places.bytes, snag_sentence(report, &snags[0]));
+	text_add(&places, place_words(report, &lines[0]));
+	for (alike = 1; alike < count && snag_is_alike(lines[alike].snag, snag) &&
+		snag_has_same_sheet(report, lines[alike].snag, snag); alike++)
+		text_print(&places, "; %s", place_words(report, &lines[alike]));
+	print_lines(report, 2, 4, "%s: %s %s", places.bytes, snag_sentence(report, snag),
+		snag_cure_sentence(report, snag));
 	text_fini(&places);
 	return alike;
 }
@@ -33,16 +37,16 @@ static size_t print_alike_snags(const struct report *report, const struct snag *
 /* All snags of one code: the first of them, how many more, the rule. */
 static void print_code(const struct report *report, const struct snag *snags, size_t count)
 {
-	size_t printed = (size_t)nm_least((int64_t)count, PRINTED_OF_A_CODE);
+	struct snag_lines lines;
 
+	snag_lines_find(&lines, report, snags, count);
 	print_blank(report);
 	print_lines(report, 0, 2, "%s, %s. %s", snag_word(snags->code),
 		word_count(report, (int64_t)count, "place", "places"), snag_source(snags->code));
-	for (size_t i = 0; i < printed;)
-		i += print_alike_snags(report, &snags[i], printed - i);
-	if (count > printed)
-		print_lines(report, 2, 4, "and %s more",
-			plain_count(report, (int64_t)(count - printed)));
+	for (int i = 0; i < lines.count;)
+		i += print_alike_snags(report, &lines.list[i], lines.count - i);
+	if (lines.more > 0)
+		print_lines(report, 2, 4, "and %s more", plain_count(report, lines.more));
 }
 
 void print_snags(const struct report *report)
@@ -51,7 +55,7 @@ void print_snags(const struct report *report)
 
 	page_heading(report->out, "Snags");
 	sink_add(report->out, snags->count == 0 ? "None found.\n" :
-		"What would not work on the ground, with its place.\n");
+		"What would not work on the ground, with its place and what would cure it.\n");
 	for (size_t i = 0, next; i < snags->count && !stop_asked(); i = next) {
 		next = snag_next_code(snags, i);
 		print_code(report, &snags->list[i], next - i);

@@ -18,6 +18,10 @@ static const struct {
 	[SNAG_WALL_EMBED] = { "wall-embed",
 		"A tenth of the height below ground: a block makers' association's note on small "
 		"walls." },
+	[SNAG_WALL_SLENDER] = { "wall-slender",
+		"Common practice, no published source, checked by statics: soil of 110 lb/cu ft "
+		"that bears with a third of its weight, a factor of 1.5 against tipping. No "
+		"design: where ground, frost, water or children bear on a wall, ask an engineer." },
 	[SNAG_BED_THIN] = { "bed-thin", "Common practice, no published source." },
 	[SNAG_CAP_NARROW] = { "cap-narrow",
 		"Geometry: two caps and ground between them take more than two caps' depth." },
@@ -40,6 +44,18 @@ static const struct {
 	[SNAG_GATE_BLOCKED] = { "gate-blocked", "Common practice, no published source." },
 	[SNAG_HOLE_WALL] = { "hole-wall",
 		"Geometry: a hole and a wall, its base or planted soil take the same ground." },
+	[SNAG_BED_REACH] = { "bed-reach",
+		"Beds of 4 ft reached from both sides, 2 ft from one: University of Missouri "
+		"Extension, G6985, Raised-Bed Gardening; SDSU Extension." },
+	[SNAG_PATH_NARROW] = { "path-narrow",
+		"Clear width of 36 in: U.S. Department of Justice, 2010 ADA Standards for "
+		"Accessible Design, 403.5.1." },
+	[SNAG_PATH_BARROW] = { "path-barrow", "Common practice, no published source." },
+	[SNAG_PATH_CUT_OFF] = { "path-cut-off", "Common practice, no published source." },
+	[SNAG_LAWN_NARROW] = { "lawn-narrow", "Common practice, no published source." },
+	[SNAG_FIXTURE_TALL] = { "fixture-tall",
+		"Common practice, no published source: children climb." },
+	[SNAG_FIXTURE_NO_PATH] = { "fixture-no-path", "Common practice, no published source." },
 	[SNAG_MIRROR_BROKEN] = { "mirror-broken", "The plot's own mirror." },
 };
 
@@ -57,51 +73,113 @@ const char *snag_source(enum snag_code code)
 	"engineer."
 #define HIGH_PERMIT "From the bottom of its base it is {2}, over {3}: ask for a permit " \
 	"(IRC R105.2; local code may be stricter)."
+#define SLENDER "The wall stands {0} above ground and is {1} deep: over {2}, the most that " \
+	"stands by its own weight"
 #define NO_SOIL "No soil fits: the wall is {0} high, freeboard takes {1}, mulch {2}"
 
+#define BY_DRAWING .cure = { .by_drawing = true }
+#define BY(...) .cure = { { __VA_ARGS__ }, \
+	sizeof((const enum attribute[]){ __VA_ARGS__ }) / sizeof(enum attribute), false }
+#define BY_DRAWING_OR(...) .cure = { { __VA_ARGS__ }, \
+	sizeof((const enum attribute[]){ __VA_ARGS__ }) / sizeof(enum attribute), true }
+
 /* {0} to {3} are the snag's figures; {0%} to {3%} those that are percentages. */
-static const struct {
+static const struct kind {
 	enum snag_code code;
-	int kind;
+	unsigned int kind;
 	const char *sentence;
-} sentences[] = {
+	struct cure cure;
+} kinds[] = {
 	{ SNAG_WALL_JOG, 0, "A side of {0} is too short for the wall: it takes {1}, the block's "
-		"depth and the shortest piece." },
+		"depth and the shortest piece.",
+		BY_DRAWING_OR(BED_BLOCK) },
 	{ SNAG_WALL_NARROW, 0, "Too narrow for a wall on either side, each {0} deep, with ground "
-		"between them." },
+		"between them.",
+		BY_DRAWING_OR(BED_BLOCK) },
 	{ SNAG_WALL_BOND, 0, "The courses of this side, {0} long, do not bond: joints stand closer "
-		"than a quarter block to those below." },
-	{ SNAG_WALL_HIGH, WALL_HIGH_CARE, HIGH_CARE },
-	{ SNAG_WALL_HIGH, WALL_HIGH_PERMIT, HIGH_PERMIT },
-	{ SNAG_WALL_HIGH, WALL_HIGH_BOTH, HIGH_CARE " " HIGH_PERMIT },
+		"than a quarter block to those below.",
+		BY_DRAWING_OR(BED_BLOCK) },
+	{ SNAG_WALL_HIGH, WALL_HIGH_CARE, HIGH_CARE,
+		BY(BED_COURSES, BED_BLOCK) },
+	{ SNAG_WALL_HIGH, WALL_HIGH_PERMIT, HIGH_PERMIT,
+		BY(BED_COURSES, BED_BLOCK, BED_BASE) },
+	{ SNAG_WALL_HIGH, WALL_HIGH_BOTH, HIGH_CARE " " HIGH_PERMIT,
+		BY(BED_COURSES, BED_BLOCK) },
 	{ SNAG_WALL_EMBED, 0, "Only {0} of the wall's {1} stands below ground; a tenth of it is "
-		"{2}." },
-	{ SNAG_BED_THIN, 0, "Less than {0} of ground between the walls." },
+		"{2}.",
+		BY(BED_EMBED) },
+	{ SNAG_WALL_SLENDER, WALL_SLENDER, SLENDER ".",
+		BY(BED_BLOCK, BED_COURSES) },
+	{ SNAG_WALL_SLENDER, WALL_SLENDER_LONG, SLENDER " where a side is longer than {3}.",
+		BY_DRAWING_OR(BED_BLOCK, BED_COURSES) },
+	{ SNAG_WALL_SLENDER, WALL_SLENDER_CLAY, SLENDER " on clay.",
+		BY(BED_BLOCK, BED_COURSES) },
+	{ SNAG_BED_THIN, 0, "Less than {0} of ground between the walls.",
+		BY_DRAWING_OR(BED_BLOCK) },
 	{ SNAG_CAP_NARROW, 0, "The cap, {0} deep, has no room along this bed: no cap is laid "
-		"out." },
-	{ SNAG_FILL_NONE, FILL_NONE_UNDUG, NO_SOIL " and the ground inside {3}." },
-	{ SNAG_FILL_NONE, FILL_NONE_RAISED, NO_SOIL "." },
+		"out.",
+		BY_DRAWING_OR(BED_CAP) },
+	{ SNAG_FILL_NONE, FILL_NONE_UNDUG, NO_SOIL " and the ground inside {3}.",
+		BY(BED_COURSES, BED_FREEBOARD, BED_MULCH) },
+	{ SNAG_FILL_NONE, FILL_NONE_RAISED, NO_SOIL ".",
+		BY(BED_COURSES, BED_FREEBOARD, BED_MULCH) },
 	{ SNAG_FILL_NONE, FILL_NONE_MIX, "Nothing is dug in: the mix has no part but topsoil, "
-		"which is there already." },
-	{ SNAG_FILL_NONE, FILL_NONE_REPLACED, "No soil is replaced: the depth dug over is 0." },
+		"which is there already.",
+		BY(BED_MIX) },
+	{ SNAG_FILL_NONE, FILL_NONE_REPLACED, "No soil is replaced: the depth dug over is 0.",
+		BY(BED_PREPARE) },
 	{ SNAG_FILL_NONE, FILL_NONE_AMENDED, "Nothing is dug in: the depth of the amendment is "
-		"0." },
-	{ SNAG_SOIL_THIN, 0, "Only {0} of soil, less than {1}: little grows in that." },
+		"0.",
+		BY(BED_AMEND) },
+	{ SNAG_SOIL_THIN, 0, "Only {0} of soil, less than {1}: little grows in that.",
+		BY(BED_COURSES, BED_MULCH) },
 	{ SNAG_FLOOR_STONE, 0, "The wall's base lies under {0%} of the ground between the walls, "
-		"more than {1%}: roots stop there." },
+		"more than {1%}: roots stop there.",
+		BY_DRAWING_OR(BED_REACH_IN) },
 	{ SNAG_LAWN_THIN, 0, "Over a wall's base there is room for {0} of soil under the grass, "
-		"less than {1}: it dries out." },
+		"less than {1}: it dries out.",
+		BY(BED_EMBED, LAWN_TOPSOIL) },
 	{ SNAG_FENCE_TIGHT, 0, "These posts are {0} apart, centre to centre: no room for a "
-		"panel." },
-	{ SNAG_FENCE_TIGHT, 1, "These posts are {0} apart, centre to centre: no room for a gate." },
-	{ SNAG_FENCE_HOLE, 0, "A hole {0} across does not take a post {1} square." },
-	{ SNAG_FENCE_HIGH, 0, "The fence is {0} high, over {1}: ask whether it takes a permit." },
-	{ SNAG_FENCE_PATH, 0, "The fence stands across the path for {0} and has no gate there." },
-	{ SNAG_GATE_NARROW, 0, "The gate is {0} clear, under {1}." },
-	{ SNAG_GATE_BLOCKED, 0, "A bed or a fixture stands right in front of the gate." },
-	{ SNAG_HOLE_WALL, 0, "A post's hole, {0} across, meets this bed's wall or its base." },
-	{ SNAG_HOLE_WALL, 1, "A post's hole, {0} across, is in this bed." },
-	{ SNAG_MIRROR_BROKEN, 0, "This cell and its images in the mirror are not all alike." },
+		"panel.",
+		BY_DRAWING },
+	{ SNAG_FENCE_TIGHT, 1, "These posts are {0} apart, centre to centre: no room for a gate.",
+		BY_DRAWING },
+	{ SNAG_FENCE_HOLE, 0, "A hole {0} across does not take a post {1} square.",
+		BY(FENCE_HOLE, FENCE_POST) },
+	{ SNAG_FENCE_HIGH, 0, "The fence is {0} high, over {1}: ask whether it takes a permit.",
+		BY(FENCE_HEIGHT) },
+	{ SNAG_FENCE_PATH, 0, "The fence stands across the path for {0} and has no gate there.",
+		BY_DRAWING },
+	{ SNAG_GATE_NARROW, 0, "The gate is {0} clear, under {1}.",
+		BY_DRAWING },
+	{ SNAG_GATE_BLOCKED, 0, "A bed or a fixture stands right in front of the gate.",
+		BY_DRAWING },
+	{ SNAG_HOLE_WALL, 0, "A post's hole, {0} across, meets this bed's wall or its base.",
+		BY_DRAWING_OR(FENCE_INSET, BED_REACH) },
+	{ SNAG_HOLE_WALL, 1, "A post's hole, {0} across, is in this bed.",
+		BY_DRAWING },
+	{ SNAG_BED_REACH, 0, "Ground of this bed is farther than {0} from every side one can "
+		"stand at.",
+		BY_DRAWING },
+	{ SNAG_PATH_NARROW, 0, "Less than {0} of clear width: no square that wide passes.",
+		BY_DRAWING },
+	{ SNAG_PATH_BARROW, 0, "Less than {0} of clear width: no barrow gets through.",
+		BY_DRAWING },
+	{ SNAG_PATH_CUT_OFF, PATH_UNREACHED, "Nobody gets to this path from outside the plan: "
+		"beds, fixtures or a fence without a gate are in the way.",
+		BY_DRAWING },
+	{ SNAG_PATH_CUT_OFF, PATH_TO_NOTHING, "This path leads nowhere: it touches no gate, "
+		"fixture, bed, lawn or boundary.",
+		BY_DRAWING },
+	{ SNAG_LAWN_NARROW, 0, "Less than {0} of lawn: too narrow to mow.",
+		BY_DRAWING },
+	{ SNAG_FIXTURE_TALL, 0, "{0} high and {1} across its narrower way, over {2}: fix it "
+		"against tipping.",
+		BY_DRAWING_OR(FIXTURE_HEIGHT) },
+	{ SNAG_FIXTURE_NO_PATH, 0, "No path touches this fixture.",
+		BY_DRAWING },
+	{ SNAG_MIRROR_BROKEN, 0, "This cell and its images in the mirror are not all alike.",
+		BY_DRAWING_OR(HEAD_MIRROR) },
 };
 
 /* "41.3 %". */
@@ -135,13 +213,62 @@ static const char *filled_in(const struct report *report, const char *sentence, 
 	return say_text(report, &words);
 }
 
+static const struct kind *kind_of(const struct snag *snag)
+{
+	const struct kind *kind = kinds;
+
+	while (kind->code != snag->code || kind->kind != snag->kind) {
+		kind++;
+		assert(kind < kinds + sizeof kinds / sizeof *kinds);
+	}
+	return kind;
+}
+
 const char *snag_sentence(const struct report *report, const struct snag *snag)
 {
-	size_t i = 0;
+	return filled_in(report, kind_of(snag)->sentence, snag->figures);
+}
 
-	while (sentences[i].code != snag->code || sentences[i].kind != snag->kind) {
-		i++;
-		assert(i < sizeof sentences / sizeof *sentences);
+/* ---- Cures ----------------------------------------------------------------------------------- */
+
+const struct cure *snag_cure(const struct snag *snag)
+{
+	return &kind_of(snag)->cure;
+}
+
+const char *snag_sheet(const struct report *report, const struct snag *snag)
+{
+	const struct cure *cure = snag_cure(snag);
+	const struct entry *entry;
+
+	if (cure->count == 0)
+		return NULL;
+	switch (attribute_block(cure->attributes[0])) {
+	case BLOCK_HEAD:
+		return HEAD_SHEET_TITLE;
+	case BLOCK_ALLOW:
+		return allow_sheet_titles[attribute_row(cure->attributes[0])->sheet];
+	case BLOCK_FENCE:
+		return snag->fence == NO_FENCE ? block_keyword(BLOCK_FENCE) :
+			report->plot->details.fences[snag->fence].name;
+	default:
+		entry = report->takeoff->survey.regions[snag->region].entry;
+		return say(report, "%c %s", entry->letter, entry->name);
 	}
-	return filled_in(report, sentences[i].sentence, snag->figures);
+}
+
+const char *snag_cure_sentence(const struct report *report, const struct snag *snag)
+{
+	const struct cure *cure = snag_cure(snag);
+	struct text words = TEXT_EMPTY;
+
+	text_print(&words, "Cure: %s", !cure->by_drawing ? "" : cure->count == 0 ? "on the plan" :
+		"on the plan, or ");
+	for (int i = 0; i < cure->count; i++)
+		text_print(&words, "%s%s", i == 0 ? "" : i == cure->count - 1 ? " or " : ", ",
+			attribute_row(cure->attributes[i])->label);
+	if (cure->count)
+		text_print(&words, " on the sheet %s", snag_sheet(report, snag));
+	text_add(&words, ".");
+	return say_text(report, &words);
 }

@@ -3,7 +3,6 @@
 #include "base/number.h"
 #include "base/sort.h"
 #include "base/stop.h"
-#include "plot/mirror.h"
 
 #include <stdlib.h>
 #include <string.h>
@@ -28,11 +27,56 @@ struct snag *snag_add(struct snag_list *list, enum snag_code code, int region,
 	list->list = arena_grow(list->arena, list->list, list->count, &list->capacity,
 		sizeof *list->list);
 	snag = &list->list[list->count++];
-	*snag = (struct snag){ .code = code, .region = region, .loop = -1, .side = -1,
-		.figures = shared(list, figures) };
-	if (region != NO_REGION)
-		snag->cell = list->survey->regions[region].first_cell;
+	*snag = (struct snag){ .code = code, .fence = NO_FENCE, .region = region, .loop = -1,
+		.side = -1, .figures = shared(list, figures) };
+	if (region != NO_REGION) {
+		const struct region *r = &list->survey->regions[region];
+
+		snag_put_around(snag, r->first_cell, (struct rectangle){ r->left, r->first_cell.y,
+			r->most.x, r->most.y });
+	}
 	return snag;
+}
+
+static struct snag_box box_from(struct rectangle cells)
+{
+	return (struct snag_box){ (int16_t)cells.left, (int16_t)cells.top, (int16_t)cells.right,
+		(int16_t)cells.bottom };
+}
+
+void snag_put(struct snag *snag, struct place cell)
+{
+	snag_put_around(snag, cell, (struct rectangle){ cell.x, cell.y, cell.x, cell.y });
+}
+
+void snag_put_around(struct snag *snag, struct place first, struct rectangle cells)
+{
+	snag->cell = first;
+	snag->box = box_from(cells);
+}
+
+void snag_put_beside(const struct snag_list *list, struct snag *snag, const struct leg *leg)
+{
+	const struct survey *survey = list->survey;
+	struct leg f = leg_forward(*leg);
+	int across = leg_is_upright(f), down = !across;
+	struct rectangle beside = { most(f.from.x - across, 0), most(f.from.y - down, 0),
+		least(f.to.x - down, survey->columns - 1),
+		least(f.to.y - across, survey->rows - 1) };
+
+	snag_put_around(snag, (struct place){ beside.left, beside.top }, beside);
+}
+
+void snags_of_fence(struct snag_list *list, size_t from, int fence)
+{
+	for (size_t i = from; i < list->count && !stop_asked(); i++)
+		list->list[i].fence = fence <= INT16_MAX ? (int16_t)fence : NO_FENCE;
+}
+
+static struct rectangle box_of(const struct snag *snag)
+{
+	return (struct rectangle){ snag->box.left, snag->box.top, snag->box.right,
+		snag->box.bottom };
 }
 
 void snags_repeat(struct snag_list *list, size_t from, size_t count, int region)
@@ -42,10 +86,15 @@ void snags_repeat(struct snag_list *list, size_t from, size_t count, int region)
 	for (size_t i = 0; i < count; i++) {
 		struct snag again = list->list[from + i];
 		const struct region *there = &list->survey->regions[again.region];
+		int across = here->left - there->left;
+		int down = here->first_cell.y - there->first_cell.y;
+		struct rectangle box = box_of(&again);
 
 		again.region = region;
-		again.cell.x += here->left - there->left;
-		again.cell.y += here->first_cell.y - there->first_cell.y;
+		snag_put_around(&again,
+			(struct place){ again.cell.x + across, again.cell.y + down },
+			(struct rectangle){ box.left + across, box.top + down, box.right + across,
+				box.bottom + down });
 		*snag_add(list, again.code, region, again.figures) = again;
 	}
 }
@@ -56,7 +105,7 @@ void snag_mirror(struct snag_list *list, const struct plot *plot)
 	struct place at = { 0, 0 };
 
 	while (!stop_asked() && mirror_next_fault(&mirror, &plot->ground, at, &at)) {
-		snag_add(list, SNAG_MIRROR_BROKEN, NO_REGION, SNAG_FIGURES_OF(0))->cell = at;
+		snag_put(snag_add(list, SNAG_MIRROR_BROKEN, NO_REGION, SNAG_FIGURES_OF(0)), at);
 		at.x++;
 	}
 }
@@ -163,6 +212,24 @@ bool snag_is_alike(const struct snag *a, const struct snag *b)
 {
 	return a->code == b->code && a->kind == b->kind &&
 		memcmp(a->figures, b->figures, SNAG_FIGURES * sizeof *a->figures) == 0;
+}
+
+bool snag_box_equal(const struct snag_box *a, const struct snag_box *b)
+{
+	return memcmp(a, b, sizeof *a) == 0;
+}
+
+struct snag_box snag_first_image(const struct mirror *mirror, const struct snag *snag)
+{
+	struct rectangle images[IMAGES_MOST], first;
+	int count = mirror_rectangles(mirror, box_of(snag), images);
+
+	first = images[0];
+	for (int i = 1; i < count; i++)
+		if (images[i].top < first.top ||
+			(images[i].top == first.top && images[i].left < first.left))
+			first = images[i];
+	return box_from(first);
 }
 
 size_t snag_next_code(const struct snag_list *sorted, size_t from)

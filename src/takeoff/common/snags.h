@@ -3,6 +3,7 @@
 #ifndef TAKEOFF_COMMON_SNAGS_H
 #define TAKEOFF_COMMON_SNAGS_H
 
+#include "plot/mirror.h"
 #include "survey/survey.h"
 
 /* Beside each its `figures` in order: lengths, nm, where nothing else is said. */
@@ -13,6 +14,8 @@ enum snag_code {
 	SNAG_WALL_HIGH,   /* above ground, the height that asks for care; from the footing, the
 	                     height that asks for a permit; `kind`: enum wall_high */
 	SNAG_WALL_EMBED,  /* the embed, the wall's height, the least embed */
+	SNAG_WALL_SLENDER, /* above ground, the wall's depth, the most above ground, the side that
+	                      counts as long; `kind`: enum wall_slender */
 	SNAG_BED_THIN,    /* the least ground between walls */
 	SNAG_CAP_NARROW,  /* the cap's depth */
 	/* `kind`: enum fill_none; raised: the wall's height, freeboard, mulch, embed */
@@ -28,7 +31,14 @@ enum snag_code {
 	SNAG_GATE_BLOCKED,
 	SNAG_HOLE_WALL,   /* the hole across; `kind`: 0 it meets a wall or its base, 1 it is in
 	                     a bed */
-	SNAG_MIRROR_BROKEN,
+	SNAG_BED_REACH,   /* the reach of an arm */
+	SNAG_PATH_NARROW, /* the least clear width */
+	SNAG_PATH_BARROW, /* the least clear width */
+	SNAG_PATH_CUT_OFF, /* `kind`: enum path_cut_off */
+	SNAG_LAWN_NARROW, /* the least width */
+	SNAG_FIXTURE_TALL, /* its height, its width, the greatest height */
+	SNAG_FIXTURE_NO_PATH,
+	SNAG_MIRROR_BROKEN, /* the last */
 	SNAG_CODES
 };
 enum { SNAG_FIGURES = 4, SNAG_SLOTS = 256 };
@@ -40,16 +50,30 @@ enum wall_high { WALL_HIGH_CARE, WALL_HIGH_PERMIT, WALL_HIGH_BOTH };
 enum fill_none {
 	FILL_NONE_UNDUG, FILL_NONE_RAISED, FILL_NONE_MIX, FILL_NONE_REPLACED, FILL_NONE_AMENDED
 };
+/* Why a wall may stand so high and no higher: nothing else is the matter; a side is long; the
+ * subsoil is clay. */
+enum wall_slender { WALL_SLENDER, WALL_SLENDER_LONG, WALL_SLENDER_CLAY };
+/* Nobody gets to the path; it leads to nothing. */
+enum path_cut_off { PATH_UNREACHED, PATH_TO_NOTHING };
+
+/* The cells around what a snag touches, all inclusive: by it one tells which are images of one
+ * another in the mirror. */
+struct snag_box {
+	int16_t left, top, right, bottom;
+};
 
 /* Every cell may have some: kept small. */
 struct snag {
 	enum snag_code code : 8;
 	unsigned int kind : 8;
+	int16_t fence;     /* in the plot's order, of the first 32,767; NO_FENCE: none is meant */
 	int region;        /* NO_REGION: the plot as a whole */
 	struct place cell; /* the first it touches, in reading order */
 	int loop, side;    /* -1 where no side is meant */
+	struct snag_box box;
 	const nm *figures; /* SNAG_FIGURES of them, mostly shared with others */
 };
+enum { NO_FENCE = -1 };
 
 struct snag_list {
 	struct arena *arena;
@@ -59,10 +83,18 @@ struct snag_list {
 	const nm *lately[SNAG_SLOTS]; /* figures, by hash: to be shared */
 };
 
-/* Adds a snag of a region, at its first cell, no side meant. Returns it for more to be filled
- * in; valid until the next one is added. */
+/* Adds a snag of a region, at its first cell, around all of it, no side meant; without a region
+ * at the first cell of the plan, to be put in its place. Returns it for more to be filled in; valid
+ * until the next one is added. */
 struct snag *snag_add(struct snag_list *list, enum snag_code code, int region,
 	const nm figures[static SNAG_FIGURES]);
+/* Puts a snag at one cell, or around some with the first of them in reading order. */
+void snag_put(struct snag *snag, struct place cell);
+void snag_put_around(struct snag *snag, struct place first, struct rectangle cells);
+/* Puts it around the cells of the plan that have the leg's line as a side. */
+void snag_put_beside(const struct snag_list *list, struct snag *snag, const struct leg *leg);
+/* The snags from number `from` on are of that fence. */
+void snags_of_fence(struct snag_list *list, size_t from, int fence);
 /* Adds `count` of the snags from number `from` on once more, all of one region, for another region
  * of the same shape. */
 void snags_repeat(struct snag_list *list, size_t from, size_t count, int region);
@@ -76,6 +108,10 @@ void snag_sort(struct snag_list *list);
 size_t snag_at(const struct snag_list *sorted, struct place cell, size_t from);
 /* True where both have the same sentence, but for the place. */
 bool snag_is_alike(const struct snag *a, const struct snag *b);
+/* The first, from the top and from the left, of what is around a snag and around its images: the
+ * same of all snags that are images of one another. */
+struct snag_box snag_first_image(const struct mirror *mirror, const struct snag *snag);
+bool snag_box_equal(const struct snag_box *a, const struct snag_box *b);
 /* The first snag after number `from` that has another code, of sorted snags; their count where
  * none has. */
 size_t snag_next_code(const struct snag_list *sorted, size_t from);

@@ -23,10 +23,9 @@ static struct rectangle beside(const struct survey *survey, struct leg leg)
 static struct snag *warn_at(const struct basis *basis, enum snag_code code, struct leg on,
 	const nm figures[static SNAG_FIGURES])
 {
-	struct rectangle cells = beside(basis->survey, on);
 	struct snag *snag = snag_add(basis->snags, code, NO_REGION, figures);
 
-	snag->cell = (struct place){ cells.left, cells.top };
+	snag_put_beside(basis->snags, snag, &on);
 	return snag;
 }
 
@@ -100,8 +99,8 @@ static void warn_gates(const struct basis *basis, const struct fencing *fencing)
 			warn_at(basis, SNAG_GATE_NARROW, gate->on,
 				SNAG_FIGURES_OF(gate->clear, least_clear));
 		if (find_blocked(basis->survey, gate->on, &at))
-			snag_add(basis->snags, SNAG_GATE_BLOCKED, survey_region_at(basis->survey,
-				at.x, at.y), SNAG_FIGURES_OF(0))->cell = at;
+			snag_put(snag_add(basis->snags, SNAG_GATE_BLOCKED,
+				survey_region_at(basis->survey, at.x, at.y), SNAG_FIGURES_OF(0)), at);
 	}
 }
 

@@ -100,10 +100,13 @@ void fences_compute(struct fences *out, const struct basis *basis)
 
 	*out = (struct fences){ list, 0 };
 	for (size_t i = 0; i < details->fence_count && !stop_asked(); i++) {
+		size_t before = basis->snags->count;
+
 		if (details->fences[i].run_count == 0)
 			continue;
 		list[out->count] = fencing_of(&details->fences[i], basis);
 		fence_warn(basis, &list[out->count++]);
+		snags_of_fence(basis->snags, before, (int)i);
 	}
 }
 

@@ -42,6 +42,17 @@ struct place room_side_cell(const struct outline *outline, struct side_place pla
 		least(a->y, b->y) - (b->x < a->x) };
 }
 
+struct rectangle room_side_cells(const struct outline *outline, struct side_place place)
+{
+	const struct loop *loop = &outline->loops[place.loop];
+	const struct corner *a = &loop->corners[place.side];
+	const struct corner *b = &loop->corners[(place.side + 1) % loop->count];
+	struct place first = room_side_cell(outline, place);
+
+	return (struct rectangle){ first.x, first.y, first.x + most(abs(b->x - a->x) - 1, 0),
+		first.y + most(abs(b->y - a->y) - 1, 0) };
+}
+
 bool room_is_wide(const struct room *room, nm width, struct place *at)
 {
 	nm cell = room->survey->cell;

@@ -2,6 +2,7 @@
 #ifndef TAKEOFF_WALLS_ROOM_H
 #define TAKEOFF_WALLS_ROOM_H
 
+#include "plot/mirror.h"
 #include "takeoff/walls/ring.h"
 
 /* A bed. */
@@ -15,6 +16,8 @@ struct room {
 bool room_short_side(const struct outline *outline, nm cell, nm least, struct side_place *place);
 /* The first cell of the bed, in reading order, along a side. */
 struct place room_side_cell(const struct outline *outline, struct side_place place);
+/* All cells of the bed along it. */
+struct rectangle room_side_cells(const struct outline *outline, struct side_place place);
 
 /* True where the bed is everywhere at least `width` wide: the union of squares of that side.
  * Else *at is its first cell outside all of them. A square fits among whole cells wherever the

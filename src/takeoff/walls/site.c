@@ -22,7 +22,8 @@ static struct snag *add_snag(const struct site *site, enum snag_code code,
 
 static void put_at_side(struct snag *snag, const struct site *site, struct side_place place)
 {
-	snag->cell = room_side_cell(site->room.outline, place);
+	snag_put_around(snag, room_side_cell(site->room.outline, place),
+		room_side_cells(site->room.outline, place));
 	snag->loop = place.loop;
 	snag->side = place.side;
 }

@@ -1,4 +1,4 @@
-#include "editor/fence_map.h"
+#include "survey/fence_map.h"
 
 static size_t index_of(int columns, int x, int y)
 {
@@ -49,6 +49,14 @@ struct fence_map fence_map_of(const struct plot *plot, struct arena *arena)
 int fence_map_at(const struct fence_map *map, int x, int y)
 {
 	return map->sides ? map->sides[index_of(map->columns, x, y)] : 0;
+}
+
+bool fence_map_is_shut(const struct fence_map *map, struct place cell, bool is_below)
+{
+	int sides = fence_map_at(map, cell.x, cell.y);
+
+	return (sides & (is_below ? FENCE_BELOW : FENCE_RIGHT)) &&
+		!(sides & (is_below ? GATE_BELOW : GATE_RIGHT));
 }
 
 int fence_map_among(const struct fence_map *map, struct rectangle cells)

@@ -1,6 +1,6 @@
-/* Which sides of which cells have fence or a gate, for whoever draws the plan cell by cell. */
-#ifndef EDITOR_FENCE_MAP_H
-#define EDITOR_FENCE_MAP_H
+/* Which sides of which cells have fence or a gate, for whoever goes over the plan cell by cell. */
+#ifndef SURVEY_FENCE_MAP_H
+#define SURVEY_FENCE_MAP_H
 
 #include "base/memory.h"
 #include "plot/mirror.h"
@@ -17,6 +17,8 @@ struct fence_map fence_map_of(const struct plot *plot, struct arena *arena);
 /* What a cell has at its right and below, of all fences. x, y may be -1: what lies on the plan's
  * left and upper edges. */
 int fence_map_at(const struct fence_map *map, int x, int y);
+/* True where the cell's right side, or its lower one, has a fence and no gate. */
+bool fence_map_is_shut(const struct fence_map *map, struct place cell, bool is_below);
 /* What any of the cells has, as far as they are in the plan. */
 int fence_map_among(const struct fence_map *map, struct rectangle cells);
 

@@ -1,0 +1,10 @@
+/* What paths join to: adds path-cut-off and fixture-no-path. */
+#ifndef TAKEOFF_WALKS_JOINED_H
+#define TAKEOFF_WALKS_JOINED_H
+
+#include "survey/fence_map.h"
+#include "takeoff/common/basis.h"
+
+void joined_check(const struct basis *basis, const struct fence_map *fences);
+
+#endif
