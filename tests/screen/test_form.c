@@ -66,7 +66,7 @@ static void open_sheet_of(struct table *at, enum attribute a)
 	const struct attribute_row *row = attribute_row(a);
 	enum block_kind block = attribute_block(a);
 
-	open_sheet(at, block == BLOCK_ALLOW ? allow_sheet_title((int)row->sheet) : names[block],
+	open_sheet(at, block == BLOCK_ALLOW ? allow_sheet_titles[row->sheet] : names[block],
 		"Esc leave");
 	field_go_to(at->t, row->label);
 }
