@@ -15,7 +15,7 @@ bed c "Elbow bed"
 bed d "Ring bed"
   block 18 in x 7 in x 6 in
   courses 2
-  cap 1 ft x 8 in x 2 in
+  cap 18 in x 8 in x 2 in
   embed 2 in
   inside filled
   reach-in 1 in

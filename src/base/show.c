@@ -85,6 +85,35 @@ void show_inches(struct text *out, nm length, enum units units)
 		show_length(out, length, units);
 }
 
+/* A hundredth of a millimetre. */
+#define HUNDREDTH (NM_PER_MM / 100)
+
+void show_piece(struct text *out, nm length, enum units units)
+{
+	int64_t hundredths;
+
+	if (units == UNITS_IMPERIAL) {
+		length_write_inches(out, units_nearest(out, length, NM_PER_64TH) * NM_PER_64TH);
+		return;
+	}
+	hundredths = units_nearest(out, length, HUNDREDTH);
+	if (hundredths < 100000) {
+		text_add_decimal(out, hundredths, 2);
+		text_add(out, " mm");
+	} else {
+		text_add_decimal(out, hundredths, 5);
+		text_add(out, " m");
+	}
+}
+
+nm show_piece_rounded(nm length, enum units units)
+{
+	nm unit = units == UNITS_IMPERIAL ? NM_PER_64TH : HUNDREDTH;
+	nm size = length < 0 ? -length : length, rounded = (size + unit / 2) / unit * unit;
+
+	return length < 0 ? -rounded : rounded;
+}
+
 const char *show_area_unit(enum units units)
 {
 	return units == UNITS_IMPERIAL ? "sq ft" : "m2";

@@ -11,6 +11,10 @@
 void show_length(struct text *out, nm length, enum units units);
 /* As a rule or a saw's stop reads it: imperial in inches alone, "13 7/8 in"; metric as above. */
 void show_inches(struct text *out, nm length, enum units units);
+/* The same to the nearest 1/64 in and 1/100 mm, for pieces that are to add up: "112.5 mm". */
+void show_piece(struct text *out, nm length, enum units units);
+/* What show_piece shows a length as. */
+nm show_piece_rounded(nm length, enum units units);
 /* As short as it can be said, for rulers: 5', 2'6", 1.5. length 0 or more. */
 void show_short(struct text *out, nm length, enum units units);
 /* "1,284.0 sq ft", "7.80 m2". area in square metres. */

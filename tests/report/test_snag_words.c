@@ -26,6 +26,9 @@ static const struct {
 		"Geometry: two walls and ground between them take more than two blocks' depth." },
 	{ SNAG_WALL_BOND, "wall-bond",
 		"Running bond, joints a quarter of a unit apart or more: TMS 402, IRC." },
+	{ SNAG_WALL_CORNER, "wall-corner",
+		"Half a block or more, and its own end, at an outer corner: common practice, no "
+		"published source." },
 	{ SNAG_WALL_HIGH, "wall-high",
 		"Above ground: common practice, no published source. From the footing's bottom: "
 		"permit over 4 ft by IRC R105.2, design by an engineer; local rules are often "
@@ -40,6 +43,10 @@ static const struct {
 	{ SNAG_BED_THIN, "bed-thin", "Common practice, no published source." },
 	{ SNAG_CAP_NARROW, "cap-narrow",
 		"Geometry: two caps and ground between them take more than two caps' depth." },
+	{ SNAG_CAP_BOND, "cap-bond",
+		"Running bond, joints a quarter of a unit apart or more: TMS 402, IRC; at each "
+		"corner the cap goes through where the course below butts: common practice, no "
+		"published source." },
 	{ SNAG_FILL_NONE, "fill-none", "Arithmetic: no depth, or no part of the mix, is left." },
 	{ SNAG_SOIL_THIN, "soil-thin", "Common practice, no published source." },
 	{ SNAG_FLOOR_STONE, "floor-stone", "Common practice, no published source." },
@@ -113,6 +120,24 @@ static const struct {
 	{ SNAG_WALL_BOND, 0, UNITS_METRIC, { MM(1600) },
 		"The courses of this side, 1.6 m long, do not bond: joints stand closer than a "
 		"quarter block to those below." },
+	{ SNAG_WALL_CORNER, WALL_CORNER_WALL, UNITS_IMPERIAL,
+		{ FEET(5, 3), FEET(0, 6), FEET(0, 10) },
+		"At an outer corner of this side, 5 ft 3 in long, a piece is only 6 in long, or "
+		"shows a sawn end: 10 in or more, and the block's own end outwards, would hold "
+		"better." },
+	{ SNAG_WALL_CORNER, WALL_CORNER_WALL, UNITS_METRIC, { MM(1600), MM(150), MM(250) },
+		"At an outer corner of this side, 1.6 m long, a piece is only 150 mm long, or "
+		"shows a sawn end: 250 mm or more, and the block's own end outwards, would hold "
+		"better." },
+	{ SNAG_WALL_CORNER, WALL_CORNER_CAP, UNITS_IMPERIAL,
+		{ FEET(5, 3), FEET(0, 6), FEET(0, 10) },
+		"At an outer corner of this side, 5 ft 3 in long, a piece of the cap is only 6 in "
+		"long, or shows a sawn end: 10 in or more, and the block's own end outwards, would "
+		"hold better." },
+	{ SNAG_WALL_CORNER, WALL_CORNER_CAP, UNITS_METRIC, { MM(1600), MM(150), MM(250) },
+		"At an outer corner of this side, 1.6 m long, a piece of the cap is only 150 mm "
+		"long, or shows a sawn end: 250 mm or more, and the block's own end outwards, "
+		"would hold better." },
 	{ SNAG_WALL_HIGH, WALL_HIGH_CARE, UNITS_IMPERIAL,
 		{ FEET(2, 6), FEET(2, 0), FEET(3, 2), FEET(4, 0) },
 		"The wall stands 2 ft 6 in above ground, over 2 ft: ask the block's maker or an "
@@ -164,6 +189,12 @@ static const struct {
 		"The cap, 1 ft 2 in deep, has no room along this bed: no cap is laid out." },
 	{ SNAG_CAP_NARROW, 0, UNITS_METRIC, { MM(350) },
 		"The cap, 350 mm deep, has no room along this bed: no cap is laid out." },
+	{ SNAG_CAP_BOND, 0, UNITS_IMPERIAL, { FEET(5, 3) },
+		"The cap on this side, 5 ft 3 in long, does not bond with the course below: joints "
+		"stand closer than a quarter block, or a corner is not tied." },
+	{ SNAG_CAP_BOND, 0, UNITS_METRIC, { MM(1600) },
+		"The cap on this side, 1.6 m long, does not bond with the course below: joints "
+		"stand closer than a quarter block, or a corner is not tied." },
 	{ SNAG_FILL_NONE, FILL_NONE_UNDUG, UNITS_IMPERIAL,
 		{ FEET(0, 6), FEET(0, 2), FEET(0, 3), FEET(0, 1) },
 		"No soil fits: the wall is 6 in high, freeboard takes 2 in, mulch 3 in and the "

@@ -101,6 +101,12 @@ static void start(struct plot *plot, int columns, int rows)
 	ground_init(&plot->ground, columns, rows);
 }
 
+void beds_rectangle(struct plot *plot, int columns, int rows)
+{
+	start(plot, columns, rows);
+	fill(&plot->ground, (struct place){ 0, 0 }, (struct place){ columns, rows }, 'b');
+}
+
 void beds_at_random(struct plot *plot, struct random *random, int least, int most)
 {
 	int across[STRIPS_MOST + 1], down[STRIPS_MOST + 1];

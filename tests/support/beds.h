@@ -18,6 +18,8 @@ struct beds {
 void beds_lay(struct beds *beds);
 void beds_fini(struct beds *beds);
 
+/* One bed `b` of so many cells. */
+void beds_rectangle(struct plot *plot, int columns, int rows);
 /* Sets the block of every bed. */
 void beds_set_block(struct plot *plot, nm along, nm across, nm up);
 void beds_set_courses(struct plot *plot, int courses);

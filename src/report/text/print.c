@@ -175,7 +175,7 @@ nm saw_length(const struct report *report, nm place, nm fit)
 {
 	nm unit = report->units == UNITS_IMPERIAL ? NM_PER_INCH / 16 : NM_PER_MM;
 
-	return place > fit ? (place - fit) / unit * unit : 0;
+	return saw_piece(&(const struct saw){ .fit = fit }, place) / unit * unit;
 }
 
 const char *cut_words(const struct report *report, const struct cut *cut, nm fit)

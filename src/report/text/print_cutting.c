@@ -32,8 +32,8 @@ static void print_pieces(const struct report *report, const struct cutting *cutt
 
 	for (size_t i = 0; i < count; i++) {
 		TABLE_ROW(&table, plain_count(report, places[i].count),
-			plain_inches(report, places[i].place),
-			plain_inches(report, saw_length(report, places[i].place, cutting->fit)));
+			plain_piece(report, places[i].place),
+			plain_inches(report, saw_length(report, places[i].place, cutting->gap)));
 		arena_clear(report->words);
 	}
 	free(places);
@@ -46,7 +46,7 @@ static void print_size(const struct report *report, const struct cutting *cuttin
 
 	print_lines(report, 0, 2, "%s block %s", cutting->use == USE_CAP ? "Cap" : "Wall",
 		word_size(report, &cutting->block));
-	print_lines(report, 2, 2, "Bought %s: %s, %s; no cut list could do with fewer than %s. "
+	print_lines(report, 2, 2, "Bought %s: %s, %s; the stone laid would fill %s. "
 		"Spare for breakage: %s. Without spares they weigh %s.",
 		word_count(report, cutting->bought, "block", "blocks"),
 		word_count(report, cutting->whole, "whole", "whole"),
@@ -58,11 +58,13 @@ static void print_size(const struct report *report, const struct cutting *cuttin
 		return;
 	}
 	print_lines(report, 2, 2, "Each piece is sawn %s shorter than its place; a saw cut takes "
-		"%s.",
-		word_inches(report, cutting->fit), word_inches(report, cutting->kerf));
+		"%s.%s",
+		word_inches(report, cutting->gap), word_inches(report, cutting->kerf),
+		cutting->joint == 0 ? "" : say(report, " A block has %s of stone.",
+		word_inches(report, cutting->block.along - cutting->joint)));
 	print_pieces(report, cutting);
 	print_blank(report);
-	print_cut_table(report, headings, cutting->cuts, cutting->cut_count, cutting->fit);
+	print_cut_table(report, headings, cutting->cuts, cutting->cut_count, cutting->gap);
 }
 
 void print_cutting(const struct report *report)

@@ -121,7 +121,8 @@ static const char *note_words(const struct report *report, const struct note *no
 	case NOTE_NONE:
 		return NULL;
 	case NOTE_BREAKAGE:
-		return percent(report, note, "breakage");
+		return say(report, "%s%s", percent(report, note, "breakage"), note->count == 0 ? "" :
+			say(report, ", %lld at least", (long long)note->count));
 	case NOTE_SETTLEMENT:
 		return note->percent == 0 ? "settlement by the mix" :
 			percent(report, note, "settlement");
@@ -130,7 +131,8 @@ static const char *note_words(const struct report *report, const struct note *no
 	case NOTE_STONE:
 		return stone_note(report, note);
 	case NOTE_CARTRIDGE:
-		return say(report, "whole; bead %s each", length);
+		return say(report, "whole; bead %s each%s", length, note->percent == 0 ? "" :
+			say(report, "; %s", percent(report, note, "spare")));
 	case NOTE_SPOIL:
 		return "loose, to haul away";
 	case NOTE_ROLL:

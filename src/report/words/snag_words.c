@@ -11,6 +11,9 @@ static const struct {
 		"Geometry: two walls and ground between them take more than two blocks' depth." },
 	[SNAG_WALL_BOND] = { "wall-bond",
 		"Running bond, joints a quarter of a unit apart or more: TMS 402, IRC." },
+	[SNAG_WALL_CORNER] = { "wall-corner",
+		"Half a block or more, and its own end, at an outer corner: common practice, no "
+		"published source." },
 	[SNAG_WALL_HIGH] = { "wall-high",
 		"Above ground: common practice, no published source. From the footing's bottom: "
 		"permit over 4 ft by IRC R105.2, design by an engineer; local rules are often "
@@ -25,6 +28,10 @@ static const struct {
 	[SNAG_BED_THIN] = { "bed-thin", "Common practice, no published source." },
 	[SNAG_CAP_NARROW] = { "cap-narrow",
 		"Geometry: two caps and ground between them take more than two caps' depth." },
+	[SNAG_CAP_BOND] = { "cap-bond",
+		"Running bond, joints a quarter of a unit apart or more: TMS 402, IRC; at each "
+		"corner the cap goes through where the course below butts: common practice, no "
+		"published source." },
 	[SNAG_FILL_NONE] = { "fill-none", "Arithmetic: no depth, or no part of the mix, is left." },
 	[SNAG_SOIL_THIN] = { "soil-thin", "Common practice, no published source." },
 	[SNAG_FLOOR_STONE] = { "floor-stone", "Common practice, no published source." },
@@ -75,6 +82,8 @@ const char *snag_source(enum snag_code code)
 	"(IRC R105.2; local code may be stricter)."
 #define SLENDER "The wall stands {0} above ground and is {1} deep: over {2}, the most that " \
 	"stands by its own weight"
+#define CORNER_PIECE "is only {1} long, or shows a sawn end: {2} or more, and the block's own end " \
+	"outwards, would hold better."
 #define NO_SOIL "No soil fits: the wall is {0} high, freeboard takes {1}, mulch {2}"
 
 #define BY_DRAWING .cure = { .by_drawing = true }
@@ -99,6 +108,12 @@ static const struct kind {
 	{ SNAG_WALL_BOND, 0, "The courses of this side, {0} long, do not bond: joints stand closer "
 		"than a quarter block to those below.",
 		BY_DRAWING_OR(BED_BLOCK) },
+	{ SNAG_WALL_CORNER, WALL_CORNER_WALL, "At an outer corner of this side, {0} long, a piece "
+		CORNER_PIECE,
+		BY_DRAWING_OR(BED_BLOCK) },
+	{ SNAG_WALL_CORNER, WALL_CORNER_CAP, "At an outer corner of this side, {0} long, a piece of "
+		"the cap " CORNER_PIECE,
+		BY_DRAWING_OR(BED_CAP) },
 	{ SNAG_WALL_HIGH, WALL_HIGH_CARE, HIGH_CARE,
 		BY(BED_COURSES, BED_BLOCK) },
 	{ SNAG_WALL_HIGH, WALL_HIGH_PERMIT, HIGH_PERMIT,
@@ -118,6 +133,9 @@ static const struct kind {
 		BY_DRAWING_OR(BED_BLOCK) },
 	{ SNAG_CAP_NARROW, 0, "The cap, {0} deep, has no room along this bed: no cap is laid "
 		"out.",
+		BY_DRAWING_OR(BED_CAP) },
+	{ SNAG_CAP_BOND, 0, "The cap on this side, {0} long, does not bond with the course below: "
+		"joints stand closer than a quarter block, or a corner is not tied.",
 		BY_DRAWING_OR(BED_CAP) },
 	{ SNAG_FILL_NONE, FILL_NONE_UNDUG, NO_SOIL " and the ground inside {3}.",
 		BY(BED_COURSES, BED_FREEBOARD, BED_MULCH) },

@@ -56,6 +56,7 @@ const char *exact_length(const struct report *report, nm length)
 	}
 MEASURE(length, nm)
 MEASURE(inches, nm)
+MEASURE(piece, nm)
 MEASURE(area, double)
 MEASURE(volume, double)
 MEASURE(weight, double)

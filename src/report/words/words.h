@@ -15,6 +15,8 @@ const char *plain_decimal(const struct report *report, double number, int places
 const char *plain_length(const struct report *report, nm length);
 /* As read off a rule: inches without feet. */
 const char *plain_inches(const struct report *report, nm length);
+/* As read off a rule with care: to 1/64 in or 1/100 mm. */
+const char *plain_piece(const struct report *report, nm length);
 /* Exact, as spelled in a plot. */
 const char *exact_length(const struct report *report, nm length);
 const char *plain_area(const struct report *report, double area);
@@ -36,6 +38,7 @@ const char *plain_region(const struct report *report, int region);
 /* The same, without a blank at which the text might break a line. */
 const char *word_length(const struct report *report, nm length);
 const char *word_inches(const struct report *report, nm length);
+const char *word_piece(const struct report *report, nm length);
 const char *word_area(const struct report *report, double area);
 const char *word_volume(const struct report *report, double volume);
 const char *word_weight(const struct report *report, double weight);

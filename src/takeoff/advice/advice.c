@@ -54,12 +54,11 @@ static bool may_be_whole(const struct trial *trial, const struct outline *outlin
 /* Whether the ring bonds and is all whole blocks. There must be room for it. */
 static bool is_whole(const struct trial *trial, const struct outline *outline, nm cell)
 {
+	struct ring_plan plan = { .arena = trial->arena, .book = trial->book, .outline = outline,
+		.cell = cell, .masonry = trial->masonry };
 	struct ring ring;
 
-	if (!may_be_whole(trial, outline, cell))
-		return false;
-	ring_lay(&ring, trial->arena, trial->book, outline, cell, &trial->masonry);
-	return ring.unbonded_count == 0 && ring.odd.cut == 0 && ring.even.cut == 0;
+	return may_be_whole(trial, outline, cell) && ring_lay(&ring, &plan) && ring.cost == 0;
 }
 
 static bool rectangle_is_whole(const struct trial *trial, struct place size, nm cell)

@@ -14,10 +14,11 @@ enum { SECTIONS = SECTION_FENCE + 1 };
 /* The note beside an item, and which values it has. */
 enum note_kind {
 	NOTE_NONE,
-	NOTE_BREAKAGE, NOTE_TRIMMING, /* percent */
+	NOTE_BREAKAGE,    /* percent; count: at least so many, 0 where it is not more than that */
+	NOTE_TRIMMING,    /* percent */
 	NOTE_SETTLEMENT,  /* percent; 0: not the same of all that is in it */
 	NOTE_STONE,       /* factor: loose over compacted; percent: spare */
-	NOTE_CARTRIDGE,   /* lengths: the bead of one */
+	NOTE_CARTRIDGE,   /* lengths: the bead of one; percent: spare */
 	NOTE_SPOIL,
 	NOTE_ROLL,        /* lengths: width, length of a roll */
 	NOTE_LINER,       /* lengths: width, length of a roll; count: rolls */

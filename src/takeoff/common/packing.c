@@ -110,11 +110,16 @@ static void cut_from(struct packing *packing, struct stack *stack, const struct 
 		add_stack(packing, &others);
 }
 
+nm saw_piece(const struct saw *saw, nm place)
+{
+	return place - nm_least(saw->fit, place / 2);
+}
+
 /* Length of a block that a piece needs; over 0, so that pieces of no length do not fit without
  * end. */
 static nm needed_for(const struct saw *saw, nm place)
 {
-	nm needed = place - nm_least(saw->fit, place / 2) + saw->kerf;
+	nm needed = saw_piece(saw, place) + saw->kerf;
 
 	return needed > 0 ? needed : 1;
 }

@@ -21,11 +21,14 @@ struct batch {
 };
 
 struct saw {
-	nm block; /* the block's length */
+	nm block; /* what of a block can be cut up */
 	nm kerf;  /* width of a cut */
 	/* how much shorter than its place a piece may be; counted as half a place at most */
 	nm fit;
 };
+
+/* How long the piece for a place is. */
+nm saw_piece(const struct saw *saw, nm place);
 
 /* Sorts the batches longest first and merges equal lengths, in place; returns how many are left. */
 size_t batches_join(struct batch *batches, size_t count);

@@ -11,6 +11,8 @@ enum snag_code {
 	SNAG_WALL_JOG,    /* the side, the least it must be */
 	SNAG_WALL_NARROW, /* the wall's depth */
 	SNAG_WALL_BOND,   /* the side */
+	SNAG_WALL_CORNER, /* the side, its shortest corner piece, the least that should be;
+	                     `kind`: enum wall_corner */
 	SNAG_WALL_HIGH,   /* above ground, the height that asks for care; from the footing, the
 	                     height that asks for a permit; `kind`: enum wall_high */
 	SNAG_WALL_EMBED,  /* the embed, the wall's height, the least embed */
@@ -18,6 +20,7 @@ enum snag_code {
 	                      counts as long; `kind`: enum wall_slender */
 	SNAG_BED_THIN,    /* the least ground between walls */
 	SNAG_CAP_NARROW,  /* the cap's depth */
+	SNAG_CAP_BOND,    /* the side */
 	/* `kind`: enum fill_none; raised: the wall's height, freeboard, mulch, embed */
 	SNAG_FILL_NONE,
 	SNAG_SOIL_THIN,   /* the soil, the least soil */
@@ -43,6 +46,8 @@ enum snag_code {
 };
 enum { SNAG_FIGURES = 4, SNAG_SLOTS = 256 };
 
+/* Of which the corner piece is. */
+enum wall_corner { WALL_CORNER_WALL, WALL_CORNER_CAP };
 /* Which of the two heights a wall exceeds. */
 enum wall_high { WALL_HIGH_CARE, WALL_HIGH_PERMIT, WALL_HIGH_BOTH };
 /* Why nothing is filled in: no depth is left above undug ground, or within a filled bed; of a

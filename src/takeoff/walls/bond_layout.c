@@ -1,7 +1,15 @@
 #include "takeoff/walls/bond_layout.h"
+#include "base/number.h"
 
 #include <assert.h>
 #include <stdlib.h>
+
+nm bond_quarters(nm block, int count)
+{
+	nm one = (block + 3) / 4;
+
+	return count == 0 ? 0 : count == 1 ? one : count == 2 ? block / 2 : block - one;
+}
 
 static void add_joints(struct bond_layout *layout, nm first, int64_t count)
 {
@@ -9,66 +17,132 @@ static void add_joints(struct bond_layout *layout, nm first, int64_t count)
 		layout->joints[layout->joint_count++] = (struct joint_row){ first, count };
 }
 
-/* Joints are a block apart until a cut piece shifts them: one row up to the rest, one after
- * each of its pieces. The last joint is the run's end and is left out. */
+/* Joints are a block apart until a cut piece shifts them: one row up to each cut piece, one
+ * behind the last. The last joint is the run's end and is left out. */
 static void find_joints(struct bond_layout *layout, const struct bond_run *run, nm block)
 {
-	nm at = run->from + layout->first;
-	nm end = run->from + run->length;
-	int64_t wholes = layout->before;
+	nm at = run->from, end = run->from + run->length;
 
 	layout->joint_count = 0;
-	for (int i = 0; i < 3; i++) {
+	for (int i = 0; i <= layout->cut; i++) {
+		int64_t wholes = layout->wholes[i];
 		bool starts_with_joint = at > run->from;
 		nm first = starts_with_joint ? at : at + block;
 		int64_t count = wholes + (starts_with_joint ? 1 : 0);
 
 		at += wholes * block;
 		add_joints(layout, first, at == end ? count - 1 : count);
-		if (i == 2 || layout->rest[i] == 0)
-			break;
-		at += layout->rest[i];
-		wholes = i == 1 || layout->rest[1] == 0 ? layout->after : 0;
+		if (i < layout->cut)
+			at += layout->pieces[i];
 	}
 	assert(at == end);
 }
 
-bool bond_layout_make(struct bond_layout *out, const struct bond_run *run,
-	const struct bond_rule *rule, nm first, bool shared)
+static void add_cut(struct bond_layout *layout, nm piece)
 {
-	nm left = run->length - first;
+	layout->pieces[layout->cut++] = piece;
+}
+
+bool bond_layout_make(struct bond_layout *out, const struct bond_run *run,
+	const struct bond_rule *rule, struct bond_start start, bool shared)
+{
+	nm left = run->length - start.piece - start.lead * rule->block;
 	int64_t whole = left / rule->block;
 	nm rest = left % rule->block;
 
 	if (left < 0)
 		return false;
-	*out = (struct bond_layout){ .first = first, .rest = { rest, 0 } };
-	if (shared || (rest > 0 && rest < rule->shortest)) {
-		if (whole == 0)
-			return false;
-		whole--;
-		rest += rule->block;
-		out->rest[0] = rest - rest / 2;
-		out->rest[1] = rest / 2;
+	shared = shared || (rest > 0 && rest < rule->shortest);
+	if (shared && whole-- == 0)
+		return false;
+	*out = (struct bond_layout){ .cut = 0 };
+	if (start.piece > 0) {
+		out->wholes[0] = start.lead;
+		add_cut(out, start.piece);
 	}
-	out->before = whole;
-	out->cut = (first > 0) + (out->rest[0] > 0) + (out->rest[1] > 0);
+	out->rest = out->cut;
+	out->wholes[out->rest] += whole;
+	if (shared) {
+		rest += rule->block;
+		add_cut(out, rest - rest / 2);
+		add_cut(out, rest / 2);
+	} else if (rest > 0) {
+		add_cut(out, rest);
+	}
 	find_joints(out, run, rule->block);
 	return true;
+}
+
+int64_t bond_layout_movable(const struct bond_layout *layout)
+{
+	return layout->rest == layout->cut ? 0 :
+		layout->wholes[layout->rest] + layout->wholes[layout->cut];
 }
 
 void bond_layout_move(struct bond_layout *layout, const struct bond_run *run, nm block,
 	int64_t before)
 {
-	layout->after += layout->before - before;
-	layout->before = before;
-	assert(layout->after >= 0);
-	if (layout->rest[0] == 0) {
-		layout->before += layout->after;
-		layout->after = 0;
-	}
+	int64_t whole = bond_layout_movable(layout);
+
+	assert(before >= 0 && before <= whole);
+	if (layout->rest == layout->cut)
+		return;
+	layout->wholes[layout->rest] = before;
+	layout->wholes[layout->cut] = whole - before;
 	find_joints(layout, run, block);
 }
+
+void bond_layout_mirrored(struct bond_layout *out, const struct bond_run *run, nm block,
+	int64_t outer, nm piece, bool single)
+{
+	*out = (struct bond_layout){ .wholes[0] = outer };
+	if (piece > 0)
+		add_cut(out, piece);
+	if (piece > 0 && !single) {
+		out->wholes[1] = (run->length - 2 * piece) / block - 2 * outer;
+		add_cut(out, piece);
+	}
+	if (out->cut > 0)
+		out->wholes[out->cut] = outer;
+	find_joints(out, run, block);
+}
+
+/* ---- Heads ----------------------------------------------------------------------------------- */
+
+/* The piece at an end; 0: a whole block. */
+static nm cut_at_first(const struct bond_layout *layout)
+{
+	return layout->wholes[0] > 0 || layout->cut == 0 ? 0 : layout->pieces[0];
+}
+
+static nm cut_at_last(const struct bond_layout *layout)
+{
+	return layout->wholes[layout->cut] > 0 || layout->cut == 0 ? 0 :
+		layout->pieces[layout->cut - 1];
+}
+
+static nm short_by(nm piece, nm least)
+{
+	return piece > 0 ? nm_most(least - piece, 0) : 0;
+}
+
+nm bond_layout_short(const struct bond_layout *layout, const struct bond_run *run, nm block,
+	nm corner)
+{
+	nm first = run->first_open ? 0 : cut_at_first(layout);
+	nm last = run->last_open ? 0 : cut_at_last(layout);
+	bool is_same = first == run->length && last == first;
+
+	return short_by(first, corner) + short_by(last, corner) + (is_same ? block - first : 0);
+}
+
+int bond_layout_cut_heads(const struct bond_layout *layout, const struct bond_run *run)
+{
+	return (!run->first_open && cut_at_first(layout) > 0) +
+		(!run->last_open && cut_at_last(layout) > 0);
+}
+
+/* ---- Joints too close ------------------------------------------------------------------------ */
 
 /* Only one shift of b's joints against a's, in whole blocks, can bring them so close; then all
  * joints that meet are too close, or none is. */
@@ -101,6 +175,15 @@ int64_t bond_layout_close_joints(const struct bond_layout *a, const struct bond_
 	return close;
 }
 
+bool bond_layout_bonds(const struct bond_layout *a, const struct bond_layout *b, nm block)
+{
+	for (int i = 0; i < a->joint_count; i++)
+		for (int j = 0; j < b->joint_count; j++)
+			if (close_pairs(&a->joints[i], &b->joints[j], block) > 0)
+				return false;
+	return true;
+}
+
 int64_t bond_layout_close_ends(const struct bond_layout *layout, const struct bond_run *other,
 	nm block)
 {
@@ -114,23 +197,46 @@ int64_t bond_layout_close_ends(const struct bond_layout *layout, const struct bo
 	return close;
 }
 
-static void add_pieces(nm *pieces, int *count, nm piece, int64_t times)
+/* True where a joint is too close to one of those below from *near to end - 1. *near moves on to
+ * the first that is not farther behind than they must be apart: joints come in order. */
+static bool is_close(const struct bond_below *below, nm joint, int *near, int end)
 {
-	for (int64_t i = 0; i < times; i++)
-		pieces[(*count)++] = piece;
+	while (*near < end && joint - below->joints[*near] >= below->apart)
+		++*near;
+	return *near < end && below->joints[*near] - joint < below->apart;
 }
+
+int64_t bond_layout_close_below(const struct bond_layout *layout, const struct bond_run *run,
+	nm block, const struct bond_below *below)
+{
+	int inside = below->first_is_end, end = below->count - below->last_is_end, near = 0;
+	int64_t close = run->first_open && is_close(below, run->from, &inside, end);
+
+	for (int i = 0; i < layout->joint_count; i++)
+		for (int64_t j = 0; j < layout->joints[i].count; j++)
+			close += is_close(below, layout->joints[i].first + j * block, &near,
+				below->count);
+	return close + (run->last_open &&
+		is_close(below, run->from + run->length, &inside, end));
+}
+
+/* ---- Pieces ---------------------------------------------------------------------------------- */
 
 const nm *bond_layout_pieces(const struct bond_layout *layout, nm block, struct arena *arena,
 	int *count)
 {
-	int64_t most = layout->before + layout->after + 3;
-	nm *pieces = arena_new(arena, (size_t)most, sizeof *pieces);
+	int64_t all = layout->cut;
+	nm *pieces;
 
+	for (int i = 0; i <= layout->cut; i++)
+		all += layout->wholes[i];
+	pieces = arena_new(arena, (size_t)all, sizeof *pieces);
 	*count = 0;
-	add_pieces(pieces, count, layout->first, layout->first > 0);
-	add_pieces(pieces, count, block, layout->before);
-	add_pieces(pieces, count, layout->rest[0], layout->rest[0] > 0);
-	add_pieces(pieces, count, layout->rest[1], layout->rest[1] > 0);
-	add_pieces(pieces, count, block, layout->after);
+	for (int i = 0; i <= layout->cut; i++) {
+		for (int64_t j = 0; j < layout->wholes[i]; j++)
+			pieces[(*count)++] = block;
+		if (i < layout->cut)
+			pieces[(*count)++] = layout->pieces[i];
+	}
 	return pieces;
 }

@@ -1,13 +1,15 @@
 #include "takeoff/walls/cutting.h"
+#include "base/number.h"
 #include "base/stop.h"
 
 #include <stdlib.h>
 
-/* What the walls need of one block size and use, gathered before it is cut. */
+/* What the walls need of one block size, joint and use, gathered before it is cut. */
 struct need {
 	enum block_use use;
 	struct size block;
-	int64_t whole, pieces;
+	nm joint;
+	int64_t whole;
 	nm length;     /* of all runs */
 	double weight; /* kg, as laid */
 	struct batch *batches;
@@ -19,13 +21,17 @@ struct needs {
 	size_t count, capacity;
 };
 
-static struct need *need_of(struct needs *needs, enum block_use use, const struct size *block)
+static struct need *need_of(struct needs *needs, enum block_use use, const struct size *block,
+	nm joint)
 {
-	for (size_t i = 0; i < needs->count; i++)
-		if (needs->list[i].use == use && size_equal(&needs->list[i].block, block))
-			return &needs->list[i];
+	for (size_t i = 0; i < needs->count; i++) {
+		struct need *need = &needs->list[i];
+
+		if (need->use == use && need->joint == joint && size_equal(&need->block, block))
+			return need;
+	}
 	needs->list = memory_grow(needs->list, needs->count, &needs->capacity, sizeof *needs->list);
-	needs->list[needs->count] = (struct need){ .use = use, .block = *block };
+	needs->list[needs->count] = (struct need){ .use = use, .block = *block, .joint = joint };
 	return &needs->list[needs->count++];
 }
 
@@ -33,7 +39,6 @@ static void add_course(struct need *need, const struct wall_course *course, int6
 	double density)
 {
 	need->whole += times * course->whole;
-	need->pieces += times * course->cut;
 	need->length += times * course->length;
 	need->weight += density * wall_volume(times * course->length, &need->block);
 	if (course->cut == 0 || times == 0)
@@ -56,7 +61,7 @@ static void gather(struct needs *needs, const struct walls *walls)
 {
 	for (int i = 0; i < walls->count && !stop_asked(); i++) {
 		const struct wall *wall = &walls->list[i];
-		struct need *need = need_of(needs, USE_WALL, &wall->block);
+		struct need *need = need_of(needs, USE_WALL, &wall->block, wall->joint);
 		double density = wall_density(wall->bed);
 
 		add_course(need, &wall->odd, (wall->courses + 1) / 2, density);
@@ -66,38 +71,53 @@ static void gather(struct needs *needs, const struct walls *walls)
 		const struct wall *wall = &walls->list[i];
 
 		if (wall->has_cap)
-			add_course(need_of(needs, USE_CAP, &wall->cap_block), &wall->cap, 1,
-				wall_density(wall->bed));
+			add_course(need_of(needs, USE_CAP, &wall->cap_block, wall->joint),
+				&wall->cap, 1, wall_density(wall->bed));
 	}
 }
 
-/* The fewest blocks that could give the runs, with pieces as short as they may be. */
-static int64_t floor_of(const struct need *need, nm fit)
+static int64_t rounded_up(int64_t amount, int64_t unit)
 {
-	nm least = need->length - need->pieces * fit;
+	return (amount + unit - 1) / unit;
+}
 
-	return least > 0 ? (least + need->block.along - 1) / need->block.along : 0;
+/* The fewest blocks that could give the pieces. */
+static int64_t floor_of(const struct need *need, const struct saw *saw)
+{
+	nm stone = 0;
+
+	for (size_t i = 0; i < need->batch_count; i++)
+		stone += need->batches[i].count * saw_piece(saw, need->batches[i].place);
+	return need->whole + rounded_up(stone, saw->block);
+}
+
+/* The share of blocks that breaks, rounded up. */
+static int64_t share_of(int64_t bought, const struct block *allow)
+{
+	return rounded_up(bought * block_number(allow, ALLOW_BREAKAGE), 100 * MILLION);
 }
 
 static struct cutting cut_need(struct arena *arena, const struct need *need,
 	const struct block *allow)
 {
-	struct cutting cutting = { .use = need->use, .block = need->block, .whole = need->whole,
-		.kerf = block_length(allow, ALLOW_KERF), .fit = block_length(allow, ALLOW_FIT) };
-	struct saw saw = { need->block.along, cutting.kerf, cutting.fit };
-	int64_t hundred = 100 * MILLION;
+	struct cutting cutting = { .use = need->use, .block = need->block, .joint = need->joint,
+		.whole = need->whole, .kerf = block_length(allow, ALLOW_KERF),
+		.gap = nm_most(block_length(allow, ALLOW_FIT), need->joint) };
+	nm block = need->block.along;
+	struct saw saw = { nm_most(block - need->joint, block / 2), cutting.kerf, cutting.gap };
 
+	cutting.floor = floor_of(need, &saw); /* before equal batches are joined */
 	cutting.cuts = packing_cut(arena, &saw, need->batches, need->batch_count,
 		&cutting.cut_count);
 	for (int i = 0; i < cutting.cut_count; i++)
 		cutting.cut_blocks += cutting.cuts[i].blocks;
 	cutting.bought = cutting.whole + cutting.cut_blocks;
-	cutting.floor = floor_of(need, cutting.fit);
-	cutting.breakage = (cutting.bought * block_number(allow, ALLOW_BREAKAGE) + hundred - 1) /
-		hundred;
+	cutting.breakage = share_of(cutting.bought, allow);
+	if (cutting.breakage > 0)
+		cutting.breakage = nm_most(cutting.breakage, BREAKAGE_LEAST);
 	cutting.order = cutting.bought + cutting.breakage;
 	/* Beds may differ in density: each counts by the length laid with it. */
-	cutting.weight = need->weight * (double)cutting.bought * (double)need->block.along /
+	cutting.weight = need->weight * (double)cutting.bought * (double)block /
 		(double)need->length;
 	return cutting;
 }
@@ -130,7 +150,10 @@ void cutting_items(struct item_list *items, const struct cuttings *cuttings)
 			.unit_weight = cutting->bought > 0 ?
 				cutting->weight / (double)cutting->bought : 0,
 			.note = { .kind = NOTE_BREAKAGE,
-				.percent = block_number(items->allow, ALLOW_BREAKAGE) } });
+				.percent = block_number(items->allow, ALLOW_BREAKAGE),
+				.count = cutting->breakage > share_of(cutting->bought,
+					items->allow) ? BREAKAGE_LEAST : 0,
+			} });
 	}
 }
 
@@ -140,6 +163,7 @@ static const struct word use_words[] = {
 static const struct figure figures[] = {
 	{ "use", NULL, "", FIELD(WORD, cutting, use), .words = use_words, .flags = PANEL_TITLE },
 	{ "block_m", NULL, "", FIELD(SIZE, cutting, block), .flags = PANEL_TITLE },
+	{ "joint_m", NULL, NULL, FIELD(LENGTH, cutting, joint) },
 	{ NULL, NULL, "To order", FIELD(COUNT, cutting, order) },
 	{ NULL, NULL, "of them spare", FIELD(COUNT, cutting, breakage) },
 	{ "blocks_whole", NULL, "Laid whole", FIELD(COUNT, cutting, whole) },

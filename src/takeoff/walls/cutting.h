@@ -1,7 +1,10 @@
-/* Which pieces are cut from which block: per block size and use, over all beds of the plot.
+/* Which pieces are cut from which block: per block size, joint and use, over all beds of the plot.
  *
- * A piece may be `fit` shorter than its place and each saw cut takes `kerf`, so n pieces fit
- * one block of length l where places - n fit + (n - 1) kerf <= l. See packing.h for the order. */
+ * A block l long as laid has l - joint of stone (counted as half of l at least). A piece is its
+ * place less fit or joint, whichever is more (half the place at most), and each saw cut takes
+ * kerf: n pieces come out of a block where their lengths and (n - 1) kerfs add up to its stone at
+ * most. So two halves come out of one where kerf <= 2 max(fit, joint) - joint. See packing.h for
+ * the order. */
 #ifndef TAKEOFF_WALLS_CUTTING_H
 #define TAKEOFF_WALLS_CUTTING_H
 
@@ -9,23 +12,29 @@
 #include "takeoff/walls/wall.h"
 
 enum block_use { USE_WALL, USE_CAP };
+enum { BREAKAGE_LEAST = 2 };
 
-/* All pieces of one block size and use, over all beds. */
+/* All pieces of one block size, joint and use, over all beds. */
 struct cutting {
 	enum block_use use;
 	struct size block;
+	nm joint;
 	int64_t whole, cut_blocks;
 	int64_t bought; /* both */
-	int64_t floor, breakage;
+	int64_t floor;  /* as many as the stone of all pieces would take, if none were wasted */
+	/* The share allowed for, rounded up, and 2 at least: common practice, no published
+	 * source. Where 0 % is allowed for, it is 0. */
+	int64_t breakage;
 	int64_t order;  /* bought and breakage */
 	const struct cut *cuts;
 	int cut_count;
-	nm kerf, fit;
+	nm kerf;
+	nm gap; /* how much shorter than its place a piece is: the fit allowed for or the joint */
 	double weight; /* kg of the blocks bought, without breakage */
 };
 
 struct cuttings {
-	const struct cutting *list; /* walls, then caps; sizes in order of first bed */
+	const struct cutting *list; /* walls, then caps; in order of first bed */
 	int count;
 };
 

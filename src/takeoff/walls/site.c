@@ -65,13 +65,25 @@ bool site_takes_cap(const struct site *site, const struct masonry *masonry)
 	return false;
 }
 
-void site_check_bond(const struct site *site, const struct ring *ring)
+void site_check_ring(const struct site *site, const struct ring *ring,
+	const struct masonry *masonry, bool is_cap)
 {
-	for (int i = 0; i < ring->unbonded_count && !stop_asked(); i++) {
-		struct side_place place = ring->unbonded[i];
+	nm least = bond_corner(masonry->length, masonry->depth);
 
-		put_at_side(add_snag(site, SNAG_WALL_BOND,
-			SNAG_FIGURES_OF(side_length(site, place))), site, place);
+	for (int i = 0; i < ring->fault_count && !stop_asked(); i++) {
+		const struct ring_fault *fault = &ring->faults[i];
+		nm length = side_length(site, fault->place);
+		struct snag *snag;
+
+		if (fault->is_unbonded)
+			put_at_side(add_snag(site, is_cap ? SNAG_CAP_BOND : SNAG_WALL_BOND,
+				SNAG_FIGURES_OF(length)), site, fault->place);
+		if (fault->corner > 0) {
+			snag = add_snag(site, SNAG_WALL_CORNER,
+				SNAG_FIGURES_OF(length, fault->corner, least));
+			snag->kind = is_cap ? WALL_CORNER_CAP : WALL_CORNER_WALL;
+			put_at_side(snag, site, fault->place);
+		}
 	}
 }
 

@@ -25,8 +25,9 @@ struct site {
 bool site_takes_wall(const struct site *site, const struct masonry *masonry);
 /* True where a cap of this masonry fits; else adds cap-narrow. */
 bool site_takes_cap(const struct site *site, const struct masonry *masonry);
-/* Adds wall-bond for each side of the ring that does not bond. */
-void site_check_bond(const struct site *site, const struct ring *ring);
+/* Adds wall-bond, of a cap cap-bond, and wall-corner for the sides of a ring with such faults. */
+void site_check_ring(const struct site *site, const struct ring *ring,
+	const struct masonry *masonry, bool is_cap);
 /* Adds bed-thin where the ground between walls of that depth is less than allowed for. */
 void site_check_inside(const struct site *site, nm depth);
 

@@ -8,7 +8,14 @@
  * rectangles they tile the wall exactly.
  *
  * Which run goes through at each corner is chosen for the fewest cut pieces over the courses
- * really laid (corners.h); each run is laid by bond.h. */
+ * really laid (corners.h); each run is laid by bond.h. A cap is laid as the course that follows
+ * the last one: its runs swap every corner against it, and its joints stand a quarter of the
+ * shorter of both blocks from those below; no piece is under half a cap.
+ *
+ * Beds that are images of one another (survey/image.h), of blocks alike, are laid as images: the
+ * first by itself, the others with its pieces. Where a bed is its own image and so has several
+ * images to choose from, it is that which fits its place: left for right on the other side of
+ * the plot's upright axis, top for bottom on that of the level one. */
 #ifndef TAKEOFF_WALLS_WALL_H
 #define TAKEOFF_WALLS_WALL_H
 
@@ -22,6 +29,7 @@ struct wall {
 	int region;
 	const struct block *bed;
 	struct size block;
+	nm joint;                     /* what of the block's length is joint; the cap's too */
 	int courses;
 	struct wall_course odd, even; /* even: without runs in a wall of one course */
 	bool has_cap;                 /* a cap is laid */
@@ -32,6 +40,9 @@ struct wall {
 	int64_t whole_blocks, cut_pieces; /* over all courses, without cap */
 	double block_weight, weight;  /* kg of one block; of all blocks as laid */
 	double bead;                  /* metres of adhesive bead, with the cap's */
+	int like;                     /* the region whose pieces it has, its own where it was laid
+	                                 by itself */
+	enum turn turn;               /* how they are turned */
 };
 
 /* A raised bed that could not be laid out; a snag says why. */
@@ -51,12 +62,12 @@ struct walls {
 /* Views print the courses and cap of the first themselves. */
 extern const struct figure_table wall_table, wall_not_laid_table;
 
-/* Lays the walls of all raised beds and adds the snags wall-jog, wall-narrow, wall-bond, bed-thin,
- * cap-narrow. */
+/* Lays the walls of all raised beds and adds the snags wall-jog, wall-narrow, wall-bond,
+ * wall-corner, bed-thin, cap-narrow, cap-bond. */
 void walls_lay(struct walls *out, const struct basis *basis);
 /* The wall of a region; NULL where none is laid out. */
 const struct wall *walls_find(const struct walls *walls, int region);
-/* Adds adhesive, in whole cartridges. */
+/* Adds adhesive with its spare, in whole cartridges. */
 void walls_items(struct item_list *items, const struct walls *walls);
 
 /* What the wall of a bed is built of, by its block and the values in force. */
