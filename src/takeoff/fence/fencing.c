@@ -15,8 +15,8 @@ static const struct word heading_words[] = {
 	[HEADING_LEFT] = { .heading = "left" }, [HEADING_UP] = { .heading = "up" },
 };
 static const struct word cut_words[] = {
-	[CUT_LAST] = { "last" }, [CUT_FIRST] = { "first" },
-	[CUT_ENDS] = { "ends" }, [CUT_MIDDLE] = { "middle" },
+	[CUT_LAST] = { .key = "last" }, [CUT_FIRST] = { .key = "first" },
+	[CUT_ENDS] = { .key = "ends" }, [CUT_MIDDLE] = { .key = "middle" },
 };
 const struct word post_words[POST_KINDS] = {
 	[POST_END] = { "end", NULL, "at ends" }, [POST_CORNER] = { "corner", NULL, "at corners" },
