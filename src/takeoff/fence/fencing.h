@@ -31,8 +31,8 @@ struct fence_leg {
 struct fence_gate {
 	struct leg on;
 	enum heading heading;
-	struct spot from, to;
 	int legs_before; /* how many legs come before it along the fence */
+	struct spot from, to;
 	nm length;  /* centre to centre */
 	nm clear;   /* between the posts, 0 or more */
 	nm leaf;    /* width of a leaf: its share of clear less the gaps */

@@ -12,16 +12,16 @@
 #include <stdlib.h>
 
 /* Directions in which the fence continues from a post, added up. */
-#define WAY(heading) (1 << (heading))
+#define WAY(heading) (1U << (heading))
 enum { WAY_RIGHT = WAY(HEADING_RIGHT), WAY_DOWN = WAY(HEADING_DOWN), WAY_LEFT = WAY(HEADING_LEFT),
-	WAY_UP = WAY(HEADING_UP) };
+	WAY_UP = WAY(HEADING_UP), ALL_WAYS = WAY_RIGHT | WAY_DOWN | WAY_LEFT | WAY_UP };
 
-/* A post that one leg or gate needs. */
+/* A post that one leg or gate needs. There may be millions: kept small. */
 struct wanted {
 	struct spot at;
-	int ways;
+	int turn; /* when it is come to along the fence */
+	unsigned int ways : 4;
 	bool of_gate;
-	size_t turn; /* when it is come to along the fence */
 };
 
 struct wants {
@@ -29,14 +29,15 @@ struct wants {
 	size_t count, capacity;
 };
 
-static void want(struct wants *wants, struct spot at, int ways, bool of_gate)
+static void want(struct wants *wants, struct spot at, unsigned int ways, bool of_gate)
 {
 	wants->list = memory_grow(wants->list, wants->count, &wants->capacity, sizeof *wants->list);
-	wants->list[wants->count] = (struct wanted){ at, ways, of_gate, wants->count };
+	wants->list[wants->count] = (struct wanted){ .at = at, .turn = (int)wants->count,
+		.ways = ways & ALL_WAYS, .of_gate = of_gate };
 	wants->count++;
 }
 
-static int opposite_way(enum heading heading)
+static unsigned int opposite_way(enum heading heading)
 {
 	return WAY((heading + 2) % 4);
 }
@@ -92,8 +93,7 @@ static void want_all(struct wants *wants, const struct fencing *fencing)
 
 static int compare_turns(const void *a, const void *b)
 {
-	return compare((int64_t)((const struct wanted *)a)->turn,
-		(int64_t)((const struct wanted *)b)->turn);
+	return compare(((const struct wanted *)a)->turn, ((const struct wanted *)b)->turn);
 }
 
 static int compare_spots(const void *a, const void *b)
