@@ -78,7 +78,7 @@ static const struct way ways[] = {
 	{ "Lay a fence", "right", "1 ft across", "` L a y enter T o p enter", "T o p enter",
 		"Pickets: 2 ft laid;", NULL, NULL },
 	{ "Set a gate", "down x3", "0 in across, 3 ft down", "` S e t enter", NULL,
-		"Pickets: 2 gates set, each 1 ft from post to post.", NULL, NULL },
+		"Pickets: 2 gates set, each 4 ft from post to post.", NULL, NULL },
 	{ "Lift the fence", "down x3", "0 in across, 3 ft down", "` L i f t enter", NULL,
 		"Pickets: 2 ft lifted;", NULL, NULL },
 	{ "Take out the gate", "down x7 right x6", "6 ft across, 7 ft down", "` T a k e enter",

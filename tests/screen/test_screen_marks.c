@@ -112,8 +112,8 @@ START_TEST(in_one_column_a_cell_the_corners_stand_before_letters_and_the_rim_on_
 }
 END_TEST
 
-/* The ring is 16 by 16 cells with fence all round, a gate at the top from 6 to 9, one below from
- * 7 to 10. */
+/* The ring is 16 by 16 cells with fence all round, a gate at the top and one below, both from 6 to
+ * 10. */
 START_TEST(a_fence_round_the_plan_shows_on_the_rulers_and_in_the_last_cells)
 {
 	struct table at;
@@ -121,11 +121,11 @@ START_TEST(a_fence_round_the_plan_shows_on_the_rulers_and_in_the_last_cells)
 	table_sit(&at, "ring.plot", 24, 80);
 	terminal_keys(at.t, "right x2 down x3");
 	terminal_wait(at.t, "600 mm across, 900 mm");
-	ck_assert(has_in_row(at.t, -1, 0, "0_ _v_ _ _1.5~ ~ ~ _3_ _ _ _ _4."));
+	ck_assert(has_in_row(at.t, -1, 0, "0_ _v_ _ _1.5~ ~ ~ ~3_ _ _ _ _4."));
 	for (int y = 0; y < 16; y++)
 		ck_assert_int_eq(shown_character(at.t, y, -1), y == 3 ? '>' : ']');
 	for (int x = 0; x < 15; x++)
-		ck_assert_int_eq(shown_mark(at.t, x, 15), x >= 7 && x < 10 ? '~' : '_');
+		ck_assert_int_eq(shown_mark(at.t, x, 15), x >= 6 && x < 10 ? '~' : '_');
 	ck_assert_int_eq(shown_mark(at.t, 15, 15), '#');
 	ck_assert_int_eq(shown_mark(at.t, 15, 4), ']');
 	table_leave(&at);
@@ -140,7 +140,7 @@ START_TEST(from_afar_a_fence_shows_on_open_ground_and_on_the_rulers)
 	table_sit(&at, "ring.plot", 18, 60);
 	terminal_keys(at.t, "down x3 _");
 	terminal_wait(at.t, "A character stands for 1 x 2 cells");
-	ck_assert(has_in_row(at.t, -1, 0, "v_____~~~_3_____"));
+	ck_assert(has_in_row(at.t, -1, 0, "v_____~~~~3_____"));
 	ck_assert(has_in_row(at.t, 6, -1, "] pprrrrrrrrrrpp]"));
 	ck_assert(has_in_row(at.t, 7, -1, "]_pppppppppppphh#"));
 	table_leave(&at);
