@@ -659,10 +659,12 @@ END_TEST
 START_TEST(images_of_a_bed_are_named_on_its_sheet_with_how_they_are_turned)
 {
 	garden_rows(&garden, (const char *[]){
-		"bbbbbbbbb.bbbbbbbbb.bbb..", "bbbbbbbbb.bbbbbbbbb.bbb..", "bbbbbbbbb.bbbbbbbbb.bbb..",
-		"bbbbb.........bbbbb.bbb..", "bbbbb.........bbbbb.bbbbb", "....................bbbbb",
-		"bbbbb...............bbbbb", "bbbbb...............bbbbb", "bbbbbbbbb...........bbbbb",
-		"bbbbbbbbb................", "bbbbbbbbb................", NULL });
+		"bbbbbbbbb.bbbbbbbbb.bbb..", "bbbbbbbbb.bbbbbbbbb.bbb..",
+		"bbbbbbbbb.bbbbbbbbb.bbb..", "bbbbb.........bbbbb.bbb..",
+		"bbbbb.........bbbbb.bbbbb", "....................bbbbb",
+		"bbbbb...............bbbbb", "bbbbb...............bbbbb",
+		"bbbbbbbbb...........bbbbb", "bbbbbbbbb................",
+		"bbbbbbbbb................", NULL });
 	print("images.plot");
 	find("\nB1\n"
 		"  B2: B1, left for right.\n"
@@ -692,7 +694,7 @@ START_TEST(a_run_with_a_joint_more_or_fewer_than_blocks_says_what_becomes_of_it)
 	print("joint.plot");
 	find("longer\n");
 	find("shorter\n");
-	find("A block has 15 5/8 in of stone.");
+	find("15 5/8 in of stone.");
 	garden_fini(&garden);
 	garden_rectangle(&garden, 'b', 8, 4);
 	print("joint.plot");

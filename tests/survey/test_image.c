@@ -94,7 +94,8 @@ static struct beside beside(int region, const struct loop *loop, int side)
 		x > 0 || y > 0 ? a->y : a->y - 1 };
 
 	return (struct beside){ { cell.x - survey.regions[region].left,
-		cell.y - survey.regions[region].first_cell.y }, x, y, abs(b->x - a->x + b->y - a->y) };
+		cell.y - survey.regions[region].first_cell.y }, x, y,
+		abs(b->x - a->x + b->y - a->y) };
 }
 
 /* The two ends' cells of a side in the one go to those of its image, in turned order where it is a
@@ -105,7 +106,8 @@ static void check_sides(int a, int b, const struct image *image, const struct ou
 	struct place size = size_of(a);
 
 	for (int l = 0; l < from->count; l++) {
-		const struct loop *loop = &from->loops[l], *other = &to->loops[image->loops[l].loop];
+		const struct loop *loop = &from->loops[l];
+		const struct loop *other = &to->loops[image->loops[l].loop];
 
 		ck_assert_int_eq(loop->count, other->count);
 		for (int i = 0; i < loop->count; i++) {

@@ -323,7 +323,7 @@ static bool is_cheaper(const nm a[3], const nm b[3])
 	return a[at] < b[at];
 }
 
-START_TEST(of_the_fixed_candidates_without_a_fault_the_one_with_fewest_cuts_the_earliest_is_laid)
+START_TEST(of_candidates_without_a_fault_the_one_with_fewest_cuts_the_earliest_is_laid)
 {
 	struct random random = { 13 };
 	int found = 0;
@@ -866,7 +866,8 @@ START_TEST(whether_a_course_holds_upon_another_is_as_its_joints_lie)
 
 	for (int i = 0; i < 2000; i++) {
 		struct given given = given_at_random(&random), upper = given_at_random(&random);
-		nm least = given.rule.block < upper.rule.block ? given.rule.block : upper.rule.block;
+		nm least = given.rule.block < upper.rule.block ? given.rule.block :
+			upper.rule.block;
 		struct bond below, bond;
 		struct bond_below joints;
 
@@ -928,7 +929,7 @@ Suite *test_suite(void)
 	tcase_add_test(random, pieces_fill_their_run_and_none_is_shorter_than_the_shortest);
 	tcase_add_test(random, a_bond_holds_exactly_where_no_joint_is_nearer_than_a_quarter_block);
 	tcase_add_test(random,
-		of_the_fixed_candidates_without_a_fault_the_one_with_fewest_cuts_the_earliest_is_laid);
+		of_candidates_without_a_fault_the_one_with_fewest_cuts_the_earliest_is_laid);
 	tcase_add_test(random,
 		corner_pieces_hold_exactly_where_none_that_shows_its_head_is_too_short);
 	tcase_add_test(random,

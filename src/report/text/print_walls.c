@@ -117,7 +117,8 @@ static bool next_run(struct table *table, const char *cells[])
 			nm block = shown[sides->course].block;
 
 			fill_cells(sides, shown[sides->course].name, run, cells);
-			cells[4] = say(sides->report, "%s%s", pieces_words(sides->report, run, block),
+			cells[4] = say(sides->report, "%s%s",
+				pieces_words(sides->report, run, block),
 				joint_words(sides->report, run, wall, block));
 			sides->course++;
 			return true;
@@ -169,7 +170,7 @@ static const char *courses_words(const struct report *report, const struct wall 
 		course_words(report, "; each even course", &wall->even));
 }
 
-/* ---- A sheet for beds that are images of one another ------------------------------------------ */
+/* ---- A sheet for beds that are images of one another ----------------------------------------- */
 
 static const char *const turn_words[TURNS] = {
 	[TURN_LEFT_RIGHT] = "left for right",
@@ -303,10 +304,10 @@ void print_walls(const struct report *report)
 		"at 0 on an outer corner goes through it; one that starts a block's depth further "
 		"on butts against the run that does. A minus: it begins that far before an inner "
 		"corner. All odd courses are alike and so are all even ones; course 1 lies on the "
-		"base. Lengths of pieces are places, joint included. A cut piece at an outer corner "
-		"shows its block's own end.%s", sheets.has_images ? " A bed that is an image of "
-		"another is laid by that one's sheet, turned or seen in a looking-glass as it "
-		"says." : "");
+		"base. Lengths of pieces are places, joint included. A cut piece at an outer "
+		"corner shows its block's own end.%s", sheets.has_images ?
+		" A bed that is an image of another is laid by that one's sheet, turned or seen "
+		"in a looking-glass as it says." : "");
 	print_cautions(report, walls);
 	for (int i = 0; i < sheets.groups.count && !stop_asked(); i++)
 		if (walls->list[sheets.groups.list[i].members[0]].turn == TURN_NONE)

@@ -121,8 +121,8 @@ static const char *note_words(const struct report *report, const struct note *no
 	case NOTE_NONE:
 		return NULL;
 	case NOTE_BREAKAGE:
-		return say(report, "%s%s", percent(report, note, "breakage"), note->count == 0 ? "" :
-			say(report, ", %lld at least", (long long)note->count));
+		return say(report, "%s%s", percent(report, note, "breakage"), note->count == 0 ?
+			"" : say(report, ", %lld at least", (long long)note->count));
 	case NOTE_SETTLEMENT:
 		return note->percent == 0 ? "settlement by the mix" :
 			percent(report, note, "settlement");

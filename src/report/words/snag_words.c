@@ -82,8 +82,8 @@ const char *snag_source(enum snag_code code)
 	"(IRC R105.2; local code may be stricter)."
 #define SLENDER "The wall stands {0} above ground and is {1} deep: over {2}, the most that " \
 	"stands by its own weight"
-#define CORNER_PIECE "is only {1} long, or shows a sawn end: {2} or more, and the block's own end " \
-	"outwards, would hold better."
+#define CORNER_PIECE "is only {1} long, or shows a sawn end: {2} or more, and the block's own " \
+	"end outwards, would hold better."
 #define NO_SOIL "No soil fits: the wall is {0} high, freeboard takes {1}, mulch {2}"
 
 #define BY_DRAWING .cure = { .by_drawing = true }

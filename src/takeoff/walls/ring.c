@@ -128,9 +128,13 @@ static void lay_sides(struct laying *laying)
 	const struct outline *outline = laying->plan->outline;
 	const struct symmetry *symmetry = laying->plan->symmetry;
 
-	for (int loop = 0, at = 0; loop < outline->count; loop++) {
-		for (int i = 0; i < outline->loops[loop].count && !stop_asked(); i++, at++) {
-			struct side_place place = { loop, i };
+	for (int loop = 0; loop < outline->count; loop++) {
+		int sides = outline->loops[loop].count;
+
+		for (int i = 0; i < sides && !stop_asked(); i++) {
+			struct side_place place = { loop,
+				(laying->corners.first_sides[loop] + i) % sides };
+			int at = laying->corners.first_runs[loop] + place.side;
 			const struct bond *bond;
 
 			if (laying->is_laid[at])

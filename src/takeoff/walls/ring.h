@@ -36,7 +36,7 @@ struct side_place {
 struct ring_fault {
 	struct side_place place;
 	bool is_unbonded; /* joints too close to those below, or corners not swapped */
-	nm corner;        /* the shortest piece that shows its head, where it is too short; else 0 */
+	nm corner;        /* the shortest piece that shows its head, if too short; else 0 */
 };
 
 struct ring {

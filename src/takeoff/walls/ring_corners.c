@@ -257,11 +257,26 @@ const int *ring_first_runs(struct arena *arena, const struct outline *outline)
 	return firsts;
 }
 
+/* What is chosen for is what is laid: images may bond with other cuts if laid by themselves. */
+static const int *first_sides(const struct ring_plan *plan)
+{
+	int *firsts = arena_new(plan->arena, (size_t)plan->outline->count, sizeof *firsts);
+
+	for (int i = 0; i < plan->outline->count && !stop_asked(); i++) {
+		struct chain chain = { 0, 0, false };
+
+		find_chain(&chain, plan->symmetry, i, plan->outline->loops[i].count);
+		firsts[i] = chain.first;
+	}
+	return firsts;
+}
+
 bool ring_choose(struct ring_corners *out, const struct ring_plan *plan)
 {
 	const struct outline *outline = plan->outline;
 
-	*out = (struct ring_corners){ plan, ring_first_runs(plan->arena, outline), NULL };
+	*out = (struct ring_corners){ plan, ring_first_runs(plan->arena, outline),
+		first_sides(plan), NULL };
 	out->through = arena_new(plan->arena, (size_t)out->first_runs[outline->count],
 		sizeof *out->through);
 	if (plan->wall)

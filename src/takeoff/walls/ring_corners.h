@@ -9,6 +9,7 @@
 struct ring_corners {
 	const struct ring_plan *plan;
 	const int *first_runs; /* by loop; one past the last run at the end */
+	const int *first_sides; /* by loop: from there on sides are laid, the rest as images */
 	bool *through;         /* a side goes through at its first corner in course 1 */
 };
 
