@@ -127,7 +127,7 @@ struct met {
 static void meet(struct met *met, int number, int side)
 {
 	if (met->number != number)
-		met->mixed = most(met->mixed, met->left);
+		met->mixed = met->left; /* those before it end sooner */
 	met->number = number;
 	met->left = side;
 }
@@ -163,6 +163,8 @@ static void mark_pair(struct narrow_search *search, const int *numbers, int one,
 	search->marks[other] |= NARROW | NECK;
 }
 
+/* Of squares in the same rows, those that overlap can be moved to each other: over a cell there
+ * are different ones in different rows only. */
 static void mark_row(struct narrow_search *search, int *squares, struct met *columns, int y)
 {
 	struct met row = { 0, 0, 0 };
@@ -174,8 +176,6 @@ static void mark_row(struct narrow_search *search, int *squares, struct met *col
 			meet(&row, squares[cell], search->side);
 		if (row.left > 0)
 			meet(&columns[x], row.number, search->side);
-		if (row.mixed > 0)
-			columns[x].mixed = search->side;
 		mark_cell(search, squares, cell, &columns[x]);
 		if (x + 1 < search->columns)
 			mark_pair(search, squares, cell, cell + 1);

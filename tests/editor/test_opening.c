@@ -156,7 +156,7 @@ START_TEST(a_plot_is_opened_without_a_question)
 	struct desk *b = court();
 
 	open_with(b, NULL);
-	ck_assert_int_eq(b->editor.plot->ground.columns, 14);
+	ck_assert_int_eq(b->editor.plot->ground.columns, 16);
 	ck_assert_int_eq(b->editor.hand, 'b');
 	ck_assert(editor_is_saved(&b->editor) && b->editor.has_begun && !b->editor.is_over);
 	ck_assert(editor_has_rescue(&b->editor));

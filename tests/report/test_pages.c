@@ -438,7 +438,7 @@ START_TEST(a_peg_goes_first_then_an_image_a_fault_a_snag_and_the_axis)
 {
 	struct desk *b = desk_new(ROWS { "bb.", "bbp", NULL });
 
-	check_marks(b, ROWS { "   ", "  !", NULL });
+	check_marks(b, ROWS { "!  ", "  !", NULL });
 	desk_type(b, "|");
 	check_marks(b, ROWS { "/|=", "/|/", NULL });
 	desk_press(b, PRESS_ENTER);

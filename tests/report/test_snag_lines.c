@@ -105,6 +105,43 @@ START_TEST(of_many_the_first_have_lines_and_their_images_are_not_left_over)
 }
 END_TEST
 
+/* Snags of no region, at single cells of the first row. */
+static void find_made(const nm *const figures[3], const int cells[3])
+{
+	static struct snag snags[3];
+	const struct report report = { .words = &garden.words, .plot = &garden.plot,
+		.takeoff = &garden.takeoff };
+
+	garden_rows(&garden, (const char *const[]){ "......", NULL });
+	for (int i = 0; i < 3; i++) {
+		snags[i] = (struct snag){ .code = SNAG_BED_THIN, .region = NO_REGION,
+			.figures = figures[i] };
+		snag_put(&snags[i], (struct place){ cells[i], 0 });
+	}
+	snag_lines_find(&lines, &report, snags, 3);
+}
+
+START_TEST(lines_with_one_sentence_come_together)
+{
+	static const nm one[SNAG_FIGURES] = { 1 }, two[SNAG_FIGURES] = { 2 };
+
+	find_made((const nm *const[]){ one, two, one }, (const int[]){ 0, 1, 2 });
+	ck_assert_int_eq(lines.count, 3);
+	ck_assert_int_eq(lines.list[0].snag->cell.x, 0);
+	ck_assert_int_eq(lines.list[1].snag->cell.x, 2);
+	ck_assert_int_eq(lines.list[2].snag->cell.x, 1);
+}
+END_TEST
+
+START_TEST(two_at_one_place_are_no_images)
+{
+	static const nm one[SNAG_FIGURES] = { 1 };
+
+	find_made((const nm *const[]){ one, one, one }, (const int[]){ 3, 3, 4 });
+	ck_assert_int_eq(lines.count, 3);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("snag lines");
@@ -115,6 +152,8 @@ Suite *test_suite(void)
 	tcase_add_test(told, without_a_mirror_each_has_its_line);
 	tcase_add_test(told, two_beds_with_sheets_of_their_own_are_two_lines);
 	tcase_add_test(told, a_broken_mirror_is_told_cell_by_cell);
+	tcase_add_test(told, lines_with_one_sentence_come_together);
+	tcase_add_test(told, two_at_one_place_are_no_images);
 	tcase_add_test(told, of_many_the_first_have_lines_and_their_images_are_not_left_over);
 	return suite;
 }

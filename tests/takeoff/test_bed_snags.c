@@ -46,7 +46,9 @@ START_TEST(a_bed_as_it_is_offered_has_no_snag)
 	static const char *const units[] = { "imperial", "metric" };
 
 	for (int i = 0; i < 2; i++) {
-		bed_of_8_by_4_ft();
+		/* With ground to stand on. */
+		garden_rows(&garden, (const char *const[]){ "..........", ".bbbbbbbb.",
+			".bbbbbbbb.", ".bbbbbbbb.", ".bbbbbbbb.", "..........", NULL });
 		allow(HEAD_UNITS, units[i]);
 		garden_count(&garden);
 		ck_assert_uint_eq(garden.takeoff.snags.count, 0);

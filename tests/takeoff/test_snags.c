@@ -104,33 +104,16 @@ START_TEST(a_snag_lies_around_its_region_until_it_is_put_elsewhere)
 }
 END_TEST
 
-START_TEST(a_snag_beside_a_leg_lies_around_the_cells_on_both_its_sides)
+START_TEST(snags_are_told_apart_by_the_fence_they_are_of)
 {
-	static const struct {
-		struct leg leg;
-		struct snag_box box;
-	} legs[] = {
-		{ { { 3, 1 }, { 1, 1 } }, { 1, 0, 2, 1 } },
-		{ { { 1, 3 }, { 1, 1 } }, { 0, 1, 1, 2 } },
-		{ { { 0, 0 }, { 4, 0 } }, { 0, 0, 3, 0 } }, /* along the plan's edges: inside */
-		{ { { 4, 0 }, { 4, 3 } }, { 3, 0, 3, 2 } },
-	};
-
-	plot_from_rows(&plot, (const char *const[]){ "....", "....", "....", NULL });
+	plot_from_rows(&plot, (const char *const[]){ "....", NULL });
 	survey_plot(&survey, &arena, &plot);
-	for (size_t i = 0; i < sizeof legs / sizeof *legs; i++) {
-		struct snag *snag = snag_add(&list, SNAG_FENCE_TIGHT, NO_REGION,
-			SNAG_FIGURES_OF(0));
-
-		snag_put_beside(&list, snag, &legs[i].leg);
-		check_box(snag, legs[i].box);
-		ck_assert_int_eq(snag->cell.x, legs[i].box.left);
-		ck_assert_int_eq(snag->cell.y, legs[i].box.top);
-	}
+	for (int i = 0; i < 3; i++)
+		snag_add(&list, SNAG_FENCE_TIGHT, NO_REGION, SNAG_FIGURES_OF(0));
 	snags_of_fence(&list, 1, 7);
 	ck_assert_int_eq(list.list[0].fence, NO_FENCE);
 	ck_assert_int_eq(list.list[1].fence, 7);
-	ck_assert_int_eq(list.list[3].fence, 7);
+	ck_assert_int_eq(list.list[2].fence, 7);
 	snags_of_fence(&list, 1, 40000); /* more than are told apart */
 	ck_assert_int_eq(list.list[1].fence, NO_FENCE);
 }
@@ -335,7 +318,7 @@ Suite *test_suite(void)
 	tcase_add_test(snags, the_words_stay_as_they_are);
 	tcase_add_test(snags, a_snag_stands_at_the_first_cell_of_its_region_and_means_no_side);
 	tcase_add_test(snags, a_snag_lies_around_its_region_until_it_is_put_elsewhere);
-	tcase_add_test(snags, a_snag_beside_a_leg_lies_around_the_cells_on_both_its_sides);
+	tcase_add_test(snags, snags_are_told_apart_by_the_fence_they_are_of);
 	tcase_add_test(snags, snags_repeated_lie_as_they_did_in_the_first_region);
 	tcase_add_test(snags, images_of_one_another_have_one_first_image);
 	tcase_add_test(snags, equal_figures_are_kept_once);

@@ -168,6 +168,9 @@ START_TEST(paths_that_touch_are_one_whichever_leads_somewhere)
 {
 	check_cut_off(ROWS { ".....", ".pqs.", "...sb", NULL }, 0, PATH_TO_NOTHING);
 	check_cut_off(ROWS { "......", ".sppq.", ".sq.q.", "......", NULL }, 1, PATH_TO_NOTHING);
+	/* It leads somewhere before it is seen to touch the other. */
+	check_cut_off(ROWS { ".......", ".p..qb.", ".pqqq..", ".......", NULL }, 0,
+		PATH_TO_NOTHING);
 }
 END_TEST
 
@@ -203,6 +206,11 @@ START_TEST(a_gate_is_somewhere_to_lead_to)
 	fence = fenced(across, 2);
 	ck_assert_int_eq(count(SNAG_PATH_CUT_OFF), 1);
 	legs_add(&fence->gates, (struct leg){ { 2, 1 }, { 5, 1 } });
+	ck_assert_int_eq(count(SNAG_PATH_CUT_OFF), 0);
+	given(ROWS { ".......", "..ppp..", ".......", ".......", NULL }); /* below it */
+	fence = fenced((const struct place[]){ { 2, 2 }, { 5, 2 } }, 2);
+	ck_assert_int_eq(count(SNAG_PATH_CUT_OFF), 1);
+	legs_add(&fence->gates, (struct leg){ { 2, 2 }, { 5, 2 } });
 	ck_assert_int_eq(count(SNAG_PATH_CUT_OFF), 0);
 }
 END_TEST

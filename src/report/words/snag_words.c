@@ -150,13 +150,13 @@ static const struct kind {
 		"0.",
 		BY(BED_AMEND) },
 	{ SNAG_SOIL_THIN, 0, "Only {0} of soil, less than {1}: little grows in that.",
-		BY(BED_COURSES, BED_MULCH) },
+		BY(BED_COURSES, BED_FREEBOARD, BED_MULCH) },
 	{ SNAG_FLOOR_STONE, 0, "The wall's base lies under {0%} of the ground between the walls, "
 		"more than {1%}: roots stop there.",
-		BY_DRAWING_OR(BED_REACH_IN) },
+		BY_DRAWING_OR(BED_REACH_IN, BED_BLOCK) },
 	{ SNAG_LAWN_THIN, 0, "Over a wall's base there is room for {0} of soil under the grass, "
 		"less than {1}: it dries out.",
-		BY(BED_EMBED, LAWN_TOPSOIL) },
+		BY_DRAWING_OR(LAWN_COVER, LAWN_THICKNESS) },
 	{ SNAG_FENCE_TIGHT, 0, "These posts are {0} apart, centre to centre: no room for a "
 		"panel.",
 		BY_DRAWING },
@@ -169,11 +169,11 @@ static const struct kind {
 	{ SNAG_FENCE_PATH, 0, "The fence stands across the path for {0} and has no gate there.",
 		BY_DRAWING },
 	{ SNAG_GATE_NARROW, 0, "The gate is {0} clear, under {1}.",
-		BY_DRAWING },
+		BY_DRAWING_OR(FENCE_GATE_POST) },
 	{ SNAG_GATE_BLOCKED, 0, "A bed or a fixture stands right in front of the gate.",
 		BY_DRAWING },
 	{ SNAG_HOLE_WALL, 0, "A post's hole, {0} across, meets this bed's wall or its base.",
-		BY_DRAWING_OR(FENCE_INSET, BED_REACH) },
+		BY_DRAWING_OR(BED_REACH) },
 	{ SNAG_HOLE_WALL, 1, "A post's hole, {0} across, is in this bed.",
 		BY_DRAWING },
 	{ SNAG_BED_REACH, 0, "Ground of this bed is farther than {0} from every side one can "

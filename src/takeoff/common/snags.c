@@ -55,18 +55,6 @@ void snag_put_around(struct snag *snag, struct place first, struct rectangle cel
 	snag->box = box_from(cells);
 }
 
-void snag_put_beside(const struct snag_list *list, struct snag *snag, const struct leg *leg)
-{
-	const struct survey *survey = list->survey;
-	struct leg f = leg_forward(*leg);
-	int across = leg_is_upright(f), down = !across;
-	struct rectangle beside = { most(f.from.x - across, 0), most(f.from.y - down, 0),
-		least(f.to.x - down, survey->columns - 1),
-		least(f.to.y - across, survey->rows - 1) };
-
-	snag_put_around(snag, (struct place){ beside.left, beside.top }, beside);
-}
-
 void snags_of_fence(struct snag_list *list, size_t from, int fence)
 {
 	for (size_t i = from; i < list->count && !stop_asked(); i++)

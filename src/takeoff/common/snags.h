@@ -96,8 +96,6 @@ struct snag *snag_add(struct snag_list *list, enum snag_code code, int region,
 /* Puts a snag at one cell, or around some with the first of them in reading order. */
 void snag_put(struct snag *snag, struct place cell);
 void snag_put_around(struct snag *snag, struct place first, struct rectangle cells);
-/* Puts it around the cells of the plan that have the leg's line as a side. */
-void snag_put_beside(const struct snag_list *list, struct snag *snag, const struct leg *leg);
 /* The snags from number `from` on are of that fence. */
 void snags_of_fence(struct snag_list *list, size_t from, int fence);
 /* Adds `count` of the snags from number `from` on once more, all of one region, for another region

@@ -127,16 +127,6 @@ static struct place first_touched(const struct survey *survey, struct spot at)
 		(int)nm_most(0, (at.y - 1) / survey->cell) };
 }
 
-/* All cells of the plan that it touches. */
-static struct rectangle touched(const struct survey *survey, struct spot at)
-{
-	struct place first = first_touched(survey, at);
-
-	return (struct rectangle){ first.x, first.y,
-		least((int)(at.x / survey->cell), survey->columns - 1),
-		least((int)(at.y / survey->cell), survey->rows - 1) };
-}
-
 static bool is_bed(const struct survey *survey, nm x, nm y)
 {
 	return x < survey->columns && y < survey->rows &&
@@ -183,7 +173,9 @@ void fences_warn_holes(const struct fences *fences, const struct basis *basis,
 			continue;
 		snag = snag_add(basis->snags, SNAG_HOLE_WALL, is_wall ? hole->region :
 			survey_region_at(survey, cell.x, cell.y), SNAG_FIGURES_OF(hole->across));
-		snag_put_around(snag, cell, touched(survey, hole->at));
+		snag_put_around(snag, cell, (struct rectangle){ cell.x, cell.y,
+			held(hole->at.x / survey->cell, 0, survey->columns - 1),
+			held(hole->at.y / survey->cell, 0, survey->rows - 1) });
 		snag->kind = !is_wall;
 	}
 	free(holes.list);

@@ -19,13 +19,14 @@ static struct rectangle beside(const struct survey *survey, struct leg leg)
 	return r;
 }
 
-/* Adds a snag at the first cell, in reading order, that has the leg as a side. */
+/* Adds a snag around the cells that have a part of the leg as a side. */
 static struct snag *warn_at(const struct basis *basis, enum snag_code code, struct leg on,
 	const nm figures[static SNAG_FIGURES])
 {
+	struct rectangle cells = beside(basis->survey, on);
 	struct snag *snag = snag_add(basis->snags, code, NO_REGION, figures);
 
-	snag_put_beside(basis->snags, snag, &on);
+	snag_put_around(snag, (struct place){ cells.left, cells.top }, cells);
 	return snag;
 }
 
@@ -99,8 +100,9 @@ static void warn_gates(const struct basis *basis, const struct fencing *fencing)
 			warn_at(basis, SNAG_GATE_NARROW, gate->on,
 				SNAG_FIGURES_OF(gate->clear, least_clear));
 		if (find_blocked(basis->survey, gate->on, &at))
-			snag_put(snag_add(basis->snags, SNAG_GATE_BLOCKED,
-				survey_region_at(basis->survey, at.x, at.y), SNAG_FIGURES_OF(0)), at);
+			snag_put_around(snag_add(basis->snags, SNAG_GATE_BLOCKED,
+				survey_region_at(basis->survey, at.x, at.y), SNAG_FIGURES_OF(0)),
+				at, beside(basis->survey, gate->on));
 	}
 }
 

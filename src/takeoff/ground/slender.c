@@ -2,7 +2,6 @@
 #include "base/number.h"
 #include "base/stop.h"
 #include "survey/outline.h"
-#include "takeoff/ground/fill.h"
 
 #include <math.h>
 
