@@ -92,6 +92,8 @@ static const struct { const char *block, *courses; double inches; } tenths[] = {
 	{ "16 in x 8 in x 6 in", "3", 2 }, { "16 in x 8 in x 5 in", "4", 2 },
 	{ "16 in x 8 in x 7 in", "3", 2.5 }, { "16 in x 8 in x 6 in", "4", 2.5 },
 	{ "16 in x 8 in x 5 in", "5", 2.5 }, { "16 in x 8 in x 6 in", "5", 3 },
+	/* 20 in and 5 nm: half a nanometre over 2 in. */
+	{ "16 in x 8 in x 508.000005 mm", "1", 2.5 },
 	{ "16 in x 8 in x 5 1/64 in", "5", 3 }, { "16 in x 8 in x 3 in", "1", 0.5 },
 };
 
