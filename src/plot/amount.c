@@ -32,6 +32,22 @@ static const struct {
 	[AMOUNT_SQ_FT] = { "sq ft", QUANTITY_AREA, M2_PER_SQ_FT },
 	[AMOUNT_SQ_YD] = { "sq yd", QUANTITY_AREA, 9 * M2_PER_SQ_FT },
 	[AMOUNT_M2] = { "m2", QUANTITY_AREA, 1, true },
+	[AMOUNT_H_EACH] = { "h per each", QUANTITY_HOURS_EACH, 1, true },
+	[AMOUNT_H_FT] = { "h per ft", QUANTITY_HOURS_LENGTH, 1 / M_PER_FT },
+	[AMOUNT_H_M] = { "h per m", QUANTITY_HOURS_LENGTH, 1, true },
+	[AMOUNT_H_SQ_FT] = { "h per sq-ft", QUANTITY_HOURS_AREA, 1 / M2_PER_SQ_FT },
+	[AMOUNT_H_M2] = { "h per m2", QUANTITY_HOURS_AREA, 1, true },
+	[AMOUNT_H_CU_FT] = { "h per cu-ft", QUANTITY_HOURS_VOLUME, 1 / M3_PER_CU_FT },
+	[AMOUNT_H_M3] = { "h per m3", QUANTITY_HOURS_VOLUME, 1, true },
+	[AMOUNT_GOODS_EACH] = { "each", QUANTITY_GOODS, 1, true },
+	[AMOUNT_GOODS_FT] = { "ft", QUANTITY_GOODS, M_PER_FT },
+	[AMOUNT_GOODS_M] = { "m", QUANTITY_GOODS, 1, true },
+	[AMOUNT_GOODS_SQ_FT] = { "sq-ft", QUANTITY_GOODS, M2_PER_SQ_FT },
+	[AMOUNT_GOODS_M2] = { "m2", QUANTITY_GOODS, 1, true },
+	[AMOUNT_GOODS_CU_FT] = { "cu-ft", QUANTITY_GOODS, M3_PER_CU_FT },
+	[AMOUNT_GOODS_M3] = { "m3", QUANTITY_GOODS, 1, true },
+	[AMOUNT_GOODS_LB] = { "lb", QUANTITY_GOODS, KG_PER_LB },
+	[AMOUNT_GOODS_KG] = { "kg", QUANTITY_GOODS, 1, true },
 };
 
 static const char *const examples[][2] = {
@@ -43,6 +59,17 @@ static const char *const examples[][2] = {
 	[QUANTITY_RATE] = { "a rate such as 6 lb/1000 sq ft or 30 g/m2",
 		"a rate such as 30 g/m2" },
 	[QUANTITY_AREA] = { "an area such as 10 sq ft, 50 sq yd or 1 m2", "an area such as 1 m2" },
+	[QUANTITY_HOURS_EACH] = { "hours such as 0.05 h per each",
+		"hours such as 0.05 h per each" },
+	[QUANTITY_HOURS_LENGTH] = { "hours such as 0.1 h per ft or 0.3 h per m",
+		"hours such as 0.3 h per m" },
+	[QUANTITY_HOURS_AREA] = { "hours such as 0.02 h per sq-ft or 0.2 h per m2",
+		"hours such as 0.2 h per m2" },
+	[QUANTITY_HOURS_VOLUME] = { "hours such as 0.06 h per cu-ft or 2.2 h per m3",
+		"hours such as 2.2 h per m3" },
+	[QUANTITY_GOODS] = {
+		"goods such as 24 each; or so many ft, m, sq-ft, m2, cu-ft, m3, lb, kg",
+		"goods such as 24 each; or so many m, m2, m3, kg" },
 };
 
 /* Takes the words of a unit, any blanks between them. */
@@ -111,4 +138,9 @@ double amount_si(const struct amount *amount)
 enum quantity amount_quantity(enum amount_unit unit)
 {
 	return units[unit].quantity;
+}
+
+bool amount_equal(const struct amount *a, const struct amount *b)
+{
+	return a->millionths == b->millionths && a->unit == b->unit;
 }

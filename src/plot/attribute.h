@@ -9,8 +9,8 @@
 
 /* Where an attribute is. */
 enum block_kind { BLOCK_HEAD, BLOCK_ALLOW, BLOCK_BED, BLOCK_PATH, BLOCK_LAWN, BLOCK_FIXTURE,
-	BLOCK_FENCE };
-enum { BLOCK_KINDS = BLOCK_FENCE + 1 };
+	BLOCK_FENCE, BLOCK_RATES };
+enum { BLOCK_KINDS = BLOCK_RATES + 1 };
 
 /* In the order they are written, block by block. */
 enum attribute {
@@ -42,9 +42,13 @@ enum attribute {
 	FIXTURE_HEIGHT, FIXTURE_BASE,
 	FENCE_HEIGHT, FENCE_SECTION, FENCE_POST, FENCE_GATE_POST, FENCE_GAP, FENCE_RAILS,
 	FENCE_DEPTH, FENCE_HOLE, FENCE_GRAVEL, FENCE_INSET, FENCE_GATE_GAPS, FENCE_LEAF,
-	FENCE_LEAF_FROM
+	FENCE_LEAF_FROM,
+	RATE_STRIP, RATE_DIG, RATE_POST, RATE_LOAD, RATE_TAMP, RATE_FABRIC, RATE_BASE, RATE_FIXTURE,
+	RATE_BLOCK, RATE_CAP, RATE_CUT, RATE_BACKFILL, RATE_LOOSEN, RATE_PREPARE, RATE_LINER,
+	RATE_FILL, RATE_EDGING, RATE_SURFACE, RATE_PANEL, RATE_GATE, RATE_MULCH, RATE_TOPSOIL,
+	RATE_TURF, RATE_SEED
 };
-enum { ATTRIBUTES = FENCE_LEAF_FROM + 1 };
+enum { ATTRIBUTES = RATE_SEED + 1 };
 
 /* Four-way has the bits of both others; half-turn, alone, has none of them. */
 enum mirror_kind { MIRROR_OFF, MIRROR_LEFT_RIGHT, MIRROR_TOP_BOTTOM, MIRROR_FOUR_WAY,
@@ -108,7 +112,8 @@ const char *attribute_derived(enum attribute a, enum units units);
 /* The source of the default; NULL: common practice, no published source. */
 const char *attribute_source(enum attribute a, enum units units);
 enum block_kind attribute_block(enum attribute a);
-/* The keyword of a block: "allow", "bed" ...; NULL for the head. */
+/* The keyword of a block: "allow", "bed" ...; NULL for the head. That of the rates begins each of
+ * their lines. */
 const char *block_keyword(enum block_kind block);
 /* First and last attribute of a block. */
 enum attribute block_first(enum block_kind block);

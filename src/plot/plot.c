@@ -6,10 +6,20 @@
 #include <stdlib.h>
 #include <string.h>
 
+static struct details details_empty(void)
+{
+	return (struct details){ .head.kind = BLOCK_HEAD, .allow.kind = BLOCK_ALLOW,
+		.rates.kind = BLOCK_RATES };
+}
+
+const struct value_rule extra_rule = { .kind = VALUE_AMOUNT, .least = MILLION / 1000,
+	.most = 100000 * MILLION, .quantity = QUANTITY_GOODS };
+
 void details_fini(struct details *details)
 {
 	block_fini(&details->head);
 	block_fini(&details->allow);
+	block_fini(&details->rates);
 	for (size_t i = 0; i < details->legend_count; i++) {
 		free(details->legend[i].name);
 		block_fini(&details->legend[i].block);
@@ -18,7 +28,10 @@ void details_fini(struct details *details)
 	for (size_t i = 0; i < details->fence_count; i++)
 		fence_fini(&details->fences[i]);
 	free(details->fences);
-	*details = (struct details){ .head.kind = BLOCK_HEAD, .allow.kind = BLOCK_ALLOW };
+	for (size_t i = 0; i < details->extra_count; i++)
+		free(details->extras[i].name);
+	free(details->extras);
+	*details = details_empty();
 }
 
 struct details details_copy(const struct details *details)
@@ -26,6 +39,7 @@ struct details details_copy(const struct details *details)
 	struct details copy = {
 		.head = block_copy(&details->head),
 		.allow = block_copy(&details->allow),
+		.rates = block_copy(&details->rates),
 		.legend = memory_new(details->legend_count, sizeof *copy.legend),
 		.legend_count = details->legend_count,
 		.legend_capacity = details->legend_count,
@@ -41,14 +55,27 @@ struct details details_copy(const struct details *details)
 	}
 	for (size_t i = 0; i < details->fence_count; i++)
 		copy.fences[i] = fence_copy(&details->fences[i]);
+	for (size_t i = 0; i < details->extra_count; i++)
+		details_add_extra(&copy, memory_string(details->extras[i].name),
+			details->extras[i].amount);
 	return copy;
+}
+
+bool extras_equal(const struct details *a, const struct details *b)
+{
+	bool is_equal = a->extra_count == b->extra_count;
+
+	for (size_t i = 0; is_equal && i < a->extra_count; i++)
+		is_equal = strcmp(a->extras[i].name, b->extras[i].name) == 0 &&
+			amount_equal(&a->extras[i].amount, &b->extras[i].amount);
+	return is_equal;
 }
 
 bool details_equal(const struct details *a, const struct details *b)
 {
 	if (a->legend_count != b->legend_count || a->fence_count != b->fence_count ||
-		!block_equal(&a->head, &b->head) ||
-		!block_equal(&a->allow, &b->allow))
+		!block_equal(&a->head, &b->head) || !block_equal(&a->allow, &b->allow) ||
+		!block_equal(&a->rates, &b->rates) || !extras_equal(a, b))
 		return false;
 	for (size_t i = 0; i < a->legend_count; i++) {
 		const struct entry *one = &a->legend[i], *other = &b->legend[i];
@@ -75,6 +102,13 @@ struct fence *details_add_fence(struct details *details, char *name)
 	return fence;
 }
 
+void details_add_extra(struct details *details, char *name, struct amount amount)
+{
+	details->extras = memory_grow(details->extras, details->extra_count,
+		&details->extra_capacity, sizeof *details->extras);
+	details->extras[details->extra_count++] = (struct extra){ name, amount };
+}
+
 struct entry *details_add_entry(struct details *details, enum plot_class class, char letter,
 	char *name)
 {
@@ -90,7 +124,7 @@ struct entry *details_add_entry(struct details *details, enum plot_class class, 
 
 void plot_init(struct plot *plot)
 {
-	*plot = (struct plot){ .details.head.kind = BLOCK_HEAD, .details.allow.kind = BLOCK_ALLOW };
+	*plot = (struct plot){ .details = details_empty() };
 }
 
 void plot_fini(struct plot *plot)

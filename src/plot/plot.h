@@ -19,13 +19,21 @@ struct entry {
 	struct block block;
 };
 
+/* Goods that are bought as the rest, but that nobody can reckon from the ground. */
+struct extra {
+	char *name; /* owned */
+	struct amount amount; /* of QUANTITY_GOODS */
+};
+
 /* All of a plot but its ground: what an undo step keeps whole when it changes. */
 struct details {
-	struct block head, allow;
+	struct block head, allow, rates; /* rates: hours that work takes */
 	struct entry *legend;
 	size_t legend_count, legend_capacity;
 	struct fence *fences;
 	size_t fence_count, fence_capacity;
+	struct extra *extras;
+	size_t extra_count, extra_capacity;
 };
 
 /* Row-major letters, OPEN_GROUND or one of the legend's. */
@@ -46,12 +54,18 @@ void plot_fini(struct plot *plot);
 void details_fini(struct details *details);
 struct details details_copy(const struct details *details);
 bool details_equal(const struct details *a, const struct details *b);
+/* Of their extra goods alone. */
+bool extras_equal(const struct details *a, const struct details *b);
 /* Appends an entry, taking over name; its attributes are unset. */
 struct entry *details_add_entry(struct details *details, enum plot_class class, char letter,
 	char *name);
 
 /* Appends a fence without runs, taking over name; its attributes are unset. */
 struct fence *details_add_fence(struct details *details, char *name);
+/* Appends extra goods, taking over name. */
+void details_add_extra(struct details *details, char *name, struct amount amount);
+/* What the amount of extra goods may be. */
+extern const struct value_rule extra_rule;
 
 /* Open ground of the given size. */
 void ground_init(struct ground *ground, int columns, int rows);

@@ -150,8 +150,7 @@ bool value_equal(enum value_kind kind, const struct value *a, const struct value
 	case VALUE_CAP:
 		return size_equal(&a->as.size, &b->as.size);
 	case VALUE_AMOUNT:
-		return a->as.amount.millionths == b->as.amount.millionths &&
-			a->as.amount.unit == b->as.amount.unit;
+		return amount_equal(&a->as.amount, &b->as.amount);
 	case VALUE_MIX:
 		return mix_equal(a->as.mix, b->as.mix);
 	case VALUE_PLACE:

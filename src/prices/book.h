@@ -56,7 +56,7 @@ struct goods {
 
 /* Owns all that it points to. */
 struct book {
-	struct block allow; /* used where the plot sets nothing */
+	struct block allow, rates; /* used where the plot sets nothing */
 	const char *note;   /* "": none */
 	const char *currency;
 	const struct supplier *suppliers;

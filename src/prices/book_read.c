@@ -81,32 +81,35 @@ static bool book_currency(struct reading *r, const cJSON *value, void *into)
 	return reading_text(r, value, CURRENCY_MOST, &((struct book *)into)->currency);
 }
 
-static bool allow_value(struct reading *r, const cJSON *value, struct block *allow)
+/* A value of one of the book's blocks, by its keyword. */
+static bool block_value_read(struct reading *r, const cJSON *value, struct block *block)
 {
 	size_t up = r->path.length;
 	struct value read;
 	enum attribute a;
 
-	if (!attribute_find(BLOCK_ALLOW, value->string, strlen(value->string), &a))
-		return reading_fail_word(r, value->string, "a keyword of a plot's allow block");
+	if (!attribute_find(block->kind, value->string, strlen(value->string), &a))
+		return reading_fail_word(r, value->string, block->kind == BLOCK_RATES ?
+			"a kind of work that a plot has rates for" :
+			"a keyword of a plot's allow block");
 	reading_down(r, value->string);
-	if (block_value(allow, a)->set)
+	if (block_value(block, a)->set)
 		return reading_fail_word(r, "it twice", "each keyword once");
 	if (!reading_value(r, value, &attribute_row(a)->rule, &read))
 		return false;
-	block_set(allow, a, read);
+	block_set(block, a, read);
 	reading_up(r, up);
 	return true;
 }
 
-static bool book_allow(struct reading *r, const cJSON *value, void *into)
+static bool book_block(struct reading *r, const cJSON *value, void *into)
 {
 	const cJSON *child;
 
 	if (!cJSON_IsObject(value))
 		return reading_fail(r, value, "an object, { ... }");
 	cJSON_ArrayForEach(child, value)
-		if (!allow_value(r, child, &((struct book *)into)->allow))
+		if (!block_value_read(r, child, into))
 			return false;
 	return true;
 }
@@ -147,7 +150,8 @@ static bool tree_read(struct reading *r, const cJSON *tree)
 		{ "version", "1", book_version, 0 },
 		{ "note", NULL, book_note, 0 },
 		{ "currency", "the currency, such as \"USD\"", book_currency, 0 },
-		{ "allow", NULL, book_allow, 0 },
+		{ "allow", NULL, book_block, offsetof(struct book, allow) },
+		{ "rates", NULL, book_block, offsetof(struct book, rates) },
 		{ "suppliers", NULL, suppliers_read, 0 },
 		{ "goods", NULL, all_goods_read, 0 },
 		{ "vehicle", NULL, vehicle_read, offsetof(struct book, vehicle) },
@@ -168,8 +172,8 @@ bool book_read(const char *bytes, size_t length, struct book *book, struct book_
 	cJSON *tree;
 	bool is_read;
 
-	*book = (struct book){ .allow = { .kind = BLOCK_ALLOW }, .note = "", .currency = "",
-		.arena = ARENA_EMPTY };
+	*book = (struct book){ .allow = { .kind = BLOCK_ALLOW }, .rates = { .kind = BLOCK_RATES },
+		.note = "", .currency = "", .arena = ARENA_EMPTY };
 	*fault = (struct book_fault){ .path = "" };
 	if (length > BOOK_BYTES_MOST)
 		return diag_set_words(&fault->diag, 0, 0, "more", "at most 1 MiB");
@@ -187,8 +191,9 @@ bool book_read(const char *bytes, size_t length, struct book *book, struct book_
 void book_fini(struct book *book)
 {
 	block_fini(&book->allow);
+	block_fini(&book->rates);
 	arena_clear(&book->arena);
-	*book = (struct book){ .allow = { .kind = BLOCK_ALLOW } };
+	*book = (struct book){ .allow = { .kind = BLOCK_ALLOW }, .rates = { .kind = BLOCK_RATES } };
 }
 
 const struct goods *book_goods(const struct book *book, const struct wanted_goods *wanted)

@@ -87,6 +87,11 @@ START_TEST(each_quantity_has_units_in_both_systems)
 		[QUANTITY_WEIGHT] = { "7 lb", "7 kg" },
 		[QUANTITY_RATE] = { "7 lb/1000 sq ft", "7 g/m2" },
 		[QUANTITY_AREA] = { "7 sq ft", "7 m2" },
+		[QUANTITY_HOURS_EACH] = { "7 h per each", "7 h per each" },
+		[QUANTITY_HOURS_LENGTH] = { "7 h per ft", "7 h per m" },
+		[QUANTITY_HOURS_AREA] = { "7 h per sq-ft", "7 h per m2" },
+		[QUANTITY_HOURS_VOLUME] = { "7 h per cu-ft", "7 h per m3" },
+		[QUANTITY_GOODS] = { "7 each", "7 each" },
 	};
 
 	for (size_t quantity = 0; quantity < sizeof offered / sizeof *offered; quantity++) {

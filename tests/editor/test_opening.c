@@ -6,6 +6,8 @@
 #include "support/runner.h"
 #include "support/scratch.h"
 
+#include "base/memory.h"
+#include "editor/acts/differences.h"
 #include "editor/acts/opening.h"
 
 #include <fcntl.h>
@@ -326,6 +328,32 @@ START_TEST(a_journal_that_outlived_its_save_is_dropped_or_told_to_be_older)
 }
 END_TEST
 
+START_TEST(what_two_plots_differ_in_is_said_whatever_it_is)
+{
+	struct plot one, other;
+	struct text said = TEXT_EMPTY;
+
+	plot_from_rows(&one, ROWS { "bb", NULL });
+	plot_from_rows(&other, ROWS { "bb", NULL });
+	differences_add(&one, &other, &said);
+	ck_assert_str_eq(said.bytes, "");
+	details_add_extra(&other.details, memory_string("Boards"),
+		(struct amount){ 24 * MILLION, AMOUNT_GOODS_EACH });
+	differences_add(&one, &other, &said);
+	ck_assert_str_eq(said.bytes, "other details differ");
+	details_add_extra(&one.details, memory_string("Boards"),
+		(struct amount){ 24 * MILLION, AMOUNT_GOODS_EACH });
+	block_set(&one.details.rates, RATE_BLOCK, (struct value){ .set = true,
+		.as.amount = { MILLION / 20, AMOUNT_H_EACH } });
+	text_clear(&said);
+	differences_add(&one, &other, &said);
+	ck_assert_str_eq(said.bytes, "other details differ");
+	text_fini(&said);
+	plot_fini(&one);
+	plot_fini(&other);
+}
+END_TEST
+
 static const struct {
 	time_t journal; /* seconds after the plot, which was written since the journal began */
 	const char *first;
@@ -608,6 +636,7 @@ static void add_rescue(TCase *rescue)
 	tcase_add_test(rescue, a_question_about_rescued_work_that_is_left_ends_the_session);
 	tcase_add_test(rescue, work_that_is_in_the_plot_already_is_dropped_silently);
 	tcase_add_test(rescue, a_journal_that_outlived_its_save_is_dropped_or_told_to_be_older);
+	tcase_add_test(rescue, what_two_plots_differ_in_is_said_whatever_it_is);
 	tcase_add_loop_test(rescue,
 		of_a_plot_that_was_written_since_and_rescued_work_the_later_comes_first, 0, 2);
 	tcase_add_test(rescue, at_the_same_time_the_plot_comes_first);

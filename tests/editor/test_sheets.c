@@ -99,7 +99,7 @@ static void check_says(const struct text *text, const char *part)
 /* ---- Every field ---------------------------------------------------------------------------- */
 
 static const char *const sheet_names[BLOCK_KINDS] = { "The plot itself", "Allowed for: walls",
-	"b ", "p ", "l ", "S ", "Fence" };
+	"b ", "p ", "l ", "S ", "Fence", "Hours that work takes" };
 
 static const char *sheet_of(enum attribute a)
 {
@@ -123,6 +123,8 @@ static const struct block *block_of(const struct plot *plot, enum block_kind kin
 {
 	if (kind == BLOCK_HEAD)
 		return &plot->details.head;
+	if (kind == BLOCK_RATES)
+		return &plot->details.rates;
 	return kind == BLOCK_ALLOW ? &plot->details.allow : listed_block(plot, kind);
 }
 
@@ -130,6 +132,8 @@ static struct block *block_to_set(struct plot *plot, enum block_kind kind)
 {
 	if (kind == BLOCK_HEAD)
 		return &plot->details.head;
+	if (kind == BLOCK_RATES)
+		return &plot->details.rates;
 	return kind == BLOCK_ALLOW ? &plot->details.allow : listed_block(plot, kind);
 }
 
@@ -712,6 +716,109 @@ START_TEST(a_fence_needs_a_name)
 }
 END_TEST
 
+/* ---- Extra goods ---------------------------------------------------------------------------- */
+
+START_TEST(extra_goods_are_added_changed_and_removed)
+{
+	struct answers add = { .asker = answers_asker(), .picks = { "Add extra goods" },
+		.typed = { { "Name", "Boards", 0 }, { "How much", "24 each", 0 } } };
+	struct answers more = { .asker = answers_asker(), .picks = { "Add extra goods" },
+		.typed = { { "Name", "String", 0 }, { "How much", "100 ft", 0 } } };
+	struct answers change = { .asker = answers_asker(), .picks = { "Boards" },
+		.typed = { { "How much", "30 each", 0 } } };
+	struct answers remove = { .asker = answers_asker(),
+		.picks = { "Remove extra goods", "Boards" } };
+	const struct details *details;
+	struct desk desk;
+
+	desk_open(&desk, court);
+	details = &desk.editor.plot->details;
+	press(&desk, &add);
+	ck_assert_uint_eq(details->extra_count, 1);
+	check_one_step(&desk, "extra goods");
+	press(&desk, &more);
+	press(&desk, &change);
+	ck_assert_str_eq(details->extras[0].name, "Boards");
+	ck_assert_int_eq(details->extras[0].amount.millionths, 30 * MILLION);
+	ck_assert_int_eq(details->extras[0].amount.unit, AMOUNT_GOODS_EACH);
+	press(&desk, &remove);
+	check_says(&remove.question, "Boards: 30 each");
+	check_says(&remove.question, "String: 100 ft");
+	ck_assert_uint_eq(details->extra_count, 1);
+	ck_assert_str_eq(details->extras[0].name, "String");
+	ck_assert(editor_take_back(&desk.editor));
+	ck_assert_uint_eq(details->extra_count, 2);
+	ck_assert_str_eq(details->extras[0].name, "Boards");
+	answers_fini(&add);
+	answers_fini(&more);
+	answers_fini(&change);
+	answers_fini(&remove);
+	desk_close(&desk);
+}
+END_TEST
+
+static const struct {
+	const char *name, *amount, *fault;
+} bad_extras[] = {
+	{ "", "24 each", "Name: needed here" },
+	{ "Boards", "", "How much: needed here" },
+	{ "Boards", "24 tins", "How much: found 24, expected goods such as 24 each" },
+	{ "Boards", "0 each", "expected 0.001 to 100000 each, ft" },
+	{ "Boards", "24", "How much: 24 has no unit. 24 each?" },
+};
+
+START_TEST(extra_goods_need_a_name_and_an_amount)
+{
+	struct answers add = { .asker = answers_asker(), .picks = { "Add extra goods" },
+		.typed = { { "Name", bad_extras[_i].name, 0 },
+			{ "How much", bad_extras[_i].amount, 0 } } };
+	struct desk desk;
+
+	desk_open(&desk, court);
+	press(&desk, &add);
+	check_says(&add.fault.words, bad_extras[_i].fault);
+	check_unchanged(&desk, "bad extra goods");
+	answers_fini(&add);
+	desk_close(&desk);
+}
+END_TEST
+
+/* A name of blanks can be read from a file, and is not lost for another amount. */
+START_TEST(a_name_that_nobody_touched_is_kept)
+{
+	struct answers change = { .asker = answers_asker(), .picks = { "  " },
+		.typed = { { "How much", "2 each", 0 } } };
+	struct desk desk;
+
+	desk_open(&desk, court);
+	details_add_extra(&editor_edit(&desk.editor)->details, memory_string("  "),
+		(struct amount){ MILLION, AMOUNT_GOODS_EACH });
+	press(&desk, &change);
+	ck_assert_int_eq(change.refused, 0);
+	ck_assert_str_eq(desk.editor.plot->details.extras[0].name, "  ");
+	ck_assert_int_eq(desk.editor.plot->details.extras[0].amount.millionths, 2 * MILLION);
+	answers_fini(&change);
+	desk_close(&desk);
+}
+END_TEST
+
+START_TEST(rates_say_what_holds_while_they_are_unset)
+{
+	struct answers leave = { .asker = answers_asker(), .picks = { "Hours that work takes" },
+		.leave = "Hours that work takes" };
+	struct desk desk;
+
+	desk_open(&desk, court);
+	book_of(&desk.editor.book, "'rates': {'block': '0.05 h per each'}");
+	desk.editor.has_book = true;
+	press(&desk, &leave);
+	check_says(&leave.unset, "the usual rate, by the subsoil;");
+	check_says(&leave.unset, ";0.05 h per each;none: it is in no hours;");
+	answers_fini(&leave);
+	desk_close(&desk);
+}
+END_TEST
+
 /* ---- Leaving -------------------------------------------------------------------------------- */
 
 START_TEST(whatever_is_left_on_the_way_changes_nothing)
@@ -728,6 +835,10 @@ START_TEST(whatever_is_left_on_the_way_changes_nothing)
 		{ .picks = { "Add a fence" }, .typed = { { "Name", "Hurdles", 0 } },
 			.leave = "A new fence" },
 		{ .picks = { "Remove a fence" } },
+		{ .picks = { "Hours" }, .typed = { { "Saw a piece", "1 h per each", 0 } },
+			.leave = "Hours that work takes" },
+		{ .picks = { "Add extra" }, .typed = { { "Name", "Boards", 0 } },
+			.leave = "More extra goods" },
 		{ .picks = { "Add" } },
 		{ .picks = { "Add", "A bed" }, .typed = { { "Name", "Bay", 0 } },
 			.leave = "A new bed" },
@@ -966,7 +1077,7 @@ Suite *test_suite(void)
 {
 	Suite *suite = suite_create("sheets");
 	TCase *fences = suite_case(suite, "fences"), *fields = suite_case(suite, "fields"),
-		*notes = suite_case(suite, "notes");
+		*notes = suite_case(suite, "notes"), *extras = suite_case(suite, "extras");
 	TCase *legend = suite_case(suite, "legend"), *cell = suite_case(suite, "cell");
 
 	tcase_add_test(fields, a_bare_number_that_no_unit_makes_good_is_told_its_range);
@@ -981,8 +1092,12 @@ Suite *test_suite(void)
 	tcase_add_test(fields, sheets_of_what_is_allowed_for_share_out_all_of_it);
 	tcase_add_test(fences, a_fence_is_renamed_added_and_removed);
 	tcase_add_test(fences, a_fence_needs_a_name);
+	tcase_add_test(extras, extra_goods_are_added_changed_and_removed);
+	tcase_add_loop_test(extras, extra_goods_need_a_name_and_an_amount, 0, 5);
+	tcase_add_test(extras, a_name_that_nobody_touched_is_kept);
+	tcase_add_test(extras, rates_say_what_holds_while_they_are_unset);
 	tcase_add_loop_test(notes, notes_are_added_changed_and_removed_with_the_rest, 0,
-		BLOCK_KINDS);
+		BLOCK_RATES);
 	tcase_add_test(notes, a_note_too_long_is_refused_and_nothing_else_set);
 	tcase_add_test(notes, notes_beyond_the_first_hundred_stay_in_their_order);
 	tcase_add_test(legend, an_entry_is_added_with_a_free_letter_and_taken_in_hand);
@@ -993,7 +1108,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(legend, a_removed_entry_leaves_its_cells_as_one_chooses, 0, 2);
 	tcase_add_test(legend, an_entry_without_cells_goes_without_a_question);
 	tcase_add_test(legend, an_empty_legend_offers_nothing_to_remove);
-	tcase_add_loop_test(legend, whatever_is_left_on_the_way_changes_nothing, 0, 12);
+	tcase_add_loop_test(legend, whatever_is_left_on_the_way_changes_nothing, 0, 14);
 	tcase_add_test(cell, another_cell_under_the_same_cells);
 	tcase_add_test(cell, another_cell_under_the_same_measure);
 	tcase_add_test(cell, peg_and_mark_go_with_the_old_cells);

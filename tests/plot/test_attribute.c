@@ -46,7 +46,7 @@ START_TEST(keywords_of_the_head_are_none_of_the_words_that_open_a_block)
 {
 	enum attribute found;
 
-	for (enum block_kind block = BLOCK_ALLOW; block <= BLOCK_FENCE; block++)
+	for (enum block_kind block = BLOCK_ALLOW; block <= BLOCK_RATES; block++)
 		ck_assert(!attribute_find(BLOCK_HEAD, block_keyword(block),
 			strlen(block_keyword(block)), &found));
 	ck_assert_ptr_null(block_keyword(BLOCK_HEAD));
@@ -59,7 +59,7 @@ START_TEST(blocks_share_out_the_whole_table)
 {
 	int next = 0;
 
-	for (enum block_kind block = BLOCK_HEAD; block <= BLOCK_FENCE; block++) {
+	for (enum block_kind block = BLOCK_HEAD; block <= BLOCK_RATES; block++) {
 		ck_assert_int_eq(block_first(block), next);
 		ck_assert_uint_eq(block_attributes(block),
 			(size_t)(block_last(block) - block_first(block)) + 1);
@@ -222,7 +222,7 @@ END_TEST
 
 START_TEST(all_other_attributes_have_no_default)
 {
-	for (enum attribute a = HEAD_TITLE; a <= FENCE_LEAF_FROM; a++) {
+	for (enum attribute a = HEAD_TITLE; a <= RATE_SEED; a++) {
 		bool is_listed = false;
 
 		for (int i = 0; i < COUNT(defaults); i++)
@@ -355,7 +355,7 @@ END_TEST
 
 START_TEST(every_range_is_tested)
 {
-	for (enum attribute a = HEAD_TITLE; a <= FENCE_LEAF_FROM; a++) {
+	for (enum attribute a = HEAD_TITLE; a <= RATE_SEED; a++) {
 		enum value_kind kind = attribute_row(a)->rule.kind;
 		bool is_listed = false;
 
@@ -387,12 +387,28 @@ START_TEST(words_of_choices_mean_what_their_names_say)
 }
 END_TEST
 
+/* A hair of an hour for a hair of work up to weeks for one thing; in hours, whatever it is by. */
+START_TEST(a_rate_is_from_a_millionth_to_a_thousand_hours)
+{
+	for (enum attribute a = block_first(BLOCK_RATES); a <= block_last(BLOCK_RATES); a++) {
+		const struct value_rule *rule = &attribute_row(a)->rule;
+
+		ck_assert_int_eq(rule->kind, VALUE_AMOUNT);
+		ck_assert_int_eq(rule->least, 1);
+		ck_assert_int_eq(rule->most, 1000 * MILLION);
+		ck_assert(rule->quantity >= QUANTITY_HOURS_EACH &&
+			rule->quantity <= QUANTITY_HOURS_VOLUME);
+	}
+}
+END_TEST
+
 static void add_table(TCase *table)
 {
 	tcase_add_loop_test(table, a_row_has_a_keyword_a_label_and_its_own_block, 0, ATTRIBUTES);
 	tcase_add_loop_test(table, a_keyword_is_there_once_in_its_block, 0, ATTRIBUTES);
 	tcase_add_test(table, keywords_of_the_head_are_none_of_the_words_that_open_a_block);
 	tcase_add_test(table, blocks_share_out_the_whole_table);
+	tcase_add_test(table, a_rate_is_from_a_millionth_to_a_thousand_hours);
 	tcase_add_loop_test(table, a_default_is_in_range_or_its_absence_explained, 0, ATTRIBUTES);
 	tcase_add_loop_test(table, a_default_is_what_the_manual_says, 0, COUNT(defaults));
 	tcase_add_test(table, all_other_attributes_have_no_default);

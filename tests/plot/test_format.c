@@ -17,6 +17,7 @@
 #define HEAD "parterre-plot 1\nunits imperial\ncell 1 ft\n"
 #define LEGEND HEAD "bed b \"Bed\"\n"
 #define LEGEND_APART HEAD "\nbed b \"Bed\"\n" /* as it is written */
+#define LATER_EXPECTED "fence, rate, extra or the end of the file"
 #define GROUND "ground 2 x 1\n  ..\n"
 
 /* In memory of exactly its size: a sanitizer sees a byte read beyond it. */
@@ -88,6 +89,20 @@ static const char *const canonical[] = {
 	"  depth 30 in\n  hole 1 ft\n  gravel 6 in\n  inset 0 in\n  clearance 1 in\n  leaf 40 in\n"
 	"  run 0,0 4,0 4,3 0,3 0,0\n  run 2,3 2,0\n  run 4,2 0,2\n  gate 1,0 2,0\n  gate 3,0 2,0\n"
 	"fence \"Empty\"\nfence \"Back\"\n  run 0,0 2,0 4,0\n  gate 0,0 2,0\n",
+	/* all rates, in all units, and extra goods, two of one name */
+	HEAD "\n" GROUND "\nrate strip 0.01 h per sq-ft\nrate dig 0.06 h per cu-ft\n"
+	"rate post 1.5 h per each\nrate load 1.3 h per m3\nrate tamp 0.1 h per m2\n"
+	"rate fabric 0.005 h per sq-ft\nrate base 1 h per m3\nrate fixture 2 h per each\n"
+	"rate block 0.05 h per each\nrate cap 0.04 h per each\nrate cut 0.1 h per each\n"
+	"rate backfill 0.03 h per cu-ft\nrate loosen 0.02 h per sq-ft\n"
+	"rate prepare 0.03 h per sq-ft\nrate liner 0.05 h per ft\nrate fill 1.25 h per m3\n"
+	"rate edging 0.1 h per m\nrate surface 0.02 h per sq-ft\nrate panel 1000 h per each\n"
+	"rate gate 0.000001 h per each\nrate mulch 0.04 h per cu-ft\nrate topsoil 1 h per m3\n"
+	"rate turf 0.01 h per sq-ft\nrate seed 0.01 h per m2\n"
+	"extra \"Paint \\\"white\\\"\" 2 each\nextra \"Paint \\\"white\\\"\" 3 each\n"
+	"extra \"Boards\" 48 ft\nextra \"Tape\" 30 m\nextra \"Sheet\" 100 sq-ft\n"
+	"extra \"Net\" 4.5 m2\nextra \"Lime\" 1 cu-ft\nextra \"Grit\" 0.001 m3\n"
+	"extra \"Nails\" 5 lb\nextra \"Screws\" 100000 kg\n",
 };
 
 START_TEST(a_canonical_plot_is_written_as_it_was_read)
@@ -147,6 +162,11 @@ static const struct {
 	  "  rails 3\n  note \"N\"\n  run 0,1\t1,1\n  height 4 ft\n  gate 1,0 2,0\n\nfence \"B\"",
 	  HEAD "\nground 2 x 1\n  ..\n\nfence \"A\"\n  note \"N\"\n  height 4 ft\n  rails 3\n"
 	  "  run 0,0 2,0 2,1\n  run 0,1 1,1\n  gate 1,0 0,0\n  gate 1,0 2,0\nfence \"B\"\n" },
+	/* fences, rates and extra goods in any order */
+	{ HEAD GROUND "extra \"Paint\"  2.50 each\nrate seed\t0.01 h  per m2\nfence \"A\"\n  run "
+	  "0,0 1,0\n\nrate block 0.050 h per each\nextra \"Boards\" 48 ft \nfence \"B\"\n",
+	  HEAD "\n" GROUND "\nfence \"A\"\n  run 0,0 1,0\nfence \"B\"\nrate block 0.05 h per each\n"
+	  "rate seed 0.01 h per m2\nextra \"Paint\" 2.5 each\nextra \"Boards\" 48 ft\n" },
 	/* a block may be interrupted by blank lines */
 	{ HEAD "allow\n\n  beads 1\n \n  kerf 0 in\n" GROUND,
 	  HEAD "allow\n  kerf 0 in\n  beads 1\n\n" GROUND },
@@ -327,9 +347,9 @@ static const struct bad legends[] = {
 	{ BYTES(LEGEND "bed b \"Other\"\n"), 5, 5, "b",
 		"another letter: b is in the legend already" },
 	{ BYTES(LEGEND "path b \"Path\"\n"), 5, 6, "b", "another letter" },
-	{ BYTES(LEGEND "  colour 4\n"), 5, 3, "colour", "bed: build, block, joint, density, courses, "
-	"cap, embed, inside, base, reach, reach-in, liner, freeboard, mulch, mix, prepare, amend, "
-	"replace or note" },
+	{ BYTES(LEGEND "  colour 4\n"), 5, 3, "colour", "bed: build, block, joint, density, "
+	"courses, cap, embed, inside, base, reach, reach-in, liner, freeboard, mulch, mix, "
+	"prepare, amend, replace or note" },
 	{ BYTES(LEGEND "  surface 1 in\n"), 5, 3, "surface", "bed: build" },
 	{ BYTES(LEGEND "  courses 4\n  courses 5\n"), 6, 3, "courses", "each keyword once" },
 	{ BYTES(LEGEND "  courses 41\n"), 5, 11, "41", "1 to 40" },
@@ -417,9 +437,9 @@ static const struct bad grounds[] = {
 	{ BYTES(HEAD GROUND "  ..\n"), 6, 3, "..", "the end of the ground: its 1 rows are there" },
 	{ BYTES(HEAD GROUND "\n  note \"a\"\n"), 7, 3, "note", "the end of the ground" },
 	{ BYTES(HEAD GROUND "ground 2 x 1\n  ..\n"), 6, 1, "ground",
-		"fence or the end of the file" },
-	{ BYTES(HEAD GROUND "bed b \"Bed\"\n"), 6, 1, "bed", "fence or the end of the file" },
-	{ BYTES(HEAD GROUND "\n\nrubbish\n"), 8, 1, "rubbish", "fence or the end of the file" },
+		LATER_EXPECTED },
+	{ BYTES(HEAD GROUND "bed b \"Bed\"\n"), 6, 1, "bed", LATER_EXPECTED },
+	{ BYTES(HEAD GROUND "\n\nrubbish\n"), 8, 1, "rubbish", LATER_EXPECTED },
 	{ BYTES(HEAD GROUND "\0"), 6, 1, "<00>", "text" },
 	/* the first error only */
 	{ BYTES(HEAD "north x\nsite x\nunits x\n"), 4, 7, "x", "a number" },
@@ -438,8 +458,8 @@ static const struct bad fences[] = {
 	{ BYTES(YARD "fence p \"Pickets\"\n"), 8, 7, "p", "text in double quotes" },
 	{ BYTES(YARD "fence \"Pickets\" new\n"), 8, 17, "new", "the end of the line" },
 	{ BYTES(FENCE "  colour red\n"), 9, 3, "colour",
-	  "fence: height, section, post, gate-post, gap, rails, depth, hole, gravel, inset, clearance, leaf, "
-	"run, gate or note" },
+	  "fence: height, section, post, gate-post, gap, rails, depth, hole, gravel, inset, "
+	"clearance, leaf, run, gate or note" },
 	{ BYTES(FENCE "  height 3 ft\n  height 3 ft\n"), 10, 3, "height", "each keyword once" },
 	{ BYTES(FENCE "  rails 7\n"), 9, 9, "7", "1 to 6" },
 	{ BYTES(FENCE "  leaf bought\n  leaf 4 ft\n  leaf offcut\n"), 11, 3, "leaf",
@@ -447,8 +467,8 @@ static const struct bad fences[] = {
 	{ BYTES(FENCE "  leaf 4 ft\n  leaf 5 ft\n"), 10, 3, "leaf", "each keyword once" },
 	{ BYTES(FENCE "  leaf made\n"), 9, 8, "made", "bought or offcut" },
 	{ BYTES(FENCE "  leaf 4\n"), 9, 8, "4", "a length with its unit" },
-	{ BYTES(FENCE "bed b \"Bed\"\n"), 9, 1, "bed", "fence or the end of the file" },
-	{ BYTES(FENCE "ground 4 x 3\n"), 9, 1, "ground", "fence or the end of the file" },
+	{ BYTES(FENCE "bed b \"Bed\"\n"), 9, 1, "bed", LATER_EXPECTED },
+	{ BYTES(FENCE "ground 4 x 3\n"), 9, 1, "ground", LATER_EXPECTED },
 	/* points */
 	{ BYTES(FENCE "  run\n"), 9, 6, "the end of the line", POINT_EXPECTED },
 	{ BYTES(FENCE "  run 0,0\n"), 9, 10, "the end of the line", POINT_EXPECTED },
@@ -504,6 +524,54 @@ static const struct bad fences[] = {
 		"a gate that lies on" },
 };
 
+/* A line begins on line 6. */
+#define HOURS_EACH "hours such as 0.05 h per each"
+#define GOODS_EXPECTED "goods such as 24 each; or so many ft, m, sq-ft, m2, cu-ft, m3, lb, kg"
+
+static const struct bad works[] = {
+	{ BYTES(HEAD GROUND "rate\n"), 6, 5, "the end of the line",
+		"rate: strip, dig, post, load, tamp, fabric, base, fixture, block, cap or others "
+		"in parterre-plot(5)" },
+	{ BYTES(HEAD GROUND "rate plaster 1 h per m2\n"), 6, 6, "plaster", "rate: strip, dig, "
+	"post" },
+	{ BYTES(HEAD GROUND "rate note \"a\"\n"), 6, 6, "note", "rate: strip, dig, post" },
+	{ BYTES(HEAD GROUND "rate block\n"), 6, 11, "the end of the line", HOURS_EACH },
+	{ BYTES(HEAD GROUND "rate block 0.05\n"), 6, 12, "0.05", HOURS_EACH },
+	{ BYTES(HEAD GROUND "rate block 0.05 h\n"), 6, 12, "0.05", HOURS_EACH },
+	{ BYTES(HEAD GROUND "rate block 0.05 h per ft\n"), 6, 12, "0.05", HOURS_EACH },
+	{ BYTES(HEAD GROUND "rate edging 0.1 h per each\n"), 6, 13, "0.1",
+		"hours such as 0.1 h per ft or 0.3 h per m" },
+	{ BYTES(HEAD GROUND "rate turf 0.1 h per m3\n"), 6, 11, "0.1",
+		"hours such as 0.02 h per sq-ft or 0.2 h per m2" },
+	{ BYTES(HEAD GROUND "rate dig 2 h per sq-ft\n"), 6, 10, "2",
+		"hours such as 0.06 h per cu-ft or 2.2 h per m3" },
+	{ BYTES(HEAD GROUND "rate block 0 h per each\n"), 6, 12, "0", "0.000001 to 1000 h per "
+	"each" },
+	{ BYTES(HEAD GROUND "rate block 1000.1 h per each\n"), 6, 12, "1000.1",
+		"0.000001 to 1000 h per each" },
+	{ BYTES(HEAD GROUND "rate block 0.0000001 h per each\n"), 6, 12, "0.0000001", HOURS_EACH },
+	{ BYTES(HEAD GROUND "rate block 1 h per each more\n"), 6, 25, "more",
+		"the end of the line" },
+	{ BYTES(HEAD GROUND "rate block 1 h per each\nrate block 2 h per each\n"), 7, 6, "block",
+		"each keyword once" },
+	{ BYTES(HEAD GROUND "rate block 1 h per each\n  note \"a\"\n"), 7, 3, "note",
+		"an indented line only inside a block" },
+	{ BYTES(HEAD "rate block 1 h per each\n"), 4, 1, "rate", "title, units" },
+	{ BYTES(HEAD GROUND "extra\n"), 6, 6, "the end of the line", "text in double quotes" },
+	{ BYTES(HEAD GROUND "extra \"\" 2 each\n"), 6, 7, "\"\"", "1 to 60 characters" },
+	{ BYTES(HEAD GROUND "extra \"Paint\"\n"), 6, 14, "the end of the line", GOODS_EXPECTED },
+	{ BYTES(HEAD GROUND "extra \"Paint\" 2\n"), 6, 15, "2", GOODS_EXPECTED },
+	{ BYTES(HEAD GROUND "extra \"Paint\" 2 tins\n"), 6, 15, "2", GOODS_EXPECTED },
+	{ BYTES(HEAD GROUND "extra \"Paint\" 2 sq ft\n"), 6, 15, "2", GOODS_EXPECTED },
+	{ BYTES(HEAD GROUND "extra \"Paint\" 0 each\n"), 6, 15, "0", "0.001 to 100000 each, ft" },
+	{ BYTES(HEAD GROUND "extra \"Paint\" 2 each more\n"), 6, 22, "more",
+		"the end of the line" },
+	{ BYTES(HEAD GROUND "extra \"Paint\" 2 each\n  note \"a\"\n"), 7, 3, "note",
+		"an indented line only inside a block" },
+	{ BYTES(FENCE "rate block 1 h per each\n  rails 3\n"), 10, 3, "rails",
+		"an indented line only inside a block" },
+};
+
 #define REFUSED(name, table) \
 	START_TEST(name) \
 	{ \
@@ -518,6 +586,7 @@ REFUSED(what_is_wrong_in_the_legend_is_refused, legends)
 REFUSED(what_is_missing_is_named, missing)
 REFUSED(what_is_wrong_in_the_ground_is_refused, grounds)
 REFUSED(what_is_wrong_in_a_fence_is_refused, fences)
+REFUSED(what_is_wrong_with_rates_and_extra_goods_is_refused, works)
 
 START_TEST(a_run_has_64_points_and_no_more)
 {
@@ -795,6 +864,8 @@ static void add_refusing(TCase *refusing)
 	tcase_add_loop_test(refusing, what_is_missing_is_named, 0, COUNT(missing));
 	tcase_add_loop_test(refusing, what_is_wrong_in_the_ground_is_refused, 0, COUNT(grounds));
 	tcase_add_loop_test(refusing, what_is_wrong_in_a_fence_is_refused, 0, COUNT(fences));
+	tcase_add_loop_test(refusing, what_is_wrong_with_rates_and_extra_goods_is_refused, 0,
+		COUNT(works));
 	tcase_add_test(refusing, a_run_has_64_points_and_no_more);
 	tcase_add_test(refusing, another_version_is_refused_by_a_message_that_names_both);
 	tcase_add_test(refusing, a_line_may_have_4096_bytes_and_no_more);

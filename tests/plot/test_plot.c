@@ -109,7 +109,8 @@ END_TEST
 
 START_TEST(a_new_entry_has_nothing_set)
 {
-	struct details details = { .head.kind = BLOCK_HEAD, .allow.kind = BLOCK_ALLOW };
+	struct details details = { .head.kind = BLOCK_HEAD, .allow.kind = BLOCK_ALLOW,
+		.rates.kind = BLOCK_RATES };
 
 	for (int i = 0; i < 26; i++) {
 		struct entry *entry = details_add_entry(&details, CLASS_PATH, (char)('a' + i),
@@ -193,15 +194,51 @@ static void change_count(struct plot *plot)
 	details_add_entry(&plot->details, CLASS_BED, 'a', memory_string("a"));
 }
 
+static void change_rate(struct plot *plot)
+{
+	block_set(&plot->details.rates, RATE_BLOCK, (struct value){ .set = true,
+		.as.amount = { MILLION / 20, AMOUNT_H_EACH } });
+}
+
+static void change_extra_count(struct plot *plot)
+{
+	details_add_extra(&plot->details, memory_string("Nails"),
+		(struct amount){ MILLION, AMOUNT_GOODS_KG });
+}
+
+static void change_extra_name(struct plot *plot)
+{
+	plot->details.extras[0].name[0] = 'x';
+}
+
+static void change_extra_amount(struct plot *plot)
+{
+	plot->details.extras[0].amount.millionths++;
+}
+
+static void change_extra_unit(struct plot *plot)
+{
+	plot->details.extras[0].amount.unit = AMOUNT_GOODS_M;
+}
+
 static void (*const changes[])(struct plot *) = { change_cell, change_shape, change_head,
-	change_allow, change_attribute, change_name, change_letter, change_class, change_count };
+	change_allow, change_attribute, change_name, change_letter, change_class, change_count,
+	change_rate, change_extra_count, change_extra_name, change_extra_amount,
+	change_extra_unit };
+
+static void with_extra(struct plot *plot)
+{
+	plot_from_rows(plot, court);
+	details_add_extra(&plot->details, memory_string("String"),
+		(struct amount){ 100 * MILLION, AMOUNT_GOODS_FT });
+}
 
 START_TEST(plots_that_differ_anywhere_are_not_equal)
 {
 	struct plot one, other;
 
-	plot_from_rows(&one, court);
-	plot_from_rows(&other, court);
+	with_extra(&one);
+	with_extra(&other);
 	ck_assert(plot_equal(&one, &other));
 	changes[_i](&other);
 	ck_assert(!plot_equal(&one, &other));
@@ -262,9 +299,26 @@ static void damage_note(struct plot *plot)
 	block_add_note(&plot->details.legend[0].block, memory_string("two\nlines"));
 }
 
+static void damage_rate(struct plot *plot)
+{
+	block_set(&plot->details.rates, RATE_BLOCK, (struct value){ .set = true,
+		.as.amount = { MILLION, AMOUNT_H_FT } });
+}
+
+static void damage_rates(struct plot *plot)
+{
+	block_add_note(&plot->details.rates, memory_string("a note"));
+}
+
+static void damage_extra(struct plot *plot)
+{
+	details_add_extra(&plot->details, memory_string("Nails"),
+		(struct amount){ MILLION, AMOUNT_LB });
+}
+
 static void (*const damages[])(struct plot *) = { damage_letter, damage_twice, damage_class,
 	damage_block, damage_name, damage_side, damage_required, damage_range, damage_axis,
-	damage_note };
+	damage_note, damage_rate, damage_rates, damage_extra };
 
 START_TEST(a_plot_that_cannot_be_is_noticed)
 {

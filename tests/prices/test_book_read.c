@@ -65,6 +65,21 @@ START_TEST(what_a_book_allows_is_read_as_a_plot_spells_it)
 }
 END_TEST
 
+START_TEST(rates_are_read_as_a_plot_spells_them)
+{
+	struct book book;
+	struct book_fault fault;
+
+	ck_assert(book_try(&book, "{" HEAD ", 'rates': {'block': '0.05 h per each', "
+		"'dig': '0.5 h per cu-ft'}}", &fault));
+	ck_assert_double_eq_tol(block_amount(&book.rates, RATE_BLOCK), 0.05, 1e-12);
+	/* A cubic foot is 0.028316846592 m3. */
+	ck_assert_double_eq_tol(block_amount(&book.rates, RATE_DIG), 0.5 / 0.028316846592, 1e-9);
+	ck_assert(!block_value(&book.rates, RATE_CUT)->set);
+	book_fini(&book);
+}
+END_TEST
+
 START_TEST(keys_may_stand_in_any_order)
 {
 	struct book book;
@@ -104,9 +119,9 @@ static const struct { const char *text, *path, *found, *expected; } refused[] = 
 	{ "{'format': 'parterre-prices', 'version': 1, 'currency': 'U\\u200d'}", "currency",
 		"\"U<E2><80><8D>\"", "text of 1 to 8 characters that can be shown" },
 	{ "{" HEAD ", 'prices': []}", "", "prices",
-		"format, version, note, currency, allow, suppliers, goods or vehicle" },
+		"format, version, note, currency, allow, rates, suppliers, goods or vehicle" },
 	{ "{" HEAD ", 'Currency': 'USD'}", "", "Currency",
-		"format, version, note, currency, allow, suppliers, goods or vehicle" },
+		"format, version, note, currency, allow, rates, suppliers, goods or vehicle" },
 	{ "{" HEAD ", 'currency': 'EUR'}", "currency", "it twice", "each key once" },
 	{ "{" HEAD ", 'note': 5}", "note", "5", "text of 1 to 500 characters that can be shown" },
 	{ "{" HEAD ", 'allow': []}", "allow", "a list", "an object, { ... }" },
@@ -124,6 +139,16 @@ static const struct { const char *text, *path, *found, *expected; } refused[] = 
 		"0 % to 100 %" },
 	{ "{" HEAD ", 'allow': {'kerf': '3'}}", "allow.kerf", "\"3\"",
 		"a length with its unit, such as 3 in" },
+	{ "{" HEAD ", 'rates': []}", "rates", "a list", "an object, { ... }" },
+	{ "{" HEAD ", 'rates': {'plaster': '1 h per m2'}}", "rates", "plaster",
+		"a kind of work that a plot has rates for" },
+	{ "{" HEAD ", 'rates': {'block': 2}}", "rates.block", "2",
+		"hours such as 0.05 h per each" },
+	{ "{" HEAD ", 'rates': {'block': '0.05 h per ft'}}", "rates.block", "\"0.05 h per ft\"",
+		"hours such as 0.05 h per each" },
+	{ "{" HEAD ", 'rates': {'dig': '1 h per m3', 'dig': '2 h per m3'}}", "rates.dig", "it "
+	"twice",
+		"each keyword once" },
 	{ "{" HEAD ", 'suppliers': {}}", "suppliers", "an object",
 		"a list, [ ... ], of at most 100" },
 	{ "{" HEAD ", 'suppliers': ['Yard']}", "suppliers[0]", "\"Yard\"", "an object, { ... }" },
@@ -254,6 +279,7 @@ Suite *test_suite(void)
 	tcase_add_test(reading, a_book_needs_its_format_version_and_currency_alone);
 	tcase_add_test(reading, suppliers_and_the_vehicle_are_read_in_si_units);
 	tcase_add_test(reading, what_a_book_allows_is_read_as_a_plot_spells_it);
+	tcase_add_test(reading, rates_are_read_as_a_plot_spells_them);
 	tcase_add_test(reading, keys_may_stand_in_any_order);
 	tcase_add_loop_test(reading, a_price_is_read_to_the_hundredth, 0,
 		sizeof prices / sizeof *prices);

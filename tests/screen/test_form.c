@@ -48,6 +48,9 @@ static const char *good_words(const struct attribute_row *row)
 	static const char *const amounts[] = {
 		[QUANTITY_DENSITY] = "140 lb/cu ft", [QUANTITY_VOLUME] = "7 cu ft",
 		[QUANTITY_WEIGHT] = "250 lb", [QUANTITY_RATE] = "5 lb/1000 sq ft",
+		[QUANTITY_HOURS_EACH] = "0.05 h per each", [QUANTITY_HOURS_LENGTH] = "0.1 h per ft",
+		[QUANTITY_HOURS_AREA] = "0.02 h per sq-ft", [QUANTITY_HOURS_VOLUME] = "2.2 h per "
+		"m3",
 	};
 
 	if (row->rule.kind == VALUE_AMOUNT)
@@ -62,7 +65,7 @@ static const char *good_words(const struct attribute_row *row)
 static void open_sheet_of(struct table *at, enum attribute a)
 {
 	static const char *const names[BLOCK_KINDS] = { "The plot", "", "b ", "p ", "l ", "S ",
-		"Pickets" };
+		"Pickets", "Hours that work takes" };
 	const struct attribute_row *row = attribute_row(a);
 	enum block_kind block = attribute_block(a);
 
@@ -94,6 +97,8 @@ static void fill(struct table *at, const struct attribute_row *row)
 static bool file_has(struct table *at, enum attribute a, const char *words)
 {
 	const struct attribute_row *row = attribute_row(a);
+	const char *before = !block_keyword(attribute_block(a)) ? "" :
+		attribute_block(a) == BLOCK_RATES ? "rate " : "  ";
 	struct text bytes = TEXT_EMPTY, line = TEXT_EMPTY;
 	struct file_error error;
 	const char *block;
@@ -103,13 +108,12 @@ static bool file_has(struct table *at, enum attribute a, const char *words)
 	terminal_wait(at->t, "Saved in");
 	ck_assert(file_read(at->plot, 1 << 20, &bytes, &error));
 	block = bytes.bytes;
-	if (block_keyword(attribute_block(a))) {
+	if (strcmp(before, "  ") == 0) {
 		text_print(&line, "\n%s", block_keyword(attribute_block(a)));
 		block = strstr(bytes.bytes, line.bytes);
 		text_clear(&line);
 	}
-	text_print(&line, "\n%s%s %s", block_keyword(attribute_block(a)) ? "  " : "", row->keyword,
-		words);
+	text_print(&line, "\n%s%s %s", before, row->keyword, words);
 	has = block && strstr(block, line.bytes) != NULL;
 	text_fini(&bytes);
 	text_fini(&line);

@@ -199,6 +199,26 @@ void fence_at_random(struct plot *plot, struct random *random)
 	legs_fini(&legs);
 }
 
+static void extra_at_random(struct details *details, struct random *random)
+{
+	struct amount amount = { .millionths = number_at_random(random, &extra_rule) };
+
+	do
+		amount.unit = (enum amount_unit)random_below(random, AMOUNT_UNITS);
+	while (amount_quantity(amount.unit) != QUANTITY_GOODS);
+	details_add_extra(details, text_at_random(random, 1, NAME_MOST), amount);
+}
+
+static void rates_at_random(struct block *rates, struct random *random,
+	const struct ground *ground)
+{
+	int chance = random_between(random, 1, 4);
+
+	for (enum attribute a = block_first(BLOCK_RATES); a <= block_last(BLOCK_RATES); a++)
+		if (random_below(random, chance) == 0)
+			block_set(rates, a, value_at_random(random, a, ground));
+}
+
 void details_at_random(struct plot *plot, struct random *random, int entries)
 {
 	struct details *details = &plot->details;
@@ -219,6 +239,10 @@ void details_at_random(struct plot *plot, struct random *random, int entries)
 	}
 	for (int i = random_below(random, 3); i > 0; i--)
 		fence_at_random(plot, random);
+	if (random_below(random, 2))
+		rates_at_random(&details->rates, random, &plot->ground);
+	for (int i = random_below(random, 4); i > 1; i--)
+		extra_at_random(details, random);
 }
 
 void whole_plot_at_random(struct plot *plot, struct random *random, int most)

@@ -18,7 +18,7 @@ char *text_at_random(struct random *random, int least, int most);
 void fence_at_random(struct plot *plot, struct random *random);
 
 /* Gives a plot that has its ground, and nothing else, a head, allowances, a legend of 1 to
- * `entries` letters and up to 2 fences, with notes. */
+ * `entries` letters and up to 2 fences, with notes, rates and up to 2 extra goods. */
 void details_at_random(struct plot *plot, struct random *random, int entries);
 
 /* A whole plot: ground of 1 to `most` columns and rows, details_at_random, and cells of any of its

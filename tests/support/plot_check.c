@@ -103,6 +103,25 @@ static void fence_check(const struct plot *plot, const struct fence *fence)
 	legs_fini(&legs);
 }
 
+/* Rates have no notes: nothing could be read of them. */
+static void work_check(const struct plot *plot)
+{
+	const struct details *details = &plot->details;
+
+	assert(details->rates.kind == BLOCK_RATES);
+	assert(details->rates.notes.count == 0);
+	block_check(&details->rates, plot_units(plot));
+	for (size_t i = 0; i < details->extra_count; i++) {
+		const struct amount *amount = &details->extras[i].amount;
+
+		text_check(details->extras[i].name, NAME_MOST, plot_units(plot));
+		assert(amount_quantity(amount->unit) == QUANTITY_GOODS);
+		assert(amount->millionths >= extra_rule.least);
+		assert(amount->millionths <= extra_rule.most);
+		(void)amount;
+	}
+}
+
 void plot_check(const struct plot *plot)
 {
 	const struct ground *ground = &plot->ground;
@@ -114,6 +133,7 @@ void plot_check(const struct plot *plot)
 	legend_check(plot);
 	for (size_t i = 0; i < plot->details.fence_count; i++)
 		fence_check(plot, &plot->details.fences[i]);
+	work_check(plot);
 	for (size_t i = 0; i < cells; i++)
 		assert(ground->cells[i] == OPEN_GROUND || plot_entry(plot, ground->cells[i]));
 }

@@ -2,18 +2,21 @@
 #include "editor/acts/act_groups.h"
 #include "editor/sheets/allow_sheet.h"
 #include "editor/sheets/entry_sheet.h"
+#include "editor/sheets/extra_sheet.h"
 #include "editor/sheets/fence_sheet.h"
 #include "editor/sheets/plot_sheet.h"
+#include "editor/sheets/rates_sheet.h"
 
-/* What an answer means; which: of several entries, fences or sheets of allowances. */
+/* What an answer means; which: of several entries, fences, extra goods or sheets of allowances. */
 struct row {
-	enum { ROW_PLOT, ROW_ALLOW, ROW_ENTRY, ROW_FENCE, ROW_ADD_ENTRY, ROW_REMOVE_ENTRY,
-		ROW_ADD_FENCE, ROW_REMOVE_FENCE } kind;
+	enum { ROW_PLOT, ROW_ALLOW, ROW_RATES, ROW_ENTRY, ROW_FENCE, ROW_EXTRA, ROW_ADD_ENTRY,
+		ROW_REMOVE_ENTRY, ROW_ADD_FENCE, ROW_REMOVE_FENCE, ROW_ADD_EXTRA,
+		ROW_REMOVE_EXTRA } kind;
 	int which;
 };
 
-/* Rows beside those of entries and fences. */
-enum { ROWS_AROUND = 1 + ALLOW_SHEETS + 4 };
+/* Rows beside those of entries, fences and extra goods. */
+enum { ROWS_AROUND = 1 + ALLOW_SHEETS + 1 + 6 };
 
 struct list {
 	struct arena arena;
@@ -35,10 +38,12 @@ static void list_fill(struct list *list, const struct editor *editor)
 {
 	const struct details *details = &editor->plot->details;
 	const char *legend = "legend", *fence = block_keyword(BLOCK_FENCE);
+	const char *extra = "extra";
 
 	list_add(list, (struct row){ ROW_PLOT, 0 }, HEAD_SHEET_TITLE, "");
 	for (int i = 0; i < ALLOW_SHEETS; i++)
 		list_add(list, (struct row){ ROW_ALLOW, i }, allow_sheet_titles[i], "");
+	list_add(list, (struct row){ ROW_RATES, 0 }, "Hours that work takes", "");
 	for (size_t i = 0; i < details->legend_count; i++) {
 		const struct entry *entry = &details->legend[i];
 
@@ -50,12 +55,17 @@ static void list_fill(struct list *list, const struct editor *editor)
 	}
 	for (size_t i = 0; i < details->fence_count; i++)
 		list_add(list, (struct row){ ROW_FENCE, (int)i }, details->fences[i].name, fence);
+	for (size_t i = 0; i < details->extra_count; i++)
+		list_add(list, (struct row){ ROW_EXTRA, (int)i }, details->extras[i].name, extra);
 	list_add(list, (struct row){ ROW_ADD_ENTRY, 0 }, "Add an entry", legend);
 	if (details->legend_count)
 		list_add(list, (struct row){ ROW_REMOVE_ENTRY, 0 }, "Remove an entry", legend);
 	list_add(list, (struct row){ ROW_ADD_FENCE, 0 }, "Add a fence", fence);
 	if (details->fence_count)
 		list_add(list, (struct row){ ROW_REMOVE_FENCE, 0 }, "Remove a fence", fence);
+	list_add(list, (struct row){ ROW_ADD_EXTRA, 0 }, "Add extra goods", extra);
+	if (details->extra_count)
+		list_add(list, (struct row){ ROW_REMOVE_EXTRA, 0 }, "Remove extra goods", extra);
 }
 
 /* False where the question was left. */
@@ -63,7 +73,7 @@ static bool row_ask(struct editor *editor, struct row *row)
 {
 	struct list list = { .arena = ARENA_EMPTY, .question.text = "Which sheet?" };
 	size_t most = editor->plot->details.legend_count + editor->plot->details.fence_count +
-		ROWS_AROUND;
+		editor->plot->details.extra_count + ROWS_AROUND;
 	int answer;
 
 	list.question.answers = list.answers = arena_new(&list.arena, most, sizeof *list.answers);
@@ -84,6 +94,10 @@ static bool row_fill(struct editor *editor, struct row row)
 		return plot_sheet_fill(editor);
 	case ROW_ALLOW:
 		return allow_sheet_fill(editor, row.which);
+	case ROW_RATES:
+		return rates_sheet_fill(editor);
+	case ROW_EXTRA:
+		return extra_sheet_change(editor, row.which);
 	case ROW_ENTRY:
 		return entry_sheet_change(editor, editor->plot->details.legend[row.which].letter);
 	case ROW_FENCE:
@@ -96,6 +110,10 @@ static bool row_fill(struct editor *editor, struct row row)
 		return fence_sheet_add(editor);
 	case ROW_REMOVE_FENCE:
 		return fence_sheet_remove(editor);
+	case ROW_ADD_EXTRA:
+		return extra_sheet_add(editor);
+	case ROW_REMOVE_EXTRA:
+		return extra_sheet_remove(editor);
 	}
 	return false;
 }

@@ -39,7 +39,10 @@ static bool is_rest_equal(const struct plot *a, const struct plot *b)
 
 	block_set(&head, HEAD_TITLE, (struct value){ .set = false });
 	block_set(&other, HEAD_TITLE, (struct value){ .set = false });
-	is_equal = block_equal(&head, &other) && block_equal(&a->details.allow, &b->details.allow);
+	is_equal = block_equal(&head, &other) &&
+		block_equal(&a->details.allow, &b->details.allow) &&
+		block_equal(&a->details.rates, &b->details.rates) &&
+		extras_equal(&a->details, &b->details);
 	block_fini(&head);
 	block_fini(&other);
 	return is_equal;

@@ -68,6 +68,11 @@ static const char *const *units_of(const struct asked *asked)
 		[QUANTITY_WEIGHT] = { { "lb", NULL }, { "kg", NULL } },
 		[QUANTITY_RATE] = { { "lb/1000 sq ft", NULL }, { "g/m2", NULL } },
 		[QUANTITY_AREA] = { { "sq ft", "sq yd", NULL }, { "m2", NULL } },
+		[QUANTITY_HOURS_EACH] = { { "h per each", NULL }, { "h per each", NULL } },
+		[QUANTITY_HOURS_LENGTH] = { { "h per ft", NULL }, { "h per m", NULL } },
+		[QUANTITY_HOURS_AREA] = { { "h per sq-ft", NULL }, { "h per m2", NULL } },
+		[QUANTITY_HOURS_VOLUME] = { { "h per cu-ft", NULL }, { "h per m3", NULL } },
+		[QUANTITY_GOODS] = { { "each", NULL }, { "each", NULL } },
 	};
 	static const char *const percents[] = { "%", NULL }, *const none[] = { NULL };
 	enum value_kind kind = asked->rule->kind;

@@ -1,7 +1,8 @@
 #include "plot/format/format.h"
+#include "plot/format/read_block.h"
 #include "plot/format/read_fence.h"
 
-#include <string.h>
+#include <stdlib.h>
 
 enum stage { STAGE_HEAD, STAGE_LEGEND, STAGE_GROUND, STAGE_LATER };
 
@@ -37,79 +38,6 @@ static enum units units_so_far(const struct reader *r)
 	const struct value *units = block_value(&r->plot->details.head, HEAD_UNITS);
 
 	return units->set && units->as.number == UNITS_METRIC ? UNITS_METRIC : UNITS_IMPERIAL;
-}
-
-/* A longer list of keywords helps nobody: there the manual is named. */
-enum { LISTED_MOST = 20 };
-
-/* Fails at an unknown keyword: lists those of the block, and of all that may follow the head. */
-static bool fail_keyword(const struct scan *s, size_t start, enum block_kind kind, struct diag *d)
-{
-	const char *where = block_keyword(kind);
-	struct text words = TEXT_EMPTY;
-
-	for (enum attribute a = block_first(kind); a <= block_last(kind); a++) {
-		if (a - block_first(kind) == LISTED_MOST / 2 &&
-			block_last(kind) - a > LISTED_MOST / 2) {
-			text_add_listed(&words, "others in parterre-plot(5)", false);
-			break;
-		}
-		if (a != FENCE_LEAF_FROM) /* it has the keyword of the one before */
-			text_add_listed(&words, attribute_row(a)->keyword, false);
-	}
-	if (kind == BLOCK_FENCE) {
-		text_add_listed(&words, "run", false);
-		text_add_listed(&words, "gate", false);
-	}
-	if (kind == BLOCK_HEAD) {
-		text_add_listed(&words, block_keyword(BLOCK_ALLOW), false);
-		for (enum plot_class class = CLASS_BED; class <= CLASS_FIXTURE; class++)
-			text_add_listed(&words, class_word(class), false);
-		text_add_listed(&words, "ground", false);
-	}
-	text_add_listed(&words, "note", true);
-	scan_fail(s, start, d, "%s%s%s", where ? where : "", where ? ": " : "", words.bytes);
-	text_fini(&words);
-	return false;
-}
-
-/* Where two attributes have one keyword, the first is a number, the next a word. */
-static enum attribute attribute_meant(struct scan *s, enum block_kind kind, enum attribute first)
-{
-	enum attribute next = first + 1;
-	char c;
-
-	scan_blanks(s);
-	c = scan_peek(s);
-	return first < block_last(kind) && c >= 'a' && c <= 'z' &&
-		strcmp(attribute_row(first)->keyword, attribute_row(next)->keyword) == 0 ?
-		next : first;
-}
-
-/* A line of the block, from its keyword on: a note, or an attribute that it does not have yet. */
-static bool read_block_line(const struct reader *r, struct block *block, struct scan *s)
-{
-	size_t start = s->at, length;
-	const char *word = scan_word(s, &length);
-	struct value value;
-	enum attribute a;
-	char *note;
-
-	if (scan_word_is(word, length, "note")) {
-		if (!scan_quoted(s, 1, NOTE_MOST, &note, r->d))
-			return false;
-		block_add_note(block, note);
-		return scan_end(s, r->d);
-	}
-	if (!attribute_find(block->kind, word, length, &a))
-		return fail_keyword(s, start, block->kind, r->d);
-	a = attribute_meant(s, block->kind, a);
-	if (block_value(block, a)->set)
-		return scan_fail(s, start, r->d, "each keyword once");
-	if (!value_scan(s, &attribute_row(a)->rule, units_so_far(r), &value, r->d))
-		return false;
-	block_set(block, a, value);
-	return scan_end(s, r->d);
 }
 
 static bool read_allow(struct reader *r, struct scan *s)
@@ -243,7 +171,28 @@ static bool read_fence_line(struct reader *r, struct scan *s)
 		return fence_reader_run(&r->fence_reader, &ahead, r->fence, r->d);
 	if (scan_word_is(word, length, "gate"))
 		return fence_reader_gate(&r->fence_reader, &ahead, r->fence, r->d);
-	return read_block_line(r, &r->fence->block, s);
+	return read_block_line(&r->fence->block, s, units_so_far(r), r->d);
+}
+
+static bool read_rate(const struct reader *r, struct scan *s)
+{
+	scan_blanks(s);
+	return read_attribute(&r->plot->details.rates, s, units_so_far(r), r->d);
+}
+
+static bool read_extra(const struct reader *r, struct scan *s)
+{
+	struct value value;
+	char *name;
+
+	if (!scan_quoted(s, 1, NAME_MOST, &name, r->d))
+		return false;
+	if (!value_scan(s, &extra_rule, units_so_far(r), &value, r->d)) {
+		free(name);
+		return false;
+	}
+	details_add_extra(&r->plot->details, name, value.as.amount);
+	return scan_end(s, r->d);
 }
 
 static bool read_later_line(struct reader *r, struct scan *s)
@@ -257,7 +206,11 @@ static bool read_later_line(struct reader *r, struct scan *s)
 	word = scan_word(s, &length);
 	if (scan_word_is(word, length, block_keyword(BLOCK_FENCE)))
 		return read_fence(r, s);
-	return scan_fail(s, 0, r->d, "fence or the end of the file");
+	if (scan_word_is(word, length, block_keyword(BLOCK_RATES)))
+		return read_rate(r, s);
+	if (scan_word_is(word, length, "extra"))
+		return read_extra(r, s);
+	return scan_fail(s, 0, r->d, "fence, rate, extra or the end of the file");
 }
 
 /* ---- Lines ----------------------------------------------------------------------------------- */
@@ -287,7 +240,7 @@ static bool read_top_line(struct reader *r, struct scan *s)
 		r->axis = *s;
 	}
 	s->at = 0;
-	return read_block_line(r, &r->plot->details.head, s);
+	return read_block_line(&r->plot->details.head, s, units_so_far(r), r->d);
 }
 
 static bool read_line(struct reader *r, struct scan *s)
@@ -301,11 +254,11 @@ static bool read_line(struct reader *r, struct scan *s)
 	if (r->stage == STAGE_GROUND)
 		return scan_fail(s, 0, r->d, "the end of the ground: its %d rows are there",
 			r->plot->ground.rows);
-	if (r->stage == STAGE_LATER)
+	if (r->fence)
 		return read_fence_line(r, s);
 	if (!r->block)
 		return scan_fail(s, 0, r->d, "an indented line only inside a block");
-	return read_block_line(r, r->block, s);
+	return read_block_line(r->block, s, units_so_far(r), r->d);
 }
 
 static bool read_first_line(struct reader *r)

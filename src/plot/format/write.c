@@ -69,6 +69,39 @@ static void write_fence(const struct fence *fence, struct text *out, enum units 
 	}
 }
 
+static void write_rates(const struct block *rates, struct text *out, enum units units)
+{
+	struct text start = TEXT_EMPTY;
+
+	text_print(&start, "%s ", block_keyword(BLOCK_RATES));
+	for (enum attribute a = block_first(BLOCK_RATES); a <= block_last(BLOCK_RATES); a++)
+		write_attribute(rates, a, start.bytes, out, units);
+	text_fini(&start);
+}
+
+static void write_extra(const struct extra *extra, struct text *out)
+{
+	text_add(out, "extra ");
+	text_add_quoted(out, extra->name);
+	text_add(out, " ");
+	amount_write(out, &extra->amount);
+	text_add(out, "\n");
+}
+
+/* What follows the ground, a blank line before it. */
+static void write_later(const struct details *details, struct text *out, enum units units)
+{
+	bool is_any = details->fence_count > 0 || details->extra_count > 0 ||
+		!block_is_empty(&details->rates);
+
+	text_add(out, is_any ? "\n" : "");
+	for (size_t i = 0; i < details->fence_count; i++)
+		write_fence(&details->fences[i], out, units);
+	write_rates(&details->rates, out, units);
+	for (size_t i = 0; i < details->extra_count; i++)
+		write_extra(&details->extras[i], out);
+}
+
 static void write_plot(const struct plot *plot, bool has_rows, struct text *out)
 {
 	const struct details *details = &plot->details;
@@ -87,10 +120,7 @@ static void write_plot(const struct plot *plot, bool has_rows, struct text *out)
 	text_print(out, "\nground %d x %d\n", plot->ground.columns, plot->ground.rows);
 	if (has_rows)
 		write_rows(&plot->ground, out);
-	for (size_t i = 0; i < details->fence_count; i++) {
-		text_add(out, i ? "" : "\n");
-		write_fence(&details->fences[i], out, units);
-	}
+	write_later(details, out, units);
 }
 
 void format_write(const struct plot *plot, struct text *out)

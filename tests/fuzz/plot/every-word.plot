@@ -70,3 +70,36 @@ fence "Hurdles"
   gate 1,0 2,0
   gate 2,2 2,1
 fence "Another"
+rate strip 0.01 h per sq-ft
+rate dig 2.2 h per m3
+rate post 1.5 h per each
+rate load 0.04 h per cu-ft
+rate tamp 0.1 h per m2
+rate fabric 0.005 h per sq-ft
+rate base 1 h per m3
+rate fixture 2 h per each
+rate block 0.05 h per each
+rate cap 0.04 h per each
+rate cut 0.1 h per each
+rate backfill 1 h per m3
+rate loosen 0.02 h per sq-ft
+rate prepare 0.03 h per sq-ft
+rate liner 0.05 h per ft
+rate fill 1.25 h per m3
+rate edging 0.1 h per m
+rate surface 0.02 h per sq-ft
+rate panel 0.5 h per each
+rate gate 1 h per each
+rate mulch 0.04 h per cu-ft
+rate topsoil 1 h per m3
+rate turf 0.01 h per sq-ft
+rate seed 0.01 h per m2
+extra "Batter boards" 24 each
+extra "String" 100 ft
+extra "Tape" 30 m
+extra "Sheet" 60 sq-ft
+extra "Net" 4.5 m2
+extra "Lime" 1 cu-ft
+extra "Grit" 0.1 m3
+extra "Nails" 5 lb
+extra "Screws" 1 kg

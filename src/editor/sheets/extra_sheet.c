@@ -1,0 +1,130 @@
+#include "editor/sheets/extra_sheet.h"
+#include "base/memory.h"
+#include "editor/sheets/sheet_ask.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+enum { NAME, AMOUNT, FIELDS };
+enum { NEW_EXTRA = -1 };
+
+static const struct value_rule name_rule = { .kind = VALUE_TEXT, .least = 1, .most = NAME_MOST };
+
+/* The sheet's owner. */
+struct entering {
+	struct editor *editor;
+	int which; /* NEW_EXTRA: one that is not there yet */
+};
+
+static void extra_set(struct extra *extra, char *name, struct amount amount)
+{
+	free(extra->name);
+	*extra = (struct extra){ name, amount };
+}
+
+/* A name that nobody changed is kept, even one of blanks only. */
+static bool name_read(const struct sheet *sheet, const char *before, struct value *name,
+	struct fault *fault)
+{
+	if (!before || strcmp(sheet->fields[NAME].typed, before) != 0)
+		return sheet_read(sheet, NAME, name, fault);
+	*name = (struct value){ .set = true, .as.text = memory_string(before) };
+	return true;
+}
+
+static bool accept(struct sheet *sheet, struct fault *fault)
+{
+	const struct entering *entering = sheet->owner;
+	bool is_new = entering->which == NEW_EXTRA;
+	struct details *details;
+	struct value name, amount;
+	char *kept;
+
+	if (!name_read(sheet, is_new ? NULL :
+		entering->editor->plot->details.extras[entering->which].name, &name, fault))
+		return false;
+	kept = memory_string(name.as.text);
+	value_fini(VALUE_TEXT, &name);
+	if (!sheet_read(sheet, AMOUNT, &amount, fault)) {
+		free(kept);
+		return false;
+	}
+	details = &editor_edit(entering->editor)->details;
+	if (is_new)
+		details_add_extra(details, kept, amount.as.amount);
+	else
+		extra_set(&details->extras[entering->which], kept, amount.as.amount);
+	return true;
+}
+
+/* extra: as it is so far; NULL: a new one. */
+static bool extra_ask(struct editor *editor, int which, const struct extra *extra)
+{
+	struct entering entering = { editor, which };
+	struct text amount = TEXT_EMPTY;
+	bool is_filled;
+
+	if (extra)
+		amount_write(&amount, &extra->amount);
+	const struct field_spec fields[FIELDS] = {
+		[NAME] = { .label = "Name", .rule = &name_rule, .required = true,
+			.typed = extra ? extra->name : NULL },
+		[AMOUNT] = { .label = "How much", .rule = &extra_rule, .required = true,
+			.typed = amount.bytes },
+	};
+
+	is_filled = sheet_ask(editor, &(struct sheet_spec){
+		.title = extra ? "Extra goods" : "More extra goods",
+		.done = extra ? "set all this" : "add them", .fields = fields, .count = FIELDS,
+		.accept = accept, .owner = &entering });
+	text_fini(&amount);
+	return is_filled;
+}
+
+bool extra_sheet_change(struct editor *editor, int which)
+{
+	return extra_ask(editor, which, &editor->plot->details.extras[which]);
+}
+
+bool extra_sheet_add(struct editor *editor)
+{
+	return extra_ask(editor, NEW_EXTRA, NULL);
+}
+
+/* Which, with its amount beside it. */
+static int which_ask(struct editor *editor)
+{
+	const struct details *details = &editor->plot->details;
+	struct arena arena = ARENA_EMPTY;
+	const char **answers = arena_new(&arena, details->extra_count, sizeof *answers);
+	const char **notes = arena_new(&arena, details->extra_count, sizeof *notes);
+	struct question question = { .text = "Remove which extra goods?", .answers = answers,
+		.notes = notes, .count = (int)details->extra_count };
+	int answer;
+
+	for (size_t i = 0; i < details->extra_count; i++) {
+		struct text amount = TEXT_EMPTY;
+
+		amount_write(&amount, &details->extras[i].amount);
+		answers[i] = details->extras[i].name;
+		notes[i] = text_keep(&amount, &arena);
+	}
+	answer = editor->asker->choose(editor->asker, &question);
+	arena_clear(&arena);
+	return answer;
+}
+
+bool extra_sheet_remove(struct editor *editor)
+{
+	int which = which_ask(editor);
+	struct details *details;
+
+	if (which == ANSWER_NONE)
+		return false;
+	details = &editor_edit(editor)->details;
+	free(details->extras[which].name);
+	details->extra_count--;
+	memmove(&details->extras[which], &details->extras[which + 1],
+		(details->extra_count - (size_t)which) * sizeof *details->extras);
+	return true;
+}
