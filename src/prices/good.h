@@ -42,14 +42,16 @@
 	X(GOOD_LAWN_TOPSOIL, "topsoil.lawn", "Lawn topsoil", UNIT_M3, VARIES_NOT, \
 		ALLOW_DENSITY_SOIL) \
 	X(GOOD_TURF, "turf", "Turf", UNIT_M2, VARIES_NOT, NO_DENSITY) \
-	X(GOOD_SEED, "seed", "Grass seed", UNIT_KG, VARIES_NOT, NO_DENSITY)
+	X(GOOD_SEED, "seed", "Grass seed", UNIT_KG, VARIES_NOT, NO_DENSITY) \
+	X(GOOD_EXTRA, "extra", NULL, UNIT_EACH, VARIES_BY_TITLE, NO_DENSITY)
 
 #define GOOD_IDENTITY(good, id, label, unit, varies, density) good,
 enum good { GOODS_TABLE(GOOD_IDENTITY) GOODS };
 #undef GOOD_IDENTITY
 
 enum item_unit { UNIT_EACH, UNIT_M, UNIT_M2, UNIT_M3, UNIT_KG };
-enum good_varies { VARIES_NOT, VARIES_BY_BLOCK, VARIES_BY_LENGTH, VARIES_BY_NAME };
+/* BY_TITLE: goods of the plot's own, with a name and a unit from there. */
+enum good_varies { VARIES_NOT, VARIES_BY_BLOCK, VARIES_BY_LENGTH, VARIES_BY_NAME, VARIES_BY_TITLE };
 #define NO_DENSITY ((enum attribute)ATTRIBUTES)
 
 struct good_row {

@@ -1,4 +1,5 @@
 /* The goods: their ids, and that trades and goods agree on what there is. */
+#include "base/memory.h"
 #include "support/fencing.h"
 #include "support/garden.h"
 #include "support/runner.h"
@@ -70,7 +71,7 @@ static void garden_of_ground(void)
 	garden_count(&garden);
 }
 
-/* A fence with a gate of one leaf and one of two. */
+/* A fence with a gate of one leaf and one of two, and goods nobody can reckon. */
 static void garden_of_fences(void)
 {
 	fences_ground(&garden.plot, 60, 20);
@@ -78,6 +79,8 @@ static void garden_of_fences(void)
 	fences_gate(&garden.plot, "5,5 8,5");
 	fences_gate(&garden.plot, "20,5 30,5");
 	fences_set(&garden.plot, FENCE_GRAVEL, "6 in");
+	details_add_extra(&garden.plot.details, memory_string("Paint"),
+		(struct amount){ 2 * MILLION, AMOUNT_GOODS_EACH });
 	garden_count(&garden);
 }
 
@@ -124,7 +127,9 @@ START_TEST(every_good_is_found_by_its_id_and_no_two_share_one)
 		ck_assert_msg(good_find(id, &found, &name), "%s", id);
 		ck_assert_msg((int)found == i, "%s", id);
 		ck_assert_str_eq(name, is_named ? "sharp-sand" : "");
-		ck_assert_msg(is_named == (good_row(found)->label == NULL), "%s", id);
+		/* Goods of the plot's own have their name there. */
+		ck_assert_msg((is_named || i == GOOD_EXTRA) == (good_row(found)->label == NULL),
+			"%s", id);
 		for (int j = 0; j < i; j++)
 			ck_assert_str_ne(good_row((enum good)j)->id, good_row((enum good)i)->id);
 	}

@@ -156,8 +156,8 @@ END_TEST
 
 START_TEST(goods_come_in_the_order_of_the_work_soil_when_walls_have_cured)
 {
-	static const enum section order[] = { SECTION_DIG, SECTION_STONE, SECTION_WALLS,
-		SECTION_FENCE, SECTION_FILL, SECTION_LAWN };
+	static const enum section order[] = { SECTION_OTHER, SECTION_DIG, SECTION_STONE,
+		SECTION_WALLS, SECTION_FENCE, SECTION_FILL, SECTION_LAWN };
 
 	garden_rectangle(&garden, 'b', 8, 4);
 	garden_count(&garden);

@@ -2,12 +2,14 @@
 
 enum item_unit item_unit(const struct item *item)
 {
-	return good_row(item->good)->unit;
+	return item->good == GOOD_EXTRA ? item->unit : good_row(item->good)->unit;
 }
 
-static double unit_weight(const struct block *allow, const struct good_row *good)
+static double unit_weight(const struct block *allow, const struct item *item)
 {
-	if (good->unit == UNIT_KG)
+	const struct good_row *good = good_row(item->good);
+
+	if (item_unit(item) == UNIT_KG)
 		return 1;
 	return good->density == NO_DENSITY ? 0 : block_amount(allow, good->density);
 }
@@ -23,7 +25,7 @@ struct item *item_add(struct item_list *items, const struct item *item)
 	if (!row->name)
 		row->name = "";
 	if (row->unit_weight <= 0)
-		row->unit_weight = unit_weight(items->allow, good_row(row->good));
+		row->unit_weight = unit_weight(items->allow, row);
 	return row;
 }
 
@@ -43,4 +45,36 @@ void item_add_bare(struct item_list *items, enum good good, enum section section
 	if (laid > 0)
 		item_add(items, &(struct item){ .good = good, .section = section, .laid = laid,
 			.order = laid });
+}
+
+static enum item_unit unit_of(enum amount_unit unit)
+{
+	switch (unit) {
+	case AMOUNT_GOODS_FT:
+	case AMOUNT_GOODS_M:
+		return UNIT_M;
+	case AMOUNT_GOODS_SQ_FT:
+	case AMOUNT_GOODS_M2:
+		return UNIT_M2;
+	case AMOUNT_GOODS_CU_FT:
+	case AMOUNT_GOODS_M3:
+		return UNIT_M3;
+	case AMOUNT_GOODS_LB:
+	case AMOUNT_GOODS_KG:
+		return UNIT_KG;
+	default:
+		return UNIT_EACH;
+	}
+}
+
+void items_add_extras(struct item_list *items, const struct details *details)
+{
+	for (size_t i = 0; i < details->extra_count; i++) {
+		const struct extra *extra = &details->extras[i];
+		double amount = amount_si(&extra->amount);
+
+		item_add(items, &(struct item){ .good = GOOD_EXTRA, .section = SECTION_OTHER,
+			.name = extra->name, .unit = unit_of(extra->amount.unit), .laid = amount,
+			.order = amount });
+	}
 }

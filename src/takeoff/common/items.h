@@ -5,11 +5,13 @@
 #include "base/memory.h"
 #include "prices/book.h"
 
-/* In the order of listing. Stone includes base, surface, fabric, liner and edging. */
+/* In the order of listing. Stone includes base, surface, fabric, liner and edging; other goods are
+ * the plot's own. */
 enum section {
-	SECTION_DIG, SECTION_STONE, SECTION_WALLS, SECTION_FILL, SECTION_LAWN, SECTION_FENCE
+	SECTION_DIG, SECTION_STONE, SECTION_WALLS, SECTION_FILL, SECTION_LAWN, SECTION_FENCE,
+	SECTION_OTHER
 };
-enum { SECTIONS = SECTION_FENCE + 1 };
+enum { SECTIONS = SECTION_OTHER + 1 };
 
 /* The note beside an item, and which values it has. */
 enum note_kind {
@@ -42,7 +44,8 @@ struct note {
 
 struct item {
 	enum good good;
-	const char *name;  /* of a named good; else "" */
+	const char *name;  /* of a named good, or one of the plot's own; else "" */
+	enum item_unit unit; /* of one of the plot's own; for all others see item_unit */
 	enum section section;
 	struct size block; /* of block rows; else all 0 */
 	nm length;         /* of what is sold in several lengths; else 0 */
@@ -73,6 +76,8 @@ struct item *item_add(struct item_list *items, const struct item *item);
 void item_add_spare(struct item_list *items, const struct item *item, int64_t spare);
 /* Adds an item that is ordered as laid, if that is over 0. */
 void item_add_bare(struct item_list *items, enum good good, enum section section, double laid);
+/* Adds what the plot lists as extra. */
+void items_add_extras(struct item_list *items, const struct details *details);
 /* The unit it is counted in. */
 enum item_unit item_unit(const struct item *item);
 

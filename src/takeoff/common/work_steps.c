@@ -3,6 +3,8 @@
 enum work_step work_step_of_good(enum good good)
 {
 	switch (good) {
+	case GOOD_EXTRA:
+		return WORK_SERVICES;
 	case GOOD_FENCE_POST:
 	case GOOD_FENCE_CONCRETE:
 	case GOOD_FENCE_GRAVEL:

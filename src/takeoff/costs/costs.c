@@ -2,7 +2,7 @@
 #include "takeoff/costs/quote.h"
 
 /* The sections in the order in which their goods are brought. */
-static const enum section days[] = { SECTION_DIG, SECTION_STONE, SECTION_WALLS,
+static const enum section days[] = { SECTION_OTHER, SECTION_DIG, SECTION_STONE, SECTION_WALLS,
 	SECTION_FENCE, SECTION_FILL, SECTION_LAWN };
 _Static_assert(sizeof days / sizeof *days == SECTIONS, "each section has its day");
 
@@ -189,6 +189,7 @@ const struct word section_words[] = {
 	[SECTION_FILL] = { "fill", "Soil and mulch", NULL },
 	[SECTION_LAWN] = { "lawn", "Lawn", NULL },
 	[SECTION_FENCE] = { "fence", "Fence and concrete", NULL },
+	[SECTION_OTHER] = { "other", "Other goods", NULL },
 };
 _Static_assert(sizeof section_words / sizeof *section_words == SECTIONS, "each has words");
 
