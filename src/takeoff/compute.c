@@ -60,9 +60,10 @@ static void ground_compute(struct takeoff *t, const struct basis *basis)
 	stone_compute(&t->stones, basis, &t->zones);
 	liner_compute(&t->liners, basis, &t->walls, &t->fills);
 	edging_compute(&t->edging, basis);
+	fixtures_count(&t->fixtures, basis);
 }
 
-static void items_compute(struct takeoff *t, struct arena *arena)
+static void items_compute(struct takeoff *t, struct arena *arena, const struct details *details)
 {
 	t->items = (struct item_list){ .arena = arena, .allow = t->allow };
 	dig_items(&t->items, &t->earthwork);
@@ -75,6 +76,7 @@ static void items_compute(struct takeoff *t, struct arena *arena)
 	fill_items(&t->items, &t->fills);
 	lawn_items(&t->items, &t->lawns);
 	fences_items(&t->items, &t->fences);
+	items_add_extras(&t->items, details);
 }
 
 bool takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot *plot,
@@ -98,10 +100,10 @@ bool takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot
 	ground_compute(t, &basis);
 	if (stop_asked())
 		return false;
-	items_compute(t, arena);
+	items_compute(t, arena, &plot->details);
 	t->complete = t->walls.not_laid_count == 0 && t->walls.caps_not_laid == 0;
 	costs_compute(&t->costs, &t->items, book, t->complete);
-	work_plan(&t->work, t, arena);
+	work_plan(&t->work, t, plot, arena);
 	walks_check(&basis);
 	snag_mirror(&t->snags, plot);
 	snag_sort(&t->snags);
@@ -143,6 +145,7 @@ const struct shown takeoff_shown[] = {
 	BY_HAND("items"),
 	BY_HAND("costs"),
 	BY_HAND("work"),
+	OBJECT("work_sums", work_sum_table, work.sum),
 	BY_HAND("snags"),
 };
 const int takeoff_shown_count = sizeof takeoff_shown / sizeof *takeoff_shown;

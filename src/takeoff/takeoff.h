@@ -8,6 +8,7 @@
 #include "takeoff/common/areas.h"
 #include "takeoff/costs/costs.h"
 #include "takeoff/fence/fences.h"
+#include "takeoff/fixtures.h"
 #include "takeoff/ground/bed_snags.h"
 #include "takeoff/ground/dig.h"
 #include "takeoff/ground/edging.h"
@@ -37,6 +38,7 @@ struct takeoff {
 	struct liners liners;
 	struct edging edging;
 	struct lawns lawns;
+	struct fixtures fixtures;
 	struct item_list items;
 	const struct book *book; /* NULL: none */
 	struct costs costs;

@@ -1,41 +1,65 @@
-/* The order of work: for each step quantities, tools and hire, cautions, and the hours it takes
- * one person where a rate is published.
- *
- * Rates, hours per cubic metre, by New Zealand trade labour factors: digging by hand 1.20 in
- * sand, 2.20 in medium ground, 3.30 in heavy ground; loading 1.00, 1.30, 1.90; taking up to 50
- * m by barrow, spreading and levelling 1.25; a base course of 150 mm 1.00. Loam counts as
- * medium ground, clay as heavy. For dry-laid walls, fences, edging and turf no published rate
- * is known. */
+/* The order of work: which steps of the one sequence (work_steps.h) come up, what each takes, how
+ * long it lasts, and what of the plot it is about. A step with nothing to do is left out. */
 #ifndef TAKEOFF_WORK_H
 #define TAKEOFF_WORK_H
 
-#include <stdint.h>
+#include "takeoff/common/figure.h"
+#include "takeoff/labour.h"
 
-struct arena;
-struct takeoff;
+/* What a plot has, as far as words about its work depend on it. */
+enum work_fact {
+	FACT_CORE,       /* any work but to get extra goods */
+	FACT_EXTRAS,
+	FACT_ZONES,      /* ground that is dug, post holes apart */
+	FACT_HOLES, FACT_DEEP, /* deep: any deeper than a trench may be without shoring */
+	FACT_SOD, FACT_TOPSOIL, /* dug; topsoil is kept apart */
+	FACT_REUSED, FACT_BACKFILL, FACT_LOOSENED, FACT_PREPARED, FACT_SPOIL,
+	FACT_PATHS,      /* with stone */
+	FACT_BASE, FACT_PLATE, FACT_FINES, FACT_FABRIC, FACT_EDGING,
+	FACT_WALLS,      /* raised beds, laid out or not */
+	FACT_CUTS, FACT_CAPS, FACT_ADHESIVE, FACT_LINER,
+	FACT_RAISED, FACT_REPLACED, FACT_AMENDED, /* beds so filled */
+	FACT_MIX,        /* of several parts */
+	FACT_BEDS, FACT_MULCH,
+	FACT_POSTS, FACT_CONCRETE, FACT_GRAVEL, FACT_PANELS, FACT_GATES,
+	FACT_FIXTURES, FACT_FIXTURES_INSIDE,
+	FACT_LAWN_SOIL, FACT_TURF, FACT_SEED,
+	FACTS
+};
+#define FACT(name) (UINT64_C(1) << FACT_##name)
 
-struct work_step {
-	const char *title;   /* "Lay the walls" */
-	const char *doing;   /* what to do, in a sentence or two */
-	const char *tools;   /* tools and what to hire; NULL: none */
-	const char *caution; /* NULL: none of its own */
-	const int *items;    /* what it takes: indices into the items of the takeoff */
+struct planned_step {
+	enum work_step step;
+	const int *items;      /* what it takes: indices into the items of the takeoff */
 	int item_count;
-	int64_t barrows;     /* loads of its loose goods; 0: none */
-	double hours;        /* of one person; 0 where no rate is published */
-	const char *rate;    /* the work that the rate is for; NULL where none is published */
+	int64_t barrows;       /* loads of its loose goods; 0: none */
+	const struct labour *labour;
+	int labour_count;
+	double hours;          /* of its labour, as far as rates are known */
+	bool has_hours;        /* a rate is known for some of it */
+};
+
+/* Over all steps. */
+struct work_sum {
+	double hours;     /* of one person, as far as rates are known */
+	int64_t unrated;  /* kinds of work for which none is */
+	int64_t crew;     /* people */
+	double day;       /* hours of work a day */
+	double days;      /* of the crew */
 };
 
 struct work {
-	const struct work_step *list; /* in the order it is done */
+	const struct planned_step *list; /* in the order it is done */
 	int count;
+	struct labours labours;
+	struct work_sum sum;
+	uint64_t facts;   /* FACT(...) of what the plot has */
 };
 
-/* Plans the work of a takeoff whose items are priced: steps for which there is nothing to do are
- * left out. */
-void work_plan(struct work *out, const struct takeoff *takeoff, struct arena *arena);
+/* Plans the work of a takeoff whose items are priced. */
+void work_plan(struct work *out, const struct takeoff *takeoff, const struct plot *plot,
+	struct arena *arena);
 
-/* "New Zealand trade labour factors" */
-const char *work_source(void);
+extern const struct figure_table work_sum_table;
 
 #endif

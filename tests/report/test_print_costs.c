@@ -61,16 +61,19 @@ START_TEST(what_weighs_over_50_lb_is_lifted_by_two)
 	print("'goods': [" BLOCK("'pack': 'piece', 'size': 1, 'price': 2")
 		", {'item': 'mulch', 'packs': [{'pack': 'bag', 'size': '2 cu ft', 'price': 4, "
 		"'weight': '50 lb'}]}]");
-	ck_assert(shows("\nTwo people or a trolley: Wall block, 60.0 lb.\n"));
+	ck_assert(shows("block 16 in x 8 in x 6 in 60.0 lb.\n"));
+	ck_assert(!shows("Here: Mulch") && !shows("; Mulch"));
 }
 END_TEST
 
+/* A pallet stays on its fork, and its blocks are taken off one by one. */
 START_TEST(nobody_lifts_a_pallet_or_what_is_loose)
 {
 	print("'goods': [" BLOCK("'pack': 'pallet', 'size': 60, 'price': 200, 'weight': '3000 lb'")
 		", {'item': 'mulch', 'packs': [{'pack': 'bulk', 'size': '1 cu yd', 'price': "
 		"30}]}]");
-	ck_assert(!shows("Two people or a trolley"));
+	ck_assert(shows("block 16 in x 8 in x 6 in 60.0 lb.\n"));
+	ck_assert(!shows("3,000 lb."));
 	ck_assert(shows("1 pallet of 60"));
 	ck_assert(shows(" 30.00 for 1 cu yd "));
 }

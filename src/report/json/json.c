@@ -4,7 +4,9 @@
 #include "report/json/json_rows.h"
 #include "report/words/item_words.h"
 #include "report/words/first_line.h"
+#include "report/words/labour_words.h"
 #include "report/words/snag_words.h"
+#include "report/words/work_words.h"
 
 #include <string.h>
 
@@ -196,22 +198,44 @@ static void json_costs(const struct report *report)
 	json_print(report->out, object);
 }
 
+static cJSON *labour_rows(const struct planned_step *step)
+{
+	cJSON *rows = cJSON_CreateArray();
+
+	for (int i = 0; i < step->labour_count; i++) {
+		const struct labour *labour = &step->labour[i];
+		const bool has_rate = labour->source != RATE_UNKNOWN;
+		cJSON *row = cJSON_CreateObject();
+
+		json_put(row, "kind", json_text(attribute_row(labour->kind)->keyword));
+		json_put(row, "unit", json_text(labour_unit(labour->kind)));
+		json_put(row, "quantity", json_number(labour->quantity));
+		json_put(row, "hours", has_rate ? json_number(labour->hours) : cJSON_CreateNull());
+		json_put(row, "rate_from", json_text(rate_source_word(labour->source)));
+		cJSON_AddItemToArray(rows, row);
+	}
+	return rows;
+}
+
 static void json_work(const struct report *report)
 {
 	const struct takeoff *takeoff = report->takeoff;
 	struct json_rows rows = json_top_open(report->out, "work");
 
 	for (int i = 0; i < takeoff->work.count; i++) {
-		const struct work_step *step = &takeoff->work.list[i];
+		const struct planned_step *step = &takeoff->work.list[i];
 		cJSON *row = cJSON_CreateObject(), *items = cJSON_CreateArray();
 
-		json_put(row, "step", json_text(step->title));
+		json_put(row, "step", json_text(step_title(report, step->step)));
+		json_put(row, "id", json_text(work_step_word(step->step)));
 		for (int j = 0; j < step->item_count; j++)
 			cJSON_AddItemToArray(items, json_text(item_id(report,
 				&takeoff->items.list[step->items[j]])));
 		json_put(row, "items", items);
 		json_put(row, "barrows", json_count(step->barrows));
-		json_put(row, "hours", step->rate ? json_number(step->hours) : cJSON_CreateNull());
+		json_put(row, "hours",
+			step->has_hours ? json_number(step->hours) : cJSON_CreateNull());
+		json_put(row, "labour", labour_rows(step));
 		json_rows_add(&rows, row);
 	}
 	json_top_close(&rows);

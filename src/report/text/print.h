@@ -35,9 +35,6 @@ void print_work(const struct report *report);    /* the order of work */
 void print_assumed(const struct report *report);
 void print_snags(const struct report *report);
 
-/* More than this, kg, one person should not lift: common practice, no published source. */
-#define LIFT_MOST (50 * KG_PER_POUND)
-
 /* For the sections. What prints a paragraph or a table clears report->words. */
 
 /* The heading, marked as incomplete if it is. */

@@ -124,34 +124,6 @@ static void print_sums(const struct report *report)
 	print_rows(report, &supplier_cost_table, costs->suppliers, costs->supplier_count, 0, NULL);
 }
 
-/* Bulk is shovelled and a pallet stays on its truck's fork. */
-static double lifted(const struct item *item)
-{
-	const struct pack *pack = item->pack;
-
-	if (!pack || pack->kind == PACK_BULK || pack->kind == PACK_PALLET || item->packs <= 0)
-		return 0;
-	return item->weight / item->packs;
-}
-
-static void print_lifting(const struct report *report)
-{
-	const struct takeoff *takeoff = report->takeoff;
-	struct text words = TEXT_EMPTY;
-
-	for (size_t i = 0; i < takeoff->items.count; i++) {
-		const struct item *item = &takeoff->items.list[i];
-		double weight = lifted(item);
-
-		if (weight > LIFT_MOST)
-			text_print(&words, "%s%s, %s", words.length ? "; " : "",
-				item_label(report, item), plain_weight(report, weight));
-	}
-	if (words.length)
-		print_note(report, "Two people or a trolley: %s.", words.bytes);
-	text_fini(&words);
-}
-
 void print_costs(const struct report *report)
 {
 	const struct book *book = report->takeoff->book;
@@ -169,5 +141,4 @@ void print_costs(const struct report *report)
 	print_unpriced(report);
 	print_shipments(report);
 	print_sums(report);
-	print_lifting(report);
 }

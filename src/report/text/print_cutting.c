@@ -70,19 +70,12 @@ static void print_size(const struct report *report, const struct cutting *cuttin
 void print_cutting(const struct report *report)
 {
 	const struct cuttings *cuttings = &report->takeoff->cuttings;
-	bool is_cut = false;
 
 	if (cuttings->count == 0)
 		return;
 	print_heading(report, "Cutting", report->takeoff->complete);
-	for (int i = 0; i < cuttings->count; i++)
-		is_cut = is_cut || cuttings->list[i].cut_count > 0;
-	if (is_cut)
-		print_lines(report, 0, 0, "Sawing block makes silica dust: wet cutting or "
-			"extraction and a respirator (29 CFR 1926.1153, Table 1, or your local "
-			"rule). Guard eyes and hearing, mind kickback, keep bystanders off.");
 	for (int i = 0; i < cuttings->count; i++) {
-		if (i > 0 || is_cut)
+		if (i > 0)
 			print_blank(report);
 		print_size(report, &cuttings->list[i]);
 	}

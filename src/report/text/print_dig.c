@@ -85,16 +85,6 @@ static void print_loads(const struct report *report)
 		allowed(report, ALLOW_TRUCK_VOLUME), allowed(report, ALLOW_TRUCK_WEIGHT));
 }
 
-static void print_cautions(const struct report *report)
-{
-	print_lines(report, 0, 2, "Have services marked before the first spade goes in, and dig "
-		"by hand near the marks.");
-	print_lines(report, 0, 2, "No one goes into a hole or trench deeper than %s. Cover holes "
-		"and trenches when you leave.", report->units == UNITS_IMPERIAL ? "4 ft" : "1.2 m");
-	print_lines(report, 0, 2, "Fill a barrow only as far as you can handle it, and load no "
-		"vehicle beyond the payload on its plate.");
-}
-
 void print_dig(const struct report *report)
 {
 	const struct takeoff *takeoff = report->takeoff;
@@ -102,8 +92,6 @@ void print_dig(const struct report *report)
 	if (takeoff->earthwork.count == 0)
 		return;
 	print_heading(report, "Digging", takeoff->walls.not_laid_count == 0);
-	print_cautions(report);
-	print_blank(report);
 	print_groups(report);
 	print_sums(report);
 	print_loads(report);

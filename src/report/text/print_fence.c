@@ -1,14 +1,8 @@
 #include "report/text/print.h"
 #include "takeoff/fence/panels.h"
 
-static void print_care(const struct report *report)
+static void print_measures(const struct report *report)
 {
-	print_lines(report, 0, 2, "Have services marked before a hole is dug; near marks dig by "
-		"hand, without an auger. An auger takes two people: mind feet and hearing. Cover "
-		"open holes. Wet concrete burns skin and eyes: gloves, goggles, rinse at once. "
-		"Treated timber: mask when sawing, never burnt.");
-	print_lines(report, 0, 2, "Height, gates near water and where children play are "
-		"matters of local code: ask before building.");
 	print_note(report, "Lengths are from middle to middle of posts. Right and down: the middle "
 		"of a post, from the plan's top left corner.");
 }
@@ -186,7 +180,7 @@ void print_fence(const struct report *report)
 	if (fences->count == 0)
 		return;
 	page_heading(report->out, "Fence");
-	print_care(report);
+	print_measures(report);
 	for (int i = 0; i < fences->count; i++) {
 		const struct fencing *fencing = &fences->list[i];
 

@@ -54,8 +54,6 @@ void print_fill(const struct report *report)
 	if (fills->count == 0)
 		return;
 	print_heading(report, "Filling", report->takeoff->walls.not_laid_count == 0);
-	print_lines(report, 0, 2, "Wear gloves; by old houses have soil tested for lead before "
-		"growing food.");
 	groups = rows_groups(&fill_table, fills->list, fills->count);
 	for (int i = 0; i < groups.count; i++)
 		print_group(report, fills, &groups.list[i]);

@@ -54,15 +54,3 @@ void print_head(const struct report *report)
 		TABLE_ROW(&table, "Note", head->notes.texts[i]);
 	hand_table_print(&table, report->out);
 }
-
-void print_start(const struct report *report)
-{
-	page_heading(report->out, "Before you start");
-	print_lines(report, 0, 2, "Figures are for planning: measure on site before buying.");
-	print_lines(report, 0, 2, "Before any digging have services marked and wait the days the "
-		"local service asks. Marks cover public lines only and expire: private water, "
-		"power, gas and drains need a private locator. Near marks dig by hand. Smell of "
-		"gas: stop, leave, call.");
-	print_lines(report, 0, 2, "Walls that hold ground, frost, water, and walls where children "
-		"play are matters of local code: ask before building.");
-}

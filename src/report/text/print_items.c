@@ -1,4 +1,5 @@
 #include "report/text/print.h"
+#include "report/words/work_words.h"
 
 /* How it is bought, if known, and its note. */
 static const char *note_cell(const struct report *report, const struct item *item)
@@ -33,6 +34,6 @@ void print_items(const struct report *report)
 		sink_add(report->out, takeoff->complete ?
 			"Nothing: there is nothing to build, to fill or to lay.\n" :
 			"Nothing that could be counted: see the beds that are not laid out.\n");
-	print_note(report, "Counted here: all that is dug, laid, filled and fenced. Not counted: "
-		"the fixtures themselves, plants, tools and hire.");
+	print_note(report, "Counted here: all that is dug, laid, filled and fenced. Not counted, "
+		"unless the plot lists it as extra: %s.", uncounted_words(report));
 }

@@ -61,8 +61,6 @@ void print_stone(const struct report *report)
 		return;
 	page_heading(report->out, "Stone and fabric");
 	if (stones->count > 0) {
-		print_lines(report, 0, 0, "Compacting: guard feet and hearing, two people lift "
-			"the machine, never near marked services.");
 		print_rows(report, &stone_layer_table, stones->layers, stones->layer_count, 0,
 			NULL);
 		print_blank(report);

@@ -272,23 +272,6 @@ static void print_sheet(const struct report *report, const struct sheets *sheets
 	print_sides(report, wall);
 }
 
-static void print_cautions(const struct report *report, const struct walls *walls)
-{
-	double heaviest = 0, bead = 0;
-
-	for (int i = 0; i < walls->count; i++) {
-		heaviest = fmax(heaviest, walls->list[i].block_weight);
-		bead += walls->list[i].bead;
-	}
-	if (heaviest > LIFT_MOST)
-		print_lines(report, 0, 2, "Lifting: a block here weighs %s. Over %s two people "
-			"lift, or a trolley; mind what the vehicle may carry.",
-			plain_weight(report, heaviest),
-			report->units == UNITS_IMPERIAL ? "50 lb" : "23 kg");
-	if (bead > 0)
-		print_lines(report, 0, 2, "Adhesive: read the cartridge, work in moving air.");
-}
-
 void print_walls(const struct report *report)
 {
 	const struct walls *walls = &report->takeoff->walls;
@@ -304,11 +287,10 @@ void print_walls(const struct report *report)
 		"at 0 on an outer corner goes through it; one that starts a block's depth further "
 		"on butts against the run that does. A minus: it begins that far before an inner "
 		"corner. All odd courses are alike and so are all even ones; course 1 lies on the "
-		"base. Lengths of pieces are places, joint included. A cut piece at an outer "
-		"corner shows its block's own end.%s", sheets.has_images ?
-		" A bed that is an image of another is laid by that one's sheet, turned or seen "
-		"in a looking-glass as it says." : "");
-	print_cautions(report, walls);
+		"base. Lengths of pieces are places, joint included. A cut piece at an outer corner "
+		"shows its block's own end.%s", sheets.has_images ? " A bed that is an image of "
+		"another is laid by that one's sheet, turned or seen in a looking-glass as it "
+		"says." : "");
 	for (int i = 0; i < sheets.groups.count && !stop_asked(); i++)
 		if (walls->list[sheets.groups.list[i].members[0]].turn == TURN_NONE)
 			print_sheet(report, &sheets, i);

@@ -1,7 +1,10 @@
 #include "report/text/print.h"
+#include "report/words/caution_words.h"
+#include "report/words/labour_words.h"
+#include "report/words/work_words.h"
 
-/* "Stone for the base 2.31 cu yd, Edging 12." */
-static void print_quantities(const struct report *report, const struct work_step *step)
+/* "Base stone 2.31 cu yd, Edging, piece 12; 9 barrow loads." */
+static void print_takes(const struct report *report, const struct planned_step *step)
 {
 	struct text words = TEXT_EMPTY;
 
@@ -22,29 +25,132 @@ static void print_quantities(const struct report *report, const struct work_step
 	text_fini(&words);
 }
 
-static void print_step(const struct report *report, int number, const struct work_step *step)
+/* "dig 37.5 cu ft, set 6 posts: 3.4 hours." */
+static void print_labour(const struct report *report, const struct planned_step *step)
 {
-	print_lines(report, 0, 3, "%2d %s", number, step->title);
-	print_lines(report, 3, 5, "%s", step->doing);
-	print_quantities(report, step);
-	print_lines(report, 3, 5, "Tools: %s", step->tools);
-	if (step->rate)
-		print_lines(report, 3, 5, "Hours: %s, at the rate for %s.",
-			plain_decimal(report, step->hours, 1), step->rate);
-	else
-		print_lines(report, 3, 5, "Hours: no published rate.");
-	if (step->caution)
-		print_lines(report, 3, 5, "Mind: %s", step->caution);
+	struct text words = TEXT_EMPTY;
+
+	for (int i = 0; i < step->labour_count; i++)
+		text_print(&words, "%s%s", i ? ", " : "", labour_words(report, &step->labour[i]));
+	if (step->has_hours)
+		text_print(&words, ": %s", word_hours(report, step->hours));
+	if (step->labour_count > 0)
+		print_lines(report, 3, 5, "Work: %s.", words.bytes);
+	text_fini(&words);
+}
+
+/* What goes back into the ground, or into the beds and lawns. */
+static void print_set_aside(const struct report *report)
+{
+	const struct earthwork *earth = &report->takeoff->earthwork;
+	struct text words = TEXT_EMPTY;
+
+	if (earth->reused > 0)
+		text_print(&words, "topsoil %s, loose", word_volume(report, earth->reused));
+	if (earth->backfill > 0)
+		text_print(&words, "%sfor the backfill %s, tamped", words.length ? "; " : "",
+			word_volume(report, earth->backfill));
+	print_lines(report, 3, 5, "Keep: %s.", words.bytes);
+	text_fini(&words);
+}
+
+static void print_line(const struct report *report, const char *head, const char *words)
+{
+	if (*words)
+		print_lines(report, 3, 5, "%s: %s", head, words);
+}
+
+static void print_step(const struct report *report, int number, const struct planned_step *step)
+{
+	print_lines(report, 0, 3, "%2d %s", number, step_title(report, step->step));
+	print_lines(report, 3, 5, "%s", step_doing(report, step->step));
+	if (step->step == WORK_SET_ASIDE)
+		print_set_aside(report);
+	print_takes(report, step);
+	print_labour(report, step);
+	print_line(report, "Tools", step_tools(report, step->step));
+	print_line(report, "Mind", caution_words(report, step));
+}
+
+/* ---- Hours ----------------------------------------------------------------------------------- */
+
+static void print_rates(const struct report *report)
+{
+	static const struct table_column columns[] = {
+		{ "Work", COLUMN_WRAPS }, { "Rate", COLUMN_RIGHT }, { "By", COLUMN_LEFT },
+		{ "Hours", COLUMN_RIGHT },
+	};
+	const struct work *work = &report->takeoff->work;
+	struct hand_table table = hand_table(columns, 4, 0);
+
+	for (int i = 0; i < work->labours.count; i++) {
+		const struct labour *labour = &work->labours.list[i];
+
+		if (labour->source != RATE_UNKNOWN)
+			TABLE_ROW(&table, labour_words(report, labour),
+				labour_rate(report, labour), labour_source(labour),
+				plain_decimal(report, labour->hours, 1));
+	}
+	hand_table_print(&table, report->out);
+}
+
+/* What no rate is known for, and a line that would give one. */
+static void print_unrated(const struct report *report)
+{
+	const struct labours *labours = &report->takeoff->work.labours;
+	struct text words = TEXT_EMPTY, line = TEXT_EMPTY;
+
+	for (int i = 0; i < labours->count; i++) {
+		const struct labour *labour = &labours->list[i];
+
+		if (labour->source != RATE_UNKNOWN)
+			continue;
+		if (!line.length)
+			text_add(&line, labour_line(report, labour->kind));
+		text_print(&words, "%s%s", words.length ? ", " : "", labour_words(report, labour));
+	}
+	if (words.length)
+		print_note(report, "No rate, so in no hours: %s. Give yours, one a line of the "
+			"plot: %s.", words.bytes, line.bytes);
+	text_fini(&words);
+	text_fini(&line);
+}
+
+static bool has_usual(const struct work *work)
+{
+	for (int i = 0; i < work->labours.count; i++)
+		if (work->labours.list[i].source == RATE_USUAL)
+			return true;
+	return false;
+}
+
+static void print_hours(const struct report *report)
+{
+	const struct work *work = &report->takeoff->work;
+	const struct work_sum *sum = &work->sum;
+
+	if (sum->hours > 0) {
+		print_blank(report);
+		print_rates(report);
+		print_note(report, "In all %s of work: %s for %s at %s a day.",
+			word_hours(report, sum->hours), word_days(report, sum->days),
+			sum->crew == 1 ? "one person" : say(report, "a crew of %s",
+				plain_count(report, sum->crew)), word_hours(report, sum->day));
+	}
+	print_unrated(report);
+	if (has_usual(work))
+		print_note(report, "* Trade labour factors from New Zealand, of a year not known "
+			"here: a rule of thumb. Your own pace differs: time the first barrows.");
 }
 
 void print_work(const struct report *report)
 {
 	const struct takeoff *takeoff = report->takeoff;
 
+	if (takeoff->work.count == 0)
+		return;
 	print_heading(report, "Order of work", takeoff->complete);
 	for (int i = 0; i < takeoff->work.count; i++)
 		print_step(report, i + 1, &takeoff->work.list[i]);
-	print_note(report, "Hours are of one person, by %s; where none is given, no published "
-		"rate is known. Your own pace differs: time the first barrows.",
-		work_source());
+	print_hours(report);
 }

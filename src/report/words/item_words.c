@@ -29,6 +29,8 @@ const char *item_label(const struct report *report, const struct item *item)
 {
 	const char *label = good_row(item->good)->label;
 
+	if (good_row(item->good)->varies == VARIES_BY_TITLE)
+		return item->name;
 	return label ? label : name_label(report, item->name);
 }
 
@@ -198,4 +200,17 @@ const char *item_packs(const struct report *report, const struct item *item)
 const char *supplier_words(const struct book *book, int supplier)
 {
 	return supplier == NO_SUPPLIER ? "collected" : book->suppliers[supplier].name;
+}
+
+double item_lifted(const struct item *item)
+{
+	const struct pack *pack = item->pack;
+	bool is_packed = pack && item->packs > 0 && pack->kind != PACK_BULK &&
+		pack->kind != PACK_PALLET;
+
+	if (item->order <= 0)
+		return 0;
+	if (is_packed)
+		return item->weight / item->packs;
+	return item_unit(item) == UNIT_EACH ? item->unit_weight : 0;
 }

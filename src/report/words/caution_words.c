@@ -1,0 +1,185 @@
+#include "report/words/caution_words.h"
+#include "report/words/item_words.h"
+#include "report/words/phrases.h"
+
+#include <string.h>
+
+#define AT(step) (1u << WORK_##step)
+#define STONE (FACT(BASE) | FACT(PATHS))
+#define FENCE (FACT(POSTS) | FACT(PANELS))
+#define FILLED (FACT(RAISED) | FACT(REPLACED) | FACT(AMENDED))
+
+/* A part of a caution; parts of one follow each other. */
+struct caution {
+	const char *word;
+	unsigned steps; /* AT(...) of those where the word is said */
+	struct phrase says;
+};
+
+enum { LIFTING_STEPS = AT(FIXTURES_INSIDE) | AT(FIXTURES) };
+static const char lifting[] = "lifting";
+
+static const struct caution cautions[] = {
+	{ "services", AT(STRIP) | AT(SET_OUT) | AT(DIG) | AT(SLEEVES), { .all = FACT(CORE), .words =
+		"Before any digging have services marked, and wait the days that the local service "
+		"asks. Marks cover public lines only, and expire: private water, power, gas and "
+		"drains need a private locator. In the zone of a mark dig by hand. Smell of gas: "
+		"stop, leave, call." } },
+	{ "services", AT(FABRIC), { .all = FACT(FABRIC), .words =
+		"The pins of the fabric find lines too." } },
+	{ "services", AT(EDGING), { .all = FACT(EDGING), .words =
+		"The spikes of the edging find lines too." } },
+	{ "boundary", AT(SET_OUT) | AT(POSTS), { .all = FACT(WALLS) | FACT(POSTS), .words =
+		"Before a fence or a wall is built at it, the boundary is confirmed with the "
+		"neighbour or by survey." } },
+	{ "boundary", AT(SET_OUT) | AT(WALLS), { .all = FACT(WALLS), .none = FACT(POSTS), .words =
+		"Before a wall is built at it, the boundary is confirmed with the neighbour or by "
+		"survey." } },
+	{ "boundary", AT(SET_OUT) | AT(POSTS), { .all = FACT(POSTS), .none = FACT(WALLS), .words =
+		"Before a fence is built at it, the boundary is confirmed with the neighbour or by "
+		"survey." } },
+	{ "code", AT(WALLS), { .all = FACT(WALLS), .words =
+		"Walls that hold ground, and what frost does to them, are matters of local code: "
+		"ask before building." } },
+	{ "code", AT(POSTS), { .all = FACT(POSTS), .words =
+		"How high a fence may be, and how deep its posts go, is a matter of local "
+		"code." } },
+	{ "code", AT(PANELS), { .all = FACT(GATES), .words =
+		"So is a gate that is to keep children from water." } },
+	{ "code", AT(FIXTURES_INSIDE) | AT(FIXTURES), { .all = FACT(FIXTURES), .words =
+		"A fixture that holds water: local code; a small child drowns in very little." } },
+	{ "licence", AT(SLEEVES), { .any = FACT(PATHS) | FACT(WALLS), .words =
+		"Wiring, plumbing and backflow are licensed practice." } },
+	{ "pits", AT(DIG), { .any = FACT(ZONES) | FACT(HOLES), .words =
+		"Cover or rail off what stands open." } },
+	{ "pits", AT(DIG), { .all = FACT(DEEP), .words =
+		"Nobody in a trench more than 4 ft deep that is not shored.", .metric =
+		"Nobody in a trench more than 1.2 m deep that is not shored." } },
+	{ "auger", AT(DIG), { .all = FACT(HOLES), .words =
+		"A hired auger takes two people, hearing protection and firm boots; never near "
+		"marks." } },
+	{ "dust", AT(BASE) | AT(SURFACE), { .any = STONE, .words =
+		"Tipping and tamping dry stone gives off silica dust: wet it, wear a "
+		"respirator." } },
+	{ "dust", AT(WALLS), { .all = FACT(CUTS), .words =
+		"Sawing block gives off silica dust: saw wet or with extraction, in a respirator "
+		"(29 CFR 1926.1153, Table 1, or your local rule)." } },
+	{ "dust", AT(POSTS), { .all = FACT(CONCRETE), .words =
+		"Dry concrete dusts as it is tipped: stand upwind, wear a respirator." } },
+	{ "saw", AT(WALLS), { .all = FACT(CUTS), .words =
+		"Protect eyes and hearing, mind kickback, keep bystanders off. Slurry goes into no "
+		"drain." } },
+	{ "compactor", AT(TAMP) | AT(BASE) | AT(SURFACE), { .all = FACT(PLATE), .any = STONE,
+		.words = "Mind feet and hearing; two people lift it; never near marks, close to a "
+		"house or over a drain." } },
+	{ "compactor", 0, { .all = FACT(PLATE) | FACT(WALLS) | FACT(PATHS), .words =
+		"A plate stays 12 in from a fresh wall.", .metric =
+		"A plate stays 300 mm from a fresh wall." } },
+	{ "concrete", AT(POSTS), { .all = FACT(CONCRETE), .words =
+		"Wet concrete burns skin and eyes: gloves and goggles; wash it off at once." } },
+	{ "adhesive", AT(WALLS), { .all = FACT(ADHESIVE), .words =
+		"Fresh air, and what its label says." } },
+	{ "timber", AT(POSTS) | AT(PANELS), { .any = FENCE, .words =
+		"Treated timber: a mask when it is sawn, never burnt." } },
+	{ "timber", 0, { .all = FACT(BEDS), .any = FENCE, .words =
+		"Its sawdust is kept out of the beds." } },
+	{ lifting, LIFTING_STEPS, { .words =
+		"What weighs more than 50 lb takes two people or a trolley.", .metric =
+		"What weighs more than 23 kg takes two people or a trolley." } },
+	{ "tipping", AT(FIXTURES_INSIDE) | AT(FIXTURES), { .all = FACT(FIXTURES), .words =
+		"Fixtures are fixed against tipping: children climb." } },
+	{ "payload", AT(HAUL), { .all = FACT(SPOIL), .words =
+		"Never load a vehicle over its own payload: wet soil is heavy. A skip in the "
+		"street may need a permit." } },
+	{ "soil", AT(BACKFILL) | AT(FILL) | AT(MULCH), { .any = FILLED | FACT(MULCH), .words =
+		"Gloves for soil and whatever is mixed or spread." } },
+	{ "soil", 0, { .all = FACT(BEDS), .words =
+		"By old houses have the soil tested for lead before food is grown in it." } },
+};
+enum { CAUTIONS = sizeof cautions / sizeof *cautions };
+
+/* ---- Lifting --------------------------------------------------------------------------------- */
+
+static bool is_heavy(const struct report *report, int item)
+{
+	return item_lifted(&report->takeoff->items.list[item]) > LIFT_MOST;
+}
+
+/* "Concrete, bags 80.0 lb; Wall block 60.0 lb"; "" where nothing that is bought is so heavy. */
+static const char *heavy_words(const struct report *report)
+{
+	const struct item_list *items = &report->takeoff->items;
+	struct text words = TEXT_EMPTY;
+
+	for (size_t i = 0; i < items->count; i++)
+		if (is_heavy(report, (int)i))
+			text_print(&words, "%s%s %s", words.length ? "; " : "",
+				item_sized_label(report, &items->list[i]),
+				word_weight(report, item_lifted(&items->list[i])));
+	return say_text(report, &words);
+}
+
+/* Whether something heavy is lifted at all. */
+static bool lifts(const struct report *report)
+{
+	return (report->takeoff->work.facts & FACT(FIXTURES)) || *heavy_words(report);
+}
+
+static bool step_lifts(const struct report *report, const struct planned_step *step)
+{
+	for (int i = 0; i < step->item_count; i++)
+		if (is_heavy(report, step->items[i]))
+			return true;
+	return (LIFTING_STEPS >> step->step) & 1u;
+}
+
+/* ---- Cautions -------------------------------------------------------------------------------- */
+
+static bool applies(const struct report *report, const struct caution *caution)
+{
+	if (caution->word == lifting)
+		return lifts(report);
+	return phrase_holds(report, &caution->says);
+}
+
+const char *caution_next(const struct report *report, int *at, const char **sentences)
+{
+	struct text words = TEXT_EMPTY;
+	const char *word;
+
+	while (*at < CAUTIONS && !applies(report, &cautions[*at]))
+		(*at)++;
+	if (*at == CAUTIONS)
+		return NULL;
+	word = cautions[*at].word;
+	for (; *at < CAUTIONS && strcmp(cautions[*at].word, word) == 0; (*at)++)
+		if (applies(report, &cautions[*at]))
+			text_add_sentence(&words, "%s", phrase_words(report, &cautions[*at].says));
+	if (word == lifting && *heavy_words(report))
+		text_add_sentence(&words, "Here: %s.", heavy_words(report));
+	*sentences = say_text(report, &words);
+	return word;
+}
+
+static bool is_at(const struct report *report, const struct caution *caution,
+	const struct planned_step *step)
+{
+	return applies(report, caution) && (caution->word == lifting ? step_lifts(report, step) :
+		(caution->steps >> step->step) & 1u);
+}
+
+const char *caution_words(const struct report *report, const struct planned_step *step)
+{
+	struct text words = TEXT_EMPTY;
+	const char *last = "";
+
+	for (int i = 0; i < CAUTIONS; i++) {
+		const char *word = cautions[i].word;
+
+		if (strcmp(word, last) == 0 || !is_at(report, &cautions[i], step))
+			continue;
+		text_print(&words, "%s%s", words.length ? ", " : "", word);
+		last = word;
+	}
+	return say_text(report, &words);
+}

@@ -1,0 +1,349 @@
+/* How much there is to do of each kind of work and how long it takes, by hand. */
+#include "support/book.h"
+#include "support/fencing.h"
+#include "support/garden.h"
+#include "support/runner.h"
+
+#include <math.h>
+#include <string.h>
+
+#define FOOT 0.3048
+static struct garden garden;
+
+static void teardown(void)
+{
+	garden_fini(&garden);
+}
+
+static const struct labour *labour(enum attribute kind)
+{
+	const struct labours *labours = &garden.takeoff.work.labours;
+
+	for (int i = 0; i < labours->count; i++)
+		if (labours->list[i].kind == kind)
+			return &labours->list[i];
+	return NULL;
+}
+
+static const struct labour *need(enum attribute kind)
+{
+	const struct labour *found = labour(kind);
+
+	if (!found)
+		ck_abort_msg("nothing to %s", attribute_row(kind)->keyword);
+	return found;
+}
+
+static void rate(enum attribute kind, const char *words)
+{
+	struct scan s = scan_start(words, strlen(words), 1);
+	struct value value;
+	struct diag d;
+
+	ck_assert(value_scan(&s, &attribute_row(kind)->rule, UNITS_IMPERIAL, &value, &d));
+	block_set(&garden.plot.details.rates, kind, value);
+}
+
+/* What is expected: a quantity in pieces, m, m2 or m3; hours, 0 where no rate is known. */
+struct expected {
+	enum attribute kind;
+	double quantity, hours;
+};
+
+static void check(const struct expected *rows, int count)
+{
+	const struct labours *labours = &garden.takeoff.work.labours;
+
+	ck_assert_int_eq(labours->count, count);
+	for (int i = 0; i < count; i++) {
+		const struct labour *found = &labours->list[i];
+
+		ck_assert_str_eq(attribute_row(found->kind)->keyword,
+			attribute_row(rows[i].kind)->keyword);
+		ck_assert_double_eq_tol(found->quantity, rows[i].quantity, 1e-9);
+		ck_assert_double_eq_tol(found->hours, rows[i].hours, 1e-9);
+		ck_assert_int_eq(found->source, rows[i].hours > 0 ? RATE_USUAL : RATE_UNKNOWN);
+	}
+}
+#define CHECK(...) check((const struct expected[]){ __VA_ARGS__ }, \
+	(int)(sizeof((struct expected[]){ __VA_ARGS__ }) / sizeof(struct expected)))
+
+/* ---- By hand, each thing alone --------------------------------------------------------------- */
+
+/* 10 x 10 ft: 2 in of sod on 4 in of loam, a base of 4 in, 2 in of surface. Sod and loam swell by a
+ * quarter; stone is 1.2 times its volume loose. Edging goes round on four sides. */
+START_TEST(a_path_is_stripped_dug_tamped_based_edged_and_surfaced)
+{
+	const double sod = 100 * 2 / 12.0 * CUBIC_FOOT, loam = 100 * 4 / 12.0 * CUBIC_FOOT;
+
+	garden_rectangle(&garden, 'p', 10, 10);
+	garden_count(&garden);
+	CHECK({ RATE_STRIP, 100 * SQUARE_FOOT, 2.2 * sod }, { RATE_DIG, loam, 2.2 * loam },
+		{ RATE_LOAD, 1.25 * (sod + loam), 1.3 * 1.25 * (sod + loam) },
+		{ RATE_TAMP, 100 * SQUARE_FOOT, 0 }, { RATE_FABRIC, 100 * SQUARE_FOOT, 0 },
+		{ RATE_BASE, loam, 1.0 * loam }, { RATE_EDGING, 40 * FOOT, 0 },
+		{ RATE_SURFACE, 100 * SQUARE_FOOT, 1.25 * 1.2 * sod });
+}
+END_TEST
+
+/* The same, seen by the ground: hours a cubic metre of trade labour factors from New Zealand. */
+static const struct { const char *subsoil; double swell, digging, loading; } grounds[] = {
+	{ "sand", 1.12, 1.20, 1.00 }, { "loam", 1.25, 2.20, 1.30 }, { "clay", 1.40, 3.30, 1.90 },
+};
+
+START_TEST(digging_and_loading_take_as_long_as_the_ground_is_heavy)
+{
+	double sod = 100 * 2 / 12.0 * CUBIC_FOOT, below = 100 * 4 / 12.0 * CUBIC_FOOT;
+
+	garden_rectangle(&garden, 'p', 10, 10);
+	plot_set(&garden.plot, 0, ALLOW_SUBSOIL, grounds[_i].subsoil);
+	plot_set(&garden.plot, 'p', PATH_BASE, "4 in");
+	garden_count(&garden);
+	ck_assert_double_eq_tol(need(RATE_STRIP)->hours, grounds[_i].digging * sod, 1e-9);
+	ck_assert_double_eq_tol(need(RATE_DIG)->hours, grounds[_i].digging * below, 1e-9);
+	ck_assert_double_eq_tol(need(RATE_LOAD)->hours,
+		grounds[_i].loading * (1.25 * sod + grounds[_i].swell * below), 1e-9);
+}
+END_TEST
+
+/* 8 x 4 ft of blocks 16 x 8 x 6 in: 16 a course, 48 in three, none of them cut. Within is a length
+ * of 80 and a width of 32 in: a liner of 224 in, and 17.78 sq ft under 2 in of mulch. */
+START_TEST(a_raised_bed_takes_its_blocks_liner_fill_and_mulch)
+{
+	garden_rectangle(&garden, 'b', 8, 4);
+	garden_count(&garden);
+	ck_assert_double_eq(need(RATE_BLOCK)->quantity, 48);
+	ck_assert_ptr_null(labour(RATE_CUT));
+	ck_assert_ptr_null(labour(RATE_CAP));
+	ck_assert_double_eq_tol(need(RATE_LINER)->quantity, 224 / 12.0 * FOOT, 1e-9);
+	ck_assert_double_eq_tol(need(RATE_MULCH)->quantity, 80 * 32 / 144.0 * 2 / 12 * CUBIC_FOOT,
+		1e-9);
+	ck_assert_double_eq_tol(need(RATE_MULCH)->hours, 1.25 * need(RATE_MULCH)->quantity, 1e-9);
+	ck_assert_double_eq_tol(need(RATE_FILL)->quantity, garden.takeoff.fills.list[0].order,
+		1e-9);
+	ck_assert_double_eq_tol(need(RATE_FILL)->hours, 1.25 * need(RATE_FILL)->quantity, 1e-9);
+	ck_assert_double_eq_tol(need(RATE_LOOSEN)->quantity, garden.takeoff.earthwork.loosened,
+		1e-9);
+}
+END_TEST
+
+/* Whole and cut ones are laid, the cut ones sawn, and a cap is a course more. */
+START_TEST(pieces_are_laid_as_blocks_are_and_sawn_besides)
+{
+	int64_t cut = 0, laid;
+
+	garden_rectangle(&garden, 'b', 9, 5);
+	plot_set(&garden.plot, 'b', BED_BLOCK, "16 in x 8 in x 6 in");
+	plot_set(&garden.plot, 'b', BED_CAP, "16 in x 8 in x 2 in");
+	garden_count(&garden);
+	const struct wall *wall = &garden.takeoff.walls.list[0];
+
+	laid = wall->whole_blocks + wall->cut_pieces;
+	for (int i = 0; i < garden.takeoff.cuttings.count; i++)
+		for (int j = 0; j < garden.takeoff.cuttings.list[i].cut_count; j++) {
+			const struct cut *way = &garden.takeoff.cuttings.list[i].cuts[j];
+
+			cut += way->blocks * way->piece_count;
+		}
+	ck_assert_int_gt(wall->cut_pieces, 0);
+	ck_assert_double_eq(need(RATE_BLOCK)->quantity, (double)laid);
+	ck_assert_double_eq(need(RATE_CAP)->quantity, (double)(wall->cap.whole + wall->cap.cut));
+	ck_assert_double_eq(need(RATE_CUT)->quantity, (double)cut);
+	ck_assert_int_eq(cut, wall->cut_pieces + wall->cap.cut);
+}
+END_TEST
+
+/* 10 x 10 ft dug over 8 in deep, and 2 in of what is not topsoil dug in: all compost here. */
+START_TEST(a_bed_at_ground_level_is_dug_over_by_its_depth)
+{
+	const double dug = 100 * 8 / 12.0 * CUBIC_FOOT, compost = 100 * 2 / 12.0 * CUBIC_FOOT;
+
+	garden_rectangle(&garden, 'b', 10, 10);
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	plot_set(&garden.plot, 'b', BED_MULCH, "0 in");
+	garden_count(&garden);
+	CHECK({ RATE_PREPARE, 100 * SQUARE_FOOT, 2.2 * dug },
+		{ RATE_FILL, compost, 1.25 * compost }, { RATE_EDGING, 40 * FOOT, 0 });
+	ck_assert_int_eq(need(RATE_PREPARE)->step, WORK_BACKFILL);
+}
+END_TEST
+
+START_TEST(a_bed_that_is_replaced_is_dug_out_and_not_dug_over)
+{
+	garden_rectangle(&garden, 'b', 10, 10);
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	plot_set(&garden.plot, 'b', BED_REPLACE, "yes");
+	garden_count(&garden);
+	ck_assert_ptr_null(labour(RATE_PREPARE));
+	ck_assert_double_eq_tol(need(RATE_DIG)->quantity, 100 * 6 / 12.0 * CUBIC_FOOT, 1e-9);
+}
+END_TEST
+
+START_TEST(turf_is_laid_and_seed_sown_by_area_on_topsoil_by_volume)
+{
+	garden_rows(&garden, (const char *const[]){ "llllmm", "llllmm", NULL });
+	plot_set(&garden.plot, 'm', LAWN_COVER, "seed");
+	garden_count(&garden);
+	/* 12 sq ft, 4 in deep, and 15 % more for what settles. */
+	double topsoil = 12 * 4 / 12.0 * 1.15 * CUBIC_FOOT;
+
+	ck_assert_double_eq_tol(need(RATE_TURF)->quantity, 8 * SQUARE_FOOT, 1e-9);
+	ck_assert_double_eq_tol(need(RATE_SEED)->quantity, 4 * SQUARE_FOOT, 1e-9);
+	ck_assert_double_eq_tol(need(RATE_TOPSOIL)->quantity, topsoil, 1e-9);
+	ck_assert_double_eq_tol(need(RATE_TOPSOIL)->hours, 1.25 * topsoil, 1e-9);
+}
+END_TEST
+
+/* 24 ft in sections of 8 ft: 3 panels and 4 posts, a hole of 30 in under each, three posts of 3 1/2
+ * in across; nothing is stripped for holes. */
+START_TEST(a_fence_has_its_posts_and_panels_and_its_holes_are_dug)
+{
+	const double hole = 3.14159265358979323846 / 4 * pow(10.5 / 12 * FOOT, 2) * 30 / 12 * FOOT;
+
+	fences_ground(&garden.plot, 30, 10);
+	fences_run(&garden.plot, "2,5 26,5");
+	garden_count(&garden);
+	CHECK({ RATE_DIG, 4 * hole, 2.2 * 4 * hole }, { RATE_POST, 4, 0 },
+		{ RATE_LOAD, 4 * 1.25 * hole, 1.3 * 4 * 1.25 * hole }, { RATE_PANEL, 3, 0 });
+}
+END_TEST
+
+START_TEST(a_gate_is_hung_beside_the_panels)
+{
+	fences_ground(&garden.plot, 30, 10);
+	fences_run(&garden.plot, "2,5 22,5");
+	fences_gate(&garden.plot, "10,5 14,5");
+	garden_count(&garden);
+	ck_assert_double_eq(need(RATE_PANEL)->quantity, 2);
+	ck_assert_double_eq(need(RATE_GATE)->quantity, 1);
+}
+END_TEST
+
+/* ---- Rates ----------------------------------------------------------------------------------- */
+
+START_TEST(the_plots_rate_goes_before_the_books_and_that_before_the_usual_one)
+{
+	garden_rectangle(&garden, 'p', 10, 10);
+	garden_count(&garden);
+	ck_assert_int_eq(need(RATE_BASE)->source, RATE_USUAL);
+	book_of(&garden.book, "'rates': {'base': '0.5 h per m3', 'tamp': '0.03 h per sq-ft'}");
+	garden.has_book = true;
+	garden_count(&garden);
+	ck_assert_int_eq(need(RATE_BASE)->source, RATE_OF_BOOK);
+	ck_assert_double_eq_tol(need(RATE_BASE)->hours, 0.5 * 100 / 3 * CUBIC_FOOT, 1e-9);
+	ck_assert_double_eq_tol(need(RATE_TAMP)->hours, 3, 1e-9);
+	rate(RATE_BASE, "0.1 h per cu-ft");
+	garden_count(&garden);
+	ck_assert_int_eq(need(RATE_BASE)->source, RATE_OF_PLOT);
+	ck_assert_double_eq_tol(need(RATE_BASE)->hours, 0.1 * 100 / 3, 1e-9);
+	ck_assert_int_eq(need(RATE_TAMP)->source, RATE_OF_BOOK);
+	ck_assert_int_eq(need(RATE_DIG)->source, RATE_USUAL);
+}
+END_TEST
+
+/* NAVEDTRA 14045 (US Navy training manual) reckons 160 hours for 1,000 sq ft of wall of 8 x 8 x 16
+ * in block laid in mortar, 72 hours for 448 sq ft. Here such a rate is given for as much ground. */
+START_TEST(a_published_rate_of_160_hours_a_1000_sq_ft_gives_72_for_448)
+{
+	garden_rectangle(&garden, 'p', 28, 16);
+	rate(RATE_SURFACE, "0.16 h per sq-ft");
+	garden_count(&garden);
+	ck_assert_double_eq(round(need(RATE_SURFACE)->hours), 72);
+	ck_assert_double_eq_tol(need(RATE_SURFACE)->hours, 71.68, 1e-9);
+}
+END_TEST
+
+static const struct { enum attribute kind; const char *imperial, *metric; } alike[] = {
+	{ RATE_EDGING, "0.3048 h per ft", "1 h per m" },
+	{ RATE_TAMP, "0.092903 h per sq-ft", "1 h per m2" },
+	{ RATE_DIG, "0.028317 h per cu-ft", "1 h per m3" },
+};
+
+/* A foot is 0.3048 m, by the international agreement of 1959; to six places. */
+START_TEST(a_rate_is_the_same_in_feet_and_in_metres)
+{
+	double hours;
+
+	garden_rectangle(&garden, 'p', 10, 10);
+	rate(alike[_i].kind, alike[_i].metric);
+	garden_count(&garden);
+	hours = need(alike[_i].kind)->hours;
+	ck_assert_double_eq_tol(hours, need(alike[_i].kind)->quantity, 1e-9);
+	rate(alike[_i].kind, alike[_i].imperial);
+	garden_count(&garden);
+	ck_assert_double_eq_tol(need(alike[_i].kind)->hours, hours, 1e-5 * hours);
+}
+END_TEST
+
+/* 100 sq ft at 0.03 and 40 ft at 0.1: 7 hours; two people at 5 hours a day take 0.7 days. Of a path
+ * without fabric, whose usual rates are put out of the way, no other work is left unrated. */
+START_TEST(hours_add_up_and_are_shared_by_the_crew)
+{
+	const struct work_sum *sum = &garden.takeoff.work.sum;
+
+	garden_rectangle(&garden, 'p', 10, 10);
+	plot_set(&garden.plot, 0, ALLOW_CREW, "2");
+	plot_set(&garden.plot, 0, ALLOW_DAY, "5");
+	for (enum attribute a = RATE_STRIP; a <= RATE_SURFACE; a++) {
+		enum quantity by = attribute_row(a)->rule.quantity;
+
+		rate(a, by == QUANTITY_HOURS_EACH ? "1 h per each" :
+			by == QUANTITY_HOURS_LENGTH ? "0.1 h per ft" :
+			by == QUANTITY_HOURS_AREA ? "0.03 h per sq-ft" : "0.000001 h per m3");
+	}
+	plot_set(&garden.plot, 'p', PATH_FABRIC, "no");
+	garden_count(&garden);
+	/* strip, tamp, surface: 3 hours each; edging 4 */
+	ck_assert_double_eq_tol(sum->hours, 13, 1e-4);
+	ck_assert_int_eq(sum->unrated, 0);
+	ck_assert_int_eq(sum->crew, 2);
+	ck_assert_double_eq(sum->day, 5);
+	ck_assert_double_eq_tol(sum->days, 1.3, 1e-5);
+}
+END_TEST
+
+START_TEST(what_no_rate_is_known_for_is_counted_apart)
+{
+	garden_rectangle(&garden, 'p', 10, 10);
+	garden_count(&garden);
+	ck_assert_int_eq(garden.takeoff.work.sum.unrated, 3); /* tamp, fabric, edging */
+	ck_assert_double_eq(need(RATE_TAMP)->hours, 0);
+	ck_assert_int_eq(need(RATE_TAMP)->source, RATE_UNKNOWN);
+}
+END_TEST
+
+START_TEST(each_source_has_its_word_but_none)
+{
+	ck_assert_ptr_null(rate_source_word(RATE_UNKNOWN));
+	ck_assert_str_eq(rate_source_word(RATE_OF_PLOT), "plot");
+	ck_assert_str_eq(rate_source_word(RATE_OF_BOOK), "book");
+	ck_assert_str_eq(rate_source_word(RATE_USUAL), "usual");
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("labour");
+	TCase *quantities = suite_case(suite, "quantities"), *rates = suite_case(suite, "rates");
+
+	tcase_add_checked_fixture(quantities, NULL, teardown);
+	tcase_add_checked_fixture(rates, NULL, teardown);
+	tcase_add_test(quantities, a_path_is_stripped_dug_tamped_based_edged_and_surfaced);
+	tcase_add_loop_test(quantities, digging_and_loading_take_as_long_as_the_ground_is_heavy, 0,
+		sizeof grounds / sizeof *grounds);
+	tcase_add_test(quantities, a_raised_bed_takes_its_blocks_liner_fill_and_mulch);
+	tcase_add_test(quantities, pieces_are_laid_as_blocks_are_and_sawn_besides);
+	tcase_add_test(quantities, a_bed_at_ground_level_is_dug_over_by_its_depth);
+	tcase_add_test(quantities, a_bed_that_is_replaced_is_dug_out_and_not_dug_over);
+	tcase_add_test(quantities, turf_is_laid_and_seed_sown_by_area_on_topsoil_by_volume);
+	tcase_add_test(quantities, a_fence_has_its_posts_and_panels_and_its_holes_are_dug);
+	tcase_add_test(quantities, a_gate_is_hung_beside_the_panels);
+	tcase_add_test(rates, the_plots_rate_goes_before_the_books_and_that_before_the_usual_one);
+	tcase_add_test(rates, a_published_rate_of_160_hours_a_1000_sq_ft_gives_72_for_448);
+	tcase_add_loop_test(rates, a_rate_is_the_same_in_feet_and_in_metres, 0,
+		sizeof alike / sizeof *alike);
+	tcase_add_test(rates, hours_add_up_and_are_shared_by_the_crew);
+	tcase_add_test(rates, what_no_rate_is_known_for_is_counted_apart);
+	tcase_add_test(rates, each_source_has_its_word_but_none);
+	return suite;
+}
