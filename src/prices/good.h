@@ -36,7 +36,7 @@
 		ALLOW_DENSITY_STONE) \
 	X(GOOD_FABRIC, "fabric.roll", "Fabric, roll", UNIT_EACH, VARIES_NOT, NO_DENSITY) \
 	X(GOOD_FABRIC_PIN, "fabric.pin", "Fabric pin", UNIT_EACH, VARIES_NOT, NO_DENSITY) \
-	X(GOOD_LINER, "liner", "Liner", UNIT_M2, VARIES_NOT, NO_DENSITY) \
+	X(GOOD_LINER, "liner", "Filter fabric, liner", UNIT_M2, VARIES_NOT, NO_DENSITY) \
 	X(GOOD_EDGING, "edging.piece", "Edging, piece", UNIT_EACH, VARIES_NOT, NO_DENSITY) \
 	X(GOOD_EDGING_SPIKE, "edging.spike", "Edging spike", UNIT_EACH, VARIES_NOT, NO_DENSITY) \
 	X(GOOD_LAWN_TOPSOIL, "topsoil.lawn", "Lawn topsoil", UNIT_M3, VARIES_NOT, \
