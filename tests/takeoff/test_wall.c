@@ -47,7 +47,8 @@ static double metres(nm length)
 START_TEST(a_house_of_20_by_16_ft_takes_52_blocks_a_course_and_624_in_all)
 {
 	/* 20 x 16 x 8 ft of 8 x 8 x 16 in block, laid out course by course: 52 a course, 12
-	 * courses, 624. A published worked example of estimating block by courses. */
+	 * courses, 624. A published worked example of estimating block by courses, whose
+	 * publisher was not noted; by arithmetic too: (72 ft - 32 in) / 16 in = 52. */
 	rectangle(20, 16);
 	beds_set_block(&beds.plot, 16 * INCH, 8 * INCH, 8 * INCH);
 	beds_set_courses(&beds.plot, 12);
@@ -62,7 +63,8 @@ END_TEST
 
 START_TEST(a_building_of_20_by_8_ft_takes_480_where_the_outside_perimeter_says_504)
 {
-	/* NAVEDTRA 14045, table 4-3, reckons 42 a course by the outside perimeter, 504 in 12
+	/* US Navy, Naval Education and Training, NAVEDTRA 14045, table 4-3 (its title and year
+	 * were not at hand), reckons 42 a course by the outside perimeter, 504 in 12
 	 * courses, which counts each corner twice; the exact ring (P - 4w) / l is 40 a course,
 	 * 480. */
 	rectangle(20, 8);
@@ -72,6 +74,42 @@ START_TEST(a_building_of_20_by_8_ft_takes_480_where_the_outside_perimeter_says_5
 	ck_assert_int_eq(only_wall()->whole_blocks, 480);
 	ck_assert_int_eq(only_wall()->cut_pieces, 0);
 	ck_assert_int_eq(only_wall()->whole_blocks + 12 * 4 * 8 / 16, 504);
+}
+END_TEST
+
+START_TEST(a_face_of_100_by_10_ft_takes_75_a_course_and_1125_in_15)
+{
+	/* US Navy, Naval Education and Training, NAVEDTRA 14045: a wall 100 ft long and 10 ft
+	 * high of 8 x 8 x 16 in block takes 75 x 15 = 1,125. A side of 100 ft that goes through
+	 * at both ends is such a face. */
+	const struct wall_run *side;
+
+	beds_rectangle(&beds.plot, 100, 4);
+	beds_set_block(&beds.plot, 16 * INCH, 8 * INCH, 8 * INCH);
+	beds_set_courses(&beds.plot, 15);
+	beds_lay(&beds);
+	side = &only_wall()->odd.runs[0];
+	ck_assert_int_eq(side->length, 1200 * INCH);
+	ck_assert_int_eq(side->piece_count, 75);
+	ck_assert_int_eq(side->piece_count * only_wall()->courses, 1125);
+	ck_assert_int_eq(only_wall()->cut_pieces, 0);
+}
+END_TEST
+
+START_TEST(a_hundred_square_feet_of_face_take_112_and_a_half_8_by_16_in_blocks)
+{
+	/* A masonry association's technical note 14, 1969: 112.5 units of 8 x 16 in
+	 * face per 100 sq ft, mortar joints included. Faces are the runs as laid, so no corner is
+	 * counted twice. */
+	double face;
+
+	rectangle(20, 16);
+	beds_set_block(&beds.plot, 16 * INCH, 8 * INCH, 8 * INCH);
+	beds_set_courses(&beds.plot, 12);
+	beds_lay(&beds);
+	face = metres(12 * only_wall()->odd.length) * metres(8 * INCH) / 0.09290304;
+	ck_assert_double_eq_tol((double)beds.takeoff.cuttings.list[0].bought / face * 100, 112.5,
+		1e-6);
 }
 END_TEST
 
@@ -137,6 +175,33 @@ START_TEST(a_cartridge_is_taken_to_give_a_little_less_bead_than_it_holds)
 
 	ck_assert_double_eq_tol(bead, 30.6, 0.05);
 	ck_assert(given <= bead && given > bead - 1);
+}
+END_TEST
+
+START_TEST(adhesive_is_bought_with_its_spare_in_whole_cartridges)
+{
+	/* 8 x 4 ft, three courses: 2 x 2 beads of 256 in are 85 ft 4 in, over 30 ft 2.844 cartridges;
+	 * with 10 % 3.13, so four; without spare three. */
+	static const struct {
+		const char *share;
+		double spare, order;
+	} spares[] = { { "10 %", 0.2844444, 4 }, { "0 %", 0, 3 } };
+
+	for (int i = 0; i < 2; i++) {
+		struct item_list items = { .arena = &beds.arena,
+			.allow = &beds.plot.details.allow };
+
+		rectangle(8, 4);
+		plot_set(&beds.plot, 0, ALLOW_ADHESIVE_SPARE, spares[i].share);
+		beds_lay(&beds);
+		walls_items(&items, &beds.takeoff.walls);
+		ck_assert_uint_eq(items.count, 1);
+		ck_assert_double_eq_tol(items.list[0].laid, 2.8444444, 1e-6);
+		ck_assert_double_eq_tol(items.list[0].spare, spares[i].spare, 1e-6);
+		ck_assert_double_eq_tol(items.list[0].order, spares[i].order, 1e-9);
+		beds_fini(&beds);
+	}
+	rectangle(1, 1);
 }
 END_TEST
 
@@ -507,11 +572,15 @@ Suite *test_suite(void)
 	tcase_add_test(known, a_house_of_20_by_16_ft_takes_52_blocks_a_course_and_624_in_all);
 	tcase_add_test(known,
 		a_building_of_20_by_8_ft_takes_480_where_the_outside_perimeter_says_504);
+	tcase_add_test(known, a_face_of_100_by_10_ft_takes_75_a_course_and_1125_in_15);
+	tcase_add_test(known,
+		a_hundred_square_feet_of_face_take_112_and_a_half_8_by_16_in_blocks);
 	tcase_add_test(known, a_bed_of_4_by_8_ft_takes_16_a_course_and_48_in_all);
 	tcase_add_test(known, outside_4_by_8_ft_with_8_in_block_the_inside_is_17_78_sq_ft);
 	tcase_add_test(known, a_wall_weighs_what_its_blocks_do);
 	tcase_add_test(known, adhesive_lies_under_every_course_but_the_first_and_under_the_cap);
 	tcase_add_test(known, a_cartridge_is_taken_to_give_a_little_less_bead_than_it_holds);
+	tcase_add_test(known, adhesive_is_bought_with_its_spare_in_whole_cartridges);
 	tcase_add_test(known, a_single_course_has_no_second);
 	tcase_add_test(known, a_cap_has_its_own_size_runs_and_corners);
 	tcase_add_test(known,
