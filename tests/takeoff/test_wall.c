@@ -180,8 +180,8 @@ END_TEST
 
 START_TEST(adhesive_is_bought_with_its_spare_in_whole_cartridges)
 {
-	/* 8 x 4 ft, three courses: 2 x 2 beads of 256 in are 85 ft 4 in, over 30 ft 2.844 cartridges;
-	 * with 10 % 3.13, so four; without spare three. */
+	/* 8 x 4 ft, three courses: 2 x 2 beads of 256 in are 85 ft 4 in, over 30 ft 2.844
+	 * cartridges; with 10 % 3.13, so four; without spare three. */
 	static const struct {
 		const char *share;
 		double spare, order;
