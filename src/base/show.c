@@ -133,20 +133,26 @@ void show_area(struct text *out, double area, enum units units)
 	text_print(out, " %s", show_area_unit(units));
 }
 
-void show_volume(struct text *out, double volume, enum units units)
+void show_volume_like(struct text *out, double volume, double like, enum units units)
 {
-	double cu_ft = volume / M3_PER_CUBIC_FOOT;
 	bool is_metric = units == UNITS_METRIC;
-	bool is_small = is_metric ? round(volume * 1000) < 100 : round(cu_ft * 10) < 270;
+	bool is_small = is_metric ? round(like * 1000) < 100 :
+		round(like / M3_PER_CUBIC_FOOT * 10) < 270;
 
-	if (is_small)
-		show_decimal(out, is_metric ? volume * 1000 : cu_ft, is_metric ? 0 : 1);
+	if (is_metric)
+		show_decimal(out, is_small ? volume * 1000 : volume, is_small ? 0 : 2);
 	else
-		show_decimal(out, is_metric ? volume : cu_ft / 27, 2);
+		show_decimal(out, volume / M3_PER_CUBIC_FOOT / (is_small ? 1 : 27),
+			is_small ? 1 : 2);
 	if (is_metric)
 		text_add(out, is_small ? " L" : " m3");
 	else
 		text_add(out, is_small ? " cu ft" : " cu yd");
+}
+
+void show_volume(struct text *out, double volume, enum units units)
+{
+	show_volume_like(out, volume, volume, units);
 }
 
 void show_weight(struct text *out, double weight, enum units units)

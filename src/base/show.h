@@ -25,6 +25,8 @@ const char *show_area_unit(enum units units);
 /* "1.33 cu yd" from 1 cu yd up, else "9.5 cu ft"; "0.52 m3" from 1/10 m3 up, else "52 L".
  * volume in cubic metres. Which of the two it is depends on the figure as it would be shown. */
 void show_volume(struct text *out, double volume, enum units units);
+/* The same in the unit that the volume `like` would have: for rows of figures. */
+void show_volume_like(struct text *out, double volume, double like, enum units units);
 /* "52.0 lb", "23.6 kg" below 100, whole from there: "1,250 lb"; "3.2 oz", "90 g" below 1. weight in
  * kilograms. */
 void show_weight(struct text *out, double weight, enum units units);

@@ -8,7 +8,7 @@
 #include "plot/plot.h"
 #include "prices/good.h"
 
-enum { BOOK_VERSION = 1, BOOK_BYTES_MOST = 1024 * 1024, CURRENCY_MOST = 8 };
+enum { BOOK_VERSION = 1, BOOK_BYTES_MOST = 1024 * 1024, CURRENCY_MOST = 8, SPEC_MOST = 80 };
 
 /* Whole hundredths of the book's currency. */
 typedef int64_t money;
@@ -27,7 +27,9 @@ struct vehicle {
 	double holds;     /* m3 of bulk; 0: any volume */
 };
 
-enum pack_kind { PACK_BULK, PACK_BAG, PACK_PALLET, PACK_ROLL, PACK_PIECE };
+enum pack_kind {
+	PACK_BULK, PACK_BAG, PACK_BOX, PACK_BUNDLE, PACK_PALLET, PACK_ROLL, PACK_PIECE
+};
 
 /* One way of buying a good. Bulk is sold loose, by volume or weight, in steps; all else in
  * whole packs. */
@@ -38,20 +40,22 @@ struct pack {
 	/* of bulk; 0: the step allowed for, the whole size if sold by weight */
 	double step;
 	const char *words;   /* the size as the book spells it: "2 cu ft", "90" */
-	money price;
+	money price;         /* NO_PRICE: not given */
 	double weight;       /* kg of one pack; 0: not given */
 	int supplier;        /* index into the book's; NO_SUPPLIER: collected */
 };
-enum { NO_SUPPLIER = -1 };
+enum { NO_SUPPLIER = -1, NO_PRICE = -1 };
 
 /* All packs of one good, or of one kind of it. */
 struct goods {
 	enum good good;
-	const char *name;  /* of a named one; else "" */
+	const char *name;  /* of a named one, or one of the plot's own; else "" */
 	struct size block; /* of blocks; else all 0 */
-	nm length;         /* of what is sold in several lengths; 0: any */
+	/* Of what is sold in several lengths, heights, or thicknesses across; 0: any. */
+	nm length, height, across;
+	const char *spec;  /* what to ask for besides: grade, colour, treatment; "": nothing */
 	const struct pack *packs;
-	int pack_count;
+	int pack_count;    /* 0: only the spec is given */
 };
 
 /* Owns all that it points to. */
@@ -61,7 +65,7 @@ struct book {
 	const char *currency;
 	const struct supplier *suppliers;
 	int supplier_count;
-	const struct goods *goods; /* no two of one good, name, block and length */
+	const struct goods *goods; /* no two for the same goods */
 	int goods_count;
 	struct vehicle vehicle;
 	struct arena arena;
@@ -79,16 +83,18 @@ struct book_fault {
 bool book_read(const char *bytes, size_t length, struct book *book, struct book_fault *fault);
 void book_fini(struct book *book);
 
-/* "bulk", "bag", "pallet", "roll", "piece". */
+/* "bulk", "bag", "box", "bundle", "pallet", "roll", "piece". */
 const char *pack_word(enum pack_kind kind);
+
 struct wanted_goods {
 	enum good good;
-	const char *name;  /* of a named one; else "" */
-	struct size block; /* of blocks; else all 0 */
-	nm length;         /* of what is sold in several lengths; else 0 */
+	const char *name;  /* as in struct goods */
+	struct size block;
+	nm length, height, across; /* 0: it has none */
 };
-/* The goods wanted: of that length to within a millimetre, else those sold in any length. NULL
- * where the book has none. */
+/* The goods wanted. Lengths, heights and thicknesses that the book gives fit to within a
+ * millimetre; of rows that fit the one that gives most of them, else the earlier. NULL where the
+ * book has none. */
 const struct goods *book_goods(const struct book *book, const struct wanted_goods *wanted);
 /* The index of the supplier with the name; NO_SUPPLIER where there is none. */
 int book_supplier(const struct book *book, const char *name);

@@ -9,8 +9,10 @@ static const struct value_rule lengths = { .kind = VALUE_LENGTH, .least = NM_PER
 	.most = LENGTH_MOST };
 
 static const char *const pack_words[] = { [PACK_BULK] = "bulk", [PACK_BAG] = "bag",
-	[PACK_PALLET] = "pallet", [PACK_ROLL] = "roll", [PACK_PIECE] = "piece" };
+	[PACK_BOX] = "box", [PACK_BUNDLE] = "bundle", [PACK_PALLET] = "pallet",
+	[PACK_ROLL] = "roll", [PACK_PIECE] = "piece" };
 enum { PACK_KINDS = sizeof pack_words / sizeof *pack_words };
+#define PACK_WORDS "\"bulk\", \"bag\", \"box\", \"bundle\", \"pallet\", \"roll\" or \"piece\""
 
 const char *pack_word(enum pack_kind kind)
 {
@@ -25,7 +27,7 @@ static bool pack_kind(struct reading *r, const cJSON *value, void *into)
 			return true;
 		}
 	}
-	return reading_fail(r, value, "\"bulk\", \"bag\", \"pallet\", \"roll\" or \"piece\"");
+	return reading_fail(r, value, PACK_WORDS);
 }
 
 /* With single blanks, and none at either end. */
@@ -44,14 +46,31 @@ static const char *plain_words(struct reading *r, const char *words)
 	return plain;
 }
 
-static bool is_by_weight(const cJSON *value)
+static bool is_amount(const cJSON *value, enum quantity quantity)
 {
 	const char *words = cJSON_IsString(value) ? value->valuestring : "";
 	struct scan s = scan_start(words, strlen(words), 0);
 	struct amount amount;
 	struct diag d;
 
-	return amount_scan(&s, QUANTITY_WEIGHT, UNITS_IMPERIAL, &amount, &d);
+	return amount_scan(&s, quantity, UNITS_IMPERIAL, &amount, &d);
+}
+
+/* What the size of a pack is in: what the goods are counted in, but what is counted by volume may
+ * be sold by weight; of goods of the plot's own whatever the size is in. */
+static enum item_unit unit_of(const struct good_row *good, const cJSON *value)
+{
+	bool is_own = good->varies == VARIES_BY_TITLE;
+
+	if (is_own ? !cJSON_IsString(value) : good->density == NO_DENSITY)
+		return good->unit;
+	if (is_amount(value, QUANTITY_WEIGHT))
+		return UNIT_KG;
+	if (!is_own)
+		return good->unit;
+	if (is_amount(value, QUANTITY_AREA))
+		return UNIT_M2;
+	return is_amount(value, QUANTITY_VOLUME) ? UNIT_M3 : UNIT_M;
 }
 
 static bool length_read(struct reading *r, const cJSON *value, double *metres)
@@ -64,12 +83,11 @@ static bool length_read(struct reading *r, const cJSON *value, double *metres)
 	return true;
 }
 
-/* A size in the item's unit; what is counted by volume may be sold by weight. */
 static bool size_read(struct reading *r, const cJSON *value, enum item_unit *unit, double *size)
 {
 	int count;
 
-	*unit = r->good->unit;
+	*unit = unit_of(r->good, value);
 	switch (*unit) {
 	case UNIT_EACH:
 		if (!reading_count(r, value, &count))
@@ -81,10 +99,7 @@ static bool size_read(struct reading *r, const cJSON *value, enum item_unit *uni
 	case UNIT_M2:
 		return reading_amount(r, value, QUANTITY_AREA, size);
 	case UNIT_M3:
-		if (r->good->density == NO_DENSITY || !is_by_weight(value))
-			return reading_amount(r, value, QUANTITY_VOLUME, size);
-		*unit = UNIT_KG;
-		break;
+		return reading_amount(r, value, QUANTITY_VOLUME, size);
 	case UNIT_KG:
 		break;
 	}
@@ -136,16 +151,16 @@ static bool pack_supplier(struct reading *r, const cJSON *value, void *into)
 static bool pack_read(struct reading *r, const cJSON *value, void *into)
 {
 	static const struct json_key keys[] = {
-		{ "pack", "\"bulk\", \"bag\", \"pallet\", \"roll\" or \"piece\"", pack_kind, 0 },
+		{ "pack", PACK_WORDS, pack_kind, 0 },
 		{ "size", "how much a pack holds, such as \"2 cu ft\" or 90", pack_size, 0 },
-		{ "price", "the price of a pack, such as 4.85", read_money,
-			offsetof(struct pack, price) },
+		{ "price", NULL, read_money, offsetof(struct pack, price) },
 		{ "step", NULL, pack_step, 0 },
 		{ "weight", NULL, read_weight, offsetof(struct pack, weight) },
 		{ "supplier", NULL, pack_supplier, 0 },
 	};
 
 	((struct pack *)into)->supplier = NO_SUPPLIER;
+	((struct pack *)into)->price = NO_PRICE;
 	return reading_object(r, value, KEYS(keys), into);
 }
 
@@ -178,16 +193,48 @@ static bool goods_block(struct reading *r, const cJSON *value, void *into)
 	return true;
 }
 
-static bool goods_length(struct reading *r, const cJSON *value, void *into)
+static bool goods_name(struct reading *r, const cJSON *value, void *into)
+{
+	if (r->good->varies != VARIES_BY_TITLE)
+		return reading_fail(r, value, "no name: this item has its own");
+	return read_name(r, value, &((struct goods *)into)->name);
+}
+
+/* A measure that only goods have which differ by this or by that. */
+static bool measure_read(struct reading *r, const cJSON *value, enum good_varies this,
+	enum good_varies that, const char *refusal, nm *into)
 {
 	struct value length;
 
-	if (r->good->varies != VARIES_BY_LENGTH)
-		return reading_fail(r, value, "no length: this item is sold in one");
+	if (r->good->varies != this && r->good->varies != that)
+		return reading_fail(r, value, "%s", refusal);
 	if (!reading_value(r, value, &lengths, &length))
 		return false;
-	((struct goods *)into)->length = length.as.length;
+	*into = length.as.length;
 	return true;
+}
+
+static bool goods_length(struct reading *r, const cJSON *value, void *into)
+{
+	return measure_read(r, value, VARIES_BY_POST, VARIES_BY_PANEL,
+		"no length: this item is sold in one", &((struct goods *)into)->length);
+}
+
+static bool goods_height(struct reading *r, const cJSON *value, void *into)
+{
+	return measure_read(r, value, VARIES_BY_PANEL, VARIES_BY_PANEL,
+		"no height: only panels and gates have one", &((struct goods *)into)->height);
+}
+
+static bool goods_post(struct reading *r, const cJSON *value, void *into)
+{
+	return measure_read(r, value, VARIES_BY_POST, VARIES_BY_POST,
+		"no post: only posts have a thickness", &((struct goods *)into)->across);
+}
+
+static bool goods_spec(struct reading *r, const cJSON *value, void *into)
+{
+	return reading_text(r, value, SPEC_MOST, &((struct goods *)into)->spec);
 }
 
 static bool goods_packs(struct reading *r, const cJSON *value, void *into)
@@ -202,20 +249,39 @@ static bool goods_packs(struct reading *r, const cJSON *value, void *into)
 	return goods->pack_count > 0 || reading_fail(r, value, "at least one pack");
 }
 
+/* What the item needs besides the keys that all have. */
+static bool goods_are_whole(struct reading *r, const struct goods *goods)
+{
+	enum good_varies varies = r->good->varies;
+
+	if (varies == VARIES_BY_BLOCK && size_is_none(&goods->block)) {
+		reading_down(r, "block");
+		return reading_fail(r, NULL, "the block's size, such as \"16 in x 8 in x 6 in\"");
+	}
+	if (varies == VARIES_BY_TITLE && !goods->name[0]) {
+		reading_down(r, "name");
+		return reading_fail(r, NULL, "the name that the plot gives it");
+	}
+	if (goods->pack_count > 0 || goods->spec[0])
+		return true;
+	reading_down(r, "packs");
+	return reading_fail(r, NULL, "a list of packs, or a spec");
+}
+
 bool goods_read(struct reading *r, const cJSON *value, void *into)
 {
 	static const struct json_key keys[] = {
 		{ "item", "the id of an item, such as \"mulch\"", goods_item, 0 },
+		{ "name", NULL, goods_name, 0 },
 		{ "block", NULL, goods_block, 0 },
 		{ "length", NULL, goods_length, 0 },
-		{ "packs", "a list of packs", goods_packs, 0 },
+		{ "height", NULL, goods_height, 0 },
+		{ "post", NULL, goods_post, 0 },
+		{ "spec", NULL, goods_spec, 0 },
+		{ "packs", NULL, goods_packs, 0 },
 	};
 	struct goods *goods = into;
 
-	if (!reading_object(r, value, KEYS(keys), goods))
-		return false;
-	if (r->good->varies != VARIES_BY_BLOCK || !size_is_none(&goods->block))
-		return true;
-	reading_down(r, "block");
-	return reading_fail(r, NULL, "the block's size, such as \"16 in x 8 in x 6 in\"");
+	goods->spec = "";
+	return reading_object(r, value, KEYS(keys), goods) && goods_are_whole(r, goods);
 }

@@ -128,7 +128,7 @@ static bool all_goods_read(struct reading *r, const cJSON *value, void *into)
 	for (int i = 0; i < book->goods_count; i++) {
 		const struct goods *goods = &book->goods[i];
 		const struct goods *first = book_goods(book, &(struct wanted_goods){ goods->good,
-			goods->name, goods->block, goods->length });
+			goods->name, goods->block, goods->length, goods->height, goods->across });
 
 		text_print(&r->path, "[%d]", i);
 		if (first != goods) {
@@ -196,23 +196,38 @@ void book_fini(struct book *book)
 	*book = (struct book){ .allow = { .kind = BLOCK_ALLOW }, .rates = { .kind = BLOCK_RATES } };
 }
 
+/* Whether a measure of the book's, 0 for any, is the one that is wanted; *given counts those that
+ * are. */
+static bool measure_fits(nm has, nm wanted, int *given)
+{
+	if (has == 0)
+		return true;
+	(*given)++;
+	return wanted > 0 && llabs(has - wanted) <= NM_PER_MM;
+}
+
+static bool goods_fit(const struct goods *goods, const struct wanted_goods *wanted, int *given)
+{
+	*given = 0;
+	return goods->good == wanted->good && strcmp(goods->name, wanted->name) == 0 &&
+		size_equal(&goods->block, &wanted->block) &&
+		measure_fits(goods->length, wanted->length, given) &&
+		measure_fits(goods->height, wanted->height, given) &&
+		measure_fits(goods->across, wanted->across, given);
+}
+
 const struct goods *book_goods(const struct book *book, const struct wanted_goods *wanted)
 {
-	const struct goods *any = NULL;
+	const struct goods *best = NULL;
+	int most = -1, given;
 
 	for (int i = 0; i < book->goods_count; i++) {
-		const struct goods *goods = &book->goods[i];
-
-		if (goods->good != wanted->good || strcmp(goods->name, wanted->name) != 0 ||
-			!size_equal(&goods->block, &wanted->block))
+		if (!goods_fit(&book->goods[i], wanted, &given) || given <= most)
 			continue;
-		if (goods->length > 0 && wanted->length > 0 &&
-			llabs(goods->length - wanted->length) <= NM_PER_MM)
-			return goods;
-		if (goods->length == 0 && !any)
-			any = goods;
+		best = &book->goods[i];
+		most = given;
 	}
-	return any;
+	return best;
 }
 
 int book_supplier(const struct book *book, const char *name)

@@ -2,7 +2,8 @@
  *
  * A row of GOODS_TABLE: identity; id (one that ends in a dot is followed by a name:
  * "soil.topsoil"); label (NULL: the name); unit it is counted in; what its rows in a takeoff
- * differ by; the attribute of allow with its weight per cubic metre. */
+ * differ by; the attribute of allow with its weight per cubic metre. Goods of the plot's own have
+ * name and unit from there. */
 #ifndef PRICES_GOOD_H
 #define PRICES_GOOD_H
 
@@ -17,9 +18,9 @@
 	X(GOOD_COMPOST, "soil.compost", "Compost", UNIT_M3, VARIES_NOT, ALLOW_DENSITY_COMPOST) \
 	X(GOOD_SOIL, "soil.", NULL, UNIT_M3, VARIES_BY_NAME, ALLOW_DENSITY_SOIL) \
 	X(GOOD_MULCH, "mulch", "Mulch", UNIT_M3, VARIES_NOT, ALLOW_DENSITY_MULCH) \
-	X(GOOD_FENCE_POST, "fence.post", "Fence post", UNIT_EACH, VARIES_BY_LENGTH, NO_DENSITY) \
-	X(GOOD_FENCE_PANEL, "fence.panel", "Fence panel", UNIT_EACH, VARIES_BY_LENGTH, NO_DENSITY) \
-	X(GOOD_FENCE_GATE, "fence.gate", "Gate leaf", UNIT_EACH, VARIES_BY_LENGTH, NO_DENSITY) \
+	X(GOOD_FENCE_POST, "fence.post", "Fence post", UNIT_EACH, VARIES_BY_POST, NO_DENSITY) \
+	X(GOOD_FENCE_PANEL, "fence.panel", "Fence panel", UNIT_EACH, VARIES_BY_PANEL, NO_DENSITY) \
+	X(GOOD_FENCE_GATE, "fence.gate", "Gate leaf", UNIT_EACH, VARIES_BY_PANEL, NO_DENSITY) \
 	X(GOOD_FENCE_CONCRETE, "fence.concrete", "Concrete, bags", UNIT_EACH, VARIES_NOT, \
 		NO_DENSITY) \
 	X(GOOD_FENCE_GRAVEL, "fence.gravel", "Gravel under posts", UNIT_M3, VARIES_NOT, \
@@ -50,8 +51,12 @@ enum good { GOODS_TABLE(GOOD_IDENTITY) GOODS };
 #undef GOOD_IDENTITY
 
 enum item_unit { UNIT_EACH, UNIT_M, UNIT_M2, UNIT_M3, UNIT_KG };
-/* BY_TITLE: goods of the plot's own, with a name and a unit from there. */
-enum good_varies { VARIES_NOT, VARIES_BY_BLOCK, VARIES_BY_LENGTH, VARIES_BY_NAME, VARIES_BY_TITLE };
+/* Posts differ by length and thickness, panels and leaves by length and height, a part of a mix
+ * by the name in its id, goods of the plot's own by the name they have there. */
+enum good_varies {
+	VARIES_NOT, VARIES_BY_BLOCK, VARIES_BY_POST, VARIES_BY_PANEL, VARIES_BY_NAME,
+	VARIES_BY_TITLE
+};
 #define NO_DENSITY ((enum attribute)ATTRIBUTES)
 
 struct good_row {

@@ -102,7 +102,7 @@ bool takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot
 		return false;
 	items_compute(t, arena, &plot->details);
 	t->complete = t->walls.not_laid_count == 0 && t->walls.caps_not_laid == 0;
-	costs_compute(&t->costs, &t->items, book, t->complete);
+	costs_compute(&t->costs, &t->items, book, plot_units(plot), t->complete);
 	work_plan(&t->work, t, plot, arena);
 	walks_check(&basis);
 	snag_mirror(&t->snags, plot);
@@ -143,6 +143,7 @@ const struct shown takeoff_shown[] = {
 	ROWS("edging_cuts", edging_cut_table, edging.cuts, edging.cut_count, ANY, NULL),
 	ROWS("lawn", lawn_table, lawns.list, lawns.count, LAWN, NULL),
 	BY_HAND("items"),
+	WITHIN("loads", day_load_table, costs.days, DAYS, ANY),
 	BY_HAND("costs"),
 	BY_HAND("work"),
 	OBJECT("work_sums", work_sum_table, work.sum),

@@ -13,7 +13,7 @@ static void check_pack(const struct book *book, const struct pack *pack)
 	assert(isfinite(pack->size) && pack->size > 0);
 	assert(isfinite(pack->step) && pack->step >= 0 && pack->step <= pack->size);
 	assert(pack->step <= 0 || pack->kind == PACK_BULK);
-	assert(pack->price >= 0 && pack->price <= 100000000);
+	assert(pack->price >= NO_PRICE && pack->price <= 100000000);
 	assert(isfinite(pack->weight) && pack->weight >= 0);
 	assert(pack->supplier >= NO_SUPPLIER && pack->supplier < book->supplier_count);
 	assert(strlen(pack->words) > 0 && strlen(pack->words) < BOOK_BYTES_MOST);
@@ -26,7 +26,8 @@ static void check_good(const struct goods *goods)
 	const char *name;
 
 	good_add_id(&id, goods->good, goods->name);
-	assert(good_find(id.bytes, &good, &name) && good == goods->good &&
+	assert(good_find(id.bytes, &good, &name) && good == goods->good);
+	assert(good_row(good)->varies == VARIES_BY_TITLE ? goods->name[0] :
 		strcmp(name, goods->name) == 0);
 	assert((good_row(good)->varies == VARIES_BY_BLOCK) == !size_is_none(&goods->block));
 	text_fini(&id);
@@ -43,11 +44,11 @@ static void check_book(const struct book *book)
 	for (int i = 0; i < book->goods_count; i++) {
 		const struct goods *goods = &book->goods[i];
 		const struct wanted_goods wanted = { goods->good, goods->name, goods->block,
-			goods->length };
+			goods->length, goods->height, goods->across };
 
 		check_good(goods);
 		assert(book_goods(book, &wanted) == goods);
-		assert(goods->pack_count > 0);
+		assert(goods->pack_count > 0 || goods->spec[0]);
 		for (int j = 0; j < goods->pack_count; j++)
 			check_pack(book, &goods->packs[j]);
 	}

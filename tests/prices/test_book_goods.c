@@ -128,12 +128,97 @@ START_TEST(goods_of_one_length_are_for_no_other)
 }
 END_TEST
 
+#define PANELS(keys) \
+	"{'item': 'fence.panel', " keys "'packs': [{'pack': 'piece', 'size': 1, 'price': 9}]}"
+
+static const struct goods *panels_of(const struct book *book, nm section, nm height)
+{
+	return book_goods(book, &(struct wanted_goods){ .good = GOOD_FENCE_PANEL, .name = "",
+		.length = section, .height = height });
+}
+
+/* Of rows that fit the one that says most; a height that differs does not fit. */
+START_TEST(panels_are_found_by_section_and_height)
+{
+	struct book book;
+	nm section = 8 * NM_PER_FOOT;
+
+	book_of(&book, "'goods': [" PANELS("") ", " PANELS("'length': '8 ft', ") ", "
+		PANELS("'height': '3 ft', 'length': '8 ft', ") ", " PANELS("'height': '4 ft', ")
+		"]");
+	ck_assert_ptr_eq(panels_of(&book, section, 3 * NM_PER_FOOT), &book.goods[2]);
+	ck_assert_ptr_eq(panels_of(&book, section, 3 * NM_PER_FOOT - NM_PER_MM), &book.goods[2]);
+	ck_assert_ptr_eq(panels_of(&book, section, 3 * NM_PER_FOOT - NM_PER_MM - 1),
+		&book.goods[1]);
+	ck_assert_ptr_eq(panels_of(&book, section, 4 * NM_PER_FOOT), &book.goods[1]);
+	ck_assert_ptr_eq(panels_of(&book, 6 * NM_PER_FOOT, 4 * NM_PER_FOOT), &book.goods[3]);
+	ck_assert_ptr_eq(panels_of(&book, 6 * NM_PER_FOOT, 3 * NM_PER_FOOT), &book.goods[0]);
+	book_fini(&book);
+}
+END_TEST
+
+START_TEST(posts_are_found_by_their_thickness)
+{
+	struct wanted_goods post = { .good = GOOD_FENCE_POST, .name = "",
+		.length = 6 * NM_PER_FOOT, .across = 4 * NM_PER_INCH };
+	struct book book;
+
+	book_of(&book, "'goods': [" POSTS("'post': '3 1/2 in', 'length': '6 ft', ") ", "
+		POSTS("'length': '6 ft', 'post': '4 in', ") "]");
+	ck_assert_ptr_eq(book_goods(&book, &post), &book.goods[1]);
+	post.across = 5 * NM_PER_INCH;
+	ck_assert_ptr_null(book_goods(&book, &post));
+	book_fini(&book);
+}
+END_TEST
+
+START_TEST(packs_need_no_price_and_a_spec_needs_no_packs)
+{
+	struct book book;
+
+	book_of(&book, "'goods': [{'item': 'mulch', 'spec': 'shredded bark', 'packs': [{'pack': "
+		"'bag', 'size': '2 cu ft'}, {'pack': 'bag', 'size': '3 cu ft', 'price': 0}]}, "
+		"{'item': 'turf', 'spec': 'fescue'}, {'item': 'seed', 'packs': [{'pack': 'box', "
+		"'size': '1 lb'}]}]");
+	ck_assert_str_eq(book.goods[0].spec, "shredded bark");
+	ck_assert_int_eq(book.goods[0].packs[0].price, NO_PRICE);
+	ck_assert_int_eq(book.goods[0].packs[1].price, 0);
+	ck_assert_str_eq(book.goods[1].spec, "fescue");
+	ck_assert_int_eq(book.goods[1].pack_count, 0);
+	ck_assert_str_eq(book.goods[2].spec, "");
+	ck_assert_int_eq(book.goods[2].packs[0].kind, PACK_BOX);
+	book_fini(&book);
+}
+END_TEST
+
+static const struct { const char *size; enum item_unit unit; double si; } sizes[] = {
+	{ "6", UNIT_EACH, 6 }, { "'8 ft'", UNIT_M, 8 * 0.3048 }, { "'10 m2'", UNIT_M2, 10 },
+	{ "'40 L'", UNIT_M3, 0.04 }, { "'25 kg'", UNIT_KG, 25 },
+};
+
+START_TEST(goods_of_the_plots_own_are_sold_in_whatever_the_size_is_in)
+{
+	struct text text = TEXT_EMPTY;
+	struct book book;
+
+	text_print(&text, "'goods': [{'item': 'extra', 'name': 'String', 'packs': [{'pack': "
+		"'roll', 'size': %s}]}, {'item': 'extra', 'name': 'Paint', 'spec': 'white'}]",
+		sizes[_i].size);
+	book_of(&book, text.bytes);
+	ck_assert_str_eq(book.goods[0].name, "String");
+	ck_assert_int_eq(book.goods[0].packs[0].unit, sizes[_i].unit);
+	ck_assert_double_eq_tol(book.goods[0].packs[0].size, sizes[_i].si, EXACT);
+	text_fini(&text);
+	book_fini(&book);
+}
+END_TEST
+
 #define PACK(words) "{'item': 'mulch', 'packs': [{" words "}]}"
 #define PIECE(item, words) "{'item': '" item "', 'packs': [{'pack': 'piece', " words "}]}"
 
 static const struct { const char *goods, *path, *found, *expected; } refused[] = {
 	{ "{'packs': []}", "goods[0].item", "nothing", "the id of an item, such as \"mulch\"" },
-	{ "{'item': 'mulch'}", "goods[0].packs", "nothing", "a list of packs" },
+	{ "{'item': 'mulch'}", "goods[0].packs", "nothing", "a list of packs, or a spec" },
 	{ "{'item': 'mulch', 'packs': []}", "goods[0].packs", "a list", "at least one pack" },
 	{ "{'item': 'mulch', 'packs': {}}", "goods[0].packs", "an object",
 		"a list, [ ... ], of at most 20" },
@@ -148,14 +233,28 @@ static const struct { const char *goods, *path, *found, *expected; } refused[] =
 		"\"8 in x 16 in x 6 in\"", "a depth across the wall of at most the length along "
 		"it" },
 	{ PACK("'size': '2 cu ft', 'price': 4"), "goods[0].packs[0].pack", "nothing",
-		"\"bulk\", \"bag\", \"pallet\", \"roll\" or \"piece\"" },
+		"\"bulk\", \"bag\", \"box\", \"bundle\", \"pallet\", \"roll\" or \"piece\"" },
 	{ PACK("'pack': 'sack', 'size': '2 cu ft', 'price': 4"), "goods[0].packs[0].pack",
 		"\"sack\"",
-		"\"bulk\", \"bag\", \"pallet\", \"roll\" or \"piece\"" },
+		"\"bulk\", \"bag\", \"box\", \"bundle\", \"pallet\", \"roll\" or \"piece\"" },
 	{ PACK("'pack': 'bag', 'price': 4"), "goods[0].packs[0].size", "nothing",
 		"how much a pack holds, such as \"2 cu ft\" or 90" },
-	{ PACK("'pack': 'bag', 'size': '2 cu ft'"), "goods[0].packs[0].price", "nothing",
-		"the price of a pack, such as 4.85" },
+	{ "{'item': 'fence.post', 'height': '3 ft', 'packs': []}", "goods[0].height", "\"3 ft\"",
+		"no height: only panels and gates have one" },
+	{ "{'item': 'fence.gate', 'post': '4 in', 'packs': []}", "goods[0].post", "\"4 in\"",
+		"no post: only posts have a thickness" },
+	{ "{'item': 'fence.panel', 'height': '3', 'packs': []}", "goods[0].height", "\"3\"",
+		"a length with its unit, such as 3 in" },
+	{ "{'item': 'mulch', 'name': 'Bark', 'packs': []}", "goods[0].name", "\"Bark\"",
+		"no name: this item has its own" },
+	{ "{'item': 'extra', 'packs': [{'pack': 'piece', 'size': 1}]}", "goods[0].name", "nothing",
+		"the name that the plot gives it" },
+	{ "{'item': 'mulch', 'spec': ''}", "goods[0].spec", "\"\"",
+		"text of 1 to 80 characters that can be shown" },
+	{ "{'item': 'mulch', 'spec': 1}", "goods[0].spec", "1",
+		"text of 1 to 80 characters that can be shown" },
+	{ PACK("'pack': 'bag', 'size': '2 cu ft', 'price': null"), "goods[0].packs[0].price",
+		"null", "a number from 0 to 1000000 with at most 2 decimal places" },
 	{ PACK("'pack': 'bag', 'size': '2 ft', 'price': 4"), "goods[0].packs[0].size", "\"2 ft\"",
 		"a volume such as 6 cu ft, 10 cu yd, 100 L or 6 m3" },
 	{ PACK("'pack': 'bag', 'size': '0 cu ft', 'price': 4"), "goods[0].packs[0].size",
@@ -262,6 +361,11 @@ Suite *test_suite(void)
 	tcase_add_test(reading, each_part_of_a_mix_has_goods_of_its_own);
 	tcase_add_test(reading, goods_of_one_length_go_before_those_of_any);
 	tcase_add_test(reading, goods_of_one_length_are_for_no_other);
+	tcase_add_test(reading, panels_are_found_by_section_and_height);
+	tcase_add_test(reading, posts_are_found_by_their_thickness);
+	tcase_add_test(reading, packs_need_no_price_and_a_spec_needs_no_packs);
+	tcase_add_loop_test(reading, goods_of_the_plots_own_are_sold_in_whatever_the_size_is_in,
+		0, sizeof sizes / sizeof *sizes);
 	tcase_add_loop_test(refusing, what_is_wrong_with_goods_is_told_by_its_path, 0,
 		sizeof refused / sizeof *refused);
 	tcase_add_loop_test(refusing, an_item_that_no_takeoff_has_is_refused, 0,

@@ -47,7 +47,10 @@ START_TEST(every_row_of_a_takeoff_may_have_a_price)
 		ck_assert_msg(row->unit == item_unit(item), "%s", id);
 		ck_assert_msg((row->varies == VARIES_BY_BLOCK) == !size_is_none(&item->block), "%s",
 			id);
-		ck_assert_msg((row->varies == VARIES_BY_LENGTH) == (item->length > 0), "%s", id);
+		ck_assert_msg((row->varies == VARIES_BY_POST || row->varies == VARIES_BY_PANEL) ==
+			(item->length > 0), "%s", id);
+		ck_assert_msg((row->varies == VARIES_BY_PANEL) == (item->height > 0), "%s", id);
+		ck_assert_msg((row->varies == VARIES_BY_POST) == (item->across > 0), "%s", id);
 		ck_assert_msg((row->varies == VARIES_BY_NAME) == (item->name[0] != '\0'), "%s", id);
 	}
 }
@@ -99,7 +102,7 @@ START_TEST(every_good_is_some_trades)
 	garden_fini(&garden);
 	garden_of_fences();
 	mark_goods(met);
-	for (int good = 0; good < GOODS; good++)
+	for (int good = 0; good < GOOD_EXTRA; good++)
 		ck_assert_msg(met[good], "no takeoff lists %s", good_row((enum good)good)->id);
 }
 END_TEST

@@ -131,7 +131,7 @@ START_TEST(the_object_has_the_keys_of_the_format_in_their_order)
 	open_file(plots[_i]);
 	keys_are(root, "format version complete plot areas edges regions walls walls_not_laid "
 		"cutting dig dig_sums fills fence stone stone_orders fabric liners liner_rolls "
-		"edging edging_cuts lawn items costs work work_sums snags");
+		"edging edging_cuts lawn items loads costs work work_sums snags");
 	ck_assert_str_eq(string(root, "format"), "parterre-takeoff");
 	ck_assert_double_eq(number(root, "version"), 1);
 	ck_assert_int_eq(cJSON_IsTrue(get(root, "complete")), garden.takeoff.complete);
@@ -194,10 +194,15 @@ START_TEST(only_rows_of_blocks_have_a_size_and_only_what_has_a_price_a_cost)
 		const struct item *item = &garden.takeoff.items.list[i];
 
 		text_clear(&keys);
-		text_print(&keys, "id section name unit %slaid spare order%s%s",
+		const struct purchase *purchase = item->purchase;
+
+		text_print(&keys, "id section name unit %slaid spare order%s%s%s%s",
 			good_row(item->good)->varies == VARIES_BY_BLOCK ? "block_m " : "",
 			item->weight > 0 ? " weight_kg" : "",
-			item->pack ? " packs pack unit_price cost supplier" : "");
+			!purchase || !purchase->is_priced ? "" : purchase->count > 1 ? " cost" :
+			" packs pack unit_price cost supplier",
+			purchase ? " purchase" : " bought_with",
+			item_purchase(&garden.takeoff.items, item)->spec[0] ? " spec" : "");
 		keys_are(row("items", i), keys.bytes);
 	}
 	text_fini(&keys);

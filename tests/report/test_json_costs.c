@@ -79,14 +79,18 @@ START_TEST(money_is_spelt_from_hundredths)
 
 	ck_assert(shows("\"packs\":51,\"pack\":\"piece 1\",\"unit_price\":3.15,\"cost\":160.65,"
 		"\"supplier\":\"Yard\""));
-	ck_assert(shows("\"costs\": {\"currency\":\"USD\",\"complete\":false,\"goods\":160.65,"
+	ck_assert(shows("\"costs\": {\"currency\":\"USD\",\"complete\":false,\"cheapest\":true,"
+		"\"goods\":160.65,"
 		"\"delivery\":45.5,\"total\":206.15,"));
-	ck_assert(shows("\"sections\":[{\"section\":\"walls\",\"goods\":160.65,"
-		"\"delivery\":45.5}]"));
+	ck_assert(shows("{\"section\":\"walls\",\"day\":\"walls\",\"goods\":160.65,"
+		"\"delivery\":45.5}"));
 	ck_assert(cJSON_IsString(get(block, "supplier")));
 	ck_assert(cJSON_IsNull(get(item("mulch"), "supplier")));
-	ck_assert_int_eq(cJSON_GetArraySize(get(costs, "shipments")), 2);
-	ck_assert(cJSON_IsNull(get(cJSON_GetArrayItem(get(costs, "shipments"), 1), "supplier")));
+	/* Days of spoil, stone, block of the yard and adhesive, soil and mulch. */
+	ck_assert_int_eq(cJSON_GetArraySize(get(costs, "shipments")), 5);
+	ck_assert_str_eq(get(cJSON_GetArrayItem(get(costs, "shipments"), 2), "supplier")->
+		valuestring, "Yard");
+	ck_assert(cJSON_IsNull(get(cJSON_GetArrayItem(get(costs, "shipments"), 3), "supplier")));
 }
 END_TEST
 
@@ -107,7 +111,36 @@ START_TEST(what_has_no_price_is_listed_with_the_size_of_its_block)
 			!size_is_none(&at->block));
 	}
 	ck_assert(cJSON_IsFalse(get(get(root, "costs"), "complete")));
-	ck_assert_int_eq(cJSON_GetArraySize(get(get(root, "costs"), "shipments")), 0);
+	ck_assert_int_eq(cJSON_GetArraySize(get(get(root, "costs"), "shipments")), 4);
+}
+END_TEST
+
+/* 51 are a pallet of 40 and 11 pieces, 80 + 33. */
+START_TEST(packs_of_several_kinds_are_listed)
+{
+	book_of(&garden.book, "'goods': [{'item': 'block.wall', 'block': '16 in x 8 in x 6 in', "
+		"'spec': 'grey', 'packs': [{'pack': 'piece', 'size': 1, 'price': 3}, {'pack': "
+		"'pallet', 'size': 40, 'price': 80}]}]");
+	garden.has_book = true;
+	print();
+	ck_assert(shows("\"cost\":113,\"purchase\":[{\"packs\":11,\"pack\":\"piece 1\","
+		"\"unit_price\":3,\"cost\":33,\"supplier\":null},{\"packs\":1,\"pack\":"
+		"\"pallet 40\",\"unit_price\":80,\"cost\":80,\"supplier\":null}],\"spec\":"
+		"\"grey\"}"));
+	ck_assert_ptr_null(cJSON_GetObjectItemCaseSensitive(item("block.wall"), "packs"));
+}
+END_TEST
+
+/* 2.96 cu ft: 2 bags of 2 cu ft, 600 lb a cubic yard, the default. */
+START_TEST(without_a_book_packs_have_no_price_and_loads_are_there)
+{
+	print();
+	ck_assert(shows("\"purchase\":[{\"packs\":2,\"pack\":\"bag 2 cu ft\",\"unit_price\":"
+		"null,\"cost\":null,\"supplier\":null}]"));
+	ck_assert(shows("\"loads\": ["));
+	ck_assert(shows("{\"section\":\"walls\",\"day\":\"walls\",\"weight_kg\":1387.9926522,"
+		"\"weight_known\":false,\"pickup\":3,\"truck\":1}"));
+	ck_assert_ptr_null(cJSON_GetObjectItemCaseSensitive(item("mulch"), "cost"));
 }
 END_TEST
 
@@ -120,5 +153,7 @@ Suite *test_suite(void)
 	tcase_add_test(costs, without_a_book_there_are_no_costs);
 	tcase_add_test(costs, money_is_spelt_from_hundredths);
 	tcase_add_test(costs, what_has_no_price_is_listed_with_the_size_of_its_block);
+	tcase_add_test(costs, packs_of_several_kinds_are_listed);
+	tcase_add_test(costs, without_a_book_packs_have_no_price_and_loads_are_there);
 	return suite;
 }

@@ -44,6 +44,8 @@ START_TEST(without_a_book_nothing_is_said_of_costs)
 	print(NULL);
 	ck_assert(!shows("Costs"));
 	ck_assert(!shows("price book"));
+	ck_assert(shows("\nBlock and adhesive  3,060 lb + ?             3               1\n"));
+	ck_assert(shows(" 2 bags of 2 cu "));
 }
 END_TEST
 
@@ -83,9 +85,45 @@ START_TEST(a_weight_that_is_not_known_is_owned_up_to)
 {
 	print("'goods': [{'item': 'adhesive.cartridge', 'packs': [{'pack': 'piece', 'size': 1, "
 		"'price': 7}]}]");
-	ck_assert(shows("collected  1 trip       ?         -\n"));
+	ck_assert(shows("Block and adhesive  collected  3 trips  3,060 lb + ?         -\n"));
 	ck_assert(shows("\n?: a weight is not known, so loads may be more. Days"));
 	ck_assert(shows("Trips of a pickup, payload 1,500 lb"));
+}
+END_TEST
+
+/* 51 blocks: a pallet of 40 and 11 pieces. The pallet comes from the yard. */
+START_TEST(each_supplier_has_its_order_with_the_spec_and_the_day)
+{
+	print("'suppliers': [{'name': 'Yard', 'delivery': 5}], 'goods': [{'item': 'block.wall', "
+		"'block': '16 in x 8 in x 6 in', 'spec': 'split face', 'packs': [{'pack': "
+		"'piece', 'size': 1, 'price': 3}, {'pack': 'pallet', 'size': 40, 'price': 80, "
+		"'supplier': 'Yard'}]}]");
+	ck_assert(shows("\nFrom Yard:\n"));
+	ck_assert(shows("\nCollected:\n"));
+	ck_assert(shows("1 pallet of 40  80.00  80.00\n"));
+	ck_assert(shows("11 pieces"));
+	ck_assert(shows("split face"));
+	ck_assert(!shows("There are too many ways"));
+	garden.takeoff.costs.cheapest = false;
+	text_clear(&page);
+	struct text_sink sink_page = text_sink(&page);
+
+	report_text(&sink_page.sink, &garden.plot, &garden.takeoff, "garden.plot");
+	ck_assert(shows("There are too many ways to buy all this"));
+}
+END_TEST
+
+START_TEST(who_works_alone_is_told_of_lighter_bags)
+{
+	garden_fini(&garden);
+	garden_file(&garden, "plots/court.plot");
+	print(NULL);
+	ck_assert(shows("Who works alone takes lighter bags of concrete: "));
+	ck_assert(shows("Concrete, bags, 80.0 lb"));
+	plot_set(&garden.plot, 0, ALLOW_CREW, "2");
+	text_clear(&page);
+	print(NULL);
+	ck_assert(!shows("Who works alone"));
 }
 END_TEST
 
@@ -100,5 +138,7 @@ Suite *test_suite(void)
 	tcase_add_test(costs, what_weighs_over_50_lb_is_lifted_by_two);
 	tcase_add_test(costs, nobody_lifts_a_pallet_or_what_is_loose);
 	tcase_add_test(costs, a_weight_that_is_not_known_is_owned_up_to);
+	tcase_add_test(costs, each_supplier_has_its_order_with_the_spec_and_the_day);
+	tcase_add_test(costs, who_works_alone_is_told_of_lighter_bags);
 	return suite;
 }

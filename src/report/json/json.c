@@ -110,21 +110,61 @@ static void json_courses(struct sink *out, const void *row)
 
 /* ---- Items, costs, work, snags --------------------------------------------------------------- */
 
+static cJSON *supplier_text(const struct report *report, const struct pack *pack)
+{
+	return json_text(pack->supplier == NO_SUPPLIER ? NULL :
+		report->takeoff->book->suppliers[pack->supplier].name);
+}
+
+static cJSON *pack_text(const struct report *report, const struct pack *pack)
+{
+	return json_text(say(report, "%s %s", pack_word(pack->kind), pack->words));
+}
+
+static void put_bought(cJSON *row, const struct report *report, const struct bought *bought)
+{
+	const struct pack *pack = bought->pack;
+
+	json_put(row, "packs", json_number(bought->packs));
+	json_put(row, "pack", pack_text(report, pack));
+	json_put(row, "unit_price", pack->price == NO_PRICE ? cJSON_CreateNull() :
+		json_money(pack->price));
+	json_put(row, "cost", pack->price == NO_PRICE ? cJSON_CreateNull() :
+		json_money(bought->cost));
+	json_put(row, "supplier", supplier_text(report, pack));
+}
+
+/* Packs of one kind stand in the row of the item too. */
+static void put_purchase(cJSON *row, const struct report *report, const struct item *item)
+{
+	const struct purchase *purchase = item->purchase;
+	cJSON *list = cJSON_CreateArray();
+
+	if (purchase->is_priced && purchase->count == 1)
+		put_bought(row, report, purchase->list);
+	else if (purchase->is_priced)
+		json_put(row, "cost", json_money(purchase->cost));
+	for (int i = 0; i < purchase->count; i++) {
+		cJSON *bought = cJSON_CreateObject();
+
+		put_bought(bought, report, &purchase->list[i]);
+		cJSON_AddItemToArray(list, bought);
+	}
+	json_put(row, "purchase", list);
+}
+
 static void put_price(cJSON *row, const struct report *report, const struct item *item)
 {
-	const struct pack *pack = item->pack;
-	const struct book *book = report->takeoff->book;
+	const struct item_list *items = &report->takeoff->items;
 
 	if (item->weight > 0)
 		json_put(row, "weight_kg", json_number(item->weight));
-	if (!pack)
-		return;
-	json_put(row, "packs", json_number(item->packs));
-	json_put(row, "pack", json_text(say(report, "%s %s", pack_word(pack->kind), pack->words)));
-	json_put(row, "unit_price", json_money(pack->price));
-	json_put(row, "cost", json_money(item->cost));
-	json_put(row, "supplier", json_text(pack->supplier == NO_SUPPLIER ? NULL :
-		book->suppliers[pack->supplier].name));
+	if (item->purchase)
+		put_purchase(row, report, item);
+	else if (item_purchase(items, item))
+		json_put(row, "bought_with", json_text(item_id(report, &items->list[item->with])));
+	if (*item_spec(report, item))
+		json_put(row, "spec", json_text(item_spec(report, item)));
 }
 
 static cJSON *item_object(const struct report *report, const struct item *item)
@@ -169,9 +209,10 @@ static cJSON *unpriced(const struct report *report)
 
 	for (size_t i = 0; i < items->count; i++) {
 		const struct item *item = &items->list[i];
+		const struct purchase *purchase = item_purchase(items, item);
 		cJSON *row;
 
-		if (item->pack || item->order <= 0)
+		if (!purchase || purchase->is_priced)
 			continue;
 		row = cJSON_CreateObject();
 		json_put(row, "id", json_text(item_id(report, item)));

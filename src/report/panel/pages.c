@@ -126,13 +126,12 @@ static void cost_day(struct page_maker *maker, const struct takeoff *takeoff,
 	page_heading_line(maker, day->name);
 	for (size_t i = 0; i < takeoff->items.count; i++) {
 		const struct item *item = &takeoff->items.list[i];
+		const struct purchase *purchase = item->purchase;
 
-		if (item->section != day->section || !item->pack)
+		if (!purchase || purchase->day != (int)day->day || !purchase->is_priced)
 			continue;
-		money_line(maker, item_label(&maker->report, item), item->cost);
-		page_note_line(maker, say(&maker->report, "%s, %s",
-			item_packs(&maker->report, item),
-			supplier_words(takeoff->book, item->pack->supplier)));
+		money_line(maker, item_label(&maker->report, item), purchase->cost);
+		page_note_line(maker, item_packs(&maker->report, item));
 	}
 	if (day->sum.delivery > 0)
 		money_line(maker, "Delivery", day->sum.delivery);
@@ -143,9 +142,13 @@ static void unpriced(struct page_maker *maker, const struct takeoff *takeoff)
 	if (takeoff->costs.unpriced == 0)
 		return;
 	page_heading_line(maker, "Without a price");
-	for (size_t i = 0; i < takeoff->items.count; i++)
-		if (!takeoff->items.list[i].pack && takeoff->items.list[i].order > 0)
-			page_item(maker, &takeoff->items.list[i]);
+	for (size_t i = 0; i < takeoff->items.count; i++) {
+		const struct item *item = &takeoff->items.list[i];
+		const struct purchase *purchase = item_purchase(&takeoff->items, item);
+
+		if (purchase && !purchase->is_priced)
+			page_item(maker, item);
+	}
 }
 
 static void costs(struct page_maker *maker, const struct takeoff *takeoff)

@@ -14,10 +14,14 @@ static bool has_goods(const struct item_list *items, enum attribute density)
 static bool has_bulk(const struct item_list *items)
 {
 	for (size_t i = 0; i < items->count; i++) {
-		const struct pack *pack = items->list[i].pack;
+		const struct purchase *purchase = items->list[i].purchase;
 
-		if (pack && pack->kind == PACK_BULK && pack->step <= 0)
-			return true;
+		for (int j = 0; purchase && j < purchase->count; j++) {
+			const struct pack *pack = purchase->list[j].pack;
+
+			if (pack->kind == PACK_BULK && pack->unit == UNIT_M3 && pack->step <= 0)
+				return true;
+		}
 	}
 	return false;
 }

@@ -5,29 +5,71 @@
 /* Bulk is bought in parts of what the price is for: that is said with it. */
 static const char *price_words(const struct report *report, const struct pack *pack)
 {
-	const char *price = plain_money(report, pack->price);
+	const char *price = pack->price == NO_PRICE ? "-" : plain_money(report, pack->price);
 
-	return pack->kind == PACK_BULK ? say(report, "%s for %s", price, pack->words) : price;
+	return pack->kind == PACK_BULK && pack->price != NO_PRICE ?
+		say(report, "%s for %s", price, pack->words) : price;
 }
 
-static void print_goods(const struct report *report)
+static const char *label_with_spec(const struct report *report, const struct item *item)
+{
+	const char *spec = item_spec(report, item);
+
+	return say(report, "%s%s%s", item_sized_label(report, item), *spec ? ": " : "", spec);
+}
+
+static void goods_row(struct hand_table *table, const struct report *report,
+	const struct item *item, const struct bought *bought)
+{
+	TABLE_ROW(table, day_words[item->purchase->day].heading, label_with_spec(report, item),
+		bought_words(report, bought), price_words(report, bought->pack),
+		bought->pack->price == NO_PRICE ? "-" : plain_money(report, bought->cost));
+}
+
+/* What is ordered from one supplier, in the order in which it is brought. */
+static void print_order(const struct report *report, int supplier)
 {
 	static const struct table_column columns[] = {
-		{ "Item", COLUMN_WRAPS }, { "Packs", COLUMN_WRAPS }, { "From", COLUMN_WRAPS },
+		{ "Day", COLUMN_WRAPS }, { "Item", COLUMN_WRAPS }, { "Packs", COLUMN_WRAPS },
 		{ "Price", COLUMN_RIGHT }, { "Cost", COLUMN_RIGHT },
 	};
 	const struct takeoff *takeoff = report->takeoff;
-	struct hand_table table = hand_table(columns, 5, 0);
+	struct hand_table table = hand_table(columns, 5, 2);
+	bool is_first = true;
 
-	for (size_t i = 0; i < takeoff->items.count; i++) {
-		const struct item *item = &takeoff->items.list[i];
+	for (int day = 0; day < DAYS; day++) {
+		for (size_t i = 0; i < takeoff->items.count; i++) {
+			const struct item *item = &takeoff->items.list[i];
+			const struct purchase *purchase = item->purchase;
 
-		if (item->pack)
-			TABLE_ROW(&table, item_sized_label(report, item), item_packs(report, item),
-				supplier_words(takeoff->book, item->pack->supplier),
-				price_words(report, item->pack), plain_money(report, item->cost));
+			for (int j = 0; purchase && purchase->day == day && j < purchase->count;
+				j++) {
+				if (purchase->list[j].pack->supplier != supplier)
+					continue;
+				if (is_first)
+					print_blank(report);
+				if (is_first)
+					print_lines(report, 0, 2, supplier == NO_SUPPLIER ?
+						"Collected:" : "From %s:",
+						supplier_words(takeoff->book, supplier));
+				is_first = false;
+				goods_row(&table, report, item, &purchase->list[j]);
+			}
+		}
 	}
 	hand_table_print(&table, report->out);
+}
+
+static void print_orders(const struct report *report)
+{
+	const struct takeoff *takeoff = report->takeoff;
+
+	for (int i = 0; i < takeoff->book->supplier_count; i++)
+		print_order(report, i);
+	print_order(report, NO_SUPPLIER);
+	if (!takeoff->costs.cheapest)
+		print_note(report, "There are too many ways to buy all this for each to be "
+			"looked at: a cheaper one may be there.");
 }
 
 static void print_unpriced(const struct report *report)
@@ -37,14 +79,15 @@ static void print_unpriced(const struct report *report)
 
 	for (size_t i = 0; i < takeoff->items.count; i++) {
 		const struct item *item = &takeoff->items.list[i];
+		const struct purchase *purchase = item_purchase(&takeoff->items, item);
 
-		if (!item->pack && item->order > 0)
+		if (purchase && !purchase->is_priced)
 			text_print(&words, "%s%s", words.length ? "; " : "",
 				item_sized_label(report, item));
 	}
 	if (takeoff->costs.unpriced > 0)
-		print_note(report, "No price in the book, and not in any sum here: %s.",
-			words.bytes);
+		print_note(report,
+			"No price in the book, and not in any sum here: %s.", words.bytes);
 	text_fini(&words);
 }
 
@@ -59,7 +102,7 @@ static void shipment_row(struct hand_table *table, const struct report *report,
 {
 	bool is_collected = shipment->supplier == NO_SUPPLIER;
 
-	TABLE_ROW(table, word_heading(&section_words[shipment->section]),
+	TABLE_ROW(table, word_heading(&day_words[shipment->day]),
 		supplier_words(report->takeoff->book, shipment->supplier),
 		is_collected ? word_count(report, shipment->drops, "trip", "trips") :
 		word_count(report, shipment->drops, "drop", "drops"),
@@ -108,16 +151,16 @@ static void print_shipments(const struct report *report)
 static void print_sums(const struct report *report)
 {
 	const struct costs *costs = &report->takeoff->costs;
-	struct day_cost days[SECTIONS + 1];
+	struct day_cost days[DAYS + 1];
 	struct text total = TEXT_EMPTY;
 
 	text_print(&total, "%s, %s", costs->unpriced ? "Total of what has a price" : "Total",
 		costs->currency);
 	memcpy(days, costs->days, sizeof costs->days);
-	days[SECTIONS] = (struct day_cost){ .name = total.bytes,
+	days[DAYS] = (struct day_cost){ .name = total.bytes,
 		.sum = { costs->goods, costs->delivery, costs->total }, .is_any = true };
 	print_blank(report);
-	print_rows(report, &day_cost_table, days, SECTIONS + 1, 0, NULL);
+	print_rows(report, &day_cost_table, days, DAYS + 1, 0, NULL);
 	text_fini(&total);
 	if (costs->total > 0)
 		print_blank(report);
@@ -136,8 +179,7 @@ void print_costs(const struct report *report)
 		book->currency);
 	if (book->note[0])
 		print_lines(report, 0, 2, "Note in the book: %s", book->note);
-	print_blank(report);
-	print_goods(report);
+	print_orders(report);
 	print_unpriced(report);
 	print_shipments(report);
 	print_sums(report);

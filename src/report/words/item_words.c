@@ -1,9 +1,11 @@
 #include "report/words/item_words.h"
+#include "base/measure.h"
 #include "base/number.h"
 #include "base/show.h"
 
 #include <ctype.h>
 #include <math.h>
+#include <string.h>
 
 const char *item_id(const struct report *report, const struct item *item)
 {
@@ -62,7 +64,7 @@ const char *plain_item_amount(const struct report *report, const struct item *it
 	case UNIT_M2:
 		return plain_area(report, amount);
 	case UNIT_M3:
-		return plain_volume(report, amount);
+		return plain_volume_like(report, amount, fmax(item->laid, item->order));
 	case UNIT_KG:
 		return plain_weight(report, amount);
 	}
@@ -177,24 +179,114 @@ const char *item_note(const struct report *report, const struct item *item)
 
 /* ---- Packs ----------------------------------------------------------------------------------- */
 
-bool pack_is_single(const struct pack *pack)
+static const double QUARTER_TON = 500 * KG_PER_POUND, QUARTER_TONNE = 250;
+static const double CUBIC_YARD = 27 * M3_PER_CUBIC_FOOT;
+
+/* "1 1/4 tons": in quarters where that is exact, else to the hundredth. */
+static const char *quarters(const struct report *report, double amount, const char *one,
+	const char *many)
 {
-	return pack->unit == UNIT_EACH && pack->size <= 1;
+	static const char *const parts[] = { "", "1/4", "1/2", "3/4" };
+	int64_t count = llround(amount * 4), whole = count / 4;
+	const char *part = parts[count % 4];
+
+	if (fabs(amount * 4 - (double)count) > 1e-6)
+		return say(report, "%s %s", plain_decimal(report, amount, 2), many);
+	if (whole == 0 && count > 0)
+		return say(report, "%s %s", part, one);
+	return say(report, "%s%s%s %s", plain_count(report, whole), *part ? " " : "", part,
+		count == 4 ? one : many);
+}
+
+static const char *loose_weight(const struct report *report, double weight)
+{
+	bool is_metric = report->units == UNITS_METRIC;
+	double count = weight / (is_metric ? QUARTER_TONNE : QUARTER_TON);
+
+	if (fabs(count - round(count)) > 1e-6)
+		return plain_weight(report, weight);
+	return quarters(report, count / 4, is_metric ? "t" : "ton", is_metric ? "t" : "tons");
+}
+
+static const char *loose_words(const struct report *report, const struct bought *bought)
+{
+	double amount = bought->packs * bought->pack->size;
+	bool is_metric = report->units == UNITS_METRIC;
+
+	switch (bought->pack->unit) {
+	case UNIT_M3:
+		return quarters(report, is_metric ? amount : amount / CUBIC_YARD,
+			is_metric ? "m3" : "cu yd", is_metric ? "m3" : "cu yd");
+	case UNIT_KG:
+		return loose_weight(report, amount);
+	case UNIT_M2:
+		amount = is_metric ? amount : amount / area_of(NM_PER_FOOT, NM_PER_FOOT);
+		return say(report, "%s %s", plain_count(report, llround(amount)),
+			show_area_unit(report->units));
+	case UNIT_M:
+	case UNIT_EACH:
+		break;
+	}
+	return plain_length(report, llround(amount * (double)NM_PER_M));
+}
+
+static bool is_single(const struct pack *pack)
+{
+	return pack->unit == UNIT_EACH && strcmp(pack->words, "1") == 0;
+}
+
+const char *bought_words(const struct report *report, const struct bought *bought)
+{
+	const struct pack *pack = bought->pack;
+	int64_t count = llround(bought->packs);
+	const char *packs;
+
+	if (pack->kind == PACK_BULK)
+		return loose_words(report, bought);
+	packs = say(report, "%s %s%s", plain_count(report, count), pack_word(pack->kind),
+		count == 1 ? "" : pack->kind == PACK_BOX ? "es" : "s");
+	return is_single(pack) ? packs : say(report, "%s of %s", packs, pack->words);
+}
+
+const char *item_order(const struct report *report, const struct item *item)
+{
+	const struct item_list *items = &report->takeoff->items;
+	struct text words = TEXT_EMPTY;
+
+	if (!item_purchase(items, item))
+		return "-";
+	if (!item->purchase)
+		return say(report, "with %s",
+			item_sized_label(report, &items->list[item->with]));
+	for (int i = 0; i < item->purchase->count; i++) {
+		const struct bought *bought = &item->purchase->list[i];
+		bool is_count = is_single(bought->pack) && bought->pack->kind == PACK_PIECE &&
+			item->purchase->count == 1;
+
+		text_print(&words, "%s%s", i ? " + " : "", is_count ?
+			plain_count(report, llround(bought->packs)) :
+			bought_words(report, bought));
+	}
+	return say_text(report, &words);
 }
 
 const char *item_packs(const struct report *report, const struct item *item)
 {
-	const struct pack *pack = item->pack;
-	int64_t count = llround(item->packs);
-	const char *packs;
+	const struct purchase *purchase = item->purchase;
+	struct text words = TEXT_EMPTY;
 
-	if (pack->kind == PACK_BULK)
-		return say(report, "%s in bulk", pack->unit == UNIT_M3 ?
-			plain_volume(report, item->packs * pack->size) :
-			plain_weight(report, item->packs * pack->size));
-	packs = say(report, "%s %s%s", plain_count(report, count), pack_word(pack->kind),
-		count == 1 ? "" : "s");
-	return pack_is_single(pack) ? packs : say(report, "%s of %s", packs, pack->words);
+	for (int i = 0; purchase && i < purchase->count; i++)
+		text_print(&words, "%s%s, %s", i ? "; " : "",
+			bought_words(report, &purchase->list[i]), supplier_words(
+			report->takeoff->book, purchase->list[i].pack->supplier));
+	return say_text(report, &words);
+}
+
+const char *item_spec(const struct report *report, const struct item *item)
+{
+	const struct purchase *purchase = item_purchase(&report->takeoff->items, item);
+
+	return purchase ? purchase->spec : "";
 }
 
 const char *supplier_words(const struct book *book, int supplier)
@@ -204,13 +296,13 @@ const char *supplier_words(const struct book *book, int supplier)
 
 double item_lifted(const struct item *item)
 {
-	const struct pack *pack = item->pack;
-	bool is_packed = pack && item->packs > 0 && pack->kind != PACK_BULK &&
-		pack->kind != PACK_PALLET;
+	double most = item->order > 0 && item_unit(item) == UNIT_EACH ? item->unit_weight : 0;
 
-	if (item->order <= 0)
-		return 0;
-	if (is_packed)
-		return item->weight / item->packs;
-	return item_unit(item) == UNIT_EACH ? item->unit_weight : 0;
+	for (int i = 0; item->purchase && i < item->purchase->count; i++) {
+		const struct bought *bought = &item->purchase->list[i];
+
+		if (bought->pack->kind != PACK_BULK && bought->pack->kind != PACK_PALLET)
+			most = fmax(most, bought->weight / bought->packs);
+	}
+	return most;
 }

@@ -14,22 +14,27 @@ const char *item_label(const struct report *report, const struct item *item);
 const char *item_size(const struct report *report, const struct item *item);
 /* Label and size. */
 const char *item_sized_label(const struct report *report, const struct item *item);
-/* An amount of an item, in its unit as people read it. */
+/* An amount of an item, in its unit as people read it: all amounts of one item in the same. */
 const char *plain_item_amount(const struct report *report, const struct item *item, double amount);
 /* The same, tied. */
 const char *item_amount(const struct report *report, const struct item *item, double amount);
 /* The note beside it, such as what the spare is for; NULL: none. */
 const char *item_note(const struct report *report, const struct item *item);
-/* "14 bags of 2 cu ft", "2.50 cu yd in bulk", "51 pieces": the packs of an item that has a
- * price. */
+/* "14 bags of 2 cu ft", "2 1/2 cu yd", "1 1/4 tons", "51 pieces". */
+const char *bought_words(const struct report *report, const struct bought *bought);
+/* What to ask for: all packs of its purchase, "4 pallets of 60 + 12 pieces", pieces alone by
+ * their number; "with Topsoil" where it comes with another; "-" for nothing. */
+const char *item_order(const struct report *report, const struct item *item);
+/* The same packs on a line that tells who has them: "2 boxes of 12, Block yard; 3 pieces,
+ * collected". Nothing where it is not bought itself. */
 const char *item_packs(const struct report *report, const struct item *item);
 /* More than this, kg, one person should not lift: common practice, no published source. */
 #define LIFT_MOST (50 * KG_PER_POUND)
 /* The kilograms that are lifted at once: a bag, a block, a roll. Bulk is shovelled, and a pallet
  * stays on its truck's fork until its pieces are taken off. 0: not known, or nothing is lifted. */
 double item_lifted(const struct item *item);
-/* Whether a pack is one piece. */
-bool pack_is_single(const struct pack *pack);
+/* What to ask for besides; "": nothing. */
+const char *item_spec(const struct report *report, const struct item *item);
 /* The supplier's name, or "collected". */
 const char *supplier_words(const struct book *book, int supplier);
 

@@ -62,6 +62,14 @@ MEASURE(volume, double)
 MEASURE(weight, double)
 #undef MEASURE
 
+const char *plain_volume_like(const struct report *report, double volume, double like)
+{
+	struct text text = TEXT_EMPTY;
+
+	show_volume_like(&text, volume, like, report->units);
+	return say_text(report, &text);
+}
+
 const char *plain_money(const struct report *report, money amount)
 {
 	return say(report, "%s.%02d", plain_count(report, amount / 100), (int)(amount % 100));

@@ -21,6 +21,8 @@ const char *plain_piece(const struct report *report, nm length);
 const char *exact_length(const struct report *report, nm length);
 const char *plain_area(const struct report *report, double area);
 const char *plain_volume(const struct report *report, double volume);
+/* In the unit that the volume `like` would have. */
+const char *plain_volume_like(const struct report *report, double volume, double like);
 const char *plain_weight(const struct report *report, double weight);
 const char *plain_money(const struct report *report, money amount); /* "1,234.50" */
 /* "16 in x 8 in x 6 in" */

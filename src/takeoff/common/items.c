@@ -1,8 +1,20 @@
 #include "takeoff/common/items.h"
+#include "takeoff/common/bags.h"
 
 enum item_unit item_unit(const struct item *item)
 {
 	return item->good == GOOD_EXTRA ? item->unit : good_row(item->good)->unit;
+}
+
+struct wanted_goods item_wanted(const struct item *item)
+{
+	return (struct wanted_goods){ item->good, item->name, item->block, item->length,
+		item->height, item->across };
+}
+
+const struct purchase *item_purchase(const struct item_list *items, const struct item *item)
+{
+	return items->list[item->with].purchase;
 }
 
 static double unit_weight(const struct block *allow, const struct item *item)
@@ -11,6 +23,8 @@ static double unit_weight(const struct block *allow, const struct item *item)
 
 	if (item_unit(item) == UNIT_KG)
 		return 1;
+	if (item->note.kind == NOTE_CONCRETE)
+		return bag_weight(&item->note.amount);
 	return good->density == NO_DENSITY ? 0 : block_amount(allow, good->density);
 }
 
@@ -22,6 +36,7 @@ struct item *item_add(struct item_list *items, const struct item *item)
 		sizeof *items->list);
 	row = &items->list[items->count++];
 	*row = *item;
+	row->with = (int)items->count - 1;
 	if (!row->name)
 		row->name = "";
 	if (row->unit_weight <= 0)

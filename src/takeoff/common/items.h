@@ -3,7 +3,7 @@
 #define TAKEOFF_COMMON_ITEMS_H
 
 #include "base/memory.h"
-#include "prices/book.h"
+#include "takeoff/common/purchase.h"
 
 /* In the order of listing. Stone includes base, surface, fabric, liner and edging; other goods are
  * the plot's own. */
@@ -56,10 +56,11 @@ struct item {
 	double reused;     /* found on the plot */
 	struct note note;
 	double unit_weight; /* kg of one unit; 0: not known */
-	double weight;     /* kg of what is bought; 0: not known */
-	const struct pack *pack; /* how it is bought, by the price book; NULL: no price */
-	double packs;      /* whole; of bulk in pack sizes, a whole number of steps */
-	money cost;        /* of the packs */
+	double weight;     /* kg of what is bought with its purchase; 0: not known, or none */
+	/* How it is bought, from costs_compute; NULL: not at all. With others that are the same
+	 * thing the first of them has the purchase, and all others come `with` it. */
+	const struct purchase *purchase;
+	int with;          /* index of the first of them; its own where it has the purchase */
 };
 
 struct item_list {
@@ -80,5 +81,9 @@ void item_add_bare(struct item_list *items, enum good good, enum section section
 void items_add_extras(struct item_list *items, const struct details *details);
 /* The unit it is counted in. */
 enum item_unit item_unit(const struct item *item);
+/* What a price book has of it. */
+struct wanted_goods item_wanted(const struct item *item);
+/* The purchase that it is bought with, its own or that of another; NULL: none. */
+const struct purchase *item_purchase(const struct item_list *items, const struct item *item);
 
 #endif

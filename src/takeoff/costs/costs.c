@@ -1,12 +1,7 @@
 #include "takeoff/costs/costs.h"
-#include "takeoff/costs/quote.h"
+#include "takeoff/costs/buying.h"
 
-/* The sections in the order in which their goods are brought. */
-static const enum section days[] = { SECTION_OTHER, SECTION_DIG, SECTION_STONE, SECTION_WALLS,
-	SECTION_FENCE, SECTION_FILL, SECTION_LAWN };
-_Static_assert(sizeof days / sizeof *days == SECTIONS, "each section has its day");
-
-/* Sums over the items of one shipment. */
+/* Sums over what comes by one supplier on one day, or over all that comes. */
 struct pile {
 	struct load load;
 	int64_t bulk_drops;
@@ -14,71 +9,85 @@ struct pile {
 	bool is_there, is_packed, is_weighed;
 };
 
-static void pile_add(struct pile *pile, const struct quote *quote)
+/* Of one kind of pack, or all bulk of one good. */
+static void pile_add(struct pile *pile, bool is_bulk, double weight, double volume)
 {
 	pile->is_there = true;
-	pile->is_weighed = pile->is_weighed && quote->weight > 0;
-	pile->weight += quote->weight;
-	pile->volume += quote->volume;
-	if (quote->pack->kind == PACK_BULK) {
-		pile->bulk_drops += load_count(&pile->load, quote->weight, quote->volume);
+	pile->weight += weight;
+	pile->volume += volume;
+	if (is_bulk) {
+		pile->bulk_drops += load_count(&pile->load, weight, volume);
 	} else {
 		pile->is_packed = true;
-		pile->packed_weight += quote->weight;
+		pile->packed_weight += weight;
 	}
 }
 
-/* Collected goods share one vehicle, loose or not. */
-static int64_t pile_drops(const struct pile *pile, int supplier)
+static int64_t pile_drops(const struct pile *pile)
 {
-	if (supplier == NO_SUPPLIER)
-		return load_count(&pile->load, pile->weight, pile->volume);
 	return pile->bulk_drops +
 		(pile->is_packed ? load_count(&pile->load, pile->packed_weight, 0) : 0);
 }
 
-static struct pile pile_of(const struct item_list *items, const struct pricing *pricing,
-	enum section section, int supplier)
+enum { ANYBODY = -2 };
+
+/* What of the purchase the supplier brings: all its bulk at once. */
+static void pile_purchase(struct pile *pile, const struct purchase *purchase, int supplier)
 {
-	struct pile pile = { .load = load_of(pricing, supplier), .is_weighed = true };
+	double weight = 0, volume = 0;
+	bool is_bulk = false;
+
+	for (int i = 0; i < purchase->count; i++) {
+		const struct bought *bought = &purchase->list[i];
+
+		if (supplier != ANYBODY && bought->pack->supplier != supplier)
+			continue;
+		pile->is_weighed = pile->is_weighed && bought->weight > 0;
+		if (bought->volume <= 0) {
+			pile_add(pile, false, bought->weight, 0);
+			continue;
+		}
+		is_bulk = true;
+		weight += bought->weight;
+		volume += bought->volume;
+	}
+	if (is_bulk)
+		pile_add(pile, true, weight, volume);
+}
+
+static struct pile pile_of(const struct item_list *items, struct load load, int day, int supplier)
+{
+	struct pile pile = { .load = load, .is_weighed = true };
 
 	for (size_t i = 0; i < items->count; i++) {
-		const struct item *item = &items->list[i];
-		struct quote quote;
+		const struct purchase *purchase = items->list[i].purchase;
 
-		if (item->pack && item->packs > 0 && item->section == section &&
-			item->pack->supplier == supplier &&
-			quote_pack(&quote, pricing, item, item->pack))
-			pile_add(&pile, &quote);
+		if (purchase && purchase->day == day)
+			pile_purchase(&pile, purchase, supplier);
 	}
 	return pile;
 }
 
-static void price_item(struct costs *costs, const struct pricing *pricing, struct item *item)
+static void count_loads(struct costs *costs, const struct item_list *items)
 {
-	struct quote quote;
+	const struct load pickup = { block_amount(items->allow, ALLOW_PICKUP_WEIGHT), 0 };
+	const struct load truck = { block_amount(items->allow, ALLOW_TRUCK_WEIGHT),
+		block_amount(items->allow, ALLOW_TRUCK_VOLUME) };
 
-	item->weight = item->order * item->unit_weight;
-	if (!pricing->book || item->order <= 0)
-		return;
-	if (!quote_best(&quote, pricing, item)) {
-		costs->unpriced++;
-		return;
+	costs->is_weighed = true;
+	for (int day = 0; day < DAYS; day++) {
+		struct day_cost *of_day = &costs->days[day];
+		struct pile pile = pile_of(items, truck, day, ANYBODY);
+
+		of_day->weight = pile.weight;
+		of_day->is_weighed = pile.is_weighed;
+		costs->weight += pile.weight;
+		costs->is_weighed = costs->is_weighed && pile.is_weighed;
+		if (!pile.is_there)
+			continue;
+		of_day->pickups = load_count(&pickup, pile.weight, 0);
+		of_day->trucks = pile_drops(&pile);
 	}
-	item->pack = quote.pack;
-	item->packs = quote.packs;
-	item->cost = quote.cost;
-	item->weight = quote.weight;
-	costs->goods += quote.cost;
-}
-
-static int day_of(enum section section)
-{
-	int day = 0;
-
-	while (days[day] != section)
-		day++;
-	return day;
 }
 
 /* What sums are added to: suppliers as in the book, then what is collected. */
@@ -106,12 +115,15 @@ static void add_sum(struct cost_sum *sum, money goods, money delivery)
 static void sum_goods(const struct summing *summing, const struct item_list *items)
 {
 	for (size_t i = 0; i < items->count; i++) {
-		const struct item *item = &items->list[i];
+		const struct purchase *purchase = items->list[i].purchase;
 
-		if (!item->pack)
-			continue;
-		add_sum(&summing->costs->days[day_of(item->section)].sum, item->cost, 0);
-		add_sum(supplier_sum(summing, item->pack->supplier), item->cost, 0);
+		for (int j = 0; purchase && j < purchase->count; j++) {
+			const struct bought *bought = &purchase->list[j];
+
+			add_sum(&summing->costs->days[purchase->day].sum, bought->cost, 0);
+			add_sum(supplier_sum(summing, bought->pack->supplier), bought->cost, 0);
+			summing->costs->goods += bought->cost;
+		}
 	}
 }
 
@@ -119,15 +131,18 @@ static void ship(const struct summing *summing, const struct item_list *items, i
 	int supplier)
 {
 	struct costs *costs = summing->costs;
-	struct pile pile = pile_of(items, summing->pricing, days[day], supplier);
+	struct pile pile = pile_of(items, load_of(summing->pricing, supplier), day, supplier);
 	struct shipment *shipment = &summing->shipments[costs->shipment_count];
 	const struct supplier *from = supplier == NO_SUPPLIER ? NULL :
 		&summing->pricing->book->suppliers[supplier];
 
 	if (!pile.is_there)
 		return;
-	*shipment = (struct shipment){ .section = days[day], .supplier = supplier,
-		.name = from ? from->name : NULL, .drops = pile_drops(&pile, supplier),
+	/* Collected goods share one vehicle, loose or not. */
+	*shipment = (struct shipment){ .day = (enum day)day, .section = costs->days[day].section,
+		.supplier = supplier, .name = from ? from->name : NULL,
+		.drops = from ? pile_drops(&pile) :
+			load_count(&pile.load, pile.weight, pile.volume),
 		.weight = pile.weight, .is_weighed = pile.is_weighed };
 	shipment->cost = from ? shipment->drops * from->delivery : 0;
 	costs->shipment_count++;
@@ -143,7 +158,7 @@ static void sum_up(struct costs *costs, const struct item_list *items,
 	int all = book->supplier_count + 1;
 	struct summing summing = { costs, pricing,
 		arena_new(items->arena, (size_t)all, sizeof *summing.suppliers),
-		arena_new(items->arena, SECTIONS * (size_t)all, sizeof *summing.shipments) };
+		arena_new(items->arena, DAYS * (size_t)all, sizeof *summing.shipments) };
 
 	costs->suppliers = summing.suppliers;
 	costs->supplier_count = all;
@@ -151,28 +166,44 @@ static void sum_up(struct costs *costs, const struct item_list *items,
 	for (int i = 0; i < all; i++)
 		summing.suppliers[i].name = i + 1 < all ? book->suppliers[i].name : "Collected";
 	sum_goods(&summing, items);
-	for (int day = 0; day < SECTIONS; day++) {
+	for (int day = 0; day < DAYS; day++) {
 		for (int i = 0; i < book->supplier_count; i++)
 			ship(&summing, items, day, i);
 		ship(&summing, items, day, NO_SUPPLIER);
 	}
 }
 
-void costs_compute(struct costs *out, struct item_list *items, const struct book *book,
-	bool is_counted)
+static void weigh_items(struct costs *costs, struct item_list *items)
 {
-	const struct pricing pricing = { book, items->allow };
+	for (size_t i = 0; i < items->count; i++) {
+		struct item *item = &items->list[i];
+		const struct purchase *purchase = item->purchase;
 
-	*out = (struct costs){ .day_count = SECTIONS };
-	for (int day = 0; day < SECTIONS; day++)
-		out->days[day] = (struct day_cost){ .section = days[day],
-			.name = section_words[days[day]].heading };
-	for (size_t i = 0; i < items->count; i++)
-		price_item(out, &pricing, &items->list[i]);
-	if (!book)
+		if (purchase && purchase->is_weighed)
+			item->weight = purchase->weight;
+		purchase = item_purchase(items, item);
+		costs->unpriced += purchase && !purchase->is_priced && item->order > 0;
+	}
+}
+
+void costs_compute(struct costs *out, struct item_list *items, const struct book *book,
+	enum units units, bool is_counted)
+{
+	const struct pricing pricing = { book, items->allow, units };
+
+	*out = (struct costs){ .day_count = DAYS };
+	for (int day = 0; day < DAYS; day++)
+		out->days[day] = (struct day_cost){ .day = (enum day)day,
+			.section = day_section((enum day)day), .name = day_words[day].heading };
+	out->cheapest = buying_plan(items, &pricing);
+	weigh_items(out, items);
+	count_loads(out, items);
+	if (!book) {
+		out->unpriced = 0;
 		return;
+	}
 	sum_up(out, items, &pricing);
-	for (int day = 0; day < SECTIONS; day++)
+	for (int day = 0; day < DAYS; day++)
 		out->days[day].is_any = out->days[day].sum.all > 0;
 	out->total = out->goods + out->delivery;
 	out->currency = book->currency;
@@ -195,6 +226,7 @@ _Static_assert(sizeof section_words / sizeof *section_words == SECTIONS, "each h
 
 static const struct figure day_figures[] = {
 	{ "section", NULL, NULL, FIELD(WORD, day_cost, section), .words = section_words },
+	{ "day", NULL, NULL, FIELD(WORD, day_cost, day), .words = day_words },
 	{ NULL, "By day", NULL, FIELD(TEXT, day_cost, name), .flags = TEXT_WRAPS },
 	{ NULL, NULL, NULL, FIELD(TRUTH, day_cost, is_any), .flags = ROW_NEEDED },
 	{ "goods", "Goods", NULL, FIELD(MONEY, day_cost, sum.goods) },
@@ -202,6 +234,16 @@ static const struct figure day_figures[] = {
 	{ NULL, "In all", NULL, FIELD(MONEY, day_cost, sum.all) },
 };
 const struct figure_table day_cost_table = FIGURE_TABLE(day_cost, day_figures);
+
+static const struct figure load_figures[] = {
+	{ "section", NULL, NULL, FIELD(WORD, day_cost, section), .words = section_words },
+	{ "day", NULL, NULL, FIELD(WORD, day_cost, day), .words = day_words },
+	{ "weight_kg", NULL, NULL, FIELD(WEIGHT, day_cost, weight) },
+	{ "weight_known", NULL, NULL, FIELD(TRUTH, day_cost, is_weighed) },
+	{ "pickup", NULL, NULL, FIELD(COUNT, day_cost, pickups), .flags = ROW_NEEDED },
+	{ "truck", NULL, NULL, FIELD(COUNT, day_cost, trucks) },
+};
+const struct figure_table day_load_table = FIGURE_TABLE(day_cost, load_figures);
 
 static const struct figure supplier_figures[] = {
 	{ NULL, "By supplier", NULL, FIELD(TEXT, supplier_cost, name), .flags = TEXT_WRAPS },
@@ -213,6 +255,7 @@ const struct figure_table supplier_cost_table = FIGURE_TABLE(supplier_cost, supp
 
 static const struct figure shipment_figures[] = {
 	{ "section", NULL, NULL, FIELD(WORD, shipment, section), .words = section_words },
+	{ "day", NULL, NULL, FIELD(WORD, shipment, day), .words = day_words },
 	{ "supplier", NULL, NULL, FIELD(TEXT, shipment, name) },
 	{ "loads", NULL, NULL, FIELD(COUNT, shipment, drops) },
 	{ "weight_kg", NULL, NULL, FIELD(WEIGHT, shipment, weight) },
@@ -224,6 +267,7 @@ static const struct figure_table shipment_table = FIGURE_TABLE(shipment, shipmen
 static const struct figure figures[] = {
 	{ "currency", NULL, NULL, FIELD(TEXT, costs, currency) },
 	{ "complete", NULL, NULL, FIELD(TRUTH, costs, complete) },
+	{ "cheapest", NULL, NULL, FIELD(TRUTH, costs, cheapest) },
 	{ "goods", NULL, NULL, FIELD(MONEY, costs, goods) },
 	{ "delivery", NULL, NULL, FIELD(MONEY, costs, delivery) },
 	{ "total", NULL, NULL, FIELD(MONEY, costs, total) },

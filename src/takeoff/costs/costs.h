@@ -1,13 +1,12 @@
-/* What the items cost by the price book: packs for each, deliveries, what is to be collected.
+/* What the items cost by the price book: packs for each, deliveries, what is to be collected; and
+ * what is to be carried, with a book or without.
  *
- * The goods of each section come on a day of their own, in the order of the work. Each bulk
- * item fills drops of its own; a supplier's other goods of the day share drops, by weight. Tax
- * is not counted. */
+ * Goods come on the days of days.h. Each good in bulk fills drops of its own; a supplier's other
+ * goods of the day share drops, by weight. Tax is not counted. */
 #ifndef TAKEOFF_COSTS_COSTS_H
 #define TAKEOFF_COSTS_COSTS_H
 
-#include "takeoff/common/figure.h"
-#include "takeoff/common/items.h"
+#include "takeoff/costs/days.h"
 
 struct cost_sum {
 	money goods, delivery, all; /* all: both */
@@ -21,6 +20,7 @@ struct supplier_cost {
 
 /* What one supplier brings on one day, or what is collected for it. */
 struct shipment {
+	enum day day;
 	enum section section; /* whose goods come on the day */
 	int supplier;   /* NO_SUPPLIER: collected */
 	const char *name; /* of the supplier; NULL: collected */
@@ -30,18 +30,24 @@ struct shipment {
 	money cost;     /* 0 where collected */
 };
 
+/* All goods of a day, whoever brings them, priced or not. */
 struct day_cost {
+	enum day day;
 	enum section section;
 	const char *name; /* "Digging" */
 	struct cost_sum sum;
-	bool is_any; /* its sum is over 0 */
+	bool is_any;    /* its sum is over 0 */
+	double weight;  /* kg, of goods whose weight is known */
+	bool is_weighed; /* all weights are known */
+	int64_t pickups; /* loads, if all came in the pickup that is allowed for; 0: no goods */
+	int64_t trucks;  /* the same in trucks, each loose good by itself */
 };
 
 struct costs {
-	/* by day, then suppliers as in the book, collected last */
+	/* by day, then suppliers as in the book, collected last; none without a book */
 	const struct shipment *shipments;
 	int shipment_count;
-	struct day_cost days[SECTIONS]; /* in the order in which things are brought */
+	struct day_cost days[DAYS]; /* in the order in which things are brought */
 	int day_count;
 	const struct supplier_cost *suppliers; /* as in the book, then what is collected */
 	int supplier_count;
@@ -49,16 +55,19 @@ struct costs {
 	money goods, delivery, total; /* total: the sum of both */
 	int unpriced; /* items to order that the book has no price for */
 	bool complete; /* all is counted, and has a price */
+	bool cheapest; /* no other mix of packs costs less; false: not all were looked at */
+	double weight; /* kg, of all goods whose weight is known */
+	bool is_weighed; /* all weights are known */
 	double vehicle_carries; /* kg, by the vehicle for collected goods */
 };
 
 /* "dig", "Digging". */
 extern const struct word section_words[SECTIONS];
-extern const struct figure_table costs_table, day_cost_table, supplier_cost_table;
+extern const struct figure_table costs_table, day_cost_table, supplier_cost_table, day_load_table;
 
-/* Chooses the packs of all items, weighs them and sums up. Without a book nothing has a price.
+/* Buys all items, weighs them and sums up. Without a book nothing has a price. units: of the plot.
  * is_counted: no item is missing. */
 void costs_compute(struct costs *out, struct item_list *items, const struct book *book,
-	bool is_counted);
+	enum units units, bool is_counted);
 
 #endif

@@ -60,17 +60,12 @@ static void add_gates(struct item_list *items, const struct fencing *fencing)
 	}
 }
 
-/* Kilograms of dry mix for a m3 of concrete: bags of 40, 50, 60 and 80 lb yield 0.30, 0.375, 0.45
- * and 0.60 cu ft, as their makers say: 133 1/3 lb a cu ft. Common practice, no published source. */
-#define DRY_MIX (400.0 / 3 * KG_PER_POUND / M3_PER_CUBIC_FOOT)
-
 static void add_concrete(struct item_list *items, double bags)
 {
 	if (bags > 0)
 		item_add(items, &(struct item){ .good = GOOD_FENCE_CONCRETE,
 			.section = SECTION_FENCE, .laid = bags, .spare = BAGS_SPARE,
 			.order = whole(bags + BAGS_SPARE),
-			.unit_weight = block_amount(items->allow, ALLOW_CONCRETE_BAG) * DRY_MIX,
 			.note = { .kind = NOTE_CONCRETE,
 				.amount = block_effective(items->allow,
 				ALLOW_CONCRETE_BAG)->as.amount } });

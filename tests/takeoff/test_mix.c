@@ -1,0 +1,377 @@
+/* The cheapest mix: against a search of every mix there is, and cases by hand. */
+#include "support/random.h"
+#include "support/runner.h"
+#include "base/clock.h"
+#include "base/stop.h"
+#include "takeoff/costs/mix.h"
+
+#include <math.h>
+#include <string.h>
+
+enum { WANTS = 4, OFFERS = 20, LANES = 16 };
+
+/* What is wanted, with room for it. */
+static struct want wants[WANTS];
+static struct offer offers[WANTS][OFFERS];
+static double steps[WANTS][OFFERS];
+static struct lane lanes[LANES];
+static struct mixing mixing;
+
+static void start(int lane_count)
+{
+	memset(wants, 0, sizeof wants);
+	memset(lanes, 0, sizeof lanes);
+	mixing = (struct mixing){ wants, 0, lanes, lane_count };
+	for (int i = 0; i < LANES; i++)
+		lanes[i].load.carries = 1e9;
+}
+
+static void want(double order)
+{
+	int i = mixing.want_count++;
+
+	wants[i] = (struct want){ order, offers[i], 0, steps[i] };
+}
+
+/* For the last good wanted. */
+static struct offer *offer(double size, money price, int lane, double weight)
+{
+	int i = mixing.want_count - 1, j = wants[i].offer_count++;
+
+	offers[i][j] = (struct offer){ .size = size, .packs = 1, .price = price,
+		.weight = weight, .lane = lane };
+	return &offers[i][j];
+}
+
+/* ---- Every mix there is ---------------------------------------------------------------------- */
+
+static int64_t drops_of(const struct load *load, double weight, double volume)
+{
+	int64_t n = 1;
+
+	while ((double)n * load->carries < weight ||
+		(load->holds > 0 && (double)n * load->holds < volume))
+		n++;
+	return n;
+}
+
+/* Reckoned anew. False where too little is bought. */
+static bool value_of(struct mix_value *value)
+{
+	*value = (struct mix_value){ 0, 0, 0 };
+	for (int i = 0; i < mixing.want_count; i++) {
+		double bought = 0;
+
+		for (int j = 0; j < wants[i].offer_count; j++) {
+			bought += steps[i][j] * offers[i][j].size;
+			value->cost += (money)floor(steps[i][j] * offers[i][j].packs *
+				(double)offers[i][j].price + 0.5);
+			value->steps += steps[i][j];
+		}
+		if (bought < wants[i].order)
+			return false;
+		value->surplus += round((bought / wants[i].order - 1) * 1e9);
+	}
+	for (int lane = 0; lane < mixing.lane_count; lane++) {
+		struct aboard aboard = lanes[lane].before;
+
+		for (int i = 0; i < mixing.want_count; i++) {
+			for (int j = 0; j < wants[i].offer_count; j++) {
+				if (offers[i][j].lane != lane || steps[i][j] <= 0)
+					continue;
+				aboard.is_used = true;
+				aboard.weight += steps[i][j] * offers[i][j].weight;
+				aboard.volume += steps[i][j] * offers[i][j].volume;
+			}
+		}
+		if (aboard.is_used)
+			value->cost += lanes[lane].delivery *
+				drops_of(&lanes[lane].load, aboard.weight, aboard.volume);
+	}
+	return true;
+}
+
+static int compare_values(const struct mix_value *a, const struct mix_value *b)
+{
+	if (a->cost != b->cost)
+		return a->cost < b->cost ? -1 : 1;
+	if (fabs(a->surplus - b->surplus) > 2)
+		return a->surplus < b->surplus ? -1 : 1;
+	return (a->steps > b->steps) - (a->steps < b->steps);
+}
+
+/* All steps of all offers, counted down from the most of each: of equal mixes the first found has
+ * more of the earlier offers. */
+static struct mix_value best_of_all(double best[WANTS][OFFERS])
+{
+	struct mix_value found = { INT64_MAX, 0, 0 }, value;
+	int i, j;
+
+	for (i = 0; i < mixing.want_count; i++)
+		for (j = 0; j < wants[i].offer_count; j++)
+			steps[i][j] = ceil(wants[i].order / offers[i][j].size);
+	for (;;) {
+		if (value_of(&value) && compare_values(&value, &found) < 0) {
+			found = value;
+			memcpy(best, steps, sizeof steps);
+		}
+		for (i = mixing.want_count - 1; i >= 0; i--) {
+			for (j = wants[i].offer_count - 1; j >= 0 && steps[i][j] <= 0; j--)
+				steps[i][j] = ceil(wants[i].order / offers[i][j].size);
+			if (j >= 0)
+				break;
+		}
+		if (i < 0)
+			return found;
+		steps[i][j]--;
+	}
+}
+
+/* Bulk has a lane of its own. */
+static void in_bulk(struct random *random, struct offer *o)
+{
+	o->packs = 0.5;
+	o->price += random_below(random, 100);
+	o->volume = random_below(random, 8);
+	if (o->lane == NO_LANE)
+		return;
+	o->lane = mixing.lane_count++;
+	lanes[o->lane] = (struct lane){ .delivery = random_below(random, 8) * 1000,
+		.load = { random_between(random, 5, 60), random_between(random, 2, 20) } };
+}
+
+static void mixing_at_random(struct random *random)
+{
+	start(random_between(random, 0, 3));
+	for (int i = 0; i < mixing.lane_count; i++) {
+		lanes[i] = (struct lane){ .delivery = random_below(random, 8) * 1000,
+			.load = { random_between(random, 5, 60), 0 } };
+		if (random_below(random, 5) == 0)
+			lanes[i].before = (struct aboard){ random_below(random, 20), 0, true };
+	}
+	int shared = mixing.lane_count, goods = random_between(random, 1, 3);
+
+	for (int i = 0; i < goods; i++) {
+		want(random_between(random, 1, 24) / 2.0);
+		for (int j = random_between(random, 1, goods == 3 ? 2 : 3); j > 0; j--) {
+			double least = wants[i].order / (goods == 1 ? 12 : 5);
+			double size = ceil(least * 2 + random_below(random, 12)) / 2;
+			int lane = random_below(random, shared + 1) - 1;
+			struct offer *o = offer(size, random_below(random, 60) * 50, lane,
+				random_below(random, 12));
+
+			if (random_below(random, 4) == 0)
+				in_bulk(random, o);
+		}
+	}
+}
+
+START_TEST(no_mix_of_all_there_are_is_better)
+{
+	int count = runner_count(60, 2000);
+
+	for (int seed = _i * count; seed < (_i + 1) * count; seed++) {
+		struct random random = { (uint64_t)seed };
+		double best[WANTS][OFFERS];
+		struct mix_value value, expected;
+
+		mixing_at_random(&random);
+		expected = best_of_all(best);
+		memset(steps, 0, sizeof steps);
+		ck_assert_msg(mix_find(&mixing), "seed %d", seed);
+		ck_assert_msg(value_of(&value), "seed %d: too little", seed);
+		ck_assert_msg(value.cost == expected.cost, "seed %d: %lld, not %lld", seed,
+			(long long)value.cost, (long long)expected.cost);
+		ck_assert_msg(compare_values(&value, &expected) == 0, "seed %d: surplus %f steps "
+			"%f, not %f %f", seed, value.surplus, value.steps, expected.surplus,
+			expected.steps);
+		for (int i = 0; i < mixing.want_count; i++)
+			for (int j = 0; j < wants[i].offer_count; j++)
+				ck_assert_msg(fabs(steps[i][j] - best[i][j]) < 0.5,
+					"seed %d: %d of offer %d.%d, not %d", seed,
+					(int)steps[i][j], i, j, (int)best[i][j]);
+	}
+}
+END_TEST
+
+/* ---- Larger orders --------------------------------------------------------------------------- */
+
+enum { ORDER_MOST = 400 };
+
+/* The least for which at least so many can be bought, by adding up; sizes are whole. */
+static money least_by_adding_up(int order)
+{
+	static money least[ORDER_MOST + 1];
+
+	for (int n = 1; n <= order; n++) {
+		least[n] = INT64_MAX;
+		for (int j = 0; j < wants[0].offer_count; j++) {
+			int rest = n - (int)offers[0][j].size;
+			money cost = offers[0][j].price + least[rest > 0 ? rest : 0];
+
+			if (cost < least[n])
+				least[n] = cost;
+		}
+	}
+	return least[order];
+}
+
+START_TEST(a_good_that_is_collected_costs_what_adding_up_finds)
+{
+	int count = runner_count(30, 500);
+
+	for (int seed = _i * count; seed < (_i + 1) * count; seed++) {
+		struct random random = { (uint64_t)seed };
+		int order = random_between(&random, 1, ORDER_MOST);
+		struct mix_value value;
+
+		start(0);
+		want(order);
+		for (int j = random_between(&random, 1, 6); j > 0; j--) {
+			int size = random_between(&random, 1, 70);
+
+			offer(size, size * random_between(&random, 80, 110), NO_LANE, 0);
+		}
+		ck_assert_msg(mix_find(&mixing), "seed %d", seed);
+		ck_assert_msg(value_of(&value), "seed %d: too little", seed);
+		ck_assert_msg(value.cost == least_by_adding_up(order), "seed %d", seed);
+	}
+}
+END_TEST
+
+/* As much as a garden takes: single pieces that are collected or brought, packs at a discount,
+ * pallets of one of the suppliers. */
+static void garden_at_random(struct random *random, int goods, int suppliers)
+{
+	start(suppliers);
+	for (int i = 0; i < suppliers; i++)
+		lanes[i] = (struct lane){ .delivery = random_between(random, 20, 180) * 100,
+			.load = { random_between(random, 4000, 24000), 0 } };
+	for (int i = 0; i < goods; i++) {
+		int price = random_between(random, 100, 900);
+		int weight = random_between(random, 1, 60);
+		int pallet = random_between(random, 40, 90), box = random_between(random, 5, 20);
+
+		want(random_between(random, 3, 300));
+		offer(1, price, random_below(random, 4) ? NO_LANE :
+			random_below(random, suppliers), weight);
+		offer(box, price * box * random_between(random, 88, 96) / 100, NO_LANE,
+			weight * box);
+		offer(pallet, price * pallet * random_between(random, 80, 92) / 100,
+			random_below(random, suppliers), weight * pallet);
+	}
+}
+
+/* No good bought in packs of one kind instead makes the whole cheaper, and no time is lost: the
+ * bound is for a machine that is busy. */
+START_TEST(a_days_goods_of_a_garden_are_weighed_against_each_other_in_no_time)
+{
+	for (int seed = _i * 10; seed < _i * 10 + 10; seed++) {
+		struct random random = { (uint64_t)seed };
+		struct mix_value found, other;
+		int64_t began = clock_ms();
+
+		garden_at_random(&random, WANTS, 2);
+		ck_assert_msg(mix_find(&mixing), "seed %d", seed);
+		ck_assert_msg(clock_ms() - began < 2000, "seed %d: %d ms", seed,
+			(int)(clock_ms() - began));
+		ck_assert(value_of(&found));
+		for (int i = 0; i < WANTS; i++) {
+			double kept[OFFERS];
+
+			memcpy(kept, steps[i], sizeof kept);
+			for (int j = 0; j < wants[i].offer_count; j++) {
+				memset(steps[i], 0, sizeof steps[i]);
+				steps[i][j] = ceil(wants[i].order / offers[i][j].size);
+				ck_assert(value_of(&other));
+				ck_assert_msg(other.cost >= found.cost, "seed %d", seed);
+			}
+			memcpy(steps[i], kept, sizeof kept);
+		}
+	}
+}
+END_TEST
+
+/* 20 packs of odd sizes at about the same price, a million pieces, 12 suppliers. */
+static void hardest(struct random *random)
+{
+	start(12);
+	for (int i = 0; i < 12; i++)
+		lanes[i] = (struct lane){ .delivery = random_between(random, 20, 200) * 100,
+			.load = { random_between(random, 300, 9000), 0 } };
+	for (int i = 0; i < WANTS; i++) {
+		want(1e6 + i);
+		for (int j = 0; j < OFFERS; j++) {
+			int size = random_between(random, 100, 20000);
+
+			offer(size / 177.0, size * random_between(random, 90, 110),
+				random_below(random, 13) - 1, size / 10.0);
+		}
+	}
+}
+
+START_TEST(too_many_ways_are_not_all_looked_at_and_what_is_found_will_do)
+{
+	struct random random = { 7 };
+	struct mix_value value, alone;
+	int64_t began = clock_ms();
+
+	hardest(&random);
+	ck_assert(!mix_find(&mixing));
+	ck_assert_msg(clock_ms() - began < 25000, "%d ms", (int)(clock_ms() - began));
+	value = mix_value(&mixing);
+	for (int i = 0; i < WANTS; i++) {
+		double bought = 0;
+		int best = 0;
+
+		for (int j = 0; j < OFFERS; j++) {
+			bought += steps[i][j] * offers[i][j].size;
+			if ((double)offers[i][j].price / offers[i][j].size <
+				(double)offers[i][best].price / offers[i][best].size)
+				best = j;
+		}
+		ck_assert(bought >= wants[i].order * (1 - 1e-9));
+		memset(steps[i], 0, sizeof steps[i]);
+		steps[i][best] = ceil(wants[i].order / offers[i][best].size);
+	}
+	alone = mix_value(&mixing);
+	ck_assert_int_le(value.cost, alone.cost);
+}
+END_TEST
+
+static bool at_once(struct stop_watch *watch)
+{
+	(void)watch;
+	return true;
+}
+
+START_TEST(a_search_that_is_stopped_ends_at_once)
+{
+	struct stop_watch watch = { at_once, 0 };
+	struct random random = { 7 };
+	int64_t began;
+
+	hardest(&random);
+	began = clock_ms();
+	stop_watch_by(&watch);
+	mix_find(&mixing);
+	stop_watch_by(NULL);
+	ck_assert_int_lt(clock_ms() - began, 500);
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("mix");
+	TCase *all = suite_case(suite, "all");
+
+	TCase *large = suite_case(suite, "large");
+
+	tcase_add_loop_test(all, no_mix_of_all_there_are_is_better, 0, 10);
+	tcase_add_loop_test(large, a_good_that_is_collected_costs_what_adding_up_finds, 0, 4);
+	tcase_add_loop_test(large,
+		a_days_goods_of_a_garden_are_weighed_against_each_other_in_no_time, 0, 4);
+	tcase_add_test(large, too_many_ways_are_not_all_looked_at_and_what_is_found_will_do);
+	tcase_add_test(large, a_search_that_is_stopped_ends_at_once);
+	return suite;
+}
