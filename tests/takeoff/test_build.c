@@ -309,24 +309,25 @@ END_TEST
 
 START_TEST(where_a_swapped_corner_leaves_no_room_for_half_a_cap_the_side_is_named)
 {
-	/* 22 in cells, 2 across: 44 x 22 in outside, block 4 in deep: course 1 butts or goes
-	 * through; a cap 24 in long, 4 in deep, that butts at both ends of 22 in has 14 in, more
-	 * than half of it; one of 30 in has less than 15. */
-	const struct wall *wall;
+	/* 48 x 24 in outside of block 16 x 4 in: course 1 is whole with the long sides through,
+	 * 48 in, and 16 in between them; so lies the cap on two courses. Half of one 30 in long
+	 * has room in 16 in, half of one 34 in long has not: there corners are not swapped. */
+	for (int is_longer = 0; is_longer < 2; is_longer++) {
+		const struct wall *wall;
 
-	for (int longer = 0; longer < 2; longer++) {
 		beds_rectangle(&beds.plot, 2, 1);
-		beds_set_cell(&beds.plot, 22 * INCH);
-		plot_set(&beds.plot, 'b', BED_BLOCK, "11 in x 4 in x 4 in");
-		plot_set(&beds.plot, 'b', BED_CAP, longer ? "30 in x 4 in x 2 in" :
-			"24 in x 4 in x 2 in");
+		beds_set_cell(&beds.plot, 24 * INCH);
+		plot_set(&beds.plot, 'b', BED_BLOCK, "16 in x 4 in x 4 in");
+		plot_set(&beds.plot, 'b', BED_CAP, is_longer ? "34 in x 4 in x 2 in" :
+			"30 in x 4 in x 2 in");
 		beds_set_courses(&beds.plot, 2);
 		beds_lay(&beds);
 		wall = &beds.takeoff.walls.list[0];
 		ck_assert(wall->has_cap);
+		ck_assert_int_eq(wall->odd.runs[1].length, 16 * INCH);
+		ck_assert((wall->cap.runs[1].length == 16 * INCH) == !is_longer);
 		check_cap(wall);
-		for (int i = 0; i < wall->cap.run_count; i++)
-			ck_assert_int_ge(wall->cap.runs[i].length, longer ? 15 * INCH : 12 * INCH);
+		ck_assert(!is_longer || beds_snags(&beds, SNAG_CAP_BOND) > 0);
 		beds_fini(&beds);
 	}
 	beds_rectangle(&beds.plot, 1, 1);
