@@ -567,6 +567,70 @@ START_TEST(laying_sheets_give_every_run_piece_by_piece)
 }
 END_TEST
 
+/* "6 whole, 112.5 mm, 2 of 1.025 m" in millimetres. */
+static double metric_pieces(const char *c, double block)
+{
+	double sum = 0;
+
+	for (;;) {
+		char *end;
+		double count = 1, length = strtod(c, &end);
+
+		if (strncmp(end, " whole", 6) == 0) {
+			sum += length * block;
+			c = end + 6;
+		} else {
+			if (strncmp(end, " of ", 4) == 0) {
+				count = length;
+				length = strtod(end + 4, &end);
+			}
+			c = end + (strncmp(end, " mm", 3) == 0 ? 3 : 2);
+			ck_assert_msg(c[-1] == 'm' && *end == ' ', "%.20s", end);
+			sum += count * length * (c == end + 3 ? 1 : 1000);
+		}
+		if (*c != ',')
+			return sum;
+		c += 1 + strspn(c + 1, " \n");
+	}
+}
+
+/* Takes a run's row and those that belong to it. */
+static const char *check_metric_run(const char *at, const char *course, const struct wall_run *run,
+	nm block)
+{
+	at = strstr(at, course);
+	ck_assert_ptr_nonnull(at);
+	at = strstr(at, "m  ") + 3;
+	ck_assert_double_eq_tol(metric_pieces(at, (double)block / 1e6), (double)run->length / 1e6,
+		0.011);
+	return at;
+}
+
+START_TEST(pieces_add_up_to_their_run_as_they_are_shown)
+{
+	/* Quarters of 450 mm, half millimetres; and of 16 1/64 in, which are no hundredths. */
+	static const char *const blocks[] = { "450 mm x 215 mm x 110 mm",
+		"16 1/64 in x 8 1/64 in x 6 in" };
+	const char *at;
+	const struct wall *wall;
+
+	garden_rectangle(&garden, 'b', 8, 6);
+	plot_set(&garden.plot, 0, HEAD_UNITS, "metric");
+	plot_set(&garden.plot, 0, HEAD_CELL, "300 mm");
+	plot_set(&garden.plot, 'b', BED_BLOCK, blocks[_i]);
+	print("metric.plot");
+	at = find("Pieces in order");
+	wall = &garden.takeoff.walls.list[0];
+	ck_assert_int_gt(wall->cut_pieces, 0);
+	for (int side = 0; side < wall->odd.run_count; side++) {
+		at = check_metric_run(at, " odd ", &wall->odd.runs[side], wall->block.along);
+		at = check_metric_run(at, " even ", &wall->even.runs[side], wall->block.along);
+	}
+	if (_i == 0)
+		find(".5 mm");
+}
+END_TEST
+
 /* ---- What is said ---------------------------------------------------------------------------- */
 
 START_TEST(beds_laid_alike_share_one_sheet)
@@ -580,6 +644,52 @@ START_TEST(beds_laid_alike_share_one_sheet)
 	find("\nB3\n");
 	find("\nB4\n");
 	ck_assert_int_eq(occurrences("Pieces in order"), 3);
+}
+END_TEST
+
+START_TEST(images_of_a_bed_are_named_on_its_sheet_with_how_they_are_turned)
+{
+	garden_rows(&garden, (const char *[]){
+		"bbbbbbbbb.bbbbbbbbb.bbb..", "bbbbbbbbb.bbbbbbbbb.bbb..",
+		"bbbbbbbbb.bbbbbbbbb.bbb..", "bbbbb.........bbbbb.bbb..",
+		"bbbbb.........bbbbb.bbbbb", "....................bbbbb",
+		"bbbbb...............bbbbb", "bbbbb...............bbbbb",
+		"bbbbbbbbb...........bbbbb", "bbbbbbbbb................",
+		"bbbbbbbbb................", NULL });
+	print("images.plot");
+	find("\nB1\n"
+		"  B2: B1, left for right.\n"
+		"  B4: B1, top for bottom.\n"
+		"  B3: B1, turned a quarter to the left.\n"
+		"  3 courses of block");
+	find("looking-glass");
+	find("One bed's wall takes");
+	ck_assert_int_eq(occurrences("Pieces in order"), 1);
+}
+END_TEST
+
+START_TEST(a_run_with_a_joint_more_or_fewer_than_blocks_says_what_becomes_of_it)
+{
+	/* 8 x 4 ft of 16 x 8 in block, of which 3/8 in is joint: through at both ends six blocks
+	 * with five joints, between them two blocks with three. */
+	garden_rectangle(&garden, 'b', 8, 4);
+	plot_set(&garden.plot, 'b', BED_JOINT, "3/8 in");
+	print("joint.plot");
+	find("3/8 in is joint.");
+	find("6 whole; joints wider, 3/8 in in all\n");
+	find("2 whole; joints narrower, 3/8 in in all\n");
+	garden_fini(&garden);
+	/* 7 x 4 ft: 84 in are five blocks and 4 in, 68 in four and 4 in. */
+	garden_rectangle(&garden, 'b', 7, 4);
+	plot_set(&garden.plot, 'b', BED_JOINT, "3/8 in");
+	print("joint.plot");
+	find("longer\n");
+	find("shorter\n");
+	find("15 5/8 in of stone.");
+	garden_fini(&garden);
+	garden_rectangle(&garden, 'b', 8, 4);
+	print("joint.plot");
+	ck_assert(!shows("joints wider"));
 }
 END_TEST
 
@@ -797,9 +907,13 @@ Suite *test_suite(void)
 	tcase_add_loop_test(figures, areas_are_the_figures_of_the_takeoff, 0, NAMES);
 	tcase_add_loop_test(figures, laying_sheets_give_every_run_piece_by_piece, 0,
 		sizeof imperial / sizeof *imperial);
+	tcase_add_loop_test(figures, pieces_add_up_to_their_run_as_they_are_shown, 0, 2);
 
 	tcase_add_checked_fixture(words, setup, teardown);
 	tcase_add_test(words, beds_laid_alike_share_one_sheet);
+	tcase_add_test(words, images_of_a_bed_are_named_on_its_sheet_with_how_they_are_turned);
+	tcase_add_test(words,
+		a_run_with_a_joint_more_or_fewer_than_blocks_says_what_becomes_of_it);
 	tcase_add_test(words, beds_of_one_laying_but_another_stone_have_sheets_of_their_own);
 	tcase_add_test(words, a_bed_that_is_not_laid_out_says_so_and_totals_are_marked);
 	tcase_add_test(words, a_cap_that_is_not_laid_out_leaves_the_filling_complete);

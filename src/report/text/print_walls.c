@@ -287,10 +287,10 @@ void print_walls(const struct report *report)
 		"at 0 on an outer corner goes through it; one that starts a block's depth further "
 		"on butts against the run that does. A minus: it begins that far before an inner "
 		"corner. All odd courses are alike and so are all even ones; course 1 lies on the "
-		"base. Lengths of pieces are places, joint included. A cut piece at an outer corner "
-		"shows its block's own end.%s", sheets.has_images ? " A bed that is an image of "
-		"another is laid by that one's sheet, turned or seen in a looking-glass as it "
-		"says." : "");
+		"base. Lengths of pieces are places, joint included. A cut piece at an outer "
+		"corner shows its block's own end.%s", sheets.has_images ?
+		" A bed that is an image of another is laid by that one's sheet, turned or seen "
+		"in a looking-glass as it says." : "");
 	for (int i = 0; i < sheets.groups.count && !stop_asked(); i++)
 		if (walls->list[sheets.groups.list[i].members[0]].turn == TURN_NONE)
 			print_sheet(report, &sheets, i);
