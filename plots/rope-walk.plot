@@ -12,7 +12,7 @@ prices "prices.json"
 bed b "Rose bed"
   block 16 in x 8 in x 6 in
   courses 3
-  cap 24 in x 8 in x 2 in
+  cap 2 ft x 8 in x 2 in
   embed 4 in
 path p "Crushed stone"
   base 4 in
