@@ -3,12 +3,15 @@
 #include "takeoff/common/bags.h"
 
 #include <math.h>
+#include <string.h>
 
 /* What to ask for besides, and its note. */
 static const char *note_cell(const struct report *report, const struct item *item)
 {
 	const char *note = item_note(report, item), *spec = item_spec(report, item);
 
+	if (note && strcmp(note, item_order(report, item)) == 0)
+		note = NULL;
 	return say(report, "%s%s%s", spec, *spec && note ? "; " : "", note ? note : "");
 }
 

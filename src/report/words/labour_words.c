@@ -126,6 +126,8 @@ static const char *decimal_words(const struct report *report, double number, con
 
 const char *word_hours(const struct report *report, double hours)
 {
+	if (hours > 0 && hours < 0.05)
+		return say(report, "under 0.1%chours", PAGE_TIE);
 	return decimal_words(report, hours, "hour", "hours");
 }
 

@@ -46,13 +46,18 @@ static struct pack piece_of(const struct item *item)
 		.unit = UNIT_EACH, .size = 1, .words = bag ? bag->words : "1" };
 }
 
+/* Spoil is hauled away as it comes, in no steps. */
 static struct pack volume_of_item(const struct pricing *pricing, const struct item *item,
 	double order)
 {
 	enum attribute density = good_row(item->good)->density;
+	struct pack spoil = loose[pricing->units];
 	bool is_little = order < block_amount(pricing->allow, ALLOW_TRUCK_STEP) * (1 - 1e-9);
 
-	if (is_little && item->good != GOOD_SPOIL)
+	spoil.step = order;
+	if (item->good == GOOD_SPOIL)
+		return spoil;
+	if (is_little)
 		return item->good == GOOD_MULCH ? light_bags[pricing->units] : bags[pricing->units];
 	return density == ALLOW_DENSITY_STONE ? weighed[pricing->units] : loose[pricing->units];
 }

@@ -1,7 +1,7 @@
 /* How goods are sold where the price book says nothing of it: pieces whole; loose goods in the
  * steps that are allowed for, stone by quarter tons (of 2,000 lb) or tonnes; what is less than a
- * step in bags; liner in whole rolls; other areas, lengths and weights in whole units. Common
- * practice, no published source. */
+ * step in bags; spoil as it is; liner in whole rolls; other areas, lengths and weights in whole
+ * units. Common practice, no published source. */
 #ifndef TAKEOFF_COSTS_COUNTER_H
 #define TAKEOFF_COSTS_COUNTER_H
 
