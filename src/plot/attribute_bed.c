@@ -45,7 +45,7 @@ static const struct attribute_row rows[] = {
 		.metric = IS_LENGTH(MM(40)), .subject = SUBJECT_RAISED },
 	AT(MULCH) = { "mulch", "Mulch", DEPTH, IS_LENGTH(INCHES(2)), .metric = IS_LENGTH(MM(50)) },
 	AT(MIX) = { "mix", "Mix of the fill", { .kind = VALUE_MIX },
-		{ .set = true, .as.mix = &usual_mix } },
+		{ .set = true, .as.mix = &usual_mix }, .subject = SUBJECT_ANY },
 	AT(PREPARE) = { "prepare", "Dug over", DEPTH, IS_LENGTH(INCHES(8)),
 		.metric = IS_LENGTH(MM(200)), .subject = SUBJECT_LEVEL },
 	AT(AMEND) = { "amend", "Amendment dug in", DEPTH, IS_LENGTH(INCHES(2)),

@@ -4,7 +4,8 @@
 #define AT(name) [FIXTURE_##name - FIXTURE_HEIGHT]
 
 static const struct attribute_row rows[] = {
-	AT(HEIGHT) = { "height", "Height", LENGTH(0, METRES(30)), IS_LENGTH(0) },
+	AT(HEIGHT) = { "height", "Height", LENGTH(0, METRES(30)), IS_LENGTH(0),
+		.subject = SUBJECT_ANY },
 	AT(BASE) = { "base", "Base", DEPTH, IS_LENGTH(INCHES(4)), .metric = IS_LENGTH(MM(100)) },
 };
 
