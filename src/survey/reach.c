@@ -191,7 +191,7 @@ unsigned char *reach_beyond(const struct survey *survey, const struct fence_map 
 	size_t columns = (size_t)survey->columns, rows = (size_t)survey->rows;
 	size_t line_count = (columns + 1) * rows;
 	unsigned char *beyond = memory_new(columns * rows, 1);
-	unsigned char *held = memory_new(columns, 2), *classes[2] = { held, held + columns };
+	unsigned char *two = memory_new(columns, 2), *classes[2] = { two, two + columns };
 	struct reaching reaching = { .survey = survey, .fences = fences,
 		.columns = survey->columns, .rows = survey->rows };
 
@@ -209,6 +209,6 @@ unsigned char *reach_beyond(const struct survey *survey, const struct fence_map 
 	free(reaching.column_up);
 	free(reaching.line_up);
 	free(reaching.until);
-	free(held);
+	free(two);
 	return beyond;
 }

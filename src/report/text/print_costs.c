@@ -26,6 +26,13 @@ static void goods_row(struct hand_table *table, const struct report *report,
 		bought->pack->price == NO_PRICE ? "-" : plain_money(report, bought->cost));
 }
 
+static void print_supplier(const struct report *report, int supplier)
+{
+	print_blank(report);
+	print_lines(report, 0, 2, supplier == NO_SUPPLIER ? "Collected:" : "From %s:",
+		supplier_words(report->takeoff->book, supplier));
+}
+
 /* What is ordered from one supplier, in the order in which it is brought. */
 static void print_order(const struct report *report, int supplier)
 {
@@ -47,11 +54,7 @@ static void print_order(const struct report *report, int supplier)
 				if (purchase->list[j].pack->supplier != supplier)
 					continue;
 				if (is_first)
-					print_blank(report);
-				if (is_first)
-					print_lines(report, 0, 2, supplier == NO_SUPPLIER ?
-						"Collected:" : "From %s:",
-						supplier_words(takeoff->book, supplier));
+					print_supplier(report, supplier);
 				is_first = false;
 				goods_row(&table, report, item, &purchase->list[j]);
 			}

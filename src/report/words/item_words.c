@@ -187,14 +187,14 @@ static const char *quarters(const struct report *report, double amount, const ch
 	const char *many)
 {
 	static const char *const parts[] = { "", "1/4", "1/2", "3/4" };
-	int64_t count = llround(amount * 4), whole = count / 4;
+	int64_t count = llround(amount * 4), ones = count / 4;
 	const char *part = parts[count % 4];
 
 	if (fabs(amount * 4 - (double)count) > 1e-6)
 		return say(report, "%s %s", plain_decimal(report, amount, 2), many);
-	if (whole == 0 && count > 0)
+	if (ones == 0 && count > 0)
 		return say(report, "%s %s", part, one);
-	return say(report, "%s%s%s %s", plain_count(report, whole), *part ? " " : "", part,
+	return say(report, "%s%s%s %s", plain_count(report, ones), *part ? " " : "", part,
 		count == 4 ? one : many);
 }
 
@@ -296,13 +296,13 @@ const char *supplier_words(const struct book *book, int supplier)
 
 double item_lifted(const struct item *item)
 {
-	double most = item->order > 0 && item_unit(item) == UNIT_EACH ? item->unit_weight : 0;
+	double heaviest = item->order > 0 && item_unit(item) == UNIT_EACH ? item->unit_weight : 0;
 
 	for (int i = 0; item->purchase && i < item->purchase->count; i++) {
 		const struct bought *bought = &item->purchase->list[i];
 
 		if (bought->pack->kind != PACK_BULK && bought->pack->kind != PACK_PALLET)
-			most = fmax(most, bought->weight / bought->packs);
+			heaviest = fmax(heaviest, bought->weight / bought->packs);
 	}
-	return most;
+	return heaviest;
 }

@@ -186,7 +186,7 @@ static void make_menus(struct blending *b, double spare)
 
 static struct box all_drops(const struct blending *b)
 {
-	struct box all;
+	struct box all = { { 0 }, { 0 } };
 
 	for (int i = 0; i < b->lanes; i++) {
 		const struct lane *lane = lane_of(b, i);

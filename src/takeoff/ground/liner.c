@@ -19,15 +19,15 @@ struct lining {
 
 /* What a roll gives of a length, or of a height: so many times all it has, and a rest. */
 struct share {
-	int64_t whole;
+	int64_t full;
 	nm rest;
 };
 
 static struct share share_of(nm length, nm roll, nm lap)
 {
-	int64_t whole = length <= roll ? 0 : (length - lap - 1) / (roll - lap);
+	int64_t full = length <= roll ? 0 : (length - lap - 1) / (roll - lap);
 
-	return (struct share){ whole, length - whole * (roll - lap) };
+	return (struct share){ full, length - full * (roll - lap) };
 }
 
 static void add_pieces(struct lining *lining, int64_t pieces, nm height, nm length)
@@ -46,11 +46,11 @@ static void add_strip(struct lining *lining, nm height, nm round)
 	struct share up = share_of(height, out->width, out->lap);
 	struct share along = share_of(round + out->lap, out->roll, out->lap);
 
-	add_pieces(lining, up.whole * along.whole, out->width, out->roll);
-	add_pieces(lining, up.whole, out->width, along.rest);
-	add_pieces(lining, along.whole, up.rest, out->roll);
+	add_pieces(lining, up.full * along.full, out->width, out->roll);
+	add_pieces(lining, up.full, out->width, along.rest);
+	add_pieces(lining, along.full, up.rest, out->roll);
 	add_pieces(lining, 1, up.rest, along.rest);
-	out->joins += (up.whole + 1) * along.whole + up.whole;
+	out->joins += (up.full + 1) * along.full + up.full;
 }
 
 /* The inner face of a loop is a wall's depth from it: for each of the four corners that one turns

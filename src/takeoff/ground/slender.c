@@ -38,9 +38,9 @@ static nm greatest_height(const struct basis *basis, const struct wall *wall,
 {
 	double usual = amount_si(&attribute_preset(BED_DENSITY,
 		plot_units(basis->plot))->as.amount), density = wall_density(wall->bed);
-	nm most = nm_times(wall->block.across, block_number(basis->allow, slender));
+	nm highest = nm_times(wall->block.across, block_number(basis->allow, slender));
 
-	return density < usual ? (nm)((double)most * sqrt(density / usual)) : most;
+	return density < usual ? (nm)((double)highest * sqrt(density / usual)) : highest;
 }
 
 static nm above_ground(const struct wall *wall, const struct embeds *embeds)
@@ -52,22 +52,22 @@ static nm above_ground(const struct wall *wall, const struct embeds *embeds)
 static void check(const struct basis *basis, const struct wall *wall, nm height)
 {
 	bool is_clay = block_number(basis->allow, ALLOW_SUBSOIL) == SUBSOIL_CLAY;
-	nm most = greatest_height(basis, wall, ALLOW_SLENDER);
-	nm most_long = greatest_height(basis, wall, ALLOW_SLENDER_LONG);
+	nm highest = greatest_height(basis, wall, ALLOW_SLENDER);
+	nm highest_long = greatest_height(basis, wall, ALLOW_SLENDER_LONG);
 	enum wall_slender kind = WALL_SLENDER;
 
 	/* The outline is looked at only where it matters. */
-	if (height <= most && height <= most_long)
+	if (height <= highest && height <= highest_long)
 		return;
 	if (is_clay)
 		kind = WALL_SLENDER_CLAY;
 	else if (has_long_side(basis, wall->region))
 		kind = WALL_SLENDER_LONG;
 	if (kind != WALL_SLENDER)
-		most = most_long;
-	if (height > most)
+		highest = highest_long;
+	if (height > highest)
 		snag_add(basis->snags, SNAG_WALL_SLENDER, wall->region,
-			SNAG_FIGURES_OF(height, wall->block.across, most, long_side(basis)))->kind
+			SNAG_FIGURES_OF(height, wall->block.across, highest, long_side(basis)))->kind
 			= kind;
 }
 

@@ -125,8 +125,8 @@ static void look_at_all(const struct joining *joining)
 {
 	const struct survey *survey = joining->basis->survey;
 	size_t width = (size_t)survey->columns + 2;
-	struct land *held = memory_new(width, 2 * sizeof *held);
-	struct land *above = held, *row = held + width;
+	struct land *rows = memory_new(width, 2 * sizeof *rows);
+	struct land *above = rows, *row = rows + width;
 
 	fill_row(survey, -1, above);
 	for (int y = 0; y <= survey->rows && !stop_asked(); y++) {
@@ -141,7 +141,7 @@ static void look_at_all(const struct joining *joining)
 		above = row;
 		row = spare;
 	}
-	free(held);
+	free(rows);
 }
 
 /* ---- Snags ----------------------------------------------------------------------------------- */

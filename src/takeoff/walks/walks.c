@@ -128,11 +128,11 @@ static void check_tall(const struct basis *basis, int index)
 	nm height = block_length(&region->entry->block, FIXTURE_HEIGHT);
 	nm width = basis->survey->cell * least(region->most.x - region->left + 1,
 		region->most.y - region->first_cell.y + 1);
-	nm most = nm_times(width, block_number(basis->allow, ALLOW_FIXTURE_SLENDER));
+	nm highest = nm_times(width, block_number(basis->allow, ALLOW_FIXTURE_SLENDER));
 
-	if (height > most)
+	if (height > highest)
 		snag_add(basis->snags, SNAG_FIXTURE_TALL, index,
-			SNAG_FIGURES_OF(height, width, most));
+			SNAG_FIGURES_OF(height, width, highest));
 }
 
 void walks_check(const struct basis *basis)

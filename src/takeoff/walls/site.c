@@ -73,13 +73,12 @@ void site_check_ring(const struct site *site, const struct ring *ring,
 	for (int i = 0; i < ring->fault_count && !stop_asked(); i++) {
 		const struct ring_fault *fault = &ring->faults[i];
 		nm length = side_length(site, fault->place);
-		struct snag *snag;
 
 		if (fault->is_unbonded)
 			put_at_side(add_snag(site, is_cap ? SNAG_CAP_BOND : SNAG_WALL_BOND,
 				SNAG_FIGURES_OF(length)), site, fault->place);
 		if (fault->corner > 0) {
-			snag = add_snag(site, SNAG_WALL_CORNER,
+			struct snag *snag = add_snag(site, SNAG_WALL_CORNER,
 				SNAG_FIGURES_OF(length, fault->corner, least));
 			snag->kind = is_cap ? WALL_CORNER_CAP : WALL_CORNER_WALL;
 			put_at_side(snag, site, fault->place);
