@@ -173,7 +173,8 @@ static const struct attribute_row rows[] = {
 	AT(WALL_ABOVE) = { "wall-above", "Wall above ground", LIMIT, IS_LENGTH(INCHES(24)),
 		.metric = IS_LENGTH(MM(600)), .sheet = SHEET_SNAGS },
 	AT(WALL_FOOTING) = { "wall-footing", "Wall from its footing", LIMIT, IS_LENGTH(INCHES(48)),
-		.source = "International Code Council, International Residential Code, 2021, R105.2",
+		.source = "International Code Council, International Residential Code, 2021, "
+			"R105.2",
 		.metric = IS_LENGTH(MM(1200)), .sheet = SHEET_SNAGS },
 	AT(SLENDER) = { "slender", "Wall's height over depth", DECIMAL(MILLION / 2, 20 * MILLION),
 		IS_NUMBER(MILLION * 5 / 2), .sheet = SHEET_SNAGS },

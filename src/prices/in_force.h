@@ -8,8 +8,8 @@
 const struct block *allow_unset(const struct book *book);
 /* The plot with all values set that have a default in plots of its units, and bases by what is
  * allowed for: 4 in (100 mm), 6 in (150 mm) on clay or where frost is set. Other values whose
- * default is derived stay unset. Ground, runs and texts are the plot's and the book's own: the result in the
- * arena must not outlive them. */
+ * default is derived stay unset. Ground, runs and texts are the plot's and the book's own: the
+ * result in the arena must not outlive them. */
 struct plot plot_in_force(struct arena *arena, const struct plot *plot, const struct book *book);
 
 #endif

@@ -32,8 +32,8 @@ static void build_compute(struct takeoff *t, const struct basis *basis)
 	fences_compute(&t->fences, basis);
 }
 
-/* What is dug, by survey, walls and fences. What looks at the ground of the zones comes right after them,
- * so that it can be let go of. */
+/* What is dug, by survey, walls and fences. What looks at the ground of the zones comes right after
+ * them, so that it can be let go of. */
 static void zones_find(struct takeoff *t, const struct basis *basis)
 {
 	struct zones_ground ground;

@@ -72,8 +72,8 @@ const char *group_title(const struct report *report, const struct figure_table *
 /* "2 of 7 7/8 in + 1 of 3 in": the lengths to saw one block or piece into, each `fit` shorter
  * than its place. */
 const char *cut_words(const struct report *report, const struct cut *cut, nm fit);
-/* The length to saw a piece to: `fit` shorter than its place, half of that at least, down to what a rule
- * shows: 1/16 in or 1 mm. */
+/* The length to saw a piece to: `fit` shorter than its place, half of that at least, down to what
+ * a rule shows: 1/16 in or 1 mm. */
 nm saw_length(const struct report *report, nm place, nm fit);
 /* Two columns: how many, and what each is cut into. */
 void print_cut_table(const struct report *report, const char *const headings[2],

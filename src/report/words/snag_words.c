@@ -111,8 +111,8 @@ static const struct kind {
 	{ SNAG_WALL_CORNER, WALL_CORNER_WALL, "At an outer corner of this side, {0} long, a piece "
 		CORNER_PIECE,
 		BY_DRAWING_OR(BED_BLOCK) },
-	{ SNAG_WALL_CORNER, WALL_CORNER_CAP, "At an outer corner of this side, {0} long, a piece of "
-		"the cap " CORNER_PIECE,
+	{ SNAG_WALL_CORNER, WALL_CORNER_CAP, "At an outer corner of this side, {0} long, a piece "
+		"of the cap " CORNER_PIECE,
 		BY_DRAWING_OR(BED_CAP) },
 	{ SNAG_WALL_HIGH, WALL_HIGH_CARE, HIGH_CARE,
 		BY(BED_COURSES, BED_BLOCK) },
