@@ -25,28 +25,33 @@ static const struct {
 	{ SNAG_WALL_NARROW, "wall-narrow",
 		"Geometry: two walls and ground between them take more than two blocks' depth." },
 	{ SNAG_WALL_BOND, "wall-bond",
-		"Running bond, joints a quarter of a unit apart or more: TMS 402, IRC." },
+		"Running bond, joints a quarter of a unit apart or more: The Masonry Society, TMS "
+		"402/602, Building Code Requirements and Specification for Masonry Structures, "
+		"2016; International Code Council, International Residential Code (IRC), 2021; "
+		"both as quoted." },
 	{ SNAG_WALL_CORNER, "wall-corner",
 		"Half a block or more, and its own end, at an outer corner: common practice, no "
 		"published source." },
 	{ SNAG_WALL_HIGH, "wall-high",
 		"Above ground: common practice, no published source. From the footing's bottom: "
-		"permit over 4 ft by IRC R105.2, design by an engineer; local rules are often "
+		"International Code Council, International Residential Code (IRC), 2021, R105.2, "
+		"on permits; a higher wall is designed by an engineer; local rules are often "
 		"stricter." },
 	{ SNAG_WALL_EMBED, "wall-embed",
-		"A tenth of the height below ground: a block makers' association's note on small "
-		"walls." },
+		"A tenth of the height below ground: common practice, no published source." },
 	{ SNAG_WALL_SLENDER, "wall-slender",
-		"Common practice, no published source, checked by statics: soil of 110 lb/cu ft "
-		"that bears with a third of its weight, a factor of 1.5 against tipping. No "
-		"design: where ground, frost, water or children bear on a wall, ask an engineer." },
+		"Common practice, no published source, checked by statics: soil that bears with "
+		"a third of its weight, a factor of 1.5 against tipping. No design: where ground, "
+		"frost, water or children bear on a wall, ask an engineer." },
 	{ SNAG_BED_THIN, "bed-thin", "Common practice, no published source." },
 	{ SNAG_CAP_NARROW, "cap-narrow",
 		"Geometry: two caps and ground between them take more than two caps' depth." },
 	{ SNAG_CAP_BOND, "cap-bond",
-		"Running bond, joints a quarter of a unit apart or more: TMS 402, IRC; at each "
-		"corner the cap goes through where the course below butts: common practice, no "
-		"published source." },
+		"Running bond, joints a quarter of a unit apart or more: The Masonry Society, TMS "
+		"402/602, Building Code Requirements and Specification for Masonry Structures, "
+		"2016; International Code Council, International Residential Code (IRC), 2021; "
+		"both as quoted. At each corner the cap goes through where the course below butts: "
+		"common practice, no published source." },
 	{ SNAG_FILL_NONE, "fill-none", "Arithmetic: no depth, or no part of the mix, is left." },
 	{ SNAG_SOIL_THIN, "soil-thin", "Common practice, no published source." },
 	{ SNAG_FLOOR_STONE, "floor-stone", "Common practice, no published source." },
@@ -56,22 +61,21 @@ static const struct {
 	{ SNAG_FENCE_HOLE, "fence-hole",
 		"Geometry: a square post goes into a round hole as wide as its diagonal." },
 	{ SNAG_FENCE_HIGH, "fence-high",
-		"Permit: International Code Council, International Residential Code, 2021, R105.2, "
-		"leaves out fences of 7 ft or less, other editions 6 ft; local rules are often "
-		"stricter." },
+		"International Code Council, International Residential Code (IRC), 2021, R105.2, "
+		"on permits; other editions and local rules are often stricter." },
 	{ SNAG_FENCE_PATH, "fence-path", "Common practice, no published source." },
 	{ SNAG_GATE_NARROW, "gate-narrow",
-		"Clear width of a way, 36 in: U.S. Department of Justice, 2010 ADA Standards for "
+		"Clear width of a way: U.S. Department of Justice, 2010 ADA Standards for "
 		"Accessible Design, 403.5.1." },
 	{ SNAG_GATE_BLOCKED, "gate-blocked", "Common practice, no published source." },
 	{ SNAG_HOLE_WALL, "hole-wall",
 		"Geometry: a hole and a wall, its base or planted soil take the same ground." },
 	{ SNAG_BED_REACH, "bed-reach",
-		"Beds of 4 ft reached from both sides, 2 ft from one: University of Missouri "
-		"Extension, G6985, Raised-Bed Gardening; SDSU Extension." },
+		"Beds reached from both sides: University of Missouri Extension, G6985, Raised-Bed "
+		"Gardening. From one: South Dakota State University Extension, on raised beds." },
 	{ SNAG_PATH_NARROW, "path-narrow",
-		"Clear width of 36 in: U.S. Department of Justice, 2010 ADA Standards for "
-		"Accessible Design, 403.5.1." },
+		"Clear width: U.S. Department of Justice, 2010 ADA Standards for Accessible "
+		"Design, 403.5.1." },
 	{ SNAG_PATH_BARROW, "path-barrow", "Common practice, no published source." },
 	{ SNAG_PATH_CUT_OFF, "path-cut-off", "Common practice, no published source." },
 	{ SNAG_LAWN_NARROW, "lawn-narrow", "Common practice, no published source." },

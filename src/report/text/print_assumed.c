@@ -1,4 +1,5 @@
 #include "report/text/print.h"
+#include "report/words/snag_words.h"
 #include "takeoff/fence/fence_values.h"
 
 /* Whether any goods are weighed by the density. */
@@ -143,7 +144,7 @@ static void print_rules(const struct report *report)
 	print_lines(report, 0, 2, "Walls stand inside the bed's outline, their outer face on it; "
 		"every raised bed has its own wall all round.");
 	print_lines(report, 0, 2, "Running bond: joints stand a quarter block or more from those "
-		"of the course below (TMS 402, IRC).");
+		"of the course below (" RUNNING_BOND_SOURCE ").");
 	print_lines(report, 0, 2, "Soil is counted by the ground between the walls, and by the "
 		"depth really filled: the wall's height less freeboard and mulch, and less the "
 		"embed where the ground inside stays undug, but not over the base past the wall.");

@@ -4,9 +4,14 @@
 
 #include "report/words/words.h"
 
+/* Where running bond is defined by joints a quarter of a unit apart. */
+#define RUNNING_BOND_SOURCE "The Masonry Society, TMS 402/602, Building Code Requirements and " \
+	"Specification for Masonry Structures, 2016; International Code Council, International " \
+	"Residential Code (IRC), 2021; both as quoted"
+
 /* "wall-jog". */
 const char *snag_word(enum snag_code code);
-/* The source of its rule: a publication, or common practice. */
+/* The source of its rule: a publication, or common practice; without figures in any units. */
 const char *snag_source(enum snag_code code);
 /* One sentence, with figures in the plot's units, in report->words. */
 const char *snag_sentence(const struct report *report, const struct snag *snag);

@@ -2,10 +2,10 @@
  *
  * A wall's embed is what of it is below finished ground. Where a bed sets none it is the greatest
  * of: the deepest surface of paths, so that walls and paths share one formation; a tenth of the
- * wall's height (segmental wall association, technical note 15-5, on small walls); and, where a
- * lawn touches the bed by a side or a corner, 2 in (50 mm) of soil and the turf's thickness. It
- * goes up to the next 1/2 in (10 mm). Where no source is named: common practice, no published
- * source. */
+ * wall's height; and, where a lawn touches the bed by a side or a corner, 2 in (50 mm) of soil and
+ * the turf's thickness. It goes up to the next 1/2 in (10 mm). All that is common practice, no
+ * published source. (For the tenth, a note 15-5 on small walls is quoted, by memory National
+ * Concrete Masonry Association, TEK 15-5, Segmental Retaining Wall Design.) */
 #ifndef TAKEOFF_COMMON_EMBED_H
 #define TAKEOFF_COMMON_EMBED_H
 

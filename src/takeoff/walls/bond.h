@@ -2,10 +2,13 @@
  *
  * Joints are measured along the outer face: between pieces, and at run ends, except those that
  * go through a convex corner. No joint is closer than a quarter block to one of the course
- * below; two run ends are never measured against each other. (A quarter of a unit: running bond
- * as TMS 402 and the IRC define it.) No piece is shorter than bond_shortest. A piece that shows
- * its head at an outer corner is bond_corner long or longer and shows an end of its block, not
- * a sawn one: common practice, no published source. */
+ * below; two run ends are never measured against each other. No piece is shorter than
+ * bond_shortest. A piece that shows its head at an outer corner is bond_corner long or longer and
+ * shows an end of its block, not a sawn one: common practice, no published source.
+ *
+ * A quarter of a unit is running bond as these are quoted to define it: The Masonry Society,
+ * TMS 402/602, Building Code Requirements and Specification for Masonry Structures, 2016;
+ * International Code Council, International Residential Code, 2021. */
 #ifndef TAKEOFF_WALLS_BOND_H
 #define TAKEOFF_WALLS_BOND_H
 
