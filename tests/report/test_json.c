@@ -143,9 +143,11 @@ static const struct { const char *array, *keys; } row_keys[] = {
 	{ "areas", "class letter name cells area_m2" },
 	{ "edges", "between length_m" },
 	{ "regions", "id class letter first_cell cells area_m2 perimeter_m holes corners" },
-	{ "walls", "bed block_m joint_m like turned inner_area_m2 whole_blocks cut_pieces courses cap" },
+	{ "walls", "bed block_m joint_m like turned inner_area_m2 whole_blocks cut_pieces courses "
+		"cap" },
 	{ "walls_not_laid", "bed about_blocks" },
-	{ "cutting", "use block_m joint_m blocks_whole blocks_cut blocks_bought floor breakage cuts" },
+	{ "cutting", "use block_m joint_m blocks_whole blocks_cut blocks_bought floor breakage "
+		"cuts" },
 	{ "dig", "region part area_m2 depth_m sod_m3 topsoil_m3 subsoil_m3" },
 	{ "fills", "bed soil_depth_m strip_m2 strip_depth_m soil_m3 order_m3 parts mulch_m3" },
 };
