@@ -6,9 +6,9 @@
  * The usual rates, hours per cubic metre: digging by hand 1.20 in sand, 2.20 in medium ground, 3.30
  * in heavy ground, in the ground; loading 1.00, 1.30, 1.90, and taking up to 50 m by barrow,
  * spreading and levelling 1.25, loose; backfilling 1.00 and a base course of 150 mm 1.00, in place.
- * Loam counts as medium ground, clay as heavy. They are trade labour factors from New Zealand; of
- * what year and by whom is not known here, so they are a rule of thumb. For dry-laid walls, fences,
- * edging and turf none is known. */
+ * Loam counts as medium ground, clay as heavy. They are common practice, no published
+ * source (by whom these labour factors were put down, for New Zealand, is not known): a rule of
+ * thumb. For dry-laid walls, fences, edging and turf none is known. */
 #ifndef TAKEOFF_LABOUR_H
 #define TAKEOFF_LABOUR_H
 

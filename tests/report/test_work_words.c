@@ -295,7 +295,8 @@ START_TEST(each_caution_is_said_in_full_once_and_by_one_word_at_its_steps)
 END_TEST
 
 /* The usual cautions of the trade: common practice, no published source, but for the rule on silica
- * dust, 29 CFR 1926.1153, Table 1 (US Occupational Safety and Health Administration). */
+ * dust: U.S. Occupational Safety and Health Administration, 29 CFR 1926.1153, Respirable
+ * Crystalline Silica, Table 1 (title from memory). */
 START_TEST(what_can_hurt_is_said)
 {
 	lay_all();
@@ -439,7 +440,7 @@ START_TEST(hours_are_said_with_their_rate_and_who_gave_it)
 	says("for a crew of 2 at 8 hours a day.");
 	says("No rate, so in no hours: lay 100.0 sq ft of fabric, set 40 ft of edging. Give yours, "
 		"one a line of the plot: rate fabric N h per sq-ft.");
-	says("* Trade labour factors from New Zealand");
+	says("* Common practice, no published source: a rule of thumb.");
 	says_not("no published rate");
 }
 END_TEST
@@ -454,7 +455,7 @@ START_TEST(without_usual_rates_their_source_is_not_named)
 	rate(RATE_FIXTURE, "1 h per each");
 	say_all();
 	says("Work: set 1 fixture: 1 hour.");
-	says_not("New Zealand");
+	says_not("rule of thumb");
 	says("for one person at 8 hours a day.");
 }
 END_TEST

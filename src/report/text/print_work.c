@@ -139,8 +139,8 @@ static void print_hours(const struct report *report)
 	}
 	print_unrated(report);
 	if (has_usual(work))
-		print_note(report, "* Trade labour factors from New Zealand, of a year not known "
-			"here: a rule of thumb. Your own pace differs: time the first barrows.");
+		print_note(report, "* Common practice, no published source: a rule of thumb. Your "
+			" own pace differs: time the first barrows.");
 }
 
 void print_work(const struct report *report)

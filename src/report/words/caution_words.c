@@ -63,7 +63,8 @@ static const struct caution cautions[] = {
 		"respirator." } },
 	{ "dust", AT(WALLS), { .all = FACT(CUTS), .words =
 		"Sawing block gives off silica dust: saw wet or with extraction, in a respirator "
-		"(29 CFR 1926.1153, Table 1, or your local rule)." } },
+		"(U.S. Occupational Safety and Health Administration, 29 CFR 1926.1153, Table 1, "
+		"or your local rule)." } },
 	{ "dust", AT(POSTS), { .all = FACT(CONCRETE), .words =
 		"Dry concrete dusts as it is tipped: stand upwind, wear a respirator." } },
 	{ "saw", AT(WALLS), { .all = FACT(CUTS), .words =

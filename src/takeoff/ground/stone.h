@@ -68,8 +68,7 @@ extern const struct figure_table stone_table, stone_layer_table, stone_total_tab
 void stone_compute(struct stones *out, const struct basis *basis, const struct zones *zones);
 /* Adds stone.base, stone.surface.fines and stone.surface.clean. */
 void stone_items(struct item_list *items, const struct stones *stones);
-/* Layers of at most 4 in, by hand 2 in: trade press on paving has 4 in; the other is common
- * practice, no published source. */
+/* Layers of at most 4 in, by hand 2 in: common practice, no published source. */
 int stone_lifts(nm depth, enum tamper tamper);
 
 #endif
