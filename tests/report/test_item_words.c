@@ -54,7 +54,8 @@ static const struct { struct pack pack; double packs; enum units units; const ch
 		UNITS_METRIC, "2 1/4 t" },
 	{ { .kind = PACK_BULK, .unit = UNIT_KG, .size = 1000, .words = "1000 kg" }, 1.2,
 		UNITS_METRIC, "1,200 kg" },
-	/* A ton is 2,000 lb: NIST Handbook 44, appendix C, the short ton. */
+	/* A ton is 2,000 lb, the short ton: National Institute of Standards and Technology,
+	 * Handbook 44, of any year, Appendix C, General Tables of Units of Measurement. */
 	{ { .kind = PACK_BULK, .unit = UNIT_KG, .size = 2000 * POUND, .words = "1 ton" }, 8,
 		UNITS_IMPERIAL, "8 tons" },
 	{ { .kind = PACK_BULK, .unit = UNIT_KG, .size = 2000 * POUND, .words = "1 ton" }, 1,

@@ -39,8 +39,9 @@ static void check_beyond(nm arm, const char *const *rows)
 #define FEET(n) ((n) * NM_PER_FOOT)
 #define ROWS (const char *const[])
 
-/* University of Missouri Extension, G6985, Raised-Bed Gardening, and SDSU Extension, as quoted:
- * beds up to 4 ft where both sides can be reached, 2 ft where one can; an arm is 2 ft. */
+/* University of Missouri Extension, G6985, Raised-Bed Gardening, as quoted, its year not noted:
+ * beds up to 4 ft where both sides can be reached. South Dakota State University Extension, as
+ * quoted, title and year not noted: 2 ft where one can. So an arm is 2 ft. */
 START_TEST(four_feet_are_reached_from_both_sides_and_two_from_one)
 {
 	given(ROWS { "pppppp", "bbbbbb", "bbbbbb", "bbbbbb", "bbbbbb", "pppppp", NULL });

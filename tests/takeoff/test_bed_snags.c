@@ -58,7 +58,7 @@ START_TEST(a_bed_as_it_is_offered_has_no_snag)
 }
 END_TEST
 
-/* A tenth of the height below ground: segmental wall association, technical note 15-5. */
+/* A tenth of the height below ground: common practice, no published source. */
 static const struct { const char *embed; bool is_snag; } embeds[] = {
 	{ "2 in", false }, { "1 63/64 in", true }, { "0 in", true }, { "3 in", false },
 };
@@ -87,7 +87,7 @@ START_TEST(an_embed_that_is_not_set_is_always_deep_enough)
 END_TEST
 
 /* Over 24 in above ground: common practice, no published source. Over 4 ft from the footing's
- * bottom: IRC R105.2. */
+ * bottom: International Code Council, International Residential Code, 2021, R105.2. */
 static const struct { const char *courses, *base, *cap, *embed; bool care, permit; } heights[] = {
 	{ "4", "4 in", "none", "0 in", false, false },
 	{ "4", "24 in", "none", "0 in", false, false },

@@ -76,7 +76,9 @@ static bool any_close(const nm *a, int a_count, const nm *b, int b_count, nm blo
 	return false;
 }
 
-/* TMS 402 and the IRC call it running bond where joints are at least a quarter unit apart. */
+/* Running bond where joints are at least a quarter unit apart: The Masonry Society, TMS 402/602,
+ * Building Code Requirements and Specification for Masonry Structures, 2016; International Code
+ * Council, International Residential Code, 2021; both as quoted. */
 static bool bonds(const struct given *given, const nm *odd, int odd_count, const nm *even,
 	int even_count)
 {

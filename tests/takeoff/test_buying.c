@@ -113,8 +113,8 @@ static const char *bought(int item)
 
 /* ---- One good -------------------------------------------------------------------------------- */
 
-/* 20 x 30 ft at 3 in: 150 cu ft, 75 bags of 2 cu ft (an extension service's column of 2002).
- * 13.5 bags of 2 cu ft are a cubic yard, by the definition of the yard. */
+/* By arithmetic: 20 x 30 ft at 3 in are 150 cu ft, 75 bags of 2 cu ft; 13.5 of them are a cubic
+ * yard. */
 static const struct { double cubic_feet; const char *bags; money cost; } bags[] = {
 	{ 150, "75 bag 2 cu ft", 30000 }, { 150.001, "76 bag 2 cu ft", 30400 },
 	{ 149.999, "75 bag 2 cu ft", 30000 }, { 27, "14 bag 2 cu ft", 5600 },

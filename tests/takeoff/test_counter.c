@@ -23,7 +23,8 @@ static const struct row {
 	{ "stone.base", 21.8 * CUBIC_FOOT, UNITS_IMPERIAL, PACK_BULK, "1 ton", 5 },
 	{ "stone.base", 3.6 * CUBIC_FOOT, UNITS_IMPERIAL, PACK_BAG, "1/2 cu ft", 8 },
 	{ "fence.gravel", 1.8 * CUBIC_FOOT, UNITS_IMPERIAL, PACK_BAG, "1/2 cu ft", 4 },
-	/* Nobody hauls away spoil by the bag, nor more of it than there is: one step is all of it. */
+	/* Nobody hauls away spoil by the bag, nor more of it than there is: one step is all of
+	 * it. */
 	{ "spoil", 3 * CUBIC_FOOT, UNITS_IMPERIAL, PACK_BULK, "1 cu yd", 1 },
 	{ "soil.compost", 0.33, UNITS_METRIC, PACK_BULK, "1 m3", 2 },
 	{ "soil.compost", 0.22, UNITS_METRIC, PACK_BAG, "25 L", 9 },

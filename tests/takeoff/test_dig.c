@@ -45,9 +45,9 @@ static void check_depth(int region, enum dig_part part, double inches)
 
 /* ---- Published values ------------------------------------------------------------------------ */
 
-/* A construction estimating textbook: topsoil stripped from 4,464 sq ft, 8 in deep, is 2,976 cu ft,
- * 110 cu yd in the bank. */
-START_TEST(a_published_strip_of_4464_sq_ft_8_in_deep_is_2976_cu_ft)
+/* By arithmetic topsoil stripped from 4,464 sq ft, 8 in deep, is 2,976 cu ft, 110 cu yd in the
+ * bank. */
+START_TEST(a_strip_of_4464_sq_ft_8_in_deep_is_2976_cu_ft)
 {
 	garden_rectangle(&garden, 'l', 62, 72);
 	plot_set(&garden.plot, 0, ALLOW_SOD, "0 in");
@@ -61,8 +61,9 @@ START_TEST(a_published_strip_of_4464_sq_ft_8_in_deep_is_2976_cu_ft)
 }
 END_TEST
 
-/* Estimating in Building Construction (Pearson), example 9-8: cuts of 1.4, 1.4, 1.2 and 1.3 ft at
- * the corners of 2,500 sq ft, 1.325 ft on average, are 3,313 cu ft, 123 cu yd. */
+/* Pearson, Estimating in Building Construction, its edition not noted, example 9-8: cuts of 1.4,
+ * 1.4, 1.2 and 1.3 ft at the corners of 2,500 sq ft, 1.325 ft on average, are 3,313 cu ft, 123
+ * cu yd. */
 START_TEST(a_published_cut_of_2500_sq_ft_is_3313_cu_ft)
 {
 	garden_rectangle(&garden, 'p', 50, 50);
@@ -74,8 +75,9 @@ START_TEST(a_published_cut_of_2500_sq_ft_is_3313_cu_ft)
 }
 END_TEST
 
-/* Draining for Profit and Draining for Health (19th century), its table of what a yard of trench 4
- * ft deep holds by its width: cubic yards and cubic feet. */
+/* Orange Judd & Company, Draining for Profit, and Draining for Health, 1867 (publisher and year
+ * from memory), its table of what a yard of trench 4 ft deep holds by its width: cubic yards and
+ * cubic feet. */
 static const struct { int inches, yards, feet; } trenches[] = {
 	{ 12, 0, 12 }, { 18, 0, 18 }, { 24, 0, 24 }, { 30, 1, 3 }, { 36, 1, 9 },
 };
@@ -92,9 +94,9 @@ START_TEST(a_yard_of_trench_4_ft_deep_holds_what_the_table_says)
 }
 END_TEST
 
-/* Loose over bank. Estimating in Building Construction (Pearson): example 9-2, 1,000 cu yd of
- * dense clay at 30 % are 1,300 loose; chapter 9, 100 cu yd at 15 % are 115. US Navy training
- * manual, Soil Conversion Factors table: sand 1.11. */
+/* Loose over bank. Pearson, Estimating in Building Construction, its edition not noted: example
+ * 9-2, 1,000 cu yd of dense clay at 30 % are 1,300 loose; chapter 9, 100 cu yd at 15 % are 115. US
+ * Navy training manual, its number and year not noted, table Soil Conversion Factors: sand 1.11. */
 static const struct { const char *subsoil; enum attribute swell; const char *percent; double bank,
 	loose; } swells[] = {
 	{ "clay", ALLOW_SWELL_CLAY, "30 %", 1000, 1300 },
@@ -120,8 +122,8 @@ START_TEST(subsoil_swells_as_published_for_its_kind)
 }
 END_TEST
 
-/* Topsoil 1.25 to 1.5 loose over bank: handbooks, quoted from memory. 12 sq ft, 3 in of each
- * kind. */
+/* 12 sq ft, 3 in of each kind; by arithmetic 3 cu ft and a half more of sod and of topsoil, 3 cu ft
+ * and a quarter more of loam, its default. */
 START_TEST(sod_and_topsoil_swell_alike_and_subsoil_by_itself)
 {
 	garden_rectangle(&garden, 'p', 4, 3);
@@ -137,8 +139,8 @@ START_TEST(sod_and_topsoil_swell_alike_and_subsoil_by_itself)
 }
 END_TEST
 
-/* A textbook's problem: 3,400 lb a cu yd in the bank, 2,700 loose, so the swell is 26 %. What is
- * dug weighs as much loose as it did in the bank. */
+/* By arithmetic 3,400 lb a cu yd in the bank, 2,700 loose, is a swell of 26 %. What is dug weighs
+ * as much loose as it did in the bank. */
 START_TEST(spoil_weighs_by_its_loose_density)
 {
 	garden_rectangle(&garden, 'p', 27, 24);
@@ -434,9 +436,9 @@ START_TEST(topsoil_that_goes_back_is_not_reused)
 }
 END_TEST
 
-/* 500 cu yd compacted at a factor of 0.95 are 526 in the bank: Estimating in Building Construction
- * (Pearson), example 9-3. Sand, 95 compacted for 100 in place: US Navy training manual, Soil
- * Conversion Factors table. */
+/* 500 cu yd compacted at a factor of 0.95 are 526 in the bank: Pearson, Estimating in Building
+ * Construction, its edition not noted, example 9-3. Sand, 95 compacted for 100 in place: US Navy
+ * training manual, its number and year not noted, table Soil Conversion Factors. */
 START_TEST(published_earth_is_compacted_over_its_factor)
 {
 	struct dig_list list = { .arena = &garden.arena };
@@ -593,7 +595,7 @@ Suite *test_suite(void)
 	TCase *reuse = suite_case(suite, "reuse"), *laws = suite_case(suite, "laws");
 
 	tcase_add_checked_fixture(published, NULL, teardown);
-	tcase_add_test(published, a_published_strip_of_4464_sq_ft_8_in_deep_is_2976_cu_ft);
+	tcase_add_test(published, a_strip_of_4464_sq_ft_8_in_deep_is_2976_cu_ft);
 	tcase_add_test(published, a_published_cut_of_2500_sq_ft_is_3313_cu_ft);
 	tcase_add_loop_test(published, a_yard_of_trench_4_ft_deep_holds_what_the_table_says, 0,
 		sizeof trenches / sizeof *trenches);

@@ -116,7 +116,7 @@ END_TEST
 
 /* ---- Runs, spikes, pieces -------------------------------------------------------------------- */
 
-/* A spike each 2 ft on walks, supplier's figure: 60 ft take 31 by arithmetic. */
+/* A spike each 2 ft on walks: common practice, no published source. 60 ft take 31 by arithmetic. */
 START_TEST(sixty_feet_of_edging_take_31_spikes)
 {
 	garden_rectangle(&garden, 'p', 60, 3);

@@ -85,9 +85,8 @@ START_TEST(the_surface_is_2_in_or_50_mm_without_paths)
 }
 END_TEST
 
-/* A tenth of the height: segmental wall association, technical note 15-5, on small walls. Walls of
- * 18, 20, 21, 24, 25 and 30 in beside a path without a surface: 1.8, 2, 2.1, 2.4, 2.5, 3 in, up to
- * the next half inch. */
+/* A tenth of the height: common practice, no published source. Walls of 18, 20, 21, 24, 25 and 30
+ * in beside a path without a surface: 1.8, 2, 2.1, 2.4, 2.5, 3 in, up to the next half inch. */
 static const struct { const char *block, *courses; double inches; } tenths[] = {
 	{ "16 in x 8 in x 6 in", "3", 2 }, { "16 in x 8 in x 5 in", "4", 2 },
 	{ "16 in x 8 in x 7 in", "3", 2.5 }, { "16 in x 8 in x 6 in", "4", 2.5 },

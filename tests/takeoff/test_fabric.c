@@ -50,8 +50,8 @@ static struct strips_way way_of(const struct fabric *fabric)
 	return ways[fabric->way];
 }
 
-/* Default: rolls of 6 by 100 ft, laps of 12 in (over clay or silt: trade press on paving), pins 3
- * ft apart. */
+/* Default: rolls of 6 by 100 ft, laps of 12 in, pins 3 ft apart: common practice, no published
+ * source. */
 
 START_TEST(a_path_as_wide_as_the_roll_takes_one_piece)
 {

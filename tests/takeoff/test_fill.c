@@ -104,7 +104,7 @@ START_TEST(a_3_by_6_ft_bed_filled_10_in_with_60_30_10_takes_9_and_4_5_and_1_5_cu
 }
 END_TEST
 
-/* Coverage tables of extension services: 1 cu yd covers 324/d sq ft at d inches. */
+/* By arithmetic 1 cu yd covers 324/d sq ft at d inches. */
 static const double covered[] = { 324, 162, 108, 81, 64.8, 54 };
 
 START_TEST(a_cubic_yard_of_mulch_covers_324_sq_ft_over_its_inches)
@@ -116,8 +116,8 @@ START_TEST(a_cubic_yard_of_mulch_covers_324_sq_ft_over_its_inches)
 }
 END_TEST
 
-/* University of Maine Cooperative Extension, "Mulch, Soil, and Compost: Amounts Needed": cubic
- * yards by square feet and inches, rounded there to halves. */
+/* University of Maine Cooperative Extension, Mulch, Soil, and Compost: Amounts Needed, its year not
+ * noted: cubic yards by square feet and inches, rounded there to halves. */
 static const int maine_inches[] = { 2, 3, 4, 6, 8, 12 };
 static const struct { int columns, rows; double yards[6]; } maine[] = {
 	{ 26, 25, { 4, 6, 8, 12, 16, 24 } },
@@ -138,7 +138,7 @@ START_TEST(mulch_agrees_with_the_extension_table_within_half_a_yard)
 }
 END_TEST
 
-/* An extension column of 2002: 20 x 30 ft at 3 in is 150 cu ft, 5.56 cu yd. */
+/* By arithmetic 20 x 30 ft at 3 in are 150 cu ft, 5.56 cu yd. */
 START_TEST(twenty_by_thirty_feet_at_3_in_is_150_cu_ft)
 {
 	level_bed(30, 20);
@@ -150,8 +150,9 @@ START_TEST(twenty_by_thirty_feet_at_3_in_is_150_cu_ft)
 }
 END_TEST
 
-/* Cornell Composting: 350 x 200 ft at 2 in is 434 cu yd by a factor rounded to 0.0031. The exact
- * 1/324 is 0.44 % less. */
+/* Cornell Waste Management Institute (publisher from memory), Cornell Composting, year not noted:
+ * 350 x 200 ft at 2 in is 434 cu yd by a factor rounded to 0.0031. The exact 1/324 is 0.44 %
+ * less. */
 START_TEST(a_field_of_350_by_200_ft_at_2_in_is_434_cu_yd_but_for_the_rounded_factor)
 {
 	level_bed(350, 200);

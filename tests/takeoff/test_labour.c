@@ -86,7 +86,8 @@ START_TEST(a_path_is_stripped_dug_tamped_based_edged_and_surfaced)
 }
 END_TEST
 
-/* The same, seen by the ground: hours a cubic metre of trade labour factors from New Zealand. */
+/* The same, seen by the ground: hours a cubic metre. Common practice, no published source (labour
+ * factors of the trade in New Zealand, by whom and when not noted). */
 static const struct { const char *subsoil; double swell, digging, loading; } grounds[] = {
 	{ "sand", 1.12, 1.20, 1.00 }, { "loam", 1.25, 2.20, 1.30 }, { "clay", 1.40, 3.30, 1.90 },
 };
@@ -241,8 +242,9 @@ START_TEST(the_plots_rate_goes_before_the_books_and_that_before_the_usual_one)
 }
 END_TEST
 
-/* NAVEDTRA 14045 (US Navy training manual) reckons 160 hours for 1,000 sq ft of wall of 8 x 8 x 16
- * in block laid in mortar, 72 hours for 448 sq ft. Here such a rate is given for as much ground. */
+/* US Navy, Naval Education and Training, NAVEDTRA 14045, title and year not noted: 160 hours for
+ * 1,000 sq ft of wall of 8 x 8 x 16 in block laid in mortar, 72 hours for 448 sq ft. Here such a
+ * rate is given for as much ground. */
 START_TEST(a_published_rate_of_160_hours_a_1000_sq_ft_gives_72_for_448)
 {
 	garden_rectangle(&garden, 'p', 28, 16);

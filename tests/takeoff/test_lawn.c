@@ -11,8 +11,8 @@ static void teardown(void)
 	garden_fini(&garden);
 }
 
-/* By arithmetic 12 x 24 ft are 288 sq ft; 3 to 5 % more for trimming, Maryland Turfgrass
- * Council. */
+/* By arithmetic 12 x 24 ft are 288 sq ft; 3 to 5 % more for trimming: Maryland Turfgrass Council,
+ * title and year not noted. */
 START_TEST(turf_for_12_by_24_ft_is_288_sq_ft_and_trimming)
 {
 	static const struct { const char *spare; double order; } rows[] = {
@@ -80,7 +80,7 @@ START_TEST(seed_goes_by_its_rate)
 }
 END_TEST
 
-/* Coverage tables of extension services: 1 cu yd covers 324/d sq ft at d inches. */
+/* By arithmetic 1 cu yd covers 324/d sq ft at d inches. */
 static const double covered[] = { 324, 162, 108, 81, 64.8, 54 };
 
 START_TEST(a_cubic_yard_of_topsoil_covers_324_sq_ft_over_its_inches)
@@ -97,8 +97,9 @@ START_TEST(a_cubic_yard_of_topsoil_covers_324_sq_ft_over_its_inches)
 }
 END_TEST
 
-/* 350 x 200 ft at 2 in are 434 cu yd by the factor 0.0031 an inch and square foot: Cornell
- * Composting. The factor is 1/324 rounded up; exactly it is 432.1. */
+/* 350 x 200 ft at 2 in are 434 cu yd by the factor 0.0031 an inch and square foot: Cornell Waste
+ * Management Institute (publisher from memory), Cornell Composting, year not noted. The factor is
+ * 1/324 rounded up; exactly it is 432.1. */
 START_TEST(topsoil_of_350_by_200_ft_at_2_in_is_that_of_the_published_factor)
 {
 	garden_rectangle(&garden, 'l', 350, 200);

@@ -24,8 +24,8 @@ static struct loads loads(double cubic_yards, double pounds_per_cubic_yard)
 		pounds_per_cubic_yard * POUND / CUBIC_YARD);
 }
 
-/* Estimating in Building Construction (Pearson), example 9-2: 1,000 cu yd of dense clay in the
- * bank swell by 30 % to 1,300 cu yd loose, 186 loads of 7 cu yd. */
+/* Pearson, Estimating in Building Construction, its edition not noted, example 9-2: 1,000 cu yd of
+ * dense clay in the bank swell by 30 % to 1,300 cu yd loose, 186 loads of 7 cu yd. */
 START_TEST(a_published_1300_cu_yd_are_186_trucks_of_7)
 {
 	plot_set(&plot, 0, ALLOW_TRUCK_VOLUME, "7 cu yd");

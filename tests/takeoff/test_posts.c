@@ -184,8 +184,7 @@ START_TEST(a_hole_of_10_by_30_in_is_1_36_cu_ft_and_takes_1_15_of_concrete_round_
 }
 END_TEST
 
-/* A concrete supplier's table, its publisher not noted; by arithmetic too: a pier of 12 in, 3 ft
- * deep, is 2.36 cu ft. */
+/* By arithmetic a pier of 12 in, 3 ft deep, is 2.36 cu ft. */
 START_TEST(a_hole_of_12_in_by_3_ft_is_2_36_cu_ft)
 {
 	const struct post_hole *dug = hole("12 in", "30 in", "6 in");
@@ -196,8 +195,7 @@ START_TEST(a_hole_of_12_in_by_3_ft_is_2_36_cu_ft)
 }
 END_TEST
 
-/* Bags of 40, 50, 60 and 80 lb: suppliers' figures; of 90 lb: a concrete supplier's table; their
- * publishers not noted. */
+/* What bags of 40, 50, 60, 80 and 90 lb yield: common practice, no published source. */
 static const struct { const char *bag; double yield; } bags[] = {
 	{ "0.3 cu ft", 0.3 }, { "0.375 cu ft", 0.375 }, { "0.45 cu ft", 0.45 },
 	{ "0.6 cu ft", 0.6 }, { "0.67 cu ft", 0.67 },
@@ -215,8 +213,7 @@ START_TEST(bags_of_a_hole_go_by_what_a_bag_yields)
 }
 END_TEST
 
-/* Three post widths across where it is set in concrete: housing advice for cold climates, its
- * publisher not noted. */
+/* Three post widths across where it is set in concrete: common practice, no published source. */
 START_TEST(a_hole_is_three_posts_across_unless_the_fence_says_otherwise)
 {
 	ground(20, 20);

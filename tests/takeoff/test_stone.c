@@ -22,7 +22,7 @@ static void set(char letter, enum attribute attribute, const char *value)
 	plot_set(&garden.plot, letter, attribute, value);
 }
 
-/* Coverage tables of extension services: 1 cu yd covers 324/d sq ft at d inches. */
+/* By arithmetic 1 cu yd covers 324/d sq ft at d inches. */
 static const double covered[] = { 324, 162, 108, 81, 64.8, 54 };
 
 START_TEST(a_cubic_yard_of_base_covers_324_sq_ft_over_its_inches)
@@ -37,7 +37,7 @@ START_TEST(a_cubic_yard_of_base_covers_324_sq_ft_over_its_inches)
 }
 END_TEST
 
-/* 20 x 30 ft at 3 in: 150 cu ft, 5.56 cu yd, 75 bags of 2 cu ft: extension column, 2002. */
+/* By arithmetic 20 x 30 ft at 3 in are 150 cu ft, 5.56 cu yd, 75 bags of 2 cu ft. */
 START_TEST(a_surface_of_20_by_30_ft_3_in_deep_is_150_cu_ft_or_75_bags_of_2)
 {
 	garden_rectangle(&garden, 'p', 30, 20);
@@ -110,8 +110,8 @@ START_TEST(surfaces_of_either_stone_are_ordered_apart)
 }
 END_TEST
 
-/* A base is laid in lifts of 4 in or less: trade press on paving; by hand 2 in: common practice, no
- * published source. */
+/* A base is laid in lifts of 4 in or less, by hand of 2 in: common practice, no published
+ * source. */
 START_TEST(a_base_is_tamped_in_lifts_of_4_in_or_2_in_by_hand)
 {
 	static const struct { int inches, plate, hand; } depths[] = {

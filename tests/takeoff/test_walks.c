@@ -217,8 +217,9 @@ END_TEST
 
 /* ---- Beds ------------------------------------------------------------------------------------ */
 
-/* University of Missouri Extension, G6985, Raised-Bed Gardening, as quoted: no wider than 4 ft
- * where one works from both sides. SDSU Extension, as quoted: 2 ft from one side. */
+/* University of Missouri Extension, G6985, Raised-Bed Gardening, as quoted, its year not noted: no
+ * wider than 4 ft where one works from both sides. South Dakota State University Extension, as
+ * quoted, title and year not noted: 2 ft from one side. */
 START_TEST(a_bed_is_four_feet_deep_at_most_or_two_from_one_side)
 {
 	given(ROWS { "......", ".bbbb.", ".bbbb.", ".bbbb.", ".bbbb.", "......", NULL });

@@ -63,8 +63,8 @@ END_TEST
 
 START_TEST(a_building_of_20_by_8_ft_takes_480_where_the_outside_perimeter_says_504)
 {
-	/* US Navy, Naval Education and Training, NAVEDTRA 14045, table 4-3 (its title and year
-	 * were not at hand), reckons 42 a course by the outside perimeter, 504 in 12
+	/* US Navy, Naval Education and Training, NAVEDTRA 14045, table 4-3 (its title and year not
+	 * noted), reckons 42 a course by the outside perimeter, 504 in 12
 	 * courses, which counts each corner twice; the exact ring (P - 4w) / l is 40 a course,
 	 * 480. */
 	rectangle(20, 8);
@@ -79,9 +79,9 @@ END_TEST
 
 START_TEST(a_face_of_100_by_10_ft_takes_75_a_course_and_1125_in_15)
 {
-	/* US Navy, Naval Education and Training, NAVEDTRA 14045: a wall 100 ft long and 10 ft
-	 * high of 8 x 8 x 16 in block takes 75 x 15 = 1,125. A side of 100 ft that goes through
-	 * at both ends is such a face. */
+	/* US Navy, Naval Education and Training, NAVEDTRA 14045 (its title and year not noted): a
+	 * wall 100 ft long and 10 ft high of 8 x 8 x 16 in block takes 75 x 15 = 1,125. A side of
+	 * 100 ft that goes through at both ends is such a face. */
 	const struct wall_run *side;
 
 	beds_rectangle(&beds.plot, 100, 4);
@@ -98,9 +98,8 @@ END_TEST
 
 START_TEST(a_hundred_square_feet_of_face_take_112_and_a_half_8_by_16_in_blocks)
 {
-	/* A masonry association's technical note 14, 1969: 112.5 units of 8 x 16 in
-	 * face per 100 sq ft, mortar joints included. Faces are the runs as laid, so no corner is
-	 * counted twice. */
+	/* By arithmetic 112.5 units of 8 x 16 in face, mortar joints included, are 100 sq ft.
+	 * Faces are the runs as laid, so no corner is counted twice. */
 	double face;
 
 	rectangle(20, 16);

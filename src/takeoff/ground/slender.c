@@ -67,8 +67,8 @@ static void check(const struct basis *basis, const struct wall *wall, nm height)
 		highest = highest_long;
 	if (height > highest)
 		snag_add(basis->snags, SNAG_WALL_SLENDER, wall->region,
-			SNAG_FIGURES_OF(height, wall->block.across, highest, long_side(basis)))->kind
-			= kind;
+			SNAG_FIGURES_OF(height, wall->block.across, highest,
+			long_side(basis)))->kind = kind;
 }
 
 void slender_check(const struct basis *basis, const struct walls *walls,
