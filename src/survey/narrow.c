@@ -2,6 +2,7 @@
 #include "base/number.h"
 #include "base/stop.h"
 
+#include <assert.h>
 #include <stdlib.h>
 
 /* Of a cell: it is ground of the class; a square gets there; it is narrow; it is part of a neck; it
@@ -66,8 +67,10 @@ static int number_new(struct numbers *numbers)
 
 static int number_least(const struct numbers *numbers, int number)
 {
-	int *to = numbers->leads_to - 1;
+	int *to;
 
+	assert(numbers->leads_to); /* a number was given */
+	to = numbers->leads_to - 1;
 	while (to[number] != number) {
 		to[number] = to[to[number]];
 		number = to[number];

@@ -119,11 +119,14 @@ static const char *fence_note(const struct report *report, const char *fence,
 
 static const char *note_words(const struct report *report, const struct note *note)
 {
+	static const char *const fixed[] = {
+		[NOTE_SPOIL] = "loose, to haul away", [NOTE_BRACKET] = "2 to a rail of a panel",
+		[NOTE_HINGE] = "2 to a leaf", [NOTE_LATCH] = "1 to a gate",
+		[NOTE_BOLT] = "1 to a gate of two leaves",
+	};
 	const char *length = plain_length(report, note->lengths[0]);
 
 	switch (note->kind) {
-	case NOTE_NONE:
-		return NULL;
 	case NOTE_BREAKAGE:
 		return say(report, "%s%s", percent(report, note, "breakage"), note->count == 0 ?
 			"" : say(report, ", %lld at least", (long long)note->count));
@@ -137,8 +140,6 @@ static const char *note_words(const struct report *report, const struct note *no
 	case NOTE_CARTRIDGE:
 		return say(report, "whole; bead %s each%s", length, note->percent == 0 ? "" :
 			say(report, "; %s", percent(report, note, "spare")));
-	case NOTE_SPOIL:
-		return "loose, to haul away";
 	case NOTE_ROLL:
 		return say(report, "whole; %s x %s", length,
 			plain_length(report, note->lengths[1]));
@@ -155,16 +156,9 @@ static const char *note_words(const struct report *report, const struct note *no
 		return fence_note(report, note->name, note, "more from offcuts");
 	case NOTE_CONCRETE:
 		return concrete_note(report, note);
-	case NOTE_BRACKET:
-		return "2 to a rail of a panel";
-	case NOTE_HINGE:
-		return "2 to a leaf";
-	case NOTE_LATCH:
-		return "1 to a gate";
-	case NOTE_BOLT:
-		return "1 to a gate of two leaves";
+	default:
+		return fixed[note->kind];
 	}
-	return NULL;
 }
 
 const char *item_note(const struct report *report, const struct item *item)

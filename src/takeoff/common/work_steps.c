@@ -2,51 +2,39 @@
 
 enum work_step work_step_of_good(enum good good)
 {
-	switch (good) {
-	case GOOD_EXTRA:
-		return WORK_SERVICES;
-	case GOOD_FENCE_POST:
-	case GOOD_FENCE_CONCRETE:
-	case GOOD_FENCE_GRAVEL:
-		return WORK_POSTS;
-	case GOOD_SPOIL:
-		return WORK_HAUL;
-	case GOOD_FABRIC:
-	case GOOD_FABRIC_PIN:
-		return WORK_FABRIC;
-	case GOOD_STONE_BASE:
-		return WORK_BASE;
-	case GOOD_BLOCK_WALL:
-	case GOOD_BLOCK_CAP:
-	case GOOD_ADHESIVE:
-		return WORK_WALLS;
-	case GOOD_LINER:
-	case GOOD_COMPOST:
-	case GOOD_SOIL:
-		return WORK_FILL;
-	case GOOD_EDGING:
-	case GOOD_EDGING_SPIKE:
-		return WORK_EDGING;
-	case GOOD_STONE_FINES:
-	case GOOD_STONE_CLEAN:
-		return WORK_SURFACE;
-	case GOOD_FENCE_PANEL:
-	case GOOD_FENCE_GATE:
-	case GOOD_FENCE_BRACKET:
-	case GOOD_FENCE_HINGE:
-	case GOOD_FENCE_LATCH:
-	case GOOD_FENCE_BOLT:
-		return WORK_PANELS;
-	case GOOD_MULCH:
-		return WORK_MULCH;
-	case GOOD_LAWN_TOPSOIL:
-	case GOOD_TURF:
-	case GOOD_SEED:
-		return WORK_LAWN;
-	case GOODS:
-		break;
-	}
-	return WORK_CLEAR_UP;
+	static const enum work_step steps[] = {
+		[GOOD_EXTRA] = WORK_SERVICES,
+		[GOOD_FENCE_POST] = WORK_POSTS,
+		[GOOD_FENCE_CONCRETE] = WORK_POSTS,
+		[GOOD_FENCE_GRAVEL] = WORK_POSTS,
+		[GOOD_SPOIL] = WORK_HAUL,
+		[GOOD_FABRIC] = WORK_FABRIC,
+		[GOOD_FABRIC_PIN] = WORK_FABRIC,
+		[GOOD_STONE_BASE] = WORK_BASE,
+		[GOOD_BLOCK_WALL] = WORK_WALLS,
+		[GOOD_BLOCK_CAP] = WORK_WALLS,
+		[GOOD_ADHESIVE] = WORK_WALLS,
+		[GOOD_LINER] = WORK_FILL,
+		[GOOD_COMPOST] = WORK_FILL,
+		[GOOD_SOIL] = WORK_FILL,
+		[GOOD_EDGING] = WORK_EDGING,
+		[GOOD_EDGING_SPIKE] = WORK_EDGING,
+		[GOOD_STONE_FINES] = WORK_SURFACE,
+		[GOOD_STONE_CLEAN] = WORK_SURFACE,
+		[GOOD_FENCE_PANEL] = WORK_PANELS,
+		[GOOD_FENCE_GATE] = WORK_PANELS,
+		[GOOD_FENCE_BRACKET] = WORK_PANELS,
+		[GOOD_FENCE_HINGE] = WORK_PANELS,
+		[GOOD_FENCE_LATCH] = WORK_PANELS,
+		[GOOD_FENCE_BOLT] = WORK_PANELS,
+		[GOOD_MULCH] = WORK_MULCH,
+		[GOOD_LAWN_TOPSOIL] = WORK_LAWN,
+		[GOOD_TURF] = WORK_LAWN,
+		[GOOD_SEED] = WORK_LAWN,
+	};
+	_Static_assert(sizeof steps / sizeof *steps == GOODS, "each good has its step");
+
+	return steps[good];
 }
 
 const char *work_step_word(enum work_step step)

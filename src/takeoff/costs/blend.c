@@ -49,7 +49,7 @@ static double least_of(struct blending *b, const struct box *box, const struct p
 static void fit_price(struct blending *b, const struct box *box, struct prices *prices, int lane)
 {
 	double full = full_price(lane_of(b, lane)), carries = lane_of(b, lane)->load.carries;
-	double weights[LANES_SHARED_MOST], low = full, high = full, drops;
+	double weights[LANES_SHARED_MOST] = { 0 }, low = full, high = full, drops;
 
 	prices->of[lane] = full;
 	if (least_of(b, box, prices, weights) >= INFINITY)
@@ -122,7 +122,7 @@ static int lane_to_halve(const struct blending *b, const struct box *box, const 
 
 static void look_into(struct blending *b, const struct box *box)
 {
-	double weights[LANES_SHARED_MOST], most = 0, bound;
+	double weights[LANES_SHARED_MOST] = { 0 }, most = 0, bound;
 	struct prices prices;
 	struct box part = *box;
 	int lane;
@@ -217,6 +217,7 @@ bool blend_find(const struct blend *blend)
 {
 	struct blending b = { .blend = blend, .lanes = blend->kitchen.shared_count };
 	double least, spare;
+	bool is_short = true;
 
 	b.menus = arena_new(blend->kitchen.arena, (size_t)blend->count, sizeof *b.menus);
 	b.chosen = arena_new(blend->kitchen.arena, (size_t)blend->count, sizeof *b.chosen);
@@ -227,14 +228,15 @@ bool blend_find(const struct blend *blend)
 	least = least_of_all(&b);
 	/* A short menu may do: it gives a good mix, and so tells how long it must be. */
 	spare = ((double)b.best.cost - least) / 8 + b.hair;
-	for (double more = INFINITY; more > 0 && !b.is_cut; spare *= 2) {
+	while (is_short && !b.is_cut) {
 		make_menus(&b, spare);
 		if (!b.is_cut) {
 			struct box all = all_drops(&b);
 
 			look_into(&b, &all);
 		}
-		more = (double)b.best.cost - least + b.hair - spare;
+		is_short = spare < (double)b.best.cost - least + b.hair;
+		spare *= 2;
 	}
 	return !b.is_cut && !stop_asked();
 }

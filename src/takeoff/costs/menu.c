@@ -220,9 +220,9 @@ static void branch(struct search *search, size_t parent)
 	const struct label *label = label_at(search, search->labels, parent);
 	double top = label->rest > 0 ? offer_steps(stage->offer, label->rest) : 0;
 	double first = stage->is_last || stage->is_best ? top : 0;
-	double last = stage->is_last ? top : top - first;
+	double last = stage->is_last ? top : top - first, steps = first;
 
-	for (double steps = first;; steps += last > first ? 1 : -1) {
+	for (;;) {
 		enum hope hope = add(search, parent, steps);
 
 		/* The first of the most may be too much by far, one fewer is not. */
@@ -233,6 +233,7 @@ static void branch(struct search *search, size_t parent)
 			add(search, parent, last);
 			return;
 		}
+		steps += last > first ? 1 : -1;
 	}
 }
 

@@ -126,34 +126,39 @@ static bool comes_by(const struct want *want, int lane)
 	return false;
 }
 
-/* Adds to the blend whatever shares a lane with what is in it, and these lanes; marks what is
- * taken. */
+/* Adds to the blend whatever comes by a lane as the want does, and the lane if there is any; marks
+ * what is taken. */
+static void gather_lane(struct blend *blend, const struct want *want, int lane, int *shared,
+	bool *is_taken)
+{
+	const struct mixing *mixing = blend->kitchen.mixing;
+	int others = 0;
+
+	for (int j = 0; j < mixing->want_count; j++) {
+		const struct want *other = &mixing->wants[j];
+
+		if (!comes_by(other, lane))
+			continue;
+		others += other != want;
+		if (!is_taken[j])
+			blend->wants[blend->count++] = other;
+		is_taken[j] = true;
+	}
+	for (int k = 0; k < blend->kitchen.shared_count; k++)
+		others = shared[k] == lane ? 0 : others;
+	if (others > 0)
+		shared[blend->kitchen.shared_count++] = lane;
+}
+
+/* Adds to the blend whatever shares a lane with what is in it, and these lanes. */
 static void gather(struct blend *blend, int *shared, bool *is_taken)
 {
 	const struct mixing *mixing = blend->kitchen.mixing;
 
-	for (int i = 0; i < blend->count; i++) {
-		for (int lane = 0; lane < mixing->lane_count; lane++) {
-			int others = 0;
-
-			if (mixing->lanes[lane].delivery == 0 || !comes_by(blend->wants[i], lane))
-				continue;
-			for (int j = 0; j < mixing->want_count; j++) {
-				const struct want *other = &mixing->wants[j];
-
-				if (!comes_by(other, lane))
-					continue;
-				others += other != blend->wants[i];
-				if (!is_taken[j])
-					blend->wants[blend->count++] = other;
-				is_taken[j] = true;
-			}
-			for (int k = 0; k < blend->kitchen.shared_count; k++)
-				others = shared[k] == lane ? 0 : others;
-			if (others > 0)
-				shared[blend->kitchen.shared_count++] = lane;
-		}
-	}
+	for (int i = 0; i < blend->count; i++)
+		for (int lane = 0; lane < mixing->lane_count; lane++)
+			if (mixing->lanes[lane].delivery != 0 && comes_by(blend->wants[i], lane))
+				gather_lane(blend, blend->wants[i], lane, shared, is_taken);
 }
 
 static bool blend_from(const struct mixing *mixing, int first, bool *is_taken, struct arena *arena)

@@ -6,6 +6,7 @@
 #include "survey/shape.h"
 #include "takeoff/walls/build.h"
 
+#include <assert.h>
 #include <stdlib.h>
 
 /* About as many blocks as the runs are long, at least one. */
@@ -222,10 +223,12 @@ static void wall_next(struct walling *walling, struct family *family, int region
 	enum turn turn = turn_of(walling, family, region);
 	int outcome = family->outcomes[turn];
 
-	if (outcome > 0)
-		wall_again(walling, family, &walling->outcomes[outcome - 1], region);
-	else
+	if (outcome == 0) {
 		wall_bed(walling, family, region, turn);
+		return;
+	}
+	assert(walling->outcomes);
+	wall_again(walling, family, &walling->outcomes[outcome - 1], region);
 }
 
 /* In their order, but each family's pieces once. */
