@@ -181,12 +181,12 @@ START_TEST(reach_is_the_distance_to_the_nearest_side_one_can_stand_at)
 		beyond = reach_beyond(&survey, &map, arm);
 		for (int i = 0; i < survey.columns * survey.rows; i++) {
 			int x = i % survey.columns, y = i / survey.columns;
-			int64_t square = square_to_nearest(&legs, x, y);
+			int64_t square = square_to_nearest(&legs, x, y), whole_mm = arm / NM_PER_MM;
 			/* Squares of whole mm, and of 304.8 mm: no two are so near to be taken for
 			 * each other. */
 			bool is_beyond = class_at(x, y) == CLASS_BED && (square == INT64_MAX ||
 				(double)square * 304.8 * 304.8 >
-				4 * (double)(arm / NM_PER_MM) * (double)(arm / NM_PER_MM));
+				4 * (double)whole_mm * (double)whole_mm);
 
 			counts[is_beyond]++;
 			ck_assert_msg(beyond[i] == is_beyond, "seed %d: %d,%d", seed, x, y);

@@ -82,7 +82,7 @@ static bool any_close(const nm *a, int a_count, const nm *b, int b_count, nm blo
 static bool bonds(const struct given *given, const nm *odd, int odd_count, const nm *even,
 	int even_count)
 {
-	nm a[PIECES_MOST] = { 0 }, b[PIECES_MOST] = { 0 }, a_ends[2], b_ends[2];
+	nm a[PIECES_MOST] = { 0 }, b[PIECES_MOST] = { 0 }, a_ends[2] = { 0 }, b_ends[2] = { 0 };
 	nm block = given->rule.block;
 	int a_count = joints_of(odd, odd_count, given->odd.from, a);
 	int b_count = joints_of(even, even_count, given->even.from, b);
@@ -406,7 +406,7 @@ static void keep(struct rows *rows, const struct row *row)
 static bool is_good_alone(const struct row *row, const struct bond_run *run,
 	const struct bond_run *other, const struct bond_rule *rule)
 {
-	nm joints[PIECES_MOST] = { 0 }, ends[2];
+	nm joints[PIECES_MOST] = { 0 }, ends[2] = { 0 };
 	int count = joints_of(row->pieces, row->count, run->from, joints);
 
 	return !is_weak(run, rule, row) &&
@@ -852,7 +852,7 @@ END_TEST
 static bool bonds_upon(const struct bond_run *run, const struct bond_course *course,
 	const struct bond_run *under, const struct bond_course *below, nm least)
 {
-	nm a[PIECES_MOST], b[PIECES_MOST], a_ends[2], b_ends[2];
+	nm a[PIECES_MOST] = { 0 }, b[PIECES_MOST] = { 0 }, a_ends[2] = { 0 }, b_ends[2] = { 0 };
 	int a_count = joints_of(course->pieces, course->count, run->from, a);
 	int b_count = joints_of(below->pieces, below->count, under->from, b);
 

@@ -772,7 +772,7 @@ START_TEST(no_way_to_buy_of_all_there_are_is_cheaper)
 
 	for (int seed = _i * count; seed < (_i + 1) * count; seed++) {
 		struct random random = { (uint64_t)seed };
-		int order[KINDS], goods;
+		int order[KINDS] = { 0 }, goods;
 
 		setup();
 		goods = small_book(&random, order);
