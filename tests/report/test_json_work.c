@@ -134,15 +134,14 @@ START_TEST(an_empty_plan_has_no_step_and_no_hours)
 }
 END_TEST
 
-/* A foot is 0.3048 m, a pound 0.45359237 kg, exactly. */
-static const struct { enum amount_unit unit; const char *word; double of_one; bool is_weighed; }
-	units[] = {
-	{ AMOUNT_GOODS_EACH, "each", 1, false }, { AMOUNT_GOODS_FT, "m", 0.3048, false },
-	{ AMOUNT_GOODS_M, "m", 1, false }, { AMOUNT_GOODS_SQ_FT, "m2", 0.09290304, false },
-	{ AMOUNT_GOODS_M2, "m2", 1, false },
-	{ AMOUNT_GOODS_CU_FT, "m3", 0.028316846592, false },
-	{ AMOUNT_GOODS_M3, "m3", 1, false }, { AMOUNT_GOODS_LB, "kg", 0.45359237, true },
-	{ AMOUNT_GOODS_KG, "kg", 1, true },
+/* A foot is 0.3048 m, a pound 0.45359237 kg, exactly. What is bought is weighed: whole pounds, and
+ * 24 kg are 52.9 of them. */
+static const struct { enum amount_unit unit; const char *word; double of_one, pounds; } units[] = {
+	{ AMOUNT_GOODS_EACH, "each", 1, 0 }, { AMOUNT_GOODS_FT, "m", 0.3048, 0 },
+	{ AMOUNT_GOODS_M, "m", 1, 0 }, { AMOUNT_GOODS_SQ_FT, "m2", 0.09290304, 0 },
+	{ AMOUNT_GOODS_M2, "m2", 1, 0 }, { AMOUNT_GOODS_CU_FT, "m3", 0.028316846592, 0 },
+	{ AMOUNT_GOODS_M3, "m3", 1, 0 }, { AMOUNT_GOODS_LB, "kg", 0.45359237, 24 },
+	{ AMOUNT_GOODS_KG, "kg", 1, 53 },
 };
 
 START_TEST(extra_goods_are_items_by_their_name_and_unit)
@@ -162,10 +161,10 @@ START_TEST(extra_goods_are_items_by_their_name_and_unit)
 	ck_assert_double_eq_tol(get(row, "laid")->valuedouble, 24 * units[_i].of_one, 1e-9);
 	ck_assert_double_eq(get(row, "spare")->valuedouble, 0);
 	ck_assert_double_eq_tol(get(row, "order")->valuedouble, 24 * units[_i].of_one, 1e-9);
-	ck_assert_int_eq(cJSON_HasObjectItem(row, "weight_kg"), units[_i].is_weighed);
-	if (units[_i].is_weighed)
+	ck_assert_int_eq(cJSON_HasObjectItem(row, "weight_kg"), units[_i].pounds > 0);
+	if (units[_i].pounds > 0)
 		ck_assert_double_eq_tol(get(row, "weight_kg")->valuedouble,
-			24 * units[_i].of_one, 1e-9);
+			units[_i].pounds * 0.45359237, 1e-9);
 	items = get(step("services"), "items");
 	ck_assert_int_eq(cJSON_GetArraySize(items), 1);
 	ck_assert_str_eq(cJSON_GetArrayItem(items, 0)->valuestring, "extra");

@@ -119,11 +119,12 @@ START_TEST(who_works_alone_is_told_of_lighter_bags)
 	garden_file(&garden, "plots/court.plot");
 	print(NULL);
 	ck_assert(shows("Who works alone takes lighter bags of concrete: "));
-	ck_assert(shows("Concrete, bags, 80.0 lb"));
+	ck_assert(shows("Here:\n           Concrete, bags 80.0 lb.\n"));
 	plot_set(&garden.plot, 0, ALLOW_CREW, "2");
 	text_clear(&page);
 	print(NULL);
 	ck_assert(!shows("Who works alone"));
+	ck_assert(shows("Concrete, bags 80.0 lb.\n"));
 }
 END_TEST
 

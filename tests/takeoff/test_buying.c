@@ -51,37 +51,11 @@ static void allow_set(enum attribute a, const char *value)
 	items.allow = &plot.details.allow;
 }
 
-/* The section whose goods it belongs to. */
-static enum section section_of(enum good good)
-{
-	switch (good) {
-	case GOOD_BLOCK_WALL:
-	case GOOD_BLOCK_CAP:
-	case GOOD_ADHESIVE:
-		return SECTION_WALLS;
-	case GOOD_LAWN_TOPSOIL:
-	case GOOD_TURF:
-	case GOOD_SEED:
-		return SECTION_LAWN;
-	case GOOD_SPOIL:
-		return SECTION_DIG;
-	case GOOD_EDGING:
-	case GOOD_STONE_BASE:
-		return SECTION_STONE;
-	case GOOD_EXTRA:
-		return SECTION_OTHER;
-	default:
-		return good >= GOOD_FENCE_POST && good <= GOOD_FENCE_BOLT ? SECTION_FENCE :
-			SECTION_FILL;
-	}
-}
-
 static struct item *add(const char *id, double order)
 {
 	struct item item = { .order = order, .laid = order };
 
 	ck_assert(good_find(id, &item.good, &item.name));
-	item.section = section_of(item.good);
 	return item_add(&items, &item);
 }
 
@@ -374,25 +348,26 @@ END_TEST
 
 /* ---- Shared deliveries ----------------------------------------------------------------------- */
 
-/* 180 blocks are 3 pallets at 200 of 3,000 lb. 50 caps: a pallet of 1,600 lb at 130, or pieces at 3
- * that one collects, 150. By itself the pallet is dearer with its delivery, 220. */
-#define BLOCK_AND_CAPS(carries) "'suppliers': [{'name': 'Yard', 'delivery': 90, 'carries': '" \
+/* 180 pieces of edging are 3 pallets at 200 of 3,000 lb. 50 of the other good: a pallet of 1,600 lb
+ * at 130, or pieces at 3 that one collects, 150. By itself the pallet is dearer with its delivery,
+ * 220. */
+#define PALLETS(other, carries) "'suppliers': [{'name': 'Yard', 'delivery': 90, 'carries': '" \
 	carries "'}], 'goods': [{'item': 'edging.piece', 'packs': [{'pack': 'pallet', 'size': " \
-	"60, 'price': 200, 'weight': '3000 lb', 'supplier': 'Yard'}]}, {'item': " \
-	"'edging.spike', 'packs': [{'pack': 'piece', 'size': 1, 'price': 3}, {'pack': " \
-	"'pallet', 'size': 50, 'price': 130, 'weight': '1600 lb', 'supplier': 'Yard'}]}]"
+	"60, 'price': 200, 'weight': '3000 lb', 'supplier': 'Yard'}]}, {'item': '" other "', " \
+	"'packs': [{'pack': 'piece', 'size': 1, 'price': 3}, {'pack': 'pallet', 'size': 50, " \
+	"'price': 130, 'weight': '1600 lb', 'supplier': 'Yard'}]}]"
 
-static void buy_caps(const char *rest, double blocks)
+static void buy_pallets(const char *rest, double pieces)
 {
 	open_book(rest);
-	add("edging.piece", blocks);
-	add("edging.spike", 50)->section = SECTION_STONE;
+	add("edging.piece", pieces);
+	add("edging.spike", 50);
 	buy();
 }
 
 START_TEST(a_pallet_rides_free_on_a_drop_that_is_paid_for)
 {
-	buy_caps(BLOCK_AND_CAPS("12000 lb"), 180);
+	buy_pallets(PALLETS("edging.spike", "12000 lb"), 180);
 	ck_assert_str_eq(bought(1), "1 pallet 50");
 	ck_assert_int_eq(costs.total, 3 * 20000 + 13000 + 9000);
 	ck_assert_int_eq(costs.shipments[0].drops, 1);
@@ -401,7 +376,7 @@ END_TEST
 
 START_TEST(a_pallet_that_needs_a_drop_more_is_collected_in_pieces)
 {
-	buy_caps(BLOCK_AND_CAPS("10000 lb"), 180);
+	buy_pallets(PALLETS("edging.spike", "10000 lb"), 180);
 	ck_assert_str_eq(bought(1), "50 piece 1");
 	ck_assert_int_eq(costs.total, 3 * 20000 + 15000 + 9000);
 }
@@ -409,8 +384,8 @@ END_TEST
 
 START_TEST(nothing_rides_along_where_nothing_else_comes)
 {
-	open_book(BLOCK_AND_CAPS("12000 lb"));
-	add("edging.spike", 50)->section = SECTION_STONE;
+	open_book(PALLETS("edging.spike", "12000 lb"));
+	add("edging.spike", 50);
 	buy();
 	ck_assert_str_eq(bought(0), "50 piece 1");
 }
@@ -418,9 +393,9 @@ END_TEST
 
 START_TEST(nothing_rides_along_on_another_day)
 {
-	open_book(BLOCK_AND_CAPS("12000 lb"));
+	open_book(PALLETS("fence.bracket", "12000 lb"));
 	add("edging.piece", 180);
-	add("edging.spike", 50)->section = SECTION_LAWN;
+	add("fence.bracket", 50);
 	buy();
 	ck_assert_str_eq(bought(1), "50 piece 1");
 }
@@ -435,10 +410,10 @@ START_TEST(two_goods_share_a_drop_that_neither_would_pay_for)
 		"'box', 'size': 12, 'price': 30, 'supplier': 'Shop'}]}, {'item': 'edging.spike', "
 		"'packs': [{'pack': 'piece', 'size': 1, 'price': 4}, {'pack': 'box', 'size': 12, "
 		"'price': 30, 'supplier': 'Shop'}]}]");
-	add("fabric.pin", 12)->section = SECTION_STONE;
+	add("fabric.pin", 12);
 	buy();
 	ck_assert_str_eq(bought(0), "12 piece 1");
-	add("edging.spike", 12)->section = SECTION_STONE;
+	add("edging.spike", 12);
 	buy();
 	ck_assert_str_eq(bought(0), "1 box 12");
 	ck_assert_str_eq(bought(1), "1 box 12");

@@ -154,21 +154,19 @@ END_TEST
 /* Concrete must be there before the walls are begun, soil when they have cured, panels after it. */
 START_TEST(goods_come_in_the_order_of_the_work)
 {
-	static const struct { const char *id; enum section section; enum day day; } goods[] = {
-		{ "fence.post", SECTION_FENCE, DAY_POSTS },
-		{ "fence.concrete", SECTION_FENCE, DAY_POSTS },
-		{ "fence.gravel", SECTION_FENCE, DAY_POSTS }, { "spoil", SECTION_DIG, DAY_DIG },
-		{ "stone.base", SECTION_STONE, DAY_STONE },
-		{ "block.wall", SECTION_WALLS, DAY_WALLS }, { "mulch", SECTION_FILL, DAY_FILL },
-		{ "fence.panel", SECTION_FENCE, DAY_PANELS },
-		{ "fence.latch", SECTION_FENCE, DAY_PANELS }, { "turf", SECTION_LAWN, DAY_LAWN },
+	static const struct { const char *id; enum day day; } goods[] = {
+		{ "fence.post", DAY_POSTS }, { "fence.concrete", DAY_POSTS },
+		{ "fence.gravel", DAY_POSTS }, { "spoil", DAY_DIG }, { "stone.base", DAY_STONE },
+		{ "block.wall", DAY_WALLS }, { "liner", DAY_FILL }, { "mulch", DAY_FILL },
+		{ "fence.panel", DAY_PANELS }, { "fence.latch", DAY_PANELS },
+		{ "turf", DAY_LAWN },
 	};
 	int before = -1;
 
 	garden_rectangle(&garden, 'b', 8, 4);
 	garden_count(&garden);
 	for (size_t i = 0; i < sizeof goods / sizeof *goods; i++) {
-		struct item item = { .section = goods[i].section };
+		struct item item = { .laid = 0 };
 
 		ck_assert(good_find(goods[i].id, &item.good, &item.name));
 		ck_assert_msg(day_of(&item) == goods[i].day, "%s", goods[i].id);
@@ -181,9 +179,35 @@ START_TEST(goods_come_in_the_order_of_the_work)
 }
 END_TEST
 
+/* The step that a day's goods come before. */
+static const enum work_step day_steps[DAYS] = {
+	[DAY_OTHER] = WORK_SERVICES, [DAY_POSTS] = WORK_POSTS, [DAY_DIG] = WORK_HAUL,
+	[DAY_STONE] = WORK_FABRIC, [DAY_WALLS] = WORK_WALLS, [DAY_FILL] = WORK_FILL,
+	[DAY_PANELS] = WORK_PANELS, [DAY_LAWN] = WORK_LAWN,
+};
+
+START_TEST(no_good_comes_after_the_step_that_takes_it)
+{
+	bool is_first_taken[DAYS] = { false };
+
+	for (int good = 0; good < GOODS; good++) {
+		struct item item = { .good = (enum good)good };
+		enum work_step taken = work_step_of_good(item.good);
+		enum day day = day_of(&item);
+
+		ck_assert_msg(day_steps[day] <= taken, "%s", good_row(item.good)->id);
+		is_first_taken[day] = is_first_taken[day] || day_steps[day] == taken;
+	}
+	for (int day = 0; day < DAYS; day++) {
+		ck_assert_msg(is_first_taken[day], "%s", day_words[day].key);
+		ck_assert(day == 0 || day_steps[day - 1] < day_steps[day]);
+	}
+}
+END_TEST
+
 /* 51 blocks of 60 lb are 3 loads of 1,500 lb; one truck of 20,000 lb. The bed's topsoil and compost
  * are 11.2 cu ft each: 23 bags of 1/2 cu ft; at 2,000 and 1,100 lb a yard 852 and 469 lb. With 2
- * bags of mulch, 89 lb, that is one load. */
+ * bags of mulch, 89 lb, that is one load. What the liner weighs is not known. */
 START_TEST(all_goods_are_carried_with_a_price_or_without)
 {
 	garden_rectangle(&garden, 'b', 8, 4);
@@ -197,9 +221,12 @@ START_TEST(all_goods_are_carried_with_a_price_or_without)
 	ck_assert_int_eq(walls->trucks, 1);
 	ck_assert_double_eq_tol(fill->weight, (23 * (2000 + 1100) / 54.0 + 4 * 600 / 27.0) * POUND,
 		1e-6);
-	ck_assert(fill->is_weighed);
+	ck_assert(!fill->is_weighed);
 	ck_assert_int_eq(fill->pickups, 1);
 	ck_assert_int_eq(garden.takeoff.costs.days[DAY_LAWN].trucks, 0);
+	plot_set(&garden.plot, 'b', BED_LINER, "no");
+	garden_count(&garden);
+	ck_assert(fill->is_weighed);
 	price("'goods': [{'item': 'mulch', 'packs': [{'pack': 'bag', 'size': '2 cu ft', 'price': "
 		"4}]}], 'vehicle': {'name': 'Van', 'carries': '1000 lb'}");
 	const struct shipment *collected = shipment(DAY_WALLS, NO_SUPPLIER);
@@ -358,6 +385,8 @@ static void check_item(const struct takeoff *takeoff, size_t index, int seed)
 	const char *id = garden_id(&garden, item);
 	double held = 0;
 
+	ck_assert_msg(day_steps[item->purchase->day] <= work_step_of_good(item->good),
+		"seed %d: %s comes too late", seed, id);
 	ck_assert_msg(item->purchase->is_priced == (goods != NULL), "seed %d: %s", seed, id);
 	if (!goods)
 		return;
@@ -490,6 +519,7 @@ Suite *test_suite(void)
 	tcase_add_test(hand, what_has_no_price_is_told_apart_and_never_costs_nothing);
 	tcase_add_test(hand, without_a_book_nothing_has_a_price_and_weights_are_still_known);
 	tcase_add_test(hand, goods_come_in_the_order_of_the_work);
+	tcase_add_test(hand, no_good_comes_after_the_step_that_takes_it);
 	tcase_add_test(hand, all_goods_are_carried_with_a_price_or_without);
 	tcase_add_loop_test(hand, a_bag_of_concrete_weighs_by_its_yield, 0,
 		sizeof concrete / sizeof *concrete);

@@ -191,7 +191,14 @@ END_TEST
  * all: 60 sq ft of it lie on the bases, where 1 1/4 in fit and not 4. */
 START_TEST(frames_round_four_beds_take_39_6_cu_ft)
 {
-	garden_file(&garden, "plots/rope-walk.plot");
+	garden_rows(&garden, (const char *const[]){
+		"lllllllllll.lllllllllll.lllllllllll.lllllllllll",
+		"lbbbbbbbbbl.lbbbbbbbbbl.lbbbbbbbbbl.lbbbbbbbbbl",
+		"lbbbbbbbbbl.lbbbbbbbbbl.lbbbbbbbbbl.lbbbbbbbbbl",
+		"lbbbbbbbbbl.lbbbbbbbbbl.lbbbbbbbbbl.lbbbbbbbbbl",
+		"lbbbbblllll.lbbbbblllll.lbbbbblllll.lbbbbblllll",
+		"lbbbbblllll.lbbbbblllll.lbbbbblllll.lbbbbblllll",
+		"lllllllllll.lllllllllll.lllllllllll.lllllllllll", NULL });
 	plot_set(&garden.plot, 'b', BED_EMBED, "2 in");
 	garden_count(&garden);
 	ck_assert_double_eq_tol(garden_item(&garden, "topsoil.lawn")->laid / CUBIC_FOOT,
@@ -251,9 +258,11 @@ START_TEST(a_thin_lawn_says_what_room_there_is)
 }
 END_TEST
 
+/* Nor is there another snag of it where a mower as wide as the lawn will do. */
 START_TEST(an_embed_that_is_not_set_leaves_room_for_the_lawn)
 {
 	lawn_round_a_bed();
+	plot_set(&garden.plot, 0, ALLOW_LAWN_CLEAR, "1 ft");
 	garden_count(&garden);
 	ck_assert_uint_eq(garden.takeoff.snags.count, 0);
 	ck_assert_double_eq_tol(garden.takeoff.lawns.list[0].topsoil / CUBIC_FOOT,

@@ -69,12 +69,22 @@ static void check_cut(int index, int64_t pieces, double high, double inches)
 	ck_assert_double_eq((double)cut->length, inches * (double)NM_PER_INCH);
 }
 
+/* Of 9 x 5 ft less 4 x 2 ft: 28 ft round, 5 1/3 ft less at the inner face. */
+static void four_ells(void)
+{
+	garden_rows(&garden, (const char *const[]){ "bbbbbbbbb.bbbbbbbbb.bbbbbbbbb.bbbbbbbbb",
+		"bbbbbbbbb.bbbbbbbbb.bbbbbbbbb.bbbbbbbbb",
+		"bbbbbbbbb.bbbbbbbbb.bbbbbbbbb.bbbbbbbbb",
+		"bbbbb.....bbbbb.....bbbbb.....bbbbb....",
+		"bbbbb.....bbbbb.....bbbbb.....bbbbb....", NULL });
+	plot_set(&garden.plot, 'b', BED_EMBED, "2 in");
+}
+
 /* Strips of 22 ft 8 in and 12 in of lap, 20 1/2 in high, round four beds: two side by side out of 4
  * ft, two one after the other out of 50 ft. */
 START_TEST(strips_come_side_by_side_and_one_after_another_out_of_a_roll)
 {
-	garden_file(&garden, "plots/rope-walk.plot");
-	plot_set(&garden.plot, 'b', BED_EMBED, "2 in");
+	four_ells();
 	ck_assert_int_eq(liners()->rolls, 1);
 	check_cut(0, 4, 20.5, 23 * 12 + 8);
 	ck_assert_int_eq(garden.takeoff.liners.cut_count, 1);
@@ -103,8 +113,7 @@ static const struct { const char *width, *length; int rolls; } shapes[] = {
 
 START_TEST(rolls_are_counted_by_the_strips_that_come_out_of_them)
 {
-	garden_file(&garden, "plots/rope-walk.plot");
-	plot_set(&garden.plot, 'b', BED_EMBED, "2 in");
+	four_ells();
 	allow(ALLOW_LINER_WIDTH, shapes[_i].width);
 	allow(ALLOW_LINER_LENGTH, shapes[_i].length);
 	ck_assert_int_eq(liners()->rolls, shapes[_i].rolls);
