@@ -155,7 +155,8 @@ START_TEST(one_gets_where_single_steps_lead)
 		found = way_from_outside(&survey, &map);
 		for (int i = 0; i < plot.ground.columns * plot.ground.rows; i++) {
 			counts[way[i] != 0]++;
-			ck_assert_msg((found[i] != 0) == (way[i] != 0), "seed %d: cell %d", seed, i);
+			ck_assert_msg((found[i] != 0) == (way[i] != 0), "seed %d: cell %d", seed,
+				i);
 		}
 		free(found);
 		legs_fini(&legs);
