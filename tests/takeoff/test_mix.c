@@ -172,7 +172,7 @@ START_TEST(no_mix_of_all_there_are_is_better)
 
 	for (int seed = _i * count; seed < (_i + 1) * count; seed++) {
 		struct random random = { (uint64_t)seed };
-		double best[WANTS][OFFERS];
+		double best[WANTS][OFFERS] = { { 0 } };
 		struct mix_value value, expected;
 
 		mixing_at_random(&random);
