@@ -168,7 +168,7 @@ static const struct attribute_row rows[] = {
 		.metric = IS_LENGTH(MM(50)), .sheet = SHEET_SNAGS, .subject = SUBJECT_LAWN },
 	AT(SOIL_LEAST) = { "soil-least", "Bed, least soil", LIMIT, IS_LENGTH(INCHES(8)),
 		.metric = IS_LENGTH(MM(200)), .sheet = SHEET_SNAGS },
-	AT(FLOOR_STONE) = { "floor-stone", "Stone in a bed's floor", PERCENT,
+	AT(FLOOR_STONE) = { "floor-stone", "Stone in bed's floor", PERCENT,
 		IS_NUMBER(PERCENTS(40)), .sheet = SHEET_SNAGS },
 	AT(WALL_ABOVE) = { "wall-above", "Wall above ground", LIMIT, IS_LENGTH(INCHES(24)),
 		.metric = IS_LENGTH(MM(600)), .sheet = SHEET_SNAGS },
@@ -176,17 +176,17 @@ static const struct attribute_row rows[] = {
 		.source = "International Code Council, International Residential Code, 2021, "
 			"R105.2",
 		.metric = IS_LENGTH(MM(1200)), .sheet = SHEET_SNAGS },
-	AT(SLENDER) = { "slender", "Wall's height over depth", DECIMAL(MILLION / 2, 20 * MILLION),
+	AT(SLENDER) = { "slender", "Wall, height/depth", DECIMAL(MILLION / 2, 20 * MILLION),
 		IS_NUMBER(MILLION * 5 / 2), .sheet = SHEET_SNAGS },
-	AT(SLENDER_LONG) = { "slender-long", "The same, long or clay",
+	AT(SLENDER_LONG) = { "slender-long", "Same, long or on clay",
 		DECIMAL(MILLION / 2, 20 * MILLION), IS_NUMBER(MILLION * 2), .sheet = SHEET_SNAGS },
-	AT(FIXTURE_SLENDER) = { "fixture-slender", "Fixture's height over width",
+	AT(FIXTURE_SLENDER) = { "fixture-slender", "Fixture, height/width",
 		DECIMAL(MILLION / 2, 20 * MILLION), IS_NUMBER(MILLION * 3), .sheet = SHEET_SNAGS },
 	AT(GATE_CLEAR) = { "gate-clear", "Gate, clear width", LIMIT, IS_LENGTH(INCHES(36)),
 		.source = "U.S. Department of Justice, 2010 ADA Standards for Accessible Design, "
 			"403.5.1",
 		.metric = IS_LENGTH(MM(900)), .sheet = SHEET_SNAGS, .subject = SUBJECT_FENCE },
-	AT(FENCE_HIGH) = { "fence-high", "Fence without a permit", LIMIT, IS_LENGTH(INCHES(72)),
+	AT(FENCE_HIGH) = { "fence-high", "Fence with no permit", LIMIT, IS_LENGTH(INCHES(72)),
 		.metric = IS_LENGTH(MM(1800)), .sheet = SHEET_SNAGS, .subject = SUBJECT_FENCE },
 };
 

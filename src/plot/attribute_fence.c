@@ -12,7 +12,7 @@ static const struct attribute_row rows[] = {
 		IS_LENGTH(INCHES(96)), .metric = IS_LENGTH(MM(2400)), .subject = SUBJECT_FENCE },
 	AT(POST) = { "post", "Post, square", LENGTH(INCHES(1), INCHES(12)),
 		IS_LENGTH(INCHES(7) / 2), .metric = IS_LENGTH(MM(90)), .subject = SUBJECT_FENCE },
-	AT(GATE_POST) = { "gate-post", "Post of a gate, square", LENGTH(INCHES(1), INCHES(12)),
+	AT(GATE_POST) = { "gate-post", "Gate's post, square", LENGTH(INCHES(1), INCHES(12)),
 		.derived = "as the others", .subject = SUBJECT_FENCE },
 	AT(GAP) = { "gap", "Gap below", LENGTH(0, INCHES(24)), IS_LENGTH(INCHES(2)),
 		.metric = IS_LENGTH(MM(50)), .subject = SUBJECT_FENCE },

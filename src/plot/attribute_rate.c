@@ -4,7 +4,7 @@
 #define AT(name) [RATE_##name - RATE_STRIP]
 #define HOURS(by) { .kind = VALUE_AMOUNT, .least = 1, .most = 1000 * MILLION, \
 	.quantity = QUANTITY_HOURS_##by }
-#define NO_HOURS "none: it is in no hours"
+#define NO_HOURS "none: in no hours"
 #define USUAL "the usual rate"
 #define BY_SUBSOIL "the usual rate, by the subsoil"
 

@@ -813,7 +813,7 @@ START_TEST(rates_say_what_holds_while_they_are_unset)
 	desk.editor.has_book = true;
 	press(&desk, &leave);
 	check_says(&leave.unset, "the usual rate, by the subsoil;");
-	check_says(&leave.unset, ";0.05 h per each;none: it is in no hours;");
+	check_says(&leave.unset, ";0.05 h per each;none: in no hours;");
 	answers_fini(&leave);
 	desk_close(&desk);
 }

@@ -59,6 +59,8 @@ static const char *good_words(const struct attribute_row *row)
 		return row->rule.most < NM_PER_FOOT * 4 ? "2 ft" : "4 ft";
 	if (row->rule.kind == VALUE_DECIMAL && row->rule.most == 2 * MILLION)
 		return "1.5";
+	if (row->rule.kind == VALUE_DECIMAL && row->rule.most == MILLION)
+		return "0.9";
 	return kinds[row->rule.kind].good;
 }
 
@@ -71,6 +73,9 @@ static void open_sheet_of(struct table *at, enum attribute a)
 
 	open_sheet(at, block == BLOCK_ALLOW ? allow_sheet_titles[row->sheet] : names[block],
 		"Esc leave");
+	/* What is so far down may be out of view at first, and is in view from the end. */
+	if (a - block_first(block) > 9)
+		terminal_keys(at->t, "pagedown");
 	field_go_to(at->t, row->label);
 }
 
@@ -133,6 +138,8 @@ START_TEST(each_field_takes_a_good_value_refuses_a_bad_one_is_emptied_and_taken_
 {
 	const struct attribute_row *row = attribute_row((enum attribute)_i);
 	bool is_book = _i == HEAD_PRICES; /* of that name there is none */
+	const char *set = _i == HEAD_UNITS ? "values that are not set have the defaults of metric" :
+		"Set; Backspace takes it back.";
 	struct table at;
 
 	if (_i == HEAD_CELL)
@@ -141,7 +148,7 @@ START_TEST(each_field_takes_a_good_value_refuses_a_bad_one_is_emptied_and_taken_
 	open_sheet_of(&at, (enum attribute)_i);
 	fill(&at, row);
 	accept_sheet(&at);
-	terminal_wait(at.t, is_book ? "No prices: cannot open" : "Set; Backspace takes it back.");
+	terminal_wait(at.t, is_book ? "No prices: cannot open" : set);
 	ck_assert_msg(file_has(&at, (enum attribute)_i, words_held(row)), "%s is not in the file",
 		row->label);
 
@@ -412,7 +419,7 @@ START_TEST(a_new_size_keeps_what_was_typed_and_a_long_sheet_says_where_it_is)
 	struct table at;
 	int field, count;
 
-	table_sit(&at, "court.plot", 24, 80);
+	table_sit(&at, "court.plot", 30, 80); /* where a bed's sheet is whole */
 	open_sheet(&at, "b", "The bed b");
 	terminal_type(at.t, "Long bed");
 	terminal_keys(at.t, "pagedown");
@@ -421,7 +428,7 @@ START_TEST(a_new_size_keeps_what_was_typed_and_a_long_sheet_says_where_it_is)
 	terminal_wait_gone(at.t, "Long bed");
 	terminal_keys(at.t, "pageup");
 	terminal_wait(at.t, "Name        Long bed");
-	terminal_resize(at.t, 24, 80);
+	terminal_resize(at.t, 30, 80);
 	terminal_wait(at.t, "Add a note");
 	terminal_until(at.t, !says_where(at.t, &field, &count));
 	accept_sheet(&at);

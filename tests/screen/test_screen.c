@@ -562,7 +562,7 @@ START_TEST(keys_cost_few_bytes_in_one_write)
 		size_t most;
 	} rows[] = {
 		/* two marks of the rulers, a figure, the image, the cursor */
-		{ "", "right", 50 },
+		{ "right right", "right", 50 },
 		{ "", "down", 100 },         /* the same and a region's three lines */
 		/* two cells, three figures with stars, a region's area */
 		{ "= right", "right", 120 },

@@ -54,7 +54,7 @@ static void work(struct terminal *t)
 	terminal_keys(t, "$ #");
 	terminal_wait(t, "Which sheet?");
 	terminal_keys(t, "enter");
-	terminal_wait(t, "[1 1/2 in]");
+	terminal_wait(t, "[2 in]");
 	terminal_keys(t, "escape <");
 }
 

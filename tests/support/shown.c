@@ -8,7 +8,8 @@
 /* The panel, with its title, and whatever is drawn over it begin to the right of this line. */
 #define DIVIDER "\342\224\202 "
 
-enum { TITLE_ROW = 1 };
+/* A shorter label is followed by two blanks, so none is taken for the beginning of another. */
+enum { TITLE_ROW = 1, LABEL_LONGEST = 21 };
 
 char shown_character(struct terminal *t, int row, int column)
 {
@@ -69,9 +70,12 @@ bool shown_at(struct terminal *t, const char *label)
 /* The row with the field, above the keys of the sheet; -1: there is none. */
 static int field_row(struct terminal *t, const char *label)
 {
-	for (int row = terminal_find(t, "Esc leave") - 1; row > TITLE_ROW; row--)
-		if (row_after(t, row, label))
+	for (int row = terminal_find(t, "Esc leave") - 1; row > TITLE_ROW; row--) {
+		const char *after = row_after(t, row, label);
+
+		if (after && (*after == ' ' || strlen(label) == LABEL_LONGEST))
 			return row;
+	}
 	return -1;
 }
 

@@ -38,7 +38,7 @@ static struct text file_of(const char *folder, const char *name)
 
 void table_lay_out(struct table *at, const char *name)
 {
-	struct text plot = file_of("plots", name);
+	struct text plot = file_of("tests/plots", name);
 
 	table_clear(at, name);
 	table_write(at, plot.bytes);

@@ -23,7 +23,7 @@ struct table {
 void table_clear(struct table *at, const char *name);
 void table_write(const struct table *at, const char *plot);
 
-/* A copy of one of the sample plots. The court, "court.plot", is 14 by 8 cells of 1 ft, mirrored
+/* A copy of one of the plots in tests/plots. The court, "court.plot", is 14 by 8 cells of 1 ft, mirrored
  * left-right with one fault, the p on 1,4; a b is in hand. */
 void table_lay_out(struct table *at, const char *name);
 
@@ -38,7 +38,7 @@ void table_start_in_shell(struct table *at);
 /* Waits until the first picture is whole: the end of its last row comes last. */
 void table_wait(struct terminal *t);
 
-/* A copy of a sample, the program started on it, the first picture whole. */
+/* A copy of one of them, the program started on it, the first picture whole. */
 void table_sit(struct table *at, const char *name, int rows, int columns);
 
 /* What a file of the folder holds now; to be cleaned up with text_fini. */
