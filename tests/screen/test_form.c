@@ -64,6 +64,18 @@ static const char *good_words(const struct attribute_row *row)
 	return kinds[row->rule.kind].good;
 }
 
+/* Whether the field is not in view at first on 24 rows: those from the end of a long sheet. */
+static bool is_below_view(enum attribute a)
+{
+	enum { IN_VIEW = 19 };
+	enum block_kind block = attribute_block(a);
+	int above = (int)a - (int)block_first(block);
+
+	if (block == BLOCK_BED)
+		above += 2; /* its name and its letter */
+	return block != BLOCK_ALLOW && above >= IN_VIEW;
+}
+
 static void open_sheet_of(struct table *at, enum attribute a)
 {
 	static const char *const names[BLOCK_KINDS] = { "The plot", "", "b ", "p ", "l ", "S ",
@@ -73,8 +85,7 @@ static void open_sheet_of(struct table *at, enum attribute a)
 
 	open_sheet(at, block == BLOCK_ALLOW ? allow_sheet_titles[row->sheet] : names[block],
 		"Esc leave");
-	/* What is so far down may be out of view at first, and is in view from the end. */
-	if (a - block_first(block) > 9)
+	if (is_below_view(a))
 		terminal_keys(at->t, "pagedown");
 	field_go_to(at->t, row->label);
 }
