@@ -124,10 +124,10 @@ START_TEST(the_price_book_asked_for_goes_before_the_one_that_the_plot_names)
 	put("book.json", BOOK_HEAD ", \"allow\": {\"kerf\": \"3/16 in\"}}");
 	put("other.json", BOOK_HEAD ", \"allow\": {\"kerf\": \"5/16 in\"}}");
 	check_run(ARGUMENTS("takeoff", in_folder("garden.plot")), 0,
-		"Saw kerf                     3/16 in          price book\n", "");
+		"Saw kerf               3/16 in          price book\n", "");
 	check_run(ARGUMENTS("takeoff", "--prices", in_folder("other.json"),
 		in_folder("garden.plot")),
-		0, "Saw kerf                     5/16 in          price book\n", "");
+		0, "Saw kerf               5/16 in          price book\n", "");
 }
 END_TEST
 

@@ -739,8 +739,8 @@ START_TEST(every_default_in_force_is_marked_and_no_value_that_is_set)
 	plot_set(&garden.plot, 'b', BED_COURSES, "2");
 	plot_set(&garden.plot, 0, ALLOW_KERF, "1/4 in");
 	print("set.plot");
-	find("Saw kerf                     1/4 in\n");
-	find("Cutting tolerance            1/8 in           default *\n");
+	find("Saw kerf               1/4 in\n");
+	find("Cutting tolerance      1/8 in           default *\n");
 	find("Courses               2\n");
 	find("Embed below ground    2 in ");
 	find("default: International");
