@@ -1,6 +1,6 @@
-/* Two formal plans, mirrored left and right, one of an even and one of an odd number of cells: every
- * figure of a bed, path, lawn or fixture is that of its image, every post, gate and panel has its
- * image, and beds that are images share one laying sheet. */
+/* Two formal plans, mirrored left and right, of an even and of an odd number of cells: every figure
+ * of a bed, path, lawn or fixture is that of its image, every post, gate and panel has its image,
+ * and beds that are images share one laying sheet. */
 #include "report/text/print.h"
 #include "support/fences.h"
 #include "support/garden.h"
@@ -63,8 +63,8 @@ static int image_of(int region)
 
 static void same(double a, double b, const char *what, int region)
 {
-	ck_assert_msg(fabs(a - b) <= 1e-9 * fmax(1, fabs(a)), "%s of region %d: %.9f and %.9f", what,
-		region, a, b);
+	ck_assert_msg(fabs(a - b) <= 1e-9 * fmax(1, fabs(a)), "%s of region %d: %.9f and %.9f",
+		what, region, a, b);
 }
 
 /* ---- Regions --------------------------------------------------------------------------------- */

@@ -23,8 +23,8 @@ struct table {
 void table_clear(struct table *at, const char *name);
 void table_write(const struct table *at, const char *plot);
 
-/* A copy of one of the plots in tests/plots. The court, "court.plot", is 14 by 8 cells of 1 ft, mirrored
- * left-right with one fault, the p on 1,4; a b is in hand. */
+/* A copy of one of the plots in tests/plots. The court, "court.plot", is 14 by 8 cells of 1 ft,
+ * mirrored left-right with one fault, the p on 1,4; a b is in hand. */
 void table_lay_out(struct table *at, const char *name);
 
 /* Starts the program on the plot, and waits for nothing: at the table's own terminal, or at one

@@ -132,7 +132,7 @@ static void print_hours(const struct report *report)
 	if (sum->hours > 0) {
 		print_blank(report);
 		print_rates(report);
-		print_note(report, "In all %s of work: %s for %s at %s a day.",
+		print_note(report, "In all %s of the work that has a rate: %s for %s at %s a day.",
 			word_hours(report, sum->hours), word_days(report, sum->days),
 			sum->crew == 1 ? "one person" : say(report, "a crew of %s",
 				plain_count(report, sum->crew)), word_hours(report, sum->day));
@@ -140,7 +140,7 @@ static void print_hours(const struct report *report)
 	print_unrated(report);
 	if (has_usual(work))
 		print_note(report, "* Common practice, no published source: a rule of thumb. Your "
-			" own pace differs: time the first barrows.");
+			"own pace differs: time the first barrows.");
 }
 
 void print_work(const struct report *report)

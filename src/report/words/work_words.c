@@ -142,6 +142,8 @@ static const struct step_phrase phrases[] = {
 		"wall." } },
 	{ WORK_BACKFILL, DOING, { .all = FACT(LOOSENED), .words =
 		"Fork over the ground inside the walls." } },
+	{ WORK_BACKFILL, DOING, { .all = FACT(LOOSENED) | FACT(SOD), .words =
+		"Lay the sod from there back, grass down." } },
 	{ WORK_BACKFILL, DOING, { .all = FACT(PREPARED), .words =
 		"Turn the soil of beds at ground level, as deep as they say, where it lies." } },
 	{ WORK_BACKFILL, TOOLS, { .words = "spade, fork" } },
