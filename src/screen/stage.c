@@ -158,10 +158,10 @@ static bool count_on(struct stage *stage)
 	return is_done;
 }
 
-/* Waits with something to do: what has come may have been no key. */
+/* Waits with something to do, unless a key was typed ahead: what has come may have been no key. */
 static void wait_counting(struct stage *stage)
 {
-	while (!count_on(stage) && keys_look(&stage->keys) >= 0 && !keys_are_waiting(&stage->keys))
+	while (!keys_are_waiting(&stage->keys) && !count_on(stage) && keys_look(&stage->keys) >= 0)
 		;
 }
 
