@@ -1,12 +1,5 @@
 #include "prices/in_force.h"
 
-const struct block *allow_unset(const struct book *book)
-{
-	static const struct block none = { .kind = BLOCK_ALLOW };
-
-	return book ? &book->allow : &none;
-}
-
 /* instead: what holds where the block sets nothing, before the default; NULL: nothing. */
 static void put_in_force(struct block *block, struct arena *arena, enum units units,
 	const struct block *instead)
@@ -45,7 +38,7 @@ struct plot plot_in_force(struct arena *arena, const struct plot *plot, const st
 	struct plot all = *plot;
 	struct details *details = &all.details;
 
-	put_in_force(&details->allow, arena, units, allow_unset(book));
+	put_in_force(&details->allow, arena, units, book ? &book->allow : NULL);
 	details->legend = arena_new(arena, details->legend_count, sizeof *details->legend);
 	for (size_t i = 0; i < details->legend_count; i++) {
 		details->legend[i] = plot->details.legend[i];

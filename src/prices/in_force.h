@@ -4,8 +4,6 @@
 
 #include "prices/book.h"
 
-/* The allowances where a plot sets none: the book's (NULL: no book), else the defaults. */
-const struct block *allow_unset(const struct book *book);
 /* The plot with all values set that have a default in plots of its units, and bases by what is
  * allowed for: 4 in (100 mm), 6 in (150 mm) on clay or where frost is set. Other values whose
  * default is derived stay unset. Ground, runs and texts are the plot's and the book's own: the

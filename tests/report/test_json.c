@@ -1,11 +1,9 @@
 #include "support/runner.h"
-#include "support/garden.h"
 #include "support/golden.h"
+#include "support/json.h"
 #include "report/json/json.h"
 #include "report/words/snag_words.h"
 #include "report/words/first_line.h"
-
-#include <cjson/cJSON.h>
 
 #include <math.h>
 #include <stdlib.h>
@@ -15,23 +13,10 @@ static struct garden garden;
 static struct text json;
 static cJSON *root;
 
-/* Prints the takeoff of the garden and reads it with cJSON's own reader. */
-static void read_back(void)
-{
-	const char *end = NULL;
-
-	garden_count(&garden);
-	struct text_sink sink_json = text_sink(&json);
-
-	report_json(&sink_json.sink, &garden.plot, &garden.takeoff);
-	root = cJSON_ParseWithOpts(json.bytes, &end, true);
-	ck_assert_msg(root, "no JSON from here: %.60s", end ? end : "");
-}
-
 static void open_file(const char *path)
 {
 	garden_file(&garden, path);
-	read_back();
+	root = json_of(&garden, &json);
 }
 
 static void setup(void)
@@ -47,17 +32,9 @@ static void teardown(void)
 	garden_fini(&garden);
 }
 
-static const cJSON *get(const cJSON *object, const char *key)
-{
-	const cJSON *item = cJSON_GetObjectItemCaseSensitive(object, key);
-
-	ck_assert_msg(item, "no key %s", key);
-	return item;
-}
-
 static const cJSON *row(const char *array, int index)
 {
-	const cJSON *item = cJSON_GetArrayItem(get(root, array), index);
+	const cJSON *item = cJSON_GetArrayItem(json_get(root, array), index);
 
 	ck_assert_msg(item, "no %s[%d]", array, index);
 	return item;
@@ -65,19 +42,19 @@ static const cJSON *row(const char *array, int index)
 
 static int rows(const char *array)
 {
-	return cJSON_GetArraySize(get(root, array));
+	return cJSON_GetArraySize(json_get(root, array));
 }
 
 static double number(const cJSON *object, const char *key)
 {
-	ck_assert_msg(cJSON_IsNumber(get(object, key)), "%s is no number", key);
-	return get(object, key)->valuedouble;
+	ck_assert_msg(cJSON_IsNumber(json_get(object, key)), "%s is no number", key);
+	return json_get(object, key)->valuedouble;
 }
 
 static const char *string(const cJSON *object, const char *key)
 {
-	ck_assert_msg(cJSON_IsString(get(object, key)), "%s is no string", key);
-	return get(object, key)->valuestring;
+	ck_assert_msg(cJSON_IsString(json_get(object, key)), "%s is no string", key);
+	return json_get(object, key)->valuestring;
 }
 
 static void length_is(const cJSON *value, nm expected)
@@ -134,8 +111,8 @@ START_TEST(the_object_has_the_keys_of_the_format_in_their_order)
 		"edging edging_cuts lawn items loads costs work work_sums snags");
 	ck_assert_str_eq(string(root, "format"), "parterre-takeoff");
 	ck_assert_double_eq(number(root, "version"), 1);
-	ck_assert_int_eq(cJSON_IsTrue(get(root, "complete")), garden.takeoff.complete);
-	keys_are(get(root, "plot"), "title units cell_m columns rows width_m height_m");
+	ck_assert_int_eq(cJSON_IsTrue(json_get(root, "complete")), garden.takeoff.complete);
+	keys_are(json_get(root, "plot"), "title units cell_m columns rows width_m height_m");
 }
 END_TEST
 
@@ -164,19 +141,20 @@ END_TEST
 START_TEST(parts_of_rows_have_the_keys_of_the_format)
 {
 	open_file("plots/ring.plot");
-	const cJSON *wall = row("walls", 0), *course = get(wall, "courses")->child;
+	const cJSON *wall = row("walls", 0), *course = json_get(wall, "courses")->child;
 
-	keys_are(get(row("regions", 0), "corners"), "convex reflex");
+	keys_are(json_get(row("regions", 0), "corners"), "convex reflex");
 	keys_are(course, "course runs");
-	keys_are(get(course, "runs")->child, "loop side from_m length_m pieces_m");
-	keys_are(get(wall, "cap"), "block_m runs");
-	keys_are(get(get(wall, "cap"), "runs")->child, "loop side from_m length_m pieces_m");
-	keys_are(get(root, "dig_sums"), "bank loose backfill_m3 backfill_loose_m3 loosened_m2 "
+	keys_are(json_get(course, "runs")->child, "loop side from_m length_m pieces_m");
+	keys_are(json_get(wall, "cap"), "block_m runs");
+	keys_are(json_get(json_get(wall, "cap"), "runs")->child,
+		"loop side from_m length_m pieces_m");
+	keys_are(json_get(root, "dig_sums"), "bank loose backfill_m3 backfill_loose_m3 loosened_m2 "
 		"reused_m3 spoil_m3 spoil_kg loads");
-	keys_are(get(get(root, "dig_sums"), "bank"), "sod_m3 topsoil_m3 subsoil_m3");
-	keys_are(get(get(root, "dig_sums"), "loose"), "sod_m3 topsoil_m3 subsoil_m3");
-	keys_are(get(get(root, "dig_sums"), "loads"), "barrow pickup truck");
-	keys_are(get(row("fills", 0), "parts")->child, "name m3 reused_m3 buy_m3");
+	keys_are(json_get(json_get(root, "dig_sums"), "bank"), "sod_m3 topsoil_m3 subsoil_m3");
+	keys_are(json_get(json_get(root, "dig_sums"), "loose"), "sod_m3 topsoil_m3 subsoil_m3");
+	keys_are(json_get(json_get(root, "dig_sums"), "loads"), "barrow pickup truck");
+	keys_are(json_get(row("fills", 0), "parts")->child, "name m3 reused_m3 buy_m3");
 }
 END_TEST
 
@@ -269,14 +247,14 @@ START_TEST(plot_areas_and_edges_are_those_of_the_takeoff)
 {
 	open_file(plots[_i]);
 	const struct takeoff *takeoff = &garden.takeoff;
-	const cJSON *plot = get(root, "plot");
+	const cJSON *plot = json_get(root, "plot");
 	int edges = 0;
 
-	length_is(get(plot, "cell_m"), takeoff->survey.cell);
+	length_is(json_get(plot, "cell_m"), takeoff->survey.cell);
 	ck_assert_double_eq(number(plot, "columns"), takeoff->survey.columns);
 	ck_assert_double_eq(number(plot, "rows"), takeoff->survey.rows);
-	length_is(get(plot, "width_m"), takeoff->survey.cell * takeoff->survey.columns);
-	length_is(get(plot, "height_m"), takeoff->survey.cell * takeoff->survey.rows);
+	length_is(json_get(plot, "width_m"), takeoff->survey.cell * takeoff->survey.columns);
+	length_is(json_get(plot, "height_m"), takeoff->survey.cell * takeoff->survey.rows);
 	ck_assert_int_eq(rows("areas"), takeoff->areas.count);
 	for (int i = 0; i < takeoff->areas.count; i++) {
 		ck_assert_double_eq(number(row("areas", i), "cells"),
@@ -291,11 +269,11 @@ START_TEST(plot_areas_and_edges_are_those_of_the_takeoff)
 				continue;
 			const cJSON *edge = row("edges", edges++);
 
-			ck_assert_str_eq(get(edge, "between")->child->valuestring,
+			ck_assert_str_eq(json_get(edge, "between")->child->valuestring,
 				class_word((enum plot_class)a));
-			ck_assert_str_eq(get(edge, "between")->child->next->valuestring,
+			ck_assert_str_eq(json_get(edge, "between")->child->next->valuestring,
 				class_word((enum plot_class)b));
-			length_is(get(edge, "length_m"),
+			length_is(json_get(edge, "length_m"),
 				takeoff->survey.edges[a][b] * takeoff->survey.cell);
 		}
 	}
@@ -318,14 +296,14 @@ START_TEST(regions_are_those_of_the_survey)
 		ck_assert_str_eq(string(found, "id"), name);
 		ck_assert_str_eq(string(found, "class"), class_word(region->entry->class));
 		ck_assert_int_eq(string(found, "letter")[0], region->entry->letter);
-		place_is(get(found, "first_cell"), region->first_cell);
+		place_is(json_get(found, "first_cell"), region->first_cell);
 		ck_assert_double_eq(number(found, "cells"), (double)region->cells);
 		number_is(found, "area_m2", survey_area(region->cells, survey->cell));
-		length_is(get(found, "perimeter_m"), region->perimeter * survey->cell);
+		length_is(json_get(found, "perimeter_m"), region->perimeter * survey->cell);
 		ck_assert_double_eq(number(found, "holes"), (double)region_holes(region));
-		ck_assert_double_eq(number(get(found, "corners"), "convex"),
+		ck_assert_double_eq(number(json_get(found, "corners"), "convex"),
 			(double)region->convex);
-		ck_assert_double_eq(number(get(found, "corners"), "reflex"),
+		ck_assert_double_eq(number(json_get(found, "corners"), "reflex"),
 			(double)region->reflex);
 	}
 }
@@ -337,12 +315,12 @@ static void runs_are(const cJSON *array, const struct wall_course *course)
 	for (int i = 0; i < course->run_count; i++) {
 		const cJSON *found = cJSON_GetArrayItem(array, i);
 		const struct wall_run *run = &course->runs[i];
-		const cJSON *pieces = get(found, "pieces_m");
+		const cJSON *pieces = json_get(found, "pieces_m");
 
 		ck_assert_double_eq(number(found, "loop"), run->loop);
 		ck_assert_double_eq(number(found, "side"), run->side);
-		length_is(get(found, "from_m"), run->from);
-		length_is(get(found, "length_m"), run->length);
+		length_is(json_get(found, "from_m"), run->from);
+		length_is(json_get(found, "length_m"), run->length);
 		ck_assert_int_eq(cJSON_GetArraySize(pieces), run->piece_count);
 		for (int j = 0; j < run->piece_count; j++)
 			length_is(cJSON_GetArrayItem(pieces, j), run->pieces[j]);
@@ -351,9 +329,9 @@ static void runs_are(const cJSON *array, const struct wall_course *course)
 
 static void wall_is(const cJSON *found, const struct wall *wall)
 {
-	const cJSON *courses = get(found, "courses"), *cap = get(found, "cap");
+	const cJSON *courses = json_get(found, "courses"), *cap = json_get(found, "cap");
 
-	size_is(get(found, "block_m"), &wall->block);
+	size_is(json_get(found, "block_m"), &wall->block);
 	number_is(found, "inner_area_m2", wall->inner_area);
 	ck_assert_double_eq(number(found, "whole_blocks"), (double)wall->whole_blocks);
 	ck_assert_double_eq(number(found, "cut_pieces"), (double)wall->cut_pieces);
@@ -362,12 +340,12 @@ static void wall_is(const cJSON *found, const struct wall *wall)
 		const cJSON *course = cJSON_GetArrayItem(courses, i);
 
 		ck_assert_double_eq(number(course, "course"), i + 1);
-		runs_are(get(course, "runs"), i % 2 == 0 ? &wall->odd : &wall->even);
+		runs_are(json_get(course, "runs"), i % 2 == 0 ? &wall->odd : &wall->even);
 	}
 	ck_assert_int_eq(cJSON_IsNull(cap), !wall->has_cap);
 	if (wall->has_cap) {
-		size_is(get(cap, "block_m"), &wall->cap_block);
-		runs_are(get(cap, "runs"), &wall->cap);
+		size_is(json_get(cap, "block_m"), &wall->cap_block);
+		runs_are(json_get(cap, "runs"), &wall->cap);
 	}
 }
 
@@ -399,7 +377,7 @@ static void cuts_are(const cJSON *array, const struct cutting *cutting)
 		const struct cut *cut = &cutting->cuts[i];
 
 		for (int64_t block = 0; block < cut->blocks; block++, found = found->next) {
-			const cJSON *pieces = get(found, "pieces_m");
+			const cJSON *pieces = json_get(found, "pieces_m");
 
 			ck_assert_int_eq(cJSON_GetArraySize(pieces), cut->piece_count);
 			for (int j = 0; j < cut->piece_count; j++)
@@ -419,13 +397,13 @@ START_TEST(every_block_that_is_cut_up_has_a_row)
 		const cJSON *found = row("cutting", i);
 
 		ck_assert_str_eq(string(found, "use"), cutting->use == USE_CAP ? "cap" : "wall");
-		size_is(get(found, "block_m"), &cutting->block);
+		size_is(json_get(found, "block_m"), &cutting->block);
 		ck_assert_double_eq(number(found, "blocks_whole"), (double)cutting->whole);
 		ck_assert_double_eq(number(found, "blocks_cut"), (double)cutting->cut_blocks);
 		ck_assert_double_eq(number(found, "blocks_bought"), (double)cutting->bought);
 		ck_assert_double_eq(number(found, "floor"), (double)cutting->floor);
 		ck_assert_double_eq(number(found, "breakage"), (double)cutting->breakage);
-		cuts_are(get(found, "cuts"), cutting);
+		cuts_are(json_get(found, "cuts"), cutting);
 	}
 }
 END_TEST
@@ -441,21 +419,21 @@ START_TEST(what_is_dug_is_that_of_the_takeoff)
 {
 	open_file(plots[_i]);
 	const struct earthwork *work = &garden.takeoff.earthwork;
-	const cJSON *sums = get(root, "dig_sums"), *loads = get(sums, "loads");
+	const cJSON *sums = json_get(root, "dig_sums"), *loads = json_get(sums, "loads");
 
 	ck_assert_int_eq(rows("dig"), work->count);
 	for (int i = 0; i < work->count; i++) {
 		const struct dig *dig = &work->rows[i];
 
 		ck_assert_str_eq(string(row("dig", i), "part"), dig_words[dig->part].key);
-		ck_assert_int_eq(cJSON_IsNull(get(row("dig", i), "region")),
+		ck_assert_int_eq(cJSON_IsNull(json_get(row("dig", i), "region")),
 			dig->region == NO_REGION);
-		length_is(get(row("dig", i), "depth_m"), dig->depth);
+		length_is(json_get(row("dig", i), "depth_m"), dig->depth);
 		number_is(row("dig", i), "area_m2", dig->area);
 		earth_is(row("dig", i), &dig->bank);
 	}
-	earth_is(get(sums, "bank"), &work->bank);
-	earth_is(get(sums, "loose"), &work->loose);
+	earth_is(json_get(sums, "bank"), &work->bank);
+	earth_is(json_get(sums, "loose"), &work->loose);
 	number_is(sums, "spoil_m3", work->spoil);
 	number_is(sums, "spoil_kg", work->spoil_weight);
 	ck_assert_double_eq(number(loads, "barrow"), (double)work->loads.barrow);
@@ -478,15 +456,15 @@ START_TEST(what_is_reused_of_a_part_is_not_to_buy)
 	plot_set(&garden.plot, 'p', PATH_SURFACE, "0 in");
 	plot_set(&garden.plot, 'b', BED_BASE, "0 in");
 	plot_set(&garden.plot, 'b', BED_EMBED, "0 in");
-	read_back();
-	part = cJSON_GetArrayItem(get(row("fills", 0), "parts"), 0);
+	root = json_of(&garden, &json);
+	part = cJSON_GetArrayItem(json_get(row("fills", 0), "parts"), 0);
 	reused = number(part, "reused_m3");
 	whole = number(part, "m3");
-	number_is(get(root, "dig_sums"), "reused_m3", 3.75 * CUBIC_FOOT);
+	number_is(json_get(root, "dig_sums"), "reused_m3", 3.75 * CUBIC_FOOT);
 	ck_assert_double_eq_tol(reused, 3.75 * CUBIC_FOOT, 1e-9);
 	ck_assert_double_gt(whole, reused);
 	ck_assert_double_eq_tol(number(part, "buy_m3"), whole - reused, 2e-9);
-	part = cJSON_GetArrayItem(get(row("fills", 0), "parts"), 1);
+	part = cJSON_GetArrayItem(json_get(row("fills", 0), "parts"), 1);
 	ck_assert_double_eq(number(part, "reused_m3"), 0);
 	for (int i = 0; i < rows("items"); i++) {
 		const cJSON *item = row("items", i);
@@ -507,11 +485,11 @@ START_TEST(fills_and_items_are_those_of_the_takeoff)
 	ck_assert_int_eq(rows("fills"), takeoff->fills.count);
 	for (int i = 0; i < takeoff->fills.count; i++) {
 		const struct fill *fill = &takeoff->fills.list[i];
-		const cJSON *found = row("fills", i), *parts = get(found, "parts");
+		const cJSON *found = row("fills", i), *parts = json_get(found, "parts");
 
-		length_is(get(found, "soil_depth_m"), fill->soil_depth);
+		length_is(json_get(found, "soil_depth_m"), fill->soil_depth);
 		number_is(found, "strip_m2", fill->strip_area);
-		length_is(get(found, "strip_depth_m"), fill->strip_depth);
+		length_is(json_get(found, "strip_depth_m"), fill->strip_depth);
 		number_is(found, "soil_m3", fill->soil);
 		number_is(found, "order_m3", fill->order);
 		number_is(found, "mulch_m3", fill->mulch);
@@ -535,7 +513,7 @@ START_TEST(fills_and_items_are_those_of_the_takeoff)
 		number_is(found, "spare", item->spare);
 		number_is(found, "order", item->order);
 		if (!size_is_none(&item->block))
-			size_is(get(found, "block_m"), &item->block);
+			size_is(json_get(found, "block_m"), &item->block);
 	}
 }
 END_TEST
@@ -552,8 +530,9 @@ START_TEST(snags_are_those_of_the_takeoff_and_none_is_left_out)
 
 		ck_assert_str_eq(string(found, "code"), snag_word(snag->code));
 		ck_assert_str_eq(string(found, "text"), garden_sentence(&garden, snag));
-		place_is(get(found, "cell"), snag->cell);
-		ck_assert_int_eq(cJSON_IsNull(get(found, "region")), snag->region == NO_REGION);
+		place_is(json_get(found, "cell"), snag->cell);
+		ck_assert_int_eq(cJSON_IsNull(json_get(found, "region")),
+			snag->region == NO_REGION);
 		if (snag->side >= 0)
 			ck_assert_double_eq(number(found, "side"), snag->side);
 	}
@@ -576,14 +555,15 @@ START_TEST(a_snag_names_its_source_and_the_sheet_and_attributes_that_would_cure_
 
 	open_file("plots/snags.plot");
 	ck_assert_str_eq(string(snag_row("wall-jog"), "source"), snag_source(SNAG_WALL_JOG));
-	cure = get(snag_row("fill-none"), "cure");
+	cure = json_get(snag_row("fill-none"), "cure");
 	ck_assert_str_eq(string(cure, "sheet"), "c No room for soil");
-	ck_assert_int_eq(cJSON_GetArraySize(get(cure, "attributes")), 3);
-	ck_assert_str_eq(cJSON_GetArrayItem(get(cure, "attributes"), 1)->valuestring, "freeboard");
-	ck_assert(cJSON_IsFalse(get(cure, "drawing")));
-	cure = get(snag_row("mirror-broken"), "cure");
+	ck_assert_int_eq(cJSON_GetArraySize(json_get(cure, "attributes")), 3);
+	ck_assert_str_eq(cJSON_GetArrayItem(json_get(cure, "attributes"), 1)->valuestring,
+		"freeboard");
+	ck_assert(cJSON_IsFalse(json_get(cure, "drawing")));
+	cure = json_get(snag_row("mirror-broken"), "cure");
 	ck_assert_str_eq(string(cure, "sheet"), "The plot itself");
-	ck_assert(cJSON_IsTrue(get(cure, "drawing")));
+	ck_assert(cJSON_IsTrue(json_get(cure, "drawing")));
 }
 END_TEST
 
@@ -595,12 +575,12 @@ START_TEST(a_plot_of_open_ground_is_one_object_with_empty_arrays)
 		"fills", "fence", "items", "snags" };
 
 	garden_rows(&garden, (const char *[]){ ".", NULL });
-	read_back();
+	root = json_of(&garden, &json);
 	for (size_t i = 0; i < sizeof empty / sizeof *empty; i++)
 		ck_assert_int_eq(rows(empty[i]), 0);
 	ck_assert_int_eq(rows("areas"), 1);
 	ck_assert_int_eq(rows("edges"), 1);
-	ck_assert_str_eq(string(get(root, "plot"), "title"), "");
+	ck_assert_str_eq(string(json_get(root, "plot"), "title"), "");
 }
 END_TEST
 
@@ -614,8 +594,8 @@ START_TEST(texts_of_the_user_come_back_as_they_were)
 		(struct value){ .set = true, .as.text = memory_string(title) });
 	free(garden.plot.details.legend[0].name);
 	garden.plot.details.legend[0].name = memory_string(title);
-	read_back();
-	ck_assert_str_eq(string(get(root, "plot"), "title"), title);
+	root = json_of(&garden, &json);
+	ck_assert_str_eq(string(json_get(root, "plot"), "title"), title);
 	ck_assert_str_eq(string(row("areas", 0), "name"), title);
 }
 END_TEST
@@ -638,7 +618,7 @@ START_TEST(lengths_are_spelt_from_nanometres)
 {
 	garden_rectangle(&garden, 'b', 9, 9);
 	plot_set(&garden.plot, 'b', BED_BLOCK, "15 43/64 in x 7 in x 6 in");
-	read_back();
+	root = json_of(&garden, &json);
 	/* 15 43/64 in is exactly 398 065 625 nm. */
 	ck_assert_ptr_nonnull(strstr(json.bytes, "\"block_m\":[0.398065625,0.1778,0.1524]"));
 	ck_assert_ptr_nonnull(strstr(json.bytes, "\"cell_m\":0.3048,"));
@@ -648,7 +628,7 @@ END_TEST
 START_TEST(the_format_is_named_within_the_first_64_bytes)
 {
 	garden_rows(&garden, (const char *[]){ ".", NULL });
-	read_back();
+	root = json_of(&garden, &json);
 	const char *format = strstr(json.bytes, "\"format\": \"parterre-takeoff\"");
 
 	ck_assert_ptr_nonnull(format);

@@ -1,9 +1,7 @@
 #include "support/runner.h"
 #include "support/book.h"
-#include "support/garden.h"
-#include "report/json/json.h"
+#include "support/json.h"
 
-#include <cjson/cJSON.h>
 #include <string.h>
 
 static struct garden garden;
@@ -24,30 +22,12 @@ static void teardown(void)
 	garden_fini(&garden);
 }
 
-static void print(void)
-{
-	garden_count(&garden);
-	struct text_sink sink_text = text_sink(&text);
-
-	report_json(&sink_text.sink, &garden.plot, &garden.takeoff);
-	root = cJSON_Parse(text.bytes);
-	ck_assert_ptr_nonnull(root);
-}
-
-static const cJSON *get(const cJSON *object, const char *key)
-{
-	const cJSON *value = cJSON_GetObjectItemCaseSensitive(object, key);
-
-	ck_assert_msg(value, "no %s", key);
-	return value;
-}
-
 static const cJSON *item(const char *id)
 {
 	const cJSON *row;
 
-	cJSON_ArrayForEach(row, get(root, "items"))
-		if (strcmp(get(row, "id")->valuestring, id) == 0)
+	cJSON_ArrayForEach(row, json_get(root, "items"))
+		if (strcmp(json_get(row, "id")->valuestring, id) == 0)
 			return row;
 	ck_abort_msg("no row %s", id);
 }
@@ -60,8 +40,8 @@ static bool shows(const char *words)
 
 START_TEST(without_a_book_there_are_no_costs)
 {
-	print();
-	ck_assert(cJSON_IsNull(get(root, "costs")));
+	root = json_of(&garden, &text);
+	ck_assert(cJSON_IsNull(json_get(root, "costs")));
 	ck_assert_ptr_null(cJSON_GetObjectItemCaseSensitive(item("block.wall"), "cost"));
 }
 END_TEST
@@ -74,8 +54,8 @@ START_TEST(money_is_spelt_from_hundredths)
 		"'piece', 'size': 1, 'price': 3.15, 'supplier': 'Yard'}]}, {'item': 'mulch', "
 		"'packs': [{'pack': 'bag', 'size': '2 cu ft', 'price': 0}]}]");
 	garden.has_book = true;
-	print();
-	const cJSON *costs = get(root, "costs"), *block = item("block.wall");
+	root = json_of(&garden, &text);
+	const cJSON *costs = json_get(root, "costs"), *block = item("block.wall");
 
 	ck_assert(shows("\"packs\":51,\"pack\":\"piece 1\",\"unit_price\":3.15,\"cost\":160.65,"
 		"\"supplier\":\"Yard\""));
@@ -84,13 +64,14 @@ START_TEST(money_is_spelt_from_hundredths)
 		"\"delivery\":45.5,\"total\":206.15,"));
 	ck_assert(shows("{\"section\":\"walls\",\"day\":\"walls\",\"goods\":160.65,"
 		"\"delivery\":45.5}"));
-	ck_assert(cJSON_IsString(get(block, "supplier")));
-	ck_assert(cJSON_IsNull(get(item("mulch"), "supplier")));
+	ck_assert(cJSON_IsString(json_get(block, "supplier")));
+	ck_assert(cJSON_IsNull(json_get(item("mulch"), "supplier")));
 	/* Days of spoil, stone, block of the yard and adhesive, soil and mulch. */
-	ck_assert_int_eq(cJSON_GetArraySize(get(costs, "shipments")), 5);
-	ck_assert_str_eq(get(cJSON_GetArrayItem(get(costs, "shipments"), 2), "supplier")->
+	ck_assert_int_eq(cJSON_GetArraySize(json_get(costs, "shipments")), 5);
+	ck_assert_str_eq(json_get(cJSON_GetArrayItem(json_get(costs, "shipments"), 2), "supplier")->
 		valuestring, "Yard");
-	ck_assert(cJSON_IsNull(get(cJSON_GetArrayItem(get(costs, "shipments"), 3), "supplier")));
+	ck_assert(cJSON_IsNull(json_get(cJSON_GetArrayItem(json_get(costs, "shipments"), 3),
+		"supplier")));
 }
 END_TEST
 
@@ -98,20 +79,20 @@ START_TEST(what_has_no_price_is_listed_with_the_size_of_its_block)
 {
 	book_of(&garden.book, "");
 	garden.has_book = true;
-	print();
-	const cJSON *unpriced = get(get(root, "costs"), "unpriced");
+	root = json_of(&garden, &text);
+	const cJSON *unpriced = json_get(json_get(root, "costs"), "unpriced");
 
 	ck_assert_int_eq(cJSON_GetArraySize(unpriced), (int)garden.takeoff.items.count);
 	for (int i = 0; i < (int)garden.takeoff.items.count; i++) {
 		const struct item *at = &garden.takeoff.items.list[i];
 		const cJSON *row = cJSON_GetArrayItem(unpriced, i);
 
-		ck_assert_str_eq(get(row, "id")->valuestring, garden_id(&garden, at));
+		ck_assert_str_eq(json_get(row, "id")->valuestring, garden_id(&garden, at));
 		ck_assert_int_eq(cJSON_GetObjectItemCaseSensitive(row, "block_m") != NULL,
 			!size_is_none(&at->block));
 	}
-	ck_assert(cJSON_IsFalse(get(get(root, "costs"), "complete")));
-	ck_assert_int_eq(cJSON_GetArraySize(get(get(root, "costs"), "shipments")), 4);
+	ck_assert(cJSON_IsFalse(json_get(json_get(root, "costs"), "complete")));
+	ck_assert_int_eq(cJSON_GetArraySize(json_get(json_get(root, "costs"), "shipments")), 4);
 }
 END_TEST
 
@@ -122,7 +103,7 @@ START_TEST(packs_of_several_kinds_are_listed)
 		"'spec': 'grey', 'packs': [{'pack': 'piece', 'size': 1, 'price': 3}, {'pack': "
 		"'pallet', 'size': 40, 'price': 80}]}]");
 	garden.has_book = true;
-	print();
+	root = json_of(&garden, &text);
 	ck_assert(shows("\"cost\":113,\"purchase\":[{\"packs\":11,\"pack\":\"piece 1\","
 		"\"unit_price\":3,\"cost\":33,\"supplier\":null},{\"packs\":1,\"pack\":"
 		"\"pallet 40\",\"unit_price\":80,\"cost\":80,\"supplier\":null}],\"spec\":"
@@ -134,7 +115,7 @@ END_TEST
 /* 2.96 cu ft: 2 bags of 2 cu ft, 600 lb a cubic yard, the default. */
 START_TEST(without_a_book_packs_have_no_price_and_loads_are_there)
 {
-	print();
+	root = json_of(&garden, &text);
 	ck_assert(shows("\"purchase\":[{\"packs\":2,\"pack\":\"bag 2 cu ft\",\"unit_price\":"
 		"null,\"cost\":null,\"supplier\":null}]"));
 	ck_assert(shows("\"loads\": ["));

@@ -1,10 +1,7 @@
 #include "support/runner.h"
 #include "support/fencing.h"
-#include "support/garden.h"
 #include "support/golden.h"
-#include "report/json/json.h"
-
-#include <cjson/cJSON.h>
+#include "support/json.h"
 
 #include <math.h>
 #include <string.h>
@@ -30,21 +27,7 @@ static void teardown(void)
 static void read_back(void)
 {
 	cJSON_Delete(root);
-	text_clear(&json);
-	garden_count(&garden);
-	struct text_sink sink_json = text_sink(&json);
-
-	report_json(&sink_json.sink, &garden.plot, &garden.takeoff);
-	root = cJSON_Parse(json.bytes);
-	ck_assert_ptr_nonnull(root);
-}
-
-static const cJSON *get(const cJSON *object, const char *key)
-{
-	const cJSON *item = cJSON_GetObjectItemCaseSensitive(object, key);
-
-	ck_assert_msg(item, "no key %s", key);
-	return item;
+	root = json_of(&garden, &json);
 }
 
 static void length_is(const cJSON *value, nm expected)
@@ -54,12 +37,12 @@ static void length_is(const cJSON *value, nm expected)
 
 static void count_is(const cJSON *object, const char *key, int64_t expected)
 {
-	ck_assert_double_eq(get(object, key)->valuedouble, (double)expected);
+	ck_assert_double_eq(json_get(object, key)->valuedouble, (double)expected);
 }
 
 static void amount_is(const cJSON *object, const char *key, double expected)
 {
-	ck_assert_double_eq_tol(get(object, key)->valuedouble, expected, 5.1e-10);
+	ck_assert_double_eq_tol(json_get(object, key)->valuedouble, expected, 5.1e-10);
 }
 
 static void spot_is(const cJSON *array, struct spot spot)
@@ -83,15 +66,15 @@ static void legs_are(const cJSON *rows, const struct fencing *fencing)
 		const struct fence_leg *leg = &fencing->legs[i];
 		const cJSON *row = cJSON_GetArrayItem(rows, i);
 
-		place_is(get(row, "from"), leg->on.from);
-		place_is(get(row, "to"), leg->on.to);
-		spot_is(get(row, "from_m"), leg->from);
-		spot_is(get(row, "to_m"), leg->to);
-		length_is(get(row, "length_m"), leg->length);
+		place_is(json_get(row, "from"), leg->on.from);
+		place_is(json_get(row, "to"), leg->on.to);
+		spot_is(json_get(row, "from_m"), leg->from);
+		spot_is(json_get(row, "to_m"), leg->to);
+		length_is(json_get(row, "length_m"), leg->length);
 		count_is(row, "whole", leg->whole);
-		ck_assert_int_eq(cJSON_GetArraySize(get(row, "cut_m")), leg->cut_count);
+		ck_assert_int_eq(cJSON_GetArraySize(json_get(row, "cut_m")), leg->cut_count);
 		for (int j = 0; j < leg->cut_count; j++)
-			length_is(cJSON_GetArrayItem(get(row, "cut_m"), j), leg->cut[j]);
+			length_is(cJSON_GetArrayItem(json_get(row, "cut_m"), j), leg->cut[j]);
 	}
 }
 
@@ -102,11 +85,11 @@ static void gates_are(const cJSON *rows, const struct fencing *fencing)
 		const struct fence_gate *gate = &fencing->gates[i];
 		const cJSON *row = cJSON_GetArrayItem(rows, i);
 
-		place_is(get(row, "from"), gate->on.from);
-		spot_is(get(row, "to_m"), gate->to);
-		length_is(get(row, "length_m"), gate->length);
-		length_is(get(row, "clear_m"), gate->clear);
-		length_is(get(row, "leaf_m"), gate->leaf);
+		place_is(json_get(row, "from"), gate->on.from);
+		spot_is(json_get(row, "to_m"), gate->to);
+		length_is(json_get(row, "length_m"), gate->length);
+		length_is(json_get(row, "clear_m"), gate->clear);
+		length_is(json_get(row, "leaf_m"), gate->leaf);
 		count_is(row, "leaves", gate->leaves);
 	}
 }
@@ -117,37 +100,37 @@ static void posts_are(const cJSON *rows, const struct fencing *fencing)
 	for (int i = 0; i < fencing->post_count; i++) {
 		const cJSON *row = cJSON_GetArrayItem(rows, i);
 
-		ck_assert_str_eq(get(row, "kind")->valuestring,
+		ck_assert_str_eq(json_get(row, "kind")->valuestring,
 			post_words[fencing->posts[i].kind].key);
-		spot_is(get(row, "at_m"), fencing->posts[i].at);
+		spot_is(json_get(row, "at_m"), fencing->posts[i].at);
 	}
 }
 
 static void rest_is(const cJSON *row, const struct fencing *fencing)
 {
-	const cJSON *hole = get(row, "hole"), *panels = get(row, "panels");
+	const cJSON *hole = json_get(row, "hole"), *panels = json_get(row, "panels");
 
-	length_is(get(row, "length_m"), fencing->length);
-	length_is(get(row, "post_length_m"), fencing->post_length);
-	length_is(get(row, "post_stock_m"), fencing->post_stock);
-	length_is(get(hole, "across_m"), fencing->hole.across);
-	length_is(get(hole, "depth_m"), fencing->hole.depth);
-	length_is(get(hole, "in_ground_m"), fencing->hole.in_ground);
+	length_is(json_get(row, "length_m"), fencing->length);
+	length_is(json_get(row, "post_length_m"), fencing->post_length);
+	length_is(json_get(row, "post_stock_m"), fencing->post_stock);
+	length_is(json_get(hole, "across_m"), fencing->hole.across);
+	length_is(json_get(hole, "depth_m"), fencing->hole.depth);
+	length_is(json_get(hole, "in_ground_m"), fencing->hole.in_ground);
 	amount_is(hole, "concrete_m3", fencing->hole.concrete);
 	amount_is(hole, "bags", fencing->hole.bags);
 	amount_is(hole, "gravel_m3", fencing->hole.gravel);
 	amount_is(hole, "spoil_m3", fencing->hole.spoil);
-	length_is(get(panels, "width_m"), fencing->panel);
+	length_is(json_get(panels, "width_m"), fencing->panel);
 	count_is(panels, "whole", fencing->panels_whole);
 	count_is(panels, "narrower", fencing->panel_pieces);
 	count_is(panels, "cut_up", fencing->panels_cut);
 	count_is(panels, "bought", fencing->panels_whole + fencing->panels_cut);
-	ck_assert_int_eq(cJSON_GetArraySize(get(row, "cuts")), fencing->panels_cut);
-	ck_assert_int_eq(cJSON_GetArraySize(get(row, "leaves")), fencing->leaves_count);
+	ck_assert_int_eq(cJSON_GetArraySize(json_get(row, "cuts")), fencing->panels_cut);
+	ck_assert_int_eq(cJSON_GetArraySize(json_get(row, "leaves")), fencing->leaves_count);
 	for (int i = 0; i < fencing->leaves_count; i++) {
-		const cJSON *leaves = cJSON_GetArrayItem(get(row, "leaves"), i);
+		const cJSON *leaves = cJSON_GetArrayItem(json_get(row, "leaves"), i);
 
-		length_is(get(leaves, "width_m"), fencing->leaves[i].width);
+		length_is(json_get(leaves, "width_m"), fencing->leaves[i].width);
 		count_is(leaves, "count", fencing->leaves[i].count);
 		count_is(leaves, "from_offcuts", fencing->leaves[i].from_offcuts);
 	}
@@ -156,15 +139,15 @@ static void rest_is(const cJSON *row, const struct fencing *fencing)
 static void check(void)
 {
 	read_back();
-	ck_assert_int_eq(cJSON_GetArraySize(get(root, "fence")), garden.takeoff.fences.count);
+	ck_assert_int_eq(cJSON_GetArraySize(json_get(root, "fence")), garden.takeoff.fences.count);
 	for (int i = 0; i < garden.takeoff.fences.count; i++) {
 		const struct fencing *fencing = &garden.takeoff.fences.list[i];
-		const cJSON *row = cJSON_GetArrayItem(get(root, "fence"), i);
+		const cJSON *row = cJSON_GetArrayItem(json_get(root, "fence"), i);
 
-		ck_assert_str_eq(get(row, "name")->valuestring, fencing->fence->name);
-		legs_are(get(row, "legs"), fencing);
-		gates_are(get(row, "gates"), fencing);
-		posts_are(get(row, "posts"), fencing);
+		ck_assert_str_eq(json_get(row, "name")->valuestring, fencing->fence->name);
+		legs_are(json_get(row, "legs"), fencing);
+		gates_are(json_get(row, "gates"), fencing);
+		posts_are(json_get(row, "posts"), fencing);
 		rest_is(row, fencing);
 	}
 }

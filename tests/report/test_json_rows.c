@@ -1,10 +1,7 @@
 /* Rows of declared figures in JSON: of each row of a sample all keys, and no other. */
 
-#include "support/garden.h"
 #include "support/runner.h"
-#include "report/json/json.h"
-
-#include <cjson/cJSON.h>
+#include "support/json.h"
 
 #include <string.h>
 
@@ -127,14 +124,10 @@ enum { PLOTS = sizeof plots / sizeof *plots };
 
 static void open_sample(const char *path)
 {
-	struct text_sink sink = text_sink(&text);
-
 	garden_file(&garden, path);
 	if (!garden.has_book)
 		garden_book(&garden, "plots/prices.json");
-	garden_count(&garden);
-	report_json(&sink.sink, &garden.plot, &garden.takeoff);
-	root = cJSON_Parse(text.bytes);
+	root = json_of(&garden, &text);
 }
 
 static void teardown(void)

@@ -1,10 +1,8 @@
 /* The order of work, its hours and extra goods as JSON. */
 #include "base/memory.h"
-#include "report/json/json.h"
-#include "support/garden.h"
 #include "support/runner.h"
+#include "support/json.h"
 
-#include <cjson/cJSON.h>
 #include <string.h>
 
 static struct garden garden;
@@ -24,30 +22,12 @@ static void teardown(void)
 	garden_fini(&garden);
 }
 
-static void print(void)
-{
-	garden_count(&garden);
-	struct text_sink sink_json = text_sink(&text);
-
-	report_json(&sink_json.sink, &garden.plot, &garden.takeoff);
-	root = cJSON_Parse(text.bytes);
-	ck_assert_ptr_nonnull(root);
-}
-
-static const cJSON *get(const cJSON *object, const char *key)
-{
-	const cJSON *value = cJSON_GetObjectItemCaseSensitive(object, key);
-
-	ck_assert_msg(value, "no %s", key);
-	return value;
-}
-
 static const cJSON *step(const char *id)
 {
 	const cJSON *row;
 
-	cJSON_ArrayForEach(row, get(root, "work"))
-		if (strcmp(get(row, "id")->valuestring, id) == 0)
+	cJSON_ArrayForEach(row, json_get(root, "work"))
+		if (strcmp(json_get(row, "id")->valuestring, id) == 0)
 			return row;
 	ck_abort_msg("no step %s", id);
 }
@@ -56,8 +36,8 @@ static const cJSON *labour(const char *id, const char *kind)
 {
 	const cJSON *row;
 
-	cJSON_ArrayForEach(row, get(step(id), "labour"))
-		if (strcmp(get(row, "kind")->valuestring, kind) == 0)
+	cJSON_ArrayForEach(row, json_get(step(id), "labour"))
+		if (strcmp(json_get(row, "kind")->valuestring, kind) == 0)
 			return row;
 	ck_abort_msg("no %s in %s", kind, id);
 }
@@ -75,32 +55,32 @@ START_TEST(each_step_has_its_labour_with_rate_and_hours)
 
 	garden_rectangle(&garden, 'p', 10, 10);
 	rate(RATE_TAMP, MILLION, AMOUNT_H_M2);
-	print();
+	root = json_of(&garden, &text);
 	tamp = labour("tamp", "tamp");
-	ck_assert_str_eq(get(tamp, "unit")->valuestring, "m2");
-	ck_assert_double_eq_tol(get(tamp, "quantity")->valuedouble, 9.290304, 1e-9);
-	ck_assert_double_eq_tol(get(tamp, "hours")->valuedouble, 9.290304, 1e-9);
-	ck_assert_str_eq(get(tamp, "rate_from")->valuestring, "plot");
-	ck_assert_double_eq_tol(get(step("tamp"), "hours")->valuedouble, 9.290304, 1e-9);
+	ck_assert_str_eq(json_get(tamp, "unit")->valuestring, "m2");
+	ck_assert_double_eq_tol(json_get(tamp, "quantity")->valuedouble, 9.290304, 1e-9);
+	ck_assert_double_eq_tol(json_get(tamp, "hours")->valuedouble, 9.290304, 1e-9);
+	ck_assert_str_eq(json_get(tamp, "rate_from")->valuestring, "plot");
+	ck_assert_double_eq_tol(json_get(step("tamp"), "hours")->valuedouble, 9.290304, 1e-9);
 	base = labour("base", "base");
-	ck_assert_str_eq(get(base, "unit")->valuestring, "m3");
-	ck_assert_str_eq(get(base, "rate_from")->valuestring, "usual");
-	ck_assert_double_eq_tol(get(base, "hours")->valuedouble, 9.290304 * 0.1016, 1e-9);
+	ck_assert_str_eq(json_get(base, "unit")->valuestring, "m3");
+	ck_assert_str_eq(json_get(base, "rate_from")->valuestring, "usual");
+	ck_assert_double_eq_tol(json_get(base, "hours")->valuedouble, 9.290304 * 0.1016, 1e-9);
 	fabric = labour("fabric", "fabric");
-	ck_assert(cJSON_IsNull(get(fabric, "hours")));
-	ck_assert(cJSON_IsNull(get(fabric, "rate_from")));
-	ck_assert(cJSON_IsNull(get(step("fabric"), "hours")));
-	ck_assert_str_eq(get(step("fabric"), "step")->valuestring, "Lay the fabric");
-	ck_assert_str_eq(get(labour("edging", "edging"), "unit")->valuestring, "m");
+	ck_assert(cJSON_IsNull(json_get(fabric, "hours")));
+	ck_assert(cJSON_IsNull(json_get(fabric, "rate_from")));
+	ck_assert(cJSON_IsNull(json_get(step("fabric"), "hours")));
+	ck_assert_str_eq(json_get(step("fabric"), "step")->valuestring, "Lay the fabric");
+	ck_assert_str_eq(json_get(labour("edging", "edging"), "unit")->valuestring, "m");
 }
 END_TEST
 
 START_TEST(things_are_counted_in_pieces)
 {
 	garden_rectangle(&garden, 'b', 8, 4);
-	print();
-	ck_assert_str_eq(get(labour("walls", "block"), "unit")->valuestring, "each");
-	ck_assert_double_eq(get(labour("walls", "block"), "quantity")->valuedouble, 48);
+	root = json_of(&garden, &text);
+	ck_assert_str_eq(json_get(labour("walls", "block"), "unit")->valuestring, "each");
+	ck_assert_double_eq(json_get(labour("walls", "block"), "quantity")->valuedouble, 48);
 }
 END_TEST
 
@@ -113,24 +93,25 @@ START_TEST(the_hours_of_all_steps_are_summed_for_the_crew)
 	garden_rectangle(&garden, 'p', 10, 10);
 	plot_set(&garden.plot, 0, ALLOW_CREW, "3");
 	plot_set(&garden.plot, 0, ALLOW_DAY, "7.5");
-	print();
-	sums = get(root, "work_sums");
-	cJSON_ArrayForEach(row, get(root, "work"))
-		hours += cJSON_IsNull(get(row, "hours")) ? 0 : get(row, "hours")->valuedouble;
-	ck_assert_double_eq_tol(get(sums, "hours")->valuedouble, hours, 1e-7);
-	ck_assert_int_eq(get(sums, "unrated")->valueint, 3);
-	ck_assert_int_eq(get(sums, "crew")->valueint, 3);
-	ck_assert_double_eq(get(sums, "day_hours")->valuedouble, 7.5);
-	ck_assert_double_eq_tol(get(sums, "days")->valuedouble, hours / 22.5, 1e-7);
+	root = json_of(&garden, &text);
+	sums = json_get(root, "work_sums");
+	cJSON_ArrayForEach(row, json_get(root, "work"))
+		hours += cJSON_IsNull(json_get(row, "hours")) ? 0 :
+			json_get(row, "hours")->valuedouble;
+	ck_assert_double_eq_tol(json_get(sums, "hours")->valuedouble, hours, 1e-7);
+	ck_assert_int_eq(json_get(sums, "unrated")->valueint, 3);
+	ck_assert_int_eq(json_get(sums, "crew")->valueint, 3);
+	ck_assert_double_eq(json_get(sums, "day_hours")->valuedouble, 7.5);
+	ck_assert_double_eq_tol(json_get(sums, "days")->valuedouble, hours / 22.5, 1e-7);
 }
 END_TEST
 
 START_TEST(an_empty_plan_has_no_step_and_no_hours)
 {
 	garden_rows(&garden, (const char *const[]){ "..", NULL });
-	print();
-	ck_assert_int_eq(cJSON_GetArraySize(get(root, "work")), 0);
-	ck_assert_double_eq(get(get(root, "work_sums"), "hours")->valuedouble, 0);
+	root = json_of(&garden, &text);
+	ck_assert_int_eq(cJSON_GetArraySize(json_get(root, "work")), 0);
+	ck_assert_double_eq(json_get(json_get(root, "work_sums"), "hours")->valuedouble, 0);
 }
 END_TEST
 
@@ -151,21 +132,21 @@ START_TEST(extra_goods_are_items_by_their_name_and_unit)
 	garden_rows(&garden, (const char *const[]){ "..", NULL });
 	details_add_extra(&garden.plot.details, memory_string("Batter boards, \"long\""),
 		(struct amount){ 24 * MILLION, units[_i].unit });
-	print();
-	ck_assert_int_eq(cJSON_GetArraySize(get(root, "items")), 1);
-	row = cJSON_GetArrayItem(get(root, "items"), 0);
-	ck_assert_str_eq(get(row, "id")->valuestring, "extra");
-	ck_assert_str_eq(get(row, "section")->valuestring, "other");
-	ck_assert_str_eq(get(row, "name")->valuestring, "Batter boards, \"long\"");
-	ck_assert_str_eq(get(row, "unit")->valuestring, units[_i].word);
-	ck_assert_double_eq_tol(get(row, "laid")->valuedouble, 24 * units[_i].of_one, 1e-9);
-	ck_assert_double_eq(get(row, "spare")->valuedouble, 0);
-	ck_assert_double_eq_tol(get(row, "order")->valuedouble, 24 * units[_i].of_one, 1e-9);
+	root = json_of(&garden, &text);
+	ck_assert_int_eq(cJSON_GetArraySize(json_get(root, "items")), 1);
+	row = cJSON_GetArrayItem(json_get(root, "items"), 0);
+	ck_assert_str_eq(json_get(row, "id")->valuestring, "extra");
+	ck_assert_str_eq(json_get(row, "section")->valuestring, "other");
+	ck_assert_str_eq(json_get(row, "name")->valuestring, "Batter boards, \"long\"");
+	ck_assert_str_eq(json_get(row, "unit")->valuestring, units[_i].word);
+	ck_assert_double_eq_tol(json_get(row, "laid")->valuedouble, 24 * units[_i].of_one, 1e-9);
+	ck_assert_double_eq(json_get(row, "spare")->valuedouble, 0);
+	ck_assert_double_eq_tol(json_get(row, "order")->valuedouble, 24 * units[_i].of_one, 1e-9);
 	ck_assert_int_eq(cJSON_HasObjectItem(row, "weight_kg"), units[_i].pounds > 0);
 	if (units[_i].pounds > 0)
-		ck_assert_double_eq_tol(get(row, "weight_kg")->valuedouble,
+		ck_assert_double_eq_tol(json_get(row, "weight_kg")->valuedouble,
 			units[_i].pounds * 0.45359237, 1e-9);
-	items = get(step("services"), "items");
+	items = json_get(step("services"), "items");
 	ck_assert_int_eq(cJSON_GetArraySize(items), 1);
 	ck_assert_str_eq(cJSON_GetArrayItem(items, 0)->valuestring, "extra");
 }

@@ -1,6 +1,5 @@
 #include "editor/sheets/allow_sheet.h"
 #include "editor/sheets/sheet_ask.h"
-#include "prices/in_force.h"
 
 /* The sheet's owner. */
 struct allowing {
@@ -36,7 +35,7 @@ bool allow_sheet_fill(struct editor *editor, int which)
 	struct allowing allowing = { editor, which };
 	struct block_part part = allow_sheet_part(which);
 
-	part.held = allow_unset(editor->has_book ? &editor->book : NULL);
+	part.held = editor->has_book ? &editor->book.allow : NULL;
 	return sheet_ask(editor, &(struct sheet_spec){ .title = allow_sheet_titles[which],
 		.done = "set all this", .block = &editor->plot->details.allow, .part = part,
 		.accept = accept, .owner = &allowing });
