@@ -106,7 +106,15 @@ static bool is_heavy(const struct report *report, int item)
 	return item_lifted(&report->takeoff->items.list[item]) > LIFT_MOST;
 }
 
-/* "Concrete, bags 80.0 lb; Wall block 60.0 lb"; "" where nothing that is bought is so heavy. */
+static bool has_heavy(const struct report *report)
+{
+	for (size_t i = 0; i < report->takeoff->items.count; i++)
+		if (is_heavy(report, (int)i))
+			return true;
+	return false;
+}
+
+/* "Concrete, bags 80.0 lb; Wall block 60.0 lb". */
 static const char *heavy_words(const struct report *report)
 {
 	const struct item_list *items = &report->takeoff->items;
@@ -123,7 +131,7 @@ static const char *heavy_words(const struct report *report)
 /* Whether something heavy is lifted at all. */
 static bool lifts(const struct report *report)
 {
-	return (report->takeoff->work.facts & FACT(FIXTURES)) || *heavy_words(report);
+	return (report->takeoff->work.facts & FACT(FIXTURES)) || has_heavy(report);
 }
 
 static bool step_lifts(const struct report *report, const struct planned_step *step)
@@ -156,7 +164,7 @@ const char *caution_next(const struct report *report, int *at, const char **sent
 	for (; *at < CAUTIONS && strcmp(cautions[*at].word, word) == 0; (*at)++)
 		if (applies(report, &cautions[*at]))
 			text_add_sentence(&words, "%s", phrase_words(report, &cautions[*at].says));
-	if (word == lifting && *heavy_words(report))
+	if (word == lifting && has_heavy(report))
 		text_add_sentence(&words, "Here: %s.", heavy_words(report));
 	*sentences = say_text(report, &words);
 	return word;
