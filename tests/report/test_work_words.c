@@ -435,8 +435,8 @@ START_TEST(hours_are_said_with_their_rate_and_who_gave_it)
 	rate(RATE_TAMP, "0.03 h per sq-ft");
 	say_all();
 	says("Work: tamp 100.0 sq ft of ground: 3 hours.");
-	says("tamp 100.0 sq ft of ground 0.030 h per sq ft the plot 3.0");
-	says("dig 1.23 cu yd 0.062 h per cu ft usual * 2.1");
+	says("tamp 100.0 sq ft of ground 0.0300 h per sq ft the plot 3.0");
+	says("dig 1.23 cu yd 0.0623 h per cu ft usual * 2.1");
 	says("for a crew of 2 at 8 hours a day.");
 	says("No rate, so in no hours: lay 100.0 sq ft of fabric, set 40 ft of edging. Give yours, "
 		"one a line of the plot: rate fabric N h per sq-ft.");

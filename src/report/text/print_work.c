@@ -39,19 +39,28 @@ static void print_labour(const struct report *report, const struct planned_step 
 	text_fini(&words);
 }
 
-/* What goes back into the ground, or into the beds and lawns. */
+/* What goes back into the ground, or into the beds and lawns: as loose as it lies on its heap. */
 static void print_set_aside(const struct report *report)
 {
 	const struct earthwork *earth = &report->takeoff->earthwork;
 	struct text words = TEXT_EMPTY;
 
 	if (earth->reused > 0)
-		text_print(&words, "topsoil %s, loose", word_volume(report, earth->reused));
-	if (earth->backfill > 0)
-		text_print(&words, "%sfor the backfill %s, tamped", words.length ? "; " : "",
-			word_volume(report, earth->backfill));
-	print_lines(report, 3, 5, "Keep: %s.", words.bytes);
+		text_print(&words, "topsoil %s", word_volume(report, earth->reused));
+	if (earth->backfill_loose > 0)
+		text_print(&words, "%sfor the backfill %s", words.length ? "; " : "",
+			word_volume(report, earth->backfill_loose));
+	print_lines(report, 3, 5, "Keep: %s, loose.", words.bytes);
 	text_fini(&words);
+}
+
+static void print_sod_kept(const struct report *report)
+{
+	const struct takeoff *takeoff = report->takeoff;
+
+	if (earthwork_sod_kept(&takeoff->earthwork, takeoff->allow) > 0)
+		print_lines(report, 3, 5, "Keep: the sod of %s, to be laid back inside the walls.",
+			word_area(report, takeoff->earthwork.loosened));
 }
 
 static void print_line(const struct report *report, const char *head, const char *words)
@@ -64,6 +73,8 @@ static void print_step(const struct report *report, int number, const struct pla
 {
 	print_lines(report, 0, 3, "%2d %s", number, step_title(report, step->step));
 	print_lines(report, 3, 5, "%s", step_doing(report, step->step));
+	if (step->step == WORK_STRIP)
+		print_sod_kept(report);
 	if (step->step == WORK_SET_ASIDE)
 		print_set_aside(report);
 	print_takes(report, step);
