@@ -3,7 +3,24 @@
 #include "report/words/labour_words.h"
 #include "report/words/work_words.h"
 
-/* "Base stone 2.31 cu yd, Edging, piece 12; 9 barrow loads." */
+/* Liner by the roll that it is cut from. */
+static const char *taken_words(const struct report *report, const struct item *item)
+{
+	return item->note.kind == NOTE_LINER ?
+		word_count(report, item->note.count, "roll", "rolls") :
+		item_amount(report, item, item->order);
+}
+
+static bool is_all_loose(const struct report *report, const struct planned_step *step)
+{
+	for (int i = 0; i < step->item_count; i++)
+		if (item_unit(&report->takeoff->items.list[step->items[i]]) != UNIT_M3)
+			return false;
+	return true;
+}
+
+/* "Base stone 2.31 cu yd; 9 barrow loads."; "Gravel under posts 2.4 cu ft, Fence post 6 ft x
+ * 3 1/2 in: 8; 1 barrow load of what is loose." */
 static void print_takes(const struct report *report, const struct planned_step *step)
 {
 	struct text words = TEXT_EMPTY;
@@ -15,11 +32,12 @@ static void print_takes(const struct report *report, const struct planned_step *
 		text_print(&words, "%s%s%c", i ? ", " : "", item_label(report, item), PAGE_TIE);
 		if (*size)
 			text_print(&words, "%s:%c", size, PAGE_TIE);
-		text_add(&words, item_amount(report, item, item->order));
+		text_add(&words, taken_words(report, item));
 	}
 	if (step->barrows > 0)
-		text_print(&words, "; %s",
-			word_count(report, step->barrows, "barrow load", "barrow loads"));
+		text_print(&words, "; %s%s",
+			word_count(report, step->barrows, "barrow load", "barrow loads"),
+			is_all_loose(report, step) ? "" : " of what is loose");
 	if (step->item_count > 0)
 		print_lines(report, 3, 5, "Takes: %s.", words.bytes);
 	text_fini(&words);

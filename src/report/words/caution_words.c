@@ -103,7 +103,7 @@ enum { CAUTIONS = sizeof cautions / sizeof *cautions };
 
 static bool is_heavy(const struct report *report, int item)
 {
-	return item_lifted(&report->takeoff->items.list[item]) > LIFT_MOST;
+	return item_is_heavy(report, &report->takeoff->items.list[item]);
 }
 
 static bool has_heavy(const struct report *report)
