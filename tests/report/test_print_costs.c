@@ -152,9 +152,9 @@ START_TEST(a_supplier_is_asked_for_panels_that_fit_between_the_posts)
 	print("'suppliers': [{'name': 'Yard', 'delivery': 5}], 'goods': [{'item': 'fence.panel', "
 		"'length': '8 ft', 'height': '3 ft', 'spec': 'oak', 'packs': [{'pack': 'piece', "
 		"'size': 1, 'supplier': 'Yard'}]}]");
-	ck_assert(costs_say((const char *const[]){ "Fence", "panel", "8 ft", "x", "3 ft,", "8", "ft",
-		"centre", "to", "centre,", "92", "1/2", "in", "wide", "between", "posts:", "oak",
-		"Gate", "leaf", "made", "to", "size", NULL }));
+	ck_assert(costs_say((const char *const[]){ "Fence", "panel", "8 ft", "x", "3 ft,", "8",
+		"ft", "centre", "to", "centre,", "92", "1/2", "in", "wide", "between", "posts:",
+		"oak", "Gate", "leaf", "made", "to", "size", NULL }));
 }
 END_TEST
 

@@ -17,8 +17,8 @@ const char *item_sized_label(const struct report *report, const struct item *ite
 const char *plain_item_amount(const struct report *report, const struct item *item, double amount);
 /* The same, tied. */
 const char *item_amount(const struct report *report, const struct item *item, double amount);
-/* What it is to fit where its size does not tell: a panel between its posts, a leaf to its gate; "":
- * its size tells. The note has it too. */
+/* What it is to fit where its size does not tell: a panel between its posts, a leaf to its gate;
+ * "": its size tells. The note has it too. */
 const char *item_fit(const struct report *report, const struct item *item);
 /* The note beside it, such as what the spare is for; NULL: none. */
 const char *item_note(const struct report *report, const struct item *item);

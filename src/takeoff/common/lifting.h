@@ -4,8 +4,8 @@
 
 #include "base/length.h"
 
-/* More than this, kg, one person should not lift: 50 lb, 23 kg in a metric plot. Common practice, no
- * published source. */
+/* More than this, kg, one person should not lift: 50 lb, in a metric plot 23 kg. Common practice,
+ * no published source. */
 double lift_most(enum units units);
 
 #endif
