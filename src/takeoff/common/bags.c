@@ -5,7 +5,7 @@
 #include <math.h>
 
 /* Yields as printed on bags of 80, 60 and 50 lb: common practice, no published source; 20 and 25 kg
- * likewise. Of each units the heavier come first. */
+ * likewise. Of each units the heavier come first, and one person can lift the last. */
 static const struct concrete_bag bags[] = {
 	{ 80 * KG_PER_POUND, 0.60 * M3_PER_CUBIC_FOOT, UNITS_IMPERIAL, "80 lb" },
 	{ 60 * KG_PER_POUND, 0.45 * M3_PER_CUBIC_FOOT, UNITS_IMPERIAL, "60 lb" },
