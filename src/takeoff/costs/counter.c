@@ -5,8 +5,8 @@
 
 static const double M2_PER_SQUARE_FOOT = 0.09290304, M_PER_FOOT = 0.3048;
 
-/* By units: imperial, metric. A bag is what one person can lift: 1/2 cu ft of stone weighs some
- * 50 lb, 2 cu ft of mulch 45 lb. */
+/* By units: imperial, metric. A bag is what one person can lift: 1/2 cu ft of stone weighs 50 lb,
+ * 12.5 L of it 20 kg, 2 cu ft of mulch 45 lb. */
 static const struct pack loose[] = {
 	{ .kind = PACK_BULK, .unit = UNIT_M3, .size = 27 * M3_PER_CUBIC_FOOT, .words = "1 cu yd" },
 	{ .kind = PACK_BULK, .unit = UNIT_M3, .size = 1, .words = "1 m3" },
@@ -18,7 +18,7 @@ static const struct pack weighed[] = {
 };
 static const struct pack bags[] = {
 	{ .kind = PACK_BAG, .unit = UNIT_M3, .size = M3_PER_CUBIC_FOOT / 2, .words = "1/2 cu ft" },
-	{ .kind = PACK_BAG, .unit = UNIT_M3, .size = 0.025, .words = "25 L" },
+	{ .kind = PACK_BAG, .unit = UNIT_M3, .size = 0.0125, .words = "12.5 L" },
 };
 static const struct pack light_bags[] = {
 	{ .kind = PACK_BAG, .unit = UNIT_M3, .size = 2 * M3_PER_CUBIC_FOOT, .words = "2 cu ft" },
