@@ -4,8 +4,8 @@
 
 static void print_measures(const struct report *report)
 {
-	print_lines(report, 0, 0, "Lengths are from middle to middle of posts. Right and down: the middle "
-		"of a post, from the plan's top left corner.");
+	print_lines(report, 0, 0, "Lengths are from middle to middle of posts. Right and down: "
+		"the middle of a post, from the plan's top left corner.");
 }
 
 /* ---- Legs and gates -------------------------------------------------------------------------- */
