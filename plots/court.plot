@@ -14,7 +14,7 @@ lawn l "Turf"
 fixture S "Sundial"
   height 4 ft
 
-ground 16 x 11
+ground 16 x 13
   ................
   ..bbbbppppbbbb..
   ..bbbbppppbbbb..
@@ -26,7 +26,9 @@ ground 16 x 11
   .llllllSSllllll.
   .llllllSSllllll.
   ................
+  ................
+  ................
 
 fence "Pickets"
-  run 0,0 0,11 16,11 16,0
-  gate 6,11 10,11
+  run 0,0 0,13 16,13 16,0
+  gate 6,13 10,13

@@ -12,6 +12,7 @@
 static const struct attribute_row rows[] = {
 	AT(STRIP) = { "strip", "Strip sod", HOURS(AREA), .derived = BY_SUBSOIL },
 	AT(DIG) = { "dig", "Dig", HOURS(VOLUME), .derived = BY_SUBSOIL },
+	AT(HOLE) = { "hole", "Dig a post hole", HOURS(EACH), .derived = NO_HOURS },
 	AT(POST) = { "post", "Set a post", HOURS(EACH), .derived = NO_HOURS },
 	AT(LOAD) = { "load", "Load spoil", HOURS(VOLUME), .derived = BY_SUBSOIL },
 	AT(TAMP) = { "tamp", "Tamp the ground", HOURS(AREA), .derived = NO_HOURS },

@@ -11,7 +11,7 @@ enum { KINDS = RATE_SEED - RATE_STRIP + 1 };
 
 static const enum work_step steps[KINDS] = {
 #define AT(name) [RATE_##name - RATE_STRIP]
-	AT(STRIP) = WORK_STRIP, AT(DIG) = WORK_DIG, AT(POST) = WORK_POSTS, AT(LOAD) = WORK_HAUL,
+	AT(STRIP) = WORK_STRIP, AT(DIG) = WORK_DIG, AT(HOLE) = WORK_DIG, AT(POST) = WORK_POSTS, AT(LOAD) = WORK_HAUL,
 	AT(TAMP) = WORK_TAMP, AT(FABRIC) = WORK_FABRIC, AT(BASE) = WORK_BASE,
 	AT(FIXTURE) = WORK_FIXTURES, AT(BLOCK) = WORK_WALLS, AT(CAP) = WORK_WALLS,
 	AT(CUT) = WORK_WALLS, AT(BACKFILL) = WORK_BACKFILL, AT(LOOSEN) = WORK_BACKFILL,
@@ -65,26 +65,38 @@ static void add(struct gathering *g, enum attribute kind, double quantity, doubl
 	add_at(g, kind, steps[kind - RATE_STRIP], quantity, usual);
 }
 
+static int64_t post_count(const struct fences *fences)
+{
+	int64_t posts = 0;
+
+	for (int i = 0; i < fences->count; i++)
+		posts += fences->list[i].post_count;
+	return posts;
+}
+
 /* ---- Ground ---------------------------------------------------------------------------------- */
 
 /* Sod is stripped wherever is dug but for post holes, out of which it comes with the rest; and off
- * the ground within beds that is loosened, where it goes back. */
+ * the ground within beds that is loosened, where it goes back. A post hole takes far longer than as
+ * much of open ground, so holes are work of their own. */
 static void add_digging(struct gathering *g)
 {
 	const struct earthwork *earth = &g->takeoff->earthwork;
 	double digging = DIGGING[block_number(g->takeoff->allow, ALLOW_SUBSOIL)];
-	double area = 0, sod = 0, kept = earthwork_sod_kept(earth, g->takeoff->allow);
+	double area = 0, sod = 0, below = 0, kept = earthwork_sod_kept(earth, g->takeoff->allow);
 
 	for (int i = 0; i < earth->count && !stop_asked(); i++) {
 		const struct dig *dig = &earth->rows[i];
 
-		if (dig->part == DIG_HOLES || dig->bank.sod <= 0)
+		if (dig->part == DIG_HOLES)
 			continue;
-		area += dig->area;
+		area += dig->bank.sod > 0 ? dig->area : 0;
 		sod += dig->bank.sod;
+		below += dig->bank.topsoil + dig->bank.subsoil;
 	}
 	add(g, RATE_STRIP, area + (kept > 0 ? earth->loosened : 0), digging * (sod + kept));
-	add(g, RATE_DIG, earth->bank_all - sod, digging * (earth->bank_all - sod));
+	add(g, RATE_DIG, below, digging * below);
+	add(g, RATE_HOLE, (double)post_count(&g->takeoff->fences), 0);
 }
 
 static double stone_area(const struct stones *stones, enum stone_layer layer)
@@ -208,12 +220,7 @@ static void add_lawns(struct gathering *g)
 
 static void add_posts(struct gathering *g)
 {
-	const struct fences *fences = &g->takeoff->fences;
-	int64_t posts = 0;
-
-	for (int i = 0; i < fences->count; i++)
-		posts += fences->list[i].post_count;
-	add(g, RATE_POST, (double)posts, 0);
+	add(g, RATE_POST, (double)post_count(&g->takeoff->fences), 0);
 }
 
 static void add_panels(struct gathering *g)

@@ -530,11 +530,11 @@ static const struct bad fences[] = {
 
 static const struct bad works[] = {
 	{ BYTES(HEAD GROUND "rate\n"), 6, 5, "the end of the line",
-		"rate: strip, dig, post, load, tamp, fabric, base, fixture, block, cap or others "
+		"rate: strip, dig, hole, post, load, tamp, fabric, base, fixture, block or others "
 		"in parterre-plot(5)" },
 	{ BYTES(HEAD GROUND "rate plaster 1 h per m2\n"), 6, 6, "plaster", "rate: strip, dig, "
-	"post" },
-	{ BYTES(HEAD GROUND "rate note \"a\"\n"), 6, 6, "note", "rate: strip, dig, post" },
+	"hole" },
+	{ BYTES(HEAD GROUND "rate note \"a\"\n"), 6, 6, "note", "rate: strip, dig, hole" },
 	{ BYTES(HEAD GROUND "rate block\n"), 6, 11, "the end of the line", HOURS_EACH },
 	{ BYTES(HEAD GROUND "rate block 0.05\n"), 6, 12, "0.05", HOURS_EACH },
 	{ BYTES(HEAD GROUND "rate block 0.05 h\n"), 6, 12, "0.05", HOURS_EACH },

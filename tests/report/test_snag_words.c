@@ -65,8 +65,8 @@ static const struct {
 		"on permits; other editions and local rules are often stricter." },
 	{ SNAG_FENCE_PATH, "fence-path", "Common practice, no published source." },
 	{ SNAG_GATE_NARROW, "gate-narrow",
-		"Clear width of a way: U.S. Department of Justice, 2010 ADA Standards for "
-		"Accessible Design, 403.5.1." },
+		"Clear width of the way through it: U.S. Department of Justice, 2010 ADA Standards "
+		"for Accessible Design, 403.5.1." },
 	{ SNAG_GATE_BLOCKED, "gate-blocked", "Common practice, no published source." },
 	{ SNAG_HOLE_WALL, "hole-wall",
 		"Geometry: a hole and a wall, its base or planted soil take the same ground." },
@@ -250,8 +250,9 @@ static const struct {
 		"The fence stands across the path for 3 ft and has no gate there." },
 	{ SNAG_GATE_NARROW, 0, UNITS_METRIC, { MM(810), MM(900) },
 		"The gate is 810 mm clear, under 900 mm." },
-	{ SNAG_GATE_BLOCKED, 0, UNITS_IMPERIAL, { 0 },
-		"A bed or a fixture stands right in front of the gate." },
+	{ SNAG_GATE_BLOCKED, 0, UNITS_METRIC, { MM(600) },
+		"A bed or a fixture stands in front of the gate, nearer than 600 mm: no barrow "
+		"turns there." },
 	{ SNAG_HOLE_WALL, 0, UNITS_METRIC, { MM(270) },
 		"A post's hole, 270 mm across, meets this bed's wall or its base." },
 	{ SNAG_HOLE_WALL, 1, UNITS_IMPERIAL, { FEET(0, 10) },

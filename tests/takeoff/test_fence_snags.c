@@ -1,5 +1,6 @@
 /* What would not work along a fence: each snag, and just inside its rule none. */
 
+#include "base/memory.h"
 #include "takeoff/fence/fence_snags.h"
 
 #include "support/fencing.h"
@@ -145,8 +146,45 @@ START_TEST(a_gate_opens_to_path_lawn_and_open_ground_only)
 	if (!fronts[_i].is_blocked)
 		return;
 	snag_is(SNAG_GATE_BLOCKED, 0, 6, fronts[_i].above == 'b' || fronts[_i].above == 'S' ? 1 : 2,
-		"A bed or a fixture stands right in front of the gate.");
+		"A bed or a fixture stands in front of the gate, nearer than 2 ft: no barrow "
+		"turns there.");
 	ck_assert_int_ne(garden_snag(&garden, SNAG_GATE_BLOCKED, 0)->region, NO_REGION);
+}
+END_TEST
+
+/* Common practice, no published source: a barrow is 24 in wide. In cells of 1 ft, from the gate's
+ * line at y = 3. */
+static const struct { int y; bool is_blocked; } distances[] = {
+	{ 0, false }, { 1, true }, { 2, true }, { 3, true }, { 4, true }, { 5, false },
+};
+
+START_TEST(what_stands_as_near_as_a_barrow_is_wide_blocks_the_gate)
+{
+	garden_rows(&garden, (const char *const[]){ "............", "............",
+		"............", "............", "............", "............", NULL });
+	details_add_entry(&garden.plot.details, CLASS_BED, 'b', memory_string("b"));
+	garden.plot.ground.cells[distances[_i].y * 12 + 6] = 'b';
+	run("1,3 11,3");
+	gate("4,3 8,3");
+	ck_assert_int_eq(count(SNAG_GATE_BLOCKED), distances[_i].is_blocked);
+	plot_set(&garden.plot, 0, ALLOW_BARROW_CLEAR, "37 in");
+	ck_assert_int_eq(count(SNAG_GATE_BLOCKED), 1);
+}
+END_TEST
+
+/* On the boundary the gate stands half a hole, 5 1/4 in, within it: of two cells of 1 ft there are
+ * 18 3/4 in left, of three 30 3/4. */
+START_TEST(a_gate_on_the_boundary_stands_within_it)
+{
+	garden_rows(&garden, (const char *const[]){ "............", "..bbbb......",
+		"............", "............", NULL });
+	run("0,4 12,4");
+	gate("2,4 6,4");
+	ck_assert_int_eq(count(SNAG_GATE_BLOCKED), 1);
+	plot_set(&garden.plot, 0, ALLOW_BARROW_CLEAR, "18 3/4 in");
+	ck_assert_int_eq(count(SNAG_GATE_BLOCKED), 0);
+	plot_set(&garden.plot, 0, ALLOW_BARROW_CLEAR, "18 49/64 in");
+	ck_assert_int_eq(count(SNAG_GATE_BLOCKED), 1);
 }
 END_TEST
 
@@ -168,7 +206,8 @@ START_TEST(a_gate_on_the_boundary_is_blocked_from_within)
 	gate("0,1 0,4");
 	ck_assert_int_eq(count(SNAG_GATE_BLOCKED), 1);
 	snag_is(SNAG_GATE_BLOCKED, 0, 0, 2,
-		"A bed or a fixture stands right in front of the gate.");
+		"A bed or a fixture stands in front of the gate, nearer than 2 ft: no barrow "
+		"turns there.");
 	garden.plot.ground.cells[2 * 8] = '.';
 	ck_assert_int_eq(count(SNAG_GATE_BLOCKED), 0);
 }
@@ -352,6 +391,9 @@ Suite *test_suite(void)
 	tcase_add_loop_test(gates, a_gate_opens_to_path_lawn_and_open_ground_only, 0,
 		sizeof fronts / sizeof *fronts);
 	tcase_add_test(gates, what_stands_beside_a_gate_does_not_block_it);
+	tcase_add_loop_test(gates, what_stands_as_near_as_a_barrow_is_wide_blocks_the_gate, 0,
+		sizeof distances / sizeof *distances);
+	tcase_add_test(gates, a_gate_on_the_boundary_stands_within_it);
 	tcase_add_test(gates, a_gate_on_the_boundary_is_blocked_from_within);
 
 	tcase_add_checked_fixture(paths, NULL, teardown);

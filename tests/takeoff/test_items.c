@@ -54,7 +54,7 @@ START_TEST(blocks_are_laid_as_bought_with_breakage_spare)
 	ck_assert_int_eq(block->block.along, 16 * NM_PER_INCH);
 	ck_assert_int_eq(block->block.across, 8 * NM_PER_INCH);
 	ck_assert_int_eq(block->block.up, 6 * NM_PER_INCH);
-	ck_assert_str_eq(garden_note(&garden, block), "5 % breakage");
+	ck_assert_str_eq(garden_note(&garden, block), "long x deep x high; 5 % breakage");
 }
 END_TEST
 
@@ -198,7 +198,7 @@ START_TEST(what_the_plot_allows_is_named_in_the_note)
 	plot_set(&garden.plot, 0, ALLOW_BREAKAGE, "12.5 %");
 	plot_set(&garden.plot, 0, ALLOW_SETTLEMENT, "20 %");
 	garden_count(&garden);
-	ck_assert_str_eq(garden_note(&garden, item("block.wall")), "12.5 % breakage");
+	ck_assert_str_eq(garden_note(&garden, item("block.wall")), "long x deep x high; 12.5 % breakage");
 	ck_assert_double_eq(item("block.wall")->spare, 6);
 	ck_assert_str_eq(garden_note(&garden, item("soil.topsoil")), "20 % settlement");
 	ck_assert_double_eq_tol(item("soil.topsoil")->order, item("soil.topsoil")->laid * 1.2,

@@ -222,7 +222,7 @@ START_TEST(a_fence_has_its_posts_and_panels_and_its_holes_are_dug)
 	fences_ground(&garden.plot, 30, 10);
 	fences_run(&garden.plot, "2,5 26,5");
 	garden_count(&garden);
-	CHECK({ RATE_DIG, 4 * hole, 2.2 * 4 * hole }, { RATE_POST, 4, 0 },
+	CHECK({ RATE_HOLE, 4, 0 }, { RATE_POST, 4, 0 },
 		{ RATE_LOAD, 4 * 1.25 * hole, 1.3 * 4 * 1.25 * hole }, { RATE_PANEL, 3, 0 });
 }
 END_TEST

@@ -145,6 +145,8 @@ static void print_rules(const struct report *report)
 		"every raised bed has its own wall all round.");
 	print_lines(report, 0, 2, "Running bond: joints stand a quarter block or more from those "
 		"of the course below (" RUNNING_BOND_SOURCE ").");
+	print_lines(report, 0, 2, "A fixture fills its cells at ground level: where it does not, "
+		"what lies round it is in no figure.");
 	print_lines(report, 0, 2, "Soil is counted by the ground between the walls, and by the "
 		"depth really filled: the wall's height less freeboard and mulch, and less the "
 		"embed where the ground inside stays undug, but not over the base past the wall.");

@@ -58,6 +58,7 @@ void print_fill(const struct report *report)
 	for (int i = 0; i < groups.count; i++)
 		print_group(report, fills, &groups.list[i]);
 	groups_fini(&groups);
-	print_note(report, "Order: in place and what settles; amendments do not settle, nor does "
-		"mulch.");
+	print_note(report, "Order: in place and what settles; mulch does not settle%s.",
+		(report->takeoff->work.facts & FACT(AMENDED)) ?
+		", nor does what is dug into beds at ground level" : "");
 }

@@ -51,6 +51,11 @@ static const char *day_weight(const struct report *report, double weight, bool i
 		is_weighed ? "" : " + ?");
 }
 
+static const char *load_cell(const struct report *report, int64_t loads, bool is_weighed)
+{
+	return say(report, "%s%s", plain_count(report, loads), is_weighed ? "" : " or more");
+}
+
 /* By a price book the costs say who brings what. */
 static void print_loads(const struct report *report)
 {
@@ -60,18 +65,36 @@ static void print_loads(const struct report *report)
 	};
 	const struct costs *costs = &report->takeoff->costs;
 	struct hand_table table = hand_table(columns, 4, 0);
+	bool has_loads = false;
 
 	for (int i = 0; i < costs->day_count; i++) {
 		const struct day_cost *day = &costs->days[i];
 
-		if (day->trucks > 0)
-			TABLE_ROW(&table, day->name,
-				day_weight(report, day->weight, day->is_weighed),
-				plain_count(report, day->pickups),
-				plain_count(report, day->trucks));
+		if (day->trucks <= 0)
+			continue;
+		has_loads = true;
+		TABLE_ROW(&table, day->name, day_weight(report, day->weight, day->is_weighed),
+			load_cell(report, day->pickups, day->is_weighed),
+			load_cell(report, day->trucks, day->is_weighed));
 	}
 	print_blank(report);
 	hand_table_print(&table, report->out);
+	if (has_loads)
+		print_note(report, "Pickup loads go by weight, all goods of a day together. Of "
+			"truck loads each loose good is one by itself; packed goods share "
+			"theirs.");
+}
+
+/* What comes, and what is taken away. */
+static const char *weight_words(const struct report *report)
+{
+	const struct takeoff *takeoff = report->takeoff;
+	double away = takeoff->earthwork.spoil_weight, all = takeoff->costs.weight;
+
+	if (away <= 0 || away >= all)
+		return plain_weight(report, all);
+	return say(report, "%s to bring and %s to take away", plain_weight(report, all - away),
+		plain_weight(report, away));
 }
 
 static void print_weight(const struct report *report)
@@ -80,8 +103,8 @@ static void print_weight(const struct report *report)
 
 	if (costs->weight > 0)
 		print_note(report, "In all %s%s. Loose goods are weighed as they are bought, by "
-			"the densities allowed for: wet they weigh more.",
-			plain_weight(report, costs->weight), costs->is_weighed ? "" :
+			"the densities allowed for: wet they weigh more.", weight_words(report),
+			costs->is_weighed ? "" :
 			", and what has a ? here: its weight is not known");
 }
 

@@ -43,15 +43,19 @@ static void print_takes(const struct report *report, const struct planned_step *
 	text_fini(&words);
 }
 
-/* "dig 37.5 cu ft, set 6 posts: 3.4 hours." */
+/* "dig 37.5 cu ft, dig 6 post holes: 3.4 hours for what has a rate." */
 static void print_labour(const struct report *report, const struct planned_step *step)
 {
 	struct text words = TEXT_EMPTY;
+	bool is_all_rated = true;
 
-	for (int i = 0; i < step->labour_count; i++)
+	for (int i = 0; i < step->labour_count; i++) {
 		text_print(&words, "%s%s", i ? ", " : "", labour_words(report, &step->labour[i]));
+		is_all_rated = is_all_rated && step->labour[i].source != RATE_UNKNOWN;
+	}
 	if (step->has_hours)
-		text_print(&words, ": %s", word_hours(report, step->hours));
+		text_print(&words, ": %s%s", word_hours(report, step->hours),
+			is_all_rated ? "" : " for what has a rate");
 	if (step->labour_count > 0)
 		print_lines(report, 3, 5, "Work: %s.", words.bytes);
 	text_fini(&words);
@@ -161,10 +165,11 @@ static void print_hours(const struct report *report)
 	if (sum->hours > 0) {
 		print_blank(report);
 		print_rates(report);
-		print_note(report, "In all %s of the work that has a rate: %s for %s at %s a day.",
+		print_note(report, "In all %s of the work that has a rate: %s for %s at %s a day.%s",
 			word_hours(report, sum->hours), word_days(report, sum->days),
 			sum->crew == 1 ? "one person" : say(report, "a crew of %s",
-				plain_count(report, sum->crew)), word_hours(report, sum->day));
+				plain_count(report, sum->crew)), word_hours(report, sum->day),
+			sum->unrated > 0 ? " All other work comes on top." : "");
 	}
 	print_unrated(report);
 	if (has_usual(work))

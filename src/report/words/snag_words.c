@@ -46,8 +46,8 @@ static const struct {
 		"on permits; other editions and local rules are often stricter." },
 	[SNAG_FENCE_PATH] = { "fence-path", "Common practice, no published source." },
 	[SNAG_GATE_NARROW] = { "gate-narrow",
-		"Clear width of a way: U.S. Department of Justice, 2010 ADA Standards for "
-		"Accessible Design, 403.5.1." },
+		"Clear width of the way through it: U.S. Department of Justice, 2010 ADA Standards "
+		"for Accessible Design, 403.5.1." },
 	[SNAG_GATE_BLOCKED] = { "gate-blocked", "Common practice, no published source." },
 	[SNAG_HOLE_WALL] = { "hole-wall",
 		"Geometry: a hole and a wall, its base or planted soil take the same ground." },
@@ -169,8 +169,9 @@ static const struct kind {
 	{ SNAG_FENCE_PATH, 0, "The fence stands across the path for {0} and has no gate there.",
 		BY_DRAWING },
 	{ SNAG_GATE_NARROW, 0, "The gate is {0} clear, under {1}.",
-		BY_DRAWING_OR(FENCE_GATE_POST) },
-	{ SNAG_GATE_BLOCKED, 0, "A bed or a fixture stands right in front of the gate.",
+		BY_DRAWING },
+	{ SNAG_GATE_BLOCKED, 0, "A bed or a fixture stands in front of the gate, nearer than {0}: no barrow turns "
+		"there.",
 		BY_DRAWING },
 	{ SNAG_HOLE_WALL, 0, "A post's hole, {0} across, meets this bed's wall or its base.",
 		BY_DRAWING_OR(BED_REACH) },

@@ -49,14 +49,15 @@ static const struct step_phrase phrases[] = {
 	{ WORK_DIG, DOING, { .all = FACT(HOLES), .words =
 		"Holes as listed with the fence." } },
 	{ WORK_DIG, DOING, { .all = FACT(HOLES) | FACT(SOD), .words =
-		"Their sod comes out with the rest and is counted with it." } },
+		"Their sod comes out with the rest." } },
 	{ WORK_DIG, DOING, { .all = FACT(TOPSOIL), .words = "Topsoil on a heap of its own." } },
 	{ WORK_DIG, TOOLS, { .words = "spade, pick, barrow, level" } },
-	{ WORK_DIG, TOOLS, { .all = FACT(HOLES), .words = "digging bar or hired auger" } },
+	{ WORK_DIG, TOOLS, { .all = FACT(HOLES), .words = "digging bar, post-hole digger or hired auger" } },
 
 	{ WORK_POSTS, TITLE, { .words = "Set the posts" } },
 	{ WORK_POSTS, DOING, { .all = FACT(GRAVEL), .words = "Gravel into the holes." } },
-	{ WORK_POSTS, DOING, { .words = "Posts plumb and in line." } },
+	{ WORK_POSTS, DOING, { .words =
+		"Posts plumb and in line; what stands too high is sawn off level in the end." } },
 	{ WORK_POSTS, DOING, { .all = FACT(CONCRETE), .words =
 		"Concrete sloped away at the top; it cures while the rest goes on." } },
 	{ WORK_POSTS, DOING, { .all = FACT(ZONES), .words =
@@ -125,7 +126,7 @@ static const struct step_phrase phrases[] = {
 		"course." } },
 	{ WORK_WALLS, DOING, { .all = FACT(CUTS), .words =
 		"The cut list says what to buy and which pieces share a block: saw each to the "
-		"measured gap less the fit." } },
+		"measured gap less the cutting tolerance." } },
 	{ WORK_WALLS, DOING, { .all = FACT(ADHESIVE), .words =
 		"Adhesive under the blocks, none in upright joints: water leaves by these." } },
 	{ WORK_WALLS, DOING, { .all = FACT(CAPS), .words = "Caps last." } },

@@ -31,7 +31,7 @@ enum snag_code {
 	SNAG_FENCE_HIGH,  /* the fence's height, the height allowed for */
 	SNAG_FENCE_PATH,  /* how much of it stands across the path */
 	SNAG_GATE_NARROW, /* what is clear, what is allowed for */
-	SNAG_GATE_BLOCKED,
+	SNAG_GATE_BLOCKED, /* how near is too near */
 	SNAG_HOLE_WALL,   /* the hole across; `kind`: 0 it meets a wall or its base, 1 it is in
 	                     a bed */
 	SNAG_BED_REACH,   /* the reach of an arm */

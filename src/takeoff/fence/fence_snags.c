@@ -72,11 +72,38 @@ static bool is_open_to_feet(enum plot_class class)
 	return class == CLASS_PATH || class == CLASS_LAWN || class == CLASS_OPEN;
 }
 
-/* The first cell beside the gate that it cannot be gone through from. */
-static bool find_blocked(const struct survey *survey, struct leg gate, struct place *blocked)
+/* How far into the plan a gate on its boundary stands, 0 for others: by its posts, which the fence's
+ * inset moves. */
+static nm gate_inset(const struct basis *basis, const struct fence_gate *gate)
 {
-	struct rectangle cells = beside(survey, gate);
+	nm cell = basis->survey->cell;
+	struct spot spot = gate->from;
+	nm off = leg_is_upright(gate->on) ? spot.x - gate->on.from.x * cell :
+		spot.y - gate->on.from.y * cell;
 
+	return off < 0 ? -off : off;
+}
+
+/* The cells in front of the gate, on both sides, of which a part is nearer than `far`. */
+static struct rectangle front(const struct basis *basis, const struct fence_gate *gate, nm far)
+{
+	const struct survey *survey = basis->survey;
+	struct rectangle r = beside(survey, gate->on);
+	int deep = (int)((far + gate_inset(basis, gate) + survey->cell - 1) / survey->cell) - 1;
+
+	if (leg_is_upright(gate->on)) {
+		r.left = most(r.left - deep, 0);
+		r.right = least(r.right + deep, survey->columns - 1);
+	} else {
+		r.top = most(r.top - deep, 0);
+		r.bottom = least(r.bottom + deep, survey->rows - 1);
+	}
+	return r;
+}
+
+/* The first of these cells that nobody can stand on. */
+static bool find_blocked(const struct survey *survey, struct rectangle cells, struct place *blocked)
+{
 	for (int y = cells.top; y <= cells.bottom && !stop_asked(); y++)
 		for (int x = cells.left; x <= cells.right; x++)
 			if (!is_open_to_feet(class_at(survey, x, y))) {
@@ -89,6 +116,7 @@ static bool find_blocked(const struct survey *survey, struct leg gate, struct pl
 static void warn_gates(const struct basis *basis, const struct fencing *fencing)
 {
 	nm least_clear = block_length(basis->allow, ALLOW_GATE_CLEAR);
+	nm far = block_length(basis->allow, ALLOW_BARROW_CLEAR);
 
 	for (int i = 0; i < fencing->gate_count && !stop_asked(); i++) {
 		const struct fence_gate *gate = &fencing->gates[i];
@@ -99,10 +127,10 @@ static void warn_gates(const struct basis *basis, const struct fencing *fencing)
 		else if (gate->clear < least_clear)
 			warn_at(basis, SNAG_GATE_NARROW, gate->on,
 				SNAG_FIGURES_OF(gate->clear, least_clear));
-		if (find_blocked(basis->survey, gate->on, &at))
+		if (find_blocked(basis->survey, front(basis, gate, far), &at))
 			snag_put_around(snag_add(basis->snags, SNAG_GATE_BLOCKED,
-				survey_region_at(basis->survey, at.x, at.y), SNAG_FIGURES_OF(0)),
-				at, beside(basis->survey, gate->on));
+				survey_region_at(basis->survey, at.x, at.y),
+				SNAG_FIGURES_OF(far)), at, beside(basis->survey, gate->on));
 	}
 }
 

@@ -12,7 +12,8 @@
  *	fence-high   a fence higher than is allowed for
  *	fence-path   the fence crosses path, side by side, and has no gate in it there
  *	gate-narrow  a gate with a leaf that is less clear than is allowed for
- *	gate-blocked a gate with a bed or a fixture on either side of it */
+ *	gate-blocked a gate with a bed or a fixture in front of it, on either side, nearer than a
+ *	             barrow is wide: nothing could be turned there */
 void fence_warn(const struct basis *basis, const struct fencing *fencing);
 
 #endif
