@@ -244,13 +244,16 @@ START_TEST(a_signal_reaches_the_program)
 }
 END_TEST
 
+/* Even where nohup has begun the tests. */
 START_TEST(a_dropped_line_hangs_the_program_up)
 {
+	void (*before)(int) = signal(SIGHUP, SIG_IGN);
 	struct terminal *t = shell("echo ready; read hold; read hold");
 
 	terminal_wait(t, "ready");
 	terminal_hang_up(t);
 	ck_assert_int_eq(terminal_end(t).signal, SIGHUP);
+	signal(SIGHUP, before);
 	terminal_free(t);
 }
 END_TEST

@@ -22,7 +22,7 @@
 #include <unistd.h>
 #include <vterm.h>
 
-enum { WAIT_MS = 5000, QUIET_MS = 60, ARGUMENTS_MOST = 32 };
+enum { WAIT_MS = 15000, QUIET_MS = 60, ARGUMENTS_MOST = 32 };
 
 struct terminal {
 	pid_t program;            /* 0 once it has ended and been waited for */

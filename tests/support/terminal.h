@@ -15,7 +15,7 @@
  *	terminal_free(t);
  *
  * Wait for what the screen must show, never for time: the waits below go on as soon as it is
- * there, and after 5 s (times CK_TIMEOUT_MULTIPLIER) print the whole screen and fail the test.
+ * there, and after 15 s (times CK_TIMEOUT_MULTIPLIER) print the whole screen and fail the test.
  * The screen is read only while something here waits: after keys, wait for what they bring about
  * before looking at rows and cells.
  *
