@@ -154,20 +154,24 @@ START_TEST(a_list_finds_words_inside_and_says_what_was_typed)
 	terminal_keys(at.t, "!");
 	terminal_wait(at.t, "Type what you seek");
 	terminal_keys(at.t, "m a r k e d");
-	terminal_wait(at.t, "Typed: marked. Tab");
-	terminal_until(at.t, shown_at(at.t, "Lift what is marked"));
+	terminal_wait(at.t, "Typed: marked. 6 of ");
+	terminal_until(at.t, shown_at(at.t, "Stamp what is marked"));
 	terminal_keys(at.t, "tab");
 	terminal_until(at.t, shown_at(at.t, "Move what is marked"));
 	terminal_keys(at.t, "z");
-	terminal_wait(at.t, "Nothing here has markedz. Typed: marked.");
+	terminal_wait(at.t, "Typed: markedz. Nothing here has it");
 	terminal_keys(at.t, "backspace");
-	terminal_wait(at.t, "Typed: marke. Tab");
-	terminal_until(at.t, shown_at(at.t, "Lift what is marked"));
-	terminal_keys(at.t, "down");
-	terminal_wait_gone(at.t, "Typed");
-	terminal_keys(at.t, "c o p y space w"); /* the wish of an act whose name has other words */
+	terminal_wait(at.t, "Typed: marked. 6 of ");
 	terminal_until(at.t, shown_at(at.t, "Stamp what is marked"));
-	terminal_keys(at.t, "backspace x6");
+	terminal_keys(at.t, "down x2"); /* goes on among those found */
+	terminal_until(at.t, shown_at(at.t, "Turn what is marked"));
+	terminal_wait(at.t, "Typed: marked.");
+	terminal_keys(at.t, "backspace x6"); /* stays there in the whole list */
+	terminal_wait_gone(at.t, "Typed");
+	terminal_until(at.t, shown_at(at.t, "Turn what is marked"));
+	terminal_keys(at.t, "c o p y space t o"); /* an act whose name has other words */
+	terminal_until(at.t, shown_at(at.t, "Stamp what is marked"));
+	terminal_keys(at.t, "escape");
 	terminal_wait_gone(at.t, "Typed");
 	terminal_keys(at.t, "s h e e enter");
 	terminal_wait(at.t, "Which sheet?");
