@@ -137,7 +137,6 @@ END_TEST
 static int check_headings(struct asker *asker, const struct question *question)
 {
 	const char *last = "";
-	int groups = 0;
 
 	(void)asker;
 	ck_assert_int_eq(question->count, ACTS - ACT_FIRST);
@@ -145,16 +144,15 @@ static int check_headings(struct asker *asker, const struct question *question)
 		if (strcmp(question->headings[i], last) == 0)
 			continue;
 		last = question->headings[i];
-		groups++;
 		for (int before = 0; before < i; before++)
 			ck_assert_str_ne(question->headings[before], last);
 	}
-	ck_assert_int_eq(groups, 10);
 	ck_assert_str_eq(question->headings[0], "Go");
+	ck_assert_str_eq(last, "Program");
 	return ANSWER_NONE;
 }
 
-START_TEST(acts_stand_under_the_heading_of_what_they_are_for_and_each_stands_once)
+START_TEST(acts_stand_under_headings_each_of_which_is_there_once)
 {
 	struct desk *b = desk_new((const char *const[]){ "b.", "..", NULL });
 
@@ -174,6 +172,6 @@ Suite *test_suite(void)
 		sizeof words / sizeof *words);
 	tcase_add_test(list, words_are_plain_and_none_is_there_twice);
 	tcase_add_test(list, what_no_act_is_there_for_is_answered);
-	tcase_add_test(list, acts_stand_under_the_heading_of_what_they_are_for_and_each_stands_once);
+	tcase_add_test(list, acts_stand_under_headings_each_of_which_is_there_once);
 	return suite;
 }

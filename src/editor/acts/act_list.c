@@ -29,7 +29,7 @@ static void act_list(struct editor *editor, int id)
 	struct act_rows rows = { .count = 0 };
 	struct question question = { .text = by_wish ?
 		"Letters are ground: press one to take it in hand. Signs are acts. I want to ..." :
-		"All that can be done, with its key. Enter does it.",
+		"All that can be done. Enter does it.",
 		.answers = rows.answers, .notes = rows.keys, .also = rows.also,
 		.headings = rows.headings, .advice = advice_for, .count = LISTED };
 	const struct act *act;

@@ -9,8 +9,8 @@
 #include "editor/ask/ask.h"
 
 /* The answers that have what was typed, best first, else in their own order; those under one
- * heading stay together, where the best of them is. All of them where nothing was typed. found: room
- * for question->count. Returns how many there are. */
+ * heading stay together, where the best of them is. All of them where nothing was typed.
+ * found: room for question->count. Returns how many there are. */
 int seek(const struct question *question, const char *typed, int *found);
 
 /* Whether a word of the text, between blanks, was typed as a whole word. */
