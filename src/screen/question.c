@@ -338,6 +338,8 @@ static int answer_of(const struct list *list, int key)
 static bool list_take(struct list *list, int key, int *answer)
 {
 	*answer = key == PRESS_ENTER ? answer_at(list) : answer_of(list, key);
+	if (key == PRESS_RESIZE)
+		return false; /* what was said stays */
 	if (*answer != ANSWER_NONE || key == PRESS_OVER)
 		return true;
 	if (key == PRESS_ESCAPE && !list->typed.length)

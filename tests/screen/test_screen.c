@@ -166,12 +166,12 @@ START_TEST(a_list_finds_words_inside_and_says_what_was_typed)
 	terminal_keys(at.t, "down x2"); /* goes on among those found */
 	terminal_until(at.t, shown_at(at.t, "Turn what is marked"));
 	terminal_wait(at.t, "Typed: marked.");
-	terminal_keys(at.t, "backspace x6"); /* stays there in the whole list */
+	terminal_keys(at.t, "escape"); /* stays there in the whole list */
 	terminal_wait_gone(at.t, "Typed");
 	terminal_until(at.t, shown_at(at.t, "Turn what is marked"));
 	terminal_keys(at.t, "c o p y space t o"); /* an act whose name has other words */
 	terminal_until(at.t, shown_at(at.t, "Stamp what is marked"));
-	terminal_keys(at.t, "escape");
+	terminal_keys(at.t, "backspace x7");
 	terminal_wait_gone(at.t, "Typed");
 	terminal_keys(at.t, "s h e e enter");
 	terminal_wait(at.t, "Which sheet?");

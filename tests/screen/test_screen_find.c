@@ -117,6 +117,62 @@ START_TEST(for_what_no_act_does_there_is_an_answer)
 }
 END_TEST
 
+/* ---- Headings -------------------------------------------------------------------------------- */
+
+/* Steps go over them; the one above the chosen row stays in view. */
+START_TEST(headings_are_never_chosen)
+{
+	struct table at;
+
+	table_sit(&at, "court.plot", 18, 60);
+	terminal_keys(at.t, "!");
+	terminal_until(at.t, shown_at(at.t, "Move"));
+	terminal_keys(at.t, "up");
+	terminal_keys(at.t, "down x4");
+	terminal_until(at.t, shown_at(at.t, "Farther"));
+	terminal_keys(at.t, "up");
+	terminal_until(at.t, shown_at(at.t, "Go to a place"));
+	terminal_keys(at.t, "end");
+	terminal_until(at.t, shown_at(at.t, "Help"));
+	terminal_keys(at.t, "pageup x9");
+	terminal_until(at.t, shown_at(at.t, "Move"));
+	ck_assert_int_eq(terminal_find(at.t, "\342\224\200 Go \342\224\200"),
+		terminal_cursor(at.t).row - 1);
+	terminal_keys(at.t, "pagedown x9");
+	terminal_until(at.t, shown_at(at.t, "Help"));
+	terminal_keys(at.t, "home");
+	terminal_until(at.t, shown_at(at.t, "Move"));
+	table_leave(&at);
+}
+END_TEST
+
+static void click(struct terminal *t, int row)
+{
+	char bytes[64];
+
+	snprintf(bytes, sizeof bytes, "\033[<0;50;%dM\033[<0;50;%dm", row + 1, row + 1);
+	terminal_type(t, bytes);
+}
+
+START_TEST(a_click_on_an_answer_picks_it_and_one_on_a_heading_nothing)
+{
+	struct table at;
+
+	table_sit(&at, "court.plot", 24, 80);
+	terminal_keys(at.t, "~");
+	terminal_wait(at.t, "end mouse");
+	terminal_keys(at.t, "! end");
+	terminal_until(at.t, shown_at(at.t, "Help"));
+	click(at.t, terminal_find(at.t, "\342\224\200 Program \342\224\200"));
+	terminal_settle(at.t);
+	terminal_wait(at.t, "Choosing");
+	click(at.t, terminal_find(at.t, "Leave  "));
+	terminal_until_end(at.t, terminal_is_over(at.t));
+	ck_assert_int_eq(terminal_end(at.t).code, 0);
+	table_leave(&at);
+}
+END_TEST
+
 /* ---- Keys ------------------------------------------------------------------------------------ */
 
 static const struct saying keyings[] = {
@@ -236,7 +292,7 @@ Suite *test_suite(void)
 {
 	Suite *suite = suite_create("screen_find");
 	TCase *words = suite_case(suite, "words"), *keys = suite_case(suite, "keys");
-	TCase *columns = suite_case(suite, "columns");
+	TCase *headings = suite_case(suite, "headings"), *columns = suite_case(suite, "columns");
 
 	tcase_add_loop_test(words, an_everyday_word_finds_its_act, 0,
 		sizeof sayings / sizeof *sayings);
@@ -244,6 +300,8 @@ Suite *test_suite(void)
 		where_nothing_has_what_was_typed_no_row_is_chosen_and_enter_does_nothing, 0, 5);
 	tcase_add_test(words, only_rows_that_fit_are_listed_under_the_headings_of_their_groups);
 	tcase_add_test(words, for_what_no_act_does_there_is_an_answer);
+	tcase_add_test(headings, headings_are_never_chosen);
+	tcase_add_test(headings, a_click_on_an_answer_picks_it_and_one_on_a_heading_nothing);
 	tcase_add_loop_test(keys, a_key_that_a_list_shows_works_in_it, 0,
 		sizeof keyings / sizeof *keyings);
 	tcase_add_test(keys, esc_is_shown_at_no_row_since_it_leaves_the_list);
