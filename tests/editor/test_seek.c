@@ -9,7 +9,7 @@ static const char *const answers[] = { "Axis", "Copy", "Lay", "Lay a fence", "Fe
 	"Overlay", "p Crushed stone", "Mirror left-right" };
 static const char *const also[] = { "say where the mirror stands", "", "lay it here",
 	"put up pickets", "", "leave the program", "", "", "symmetry" };
-static const char *const notes[] = { "{", "", "Space", "`", "`", "<", "letter, .", "path", "-" };
+static const char *const notes[] = { "{", "-", "Space", "`", "`", "<", "letter, .", "path", "|" };
 enum { ANSWERS = 9 };
 
 static const struct question question = { .answers = answers, .also = also, .notes = notes,
@@ -39,7 +39,7 @@ static const struct {
 	{ "left-right", "8" },
 	{ "mirror-", "" },
 	/* A sign is a word where it stands alone. */
-	{ "-", "8" },
+	{ "-", "18" },
 	{ "{", "0" },
 	{ ".", "6" },
 	{ "`", "34" },

@@ -166,6 +166,7 @@ START_TEST(a_click_on_an_answer_picks_it_and_one_on_a_heading_nothing)
 	click(at.t, terminal_find(at.t, "\342\224\200 Program \342\224\200"));
 	terminal_settle(at.t);
 	terminal_wait(at.t, "Choosing");
+	ck_assert(shown_at(at.t, "Help"));
 	click(at.t, terminal_find(at.t, "Leave  "));
 	terminal_until_end(at.t, terminal_is_over(at.t));
 	ck_assert_int_eq(terminal_end(at.t).code, 0);
