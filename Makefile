@@ -22,6 +22,7 @@ SUPPORT := $(sort $(wildcard tests/support/*.c))
 BENCH   := $(sort $(wildcard tests/bench/*.c))
 FUZZ    := $(sort $(wildcard tests/fuzz/*.c))
 TESTS   ?= $(sort $(wildcard tests/*/test_*.c tests/*/test_*.sh)) $(FUZZ)
+EVERY    = src/main.c $(CORE) $(SUPPORT) $(filter %.c,$(TESTS)) $(BENCH)
 
 objects = $(patsubst %.c,$(B)/%.o,$(1))
 program = $(patsubst %.c,$(B)/%,$(1))
@@ -29,22 +30,30 @@ program = $(patsubst %.c,$(B)/%,$(1))
 # Asked at each use, not when this file is read: the first call may install pkg-config itself.
 LIBS      = $(shell pkg-config --libs ncursesw libcjson) -lm
 LIB_FLAGS = $(shell pkg-config --cflags ncursesw libcjson)
-TEST_LIBS      = $(shell pkg-config --libs check vterm) -lgeos_c -lunistring
+TEST_LIBS      = $(shell pkg-config --libs check vterm) -lgeos_c -lunistring -Wl,--wrap=_mark_point
 TEST_LIB_FLAGS = $(shell pkg-config --cflags check vterm)
 
-compile = @mkdir -p $(@D); echo "  compile $<"; \
-	$(CC) -std=c17 -D_GNU_SOURCE -Isrc -MMD -MP $(WARN) $(CPPFLAGS) $(CFLAGS) $(LIB_FLAGS) \
-	  $(1) -c -o $@ $<
+TEST_FLAGS = $(TEST_LIB_FLAGS) -Itests -DBUILD_FOLDER='"$(B)"'
+
+compiler = $(CC) -std=c17 -D_GNU_SOURCE -Isrc $(WARN) $(CPPFLAGS) $(CFLAGS) $(LIB_FLAGS)
+compile = @mkdir -p $(@D); echo "  compile $<"; $(compiler) $(1) -MMD -MP -c -o $@ $<
 link = @mkdir -p $(@D); echo "  link    $@"; \
 	$(CC) $(CFLAGS) $(LDFLAGS) -o $@ $(filter %.o,$^) $(filter %.a,$^) $(1) $(LIBS)
 
-.PHONY: all run check check-all tests install uninstall clean golden sanitize valgrind lint fuzz \
-	bench fuzzers ready
+.PHONY: all run check check-all tests syntax install uninstall clean golden sanitize valgrind \
+	lint fuzz bench fuzzers ready
 .DELETE_ON_ERROR:
 .SECONDARY:
 .SUFFIXES:
 
 all: $(B)/parterre
+
+# What rewrites the golden texts would pass them all.
+ifneq ($(origin UPDATE_GOLDEN),undefined)
+ifneq ($(filter check check-all sanitize valgrind,$(MAKECMDGOALS)),)
+$(error UPDATE_GOLDEN is set, and nothing would be checked: only `make golden` sets it)
+endif
+endif
 
 # Whatever is compiled waits for this. Only `run` and `check` install; the rest say what is missing.
 ready:
@@ -66,7 +75,7 @@ $(B)/src/%.o: src/%.c Makefile | ready
 	$(call compile)
 
 $(B)/tests/%.o: tests/%.c Makefile | ready
-	$(call compile,$(TEST_LIB_FLAGS) -Itests -DBUILD_FOLDER='"$(B)"')
+	$(call compile,$(TEST_FLAGS))
 
 # tests/support but for its two mains: runner.c for tests, replay.c for the seeds of fuzz targets.
 MAINS := tests/support/runner.c tests/support/replay.c
@@ -86,13 +95,24 @@ $(TEST_PROGRAMS) $(call program,$(FUZZ) $(BENCH)) $(FUZZERS): $(B)/support.a $(B
 
 tests: $(call program,$(filter %.c,$(TESTS))) $(B)/tests/faults/faults.so
 
+faults_compiler = $(CC) -std=c17 -D_GNU_SOURCE $(WARN) -Wno-missing-prototypes -O2
+
 # Put before the C library of the program that is tested, so never with sanitizers in it.
 $(B)/tests/faults/faults.so: tests/faults/faults.c Makefile | ready
-	@mkdir -p $(@D); echo "  compile $<"; \
-	$(CC) -std=c17 -D_GNU_SOURCE $(WARN) -Wno-missing-prototypes -O2 -shared -fPIC $< -o $@
+	@mkdir -p $(@D); echo "  compile $<"; $(faults_compiler) -shared -fPIC $< -o $@
 
+# What the compiler says of every source, with nothing built.
+syntax: ready
+	@echo $(EVERY) | xargs -n 20 $(compiler) $(TEST_FLAGS) -fsyntax-only
+	@$(faults_compiler) -fsyntax-only tests/faults/faults.c
+
+# As many at a time as make was told (-j2), those that take longest first.
+LONG := $(addprefix tests/,house/test_clang.sh \
+	$(addprefix screen/test_,screen_large.c screen_faults.c screen_text.c screen_keys.c \
+	  screen_signals.c form.c))
 check: all tests
-	@B='$(B)' tests/run $(call program,$(TESTS))
+	@B='$(B)' JOBS='$(patsubst -j%,%,$(filter -j%,$(MAKEFLAGS)))' tests/run \
+	  $(call program,$(filter $(TESTS),$(LONG)) $(filter-out $(LONG),$(TESTS)))
 
 # An hour or more: the full counts, sanitizers, static analysis, fuzzing.
 check-all: all tests
@@ -146,8 +166,7 @@ CPPCHECK := --quiet --std=c11 --inline-suppr --suppress=missingIncludeSystem \
 lint: ready
 	cppcheck $(CPPCHECK) --enable=warning,style,performance,portability src
 	cppcheck $(CPPCHECK) --enable=warning,performance,portability tests
-	@echo src/main.c $(CORE) $(SUPPORT) $(filter %.c,$(TESTS)) $(BENCH) | \
-	  xargs -n 1 -P 2 sh -c \
+	@echo $(EVERY) | xargs -n 1 -P 2 sh -c \
 	  'echo "  look at $$0"; clang-tidy --quiet "$$0" -- -std=c17 -D_GNU_SOURCE -Isrc -Itests \
 	    -DBUILD_FOLDER=\"build\" $(LIB_FLAGS) $(TEST_LIB_FLAGS) 2>/dev/null'
 

@@ -5,6 +5,7 @@
 
 #include <errno.h>
 #include <signal.h>
+#include <stdbool.h>
 #include <stdio.h>
 #include <string.h>
 
@@ -19,8 +20,8 @@ static const char usage[] =
 	"      --prices BOOK         cost it by this price book, not the plot's own\n"
 	"      --force               even where OUT holds something that is no takeoff\n"
 	"      --json                for programs: one JSON object in SI units\n"
-	"  parterre --help           this page\n"
-	"  parterre --version\n"
+	"  parterre -h, --help       this page\n"
+	"  parterre -V, --version\n"
 	"\n"
 	"A plot is a plain text file, by habit NAME.plot. For takeoff, FILE may be -,\n"
 	"standard input. While drawing, ? is help and ! lists all that can be done.\n"
@@ -36,6 +37,11 @@ static int shown(const char *text)
 	return complain("cannot write to standard output: %s", strerror(errno));
 }
 
+static bool is_one_of(const char *word, const char *a, const char *b)
+{
+	return strcmp(word, a) == 0 || strcmp(word, b) == 0;
+}
+
 static int misunderstood(const char *what, const char *word)
 {
 	complain("%s%s", what, word);
@@ -47,10 +53,12 @@ int main(int argc, char **argv)
 	/* A file that may grow no further is then reported like a full disk. */
 	signal(SIGXFSZ, SIG_IGN);
 	locale_open();
-	if (argc < 2 || strcmp(argv[1], "--help") == 0)
+	if (argc < 2 || is_one_of(argv[1], "-h", "--help"))
 		return shown(usage);
-	if (strcmp(argv[1], "--version") == 0)
+	if (is_one_of(argv[1], "-V", "--version"))
 		return shown("parterre " VERSION "\n");
+	if (strcmp(argv[1], "takeoff") == 0 && argc > 2 && is_one_of(argv[2], "-h", "--help"))
+		return shown(usage);
 	if (strcmp(argv[1], "takeoff") == 0)
 		return command_takeoff(argc - 1, argv + 1);
 	if (argv[1][0] == '\0')

@@ -100,17 +100,28 @@ char *path_in_state(const char *path, const char *suffix)
 	return text_take(&name);
 }
 
+char *path_typed(const char *name)
+{
+	bool is_in_home = name[0] == '~' && (name[1] == '/' || name[1] == '\0');
+	const char *home = is_in_home ? getenv("HOME") : NULL;
+	struct text full = TEXT_EMPTY;
+
+	text_print(&full, "%s%s", home && *home ? home : "", home && *home ? name + 1 : name);
+	return text_take(&full);
+}
+
 char *path_in_folder(const char *path, const char *name)
 {
-	char *followed = path_followed(path);
+	char *followed = path_followed(path), *typed = path_typed(name);
 	const char *real = followed ? followed : path;
 	struct text full = TEXT_EMPTY;
 
-	if (name[0] != '/')
+	if (typed[0] != '/')
 		text_add_bytes(&full, real, path_folder(real));
-	if (full.length == 0 && strcmp(name, "-") == 0)
+	if (full.length == 0 && strcmp(typed, "-") == 0)
 		text_add(&full, "./");
-	text_add(&full, name);
+	text_add(&full, typed);
+	free(typed);
 	free(followed);
 	return text_take(&full);
 }

@@ -21,8 +21,10 @@ char *path_beside(const char *path, const char *prefix, const char *suffix);
  * suffix, in the folder "parterre" of the user's state, $XDG_STATE_HOME or ~/.local/state, which
  * may not be there yet. NULL where the user has no such place. */
 char *path_in_state(const char *path, const char *suffix);
-/* The path of a file that is named as seen from path's directory. Symbolic links are followed
- * first; a name that begins with a slash is taken as it is. Never "-". */
+/* A name as people type it: "~" alone or before a slash is the user's home, where it is known. */
+char *path_typed(const char *name);
+/* The path of a file that is named, as people type it, as seen from path's directory. Symbolic
+ * links are followed first; a name that begins with a slash is taken as it is. Never "-". */
 char *path_in_folder(const char *path, const char *name);
 
 #endif

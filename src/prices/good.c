@@ -37,6 +37,22 @@ bool good_find(const char *id, enum good *good, const char **name)
 	return false;
 }
 
+static bool is_mineral(const char *part)
+{
+	static const char *const minerals[] = { "sand", "grit", "gravel" };
+	const char *hyphen = strrchr(part, '-'), *last = hyphen ? hyphen + 1 : part;
+
+	for (size_t i = 0; i < sizeof minerals / sizeof *minerals; i++)
+		if (strcmp(last, minerals[i]) == 0)
+			return true;
+	return false;
+}
+
+enum attribute good_density(enum good good, const char *name)
+{
+	return good == GOOD_SOIL && is_mineral(name) ? ALLOW_DENSITY_STONE : rows[good].density;
+}
+
 enum good good_of_soil(const char *part)
 {
 	return strcmp(part, "compost") == 0 ? GOOD_COMPOST : GOOD_SOIL;

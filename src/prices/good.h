@@ -63,13 +63,16 @@ struct good_row {
 	const char *id, *label;
 	enum item_unit unit;
 	enum good_varies varies;
-	enum attribute density; /* NO_DENSITY: never weighed by volume */
+	enum attribute density; /* NO_DENSITY: never weighed by volume; see good_density */
 };
 
 const struct good_row *good_row(enum good good);
 /* The good with the id; *name points into the id, to what follows the dot of a named one, else
  * to the end: "". False where no good has it. */
 bool good_find(const char *id, enum good *good, const char **name);
+/* The attribute of allow that one weighs it by; name as from good_find. That of its row, but for
+ * what is named sand, grit or gravel, or ends so ("sharp-sand"), in a soil mix that of stone. */
+enum attribute good_density(enum good good, const char *name);
 /* The good that a part of a soil mix is bought as. */
 enum good good_of_soil(const char *part);
 /* Adds the id; name as from good_find. */

@@ -67,12 +67,13 @@ static void add(struct gathering *g, enum attribute kind, double quantity, doubl
 
 /* ---- Ground ---------------------------------------------------------------------------------- */
 
-/* Sod is stripped wherever is dug but for post holes, out of which it comes with the rest. */
+/* Sod is stripped wherever is dug but for post holes, out of which it comes with the rest; and off
+ * the ground within beds that is loosened, where it goes back. */
 static void add_digging(struct gathering *g)
 {
 	const struct earthwork *earth = &g->takeoff->earthwork;
 	double digging = DIGGING[block_number(g->takeoff->allow, ALLOW_SUBSOIL)];
-	double area = 0, sod = 0;
+	double area = 0, sod = 0, kept = earthwork_sod_kept(earth, g->takeoff->allow);
 
 	for (int i = 0; i < earth->count && !stop_asked(); i++) {
 		const struct dig *dig = &earth->rows[i];
@@ -82,7 +83,7 @@ static void add_digging(struct gathering *g)
 		area += dig->area;
 		sod += dig->bank.sod;
 	}
-	add(g, RATE_STRIP, area, digging * sod);
+	add(g, RATE_STRIP, area + (kept > 0 ? earth->loosened : 0), digging * (sod + kept));
 	add(g, RATE_DIG, earth->bank_all - sod, digging * (earth->bank_all - sod));
 }
 

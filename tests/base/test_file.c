@@ -724,6 +724,30 @@ static void check_in_folder(const char *path, const char *name, const char *expe
 	free(full);
 }
 
+static void check_typed(const char *name, const char *expected)
+{
+	char *full = path_typed(name);
+
+	ck_assert_str_eq(full, expected);
+	free(full);
+}
+
+/* As every shell has it: POSIX.1-2017, Shell Command Language, 2.6.1 Tilde Expansion, of which the
+ * form with another user's name is left as it is typed. */
+START_TEST(a_tilde_before_a_slash_is_the_users_home)
+{
+	setenv("HOME", "/home/of/mine", 1);
+	check_typed("~/garden.txt", "/home/of/mine/garden.txt");
+	check_typed("~", "/home/of/mine");
+	check_typed("~other/garden.txt", "~other/garden.txt");
+	check_typed("a~/b", "a~/b");
+	check_typed("", "");
+	check_in_folder("a/court.plot", "~/prices.json", "/home/of/mine/prices.json");
+	unsetenv("HOME");
+	check_typed("~/garden.txt", "~/garden.txt");
+}
+END_TEST
+
 START_TEST(a_name_is_looked_for_in_the_folder_of_the_file_that_gives_it)
 {
 	char expected[4096];
@@ -784,6 +808,7 @@ Suite *test_suite(void)
 	tcase_add_test(name, the_folder_of_a_bare_name_is_where_one_stands);
 	tcase_add_test(name, a_name_beside_a_file_is_the_same_by_all_links_to_it);
 	tcase_add_test(name, a_name_is_looked_for_in_the_folder_of_the_file_that_gives_it);
+	tcase_add_test(name, a_tilde_before_a_slash_is_the_users_home);
 	tcase_add_test(name, a_path_without_its_ending);
 	return suite;
 }

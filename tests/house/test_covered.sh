@@ -9,16 +9,12 @@ list=tests/house/covered
 faults=0
 fault() { echo "$*"; faults=1; }
 
-own_test() {
-	room=${1%%/*} name=${1##*/}
-	echo "tests/$room/test_${name%.c}.c"
-}
-
 sources=$(find src -name '*.c' | sed 's|^src/||' | sort)
 [ -n "$sources" ] || { echo "no sources"; exit 1; }
 for source in $sources; do
 	count=$(grep -cE "^$source( |\$)" $list)
-	own=$(own_test "$source")
+	name=${source##*/}
+	own=tests/${source%%/*}/test_${name%.c}.c
 	if [ -f "$own" ]; then
 		[ "$count" = 0 ] || fault "src/$source has $own and need not be listed"
 	elif [ "$count" != 1 ]; then

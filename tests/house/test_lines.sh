@@ -4,7 +4,8 @@
 #
 # tests/house/test_lines.sh [FILE...]: other files may be looked at.
 
-[ $# != 0 ] || set -- Makefile $(find src tests -name '*.[ch]' -o -name '*.sh') tests/run
+[ $# != 0 ] || set -- Makefile $(find src tests -name '*.[ch]' -o -name '*.sh') tests/run \
+	tests/one tests/all
 awk '
 FNR == 1 { files++ }
 {

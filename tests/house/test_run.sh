@@ -31,6 +31,11 @@ make_test three   'echo "100%: Checks: 3, Failures: 0, Errors: 0"'
 make_test mixed   'echo "33%: Checks: 6, Failures: 3, Errors: 1"; exit 1'
 make_test none    'echo "100%: Checks: 0, Failures: 0, Errors: 0"; exit 1'
 make_test leaks   'echo "100%: Checks: 4, Failures: 0, Errors: 0"; exit 9'
+make_test inside  'case $(mktemp -d) in "$B"/*) ;; *) exit 1 ;; esac'
+# Two that meet only if they run at the same time.
+make_test meets   'touch "$B/$0"; for i in $(seq 100); do
+	[ -e "$B/meets" ] && [ -e "$B/met" ] && exit; sleep 0.1; done; exit 1'
+cp "$folder/meets" "$folder/met"
 
 gives 0 "1 passed, 0 failed, 0 skipped" ./good
 gives 0 "4 passed, 0 failed, 1 skipped" ./three ./skipped ./good
@@ -42,6 +47,11 @@ gives 1 "3 passed, 1 failed, 0 skipped" ./leaks
 gives 1 "0 passed, 1 failed, 0 skipped" ./not-there
 gives 1 "0 passed, 0 failed, 1 skipped" ./skipped
 gives 1 "0 passed, 0 failed, 0 skipped"
+gives 0 "1 passed, 0 failed, 0 skipped" ./inside
+
+export JOBS=2
+gives 0 "2 passed, 0 failed, 0 skipped" ./meets ./met
+gives 1 "6 passed, 5 failed, 1 skipped" ./three ./mixed ./skipped ./good ./bad
 
 (cd "$folder" && B=$folder/build "$root/tests/run" ./bad) | grep -q 'the reason' ||
 	{ echo "a failed test's words are not shown"; failed=1; }

@@ -145,7 +145,7 @@ static enum attribute density_of(const char *id)
 	const char *name;
 
 	ck_assert_msg(good_find(id, &good, &name), "%s", id);
-	return good_row(good)->density;
+	return good_density(good, name);
 }
 
 static bool is_known(const char *id)
@@ -160,7 +160,11 @@ START_TEST(parts_of_a_mix_are_known_by_any_name)
 {
 	ck_assert_int_eq(density_of("soil.topsoil"), ALLOW_DENSITY_SOIL);
 	ck_assert_int_eq(density_of("soil.well-rotted-manure"), ALLOW_DENSITY_SOIL);
+	ck_assert_int_eq(density_of("soil.sand"), ALLOW_DENSITY_STONE);
+	ck_assert_int_eq(density_of("soil.washed-sharp-sand"), ALLOW_DENSITY_STONE);
+	ck_assert_int_eq(density_of("soil.sand-loam"), ALLOW_DENSITY_SOIL);
 	ck_assert_int_eq(density_of("soil.compost"), ALLOW_DENSITY_COMPOST);
+	ck_assert_int_eq(density_of("spoil"), ALLOW_DENSITY_SPOIL);
 	ck_assert_int_eq(density_of("mulch"), ALLOW_DENSITY_MULCH);
 	ck_assert(!is_known("soil."));
 	ck_assert(!is_known("soil.two words"));

@@ -267,6 +267,24 @@ START_TEST(an_attribute_that_moves_a_figure_is_assumed)
 }
 END_TEST
 
+/* Of what is bought here sand alone weighs as stone, and nothing as soil. */
+START_TEST(what_a_part_of_a_mix_weighs_by_is_assumed)
+{
+	struct text text = TEXT_EMPTY, json = TEXT_EMPTY;
+
+	garden_fini(&garden);
+	garden_rectangle(&garden, 'b', 8, 4);
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	plot_set(&garden.plot, 'b', BED_REPLACE, "yes");
+	plot_set(&garden.plot, 'b', BED_MIX, "compost 1, sharp-sand 1");
+	count(&text, &json);
+	ck_assert(is_assumed(&text, "Density of stone", "2700"));
+	ck_assert(!is_assumed(&text, "Density of soil", "2000"));
+	text_fini(&text);
+	text_fini(&json);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("assumed");
@@ -276,5 +294,6 @@ Suite *test_suite(void)
 	/* All but the head, which comes first, and the rates, which stand with the hours. */
 	tcase_add_loop_test(figures, an_attribute_that_moves_a_figure_is_assumed, ALLOW_KERF,
 		RATE_STRIP);
+	tcase_add_test(figures, what_a_part_of_a_mix_weighs_by_is_assumed);
 	return suite;
 }

@@ -224,6 +224,19 @@ START_TEST(the_price_book_is_never_written_over_by_whatever_name)
 }
 END_TEST
 
+START_TEST(help_and_version_have_short_names_too)
+{
+	check_run(ARGUMENTS("-h"), 0, "parterre takeoff FILE", "");
+	check_run(ARGUMENTS("--help"), 0, "parterre takeoff FILE", "");
+	check_run(ARGUMENTS("-V"), 0, "parterre 1", "");
+	check_run(ARGUMENTS("--version"), 0, "parterre 1", "");
+	check_run(ARGUMENTS("takeoff", "-h"), 0, "--prices BOOK", "");
+	check_run(ARGUMENTS("takeoff", "--help"), 0, "--prices BOOK", "");
+	check_run(ARGUMENTS("-x"), 2, "", "parterre: unknown option -x");
+	check_run(ARGUMENTS("takeoff", "-x", plot), 2, "", "parterre: option -x is not");
+}
+END_TEST
+
 START_TEST(what_cannot_be_begun_or_printed_is_told)
 {
 	char line[512];
@@ -322,6 +335,7 @@ Suite *test_suite(void)
 	tcase_add_test(output, another_file_is_written_over_only_by_force);
 	tcase_add_test(output, the_plot_itself_is_never_written_over);
 	tcase_add_test(output, what_cannot_be_begun_or_printed_is_told);
+	tcase_add_test(output, help_and_version_have_short_names_too);
 	tcase_add_test(output, the_price_book_is_never_written_over_by_whatever_name);
 	tcase_add_test(output, only_regular_files_are_written);
 	tcase_add_test(output, a_full_disk_is_an_error);

@@ -122,6 +122,35 @@ START_TEST(without_a_book_all_is_asked_for_as_it_is_sold)
 }
 END_TEST
 
+/* 17.78 cu ft in place and 15 % more, three parts of four sand: 15.33 cu ft, at 100 lb a cubic foot
+ * 1,533 lb; four steps of a quarter ton. */
+START_TEST(sand_is_sold_as_stone_is)
+{
+	plot_set(&garden.plot, 'b', BED_INSIDE, "filled");
+	plot_set(&garden.plot, 'b', BED_FREEBOARD, "4 in");
+	plot_set(&garden.plot, 'b', BED_MIX, "compost 1, sharp-sand 3");
+	garden_count(&garden);
+	ck_assert_str_eq(order("soil.sharp-sand"), "1 ton");
+}
+END_TEST
+
+/* The order and the note beside it. */
+static const struct { const char *units, *width, *words; } rolls[] = {
+	{ "imperial", "4 ft", "1 roll of 4 ft x 50 ft" },
+	{ "imperial", "54 in", "1 roll of 4 ft 6 in x 50 ft" },
+	{ "metric", "1200 mm", "1 roll of 1.2 m x 15 m" },
+};
+
+START_TEST(a_roll_is_as_wide_in_the_order_as_in_its_note)
+{
+	plot_set(&garden.plot, 0, HEAD_UNITS, rolls[_i].units);
+	plot_set(&garden.plot, 0, ALLOW_LINER_WIDTH, rolls[_i].width);
+	garden_count(&garden);
+	ck_assert_str_eq(garden_note(&garden, garden_item(&garden, "liner")), rolls[_i].words);
+	ck_assert_str_eq(order("liner"), rolls[_i].words);
+}
+END_TEST
+
 START_TEST(packs_of_several_kinds_are_named_with_who_has_them)
 {
 	const struct report report = { .words = &words, .takeoff = &garden.takeoff,
@@ -155,6 +184,9 @@ Suite *test_suite(void)
 
 	tcase_add_checked_fixture(takeoff, setup, teardown);
 	tcase_add_test(takeoff, without_a_book_all_is_asked_for_as_it_is_sold);
+	tcase_add_test(takeoff, sand_is_sold_as_stone_is);
+	tcase_add_loop_test(takeoff, a_roll_is_as_wide_in_the_order_as_in_its_note, 0,
+		sizeof rolls / sizeof *rolls);
 	tcase_add_test(takeoff, packs_of_several_kinds_are_named_with_who_has_them);
 	return suite;
 }

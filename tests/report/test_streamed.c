@@ -70,8 +70,8 @@ START_TEST(text_holds_no_more_than_a_row_and_which_regions_are_alike)
 }
 END_TEST
 
-/* Megabytes at 2048 x 2048 cells. Of a plan of 512 x 512 it is a sixteenth, and a few for what is
- * there without any cell. */
+/* Megabytes at 2048 x 2048 cells. Of a plan of 256 x 256 it is a 64th, and a few for what is there
+ * without any cell. */
 enum { WITHOUT_CELLS = 6, FULL_SIZE = 2048 };
 static const struct {
 	const char *shape;
@@ -85,7 +85,7 @@ enum { PEAKS = sizeof peaks / sizeof *peaks };
 
 START_TEST(a_takeoff_stays_within_its_memory)
 {
-	int size = memory_is_its_own() ? runner_count(512, FULL_SIZE) : 512;
+	int size = memory_is_its_own() ? runner_count(256, FULL_SIZE) : 512;
 	int part = FULL_SIZE / size;
 	int most = peaks[_i].most / (part * part) + (part > 1 ? WITHOUT_CELLS : 0);
 

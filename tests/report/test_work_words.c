@@ -347,6 +347,33 @@ START_TEST(a_bag_too_heavy_for_one_is_named_though_it_has_no_price)
 }
 END_TEST
 
+/* 50 lb in a plot in feet, 23 kg in one in metres: common practice, no published source. The block
+ * is half a cubic foot, or a hundredth of a cubic metre. */
+static const struct { const char *units, *cell, *block, *density; bool takes_two; } blocks[] = {
+	{ "imperial", "1 ft", "1 ft x 6 in x 1 ft", "99.8 lb/cu ft", false },  /* 49.9 lb */
+	{ "imperial", "1 ft", "1 ft x 6 in x 1 ft", "100 lb/cu ft", false },
+	{ "imperial", "1 ft", "1 ft x 6 in x 1 ft", "100.2 lb/cu ft", true },  /* 50.1 lb */
+	{ "metric", "500 mm", "500 mm x 200 mm x 100 mm", "2290 kg/m3", false }, /* 22.9 kg */
+	{ "metric", "500 mm", "500 mm x 200 mm x 100 mm", "2300 kg/m3", false },
+	{ "metric", "500 mm", "500 mm x 200 mm x 100 mm", "2310 kg/m3", true },  /* 23.1 kg */
+};
+
+START_TEST(what_one_person_lifts_is_reckoned_as_it_is_said)
+{
+	garden_rectangle(&garden, 'b', 8, 4);
+	plot_set(&garden.plot, 0, HEAD_UNITS, blocks[_i].units);
+	plot_set(&garden.plot, 0, HEAD_CELL, blocks[_i].cell);
+	plot_set(&garden.plot, 'b', BED_BLOCK, blocks[_i].block);
+	plot_set(&garden.plot, 'b', BED_DENSITY, blocks[_i].density);
+	say_all();
+	says("Takes: Wall block");
+	if (blocks[_i].takes_two)
+		says("Here: Wall block");
+	else
+		says_not("Here: Wall block");
+}
+END_TEST
+
 START_TEST(a_step_that_lifts_nothing_heavy_does_not_say_so)
 {
 	lay_all();
@@ -381,6 +408,30 @@ START_TEST(every_step_of_a_full_plot_says_what_to_do_and_with_what)
 		ck_assert_int_eq(doing[strlen(doing) - 1], '.');
 		ck_assert_uint_gt(strlen(step_tools(&report, step)), 3);
 	}
+}
+END_TEST
+
+/* Posts, blocks and rolls are carried besides. */
+START_TEST(barrow_loads_are_said_to_be_of_what_is_loose_where_all_is_not)
+{
+	fences_ground(&garden.plot, 30, 10);
+	fences_run(&garden.plot, "2,5 22,5");
+	say_all();
+	/* 4 posts; holes of 10 1/2 in with 6 in of gravel, 0.3 cu ft each. */
+	says("Gravel under posts 1.2 cu ft; 1 barrow load of what is loose. Work: set 4 posts.");
+	says("barrow loads. Work: load");
+}
+END_TEST
+
+/* 18 2/3 ft and a lap are cut from a roll of 4 by 50 ft. */
+START_TEST(liner_is_taken_by_the_roll)
+{
+	garden_rectangle(&garden, 'b', 8, 4);
+	say_all();
+	says("Takes: Filter fabric, liner 1 roll, Topsoil ");
+	plot_set(&garden.plot, 0, ALLOW_LINER_LENGTH, "10 ft");
+	say_all();
+	says("Takes: Filter fabric, liner 2 rolls, Topsoil ");
 }
 END_TEST
 
@@ -435,8 +486,8 @@ START_TEST(hours_are_said_with_their_rate_and_who_gave_it)
 	rate(RATE_TAMP, "0.03 h per sq-ft");
 	say_all();
 	says("Work: tamp 100.0 sq ft of ground: 3 hours.");
-	says("tamp 100.0 sq ft of ground 0.030 h per sq ft the plot 3.0");
-	says("dig 1.23 cu yd 0.062 h per cu ft usual * 2.1");
+	says("tamp 100.0 sq ft of ground 0.0300 h per sq ft the plot 3.0");
+	says("dig 1.23 cu yd 0.0623 h per cu ft usual * 2.1");
 	says("for a crew of 2 at 8 hours a day.");
 	says("No rate, so in no hours: lay 100.0 sq ft of fabric, set 40 ft of edging. Give yours, "
 		"one a line of the plot: rate fabric N h per sq-ft.");
@@ -491,8 +542,12 @@ Suite *test_suite(void)
 	tcase_add_test(cautions, what_can_hurt_is_said);
 	tcase_add_loop_test(cautions, a_bag_too_heavy_for_one_is_named_though_it_has_no_price, 0,
 		sizeof bags / sizeof *bags);
+	tcase_add_loop_test(cautions, what_one_person_lifts_is_reckoned_as_it_is_said, 0,
+		sizeof blocks / sizeof *blocks);
 	tcase_add_test(cautions, a_step_that_lifts_nothing_heavy_does_not_say_so);
 	tcase_add_test(steps, every_step_of_a_full_plot_says_what_to_do_and_with_what);
+	tcase_add_test(steps, barrow_loads_are_said_to_be_of_what_is_loose_where_all_is_not);
+	tcase_add_test(steps, liner_is_taken_by_the_roll);
 	tcase_add_loop_test(steps, a_step_is_worded_by_what_the_plot_has, 0,
 		sizeof worded / sizeof *worded);
 	tcase_add_test(hours, hours_are_said_with_their_rate_and_who_gave_it);

@@ -5,6 +5,7 @@
 #include "support/shown.h"
 #include "support/table.h"
 
+#include <stdio.h>
 #include <string.h>
 #include <unistd.h>
 
@@ -207,6 +208,7 @@ START_TEST(a_garden_is_begun_drawn_mirrored_saved_opened_again_and_taken_off)
 {
 	struct table at;
 	struct text bytes;
+	char path[4096];
 
 	table_clear(&at, "herbs.plot");
 	table_start(&at, NULL);
@@ -234,6 +236,13 @@ START_TEST(a_garden_is_begun_drawn_mirrored_saved_opened_again_and_taken_off)
 	terminal_wait(at.t, "Write the takeoff to a file");
 	terminal_keys(at.t, "enter");
 	terminal_wait(at.t, "Takeoff written to ");
+	terminal_keys(at.t, ">");
+	terminal_wait(at.t, "Write the takeoff to a file");
+	terminal_type(at.t, "~/at-home.txt");
+	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "at-home.txt.");
+	snprintf(path, sizeof path, "%s/at-home.txt", terminal_home(at.t));
+	ck_assert_int_eq(access(path, F_OK), 0);
 	terminal_keys(at.t, "<");
 	ck_assert_int_eq(terminal_end(at.t).code, 0);
 	terminal_free(at.t);

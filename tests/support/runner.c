@@ -2,6 +2,7 @@
 
 #include <stdio.h>
 #include <stdlib.h>
+#include <unistd.h>
 
 TCase *suite_case(Suite *suite, const char *name)
 {
@@ -17,12 +18,14 @@ int runner_count(int few, int many)
 	return getenv("FULL") ? many : few;
 }
 
-/* What the code under test keeps among its user's state is not to be in this user's. */
+/* What the code under test keeps among its user's state is not to be in this user's, nor where
+ * another test program looks that runs at the same time. */
 static void state_choose(void)
 {
 	char *folder = realpath(BUILD_FOLDER, NULL), state[4200];
 
-	snprintf(state, sizeof state, "%s/scratch/state", folder ? folder : "/nowhere");
+	snprintf(state, sizeof state, "%s/scratch/state-%d", folder ? folder : "/nowhere",
+		(int)getpid());
 	free(folder);
 	setenv("XDG_STATE_HOME", state, 1);
 }

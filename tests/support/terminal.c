@@ -440,6 +440,7 @@ _Noreturn static void program_exec(const struct launch *how, const char *home, c
 		argv[i] = strdup(how->argv[i]);
 	assert(argv[0]);
 	prctl(PR_SET_PDEATHSIG, SIGKILL);
+	signal(SIGHUP, SIG_DFL); /* which the tests ignore when they were begun with nohup */
 	environment_set(how, home, logs);
 	execvp(*argv, argv);
 	dprintf(2, "%s: %s\n", *how->argv, strerror(errno));

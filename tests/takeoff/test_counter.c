@@ -27,7 +27,7 @@ static const struct row {
 	 * it. */
 	{ "spoil", 3 * CUBIC_FOOT, UNITS_IMPERIAL, PACK_BULK, "1 cu yd", 1 },
 	{ "soil.compost", 0.33, UNITS_METRIC, PACK_BULK, "1 m3", 2 },
-	{ "soil.compost", 0.22, UNITS_METRIC, PACK_BAG, "25 L", 9 },
+	{ "soil.compost", 0.22, UNITS_METRIC, PACK_BAG, "12.5 L", 18 },
 	{ "mulch", 0.12, UNITS_METRIC, PACK_BAG, "50 L", 3 },
 	/* 1,600 kg/m3: 2,080 kg. */
 	{ "stone.surface.clean", 1.3, UNITS_METRIC, PACK_BULK, "1 t", 9 },

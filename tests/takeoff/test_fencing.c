@@ -415,10 +415,10 @@ START_TEST(notes_tell_sizes_and_what_is_cut)
 	ck_assert_str_eq(garden_sized(&garden, item("fence.post")), "Fence post 6 ft x 3 1/2 in");
 	ck_assert_str_eq(garden_sized(&garden, item("fence.panel")), "Fence panel 8 ft x 3 ft");
 	ck_assert_str_eq(garden_note(&garden, item("fence.panel")),
-		"Pickets: 92 1/2 in wide between posts; 3 of them cut up");
+		"Pickets: 8 ft centre to centre, 92 1/2 in wide between posts; 3 of them cut up");
 	ck_assert_str_eq(garden_sized(&garden, item("fence.gate")),
 		"Gate leaf 2 ft 7 1/4 in x 3 ft");
-	ck_assert_str_eq(garden_note(&garden, item("fence.gate")), "Pickets");
+	ck_assert_str_eq(garden_note(&garden, item("fence.gate")), "Pickets: made to size");
 	ck_assert_ptr_null(garden_item(&garden, "fence.bolt"));
 }
 END_TEST

@@ -3,6 +3,7 @@
 #include "takeoff/common/items.h"
 
 #include <math.h>
+#include <stdio.h>
 #include <string.h>
 
 enum { ROWS_MOST = 20 };
@@ -156,6 +157,28 @@ START_TEST(a_part_is_labelled_in_plain_words)
 }
 END_TEST
 
+/* 2,700 lb of stone, 2,000 lb of soil and 1,100 lb of compost to a cubic yard, the defaults: common
+ * practice, no published source. */
+static const struct { const char *part; double pounds; } parts[] = {
+	{ "sand", 2700 }, { "sharp-sand", 2700 }, { "grit", 2700 }, { "coarse-grit", 2700 },
+	{ "gravel", 2700 }, { "pea-gravel", 2700 }, { "topsoil", 2000 }, { "sand-loam", 2000 },
+	{ "thousand", 2000 }, { "leaf-mould", 2000 }, { "compost", 1100 },
+};
+
+START_TEST(a_mineral_part_of_a_mix_weighs_as_stone)
+{
+	char mix[32], id[32];
+
+	garden_rectangle(&garden, 'b', 8, 4);
+	snprintf(mix, sizeof mix, "%s 1", parts[_i].part);
+	snprintf(id, sizeof id, "soil.%s", parts[_i].part);
+	plot_set(&garden.plot, 'b', BED_MIX, mix);
+	garden_count(&garden);
+	ck_assert_double_eq_tol(item(id)->unit_weight, parts[_i].pounds * 0.45359237 / CUBIC_YARD,
+		1e-6);
+}
+END_TEST
+
 START_TEST(an_amendment_has_no_spare_and_no_word_of_settlement)
 {
 	garden_rectangle(&garden, 'c', 8, 4);
@@ -209,6 +232,8 @@ Suite *test_suite(void)
 	tcase_add_checked_fixture(fill, NULL, teardown);
 	tcase_add_test(fill, a_part_is_one_row_over_raised_and_level_beds);
 	tcase_add_test(fill, a_part_is_labelled_in_plain_words);
+	tcase_add_loop_test(fill, a_mineral_part_of_a_mix_weighs_as_stone, 0,
+		sizeof parts / sizeof *parts);
 	tcase_add_test(fill, an_amendment_has_no_spare_and_no_word_of_settlement);
 	tcase_add_test(fill, what_the_plot_allows_is_named_in_the_note);
 	tcase_add_test(fill, a_plot_without_beds_needs_nothing_for_them);

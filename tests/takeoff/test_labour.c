@@ -128,6 +128,24 @@ START_TEST(a_raised_bed_takes_its_blocks_liner_fill_and_mulch)
 }
 END_TEST
 
+/* The plan is all bed, 8 x 4 ft. Its base reaches 2 in inside: 76 x 28 in are not dug, their sod is
+ * taken off like the rest and goes back. */
+START_TEST(sod_is_taken_off_all_of_a_bed_and_dug_with_none_of_it)
+{
+	double dug = (32 - 76 * 28 / 144.0) * SQUARE_FOOT;
+
+	garden_rectangle(&garden, 'b', 8, 4);
+	garden_count(&garden);
+	ck_assert_double_eq_tol(need(RATE_STRIP)->quantity, 32 * SQUARE_FOOT, 1e-9);
+	ck_assert_double_eq_tol(need(RATE_STRIP)->hours, 2.2 * 32 * 2 / 12.0 * CUBIC_FOOT, 1e-9);
+	ck_assert_double_eq_tol(need(RATE_DIG)->quantity,
+		garden.takeoff.earthwork.bank_all - dug * 2 / 12 * FOOT, 1e-9);
+	plot_set(&garden.plot, 0, ALLOW_SOD, "0 in");
+	garden_count(&garden);
+	ck_assert_ptr_null(labour(RATE_STRIP));
+}
+END_TEST
+
 /* Whole and cut ones are laid, the cut ones sawn, and a cap is a course more. */
 START_TEST(pieces_are_laid_as_blocks_are_and_sawn_besides)
 {
@@ -334,6 +352,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(quantities, digging_and_loading_take_as_long_as_the_ground_is_heavy, 0,
 		sizeof grounds / sizeof *grounds);
 	tcase_add_test(quantities, a_raised_bed_takes_its_blocks_liner_fill_and_mulch);
+	tcase_add_test(quantities, sod_is_taken_off_all_of_a_bed_and_dug_with_none_of_it);
 	tcase_add_test(quantities, pieces_are_laid_as_blocks_are_and_sawn_besides);
 	tcase_add_test(quantities, a_bed_at_ground_level_is_dug_over_by_its_depth);
 	tcase_add_test(quantities, a_bed_that_is_replaced_is_dug_out_and_not_dug_over);

@@ -122,14 +122,36 @@ START_TEST(a_base_is_tamped_in_lifts_of_4_in_or_2_in_by_hand)
 	for (size_t i = 0; i < sizeof depths / sizeof *depths; i++) {
 		nm depth = depths[i].inches * NM_PER_INCH;
 
-		ck_assert_int_eq(stone_lifts(depth, TAMPER_PLATE), depths[i].plate);
-		ck_assert_int_eq(stone_lifts(depth, TAMPER_HAND), depths[i].hand);
+		ck_assert_int_eq(stone_lifts(depth, TAMPER_PLATE, UNITS_IMPERIAL), depths[i].plate);
+		ck_assert_int_eq(stone_lifts(depth, TAMPER_HAND, UNITS_IMPERIAL), depths[i].hand);
 	}
 	garden_rectangle(&garden, 'p', 3, 3);
 	set(0, ALLOW_TAMPER, "hand");
 	garden_count(&garden);
 	ck_assert_int_eq(row(0)->lifts, 2);
 	ck_assert_int_eq(row(1)->lifts, 0);
+}
+END_TEST
+
+/* The same in a metric plot, of 100 mm or 50: common practice, no published source. */
+START_TEST(a_metric_base_is_tamped_in_layers_of_100_mm_or_50_by_hand)
+{
+	static const struct { nm mm; int plate, hand; } depths[] = {
+		{ 50, 1, 1 }, { 51, 1, 2 }, { 100, 1, 2 }, { 101, 2, 3 }, { 102, 2, 3 },
+		{ 200, 2, 4 }, { 203, 3, 5 },
+	};
+
+	for (size_t i = 0; i < sizeof depths / sizeof *depths; i++) {
+		nm depth = depths[i].mm * NM_PER_MM;
+
+		ck_assert_int_eq(stone_lifts(depth, TAMPER_PLATE, UNITS_METRIC), depths[i].plate);
+		ck_assert_int_eq(stone_lifts(depth, TAMPER_HAND, UNITS_METRIC), depths[i].hand);
+	}
+	garden_rectangle(&garden, 'p', 3, 3);
+	set(0, HEAD_UNITS, "metric");
+	set('p', PATH_BASE, "101 mm");
+	garden_count(&garden);
+	ck_assert_int_eq(row(0)->lifts, 2);
 }
 END_TEST
 
@@ -182,6 +204,7 @@ Suite *test_suite(void)
 	tcase_add_test(layers, the_order_is_loose_with_spare_and_weighs_by_its_density);
 	tcase_add_test(layers, surfaces_of_either_stone_are_ordered_apart);
 	tcase_add_test(layers, a_base_is_tamped_in_lifts_of_4_in_or_2_in_by_hand);
+	tcase_add_test(layers, a_metric_base_is_tamped_in_layers_of_100_mm_or_50_by_hand);
 	tcase_add_test(layers, a_fixture_stands_on_a_pad_unless_its_base_is_0);
 	tcase_add_test(layers,
 		the_base_of_a_wall_reaches_past_it_and_that_inside_fills_what_is_left);

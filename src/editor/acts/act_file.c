@@ -136,13 +136,16 @@ static bool takeoff_write(struct editor *editor, const char *path, struct fault 
 
 static bool takeoff_accept(struct sheet *sheet, struct fault *fault)
 {
-	struct value path;
+	struct value typed;
+	char *path;
 	bool done;
 
-	if (!sheet_read(sheet, 0, &path, fault))
+	if (!sheet_read(sheet, 0, &typed, fault))
 		return false;
-	done = takeoff_write(sheet->owner, path.as.text, fault);
-	value_fini(VALUE_TEXT, &path);
+	path = path_typed(typed.as.text);
+	done = takeoff_write(sheet->owner, path, fault);
+	free(path);
+	value_fini(VALUE_TEXT, &typed);
 	return done;
 }
 

@@ -179,19 +179,22 @@ static bool path_accept(struct sheet *sheet, struct fault *fault)
 {
 	struct writing *writing = sheet->owner;
 	struct store next;
-	struct value path;
+	struct value typed;
+	char *path;
 	bool done;
 
-	if (!sheet_read(sheet, 0, &path, fault))
+	if (!sheet_read(sheet, 0, &typed, fault))
 		return false;
-	if (store_is_of(&writing->editor->store, path.as.text)) {
+	path = path_typed(typed.as.text);
+	if (store_is_of(&writing->editor->store, path)) {
 		done = save_own(writing, fault);
 	} else {
-		store_open(&next, path.as.text);
+		store_open(&next, path);
 		done = write_asked(writing, &next, fault);
 		store_close(&next);
 	}
-	value_fini(VALUE_TEXT, &path);
+	free(path);
+	value_fini(VALUE_TEXT, &typed);
 	return done;
 }
 

@@ -79,6 +79,8 @@ struct rows {
 	int count, at;      /* at: the next */
 	const struct groups *groups; /* NULL: each row by itself */
 	const struct last_column *last;
+	const struct figure *shown[TABLE_COLUMNS_MOST];
+	int shown_count;
 	struct table_column columns[TABLE_COLUMNS_MOST];
 };
 
@@ -98,13 +100,22 @@ static const char *cell(const struct rows *rows, const struct figure *figure, co
 
 static void fill_cells(struct rows *rows, const void *row, int number, const char *cells[])
 {
-	int column = 0;
-
-	for (int i = 0; i < rows->figures->count; i++)
-		if (rows->figures->figures[i].heading)
-			cells[column++] = cell(rows, &rows->figures->figures[i], row, number);
+	for (int i = 0; i < rows->shown_count; i++)
+		cells[i] = cell(rows, rows->shown[i], row, number);
 	if (rows->last)
-		cells[column] = rows->last->cell(rows->report, row, rows->last->context);
+		cells[rows->shown_count] =
+			rows->last->cell(rows->report, row, rows->last->context);
+}
+
+/* The row to show at a place. */
+static int index_of(const struct rows *rows, int at)
+{
+	return rows->groups ? rows->groups->list[at].members[0] : at;
+}
+
+static const char *row_at(const struct rows *rows, int at)
+{
+	return rows->rows + (size_t)index_of(rows, at) * rows->figures->row_size;
 }
 
 static bool next_row(struct table *table, const char *cells[])
@@ -113,12 +124,11 @@ static bool next_row(struct table *table, const char *cells[])
 
 	arena_clear(rows->report->words);
 	for (; rows->at < rows->count; rows->at++) {
-		int index = rows->groups ? rows->groups->list[rows->at].members[0] : rows->at;
-		const char *row = rows->rows + (size_t)index * rows->figures->row_size;
+		const char *row = row_at(rows, rows->at);
 
 		if (row_is_left_out(rows->figures, row))
 			continue;
-		fill_cells(rows, row, index + 1, cells);
+		fill_cells(rows, row, index_of(rows, rows->at) + 1, cells);
 		rows->at++;
 		return true;
 	}
@@ -133,6 +143,20 @@ static bool is_words(enum figure_kind kind)
 		kind == FIGURE_PLACE;
 }
 
+/* Whether it has a column: a dashed one only where there is a figure in it. */
+static bool is_shown(const struct rows *rows, const struct figure *figure)
+{
+	if (!figure->heading || !(figure->flags & TEXT_DASHED))
+		return figure->heading != NULL;
+	for (int at = 0; at < rows->count; at++) {
+		const char *row = row_at(rows, at);
+
+		if (!row_is_left_out(rows->figures, row) && !figure_is_none(figure, row))
+			return true;
+	}
+	return false;
+}
+
 static void print(struct rows *rows, size_t indent)
 {
 	int columns = 0;
@@ -140,11 +164,14 @@ static void print(struct rows *rows, size_t indent)
 	for (int i = 0; i < rows->figures->count; i++) {
 		const struct figure *figure = &rows->figures->figures[i];
 
-		if (figure->heading)
-			rows->columns[columns++] = (struct table_column){ figure->heading,
-				(figure->flags & TEXT_WRAPS) ? COLUMN_WRAPS :
-				is_words(figure->kind) ? COLUMN_LEFT : COLUMN_RIGHT };
+		if (!is_shown(rows, figure))
+			continue;
+		rows->shown[columns] = figure;
+		rows->columns[columns++] = (struct table_column){ figure->heading,
+			(figure->flags & TEXT_WRAPS) ? COLUMN_WRAPS :
+			is_words(figure->kind) ? COLUMN_LEFT : COLUMN_RIGHT };
 	}
+	rows->shown_count = columns;
 	if (rows->last)
 		rows->columns[columns++] = (struct table_column){ rows->last->heading,
 			COLUMN_WRAPS };

@@ -27,7 +27,10 @@ void print_edges(const struct report *report)
 	};
 	const struct survey *survey = &report->takeoff->survey;
 	struct hand_table table = hand_table(columns, 2, 0);
+	int same = 0; /* the first class with an edge to another letter of its own */
 
+	while (same < CLASSES && survey->edges[same][same] == 0)
+		same++;
 	page_heading(report->out, "Edges");
 	for (int a = 0; a < CLASSES; a++)
 		for (int b = a; b < CLASSES; b++)
@@ -37,6 +40,8 @@ void print_edges(const struct report *report)
 					class_word((enum plot_class)b)),
 					plain_sides(report, survey->edges[a][b]));
 	hand_table_print(&table, report->out);
-	print_note(report, "Each edge once. Two letters of one kind side by side count as "
-		"bed and bed; the boundary is the edge of the plan.");
+	print_note(report, "Each edge once; the boundary is the edge of the plan.%s",
+		same < CLASSES ? say(report, " Two letters of one kind side by side count as %s "
+			"and %s.", class_word((enum plot_class)same),
+			class_word((enum plot_class)same)) : "");
 }

@@ -6,7 +6,7 @@
 static bool has_goods(const struct item_list *items, enum attribute density)
 {
 	for (size_t i = 0; i < items->count; i++)
-		if (good_row(items->list[i].good)->density == density)
+		if (good_density(items->list[i].good, items->list[i].name) == density)
 			return true;
 	return false;
 }

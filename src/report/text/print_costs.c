@@ -13,9 +13,10 @@ static const char *price_words(const struct report *report, const struct pack *p
 
 static const char *label_with_spec(const struct report *report, const struct item *item)
 {
-	const char *spec = item_spec(report, item);
+	const char *fit = item_fit(report, item), *spec = item_spec(report, item);
 
-	return say(report, "%s%s%s", item_sized_label(report, item), *spec ? ": " : "", spec);
+	return say(report, "%s%s%s%s%s", item_sized_label(report, item), *fit ? ", " : "", fit,
+		*spec ? ": " : "", spec);
 }
 
 static void goods_row(struct hand_table *table, const struct report *report,

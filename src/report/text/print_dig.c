@@ -1,4 +1,5 @@
 #include "report/text/print.h"
+#include "base/number.h"
 
 /* "B1 and B2: wall and its base, each 22.3 sq ft, 5 1/2 in deep, 10.2 cu ft in the ground". */
 static void print_groups(const struct report *report)
@@ -20,6 +21,12 @@ static void print_groups(const struct report *report)
 	groups_fini(&groups);
 }
 
+/* All in the unit of the sum, so that they can be added up as they are read. */
+static const char *volume(const struct report *report, double cubic_metres)
+{
+	return plain_volume_like(report, cubic_metres, report->takeoff->earthwork.loose_all);
+}
+
 static void print_sums(const struct report *report)
 {
 	static const struct table_column columns[] = {
@@ -36,16 +43,41 @@ static void print_sums(const struct report *report)
 	struct hand_table table = hand_table(columns, 3, 0);
 
 	for (size_t i = 0; i < sizeof kinds / sizeof *kinds; i++)
-		TABLE_ROW(&table, kinds[i].what, plain_volume(report, kinds[i].bank),
-			plain_volume(report, kinds[i].loose));
+		if (kinds[i].bank > 0)
+			TABLE_ROW(&table, kinds[i].what, volume(report, kinds[i].bank),
+				volume(report, kinds[i].loose));
 	if (work->backfill_loose > 0)
-		TABLE_ROW(&table, "Put back outside walls", plain_volume(report, work->backfill),
-			plain_volume(report, work->backfill_loose));
+		TABLE_ROW(&table, "Put back outside walls, tamped", volume(report, work->backfill),
+			volume(report, work->backfill_loose));
 	if (work->reused > 0)
-		TABLE_ROW(&table, "Topsoil reused", "", plain_volume(report, work->reused));
-	TABLE_ROW(&table, "Spoil to haul away", "", plain_volume(report, work->spoil));
+		TABLE_ROW(&table, "Topsoil reused", "", volume(report, work->reused));
+	TABLE_ROW(&table, "Spoil to haul away", "", volume(report, work->spoil));
 	print_blank(report);
 	hand_table_print(&table, report->out);
+}
+
+/* How deep the ground is dug that one kind of thing stands on. */
+struct formation {
+	enum dig_part part;
+	const char *what;
+	nm least, most;
+};
+
+/* Fills in the depths; false: there is none of that kind. */
+static bool find_formation(struct formation *formation, const struct earthwork *work)
+{
+	bool is_found = false;
+
+	for (int i = 0; i < work->count; i++) {
+		const struct dig *dig = &work->rows[i];
+
+		if (dig->part != formation->part)
+			continue;
+		formation->least = is_found ? nm_least(formation->least, dig->depth) : dig->depth;
+		formation->most = nm_most(formation->most, dig->depth);
+		is_found = true;
+	}
+	return is_found;
 }
 
 static void print_back(const struct report *report)
@@ -57,9 +89,49 @@ static void print_back(const struct report *report)
 			"over it is put back and tamped, subsoil first; keep that much within "
 			"reach.");
 	if (work->loosened > 0)
-		print_note(report, "%s of ground within beds stays where it is: loosen it, and "
-			"lay the sod there back grass down. It is in no volume.",
-			word_area(report, work->loosened));
+		print_note(report, "%s of ground within beds stays where it is: loosen it%s. It "
+			"is in no volume.", word_area(report, work->loosened),
+			earthwork_sod_kept(work, report->takeoff->allow) > 0 ?
+			", and lay the sod there back grass down" : "");
+}
+
+/* "walls 5 1/2 in to 6 in". */
+static const char *depths_words(const struct report *report, const struct formation *formation)
+{
+	const char *least = word_inches(report, formation->least);
+
+	return formation->least == formation->most ? say(report, "%s %s", formation->what, least) :
+		say(report, "%s %s to %s", formation->what, least,
+			word_inches(report, formation->most));
+}
+
+/* Whether all that stands on tamped ground stands at one depth. */
+static void print_formation(const struct report *report)
+{
+	struct formation kinds[] = { { DIG_WALL, "walls", 0, 0 }, { DIG_PATH, "paths", 0, 0 },
+		{ DIG_PAD, "fixtures", 0, 0 } };
+	struct text names = TEXT_EMPTY, depths = TEXT_EMPTY;
+	nm least = 0, most = 0;
+	int count = 0;
+
+	for (size_t i = 0; i < sizeof kinds / sizeof *kinds; i++) {
+		if (!find_formation(&kinds[i], &report->takeoff->earthwork))
+			continue;
+		least = count == 0 ? kinds[i].least : nm_least(least, kinds[i].least);
+		most = nm_most(most, kinds[i].most);
+		text_print(&names, "%s%s", count == 0 ? "" : ", ", kinds[i].what);
+		text_print(&depths, "%s%s", count == 0 ? "" : ", ",
+			depths_words(report, &kinds[i]));
+		count++;
+	}
+	if (count > 1 && least == most)
+		print_note(report, "One formation: the dig is equally deep under %s, %s below "
+			"finished ground.", names.bytes, word_inches(report, least));
+	else if (count > 1)
+		print_note(report, "No one formation: the dig is stepped. Below finished ground: "
+			"%s.", depths.bytes);
+	text_fini(&names);
+	text_fini(&depths);
 }
 
 static const char *allowed(const struct report *report, enum attribute a)
@@ -96,6 +168,7 @@ void print_dig(const struct report *report)
 	print_sums(report);
 	print_loads(report);
 	print_back(report);
+	print_formation(report);
 	if (block_length(takeoff->allow, ALLOW_TOPSOIL) == 0)
 		print_note(report, "No topsoil is counted: dig a test hole and set in the plot how "
 			"deep it lies there. What beds and lawns take of it need not be bought.");

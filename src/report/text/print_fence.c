@@ -1,10 +1,11 @@
 #include "report/text/print.h"
+#include "plot/mirror.h"
 #include "takeoff/fence/panels.h"
 
 static void print_measures(const struct report *report)
 {
-	print_note(report, "Lengths are from middle to middle of posts. Right and down: the middle "
-		"of a post, from the plan's top left corner.");
+	print_lines(report, 0, 0, "Lengths are from middle to middle of posts. Right and down: "
+		"the middle of a post, from the plan's top left corner.");
 }
 
 /* ---- Legs and gates -------------------------------------------------------------------------- */
@@ -173,6 +174,29 @@ static void print_fixings(const struct report *report, const struct fencing *fen
 		word_count(report, fencing->brackets, "bracket", "brackets"), hinges, bolts);
 }
 
+/* How it was worked out; of what these fences have. */
+static void print_rules(const struct report *report)
+{
+	const struct fences *fences = &report->takeoff->fences;
+	int64_t whole = 0, sawn = 0, gates = 0, bolts = 0;
+
+	for (int i = 0; i < fences->count; i++) {
+		whole += fences->list[i].panels_whole;
+		sawn += fences->list[i].panel_pieces;
+		gates += fences->list[i].gate_count;
+		bolts += fences->list[i].bolts;
+	}
+	print_note(report, "Posts are listed along the fence.%s%s%s%s%s All this: common practice, "
+		"no published source.",
+		whole > 0 && sawn > 0 ? " Whole sections come first; where the rest is under half "
+		"a section, the last two panels are equal." : "",
+		sawn > 0 && mirror_of(report->plot).kind != MIRROR_OFF ?
+		" What the plan's mirror turns onto itself is the same from both ends." : "",
+		whole + sawn > 0 ? " Two brackets to a rail of a panel." : "",
+		gates > 0 ? " Two hinges to a leaf, a latch to a gate." : "",
+		bolts > 0 ? " A drop bolt to a gate of two leaves." : "");
+}
+
 void print_fence(const struct report *report)
 {
 	const struct fences *fences = &report->takeoff->fences;
@@ -192,9 +216,5 @@ void print_fence(const struct report *report)
 		print_posts(report, fencing);
 		print_fixings(report, fencing);
 	}
-	print_note(report, "Posts are listed along the fence. Whole sections come first; where the "
-		"rest is under half a section, the last two panels are equal; what the plan's "
-		"mirror turns onto itself is the same from both ends. Two brackets to a rail of a "
-		"panel, two hinges to a leaf, a latch to a gate and a drop bolt where it has two "
-		"leaves. All this: common practice, no published source.");
+	print_rules(report);
 }

@@ -85,26 +85,31 @@ static void print_weight(const struct report *report)
 			", and what has a ? here: its weight is not known");
 }
 
-/* Lighter bags for who works alone. */
+static bool is_in_book(const struct book *book, const struct item *item)
+{
+	const struct wanted_goods wanted = item_wanted(item);
+	const struct goods *goods = book ? book_goods(book, &wanted) : NULL;
+
+	return goods && goods->pack_count > 0;
+}
+
+/* Lighter bags for who works alone. A book that has bags says itself which can be had. */
 static void print_lighter_bags(const struct report *report)
 {
 	const struct takeoff *takeoff = report->takeoff;
+	const struct concrete_bag *bag = bag_for_one(report->units);
 
 	if (block_number(takeoff->allow, ALLOW_CREW) > 1)
 		return;
 	for (size_t i = 0; i < takeoff->items.count; i++) {
 		const struct item *item = &takeoff->items.list[i];
 		double concrete = item->order * amount_si(&item->note.amount);
-		int count;
-		const struct concrete_bag *bags = bags_for_one(&count);
 
-		if (item->note.kind != NOTE_CONCRETE || item->unit_weight <= LIFT_MOST)
+		if (item->note.kind != NOTE_CONCRETE || !item_is_heavy(report, item) ||
+			is_in_book(takeoff->book, item))
 			continue;
-		print_note(report, "Who works alone takes lighter bags of concrete: %s of %s, or "
-			"%s of %s.", plain_count(report, (int64_t)whole(concrete / bags[0].yield)),
-			bags[0].words,
-			plain_count(report, (int64_t)whole(concrete / bags[1].yield)),
-			bags[1].words);
+		print_note(report, "Who works alone takes lighter bags of concrete: %s of %s.",
+			plain_count(report, (int64_t)whole(concrete / bag->yield)), bag->words);
 	}
 }
 

@@ -1,6 +1,6 @@
 #include "report/text/print.h"
 
-/* "Fabric 6 ft wide in rolls of 100 ft, under 48 sq ft ...: level strips, ... of the plan." */
+/* "Fabric 6 ft wide in rolls of 100 ft, under 48 sq ft ...: strips from left to right, ...." */
 static void print_fabric(const struct report *report)
 {
 	const struct fabric *fabric = &report->takeoff->fabric;
@@ -69,10 +69,55 @@ void print_stone(const struct report *report)
 	print_fabric(report);
 	print_liner(report);
 	print_note(report, "Depths and volumes compacted; stone is ordered loose, with what is "
-		"spare. A lift is the layer that is spread and tamped at one time, %s at most, %s "
-		"with a hand tamper. Liner: round the inside of the walls, as high as the soil at "
-		"the wall and what is turned under.", plain_length(report, LIFT_BY_PLATE),
-		plain_length(report, LIFT_BY_HAND));
+		"spare.%s%s", stones->totals[STONE_KIND_BASE].compacted <= 0 ? "" :
+		say(report, " Layers are spread and tamped one at a time, each %s thick at most, "
+		"%s with a hand tamper.",
+		plain_length(report, stone_layer_most(TAMPER_PLATE, report->units)),
+		plain_length(report, stone_layer_most(TAMPER_HAND, report->units))),
+		takeoff->liners.rolls == 0 ? "" : " Liner: round the inside of the walls, as high "
+		"as the soil at the wall and what is turned under.");
+}
+
+static bool has_choice(const struct report *report, enum plot_class class, enum attribute a,
+	int64_t choice)
+{
+	const struct areas *areas = &report->takeoff->areas;
+
+	for (int i = 0; i < areas->count; i++) {
+		const struct entry *entry = areas->list[i].entry;
+
+		if (areas->list[i].cells > 0 && entry && entry->class == class &&
+			block_number(&entry->block, a) == choice)
+			return true;
+	}
+	return false;
+}
+
+/* Where there is edging, and what holds an edge in place of it. */
+static void print_edged(const struct report *report)
+{
+	const struct fixtures *fixtures = &report->takeoff->fixtures;
+	bool has_paths = has_choice(report, CLASS_PATH, PATH_EDGING, CHOICE_YES);
+	bool has_level = has_choice(report, CLASS_BED, BED_BUILD, BUILD_LEVEL);
+	bool has_raised = has_choice(report, CLASS_BED, BED_BUILD, BUILD_RAISED);
+	const char *along = has_paths && has_level ? "paths and ground-level beds" :
+		has_paths ? "paths" : "ground-level beds";
+	const char *holders[] = {
+		has_raised ? "a raised bed's wall" : NULL,
+		fixtures->inside + fixtures->others > 0 ? "a fixture" : NULL,
+		block_number(report->takeoff->allow, ALLOW_HELD) ? "a held side of the plan" : NULL,
+	};
+	struct text words = TEXT_EMPTY;
+
+	for (size_t i = 0; i < sizeof holders / sizeof *holders; i++)
+		if (holders[i])
+			text_print(&words, "%s%s", words.length ? " or " : " None where ",
+				holders[i]);
+	print_lines(report, 0, 0, "Along %s, each edge once.%s%s%s A run goes straight on as long "
+		"as there is an edge on its line.", along, words.bytes ? words.bytes : "",
+		words.length ? " holds the edge." : "",
+		has_paths ? " None between two paths." : "");
+	text_fini(&words);
 }
 
 void print_edging(const struct report *report)
@@ -83,10 +128,7 @@ void print_edging(const struct report *report)
 	if (edging->runs == 0)
 		return;
 	page_heading(report->out, "Edging");
-	print_lines(report, 0, 0, "Along paths and ground-level beds, each edge once. None where "
-		"a raised bed's wall, a fixture or a held side of the plan holds the edge, and "
-		"none between two paths. A run goes straight on as long as there is an edge on its "
-		"line.");
+	print_edged(report);
 	print_rows(report, &edging_row_table, edging->rows, edging->row_count, 2, NULL);
 	print_lines(report, 2, 2, "In all %s in %s. %s: one at each end of a run, no two more than "
 		"%s apart.", word_length(report, edging->length),
@@ -108,12 +150,15 @@ void print_edging(const struct report *report)
 void print_lawn(const struct report *report)
 {
 	const struct lawns *lawns = &report->takeoff->lawns;
+	const struct walls *walls = &report->takeoff->walls;
+	bool has_walls = walls->count + walls->not_laid_count > 0;
 
 	if (lawns->count == 0)
 		return;
 	page_heading(report->out, "Lawn");
 	print_alike(report, &lawn_table, lawns->list, lawns->count);
-	print_note(report, "Topsoil in place by area and depth, but over the base of a wall no "
-		"deeper than what its embed leaves under the turf; the order is with what settles. "
-		"Spare turf is for trimming at the edges.");
+	print_note(report, "Topsoil in place by area and depth%s; the order is with what "
+		"settles.%s", has_walls ? ", but over the base of a wall no deeper than what its "
+		"embed leaves under the turf" : "", has_choice(report, CLASS_LAWN, LAWN_COVER,
+		COVER_TURF) ? " Spare turf is for trimming at the edges." : "");
 }

@@ -272,6 +272,26 @@ static void print_sheet(const struct report *report, const struct sheets *sheets
 	print_sides(report, wall);
 }
 
+static bool has_minus(const struct wall_course *course)
+{
+	for (int i = 0; i < course->run_count; i++)
+		if (course->runs[i].from < 0)
+			return true;
+	return false;
+}
+
+/* Whether any run begins before its side does, as it can at an inner corner. */
+static bool begins_before_a_corner(const struct walls *walls)
+{
+	for (int i = 0; i < walls->count && !stop_asked(); i++) {
+		const struct wall *wall = &walls->list[i];
+
+		if (has_minus(&wall->odd) || has_minus(&wall->even) || has_minus(&wall->cap))
+			return true;
+	}
+	return false;
+}
+
 void print_walls(const struct report *report)
 {
 	const struct walls *walls = &report->takeoff->walls;
@@ -285,10 +305,11 @@ void print_walls(const struct report *report)
 		"goes right; the sides follow each other with the bed on the right hand. Distances "
 		"run along the wall's outer face from the side's first corner. A run that starts "
 		"at 0 on an outer corner goes through it; one that starts a block's depth further "
-		"on butts against the run that does. A minus: it begins that far before an inner "
-		"corner. All odd courses are alike and so are all even ones; course 1 lies on the "
-		"base. Lengths of pieces are places, joint included. A cut piece at an outer "
-		"corner shows its block's own end.%s", sheets.has_images ?
+		"on butts against the run that does.%s All odd courses are alike and so are all "
+		"even ones; course 1 lies on the base. Lengths of pieces are places, joint "
+		"included. A cut piece at an outer corner shows its block's own end.%s",
+		begins_before_a_corner(walls) ?
+		" A minus: it begins that far before an inner corner." : "", sheets.has_images ?
 		" A bed that is an image of another is laid by that one's sheet, turned or seen "
 		"in a looking-glass as it says." : "");
 	for (int i = 0; i < sheets.groups.count && !stop_asked(); i++)

@@ -3,7 +3,24 @@
 #include "report/words/labour_words.h"
 #include "report/words/work_words.h"
 
-/* "Base stone 2.31 cu yd, Edging, piece 12; 9 barrow loads." */
+/* Liner by the roll that it is cut from. */
+static const char *taken_words(const struct report *report, const struct item *item)
+{
+	return item->note.kind == NOTE_LINER ?
+		word_count(report, item->note.count, "roll", "rolls") :
+		item_amount(report, item, item->order);
+}
+
+static bool is_all_loose(const struct report *report, const struct planned_step *step)
+{
+	for (int i = 0; i < step->item_count; i++)
+		if (item_unit(&report->takeoff->items.list[step->items[i]]) != UNIT_M3)
+			return false;
+	return true;
+}
+
+/* "Base stone 2.31 cu yd; 9 barrow loads."; "Gravel under posts 2.4 cu ft, Fence post 6 ft x
+ * 3 1/2 in: 8; 1 barrow load of what is loose." */
 static void print_takes(const struct report *report, const struct planned_step *step)
 {
 	struct text words = TEXT_EMPTY;
@@ -15,11 +32,12 @@ static void print_takes(const struct report *report, const struct planned_step *
 		text_print(&words, "%s%s%c", i ? ", " : "", item_label(report, item), PAGE_TIE);
 		if (*size)
 			text_print(&words, "%s:%c", size, PAGE_TIE);
-		text_add(&words, item_amount(report, item, item->order));
+		text_add(&words, taken_words(report, item));
 	}
 	if (step->barrows > 0)
-		text_print(&words, "; %s",
-			word_count(report, step->barrows, "barrow load", "barrow loads"));
+		text_print(&words, "; %s%s",
+			word_count(report, step->barrows, "barrow load", "barrow loads"),
+			is_all_loose(report, step) ? "" : " of what is loose");
 	if (step->item_count > 0)
 		print_lines(report, 3, 5, "Takes: %s.", words.bytes);
 	text_fini(&words);
@@ -39,19 +57,28 @@ static void print_labour(const struct report *report, const struct planned_step 
 	text_fini(&words);
 }
 
-/* What goes back into the ground, or into the beds and lawns. */
+/* What goes back into the ground, or into the beds and lawns: as loose as it lies on its heap. */
 static void print_set_aside(const struct report *report)
 {
 	const struct earthwork *earth = &report->takeoff->earthwork;
 	struct text words = TEXT_EMPTY;
 
 	if (earth->reused > 0)
-		text_print(&words, "topsoil %s, loose", word_volume(report, earth->reused));
-	if (earth->backfill > 0)
-		text_print(&words, "%sfor the backfill %s, tamped", words.length ? "; " : "",
-			word_volume(report, earth->backfill));
-	print_lines(report, 3, 5, "Keep: %s.", words.bytes);
+		text_print(&words, "topsoil %s", word_volume(report, earth->reused));
+	if (earth->backfill_loose > 0)
+		text_print(&words, "%sfor the backfill %s", words.length ? "; " : "",
+			word_volume(report, earth->backfill_loose));
+	print_lines(report, 3, 5, "Keep: %s, loose.", words.bytes);
 	text_fini(&words);
+}
+
+static void print_sod_kept(const struct report *report)
+{
+	const struct takeoff *takeoff = report->takeoff;
+
+	if (earthwork_sod_kept(&takeoff->earthwork, takeoff->allow) > 0)
+		print_lines(report, 3, 5, "Keep: the sod of %s, to be laid back inside the walls.",
+			word_area(report, takeoff->earthwork.loosened));
 }
 
 static void print_line(const struct report *report, const char *head, const char *words)
@@ -64,6 +91,8 @@ static void print_step(const struct report *report, int number, const struct pla
 {
 	print_lines(report, 0, 3, "%2d %s", number, step_title(report, step->step));
 	print_lines(report, 3, 5, "%s", step_doing(report, step->step));
+	if (step->step == WORK_STRIP)
+		print_sod_kept(report);
 	if (step->step == WORK_SET_ASIDE)
 		print_set_aside(report);
 	print_takes(report, step);

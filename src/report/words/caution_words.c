@@ -30,14 +30,14 @@ static const struct caution cautions[] = {
 	{ "services", AT(EDGING), { .all = FACT(EDGING), .words =
 		"The spikes of the edging find lines too." } },
 	{ "boundary", AT(SET_OUT) | AT(POSTS), { .all = FACT(WALLS) | FACT(POSTS), .words =
-		"Before a fence or a wall is built at it, the boundary is confirmed with the "
-		"neighbour or by survey." } },
+		"Before a fence or a wall is built on the boundary, have its line confirmed with "
+		"the neighbour or by survey." } },
 	{ "boundary", AT(SET_OUT) | AT(WALLS), { .all = FACT(WALLS), .none = FACT(POSTS), .words =
-		"Before a wall is built at it, the boundary is confirmed with the neighbour or by "
-		"survey." } },
+		"Before a wall is built on the boundary, have its line confirmed with the "
+		"neighbour or by survey." } },
 	{ "boundary", AT(SET_OUT) | AT(POSTS), { .all = FACT(POSTS), .none = FACT(WALLS), .words =
-		"Before a fence is built at it, the boundary is confirmed with the neighbour or by "
-		"survey." } },
+		"Before a fence is built on the boundary, have its line confirmed with the "
+		"neighbour or by survey." } },
 	{ "code", AT(WALLS), { .all = FACT(WALLS), .words =
 		"Walls that hold ground, and what frost does to them, are matters of local code: "
 		"ask before building." } },
@@ -103,7 +103,7 @@ enum { CAUTIONS = sizeof cautions / sizeof *cautions };
 
 static bool is_heavy(const struct report *report, int item)
 {
-	return item_lifted(&report->takeoff->items.list[item]) > LIFT_MOST;
+	return item_is_heavy(report, &report->takeoff->items.list[item]);
 }
 
 static bool has_heavy(const struct report *report)

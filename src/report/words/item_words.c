@@ -2,6 +2,7 @@
 #include "base/measure.h"
 #include "base/number.h"
 #include "base/show.h"
+#include "takeoff/common/lifting.h"
 
 #include <ctype.h>
 #include <math.h>
@@ -109,12 +110,22 @@ static const char *concrete_note(const struct report *report, const struct note 
 	return say_text(report, &words);
 }
 
-/* "Pickets; 2 of them cut up". */
-static const char *fence_note(const struct report *report, const char *fence,
-	const struct note *note, const char *more)
+/* "Pickets: made to size; 2 more from offcuts". */
+static const char *fence_note(const struct report *report, const struct note *note,
+	const char *fit, const char *more)
 {
-	return note->count == 0 ? fence :
-		say(report, "%s; %lld %s", fence, (long long)note->count, more);
+	return note->count == 0 ? say(report, "%s: %s", note->name, fit) :
+		say(report, "%s: %s; %lld %s", note->name, fit, (long long)note->count, more);
+}
+
+/* What is bought as "8 ft x 3 ft" does not say by itself that it is to go between the posts. */
+static const char *fit_words(const struct report *report, const struct note *note)
+{
+	if (note->kind == NOTE_PANEL)
+		return say(report, "%s centre to centre, %s wide between posts",
+			plain_length(report, note->lengths[1]),
+			plain_inches(report, note->lengths[0]));
+	return note->kind == NOTE_LEAF ? "made to size" : "";
 }
 
 static const char *note_words(const struct report *report, const struct note *note)
@@ -150,15 +161,19 @@ static const char *note_words(const struct report *report, const struct note *no
 	case NOTE_PIECE:
 		return say(report, "of %s, by the cut list", length);
 	case NOTE_PANEL:
-		return fence_note(report, say(report, "%s: %s wide between posts", note->name,
-			plain_inches(report, note->lengths[0])), note, "of them cut up");
+		return fence_note(report, note, fit_words(report, note), "of them cut up");
 	case NOTE_LEAF:
-		return fence_note(report, note->name, note, "more from offcuts");
+		return fence_note(report, note, fit_words(report, note), "more from offcuts");
 	case NOTE_CONCRETE:
 		return concrete_note(report, note);
 	default:
 		return fixed[note->kind];
 	}
+}
+
+const char *item_fit(const struct report *report, const struct item *item)
+{
+	return fit_words(report, &item->note);
 }
 
 const char *item_note(const struct report *report, const struct item *item)
@@ -299,4 +314,9 @@ double item_lifted(const struct item *item)
 			heaviest = fmax(heaviest, bought->weight / bought->packs);
 	}
 	return heaviest;
+}
+
+bool item_is_heavy(const struct report *report, const struct item *item)
+{
+	return item_lifted(item) > lift_most(report->units) * (1 + 1e-9);
 }

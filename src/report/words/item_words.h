@@ -2,7 +2,6 @@
 #ifndef REPORT_WORDS_ITEM_WORDS_H
 #define REPORT_WORDS_ITEM_WORDS_H
 
-#include "base/measure.h"
 #include "report/words/words.h"
 
 /* "stone.base", "soil.topsoil". */
@@ -18,6 +17,9 @@ const char *item_sized_label(const struct report *report, const struct item *ite
 const char *plain_item_amount(const struct report *report, const struct item *item, double amount);
 /* The same, tied. */
 const char *item_amount(const struct report *report, const struct item *item, double amount);
+/* What it is to fit where its size does not tell: a panel between its posts, a leaf to its gate;
+ * "": its size tells. The note has it too. */
+const char *item_fit(const struct report *report, const struct item *item);
 /* The note beside it, such as what the spare is for; NULL: none. */
 const char *item_note(const struct report *report, const struct item *item);
 /* "14 bags of 2 cu ft", "2 1/2 cu yd", "1 1/4 tons", "51 pieces". */
@@ -28,11 +30,11 @@ const char *item_order(const struct report *report, const struct item *item);
 /* The same packs on a line that tells who has them: "2 boxes of 12, Block yard; 3 pieces,
  * collected". Nothing where it is not bought itself. */
 const char *item_packs(const struct report *report, const struct item *item);
-/* More than this, kg, one person should not lift: common practice, no published source. */
-#define LIFT_MOST (50 * KG_PER_POUND)
 /* The kilograms that are lifted at once: a bag, a block, a roll. Bulk is shovelled, and a pallet
  * stays on its truck's fork until its pieces are taken off. 0: not known, or nothing is lifted. */
 double item_lifted(const struct item *item);
+/* Whether that is more than one person should lift. */
+bool item_is_heavy(const struct report *report, const struct item *item);
 /* What to ask for besides; "": nothing. */
 const char *item_spec(const struct report *report, const struct item *item);
 /* The supplier's name, or "collected". */

@@ -97,13 +97,16 @@ static const char *unit_shown(const struct report *report, enum attribute kind, 
 	}
 }
 
+/* So many that a rate times its quantity gives the hours that stand beside it. */
+enum { RATE_PLACES = 4 };
+
 const char *labour_rate(const struct report *report, const struct labour *labour)
 {
 	double si;
 	const char *unit = unit_shown(report, labour->kind, &si);
 
 	return say(report, "%s h per %s",
-		plain_decimal(report, labour->hours / labour->quantity * si, 3), unit);
+		plain_decimal(report, labour->hours / labour->quantity * si, RATE_PLACES), unit);
 }
 
 const char *labour_source(const struct labour *labour)

@@ -48,6 +48,8 @@ static const struct step_phrase phrases[] = {
 		"To the depths listed under Digging, each measured down from the strings." } },
 	{ WORK_DIG, DOING, { .all = FACT(HOLES), .words =
 		"Holes as listed with the fence." } },
+	{ WORK_DIG, DOING, { .all = FACT(HOLES) | FACT(SOD), .words =
+		"Their sod comes out with the rest and is counted with it." } },
 	{ WORK_DIG, DOING, { .all = FACT(TOPSOIL), .words = "Topsoil on a heap of its own." } },
 	{ WORK_DIG, TOOLS, { .words = "spade, pick, barrow, level" } },
 	{ WORK_DIG, TOOLS, { .all = FACT(HOLES), .words = "digging bar or hired auger" } },
@@ -99,7 +101,7 @@ static const struct step_phrase phrases[] = {
 	{ WORK_FABRIC, TOOLS, { .words = "knife, hammer" } },
 
 	{ WORK_BASE, TITLE, { .words = "Lay the base" } },
-	{ WORK_BASE, DOING, { .words = "In the lifts listed with the stone, each tamped." } },
+	{ WORK_BASE, DOING, { .words = "In the layers listed with the stone, each tamped." } },
 	{ WORK_BASE, DOING, { .all = FACT(WALLS) | FACT(FIXTURES),
 		.words = "Level under walls and fixtures." } },
 	{ WORK_BASE, DOING, { .all = FACT(WALLS), .none = FACT(FIXTURES),

@@ -47,7 +47,7 @@ struct word {
 };
 
 enum figure_flags {
-	TEXT_DASHED = 1,     /* "-" where it is 0 */
+	TEXT_DASHED = 1,     /* "-" where it is 0; no column where it is 0 in all rows */
 	TEXT_WRAPS = 64,     /* broken where the column would be too wide */
 	PANEL_OPTIONAL = 2,  /* no line where it is 0 */
 	PANEL_TITLE = 4,     /* part of the heading above the row's lines */

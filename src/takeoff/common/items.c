@@ -19,13 +19,13 @@ const struct purchase *item_purchase(const struct item_list *items, const struct
 
 static double unit_weight(const struct block *allow, const struct item *item)
 {
-	const struct good_row *good = good_row(item->good);
+	enum attribute density = good_density(item->good, item->name);
 
 	if (item_unit(item) == UNIT_KG)
 		return 1;
 	if (item->note.kind == NOTE_CONCRETE)
 		return bag_weight(&item->note.amount);
-	return good->density == NO_DENSITY ? 0 : block_amount(allow, good->density);
+	return density == NO_DENSITY ? 0 : block_amount(allow, density);
 }
 
 struct item *item_add(struct item_list *items, const struct item *item)

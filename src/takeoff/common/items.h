@@ -25,7 +25,7 @@ enum note_kind {
 	NOTE_ROLL,        /* lengths: width, length of a roll */
 	NOTE_LINER,       /* lengths: width, length of a roll; count: rolls */
 	NOTE_PIECE,       /* lengths: of a piece */
-	NOTE_PANEL,       /* name: of the fence; lengths: clear width; count: panels cut up */
+	NOTE_PANEL,       /* name: of the fence; lengths: clear width, section; count: cut up */
 	NOTE_LEAF,        /* name: of the fence; count: leaves made of offcuts besides */
 	NOTE_CONCRETE,    /* amount: the yield of a bag */
 	NOTE_BRACKET, NOTE_HINGE, NOTE_LATCH, NOTE_BOLT

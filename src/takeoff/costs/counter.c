@@ -1,11 +1,12 @@
 #include "takeoff/costs/counter.h"
 #include "base/measure.h"
+#include "base/show.h"
 #include "takeoff/common/bags.h"
 
 static const double M2_PER_SQUARE_FOOT = 0.09290304, M_PER_FOOT = 0.3048;
 
-/* By units: imperial, metric. A bag is what one person can lift: 1/2 cu ft of stone weighs some
- * 50 lb, 2 cu ft of mulch 45 lb. */
+/* By units: imperial, metric. A bag is what one person can lift: 1/2 cu ft of stone weighs 50 lb,
+ * 12.5 L of it 20 kg, 2 cu ft of mulch 45 lb. */
 static const struct pack loose[] = {
 	{ .kind = PACK_BULK, .unit = UNIT_M3, .size = 27 * M3_PER_CUBIC_FOOT, .words = "1 cu yd" },
 	{ .kind = PACK_BULK, .unit = UNIT_M3, .size = 1, .words = "1 m3" },
@@ -17,7 +18,7 @@ static const struct pack weighed[] = {
 };
 static const struct pack bags[] = {
 	{ .kind = PACK_BAG, .unit = UNIT_M3, .size = M3_PER_CUBIC_FOOT / 2, .words = "1/2 cu ft" },
-	{ .kind = PACK_BAG, .unit = UNIT_M3, .size = 0.025, .words = "25 L" },
+	{ .kind = PACK_BAG, .unit = UNIT_M3, .size = 0.0125, .words = "12.5 L" },
 };
 static const struct pack light_bags[] = {
 	{ .kind = PACK_BAG, .unit = UNIT_M3, .size = 2 * M3_PER_CUBIC_FOOT, .words = "2 cu ft" },
@@ -50,7 +51,7 @@ static struct pack piece_of(const struct item *item)
 static struct pack volume_of_item(const struct pricing *pricing, const struct item *item,
 	double order)
 {
-	enum attribute density = good_row(item->good)->density;
+	enum attribute density = good_density(item->good, item->name);
 	struct pack spoil = loose[pricing->units];
 	bool is_little = order < block_amount(pricing->allow, ALLOW_TRUCK_STEP) * (1 - 1e-9);
 
@@ -62,16 +63,16 @@ static struct pack volume_of_item(const struct pricing *pricing, const struct it
 	return density == ALLOW_DENSITY_STONE ? weighed[pricing->units] : loose[pricing->units];
 }
 
-/* Of the size in its note. */
+/* Of the size in its note, and said as there. */
 static struct pack roll_of(struct arena *arena, const struct pricing *pricing,
 	const struct item *item)
 {
 	nm width = item->note.lengths[0], length = item->note.lengths[1];
 	struct text words = TEXT_EMPTY;
 
-	length_write(&words, width, pricing->units);
+	show_length(&words, width, pricing->units);
 	text_add(&words, " x ");
-	length_write(&words, length, pricing->units);
+	show_length(&words, length, pricing->units);
 	return (struct pack){ .kind = PACK_ROLL, .unit = UNIT_M2, .size = area_of(width, length),
 		.words = text_keep(&words, arena) };
 }

@@ -4,7 +4,7 @@
 const struct word day_words[] = {
 	[DAY_OTHER] = { "other", "Other goods", NULL },
 	[DAY_POSTS] = { "posts", "Posts and concrete", NULL },
-	[DAY_DIG] = { "dig", "Digging", NULL },
+	[DAY_DIG] = { "dig", "Hauling", NULL },
 	[DAY_STONE] = { "stone", "Stone and fabric", NULL },
 	[DAY_WALLS] = { "walls", "Block and adhesive", NULL },
 	[DAY_FILL] = { "fill", "Soil and mulch", NULL },

@@ -41,7 +41,8 @@ static void add_panels(struct item_list *items, const struct fencing *fencing)
 			.laid = (double)fencing->panels_bought,
 			.order = (double)fencing->panels_bought,
 			.note = { .kind = NOTE_PANEL, .name = fencing->name,
-				.lengths = { fencing->panel }, .count = fencing->panels_cut } });
+				.lengths = { fencing->panel, fencing->section },
+				.count = fencing->panels_cut } });
 }
 
 /* Leaves made of offcuts are not bought. */

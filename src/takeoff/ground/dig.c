@@ -139,6 +139,11 @@ void dig_finish(struct earthwork *out, const struct dig_list *list,
 	*out = work;
 }
 
+double earthwork_sod_kept(const struct earthwork *work, const struct block *allow)
+{
+	return volume_of(work->loosened, block_length(allow, ALLOW_SOD));
+}
+
 void dig_items(struct item_list *items, const struct earthwork *work)
 {
 	if (work->spoil > 0)

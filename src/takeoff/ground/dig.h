@@ -77,6 +77,10 @@ struct earth_wanted {
 void dig_finish(struct earthwork *out, const struct dig_list *list,
 	const struct earth_wanted *wanted);
 
+/* m3 in place of the sod that lies on the loosened ground within beds: taken off and laid back, so
+ * in no sum of what is dug. */
+double earthwork_sod_kept(const struct earthwork *work, const struct block *allow);
+
 /* Adds the row spoil: what is hauled away, loose. */
 void dig_items(struct item_list *items, const struct earthwork *work);
 

@@ -188,13 +188,13 @@ static const struct word strips_words[] = {
 };
 const struct word fabric_way_words[] = {
 	[FABRIC_FROM_TOP] = { .key = "top",
-		.heading = "level strips, left to right, the first along the top edge of it" },
+		.heading = "strips from left to right, the first along the top edge of it" },
 	[FABRIC_FROM_BOTTOM] = { .key = "bottom",
-		.heading = "level strips, left to right, the first along the bottom edge of it" },
+		.heading = "strips from left to right, the first along the bottom edge of it" },
 	[FABRIC_FROM_LEFT] = { .key = "left",
-		.heading = "upright strips, top to bottom, the first along the left edge of it" },
+		.heading = "strips from top to bottom, the first along the left edge of it" },
 	[FABRIC_FROM_RIGHT] = { .key = "right",
-		.heading = "upright strips, top to bottom, the first along the right edge of it" },
+		.heading = "strips from top to bottom, the first along the right edge of it" },
 };
 static const struct figure row_figures[] = {
 	{ "pieces", "Pieces", NULL, FIELD(COUNT, fabric_row, pieces) },

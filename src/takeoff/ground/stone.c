@@ -11,11 +11,19 @@ struct layers {
 	int count;
 };
 
-int stone_lifts(nm depth, enum tamper tamper)
+nm stone_layer_most(enum tamper tamper, enum units units)
 {
-	nm lift = tamper == TAMPER_HAND ? LIFT_BY_HAND : LIFT_BY_PLATE;
+	static const nm by_plate[] = { [UNITS_IMPERIAL] = 4 * NM_PER_INCH,
+		[UNITS_METRIC] = 100 * NM_PER_MM };
 
-	return (int)((depth + lift - 1) / lift);
+	return tamper == TAMPER_HAND ? by_plate[units] / 2 : by_plate[units];
+}
+
+int stone_lifts(nm depth, enum tamper tamper, enum units units)
+{
+	nm most = stone_layer_most(tamper, units);
+
+	return (int)((depth + most - 1) / most);
 }
 
 static double factor(const struct block *allow, enum stone_grading grading)
@@ -35,7 +43,8 @@ static void add_row(struct layers *layers, struct stone row)
 	row.loose = row.compacted * factor(allow, row.grading);
 	if (row.layer == STONE_BASE)
 		row.lifts = stone_lifts(row.depth,
-			(enum tamper)block_number(allow, ALLOW_TAMPER));
+			(enum tamper)block_number(allow, ALLOW_TAMPER),
+			plot_units(layers->basis->plot));
 	layers->rows[layers->count++] = row;
 }
 
@@ -192,11 +201,11 @@ static const struct word sum_words[] = {
 };
 static const struct figure sum_figures[] = {
 	{ NULL, "Of", NULL, FIELD(ENTRY, stone_layer_sum, entry), .flags = TEXT_WRAPS },
-	{ NULL, "Layer", NULL, FIELD(WORD, stone_layer_sum, kind), .words = sum_words },
+	{ NULL, "Stone", NULL, FIELD(WORD, stone_layer_sum, kind), .words = sum_words },
 	{ NULL, "Area", NULL, FIELD(AREA, stone_layer_sum, area) },
 	{ NULL, "Depth", NULL, FIELD(INCHES, stone_layer_sum, depth) },
 	{ NULL, "Compacted", NULL, FIELD(VOLUME, stone_layer_sum, compacted) },
-	{ NULL, "Lifts", NULL, FIELD(COUNT, stone_layer_sum, lifts), .flags = TEXT_DASHED },
+	{ NULL, "Layers", NULL, FIELD(COUNT, stone_layer_sum, lifts), .flags = TEXT_DASHED },
 };
 const struct figure_table stone_layer_table = FIGURE_TABLE(stone_layer_sum, sum_figures);
 

@@ -11,9 +11,9 @@
 #include "takeoff/common/loads.h"
 #include "takeoff/ground/zones.h"
 
-/* Thickest layer that is spread and tamped at one time: common practice, no published source. */
-#define LIFT_BY_PLATE (4 * NM_PER_INCH)
-#define LIFT_BY_HAND (2 * NM_PER_INCH)
+/* Thickest layer that is spread and tamped at one time: 4 in, by hand 2 in; 100 and 50 mm in a
+ * metric plot. Common practice, no published source. */
+nm stone_layer_most(enum tamper tamper, enum units units);
 
 enum stone_layer { STONE_BASE, STONE_SURFACE };
 /* What the stone lies under, or on. */
@@ -68,7 +68,7 @@ extern const struct figure_table stone_table, stone_layer_table, stone_total_tab
 void stone_compute(struct stones *out, const struct basis *basis, const struct zones *zones);
 /* Adds stone.base, stone.surface.fines and stone.surface.clean. */
 void stone_items(struct item_list *items, const struct stones *stones);
-/* Layers of at most 4 in, by hand 2 in: common practice, no published source. */
-int stone_lifts(nm depth, enum tamper tamper);
+/* Layers in which a base is tamped. */
+int stone_lifts(nm depth, enum tamper tamper, enum units units);
 
 #endif

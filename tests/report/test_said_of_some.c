@@ -1,0 +1,163 @@
+/* Sentences of a takeoff that are said only of plots they are about. */
+#include "report/text/print.h"
+#include "support/garden.h"
+#include "support/runner.h"
+
+#include <string.h>
+
+static struct garden garden;
+static struct text text;
+
+static void setup(void)
+{
+	text = TEXT_EMPTY;
+}
+
+static void teardown(void)
+{
+	garden_fini(&garden);
+	text_fini(&text);
+}
+
+/* The takeoff as text, its lines joined. */
+static void print(void)
+{
+	struct text_sink out = text_sink(&text);
+
+	garden_count(&garden);
+	text_clear(&text);
+	report_text(&out.sink, &garden.plot, &garden.takeoff, "said.plot");
+	for (char *c = text.bytes; *c; c++)
+		if (*c == '\n')
+			*c = ' ';
+}
+
+static bool says(const char *words)
+{
+	return strstr(text.bytes, words) != NULL;
+}
+
+/* Walls, paths and pads: 4 in of base and 2 in of surface or embed each; then walls set deeper. */
+START_TEST(whether_walls_paths_and_fixtures_share_one_formation)
+{
+	garden_rows(&garden, (const char *[]){ "bbbbbbbbp", "bbbbbbbbp", "bbbbbbbbp", "bbbbbbbbp",
+		"ppppppppp", "ppppSSppp", NULL });
+	print();
+	ck_assert(says("One formation: the dig is equally deep under walls, paths, fixtures, 6 in "
+		"below finished ground."));
+	plot_set(&garden.plot, 'b', BED_EMBED, "3 1/2 in");
+	print();
+	ck_assert(says("No one formation: the dig is stepped. Below finished ground: walls 7 1/2 "
+		"in, paths 6 in, fixtures 6 in."));
+}
+END_TEST
+
+/* Two paths of their own depth are one kind. */
+START_TEST(a_kind_of_several_depths_is_told_from_the_least_to_the_most)
+{
+	garden_rows(&garden, (const char *[]){ "ppSqq", NULL });
+	plot_set(&garden.plot, 'p', PATH_SURFACE, "2 in");
+	plot_set(&garden.plot, 'q', PATH_SURFACE, "3 in");
+	plot_set(&garden.plot, 'q', PATH_BASE, "6 in");
+	print();
+	ck_assert(says("No one formation: the dig is stepped. Below finished ground: paths 6 in "
+		"to 9 in, fixtures 7 in."));
+	garden_fini(&garden);
+	garden_rows(&garden, (const char *[]){ "ppqq", NULL });
+	plot_set(&garden.plot, 'q', PATH_BASE, "6 in");
+	print();
+	ck_assert(!says("formation"));
+}
+END_TEST
+
+/* What only some plots have: rows of one that has it, and the words that tell of it. */
+static const struct { const char *rows[7], *words; } told[] = {
+	{ { "bbbbbbbb....", "bbbbbbbb....", "bbbbbbbb....", "bbbbbbbb....", "bbbbbbbbbbbb",
+		"bbbbbbbbbbbb", NULL }, "A minus: it begins" },
+	{ { "pppp", "qqqq", NULL },
+		"Two letters of one kind side by side count as path and path." },
+	{ { "llll", "mmmm", NULL }, "count as lawn and lawn." },
+	{ { "cccc", "cccc", NULL }, "Along ground-level beds, each edge once. A run" },
+	{ { "pppp", "....", NULL },
+		"Along paths, each edge once. None between two paths. A run" },
+	{ { "ppSS", "....", NULL }, "each edge once. None where a fixture holds the edge. None" },
+	{ { "pppp", "cccc", NULL }, "Along paths and ground-level beds, each" },
+	{ { "llll", "mmmm", NULL }, "Seed each" },
+	{ { "pppp", "....", NULL }, "Layers are spread and tamped one at a time" },
+	{ { "llllllll", "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", NULL },
+		"its embed leaves under the turf" },
+	{ { "llll", NULL }, "Spare turf is" },
+	{ { "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", NULL },
+		"Liner: round the inside" },
+};
+enum { TOLD = sizeof told / sizeof *told };
+
+static void set_if_there(char letter, enum attribute attribute, const char *value)
+{
+	if (plot_entry(&garden.plot, letter))
+		plot_set(&garden.plot, letter, attribute, value);
+}
+
+START_TEST(what_a_plot_has_is_told)
+{
+	garden_rows(&garden, told[_i].rows);
+	set_if_there('m', LAWN_COVER, "seed");
+	set_if_there('c', BED_BUILD, "level");
+	print();
+	ck_assert_msg(says(told[_i].words), "%s", told[_i].words);
+}
+END_TEST
+
+/* A lawn sown, without anything else. */
+START_TEST(what_it_lacks_is_not)
+{
+	static const char *const lacking[] = { "A minus", "Two letters", "ground-level beds",
+		"fixture holds", "wall holds", "held side", "drop bolt", "Whole sections",
+		"Layers are", "Liner:", "embed leaves", "Spare turf", "sod there back" };
+
+	garden_rectangle(&garden, 'm', 4, 4);
+	plot_set(&garden.plot, 'm', LAWN_COVER, "seed");
+	print();
+	for (size_t i = 0; i < sizeof lacking / sizeof *lacking; i++)
+		ck_assert_msg(!says(lacking[i]), "%s", lacking[i]);
+	ck_assert(says("Seed each"));
+}
+END_TEST
+
+START_TEST(a_column_of_nothing_but_dashes_is_left_out)
+{
+	garden_rectangle(&garden, 'l', 4, 4);
+	print();
+	ck_assert(!says("Seed each"));
+}
+END_TEST
+
+START_TEST(sod_goes_back_only_where_there_is_some)
+{
+	garden_rectangle(&garden, 'b', 8, 4);
+	print();
+	/* 76 x 28 in. */
+	ck_assert(says("Keep: the sod of 14.8 sq ft, to be laid back inside the walls."));
+	ck_assert(says("loosen it, and lay the sod there back grass down."));
+	plot_set(&garden.plot, 0, ALLOW_SOD, "0 in");
+	print();
+	ck_assert(says("stays where it is: loosen it. It is in no volume."));
+	ck_assert(!says("Keep: the sod"));
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("said of some");
+	TCase *formation = suite_case(suite, "formation"), *some = suite_case(suite, "some");
+
+	tcase_add_checked_fixture(formation, setup, teardown);
+	tcase_add_test(formation, whether_walls_paths_and_fixtures_share_one_formation);
+	tcase_add_test(formation, a_kind_of_several_depths_is_told_from_the_least_to_the_most);
+	tcase_add_checked_fixture(some, setup, teardown);
+	tcase_add_loop_test(some, what_a_plot_has_is_told, 0, TOLD);
+	tcase_add_test(some, what_it_lacks_is_not);
+	tcase_add_test(some, a_column_of_nothing_but_dashes_is_left_out);
+	tcase_add_test(some, sod_goes_back_only_where_there_is_some);
+	return suite;
+}
