@@ -1,9 +1,8 @@
-/* The one way in for curses and its libraries. */
+/* The one way in for curses. */
 #ifndef SCREEN_CURSES_H
 #define SCREEN_CURSES_H
 
 #include <curses.h>
-#include <menu.h>
 
 /* As <term.h> has them, whose several hundred macros would take away words such as lines and
  * columns. */

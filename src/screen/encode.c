@@ -1,30 +1,11 @@
 #include "screen/encode.h"
 #include "base/memory.h"
-#include "base/text.h"
 #include "base/utf8.h"
-#include "screen/width.h"
 
 #include <limits.h>
 #include <stdlib.h>
 #include <string.h>
-
-char *encode_for_locale(const char *utf8)
-{
-	struct text out = TEXT_EMPTY;
-	mbstate_t state = { 0 };
-
-	for (size_t left = strlen(utf8); left;) {
-		char bytes[MB_LEN_MAX];
-		wchar_t shown;
-		int columns;
-		size_t used = width_character(utf8, left, &shown, &columns);
-
-		text_add_bytes(&out, bytes, wcrtomb(bytes, shown, &state));
-		utf8 += used;
-		left -= used;
-	}
-	return text_take(&out);
-}
+#include <wchar.h>
 
 bool encode_can_show(const char *utf8)
 {

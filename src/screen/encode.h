@@ -6,8 +6,6 @@
 #include <stddef.h>
 #include <stdint.h>
 
-/* New memory; what the locale cannot show becomes ?. */
-char *encode_for_locale(const char *utf8);
 /* Whether the locale has all characters of a text. */
 bool encode_can_show(const char *utf8);
 /* The characters of bytes that came from the terminal, in new memory; NULL, *count 0, where a

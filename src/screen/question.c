@@ -1,83 +1,184 @@
 #include "screen/question.h"
 #include "base/memory.h"
 #include "base/utf8.h"
+#include "editor/ask/seek.h"
 #include "screen/curses.h"
 #include "screen/draw.h"
-#include "screen/encode.h"
 #include "screen/pointer.h"
-#include "editor/ask/seek.h"
 #include "screen/status.h"
 #include "screen/width.h"
 
 #include <stdlib.h>
 #include <string.h>
 
-enum { MARGIN = 2 };
+enum { MARGIN = 2, HEADING = -1, NO_ROW = -1 };
 
 struct list {
 	struct front front; /* first */
 	const struct stage *stage;
 	const struct question *question;
-	char **words;       /* answers and notes as the locale shows them */
-	ITEM **items;
-	MENU *menu;
-	WINDOW *pad;        /* what curses draws the menu on; copied to the screen */
-	struct text typed;  /* since the last other key: an answer's words */
-	/* The last character, where no answer has it after those; else "". */
-	char let_go[UTF8_MOST + 1];
+	int answers, notes; /* columns of the widest ones */
+	struct text typed;
+	int *found;         /* answers that have what was typed */
+	int found_count;
+	int *rows;          /* of these, with HEADING before the first of each heading */
+	int count;
+	int at;             /* the row that is chosen, NO_ROW: none has what was typed */
+	int top;            /* the first row in view */
 	bool is_pasted_on;  /* the last key was a paste */
 };
 
-static const char *const picking[] = { "Up Down", "choose", "Enter", "pick", "Esc", "one step back",
-	NULL };
+static const char *const picking[] = { "letters", "find", "Up Down", "choose", "Enter", "pick",
+	"Esc", "one step back", NULL };
 
-static int columns_wanted(const struct question *question)
+/* ---- Where everything is --------------------------------------------------------------------- */
+
+static const char *note_of(const struct question *question, int answer)
 {
-	int answers = 0, notes = 0;
+	return question->notes ? question->notes[answer] : "";
+}
 
-	for (int i = 0; i < question->count; i++) {
-		int answer = width_of(question->answers[i]);
-		int note = question->notes ? width_of(question->notes[i]) : 0;
+static void columns_measure(struct list *list)
+{
+	for (int i = 0; i < list->question->count; i++) {
+		int answer = width_of(list->question->answers[i]);
+		int note = width_of(note_of(list->question, i));
 
-		answers = answer > answers ? answer : answers;
-		notes = note > notes ? note : notes;
+		list->answers = answer > list->answers ? answer : list->answers;
+		list->notes = note > list->notes ? note : list->notes;
 	}
-	return answers + (notes ? notes + 1 : 0);
 }
 
-static struct area list_area(const struct question *question, const struct layout *layout)
+static struct area list_area(const struct list *list, const struct layout *layout)
 {
-	if (columns_wanted(question) <= layout->list.columns - MARGIN)
-		return layout->list;
-	return layout->form;
+	int wanted = list->answers + (list->notes ? list->notes + 1 : 0);
+
+	return wanted <= layout->list.columns - MARGIN ? layout->list : layout->form;
 }
 
+/* Where words go: the question's text, a row left free, and the list's rows. */
 static struct area inner(struct area area)
 {
 	return (struct area){ area.row, area.column + MARGIN, area.rows, area.columns - MARGIN };
 }
 
-static int question_rows(const struct list *list, const struct area *area)
+static struct area rows_area(const struct list *list, const struct layout *layout)
 {
-	return width_lines(list->question->text, area->columns) + 1;
+	struct area area = inner(list_area(list, layout));
+	int above = width_lines(list->question->text, area.columns) + 1;
+
+	if (above >= area.rows)
+		above = area.rows - 1;
+	area.row += above;
+	area.rows -= above;
+	return area;
 }
 
-/* What was typed; else, where not all answers are in view, how many there are. */
-static void list_say(const struct list *list, const struct layout *layout, int at, int rows)
+/* How many rows are in view; on a screen that is too small for any, one. */
+static int rows_in_view(const struct list *list)
 {
+	struct layout layout = stage_layout(list->stage);
+
+	return layout.is_too_small ? 1 : rows_area(list, &layout).rows;
+}
+
+/* Brings the chosen row into view, with a heading right above it. */
+static void list_fit(struct list *list)
+{
+	int rows = rows_in_view(list), first = list->at;
+
+	if (first > 0 && rows > 1 && list->rows[first - 1] == HEADING)
+		first--;
+	if (list->top > first)
+		list->top = first;
+	if (list->top < list->at - rows + 1)
+		list->top = list->at - rows + 1;
+	if (list->top > list->count - rows)
+		list->top = list->count - rows;
+	if (list->top < 0)
+		list->top = 0;
+}
+
+/* ---- Drawing --------------------------------------------------------------------------------- */
+
+/* With dots at the end where there is no room for all of it. */
+static void draw_cut(const struct area *area, int row, const char *text, int columns,
+	enum look look)
+{
+	static const char dots[] = "...";
+
+	if (width_of(text) <= columns) {
+		draw_text(area, row, 0, text, look);
+		return;
+	}
+	columns -= (int)sizeof dots - 1;
+	draw_text(area, row, draw_bytes(area, row, 0, text, width_cut(text, columns), look), dots,
+		look);
+}
+
+/* A line with the heading in it. */
+static void draw_heading(const struct area *area, int row, const char *heading)
+{
+	draw_rule(area, row);
+	draw_text(area, row, draw_text(area, row, 1, " ", LOOK_PLAIN), heading, LOOK_STRONG);
+	draw_text(area, row, 2 + width_of(heading), " ", LOOK_PLAIN);
+}
+
+/* Beside the widest answer stand the notes; where there is no room for both, answers are cut. */
+static void draw_answer(const struct list *list, const struct area *area, int row, int answer,
+	enum look look)
+{
+	int room = area->columns - (list->notes ? list->notes + 1 : 0);
+	int columns = list->answers < room ? list->answers : room;
+
+	for (int i = 0; i < columns + area->columns - room; i++)
+		draw_character(area, row, i, ' ', look);
+	draw_cut(area, row, list->question->answers[answer], columns, look);
+	draw_text(area, row, columns + 1, note_of(list->question, answer), look);
+}
+
+static void draw_row(const struct list *list, const struct area *area, int row)
+{
+	int at = list->top + row;
+
+	if (list->rows[at] == HEADING)
+		draw_heading(area, row, list->question->headings[list->rows[at + 1]]);
+	else
+		draw_answer(list, area, row, list->rows[at],
+			at == list->at ? LOOK_PICKED : LOOK_PLAIN);
+}
+
+/* Of the chosen answer among all, from 1. */
+static int place_of(const struct list *list)
+{
+	int place = 0;
+
+	for (int i = 0; i <= list->at; i++)
+		place += list->rows[i] != HEADING;
+	return place;
+}
+
+/* What was typed and found; else, where not all rows are in view, how many answers there are. */
+static void list_say(const struct list *list, const struct layout *layout, int rows)
+{
+	const struct question *question = list->question;
 	const char *typed = list->typed.bytes, *words = NULL;
+	const char *advice = question->advice ? question->advice(typed) : NULL;
 	struct arena arena = ARENA_EMPTY;
 
 	if (list->is_pasted_on)
 		words = "Pasted text was ignored: it is never read as keys.";
-	else if (*list->let_go)
-		words = arena_print(&arena, "Nothing here has %s%s. Typed: %s.", typed,
-			list->let_go, *typed ? typed : "nothing");
+	else if (advice)
+		words = arena_print(&arena, "Typed: %s. %s", typed, advice);
+	else if (*typed && !list->count)
+		words = arena_print(&arena,
+			"Typed: %s. Nothing here has it; Backspace takes a letter back.", typed);
 	else if (*typed)
-		words = arena_print(&arena, "Typed: %s. Tab goes on to what else has it.", typed);
-	else if (rows < list->question->count)
-		words = arena_print(&arena, "%d of %d. Type what you seek: a word, or part of one.",
-			at + 1, list->question->count);
+		words = arena_print(&arena, "Typed: %s. %d of %d %s it.", typed, list->found_count,
+			question->count, list->found_count == 1 ? "has" : "have");
+	else if (rows < list->count)
+		words = arena_print(&arena, "%d of %d. Type what you seek: any words of it.",
+			place_of(list), question->count);
 	if (words)
 		status_message(layout, words);
 	arena_clear(&arena);
@@ -86,189 +187,183 @@ static void list_say(const struct list *list, const struct layout *layout, int a
 static void list_draw(const struct front *front, const struct layout *layout)
 {
 	const struct list *list = (const struct list *)front;
-	struct area area = list_area(list->question, layout), words = inner(area);
-	int row, rows, columns, at = item_index(current_item(list->menu));
+	struct area area = list_area(list, layout), words = inner(area);
+	struct area rows = rows_area(list, layout);
 
 	draw_sheet(&area);
-	row = draw_wrapped(&words, 0, list->question->text, LOOK_STRONG) + 1;
-	getmaxyx(list->pad, rows, columns);
-	copywin(list->pad, stdscr, 0, 0, words.row + row, words.column, words.row + row + rows - 1,
-		words.column + columns - 1, FALSE);
-	list_say(list, layout, at, rows);
-	move(words.row + row + at - top_row(list->menu), words.column);
+	draw_wrapped(&words, 0, list->question->text, LOOK_STRONG);
+	for (int row = 0; row < rows.rows && list->top + row < list->count; row++)
+		draw_row(list, &rows, row);
+	list_say(list, layout, rows.rows);
+	move(rows.row + (list->at == NO_ROW ? 0 : list->at - list->top), rows.column);
 }
 
 static const struct front list_front = { STATE_QUESTION, picking, list_draw };
 
-/* Puts the menu on a pad of the size that the screen has for it now. */
-static void list_post(struct list *list)
-{
-	struct layout layout = stage_layout(list->stage);
-	struct area area = inner(layout.is_too_small ?
-		(struct area){ 0, 0, LEAST_ROWS, LEAST_COLUMNS } :
-		list_area(list->question, &layout));
-	int room = area.rows - question_rows(list, &area);
-	int rows = room < list->question->count ? room : list->question->count;
+/* ---- What is in it --------------------------------------------------------------------------- */
 
-	rows = rows > 0 ? rows : 1;
-	list->pad = newpad(rows, area.columns);
-	set_menu_win(list->menu, list->pad);
-	set_menu_sub(list->menu, list->pad);
-	set_menu_format(list->menu, rows, 1);
-	post_menu(list->menu);
+static bool begins_group(const struct list *list, int i)
+{
+	const char *const *headings = list->question->headings;
+
+	return headings && (i == 0 ||
+		strcmp(headings[list->found[i]], headings[list->found[i - 1]]) != 0);
 }
 
-static void list_unpost(struct list *list)
+/* Lists what has what was typed; the best is chosen, or where nothing is typed any more the answer
+ * that was. */
+static void list_find(struct list *list, int was)
 {
-	unpost_menu(list->menu);
-	/* The menu asks its old windows for their screen when it is given others. */
-	set_menu_win(list->menu, NULL);
-	set_menu_sub(list->menu, NULL);
-	delwin(list->pad);
+	list->found_count = seek(list->question, list->typed.bytes, list->found);
+	list->count = list->top = 0;
+	list->at = NO_ROW;
+	for (int i = 0; i < list->found_count; i++) {
+		if (begins_group(list, i))
+			list->rows[list->count++] = HEADING;
+		if (i == 0 || (!list->typed.length && list->found[i] == was))
+			list->at = list->count;
+		list->rows[list->count++] = list->found[i];
+	}
+}
+
+static int answer_at(const struct list *list)
+{
+	return list->at == NO_ROW ? ANSWER_NONE : list->rows[list->at];
 }
 
 static void list_open(struct list *list, const struct stage *stage, const struct question *question)
 {
+	size_t most = (size_t)question->count;
+
 	*list = (struct list){ .front = list_front, .stage = stage, .question = question,
 		.typed = TEXT_EMPTY };
-	list->items = memory_new((size_t)question->count + 1, sizeof(ITEM *));
-	list->words = memory_new(2 * (size_t)question->count, sizeof(char *));
-	for (int i = 0; i < question->count; i++) {
-		char **words = &list->words[2 * (size_t)i];
-
-		words[0] = encode_for_locale(question->answers[i]);
-		words[1] = encode_for_locale(question->notes ? question->notes[i] : "");
-		list->items[i] = new_item(words[0], words[1]);
-	}
-	list->menu = new_menu(list->items);
-	set_menu_mark(list->menu, "");
-	set_menu_fore(list->menu, draw_look(LOOK_PICKED));
-	list_post(list);
-	set_current_item(list->menu, list->items[question->first]);
+	columns_measure(list);
+	list->found = memory_new(most, sizeof *list->found);
+	list->rows = memory_new(2 * most, sizeof *list->rows);
+	list_find(list, question->first);
 }
 
 static void list_close(struct list *list)
 {
-	list_unpost(list);
-	free_menu(list->menu);
-	for (int i = 0; i < list->question->count; i++) {
-		free_item(list->items[i]);
-		free(list->words[2 * (size_t)i]);
-		free(list->words[2 * (size_t)i + 1]);
-	}
-	free(list->words);
-	free(list->items);
+	free(list->found);
+	free(list->rows);
 	text_fini(&list->typed);
 }
 
-/* Takes one more character where an answer has them all; else it is only named, in let_go. */
+/* ---- Keys ------------------------------------------------------------------------------------ */
+
 static void list_type(struct list *list, uint32_t character)
 {
 	char bytes[UTF8_MOST + 1] = "";
-	size_t before = list->typed.length;
-	int found;
 
 	text_add_bytes(&list->typed, bytes, utf8_encode(character, bytes));
-	found = seek_best(list->question, list->typed.bytes);
-	if (found != ANSWER_NONE) {
-		set_current_item(list->menu, list->items[found]);
-		return;
-	}
-	text_cut(&list->typed, before);
-	memcpy(list->let_go, bytes, sizeof bytes);
+	list_find(list, ANSWER_NONE);
 }
 
-static void list_untype(struct list *list)
+/* Takes back so much of what was typed that `length` bytes are left, or one character more. */
+static void list_untype(struct list *list, size_t length)
 {
-	size_t length = list->typed.length;
+	int was = answer_at(list) == ANSWER_NONE ? list->question->first : answer_at(list);
 
-	if (length == 0)
-		return;
-	while (--length > 0 && (list->typed.bytes[length] & 0xC0) == 0x80)
-		;
+	while (length > 0 && (list->typed.bytes[length] & 0xC0) == 0x80)
+		length--;
 	text_cut(&list->typed, length);
-	if (length)
-		set_current_item(list->menu,
-			list->items[seek_best(list->question, list->typed.bytes)]);
+	list_find(list, was);
 }
 
-/* From answer to answer, which ends what was typed. */
-static void list_step(struct list *list, int key)
+/* To the nearest answer so many rows on, else to the last one there is that way. */
+static void list_step(struct list *list, int by)
 {
-	static const struct {
-		int key, request;
-	} moves[] = {
-		{ PRESS_UP, REQ_UP_ITEM }, { PRESS_DOWN, REQ_DOWN_ITEM },
-		{ PRESS_PAGE_UP, REQ_SCR_UPAGE }, { PRESS_PAGE_DOWN, REQ_SCR_DPAGE },
-		{ PRESS_HOME, REQ_FIRST_ITEM }, { PRESS_END, REQ_LAST_ITEM },
-		{ PRESS_TAB, REQ_DOWN_ITEM }, { PRESS_BACK_TAB, REQ_UP_ITEM },
-	};
+	int at = list->at + by, way = by < 0 ? -1 : 1;
 
-	for (size_t i = 0; i < sizeof moves / sizeof *moves; i++)
-		if (moves[i].key == key) {
-			menu_driver(list->menu, moves[i].request);
-			text_clear(&list->typed);
-		}
+	if (list->at == NO_ROW)
+		return;
+	at = at < 0 ? 0 : at >= list->count ? list->count - 1 : at;
+	while (at > 0 && list->rows[at] == HEADING)
+		at += way;
+	list->at = list->rows[at] == HEADING ? at + 1 : at;
 }
 
 static void list_move(struct list *list, int key)
 {
-	list->let_go[0] = '\0';
+	const int page = rows_in_view(list);
+	const struct {
+		int key, by;
+	} moves[] = {
+		{ PRESS_UP, -1 }, { PRESS_DOWN, 1 }, { PRESS_TAB, 1 }, { PRESS_BACK_TAB, -1 },
+		{ PRESS_PAGE_UP, -page }, { PRESS_PAGE_DOWN, page },
+		{ PRESS_HOME, -list->count }, { PRESS_END, list->count },
+	};
+
 	list->is_pasted_on = key == PRESS_PASTE;
-	if (key >= ' ' && key < PRESS_FIRST)
+	if (key >= ' ' && key < PRESS_FIRST && (key != ' ' || list->typed.length))
 		list_type(list, (uint32_t)key);
 	else if (key == PRESS_UNREAD)
 		list_type(list, '?'); /* as the locale shows what it has no letter for */
-	else if (key == PRESS_BACKSPACE)
-		list_untype(list);
-	else if (key == PRESS_TAB && list->typed.length)
-		set_current_item(list->menu, list->items[seek_next(list->question,
-			list->typed.bytes, item_index(current_item(list->menu)))]);
-	else
-		list_step(list, key);
+	else if (key == PRESS_BACKSPACE && list->typed.length)
+		list_untype(list, list->typed.length - 1);
+	for (size_t i = 0; i < sizeof moves / sizeof *moves; i++)
+		if (moves[i].key == key)
+			list_step(list, moves[i].by);
 }
 
 /* Picks the answer that is pointed at; the wheel moves up and down. */
 static int list_point(struct list *list, const struct point *point)
 {
 	struct layout layout = stage_layout(list->stage);
-	struct area area = list_area(list->question, &layout), words = inner(area);
-	int at;
+	struct area area = rows_area(list, &layout);
+	int at = list->top + point->row - area.row;
 
 	if (point->kind == POINT_WHEEL_UP || point->kind == POINT_WHEEL_DOWN)
 		return point->kind == POINT_WHEEL_UP ? PRESS_UP : PRESS_DOWN;
-	words.row += question_rows(list, &words);
-	words.rows = getmaxy(list->pad);
-	at = top_row(list->menu) + point->row - words.row;
-	if (point->kind != POINT_PRESS || !area_holds(&words, point) || at >= list->question->count)
+	if (point->kind != POINT_PRESS || !area_holds(&area, point) || at >= list->count ||
+	    list->rows[at] == HEADING)
 		return PRESS_NOTHING;
-	set_current_item(list->menu, list->items[at]);
+	list->at = at;
 	return PRESS_ENTER;
+}
+
+/* The answer that a key picks, ANSWER_NONE: none. In a word the same key is typed. */
+static int answer_of(const struct list *list, int key)
+{
+	const int *keys = list->question->keys;
+
+	for (int i = 0; keys && !list->typed.length && i < list->question->count; i++)
+		if (keys[i] != PRESS_NOTHING && keys[i] == key)
+			return i;
+	return ANSWER_NONE;
+}
+
+/* True where the list is left; *answer is what was picked. */
+static bool list_take(struct list *list, int key, int *answer)
+{
+	*answer = key == PRESS_ENTER ? answer_at(list) : answer_of(list, key);
+	if (key == PRESS_RESIZE)
+		return false; /* what was said stays */
+	if (*answer != ANSWER_NONE || key == PRESS_OVER)
+		return true;
+	if (key == PRESS_ESCAPE && !list->typed.length)
+		return true;
+	if (key == PRESS_ESCAPE)
+		list_untype(list, 0);
+	else
+		list_move(list, key);
+	return false;
 }
 
 int question_choose(struct stage *stage, const struct question *question)
 {
 	struct list list;
-	int key = PRESS_NOTHING, answer = ANSWER_NONE;
+	int key, answer;
 
 	list_open(&list, stage, question);
-	while (key != PRESS_ENTER && key != PRESS_ESCAPE && key != PRESS_OVER) {
+	do {
+		list_fit(&list);
 		stage_show(stage, &list.front);
 		key = stage_key(stage);
 		if (key == PRESS_POINT)
 			key = list_point(&list, &stage->keys.point);
-		if (key == PRESS_RESIZE) {
-			ITEM *current = current_item(list.menu);
-
-			list_unpost(&list);
-			list_post(&list);
-			set_current_item(list.menu, current);
-		} else {
-			list_move(&list, key);
-		}
-	}
-	if (key == PRESS_ENTER)
-		answer = item_index(current_item(list.menu));
+	} while (!list_take(&list, key, &answer));
 	list_close(&list);
 	return answer;
 }

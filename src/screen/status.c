@@ -7,7 +7,7 @@ enum { PAIR_GAP = 2, RANKS = 4 };
 
 static const char *const state_words[] = {
 	[STATE_REST] = "At rest", [STATE_TRAIL] = "Trail", [STATE_PEGGED] = "Pegged",
-	[STATE_MARKED] = "Marked", [STATE_QUESTION] = "Question", [STATE_FORM] = "Form",
+	[STATE_MARKED] = "Marked", [STATE_QUESTION] = "Choosing", [STATE_FORM] = "Filling in",
 };
 
 static const char *mirror_words(const struct editor *editor, const struct report *report,

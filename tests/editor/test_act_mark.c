@@ -156,7 +156,7 @@ START_TEST(moving_lifts_there_and_stamps_here_in_one_step_also_onto_itself)
 	desk_asked(b, "3 ft x 2 ft");
 	ck_assert_str_eq(b->offered, "Move it here: \nStamp it here: Space\nTurn it a quarter: }\n"
 		"Flip it across: [\nFlip it down: ]\nLift it: Delete\nCrop the plan to it: \n"
-		"Drop the mark: Esc\n");
+		"Drop the mark: \n");
 	desk_check(b, ROWS { ".......", ".bcd...", ".bpb...", ".......", ".......", NULL });
 	desk_says(b, "Moved");
 	ck_assert_int_eq(editor_state(&b->editor), STATE_REST);

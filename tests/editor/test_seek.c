@@ -1,61 +1,90 @@
-/* Answers found by typing some of their words. */
+/* Answers found by typing words of theirs. */
 #include "editor/ask/seek.h"
 #include "support/runner.h"
 
-static const char *const answers[] = { "Axis", "Copy", "Lay", "Lay a fence", "Fence it in", "Leave",
-	"Overlay", "p Crushed stone" };
-static const char *const also[] = { "say where the mirror stands", "", "lay it here",
-	"put up pickets",
-	"", "leave the program", "", "" };
-enum { AXIS, COPY, LAY, LAY_A_FENCE, FENCE_IT_IN, LEAVE, OVERLAY, STONE, ANSWERS };
+#include <stdio.h>
+#include <string.h>
 
-static const struct question question = { .answers = answers, .also = also, .count = ANSWERS };
+static const char *const answers[] = { "Axis", "Copy", "Lay", "Lay a fence", "Fence it in", "Leave",
+	"Overlay", "p Crushed stone", "Mirror left-right" };
+static const char *const also[] = { "say where the mirror stands", "", "lay it here",
+	"put up pickets", "", "leave the program", "", "", "symmetry" };
+static const char *const notes[] = { "{", "-", "Space", "`", "`", "<", "letter, .", "path", "|" };
+enum { ANSWERS = 9 };
+
+static const struct question question = { .answers = answers, .also = also, .notes = notes,
+	.count = ANSWERS };
 
 static const struct {
-	const char *typed;
-	int best, next; /* next: the one behind the best */
+	const char *typed, *found; /* the answers' places, in the order found */
 } rows[] = {
-	{ "a", AXIS, LAY },                   /* begins so; behind it, inside "Lay" */
-	{ "l", LAY, LAY_A_FENCE },
-	{ "lay a", LAY_A_FENCE, LAY_A_FENCE },
-	{ "fence", FENCE_IT_IN, LAY_A_FENCE }, /* at the start before a later word */
-	{ "FENCE I", FENCE_IT_IN, FENCE_IT_IN },
-	{ "stone", STONE, STONE },
-	{ "rush", STONE, STONE },             /* within a word */
-	{ "lay", LAY, LAY_A_FENCE },
-	{ "over", OVERLAY, OVERLAY },
-	{ "mirror", AXIS, AXIS },             /* only by what it also goes by */
-	{ "pick", LAY_A_FENCE, LAY_A_FENCE },
-	{ "ickets", ANSWER_NONE, ANSWER_NONE }, /* of those, words must begin so */
-	{ "x", AXIS, AXIS },
-	{ "stonee", ANSWER_NONE, ANSWER_NONE },
-	{ "copy it", ANSWER_NONE, ANSWER_NONE },
+	{ "", "012345678" },
+	{ "   ", "012345678" },
+	{ "lay", "236" },             /* whole, whole, within a word */
+	{ "LAY", "236" },
+	{ "lay a", "326" },           /* "a" is a word of the first alone */
+	{ "a  lay", "326" },
+	{ "fence", "34" },
+	{ "stone", "7" },
+	{ "rush", "7" },
+	{ "le", "586" },              /* begins an answer before a note; within no other */
+	{ "mirror", "80" },           /* in the answer before what else it goes by */
+	{ "pick", "3" },
+	{ "ickets", "" },             /* of what else it goes by words must begin so */
+	{ "path", "7" },
+	{ "stonee", "" },
+	{ "copy it", "" },
+	{ "lay zz", "" },
+	{ "right", "8" },
+	{ "left-right", "8" },
+	{ "mirror-", "" },
+	/* A sign is a word where it stands alone. */
+	{ "-", "18" },
+	{ "{", "0" },
+	{ ".", "6" },
+	{ "`", "34" },
+	{ "[", "" },
 };
 
-START_TEST(the_best_is_found_first_and_others_behind_it)
+/* "0" to "8" for the answers found. */
+static void check_found(const struct question *asked, const char *typed, const char *expected)
 {
-	int best = seek_best(&question, rows[_i].typed);
+	int found[ANSWERS], count = seek(asked, typed, found);
+	char places[ANSWERS + 1] = "";
 
-	ck_assert_msg(best == rows[_i].best, "%s finds %d, not %d", rows[_i].typed, best,
-		rows[_i].best);
-	if (best != ANSWER_NONE)
-		ck_assert_msg(seek_next(&question, rows[_i].typed, best) == rows[_i].next,
-			"behind %s stands %d, not %d", rows[_i].typed,
-			seek_next(&question, rows[_i].typed, best), rows[_i].next);
+	for (int i = 0; i < count; i++)
+		places[i] = (char)('0' + found[i]);
+	ck_assert_msg(strcmp(places, expected) == 0, "\"%s\" finds %s, not %s", typed, places,
+		expected);
+}
+
+START_TEST(what_has_all_the_words_is_found_best_first)
+{
+	check_found(&question, rows[_i].typed, rows[_i].found);
 }
 END_TEST
 
-START_TEST(the_next_one_goes_round_and_stays_where_there_is_no_other)
+START_TEST(whole_words_come_before_beginnings_and_these_before_words_within)
 {
-	int at = seek_best(&question, "lay");
+	static const char *const ranked[] = { "overgates", "gatepost", "a gate", "-", "-", "-" };
+	static const char *const others[] = { "", "", "", "floodgate", "gates", "a gate" };
+	const struct question asked = { .answers = ranked, .also = others, .count = 6 };
 
-	at = seek_next(&question, "lay", at);
-	ck_assert_int_eq(at, LAY_A_FENCE);
-	at = seek_next(&question, "lay", at);
-	ck_assert_int_eq(at, OVERLAY);
-	at = seek_next(&question, "lay", at);
-	ck_assert_int_eq(at, LAY);
-	ck_assert_int_eq(seek_next(&question, "copy", COPY), COPY);
+	check_found(&asked, "gate", "25140");
+}
+END_TEST
+
+START_TEST(what_is_under_one_heading_stays_together_where_the_best_of_it_is)
+{
+	static const char *const headings[] = { "Draw", "Draw", "Draw", "Fence", "Fence", "Fence",
+		"More", "More", "More" };
+	struct question asked = question;
+
+	asked.headings = headings;
+	check_found(&asked, "", "012345678");
+	check_found(&question, "a", "30256");
+	check_found(&asked, "a", "35026");
+	check_found(&asked, "mirror", "80");
 }
 END_TEST
 
@@ -63,8 +92,18 @@ START_TEST(answers_that_go_by_nothing_else_are_found_too)
 {
 	const struct question bare = { .answers = answers, .count = ANSWERS };
 
-	ck_assert_int_eq(seek_best(&bare, "fence"), FENCE_IT_IN);
-	ck_assert_int_eq(seek_best(&bare, "mirror"), ANSWER_NONE);
+	check_found(&bare, "fence", "34");
+	check_found(&bare, "path", "");
+}
+END_TEST
+
+START_TEST(a_word_is_had_whole_or_not_at_all)
+{
+	ck_assert(seek_has_word("open load", "Load"));
+	ck_assert(seek_has_word("open load", "to  open it"));
+	ck_assert(!seek_has_word("open load", "ope"));
+	ck_assert(!seek_has_word("open load", "opens"));
+	ck_assert(!seek_has_word("open load", ""));
 }
 END_TEST
 
@@ -73,9 +112,11 @@ Suite *test_suite(void)
 	Suite *suite = suite_create("seek");
 	TCase *seek = suite_case(suite, "seek");
 
-	tcase_add_loop_test(seek, the_best_is_found_first_and_others_behind_it, 0,
+	tcase_add_loop_test(seek, what_has_all_the_words_is_found_best_first, 0,
 		sizeof rows / sizeof *rows);
-	tcase_add_test(seek, the_next_one_goes_round_and_stays_where_there_is_no_other);
+	tcase_add_test(seek, whole_words_come_before_beginnings_and_these_before_words_within);
+	tcase_add_test(seek, what_is_under_one_heading_stays_together_where_the_best_of_it_is);
 	tcase_add_test(seek, answers_that_go_by_nothing_else_are_found_too);
+	tcase_add_test(seek, a_word_is_had_whole_or_not_at_all);
 	return suite;
 }

@@ -155,20 +155,24 @@ START_TEST(a_list_finds_words_inside_and_says_what_was_typed)
 	terminal_keys(at.t, "!");
 	terminal_wait(at.t, "Type what you seek");
 	terminal_keys(at.t, "m a r k e d");
-	terminal_wait(at.t, "Typed: marked. Tab");
-	terminal_until(at.t, shown_at(at.t, "Lift what is marked"));
+	terminal_wait(at.t, "Typed: marked. 5 of ");
+	terminal_until(at.t, shown_at(at.t, "Stamp what is marked"));
 	terminal_keys(at.t, "tab");
 	terminal_until(at.t, shown_at(at.t, "Move what is marked"));
 	terminal_keys(at.t, "z");
-	terminal_wait(at.t, "Nothing here has markedz. Typed: marked.");
+	terminal_wait(at.t, "Typed: markedz. Nothing here has it");
 	terminal_keys(at.t, "backspace");
-	terminal_wait(at.t, "Typed: marke. Tab");
-	terminal_until(at.t, shown_at(at.t, "Lift what is marked"));
-	terminal_keys(at.t, "down");
-	terminal_wait_gone(at.t, "Typed");
-	terminal_keys(at.t, "c o p y space w"); /* the wish of an act whose name has other words */
+	terminal_wait(at.t, "Typed: marked. 5 of ");
 	terminal_until(at.t, shown_at(at.t, "Stamp what is marked"));
-	terminal_keys(at.t, "backspace x6");
+	terminal_keys(at.t, "down x2"); /* goes on among those found */
+	terminal_until(at.t, shown_at(at.t, "Turn what is marked"));
+	terminal_wait(at.t, "Typed: marked.");
+	terminal_keys(at.t, "escape"); /* stays there in the whole list */
+	terminal_wait_gone(at.t, "Typed");
+	terminal_until(at.t, shown_at(at.t, "Turn what is marked"));
+	terminal_keys(at.t, "c o p y space t o"); /* an act whose name has other words */
+	terminal_until(at.t, shown_at(at.t, "Stamp what is marked"));
+	terminal_keys(at.t, "backspace x7");
 	terminal_wait_gone(at.t, "Typed");
 	terminal_keys(at.t, "s h e e enter");
 	terminal_wait(at.t, "Which sheet?");
@@ -454,7 +458,7 @@ START_TEST(a_new_size_in_the_middle_of_a_trail_a_list_and_a_form_changes_nothing
 	terminal_keys(at.t, "end");
 	terminal_resize(at.t, 18, 60);
 	terminal_wait(at.t, "Type what you seek");
-	terminal_wait(at.t, "Trail");
+	terminal_until(at.t, shown_at(at.t, "Help"));
 	terminal_keys(at.t, "escape @");
 	terminal_wait(at.t, "Across from the left");
 	terminal_type(at.t, "5 f");

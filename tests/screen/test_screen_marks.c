@@ -36,7 +36,7 @@ static const struct pressing pressings[] = {
 	{ MARK "right x12 enter enter", { "over the plan's edge, and lose cells", "Marked" } },
 	{ MARK "escape", { "The mark is dropped", "At rest" } },
 	{ MARK "right", { "Marked: 5 ft x 3 ft, 15.0 sq ft.", "Space stamp" } },
-	{ MARK "enter", { "Drop the mark       Esc", "Carried, 5 ft x 3 ft:" } },
+	{ MARK "enter", { "Lift it             Delete", "Carried, 5 ft x 3 ft:" } },
 	{ "right down enter right x4 down x2 ! M a r k enter",
 		{ "Marked: 5 ft x 3 ft.", "Marked" } },
 	{ MARK "! S t a m p enter", { "It lies there already", "Marked" } },
@@ -57,7 +57,7 @@ static const struct pressing pressings[] = {
 		"l Turf               20.0" } },
 	{ MARK "^ m a r k enter C r o p enter", { "The plan is 5 ft x 3 ft now, 5 x 3 cells.",
 		"At rest" } },
-	{ MARK "! C r o p enter", { "15 cells of bed, 17 of",
+	{ MARK "! C r o p space t o enter", { "15 cells of bed, 17 of",
 		"Crop it all the same" } },
 };
 

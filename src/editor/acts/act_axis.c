@@ -62,6 +62,7 @@ static void act_axis(struct editor *editor)
 
 static const struct act acts[] = {
 	{ .id = ACT_AXIS, .keys = ONE_KEY('{'), .key_name = "{", .name = "Axis",
-		.wish = "say where the mirror stands", .writes = true, .run = act_axis },
+		.wish = "say where the axis stands",
+		.words = "mirror symmetry middle", .writes = true, .run = act_axis },
 };
-const struct act_group acts_of_axis = ACT_GROUP(acts);
+const struct act_group acts_of_axis = ACT_GROUP("Mirror", acts);

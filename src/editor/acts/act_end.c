@@ -48,14 +48,17 @@ static void act_put_back(struct editor *editor)
 static const struct act acts[] = {
 	{ .id = ACT_TAKE_BACK, .keys = ONE_KEY(PRESS_BACKSPACE), .key_name = "Backspace",
 		.name = "Take back", .wish = "take back the last stroke",
+		.words = "undo revert mistake",
 		.hints = { [STATE_REST] = "take back", [STATE_TRAIL] = "take back" }, .rank = 3,
 		.writes = true, .run = act_take_back },
 	{ .id = ACT_PUT_BACK, .keys = ONE_KEY('+'), .key_name = "+", .name = "Put back",
-		.wish = "put it back again", .writes = true, .run = act_put_back },
+		.wish = "put it back again",
+		.words = "redo", .writes = true, .run = act_put_back },
 	{ .id = ACT_STEP_BACK, .keys = ONE_KEY(PRESS_ESCAPE), .key_name = "Esc, Ctrl-C",
 		.key_said = "Esc", .name = "One step back", .wish = "go one step back",
+		.words = "cancel stop escape abort",
 		.hints = { [STATE_TRAIL] = "one step back", [STATE_PEGGED] = "one step back",
 			[STATE_MARKED] = "drop" },
 		.rank = 2, .run = act_step_back },
 };
-const struct act_group acts_of_end = ACT_GROUP(acts);
+const struct act_group acts_of_end = ACT_GROUP("Draw", acts);

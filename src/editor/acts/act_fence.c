@@ -323,20 +323,26 @@ static void act_fence(struct editor *editor)
 
 static const struct act acts[] = {
 	{ .id = ACT_FENCE, .keys = ONE_KEY('`'), .key_name = "`", .name = "Fence",
-		.wish = "fence the sides of cells", .writes = true, .run = act_fence },
+		.wish = "fence the sides of cells",
+		.words = "gate pickets posts boundary", .writes = true, .run = act_fence },
 	{ .id = ACT_FENCE_LAY, .key_name = "`", .name = "Lay a fence",
-		.wish = "lay a fence along a side", .writes = true, .run_with = act_fence_work,
+		.wish = "lay a fence along a side",
+		.words = "pickets posts panels", .writes = true, .run_with = act_fence_work,
 		.with = LAYING },
 	{ .id = ACT_GATE_SET, .key_name = "`", .name = "Set a gate",
-		.wish = "set a gate in a fence", .writes = true, .run_with = act_fence_work,
+		.wish = "set a gate in a fence",
+		.words = "door entrance", .writes = true, .run_with = act_fence_work,
 		.with = GATING },
 	{ .id = ACT_FENCE_LIFT, .key_name = "`", .name = "Lift the fence",
-		.wish = "lift a fence along a side", .writes = true, .run_with = act_fence_work,
+		.wish = "lift a fence along a side",
+		.words = "remove delete erase", .writes = true, .run_with = act_fence_work,
 		.with = LIFTING },
 	{ .id = ACT_GATE_LIFT, .key_name = "`", .name = "Take out the gate",
-		.wish = "take a gate out again", .writes = true, .run_with = act_fence_work,
+		.wish = "take a gate out again",
+		.words = "remove delete erase", .writes = true, .run_with = act_fence_work,
 		.with = UNGATING },
 	{ .id = ACT_FENCE_PLAN, .key_name = "`", .name = "Fence the whole plan",
-		.wish = "fence all round the plan", .writes = true, .run = act_fence_plan },
+		.wish = "fence all round the plan",
+		.words = "boundary surround", .writes = true, .run = act_fence_plan },
 };
-const struct act_group acts_of_fence = ACT_GROUP(acts);
+const struct act_group acts_of_fence = ACT_GROUP("Fence", acts);

@@ -176,13 +176,18 @@ static void act_leave(struct editor *editor)
 
 static const struct act acts[] = {
 	{ .id = ACT_SAVE, .keys = ONE_KEY('$'), .key_name = "$", .name = "Save",
-		.wish = "save the plot", .hints = { [STATE_REST] = "save" }, .rank = 2,
+		.wish = "save the plot",
+		.words = "write store keep file", .hints = { [STATE_REST] = "save" }, .rank = 2,
 		.writes = true, .run = act_save },
 	{ .id = ACT_TAKEOFF, .keys = ONE_KEY('>'), .key_name = ">", .name = "Takeoff",
-		.wish = "write out the quantities", .hints = { [STATE_REST] = "takeoff" },
+		.wish = "write out the quantities",
+		.words = "print export report list shopping buy materials json text",
+		.hints = { [STATE_REST] = "takeoff" },
 		.rank = 4, .run = act_takeoff },
 	{ .id = ACT_LEAVE, .keys = ONE_KEY('<'), .key_name = "<", .name = "Leave",
-		.wish = "leave the program", .hints = { [STATE_REST] = "leave" }, .rank = 2,
+		.wish = "leave the program",
+		.words = "quit exit close end stop bye",
+		.hints = { [STATE_REST] = "leave" }, .rank = 2,
 		.run = act_leave },
 };
-const struct act_group acts_of_file = ACT_GROUP(acts);
+const struct act_group acts_of_file = ACT_GROUP("File", acts);

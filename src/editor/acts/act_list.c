@@ -1,72 +1,63 @@
 #include "editor/acts/act_groups.h"
-
-#include <stdlib.h>
-#include <string.h>
+#include "editor/acts/advice.h"
 
 enum { LISTED = (int)ACTS - (int)ACT_FIRST };
 
-static int compare_names(const void *a, const void *b)
-{
-	const enum act_id *one = a, *other = b;
+/* The same rows by name, or by what one wants. */
+struct act_rows {
+	const struct act *acts[LISTED];
+	const char *answers[LISTED], *keys[LISTED], *also[LISTED], *headings[LISTED];
+	int count;
+};
 
-	return strcmp(acts_get(*one)->name, acts_get(*other)->name);
+static void row_add(struct act_rows *rows, const struct act_group *group, const struct act *act,
+	bool by_wish, struct arena *words)
+{
+	int at = rows->count++;
+
+	rows->acts[at] = act;
+	rows->answers[at] = by_wish ? act->wish : act->name;
+	rows->keys[at] = act->key_name;
+	rows->also[at] = arena_print(words, "%s %s", by_wish ? act->name : act->wish,
+		act->words ? act->words : "");
+	rows->headings[at] = group->heading;
 }
 
 static void act_list(struct editor *editor, int id)
 {
 	const bool by_wish = id == ACT_HELP;
-	enum act_id ids[LISTED];
-	const char *answers[LISTED], *keys[LISTED], *also[LISTED];
+	struct act_rows rows = { .count = 0 };
 	struct question question = { .text = by_wish ?
 		"Letters are ground: press one to take it in hand. Signs are acts. I want to ..." :
 		"All that can be done. Enter does it.",
-		.answers = answers, .notes = keys, .also = also, .count = LISTED };
+		.answers = rows.answers, .notes = rows.keys, .also = rows.also,
+		.headings = rows.headings, .advice = advice_for, .count = LISTED };
 	const struct act *act;
 	int answer;
 
-	for (int i = 0; i < LISTED; i++)
-		ids[i] = ACT_FIRST + (enum act_id)i; /* the order of the help */
-	if (!by_wish)
-		qsort(ids, LISTED, sizeof *ids, compare_names);
-	for (int i = 0; i < LISTED; i++) {
-		act = acts_get(ids[i]);
-		answers[i] = by_wish ? act->wish : act->name;
-		also[i] = by_wish ? act->name : act->wish;
-		keys[i] = act->key_name;
-	}
+	for (int i = 0; i < ACT_GROUPS; i++)
+		for (int j = 0; j < act_groups[i]->count; j++)
+			row_add(&rows, act_groups[i], &act_groups[i]->acts[j], by_wish,
+				&editor->words);
 	answer = editor->asker->choose(editor->asker, &question);
 	if (answer == ANSWER_NONE)
 		return;
-	act = acts_get(ids[answer]);
+	act = rows.acts[answer];
 	if (act->run_by_key) /* which of its keys is not known: it is only explained */
 		editor_say(editor, "%s: %s.", act->key_name, act->wish);
 	else
 		acts_do(editor, act->id);
 }
 
-static void act_pause(struct editor *editor)
-{
-	editor->asker->pause(editor->asker);
-}
-
-static void act_repaint(struct editor *editor)
-{
-	editor->asker->repaint(editor->asker);
-}
-
 static const struct act acts[] = {
-	{ .id = ACT_PAUSE, .keys = ONE_KEY(PRESS_PAUSE), .key_name = "Ctrl-Z", .name = "Pause",
-		.wish = "go to the shell; fg comes back", .run = act_pause },
-	{ .id = ACT_REPAINT, .keys = ONE_KEY(PRESS_REPAINT), .key_name = "Ctrl-L",
-		.name = "Draw afresh", .wish = "clean up a garbled screen", .run = act_repaint },
 	{ .id = ACT_ALL, .keys = ONE_KEY('!'), .key_name = "!", .name = "All acts",
-		.wish = "see all acts by name",
+		.wish = "see all acts by name", .words = "commands menu keys",
 		.hints = { [STATE_REST] = "acts", [STATE_TRAIL] = "acts", [STATE_PEGGED] = "acts",
 			[STATE_MARKED] = "acts" },
 		.rank = 1, .run_with = act_list, .with = ACT_ALL },
 	{ .id = ACT_HELP, .keys = ONE_KEY('?'), .key_name = "?", .name = "Help",
-		.wish = "see this list",
+		.wish = "see this list", .words = "find search keys commands",
 		.hints = { [STATE_REST] = "help", [STATE_TRAIL] = "help", [STATE_PEGGED] = "help" },
 		.rank = 1, .run_with = act_list, .with = ACT_HELP },
 };
-const struct act_group acts_of_list = ACT_GROUP(acts);
+const struct act_group acts_of_list = ACT_GROUP("Program", acts);

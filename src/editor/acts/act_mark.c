@@ -145,13 +145,13 @@ void act_mark_ask(struct editor *editor)
 {
 	static const struct choice choices[] = {
 		{ .words = "Move it here", .act = ACT_MOVE_MARKED },
-		{ .words = "Stamp it here", .act = ACT_STAMP, .has_key = true },
-		{ .words = "Turn it a quarter", .act = ACT_TURN, .has_key = true },
-		{ .words = "Flip it across", .act = ACT_FLIP_ACROSS, .has_key = true },
-		{ .words = "Flip it down", .act = ACT_FLIP_DOWN, .has_key = true },
-		{ .words = "Lift it", .act = ACT_LIFT_MARKED, .has_key = true },
+		{ .words = "Stamp it here", .act = ACT_STAMP, .by = ACT_LAY },
+		{ .words = "Turn it a quarter", .act = ACT_TURN, .by = ACT_TURN },
+		{ .words = "Flip it across", .act = ACT_FLIP_ACROSS, .by = ACT_FLIP_ACROSS },
+		{ .words = "Flip it down", .act = ACT_FLIP_DOWN, .by = ACT_FLIP_DOWN },
+		{ .words = "Lift it", .act = ACT_LIFT_MARKED, .by = ACT_LIFT },
 		{ .words = "Crop the plan to it", .act = ACT_CROP_TO_MARK },
-		{ .words = "Drop the mark", .act = ACT_STEP_BACK, .has_key = true },
+		{ .words = "Drop the mark", .act = ACT_STEP_BACK },
 	};
 
 	choice_ask(editor, arena_print(&editor->words, "Carried, %s:", carried_words(editor)),
@@ -160,21 +160,28 @@ void act_mark_ask(struct editor *editor)
 
 static const struct act acts[] = {
 	{ .id = ACT_MARK, .key_name = "Enter twice", .name = "Mark",
-		.wish = "mark a piece of the ground", .writes = true, .run = act_mark },
+		.wish = "mark a piece of the ground",
+		.words = "select selection", .writes = true, .run = act_mark },
 	{ .id = ACT_STAMP, .key_name = "Space", .name = "Stamp what is marked",
-		.wish = "copy what is marked to here", .writes = true, .run = act_stamp },
+		.wish = "copy what is marked to here",
+		.words = "paste duplicate repeat", .writes = true, .run = act_stamp },
 	{ .id = ACT_MOVE_MARKED, .key_name = "Enter", .name = "Move what is marked",
-		.wish = "move what is marked to here", .writes = true, .run = act_move_marked },
+		.wish = "move what is marked to here",
+		.words = "shift cut", .writes = true, .run = act_move_marked },
 	{ .id = ACT_TURN, .keys = ONE_KEY('}'), .key_name = "}", .name = "Turn what is marked",
-		.wish = "turn what is marked a quarter", .hints = { [STATE_MARKED] = "turn" },
+		.wish = "turn what is marked a quarter",
+		.words = "rotate rotation", .hints = { [STATE_MARKED] = "turn" },
 		.rank = 3, .run_with = act_change, .with = QUARTER_TURN },
 	{ .id = ACT_FLIP_ACROSS, .keys = ONE_KEY('['), .key_name = "[", .name = "Flip across",
-		.wish = "flip it, left for right", .run_with = act_change,
+		.wish = "flip it, left for right",
+		.words = "reflect reverse", .run_with = act_change,
 		.with = ACROSS },
 	{ .id = ACT_FLIP_DOWN, .keys = ONE_KEY(']'), .key_name = "]", .name = "Flip down",
-		.wish = "flip it, top for bottom", .run_with = act_change,
+		.wish = "flip it, top for bottom",
+		.words = "reflect reverse", .run_with = act_change,
 		.with = DOWN },
 	{ .id = ACT_LIFT_MARKED, .key_name = "Delete", .name = "Lift what is marked",
-		.wish = "lift all that is marked", .writes = true, .run = act_lift_marked },
+		.wish = "lift all that is marked",
+		.words = "cut delete erase remove clear", .writes = true, .run = act_lift_marked },
 };
-const struct act_group acts_of_mark = ACT_GROUP(acts);
+const struct act_group acts_of_mark = ACT_GROUP("Marked piece", acts);

@@ -102,17 +102,22 @@ static void act_next_fault(struct editor *editor)
 
 static const struct act acts[] = {
 	{ .id = ACT_LEFT_RIGHT, .keys = ONE_KEY('|'), .key_name = "|", .name = "Mirror left-right",
-		.wish = "draw left and right alike", .writes = true, .run_with = act_mirror,
+		.wish = "draw left and right alike",
+		.words = "symmetry symmetric", .writes = true, .run_with = act_mirror,
 		.with = MIRROR_LEFT_RIGHT },
 	{ .id = ACT_TOP_BOTTOM, .keys = ONE_KEY('-'), .key_name = "-", .name = "Mirror top-bottom",
-		.wish = "draw top and bottom alike", .writes = true, .run_with = act_mirror,
+		.wish = "draw top and bottom alike",
+		.words = "symmetry symmetric", .writes = true, .run_with = act_mirror,
 		.with = MIRROR_TOP_BOTTOM },
 	{ .id = ACT_HALF_TURN, .keys = ONE_KEY('%'), .key_name = "%", .name = "Mirror half-turn",
-		.wish = "draw the same turned half round", .writes = true, .run_with = act_mirror,
+		.wish = "draw the same turned half round",
+		.words = "symmetry symmetric rotate", .writes = true, .run_with = act_mirror,
 		.with = MIRROR_HALF_TURN },
 	{ .id = ACT_FOLD, .keys = ONE_KEY('&'), .key_name = "&", .name = "Fold",
-		.wish = "copy this side over the other", .writes = true, .run = act_fold },
+		.wish = "copy this side over the other",
+		.words = "symmetry half mirror", .writes = true, .run = act_fold },
 	{ .id = ACT_NEXT_FAULT, .keys = ONE_KEY('\''), .key_name = "'", .name = "Next fault",
-		.wish = "go to the next mirror fault", .run = act_next_fault },
+		.wish = "go to where the sides differ",
+		.words = "mirror symmetry broken error", .run = act_next_fault },
 };
-const struct act_group acts_of_mirror = ACT_GROUP(acts);
+const struct act_group acts_of_mirror = ACT_GROUP("Mirror", acts);

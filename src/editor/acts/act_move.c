@@ -101,18 +101,21 @@ static void act_place(struct editor *editor)
 static const struct act acts[] = {
 	{ .id = ACT_ARROW, .keys = { { PRESS_LEFT, PRESS_DOWN } }, .key_name = "arrows",
 		.name = "Move", .wish = "go to another cell",
+		.words = "cursor walk up down left right",
 		.hints = { [STATE_REST] = "move", [STATE_TRAIL] = "lay", [STATE_PEGGED] = "move",
 			[STATE_MARKED] = "move" },
 		.rank = 1, .run_by_key = act_arrow },
 	{ .id = ACT_STEP, .keys = { { '0', '9' } }, .key_name = "1-9, 0", .name = "Step",
 		.wish = "set the step, 1 to 12 cells",
+		.words = "faster digit number stride",
 		.hints = { [STATE_REST] = "step", [STATE_TRAIL] = "step", [STATE_PEGGED] = "step",
 			[STATE_MARKED] = "step" },
 		.rank = 4, .run_by_key = act_step },
 	{ .id = ACT_EDGE, .keys = { { PRESS_HOME, PRESS_PAGE_DOWN } }, .key_name = "Home...PgDn",
 		.name = "Go to an edge", .wish = "go left, right, to top, bottom",
-		.run_by_key = act_edge },
+		.words = "side corner start end", .run_by_key = act_edge },
 	{ .id = ACT_PLACE, .keys = ONE_KEY('@'), .key_name = "@", .name = "Go to a place",
-		.wish = "go to a measured place", .run = act_place },
+		.wish = "go to a measured place",
+		.words = "goto jump position coordinates", .run = act_place },
 };
-const struct act_group acts_of_moving = ACT_GROUP(acts);
+const struct act_group acts_of_moving = ACT_GROUP("Go", acts);

@@ -51,19 +51,26 @@ static void act_roll(struct editor *editor, int lines)
 
 static const struct act acts[] = {
 	{ .id = ACT_NEXT_PAGE, .keys = ONE_KEY(PRESS_TAB), .key_name = "Tab", .name = "Next page",
-		.wish = "see other figures", .hints = { [STATE_REST] = "page" }, .rank = 3,
+		.wish = "see the next page of figures",
+		.words = "page panel quantities", .hints = { [STATE_REST] = "page" }, .rank = 3,
 		.run_with = act_turn, .with = 1 },
 	{ .id = ACT_PAGE_BEFORE, .keys = ONE_KEY(PRESS_BACK_TAB), .key_name = "Shift-Tab",
-		.name = "Page before", .wish = "see the page before", .run_with = act_turn,
+		.name = "Page before", .wish = "see the page before",
+		.words = "panel previous", .run_with = act_turn,
 		.with = -1 },
 	{ .id = ACT_PAGES, .keys = ONE_KEY(';'), .key_name = ";", .name = "Pages",
-		.wish = "pick a page", .run = act_pages },
+		.wish = "pick a page",
+		.words = "snag warning problem price cost areas walls stone soil panel",
+		.run = act_pages },
 	{ .id = ACT_PANEL, .keys = ONE_KEY(':'), .key_name = ":", .name = "Panel width",
-		.wish = "hide the panel, or widen it", .run = act_panel },
+		.wish = "hide the panel, or widen it",
+		.words = "wider narrower", .run = act_panel },
 	{ .id = ACT_FURTHER, .keys = ONE_KEY(')'), .key_name = ")", .name = "Further down the page",
-		.wish = "see the rest of a long page", .run_with = act_roll,
+		.wish = "see the rest of a long page",
+		.words = "scroll more", .run_with = act_roll,
 		.with = LINES_A_TURN },
 	{ .id = ACT_BACK, .keys = ONE_KEY('('), .key_name = "(", .name = "Back up the page",
-		.wish = "see its start again", .run_with = act_roll, .with = -LINES_A_TURN },
+		.wish = "see its start again",
+		.words = "scroll less", .run_with = act_roll, .with = -LINES_A_TURN },
 };
-const struct act_group acts_of_page = ACT_GROUP(acts);
+const struct act_group acts_of_page = ACT_GROUP("Figures", acts);

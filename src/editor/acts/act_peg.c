@@ -51,8 +51,8 @@ static void rectangle_end(struct editor *editor)
 		{ .words = "Frame it", .act = ACT_FRAME },
 		{ .words = "Lay a straight run", .act = ACT_RUN },
 		{ .words = "Mark it", .act = ACT_MARK },
-		{ .words = "Fence ...", .act = ACT_FENCE, .has_key = true },
-		{ .words = "Take the peg out", .act = ACT_STEP_BACK, .has_key = true },
+		{ .words = "Fence ...", .act = ACT_FENCE, .by = ACT_FENCE },
+		{ .words = "Take the peg out", .act = ACT_STEP_BACK },
 	};
 	struct rectangle r = editor_pegged(editor);
 	struct report report = editor_report(editor, &editor->words);
@@ -83,16 +83,19 @@ static void act_peg(struct editor *editor)
 static const struct act acts[] = {
 	{ .id = ACT_PEG, .keys = ONE_KEY(PRESS_ENTER), .key_name = "Enter", .name = "Peg",
 		.wish = "peg a rectangle's corners",
+		.words = "rectangle corner box square",
 		.hints = { [STATE_REST] = "peg", [STATE_PEGGED] = "other corner",
 			[STATE_MARKED] = "move, flip" },
 		.rank = 2, .writes = true, .run = act_peg },
 	{ .id = ACT_FILL, .key_name = "Enter twice", .name = "Fill", .wish = "lay a rectangle",
-		.writes = true, .run = act_fill },
+		.words = "rectangle box square", .writes = true, .run = act_fill },
 	{ .id = ACT_FRAME, .key_name = "Enter twice", .name = "Frame",
-		.wish = "lay a frame of any thickness", .writes = true, .run_with = act_lay_wide,
+		.wish = "lay a frame of any thickness",
+		.words = "border edge outline rectangle", .writes = true, .run_with = act_lay_wide,
 		.with = false },
 	{ .id = ACT_RUN, .key_name = "Enter twice", .name = "Straight run",
-		.wish = "lay a straight path", .writes = true, .run_with = act_lay_wide,
+		.wish = "lay a straight path",
+		.words = "line strip road", .writes = true, .run_with = act_lay_wide,
 		.with = true },
 };
-const struct act_group acts_of_peg = ACT_GROUP(acts);
+const struct act_group acts_of_peg = ACT_GROUP("Draw", acts);

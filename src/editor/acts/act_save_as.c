@@ -232,8 +232,10 @@ static void act_copy(struct editor *editor)
 
 static const struct act acts[] = {
 	{ .id = ACT_SAVE_AS, .key_name = "!", .name = "Save as another file",
-		.wish = "go on in another file", .run = act_save_as },
+		.wish = "go on in another file",
+		.words = "rename name", .run = act_save_as },
 	{ .id = ACT_COPY, .key_name = "!", .name = "Write a copy",
-		.wish = "write a copy of the plot", .run = act_copy },
+		.wish = "write a copy of the plot",
+		.words = "backup duplicate", .run = act_copy },
 };
-const struct act_group acts_of_save_as = ACT_GROUP(acts);
+const struct act_group acts_of_save_as = ACT_GROUP("File", acts);

@@ -132,6 +132,10 @@ static void act_sheets(struct editor *editor)
 
 static const struct act acts[] = {
 	{ .id = ACT_SHEETS, .keys = ONE_KEY('#'), .key_name = "#", .name = "Sheets",
-		.wish = "change the legend; title, units", .writes = true, .run = act_sheets },
+		.wish = "change the legend; title, units",
+		.words = "settings name rename note new add remove block courses height wall "
+			"gravel soil mulch plant bed path lawn metric imperial feet north sun "
+			"price colour color",
+		.writes = true, .run = act_sheets },
 };
-const struct act_group acts_of_sheets = ACT_GROUP(acts);
+const struct act_group acts_of_sheets = ACT_GROUP("Plot", acts);

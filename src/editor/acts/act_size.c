@@ -173,8 +173,12 @@ static void act_size(struct editor *editor)
 
 static const struct act acts[] = {
 	{ .id = ACT_SIZE, .keys = ONE_KEY('^'), .key_name = "^", .name = "Grow or crop",
-		.wish = "make the plan larger or smaller", .writes = true, .run = act_size },
+		.wish = "make the plan larger or smaller",
+		.words = "size resize wider wide taller higher height width bigger insert add "
+			"row column strip",
+		.writes = true, .run = act_size },
 	{ .id = ACT_CROP_TO_MARK, .key_name = "^", .name = "Crop to the mark",
-		.wish = "keep only what is marked", .writes = true, .run = act_crop_to_mark },
+		.wish = "keep only what is marked",
+		.words = "cut trim resize", .writes = true, .run = act_crop_to_mark },
 };
-const struct act_group acts_of_size = ACT_GROUP(acts);
+const struct act_group acts_of_size = ACT_GROUP("Plot", acts);

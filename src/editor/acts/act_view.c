@@ -79,33 +79,24 @@ static void act_measure(struct editor *editor)
 		"The rulers measure from the plan's corner only.");
 }
 
-static void act_mouse(struct editor *editor)
-{
-	editor->is_pointing = !editor->is_pointing;
-	editor->drag = DRAG_NONE;
-	editor_say(editor, editor->is_pointing ?
-		"Mouse on: a click goes there, one more lays, a drag pegs." :
-		"Mouse off: it is the terminal's own again.");
-}
-
 static const struct act acts[] = {
 	{ .id = ACT_FARTHER, .keys = ONE_KEY('/'), .key_name = "/", .name = "Farther",
-		.wish = "see more of the plan, smaller", .run = act_farther },
+		.wish = "see more of the plan, smaller",
+		.words = "zoom out reduce", .run = act_farther },
 	{ .id = ACT_NEARER, .keys = ONE_KEY('\\'), .key_name = "\\", .name = "Nearer",
-		.wish = "see it larger again", .run = act_nearer },
+		.wish = "see it larger again",
+		.words = "zoom in bigger enlarge closer", .run = act_nearer },
 	{ .id = ACT_OVERVIEW, .keys = ONE_KEY('_'), .key_name = "_", .name = "Overview",
-		.wish = "see the whole plan, and back", .run = act_overview },
+		.wish = "see the whole plan, and back",
+		.words = "zoom fit all", .run = act_overview },
 	{ .id = ACT_CENTRE, .keys = ONE_KEY(','), .key_name = ",", .name = "Centre",
-		.wish = "have the cursor in the middle", .run = act_centre },
+		.wish = "have the cursor in the middle",
+		.words = "center", .run = act_centre },
 	{ .id = ACT_MEASURE, .keys = ONE_KEY('"'), .key_name = "\"", .name = "Measure",
-		.wish = "measure what the cursor is in", .run = act_measure },
+		.wish = "measure what the cursor is in",
+		.words = "ruler length distance dimensions", .run = act_measure },
 	{ .id = ACT_SCROLL, .keys = { { PRESS_VIEW_LEFT, PRESS_VIEW_DOWN } },
 		.key_name = "Shift-arrows", .name = "Scroll", .wish = "see what lies beside",
-		.run_by_key = act_scroll },
-	{ .id = ACT_MOUSE, .keys = ONE_KEY('~'), .key_name = "~", .name = "Mouse",
-		.wish = "point with the mouse, or not",
-		.hints = { [STATE_REST] = "end mouse", [STATE_TRAIL] = "end mouse",
-			[STATE_MARKED] = "end mouse" },
-		.rank = 1, .run = act_mouse },
+		.words = "pan", .run_by_key = act_scroll },
 };
-const struct act_group acts_of_view = ACT_GROUP(acts);
+const struct act_group acts_of_view = ACT_GROUP("See", acts);

@@ -4,10 +4,9 @@
 #include <assert.h>
 
 const struct act_group *const act_groups[ACT_GROUPS] = {
-	&acts_of_moving, &acts_of_view, &acts_of_laying, &acts_of_peg, &acts_of_mark,
-	&acts_of_fence, &acts_of_mirror, &acts_of_axis, &acts_of_page,
-	&acts_of_sheets, &acts_of_size, &acts_of_file, &acts_of_save_as, &acts_of_end,
-	&acts_of_list,
+	&acts_of_moving, &acts_of_view, &acts_of_laying, &acts_of_peg, &acts_of_end, &acts_of_mark,
+	&acts_of_fence, &acts_of_mirror, &acts_of_axis, &acts_of_page, &acts_of_sheets,
+	&acts_of_size, &acts_of_file, &acts_of_save_as, &acts_of_program, &acts_of_list,
 };
 
 static bool has_key(const struct act *act, int key)
@@ -114,14 +113,18 @@ void acts_run(struct editor *editor, enum act_id id)
 void choice_ask(struct editor *editor, const char *text, const struct choice *choices, int count)
 {
 	const char *answers[CHOICES_MOST], *notes[CHOICES_MOST];
+	int keys[CHOICES_MOST];
 	struct question question = { .text = text, .answers = answers, .notes = notes,
-		.count = count };
+		.keys = keys, .count = count };
 	int answer;
 
 	assert(count <= CHOICES_MOST);
 	for (int i = 0; i < count; i++) {
+		enum act_id by = choices[i].by;
+
 		answers[i] = choices[i].words;
-		notes[i] = choices[i].has_key ? acts_key(choices[i].act) : "";
+		notes[i] = by ? acts_key(by) : "";
+		keys[i] = by ? acts_get(by)->keys[0].first : PRESS_NOTHING;
 	}
 	answer = editor->asker->choose(editor->asker, &question);
 	if (answer != ANSWER_NONE)

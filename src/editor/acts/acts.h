@@ -1,14 +1,14 @@
 /* Everything that can be done. Each act is one row of a table, at the end of the act_*.c that
- * has its functions; its identity is in the list below. The hints of the last row, the
- * list of all acts and the help are read off these rows, and so is the name of a key wherever a
- * message has one. */
+ * has its functions, where the lists show it; its identity is in the list below. The hints of the
+ * last row, the list of all acts and the help are read off these rows, and so is the name of a key
+ * wherever a message has one. */
 #ifndef EDITOR_ACTS_ACTS_H
 #define EDITOR_ACTS_ACTS_H
 
 #include "editor/editor.h"
 #include "editor/key.h"
 
-/* In the order of the help. */
+/* In the order of the hints. */
 enum act_id {
 	ACT_NONE,
 	ACT_ARROW, ACT_STEP, ACT_EDGE, ACT_PLACE,
@@ -41,6 +41,7 @@ struct act {
 	const char *key_said; /* in a sentence, where it is shorter; NULL: key_name */
 	const char *name;     /* in the list of acts */
 	const char *wish;     /* in the help: "I want to ..." */
+	const char *words;    /* everyday words that find it in both, between blanks; NULL: none */
 	const char *hints[EDITOR_STATES]; /* on the last row, by the editor's state; NULL: none */
 	int rank;             /* of the hint: 1 is shown before 2 when the row is short */
 	bool writes;          /* changes the plot or a file: not for those who may only look */
@@ -69,7 +70,7 @@ void acts_run(struct editor *editor, enum act_id id);
 struct choice {
 	const char *words;
 	enum act_id act;
-	bool has_key; /* the act's key is named beside the words */
+	enum act_id by; /* whose key is named beside the words and picks it; ACT_NONE: none */
 };
 
 enum { CHOICES_MOST = 12 };

@@ -10,6 +10,11 @@ struct question {
 	const char *const *answers; /* words to pick, `count` of them */
 	const char *const *notes;   /* beside each answer, such as its key; NULL: none */
 	const char *const *also;    /* other words that find each answer when typed; NULL: none */
+	/* Above each answer, the same above all that belong together; NULL: none. */
+	const char *const *headings;
+	const int *keys;            /* that pick each answer, or PRESS_NOTHING; NULL: none */
+	/* What to do instead where that was typed, a sentence; else NULL. NULL: no advice. */
+	const char *(*advice)(const char *typed);
 	int count;
 	int first;                  /* the answer offered first */
 };

@@ -1,16 +1,19 @@
-/* Finding an answer in a list by typing some of its words. Small and capital ASCII letters are
- * alike. */
+/* Finding answers in a list by typing words of theirs. Small and capital ASCII letters are alike.
+ *
+ * All the words that were typed must be there: as whole words, else as beginnings of words, in the
+ * answer before in what else it goes by (question.also, question.notes); else within words of the
+ * answer. The worst of them counts. */
 #ifndef EDITOR_ASK_SEEK_H
 #define EDITOR_ASK_SEEK_H
 
 #include "editor/ask/ask.h"
 
-/* The answer that begins with what was typed; else one with a word that does; else one that has it
- * anywhere; else one that also goes by a word that begins so. The first of several. ANSWER_NONE
- * where there is none. */
-int seek_best(const struct question *question, const char *typed);
-/* The next one after `at`, the list being a ring, that has what was typed in any of these ways.
- * `at` itself where there is no other. */
-int seek_next(const struct question *question, const char *typed, int at);
+/* The answers that have what was typed, best first, else in their own order; those under one
+ * heading stay together, where the best of them is. All of them where nothing was typed.
+ * found: room for question->count. Returns how many there are. */
+int seek(const struct question *question, const char *typed, int *found);
+
+/* Whether a word of the text, between blanks, was typed as a whole word. */
+bool seek_has_word(const char *text, const char *typed);
 
 #endif

@@ -1,0 +1,27 @@
+#include "editor/acts/advice.h"
+#include "editor/ask/seek.h"
+
+#include <stddef.h>
+
+static const struct {
+	const char *words, *advice; /* words: between blanks */
+} rows[] = {
+	{ "open load another", "Leave, then name the other file: parterre FILE" },
+	{ "new begin", "For a new plot leave, then name its file: parterre FILE" },
+	{ "circle round curve oval disc arc diagonal slant",
+		"Ground is made of square cells: a curve is laid in steps, a Trail is quick." },
+	{ "colour color colours colors theme dark bright",
+		"Each kind of ground has its colour; NO_COLOR=1 parterre FILE shows none." },
+	{ "print printer",
+		"Write the takeoff to a file and print that; lp FILE does on many machines." },
+	{ "plant plants planting flower flowers shrub",
+		"Beds are laid here; what grows in one can stand as a note in its sheet." },
+};
+
+const char *advice_for(const char *typed)
+{
+	for (size_t i = 0; i < sizeof rows / sizeof *rows; i++)
+		if (seek_has_word(rows[i].words, typed))
+			return rows[i].advice;
+	return NULL;
+}

@@ -1,0 +1,177 @@
+/* The two lists of acts: everyday words find the act that is meant, and are answered where there is
+ * none. */
+#include "editor/acts/act_groups.h"
+#include "editor/acts/advice.h"
+#include "editor/ask/seek.h"
+#include "support/desk.h"
+#include "support/runner.h"
+
+#include <ctype.h>
+#include <stdio.h>
+#include <string.h>
+
+/* ---- Words ----------------------------------------------------------------------------------- */
+
+static const struct {
+	const char *word;
+	enum act_id act;
+} words[] = {
+	{ "undo", ACT_TAKE_BACK }, { "redo", ACT_PUT_BACK }, { "quit", ACT_LEAVE },
+	{ "exit", ACT_LEAVE }, { "leave", ACT_LEAVE }, { "stop", ACT_STEP_BACK },
+	{ "cancel", ACT_STEP_BACK }, { "zoom", ACT_FARTHER }, { "zoom", ACT_NEARER },
+	{ "zoom in", ACT_NEARER }, { "zoom out", ACT_FARTHER }, { "bigger", ACT_NEARER },
+	{ "bigger", ACT_SIZE }, { "smaller", ACT_FARTHER }, { "smaller", ACT_SIZE },
+	{ "delete", ACT_LIFT }, { "erase", ACT_LIFT }, { "clear", ACT_LIFT },
+	{ "rotate", ACT_TURN }, { "flip", ACT_FLIP_ACROSS }, { "flip", ACT_FLIP_DOWN },
+	{ "select", ACT_MARK }, { "cut", ACT_LIFT_MARKED }, { "copy", ACT_STAMP },
+	{ "paste", ACT_STAMP }, { "move", ACT_MOVE_MARKED }, { "move", ACT_ARROW },
+	{ "find", ACT_HELP }, { "search", ACT_HELP }, { "help", ACT_HELP },
+	{ "line", ACT_RUN }, { "path", ACT_RUN }, { "path", ACT_TAKE }, { "strip", ACT_RUN },
+	{ "export", ACT_TAKEOFF }, { "print", ACT_TAKEOFF }, { "takeoff", ACT_TAKEOFF },
+	{ "list", ACT_TAKEOFF }, { "price", ACT_PAGES }, { "cost", ACT_PAGES },
+	{ "colour", ACT_SHEETS }, { "color", ACT_SHEETS }, { "goto", ACT_PLACE },
+	{ "ruler", ACT_MEASURE }, { "measure", ACT_MEASURE },
+	{ "snag", ACT_PAGES }, { "warning", ACT_PAGES }, { "page", ACT_NEXT_PAGE },
+	 { "panel", ACT_PANEL }, { "redraw", ACT_REPAINT },
+	{ "rename", ACT_SHEETS }, { "rename", ACT_SAVE_AS }, { "name", ACT_SHEETS },
+	{ "title", ACT_SHEETS }, { "note", ACT_SHEETS }, { "new", ACT_SHEETS },
+	{ "legend", ACT_SHEETS }, { "units", ACT_SHEETS }, { "metric", ACT_SHEETS },
+	{ "plant", ACT_SHEETS }, { "sun", ACT_SHEETS }, { "north", ACT_SHEETS },
+	{ "block", ACT_SHEETS }, { "courses", ACT_SHEETS }, { "bed", ACT_TAKE },
+	{ "letter", ACT_TAKE }, { "symmetry", ACT_LEFT_RIGHT }, { "mirror", ACT_LEFT_RIGHT },
+	{ "size", ACT_SIZE }, { "resize", ACT_SIZE }, { "wider", ACT_SIZE }, { "wide", ACT_SIZE },
+	{ "taller", ACT_SIZE }, { "higher", ACT_SIZE }, { "row", ACT_SIZE },
+	{ "column", ACT_SIZE }, { "insert", ACT_SIZE }, { "gate", ACT_GATE_SET },
+	{ "fence", ACT_FENCE }, { "fill", ACT_FILL }, { "fill", ACT_FLOOD },
+	{ "frame", ACT_FRAME }, { "rectangle", ACT_PEG }, { "rectangle", ACT_FILL },
+	{ "save", ACT_SAVE }, { "backup", ACT_COPY }, { "mouse", ACT_MOUSE },
+};
+enum { LISTS = 2 };
+
+/* Looks the word up in the list that is asked, and picks nothing. */
+struct seeker {
+	const char *typed;
+	const struct act *act;
+	int place; /* of the act among what was found, from 0; -1: it was not */
+};
+static struct seeker seeker;
+
+static int look_up(struct asker *asker, const struct question *question)
+{
+	int found[ACTS], count = seek(question, seeker.typed, found);
+
+	(void)asker;
+	seeker.place = -1;
+	for (int i = count - 1; i >= 0; i--)
+		if (strcmp(question->answers[found[i]], seeker.act->name) == 0 ||
+		    strcmp(question->answers[found[i]], seeker.act->wish) == 0)
+			seeker.place = i;
+	return ANSWER_NONE;
+}
+
+START_TEST(an_everyday_word_finds_the_act_that_is_meant_first_or_second)
+{
+	static const enum act_id lists[LISTS] = { ACT_ALL, ACT_HELP };
+	struct desk *b = desk_new((const char *const[]){ "b.", "..", NULL });
+
+	b->asker.choose = look_up;
+	seeker.act = acts_get(words[_i].act);
+	seeker.typed = words[_i].word;
+	for (int i = 0; i < LISTS; i++) {
+		desk_do(b, lists[i]);
+		ck_assert_msg(seeker.place == 0 || seeker.place == 1,
+			"\"%s\" finds \"%s\" at place %d of \"%s\"", seeker.typed,
+			seeker.act->name, seeker.place, acts_get(lists[i])->name);
+	}
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(words_are_plain_and_none_is_there_twice)
+{
+	for (enum act_id id = ACT_FIRST; id < ACTS; id++) {
+		const char *of = acts_get(id)->words, *word = of;
+
+		ck_assert_msg(of && *of, "\"%s\" has no words", acts_get(id)->name);
+		while (*word) {
+			size_t length = strcspn(word, " ");
+			char one[40];
+
+			for (size_t i = 0; i < length; i++)
+				ck_assert_msg(islower((unsigned char)word[i]), "%s", word);
+			snprintf(one, sizeof one, "%.*s", (int)length, word);
+			ck_assert(length > 0);
+			word += length + (word[length] == ' ');
+			ck_assert_msg(!seek_has_word(word, one), "%s: %s is there twice", of, one);
+		}
+	}
+}
+END_TEST
+
+/* ---- Advice ---------------------------------------------------------------------------------- */
+
+START_TEST(what_no_act_is_there_for_is_answered)
+{
+	static const char *const told[][2] = {
+		{ "open", "Leave, then name the other file: parterre FILE" },
+		{ "Open file", "Leave, then name the other file: parterre FILE" },
+		{ "load", "Leave, then" }, { "new", "For a new plot leave" },
+		{ "circle", "square cells" }, { "round", "square cells" },
+		{ "colour", "NO_COLOR=1" }, { "color", "NO_COLOR=1" },
+		{ "print", "lp FILE" }, { "plant", "note in its sheet" },
+	};
+
+	for (size_t i = 0; i < sizeof told / sizeof *told; i++) {
+		const char *advice = advice_for(told[i][0]);
+
+		ck_assert_msg(advice && strstr(advice, told[i][1]), "%s: %s", told[i][0], advice);
+	}
+	ck_assert_ptr_null(advice_for(""));
+	ck_assert_ptr_null(advice_for("ope"));
+	ck_assert_ptr_null(advice_for("undo"));
+}
+END_TEST
+
+/* ---- Headings -------------------------------------------------------------------------------- */
+
+static int check_headings(struct asker *asker, const struct question *question)
+{
+	const char *last = "";
+
+	(void)asker;
+	ck_assert_int_eq(question->count, ACTS - ACT_FIRST);
+	for (int i = 0; i < question->count; i++) {
+		if (strcmp(question->headings[i], last) == 0)
+			continue;
+		last = question->headings[i];
+		for (int before = 0; before < i; before++)
+			ck_assert_str_ne(question->headings[before], last);
+	}
+	ck_assert_str_eq(question->headings[0], "Go");
+	ck_assert_str_eq(last, "Program");
+	return ANSWER_NONE;
+}
+
+START_TEST(acts_stand_under_headings_each_of_which_is_there_once)
+{
+	struct desk *b = desk_new((const char *const[]){ "b.", "..", NULL });
+
+	b->asker.choose = check_headings;
+	desk_do(b, ACT_ALL);
+	desk_do(b, ACT_HELP);
+	desk_free(b);
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("act_list");
+	TCase *list = suite_case(suite, "list");
+
+	tcase_add_loop_test(list, an_everyday_word_finds_the_act_that_is_meant_first_or_second, 0,
+		sizeof words / sizeof *words);
+	tcase_add_test(list, words_are_plain_and_none_is_there_twice);
+	tcase_add_test(list, what_no_act_is_there_for_is_answered);
+	tcase_add_test(list, acts_stand_under_headings_each_of_which_is_there_once);
+	return suite;
+}
