@@ -41,6 +41,8 @@ void filling_draw(const struct front *front, const struct layout *layout);
 /* Goes to a field; typing then begins afresh. */
 void filling_go(struct filling *filling, int field);
 /* The same, and leaves standing what is said. */
+void filling_go_on(struct filling *filling, int field);
+/* Goes to what is wrong, to be mended rather than typed anew. */
 void filling_go_to(struct filling *filling, int field);
 /* Puts the field right as it is left: what was typed gets the words it is taken in, which is said.
  * False, the fault filled, where it is wrong. */

@@ -42,7 +42,7 @@ void filling_go(struct filling *filling, int at)
 	filling->is_held = !encode_can_show(field->typed);
 }
 
-void filling_go_to(struct filling *filling, int at)
+void filling_go_on(struct filling *filling, int at)
 {
 	struct fault fault = filling->fault;
 	struct text said = filling->said;
@@ -54,6 +54,13 @@ void filling_go_to(struct filling *filling, int at)
 	filling->said = said;
 	if (fault.words.length)
 		text_clear(&filling->said);
+}
+
+void filling_go_to(struct filling *filling, int at)
+{
+	filling_go_on(filling, at);
+	if (!filling_is_end(filling))
+		typing_edit(&filling->typing, TYPING_END);
 }
 
 bool filling_settle(struct filling *filling)
@@ -79,10 +86,11 @@ bool filling_has_changed(const struct filling *filling, int at)
 /* What is wrong in the field that is left is said at once, but holds nobody up. */
 static void leave_for(struct filling *filling, int to)
 {
+	fault_clear(&filling->fault);
 	text_clear(&filling->said);
 	if (!filling_is_end(filling) && filling_has_changed(filling, filling->at))
 		filling_settle(filling);
-	filling_go_to(filling, to);
+	filling_go_on(filling, to);
 }
 
 /* By so many fields; after the last one comes the first. */

@@ -67,12 +67,13 @@ static bool enter(struct filling *filling)
 	if (!is_complete(filling))
 		return false;
 	if (!filling_settle(filling)) {
-		filling_go_to(filling, filling->at);
+		if (filling->typing.is_fresh)
+			filling_go_to(filling, filling->at);
 		return false;
 	}
 	if (is_last(filling))
 		return is_taken(filling);
-	filling_go_to(filling, filling->at + 1);
+	filling_go_on(filling, filling->at + 1);
 	return false;
 }
 

@@ -65,7 +65,6 @@ static bool fill(struct asker *asker, struct sheet *sheet)
 	}
 	fault_clear(&fault);
 	text_fini(&fault.words);
-	text_fini(&fault.offer);
 	return is_taken;
 }
 

@@ -69,7 +69,7 @@ static const struct {
 	{ UNITS_IMPERIAL, "six", "six" },
 	{ UNITS_IMPERIAL, "ft", "ft" },
 	{ UNITS_IMPERIAL, "-6", "-6 ft" },
-	{ UNITS_IMPERIAL, "6.", "6. ft" },
+	{ UNITS_IMPERIAL, "6.", "6." },
 	{ UNITS_IMPERIAL, "", "" },
 };
 

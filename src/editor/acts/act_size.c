@@ -81,19 +81,13 @@ struct sizing {
 	struct margins margins;
 };
 
-/* A side grows as far as a plan may reach, and leaves a cell when it is cropped. */
-static struct cells side_cells(const struct sizing *sizing, int side)
-{
-	const struct ground *ground = &sizing->editor->plot->ground;
-	int count = side == LEFT || side == RIGHT ? ground->columns : ground->rows;
-
-	return (struct cells){ .least = 1 - count, .most = SIDE_MOST - count };
-}
+/* How far a side may move at most; what all of them come to is seen when the sheet is taken. */
+static const struct cells side_cells = { .least = 1 - SIDE_MOST, .most = SIDE_MOST - 1 };
 
 static bool side_read(const struct sheet *sheet, int side, int *margin, struct fault *fault)
 {
 	const struct sizing *sizing = sheet->owner;
-	struct cells cells = side_cells(sizing, side);
+	struct cells cells = side_cells;
 	bool is_read = cells_read(sheet, side, plot_cell(sizing->editor->plot), &cells, fault);
 
 	*margin = cells.count;
@@ -104,7 +98,7 @@ static bool side_check(const struct sheet *sheet, int side, const struct value *
 	struct fault *fault)
 {
 	const struct sizing *sizing = sheet->owner;
-	struct cells cells = side_cells(sizing, side);
+	struct cells cells = side_cells;
 
 	return cells_check(sheet, side, value, plot_cell(sizing->editor->plot), &cells, fault);
 }

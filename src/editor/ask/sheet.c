@@ -154,15 +154,20 @@ const char *sheet_unit(const struct sheet *sheet, int at)
 	return strict_unit(&asked);
 }
 
-/* A text is refused for its length or for a character. */
-static bool refuse_text(const struct field *field, int at, const struct diag *d,
-	struct fault *fault)
+/* A text is refused for a character, or for its length. */
+static bool refuse_text(const struct field *field, int at, struct fault *fault)
 {
-	size_t count = utf8_count(field->typed, strlen(field->typed));
+	const char *typed = field->typed;
+	size_t length = strlen(typed), step;
+	uint32_t code = 0;
 
-	if ((int64_t)count <= field->rule->most)
-		return fault_set(fault, at, "%s: no plot can hold %s: take it out", field->label,
-			d->found);
+	for (size_t i = 0; i < length; i += step)
+		if (!utf8_fits_text(typed, length, i, &step)) {
+			if (utf8_decode(typed + i, length - i, &code) == 0)
+				code = (unsigned char)typed[i];
+			return fault_set(fault, at, "%s: no plot can hold U+%04X: take it out",
+				field->label, (unsigned)code);
+		}
 	return fault_set(fault, at, "%s: %lld character%s the most", field->label,
 		(long long)field->rule->most, field->rule->most == 1 ? " is" : "s are");
 }
@@ -176,7 +181,7 @@ static bool refuse(const struct sheet *sheet, int at, const char *words, const s
 	struct text why = TEXT_EMPTY;
 
 	if (field->rule->kind == VALUE_TEXT)
-		return refuse_text(field, at, d, fault);
+		return refuse_text(field, at, fault);
 	if (strict_doubt(&asked, field->typed, &why))
 		fault_set(fault, at, "%s: %s", field->label, why.bytes);
 	else

@@ -106,8 +106,11 @@ static struct number number_at(const char *at)
 	if (is_point(at[n.whole]))
 		n.after = digits(at + n.whole + 1);
 	n.length = n.whole + (n.after ? 1 + n.after : 0);
-	n.is_doubtful = n.after && ((at[n.whole] == ',' && n.after == 3 && n.whole > 0 &&
-		at[0] != '0') || (is_point(at[n.length]) && digits(at + n.length + 1)));
+	n.is_doubtful = n.after == 3 && n.whole > 0 && at[0] != '0' && at[n.whole] == ',';
+	while (n.after && is_point(at[n.length]) && digits(at + n.length + 1)) {
+		n.length += 1 + digits(at + n.length + 1);
+		n.is_doubtful = true;
+	}
 	return n;
 }
 
@@ -173,7 +176,8 @@ static size_t number_take(struct part *part, const char *at)
 
 	if (!n.length)
 		return 0;
-	blank_put(part);
+	if (part->unit || part->open)
+		blank_put(part);
 	number_put(part->out, at, &n);
 	part->open = n.whole ? n.whole : 1;
 	if (!below)
@@ -197,12 +201,14 @@ static size_t unit_take(struct part *part, const char *at)
 	return length + (!is_sign && at[length] == '.' && !digits(at + length + 1)); /* ft. */
 }
 
-static size_t other_take(const struct part *part, const char *at)
+static size_t other_take(struct part *part, const char *at)
 {
-	if (*at == ' ' || *at == '\t')
+	if (char_is_blank(*at)) {
 		blank_put(part);
-	else
-		text_add_bytes(part->out, at, 1);
+		return 1;
+	}
+	text_add_bytes(part->out, at, 1);
+	part->open = 0;
 	return 1;
 }
 
@@ -347,15 +353,16 @@ bool strict_put(const struct asked *asked, const char *typed, int which, struct 
 }
 
 /* The first word that stands where a unit of length should. */
-static bool no_unit(const char *typed, struct text *why)
+static bool no_unit(const struct asked *asked, const char *typed, struct text *why)
 {
 	for (const char *at = typed; *at; at++) {
 		size_t length = letters(at);
 
 		if (at > typed && length && !length_unit(at, length) && strncasecmp(at, "x",
 			length) != 0 && strncasecmp(at, "cells", length) != 0) {
-			text_print(why, "%.*s is no unit of length; ft, in, m, cm and mm are",
-				(int)length, at);
+			text_print(why, "%.*s is no unit of length; %sm, cm and mm are",
+				(int)length, at,
+				asked->units == UNITS_METRIC ? "" : "ft, in, ");
 			return true;
 		}
 		at += length ? length - 1 : 0;
@@ -381,5 +388,5 @@ bool strict_doubt(const struct asked *asked, const char *typed, struct text *why
 		}
 		at += n.length ? n.length - 1 : 0;
 	}
-	return is_number && is_length(asked) && no_unit(typed, why);
+	return is_number && is_length(asked) && no_unit(asked, typed, why);
 }

@@ -72,7 +72,7 @@ static bool extra_ask(struct editor *editor, int which, const struct extra *extr
 			.rule = &name_rule, .required = true,
 			.typed = extra ? extra->name : NULL },
 		[AMOUNT] = { .label = "How much",
-			.meaning = "How much of it, with its unit: 24 each, 10 ft, 3 m2.",
+			.meaning = "How much of it, and in what unit: 24 each.",
 			.rule = &extra_rule, .required = true,
 			.typed = amount.bytes },
 	};
