@@ -34,7 +34,7 @@ static const struct attribute_row rows[] = {
 	AT(DEPTH) = { "depth", "Post in the ground",
 		"How deep a post stands in the ground: half its height or more, below frost.",
 		LENGTH(INCHES(6), METRES(3)),
-		.derived = "by height and frost",
+		.derived = "24 in or more", .derived_metric = "600 mm or more",
 		.subject = SUBJECT_FENCE },
 	AT(HOLE) = { "hole", "Hole across",
 		"How wide a post's hole is.",

@@ -130,6 +130,7 @@ START_TEST(a_place_beyond_the_plan_is_refused_and_one_without_a_unit_is_in_feet)
 	desk_answer(b, ROWS { "Across from the left: 4; Down from the top: 2 ft 6", NULL });
 	desk_type(b, "@");
 	check_cursor(b, 4, 2);
+	desk_says(b, "4 ft across, 2 ft down.");
 	desk_free(b);
 }
 END_TEST

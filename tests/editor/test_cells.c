@@ -84,7 +84,7 @@ struct refused {
 };
 
 static const struct refused bad[] = {
-	{ "0 cells", 1, "Width: found 0 cells, expected 1 ft to 2048 ft, 1 to 2048 cells: the most" },
+	{ "0 cells", 1, "Width: found 0 cells, expected 1 ft to 2048 ft, 1 to 2048 cells: the " },
 	{ "0 ft", 1, "Width: found 0 ft, expected 1 ft to 2048 ft, 1 to 2048 cells: the most" },
 	{ "2049", 1, "Width: found 2049 ft, expected 1 ft to 2048 ft, 1 to 2048 cells: the most" },
 	{ "2049 cells", 1, "Width: found 2049 cells, expected 1 ft to 2048 ft" },

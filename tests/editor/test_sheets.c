@@ -292,9 +292,10 @@ START_TEST(a_number_alone_is_taken_in_the_fields_unit)
 		nm length;
 	} rows[] = {
 		{ BED_EMBED, "6", 6 * NM_PER_INCH }, { BED_EMBED, ".5", NM_PER_INCH / 2 },
-		{ BED_EMBED, "1 1/2", 3 * NM_PER_INCH / 2 }, { BED_EMBED, "1 ft 1", 13 * NM_PER_INCH },
+		{ BED_EMBED, "1 1/2", 3 * NM_PER_INCH / 2 },
+		{ BED_EMBED, "1 ft 1", 13 * NM_PER_INCH },
 		{ BED_EMBED, "50 millimetres", 50 * NM_PER_MM },
-		/* What is long by default is in feet; what the first unit cannot be is in the other. */
+		/* What is long by default is in feet; out of range there, in the other. */
 		{ ALLOW_FABRIC_LENGTH, "50", 50 * NM_PER_FOOT },
 		{ FENCE_SECTION, "6", 6 * NM_PER_FOOT }, { FENCE_SECTION, "72", 6 * NM_PER_FOOT },
 		{ FENCE_HEIGHT, "4", 4 * NM_PER_FOOT }, { FENCE_HEIGHT, "42", 42 * NM_PER_INCH },

@@ -107,10 +107,12 @@ static void act_place(struct editor *editor)
 		fields[i].span = SPAN_PLAN;
 		fields[i].typed = exact_length(&report, cells[i] * plot_cell(editor->plot));
 	}
-	sheet_ask(editor, &(struct sheet_spec){ .title = "Go to a place", .done = "go there",
+	if (sheet_ask(editor, &(struct sheet_spec){ .title = "Go to a place", .done = "go there",
 		.fields = fields, .count = PLACE_FIELDS, .accept = place_accept,
-		.check = place_check,
-		.owner = editor });
+		.check = place_check, .owner = editor }))
+		editor_say(editor, "%s across, %s down.",
+			exact_length(&report, editor->cursor.x * plot_cell(editor->plot)),
+			exact_length(&report, editor->cursor.y * plot_cell(editor->plot)));
 }
 
 static const struct act acts[] = {

@@ -21,8 +21,8 @@ struct asked {
 	bool is_cells; /* of a text: a length, or so many cells, with or without a minus */
 };
 
-/* The unit that a number alone is in, in a word: "feet", "%". NULL: such a field takes numbers without one, or
- * none. */
+/* The unit that a number alone is in, in a word: "feet", "%". NULL: such a field takes numbers
+ * without one, or none. */
 const char *strict_unit(const struct asked *asked);
 /* Writes into *out what was typed. Numbers alone get the unit named above where `which` is 0; 1 and
  * on are the units that may have been meant where that one makes no good value. A side of a size
