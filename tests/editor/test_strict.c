@@ -94,7 +94,7 @@ START_TEST(cells_are_lengths_or_a_number_with_the_word)
 {
 	static const char *const cells[][2] = {
 		{ "2", "2 ft" }, { "2 cells", "2 cells" }, { "1 cell", "1 cell" },
-		{ "2cells", "2cells" }, { "-2", "-2 ft" }, { "- 2 feet", "-2 ft" },
+		{ "2Cells", "2cells" }, { "-2", "-2 ft" }, { "- 2 feet", "-2 ft" },
 		{ " -2 cells", "-2 cells" }, { ".5", "0.5 ft" }, { "7 ft 6", "7 ft 6 in" },
 	};
 

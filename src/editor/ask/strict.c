@@ -1,5 +1,6 @@
 #include "editor/ask/strict.h"
 
+#include <ctype.h>
 #include <string.h>
 #include <strings.h>
 
@@ -316,7 +317,8 @@ static bool cells_put(const char *typed, const char *unit, struct text *out)
 	at += strspn(at, " \t");
 	if (strncasecmp(at + digits(at) + strspn(at + digits(at), " \t"), "cell", 4) != 0)
 		return lengths_put(at, unit, false, out);
-	text_add(out, at);
+	for (; *at; at++)
+		text_print(out, "%c", tolower((unsigned char)*at));
 	return false;
 }
 
