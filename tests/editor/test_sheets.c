@@ -351,6 +351,10 @@ START_TEST(what_an_unset_field_says_fits_in_it)
 			strlen(sheet.fields[0].unset) + BRACKETS <= FIELD_COLUMNS, "%s",
 			sheet.fields[0].unset);
 		ck_assert_str_eq(sheet.fields[0].meaning, attribute_row(a)->meaning);
+		/* A number typed in place of an amount that is shown is in its unit. */
+		if (attribute_row(a)->rule.kind == VALUE_AMOUNT && attribute_preset(a, units)->set)
+			ck_assert_str_eq(strchr(sheet.fields[0].unset, ' ') + 1,
+				sheet_unit(&sheet, 0));
 		sheet_fini(&sheet);
 	}
 }

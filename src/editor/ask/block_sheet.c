@@ -41,13 +41,20 @@ static char *unset_words(enum attribute a, const struct block *held, enum units 
 	return text_take(&words);
 }
 
-/* What is two metres and more by default is not typed in inches or millimetres. */
+/* What is two metres and more by default is not typed in inches or millimetres, nor what comes by
+ * the cubic yard or metre in smaller units. */
 static enum span span_of(enum attribute a, enum units units)
 {
 	const struct value *preset = attribute_preset(a, units);
-	bool is_long = attribute_row(a)->rule.kind == VALUE_LENGTH && preset->set &&
-		preset->as.length >= 2 * NM_PER_M;
+	enum value_kind kind = attribute_row(a)->rule.kind;
+	bool is_long = false;
 
+	if (preset->set && kind == VALUE_LENGTH)
+		is_long = preset->as.length >= 2 * NM_PER_M;
+	if (preset->set && kind == VALUE_AMOUNT)
+		is_long = preset->as.amount.unit == AMOUNT_LB_CU_YD ||
+			preset->as.amount.unit == AMOUNT_CU_YD ||
+			preset->as.amount.unit == AMOUNT_M3;
 	return is_long ? SPAN_LONG : SPAN_SMALL;
 }
 

@@ -38,11 +38,17 @@ static const char *const *units_of(const struct asked *asked)
 		[QUANTITY_HOURS_VOLUME] = { { "h per cu-ft", NULL }, { "h per m3", NULL } },
 		[QUANTITY_GOODS] = { { "each", NULL }, { "each", NULL } },
 	};
+	static const char *const large[][2][3] = {
+		[QUANTITY_DENSITY] = { { "lb/cu yd", "lb/cu ft", NULL }, { "kg/m3", NULL } },
+		[QUANTITY_VOLUME] = { { "cu yd", "cu ft", NULL }, { "m3", "L", NULL } },
+	};
 	static const char *const percents[] = { "%", NULL }, *const none[] = { NULL };
 	enum value_kind kind = asked->rule->kind;
 
 	if (is_length(asked))
 		return lengths_of(asked);
+	if (kind == VALUE_AMOUNT && asked->span == SPAN_LONG)
+		return large[asked->rule->quantity][asked->units];
 	if (kind == VALUE_AMOUNT)
 		return amounts[asked->rule->quantity][asked->units];
 	return kind == VALUE_PERCENT ? percents : none;

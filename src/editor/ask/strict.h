@@ -6,10 +6,11 @@
 
 #include "plot/value.h"
 
-/* What a number alone is in, of a length: */
+/* What a number alone is in, the first that fits: */
 enum span {
-	SPAN_SMALL, /* inches, or feet; millimetres, centimetres or metres: the first that fits */
-	SPAN_LONG,  /* feet, or inches; metres, millimetres or centimetres */
+	SPAN_SMALL, /* inches or feet; millimetres, centimetres or metres; by or in cubic feet */
+	SPAN_LONG,  /* feet or inches; metres, millimetres or centimetres; of a density or a
+	             * volume, cubic yards or feet, cubic metres or litres */
 	SPAN_PLAN   /* of the plan's own size: feet; metres or centimetres */
 };
 
