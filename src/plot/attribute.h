@@ -81,9 +81,12 @@ enum subject {
 	SUBJECT_STONE, SUBJECT_FABRIC, SUBJECT_LINER, SUBJECT_EDGING, SUBJECT_LAWN, SUBJECT_FENCE
 };
 
+enum { MEANING_MOST = 80 }; /* a row of a small screen */
+
 struct attribute_row {
 	const char *keyword;
 	const char *label;      /* in sheets and reports */
+	const char *meaning;    /* what it is, in a sentence of MEANING_MOST columns at most */
 	struct value_rule rule; /* what may be read */
 	/* The default; unset where there is none, or it depends on the rest of the plot: `derived`
 	 * then says how in a few words. */

@@ -4,9 +4,13 @@
 #define AT(name) [FIXTURE_##name - FIXTURE_HEIGHT]
 
 static const struct attribute_row rows[] = {
-	AT(HEIGHT) = { "height", "Height", LENGTH(0, METRES(30)), IS_LENGTH(0),
+	AT(HEIGHT) = { "height", "Height",
+		"How high it stands, for whether it is safe on its width; 0: not told.",
+		LENGTH(0, METRES(30)), IS_LENGTH(0),
 		.subject = SUBJECT_ANY },
-	AT(BASE) = { "base", "Base", DEPTH, IS_LENGTH(INCHES(4)), .metric = IS_LENGTH(MM(100)) },
+	AT(BASE) = { "base", "Base",
+		"Crushed stone under it.",
+		DEPTH, IS_LENGTH(INCHES(4)), .metric = IS_LENGTH(MM(100)) },
 };
 
 const struct attribute_table fixture_attributes = ATTRIBUTE_TABLE("fixture", FIXTURE_HEIGHT, rows);

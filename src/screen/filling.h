@@ -13,17 +13,23 @@ struct filling {
 	struct front front; /* first */
 	const char *keys[9];  /* the front's: it is drawn anew while a key is waited for */
 	struct sheet *sheet;
-	int at;               /* the field that the cursor is in */
+	int at;               /* the field that the cursor is in; after the last: the sheet's end */
+	char **opened;        /* what the fields said at first, owned */
 	struct typing typing; /* what that field says, while it is typed */
 	/* The locale cannot show all of that field: it is left as it is until it is emptied. */
 	bool is_held;
 	/* The field that did not take all that was typed, LACKING_NONE: none. That is said before
 	 * the sheet goes on. */
 	int lacking;
-	struct text said;     /* about what was typed last; empty: nothing */
+	struct text said;     /* about what was typed or taken last; empty: nothing */
 	struct fault fault;   /* what is wrong, on the message row; no words: nothing */
 };
 
+/* Whether the cursor is on the row below the fields, of a sheet that has one. */
+bool filling_is_end(const struct filling *filling);
+/* The last place that the cursor goes to. */
+int filling_last(const struct filling *filling);
+/* The cursor's field. */
 const struct field *filling_field(const struct filling *filling);
 /* Whether the cursor's field takes one of a few words. */
 bool filling_is_choice(const struct filling *filling);
@@ -34,8 +40,15 @@ void filling_draw(const struct front *front, const struct layout *layout);
 /* filling_keys.c */
 /* Goes to a field; typing then begins afresh. */
 void filling_go(struct filling *filling, int field);
+/* The same, and leaves standing what is said. */
+void filling_go_on(struct filling *filling, int field);
 /* Goes to what is wrong, to be mended rather than typed anew. */
 void filling_go_to(struct filling *filling, int field);
+/* Puts the field right as it is left: what was typed gets the words it is taken in, which is said.
+ * False, the fault filled, where it is wrong. */
+bool filling_settle(struct filling *filling);
+/* Whether a field says something else than when the sheet was opened. */
+bool filling_has_changed(const struct filling *filling, int field);
 /* All keys but those that end the sheet or take it. */
 void filling_key(struct filling *filling, const struct keys *keys, int key);
 

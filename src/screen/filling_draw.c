@@ -1,4 +1,5 @@
 #include "screen/filling.h"
+#include "base/number.h"
 #include "screen/curses.h"
 #include "screen/draw.h"
 #include "screen/status.h"
@@ -9,7 +10,8 @@
 enum {
 	MARGIN = 2, TITLE_ROWS = 2,
 	LABEL_COLUMNS = 22,
-	WIDE_AT = 12 /* where a field for a whole sentence begins */
+	WIDE_AT = 12, /* where a field for a whole sentence begins */
+	FOOT_ROWS = 2 /* what a field means, and what holds in it */
 };
 
 /* Where a field begins, after its label. */
@@ -17,7 +19,7 @@ static int field_column(const struct field *field)
 {
 	bool is_sentence = field->rule->kind == VALUE_TEXT && field->rule->most > 1;
 
-	return is_sentence ? WIDE_AT : LABEL_COLUMNS;
+	return !is_sentence ? LABEL_COLUMNS : most(WIDE_AT, width_of(field->label) + 1);
 }
 
 /* The first field in view, so that the current one is. */
@@ -84,21 +86,40 @@ static void draw_row(const struct field *field, const struct area *area, int row
 	text_fini(&unset);
 }
 
+/* The row that takes the sheet, below its fields. */
+static void draw_end(const struct filling *filling, const struct area *area, int row)
+{
+	bool is_here = filling_is_end(filling);
+	struct text words = TEXT_EMPTY;
+
+	text_print(&words, "Enter here: %s", filling->sheet->done);
+	draw_text(area, row, 0, words.bytes, is_here ? LOOK_PICKED : LOOK_STRONG);
+	if (is_here)
+		move(area->row + row, area->column);
+	text_fini(&words);
+}
+
 static void draw_fields(const struct filling *filling, const struct area *area)
 {
-	int count = filling->sheet->count, rows = count < area->rows ? count : area->rows;
+	int count = filling_last(filling) + 1, rows = least(count, area->rows);
 	int top = top_of(filling, rows);
-	struct area own = field_area(filling_field(filling), area, filling->at - top);
 
 	for (int i = 0; i < rows; i++)
-		draw_row(&filling->sheet->fields[top + i], area, i);
-	draw_typing(filling, &own);
+		if (top + i < filling->sheet->count)
+			draw_row(&filling->sheet->fields[top + i], area, i);
+		else
+			draw_end(filling, area, i);
+	if (!filling_is_end(filling)) {
+		struct area own = field_area(filling_field(filling), area, filling->at - top);
+
+		draw_typing(filling, &own);
+	}
 }
 
 /* Says that there are more fields than are in view. */
 static void draw_title(const struct filling *filling, const struct area *area)
 {
-	int count = filling->sheet->count;
+	int count = filling_last(filling) + 1;
 	char place[32];
 
 	draw_text(area, 0, 0, filling->sheet->title, LOOK_STRONG);
@@ -107,23 +128,47 @@ static void draw_title(const struct filling *filling, const struct area *area)
 		draw_right(area, 0, place, LOOK_PLAIN);
 }
 
-/* What is wrong; or what was not taken; or why nothing is; or the whole of what the field has no
- * room for; or what holds while it is unset. */
-static void message_add(const struct filling *filling, struct text *words)
-{
-	const struct field *field = filling_field(filling);
+/* ---- The foot ------------------------------------------------------------------------------- */
 
+/* What is wrong; or what was not taken, or was taken otherwise; or why nothing is taken. */
+static void said_add(const struct filling *filling, struct text *words)
+{
 	if (filling->fault.words.length)
 		text_add(words, filling->fault.words.bytes);
 	else if (filling->said.length)
 		text_add(words, filling->said.bytes);
 	else if (filling->is_held)
 		text_print(words, "%s: the locale cannot show all of it: left whole. Ctrl-U "
-			"empties it.", field->label);
-	else if (width_of(field->typed) > ROW_COLUMNS - field_column(field))
+			"empties it.", filling_field(filling)->label);
+}
+
+static void meaning_add(const struct filling *filling, struct text *words)
+{
+	if (filling_is_end(filling))
+		text_add(words, "Enter takes the sheet as it stands; Up goes back into it.");
+	else if (filling_field(filling)->meaning)
+		text_add(words, filling_field(filling)->meaning);
+}
+
+/* The whole of what the field has no room for; or what holds while it is unset, and what a number
+ * without a unit is. */
+static void details_add(const struct filling *filling, struct text *words)
+{
+	const struct field *field;
+	const char *unit;
+
+	if (filling_is_end(filling))
+		return;
+	field = filling_field(filling);
+	unit = sheet_unit(filling->sheet, filling->at);
+	if (width_of(field->typed) > ROW_COLUMNS - field_column(field)) {
 		text_add(words, field->typed);
-	else if (field->typed[0] == '\0' && field->unset)
-		text_print(words, "%s: unset, so %s.", field->label, field->unset);
+		return;
+	}
+	if (field->typed[0] == '\0' && field->unset)
+		text_add_sentence(words, "Unset, so %s.", field->unset);
+	if (unit)
+		text_add_sentence(words, "A number alone is in %s.", unit);
 }
 
 /* Cuts a message to so many lines, for the fields to stay in view. Returns how many it has. */
@@ -142,23 +187,45 @@ static int message_cut(struct text *words, int columns, int most)
 	return lines;
 }
 
+/* Two parts, each from a row of its own on; they end on the message row. Returns their rows. */
+static int foot_rows(struct text *upper, struct text *lower, int columns, int most_rows)
+{
+	int rows = message_cut(upper, columns, most_rows);
+
+	return rows + message_cut(lower, columns, most(most_rows - rows, 1));
+}
+
+static void draw_foot(const struct layout *layout, int rows, const char *upper, const char *lower)
+{
+	struct area area = layout->message;
+
+	area.row -= rows - 1;
+	area.rows = rows;
+	draw_clear(&area);
+	draw_wrapped(&area, *upper ? draw_wrapped(&area, 0, upper, LOOK_PLAIN) : 0, lower,
+		LOOK_PLAIN);
+}
+
 void filling_draw(const struct front *front, const struct layout *layout)
 {
 	const struct filling *filling = (const struct filling *)front;
 	struct area area = layout->form, inner;
-	struct text words = TEXT_EMPTY;
-	int lines;
+	struct text upper = TEXT_EMPTY, lower = TEXT_EMPTY;
+	int rows;
 
-	message_add(filling, &words);
-	lines = message_cut(&words, layout->message.columns, area.rows / 2);
+	said_add(filling, &upper);
+	meaning_add(filling, upper.length ? &lower : &upper);
+	if (!lower.length)
+		details_add(filling, &lower);
+	/* Rows of the form's are covered, always the same while that is enough. */
+	rows = most(foot_rows(&upper, &lower, layout->message.columns, area.rows / 2), FOOT_ROWS);
 	draw_sheet(&area);
-	inner = (struct area){ area.row, area.column + MARGIN, area.rows, area.columns - MARGIN };
-	/* A message of more lines covers the form's last rows. */
-	inner.rows -= lines > 1 ? lines - 1 : 0;
+	inner = (struct area){ area.row, area.column + MARGIN, area.rows - (rows - 1),
+		area.columns - MARGIN };
 	draw_title(filling, &inner);
-	if (words.length)
-		status_message(layout, words.bytes);
-	text_fini(&words);
+	draw_foot(layout, rows, upper.bytes, lower.bytes);
+	text_fini(&upper);
+	text_fini(&lower);
 	inner.row += TITLE_ROWS;
 	inner.rows -= TITLE_ROWS;
 	draw_fields(filling, &inner);

@@ -10,9 +10,19 @@ const struct field *filling_field(const struct filling *filling)
 	return &filling->sheet->fields[filling->at];
 }
 
+bool filling_is_end(const struct filling *filling)
+{
+	return filling->at == filling->sheet->count;
+}
+
+int filling_last(const struct filling *filling)
+{
+	return filling->sheet->count - !filling->sheet->has_end;
+}
+
 bool filling_is_choice(const struct filling *filling)
 {
-	return filling_field(filling)->rule->kind == VALUE_CHOICE;
+	return !filling_is_end(filling) && filling_field(filling)->rule->kind == VALUE_CHOICE;
 }
 
 /* ---- Going ---------------------------------------------------------------------------------- */
@@ -20,32 +30,75 @@ bool filling_is_choice(const struct filling *filling)
 void filling_go(struct filling *filling, int at)
 {
 	const struct field *field = &filling->sheet->fields[at];
-	bool is_text = field->rule->kind == VALUE_TEXT;
-	size_t most = is_text ? (size_t)field->rule->most : VALUE_MOST;
 
 	filling->at = at;
-	typing_set(&filling->typing, field->typed, most);
-	filling->is_held = !encode_can_show(field->typed);
 	fault_clear(&filling->fault);
 	text_clear(&filling->said);
+	filling->is_held = false;
+	if (filling_is_end(filling))
+		return;
+	typing_set(&filling->typing, field->typed, field->rule->kind == VALUE_TEXT ?
+		(size_t)field->rule->most : VALUE_MOST);
+	filling->is_held = !encode_can_show(field->typed);
+}
+
+void filling_go_on(struct filling *filling, int at)
+{
+	struct fault fault = filling->fault;
+	struct text said = filling->said;
+
+	filling->fault = (struct fault){ .words = TEXT_EMPTY };
+	filling->said = TEXT_EMPTY;
+	filling_go(filling, at);
+	filling->fault = fault;
+	filling->said = said;
+	if (fault.words.length)
+		text_clear(&filling->said);
 }
 
 void filling_go_to(struct filling *filling, int at)
 {
-	struct fault fault = filling->fault;
+	filling_go_on(filling, at);
+	if (!filling_is_end(filling))
+		typing_edit(&filling->typing, TYPING_END);
+}
 
-	filling->fault = (struct fault){ .words = TEXT_EMPTY, .offer = TEXT_EMPTY };
-	filling_go(filling, at);
-	filling->fault = fault;
-	typing_edit(&filling->typing, TYPING_END);
+bool filling_settle(struct filling *filling)
+{
+	struct sheet *sheet = filling->sheet;
+	int at = filling->at;
+
+	fault_clear(&filling->fault);
+	if (filling_is_end(filling))
+		return true;
+	if (!sheet_settle(sheet, at, &filling->said, &filling->fault))
+		return false;
+	if (filling->said.length && sheet->changed)
+		sheet->changed(sheet, at);
+	return true;
+}
+
+bool filling_has_changed(const struct filling *filling, int at)
+{
+	return strcmp(filling->sheet->fields[at].typed, filling->opened[at]) != 0;
+}
+
+/* What is wrong in the field that is left is said at once, but holds nobody up. */
+static void leave_for(struct filling *filling, int to)
+{
+	fault_clear(&filling->fault);
+	text_clear(&filling->said);
+	if (!filling_is_end(filling) && filling_has_changed(filling, filling->at))
+		filling_settle(filling);
+	filling_go_on(filling, to);
 }
 
 /* By so many fields; after the last one comes the first. */
 static void go_by(struct filling *filling, int by)
 {
-	int count = filling->sheet->count;
+	int count = filling_last(filling) + 1;
 
-	filling_go(filling, (filling->at + by + count) % count);
+	leave_for(filling, (filling->at + by + count) % count);
 }
 
 /* ---- Fields that take one of a few words ---------------------------------------------------- */
@@ -169,11 +222,11 @@ void filling_key(struct filling *filling, const struct keys *keys, int key)
 	else if (key == PRESS_DOWN || key == PRESS_TAB)
 		go_by(filling, 1);
 	else if (key == PRESS_PAGE_UP)
-		filling_go(filling, 0);
+		leave_for(filling, 0);
 	else if (key == PRESS_PAGE_DOWN)
-		filling_go(filling, filling->sheet->count - 1);
+		leave_for(filling, filling_last(filling));
 	else if (filling_is_choice(filling))
 		choice_key(filling, key);
-	else
+	else if (!filling_is_end(filling))
 		text_key(filling, keys, key);
 }

@@ -1,9 +1,12 @@
 #include "screen/form.h"
+#include "base/memory.h"
 #include "screen/filling.h"
+
+#include <stdlib.h>
 
 static bool is_last(const struct filling *filling)
 {
-	return filling->at == filling->sheet->count - 1;
+	return filling->at == filling_last(filling);
 }
 
 /* ---- Opening and closing -------------------------------------------------------------------- */
@@ -13,47 +16,25 @@ static void filling_open(struct filling *filling, struct sheet *sheet)
 	*filling = (struct filling){ .front = { .state = STATE_FORM, .draw = filling_draw },
 		.keys = { "Up Down", "go", "Enter", NULL, "Esc", "leave", NULL },
 		.sheet = sheet, .typing = TYPING_EMPTY, .lacking = LACKING_NONE, .said = TEXT_EMPTY,
-		.fault = { .words = TEXT_EMPTY, .offer = TEXT_EMPTY } };
+		.fault = { .words = TEXT_EMPTY },
+		.opened = memory_new((size_t)sheet->count, sizeof *filling->opened) };
+	for (int i = 0; i < sheet->count; i++)
+		filling->opened[i] = memory_string(sheet->fields[i].typed);
 	filling->front.keys = filling->keys;
 	filling_go(filling, 0);
 }
 
 static void filling_close(struct filling *filling)
 {
+	for (int i = 0; i < filling->sheet->count; i++)
+		free(filling->opened[i]);
+	free(filling->opened);
 	typing_fini(&filling->typing);
 	text_fini(&filling->said);
 	fault_fini(&filling->fault);
 }
 
 /* ---- Taking --------------------------------------------------------------------------------- */
-
-/* Types what was offered instead of what is wrong. */
-static void offer_take(struct filling *filling)
-{
-	int at = filling->fault.field;
-
-	sheet_type(filling->sheet, at, filling->fault.offer.bytes);
-	filling_go(filling, at);
-	if (filling->sheet->changed)
-		filling->sheet->changed(filling->sheet, at);
-}
-
-/* Whether the current field is right; else the fault says why, and the cursor stays. */
-static bool is_right(struct filling *filling)
-{
-	struct sheet *sheet = filling->sheet;
-	struct value value;
-	int at = filling->at;
-
-	fault_clear(&filling->fault);
-	if (!sheet_read(sheet, at, &value, &filling->fault)) {
-		if (filling->typing.is_fresh)
-			filling_go_to(filling, at);
-		return false;
-	}
-	value_fini(sheet->fields[at].rule->kind, &value);
-	return true;
-}
 
 /* True where the sheet is taken as it is; else the field at fault is gone to. */
 static bool is_taken(struct filling *filling)
@@ -80,17 +61,48 @@ static bool is_complete(struct filling *filling)
 	return false;
 }
 
-/* Enter: the offer first, then the next field, at last the whole sheet. True where it is done. */
+/* Enter: the next field, at last the whole sheet. True where it is done. */
 static bool enter(struct filling *filling)
 {
-	if (filling->fault.offer.length)
-		offer_take(filling);
-	if (!is_complete(filling) || !is_right(filling))
+	if (!is_complete(filling))
 		return false;
+	if (!filling_settle(filling)) {
+		if (filling->typing.is_fresh)
+			filling_go_to(filling, filling->at);
+		return false;
+	}
 	if (is_last(filling))
 		return is_taken(filling);
-	filling_go(filling, filling->at + 1);
+	filling_go_on(filling, filling->at + 1);
 	return false;
+}
+
+/* ---- Leaving -------------------------------------------------------------------------------- */
+
+static bool has_changed(const struct filling *filling)
+{
+	for (int i = 0; i < filling->sheet->count; i++)
+		if (filling_has_changed(filling, i))
+			return true;
+	return false;
+}
+
+/* What was typed is not dropped unasked: an Esc too many, or an arrow key that a slow line has cut
+ * in two, would take all of it. True where the sheet is left; *is_done: it was taken. */
+static bool is_left(struct stage *stage, struct filling *filling, bool *is_done)
+{
+	static const char *const answers[] = { "Go on typing", "Set it", "Drop what was typed" };
+	enum { GO_ON, SET, DROP, ANSWERS };
+	const struct question question = { .text = "What was typed is not set yet.",
+		.answers = answers, .count = ANSWERS };
+	int answer;
+
+	if (!has_changed(filling))
+		return true;
+	answer = stage->asker.choose(&stage->asker, &question);
+	if (answer == SET)
+		*is_done = is_complete(filling) && is_taken(filling);
+	return answer == DROP || *is_done;
 }
 
 static void filling_show(struct stage *stage, struct filling *filling)
@@ -98,8 +110,6 @@ static void filling_show(struct stage *stage, struct filling *filling)
 	const char **keys = filling->keys;
 
 	keys[3] = is_last(filling) ? filling->sheet->done : "next";
-	if (filling->fault.offer.length)
-		keys[3] = "take it";
 	keys[6] = NULL;
 	if (filling_is_choice(filling)) {
 		keys[6] = "Space";
@@ -114,15 +124,20 @@ static void filling_show(struct stage *stage, struct filling *filling)
 bool form_fill(struct stage *stage, struct sheet *sheet)
 {
 	struct filling filling;
-	bool is_done = false;
-	int key = PRESS_NOTHING;
+	bool is_done = false, is_over = false;
 
 	filling_open(&filling, sheet);
-	while (!is_done && key != PRESS_ESCAPE && key != PRESS_OVER) {
+	while (!is_done && !is_over) {
+		int key;
+
 		filling_show(stage, &filling);
 		key = stage_key(stage);
 		if (key == PRESS_ENTER)
 			is_done = enter(&filling);
+		else if (key == PRESS_ESCAPE)
+			is_over = is_left(stage, &filling, &is_done);
+		else if (key == PRESS_OVER)
+			is_over = true;
 		else
 			filling_key(&filling, &stage->keys, key);
 	}

@@ -405,6 +405,15 @@ static int64_t faults(const struct plot *plot)
 	return mirror_faults(&mirror, &plot->ground);
 }
 
+/* How thick a frame of the pegged rectangle may be, in cells of a foot: half of it. */
+static int thickest(const struct desk *b)
+{
+	struct rectangle r = editor_pegged(&b->editor);
+	int columns = r.right - r.left + 1, rows = r.bottom - r.top + 1;
+
+	return columns < 4 || rows < 4 ? 1 : 2;
+}
+
 /* One act on marked or pegged ground, as people may press them. */
 static void act_at_random(struct desk *b, struct random *r)
 {
@@ -425,9 +434,11 @@ static void act_at_random(struct desk *b, struct random *r)
 		random_below(r, b->editor.plot->ground.rows));
 	if (key == PRESS_ENTER && b->editor.is_pegged) {
 		answers[0] = pegged[random_below(r, 5)];
-		snprintf(sheet, sizeof sheet, "%s: %s",
-			strcmp(answers[0], "Frame it") == 0 ? "Thickness" : "Width",
-			sizes[random_below(r, 3)]);
+		if (strcmp(answers[0], "Frame it") == 0)
+			snprintf(sheet, sizeof sheet, "Thickness: %s",
+				sizes[random_below(r, thickest(b))]);
+		else
+			snprintf(sheet, sizeof sheet, "Width: %s", sizes[random_below(r, 3)]);
 		if (strcmp(answers[0], "Frame it") == 0 ||
 		    strcmp(answers[0], "Lay a straight run") == 0)
 			answers[1] = sheet;

@@ -55,17 +55,23 @@ START_TEST(a_frame_is_as_thick_as_asked_and_the_thickness_is_remembered)
 {
 	struct desk *b = sit();
 
-	desk_answer(b, ROWS { "Frame it", "Thickness: 2 cells", "Frame it", "Thickness: 1 ft",
-		NULL });
+	desk_answer(b, ROWS { "Frame it", "Thickness: 2 cells", "Frame it", "Thickness: 2", "",
+		"Frame it", "Thickness: 3", "Thickness: 1", NULL });
 	peg(b, (struct place){ 0, 0 }, (struct place){ 6, 4 });
 	desk_press(b, PRESS_ENTER);
 	ck_assert_str_eq(b->offered, "Thickness: 1 ft\n");
 	desk_check(b, ROWS { "ppppppp", "ppppppp", "pp...pp", "ppppppp", "ppppppp", NULL });
 	desk_says(b, "2 ft: 2 cells");
 	desk_type(b, "b");
+	/* No more than half the rectangle: of 3 ft by 3 ft, a cell. */
 	peg(b, (struct place){ 2, 1 }, (struct place){ 4, 3 });
 	desk_press(b, PRESS_ENTER);
-	ck_assert_str_eq(b->offered, "Thickness: 2 ft\n");
+	ck_assert_str_eq(b->offered, "Thickness: 1 ft\n");
+	ck_assert_str_eq(b->fault, "Thickness: found 2 ft, expected 1 ft to 1 ft, 1 to 1 cells: "
+		"no more than half the rectangle");
+	ck_assert_int_eq(b->editor.frame, 2);
+	desk_press(b, PRESS_ENTER);
+	ck_assert_str_eq(b->offered, "Thickness: 1 ft\n");
 	desk_check(b, ROWS { "ppppppp", "ppbbbpp", "ppb.bpp", "ppbbbpp", "ppppppp", NULL });
 	desk_press(b, PRESS_BACKSPACE);
 	desk_press(b, PRESS_BACKSPACE);
@@ -116,7 +122,7 @@ struct mirrored {
 	const char *framed[6], *run[6];
 };
 
-/* A frame of two cells from 0,0 to 4,1, which is all of it, and a run of two cells from 1,1 to
+/* A frame of one cell from 0,0 to 4,1, which is all of it, and a run of two cells from 1,1 to
  * 1,0; the images by hand. */
 static const struct mirrored mirrored[] = {
 	{ "left-right", { "ppppppp", "ppppppp", ".......", ".......", "......." },
@@ -136,7 +142,7 @@ START_TEST(frames_and_runs_have_their_images)
 
 	plot_set(editor_edit(&b->editor), 0, HEAD_MIRROR, m->kind);
 	editor_stroke(&b->editor);
-	desk_answer(b, ROWS { "Frame it", "Thickness: 2 ft", "Lay a straight run", "Width: 2 ft",
+	desk_answer(b, ROWS { "Frame it", "Thickness: 1 ft", "Lay a straight run", "Width: 2 ft",
 		NULL });
 	peg(b, (struct place){ 0, 0 }, (struct place){ 4, 1 });
 	desk_press(b, PRESS_ENTER);
@@ -155,10 +161,11 @@ START_TEST(a_sheet_that_is_left_leaves_the_peg_and_the_ground)
 {
 	struct desk *b = sit();
 
-	desk_answer(b, ROWS { "Frame it", "Thickness: 3", "", "Lay a straight run", "", NULL });
+	desk_answer(b, ROWS { "Frame it", "Thickness: 2", "", "Lay a straight run", "", NULL });
 	peg(b, (struct place){ 0, 0 }, (struct place){ 4, 1 });
 	desk_press(b, PRESS_ENTER);
-	ck_assert_str_eq(b->fault, "Thickness: 3 has no unit. 3 cells? Enter takes it.");
+	ck_assert_str_eq(b->fault, "Thickness: found 2 ft, expected 1 ft to 1 ft, 1 to 1 cells: "
+		"no more than half the rectangle");
 	desk_press(b, PRESS_ENTER);
 	ck_assert_int_eq(editor_state(&b->editor), STATE_PEGGED);
 	ck_assert_int_eq(b->editor.frame, 1);

@@ -115,17 +115,22 @@ START_TEST(a_place_is_gone_to_by_its_distances)
 }
 END_TEST
 
-START_TEST(a_place_beyond_the_plan_or_without_a_unit_is_refused_and_asked_for_again)
+START_TEST(a_place_beyond_the_plan_is_refused_and_one_without_a_unit_is_in_feet)
 {
 	struct desk *b = open_ground();
 
 	desk_answer(b, ROWS { "Across from the left: 6 ft 1 in", "", NULL });
 	desk_type(b, "@");
 	ck_assert_str_eq(b->fault, "Across: beyond the plan, which is 6 ft wide");
-	desk_answer(b, ROWS { "Down from the top: 3", "", NULL });
+	desk_answer(b, ROWS { "Down from the top: 1 mile", "", NULL });
 	desk_type(b, "@");
-	ck_assert_ptr_nonnull(strstr(b->fault, "Down from the top: 3 has no unit. 3 ft?"));
+	ck_assert_str_eq(b->fault, "Down from the top: mile is no unit of length; ft, in, m, cm "
+		"and mm are");
 	check_cursor(b, 1, 1);
+	desk_answer(b, ROWS { "Across from the left: 4; Down from the top: 2 ft 6", NULL });
+	desk_type(b, "@");
+	check_cursor(b, 4, 2);
+	desk_says(b, "4 ft across, 2 ft down.");
 	desk_free(b);
 }
 END_TEST
@@ -1003,7 +1008,7 @@ Suite *test_suite(void)
 	tcase_add_test(moving, home_end_and_the_page_keys_go_to_the_edges);
 	tcase_add_test(moving, a_place_is_gone_to_by_its_distances);
 	tcase_add_test(moving,
-		a_place_beyond_the_plan_or_without_a_unit_is_refused_and_asked_for_again);
+		a_place_beyond_the_plan_is_refused_and_one_without_a_unit_is_in_feet);
 	add_laying(suite_case(suite, "laying"));
 	add_mirror(suite_case(suite, "mirror"));
 	tcase_add_test(pages, pages_are_turned_and_picked);

@@ -51,11 +51,22 @@ static void type_anything(struct wanton *w, struct sheet *sheet)
 	}
 }
 
+/* Below each field a row says what it is. */
+static void check_meanings(const struct sheet *sheet)
+{
+	for (int i = 0; i < sheet->count; i++)
+		ck_assert_msg(sheet->fields[i].meaning &&
+			strlen(sheet->fields[i].meaning) <= MEANING_MOST, "%s: %s", sheet->title,
+			sheet->fields[i].label);
+}
+
 static bool fill(struct asker *asker, struct sheet *sheet)
 {
 	struct wanton *w = (struct wanton *)asker;
 	struct fault fault = { .field = 0 };
 	bool is_taken = false;
+
+	check_meanings(sheet);
 
 	for (int tries = random_below(&w->random, 4); tries > 0 && !is_taken; tries--) {
 		type_anything(w, sheet);
@@ -65,7 +76,6 @@ static bool fill(struct asker *asker, struct sheet *sheet)
 	}
 	fault_clear(&fault);
 	text_fini(&fault.words);
-	text_fini(&fault.offer);
 	return is_taken;
 }
 

@@ -596,7 +596,8 @@ struct refusal {
 };
 
 static const struct refusal refusals[] = {
-	{ "Width, left to right: 6", "Width, left to right: 6 has no unit. 6 ft?" },
+	{ "Width, left to right: 2416", "Width, left to right: 2416 cells, expected at most 2048" },
+	{ "Width, left to right: 6 cubits", "Width, left to right: cubits is no unit of length" },
 	{ "Width, left to right: 10 ft 6 in", "Width, left to right: 126 in is no whole number of "
 		"cells of 1 ft, but 10 ft is, and 11 ft is" },
 	{ "Depth, top to bottom: 6 in", "Depth, top to bottom: 6 in is no whole number of cells of "
@@ -604,7 +605,7 @@ static const struct refusal refusals[] = {
 	{ "Depth, top to bottom: 2049 ft", "Depth, top to bottom: 2049 cells, expected at most "
 		"2048" },
 	{ "Depth, top to bottom:", "Depth, top to bottom: needed here" },
-	{ "Side of a cell: 11 ft", "Side of a cell: found 11, expected 1 in to 10 ft" },
+	{ "Side of a cell: 11 ft", "Side of a cell: found 11 ft, expected 1 in to 10 ft" },
 	{ "Units: ells", "Units: found ells, expected imperial or metric" },
 };
 

@@ -241,7 +241,8 @@ START_TEST(a_bad_value_is_refused_in_full_and_kept_as_typed)
 	press(&desk, &answers);
 	ck_assert_int_eq(answers.refused, 1);
 	check_says(&answers.fault.words, attribute_row(a)->label);
-	check_says(&answers.fault.words, ", expected ");
+	check_says(&answers.fault.words, attribute_row(a)->rule.kind == VALUE_TEXT ?
+		"characters are the most" : ", expected ");
 	ck_assert_str_eq(answers.kept.bytes, words.bytes);
 	check_unchanged(&desk, words.bytes);
 	text_fini(&words);
@@ -283,19 +284,37 @@ START_TEST(an_emptied_field_is_unset_unless_it_is_needed)
 }
 END_TEST
 
-START_TEST(a_bare_number_is_offered_back_with_its_unit)
+START_TEST(a_number_alone_is_taken_in_the_fields_unit)
 {
-	struct answers answers = typing(BED_EMBED, "6");
-	struct desk desk;
+	static const struct {
+		enum attribute attribute;
+		const char *typed;
+		nm length;
+	} rows[] = {
+		{ BED_EMBED, "6", 6 * NM_PER_INCH }, { BED_EMBED, ".5", NM_PER_INCH / 2 },
+		{ BED_EMBED, "1 1/2", 3 * NM_PER_INCH / 2 },
+		{ BED_EMBED, "1 ft 1", 13 * NM_PER_INCH },
+		{ BED_EMBED, "50 millimetres", 50 * NM_PER_MM },
+		/* What is long by default is in feet; out of range there, in the other. */
+		{ ALLOW_FABRIC_LENGTH, "50", 50 * NM_PER_FOOT },
+		{ FENCE_SECTION, "6", 6 * NM_PER_FOOT }, { FENCE_SECTION, "72", 6 * NM_PER_FOOT },
+		{ FENCE_HEIGHT, "4", 4 * NM_PER_FOOT }, { FENCE_HEIGHT, "42", 42 * NM_PER_INCH },
+	};
 
-	desk_open(&desk, court);
-	press(&desk, &answers);
-	check_says(&answers.fault.words, "6 in?");
-	ck_assert_str_eq(answers.fault.offer.bytes, "6 in");
-	ck_assert_str_eq(answers.kept.bytes, "6");
-	check_unchanged(&desk, "a bare number");
-	answers_fini(&answers);
-	desk_close(&desk);
+	for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
+		struct answers answers = typing(rows[i].attribute, rows[i].typed);
+		struct desk desk;
+
+		desk_open(&desk, court);
+		press(&desk, &answers);
+		ck_assert_msg(answers.filled == 1, "%s: %s", rows[i].typed,
+			answers.fault.words.bytes);
+		ck_assert_msg(block_length(block_of(desk.editor.plot,
+			attribute_block(rows[i].attribute)), rows[i].attribute) == rows[i].length,
+			"%s of %s", rows[i].typed, attribute_row(rows[i].attribute)->keyword);
+		answers_fini(&answers);
+		desk_close(&desk);
+	}
 }
 END_TEST
 
@@ -306,11 +325,38 @@ START_TEST(a_bare_number_that_no_unit_makes_good_is_told_its_range)
 
 	desk_open(&desk, court);
 	press(&desk, &answers);
-	check_says(&answers.fault.words, "Side of a cell: found 500, expected 1 in to 10 ft");
-	ck_assert_uint_eq(answers.fault.offer.length, 0);
+	check_says(&answers.fault.words, "Side of a cell: found 500 in, expected 1 in to 10 ft");
 	check_unchanged(&desk, "500");
 	answers_fini(&answers);
 	desk_close(&desk);
+}
+END_TEST
+
+/* What holds while a field is unset, in brackets, has room beside the label. */
+START_TEST(what_an_unset_field_says_fits_in_it)
+{
+	enum { FIELD_COLUMNS = 22, BRACKETS = 2 };
+	enum attribute a = (enum attribute)_i;
+	enum block_kind kind = attribute_block(a);
+	const struct block block = { .kind = kind };
+	const struct block_part part = { a, a, false, NULL };
+
+	for (enum units units = UNITS_IMPERIAL; units <= UNITS_METRIC; units++) {
+		struct sheet sheet;
+
+		sheet_init(&sheet, 1);
+		sheet.units = units;
+		block_fields_set(&sheet, 0, &block, &part);
+		ck_assert_msg(!sheet.fields[0].unset ||
+			strlen(sheet.fields[0].unset) + BRACKETS <= FIELD_COLUMNS, "%s",
+			sheet.fields[0].unset);
+		ck_assert_str_eq(sheet.fields[0].meaning, attribute_row(a)->meaning);
+		/* A number typed in place of an amount that is shown is in its unit. */
+		if (attribute_row(a)->rule.kind == VALUE_AMOUNT && attribute_preset(a, units)->set)
+			ck_assert_str_eq(strchr(sheet.fields[0].unset, ' ') + 1,
+				sheet_unit(&sheet, 0));
+		sheet_fini(&sheet);
+	}
 }
 END_TEST
 
@@ -326,10 +372,10 @@ START_TEST(unset_fields_say_their_defaults_in_the_plots_units)
 		block_set(&editor_edit(&desk.editor)->details.head, HEAD_UNITS,
 			(struct value){ .set = true, .as.number = is_metric });
 		press(&desk, &answers);
-		check_says(&answers.unset, is_metric ? ";100 mm, 150 mm on clay or in frost;" :
-			";4 in, 6 in on clay or in frost;");
-		check_says(&answers.unset, is_metric ? "400 mm x 200 mm x 150 mm" :
-			"16 in x 8 in x 6 in");
+		check_says(&answers.unset, is_metric ? ";100/150 mm by ground;" :
+			";4/6 in, by ground;");
+		check_says(&answers.unset, is_metric ? "400 x 200 x 150 mm" :
+			"16 x 8 x 6 in");
 		answers_fini(&answers);
 	}
 	desk_close(&desk);
@@ -350,7 +396,7 @@ START_TEST(a_sheet_shows_the_price_books_value_where_the_plot_sets_none)
 		(struct value){ .set = true, .as.number = 7 * MILLION });
 	press(&desk, &answers);
 	ck_assert_str_eq(answers.unset.bytes, "5/16 in;1/8 in;4 in;8 in;11 %;"
-		"15 %, 20 % where half is compost;2;30 ft;10 %;;");
+		"15/20 %, by compost;2;30 ft;10 %;;");
 	answers_fini(&answers);
 	desk_close(&desk);
 }
@@ -399,9 +445,9 @@ START_TEST(notes_are_added_changed_and_removed_with_the_rest)
 {
 	enum block_kind kind = (enum block_kind)_i;
 	struct answers add = { .asker = answers_asker(), .picks = { sheet_names[kind] },
-		.typed = { { "Add a note", "Ask \"Mrs\" \\ first", 0 } } };
+		.typed = { { "New note, type it", "Ask \"Mrs\" \\ first", 0 } } };
 	struct answers change = { .asker = answers_asker(), .picks = { sheet_names[kind] },
-		.typed = { { "Note", "Asked", 0 }, { "Add a note", "Two", 0 } } };
+		.typed = { { "Note", "Asked", 0 }, { "New note, type it", "Two", 0 } } };
 	struct answers remove = { .asker = answers_asker(), .picks = { sheet_names[kind] },
 		.typed = { { "Note", "", 0 } } };
 	const struct notes *notes;
@@ -437,11 +483,11 @@ START_TEST(a_note_too_long_is_refused_and_nothing_else_set)
 
 	text_add_repeat(&words, 'x', NOTE_MOST + 1);
 	answers.typed[0] = (struct typing){ "Courses", "7", 0 };
-	answers.typed[1] = (struct typing){ "Add a note", words.bytes, 0 };
+	answers.typed[1] = (struct typing){ "New note, type it", words.bytes, 0 };
 	desk_open(&desk, court);
 	press(&desk, &answers);
 	ck_assert_int_eq(answers.refused, 1);
-	check_says(&answers.fault.words, "Add a note: ");
+	check_says(&answers.fault.words, "New note, type it: ");
 	check_unchanged(&desk, "a long note");
 	text_fini(&words);
 	answers_fini(&answers);
@@ -452,7 +498,7 @@ END_TEST
 START_TEST(notes_beyond_the_first_hundred_stay_in_their_order)
 {
 	struct answers answers = { .asker = answers_asker(), .picks = { "The plot" },
-		.typed = { { "Note", "", 0 }, { "Add a note", "last", 0 } } };
+		.typed = { { "Note", "", 0 }, { "New note, type it", "last", 0 } } };
 	struct desk desk;
 	struct block *head;
 
@@ -764,7 +810,7 @@ static const struct {
 	{ "Boards", "", "How much: needed here" },
 	{ "Boards", "24 tins", "How much: found 24, expected goods such as 24 each" },
 	{ "Boards", "0 each", "expected 0.001 to 100000 each, ft" },
-	{ "Boards", "24", "How much: 24 has no unit. 24 each?" },
+	{ "Boards", "1,250 each", "How much: 1,250 can be read in two ways" },
 };
 
 START_TEST(extra_goods_need_a_name_and_an_amount)
@@ -812,7 +858,7 @@ START_TEST(rates_say_what_holds_while_they_are_unset)
 	book_of(&desk.editor.book, "'rates': {'block': '0.05 h per each'}");
 	desk.editor.has_book = true;
 	press(&desk, &leave);
-	check_says(&leave.unset, "the usual rate, by the subsoil;");
+	check_says(&leave.unset, "usual, by subsoil;");
 	check_says(&leave.unset, ";0.05 h per each;none: in no hours;");
 	answers_fini(&leave);
 	desk_close(&desk);
@@ -1058,16 +1104,16 @@ START_TEST(other_units_change_no_value)
 }
 END_TEST
 
-START_TEST(lengths_are_read_and_offered_in_the_units_just_chosen)
+START_TEST(a_number_alone_is_in_the_units_just_chosen)
 {
-	struct answers answers = { .asker = answers_asker(), .picks = { "The plot" },
+	struct answers answers = { .asker = answers_asker(), .picks = { "The plot", "Its measure" },
 		.typed = { { "Units shown", "metric", 0 }, { "Side of a cell", "250", 0 } } };
 	struct desk desk;
 
 	desk_open(&desk, court);
 	press(&desk, &answers);
-	ck_assert_str_eq(answers.fault.offer.bytes, "250 mm");
-	check_unchanged(&desk, "a bare number");
+	ck_assert_int_eq(answers.filled, 1);
+	ck_assert_int_eq(plot_cell(desk.editor.plot), 250 * NM_PER_MM);
 	answers_fini(&answers);
 	desk_close(&desk);
 }
@@ -1085,7 +1131,8 @@ Suite *test_suite(void)
 	tcase_add_loop_test(fields, a_bad_value_is_refused_in_full_and_kept_as_typed, 0,
 		ATTRIBUTES);
 	tcase_add_loop_test(fields, an_emptied_field_is_unset_unless_it_is_needed, 0, ATTRIBUTES);
-	tcase_add_test(fields, a_bare_number_is_offered_back_with_its_unit);
+	tcase_add_test(fields, a_number_alone_is_taken_in_the_fields_unit);
+	tcase_add_loop_test(fields, what_an_unset_field_says_fits_in_it, 0, ATTRIBUTES);
 	tcase_add_test(fields, unset_fields_say_their_defaults_in_the_plots_units);
 	tcase_add_test(fields, a_sheet_shows_the_price_books_value_where_the_plot_sets_none);
 	tcase_add_test(fields, what_nobody_touched_stays_as_it_is);
@@ -1117,6 +1164,6 @@ Suite *test_suite(void)
 	tcase_add_test(cell, a_mirror_set_with_the_cell_holds_for_the_new_cells);
 	tcase_add_test(cell, other_units_say_how_many_defaults_change);
 	tcase_add_test(cell, other_units_change_no_value);
-	tcase_add_test(cell, lengths_are_read_and_offered_in_the_units_just_chosen);
+	tcase_add_test(cell, a_number_alone_is_in_the_units_just_chosen);
 	return suite;
 }

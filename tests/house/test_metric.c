@@ -243,6 +243,7 @@ START_TEST(no_field_and_no_message_about_one_says_inches)
 	check_metric(text.bytes, row->keyword);
 	text_fini(&text);
 	check_metric(row->label, row->keyword);
+	check_metric(row->meaning, row->keyword);
 	check_metric(attribute_derived(a, UNITS_METRIC), row->keyword);
 	check_metric(attribute_source(a, UNITS_METRIC), row->keyword);
 	for (int i = 0; i < COUNT(typed); i++) {
@@ -288,6 +289,7 @@ static bool fill(struct asker *asker, struct sheet *sheet)
 	check_metric(sheet->title, "a sheet");
 	for (int i = 0; i < sheet->count; i++) {
 		check_metric(sheet->fields[i].label, sheet->title);
+		check_metric(sheet->fields[i].meaning, sheet->title);
 		check_metric(sheet->fields[i].typed, sheet->title);
 		check_metric(sheet->fields[i].unset, sheet->title);
 		if (random_below(&reader->random, 6) == 0 && strcmp(sheet->title,
@@ -296,10 +298,8 @@ static bool fill(struct asker *asker, struct sheet *sheet)
 	}
 	is_taken = sheet->accept(sheet, &fault);
 	check_metric(fault.words.bytes, sheet->title);
-	check_metric(fault.offer.bytes, sheet->title);
 	fault_clear(&fault);
 	text_fini(&fault.words);
-	text_fini(&fault.offer);
 	return is_taken;
 }
 

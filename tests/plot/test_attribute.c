@@ -69,6 +69,22 @@ START_TEST(blocks_share_out_the_whole_table)
 }
 END_TEST
 
+/* Each on one row of a small screen, and none said of two things. */
+START_TEST(each_has_a_meaning_of_its_own_in_a_sentence)
+{
+	const struct attribute_row *row = attribute_row((enum attribute)_i);
+	size_t length = row->meaning ? strlen(row->meaning) : 0;
+
+	ck_assert_msg(length > strlen(row->label), "%s", row->keyword);
+	ck_assert_msg(length <= MEANING_MOST, "%s: %zu", row->keyword, length);
+	ck_assert_msg(row->meaning[0] >= 'A' && row->meaning[0] <= 'Z' &&
+		row->meaning[length - 1] == '.', "%s: %s", row->keyword, row->meaning);
+	for (int other = 0; other < _i; other++)
+		ck_assert_msg(strcmp(row->meaning,
+			attribute_row((enum attribute)other)->meaning) != 0, "%s", row->meaning);
+}
+END_TEST
+
 /* A default is a value that could be set: it is written and read as itself. */
 START_TEST(a_default_is_in_range_or_its_absence_explained)
 {
@@ -409,6 +425,7 @@ static void add_table(TCase *table)
 	tcase_add_test(table, keywords_of_the_head_are_none_of_the_words_that_open_a_block);
 	tcase_add_test(table, blocks_share_out_the_whole_table);
 	tcase_add_test(table, a_rate_is_from_a_millionth_to_a_thousand_hours);
+	tcase_add_loop_test(table, each_has_a_meaning_of_its_own_in_a_sentence, 0, ATTRIBUTES);
 	tcase_add_loop_test(table, a_default_is_in_range_or_its_absence_explained, 0, ATTRIBUTES);
 	tcase_add_loop_test(table, a_default_is_what_the_manual_says, 0, COUNT(defaults));
 	tcase_add_test(table, all_other_attributes_have_no_default);

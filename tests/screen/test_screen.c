@@ -190,9 +190,10 @@ START_TEST(a_place_is_typed_corrected_and_gone_to)
 	terminal_keys(at.t, "@");
 	terminal_wait(at.t, "Across from the left");
 	terminal_type(at.t, "3\r");
-	terminal_wait(at.t, "Across from the left: 3 has no unit. 3 ft?");
-	terminal_keys(at.t, "end");
-	terminal_type(at.t, " ft 6 in");
+	terminal_wait(at.t, "Across from the left: 3 is taken as 3 ft.");
+	terminal_keys(at.t, "up end");
+	terminal_type(at.t, " 6 in");
+	terminal_wait(at.t, "3 ft 6 in");
 	field_go_to(at.t, "Down from the top");
 	terminal_keys(at.t, "backspace");
 	terminal_type(at.t, "24 xin");

@@ -176,7 +176,7 @@ START_TEST(bytes_at_random_end_no_session)
 	terminal_type(at.t, "\033[201~");
 	usleep(1200000); /* whatever was begun is over after a second's silence */
 	for (int i = 0; i < 5; i++) {
-		terminal_keys(at.t, "escape");
+		sheet_drop(at.t);
 		terminal_settle(at.t);
 	}
 	terminal_wait(at.t, "At rest");

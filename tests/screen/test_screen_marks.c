@@ -175,11 +175,9 @@ START_TEST(a_frame_and_a_run_are_asked_for_their_thickness_and_width)
 	struct table at;
 
 	table_sit(&at, "court.plot", 24, 80);
-	terminal_keys(at.t, "p right down enter right x4 down x2 enter F r a m e enter");
+	terminal_keys(at.t, "p right down enter right x4 down x3 enter F r a m e enter");
 	terminal_wait(at.t, "Thickness");
 	terminal_keys(at.t, "2 enter");
-	terminal_wait(at.t, "Thickness: 2 has no unit. 2 cells? Enter takes it.");
-	terminal_keys(at.t, "enter");
 	terminal_wait(at.t, "A thickness of 2 ft: 2 cells.");
 	terminal_wait(at.t, "b Raised bed          0.0");
 	terminal_keys(at.t, "backspace l home pageup enter end enter S t r a i g h t enter");

@@ -297,7 +297,7 @@ START_TEST(a_stop_from_outside_is_followed_by_the_whole_picture_and_the_modes)
 	terminal_until(at.t, !terminal_has_old_modes(at.t));
 	if (strcmp(states[_i].keys, "~") == 0)
 		terminal_until(at.t, terminal_answered(at.t, "\033[?1000h"));
-	terminal_keys(at.t, "escape");
+	sheet_drop(at.t);
 	terminal_wait(at.t, "At rest");
 	table_leave(&at);
 }

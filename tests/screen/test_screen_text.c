@@ -39,7 +39,7 @@ static void open_bed(struct table *at)
 
 static void close_sheet(struct table *at)
 {
-	terminal_keys(at->t, "escape");
+	sheet_drop(at->t);
 	terminal_wait(at->t, "At rest");
 }
 
@@ -150,7 +150,7 @@ static bool is_ascii(const char *text)
 static bool says_no(struct terminal *t)
 {
 	return terminal_shows(t, "Name: not all that came is in it.") ||
-		terminal_shows(t, "Name: found ");
+		terminal_shows(t, "Name: no plot can hold ");
 }
 
 static void try_text(struct table *at, const struct sample *sample, int way, bool is_utf8)
@@ -232,14 +232,14 @@ START_TEST(the_longest_note_is_saved_whole)
 	text_add(&note, "!#!");
 	sit(&at, plain_plot, locales[0]);
 	open_bed(&at);
-	terminal_keys(at.t, "pagedown");
-	terminal_until(at.t, shown_at(at.t, "Add a note"));
+	terminal_keys(at.t, "pagedown up");
+	terminal_until(at.t, shown_at(at.t, "New note, type it"));
 	if (_i % 2)
 		paste(&at, note.bytes);
 	else
 		terminal_type(at.t, note.bytes); /* as a paste without marks comes */
 	terminal_wait(at.t, "!#! ");
-	terminal_keys(at.t, "enter");
+	terminal_keys(at.t, "enter enter");
 	terminal_wait(at.t, "Set; Backspace");
 	save(&at);
 	file = table_file(&at, "text.plot");

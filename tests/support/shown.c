@@ -102,3 +102,13 @@ void field_go_to(struct terminal *t, const char *label)
 	while (!shown_at(t, label))
 		terminal_read(t, deadline, label);
 }
+
+void sheet_drop(struct terminal *t)
+{
+	terminal_keys(t, "escape");
+	terminal_settle(t);
+	if (!terminal_shows(t, "What was typed is not set"))
+		return;
+	terminal_type(t, "Drop");
+	terminal_keys(t, "enter");
+}

@@ -54,13 +54,27 @@ static bool cell_at(const struct editor *editor, int cells, nm distance, int *at
 	return true;
 }
 
-static bool beyond(struct editor *editor, int field, int cells, struct fault *fault)
+static bool beyond(const struct editor *editor, int field, int cells, struct fault *fault)
 {
-	struct report report = editor_report(editor, &editor->words);
+	struct arena words = ARENA_EMPTY;
+	struct report report = editor_report(editor, &words);
 
-	return fault_set(fault, field, "%s: beyond the plan, which is %s %s",
+	fault_set(fault, field, "%s: beyond the plan, which is %s %s",
 		field == ACROSS ? "Across" : "Down", plain_sides(&report, cells),
 		field == ACROSS ? "wide" : "deep");
+	arena_clear(&words);
+	return false;
+}
+
+static bool place_check(const struct sheet *sheet, int field, const struct value *value,
+	struct fault *fault)
+{
+	const struct editor *editor = sheet->owner;
+	const struct ground *ground = &editor->plot->ground;
+	int cells = field == ACROSS ? ground->columns : ground->rows, at;
+
+	return cell_at(editor, cells, value->as.length, &at) ||
+		beyond(editor, field, cells, fault);
 }
 
 static bool place_accept(struct sheet *sheet, struct fault *fault)
@@ -68,15 +82,11 @@ static bool place_accept(struct sheet *sheet, struct fault *fault)
 	struct editor *editor = sheet->owner;
 	const struct ground *ground = &editor->plot->ground;
 	struct value across, down;
-	struct place at;
 
 	if (!sheet_read(sheet, ACROSS, &across, fault) || !sheet_read(sheet, DOWN, &down, fault))
 		return false;
-	if (!cell_at(editor, ground->columns, across.as.length, &at.x))
-		return beyond(editor, ACROSS, ground->columns, fault);
-	if (!cell_at(editor, ground->rows, down.as.length, &at.y))
-		return beyond(editor, DOWN, ground->rows, fault);
-	editor->cursor = at;
+	cell_at(editor, ground->columns, across.as.length, &editor->cursor.x);
+	cell_at(editor, ground->rows, down.as.length, &editor->cursor.y);
 	return true;
 }
 
@@ -85,17 +95,24 @@ static void act_place(struct editor *editor)
 	const int cells[PLACE_FIELDS] = { editor->cursor.x, editor->cursor.y };
 	struct report report = editor_report(editor, &editor->words);
 	struct field_spec fields[PLACE_FIELDS] = {
-		[ACROSS] = { .label = "Across from the left" },
-		[DOWN] = { .label = "Down from the top" },
+		[ACROSS] = { .label = "Across from the left",
+			.meaning = "How far the place is from the plan's left edge." },
+		[DOWN] = { .label = "Down from the top",
+			.meaning = "How far the place is from the plan's top edge." },
 	};
 
 	for (int i = 0; i < PLACE_FIELDS; i++) {
 		fields[i].rule = &reach;
-		fields[i].required = fields[i].is_far = true;
+		fields[i].required = true;
+		fields[i].span = SPAN_PLAN;
 		fields[i].typed = exact_length(&report, cells[i] * plot_cell(editor->plot));
 	}
-	sheet_ask(editor, &(struct sheet_spec){ .title = "Go to a place", .done = "go there",
-		.fields = fields, .count = PLACE_FIELDS, .accept = place_accept, .owner = editor });
+	if (sheet_ask(editor, &(struct sheet_spec){ .title = "Go to a place", .done = "go there",
+		.fields = fields, .count = PLACE_FIELDS, .accept = place_accept,
+		.check = place_check, .owner = editor }))
+		editor_say(editor, "%s across, %s down.",
+			exact_length(&report, editor->cursor.x * plot_cell(editor->plot)),
+			exact_length(&report, editor->cursor.y * plot_cell(editor->plot)));
 }
 
 static const struct act acts[] = {

@@ -1,4 +1,5 @@
 #include "editor/acts/act_groups.h"
+#include "base/number.h"
 #include "editor/acts/shared.h"
 #include "editor/sheets/cells.h"
 
@@ -11,18 +12,42 @@ static void act_fill(struct editor *editor)
 		ACT_IS_THERE);
 }
 
+/* A run is no wider than the plan is across it; a frame no thicker than half the rectangle. */
+static struct cells wide_cells(const struct editor *editor, bool is_run)
+{
+	const struct ground *ground = &editor->plot->ground;
+	struct rectangle r = editor_pegged(editor);
+	int columns = r.right - r.left + 1, rows = r.bottom - r.top + 1;
+	struct cells cells = { .least = 1, .most = most(least(columns, rows) / 2, 1),
+		.limit = "no more than half the rectangle" };
+
+	if (is_run)
+		cells = (struct cells){ .least = 1,
+			.most = columns >= rows ? ground->rows : ground->columns,
+			.limit = "no more than the plan" };
+	cells.count = least(is_run ? editor->run : editor->frame, cells.most);
+	return cells;
+}
+
 /* A frame of the rectangle, or a straight run from corner to corner. Says what was laid in whole
  * cells, where there is nothing else to say; that a length was rounded in any case. */
 static void act_lay_wide(struct editor *editor, int is_run)
 {
 	int *last = is_run ? &editor->run : &editor->frame;
 	const char *what = is_run ? "A width" : "A thickness", *length;
-	struct cells cells = { .least = 1, .most = SIDE_MOST, .count = *last };
+	const struct cells_question question = {
+		.title = is_run ? "Lay a straight run" : "Frame it",
+		.label = is_run ? "Width" : "Thickness",
+		.meaning = is_run ? "How wide the run is, all of it." :
+			"How thick the frame is, from the rectangle's edge inward." };
+	struct cells cells;
 	struct report report = editor_report(editor, &editor->words);
 	struct laid laid;
 
-	if (!act_has_peg(editor) || !cells_ask(editor, is_run ? "Lay a straight run" : "Frame it",
-		is_run ? "Width" : "Thickness", &cells))
+	if (!act_has_peg(editor))
+		return;
+	cells = wide_cells(editor, is_run);
+	if (!cells_ask(editor, &question, &cells))
 		return;
 	*last = cells.count;
 	editor->is_pegged = false;

@@ -81,10 +81,13 @@ struct sizing {
 	struct margins margins;
 };
 
+/* How far a side may move at most; what all of them come to is seen when the sheet is taken. */
+static const struct cells side_cells = { .least = 1 - SIDE_MOST, .most = SIDE_MOST - 1 };
+
 static bool side_read(const struct sheet *sheet, int side, int *margin, struct fault *fault)
 {
 	const struct sizing *sizing = sheet->owner;
-	struct cells cells = { .least = -SIDE_MOST, .most = SIDE_MOST };
+	struct cells cells = side_cells;
 	bool is_read = cells_read(sheet, side, plot_cell(sizing->editor->plot), &cells, fault);
 
 	*margin = cells.count;
@@ -94,10 +97,10 @@ static bool side_read(const struct sheet *sheet, int side, int *margin, struct f
 static bool side_check(const struct sheet *sheet, int side, const struct value *value,
 	struct fault *fault)
 {
-	int margin;
+	const struct sizing *sizing = sheet->owner;
+	struct cells cells = side_cells;
 
-	(void)value;
-	return side_read(sheet, side, &margin, fault);
+	return cells_check(sheet, side, value, plot_cell(sizing->editor->plot), &cells, fault);
 }
 
 static bool sides_accept(struct sheet *sheet, struct fault *fault)
@@ -123,11 +126,17 @@ static bool sides_accept(struct sheet *sheet, struct fault *fault)
 static void by_measure(struct editor *editor)
 {
 	static const char *const labels[SIDES] = { "Left", "Top", "Right", "Bottom" };
+	static const char *const meanings[SIDES] = {
+		"How much is added at the left; with a minus, cut off.",
+		"How much is added at the top; with a minus, cut off.",
+		"How much is added at the right; with a minus, cut off.",
+		"How much is added at the bottom; with a minus, cut off." };
 	struct sizing sizing = { .editor = editor };
 	struct field_spec fields[SIDES];
 
 	for (int i = 0; i < SIDES; i++)
 		fields[i] = (struct field_spec){ .label = labels[i], .rule = &cells_rule,
+			.meaning = meanings[i], .is_cells = true, .span = SPAN_PLAN,
 			.unset = "as it is" };
 	if (sheet_ask(editor, &(struct sheet_spec){ .title = "Grow; with a minus, crop",
 			.done = "set the size", .fields = fields, .count = SIDES,

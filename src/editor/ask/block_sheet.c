@@ -37,8 +37,25 @@ static char *unset_words(enum attribute a, const struct block *held, enum units 
 		value = attribute_preset(a, units);
 	if (!value->set)
 		return NULL;
-	value_write(&words, &attribute_row(a)->rule, value, units);
+	sheet_value_words(&words, &attribute_row(a)->rule, value, units);
 	return text_take(&words);
+}
+
+/* What is two metres and more by default is not typed in inches or millimetres, nor what comes by
+ * the cubic yard or metre in smaller units. */
+static enum span span_of(enum attribute a, enum units units)
+{
+	const struct value *preset = attribute_preset(a, units);
+	enum value_kind kind = attribute_row(a)->rule.kind;
+	bool is_long = false;
+
+	if (preset->set && kind == VALUE_LENGTH)
+		is_long = preset->as.length >= 2 * NM_PER_M;
+	if (preset->set && kind == VALUE_AMOUNT)
+		is_long = preset->as.amount.unit == AMOUNT_LB_CU_YD ||
+			preset->as.amount.unit == AMOUNT_CU_YD ||
+			preset->as.amount.unit == AMOUNT_M3;
+	return is_long ? SPAN_LONG : SPAN_SMALL;
 }
 
 static struct value note_value(const struct block *block, int note)
@@ -52,10 +69,14 @@ static void notes_set(struct sheet *sheet, int first, const struct block *block)
 {
 	int shown = notes_shown(block);
 
+	sheet->has_end = true;
 	for (int i = 0; i <= shown; i++) {
 		struct value note = note_value(block, i);
 
-		sheet->fields[first + i].label = i < shown ? "Note" : "Add a note";
+		sheet->fields[first + i].label = i < shown ? "Note" : "New note, type it";
+		sheet->fields[first + i].meaning = i < shown ?
+			"A note, as it stands in the takeoff; an emptied one goes." :
+			"Words of your own for the takeoff: type them here, or leave it empty.";
 		sheet->fields[first + i].rule = &note_rule;
 		if (i < shown)
 			sheet_type_value(sheet, first + i, &note);
@@ -73,7 +94,9 @@ void block_fields_set(struct sheet *sheet, int first, const struct block *block,
 		struct field *field = &sheet->fields[first + i];
 
 		field->label = row->label;
+		field->meaning = row->meaning;
 		field->rule = &row->rule;
+		field->span = span_of(a, sheet->units);
 		field->required = row->required;
 		field->unset = unset_words(a, part->held, sheet->units);
 		sheet_type_value(sheet, first + i, block_value(block, a));

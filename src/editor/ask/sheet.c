@@ -1,6 +1,6 @@
 #include "editor/ask/sheet.h"
 #include "base/memory.h"
-#include "editor/ask/offer.h"
+#include "base/utf8.h"
 
 #include <stdarg.h>
 #include <stdlib.h>
@@ -32,15 +32,46 @@ void sheet_type(struct sheet *sheet, int field, const char *typed)
 	sheet->fields[field].typed = copy;
 }
 
-/* An unset value has no words. */
+/* Takes the unit off all sides but the last, where all have the same. */
+static void size_shorten(struct text *words)
+{
+	const char *last = strrchr(words->bytes, ' ');
+	size_t unit = last ? strlen(last) : 0;
+	struct text shorter = TEXT_EMPTY;
+	const char *at = words->bytes, *end;
+
+	while (unit && (end = strstr(at, " x ")) && (size_t)(end - at) > unit &&
+	       memcmp(end - unit, last, unit) == 0) {
+		text_add_bytes(&shorter, at, (size_t)(end - at) - unit);
+		text_add(&shorter, " x ");
+		at = end + strlen(" x ");
+	}
+	text_add(&shorter, at);
+	if (unit && !strstr(at, " x ")) {
+		text_clear(words);
+		text_add(words, shorter.bytes);
+	}
+	text_fini(&shorter);
+}
+
+void sheet_value_words(struct text *out, const struct value_rule *rule, const struct value *value,
+	enum units units)
+{
+	if (!value->set)
+		return;
+	if (rule->kind == VALUE_TEXT)
+		text_add(out, value->as.text);
+	else
+		value_write(out, rule, value, units);
+	if (rule->kind == VALUE_SIZE || rule->kind == VALUE_CAP)
+		size_shorten(out);
+}
+
 static struct text value_words(const struct sheet *sheet, int field, const struct value *value)
 {
-	const struct value_rule *rule = sheet->fields[field].rule;
 	struct text words = TEXT_EMPTY;
 
-	text_add(&words, value->set && rule->kind == VALUE_TEXT ? value->as.text : "");
-	if (value->set && rule->kind != VALUE_TEXT)
-		value_write(&words, rule, value, sheet->units);
+	sheet_value_words(&words, sheet->fields[field].rule, value, sheet->units);
 	return words;
 }
 
@@ -70,20 +101,18 @@ bool fault_set(struct fault *fault, int field, const char *format, ...)
 	text_vprint(&words, format, list);
 	va_end(list);
 	fault_fini(fault);
-	*fault = (struct fault){ field, words, TEXT_EMPTY };
+	*fault = (struct fault){ field, words };
 	return false;
 }
 
 void fault_clear(struct fault *fault)
 {
 	text_clear(&fault->words);
-	text_clear(&fault->offer);
 }
 
 void fault_fini(struct fault *fault)
 {
 	text_fini(&fault->words);
-	text_fini(&fault->offer);
 }
 
 /* Reads the whole of some words; a text gets the quotes that the format wants around it. */
@@ -111,41 +140,131 @@ static bool words_read(const struct sheet *sheet, const struct value_rule *rule,
 	return done;
 }
 
-/* Offers a bare number back with a unit; where none would do, the fault is that of its first
- * one. */
-static bool refuse(const struct sheet *sheet, int at, struct diag *d, struct fault *fault)
+static struct asked asked_of(const struct sheet *sheet, int at)
 {
 	const struct field *field = &sheet->fields[at];
-	const struct asked asked = { field->rule, sheet->units, field->is_far };
-	struct text offer = TEXT_EMPTY;
-	bool is_offered = offer_units(&asked, field->typed, &offer);
-	struct value none;
 
-	if (!is_offered && offer.length)
-		words_read(sheet, field->rule, offer.bytes, &none, d); /* cannot succeed:
-			it would have been offered */
-	fault_set(fault, at, "%s: found %s, expected %s", field->label, d->found, d->expected);
-	if (is_offered) {
-		fault_set(fault, at, "%s: %s has no unit. %s? Enter takes it.", field->label,
-			field->typed, offer.bytes);
-		text_add(&fault->offer, offer.bytes);
-	}
-	text_fini(&offer);
+	return (struct asked){ field->rule, sheet->units, field->span, field->is_cells };
+}
+
+const char *sheet_unit(const struct sheet *sheet, int at)
+{
+	const struct asked asked = asked_of(sheet, at);
+
+	return strict_unit(&asked);
+}
+
+/* A text is refused for a character, or for its length. */
+static bool refuse_text(const struct field *field, int at, struct fault *fault)
+{
+	const char *typed = field->typed;
+	size_t length = strlen(typed), step;
+	uint32_t code = 0;
+
+	for (size_t i = 0; i < length; i += step)
+		if (!utf8_fits_text(typed, length, i, &step)) {
+			if (utf8_decode(typed + i, length - i, &code) == 0)
+				code = (unsigned char)typed[i];
+			return fault_set(fault, at, "%s: no plot can hold U+%04X: take it out",
+				field->label, (unsigned)code);
+		}
+	return fault_set(fault, at, "%s: %lld character%s the most", field->label,
+		(long long)field->rule->most, field->rule->most == 1 ? " is" : "s are");
+}
+
+/* words: what was typed, put strictly. */
+static bool refuse(const struct sheet *sheet, int at, const char *words, const struct diag *d,
+	struct fault *fault)
+{
+	const struct field *field = &sheet->fields[at];
+	const struct asked asked = asked_of(sheet, at);
+	struct text why = TEXT_EMPTY;
+
+	if (field->rule->kind == VALUE_TEXT)
+		return refuse_text(field, at, fault);
+	if (strict_doubt(&asked, field->typed, &why))
+		fault_set(fault, at, "%s: %s", field->label, why.bytes);
+	else
+		fault_set(fault, at, "%s: found %s, expected %s", field->label,
+			field->rule->kind == VALUE_LENGTH ? words : d->found, d->expected);
+	text_fini(&why);
 	return false;
 }
 
-bool sheet_read(const struct sheet *sheet, int at, struct value *value, struct fault *fault)
+/* Reads the field as if these words were typed. */
+static bool read_as(const struct sheet *sheet, int at, const char *words, struct value *value,
+	struct fault *fault)
 {
 	const struct field *field = &sheet->fields[at];
 	struct diag d;
 
-	*value = (struct value){ .set = false };
-	if (!field->typed[strspn(field->typed, " \t")]) /* nothing but blanks */
-		return !field->required || fault_set(fault, at, "%s: needed here", field->label);
-	if (!words_read(sheet, field->rule, field->typed, value, &d))
-		return refuse(sheet, at, &d, fault);
+	if (!words_read(sheet, field->rule, words, value, &d))
+		return refuse(sheet, at, words, &d, fault);
 	if (!sheet->check || sheet->check(sheet, at, value, fault))
 		return true;
 	value_fini(field->rule->kind, value);
 	return false;
+}
+
+/* Tries the units that a number alone may be in; the fault is that of the first. */
+static bool read_field(const struct sheet *sheet, int at, struct value *value, struct text *words,
+	struct fault *fault)
+{
+	const struct field *field = &sheet->fields[at];
+	const struct asked asked = asked_of(sheet, at);
+	bool is_read = false;
+
+	*value = (struct value){ .set = false };
+	if (!field->typed[strspn(field->typed, " \t")]) /* nothing but blanks */
+		return !field->required || fault_set(fault, at, "%s: needed here", field->label);
+	for (int which = 0; !is_read && strict_put(&asked, field->typed, which, words); which++) {
+		struct fault other = { .words = TEXT_EMPTY };
+
+		is_read = read_as(sheet, at, words->bytes, value, which ? &other : fault);
+		fault_fini(&other);
+	}
+	if (is_read)
+		fault_clear(fault);
+	return is_read;
+}
+
+bool sheet_read(const struct sheet *sheet, int at, struct value *value, struct fault *fault)
+{
+	struct text words = TEXT_EMPTY;
+	bool is_read = read_field(sheet, at, value, &words, fault);
+
+	text_fini(&words);
+	return is_read;
+}
+
+/* Alike but for blanks. */
+static bool is_alike(const char *a, const char *b)
+{
+	for (;; a++, b++) {
+		a += strspn(a, " \t");
+		b += strspn(b, " \t");
+		if (*a != *b || !*a)
+			return *a == *b;
+	}
+}
+
+bool sheet_settle(struct sheet *sheet, int at, struct text *said, struct fault *fault)
+{
+	const struct field *field = &sheet->fields[at];
+	struct text words = TEXT_EMPTY;
+	struct value value;
+	bool is_read = read_field(sheet, at, &value, &words, fault);
+
+	text_clear(said);
+	if (field->rule->kind == VALUE_SIZE || field->rule->kind == VALUE_CAP)
+		size_shorten(&words);
+	if (is_read && value.set && (field->rule->kind != VALUE_TEXT || field->is_cells)) {
+		if (!is_alike(words.bytes, field->typed))
+			text_print(said, "%s: %s is taken as %s.", field->label, field->typed,
+				words.bytes);
+		sheet_type(sheet, at, words.bytes);
+	}
+	value_fini(field->rule->kind, &value);
+	text_fini(&words);
+	return is_read;
 }

@@ -59,6 +59,18 @@ void begin_preview(struct plot *plot)
 		.columns = 24, .rows = 20 });
 }
 
+static bool too_many(const struct sheet *sheet, int field, nm length, nm cell, struct fault *fault)
+{
+	struct text most = TEXT_EMPTY;
+
+	length_write(&most, SIDE_MOST * cell, sheet->units);
+	fault_set(fault, field, "%s: %lld cells, expected at most %d, which are %s; larger cells "
+		"reach farther", sheet->fields[field].label, (long long)(length / cell), SIDE_MOST,
+		most.bytes);
+	text_fini(&most);
+	return false;
+}
+
 /* How many cells a side has. */
 static bool cells_read(const struct sheet *sheet, int field, nm cell, int *cells,
 	struct fault *fault)
@@ -81,11 +93,23 @@ static bool cells_read(const struct sheet *sheet, int field, nm cell, int *cells
 			exact_length(&report, length.as.length), exact_length(&report, cell),
 			below ? exact_length(&report, below) : "", below ? " is, and " : "",
 			exact_length(&report, below + cell));
-	else if (below / cell > SIDE_MOST)
-		fault_set(fault, field, "%s: %lld cells, expected at most %d; larger cells do it",
-			label, (long long)(below / cell), SIDE_MOST);
 	arena_clear(&words);
-	return length.as.length == below && below / cell <= SIDE_MOST;
+	return length.as.length == below;
+}
+
+/* A side of more cells than a plan may have, as the cell's side is typed so far. */
+static bool begin_check(const struct sheet *sheet, int field, const struct value *value,
+	struct fault *fault)
+{
+	struct fault none = { .words = TEXT_EMPTY };
+	struct value cell;
+	bool is_good = (field != WIDTH && field != DEPTH) ||
+		!sheet_read(sheet, CELL, &cell, &none) ||
+		value->as.length / cell.as.length <= SIDE_MOST ||
+		too_many(sheet, field, value->as.length, cell.as.length, fault);
+
+	fault_fini(&none);
+	return is_good;
 }
 
 static bool wanted_read(struct sheet *sheet, struct wanted *wanted, struct fault *fault)
@@ -141,15 +165,20 @@ bool begin_ask(struct editor *editor)
 {
 	static const char *const labels[BEGIN_FIELDS] = { "Title", "Units", "Width, left to right",
 		"Depth, top to bottom", "Side of a cell" };
+	const char *const meanings[BEGIN_FIELDS] = { attribute_row(HEAD_TITLE)->meaning,
+		attribute_row(HEAD_UNITS)->meaning, "How wide the whole plan is.",
+		"How deep the whole plan is, down the screen.", attribute_row(HEAD_CELL)->meaning };
 	const struct value_rule *const rules[BEGIN_FIELDS] = { &attribute_row(HEAD_TITLE)->rule,
 		&attribute_row(HEAD_UNITS)->rule, &side, &side, &attribute_row(HEAD_CELL)->rule };
 	struct field_spec fields[BEGIN_FIELDS];
 
 	for (int i = 0; i < BEGIN_FIELDS; i++)
-		fields[i] = (struct field_spec){ .label = labels[i], .rule = rules[i],
-			.required = i != TITLE, .is_far = i == WIDTH || i == DEPTH,
+		fields[i] = (struct field_spec){ .label = labels[i], .meaning = meanings[i],
+			.rule = rules[i], .required = i != TITLE,
+			.span = i == WIDTH || i == DEPTH ? SPAN_PLAN : SPAN_SMALL,
 			.typed = answers[UNITS_IMPERIAL][i] };
 	return sheet_ask(editor, &(struct sheet_spec){ .title = "Begin a new plot",
 		.done = "begin the plot", .fields = fields, .count = BEGIN_FIELDS,
-		.accept = begin_accept, .changed = begin_changed, .owner = editor });
+		.accept = begin_accept, .check = begin_check,
+		.changed = begin_changed, .owner = editor });
 }

@@ -4,7 +4,7 @@
 
 #include <string.h>
 
-enum { KEEP_CELLS, KEEP_MEASURE, ANSWERS, AREAS_SAID_MOST = 4 };
+enum { KEEP_MEASURE, KEEP_CELLS, ANSWERS, AREAS_SAID_MOST = 4 };
 
 /* Words in the units of a plot that is not yet the editor's. */
 static struct report report_of(struct editor *editor, const struct plot *plot)
@@ -23,7 +23,7 @@ static const char *size_words(const struct report *report, const struct ground *
 
 static int ask(struct editor *editor, const struct plot *plot, const struct rescale *rescale)
 {
-	static const char *const answers[ANSWERS] = { "Its cells", "Its measure" };
+	static const char *const answers[ANSWERS] = { "Its measure", "Its cells" };
 	struct report report = report_of(editor, plot);
 	const char *notes[ANSWERS] = {
 		[KEEP_CELLS] = size_words(&report, &plot->ground, rescale->across.new_cell),
@@ -33,6 +33,7 @@ static int ask(struct editor *editor, const struct plot *plot, const struct resc
 			!rescale_keeps_fences(rescale, plot) ? ", rounded" : ""),
 	};
 	struct question question = { .answers = answers, .notes = notes, .count = ANSWERS,
+		.first = rescale_fits(rescale) ? KEEP_MEASURE : KEEP_CELLS,
 		.text = say(&report, "Cells of %s instead of %s. What does the ground keep?",
 			exact_length(&report, rescale->across.new_cell),
 			exact_length(&report, rescale->across.old_cell)) };

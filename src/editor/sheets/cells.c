@@ -7,8 +7,8 @@ enum { TYPED_MOST = 60 };
 
 const struct value_rule cells_rule = { .kind = VALUE_TEXT, .least = 1, .most = TYPED_MOST };
 
-/* "3 cells"; a number alone too, `is_bare` then being set. */
-static bool count_scan(struct scan *s, int64_t *count, bool *is_bare)
+/* "3 cells". */
+static bool count_scan(struct scan *s, int64_t *count)
 {
 	struct scan ahead = *s;
 	const char *word;
@@ -16,44 +16,55 @@ static bool count_scan(struct scan *s, int64_t *count, bool *is_bare)
 
 	if (!scan_decimal(&ahead, 0, count))
 		return false;
-	*is_bare = scan_is_done(&ahead);
 	word = scan_word(&ahead, &length);
-	if (!*is_bare && !scan_word_is(word, length, "cell") &&
-	    !scan_word_is(word, length, "cells"))
+	if (!scan_word_is(word, length, "cell") && !scan_word_is(word, length, "cells"))
 		return false;
 	*s = ahead;
 	return scan_is_done(s);
 }
 
-static bool refuse_bare(const struct sheet *sheet, int field, int64_t count, struct fault *fault)
+static bool length_read(const struct sheet *sheet, int at, struct scan *s, nm *length,
+	struct fault *fault)
 {
-	const char *sign = strchr(sheet->fields[field].typed, '-') ? "-" : "";
-	const char *cells = count == 1 ? "cell" : "cells";
+	const struct field *field = &sheet->fields[at];
+	const struct asked asked = { field->rule, sheet->units, field->span, field->is_cells };
+	struct text why = TEXT_EMPTY;
+	struct diag d;
+	bool is_read = length_scan(s, sheet->units, length, &d) &&
+		(scan_is_done(s) || scan_fail(s, s->at, &d, "nothing more"));
 
-	fault_set(fault, field, "%s: %s%lld has no unit. %s%lld %s? Enter takes it.",
-		sheet->fields[field].label, sign, (long long)count, sign, (long long)count, cells);
-	text_print(&fault->offer, "%s%lld %s", sign, (long long)count, cells);
+	if (!is_read && strict_doubt(&asked, field->typed, &why))
+		fault_set(fault, at, "%s: %s", field->label, why.bytes);
+	else if (!is_read)
+		fault_set(fault, at, "%s: found %s, expected %s, or cells, such as 3 cells",
+			field->label, d.found, d.expected);
+	text_fini(&why);
+	return is_read;
+}
+
+/* words: of the field, put strictly. */
+static bool out_of_range(const struct sheet *sheet, int at, const char *words,
+	const struct cells *cells, nm cell, struct fault *fault)
+{
+	struct text range = TEXT_EMPTY;
+
+	for (int i = 0; i < 2; i++) {
+		text_add(&range, i ? " to " : "");
+		length_write(&range, (i ? cells->most : cells->least) * cell, sheet->units);
+	}
+	fault_set(fault, at, "%s: found %s, expected %s, %d to %d cells%s%s",
+		sheet->fields[at].label, words, range.bytes, cells->least, cells->most,
+		cells->limit ? ": " : "", cells->limit ? cells->limit : "");
+	text_fini(&range);
 	return false;
 }
 
-static bool length_read(const struct sheet *sheet, int field, struct scan *s, nm *length,
-	struct fault *fault)
+bool cells_check(const struct sheet *sheet, int at, const struct value *value, nm cell,
+	struct cells *cells, struct fault *fault)
 {
-	struct diag d;
-
-	if (length_scan(s, sheet->units, length, &d) &&
-	    (scan_is_done(s) || scan_fail(s, s->at, &d, "nothing more")))
-		return true;
-	return fault_set(fault, field, "%s: found %s, expected %s, or cells, such as 3 cells",
-		sheet->fields[field].label, d.found, d.expected);
-}
-
-bool cells_read(const struct sheet *sheet, int field, nm cell, struct cells *cells,
-	struct fault *fault)
-{
-	const char *typed = sheet->fields[field].typed;
-	struct scan s = scan_start(typed, strlen(typed), 1);
-	bool is_bare = false, is_less = cells->least < 0 && scan_take(&s, '-');
+	const char *words = value->set ? value->as.text : "";
+	struct scan s = scan_start(words, strlen(words), 1);
+	bool is_less = cells->least < 0 && scan_take(&s, '-');
 	int64_t count = 0;
 	nm length = 0;
 
@@ -62,22 +73,30 @@ bool cells_read(const struct sheet *sheet, int field, nm cell, struct cells *cel
 	if (cells->least <= 0 && !is_less && scan_is_done(&s))
 		return true;
 	scan_blanks(&s);
-	if (!count_scan(&s, &count, &is_bare)) {
-		if (!length_read(sheet, field, &s, &length, fault))
+	if (!count_scan(&s, &count)) {
+		if (!length_read(sheet, at, &s, &length, fault))
 			return false;
 		count = (length + cell / 2) / cell;
 		if (count == 0 && length > 0 && cells->least > 0)
 			count = 1;
 		cells->is_rounded = count * cell != length;
 	}
-	if (is_bare)
-		return refuse_bare(sheet, field, count, fault);
 	count = is_less ? -count : count;
 	if (count < cells->least || count > cells->most)
-		return fault_set(fault, field, "%s: found %s, expected %d to %d cells",
-			sheet->fields[field].label, typed, cells->least, cells->most);
+		return out_of_range(sheet, at, words, cells, cell, fault);
 	cells->count = (int)count;
 	return true;
+}
+
+bool cells_read(const struct sheet *sheet, int at, nm cell, struct cells *cells,
+	struct fault *fault)
+{
+	struct value value;
+	bool is_read = sheet_read(sheet, at, &value, fault) &&
+		cells_check(sheet, at, &value, cell, cells, fault);
+
+	value_fini(VALUE_TEXT, &value);
+	return is_read;
 }
 
 struct asking {
@@ -91,8 +110,7 @@ static bool one_check(const struct sheet *sheet, int field, const struct value *
 	const struct asking *asking = sheet->owner;
 	struct cells cells = *asking->cells;
 
-	(void)field, (void)value;
-	return cells_read(sheet, 0, plot_cell(asking->editor->plot), &cells, fault);
+	return cells_check(sheet, field, value, plot_cell(asking->editor->plot), &cells, fault);
 }
 
 static bool one_accept(struct sheet *sheet, struct fault *fault)
@@ -102,14 +120,15 @@ static bool one_accept(struct sheet *sheet, struct fault *fault)
 	return cells_read(sheet, 0, plot_cell(asking->editor->plot), asking->cells, fault);
 }
 
-bool cells_ask(struct editor *editor, const char *title, const char *label, struct cells *cells)
+bool cells_ask(struct editor *editor, const struct cells_question *question, struct cells *cells)
 {
 	struct asking asking = { editor, cells };
 	struct report report = editor_report(editor, &editor->words);
-	const struct field_spec field = { .label = label, .rule = &cells_rule, .required = true,
+	const struct field_spec field = { .label = question->label, .meaning = question->meaning,
+		.rule = &cells_rule, .required = true, .is_cells = true, .span = SPAN_PLAN,
 		.typed = exact_length(&report, cells->count * plot_cell(editor->plot)) };
 
-	return sheet_ask(editor, &(struct sheet_spec){ .title = title, .done = "lay it",
+	return sheet_ask(editor, &(struct sheet_spec){ .title = question->title, .done = "lay it",
 		.fields = &field, .count = 1, .accept = one_accept, .check = one_check,
 		.owner = &asking });
 }

@@ -6,20 +6,30 @@
 #include "editor/editor.h"
 
 struct cells {
-	int least, most; /* what may be read; both set beforehand */
+	int least, most;   /* what may be read; both set beforehand */
+	const char *limit; /* why it is no more: "half the rectangle"; NULL: the plan's own limit */
 	int count;
 	bool is_rounded; /* a length was typed that is no whole number of cells */
 };
 
-/* What a field for cells takes: the text is read by cells_read. */
+/* What a field for cells takes, which is marked is_cells and SPAN_PLAN. */
 extern const struct value_rule cells_rule;
 
 /* Reads a field of that rule: a minus only where least is below 0; where 0 may be, an empty field
  * is 0. A length is rounded to the nearest whole cell, but not to none where least is 1. False,
- * fault filled, where it is wrong; a bare number is offered as cells. */
+ * fault filled, where it is wrong or out of range. cells_check is the same for a value that was
+ * read of the field (struct sheet's check). */
 bool cells_read(const struct sheet *sheet, int field, nm cell, struct cells *cells,
 	struct fault *fault);
+bool cells_check(const struct sheet *sheet, int field, const struct value *value, nm cell,
+	struct cells *cells, struct fault *fault);
+
+/* How one number of cells is asked for. */
+struct cells_question {
+	const char *title, *label, *meaning;
+};
+
 /* Asks for one number of cells, offering what cells->count says. False where the sheet was left. */
-bool cells_ask(struct editor *editor, const char *title, const char *label, struct cells *cells);
+bool cells_ask(struct editor *editor, const struct cells_question *question, struct cells *cells);
 
 #endif

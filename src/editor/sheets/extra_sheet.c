@@ -67,9 +67,13 @@ static bool extra_ask(struct editor *editor, int which, const struct extra *extr
 	if (extra)
 		amount_write(&amount, &extra->amount);
 	const struct field_spec fields[FIELDS] = {
-		[NAME] = { .label = "Name", .rule = &name_rule, .required = true,
+		[NAME] = { .label = "Name",
+			.meaning = "What is to be bought, in words for the shop.",
+			.rule = &name_rule, .required = true,
 			.typed = extra ? extra->name : NULL },
-		[AMOUNT] = { .label = "How much", .rule = &extra_rule, .required = true,
+		[AMOUNT] = { .label = "How much",
+			.meaning = "How much of it, and in what unit: 24 each.",
+			.rule = &extra_rule, .required = true,
 			.typed = amount.bytes },
 	};
 

@@ -63,9 +63,14 @@ bool named_sheet_ask(struct named_sheet *named)
 {
 	const char letter[] = { named->letter, '\0' };
 	const struct field_spec fields[FIELDS_MOST] = {
-		[NAME] = { .label = "Name", .rule = &name_rule, .required = true,
+		[NAME] = { .label = "Name", .meaning = named->letter ?
+			"What it is called: in the legend, on the panel and in the takeoff." :
+			"What it is called on the panel and in the takeoff.",
+			.rule = &name_rule, .required = true,
 			.typed = named->name },
-		[LETTER] = { .label = "Letter", .rule = &letter_rule, .required = true,
+		[LETTER] = { .label = "Letter",
+			.meaning = "The letter that stands for it on the plan, and its key.",
+			.rule = &letter_rule, .required = true,
 			.typed = letter },
 	};
 	struct block block = block_so_far(named);

@@ -7,8 +7,9 @@ struct field_spec sheet_file(const char *typed)
 {
 	static const struct value_rule name = { .kind = VALUE_TEXT, .least = 1, .most = 4000 };
 
-	return (struct field_spec){ .label = "File", .rule = &name, .required = true,
-		.typed = typed };
+	return (struct field_spec){ .label = "File",
+		.meaning = "The name of a file, with its folder where that is another.",
+		.rule = &name, .required = true, .typed = typed };
 }
 
 bool sheet_ask(struct editor *editor, const struct sheet_spec *spec)
@@ -29,8 +30,9 @@ bool sheet_ask(struct editor *editor, const struct sheet_spec *spec)
 		const struct field_spec *from = &spec->fields[i];
 
 		free(sheet.fields[i].typed);
-		sheet.fields[i] = (struct field){ .label = from->label, .rule = from->rule,
-			.required = from->required, .is_far = from->is_far,
+		sheet.fields[i] = (struct field){ .label = from->label, .meaning = from->meaning,
+			.rule = from->rule, .required = from->required,
+			.is_cells = from->is_cells, .span = from->span,
 			.typed = memory_string(from->typed ? from->typed : ""),
 			.unset = from->unset ? memory_string(from->unset) : NULL };
 	}

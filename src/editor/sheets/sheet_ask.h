@@ -7,9 +7,10 @@
 
 /* As in struct field; the texts are the caller's. */
 struct field_spec {
-	const char *label;
+	const char *label, *meaning;
 	const struct value_rule *rule;
-	bool required, is_far;
+	bool required, is_cells;
+	enum span span;
 	const char *typed; /* NULL: nothing */
 	const char *unset;
 };
