@@ -34,6 +34,9 @@ const char *act_another_session(struct editor *editor, long holder);
 /* Adds that there can be no lock, or no rescue, where the file is. opening.c. */
 void act_add_lacks(const struct store *store, struct text *said);
 
+/* Says the plan's size, and what has become of the mirror since it `had_axis` set. act_size.c. */
+void act_say_size(struct editor *editor, bool had_axis);
+
 /* "cell differs from its image", of one or of several. act_mirror.c. */
 const char *act_differ_words(int64_t cells);
 
