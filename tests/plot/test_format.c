@@ -17,7 +17,7 @@
 #define HEAD "parterre-plot 1\nunits imperial\ncell 1 ft\n"
 #define LEGEND HEAD "bed b \"Bed\"\n"
 #define LEGEND_APART HEAD "\nbed b \"Bed\"\n" /* as it is written */
-#define LATER_EXPECTED "fence, rate, extra or the end of the file"
+#define LATER_EXPECTED "fence, name, rate, extra or the end of the file"
 #define GROUND "ground 2 x 1\n  ..\n"
 
 /* In memory of exactly its size: a sanitizer sees a byte read beyond it. */

@@ -132,13 +132,15 @@ static void seed_beside(struct seeds *seeds, struct ground *ground, struct recta
 /* The patch's rows are first marked in the ground itself, with a byte that is no letter, and
  * kept as rectangles one cell high; then patch and images are laid. So an image that meets the
  * patch does not change what the patch is. */
-static void patch_find(struct ground *ground, int x, int y, struct rectangle **rows, size_t *count)
+struct rectangle *lay_patch(struct ground *ground, struct place at, size_t *count)
 {
 	struct seeds seeds = { NULL, 0, 0 };
+	struct rectangle *rows = NULL;
 	size_t capacity = 0;
-	char from = *ground_at(ground, x, y);
+	char from = *ground_at(ground, at.x, at.y);
 
-	seed_add(&seeds, x, y);
+	*count = 0;
+	seed_add(&seeds, at.x, at.y);
 	while (seeds.count) {
 		struct place seed = seeds.places[--seeds.count];
 		struct rectangle row = { seed.x, seed.y, seed.x, seed.y };
@@ -152,24 +154,24 @@ static void patch_find(struct ground *ground, int x, int y, struct rectangle **r
 			row.right++;
 		memset(ground_at(ground, row.left, row.top), '\0',
 			(size_t)(row.right - row.left + 1));
-		*rows = memory_grow(*rows, *count, &capacity, sizeof **rows);
-		(*rows)[(*count)++] = row;
+		rows = memory_grow(rows, *count, &capacity, sizeof *rows);
+		rows[(*count)++] = row;
 		seed_beside(&seeds, ground, row, from);
 	}
 	free(seeds.places);
 	for (size_t i = 0; i < *count; i++)
-		memset(ground_at(ground, (*rows)[i].left, (*rows)[i].top), from,
-			(size_t)((*rows)[i].right - (*rows)[i].left + 1));
+		memset(ground_at(ground, rows[i].left, rows[i].top), from,
+			(size_t)(rows[i].right - rows[i].left + 1));
+	return rows;
 }
 
 struct laid lay_flood(struct plot *plot, int x, int y, char letter)
 {
 	struct mirror mirror = mirror_of(plot);
 	struct laid laid = { 0, false };
-	struct rectangle *rows = NULL;
-	size_t count = 0;
+	size_t count;
+	struct rectangle *rows = lay_patch(&plot->ground, (struct place){ x, y }, &count);
 
-	patch_find(&plot->ground, x, y, &rows, &count);
 	for (size_t i = 0; i < count; i++)
 		fill_mirrored(plot, &mirror, rows[i], letter, &laid);
 	free(rows);

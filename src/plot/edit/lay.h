@@ -28,6 +28,10 @@ struct laid lay_flood(struct plot *plot, int x, int y, char letter);
  * must have a side (mirror_has_side). Fences are folded by fence_fold. */
 struct laid lay_fold(struct plot *plot, int x, int y);
 
+/* The 4-connected patch of one letter around a cell of the ground, row by row, each one a rectangle
+ * one cell high; the caller frees them. The ground is as it was. */
+struct rectangle *lay_patch(struct ground *ground, struct place at, size_t *count);
+
 struct rectangle rectangle_between(int x0, int y0, int x1, int y1);
 /* A straight run `width` cells wide from one cell as far as the other, level or upright,
  * whichever way is longer (level where they are alike). It is centred on the cell it starts at;

@@ -2,6 +2,7 @@
 #include "base/memory.h"
 #include "base/number.h"
 #include "plot/edit/fence_remake.h"
+#include "plot/edit/names.h"
 
 #include <assert.h>
 #include <stdlib.h>
@@ -137,7 +138,7 @@ enum strip_fault strip_check(const struct plot *plot, const struct strip *strip)
 	return side < 1 ? STRIP_TOO_FEW : STRIP_FITS;
 }
 
-/* ---- Ground and axis ------------------------------------------------------------------------- */
+/* ---- Ground, names and axis ------------------------------------------------------------------------- */
 
 static void ground_copy_rows(struct ground *to, const struct ground *from,
 	const struct lines_map *map)
@@ -156,9 +157,32 @@ static void ground_copy_columns(struct ground *to, const struct ground *from,
 				(size_t)map->copies[x]);
 }
 
-static void ground_change(struct ground *ground, const struct lines_map *map, bool is_level)
+struct cell_way {
+	const struct ground *ground;
+	const struct lines_map *map;
+	bool is_level;
+};
+
+/* To the first of its copies; where there is none to what comes next, if that is of its letter:
+ * so a name comes back from a strip that was put in and is taken out again. */
+static bool cell_way(const void *how, struct place *at)
 {
-	struct ground old = *ground;
+	const struct cell_way *way = how;
+	int *cell = way->is_level ? &at->y : &at->x;
+	char letter = ground_cell(way->ground, at->x, at->y);
+
+	while (*cell < way->map->count && way->map->copies[*cell] == 0 &&
+		ground_cell(way->ground, at->x, at->y) == letter)
+		++*cell;
+	if (*cell == way->map->count || ground_cell(way->ground, at->x, at->y) != letter)
+		return false;
+	*cell = way->map->lines[*cell];
+	return true;
+}
+
+static void ground_change(struct plot *plot, const struct lines_map *map, bool is_level)
+{
+	struct ground old = plot->ground, *ground = &plot->ground;
 	int side = map->lines[map->count];
 
 	ground_init(ground, is_level ? old.columns : side, is_level ? side : old.rows);
@@ -166,6 +190,8 @@ static void ground_change(struct ground *ground, const struct lines_map *map, bo
 		ground_copy_rows(ground, &old, map);
 	else
 		ground_copy_columns(ground, &old, map);
+	names_move(&plot->details.names, &old, cell_way,
+		&(struct cell_way){ &old, map, is_level });
 	ground_fini(&old);
 }
 
@@ -354,6 +380,6 @@ void strip_do(struct plot *plot, const struct strip *strip)
 	for (size_t i = 0; i < plot->details.fence_count; i++)
 		fence_change(&change, &plot->details.fences[i]);
 	axis_move(plot, &map, strip->is_level);
-	ground_change(&plot->ground, &map, strip->is_level);
+	ground_change(plot, &map, strip->is_level);
 	map_fini(&map);
 }
