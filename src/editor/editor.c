@@ -2,7 +2,6 @@
 #include "base/memory.h"
 #include "base/spell.h"
 #include "editor/price_book.h"
-#include "plot/edit/patch.h"
 
 #include <assert.h>
 #include <stdarg.h>
@@ -162,7 +161,7 @@ void editor_mark(struct editor *editor)
 void editor_drop_mark(struct editor *editor)
 {
 	if (editor->is_marked)
-		ground_fini(&editor->carried);
+		patch_fini(&editor->carried);
 	editor->is_marked = false;
 }
 

@@ -4,7 +4,7 @@
 #define EDITOR_EDITOR_H
 
 #include "plot/history/history.h"
-#include "plot/edit/lay.h"
+#include "plot/edit/patch.h"
 #include "plot/history/store.h"
 #include "editor/ask/ask.h"
 #include "survey/fence_map.h"
@@ -44,7 +44,7 @@ struct editor {
 	char hand;          /* OPEN_GROUND or a legend letter */
 	bool is_trailing, is_pegged, is_marked; /* one of them at most */
 	struct rectangle marked; /* while is_marked: ground inside the plan */
-	struct ground carried;   /* while is_marked: its letters, turned and flipped since; owned */
+	struct patch carried;    /* while is_marked: its ground, turned and flipped since; owned */
 	int frame, run;     /* cells of the last frame's thickness, of the last run's width */
 	int fence;          /* index of the fence drawn in last; it may have been removed since */
 	enum drag drag;     /* of the mouse */

@@ -85,8 +85,8 @@ static enum mark passing_mark(const struct editor *editor, const struct mirror *
 	int y)
 {
 	struct place at = editor->cursor;
-	struct rectangle stamp = { at.x, at.y, at.x + editor->carried.columns - 1,
-		at.y + editor->carried.rows - 1 }; /* where it would lie */
+	struct rectangle stamp = { at.x, at.y, at.x + editor->carried.ground.columns - 1,
+		at.y + editor->carried.ground.rows - 1 }; /* where it would lie */
 	struct place pegs[PEGS_MOST] = { { 0, 0 } }, images[IMAGES_MOST];
 	int count = mirror_cells(mirror, at.x, at.y, images);
 

@@ -97,7 +97,7 @@ static void act_on_ground(struct plot *plot, struct source *source, int how)
 	struct rectangle r = rectangle_between(x, y, below(source, ground->columns),
 		below(source, ground->rows));
 	struct mirror mirror = mirror_of(plot);
-	struct ground patch;
+	struct patch patch;
 
 	switch (how) {
 	case 0:
@@ -119,7 +119,7 @@ static void act_on_ground(struct plot *plot, struct source *source, int how)
 			patch_turn(&patch);
 		patch_flip(&patch, next(source) % 2);
 		patch_stamp(plot, &patch, next(source) - 128, next(source) - 128);
-		ground_fini(&patch);
+		patch_fini(&patch);
 		break;
 	}
 }

@@ -1,6 +1,5 @@
 #include "editor/acts/act_groups.h"
 #include "editor/acts/shared.h"
-#include "plot/edit/patch.h"
 
 bool act_has_peg(struct editor *editor)
 {
@@ -24,7 +23,7 @@ static const char *carried_words(struct editor *editor)
 {
 	struct report report = editor_report(editor, &editor->words);
 
-	return plain_cells(&report, editor->carried.columns, editor->carried.rows);
+	return plain_cells(&report, editor->carried.ground.columns, editor->carried.ground.rows);
 }
 
 /* "Turned a quarter clockwise: 3 ft x 5 ft." */
@@ -53,7 +52,7 @@ static void act_mark(struct editor *editor)
 /* The legend may have lost an entry since. */
 static bool has_letters(struct editor *editor)
 {
-	const struct ground *carried = &editor->carried;
+	const struct ground *carried = &editor->carried.ground;
 
 	for (int i = 0; i < carried->columns * carried->rows; i++) {
 		char letter = carried->cells[i];
@@ -69,7 +68,7 @@ static bool has_letters(struct editor *editor)
 
 static bool is_over_the_edge(const struct editor *editor)
 {
-	const struct ground *ground = &editor->plot->ground, *carried = &editor->carried;
+	const struct ground *ground = &editor->plot->ground, *carried = &editor->carried.ground;
 
 	return editor->cursor.x + carried->columns > ground->columns ||
 		editor->cursor.y + carried->rows > ground->rows;
@@ -108,7 +107,7 @@ static void act_move_marked(struct editor *editor)
 			"Moved here it would reach over the plan's edge, and lose cells there.");
 		return;
 	}
-	lifted = lay_rectangle(editor_edit(editor), editor->marked, OPEN_GROUND);
+	lifted = patch_lift(editor_edit(editor), editor->marked);
 	laid = stamp(editor);
 	laid.outside = laid.outside || lifted.outside;
 	editor_drop_mark(editor);
@@ -121,7 +120,7 @@ static void act_lift_marked(struct editor *editor)
 	if (!act_has_mark(editor))
 		return;
 	editor_say(editor, "Lifted, and still carried: %s stamps it.", acts_key(ACT_STAMP));
-	act_lay_end(editor, lay_rectangle(editor_edit(editor), editor->marked, OPEN_GROUND),
+	act_lay_end(editor, patch_lift(editor_edit(editor), editor->marked),
 		"Open ground already.");
 }
 
