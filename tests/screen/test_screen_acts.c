@@ -118,6 +118,8 @@ static const struct way ways[] = {
 		"! T a k e space o u t space a enter enter 1 space f t enter",
 		"enter 1 space f t enter", "The plan is 14 ft x 7 ft now, 14 x 7 cells", NULL,
 		NULL },
+	{ "Name this bed", "right down", "1 ft across, 1 ft down", "! N a m e enter S a g e enter",
+		"S a g e enter", "Named: Sage.", NULL, NULL },
 	{ "Save", NULL, NULL, "$", NULL, "Saved in ", NULL, NULL },
 	{ "Save as another file", NULL, NULL, "! a n o t h e r enter enter", "enter",
 		"court-2.plot, saved", NULL, NULL },

@@ -7,8 +7,8 @@
 /* Index of the name that counts for the region around a cell: the first in it; the count where it
  * has none. On open ground: of the names on that one cell. */
 size_t names_of_region(struct plot *plot, struct place at);
-/* Gives the region a name in place of the one that counts, or its first one, at the cell; an empty
- * text takes all its names away. The cell must not be open ground, but to take away. */
+/* Gives the region, or the cell of open ground, a name in place of the one that counts, or its
+ * first one, at the cell; an empty text takes all its names away. */
 void names_set(struct plot *plot, struct place at, const char *text);
 
 /* Where a cell goes; false: it goes with all that is on it. */
