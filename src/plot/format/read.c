@@ -179,17 +179,23 @@ static bool read_cell(struct reader *r, struct scan *s, struct place *cell)
 {
 	static const struct value_rule place = { .kind = VALUE_PLACE };
 	const struct ground *ground = &r->plot->ground;
+	struct text expected = TEXT_EMPTY;
 	struct value value;
 	struct scan start;
+	bool is_cell;
 
 	scan_blanks(s);
 	start = *s;
-	if (!value_scan(s, &place, units_so_far(r), &value, r->d) ||
-	    !ground_holds(ground, value.as.place.x, value.as.place.y))
-		return scan_fail(&start, start.at, r->d, "a cell X,Y from 0,0 to %d,%d",
-			ground->columns - 1, ground->rows - 1);
-	*cell = value.as.place;
-	return true;
+	is_cell = value_scan(s, &place, units_so_far(r), &value, r->d) &&
+		ground_holds(ground, value.as.place.x, value.as.place.y);
+	text_print(&expected, "a cell X,Y from 0,0 to %d,%d", ground->columns - 1,
+		ground->rows - 1);
+	if (is_cell)
+		*cell = value.as.place;
+	else
+		fail_point(&start, r->d, expected.bytes);
+	text_fini(&expected);
+	return is_cell;
 }
 
 static bool read_name(struct reader *r, struct scan *s)
