@@ -149,19 +149,37 @@ bool editor_is_saved(const struct editor *editor)
 	return editor->position == editor->saved_position && !editor->is_dragging;
 }
 
-void editor_mark(struct editor *editor)
+static void mark(struct editor *editor, struct rectangle r, struct patch carried)
 {
 	editor_drop_mark(editor);
-	editor->marked = editor_pegged(editor);
-	editor->carried = patch_of(editor->plot, editor->marked);
+	editor->marked = r;
+	editor->carried = carried;
+	editor->shape = ground_copy(&carried.ground);
 	editor->is_pegged = editor->is_trailing = false;
 	editor->is_marked = true;
 }
 
+void editor_mark(struct editor *editor)
+{
+	struct rectangle r = editor_pegged(editor);
+
+	mark(editor, r, patch_of(editor->plot, r));
+}
+
+void editor_mark_region(struct editor *editor)
+{
+	struct rectangle r;
+	struct patch carried = patch_of_region(&editor->drawing->plot, editor->cursor, &r);
+
+	mark(editor, r, carried);
+}
+
 void editor_drop_mark(struct editor *editor)
 {
-	if (editor->is_marked)
+	if (editor->is_marked) {
 		patch_fini(&editor->carried);
+		ground_fini(&editor->shape);
+	}
 	editor->is_marked = false;
 }
 

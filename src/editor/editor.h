@@ -44,6 +44,7 @@ struct editor {
 	char hand;          /* OPEN_GROUND or a legend letter */
 	bool is_trailing, is_pegged, is_marked; /* one of them at most */
 	struct rectangle marked; /* while is_marked: ground inside the plan */
+	struct ground shape;     /* while is_marked: its letters, as a patch has them; owned */
 	struct patch carried;    /* while is_marked: its ground, turned and flipped since; owned */
 	int frame, run;     /* cells of the last frame's thickness, of the last run's width */
 	int fence;          /* index of the fence drawn in last; it may have been removed since */
@@ -100,6 +101,8 @@ enum state editor_state(const struct editor *editor);
 bool editor_is_saved(const struct editor *editor);
 /* Takes the rectangle from peg to cursor for the mark; lifts nothing. */
 void editor_mark(struct editor *editor);
+/* The same for the region around the cursor, and nothing else in the rectangle around it. */
+void editor_mark_region(struct editor *editor);
 /* Forgets the mark and what was carried, if there is a mark. */
 void editor_drop_mark(struct editor *editor);
 /* The rectangle from peg to cursor. */

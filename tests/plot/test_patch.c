@@ -185,7 +185,9 @@ START_TEST(a_stamp_brings_its_names_and_moves_those_it_covers_aside)
 	patch_stamp(&plot, &patch, 5, 0);
 	patch_stamp(&plot, &patch, 0, -1);
 	check_names(&plot.details.names, "0,0 Sage; 3,0 Thyme; 4,0 Sage");
-	patch_lift(&plot, (struct rectangle){ 3, 0, 4, 0 });
+	patch_fini(&patch);
+	patch = patch_of(&plot, (struct rectangle){ 3, 0, 4, 0 });
+	patch_lift(&plot, &patch.ground, 3, 0);
 	check_names(&plot.details.names, "0,0 Sage");
 	patch_fini(&patch);
 	plot_fini(&plot);

@@ -1,30 +1,70 @@
 #include "plot/edit/patch.h"
 #include "base/memory.h"
+#include "base/number.h"
 #include "plot/edit/names.h"
 
+#include <stdlib.h>
 #include <string.h>
 
-static bool is_within(struct rectangle r, struct place at)
+/* Where a patch lies, or is to lie. */
+struct lying {
+	const struct ground *ground;
+	int x, y;
+};
+
+/* Whether the patch has a letter there. */
+static bool covers(const struct lying *lying, struct place at)
 {
-	return at.x >= r.left && at.x <= r.right && at.y >= r.top && at.y <= r.bottom;
+	int x = at.x - lying->x, y = at.y - lying->y;
+
+	return ground_holds(lying->ground, x, y) &&
+		ground_cell(lying->ground, x, y) != PATCH_NOTHING;
+}
+
+/* Adds those of the names that the patch covers, by its own cells. */
+static void names_under(struct names *out, const struct names *names, const struct lying *lying)
+{
+	for (size_t i = 0; i < names->count; i++) {
+		struct place at = names->items[i].at;
+
+		if (covers(lying, at))
+			names_add(out, (struct place){ at.x - lying->x, at.y - lying->y },
+				memory_string(names->items[i].text));
+	}
 }
 
 struct patch patch_of(const struct plot *plot, struct rectangle r)
 {
-	const struct names *names = &plot->details.names;
 	struct patch patch = { .names = NAMES_EMPTY };
 
 	ground_init(&patch.ground, r.right - r.left + 1, r.bottom - r.top + 1);
 	for (int y = 0; y < patch.ground.rows; y++)
 		memcpy(ground_at(&patch.ground, 0, y), ground_at(&plot->ground, r.left, r.top + y),
 			(size_t)patch.ground.columns);
-	for (size_t i = 0; i < names->count; i++) {
-		struct place at = names->items[i].at;
+	names_under(&patch.names, &plot->details.names,
+		&(struct lying){ &patch.ground, r.left, r.top });
+	return patch;
+}
 
-		if (is_within(r, at))
-			names_add(&patch.names, (struct place){ at.x - r.left, at.y - r.top },
-				memory_string(names->items[i].text));
-	}
+struct patch patch_of_region(struct plot *plot, struct place at, struct rectangle *r)
+{
+	struct patch patch = { .names = NAMES_EMPTY };
+	size_t count;
+	struct rectangle *rows = lay_patch(&plot->ground, at, &count);
+
+	*r = rows[0];
+	for (size_t i = 1; i < count; i++)
+		*r = (struct rectangle){ least(r->left, rows[i].left), least(r->top, rows[i].top),
+			most(r->right, rows[i].right), most(r->bottom, rows[i].bottom) };
+	ground_init(&patch.ground, r->right - r->left + 1, r->bottom - r->top + 1);
+	memset(patch.ground.cells, PATCH_NOTHING, ground_count(&patch.ground));
+	for (size_t i = 0; i < count; i++)
+		memset(ground_at(&patch.ground, rows[i].left - r->left, rows[i].top - r->top),
+			ground_cell(&plot->ground, at.x, at.y),
+			(size_t)(rows[i].right - rows[i].left + 1));
+	free(rows);
+	names_under(&patch.names, &plot->details.names,
+		&(struct lying){ &patch.ground, r->left, r->top });
 	return patch;
 }
 
@@ -91,11 +131,11 @@ static void stamp_ground(struct plot *plot, const struct ground *patch, int x, i
 		for (int row = 0; row < patch->rows; row++) {
 			for (int column = 0; column < patch->columns; column++) {
 				struct place at = { x + column, y + row };
+				char letter = ground_cell(patch, column, row);
 
-				if (mirror_is_beside(&mirror, (struct place){ x, y }, at.x, at.y) ==
+				if (letter != PATCH_NOTHING && mirror_is_beside(&mirror, (struct place){ x, y }, at.x, at.y) ==
 					(beside == 1))
-					lay_cell(plot, &mirror, at,
-						ground_cell(patch, column, row), laid);
+					lay_cell(plot, &mirror, at, letter, laid);
 			}
 		}
 	}
@@ -103,35 +143,44 @@ static void stamp_ground(struct plot *plot, const struct ground *patch, int x, i
 
 static bool is_uncovered(const void *how, struct place *at)
 {
-	return !is_within(*(const struct rectangle *)how, *at);
+	return !covers(how, *at);
 }
 
-/* Whether the plot has the patch's names where they go, and no others there. */
-static bool has_names(const struct plot *plot, const struct names *names, struct rectangle r)
+static bool is_outside(const struct lying *lying, const struct ground *ground)
 {
-	struct patch here = patch_of(plot, r);
-	bool has_all = here.names.count == names->count;
+	return lying->x < 0 || lying->y < 0 ||
+		lying->x + lying->ground->columns > ground->columns ||
+		lying->y + lying->ground->rows > ground->rows;
+}
 
+/* Whether the plot has these names where they go, and no others there. */
+static bool has_names(const struct plot *plot, const struct names *names,
+	const struct lying *lying)
+{
+	struct names here = NAMES_EMPTY;
+	bool has_all;
+
+	names_under(&here, &plot->details.names, lying);
+	has_all = here.count == names->count;
 	for (size_t i = 0; has_all && i < names->count; i++)
-		has_all = place_equal(here.names.items[i].at, names->items[i].at) &&
-			strcmp(here.names.items[i].text, names->items[i].text) == 0;
-	patch_fini(&here);
+		has_all = place_equal(here.items[i].at, names->items[i].at) &&
+			strcmp(here.items[i].text, names->items[i].text) == 0;
+	names_fini(&here);
 	return has_all;
 }
 
 /* before: the ground as it was. Returns how many came. */
 static int64_t stamp_names(struct plot *plot, struct ground *before, const struct names *names,
-	struct rectangle r)
+	const struct lying *lying)
 {
-	struct rectangle in = rectangle_within(r, before);
 	int64_t come = 0;
 
-	if (in.left == r.left && in.top == r.top && in.right == r.right &&
-		in.bottom == r.bottom && has_names(plot, names, r))
+	if (!is_outside(lying, before) && has_names(plot, names, lying))
 		return 0;
-	names_move(&plot->details.names, before, is_uncovered, &r);
+	names_move(&plot->details.names, before, is_uncovered, lying);
 	for (size_t i = 0; i < names->count; i++) {
-		struct place at = { r.left + names->items[i].at.x, r.top + names->items[i].at.y };
+		struct place at = { lying->x + names->items[i].at.x,
+			lying->y + names->items[i].at.y };
 
 		if (!ground_holds(before, at.x, at.y))
 			continue;
@@ -143,7 +192,7 @@ static int64_t stamp_names(struct plot *plot, struct ground *before, const struc
 
 struct laid patch_stamp(struct plot *plot, const struct patch *patch, int x, int y)
 {
-	struct rectangle r = { x, y, x + patch->ground.columns - 1, y + patch->ground.rows - 1 };
+	const struct lying lying = { &patch->ground, x, y };
 	bool has_any = patch->names.count + plot->details.names.count > 0;
 	struct ground before = { 0 };
 	struct laid laid = { 0, false };
@@ -152,20 +201,42 @@ struct laid patch_stamp(struct plot *plot, const struct patch *patch, int x, int
 		before = ground_copy(&plot->ground);
 	stamp_ground(plot, &patch->ground, x, y, &laid);
 	if (has_any)
-		laid.changed += stamp_names(plot, &before, &patch->names, r);
+		laid.changed += stamp_names(plot, &before, &patch->names, &lying);
 	ground_fini(&before);
 	return laid;
 }
 
-struct laid patch_lift(struct plot *plot, struct rectangle r)
+struct laid patch_lift(struct plot *plot, const struct ground *shape, int x, int y)
 {
+	const struct lying lying = { shape, x, y };
+	struct mirror mirror = mirror_of(plot);
 	struct names *names = &plot->details.names;
-	struct laid laid = lay_rectangle(plot, r, OPEN_GROUND);
+	struct laid laid = { 0, false };
 
+	for (int row = 0; row < shape->rows; row++)
+		for (int column = 0; column < shape->columns; column++)
+			if (ground_cell(shape, column, row) != PATCH_NOTHING)
+				lay_cell(plot, &mirror, (struct place){ x + column, y + row },
+					OPEN_GROUND, &laid);
 	for (size_t i = names->count; i-- > 0;)
-		if (is_within(r, names->items[i].at)) {
+		if (covers(&lying, names->items[i].at)) {
 			names_remove(names, i);
 			laid.changed++;
 		}
+	return laid;
+}
+
+struct laid patch_reletter(struct plot *plot, const struct ground *shape, int x, int y, char letter,
+	char to)
+{
+	struct mirror mirror = mirror_of(plot);
+	struct laid laid = { 0, false };
+
+	for (int row = 0; row < shape->rows; row++)
+		for (int column = 0; column < shape->columns; column++)
+			if (ground_cell(shape, column, row) != PATCH_NOTHING &&
+				ground_cell(&plot->ground, x + column, y + row) == letter)
+				lay_cell(plot, &mirror, (struct place){ x + column, y + row }, to,
+					&laid);
 	return laid;
 }
