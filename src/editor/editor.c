@@ -233,6 +233,8 @@ static void stepped(struct editor *editor, int by, struct place at)
 		editor->cursor = at;
 	editor->cursor = ground_nearest(&editor->plot->ground, editor->cursor);
 	editor->peg = ground_nearest(&editor->plot->ground, editor->peg);
+	for (int i = 0; i < editor->bend_count; i++)
+		editor->bends[i] = ground_nearest(&editor->plot->ground, editor->bends[i]);
 	if (!ground_holds(&editor->plot->ground, editor->marked.right, editor->marked.bottom))
 		editor_drop_mark(editor);
 	if (editor->hand != OPEN_GROUND && !plot_entry(editor->plot, editor->hand))

@@ -19,7 +19,7 @@ enum drag {
 	DRAG_MOVED, /* pressed on another cell */
 	DRAG_AWAY   /* moved off the cell where it was pressed, or laying a trail */
 };
-enum { EDITOR_STATES = STATE_MARKED + 1, STEP_MOST = 12, FAULTS_UNKNOWN = -1 };
+enum { EDITOR_STATES = STATE_MARKED + 1, STEP_MOST = 12, FAULTS_UNKNOWN = -1, BENDS_MOST = 30 };
 
 struct editor {
 	struct asker *asker;
@@ -40,6 +40,8 @@ struct editor {
 	struct text no_rescue; /* why they are in none: a sentence without its full stop */
 
 	struct place cursor, peg;
+	struct place bends[BENDS_MOST]; /* of a run, pegged since; in order */
+	int bend_count;
 	int step;           /* 1..STEP_MOST cells */
 	char hand;          /* OPEN_GROUND or a legend letter */
 	bool is_trailing, is_pegged, is_marked; /* one of them at most */

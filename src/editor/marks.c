@@ -65,11 +65,17 @@ int mark_pegs(const struct editor *editor, struct place pegs[PEGS_MOST])
 {
 	const struct rectangle *r = &editor->marked;
 
-	pegs[0] = editor->is_marked ? (struct place){ r->left, r->top } : editor->peg;
+	if (!editor->is_marked) {
+		pegs[0] = editor->peg;
+		for (int i = 0; i < editor->bend_count; i++)
+			pegs[1 + i] = editor->bends[i];
+		return editor->is_pegged ? 1 + editor->bend_count : 0;
+	}
+	pegs[0] = (struct place){ r->left, r->top };
 	pegs[1] = (struct place){ r->right, r->top };
 	pegs[2] = (struct place){ r->left, r->bottom };
 	pegs[3] = (struct place){ r->right, r->bottom };
-	return editor->is_marked ? PEGS_MOST : editor->is_pegged;
+	return CORNERS;
 }
 
 static bool is_among(const struct place *places, int count, int x, int y)

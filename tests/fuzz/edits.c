@@ -199,7 +199,7 @@ static void act_on_strips(struct plot *plot, struct source *source)
 	struct strip strip = { .is_level = next(source) % 2, .is_out = next(source) % 2,
 		.count = 1 + below(source, 4) };
 
-	strip.is_on_axis = strip_has_axis(&mirror, strip.is_level) && next(source) % 2;
+	strip.is_on_axis = mirror_has_axis(&mirror, strip.is_level) && next(source) % 2;
 	strip.cell = below(source, strip.is_level ? plot->ground.rows : plot->ground.columns);
 	if (strip_check(plot, &strip) == STRIP_FITS && strip_side(plot, &strip) < 200)
 		strip_do(plot, &strip);

@@ -271,7 +271,7 @@ static void list_change(struct list *list, const struct plot *plot, const struct
 {
 	struct mirror mirror = mirror_of(plot);
 	int axis = strip->is_level ? mirror.down : mirror.across;
-	bool has_axis = strip_has_axis(&mirror, strip->is_level);
+	bool has_axis = mirror_has_axis(&mirror, strip->is_level);
 
 	list->count = strip->is_level ? plot->ground.rows : plot->ground.columns;
 	for (int i = 0; i < list->count; i++)
@@ -319,7 +319,7 @@ static int64_t letter_area(const struct ground *ground, const struct strip *stri
 
 static bool is_middle(const struct mirror *mirror, const struct strip *strip)
 {
-	return strip_has_axis(mirror, strip->is_level) &&
+	return mirror_has_axis(mirror, strip->is_level) &&
 		2 * strip->cell + 1 == (strip->is_level ? mirror->down : mirror->across);
 }
 
@@ -329,7 +329,7 @@ static struct strip strip_at_random(const struct plot *plot, struct random *rand
 	struct strip strip = { .is_level = random_below(random, 2), .is_out =
 		random_below(random, 2), .count = random_between(random, 1, 5) };
 
-	strip.is_on_axis = strip_has_axis(&mirror, strip.is_level) && random_below(random, 2);
+	strip.is_on_axis = mirror_has_axis(&mirror, strip.is_level) && random_below(random, 2);
 	strip.cell = random_below(random, strip.is_level ? plot->ground.rows :
 		plot->ground.columns);
 	strip.is_on_axis = strip.is_on_axis || is_middle(&mirror, &strip);

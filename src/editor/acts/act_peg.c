@@ -11,37 +11,33 @@ static void act_fill(struct editor *editor)
 		ACT_IS_THERE);
 }
 
-/* A frame of the rectangle, or a straight run from corner to corner. Says what was laid in whole
- * cells, where there is nothing else to say; that a length was rounded in any case. */
-static void act_lay_wide(struct editor *editor, int is_run)
+/* Says what was laid in whole cells, where there is nothing else to say; that a length was rounded
+ * in any case. */
+void act_say_cells(struct editor *editor, const char *what, const struct cells *cells)
 {
-	int *last = is_run ? &editor->run : &editor->frame;
-	const char *what = is_run ? "A width" : "A thickness", *length;
-	struct cells cells = { .least = 1, .most = SIDE_MOST, .count = *last };
 	struct report report = editor_report(editor, &editor->words);
-	struct laid laid;
+	const char *length = exact_length(&report, cells->count * plot_cell(editor->plot));
 
-	if (!act_has_peg(editor) || !cells_ask(editor, is_run ? "Lay a straight run" : "Frame it",
-		is_run ? "Width" : "Thickness", &cells))
-		return;
-	*last = cells.count;
-	editor->is_pegged = false;
-	if (is_run)
-		laid = lay_rectangle(editor_edit(editor), rectangle_within(rectangle_run(
-			editor->peg, editor->cursor, cells.count), &editor->plot->ground),
-			editor->hand);
-	else
-		laid = lay_frame(editor_edit(editor), editor_pegged(editor), cells.count,
-			editor->hand);
-	act_lay_end(editor, laid, ACT_IS_THERE);
-	length = exact_length(&report, cells.count * plot_cell(editor->plot));
-	if (cells.is_rounded)
+	if (cells->is_rounded)
 		editor_say(editor, "%s of %s, which is rounded to whole cells: %d.%s%s", what,
-			length, cells.count, editor->message.length ? " " : "",
+			length, cells->count, editor->message.length ? " " : "",
 			editor->message.bytes);
 	else if (!editor->message.length)
-		editor_say(editor, "%s of %s: %d %s.", what, length, cells.count,
-			cells.count == 1 ? "cell" : "cells");
+		editor_say(editor, "%s of %s: %d %s.", what, length, cells->count,
+			cells->count == 1 ? "cell" : "cells");
+}
+
+static void act_frame(struct editor *editor)
+{
+	struct cells cells = { .least = 1, .most = SIDE_MOST, .count = editor->frame };
+
+	if (!act_has_peg(editor) || !cells_ask(editor, "Frame it", "Thickness", &cells))
+		return;
+	editor->frame = cells.count;
+	editor->is_pegged = false;
+	act_lay_end(editor, lay_frame(editor_edit(editor), editor_pegged(editor), cells.count,
+		editor->hand), ACT_IS_THERE);
+	act_say_cells(editor, "A thickness", &cells);
 }
 
 static void rectangle_end(struct editor *editor)
@@ -50,6 +46,9 @@ static void rectangle_end(struct editor *editor)
 		{ .words = "Fill it", .act = ACT_FILL },
 		{ .words = "Frame it", .act = ACT_FRAME },
 		{ .words = "Lay a straight run", .act = ACT_RUN },
+		{ .words = "Bend the run here and go on", .act = ACT_BEND },
+		{ .words = "Round its corners", .act = ACT_ROUNDED },
+		{ .words = "Lay a disc in it", .act = ACT_DISC },
 		{ .words = "Mark it", .act = ACT_MARK },
 		{ .words = "Fence ...", .act = ACT_FENCE, .has_key = true },
 		{ .words = "Take the peg out", .act = ACT_STEP_BACK, .has_key = true },
@@ -76,6 +75,7 @@ static void act_peg(struct editor *editor)
 	editor->is_trailing = false;
 	editor->is_pegged = true;
 	editor->peg = editor->cursor;
+	editor->bend_count = 0;
 	editor_say(editor, "Pegged. Go to the opposite corner and press %s again.",
 		acts_key(ACT_PEG));
 }
@@ -89,10 +89,6 @@ static const struct act acts[] = {
 	{ .id = ACT_FILL, .key_name = "Enter twice", .name = "Fill", .wish = "lay a rectangle",
 		.writes = true, .run = act_fill },
 	{ .id = ACT_FRAME, .key_name = "Enter twice", .name = "Frame",
-		.wish = "lay a frame of any thickness", .writes = true, .run_with = act_lay_wide,
-		.with = false },
-	{ .id = ACT_RUN, .key_name = "Enter twice", .name = "Straight run",
-		.wish = "lay a straight path", .writes = true, .run_with = act_lay_wide,
-		.with = true },
+		.wish = "lay a frame of any thickness", .writes = true, .run = act_frame },
 };
 const struct act_group acts_of_peg = ACT_GROUP(acts);

@@ -42,7 +42,7 @@ static void ways_add(struct ways *ways, const struct editor *editor, struct stri
 	bool is_over)
 {
 	struct mirror mirror = mirror_of(editor->plot);
-	bool has_axis = strip_has_axis(&mirror, strip.is_level);
+	bool has_axis = mirror_has_axis(&mirror, strip.is_level);
 	int axis = strip.is_level ? mirror.down : mirror.across;
 
 	strip.cell = strip.is_level ? editor->cursor.y : editor->cursor.x;

@@ -15,6 +15,10 @@ struct laid {
 void lay_cell(struct plot *plot, const struct mirror *mirror, struct place at, char letter,
 	struct laid *laid);
 
+/* The same for a rectangle. */
+void lay_piece(struct plot *plot, const struct mirror *mirror, struct rectangle r, char letter,
+	struct laid *laid);
+
 /* letter: OPEN_GROUND or a legend letter. The rectangle, given by any two opposite corners' cells,
  * must lie inside the plan; so must x, y. */
 struct laid lay_rectangle(struct plot *plot, struct rectangle r, char letter);
@@ -38,6 +42,13 @@ struct rectangle rectangle_between(int x0, int y0, int x1, int y1);
  * of an even width the odd cell lies on the side of the other cell, or else right or below. It
  * may reach beyond the plan. */
 struct rectangle rectangle_run(struct place from, struct place to, int width);
+/* The same, but where it starts at an axis that it goes along its middle is on that axis; it is a cell
+ * wider then where its width cannot lie evenly about it. */
+struct rectangle rectangle_run_mirrored(const struct mirror *mirror, struct place from,
+	struct place to, int width);
+/* How wide it is together with an image that it meets, of a level one: down; its own width where
+ * there is none such. */
+int rectangle_mirrored_width(const struct mirror *mirror, struct rectangle r, bool is_level);
 /* What of it lies within the ground. */
 struct rectangle rectangle_within(struct rectangle r, const struct ground *ground);
 

@@ -22,17 +22,6 @@ static int side_of(const struct plot *plot, bool is_level)
 	return is_level ? plot->ground.rows : plot->ground.columns;
 }
 
-static int axis_of(const struct mirror *mirror, bool is_level)
-{
-	return is_level ? mirror->down : mirror->across;
-}
-
-bool strip_has_axis(const struct mirror *mirror, bool is_level)
-{
-	return mirror->kind == MIRROR_HALF_TURN ||
-		(mirror->kind & (is_level ? MIRROR_TOP_BOTTOM : MIRROR_LEFT_RIGHT));
-}
-
 /* ---- How often each is there ----------------------------------------------------------------- */
 
 /* Cells beyond the plan are left out, as images are. */
@@ -92,8 +81,8 @@ static struct lines_map map_of(const struct plot *plot, const struct strip *stri
 {
 	struct mirror mirror = mirror_of(plot);
 	struct lines_map map = { .count = side_of(plot, strip->is_level) };
-	int axis = axis_of(&mirror, strip->is_level), image = axis - 1 - strip->cell;
-	bool has_axis = strip_has_axis(&mirror, strip->is_level);
+	int axis = mirror_axis(&mirror, strip->is_level), image = axis - 1 - strip->cell;
+	bool has_axis = mirror_has_axis(&mirror, strip->is_level);
 
 	map.copies = memory_new((size_t)map.count, sizeof *map.copies);
 	map.lines = memory_new((size_t)map.count + 1, sizeof *map.lines);
@@ -131,7 +120,7 @@ enum strip_fault strip_check(const struct plot *plot, const struct strip *strip)
 	int side = strip_side(plot, strip);
 
 	if (strip->is_on_axis && mirror.kind == MIRROR_HALF_TURN && strip->count % 2 &&
-		axis_of(&mirror, strip->is_level) % 2 == 0)
+		mirror_axis(&mirror, strip->is_level) % 2 == 0)
 		return STRIP_UNEVEN;
 	if (side > SIDE_MOST)
 		return STRIP_TOO_LARGE;
@@ -214,7 +203,7 @@ static void axis_move(struct plot *plot, const struct lines_map *map, bool is_le
 
 	if (!axis.set)
 		return;
-	*at = axis_moved(map, *at, strip_has_axis(&mirror, is_level));
+	*at = axis_moved(map, *at, mirror_has_axis(&mirror, is_level));
 	axis.set = *at >= 1 && *at <= 2 * map->lines[map->count] - 1;
 	block_set(&plot->details.head, HEAD_AXIS, axis);
 }
@@ -272,12 +261,12 @@ static int gate_low(const struct fence_change *change, struct leg gate, struct l
 {
 	bool is_level = change->is_level;
 	int lead = mirror_leg_lead(&change->mirror, gate), length = leg_length(gate);
-	int axis = axis_of(&change->mirror, is_level);
+	int axis = mirror_axis(&change->mirror, is_level);
 	int ends = is_level ? gate.from.y + gate.to.y : gate.from.x + gate.to.x;
 	int first = is_level ? ground.from.y : ground.from.x;
 	int last = (is_level ? ground.to.y : ground.to.x) - length;
 
-	if (strip_has_axis(&change->mirror, is_level) && abs(ends - axis) <= 1) {
+	if (mirror_has_axis(&change->mirror, is_level) && abs(ends - axis) <= 1) {
 		int room = axis_moved(change->map, axis, true) - length;
 
 		room += lead < 0 ? room & 1 : -(room & 1);

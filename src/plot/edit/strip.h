@@ -20,9 +20,6 @@ struct strip {
 	int count;     /* columns or rows, 1 or more; an image has as many of its own */
 };
 
-/* Whether the mirror has an axis that columns, or rows, are mirrored at. */
-bool strip_has_axis(const struct mirror *mirror, bool is_level);
-
 enum strip_fault {
 	STRIP_FITS,
 	STRIP_TOO_LARGE, /* the plan would have more than SIDE_MOST */
