@@ -104,6 +104,7 @@ static void act_reletter(struct editor *editor)
 
 static const struct act acts[] = {
 	{ .id = ACT_RELETTER, .key_name = "Enter", .name = "Swap a letter",
-		.wish = "lay one letter for another in the mark", .writes = true, .run = act_reletter },
+		.wish = "lay one letter for another in the mark", .writes = true,
+		.run = act_reletter },
 };
 const struct act_group acts_of_letters = ACT_GROUP(acts);

@@ -43,7 +43,7 @@ static void ways_add(struct ways *ways, const struct editor *editor, struct stri
 {
 	struct mirror mirror = mirror_of(editor->plot);
 	bool has_axis = mirror_has_axis(&mirror, strip.is_level);
-	int axis = strip.is_level ? mirror.down : mirror.across;
+	int axis = mirror_axis(&mirror, strip.is_level);
 
 	strip.cell = strip.is_level ? editor->cursor.y : editor->cursor.x;
 	if (!has_axis || 2 * strip.cell + 1 != axis)

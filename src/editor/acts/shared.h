@@ -19,9 +19,10 @@ void act_say_cells(struct editor *editor, const char *what, const struct cells *
 struct trial {
 	struct laid (*lay)(struct plot *plot, const struct trial *trial);
 	const char *words; /* what to know before; "": nothing */
-	bool is_round;     /* its walls may not be laid out for its steps: that is found out */
+	bool is_round;     /* walls may fail at its steps: that is found out before */
 };
-/* Lays it as a stroke; asks first where there is something to know. False where it was left. act_trial.c. */
+/* Lays it as a stroke; asks first where there is something to know. False where it was left.
+ * act_trial.c. */
 bool act_try(struct editor *editor, const struct trial *trial);
 
 /* Lays what is in hand in a straight line from one cell to another, as a trail does: one stroke, or

@@ -42,8 +42,8 @@ struct rectangle rectangle_between(int x0, int y0, int x1, int y1);
  * of an even width the odd cell lies on the side of the other cell, or else right or below. It
  * may reach beyond the plan. */
 struct rectangle rectangle_run(struct place from, struct place to, int width);
-/* The same, but where it starts at an axis that it goes along its middle is on that axis; it is a cell
- * wider then where its width cannot lie evenly about it. */
+/* The same, but where it starts at an axis that it goes along its middle is on that axis; it is a
+ * cell wider then where its width cannot lie evenly about it. */
 struct rectangle rectangle_run_mirrored(const struct mirror *mirror, struct place from,
 	struct place to, int width);
 /* How wide it is together with an image that it meets, of a level one: down; its own width where

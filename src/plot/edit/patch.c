@@ -121,22 +121,21 @@ void patch_flip(struct patch *patch, bool across)
 
 /* ---- Stamping -------------------------------------------------------------------------------- */
 
-static void stamp_ground(struct plot *plot, const struct ground *patch, int x, int y,
+/* Those cells of the patch that are beside x, y, or those that are not. */
+static void stamp_side(struct plot *plot, const struct lying *lying, bool is_beside,
 	struct laid *laid)
 {
 	struct mirror mirror = mirror_of(plot);
+	struct place corner = { lying->x, lying->y };
 
-	/* Those beside x, y come last, so that their letters stay. */
-	for (int beside = 0; beside <= 1; beside++) {
-		for (int row = 0; row < patch->rows; row++) {
-			for (int column = 0; column < patch->columns; column++) {
-				struct place at = { x + column, y + row };
-				char letter = ground_cell(patch, column, row);
+	for (int row = 0; row < lying->ground->rows; row++) {
+		for (int column = 0; column < lying->ground->columns; column++) {
+			struct place at = { lying->x + column, lying->y + row };
 
-				if (letter != PATCH_NOTHING && mirror_is_beside(&mirror, (struct place){ x, y }, at.x, at.y) ==
-					(beside == 1))
-					lay_cell(plot, &mirror, at, letter, laid);
-			}
+			if (covers(lying, at) &&
+				mirror_is_beside(&mirror, corner, at.x, at.y) == is_beside)
+				lay_cell(plot, &mirror, at,
+					ground_cell(lying->ground, column, row), laid);
 		}
 	}
 }
@@ -199,7 +198,9 @@ struct laid patch_stamp(struct plot *plot, const struct patch *patch, int x, int
 
 	if (has_any)
 		before = ground_copy(&plot->ground);
-	stamp_ground(plot, &patch->ground, x, y, &laid);
+	/* Those beside x, y come last, so that their letters stay. */
+	stamp_side(plot, &lying, false, &laid);
+	stamp_side(plot, &lying, true, &laid);
 	if (has_any)
 		laid.changed += stamp_names(plot, &before, &patch->names, &lying);
 	ground_fini(&before);

@@ -15,8 +15,8 @@ struct disc {
 struct disc disc_at(const struct mirror *mirror, struct place cell, int diameter);
 /* With its middle in the middle of the rectangle. */
 struct disc disc_within(struct rectangle r, int diameter);
-/* The cells that it lies in: of a middle that is no line where the diameter is even, or a line where
- * it is odd, one fewer that way. No cell: right is before left. */
+/* The cells that it lies in; across or down one fewer than its diameter where that is odd and the
+ * middle on a line, or even and the middle not. No cell: right is before left. */
 struct rectangle disc_cells(const struct disc *disc);
 /* All of it, with its images; what falls outside the plan is left out. */
 struct laid lay_disc(struct plot *plot, const struct disc *disc, char letter);

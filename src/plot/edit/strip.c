@@ -127,7 +127,7 @@ enum strip_fault strip_check(const struct plot *plot, const struct strip *strip)
 	return side < 1 ? STRIP_TOO_FEW : STRIP_FITS;
 }
 
-/* ---- Ground, names and axis ------------------------------------------------------------------------- */
+/* ---- Ground, names and axis ------------------------------------------------------------------ */
 
 static void ground_copy_rows(struct ground *to, const struct ground *from,
 	const struct lines_map *map)
