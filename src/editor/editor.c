@@ -2,7 +2,6 @@
 #include "base/memory.h"
 #include "base/spell.h"
 #include "editor/price_book.h"
-#include "plot/edit/patch.h"
 
 #include <assert.h>
 #include <stdarg.h>
@@ -150,19 +149,37 @@ bool editor_is_saved(const struct editor *editor)
 	return editor->position == editor->saved_position && !editor->is_dragging;
 }
 
-void editor_mark(struct editor *editor)
+static void mark(struct editor *editor, struct rectangle r, struct patch carried)
 {
 	editor_drop_mark(editor);
-	editor->marked = editor_pegged(editor);
-	editor->carried = patch_of(editor->plot, editor->marked);
+	editor->marked = r;
+	editor->carried = carried;
+	editor->shape = ground_copy(&carried.ground);
 	editor->is_pegged = editor->is_trailing = false;
 	editor->is_marked = true;
 }
 
+void editor_mark(struct editor *editor)
+{
+	struct rectangle r = editor_pegged(editor);
+
+	mark(editor, r, patch_of(editor->plot, r));
+}
+
+void editor_mark_region(struct editor *editor)
+{
+	struct rectangle r;
+	struct patch carried = patch_of_region(&editor->drawing->plot, editor->cursor, &r);
+
+	mark(editor, r, carried);
+}
+
 void editor_drop_mark(struct editor *editor)
 {
-	if (editor->is_marked)
-		ground_fini(&editor->carried);
+	if (editor->is_marked) {
+		patch_fini(&editor->carried);
+		ground_fini(&editor->shape);
+	}
 	editor->is_marked = false;
 }
 
@@ -216,6 +233,8 @@ static void stepped(struct editor *editor, int by, struct place at)
 		editor->cursor = at;
 	editor->cursor = ground_nearest(&editor->plot->ground, editor->cursor);
 	editor->peg = ground_nearest(&editor->plot->ground, editor->peg);
+	for (int i = 0; i < editor->bend_count; i++)
+		editor->bends[i] = ground_nearest(&editor->plot->ground, editor->bends[i]);
 	if (!ground_holds(&editor->plot->ground, editor->marked.right, editor->marked.bottom))
 		editor_drop_mark(editor);
 	if (editor->hand != OPEN_GROUND && !plot_entry(editor->plot, editor->hand))

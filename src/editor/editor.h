@@ -4,7 +4,7 @@
 #define EDITOR_EDITOR_H
 
 #include "plot/history/history.h"
-#include "plot/edit/lay.h"
+#include "plot/edit/patch.h"
 #include "plot/history/store.h"
 #include "editor/ask/ask.h"
 #include "survey/fence_map.h"
@@ -19,7 +19,7 @@ enum drag {
 	DRAG_MOVED, /* pressed on another cell */
 	DRAG_AWAY   /* moved off the cell where it was pressed, or laying a trail */
 };
-enum { EDITOR_STATES = STATE_MARKED + 1, STEP_MOST = 12, FAULTS_UNKNOWN = -1 };
+enum { EDITOR_STATES = STATE_MARKED + 1, STEP_MOST = 12, FAULTS_UNKNOWN = -1, BENDS_MOST = 30 };
 
 struct editor {
 	struct asker *asker;
@@ -40,11 +40,14 @@ struct editor {
 	struct text no_rescue; /* why they are in none: a sentence without its full stop */
 
 	struct place cursor, peg;
+	struct place bends[BENDS_MOST]; /* of a run, pegged since; in order */
+	int bend_count;
 	int step;           /* 1..STEP_MOST cells */
 	char hand;          /* OPEN_GROUND or a legend letter */
 	bool is_trailing, is_pegged, is_marked; /* one of them at most */
 	struct rectangle marked; /* while is_marked: ground inside the plan */
-	struct ground carried;   /* while is_marked: its letters, turned and flipped since; owned */
+	struct ground shape;     /* while is_marked: its letters, as a patch has them; owned */
+	struct patch carried;    /* while is_marked: its ground, turned and flipped since; owned */
 	int frame, run;     /* cells of the last frame's thickness, of the last run's width */
 	int fence;          /* index of the fence drawn in last; it may have been removed since */
 	enum drag drag;     /* of the mouse */
@@ -100,6 +103,8 @@ enum state editor_state(const struct editor *editor);
 bool editor_is_saved(const struct editor *editor);
 /* Takes the rectangle from peg to cursor for the mark; lifts nothing. */
 void editor_mark(struct editor *editor);
+/* The same for the region around the cursor, and nothing else in the rectangle around it. */
+void editor_mark_region(struct editor *editor);
 /* Forgets the mark and what was carried, if there is a mark. */
 void editor_drop_mark(struct editor *editor);
 /* The rectangle from peg to cursor. */

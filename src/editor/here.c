@@ -9,9 +9,11 @@
 static void region_words(const struct report *report, int index, struct text *out)
 {
 	const struct region *region = &report->takeoff->survey.regions[index];
+	const char *own = survey_own_name(&report->takeoff->survey, index);
 
-	text_print(out, "%s %c %s\n%s, %s\n", plain_region(report, index), region->entry->letter,
-		region->entry->name, plain_cells(report, region->most.x - region->left + 1,
+	text_print(out, "%s %c %s\n%s%s%s, %s\n", plain_region(report, index),
+		region->entry->letter, region->entry->name, own ? own : "", own ? "\n" : "",
+		plain_cells(report, region->most.x - region->left + 1,
 		region->most.y - region->first_cell.y + 1), word_area(report,
 		survey_area(region->cells, plot_cell(report->plot))));
 }

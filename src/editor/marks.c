@@ -65,11 +65,17 @@ int mark_pegs(const struct editor *editor, struct place pegs[PEGS_MOST])
 {
 	const struct rectangle *r = &editor->marked;
 
-	pegs[0] = editor->is_marked ? (struct place){ r->left, r->top } : editor->peg;
+	if (!editor->is_marked) {
+		pegs[0] = editor->peg;
+		for (int i = 0; i < editor->bend_count; i++)
+			pegs[1 + i] = editor->bends[i];
+		return editor->is_pegged ? 1 + editor->bend_count : 0;
+	}
+	pegs[0] = (struct place){ r->left, r->top };
 	pegs[1] = (struct place){ r->right, r->top };
 	pegs[2] = (struct place){ r->left, r->bottom };
 	pegs[3] = (struct place){ r->right, r->bottom };
-	return editor->is_marked ? PEGS_MOST : editor->is_pegged;
+	return CORNERS;
 }
 
 static bool is_among(const struct place *places, int count, int x, int y)
@@ -85,8 +91,8 @@ static enum mark passing_mark(const struct editor *editor, const struct mirror *
 	int y)
 {
 	struct place at = editor->cursor;
-	struct rectangle stamp = { at.x, at.y, at.x + editor->carried.columns - 1,
-		at.y + editor->carried.rows - 1 }; /* where it would lie */
+	struct rectangle stamp = { at.x, at.y, at.x + editor->carried.ground.columns - 1,
+		at.y + editor->carried.ground.rows - 1 }; /* where it would lie */
 	struct place pegs[PEGS_MOST] = { { 0, 0 } }, images[IMAGES_MOST];
 	int count = mirror_cells(mirror, at.x, at.y, images);
 

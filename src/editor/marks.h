@@ -20,9 +20,9 @@ enum mark {
 };
 
 char mark_sign(enum mark mark);
-enum { PEGS_MOST = 4 };
+enum { PEGS_MOST = 1 + BENDS_MOST, CORNERS = 4 };
 
-/* The peg, or the corners of what is marked; returns how many. */
+/* The peg and the bends of a run, or the corners of what is marked; returns how many. */
 int mark_pegs(const struct editor *editor, struct place pegs[PEGS_MOST]);
 /* Of sides as in survey/fence_map.h: a gate before fence. */
 enum mark mark_fence(int sides);

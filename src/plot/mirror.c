@@ -117,6 +117,17 @@ int mirror_leg_lead(const struct mirror *mirror, struct leg leg)
 	return compare(to, from) * -sign(side);
 }
 
+bool mirror_has_axis(const struct mirror *mirror, bool is_level)
+{
+	return mirror->kind == MIRROR_HALF_TURN ||
+		(mirror->kind & (is_level ? MIRROR_TOP_BOTTOM : MIRROR_LEFT_RIGHT));
+}
+
+int mirror_axis(const struct mirror *mirror, bool is_level)
+{
+	return is_level ? mirror->down : mirror->across;
+}
+
 bool mirror_is_broken(const struct mirror *mirror, const struct ground *ground, int x, int y)
 {
 	struct place images[IMAGES_MOST];

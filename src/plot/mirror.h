@@ -36,6 +36,11 @@ int mirror_legs(const struct mirror *mirror, struct leg leg, struct leg images[I
  * end farther from the axis leads, else the left or upper one; with the mirror off the first. */
 int mirror_leg_lead(const struct mirror *mirror, struct leg leg);
 
+/* Whether rows, or columns, are mirrored at an axis: the level, or the upright one; and where that
+ * one is, in half cells. */
+bool mirror_has_axis(const struct mirror *mirror, bool is_level);
+int mirror_axis(const struct mirror *mirror, bool is_level);
+
 /* True where the cell and its images inside the plan do not all have one letter. */
 bool mirror_is_broken(const struct mirror *mirror, const struct ground *ground, int x, int y);
 /* Orbits with more than one letter, each counted once. */

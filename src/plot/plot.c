@@ -28,6 +28,7 @@ void details_fini(struct details *details)
 	for (size_t i = 0; i < details->fence_count; i++)
 		fence_fini(&details->fences[i]);
 	free(details->fences);
+	names_fini(&details->names);
 	for (size_t i = 0; i < details->extra_count; i++)
 		free(details->extras[i].name);
 	free(details->extras);
@@ -55,6 +56,9 @@ struct details details_copy(const struct details *details)
 	}
 	for (size_t i = 0; i < details->fence_count; i++)
 		copy.fences[i] = fence_copy(&details->fences[i]);
+	for (size_t i = 0; i < details->names.count; i++)
+		names_add(&copy.names, details->names.items[i].at,
+			memory_string(details->names.items[i].text));
 	for (size_t i = 0; i < details->extra_count; i++)
 		details_add_extra(&copy, memory_string(details->extras[i].name),
 			details->extras[i].amount);
@@ -71,11 +75,22 @@ bool extras_equal(const struct details *a, const struct details *b)
 	return is_equal;
 }
 
+static bool names_equal(const struct names *a, const struct names *b)
+{
+	bool is_equal = a->count == b->count;
+
+	for (size_t i = 0; is_equal && i < a->count; i++)
+		is_equal = place_equal(a->items[i].at, b->items[i].at) &&
+			strcmp(a->items[i].text, b->items[i].text) == 0;
+	return is_equal;
+}
+
 bool details_equal(const struct details *a, const struct details *b)
 {
 	if (a->legend_count != b->legend_count || a->fence_count != b->fence_count ||
 		!block_equal(&a->head, &b->head) || !block_equal(&a->allow, &b->allow) ||
-		!block_equal(&a->rates, &b->rates) || !extras_equal(a, b))
+		!block_equal(&a->rates, &b->rates) || !extras_equal(a, b) ||
+		!names_equal(&a->names, &b->names))
 		return false;
 	for (size_t i = 0; i < a->legend_count; i++) {
 		const struct entry *one = &a->legend[i], *other = &b->legend[i];
@@ -100,6 +115,29 @@ struct fence *details_add_fence(struct details *details, char *name)
 	fence = &details->fences[details->fence_count++];
 	*fence = (struct fence){ .name = name, .block.kind = BLOCK_FENCE };
 	return fence;
+}
+
+void names_add(struct names *names, struct place at, char *text)
+{
+	names->items = memory_grow(names->items, names->count, &names->capacity,
+		sizeof *names->items);
+	names->items[names->count++] = (struct name){ at, text };
+}
+
+void names_remove(struct names *names, size_t index)
+{
+	struct name *name = &names->items[index];
+
+	free(name->text);
+	memmove(name, name + 1, (--names->count - index) * sizeof *name);
+}
+
+void names_fini(struct names *names)
+{
+	for (size_t i = 0; i < names->count; i++)
+		free(names->items[i].text);
+	free(names->items);
+	*names = NAMES_EMPTY;
 }
 
 void details_add_extra(struct details *details, char *name, struct amount amount)

@@ -25,6 +25,19 @@ struct extra {
 	struct amount amount; /* of QUANTITY_GOODS */
 };
 
+/* What one region is called, besides what its letter stands for: that which holds the cell. */
+struct name {
+	struct place at; /* a cell of the ground */
+	char *text;      /* owned */
+};
+
+/* Several may be in one region: the first counts. Start from NAMES_EMPTY, end with names_fini. */
+struct names {
+	struct name *items; /* owned */
+	size_t count, capacity;
+};
+#define NAMES_EMPTY ((struct names){ NULL, 0, 0 })
+
 /* All of a plot but its ground: what an undo step keeps whole when it changes. */
 struct details {
 	struct block head, allow, rates; /* rates: hours that work takes */
@@ -32,6 +45,7 @@ struct details {
 	size_t legend_count, legend_capacity;
 	struct fence *fences;
 	size_t fence_count, fence_capacity;
+	struct names names;
 	struct extra *extras;
 	size_t extra_count, extra_capacity;
 };
@@ -62,6 +76,10 @@ struct entry *details_add_entry(struct details *details, enum plot_class class, 
 
 /* Appends a fence without runs, taking over name; its attributes are unset. */
 struct fence *details_add_fence(struct details *details, char *name);
+/* Appends a name, taking over text. */
+void names_add(struct names *names, struct place at, char *text);
+void names_remove(struct names *names, size_t index);
+void names_fini(struct names *names);
 /* Appends extra goods, taking over name. */
 void details_add_extra(struct details *details, char *name, struct amount amount);
 /* What the amount of extra goods may be. */

@@ -72,7 +72,7 @@ void status_draw(const struct editor *editor, const struct layout *layout, enum 
 	struct arena words = ARENA_EMPTY;
 	struct report report = editor_report(editor, &words);
 	const char *hand = !editor->is_marked ? plain_letter(&report, editor->hand) :
-		plain_cells(&report, editor->carried.columns, editor->carried.rows);
+		plain_cells(&report, editor->carried.ground.columns, editor->carried.ground.rows);
 	struct head head = head_of(editor, &report, state, area->columns, true);
 	int column;
 

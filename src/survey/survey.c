@@ -1,5 +1,6 @@
 #include "survey/survey.h"
 #include "base/number.h"
+#include "base/sort.h"
 #include "base/stop.h"
 
 #include <assert.h>
@@ -248,6 +249,45 @@ static void account_edges(struct survey *out, struct region *regions)
 	}
 }
 
+/* ---- Names ----------------------------------------------------------------------------------- */
+
+static int compare_names(const void *a, const void *b)
+{
+	const struct region_name *one = a, *other = b;
+
+	return compare(one->region, other->region);
+}
+
+/* Of several names of a region the first in the plot counts. */
+static void find_names(struct survey *out, struct arena *arena, const struct names *names)
+{
+	struct region_name *list = arena_new(arena, names->count, sizeof *list);
+	size_t count = 0, kept = 0;
+
+	for (size_t i = 0; i < names->count; i++) {
+		struct place at = names->items[i].at;
+		int region = survey_region_at(out, at.x, at.y);
+
+		if (region != NO_REGION)
+			list[count++] = (struct region_name){ region, names->items[i].text };
+	}
+	sort(list, count, sizeof *list, compare_names);
+	for (size_t i = 0; i < count; i++)
+		if (i == 0 || list[i].region != list[kept - 1].region)
+			list[kept++] = list[i];
+	out->names = list;
+	out->name_count = (int)kept;
+}
+
+const char *survey_own_name(const struct survey *survey, int region)
+{
+	const struct region_name wanted = { region, NULL }, *found = survey->name_count == 0 ?
+		NULL : bsearch(&wanted, survey->names, (size_t)survey->name_count,
+		sizeof wanted, compare_names);
+
+	return found ? found->text : NULL;
+}
+
 /* ---- All of it ------------------------------------------------------------------------------- */
 
 void survey_plot(struct survey *out, struct arena *arena, const struct plot *plot)
@@ -266,6 +306,8 @@ void survey_plot(struct survey *out, struct arena *arena, const struct plot *plo
 	free(root);
 	account_edges(out, regions);
 	out->regions = regions;
+	if (!stop_asked())
+		find_names(out, arena, &plot->details.names);
 }
 
 int region_holes(const struct region *region)

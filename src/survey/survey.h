@@ -33,6 +33,12 @@ struct region {
 	int convex, reflex;        /* corners over all loops */
 };
 
+/* What a region is called by itself. */
+struct region_name {
+	int region;
+	const char *text; /* in the plot that was surveyed */
+};
+
 struct survey {
 	nm cell;
 	int columns, rows;
@@ -40,6 +46,8 @@ struct survey {
 	const size_t *row_runs;   /* rows + 1: row y's runs are row_runs[y] .. row_runs[y+1]-1 */
 	const struct region *regions; /* in reading order of first cells */
 	int region_count;
+	const struct region_name *names; /* of those that have one, in their order */
+	int name_count;
 	/* Sides of cells between two classes, each side once, symmetric; a class with itself:
 	 * between different letters of it. open with boundary included, boundary with boundary
 	 * 0. */
@@ -57,6 +65,8 @@ size_t survey_run_at(const struct survey *survey, int x, int y);
 int region_holes(const struct region *region);
 /* The region at a cell inside the plan, NO_REGION on open ground. */
 int survey_region_at(const struct survey *survey, int x, int y);
+/* What the region is called by itself; NULL: it has no name. */
+const char *survey_own_name(const struct survey *survey, int region);
 /* "B1", "P12": letter of the class and number. */
 enum { REGION_NAME_MOST = 16 };
 void survey_region_name(const struct region *region, char name[REGION_NAME_MOST]);

@@ -105,6 +105,7 @@ bool takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot
 	costs_compute(&t->costs, &t->items, book, plot_units(plot), t->complete);
 	work_plan(&t->work, t, plot, arena);
 	walks_check(&basis);
+	snag_names(&t->snags, plot);
 	snag_mirror(&t->snags, plot);
 	snag_sort(&t->snags);
 	return !stop_asked();

@@ -39,8 +39,9 @@ START_TEST(a_rectangle_is_offered_to_be_filled_framed_run_along_marked_or_left)
 	peg(b, (struct place){ 5, 3 }, (struct place){ 4, 1 });
 	desk_press(b, PRESS_ENTER);
 	desk_asked(b, "p p, a rectangle of 2 ft x 3 ft");
-	ck_assert_str_eq(b->offered, "Fill it: \nFrame it: \nLay a straight run: \nMark it: \n"
-		"Fence ...: `\nTake the peg out: \n");
+	ck_assert_str_eq(b->offered, "Fill it: \nFrame it: \nLay a straight run: \n"
+		"Bend the run here and go on: \nRound its corners: \nLay a disc in it: \n"
+		"Mark it: \nFence ...: `\nTake the peg out: \n");
 	ck_assert_int_eq(editor_state(&b->editor), STATE_PEGGED);
 	desk_press(b, PRESS_ENTER);
 	desk_check(b, ROWS { ".......", "....pp.", "....pp.", "....pp.", ".......", NULL });
@@ -196,6 +197,120 @@ START_TEST(the_list_of_acts_lays_between_peg_and_cursor_or_says_that_a_peg_is_ne
 }
 END_TEST
 
+/* ---- Runs at an axis, and bent ones ---------------------------------------------------------- */
+
+/* Of 8 by 3 open cells, mirrored left-right. */
+static struct desk *sit_mirrored(void)
+{
+	struct desk *b = desk_new(ROWS { "p.......", "........", "........", NULL });
+
+	desk_type(b, ".");
+	desk_type(b, " ");
+	desk_type(b, "p|");
+	return b;
+}
+
+START_TEST(a_run_along_the_axis_is_as_wide_as_asked_where_it_can_be)
+{
+	struct desk *b = sit_mirrored();
+
+	desk_answer(b, ROWS { "Lay a straight run", "Width: 2 ft", NULL });
+	peg(b, (struct place){ 4, 0 }, (struct place){ 4, 2 });
+	desk_press(b, PRESS_ENTER);
+	desk_check(b, ROWS { "...pp...", "...pp...", "...pp...", NULL });
+	desk_says(b, "A width of 2 ft: 2 cells.");
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(what_width_it_becomes_with_the_mirror_is_said_before)
+{
+	struct desk *b = sit_mirrored();
+
+	desk_answer(b, ROWS { "Lay a straight run", "Width: 3 ft", "Leave the ground as it is",
+		"Lay a straight run", "Width: 3 ft", "Lay it so", NULL });
+	peg(b, (struct place){ 4, 0 }, (struct place){ 4, 2 });
+	desk_press(b, PRESS_ENTER);
+	desk_asked(b, "With the mirror it is 4 ft wide, 4 cells. 3 ft about the axis needs cells "
+		"of 6 in.");
+	desk_check(b, ROWS { "........", "........", "........", NULL });
+	ck_assert_int_eq(editor_state(&b->editor), STATE_PEGGED);
+	desk_press(b, PRESS_ENTER);
+	desk_check(b, ROWS { "..pppp..", "..pppp..", "..pppp..", NULL });
+	desk_says(b, "A width of 4 ft: 4 cells.");
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(a_run_bends_at_each_peg_with_its_corners_whole)
+{
+	struct desk *b = sit();
+
+	desk_answer(b, ROWS { "Bend the run here and go on", "Bend the run here and go on",
+		"Lay a straight run", "Width: 2 ft", NULL });
+	peg(b, (struct place){ 0, 0 }, (struct place){ 3, 0 });
+	desk_press(b, PRESS_ENTER);
+	desk_says(b, "It bends here.");
+	b->editor.cursor = (struct place){ 3, 3 };
+	desk_press(b, PRESS_ENTER);
+	b->editor.cursor = (struct place){ 6, 3 };
+	desk_press(b, PRESS_ENTER);
+	desk_asked(b, "Lay a bent run");
+	desk_check(b, ROWS { "ppppp..", "ppppp..", "...pp..", "...pppp", "...pppp", NULL });
+	desk_press(b, PRESS_BACKSPACE);
+	desk_check(b, nothing);
+	peg(b, (struct place){ 0, 0 }, (struct place){ 1, 0 });
+	ck_assert_int_eq(b->editor.bend_count, 0);
+	desk_free(b);
+}
+END_TEST
+
+/* ---- Round shapes ---------------------------------------------------------------------------- */
+
+START_TEST(a_disc_lies_about_the_cursor_or_in_the_rectangle)
+{
+	struct desk *b = sit();
+
+	desk_answer(b, ROWS { "Diameter: 3 ft", "Lay a disc in it", "", "Lay a disc in it",
+		"Diameter: 4 ft", "Lay it so", NULL });
+	b->editor.cursor = (struct place){ 1, 1 };
+	desk_do(b, ACT_DISC);
+	desk_check(b, ROWS { "ppp....", "ppp....", "ppp....", ".......", ".......", NULL });
+	desk_says(b, "A diameter of 3 ft: 3 cells.");
+	desk_type(b, ".");
+	peg(b, (struct place){ 0, 0 }, (struct place){ 6, 4 });
+	desk_press(b, PRESS_ENTER);
+	ck_assert_str_eq(b->offered, "Diameter: 5 ft\n");
+	desk_type(b, "p");
+	desk_press(b, PRESS_ENTER);
+	desk_asked(b, "About this middle it is 3 ft x 3 ft in cells, 3 x 3.");
+	desk_check(b, ROWS { "ppp....", "ppppp..", "ppppp..", "..ppp..", ".......", NULL });
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(corners_are_rounded_and_walls_that_then_fail_are_said_before)
+{
+	struct desk *b = sit();
+
+	desk_answer(b, ROWS { "Round its corners", "Radius: 2 ft", NULL });
+	peg(b, (struct place){ 0, 0 }, (struct place){ 6, 4 });
+	desk_press(b, PRESS_ENTER);
+	ck_assert_str_eq(b->offered, "Radius: 2 ft\n");
+	desk_check(b, ROWS { ".ppppp.", "ppppppp", "ppppppp", "ppppppp", ".ppppp.", NULL });
+	desk_type(b, "b");
+	plot_set(editor_edit(&b->editor), 'b', BED_BLOCK, "2 ft x 1 ft x 6 in");
+	editor_stroke(&b->editor);
+	desk_answer(b, ROWS { "Round its corners", "Radius: 2 ft", "Leave the ground as it is",
+		NULL });
+	peg(b, (struct place){ 0, 0 }, (struct place){ 6, 4 });
+	desk_press(b, PRESS_ENTER);
+	desk_asked(b, "more of walls. A side of 1 ft is too short for the wall");
+	desk_check(b, ROWS { ".ppppp.", "ppppppp", "ppppppp", "ppppppp", ".ppppp.", NULL });
+	desk_free(b);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("act_peg");
@@ -208,6 +323,11 @@ Suite *test_suite(void)
 	tcase_add_test(pegging, a_run_over_the_plans_edge_is_laid_as_far_as_the_plan_reaches);
 	tcase_add_loop_test(pegging, frames_and_runs_have_their_images, 0,
 		sizeof mirrored / sizeof *mirrored);
+	tcase_add_test(pegging, a_run_along_the_axis_is_as_wide_as_asked_where_it_can_be);
+	tcase_add_test(pegging, what_width_it_becomes_with_the_mirror_is_said_before);
+	tcase_add_test(pegging, a_run_bends_at_each_peg_with_its_corners_whole);
+	tcase_add_test(pegging, a_disc_lies_about_the_cursor_or_in_the_rectangle);
+	tcase_add_test(pegging, corners_are_rounded_and_walls_that_then_fail_are_said_before);
 	tcase_add_test(pegging, a_sheet_that_is_left_leaves_the_peg_and_the_ground);
 	tcase_add_test(pegging,
 		the_list_of_acts_lays_between_peg_and_cursor_or_says_that_a_peg_is_needed);

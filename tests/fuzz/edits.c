@@ -10,8 +10,10 @@
 #include "plot/history/history.h"
 #include "plot/edit/lay.h"
 #include "plot/edit/legend.h"
+#include "plot/edit/names.h"
 #include "plot/edit/patch.h"
 #include "plot/edit/resize.h"
+#include "plot/edit/strip.h"
 
 #include <assert.h>
 #include <stdlib.h>
@@ -97,7 +99,7 @@ static void act_on_ground(struct plot *plot, struct source *source, int how)
 	struct rectangle r = rectangle_between(x, y, below(source, ground->columns),
 		below(source, ground->rows));
 	struct mirror mirror = mirror_of(plot);
-	struct ground patch;
+	struct patch patch;
 
 	switch (how) {
 	case 0:
@@ -119,7 +121,7 @@ static void act_on_ground(struct plot *plot, struct source *source, int how)
 			patch_turn(&patch);
 		patch_flip(&patch, next(source) % 2);
 		patch_stamp(plot, &patch, next(source) - 128, next(source) - 128);
-		ground_fini(&patch);
+		patch_fini(&patch);
 		break;
 	}
 }
@@ -191,9 +193,28 @@ static void act_on_fence(struct plot *plot, struct source *source, int how)
 		fence_lay(plot, fence, leg);
 }
 
+static void act_on_strips(struct plot *plot, struct source *source)
+{
+	struct mirror mirror = mirror_of(plot);
+	struct strip strip = { .is_level = next(source) % 2, .is_out = next(source) % 2,
+		.count = 1 + below(source, 4) };
+
+	strip.is_on_axis = mirror_has_axis(&mirror, strip.is_level) && next(source) % 2;
+	strip.cell = below(source, strip.is_level ? plot->ground.rows : plot->ground.columns);
+	if (strip_check(plot, &strip) == STRIP_FITS && strip_side(plot, &strip) < 200)
+		strip_do(plot, &strip);
+}
+
+static void act_on_names(struct plot *plot, struct source *source)
+{
+	struct place at = { below(source, plot->ground.columns), below(source, plot->ground.rows) };
+
+	names_set(plot, at, next(source) % 4 ? "Name" : "");
+}
+
 static void act(struct plot *plot, struct source *source)
 {
-	int how = below(source, 20);
+	int how = below(source, 22);
 
 	if (how < 5)
 		act_on_ground(plot, source, how);
@@ -201,8 +222,12 @@ static void act(struct plot *plot, struct source *source)
 		act_on_legend(plot, source, how - 5);
 	else if (how < 12)
 		act_on_head(plot, source, how - 8);
-	else
+	else if (how < 20)
 		act_on_fence(plot, source, how - 12);
+	else if (how == 20)
+		act_on_strips(plot, source);
+	else
+		act_on_names(plot, source);
 }
 
 int LLVMFuzzerTestOneInput(const uint8_t *bytes, size_t size)

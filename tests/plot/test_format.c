@@ -17,7 +17,7 @@
 #define HEAD "parterre-plot 1\nunits imperial\ncell 1 ft\n"
 #define LEGEND HEAD "bed b \"Bed\"\n"
 #define LEGEND_APART HEAD "\nbed b \"Bed\"\n" /* as it is written */
-#define LATER_EXPECTED "fence, rate, extra or the end of the file"
+#define LATER_EXPECTED "fence, name, rate, extra or the end of the file"
 #define GROUND "ground 2 x 1\n  ..\n"
 
 /* In memory of exactly its size: a sanitizer sees a byte read beyond it. */
@@ -89,6 +89,9 @@ static const char *const canonical[] = {
 	"  depth 30 in\n  hole 1 ft\n  gravel 6 in\n  inset 0 in\n  clearance 1 in\n  leaf 40 in\n"
 	"  run 0,0 4,0 4,3 0,3 0,0\n  run 2,3 2,0\n  run 4,2 0,2\n  gate 1,0 2,0\n  gate 3,0 2,0\n"
 	"fence \"Empty\"\nfence \"Back\"\n  run 0,0 2,0 4,0\n  gate 0,0 2,0\n",
+	/* names, two in one place, one on open ground */
+	LEGEND_APART "\nground 2 x 2\n  b.\n  .b\n\nfence \"A\"\nname 1,1 \"Thyme \\\"grey\\\"\"\n"
+	"name 0,0 \"Sage\"\nname 0,0 \"Mint\"\nname 1,0 \"Lost\"\nrate seed 0.01 h per m2\n",
 	/* all rates, in all units, and extra goods, two of one name */
 	HEAD "\n" GROUND "\nrate strip 0.01 h per sq-ft\nrate dig 0.06 h per cu-ft\n"
 	"rate post 1.5 h per each\nrate load 1.3 h per m3\nrate tamp 0.1 h per m2\n"
@@ -163,6 +166,8 @@ static const struct {
 	  HEAD "\nground 2 x 1\n  ..\n\nfence \"A\"\n  note \"N\"\n  height 4 ft\n  rails 3\n"
 	  "  run 0,0 2,0 2,1\n  run 0,1 1,1\n  gate 1,0 0,0\n  gate 1,0 2,0\nfence \"B\"\n" },
 	/* fences, rates and extra goods in any order */
+	{ HEAD GROUND "rate seed 0.01 h per m2\nname  00,0\t\"Sage\" \n\nfence \"A\"\n",
+	  HEAD "\n" GROUND "\nfence \"A\"\nname 0,0 \"Sage\"\nrate seed 0.01 h per m2\n" },
 	{ HEAD GROUND "extra \"Paint\"  2.50 each\nrate seed\t0.01 h  per m2\nfence \"A\"\n  run "
 	  "0,0 1,0\n\nrate block 0.050 h per each\nextra \"Boards\" 48 ft \nfence \"B\"\n",
 	  HEAD "\n" GROUND "\nfence \"A\"\n  run 0,0 1,0\nfence \"B\"\nrate block 0.05 h per each\n"
@@ -528,6 +533,8 @@ static const struct bad fences[] = {
 #define HOURS_EACH "hours such as 0.05 h per each"
 #define GOODS_EXPECTED "goods such as 24 each; or so many ft, m, sq-ft, m2, cu-ft, m3, lb, kg"
 
+#define CELL_EXPECTED "a cell X,Y from 0,0 to 1,0"
+
 static const struct bad works[] = {
 	{ BYTES(HEAD GROUND "rate\n"), 6, 5, "the end of the line",
 		"rate: strip, dig, hole, post, load, tamp, fabric, base, fixture, block or others "
@@ -568,6 +575,18 @@ static const struct bad works[] = {
 		"the end of the line" },
 	{ BYTES(HEAD GROUND "extra \"Paint\" 2 each\n  note \"a\"\n"), 7, 3, "note",
 		"an indented line only inside a block" },
+	{ BYTES(HEAD GROUND "name\n"), 6, 5, "the end of the line", CELL_EXPECTED },
+	{ BYTES(HEAD GROUND "name \"Sage\"\n"), 6, 6, "\"Sage\"", CELL_EXPECTED },
+	{ BYTES(HEAD GROUND "name 0 \"Sage\"\n"), 6, 6, "0", CELL_EXPECTED },
+	{ BYTES(HEAD GROUND "name -1,0 \"Sage\"\n"), 6, 6, "-1,0", CELL_EXPECTED },
+	{ BYTES(HEAD GROUND "name 2,0 \"Sage\"\n"), 6, 6, "2,0", CELL_EXPECTED },
+	{ BYTES(HEAD GROUND "name 0,1 \"Sage\"\n"), 6, 6, "0,1", CELL_EXPECTED },
+	{ BYTES(HEAD GROUND "name 0,0\n"), 6, 9, "the end of the line", "text in double quotes" },
+	{ BYTES(HEAD GROUND "name 0,0 \"\"\n"), 6, 10, "\"\"", "1 to 60 characters" },
+	{ BYTES(HEAD GROUND "name 0,0 \"Sage\" more\n"), 6, 17, "more", "the end of the line" },
+	{ BYTES(HEAD GROUND "name 0,0 \"Sage\"\n  note \"a\"\n"), 7, 3, "note",
+		"an indented line only inside a block" },
+	{ BYTES(HEAD "name 0,0 \"Sage\"\n"), 4, 1, "name", "title, units" },
 	{ BYTES(FENCE "rate block 1 h per each\n  rails 3\n"), 10, 3, "rails",
 		"an indented line only inside a block" },
 };

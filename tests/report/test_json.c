@@ -138,6 +138,23 @@ START_TEST(each_row_has_the_keys_of_the_format_in_their_order)
 }
 END_TEST
 
+START_TEST(a_region_that_is_named_has_its_name_after_its_letter)
+{
+	static const char *const rows[] = { "b.p", NULL };
+
+	garden_rows(&garden, rows);
+	names_add(&garden.plot.details.names, (struct place){ 0, 0 },
+		memory_string("Sage \"grey\""));
+	garden_count(&garden);
+	root = json_of(&garden, &json);
+	keys_are(row("regions", 0), "id class letter name first_cell cells area_m2 perimeter_m "
+		"holes corners");
+	ck_assert_str_eq(string(row("regions", 0), "name"), "Sage \"grey\"");
+	keys_are(row("regions", 1), "id class letter first_cell cells area_m2 perimeter_m holes "
+		"corners");
+}
+END_TEST
+
 START_TEST(parts_of_rows_have_the_keys_of_the_format)
 {
 	open_file("plots/ring.plot");
@@ -648,6 +665,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(shape, the_object_has_the_keys_of_the_format_in_their_order, 0, PLOTS);
 	tcase_add_loop_test(shape, each_row_has_the_keys_of_the_format_in_their_order, 0,
 		sizeof row_keys / sizeof *row_keys);
+	tcase_add_test(shape, a_region_that_is_named_has_its_name_after_its_letter);
 	tcase_add_test(shape, parts_of_rows_have_the_keys_of_the_format);
 	tcase_add_test(shape, the_sample_plot_prints_as_it_did);
 	tcase_add_test(shape, only_rows_of_blocks_have_a_size_and_only_what_has_a_price_a_cost);

@@ -201,6 +201,24 @@ static void name_at_random(struct random *random)
 	block_add_note(&details->allow, random_text(random, NOTE_MOST));
 }
 
+START_TEST(regions_with_names_are_listed_and_a_bed_has_its_name_beside_it)
+{
+	static const char *const rows[] = { "bb.", "...", "bb.", "ppp", NULL };
+
+	garden_rows(&garden, rows);
+	print("rows.plot");
+	ck_assert(!shows("\nNames\n"));
+	names_add(&garden.plot.details.names, (struct place){ 2, 3 }, memory_string("Long walk"));
+	names_add(&garden.plot.details.names, (struct place){ 0, 2 }, memory_string("Sage"));
+	names_add(&garden.plot.details.names, (struct place){ 1, 2 }, memory_string("Thyme"));
+	print("rows.plot");
+	find("\nNames\n-----\nRegion  Letter  Name\nB2      b       Sage\n"
+		"P1      p       Long walk\n");
+	find("\nB2 Sage  b");
+	ck_assert(!shows("Thyme"));
+}
+END_TEST
+
 START_TEST(long_and_wide_names_stay_within_80_columns)
 {
 	static const char longest_mix[] =
@@ -895,6 +913,7 @@ Suite *test_suite(void)
 	tcase_add_test(pages, a_plot_of_open_ground_has_its_page_too);
 
 	tcase_add_checked_fixture(wide, setup, teardown);
+	tcase_add_test(wide, regions_with_names_are_listed_and_a_bed_has_its_name_beside_it);
 	tcase_add_test(wide, long_and_wide_names_stay_within_80_columns);
 	tcase_add_test(wide, a_file_name_that_is_no_text_is_made_one);
 

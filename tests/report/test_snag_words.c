@@ -82,6 +82,7 @@ static const struct {
 	{ SNAG_FIXTURE_TALL, "fixture-tall",
 		"Common practice, no published source: children climb." },
 	{ SNAG_FIXTURE_NO_PATH, "fixture-no-path", "Common practice, no published source." },
+	{ SNAG_NAME_OPEN, "name-open", "The plot's own names." },
 	{ SNAG_MIRROR_BROKEN, "mirror-broken", "The plot's own mirror." },
 };
 enum { RULES = sizeof rules / sizeof *rules };
@@ -273,6 +274,8 @@ static const struct {
 	{ SNAG_FIXTURE_TALL, 0, UNITS_IMPERIAL, { FEET(8, 0), FEET(2, 0), FEET(6, 0) },
 		"8 ft high and 2 ft across its narrower way, over 6 ft: fix it against tipping." },
 	{ SNAG_FIXTURE_NO_PATH, 0, UNITS_IMPERIAL, { 0 }, "No path touches this fixture." },
+	{ SNAG_NAME_OPEN, 0, UNITS_IMPERIAL, { 0 },
+		"A name stands here on open ground: it names nothing." },
 	{ SNAG_MIRROR_BROKEN, 0, UNITS_IMPERIAL, { 0 },
 		"This cell and its images in the mirror are not all alike." },
 };
@@ -354,6 +357,7 @@ static const struct {
 	{ SNAG_FILL_NONE, FILL_NONE_MIX, "Mix of the fill on the sheet b b." },
 	{ SNAG_FENCE_TIGHT, 1, "on the plan." },
 	{ SNAG_FENCE_HOLE, 0, "Hole across or Post, square on the sheet Pickets." },
+	{ SNAG_NAME_OPEN, 0, "on the plan." },
 	{ SNAG_MIRROR_BROKEN, 0, "on the plan, or Mirror on the sheet The plot itself." },
 };
 enum { CURES = sizeof cures / sizeof *cures };

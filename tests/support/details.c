@@ -209,6 +209,14 @@ static void extra_at_random(struct details *details, struct random *random)
 	details_add_extra(details, text_at_random(random, 1, NAME_MOST), amount);
 }
 
+static void name_at_random(struct plot *plot, struct random *random)
+{
+	struct place at = { random_below(random, plot->ground.columns),
+		random_below(random, plot->ground.rows) };
+
+	names_add(&plot->details.names, at, text_at_random(random, 1, NAME_MOST));
+}
+
 static void rates_at_random(struct block *rates, struct random *random,
 	const struct ground *ground)
 {
@@ -239,6 +247,8 @@ void details_at_random(struct plot *plot, struct random *random, int entries)
 	}
 	for (int i = random_below(random, 3); i > 0; i--)
 		fence_at_random(plot, random);
+	for (int i = random_below(random, 4); i > 1; i--)
+		name_at_random(plot, random);
 	if (random_below(random, 2))
 		rates_at_random(&details->rates, random, &plot->ground);
 	for (int i = random_below(random, 4); i > 1; i--)

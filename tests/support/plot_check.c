@@ -122,6 +122,16 @@ static void work_check(const struct plot *plot)
 	}
 }
 
+static void names_check(const struct plot *plot)
+{
+	const struct names *names = &plot->details.names;
+
+	for (size_t i = 0; i < names->count; i++) {
+		assert(ground_holds(&plot->ground, names->items[i].at.x, names->items[i].at.y));
+		text_check(names->items[i].text, NAME_MOST, plot_units(plot));
+	}
+}
+
 void plot_check(const struct plot *plot)
 {
 	const struct ground *ground = &plot->ground;
@@ -133,6 +143,7 @@ void plot_check(const struct plot *plot)
 	legend_check(plot);
 	for (size_t i = 0; i < plot->details.fence_count; i++)
 		fence_check(plot, &plot->details.fences[i]);
+	names_check(plot);
 	work_check(plot);
 	for (size_t i = 0; i < cells; i++)
 		assert(ground->cells[i] == OPEN_GROUND || plot_entry(plot, ground->cells[i]));

@@ -60,6 +60,7 @@ START_TEST(the_words_stay_as_they_are)
 	ck_assert_str_eq(snag_word(SNAG_LAWN_NARROW), "lawn-narrow");
 	ck_assert_str_eq(snag_word(SNAG_FIXTURE_TALL), "fixture-tall");
 	ck_assert_str_eq(snag_word(SNAG_FIXTURE_NO_PATH), "fixture-no-path");
+	ck_assert_str_eq(snag_word(SNAG_NAME_OPEN), "name-open");
 	ck_assert_str_eq(snag_word(SNAG_MIRROR_BROKEN), "mirror-broken");
 }
 END_TEST

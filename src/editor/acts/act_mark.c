@@ -1,6 +1,5 @@
 #include "editor/acts/act_groups.h"
 #include "editor/acts/shared.h"
-#include "plot/edit/patch.h"
 
 bool act_has_peg(struct editor *editor)
 {
@@ -24,7 +23,7 @@ static const char *carried_words(struct editor *editor)
 {
 	struct report report = editor_report(editor, &editor->words);
 
-	return plain_cells(&report, editor->carried.columns, editor->carried.rows);
+	return plain_cells(&report, editor->carried.ground.columns, editor->carried.ground.rows);
 }
 
 /* "Turned a quarter clockwise: 3 ft x 5 ft." */
@@ -34,6 +33,27 @@ static void say_size(struct editor *editor, const char *what)
 }
 
 /* The cursor moves to the piece's top left cell, so that a stamp at once changes it there. */
+static void say_marked(struct editor *editor)
+{
+	editor->cursor = (struct place){ editor->marked.left, editor->marked.top };
+	say_size(editor, "Marked");
+	text_print(&editor->message, " Go on; %s stamps it there, %s moves it.",
+		acts_key(ACT_STAMP), acts_key(ACT_MOVE_MARKED));
+}
+
+static void act_mark_region(struct editor *editor)
+{
+	struct place at = editor->cursor;
+
+	if (ground_cell(&editor->plot->ground, at.x, at.y) == OPEN_GROUND) {
+		editor_say(editor, "Open ground is no region: go to a bed, a path, a lawn or a "
+			"fixture.");
+		return;
+	}
+	editor_mark_region(editor);
+	say_marked(editor);
+}
+
 static void act_mark(struct editor *editor)
 {
 	if (editor->is_marked) {
@@ -44,21 +64,19 @@ static void act_mark(struct editor *editor)
 	if (!act_has_peg(editor))
 		return;
 	editor_mark(editor);
-	editor->cursor = (struct place){ editor->marked.left, editor->marked.top };
-	say_size(editor, "Marked");
-	text_print(&editor->message, " Go on; %s stamps it there, %s moves it.",
-		acts_key(ACT_STAMP), acts_key(ACT_MOVE_MARKED));
+	say_marked(editor);
 }
 
 /* The legend may have lost an entry since. */
 static bool has_letters(struct editor *editor)
 {
-	const struct ground *carried = &editor->carried;
+	const struct ground *carried = &editor->carried.ground;
 
 	for (int i = 0; i < carried->columns * carried->rows; i++) {
 		char letter = carried->cells[i];
 
-		if (letter == OPEN_GROUND || plot_entry(editor->plot, letter))
+		if (letter == OPEN_GROUND || letter == PATCH_NOTHING ||
+			plot_entry(editor->plot, letter))
 			continue;
 		editor_say(editor, "%c is no longer in the legend: drop the mark and mark anew.",
 			letter);
@@ -69,7 +87,7 @@ static bool has_letters(struct editor *editor)
 
 static bool is_over_the_edge(const struct editor *editor)
 {
-	const struct ground *ground = &editor->plot->ground, *carried = &editor->carried;
+	const struct ground *ground = &editor->plot->ground, *carried = &editor->carried.ground;
 
 	return editor->cursor.x + carried->columns > ground->columns ||
 		editor->cursor.y + carried->rows > ground->rows;
@@ -79,6 +97,12 @@ static struct laid stamp(struct editor *editor)
 {
 	return patch_stamp(editor_edit(editor), &editor->carried, editor->cursor.x,
 		editor->cursor.y);
+}
+
+static struct laid lift(struct editor *editor)
+{
+	return patch_lift(editor_edit(editor), &editor->shape, editor->marked.left,
+		editor->marked.top);
 }
 
 static void act_stamp(struct editor *editor)
@@ -108,7 +132,7 @@ static void act_move_marked(struct editor *editor)
 			"Moved here it would reach over the plan's edge, and lose cells there.");
 		return;
 	}
-	lifted = lay_rectangle(editor_edit(editor), editor->marked, OPEN_GROUND);
+	lifted = lift(editor);
 	laid = stamp(editor);
 	laid.outside = laid.outside || lifted.outside;
 	editor_drop_mark(editor);
@@ -121,7 +145,7 @@ static void act_lift_marked(struct editor *editor)
 	if (!act_has_mark(editor))
 		return;
 	editor_say(editor, "Lifted, and still carried: %s stamps it.", acts_key(ACT_STAMP));
-	act_lay_end(editor, lay_rectangle(editor_edit(editor), editor->marked, OPEN_GROUND),
+	act_lay_end(editor, lift(editor),
 		"Open ground already.");
 }
 
@@ -150,6 +174,7 @@ void act_mark_ask(struct editor *editor)
 		{ .words = "Flip it across", .act = ACT_FLIP_ACROSS, .by = ACT_FLIP_ACROSS },
 		{ .words = "Flip it down", .act = ACT_FLIP_DOWN, .by = ACT_FLIP_DOWN },
 		{ .words = "Lift it", .act = ACT_LIFT_MARKED, .by = ACT_LIFT },
+		{ .words = "Swap a letter", .act = ACT_RELETTER },
 		{ .words = "Crop the plan to it", .act = ACT_CROP_TO_MARK },
 		{ .words = "Drop the mark", .act = ACT_STEP_BACK },
 	};
@@ -162,6 +187,9 @@ static const struct act acts[] = {
 	{ .id = ACT_MARK, .key_name = "Enter twice", .name = "Mark",
 		.wish = "mark a piece of the ground",
 		.words = "select selection", .writes = true, .run = act_mark },
+	{ .id = ACT_MARK_REGION, .key_name = "!", .name = "Mark this region",
+		.wish = "mark one bed, path or lawn as it is",
+		.words = "select take pick whole", .writes = true, .run = act_mark_region },
 	{ .id = ACT_STAMP, .key_name = "Space", .name = "Stamp what is marked",
 		.wish = "copy what is marked to here",
 		.words = "paste duplicate repeat", .writes = true, .run = act_stamp },

@@ -64,7 +64,7 @@ static const struct act acts[] = {
 		.run = act_pages },
 	{ .id = ACT_PANEL, .keys = ONE_KEY(':'), .key_name = ":", .name = "Panel width",
 		.wish = "hide the panel, or widen it",
-		.words = "wider narrower", .run = act_panel },
+		.words = "broad narrow", .run = act_panel },
 	{ .id = ACT_FURTHER, .keys = ONE_KEY(')'), .key_name = ")", .name = "Further down the page",
 		.wish = "see the rest of a long page",
 		.words = "scroll more", .run_with = act_roll,

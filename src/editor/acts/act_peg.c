@@ -12,61 +12,39 @@ static void act_fill(struct editor *editor)
 		ACT_IS_THERE);
 }
 
-/* A run is no wider than the plan is across it; a frame no thicker than half the rectangle. */
-static struct cells wide_cells(const struct editor *editor, bool is_run)
+/* Says what was laid in whole cells, where there is nothing else to say; that a length was rounded
+ * in any case. */
+void act_say_cells(struct editor *editor, const char *what, const struct cells *cells)
 {
-	const struct ground *ground = &editor->plot->ground;
-	struct rectangle r = editor_pegged(editor);
-	int columns = r.right - r.left + 1, rows = r.bottom - r.top + 1;
-	struct cells cells = { .least = 1, .most = most(least(columns, rows) / 2, 1),
-		.limit = "no more than half the rectangle" };
-
-	if (is_run)
-		cells = (struct cells){ .least = 1,
-			.most = columns >= rows ? ground->rows : ground->columns,
-			.limit = "no more than the plan" };
-	cells.count = least(is_run ? editor->run : editor->frame, cells.most);
-	return cells;
-}
-
-/* A frame of the rectangle, or a straight run from corner to corner. Says what was laid in whole
- * cells, where there is nothing else to say; that a length was rounded in any case. */
-static void act_lay_wide(struct editor *editor, int is_run)
-{
-	int *last = is_run ? &editor->run : &editor->frame;
-	const char *what = is_run ? "A width" : "A thickness", *length;
-	const struct cells_question question = {
-		.title = is_run ? "Lay a straight run" : "Frame it",
-		.label = is_run ? "Width" : "Thickness",
-		.meaning = is_run ? "How wide the run is, all of it." :
-			"How thick the frame is, from the rectangle's edge inward." };
-	struct cells cells;
 	struct report report = editor_report(editor, &editor->words);
-	struct laid laid;
+	const char *length = exact_length(&report, cells->count * plot_cell(editor->plot));
 
-	if (!act_has_peg(editor))
-		return;
-	cells = wide_cells(editor, is_run);
-	if (!cells_ask(editor, &question, &cells))
-		return;
-	*last = cells.count;
-	editor->is_pegged = false;
-	if (is_run)
-		laid = lay_rectangle(editor_edit(editor), rectangle_within(rectangle_run(
-			editor->peg, editor->cursor, cells.count), &editor->plot->ground),
-			editor->hand);
-	else
-		laid = lay_frame(editor_edit(editor), editor_pegged(editor), cells.count,
-			editor->hand);
-	act_lay_end(editor, laid, ACT_IS_THERE);
-	length = exact_length(&report, cells.count * plot_cell(editor->plot));
-	if (cells.is_rounded)
+	if (cells->is_rounded)
 		editor_say(editor, "%s of %s, which is rounded to whole cells: %d.%s%s", what,
-			length, cells.count, editor->message.length ? " " : "",
+			length, cells->count, editor->message.length ? " " : "",
 			editor->message.bytes);
 	else if (!editor->message.length)
-		editor_say(editor, "%s of %s: %d %s.", what, length, cells.count,
-			cells.count == 1 ? "cell" : "cells");
+		editor_say(editor, "%s of %s: %d %s.", what, length, cells->count,
+			cells->count == 1 ? "cell" : "cells");
+}
+
+/* A frame is no thicker than half the rectangle. */
+static void act_frame(struct editor *editor)
+{
+	static const struct cells_question question = { "Frame it", "Thickness",
+		"How thick the frame is, from the rectangle's edge inward." };
+	struct rectangle r = editor_pegged(editor);
+	int half = most(least(r.right - r.left + 1, r.bottom - r.top + 1) / 2, 1);
+	struct cells cells = { .least = 1, .most = half, .count = least(editor->frame, half),
+		.limit = "no more than half the rectangle" };
+
+	if (!act_has_peg(editor) || !cells_ask(editor, &question, &cells))
+		return;
+	editor->frame = cells.count;
+	editor->is_pegged = false;
+	act_lay_end(editor, lay_frame(editor_edit(editor), editor_pegged(editor), cells.count,
+		editor->hand), ACT_IS_THERE);
+	act_say_cells(editor, "A thickness", &cells);
 }
 
 static void rectangle_end(struct editor *editor)
@@ -75,6 +53,9 @@ static void rectangle_end(struct editor *editor)
 		{ .words = "Fill it", .act = ACT_FILL },
 		{ .words = "Frame it", .act = ACT_FRAME },
 		{ .words = "Lay a straight run", .act = ACT_RUN },
+		{ .words = "Bend the run here and go on", .act = ACT_BEND },
+		{ .words = "Round its corners", .act = ACT_ROUNDED },
+		{ .words = "Lay a disc in it", .act = ACT_DISC },
 		{ .words = "Mark it", .act = ACT_MARK },
 		{ .words = "Fence ...", .act = ACT_FENCE, .by = ACT_FENCE },
 		{ .words = "Take the peg out", .act = ACT_STEP_BACK },
@@ -101,6 +82,7 @@ static void act_peg(struct editor *editor)
 	editor->is_trailing = false;
 	editor->is_pegged = true;
 	editor->peg = editor->cursor;
+	editor->bend_count = 0;
 	editor_say(editor, "Pegged. Go to the opposite corner and press %s again.",
 		acts_key(ACT_PEG));
 }
@@ -116,11 +98,6 @@ static const struct act acts[] = {
 		.words = "rectangle box square", .writes = true, .run = act_fill },
 	{ .id = ACT_FRAME, .key_name = "Enter twice", .name = "Frame",
 		.wish = "lay a frame of any thickness",
-		.words = "border edge outline rectangle", .writes = true, .run_with = act_lay_wide,
-		.with = false },
-	{ .id = ACT_RUN, .key_name = "Enter twice", .name = "Straight run",
-		.wish = "lay a straight path",
-		.words = "line strip road", .writes = true, .run_with = act_lay_wide,
-		.with = true },
+		.words = "border edge outline rectangle", .writes = true, .run = act_frame },
 };
 const struct act_group acts_of_peg = ACT_GROUP("Draw", acts);

@@ -39,8 +39,7 @@ static bool may_lose(struct editor *editor, const struct margins *margins)
 	return !*words || editor->asker->choose(editor->asker, &question) == 1;
 }
 
-/* The size, and what has become of the mirror. */
-static void say_size(struct editor *editor, bool had_axis)
+void act_say_size(struct editor *editor, bool had_axis)
 {
 	const struct ground *ground = &editor->plot->ground;
 	bool has_axis = block_value(&editor->plot->details.head, HEAD_AXIS)->set;
@@ -69,7 +68,7 @@ static void resize(struct editor *editor, const struct margins *margins)
 	editor->is_pegged = editor->is_trailing = editor->said_outside = false;
 	editor_drop_mark(editor);
 	if (editor_stroke(editor))
-		say_size(editor, had_axis);
+		act_say_size(editor, had_axis);
 	else
 		editor_say(editor, "The plan has that size already.");
 }
@@ -183,8 +182,7 @@ static void act_size(struct editor *editor)
 static const struct act acts[] = {
 	{ .id = ACT_SIZE, .keys = ONE_KEY('^'), .key_name = "^", .name = "Grow or crop",
 		.wish = "make the plan larger or smaller",
-		.words = "size resize wider wide taller higher height width bigger insert add "
-			"row column strip",
+		.words = "size resize taller higher height bigger add",
 		.writes = true, .run = act_size },
 	{ .id = ACT_CROP_TO_MARK, .key_name = "^", .name = "Crop to the mark",
 		.wish = "keep only what is marked",

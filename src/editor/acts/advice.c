@@ -8,8 +8,8 @@ static const struct {
 } rows[] = {
 	{ "open load another", "Leave, then name the other file: parterre FILE" },
 	{ "new begin", "For a new plot leave, then name its file: parterre FILE" },
-	{ "circle round curve oval disc arc diagonal slant",
-		"Ground is made of square cells: a curve is laid in steps, a Trail is quick." },
+	{ "curve oval arc diagonal slant",
+		"Ground is made of square cells: Lay a round disc and Round corners go in steps." },
 	{ "colour color colours colors theme dark bright",
 		"Each kind of ground has its colour; NO_COLOR=1 parterre FILE shows none." },
 	{ "print printer",

@@ -3,6 +3,7 @@
 #define EDITOR_ACTS_SHARED_H
 
 #include "editor/editor.h"
+#include "editor/sheets/cells.h"
 
 /* False, having said what to do first, where no corner is pegged. act_mark.c. */
 bool act_has_peg(struct editor *editor);
@@ -10,6 +11,19 @@ bool act_has_peg(struct editor *editor);
 bool act_has_mark(struct editor *editor);
 /* Asks what to do with what is marked and carried, and does it. act_mark.c. */
 void act_mark_ask(struct editor *editor);
+
+/* "A width of 3 ft: 3 cells.", and that it was rounded. act_peg.c. */
+void act_say_cells(struct editor *editor, const char *what, const struct cells *cells);
+
+/* Something to be laid, which is tried on a copy of the plot first. */
+struct trial {
+	struct laid (*lay)(struct plot *plot, const struct trial *trial);
+	const char *words; /* what to know before; "": nothing */
+	bool is_round;     /* walls may fail at its steps: that is found out before */
+};
+/* Lays it as a stroke; asks first where there is something to know. False where it was left.
+ * act_trial.c. */
+bool act_try(struct editor *editor, const struct trial *trial);
 
 /* Lays what is in hand in a straight line from one cell to another, as a trail does: one stroke, or
  * a part of one while the mouse drags. act_lay.c. */
@@ -33,6 +47,9 @@ const char *act_another_session(struct editor *editor, long holder);
 
 /* Adds that there can be no lock, or no rescue, where the file is. opening.c. */
 void act_add_lacks(const struct store *store, struct text *said);
+
+/* Says the plan's size, and what has become of the mirror since it `had_axis` set. act_size.c. */
+void act_say_size(struct editor *editor, bool had_axis);
 
 /* "cell differs from its image", of one or of several. act_mirror.c. */
 const char *act_differ_words(int64_t cells);

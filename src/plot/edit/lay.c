@@ -29,6 +29,36 @@ struct rectangle rectangle_run(struct place from, struct place to, int width)
 		most(from.y, to.y) };
 }
 
+struct rectangle rectangle_run_mirrored(const struct mirror *mirror, struct place from,
+	struct place to, int width)
+{
+	bool is_level = abs(to.x - from.x) >= abs(to.y - from.y);
+	int axis = mirror_axis(mirror, is_level), *low, *high;
+	int cell = is_level ? from.y : from.x;
+	struct rectangle r = rectangle_run(from, to, width);
+
+	if (!mirror_has_axis(mirror, is_level) || abs(2 * cell + 1 - axis) > 1)
+		return r;
+	low = is_level ? &r.top : &r.left;
+	high = is_level ? &r.bottom : &r.right;
+	width += (axis + width) % 2;
+	*low = (axis - width) / 2;
+	*high = *low + width - 1;
+	return r;
+}
+
+int rectangle_mirrored_width(const struct mirror *mirror, struct rectangle r, bool is_level)
+{
+	int low = is_level ? r.top : r.left, high = is_level ? r.bottom : r.right;
+	int axis = mirror_axis(mirror, is_level);
+	int image_low = axis - 1 - high, image_high = axis - 1 - low;
+
+	if (!mirror_has_axis(mirror, is_level) || image_low > high + 1 || low > image_high + 1 ||
+		(mirror->kind == MIRROR_HALF_TURN && low != image_low))
+		return high - low + 1;
+	return most(high, image_high) - least(low, image_low) + 1;
+}
+
 static int64_t rectangle_cells(struct rectangle r)
 {
 	if (r.right < r.left || r.bottom < r.top)
@@ -60,8 +90,7 @@ static void fill(struct ground *ground, struct rectangle r, char letter, struct 
 	}
 }
 
-/* Lays r and its images. */
-static void fill_mirrored(struct plot *plot, const struct mirror *mirror, struct rectangle r,
+void lay_piece(struct plot *plot, const struct mirror *mirror, struct rectangle r,
 	char letter, struct laid *laid)
 {
 	struct rectangle images[IMAGES_MOST];
@@ -74,7 +103,7 @@ static void fill_mirrored(struct plot *plot, const struct mirror *mirror, struct
 void lay_cell(struct plot *plot, const struct mirror *mirror, struct place at, char letter,
 	struct laid *laid)
 {
-	fill_mirrored(plot, mirror, (struct rectangle){ at.x, at.y, at.x, at.y }, letter, laid);
+	lay_piece(plot, mirror, (struct rectangle){ at.x, at.y, at.x, at.y }, letter, laid);
 }
 
 struct laid lay_rectangle(struct plot *plot, struct rectangle r, char letter)
@@ -82,7 +111,7 @@ struct laid lay_rectangle(struct plot *plot, struct rectangle r, char letter)
 	struct mirror mirror = mirror_of(plot);
 	struct laid laid = { 0, false };
 
-	fill_mirrored(plot, &mirror, r, letter, &laid);
+	lay_piece(plot, &mirror, r, letter, &laid);
 	return laid;
 }
 
@@ -102,7 +131,7 @@ struct laid lay_frame(struct plot *plot, struct rectangle r, int thickness, char
 	if (rectangle_cells(within) == 0)
 		return lay_rectangle(plot, r, letter);
 	for (size_t i = 0; i < sizeof sides / sizeof *sides; i++)
-		fill_mirrored(plot, &mirror, sides[i], letter, &laid);
+		lay_piece(plot, &mirror, sides[i], letter, &laid);
 	return laid;
 }
 
@@ -132,13 +161,15 @@ static void seed_beside(struct seeds *seeds, struct ground *ground, struct recta
 /* The patch's rows are first marked in the ground itself, with a byte that is no letter, and
  * kept as rectangles one cell high; then patch and images are laid. So an image that meets the
  * patch does not change what the patch is. */
-static void patch_find(struct ground *ground, int x, int y, struct rectangle **rows, size_t *count)
+struct rectangle *lay_patch(struct ground *ground, struct place at, size_t *count)
 {
 	struct seeds seeds = { NULL, 0, 0 };
+	struct rectangle *rows = NULL;
 	size_t capacity = 0;
-	char from = *ground_at(ground, x, y);
+	char from = *ground_at(ground, at.x, at.y);
 
-	seed_add(&seeds, x, y);
+	*count = 0;
+	seed_add(&seeds, at.x, at.y);
 	while (seeds.count) {
 		struct place seed = seeds.places[--seeds.count];
 		struct rectangle row = { seed.x, seed.y, seed.x, seed.y };
@@ -152,26 +183,26 @@ static void patch_find(struct ground *ground, int x, int y, struct rectangle **r
 			row.right++;
 		memset(ground_at(ground, row.left, row.top), '\0',
 			(size_t)(row.right - row.left + 1));
-		*rows = memory_grow(*rows, *count, &capacity, sizeof **rows);
-		(*rows)[(*count)++] = row;
+		rows = memory_grow(rows, *count, &capacity, sizeof *rows);
+		rows[(*count)++] = row;
 		seed_beside(&seeds, ground, row, from);
 	}
 	free(seeds.places);
 	for (size_t i = 0; i < *count; i++)
-		memset(ground_at(ground, (*rows)[i].left, (*rows)[i].top), from,
-			(size_t)((*rows)[i].right - (*rows)[i].left + 1));
+		memset(ground_at(ground, rows[i].left, rows[i].top), from,
+			(size_t)(rows[i].right - rows[i].left + 1));
+	return rows;
 }
 
 struct laid lay_flood(struct plot *plot, int x, int y, char letter)
 {
 	struct mirror mirror = mirror_of(plot);
 	struct laid laid = { 0, false };
-	struct rectangle *rows = NULL;
-	size_t count = 0;
+	size_t count;
+	struct rectangle *rows = lay_patch(&plot->ground, (struct place){ x, y }, &count);
 
-	patch_find(&plot->ground, x, y, &rows, &count);
 	for (size_t i = 0; i < count; i++)
-		fill_mirrored(plot, &mirror, rows[i], letter, &laid);
+		lay_piece(plot, &mirror, rows[i], letter, &laid);
 	free(rows);
 	return laid;
 }

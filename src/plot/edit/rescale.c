@@ -2,6 +2,7 @@
 #include "base/memory.h"
 #include "base/number.h"
 #include "plot/edit/fence_remake.h"
+#include "plot/edit/names.h"
 
 #include <assert.h>
 #include <stdlib.h>
@@ -259,20 +260,6 @@ static void fence_rescale(struct fence *fence, const struct rescale *rescale)
 	legs_fini(&old);
 }
 
-void rescale_plot(struct plot *plot, const struct rescale *rescale)
-{
-	struct ground old = plot->ground;
-	bool is_turned = mirror_of(plot).kind == MIRROR_HALF_TURN;
-
-	assert(rescale_fits(rescale));
-	ground_init(&plot->ground, rescale->across.new_count, rescale->down.new_count);
-	ground_sample(&plot->ground, &old, rescale, is_turned);
-	ground_fini(&old);
-	for (size_t i = 0; i < plot->details.fence_count; i++)
-		fence_rescale(&plot->details.fences[i], rescale);
-	head_rescale(&plot->details.head, rescale);
-}
-
 static int cell_over(const struct scale *scale, int cell)
 {
 	nm at = scale->new_axis * scale->new_cell +
@@ -285,4 +272,35 @@ struct place rescale_cell(const struct rescale *rescale, struct place old)
 {
 	return (struct place){ cell_over(&rescale->across, old.x),
 		cell_over(&rescale->down, old.y) };
+}
+
+/* A cell of the old ground goes to one of the new of its letter, or is gone. */
+struct rescaled {
+	const struct rescale *rescale;
+	const struct ground *old, *new;
+};
+
+static bool cell_rescaled(const void *how, struct place *at)
+{
+	const struct rescaled *rescaled = how;
+	char letter = ground_cell(rescaled->old, at->x, at->y);
+
+	*at = rescale_cell(rescaled->rescale, *at);
+	return ground_cell(rescaled->new, at->x, at->y) == letter;
+}
+
+void rescale_plot(struct plot *plot, const struct rescale *rescale)
+{
+	struct ground old = plot->ground;
+	bool is_turned = mirror_of(plot).kind == MIRROR_HALF_TURN;
+
+	assert(rescale_fits(rescale));
+	ground_init(&plot->ground, rescale->across.new_count, rescale->down.new_count);
+	ground_sample(&plot->ground, &old, rescale, is_turned);
+	names_move(&plot->details.names, &old, cell_rescaled,
+		&(struct rescaled){ rescale, &old, &plot->ground });
+	ground_fini(&old);
+	for (size_t i = 0; i < plot->details.fence_count; i++)
+		fence_rescale(&plot->details.fences[i], rescale);
+	head_rescale(&plot->details.head, rescale);
 }

@@ -1,6 +1,7 @@
 #include "plot/edit/resize.h"
 #include "base/number.h"
 #include "plot/edit/fence_lay.h"
+#include "plot/edit/names.h"
 
 #include <assert.h>
 #include <string.h>
@@ -79,6 +80,21 @@ static void move_axis(struct plot *plot, const struct margins *margins)
 	block_set(&plot->details.head, HEAD_AXIS, axis);
 }
 
+/* Where margins move a cell, and whether the ground of that size then holds it. */
+struct resized {
+	const struct margins *margins;
+	const struct ground *size;
+};
+
+static bool cell_resized(const void *how, struct place *at)
+{
+	const struct resized *resized = how;
+
+	at->x += resized->margins->left;
+	at->y += resized->margins->top;
+	return ground_holds(resized->size, at->x, at->y);
+}
+
 void resize_plot(struct plot *plot, const struct margins *margins)
 {
 	struct ground old = plot->ground, size = size_after(&old, margins);
@@ -86,6 +102,8 @@ void resize_plot(struct plot *plot, const struct margins *margins)
 	assert(resize_fits(&old, margins));
 	ground_init(&plot->ground, size.columns, size.rows);
 	copy_rows(&plot->ground, &old, margins);
+	names_move(&plot->details.names, &old, cell_resized,
+		&(struct resized){ margins, &size });
 	ground_fini(&old);
 	for (size_t i = 0; i < plot->details.fence_count; i++)
 		fence_move(&plot->details.fences[i], margins->left, margins->top, &plot->ground);

@@ -18,7 +18,8 @@ struct fence_loss {
 	int64_t sides, gates;
 };
 struct fence_loss resize_fence_loss(const struct plot *plot, const struct margins *margins);
-/* Grows or crops; new ground is open. Fences move with the ground, and are cut where it is. A
+/* Grows or crops; new ground is open. Fences move with the ground, and are cut where it is;
+ * names too, and stay in their region while any of it is left. A
  * set mirror axis moves too; one that would leave the plan is unset. resize_fits must hold. */
 void resize_plot(struct plot *plot, const struct margins *margins);
 

@@ -174,6 +174,41 @@ static bool read_fence_line(struct reader *r, struct scan *s)
 	return read_block_line(&r->fence->block, s, units_so_far(r), r->d);
 }
 
+/* Reads X,Y. */
+static bool read_cell(struct reader *r, struct scan *s, struct place *cell)
+{
+	static const struct value_rule place = { .kind = VALUE_PLACE };
+	const struct ground *ground = &r->plot->ground;
+	struct text expected = TEXT_EMPTY;
+	struct value value;
+	struct scan start;
+	bool is_cell;
+
+	scan_blanks(s);
+	start = *s;
+	is_cell = value_scan(s, &place, units_so_far(r), &value, r->d) &&
+		ground_holds(ground, value.as.place.x, value.as.place.y);
+	text_print(&expected, "a cell X,Y from 0,0 to %d,%d", ground->columns - 1,
+		ground->rows - 1);
+	if (is_cell)
+		*cell = value.as.place;
+	else
+		fail_point(&start, r->d, expected.bytes);
+	text_fini(&expected);
+	return is_cell;
+}
+
+static bool read_name(struct reader *r, struct scan *s)
+{
+	struct place at;
+	char *text;
+
+	if (!read_cell(r, s, &at) || !scan_quoted(s, 1, NAME_MOST, &text, r->d))
+		return false;
+	names_add(&r->plot->details.names, at, text);
+	return scan_end(s, r->d);
+}
+
 static bool read_rate(const struct reader *r, struct scan *s)
 {
 	scan_blanks(s);
@@ -206,11 +241,13 @@ static bool read_later_line(struct reader *r, struct scan *s)
 	word = scan_word(s, &length);
 	if (scan_word_is(word, length, block_keyword(BLOCK_FENCE)))
 		return read_fence(r, s);
+	if (scan_word_is(word, length, "name"))
+		return read_name(r, s);
 	if (scan_word_is(word, length, block_keyword(BLOCK_RATES)))
 		return read_rate(r, s);
 	if (scan_word_is(word, length, "extra"))
 		return read_extra(r, s);
-	return scan_fail(s, 0, r->d, "fence, rate, extra or the end of the file");
+	return scan_fail(s, 0, r->d, "fence, name, rate, extra or the end of the file");
 }
 
 /* ---- Lines ----------------------------------------------------------------------------------- */

@@ -9,8 +9,7 @@ void fence_reader_fini(struct fence_reader *r)
 	free(r->gates.items);
 }
 
-/* Fails at a point: all of X,Y. */
-static bool fail_point(const struct scan *s, struct diag *d, const char *expected)
+bool fail_point(const struct scan *s, struct diag *d, const char *expected)
 {
 	size_t end = s->at;
 

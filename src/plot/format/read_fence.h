@@ -11,6 +11,9 @@ struct leg_places {
 	size_t count, capacity;
 };
 
+/* Fails at all of the X,Y that the scan is at. */
+bool fail_point(const struct scan *s, struct diag *d, const char *expected);
+
 /* Of one fence after the other. */
 struct fence_reader {
 	const struct ground *ground;

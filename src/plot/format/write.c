@@ -69,6 +69,15 @@ static void write_fence(const struct fence *fence, struct text *out, enum units 
 	}
 }
 
+static void write_names(const struct names *names, struct text *out)
+{
+	for (size_t i = 0; i < names->count; i++) {
+		text_print(out, "name %d,%d ", names->items[i].at.x, names->items[i].at.y);
+		text_add_quoted(out, names->items[i].text);
+		text_add(out, "\n");
+	}
+}
+
 static void write_rates(const struct block *rates, struct text *out, enum units units)
 {
 	struct text start = TEXT_EMPTY;
@@ -91,12 +100,13 @@ static void write_extra(const struct extra *extra, struct text *out)
 /* What follows the ground, a blank line before it. */
 static void write_later(const struct details *details, struct text *out, enum units units)
 {
-	bool is_any = details->fence_count > 0 || details->extra_count > 0 ||
-		!block_is_empty(&details->rates);
+	bool is_any = details->fence_count > 0 || details->names.count > 0 ||
+		details->extra_count > 0 || !block_is_empty(&details->rates);
 
 	text_add(out, is_any ? "\n" : "");
 	for (size_t i = 0; i < details->fence_count; i++)
 		write_fence(&details->fences[i], out, units);
+	write_names(&details->names, out);
 	write_rates(&details->rates, out, units);
 	for (size_t i = 0; i < details->extra_count; i++)
 		write_extra(&details->extras[i], out);

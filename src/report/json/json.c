@@ -63,6 +63,8 @@ static void json_regions(const struct report *report)
 		json_put(row, "id", json_region(report->takeoff, i));
 		json_put(row, "class", json_text(class_word(region->entry->class)));
 		json_put(row, "letter", json_text((char[]){ region->entry->letter, '\0' }));
+		if (survey_own_name(survey, i))
+			json_put(row, "name", json_text(survey_own_name(survey, i)));
 		json_put(row, "first_cell", json_place(region->first_cell));
 		json_put(row, "cells", json_count(region->cells));
 		json_put(row, "area_m2", json_number(survey_area(region->cells, survey->cell)));

@@ -22,7 +22,8 @@ void report_text(struct sink *out, const struct plot *plot, const struct takeoff
 	const char *name)
 {
 	static void (*const sections[])(const struct report *) = {
-		print_head, print_items, print_costs, print_start, print_areas, print_edges,
+		print_head, print_items, print_costs, print_start, print_areas, print_names,
+		print_edges,
 		print_dig, print_beds, print_stone, print_edging, print_walls, print_cutting,
 		print_fill, print_lawn, print_fence, print_titled, print_work, print_assumed,
 		print_snags,

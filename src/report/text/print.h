@@ -21,6 +21,8 @@ void print_items(const struct report *report);
 void print_costs(const struct report *report);   /* nothing without a price book */
 void print_start(const struct report *report);   /* cautions before any work */
 void print_areas(const struct report *report);
+/* Of regions that have names of their own; nothing where none has. */
+void print_names(const struct report *report);
 void print_edges(const struct report *report);
 void print_dig(const struct report *report);
 void print_beds(const struct report *report);    /* the schedule */

@@ -20,6 +20,26 @@ void print_areas(const struct report *report)
 	free(rows);
 }
 
+void print_names(const struct report *report)
+{
+	static const struct table_column columns[] = {
+		{ "Region", COLUMN_LEFT }, { "Letter", COLUMN_LEFT }, { "Name", COLUMN_LEFT },
+	};
+	const struct survey *survey = &report->takeoff->survey;
+	struct hand_table table = hand_table(columns, 3, 0);
+
+	if (survey->name_count == 0)
+		return;
+	page_heading(report->out, "Names");
+	for (int i = 0; i < survey->name_count; i++) {
+		const struct region_name *name = &survey->names[i];
+
+		TABLE_ROW(&table, plain_region(report, name->region), say(report, "%c",
+			survey->regions[name->region].entry->letter), name->text);
+	}
+	hand_table_print(&table, report->out);
+}
+
 void print_edges(const struct report *report)
 {
 	static const struct table_column columns[] = {

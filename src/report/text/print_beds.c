@@ -103,7 +103,7 @@ static bool next_bed(struct table *table, const char *cells[])
 	region = schedule->beds[schedule->at++];
 	bed = &report->takeoff->survey.regions[region];
 	arena_clear(report->words);
-	cells[0] = plain_region(report, region);
+	cells[0] = plain_named_region(report, region);
 	cells[1] = say(report, "%c", bed->entry->letter);
 	cells[2] = say(report, "%d,%d", bed->first_cell.x, bed->first_cell.y);
 	cells[3] = sides_words(report, region);

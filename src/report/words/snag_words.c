@@ -63,6 +63,7 @@ static const struct {
 	[SNAG_FIXTURE_TALL] = { "fixture-tall",
 		"Common practice, no published source: children climb." },
 	[SNAG_FIXTURE_NO_PATH] = { "fixture-no-path", "Common practice, no published source." },
+	[SNAG_NAME_OPEN] = { "name-open", "The plot's own names." },
 	[SNAG_MIRROR_BROKEN] = { "mirror-broken", "The plot's own mirror." },
 };
 
@@ -196,6 +197,8 @@ static const struct kind {
 		"against tipping.",
 		BY_DRAWING_OR(FIXTURE_HEIGHT) },
 	{ SNAG_FIXTURE_NO_PATH, 0, "No path touches this fixture.",
+		BY_DRAWING },
+	{ SNAG_NAME_OPEN, 0, "A name stands here on open ground: it names nothing.",
 		BY_DRAWING },
 	{ SNAG_MIRROR_BROKEN, 0, "This cell and its images in the mirror are not all alike.",
 		BY_DRAWING_OR(HEAD_MIRROR) },

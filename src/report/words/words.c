@@ -113,6 +113,13 @@ const char *plain_region(const struct report *report, int region)
 	return say(report, "%s", name);
 }
 
+const char *plain_named_region(const struct report *report, int region)
+{
+	const char *own = survey_own_name(&report->takeoff->survey, region);
+
+	return say(report, "%s%s%s", plain_region(report, region), own ? " " : "", own ? own : "");
+}
+
 const char *tied(const struct report *report, const char *words)
 {
 	char *copy = arena_print(report->words, "%s", words);

@@ -36,6 +36,8 @@ const char *plain_place(const struct report *report, struct place cell);
 const char *plain_letter(const struct report *report, char letter);
 /* "B1"; "" for NO_REGION. */
 const char *plain_region(const struct report *report, int region);
+/* "B1 Sage": with its own name, where it has one. */
+const char *plain_named_region(const struct report *report, int region);
 
 /* The same, without a blank at which the text might break a line. */
 const char *word_length(const struct report *report, nm length);

@@ -98,6 +98,19 @@ void snag_mirror(struct snag_list *list, const struct plot *plot)
 	}
 }
 
+void snag_names(struct snag_list *list, const struct plot *plot)
+{
+	const struct names *names = &plot->details.names;
+
+	for (size_t i = 0; i < names->count && !stop_asked(); i++) {
+		struct place at = names->items[i].at;
+
+		if (ground_cell(&plot->ground, at.x, at.y) == OPEN_GROUND)
+			snag_put(snag_add(list, SNAG_NAME_OPEN, NO_REGION, SNAG_FIGURES_OF(0)),
+				at);
+	}
+}
+
 static int compare_places(const struct snag *one, const struct snag *other)
 {
 	int order = compare(one->code, other->code);

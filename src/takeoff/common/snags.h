@@ -41,6 +41,7 @@ enum snag_code {
 	SNAG_LAWN_NARROW, /* the least width */
 	SNAG_FIXTURE_TALL, /* its height, its width, the greatest height */
 	SNAG_FIXTURE_NO_PATH,
+	SNAG_NAME_OPEN,   /* no figures */
 	SNAG_MIRROR_BROKEN, /* the last */
 	SNAG_CODES
 };
@@ -104,6 +105,8 @@ void snags_repeat(struct snag_list *list, size_t from, size_t count, int region)
 #define SNAG_FIGURES_OF(...) ((const nm[SNAG_FIGURES]){ __VA_ARGS__ })
 /* Adds mirror-broken for each set of cells that mirror each other and are not of one letter. */
 void snag_mirror(struct snag_list *list, const struct plot *plot);
+/* Adds name-open for each name that is on open ground. */
+void snag_names(struct snag_list *list, const struct plot *plot);
 /* Sorts by code, then place. */
 void snag_sort(struct snag_list *list);
 /* Of sorted snags the first at a cell from index `from` on; their count where there is none. Takes

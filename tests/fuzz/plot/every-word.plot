@@ -70,6 +70,8 @@ fence "Hurdles"
   gate 1,0 2,0
   gate 2,2 2,1
 fence "Another"
+name 0,0 "Sage"
+name 0,0 "Mint"
 rate strip 0.01 h per sq-ft
 rate dig 2.2 h per m3
 rate post 1.5 h per each

@@ -1,0 +1,225 @@
+/* Discs and rounded corners in whole cells, and runs along an axis. Cells are checked one by one
+ * against circles in doubles; the number of cells in a disc against Gauss's bound for the circle
+ * problem: of the points of a grid in a circle of radius r there are no more than 2 sqrt(2) pi r
+ * more or fewer than its area (from memory; Hardy and Wright, An Introduction to the Theory of
+ * Numbers, on the circle problem). */
+#include "plot/edit/round.h"
+#include "support/plots.h"
+#include "support/runner.h"
+
+#include <math.h>
+#include <stdio.h>
+#include <string.h>
+
+static void open_plot(struct plot *plot, int columns, int rows, const char *mirror)
+{
+	static const char *const one[] = { "b", NULL };
+
+	plot_from_rows(plot, one);
+	ground_fini(&plot->ground);
+	ground_init(&plot->ground, columns, rows);
+	plot_set(plot, 0, HEAD_MIRROR, mirror);
+}
+
+static int64_t cells_of(const struct plot *plot)
+{
+	int64_t cells = 0;
+
+	for (size_t i = 0; i < ground_count(&plot->ground); i++)
+		cells += plot->ground.cells[i] == 'b';
+	return cells;
+}
+
+static void check_rows(const struct plot *plot, const char *expected)
+{
+	ck_assert_uint_eq(strlen(expected), ground_count(&plot->ground));
+	ck_assert_msg(memcmp(plot->ground.cells, expected, strlen(expected)) == 0, "%.*s is not %s",
+		(int)strlen(expected), plot->ground.cells, expected);
+}
+
+START_TEST(small_discs_by_hand)
+{
+	static const char *const expected[] = {
+		"......." "......." "......." "...b..." "......." "......." ".......",
+		"......." "......." "......." "...bb.." "...bb.." "......." ".......",
+		"......." "......." "..bbb.." "..bbb.." "..bbb.." "......." ".......",
+		"......." "......." "...bb.." "..bbbb." "..bbbb." "...bb.." ".......",
+		"......." "..bbb.." ".bbbbb." ".bbbbb." ".bbbbb." "..bbb.." ".......",
+	};
+	struct plot plot;
+	struct disc disc;
+	struct mirror mirror;
+	struct laid laid;
+
+	open_plot(&plot, 7, 7, "off");
+	mirror = mirror_of(&plot);
+	disc = disc_at(&mirror, (struct place){ 3, 3 }, _i + 1);
+	laid = lay_disc(&plot, &disc, 'b');
+	check_rows(&plot, expected[_i]);
+	ck_assert_int_eq(laid.changed, cells_of(&plot));
+	ck_assert(!laid.outside);
+	plot_fini(&plot);
+}
+END_TEST
+
+START_TEST(a_cell_is_of_a_disc_where_its_middle_is)
+{
+	struct random random = { (uint64_t)_i };
+	struct plot plot;
+	struct rectangle r;
+	struct disc disc = { { random_between(&random, -10, 90), random_between(&random, -10, 90) },
+		random_between(&random, 1, 50) };
+	double x0 = disc.middle.x / 2.0, y0 = disc.middle.y / 2.0, radius = disc.diameter / 2.0;
+
+	open_plot(&plot, 40, 40, "off");
+	lay_disc(&plot, &disc, 'b');
+	r = disc_cells(&disc);
+	for (int y = 0; y < 40; y++)
+		for (int x = 0; x < 40; x++) {
+			bool is_in = hypot(x + 0.5 - x0, y + 0.5 - y0) < radius - 1e-9;
+
+			ck_assert_msg((ground_cell(&plot.ground, x, y) == 'b') == is_in,
+				"seed %d: %d,%d", _i, x, y);
+			ck_assert(!is_in || (x >= r.left && x <= r.right && y >= r.top &&
+				y <= r.bottom));
+		}
+	plot_fini(&plot);
+}
+END_TEST
+
+START_TEST(a_disc_has_about_the_area_of_its_circle_and_its_own_width)
+{
+	struct plot plot;
+	struct mirror mirror;
+
+	for (int diameter = 1; diameter < 120; diameter++) {
+		double radius = diameter / 2.0;
+		struct disc disc;
+		struct rectangle r;
+
+		open_plot(&plot, 130, 130, "off");
+		mirror = mirror_of(&plot);
+		disc = disc_at(&mirror, (struct place){ 64, 64 }, diameter);
+		lay_disc(&plot, &disc, 'b');
+		ck_assert_double_le(fabs((double)cells_of(&plot) - M_PI * radius * radius),
+			2 * sqrt(2) * M_PI * radius);
+		r = disc_cells(&disc);
+		ck_assert_int_eq(r.right - r.left + 1, diameter);
+		ck_assert_int_eq(r.bottom - r.top + 1, diameter);
+		plot_fini(&plot);
+	}
+}
+END_TEST
+
+START_TEST(at_an_axis_a_disc_is_round_about_it_and_matches_its_image)
+{
+	static const char *const kinds[] = { "left-right", "top-bottom", "four-way", "half-turn" };
+	struct random random = { (uint64_t)_i };
+	struct plot plot;
+	struct mirror mirror;
+	struct disc disc;
+	int columns = random_between(&random, 1, 30), rows = random_between(&random, 1, 30);
+
+	open_plot(&plot, columns, rows, kinds[_i % 4]);
+	mirror = mirror_of(&plot);
+	disc = disc_at(&mirror, (struct place){ (columns - 1) / 2, (rows - 1) / 2 },
+		random_between(&random, 1, 12));
+	if (mirror_has_axis(&mirror, false))
+		ck_assert_int_eq(disc.middle.x, columns);
+	if (mirror_has_axis(&mirror, true))
+		ck_assert_int_eq(disc.middle.y, rows);
+	lay_disc(&plot, &disc, 'b');
+	ck_assert_int_eq(mirror_faults(&mirror, &plot.ground), 0);
+	plot_fini(&plot);
+}
+END_TEST
+
+START_TEST(corners_are_rounded_by_hand)
+{
+	struct plot plot;
+
+	open_plot(&plot, 8, 6, "off");
+	lay_rounded(&plot, (struct rectangle){ 0, 0, 7, 5 }, 3, 'b');
+	check_rows(&plot, ".bbbbbb." "bbbbbbbb" "bbbbbbbb" "bbbbbbbb" "bbbbbbbb" ".bbbbbb.");
+	lay_rounded(&plot, (struct rectangle){ 0, 0, 7, 5 }, 1, 'b');
+	check_rows(&plot, "bbbbbbbb" "bbbbbbbb" "bbbbbbbb" "bbbbbbbb" "bbbbbbbb" "bbbbbbbb");
+	plot_fini(&plot);
+}
+END_TEST
+
+/* Whether a point of a rectangle is in it when its corners are quarter circles. */
+static bool is_rounded(double x, double y, double columns, double rows, double radius)
+{
+	double across = fmax(radius - x, x - (columns - radius));
+	double down = fmax(radius - y, y - (rows - radius));
+
+	return across <= 0 || down <= 0 || hypot(across, down) < radius - 1e-9;
+}
+
+START_TEST(a_cell_is_of_a_rounded_rectangle_where_its_middle_is)
+{
+	struct random random = { (uint64_t)_i };
+	int columns = random_between(&random, 1, 30), rows = random_between(&random, 1, 30);
+	int radius = random_between(&random, 0, (columns < rows ? columns : rows) / 2);
+	struct plot plot;
+
+	open_plot(&plot, columns + 2, rows + 3, "off");
+	lay_rounded(&plot, (struct rectangle){ 1, 2, columns, rows + 1 }, radius, 'b');
+	for (int y = 0; y < rows; y++)
+		for (int x = 0; x < columns; x++)
+			ck_assert_msg((ground_cell(&plot.ground, x + 1, y + 2) == 'b') ==
+				is_rounded(x + 0.5, y + 0.5, columns, rows, radius),
+				"seed %d: %d,%d", _i, x, y);
+	plot_fini(&plot);
+}
+END_TEST
+
+static void check_run(const char *kind, int columns, int from, int width, int left, int right,
+	int mirrored)
+{
+	struct plot plot;
+	struct mirror mirror;
+	struct rectangle r;
+
+	open_plot(&plot, columns, 9, kind);
+	mirror = mirror_of(&plot);
+	r = rectangle_run_mirrored(&mirror, (struct place){ from, 8 }, (struct place){ from, 0 },
+		width);
+	ck_assert_int_eq(r.left, left);
+	ck_assert_int_eq(r.right, right);
+	ck_assert(r.top == 0 && r.bottom == 8);
+	ck_assert_int_eq(rectangle_mirrored_width(&mirror, r, false), mirrored);
+	plot_fini(&plot);
+}
+
+START_TEST(a_run_along_an_axis_has_its_middle_there)
+{
+	check_run("off", 24, 12, 3, 11, 13, 3);
+	check_run("left-right", 24, 12, 4, 10, 13, 4);
+	check_run("left-right", 24, 11, 4, 10, 13, 4);
+	check_run("left-right", 24, 11, 3, 10, 13, 4); /* 3 do not lie evenly about a line */
+	check_run("left-right", 24, 13, 3, 12, 14, 6); /* it meets its image */
+	check_run("left-right", 24, 14, 3, 13, 15, 3);
+	check_run("left-right", 25, 12, 3, 11, 13, 3);
+	check_run("left-right", 25, 12, 2, 11, 13, 3);
+	check_run("top-bottom", 24, 12, 3, 11, 13, 3);
+	check_run("half-turn", 24, 12, 2, 11, 12, 2);
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("round");
+	TCase *discs = suite_case(suite, "discs"), *corners = suite_case(suite, "corners"),
+		*runs = suite_case(suite, "runs");
+
+	tcase_add_loop_test(discs, small_discs_by_hand, 0, 5);
+	tcase_add_loop_test(discs, a_cell_is_of_a_disc_where_its_middle_is, 0, 100);
+	tcase_add_test(discs, a_disc_has_about_the_area_of_its_circle_and_its_own_width);
+	tcase_add_loop_test(discs, at_an_axis_a_disc_is_round_about_it_and_matches_its_image, 0,
+		200);
+	tcase_add_test(corners, corners_are_rounded_by_hand);
+	tcase_add_loop_test(corners, a_cell_is_of_a_rounded_rectangle_where_its_middle_is, 0, 100);
+	tcase_add_test(runs, a_run_along_an_axis_has_its_middle_there);
+	return suite;
+}
