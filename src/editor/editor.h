@@ -60,6 +60,7 @@ struct editor {
 	enum panel_width panel;
 	bool is_pointing;   /* the mouse is used here, not by the terminal */
 	int page, page_top; /* the page in the panel, and its first line in view */
+	int page_rows;      /* lines of it in view, as it was last drawn */
 	struct text message; /* for the message row; empty: nothing to say */
 	struct arena words;  /* what acts say and ask, put together; emptied before each act */
 

@@ -131,6 +131,11 @@ int view_whole(const struct view *view, const struct ground *ground)
 	return tried.zoom;
 }
 
+int view_columns_of_all(const struct view *view, const struct ground *ground)
+{
+	return all(view, ground).x * view_grain(view)->columns;
+}
+
 struct place view_blocks(const struct view *view, const struct ground *ground)
 {
 	struct place first = block_at(view, view->first), shown = room(view);

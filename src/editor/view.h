@@ -43,6 +43,9 @@ void view_zoom(struct view *view, const struct ground *ground, struct place curs
 /* The nearest zoom that shows all of the ground. */
 int view_whole(const struct view *view, const struct ground *ground);
 
+/* Columns of characters that all of the ground takes at this zoom. */
+int view_columns_of_all(const struct view *view, const struct ground *ground);
+
 /* Blocks in view, across and down; the last ones may reach beyond the ground. */
 struct place view_blocks(const struct view *view, const struct ground *ground);
 /* Where a cell's block is in the plan, in characters from its top left; for cells in view. */

@@ -4,34 +4,57 @@
 enum {
 	RULER_COLUMNS = 5,
 	PANEL_MOST = 26, PANEL_LEAST = 20, PANEL_FULL_AT = 80,
-	FORM_COLUMNS = 46, WIDE_MOST = 48,
-	HERE_LEAST = 7, HERE_MOST = 12, HERE_BELOW = 2
+	FORM_COLUMNS = 46, WIDE_MOST = 48, TWO_PAGES_AT = 80,
+	HERE_TITLE = 1, HERE_LEAST = 3, HERE_BELOW = 2
 };
 
-/* The panel's foot has three sevenths of it, as long as that is of use. */
-static int here_rows(int body)
+/* The panel's foot: as high as its words, so that the page has the rest; at most half of it. Not
+ * less than most cells take, so that the page does not move with every step. */
+static int here_rows(int body, int words)
 {
-	return most(least(body * 3 / 7, HERE_MOST), HERE_LEAST);
+	return least(HERE_TITLE + most(words, HERE_LEAST), body / 2);
 }
 
-/* The panel narrows between 80 and 60 columns so that the plan keeps its share. */
-static int panel_columns(int columns, enum panel_width panel)
+/* Columns beside the plan that it does not need. */
+static int spare_columns(int columns, int plan)
 {
-	int spare = most(PANEL_FULL_AT - columns, 0);
+	return columns - RULER_COLUMNS - plan - 2; /* the plan's end, the divider */
+}
 
-	if (panel == PANEL_WIDE)
+/* The panel narrows between 80 and 60 columns so that the plan keeps its share, and takes what the
+ * plan does not need. */
+static int panel_columns(int columns, const struct wanted *wanted)
+{
+	int narrow = most(PANEL_FULL_AT - columns, 0);
+	int share = PANEL_MOST -
+		narrow * (PANEL_MOST - PANEL_LEAST) / (PANEL_FULL_AT - LEAST_COLUMNS);
+
+	if (wanted->panel == PANEL_WIDE)
 		return least(columns / 2, WIDE_MOST);
-	return PANEL_MOST - spare * (PANEL_MOST - PANEL_LEAST) / (PANEL_FULL_AT - LEAST_COLUMNS);
+	return most(share, least(spare_columns(columns, wanted->plan), WIDE_MOST));
 }
 
-/* Panel and foot fill the right of the body, with the divider before them. */
-static void panel_place(struct layout *layout, int body, int panel)
+/* Two pages of the same width and a line between them; 0: no room for a second. */
+static int second_columns(int columns, const struct wanted *wanted)
 {
-	int left = layout->screen.columns - panel, here = here_rows(body);
+	int spare = spare_columns(columns, wanted->plan);
+
+	return spare < TWO_PAGES_AT ? 0 : least((spare - 1) / 2, WIDE_MOST);
+}
+
+/* Panel and foot fill the right of the body, with the divider before them; a second page stands
+ * beside the first, and the foot below both. */
+static void panel_place(struct layout *layout, int body, int panel, const struct wanted *wanted)
+{
+	int second = second_columns(layout->screen.columns, wanted);
+	int all = second ? 2 * second + 1 : panel, left = layout->screen.columns - all;
+	int here = here_rows(body, wanted->here);
 
 	layout->divider = (struct area){ 1, left - 1, body, 1 };
-	layout->panel = (struct area){ 1, left, body - here, panel };
-	layout->here = (struct area){ 1 + body - here, left, here, panel };
+	layout->panel = (struct area){ 1, left, body - here, second ? second : panel };
+	layout->here = (struct area){ 1 + body - here, left, here, all };
+	if (second)
+		layout->second = (struct area){ 1, left + second + 1, body - here, second };
 }
 
 /* The plan and its rulers: the body's first rows, from the screen's left. */
@@ -44,9 +67,9 @@ static void plan_place(struct layout *layout, int body, int columns)
 	layout->plan = (struct area){ 2, RULER_COLUMNS, body - 1, plan };
 }
 
-struct layout layout_of(int rows, int columns, enum panel_width panel)
+struct layout layout_of(int rows, int columns, const struct wanted *wanted)
 {
-	int body = rows - 3, right = panel_columns(columns, panel);
+	int body = rows - 3, right = panel_columns(columns, wanted);
 	struct layout layout = {
 		.screen = { 0, 0, rows, columns },
 		.status = { 0, 0, 1, columns },
@@ -58,12 +81,12 @@ struct layout layout_of(int rows, int columns, enum panel_width panel)
 
 	if (rows < LEAST_ROWS || columns < LEAST_COLUMNS)
 		return (struct layout){ .is_too_small = true, .screen = { 0, 0, rows, columns } };
-	if (panel == PANEL_HIDDEN) {
+	if (wanted->panel == PANEL_HIDDEN) {
 		plan_place(&layout, body - HERE_BELOW, columns);
 		layout.here = (struct area){ 1 + body - HERE_BELOW, 0, HERE_BELOW, columns };
 	} else {
-		plan_place(&layout, body, columns - right - 1);
-		panel_place(&layout, body, right);
+		panel_place(&layout, body, right, wanted);
+		plan_place(&layout, body, layout.divider.column);
 	}
 	return layout;
 }

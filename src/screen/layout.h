@@ -1,10 +1,17 @@
-/* Where everything is on the screen, from its size and the panel's width alone. */
+/* Where everything is on the screen, from its size and what there is to show. */
 #ifndef SCREEN_LAYOUT_H
 #define SCREEN_LAYOUT_H
 
 #include "editor/view.h"
 
 enum { LEAST_ROWS = 18, LEAST_COLUMNS = 60, CELL_COLUMNS = 2 };
+
+/* What there is to show. */
+struct wanted {
+	enum panel_width panel;
+	int plan;  /* columns of characters that the whole plan takes */
+	int here;  /* rows that the words of what is under the cursor take */
+};
 
 /* Rows and columns of characters, counted from the screen's top left corner. */
 struct area {
@@ -20,6 +27,7 @@ struct layout {
 	struct area plan;       /* an even number of columns: two a cell */
 	struct area divider;    /* one column between plan and panel; empty while that is hidden */
 	struct area panel;      /* empty while it is hidden */
+	struct area second;     /* the page after the panel's, at its right; empty without room */
 	struct area here;       /* what is under the cursor: the panel's foot, or below the plan */
 	struct area list;       /* a short list of answers: the panel's, also while it is hidden */
 	struct area form;       /* a form, over the panel and the plan's right */
@@ -27,6 +35,7 @@ struct layout {
 	struct area keys;       /* last row */
 };
 
-struct layout layout_of(int rows, int columns, enum panel_width panel);
+/* The plan has the room that it takes, then the panel up to its most, then a second page. */
+struct layout layout_of(int rows, int columns, const struct wanted *wanted);
 
 #endif

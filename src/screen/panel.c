@@ -1,6 +1,5 @@
 #include "screen/panel.h"
 #include "editor/acts/acts.h"
-#include "editor/here.h"
 #include "screen/draw.h"
 #include "screen/width.h"
 
@@ -9,24 +8,42 @@
 enum { TITLE_ROWS = 1, STAR_COLUMNS = 1, HERE_TITLE = 6 };
 
 /* A page is drawn as a whole: where its figures are not there yet, none is. */
-static const struct page *page_shown(const struct editor *editor)
+static const struct page *page_shown(const struct editor *editor, int index)
 {
 	static struct line counting = { .kind = LINE_NOTE, .label = "Counting ...",
 		.value = "", .under = "" };
 	static const struct page none = { .lines = &counting, .count = 1 };
-	const struct page *page = &editor->pages.pages[editor->page];
+	const struct page *page = &editor->pages.pages[index];
 
 	return page->is_made && !editor->has_news ? page : &none;
 }
 
 /* Where a page's lines are: below the title, above the line that says how much more there is. */
-static struct area lines_area(const struct layout *layout)
+static struct area lines_area(const struct area *page)
 {
-	struct area area = layout->panel;
+	struct area area = *page;
 
 	area.row += TITLE_ROWS;
 	area.rows -= TITLE_ROWS + 1;
 	return area;
+}
+
+int panel_page_rows(const struct layout *layout)
+{
+	return lines_area(&layout->panel).rows;
+}
+
+static struct area here_inner(const struct layout *layout)
+{
+	const struct area *area = &layout->here;
+
+	return (struct area){ area->row, area->column + STAR_COLUMNS, area->rows,
+		area->columns - STAR_COLUMNS };
+}
+
+int panel_here_rows(const struct layout *layout, const struct text *here)
+{
+	return here->length ? width_lines(here->bytes, here_inner(layout).columns) : 0;
 }
 
 /* A figure takes a second row where its label would be cut. */
@@ -85,8 +102,8 @@ static int draw_lines(const struct page *page, const struct area *area, int top)
 
 int panel_top_most(const struct editor *editor, const struct layout *layout)
 {
-	const struct page *page = page_shown(editor);
-	struct area area = lines_area(layout);
+	const struct page *page = page_shown(editor, editor->page);
+	struct area area = lines_area(&layout->panel);
 	int over = -area.rows;
 
 	if (editor->panel == PANEL_HIDDEN || !editor_is_counted(editor))
@@ -96,13 +113,12 @@ int panel_top_most(const struct editor *editor, const struct layout *layout)
 	return over > 0 ? over : 0;
 }
 
-static void draw_title(const struct editor *editor, const struct area *panel)
+static void draw_title(int page, const struct area *panel)
 {
 	struct arena words = ARENA_EMPTY;
 
-	draw_text(panel, 0, 1, page_name(editor->page), LOOK_STRONG);
-	draw_right(panel, 0, arena_print(&words, "%d of %d", editor->page + 1, pages_count()),
-		LOOK_PLAIN);
+	draw_text(panel, 0, 1, page_name(page), LOOK_STRONG);
+	draw_right(panel, 0, arena_print(&words, "%d of %d", page + 1, pages_count()), LOOK_PLAIN);
 	arena_clear(&words);
 }
 
@@ -125,7 +141,7 @@ static void draw_more(const struct area *panel, int above, int below)
 }
 
 /* In two rows below the plan: one sentence after the other. */
-static void draw_here_below(const struct area *area, struct text *words)
+static void draw_here_below(const struct area *area, const struct text *words)
 {
 	const struct area inner = { area->row, area->column + HERE_TITLE, area->rows,
 		area->columns - HERE_TITLE };
@@ -141,32 +157,44 @@ static void draw_here_below(const struct area *area, struct text *words)
 	text_fini(&joined);
 }
 
-static void draw_here_foot(const struct area *area, const struct text *words)
+static void draw_here_foot(const struct layout *layout, const struct text *words)
 {
-	const struct area inner = { area->row, area->column + STAR_COLUMNS, area->rows,
-		area->columns - STAR_COLUMNS };
+	const struct area *area = &layout->here, inner = here_inner(layout);
 
 	draw_rule(area, 0);
 	draw_text(area, 0, 2, " here ", LOOK_STRONG);
 	draw_wrapped(&inner, 1, words->bytes, LOOK_PLAIN);
 }
 
-void panel_draw(const struct editor *editor, const struct layout *layout)
+/* A page from its line `top` on. */
+static void draw_page(const struct editor *editor, int page, const struct area *panel, int top)
 {
-	struct area area = lines_area(layout);
-	struct text words = TEXT_EMPTY;
+	struct area area = lines_area(panel);
+	int rows;
 
-	here_words(editor, &words);
+	draw_title(page, panel);
+	rows = draw_lines(page_shown(editor, page), &area, top);
+	draw_more(panel, top, rows - area.rows - top);
+}
+
+/* The page after the panel's, from its start. */
+static void draw_second(const struct editor *editor, const struct area *second)
+{
+	const struct area line = { second->row, second->column - 1, second->rows, 1 };
+
+	draw_upright(&line);
+	draw_page(editor, (editor->page + 1) % pages_count(), second, 0);
+}
+
+void panel_draw(const struct editor *editor, const struct layout *layout, const struct text *here)
+{
 	if (editor->panel == PANEL_HIDDEN) {
-		draw_here_below(&layout->here, &words);
-	} else {
-		int rows;
-
-		draw_upright(&layout->divider);
-		draw_title(editor, &layout->panel);
-		rows = draw_lines(page_shown(editor), &area, editor->page_top);
-		draw_more(&layout->panel, editor->page_top, rows - area.rows - editor->page_top);
-		draw_here_foot(&layout->here, &words);
+		draw_here_below(&layout->here, here);
+		return;
 	}
-	text_fini(&words);
+	draw_upright(&layout->divider);
+	draw_page(editor, editor->page, &layout->panel, editor->page_top);
+	if (layout->second.columns > 0)
+		draw_second(editor, &layout->second);
+	draw_here_foot(layout, here);
 }

@@ -74,6 +74,7 @@ static int draw(struct stage *stage, struct text *message, struct text *left)
 	session(stage);
 	keys_close(&stage->keys);
 	rows_fini(&stage->rows);
+	text_fini(&stage->here);
 	if (!stage->editor.is_over)
 		editor_rescue(&stage->editor, left);
 	terminal_close();

@@ -1,5 +1,6 @@
 #include "screen/stage.h"
 #include "editor/acts/acts.h"
+#include "editor/here.h"
 #include "screen/curses.h"
 #include "screen/draw.h"
 #include "screen/panel.h"
@@ -11,7 +12,15 @@
 
 struct layout stage_layout(const struct stage *stage)
 {
-	return layout_of(LINES, COLS, stage->editor.panel);
+	const struct editor *editor = &stage->editor;
+	struct wanted wanted = { editor->panel,
+		view_columns_of_all(&editor->view, &editor->plot->ground), 0 };
+	struct layout layout = layout_of(LINES, COLS, &wanted);
+
+	if (layout.is_too_small)
+		return layout;
+	wanted.here = panel_here_rows(&layout, &stage->here);
+	return layout_of(LINES, COLS, &wanted);
 }
 
 static void draw_too_small(const struct editor *editor, const struct layout *layout)
@@ -28,13 +37,15 @@ static void draw_too_small(const struct editor *editor, const struct layout *lay
 	move(0, 0);
 }
 
-static void draw_all(const struct editor *editor, const struct layout *layout,
+static void draw_all(const struct stage *stage, const struct layout *layout,
 	const struct front *front)
 {
+	const struct editor *editor = &stage->editor;
+
 	status_draw(editor, layout, front ? front->state : editor_state(editor));
 	ruler_draw(editor, layout);
 	plan_draw(editor, layout);
-	panel_draw(editor, layout);
+	panel_draw(editor, layout, &stage->here);
 	if (!front) {
 		if (editor->message.length)
 			status_message(layout, editor->message.bytes);
@@ -87,18 +98,18 @@ static void settle(struct editor *editor, const struct layout *layout)
 {
 	int most;
 
-	editor_draw(editor);
 	if (layout->is_too_small)
 		return;
 	view_fit(&editor->view, layout->plan.rows, layout->plan.columns);
 	view_follow(&editor->view, &editor->plot->ground, editor->cursor);
+	editor->page_rows = panel_page_rows(layout);
 	most = panel_top_most(editor, layout);
 	editor->page_top = editor->page_top < most ? editor->page_top : most;
 }
 
 void stage_show(struct stage *stage, const struct front *front)
 {
-	const struct layout layout = stage_layout(stage);
+	struct layout layout;
 
 	point_mouse(stage);
 	stage->keys.is_asking = front != NULL;
@@ -106,12 +117,16 @@ void stage_show(struct stage *stage, const struct front *front)
 	if (keys_are_waiting(&stage->keys))
 		return;
 	count(stage, UNTIL_SOON);
+	editor_draw(&stage->editor);
+	text_clear(&stage->here);
+	here_words(&stage->editor, &stage->here);
+	layout = stage_layout(stage);
 	settle(&stage->editor, &layout);
 	erase();
 	if (layout.is_too_small)
 		draw_too_small(&stage->editor, &layout);
 	else
-		draw_all(&stage->editor, &layout, front);
+		draw_all(stage, &layout, front);
 	rows_send(&stage->rows);
 }
 

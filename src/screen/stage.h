@@ -18,6 +18,7 @@ struct stage {
 	bool is_pointing; /* the terminal reports the mouse */
 	const struct front *front; /* that was shown last */
 	bool is_slow; /* to count this plot took too long to wait for */
+	struct text here; /* the words of what is under the cursor, as they were shown last */
 };
 
 /* What is drawn in front of the plan. */

@@ -14,7 +14,8 @@
 /* As the screen does before it draws. */
 static void look(struct desk *b)
 {
-	struct layout layout = layout_of(24, 80, b->editor.panel);
+	const struct wanted wanted = { b->editor.panel, 80, 0 };
+	struct layout layout = layout_of(24, 80, &wanted);
 
 	desk_refresh(b);
 	view_fit(&b->editor.view, layout.plan.rows, layout.plan.columns);

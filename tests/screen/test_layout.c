@@ -11,9 +11,17 @@ static void check_area(struct area a, int row, int column, int rows, int columns
 	ck_assert_int_eq(a.columns, columns);
 }
 
+static struct layout layout_for(int rows, int columns, enum panel_width panel, int plan, int here)
+{
+	const struct wanted wanted = { panel, plan, here };
+
+	return layout_of(rows, columns, &wanted);
+}
+
+/* A plan as wide as the screen, or wider. */
 START_TEST(on_24_by_80_the_plan_has_24_by_20_cells)
 {
-	struct layout l = layout_of(24, 80, PANEL_NORMAL);
+	struct layout l = layout_for(24, 80, PANEL_NORMAL, 80, 0);
 
 	ck_assert(!l.is_too_small);
 	check_area(l.status, 0, 0, 1, 80);
@@ -21,17 +29,32 @@ START_TEST(on_24_by_80_the_plan_has_24_by_20_cells)
 	check_area(l.side_ruler, 2, 0, 20, 5);
 	check_area(l.plan, 2, 5, 20, 48);
 	check_area(l.divider, 1, 53, 21, 1);
-	check_area(l.panel, 1, 54, 12, 26);
-	check_area(l.here, 13, 54, 9, 26);
+	check_area(l.panel, 1, 54, 17, 26);
+	check_area(l.here, 18, 54, 4, 26);
 	check_area(l.form, 1, 34, 21, 46);
 	check_area(l.message, 22, 0, 1, 80);
 	check_area(l.keys, 23, 0, 1, 80);
+	ck_assert_int_eq(l.second.columns, 0);
+}
+END_TEST
+
+START_TEST(what_is_here_has_the_rows_that_its_words_take_and_the_page_the_rest)
+{
+	static const struct { int words, here; } rows[] = { { 0, 4 }, { 2, 4 }, { 3, 4 }, { 4, 5 },
+		{ 9, 10 }, { 10, 10 }, { 99, 10 } };
+
+	for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
+		struct layout l = layout_for(24, 80, PANEL_NORMAL, 80, rows[i].words);
+
+		check_area(l.here, 22 - rows[i].here, 54, rows[i].here, 26);
+		check_area(l.panel, 1, 54, 21 - rows[i].here, 26);
+	}
 }
 END_TEST
 
 START_TEST(a_larger_screen_gives_its_room_to_the_plan)
 {
-	struct layout l = layout_of(40, 120, PANEL_NORMAL);
+	struct layout l = layout_for(40, 120, PANEL_NORMAL, 120, 0);
 
 	check_area(l.plan, 2, 5, 36, 88);
 	ck_assert_int_eq(l.panel.columns, 26);
@@ -39,12 +62,40 @@ START_TEST(a_larger_screen_gives_its_room_to_the_plan)
 }
 END_TEST
 
+/* 5 columns are the ruler, one is the plan's end, one the line before the panel. */
+START_TEST(the_panel_takes_what_the_plan_does_not_need)
+{
+	struct layout l = layout_for(40, 120, PANEL_NORMAL, 80, 0);
+
+	ck_assert_int_eq(l.panel.columns, 33);
+	ck_assert_int_ge(l.plan.columns, 80);
+	l = layout_for(40, 120, PANEL_NORMAL, 40, 0);
+	ck_assert_int_eq(l.panel.columns, 48);
+	ck_assert_int_eq(l.panel.column, 72);
+	ck_assert_int_eq(l.second.columns, 0);
+}
+END_TEST
+
+START_TEST(a_second_page_stands_beside_the_first_where_80_columns_are_spare)
+{
+	struct layout l = layout_for(40, 120, PANEL_NORMAL, 120 - 7 - 80, 0);
+
+	check_area(l.panel, 1, 41, 33, 39);
+	check_area(l.second, 1, 81, 33, 39);
+	check_area(l.here, 34, 41, 4, 79);
+	ck_assert_int_eq(layout_for(40, 120, PANEL_NORMAL, 120 - 7 - 79, 0).second.columns, 0);
+	l = layout_for(60, 250, PANEL_NORMAL, 60, 0);
+	ck_assert_int_eq(l.panel.columns, 48);
+	ck_assert_int_eq(l.second.columns, 48);
+}
+END_TEST
+
 START_TEST(under_18_by_60_nothing_is_laid_out)
 {
-	ck_assert(layout_of(17, 200, PANEL_NORMAL).is_too_small);
-	ck_assert(layout_of(200, 59, PANEL_NORMAL).is_too_small);
-	ck_assert(layout_of(1, 1, PANEL_NORMAL).is_too_small);
-	ck_assert(!layout_of(18, 60, PANEL_NORMAL).is_too_small);
+	ck_assert(layout_for(17, 200, PANEL_NORMAL, 80, 0).is_too_small);
+	ck_assert(layout_for(200, 59, PANEL_NORMAL, 80, 0).is_too_small);
+	ck_assert(layout_for(1, 1, PANEL_NORMAL, 80, 0).is_too_small);
+	ck_assert(!layout_for(18, 60, PANEL_NORMAL, 80, 0).is_too_small);
 }
 END_TEST
 
@@ -68,7 +119,7 @@ static bool is_apart(struct area a, struct area b)
 static void check_layout(const struct layout *l)
 {
 	const struct area areas[] = { l->status, l->ruler, l->side_ruler, l->plan, l->divider,
-		l->panel, l->here, l->message, l->keys };
+		l->panel, l->second, l->here, l->message, l->keys };
 	const int count = sizeof areas / sizeof *areas;
 	bool is_whole = is_inside(l->form, l) && is_inside(l->list, l) && !is_empty(l->form) &&
 		!is_empty(l->plan) && !is_empty(l->here) && l->plan.columns % 2 == 0;
@@ -83,13 +134,14 @@ static void check_layout(const struct layout *l)
 
 START_TEST(on_every_size_all_areas_are_on_the_screen_and_apart)
 {
-	for (int rows = 18; rows < 80; rows++) {
-		for (int columns = 60; columns < 260; columns++) {
-			struct layout l = layout_of(rows, columns, (enum panel_width)_i);
+	for (int rows = 18; rows < 80; rows++)
+		for (int columns = 60; columns < 260; columns++)
+			for (int plan = 2; plan <= 128; plan *= 4) {
+				struct layout l = layout_for(rows, columns, (enum panel_width)_i,
+					plan, rows % 20);
 
-			check_layout(&l);
-		}
-	}
+				check_layout(&l);
+			}
 }
 END_TEST
 
@@ -99,7 +151,10 @@ Suite *test_suite(void)
 	TCase *areas = suite_case(suite, "areas");
 
 	tcase_add_test(areas, on_24_by_80_the_plan_has_24_by_20_cells);
+	tcase_add_test(areas, what_is_here_has_the_rows_that_its_words_take_and_the_page_the_rest);
 	tcase_add_test(areas, a_larger_screen_gives_its_room_to_the_plan);
+	tcase_add_test(areas, the_panel_takes_what_the_plan_does_not_need);
+	tcase_add_test(areas, a_second_page_stands_beside_the_first_where_80_columns_are_spare);
 	tcase_add_test(areas, under_18_by_60_nothing_is_laid_out);
 	tcase_add_loop_test(areas, on_every_size_all_areas_are_on_the_screen_and_apart,
 		PANEL_NORMAL, PANEL_HIDDEN + 1);

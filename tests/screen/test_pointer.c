@@ -24,7 +24,8 @@ static struct desk *sit(void)
 
 static void point_at(struct desk *b, enum point_kind kind, int row, int column)
 {
-	struct layout layout = layout_of(24, 80, b->editor.panel);
+	const struct wanted wanted = { b->editor.panel, 80, 0 };
+	struct layout layout = layout_of(24, 80, &wanted);
 	struct point point = { kind, row, column };
 
 	view_fit(&b->editor.view, layout.plan.rows, layout.plan.columns);
@@ -324,6 +325,7 @@ START_TEST(the_panels_name_lists_the_pages_and_its_wheel_turns_the_page)
 	point_at(b, POINT_PRESS, 1, 60);
 	ck_assert_str_eq(b->asked, "Which page?");
 	ck_assert_str_eq(page_name(b->editor.page), "Walls");
+	b->editor.page_rows = 7;
 	point_at(b, POINT_WHEEL_DOWN, 5, 60);
 	ck_assert_int_eq(b->editor.page_top, 6);
 	point_at(b, POINT_WHEEL_UP, 5, 60);

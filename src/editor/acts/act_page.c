@@ -41,12 +41,11 @@ static void act_panel(struct editor *editor)
 			editor->panel == PANEL_WIDE ? "wide" : "back");
 }
 
-enum { LINES_A_TURN = 6 };
-
-/* How far down there is something to see depends on the screen, which holds it to that. */
-static void act_roll(struct editor *editor, int lines)
+/* By what is in view, but for a line that stays. How far down there is something to see depends on
+ * the screen, which holds it to that. */
+static void act_roll(struct editor *editor, int way)
 {
-	editor->page_top = most(editor->page_top + lines, 0);
+	editor->page_top = most(editor->page_top + way * most(editor->page_rows - 1, 1), 0);
 }
 
 static const struct act acts[] = {
@@ -68,9 +67,9 @@ static const struct act acts[] = {
 	{ .id = ACT_FURTHER, .keys = ONE_KEY(')'), .key_name = ")", .name = "Further down the page",
 		.wish = "see the rest of a long page",
 		.words = "scroll more", .run_with = act_roll,
-		.with = LINES_A_TURN },
+		.with = 1 },
 	{ .id = ACT_BACK, .keys = ONE_KEY('('), .key_name = "(", .name = "Back up the page",
 		.wish = "see its start again",
-		.words = "scroll less", .run_with = act_roll, .with = -LINES_A_TURN },
+		.words = "scroll less", .run_with = act_roll, .with = -1 },
 };
 const struct act_group acts_of_page = ACT_GROUP("Figures", acts);
