@@ -1,5 +1,6 @@
 #include "base/complain.h"
 #include "base/locale.h"
+#include "base/memory.h"
 #include "report/command.h"
 #include "screen/screen.h"
 
@@ -67,5 +68,6 @@ int main(int argc, char **argv)
 		return misunderstood("unknown option ", argv[1]);
 	if (argc > 2)
 		return misunderstood("one plot at a time; not understood: ", argv[2]);
+	memory_keep();
 	return screen_run(argv[1]);
 }

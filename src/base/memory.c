@@ -213,3 +213,13 @@ void arena_clear(struct arena *arena)
 		arena->newest = older;
 	}
 }
+
+enum { KEPT_MOST = 1 << 30 };
+
+void memory_keep(void)
+{
+#ifdef __GLIBC__
+	mallopt(M_MMAP_THRESHOLD, KEPT_MOST);
+	mallopt(M_TRIM_THRESHOLD, KEPT_MOST);
+#endif
+}

@@ -10,6 +10,11 @@
  * on standard error. */
 void memory_on_exhaustion(void (*hook)(void));
 
+/* From here on memory that is freed is kept for the next to come: on large plots each key takes and
+ * frees hundreds of megabytes, and to have them from the system anew takes longer than to count
+ * with them. */
+void memory_keep(void);
+
 /* A zeroed block for count things of the given size, to be passed to free(). Never NULL. */
 void *memory_new(size_t count, size_t size);
 /* realloc() for count things of the given size; the added part is not cleared. Never NULL. */

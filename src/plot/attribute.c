@@ -44,6 +44,15 @@ const char *attribute_derived(enum attribute a, enum units units)
 	return units == UNITS_METRIC && row->derived_metric ? row->derived_metric : row->derived;
 }
 
+const char *attribute_brief(enum attribute a, enum units units)
+{
+	const struct attribute_row *row = attribute_row(a);
+	const char *brief = units == UNITS_METRIC && row->brief_metric ? row->brief_metric :
+		row->brief;
+
+	return brief ? brief : attribute_derived(a, units);
+}
+
 const char *attribute_source(enum attribute a, enum units units)
 {
 	const struct attribute_row *row = attribute_row(a);

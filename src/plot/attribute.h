@@ -97,6 +97,8 @@ struct attribute_row {
 	 * the same default. */
 	struct value metric;
 	const char *derived_metric; /* in place of `derived` in a metric plot; NULL: the same */
+	/* The same in so few words that a field has room for them; NULL: as above. */
+	const char *brief, *brief_metric;
 	enum allow_sheet sheet; /* of an attribute of allow */
 	enum subject subject;
 	bool required;
@@ -113,6 +115,8 @@ const struct value *attribute_preset(enum attribute a, enum units units);
 bool attribute_is_rounder(enum attribute a);
 /* How a derived default is found; NULL for all others. */
 const char *attribute_derived(enum attribute a, enum units units);
+/* The same, to stand in a field. */
+const char *attribute_brief(enum attribute a, enum units units);
 /* The source of the default; NULL: common practice, no published source. */
 const char *attribute_source(enum attribute a, enum units units);
 enum block_kind attribute_block(enum attribute a);

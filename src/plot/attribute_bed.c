@@ -9,8 +9,10 @@ static const struct mix usual_mix = { 2, { { "topsoil", 1000 }, { "compost", 100
 #define AT(name) [BED_##name - BED_BUILD]
 
 /* On clay or in frost a base is half as deep again: common practice, no published source. */
-#define BASE "4/6 in, by ground"
-#define BASE_METRIC "100/150 mm by ground"
+#define BASE "4 in, 6 in on clay or in frost"
+#define BASE_METRIC "100 mm, 150 mm on clay or in frost"
+#define BASE_BRIEF "4/6 in, by ground"
+#define BASE_BRIEF_METRIC "100/150 mm by ground"
 
 static const struct attribute_row rows[] = {
 	AT(BUILD) = { "build", "Built",
@@ -42,7 +44,7 @@ static const struct attribute_row rows[] = {
 	AT(EMBED) = { "embed", "Embed below ground",
 		"How much of the wall is below ground: a tenth, or more by path and turf.",
 		DEPTH,
-		.derived = "by height and ground",
+		.derived = "by height, paths and turf", .brief = "by height and ground",
 		.subject = SUBJECT_RAISED },
 	AT(INSIDE) = { "inside", "Ground inside",
 		"Ground within the walls: left and loosened, dug out and filled, or all base.",
@@ -51,7 +53,8 @@ static const struct attribute_row rows[] = {
 	AT(BASE) = { "base", "Base under the wall",
 		"Crushed stone under the wall, half as deep again on clay or in frost.",
 		DEPTH, .derived = BASE,
-		.derived_metric = BASE_METRIC, .subject = SUBJECT_RAISED },
+		.derived_metric = BASE_METRIC, .brief = BASE_BRIEF,
+		.brief_metric = BASE_BRIEF_METRIC, .subject = SUBJECT_RAISED },
 	AT(REACH) = { "reach", "Base past the wall",
 		"How far the base goes past the outer face of the wall.",
 		LENGTH(0, METRES(1)), IS_LENGTH(INCHES(6)),

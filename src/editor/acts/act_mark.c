@@ -188,7 +188,7 @@ static const struct act acts[] = {
 		.wish = "mark a piece of the ground",
 		.words = "select selection", .writes = true, .run = act_mark },
 	{ .id = ACT_MARK_REGION, .key_name = "!", .name = "Mark this region",
-		.wish = "mark one bed, path or lawn as it is",
+		.wish = "mark one bed or path as it is",
 		.words = "select take pick whole", .writes = true, .run = act_mark_region },
 	{ .id = ACT_STAMP, .key_name = "Space", .name = "Stamp what is marked",
 		.wish = "copy what is marked to here",

@@ -66,7 +66,7 @@ static void act_name(struct editor *editor)
 
 static const struct act acts[] = {
 	{ .id = ACT_NAME, .key_name = "!", .name = "Name this place",
-		.wish = "give one bed, path or lawn a name",
+		.wish = "give one bed or path a name",
 		.words = "rename name title label", .writes = true, .run = act_name },
 };
 const struct act_group acts_of_names = ACT_GROUP("Plot", acts);

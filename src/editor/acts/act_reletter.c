@@ -104,7 +104,7 @@ static void act_reletter(struct editor *editor)
 
 static const struct act acts[] = {
 	{ .id = ACT_RELETTER, .key_name = "Enter", .name = "Swap a letter",
-		.wish = "lay one letter for another in the mark",
+		.wish = "lay one letter for another",
 		.words = "replace change exchange", .writes = true,
 		.run = act_reletter },
 };

@@ -94,7 +94,7 @@ static const struct act acts[] = {
 		.wish = "lay a round bed: a circle",
 		.words = "round ring", .writes = true, .run = act_disc },
 	{ .id = ACT_ROUNDED, .key_name = "Enter twice", .name = "Round corners",
-		.wish = "lay a rectangle with rounded corners",
+		.wish = "lay a box with rounded corners",
 		.words = "round curve", .writes = true,
 		.run = act_rounded },
 };

@@ -206,11 +206,11 @@ static void act_strip(struct editor *editor, int is_out)
 
 static const struct act acts[] = {
 	{ .id = ACT_STRIP_PUT, .key_name = "!", .name = "Put in a strip",
-		.wish = "widen a path: insert columns or rows",
+		.wish = "widen a path: put in a strip",
 		.words = "wider broaden strip insert row column", .writes = true,
 		.run_with = act_strip, .with = false },
 	{ .id = ACT_STRIP_TAKE, .key_name = "!", .name = "Take out a strip",
-		.wish = "narrow a path: remove columns or rows",
+		.wish = "narrow a path: take out a strip",
 		.words = "narrower strip delete row column", .writes = true,
 		.run_with = act_strip, .with = true },
 };

@@ -28,11 +28,11 @@ int block_fields(const struct block *block, const struct block_part *part)
 static char *unset_words(enum attribute a, const struct block *held, enum units units)
 {
 	const struct value *value = held ? block_value(held, a) : attribute_preset(a, units);
-	const char *derived = attribute_derived(a, units);
+	const char *brief = attribute_brief(a, units);
 	struct text words = TEXT_EMPTY;
 
-	if (!value->set && derived)
-		return memory_string(derived);
+	if (!value->set && brief)
+		return memory_string(brief);
 	if (!value->set)
 		value = attribute_preset(a, units);
 	if (!value->set)
