@@ -163,10 +163,34 @@ const char *terminal_row(struct terminal *t, int row)
 	return t->row_texts[row];
 }
 
+/* Whether the text begins here; "  " in it stands for any number of blanks from one on, as between
+ * a figure and its words. */
+static bool begins_with(const char *here, const char *text)
+{
+	while (*text) {
+		if (strncmp(text, "  ", 2) == 0) {
+			if (*here != ' ')
+				return false;
+			here += strspn(here, " ");
+			text += strspn(text, " ");
+		} else if (*here++ != *text++) {
+			return false;
+		}
+	}
+	return true;
+}
+
+static bool row_has(const char *row, const char *text)
+{
+	while (*row && !begins_with(row, text))
+		row++;
+	return *row || !*text;
+}
+
 int terminal_find(struct terminal *t, const char *text)
 {
 	for (int row = 0; row < t->rows; row++)
-		if (strstr(terminal_row(t, row), text))
+		if (row_has(terminal_row(t, row), text))
 			return row;
 	return -1;
 }
