@@ -25,6 +25,7 @@ static void draw_too_small(const struct editor *editor, const struct layout *lay
 		editor->name, acts_key(ACT_SAVE), editor->message.length ? "\n" : "",
 		editor->message.bytes), LOOK_PLAIN);
 	arena_clear(&words);
+	curs_set(1);
 	move(0, 0);
 }
 
@@ -42,8 +43,10 @@ static void draw_all(const struct editor *editor, const struct layout *layout,
 			status_rectangle(editor, layout);
 		status_keys(editor, layout, editor_state(editor));
 		plan_point(editor, layout);
+		curs_set(0); /* its cell is painted */
 		return;
 	}
+	curs_set(1);
 	status_key_words(layout, front->keys);
 	front->draw(front, layout);
 }
@@ -85,12 +88,14 @@ static bool count(struct stage *stage, enum until until)
  * its end. */
 static void settle(struct editor *editor, const struct layout *layout)
 {
+	struct mirror mirror;
 	int most;
 
 	editor_draw(editor);
 	if (layout->is_too_small)
 		return;
-	view_fit(&editor->view, layout->plan.rows, layout->plan.columns);
+	mirror = mirror_of(editor->plot);
+	view_fit(&editor->view, &mirror, layout->plan.rows, layout->plan.columns);
 	view_follow(&editor->view, &editor->plot->ground, editor->cursor);
 	most = panel_top_most(editor, layout);
 	editor->page_top = editor->page_top < most ? editor->page_top : most;
