@@ -1,5 +1,7 @@
 #include "editor/marks.h"
 
+enum { PEGS_MOST = 4 };
+
 struct sign mark_sign(enum mark mark)
 {
 	static const struct sign signs[MARKS] = {
@@ -38,7 +40,8 @@ static enum mark axis_mark(const struct mirror *mirror, int x, int y)
 	return has_level && level ? MARK_LEVEL : MARK_NONE;
 }
 
-int mark_pegs(const struct editor *editor, struct place pegs[PEGS_MOST])
+/* The peg, or the corners of what is marked; returns how many. */
+static int pegs_of(const struct editor *editor, struct place pegs[PEGS_MOST])
 {
 	const struct rectangle *r = &editor->marked;
 
@@ -63,7 +66,7 @@ enum mark mark_at(const struct editor *editor, const struct mirror *mirror, int 
 	int count = mirror_cells(mirror, editor->cursor.x, editor->cursor.y, images);
 	size_t from = 0;
 
-	if (is_among(pegs, mark_pegs(editor, pegs), x, y))
+	if (is_among(pegs, pegs_of(editor, pegs), x, y))
 		return MARK_PEG;
 	if (is_among(images + 1, count - 1, x, y))
 		return MARK_IMAGE;

@@ -11,7 +11,7 @@ enum mark {
 	MARK_SNAG,   /* a snag's first cell */
 	MARK_FAULT,  /* differs from its image */
 	MARK_CENTRE, /* of the half-turn */
-	MARK_UPRIGHT, MARK_LEVEL, /* the mirror's axis goes through the cell or along its far edge */
+	MARK_UPRIGHT, MARK_LEVEL, /* an axis goes through the cell or along its far edge */
 	MARKS
 };
 
@@ -22,10 +22,6 @@ struct sign {
 };
 
 struct sign mark_sign(enum mark mark);
-enum { PEGS_MOST = 4 };
-
-/* The peg, or the corners of what is marked; returns how many. */
-int mark_pegs(const struct editor *editor, struct place pegs[PEGS_MOST]);
 /* Of a cell inside the plan; the editor is drawn (editor_draw). */
 enum mark mark_at(const struct editor *editor, const struct mirror *mirror, int x, int y);
 /* The first snag of the cell from index *from on, leaving out faults of the mirror; *from is then

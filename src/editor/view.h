@@ -1,9 +1,9 @@
 /* Which cells of the ground the plan shows, and how small. Pure.
  *
- * A character, or a few together, show a block of cells: one cell near by, many from afar. Blocks of
- * more than one cell are two dots, one above the other: squares of cells, as characters are twice as
- * high as wide, so that the picture keeps the ground's proportions. The dots are counted from the
- * mirror's axes (lattice.h), and so a block may be cut at the ground's edge. */
+ * A character, or a few together, show a block of cells: one cell near by, many from afar. Blocks
+ * of more than one cell are two dots, one above the other: squares of cells, as characters are
+ * twice as high as wide, so that the picture keeps the ground's proportions. The dots are counted
+ * from the mirror's axes (lattice.h), and so a block may be cut at the ground's edge. */
 #ifndef EDITOR_VIEW_H
 #define EDITOR_VIEW_H
 
@@ -22,12 +22,12 @@ enum panel_width { PANEL_NORMAL, PANEL_WIDE, PANEL_HIDDEN };
 struct view {
 	int zoom;           /* ZOOM_NEAREST; 0, two columns a cell; to GRAINS - 1 */
 	int near;           /* the zoom that the overview goes back to */
-	struct place first; /* the cell at the plan's top left, the first of its block in the plan */
+	struct place first; /* at the plan's top left: the first cell of its block in the plan */
 	struct place axis;  /* of the mirror, in half cells: where blocks are counted from */
 	struct {
 		bool is_kept;
 		struct place first;
-	} kept[GRAINS + 1]; /* where zooms were left for farther ones, from the nearest on */
+	} kept[GRAINS + 1]; /* where each zoom was left last, from the nearest on */
 	int rows, columns;  /* characters that the plan has on the screen, as it was last drawn */
 };
 

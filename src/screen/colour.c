@@ -13,12 +13,16 @@ struct shade {
 /* Soil, crushed stone, turf, slate and water. Those of one class differ in lightness; the first of
  * each are told apart by every kind of colour vision. */
 static const struct shade fine[GROUNDS][COLOUR_SHADES] = {
-	[CLASS_BED] = { { 94, 231 }, { 52, 231 }, { 180, 16 }, { 137, 16 }, { 131, 16 }, { 173, 16 } },
-	[CLASS_PATH] = { { 254, 16 }, { 248, 16 }, { 187, 16 }, { 244, 16 }, { 250, 16 }, { 246, 16 } },
-	[CLASS_LAWN] = { { 71, 16 }, { 150, 16 }, { 22, 231 }, { 192, 16 }, { 28, 231 }, { 41, 16 } },
+	[CLASS_BED] = { { 94, 231 }, { 52, 231 }, { 180, 16 }, { 137, 16 }, { 131, 16 },
+		{ 173, 16 } },
+	[CLASS_PATH] = { { 254, 16 }, { 248, 16 }, { 187, 16 }, { 244, 16 }, { 250, 16 },
+		{ 246, 16 } },
+	[CLASS_LAWN] = { { 71, 16 }, { 150, 16 }, { 22, 231 }, { 192, 16 }, { 28, 231 },
+		{ 41, 16 } },
 	[CLASS_FIXTURE] = { { 17, 231 }, { 110, 16 }, { 25, 231 }, { 153, 16 }, { 20, 231 },
 		{ 61, 231 } },
 };
+
 enum { BRIGHT_WHITE = 15 };
 static const struct shade basic[GROUNDS] = {
 	[CLASS_BED] = { COLOR_RED, BRIGHT_WHITE }, [CLASS_PATH] = { COLOR_WHITE, COLOR_BLACK },

@@ -1,5 +1,6 @@
 #include "screen/plan.h"
 #include "editor/marks.h"
+#include "screen/caption.h"
 #include "screen/plan_far.h"
 #include "screen/plan_names.h"
 #include "screen/borders.h"
@@ -202,12 +203,15 @@ void plan_draw(const struct editor *editor, const struct layout *layout)
 	const struct grain *grain = view_grain(&editor->view);
 	struct place blocks = view_blocks(&editor->view, &editor->plot->ground);
 	struct scene scene = scene_of(editor);
+	int below = blocks.y * grain->rows + 1; /* the line where the plan ends */
 
 	if (grain->down > 1)
 		plan_far_draw(&scene, &layout->plan, blocks);
 	else
 		draw_cells(&scene, &layout->plan, blocks);
 	draw_end(&layout->plan, blocks.y * grain->rows, blocks.x * grain->columns);
+	if (below < layout->plan.rows)
+		caption_draw(editor, &layout->plan, below);
 }
 
 void plan_point(const struct editor *editor, const struct layout *layout)

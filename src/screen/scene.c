@@ -1,5 +1,7 @@
 #include "screen/scene.h"
 
+#include <stdlib.h>
+
 enum { LETTER_EVERY = 5 };
 
 static bool holds(const struct rectangle *r, int x, int y)
@@ -94,6 +96,12 @@ struct paint scene_paint(const struct scene *scene, int x, int y)
 
 /* ---- Letters and lines ----------------------------------------------------------------------- */
 
+/* Counted from the axis, so that images have letters alike. */
+static bool is_fifth(int cell, int axis)
+{
+	return abs(2 * cell + 1 - axis) / 2 % LETTER_EVERY == LETTER_EVERY / 2;
+}
+
 bool scene_is_lettered(const struct scene *scene, int x, int y)
 {
 	char letter = scene_letter(scene, x, y);
@@ -106,7 +114,8 @@ bool scene_is_lettered(const struct scene *scene, int x, int y)
 		return true;
 	if (scene->level == COLOUR_NONE)
 		return is_side && is_end;
-	return (is_side && (is_end || y % LETTER_EVERY == 0)) || (is_end && x % LETTER_EVERY == 0);
+	return (is_side && (is_end || is_fifth(y, scene->mirror.down))) ||
+		(is_end && is_fifth(x, scene->mirror.across));
 }
 
 static bool is_bed(const struct scene *scene, char letter)
@@ -121,7 +130,8 @@ static enum border border_between(const struct scene *scene, char one, char othe
 		return BORDER_NONE;
 	if (sides & fence)
 		return BORDER_FENCE;
-	return one != other && (is_bed(scene, one) || is_bed(scene, other)) ? BORDER_WALL : BORDER_NONE;
+	return one != other && (is_bed(scene, one) || is_bed(scene, other)) ? BORDER_WALL :
+		BORDER_NONE;
 }
 
 enum border scene_right(const struct scene *scene, int x, int y)

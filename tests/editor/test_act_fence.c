@@ -342,11 +342,6 @@ START_TEST(the_map_has_each_side_of_each_leg_and_no_other)
 			count += right + below;
 		}
 	ck_assert_int_eq(count, 2 * (7 + 5) + 5 + 5);
-	ck_assert_int_eq(fence_map_among(map, (struct rectangle){ 0, 0, 1, 1 }), 0);
-	ck_assert_int_eq(fence_map_among(map, (struct rectangle){ 0, 0, 2, 1 }), FENCE_RIGHT);
-	ck_assert_int_eq(fence_map_among(map, (struct rectangle){ 4, 1, 5, 99 }), FENCE_BELOW);
-	ck_assert_int_eq(fence_map_among(map, (struct rectangle){ -1, 1, -1, 2 }),
-		FENCE_RIGHT | GATE_RIGHT);
 	desk_free(b);
 }
 END_TEST

@@ -198,7 +198,8 @@ END_TEST
 
 START_TEST(cursor_and_outline_are_like_no_ground)
 {
-	int cursor = colour_cursor(COLOUR_FINE).ground, outline = colour_outline(COLOUR_FINE).ground;
+	int cursor = colour_cursor(COLOUR_FINE).ground;
+	int outline = colour_outline(COLOUR_FINE).ground;
 
 	for (enum plot_class class = CLASS_BED; class < CLASS_OPEN; class++) {
 		struct paint basic = colour_of(COLOUR_BASIC, class, 0);
@@ -226,7 +227,8 @@ START_TEST(of_eight_colours_every_second_entry_has_a_pattern_and_without_any_non
 	ck_assert(!colour_is_hatched(COLOUR_NONE, CLASS_BED, 1));
 	ck_assert_int_eq(colour_of(COLOUR_NONE, CLASS_BED, 0).ground, COLOUR_DEFAULT);
 	ck_assert_int_eq(colour_of(COLOUR_FINE, CLASS_OPEN, 0).ground, COLOUR_DEFAULT);
-	ck_assert(colour_cursor(COLOUR_NONE).is_reversed && colour_outline(COLOUR_NONE).is_reversed);
+	ck_assert(colour_cursor(COLOUR_NONE).is_reversed);
+	ck_assert(colour_outline(COLOUR_NONE).is_reversed);
 }
 END_TEST
 

@@ -144,7 +144,8 @@ Suite *test_suite(void)
 	tcase_add_test(scenes, walls_run_round_beds_and_nothing_else);
 	tcase_add_test(scenes, fences_stand_before_walls_and_a_gate_is_a_gap);
 	tcase_add_test(scenes, letters_stand_at_corners_and_where_the_cursor_is);
-	tcase_add_test(scenes, what_is_carried_lies_at_the_cursor_and_what_is_marked_has_an_outline);
+	tcase_add_test(scenes,
+		what_is_carried_lies_at_the_cursor_and_what_is_marked_has_an_outline);
 	tcase_add_test(scenes, an_outline_is_a_rim_whatever_the_size_of_what_is_asked);
 	tcase_add_test(scenes, shades_go_by_the_order_in_the_legend);
 	return suite;

@@ -7,6 +7,7 @@
 
 #include "base/file.h"
 #include "plot/format/format.h"
+#include "screen/caption.h"
 
 #include <poll.h>
 #include <signal.h>
@@ -358,9 +359,35 @@ START_TEST(labels_never_run_into_each_other)
 	table_wait(at.t);
 	terminal_keys(at.t, "/ end");
 	terminal_wait(at.t, "1030'");
-	for (const char *c = strstr(terminal_row(at.t, 1), "\u2502"); c > terminal_row(at.t, 1); c--)
+	for (const char *c = terminal_row(at.t, 1); *c; c++)
 		ck_assert_msg(c[0] != '\'' || c[1] == ' ', "%s", c);
 	table_leave(&at);
+}
+END_TEST
+
+/* The court ends above the view's end, the great court beyond it. */
+START_TEST(below_the_plan_are_a_scale_and_the_title)
+{
+	struct table at;
+
+	table_sit(&at, "court.plot", 24, 80);
+	ck_assert_int_eq(terminal_find(at.t, "\u251c\u2500\u2500\u2500\u2500\u2500\u2500\u2500"
+		"\u2500\u2524 5'   Weavers' Yard herb court"), PLAN_TOP + 9);
+	table_leave(&at);
+	table_sit(&at, "great-court.plot", 24, 80);
+	ck_assert_int_eq(terminal_find(at.t, "\u2524 "), -1);
+	table_leave(&at);
+}
+END_TEST
+
+/* A bearing of 90 degrees: the plan's top looks east, so north is left. */
+START_TEST(north_is_where_it_is_on_the_plan)
+{
+	static const int bearings[][2] = { { 0, 0 }, { 22, 0 }, { 23, 7 }, { 45, 7 }, { 90, 6 },
+		{ 180, 4 }, { 270, 2 }, { 315, 1 }, { 359, 0 } };
+
+	for (size_t i = 0; i < sizeof bearings / sizeof *bearings; i++)
+		ck_assert_int_eq(caption_north(bearings[i][0] * INT64_C(1000000)), bearings[i][1]);
 }
 END_TEST
 
@@ -747,6 +774,8 @@ Suite *test_suite(void)
 	tcase_add_test(zooms, a_narrow_panel_cuts_no_words);
 	tcase_add_test(zooms, no_line_ends_between_a_figure_and_its_unit);
 	tcase_add_test(zooms, labels_never_run_into_each_other);
+	tcase_add_test(measures, below_the_plan_are_a_scale_and_the_title);
+	tcase_add_test(measures, north_is_where_it_is_on_the_plan);
 	tcase_add_test(measures, the_rulers_have_a_region_between_brackets);
 	tcase_add_test(measures, a_narrow_region_has_its_measure_beside_it);
 	add_mouse(mouse);

@@ -12,9 +12,10 @@ enum { SHOWN_CURSOR = 226, SHOWN_OUTLINE = 201 };
 
 /* The plan's character in this row and column of it, from 0; the rulers' are at -1. */
 char shown_character(struct terminal *t, int row, int column);
-/* In two columns a cell, of cell x, y: b, p, l or S where its ground is that of the first bed, path,
- * lawn or fixture, else the character that stands there; whether it is open ground, in 256 colours;
- * its ground; whether the sign stands beside the letter, UTF-8; and whether the cursor is on it. */
+/* In two columns a cell, of cell x, y: b, p, l or S where its ground is that of the first bed,
+ * path, lawn or fixture, else the character that stands there; whether it is open ground, in 256
+ * colours; its ground; whether the sign stands beside the letter, UTF-8; and whether the cursor is
+ * on it. */
 char shown_letter(struct terminal *t, int x, int y);
 bool shown_is_open(struct terminal *t, int x, int y);
 int shown_ground(struct terminal *t, int x, int y);
