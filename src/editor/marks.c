@@ -1,6 +1,6 @@
 #include "editor/marks.h"
 
-enum { PEGS_MOST = 4 };
+enum { PEGS_MOST = 4, FAULTS_SHOWN = 24 };
 
 struct sign mark_sign(enum mark mark)
 {
@@ -60,6 +60,12 @@ static bool is_among(const struct place *places, int count, int x, int y)
 	return false;
 }
 
+/* More of them would drown the plan. */
+static bool has_few_faults(const struct editor *editor)
+{
+	return editor->faults > 0 && editor->faults <= FAULTS_SHOWN;
+}
+
 enum mark mark_at(const struct editor *editor, const struct mirror *mirror, int x, int y)
 {
 	struct place pegs[PEGS_MOST] = { { 0, 0 } }, images[IMAGES_MOST];
@@ -72,7 +78,7 @@ enum mark mark_at(const struct editor *editor, const struct mirror *mirror, int 
 		return MARK_IMAGE;
 	if (mark_snag(editor, x, y, &from))
 		return MARK_SNAG;
-	if (editor->faults && mirror_is_broken(mirror, &editor->plot->ground, x, y))
+	if (has_few_faults(editor) && mirror_is_broken(mirror, &editor->plot->ground, x, y))
 		return MARK_FAULT;
 	return axis_mark(mirror, x, y);
 }

@@ -9,7 +9,7 @@ enum mark {
 	MARK_PEG,    /* or a corner of what is marked */
 	MARK_IMAGE,  /* of the cursor's cell */
 	MARK_SNAG,   /* a snag's first cell */
-	MARK_FAULT,  /* differs from its image */
+	MARK_FAULT,  /* differs from its image; shown while there are few, and counted */
 	MARK_CENTRE, /* of the half-turn */
 	MARK_UPRIGHT, MARK_LEVEL, /* an axis goes through the cell or along its far edge */
 	MARKS

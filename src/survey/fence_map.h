@@ -3,7 +3,7 @@
 #define SURVEY_FENCE_MAP_H
 
 #include "base/memory.h"
-#include "plot/mirror.h"
+#include "plot/plot.h"
 
 enum { FENCE_RIGHT = 1, FENCE_BELOW = 2, GATE_RIGHT = 4, GATE_BELOW = 8 };
 

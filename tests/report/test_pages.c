@@ -460,6 +460,29 @@ START_TEST(a_peg_goes_first_then_an_image_a_snag_a_fault_and_the_axis)
 }
 END_TEST
 
+/* 24 in one plan and 25 in the other. */
+START_TEST(faults_are_marked_while_they_are_few)
+{
+	static const char *const plans[] = {
+		"pppppppppppppppppppppppp........................",
+		"ppppppppppppppppppppppppp.........................",
+	};
+
+	for (int i = 0; i < 2; i++) {
+		struct desk *b = desk_new(ROWS { plans[i], NULL });
+		struct mirror mirror;
+
+		plot_set(editor_edit(&b->editor), 0, HEAD_MIRROR, "left-right");
+		editor_stroke(&b->editor);
+		desk_refresh(b);
+		mirror = mirror_of(b->editor.plot);
+		ck_assert_int_eq(b->editor.faults, 24 + i);
+		ck_assert_int_eq(mark_at(&b->editor, &mirror, 30, 0) == MARK_FAULT, i == 0);
+		desk_free(b);
+	}
+}
+END_TEST
+
 START_TEST(what_is_marked_has_pegs_at_its_corners)
 {
 	struct desk *b = desk_new(ROWS { ".......", ".......", ".......", ".......", NULL });
@@ -517,6 +540,7 @@ Suite *test_suite(void)
 	tcase_add_test(here,
 		the_axis_goes_through_a_cell_or_along_its_far_edge_and_the_cursor_has_images);
 	tcase_add_test(here, a_peg_goes_first_then_an_image_a_snag_a_fault_and_the_axis);
+	tcase_add_test(here, faults_are_marked_while_they_are_few);
 	tcase_add_test(here, what_is_marked_has_pegs_at_its_corners);
 	tcase_add_test(here, no_mark_is_a_key_at_rest_but_the_axes);
 	return suite;
