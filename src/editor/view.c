@@ -196,9 +196,9 @@ static bool find_kept(struct view *view, const struct ground *ground, struct pla
 
 void view_zoom(struct view *view, const struct ground *ground, struct place cursor, int zoom)
 {
-	const struct grain *grain = &grains[zoom - ZOOM_NEAREST];
 	struct place at = view_character(view, cursor), block;
 	bool is_nearer = zoom < view->zoom;
+	const struct grain *grain;
 
 	assert(zoom >= ZOOM_NEAREST && zoom < GRAINS);
 	view->kept[view->zoom - ZOOM_NEAREST].is_kept = true;
@@ -206,6 +206,7 @@ void view_zoom(struct view *view, const struct ground *ground, struct place curs
 	view->zoom = zoom;
 	if (is_nearer && find_kept(view, ground, cursor))
 		return;
+	grain = view_grain(view);
 	block = block_of(view, cursor);
 	start_at(view, ground, (struct place){ block.x - at.x / grain->columns,
 		block.y - at.y / grain->rows });

@@ -167,15 +167,26 @@ static void draw_near(const struct scene *scene, const struct area *plan, struct
 
 /* ---- The plan -------------------------------------------------------------------------------- */
 
-/* Where the plan ends, if there is room to show it. */
-static void draw_end(const struct area *plan, int rows, int columns)
+/* Where the plan ends, if that is in view and there is room to show it: so many characters of it
+ * are; and below that a caption. */
+static void draw_end(const struct editor *editor, const struct area *plan, struct place blocks)
 {
-	if (columns < plan->columns)
+	const struct grain *grain = view_grain(&editor->view);
+	const struct ground *ground = &editor->plot->ground;
+	struct rectangle last = view_block(&editor->view, ground,
+		(struct place){ blocks.x - 1, blocks.y - 1 });
+	int rows = blocks.y * grain->rows, columns = blocks.x * grain->columns;
+	bool has_right = last.right == ground->columns - 1 && columns < plan->columns;
+	bool has_bottom = last.bottom == ground->rows - 1 && rows < plan->rows;
+
+	if (has_right)
 		mvvline_set(plan->row, plan->column + columns, WACS_VLINE, rows);
-	if (rows < plan->rows)
+	if (has_bottom)
 		mvhline_set(plan->row + rows, plan->column, WACS_HLINE, columns);
-	if (columns < plan->columns && rows < plan->rows)
+	if (has_right && has_bottom)
 		mvadd_wch(plan->row + rows, plan->column + columns, WACS_LRCORNER);
+	if (has_bottom && rows + 1 < plan->rows)
+		caption_draw(editor, plan, rows + 1);
 }
 
 static void draw_cells(const struct scene *scene, const struct area *plan, struct place blocks)
@@ -200,18 +211,14 @@ static void draw_cells(const struct scene *scene, const struct area *plan, struc
 
 void plan_draw(const struct editor *editor, const struct layout *layout)
 {
-	const struct grain *grain = view_grain(&editor->view);
 	struct place blocks = view_blocks(&editor->view, &editor->plot->ground);
 	struct scene scene = scene_of(editor);
-	int below = blocks.y * grain->rows + 1; /* the line where the plan ends */
 
-	if (grain->down > 1)
+	if (view_grain(&editor->view)->down > 1)
 		plan_far_draw(&scene, &layout->plan, blocks);
 	else
 		draw_cells(&scene, &layout->plan, blocks);
-	draw_end(&layout->plan, blocks.y * grain->rows, blocks.x * grain->columns);
-	if (below < layout->plan.rows)
-		caption_draw(editor, &layout->plan, below);
+	draw_end(editor, &layout->plan, blocks);
 }
 
 void plan_point(const struct editor *editor, const struct layout *layout)

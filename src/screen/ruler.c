@@ -25,7 +25,7 @@ void ruler_words(const struct editor *editor, nm at, struct text *words)
 nm ruler_step(const struct editor *editor, int characters, int cells, int apart)
 {
 	static const int factors[] = { 1, 2, 5 };
-	nm needed = apart * cells * plot_cell(editor->plot) / characters;
+	nm needed = (nm)apart * cells * plot_cell(editor->plot) / characters;
 
 	for (nm ten = unit_of(editor);; ten *= 10)
 		for (size_t i = 0; i < sizeof factors / sizeof *factors; i++)

@@ -391,6 +391,22 @@ START_TEST(north_is_where_it_is_on_the_plan)
 }
 END_TEST
 
+/* 15 rows at two a cell: the last one is left blank, as the plan goes on. */
+START_TEST(a_row_that_has_no_room_for_a_cell_is_no_end_of_the_plan)
+{
+	struct table at;
+
+	table_sit(&at, "great-court.plot", 19, 80);
+	terminal_keys(at.t, "\\");
+	terminal_wait(at.t, "Four columns and two rows a cell.");
+	for (int x = 0; x < PLAN_COLUMNS; x++) {
+		ck_assert_int_eq(plan_cell(at.t, 13, x).ground == -1, 0);
+		ck_assert_str_eq(plan_cell(at.t, 14, x).text, " ");
+	}
+	table_leave(&at);
+}
+END_TEST
+
 /* ---- Measures -------------------------------------------------------------------------------- */
 
 /* The first bed of the great court: 10 ft by 10 ft, from 4 ft across and 4 ft down. */
@@ -765,6 +781,7 @@ Suite *test_suite(void)
 	tcase_add_test(zooms, what_is_symmetric_looks_so_from_afar);
 	tcase_add_test(zooms, from_afar_the_cursor_goes_by_a_character_and_is_seen);
 	tcase_add_test(zooms, smaller_and_nearer_again_is_the_same_view);
+	tcase_add_test(zooms, a_row_that_has_no_room_for_a_cell_is_no_end_of_the_plan);
 	tcase_add_test(zooms, nearest_a_cell_has_four_columns_and_two_rows);
 	tcase_add_loop_test(zooms, every_zoom_and_panel_keeps_the_cursor_on_the_plan_at_every_size,
 		0, (int)(sizeof sizes / sizeof *sizes));
