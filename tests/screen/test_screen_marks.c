@@ -168,6 +168,37 @@ START_TEST(from_afar_a_fence_is_dots_along_it)
 }
 END_TEST
 
+/* Two fences that are images of each other, ten cells from the sides of 40. */
+START_TEST(fences_that_are_images_are_dots_that_are)
+{
+	struct text bytes = TEXT_EMPTY;
+	struct table at;
+	int found = 0;
+
+	table_clear(&at, "fences.plot");
+	text_add(&bytes, "parterre-plot 1\nunits imperial\ncell 1 ft\nmirror left-right\n\n"
+		"lawn l \"Turf\"\n\nground 40 x 36\n");
+	for (int y = 0; y < 36; y++)
+		text_add(&bytes, "  llllllllllllllllllllllllllllllllllllllll\n");
+	text_add(&bytes, "\nfence \"Pickets\"\n  run 10,4 10,32\n  run 30,4 30,32\n");
+	table_write(&at, bytes.bytes);
+	text_fini(&bytes);
+	table_start(&at, NULL);
+	table_wait(at.t);
+	terminal_keys(at.t, "_");
+	terminal_wait(at.t, "A character stands for 1 x 2 cells");
+	for (int x = 0; x < 40; x++) {
+		struct cell one = terminal_cell(at.t, PLAN_TOP + 9, PLAN_LEFT + x);
+		struct cell image = terminal_cell(at.t, PLAN_TOP + 9, PLAN_LEFT + 39 - x);
+
+		ck_assert_int_eq(one.ground, image.ground);
+		found += one.ground == FENCE_FAR;
+	}
+	ck_assert_int_eq(found, 2);
+	table_leave(&at);
+}
+END_TEST
+
 START_TEST(a_fence_is_drawn_saved_and_taken_back)
 {
 	struct table at;
@@ -258,6 +289,7 @@ Suite *test_suite(void)
 		in_one_column_a_cell_what_is_marked_has_its_outline_and_letters_too);
 	tcase_add_test(plan, a_fence_round_the_plan_is_lines_on_the_rulers_and_in_the_last_cells);
 	tcase_add_test(plan, from_afar_a_fence_is_dots_along_it);
+	tcase_add_test(plan, fences_that_are_images_are_dots_that_are);
 	tcase_add_test(plan, a_fence_is_drawn_saved_and_taken_back);
 	tcase_add_test(plan, a_frame_and_a_run_are_asked_for_their_thickness_and_width);
 	tcase_add_test(plan, a_stamp_is_in_the_file_as_it_is_on_the_plan);
