@@ -36,6 +36,9 @@ static bool takeoff_refresh(struct editor *editor)
 		arena_clear(&editor->arena);
 		return false;
 	}
+	editor->middles = survey_middles(&editor->takeoff.survey, &editor->arena);
+	if (stop_asked())
+		return false;
 	if (editor->has_news)
 		pages_renew(&editor->pages);
 	editor->is_stale = editor->has_news = false;

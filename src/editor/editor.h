@@ -8,6 +8,7 @@
 #include "plot/history/store.h"
 #include "editor/ask/ask.h"
 #include "survey/fence_map.h"
+#include "survey/middle.h"
 #include "report/panel/pages.h"
 #include "report/words/words.h"
 #include "editor/view.h"
@@ -75,6 +76,7 @@ struct editor {
 	bool has_news;      /* pages do not hold: it has changed */
 	struct arena arena;
 	struct takeoff takeoff; /* points into the plot */
+	const struct middle *middles; /* one for each region of the survey */
 	int64_t faults;     /* of the mirror; FAULTS_UNKNOWN until they are counted */
 	struct pages pages;
 	/* Drawn of the plot by editor_draw. */

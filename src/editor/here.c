@@ -36,7 +36,7 @@ static void letter_list(const struct editor *editor, const struct mirror *mirror
 	struct place images[IMAGES_MOST];
 	int count = mirror_cells(mirror, editor->cursor.x, editor->cursor.y, images);
 
-	text_print(out, "/ its images:");
+	text_print(out, "Fault, its images:");
 	for (int i = 1; i < count; i++)
 		if (ground_holds(ground, images[i].x, images[i].y))
 			text_print(out, " %c", ground_cell(ground, images[i].x, images[i].y));
@@ -53,7 +53,7 @@ static void mark_words(const struct editor *editor, const struct report *report,
 	if (mirror_is_broken(&mirror, &editor->plot->ground, at.x, at.y))
 		letter_list(editor, &mirror, out);
 	while ((snag = mark_snag(editor, at.x, at.y, &from)))
-		text_print(out, "! %s\n", snag_sentence(report, snag));
+		text_print(out, "Snag: %s\n", snag_sentence(report, snag));
 }
 
 /* Adds "left, below": those sides of the cell that one of the legs covers. */

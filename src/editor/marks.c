@@ -1,12 +1,15 @@
 #include "editor/marks.h"
 
-char mark_sign(enum mark mark)
+enum { PEGS_MOST = 1 + BENDS_MOST, CORNERS = 4, FAULTS_SHOWN = 24 };
+
+struct sign mark_sign(enum mark mark)
 {
-	static const char signs[] = { [MARK_NONE] = ' ', [MARK_PEG] = '+', [MARK_STAMP] = '*',
-		[MARK_IMAGE] = '=', [MARK_RIM] = ':', [MARK_FAULT] = '/', [MARK_SNAG] = '!',
-		[MARK_GATE_RIGHT] = '}', [MARK_GATE_BELOW] = '~', [MARK_FENCE_CORNER] = '#',
-		[MARK_FENCE_RIGHT] = ']', [MARK_FENCE_BELOW] = '_',
-		[MARK_CENTRE] = '%', [MARK_UPRIGHT] = '|', [MARK_LEVEL] = '-' };
+	static const struct sign signs[MARKS] = {
+		[MARK_NONE] = { ' ', ' ' }, [MARK_PEG] = { 0x25c6, 'o' },
+		[MARK_IMAGE] = { 0x25c7, 'i' }, [MARK_SNAG] = { 0x25b2, 's' },
+		[MARK_FAULT] = { 0x2260, 'x' }, [MARK_CENTRE] = { 0x2295, 'c' },
+		[MARK_UPRIGHT] = { '|', '|' }, [MARK_LEVEL] = { '-', '-' },
+	};
 
 	return signs[mark];
 }
@@ -24,19 +27,6 @@ const struct snag *mark_snag(const struct editor *editor, int x, int y, size_t *
 	return &snags->list[(*from)++];
 }
 
-enum mark mark_fence(int sides)
-{
-	if (sides & GATE_RIGHT)
-		return MARK_GATE_RIGHT;
-	if (sides & GATE_BELOW)
-		return MARK_GATE_BELOW;
-	if ((sides & FENCE_RIGHT) && (sides & FENCE_BELOW))
-		return MARK_FENCE_CORNER;
-	if (sides & FENCE_RIGHT)
-		return MARK_FENCE_RIGHT;
-	return sides & FENCE_BELOW ? MARK_FENCE_BELOW : MARK_NONE;
-}
-
 static enum mark axis_mark(const struct mirror *mirror, int x, int y)
 {
 	bool upright = x == (mirror->across - 1) / 2, level = y == (mirror->down - 1) / 2;
@@ -50,18 +40,8 @@ static enum mark axis_mark(const struct mirror *mirror, int x, int y)
 	return has_level && level ? MARK_LEVEL : MARK_NONE;
 }
 
-static bool is_corner(const struct rectangle *r, int x, int y)
-{
-	return (x == r->left || x == r->right) && (y == r->top || y == r->bottom);
-}
-
-static bool is_rim(const struct rectangle *r, int x, int y)
-{
-	return x >= r->left && x <= r->right && y >= r->top && y <= r->bottom &&
-		(x == r->left || x == r->right || y == r->top || y == r->bottom);
-}
-
-int mark_pegs(const struct editor *editor, struct place pegs[PEGS_MOST])
+/* The peg and the bends of a run, or the corners of what is marked; returns how many. */
+static int pegs_of(const struct editor *editor, struct place pegs[PEGS_MOST])
 {
 	const struct rectangle *r = &editor->marked;
 
@@ -86,36 +66,25 @@ static bool is_among(const struct place *places, int count, int x, int y)
 	return false;
 }
 
-/* The mark that depends on the cursor, the peg or what is marked, not on the ground. */
-static enum mark passing_mark(const struct editor *editor, const struct mirror *mirror, int x,
-	int y)
+/* More of them would drown the plan. */
+static bool has_few_faults(const struct editor *editor)
 {
-	struct place at = editor->cursor;
-	struct rectangle stamp = { at.x, at.y, at.x + editor->carried.ground.columns - 1,
-		at.y + editor->carried.ground.rows - 1 }; /* where it would lie */
-	struct place pegs[PEGS_MOST] = { { 0, 0 } }, images[IMAGES_MOST];
-	int count = mirror_cells(mirror, at.x, at.y, images);
-
-	if (is_among(pegs, mark_pegs(editor, pegs), x, y))
-		return MARK_PEG;
-	if (editor->is_marked && is_corner(&stamp, x, y))
-		return MARK_STAMP;
-	if (is_among(images + 1, count - 1, x, y))
-		return MARK_IMAGE;
-	return editor->is_marked && is_rim(&editor->marked, x, y) ? MARK_RIM : MARK_NONE;
+	return editor->faults > 0 && editor->faults <= FAULTS_SHOWN;
 }
 
 enum mark mark_at(const struct editor *editor, const struct mirror *mirror, int x, int y)
 {
-	enum mark passing = passing_mark(editor, mirror, x, y);
-	int sides = fence_map_at(&editor->fences, x, y);
+	struct place pegs[PEGS_MOST] = { { 0, 0 } }, images[IMAGES_MOST];
+	int count = mirror_cells(mirror, editor->cursor.x, editor->cursor.y, images);
 	size_t from = 0;
 
-	if (passing != MARK_NONE)
-		return passing;
-	if (editor->faults && mirror_is_broken(mirror, &editor->plot->ground, x, y))
-		return MARK_FAULT;
+	if (is_among(pegs, pegs_of(editor, pegs), x, y))
+		return MARK_PEG;
+	if (is_among(images + 1, count - 1, x, y))
+		return MARK_IMAGE;
 	if (mark_snag(editor, x, y, &from))
 		return MARK_SNAG;
-	return sides ? mark_fence(sides) : axis_mark(mirror, x, y);
+	if (has_few_faults(editor) && mirror_is_broken(mirror, &editor->plot->ground, x, y))
+		return MARK_FAULT;
+	return axis_mark(mirror, x, y);
 }

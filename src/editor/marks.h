@@ -7,25 +7,21 @@
 enum mark {
 	MARK_NONE,
 	MARK_PEG,    /* or a corner of what is marked */
-	MARK_STAMP,  /* a corner of where it would be stamped */
 	MARK_IMAGE,  /* of the cursor's cell */
-	MARK_RIM,    /* of what is marked */
-	MARK_FAULT,  /* differs from its image */
 	MARK_SNAG,   /* a snag's first cell */
-	MARK_GATE_RIGHT, MARK_GATE_BELOW,
-	MARK_FENCE_CORNER, /* at the right and below */
-	MARK_FENCE_RIGHT, MARK_FENCE_BELOW,
+	MARK_FAULT,  /* differs from its image; shown while there are few, and counted */
 	MARK_CENTRE, /* of the half-turn */
-	MARK_UPRIGHT, MARK_LEVEL /* the mirror's axis goes through the cell or along its far edge */
+	MARK_UPRIGHT, MARK_LEVEL, /* an axis goes through the cell or along its far edge */
+	MARKS
 };
 
-char mark_sign(enum mark mark);
-enum { PEGS_MOST = 1 + BENDS_MOST, CORNERS = 4 };
+/* How a mark is written: no key at rest, but for the axes, which look like theirs. */
+struct sign {
+	uint32_t code; /* of Unicode */
+	char plain;    /* where the locale has ASCII alone */
+};
 
-/* The peg and the bends of a run, or the corners of what is marked; returns how many. */
-int mark_pegs(const struct editor *editor, struct place pegs[PEGS_MOST]);
-/* Of sides as in survey/fence_map.h: a gate before fence. */
-enum mark mark_fence(int sides);
+struct sign mark_sign(enum mark mark);
 /* Of a cell inside the plan; the editor is drawn (editor_draw). */
 enum mark mark_at(const struct editor *editor, const struct mirror *mirror, int x, int y);
 /* The first snag of the cell from index *from on, leaving out faults of the mirror; *from is then

@@ -1,62 +1,133 @@
 #include "editor/view.h"
 #include "base/number.h"
+#include "editor/lattice.h"
 
 #include <assert.h>
 
-static const struct grain grains[GRAINS] = {
-	{ 2, 1, 1 },    { 1, 1, 1 },    { 1, 1, 2 },    { 1, 2, 4 },    { 1, 3, 6 },
-	{ 1, 4, 8 },    { 1, 6, 12 },   { 1, 8, 16 },   { 1, 12, 24 },  { 1, 16, 32 },
-	{ 1, 24, 48 },  { 1, 32, 64 },  { 1, 48, 96 },  { 1, 64, 128 }, { 1, 96, 192 },
+static const struct grain grains[GRAINS + 1] = {
+	{ 4, 2, 1, 1 }, /* ZOOM_NEAREST */
+	{ 2, 1, 1, 1 },    { 1, 1, 1, 1 },
+	{ 1, 1, 1, 2 },    { 1, 1, 2, 4 },    { 1, 1, 3, 6 },    { 1, 1, 4, 8 },
+	{ 1, 1, 6, 12 },   { 1, 1, 8, 16 },   { 1, 1, 12, 24 },  { 1, 1, 16, 32 },
+	{ 1, 1, 24, 48 },  { 1, 1, 32, 64 },  { 1, 1, 48, 96 },  { 1, 1, 64, 128 },
+	{ 1, 1, 96, 192 },
 };
-
-static int blocks_of(int cells, int block)
-{
-	return (cells + block - 1) / block;
-}
 
 const struct grain *view_grain(const struct view *view)
 {
-	return &grains[view->zoom];
+	return &grains[view->zoom - ZOOM_NEAREST];
 }
 
-void view_fit(struct view *view, int rows, int columns)
+void view_fit(struct view *view, const struct mirror *mirror, int rows, int columns)
 {
 	view->rows = rows;
 	view->columns = columns;
+	view->axis = (struct place){ mirror->across, mirror->down };
 }
 
 /* Blocks that the plan has room for: at least one, though it has not been drawn yet. */
 static struct place room(const struct view *view)
 {
-	return (struct place){ most(view->columns / view_grain(view)->columns, 1),
-		most(view->rows, 1) };
-}
-
-/* All blocks of the ground. */
-static struct place all(const struct view *view, const struct ground *ground)
-{
 	const struct grain *grain = view_grain(view);
 
-	return (struct place){ blocks_of(ground->columns, grain->across),
-		blocks_of(ground->rows, grain->down) };
+	return (struct place){ most(view->columns / grain->columns, 1),
+		most(view->rows / grain->rows, 1) };
 }
 
-static struct place block_at(const struct view *view, struct place cell)
+/* ---- Blocks ---------------------------------------------------------------------------------- */
+
+static struct lattice columns_of(const struct view *view)
 {
-	const struct grain *grain = view_grain(view);
-
-	return (struct place){ cell.x / grain->across, cell.y / grain->down };
+	return (struct lattice){ view->axis.x, view_grain(view)->across };
 }
+
+/* Dots of a block, one above the other. */
+static int dots(const struct view *view)
+{
+	return view_grain(view)->down > 1 ? 2 : 1;
+}
+
+static struct lattice rows_of(const struct view *view)
+{
+	return (struct lattice){ view->axis.y, view_grain(view)->down / dots(view) };
+}
+
+/* A block's number, 0 at the axes. */
+static struct place block_of(const struct view *view, struct place cell)
+{
+	struct lattice columns = columns_of(view), rows = rows_of(view);
+	int dot = lattice_piece(&rows, cell.y), deep = dots(view);
+
+	return (struct place){ lattice_piece(&columns, cell.x),
+		dot >= 0 ? dot / deep : -((deep - 1 - dot) / deep) };
+}
+
+/* The first cell of a block; it may be before the ground. */
+static struct place block_begins(const struct view *view, struct place block)
+{
+	struct lattice columns = columns_of(view), rows = rows_of(view);
+
+	return (struct place){ lattice_first(&columns, block.x),
+		lattice_first(&rows, block.y * dots(view)) };
+}
+
+static struct place last_block(const struct view *view, const struct ground *ground)
+{
+	return block_of(view, (struct place){ ground->columns - 1, ground->rows - 1 });
+}
+
+struct place view_blocks(const struct view *view, const struct ground *ground)
+{
+	struct place first = block_of(view, view->first), shown = room(view);
+	struct place last = last_block(view, ground);
+
+	return (struct place){ least(shown.x, last.x - first.x + 1),
+		least(shown.y, last.y - first.y + 1) };
+}
+
+static struct rectangle clipped(const struct ground *ground, struct place first,
+	struct place beyond)
+{
+	return (struct rectangle){ most(first.x, 0), most(first.y, 0),
+		least(beyond.x, ground->columns) - 1, least(beyond.y, ground->rows) - 1 };
+}
+
+struct rectangle view_block(const struct view *view, const struct ground *ground,
+	struct place block)
+{
+	struct place at = block_of(view, view->first);
+
+	at.x += block.x;
+	at.y += block.y;
+	return clipped(ground, block_begins(view, at),
+		block_begins(view, (struct place){ at.x + 1, at.y + 1 }));
+}
+
+struct rectangle view_dot(const struct view *view, const struct ground *ground,
+	struct place block, bool is_lower)
+{
+	struct lattice rows = rows_of(view);
+	struct rectangle cells = view_block(view, ground, block);
+	int dot = (block_of(view, view->first).y + block.y) * dots(view) + is_lower;
+
+	cells.top = most(lattice_first(&rows, dot), 0);
+	cells.bottom = least(lattice_first(&rows, dot + 1), ground->rows) - 1;
+	return cells;
+}
+
+/* ---- Moving ---------------------------------------------------------------------------------- */
 
 /* The view from this block on, or as near to it as leaves no room unused that the ground could
  * fill. */
 static void start_at(struct view *view, const struct ground *ground, struct place block)
 {
-	const struct grain *grain = view_grain(view);
-	struct place shown = room(view), blocks = all(view, ground);
+	struct place shown = room(view), last = last_block(view, ground);
+	struct place least_block = block_of(view, (struct place){ 0, 0 }), first;
 
-	view->first.x = most(least(block.x, blocks.x - shown.x), 0) * grain->across;
-	view->first.y = most(least(block.y, blocks.y - shown.y), 0) * grain->down;
+	first.x = most(least(block.x, last.x + 1 - shown.x), least_block.x);
+	first.y = most(least(block.y, last.y + 1 - shown.y), least_block.y);
+	first = block_begins(view, first);
+	view->first = (struct place){ most(first.x, 0), most(first.y, 0) };
 }
 
 /* One direction, in blocks: `shown` of them from `first` on. */
@@ -71,8 +142,8 @@ static int follow(int first, int shown, int cursor)
 
 void view_follow(struct view *view, const struct ground *ground, struct place cursor)
 {
-	struct place first = block_at(view, view->first), shown = room(view);
-	struct place at = block_at(view, cursor);
+	struct place first = block_of(view, view->first), shown = room(view);
+	struct place at = block_of(view, cursor);
 
 	start_at(view, ground, (struct place){ follow(first.x, shown.x, at.x),
 		follow(first.y, shown.y, at.y) });
@@ -80,14 +151,14 @@ void view_follow(struct view *view, const struct ground *ground, struct place cu
 
 void view_centre(struct view *view, const struct ground *ground, struct place cursor)
 {
-	struct place shown = room(view), at = block_at(view, cursor);
+	struct place shown = room(view), at = block_of(view, cursor);
 
 	start_at(view, ground, (struct place){ at.x - shown.x / 2, at.y - shown.y / 2 });
 }
 
 bool view_scroll(struct view *view, const struct ground *ground, int right, int down)
 {
-	struct place was = view->first, first = block_at(view, was), shown = room(view);
+	struct place was = view->first, first = block_of(view, was), shown = room(view);
 
 	first.x += right * most(shown.x / 3, 1);
 	first.y += down * most(shown.y / 3, 1);
@@ -97,24 +168,48 @@ bool view_scroll(struct view *view, const struct ground *ground, int right, int 
 
 struct place view_nearest(const struct view *view, const struct ground *ground, struct place cell)
 {
-	const struct grain *grain = view_grain(view);
-	struct place blocks = view_blocks(view, ground), first = view->first;
-	int right = first.x + blocks.x * grain->across - 1;
-	int bottom = first.y + blocks.y * grain->down - 1;
+	struct place blocks = view_blocks(view, ground);
+	struct rectangle last = view_block(view, ground, (struct place){ blocks.x - 1,
+		blocks.y - 1 });
 
-	return (struct place){ most(least(cell.x, right), first.x),
-		most(least(cell.y, bottom), first.y) };
+	return (struct place){ most(least(cell.x, last.right), view->first.x),
+		most(least(cell.y, last.bottom), view->first.y) };
+}
+
+/* ---- Zooms ----------------------------------------------------------------------------------- */
+
+static bool is_in_view(const struct view *view, const struct ground *ground, struct place cell)
+{
+	struct place near = view_nearest(view, ground, cell);
+
+	return near.x == cell.x && near.y == cell.y;
+}
+
+/* Goes back to where this zoom was left; false where it was not, or the cursor is not there. */
+static bool find_kept(struct view *view, const struct ground *ground, struct place cursor)
+{
+	if (!view->kept[view->zoom - ZOOM_NEAREST].is_kept)
+		return false;
+	start_at(view, ground, block_of(view, view->kept[view->zoom - ZOOM_NEAREST].first));
+	return is_in_view(view, ground, cursor);
 }
 
 void view_zoom(struct view *view, const struct ground *ground, struct place cursor, int zoom)
 {
 	struct place at = view_character(view, cursor), block;
+	bool is_nearer = zoom < view->zoom;
+	const struct grain *grain;
 
-	assert(zoom >= 0 && zoom < GRAINS);
+	assert(zoom >= ZOOM_NEAREST && zoom < GRAINS);
+	view->kept[view->zoom - ZOOM_NEAREST].is_kept = true;
+	view->kept[view->zoom - ZOOM_NEAREST].first = view->first;
 	view->zoom = zoom;
-	block = block_at(view, cursor);
-	start_at(view, ground, (struct place){ block.x - at.x / view_grain(view)->columns,
-		block.y - at.y });
+	if (is_nearer && find_kept(view, ground, cursor))
+		return;
+	grain = view_grain(view);
+	block = block_of(view, cursor);
+	start_at(view, ground, (struct place){ block.x - at.x / grain->columns,
+		block.y - at.y / grain->rows });
 	view_follow(view, ground, cursor);
 }
 
@@ -122,10 +217,12 @@ int view_whole(const struct view *view, const struct ground *ground)
 {
 	struct view tried = *view;
 
+	tried.first = (struct place){ 0, 0 };
 	for (tried.zoom = 0; tried.zoom < GRAINS - 1; tried.zoom++) {
-		struct place shown = room(&tried), blocks = all(&tried, ground);
+		struct place shown = room(&tried), last = last_block(&tried, ground);
+		struct place first = block_of(&tried, tried.first);
 
-		if (blocks.x <= shown.x && blocks.y <= shown.y)
+		if (last.x - first.x < shown.x && last.y - first.y < shown.y)
 			break;
 	}
 	return tried.zoom;
@@ -133,23 +230,19 @@ int view_whole(const struct view *view, const struct ground *ground)
 
 int view_columns_of_all(const struct view *view, const struct ground *ground)
 {
-	return all(view, ground).x * view_grain(view)->columns;
+	struct place first = block_of(view, (struct place){ 0, 0 });
+
+	return (last_block(view, ground).x - first.x + 1) * view_grain(view)->columns;
 }
 
-struct place view_blocks(const struct view *view, const struct ground *ground)
-{
-	struct place first = block_at(view, view->first), shown = room(view);
-	struct place blocks = all(view, ground);
-
-	return (struct place){ least(shown.x, blocks.x - first.x),
-		least(shown.y, blocks.y - first.y) };
-}
+/* ---- Characters ------------------------------------------------------------------------------ */
 
 struct place view_character(const struct view *view, struct place cell)
 {
-	struct place first = block_at(view, view->first), block = block_at(view, cell);
+	struct place first = block_of(view, view->first), block = block_of(view, cell);
 
-	return (struct place){ (block.x - first.x) * view_grain(view)->columns, block.y - first.y };
+	return (struct place){ (block.x - first.x) * view_grain(view)->columns,
+		(block.y - first.y) * view_grain(view)->rows };
 }
 
 bool view_cell(const struct view *view, const struct ground *ground, struct place character,
@@ -157,27 +250,24 @@ bool view_cell(const struct view *view, const struct ground *ground, struct plac
 {
 	const struct grain *grain = view_grain(view);
 	struct place blocks = view_blocks(view, ground);
-	int x = character.x / grain->columns, y = character.y;
+	struct place at = { character.x / grain->columns, character.y / grain->rows };
+	struct rectangle cells;
 
-	if (character.x < 0 || y < 0 || x >= blocks.x || y >= blocks.y)
+	if (character.x < 0 || character.y < 0 || at.x >= blocks.x || at.y >= blocks.y)
 		return false;
-	cell->x = least(view->first.x + x * grain->across + grain->across / 2, ground->columns - 1);
-	cell->y = least(view->first.y + y * grain->down + grain->down / 2, ground->rows - 1);
+	cells = view_block(view, ground, at);
+	*cell = (struct place){ (cells.left + cells.right + 1) / 2,
+		(cells.top + cells.bottom + 1) / 2 };
 	return true;
 }
 
-char view_letter(const struct view *view, const struct ground *ground, struct place first)
+char view_letter(const struct ground *ground, struct rectangle cells)
 {
-	const struct grain *grain = view_grain(view);
-	int right = least(first.x + grain->across, ground->columns);
-	int bottom = least(first.y + grain->down, ground->rows);
 	int counts[128] = { 0 }, met = 0;
 	char order[128], best = OPEN_GROUND;
 
-	if (grain->across == 1 && grain->down == 1)
-		return ground_cell(ground, first.x, first.y);
-	for (int y = first.y; y < bottom; y++)
-		for (int x = first.x; x < right; x++) {
+	for (int y = cells.top; y <= cells.bottom; y++)
+		for (int x = cells.left; x <= cells.right; x++) {
 			char letter = ground_cell(ground, x, y);
 
 			if (letter != OPEN_GROUND && counts[(int)letter]++ == 0)

@@ -45,7 +45,7 @@ struct measure measure_of(const struct editor *editor)
 		.is_shown = true,
 		.across = { first.x, last.x + view_grain(view)->columns - 1, a.x > r.left,
 			b.x < r.right, (r.right - r.left + 1) * cell },
-		.down = { first.y, last.y, a.y > r.top, b.y < r.bottom,
+		.down = { first.y, last.y + view_grain(view)->rows - 1, a.y > r.top, b.y < r.bottom,
 			(r.bottom - r.top + 1) * cell },
 	};
 }

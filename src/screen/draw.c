@@ -2,51 +2,14 @@
 #include "screen/curses.h"
 #include "screen/width.h"
 
-#include <stdlib.h>
 #include <string.h>
 
-/* Ink and ground of soil, crushed stone, turf and slate. They differ in lightness: by at least 38
- * apart (CIE76) for every kind of colour vision, and letters with a contrast of 7.8 : 1 and more
- * (computed from the palette; the weights for colour vision are from memory). */
-static const short fine[][2] = { { 231, 52 }, { 16, 254 }, { 16, 71 }, { 231, 17 } };
-/* The best four of the basic eight. */
-static const short basic[][2] = {
-	{ COLOR_WHITE, COLOR_RED }, { COLOR_BLACK, COLOR_WHITE }, { COLOR_BLACK, COLOR_GREEN },
-	{ COLOR_WHITE, COLOR_BLUE },
-};
-
-enum { BASIC_COLOURS = 8, FINE_COLOURS = 256, GROUNDS = 4 };
-
-/* On terminals without colours the pairs mean nothing: only letters show what the ground is. */
 static const chtype attributes[] = {
 	[LOOK_PLAIN] = A_NORMAL,
 	[LOOK_STRONG] = A_BOLD,
 	[LOOK_PICKED] = A_REVERSE,
 	[LOOK_FIELD] = A_UNDERLINE,
-	[LOOK_BED] = COLOR_PAIR(1),
-	[LOOK_PATH] = COLOR_PAIR(2),
-	[LOOK_LAWN] = COLOR_PAIR(3),
-	[LOOK_FIXTURE] = COLOR_PAIR(4),
-	[LOOK_OPEN] = A_NORMAL,
 };
-
-void draw_looks_open(void)
-{
-	const char *no_colour = getenv("NO_COLOR");
-	const short (*colours)[2];
-
-	if ((no_colour && *no_colour) || !has_colors())
-		return;
-	start_color();
-	if (COLORS < BASIC_COLOURS)
-		return;
-	use_default_colors();
-	/* More than 256 means that a number is a mix of red, green and blue; its first eight are
-	 * the basic ones all the same. */
-	colours = COLORS == FINE_COLOURS ? fine : basic;
-	for (int i = 0; i < GROUNDS; i++)
-		init_pair((short)(i + 1), colours[i][0], colours[i][1]);
-}
 
 unsigned int draw_look(enum look look)
 {

@@ -10,12 +10,8 @@ enum look {
 	LOOK_PLAIN,
 	LOOK_STRONG,  /* headings, states, keys */
 	LOOK_PICKED,  /* what Enter would pick */
-	LOOK_FIELD,   /* what can be typed into */
-	LOOK_BED, LOOK_PATH, LOOK_LAWN, LOOK_FIXTURE, LOOK_OPEN /* in the order of plot_class */
+	LOOK_FIELD    /* what can be typed into */
 };
-
-/* Colours for the looks, as far as the terminal has any and NO_COLOR allows. */
-void draw_looks_open(void);
 
 /* Row and column count from the area's corner. What does not fit is cut. Returns the column
  * after it. */
@@ -37,7 +33,7 @@ void draw_clear(const struct area *area);
 /* Blanks, with a line at the left. */
 void draw_sheet(const struct area *area);
 
-/* The curses attribute of a look, colour pair included. */
+/* The curses attribute of a look. */
 unsigned int draw_look(enum look look);
 
 #endif

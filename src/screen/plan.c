@@ -1,90 +1,224 @@
 #include "screen/plan.h"
-#include "screen/curses.h"
-#include "screen/draw.h"
 #include "editor/marks.h"
+#include "screen/caption.h"
+#include "screen/plan_far.h"
+#include "screen/plan_names.h"
+#include "screen/borders.h"
 
 enum { DOT_EVERY = 5 };
 
-/* Open ground is blank, but for dots like those of dotted paper. */
-static char letter_shown(char letter, int x, int y)
+/* ---- What stands in a cell ------------------------------------------------------------------- */
+
+/* Without colours each kind of ground has its own pattern: beds the closest one. */
+static const cchar_t *pattern(const struct scene *scene, char letter, int x, int y)
 {
-	if (letter != OPEN_GROUND)
-		return letter;
-	return x % DOT_EVERY == 0 && y % DOT_EVERY == 0 ? '.' : ' ';
+	enum plot_class class = plot_class_of(scene->editor->plot, letter);
+
+	if (scene->level != COLOUR_NONE)
+		return scene_is_hatched(scene, letter) ? WACS_CKBOARD : NULL;
+	if (class == CLASS_PATH)
+		return (x + y) % 2 == 0 ? WACS_DEGREE : NULL;
+	return class == CLASS_BED ? WACS_CKBOARD : class == CLASS_LAWN ? WACS_BULLET :
+		class == CLASS_FIXTURE ? WACS_DIAMOND : NULL;
 }
 
-static bool is_pegged_in(const struct editor *editor, const struct grain *grain, struct place first)
+/* The cell's letter or what is there instead; open ground is blank, but for dots like those of
+ * dotted paper. */
+static void draw_inside(const struct scene *scene, const struct area *plan, struct place to,
+	struct place cell, struct paint paint)
 {
-	struct place pegs[PEGS_MOST] = { { 0, 0 } };
-	int count = mark_pegs(editor, pegs);
+	char letter = scene_letter(scene, cell.x, cell.y);
+	bool is_dot = cell.x % DOT_EVERY == 0 && cell.y % DOT_EVERY == 0;
+	const cchar_t *sign = pattern(scene, letter, cell.x, cell.y);
 
-	for (int i = 0; i < count; i++)
-		if (pegs[i].x >= first.x && pegs[i].x < first.x + grain->across &&
-		    pegs[i].y >= first.y && pegs[i].y < first.y + grain->down)
-			return true;
-	return false;
-}
-
-/* In one column a peg is shown before the letter, and other marks only on open ground. */
-static char single_sign(const struct editor *editor, const struct mirror *mirror,
-	struct place first, char letter)
-{
-	const struct grain *grain = view_grain(&editor->view);
-	enum mark mark = MARK_NONE;
-
-	if (is_pegged_in(editor, grain, first))
-		return mark_sign(MARK_PEG);
 	if (letter == OPEN_GROUND)
-		mark = grain->down == 1 ? mark_at(editor, mirror, first.x, first.y) :
-			mark_fence(fence_map_among(&editor->fences, (struct rectangle){ first.x,
-				first.y, first.x + grain->across - 1, first.y + grain->down - 1 }));
-	if (mark != MARK_NONE)
-		return mark_sign(mark);
-	return letter_shown(letter, first.x / grain->across, first.y / grain->down);
+		brush_put(plan, to.y, to.x, is_dot ? L'.' : L' ', paint);
+	else if (scene_is_lettered(scene, cell.x, cell.y))
+		brush_put(plan, to.y, to.x, (wchar_t)letter, paint);
+	else if (sign)
+		brush_sign(plan, to.y, to.x, sign, paint);
+	else
+		brush_put(plan, to.y, to.x, L' ', paint);
 }
 
-static void draw_block(const struct editor *editor, const struct mirror *mirror,
-	const struct area *plan, struct place first)
+/* The rest of a cell that has more characters than one: closed patterns go on. */
+static void draw_rest(const struct scene *scene, const struct area *plan, struct place to,
+	struct place cell, struct paint paint)
 {
-	struct place to = view_character(&editor->view, first);
-	char letter = view_letter(&editor->view, &editor->plot->ground, first);
-	enum look look = LOOK_BED + plot_class_of(editor->plot, letter);
+	char letter = scene_letter(scene, cell.x, cell.y);
+	bool is_closed = scene->level != COLOUR_NONE ||
+		plot_class_of(scene->editor->plot, letter) == CLASS_BED;
+	const cchar_t *sign = pattern(scene, letter, cell.x, cell.y);
 
-	if (view_grain(&editor->view)->columns == 1) {
-		draw_character(plan, to.y, to.x, single_sign(editor, mirror, first, letter), look);
+	if (is_closed && sign)
+		brush_sign(plan, to.y, to.x, sign, paint);
+	else
+		brush_put(plan, to.y, to.x, L' ', paint);
+}
+
+/* A level axis between two rows is dashes below the upper one. */
+static void draw_mark(const struct scene *scene, const struct area *plan, struct place to,
+	enum mark mark, struct paint paint)
+{
+	struct sign sign = mark_sign(mark);
+
+	if (mark == MARK_LEVEL && scene->mirror.down % 2 == 0 && brush_can_underline()) {
+		paint.is_underlined = true;
+		brush_put(plan, to.y, to.x, L' ', paint);
 		return;
 	}
-	draw_character(plan, to.y, to.x, letter_shown(letter, first.x, first.y), look);
-	draw_character(plan, to.y, to.x + 1, mark_sign(mark_at(editor, mirror, first.x, first.y)),
-		look);
+	brush_put(plan, to.y, to.x,
+		brush_has_unicode() ? (wchar_t)sign.code : (wchar_t)sign.plain, paint);
 }
 
-_Static_assert((int)LOOK_OPEN - (int)LOOK_BED == CLASS_OPEN, "looks follow the classes");
+/* ---- Cells of each size ---------------------------------------------------------------------- */
 
-/* Where the plan ends, if there is room to show it. */
-static void draw_end(const struct area *plan, int rows, int columns)
+static void draw_two_columns(const struct scene *scene, const struct area *plan, struct place to,
+	struct place cell)
 {
-	if (columns < plan->columns)
+	enum border right = scene_right(scene, cell.x, cell.y);
+	enum border below = scene_below(scene, cell.x, cell.y);
+	enum mark mark = mark_at(scene->editor, &scene->mirror, cell.x, cell.y);
+	struct paint paint = scene_paint(scene, cell.x, cell.y);
+	struct place beside = { to.x + 1, to.y };
+	bool has_foot = borders_has_foot(below) && !scene_is_covered(scene, cell.x, cell.y);
+
+	if (!has_foot)
+		borders_below(&paint, below);
+	if (has_foot)
+		borders_foot(plan, to.y, to.x, paint);
+	else
+		draw_inside(scene, plan, to, cell, paint);
+	if (mark != MARK_NONE)
+		draw_mark(scene, plan, beside, mark, paint);
+	else if (right != BORDER_NONE)
+		borders_upright(plan, beside.y, beside.x, right, paint);
+	else if (has_foot)
+		borders_foot(plan, beside.y, beside.x, paint);
+	else
+		draw_rest(scene, plan, beside, cell, paint);
+}
+
+/* A fence in the letter's place; false where there is none. */
+static bool draw_fence(const struct scene *scene, const struct area *plan, struct place to,
+	struct place cell, struct paint paint)
+{
+	enum border right = scene_right(scene, cell.x, cell.y);
+	enum border below = scene_below(scene, cell.x, cell.y);
+
+	if (right == BORDER_FENCE && below == BORDER_FENCE)
+		borders_joint(plan, to.y, to.x, (struct joint){ .up = right, .left = below },
+			paint);
+	else if (right == BORDER_FENCE)
+		borders_upright(plan, to.y, to.x, right, paint);
+	else if (borders_has_foot(below))
+		borders_foot(plan, to.y, to.x, paint);
+	else
+		return false;
+	return true;
+}
+
+/* A peg and fences take the letter's place, other marks that of open ground; colours alone tell
+ * beds. */
+static void draw_one_column(const struct scene *scene, const struct area *plan, struct place to,
+	struct place cell)
+{
+	enum mark mark = mark_at(scene->editor, &scene->mirror, cell.x, cell.y);
+	struct paint paint = scene_paint(scene, cell.x, cell.y);
+	bool is_open = scene_letter(scene, cell.x, cell.y) == OPEN_GROUND;
+
+	if (mark == MARK_PEG || (is_open && mark != MARK_NONE)) {
+		draw_mark(scene, plan, to, mark, paint);
+		return;
+	}
+	if (!scene_is_covered(scene, cell.x, cell.y) && draw_fence(scene, plan, to, cell, paint))
+		return;
+	if (scene_below(scene, cell.x, cell.y) == BORDER_FENCE)
+		borders_below(&paint, BORDER_FENCE);
+	draw_inside(scene, plan, to, cell, paint);
+}
+
+/* Four columns and two rows: the last of each are for the lines. */
+static void draw_near(const struct scene *scene, const struct area *plan, struct place to,
+	struct place cell)
+{
+	enum mark mark = mark_at(scene->editor, &scene->mirror, cell.x, cell.y);
+	struct paint paint = scene_paint(scene, cell.x, cell.y);
+	struct joint joint = { scene_right(scene, cell.x, cell.y),
+		scene_right(scene, cell.x, cell.y + 1), scene_below(scene, cell.x, cell.y),
+		scene_below(scene, cell.x + 1, cell.y) };
+
+	for (int row = 0; row < 2; row++)
+		for (int column = 0; column < 4; column++)
+			draw_rest(scene, plan, (struct place){ to.x + column, to.y + row }, cell,
+				paint);
+	draw_inside(scene, plan, to, cell, paint);
+	if (mark != MARK_NONE)
+		draw_mark(scene, plan, (struct place){ to.x + 1, to.y }, mark, paint);
+	if (joint.up != BORDER_NONE)
+		borders_upright(plan, to.y, to.x + 3, joint.up, paint);
+	if (joint.left != BORDER_NONE)
+		for (int column = 0; column < 3; column++)
+			borders_joint(plan, to.y + 1, to.x + column,
+				(struct joint){ .left = joint.left, .right = joint.left }, paint);
+	if (joint.up || joint.down || joint.left || joint.right)
+		borders_joint(plan, to.y + 1, to.x + 3, joint, paint);
+}
+
+/* ---- The plan -------------------------------------------------------------------------------- */
+
+/* Where the plan ends, if that is in view and there is room to show it: so many characters of it
+ * are; and below that a caption. */
+static void draw_end(const struct editor *editor, const struct area *plan, struct place blocks)
+{
+	const struct grain *grain = view_grain(&editor->view);
+	const struct ground *ground = &editor->plot->ground;
+	struct rectangle last = view_block(&editor->view, ground,
+		(struct place){ blocks.x - 1, blocks.y - 1 });
+	int rows = blocks.y * grain->rows, columns = blocks.x * grain->columns;
+	bool has_right = last.right == ground->columns - 1 && columns < plan->columns;
+	bool has_bottom = last.bottom == ground->rows - 1 && rows < plan->rows;
+
+	if (has_right)
 		mvvline_set(plan->row, plan->column + columns, WACS_VLINE, rows);
-	if (rows < plan->rows)
+	if (has_bottom)
 		mvhline_set(plan->row + rows, plan->column, WACS_HLINE, columns);
-	if (columns < plan->columns && rows < plan->rows)
+	if (has_right && has_bottom)
 		mvadd_wch(plan->row + rows, plan->column + columns, WACS_LRCORNER);
+	if (has_bottom && rows + 1 < plan->rows)
+		caption_draw(editor, plan, rows + 1);
+}
+
+static void draw_cells(const struct scene *scene, const struct area *plan, struct place blocks)
+{
+	const struct view *view = &scene->editor->view;
+	const struct grain *grain = view_grain(view);
+
+	for (int y = 0; y < blocks.y; y++)
+		for (int x = 0; x < blocks.x; x++) {
+			struct place cell = { view->first.x + x, view->first.y + y };
+			struct place to = { x * grain->columns, y * grain->rows };
+
+			if (grain->columns == 1)
+				draw_one_column(scene, plan, to, cell);
+			else if (grain->columns == 2)
+				draw_two_columns(scene, plan, to, cell);
+			else
+				draw_near(scene, plan, to, cell);
+		}
+	plan_names_draw(scene, plan, blocks);
 }
 
 void plan_draw(const struct editor *editor, const struct layout *layout)
 {
-	const struct view *view = &editor->view;
-	const struct grain *grain = view_grain(view);
-	struct mirror mirror = mirror_of(editor->plot);
-	struct place blocks = view_blocks(view, &editor->plot->ground);
+	struct place blocks = view_blocks(&editor->view, &editor->plot->ground);
+	struct scene scene = scene_of(editor);
 
-	for (int y = 0; y < blocks.y; y++)
-		for (int x = 0; x < blocks.x; x++)
-			draw_block(editor, &mirror, &layout->plan,
-				(struct place){ view->first.x + x * grain->across,
-					view->first.y + y * grain->down });
-	draw_end(&layout->plan, blocks.y, blocks.x * grain->columns);
+	if (view_grain(&editor->view)->down > 1)
+		plan_far_draw(&scene, &layout->plan, blocks);
+	else
+		draw_cells(&scene, &layout->plan, blocks);
+	draw_end(editor, &layout->plan, blocks);
 }
 
 void plan_point(const struct editor *editor, const struct layout *layout)

@@ -16,12 +16,13 @@ static bool cell_of(const struct editor *editor, const struct layout *layout,
 	const struct place at = { point->column - layout->plan.column,
 		point->row - layout->plan.row };
 	struct place cursor = view_character(view, editor->cursor);
-	int columns = view_grain(view)->columns;
+	const struct grain *grain = view_grain(view);
 
 	if (!area_holds(&layout->plan, point) ||
 	    !view_cell(view, &editor->plot->ground, at, cell))
 		return false;
-	if (at.y == cursor.y && at.x / columns == cursor.x / columns)
+	if (at.y / grain->rows == cursor.y / grain->rows &&
+	    at.x / grain->columns == cursor.x / grain->columns)
 		*cell = editor->cursor;
 	return true;
 }

@@ -1,35 +1,75 @@
 #include "screen/ruler.h"
-#include "base/show.h"
-#include "screen/draw.h"
-#include "editor/marks.h"
+#include "base/text.h"
 #include "screen/bracket.h"
+#include "screen/curses.h"
+#include "screen/draw.h"
+#include "screen/borders.h"
 
-enum { LABEL_ROWS = 5, LABEL_COLUMNS = 10 };
+/* Characters from one label to the next, at least. */
+enum { APART_ACROSS = 8, APART_DOWN = 3 };
 
-static void cell_words(const struct editor *editor, int cell, struct text *words)
+/* ---- Labels ---------------------------------------------------------------------------------- */
+
+static nm unit_of(const struct editor *editor)
+{
+	return plot_units(editor->plot) == UNITS_METRIC ? NM_PER_M : NM_PER_FOOT;
+}
+
+void ruler_words(const struct editor *editor, nm at, struct text *words)
 {
 	text_clear(words);
-	show_short(words, cell * plot_cell(editor->plot), plot_units(editor->plot));
+	text_print(words, "%d%s", (int)(at / unit_of(editor)),
+		plot_units(editor->plot) == UNITS_METRIC ? " m" : "'");
+}
+
+nm ruler_step(const struct editor *editor, int characters, int cells, int apart)
+{
+	static const int factors[] = { 1, 2, 5 };
+	nm needed = (nm)apart * cells * plot_cell(editor->plot) / characters;
+
+	for (nm ten = unit_of(editor);; ten *= 10)
+		for (size_t i = 0; i < sizeof factors / sizeof *factors; i++)
+			if (factors[i] * ten >= needed)
+				return factors[i] * ten;
+}
+
+/* One direction of the view: its cells in view, and how many of them characters stand for. */
+struct stripe {
+	int first, last;       /* cells */
+	int characters, cells; /* one of them is 1 */
+};
+
+/* How far into its cell a length from the plan's edge is, in characters. */
+static int inset(const struct editor *editor, const struct stripe *span, nm at)
+{
+	nm cell = plot_cell(editor->plot);
+
+	return (int)(at % cell * span->characters / cell);
+}
+
+/* The first label at the beginning of the cell or after it. */
+static nm first_label(const struct editor *editor, const struct stripe *span, nm step)
+{
+	return (span->first * plot_cell(editor->plot) + step - 1) / step * step;
 }
 
 /* Leaves out labels that would reach beyond the ruler, into the last one, or over what is taken. */
-static void draw_across(const struct editor *editor, const struct area *ruler, int blocks,
-	const struct bracket *taken)
+static void draw_across(const struct editor *editor, const struct area *ruler,
+	const struct stripe *span, const struct bracket *taken)
 {
-	const struct grain *grain = view_grain(&editor->view);
-	int step = grain->across * LABEL_COLUMNS / grain->columns, end = 0;
+	nm cell = plot_cell(editor->plot);
+	nm step = ruler_step(editor, span->characters, span->cells, APART_ACROSS);
 	struct text words = TEXT_EMPTY;
+	int end = 0;
 
-	for (int i = 0; i < blocks; i++) {
-		int cell = editor->view.first.x + i * grain->across;
-		int column = i * grain->columns, after;
+	for (nm at = first_label(editor, span, step); at / cell <= span->last; at += step) {
+		struct place on = { (int)(at / cell), editor->view.first.y };
+		int column = view_character(&editor->view, on).x + inset(editor, span, at), after;
 
-		if (cell % step != 0)
-			continue;
-		cell_words(editor, cell, &words);
+		ruler_words(editor, at, &words);
 		after = column + (int)words.length;
 		if (after > ruler->columns || column < end ||
-		    (taken->last >= column && taken->first < after))
+		    (taken->length && taken->last >= column && taken->first < after))
 			continue;
 		draw_text(ruler, 0, column, words.bytes, LOOK_PLAIN);
 		end = after + 1;
@@ -37,69 +77,103 @@ static void draw_across(const struct editor *editor, const struct area *ruler, i
 	text_fini(&words);
 }
 
-/* The cursor's mark alone leaves room for labels narrower than the ruler. */
-static void draw_down(const struct editor *editor, const struct area *ruler, int blocks,
-	const struct bracket *taken)
+/* The last column is for the line along the plan's edge. */
+static void draw_down(const struct editor *editor, const struct area *ruler,
+	const struct stripe *span, const struct bracket *taken)
 {
-	const struct grain *grain = view_grain(&editor->view);
+	nm cell = plot_cell(editor->plot);
+	nm step = ruler_step(editor, span->characters, span->cells, APART_DOWN);
 	struct text words = TEXT_EMPTY;
 
-	for (int i = 0; i < blocks; i++) {
-		int cell = editor->view.first.y + i * grain->down;
-		bool is_taken = i >= taken->first && i <= taken->last;
+	for (nm at = first_label(editor, span, step); at / cell <= span->last; at += step) {
+		struct place on = { editor->view.first.x, (int)(at / cell) };
+		int row = view_character(&editor->view, on).y + inset(editor, span, at);
 
-		if (cell % (grain->down * LABEL_ROWS) != 0 || (is_taken && taken->length))
-			continue;
-		cell_words(editor, cell, &words);
-		if ((int)words.length <= ruler->columns - is_taken)
-			draw_text(ruler, i, 0, words.bytes, LOOK_PLAIN);
+		ruler_words(editor, at, &words);
+		if ((int)words.length < ruler->columns &&
+		    (!taken->length || row < taken->first || row > taken->last))
+			draw_text(ruler, row, 0, words.bytes, LOOK_PLAIN);
 	}
 	text_fini(&words);
 }
 
-/* Fence and gates on the plan's upper and left edges: as the marks of cells that lay beyond
- * them. */
-static void draw_edge_fences(const struct editor *editor, const struct layout *layout,
-	struct place blocks)
+/* ---- Edges ----------------------------------------------------------------------------------- */
+
+static void underline(const struct area *ruler, int column, int columns, enum border line)
+{
+	attr_t bold = line == BORDER_FENCE ? A_BOLD : A_NORMAL;
+
+	if (line != BORDER_NONE)
+		mvchgat(ruler->row, ruler->column + column, columns, A_UNDERLINE | bold, 0, NULL);
+}
+
+/* Walls and fences along the upper edge, below the labels, and along the left one. */
+static void draw_edges(const struct scene *scene, const struct layout *layout,
+	const struct stripe *across, const struct stripe *down)
+{
+	const struct area *side = &layout->side_ruler;
+	const struct paint plain = { .ink = COLOUR_DEFAULT, .ground = COLOUR_DEFAULT };
+	int edge = side->columns - 1, rows = view_grain(&scene->editor->view)->rows;
+
+	for (int x = across->first; down->first == 0 && x <= across->last; x++)
+		underline(&layout->ruler, (x - across->first) * across->characters,
+			across->characters, scene_below(scene, x, -1));
+	for (int y = down->first; across->first == 0 && y <= down->last; y++) {
+		int row = (y - down->first) * rows;
+		enum border line = scene_right(scene, -1, y);
+
+		if (line != BORDER_NONE)
+			borders_upright(side, row, edge, line, plain);
+		if (rows == 2)
+			borders_joint(side, row + 1, edge, (struct joint){ .up = line,
+				.down = scene_right(scene, -1, y + 1),
+				.right = scene_below(scene, 0, y) }, plain);
+	}
+}
+
+/* ---- All ------------------------------------------------------------------------------------- */
+
+static void draw_measure(const struct editor *editor, const struct layout *layout,
+	struct bracket *across, struct bracket *down)
+{
+	struct place mark = view_character(&editor->view, editor->cursor);
+	struct measure measure = measure_of(editor);
+
+	if (!measure.is_shown)
+		return;
+	*across = measure_draw_across(editor, &layout->ruler, &measure.across, mark.x);
+	measure_draw_down(editor, &layout->side_ruler, &measure.down, mark.y);
+	*down = measure.down;
+}
+
+static void draw_cursor(const struct editor *editor, const struct layout *layout)
 {
 	const struct grain *grain = view_grain(&editor->view);
-	struct place first = editor->view.first;
+	struct place mark = view_character(&editor->view, editor->cursor);
+	const struct area *side = &layout->side_ruler;
 
-	for (int i = 0; first.y == 0 && i < blocks.x; i++) {
-		int x = first.x + i * grain->across;
-		int sides = fence_map_among(&editor->fences,
-			(struct rectangle){ x, -1, x + grain->across - 1, -1 });
-
-		draw_character(&layout->ruler, 0, (i + 1) * grain->columns - 1,
-			mark_sign(mark_fence(sides & (FENCE_BELOW | GATE_BELOW))), LOOK_PLAIN);
-	}
-	for (int i = 0; first.x == 0 && i < blocks.y; i++) {
-		int y = first.y + i * grain->down;
-		int sides = fence_map_among(&editor->fences,
-			(struct rectangle){ -1, y, -1, y + grain->down - 1 });
-
-		draw_character(&layout->side_ruler, i, layout->side_ruler.columns - 1,
-			mark_sign(mark_fence(sides & (FENCE_RIGHT | GATE_RIGHT))), LOOK_PLAIN);
-	}
+	mvchgat(layout->ruler.row, layout->ruler.column + mark.x, grain->columns, A_REVERSE, 0,
+		NULL);
+	for (int row = mark.y; row < mark.y + grain->rows; row++)
+		mvchgat(side->row + row, side->column + side->columns - 1, 1, A_REVERSE, 0, NULL);
 }
 
 void ruler_draw(const struct editor *editor, const struct layout *layout)
 {
-	struct place blocks = view_blocks(&editor->view, &editor->plot->ground);
-	struct place mark = view_character(&editor->view, editor->cursor);
-	struct measure measure = measure_of(editor);
-	struct bracket across = { .first = mark.x, .last = mark.x };
-	struct bracket down = { .first = mark.y, .last = mark.y };
+	const struct view *view = &editor->view;
+	const struct grain *grain = view_grain(view);
+	struct place blocks = view_blocks(view, &editor->plot->ground);
+	struct rectangle last = view_block(view, &editor->plot->ground,
+		(struct place){ blocks.x - 1, blocks.y - 1 });
+	struct stripe across = { view->first.x, last.right, grain->columns, grain->across };
+	struct stripe down = { view->first.y, last.bottom, grain->rows, grain->down };
+	struct bracket taken_across = { .length = 0 }, taken_down = { .length = 0 };
+	struct scene scene = scene_of(editor);
 
-	draw_edge_fences(editor, layout, blocks);
-	if (measure.is_shown) {
-		across = measure_draw_across(editor, &layout->ruler, &measure.across, mark.x);
-		measure_draw_down(editor, &layout->side_ruler, &measure.down, mark.y);
-		down = measure.down;
-	}
-	draw_across(editor, &layout->ruler, blocks.x, &across);
-	draw_down(editor, &layout->side_ruler, blocks.y, &down);
-	draw_character(&layout->ruler, 0, mark.x, 'v', LOOK_PLAIN);
-	draw_character(&layout->side_ruler, mark.y, layout->side_ruler.columns - 1, '>',
-		LOOK_PLAIN);
+	draw_measure(editor, layout, &taken_across, &taken_down);
+	draw_across(editor, &layout->ruler, &across, &taken_across);
+	draw_down(editor, &layout->side_ruler, &down, &taken_down);
+	if (grain->down == 1 && !taken_down.length)
+		draw_edges(&scene, layout, &across, &down);
+	draw_cursor(editor, layout);
 }

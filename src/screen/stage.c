@@ -34,6 +34,7 @@ static void draw_too_small(const struct editor *editor, const struct layout *lay
 		editor->name, acts_key(ACT_SAVE), editor->message.length ? "\n" : "",
 		editor->message.bytes), LOOK_PLAIN);
 	arena_clear(&words);
+	curs_set(1);
 	move(0, 0);
 }
 
@@ -53,8 +54,10 @@ static void draw_all(const struct stage *stage, const struct layout *layout,
 			status_rectangle(editor, layout);
 		status_keys(editor, layout, editor_state(editor));
 		plan_point(editor, layout);
+		curs_set(0); /* its cell is painted */
 		return;
 	}
+	curs_set(1);
 	status_key_words(layout, front->keys);
 	front->draw(front, layout);
 }
@@ -96,11 +99,13 @@ static bool count(struct stage *stage, enum until until)
  * its end. */
 static void settle(struct editor *editor, const struct layout *layout)
 {
+	struct mirror mirror;
 	int most;
 
 	if (layout->is_too_small)
 		return;
-	view_fit(&editor->view, layout->plan.rows, layout->plan.columns);
+	mirror = mirror_of(editor->plot);
+	view_fit(&editor->view, &mirror, layout->plan.rows, layout->plan.columns);
 	view_follow(&editor->view, &editor->plot->ground, editor->cursor);
 	editor->page_rows = panel_page_rows(layout);
 	most = panel_top_most(editor, layout);

@@ -174,6 +174,6 @@ void status_rectangle(const struct editor *editor, const struct layout *layout)
 			editor->is_marked ? "Marked" : "The rectangle",
 			plain_cells(&report, columns, rows), plain_area(&report,
 			survey_area((int64_t)columns * rows, plot_cell(editor->plot))),
-			editor->is_marked ? ". A stamp has its top left at the cursor: *" : ""));
+			editor->is_marked ? ". It is shown where a stamp would lie" : ""));
 	arena_clear(&words);
 }

@@ -1,8 +1,8 @@
 #include "screen/terminal.h"
 #include "base/memory.h"
 #include "base/temporary.h"
+#include "screen/colour.h"
 #include "screen/curses.h"
-#include "screen/draw.h"
 #include "screen/guard.h"
 #include "screen/signals.h"
 
@@ -168,7 +168,7 @@ bool terminal_open(struct text *message)
 		return false;
 	}
 	guard_set();
-	draw_looks_open();
+	colour_open();
 	modes_set();
 	return true;
 }

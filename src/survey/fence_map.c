@@ -58,13 +58,3 @@ bool fence_map_is_shut(const struct fence_map *map, struct place cell, bool is_b
 	return (sides & (is_below ? FENCE_BELOW : FENCE_RIGHT)) &&
 		!(sides & (is_below ? GATE_BELOW : GATE_RIGHT));
 }
-
-int fence_map_among(const struct fence_map *map, struct rectangle cells)
-{
-	int sides = 0;
-
-	for (int y = cells.top; map->sides && y <= cells.bottom && y < map->rows; y++)
-		for (int x = cells.left; x <= cells.right && x < map->columns; x++)
-			sides |= fence_map_at(map, x, y);
-	return sides;
-}

@@ -3,7 +3,7 @@
 #define SURVEY_FENCE_MAP_H
 
 #include "base/memory.h"
-#include "plot/mirror.h"
+#include "plot/plot.h"
 
 enum { FENCE_RIGHT = 1, FENCE_BELOW = 2, GATE_RIGHT = 4, GATE_BELOW = 8 };
 
@@ -19,7 +19,5 @@ struct fence_map fence_map_of(const struct plot *plot, struct arena *arena);
 int fence_map_at(const struct fence_map *map, int x, int y);
 /* True where the cell's right side, or its lower one, has a fence and no gate. */
 bool fence_map_is_shut(const struct fence_map *map, struct place cell, bool is_below);
-/* What any of the cells has, as far as they are in the plan. */
-int fence_map_among(const struct fence_map *map, struct rectangle cells);
 
 #endif

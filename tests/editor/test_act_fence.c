@@ -9,7 +9,6 @@
 
 #include "base/memory.h"
 #include "editor/here.h"
-#include "editor/marks.h"
 
 #include <stdlib.h>
 #include <string.h>
@@ -320,53 +319,6 @@ END_TEST
 
 /* ---- What cells say ------------------------------------------------------------------------- */
 
-static char mark(struct desk *b, int x, int y)
-{
-	struct mirror mirror = mirror_of(b->editor.plot);
-
-	desk_refresh(b);
-	return mark_sign(mark_at(&b->editor, &mirror, x, y));
-}
-
-START_TEST(marks_tell_fence_and_gates_at_the_right_and_below)
-{
-	struct desk *b = sit();
-
-	fence_from(editor_edit(&b->editor), "2,2 5,2 5,4 2,4 2,2", "3,2 4,2; 5,2 5,3; 2,4 3,4");
-	plot_set(editor_edit(&b->editor), 0, ALLOW_GATE_CLEAR, "8 in");
-	editor_stroke(&b->editor);
-	b->editor.cursor = (struct place){ 6, 0 };
-	ck_assert_int_eq(mark(b, 1, 1), ' ');
-	ck_assert_int_eq(mark(b, 2, 1), '_');
-	ck_assert_int_eq(mark(b, 3, 1), '~');
-	ck_assert_int_eq(mark(b, 4, 1), '_');
-	ck_assert_int_eq(mark(b, 1, 2), ']');
-	ck_assert_int_eq(mark(b, 2, 2), ' ');
-	ck_assert_int_eq(mark(b, 4, 2), '}');
-	ck_assert_int_eq(mark(b, 2, 3), '~');
-	ck_assert_int_eq(mark(b, 3, 3), '_');
-	ck_assert_int_eq(mark(b, 4, 3), '#');
-	ck_assert_int_eq(mark(b, 5, 2), ' ');
-	ck_assert_int_eq(mark(b, 2, 4), ' ');
-	desk_free(b);
-}
-END_TEST
-
-START_TEST(a_fence_stands_before_an_axis_and_behind_a_fault)
-{
-	struct desk *b = sit();
-
-	plot_set(editor_edit(&b->editor), 0, HEAD_MIRROR, "left-right");
-	fence_from(editor_edit(&b->editor), "0,1 7,1", NULL);
-	editor_stroke(&b->editor);
-	b->editor.cursor = (struct place){ 3, 4 };
-	ck_assert_int_eq(mark(b, 3, 0), '_');
-	ck_assert_int_eq(mark(b, 3, 1), '|');
-	ck_assert_int_eq(mark(b, 0, 0), '/');
-	desk_free(b);
-}
-END_TEST
-
 /* Side by side, against each leg. */
 START_TEST(the_map_has_each_side_of_each_leg_and_no_other)
 {
@@ -390,11 +342,6 @@ START_TEST(the_map_has_each_side_of_each_leg_and_no_other)
 			count += right + below;
 		}
 	ck_assert_int_eq(count, 2 * (7 + 5) + 5 + 5);
-	ck_assert_int_eq(fence_map_among(map, (struct rectangle){ 0, 0, 1, 1 }), 0);
-	ck_assert_int_eq(fence_map_among(map, (struct rectangle){ 0, 0, 2, 1 }), FENCE_RIGHT);
-	ck_assert_int_eq(fence_map_among(map, (struct rectangle){ 4, 1, 5, 99 }), FENCE_BELOW);
-	ck_assert_int_eq(fence_map_among(map, (struct rectangle){ -1, 1, -1, 2 }),
-		FENCE_RIGHT | GATE_RIGHT);
 	desk_free(b);
 }
 END_TEST
@@ -472,8 +419,6 @@ Suite *test_suite(void)
 	TCase *cells = suite_case(suite, "cells");
 
 	add_drawing(suite_case(suite, "drawing"));
-	tcase_add_test(cells, marks_tell_fence_and_gates_at_the_right_and_below);
-	tcase_add_test(cells, a_fence_stands_before_an_axis_and_behind_a_fault);
 	tcase_add_test(cells, the_map_has_each_side_of_each_leg_and_no_other);
 	tcase_add_test(cells, a_plot_without_a_run_has_no_map);
 	tcase_add_test(cells, here_names_fence_and_gates_on_all_sides_of_the_cell);

@@ -16,9 +16,10 @@ static void look(struct desk *b)
 {
 	const struct wanted wanted = { b->editor.panel, 80, 0 };
 	struct layout layout = layout_of(24, 80, &wanted);
+	struct mirror mirror = mirror_of(b->editor.plot);
 
 	desk_refresh(b);
-	view_fit(&b->editor.view, layout.plan.rows, layout.plan.columns);
+	view_fit(&b->editor.view, &mirror, layout.plan.rows, layout.plan.columns);
 	view_follow(&b->editor.view, &b->editor.plot->ground, b->editor.cursor);
 }
 
@@ -46,7 +47,11 @@ START_TEST(farther_and_nearer_go_step_by_step_and_end_at_the_whole_plan)
 	struct desk *b = sit();
 
 	press(b, '\\');
-	desk_says(b, "two columns a cell");
+	desk_says(b, "Four columns and two rows a cell.");
+	press(b, '\\');
+	desk_says(b, "the nearest view");
+	press(b, '/');
+	desk_says(b, "Two columns a cell.");
 	press(b, '/');
 	desk_says(b, "One column a cell.");
 	press(b, '/');
@@ -57,7 +62,7 @@ START_TEST(farther_and_nearer_go_step_by_step_and_end_at_the_whole_plan)
 	ck_assert_int_eq(b->editor.view.zoom, view_whole(&b->editor.view, &b->editor.plot->ground));
 	for (int i = 0; i < 20; i++)
 		press(b, '\\');
-	ck_assert_int_eq(b->editor.view.zoom, 0);
+	ck_assert_int_eq(b->editor.view.zoom, ZOOM_NEAREST);
 	ck_assert(b->editor.cursor.x == 100 && b->editor.cursor.y == 50);
 	desk_free(b);
 }

@@ -331,7 +331,8 @@ START_TEST(a_block_has_its_commonest_letter_and_of_equals_the_first)
 	struct plot plot;
 
 	plot_from_rows(&plot, patch->rows);
-	ck_assert_int_eq(view_letter(&view, &plot.ground, (struct place){ 0, 0 }), patch->letter);
+	ck_assert_int_eq(view_letter(&plot.ground, view_block(&view, &plot.ground,
+		(struct place){ 0, 0 })), patch->letter);
 	plot_fini(&plot);
 }
 END_TEST

@@ -8,10 +8,12 @@
 #include "support/shapes.h"
 #include "support/stopper.h"
 
+#include "editor/acts/acts.h"
 #include "editor/here.h"
 #include "editor/marks.h"
 #include "takeoff/takeoff.h"
 
+#include <ctype.h>
 #include <stdlib.h>
 #include <stdio.h>
 #include <string.h>
@@ -376,7 +378,8 @@ START_TEST(here_tells_what_the_images_are_where_the_mirror_is_broken)
 
 	desk_type(b, "|-");
 	check_here(b, 0, 0, "0 in across, 0 in down\nP1 p p\n1 ft x 1 ft, 1.0" HELD "sq" HELD "ft\n"
-		"/ its images: l . .\n! Less than 2 ft of clear width: no barrow gets through.\n");
+		"Fault, its images: l . .\n"
+		"Snag: Less than 2 ft of clear width: no barrow gets through.\n");
 	desk_free(b);
 }
 END_TEST
@@ -407,7 +410,7 @@ static void check_marks(struct desk *b, const char *const *rows)
 
 	for (int y = 0; rows[y]; y++)
 		for (int x = 0; rows[y][x]; x++) {
-			char sign = mark_sign(mark_at(&b->editor, &mirror, x, y));
+			char sign = mark_sign(mark_at(&b->editor, &mirror, x, y)).plain;
 
 			ck_assert_msg(sign == rows[y][x], "%d,%d is marked '%c', not '%c'", x, y,
 				sign, rows[y][x]);
@@ -419,45 +422,68 @@ START_TEST(the_axis_goes_through_a_cell_or_along_its_far_edge_and_the_cursor_has
 	struct desk *b = desk_new(ROWS { "......", "......", "......", NULL });
 
 	desk_type(b, "|");
-	check_marks(b, ROWS { "  |  =", "  |   ", "  |   ", NULL });
+	check_marks(b, ROWS { "  |  i", "  |   ", "  |   ", NULL });
 	desk_type(b, "-");
-	check_marks(b, ROWS { "  |  =", "--|---", "= |  =", NULL });
+	check_marks(b, ROWS { "  |  i", "--|---", "i |  i", NULL });
 	desk_type(b, "|");
-	check_marks(b, ROWS { "      ", "------", "=     ", NULL });
+	check_marks(b, ROWS { "      ", "------", "i     ", NULL });
 	desk_type(b, "%");
-	check_marks(b, ROWS { "      ", "  %   ", "     =", NULL });
+	check_marks(b, ROWS { "      ", "  c   ", "     i", NULL });
 	plot_set(editor_edit(&b->editor), 0, HEAD_AXIS, "5,2");
-	check_marks(b, ROWS { "  %   ", "    = ", "      ", NULL });
+	check_marks(b, ROWS { "  c   ", "    i ", "      ", NULL });
 	desk_type(b, "%");
 	check_marks(b, ROWS { "      ", "      ", "      ", NULL });
 	desk_free(b);
 }
 END_TEST
 
-START_TEST(a_peg_goes_first_then_an_image_a_fault_a_snag_and_the_axis)
+START_TEST(a_peg_goes_first_then_an_image_a_snag_a_fault_and_the_axis)
 {
 	struct desk *b = desk_new(ROWS { "bb.", "bbp", NULL });
 
-	check_marks(b, ROWS { "!  ", "  !", NULL });
+	check_marks(b, ROWS { "s  ", "  s", NULL });
 	desk_type(b, "|");
-	check_marks(b, ROWS { "/|=", "/|/", NULL });
+	check_marks(b, ROWS { "s|i", "x|s", NULL });
 	desk_press(b, PRESS_ENTER);
-	check_marks(b, ROWS { "+|=", "/|/", NULL });
+	check_marks(b, ROWS { "o|i", "x|s", NULL });
 	desk_press(b, PRESS_RIGHT);
-	check_marks(b, ROWS { "+|/", "/|/", NULL });
+	check_marks(b, ROWS { "o|x", "x|s", NULL });
 	desk_press(b, PRESS_RIGHT);
-	check_marks(b, ROWS { "+|/", "/|/", NULL });
+	check_marks(b, ROWS { "o|x", "x|s", NULL });
 	desk_free(b);
 
 	b = desk_new(ROWS { "bb", "bb", NULL });
 	plot_set(editor_edit(&b->editor), 0, HEAD_AXIS, "1,2");
 	desk_type(b, "|");
-	check_marks(b, ROWS { "! ", "| ", NULL });
+	check_marks(b, ROWS { "s ", "| ", NULL });
 	desk_free(b);
 }
 END_TEST
 
-START_TEST(what_is_marked_has_a_rim_with_pegs_and_stars_where_a_stamp_would_lie)
+/* 24 in one plan and 25 in the other. */
+START_TEST(faults_are_marked_while_they_are_few)
+{
+	static const char *const plans[] = {
+		"pppppppppppppppppppppppp........................",
+		"ppppppppppppppppppppppppp.........................",
+	};
+
+	for (int i = 0; i < 2; i++) {
+		struct desk *b = desk_new(ROWS { plans[i], NULL });
+		struct mirror mirror;
+
+		plot_set(editor_edit(&b->editor), 0, HEAD_MIRROR, "left-right");
+		editor_stroke(&b->editor);
+		desk_refresh(b);
+		mirror = mirror_of(b->editor.plot);
+		ck_assert_int_eq(b->editor.faults, 24 + i);
+		ck_assert_int_eq(mark_at(&b->editor, &mirror, 30, 0) == MARK_FAULT, i == 0);
+		desk_free(b);
+	}
+}
+END_TEST
+
+START_TEST(what_is_marked_has_pegs_at_its_corners)
 {
 	struct desk *b = desk_new(ROWS { ".......", ".......", ".......", ".......", NULL });
 
@@ -465,11 +491,24 @@ START_TEST(what_is_marked_has_a_rim_with_pegs_and_stars_where_a_stamp_would_lie)
 	b->editor.cursor = (struct place){ 0, 0 };
 	b->editor.is_pegged = true;
 	editor_mark(&b->editor);
-	check_marks(b, ROWS { "+::+   ", ":  :   ", "+::+   ", "       ", NULL });
-	desk_press(b, PRESS_RIGHT);
-	desk_press(b, PRESS_DOWN);
-	check_marks(b, ROWS { "+::+   ", ":* :*  ", "+::+   ", " *  *  ", NULL });
+	check_marks(b, ROWS { "o  o   ", "       ", "o  o   ", "       ", NULL });
 	desk_free(b);
+}
+END_TEST
+
+/* Axes alone look like the keys that turn them. */
+START_TEST(no_mark_is_a_key_at_rest_but_the_axes)
+{
+	for (enum mark mark = MARK_NONE + 1; mark < MARKS; mark++) {
+		struct sign sign = mark_sign(mark);
+
+		ck_assert(sign.code && sign.plain);
+		if (mark == MARK_UPRIGHT || mark == MARK_LEVEL)
+			continue;
+		ck_assert(sign.code >= 128 || !acts_find((int)sign.code));
+		ck_assert_msg(!acts_find(sign.plain) || isalpha((unsigned char)sign.plain),
+			"mark %d is the key %c", mark, sign.plain);
+	}
 }
 END_TEST
 
@@ -500,7 +539,9 @@ Suite *test_suite(void)
 	tcase_add_test(here, here_tells_the_snag_of_its_first_cell);
 	tcase_add_test(here,
 		the_axis_goes_through_a_cell_or_along_its_far_edge_and_the_cursor_has_images);
-	tcase_add_test(here, a_peg_goes_first_then_an_image_a_fault_a_snag_and_the_axis);
-	tcase_add_test(here, what_is_marked_has_a_rim_with_pegs_and_stars_where_a_stamp_would_lie);
+	tcase_add_test(here, a_peg_goes_first_then_an_image_a_snag_a_fault_and_the_axis);
+	tcase_add_test(here, faults_are_marked_while_they_are_few);
+	tcase_add_test(here, what_is_marked_has_pegs_at_its_corners);
+	tcase_add_test(here, no_mark_is_a_key_at_rest_but_the_axes);
 	return suite;
 }

@@ -34,12 +34,12 @@ static const char *const locales[] = { "LC_ALL=C.UTF-8", "LC_ALL=C", "LC_ALL=xx_
 
 enum { TERMS = 5, NO_COLORS = 3, LOCALES = 3 };
 
-/* Soil is 52 of the 256 colours, red (1) of the eight; its letter white. */
+/* Soil is 94 of the 256 colours, red (1) of the eight; its letter white. */
 static void check_bed(const char *term, const char *no_color, struct cell bed)
 {
 	bool is_plain = !strcmp(term, "vt100") || !strcmp(no_color, "NO_COLOR=1");
 	bool is_fine = strstr(term, "256") != NULL;
-	int ground = is_plain ? -1 : is_fine ? 52 : 1, ink = is_plain ? -1 : is_fine ? 231 : 7;
+	int ground = is_plain ? -1 : is_fine ? 94 : 1, ink = is_plain ? -1 : is_fine ? 231 : 7;
 
 	ck_assert_msg(!strcmp(bed.text, "b") && bed.ground == ground && bed.ink == ink,
 		"%s in %d on %d", bed.text, bed.ink, bed.ground);

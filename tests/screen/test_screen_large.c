@@ -49,10 +49,9 @@ static void sit(const char *name, int size)
 	opening = now() - start;
 }
 
-/* Whether a cell's letter is open ground's, or its dot's. */
 static bool is_open(int x, int y)
 {
-	return shown_letter(at.t, x, y) == ' ' || shown_letter(at.t, x, y) == '.';
+	return shown_is_open(at.t, x, y);
 }
 
 /* Presses keys and waits until what they bring about is seen: at full counts for a second, or for
@@ -141,8 +140,8 @@ static void press_mark(void)
 	answered("enter", terminal_shows(at.t, "Mark it"));
 	terminal_type(at.t, "mark");
 	answered("enter", terminal_shows(at.t, "Marked: "));
-	answered("}", shown_mark(at.t, 3, 3) == '+');
-	answered("[", shown_mark(at.t, 3, 3) == '+');
+	answered("}", shown_ground(at.t, 3, 3) == SHOWN_OUTLINE);
+	answered("[", shown_ground(at.t, 3, 3) == SHOWN_OUTLINE);
 	answered("right", shown_on_cell(at.t, 1, 0));
 	answered("space", terminal_shows(at.t, "not saved"));
 	answered("escape", terminal_shows(at.t, "At rest"));

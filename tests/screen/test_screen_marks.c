@@ -7,17 +7,11 @@
 
 #include <string.h>
 
+/* The colour of a fence from afar. */
+enum { FENCE_FAR = 135 };
+
 /* Marks the left bed, 5 by 3 cells from 1,1. */
 #define MARK "right down enter right x4 down x2 enter M a r k enter "
-
-/* Whether the screen has these characters from a row and column of the plan on, from 0; the rulers
- * are at -1. */
-static bool has_in_row(struct terminal *t, int row, int column, const char *characters)
-{
-	const char *from = terminal_row(t, PLAN_TOP + row) + PLAN_LEFT + column;
-
-	return strncmp(from, characters, strlen(characters)) == 0;
-}
 
 struct pressing {
 	const char *keys;
@@ -75,30 +69,33 @@ START_TEST(each_key_does_what_it_says)
 }
 END_TEST
 
-START_TEST(the_plan_shows_what_is_marked_and_where_a_stamp_would_lie)
+START_TEST(the_plan_shows_what_is_marked_and_what_a_stamp_would_lay)
 {
 	struct table at;
 
 	table_sit(&at, "court.plot", 24, 80);
-	terminal_keys(at.t, MARK "right right down");
-	terminal_until(at.t, shown_mark(at.t, 3, 2) == '*');
-	ck_assert_int_eq(shown_mark(at.t, 1, 1), '+');
-	ck_assert_int_eq(shown_mark(at.t, 5, 1), '+');
-	ck_assert_int_eq(shown_mark(at.t, 1, 3), '+');
-	ck_assert_int_eq(shown_mark(at.t, 5, 3), '+');
-	ck_assert_int_eq(shown_mark(at.t, 2, 1), ':');
-	ck_assert_int_eq(shown_mark(at.t, 1, 2), ':');
-	ck_assert_int_eq(shown_mark(at.t, 2, 2), ' ');
-	ck_assert_int_eq(shown_mark(at.t, 7, 2), '*');
-	ck_assert_int_eq(shown_mark(at.t, 3, 4), '*');
-	ck_assert_int_eq(shown_mark(at.t, 10, 2), '='); /* the cursor's image */
+	terminal_keys(at.t, MARK "right right down x4");
+	terminal_until(at.t, shown_on_cell(at.t, 3, 5));
+	for (int y = 1; y <= 3; y++)
+		for (int x = 1; x <= 5; x++)
+			ck_assert_int_eq(shown_ground(at.t, x, y) == SHOWN_OUTLINE,
+				x == 1 || x == 5 || y == 1 || y == 3);
+	ck_assert(shown_mark(at.t, 1, 1, "\u25c6") && shown_mark(at.t, 5, 1, "\u25c6"));
+	ck_assert(shown_mark(at.t, 1, 3, "\u25c6") && shown_mark(at.t, 5, 3, "\u25c6"));
+	ck_assert_int_eq(shown_letter(at.t, 1, 1), 'b');
+	ck_assert(shown_mark(at.t, 10, 5, "\u25c7")); /* the cursor's image */
+	ck_assert_int_eq(shown_ground(at.t, 3, 5), SHOWN_CURSOR);
+	for (int y = 5; y < 8; y++)
+		for (int x = 3; x < 8; x++)
+			ck_assert_int_eq(shown_letter(at.t, x, y), 'b');
+	ck_assert_int_eq(shown_letter(at.t, 8, 5), 'l');
 	ck_assert(strstr(terminal_row(at.t, 23), "} turn"));
 	ck_assert(strstr(terminal_row(at.t, 23), "Esc, Ctrl-C drop"));
 	table_leave(&at);
 }
 END_TEST
 
-START_TEST(in_one_column_a_cell_the_corners_stand_before_letters_and_the_rim_on_open_ground)
+START_TEST(in_one_column_a_cell_what_is_marked_has_its_outline_and_letters_too)
 {
 	struct table at;
 
@@ -106,43 +103,98 @@ START_TEST(in_one_column_a_cell_the_corners_stand_before_letters_and_the_rim_on_
 	table_sit(&at, "rope-walk.plot", 24, 80);
 	terminal_keys(at.t, "down enter right x4 up enter M a r k enter end /");
 	terminal_wait(at.t, "One column a cell");
-	ck_assert(has_in_row(at.t, 0, 0, "+:::+"));
-	ck_assert(has_in_row(at.t, 1, 0, "+ppp+"));
+	for (int x = 0; x < 6; x++)
+		for (int y = 0; y < 2; y++)
+			ck_assert_int_eq(terminal_cell(at.t, PLAN_TOP + y, PLAN_LEFT + x).ground ==
+				SHOWN_OUTLINE, x < 5);
+	for (int x = 1; x < 4; x++)
+		ck_assert_int_eq(shown_character(at.t, 1, x), 'p');
 	table_leave(&at);
 }
 END_TEST
 
 /* The ring is 16 by 16 cells with fence all round, a gate at the top and one below, both from 6 to
  * 10. */
-START_TEST(a_fence_round_the_plan_shows_on_the_rulers_and_in_the_last_cells)
+START_TEST(a_fence_round_the_plan_is_lines_on_the_rulers_and_in_the_last_cells)
 {
 	struct table at;
 
 	table_sit(&at, "ring.plot", 24, 80);
 	terminal_keys(at.t, "right x2 down x3");
 	terminal_wait(at.t, "600 mm across, 900 mm");
-	ck_assert(has_in_row(at.t, -1, 0, "0_ _v_ _ _1.5~ ~ ~ ~3_ _ _ _ _4."));
-	for (int y = 0; y < 16; y++)
-		ck_assert_int_eq(shown_character(at.t, y, -1), y == 3 ? '>' : ']');
+	for (int x = 0; x < 32; x++) {
+		struct cell above = terminal_cell(at.t, PLAN_TOP - 1, PLAN_LEFT + x);
+
+		ck_assert_int_eq(above.underline, (x < 12 || x >= 20) && x / 2 != 2);
+		ck_assert_int_eq(above.reverse, x / 2 == 2);
+	}
+	for (int y = 0; y < 16; y++) {
+		struct cell left = terminal_cell(at.t, PLAN_TOP + y, PLAN_LEFT - 1);
+
+		ck_assert_str_eq(left.text, "\u2503");
+		ck_assert_int_eq(left.reverse, y == 3);
+	}
 	for (int x = 0; x < 15; x++)
-		ck_assert_int_eq(shown_mark(at.t, x, 15), x >= 6 && x < 10 ? '~' : '_');
-	ck_assert_int_eq(shown_mark(at.t, 15, 15), '#');
-	ck_assert_int_eq(shown_mark(at.t, 15, 4), ']');
+		ck_assert_int_eq(shown_mark(at.t, x, 15, "\u2582"), x < 6 || x >= 10);
+	ck_assert(shown_mark(at.t, 15, 4, "\u2503"));
+	ck_assert(shown_mark(at.t, 14, 4, " "));
 	table_leave(&at);
 }
 END_TEST
 
-/* There a character stands for a cell and the one below it. */
-START_TEST(from_afar_a_fence_shows_on_open_ground_and_on_the_rulers)
+/* There a character stands for a cell and the one below it; the fence is in the outermost dots. */
+START_TEST(from_afar_a_fence_is_dots_along_it)
 {
 	struct table at;
 
 	table_sit(&at, "ring.plot", 18, 60);
-	terminal_keys(at.t, "down x3 _");
+	terminal_keys(at.t, "right x3 down x5 _");
 	terminal_wait(at.t, "A character stands for 1 x 2 cells");
-	ck_assert(has_in_row(at.t, -1, 0, "v_____~~~~3_____"));
-	ck_assert(has_in_row(at.t, 6, -1, "] pprrrrrrrrrrpp]"));
-	ck_assert(has_in_row(at.t, 7, -1, "]_pppppppppppphh#"));
+	for (int x = 1; x < 15; x++) {
+		struct cell first = terminal_cell(at.t, PLAN_TOP, PLAN_LEFT + x);
+		struct cell last = terminal_cell(at.t, PLAN_TOP + 7, PLAN_LEFT + x);
+
+		ck_assert_int_eq(first.ink == FENCE_FAR, x < 6 || x >= 10);
+		ck_assert_int_eq(last.ground == FENCE_FAR || last.ink == FENCE_FAR,
+			x < 6 || x >= 10);
+	}
+	for (int y = 0; y < 8; y++) {
+		ck_assert_int_eq(terminal_cell(at.t, PLAN_TOP + y, PLAN_LEFT).ground, FENCE_FAR);
+		ck_assert_int_eq(terminal_cell(at.t, PLAN_TOP + y, PLAN_LEFT + 15).ground,
+			FENCE_FAR);
+	}
+	ck_assert_int_eq(terminal_cell(at.t, PLAN_TOP + 2, PLAN_LEFT + 3).ground, SHOWN_CURSOR);
+	table_leave(&at);
+}
+END_TEST
+
+/* Two fences that are images of each other, ten cells from the sides of 40. */
+START_TEST(fences_that_are_images_are_dots_that_are)
+{
+	struct text bytes = TEXT_EMPTY;
+	struct table at;
+	int found = 0;
+
+	table_clear(&at, "fences.plot");
+	text_add(&bytes, "parterre-plot 1\nunits imperial\ncell 1 ft\nmirror left-right\n\n"
+		"lawn l \"Turf\"\n\nground 40 x 36\n");
+	for (int y = 0; y < 36; y++)
+		text_add(&bytes, "  llllllllllllllllllllllllllllllllllllllll\n");
+	text_add(&bytes, "\nfence \"Pickets\"\n  run 10,4 10,32\n  run 30,4 30,32\n");
+	table_write(&at, bytes.bytes);
+	text_fini(&bytes);
+	table_start(&at, NULL);
+	table_wait(at.t);
+	terminal_keys(at.t, "_");
+	terminal_wait(at.t, "A character stands for 1 x 2 cells");
+	for (int x = 0; x < 40; x++) {
+		struct cell one = terminal_cell(at.t, PLAN_TOP + 9, PLAN_LEFT + x);
+		struct cell image = terminal_cell(at.t, PLAN_TOP + 9, PLAN_LEFT + 39 - x);
+
+		ck_assert_int_eq(one.ground, image.ground);
+		found += one.ground == FENCE_FAR;
+	}
+	ck_assert_int_eq(found, 2);
 	table_leave(&at);
 }
 END_TEST
@@ -158,14 +210,14 @@ START_TEST(a_fence_is_drawn_saved_and_taken_back)
 	terminal_wait(at.t, "All round");
 	terminal_keys(at.t, "B o t t o m enter");
 	terminal_wait(at.t, "Pickets: 8 ft laid; Backspace takes it back.");
-	ck_assert_int_eq(shown_mark(at.t, 2, 1), '_');
-	ck_assert_int_eq(shown_mark(at.t, 11, 1), '_'); /* its image */
-	ck_assert_int_eq(shown_mark(at.t, 4, 1), ' ');
+	ck_assert(shown_mark(at.t, 2, 1, "\u2582"));
+	ck_assert(shown_mark(at.t, 11, 1, "\u2582")); /* its image */
+	ck_assert(!shown_mark(at.t, 4, 1, "\u2582"));
 	table_check_saved(&at, "\n  run 0,0 0,8 14,8 14,0\n  run 0,2 4,2\n  run 10,2 14,2\n  gate "
 		"6,8 8,8\n");
 	terminal_keys(at.t, "backspace");
 	terminal_wait(at.t, "Taken back");
-	terminal_until(at.t, shown_mark(at.t, 2, 1) == ' ');
+	terminal_until(at.t, !shown_mark(at.t, 2, 1, "\u2582"));
 	table_leave(&at);
 }
 END_TEST
@@ -230,11 +282,12 @@ Suite *test_suite(void)
 
 	tcase_add_loop_test(keys, each_key_does_what_it_says, 0,
 		sizeof pressings / sizeof *pressings);
-	tcase_add_test(plan, the_plan_shows_what_is_marked_and_where_a_stamp_would_lie);
+	tcase_add_test(plan, the_plan_shows_what_is_marked_and_what_a_stamp_would_lay);
 	tcase_add_test(plan,
-		in_one_column_a_cell_the_corners_stand_before_letters_and_the_rim_on_open_ground);
-	tcase_add_test(plan, a_fence_round_the_plan_shows_on_the_rulers_and_in_the_last_cells);
-	tcase_add_test(plan, from_afar_a_fence_shows_on_open_ground_and_on_the_rulers);
+		in_one_column_a_cell_what_is_marked_has_its_outline_and_letters_too);
+	tcase_add_test(plan, a_fence_round_the_plan_is_lines_on_the_rulers_and_in_the_last_cells);
+	tcase_add_test(plan, from_afar_a_fence_is_dots_along_it);
+	tcase_add_test(plan, fences_that_are_images_are_dots_that_are);
 	tcase_add_test(plan, a_fence_is_drawn_saved_and_taken_back);
 	tcase_add_test(plan, a_frame_and_a_run_are_asked_for_their_thickness_and_width);
 	tcase_add_test(plan, a_stamp_is_in_the_file_as_it_is_on_the_plan);

@@ -467,7 +467,7 @@ START_TEST(nothing_shifts_behind_a_text_that_the_terminal_counts_otherwise)
 		ck_assert_str_eq(terminal_cell(at.t, 3, 62).text, "p");
 	ck_assert_str_eq(terminal_cell(at.t, 3, 79).text, "0");
 	/* The bed keeps its colour, drawn in whatever way. */
-	ck_assert_int_eq(terminal_cell(at.t, PLAN_TOP, PLAN_LEFT).ground, 52);
+	ck_assert_int_eq(terminal_cell(at.t, PLAN_TOP, PLAN_LEFT).ground, SHOWN_CURSOR);
 	/* Coming and going leaves nothing behind. */
 	open_bed(&at);
 	terminal_type(at.t, "Beds");

@@ -7,6 +7,7 @@
 
 #include "base/file.h"
 #include "plot/format/format.h"
+#include "screen/caption.h"
 
 #include <poll.h>
 #include <signal.h>
@@ -41,7 +42,22 @@ static void plot_load(const char *path, struct plot *plot)
 
 /* ---- Zooms ----------------------------------------------------------------------------------- */
 
-START_TEST(one_column_a_cell_shows_the_letters_of_the_file)
+static struct cell plan_cell(struct terminal *t, int row, int column)
+{
+	return terminal_cell(t, PLAN_TOP + row, PLAN_LEFT + column);
+}
+
+/* The colours of the great court's entries, in the order of its legend. */
+static int ground_of(char letter)
+{
+	static const char letters[] = "bcdplUF";
+	static const int grounds[] = { 94, 52, 180, 254, 71, 17, 110 };
+	const char *found = strchr(letters, letter);
+
+	return found && *found ? grounds[found - letters] : -1;
+}
+
+START_TEST(one_column_a_cell_shows_the_grounds_of_the_file)
 {
 	struct table at;
 	struct plot plot;
@@ -50,29 +66,44 @@ START_TEST(one_column_a_cell_shows_the_letters_of_the_file)
 	plot_load(at.plot, &plot);
 	terminal_keys(at.t, "/");
 	terminal_wait(at.t, "One column a cell.");
-	for (int y = 0; y < PLAN_ROWS; y++)
-		for (int x = 0; x < PLAN_COLUMNS; x++)
-			ck_assert_int_eq(shown_character(at.t, y, x),
-				ground_cell(&plot.ground, x, y));
+	for (int y = 1; y < PLAN_ROWS; y++)
+		for (int x = 1; x < PLAN_COLUMNS; x++)
+			ck_assert_int_eq(plan_cell(at.t, y, x).ground,
+				ground_of(ground_cell(&plot.ground, x, y)));
+	ck_assert_int_eq(plan_cell(at.t, 0, 0).ground, SHOWN_CURSOR);
 	plot_fini(&plot);
 	table_leave(&at);
 }
 END_TEST
 
-/* The commonest letter of a block of 12 cells by 6, by counting each letter anew. */
-static bool is_commonest(const struct ground *ground, int left, int top, char letter)
+/* The commonest ground of so many columns and rows of cells, by counting each letter anew; false
+ * where the colour is none of those. */
+static bool is_commonest(const struct ground *ground, int left, int top, int side, int colour)
 {
 	int counts[256] = { 0 }, most = 0;
+	bool is_found = false;
 
-	for (int y = top; y < top + 12 && y < ground->rows; y++)
-		for (int x = left; x < left + 6 && x < ground->columns; x++)
+	for (int y = (top > 0 ? top : 0); y < top + side && y < ground->rows; y++)
+		for (int x = (left > 0 ? left : 0); x < left + side && x < ground->columns; x++)
 			counts[(int)ground_cell(ground, x, y)]++;
 	for (int i = 0; i < 256; i++)
 		if (i != OPEN_GROUND && counts[i] > most)
 			most = counts[i];
-	return counts[(int)letter] == most;
+	for (int i = 0; i < 256; i++)
+		is_found |= i != OPEN_GROUND && counts[i] == most && ground_of((char)i) == colour;
+	return is_found;
 }
 
+/* The colours of a character's upper and lower half. */
+static void dots_of(struct cell cell, int dots[2])
+{
+	bool is_lower = strcmp(cell.text, "\u2584") == 0, is_even = strcmp(cell.text, " ") == 0;
+
+	dots[0] = is_even || is_lower ? cell.ground : cell.ink;
+	dots[1] = is_lower ? cell.ink : cell.ground;
+}
+
+/* Dots of 6 x 6 cells, counted from the middle both ways: the first ones are cut. */
 START_TEST(the_overview_shows_all_of_a_large_plan_and_goes_back)
 {
 	struct table at;
@@ -85,16 +116,46 @@ START_TEST(the_overview_shows_all_of_a_large_plan_and_goes_back)
 	ck_assert_int_eq(plot.ground.columns, 200);
 	ck_assert_int_eq(plot.ground.rows, 200);
 	for (int y = 0; y < 17; y++)
-		for (int x = 0; x < 34; x++)
-			ck_assert(is_commonest(&plot.ground, 6 * x, 12 * y,
-				shown_character(at.t, y, x)));
-	terminal_until(at.t, terminal_cursor(at.t).row == PLAN_TOP + 16 &&
+		for (int x = 0; x < 34; x++) {
+			int dots[2];
+
+			dots_of(plan_cell(at.t, y, x), dots);
+			ck_assert(is_commonest(&plot.ground, 6 * x - 2, 12 * y - 2, 6, dots[1]));
+			ck_assert(y == 0 ? dots[0] == -1 : is_commonest(&plot.ground, 6 * x - 2,
+				12 * y - 8, 6, dots[0]));
+		}
+	terminal_until(at.t, terminal_cursor(at.t).row == PLAN_TOP + 17 &&
 		terminal_cursor(at.t).column == PLAN_LEFT + 33);
-	ck_assert(terminal_shows(at.t, "60'       120'"));
 	terminal_keys(at.t, "_");
 	terminal_wait(at.t, "Two columns a cell.");
 	ck_assert_int_eq(terminal_cursor(at.t).column, PLAN_LEFT + PLAN_COLUMNS - 2);
 	plot_fini(&plot);
+	table_leave(&at);
+}
+END_TEST
+
+/* The great court is mirrored both ways. */
+START_TEST(what_is_symmetric_looks_so_from_afar)
+{
+	int rows = 40, columns = 120, deep, wide = 68;
+	struct table at;
+
+	table_sit(&at, "great-court.plot", rows, columns);
+	terminal_keys(at.t, "_");
+	terminal_wait(at.t, "A character stands for 3 x 6 cells");
+	deep = 34;
+	for (int y = 0; y < deep; y++)
+		for (int x = 0; x < wide; x++) {
+			int one[2], right[2], below[2];
+
+			if (x % (wide - 1) == 0 && y % (deep - 1) == 0)
+				continue; /* the cursor and where it would be */
+			dots_of(plan_cell(at.t, y, x), one);
+			dots_of(plan_cell(at.t, y, wide - 1 - x), right);
+			dots_of(plan_cell(at.t, deep - 1 - y, x), below);
+			ck_assert(one[0] == right[0] && one[1] == right[1]);
+			ck_assert(one[0] == below[1] && one[1] == below[0]);
+		}
 	table_leave(&at);
 }
 END_TEST
@@ -106,30 +167,75 @@ START_TEST(in_one_column_a_peg_hides_a_letter_and_other_marks_only_open_ground)
 	table_sit(&at, "rope-walk.plot", 24, 80);
 	terminal_keys(at.t, "/ right down enter right down");
 	terminal_wait(at.t, "The rectangle: 2 ft x 2 ft");
-	ck_assert_int_eq(shown_character(at.t, 1, 1), '+');
+	ck_assert_str_eq(plan_cell(at.t, 1, 1).text, "\u25c6");
+	ck_assert_int_eq(plan_cell(at.t, 1, 1).ground, SHOWN_OUTLINE);
+	ck_assert_int_eq(plan_cell(at.t, 2, 2).ground, SHOWN_CURSOR);
 	ck_assert_int_eq(shown_character(at.t, 2, 2), 'l');
 	/* the axes, on open ground and on the path */
 	ck_assert_int_eq(shown_character(at.t, 0, 14), '|');
-	ck_assert_int_eq(shown_character(at.t, 1, 14), 'p');
-	ck_assert_int_eq(shown_character(at.t, 9, 0), '-');
-	ck_assert_int_eq(shown_character(at.t, 9, 1), 'p');
+	ck_assert_int_eq(plan_cell(at.t, 1, 14).ground, ground_of('p'));
+	ck_assert(plan_cell(at.t, 9, 0).underline);
+	ck_assert_int_eq(plan_cell(at.t, 9, 1).ground, ground_of('p'));
 	ck_assert_int_eq(shown_character(at.t, 0, 5), '.');
 	ck_assert_int_eq(shown_character(at.t, 0, 6), ' ');
 	table_leave(&at);
 }
 END_TEST
 
-START_TEST(a_block_with_the_peg_in_it_shows_the_peg)
+START_TEST(from_afar_the_cursor_goes_by_a_character_and_is_seen)
 {
 	struct table at;
 
 	table_sit(&at, "great-court.plot", 24, 80);
-	terminal_keys(at.t, "/ / right down x3 enter right");
-	terminal_wait(at.t, "The rectangle: 2 ft x 1 ft");
-	ck_assert_int_eq(shown_character(at.t, 1, 1), '+');
-	ck_assert_int_eq(shown_character(at.t, 0, 1), 'l');
-	ck_assert_int_eq(shown_character(at.t, 1, 0), 'l');
-	ck_assert_int_eq(shown_character(at.t, 2, 1), 'l');
+	terminal_keys(at.t, "_ right right down");
+	terminal_until(at.t, terminal_cursor(at.t).row == PLAN_TOP + 1 &&
+		terminal_cursor(at.t).column == PLAN_LEFT + 2);
+	ck_assert_int_eq(plan_cell(at.t, 1, 2).ground, SHOWN_CURSOR);
+	ck_assert(terminal_shows(at.t, "12 ft across, 12 ft down"));
+	table_leave(&at);
+}
+END_TEST
+
+START_TEST(smaller_and_nearer_again_is_the_same_view)
+{
+	struct table at;
+	char row[512];
+
+	table_sit(&at, "great-court.plot", 24, 80);
+	terminal_type(at.t, "\033[1;2C\033[1;2B\033[1;2C");
+	terminal_keys(at.t, "1 right x5 down x3");
+	terminal_wait(at.t, "9 ft down");
+	snprintf(row, sizeof row, "%s", terminal_row(at.t, PLAN_TOP + 4));
+	for (int i = 0; i < 2; i++) {
+		terminal_keys(at.t, i ? "_ _" : "/ / / \\ \\ \\");
+		terminal_wait(at.t, "Two columns a cell.");
+		ck_assert_str_eq(terminal_row(at.t, PLAN_TOP + 4), row);
+		terminal_keys(at.t, "escape");
+		terminal_wait_gone(at.t, "Two columns a cell.");
+	}
+	table_leave(&at);
+}
+END_TEST
+
+START_TEST(nearest_a_cell_has_four_columns_and_two_rows)
+{
+	struct table at;
+
+	table_sit(&at, "court.plot", 24, 80);
+	terminal_keys(at.t, "\\ pageup home right right down");
+	terminal_until(at.t, terminal_cursor(at.t).row == PLAN_TOP + 2 &&
+		terminal_cursor(at.t).column == PLAN_LEFT + 8);
+	for (int row = 2; row < 4; row++)
+		for (int column = 8; column < 12; column++)
+			ck_assert_int_eq(plan_cell(at.t, row, column).ground, SHOWN_CURSOR);
+	/* The corners of the first bed, from 1,1 to 5,3: of its lines, outside and inside. */
+	ck_assert_str_eq(plan_cell(at.t, 1, 3).text, "\u250c");
+	ck_assert_str_eq(plan_cell(at.t, 7, 3).text, "\u2514");
+	ck_assert_str_eq(plan_cell(at.t, 1, 23).text, "\u2510");
+	ck_assert_str_eq(plan_cell(at.t, 7, 23).text, "\u2518");
+	ck_assert_str_eq(plan_cell(at.t, 4, 23).text, "\u2502");
+	ck_assert_str_eq(plan_cell(at.t, 7, 13).text, "\u2500");
+	ck_assert(terminal_shows(at.t, "B1 Raised bed"));
 	table_leave(&at);
 }
 END_TEST
@@ -143,8 +249,8 @@ static bool is_pointed_at(struct terminal *t, int rows, int columns)
 
 	return cursor.row >= PLAN_TOP && cursor.row < rows - 2 && cursor.column >= PLAN_LEFT &&
 		cursor.column < columns &&
-		strcmp(terminal_cell(t, 1, cursor.column).text, "v") == 0 &&
-		strcmp(terminal_cell(t, cursor.row, PLAN_LEFT - 1).text, ">") == 0;
+		terminal_cell(t, 1, cursor.column).reverse &&
+		terminal_cell(t, cursor.row, PLAN_LEFT - 1).reverse;
 }
 
 START_TEST(every_zoom_and_panel_keeps_the_cursor_on_the_plan_at_every_size)
@@ -197,7 +303,7 @@ START_TEST(a_hidden_panel_leaves_its_room_to_the_plan_and_answers_are_still_seen
 	terminal_until(at.t, !shown_page(at.t, "Areas"));
 	terminal_wait(at.t, "30'");
 	/* x 36, beyond what the panel left in view */
-	ck_assert_int_eq(shown_character(at.t, 4, 72), 'd');
+	ck_assert_int_eq(plan_cell(at.t, 4, 72).ground, ground_of('d'));
 	page_turn_to(at.t, "Walls");
 	table_leave(&at);
 }
@@ -239,7 +345,7 @@ START_TEST(no_line_ends_between_a_figure_and_its_unit)
 }
 END_TEST
 
-/* Labels of eleven characters at every tenth column: 1,005 ft 10.62 in and so on. */
+/* Labels of five characters at every tenth foot, cells of about half a foot. */
 START_TEST(labels_never_run_into_each_other)
 {
 	struct text bytes = TEXT_EMPTY;
@@ -256,9 +362,51 @@ START_TEST(labels_never_run_into_each_other)
 	table_start(&at, NULL);
 	table_wait(at.t);
 	terminal_keys(at.t, "/ end");
-	terminal_wait(at.t, "1025'6.87\"");
+	terminal_wait(at.t, "1030'");
 	for (const char *c = terminal_row(at.t, 1); *c; c++)
-		ck_assert_msg(c[0] != '"' || c[1] == ' ', "%s", terminal_row(at.t, 1));
+		ck_assert_msg(c[0] != '\'' || c[1] == ' ', "%s", c);
+	table_leave(&at);
+}
+END_TEST
+
+/* The court ends above the view's end, the great court beyond it. */
+START_TEST(below_the_plan_are_a_scale_and_the_title)
+{
+	struct table at;
+
+	table_sit(&at, "court.plot", 24, 80);
+	ck_assert_int_eq(terminal_find(at.t, "\u251c\u2500\u2500\u2500\u2500\u2500\u2500\u2500"
+		"\u2500\u2524 5'   Weavers' Yard herb court"), PLAN_TOP + 9);
+	table_leave(&at);
+	table_sit(&at, "great-court.plot", 24, 80);
+	ck_assert_int_eq(terminal_find(at.t, "\u2524 "), -1);
+	table_leave(&at);
+}
+END_TEST
+
+/* A bearing of 90 degrees: the plan's top looks east, so north is left. */
+START_TEST(north_is_where_it_is_on_the_plan)
+{
+	static const int bearings[][2] = { { 0, 0 }, { 22, 0 }, { 23, 7 }, { 45, 7 }, { 90, 6 },
+		{ 180, 4 }, { 270, 2 }, { 315, 1 }, { 359, 0 } };
+
+	for (size_t i = 0; i < sizeof bearings / sizeof *bearings; i++)
+		ck_assert_int_eq(caption_north(bearings[i][0] * INT64_C(1000000)), bearings[i][1]);
+}
+END_TEST
+
+/* 15 rows at two a cell: the last one is left blank, as the plan goes on. */
+START_TEST(a_row_that_has_no_room_for_a_cell_is_no_end_of_the_plan)
+{
+	struct table at;
+
+	table_sit(&at, "great-court.plot", 19, 80);
+	terminal_keys(at.t, "\\");
+	terminal_wait(at.t, "Four columns and two rows a cell.");
+	for (int x = 0; x < PLAN_COLUMNS; x++) {
+		ck_assert_int_eq(plan_cell(at.t, 13, x).ground == -1, 0);
+		ck_assert_str_eq(plan_cell(at.t, 14, x).text, " ");
+	}
 	table_leave(&at);
 }
 END_TEST
@@ -272,18 +420,18 @@ START_TEST(the_rulers_have_a_region_between_brackets)
 
 	table_sit(&at, "great-court.plot", 24, 80);
 	terminal_keys(at.t, "\" 5 right down");
-	terminal_wait(at.t, "┌─v─────10'────────┐");
+	terminal_wait(at.t, "┌───────10'────────┐");
 	ck_assert_str_eq(terminal_cell(at.t, 1, PLAN_LEFT + 8).text, "┌");
 	ck_assert_str_eq(terminal_cell(at.t, PLAN_TOP + 4, PLAN_LEFT - 1).text, "┌");
-	ck_assert_str_eq(terminal_cell(at.t, PLAN_TOP + 5, PLAN_LEFT - 1).text, ">");
+	ck_assert(terminal_cell(at.t, PLAN_TOP + 5, PLAN_LEFT - 1).reverse);
 	ck_assert_str_eq(terminal_cell(at.t, PLAN_TOP + 13, PLAN_LEFT - 1).text, "└");
 	ck_assert(strncmp(terminal_row(at.t, PLAN_TOP + 8), " 10'│", 7) == 0);
 	terminal_keys(at.t, "1 right x3");
-	/* The words give way to the mark. */
-	terminal_wait(at.t, "┌───────v───10'────┐");
+	/* The words give way to the cursor's place. */
+	terminal_wait(at.t, "┌───────────10'────┐");
 	terminal_keys(at.t, "\"");
 	terminal_wait_gone(at.t, "┌");
-	terminal_wait(at.t, "5'    v   10'");
+	terminal_wait(at.t, "5'        10'");
 	table_leave(&at);
 }
 END_TEST
@@ -294,7 +442,7 @@ START_TEST(a_narrow_region_has_its_measure_beside_it)
 
 	table_sit(&at, "court.plot", 24, 80);
 	terminal_keys(at.t, "\" enter");
-	terminal_wait(at.t, "v┐ 1'");
+	terminal_wait(at.t, "┌┐ 1'");
 	terminal_keys(at.t, "end");
 	terminal_wait(at.t, "The rectangle: 14 ft x 1 ft");
 	ck_assert(terminal_shows(at.t, "From the peg 13 ft"));
@@ -364,7 +512,7 @@ START_TEST(a_click_goes_there_and_one_more_lays)
 	report_on(at.t, is_text, 0, 2, 6);
 	let_go_on(at.t, is_text, 2, 6);
 	terminal_wait(at.t, "court.plot, not saved");
-	terminal_until(at.t, shown_character(at.t, 6, 4) == 'b');
+	terminal_until(at.t, shown_letter(at.t, 2, 6) == 'b');
 	table_leave(&at);
 }
 END_TEST
@@ -389,8 +537,8 @@ START_TEST(a_drag_pegs_a_rectangle_and_an_answer_is_picked_by_a_click)
 	report(at.t, is_text, 0, row, 58, false);
 	report(at.t, is_text, 0, row, 58, true);
 	terminal_wait(at.t, "At rest ");
-	terminal_until(at.t, shown_character(at.t, 6, 6) == 'b');
-	ck_assert_int_eq(shown_character(at.t, 5, 2), 'b');
+	terminal_until(at.t, shown_letter(at.t, 3, 6) == 'b');
+	ck_assert_int_eq(shown_letter(at.t, 1, 5), 'b');
 	table_leave(&at);
 }
 END_TEST
@@ -412,11 +560,11 @@ START_TEST(a_quick_drag_that_comes_all_at_once_loses_nothing)
 		"\033[M@&'\033[M#&'=");
 	terminal_wait(at.t, "At rest ");
 	for (int x = 0; x < 5; x++) {
-		ck_assert_int_eq(shown_character(at.t, 7, 2 * x), 'b');
-		ck_assert_int_eq(shown_character(at.t, 4, 2 * x), 'b');
+		ck_assert_int_eq(shown_letter(at.t, x, 7), 'b');
+		ck_assert_int_eq(shown_letter(at.t, x, 4), 'b');
 	}
-	ck_assert_int_eq(shown_character(at.t, 5, 8), 'b');
-	ck_assert_int_eq(shown_character(at.t, 6, 8), 'b');
+	ck_assert_int_eq(shown_letter(at.t, 4, 5), 'b');
+	ck_assert_int_eq(shown_letter(at.t, 4, 6), 'b');
 	table_leave(&at);
 }
 END_TEST
@@ -582,13 +730,13 @@ START_TEST(what_is_seen_costs_few_bytes_a_key)
 		const char *before, *keys;
 		size_t most;
 	} rows[] = {
-		{ "/", "right", 40 },
-		{ "_", "right", 40 },
-		{ "\" 5 right down 1", "right", 40 },   /* within a region between brackets */
+		{ "/", "right", 130 },
+		{ "_", "right", 130 },
+		{ "\" 5 right down 1", "right", 130 },   /* within a region between brackets */
 		{ "\" 3 right down 1 down", "right", 400 }, /* into one */
-		{ "/ space right", "right", 40 },
-		{ "", "_", 12000 } /* every letter beside one of another colour */,
-		{ "", "/", 6000 },
+		{ "/ space right", "right", 130 },
+		{ "", "_", 20000 } /* every dot beside one of another colour */,
+		{ "", "/", 8000 },
 	};
 	struct table at;
 
@@ -631,10 +779,14 @@ Suite *test_suite(void)
 
 	tcase_set_timeout(bytes, 20);
 	tcase_set_timeout(zooms, 20);
-	tcase_add_test(zooms, one_column_a_cell_shows_the_letters_of_the_file);
+	tcase_add_test(zooms, one_column_a_cell_shows_the_grounds_of_the_file);
 	tcase_add_test(zooms, the_overview_shows_all_of_a_large_plan_and_goes_back);
 	tcase_add_test(zooms, in_one_column_a_peg_hides_a_letter_and_other_marks_only_open_ground);
-	tcase_add_test(zooms, a_block_with_the_peg_in_it_shows_the_peg);
+	tcase_add_test(zooms, what_is_symmetric_looks_so_from_afar);
+	tcase_add_test(zooms, from_afar_the_cursor_goes_by_a_character_and_is_seen);
+	tcase_add_test(zooms, smaller_and_nearer_again_is_the_same_view);
+	tcase_add_test(zooms, a_row_that_has_no_room_for_a_cell_is_no_end_of_the_plan);
+	tcase_add_test(zooms, nearest_a_cell_has_four_columns_and_two_rows);
 	tcase_add_loop_test(zooms, every_zoom_and_panel_keeps_the_cursor_on_the_plan_at_every_size,
 		0, (int)(sizeof sizes / sizeof *sizes));
 	tcase_add_loop_test(zooms, shift_and_an_arrow_scrolls_and_a_comma_centres, 0, 3);
@@ -643,6 +795,8 @@ Suite *test_suite(void)
 	tcase_add_test(zooms, a_narrow_panel_cuts_no_words);
 	tcase_add_test(zooms, no_line_ends_between_a_figure_and_its_unit);
 	tcase_add_test(zooms, labels_never_run_into_each_other);
+	tcase_add_test(measures, below_the_plan_are_a_scale_and_the_title);
+	tcase_add_test(measures, north_is_where_it_is_on_the_plan);
 	tcase_add_test(measures, the_rulers_have_a_region_between_brackets);
 	tcase_add_test(measures, a_narrow_region_has_its_measure_beside_it);
 	add_mouse(mouse);

@@ -1,6 +1,7 @@
 #include "support/shown.h"
 
 #include <check.h>
+#include <ctype.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -16,14 +17,44 @@ char shown_character(struct terminal *t, int row, int column)
 	return terminal_cell(t, PLAN_TOP + row, PLAN_LEFT + column).text[0];
 }
 
-char shown_letter(struct terminal *t, int x, int y)
+/* The first entry of each class in 256 and in 8 colours. */
+static char letter_on(int ground)
 {
-	return shown_character(t, y, 2 * x);
+	static const struct {
+		int fine, basic;
+		char letter;
+	} grounds[] = { { 94, 1, 'b' }, { 254, 7, 'p' }, { 71, 2, 'l' }, { 17, 4, 'S' } };
+
+	for (size_t i = 0; i < sizeof grounds / sizeof *grounds; i++)
+		if (ground == grounds[i].fine || ground == grounds[i].basic)
+			return grounds[i].letter;
+	return '\0';
 }
 
-char shown_mark(struct terminal *t, int x, int y)
+char shown_letter(struct terminal *t, int x, int y)
 {
-	return shown_character(t, y, 2 * x + 1);
+	struct cell cell = terminal_cell(t, PLAN_TOP + y, PLAN_LEFT + 2 * x);
+	char letter = letter_on(cell.ground);
+
+	return letter ? letter : cell.text[0];
+}
+
+bool shown_is_open(struct terminal *t, int x, int y)
+{
+	struct cell cell = terminal_cell(t, PLAN_TOP + y, PLAN_LEFT + 2 * x);
+	bool is_letter = isalpha((unsigned char)cell.text[0]);
+
+	return cell.ground == -1 || (cell.ground == SHOWN_CURSOR && !is_letter);
+}
+
+int shown_ground(struct terminal *t, int x, int y)
+{
+	return terminal_cell(t, PLAN_TOP + y, PLAN_LEFT + 2 * x).ground;
+}
+
+bool shown_mark(struct terminal *t, int x, int y, const char *sign)
+{
+	return strcmp(terminal_cell(t, PLAN_TOP + y, PLAN_LEFT + 2 * x + 1).text, sign) == 0;
 }
 
 bool shown_on_cell(struct terminal *t, int x, int y)

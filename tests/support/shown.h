@@ -7,11 +7,19 @@
 /* Where the plan's first character is, at every size of the screen. */
 enum { PLAN_TOP = 2, PLAN_LEFT = 5 };
 
-/* The plan's character in this row and column of it, from 0; the rulers' are at -1. In two columns
- * a cell, the letter of cell x, y and the mark beside it; and whether the cursor is on it. */
+/* Grounds of 256 colours: of the cursor's cell, and of what is pegged or marked. */
+enum { SHOWN_CURSOR = 226, SHOWN_OUTLINE = 201 };
+
+/* The plan's character in this row and column of it, from 0; the rulers' are at -1. */
 char shown_character(struct terminal *t, int row, int column);
+/* In two columns a cell, of cell x, y: b, p, l or S where its ground is that of the first bed,
+ * path, lawn or fixture, else the character that stands there; whether it is open ground, in 256
+ * colours; its ground; whether the sign stands beside the letter, UTF-8; and whether the cursor is
+ * on it. */
 char shown_letter(struct terminal *t, int x, int y);
-char shown_mark(struct terminal *t, int x, int y);
+bool shown_is_open(struct terminal *t, int x, int y);
+int shown_ground(struct terminal *t, int x, int y);
+bool shown_mark(struct terminal *t, int x, int y, const char *sign);
 bool shown_on_cell(struct terminal *t, int x, int y);
 
 /* Whether the panel shows the page of this name. */

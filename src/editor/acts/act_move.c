@@ -13,11 +13,13 @@ static void go(struct editor *editor, int x, int y)
 		act_lay_way(editor, from, editor->cursor);
 }
 
+/* From afar by a character at least, so that the cursor is seen to move. */
 static void act_arrow(struct editor *editor, int key)
 {
-	int step = editor->step;
-	int across = key == PRESS_LEFT ? -step : key == PRESS_RIGHT ? step : 0;
-	int down = key == PRESS_UP ? -step : key == PRESS_DOWN ? step : 0;
+	const struct grain *grain = view_grain(&editor->view);
+	int right = most(editor->step, grain->across), below = most(editor->step, grain->down);
+	int across = key == PRESS_LEFT ? -right : key == PRESS_RIGHT ? right : 0;
+	int down = key == PRESS_UP ? -below : key == PRESS_DOWN ? below : 0;
 
 	go(editor, editor->cursor.x + across, editor->cursor.y + down);
 }

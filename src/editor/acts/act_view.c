@@ -8,21 +8,21 @@ static void zoom_to(struct editor *editor, int zoom)
 	view_zoom(&editor->view, &editor->plot->ground, editor->cursor, zoom);
 	grain = view_grain(&editor->view);
 	if (grain->down == 1)
-		editor_say(editor, "%s a cell.",
+		editor_say(editor, "%s a cell.", grain->columns == 4 ? "Four columns and two rows" :
 			grain->columns == 2 ? "Two columns" : "One column");
 	else
 		editor_say(editor,
-			"A character stands for %d x %d cells, %s: the commonest letter.",
+			"A character stands for %d x %d cells, %s: what most of them are.",
 			grain->across, grain->down,
 			plain_cells(&report, grain->across, grain->down));
 }
 
 static void act_nearer(struct editor *editor)
 {
-	if (editor->view.zoom > 0)
+	if (editor->view.zoom > ZOOM_NEAREST)
 		zoom_to(editor, editor->view.zoom - 1);
 	else
-		editor_say(editor, "This is the nearest view: two columns a cell.");
+		editor_say(editor, "This is the nearest view.");
 }
 
 static void act_farther(struct editor *editor)

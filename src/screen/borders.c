@@ -1,0 +1,80 @@
+#include "screen/borders.h"
+
+static const wchar_t thick_foot = 0x2582; /* the lower quarter of a character */
+
+/* Without Unicode a thick line would be a sign. */
+static bool is_thick(enum border line)
+{
+	return line == BORDER_FENCE && brush_has_unicode();
+}
+
+void borders_upright(const struct area *area, int row, int column, enum border line,
+	struct paint paint)
+{
+	paint.is_bold |= line == BORDER_FENCE && !is_thick(line);
+	brush_sign(area, row, column, is_thick(line) ? WACS_T_VLINE : WACS_VLINE, paint);
+}
+
+enum { UP = 1, DOWN = 2, LEFT = 4, RIGHT = 8, WAYS = 16 };
+
+/* A side that ends here goes through the character: there are no halves. */
+static const cchar_t *joint_sign(int ways, bool is_fence)
+{
+	const cchar_t *const thin[WAYS] = {
+		[UP] = WACS_VLINE, [DOWN] = WACS_VLINE, [UP | DOWN] = WACS_VLINE,
+		[LEFT] = WACS_HLINE, [RIGHT] = WACS_HLINE, [LEFT | RIGHT] = WACS_HLINE,
+		[UP | LEFT] = WACS_LRCORNER, [UP | RIGHT] = WACS_LLCORNER,
+		[DOWN | LEFT] = WACS_URCORNER, [DOWN | RIGHT] = WACS_ULCORNER,
+		[UP | LEFT | RIGHT] = WACS_BTEE, [DOWN | LEFT | RIGHT] = WACS_TTEE,
+		[UP | DOWN | LEFT] = WACS_RTEE, [UP | DOWN | RIGHT] = WACS_LTEE,
+		[UP | DOWN | LEFT | RIGHT] = WACS_PLUS,
+	};
+	const cchar_t *const thick[WAYS] = {
+		[UP] = WACS_T_VLINE, [DOWN] = WACS_T_VLINE, [UP | DOWN] = WACS_T_VLINE,
+		[LEFT] = WACS_T_HLINE, [RIGHT] = WACS_T_HLINE, [LEFT | RIGHT] = WACS_T_HLINE,
+		[UP | LEFT] = WACS_T_LRCORNER, [UP | RIGHT] = WACS_T_LLCORNER,
+		[DOWN | LEFT] = WACS_T_URCORNER, [DOWN | RIGHT] = WACS_T_ULCORNER,
+		[UP | LEFT | RIGHT] = WACS_T_BTEE, [DOWN | LEFT | RIGHT] = WACS_T_TTEE,
+		[UP | DOWN | LEFT] = WACS_T_RTEE, [UP | DOWN | RIGHT] = WACS_T_LTEE,
+		[UP | DOWN | LEFT | RIGHT] = WACS_T_PLUS,
+	};
+
+	return is_fence ? thick[ways] : thin[ways];
+}
+
+void borders_joint(const struct area *area, int row, int column, struct joint joint,
+	struct paint paint)
+{
+	int ways = (joint.up ? UP : 0) | (joint.down ? DOWN : 0) | (joint.left ? LEFT : 0) |
+		(joint.right ? RIGHT : 0);
+	bool is_fence = joint.up == BORDER_FENCE || joint.down == BORDER_FENCE ||
+		joint.left == BORDER_FENCE || joint.right == BORDER_FENCE;
+
+	paint.is_bold |= is_fence && !is_thick(BORDER_FENCE);
+	if (ways)
+		brush_sign(area, row, column,
+			joint_sign(ways, is_fence && is_thick(BORDER_FENCE)), paint);
+	else
+		brush_put(area, row, column, L' ', paint);
+}
+
+void borders_below(struct paint *paint, enum border line)
+{
+	paint->is_underlined |= line != BORDER_NONE && brush_can_underline();
+	paint->is_bold |= line == BORDER_FENCE;
+}
+
+bool borders_has_foot(enum border line)
+{
+	return line == BORDER_FENCE && (brush_has_unicode() || !brush_can_underline());
+}
+
+void borders_foot(const struct area *area, int row, int column, struct paint paint)
+{
+	paint.is_underlined = false;
+	paint.is_bold |= !brush_has_unicode();
+	if (brush_has_unicode())
+		brush_put(area, row, column, thick_foot, paint);
+	else
+		brush_sign(area, row, column, WACS_HLINE, paint);
+}

@@ -1,0 +1,23 @@
+/* Lines of the picture: where four sides of cells meet, along a side, and below characters. */
+#ifndef SCREEN_BORDERS_H
+#define SCREEN_BORDERS_H
+
+#include "screen/brush.h"
+#include "screen/scene.h"
+
+/* An upright line; there must be one. Fence is thicker than wall. */
+void borders_upright(const struct area *area, int row, int column, enum border line,
+	struct paint paint);
+/* What meets in the middle of a character, BORDER_NONE all of it: blank. */
+struct joint {
+	enum border up, down, left, right;
+};
+void borders_joint(const struct area *area, int row, int column, struct joint joint,
+	struct paint paint);
+/* Has what is drawn in this paint stand on a line, as far as the terminal can. */
+void borders_below(struct paint *paint, enum border line);
+/* Whether a fence below takes the character's place; then it is drawn by borders_foot. */
+bool borders_has_foot(enum border line);
+void borders_foot(const struct area *area, int row, int column, struct paint paint);
+
+#endif

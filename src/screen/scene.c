@@ -1,0 +1,153 @@
+#include "screen/scene.h"
+
+#include <stdlib.h>
+
+enum { LETTER_EVERY = 5 };
+
+static bool holds(const struct rectangle *r, int x, int y)
+{
+	return x >= r->left && x <= r->right && y >= r->top && y <= r->bottom;
+}
+
+struct scene scene_of(const struct editor *editor)
+{
+	const struct details *details = &editor->plot->details;
+	int counts[CLASSES] = { 0 };
+	struct place at = editor->cursor;
+	struct scene scene = { .editor = editor, .mirror = mirror_of(editor->plot),
+		.level = colour_level(), .has_stamp = editor->is_marked,
+		.has_outline = editor->is_marked || editor->is_pegged,
+		.outline = editor->is_marked ? editor->marked : editor_pegged(editor) };
+
+	if (scene.has_stamp)
+		scene.stamp = (struct rectangle){ at.x, at.y,
+			at.x + editor->carried.ground.columns - 1,
+			at.y + editor->carried.ground.rows - 1 };
+	for (size_t i = 0; i < details->legend_count; i++)
+		scene.ranks[(int)details->legend[i].letter] = counts[details->legend[i].class]++;
+	return scene;
+}
+
+/* ---- Ground ---------------------------------------------------------------------------------- */
+
+char scene_letter(const struct scene *scene, int x, int y)
+{
+	const struct ground *ground = &scene->editor->plot->ground;
+	char carried = PATCH_NOTHING;
+
+	if (!ground_holds(ground, x, y))
+		return '\0';
+	if (scene->has_stamp && holds(&scene->stamp, x, y))
+		carried = ground_cell(&scene->editor->carried.ground, x - scene->stamp.left,
+			y - scene->stamp.top);
+	return carried == PATCH_NOTHING ? ground_cell(ground, x, y) : carried;
+}
+
+char scene_commonest(const struct scene *scene, struct rectangle cells)
+{
+	const struct rectangle *stamp = &scene->stamp;
+	char carried;
+
+	if (!scene->has_stamp || !holds(stamp, cells.left, cells.top) ||
+	    !holds(stamp, cells.right, cells.bottom))
+		return view_letter(&scene->editor->plot->ground, cells);
+	carried = view_letter(&scene->editor->carried.ground, (struct rectangle){
+		cells.left - stamp->left, cells.top - stamp->top, cells.right - stamp->left,
+		cells.bottom - stamp->top });
+	return carried == PATCH_NOTHING ? view_letter(&scene->editor->plot->ground, cells) :
+		carried;
+}
+
+struct paint scene_ground(const struct scene *scene, char letter)
+{
+	return colour_of(scene->level, plot_class_of(scene->editor->plot, letter),
+		scene->ranks[(int)letter]);
+}
+
+bool scene_is_hatched(const struct scene *scene, char letter)
+{
+	return colour_is_hatched(scene->level, plot_class_of(scene->editor->plot, letter),
+		scene->ranks[(int)letter]);
+}
+
+bool scene_is_outlined(const struct scene *scene, struct rectangle cells)
+{
+	const struct rectangle *r = &scene->outline;
+	bool is_inside = cells.left > r->left && cells.right < r->right && cells.top > r->top &&
+		cells.bottom < r->bottom;
+
+	return scene->has_outline && !is_inside && cells.left <= r->right &&
+		cells.right >= r->left && cells.top <= r->bottom && cells.bottom >= r->top;
+}
+
+static bool is_cursor(const struct scene *scene, int x, int y)
+{
+	return scene->editor->cursor.x == x && scene->editor->cursor.y == y;
+}
+
+bool scene_is_covered(const struct scene *scene, int x, int y)
+{
+	return is_cursor(scene, x, y) ||
+		scene_is_outlined(scene, (struct rectangle){ x, y, x, y });
+}
+
+struct paint scene_paint(const struct scene *scene, int x, int y)
+{
+	if (is_cursor(scene, x, y))
+		return colour_cursor(scene->level);
+	if (scene_is_outlined(scene, (struct rectangle){ x, y, x, y }))
+		return colour_outline(scene->level);
+	return scene_ground(scene, scene_letter(scene, x, y));
+}
+
+/* ---- Letters and lines ----------------------------------------------------------------------- */
+
+/* Counted from the axis, so that images have letters alike. */
+static bool is_fifth(int cell, int axis)
+{
+	return abs(2 * cell + 1 - axis) / 2 % LETTER_EVERY == LETTER_EVERY / 2;
+}
+
+bool scene_is_lettered(const struct scene *scene, int x, int y)
+{
+	char letter = scene_letter(scene, x, y);
+	bool is_side = scene_letter(scene, x - 1, y) != letter ||
+		scene_letter(scene, x + 1, y) != letter;
+	bool is_end = scene_letter(scene, x, y - 1) != letter ||
+		scene_letter(scene, x, y + 1) != letter;
+
+	if (scene_is_covered(scene, x, y))
+		return true;
+	if (scene->level == COLOUR_NONE)
+		return is_side && is_end;
+	return (is_side && (is_end || is_fifth(y, scene->mirror.down))) ||
+		(is_end && is_fifth(x, scene->mirror.across));
+}
+
+static bool is_bed(const struct scene *scene, char letter)
+{
+	return letter && plot_class_of(scene->editor->plot, letter) == CLASS_BED;
+}
+
+static enum border border_between(const struct scene *scene, char one, char other, int sides,
+	int fence, int gate)
+{
+	if (sides & gate)
+		return BORDER_NONE;
+	if (sides & fence)
+		return BORDER_FENCE;
+	return one != other && (is_bed(scene, one) || is_bed(scene, other)) ? BORDER_WALL :
+		BORDER_NONE;
+}
+
+enum border scene_right(const struct scene *scene, int x, int y)
+{
+	return border_between(scene, scene_letter(scene, x, y), scene_letter(scene, x + 1, y),
+		fence_map_at(&scene->editor->fences, x, y), FENCE_RIGHT, GATE_RIGHT);
+}
+
+enum border scene_below(const struct scene *scene, int x, int y)
+{
+	return border_between(scene, scene_letter(scene, x, y), scene_letter(scene, x, y + 1),
+		fence_map_at(&scene->editor->fences, x, y), FENCE_BELOW, GATE_BELOW);
+}

@@ -1,0 +1,152 @@
+/* What is seen of each cell, without a terminal: its letter, its lines, what is carried. */
+
+#include "screen/scene.h"
+#include "support/desk.h"
+#include "support/fences.h"
+#include "support/plots.h"
+#include "support/runner.h"
+
+#define ROWS (const char *[])
+
+/* A cell's lines: | at its right, _ below it, L both, and heavier for a fence: ! = #. */
+static char lines(const struct scene *scene, int x, int y)
+{
+	static const char signs[3][3] = { " _=", "|L ", "! #" };
+
+	return signs[scene_right(scene, x, y)][scene_below(scene, x, y)];
+}
+
+/* From the column left of the plan and the row above it on. */
+static void check_lines(struct desk *b, const char *const *rows)
+{
+	struct scene scene;
+
+	desk_refresh(b);
+	scene = scene_of(&b->editor);
+	for (int y = 0; rows[y]; y++)
+		for (int x = 0; rows[y][x]; x++)
+			ck_assert_msg(lines(&scene, x - 1, y - 1) == rows[y][x],
+				"%d,%d has '%c', not '%c'", x - 1, y - 1,
+				lines(&scene, x - 1, y - 1), rows[y][x]);
+}
+
+START_TEST(walls_run_round_beds_and_nothing_else)
+{
+	struct desk *b = desk_new(ROWS { "pp.l", ".bb.", ".bcS", "bb..", NULL });
+
+	b->editor.cursor = (struct place){ 0, 0 };
+	check_lines(b, ROWS { "     ", "  __ ", " | L ", " L|L ", "|_L  ", NULL });
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(fences_stand_before_walls_and_a_gate_is_a_gap)
+{
+	struct desk *b = desk_new(ROWS { "....", ".bb.", ".bb.", "....", NULL });
+
+	fence_from(editor_edit(&b->editor), "1,1 3,1 3,3 1,3 1,1", "2,1 3,1; 3,2 3,3");
+	plot_set(editor_edit(&b->editor), 0, ALLOW_GATE_CLEAR, "8 in");
+	editor_stroke(&b->editor);
+	check_lines(b, ROWS { "     ", "  =  ", " ! ! ", " !== ", "     ", NULL });
+	desk_free(b);
+}
+END_TEST
+
+/* Without colours; the cursor's own cell always. */
+START_TEST(letters_stand_at_corners_and_where_the_cursor_is)
+{
+	struct desk *b = desk_new(ROWS { "lllll", "lllll", "lllll", "lllll", NULL });
+	struct scene scene;
+
+	b->editor.cursor = (struct place){ 2, 1 };
+	scene = scene_of(&b->editor);
+	for (int y = 0; y < 4; y++)
+		for (int x = 0; x < 5; x++)
+			ck_assert_int_eq(scene_is_lettered(&scene, x, y),
+				(x % 4 == 0 && y % 3 == 0) || (x == 2 && y == 1));
+	scene.level = COLOUR_FINE;
+	ck_assert(!scene_is_lettered(&scene, 2, 0) && scene_is_lettered(&scene, 4, 3));
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(what_is_carried_lies_at_the_cursor_and_what_is_marked_has_an_outline)
+{
+	struct desk *b = desk_new(ROWS { "bb....", "p.....", "......", "......", NULL });
+	struct scene scene;
+
+	b->editor.peg = (struct place){ 0, 0 };
+	b->editor.cursor = (struct place){ 1, 1 };
+	b->editor.is_pegged = true;
+	editor_mark(&b->editor);
+	b->editor.cursor = (struct place){ 3, 2 };
+	scene = scene_of(&b->editor);
+	ck_assert_int_eq(scene_letter(&scene, 3, 2), 'b');
+	ck_assert_int_eq(scene_letter(&scene, 4, 2), 'b');
+	ck_assert_int_eq(scene_letter(&scene, 3, 3), 'p');
+	ck_assert_int_eq(scene_letter(&scene, 4, 3), '.');
+	ck_assert_int_eq(scene_letter(&scene, 0, 0), 'b');
+	ck_assert_int_eq(scene_letter(&scene, -1, 0), '\0');
+	ck_assert_int_eq(scene_commonest(&scene, (struct rectangle){ 3, 2, 4, 3 }), 'b');
+	ck_assert(scene_is_covered(&scene, 1, 1) && !scene_is_covered(&scene, 2, 1));
+	ck_assert(scene_is_covered(&scene, 3, 2) && !scene_is_covered(&scene, 4, 2));
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(an_outline_is_a_rim_whatever_the_size_of_what_is_asked)
+{
+	struct desk *b = desk_new(ROWS { "......", "......", "......", "......", "......", NULL });
+	struct scene scene;
+
+	b->editor.peg = (struct place){ 1, 1 };
+	b->editor.cursor = (struct place){ 4, 4 };
+	b->editor.is_pegged = true;
+	scene = scene_of(&b->editor);
+	for (int y = 0; y < 5; y++)
+		for (int x = 0; x < 6; x++) {
+			bool is_in = x >= 1 && x <= 4 && y >= 1;
+			bool is_rim = is_in && (x == 1 || x == 4 || y == 1 || y == 4);
+
+			ck_assert_int_eq(scene_is_outlined(&scene,
+				(struct rectangle){ x, y, x, y }), is_rim);
+		}
+	ck_assert(scene_is_outlined(&scene, (struct rectangle){ 0, 0, 5, 4 }));
+	ck_assert(scene_is_outlined(&scene, (struct rectangle){ 3, 3, 5, 4 }));
+	ck_assert(!scene_is_outlined(&scene, (struct rectangle){ 2, 2, 3, 3 }));
+	ck_assert(!scene_is_outlined(&scene, (struct rectangle){ 5, 0, 5, 4 }));
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(shades_go_by_the_order_in_the_legend)
+{
+	struct desk *b = desk_new(ROWS { "bcpbq", NULL });
+	struct scene scene = scene_of(&b->editor);
+
+	scene.level = COLOUR_FINE;
+	ck_assert_int_eq(scene_ground(&scene, 'b').ground,
+		colour_of(COLOUR_FINE, CLASS_BED, 0).ground);
+	ck_assert_int_eq(scene_ground(&scene, 'c').ground,
+		colour_of(COLOUR_FINE, CLASS_BED, 1).ground);
+	ck_assert_int_eq(scene_ground(&scene, 'q').ground,
+		colour_of(COLOUR_FINE, CLASS_PATH, 1).ground);
+	ck_assert_int_eq(scene_ground(&scene, '.').ground, COLOUR_DEFAULT);
+	desk_free(b);
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("scene");
+	TCase *scenes = suite_case(suite, "scenes");
+
+	tcase_add_test(scenes, walls_run_round_beds_and_nothing_else);
+	tcase_add_test(scenes, fences_stand_before_walls_and_a_gate_is_a_gap);
+	tcase_add_test(scenes, letters_stand_at_corners_and_where_the_cursor_is);
+	tcase_add_test(scenes,
+		what_is_carried_lies_at_the_cursor_and_what_is_marked_has_an_outline);
+	tcase_add_test(scenes, an_outline_is_a_rim_whatever_the_size_of_what_is_asked);
+	tcase_add_test(scenes, shades_go_by_the_order_in_the_legend);
+	return suite;
+}
