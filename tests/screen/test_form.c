@@ -224,7 +224,7 @@ START_TEST(another_letter_is_put_on_the_ground)
 	terminal_type(at.t, "k");
 	accept_sheet(&at);
 	terminal_wait(at.t, "Set; Backspace takes it back.");
-	terminal_until(at.t, shown_letter(at.t, 1, 1) == 'k');
+	terminal_wait(at.t, "k Raised bed");
 	table_check_saved(&at, "  .kkkkkppkkkkk.\n");
 	terminal_keys(at.t, "backspace");
 	terminal_wait(at.t, "court.plot, not saved");
@@ -366,7 +366,7 @@ START_TEST(an_esc_too_many_loses_nothing_that_was_typed)
 	terminal_type(at.t, "[B");
 	terminal_keys(at.t, "escape");
 	terminal_wait(at.t, "Name        Other");
-	terminal_wait(at.t, "Form   court.plot");
+	terminal_wait(at.t, "Filling in   court.plot");
 	terminal_keys(at.t, "escape");
 	terminal_wait(at.t, "What was typed is not set");
 	terminal_keys(at.t, "enter"); /* go on typing: the first answer */

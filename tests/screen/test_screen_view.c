@@ -376,7 +376,7 @@ START_TEST(below_the_plan_are_a_scale_and_the_title)
 
 	table_sit(&at, "court.plot", 24, 80);
 	ck_assert_int_eq(terminal_find(at.t, "\u251c\u2500\u2500\u2500\u2500\u2500\u2500\u2500"
-		"\u2500\u2524 5'   Weavers' Yard herb court"), PLAN_TOP + 9);
+		"\u2500\u2524 5'   Weavers' Yar"), PLAN_TOP + 9);
 	table_leave(&at);
 	table_sit(&at, "great-court.plot", 24, 80);
 	ck_assert_int_eq(terminal_find(at.t, "\u2524 "), -1);
@@ -733,7 +733,7 @@ START_TEST(what_is_seen_costs_few_bytes_a_key)
 		{ "/", "right", 130 },
 		{ "_", "right", 130 },
 		{ "\" 5 right down 1", "right", 130 },   /* within a region between brackets */
-		{ "\" 3 right down 1 down", "right", 400 }, /* into one */
+		{ "\" 3 right down 1 down", "right", 420 }, /* into one */
 		{ "/ space right", "right", 130 },
 		{ "", "_", 20000 } /* every dot beside one of another colour */,
 		{ "", "/", 8000 },

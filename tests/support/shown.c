@@ -75,6 +75,14 @@ static const char *row_after(struct terminal *t, int row, const char *label)
 	return found ? found + strlen(words) : NULL;
 }
 
+int shown_divider(struct terminal *t)
+{
+	for (int column = PLAN_LEFT; column < 200; column++)
+		if (strcmp(terminal_cell(t, TITLE_ROW, column).text, "\342\224\202") == 0)
+			return column;
+	return -1;
+}
+
 bool shown_page(struct terminal *t, const char *name)
 {
 	const char *after = row_after(t, TITLE_ROW, name);

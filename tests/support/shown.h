@@ -22,6 +22,8 @@ int shown_ground(struct terminal *t, int x, int y);
 bool shown_mark(struct terminal *t, int x, int y, const char *sign);
 bool shown_on_cell(struct terminal *t, int x, int y);
 
+/* The column of the line between plan and panel; -1: there is none. */
+int shown_divider(struct terminal *t);
 /* Whether the panel shows the page of this name. */
 bool shown_page(struct terminal *t, const char *name);
 /* Has it shown, by the list of pages. */

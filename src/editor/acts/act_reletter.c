@@ -104,8 +104,8 @@ static void act_reletter(struct editor *editor)
 
 static const struct act acts[] = {
 	{ .id = ACT_RELETTER, .key_name = "Enter", .name = "Swap a letter",
-		.wish = "lay one letter for another",
-		.words = "replace change exchange", .writes = true,
+		.wish = "lay one kind for another",
+		.words = "letter replace change exchange", .writes = true,
 		.run = act_reletter },
 };
 const struct act_group acts_of_letters = ACT_GROUP("Marked piece", acts);
