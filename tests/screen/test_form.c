@@ -224,7 +224,7 @@ START_TEST(another_letter_is_put_on_the_ground)
 	terminal_type(at.t, "k");
 	accept_sheet(&at);
 	terminal_wait(at.t, "Set; Backspace takes it back.");
-	terminal_wait(at.t, "k Raised bed");
+	terminal_until(at.t, shown_character(at.t, 1, 2) == 'k');
 	table_check_saved(&at, "  .kkkkkppkkkkk.\n");
 	terminal_keys(at.t, "backspace");
 	terminal_wait(at.t, "court.plot, not saved");

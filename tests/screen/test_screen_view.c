@@ -395,6 +395,44 @@ START_TEST(north_is_where_it_is_on_the_plan)
 }
 END_TEST
 
+static bool is_cursors(struct cell cell, const char *term)
+{
+	if (strcmp(term, "vt100") == 0)
+		return cell.reverse;
+	return cell.ground == (strstr(term, "256") ? SHOWN_CURSOR : 6);
+}
+
+/* In the column of the mirror's image: open ground, a bed, path, lawn; and a fixture. */
+START_TEST(the_cursor_is_painted_over_every_ground_and_shows_its_letter)
+{
+	static const char *const terms[] = { "xterm-256color", "xterm", "linux", "vt100" };
+	static const struct {
+		const char *keys;
+		char letter;
+		int x, y;
+	} places[] = {
+		{ "right", ' ', 1, 0 }, { "down", 'b', 1, 1 },
+		{ "down x3", 'p', 1, 4 }, { "down", 'l', 1, 5 }, { "right x5 down", 'S', 6, 6 },
+	};
+	const char *term = terms[_i];
+	struct table at;
+
+	sit(&at, "court.plot", term);
+	for (size_t i = 0; i < sizeof places / sizeof *places; i++) {
+		int x = 2 * places[i].x, y = places[i].y;
+
+		terminal_keys(at.t, places[i].keys);
+		terminal_until(at.t, shown_on_cell(at.t, places[i].x, y) &&
+			is_cursors(plan_cell(at.t, y, x), term));
+		ck_assert(is_cursors(plan_cell(at.t, y, x + 1), term));
+		ck_assert_int_eq(shown_character(at.t, y, x), places[i].letter);
+		/* a vt100 cannot hide it */
+		ck_assert(!terminal_cursor(at.t).is_visible || strcmp(term, "vt100") == 0);
+	}
+	table_leave(&at);
+}
+END_TEST
+
 /* 15 rows at two a cell: the last one is left blank, as the plan goes on. */
 START_TEST(a_row_that_has_no_room_for_a_cell_is_no_end_of_the_plan)
 {
@@ -786,6 +824,8 @@ Suite *test_suite(void)
 	tcase_add_test(zooms, from_afar_the_cursor_goes_by_a_character_and_is_seen);
 	tcase_add_test(zooms, smaller_and_nearer_again_is_the_same_view);
 	tcase_add_test(zooms, a_row_that_has_no_room_for_a_cell_is_no_end_of_the_plan);
+	tcase_add_loop_test(zooms, the_cursor_is_painted_over_every_ground_and_shows_its_letter, 0,
+		4);
 	tcase_add_test(zooms, nearest_a_cell_has_four_columns_and_two_rows);
 	tcase_add_loop_test(zooms, every_zoom_and_panel_keeps_the_cursor_on_the_plan_at_every_size,
 		0, (int)(sizeof sizes / sizeof *sizes));
