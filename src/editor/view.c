@@ -263,18 +263,15 @@ bool view_cell(const struct view *view, const struct ground *ground, struct plac
 
 char view_letter(const struct ground *ground, struct rectangle cells)
 {
-	int counts[128] = { 0 }, met = 0;
-	char order[128], best = OPEN_GROUND;
+	int counts[128] = { 0 };
+	char best = OPEN_GROUND;
 
 	for (int y = cells.top; y <= cells.bottom; y++)
-		for (int x = cells.left; x <= cells.right; x++) {
-			char letter = ground_cell(ground, x, y);
-
-			if (letter != OPEN_GROUND && counts[(int)letter]++ == 0)
-				order[met++] = letter;
-		}
-	for (int i = 0; i < met; i++)
-		if (best == OPEN_GROUND || counts[(int)order[i]] > counts[(int)best])
-			best = order[i];
+		for (int x = cells.left; x <= cells.right; x++)
+			counts[(int)ground_cell(ground, x, y)]++;
+	counts[OPEN_GROUND] = 0;
+	for (int i = 0; i < 128; i++)
+		if (counts[i] > counts[(int)best])
+			best = (char)i;
 	return best;
 }

@@ -69,8 +69,8 @@ struct place view_character(const struct view *view, struct place cell);
  * ground. */
 bool view_cell(const struct view *view, const struct ground *ground, struct place character,
 	struct place *cell);
-/* The commonest letter of the cells, of those as common the one that comes first; OPEN_GROUND only
- * where all of it is open. */
+/* The commonest letter of the cells, of those as common the first of ASCII, so that images have the
+ * same; OPEN_GROUND only where all of it is open. */
 char view_letter(const struct ground *ground, struct rectangle cells);
 
 #endif

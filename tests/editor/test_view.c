@@ -312,8 +312,8 @@ struct patch {
 /* Zooms 3 and 2: blocks of 2 x 4 and 1 x 2 cells. */
 static const struct patch patches[] = {
 	{ 3, { "bb", "bp", "pp", "b." }, 'b' },   /* 4 of b, 3 of p */
-	{ 3, { "pb", "bb", "pp", ".." }, 'p' },   /* 3 of each: p comes first */
-	{ 3, { ".b", "pp", "bb", "p." }, 'b' },
+	{ 3, { "pb", "bb", "pp", ".." }, 'b' },   /* 3 of each, and so in the mirror */
+	{ 3, { "bp", "bb", "pp", ".." }, 'b' },
 	{ 3, { "..", "..", "..", ".p" }, 'p' },   /* open ground gives way to any letter */
 	{ 3, { "..", "..", "..", ".." }, '.' },
 	{ 3, { "bc", "dd", "cl", "ll" }, 'l' },
