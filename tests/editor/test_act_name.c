@@ -63,7 +63,7 @@ START_TEST(open_ground_gets_no_name_but_may_have_one_taken_away)
 	names_add(&editor_edit(&b->editor)->details.names, b->editor.cursor,
 		memory_string("Lost"));
 	editor_stroke(&b->editor);
-	check_here(b, "! A name stands here on open ground");
+	check_here(b, "Snag: A name stands here on open ground");
 	desk_answer(b, ROWS { "Name: ", NULL });
 	desk_do(b, ACT_NAME);
 	ck_assert_uint_eq(b->editor.plot->details.names.count, 0);

@@ -172,7 +172,7 @@ START_TEST(a_thousand_strokes_are_rescued_exactly)
 	terminal_free(at.t);
 	ck_assert_int_eq(strokes_left(&at), STROKES);
 	table_start(&at, &(struct launch){ .rows = 40, .columns = 140 });
-	terminal_wait(at.t, "1000 cells");
+	terminal_wait(at.t, "rescued. 1000");
 	terminal_wait(at.t, "Enter pick");
 	terminal_keys(at.t, "enter");
 	terminal_wait(at.t, "is taken up; it is not saved yet.");
