@@ -74,7 +74,8 @@ static void draw_name(const struct scene *scene, const struct area *plan,
 	const struct survey *survey = &scene->editor->takeoff.survey;
 	const struct grain *grain = view_grain(&scene->editor->view);
 	char label[LABEL_MOST];
-	int room = middle->length * grain->columns - 1, length = label_of(survey, region, room, label);
+	int room = middle->length * grain->columns - 1;
+	int length = label_of(survey, region, room, label);
 	int start = (room - length) / 2, first = start / grain->columns;
 	int last = (start + length - 1) / grain->columns;
 

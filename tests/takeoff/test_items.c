@@ -198,7 +198,8 @@ START_TEST(what_the_plot_allows_is_named_in_the_note)
 	plot_set(&garden.plot, 0, ALLOW_BREAKAGE, "12.5 %");
 	plot_set(&garden.plot, 0, ALLOW_SETTLEMENT, "20 %");
 	garden_count(&garden);
-	ck_assert_str_eq(garden_note(&garden, item("block.wall")), "long x deep x high; 12.5 % breakage");
+	ck_assert_str_eq(garden_note(&garden, item("block.wall")),
+		"long x deep x high; 12.5 % breakage");
 	ck_assert_double_eq(item("block.wall")->spare, 6);
 	ck_assert_str_eq(garden_note(&garden, item("soil.topsoil")), "20 % settlement");
 	ck_assert_double_eq_tol(item("soil.topsoil")->order, item("soil.topsoil")->laid * 1.2,

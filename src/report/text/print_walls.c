@@ -301,8 +301,8 @@ void print_walls(const struct report *report)
 		return;
 	sheets = make_sheets(walls);
 	page_heading(report->out, "Laying sheets");
-	print_lines(report, 0, 0, "Sizes of blocks are as laid: long, along the wall; deep, front to "
-		"back; high. Side 1 starts at the bed's topmost, then leftmost corner and "
+	print_lines(report, 0, 0, "Sizes of blocks are as laid: long, along the wall; deep, front "
+		"to back; high. Side 1 starts at the bed's topmost, then leftmost corner and "
 		"goes right; the sides follow each other with the bed on the right hand. Distances "
 		"run along the wall's outer face from the side's first corner. A run that starts "
 		"at 0 on an outer corner goes through it; one that starts a block's depth further "

@@ -165,7 +165,8 @@ static void print_hours(const struct report *report)
 	if (sum->hours > 0) {
 		print_blank(report);
 		print_rates(report);
-		print_note(report, "In all %s of the work that has a rate: %s for %s at %s a day.%s",
+		print_note(report,
+			"In all %s of the work that has a rate: %s for %s at %s a day.%s",
 			word_hours(report, sum->hours), word_days(report, sum->days),
 			sum->crew == 1 ? "one person" : say(report, "a crew of %s",
 				plain_count(report, sum->crew)), word_hours(report, sum->day),

@@ -139,8 +139,9 @@ static const char *note_words(const struct report *report, const struct note *no
 
 	switch (note->kind) {
 	case NOTE_BREAKAGE:
-		return say(report, "long x deep x high; %s%s", percent(report, note, "breakage"), note->count == 0 ?
-			"" : say(report, ", %lld at least", (long long)note->count));
+		return say(report, "long x deep x high; %s%s", percent(report, note, "breakage"),
+			note->count == 0 ? "" : say(report, ", %lld at least",
+			(long long)note->count));
 	case NOTE_SETTLEMENT:
 		return note->percent == 0 ? "settlement by the mix" :
 			percent(report, note, "settlement");

@@ -8,7 +8,8 @@
 static const struct { const char *doing, *many, *one; } works[] = {
 #define AT(name) [RATE_##name - RATE_STRIP]
 	AT(STRIP) = { "strip", "of sod", NULL }, AT(DIG) = { "dig", "", NULL },
-	AT(HOLE) = { "dig", "post holes", "post hole" }, AT(POST) = { "set", "posts", "post" }, AT(LOAD) = { "load", "", NULL },
+	AT(HOLE) = { "dig", "post holes", "post hole" }, AT(POST) = { "set", "posts", "post" },
+	AT(LOAD) = { "load", "", NULL },
 	AT(TAMP) = { "tamp", "of ground", NULL }, AT(FABRIC) = { "lay", "of fabric", NULL },
 	AT(BASE) = { "lay", "of base", NULL }, AT(FIXTURE) = { "set", "fixtures", "fixture" },
 	AT(BLOCK) = { "lay", "blocks", "block" }, AT(CAP) = { "lay", "caps", "cap" },

@@ -171,8 +171,8 @@ static const struct kind {
 		BY_DRAWING },
 	{ SNAG_GATE_NARROW, 0, "The gate is {0} clear, under {1}.",
 		BY_DRAWING },
-	{ SNAG_GATE_BLOCKED, 0, "A bed or a fixture stands in front of the gate, nearer than {0}: no barrow turns "
-		"there.",
+	{ SNAG_GATE_BLOCKED, 0, "A bed or a fixture stands in front of the gate, nearer "
+		"than {0}: no barrow turns there.",
 		BY_DRAWING },
 	{ SNAG_HOLE_WALL, 0, "A post's hole, {0} across, meets this bed's wall or its base.",
 		BY_DRAWING_OR(BED_REACH) },

@@ -52,7 +52,8 @@ static const struct step_phrase phrases[] = {
 		"Their sod comes out with the rest." } },
 	{ WORK_DIG, DOING, { .all = FACT(TOPSOIL), .words = "Topsoil on a heap of its own." } },
 	{ WORK_DIG, TOOLS, { .words = "spade, pick, barrow, level" } },
-	{ WORK_DIG, TOOLS, { .all = FACT(HOLES), .words = "digging bar, post-hole digger or hired auger" } },
+	{ WORK_DIG, TOOLS, { .all = FACT(HOLES),
+		.words = "digging bar, post-hole digger or hired auger" } },
 
 	{ WORK_POSTS, TITLE, { .words = "Set the posts" } },
 	{ WORK_POSTS, DOING, { .all = FACT(GRAVEL), .words = "Gravel into the holes." } },

@@ -72,8 +72,8 @@ static bool is_open_to_feet(enum plot_class class)
 	return class == CLASS_PATH || class == CLASS_LAWN || class == CLASS_OPEN;
 }
 
-/* How far into the plan a gate on its boundary stands, 0 for others: by its posts, which the fence's
- * inset moves. */
+/* How far into the plan a gate on its boundary stands, 0 for others: by its posts, which the
+ * fence's inset moves. */
 static nm gate_inset(const struct basis *basis, const struct fence_gate *gate)
 {
 	nm cell = basis->survey->cell;
