@@ -163,7 +163,7 @@ static void press_all(const char *page, const char *next)
 	answered("home pageup right *", shown_on_cell(at.t, 1, 0) &&
 		terminal_shows(at.t, "not saved"));
 	answered("_", terminal_cursor(at.t).column == PLAN_LEFT);
-	answered("\\ x14", terminal_shows(at.t, "This is the nearest view"));
+	answered("\\ x16", terminal_shows(at.t, "This is the nearest view"));
 	answered("$", terminal_shows(at.t, ", saved"));
 }
 

@@ -69,19 +69,20 @@ static void act_rounded(struct editor *editor)
 	static const struct cells_question question = { "Round its corners", "Radius",
 		"How much of each corner's two sides becomes the curve." };
 	struct rectangle r = editor_pegged(editor);
-	int most = (least(r.right - r.left, r.bottom - r.top) + 1) / 2;
-	struct cells cells = { .least = 1, .most = most, .count = most };
+	int half = (least(r.right - r.left, r.bottom - r.top) + 1) / 2;
+	struct cells cells = { .least = 1, .most = half, .count = half };
 	struct round_trial round = { .trial = { rounded_lay, "", true }, .rectangle = r,
 		.letter = editor->hand };
 
 	if (!act_has_peg(editor))
 		return;
-	if (most < 1) {
+	if (half < 1) {
 		editor_say(editor, "One cell across has no corners to be rounded.");
 		return;
 	}
 	if (!cells_ask(editor, &question, &cells))
 		return;
+	/* cppcheck-suppress unreadVariable ; by rounded_lay */
 	round.radius = cells.count;
 	if (!act_try(editor, &round.trial))
 		return;

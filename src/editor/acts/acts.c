@@ -126,6 +126,7 @@ void choice_ask(struct editor *editor, const char *text, const struct choice *ch
 
 		answers[i] = choices[i].words;
 		notes[i] = by ? acts_key(by) : "";
+		/* cppcheck-suppress unreadVariable ; by way of the question */
 		keys[i] = by ? acts_get(by)->keys[0].first : PRESS_NOTHING;
 	}
 	answer = editor->asker->choose(editor->asker, &question);

@@ -248,13 +248,13 @@ static bool lengths_put(const char *typed, const char *bare, bool is_size, struc
 {
 	const char *between = is_size ? "xX" : "";
 	const char *last = typed;
-	struct text part = TEXT_EMPTY, put = TEXT_EMPTY;
+	struct text part = TEXT_EMPTY, side = TEXT_EMPTY;
 	bool is_bare = false, none = false;
 
 	while (last[strcspn(last, between)])
 		last += strcspn(last, between) + 1;
 	if (last != typed) {
-		const char *unit = length_put(last, NULL, &none, &put);
+		const char *unit = length_put(last, NULL, &none, &side);
 
 		bare = unit ? unit : bare;
 	}
@@ -270,7 +270,7 @@ static bool lengths_put(const char *typed, const char *bare, bool is_size, struc
 		text_add(out, " x ");
 	}
 	text_fini(&part);
-	text_fini(&put);
+	text_fini(&side);
 	return is_bare;
 }
 

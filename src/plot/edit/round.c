@@ -29,10 +29,10 @@ struct disc disc_within(struct rectangle r, int diameter)
  * less than 0: no middle in the row is in the disc. */
 static int reach(int diameter, int64_t away)
 {
-	int64_t most = (int64_t)diameter * diameter - away * away;
+	int64_t square = (int64_t)diameter * diameter - away * away;
 	int at = -1;
 
-	while ((int64_t)(at + 1) * (at + 1) < most)
+	while ((int64_t)(at + 1) * (at + 1) < square)
 		at++;
 	return at;
 }

@@ -98,10 +98,10 @@ static void print_back(const struct report *report)
 /* "walls 5 1/2 in to 6 in". */
 static const char *depths_words(const struct report *report, const struct formation *formation)
 {
-	const char *least = word_inches(report, formation->least);
+	const char *shown = word_inches(report, formation->least);
 
-	return formation->least == formation->most ? say(report, "%s %s", formation->what, least) :
-		say(report, "%s %s to %s", formation->what, least,
+	return formation->least == formation->most ? say(report, "%s %s", formation->what, shown) :
+		say(report, "%s %s to %s", formation->what, shown,
 			word_inches(report, formation->most));
 }
 
@@ -111,22 +111,22 @@ static void print_formation(const struct report *report)
 	struct formation kinds[] = { { DIG_WALL, "walls", 0, 0 }, { DIG_PATH, "paths", 0, 0 },
 		{ DIG_PAD, "fixtures", 0, 0 } };
 	struct text names = TEXT_EMPTY, depths = TEXT_EMPTY;
-	nm least = 0, most = 0;
+	nm shallow = 0, deep = 0;
 	int count = 0;
 
 	for (size_t i = 0; i < sizeof kinds / sizeof *kinds; i++) {
 		if (!find_formation(&kinds[i], &report->takeoff->earthwork))
 			continue;
-		least = count == 0 ? kinds[i].least : nm_least(least, kinds[i].least);
-		most = nm_most(most, kinds[i].most);
+		shallow = count == 0 ? kinds[i].least : nm_least(shallow, kinds[i].least);
+		deep = nm_most(deep, kinds[i].most);
 		text_print(&names, "%s%s", count == 0 ? "" : ", ", kinds[i].what);
 		text_print(&depths, "%s%s", count == 0 ? "" : ", ",
 			depths_words(report, &kinds[i]));
 		count++;
 	}
-	if (count > 1 && least == most)
+	if (count > 1 && shallow == deep)
 		print_note(report, "One formation: the dig is equally deep under %s, %s below "
-			"finished ground.", names.bytes, word_inches(report, least));
+			"finished ground.", names.bytes, word_inches(report, shallow));
 	else if (count > 1)
 		print_note(report, "No one formation: the dig is stepped. Below finished ground: "
 			"%s.", depths.bytes);

@@ -178,21 +178,21 @@ static void print_fixings(const struct report *report, const struct fencing *fen
 static void print_rules(const struct report *report)
 {
 	const struct fences *fences = &report->takeoff->fences;
-	int64_t whole = 0, sawn = 0, gates = 0, bolts = 0;
+	int64_t uncut = 0, sawn = 0, gates = 0, bolts = 0;
 
 	for (int i = 0; i < fences->count; i++) {
-		whole += fences->list[i].panels_whole;
+		uncut += fences->list[i].panels_whole;
 		sawn += fences->list[i].panel_pieces;
 		gates += fences->list[i].gate_count;
 		bolts += fences->list[i].bolts;
 	}
 	print_note(report, "Posts are listed along the fence.%s%s%s%s%s All this: common practice, "
 		"no published source.",
-		whole > 0 && sawn > 0 ? " Whole sections come first; where the rest is under half "
+		uncut > 0 && sawn > 0 ? " Whole sections come first; where the rest is under half "
 		"a section, the last two panels are equal." : "",
 		sawn > 0 && mirror_of(report->plot).kind != MIRROR_OFF ?
 		" What the plan's mirror turns onto itself is the same from both ends." : "",
-		whole + sawn > 0 ? " Two brackets to a rail of a panel." : "",
+		uncut + sawn > 0 ? " Two brackets to a rail of a panel." : "",
 		gates > 0 ? " Two hinges to a leaf, a latch to a gate." : "",
 		bolts > 0 ? " A drop bolt to a gate of two leaves." : "");
 }
