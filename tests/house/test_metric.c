@@ -86,7 +86,7 @@ static void check_metric(const char *text, const char *where)
 	const char *at = text ? imperial_in(text) : NULL;
 	int before = at && at - text > 60 ? 60 : at ? (int)(at - text) : 0;
 
-	ck_assert_msg(!at, "%s: ...%.100s", where, at - before);
+	ck_assert_msg(!at, "%s: ...%.100s", where, at ? at - before : "");
 }
 
 START_TEST(the_search_finds_what_it_is_for)

@@ -283,7 +283,7 @@ static void list_change(struct list *list, const struct plot *plot, const struct
 	for (int i = 0; i < strip->count; i++) {
 		int item = strip->cell + (strip->is_out ? i : 0), image = axis - 1 - item;
 
-		for (int j = 0; j <= has_axis; j++, item = image)
+		for (int j = 0; j < 1 + has_axis; j++, item = image)
 			if (!strip->is_out)
 				list_double(list, item);
 			else if (list_find(list, item) >= 0)
