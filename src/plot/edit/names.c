@@ -18,11 +18,12 @@ static size_t first_in(struct plot *plot, struct place at, size_t from)
 	const struct names *names = &plot->details.names;
 	struct rectangle cell = { at.x, at.y, at.x, at.y }, *rows = NULL;
 	bool is_open = ground_cell(&plot->ground, at.x, at.y) == OPEN_GROUND;
-	size_t count = 1;
+	size_t count = 0;
 
 	if (from < names->count && !is_open)
 		rows = lay_patch(&plot->ground, at, &count);
-	while (from < names->count && !is_in(rows ? rows : &cell, count, names->items[from].at))
+	while (from < names->count &&
+		!is_in(rows ? rows : &cell, rows ? count : 1, names->items[from].at))
 		from++;
 	free(rows);
 	return from;
