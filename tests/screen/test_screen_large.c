@@ -64,8 +64,8 @@ static bool is_open(int x, int y)
 		terminal_until(at.t, expression);                                      \
 		if (runner_count(0, 1))                                                \
 			ck_assert_msg(now() - start_ < fmax(1, opening),               \
-				"%s took %.2f s, opening the plot %.2f", keys,         \
-				now() - start_, opening);                              \
+				"%s took %.2f s until %s, opening the plot %.2f",      \
+				keys, now() - start_, #expression, opening);           \
 	} while (0)
 
 /* ---- A stroke -------------------------------------------------------------------------------- */
