@@ -90,21 +90,13 @@ static void draw_letter(const struct scene *scene, const struct area *plan, stru
 
 /* ---- All ------------------------------------------------------------------------------------- */
 
-static bool holds_cursor(const struct scene *scene, struct rectangle cells)
-{
-	struct place at = scene->editor->cursor;
-
-	return at.x >= cells.left && at.x <= cells.right && at.y >= cells.top &&
-		at.y <= cells.bottom;
-}
-
 static void draw_block(const struct scene *scene, const struct area *plan, struct place at)
 {
 	const struct view *view = &scene->editor->view;
 	const struct ground *ground = &scene->editor->plot->ground;
 	struct rectangle cells = view_block(view, ground, at);
 
-	if (holds_cursor(scene, cells))
+	if (rectangle_holds(cells, scene->editor->cursor))
 		brush_put(plan, at.y, at.x, L' ', colour_cursor(scene->level));
 	else if (scene->level == COLOUR_NONE || !brush_has_unicode())
 		draw_letter(scene, plan, at, cells);

@@ -34,37 +34,37 @@ nm ruler_step(const struct editor *editor, int characters, int cells, int apart)
 }
 
 /* One direction of the view: its cells in view, and how many of them characters stand for. */
-struct stripe {
+struct extent {
 	int first, last;       /* cells */
 	int characters, cells; /* one of them is 1 */
 };
 
 /* How far into its cell a length from the plan's edge is, in characters. */
-static int inset(const struct editor *editor, const struct stripe *span, nm at)
+static int inset(const struct editor *editor, const struct extent *extent, nm at)
 {
 	nm cell = plot_cell(editor->plot);
 
-	return (int)(at % cell * span->characters / cell);
+	return (int)(at % cell * extent->characters / cell);
 }
 
 /* The first label at the beginning of the cell or after it. */
-static nm first_label(const struct editor *editor, const struct stripe *span, nm step)
+static nm first_label(const struct editor *editor, const struct extent *extent, nm step)
 {
-	return (span->first * plot_cell(editor->plot) + step - 1) / step * step;
+	return (extent->first * plot_cell(editor->plot) + step - 1) / step * step;
 }
 
 /* Leaves out labels that would reach beyond the ruler, into the last one, or over what is taken. */
 static void draw_across(const struct editor *editor, const struct area *ruler,
-	const struct stripe *span, const struct bracket *taken)
+	const struct extent *extent, const struct bracket *taken)
 {
 	nm cell = plot_cell(editor->plot);
-	nm step = ruler_step(editor, span->characters, span->cells, APART_ACROSS);
+	nm step = ruler_step(editor, extent->characters, extent->cells, APART_ACROSS);
 	struct text words = TEXT_EMPTY;
 	int end = 0;
 
-	for (nm at = first_label(editor, span, step); at / cell <= span->last; at += step) {
+	for (nm at = first_label(editor, extent, step); at / cell <= extent->last; at += step) {
 		struct place on = { (int)(at / cell), editor->view.first.y };
-		int column = view_character(&editor->view, on).x + inset(editor, span, at), after;
+		int column = view_character(&editor->view, on).x + inset(editor, extent, at), after;
 
 		ruler_words(editor, at, &words);
 		after = column + (int)words.length;
@@ -79,15 +79,15 @@ static void draw_across(const struct editor *editor, const struct area *ruler,
 
 /* The last column is for the line along the plan's edge. */
 static void draw_down(const struct editor *editor, const struct area *ruler,
-	const struct stripe *span, const struct bracket *taken)
+	const struct extent *extent, const struct bracket *taken)
 {
 	nm cell = plot_cell(editor->plot);
-	nm step = ruler_step(editor, span->characters, span->cells, APART_DOWN);
+	nm step = ruler_step(editor, extent->characters, extent->cells, APART_DOWN);
 	struct text words = TEXT_EMPTY;
 
-	for (nm at = first_label(editor, span, step); at / cell <= span->last; at += step) {
+	for (nm at = first_label(editor, extent, step); at / cell <= extent->last; at += step) {
 		struct place on = { editor->view.first.x, (int)(at / cell) };
-		int row = view_character(&editor->view, on).y + inset(editor, span, at);
+		int row = view_character(&editor->view, on).y + inset(editor, extent, at);
 
 		ruler_words(editor, at, &words);
 		if ((int)words.length < ruler->columns &&
@@ -109,7 +109,7 @@ static void underline(const struct area *ruler, int column, int columns, enum bo
 
 /* Walls and fences along the upper edge, below the labels, and along the left one. */
 static void draw_edges(const struct scene *scene, const struct layout *layout,
-	const struct stripe *across, const struct stripe *down)
+	const struct extent *across, const struct extent *down)
 {
 	const struct area *side = &layout->side_ruler;
 	const struct paint plain = { .ink = COLOUR_DEFAULT, .ground = COLOUR_DEFAULT };
@@ -165,8 +165,8 @@ void ruler_draw(const struct editor *editor, const struct layout *layout)
 	struct place blocks = view_blocks(view, &editor->plot->ground);
 	struct rectangle last = view_block(view, &editor->plot->ground,
 		(struct place){ blocks.x - 1, blocks.y - 1 });
-	struct stripe across = { view->first.x, last.right, grain->columns, grain->across };
-	struct stripe down = { view->first.y, last.bottom, grain->rows, grain->down };
+	struct extent across = { view->first.x, last.right, grain->columns, grain->across };
+	struct extent down = { view->first.y, last.bottom, grain->rows, grain->down };
 	struct bracket taken_across = { .length = 0 }, taken_down = { .length = 0 };
 	struct scene scene = scene_of(editor);
 

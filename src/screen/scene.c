@@ -4,11 +4,6 @@
 
 enum { LETTER_EVERY = 5 };
 
-static bool holds(const struct rectangle *r, int x, int y)
-{
-	return x >= r->left && x <= r->right && y >= r->top && y <= r->bottom;
-}
-
 struct scene scene_of(const struct editor *editor)
 {
 	const struct details *details = &editor->plot->details;
@@ -37,7 +32,7 @@ char scene_letter(const struct scene *scene, int x, int y)
 
 	if (!ground_holds(ground, x, y))
 		return '\0';
-	if (scene->has_stamp && holds(&scene->stamp, x, y))
+	if (scene->has_stamp && rectangle_holds(scene->stamp, (struct place){ x, y }))
 		carried = ground_cell(&scene->editor->carried.ground, x - scene->stamp.left,
 			y - scene->stamp.top);
 	return carried == PATCH_NOTHING ? ground_cell(ground, x, y) : carried;
@@ -48,8 +43,8 @@ char scene_commonest(const struct scene *scene, struct rectangle cells)
 	const struct rectangle *stamp = &scene->stamp;
 	char carried;
 
-	if (!scene->has_stamp || !holds(stamp, cells.left, cells.top) ||
-	    !holds(stamp, cells.right, cells.bottom))
+	if (!scene->has_stamp || !rectangle_holds(*stamp, (struct place){ cells.left, cells.top }) ||
+	    !rectangle_holds(*stamp, (struct place){ cells.right, cells.bottom }))
 		return view_letter(&scene->editor->plot->ground, cells);
 	carried = view_letter(&scene->editor->carried.ground, (struct rectangle){
 		cells.left - stamp->left, cells.top - stamp->top, cells.right - stamp->left,

@@ -96,7 +96,6 @@ START_TEST(a_stroke_is_drawn_before_its_figures_are_there)
 	ck_assert(terminal_shows(at.t, "not saved"));
 	ck_assert(!terminal_shows(at.t, "In sq ft"));
 	terminal_wait(at.t, "In sq ft");
-	
 }
 END_TEST
 

@@ -786,8 +786,8 @@ START_TEST(what_is_seen_costs_few_bytes_a_key)
 		terminal_settle(at.t);
 		terminal_keys(at.t, rows[i].keys);
 		cost = terminal_settle(at.t);
-ck_assert_msg(cost.bytes > 0 && cost.bytes <= rows[i].most, "%s after %s: %zu bytes",
-			rows[i].keys, rows[i].before, cost.bytes);
+		ck_assert_msg(cost.bytes > 0 && cost.bytes <= rows[i].most,
+			"%s after %s: %zu bytes", rows[i].keys, rows[i].before, cost.bytes);
 		table_leave(&at);
 	}
 }

@@ -43,22 +43,22 @@ static const struct snag *first_new(const struct snag_list *before, const struct
 static const char *snags_between(struct editor *editor, const struct plot *after)
 {
 	const struct book *book = editor->has_book ? &editor->book : NULL;
+	const struct snag_list *was = &editor->takeoff.snags;
 	struct arena arena = ARENA_EMPTY;
-	struct takeoff was, is;
+	struct takeoff is;
 	const char *words = "";
 
 	if (ground_count(&after->ground) > COUNTED_MOST)
 		return words;
-	if (takeoff_compute(&was, &arena, editor->plot, book) &&
-	    takeoff_compute(&is, &arena, after, book)) {
+	if (editor_refresh(editor) && takeoff_compute(&is, &arena, after, book)) {
 		const struct report report = { .words = &editor->words, .plot = after,
 			.takeoff = &is, .units = plot_units(after) };
-		int64_t more = walls_snags(&is.snags) - walls_snags(&was.snags);
+		int64_t more = walls_snags(&is.snags) - walls_snags(was);
 
 		if (more > 0)
 			words = say(&report, "%s %s more of walls. %s", plain_count(&report, more),
 				more == 1 ? "snag" : "snags",
-				snag_sentence(&report, first_new(&was.snags, &is.snags)));
+				snag_sentence(&report, first_new(was, &is.snags)));
 	}
 	arena_clear(&arena);
 	return words;

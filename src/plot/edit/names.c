@@ -7,7 +7,7 @@
 static bool is_in(const struct rectangle *rows, size_t count, struct place at)
 {
 	for (size_t i = 0; i < count; i++)
-		if (rows[i].top == at.y && rows[i].left <= at.x && at.x <= rows[i].right)
+		if (rectangle_holds(rows[i], at))
 			return true;
 	return false;
 }

@@ -93,18 +93,21 @@ static bool has_choice(const struct report *report, enum plot_class class, enum 
 	return false;
 }
 
+static bool has_fact(const struct report *report, uint64_t fact)
+{
+	return (report->takeoff->work.facts & fact) != 0;
+}
+
 /* Where there is edging, and what holds an edge in place of it. */
 static void print_edged(const struct report *report)
 {
-	const struct fixtures *fixtures = &report->takeoff->fixtures;
 	bool has_paths = has_choice(report, CLASS_PATH, PATH_EDGING, CHOICE_YES);
 	bool has_level = has_choice(report, CLASS_BED, BED_BUILD, BUILD_LEVEL);
-	bool has_raised = has_choice(report, CLASS_BED, BED_BUILD, BUILD_RAISED);
 	const char *along = has_paths && has_level ? "paths and ground-level beds" :
 		has_paths ? "paths" : "ground-level beds";
 	const char *holders[] = {
-		has_raised ? "a raised bed's wall" : NULL,
-		fixtures->inside + fixtures->others > 0 ? "a fixture" : NULL,
+		has_fact(report, FACT(WALLS)) ? "a raised bed's wall" : NULL,
+		has_fact(report, FACT(FIXTURES)) ? "a fixture" : NULL,
 		block_number(report->takeoff->allow, ALLOW_HELD) ? "a held side of the plan" : NULL,
 	};
 	struct text words = TEXT_EMPTY;
@@ -150,15 +153,13 @@ void print_edging(const struct report *report)
 void print_lawn(const struct report *report)
 {
 	const struct lawns *lawns = &report->takeoff->lawns;
-	const struct walls *walls = &report->takeoff->walls;
-	bool has_walls = walls->count + walls->not_laid_count > 0;
 
 	if (lawns->count == 0)
 		return;
 	page_heading(report->out, "Lawn");
 	print_alike(report, &lawn_table, lawns->list, lawns->count);
 	print_note(report, "Topsoil in place by area and depth%s; the order is with what "
-		"settles.%s", has_walls ? ", but over the base of a wall no deeper than what its "
-		"embed leaves under the turf" : "", has_choice(report, CLASS_LAWN, LAWN_COVER,
-		COVER_TURF) ? " Spare turf is for trimming at the edges." : "");
+		"settles.%s", has_fact(report, FACT(WALLS)) ? ", but over the base of a wall no "
+		"deeper than what its embed leaves under the turf" : "",
+		has_fact(report, FACT(TURF)) ? " Spare turf is for trimming at the edges." : "");
 }
