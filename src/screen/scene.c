@@ -41,10 +41,10 @@ char scene_letter(const struct scene *scene, int x, int y)
 char scene_commonest(const struct scene *scene, struct rectangle cells)
 {
 	const struct rectangle *stamp = &scene->stamp;
+	struct place first = { cells.left, cells.top }, last = { cells.right, cells.bottom };
 	char carried;
 
-	if (!scene->has_stamp || !rectangle_holds(*stamp, (struct place){ cells.left, cells.top }) ||
-	    !rectangle_holds(*stamp, (struct place){ cells.right, cells.bottom }))
+	if (!scene->has_stamp || !rectangle_holds(*stamp, first) || !rectangle_holds(*stamp, last))
 		return view_letter(&scene->editor->plot->ground, cells);
 	carried = view_letter(&scene->editor->carried.ground, (struct rectangle){
 		cells.left - stamp->left, cells.top - stamp->top, cells.right - stamp->left,
