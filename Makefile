@@ -55,6 +55,13 @@ $(error UPDATE_GOLDEN is set, and nothing would be checked: only `make golden` s
 endif
 endif
 
+# Tests take every processor, where no -j says how many.
+ifneq ($(filter check check-all,$(MAKECMDGOALS)),)
+ifeq ($(filter -j%,$(MAKEFLAGS)),)
+MAKEFLAGS += -j$(shell nproc)
+endif
+endif
+
 # Whatever is compiled waits for this. Only `run` and `check` install; the rest say what is missing.
 ready:
 	@CC='$(CC)' .ci/packages \

@@ -24,17 +24,26 @@ void journal_flush(struct journal *journal)
 	if (journal->is_new)
 		folder_sync(journal->path);
 	journal->is_unsynced = journal->is_new = false;
-	journal->synced_ms = clock_ms();
+}
+
+/* Has the disk begin with what was written, and waits for none of it. */
+static void writing_begin(struct journal *journal)
+{
+	if (!journal->is_unsynced)
+		journal->due_ms = clock_ms() + JOURNAL_SYNC_MS;
+	/* Where it fails there is more to wait for when it is due. */
+	(void)sync_file_range(journal->fd, 0, 0, SYNC_FILE_RANGE_WRITE);
+	journal->is_unsynced = true;
 }
 
 int journal_sync(struct journal *journal)
 {
-	int64_t ago = clock_ms() - journal->synced_ms;
+	int64_t wait = journal->due_ms - clock_ms();
 
 	if (!journal->is_unsynced)
 		return -1;
-	if (ago < JOURNAL_SYNC_MS)
-		return (int)(JOURNAL_SYNC_MS - ago);
+	if (wait > 0)
+		return (int)wait;
 	journal_flush(journal);
 	return -1;
 }
@@ -108,7 +117,8 @@ bool journal_begin(struct journal *journal, const struct journal_place *place,
 	else
 		journal_drop(journal);
 	*journal = (struct journal){ .path = memory_string(place->path), .fd = fd, .sum = sum,
-		.start = text->length, .is_unsynced = true, .is_new = true };
+		.start = text->length, .is_new = true };
+	writing_begin(journal);
 	return true;
 }
 
@@ -148,7 +158,7 @@ bool journal_add(struct journal *journal, struct last_step last, const struct pl
 	journal->is_stopped = !record_put(journal, &step);
 	journal->sum = sum;
 	journal->steps += step.length;
-	journal->is_unsynced = true;
+	writing_begin(journal);
 	text_fini(&step);
 	text_fini(&words);
 	return !journal->is_stopped;

@@ -19,7 +19,7 @@ struct journal {
 	bool is_stopped; /* it lacks a step, so no more may follow */
 	bool is_unsynced;
 	bool is_new;     /* its name is not on the disk yet */
-	int64_t synced_ms; /* when it was put on the disk last; 0: never */
+	int64_t due_ms; /* when it is to be on the disk, where it is not */
 };
 #define JOURNAL_NONE ((struct journal){ .fd = -1 })
 
@@ -38,8 +38,9 @@ bool journal_is_full(const struct journal *journal);
 /* Writes down a step, in one piece. False where it cannot grow, from then on: what is there holds
  * the steps before. */
 bool journal_add(struct journal *journal, struct last_step last, const struct plot *plot);
-/* Puts what was written on the disk, where JOURNAL_SYNC_MS have passed since the last time; in how
- * many ms it is to be asked again, -1: when something was written. */
+/* Waits until what was written is on the disk, where JOURNAL_SYNC_MS have passed since the first of
+ * it: by then the disk has it, mostly. In how many ms it is to be asked again, -1: when something
+ * was written. */
 int journal_sync(struct journal *journal);
 /* The same at once. */
 void journal_flush(struct journal *journal);
