@@ -55,9 +55,9 @@ $(error UPDATE_GOLDEN is set, and nothing would be checked: only `make golden` s
 endif
 endif
 
-# Tests take every processor, where no -j says how many.
-ifneq ($(filter check check-all,$(MAKECMDGOALS)),)
-ifeq ($(filter -j%,$(MAKEFLAGS)),)
+# Tests take every processor, where no -j says how many. A make within another has its jobs from it.
+ifeq ($(MAKELEVEL),0)
+ifneq ($(filter check check-all sanitize,$(MAKECMDGOALS)),)
 MAKEFLAGS += -j$(shell nproc)
 endif
 endif
