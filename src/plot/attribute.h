@@ -1,5 +1,5 @@
 /* Attributes: everything a plot may say. One row says all of an attribute; the reader, the
- * writer, the sheets, the price book, the takeoff's list of what is assumed and the check of the
+ * writer, the cards, the price book, the takeoff's list of what is assumed and the check of the
  * man page go by these rows, which are in attribute_BLOCK.c. A new attribute is one identity
  * here and one row there. */
 #ifndef PLOT_ATTRIBUTE_H
@@ -64,12 +64,12 @@ enum tamper { TAMPER_PLATE, TAMPER_HAND };
 enum stone_grading { STONE_FINES, STONE_CLEAN };
 enum leaf_from { LEAF_BOUGHT, LEAF_OFFCUT };
 
-/* The sheets that share out the attributes of allow. */
-enum allow_sheet {
-	SHEET_WALLS, SHEET_GROUND, SHEET_STONE, SHEET_HAULING, SHEET_FABRIC, SHEET_POSTS,
-	SHEET_CREW, SHEET_SNAGS
+/* The cards that share out the attributes of allow. */
+enum allow_card {
+	CARD_WALLS, CARD_GROUND, CARD_STONE, CARD_HAULING, CARD_FABRIC, CARD_POSTS,
+	CARD_CREW, CARD_SNAGS
 };
-enum { ALLOW_SHEETS = SHEET_SNAGS + 1 };
+enum { ALLOW_CARDS = CARD_SNAGS + 1 };
 
 /* What must be there for an attribute to matter. */
 enum subject {
@@ -86,7 +86,7 @@ enum { MEANING_MOST = 80 }; /* a row of a small screen */
 
 struct attribute_row {
 	const char *keyword;
-	const char *label;      /* in sheets and reports */
+	const char *label;      /* in cards and reports */
 	const char *meaning;    /* what it is, in a sentence of MEANING_MOST columns at most */
 	struct value_rule rule; /* what may be read */
 	/* The default; unset where there is none, or it depends on the rest of the plot: `derived`
@@ -100,14 +100,14 @@ struct attribute_row {
 	const char *derived_metric; /* in place of `derived` in a metric plot; NULL: the same */
 	/* The same in so few words that a field has room for them; NULL: as above. */
 	const char *brief, *brief_metric;
-	enum allow_sheet sheet; /* of an attribute of allow */
+	enum allow_card card; /* of an attribute of allow */
 	enum subject subject;
 	bool required;
 };
 
-/* The sheets as they are listed: "Allowed for: walls and soil", "The plot itself". */
-extern const char *const allow_sheet_titles[ALLOW_SHEETS];
-#define HEAD_SHEET_TITLE "The plot itself"
+/* The cards as they are listed: "Allowed for: walls and soil", "The plot itself". */
+extern const char *const allow_card_titles[ALLOW_CARDS];
+#define HEAD_CARD_TITLE "The plot itself"
 
 const struct attribute_row *attribute_row(enum attribute a);
 /* The default in a plot of these units; unset where there is none, or it is derived. */

@@ -117,7 +117,7 @@ void draw_clear(const struct area *area)
 		mvhline(area->row + row, area->column, ' ', area->columns);
 }
 
-void draw_sheet(const struct area *area)
+void draw_card(const struct area *area)
 {
 	const struct area edge = { area->row, area->column, area->rows, 1 };
 

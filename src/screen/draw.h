@@ -31,7 +31,7 @@ void draw_upright(const struct area *area);
 /* Blanks. */
 void draw_clear(const struct area *area);
 /* Blanks, with a line at the left. */
-void draw_sheet(const struct area *area);
+void draw_card(const struct area *area);
 
 /* The curses attribute of a look. */
 unsigned int draw_look(enum look look);

@@ -1,4 +1,4 @@
-/* A sheet while it is filled in: what the screen shows of it, and what keys do to it. form.c opens
+/* A card while it is filled in: what the screen shows of it, and what keys do to it. form.c opens
  * and closes it. */
 #ifndef SCREEN_FILLING_H
 #define SCREEN_FILLING_H
@@ -12,20 +12,20 @@ enum { LACKING_NONE = -1 };
 struct filling {
 	struct front front; /* first */
 	const char *keys[9];  /* the front's: it is drawn anew while a key is waited for */
-	struct sheet *sheet;
-	int at;               /* the field that the cursor is in; after the last: the sheet's end */
+	struct card *card;
+	int at;               /* the field that the cursor is in; after the last: the card's end */
 	char **opened;        /* what the fields said at first, owned */
 	struct typing typing; /* what that field says, while it is typed */
 	/* The locale cannot show all of that field: it is left as it is until it is emptied. */
 	bool is_held;
 	/* The field that did not take all that was typed, LACKING_NONE: none. That is said before
-	 * the sheet goes on. */
+	 * the card goes on. */
 	int lacking;
 	struct text said;     /* about what was typed or taken last; empty: nothing */
 	struct fault fault;   /* what is wrong, on the message row; no words: nothing */
 };
 
-/* Whether the cursor is on the row below the fields, of a sheet that has one. */
+/* Whether the cursor is on the row below the fields, of a card that has one. */
 bool filling_is_end(const struct filling *filling);
 /* The last place that the cursor goes to. */
 int filling_last(const struct filling *filling);
@@ -34,7 +34,7 @@ const struct field *filling_field(const struct filling *filling);
 /* Whether the cursor's field takes one of a few words. */
 bool filling_is_choice(const struct filling *filling);
 
-/* filling_draw.c: draws the sheet: a front's draw. */
+/* filling_draw.c: draws the card: a front's draw. */
 void filling_draw(const struct front *front, const struct layout *layout);
 
 /* filling_keys.c */
@@ -47,9 +47,9 @@ void filling_go_to(struct filling *filling, int field);
 /* Puts the field right as it is left: what was typed gets the words it is taken in, which is said.
  * False, the fault filled, where it is wrong. */
 bool filling_settle(struct filling *filling);
-/* Whether a field says something else than when the sheet was opened. */
+/* Whether a field says something else than when the card was opened. */
 bool filling_has_changed(const struct filling *filling, int field);
-/* All keys but those that end the sheet or take it. */
+/* All keys but those that end the card or take it. */
 void filling_key(struct filling *filling, const struct keys *keys, int key);
 
 /* filling_type.c */
@@ -58,7 +58,7 @@ void filling_type(struct filling *filling, uint32_t character);
 void filling_paste(struct filling *filling, const struct text *pasted);
 /* Says that something came that is no character. */
 void filling_miss(struct filling *filling);
-/* Takes a change of the typing over into the sheet. */
+/* Takes a change of the typing over into the card. */
 void filling_take(struct filling *filling);
 
 #endif

@@ -86,13 +86,13 @@ static void draw_row(const struct field *field, const struct area *area, int row
 	text_fini(&unset);
 }
 
-/* The row that takes the sheet, below its fields. */
+/* The row that takes the card, below its fields. */
 static void draw_end(const struct filling *filling, const struct area *area, int row)
 {
 	bool is_here = filling_is_end(filling);
 	struct text words = TEXT_EMPTY;
 
-	text_print(&words, "Enter here: %s", filling->sheet->done);
+	text_print(&words, "Enter here: %s", filling->card->done);
 	draw_text(area, row, 0, words.bytes, is_here ? LOOK_PICKED : LOOK_STRONG);
 	if (is_here)
 		move(area->row + row, area->column);
@@ -105,8 +105,8 @@ static void draw_fields(const struct filling *filling, const struct area *area)
 	int top = top_of(filling, rows);
 
 	for (int i = 0; i < rows; i++)
-		if (top + i < filling->sheet->count)
-			draw_row(&filling->sheet->fields[top + i], area, i);
+		if (top + i < filling->card->count)
+			draw_row(&filling->card->fields[top + i], area, i);
 		else
 			draw_end(filling, area, i);
 	if (!filling_is_end(filling)) {
@@ -122,7 +122,7 @@ static void draw_title(const struct filling *filling, const struct area *area)
 	int count = filling_last(filling) + 1;
 	char place[32];
 
-	draw_text(area, 0, 0, filling->sheet->title, LOOK_STRONG);
+	draw_text(area, 0, 0, filling->card->title, LOOK_STRONG);
 	snprintf(place, sizeof place, "  %d of %d", filling->at + 1, count);
 	if (area->rows < TITLE_ROWS + count)
 		draw_right(area, 0, place, LOOK_PLAIN);
@@ -145,7 +145,7 @@ static void said_add(const struct filling *filling, struct text *words)
 static void meaning_add(const struct filling *filling, struct text *words)
 {
 	if (filling_is_end(filling))
-		text_add(words, "Enter takes the sheet as it stands; Up goes back into it.");
+		text_add(words, "Enter takes the card as it stands; Up goes back into it.");
 	else if (filling_field(filling)->meaning)
 		text_add(words, filling_field(filling)->meaning);
 }
@@ -160,7 +160,7 @@ static void details_add(const struct filling *filling, struct text *words)
 	if (filling_is_end(filling))
 		return;
 	field = filling_field(filling);
-	unit = sheet_unit(filling->sheet, filling->at);
+	unit = card_unit(filling->card, filling->at);
 	if (width_of(field->typed) > ROW_COLUMNS - field_column(field)) {
 		text_add(words, field->typed);
 		return;
@@ -219,7 +219,7 @@ void filling_draw(const struct front *front, const struct layout *layout)
 		details_add(filling, &lower);
 	/* Rows of the form's are covered, always the same while that is enough. */
 	rows = most(foot_rows(&upper, &lower, layout->message.columns, area.rows / 2), FOOT_ROWS);
-	draw_sheet(&area);
+	draw_card(&area);
 	inner = (struct area){ area.row, area.column + MARGIN, area.rows - (rows - 1),
 		area.columns - MARGIN };
 	draw_title(filling, &inner);

@@ -7,17 +7,17 @@ enum { VALUE_MOST = 1000 }; /* characters of what is no text: more than any valu
 
 const struct field *filling_field(const struct filling *filling)
 {
-	return &filling->sheet->fields[filling->at];
+	return &filling->card->fields[filling->at];
 }
 
 bool filling_is_end(const struct filling *filling)
 {
-	return filling->at == filling->sheet->count;
+	return filling->at == filling->card->count;
 }
 
 int filling_last(const struct filling *filling)
 {
-	return filling->sheet->count - !filling->sheet->has_end;
+	return filling->card->count - !filling->card->has_end;
 }
 
 bool filling_is_choice(const struct filling *filling)
@@ -29,7 +29,7 @@ bool filling_is_choice(const struct filling *filling)
 
 void filling_go(struct filling *filling, int at)
 {
-	const struct field *field = &filling->sheet->fields[at];
+	const struct field *field = &filling->card->fields[at];
 
 	filling->at = at;
 	fault_clear(&filling->fault);
@@ -65,22 +65,22 @@ void filling_go_to(struct filling *filling, int at)
 
 bool filling_settle(struct filling *filling)
 {
-	struct sheet *sheet = filling->sheet;
+	struct card *card = filling->card;
 	int at = filling->at;
 
 	fault_clear(&filling->fault);
 	if (filling_is_end(filling))
 		return true;
-	if (!sheet_settle(sheet, at, &filling->said, &filling->fault))
+	if (!card_settle(card, at, &filling->said, &filling->fault))
 		return false;
-	if (filling->said.length && sheet->changed)
-		sheet->changed(sheet, at);
+	if (filling->said.length && card->changed)
+		card->changed(card, at);
 	return true;
 }
 
 bool filling_has_changed(const struct filling *filling, int at)
 {
-	return strcmp(filling->sheet->fields[at].typed, filling->opened[at]) != 0;
+	return strcmp(filling->card->fields[at].typed, filling->opened[at]) != 0;
 }
 
 /* What is wrong in the field that is left is said at once, but holds nobody up. */

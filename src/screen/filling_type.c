@@ -8,18 +8,18 @@
 
 void filling_take(struct filling *filling)
 {
-	struct sheet *sheet = filling->sheet;
+	struct card *card = filling->card;
 	struct text words = TEXT_EMPTY;
 
 	typing_add_all(&filling->typing, &words);
-	sheet_type(sheet, filling->at, words.bytes);
+	card_type(card, filling->at, words.bytes);
 	fault_clear(&filling->fault);
 	if (words.length == 0 && filling->lacking == filling->at)
 		filling->lacking = LACKING_NONE;
-	if (sheet->changed)
-		sheet->changed(sheet, filling->at);
-	/* Not even its own field is safe from a sheet that brings its fields into line. */
-	if (strcmp(sheet->fields[filling->at].typed, words.bytes) != 0)
+	if (card->changed)
+		card->changed(card, filling->at);
+	/* Not even its own field is safe from a card that brings its fields into line. */
+	if (strcmp(card->fields[filling->at].typed, words.bytes) != 0)
 		filling_go(filling, filling->at);
 	text_fini(&words);
 }
@@ -38,7 +38,7 @@ void filling_miss(struct filling *filling)
 		"it is left out.");
 }
 
-/* A character that no plot holds is shown as ?, and refused with the sheet. */
+/* A character that no plot holds is shown as ?, and refused with the card. */
 static void warn(struct filling *filling, const uint32_t *codes, size_t count)
 {
 	for (size_t i = 0; i < count; i++)

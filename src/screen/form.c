@@ -11,22 +11,22 @@ static bool is_last(const struct filling *filling)
 
 /* ---- Opening and closing -------------------------------------------------------------------- */
 
-static void filling_open(struct filling *filling, struct sheet *sheet)
+static void filling_open(struct filling *filling, struct card *card)
 {
 	*filling = (struct filling){ .front = { .state = STATE_FORM, .draw = filling_draw },
 		.keys = { "Up Down", "go", "Enter", NULL, "Esc", "leave", NULL },
-		.sheet = sheet, .typing = TYPING_EMPTY, .lacking = LACKING_NONE, .said = TEXT_EMPTY,
+		.card = card, .typing = TYPING_EMPTY, .lacking = LACKING_NONE, .said = TEXT_EMPTY,
 		.fault = { .words = TEXT_EMPTY },
-		.opened = memory_new((size_t)sheet->count, sizeof *filling->opened) };
-	for (int i = 0; i < sheet->count; i++)
-		filling->opened[i] = memory_string(sheet->fields[i].typed);
+		.opened = memory_new((size_t)card->count, sizeof *filling->opened) };
+	for (int i = 0; i < card->count; i++)
+		filling->opened[i] = memory_string(card->fields[i].typed);
 	filling->front.keys = filling->keys;
 	filling_go(filling, 0);
 }
 
 static void filling_close(struct filling *filling)
 {
-	for (int i = 0; i < filling->sheet->count; i++)
+	for (int i = 0; i < filling->card->count; i++)
 		free(filling->opened[i]);
 	free(filling->opened);
 	typing_fini(&filling->typing);
@@ -36,11 +36,11 @@ static void filling_close(struct filling *filling)
 
 /* ---- Taking --------------------------------------------------------------------------------- */
 
-/* True where the sheet is taken as it is; else the field at fault is gone to. */
+/* True where the card is taken as it is; else the field at fault is gone to. */
 static bool is_taken(struct filling *filling)
 {
 	fault_clear(&filling->fault);
-	if (filling->sheet->accept(filling->sheet, &filling->fault))
+	if (filling->card->accept(filling->card, &filling->fault))
 		return true;
 	if (filling->fault.words.length)
 		filling_go_to(filling, filling->fault.field);
@@ -56,12 +56,12 @@ static bool is_complete(struct filling *filling)
 		return true;
 	filling->lacking = LACKING_NONE;
 	fault_set(&filling->fault, at, "%s: not all that came is in it. Enter takes it so.",
-		filling->sheet->fields[at].label);
+		filling->card->fields[at].label);
 	filling_go_to(filling, at);
 	return false;
 }
 
-/* Enter: the next field, at last the whole sheet. True where it is done. */
+/* Enter: the next field, at last the whole card. True where it is done. */
 static bool enter(struct filling *filling)
 {
 	if (!is_complete(filling))
@@ -81,14 +81,14 @@ static bool enter(struct filling *filling)
 
 static bool has_changed(const struct filling *filling)
 {
-	for (int i = 0; i < filling->sheet->count; i++)
+	for (int i = 0; i < filling->card->count; i++)
 		if (filling_has_changed(filling, i))
 			return true;
 	return false;
 }
 
 /* What was typed is not dropped unasked: an Esc too many, or an arrow key that a slow line has cut
- * in two, would take all of it. True where the sheet is left; *is_done: it was taken. */
+ * in two, would take all of it. True where the card is left; *is_done: it was taken. */
 static bool is_left(struct stage *stage, struct filling *filling, bool *is_done)
 {
 	static const char *const answers[] = { "Go on typing", "Set it", "Drop what was typed" };
@@ -109,7 +109,7 @@ static void filling_show(struct stage *stage, struct filling *filling)
 {
 	const char **keys = filling->keys;
 
-	keys[3] = is_last(filling) ? filling->sheet->done : "next";
+	keys[3] = is_last(filling) ? filling->card->done : "next";
 	keys[6] = NULL;
 	if (filling_is_choice(filling)) {
 		keys[6] = "Space";
@@ -121,12 +121,12 @@ static void filling_show(struct stage *stage, struct filling *filling)
 	stage_show(stage, &filling->front);
 }
 
-bool form_fill(struct stage *stage, struct sheet *sheet)
+bool form_fill(struct stage *stage, struct card *card)
 {
 	struct filling filling;
 	bool is_done = false, is_over = false;
 
-	filling_open(&filling, sheet);
+	filling_open(&filling, card);
 	while (!is_done && !is_over) {
 		int key;
 

@@ -4,6 +4,6 @@
 
 #include "screen/stage.h"
 
-bool form_fill(struct stage *stage, struct sheet *sheet);
+bool form_fill(struct stage *stage, struct card *card);
 
 #endif

@@ -13,7 +13,7 @@ struct keys {
 	struct decoder decoder;
 	int64_t since_ms;   /* when the last byte was read or decode_silence was called */
 	int held;           /* a key that was looked at ahead, PRESS_NOTHING: none */
-	bool is_asking;     /* a list or sheet is in front: much text at once is a paste */
+	bool is_asking;     /* a list or card is in front: much text at once is a paste */
 	struct text pasted; /* after PRESS_PASTE: the text, not checked in any way */
 	struct point point; /* after PRESS_POINT */
 	/* Called while no key comes: in how many ms it is to be called again, -1: after the next

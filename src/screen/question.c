@@ -190,7 +190,7 @@ static void list_draw(const struct front *front, const struct layout *layout)
 	struct area area = list_area(list, layout), words = inner(area);
 	struct area rows = rows_area(list, layout);
 
-	draw_sheet(&area);
+	draw_card(&area);
 	draw_wrapped(&words, 0, list->question->text, LOOK_STRONG);
 	for (int row = 0; row < rows.rows && list->top + row < list->count; row++)
 		draw_row(list, &rows, row);

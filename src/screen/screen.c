@@ -14,9 +14,9 @@ static int choose(struct asker *asker, const struct question *question)
 	return question_choose((struct stage *)asker, question);
 }
 
-static bool fill(struct asker *asker, struct sheet *sheet)
+static bool fill(struct asker *asker, struct card *card)
 {
-	return form_fill((struct stage *)asker, sheet);
+	return form_fill((struct stage *)asker, card);
 }
 
 static bool await(struct asker *asker, struct task *task)

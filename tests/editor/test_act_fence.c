@@ -217,7 +217,7 @@ START_TEST(of_several_fences_one_is_asked_for_and_offered_first_again)
 }
 END_TEST
 
-START_TEST(a_new_fence_that_is_left_at_its_sheet_leaves_the_plot)
+START_TEST(a_new_fence_that_is_left_at_its_card_leaves_the_plot)
 {
 	struct desk *b = sit();
 
@@ -405,7 +405,7 @@ static void add_drawing(TCase *drawing)
 	tcase_add_test(drawing, with_no_more_than_one_side_that_will_do_nothing_is_asked);
 	tcase_add_loop_test(drawing, what_cannot_be_done_here_is_told_and_nothing_asked, 0, 3);
 	tcase_add_test(drawing, of_several_fences_one_is_asked_for_and_offered_first_again);
-	tcase_add_test(drawing, a_new_fence_that_is_left_at_its_sheet_leaves_the_plot);
+	tcase_add_test(drawing, a_new_fence_that_is_left_at_its_card_leaves_the_plot);
 	tcase_add_test(drawing, the_mirror_holds_for_fences_and_gates);
 	tcase_add_test(drawing, images_outside_the_plan_are_told);
 	tcase_add_test(drawing, the_whole_plan_is_fenced_at_once);

@@ -510,7 +510,7 @@ static void act_at_random(struct desk *b, struct random *r)
 	static const char *const sizes[] = { "1 cell", "2 ft", "40 in" };
 	static const int keys[] = { PRESS_ENTER, ' ', PRESS_DELETE, '}', '[', ']', '*', '=', '&',
 		'\'', PRESS_BACKSPACE, '+', 'b', 'p', PRESS_ESCAPE };
-	char sheet[64];
+	char card[64];
 	const char *answers[4] = { NULL };
 	int key = random_below(r, 3) ? PRESS_ENTER :
 		keys[random_below(r, sizeof keys / sizeof *keys)];
@@ -520,13 +520,13 @@ static void act_at_random(struct desk *b, struct random *r)
 	if (key == PRESS_ENTER && b->editor.is_pegged) {
 		answers[0] = pegged[random_below(r, 5)];
 		if (strcmp(answers[0], "Frame it") == 0)
-			snprintf(sheet, sizeof sheet, "Thickness: %s",
+			snprintf(card, sizeof card, "Thickness: %s",
 				sizes[random_below(r, thickest(b))]);
 		else
-			snprintf(sheet, sizeof sheet, "Width: %s", sizes[random_below(r, 3)]);
+			snprintf(card, sizeof card, "Width: %s", sizes[random_below(r, 3)]);
 		if (strcmp(answers[0], "Frame it") == 0 ||
 		    strcmp(answers[0], "Lay a straight run") == 0)
-			answers[1] = sheet;
+			answers[1] = card;
 		/* A run at the axis may become wider than it was asked to be. */
 		if (strcmp(answers[0], "Lay a straight run") == 0)
 			answers[2] = "Lay it so";

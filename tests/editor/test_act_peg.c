@@ -158,7 +158,7 @@ START_TEST(frames_and_runs_have_their_images)
 }
 END_TEST
 
-START_TEST(a_sheet_that_is_left_leaves_the_peg_and_the_ground)
+START_TEST(a_card_that_is_left_leaves_the_peg_and_the_ground)
 {
 	struct desk *b = sit();
 
@@ -328,7 +328,7 @@ Suite *test_suite(void)
 	tcase_add_test(pegging, a_run_bends_at_each_peg_with_its_corners_whole);
 	tcase_add_test(pegging, a_disc_lies_about_the_cursor_or_in_the_rectangle);
 	tcase_add_test(pegging, corners_are_rounded_and_walls_that_then_fail_are_said_before);
-	tcase_add_test(pegging, a_sheet_that_is_left_leaves_the_peg_and_the_ground);
+	tcase_add_test(pegging, a_card_that_is_left_leaves_the_peg_and_the_ground);
 	tcase_add_test(pegging,
 		the_list_of_acts_lays_between_peg_and_cursor_or_says_that_a_peg_is_needed);
 	return suite;

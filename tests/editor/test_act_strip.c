@@ -64,7 +64,7 @@ START_TEST(a_path_on_the_axis_gets_wider_by_so_much_in_all)
 }
 END_TEST
 
-START_TEST(what_cannot_be_is_refused_in_the_sheet)
+START_TEST(what_cannot_be_is_refused_in_the_card)
 {
 	struct desk *b = sit(4, 0, "");
 
@@ -118,7 +118,7 @@ Suite *test_suite(void)
 
 	tcase_add_test(acts, what_is_offered_first_makes_the_path_under_the_cursor_wider);
 	tcase_add_test(acts, a_path_on_the_axis_gets_wider_by_so_much_in_all);
-	tcase_add_test(acts, what_cannot_be_is_refused_in_the_sheet);
+	tcase_add_test(acts, what_cannot_be_is_refused_in_the_card);
 	tcase_add_test(acts, what_happens_besides_is_said);
 	tcase_add_test(acts, a_half_turn_between_cells_takes_an_even_number_on_its_axis);
 	return suite;

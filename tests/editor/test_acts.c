@@ -525,9 +525,9 @@ START_TEST(a_page_is_turned_down_and_up_again)
 }
 END_TEST
 
-/* ---- Sheets ---------------------------------------------------------------------------------- */
+/* ---- Cards ---------------------------------------------------------------------------------- */
 
-START_TEST(the_plots_sheet_sets_its_title_and_axis_in_one_step)
+START_TEST(the_plots_card_sets_its_title_and_axis_in_one_step)
 {
 	struct desk *b = open_ground();
 
@@ -546,7 +546,7 @@ START_TEST(the_plots_sheet_sets_its_title_and_axis_in_one_step)
 }
 END_TEST
 
-START_TEST(a_sheet_refuses_what_the_file_would_refuse)
+START_TEST(a_card_refuses_what_the_file_would_refuse)
 {
 	struct desk *b = open_ground();
 
@@ -564,7 +564,7 @@ START_TEST(a_sheet_refuses_what_the_file_would_refuse)
 }
 END_TEST
 
-START_TEST(a_beds_sheet_shows_what_is_set_and_sets_the_rest)
+START_TEST(a_beds_card_shows_what_is_set_and_sets_the_rest)
 {
 	struct desk *b = open_ground();
 
@@ -1014,9 +1014,9 @@ Suite *test_suite(void)
 	add_mirror(suite_case(suite, "mirror"));
 	tcase_add_test(pages, pages_are_turned_and_picked);
 	tcase_add_test(pages, a_page_is_turned_down_and_up_again);
-	tcase_add_test(pages, the_plots_sheet_sets_its_title_and_axis_in_one_step);
-	tcase_add_test(pages, a_sheet_refuses_what_the_file_would_refuse);
-	tcase_add_test(pages, a_beds_sheet_shows_what_is_set_and_sets_the_rest);
+	tcase_add_test(pages, the_plots_card_sets_its_title_and_axis_in_one_step);
+	tcase_add_test(pages, a_card_refuses_what_the_file_would_refuse);
+	tcase_add_test(pages, a_beds_card_shows_what_is_set_and_sets_the_rest);
 	add_files(suite_case(suite, "files"));
 	add_table(suite_case(suite, "table"));
 	return suite;

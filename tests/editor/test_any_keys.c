@@ -31,7 +31,7 @@ static int choose(struct asker *asker, const struct question *question)
 }
 
 /* Types something, good or bad, into some fields. */
-static void type_anything(struct wanton *w, struct sheet *sheet)
+static void type_anything(struct wanton *w, struct card *card)
 {
 	static const char *const words[] = { "", "1 ft", "6 in", "2 ft", "8 in", "0 in", "300 mm",
 		"3",
@@ -41,38 +41,38 @@ static void type_anything(struct wanton *w, struct sheet *sheet)
 		"1 ft x 6 in x 4 in",
 		"150 lb/cu ft", "5,5", "7,3", "1 ft 6 in", "nonsense", "4 cells" };
 
-	for (int i = 0; i < sheet->count; i++) {
+	for (int i = 0; i < card->count; i++) {
 		if (random_below(&w->random, 4) > 0)
 			continue;
-		sheet_type(sheet, i, words[random_below(&w->random, (int)(sizeof words /
+		card_type(card, i, words[random_below(&w->random, (int)(sizeof words /
 			sizeof *words))]);
-		if (sheet->changed)
-			sheet->changed(sheet, i);
+		if (card->changed)
+			card->changed(card, i);
 	}
 }
 
 /* Below each field a row says what it is. */
-static void check_meanings(const struct sheet *sheet)
+static void check_meanings(const struct card *card)
 {
-	for (int i = 0; i < sheet->count; i++)
-		ck_assert_msg(sheet->fields[i].meaning &&
-			strlen(sheet->fields[i].meaning) <= MEANING_MOST, "%s: %s", sheet->title,
-			sheet->fields[i].label);
+	for (int i = 0; i < card->count; i++)
+		ck_assert_msg(card->fields[i].meaning &&
+			strlen(card->fields[i].meaning) <= MEANING_MOST, "%s: %s", card->title,
+			card->fields[i].label);
 }
 
-static bool fill(struct asker *asker, struct sheet *sheet)
+static bool fill(struct asker *asker, struct card *card)
 {
 	struct wanton *w = (struct wanton *)asker;
 	struct fault fault = { .field = 0 };
 	bool is_taken = false;
 
-	check_meanings(sheet);
+	check_meanings(card);
 
 	for (int tries = random_below(&w->random, 4); tries > 0 && !is_taken; tries--) {
-		type_anything(w, sheet);
-		is_taken = sheet->accept(sheet, &fault);
+		type_anything(w, card);
+		is_taken = card->accept(card, &fault);
 		ck_assert_msg(is_taken || fault.words.length > 0, "%s refused without a word",
-			sheet->title);
+			card->title);
 	}
 	fault_clear(&fault);
 	text_fini(&fault.words);

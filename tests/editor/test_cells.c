@@ -1,6 +1,6 @@
-/* Distances typed as lengths or in cells, and the sheet that asks for one. */
+/* Distances typed as lengths or in cells, and the card that asks for one. */
 
-#include "editor/sheets/cells.h"
+#include "editor/cards/cells.h"
 #include "support/desk.h"
 #include "support/runner.h"
 
@@ -47,15 +47,15 @@ static const struct typed good[] = {
 	{ "7 ft 6", NM_PER_FOOT / 2, 1, 15, false },
 };
 
-static void sheet_open(struct sheet *sheet, const char *typed)
+static void card_open(struct card *card, const char *typed)
 {
-	sheet_init(sheet, 1);
-	sheet->units = UNITS_IMPERIAL;
-	sheet->fields[0].label = "Width";
-	sheet->fields[0].rule = &cells_rule;
-	sheet->fields[0].is_cells = true;
-	sheet->fields[0].span = SPAN_PLAN;
-	sheet_type(sheet, 0, typed);
+	card_init(card, 1);
+	card->units = UNITS_IMPERIAL;
+	card->fields[0].label = "Width";
+	card->fields[0].rule = &cells_rule;
+	card->fields[0].is_cells = true;
+	card->fields[0].span = SPAN_PLAN;
+	card_type(card, 0, typed);
 }
 
 START_TEST(a_length_or_cells_are_read_as_whole_cells)
@@ -64,16 +64,16 @@ START_TEST(a_length_or_cells_are_read_as_whole_cells)
 	struct cells cells = { .least = row->least, .most = SIDE_MOST, .count = 77,
 		.is_rounded = !row->is_rounded };
 	struct fault fault = { .field = 0 };
-	struct sheet sheet;
+	struct card card;
 
-	sheet_open(&sheet, row->typed);
-	ck_assert_msg(cells_read(&sheet, 0, row->cell, &cells, &fault), "%s: %s", row->typed,
+	card_open(&card, row->typed);
+	ck_assert_msg(cells_read(&card, 0, row->cell, &cells, &fault), "%s: %s", row->typed,
 		fault.words.bytes);
 	ck_assert_msg(cells.count == row->count, "%s is %d cells, not %d", row->typed, cells.count,
 		row->count);
 	ck_assert_msg(cells.is_rounded == row->is_rounded, "%s", row->typed);
 	fault_fini(&fault);
-	sheet_fini(&sheet);
+	card_fini(&card);
 }
 END_TEST
 
@@ -107,21 +107,21 @@ START_TEST(what_is_neither_is_refused_in_words)
 	const struct refused *row = &bad[_i];
 	struct cells cells = { .least = row->least, .most = SIDE_MOST, .limit = "the most" };
 	struct fault fault = { .field = 7 };
-	struct sheet sheet;
+	struct card card;
 
-	sheet_open(&sheet, row->typed);
-	ck_assert_msg(!cells_read(&sheet, 0, foot, &cells, &fault), "%s", row->typed);
+	card_open(&card, row->typed);
+	ck_assert_msg(!cells_read(&card, 0, foot, &cells, &fault), "%s", row->typed);
 	ck_assert_msg(strstr(fault.words.bytes, row->words) != NULL, "\"%s\": %s", row->typed,
 		fault.words.bytes);
 	ck_assert_int_eq(fault.field, 0);
 	fault_fini(&fault);
-	sheet_fini(&sheet);
+	card_fini(&card);
 }
 END_TEST
 
 static const struct cells_question how_deep = { .title = "How deep", .label = "Depth" };
 
-START_TEST(the_sheet_shows_the_last_number_as_a_length_and_is_filled_in_again_when_wrong)
+START_TEST(the_card_shows_the_last_number_as_a_length_and_is_filled_in_again_when_wrong)
 {
 	struct desk *b = desk_new(ROWS { "b.", NULL });
 	struct cells cells = { .least = 1, .most = 9, .count = 2 };
@@ -172,7 +172,7 @@ Suite *test_suite(void)
 		what_is_neither_is_refused_in_words, 0,
 		sizeof bad / sizeof *bad);
 	tcase_add_test(reading,
-		the_sheet_shows_the_last_number_as_a_length_and_is_filled_in_again_when_wrong);
+		the_card_shows_the_last_number_as_a_length_and_is_filled_in_again_when_wrong);
 	tcase_add_test(reading, a_number_alone_that_is_too_many_metres_is_in_centimetres);
 	return suite;
 }

@@ -1,5 +1,5 @@
 /* A metric plot speaks of metres, litres and kilograms alone: in its takeoff, on the pages of the
- * panel, in its sheets, in messages and in what the editor asks. Read here are all samples and a
+ * panel, in its cards, in messages and in what the editor asks. Read here are all samples and a
  * garden with something of everything, every message about a value, and long sessions at random. */
 #include "base/memory.h"
 #include "editor/acts/acts.h"
@@ -226,7 +226,7 @@ START_TEST(no_source_of_a_rule_says_inches)
 }
 END_TEST
 
-/* ---- Sheets and messages --------------------------------------------------------------------- */
+/* ---- Cards and messages --------------------------------------------------------------------- */
 
 START_TEST(no_field_and_no_message_about_one_says_inches)
 {
@@ -279,25 +279,25 @@ static int choose(struct asker *asker, const struct question *question)
 }
 
 /* What is typed is metric, or nothing that could be measured. */
-static bool fill(struct asker *asker, struct sheet *sheet)
+static bool fill(struct asker *asker, struct card *card)
 {
 	static const char *const typed[] = { "", "300 mm", "2 m", "7", "x", "5 %", "400 mm", "1" };
 	struct reader *reader = (struct reader *)asker;
 	struct fault fault = { .field = 0 };
 	bool is_taken;
 
-	check_metric(sheet->title, "a sheet");
-	for (int i = 0; i < sheet->count; i++) {
-		check_metric(sheet->fields[i].label, sheet->title);
-		check_metric(sheet->fields[i].meaning, sheet->title);
-		check_metric(sheet->fields[i].typed, sheet->title);
-		check_metric(sheet->fields[i].unset, sheet->title);
-		if (random_below(&reader->random, 6) == 0 && strcmp(sheet->title,
+	check_metric(card->title, "a card");
+	for (int i = 0; i < card->count; i++) {
+		check_metric(card->fields[i].label, card->title);
+		check_metric(card->fields[i].meaning, card->title);
+		check_metric(card->fields[i].typed, card->title);
+		check_metric(card->fields[i].unset, card->title);
+		if (random_below(&reader->random, 6) == 0 && strcmp(card->title,
 			"The plot itself") != 0)
-			sheet_type(sheet, i, typed[random_below(&reader->random, COUNT(typed))]);
+			card_type(card, i, typed[random_below(&reader->random, COUNT(typed))]);
 	}
-	is_taken = sheet->accept(sheet, &fault);
-	check_metric(fault.words.bytes, sheet->title);
+	is_taken = card->accept(card, &fault);
+	check_metric(fault.words.bytes, card->title);
 	fault_clear(&fault);
 	text_fini(&fault.words);
 	return is_taken;

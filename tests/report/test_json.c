@@ -566,20 +566,20 @@ static const cJSON *snag_row(const char *code)
 	return row("snags", i);
 }
 
-START_TEST(a_snag_names_its_source_and_the_sheet_and_attributes_that_would_cure_it)
+START_TEST(a_snag_names_its_source_and_the_card_and_attributes_that_would_cure_it)
 {
 	const cJSON *cure;
 
 	open_file("plots/snags.plot");
 	ck_assert_str_eq(string(snag_row("wall-jog"), "source"), snag_source(SNAG_WALL_JOG));
 	cure = json_get(snag_row("fill-none"), "cure");
-	ck_assert_str_eq(string(cure, "sheet"), "c No room for soil");
+	ck_assert_str_eq(string(cure, "card"), "c No room for soil");
 	ck_assert_int_eq(cJSON_GetArraySize(json_get(cure, "attributes")), 3);
 	ck_assert_str_eq(cJSON_GetArrayItem(json_get(cure, "attributes"), 1)->valuestring,
 		"freeboard");
 	ck_assert(cJSON_IsFalse(json_get(cure, "drawing")));
 	cure = json_get(snag_row("mirror-broken"), "cure");
-	ck_assert_str_eq(string(cure, "sheet"), "The plot itself");
+	ck_assert_str_eq(string(cure, "card"), "The plot itself");
 	ck_assert(cJSON_IsTrue(json_get(cure, "drawing")));
 }
 END_TEST
@@ -683,7 +683,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(values, fills_and_items_are_those_of_the_takeoff, 0, PLOTS);
 	tcase_add_test(values, snags_are_those_of_the_takeoff_and_none_is_left_out);
 	tcase_add_test(values,
-		a_snag_names_its_source_and_the_sheet_and_attributes_that_would_cure_it);
+		a_snag_names_its_source_and_the_card_and_attributes_that_would_cure_it);
 
 	tcase_add_checked_fixture(edges, setup, teardown);
 	tcase_add_test(edges, a_plot_of_open_ground_is_one_object_with_empty_arrays);

@@ -62,7 +62,7 @@ START_TEST(without_a_mirror_each_has_its_line)
 }
 END_TEST
 
-START_TEST(two_beds_with_sheets_of_their_own_are_two_lines)
+START_TEST(two_beds_with_cards_of_their_own_are_two_lines)
 {
 	garden_rows(&garden, (const char *const[]){ "bb..cc", NULL });
 	plot_set(&garden.plot, 0, HEAD_MIRROR, "left-right");
@@ -150,7 +150,7 @@ Suite *test_suite(void)
 	tcase_add_checked_fixture(told, NULL, teardown);
 	tcase_add_test(told, images_are_one_line);
 	tcase_add_test(told, without_a_mirror_each_has_its_line);
-	tcase_add_test(told, two_beds_with_sheets_of_their_own_are_two_lines);
+	tcase_add_test(told, two_beds_with_cards_of_their_own_are_two_lines);
 	tcase_add_test(told, a_broken_mirror_is_told_cell_by_cell);
 	tcase_add_test(told, lines_with_one_sentence_come_together);
 	tcase_add_test(told, two_at_one_place_are_no_images);

@@ -345,20 +345,20 @@ static const struct {
 	unsigned int kind;
 	const char *cure;
 } cures[] = {
-	{ SNAG_WALL_JOG, 0, "on the plan, or Block as laid on the sheet b b." },
-	{ SNAG_WALL_HIGH, WALL_HIGH_CARE, "Courses or Block as laid on the sheet b b." },
+	{ SNAG_WALL_JOG, 0, "on the plan, or Block as laid on the card b b." },
+	{ SNAG_WALL_HIGH, WALL_HIGH_CARE, "Courses or Block as laid on the card b b." },
 	{ SNAG_WALL_HIGH, WALL_HIGH_PERMIT,
-		"Courses, Block as laid or Base under the wall on the sheet b b." },
-	{ SNAG_WALL_EMBED, 0, "Embed below ground on the sheet b b." },
+		"Courses, Block as laid or Base under the wall on the card b b." },
+	{ SNAG_WALL_EMBED, 0, "Embed below ground on the card b b." },
 	{ SNAG_WALL_SLENDER, WALL_SLENDER_LONG,
-		"on the plan, or Block as laid or Courses on the sheet b b." },
+		"on the plan, or Block as laid or Courses on the card b b." },
 	{ SNAG_PATH_NARROW, 0, "on the plan." },
-	{ SNAG_CAP_NARROW, 0, "on the plan, or Cap on the sheet b b." },
-	{ SNAG_FILL_NONE, FILL_NONE_MIX, "Mix of the fill on the sheet b b." },
+	{ SNAG_CAP_NARROW, 0, "on the plan, or Cap on the card b b." },
+	{ SNAG_FILL_NONE, FILL_NONE_MIX, "Mix of the fill on the card b b." },
 	{ SNAG_FENCE_TIGHT, 1, "on the plan." },
-	{ SNAG_FENCE_HOLE, 0, "Hole across or Post, square on the sheet Pickets." },
+	{ SNAG_FENCE_HOLE, 0, "Hole across or Post, square on the card Pickets." },
 	{ SNAG_NAME_OPEN, 0, "on the plan." },
-	{ SNAG_MIRROR_BROKEN, 0, "on the plan, or Mirror on the sheet The plot itself." },
+	{ SNAG_MIRROR_BROKEN, 0, "on the plan, or Mirror on the card The plot itself." },
 };
 enum { CURES = sizeof cures / sizeof *cures };
 
@@ -372,7 +372,7 @@ static const char *cure_of(int fence, int at)
 	return snag_cure_sentence(&report, &snag);
 }
 
-START_TEST(a_cure_is_a_field_of_a_sheet_or_on_the_plan)
+START_TEST(a_cure_is_a_field_of_a_card_or_on_the_plan)
 {
 	const char *words = cure_of(0, _i);
 
@@ -386,11 +386,11 @@ START_TEST(a_fence_that_is_not_told_apart_is_any_fence)
 	for (int i = 0; i < CURES; i++)
 		if (cures[i].code == SNAG_FENCE_HOLE)
 			ck_assert_str_eq(cure_of(NO_FENCE, i),
-				"Cure: Hole across or Post, square on the sheet fence.");
+				"Cure: Hole across or Post, square on the card fence.");
 }
 END_TEST
 
-START_TEST(every_sentence_has_a_cure_and_its_fields_are_on_one_sheet)
+START_TEST(every_sentence_has_a_cure_and_its_fields_are_on_one_card)
 {
 	const struct snag snag = { .code = sentences[_i].code,
 		.kind = sentences[_i].kind & UINT8_MAX };
@@ -401,7 +401,7 @@ START_TEST(every_sentence_has_a_cure_and_its_fields_are_on_one_sheet)
 		enum attribute first = cure->attributes[0], other = cure->attributes[i];
 
 		ck_assert_int_eq(attribute_block(other), attribute_block(first));
-		ck_assert_int_eq(attribute_row(other)->sheet, attribute_row(first)->sheet);
+		ck_assert_int_eq(attribute_row(other)->card, attribute_row(first)->card);
 		ck_assert_int_ne(other, first);
 	}
 }
@@ -421,9 +421,9 @@ Suite *test_suite(void)
 	tcase_add_test(said, every_code_has_a_sentence);
 	tcase_add_test(said, two_sentences_may_be_held_at_once);
 	tcase_add_checked_fixture(cured, setup_garden, teardown_garden);
-	tcase_add_loop_test(cured, a_cure_is_a_field_of_a_sheet_or_on_the_plan, 0, CURES);
+	tcase_add_loop_test(cured, a_cure_is_a_field_of_a_card_or_on_the_plan, 0, CURES);
 	tcase_add_test(cured, a_fence_that_is_not_told_apart_is_any_fence);
-	tcase_add_loop_test(cured, every_sentence_has_a_cure_and_its_fields_are_on_one_sheet, 0,
+	tcase_add_loop_test(cured, every_sentence_has_a_cure_and_its_fields_are_on_one_card, 0,
 		SENTENCES);
 	return suite;
 }

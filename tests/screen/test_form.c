@@ -1,6 +1,6 @@
-/* The sheets at a terminal: what is typed, shown, refused and left. */
+/* The cards at a terminal: what is typed, shown, refused and left. */
 #include "plot/block.h"
-#include "editor/sheets/allow_sheet.h"
+#include "editor/cards/allow_card.h"
 #include "support/runner.h"
 #include "support/shown.h"
 #include "support/table.h"
@@ -8,18 +8,18 @@
 #include <stdio.h>
 #include <string.h>
 
-/* Opens the sheet whose name begins so. */
-static void open_sheet(struct table *at, const char *name, const char *shown)
+/* Opens the card whose name begins so. */
+static void open_card(struct table *at, const char *name, const char *shown)
 {
 	terminal_keys(at->t, "#");
-	terminal_wait(at->t, "Which sheet?");
+	terminal_wait(at->t, "Which card?");
 	terminal_keys(at->t, "home");
 	terminal_type(at->t, name);
 	terminal_keys(at->t, "enter");
 	terminal_wait(at->t, shown);
 }
 
-static void accept_sheet(struct table *at)
+static void accept_card(struct table *at)
 {
 	terminal_keys(at->t, "pagedown enter");
 }
@@ -64,7 +64,7 @@ static const char *good_words(const struct attribute_row *row)
 	return kinds[row->rule.kind].good;
 }
 
-/* Whether the field is not in view at first on 24 rows: those from the end of a long sheet. */
+/* Whether the field is not in view at first on 24 rows: those from the end of a long card. */
 static bool is_below_view(enum attribute a)
 {
 	enum { IN_VIEW = 18 };
@@ -76,14 +76,14 @@ static bool is_below_view(enum attribute a)
 	return block != BLOCK_ALLOW && above >= IN_VIEW;
 }
 
-static void open_sheet_of(struct table *at, enum attribute a)
+static void open_card_of(struct table *at, enum attribute a)
 {
 	static const char *const names[BLOCK_KINDS] = { "The plot", "", "b ", "p ", "l ", "S ",
 		"Pickets", "Hours that work takes" };
 	const struct attribute_row *row = attribute_row(a);
 	enum block_kind block = attribute_block(a);
 
-	open_sheet(at, block == BLOCK_ALLOW ? allow_sheet_titles[row->sheet] : names[block],
+	open_card(at, block == BLOCK_ALLOW ? allow_card_titles[row->card] : names[block],
 		"Esc leave");
 	if (is_below_view(a))
 		terminal_keys(at->t, "pagedown");
@@ -156,16 +156,16 @@ START_TEST(each_field_takes_a_good_value_refuses_a_bad_one_is_emptied_and_taken_
 	if (_i == HEAD_CELL)
 		return;
 	table_sit(&at, "court.plot", 24, 80);
-	open_sheet_of(&at, (enum attribute)_i);
+	open_card_of(&at, (enum attribute)_i);
 	fill(&at, row);
-	accept_sheet(&at);
+	accept_card(&at);
 	terminal_wait(at.t, is_book ? "No prices: cannot open" : set);
 	ck_assert_msg(file_has(&at, (enum attribute)_i, words_held(row)), "%s is not in the file",
 		row->label);
 
-	open_sheet_of(&at, (enum attribute)_i);
+	open_card_of(&at, (enum attribute)_i);
 	terminal_keys(at.t, "backspace");
-	accept_sheet(&at);
+	accept_card(&at);
 	if (row->required) {
 		terminal_wait(at.t, "needed here");
 		table_leave(&at);
@@ -195,13 +195,13 @@ START_TEST(an_entry_is_added_and_laid)
 	struct table at;
 
 	table_sit(&at, "court.plot", 24, 80);
-	open_sheet(&at, "Add", "Add what to the legend?");
+	open_card(&at, "Add", "Add what to the legend?");
 	terminal_keys(at.t, "down enter");
 	terminal_wait(at.t, "A new path");
 	terminal_keys(at.t, "enter");
 	terminal_wait(at.t, "Name: needed here");
 	terminal_type(at.t, "Gravel");
-	accept_sheet(&at);
+	accept_card(&at);
 	terminal_wait(at.t, "hand a Gravel");
 	terminal_keys(at.t, "space");
 	terminal_wait(at.t, "*a Gravel");
@@ -215,14 +215,14 @@ START_TEST(another_letter_is_put_on_the_ground)
 	struct table at;
 
 	table_sit(&at, "court.plot", 24, 80);
-	open_sheet(&at, "b", "The bed b");
+	open_card(&at, "b", "The bed b");
 	field_go_to(at.t, "Letter");
 	terminal_type(at.t, "p");
 	terminal_keys(at.t, "enter");
 	terminal_wait(at.t, "Letter: p is taken");
 	terminal_keys(at.t, "backspace");
 	terminal_type(at.t, "k");
-	accept_sheet(&at);
+	accept_card(&at);
 	terminal_wait(at.t, "Set; Backspace takes it back.");
 	terminal_until(at.t, shown_character(at.t, 1, 2) == 'k');
 	table_check_saved(&at, "  .kkkkkppkkkkk.\n");
@@ -238,7 +238,7 @@ START_TEST(a_removed_entry_becomes_another_or_open_ground)
 	struct table at;
 
 	table_sit(&at, "court.plot", 24, 80);
-	open_sheet(&at, "Remove", "Remove which entry?");
+	open_card(&at, "Remove", "Remove which entry?");
 	terminal_type(at.t, "l");
 	terminal_keys(at.t, "enter");
 	terminal_wait(at.t, "20 cells");
@@ -255,11 +255,11 @@ START_TEST(other_units_are_shown_at_once)
 	struct table at;
 
 	table_sit(&at, "court.plot", 24, 80);
-	open_sheet(&at, "The plot", "Units shown");
+	open_card(&at, "The plot", "Units shown");
 	field_go_to(at.t, "Units shown");
 	terminal_type(at.t, "m");
 	terminal_wait(at.t, "304.8 mm");
-	accept_sheet(&at);
+	accept_card(&at);
 	terminal_wait(at.t, "In all");
 	terminal_wait(at.t, "m2");
 	table_check_saved(&at, "units metric\ncell 304.8 mm\n");
@@ -272,13 +272,13 @@ START_TEST(another_cell_keeps_the_cells_or_the_measure)
 	struct table at;
 
 	table_sit(&at, "court.plot", 24, 80);
-	open_sheet(&at, "The plot", "Units shown");
+	open_card(&at, "The plot", "Units shown");
 	field_go_to(at.t, "Side of a cell");
 	terminal_type(at.t, "6");
 	terminal_keys(at.t, "enter");
 	terminal_wait(at.t, "Side of a cell: 6 is taken as 6 in.");
 	terminal_wait(at.t, "Side of a cell        6 in");
-	accept_sheet(&at);
+	accept_card(&at);
 	terminal_wait(at.t, "Cells of 6 in instead of");
 	terminal_keys(at.t, "escape");
 	terminal_wait(at.t, "The plot itself");
@@ -291,10 +291,10 @@ START_TEST(another_cell_keeps_the_cells_or_the_measure)
 	terminal_wait(at.t, "court.plot, not saved");
 	table_check_saved(&at, "ground 14 x 8\n");
 
-	open_sheet(&at, "The plot", "Units shown");
+	open_card(&at, "The plot", "Units shown");
 	field_go_to(at.t, "Side of a cell");
 	terminal_type(at.t, "2 ft");
-	accept_sheet(&at);
+	accept_card(&at);
 	terminal_wait(at.t, "28 ft x 16 ft");
 	terminal_keys(at.t, "down enter");
 	terminal_wait(at.t, "Set; Backspace");
@@ -311,16 +311,16 @@ START_TEST(a_note_is_added_and_one_too_long_for_its_field_is_shown_whole)
 	struct table at;
 
 	table_sit(&at, "court.plot", 24, 80);
-	open_sheet(&at, "The plot", "New note, type it");
+	open_card(&at, "The plot", "New note, type it");
 	field_go_to(at.t, "New note, type it");
-	/* Enter in it, empty or not, goes on to the row that sets the sheet. */
+	/* Enter in it, empty or not, goes on to the row that sets the card. */
 	terminal_keys(at.t, "enter");
-	terminal_wait(at.t, "Enter takes the sheet as it stands");
+	terminal_wait(at.t, "Enter takes the card as it stands");
 	terminal_keys(at.t, "up");
 	terminal_type(at.t, words);
 	terminal_wait(at.t, words);
 	terminal_keys(at.t, "enter");
-	terminal_wait(at.t, "Enter takes the sheet as it stands");
+	terminal_wait(at.t, "Enter takes the card as it stands");
 	terminal_keys(at.t, "enter");
 	terminal_wait(at.t, "Set; Backspace");
 	table_check_saved(&at, "\nnote \"Look for the old drain before anything else is dug on "
@@ -334,7 +334,7 @@ START_TEST(esc_asks_before_it_drops_everything)
 	struct table at;
 
 	table_sit(&at, "court.plot", 24, 80);
-	open_sheet(&at, "b", "The bed b");
+	open_card(&at, "b", "The bed b");
 	terminal_type(at.t, "Other");
 	field_go_to(at.t, "Letter");
 	terminal_keys(at.t, "k");
@@ -345,7 +345,7 @@ START_TEST(esc_asks_before_it_drops_everything)
 	terminal_type(at.t, "Drop");
 	terminal_keys(at.t, "enter");
 	terminal_wait(at.t, "At rest   court.plot, saved   hand b Raised bed");
-	open_sheet(&at, "b", "Name        Raised bed");
+	open_card(&at, "b", "Name        Raised bed");
 	/* Nothing is asked where nothing was typed. */
 	terminal_keys(at.t, "down escape");
 	terminal_wait(at.t, "At rest   court.plot, saved   hand b Raised bed");
@@ -359,7 +359,7 @@ START_TEST(an_esc_too_many_loses_nothing_that_was_typed)
 	struct table at;
 
 	table_sit(&at, "court.plot", 24, 80);
-	open_sheet(&at, "b", "The bed b");
+	open_card(&at, "b", "The bed b");
 	terminal_type(at.t, "Other");
 	terminal_keys(at.t, "escape");
 	terminal_wait(at.t, "What was typed is not set");
@@ -396,20 +396,20 @@ START_TEST(a_wrong_field_keeps_its_words_and_the_cursor)
 	struct table at;
 
 	table_sit(&at, "court.plot", 24, 80);
-	open_sheet(&at, "b", "The bed b");
+	open_card(&at, "b", "The bed b");
 	field_go_to(at.t, "Block as laid");
 	terminal_type(at.t, "1 ft x 2 ft x 3 in");
 	terminal_keys(at.t, "enter");
 	terminal_wait(at.t, "Block as laid: found 2, expected a depth across the wall");
 	terminal_wait(at.t, "1 ft x 2 ft x 3 in");
 	ck_assert(shown_at(at.t, "Block as laid"));
-	/* Gone from, which still says so, and come back to with the whole sheet. */
+	/* Gone from, which still says so, and come back to with the whole card. */
 	terminal_keys(at.t, "down");
 	terminal_wait(at.t, "How much of the block's size is joint");
 	terminal_wait(at.t, "expected a depth across the wall");
 	terminal_keys(at.t, "down");
 	terminal_wait_gone(at.t, "expected a depth across the wall");
-	accept_sheet(&at);
+	accept_card(&at);
 	terminal_wait(at.t, "expected a depth across the wall");
 	terminal_until(at.t, shown_at(at.t, "Block as laid"));
 	/* To be mended, not typed anew; also where Enter found it wrong as it was come to. */
@@ -432,7 +432,7 @@ START_TEST(a_letter_turns_to_the_word_that_begins_so)
 	struct table at;
 
 	table_sit(&at, "court.plot", 24, 80);
-	open_sheet(&at, "The plot", "Units shown");
+	open_card(&at, "The plot", "Units shown");
 	field_go_to(at.t, "Mirror");
 	terminal_type(at.t, "h");
 	terminal_wait(at.t, "Mirror                half-turn");
@@ -447,7 +447,7 @@ START_TEST(an_emptied_field_shows_its_default_in_brackets)
 	struct table at;
 
 	table_sit(&at, "court.plot", 24, 80);
-	open_sheet(&at, "b", "The bed b");
+	open_card(&at, "b", "The bed b");
 	field_go_to(at.t, "Block as laid");
 	terminal_keys(at.t, "backspace");
 	terminal_wait(at.t, "[16 x 8 x 6 in]");
@@ -466,7 +466,7 @@ START_TEST(an_emptied_field_shows_its_default_in_brackets)
 }
 END_TEST
 
-/* Whether the title of the bed's sheet says "3 of 19": the field, of how many. */
+/* Whether the title of the bed's card says "3 of 19": the field, of how many. */
 static bool says_where(struct terminal *t, int *field, int *count)
 {
 	int row = terminal_find(t, "The bed b");
@@ -482,13 +482,13 @@ static bool says_the_last(struct terminal *t)
 	return says_where(t, &field, &count) && field == count;
 }
 
-START_TEST(a_new_size_keeps_what_was_typed_and_a_long_sheet_says_where_it_is)
+START_TEST(a_new_size_keeps_what_was_typed_and_a_long_card_says_where_it_is)
 {
 	struct table at;
 	int field, count;
 
-	table_sit(&at, "court.plot", 30, 80); /* where a bed's sheet is whole */
-	open_sheet(&at, "b", "The bed b");
+	table_sit(&at, "court.plot", 30, 80); /* where a bed's card is whole */
+	open_card(&at, "b", "The bed b");
 	terminal_type(at.t, "Long bed");
 	terminal_keys(at.t, "pagedown");
 	terminal_resize(at.t, 18, 60);
@@ -499,7 +499,7 @@ START_TEST(a_new_size_keeps_what_was_typed_and_a_long_sheet_says_where_it_is)
 	terminal_resize(at.t, 30, 80);
 	terminal_wait(at.t, "New note, type it");
 	terminal_until(at.t, !says_where(at.t, &field, &count));
-	accept_sheet(&at);
+	accept_card(&at);
 	terminal_wait(at.t, "hand b Long bed");
 	table_leave(&at);
 }
@@ -511,7 +511,7 @@ START_TEST(a_long_message_leaves_the_field_in_view)
 	struct table at;
 
 	table_sit(&at, "court.plot", 18, 60);
-	open_sheet(&at, "b", "The bed b");
+	open_card(&at, "b", "The bed b");
 	terminal_keys(at.t, "pagedown up");
 	terminal_type(at.t, "Look for the old drain before anything else is dug on this side");
 	terminal_wait(at.t, "Look for the old drain before anything else is dug on this");
@@ -542,7 +542,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(fields,
 		each_field_takes_a_good_value_refuses_a_bad_one_is_emptied_and_taken_back, 0,
 		ATTRIBUTES);
-	tcase_add_test(fields, a_new_size_keeps_what_was_typed_and_a_long_sheet_says_where_it_is);
+	tcase_add_test(fields, a_new_size_keeps_what_was_typed_and_a_long_card_says_where_it_is);
 	tcase_add_test(fields, a_long_message_leaves_the_field_in_view);
 	return suite;
 }

@@ -88,7 +88,7 @@ struct asking {
 static const struct asking askings[] = {
 	{ ";", "Which page?", "At rest" },
 	{ "@", "Go to a place", "At rest" },
-	{ "#", "Which sheet?", "At rest" },
+	{ "#", "Which card?", "At rest" },
 	{ ">", "Write the takeoff to a file", "At rest" },
 	{ "!", "All that can be done", "At rest" },
 	{ "?", "I want to", "At rest" },
@@ -176,7 +176,7 @@ START_TEST(a_list_finds_words_inside_and_says_what_was_typed)
 	terminal_keys(at.t, "backspace x7");
 	terminal_wait_gone(at.t, "Typed");
 	terminal_keys(at.t, "s h e e enter");
-	terminal_wait(at.t, "Which sheet?");
+	terminal_wait(at.t, "Which card?");
 	terminal_keys(at.t, "t u r enter");
 	terminal_wait(at.t, "The lawn l");
 	table_leave(&at);
@@ -317,14 +317,14 @@ START_TEST(a_form_for_a_new_plot_that_is_left_leaves_nothing_behind)
 }
 END_TEST
 
-START_TEST(a_bed_is_built_otherwise_by_its_sheet)
+START_TEST(a_bed_is_built_otherwise_by_its_card)
 {
 	struct table at;
 
 	table_sit(&at, "court.plot", 24, 80);
 	terminal_keys(at.t, "; w");
 	terminal_keys(at.t, "enter #");
-	terminal_wait(at.t, "Which sheet?");
+	terminal_wait(at.t, "Which card?");
 	terminal_keys(at.t, "enter");
 	terminal_wait(at.t, "Block as laid");
 	terminal_wait(at.t, "[135 lb/cu ft]");
@@ -400,7 +400,7 @@ START_TEST(the_smallest_screen_shows_all_parts)
 	terminal_until(at.t, shown_letter(at.t, 12, 1) == 'b');
 	terminal_wait(at.t, "? help");
 	terminal_keys(at.t, "#");
-	terminal_wait(at.t, "Which sheet?");
+	terminal_wait(at.t, "Which card?");
 	terminal_keys(at.t, "enter");
 	terminal_wait(at.t, "Block as laid");
 	terminal_keys(at.t, "pagedown");
@@ -672,7 +672,7 @@ Suite *test_suite(void)
 	tcase_add_test(garden, a_garden_is_begun_drawn_mirrored_saved_opened_again_and_taken_off);
 	tcase_add_test(garden, a_metric_plot_is_begun_by_turning_the_units);
 	tcase_add_test(garden, a_form_for_a_new_plot_that_is_left_leaves_nothing_behind);
-	tcase_add_test(garden, a_bed_is_built_otherwise_by_its_sheet);
+	tcase_add_test(garden, a_bed_is_built_otherwise_by_its_card);
 	tcase_add_test(sizes, a_large_screen_shows_more_of_a_large_plan);
 	tcase_add_test(sizes, words_of_the_first_row_give_way_before_a_name_is_cut);
 	tcase_add_test(sizes, the_smallest_screen_shows_all_parts);

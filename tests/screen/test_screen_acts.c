@@ -118,7 +118,7 @@ static const struct way ways[] = {
 		"more above", NULL, NULL },
 	{ "Back up the page", "; W a l l s enter )", "more above", "(", NULL,
 		"more below", NULL, NULL },
-	{ "Sheets", NULL, NULL, "#", NULL, "Which sheet?", NULL, NULL },
+	{ "Cards", NULL, NULL, "#", NULL, "Which card?", NULL, NULL },
 	{ "Grow or crop", NULL, NULL, "^", NULL, "The plan is 14 ft x 8 ft. Grow or crop it:", NULL,
 		NULL },
 	{ "Crop to the mark", MARK, "Go on; Space stamps", "^ m a r k enter", NULL,

@@ -52,7 +52,7 @@ static void work(struct terminal *t)
 	terminal_until(t, shown_letter(t, 1, 1) == 'p' && shown_letter(t, 12, 1) == 'p');
 	terminal_wait(t, "Trail");
 	terminal_keys(t, "$ #");
-	terminal_wait(t, "Which sheet?");
+	terminal_wait(t, "Which card?");
 	terminal_keys(t, "enter");
 	terminal_wait(t, "[2 in]");
 	terminal_keys(t, "escape <");

@@ -44,7 +44,7 @@ static const struct scenario scenarios[] = {
 	{ "set aside", A_JOURNAL, "down enter", 1, NULL, NULL, true },
 	{ "save as", NOTHING, NULL, 2, "! S a v e space a s enter enter", "Saved in ", true },
 	{ "copy", NOTHING, NULL, 2, "! W r i t e enter enter", "A copy is in ", false },
-	{ "sheet", NOTHING, NULL, 1, "# P enter T i t l e pagedown enter", "Set; ", false },
+	{ "card", NOTHING, NULL, 1, "# P enter T i t l e pagedown enter", "Set; ", false },
 };
 
 /* Of calls on files. */

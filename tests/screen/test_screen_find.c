@@ -24,7 +24,7 @@ static const struct saying sayings[] = {
 	{ "?", "export", "Write the takeoff to a file" },
 	{ "?", "line", "Peg a corner first" },
 	{ "?", "letter", "letter, .: take in hand" },
-	{ "?", "rename", "Which sheet?" },
+	{ "?", "rename", "Which card?" },
 	{ "?", "zoom out", "The whole plan is in view." },
 	{ "?", "Go  PLACE", "Across from the left" },
 };
@@ -266,7 +266,7 @@ START_TEST(a_name_that_is_too_long_is_cut_and_the_column_beside_it_stays)
 	table_start(&at, NULL);
 	table_wait(at.t);
 	terminal_keys(at.t, "#");
-	terminal_wait(at.t, "Which sheet?");
+	terminal_wait(at.t, "Which card?");
 	terminal_wait(at.t, "b The bed with all the old roses a... bed ");
 	terminal_wait(at.t, "p Path                                path");
 	terminal_type(at.t, "path");

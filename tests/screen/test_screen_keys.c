@@ -19,14 +19,14 @@ static const struct {
 	{ "=", "Trail" },
 	{ "enter right", "Pegged" },
 	{ "right down enter right x4 down x2 enter M a r k enter", "Marked" },
-	{ "#", "Which sheet?" },
+	{ "#", "Which card?" },
 	{ "! m a r", "Typed: mar" },
 	{ "@ 3 space f", "3 f" },
 	{ "space <", "Leave without saving" },
 	{ "?", "I want to" },
 	{ "~", "end mouse" },
 };
-enum { STATES = sizeof states / sizeof *states, IN_SHEET = 6 };
+enum { STATES = sizeof states / sizeof *states, IN_CARD = 6 };
 
 static void sit_in_state(struct table *at, int state)
 {
@@ -176,7 +176,7 @@ START_TEST(bytes_at_random_end_no_session)
 	terminal_type(at.t, "\033[201~");
 	usleep(1200000); /* whatever was begun is over after a second's silence */
 	for (int i = 0; i < 5; i++) {
-		sheet_drop(at.t);
+		card_drop(at.t);
 		terminal_settle(at.t);
 	}
 	terminal_wait(at.t, "At rest");
@@ -233,16 +233,16 @@ START_TEST(a_paste_in_marks_is_never_a_stroke)
 	row = strdup(terminal_row(at.t, 0));
 	type_all(at.t, text);
 	check_no_stroke(at.t, row,
-		_i == IN_SHEET ? "Go to a place" : "Pasted text was ignored");
+		_i == IN_CARD ? "Go to a place" : "Pasted text was ignored");
 	free(row);
 	free(text);
 	table_leave(&at);
 }
 END_TEST
 
-START_TEST(a_paste_without_marks_into_a_list_or_sheet_is_never_a_stroke)
+START_TEST(a_paste_without_marks_into_a_list_or_card_is_never_a_stroke)
 {
-	static const int fronts[] = { 4, 5, IN_SHEET, 7, 8 };
+	static const int fronts[] = { 4, 5, IN_CARD, 7, 8 };
 	int state = fronts[_i];
 	struct table at;
 	char *text = pasted("", ""), *row;
@@ -252,7 +252,7 @@ START_TEST(a_paste_without_marks_into_a_list_or_sheet_is_never_a_stroke)
 	type_all(at.t, text);
 	usleep(200000); /* it ends with silence */
 	check_no_stroke(at.t, row,
-		state == IN_SHEET ? "Go to a place" : "Pasted text was ignored");
+		state == IN_CARD ? "Go to a place" : "Pasted text was ignored");
 	free(row);
 	free(text);
 	table_leave(&at);
@@ -295,7 +295,7 @@ Suite *test_suite(void)
 	tcase_add_test(nothing, arrows_and_clicks_in_pieces_stay_what_they_are);
 	tcase_add_loop_test(nothing, bytes_at_random_end_no_session, 0, runner_count(3, 400));
 	tcase_add_loop_test(pastes, a_paste_in_marks_is_never_a_stroke, 0, STATES);
-	tcase_add_loop_test(pastes, a_paste_without_marks_into_a_list_or_sheet_is_never_a_stroke, 0,
+	tcase_add_loop_test(pastes, a_paste_without_marks_into_a_list_or_card_is_never_a_stroke, 0,
 		5);
 	tcase_set_timeout(pastes, 120); /* under sanitizers */
 	tcase_add_test(pastes, a_paste_without_marks_at_rest_is_keys_that_can_be_taken_back);

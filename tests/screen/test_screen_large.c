@@ -156,8 +156,8 @@ static void press_all(const char *page, const char *next)
 	answered("escape", !terminal_shows(at.t, "Which page?"));
 	answered("!", terminal_shows(at.t, "All that can be done"));
 	answered("escape", !terminal_shows(at.t, "All that can be done"));
-	answered("#", terminal_shows(at.t, "Which sheet?"));
-	answered("escape", !terminal_shows(at.t, "Which sheet?"));
+	answered("#", terminal_shows(at.t, "Which card?"));
+	answered("escape", !terminal_shows(at.t, "Which card?"));
 	press_mark();
 	answered("home pageup right *", shown_on_cell(at.t, 1, 0) &&
 		terminal_shows(at.t, "not saved"));

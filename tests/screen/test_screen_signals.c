@@ -36,7 +36,7 @@ static const struct {
 	{ "=", "Trail" },
 	{ "enter", "Pegged" },
 	{ "right down enter right x4 down x2 enter M a r k enter", "Marked" },
-	{ "#", "Which sheet?" },
+	{ "#", "Which card?" },
 	{ "@ 3", "Go to a place" },
 	{ "<", "Leave without saving" },
 	{ "?", "I want to" },
@@ -297,7 +297,7 @@ START_TEST(a_stop_from_outside_is_followed_by_the_whole_picture_and_the_modes)
 	terminal_until(at.t, !terminal_has_old_modes(at.t));
 	if (strcmp(states[_i].keys, "~") == 0)
 		terminal_until(at.t, terminal_answered(at.t, "\033[?1000h"));
-	sheet_drop(at.t);
+	card_drop(at.t);
 	terminal_wait(at.t, "At rest");
 	table_leave(&at);
 }

@@ -1,4 +1,4 @@
-/* What is typed and pasted into a sheet at a terminal: saved as it came, byte for byte, or refused
+/* What is typed and pasted into a card at a terminal: saved as it came, byte for byte, or refused
  * with a word. */
 #include "base/utf8.h"
 #include "support/runner.h"
@@ -25,11 +25,11 @@ static void sit(struct table *at, const char *plot, const char *locale)
 static const char plain_plot[] = "parterre-plot 1\nunits imperial\ncell 1 ft\n\n"
 	"bed b \"Bed\"\n\nground 2 x 2\n  bb\n  ..\n";
 
-/* Opens the sheet of the bed, at its name. */
+/* Opens the card of the bed, at its name. */
 static void open_bed(struct table *at)
 {
 	terminal_keys(at->t, "#");
-	terminal_wait(at->t, "Which sheet?");
+	terminal_wait(at->t, "Which card?");
 	terminal_keys(at->t, "home");
 	terminal_type(at->t, "b");
 	terminal_keys(at->t, "enter");
@@ -37,9 +37,9 @@ static void open_bed(struct table *at)
 	terminal_until(at->t, shown_at(at->t, "Name"));
 }
 
-static void close_sheet(struct table *at)
+static void close_card(struct table *at)
 {
-	sheet_drop(at->t);
+	card_drop(at->t);
 	terminal_wait(at->t, "At rest");
 }
 
@@ -166,7 +166,7 @@ static void try_text(struct table *at, const struct sample *sample, int way, boo
 		ck_assert_msg(file_says(at, expected.bytes), "%s, way %d", sample->text, way);
 	} else {
 		terminal_until(at->t, says_no(at->t));
-		close_sheet(at);
+		close_card(at);
 		terminal_wait(at->t, ", saved");
 		after = table_file(at, "text.plot");
 		ck_assert_str_eq(after.bytes, before.bytes);
@@ -299,7 +299,7 @@ START_TEST(what_is_pasted_is_one_line_without_controls)
 }
 END_TEST
 
-/* Said at once, and kept for the eye to find; it must go before the sheet is taken. */
+/* Said at once, and kept for the eye to find; it must go before the card is taken. */
 START_TEST(a_character_that_hides_is_shown_and_can_be_taken_out)
 {
 	struct table at;
@@ -377,7 +377,7 @@ START_TEST(an_answer_is_found_by_any_letter_of_it)
 
 	sit(&at, seek_plot, locales[0]);
 	terminal_keys(at.t, "#");
-	terminal_wait(at.t, "Which sheet?");
+	terminal_wait(at.t, "Which card?");
 	terminal_type(at.t, u8"gr\u00FC");
 	terminal_wait(at.t, u8"Typed: gr\u00FC. 1 of ");
 	terminal_until(at.t, shown_at(at.t, u8"l Gr\u00FCn"));

@@ -29,45 +29,45 @@ static int choose(struct asker *asker, const struct question *question)
 	return ANSWER_NONE;
 }
 
-static int field_find(const struct sheet *sheet, const struct typing *typing)
+static int field_find(const struct card *card, const struct typing *typing)
 {
-	for (int i = 0; i < sheet->count; i++)
-		if (strcmp(sheet->fields[i].label, typing->label) == 0)
+	for (int i = 0; i < card->count; i++)
+		if (strcmp(card->fields[i].label, typing->label) == 0)
 			return i + typing->skip;
 	ck_abort_msg("no field is labelled %s", typing->label);
 	return -1;
 }
 
-static void unset_keep(struct answers *answers, const struct sheet *sheet)
+static void unset_keep(struct answers *answers, const struct card *card)
 {
 	text_clear(&answers->unset);
-	for (int i = 0; i < sheet->count; i++)
+	for (int i = 0; i < card->count; i++)
 		text_print(&answers->unset, "%s;",
-			sheet->fields[i].unset ? sheet->fields[i].unset : "");
+			card->fields[i].unset ? card->fields[i].unset : "");
 }
 
-static bool fill(struct asker *asker, struct sheet *sheet)
+static bool fill(struct asker *asker, struct card *card)
 {
 	struct answers *answers = (struct answers *)asker;
 
-	unset_keep(answers, sheet);
+	unset_keep(answers, card);
 	for (int i = 0; i < ANSWERS_MOST && answers->typed[i].label; i++) {
-		int field = field_find(sheet, &answers->typed[i]);
+		int field = field_find(card, &answers->typed[i]);
 
-		sheet_type(sheet, field, answers->typed[i].words);
-		if (sheet->changed)
-			sheet->changed(sheet, field);
+		card_type(card, field, answers->typed[i].words);
+		if (card->changed)
+			card->changed(card, field);
 	}
-	if (answers->leave && strcmp(answers->leave, sheet->title) == 0)
+	if (answers->leave && strcmp(answers->leave, card->title) == 0)
 		return false;
 	fault_clear(&answers->fault);
-	if (sheet->accept(sheet, &answers->fault)) {
+	if (card->accept(card, &answers->fault)) {
 		answers->filled++;
 		return true;
 	}
 	answers->refused++;
 	text_clear(&answers->kept);
-	text_add(&answers->kept, sheet->fields[answers->fault.field].typed);
+	text_add(&answers->kept, card->fields[answers->fault.field].typed);
 	return false;
 }
 

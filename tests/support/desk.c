@@ -41,49 +41,49 @@ static int choose(struct asker *asker, const struct question *question)
 	ck_abort_msg("no \"%s\" to pick of:\n%s", answer, b->offered);
 }
 
-static int field_find(const struct sheet *sheet, const char *label, size_t length)
+static int field_find(const struct card *card, const char *label, size_t length)
 {
-	for (int i = 0; i < sheet->count; i++)
-		if (strlen(sheet->fields[i].label) == length &&
-			strncmp(sheet->fields[i].label, label, length) == 0)
+	for (int i = 0; i < card->count; i++)
+		if (strlen(card->fields[i].label) == length &&
+			strncmp(card->fields[i].label, label, length) == 0)
 			return i;
-	ck_abort_msg("no field %.*s in \"%s\"", (int)length, label, sheet->title);
+	ck_abort_msg("no field %.*s in \"%s\"", (int)length, label, card->title);
 }
 
 /* Types "Label: text; Label: text". */
-static void type(struct sheet *sheet, const char *answer)
+static void type(struct card *card, const char *answer)
 {
 	while (*answer) {
 		size_t label = strcspn(answer, ":");
 		const char *text = answer + label + 1 + strspn(answer + label + 1, " ");
 		size_t length = strcspn(text, ";");
-		int field = field_find(sheet, answer, label);
+		int field = field_find(card, answer, label);
 		char *typed = strndup(text, length);
 
-		sheet_type(sheet, field, typed);
-		if (sheet->changed)
-			sheet->changed(sheet, field);
+		card_type(card, field, typed);
+		if (card->changed)
+			card->changed(card, field);
 		free(typed);
 		answer = text + length + strspn(text + length, "; ");
 	}
 }
 
-static bool fill(struct asker *asker, struct sheet *sheet)
+static bool fill(struct asker *asker, struct card *card)
 {
 	struct desk *b = (struct desk *)asker;
 	struct fault fault = { .field = 0 };
 	bool is_taken = false;
 
 	b->offered[0] = '\0';
-	for (int i = 0; i < sheet->count; i++)
-		offer(b, sheet->fields[i].label, sheet->fields[i].typed);
+	for (int i = 0; i < card->count; i++)
+		offer(b, card->fields[i].label, card->fields[i].typed);
 	while (!is_taken) {
-		const char *answer = answer_next(b, sheet->title);
+		const char *answer = answer_next(b, card->title);
 
 		if (!*answer)
 			break;
-		type(sheet, answer);
-		is_taken = sheet->accept(sheet, &fault);
+		type(card, answer);
+		is_taken = card->accept(card, &fault);
 		snprintf(b->fault, sizeof b->fault, "%s", is_taken ? "" : fault.words.bytes);
 	}
 	fault_fini(&fault);

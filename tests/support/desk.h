@@ -5,8 +5,8 @@
  *	desk_answer(b, (const char *[]) { "Frame it", NULL });
  *	desk_type(b, "p");
  *
- * An answer to a question is one of its words to pick; to a sheet it is "Label: text; Label:
- * text", typed over what stands there. "" leaves either. A sheet that is refused takes the next
+ * An answer to a question is one of its words to pick; to a card it is "Label: text; Label:
+ * text", typed over what stands there. "" leaves either. A card that is refused takes the next
  * answer. An answer that cannot be given, a question without an answer and an answer never asked
  * for fail the test. */
 #ifndef SUPPORT_DESK_H
@@ -19,11 +19,11 @@ struct desk {
 	struct editor editor;
 	char *folder, *path;
 	const char *const *answers; /* those still to be given; NULL: none */
-	char asked[512];            /* the question's text or the sheet's title, last */
+	char asked[512];            /* the question's text or the card's title, last */
 	char first[80];             /* the answer that the cursor was on at first, last */
 	/* its answers, or its fields with what stood in them, a line each */
 	char offered[2048];
-	char fault[512];            /* why a sheet was refused, last */
+	char fault[512];            /* why a card was refused, last */
 	int pauses, repaints;
 	bool gives_up;              /* work that takes long */
 };
@@ -45,7 +45,7 @@ void desk_press(struct desk *b, int key);
 void desk_do(struct desk *b, enum act_id act);
 /* Fails the test unless the ground looks so; keeps the rules of plot_check. */
 void desk_check(struct desk *b, const char *const *rows);
-/* Fails the test unless the last question's text, or the sheet's title, has these words. */
+/* Fails the test unless the last question's text, or the card's title, has these words. */
 void desk_asked(struct desk *b, const char *words);
 /* The panel's page of this name, and its line with a label, under a heading ("": none); without
  * them the test fails. */

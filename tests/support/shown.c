@@ -106,7 +106,7 @@ bool shown_at(struct terminal *t, const char *label)
 	return row_after(t, terminal_cursor(t).row, label) != NULL;
 }
 
-/* The row with the field, above the keys of the sheet; -1: there is none. */
+/* The row with the field, above the keys of the card; -1: there is none. */
 static int field_row(struct terminal *t, const char *label)
 {
 	for (int row = terminal_find(t, "Esc leave") - 1; row > TITLE_ROW; row--) {
@@ -118,7 +118,7 @@ static int field_row(struct terminal *t, const char *label)
 	return -1;
 }
 
-/* Whether the sheet is whole, the cursor in a field of it: the keys are drawn last, and then the
+/* Whether the card is whole, the cursor in a field of it: the keys are drawn last, and then the
  * cursor goes there. */
 static bool is_whole(struct terminal *t)
 {
@@ -142,7 +142,7 @@ void field_go_to(struct terminal *t, const char *label)
 		terminal_read(t, deadline, label);
 }
 
-void sheet_drop(struct terminal *t)
+void card_drop(struct terminal *t)
 {
 	terminal_keys(t, "escape");
 	terminal_settle(t);

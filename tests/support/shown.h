@@ -33,7 +33,7 @@ void page_turn_to(struct terminal *t, const char *name);
 bool shown_at(struct terminal *t, const char *label);
 /* Goes to the field with this label, which must be in view. */
 void field_go_to(struct terminal *t, const char *label);
-/* Leaves a sheet with Esc, and drops what was typed in it. */
-void sheet_drop(struct terminal *t);
+/* Leaves a card with Esc, and drops what was typed in it. */
+void card_drop(struct terminal *t);
 
 #endif

@@ -3,7 +3,7 @@
 #include "editor/acts/act_groups.h"
 #include "editor/acts/gate_offer.h"
 #include "editor/acts/shared.h"
-#include "editor/sheets/fence_sheet.h"
+#include "editor/cards/fence_card.h"
 #include "prices/in_force.h"
 
 /* ---- Along what ----------------------------------------------------------------------------- */
@@ -265,10 +265,10 @@ static void along_do(struct editor *editor, const struct fence_work *work,
 
 	if (!fence_ask(editor, work, along, &which))
 		return;
-	/* The first fence is added as it is, a further one with its sheet. */
+	/* The first fence is added as it is, a further one with its card. */
 	if (which == NEW_FENCE && editor->plot->details.fence_count == 0)
-		fence_sheet_begin(editor);
-	else if (which == NEW_FENCE && !fence_sheet_add(editor))
+		fence_card_begin(editor);
+	else if (which == NEW_FENCE && !fence_card_add(editor))
 		return;
 	if (which == NEW_FENCE)
 		which = (int)editor->plot->details.fence_count - 1;

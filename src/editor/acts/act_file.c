@@ -6,7 +6,7 @@
 #include "report/text/print.h"
 #include "editor/acts/act_groups.h"
 #include "editor/acts/shared.h"
-#include "editor/sheets/sheet_ask.h"
+#include "editor/cards/card_ask.h"
 
 #include <stdlib.h>
 
@@ -134,16 +134,16 @@ static bool takeoff_write(struct editor *editor, const char *path, struct fault 
 	return true;
 }
 
-static bool takeoff_accept(struct sheet *sheet, struct fault *fault)
+static bool takeoff_accept(struct card *card, struct fault *fault)
 {
 	struct value typed;
 	char *path;
 	bool done;
 
-	if (!sheet_read(sheet, 0, &typed, fault))
+	if (!card_read(card, 0, &typed, fault))
 		return false;
 	path = path_typed(typed.as.text);
-	done = takeoff_write(sheet->owner, path, fault);
+	done = takeoff_write(card->owner, path, fault);
 	free(path);
 	value_fini(VALUE_TEXT, &typed);
 	return done;
@@ -152,10 +152,10 @@ static bool takeoff_accept(struct sheet *sheet, struct fault *fault)
 static void act_takeoff(struct editor *editor)
 {
 	const char *plot = editor->store.path;
-	const struct field_spec file = sheet_file(arena_print(&editor->words, "%.*s.txt",
+	const struct field_spec file = card_file(arena_print(&editor->words, "%.*s.txt",
 		(int)path_stem(plot, ".plot"), plot));
 
-	sheet_ask(editor, &(struct sheet_spec){ .title = "Write the takeoff to a file",
+	card_ask(editor, &(struct card_spec){ .title = "Write the takeoff to a file",
 		.done = "write it", .fields = &file, .count = 1, .accept = takeoff_accept,
 		.owner = editor });
 }

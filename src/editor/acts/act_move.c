@@ -1,7 +1,7 @@
 #include "editor/acts/act_groups.h"
 #include "base/number.h"
 #include "editor/acts/shared.h"
-#include "editor/sheets/sheet_ask.h"
+#include "editor/cards/card_ask.h"
 
 /* Moves to the cell, or as near as the plan reaches; a trail is laid on the way. */
 static void go(struct editor *editor, int x, int y)
@@ -68,10 +68,10 @@ static bool beyond(const struct editor *editor, int field, int cells, struct fau
 	return false;
 }
 
-static bool place_check(const struct sheet *sheet, int field, const struct value *value,
+static bool place_check(const struct card *card, int field, const struct value *value,
 	struct fault *fault)
 {
-	const struct editor *editor = sheet->owner;
+	const struct editor *editor = card->owner;
 	const struct ground *ground = &editor->plot->ground;
 	int cells = field == ACROSS ? ground->columns : ground->rows, at;
 
@@ -79,13 +79,13 @@ static bool place_check(const struct sheet *sheet, int field, const struct value
 		beyond(editor, field, cells, fault);
 }
 
-static bool place_accept(struct sheet *sheet, struct fault *fault)
+static bool place_accept(struct card *card, struct fault *fault)
 {
-	struct editor *editor = sheet->owner;
+	struct editor *editor = card->owner;
 	const struct ground *ground = &editor->plot->ground;
 	struct value across, down;
 
-	if (!sheet_read(sheet, ACROSS, &across, fault) || !sheet_read(sheet, DOWN, &down, fault))
+	if (!card_read(card, ACROSS, &across, fault) || !card_read(card, DOWN, &down, fault))
 		return false;
 	cell_at(editor, ground->columns, across.as.length, &editor->cursor.x);
 	cell_at(editor, ground->rows, down.as.length, &editor->cursor.y);
@@ -109,7 +109,7 @@ static void act_place(struct editor *editor)
 		fields[i].span = SPAN_PLAN;
 		fields[i].typed = exact_length(&report, cells[i] * plot_cell(editor->plot));
 	}
-	if (sheet_ask(editor, &(struct sheet_spec){ .title = "Go to a place", .done = "go there",
+	if (card_ask(editor, &(struct card_spec){ .title = "Go to a place", .done = "go there",
 		.fields = fields, .count = PLACE_FIELDS, .accept = place_accept,
 		.check = place_check, .owner = editor }))
 		editor_say(editor, "%s across, %s down.",

@@ -1,7 +1,7 @@
 #include "plot/edit/names.h"
 #include "base/memory.h"
 #include "editor/acts/act_groups.h"
-#include "editor/sheets/sheet_ask.h"
+#include "editor/cards/card_ask.h"
 
 #include <stdlib.h>
 
@@ -10,12 +10,12 @@ struct naming {
 	char *text; /* owned; "" for none */
 };
 
-static bool name_accept(struct sheet *sheet, struct fault *fault)
+static bool name_accept(struct card *card, struct fault *fault)
 {
-	struct naming *naming = sheet->owner;
+	struct naming *naming = card->owner;
 	struct value value;
 
-	if (!sheet_read(sheet, 0, &value, fault))
+	if (!card_read(card, 0, &value, fault))
 		return false;
 	naming->text = memory_string(value.set ? value.as.text : "");
 	value_fini(VALUE_TEXT, &value);
@@ -30,7 +30,7 @@ static bool name_ask(struct naming *naming, const char *whose, const char *now)
 		.unset = "none of its own",
 		.meaning = "The name of this one, here, on the plan and in the takeoff." };
 
-	return sheet_ask(naming->editor, &(struct sheet_spec){ .title = whose,
+	return card_ask(naming->editor, &(struct card_spec){ .title = whose,
 		.done = "name it", .fields = &field, .count = 1, .accept = name_accept,
 		.owner = naming });
 }

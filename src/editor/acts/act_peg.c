@@ -1,7 +1,7 @@
 #include "editor/acts/act_groups.h"
 #include "base/number.h"
 #include "editor/acts/shared.h"
-#include "editor/sheets/cells.h"
+#include "editor/cards/cells.h"
 
 static void act_fill(struct editor *editor)
 {

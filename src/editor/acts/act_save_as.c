@@ -4,7 +4,7 @@
 #include "base/utf8.h"
 #include "editor/acts/act_groups.h"
 #include "editor/acts/shared.h"
-#include "editor/sheets/sheet_ask.h"
+#include "editor/cards/card_ask.h"
 #include "plot/history/rescue.h"
 #include "prices/prices.h"
 
@@ -13,7 +13,7 @@
 
 enum { NAMES_TRIED = 100 };
 
-/* The owner of the sheet. */
+/* The owner of the card. */
 struct writing {
 	struct editor *editor;
 	bool is_copy; /* the session stays with the file it has */
@@ -175,15 +175,15 @@ static bool save_own(struct writing *writing, struct fault *fault)
 	return act_save_plot(editor) || fault_set(fault, 0, "%s", editor->message.bytes);
 }
 
-static bool path_accept(struct sheet *sheet, struct fault *fault)
+static bool path_accept(struct card *card, struct fault *fault)
 {
-	struct writing *writing = sheet->owner;
+	struct writing *writing = card->owner;
 	struct store next;
 	struct value typed;
 	char *path;
 	bool done;
 
-	if (!sheet_read(sheet, 0, &typed, fault))
+	if (!card_read(card, 0, &typed, fault))
 		return false;
 	path = path_typed(typed.as.text);
 	if (store_is_of(&writing->editor->store, path)) {
@@ -214,9 +214,9 @@ static const char *free_name(struct editor *editor)
 
 static void ask(struct writing *writing, const char *title, const char *done)
 {
-	const struct field_spec file = sheet_file(free_name(writing->editor));
+	const struct field_spec file = card_file(free_name(writing->editor));
 
-	sheet_ask(writing->editor, &(struct sheet_spec){ .title = title, .done = done,
+	card_ask(writing->editor, &(struct card_spec){ .title = title, .done = done,
 		.fields = &file, .count = 1, .accept = path_accept, .owner = writing });
 }
 

@@ -1,8 +1,8 @@
 #include "plot/edit/resize.h"
 #include "editor/acts/act_groups.h"
 #include "editor/acts/shared.h"
-#include "editor/sheets/cells.h"
-#include "editor/sheets/sheet_ask.h"
+#include "editor/cards/cells.h"
+#include "editor/cards/card_ask.h"
 
 /* "12 cells of bed, 3 of path, 8 ft of fence, 1 gate"; "" where nothing is lost. */
 static const char *loss_words(const struct report *report, const int64_t lost[CLASSES],
@@ -80,38 +80,38 @@ struct sizing {
 	struct margins margins;
 };
 
-/* How far a side may move at most; what all of them come to is seen when the sheet is taken. */
+/* How far a side may move at most; what all of them come to is seen when the card is taken. */
 static const struct cells side_cells = { .least = 1 - SIDE_MOST, .most = SIDE_MOST - 1 };
 
-static bool side_read(const struct sheet *sheet, int side, int *margin, struct fault *fault)
+static bool side_read(const struct card *card, int side, int *margin, struct fault *fault)
 {
-	const struct sizing *sizing = sheet->owner;
+	const struct sizing *sizing = card->owner;
 	struct cells cells = side_cells;
-	bool is_read = cells_read(sheet, side, plot_cell(sizing->editor->plot), &cells, fault);
+	bool is_read = cells_read(card, side, plot_cell(sizing->editor->plot), &cells, fault);
 
 	*margin = cells.count;
 	return is_read;
 }
 
-static bool side_check(const struct sheet *sheet, int side, const struct value *value,
+static bool side_check(const struct card *card, int side, const struct value *value,
 	struct fault *fault)
 {
-	const struct sizing *sizing = sheet->owner;
+	const struct sizing *sizing = card->owner;
 	struct cells cells = side_cells;
 
-	return cells_check(sheet, side, value, plot_cell(sizing->editor->plot), &cells, fault);
+	return cells_check(card, side, value, plot_cell(sizing->editor->plot), &cells, fault);
 }
 
-static bool sides_accept(struct sheet *sheet, struct fault *fault)
+static bool sides_accept(struct card *card, struct fault *fault)
 {
-	struct sizing *sizing = sheet->owner;
+	struct sizing *sizing = card->owner;
 	const struct ground *ground = &sizing->editor->plot->ground;
 	struct margins m;
 
-	if (!side_read(sheet, LEFT, &m.left, fault) ||
-	    !side_read(sheet, TOP, &m.top, fault) ||
-	    !side_read(sheet, RIGHT, &m.right, fault) ||
-	    !side_read(sheet, BOTTOM, &m.bottom, fault))
+	if (!side_read(card, LEFT, &m.left, fault) ||
+	    !side_read(card, TOP, &m.top, fault) ||
+	    !side_read(card, RIGHT, &m.right, fault) ||
+	    !side_read(card, BOTTOM, &m.bottom, fault))
 		return false;
 	if (!resize_fits(ground, &m))
 		return fault_set(fault, LEFT,
@@ -137,7 +137,7 @@ static void by_measure(struct editor *editor)
 		fields[i] = (struct field_spec){ .label = labels[i], .rule = &cells_rule,
 			.meaning = meanings[i], .is_cells = true, .span = SPAN_PLAN,
 			.unset = "as it is" };
-	if (sheet_ask(editor, &(struct sheet_spec){ .title = "Grow; with a minus, crop",
+	if (card_ask(editor, &(struct card_spec){ .title = "Grow; with a minus, crop",
 			.done = "set the size", .fields = fields, .count = SIDES,
 			.accept = sides_accept, .check = side_check, .owner = &sizing }))
 		resize(editor, &sizing.margins);

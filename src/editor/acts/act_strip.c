@@ -1,8 +1,8 @@
 #include "plot/edit/strip.h"
 #include "editor/acts/act_groups.h"
 #include "editor/acts/shared.h"
-#include "editor/sheets/cells.h"
-#include "editor/sheets/sheet_ask.h"
+#include "editor/cards/cells.h"
+#include "editor/cards/card_ask.h"
 
 enum { WAYS_MOST = 4 };
 
@@ -110,32 +110,32 @@ static bool check_fits(const struct stripping *stripping, struct fault *fault)
 
 static const struct cells strip_cells = { .least = 1, .most = SIDE_MOST };
 
-static bool count_read(const struct sheet *sheet, struct stripping *stripping, struct fault *fault)
+static bool count_read(const struct card *card, struct stripping *stripping, struct fault *fault)
 {
 	struct cells cells = strip_cells;
 
-	if (!cells_read(sheet, 0, plot_cell(stripping->editor->plot), &cells, fault))
+	if (!cells_read(card, 0, plot_cell(stripping->editor->plot), &cells, fault))
 		return false;
 	stripping->strip.count = cells.count;
 	stripping->is_rounded = cells.is_rounded;
 	return check_fits(stripping, fault);
 }
 
-static bool count_check(const struct sheet *sheet, int field, const struct value *value,
+static bool count_check(const struct card *card, int field, const struct value *value,
 	struct fault *fault)
 {
-	struct stripping stripping = *(const struct stripping *)sheet->owner;
+	struct stripping stripping = *(const struct stripping *)card->owner;
 	struct cells cells = strip_cells;
 
-	if (!cells_check(sheet, field, value, plot_cell(stripping.editor->plot), &cells, fault))
+	if (!cells_check(card, field, value, plot_cell(stripping.editor->plot), &cells, fault))
 		return false;
 	stripping.strip.count = cells.count;
 	return check_fits(&stripping, fault);
 }
 
-static bool count_accept(struct sheet *sheet, struct fault *fault)
+static bool count_accept(struct card *card, struct fault *fault)
 {
-	return count_read(sheet, sheet->owner, fault);
+	return count_read(card, card->owner, fault);
 }
 
 static bool count_ask(struct stripping *stripping)
@@ -149,7 +149,7 @@ static bool count_ask(struct stripping *stripping)
 			"How much is put in, beginning at the cursor.",
 		.typed = exact_length(&report, plot_cell(editor->plot)) };
 
-	return sheet_ask(editor, &(struct sheet_spec){
+	return card_ask(editor, &(struct card_spec){
 		.title = arena_print(&editor->words, "%s %s", strip->is_out ? "Take out" :
 			"Put in", strip->is_level ? "rows" : "columns"),
 		.done = strip->is_out ? "take them out" : "put them in", .fields = &field,

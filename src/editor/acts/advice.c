@@ -15,7 +15,7 @@ static const struct {
 	{ "print printer",
 		"Write the takeoff to a file and print that; lp FILE does on many machines." },
 	{ "plant plants planting flower flowers shrub",
-		"Beds are laid here; what grows in one can stand as a note in its sheet." },
+		"Beds are laid here; what grows in one can stand as a note in its card." },
 };
 
 const char *advice_for(const char *typed)

@@ -3,7 +3,7 @@
 #include "base/memory.h"
 #include "editor/acts/rescued.h"
 #include "editor/acts/shared.h"
-#include "editor/sheets/begin.h"
+#include "editor/cards/begin.h"
 
 bool opening_read(struct editor *editor, struct text *message)
 {

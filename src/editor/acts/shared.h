@@ -3,7 +3,7 @@
 #define EDITOR_ACTS_SHARED_H
 
 #include "editor/editor.h"
-#include "editor/sheets/cells.h"
+#include "editor/cards/cells.h"
 
 /* False, having said what to do first, where no corner is pegged. act_mark.c. */
 bool act_has_peg(struct editor *editor);

@@ -1,9 +1,9 @@
-/* How acts ask people: questions with words to pick, and sheets to fill in. The screen answers from
+/* How acts ask people: questions with words to pick, and cards to fill in. The screen answers from
  * the keyboard; tests answer from what they wrote down beforehand. */
 #ifndef EDITOR_ASK_ASK_H
 #define EDITOR_ASK_ASK_H
 
-#include "editor/ask/sheet.h"
+#include "editor/ask/card.h"
 
 struct question {
 	const char *text;           /* one sentence or more */
@@ -31,8 +31,8 @@ struct task {
 struct asker {
 	/* The index of the answer picked, ANSWER_NONE where the question was left. */
 	int (*choose)(struct asker *asker, const struct question *question);
-	/* Has the sheet filled in: true once its accept has taken it, false where it was left. */
-	bool (*fill)(struct asker *asker, struct sheet *sheet);
+	/* Has the card filled in: true once its accept has taken it, false where it was left. */
+	bool (*fill)(struct asker *asker, struct card *card);
 	/* Has it done to its end however many keys wait, saying so where that takes long; false
 	 * where it was given up. */
 	bool (*await)(struct asker *asker, struct task *task);

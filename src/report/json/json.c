@@ -284,7 +284,7 @@ static void json_work(const struct report *report)
 	json_top_close(&rows);
 }
 
-/* The sheet, the keywords of its attributes, and whether the plan may be drawn otherwise. */
+/* The card, the keywords of its attributes, and whether the plan may be drawn otherwise. */
 static cJSON *cure_object(const struct report *report, const struct snag *snag)
 {
 	const struct cure *cure = snag_cure(snag);
@@ -293,7 +293,7 @@ static cJSON *cure_object(const struct report *report, const struct snag *snag)
 	for (int i = 0; i < cure->count; i++)
 		cJSON_AddItemToArray(keywords,
 			json_text(attribute_row(cure->attributes[i])->keyword));
-	json_put(object, "sheet", json_text(snag_sheet(report, snag)));
+	json_put(object, "card", json_text(snag_card(report, snag)));
 	json_put(object, "attributes", keywords);
 	json_put(object, "drawing", cJSON_CreateBool(cure->by_drawing));
 	return object;

@@ -156,7 +156,7 @@ static void costs(struct page_maker *maker, const struct takeoff *takeoff)
 	const struct costs *costs = &takeoff->costs;
 
 	if (!takeoff->book) {
-		page_note_line(maker, "No price book: name one in the plot's own sheet, #.");
+		page_note_line(maker, "No price book: name one in the plot's own card, #.");
 		return;
 	}
 	page_heading_line(maker, say(&maker->report, "In %s", costs->currency));

@@ -26,7 +26,7 @@ static int print_alike_snags(const struct report *report, const struct snag_line
 
 	text_add(&places, place_words(report, &lines[0]));
 	for (alike = 1; alike < count && snag_is_alike(lines[alike].snag, snag) &&
-		snag_has_same_sheet(report, lines[alike].snag, snag); alike++)
+		snag_has_same_card(report, lines[alike].snag, snag); alike++)
 		text_print(&places, "; %s", place_words(report, &lines[alike]));
 	print_lines(report, 2, 4, "%s: %s %s", places.bytes, snag_sentence(report, snag),
 		snag_cure_sentence(report, snag));

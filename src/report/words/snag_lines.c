@@ -10,7 +10,7 @@ static const struct entry *entry_of(const struct report *report, const struct sn
 		report->takeoff->survey.regions[snag->region].entry;
 }
 
-bool snag_has_same_sheet(const struct report *report, const struct snag *a, const struct snag *b)
+bool snag_has_same_card(const struct report *report, const struct snag *a, const struct snag *b)
 {
 	return a->fence == b->fence && entry_of(report, a) == entry_of(report, b);
 }
@@ -18,7 +18,7 @@ bool snag_has_same_sheet(const struct report *report, const struct snag *a, cons
 static bool is_alike(const struct report *report, const struct snag_line *a,
 	const struct snag_line *b)
 {
-	return snag_is_alike(a->snag, b->snag) && snag_has_same_sheet(report, a->snag, b->snag);
+	return snag_is_alike(a->snag, b->snag) && snag_has_same_card(report, a->snag, b->snag);
 }
 
 /* The line that a snag belongs to, an image of its first; NULL: none. A broken mirror is one snag

@@ -23,8 +23,8 @@ struct snag_lines {
  * stopped (base/stop.h). */
 void snag_lines_find(struct snag_lines *out, const struct report *report, const struct snag *snags,
 	size_t count);
-/* True where one sheet would cure both. */
-bool snag_has_same_sheet(const struct report *report, const struct snag *a, const struct snag *b);
+/* True where one card would cure both. */
+bool snag_has_same_card(const struct report *report, const struct snag *a, const struct snag *b);
 /* " and 3 images"; "" where there is none. In report->words. */
 const char *snag_images_words(const struct report *report, const struct snag_line *line);
 

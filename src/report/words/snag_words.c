@@ -258,7 +258,7 @@ const struct cure *snag_cure(const struct snag *snag)
 	return &kind_of(snag)->cure;
 }
 
-const char *snag_sheet(const struct report *report, const struct snag *snag)
+const char *snag_card(const struct report *report, const struct snag *snag)
 {
 	const struct cure *cure = snag_cure(snag);
 	const struct entry *entry;
@@ -267,9 +267,9 @@ const char *snag_sheet(const struct report *report, const struct snag *snag)
 		return NULL;
 	switch (attribute_block(cure->attributes[0])) {
 	case BLOCK_HEAD:
-		return HEAD_SHEET_TITLE;
+		return HEAD_CARD_TITLE;
 	case BLOCK_ALLOW:
-		return allow_sheet_titles[attribute_row(cure->attributes[0])->sheet];
+		return allow_card_titles[attribute_row(cure->attributes[0])->card];
 	case BLOCK_FENCE:
 		return snag->fence == NO_FENCE ? block_keyword(BLOCK_FENCE) :
 			report->plot->details.fences[snag->fence].name;
@@ -290,7 +290,7 @@ const char *snag_cure_sentence(const struct report *report, const struct snag *s
 		text_print(&words, "%s%s", i == 0 ? "" : i == cure->count - 1 ? " or " : ", ",
 			attribute_row(cure->attributes[i])->label);
 	if (cure->count)
-		text_print(&words, " on the sheet %s", snag_sheet(report, snag));
+		text_print(&words, " on the card %s", snag_card(report, snag));
 	text_add(&words, ".");
 	return say_text(report, &words);
 }

@@ -16,7 +16,7 @@ const char *snag_source(enum snag_code code);
 /* One sentence, with figures in the plot's units, in report->words. */
 const char *snag_sentence(const struct report *report, const struct snag *snag);
 
-/* What would cure a snag: attributes that could be set otherwise, all on one sheet, or a change of
+/* What would cure a snag: attributes that could be set otherwise, all on one card, or a change of
  * the plan as it is drawn, or either. */
 enum { CURE_ATTRIBUTES = 3 };
 struct cure {
@@ -25,10 +25,10 @@ struct cure {
 	bool by_drawing;
 };
 const struct cure *snag_cure(const struct snag *snag);
-/* The sheet that has the attributes, as it is listed: "b Raised bed", "The plot itself"; NULL where
+/* The card that has the attributes, as it is listed: "b Raised bed", "The plot itself"; NULL where
  * drawing alone is a cure. In report->words. */
-const char *snag_sheet(const struct report *report, const struct snag *snag);
-/* "Cure: Courses or Freeboard on the sheet b Raised bed." In report->words. */
+const char *snag_card(const struct report *report, const struct snag *snag);
+/* "Cure: Courses or Freeboard on the card b Raised bed." In report->words. */
 const char *snag_cure_sentence(const struct report *report, const struct snag *snag);
 
 #endif

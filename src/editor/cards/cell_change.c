@@ -1,4 +1,4 @@
-#include "editor/sheets/cell_change.h"
+#include "editor/cards/cell_change.h"
 #include "plot/edit/legend.h"
 #include "plot/edit/rescale.h"
 

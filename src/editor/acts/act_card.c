@@ -1,13 +1,13 @@
 #include "base/memory.h"
 #include "editor/acts/act_groups.h"
-#include "editor/sheets/allow_sheet.h"
-#include "editor/sheets/entry_sheet.h"
-#include "editor/sheets/extra_sheet.h"
-#include "editor/sheets/fence_sheet.h"
-#include "editor/sheets/plot_sheet.h"
-#include "editor/sheets/rates_sheet.h"
+#include "editor/cards/allow_card.h"
+#include "editor/cards/entry_card.h"
+#include "editor/cards/extra_card.h"
+#include "editor/cards/fence_card.h"
+#include "editor/cards/plot_card.h"
+#include "editor/cards/rates_card.h"
 
-/* What an answer means; which: of several entries, fences, extra goods or sheets of allowances. */
+/* What an answer means; which: of several entries, fences, extra goods or cards of allowances. */
 struct row {
 	enum { ROW_PLOT, ROW_ALLOW, ROW_RATES, ROW_ENTRY, ROW_FENCE, ROW_EXTRA, ROW_ADD_ENTRY,
 		ROW_REMOVE_ENTRY, ROW_ADD_FENCE, ROW_REMOVE_FENCE, ROW_ADD_EXTRA,
@@ -16,7 +16,7 @@ struct row {
 };
 
 /* Rows beside those of entries, fences and extra goods. */
-enum { ROWS_AROUND = 1 + ALLOW_SHEETS + 1 + 6 };
+enum { ROWS_AROUND = 1 + ALLOW_CARDS + 1 + 6 };
 
 struct list {
 	struct arena arena;
@@ -40,9 +40,9 @@ static void list_fill(struct list *list, const struct editor *editor)
 	const char *legend = "legend", *fence = block_keyword(BLOCK_FENCE);
 	const char *extra = "extra";
 
-	list_add(list, (struct row){ ROW_PLOT, 0 }, HEAD_SHEET_TITLE, "");
-	for (int i = 0; i < ALLOW_SHEETS; i++)
-		list_add(list, (struct row){ ROW_ALLOW, i }, allow_sheet_titles[i], "");
+	list_add(list, (struct row){ ROW_PLOT, 0 }, HEAD_CARD_TITLE, "");
+	for (int i = 0; i < ALLOW_CARDS; i++)
+		list_add(list, (struct row){ ROW_ALLOW, i }, allow_card_titles[i], "");
 	list_add(list, (struct row){ ROW_RATES, 0 }, "Hours that work takes", "");
 	for (size_t i = 0; i < details->legend_count; i++) {
 		const struct entry *entry = &details->legend[i];
@@ -71,7 +71,7 @@ static void list_fill(struct list *list, const struct editor *editor)
 /* False where the question was left. */
 static bool row_ask(struct editor *editor, struct row *row)
 {
-	struct list list = { .arena = ARENA_EMPTY, .question.text = "Which sheet?" };
+	struct list list = { .arena = ARENA_EMPTY, .question.text = "Which card?" };
 	size_t most = editor->plot->details.legend_count + editor->plot->details.fence_count +
 		editor->plot->details.extra_count + ROWS_AROUND;
 	int answer;
@@ -91,34 +91,34 @@ static bool row_fill(struct editor *editor, struct row row)
 {
 	switch (row.kind) {
 	case ROW_PLOT:
-		return plot_sheet_fill(editor);
+		return plot_card_fill(editor);
 	case ROW_ALLOW:
-		return allow_sheet_fill(editor, row.which);
+		return allow_card_fill(editor, row.which);
 	case ROW_RATES:
-		return rates_sheet_fill(editor);
+		return rates_card_fill(editor);
 	case ROW_EXTRA:
-		return extra_sheet_change(editor, row.which);
+		return extra_card_change(editor, row.which);
 	case ROW_ENTRY:
-		return entry_sheet_change(editor, editor->plot->details.legend[row.which].letter);
+		return entry_card_change(editor, editor->plot->details.legend[row.which].letter);
 	case ROW_FENCE:
-		return fence_sheet_change(editor, row.which);
+		return fence_card_change(editor, row.which);
 	case ROW_ADD_ENTRY:
-		return entry_sheet_add(editor);
+		return entry_card_add(editor);
 	case ROW_REMOVE_ENTRY:
-		return entry_sheet_remove(editor);
+		return entry_card_remove(editor);
 	case ROW_ADD_FENCE:
-		return fence_sheet_add(editor);
+		return fence_card_add(editor);
 	case ROW_REMOVE_FENCE:
-		return fence_sheet_remove(editor);
+		return fence_card_remove(editor);
 	case ROW_ADD_EXTRA:
-		return extra_sheet_add(editor);
+		return extra_card_add(editor);
 	case ROW_REMOVE_EXTRA:
-		return extra_sheet_remove(editor);
+		return extra_card_remove(editor);
 	}
 	return false;
 }
 
-static void act_sheets(struct editor *editor)
+static void act_cards(struct editor *editor)
 {
 	struct row row;
 
@@ -131,11 +131,11 @@ static void act_sheets(struct editor *editor)
 }
 
 static const struct act acts[] = {
-	{ .id = ACT_SHEETS, .keys = ONE_KEY('#'), .key_name = "#", .name = "Sheets",
+	{ .id = ACT_CARDS, .keys = ONE_KEY('#'), .key_name = "#", .name = "Cards",
 		.wish = "change the legend; title, units",
 		.words = "settings name rename note new add remove block courses height wall "
 			"gravel soil mulch plant bed path lawn metric imperial feet north sun "
 			"price colour color",
-		.writes = true, .run = act_sheets },
+		.writes = true, .run = act_cards },
 };
-const struct act_group acts_of_sheets = ACT_GROUP("Plot", acts);
+const struct act_group acts_of_cards = ACT_GROUP("Plot", acts);

@@ -1,11 +1,11 @@
-/* The sheets, filled in without a terminal: every field of the attribute table, notes, the
+/* The cards, filled in without a terminal: every field of the attribute table, notes, the
  * legend, the cell. */
 #include "base/memory.h"
 #include "plot/edit/legend.h"
 #include "plot/mirror.h"
 #include "editor/acts/acts.h"
-#include "editor/sheets/allow_sheet.h"
-#include "editor/ask/block_sheet.h"
+#include "editor/cards/allow_card.h"
+#include "editor/ask/block_card.h"
 #include "support/answers.h"
 #include "support/book.h"
 #include "support/details.h"
@@ -98,15 +98,15 @@ static void check_says(const struct text *text, const char *part)
 
 /* ---- Every field ---------------------------------------------------------------------------- */
 
-static const char *const sheet_names[BLOCK_KINDS] = { "The plot itself", "Allowed for: walls",
+static const char *const card_names[BLOCK_KINDS] = { "The plot itself", "Allowed for: walls",
 	"b ", "p ", "l ", "S ", "Fence", "Hours that work takes" };
 
-static const char *sheet_of(enum attribute a)
+static const char *card_of(enum attribute a)
 {
-	for (int i = 0; i < ALLOW_SHEETS; i++)
-		if (a >= allow_sheet_part(i).first && a <= allow_sheet_part(i).last)
-			return allow_sheet_titles[i];
-	return sheet_names[attribute_block(a)];
+	for (int i = 0; i < ALLOW_CARDS; i++)
+		if (a >= allow_card_part(i).first && a <= allow_card_part(i).last)
+			return allow_card_titles[i];
+	return card_names[attribute_block(a)];
 }
 
 /* Of an entry or the first fence, by their letters in the court. */
@@ -142,7 +142,7 @@ static struct answers typing(enum attribute a, const char *words)
 	const struct attribute_row *row = attribute_row(a);
 
 	return (struct answers){ .asker = answers_asker(),
-		.picks = { sheet_of(a), "Its cells" },
+		.picks = { card_of(a), "Its cells" },
 		.typed = { { row->label, words, 0 } } };
 }
 
@@ -342,20 +342,20 @@ START_TEST(what_an_unset_field_says_fits_in_it)
 	const struct block_part part = { a, a, false, NULL };
 
 	for (enum units units = UNITS_IMPERIAL; units <= UNITS_METRIC; units++) {
-		struct sheet sheet;
+		struct card card;
 
-		sheet_init(&sheet, 1);
-		sheet.units = units;
-		block_fields_set(&sheet, 0, &block, &part);
-		ck_assert_msg(!sheet.fields[0].unset ||
-			strlen(sheet.fields[0].unset) + BRACKETS <= FIELD_COLUMNS, "%s",
-			sheet.fields[0].unset);
-		ck_assert_str_eq(sheet.fields[0].meaning, attribute_row(a)->meaning);
+		card_init(&card, 1);
+		card.units = units;
+		block_fields_set(&card, 0, &block, &part);
+		ck_assert_msg(!card.fields[0].unset ||
+			strlen(card.fields[0].unset) + BRACKETS <= FIELD_COLUMNS, "%s",
+			card.fields[0].unset);
+		ck_assert_str_eq(card.fields[0].meaning, attribute_row(a)->meaning);
 		/* A number typed in place of an amount that is shown is in its unit. */
 		if (attribute_row(a)->rule.kind == VALUE_AMOUNT && attribute_preset(a, units)->set)
-			ck_assert_str_eq(strchr(sheet.fields[0].unset, ' ') + 1,
-				sheet_unit(&sheet, 0));
-		sheet_fini(&sheet);
+			ck_assert_str_eq(strchr(card.fields[0].unset, ' ') + 1,
+				card_unit(&card, 0));
+		card_fini(&card);
 	}
 }
 END_TEST
@@ -382,8 +382,8 @@ START_TEST(unset_fields_say_their_defaults_in_the_plots_units)
 }
 END_TEST
 
-/* What the price book sets holds where the plot says nothing, and is what the sheet shows. */
-START_TEST(a_sheet_shows_the_price_books_value_where_the_plot_sets_none)
+/* What the price book sets holds where the plot says nothing, and is what the card shows. */
+START_TEST(a_card_shows_the_price_books_value_where_the_plot_sets_none)
 {
 	struct answers answers = { .asker = answers_asker(), .picks = { "Allowed for: walls" },
 		.leave = "Allowed for: walls and soil" };
@@ -402,17 +402,17 @@ START_TEST(a_sheet_shows_the_price_books_value_where_the_plot_sets_none)
 }
 END_TEST
 
-static void check_taken_as_it_came(struct desk *desk, const char *sheet)
+static void check_taken_as_it_came(struct desk *desk, const char *card)
 {
-	struct answers answers = { .asker = answers_asker(), .picks = { sheet } };
+	struct answers answers = { .asker = answers_asker(), .picks = { card } };
 
 	press(desk, &answers);
-	ck_assert_msg(answers.filled == 1, "%s", sheet);
-	check_unchanged(desk, sheet);
+	ck_assert_msg(answers.filled == 1, "%s", card);
+	check_unchanged(desk, card);
 	answers_fini(&answers);
 }
 
-/* Even what the sheet could not type again, such as a title of blanks. */
+/* Even what the card could not type again, such as a title of blanks. */
 START_TEST(what_nobody_touched_stays_as_it_is)
 {
 	struct random random = { 77 };
@@ -427,8 +427,8 @@ START_TEST(what_nobody_touched_stays_as_it_is)
 		plot_fini(&desk.before);
 		desk_take(&desk, &plot);
 		check_taken_as_it_came(&desk, "The plot itself");
-		for (int i = 0; i < ALLOW_SHEETS; i++)
-			check_taken_as_it_came(&desk, allow_sheet_titles[i]);
+		for (int i = 0; i < ALLOW_CARDS; i++)
+			check_taken_as_it_came(&desk, allow_card_titles[i]);
 		for (size_t i = 0; i < details->legend_count; i++)
 			check_taken_as_it_came(&desk,
 				(const char[]){ details->legend[i].letter, ' ', '\0' });
@@ -444,11 +444,11 @@ END_TEST
 START_TEST(notes_are_added_changed_and_removed_with_the_rest)
 {
 	enum block_kind kind = (enum block_kind)_i;
-	struct answers add = { .asker = answers_asker(), .picks = { sheet_names[kind] },
+	struct answers add = { .asker = answers_asker(), .picks = { card_names[kind] },
 		.typed = { { "New note, type it", "Ask \"Mrs\" \\ first", 0 } } };
-	struct answers change = { .asker = answers_asker(), .picks = { sheet_names[kind] },
+	struct answers change = { .asker = answers_asker(), .picks = { card_names[kind] },
 		.typed = { { "Note", "Asked", 0 }, { "New note, type it", "Two", 0 } } };
-	struct answers remove = { .asker = answers_asker(), .picks = { sheet_names[kind] },
+	struct answers remove = { .asker = answers_asker(), .picks = { card_names[kind] },
 		.typed = { { "Note", "", 0 } } };
 	const struct notes *notes;
 	struct desk desk;
@@ -504,17 +504,17 @@ START_TEST(notes_beyond_the_first_hundred_stay_in_their_order)
 
 	desk_open(&desk, court);
 	head = &editor_edit(&desk.editor)->details.head;
-	for (int i = 0; i < SHEET_NOTES_MOST + 3; i++) {
+	for (int i = 0; i < CARD_NOTES_MOST + 3; i++) {
 		struct text words = TEXT_EMPTY;
 
 		text_print(&words, "note %d", i);
 		block_add_note(head, words.bytes);
 	}
 	press(&desk, &answers);
-	ck_assert_uint_eq(head->notes.count, SHEET_NOTES_MOST + 3);
+	ck_assert_uint_eq(head->notes.count, CARD_NOTES_MOST + 3);
 	ck_assert_str_eq(head->notes.texts[0], "note 1");
-	ck_assert_str_eq(head->notes.texts[SHEET_NOTES_MOST + 1], "note 102");
-	ck_assert_str_eq(head->notes.texts[SHEET_NOTES_MOST + 2], "last");
+	ck_assert_str_eq(head->notes.texts[CARD_NOTES_MOST + 1], "note 102");
+	ck_assert_str_eq(head->notes.texts[CARD_NOTES_MOST + 2], "last");
 	answers_fini(&answers);
 	desk_close(&desk);
 }
@@ -689,20 +689,20 @@ END_TEST
 
 /* ---- What is allowed for -------------------------------------------------------------------- */
 
-START_TEST(sheets_of_what_is_allowed_for_share_out_all_of_it)
+START_TEST(cards_of_what_is_allowed_for_share_out_all_of_it)
 {
 	struct block allow = { .kind = BLOCK_ALLOW };
 	int next = ALLOW_KERF;
 
-	for (int i = 0; i < ALLOW_SHEETS; i++) {
-		struct block_part part = allow_sheet_part(i);
+	for (int i = 0; i < ALLOW_CARDS; i++) {
+		struct block_part part = allow_card_part(i);
 
 		ck_assert_int_eq(part.first, next);
 		ck_assert_int_ge(part.last, part.first);
 		ck_assert_int_eq(part.has_notes, i == 0);
 		ck_assert_int_eq(block_fields(&allow, &part),
 			(int)(part.last - part.first) + 1 + (i == 0)); /* one to add a note */
-		ck_assert_uint_lt(strlen(allow_sheet_titles[i]), 44);
+		ck_assert_uint_lt(strlen(allow_card_titles[i]), 44);
 		next = (int)part.last + 1;
 	}
 	ck_assert_int_eq(next - 1, block_last(BLOCK_ALLOW));
@@ -1027,7 +1027,7 @@ START_TEST(too_many_cells_are_refused_and_the_others_left_to_choose)
 }
 END_TEST
 
-/* The mirror that is set in the same sheet is the one that the ground is laid on. */
+/* The mirror that is set in the same card is the one that the ground is laid on. */
 START_TEST(a_mirror_set_with_the_cell_holds_for_the_new_cells)
 {
 	struct answers answers = cell_typing("8 in", "Its measure");
@@ -1121,7 +1121,7 @@ END_TEST
 
 Suite *test_suite(void)
 {
-	Suite *suite = suite_create("sheets");
+	Suite *suite = suite_create("cards");
 	TCase *fences = suite_case(suite, "fences"), *fields = suite_case(suite, "fields"),
 		*notes = suite_case(suite, "notes"), *extras = suite_case(suite, "extras");
 	TCase *legend = suite_case(suite, "legend"), *cell = suite_case(suite, "cell");
@@ -1134,9 +1134,9 @@ Suite *test_suite(void)
 	tcase_add_test(fields, a_number_alone_is_taken_in_the_fields_unit);
 	tcase_add_loop_test(fields, what_an_unset_field_says_fits_in_it, 0, ATTRIBUTES);
 	tcase_add_test(fields, unset_fields_say_their_defaults_in_the_plots_units);
-	tcase_add_test(fields, a_sheet_shows_the_price_books_value_where_the_plot_sets_none);
+	tcase_add_test(fields, a_card_shows_the_price_books_value_where_the_plot_sets_none);
 	tcase_add_test(fields, what_nobody_touched_stays_as_it_is);
-	tcase_add_test(fields, sheets_of_what_is_allowed_for_share_out_all_of_it);
+	tcase_add_test(fields, cards_of_what_is_allowed_for_share_out_all_of_it);
 	tcase_add_test(fences, a_fence_is_renamed_added_and_removed);
 	tcase_add_test(fences, a_fence_needs_a_name);
 	tcase_add_test(extras, extra_goods_are_added_changed_and_removed);

@@ -1,8 +1,8 @@
-/* Asking with a sheet: its fields as they are before anybody types. */
-#ifndef EDITOR_SHEETS_SHEET_ASK_H
-#define EDITOR_SHEETS_SHEET_ASK_H
+/* Asking with a card: its fields as they are before anybody types. */
+#ifndef EDITOR_CARDS_CARD_ASK_H
+#define EDITOR_CARDS_CARD_ASK_H
 
-#include "editor/ask/block_sheet.h"
+#include "editor/ask/block_card.h"
 #include "editor/editor.h"
 
 /* As in struct field; the texts are the caller's. */
@@ -16,23 +16,23 @@ struct field_spec {
 };
 
 /* A field for the name of a file, which has to be there; `typed` is offered. */
-struct field_spec sheet_file(const char *typed);
+struct field_spec card_file(const char *typed);
 
-/* As in struct sheet. */
-struct sheet_spec {
+/* As in struct card. */
+struct card_spec {
 	const char *title, *done;
 	const struct field_spec *fields; /* `count` of them, 0 or more */
 	int count;
 	const struct block *block; /* whose fields follow; NULL: none */
 	struct block_part part;    /* what of the block */
-	bool (*accept)(struct sheet *sheet, struct fault *fault);
-	bool (*check)(const struct sheet *sheet, int field, const struct value *value,
+	bool (*accept)(struct card *card, struct fault *fault);
+	bool (*check)(const struct card *card, int field, const struct value *value,
 		struct fault *fault);
-	void (*changed)(struct sheet *sheet, int field);
+	void (*changed)(struct card *card, int field);
 	void *owner;
 };
 
-/* Has the sheet filled in, in the plot's units. False where it was left. */
-bool sheet_ask(struct editor *editor, const struct sheet_spec *spec);
+/* Has the card filled in, in the plot's units. False where it was left. */
+bool card_ask(struct editor *editor, const struct card_spec *spec);
 
 #endif

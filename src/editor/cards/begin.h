@@ -1,6 +1,6 @@
 /* A new plot: its form, the answers it offers, and the legend it starts with. */
-#ifndef EDITOR_SHEETS_BEGIN_H
-#define EDITOR_SHEETS_BEGIN_H
+#ifndef EDITOR_CARDS_BEGIN_H
+#define EDITOR_CARDS_BEGIN_H
 
 #include "editor/editor.h"
 

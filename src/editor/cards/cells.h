@@ -1,7 +1,7 @@
-/* Distances that are laid in whole cells: typed at a sheet as a length, "3 ft", or in cells, "3
+/* Distances that are laid in whole cells: typed at a card as a length, "3 ft", or in cells, "3
  * cells". */
-#ifndef EDITOR_SHEETS_CELLS_H
-#define EDITOR_SHEETS_CELLS_H
+#ifndef EDITOR_CARDS_CELLS_H
+#define EDITOR_CARDS_CELLS_H
 
 #include "editor/editor.h"
 
@@ -18,10 +18,10 @@ extern const struct value_rule cells_rule;
 /* Reads a field of that rule: a minus only where least is below 0; where 0 may be, an empty field
  * is 0. A length is rounded to the nearest whole cell, but not to none where least is 1. False,
  * fault filled, where it is wrong or out of range. cells_check is the same for a value that was
- * read of the field (struct sheet's check). */
-bool cells_read(const struct sheet *sheet, int field, nm cell, struct cells *cells,
+ * read of the field (struct card's check). */
+bool cells_read(const struct card *card, int field, nm cell, struct cells *cells,
 	struct fault *fault);
-bool cells_check(const struct sheet *sheet, int field, const struct value *value, nm cell,
+bool cells_check(const struct card *card, int field, const struct value *value, nm cell,
 	struct cells *cells, struct fault *fault);
 
 /* How one number of cells is asked for. */
@@ -29,7 +29,7 @@ struct cells_question {
 	const char *title, *label, *meaning;
 };
 
-/* Asks for one number of cells, offering what cells->count says. False where the sheet was left. */
+/* Asks for one number of cells, offering what cells->count says. False where the card was left. */
 bool cells_ask(struct editor *editor, const struct cells_question *question, struct cells *cells);
 
 #endif

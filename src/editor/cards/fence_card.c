@@ -1,7 +1,7 @@
-#include "editor/sheets/fence_sheet.h"
+#include "editor/cards/fence_card.h"
 #include "base/memory.h"
 #include "plot/edit/fence_lay.h"
-#include "editor/sheets/named_sheet.h"
+#include "editor/cards/named_card.h"
 
 #include <stdlib.h>
 #include <string.h>
@@ -9,11 +9,11 @@
 enum { NEW_FENCE = -1 };
 
 struct entering {
-	struct named_sheet named; /* first */
+	struct named_card named; /* first */
 	int fence; /* NEW_FENCE: one that is not there yet */
 };
 
-static void take(struct named_sheet *named, char letter, char *name, const struct block *block)
+static void take(struct named_card *named, char letter, char *name, const struct block *block)
 {
 	const struct entering *entering = (struct entering *)named;
 	struct details *details = &editor_edit(named->editor)->details;
@@ -27,27 +27,27 @@ static void take(struct named_sheet *named, char letter, char *name, const struc
 	fence->block = *block;
 }
 
-void fence_sheet_begin(struct editor *editor)
+void fence_card_begin(struct editor *editor)
 {
 	details_add_fence(&editor_edit(editor)->details, memory_string("Fence"));
 }
 
-bool fence_sheet_change(struct editor *editor, int which)
+bool fence_card_change(struct editor *editor, int which)
 {
 	const struct fence *fence = &editor->plot->details.fences[which];
 	struct entering entering = { .fence = which, .named = { .editor = editor,
 		.title = "A fence", .kind = BLOCK_FENCE, .name = fence->name,
 		.block = &fence->block, .take = take } };
 
-	return named_sheet_ask(&entering.named);
+	return named_card_ask(&entering.named);
 }
 
-bool fence_sheet_add(struct editor *editor)
+bool fence_card_add(struct editor *editor)
 {
 	struct entering entering = { .fence = NEW_FENCE, .named = { .editor = editor,
 		.title = "A new fence", .kind = BLOCK_FENCE, .take = take } };
 
-	if (!named_sheet_ask(&entering.named))
+	if (!named_card_ask(&entering.named))
 		return false;
 	editor->fence = (int)editor->plot->details.fence_count - 1;
 	return true;
@@ -74,7 +74,7 @@ static int fence_ask(struct editor *editor)
 	return answer;
 }
 
-bool fence_sheet_remove(struct editor *editor)
+bool fence_card_remove(struct editor *editor)
 {
 	int fence = fence_ask(editor);
 	struct details *details;

@@ -1,5 +1,5 @@
-#include "editor/sheets/cells.h"
-#include "editor/sheets/sheet_ask.h"
+#include "editor/cards/cells.h"
+#include "editor/cards/card_ask.h"
 
 #include <string.h>
 
@@ -23,14 +23,14 @@ static bool count_scan(struct scan *s, int64_t *count)
 	return scan_is_done(s);
 }
 
-static bool length_read(const struct sheet *sheet, int at, struct scan *s, nm *length,
+static bool length_read(const struct card *card, int at, struct scan *s, nm *length,
 	struct fault *fault)
 {
-	const struct field *field = &sheet->fields[at];
-	const struct asked asked = { field->rule, sheet->units, field->span, field->is_cells };
+	const struct field *field = &card->fields[at];
+	const struct asked asked = { field->rule, card->units, field->span, field->is_cells };
 	struct text why = TEXT_EMPTY;
 	struct diag d;
-	bool is_read = length_scan(s, sheet->units, length, &d) &&
+	bool is_read = length_scan(s, card->units, length, &d) &&
 		(scan_is_done(s) || scan_fail(s, s->at, &d, "nothing more"));
 
 	if (!is_read && strict_doubt(&asked, field->typed, &why))
@@ -43,23 +43,23 @@ static bool length_read(const struct sheet *sheet, int at, struct scan *s, nm *l
 }
 
 /* words: of the field, put strictly. */
-static bool out_of_range(const struct sheet *sheet, int at, const char *words,
+static bool out_of_range(const struct card *card, int at, const char *words,
 	const struct cells *cells, nm cell, struct fault *fault)
 {
 	struct text range = TEXT_EMPTY;
 
 	for (int i = 0; i < 2; i++) {
 		text_add(&range, i ? " to " : "");
-		length_write(&range, (i ? cells->most : cells->least) * cell, sheet->units);
+		length_write(&range, (i ? cells->most : cells->least) * cell, card->units);
 	}
 	fault_set(fault, at, "%s: found %s, expected %s, %d to %d cells%s%s",
-		sheet->fields[at].label, words, range.bytes, cells->least, cells->most,
+		card->fields[at].label, words, range.bytes, cells->least, cells->most,
 		cells->limit ? ": " : "", cells->limit ? cells->limit : "");
 	text_fini(&range);
 	return false;
 }
 
-bool cells_check(const struct sheet *sheet, int at, const struct value *value, nm cell,
+bool cells_check(const struct card *card, int at, const struct value *value, nm cell,
 	struct cells *cells, struct fault *fault)
 {
 	const char *words = value->set ? value->as.text : "";
@@ -74,7 +74,7 @@ bool cells_check(const struct sheet *sheet, int at, const struct value *value, n
 		return true;
 	scan_blanks(&s);
 	if (!count_scan(&s, &count)) {
-		if (!length_read(sheet, at, &s, &length, fault))
+		if (!length_read(card, at, &s, &length, fault))
 			return false;
 		count = (length + cell / 2) / cell;
 		if (count == 0 && length > 0 && cells->least > 0)
@@ -83,17 +83,17 @@ bool cells_check(const struct sheet *sheet, int at, const struct value *value, n
 	}
 	count = is_less ? -count : count;
 	if (count < cells->least || count > cells->most)
-		return out_of_range(sheet, at, words, cells, cell, fault);
+		return out_of_range(card, at, words, cells, cell, fault);
 	cells->count = (int)count;
 	return true;
 }
 
-bool cells_read(const struct sheet *sheet, int at, nm cell, struct cells *cells,
+bool cells_read(const struct card *card, int at, nm cell, struct cells *cells,
 	struct fault *fault)
 {
 	struct value value;
-	bool is_read = sheet_read(sheet, at, &value, fault) &&
-		cells_check(sheet, at, &value, cell, cells, fault);
+	bool is_read = card_read(card, at, &value, fault) &&
+		cells_check(card, at, &value, cell, cells, fault);
 
 	value_fini(VALUE_TEXT, &value);
 	return is_read;
@@ -104,20 +104,20 @@ struct asking {
 	struct cells *cells;
 };
 
-static bool one_check(const struct sheet *sheet, int field, const struct value *value,
+static bool one_check(const struct card *card, int field, const struct value *value,
 	struct fault *fault)
 {
-	const struct asking *asking = sheet->owner;
+	const struct asking *asking = card->owner;
 	struct cells cells = *asking->cells;
 
-	return cells_check(sheet, field, value, plot_cell(asking->editor->plot), &cells, fault);
+	return cells_check(card, field, value, plot_cell(asking->editor->plot), &cells, fault);
 }
 
-static bool one_accept(struct sheet *sheet, struct fault *fault)
+static bool one_accept(struct card *card, struct fault *fault)
 {
-	const struct asking *asking = sheet->owner;
+	const struct asking *asking = card->owner;
 
-	return cells_read(sheet, 0, plot_cell(asking->editor->plot), asking->cells, fault);
+	return cells_read(card, 0, plot_cell(asking->editor->plot), asking->cells, fault);
 }
 
 bool cells_ask(struct editor *editor, const struct cells_question *question, struct cells *cells)
@@ -128,7 +128,7 @@ bool cells_ask(struct editor *editor, const struct cells_question *question, str
 		.rule = &cells_rule, .required = true, .is_cells = true, .span = SPAN_PLAN,
 		.typed = exact_length(&report, cells->count * plot_cell(editor->plot)) };
 
-	return sheet_ask(editor, &(struct sheet_spec){ .title = question->title, .done = "lay it",
+	return card_ask(editor, &(struct card_spec){ .title = question->title, .done = "lay it",
 		.fields = &field, .count = 1, .accept = one_accept, .check = one_check,
 		.owner = &asking });
 }

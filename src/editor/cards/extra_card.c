@@ -1,6 +1,6 @@
-#include "editor/sheets/extra_sheet.h"
+#include "editor/cards/extra_card.h"
 #include "base/memory.h"
-#include "editor/sheets/sheet_ask.h"
+#include "editor/cards/card_ask.h"
 
 #include <stdlib.h>
 #include <string.h>
@@ -10,7 +10,7 @@ enum { NEW_EXTRA = -1 };
 
 static const struct value_rule name_rule = { .kind = VALUE_TEXT, .least = 1, .most = NAME_MOST };
 
-/* The sheet's owner. */
+/* The card's owner. */
 struct entering {
 	struct editor *editor;
 	int which; /* NEW_EXTRA: one that is not there yet */
@@ -23,29 +23,29 @@ static void extra_set(struct extra *extra, char *name, struct amount amount)
 }
 
 /* A name that nobody changed is kept, even one of blanks only. */
-static bool name_read(const struct sheet *sheet, const char *before, struct value *name,
+static bool name_read(const struct card *card, const char *before, struct value *name,
 	struct fault *fault)
 {
-	if (!before || strcmp(sheet->fields[NAME].typed, before) != 0)
-		return sheet_read(sheet, NAME, name, fault);
+	if (!before || strcmp(card->fields[NAME].typed, before) != 0)
+		return card_read(card, NAME, name, fault);
 	*name = (struct value){ .set = true, .as.text = memory_string(before) };
 	return true;
 }
 
-static bool accept(struct sheet *sheet, struct fault *fault)
+static bool accept(struct card *card, struct fault *fault)
 {
-	const struct entering *entering = sheet->owner;
+	const struct entering *entering = card->owner;
 	bool is_new = entering->which == NEW_EXTRA;
 	struct details *details;
 	struct value name, amount;
 	char *kept;
 
-	if (!name_read(sheet, is_new ? NULL :
+	if (!name_read(card, is_new ? NULL :
 		entering->editor->plot->details.extras[entering->which].name, &name, fault))
 		return false;
 	kept = memory_string(name.as.text);
 	value_fini(VALUE_TEXT, &name);
-	if (!sheet_read(sheet, AMOUNT, &amount, fault)) {
+	if (!card_read(card, AMOUNT, &amount, fault)) {
 		free(kept);
 		return false;
 	}
@@ -77,7 +77,7 @@ static bool extra_ask(struct editor *editor, int which, const struct extra *extr
 			.typed = amount.bytes },
 	};
 
-	is_filled = sheet_ask(editor, &(struct sheet_spec){
+	is_filled = card_ask(editor, &(struct card_spec){
 		.title = extra ? "Extra goods" : "More extra goods",
 		.done = extra ? "set all this" : "add them", .fields = fields, .count = FIELDS,
 		.accept = accept, .owner = &entering });
@@ -85,12 +85,12 @@ static bool extra_ask(struct editor *editor, int which, const struct extra *extr
 	return is_filled;
 }
 
-bool extra_sheet_change(struct editor *editor, int which)
+bool extra_card_change(struct editor *editor, int which)
 {
 	return extra_ask(editor, which, &editor->plot->details.extras[which]);
 }
 
-bool extra_sheet_add(struct editor *editor)
+bool extra_card_add(struct editor *editor)
 {
 	return extra_ask(editor, NEW_EXTRA, NULL);
 }
@@ -118,7 +118,7 @@ static int which_ask(struct editor *editor)
 	return answer;
 }
 
-bool extra_sheet_remove(struct editor *editor)
+bool extra_card_remove(struct editor *editor)
 {
 	int which = which_ask(editor);
 	struct details *details;

@@ -1,6 +1,6 @@
-#include "editor/sheets/begin.h"
+#include "editor/cards/begin.h"
 #include "base/memory.h"
-#include "editor/sheets/sheet_ask.h"
+#include "editor/cards/card_ask.h"
 
 #include <string.h>
 
@@ -59,32 +59,32 @@ void begin_preview(struct plot *plot)
 		.columns = 24, .rows = 20 });
 }
 
-static bool too_many(const struct sheet *sheet, int field, nm length, nm cell, struct fault *fault)
+static bool too_many(const struct card *card, int field, nm length, nm cell, struct fault *fault)
 {
 	struct text most = TEXT_EMPTY;
 
-	length_write(&most, SIDE_MOST * cell, sheet->units);
+	length_write(&most, SIDE_MOST * cell, card->units);
 	fault_set(fault, field, "%s: %lld cells, expected at most %d, which are %s; larger cells "
-		"reach farther", sheet->fields[field].label, (long long)(length / cell), SIDE_MOST,
+		"reach farther", card->fields[field].label, (long long)(length / cell), SIDE_MOST,
 		most.bytes);
 	text_fini(&most);
 	return false;
 }
 
 /* How many cells a side has. */
-static bool cells_read(const struct sheet *sheet, int field, nm cell, int *cells,
+static bool cells_read(const struct card *card, int field, nm cell, int *cells,
 	struct fault *fault)
 {
-	const struct editor *editor = sheet->owner;
-	const char *label = sheet->fields[field].label;
+	const struct editor *editor = card->owner;
+	const char *label = card->fields[field].label;
 	struct arena words = ARENA_EMPTY;
 	struct report report = editor_report(editor, &words);
 	struct value length;
 	nm below;
 
-	if (!sheet_read(sheet, field, &length, fault))
+	if (!card_read(card, field, &length, fault))
 		return false;
-	report.units = sheet->units; /* not yet the editor's */
+	report.units = card->units; /* not yet the editor's */
 	below = length.as.length / cell * cell;
 	*cells = (int)(below / cell);
 	if (length.as.length != below)
@@ -98,47 +98,47 @@ static bool cells_read(const struct sheet *sheet, int field, nm cell, int *cells
 }
 
 /* A side of more cells than a plan may have, as the cell's side is typed so far. */
-static bool begin_check(const struct sheet *sheet, int field, const struct value *value,
+static bool begin_check(const struct card *card, int field, const struct value *value,
 	struct fault *fault)
 {
 	struct fault none = { .words = TEXT_EMPTY };
 	struct value cell;
 	bool is_good = (field != WIDTH && field != DEPTH) ||
-		!sheet_read(sheet, CELL, &cell, &none) ||
+		!card_read(card, CELL, &cell, &none) ||
 		value->as.length / cell.as.length <= SIDE_MOST ||
-		too_many(sheet, field, value->as.length, cell.as.length, fault);
+		too_many(card, field, value->as.length, cell.as.length, fault);
 
 	fault_fini(&none);
 	return is_good;
 }
 
-static bool wanted_read(struct sheet *sheet, struct wanted *wanted, struct fault *fault)
+static bool wanted_read(struct card *card, struct wanted *wanted, struct fault *fault)
 {
 	struct value units, cell, title;
 
-	if (!sheet_read(sheet, UNITS, &units, fault))
+	if (!card_read(card, UNITS, &units, fault))
 		return false;
-	wanted->units = sheet->units = units.as.number == UNITS_METRIC ? UNITS_METRIC :
+	wanted->units = card->units = units.as.number == UNITS_METRIC ? UNITS_METRIC :
 		UNITS_IMPERIAL;
-	if (!sheet_read(sheet, CELL, &cell, fault))
+	if (!card_read(card, CELL, &cell, fault))
 		return false;
 	wanted->cell = cell.as.length;
-	if (!cells_read(sheet, WIDTH, wanted->cell, &wanted->columns, fault) ||
-		!cells_read(sheet, DEPTH, wanted->cell, &wanted->rows, fault) ||
-		!sheet_read(sheet, TITLE, &title, fault))
+	if (!cells_read(card, WIDTH, wanted->cell, &wanted->columns, fault) ||
+		!cells_read(card, DEPTH, wanted->cell, &wanted->rows, fault) ||
+		!card_read(card, TITLE, &title, fault))
 		return false;
 	wanted->title = title.set ? memory_string(title.as.text) : NULL;
 	value_fini(VALUE_TEXT, &title);
 	return true;
 }
 
-static bool begin_accept(struct sheet *sheet, struct fault *fault)
+static bool begin_accept(struct card *card, struct fault *fault)
 {
-	struct editor *editor = sheet->owner;
+	struct editor *editor = card->owner;
 	struct wanted wanted;
 	struct plot plot;
 
-	if (!wanted_read(sheet, &wanted, fault))
+	if (!wanted_read(card, &wanted, fault))
 		return false;
 	plot_begin(&plot, &wanted);
 	editor_take(editor, &plot, false);
@@ -147,18 +147,18 @@ static bool begin_accept(struct sheet *sheet, struct fault *fault)
 }
 
 /* With other units, answers nobody has touched become the ones that are round in them. */
-static void begin_changed(struct sheet *sheet, int field)
+static void begin_changed(struct card *card, int field)
 {
-	bool is_metric = strcmp(sheet->fields[UNITS].typed, answers[UNITS_METRIC][UNITS]) == 0;
+	bool is_metric = strcmp(card->fields[UNITS].typed, answers[UNITS_METRIC][UNITS]) == 0;
 	enum units to = is_metric ? UNITS_METRIC : UNITS_IMPERIAL;
 	enum units from = is_metric ? UNITS_IMPERIAL : UNITS_METRIC;
 
 	if (field != UNITS)
 		return;
-	sheet->units = to;
+	card->units = to;
 	for (int i = WIDTH; i < BEGIN_FIELDS; i++)
-		if (strcmp(sheet->fields[i].typed, answers[from][i]) == 0)
-			sheet_type(sheet, i, answers[to][i]);
+		if (strcmp(card->fields[i].typed, answers[from][i]) == 0)
+			card_type(card, i, answers[to][i]);
 }
 
 bool begin_ask(struct editor *editor)
@@ -177,7 +177,7 @@ bool begin_ask(struct editor *editor)
 			.rule = rules[i], .required = i != TITLE,
 			.span = i == WIDTH || i == DEPTH ? SPAN_PLAN : SPAN_SMALL,
 			.typed = answers[UNITS_IMPERIAL][i] };
-	return sheet_ask(editor, &(struct sheet_spec){ .title = "Begin a new plot",
+	return card_ask(editor, &(struct card_spec){ .title = "Begin a new plot",
 		.done = "begin the plot", .fields = fields, .count = BEGIN_FIELDS,
 		.accept = begin_accept, .check = begin_check,
 		.changed = begin_changed, .owner = editor });

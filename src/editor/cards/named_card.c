@@ -1,4 +1,4 @@
-#include "editor/sheets/named_sheet.h"
+#include "editor/cards/named_card.h"
 #include "base/memory.h"
 
 #include <string.h>
@@ -9,45 +9,45 @@ static const struct value_rule name_rule = { .kind = VALUE_TEXT, .least = 1, .mo
 static const struct value_rule letter_rule = { .kind = VALUE_TEXT, .least = 1, .most = 1 };
 
 /* Owned by the caller. */
-static struct block block_so_far(const struct named_sheet *named)
+static struct block block_so_far(const struct named_card *named)
 {
 	return named->block ? block_copy(named->block) : (struct block){ .kind = named->kind };
 }
 
-static int own_fields(const struct named_sheet *named)
+static int own_fields(const struct named_card *named)
 {
 	return named->letter ? FIELDS_MOST : LETTER;
 }
 
 /* A name that nobody changed is kept, even one of blanks only. */
-static bool name_read(const struct sheet *sheet, struct value *name, struct fault *fault)
+static bool name_read(const struct card *card, struct value *name, struct fault *fault)
 {
-	const struct named_sheet *named = sheet->owner;
+	const struct named_card *named = card->owner;
 
-	if (!named->name || strcmp(sheet->fields[NAME].typed, named->name) != 0)
-		return sheet_read(sheet, NAME, name, fault);
+	if (!named->name || strcmp(card->fields[NAME].typed, named->name) != 0)
+		return card_read(card, NAME, name, fault);
 	*name = (struct value){ .set = true, .as.text = memory_string(named->name) };
 	return true;
 }
 
-static bool check(const struct sheet *sheet, int field, const struct value *value,
+static bool check(const struct card *card, int field, const struct value *value,
 	struct fault *fault)
 {
-	const struct named_sheet *named = sheet->owner;
+	const struct named_card *named = card->owner;
 
 	return !named->letter || field != LETTER ||
-		named->letter_check(sheet, field, value, fault);
+		named->letter_check(card, field, value, fault);
 }
 
-static bool accept(struct sheet *sheet, struct fault *fault)
+static bool accept(struct card *card, struct fault *fault)
 {
-	struct named_sheet *named = sheet->owner;
+	struct named_card *named = card->owner;
 	const struct block_part whole = block_whole(named->kind);
 	struct block block = block_so_far(named);
 	struct value name = { .set = false }, letter = { .set = false };
-	bool is_good = name_read(sheet, &name, fault) &&
-		(!named->letter || sheet_read(sheet, LETTER, &letter, fault)) &&
-		block_fields_read(sheet, own_fields(named), &block, &whole, fault);
+	bool is_good = name_read(card, &name, fault) &&
+		(!named->letter || card_read(card, LETTER, &letter, fault)) &&
+		block_fields_read(card, own_fields(named), &block, &whole, fault);
 
 	if (is_good)
 		named->take(named, letter.set ? letter.as.text[0] : '\0',
@@ -59,7 +59,7 @@ static bool accept(struct sheet *sheet, struct fault *fault)
 	return is_good;
 }
 
-bool named_sheet_ask(struct named_sheet *named)
+bool named_card_ask(struct named_card *named)
 {
 	const char letter[] = { named->letter, '\0' };
 	const struct field_spec fields[FIELDS_MOST] = {
@@ -74,7 +74,7 @@ bool named_sheet_ask(struct named_sheet *named)
 			.typed = letter },
 	};
 	struct block block = block_so_far(named);
-	bool is_filled = sheet_ask(named->editor, &(struct sheet_spec){ .title = named->title,
+	bool is_filled = card_ask(named->editor, &(struct card_spec){ .title = named->title,
 		.done = named->block ? "set all this" : "add it", .fields = fields,
 		.count = own_fields(named), .block = &block, .part = block_whole(named->kind),
 		.accept = accept, .check = check, .owner = named });

@@ -1,21 +1,21 @@
-#include "editor/sheets/entry_sheet.h"
+#include "editor/cards/entry_card.h"
 #include "base/memory.h"
 #include "base/show.h"
 #include "plot/edit/legend.h"
-#include "editor/sheets/named_sheet.h"
+#include "editor/cards/named_card.h"
 
 #include <stdlib.h>
 
 struct entering {
-	struct named_sheet named; /* first */
+	struct named_card named; /* first */
 	enum plot_class class;
 	char letter; /* the entry's so far; NUL: it is a new one */
 };
 
-static bool letter_check(const struct sheet *sheet, int field, const struct value *value,
+static bool letter_check(const struct card *card, int field, const struct value *value,
 	struct fault *fault)
 {
-	const struct entering *entering = sheet->owner;
+	const struct entering *entering = card->owner;
 	const struct details *details = &entering->named.editor->plot->details;
 	bool is_capital = entering->class == CLASS_FIXTURE;
 	char letter = value->as.text[0];
@@ -39,7 +39,7 @@ static bool letter_check(const struct sheet *sheet, int field, const struct valu
 	return false;
 }
 
-static void take(struct named_sheet *named, char letter, char *name, const struct block *block)
+static void take(struct named_card *named, char letter, char *name, const struct block *block)
 {
 	const struct entering *entering = (struct entering *)named;
 	struct editor *editor = named->editor;
@@ -61,7 +61,7 @@ static void take(struct named_sheet *named, char letter, char *name, const struc
 		editor->hand = letter;
 }
 
-bool entry_sheet_change(struct editor *editor, char letter)
+bool entry_card_change(struct editor *editor, char letter)
 {
 	const struct entry *entry = plot_entry(editor->plot, letter);
 	struct entering entering = { .class = entry->class, .letter = letter, .named = {
@@ -70,10 +70,10 @@ bool entry_sheet_change(struct editor *editor, char letter)
 		.block = &entry->block, .letter = letter, .letter_check = letter_check,
 		.take = take } };
 
-	return named_sheet_ask(&entering.named);
+	return named_card_ask(&entering.named);
 }
 
-bool entry_sheet_add(struct editor *editor)
+bool entry_card_add(struct editor *editor)
 {
 	enum { ENTRY_CLASSES = CLASS_FIXTURE + 1 };
 	static const char *const answers[] = { [CLASS_BED] = "A bed", [CLASS_PATH] = "A path",
@@ -101,7 +101,7 @@ bool entry_sheet_add(struct editor *editor)
 			entering.class == CLASS_FIXTURE ? "capital" : "small");
 		return false;
 	}
-	return named_sheet_ask(&entering.named);
+	return named_card_ask(&entering.named);
 }
 
 /* Asks for one of the legend's letters; where there is a `but`, for another one or for open
@@ -140,7 +140,7 @@ static char letter_ask(struct editor *editor, const char *words, char but)
 	return letter;
 }
 
-bool entry_sheet_remove(struct editor *editor)
+bool entry_card_remove(struct editor *editor)
 {
 	char removed = letter_ask(editor, "Remove which entry?", '\0'), to = OPEN_GROUND;
 	struct report report = editor_report(editor, &editor->words);

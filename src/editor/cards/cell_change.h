@@ -1,6 +1,6 @@
 /* Cells of another side under ground that is drawn already. */
-#ifndef EDITOR_SHEETS_CELL_CHANGE_H
-#define EDITOR_SHEETS_CELL_CHANGE_H
+#ifndef EDITOR_CARDS_CELL_CHANGE_H
+#define EDITOR_CARDS_CELL_CHANGE_H
 
 #include "editor/editor.h"
 

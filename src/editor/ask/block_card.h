@@ -1,16 +1,16 @@
-/* The part of a sheet that every block of a plot has: a field for each attribute of its kind, or
+/* The part of a card that every block of a plot has: a field for each attribute of its kind, or
  * some of them, straight from the attribute table, then its notes, then an empty one for one note
  * more. */
-#ifndef EDITOR_ASK_BLOCK_SHEET_H
-#define EDITOR_ASK_BLOCK_SHEET_H
+#ifndef EDITOR_ASK_BLOCK_CARD_H
+#define EDITOR_ASK_BLOCK_CARD_H
 
 #include "plot/block.h"
-#include "editor/ask/sheet.h"
+#include "editor/ask/card.h"
 
-/* Notes that can be changed in a sheet; later ones stay as they are. */
-enum { SHEET_NOTES_MOST = 100 };
+/* Notes that can be changed in a card; later ones stay as they are. */
+enum { CARD_NOTES_MOST = 100 };
 
-/* Which attributes of a block one sheet has, from one to the other, and whether its notes. */
+/* Which attributes of a block one card has, from one to the other, and whether its notes. */
 struct block_part {
 	enum attribute first, last;
 	bool has_notes;
@@ -21,12 +21,12 @@ struct block_part {
 struct block_part block_whole(enum block_kind kind);
 /* How many fields that makes. */
 int block_fields(const struct block *block, const struct block_part *part);
-/* Labels the fields from `first` on and types what the block says, in the sheet's units. */
-void block_fields_set(struct sheet *sheet, int first, const struct block *block,
+/* Labels the fields from `first` on and types what the block says, in the card's units. */
+void block_fields_set(struct card *card, int first, const struct block *block,
 	const struct block_part *part);
 /* Reads the fields into a block that they were set from; what nobody touched stays as it is.
  * False, fault filled, the block as it was, where one is wrong. */
-bool block_fields_read(const struct sheet *sheet, int first, struct block *block,
+bool block_fields_read(const struct card *card, int first, struct block *block,
 	const struct block_part *part, struct fault *fault);
 
 #endif

@@ -1,4 +1,4 @@
-#include "editor/ask/block_sheet.h"
+#include "editor/ask/block_card.h"
 #include "base/memory.h"
 #include "plot/plot.h"
 
@@ -16,7 +16,7 @@ static int attributes(const struct block_part *part)
 
 static int notes_shown(const struct block *block)
 {
-	return block->notes.count < SHEET_NOTES_MOST ? (int)block->notes.count : SHEET_NOTES_MOST;
+	return block->notes.count < CARD_NOTES_MOST ? (int)block->notes.count : CARD_NOTES_MOST;
 }
 
 int block_fields(const struct block *block, const struct block_part *part)
@@ -37,7 +37,7 @@ static char *unset_words(enum attribute a, const struct block *held, enum units 
 		value = attribute_preset(a, units);
 	if (!value->set)
 		return NULL;
-	sheet_value_words(&words, &attribute_row(a)->rule, value, units);
+	card_value_words(&words, &attribute_row(a)->rule, value, units);
 	return text_take(&words);
 }
 
@@ -65,25 +65,25 @@ static struct value note_value(const struct block *block, int note)
 	return (struct value){ .set = true, .as.text = block->notes.texts[note] };
 }
 
-static void notes_set(struct sheet *sheet, int first, const struct block *block)
+static void notes_set(struct card *card, int first, const struct block *block)
 {
 	int shown = notes_shown(block);
 
-	sheet->has_end = true;
+	card->has_end = true;
 	for (int i = 0; i <= shown; i++) {
 		struct value note = note_value(block, i);
 
-		sheet->fields[first + i].label = i < shown ? "Note" : "New note, type it";
-		sheet->fields[first + i].meaning = i < shown ?
+		card->fields[first + i].label = i < shown ? "Note" : "New note, type it";
+		card->fields[first + i].meaning = i < shown ?
 			"A note, as it stands in the takeoff; an emptied one goes." :
 			"Words of your own for the takeoff: type them here, or leave it empty.";
-		sheet->fields[first + i].rule = &note_rule;
+		card->fields[first + i].rule = &note_rule;
 		if (i < shown)
-			sheet_type_value(sheet, first + i, &note);
+			card_type_value(card, first + i, &note);
 	}
 }
 
-void block_fields_set(struct sheet *sheet, int first, const struct block *block,
+void block_fields_set(struct card *card, int first, const struct block *block,
 	const struct block_part *part)
 {
 	int count = attributes(part);
@@ -91,30 +91,30 @@ void block_fields_set(struct sheet *sheet, int first, const struct block *block,
 	for (int i = 0; i < count; i++) {
 		enum attribute a = part->first + (enum attribute)i;
 		const struct attribute_row *row = attribute_row(a);
-		struct field *field = &sheet->fields[first + i];
+		struct field *field = &card->fields[first + i];
 
 		field->label = row->label;
 		field->meaning = row->meaning;
 		field->rule = &row->rule;
-		field->span = span_of(a, sheet->units);
+		field->span = span_of(a, card->units);
 		field->required = row->required;
-		field->unset = unset_words(a, part->held, sheet->units);
-		sheet_type_value(sheet, first + i, block_value(block, a));
+		field->unset = unset_words(a, part->held, card->units);
+		card_type_value(card, first + i, block_value(block, a));
 	}
 	if (part->has_notes)
-		notes_set(sheet, first + count, block);
+		notes_set(card, first + count, block);
 }
 
-static bool attributes_read(const struct sheet *sheet, int first, struct block *block,
+static bool attributes_read(const struct card *card, int first, struct block *block,
 	const struct block_part *part, struct fault *fault)
 {
 	for (int i = 0; i < attributes(part); i++) {
 		enum attribute a = part->first + (enum attribute)i;
 		struct value value;
 
-		if (sheet_says(sheet, first + i, block_value(block, a)))
+		if (card_says(card, first + i, block_value(block, a)))
 			continue;
-		if (!sheet_read(sheet, first + i, &value, fault))
+		if (!card_read(card, first + i, &value, fault))
 			return false;
 		block_set(block, a, value);
 	}
@@ -122,16 +122,16 @@ static bool attributes_read(const struct sheet *sheet, int first, struct block *
 }
 
 /* Adds what a note's field says now; nothing where it was emptied. */
-static bool note_read(const struct sheet *sheet, int field, const struct value *was,
+static bool note_read(const struct card *card, int field, const struct value *was,
 	struct block *out, struct fault *fault)
 {
 	struct value note;
 
-	if (was->set && sheet_says(sheet, field, was)) {
+	if (was->set && card_says(card, field, was)) {
 		block_add_note(out, memory_string(was->as.text));
 		return true;
 	}
-	if (!sheet_read(sheet, field, &note, fault))
+	if (!card_read(card, field, &note, fault))
 		return false;
 	if (note.set)
 		block_add_note(out, memory_string(note.as.text));
@@ -140,7 +140,7 @@ static bool note_read(const struct sheet *sheet, int field, const struct value *
 }
 
 /* Gives the block its notes as the fields say them now. */
-static bool notes_read(const struct sheet *sheet, int first, struct block *block,
+static bool notes_read(const struct card *card, int first, struct block *block,
 	struct fault *fault)
 {
 	struct block noted = { .kind = block->kind };
@@ -151,11 +151,11 @@ static bool notes_read(const struct sheet *sheet, int first, struct block *block
 	for (int i = 0; is_good && i < shown; i++) {
 		struct value was = note_value(block, i);
 
-		is_good = note_read(sheet, first + i, &was, &noted, fault);
+		is_good = note_read(card, first + i, &was, &noted, fault);
 	}
 	for (size_t i = (size_t)shown; i < before.count; i++)
 		block_add_note(&noted, memory_string(before.texts[i]));
-	is_good = is_good && note_read(sheet, first + shown, &(struct value){ .set = false },
+	is_good = is_good && note_read(card, first + shown, &(struct value){ .set = false },
 		&noted, fault);
 	block->notes = noted.notes;
 	noted.notes = before;
@@ -163,12 +163,12 @@ static bool notes_read(const struct sheet *sheet, int first, struct block *block
 	return is_good;
 }
 
-bool block_fields_read(const struct sheet *sheet, int first, struct block *block,
+bool block_fields_read(const struct card *card, int first, struct block *block,
 	const struct block_part *part, struct fault *fault)
 {
 	struct block filled = block_copy(block);
-	bool is_good = attributes_read(sheet, first, &filled, part, fault) &&
-		(!part->has_notes || notes_read(sheet, first + attributes(part), &filled, fault));
+	bool is_good = attributes_read(card, first, &filled, part, fault) &&
+		(!part->has_notes || notes_read(card, first + attributes(part), &filled, fault));
 
 	if (is_good) {
 		struct block old = *block;

@@ -1,4 +1,4 @@
-#include "editor/ask/sheet.h"
+#include "editor/ask/card.h"
 #include "base/memory.h"
 #include "base/utf8.h"
 
@@ -6,30 +6,30 @@
 #include <stdlib.h>
 #include <string.h>
 
-void sheet_init(struct sheet *sheet, int count)
+void card_init(struct card *card, int count)
 {
-	*sheet = (struct sheet){ .fields = memory_new((size_t)count, sizeof *sheet->fields),
+	*card = (struct card){ .fields = memory_new((size_t)count, sizeof *card->fields),
 		.count = count };
 	for (int i = 0; i < count; i++)
-		sheet->fields[i].typed = memory_string("");
+		card->fields[i].typed = memory_string("");
 }
 
-void sheet_fini(struct sheet *sheet)
+void card_fini(struct card *card)
 {
-	for (int i = 0; i < sheet->count; i++) {
-		free(sheet->fields[i].typed);
-		free(sheet->fields[i].unset);
+	for (int i = 0; i < card->count; i++) {
+		free(card->fields[i].typed);
+		free(card->fields[i].unset);
 	}
-	free(sheet->fields);
-	*sheet = (struct sheet){ .fields = NULL };
+	free(card->fields);
+	*card = (struct card){ .fields = NULL };
 }
 
-void sheet_type(struct sheet *sheet, int field, const char *typed)
+void card_type(struct card *card, int field, const char *typed)
 {
 	char *copy = memory_string(typed);
 
-	free(sheet->fields[field].typed);
-	sheet->fields[field].typed = copy;
+	free(card->fields[field].typed);
+	card->fields[field].typed = copy;
 }
 
 /* Takes the unit off all sides but the last, where all have the same. */
@@ -54,7 +54,7 @@ static void size_shorten(struct text *words)
 	text_fini(&shorter);
 }
 
-void sheet_value_words(struct text *out, const struct value_rule *rule, const struct value *value,
+void card_value_words(struct text *out, const struct value_rule *rule, const struct value *value,
 	enum units units)
 {
 	if (!value->set)
@@ -67,26 +67,26 @@ void sheet_value_words(struct text *out, const struct value_rule *rule, const st
 		size_shorten(out);
 }
 
-static struct text value_words(const struct sheet *sheet, int field, const struct value *value)
+static struct text value_words(const struct card *card, int field, const struct value *value)
 {
 	struct text words = TEXT_EMPTY;
 
-	sheet_value_words(&words, sheet->fields[field].rule, value, sheet->units);
+	card_value_words(&words, card->fields[field].rule, value, card->units);
 	return words;
 }
 
-void sheet_type_value(struct sheet *sheet, int field, const struct value *value)
+void card_type_value(struct card *card, int field, const struct value *value)
 {
-	struct text words = value_words(sheet, field, value);
+	struct text words = value_words(card, field, value);
 
-	sheet_type(sheet, field, words.bytes);
+	card_type(card, field, words.bytes);
 	text_fini(&words);
 }
 
-bool sheet_says(const struct sheet *sheet, int field, const struct value *value)
+bool card_says(const struct card *card, int field, const struct value *value)
 {
-	struct text words = value_words(sheet, field, value);
-	bool says = strcmp(words.bytes, sheet->fields[field].typed) == 0;
+	struct text words = value_words(card, field, value);
+	bool says = strcmp(words.bytes, card->fields[field].typed) == 0;
 
 	text_fini(&words);
 	return says;
@@ -116,7 +116,7 @@ void fault_fini(struct fault *fault)
 }
 
 /* Reads the whole of some words; a text gets the quotes that the format wants around it. */
-static bool words_read(const struct sheet *sheet, const struct value_rule *rule, const char *typed,
+static bool words_read(const struct card *card, const struct value_rule *rule, const char *typed,
 	struct value *value, struct diag *d)
 {
 	struct text words = TEXT_EMPTY;
@@ -129,7 +129,7 @@ static bool words_read(const struct sheet *sheet, const struct value_rule *rule,
 	else
 		text_add(&words, typed);
 	s = scan_start(words.bytes, words.length, 1);
-	done = value_scan(&s, rule, sheet->units, &read, d);
+	done = value_scan(&s, rule, card->units, &read, d);
 	if (done && !scan_is_done(&s)) {
 		value_fini(rule->kind, &read);
 		done = scan_fail(&s, s.at, d, "nothing more");
@@ -140,16 +140,16 @@ static bool words_read(const struct sheet *sheet, const struct value_rule *rule,
 	return done;
 }
 
-static struct asked asked_of(const struct sheet *sheet, int at)
+static struct asked asked_of(const struct card *card, int at)
 {
-	const struct field *field = &sheet->fields[at];
+	const struct field *field = &card->fields[at];
 
-	return (struct asked){ field->rule, sheet->units, field->span, field->is_cells };
+	return (struct asked){ field->rule, card->units, field->span, field->is_cells };
 }
 
-const char *sheet_unit(const struct sheet *sheet, int at)
+const char *card_unit(const struct card *card, int at)
 {
-	const struct asked asked = asked_of(sheet, at);
+	const struct asked asked = asked_of(card, at);
 
 	return strict_unit(&asked);
 }
@@ -173,11 +173,11 @@ static bool refuse_text(const struct field *field, int at, struct fault *fault)
 }
 
 /* words: what was typed, put strictly. */
-static bool refuse(const struct sheet *sheet, int at, const char *words, const struct diag *d,
+static bool refuse(const struct card *card, int at, const char *words, const struct diag *d,
 	struct fault *fault)
 {
-	const struct field *field = &sheet->fields[at];
-	const struct asked asked = asked_of(sheet, at);
+	const struct field *field = &card->fields[at];
+	const struct asked asked = asked_of(card, at);
 	struct text why = TEXT_EMPTY;
 
 	if (field->rule->kind == VALUE_TEXT)
@@ -192,26 +192,26 @@ static bool refuse(const struct sheet *sheet, int at, const char *words, const s
 }
 
 /* Reads the field as if these words were typed. */
-static bool read_as(const struct sheet *sheet, int at, const char *words, struct value *value,
+static bool read_as(const struct card *card, int at, const char *words, struct value *value,
 	struct fault *fault)
 {
-	const struct field *field = &sheet->fields[at];
+	const struct field *field = &card->fields[at];
 	struct diag d;
 
-	if (!words_read(sheet, field->rule, words, value, &d))
-		return refuse(sheet, at, words, &d, fault);
-	if (!sheet->check || sheet->check(sheet, at, value, fault))
+	if (!words_read(card, field->rule, words, value, &d))
+		return refuse(card, at, words, &d, fault);
+	if (!card->check || card->check(card, at, value, fault))
 		return true;
 	value_fini(field->rule->kind, value);
 	return false;
 }
 
 /* Tries the units that a number alone may be in; the fault is that of the first. */
-static bool read_field(const struct sheet *sheet, int at, struct value *value, struct text *words,
+static bool read_field(const struct card *card, int at, struct value *value, struct text *words,
 	struct fault *fault)
 {
-	const struct field *field = &sheet->fields[at];
-	const struct asked asked = asked_of(sheet, at);
+	const struct field *field = &card->fields[at];
+	const struct asked asked = asked_of(card, at);
 	bool is_read = false;
 
 	*value = (struct value){ .set = false };
@@ -220,7 +220,7 @@ static bool read_field(const struct sheet *sheet, int at, struct value *value, s
 	for (int which = 0; !is_read && strict_put(&asked, field->typed, which, words); which++) {
 		struct fault other = { .words = TEXT_EMPTY };
 
-		is_read = read_as(sheet, at, words->bytes, value, which ? &other : fault);
+		is_read = read_as(card, at, words->bytes, value, which ? &other : fault);
 		fault_fini(&other);
 	}
 	if (is_read)
@@ -228,10 +228,10 @@ static bool read_field(const struct sheet *sheet, int at, struct value *value, s
 	return is_read;
 }
 
-bool sheet_read(const struct sheet *sheet, int at, struct value *value, struct fault *fault)
+bool card_read(const struct card *card, int at, struct value *value, struct fault *fault)
 {
 	struct text words = TEXT_EMPTY;
-	bool is_read = read_field(sheet, at, value, &words, fault);
+	bool is_read = read_field(card, at, value, &words, fault);
 
 	text_fini(&words);
 	return is_read;
@@ -248,12 +248,12 @@ static bool is_alike(const char *a, const char *b)
 	}
 }
 
-bool sheet_settle(struct sheet *sheet, int at, struct text *said, struct fault *fault)
+bool card_settle(struct card *card, int at, struct text *said, struct fault *fault)
 {
-	const struct field *field = &sheet->fields[at];
+	const struct field *field = &card->fields[at];
 	struct text words = TEXT_EMPTY;
 	struct value value;
-	bool is_read = read_field(sheet, at, &value, &words, fault);
+	bool is_read = read_field(card, at, &value, &words, fault);
 
 	text_clear(said);
 	if (field->rule->kind == VALUE_SIZE || field->rule->kind == VALUE_CAP)
@@ -262,7 +262,7 @@ bool sheet_settle(struct sheet *sheet, int at, struct text *said, struct fault *
 		if (!is_alike(words.bytes, field->typed))
 			text_print(said, "%s: %s is taken as %s.", field->label, field->typed,
 				words.bytes);
-		sheet_type(sheet, at, words.bytes);
+		card_type(card, at, words.bytes);
 	}
 	value_fini(field->rule->kind, &value);
 	text_fini(&words);

@@ -1,16 +1,16 @@
-#include "editor/sheets/plot_sheet.h"
-#include "editor/sheets/cell_change.h"
-#include "editor/sheets/sheet_ask.h"
+#include "editor/cards/plot_card.h"
+#include "editor/cards/cell_change.h"
+#include "editor/cards/card_ask.h"
 
 #include <string.h>
 
-_Static_assert(HEAD_TITLE == 0, "the sheet's fields are numbered like the head's attributes");
+_Static_assert(HEAD_TITLE == 0, "the card's fields are numbered like the head's attributes");
 
 /* The one value whose range depends on the rest of the plot. */
-static bool head_check(const struct sheet *sheet, int field, const struct value *value,
+static bool head_check(const struct card *card, int field, const struct value *value,
 	struct fault *fault)
 {
-	const struct editor *editor = sheet->owner;
+	const struct editor *editor = card->owner;
 	const struct ground *ground = &editor->plot->ground;
 	int across = 2 * ground->columns - 1, down = 2 * ground->rows - 1;
 
@@ -18,22 +18,22 @@ static bool head_check(const struct sheet *sheet, int field, const struct value 
 		value->as.place.y >= 1 && value->as.place.y <= down))
 		return true;
 	return fault_set(fault, field, "%s: found %d,%d, expected 1,1 to %d,%d",
-		sheet->fields[field].label, value->as.place.x, value->as.place.y, across, down);
+		card->fields[field].label, value->as.place.x, value->as.place.y, across, down);
 }
 
 /* With other units the cell is shown in them, if that makes a good value. */
-static void head_changed(struct sheet *sheet, int field)
+static void head_changed(struct card *card, int field)
 {
-	const struct field *units = &sheet->fields[HEAD_UNITS];
+	const struct field *units = &card->fields[HEAD_UNITS];
 	struct fault fault = { 0 };
 	struct value cell;
 	bool is_metric = strcmp(units->typed, units->rule->words[UNITS_METRIC]) == 0;
 
 	if (field != HEAD_UNITS)
 		return;
-	sheet->units = is_metric ? UNITS_METRIC : UNITS_IMPERIAL;
-	if (sheet_read(sheet, HEAD_CELL, &cell, &fault))
-		sheet_type_value(sheet, HEAD_CELL, &cell);
+	card->units = is_metric ? UNITS_METRIC : UNITS_IMPERIAL;
+	if (card_read(card, HEAD_CELL, &cell, &fault))
+		card_type_value(card, HEAD_CELL, &cell);
 	fault_fini(&fault);
 }
 
@@ -61,15 +61,15 @@ static void say_defaults(struct editor *editor)
 		attribute_row(HEAD_UNITS)->rule.words[plot_units(editor->plot)]);
 }
 
-static bool head_accept(struct sheet *sheet, struct fault *fault)
+static bool head_accept(struct card *card, struct fault *fault)
 {
-	struct editor *editor = sheet->owner;
+	struct editor *editor = card->owner;
 	struct block head = block_copy(&editor->plot->details.head);
 	const struct block_part whole = block_whole(BLOCK_HEAD);
 	enum units units = plot_units(editor->plot);
 	struct block *held, before;
 
-	if (!block_fields_read(sheet, 0, &head, &whole, fault) ||
+	if (!block_fields_read(card, 0, &head, &whole, fault) ||
 		!cell_change(editor, &head, fault)) {
 		block_fini(&head);
 		return false;
@@ -84,9 +84,9 @@ static bool head_accept(struct sheet *sheet, struct fault *fault)
 	return true;
 }
 
-bool plot_sheet_fill(struct editor *editor)
+bool plot_card_fill(struct editor *editor)
 {
-	return sheet_ask(editor, &(struct sheet_spec){ .title = HEAD_SHEET_TITLE,
+	return card_ask(editor, &(struct card_spec){ .title = HEAD_CARD_TITLE,
 		.done = "set all this", .block = &editor->plot->details.head,
 		.part = block_whole(BLOCK_HEAD), .accept = head_accept, .check = head_check,
 		.changed = head_changed, .owner = editor });

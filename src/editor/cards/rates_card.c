@@ -1,5 +1,5 @@
-#include "editor/sheets/rates_sheet.h"
-#include "editor/sheets/sheet_ask.h"
+#include "editor/cards/rates_card.h"
+#include "editor/cards/card_ask.h"
 
 static struct block_part rates_part(const struct editor *editor)
 {
@@ -10,17 +10,17 @@ static struct block_part rates_part(const struct editor *editor)
 	return part;
 }
 
-static bool accept(struct sheet *sheet, struct fault *fault)
+static bool accept(struct card *card, struct fault *fault)
 {
-	struct editor *editor = sheet->owner;
+	struct editor *editor = card->owner;
 	const struct block_part part = rates_part(editor);
 
-	return block_fields_read(sheet, 0, &editor_edit(editor)->details.rates, &part, fault);
+	return block_fields_read(card, 0, &editor_edit(editor)->details.rates, &part, fault);
 }
 
-bool rates_sheet_fill(struct editor *editor)
+bool rates_card_fill(struct editor *editor)
 {
-	return sheet_ask(editor, &(struct sheet_spec){ .title = "Hours that work takes",
+	return card_ask(editor, &(struct card_spec){ .title = "Hours that work takes",
 		.done = "set all this", .block = &editor->plot->details.rates,
 		.part = rates_part(editor), .accept = accept, .owner = editor });
 }

@@ -1,0 +1,25 @@
+/* The card of what has a name and a block: an entry of the legend, a fence. Its fields are the
+ * name, the letter of what has one, and the block's. */
+#ifndef EDITOR_CARDS_NAMED_CARD_H
+#define EDITOR_CARDS_NAMED_CARD_H
+
+#include "editor/cards/card_ask.h"
+
+/* The card's owner. name and block point into the plot. */
+struct named_card {
+	struct editor *editor;
+	const char *title;
+	enum block_kind kind;
+	const char *name;          /* so far; NULL: it is a new one */
+	const struct block *block; /* so far; NULL: it is a new one */
+	char letter;               /* in its field beforehand; NUL: there is no such field */
+	bool (*letter_check)(const struct card *card, int field, const struct value *value,
+		struct fault *fault); /* of the letter alone; NULL where there is none */
+	/* Puts into the plot what was typed; name and *block are its own then. */
+	void (*take)(struct named_card *named, char letter, char *name, const struct block *block);
+};
+
+/* False where the card was left. */
+bool named_card_ask(struct named_card *named);
+
+#endif
