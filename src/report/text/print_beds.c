@@ -128,44 +128,48 @@ static void list_beds(struct schedule *schedule, bool raised)
 	schedule->count = (int)count;
 }
 
-/* The shape of a bed, as a group of them, and how deep its wall stands in the ground. */
+/* What makes beds alike; of a million of them nothing is kept but the group of their shape. */
 struct standing {
-	int shape;
-	nm embed;
+	const int *beds;
+	const struct groups *shapes; /* of these beds */
+	const struct embeds *embeds; /* NULL: they have no walls */
 };
+
+static int shape_of(const struct standing *standing, const int *bed)
+{
+	return standing->shapes->of[bed - standing->beds];
+}
+
+static nm depth_of(const struct standing *standing, const int *bed)
+{
+	return standing->embeds ? embed_of(standing->embeds, *bed) : 0;
+}
 
 static bool stand_alike(const void *a, const void *b, const void *context)
 {
-	const struct standing *one = a, *other = b;
-
-	(void)context;
-	return one->shape == other->shape && one->embed == other->embed;
+	return shape_of(context, a) == shape_of(context, b) &&
+		depth_of(context, a) == depth_of(context, b);
 }
 
 static uint64_t hash_standing(const void *item, const void *context)
 {
-	const struct standing *standing = item;
+	int shape = shape_of(context, item);
+	nm depth = depth_of(context, item);
 
-	(void)context;
-	return hash_bytes(hash_bytes(HASH_EMPTY, &standing->shape, sizeof standing->shape),
-		&standing->embed, sizeof standing->embed);
+	return hash_bytes(hash_bytes(HASH_EMPTY, &shape, sizeof shape), &depth, sizeof depth);
 }
 
 /* Beds of one letter and shape whose walls stand equally deep are alike in all but their place. */
 static struct groups alike_beds(const struct schedule *schedule, bool raised)
 {
-	const struct report *report = schedule->report;
-	const struct takeoff *takeoff = report->takeoff;
-	struct groups groups, shapes = shape_groups(report->plot, &takeoff->survey, schedule->beds,
-		schedule->count);
-	struct standing *standings = memory_new((size_t)schedule->count, sizeof *standings);
+	const struct takeoff *takeoff = schedule->report->takeoff;
+	struct groups groups, shapes = shape_groups(schedule->report->plot, &takeoff->survey,
+		schedule->beds, schedule->count);
+	const struct standing standing = { schedule->beds, &shapes,
+		raised ? &takeoff->embeds : NULL };
 
-	for (int i = 0; i < shapes.item_count; i++)
-		standings[i] = (struct standing){ shapes.of[i],
-			raised ? embed_of(&takeoff->embeds, schedule->beds[i]) : 0 };
-	groups = groups_make(standings, shapes.item_count, sizeof *standings,
-		&(struct alike){ stand_alike, hash_standing, NULL });
-	free(standings);
+	groups = groups_make(schedule->beds, shapes.item_count, sizeof *schedule->beds,
+		&(struct alike){ stand_alike, hash_standing, &standing });
 	groups_fini(&shapes);
 	return groups;
 }
