@@ -20,7 +20,7 @@ enum drag {
 	DRAG_MOVED, /* pressed on another cell */
 	DRAG_AWAY   /* moved off the cell where it was pressed, or laying a trail */
 };
-enum { EDITOR_STATES = STATE_MARKED + 1, STEP_MOST = 12, FAULTS_UNKNOWN = -1, BENDS_MOST = 30 };
+enum { EDITOR_STATES = STATE_MARKED + 1, FAULTS_UNKNOWN = -1, BENDS_MOST = 30 };
 
 struct editor {
 	struct asker *asker;
@@ -43,7 +43,8 @@ struct editor {
 	struct place cursor, peg;
 	struct place bends[BENDS_MOST]; /* of a run, pegged since; in order */
 	int bend_count;
-	int step;           /* 1..STEP_MOST cells */
+	int step;           /* of the arrows: 1..SIDE_MOST cells */
+	int count;          /* of steps, typed for the next move: 0..SIDE_MOST; 0: none is */
 	char hand;          /* OPEN_GROUND or a legend letter */
 	bool is_trailing, is_pegged, is_marked; /* one of them at most */
 	struct rectangle marked; /* while is_marked: ground inside the plan */

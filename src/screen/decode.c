@@ -316,6 +316,13 @@ void decode_burst(struct decoder *d)
 
 /* ---- Silence -------------------------------------------------------------------------------- */
 
+/* Of a character, only its first bytes are there. They are no key and do no harm, so its rest may
+ * come as late as it likes. */
+static bool is_part_of_character(const struct decoder *d)
+{
+	return d->within == WITHIN_NOTHING && d->at < d->end && d->bytes[d->at] != ESCAPE;
+}
+
 /* A sequence, a paste or a string has begun, or was cut off just now. */
 static bool is_within(const struct decoder *d)
 {
@@ -332,7 +339,7 @@ int decode_patience(const struct decoder *d)
 	if (!is_within(d))
 		return -1;
 	if (d->is_quiet)
-		return LONG_SILENCE_MS;
+		return is_part_of_character(d) ? -1 : LONG_SILENCE_MS;
 	return d->end == d->at + 1 && d->bytes[d->at] == ESCAPE ?
 		d->escape_ms : SILENCE_MS;
 }

@@ -14,7 +14,7 @@
 #include <stdbool.h>
 #include <stddef.h>
 
-enum { DECODE_BYTES = 8192, SEQUENCE_MOST = 64, LEARNT_MOST = 24 };
+enum { DECODE_BYTES = 8192, SEQUENCE_MOST = 64, LEARNT_MOST = 32 };
 
 /* What the next bytes belong to. */
 enum within {

@@ -20,6 +20,11 @@ static const struct {
 	{ "kcbt", PRESS_BACK_TAB }, { "kbs", PRESS_BACKSPACE }, { "kdch1", PRESS_DELETE },
 	{ "kLFT", PRESS_VIEW_LEFT }, { "kRIT", PRESS_VIEW_RIGHT },
 	{ "kri", PRESS_VIEW_UP }, { "kind", PRESS_VIEW_DOWN },
+	{ "kLFT5", PRESS_ON_LEFT }, { "kRIT5", PRESS_ON_RIGHT },
+	{ "kUP5", PRESS_ON_UP }, { "kDN5", PRESS_ON_DOWN },
+	{ "kf1", PRESS_F1 }, { "kf2", PRESS_F2 }, { "kf3", PRESS_F3 }, { "kf4", PRESS_F4 },
+	{ "kf5", PRESS_F5 }, { "kf6", PRESS_F6 }, { "kf7", PRESS_F7 }, { "kf8", PRESS_F8 },
+	{ "kf9", PRESS_F9 },
 };
 
 void keys_open(struct keys *keys)

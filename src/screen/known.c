@@ -20,7 +20,19 @@ static const struct {
 	{ "\033[1;2C", PRESS_VIEW_RIGHT }, { "\033[1;2D", PRESS_VIEW_LEFT },
 	{ "\033[a", PRESS_VIEW_UP }, { "\033[b", PRESS_VIEW_DOWN },
 	{ "\033[c", PRESS_VIEW_RIGHT }, { "\033[d", PRESS_VIEW_LEFT },
+	{ "\033[1;5A", PRESS_ON_UP }, { "\033[1;5B", PRESS_ON_DOWN },
+	{ "\033[1;5C", PRESS_ON_RIGHT }, { "\033[1;5D", PRESS_ON_LEFT },
+	{ "\033Oa", PRESS_ON_UP }, { "\033Ob", PRESS_ON_DOWN },
+	{ "\033Oc", PRESS_ON_RIGHT }, { "\033Od", PRESS_ON_LEFT },
 	{ "\033OM", PRESS_ENTER },
+	{ "\033OP", PRESS_F1 }, { "\033OQ", PRESS_F2 }, { "\033OR", PRESS_F3 },
+	{ "\033OS", PRESS_F4 },
+	{ "\033[11~", PRESS_F1 }, { "\033[12~", PRESS_F2 }, { "\033[13~", PRESS_F3 },
+	{ "\033[14~", PRESS_F4 }, { "\033[15~", PRESS_F5 }, { "\033[17~", PRESS_F6 },
+	{ "\033[18~", PRESS_F7 }, { "\033[19~", PRESS_F8 }, { "\033[20~", PRESS_F9 },
+	/* The Linux console's. */
+	{ "\033[[A", PRESS_F1 }, { "\033[[B", PRESS_F2 }, { "\033[[C", PRESS_F3 },
+	{ "\033[[D", PRESS_F4 }, { "\033[[E", PRESS_F5 },
 };
 
 static const struct {

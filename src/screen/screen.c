@@ -57,7 +57,11 @@ static void session(struct stage *stage)
 			editor_say(editor, "Pasted text was ignored: it is never read as keys.");
 		else if (key == PRESS_POINT)
 			pointer_take(editor, &layout, &stage->keys.point);
-		else if (key != PRESS_RESIZE && key != PRESS_OVER && key != PRESS_UNREAD)
+		else if (key == PRESS_RESIZE || key == PRESS_OVER || key == PRESS_UNREAD)
+			continue;
+		else if (layout.is_too_small) /* its list would not be seen */
+			acts_do(editor, ACT_SAVE);
+		else
 			acts_press(editor, key);
 	}
 }

@@ -200,11 +200,12 @@ static void go_on(struct stage *stage)
 	stage->is_pointing = false;
 }
 
+/* Of the list that begins with saving. */
 static bool is_save(int key)
 {
 	const struct act *act = acts_find(key);
 
-	return act && act->id == ACT_SAVE;
+	return act && act->id == ACT_FILES;
 }
 
 int stage_key(struct stage *stage)

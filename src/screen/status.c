@@ -6,7 +6,7 @@
 enum { PAIR_GAP = 2, RANKS = 4 };
 
 static const char *const state_words[] = {
-	[STATE_REST] = "At rest", [STATE_TRAIL] = "Trail", [STATE_PEGGED] = "Pegged",
+	[STATE_REST] = "Drawing", [STATE_TRAIL] = "Trail", [STATE_PEGGED] = "Pegged",
 	[STATE_MARKED] = "Marked", [STATE_QUESTION] = "Choosing", [STATE_FORM] = "Filling in",
 };
 
@@ -54,14 +54,25 @@ static const char *saved_words(const struct editor *editor)
 	return is_saved ? ", saved" : ", not saved";
 }
 
-static struct head head_of(const struct editor *editor, const struct report *report,
-	enum state state, int columns, bool is_roomy)
+/* While a number is typed: what it comes to. */
+static const char *state_word(const struct editor *editor, enum state state,
+	const struct report *report)
 {
-	struct head head = { .in_hand = !is_roomy ? "" : editor->is_marked ? "carried " : "hand ",
+	int count = state <= STATE_MARKED ? editor->count : 0;
+
+	return !count ? state_words[state] : say(report, "%d %s: %s", count,
+		count == 1 ? "step" : "steps",
+		exact_length(report, count * editor->step * plot_cell(editor->plot)));
+}
+
+static struct head head_of(const struct editor *editor, const struct report *report,
+	const char *state, int columns, bool is_roomy)
+{
+	struct head head = { .in_hand = !is_roomy ? "" : editor->is_marked ? "carried " : "in hand ",
 		.saved = saved_words(editor),
 		.mirror = mirror_words(editor, report, is_roomy), .gap = is_roomy ? 3 : 2 };
 
-	head.room = columns - width_of(state_words[state]) - width_of(head.saved) -
+	head.room = columns - width_of(state) - width_of(head.saved) -
 		width_of(head.in_hand) - width_of(head.mirror) - 3 * head.gap;
 	return head;
 }
@@ -73,13 +84,14 @@ void status_draw(const struct editor *editor, const struct layout *layout, enum 
 	struct report report = editor_report(editor, &words);
 	const char *hand = !editor->is_marked ? plain_letter(&report, editor->hand) :
 		plain_cells(&report, editor->carried.ground.columns, editor->carried.ground.rows);
-	struct head head = head_of(editor, &report, state, area->columns, true);
+	const char *word = state_word(editor, state, &report);
+	struct head head = head_of(editor, &report, word, area->columns, true);
 	int column;
 
 	/* Words and gaps are shortened before a name is cut. */
 	if (width_of(editor->name) + width_of(hand) > head.room)
-		head = head_of(editor, &report, state, area->columns, false);
-	column = draw_text(area, 0, 0, state_words[state], LOOK_STRONG) + head.gap;
+		head = head_of(editor, &report, word, area->columns, false);
+	column = draw_text(area, 0, 0, word, LOOK_STRONG) + head.gap;
 	column = draw_name(area, column, editor->name, name_share(editor->name, hand, head.room));
 	column = draw_text(area, 0, column, head.saved, LOOK_PLAIN) + head.gap;
 	column = draw_text(area, 0, column, head.in_hand, LOOK_PLAIN);
@@ -101,17 +113,19 @@ void status_message(const struct layout *layout, const char *words)
 	draw_wrapped(&area, 0, words, LOOK_PLAIN);
 }
 
-/* The words of an act's hint, with the step for what arrows do. Nothing where it has none now: the
- * mouse has one while it is in use. */
+/* The words of an act's hint, with the step for what arrows do; nothing where it has none now. */
 static const char *hint_words(const struct editor *editor, const struct act *act, enum state state,
 	struct arena *words)
 {
+	struct report report = editor_report(editor, words);
 	const char *hint = act->hints[state];
 
-	if (!hint || (act->writes && editor->is_looking) ||
-	    (act->id == ACT_MOUSE && !editor->is_pointing))
+	if (!hint || (act->writes && editor->is_looking))
 		return "";
-	return act->id == ACT_ARROW ? arena_print(words, "%s %d", hint, editor->step) : hint;
+	if (act->id == ACT_ARROW && editor->step > 1)
+		return arena_print(words, "%s %s", hint, exact_length(&report,
+			editor->step * plot_cell(editor->plot)));
+	return hint;
 }
 
 static int draw_pair(const struct area *area, int column, const char *key, const char *word)
@@ -125,11 +139,10 @@ static void hints_choose(const char *const *words, bool *is_shown, int room)
 {
 	for (int rank = 1; rank <= RANKS; rank++) {
 		for (enum act_id id = ACT_FIRST; id < ACTS; id++) {
-			const struct act *act = acts_get(id);
 			int width = !*words[id] ? 0 :
-				PAIR_GAP + width_of(act->key_name) + 1 + width_of(words[id]);
+				PAIR_GAP + width_of(acts_key(id)) + 1 + width_of(words[id]);
 
-			if (!width || act->rank != rank || width > room + PAIR_GAP)
+			if (!width || acts_get(id)->rank != rank || width > room + PAIR_GAP)
 				continue;
 			is_shown[id] = true;
 			room -= width;
@@ -149,8 +162,7 @@ void status_keys(const struct editor *editor, const struct layout *layout, enum 
 	hints_choose(words, is_shown, layout->keys.columns);
 	for (enum act_id id = ACT_FIRST; id < ACTS; id++)
 		if (is_shown[id])
-			column = draw_pair(&layout->keys, column, acts_get(id)->key_name,
-				words[id]);
+			column = draw_pair(&layout->keys, column, acts_key(id), words[id]);
 	arena_clear(&arena);
 }
 

@@ -52,7 +52,7 @@ START_TEST(an_axis_stands_on_the_cells_edge_or_goes_through_it_in_one_step)
 
 	desk_answer(b, ROWS { setting->answer, NULL });
 	go(b, 4, 2);
-	desk_type(b, "{");
+	desk_do(b, ACT_AXIS);
 	ck_assert_str_eq(b->offered, "Upright, on this cell's left edge: 4 ft\n"
 		"Upright, through this cell: 4 ft 6 in\nLevel, on this cell's top edge: 2 ft\n"
 		"Level, through this cell: 2 ft 6 in\nBoth in the middle: \n");
@@ -73,15 +73,16 @@ START_TEST(both_axes_are_set_one_by_one_and_go_back_to_the_middle_together)
 		"Level, on this cell's top edge", "Both in the middle", "Both in the middle",
 		NULL });
 	go(b, 1, 4);
-	desk_type(b, "{{");
+	desk_do(b, ACT_AXIS);
+	desk_do(b, ACT_AXIS);
 	check_axis(b, 3, 8);
-	desk_type(b, "{");
+	desk_do(b, ACT_AXIS);
 	desk_says(b, "already");
-	desk_type(b, "{");
+	desk_do(b, ACT_AXIS);
 	ck_assert(!block_value(&b->editor.plot->details.head, HEAD_AXIS)->set);
 	desk_says(b, "middle");
 	ck_assert_uint_eq(history_undo_count(b->editor.history), 3);
-	desk_type(b, "{");
+	desk_do(b, ACT_AXIS);
 	desk_says(b, "already");
 	desk_free(b);
 }
@@ -93,15 +94,16 @@ START_TEST(an_axis_on_the_plans_edge_is_refused_and_one_through_its_last_cell_is
 
 	desk_answer(b, ROWS { "Upright, on this cell's left edge", "Level, on this cell's top edge",
 		"", "Upright, through this cell", "Level, through this cell", NULL });
-	desk_type(b, "{");
+	desk_do(b, ACT_AXIS);
 	desk_says(b, "go right");
-	desk_type(b, "{");
+	desk_do(b, ACT_AXIS);
 	desk_says(b, "go down");
-	desk_type(b, "{");
+	desk_do(b, ACT_AXIS);
 	ck_assert(!block_value(&b->editor.plot->details.head, HEAD_AXIS)->set);
 	ck_assert(editor_is_saved(&b->editor));
 	go(b, 6, 4);
-	desk_type(b, "{{");
+	desk_do(b, ACT_AXIS);
+	desk_do(b, ACT_AXIS);
 	check_axis(b, 13, 9);
 	desk_free(b);
 }
@@ -115,10 +117,10 @@ START_TEST(an_axis_that_was_moved_says_what_it_broke_or_that_both_sides_match)
 		NULL });
 	desk_type(b, "|");
 	go(b, 1, 0);
-	desk_type(b, "{");
+	desk_do(b, ACT_AXIS);
 	ck_assert_int_eq(b->editor.faults, 0);
 	desk_says(b, "sides match");
-	desk_type(b, "{");
+	desk_do(b, ACT_AXIS);
 	ck_assert_int_eq(b->editor.faults, 1);
 	desk_says(b, "1 cell differs");
 	desk_free(b);

@@ -68,7 +68,7 @@ START_TEST(each_side_of_what_is_meant_can_be_fenced)
 
 	peg(b, (struct place){ 2, 1 }, (struct place){ 5, 3 });
 	desk_answer(b, ROWS { "Lay a fence", sides[_i].side, NULL });
-	desk_type(b, "`");
+	desk_type(b, ":");
 	fence_is(fence_at(b, 0), sides[_i].run, "");
 	desk_free(b);
 }
@@ -80,14 +80,14 @@ START_TEST(without_a_peg_the_cell_under_the_cursor_is_meant_and_what_is_marked_b
 
 	b->editor.cursor = (struct place){ 3, 2 };
 	desk_answer(b, ROWS { "Lay a fence", "Top", "Mark it", "Lay a fence", "Left", NULL });
-	desk_type(b, "`");
+	desk_type(b, ":");
 	ck_assert_str_eq(b->offered, "All round: 4 ft\nTop: 1 ft\nBottom: 1 ft\nLeft: 1 ft\n"
 		"Right: 1 ft\n");
 	fence_is(fence_at(b, 0), "3,2 4,2", "");
 	peg(b, (struct place){ 0, 0 }, (struct place){ 1, 4 });
 	desk_press(b, PRESS_ENTER);
 	b->editor.cursor = (struct place){ 6, 4 };
-	desk_type(b, "`");
+	desk_type(b, ":");
 	fence_is(fence_at(b, 0), "0,0 0,5; 3,2 4,2", "");
 	ck_assert_int_eq(editor_state(&b->editor), STATE_MARKED);
 	desk_free(b);
@@ -99,12 +99,12 @@ START_TEST(the_question_says_what_is_meant)
 	struct desk *b = sit();
 
 	desk_answer(b, ROWS { "", "", NULL });
-	desk_type(b, "`");
+	desk_type(b, ":");
 	desk_asked(b, "this cell, 1 ft x 1 ft");
 	ck_assert_str_eq(b->offered, "Lay a fence: \nSet a gate: \nLift the fence: \n"
 		"Take out the gate: \nFence the whole plan: \n");
 	peg(b, (struct place){ 2, 1 }, (struct place){ 5, 3 });
-	desk_type(b, "`");
+	desk_type(b, ":");
 	desk_asked(b, "rectangle, 4 ft x 3 ft");
 	ck_assert_int_eq(editor_state(&b->editor), STATE_PEGGED);
 	ck_assert(editor_is_saved(&b->editor));
@@ -119,7 +119,7 @@ START_TEST(what_goes_along_there_already_is_told)
 	fence_from(editor_edit(&b->editor), "0,0 7,0", NULL);
 	editor_stroke(&b->editor);
 	desk_answer(b, ROWS { "Lay a fence", "Top", NULL });
-	desk_type(b, "`");
+	desk_type(b, ":");
 	desk_says(b, "already");
 	fence_is(fence_at(b, 0), "0,0 7,0", "");
 	desk_free(b);
@@ -135,18 +135,18 @@ START_TEST(with_no_more_than_one_side_that_will_do_nothing_is_asked)
 	desk_answer(b, ROWS { "Set a gate", "Set a gate", "Right", "Take out the gate",
 		"Lift the fence", NULL });
 	peg(b, (struct place){ 1, 0 }, (struct place){ 2, 4 });
-	desk_type(b, "`");
+	desk_type(b, ":");
 	fence_is(fence_at(b, 0), "0,0 7,0 7,5", "1,0 3,0");
 	desk_says(b, "gate set, 2 ft");
 	b->editor.cursor = (struct place){ 6, 0 }; /* the corner: fence above and at the right */
-	desk_type(b, "`");
+	desk_type(b, ":");
 	ck_assert_str_eq(b->offered, "Top: 4 ft\nRight: 4 ft\n");
 	fence_is(fence_at(b, 0), "0,0 7,0 7,5", "1,0 3,0; 7,0 7,4");
 	b->editor.cursor = (struct place){ 2, 0 };
-	desk_type(b, "`");
+	desk_type(b, ":");
 	desk_says(b, "1 gate taken out");
 	fence_is(fence_at(b, 0), "0,0 7,0 7,5", "7,0 7,4");
-	desk_type(b, "`");
+	desk_type(b, ":");
 	desk_says(b, "1 ft lifted");
 	fence_is(fence_at(b, 0), "0,0 2,0; 3,0 7,0 7,5", "7,0 7,4");
 	desk_free(b);
@@ -168,7 +168,7 @@ START_TEST(what_cannot_be_done_here_is_told_and_nothing_asked)
 	fence_from(editor_edit(&b->editor), "4,2 5,2", NULL);
 	editor_stroke(&b->editor);
 	desk_answer(b, ROWS { impossible[_i].act, NULL });
-	desk_type(b, "`");
+	desk_type(b, ":");
 	desk_says(b, impossible[_i].says);
 	ck_assert_int_eq(b->editor.position, 1);
 	desk_free(b);
@@ -187,14 +187,14 @@ START_TEST(of_several_fences_one_is_asked_for_and_offered_first_again)
 	desk_answer(b, ROWS { "Lay a fence", "Left", "Fence", "Lay a fence", "Right", "Pickets",
 		"Lay a fence", "Bottom", "A new fence", "Name: Hurdles; Rails of a panel: 3",
 		"Lay a fence", "All round", "", NULL });
-	desk_type(b, "`");
+	desk_type(b, ":");
 	desk_asked(b, "Which fence");
 	ck_assert_str_eq(b->offered, "Pickets\nFence\nA new fence\n");
 	fence_is(fence_at(b, 1), "0,0 0,1; 0,5 7,5", "");
-	desk_type(b, "`");
+	desk_type(b, ":");
 	ck_assert_str_eq(b->first, "Fence");
 	fence_is(fence_at(b, 0), "0,0 7,0; 1,0 1,1", "");
-	desk_type(b, "`");
+	desk_type(b, ":");
 	ck_assert_uint_eq(b->editor.plot->details.fence_count, 3);
 	ck_assert_str_eq(fence_at(b, 2)->name, "Hurdles");
 	ck_assert_int_eq(block_number(&fence_at(b, 2)->block, FENCE_RAILS), 3);
@@ -202,15 +202,15 @@ START_TEST(of_several_fences_one_is_asked_for_and_offered_first_again)
 	desk_says(b, "Hurdles: 1 ft laid");
 	ck_assert_int_eq(b->editor.fence, 2);
 	ck_assert_str_eq(b->first, "Pickets");
-	desk_type(b, "`"); /* left at the last question */
+	desk_type(b, ":"); /* left at the last question */
 	ck_assert_str_eq(b->first, "Hurdles");
 	ck_assert_int_eq(b->editor.position, 4);
 	/* The lower side has two of them along it: one is asked for. */
 	b->editor.cursor = (struct place){ 0, 4 };
 	desk_answer(b, ROWS { "Lay a fence", "Bottom", "Hurdles", "Lift the fence", "Fence",
 		NULL });
-	desk_type(b, "`");
-	desk_type(b, "`");
+	desk_type(b, ":");
+	desk_type(b, ":");
 	ck_assert_str_eq(b->offered, "Fence\nHurdles\n");
 	fence_is(fence_at(b, 1), "0,0 0,1; 1,5 7,5", "");
 	desk_free(b);
@@ -225,7 +225,7 @@ START_TEST(a_new_fence_that_is_left_at_its_card_leaves_the_plot)
 	fence_from(editor_edit(&b->editor), "0,5 7,5", NULL);
 	editor_stroke(&b->editor);
 	desk_answer(b, ROWS { "Lay a fence", "Left", "A new fence", "", NULL });
-	desk_type(b, "`");
+	desk_type(b, ":");
 	ck_assert_uint_eq(b->editor.plot->details.fence_count, 2);
 	ck_assert_int_eq(b->editor.position, 1);
 	desk_free(b);
@@ -240,11 +240,11 @@ START_TEST(the_mirror_holds_for_fences_and_gates)
 	editor_stroke(&b->editor);
 	peg(b, (struct place){ 0, 0 }, (struct place){ 2, 0 });
 	desk_answer(b, ROWS { "Lay a fence", "Top", "Set a gate", NULL });
-	desk_type(b, "`");
+	desk_type(b, ":");
 	fence_is(fence_at(b, 0), "0,0 3,0; 4,0 7,0; 0,5 3,5; 4,5 7,5", "");
 	desk_says(b, "Fence: 12 ft laid");
 	peg(b, (struct place){ 2, 0 }, (struct place){ 2, 0 });
-	desk_type(b, "`");
+	desk_type(b, ":");
 	fence_is(fence_at(b, 0), "0,0 3,0; 4,0 7,0; 0,5 3,5; 4,5 7,5",
 		"2,0 3,0; 4,0 5,0; 2,5 3,5; 4,5 5,5");
 	desk_says(b, "4 gates set, each 1 ft");
@@ -261,7 +261,7 @@ START_TEST(images_outside_the_plan_are_told)
 	editor_stroke(&b->editor);
 	b->editor.cursor = (struct place){ 5, 0 };
 	desk_answer(b, ROWS { "Lay a fence", "Bottom", NULL });
-	desk_type(b, "`");
+	desk_type(b, ":");
 	fence_is(fence_at(b, 0), "5,1 6,1", "");
 	desk_says(b, "outside the plan");
 	desk_free(b);
@@ -274,7 +274,7 @@ START_TEST(the_whole_plan_is_fenced_at_once)
 
 	b->editor.cursor = (struct place){ 3, 2 };
 	desk_answer(b, ROWS { "Fence the whole plan", NULL });
-	desk_type(b, "`");
+	desk_type(b, ":");
 	fence_is(fence_at(b, 0), "0,0 7,0 7,5 0,5 0,0", "");
 	desk_free(b);
 }
@@ -306,10 +306,10 @@ START_TEST(a_crop_says_what_fence_and_gates_it_would_take)
 	b->editor.cursor = (struct place){ 2, 0 };
 	desk_answer(b, ROWS { "Crop all left of the cursor", "Leave the plan as it is",
 		"Crop all left of the cursor", "Crop it all the same", NULL });
-	desk_type(b, "^");
+	desk_do(b, ACT_SIZE);
 	desk_asked(b, "1 cell of bed, 1 of path, 2 ft of fence, 1 gate ");
 	fence_is(fence_at(b, 0), "0,0 7,0 7,5", "1,0 3,0; 7,1 7,2");
-	desk_type(b, "^");
+	desk_do(b, ACT_SIZE);
 	fence_is(fence_at(b, 0), "0,0 5,0 5,5", "5,1 5,2");
 	desk_press(b, PRESS_BACKSPACE);
 	fence_is(fence_at(b, 0), "0,0 7,0 7,5", "1,0 3,0; 7,1 7,2");

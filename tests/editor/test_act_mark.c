@@ -220,7 +220,7 @@ START_TEST(esc_drops_the_mark_and_never_a_cell)
 	ck_assert_int_eq(editor_state(&b->editor), STATE_REST);
 	desk_check(b, ROWS { "bcd....", "bpb....", ".......", "....bb.", "....pc.", NULL });
 	desk_press(b, PRESS_ESCAPE);
-	desk_says(b, "At rest");
+	desk_says(b, "There is nothing to go back from");
 	desk_free(b);
 }
 END_TEST
@@ -397,7 +397,7 @@ START_TEST(a_mark_beyond_the_plan_as_it_was_before_is_dropped)
 	struct desk *b = sit();
 
 	desk_answer(b, ROWS { "Each side by measure", "Right: 2 cells", NULL });
-	desk_type(b, "^");
+	desk_do(b, ACT_SIZE);
 	mark(b, (struct place){ 8, 4 }, (struct place){ 6, 3 });
 	desk_press(b, PRESS_BACKSPACE);
 	ck_assert_int_eq(editor_state(&b->editor), STATE_REST);

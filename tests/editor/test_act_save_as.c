@@ -121,7 +121,8 @@ START_TEST(saved_as_another_file_the_session_goes_on_there)
 	check_holds(desk->path, "  ....\n");
 	/* What is drawn from now on is saved there, and taken back as before. */
 	desk_press(desk, PRESS_RIGHT);
-	desk_type(desk, " $");
+	desk_type(desk, " ");
+	desk_do(desk, ACT_SAVE);
 	check_holds(other, "  bb..\n");
 	check_holds(desk->path, "  ....\n");
 	desk_press(desk, PRESS_BACKSPACE);
@@ -193,7 +194,7 @@ START_TEST(what_cannot_be_written_is_said_and_nothing_moves)
 	desk_do(desk, ACT_SAVE_AS);
 	ck_assert_ptr_nonnull(strstr(desk->fault, "No such file or directory"));
 	ck_assert_str_eq(desk->editor.store.path, desk->path);
-	desk_type(desk, "$");
+	desk_do(desk, ACT_SAVE);
 	desk_says(desk, "Saved in ");
 }
 END_TEST
@@ -273,7 +274,7 @@ START_TEST(who_may_only_look_becomes_the_writer_of_another_file)
 	struct desk *looker;
 
 	stroke();
-	desk_type(desk, "$");
+	desk_do(desk, ACT_SAVE);
 	looker = desk_open(desk->path);
 	struct text message = TEXT_EMPTY;
 
@@ -289,14 +290,15 @@ START_TEST(who_may_only_look_becomes_the_writer_of_another_file)
 	ck_assert_int_eq(looker->editor.store.access, STORE_WRITES);
 	desk_press(looker, PRESS_RIGHT);
 	desk_press(looker, PRESS_DOWN);
-	desk_type(looker, "b $");
+	desk_type(looker, "b");
+	desk_do(looker, ACT_SAVE);
 	check_holds(other, "  bb..\n");
 	check_holds(desk->path, "  b...\n");
 	text_fini(&message);
 	desk_free(looker);
 	/* The writer of the first file still is. */
 	desk_press(desk, PRESS_BACKSPACE);
-	desk_type(desk, "$");
+	desk_do(desk, ACT_SAVE);
 	check_holds(desk->path, "  ....\n");
 }
 END_TEST
@@ -309,7 +311,7 @@ START_TEST(a_file_changed_outside_or_gone_may_be_left_for_another)
 	else
 		file_write_text(desk->path, "somebody's\n");
 	ANSWER("Save as another file", typed);
-	desk_type(desk, "$");
+	desk_do(desk, ACT_SAVE);
 	ck_assert_str_eq(holds(desk->path), _i ? "none" : "somebody's\n");
 	check_holds(other, "  b...\n");
 	ck_assert_str_eq(desk->editor.store.path, other);

@@ -30,7 +30,7 @@ START_TEST(each_side_grows_or_is_cropped_by_a_length_or_by_cells_in_one_step)
 
 	desk_answer(b, ROWS { "Each side by measure",
 		"Left: 1 ft; Top: 2 cells; Right: -24 in; Bottom: ", NULL });
-	desk_type(b, "^");
+	desk_do(b, ACT_SIZE);
 	ck_assert_str_eq(b->offered, "Left: \nTop: \nRight: \nBottom: \n");
 	desk_check(b, ROWS { "....", "....", ".bbb", ".bp.", "...S", NULL });
 	ck_assert(b->editor.cursor.x == 3 && b->editor.cursor.y == 3);
@@ -49,12 +49,12 @@ START_TEST(what_would_go_is_said_and_asked_before)
 
 	desk_answer(b, ROWS { "Each side by measure", "Left: -2 ft", "Leave the plan as it is",
 		"Each side by measure", "Left: -2 ft", "Crop it all the same", NULL });
-	desk_type(b, "^");
+	desk_do(b, ACT_SIZE);
 	desk_asked(b, "3 cells of bed, 1 of path ");
 	ck_assert_str_eq(b->offered, "Leave the plan as it is\nCrop it all the same\n");
 	desk_check(b, start);
 	desk_says(b, "left as it is");
-	desk_type(b, "^");
+	desk_do(b, ACT_SIZE);
 	desk_check(b, ROWS { "b..", "...", "S..", NULL });
 	ck_assert(b->editor.cursor.x == 0 && b->editor.cursor.y == 1);
 	desk_press(b, PRESS_BACKSPACE);
@@ -85,7 +85,7 @@ START_TEST(what_lies_beyond_the_cursor_is_cropped)
 
 	desk_answer(b, crop->asked ? (const char *[]){ crop->answer, "Crop it all the same",
 		NULL } : (const char *[]){ crop->answer, NULL });
-	desk_type(b, "^");
+	desk_do(b, ACT_SIZE);
 	desk_asked(b, crop->asked ? crop->asked : "5 ft x 3 ft");
 	desk_check(b, crop->rows);
 	ck_assert(b->editor.cursor.x == crop->x && b->editor.cursor.y == crop->y);
@@ -99,9 +99,9 @@ START_TEST(at_the_edge_there_is_nothing_to_crop)
 
 	b->editor.cursor = (struct place){ 0, 0 };
 	desk_answer(b, ROWS { "Crop all left of the cursor", "Each side by measure", "", NULL });
-	desk_type(b, "^");
+	desk_do(b, ACT_SIZE);
 	desk_says(b, "has that size already");
-	desk_type(b, "^");
+	desk_do(b, ACT_SIZE);
 	desk_check(b, start);
 	ck_assert(editor_is_saved(&b->editor));
 	desk_free(b);
@@ -117,7 +117,7 @@ START_TEST(the_plan_is_cropped_to_the_mark_from_either_list)
 	desk_press(b, PRESS_ENTER);
 	b->editor.cursor = (struct place){ 1, 0 };
 	desk_press(b, PRESS_ENTER);
-	desk_type(b, "^");
+	desk_do(b, ACT_SIZE);
 	desk_asked(b, "2 cells of bed, 1 of fixture ");
 	desk_check(b, ROWS { "bb", "p.", NULL });
 	ck_assert_int_eq(editor_state(&b->editor), STATE_REST);
@@ -138,16 +138,16 @@ START_TEST(a_plan_of_nothing_or_of_too_much_is_refused_in_words)
 	desk_answer(b, ROWS { "Each side by measure", "Left: -3 ft; Right: -2 ft",
 		"Left: 2047 cells",
 		"Left: ; Right: 4", "Right: 4 cells", NULL });
-	desk_type(b, "^");
+	desk_do(b, ACT_SIZE);
 	desk_check(b, ROWS { "bbb......", "bp.......", "..S......", NULL });
 	desk_answer(b, ROWS { "Each side by measure", "Top: -3 cells", "", NULL });
-	desk_type(b, "^");
+	desk_do(b, ACT_SIZE);
 	ck_assert_str_eq(b->fault, "The plan would be 9 x 0 cells; it has 1 to 2048 each way.");
 	desk_answer(b, ROWS { "Each side by measure", "Bottom: 2046 cells", "", NULL });
-	desk_type(b, "^");
+	desk_do(b, ACT_SIZE);
 	ck_assert_str_eq(b->fault, "The plan would be 9 x 2049 cells; it has 1 to 2048 each way.");
 	desk_answer(b, ROWS { "Each side by measure", "Bottom: two", "", NULL });
-	desk_type(b, "^");
+	desk_do(b, ACT_SIZE);
 	ck_assert_ptr_nonnull(strstr(b->fault, "Bottom: found two, expected a length"));
 	desk_free(b);
 }
@@ -162,11 +162,11 @@ START_TEST(a_set_axis_moves_with_the_ground_and_its_loss_is_said)
 	editor_stroke(&b->editor);
 	desk_answer(b, ROWS { "Each side by measure", "Left: 2 cells; Bottom: 1 cell",
 		"Each side by measure", "Left: -4 cells", "Crop it all the same", NULL });
-	desk_type(b, "^");
+	desk_do(b, ACT_SIZE);
 	ck_assert_int_eq(mirror_of(b->editor.plot).across, 6);
 	ck_assert_int_eq(mirror_of(b->editor.plot).down, 3);
 	desk_says(b, "The mirror has ");
-	desk_type(b, "^");
+	desk_do(b, ACT_SIZE);
 	desk_says(b, "both stand in the middle");
 	ck_assert(!block_value(&b->editor.plot->details.head, HEAD_AXIS)->set);
 	desk_free(b);
@@ -180,10 +180,10 @@ START_TEST(sizing_ends_peg_mark_and_trail)
 	desk_answer(b, ROWS { "Each side by measure", "Top: 1 cell", "Each side by measure",
 		"Top: 1 cell", NULL });
 	desk_press(b, PRESS_ENTER);
-	desk_type(b, "^");
+	desk_do(b, ACT_SIZE);
 	ck_assert_int_eq(editor_state(&b->editor), STATE_REST);
 	desk_type(b, "=");
-	desk_type(b, "^");
+	desk_do(b, ACT_SIZE);
 	ck_assert_int_eq(editor_state(&b->editor), STATE_REST);
 	desk_free(b);
 }
@@ -205,7 +205,7 @@ static struct margins size_at_random(struct desk *b, struct random *r)
 	if (resize_loss(b->editor.plot, &m, lost))
 		answers[2] = "Crop it all the same";
 	desk_answer(b, answers);
-	desk_type(b, "^");
+	desk_do(b, ACT_SIZE);
 	ck_assert_ptr_null(*b->answers);
 	desk_answer(b, NULL);
 	return m;

@@ -211,7 +211,7 @@ START_TEST(rescued_work_is_taken_up)
 	ck_assert(!editor_is_saved(&b->editor));
 	/* Until it is saved, it stays rescued. */
 	ck_assert(has_file(".court.plot.journal"));
-	desk_type(b, "$");
+	desk_do(b, ACT_SAVE);
 	ck_assert(!has_file(".court.plot.journal"));
 	desk_free(b);
 }
@@ -258,7 +258,8 @@ START_TEST(the_saved_plot_can_be_looked_at_and_nothing_touches_the_rescued_work)
 	b = sit();
 	open_with(b, ROWS { "Look at the saved plot", NULL });
 	ck_assert_int_ne(cell(b, 0, 0), 'S');
-	desk_type(b, " $");
+	desk_type(b, " ");
+	desk_do(b, ACT_SAVE);
 	desk_says(b, "rescued work waits");
 	desk_type(b, "<");
 	ck_assert(b->editor.is_over);
@@ -305,13 +306,14 @@ START_TEST(a_journal_that_outlived_its_save_is_dropped_or_told_to_be_older)
 	ck_assert(file_read(in_folder(".court.plot.journal"), 1 << 20, &journal, &error));
 	b = desk_open(path);
 	open_with(b, ROWS { "Take up the rescued work", NULL });
-	desk_type(b, "$");
+	desk_do(b, ACT_SAVE);
 	desk_free(b);
 	file_put(".court.plot.journal", journal.bytes);
 	b = desk_open(path);
 	open_with(b, NULL);
 	ck_assert(!has_file(".court.plot.journal"));
-	type(b, "S>>> $");
+	type(b, "S>>> ");
+	desk_do(b, ACT_SAVE);
 	desk_free(b);
 	/* The saved plot went on: it has two sundials, the journal one. */
 	file_put(".court.plot.journal", journal.bytes);
@@ -420,7 +422,7 @@ START_TEST(what_cannot_be_read_is_said_and_kept)
 	ck_assert(has_file("court.plot.rescued"));
 	desk_type(b, "S ");
 	ck_assert(has_file(".court.plot.journal"));
-	desk_type(b, "$");
+	desk_do(b, ACT_SAVE);
 	ck_assert(has_file("court.plot.rescued"));
 	desk_free(b);
 }
@@ -461,7 +463,7 @@ START_TEST(a_plot_in_pieces_is_opened_where_its_work_was_rescued)
 	ck_assert(has_file(".court.plot.journal"));
 	if (_i == 1) {
 		ck_assert_int_eq(cell(b, 0, 0), 'S');
-		desk_type(b, "$");
+		desk_do(b, ACT_SAVE);
 		desk_says(b, "Saved in ");
 		ck_assert(!has_file(".court.plot.journal"));
 	}
@@ -556,7 +558,7 @@ START_TEST(a_new_plot_starts_from_the_answers_in_the_form_and_with_nothing_set)
 		"bed b \"Raised bed\"\npath p \"Crushed stone\"\nlawn l \"Turf\"\n"
 		"fixture S \"Sundial\"\n\nground 24 x 20\n  ........................\n");
 	ck_assert(!editor_is_saved(&b->editor) && b->editor.has_begun);
-	desk_type(b, "$");
+	desk_do(b, ACT_SAVE);
 	ck_assert_int_eq(access(b->path, R_OK), 0);
 	desk_free(b);
 }

@@ -317,7 +317,7 @@ static void nothing(struct asker *asker)
 static bool leaves(enum act_id act)
 {
 	return act == ACT_LEAVE || act == ACT_PAUSE || act == ACT_TAKEOFF || act == ACT_SAVE ||
-		act == ACT_SAVE_AS || act == ACT_COPY;
+		act == ACT_SAVE_AS || act == ACT_COPY || act == ACT_FILES;
 }
 
 START_TEST(nothing_that_the_editor_says_of_a_metric_plot_is_in_inches)

@@ -82,8 +82,10 @@ static const struct sending sendings[] = {
 	{ "q", 'q' }, { "\303\251", 0xe9 }, { "\340\270\201", 0xe01 },
 	{ "\360\237\214\271", 0x1f339 },
 	{ "\033[<0;12;5M", PRESS_POINT }, { "\033[M !!", PRESS_POINT },
-	{ "\033[15~", PRESS_OTHER }, { "\033OP", PRESS_OTHER }, { "\033[[A", PRESS_OTHER },
-	{ "\033[97;5u", PRESS_OTHER }, { "\033[1;5A", PRESS_OTHER }, { "\033[5$", PRESS_OTHER },
+	{ "\033[15~", PRESS_F5 }, { "\033OP", PRESS_F1 }, { "\033[[A", PRESS_F1 },
+	{ "\033[20~", PRESS_F9 }, { "\033[24~", PRESS_OTHER }, { "\033[[F", PRESS_OTHER },
+	{ "\033[1;5A", PRESS_ON_UP }, { "\033Od", PRESS_ON_LEFT }, { "\033[1;3A", PRESS_OTHER },
+	{ "\033[97;5u", PRESS_OTHER }, { "\033[5$", PRESS_OTHER },
 	{ "\033[200~a\rb\033[201~", PRESS_PASTE },
 };
 enum { SENDINGS = sizeof sendings / sizeof *sendings };
@@ -101,6 +103,24 @@ START_TEST(each_key_is_known_whole_and_byte_by_byte)
 		check_keys(sent->bytes, at[1] ? none : wanted);
 	}
 	ck_assert_int_lt(decode_patience(&d), 0);
+}
+END_TEST
+
+START_TEST(the_rest_of_a_character_may_come_as_late_as_it_likes)
+{
+	static const char whole[] = "\360\237\214\271";
+
+	for (size_t i = 0; i < 3; i++) {
+		come(&whole[i], 1);
+		take();
+		ck_assert_int_eq(keys[0], PRESS_NOTHING);
+		ck_assert_int_ge(decode_patience(&d), 0);
+		ck_assert_int_eq(decode_silence(&d), PRESS_NOTHING);
+		ck_assert_int_lt(decode_patience(&d), 0);
+		ck_assert(decode_is_between(&d));
+	}
+	type(&whole[3]);
+	check_keys("a rose", (int[]){ 0x1f339, 0 });
 }
 END_TEST
 
@@ -391,6 +411,7 @@ Suite *test_suite(void)
 
 	tcase_add_checked_fixture(all, setup, teardown);
 	tcase_add_loop_test(all, each_key_is_known_whole_and_byte_by_byte, 0, SENDINGS);
+	tcase_add_test(all, the_rest_of_a_character_may_come_as_late_as_it_likes);
 	tcase_add_test(all, a_sequence_in_two_pieces_stays_right_or_harmless);
 	tcase_add_test(all, two_letters_typed_after_esc_are_letters);
 	tcase_add_test(all, esc_and_a_key_typed_at_once_are_two_keys);

@@ -120,7 +120,7 @@ static bool file_has(struct table *at, enum attribute a, const char *words)
 	const char *block;
 	bool has;
 
-	terminal_keys(at->t, "$");
+	terminal_keys(at->t, "> >");
 	terminal_wait(at->t, "Saved in");
 	ck_assert(file_read(at->plot, 1 << 20, &bytes, &error));
 	block = bytes.bytes;
@@ -344,11 +344,11 @@ START_TEST(esc_asks_before_it_drops_everything)
 	terminal_wait(at.t, "What was typed is not set");
 	terminal_type(at.t, "Drop");
 	terminal_keys(at.t, "enter");
-	terminal_wait(at.t, "At rest   court.plot, saved   hand b Raised bed");
+	terminal_wait(at.t, "Drawing   court.plot, saved   in hand b Raised bed");
 	open_card(&at, "b", "Name        Raised bed");
 	/* Nothing is asked where nothing was typed. */
 	terminal_keys(at.t, "down escape");
-	terminal_wait(at.t, "At rest   court.plot, saved   hand b Raised bed");
+	terminal_wait(at.t, "Drawing   court.plot, saved   in hand b Raised bed");
 	table_leave(&at);
 }
 END_TEST
@@ -500,7 +500,7 @@ START_TEST(a_new_size_keeps_what_was_typed_and_a_long_card_says_where_it_is)
 	terminal_wait(at.t, "New note, type it");
 	terminal_until(at.t, !says_where(at.t, &field, &count));
 	accept_card(&at);
-	terminal_wait(at.t, "hand b Long bed");
+	terminal_wait(at.t, "b Long bed");
 	table_leave(&at);
 }
 END_TEST

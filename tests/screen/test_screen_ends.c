@@ -51,7 +51,7 @@ static void work(struct terminal *t)
 	terminal_keys(t, "p space right = down");
 	terminal_until(t, shown_letter(t, 1, 1) == 'p' && shown_letter(t, 12, 1) == 'p');
 	terminal_wait(t, "Trail");
-	terminal_keys(t, "$ #");
+	terminal_keys(t, "> > #");
 	terminal_wait(t, "Which card?");
 	terminal_keys(t, "enter");
 	terminal_wait(t, "[2 in]");
@@ -259,7 +259,7 @@ START_TEST(a_dropped_line_rescues_the_work_which_is_offered_and_taken_up)
 	terminal_keys(at.t, "enter");
 	terminal_until(at.t, shown_letter(at.t, 0, 0) == 'S');
 	terminal_wait(at.t, "court.plot, not saved");
-	terminal_keys(at.t, "$");
+	terminal_keys(at.t, "> >");
 	terminal_wait(at.t, "court.plot, saved");
 	ck_assert(!is_rescued(&at));
 	terminal_keys(at.t, "<");
@@ -400,7 +400,7 @@ START_TEST(a_second_session_looks_and_does_not_write)
 	terminal_wait(second, "? help");
 	terminal_keys(second, "space");
 	terminal_wait(second, "Looking only: another session (process ");
-	terminal_keys(second, "$");
+	terminal_keys(second, "> >");
 	terminal_wait(second, "Looking only: another session (process ");
 	ck_assert_int_ne(shown_letter(second, 0, 0), 'b');
 	terminal_keys(second, "right tab");
@@ -412,7 +412,7 @@ START_TEST(a_second_session_looks_and_does_not_write)
 
 	terminal_keys(at.t, "space");
 	terminal_wait(at.t, "not saved");
-	terminal_keys(at.t, "$");
+	terminal_keys(at.t, "> >");
 	terminal_wait(at.t, "Saved in ");
 	table_leave(&at);
 }

@@ -11,6 +11,7 @@
 
 #include <errno.h>
 #include <glob.h>
+#include <poll.h>
 #include <signal.h>
 #include <stdio.h>
 #include <stdlib.h>
@@ -37,9 +38,9 @@ struct scenario {
 
 static const struct scenario scenarios[] = {
 	{ "strokes", NOTHING, NULL, 3, NULL, NULL, false },
-	{ "save", NOTHING, NULL, 3, "$", "Saved in ", false },
+	{ "save", NOTHING, NULL, 3, "> >", "Saved in ", false },
 	{ "take up", A_JOURNAL, "enter", 1, NULL, NULL, false },
-	{ "take up and save", A_JOURNAL, "enter", 1, "$", "Saved in ", false },
+	{ "take up and save", A_JOURNAL, "enter", 1, "> >", "Saved in ", false },
 	{ "take up a part", A_DAMAGED_JOURNAL, "enter", 1, NULL, NULL, false },
 	{ "set aside", A_JOURNAL, "down enter", 1, NULL, NULL, true },
 	{ "save as", NOTHING, NULL, 2, "! S a v e space a s enter enter", "Saved in ", true },
@@ -318,14 +319,16 @@ static long calls(const struct scenario *scenario, struct fault_plan plan)
 }
 
 /* As a line is hung up the kernel may lose what was written last, the more often the busier it is:
- * a fault of the program's is there each time. */
+ * a fault of the program's is there each time, however long after. */
 static bool is_said_once(const struct scenario *scenario, const struct fault_plan *plan)
 {
-	enum { TRIES = 5 };
+	enum { TRIES = 8, PAUSE_MS = 40 };
 
 	for (int i = 0; i < TRIES; i++)
 		if (try(scenario, plan))
 			return true;
+		else
+			poll(NULL, 0, PAUSE_MS << i);
 	return false;
 }
 

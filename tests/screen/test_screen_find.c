@@ -17,7 +17,7 @@ struct saying {
 static const struct saying sayings[] = {
 	{ "!", "print", "Write the takeoff to a file" },
 	{ "!", "undo", "There is no stroke to take back." },
-	{ "!", "price", "Which page?" },
+	{ "!", "price", "set it" },
 	{ "!", "quit", "Leave without saving" },
 	{ "!", "size", "Grow or crop it:" },
 	{ "?", "exit", "Leave without saving" },
@@ -49,7 +49,7 @@ END_TEST
 
 START_TEST(where_nothing_has_what_was_typed_no_row_is_chosen_and_enter_does_nothing)
 {
-	static const char *const lists[] = { "!", "?", "#", ";", "^" };
+	static const char *const lists[] = { "!", "?", "#", ";", "! G r o w enter" };
 	struct table at;
 
 	table_sit(&at, "court.plot", 24, 80);
@@ -70,7 +70,7 @@ START_TEST(where_nothing_has_what_was_typed_no_row_is_chosen_and_enter_does_noth
 	terminal_wait_gone(at.t, "Typed");
 	terminal_wait(at.t, "Choosing");
 	terminal_keys(at.t, "escape");
-	terminal_wait(at.t, "At rest");
+	terminal_wait(at.t, "Drawing");
 	table_leave(&at);
 }
 END_TEST
@@ -128,10 +128,10 @@ START_TEST(headings_are_never_chosen)
 	terminal_keys(at.t, "!");
 	terminal_until(at.t, shown_at(at.t, "Move"));
 	terminal_keys(at.t, "up");
-	terminal_keys(at.t, "down x4");
+	terminal_keys(at.t, "down x6");
 	terminal_until(at.t, shown_at(at.t, "Farther"));
 	terminal_keys(at.t, "up");
-	terminal_until(at.t, shown_at(at.t, "Go to a place"));
+	terminal_until(at.t, shown_at(at.t, "Step"));
 	terminal_keys(at.t, "end");
 	terminal_until(at.t, shown_at(at.t, "Help"));
 	terminal_keys(at.t, "pageup x9");
@@ -159,8 +159,8 @@ START_TEST(a_click_on_an_answer_picks_it_and_one_on_a_heading_nothing)
 	struct table at;
 
 	table_sit(&at, "court.plot", 24, 80);
-	terminal_keys(at.t, "~");
-	terminal_wait(at.t, "end mouse");
+	terminal_keys(at.t, "! M o u s e enter");
+	terminal_wait(at.t, "Mouse on");
 	terminal_keys(at.t, "! end");
 	terminal_until(at.t, shown_at(at.t, "Help"));
 	click(at.t, terminal_find(at.t, "\342\224\200 Program \342\224\200"));
@@ -182,7 +182,7 @@ static const struct saying keyings[] = {
 	{ "enter", "}", "Turned a quarter clockwise" },
 	{ "enter", " ", "It lies there already." },
 	{ "enter", "\033[3~", "Lifted, and still carried" },
-	{ "escape enter right enter", "`", "Along the rectangle" },
+	{ "escape enter right enter", ":", "Along the rectangle" },
 };
 
 /* Marks the left bed, 5 by 3 cells from 1,1. */
@@ -238,7 +238,7 @@ START_TEST(in_the_lists_of_acts_a_sign_finds_the_act_that_has_it)
 {
 	static const struct saying signs[] = {
 		{ "?", "@", "go to a measured place" }, { "!", "-", "Mirror top-bottom" },
-		{ "?", "$", "save the plot" }, { "!", ".", "Take in hand" },
+		{ "?", ">", "save, or write something out" }, { "!", ".", "Take in hand" },
 	};
 	struct table at;
 

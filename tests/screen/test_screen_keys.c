@@ -24,7 +24,7 @@ static const struct {
 	{ "@ 3 space f", "3 f" },
 	{ "space <", "Leave without saving" },
 	{ "?", "I want to" },
-	{ "~", "end mouse" },
+	{ "! M o u s e enter", "Mouse on" },
 };
 enum { STATES = sizeof states / sizeof *states, IN_CARD = 6 };
 
@@ -137,20 +137,20 @@ START_TEST(arrows_and_clicks_in_pieces_stay_what_they_are)
 	struct table at;
 
 	table_sit(&at, "court.plot", 24, 80);
-	terminal_keys(at.t, "~");
-	terminal_wait(at.t, "end mouse");
+	terminal_keys(at.t, "! M o u s e enter");
+	terminal_wait(at.t, "Mouse on");
 	for (int i = 0; i < 5; i++) {
 		terminal_type(at.t, pieces[i][0]);
 		if (i < 3)
-			terminal_wait(at.t, "At rest already");
+			terminal_wait(at.t, "There is nothing to go back from");
 		else
 			usleep(150000);
 		terminal_type(at.t, pieces[i][1]);
 		terminal_until(at.t, i == 2 || shown_on_cell(at.t, columns[i], 0));
-		terminal_wait_gone(at.t, "At rest already");
+		terminal_wait_gone(at.t, "There is nothing to go back from");
 	}
 	terminal_wait(at.t, "court.plot, saved");
-	terminal_wait(at.t, "arrows move 1");
+	terminal_wait(at.t, "arrows move  ");
 	table_leave(&at);
 }
 END_TEST
@@ -179,7 +179,7 @@ START_TEST(bytes_at_random_end_no_session)
 		card_drop(at.t);
 		terminal_settle(at.t);
 	}
-	terminal_wait(at.t, "At rest");
+	terminal_wait(at.t, "Drawing");
 	table_leave(&at);
 }
 END_TEST

@@ -143,7 +143,7 @@ static void press_mark(void)
 	answered("[", shown_ground(at.t, 3, 3) == SHOWN_OUTLINE);
 	answered("right", shown_on_cell(at.t, 1, 0));
 	answered("space", terminal_shows(at.t, "not saved"));
-	answered("escape", terminal_shows(at.t, "At rest"));
+	answered("escape", terminal_shows(at.t, "Drawing"));
 }
 
 /* Each brings about what is seen at once. page: the one that is shown, and the one after it. */
@@ -163,7 +163,7 @@ static void press_all(const char *page, const char *next)
 		terminal_shows(at.t, "not saved"));
 	answered("_", terminal_cursor(at.t).column == PLAN_LEFT);
 	answered("\\ x16", terminal_shows(at.t, "This is the nearest view"));
-	answered("$", terminal_shows(at.t, ", saved"));
+	answered("> >", terminal_shows(at.t, ", saved"));
 }
 
 START_TEST(every_kind_of_key_is_answered_while_a_plot_is_counted)
@@ -218,7 +218,7 @@ START_TEST(a_takeoff_is_written_when_it_is_counted)
 	struct text written;
 
 	sit("noise", 128);
-	terminal_keys(at.t, "> enter");
+	terminal_keys(at.t, "> t a k enter enter");
 	terminal_wait(at.t, "Takeoff written to");
 	written = table_file(&at, "large.txt");
 	ck_assert_ptr_nonnull(strstr(written.bytes, "Snags"));

@@ -25,32 +25,32 @@ static const struct pressing pressings[] = {
 	{ MARK "]", { "Flipped, top for bottom", "carried 5 ft x 3 ft" } },
 	{ MARK "delete", { "Lifted, and still carried", "b Raised bed          0.0" } },
 	{ MARK "down x4 space", { "Stamped; it is still carried", "b Raised bed         60.0" } },
-	{ MARK "down x4 enter enter", { "Moved; Backspace takes it back.", "At rest" } },
+	{ MARK "down x4 enter enter", { "Moved; Backspace takes it back.", "Drawing" } },
 	{ MARK "right x12 space", { "Stamped as far as the plan reaches", "Marked" } },
 	{ MARK "right x12 enter enter", { "over the plan's edge, and lose cells", "Marked" } },
-	{ MARK "escape", { "The mark is dropped", "At rest" } },
+	{ MARK "escape", { "The mark is dropped", "Drawing" } },
 	{ MARK "right", { "Marked: 5 ft x 3 ft, 15.0 sq ft.", "Space stamp" } },
 	{ MARK "enter", { "Lift it             Delete", "Carried, 5 ft x 3 ft:" } },
 	{ "right down enter right x4 down x2 ! M a r k enter",
 		{ "Marked: 5 ft x 3 ft.", "Marked" } },
 	{ MARK "! S t a m p enter", { "It lies there already", "Marked" } },
 	{ MARK "! T u r n enter", { "Turned a quarter", "3 ft x 5 ft" } },
-	{ "}", { "Nothing is marked", "At rest" } },
+	{ "}", { "Nothing is marked", "Drawing" } },
 	{ "'", { "1 fault, here: p Crushed stone; its image at 12 ft across, 4 ft down",
 		"1 ft across, 4 ft down" } },
 	{ "! N e x t space f enter", { "1 fault, here", "1 ft across, 4 ft down" } },
-	{ "right x6 { enter", { "The upright axis stands here. Now ", "not saved" } },
-	{ "right x6 { t h r o u g h enter", { "The upright axis stands here. Now ", "not saved" } },
-	{ "right x6 { enter { m i d d l e enter",
+	{ "right x6 ! A x i s enter enter", { "The upright axis stands here. Now ", "not saved" } },
+	{ "right x6 ! A x i s enter t h r o u g h enter", { "The upright axis stands here. Now ", "not saved" } },
+	{ "right x6 ! A x i s enter enter ! A x i s enter m i d d l e enter",
 		{ "Both axes stand in the plan's middle. Now 1 cell", "1 fault" } },
-	{ "{ enter", { "cannot stand on the plan's edge: go right by a cell.", "saved" } },
+	{ "! A x i s enter enter", { "cannot stand on the plan's edge: go right by a cell.", "saved" } },
 	{ "! A x i s enter enter", { "cannot stand on the plan's edge", "saved" } },
-	{ "down x4 ^ b e l o w enter C r o p enter", { "The plan is 14 ft x 5 ft now",
+	{ "down x4 ! G r o w enter b e l o w enter C r o p enter", { "The plan is 14 ft x 5 ft now",
 		"l Turf                0.0" } },
-	{ "down x4 ^ b e l o w enter L e a v e enter", { "The plan is left as it is.",
+	{ "down x4 ! G r o w enter b e l o w enter L e a v e enter", { "The plan is left as it is.",
 		"l Turf               20.0" } },
-	{ MARK "^ m a r k enter C r o p enter", { "The plan is 5 ft x 3 ft now, 5 x 3 cells.",
-		"At rest" } },
+	{ MARK "! G r o w enter m a r k enter C r o p enter", { "The plan is 5 ft x 3 ft now, 5 x 3 cells.",
+		"Drawing" } },
 	{ MARK "! C r o p space t o enter", { "15 cells of bed, 17 of",
 		"Crop it all the same" } },
 };
@@ -90,7 +90,7 @@ START_TEST(the_plan_shows_what_is_marked_and_what_a_stamp_would_lay)
 			ck_assert_int_eq(shown_letter(at.t, x, y), 'b');
 	ck_assert_int_eq(shown_letter(at.t, 8, 5), 'l');
 	ck_assert(strstr(terminal_row(at.t, 23), "} turn"));
-	ck_assert(strstr(terminal_row(at.t, 23), "Esc, Ctrl-C drop"));
+	ck_assert(strstr(terminal_row(at.t, 23), "Esc drop"));
 	table_leave(&at);
 }
 END_TEST
@@ -246,7 +246,7 @@ START_TEST(a_stamp_is_in_the_file_as_it_is_on_the_plan)
 	struct table at;
 
 	table_sit(&at, "court.plot", 24, 80);
-	terminal_keys(at.t, MARK "} right x4 space $");
+	terminal_keys(at.t, MARK "} right x4 space > >");
 	terminal_wait(at.t, "Saved in");
 	table_check_file(&at, "\n  ..............\n  .bbbbbbbbbbbb.\n  .bbbbbbbbbbbb.\n"
 		"  .bbbbbbbbbbbb.\n  .ppppbbbbppp..\n  .llllbbbbllll.\n"
@@ -262,7 +262,7 @@ START_TEST(the_size_is_typed_side_by_side_at_60_columns_too)
 	struct table at;
 
 	table_sit(&at, "court.plot", 18, 60);
-	terminal_keys(at.t, "^ enter");
+	terminal_keys(at.t, "! G r o w enter enter");
 	terminal_wait(at.t, "[as it is]");
 	terminal_keys(at.t, "2 space f t enter - 1 space c e l l enter enter enter");
 	terminal_wait(at.t, "2 ft of fence would go.");

@@ -114,7 +114,7 @@ static void stroke_keys(struct terminal *t, int from, int count, bool is_saving)
 		/* At the end of a row down, and all the way back. */
 		text_add(&keys, i % SIDE == SIDE - 1 ? "\033OB\033OH" : "\033OC");
 		if (is_saving && i % 20 == 19)
-			text_add(&keys, "$");
+			text_add(&keys, "> >");
 	}
 	terminal_type(t, keys.bytes);
 	text_fini(&keys);
@@ -208,7 +208,7 @@ END_TEST
 START_TEST(an_end_by_choice_or_without_a_stroke_leaves_no_journal)
 {
 	static const char *const keys[] = { "<", "S space < L e a v e enter", "S space backspace <",
-		"S space $ <" };
+		"S space > > <" };
 	struct table at;
 
 	table_sit(&at, "court.plot", 24, 80);

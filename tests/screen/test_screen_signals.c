@@ -40,7 +40,7 @@ static const struct {
 	{ "@ 3", "Go to a place" },
 	{ "<", "Leave without saving" },
 	{ "?", "I want to" },
-	{ "~", "end mouse" },
+	{ "! M o u s e enter", "Mouse on" },
 };
 enum { STATES = sizeof states / sizeof *states };
 
@@ -295,10 +295,10 @@ START_TEST(a_stop_from_outside_is_followed_by_the_whole_picture_and_the_modes)
 	terminal_until(at.t, terminal_answered(at.t, "court.plot"));
 	terminal_wait(at.t, states[_i].shown);
 	terminal_until(at.t, !terminal_has_old_modes(at.t));
-	if (strcmp(states[_i].keys, "~") == 0)
+	if (strcmp(states[_i].keys, "! M o u s e enter") == 0)
 		terminal_until(at.t, terminal_answered(at.t, "\033[?1000h"));
 	card_drop(at.t);
-	terminal_wait(at.t, "At rest");
+	terminal_wait(at.t, "Drawing");
 	table_leave(&at);
 }
 END_TEST
@@ -368,7 +368,7 @@ START_TEST(a_limit_of_the_size_of_files_is_a_full_disk)
 	sit_under(&at, "ulimit -f 0");
 	terminal_keys(at.t, "space");
 	terminal_wait(at.t, "not saved");
-	terminal_keys(at.t, "$");
+	terminal_keys(at.t, "> >");
 	terminal_wait(at.t, "Not saved: cannot write ");
 	table_check_file(&at, "  .bbbbbppbbbbb.\n");
 	terminal_keys(at.t, "right");

@@ -40,10 +40,10 @@ static void open_bed(struct table *at)
 static void close_card(struct table *at)
 {
 	card_drop(at->t);
-	terminal_wait(at->t, "At rest");
+	terminal_wait(at->t, "Drawing");
 }
 
-/* What the file must say of the bed. */
+/* What the file must say of the bed; what it says is shown where it does not. */
 static bool file_says(const struct table *at, const char *name)
 {
 	struct text file = table_file(at, "text.plot"), line = TEXT_EMPTY;
@@ -53,6 +53,8 @@ static bool file_says(const struct table *at, const char *name)
 	text_add_quoted(&line, name);
 	text_add(&line, "\n");
 	says = strstr(file.bytes, line.bytes) != NULL;
+	if (!says)
+		printf("not \"%s\" in %.2000s\n", name, file.bytes);
 	text_fini(&file);
 	text_fini(&line);
 	return says;
@@ -60,7 +62,7 @@ static bool file_says(const struct table *at, const char *name)
 
 static void save(struct table *at)
 {
-	terminal_keys(at->t, "$");
+	terminal_keys(at->t, "> >");
 	terminal_wait(at->t, "Saved in");
 }
 

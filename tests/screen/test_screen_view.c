@@ -18,6 +18,9 @@
 /* Of the plan on 24 by 80. */
 enum { PLAN_COLUMNS = 48, PLAN_ROWS = 20 };
 
+/* The panel, wide, hidden and back. */
+#define PANEL "! P a n e l space w enter"
+
 static const char mouse_on[] = "\033[?1000h\033[?1002h\033[?1006h";
 static const char mouse_off[] = "\033[?1006l\033[?1002l\033[?1000l";
 
@@ -259,9 +262,9 @@ START_TEST(every_zoom_and_panel_keeps_the_cursor_on_the_plan_at_every_size)
 	struct table at;
 
 	table_sit(&at, "great-court.plot", rows, columns);
-	terminal_keys(at.t, "0 right x9 down x9");
+	terminal_keys(at.t, "1 0 8 right 1 0 8 down");
 	for (int i = 0; i < 12; i++) {
-		terminal_keys(at.t, i % 4 == 3 ? ":" : "/");
+		terminal_keys(at.t, i % 4 == 3 ? PANEL : "/");
 		terminal_settle(at.t);
 		ck_assert(is_pointed_at(at.t, rows, columns));
 		ck_assert(terminal_shows(at.t, "108 ft across, "));
@@ -284,7 +287,7 @@ START_TEST(shift_and_an_arrow_scrolls_and_a_comma_centres)
 	terminal_until(at.t, terminal_cursor(at.t).row == PLAN_TOP + 6);
 	terminal_type(at.t, "\033[1;2D");
 	terminal_until(at.t, terminal_cursor(at.t).column == PLAN_LEFT + 16);
-	terminal_keys(at.t, "0 right x5 down x5 ,");
+	terminal_keys(at.t, "6 0 right 6 0 down ,");
 	terminal_until(at.t, terminal_cursor(at.t).row == PLAN_TOP + 10 &&
 		terminal_cursor(at.t).column == PLAN_LEFT + 24);
 	ck_assert(terminal_shows(at.t, "68 ft across, 66 ft down"));
@@ -297,9 +300,9 @@ START_TEST(a_hidden_panel_leaves_its_room_to_the_plan_and_answers_are_still_seen
 	struct table at;
 
 	table_sit(&at, "great-court.plot", 24, 80);
-	terminal_keys(at.t, ":");
+	terminal_keys(at.t, PANEL);
 	terminal_wait(at.t, "Areas                          ");
-	terminal_keys(at.t, ":");
+	terminal_keys(at.t, PANEL);
 	terminal_until(at.t, !shown_page(at.t, "Areas"));
 	terminal_wait(at.t, "30'");
 	/* x 36, beyond what the panel left in view */
@@ -338,7 +341,7 @@ START_TEST(no_line_ends_between_a_figure_and_its_unit)
 	struct table at;
 
 	table_sit(&at, "great-court.plot", 24, 80);
-	terminal_keys(at.t, "4 right down");
+	terminal_keys(at.t, "4 right 4 down");
 	terminal_wait(at.t, "10 ft x 10 ft,");
 	terminal_wait(at.t, "100.0 sq ft");
 	table_leave(&at);
@@ -457,7 +460,7 @@ START_TEST(the_rulers_have_a_region_between_brackets)
 	struct table at;
 
 	table_sit(&at, "great-court.plot", 24, 80);
-	terminal_keys(at.t, "\" 5 right down");
+	terminal_keys(at.t, "\" 5 right 5 down");
 	terminal_wait(at.t, "┌───────10'────────┐");
 	ck_assert_str_eq(terminal_cell(at.t, 1, PLAN_LEFT + 8).text, "┌");
 	ck_assert_str_eq(terminal_cell(at.t, PLAN_TOP + 4, PLAN_LEFT - 1).text, "┌");
@@ -528,9 +531,9 @@ static void let_go_on(struct terminal *t, bool is_text, int x, int y)
 
 static void mouse_begin(struct table *at)
 {
-	terminal_keys(at->t, "~");
+	terminal_keys(at->t, "! M o u s e enter");
 	terminal_wait(at->t, "Mouse on: a click goes there");
-	terminal_wait(at->t, "~ end mouse");
+	terminal_wait(at->t, "Mouse on");
 	ck_assert(terminal_answered(at->t, mouse_on));
 }
 
@@ -574,7 +577,7 @@ START_TEST(a_drag_pegs_a_rectangle_and_an_answer_is_picked_by_a_click)
 	row = terminal_find(at.t, "Fill it");
 	report(at.t, is_text, 0, row, 58, false);
 	report(at.t, is_text, 0, row, 58, true);
-	terminal_wait(at.t, "At rest ");
+	terminal_wait(at.t, "Drawing ");
 	terminal_until(at.t, shown_letter(at.t, 3, 6) == 'b');
 	ck_assert_int_eq(shown_letter(at.t, 1, 5), 'b');
 	table_leave(&at);
@@ -596,7 +599,7 @@ START_TEST(a_quick_drag_that_comes_all_at_once_loses_nothing)
 		"\033[<0;6;7m=" :
 		"\033[M &*\033[M@(*\033[M@.*\033[M@.)\033[M@.(\033[M@.'\033[M@,'\033[M@*'\033[M@('"
 		"\033[M@&'\033[M#&'=");
-	terminal_wait(at.t, "At rest ");
+	terminal_wait(at.t, "Drawing ");
 	for (int x = 0; x < 5; x++) {
 		ck_assert_int_eq(shown_letter(at.t, x, 7), 'b');
 		ck_assert_int_eq(shown_letter(at.t, x, 4), 'b');
@@ -696,9 +699,9 @@ START_TEST(the_mouse_is_the_terminals_own_again_when_it_is_turned_off)
 
 	table_sit(&at, "court.plot", 24, 80);
 	mouse_begin(&at);
-	terminal_keys(at.t, "~");
+	terminal_keys(at.t, "! M o u s e enter");
 	terminal_wait(at.t, "Mouse off");
-	terminal_wait_gone(at.t, "~ end mouse");
+	terminal_wait(at.t, "Mouse off");
 	ck_assert(terminal_answered(at.t, mouse_off));
 	table_leave(&at);
 }
@@ -709,10 +712,10 @@ START_TEST(a_terminal_without_a_mouse_says_so)
 	struct table at;
 
 	sit(&at, "court.plot", "vt100");
-	terminal_keys(at.t, "~");
+	terminal_keys(at.t, "! M o u s e enter");
 	terminal_wait(at.t, "This terminal does not report a mouse.");
 	ck_assert(!terminal_sent(at.t, "\033[?1000h"));
-	ck_assert(!terminal_shows(at.t, "~ end mouse"));
+	ck_assert(!terminal_shows(at.t, "Mouse on"));
 	table_leave(&at);
 }
 END_TEST
@@ -752,7 +755,7 @@ START_TEST(a_stopped_session_gives_the_mouse_back_and_takes_it_again)
 	terminal_wait(at.t, "Stopped");
 	ck_assert(terminal_answered(at.t, mouse_off));
 	terminal_type(at.t, "fg\r");
-	terminal_wait(at.t, "~ end mouse");
+	terminal_wait(at.t, "Mouse on");
 	terminal_until(at.t, terminal_answered(at.t, mouse_on));
 	report_on(at.t, true, 0, 2, 6);
 	terminal_wait(at.t, "2 ft across, 6 ft down");
@@ -770,8 +773,8 @@ START_TEST(what_is_seen_costs_few_bytes_a_key)
 	} rows[] = {
 		{ "/", "right", 130 },
 		{ "_", "right", 130 },
-		{ "\" 5 right down 1", "right", 130 },   /* within a region between brackets */
-		{ "\" 3 right down 1 down", "right", 420 }, /* into one */
+		{ "\" 5 right 5 down", "right", 130 },   /* within a region between brackets */
+		{ "\" 3 right 4 down", "right", 420 }, /* into one */
 		{ "/ space right", "right", 130 },
 		{ "", "_", 20000 } /* every dot beside one of another colour */,
 		{ "", "/", 8000 },

@@ -30,6 +30,14 @@ static const struct key keys[] = {
 	{ "shift-tab", NULL, "kcbt" },
 	{ "shift-left", NULL, "kLFT" },
 	{ "shift-right", NULL, "kRIT" },
+	{ "ctrl-left", NULL, "kLFT5" },
+	{ "ctrl-right", NULL, "kRIT5" },
+	{ "ctrl-up", NULL, "kUP5" },
+	{ "ctrl-down", NULL, "kDN5" },
+	{ "f1", NULL, "kf1" },
+	{ "f2", NULL, "kf2" },
+	{ "f5", NULL, "kf5" },
+	{ "f9", NULL, "kf9" },
 };
 
 static bool bytes_set(char *bytes, size_t size, const char *from)

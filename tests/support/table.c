@@ -98,7 +98,7 @@ void table_check_file(const struct table *at, const char *part)
 
 void table_check_saved(const struct table *at, const char *part)
 {
-	terminal_keys(at->t, "$");
+	terminal_keys(at->t, "> >");
 	terminal_wait(at->t, "Saved in ");
 	table_check_file(at, part);
 }

@@ -61,7 +61,7 @@ static void act_axis(struct editor *editor)
 }
 
 static const struct act acts[] = {
-	{ .id = ACT_AXIS, .keys = ONE_KEY('{'), .key_name = "{", .name = "Axis",
+	{ .id = ACT_AXIS, .key_name = "!", .name = "Axis",
 		.wish = "say where the axis stands",
 		.words = "mirror symmetry middle", .writes = true, .run = act_axis },
 };

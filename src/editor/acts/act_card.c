@@ -1,5 +1,6 @@
 #include "base/memory.h"
 #include "editor/acts/act_groups.h"
+#include "editor/acts/shared.h"
 #include "editor/cards/allow_card.h"
 #include "editor/cards/entry_card.h"
 #include "editor/cards/extra_card.h"
@@ -118,20 +119,25 @@ static bool row_fill(struct editor *editor, struct row row)
 	return false;
 }
 
-static void act_cards(struct editor *editor)
+void act_card_end(struct editor *editor)
 {
-	struct row row;
-
-	if (!row_ask(editor, &row) || !row_fill(editor, row))
-		return;
 	if (!editor_stroke(editor))
 		editor_say(editor, "Nothing was changed.");
 	else if (!editor->message.length)
 		editor_say(editor, "Set; %s takes it back.", acts_key(ACT_TAKE_BACK));
 }
 
+static void act_cards(struct editor *editor)
+{
+	struct row row;
+
+	if (row_ask(editor, &row) && row_fill(editor, row))
+		act_card_end(editor);
+}
+
 static const struct act acts[] = {
-	{ .id = ACT_CARDS, .keys = ONE_KEY('#'), .key_name = "#", .name = "Cards",
+	{ .id = ACT_CARDS, .keys = { { '#', '#' }, { PRESS_F4, PRESS_F4 } },
+		.key_name = "#, F4", .key_said = "#", .name = "Cards",
 		.wish = "change the legend; title, units",
 		.words = "settings name rename note new add remove block courses height wall "
 			"gravel soil mulch plant bed path lawn metric imperial feet north sun "

@@ -21,7 +21,7 @@ static void act_step_back(struct editor *editor)
 	if (editor->is_marked)
 		editor_say(editor, "The mark is dropped; the ground stays as it is.");
 	else if (!editor->is_pegged && !editor->is_trailing)
-		editor_say(editor, "At rest already. Press %s to leave, %s for help.",
+		editor_say(editor, "There is nothing to go back from. %s leaves, %s helps.",
 			acts_key(ACT_LEAVE), acts_key(ACT_HELP));
 	editor_drop_mark(editor);
 	editor->is_pegged = editor->is_trailing = false;

@@ -7,6 +7,7 @@
 #include "editor/acts/act_groups.h"
 #include "editor/acts/shared.h"
 #include "editor/cards/card_ask.h"
+#include "editor/cards/plot_card.h"
 
 #include <stdlib.h>
 
@@ -160,6 +161,27 @@ static void act_takeoff(struct editor *editor)
 		.owner = editor });
 }
 
+static void act_prices(struct editor *editor)
+{
+	if (prices_card_fill(editor))
+		act_card_end(editor);
+}
+
+/* The key that brings the list picks its first answer too: pressed twice it saves. */
+static void act_files(struct editor *editor)
+{
+	static const struct choice choices[] = {
+		{ .words = "Save", .act = ACT_SAVE, .by = ACT_FILES },
+		{ .words = "Save as another file", .act = ACT_SAVE_AS },
+		{ .words = "Write a copy", .act = ACT_COPY },
+		{ .words = "Write the takeoff", .act = ACT_TAKEOFF },
+		{ .words = "Set the price book", .act = ACT_PRICES },
+	};
+
+	choice_ask(editor, arena_print(&editor->words, "%s:", editor->name), choices,
+		sizeof choices / sizeof *choices);
+}
+
 static void act_leave(struct editor *editor)
 {
 	static const char *const answers[] = { "Save and leave", "Leave without saving", "Stay" };
@@ -175,15 +197,20 @@ static void act_leave(struct editor *editor)
 }
 
 static const struct act acts[] = {
-	{ .id = ACT_SAVE, .keys = ONE_KEY('$'), .key_name = "$", .name = "Save",
+	{ .id = ACT_FILES, .keys = { { '>', '>' }, { PRESS_F2, PRESS_F2 } }, .key_name = ">, F2",
+		.key_said = ">", .name = "Files", .wish = "save, or write something out",
+		.words = "output", .hints = { [STATE_REST] = "save, files" }, .rank = 2,
+		.run = act_files },
+	{ .id = ACT_SAVE, .key_name = ">", .name = "Save",
 		.wish = "save the plot",
-		.words = "write store keep file", .hints = { [STATE_REST] = "save" }, .rank = 2,
-		.writes = true, .run = act_save },
-	{ .id = ACT_TAKEOFF, .keys = ONE_KEY('>'), .key_name = ">", .name = "Takeoff",
+		.words = "write store keep file", .writes = true, .run = act_save },
+	{ .id = ACT_TAKEOFF, .key_name = ">", .name = "Takeoff",
 		.wish = "write out the quantities",
 		.words = "print export report list shopping buy materials json text",
-		.hints = { [STATE_REST] = "takeoff" },
-		.rank = 4, .run = act_takeoff },
+		.run = act_takeoff },
+	{ .id = ACT_PRICES, .key_name = ">", .name = "Price book",
+		.wish = "set the price book", .words = "price prices cost costs money goods",
+		.writes = true, .run = act_prices },
 	{ .id = ACT_LEAVE, .keys = ONE_KEY('<'), .key_name = "<", .name = "Leave",
 		.wish = "leave the program",
 		.words = "quit exit close end stop bye",

@@ -13,15 +13,40 @@ static void go(struct editor *editor, int x, int y)
 		act_lay_way(editor, from, editor->cursor);
 }
 
-/* From afar by a character at least, so that the cursor is seen to move. */
+/* As many steps as were typed; one, from afar by a character at least, so that the cursor is seen to
+ * move. */
 static void act_arrow(struct editor *editor, int key)
 {
 	const struct grain *grain = view_grain(&editor->view);
-	int right = most(editor->step, grain->across), below = most(editor->step, grain->down);
+	int cells = editor->step * most(editor->count, 1);
+	int right = editor->count ? cells : most(cells, grain->across);
+	int below = editor->count ? cells : most(cells, grain->down);
 	int across = key == PRESS_LEFT ? -right : key == PRESS_RIGHT ? right : 0;
 	int down = key == PRESS_UP ? -below : key == PRESS_DOWN ? below : 0;
 
 	go(editor, editor->cursor.x + across, editor->cursor.y + down);
+}
+
+/* To the first cell with another letter that way, else to the plan's last cell. */
+static struct place on_from(const struct ground *ground, struct place at, int across, int down)
+{
+	char letter = ground_cell(ground, at.x, at.y);
+
+	while (ground_holds(ground, at.x + across, at.y + down) &&
+	       ground_cell(ground, at.x, at.y) == letter)
+		at = (struct place){ at.x + across, at.y + down };
+	return at;
+}
+
+static void act_on(struct editor *editor, int key)
+{
+	int across = key == PRESS_ON_LEFT ? -1 : key == PRESS_ON_RIGHT ? 1 : 0;
+	int down = key == PRESS_ON_UP ? -1 : key == PRESS_ON_DOWN ? 1 : 0;
+	struct place at = editor->cursor;
+
+	for (int i = most(editor->count, 1); i > 0; i--)
+		at = on_from(&editor->plot->ground, at, across, down);
+	go(editor, at.x, at.y);
 }
 
 static void act_edge(struct editor *editor, int key)
@@ -35,10 +60,43 @@ static void act_edge(struct editor *editor, int key)
 	go(editor, at.x, at.y);
 }
 
-static void act_step(struct editor *editor, int key)
+/* What the number comes to once the digit is typed, or taken back; Esc drops all of it. */
+static int count_with(int count, int key)
 {
-	editor->step = key == '0' ? STEP_MOST : key - '0';
-	editor_say(editor, "%d %s a step.", editor->step, editor->step == 1 ? "cell" : "cells");
+	return key == PRESS_ESCAPE ? 0 : key == PRESS_BACKSPACE ? count / 10 :
+		count * 10 + key - '0';
+}
+
+static void act_count(struct editor *editor, int key)
+{
+	struct report report = editor_report(editor, &editor->words);
+	int count = count_with(editor->count, key);
+
+	if (count > SIDE_MOST) {
+		editor_say(editor, "No move goes on for more than %d steps.", SIDE_MOST);
+		return;
+	}
+	editor->count = count;
+	if (count)
+		editor_say(editor, "An arrow goes %d %s from here: %s.", count,
+			count == 1 ? "step" : "steps",
+			exact_length(&report, count * editor->step * plot_cell(editor->plot)));
+	else if (key == '0')
+		editor_say(editor, "A number of steps begins with 1 to 9.");
+}
+
+static void act_step(struct editor *editor)
+{
+	static const struct cells_question question = { "Step of the arrows", "Each step", "set it",
+		"How far an arrow goes, and each step of a number before it." };
+	struct cells cells = { .least = 1, .most = SIDE_MOST, .count = editor->step };
+	struct report report = editor_report(editor, &editor->words);
+
+	if (!cells_ask(editor, &question, &cells))
+		return;
+	editor->step = cells.count;
+	editor_say(editor, "A step is %s now.",
+		exact_length(&report, editor->step * plot_cell(editor->plot)));
 }
 
 enum { ACROSS, DOWN, PLACE_FIELDS };
@@ -124,17 +182,23 @@ static const struct act acts[] = {
 		.hints = { [STATE_REST] = "move", [STATE_TRAIL] = "lay", [STATE_PEGGED] = "move",
 			[STATE_MARKED] = "move" },
 		.rank = 1, .run_by_key = act_arrow },
-	{ .id = ACT_STEP, .keys = { { '0', '9' } }, .key_name = "1-9, 0", .name = "Step",
-		.wish = "set the step, 1 to 12 cells",
-		.words = "faster digit number stride",
-		.hints = { [STATE_REST] = "step", [STATE_TRAIL] = "step", [STATE_PEGGED] = "step",
-			[STATE_MARKED] = "step" },
-		.rank = 4, .run_by_key = act_step },
+	{ .id = ACT_COUNT, .keys = { { '0', '9' } }, .key_name = "digits", .name = "Count steps",
+		.wish = "go several steps at once",
+		.words = "number digit faster times",
+		.hints = { [STATE_REST] = "how far", [STATE_TRAIL] = "how far",
+			[STATE_PEGGED] = "how far", [STATE_MARKED] = "how far" },
+		.rank = 4, .run_by_key = act_count },
+	{ .id = ACT_ON, .keys = { { PRESS_ON_LEFT, PRESS_ON_DOWN } }, .key_name = "Ctrl-arrows",
+		.name = "Go on to other ground", .wish = "go to where the ground changes",
+		.words = "jump next edge border", .run_by_key = act_on },
 	{ .id = ACT_EDGE, .keys = { { PRESS_HOME, PRESS_PAGE_DOWN } }, .key_name = "Home...PgDn",
 		.name = "Go to an edge", .wish = "go left, right, to top, bottom",
 		.words = "side corner start end", .run_by_key = act_edge },
-	{ .id = ACT_PLACE, .keys = ONE_KEY('@'), .key_name = "@", .name = "Go to a place",
+	{ .id = ACT_PLACE, .keys = { { '@', '@' }, { PRESS_F3, PRESS_F3 } },
+		.key_name = "@, F3", .key_said = "@", .name = "Go to a place",
 		.wish = "go to a measured place",
 		.words = "goto jump position coordinates", .run = act_place },
+	{ .id = ACT_STEP, .key_name = "!", .name = "Step",
+		.wish = "set how far an arrow goes", .words = "faster stride", .run = act_step },
 };
 const struct act_group acts_of_moving = ACT_GROUP("Go", acts);

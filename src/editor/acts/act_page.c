@@ -34,8 +34,8 @@ static void act_panel(struct editor *editor)
 {
 	editor->panel = editor->panel == PANEL_HIDDEN ? PANEL_NORMAL : editor->panel + 1;
 	if (editor->panel == PANEL_HIDDEN)
-		editor_say(editor, "The panel is hidden; %s or %s brings it back.",
-			acts_key(ACT_PANEL), acts_key(ACT_NEXT_PAGE));
+		editor_say(editor, "The panel is hidden; %s brings it back.",
+			acts_key(ACT_NEXT_PAGE));
 	else
 		editor_say(editor, "The panel is %s.",
 			editor->panel == PANEL_WIDE ? "wide" : "back");
@@ -61,7 +61,7 @@ static const struct act acts[] = {
 		.wish = "pick a page",
 		.words = "snag warning problem price cost areas walls stone soil panel",
 		.run = act_pages },
-	{ .id = ACT_PANEL, .keys = ONE_KEY(':'), .key_name = ":", .name = "Panel width",
+	{ .id = ACT_PANEL, .key_name = "!", .name = "Panel width",
 		.wish = "hide the panel, or widen it",
 		.words = "broad narrow", .run = act_panel },
 	{ .id = ACT_FURTHER, .keys = ONE_KEY(')'), .key_name = ")", .name = "Further down the page",

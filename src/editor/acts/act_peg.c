@@ -31,7 +31,7 @@ void act_say_cells(struct editor *editor, const char *what, const struct cells *
 /* A frame is no thicker than half the rectangle. */
 static void act_frame(struct editor *editor)
 {
-	static const struct cells_question question = { "Frame it", "Thickness",
+	static const struct cells_question question = { "Frame it", "Thickness", "lay it",
 		"How thick the frame is, from the rectangle's edge inward." };
 	struct rectangle r = editor_pegged(editor);
 	int half = most(least(r.right - r.left + 1, r.bottom - r.top + 1) / 2, 1);

@@ -20,12 +20,9 @@ static void act_repaint(struct editor *editor)
 }
 
 static const struct act acts[] = {
-	{ .id = ACT_MOUSE, .keys = ONE_KEY('~'), .key_name = "~", .name = "Mouse",
+	{ .id = ACT_MOUSE, .key_name = "!", .name = "Mouse",
 		.wish = "point with the mouse, or not",
-		.words = "click pointer",
-		.hints = { [STATE_REST] = "end mouse", [STATE_TRAIL] = "end mouse",
-			[STATE_MARKED] = "end mouse" },
-		.rank = 1, .run = act_mouse },
+		.words = "click pointer", .run = act_mouse },
 	{ .id = ACT_PAUSE, .keys = ONE_KEY(PRESS_PAUSE), .key_name = "Ctrl-Z", .name = "Pause",
 		.wish = "go to the shell; fg comes back",
 		.words = "suspend background", .run = act_pause },

@@ -36,7 +36,7 @@ static const char *disc_words(struct editor *editor, const struct disc *disc)
 /* Its middle is the cursor, or that of the pegged rectangle. */
 static void act_disc(struct editor *editor)
 {
-	static const struct cells_question question = { "Lay a disc", "Diameter",
+	static const struct cells_question question = { "Lay a disc", "Diameter", "lay it",
 		"From edge to edge through the middle." };
 	struct mirror mirror = mirror_of(editor->plot);
 	struct rectangle r = editor_pegged(editor);
@@ -66,7 +66,7 @@ static struct laid rounded_lay(struct plot *plot, const struct trial *trial)
 
 static void act_rounded(struct editor *editor)
 {
-	static const struct cells_question question = { "Round its corners", "Radius",
+	static const struct cells_question question = { "Round its corners", "Radius", "lay it",
 		"How much of each corner's two sides becomes the curve." };
 	struct rectangle r = editor_pegged(editor);
 	int half = (least(r.right - r.left, r.bottom - r.top) + 1) / 2;

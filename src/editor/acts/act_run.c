@@ -100,7 +100,7 @@ static int widest_run(const struct editor *editor)
 static void act_run(struct editor *editor)
 {
 	const struct cells_question question = { editor->bend_count ? "Lay a bent run" :
-		"Lay a straight run", "Width", "How wide the run is, all of it." };
+		"Lay a straight run", "Width", "lay it", "How wide the run is, all of it." };
 	int widest = widest_run(editor), width;
 	struct cells cells = { .least = 1, .most = widest, .count = least(editor->run, widest),
 		.limit = "no more than the plan" };

@@ -231,10 +231,10 @@ static void act_copy(struct editor *editor)
 }
 
 static const struct act acts[] = {
-	{ .id = ACT_SAVE_AS, .key_name = "!", .name = "Save as another file",
+	{ .id = ACT_SAVE_AS, .key_name = ">", .name = "Save as another file",
 		.wish = "go on in another file",
 		.words = "rename name", .run = act_save_as },
-	{ .id = ACT_COPY, .key_name = "!", .name = "Write a copy",
+	{ .id = ACT_COPY, .key_name = ">", .name = "Write a copy",
 		.wish = "write a copy of the plot",
 		.words = "backup duplicate", .run = act_copy },
 };

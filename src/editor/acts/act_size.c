@@ -180,11 +180,11 @@ static void act_size(struct editor *editor)
 }
 
 static const struct act acts[] = {
-	{ .id = ACT_SIZE, .keys = ONE_KEY('^'), .key_name = "^", .name = "Grow or crop",
+	{ .id = ACT_SIZE, .key_name = "!", .name = "Grow or crop",
 		.wish = "make the plan larger or smaller",
 		.words = "size resize taller higher height bigger add",
 		.writes = true, .run = act_size },
-	{ .id = ACT_CROP_TO_MARK, .key_name = "^", .name = "Crop to the mark",
+	{ .id = ACT_CROP_TO_MARK, .key_name = "!", .name = "Crop to the mark",
 		.wish = "keep only what is marked",
 		.words = "cut trim resize", .writes = true, .run = act_crop_to_mark },
 };

@@ -72,9 +72,13 @@ static void say_looking(struct editor *editor)
 		why_looking(editor), acts_key(ACT_SAVE_AS), acts_get(ACT_SAVE_AS)->name);
 }
 
-static void run(struct editor *editor, const struct act *act)
+static void run(struct editor *editor, const struct act *act, int key)
 {
-	if (act->run)
+	if (act->writes && editor->is_looking)
+		say_looking(editor);
+	else if (act->run_by_key)
+		act->run_by_key(editor, key);
+	else if (act->run)
 		act->run(editor);
 	else
 		act->run_with(editor, act->with);
@@ -89,17 +93,23 @@ static void begin(struct editor *editor, const struct act *act, int key)
 	if (!act)
 		editor_say(editor, "This key does nothing. Press %s for all that can be done.",
 			acts_key(ACT_ALL));
-	else if (act->writes && editor->is_looking)
-		say_looking(editor);
-	else if (act->run_by_key)
-		act->run_by_key(editor, key);
 	else
-		run(editor, act);
+		run(editor, act, key);
+	if (!act || act->id != ACT_COUNT)
+		editor->count = 0; /* a number is for the next move only */
+}
+
+/* While a number is typed it is what Backspace and Esc take back. */
+static const struct act *act_of(const struct editor *editor, int key)
+{
+	if (editor->count && (key == PRESS_BACKSPACE || key == PRESS_ESCAPE))
+		return acts_get(ACT_COUNT);
+	return acts_find(key);
 }
 
 void acts_press(struct editor *editor, int key)
 {
-	begin(editor, acts_find(key), key);
+	begin(editor, act_of(editor, key), key);
 }
 
 void acts_do(struct editor *editor, enum act_id id)
@@ -109,7 +119,7 @@ void acts_do(struct editor *editor, enum act_id id)
 
 void acts_run(struct editor *editor, enum act_id id)
 {
-	run(editor, acts_get(id));
+	run(editor, acts_get(id), PRESS_NOTHING);
 }
 
 void choice_ask(struct editor *editor, const char *text, const struct choice *choices, int count)

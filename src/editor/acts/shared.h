@@ -35,6 +35,9 @@ void act_lay_end(struct editor *editor, struct laid laid, const char *nothing);
 /* Says, once, that images fall outside the plan. act_end.c. */
 void act_say_outside(struct editor *editor, struct laid laid);
 
+/* Ends the stroke of a card that was taken, and says so. act_card.c. */
+void act_card_end(struct editor *editor);
+
 /* Saves in the plot's own file; asks where somebody else has changed that since. True where the
  * plot is saved then, be it in another file; else it was said why not. act_file.c. */
 bool act_save_plot(struct editor *editor);

@@ -26,7 +26,7 @@ bool cells_check(const struct card *card, int field, const struct value *value, 
 
 /* How one number of cells is asked for. */
 struct cells_question {
-	const char *title, *label, *meaning;
+	const char *title, *label, *done, *meaning;
 };
 
 /* Asks for one number of cells, offering what cells->count says. False where the card was left. */

@@ -84,6 +84,21 @@ static bool head_accept(struct card *card, struct fault *fault)
 	return true;
 }
 
+static const struct block_part prices_part = { .first = HEAD_PRICES, .last = HEAD_PRICES };
+
+static bool prices_accept(struct card *card, struct fault *fault)
+{
+	return block_fields_read(card, 0, &editor_edit(card->owner)->details.head, &prices_part,
+		fault);
+}
+
+bool prices_card_fill(struct editor *editor)
+{
+	return card_ask(editor, &(struct card_spec){ .title = "Set the price book",
+		.done = "set it", .block = &editor->plot->details.head, .part = prices_part,
+		.accept = prices_accept, .owner = editor });
+}
+
 bool plot_card_fill(struct editor *editor)
 {
 	return card_ask(editor, &(struct card_spec){ .title = HEAD_CARD_TITLE,

@@ -6,5 +6,7 @@
 
 /* False where the card was left; else the editor may have said what became of the ground. */
 bool plot_card_fill(struct editor *editor);
+/* The one field of it that names the price book. False where it was left. */
+bool prices_card_fill(struct editor *editor);
 
 #endif
