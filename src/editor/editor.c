@@ -27,7 +27,8 @@ static char *name_of(const char *path)
 void editor_init(struct editor *editor, struct asker *asker, const char *path)
 {
 	*editor = (struct editor){ .asker = asker, .step = 1, .hand = OPEN_GROUND,
-		.frame = 1, .run = 1, .message = TEXT_EMPTY, .no_rescue = TEXT_EMPTY };
+		.frame = 1, .run = 1, .message = TEXT_EMPTY, .no_rescue = TEXT_EMPTY,
+		.doing = TEXT_EMPTY };
 	store_open(&editor->store, path);
 	editor->is_looking = editor->store.access == STORE_LOOKS;
 	editor->name = name_of(path);
@@ -44,6 +45,7 @@ void editor_fini(struct editor *editor)
 	price_book_close(editor);
 	text_fini(&editor->message);
 	text_fini(&editor->no_rescue);
+	text_fini(&editor->doing);
 	free(editor->spoilt);
 	arena_clear(&editor->words);
 	history_free(editor->history);
@@ -99,6 +101,7 @@ void editor_take(struct editor *editor, struct plot *plot, bool is_saved)
 	editor->position = 0;
 	editor->saved_position = is_saved ? 0 : NOWHERE;
 	editor->cursor = (struct place){ 0, 0 };
+	editor->snag = 0;
 	editor->is_pegged = editor->is_trailing = editor->said_outside = false;
 	editor_drop_mark(editor);
 	editor->hand = editor->plot->details.legend_count ?
@@ -193,7 +196,7 @@ bool editor_stroke(struct editor *editor)
 	bool is_edited = editor->is_edited;
 
 	editor->is_edited = false;
-	if (!history_record(editor->history, editor->plot))
+	if (!history_record(editor->history, editor->plot, editor->doing.bytes))
 		return false;
 	assert(is_edited); /* else somebody changed the plot past editor_edit */
 	(void)is_edited;
@@ -223,8 +226,9 @@ void editor_end_drag(struct editor *editor)
 	editor->has_news = has_news; /* where the drag's end was drawn already its stars stay */
 }
 
-/* After a step back or on: `at` is where it happened. The ground may have another size now. */
-static void stepped(struct editor *editor, int by, struct place at)
+/* After a step back or on: `at` is where it happened. The ground may have another size now. Returns
+ * the step's name. */
+static const char *stepped(struct editor *editor, int by, struct place at)
 {
 	editor->position += by;
 	editor->has_news = true;
@@ -239,28 +243,24 @@ static void stepped(struct editor *editor, int by, struct place at)
 		editor_drop_mark(editor);
 	if (editor->hand != OPEN_GROUND && !plot_entry(editor->plot, editor->hand))
 		editor->hand = OPEN_GROUND;
+	note(editor);
+	return history_last(editor->history).step->name;
 }
 
-bool editor_take_back(struct editor *editor)
+const char *editor_take_back(struct editor *editor)
 {
 	struct place at;
 
-	if (!history_undo(editor->history, &editor->drawing->plot, &at))
-		return false;
-	stepped(editor, -1, at);
-	note(editor);
-	return true;
+	return history_undo(editor->history, &editor->drawing->plot, &at) ?
+		stepped(editor, -1, at) : NULL;
 }
 
-bool editor_put_back(struct editor *editor)
+const char *editor_put_back(struct editor *editor)
 {
 	struct place at;
 
-	if (!history_redo(editor->history, &editor->drawing->plot, &at))
-		return false;
-	stepped(editor, 1, at);
-	note(editor);
-	return true;
+	return history_redo(editor->history, &editor->drawing->plot, &at) ?
+		stepped(editor, 1, at) : NULL;
 }
 
 int editor_idle(struct editor *editor)

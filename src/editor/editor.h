@@ -63,6 +63,7 @@ struct editor {
 	bool is_pointing;   /* the mouse is used here, not by the terminal */
 	int page, page_top; /* the page in the panel, and its first line in view */
 	int page_rows;      /* lines of it in view, as it was last drawn */
+	size_t snag;        /* the number of the one last gone to, in the takeoff's order */
 	struct text message; /* for the message row; empty: nothing to say */
 	struct arena words;  /* what acts say and ask, put together; emptied before each act */
 
@@ -71,6 +72,7 @@ struct editor {
 	struct book book;
 	bool has_book;      /* it could be read */
 
+	struct text doing;  /* the name of the step that the next stroke makes */
 	bool is_edited;     /* the plot was given out to be changed since the last stroke */
 	/* Counted of plot and book by editor_refresh. */
 	bool is_stale;      /* takeoff does not hold: the plot may have moved or changed */
@@ -129,16 +131,17 @@ int64_t editor_faults(struct editor *editor);
 /* Brings up to date what is drawn of the plot besides its ground. Takes no time. */
 void editor_draw(struct editor *editor);
 
-/* Ends a stroke: what changed becomes one step to take back, and is written down for a rescue, as
- * steps back and on are. False where nothing changed. */
+/* Ends a stroke: what changed becomes one step to take back, by the name of what is being done, and
+ * is written down for a rescue, as steps back and on are. False where nothing changed. */
 bool editor_stroke(struct editor *editor);
 /* Part of a drag: what `laid` counts was changed, and becomes a stroke when the drag ends. */
 void editor_dragged(struct editor *editor, struct laid laid);
 /* Ends what the mouse is in the middle of; what it has laid becomes one stroke. */
 void editor_end_drag(struct editor *editor);
-/* One step back or on; the cursor moves to where it happened. False where there is none. */
-bool editor_take_back(struct editor *editor);
-bool editor_put_back(struct editor *editor);
+/* One step back or on; the cursor moves to where it happened. Returns the name of what was done,
+ * which holds until the next stroke; NULL where there is no such step. */
+const char *editor_take_back(struct editor *editor);
+const char *editor_put_back(struct editor *editor);
 
 /* While nothing else is to be done: has what was written down put on the disk, at most once a
  * second. In how many ms it is to be called again if nothing happens, -1: it need not be. */

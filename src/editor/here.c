@@ -53,7 +53,8 @@ static void mark_words(const struct editor *editor, const struct report *report,
 	if (mirror_is_broken(&mirror, &editor->plot->ground, at.x, at.y))
 		letter_list(editor, &mirror, out);
 	while ((snag = mark_snag(editor, at.x, at.y, &from)))
-		text_print(out, "Snag: %s\n", snag_sentence(report, snag));
+		text_print(out, "Snag: %s %s\n", snag_sentence(report, snag),
+			snag_cure_sentence(report, snag));
 }
 
 /* Adds "left, below": those sides of the cell that one of the legs covers. */

@@ -1,5 +1,8 @@
 #include "screen/status.h"
+#include "base/utf8.h"
 #include "editor/acts/acts.h"
+#include "editor/marks.h"
+#include "screen/brush.h"
 #include "screen/draw.h"
 #include "screen/width.h"
 
@@ -10,15 +13,37 @@ static const char *const state_words[] = {
 	[STATE_MARKED] = "Marked", [STATE_QUESTION] = "Choosing", [STATE_FORM] = "Filling in",
 };
 
+/* What is spared where names would be cut, each step with those before it: nothing; gaps, and the
+ * mirror's own word; the one that leads up to what is in hand; the words of counts, which have the
+ * plan's marks instead. */
+enum thrift { THRIFT_NONE, THRIFT_GAPS, THRIFT_HAND, THRIFT_MARKS };
+
+/* "2 snags"; "\u25b22". */
+static const char *marked_count(const struct report *report, int64_t count, enum mark mark,
+	const char *word, enum thrift thrift)
+{
+	const char *number = plain_count(report, count);
+	struct sign sign = mark_sign(mark);
+	char bytes[UTF8_MOST + 1] = { sign.plain };
+
+	if (thrift < THRIFT_MARKS)
+		return say(report, "%s %s%s", number, word, count == 1 ? "" : "s");
+	if (brush_has_unicode())
+		utf8_encode(sign.code, bytes);
+	return say(report, "%s%s", bytes, number);
+}
+
+/* "mirror left-right, 1 fault". */
 static const char *mirror_words(const struct editor *editor, const struct report *report,
-	bool is_roomy)
+	enum thrift thrift)
 {
 	enum mirror_kind kind = mirror_of(editor->plot).kind;
-	int64_t faults = editor->faults;
+	const char *of = thrift == THRIFT_NONE || kind == MIRROR_OFF ? "mirror " : "";
 
-	return say(report, "%s%s%s", is_roomy || kind == MIRROR_OFF ? "mirror " : "",
-		mirror_word(kind), faults <= 0 ? "" : say(report, ", %s %s",
-		plain_count(report, faults), faults == 1 ? "fault" : "faults"));
+	if (editor->faults <= 0)
+		return say(report, "%s%s", of, mirror_word(kind));
+	return say(report, "%s%s%s %s", of, mirror_word(kind), thrift < THRIFT_MARKS ? "," : "",
+		marked_count(report, editor->faults, MARK_FAULT, "fault", thrift));
 }
 
 /* What two names may take of the room they have together: half of it, and what the other leaves. */
@@ -37,9 +62,19 @@ static int draw_name(const struct area *area, int column, const char *name, int 
 	return draw_bytes(area, 0, column, name, length, LOOK_PLAIN);
 }
 
+/* As many as the page of snags has; "" where there is none, or they are not counted yet. */
+static const char *snag_words(const struct editor *editor, const struct report *report,
+	enum thrift thrift)
+{
+	size_t count = editor_is_counted(editor) ? editor->takeoff.snags.count : 0;
+
+	return count == 0 ? "" :
+		marked_count(report, (int64_t)count, MARK_SNAG, "snag", thrift);
+}
+
 /* What there is around the two names of the first row, and the room left for them. */
 struct head {
-	const char *in_hand, *saved, *mirror;
+	const char *in_hand, *saved, *snags, *mirror;
 	int gap, room;
 };
 
@@ -66,37 +101,45 @@ static const char *state_word(const struct editor *editor, enum state state,
 }
 
 static struct head head_of(const struct editor *editor, const struct report *report,
-	const char *state, int columns, bool is_roomy)
+	const char *state, int columns, enum thrift thrift)
 {
-	struct head head = { .in_hand = !is_roomy ? "" : editor->is_marked ? "carried " : "in hand ",
-		.saved = saved_words(editor),
-		.mirror = mirror_words(editor, report, is_roomy), .gap = is_roomy ? 3 : 2 };
+	struct head head = { .in_hand = thrift >= THRIFT_HAND ? "" :
+			editor->is_marked ? "carried " : "in hand ",
+		.saved = saved_words(editor), .snags = snag_words(editor, report, thrift),
+		.mirror = mirror_words(editor, report, thrift),
+		.gap = thrift == THRIFT_NONE ? 3 : 2 };
 
 	head.room = columns - width_of(state) - width_of(head.saved) -
 		width_of(head.in_hand) - width_of(head.mirror) - 3 * head.gap;
+	if (*head.snags)
+		head.room -= width_of(head.snags) + head.gap;
 	return head;
 }
 
 void status_draw(const struct editor *editor, const struct layout *layout, enum state state)
 {
 	const struct area *area = &layout->status;
+	struct area before = *area; /* the mirror's words */
 	struct arena words = ARENA_EMPTY;
 	struct report report = editor_report(editor, &words);
 	const char *hand = !editor->is_marked ? plain_letter(&report, editor->hand) :
 		plain_cells(&report, editor->carried.ground.columns, editor->carried.ground.rows);
 	const char *word = state_word(editor, state, &report);
-	struct head head = head_of(editor, &report, word, area->columns, true);
+	enum thrift thrift = THRIFT_NONE;
+	struct head head = head_of(editor, &report, word, area->columns, thrift);
 	int column;
 
 	/* Words and gaps are shortened before a name is cut. */
-	if (width_of(editor->name) + width_of(hand) > head.room)
-		head = head_of(editor, &report, word, area->columns, false);
+	while (width_of(editor->name) + width_of(hand) > head.room && thrift < THRIFT_MARKS)
+		head = head_of(editor, &report, word, area->columns, ++thrift);
 	column = draw_text(area, 0, 0, word, LOOK_STRONG) + head.gap;
 	column = draw_name(area, column, editor->name, name_share(editor->name, hand, head.room));
 	column = draw_text(area, 0, column, head.saved, LOOK_PLAIN) + head.gap;
 	column = draw_text(area, 0, column, head.in_hand, LOOK_PLAIN);
 	draw_name(area, column, hand, name_share(hand, editor->name, head.room));
 	draw_right(area, 0, head.mirror, editor->faults > 0 ? LOOK_STRONG : LOOK_PLAIN);
+	before.columns -= width_of(head.mirror) + head.gap;
+	draw_right(&before, 0, head.snags, LOOK_STRONG);
 	arena_clear(&words);
 }
 

@@ -72,7 +72,7 @@ static void answer(struct plot *plot, struct history *history, struct pages *pag
 	int x = 10 + i % 80, y = 10 + i * 7 % 80;
 
 	lay_rectangle(plot, rectangle_between(x, y, x, y), i % 2 ? 'b' : 'p');
-	history_record(history, plot);
+	history_record(history, plot, "");
 	takeoff_compute(&takeoff, &arena, plot, NULL);
 	pages_renew(pages);
 	for (int page = 0; page < pages_count(); page++)

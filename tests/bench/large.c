@@ -59,7 +59,7 @@ static double stroke_time(struct plot *plot)
 
 	*ground_at(&plot->ground, SIZE / 2, SIZE / 2) = OPEN_GROUND;
 	start = now_ms();
-	history_record(history, plot);
+	history_record(history, plot, "");
 	start = now_ms() - start;
 	history_free(history);
 	return start;

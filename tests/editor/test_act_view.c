@@ -100,7 +100,7 @@ START_TEST(centring_puts_the_cursor_in_the_middle_and_leaves_it_where_it_is)
 {
 	struct desk *b = sit();
 
-	press(b, ',');
+	desk_do(b, ACT_CENTRE);
 	ck_assert_int_eq(b->editor.view.first.x, 100 - 12);
 	ck_assert_int_eq(b->editor.view.first.y, 50 - 10);
 	ck_assert(b->editor.cursor.x == 100 && b->editor.cursor.y == 50);
@@ -123,7 +123,7 @@ START_TEST(scrolling_goes_each_way_and_keeps_the_cursor_in_sight)
 	struct desk *b = sit();
 	struct place was;
 
-	press(b, ',');
+	desk_do(b, ACT_CENTRE);
 	was = b->editor.view.first;
 	press(b, scroll->key);
 	ck_assert_int_eq(b->editor.view.first.x, was.x + scroll->x);
@@ -288,7 +288,7 @@ START_TEST(what_reaches_out_of_view_is_measured_whole_and_said_to_go_on)
 	memset(editor_edit(&b->editor)->ground.cells, 'b', (size_t)200 * 100);
 	editor_stroke(&b->editor);
 	press(b, '"');
-	press(b, ',');
+	desk_do(b, ACT_CENTRE);
 	m = measure_of(&b->editor);
 	ck_assert(m.across.first == 0 && m.across.last == 47);
 	ck_assert(m.down.first == 0 && m.down.last == 19);

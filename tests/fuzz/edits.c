@@ -249,7 +249,7 @@ int LLVMFuzzerTestOneInput(const uint8_t *bytes, size_t size)
 		else
 			act(&plot, &source);
 		if (what > 1)
-			history_record(history, &plot);
+			history_record(history, &plot, "");
 		plot_check(&plot);
 	}
 	while (history_redo(history, &plot, &at))

@@ -45,11 +45,11 @@ START_TEST(what_changes_nothing_is_no_step)
 
 	plot_from_rows(&plot, court);
 	history = history_new(&plot);
-	ck_assert(!history_record(history, &plot));
+	ck_assert(!history_record(history, &plot, ""));
 	lay_rectangle(&plot, rectangle_between(0, 0, 1, 0), 'b');
-	ck_assert(!history_record(history, &plot));
+	ck_assert(!history_record(history, &plot, ""));
 	plot_set(&plot, 0, HEAD_CELL, "12 in");
-	ck_assert(!history_record(history, &plot));
+	ck_assert(!history_record(history, &plot, ""));
 	ck_assert_uint_eq(history_undo_count(history), 0);
 	ck_assert(!history_undo(history, &plot, &at) && !history_redo(history, &plot, &at));
 	ck_assert_int_eq(at.x, 7);
@@ -121,7 +121,7 @@ START_TEST(an_act_is_taken_back_and_put_back_and_its_place_told)
 	acts[_i].act(&plot);
 	char *after = written(&plot);
 	ck_assert_str_ne(before, after);
-	ck_assert(history_record(history, &plot));
+	ck_assert(history_record(history, &plot, ""));
 	ck_assert_uint_eq(history_undo_count(history), 1);
 	for (int round = 0; round < 3; round++) {
 		ck_assert(history_undo(history, &plot, &at));
@@ -129,17 +129,46 @@ START_TEST(an_act_is_taken_back_and_put_back_and_its_place_told)
 		check_written(&plot, before);
 		ck_assert_uint_eq(history_undo_count(history), 0);
 		ck_assert_uint_eq(history_redo_count(history), 1);
-		ck_assert(!history_record(history, &plot));
+		ck_assert(!history_record(history, &plot, ""));
 		ck_assert(history_redo(history, &plot, &at));
 		ck_assert(at.x == acts[_i].at.x && at.y == acts[_i].at.y);
 		check_written(&plot, after);
 		ck_assert(!history_redo(history, &plot, &at));
-		ck_assert(!history_record(history, &plot));
+		ck_assert(!history_record(history, &plot, ""));
 	}
 	history_free(history);
 	plot_fini(&plot);
 	free(before);
 	free(after);
+}
+END_TEST
+
+/* The name is the history's own copy. */
+START_TEST(a_step_keeps_the_name_of_what_was_done)
+{
+	struct plot plot;
+	struct place at;
+	char name[] = "Lay";
+
+	plot_from_rows(&plot, court);
+	struct history *history = history_new(&plot);
+	for (int i = 0; i < 3; i++) {
+		plot.ground.cells[8 + i] = 'b';
+		name[0] = (char)('A' + i);
+		ck_assert(history_record(history, &plot, name));
+		ck_assert_str_eq(history_last(history).step->name, name);
+	}
+	name[0] = '-';
+	for (int i = 2; i >= 0; i--) {
+		ck_assert(history_undo(history, &plot, &at));
+		ck_assert_int_eq(history_last(history).step->name[0], 'A' + i);
+	}
+	for (int i = 0; i < 3; i++) {
+		ck_assert(history_redo(history, &plot, &at));
+		ck_assert_int_eq(history_last(history).step->name[0], 'A' + i);
+	}
+	history_free(history);
+	plot_fini(&plot);
 }
 END_TEST
 
@@ -152,12 +181,12 @@ START_TEST(a_new_act_drops_what_was_taken_back)
 	struct history *history = history_new(&plot);
 	for (int x = 0; x < 4; x++) {
 		plot.ground.cells[8 + x] = 'b';
-		ck_assert(history_record(history, &plot));
+		ck_assert(history_record(history, &plot, ""));
 	}
 	ck_assert(history_undo(history, &plot, &at) && history_undo(history, &plot, &at));
 	ck_assert_uint_eq(history_redo_count(history), 2);
 	plot.ground.cells[11] = 'p';
-	ck_assert(history_record(history, &plot));
+	ck_assert(history_record(history, &plot, ""));
 	ck_assert_uint_eq(history_redo_count(history), 0);
 	ck_assert_uint_eq(history_undo_count(history), 3);
 	ck_assert_mem_eq(plot.ground.cells + 8, "bb.p", 4);
@@ -196,7 +225,7 @@ START_TEST(any_acts_are_taken_back_to_the_first_bytes_and_put_back_to_the_last)
 			states.now += history_redo(history, &plot, &at);
 		} else {
 			change_at_random(&plot, &random);
-			if (history_record(history, &plot)) {
+			if (history_record(history, &plot, "")) {
 				while (states.count > states.now + 1)
 					free(states.texts[--states.count]);
 				states.texts[states.count++] = written(&plot);
@@ -249,7 +278,7 @@ START_TEST(ten_thousand_common_strokes_are_kept)
 			bottom < 89 ? bottom : 89),
 			plot.details.legend[(size_t)random_below(&random,
 			(int)plot.details.legend_count)].letter);
-		count += history_record(history, &plot);
+		count += history_record(history, &plot, "");
 	}
 	ck_assert_uint_eq(history_undo_count(history), 10000);
 	while (history_undo(history, &plot, &at))
@@ -274,7 +303,7 @@ START_TEST(the_oldest_steps_go_first_when_there_are_too_many)
 	/* Each changes every cell: 4 MiB before, 4 MiB after. */
 	for (int i = 0; i < STEPS; i++) {
 		memset(plot.ground.cells, 'a' + i, SIDE_MOST * SIDE_MOST);
-		ck_assert(history_record(history, &plot));
+		ck_assert(history_record(history, &plot, ""));
 	}
 	ck_assert_uint_eq(history_undo_count(history), 7);
 	while (history_undo(history, &plot, &at))
@@ -337,8 +366,11 @@ static void fill_sizes(struct plot *plot, int i)
 static const struct {
 	void (*act)(struct plot *, int);
 	int acts;
-} fillings[] = { { fill_cell, 700000 }, { fill_notes, 1200 }, { fill_mixes, 2500 },
-	{ fill_sizes, 2500 } };
+	const char *name;
+} fillings[] = { { fill_cell, 700000, "Lay" }, { fill_notes, 1200, "Notes" },
+	{ fill_mixes, 2500, "Mixes" }, { fill_sizes, 2500, "Grow or crop" },
+	{ fill_cell, 400000, "A name that is as long as what is kept of the stroke itself, and "
+		"longer still: it counts as what it takes" } };
 
 START_TEST(a_history_never_takes_more_than_64_mib)
 {
@@ -350,7 +382,7 @@ START_TEST(a_history_never_takes_more_than_64_mib)
 	struct history *history = history_new(&plot);
 	for (int i = 0; i < fillings[_i].acts; i++) {
 		fillings[_i].act(&plot, i);
-		ck_assert(history_record(history, &plot));
+		ck_assert(history_record(history, &plot, fillings[_i].name));
 		if (i % 500 == 0 && heap_used() > most)
 			most = heap_used();
 	}
@@ -376,6 +408,7 @@ Suite *test_suite(void)
 	tcase_add_test(one, what_changes_nothing_is_no_step);
 	tcase_add_loop_test(one, an_act_is_taken_back_and_put_back_and_its_place_told, 0,
 		(int)(sizeof acts / sizeof *acts));
+	tcase_add_test(one, a_step_keeps_the_name_of_what_was_done);
 	tcase_add_test(one, a_new_act_drops_what_was_taken_back);
 	tcase_add_loop_test(many,
 		any_acts_are_taken_back_to_the_first_bytes_and_put_back_to_the_last, 0, 60);

@@ -75,7 +75,7 @@ static void stroke(int i)
 	char *cell = &plot.ground.cells[i % 32];
 
 	*cell = *cell == 'b' ? 'p' : 'b';
-	ck_assert(history_record(history, &plot));
+	ck_assert(history_record(history, &plot, ""));
 }
 
 static bool add(int i)
@@ -168,7 +168,7 @@ START_TEST(it_is_full_when_its_steps_exceed_both_its_beginning_and_the_least)
 
 	ground_fini(&plot.ground);
 	ground_init(&plot.ground, 400, 400);
-	ck_assert(history_record(history, &plot));
+	ck_assert(history_record(history, &plot, ""));
 	ck_assert(begin("journal", false));
 	ck_assert_uint_gt(journal.start, JOURNAL_STEPS_LEAST);
 	journal.steps = journal.start;

@@ -48,7 +48,7 @@ static void tell(struct told *told, struct plot *plot, struct random *random, in
 		if (choice > 1)
 			change_at_random(plot, random);
 		if (!(choice == 0 ? history_undo(history, plot, &at) : choice == 1 ?
-			history_redo(history, plot, &at) : history_record(history, plot)))
+			history_redo(history, plot, &at) : history_record(history, plot, "")))
 			continue;
 		change_write(history_last(history).step, plot, &words);
 		sum = journal_text_step(&told->journal, sum, &words);
@@ -128,13 +128,13 @@ START_TEST(a_journal_is_laid_out_as_the_manual_says)
 	history = history_new(&plot);
 	sum = journal_text_begin(&text, &stamp, &plot);
 	memcpy(plot.ground.cells + 2, "bbbp", 4);
-	ck_assert(history_record(history, &plot));
+	ck_assert(history_record(history, &plot, ""));
 	change_write(history_last(history).step, &plot, &words);
 	sum = journal_text_step(&text, sum, &words);
 	text_clear(&words);
 	plot_set(&plot, 0, HEAD_TITLE, "\"Court\"");
 	plot.ground.cells[0] = '.';
-	ck_assert(history_record(history, &plot));
+	ck_assert(history_record(history, &plot, ""));
 	change_write(history_last(history).step, &plot, &words);
 	journal_text_step(&text, sum, &words);
 	ck_assert_ptr_nonnull(strstr(words.bytes, "\n\nground 4 x 2\ncells 0 0 .\n"));
@@ -349,7 +349,7 @@ static size_t words_length(struct history *history, const struct plot *plot)
 	struct text words = TEXT_EMPTY;
 	size_t length;
 
-	ck_assert(history_record(history, plot));
+	ck_assert(history_record(history, plot, ""));
 	change_write(history_last(history).step, plot, &words);
 	length = words.length;
 	text_fini(&words);

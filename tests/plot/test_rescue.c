@@ -46,7 +46,7 @@ static void act_draw(void)
 	if (!store_save(&store, &plot, &error))
 		_exit(1);
 	memcpy(plot.ground.cells, later.ground.cells, ground_count(&plot.ground));
-	history_record(history, &plot);
+	history_record(history, &plot, "");
 	if (!store_note(&store, history_last(history), &plot, &error))
 		_exit(1);
 }
@@ -423,9 +423,9 @@ static void act_draw_twice(void)
 
 	act_draw();
 	for (int i = 0; i < 2; i++) {
-		history_record(history, &plot);
+		history_record(history, &plot, "");
 		plot.ground.cells[4] = i ? 'b' : 'p';
-		if (!history_record(history, &plot) ||
+		if (!history_record(history, &plot, "") ||
 		    !store_note(&store, history_last(history), &plot, &error))
 			_exit(1);
 	}

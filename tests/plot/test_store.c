@@ -378,7 +378,7 @@ static struct history *history;
 static bool stroke(struct store *store, int cell, char letter)
 {
 	plot.ground.cells[cell] = letter;
-	ck_assert(history_record(history, &plot));
+	ck_assert(history_record(history, &plot, ""));
 	return store_note(store, history_last(history), &plot, &error);
 }
 

@@ -599,13 +599,13 @@ START_TEST(what_is_put_in_can_be_taken_out_and_taken_back)
 			at = strip_cell(&plot, &strip, (struct place){ strip.is_level ? 0 :
 				strip.cell, strip.is_level ? strip.cell : 0 });
 			strip_do(&plot, &strip);
-			ck_assert(history_record(history, &plot));
+			ck_assert(history_record(history, &plot, ""));
 			strip.is_out = true;
 			strip.cell = strip.is_level ? at.y : at.x;
 			if (strip_check(&plot, &strip) == STRIP_FITS) {
 				strip_do(&plot, &strip);
 				check_same(&plot, &before, seed);
-				ck_assert(history_record(history, &plot));
+				ck_assert(history_record(history, &plot, ""));
 				ck_assert(history_undo(history, &plot, &at));
 			}
 			ck_assert(history_undo(history, &plot, &at));

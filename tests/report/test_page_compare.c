@@ -26,9 +26,9 @@ static struct line line_at_random(struct random *random)
 	enum line_kind kind = random_below(random, 5) ? LINE_FIGURE :
 		random_below(random, 2) ? LINE_HEADING : LINE_NOTE;
 
-	return (struct line){ kind, labels[random_below(random, 3)],
-		kind == LINE_FIGURE ? values[random_below(random, 2)] : "",
-		unders[random_below(random, 3)], false };
+	return (struct line){ .kind = kind, .label = labels[random_below(random, 3)],
+		.value = kind == LINE_FIGURE ? values[random_below(random, 2)] : "",
+		.under = unders[random_below(random, 3)] };
 }
 
 static void page_at_random(struct page *out, struct random *random)
@@ -88,8 +88,8 @@ static void pages_make_long(void)
 	before.lines = arena_new(&arena, MANY, sizeof *before.lines);
 	page.lines = arena_new(&arena, MANY, sizeof *page.lines);
 	for (int i = 0; i < MANY; i++) {
-		before.lines[i] = (struct line){ LINE_FIGURE, arena_print(&arena, "Figure %d", i),
-			"1", "", false };
+		before.lines[i] = (struct line){ .kind = LINE_FIGURE,
+			.label = arena_print(&arena, "Figure %d", i), .value = "1", .under = "" };
 		page.lines[MANY - 1 - i] = before.lines[i];
 	}
 }

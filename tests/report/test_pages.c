@@ -379,7 +379,8 @@ START_TEST(here_tells_what_the_images_are_where_the_mirror_is_broken)
 	desk_type(b, "|-");
 	check_here(b, 0, 0, "0 in across, 0 in down\nP1 p p\n1 ft x 1 ft, 1.0" HELD "sq" HELD "ft\n"
 		"Fault, its images: l . .\n"
-		"Snag: Less than 2 ft of clear width: no barrow gets through.\n");
+		"Snag: Less than 2 ft of clear width: no barrow gets through. "
+		"Cure: on the plan.\n");
 	desk_free(b);
 }
 END_TEST

@@ -166,6 +166,15 @@ static void press_all(const char *page, const char *next)
 	answered("> >", terminal_shows(at.t, ", saved"));
 }
 
+/* The beds of the page, thousands of them, in a list. */
+static void press_there(void)
+{
+	answered("! t h e r e enter", terminal_shows(at.t, "The page Beds: go where?"));
+	answered("end", terminal_shows(at.t, "Type what you seek"));
+	answered("1 0 0", terminal_shows(at.t, "Typed: 100. "));
+	answered("enter", terminal_shows(at.t, "B100 b "));
+}
+
 START_TEST(every_kind_of_key_is_answered_while_a_plot_is_counted)
 {
 	sit(shapes[_i].name, large());
@@ -180,6 +189,15 @@ START_TEST(every_kind_of_key_is_answered_on_the_longest_page)
 	page_turn_to(at.t, "Walls");
 	terminal_wait_gone(at.t, counting);
 	press_all("Walls", "Fill");
+}
+END_TEST
+
+START_TEST(places_of_a_long_page_are_listed_at_once)
+{
+	sit("small beds", large());
+	page_turn_to(at.t, "Beds");
+	terminal_wait_gone(at.t, counting);
+	press_there();
 }
 END_TEST
 
@@ -226,6 +244,15 @@ START_TEST(a_takeoff_is_written_when_it_is_counted)
 }
 END_TEST
 
+START_TEST(a_snag_is_gone_to_when_they_are_counted_and_the_next_at_once)
+{
+	sit("snags", large());
+	terminal_keys(at.t, "down ,");
+	terminal_wait(at.t, "Snag 1 of ");
+	answered(",", terminal_shows(at.t, "Snag 2 of "));
+}
+END_TEST
+
 /* A flood at the top gives all regions below it other numbers. */
 START_TEST(figures_that_all_have_other_names_are_compared_soon)
 {
@@ -255,8 +282,10 @@ Suite *test_suite(void)
 		shape_count);
 	tcase_add_loop_test(keys, every_kind_of_key_is_answered_on_the_longest_page, 0,
 		shape_count);
+	tcase_add_test(keys, places_of_a_long_page_are_listed_at_once);
 	tcase_add_test(keys, a_held_key_lays_its_trail);
 	tcase_add_loop_test(ends, a_signal_ends_the_program_while_it_counts, 0, MANY);
+	tcase_add_test(ends, a_snag_is_gone_to_when_they_are_counted_and_the_next_at_once);
 	tcase_add_test(ends, a_takeoff_is_written_when_it_is_counted);
 	tcase_add_test(ends, figures_that_all_have_other_names_are_compared_soon);
 	return suite;

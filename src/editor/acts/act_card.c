@@ -69,7 +69,7 @@ static void list_fill(struct list *list, const struct editor *editor)
 		list_add(list, (struct row){ ROW_REMOVE_EXTRA, 0 }, "Remove extra goods", extra);
 }
 
-/* False where the question was left. */
+/* The answer is named with the step that may come of it. False where the question was left. */
 static bool row_ask(struct editor *editor, struct row *row)
 {
 	struct list list = { .arena = ARENA_EMPTY, .question.text = "Which card?" };
@@ -82,8 +82,10 @@ static bool row_ask(struct editor *editor, struct row *row)
 	list.rows = arena_new(&list.arena, most, sizeof *list.rows);
 	list_fill(&list, editor);
 	answer = editor->asker->choose(editor->asker, &list.question);
-	if (answer != ANSWER_NONE)
+	if (answer != ANSWER_NONE) {
 		*row = list.rows[answer];
+		text_print(&editor->doing, " (%s)", list.answers[answer]);
+	}
 	arena_clear(&list.arena);
 	return answer != ANSWER_NONE;
 }

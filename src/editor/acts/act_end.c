@@ -29,8 +29,10 @@ static void act_step_back(struct editor *editor)
 
 static void act_take_back(struct editor *editor)
 {
-	if (editor_take_back(editor))
-		editor_say(editor, "Taken back; %zu more can be.",
+	const char *name = editor_take_back(editor);
+
+	if (name)
+		editor_say(editor, "Taken back: %s; %zu more can be.", name,
 			history_undo_count(editor->history));
 	else
 		editor_say(editor, "There is no stroke to take back.");
@@ -38,8 +40,10 @@ static void act_take_back(struct editor *editor)
 
 static void act_put_back(struct editor *editor)
 {
-	if (editor_put_back(editor))
-		editor_say(editor, "Put back; %zu more can be.",
+	const char *name = editor_put_back(editor);
+
+	if (name)
+		editor_say(editor, "Put back: %s; %zu more can be.", name,
 			history_redo_count(editor->history));
 	else
 		editor_say(editor, "Nothing was taken back that could be put back.");

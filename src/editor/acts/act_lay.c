@@ -64,6 +64,7 @@ void act_lay_way(struct editor *editor, struct place from, struct place to)
 	int count = abs(across) > abs(down) ? abs(across) : abs(down);
 	struct laid laid = { 0 };
 
+	acts_name_step(editor, ACT_TRAIL);
 	lay_cell(plot, &mirror, from, editor->hand, &laid);
 	for (int i = 1; i <= count; i++)
 		lay_cell(plot, &mirror, (struct place){
@@ -105,7 +106,7 @@ static const struct act acts[] = {
 		.wish = "lay it here",
 		.words = "put set place draw paint",
 		.hints = { [STATE_REST] = "lay", [STATE_MARKED] = "stamp" },
-		.rank = 1, .writes = true, .run = act_lay },
+		.rank = 1, .writes = true, .lays = true, .run = act_lay },
 	{ .id = ACT_LIFT, .keys = ONE_KEY(PRESS_DELETE), .key_name = "Delete", .name = "Lift",
 		.wish = "lift what lies here",
 		.words = "delete erase remove clear empty",
@@ -115,10 +116,10 @@ static const struct act acts[] = {
 		.wish = "lay while moving, on and off",
 		.words = "draw paint freehand",
 		.hints = { [STATE_REST] = "trail", [STATE_TRAIL] = "end trail" }, .rank = 2,
-		.writes = true, .run = act_trail },
+		.writes = true, .lays = true, .run = act_trail },
 	{ .id = ACT_FLOOD, .keys = ONE_KEY('*'), .key_name = "*", .name = "Flood",
 		.wish = "lay over a whole patch",
 		.words = "fill pour area", .hints = { [STATE_REST] = "flood" }, .rank = 4,
-		.writes = true, .run = act_flood },
+		.writes = true, .lays = true, .run = act_flood },
 };
 const struct act_group acts_of_laying = ACT_GROUP("Draw", acts);

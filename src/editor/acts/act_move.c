@@ -67,7 +67,7 @@ static int count_with(int count, int key)
 		count * 10 + key - '0';
 }
 
-static void act_count(struct editor *editor, int key)
+static void act_digit(struct editor *editor, int key)
 {
 	struct report report = editor_report(editor, &editor->words);
 	int count = count_with(editor->count, key);
@@ -187,7 +187,7 @@ static const struct act acts[] = {
 		.words = "number digit faster times",
 		.hints = { [STATE_REST] = "how far", [STATE_TRAIL] = "how far",
 			[STATE_PEGGED] = "how far", [STATE_MARKED] = "how far" },
-		.rank = 4, .run_by_key = act_count },
+		.rank = 4, .run_by_key = act_digit },
 	{ .id = ACT_ON, .keys = { { PRESS_ON_LEFT, PRESS_ON_DOWN } }, .key_name = "Ctrl-arrows",
 		.name = "Go on to other ground", .wish = "go to where the ground changes",
 		.words = "jump next edge border", .run_by_key = act_on },

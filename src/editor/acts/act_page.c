@@ -1,5 +1,6 @@
 #include "editor/acts/act_groups.h"
 #include "base/number.h"
+#include "editor/acts/shared.h"
 
 /* A page that is turned to is there to be seen. */
 static void turn_to(struct editor *editor, int page)
@@ -48,6 +49,82 @@ static void act_roll(struct editor *editor, int way)
 	editor->page_top = most(editor->page_top + way * most(editor->page_rows - 1, 1), 0);
 }
 
+/* ---- Where the page leads to ----------------------------------------------------------------- */
+
+struct counting {
+	struct task task; /* first */
+	struct editor *editor;
+};
+
+static bool count(struct task *task)
+{
+	return editor_refresh(((struct counting *)task)->editor);
+}
+
+bool act_count(struct editor *editor)
+{
+	struct counting counting = { { "Counting", count }, editor };
+	bool is_counted = editor->asker->await(editor->asker, &counting.task);
+
+	if (!is_counted)
+		editor_say(editor, "Given up: it is not counted yet.");
+	return is_counted;
+}
+
+/* The lines of the page that lead to a place. */
+struct leads {
+	struct arena arena;
+	struct question question;
+	const char **answers, **notes;
+	const struct line **lines;
+};
+
+static void lead_add(struct leads *leads, const struct line *line, const struct report *report)
+{
+	int at = leads->question.count++;
+
+	leads->lines[at] = line;
+	leads->answers[at] = line->label;
+	leads->notes[at] = line->kind == LINE_HEADING ? plain_place(report, line->at) : "";
+}
+
+static void leads_find(struct leads *leads, const struct editor *editor)
+{
+	const struct page *page = &editor->pages.pages[editor->page];
+	struct report report = editor_report(editor, &leads->arena);
+
+	leads->question.answers = leads->answers = arena_new(&leads->arena, page->count,
+		sizeof *leads->answers);
+	leads->question.notes = leads->notes = arena_new(&leads->arena, page->count,
+		sizeof *leads->notes);
+	leads->lines = arena_new(&leads->arena, page->count, sizeof *leads->lines);
+	for (size_t i = 0; i < page->count; i++)
+		if (page->lines[i].at.x >= 0)
+			lead_add(leads, &page->lines[i], &report);
+}
+
+static void act_go_there(struct editor *editor)
+{
+	const char *name = page_name(editor->page);
+	struct leads leads = { .arena = ARENA_EMPTY };
+	int answer = ANSWER_NONE;
+
+	if (!act_count(editor))
+		return;
+	leads_find(&leads, editor);
+	leads.question.text = arena_print(&leads.arena, "The page %s: go where?", name);
+	if (leads.question.count)
+		answer = editor->asker->choose(editor->asker, &leads.question);
+	else
+		editor_say(editor, "The page %s names no place on the plan. %s picks another page.",
+			name, acts_key(ACT_PAGES));
+	if (answer != ANSWER_NONE) {
+		editor->cursor = ground_nearest(&editor->plot->ground, leads.lines[answer]->at);
+		editor_say(editor, "%s", leads.answers[answer]);
+	}
+	arena_clear(&leads.arena);
+}
+
 static const struct act acts[] = {
 	{ .id = ACT_NEXT_PAGE, .keys = ONE_KEY(PRESS_TAB), .key_name = "Tab", .name = "Next page",
 		.wish = "see the next page of figures",
@@ -71,5 +148,8 @@ static const struct act acts[] = {
 	{ .id = ACT_BACK, .keys = ONE_KEY('('), .key_name = "(", .name = "Back up the page",
 		.wish = "see its start again",
 		.words = "scroll less", .run_with = act_roll, .with = -1 },
+	{ .id = ACT_GO_THERE, .key_name = "!", .name = "Go there",
+		.wish = "go to what the page tells of",
+		.words = "goto jump place bed wall fence page", .run = act_go_there },
 };
 const struct act_group acts_of_page = ACT_GROUP("Figures", acts);

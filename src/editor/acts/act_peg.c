@@ -95,9 +95,10 @@ static const struct act acts[] = {
 			[STATE_MARKED] = "move, flip" },
 		.rank = 2, .writes = true, .run = act_peg },
 	{ .id = ACT_FILL, .key_name = "Enter twice", .name = "Fill", .wish = "lay a rectangle",
-		.words = "rectangle box square", .writes = true, .run = act_fill },
+		.words = "rectangle box square", .writes = true, .lays = true, .run = act_fill },
 	{ .id = ACT_FRAME, .key_name = "Enter twice", .name = "Frame",
 		.wish = "lay a frame of any thickness",
-		.words = "border edge outline rectangle", .writes = true, .run = act_frame },
+		.words = "border edge outline rectangle", .writes = true, .lays = true,
+		.run = act_frame },
 };
 const struct act_group acts_of_peg = ACT_GROUP("Draw", acts);

@@ -93,10 +93,10 @@ static void act_rounded(struct editor *editor)
 static const struct act acts[] = {
 	{ .id = ACT_DISC, .key_name = "!", .name = "Lay a round disc",
 		.wish = "lay a round bed: a circle",
-		.words = "round ring", .writes = true, .run = act_disc },
+		.words = "round ring", .writes = true, .lays = true, .run = act_disc },
 	{ .id = ACT_ROUNDED, .key_name = "Enter twice", .name = "Round corners",
 		.wish = "lay a box with rounded corners",
-		.words = "round curve", .writes = true,
+		.words = "round curve", .writes = true, .lays = true,
 		.run = act_rounded },
 };
 const struct act_group acts_of_round = ACT_GROUP("Draw", acts);

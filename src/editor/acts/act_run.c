@@ -136,7 +136,7 @@ static void act_bend(struct editor *editor)
 static const struct act acts[] = {
 	{ .id = ACT_RUN, .key_name = "Enter twice", .name = "Straight run",
 		.wish = "lay a straight or bent path",
-		.words = "line road", .writes = true, .run = act_run },
+		.words = "line road", .writes = true, .lays = true, .run = act_run },
 	{ .id = ACT_BEND, .key_name = "Enter twice", .name = "Bend the run",
 		.wish = "lay it round corners",
 		.words = "corner turn elbow", .writes = true, .run = act_bend },

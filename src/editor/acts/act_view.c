@@ -92,7 +92,7 @@ static const struct act acts[] = {
 		.key_name = "_, F9", .key_said = "_", .name = "Overview",
 		.wish = "see the whole plan, and back",
 		.words = "zoom fit all", .run = act_overview },
-	{ .id = ACT_CENTRE, .keys = ONE_KEY(','), .key_name = ",", .name = "Centre",
+	{ .id = ACT_CENTRE, .key_name = "!", .name = "Centre",
 		.wish = "have the cursor in the middle",
 		.words = "center", .run = act_centre },
 	{ .id = ACT_MEASURE, .keys = ONE_KEY('"'), .key_name = "\"", .name = "Measure",

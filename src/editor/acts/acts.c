@@ -6,9 +6,9 @@
 const struct act_group *const act_groups[ACT_GROUPS] = {
 	&acts_of_moving, &acts_of_view, &acts_of_laying, &acts_of_peg, &acts_of_runs,
 	&acts_of_round, &acts_of_end, &acts_of_mark, &acts_of_letters, &acts_of_fence,
-	&acts_of_mirror, &acts_of_axis, &acts_of_page, &acts_of_cards, &acts_of_size,
-	&acts_of_strips, &acts_of_names, &acts_of_file, &acts_of_save_as, &acts_of_program,
-	&acts_of_list,
+	&acts_of_mirror, &acts_of_axis, &acts_of_page, &acts_of_snags, &acts_of_cards,
+	&acts_of_size, &acts_of_strips, &acts_of_names, &acts_of_file, &acts_of_save_as,
+	&acts_of_program, &acts_of_list,
 };
 
 static bool has_key(const struct act *act, int key)
@@ -72,11 +72,28 @@ static void say_looking(struct editor *editor)
 		why_looking(editor), acts_key(ACT_SAVE_AS), acts_get(ACT_SAVE_AS)->name);
 }
 
+/* "Fill (p Crushed stone)". */
+void acts_name_step(struct editor *editor, enum act_id id)
+{
+	const struct act *act = acts_get(id);
+	struct arena words = ARENA_EMPTY;
+	struct report report = editor_report(editor, &words);
+
+	text_clear(&editor->doing);
+	text_add(&editor->doing, act->name);
+	if (act->lays)
+		text_print(&editor->doing, " (%s)", plain_letter(&report, editor->hand));
+	arena_clear(&words);
+}
+
 static void run(struct editor *editor, const struct act *act, int key)
 {
-	if (act->writes && editor->is_looking)
+	if (act->writes && editor->is_looking) {
 		say_looking(editor);
-	else if (act->run_by_key)
+		return;
+	}
+	acts_name_step(editor, act->id);
+	if (act->run_by_key)
 		act->run_by_key(editor, key);
 	else if (act->run)
 		act->run(editor);

@@ -22,6 +22,7 @@ enum act_id {
 	ACT_TAKE_BACK, ACT_PUT_BACK,
 	ACT_LEFT_RIGHT, ACT_TOP_BOTTOM, ACT_HALF_TURN, ACT_FOLD, ACT_NEXT_FAULT, ACT_AXIS,
 	ACT_NEXT_PAGE, ACT_PAGE_BEFORE, ACT_PAGES, ACT_PANEL, ACT_FURTHER, ACT_BACK,
+	ACT_GO_THERE, ACT_NEXT_SNAG,
 	ACT_CARDS, ACT_SIZE, ACT_CROP_TO_MARK, ACT_STRIP_PUT, ACT_STRIP_TAKE,
 	ACT_NAME, ACT_FILES, ACT_SAVE, ACT_SAVE_AS, ACT_COPY, ACT_TAKEOFF, ACT_PRICES, ACT_LEAVE,
 	ACT_MOUSE, ACT_PAUSE, ACT_REPAINT, ACT_STEP_BACK, ACT_ALL, ACT_HELP,
@@ -46,6 +47,7 @@ struct act {
 	const char *hints[EDITOR_STATES]; /* on the last row, by the editor's state; NULL: none */
 	int rank;             /* of the hint: 1 is shown before 2 when the row is short */
 	bool writes;          /* changes the plot or a file: not for those who may only look */
+	bool lays;            /* what is in hand, which is named with its step */
 	/* One of these three: */
 	void (*run)(struct editor *editor);
 	void (*run_with)(struct editor *editor, int with); /* acts that are nearly the same */
@@ -66,6 +68,10 @@ void acts_press(struct editor *editor, int key);
 void acts_do(struct editor *editor, enum act_id id);
 /* Runs such an act as a part of another, which may have said something already. */
 void acts_run(struct editor *editor, enum act_id id);
+
+/* From here on the act is what is being done: the step that comes of it has its name. So it is with
+ * every act that is run, unless it has run_by_key. */
+void acts_name_step(struct editor *editor, enum act_id id);
 
 /* An answer that is an act. */
 struct choice {

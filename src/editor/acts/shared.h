@@ -38,6 +38,10 @@ void act_say_outside(struct editor *editor, struct laid laid);
 /* Ends the stroke of a card that was taken, and says so. act_card.c. */
 void act_card_end(struct editor *editor);
 
+/* Has the figures counted, where they are not there yet. False, having said so, where that was
+ * given up. act_page.c. */
+bool act_count(struct editor *editor);
+
 /* Saves in the plot's own file; asks where somebody else has changed that since. True where the
  * plot is saved then, be it in another file; else it was said why not. act_file.c. */
 bool act_save_plot(struct editor *editor);

@@ -73,12 +73,21 @@ static void step_append(struct history *history, struct step *step)
 	history->bytes += step->bytes;
 }
 
-bool history_record(struct history *history, const struct plot *plot)
+static void step_name(struct step *step, const char *name)
+{
+	size_t taken = memory_taken();
+
+	step->name = memory_string(name);
+	step->bytes += memory_taken() - taken;
+}
+
+bool history_record(struct history *history, const struct plot *plot, const char *name)
 {
 	struct step *step = step_between(&history->seen, plot);
 
 	if (!step)
 		return false;
+	step_name(step, name);
 	step_put(step, &history->seen, STEP_AFTER);
 	redo_drop(history);
 	step_append(history, step);

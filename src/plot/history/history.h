@@ -13,10 +13,10 @@ struct history; /* owns copies only; the plot stays the caller's */
 struct history *history_new(const struct plot *plot);
 void history_free(struct history *history);
 
-/* Compares the plot with its state at the last call, and keeps the difference as one step; steps
- * that were taken back are dropped. False, no step, where nothing changed. The oldest steps are
- * dropped when all together exceed HISTORY_BYTES_MOST. */
-bool history_record(struct history *history, const struct plot *plot);
+/* Compares the plot with its state at the last call, and keeps the difference as one step, with a
+ * copy of the name of what was done; steps that were taken back are dropped. False, no step, where
+ * nothing changed. The oldest steps are dropped when all together exceed HISTORY_BYTES_MOST. */
+bool history_record(struct history *history, const struct plot *plot, const char *name);
 /* One step back or on; false where there is none, the plot as it was. *at is the first cell the
  * step changed, or -1,-1 where it changed only the details or the ground's size. The plot must
  * be as it was at the last record, undo or redo; pointers into it do not hold afterwards. */

@@ -83,6 +83,7 @@ void step_free(struct step *step)
 	free(step->grounds);
 	free(step->changed);
 	free(step->letters);
+	free(step->name);
 	free(step);
 }
 

@@ -19,6 +19,7 @@ struct step {
 	char *letters;              /* of each in turn: before, after */
 	struct details *details;    /* of both sides; NULL where they did not change */
 	struct ground *grounds;     /* of both sides; NULL where the size did not change */
+	char *name;                 /* of what was done, for history.c; NULL: none yet */
 	size_t bytes;               /* of memory, the heap's share included */
 	struct step *older, *newer; /* list links, for history.c */
 };

@@ -77,8 +77,8 @@ static void bed_lines(struct page_maker *maker, int region)
 	const struct region *bed = &report->takeoff->survey.regions[region];
 	nm cell = report->takeoff->survey.cell;
 
-	page_heading_line(maker, say(report, "%s %s", page_region(maker, region),
-		bed->entry->name));
+	page_heading_at(maker, say(report, "%s %s", page_region(maker, region), bed->entry->name),
+		bed->first_cell);
 	page_figure(maker, "Over all", plain_cells(report, columns_of(bed), rows_of(bed)));
 	page_figure(maker, "Area", plain_area(report, survey_area(bed->cells, cell)));
 	page_figure(maker, "All round", plain_length(report, bed->perimeter * cell));

@@ -2,8 +2,10 @@
 #include "base/stop.h"
 #include "report/words/figures.h"
 
+static const struct place nowhere = { -1, -1 };
+
 static void line_add(struct page_maker *maker, enum line_kind kind, const char *label,
-	const char *value)
+	const char *value, struct place at)
 {
 	struct page *page = maker->page;
 	const struct line *last = page->count ? &page->lines[page->count - 1] : NULL;
@@ -13,22 +15,32 @@ static void line_add(struct page_maker *maker, enum line_kind kind, const char *
 		sizeof *page->lines);
 	page->lines[page->count++] = (struct line){ .kind = kind,
 		.label = say(&maker->report, "%s", label),
-		.value = say(&maker->report, "%s", value), .under = under };
+		.value = say(&maker->report, "%s", value), .under = under, .at = at };
+}
+
+void page_heading_at(struct page_maker *maker, const char *words, struct place at)
+{
+	line_add(maker, LINE_HEADING, words, "", at);
 }
 
 void page_heading_line(struct page_maker *maker, const char *words)
 {
-	line_add(maker, LINE_HEADING, words, "");
+	page_heading_at(maker, words, nowhere);
+}
+
+void page_note_at(struct page_maker *maker, const char *words, struct place at)
+{
+	line_add(maker, LINE_NOTE, words, "", at);
 }
 
 void page_note_line(struct page_maker *maker, const char *words)
 {
-	line_add(maker, LINE_NOTE, words, "");
+	page_note_at(maker, words, nowhere);
 }
 
 void page_figure(struct page_maker *maker, const char *label, const char *value)
 {
-	line_add(maker, LINE_FIGURE, label, value);
+	line_add(maker, LINE_FIGURE, label, value, nowhere);
 }
 
 void page_item(struct page_maker *maker, const struct item *item)
@@ -73,6 +85,11 @@ const char *page_region(const struct page_maker *maker, int region)
 		maker->report.takeoff->survey.regions[region].entry->letter);
 }
 
+struct place page_region_place(const struct page_maker *maker, int region)
+{
+	return maker->report.takeoff->survey.regions[region].first_cell;
+}
+
 /* ---- Declared rows --------------------------------------------------------------------------- */
 
 static const char *title_part(const struct page_maker *maker, const struct figure *figure,
@@ -87,7 +104,8 @@ static const char *title_part(const struct page_maker *maker, const struct figur
 		maker->report.takeoff->survey.regions[region].entry->name);
 }
 
-static void add_title(struct page_maker *maker, const struct figure_table *table, const void *row)
+static void add_title(struct page_maker *maker, const struct figure_table *table, const void *row,
+	struct place at)
 {
 	const char *title = NULL;
 
@@ -96,11 +114,13 @@ static void add_title(struct page_maker *maker, const struct figure_table *table
 
 		if (!(figure->flags & PANEL_TITLE))
 			continue;
+		if (figure->kind == FIGURE_REGION)
+			at = page_region_place(maker, (int)figure_whole(figure, row));
 		title = !title ? title_part(maker, figure, row) :
 			say(&maker->report, "%s %s", title, title_part(maker, figure, row));
 	}
 	if (title)
-		page_heading_line(maker, title);
+		page_heading_at(maker, title, at);
 }
 
 /* A row within a row: "Gate 1 clear". */
@@ -139,13 +159,19 @@ static void add_figure(struct page_maker *maker, const struct figure *figure, co
 		page_figure(maker, figure->label, figure_words(&maker->report, figure, row, 0));
 }
 
-void page_row(struct page_maker *maker, const struct figure_table *table, const void *row)
+void page_row_at(struct page_maker *maker, const struct figure_table *table, const void *row,
+	struct place at)
 {
 	if (row_is_left_out(table, row))
 		return;
-	add_title(maker, table, row);
+	add_title(maker, table, row, at);
 	for (int i = 0; i < table->count; i++)
 		add_figure(maker, &table->figures[i], row);
+}
+
+void page_row(struct page_maker *maker, const struct figure_table *table, const void *row)
+{
+	page_row_at(maker, table, row, nowhere);
 }
 
 void page_rows(struct page_maker *maker, const struct figure_table *table, const void *rows,

@@ -12,6 +12,9 @@ struct page_maker {
 
 void page_heading_line(struct page_maker *maker, const char *words);
 void page_note_line(struct page_maker *maker, const char *words);
+/* The same of something that is on the plan. */
+void page_heading_at(struct page_maker *maker, const char *words, struct place at);
+void page_note_at(struct page_maker *maker, const char *words, struct place at);
 /* Copies label and value. */
 void page_figure(struct page_maker *maker, const char *label, const char *value);
 /* An item's order, in its unit. */
@@ -25,12 +28,17 @@ bool page_goes_on(struct page_maker *maker, int at, int count);
 void page_if_empty(struct page_maker *maker, const char *words);
 
 /* The lines of a row's figures that have a label, under its title if it has one; none for a row
- * that is left out. */
+ * that is left out. A title that has a region leads to where that begins. */
 void page_row(struct page_maker *maker, const struct figure_table *table, const void *row);
+/* The same with a title that leads to a place. */
+void page_row_at(struct page_maker *maker, const struct figure_table *table, const void *row,
+	struct place at);
 void page_rows(struct page_maker *maker, const struct figure_table *table, const void *rows,
 	int count);
 
 /* "B1 b": a region's name and its entry's letter. */
 const char *page_region(const struct page_maker *maker, int region);
+/* Its first cell. */
+struct place page_region_place(const struct page_maker *maker, int region);
 
 #endif

@@ -61,10 +61,11 @@ static void walls(struct page_maker *maker, const struct takeoff *takeoff)
 			page_item(maker, item);
 	}
 	for (int i = 0; page_goes_on(maker, i, walls->not_laid_count); i++)
-		page_note_line(maker, say(&maker->report,
+		page_note_at(maker, say(&maker->report,
 			"%s not laid out, about %lld blocks, in no total. A snag tells why.",
 			page_region(maker, walls->not_laid[i].region),
-			(long long)walls->not_laid[i].about_blocks));
+			(long long)walls->not_laid[i].about_blocks),
+			page_region_place(maker, walls->not_laid[i].region));
 	page_rows(maker, &wall_table, walls->list, walls->count);
 	page_if_empty(maker, "No raised beds yet.");
 }
@@ -108,8 +109,11 @@ static void dig(struct page_maker *maker, const struct takeoff *takeoff)
 
 static void fence(struct page_maker *maker, const struct takeoff *takeoff)
 {
+	const struct fencing *fences = takeoff->fences.list;
+
 	page_items(maker, SECTION_FENCE, "To order, all fences");
-	page_rows(maker, &fencing_table, takeoff->fences.list, takeoff->fences.count);
+	for (int i = 0; page_goes_on(maker, i, takeoff->fences.count); i++)
+		page_row_at(maker, &fencing_table, &fences[i], fences[i].fence->runs[0].points[0]);
 	page_if_empty(maker, "No fence yet.");
 }
 
@@ -195,8 +199,8 @@ static void snag_code(struct page_maker *maker, const struct snag *snags, size_t
 	for (int i = 0; i < lines.count; i++) {
 		const struct snag *snag = lines.list[i].snag;
 
-		page_note_line(maker, say(report, "%s: %s %s", snag_place(report, &lines.list[i]),
-			snag_sentence(report, snag), snag_cure_sentence(report, snag)));
+		page_note_at(maker, say(report, "%s: %s %s", snag_place(report, &lines.list[i]),
+			snag_sentence(report, snag), snag_cure_sentence(report, snag)), snag->cell);
 	}
 	if (lines.more > 0)
 		page_note_line(maker, say(report, "and %s more.", plain_count(report, lines.more)));

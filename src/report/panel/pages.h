@@ -14,6 +14,7 @@ struct line {
 	enum line_kind kind;
 	const char *label, *value; /* value "" but for figures */
 	const char *under;         /* label of the last heading before it; "": none */
+	struct place at;           /* where on the plan what it tells of begins; x -1: nowhere */
 	bool is_changed;           /* differs from before the last change: shown with a star */
 };
 
