@@ -6,7 +6,6 @@
 #include "editor/field/typing.h"
 #include "screen/stage.h"
 
-enum { ROW_COLUMNS = 44 }; /* a label and its field */
 enum { LACKING_NONE = -1 };
 
 struct filling {

@@ -37,10 +37,9 @@ static int columns_passed(int cursor, int columns)
 	return cursor < columns ? 0 : ((cursor - columns + 1) / half + 1) * half;
 }
 
-static void draw_field(const struct area *area, const char *words)
+/* Blanks from a column on. */
+static void draw_rest(const struct area *area, int column)
 {
-	int column = draw_text(area, 0, 0, words, LOOK_FIELD);
-
 	while (column < area->columns)
 		draw_character(area, 0, column++, ' ', LOOK_FIELD);
 }
@@ -50,10 +49,10 @@ static void draw_value(const struct field *field, const struct area *area)
 {
 	struct text unset = TEXT_EMPTY;
 
-	draw_field(area, field->typed);
+	draw_rest(area, draw_cut(area, 0, 0, field->typed, area->columns, LOOK_FIELD));
 	if (field->typed[0] == '\0' && field->unset) {
 		text_print(&unset, "[%s]", field->unset);
-		draw_text(area, 0, 0, unset.bytes, LOOK_PLAIN);
+		draw_cut(area, 0, 0, unset.bytes, area->columns, LOOK_PLAIN);
 	}
 	text_fini(&unset);
 }
@@ -70,7 +69,7 @@ void filling_draw_typing(const struct filling *filling, const struct area *area)
 	cursor = width_of(before.bytes);
 	passed = width_cut(all.bytes, columns_passed(cursor, area->columns));
 	if (all.length)
-		draw_field(area, all.bytes + passed);
+		draw_rest(area, draw_text(area, 0, 0, all.bytes + passed, LOOK_FIELD));
 	text_cut(&all, passed);
 	move(area->row, area->column + cursor - width_of(all.bytes));
 	text_fini(&before);
@@ -82,7 +81,7 @@ static struct area field_area(const struct field *field, const struct area *area
 {
 	int column = field_column(field);
 
-	return (struct area){ area->row + row, area->column + column, 1, ROW_COLUMNS - column };
+	return (struct area){ area->row + row, area->column + column, 1, area->columns - column };
 }
 
 static void draw_row(const struct field *field, const struct area *area, int row)
@@ -181,11 +180,11 @@ static void draw_foot(const struct layout *layout, const struct foot *foot)
 
 /* The whole of what the field has no room for; or what holds while it is unset, and what a number
  * without a unit is. */
-static void add_details(const struct filling *filling, struct text *words)
+static void add_details(const struct filling *filling, int columns, struct text *words)
 {
 	if (filling_is_end(filling))
 		return;
-	filling_add_whole(filling, ROW_COLUMNS - field_column(filling_field(filling)), words);
+	filling_add_whole(filling, columns - field_column(filling_field(filling)), words);
 	if (words->length)
 		return;
 	filling_add_unset(filling, words);
@@ -201,7 +200,7 @@ static struct foot foot_of(const struct filling *filling, const struct layout *l
 	filling_add_said(filling, &foot.upper);
 	filling_add_meaning(filling, foot.upper.length ? &foot.lower : &foot.upper);
 	if (!foot.lower.length)
-		add_details(filling, &foot.lower);
+		add_details(filling, layout->form.columns - MARGIN, &foot.lower);
 	foot.rows = most(foot_cut(&foot, layout->message.columns, layout->form.rows / 2),
 		FOOT_ROWS);
 	return foot;

@@ -492,6 +492,25 @@ START_TEST(an_emptied_field_shows_its_default_in_brackets)
 }
 END_TEST
 
+START_TEST(a_field_that_is_left_shows_its_beginning_and_where_it_is_cut)
+{
+	struct table at;
+
+	table_sit(&at, "court.plot", 24, 80);
+	open_card(&at, "b", "The bed b");
+	terminal_wait(at.t, "Mix of the fill       topsoil 5, compost ...");
+	terminal_type(at.t, "The bed of old roses along the wall");
+	terminal_wait(at.t, "ses along the wall ");
+	terminal_keys(at.t, "down");
+	terminal_wait(at.t, "Name        The bed of old roses along th...");
+	terminal_wait_gone(at.t, "along the wall");
+	terminal_keys(at.t, "up");
+	terminal_wait(at.t, "Name        The bed of old roses along the w");
+	terminal_wait(at.t, "The bed of old roses along the wall");
+	table_leave(&at);
+}
+END_TEST
+
 /* Whether the title of the bed's card says "3 of 19": the field, of how many. */
 static bool says_where(struct terminal *t, int *field, int *count)
 {
@@ -571,6 +590,7 @@ Suite *test_suite(void)
 		each_field_takes_a_good_value_refuses_a_bad_one_is_emptied_and_taken_back, 0,
 		ATTRIBUTES);
 	tcase_add_test(fields, a_new_size_keeps_what_was_typed_and_a_long_card_says_where_it_is);
+	tcase_add_test(fields, a_field_that_is_left_shows_its_beginning_and_where_it_is_cut);
 	tcase_add_test(fields, a_long_message_leaves_the_field_in_view);
 	return suite;
 }
