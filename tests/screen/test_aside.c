@@ -60,7 +60,7 @@ static int count_sign(struct terminal *t, const char *sign, int rows, int end)
 
 static const struct in_front {
 	int rows, columns;
-	const char *before, *here; /* the cursor far to the right in the end, and where that is */
+	const char *before, *here; /* the cursor or the peg far to the right in the end */
 	const char *keys, *title;
 	int cursor, signs;  /* characters of the cursor's ground, signs of pegs to be seen */
 	int beside;         /* columns right of the cursor that are to be seen too */
@@ -68,10 +68,12 @@ static const struct in_front {
 	/* A list in front of a plan with a hidden panel: peg and cursor; or the cursor alone. */
 	{ 24, 80, HIDE " 0 right x2 enter right 5 down", "36 ft across", "enter", RECTANGLE, 2, 1,
 		0 },
+	{ 24, 80, HIDE " 0 right x3 enter left 5 down", "24 ft across", "enter", RECTANGLE, 2, 1,
+		0 },
 	{ 24, 80, HIDE " enter 0 right x3 down", "36 ft across", "enter", RECTANGLE, 2, 0, 0 },
-	/* With a bend between. */
-	{ 24, 80, HIDE " 0 right x2 enter 7 right down enter B e n d enter 5 right down",
-		"36 ft across", "enter", RECTANGLE, 2, 2, 0 },
+	/* With a bend, which is the farthest. */
+	{ 24, 80, HIDE " 0 right x2 enter right 7 down enter B e n d enter left 5 right down",
+		"34 ft across", "enter", RECTANGLE, 2, 2, 0 },
 	/* Marked: all of the place where a stamp would lie, of 12 x 2 cells from the cursor on. */
 	{ 24, 80, HIDE " enter 0 right 1 left down enter M a r k enter 7 right 5 down right x3",
 		"22 ft across", LIST, ACTS, 2, 0, 22 },
