@@ -24,24 +24,19 @@ static int field_least(const struct field *field)
 	return field->rule->kind == VALUE_TEXT && !field->is_cells ? WORDS_LEAST : VALUE_LEAST;
 }
 
-/* As much as there is room for; false where there is none for the unit. */
+/* Meaning and unit, or the unit alone; false where there is no room for that either. */
 static bool beside_put(const struct filling *filling, int room, struct text *beside)
 {
-	struct text unit = TEXT_EMPTY;
-	bool has_unit;
-
-	filling_add_unit(filling, &unit);
 	filling_add_meaning(filling, beside);
 	filling_add_unit(filling, beside);
-	if (width_of(beside->bytes) > room) {
-		text_clear(beside);
-		text_add(beside, unit.bytes);
-	}
-	has_unit = width_of(unit.bytes) <= room;
-	if (!has_unit)
-		text_clear(beside);
-	text_fini(&unit);
-	return has_unit;
+	if (width_of(beside->bytes) <= room)
+		return true;
+	text_clear(beside);
+	filling_add_unit(filling, beside);
+	if (width_of(beside->bytes) <= room)
+		return true;
+	text_clear(beside);
+	return false;
 }
 
 static struct prompt prompt_of(const struct filling *filling, const struct layout *layout)
