@@ -117,6 +117,14 @@ struct rectangle view_dot(const struct view *view, const struct ground *ground,
 
 /* ---- Moving ---------------------------------------------------------------------------------- */
 
+/* The view from this block on, which may be before the ground's first cell. */
+static void begin_at(struct view *view, struct place block)
+{
+	struct place first = block_begins(view, block);
+
+	view->first = (struct place){ most(first.x, 0), most(first.y, 0) };
+}
+
 /* The view from this block on, or as near to it as leaves no room unused that the ground could
  * fill. */
 static void start_at(struct view *view, const struct ground *ground, struct place block)
@@ -126,8 +134,7 @@ static void start_at(struct view *view, const struct ground *ground, struct plac
 
 	first.x = most(least(block.x, last.x + 1 - shown.x), least_block.x);
 	first.y = most(least(block.y, last.y + 1 - shown.y), least_block.y);
-	first = block_begins(view, first);
-	view->first = (struct place){ most(first.x, 0), most(first.y, 0) };
+	begin_at(view, first);
 }
 
 /* One direction, in blocks: `shown` of them from `first` on. */
@@ -154,6 +161,30 @@ void view_centre(struct view *view, const struct ground *ground, struct place cu
 	struct place shown = room(view), at = block_of(view, cursor);
 
 	start_at(view, ground, (struct place){ at.x - shown.x / 2, at.y - shown.y / 2 });
+}
+
+/* One direction, in blocks: of those shown from `first` on so many are free. */
+static int clear(int first, int shown, int free, int low, int high, int cursor)
+{
+	if (free >= shown)
+		return first;
+	if (high - low >= free)
+		low = high = cursor;
+	return least(most(first, high - free + 1), low);
+}
+
+void view_clear(struct view *view, const struct ground *ground, struct rectangle cells,
+	struct place cursor, int rows, int columns)
+{
+	const struct grain *grain = view_grain(view);
+	struct place first = block_of(view, view->first), shown = view_blocks(view, ground);
+	struct place free = { most(columns / grain->columns, 1), most(rows / grain->rows, 1) };
+	struct place low = block_of(view, (struct place){ cells.left, cells.top });
+	struct place high = block_of(view, (struct place){ cells.right, cells.bottom });
+	struct place at = block_of(view, cursor);
+
+	begin_at(view, (struct place){ clear(first.x, shown.x, free.x, low.x, high.x, at.x),
+		clear(first.y, shown.y, free.y, low.y, high.y, at.y) });
 }
 
 bool view_scroll(struct view *view, const struct ground *ground, int right, int down)

@@ -39,6 +39,11 @@ void view_fit(struct view *view, const struct mirror *mirror, int rows, int colu
 void view_follow(struct view *view, const struct ground *ground, struct place cursor);
 /* The cursor in the middle, as far as the ground reaches. */
 void view_centre(struct view *view, const struct ground *ground, struct place cursor);
+/* For what is drawn while something covers the rest of the plan: moves no farther than these cells
+ * need to be among its first rows and columns of characters, past the ground's end if need be;
+ * along an axis where they are too many, the cursor is enough. */
+void view_clear(struct view *view, const struct ground *ground, struct rectangle cells,
+	struct place cursor, int rows, int columns);
 /* A third of the view: right and down -1, 0 or 1. False where the ground ends. */
 bool view_scroll(struct view *view, const struct ground *ground, int right, int down);
 /* The cell in view that is nearest to a cell of the ground. */

@@ -1,4 +1,5 @@
 #include "screen/draw.h"
+#include "base/number.h"
 #include "screen/curses.h"
 #include "screen/width.h"
 
@@ -74,6 +75,18 @@ int draw_bytes(const struct area *area, int row, int column, const char *text, s
 int draw_text(const struct area *area, int row, int column, const char *text, enum look look)
 {
 	return draw_bytes(area, row, column, text, strlen(text), look);
+}
+
+int draw_cut(const struct area *area, int row, int column, const char *text, int columns,
+	enum look look)
+{
+	static const char dots[] = "...";
+
+	if (width_of(text) <= columns)
+		return draw_text(area, row, column, text, look);
+	columns = most(columns - (int)sizeof dots + 1, 0);
+	column = draw_bytes(area, row, column, text, width_cut(text, columns), look);
+	return draw_text(area, row, column, dots, look);
 }
 
 void draw_right(const struct area *area, int row, const char *text, enum look look)

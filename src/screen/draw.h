@@ -19,6 +19,9 @@ int draw_text(const struct area *area, int row, int column, const char *text, en
 /* The same for the first `length` bytes. */
 int draw_bytes(const struct area *area, int row, int column, const char *text, size_t length,
 	enum look look);
+/* So many columns of a text, with dots at the end where it takes more. */
+int draw_cut(const struct area *area, int row, int column, const char *text, int columns,
+	enum look look);
 /* Ends at the area's right. */
 void draw_right(const struct area *area, int row, const char *text, enum look look);
 /* Broken into lines from `row` on; returns the row after them. */

@@ -6,7 +6,6 @@
 #include "editor/field/typing.h"
 #include "screen/stage.h"
 
-enum { ROW_COLUMNS = 44 }; /* a label and its field */
 enum { LACKING_NONE = -1 };
 
 struct filling {
@@ -34,16 +33,29 @@ const struct field *filling_field(const struct filling *filling);
 /* Whether the cursor's field takes one of a few words. */
 bool filling_is_choice(const struct filling *filling);
 
-/* filling_draw.c: draws the card: a front's draw. */
+/* filling_draw.c: the card with all its fields (struct front). */
 void filling_draw(const struct front *front, const struct layout *layout);
+struct area filling_leaves(const struct front *front, const struct layout *layout);
+/* The cursor's field alone, in an area of one row; leaves the terminal's cursor in it. */
+void filling_draw_typing(const struct filling *filling, const struct area *area);
+
+/* filling_words.c: what there is to say about where the cursor is, added to *words.
+ *
+ * What is wrong; or what was not taken, or was taken otherwise; or why nothing is taken. */
+void filling_add_said(const struct filling *filling, struct text *words);
+void filling_add_meaning(const struct filling *filling, struct text *words);
+/* What the cursor's field says, where it is so many columns wide and that has no room for it. */
+void filling_add_whole(const struct filling *filling, int columns, struct text *words);
+/* What holds while that field is unset. */
+void filling_add_unset(const struct filling *filling, struct text *words);
+/* What a number alone is in. */
+void filling_add_unit(const struct filling *filling, struct text *words);
 
 /* filling_keys.c */
-/* Goes to a field; typing then begins afresh. */
+/* Goes to a field; what is typed first then takes the place of what it says. */
 void filling_go(struct filling *filling, int field);
 /* The same, and leaves standing what is said. */
 void filling_go_on(struct filling *filling, int field);
-/* Goes to what is wrong, to be mended rather than typed anew. */
-void filling_go_to(struct filling *filling, int field);
 /* Puts the field right as it is left: what was typed gets the words it is taken in, which is said.
  * False, the fault filled, where it is wrong. */
 bool filling_settle(struct filling *filling);

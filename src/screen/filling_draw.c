@@ -37,27 +37,39 @@ static int columns_passed(int cursor, int columns)
 	return cursor < columns ? 0 : ((cursor - columns + 1) / half + 1) * half;
 }
 
-static void draw_field(const struct area *area, const char *words)
+/* Blanks from a column on. */
+static void draw_rest(const struct area *area, int column)
 {
-	int column = draw_text(area, 0, 0, words, LOOK_FIELD);
-
 	while (column < area->columns)
 		draw_character(area, 0, column++, ' ', LOOK_FIELD);
 }
 
-/* The field that the cursor is in; leaves the cursor there. */
-static void draw_typing(const struct filling *filling, const struct area *area)
+/* What a field says; or in brackets what holds while it says nothing. */
+static void draw_value(const struct field *field, const struct area *area)
+{
+	struct text unset = TEXT_EMPTY;
+
+	draw_rest(area, draw_cut(area, 0, 0, field->typed, area->columns, LOOK_FIELD));
+	if (field->typed[0] == '\0' && field->unset) {
+		text_print(&unset, "[%s]", field->unset);
+		draw_cut(area, 0, 0, unset.bytes, area->columns, LOOK_PLAIN);
+	}
+	text_fini(&unset);
+}
+
+void filling_draw_typing(const struct filling *filling, const struct area *area)
 {
 	struct text before = TEXT_EMPTY, all = TEXT_EMPTY;
 	size_t passed;
 	int cursor;
 
+	draw_value(filling_field(filling), area);
 	typing_add_before(&filling->typing, &before);
 	typing_add_all(&filling->typing, &all);
 	cursor = width_of(before.bytes);
 	passed = width_cut(all.bytes, columns_passed(cursor, area->columns));
 	if (all.length)
-		draw_field(area, all.bytes + passed);
+		draw_rest(area, draw_text(area, 0, 0, all.bytes + passed, LOOK_FIELD));
 	text_cut(&all, passed);
 	move(area->row, area->column + cursor - width_of(all.bytes));
 	text_fini(&before);
@@ -69,21 +81,15 @@ static struct area field_area(const struct field *field, const struct area *area
 {
 	int column = field_column(field);
 
-	return (struct area){ area->row + row, area->column + column, 1, ROW_COLUMNS - column };
+	return (struct area){ area->row + row, area->column + column, 1, area->columns - column };
 }
 
 static void draw_row(const struct field *field, const struct area *area, int row)
 {
 	struct area own = field_area(field, area, row);
-	struct text unset = TEXT_EMPTY;
 
 	draw_text(area, row, 0, field->label, LOOK_PLAIN);
-	draw_field(&own, field->typed);
-	if (field->typed[0] == '\0' && field->unset) {
-		text_print(&unset, "[%s]", field->unset);
-		draw_text(area, row, field_column(field), unset.bytes, LOOK_PLAIN);
-	}
-	text_fini(&unset);
+	draw_value(field, &own);
 }
 
 /* The row that takes the card, below its fields. */
@@ -112,7 +118,7 @@ static void draw_fields(const struct filling *filling, const struct area *area)
 	if (!filling_is_end(filling)) {
 		struct area own = field_area(filling_field(filling), area, filling->at - top);
 
-		draw_typing(filling, &own);
+		filling_draw_typing(filling, &own);
 	}
 }
 
@@ -130,47 +136,6 @@ static void draw_title(const struct filling *filling, const struct area *area)
 
 /* ---- The foot ------------------------------------------------------------------------------- */
 
-/* What is wrong; or what was not taken, or was taken otherwise; or why nothing is taken. */
-static void said_add(const struct filling *filling, struct text *words)
-{
-	if (filling->fault.words.length)
-		text_add(words, filling->fault.words.bytes);
-	else if (filling->said.length)
-		text_add(words, filling->said.bytes);
-	else if (filling->is_held)
-		text_print(words, "%s: the locale cannot show all of it: left whole. Ctrl-U "
-			"empties it.", filling_field(filling)->label);
-}
-
-static void meaning_add(const struct filling *filling, struct text *words)
-{
-	if (filling_is_end(filling))
-		text_add(words, "Enter takes the card as it stands; Up goes back into it.");
-	else if (filling_field(filling)->meaning)
-		text_add(words, filling_field(filling)->meaning);
-}
-
-/* The whole of what the field has no room for; or what holds while it is unset, and what a number
- * without a unit is. */
-static void details_add(const struct filling *filling, struct text *words)
-{
-	const struct field *field;
-	const char *unit;
-
-	if (filling_is_end(filling))
-		return;
-	field = filling_field(filling);
-	unit = card_unit(filling->card, filling->at);
-	if (width_of(field->typed) > ROW_COLUMNS - field_column(field)) {
-		text_add(words, field->typed);
-		return;
-	}
-	if (field->typed[0] == '\0' && field->unset)
-		text_add_sentence(words, "Unset, so %s.", field->unset);
-	if (unit)
-		text_add_sentence(words, "A number alone is in %s.", unit);
-}
-
 /* Cuts a message to so many lines, for the fields to stay in view. Returns how many it has. */
 static int message_cut(struct text *words, int columns, int most)
 {
@@ -187,45 +152,87 @@ static int message_cut(struct text *words, int columns, int most)
 	return lines;
 }
 
-/* Two parts, each from a row of its own on; they end on the message row. Returns their rows. */
-static int foot_rows(struct text *upper, struct text *lower, int columns, int most_rows)
-{
-	int rows = message_cut(upper, columns, most_rows);
+/* Two parts, each from a row of its own on; they end on the message row. */
+struct foot {
+	struct text upper, lower; /* owned */
+	int rows;
+};
 
-	return rows + message_cut(lower, columns, most(most_rows - rows, 1));
+static int foot_cut(struct foot *foot, int columns, int most_rows)
+{
+	int rows = message_cut(&foot->upper, columns, most_rows);
+
+	return rows + message_cut(&foot->lower, columns, most(most_rows - rows, 1));
 }
 
-static void draw_foot(const struct layout *layout, int rows, const char *upper, const char *lower)
+static void draw_foot(const struct layout *layout, const struct foot *foot)
 {
 	struct area area = layout->message;
+	int row = 0;
 
-	area.row -= rows - 1;
-	area.rows = rows;
+	area.row -= foot->rows - 1;
+	area.rows = foot->rows;
 	draw_clear(&area);
-	draw_wrapped(&area, *upper ? draw_wrapped(&area, 0, upper, LOOK_PLAIN) : 0, lower,
-		LOOK_PLAIN);
+	if (foot->upper.length)
+		row = draw_wrapped(&area, 0, foot->upper.bytes, LOOK_PLAIN);
+	draw_wrapped(&area, row, foot->lower.bytes, LOOK_PLAIN);
+}
+
+/* The whole of what the field has no room for; or what holds while it is unset, and what a number
+ * without a unit is. */
+static void add_details(const struct filling *filling, int columns, struct text *words)
+{
+	if (filling_is_end(filling))
+		return;
+	filling_add_whole(filling, columns - field_column(filling_field(filling)), words);
+	if (words->length)
+		return;
+	filling_add_unset(filling, words);
+	filling_add_unit(filling, words);
+}
+
+/* Cut to what there is room for. Rows of the form's are covered, always the same while that is
+ * enough. */
+static struct foot foot_of(const struct filling *filling, const struct layout *layout)
+{
+	struct foot foot = { TEXT_EMPTY, TEXT_EMPTY, 0 };
+
+	filling_add_said(filling, &foot.upper);
+	filling_add_meaning(filling, foot.upper.length ? &foot.lower : &foot.upper);
+	if (!foot.lower.length)
+		add_details(filling, layout->form.columns - MARGIN, &foot.lower);
+	foot.rows = most(foot_cut(&foot, layout->message.columns, layout->form.rows / 2),
+		FOOT_ROWS);
+	return foot;
+}
+
+static void foot_fini(struct foot *foot)
+{
+	text_fini(&foot->upper);
+	text_fini(&foot->lower);
+}
+
+struct area filling_leaves(const struct front *front, const struct layout *layout)
+{
+	struct foot foot = foot_of((const struct filling *)front, layout);
+	struct area leaves = { 0, 0, layout->message.row + 1 - foot.rows, layout->form.column };
+
+	foot_fini(&foot);
+	return leaves;
 }
 
 void filling_draw(const struct front *front, const struct layout *layout)
 {
 	const struct filling *filling = (const struct filling *)front;
+	struct foot foot = foot_of(filling, layout);
 	struct area area = layout->form, inner;
-	struct text upper = TEXT_EMPTY, lower = TEXT_EMPTY;
-	int rows;
 
-	said_add(filling, &upper);
-	meaning_add(filling, upper.length ? &lower : &upper);
-	if (!lower.length)
-		details_add(filling, &lower);
-	/* Rows of the form's are covered, always the same while that is enough. */
-	rows = most(foot_rows(&upper, &lower, layout->message.columns, area.rows / 2), FOOT_ROWS);
 	draw_card(&area);
-	inner = (struct area){ area.row, area.column + MARGIN, area.rows - (rows - 1),
+	inner = (struct area){ area.row, area.column + MARGIN, area.rows - (foot.rows - 1),
 		area.columns - MARGIN };
 	draw_title(filling, &inner);
-	draw_foot(layout, rows, upper.bytes, lower.bytes);
-	text_fini(&upper);
-	text_fini(&lower);
+	draw_foot(layout, &foot);
+	foot_fini(&foot);
 	inner.row += TITLE_ROWS;
 	inner.rows -= TITLE_ROWS;
 	draw_fields(filling, &inner);

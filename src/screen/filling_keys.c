@@ -56,13 +56,6 @@ void filling_go_on(struct filling *filling, int at)
 		text_clear(&filling->said);
 }
 
-void filling_go_to(struct filling *filling, int at)
-{
-	filling_go_on(filling, at);
-	if (!filling_is_end(filling))
-		typing_edit(&filling->typing, TYPING_END);
-}
-
 bool filling_settle(struct filling *filling)
 {
 	struct card *card = filling->card;

@@ -1,8 +1,11 @@
 #include "screen/form.h"
 #include "base/memory.h"
 #include "screen/filling.h"
+#include "screen/prompt.h"
 
 #include <stdlib.h>
+
+enum { GOING = 2 }; /* the words of the last row that say how to go from field to field */
 
 static bool is_last(const struct filling *filling)
 {
@@ -13,14 +16,17 @@ static bool is_last(const struct filling *filling)
 
 static void filling_open(struct filling *filling, struct card *card)
 {
-	*filling = (struct filling){ .front = { .state = STATE_FORM, .draw = filling_draw },
+	*filling = (struct filling){
+		.front = { STATE_FORM, filling->keys, filling_draw, filling_leaves },
 		.keys = { "Up Down", "go", "Enter", NULL, "Esc", "leave", NULL },
 		.card = card, .typing = TYPING_EMPTY, .lacking = LACKING_NONE, .said = TEXT_EMPTY,
 		.fault = { .words = TEXT_EMPTY },
 		.opened = memory_new((size_t)card->count, sizeof *filling->opened) };
 	for (int i = 0; i < card->count; i++)
 		filling->opened[i] = memory_string(card->fields[i].typed);
-	filling->front.keys = filling->keys;
+	if (prompt_suits(card))
+		filling->front = (struct front){ STATE_FORM, filling->keys + GOING, prompt_draw,
+			prompt_leaves };
 	filling_go(filling, 0);
 }
 
@@ -36,14 +42,14 @@ static void filling_close(struct filling *filling)
 
 /* ---- Taking --------------------------------------------------------------------------------- */
 
-/* True where the card is taken as it is; else the field at fault is gone to. */
+/* True where the card is taken as it is; else the field at fault is gone to, like any other. */
 static bool is_taken(struct filling *filling)
 {
 	fault_clear(&filling->fault);
 	if (filling->card->accept(filling->card, &filling->fault))
 		return true;
 	if (filling->fault.words.length)
-		filling_go_to(filling, filling->fault.field);
+		filling_go_on(filling, filling->fault.field);
 	return false;
 }
 
@@ -57,7 +63,7 @@ static bool is_complete(struct filling *filling)
 	filling->lacking = LACKING_NONE;
 	fault_set(&filling->fault, at, "%s: not all that came is in it. Enter takes it so.",
 		filling->card->fields[at].label);
-	filling_go_to(filling, at);
+	filling_go_on(filling, at);
 	return false;
 }
 
@@ -67,8 +73,7 @@ static bool enter(struct filling *filling)
 	if (!is_complete(filling))
 		return false;
 	if (!filling_settle(filling)) {
-		if (filling->typing.is_fresh)
-			filling_go_to(filling, filling->at);
+		filling_go_on(filling, filling->at);
 		return false;
 	}
 	if (is_last(filling))

@@ -42,19 +42,27 @@ static int second_columns(int columns, const struct wanted *wanted)
 	return spare < TWO_PAGES_AT ? 0 : least((spare - 1) / 2, WIDE_MOST);
 }
 
+/* A page's columns: the panel's, or those of each of two. */
+static int page_columns(int columns, const struct wanted *wanted)
+{
+	int second = second_columns(columns, wanted);
+
+	return second ? second : panel_columns(columns, wanted);
+}
+
 /* Panel and foot fill the right of the body, with the divider before them; a second page stands
  * beside the first, and the foot below both. */
-static void panel_place(struct layout *layout, int body, int panel, const struct wanted *wanted)
+static void panel_place(struct layout *layout, int body, int page, const struct wanted *wanted)
 {
-	int second = second_columns(layout->screen.columns, wanted);
-	int all = second ? 2 * second + 1 : panel, left = layout->screen.columns - all;
+	bool has_second = second_columns(layout->screen.columns, wanted) > 0;
+	int all = has_second ? 2 * page + 1 : page, left = layout->screen.columns - all;
 	int here = here_rows(body, wanted->here);
 
 	layout->divider = (struct area){ 1, left - 1, body, 1 };
-	layout->panel = (struct area){ 1, left, body - here, second ? second : panel };
+	layout->panel = (struct area){ 1, left, body - here, page };
 	layout->here = (struct area){ 1 + body - here, left, here, all };
-	if (second)
-		layout->second = (struct area){ 1, left + second + 1, body - here, second };
+	if (has_second)
+		layout->second = (struct area){ 1, left + page + 1, body - here, page };
 }
 
 /* The plan and its rulers: the body's first rows, from the screen's left. */
@@ -69,12 +77,13 @@ static void plan_place(struct layout *layout, int body, int columns)
 
 struct layout layout_of(int rows, int columns, const struct wanted *wanted)
 {
-	int body = rows - 3, right = panel_columns(columns, wanted);
+	int body = rows - 3, page = page_columns(columns, wanted);
+	int form = most(FORM_COLUMNS, page + 1);
 	struct layout layout = {
 		.screen = { 0, 0, rows, columns },
 		.status = { 0, 0, 1, columns },
-		.list = { 1, columns - right - 1, body, right + 1 },
-		.form = { 1, columns - FORM_COLUMNS, body, FORM_COLUMNS },
+		.list = { 1, columns - page - 1, body, page + 1 },
+		.form = { 1, columns - form, body, form },
 		.message = { rows - 2, 0, 1, columns },
 		.keys = { rows - 1, 0, 1, columns },
 	};
@@ -85,7 +94,7 @@ struct layout layout_of(int rows, int columns, const struct wanted *wanted)
 		plan_place(&layout, body - HERE_BELOW, columns);
 		layout.here = (struct area){ 1 + body - HERE_BELOW, 0, HERE_BELOW, columns };
 	} else {
-		panel_place(&layout, body, right, wanted);
+		panel_place(&layout, body, page, wanted);
 		plan_place(&layout, body, layout.divider.column);
 	}
 	return layout;

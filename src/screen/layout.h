@@ -29,8 +29,8 @@ struct layout {
 	struct area panel;      /* empty while it is hidden */
 	struct area second;     /* the page after the panel's, at its right; empty without room */
 	struct area here;       /* what is under the cursor: the panel's foot, or below the plan */
-	struct area list;       /* a short list of answers: the panel's, also while it is hidden */
-	struct area form;       /* a form, over the panel and the plan's right */
+	struct area list;       /* a short list of answers: the last page's, also without a panel */
+	struct area form;       /* a form: the same, and what else it needs */
 	struct area message;    /* last row but one */
 	struct area keys;       /* last row */
 };

@@ -101,21 +101,6 @@ static void list_fit(struct list *list)
 
 /* ---- Drawing --------------------------------------------------------------------------------- */
 
-/* With dots at the end where there is no room for all of it. */
-static void draw_cut(const struct area *area, int row, const char *text, int columns,
-	enum look look)
-{
-	static const char dots[] = "...";
-
-	if (width_of(text) <= columns) {
-		draw_text(area, row, 0, text, look);
-		return;
-	}
-	columns -= (int)sizeof dots - 1;
-	draw_text(area, row, draw_bytes(area, row, 0, text, width_cut(text, columns), look), dots,
-		look);
-}
-
 /* A line with the heading in it. */
 static void draw_heading(const struct area *area, int row, const char *heading)
 {
@@ -133,7 +118,7 @@ static void draw_answer(const struct list *list, const struct area *area, int ro
 
 	for (int i = 0; i < columns + area->columns - room; i++)
 		draw_character(area, row, i, ' ', look);
-	draw_cut(area, row, list->question->answers[answer], columns, look);
+	draw_cut(area, row, 0, list->question->answers[answer], columns, look);
 	draw_text(area, row, columns + 1, note_of(list->question, answer), look);
 }
 
@@ -158,30 +143,40 @@ static int place_of(const struct list *list)
 	return place;
 }
 
-/* What was typed and found; else, where not all rows are in view, how many answers there are. */
-static void list_say(const struct list *list, const struct layout *layout, int rows)
+/* What was typed and found; else, where not all rows are in view, how many answers there are; NULL:
+ * nothing is to be said. */
+static const char *list_words(const struct list *list, int rows, struct arena *arena)
 {
 	const struct question *question = list->question;
-	const char *typed = list->typed.bytes, *words = NULL;
+	const char *typed = list->typed.bytes;
 	const char *advice = question->advice ? question->advice(typed) : NULL;
-	struct arena arena = ARENA_EMPTY;
 
 	if (list->is_pasted_on)
-		words = "Pasted text was ignored: it is never read as keys.";
-	else if (advice)
-		words = arena_print(&arena, "Typed: %s. %s", typed, advice);
-	else if (*typed && !list->count)
-		words = arena_print(&arena,
+		return "Pasted text was ignored: it is never read as keys.";
+	if (advice)
+		return arena_print(arena, "Typed: %s. %s", typed, advice);
+	if (*typed && !list->count)
+		return arena_print(arena,
 			"Typed: %s. Nothing here has it; Backspace takes a letter back.", typed);
-	else if (*typed)
-		words = arena_print(&arena, "Typed: %s. %d of %d %s it.", typed, list->found_count,
+	if (*typed)
+		return arena_print(arena, "Typed: %s. %d of %d %s it.", typed, list->found_count,
 			question->count, list->found_count == 1 ? "has" : "have");
-	else if (rows < list->count)
-		words = arena_print(&arena, "%d of %d. Type what you seek: any words of it.",
+	if (rows < list->count)
+		return arena_print(arena, "%d of %d. Type what you seek: any words of it.",
 			place_of(list), question->count);
-	if (words)
-		status_message(layout, words);
+	return NULL;
+}
+
+static struct area list_leaves(const struct front *front, const struct layout *layout)
+{
+	const struct list *list = (const struct list *)front;
+	struct arena arena = ARENA_EMPTY;
+	const char *words = list_words(list, rows_area(list, layout).rows, &arena);
+	struct area leaves = { 0, 0, status_message_row(layout, words ? words : ""),
+		list_area(list, layout).column };
+
 	arena_clear(&arena);
+	return leaves;
 }
 
 static void list_draw(const struct front *front, const struct layout *layout)
@@ -189,16 +184,20 @@ static void list_draw(const struct front *front, const struct layout *layout)
 	const struct list *list = (const struct list *)front;
 	struct area area = list_area(list, layout), words = inner(area);
 	struct area rows = rows_area(list, layout);
+	struct arena arena = ARENA_EMPTY;
+	const char *said = list_words(list, rows.rows, &arena);
 
 	draw_card(&area);
 	draw_wrapped(&words, 0, list->question->text, LOOK_STRONG);
 	for (int row = 0; row < rows.rows && list->top + row < list->count; row++)
 		draw_row(list, &rows, row);
-	list_say(list, layout, rows.rows);
+	if (said)
+		status_message(layout, said);
+	arena_clear(&arena);
 	move(rows.row + (list->at == NO_ROW ? 0 : list->at - list->top), rows.column);
 }
 
-static const struct front list_front = { STATE_QUESTION, picking, list_draw };
+static const struct front list_front = { STATE_QUESTION, picking, list_draw, list_leaves };
 
 /* ---- What is in it --------------------------------------------------------------------------- */
 

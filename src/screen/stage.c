@@ -1,6 +1,7 @@
 #include "screen/stage.h"
 #include "editor/acts/acts.h"
 #include "editor/here.h"
+#include "screen/aside.h"
 #include "screen/curses.h"
 #include "screen/draw.h"
 #include "screen/panel.h"
@@ -38,25 +39,40 @@ static void draw_too_small(const struct editor *editor, const struct layout *lay
 	move(0, 0);
 }
 
-static void draw_all(const struct stage *stage, const struct layout *layout,
-	const struct front *front)
+static void draw_state(const struct stage *stage, const struct layout *layout, enum state state)
 {
 	const struct editor *editor = &stage->editor;
 
-	status_draw(editor, layout, front ? front->state : editor_state(editor));
+	status_draw(editor, layout, state);
 	ruler_draw(editor, layout);
 	plan_draw(editor, layout);
 	panel_draw(editor, layout, &stage->here);
-	if (!front) {
-		if (editor->message.length)
-			status_message(layout, editor->message.bytes);
-		else
-			status_rectangle(editor, layout);
-		status_keys(editor, layout, editor_state(editor));
-		plan_point(editor, layout);
-		curs_set(0); /* its cell is painted */
-		return;
-	}
+}
+
+static void draw_alone(const struct stage *stage, const struct layout *layout)
+{
+	const struct editor *editor = &stage->editor;
+
+	draw_state(stage, layout, editor_state(editor));
+	if (editor->message.length)
+		status_message(layout, editor->message.bytes);
+	else
+		status_rectangle(editor, layout);
+	status_keys(editor, layout, editor_state(editor));
+	plan_point(editor, layout);
+	curs_set(0); /* its cell is painted */
+}
+
+/* The view is moved aside for as long as that takes. */
+static void draw_behind(struct stage *stage, const struct layout *layout,
+	const struct front *front)
+{
+	struct view *view = &stage->editor.view, own = *view;
+	struct area left = front->leaves(front, layout);
+
+	*view = aside_view(&stage->editor, layout, &left);
+	draw_state(stage, layout, front->state);
+	*view = own;
 	curs_set(1);
 	status_key_words(layout, front->keys);
 	front->draw(front, layout);
@@ -130,8 +146,10 @@ void stage_show(struct stage *stage, const struct front *front)
 	erase();
 	if (layout.is_too_small)
 		draw_too_small(&stage->editor, &layout);
+	else if (front)
+		draw_behind(stage, &layout, front);
 	else
-		draw_all(stage, &layout, front);
+		draw_alone(stage, &layout);
 	rows_send(&stage->rows);
 }
 

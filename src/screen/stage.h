@@ -27,6 +27,8 @@ struct front {
 	const char *const *keys; /* pairs for the last row, see status_key_words */
 	/* Draws it; leaves the terminal's cursor where it belongs. */
 	void (*draw)(const struct front *front, const struct layout *layout);
+	/* What it leaves of the screen: so many rows and columns from the top left corner on. */
+	struct area (*leaves)(const struct front *front, const struct layout *layout);
 };
 
 /* Draws everything from its state, with a front or NULL, unless keys are waiting. The state is

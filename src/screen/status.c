@@ -143,16 +143,21 @@ void status_draw(const struct editor *editor, const struct layout *layout, enum 
 	arena_clear(&words);
 }
 
+int status_message_row(const struct layout *layout, const char *words)
+{
+	int rows = width_lines(words, layout->message.columns);
+
+	return layout->message.row - (rows > 1 ? rows - 1 : 0);
+}
+
 void status_message(const struct layout *layout, const char *words)
 {
 	struct area area = layout->message;
-	int rows = width_lines(words, area.columns);
 
-	if (rows > 1) {
-		area.row -= rows - 1;
-		area.rows = rows;
+	area.row = status_message_row(layout, words);
+	area.rows += layout->message.row - area.row;
+	if (area.rows > 1)
 		draw_clear(&area);
-	}
 	draw_wrapped(&area, 0, words, LOOK_PLAIN);
 }
 

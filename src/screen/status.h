@@ -9,6 +9,8 @@
 void status_draw(const struct editor *editor, const struct layout *layout, enum state state);
 /* Words of any length: they take rows upwards from the message row as they need. */
 void status_message(const struct layout *layout, const char *words);
+/* The first row that they take; the message row where there are none. */
+int status_message_row(const struct layout *layout, const char *words);
 /* What the keys do in one of the editor's own states, off the table of acts. */
 void status_keys(const struct editor *editor, const struct layout *layout, enum state state);
 /* The same in questions and forms, which say it themselves: pairs of key and word such as "Enter",

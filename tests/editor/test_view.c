@@ -5,6 +5,7 @@
 #include "support/random.h"
 #include "support/runner.h"
 
+#include <stdlib.h>
 #include <string.h>
 
 enum { SEVERAL = 20000 };
@@ -263,6 +264,44 @@ START_TEST(the_cursor_comes_along_no_farther_than_it_must)
 }
 END_TEST
 
+/* Held against the plain way of saying it: each direction for itself, block by block. */
+START_TEST(the_view_moves_no_farther_than_what_is_to_be_seen_needs)
+{
+	struct random r = { 47 };
+
+	for (int i = 0; i < SEVERAL; i++) {
+		struct ground ground;
+		struct view view, was;
+		struct place cursor = view_at_random(&r, &view, &ground), other, at, more;
+		const struct grain *grain = view_grain(&view);
+		int rows = random_between(&r, 1, view.rows);
+		int columns = random_between(&r, 1, view.columns);
+		int across = columns / grain->columns, most_columns = view.columns;
+
+		was = view;
+		other = random_below(&r, 2) ? random_cell(&r, &ground) : cursor;
+		view_clear(&view, &ground, (struct rectangle){
+			cursor.x < other.x ? cursor.x : other.x,
+			cursor.y < other.y ? cursor.y : other.y,
+			cursor.x > other.x ? cursor.x : other.x,
+			cursor.y > other.y ? cursor.y : other.y }, cursor, rows, columns);
+		at = view_character(&view, cursor);
+		more = view_character(&view, other);
+		ck_assert(at.x >= 0 && at.y >= 0 && at.y < rows);
+		ck_assert(at.x < columns || across == 0);
+		if (columns == most_columns)
+			ck_assert_int_eq(view.first.x, was.first.x);
+		if (abs(at.x - more.x) / grain->columns < across && columns < most_columns)
+			ck_assert(more.x >= 0 && more.x < columns);
+		at = view_character(&was, cursor);
+		more = view_character(&was, other);
+		if (at.x >= 0 && at.x / grain->columns < across && more.x >= 0 &&
+		    more.x / grain->columns < across)
+			ck_assert_int_eq(view.first.x, was.first.x);
+	}
+}
+END_TEST
+
 /* ---- Characters and cells -------------------------------------------------------------------- */
 
 START_TEST(a_character_stands_for_a_cell_of_its_own_block)
@@ -353,6 +392,7 @@ Suite *test_suite(void)
 	tcase_add_test(moves, over_an_edge_the_view_moves_by_a_third_at_every_zoom);
 	tcase_add_test(moves, scrolling_goes_a_third_on_and_stops_where_the_ground_ends);
 	tcase_add_test(moves, the_cursor_comes_along_no_farther_than_it_must);
+	tcase_add_test(moves, the_view_moves_no_farther_than_what_is_to_be_seen_needs);
 	tcase_add_test(characters, a_character_stands_for_a_cell_of_its_own_block);
 	tcase_add_test(characters, left_of_and_above_the_plan_there_is_no_cell);
 	tcase_add_loop_test(characters, a_block_has_its_commonest_letter_and_of_equals_the_first, 0,

@@ -379,7 +379,6 @@ START_TEST(an_esc_too_many_loses_nothing_that_was_typed)
 	terminal_type(at.t, "Set");
 	terminal_keys(at.t, "enter");
 	terminal_wait(at.t, "Courses: found many");
-	terminal_keys(at.t, "backspace x4");
 	terminal_type(at.t, "4");
 	terminal_keys(at.t, "escape");
 	terminal_wait(at.t, "What was typed is not set");
@@ -412,18 +411,45 @@ START_TEST(a_wrong_field_keeps_its_words_and_the_cursor)
 	accept_card(&at);
 	terminal_wait(at.t, "expected a depth across the wall");
 	terminal_until(at.t, shown_at(at.t, "Block as laid"));
-	/* To be mended, not typed anew; also where Enter found it wrong as it was come to. */
+	/* To be mended after a key that goes there, as in any field. */
+	terminal_keys(at.t, "end");
 	terminal_type(at.t, "!");
 	terminal_wait(at.t, "1 ft x 2 ft x 3 in!");
-	terminal_keys(at.t, "up down enter");
+	terminal_keys(at.t, "enter");
 	terminal_wait(at.t, "Block as laid: found 2");
-	terminal_type(at.t, "?");
-	terminal_wait(at.t, "1 ft x 2 ft x 3 in!?");
-	terminal_keys(at.t, "ctrl-u");
 	terminal_type(at.t, "12 x 4 x 4");
 	terminal_keys(at.t, "enter");
 	terminal_wait(at.t, "Block as laid: 12 x 4 x 4 is taken as 12 x 4 x 4 in.");
 	table_leave(&at);
+}
+END_TEST
+
+/* Refused as too long, as taken, as no such value. */
+START_TEST(what_is_typed_after_a_refusal_takes_its_place_as_in_a_field_just_come_to)
+{
+	static const struct {
+		const char *label, *bad, *said, *good, *shown;
+	} rows[] = {
+		{ "Letter", "bv", "Letter: not all that came is in it", "k",
+			"Letter                k " },
+		{ "Letter", "p", "Letter: p is taken", "k", "Letter                k " },
+		{ "Courses", "many", "Courses: found many", "4", "Courses               4 " },
+		{ "Mix of the fill", "loam", "Mix of the fill: found", "loam 1",
+			"Mix of the fill       loam 1 " },
+	};
+	struct table at;
+
+	for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
+		table_sit(&at, "court.plot", 24, 80);
+		open_card(&at, "b", "The bed b");
+		field_go_to(at.t, rows[i].label);
+		terminal_type(at.t, rows[i].bad);
+		terminal_keys(at.t, "enter");
+		terminal_wait(at.t, rows[i].said);
+		terminal_type(at.t, rows[i].good);
+		terminal_wait(at.t, rows[i].shown);
+		table_leave(&at);
+	}
 }
 END_TEST
 
@@ -462,6 +488,25 @@ START_TEST(an_emptied_field_shows_its_default_in_brackets)
 	terminal_wait(at.t, "Built                 raised");
 	terminal_keys(at.t, "delete");
 	terminal_wait(at.t, "Built                 [raised]");
+	table_leave(&at);
+}
+END_TEST
+
+START_TEST(a_field_that_is_left_shows_its_beginning_and_where_it_is_cut)
+{
+	struct table at;
+
+	table_sit(&at, "court.plot", 24, 80);
+	open_card(&at, "b", "The bed b");
+	terminal_wait(at.t, "Mix of the fill       topsoil 5, compost ...");
+	terminal_type(at.t, "The bed of old roses along the wall");
+	terminal_wait(at.t, "ses along the wall ");
+	terminal_keys(at.t, "down");
+	terminal_wait(at.t, "Name        The bed of old roses along th...");
+	terminal_wait_gone(at.t, "along the wall");
+	terminal_keys(at.t, "up");
+	terminal_wait(at.t, "Name        The bed of old roses along the w");
+	terminal_wait(at.t, "The bed of old roses along the wall");
 	table_leave(&at);
 }
 END_TEST
@@ -536,6 +581,8 @@ Suite *test_suite(void)
 	tcase_add_test(fields, esc_asks_before_it_drops_everything);
 	tcase_add_test(fields, an_esc_too_many_loses_nothing_that_was_typed);
 	tcase_add_test(fields, a_wrong_field_keeps_its_words_and_the_cursor);
+	tcase_add_test(fields,
+		what_is_typed_after_a_refusal_takes_its_place_as_in_a_field_just_come_to);
 	tcase_add_test(fields, a_letter_turns_to_the_word_that_begins_so);
 	tcase_add_test(fields, an_emptied_field_shows_its_default_in_brackets);
 	tcase_add_test(fields, every_label_leaves_a_blank_before_its_field);
@@ -543,6 +590,7 @@ Suite *test_suite(void)
 		each_field_takes_a_good_value_refuses_a_bad_one_is_emptied_and_taken_back, 0,
 		ATTRIBUTES);
 	tcase_add_test(fields, a_new_size_keeps_what_was_typed_and_a_long_card_says_where_it_is);
+	tcase_add_test(fields, a_field_that_is_left_shows_its_beginning_and_where_it_is_cut);
 	tcase_add_test(fields, a_long_message_leaves_the_field_in_view);
 	return suite;
 }

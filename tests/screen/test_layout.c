@@ -132,7 +132,17 @@ static void check_layout(const struct layout *l)
 	ck_assert_msg(is_whole, "at %d x %d", l->screen.rows, l->screen.columns);
 }
 
-START_TEST(on_every_size_all_areas_are_on_the_screen_and_apart)
+/* No strip of a page is left beside it that nobody could read. */
+static void check_covers(const struct area *front, const struct layout *l)
+{
+	int edge = is_empty(l->second) ? l->divider.column : l->second.column - 1;
+
+	ck_assert_msg(is_empty(l->panel) || front->column <= edge, "at %d x %d: %d",
+		l->screen.rows, l->screen.columns, front->column);
+	ck_assert_int_eq(front->column + front->columns, l->screen.columns);
+}
+
+START_TEST(on_every_size_all_areas_are_on_the_screen_apart_and_pages_covered_whole)
 {
 	for (int rows = 18; rows < 80; rows++)
 		for (int columns = 60; columns < 260; columns++)
@@ -141,6 +151,8 @@ START_TEST(on_every_size_all_areas_are_on_the_screen_and_apart)
 					plan, rows % 20);
 
 				check_layout(&l);
+				check_covers(&l.form, &l);
+				check_covers(&l.list, &l);
 			}
 }
 END_TEST
@@ -156,7 +168,8 @@ Suite *test_suite(void)
 	tcase_add_test(areas, the_panel_takes_what_the_plan_does_not_need);
 	tcase_add_test(areas, a_second_page_stands_beside_the_first_where_80_columns_are_spare);
 	tcase_add_test(areas, under_18_by_60_nothing_is_laid_out);
-	tcase_add_loop_test(areas, on_every_size_all_areas_are_on_the_screen_and_apart,
+	tcase_add_loop_test(areas,
+		on_every_size_all_areas_are_on_the_screen_apart_and_pages_covered_whole,
 		PANEL_NORMAL, PANEL_HIDDEN + 1);
 	return suite;
 }

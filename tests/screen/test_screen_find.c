@@ -267,11 +267,11 @@ START_TEST(a_name_that_is_too_long_is_cut_and_the_column_beside_it_stays)
 	table_wait(at.t);
 	terminal_keys(at.t, "#");
 	terminal_wait(at.t, "Which card?");
-	terminal_wait(at.t, "b The bed with all the old roses a... bed ");
-	terminal_wait(at.t, "p Path                                path");
+	terminal_wait(at.t, "b The bed with all the old roses alon... bed ");
+	terminal_wait(at.t, "p Path                                   path");
 	terminal_type(at.t, "path");
 	terminal_until(at.t, shown_at(at.t, "p Path"));
-	terminal_wait(at.t, "p Path                                path");
+	terminal_wait(at.t, "p Path                                   path");
 	table_leave(&at);
 }
 END_TEST

@@ -209,7 +209,7 @@ START_TEST(the_most_is_said_while_typing_and_no_more_is_taken)
 	sit(&at, plain_plot, locales[0]);
 	open_bed(&at);
 	terminal_type(at.t, name.bytes);
-	terminal_until(at.t, terminal_cursor(at.t).column > 70);
+	terminal_until(at.t, terminal_cursor(at.t).column > 60);
 	terminal_type(at.t, "x");
 	terminal_wait(at.t, "Name: 60 characters are the most; what comes after is left out.");
 	terminal_keys(at.t, "enter");

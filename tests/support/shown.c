@@ -101,6 +101,30 @@ void page_turn_to(struct terminal *t, const char *name)
 		terminal_read(t, deadline, name);
 }
 
+struct text shown_picture(struct terminal *t, int first, int rows, int columns)
+{
+	struct text picture = TEXT_EMPTY;
+
+	for (int row = first; row < first + rows; row++)
+		for (int column = 0; column < columns; column++) {
+			struct cell cell = terminal_cell(t, row, column);
+
+			text_print(&picture, "%d,%d: %s %d %d %d\n", row, column, cell.text,
+				cell.ink, cell.ground, cell.bold + 2 * cell.underline +
+				4 * cell.reverse);
+		}
+	return picture;
+}
+
+bool shown_is(struct terminal *t, const struct text *picture, int first, int rows, int columns)
+{
+	struct text now = shown_picture(t, first, rows, columns);
+	bool is_same = strcmp(now.bytes, picture->bytes) == 0;
+
+	text_fini(&now);
+	return is_same;
+}
+
 bool shown_at(struct terminal *t, const char *label)
 {
 	return row_after(t, terminal_cursor(t).row, label) != NULL;

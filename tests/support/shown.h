@@ -2,6 +2,7 @@
 #ifndef SUPPORT_SHOWN_H
 #define SUPPORT_SHOWN_H
 
+#include "base/text.h"
 #include "support/terminal.h"
 
 /* Where the plan's first character is, at every size of the screen. */
@@ -28,6 +29,11 @@ int shown_divider(struct terminal *t);
 bool shown_page(struct terminal *t, const char *name);
 /* Has it shown, by the list of pages. */
 void page_turn_to(struct terminal *t, const char *name);
+
+/* What so many rows show from one on, colours and all; to be cleaned up with text_fini. And whether
+ * they show that. */
+struct text shown_picture(struct terminal *t, int first, int rows, int columns);
+bool shown_is(struct terminal *t, const struct text *picture, int first, int rows, int columns);
 
 /* Whether the cursor is on the field with this label, or on the answer that begins so. */
 bool shown_at(struct terminal *t, const char *label);
