@@ -104,7 +104,7 @@ static struct head head_of(const struct editor *editor, const struct report *rep
 	const char *state, int columns, enum thrift thrift)
 {
 	struct head head = { .in_hand = thrift >= THRIFT_HAND ? "" :
-			editor->is_marked ? "carried " : "in hand ",
+			editor->is_marked ? "carried " : "hand ",
 		.saved = saved_words(editor), .snags = snag_words(editor, report, thrift),
 		.mirror = mirror_words(editor, report, thrift),
 		.gap = thrift == THRIFT_NONE ? 3 : 2 };

@@ -200,7 +200,8 @@ START_TEST(snags_of_a_code_are_counted_and_the_first_twenty_told)
 	const struct page *page;
 
 	b->editor.cursor = (struct place){ 0, 0 };
-	desk_type(b, "0=");
+	b->editor.step = 12;
+	desk_type(b, "=");
 	desk_press(b, PRESS_RIGHT);
 	desk_press(b, PRESS_RIGHT);
 	desk_type(b, "|");

@@ -66,29 +66,31 @@ static const struct in_front {
 	int beside;         /* columns right of the cursor that are to be seen too */
 } fronts[] = {
 	/* A list in front of a plan with a hidden panel: peg and cursor; or the cursor alone. */
-	{ 24, 80, HIDE " 0 right x2 enter right 5 down", "36 ft across", "enter", RECTANGLE, 2, 1,
+	{ 24, 80, HIDE " 2 4 right enter 1 2 right 5 down", "36 ft across", "enter", RECTANGLE, 2, 1,
 		0 },
-	{ 24, 80, HIDE " 0 right x3 enter left 5 down", "24 ft across", "enter", RECTANGLE, 2, 1,
+	{ 24, 80, HIDE " 3 6 right enter 1 2 left 5 down", "24 ft across", "enter", RECTANGLE, 2, 1,
 		0 },
-	{ 24, 80, HIDE " enter 0 right x3 down", "36 ft across", "enter", RECTANGLE, 2, 0, 0 },
+	{ 24, 80, HIDE " enter 3 6 right 1 2 down", "36 ft across", "enter", RECTANGLE, 2, 0, 0 },
 	/* With a bend, which is the farthest. */
-	{ 24, 80, HIDE " 0 right x2 enter right 7 down enter B e n d enter left 5 right down",
+	{ 24, 80, HIDE " 2 4 right enter 1 2 right 7 down enter B e n d enter 7 left "
+		"5 right 5 down",
 		"34 ft across", "enter", RECTANGLE, 2, 2, 0 },
 	/* Marked: all of the place where a stamp would lie, of 12 x 2 cells from the cursor on. */
-	{ 24, 80, HIDE " enter 0 right 1 left down enter M a r k enter 7 right 5 down right x3",
+	{ 24, 80, HIDE " enter 1 2 right left down enter M a r k enter 7 right 5 down "
+		"1 5 right",
 		"22 ft across", LIST, ACTS, 2, 0, 22 },
 	/* The list of acts and a card, also where the ground ends. */
-	{ 24, 80, "0 right right down", "24 ft across", LIST, ACTS, 2, 0, 0 },
-	{ 24, 80, "0 right right down", "24 ft across", PLACE, "Go to a place", 2, 0, 0 },
+	{ 24, 80, "2 4 right 1 2 down", "24 ft across", LIST, ACTS, 2, 0, 0 },
+	{ 24, 80, "2 4 right 1 2 down", "24 ft across", PLACE, "Go to a place", 2, 0, 0 },
 	{ 24, 80, "end pagedown", "199 ft across", LIST, ACTS, 2, 0, 0 },
-	{ 18, 60, "0 right down", "12 ft across", LIST, ACTS, 2, 0, 0 },
+	{ 18, 60, "1 2 right 1 2 down", "12 ft across", LIST, ACTS, 2, 0, 0 },
 	{ 18, 60, "end pagedown", "199 ft across", PLACE, "Go to a place", 2, 0, 0 },
-	{ 40, 120, HIDE " 0 right x4 down x2", "48 ft across", LIST, ACTS, 2, 0, 0 },
+	{ 40, 120, HIDE " 4 8 right 2 4 down", "48 ft across", LIST, ACTS, 2, 0, 0 },
 	{ 60, 200, HIDE " end pagedown", "199 ft across", LIST, ACTS, 2, 0, 0 },
 	/* In one column a cell, from afar, and nearest. */
 	{ 24, 80, LIST " F a r t h e r enter end down", "199 ft across", LIST, ACTS, 1, 0, 0 },
 	{ 24, 80, LIST " O v e r v i e w enter end", "199 ft across", LIST, ACTS, 1, 0, 0 },
-	{ 24, 80, LIST " N e a r e r enter 5 right x2", "10 ft across", LIST, ACTS, 8, 0, 0 },
+	{ 24, 80, LIST " N e a r e r enter 1 0 right", "10 ft across", LIST, ACTS, 8, 0, 0 },
 };
 
 enum { FRONTS = sizeof fronts / sizeof *fronts };

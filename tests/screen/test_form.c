@@ -344,11 +344,11 @@ START_TEST(esc_asks_before_it_drops_everything)
 	terminal_wait(at.t, "What was typed is not set");
 	terminal_type(at.t, "Drop");
 	terminal_keys(at.t, "enter");
-	terminal_wait(at.t, "Drawing   court.plot, saved   in hand b Raised bed");
+	terminal_wait(at.t, "Drawing   court.plot, saved   hand b Raised bed");
 	open_card(&at, "b", "Name        Raised bed");
 	/* Nothing is asked where nothing was typed. */
 	terminal_keys(at.t, "down escape");
-	terminal_wait(at.t, "Drawing   court.plot, saved   in hand b Raised bed");
+	terminal_wait(at.t, "Drawing   court.plot, saved   hand b Raised bed");
 	table_leave(&at);
 }
 END_TEST

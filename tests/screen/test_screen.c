@@ -36,9 +36,9 @@ static const struct pressing pressings[] = {
 	{ "end home", 0, 0, NULL },
 	{ "pagedown", 0, 7, NULL },
 	{ "pagedown pageup", 0, 0, NULL },
-	{ "p", 0, 0, "in hand p Crushed stone" },
-	{ "S", 0, 0, "in hand S Sundial" },
-	{ ".", 0, 0, "in hand . open ground" },
+	{ "p", 0, 0, "hand p Crushed stone" },
+	{ "S", 0, 0, "hand S Sundial" },
+	{ ".", 0, 0, "hand . open ground" },
 	{ "q", 0, 0, "q is not in the legend: b Raised bed, p Crushed stone, l Turf, S Sundial, "
 		"." },
 	{ "space", 0, 0, "court.plot, not saved" },
@@ -381,7 +381,7 @@ START_TEST(words_of_the_first_row_give_way_before_a_name_is_cut)
 	terminal_keys(at.t, "p |");
 	terminal_wait(at.t, "The mirror is off.");
 	ck_assert_ptr_nonnull(strstr(terminal_row(at.t, 0),
-		"snags.plot, not saved   in hand p Crushed stone"));
+		"snags.plot, not saved   hand p Crushed stone"));
 	table_leave(&at);
 }
 END_TEST

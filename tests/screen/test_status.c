@@ -108,14 +108,14 @@ static const struct {
 	const char *locale, *row; /* the first row, with one blank for several */
 } rooms[] = {
 	{ 18, 60, "LC_ALL=C.UTF-8",
-		"At rest court.plot, saved b Raised bed \u25b210 left-right \u22601" },
-	{ 18, 60, "LC_ALL=C", "At rest court.plot, saved b Raised bed s10 left-right x1" },
+		"Drawing court.plot, saved b Raised bed \u25b210 left-right \u22601" },
+	{ 18, 60, "LC_ALL=C", "Drawing court.plot, saved b Raised bed s10 left-right x1" },
 	{ 24, 80, "LC_ALL=C.UTF-8",
-		"At rest court.plot, saved hand b Raised bed 10 snags left-right, 1 fault" },
+		"Drawing court.plot, saved hand b Raised bed 10 snags left-right, 1 fault" },
 	{ 24, 80, "LC_ALL=C",
-		"At rest court.plot, saved hand b Raised bed 10 snags left-right, 1 fault" },
+		"Drawing court.plot, saved hand b Raised bed 10 snags left-right, 1 fault" },
 	{ 40, 120, "LC_ALL=C.UTF-8",
-		"At rest court.plot, saved hand b Raised bed 10 snags mirror left-right, 1 fault" },
+		"Drawing court.plot, saved hand b Raised bed 10 snags mirror left-right, 1 fault" },
 };
 enum { ROOMS = sizeof rooms / sizeof *rooms };
 

@@ -139,7 +139,7 @@ static void act_cards(struct editor *editor)
 
 static const struct act acts[] = {
 	{ .id = ACT_CARDS, .keys = { { '#', '#' }, { PRESS_F4, PRESS_F4 } },
-		.key_name = "#, F4", .key_said = "#", .name = "Cards",
+		.key_name = "# F4", .key_said = "#", .name = "Cards",
 		.wish = "change the legend; title, units",
 		.words = "settings name rename note new add remove block courses height wall "
 			"gravel soil mulch plant bed path lawn metric imperial feet north sun "

@@ -197,7 +197,7 @@ static void act_leave(struct editor *editor)
 }
 
 static const struct act acts[] = {
-	{ .id = ACT_FILES, .keys = { { '>', '>' }, { PRESS_F2, PRESS_F2 } }, .key_name = ">, F2",
+	{ .id = ACT_FILES, .keys = { { '>', '>' }, { PRESS_F2, PRESS_F2 } }, .key_name = "> F2",
 		.key_said = ">", .name = "Files", .wish = "save, or write something out",
 		.words = "output", .hints = { [STATE_REST] = "save, files" }, .rank = 2,
 		.run = act_files },

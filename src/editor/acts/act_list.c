@@ -56,7 +56,7 @@ static const struct act acts[] = {
 			[STATE_MARKED] = "acts" },
 		.rank = 1, .run_with = act_list, .with = ACT_ALL },
 	{ .id = ACT_HELP, .keys = { { '?', '?' }, { PRESS_F1, PRESS_F1 } },
-		.key_name = "?, F1", .key_said = "?", .name = "Help",
+		.key_name = "? F1", .key_said = "?", .name = "Help",
 		.wish = "see this list", .words = "find search keys commands",
 		.hints = { [STATE_REST] = "help", [STATE_TRAIL] = "help", [STATE_PEGGED] = "help" },
 		.rank = 1, .run_with = act_list, .with = ACT_HELP },

@@ -102,12 +102,12 @@ static void act_next_fault(struct editor *editor)
 
 static const struct act acts[] = {
 	{ .id = ACT_LEFT_RIGHT, .keys = { { '|', '|' }, { PRESS_F5, PRESS_F5 } },
-		.key_name = "|, F5", .key_said = "|", .name = "Mirror left-right",
+		.key_name = "| F5", .key_said = "|", .name = "Mirror left-right",
 		.wish = "draw left and right alike",
 		.words = "symmetry symmetric", .writes = true, .run_with = act_mirror,
 		.with = MIRROR_LEFT_RIGHT },
 	{ .id = ACT_TOP_BOTTOM, .keys = { { '-', '-' }, { PRESS_F6, PRESS_F6 } },
-		.key_name = "-, F6", .key_said = "-", .name = "Mirror top-bottom",
+		.key_name = "- F6", .key_said = "-", .name = "Mirror top-bottom",
 		.wish = "draw top and bottom alike",
 		.words = "symmetry symmetric", .writes = true, .run_with = act_mirror,
 		.with = MIRROR_TOP_BOTTOM },

@@ -81,15 +81,15 @@ static void act_measure(struct editor *editor)
 
 static const struct act acts[] = {
 	{ .id = ACT_FARTHER, .keys = { { '/', '/' }, { PRESS_F8, PRESS_F8 } },
-		.key_name = "/, F8", .key_said = "/", .name = "Farther",
+		.key_name = "/ F8", .key_said = "/", .name = "Farther",
 		.wish = "see more of the plan, smaller",
 		.words = "zoom out reduce", .run = act_farther },
 	{ .id = ACT_NEARER, .keys = { { '\\', '\\' }, { PRESS_F7, PRESS_F7 } },
-		.key_name = "\\, F7", .key_said = "\\", .name = "Nearer",
+		.key_name = "\\ F7", .key_said = "\\", .name = "Nearer",
 		.wish = "see it larger again",
 		.words = "zoom in bigger enlarge closer", .run = act_nearer },
 	{ .id = ACT_OVERVIEW, .keys = { { '_', '_' }, { PRESS_F9, PRESS_F9 } },
-		.key_name = "_, F9", .key_said = "_", .name = "Overview",
+		.key_name = "_ F9", .key_said = "_", .name = "Overview",
 		.wish = "see the whole plan, and back",
 		.words = "zoom fit all", .run = act_overview },
 	{ .id = ACT_CENTRE, .key_name = "!", .name = "Centre",

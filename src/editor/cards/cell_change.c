@@ -152,5 +152,7 @@ bool cell_change(struct editor *editor, struct block *head, struct fault *fault)
 		*head = next.details.head;
 	}
 	block_set(head, HEAD_CELL, (struct value){ .set = true, .as.length = to });
-	return answer != ANSWER_NONE;
+	return answer != ANSWER_NONE || fault_set(fault, HEAD_CELL,
+		"%s: nothing was picked, so the cells are as they were",
+		attribute_row(HEAD_CELL)->label);
 }
