@@ -71,8 +71,10 @@ static wchar_t foot_of(enum border line)
 
 void borders_below(struct paint *paint, enum border line)
 {
-	paint->is_underlined |= line != BORDER_NONE && brush_can_underline();
-	paint->is_bold |= line == BORDER_FENCE;
+	bool is_seen = line != BORDER_NONE && !foot_of(line);
+
+	paint->is_underlined |= is_seen;
+	paint->is_bold |= is_seen && line == BORDER_FENCE;
 }
 
 bool borders_has_foot(enum border line)

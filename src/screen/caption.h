@@ -5,8 +5,11 @@
 #include "editor/editor.h"
 #include "screen/layout.h"
 
-/* On this row of the plan's area. */
-void caption_draw(const struct editor *editor, const struct area *plan, int row);
+/* In this area, of a row at least; a title takes more of them where it has no room beside the
+ * rest. */
+void caption_draw(const struct editor *editor, const struct area *area);
+/* Columns of all of it in one row. */
+int caption_columns(const struct editor *editor);
 
 /* Which way north is on a plan whose top has this bearing, in millionths of a degree: 0 up, then
  * clockwise by eighths of a turn. */

@@ -1,26 +1,14 @@
 #include "screen/plan.h"
 #include "editor/marks.h"
+#include "screen/borders.h"
 #include "screen/caption.h"
+#include "screen/hatch.h"
 #include "screen/plan_far.h"
 #include "screen/plan_names.h"
-#include "screen/borders.h"
 
 enum { DOT_EVERY = 5 };
 
 /* ---- What stands in a cell ------------------------------------------------------------------- */
-
-/* Without colours each kind of ground has its own pattern: beds the closest one. */
-static const cchar_t *pattern(const struct scene *scene, char letter, int x, int y)
-{
-	enum plot_class class = plot_class_of(scene->editor->plot, letter);
-
-	if (scene->level != COLOUR_NONE)
-		return scene_is_hatched(scene, letter) ? WACS_CKBOARD : NULL;
-	if (class == CLASS_PATH)
-		return (x + y) % 2 == 0 ? WACS_DEGREE : NULL;
-	return class == CLASS_BED ? WACS_CKBOARD : class == CLASS_LAWN ? WACS_BULLET :
-		class == CLASS_FIXTURE ? WACS_DIAMOND : NULL;
-}
 
 static void draw_blank(const struct area *plan, struct place to, enum border below,
 	struct paint paint)
@@ -31,6 +19,14 @@ static void draw_blank(const struct area *plan, struct place to, enum border bel
 		borders_foot(plan, to.y, to.x, below, paint);
 }
 
+/* Whether the letter has to stand there although a line would run through it: where something
+ * covers the cell, and where its ground is one row high. */
+static bool is_on_line(const struct scene *scene, struct place cell)
+{
+	return scene_is_covered(scene, cell.x, cell.y) ||
+		scene_letter(scene, cell.x, cell.y - 1) != scene_letter(scene, cell.x, cell.y);
+}
+
 /* The cell's letter or what is there instead; open ground is blank, but for dots like those of
  * dotted paper. */
 static void draw_inside(const struct scene *scene, const struct area *plan, struct place to,
@@ -38,8 +34,9 @@ static void draw_inside(const struct scene *scene, const struct area *plan, stru
 {
 	char letter = scene_letter(scene, cell.x, cell.y);
 	bool is_dot = letter == OPEN_GROUND && cell.x % DOT_EVERY == 0 && cell.y % DOT_EVERY == 0;
-	bool is_letter = letter != OPEN_GROUND && scene_is_lettered(scene, cell.x, cell.y);
-	const cchar_t *sign = pattern(scene, letter, cell.x, cell.y);
+	bool is_letter = letter != OPEN_GROUND && scene_is_lettered(scene, cell.x, cell.y) &&
+		(below == BORDER_NONE || is_on_line(scene, cell));
+	const cchar_t *sign = hatch_sign(scene, letter, cell.x, cell.y);
 
 	if (borders_has_foot(below) || !(is_dot || is_letter || sign)) {
 		draw_blank(plan, to, below, paint);
@@ -57,11 +54,10 @@ static void draw_rest(const struct scene *scene, const struct area *plan, struct
 	struct place cell, enum border below, struct paint paint)
 {
 	char letter = scene_letter(scene, cell.x, cell.y);
-	bool is_closed = scene->level != COLOUR_NONE ||
-		plot_class_of(scene->editor->plot, letter) == CLASS_BED;
-	const cchar_t *sign = pattern(scene, letter, cell.x, cell.y);
+	const cchar_t *sign = hatch_is_closed(scene, letter) ?
+		hatch_sign(scene, letter, cell.x, cell.y) : NULL;
 
-	if (borders_has_foot(below) || !is_closed || !sign) {
+	if (borders_has_foot(below) || !sign) {
 		draw_blank(plan, to, below, paint);
 		return;
 	}
@@ -195,7 +191,8 @@ static void draw_end(const struct editor *editor, const struct area *plan, struc
 	if (has_right && has_bottom)
 		mvadd_wch(plan->row + rows, plan->column + columns, WACS_LRCORNER);
 	if (has_bottom && rows + 1 < plan->rows)
-		caption_draw(editor, plan, rows + 1);
+		caption_draw(editor, &(struct area){ plan->row + rows + 1, plan->column,
+			plan->rows - rows - 1, plan->columns });
 }
 
 static void draw_cells(const struct scene *scene, const struct area *plan, struct place blocks)
