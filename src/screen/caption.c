@@ -64,16 +64,6 @@ static int north_columns(const struct caption *caption)
 	return caption->north.length ? width_of(caption->north.bytes) + GAP : 0;
 }
 
-int caption_columns(const struct editor *editor)
-{
-	struct caption caption = caption_of(editor);
-	int columns = scale_columns(&caption) + north_columns(&caption) +
-		(caption.title ? width_of(caption.title) : 0);
-
-	caption_fini(&caption);
-	return columns;
-}
-
 /* ---- Drawing --------------------------------------------------------------------------------- */
 
 /* Returns the column after it. */
@@ -118,7 +108,9 @@ static void draw_title(const char *title, const struct area *area, int column)
 void caption_draw(const struct editor *editor, const struct area *area)
 {
 	struct caption caption = caption_of(editor);
-	int column = draw_scale(&caption, area);
+	int columns = scale_columns(&caption) + north_columns(&caption) +
+		(caption.title ? width_of(caption.title) : 0);
+	int column = area->rows > 1 || columns <= area->columns ? draw_scale(&caption, area) : 0;
 
 	if (column + north_columns(&caption) - GAP <= area->columns) {
 		draw_text(area, 0, column, caption.north.bytes, LOOK_PLAIN);

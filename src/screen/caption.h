@@ -5,11 +5,9 @@
 #include "editor/editor.h"
 #include "screen/layout.h"
 
-/* In this area, of a row at least; a title takes more of them where it has no room beside the
- * rest. */
+/* In this area, of a row at least. A title takes more of them where it has no room beside the rest;
+ * where there are no more it stands before the scale, which rulers have too. */
 void caption_draw(const struct editor *editor, const struct area *area);
-/* Columns of all of it in one row. */
-int caption_columns(const struct editor *editor);
 
 /* Which way north is on a plan whose top has this bearing, in millionths of a degree: 0 up, then
  * clockwise by eighths of a turn. */

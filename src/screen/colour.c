@@ -77,7 +77,7 @@ struct paint colour_outline(enum colour_level level)
 
 short colour_fence(enum colour_level level)
 {
-	return level == COLOUR_FINE ? 135 : COLOR_YELLOW;
+	return level == COLOUR_FINE ? 208 : COLOR_YELLOW;
 }
 
 static enum colour_level opened;

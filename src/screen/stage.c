@@ -1,8 +1,6 @@
 #include "screen/stage.h"
-#include "base/number.h"
 #include "editor/acts/acts.h"
 #include "editor/here.h"
-#include "screen/caption.h"
 #include "screen/curses.h"
 #include "screen/draw.h"
 #include "screen/panel.h"
@@ -15,9 +13,8 @@
 struct layout stage_layout(const struct stage *stage)
 {
 	const struct editor *editor = &stage->editor;
-	int plan = view_columns_of_all(&editor->view, &editor->plot->ground);
-	struct wanted wanted = { editor->panel, most(plan, caption_columns(editor)),
-		stage->here_rows };
+	struct wanted wanted = { editor->panel,
+		view_columns_of_all(&editor->view, &editor->plot->ground), stage->here_rows };
 
 	return layout_of(LINES, COLS, &wanted);
 }
