@@ -69,9 +69,12 @@ static wchar_t foot_of(enum border line)
 	return line == BORDER_FENCE ? thick : thin;
 }
 
+/* With 256 colours a letter stands in the line's place: to underline it, colours are sent anew
+ * before and after it, at every stroke beside a wall. */
 void borders_below(struct paint *paint, enum border line)
 {
-	bool is_seen = line != BORDER_NONE && !foot_of(line);
+	bool is_seen = line != BORDER_NONE && brush_can_underline() &&
+		(colour_level() != COLOUR_FINE || !foot_of(line));
 
 	paint->is_underlined |= is_seen;
 	paint->is_bold |= is_seen && line == BORDER_FENCE;

@@ -14,8 +14,8 @@ struct joint {
 };
 void borders_joint(const struct area *area, int row, int column, struct joint joint,
 	struct paint paint);
-/* Has a letter drawn in this paint stand on a line where lines are no characters: else it stands in
- * the line's place. */
+/* Has a letter or pattern drawn in this paint stand on a line, as far as the terminal can and bytes
+ * allow. */
 void borders_below(struct paint *paint, enum border line);
 /* Whether a line below takes a letter's place. */
 bool borders_has_foot(enum border line);

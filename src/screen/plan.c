@@ -19,11 +19,11 @@ static void draw_blank(const struct area *plan, struct place to, enum border bel
 		borders_foot(plan, to.y, to.x, below, paint);
 }
 
-/* Whether the letter has to stand there although a line would run through it: where something
- * covers the cell, and where its ground is one row high. */
+/* Whether the letter has to stand there although a line would run through it: without colours,
+ * where something covers the cell, and where its ground is one row high. */
 static bool is_on_line(const struct scene *scene, struct place cell)
 {
-	return scene_is_covered(scene, cell.x, cell.y) ||
+	return scene->level == COLOUR_NONE || scene_is_covered(scene, cell.x, cell.y) ||
 		scene_letter(scene, cell.x, cell.y - 1) != scene_letter(scene, cell.x, cell.y);
 }
 

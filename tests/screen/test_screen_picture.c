@@ -158,7 +158,8 @@ END_TEST
 /* ---- Below the plan -------------------------------------------------------------------------- */
 
 static const char titled[] = "parterre-plot 1\n"
-	"title \"Four beds of herbs round a basin, with a seat at the end\"\nunits imperial\ncell 1 ft\n\nbed b \"Bed\"\n\nground 23 x %d\n";
+	"title \"Four beds of herbs round a basin, with a seat at the end\"\n"
+	"units imperial\ncell 1 ft\n\nbed b \"Bed\"\n\nground 23 x %d\n";
 
 static void sit_titled(struct table *at, int rows)
 {
