@@ -81,12 +81,13 @@ static int draw_scale(const struct caption *caption, const struct area *area)
 	return scale_columns(caption);
 }
 
-/* On the first row where there is room, else below that; whole words, and dots where some of them
- * are left out. */
+/* On the first row where there is room, else below what is there; whole words, and dots where some
+ * of them are left out. */
 static void draw_title(const char *title, const struct area *area, int column)
 {
 	const char *dots = brush_has_unicode() ? "\u2026" : "...";
-	struct area lines = { area->row + 1, area->column, area->rows - 1, area->columns };
+	int above = column > 0;
+	struct area lines = { area->row + above, area->column, area->rows - above, area->columns };
 	int room = area->columns - column;
 	size_t next, length;
 
@@ -94,7 +95,7 @@ static void draw_title(const char *title, const struct area *area, int column)
 		draw_text(area, 0, column, title, LOOK_STRONG);
 		return;
 	}
-	if (lines.rows > 0) {
+	if (area->rows > 1) {
 		draw_wrapped(&lines, 0, title, LOOK_STRONG);
 		return;
 	}

@@ -184,6 +184,14 @@ START_TEST(a_title_takes_the_rows_below_or_ends_at_a_word)
 	sit_titled(&at, 18);
 	check_row(at.t, 19, "     Four beds of herbs round a basin, with a seat\u2026 ");
 	table_leave(&at);
+	/* No scale fits there. */
+	table_lay_out(&at, "ring.plot");
+	table_start(&at, &(struct launch){ .rows = 18, .columns = 60 });
+	table_wait(at.t);
+	terminal_keys(at.t, "_");
+	terminal_wait(at.t, "A character stands for 1 x 2 cells");
+	check_row(at.t, 9, "Ring bed");
+	table_leave(&at);
 }
 END_TEST
 
