@@ -155,6 +155,51 @@ START_TEST(a_console_has_lines_below_cells_too)
 }
 END_TEST
 
+/* ---- Lines ----------------------------------------------------------------------------------- */
+
+/* A fence within the plan, with a gate on it. */
+START_TEST(in_one_column_a_cell_a_fence_is_a_line_and_a_gate_a_gap)
+{
+	struct text plot = TEXT_EMPTY;
+	struct table at;
+
+	text_add(&plot, "parterre-plot 1\nunits imperial\ncell 1 ft\n\nlawn l \"Turf\"\n\n"
+		"ground 60 x 24\n");
+	for (int y = 0; y < 24; y++) {
+		text_add(&plot, "  ");
+		text_add_repeat(&plot, 'l', 60);
+		text_add(&plot, "\n");
+	}
+	text_add(&plot, "\nfence \"Pickets\"\n  run 10,4 10,10 30,10\n  gate 14,10 18,10\n");
+	sit(&at, plot.bytes, NULL);
+	text_fini(&plot);
+	terminal_keys(at.t, "/");
+	terminal_wait(at.t, "One column a cell");
+	for (int y = 4; y < 10; y++)
+		ck_assert_str_eq(plan_cell(at.t, y, 9).text, "\u2503");
+	for (int x = 10; x < 30; x++)
+		ck_assert_int_eq(strcmp(plan_cell(at.t, 9, x).text, "\u2582") == 0,
+			x < 14 || x >= 18);
+	table_leave(&at);
+}
+END_TEST
+
+START_TEST(a_scroll_sends_the_plan_alone)
+{
+	struct table at;
+	struct traffic cost;
+
+	table_sit(&at, "great-court.plot", 24, 80);
+	terminal_settle(at.t);
+	terminal_type(at.t, "\033[1;2C");
+	cost = terminal_settle(at.t);
+	ck_assert_msg(cost.bytes > 500 && cost.bytes < 4000, "%zu bytes", cost.bytes);
+	ck_assert(!terminal_answered(at.t, "\033[2J") && !terminal_answered(at.t, "\033[J"));
+	ck_assert(!terminal_answered(at.t, "Areas") && !terminal_answered(at.t, "Open ground"));
+	table_leave(&at);
+}
+END_TEST
+
 /* ---- Below the plan -------------------------------------------------------------------------- */
 
 static const char titled[] = "parterre-plot 1\n"
@@ -199,7 +244,7 @@ Suite *test_suite(void)
 {
 	Suite *suite = suite_create("screen picture");
 	TCase *names = suite_case(suite, "names"), *few = suite_case(suite, "few colours");
-	TCase *below = suite_case(suite, "below the plan");
+	TCase *below = suite_case(suite, "below the plan"), *lines = suite_case(suite, "lines");
 
 	tcase_add_test(names, regions_have_their_names_in_any_script);
 	tcase_add_test(names, a_name_on_a_wall_stands_on_its_line);
@@ -207,6 +252,8 @@ Suite *test_suite(void)
 		from_afar_without_colours_grounds_are_patterns_with_letters_at_their_corners);
 	tcase_add_test(few,
 		from_afar_in_eight_colours_the_second_has_its_pattern_and_the_third_its_letter);
+	tcase_add_test(lines, in_one_column_a_cell_a_fence_is_a_line_and_a_gate_a_gap);
+	tcase_add_test(lines, a_scroll_sends_the_plan_alone);
 	tcase_add_test(few, a_console_has_lines_below_cells_too);
 	tcase_add_test(below, a_title_takes_the_rows_below_or_ends_at_a_word);
 	return suite;
