@@ -1,7 +1,5 @@
 #include "screen/borders.h"
 
-static const wchar_t thick_foot = 0x2582; /* the lower quarter of a character */
-
 /* Without Unicode a thick line would be a sign. */
 static bool is_thick(enum border line)
 {
@@ -58,23 +56,41 @@ void borders_joint(const struct area *area, int row, int column, struct joint jo
 		brush_put(area, row, column, L' ', paint);
 }
 
+/* What stands at the foot of a character: '\0' is a line below a blank. The plainest terminals have
+ * neither lines below characters nor, in their fonts, thin blocks. */
+static wchar_t foot_of(enum border line)
+{
+	static const wchar_t thin = 0x2581, thick = 0x2582, half = 0x2584;
+
+	if (!brush_has_unicode())
+		return brush_can_underline() ? L'\0' : line == BORDER_FENCE ? L'=' : L'_';
+	if (!brush_can_underline())
+		return line == BORDER_FENCE ? half : L'_';
+	return line == BORDER_FENCE ? thick : thin;
+}
+
+/* With 256 colours a letter stands in the line's place: to underline it, colours are sent anew
+ * before and after it, at every stroke beside a wall. */
 void borders_below(struct paint *paint, enum border line)
 {
-	paint->is_underlined |= line != BORDER_NONE && brush_can_underline();
-	paint->is_bold |= line == BORDER_FENCE;
+	bool is_seen = line != BORDER_NONE && brush_can_underline() &&
+		(colour_level() != COLOUR_FINE || !foot_of(line));
+
+	paint->is_underlined |= is_seen;
+	paint->is_bold |= is_seen && line == BORDER_FENCE;
 }
 
 bool borders_has_foot(enum border line)
 {
-	return line == BORDER_FENCE && (brush_has_unicode() || !brush_can_underline());
+	return line == BORDER_FENCE && foot_of(line);
 }
 
-void borders_foot(const struct area *area, int row, int column, struct paint paint)
+void borders_foot(const struct area *area, int row, int column, enum border line,
+	struct paint paint)
 {
-	paint.is_underlined = false;
-	paint.is_bold |= !brush_has_unicode();
-	if (brush_has_unicode())
-		brush_put(area, row, column, thick_foot, paint);
-	else
-		brush_sign(area, row, column, WACS_HLINE, paint);
+	wchar_t foot = foot_of(line);
+
+	if (!foot)
+		borders_below(&paint, line);
+	brush_put(area, row, column, foot ? foot : L' ', paint);
 }

@@ -14,10 +14,13 @@ struct joint {
 };
 void borders_joint(const struct area *area, int row, int column, struct joint joint,
 	struct paint paint);
-/* Has what is drawn in this paint stand on a line, as far as the terminal can. */
+/* Has a letter or pattern drawn in this paint stand on a line, as far as the terminal can and bytes
+ * allow. */
 void borders_below(struct paint *paint, enum border line);
-/* Whether a fence below takes the character's place; then it is drawn by borders_foot. */
+/* Whether a line below takes a letter's place. */
 bool borders_has_foot(enum border line);
-void borders_foot(const struct area *area, int row, int column, struct paint paint);
+/* A line at the foot of a character that has nothing else in it; there must be one. */
+void borders_foot(const struct area *area, int row, int column, enum border line,
+	struct paint paint);
 
 #endif

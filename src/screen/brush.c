@@ -1,4 +1,5 @@
 #include "screen/brush.h"
+#include "screen/draw.h"
 #include "screen/terminal.h"
 
 #include <langinfo.h>
@@ -64,4 +65,12 @@ void brush_put(const struct area *area, int row, int column, wchar_t character,
 	struct paint paint)
 {
 	put(area, row, column, (const wchar_t[]){ character, L'\0' }, A_NORMAL, paint);
+}
+
+void brush_cluster(const struct area *area, int row, int column, const char *text, size_t length,
+	struct paint paint)
+{
+	attr_set(attributes_of(paint), pair_of(paint), NULL);
+	draw_cluster(area, row, column, text, length);
+	attrset(A_NORMAL);
 }

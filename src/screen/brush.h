@@ -17,5 +17,8 @@ void brush_sign(const struct area *area, int row, int column, const cchar_t *sig
 	struct paint paint);
 void brush_put(const struct area *area, int row, int column, wchar_t character,
 	struct paint paint);
+/* Of UTF-8, see draw_cluster. */
+void brush_cluster(const struct area *area, int row, int column, const char *text, size_t length,
+	struct paint paint);
 
 #endif

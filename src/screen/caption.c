@@ -4,7 +4,7 @@
 #include "screen/ruler.h"
 #include "screen/width.h"
 
-enum { SCALE_COLUMNS = 10, GAP = 3, WAYS = 8 };
+enum { SCALE_COLUMNS = 10, TITLE_LEAST = 8, GAP = 3, WAYS = 8 };
 
 static const int64_t turn = INT64_C(360000000), eighth = INT64_C(45000000);
 
@@ -13,51 +13,111 @@ int caption_north(int64_t bearing)
 	return (int)((turn - bearing + eighth / 2) / eighth % WAYS);
 }
 
-/* Returns the column after it. */
-static int draw_scale(const struct editor *editor, const struct area *plan, int row)
-{
-	const struct grain *grain = view_grain(&editor->view);
-	const struct paint plain = { .ink = COLOUR_DEFAULT, .ground = COLOUR_DEFAULT };
-	nm step = ruler_step(editor, grain->columns, grain->across, SCALE_COLUMNS);
-	int last = (int)(step * grain->columns / (grain->across * plot_cell(editor->plot))) - 1;
-	struct text words = TEXT_EMPTY;
-	int column = 0;
+/* ---- What it says ---------------------------------------------------------------------------- */
 
-	ruler_words(editor, step, &words);
-	if (last + 2 + (int)words.length <= plan->columns) {
-		for (int i = 1; i < last; i++)
-			brush_sign(plan, row, i, WACS_HLINE, plain);
-		brush_sign(plan, row, 0, WACS_LTEE, plain);
-		brush_sign(plan, row, last, WACS_RTEE, plain);
-		column = draw_text(plan, row, last + 2, words.bytes, LOOK_PLAIN) + GAP;
-	}
-	text_fini(&words);
-	return column;
-}
+struct caption {
+	int last;          /* the last column of the scale's line */
+	struct text scale, north;
+	const char *title; /* NULL: there is none */
+};
 
-static int draw_north(const struct value *north, const struct area *plan, int row, int column)
+static void add_north(const struct editor *editor, struct text *words)
 {
 	static const char *const ways[WAYS] = { "up", "up right", "right", "down right", "down",
 		"down left", "left", "up left" };
 	static const char *const arrows[WAYS] = { "\u2191", "\u2197", "\u2192", "\u2198", "\u2193",
 		"\u2199", "\u2190", "\u2196" };
-	const char *const *words = brush_has_unicode() ? arrows : ways;
-
-	column = draw_text(plan, row, column, "north ", LOOK_PLAIN);
-	return draw_text(plan, row, column, words[caption_north(north->as.number)], LOOK_PLAIN) +
-		GAP;
-}
-
-void caption_draw(const struct editor *editor, const struct area *plan, int row)
-{
-	const struct block *head = &editor->plot->details.head;
-	const struct value *title = block_value(head, HEAD_TITLE);
-	const struct value *north = block_value(head, HEAD_NORTH);
-	int column = draw_scale(editor, plan, row);
+	const struct value *north = block_value(&editor->plot->details.head, HEAD_NORTH);
+	const char *const *way = brush_has_unicode() ? arrows : ways;
 
 	if (north->set)
-		column = draw_north(north, plan, row, column);
-	if (title->set && column < plan->columns)
-		draw_bytes(plan, row, column, title->as.text,
-			width_cut(title->as.text, plan->columns - column), LOOK_STRONG);
+		text_print(words, "north %s", way[caption_north(north->as.number)]);
+}
+
+static struct caption caption_of(const struct editor *editor)
+{
+	const struct grain *grain = view_grain(&editor->view);
+	const struct value *title = block_value(&editor->plot->details.head, HEAD_TITLE);
+	nm step = ruler_step(editor, grain->columns, grain->across, SCALE_COLUMNS);
+	struct caption caption = { .scale = TEXT_EMPTY, .north = TEXT_EMPTY,
+		.title = title->set ? title->as.text : NULL };
+
+	caption.last = (int)(step * grain->columns / (grain->across * plot_cell(editor->plot))) - 1;
+	ruler_words(editor, step, &caption.scale);
+	add_north(editor, &caption.north);
+	return caption;
+}
+
+static void caption_fini(struct caption *caption)
+{
+	text_fini(&caption->scale);
+	text_fini(&caption->north);
+}
+
+static int scale_columns(const struct caption *caption)
+{
+	return caption->last + 2 + width_of(caption->scale.bytes) + GAP;
+}
+
+static int north_columns(const struct caption *caption)
+{
+	return caption->north.length ? width_of(caption->north.bytes) + GAP : 0;
+}
+
+/* ---- Drawing --------------------------------------------------------------------------------- */
+
+/* Returns the column after it. */
+static int draw_scale(const struct caption *caption, const struct area *area)
+{
+	const struct paint plain = { .ink = COLOUR_DEFAULT, .ground = COLOUR_DEFAULT };
+
+	if (scale_columns(caption) - GAP > area->columns)
+		return 0;
+	for (int i = 1; i < caption->last; i++)
+		brush_sign(area, 0, i, WACS_HLINE, plain);
+	brush_sign(area, 0, 0, WACS_LTEE, plain);
+	brush_sign(area, 0, caption->last, WACS_RTEE, plain);
+	draw_text(area, 0, caption->last + 2, caption->scale.bytes, LOOK_PLAIN);
+	return scale_columns(caption);
+}
+
+/* On the first row where there is room, else below what is there; whole words, and dots where some
+ * of them are left out. */
+static void draw_title(const char *title, const struct area *area, int column)
+{
+	const char *dots = brush_has_unicode() ? "\u2026" : "...";
+	int above = column > 0;
+	struct area lines = { area->row + above, area->column, area->rows - above, area->columns };
+	int room = area->columns - column;
+	size_t next, length;
+
+	if (width_of(title) <= room) {
+		draw_text(area, 0, column, title, LOOK_STRONG);
+		return;
+	}
+	if (area->rows > 1) {
+		draw_wrapped(&lines, 0, title, LOOK_STRONG);
+		return;
+	}
+	if (room - width_of(dots) < TITLE_LEAST)
+		return;
+	length = width_line(title, room - width_of(dots), &next);
+	column = draw_bytes(area, 0, column, title, length, LOOK_STRONG);
+	draw_text(area, 0, column, dots, LOOK_STRONG);
+}
+
+void caption_draw(const struct editor *editor, const struct area *area)
+{
+	struct caption caption = caption_of(editor);
+	int columns = scale_columns(&caption) + north_columns(&caption) +
+		(caption.title ? width_of(caption.title) : 0);
+	int column = area->rows > 1 || columns <= area->columns ? draw_scale(&caption, area) : 0;
+
+	if (column + north_columns(&caption) - GAP <= area->columns) {
+		draw_text(area, 0, column, caption.north.bytes, LOOK_PLAIN);
+		column += north_columns(&caption);
+	}
+	if (caption.title)
+		draw_title(caption.title, area, column);
+	caption_fini(&caption);
 }

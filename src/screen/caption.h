@@ -5,8 +5,9 @@
 #include "editor/editor.h"
 #include "screen/layout.h"
 
-/* On this row of the plan's area. */
-void caption_draw(const struct editor *editor, const struct area *plan, int row);
+/* In this area, of a row at least. A title takes more of them where it has no room beside the rest;
+ * where there are no more it stands before the scale, which rulers have too. */
+void caption_draw(const struct editor *editor, const struct area *area);
 
 /* Which way north is on a plan whose top has this bearing, in millionths of a degree: 0 up, then
  * clockwise by eighths of a turn. */

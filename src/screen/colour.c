@@ -51,6 +51,12 @@ bool colour_is_hatched(enum colour_level level, enum plot_class class, int rank)
 	return level == COLOUR_BASIC && class < GROUNDS && rank % COLOUR_BASIC_SHADES;
 }
 
+int colour_shades(enum colour_level level)
+{
+	return level == COLOUR_NONE ? 0 : level == COLOUR_BASIC ? COLOUR_BASIC_SHADES :
+		COLOUR_SHADES;
+}
+
 struct paint colour_cursor(enum colour_level level)
 {
 	struct paint paint = level == COLOUR_NONE ? reversed : level == COLOUR_BASIC ?
@@ -71,7 +77,7 @@ struct paint colour_outline(enum colour_level level)
 
 short colour_fence(enum colour_level level)
 {
-	return level == COLOUR_FINE ? 135 : COLOR_YELLOW;
+	return level == COLOUR_FINE ? 208 : COLOR_YELLOW;
 }
 
 static enum colour_level opened;

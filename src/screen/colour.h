@@ -21,6 +21,8 @@ struct paint {
 struct paint colour_of(enum colour_level level, enum plot_class class, int rank);
 /* Whether the shade is the one before it under a pattern. */
 bool colour_is_hatched(enum colour_level level, enum plot_class class, int rank);
+/* How many entries of a class have shades of their own, with their patterns. */
+int colour_shades(enum colour_level level);
 /* The cursor's cell; what is pegged or marked. Without colours: reversed. */
 struct paint colour_cursor(enum colour_level level);
 struct paint colour_outline(enum colour_level level);

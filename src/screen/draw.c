@@ -28,7 +28,7 @@ static void put(int row, int column, wchar_t *words, int count)
 }
 
 /* A cluster has more cells than one where several characters with a width are bound together. */
-static void put_cluster(int row, int column, const char *text, size_t length)
+void draw_cluster(const struct area *area, int row, int column, const char *text, size_t length)
 {
 	wchar_t words[CCHARW_MAX + 1];
 	int count = 0, width = 0;
@@ -39,7 +39,7 @@ static void put_cluster(int row, int column, const char *text, size_t length)
 
 		at += width_character(text + at, length - at, &shown, &columns);
 		if (columns > 0 && count > 0) {
-			put(row, column, words, count);
+			put(area->row + row, area->column + column, words, count);
 			column += width;
 			count = 0;
 		}
@@ -49,7 +49,7 @@ static void put_cluster(int row, int column, const char *text, size_t length)
 		if (count < CCHARW_MAX)
 			words[count++] = shown;
 	}
-	put(row, column, words, count);
+	put(area->row + row, area->column + column, words, count);
 }
 
 int draw_bytes(const struct area *area, int row, int column, const char *text, size_t length,
@@ -64,7 +64,7 @@ int draw_bytes(const struct area *area, int row, int column, const char *text, s
 
 		if (column + columns > area->columns)
 			break;
-		put_cluster(area->row + row, area->column + column, text + at, taken);
+		draw_cluster(area, row, column, text + at, taken);
 		column += columns;
 		at += taken;
 	}

@@ -24,6 +24,8 @@ int draw_cut(const struct area *area, int row, int column, const char *text, int
 	enum look look);
 /* Ends at the area's right. */
 void draw_right(const struct area *area, int row, const char *text, enum look look);
+/* One cluster (width_cluster) that fits, with the attributes that curses has. */
+void draw_cluster(const struct area *area, int row, int column, const char *text, size_t length);
 /* Broken into lines from `row` on; returns the row after them. */
 int draw_wrapped(const struct area *area, int row, const char *text, enum look look);
 /* One ASCII character. */

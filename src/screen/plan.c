@@ -1,59 +1,68 @@
 #include "screen/plan.h"
 #include "editor/marks.h"
+#include "screen/borders.h"
 #include "screen/caption.h"
+#include "screen/hatch.h"
 #include "screen/plan_far.h"
 #include "screen/plan_names.h"
-#include "screen/borders.h"
 
 enum { DOT_EVERY = 5 };
 
 /* ---- What stands in a cell ------------------------------------------------------------------- */
 
-/* Without colours each kind of ground has its own pattern: beds the closest one. */
-static const cchar_t *pattern(const struct scene *scene, char letter, int x, int y)
+static void draw_blank(const struct area *plan, struct place to, enum border below,
+	struct paint paint)
 {
-	enum plot_class class = plot_class_of(scene->editor->plot, letter);
+	if (below == BORDER_NONE)
+		brush_put(plan, to.y, to.x, L' ', paint);
+	else
+		borders_foot(plan, to.y, to.x, below, paint);
+}
 
-	if (scene->level != COLOUR_NONE)
-		return scene_is_hatched(scene, letter) ? WACS_CKBOARD : NULL;
-	if (class == CLASS_PATH)
-		return (x + y) % 2 == 0 ? WACS_DEGREE : NULL;
-	return class == CLASS_BED ? WACS_CKBOARD : class == CLASS_LAWN ? WACS_BULLET :
-		class == CLASS_FIXTURE ? WACS_DIAMOND : NULL;
+/* Whether the letter has to stand there although a line would run through it: without colours,
+ * where something covers the cell, and where its ground is one row high. */
+static bool is_on_line(const struct scene *scene, struct place cell)
+{
+	return scene->level == COLOUR_NONE || scene_is_covered(scene, cell.x, cell.y) ||
+		scene_letter(scene, cell.x, cell.y - 1) != scene_letter(scene, cell.x, cell.y);
 }
 
 /* The cell's letter or what is there instead; open ground is blank, but for dots like those of
  * dotted paper. */
 static void draw_inside(const struct scene *scene, const struct area *plan, struct place to,
-	struct place cell, struct paint paint)
+	struct place cell, enum border below, struct paint paint)
 {
 	char letter = scene_letter(scene, cell.x, cell.y);
-	bool is_dot = cell.x % DOT_EVERY == 0 && cell.y % DOT_EVERY == 0;
-	const cchar_t *sign = pattern(scene, letter, cell.x, cell.y);
+	bool is_dot = letter == OPEN_GROUND && cell.x % DOT_EVERY == 0 && cell.y % DOT_EVERY == 0;
+	bool is_letter = letter != OPEN_GROUND && scene_is_lettered(scene, cell.x, cell.y) &&
+		(below == BORDER_NONE || is_on_line(scene, cell));
+	const cchar_t *sign = hatch_sign(scene, letter, cell.x, cell.y);
 
-	if (letter == OPEN_GROUND)
-		brush_put(plan, to.y, to.x, is_dot ? L'.' : L' ', paint);
-	else if (scene_is_lettered(scene, cell.x, cell.y))
+	if (borders_has_foot(below) || !(is_dot || is_letter || sign)) {
+		draw_blank(plan, to, below, paint);
+		return;
+	}
+	borders_below(&paint, below);
+	if (is_dot || is_letter)
 		brush_put(plan, to.y, to.x, (wchar_t)letter, paint);
-	else if (sign)
-		brush_sign(plan, to.y, to.x, sign, paint);
 	else
-		brush_put(plan, to.y, to.x, L' ', paint);
+		brush_sign(plan, to.y, to.x, sign, paint);
 }
 
 /* The rest of a cell that has more characters than one: closed patterns go on. */
 static void draw_rest(const struct scene *scene, const struct area *plan, struct place to,
-	struct place cell, struct paint paint)
+	struct place cell, enum border below, struct paint paint)
 {
 	char letter = scene_letter(scene, cell.x, cell.y);
-	bool is_closed = scene->level != COLOUR_NONE ||
-		plot_class_of(scene->editor->plot, letter) == CLASS_BED;
-	const cchar_t *sign = pattern(scene, letter, cell.x, cell.y);
+	const cchar_t *sign = hatch_is_closed(scene, letter) ?
+		hatch_sign(scene, letter, cell.x, cell.y) : NULL;
 
-	if (is_closed && sign)
-		brush_sign(plan, to.y, to.x, sign, paint);
-	else
-		brush_put(plan, to.y, to.x, L' ', paint);
+	if (borders_has_foot(below) || !sign) {
+		draw_blank(plan, to, below, paint);
+		return;
+	}
+	borders_below(&paint, below);
+	brush_sign(plan, to.y, to.x, sign, paint);
 }
 
 /* A level axis between two rows is dashes below the upper one. */
@@ -62,41 +71,37 @@ static void draw_mark(const struct scene *scene, const struct area *plan, struct
 {
 	struct sign sign = mark_sign(mark);
 
-	if (mark == MARK_LEVEL && scene->mirror.down % 2 == 0 && brush_can_underline()) {
-		paint.is_underlined = true;
-		brush_put(plan, to.y, to.x, L' ', paint);
-		return;
-	}
-	brush_put(plan, to.y, to.x,
-		brush_has_unicode() ? (wchar_t)sign.code : (wchar_t)sign.plain, paint);
+	if (mark == MARK_LEVEL && scene->mirror.down % 2 == 0)
+		borders_foot(plan, to.y, to.x, BORDER_WALL, paint);
+	else
+		brush_put(plan, to.y, to.x,
+			brush_has_unicode() ? (wchar_t)sign.code : (wchar_t)sign.plain, paint);
 }
 
 /* ---- Cells of each size ---------------------------------------------------------------------- */
 
+/* The line below a cell; what covers the cell covers that too. */
+static enum border line_below(const struct scene *scene, struct place cell)
+{
+	return scene_is_covered(scene, cell.x, cell.y) ? BORDER_NONE :
+		scene_below(scene, cell.x, cell.y);
+}
+
 static void draw_two_columns(const struct scene *scene, const struct area *plan, struct place to,
 	struct place cell)
 {
-	enum border right = scene_right(scene, cell.x, cell.y);
-	enum border below = scene_below(scene, cell.x, cell.y);
+	enum border right = scene_right(scene, cell.x, cell.y), below = line_below(scene, cell);
 	enum mark mark = mark_at(scene->editor, &scene->mirror, cell.x, cell.y);
 	struct paint paint = scene_paint(scene, cell.x, cell.y);
 	struct place beside = { to.x + 1, to.y };
-	bool has_foot = borders_has_foot(below) && !scene_is_covered(scene, cell.x, cell.y);
 
-	if (!has_foot)
-		borders_below(&paint, below);
-	if (has_foot)
-		borders_foot(plan, to.y, to.x, paint);
-	else
-		draw_inside(scene, plan, to, cell, paint);
+	draw_inside(scene, plan, to, cell, below, paint);
 	if (mark != MARK_NONE)
 		draw_mark(scene, plan, beside, mark, paint);
 	else if (right != BORDER_NONE)
 		borders_upright(plan, beside.y, beside.x, right, paint);
-	else if (has_foot)
-		borders_foot(plan, beside.y, beside.x, paint);
 	else
-		draw_rest(scene, plan, beside, cell, paint);
+		draw_rest(scene, plan, beside, cell, below, paint);
 }
 
 /* A fence in the letter's place; false where there is none. */
@@ -112,7 +117,7 @@ static bool draw_fence(const struct scene *scene, const struct area *plan, struc
 	else if (right == BORDER_FENCE)
 		borders_upright(plan, to.y, to.x, right, paint);
 	else if (borders_has_foot(below))
-		borders_foot(plan, to.y, to.x, paint);
+		borders_foot(plan, to.y, to.x, below, paint);
 	else
 		return false;
 	return true;
@@ -126,6 +131,7 @@ static void draw_one_column(const struct scene *scene, const struct area *plan, 
 	enum mark mark = mark_at(scene->editor, &scene->mirror, cell.x, cell.y);
 	struct paint paint = scene_paint(scene, cell.x, cell.y);
 	bool is_open = scene_letter(scene, cell.x, cell.y) == OPEN_GROUND;
+	enum border below = line_below(scene, cell);
 
 	if (mark == MARK_PEG || (is_open && mark != MARK_NONE)) {
 		draw_mark(scene, plan, to, mark, paint);
@@ -133,36 +139,35 @@ static void draw_one_column(const struct scene *scene, const struct area *plan, 
 	}
 	if (!scene_is_covered(scene, cell.x, cell.y) && draw_fence(scene, plan, to, cell, paint))
 		return;
-	if (scene_below(scene, cell.x, cell.y) == BORDER_FENCE)
-		borders_below(&paint, BORDER_FENCE);
-	draw_inside(scene, plan, to, cell, paint);
+	draw_inside(scene, plan, to, cell, below == BORDER_FENCE ? below : BORDER_NONE, paint);
 }
 
-/* Four columns and two rows: the last of each are for the lines. */
+/* Beside the letter, but for an axis between two cells, which is where lines are. */
+static struct place mark_place(const struct scene *scene, struct place to, enum mark mark)
+{
+	bool is_right = mark == MARK_UPRIGHT && scene->mirror.across % 2 == 0;
+	bool is_below = mark == MARK_LEVEL && scene->mirror.down % 2 == 0;
+
+	return (struct place){ to.x + (is_right ? 3 : 1), to.y + is_below };
+}
+
+/* Four columns and two rows, with lines in the last of each. */
 static void draw_near(const struct scene *scene, const struct area *plan, struct place to,
 	struct place cell)
 {
+	enum border right = scene_right(scene, cell.x, cell.y), below = line_below(scene, cell);
 	enum mark mark = mark_at(scene->editor, &scene->mirror, cell.x, cell.y);
 	struct paint paint = scene_paint(scene, cell.x, cell.y);
-	struct joint joint = { scene_right(scene, cell.x, cell.y),
-		scene_right(scene, cell.x, cell.y + 1), scene_below(scene, cell.x, cell.y),
-		scene_below(scene, cell.x + 1, cell.y) };
 
 	for (int row = 0; row < 2; row++)
 		for (int column = 0; column < 4; column++)
 			draw_rest(scene, plan, (struct place){ to.x + column, to.y + row }, cell,
-				paint);
-	draw_inside(scene, plan, to, cell, paint);
+				row == 1 ? below : BORDER_NONE, paint);
+	draw_inside(scene, plan, to, cell, BORDER_NONE, paint);
+	for (int row = 0; row < 2 && right != BORDER_NONE; row++)
+		borders_upright(plan, to.y + row, to.x + 3, right, paint);
 	if (mark != MARK_NONE)
-		draw_mark(scene, plan, (struct place){ to.x + 1, to.y }, mark, paint);
-	if (joint.up != BORDER_NONE)
-		borders_upright(plan, to.y, to.x + 3, joint.up, paint);
-	if (joint.left != BORDER_NONE)
-		for (int column = 0; column < 3; column++)
-			borders_joint(plan, to.y + 1, to.x + column,
-				(struct joint){ .left = joint.left, .right = joint.left }, paint);
-	if (joint.up || joint.down || joint.left || joint.right)
-		borders_joint(plan, to.y + 1, to.x + 3, joint, paint);
+		draw_mark(scene, plan, mark_place(scene, to, mark), mark, paint);
 }
 
 /* ---- The plan -------------------------------------------------------------------------------- */
@@ -186,7 +191,8 @@ static void draw_end(const struct editor *editor, const struct area *plan, struc
 	if (has_right && has_bottom)
 		mvadd_wch(plan->row + rows, plan->column + columns, WACS_LRCORNER);
 	if (has_bottom && rows + 1 < plan->rows)
-		caption_draw(editor, plan, rows + 1);
+		caption_draw(editor, &(struct area){ plan->row + rows + 1, plan->column,
+			plan->rows - rows - 1, plan->columns });
 }
 
 static void draw_cells(const struct scene *scene, const struct area *plan, struct place blocks)

@@ -1,11 +1,51 @@
 #include "screen/plan_names.h"
 #include "editor/marks.h"
 #include "screen/borders.h"
+#include "screen/width.h"
 
 #include <stdio.h>
 #include <string.h>
 
 enum { LABEL_MOST = REGION_NAME_MOST + 1 + NAME_MOST + 1 };
+
+/* ---- Where there is room --------------------------------------------------------------------- */
+
+static bool is_mark_in_the_way(enum mark mark)
+{
+	return mark == MARK_PEG || mark == MARK_IMAGE || mark == MARK_SNAG || mark == MARK_FAULT;
+}
+
+/* Whether nothing is to be seen on the cells but an axis, which is seen elsewhere too, and lines
+ * below them that may be hidden. */
+static bool is_free(const struct scene *scene, struct place first, int count, enum border hidden)
+{
+	const struct editor *editor = scene->editor;
+	bool has_lines = view_grain(&editor->view)->rows == 1; /* in the row of letters */
+
+	for (int x = first.x; x < first.x + count; x++)
+		if (is_mark_in_the_way(mark_at(editor, &scene->mirror, x, first.y)) ||
+		    (has_lines && (scene_right(scene, x, first.y) == BORDER_FENCE ||
+		    scene_below(scene, x, first.y) > hidden)))
+			return false;
+	return true;
+}
+
+/* Columns of a run of cells that a label may have: the last one is for a line. */
+static int room_of(const struct scene *scene, const struct middle *middle)
+{
+	return middle->length * view_grain(&scene->editor->view)->columns - 1;
+}
+
+static bool has_room(const struct scene *scene, const struct middle *middle, const char *label,
+	enum border hidden)
+{
+	int cell = view_grain(&scene->editor->view)->columns, columns = width_of(label);
+	int start = (room_of(scene, middle) - columns) / 2;
+	int first = start / cell, last = (start + columns - 1) / cell;
+
+	return columns <= room_of(scene, middle) && is_free(scene, (struct place){
+		middle->first.x + first, middle->first.y }, last - first + 1, hidden);
+}
 
 static bool is_ascii(const char *text)
 {
@@ -15,79 +55,100 @@ static bool is_ascii(const char *text)
 	return true;
 }
 
-/* Its own name, else that of its entry; of one character at least; 0 where there is no room. */
-static int label_of(const struct survey *survey, int index, int room, char label[LABEL_MOST])
+/* A label in a wall's place is underlined if it is long. */
+struct label {
+	char text[LABEL_MOST];
+	bool is_underlined;
+};
+
+/* The region's number, with its own name or that of its entry if that fits; false where there is no
+ * room for either. */
+static bool label_of(const struct scene *scene, int index, const struct middle *middle,
+	struct label *label)
 {
+	const struct survey *survey = &scene->editor->takeoff.survey;
 	const struct region *region = &survey->regions[index];
 	const char *own = survey_own_name(survey, index), *name = own ? own : region->entry->name;
 	char id[REGION_NAME_MOST];
 
 	survey_region_name(region, id);
-	if ((int)strlen(id) > room)
-		return 0;
-	if (is_ascii(name) && (int)(strlen(id) + 1 + strlen(name)) <= room)
-		return snprintf(label, LABEL_MOST, "%s %s", id, name);
-	return snprintf(label, LABEL_MOST, "%s", id);
+	snprintf(label->text, LABEL_MOST, "%s %s", id, name);
+	label->is_underlined = brush_can_underline();
+	if ((brush_has_unicode() || is_ascii(name)) && has_room(scene, middle, label->text,
+		label->is_underlined ? BORDER_WALL : BORDER_NONE))
+		return true;
+	snprintf(label->text, LABEL_MOST, "%s", id);
+	label->is_underlined = false;
+	return has_room(scene, middle, label->text, BORDER_WALL);
 }
 
-static bool is_mark_in_the_way(enum mark mark)
-{
-	return mark == MARK_PEG || mark == MARK_IMAGE || mark == MARK_SNAG || mark == MARK_FAULT;
-}
+/* ---- Drawing --------------------------------------------------------------------------------- */
 
-/* Whether nothing is to be seen on the cells but an axis, which is seen elsewhere too. */
-static bool is_free(const struct scene *scene, struct place first, int count)
-{
-	const struct editor *editor = scene->editor;
+/* Where so many columns of a label go, counted from a cell, and on what. */
+struct slot {
+	int row, column;
+	struct paint paint;
+	enum border below;
+	bool is_seen;
+};
 
-	for (int x = first.x; x < first.x + count; x++)
-		if (is_mark_in_the_way(mark_at(editor, &scene->mirror, x, first.y)) ||
-		    scene_right(scene, x, first.y) == BORDER_FENCE ||
-		    scene_below(scene, x, first.y) == BORDER_FENCE)
-			return false;
-	return true;
-}
-
-/* One character of a label, on the ground it is on. */
-static void draw_letter(const struct scene *scene, const struct area *plan, struct place cell,
-	int column, char letter)
+static struct slot slot_of(const struct scene *scene, const struct area *plan, struct place cell,
+	int column, int columns)
 {
 	const struct view *view = &scene->editor->view;
 	const struct grain *grain = view_grain(view);
 	int x = cell.x + column / grain->columns;
-	int row = (cell.y - view->first.y) * grain->rows;
-	bool is_covered = scene_is_covered(scene, x, cell.y);
-	struct paint paint = scene_paint(scene, x, cell.y);
+	int last = cell.x + (column + columns - 1) / grain->columns;
+	struct slot slot = { .row = (cell.y - view->first.y) * grain->rows,
+		.column = (cell.x - view->first.x) * grain->columns + column,
+		.paint = scene_paint(scene, x, cell.y),
+		.below = grain->rows == 1 ? scene_below(scene, x, cell.y) : BORDER_NONE };
 
-	column += (cell.x - view->first.x) * grain->columns;
-	paint.is_bold = scene->level == COLOUR_NONE;
-	if (grain->rows == 1)
-		borders_below(&paint, scene_below(scene, x, cell.y));
-	if (column >= 0 && column < plan->columns && !is_covered)
-		brush_put(plan, row, column, (wchar_t)(unsigned char)letter, paint);
+	slot.paint.is_bold = scene->level == COLOUR_NONE;
+	slot.is_seen = slot.column >= 0 && slot.column + columns <= plan->columns &&
+		!scene_is_covered(scene, x, cell.y) && !scene_is_covered(scene, last, cell.y);
+	return slot;
 }
 
-/* In the middle of the run, with blanks around where there is room for them. */
-static void draw_name(const struct scene *scene, const struct area *plan,
-	int region, const struct middle *middle)
+/* What is between a label and the pattern around it; lines go on. */
+static void draw_pad(const struct scene *scene, const struct area *plan, struct place cell,
+	int column)
 {
-	const struct survey *survey = &scene->editor->takeoff.survey;
-	const struct grain *grain = view_grain(&scene->editor->view);
-	char label[LABEL_MOST];
-	int room = middle->length * grain->columns - 1;
-	int length = label_of(survey, region, room, label);
-	int start = (room - length) / 2, first = start / grain->columns;
-	int last = (start + length - 1) / grain->columns;
+	struct slot slot = slot_of(scene, plan, cell, column, 1);
 
-	if (length == 0 || !is_free(scene, (struct place){ middle->first.x + first,
-		middle->first.y }, last - first + 1))
+	if (!slot.is_seen || view_grain(&scene->editor->view)->columns == 1)
 		return;
-	for (int i = 0; i < length; i++)
-		draw_letter(scene, plan, middle->first, start + i, label[i]);
-	if (grain->columns > 1 && start > 0)
-		draw_letter(scene, plan, middle->first, start - 1, ' ');
-	if (grain->columns > 1 && start + length < room)
-		draw_letter(scene, plan, middle->first, start + length, ' ');
+	if (slot.below == BORDER_NONE)
+		brush_put(plan, slot.row, slot.column, L' ', slot.paint);
+	else
+		borders_foot(plan, slot.row, slot.column, slot.below, slot.paint);
+}
+
+/* In the middle of the run. */
+static void draw_name(const struct scene *scene, const struct area *plan, int region,
+	const struct middle *middle)
+{
+	int room = room_of(scene, middle), column;
+	struct label label;
+
+	if (!label_of(scene, region, middle, &label))
+		return;
+	column = (room - width_of(label.text)) / 2;
+	if (column > 0)
+		draw_pad(scene, plan, middle->first, column - 1);
+	for (const char *at = label.text; *at;) {
+		int columns;
+		size_t taken = width_cluster(at, strlen(at), &columns);
+		struct slot slot = slot_of(scene, plan, middle->first, column, columns);
+
+		slot.paint.is_underlined = label.is_underlined && slot.below != BORDER_NONE;
+		if (slot.is_seen)
+			brush_cluster(plan, slot.row, slot.column, at, taken, slot.paint);
+		column += columns;
+		at += taken;
+	}
+	if (column < room)
+		draw_pad(scene, plan, middle->first, column);
 }
 
 void plan_names_draw(const struct scene *scene, const struct area *plan, struct place blocks)

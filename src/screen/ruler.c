@@ -99,12 +99,15 @@ static void draw_down(const struct editor *editor, const struct area *ruler,
 
 /* ---- Edges ----------------------------------------------------------------------------------- */
 
-static void underline(const struct area *ruler, int column, int columns, enum border line)
+/* A line below a label, or where there is none. */
+static void draw_above(const struct area *ruler, int column, enum border line, struct paint paint)
 {
 	attr_t bold = line == BORDER_FENCE ? A_BOLD : A_NORMAL;
 
-	if (line != BORDER_NONE)
-		mvchgat(ruler->row, ruler->column + column, columns, A_UNDERLINE | bold, 0, NULL);
+	if ((mvinch(ruler->row, ruler->column + column) & A_CHARTEXT) == ' ')
+		borders_foot(ruler, 0, column, line, paint);
+	else
+		mvchgat(ruler->row, ruler->column + column, 1, A_UNDERLINE | bold, 0, NULL);
 }
 
 /* Walls and fences along the upper edge, below the labels, and along the left one. */
@@ -113,21 +116,20 @@ static void draw_edges(const struct scene *scene, const struct layout *layout,
 {
 	const struct area *side = &layout->side_ruler;
 	const struct paint plain = { .ink = COLOUR_DEFAULT, .ground = COLOUR_DEFAULT };
-	int edge = side->columns - 1, rows = view_grain(&scene->editor->view)->rows;
+	int edge = side->columns - 1, rows = down->last - down->first + 1;
+	int columns = across->last - across->first + 1;
 
-	for (int x = across->first; down->first == 0 && x <= across->last; x++)
-		underline(&layout->ruler, (x - across->first) * across->characters,
-			across->characters, scene_below(scene, x, -1));
-	for (int y = down->first; across->first == 0 && y <= down->last; y++) {
-		int row = (y - down->first) * rows;
-		enum border line = scene_right(scene, -1, y);
+	for (int i = 0; down->first == 0 && i < columns * across->characters; i++) {
+		enum border line = scene_below(scene, across->first + i / across->characters, -1);
 
 		if (line != BORDER_NONE)
-			borders_upright(side, row, edge, line, plain);
-		if (rows == 2)
-			borders_joint(side, row + 1, edge, (struct joint){ .up = line,
-				.down = scene_right(scene, -1, y + 1),
-				.right = scene_below(scene, 0, y) }, plain);
+			draw_above(&layout->ruler, i, line, plain);
+	}
+	for (int i = 0; across->first == 0 && i < rows * down->characters; i++) {
+		enum border line = scene_right(scene, -1, down->first + i / down->characters);
+
+		if (line != BORDER_NONE)
+			borders_upright(side, i, edge, line, plain);
 	}
 }
 

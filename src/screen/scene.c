@@ -65,6 +65,11 @@ bool scene_is_hatched(const struct scene *scene, char letter)
 		scene->ranks[(int)letter]);
 }
 
+bool scene_has_shade(const struct scene *scene, char letter)
+{
+	return scene->ranks[(int)letter] < colour_shades(scene->level);
+}
+
 bool scene_is_outlined(const struct scene *scene, struct rectangle cells)
 {
 	const struct rectangle *r = &scene->outline;

@@ -29,6 +29,8 @@ char scene_commonest(const struct scene *scene, struct rectangle cells);
 /* Of ground with that letter, and whether it has a pattern. */
 struct paint scene_ground(const struct scene *scene, char letter);
 bool scene_is_hatched(const struct scene *scene, char letter);
+/* Whether it has one that no entry before it has. */
+bool scene_has_shade(const struct scene *scene, char letter);
 /* Of a cell: that of its ground, of an outline or of the cursor. */
 struct paint scene_paint(const struct scene *scene, int x, int y);
 /* Whether one of the cells is on the outline. */

@@ -15,13 +15,23 @@ struct layout stage_layout(const struct stage *stage)
 {
 	const struct editor *editor = &stage->editor;
 	struct wanted wanted = { editor->panel,
-		view_columns_of_all(&editor->view, &editor->plot->ground), 0 };
-	struct layout layout = layout_of(LINES, COLS, &wanted);
+		view_columns_of_all(&editor->view, &editor->plot->ground), stage->here_rows };
+
+	return layout_of(LINES, COLS, &wanted);
+}
+
+/* What is under the cursor has as many rows as its words take, and keeps those it had while the
+ * page has no use for them: so neither moves with every step. */
+static void fit_here(struct stage *stage)
+{
+	struct layout layout = stage_layout(stage);
+	int needed;
 
 	if (layout.is_too_small)
-		return layout;
-	wanted.here = panel_here_rows(&layout, &stage->here);
-	return layout_of(LINES, COLS, &wanted);
+		return;
+	needed = panel_here_rows(&layout, &stage->here);
+	if (needed > stage->here_rows || panel_top_most(&stage->editor, &layout) > 0)
+		stage->here_rows = needed;
 }
 
 static void draw_too_small(const struct editor *editor, const struct layout *layout)
@@ -141,6 +151,7 @@ void stage_show(struct stage *stage, const struct front *front)
 	editor_draw(&stage->editor);
 	text_clear(&stage->here);
 	here_words(&stage->editor, &stage->here);
+	fit_here(stage);
 	layout = stage_layout(stage);
 	settle(&stage->editor, &layout);
 	erase();

@@ -19,6 +19,7 @@ struct stage {
 	const struct front *front; /* that was shown last */
 	bool is_slow; /* to count this plot took too long to wait for */
 	struct text here; /* the words of what is under the cursor, as they were shown last */
+	int here_rows; /* that they have */
 };
 
 /* What is drawn in front of the plan. */

@@ -113,7 +113,8 @@ START_TEST(a_trail_is_laid_on_the_way)
 	desk_press(b, PRESS_DOWN);
 	desk_type(b, "b=4");
 	desk_press(b, PRESS_RIGHT);
-	desk_check(b, ROWS { "pppbbbpp....", "bbbbb...p...", "p...........", "l...........", NULL });
+	desk_check(b, ROWS { "pppbbbpp....", "bbbbb...p...", "p...........", "l...........",
+		NULL });
 }
 END_TEST
 

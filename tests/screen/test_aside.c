@@ -66,8 +66,8 @@ static const struct in_front {
 	int beside;         /* columns right of the cursor that are to be seen too */
 } fronts[] = {
 	/* A list in front of a plan with a hidden panel: peg and cursor; or the cursor alone. */
-	{ 24, 80, HIDE " 2 4 right enter 1 2 right 5 down", "36 ft across", "enter", RECTANGLE, 2, 1,
-		0 },
+	{ 24, 80, HIDE " 2 4 right enter 1 2 right 5 down", "36 ft across", "enter", RECTANGLE, 2,
+		1, 0 },
 	{ 24, 80, HIDE " 3 6 right enter 1 2 left 5 down", "24 ft across", "enter", RECTANGLE, 2, 1,
 		0 },
 	{ 24, 80, HIDE " enter 3 6 right 1 2 down", "36 ft across", "enter", RECTANGLE, 2, 0, 0 },

@@ -196,10 +196,10 @@ START_TEST(shades_of_a_class_differ_in_lightness)
 }
 END_TEST
 
-START_TEST(cursor_and_outline_are_like_no_ground)
+START_TEST(cursor_outline_and_fence_are_like_no_ground)
 {
 	int cursor = colour_cursor(COLOUR_FINE).ground;
-	int outline = colour_outline(COLOUR_FINE).ground;
+	int outline = colour_outline(COLOUR_FINE).ground, fence = colour_fence(COLOUR_FINE);
 
 	for (enum plot_class class = CLASS_BED; class < CLASS_OPEN; class++) {
 		struct paint basic = colour_of(COLOUR_BASIC, class, 0);
@@ -210,11 +210,12 @@ START_TEST(cursor_and_outline_are_like_no_ground)
 		for (int rank = 0; rank < COLOUR_SHADES; rank++) {
 			ck_assert_double_gt(apart(cursor, shade(class, rank)), 12);
 			ck_assert_double_gt(apart(outline, shade(class, rank)), 20);
-			ck_assert_double_gt(apart(colour_fence(COLOUR_FINE), shade(class, rank)),
-				20);
+			ck_assert_double_gt(apart(fence, shade(class, rank)), rank ? 14 : 25);
 		}
 	}
 	ck_assert_double_gt(apart(cursor, outline), 40);
+	ck_assert_double_gt(apart(cursor, fence), 12);
+	ck_assert_double_gt(apart(outline, fence), 20);
 }
 END_TEST
 
@@ -241,7 +242,7 @@ Suite *test_suite(void)
 	tcase_add_test(colours, the_first_grounds_are_told_apart_by_all_kinds_of_colour_vision);
 	tcase_add_test(colours, the_second_of_a_class_is_no_other_classs_first);
 	tcase_add_test(colours, shades_of_a_class_differ_in_lightness);
-	tcase_add_test(colours, cursor_and_outline_are_like_no_ground);
+	tcase_add_test(colours, cursor_outline_and_fence_are_like_no_ground);
 	tcase_add_test(colours,
 		of_eight_colours_every_second_entry_has_a_pattern_and_without_any_none_has);
 	return suite;

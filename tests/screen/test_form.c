@@ -281,8 +281,8 @@ START_TEST(another_cell_keeps_the_cells_or_the_measure)
 	accept_card(&at);
 	terminal_wait(at.t, "Cells of 6 in instead of");
 	terminal_keys(at.t, "escape");
-	terminal_wait(at.t, "The plot itself");
-	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "nothing was picked");
+	terminal_keys(at.t, "pagedown enter");
 	terminal_wait(at.t, "28 x 16 cells");
 	terminal_keys(at.t, "enter");
 	terminal_wait(at.t, "28 x 16 cells, all as it was.");

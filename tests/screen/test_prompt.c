@@ -81,7 +81,7 @@ START_TEST(to_ask_and_to_leave_costs_few_bytes)
 	typed = terminal_settle(at.t);
 	ck_assert_msg(typed.bytes <= TYPED_MOST, "typed: %zu bytes", typed.bytes);
 	terminal_keys(at.t, "backspace escape");
-	terminal_wait(at.t, "At rest");
+	terminal_wait(at.t, "Drawing");
 	left = terminal_settle(at.t);
 	ck_assert_msg(left.bytes <= LEFT_MOST, "left: %zu bytes", left.bytes);
 	table_leave(&at);
@@ -328,7 +328,7 @@ START_TEST(what_is_wrong_never_hides_the_cursor)
 	struct table at;
 
 	table_sit(&at, "great-court.plot", 24, 80);
-	terminal_keys(at.t, "enter 5 right 4 down x4 3 down 1");
+	terminal_keys(at.t, "enter 5 right 1 9 down");
 	terminal_until(at.t, shown_on_cell(at.t, 5, PLAN_LAST));
 	terminal_keys(at.t, "enter S t r a i g h t enter");
 	terminal_wait(at.t, "Enter lay it");

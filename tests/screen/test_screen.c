@@ -608,7 +608,7 @@ static int by_bytes(const void *a, const void *b)
 /* Laid one by one over open ground and a bed, with the mirror's images. */
 START_TEST(a_stroke_costs_few_bytes)
 {
-	enum { STROKES = 12, STROKE_MOST = 300 };
+	enum { STROKES = 12, STROKE_MOST = 210 };
 	int costs[STROKES];
 	struct table at;
 
@@ -620,6 +620,40 @@ START_TEST(a_stroke_costs_few_bytes)
 	}
 	qsort(costs, STROKES, sizeof *costs, by_bytes);
 	ck_assert_int_le(costs[STROKES / 2], STROKE_MOST);
+	table_leave(&at);
+}
+END_TEST
+
+START_TEST(a_list_that_closes_costs_few_bytes)
+{
+	static const char *const lists[] = { "!", "?", ";", "#" };
+	struct table at;
+
+	table_sit(&at, "court.plot", 24, 80);
+	for (size_t i = 0; i < sizeof lists / sizeof *lists; i++) {
+		size_t bytes;
+
+		traffic_of(&at, lists[i]);
+		bytes = traffic_of(&at, "escape").bytes;
+		ck_assert_msg(bytes > 0 && bytes <= 1000, "%s: %zu bytes", lists[i], bytes);
+	}
+	table_leave(&at);
+}
+END_TEST
+
+/* On a bed without a snag, on one with a snag, on open ground. */
+START_TEST(the_page_does_not_move_with_what_is_under_the_cursor)
+{
+	struct table at;
+	int row;
+
+	table_sit(&at, "snags.plot", 40, 120);
+	terminal_keys(at.t, "right down");
+	terminal_wait(at.t, "Snag: ");
+	row = terminal_find(at.t, " here ");
+	terminal_keys(at.t, "up");
+	terminal_wait_gone(at.t, "Snag: ");
+	ck_assert_int_eq(terminal_find(at.t, " here "), row);
 	table_leave(&at);
 }
 END_TEST
@@ -687,6 +721,8 @@ Suite *test_suite(void)
 	tcase_add_test(input, an_arrow_that_comes_in_pieces_is_an_arrow);
 	tcase_add_test(bytes, keys_cost_few_bytes_in_one_write);
 	tcase_add_test(bytes, a_stroke_costs_few_bytes);
+	tcase_add_test(bytes, a_list_that_closes_costs_few_bytes);
+	tcase_add_test(bytes, the_page_does_not_move_with_what_is_under_the_cursor);
 	tcase_add_test(bytes, keys_typed_ahead_are_drawn_once);
 	tcase_add_test(bytes, a_garbled_screen_is_sent_again_as_a_whole);
 	return suite;

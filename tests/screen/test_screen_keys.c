@@ -165,7 +165,7 @@ START_TEST(bytes_at_random_end_no_session)
 	struct table at;
 
 	sit_in_state(&at, _i % STATES);
-	for (int i = 0; i < 300; i++) {
+	for (int i = 0; i < runner_count(300, 1200); i++) {
 		char byte[] = { (char)random_between(&r, 128, 255), '\0' };
 
 		terminal_type(at.t, random_below(&r, 2) ? byte :
@@ -293,7 +293,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(nothing, what_means_nothing_changes_nothing, 0, STATES);
 	tcase_add_test(nothing, characters_in_pieces_are_characters);
 	tcase_add_test(nothing, arrows_and_clicks_in_pieces_stay_what_they_are);
-	tcase_add_loop_test(nothing, bytes_at_random_end_no_session, 0, runner_count(3, 400));
+	tcase_add_loop_test(nothing, bytes_at_random_end_no_session, 0, runner_count(3, 100));
 	tcase_add_loop_test(pastes, a_paste_in_marks_is_never_a_stroke, 0, STATES);
 	tcase_add_loop_test(pastes, a_paste_without_marks_into_a_list_or_card_is_never_a_stroke, 0,
 		5);

@@ -177,7 +177,7 @@ START_TEST(in_one_column_a_peg_hides_a_letter_and_other_marks_only_open_ground)
 	/* the axes, on open ground and on the path */
 	ck_assert_int_eq(shown_character(at.t, 0, 14), '|');
 	ck_assert_int_eq(plan_cell(at.t, 1, 14).ground, ground_of('p'));
-	ck_assert(plan_cell(at.t, 9, 0).underline);
+	ck_assert_str_eq(plan_cell(at.t, 9, 0).text, "\u2581");
 	ck_assert_int_eq(plan_cell(at.t, 9, 1).ground, ground_of('p'));
 	ck_assert_int_eq(shown_character(at.t, 0, 5), '.');
 	ck_assert_int_eq(shown_character(at.t, 0, 6), ' ');
@@ -231,13 +231,17 @@ START_TEST(nearest_a_cell_has_four_columns_and_two_rows)
 	for (int row = 2; row < 4; row++)
 		for (int column = 8; column < 12; column++)
 			ck_assert_int_eq(plan_cell(at.t, row, column).ground, SHOWN_CURSOR);
-	/* The corners of the first bed, from 1,1 to 5,3: of its lines, outside and inside. */
-	ck_assert_str_eq(plan_cell(at.t, 1, 3).text, "\u250c");
-	ck_assert_str_eq(plan_cell(at.t, 7, 3).text, "\u2514");
-	ck_assert_str_eq(plan_cell(at.t, 1, 23).text, "\u2510");
-	ck_assert_str_eq(plan_cell(at.t, 7, 23).text, "\u2518");
-	ck_assert_str_eq(plan_cell(at.t, 4, 23).text, "\u2502");
-	ck_assert_str_eq(plan_cell(at.t, 7, 13).text, "\u2500");
+	/* The first bed, from 1,1 to 5,3: the lines along its sides are at the cells' edges. */
+	for (int column = 4; column < 24; column++) {
+		ck_assert_str_eq(plan_cell(at.t, 1, column).text, "\u2581");
+		ck_assert_str_eq(plan_cell(at.t, 7, column).text,
+			column < 23 ? "\u2581" : "\u2502");
+	}
+	for (int row = 2; row < 8; row++) {
+		ck_assert_str_eq(plan_cell(at.t, row, 3).text, "\u2502");
+		ck_assert_str_eq(plan_cell(at.t, row, 23).text, "\u2502");
+	}
+	ck_assert_str_eq(plan_cell(at.t, 1, 3).text, " ");
 	ck_assert(terminal_shows(at.t, "B1 Raised bed"));
 	table_leave(&at);
 }
@@ -379,7 +383,8 @@ START_TEST(below_the_plan_are_a_scale_and_the_title)
 
 	table_sit(&at, "court.plot", 24, 80);
 	ck_assert_int_eq(terminal_find(at.t, "\u251c\u2500\u2500\u2500\u2500\u2500\u2500\u2500"
-		"\u2500\u2524 5'   Weavers' Yar"), PLAN_TOP + 9);
+		"\u2500\u2524 5'"), PLAN_TOP + 9);
+	ck_assert_int_eq(terminal_find(at.t, "Weavers' Yard herb court"), PLAN_TOP + 10);
 	table_leave(&at);
 	table_sit(&at, "great-court.plot", 24, 80);
 	ck_assert_int_eq(terminal_find(at.t, "\u2524 "), -1);

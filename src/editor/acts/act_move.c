@@ -13,8 +13,8 @@ static void go(struct editor *editor, int x, int y)
 		act_lay_way(editor, from, editor->cursor);
 }
 
-/* As many steps as were typed; one, from afar by a character at least, so that the cursor is seen to
- * move. */
+/* As many steps as were typed; else one, from afar by a character at least, so that the cursor is
+ * seen to move. */
 static void act_arrow(struct editor *editor, int key)
 {
 	const struct grain *grain = view_grain(&editor->view);

@@ -128,7 +128,7 @@ bool cells_ask(struct editor *editor, const struct cells_question *question, str
 		.rule = &cells_rule, .required = true, .is_cells = true, .span = SPAN_PLAN,
 		.typed = exact_length(&report, cells->count * plot_cell(editor->plot)) };
 
-	return card_ask(editor, &(struct card_spec){ .title = question->title, .done = question->done,
-		.fields = &field, .count = 1, .accept = one_accept, .check = one_check,
-		.owner = &asking });
+	return card_ask(editor, &(struct card_spec){ .title = question->title,
+		.done = question->done, .fields = &field, .count = 1, .accept = one_accept,
+		.check = one_check, .owner = &asking });
 }
