@@ -8,9 +8,10 @@
 
 enum { PAIR_GAP = 2, RANKS = 4 };
 
+/* Of one width, so that what stands beside stays where it is: that saves bytes. */
 static const char *const state_words[] = {
-	[STATE_REST] = "Drawing", [STATE_TRAIL] = "Trail", [STATE_PEGGED] = "Pegged",
-	[STATE_MARKED] = "Marked", [STATE_QUESTION] = "Choosing", [STATE_FORM] = "Filling in",
+	[STATE_REST] = "Drawing", [STATE_TRAIL] = "Trail  ", [STATE_PEGGED] = "Pegged ",
+	[STATE_MARKED] = "Marked ", [STATE_QUESTION] = "Picking", [STATE_FORM] = "Typing ",
 };
 
 /* What is spared where names would be cut, each step with those before it: nothing; gaps, and the

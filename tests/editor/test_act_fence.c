@@ -101,7 +101,7 @@ START_TEST(the_question_says_what_is_meant)
 	desk_answer(b, ROWS { "", "", NULL });
 	desk_type(b, ":");
 	desk_asked(b, "this cell, 1 ft x 1 ft");
-	ck_assert_str_eq(b->offered, "Lay a fence: \nSet a gate: \nLift the fence: \n"
+	ck_assert_str_eq(b->offered, "Lay a fence: \nSet a gate: \nTake out the fence: \n"
 		"Take out the gate: \nFence the whole plan: \n");
 	peg(b, (struct place){ 2, 1 }, (struct place){ 5, 3 });
 	desk_type(b, ":");
@@ -133,7 +133,7 @@ START_TEST(with_no_more_than_one_side_that_will_do_nothing_is_asked)
 	fence_from(editor_edit(&b->editor), "0,0 7,0 7,5", NULL);
 	editor_stroke(&b->editor);
 	desk_answer(b, ROWS { "Set a gate", "Set a gate", "Right", "Take out the gate",
-		"Lift the fence", NULL });
+		"Take out the fence", NULL });
 	peg(b, (struct place){ 1, 0 }, (struct place){ 2, 4 });
 	desk_type(b, ":");
 	fence_is(fence_at(b, 0), "0,0 7,0 7,5", "1,0 3,0");
@@ -147,7 +147,7 @@ START_TEST(with_no_more_than_one_side_that_will_do_nothing_is_asked)
 	desk_says(b, "1 gate taken out");
 	fence_is(fence_at(b, 0), "0,0 7,0 7,5", "7,0 7,4");
 	desk_type(b, ":");
-	desk_says(b, "1 ft lifted");
+	desk_says(b, "1 ft taken out");
 	fence_is(fence_at(b, 0), "0,0 2,0; 3,0 7,0 7,5", "7,0 7,4");
 	desk_free(b);
 }
@@ -157,7 +157,7 @@ static const struct {
 	const char *act, *says;
 } impossible[] = {
 	{ "Set a gate", "lay a fence first" },
-	{ "Lift the fence", "No fence" },
+	{ "Take out the fence", "No fence" },
 	{ "Take out the gate", "no gate" },
 };
 
@@ -207,7 +207,7 @@ START_TEST(of_several_fences_one_is_asked_for_and_offered_first_again)
 	ck_assert_int_eq(b->editor.position, 4);
 	/* The lower side has two of them along it: one is asked for. */
 	b->editor.cursor = (struct place){ 0, 4 };
-	desk_answer(b, ROWS { "Lay a fence", "Bottom", "Hurdles", "Lift the fence", "Fence",
+	desk_answer(b, ROWS { "Lay a fence", "Bottom", "Hurdles", "Take out the fence", "Fence",
 		NULL });
 	desk_type(b, ":");
 	desk_type(b, ":");

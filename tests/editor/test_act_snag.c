@@ -65,16 +65,19 @@ START_TEST(they_come_in_the_order_of_the_page_and_as_many_as_it_counts)
 {
 	struct desk *b = garden();
 	const struct page *page = desk_page(b, "Snags");
+	struct arena words = ARENA_EMPTY;
+	struct report report = editor_report(&b->editor, &words);
 	size_t number = 0;
 
 	for (size_t i = 0; i < page->count; i++) {
 		if (page->lines[i].kind != LINE_FIGURE)
 			continue;
 		for (int left = atoi(page->lines[i].value); left > 0; left--, number++)
-			ck_assert_str_eq(snag_word(snags_of(b)->list[number].code),
-				page->lines[i].label);
+			ck_assert_str_eq(snag_heading(&report,
+				snags_of(b)->list[number].code), page->lines[i].label);
 	}
 	ck_assert_uint_eq(number, snags_of(b)->count);
+	arena_clear(&words);
 	desk_free(b);
 }
 END_TEST

@@ -184,11 +184,11 @@ static void act_on_fence(struct plot *plot, struct source *source, int how)
 	if (!leg_is_straight(leg))
 		return;
 	if (how == 2)
-		fence_lift(plot, fence, leg);
+		fence_take_out(plot, fence, leg);
 	else if (how == 3)
 		fence_set_gate(plot, fence, leg);
 	else if (how == 4)
-		fence_lift_gate(plot, fence, leg);
+		fence_take_out_gate(plot, fence, leg);
 	else
 		fence_lay(plot, fence, leg);
 }

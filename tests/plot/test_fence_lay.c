@@ -113,11 +113,11 @@ START_TEST(lifting_splits_runs_and_takes_gates_that_lose_ground)
 
 	yard(&plot);
 	fence = fence_from(&plot, "0,0 8,0 8,4", "1,0 3,0; 4,0 6,0; 8,2 8,4");
-	ck_assert_int_eq(fence_lift(&plot, fence, leg(5, 0, 7, 0)).changed, 2);
+	ck_assert_int_eq(fence_take_out(&plot, fence, leg(5, 0, 7, 0)).changed, 2);
 	fence_is(fence, "0,0 5,0; 7,0 8,0 8,4", "1,0 3,0; 8,2 8,4");
-	ck_assert_int_eq(fence_lift(&plot, fence, leg(0, 1, 8, 1)).changed, 0);
-	ck_assert_int_eq(fence_lift(&plot, fence, leg(8, 0, 8, 4)).changed, 4);
-	ck_assert_int_eq(fence_lift(&plot, fence, leg(0, 0, 8, 0)).changed, 6);
+	ck_assert_int_eq(fence_take_out(&plot, fence, leg(0, 1, 8, 1)).changed, 0);
+	ck_assert_int_eq(fence_take_out(&plot, fence, leg(8, 0, 8, 4)).changed, 4);
+	ck_assert_int_eq(fence_take_out(&plot, fence, leg(0, 0, 8, 0)).changed, 6);
 	fence_is(fence, "", "");
 	plot_check(&plot);
 	plot_fini(&plot);
@@ -141,8 +141,8 @@ START_TEST(a_gate_needs_fence_all_along_and_stands_in_place_of_what_is_in_its_wa
 	fence_is(fence, "0,4 6,4", "1,4 3,4; 3,4 5,4");
 	fence_set_gate(&plot, fence, leg(2, 4, 4, 4));
 	fence_is(fence, "0,4 6,4", "2,4 4,4");
-	ck_assert_int_eq(fence_lift_gate(&plot, fence, leg(0, 4, 2, 4)).changed, 0);
-	ck_assert_int_eq(fence_lift_gate(&plot, fence, leg(3, 4, 6, 4)).changed, 1);
+	ck_assert_int_eq(fence_take_out_gate(&plot, fence, leg(0, 4, 2, 4)).changed, 0);
+	ck_assert_int_eq(fence_take_out_gate(&plot, fence, leg(3, 4, 6, 4)).changed, 1);
 	fence_is(fence, "0,4 6,4", "");
 	plot_fini(&plot);
 }
@@ -385,14 +385,14 @@ static struct laid act(struct plot *plot, struct fence *fence, struct map *map, 
 		return fence_lay(plot, fence, l);
 	case 2:
 		map_lay(map, plot, l, true);
-		return fence_lift(plot, fence, l);
+		return fence_take_out(plot, fence, l);
 	case 3:
 	case 4:
 		map_gate(map, plot, l);
 		return fence_set_gate(plot, fence, l);
 	default:
 		map_lift_gate(map, plot, l);
-		return fence_lift_gate(plot, fence, l);
+		return fence_take_out_gate(plot, fence, l);
 	}
 }
 
@@ -454,7 +454,7 @@ START_TEST(the_same_sides_make_the_same_runs)
 		for (int i = 0; i < count; i++)
 			fence_lay(&plot, one, legs[i] = leg_at_random(&plot.ground, &random));
 		fence_lay(&plot, other, leg(0, 0, plot.ground.columns, 0));
-		fence_lift(&plot, other, leg(0, 0, plot.ground.columns, 0));
+		fence_take_out(&plot, other, leg(0, 0, plot.ground.columns, 0));
 		for (int i = count - 1; i >= 0; i--) /* backwards, in two pieces */
 			for (int piece = 0; piece < 2; piece++) {
 				struct leg l = legs[i];
@@ -871,7 +871,7 @@ START_TEST(any_fence_keeps_its_rules_through_all_that_happens_to_a_plan)
 					fence_fold(&plot, fence, cell);
 				break;
 			case 3:
-				fence_lift(&plot, fence, l);
+				fence_take_out(&plot, fence, l);
 				break;
 			case 4:
 				fence_set_gate(&plot, fence, l);

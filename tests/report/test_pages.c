@@ -103,7 +103,7 @@ START_TEST(costs_stand_day_by_day_and_what_has_no_price_apart)
 	FILE *file;
 
 	ck_assert_uint_eq(desk_page(b, "Costs")->count, 1);
-	desk_line(b, "Costs", "", "No price book: name one in the plot's own card, #.");
+	desk_line(b, "Costs", "", "No price book: > names one.");
 	snprintf(path, sizeof path, "%s/book.json", b->folder);
 	file = fopen(path, "w");
 	ck_assert_ptr_nonnull(file);
@@ -206,7 +206,7 @@ START_TEST(snags_of_a_code_are_counted_and_the_first_twenty_told)
 	desk_press(b, PRESS_RIGHT);
 	desk_type(b, "|");
 	page = desk_page(b, "Snags");
-	check(b, "Snags", "", "mirror-broken", "25");
+	check(b, "Snags", "", "Mirror broken", "25");
 	ck_assert_str_eq(page->lines[page->count - 1].label, "Rule: The plot's own mirror.");
 	ck_assert_str_eq(page->lines[page->count - 2].label, "and 5 more.");
 	ck_assert_str_eq(page->lines[page->count - 3].label, "at 19 ft, 0 in: This cell and its "

@@ -202,16 +202,16 @@ static const struct {
 		"stand closer than a quarter block, or a corner is not tied." },
 	{ SNAG_FILL_NONE, FILL_NONE_UNDUG, UNITS_IMPERIAL,
 		{ FEET(0, 6), FEET(0, 2), FEET(0, 3), FEET(0, 1) },
-		"No soil fits: the wall is 6 in high, freeboard takes 2 in, mulch 3 in and the "
-		"ground inside 1 in." },
+		"No soil fits: of the wall's 6 in the top 2 in stay free, 3 in are "
+		"mulch and 1 in ground inside." },
 	{ SNAG_FILL_NONE, FILL_NONE_UNDUG, UNITS_METRIC, { MM(150), MM(50), MM(75), MM(25) },
-		"No soil fits: the wall is 150 mm high, freeboard takes 50 mm, mulch 75 mm and the "
-		"ground inside 25 mm." },
+		"No soil fits: of the wall's 150 mm the top 50 mm stay free, 75 mm are "
+		"mulch and 25 mm ground inside." },
 	{ SNAG_FILL_NONE, FILL_NONE_RAISED, UNITS_IMPERIAL,
 		{ FEET(0, 6), FEET(0, 3), FEET(0, 3), FEET(0, 1) },
-		"No soil fits: the wall is 6 in high, freeboard takes 3 in, mulch 3 in." },
+		"No soil fits: of the wall's 6 in the top 3 in stay free, 3 in are mulch." },
 	{ SNAG_FILL_NONE, FILL_NONE_RAISED, UNITS_METRIC, { MM(150), MM(75), MM(75), MM(25) },
-		"No soil fits: the wall is 150 mm high, freeboard takes 75 mm, mulch 75 mm." },
+		"No soil fits: of the wall's 150 mm the top 75 mm stay free, 75 mm are mulch." },
 	{ SNAG_FILL_NONE, FILL_NONE_MIX, UNITS_IMPERIAL, { 0 },
 		"Nothing is dug in: the mix has no part but topsoil, which is there already." },
 	{ SNAG_FILL_NONE, FILL_NONE_REPLACED, UNITS_IMPERIAL, { 0 },

@@ -366,7 +366,7 @@ START_TEST(an_esc_too_many_loses_nothing_that_was_typed)
 	terminal_type(at.t, "[B");
 	terminal_keys(at.t, "escape");
 	terminal_wait(at.t, "Name        Other");
-	terminal_wait(at.t, "Filling in   court.plot");
+	terminal_wait(at.t, "Typing    court.plot");
 	terminal_keys(at.t, "escape");
 	terminal_wait(at.t, "What was typed is not set");
 	terminal_keys(at.t, "enter"); /* go on typing: the first answer */

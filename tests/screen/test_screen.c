@@ -263,7 +263,7 @@ START_TEST(a_garden_is_begun_drawn_mirrored_saved_opened_again_and_taken_off)
 
 	table_start(&at, NULL);
 	terminal_wait(at.t, "herbs.plot, saved");
-	terminal_wait(at.t, "! acts");
+	terminal_wait(at.t, "! everything");
 	ck_assert_int_eq(shown_letter(at.t, 10, 3), 'b');
 	ck_assert_int_eq(shown_letter(at.t, 6, 6), 'S');
 	terminal_keys(at.t, "<");
@@ -394,7 +394,7 @@ START_TEST(the_smallest_screen_shows_all_parts)
 	terminal_until(at.t, shown_page(at.t, "Areas"));
 	terminal_wait(at.t, u8"saved  b Raised bed  \u25b210  left-right \u22601");
 	terminal_wait(at.t, "here");
-	terminal_wait(at.t, "! acts");
+	terminal_wait(at.t, "! everything");
 	terminal_until(at.t, shown_letter(at.t, 12, 1) == 'b');
 	terminal_wait(at.t, "? help");
 	terminal_keys(at.t, "#");

@@ -64,11 +64,11 @@ START_TEST(where_nothing_has_what_was_typed_no_row_is_chosen_and_enter_does_noth
 	terminal_wait(at.t, "Typed: lexve. Nothing here has it");
 	terminal_keys(at.t, "backspace x3");
 	terminal_wait(at.t, "Typed: le.");
-	terminal_wait(at.t, "Choosing");
+	terminal_wait(at.t, "Picking");
 	terminal_wait(at.t, "court.plot, saved");
 	terminal_keys(at.t, "escape");
 	terminal_wait_gone(at.t, "Typed");
-	terminal_wait(at.t, "Choosing");
+	terminal_wait(at.t, "Picking");
 	terminal_keys(at.t, "escape");
 	terminal_wait(at.t, "Drawing");
 	table_leave(&at);
@@ -165,7 +165,7 @@ START_TEST(a_click_on_an_answer_picks_it_and_one_on_a_heading_nothing)
 	terminal_until(at.t, shown_at(at.t, "Help"));
 	click(at.t, terminal_find(at.t, "\342\224\200 Program \342\224\200"));
 	terminal_settle(at.t);
-	terminal_wait(at.t, "Choosing");
+	terminal_wait(at.t, "Picking");
 	ck_assert(shown_at(at.t, "Help"));
 	click(at.t, terminal_find(at.t, "Leave  "));
 	terminal_until_end(at.t, terminal_is_over(at.t));
@@ -282,9 +282,9 @@ START_TEST(the_first_row_says_what_is_going_on_in_plain_words)
 
 	table_sit(&at, "court.plot", 24, 80);
 	terminal_keys(at.t, ";");
-	terminal_wait(at.t, "Choosing   court.plot");
+	terminal_wait(at.t, "Picking   court.plot");
 	terminal_keys(at.t, "escape @");
-	terminal_wait(at.t, "Filling in   court.plot");
+	terminal_wait(at.t, "Typing    court.plot");
 	table_leave(&at);
 }
 END_TEST

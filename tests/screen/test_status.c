@@ -48,8 +48,8 @@ START_TEST(as_many_snags_as_the_page_has_stand_beside_the_mirror)
 	sit("S.S.S....");
 	terminal_until(at.t, says(" 6 snags   mirror off"));
 	page_turn_to(at.t, "Snags");
-	terminal_wait(at.t, "fixture-no-path");
-	ck_assert_int_eq(count_of("fixture-tall") + count_of("fixture-no-path"), 6);
+	terminal_wait(at.t, "Fixture no path");
+	ck_assert_int_eq(count_of("Fixture tall") + count_of("Fixture no path"), 6);
 	ck_assert(says(" 6 snags   mirror off"));
 }
 END_TEST

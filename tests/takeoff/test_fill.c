@@ -368,8 +368,8 @@ START_TEST(a_wall_too_low_for_soil_has_no_fill_and_says_so)
 	const struct snag *snag = garden_snag(&garden, SNAG_FILL_NONE, 0);
 
 	ck_assert_ptr_nonnull(snag);
-	ck_assert_str_eq(garden_sentence(&garden, snag), "No soil fits: the wall is 6 in high, "
-		"freeboard takes 2 in, mulch 2 in and the ground inside 2 in.");
+	ck_assert_str_eq(garden_sentence(&garden, snag), "No soil fits: of the wall's 6 in "
+		"the top 2 in stay free, 2 in are mulch and 2 in ground inside.");
 	set(BED_FREEBOARD, "1 63/64 in");
 	ck_assert_int_eq(only_fill()->soil_depth, NM_PER_64TH);
 	ck_assert_ptr_null(garden_snag(&garden, SNAG_FILL_NONE, 0));

@@ -127,7 +127,7 @@ static void say_done(struct editor *editor, const struct fence_work *work,
 			(long long)changed, changed == 1 ? "gate" : "gates");
 }
 
-enum { LAYING, GATING, LIFTING, UNGATING };
+enum { LAYING, GATING, TAKING_OUT, UNGATING };
 
 static const struct fence_work works[] = {
 	[LAYING] = { .question = "Lay a fence along which side?", .is_new_too = true,
@@ -137,11 +137,11 @@ static const struct fence_work works[] = {
 		.act = fence_set_gate, .nowhere = "No side here is fenced from end to end: "
 			"lay a fence first, then set the gate in it.",
 		.is_setting = true, .nothing = "There is such a gate already." },
-	[LIFTING] = { .question = "Lift the fence along which side?", .is_all_too = true,
-		.fits = fenced_fits, .act = fence_lift, .nowhere = "No fence goes along here.",
-		.done = "lifted", .nothing = "No fence goes along there." },
+	[TAKING_OUT] = { .question = "Take out the fence along which side?", .is_all_too = true,
+		.fits = fenced_fits, .act = fence_take_out, .nowhere = "No fence goes along here.",
+		.done = "taken out", .nothing = "No fence goes along there." },
 	[UNGATING] = { .question = "Take out the gate of which side?", .is_all_too = true,
-		.fits = gated_fits, .act = fence_lift_gate, .nowhere = "There is no gate here.",
+		.fits = gated_fits, .act = fence_take_out_gate, .nowhere = "There is no gate here.",
 		.nothing = "There is no gate there." },
 };
 
@@ -308,8 +308,8 @@ static void act_fence(struct editor *editor)
 	static const struct choice choices[] = {
 		{ .words = "Lay a fence", .act = ACT_FENCE_LAY },
 		{ .words = "Set a gate", .act = ACT_GATE_SET },
-		{ .words = "Lift the fence", .act = ACT_FENCE_LIFT },
-		{ .words = "Take out the gate", .act = ACT_GATE_LIFT },
+		{ .words = "Take out the fence", .act = ACT_FENCE_OUT },
+		{ .words = "Take out the gate", .act = ACT_GATE_OUT },
 		{ .words = "Fence the whole plan", .act = ACT_FENCE_PLAN },
 	};
 	struct rectangle r = cells_meant(editor);
@@ -333,11 +333,11 @@ static const struct act acts[] = {
 		.wish = "set a gate in a fence",
 		.words = "door entrance", .writes = true, .run_with = act_fence_work,
 		.with = GATING },
-	{ .id = ACT_FENCE_LIFT, .key_name = ":", .name = "Lift the fence",
-		.wish = "lift a fence along a side",
+	{ .id = ACT_FENCE_OUT, .key_name = ":", .name = "Take out the fence",
+		.wish = "take out a fence along a side",
 		.words = "remove delete erase", .writes = true, .run_with = act_fence_work,
-		.with = LIFTING },
-	{ .id = ACT_GATE_LIFT, .key_name = ":", .name = "Take out the gate",
+		.with = TAKING_OUT },
+	{ .id = ACT_GATE_OUT, .key_name = ":", .name = "Take out the gate",
 		.wish = "take a gate out again",
 		.words = "remove delete erase", .writes = true, .run_with = act_fence_work,
 		.with = UNGATING },

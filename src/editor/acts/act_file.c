@@ -174,7 +174,7 @@ static void act_files(struct editor *editor)
 		{ .words = "Save", .act = ACT_SAVE, .by = ACT_FILES },
 		{ .words = "Save as another file", .act = ACT_SAVE_AS },
 		{ .words = "Write a copy", .act = ACT_COPY },
-		{ .words = "Write the takeoff", .act = ACT_TAKEOFF },
+		{ .words = "Write the takeoff: what to buy and do", .act = ACT_TAKEOFF },
 		{ .words = "Set the price book", .act = ACT_PRICES },
 	};
 

@@ -28,7 +28,7 @@ static void act_list(struct editor *editor, int id)
 	const bool by_wish = id == ACT_HELP;
 	struct act_rows rows = { .count = 0 };
 	struct question question = { .text = by_wish ?
-		"Letters are ground: press one to take it in hand. Signs are acts. I want to ..." :
+		"Letters are ground: press one to take it in hand. Signs do things. I want to ..." :
 		"All that can be done. Enter does it.",
 		.answers = rows.answers, .notes = rows.keys, .also = rows.also,
 		.headings = rows.headings, .advice = advice_for, .count = LISTED };
@@ -52,8 +52,8 @@ static void act_list(struct editor *editor, int id)
 static const struct act acts[] = {
 	{ .id = ACT_ALL, .keys = ONE_KEY('!'), .key_name = "!", .name = "All acts",
 		.wish = "see all acts by name", .words = "commands menu keys",
-		.hints = { [STATE_REST] = "acts", [STATE_TRAIL] = "acts", [STATE_PEGGED] = "acts",
-			[STATE_MARKED] = "acts" },
+		.hints = { [STATE_REST] = "everything", [STATE_TRAIL] = "everything", [STATE_PEGGED] = "everything",
+			[STATE_MARKED] = "everything" },
 		.rank = 1, .run_with = act_list, .with = ACT_ALL },
 	{ .id = ACT_HELP, .keys = { { '?', '?' }, { PRESS_F1, PRESS_F1 } },
 		.key_name = "? F1", .key_said = "?", .name = "Help",

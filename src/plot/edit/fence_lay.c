@@ -64,7 +64,7 @@ struct laid fence_lay(struct plot *plot, struct fence *fence, struct leg leg)
 	return laid;
 }
 
-struct laid fence_lift(struct plot *plot, struct fence *fence, struct leg leg)
+struct laid fence_take_out(struct plot *plot, struct fence *fence, struct leg leg)
 {
 	struct laid laid = { 0, false };
 	struct legs images = images_of(plot, leg, &laid.outside), legs = legs_of(fence);
@@ -140,7 +140,7 @@ struct laid fence_set_gate(struct plot *plot, struct fence *fence, struct leg ga
 	return laid;
 }
 
-struct laid fence_lift_gate(struct plot *plot, struct fence *fence, struct leg leg)
+struct laid fence_take_out_gate(struct plot *plot, struct fence *fence, struct leg leg)
 {
 	struct laid laid = { 0, false };
 	struct legs images = images_of(plot, leg, &laid.outside);

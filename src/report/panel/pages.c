@@ -160,7 +160,7 @@ static void costs(struct page_maker *maker, const struct takeoff *takeoff)
 	const struct costs *costs = &takeoff->costs;
 
 	if (!takeoff->book) {
-		page_note_line(maker, "No price book: name one in the plot's own card, #.");
+		page_note_line(maker, "No price book: > names one.");
 		return;
 	}
 	page_heading_line(maker, say(&maker->report, "In %s", costs->currency));
@@ -195,7 +195,7 @@ static void snag_code(struct page_maker *maker, const struct snag *snags, size_t
 	struct snag_lines lines;
 
 	snag_lines_find(&lines, report, snags, count);
-	page_figure(maker, snag_word(snags->code), plain_count(report, (int64_t)count));
+	page_figure(maker, snag_heading(report, snags->code), plain_count(report, (int64_t)count));
 	for (int i = 0; i < lines.count; i++) {
 		const struct snag *snag = lines.list[i].snag;
 

@@ -41,7 +41,7 @@ static void print_code(const struct report *report, const struct snag *snags, si
 
 	snag_lines_find(&lines, report, snags, count);
 	print_blank(report);
-	print_lines(report, 0, 2, "%s, %s. %s", snag_word(snags->code),
+	print_lines(report, 0, 2, "%s, %s. %s", snag_heading(report, snags->code),
 		word_count(report, (int64_t)count, "place", "places"), snag_source(snags->code));
 	for (int i = 0; i < lines.count;)
 		i += print_alike_snags(report, &lines.list[i], lines.count - i);

@@ -71,7 +71,7 @@ static const struct caution cautions[] = {
 		"Protect eyes and hearing, mind kickback, keep bystanders off. Slurry goes into no "
 		"drain." } },
 	{ "compactor", AT(TAMP) | AT(BASE) | AT(SURFACE), { .all = FACT(PLATE), .any = STONE,
-		.words = "Mind feet and hearing; two people lift it; never near marks, close to a "
+		.words = "Mind feet and hearing; two people carry it; never near marks, close to a "
 		"house or over a drain." } },
 	{ "compactor", 0, { .all = FACT(PLATE) | FACT(WALLS) | FACT(PATHS), .words =
 		"A plate stays 12 in from a fresh wall.", .metric =

@@ -1,6 +1,8 @@
 #include "report/words/snag_words.h"
 
 #include <assert.h>
+#include <ctype.h>
+#include <string.h>
 
 #define QUARTER_BOND "Running bond, joints a quarter of a unit apart or more: " \
 	RUNNING_BOND_SOURCE
@@ -72,6 +74,16 @@ const char *snag_word(enum snag_code code)
 	return rules[code].word;
 }
 
+const char *snag_heading(const struct report *report, enum snag_code code)
+{
+	char *words = arena_print(report->words, "%s", snag_word(code));
+
+	words[0] = (char)toupper((unsigned char)words[0]);
+	for (char *dash = strchr(words, '-'); dash; dash = strchr(dash, '-'))
+		*dash = ' ';
+	return words;
+}
+
 const char *snag_source(enum snag_code code)
 {
 	return rules[code].source;
@@ -85,7 +97,7 @@ const char *snag_source(enum snag_code code)
 	"stands by its own weight"
 #define CORNER_PIECE "is only {1} long, or shows a sawn end: {2} or more, and the block's own " \
 	"end outwards, would hold better."
-#define NO_SOIL "No soil fits: the wall is {0} high, freeboard takes {1}, mulch {2}"
+#define NO_SOIL "No soil fits: of the wall's {0} the top {1} stay free, {2} are mulch"
 
 #define BY_DRAWING .cure = { .by_drawing = true }
 #define BY(...) .cure = { { __VA_ARGS__ }, \
@@ -138,7 +150,7 @@ static const struct kind {
 	{ SNAG_CAP_BOND, 0, "The cap on this side, {0} long, does not bond with the course below: "
 		"joints stand closer than a quarter block, or a corner is not tied.",
 		BY_DRAWING_OR(BED_CAP) },
-	{ SNAG_FILL_NONE, FILL_NONE_UNDUG, NO_SOIL " and the ground inside {3}.",
+	{ SNAG_FILL_NONE, FILL_NONE_UNDUG, NO_SOIL " and {3} ground inside.",
 		BY(BED_COURSES, BED_FREEBOARD, BED_MULCH) },
 	{ SNAG_FILL_NONE, FILL_NONE_RAISED, NO_SOIL ".",
 		BY(BED_COURSES, BED_FREEBOARD, BED_MULCH) },

@@ -11,6 +11,8 @@
 
 /* "wall-jog". */
 const char *snag_word(enum snag_code code);
+/* "Wall jog". In report->words. */
+const char *snag_heading(const struct report *report, enum snag_code code);
 /* The source of its rule: a publication, or common practice; without figures in any units. */
 const char *snag_source(enum snag_code code);
 /* One sentence, with figures in the plot's units, in report->words. */
@@ -28,7 +30,7 @@ const struct cure *snag_cure(const struct snag *snag);
 /* The card that has the attributes, as it is listed: "b Raised bed", "The plot itself"; NULL where
  * drawing alone is a cure. In report->words. */
 const char *snag_card(const struct report *report, const struct snag *snag);
-/* "Cure: Courses or Freeboard on the card b Raised bed." In report->words. */
+/* "Cure: Courses or Mulch on the card b Raised bed." In report->words. */
 const char *snag_cure_sentence(const struct report *report, const struct snag *snag);
 
 #endif
