@@ -51,12 +51,4 @@ static inline int compare(int64_t a, int64_t b)
 	return (a > b) - (a < b);
 }
 
-/* The same, for an array of uint64_t. */
-static inline int compare_numbers(const void *a, const void *b)
-{
-	uint64_t one = *(const uint64_t *)a, other = *(const uint64_t *)b;
-
-	return (one > other) - (one < other);
-}
-
 #endif

@@ -9,6 +9,9 @@
 /* So many items are sorted or merged before it is asked again whether to stop. */
 enum { ITEMS_AN_ASK = 256 };
 
+/* Of a number. Fewer numbers than a digit has values are not worth a count of each. */
+enum { DIGIT_BITS = 11, DIGIT_VALUES = 1 << DIGIT_BITS, NUMBER_BITS = 64 };
+
 struct order {
 	size_t size; /* of an item */
 	int (*compare)(const void *, const void *);
@@ -90,5 +93,62 @@ void sort(void *items, size_t count, size_t size, int (*compare)(const void *, c
 	}
 	if (from == spare && spare && !stop_asked())
 		memcpy(items, spare, count * size);
+	free(spare);
+}
+
+/* ---- Numbers --------------------------------------------------------------------------------- */
+
+static int compare_numbers(const void *a, const void *b)
+{
+	uint64_t one = *(const uint64_t *)a, other = *(const uint64_t *)b;
+
+	return (one > other) - (one < other);
+}
+
+static size_t digit(uint64_t number, int shift)
+{
+	return number >> shift & (DIGIT_VALUES - 1);
+}
+
+/* Puts them into the order of one digit, else as they were: a radix sort's pass. False, with
+ * nothing put, where all have the same. */
+static bool put_by_digit(const uint64_t *from, uint64_t *to, size_t count, int shift)
+{
+	size_t places[DIGIT_VALUES] = { 0 }, place = 0;
+
+	for (size_t i = 0; i < count; i++)
+		places[digit(from[i], shift)]++;
+	if (places[digit(from[0], shift)] == count)
+		return false;
+	for (size_t i = 0; i < DIGIT_VALUES; i++) {
+		size_t with = places[i];
+
+		places[i] = place;
+		place += with;
+	}
+	for (size_t i = 0; i < count; i++)
+		to[places[digit(from[i], shift)]++] = from[i];
+	return true;
+}
+
+void sort_numbers(uint64_t *numbers, size_t count)
+{
+	uint64_t *from = numbers, *spare, *to;
+
+	if (count < DIGIT_VALUES) {
+		qsort(numbers, count, sizeof *numbers, compare_numbers);
+		return;
+	}
+	to = spare = memory_new(count, sizeof *spare);
+	for (int shift = 0; shift < NUMBER_BITS; shift += DIGIT_BITS) {
+		uint64_t *next = from;
+
+		if (!put_by_digit(from, to, count, shift))
+			continue;
+		from = to;
+		to = next;
+	}
+	if (from == spare)
+		memcpy(numbers, spare, count * sizeof *numbers);
 	free(spare);
 }

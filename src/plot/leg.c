@@ -1,6 +1,7 @@
 #include "plot/leg.h"
 #include "base/memory.h"
 #include "base/number.h"
+#include "base/sort.h"
 
 #include <assert.h>
 #include <stdlib.h>
@@ -170,7 +171,7 @@ void legs_sort(struct legs *legs)
 
 	for (size_t i = 0; i < legs->count; i++)
 		list[i] = packed(legs->items[i]);
-	qsort(list, legs->count, sizeof *list, compare_numbers);
+	sort_numbers(list, legs->count);
 	for (size_t i = 0; i < legs->count; i++)
 		legs->items[i] = unpacked(list[i]);
 	free(list);

@@ -87,6 +87,30 @@ START_TEST(sorting_can_be_stopped_at_every_ask_and_leaves_items_of_those_that_we
 }
 END_TEST
 
+/* Few and many, of few bits and of all, with equal ones among them. */
+START_TEST(numbers_come_in_order_and_none_is_lost)
+{
+	static const size_t counts[] = { 0, 1, 2, 2047, 2048, 5000 };
+	static const int bits[] = { 0, 1, 11, 12, 33, 64 };
+	struct random random = { (uint64_t)_i };
+	size_t count = counts[_i % 6];
+	int shift = 64 - bits[_i / 6];
+	uint64_t *numbers = calloc(count + 1, sizeof *numbers), sum = 0, sorted = 0;
+
+	for (size_t i = 0; i < count; i++) {
+		numbers[i] = shift == 64 ? 7 : random_next(&random) >> shift;
+		sum += numbers[i] * numbers[i];
+	}
+	sort_numbers(numbers, count);
+	for (size_t i = 0; i < count; i++) {
+		ck_assert(i == 0 || numbers[i - 1] <= numbers[i]);
+		sorted += numbers[i] * numbers[i];
+	}
+	ck_assert_uint_eq(sorted, sum);
+	free(numbers);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("sort");
@@ -96,5 +120,6 @@ Suite *test_suite(void)
 	tcase_add_test(all, what_is_sorted_stays_and_what_is_turned_round_is_sorted);
 	tcase_add_test(all,
 		sorting_can_be_stopped_at_every_ask_and_leaves_items_of_those_that_were_there);
+	tcase_add_loop_test(all, numbers_come_in_order_and_none_is_lost, 0, 36);
 	return suite;
 }

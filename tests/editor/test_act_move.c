@@ -122,7 +122,9 @@ END_TEST
 
 START_TEST(the_step_lasts_and_is_what_a_number_counts)
 {
-	desk_answer(b, ROWS { "Each step: 2 ft", NULL });
+	static const char *const answers[] = { "Each step: 2 ft", NULL };
+
+	desk_answer(b, answers);
 	desk_do(b, ACT_STEP);
 	desk_says(b, "A step is 2 ft now.");
 	desk_press(b, PRESS_RIGHT);

@@ -123,6 +123,7 @@ static void press_strokes(void)
 	answered("delete", is_open(1, 1));
 	answered("|", terminal_shows(at.t, "Mirror "));
 	answered("'", terminal_shows(at.t, "fault") || terminal_shows(at.t, "match"));
+	answered("escape", terminal_shows(at.t, "nothing to go back from"));
 	answered("&", terminal_shows(at.t, "Folded") || terminal_shows(at.t, "match") ||
 		terminal_shows(at.t, "axis"));
 	answered("backspace", terminal_shows(at.t, "Taken back"));

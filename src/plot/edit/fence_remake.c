@@ -1,6 +1,6 @@
 #include "plot/edit/fence_remake.h"
 #include "base/memory.h"
-#include "base/number.h"
+#include "base/sort.h"
 
 #include <assert.h>
 #include <stdint.h>
@@ -27,7 +27,7 @@ static void ends_sort(const struct end *ends, uint64_t *order, size_t count)
 {
 	for (size_t i = 0; i < count; i++)
 		order[i] = end_number(ends, i);
-	qsort(order, count, sizeof *order, compare_numbers);
+	sort_numbers(order, count);
 	for (size_t i = 0; i < count; i++)
 		order[i] &= UINT32_MAX;
 }
