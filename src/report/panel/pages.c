@@ -183,9 +183,9 @@ static const char *snag_place(const struct report *report, const struct snag_lin
 {
 	const struct snag *snag = line->snag;
 
-	return say(report, "%s%sat %s, %s%s", plain_region(report, snag->region),
-		snag->region == NO_REGION ? "" : " ", plain_sides(report, snag->cell.x),
-		plain_sides(report, snag->cell.y), snag_images_words(report, line));
+	return say(report, "%s%sat %s%s", plain_region(report, snag->region),
+		snag->region == NO_REGION ? "" : " ", plain_corner(report, snag->cell),
+		snag_images_words(report, line));
 }
 
 /* All snags of one code, sorted together: how many, then the first of them and the rule. */

@@ -105,7 +105,7 @@ static bool next_bed(struct table *table, const char *cells[])
 	arena_clear(report->words);
 	cells[0] = plain_named_region(report, region);
 	cells[1] = say(report, "%c", bed->entry->letter);
-	cells[2] = say(report, "%d,%d", bed->first_cell.x, bed->first_cell.y);
+	cells[2] = plain_corner(report, bed->first_cell);
 	cells[3] = sides_words(report, region);
 	schedule->more(report, region, cells + 4);
 	return true;
@@ -243,12 +243,12 @@ static void print_not_laid(const struct report *report)
 void print_beds(const struct report *report)
 {
 	static const struct table_column raised[] = {
-		{ "Bed", COLUMN_LEFT }, { "", COLUMN_LEFT }, { "At", COLUMN_LEFT },
+		{ "Bed", COLUMN_LEFT }, { "", COLUMN_LEFT }, { "Across, down", COLUMN_LEFT },
 		{ "Sides", COLUMN_WRAPS }, { "Height", COLUMN_RIGHT }, { "Embed", COLUMN_RIGHT },
 		{ "Inside", COLUMN_RIGHT }, { "Soil depth", COLUMN_RIGHT },
 	};
 	static const struct table_column level[] = {
-		{ "Bed", COLUMN_LEFT }, { "", COLUMN_LEFT }, { "At", COLUMN_LEFT },
+		{ "Bed", COLUMN_LEFT }, { "", COLUMN_LEFT }, { "Across, down", COLUMN_LEFT },
 		{ "Sides", COLUMN_WRAPS }, { "Area", COLUMN_RIGHT }, { "Dug over", COLUMN_RIGHT },
 		{ "Then", COLUMN_LEFT }, { "Depth", COLUMN_RIGHT },
 	};

@@ -3,7 +3,7 @@
 #include "report/words/snag_lines.h"
 #include "report/words/snag_words.h"
 
-/* "B1 at 3,3 side 2 and 3 images". */
+/* "B1 at 3 ft, 3 ft side 2 and 3 images". */
 static const char *place_words(const struct report *report, const struct snag_line *line)
 {
 	const struct snag *snag = line->snag;
@@ -11,8 +11,8 @@ static const char *place_words(const struct report *report, const struct snag_li
 		"";
 	const char *side = snag->side >= 0 ? say(report, " side %d", snag->side + 1) : "";
 
-	return tied(report, say(report, "%s%s%d,%d%s%s%s", plain_region(report, snag->region),
-		snag->region == NO_REGION ? "" : " at ", snag->cell.x, snag->cell.y, hole, side,
+	return tied(report, say(report, "%s%sat %s%s%s%s", plain_region(report, snag->region),
+		snag->region == NO_REGION ? "" : " ", plain_corner(report, snag->cell), hole, side,
 		snag_images_words(report, line)));
 }
 

@@ -37,11 +37,6 @@ static const char *real_words(const struct report *report, enum figure_kind kind
 		plain_decimal(report, real, 2);
 }
 
-static const char *place_words(const struct report *report, const struct place *place)
-{
-	return say(report, "%d,%d", place->x, place->y);
-}
-
 const char *figure_words(const struct report *report, const struct figure *figure, const void *row,
 	int number)
 {
@@ -74,7 +69,7 @@ const char *figure_words(const struct report *report, const struct figure *figur
 	case FIGURE_REGION:
 		return plain_region(report, (int)figure_whole(figure, row));
 	case FIGURE_PLACE:
-		return place_words(report, field);
+		return plain_corner(report, *(const struct place *)field);
 	case FIGURE_SIZE:
 		return plain_size(report, field);
 	case FIGURE_TRUTH:

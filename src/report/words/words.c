@@ -97,6 +97,11 @@ const char *plain_place(const struct report *report, struct place cell)
 		plain_sides(report, cell.y));
 }
 
+const char *plain_corner(const struct report *report, struct place cell)
+{
+	return say(report, "%s, %s", plain_sides(report, cell.x), plain_sides(report, cell.y));
+}
+
 const char *plain_letter(const struct report *report, char letter)
 {
 	const struct entry *entry = plot_entry(report->plot, letter);

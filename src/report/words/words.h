@@ -28,10 +28,11 @@ const char *plain_money(const struct report *report, money amount); /* "1,234.50
 /* "16 in x 8 in x 6 in" */
 const char *plain_size(const struct report *report, const struct size *size);
 /* "4 ft x 3 ft": so many columns and rows of the plot's cells; "4 ft": so many sides of cells;
- * "4 ft across, 3 ft down": the near corner of a cell. */
+ * "4 ft across, 3 ft down", and in a table "4 ft, 3 ft": the near corner of a cell. */
 const char *plain_cells(const struct report *report, int64_t columns, int64_t rows);
 const char *plain_sides(const struct report *report, int64_t sides);
 const char *plain_place(const struct report *report, struct place cell);
+const char *plain_corner(const struct report *report, struct place cell);
 /* "b Raised bed", ". open ground". */
 const char *plain_letter(const struct report *report, char letter);
 /* "B1"; "" for NO_REGION. */
