@@ -119,10 +119,10 @@ static void add_line(struct text *list, const char *line, size_t length)
 		end = remark;
 	while (line < end) {
 		bool is_typed = *line == '"';
-		const char *last = is_typed ? strchr(line + 1, '"') + 1 : line + strcspn(line, " \n");
+		size_t word = is_typed ? strcspn(line + 1, "\"") + 2 : strcspn(line, " \n");
 
-		add_name(list, line, (size_t)(last - line));
-		line = last + strspn(last, " ");
+		add_name(list, line, word);
+		line += word + strspn(line + word, " ");
 	}
 }
 
