@@ -43,14 +43,15 @@ static const struct {
 	{ "plant", ACT_CARDS }, { "sun", ACT_CARDS }, { "north", ACT_CARDS },
 	{ "block", ACT_CARDS }, { "courses", ACT_CARDS }, { "bed", ACT_TAKE },
 	{ "letter", ACT_TAKE }, { "symmetry", ACT_LEFT_RIGHT }, { "mirror", ACT_LEFT_RIGHT },
-	{ "size", ACT_SIZE }, { "resize", ACT_SIZE }, { "wider", ACT_STRIP_PUT },
-	{ "narrower", ACT_STRIP_TAKE },
+	{ "size", ACT_SIZE }, { "resize", ACT_SIZE }, { "narrower", ACT_STRIP_TAKE },
 	{ "taller", ACT_SIZE }, { "higher", ACT_SIZE }, { "row", ACT_STRIP_PUT },
 	{ "column", ACT_STRIP_PUT }, { "insert", ACT_STRIP_PUT }, { "circle", ACT_DISC },
 	{ "round", ACT_DISC }, { "elbow", ACT_BEND },
 	{ "replace", ACT_RELETTER }, { "gate", ACT_GATE_SET },
 	{ "fence", ACT_FENCE }, { "fill", ACT_FILL }, { "fill", ACT_FLOOD },
 	{ "frame", ACT_FRAME }, { "rectangle", ACT_PEG }, { "rectangle", ACT_FILL },
+	{ "move bed", ACT_MOVE_MARKED }, { "copy bed", ACT_STAMP },
+	{ "wider", ACT_STRIP_PUT }, { "widen", ACT_STRIP_PUT },
 	{ "save", ACT_SAVE }, { "backup", ACT_COPY }, { "mouse", ACT_MOUSE },
 };
 enum { LISTS = 2 };

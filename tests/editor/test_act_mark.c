@@ -254,7 +254,7 @@ START_TEST(without_a_mark_there_is_nothing_to_turn_stamp_move_or_lift)
 	struct desk *b = sit();
 
 	desk_type(b, "}");
-	desk_says(b, "Nothing is marked");
+	desk_says(b, "Nothing is marked: pick Mark this region from !, or peg ");
 	for (size_t i = 0; i < sizeof names / sizeof *names; i++) {
 		desk_answer(b, ROWS { names[i], NULL });
 		desk_type(b, "!");

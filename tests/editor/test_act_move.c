@@ -126,6 +126,7 @@ START_TEST(the_step_lasts_and_is_what_a_number_counts)
 
 	desk_answer(b, answers);
 	desk_do(b, ACT_STEP);
+	desk_answer(b, NULL);
 	desk_says(b, "A step is 2 ft now.");
 	desk_press(b, PRESS_RIGHT);
 	desk_press(b, PRESS_RIGHT);

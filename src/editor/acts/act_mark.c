@@ -14,8 +14,8 @@ bool act_has_peg(struct editor *editor)
 bool act_has_mark(struct editor *editor)
 {
 	if (!editor->is_marked)
-		editor_say(editor, "Nothing is marked: peg two corners with %s, then pick Mark it.",
-			acts_key(ACT_PEG));
+		editor_say(editor, "Nothing is marked: pick Mark this region from %s, or peg two "
+			"corners with %s and pick Mark it.", acts_key(ACT_ALL), acts_key(ACT_PEG));
 	return editor->is_marked;
 }
 
@@ -192,10 +192,10 @@ static const struct act acts[] = {
 		.words = "select take pick whole", .writes = true, .run = act_mark_region },
 	{ .id = ACT_STAMP, .key_name = "Space", .name = "Stamp what is marked",
 		.wish = "copy what is marked to here",
-		.words = "paste duplicate repeat", .writes = true, .run = act_stamp },
+		.words = "paste duplicate repeat bed", .writes = true, .run = act_stamp },
 	{ .id = ACT_MOVE_MARKED, .key_name = "Enter", .name = "Move what is marked",
 		.wish = "move what is marked to here",
-		.words = "shift cut", .writes = true, .run = act_move_marked },
+		.words = "shift cut bed", .writes = true, .run = act_move_marked },
 	{ .id = ACT_TURN, .keys = ONE_KEY('}'), .key_name = "}", .name = "Turn what is marked",
 		.wish = "turn what is marked a quarter",
 		.words = "rotate rotation", .hints = { [STATE_MARKED] = "turn" },

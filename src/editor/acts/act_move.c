@@ -38,13 +38,15 @@ static struct place on_from(const struct ground *ground, struct place at, int ac
 	return at;
 }
 
+/* Without a key it has no direction, and stays. */
 static void act_on(struct editor *editor, int key)
 {
 	int across = key == PRESS_ON_LEFT ? -1 : key == PRESS_ON_RIGHT ? 1 : 0;
 	int down = key == PRESS_ON_UP ? -1 : key == PRESS_ON_DOWN ? 1 : 0;
 	struct place at = editor->cursor;
+	int times = across || down ? most(editor->count, 1) : 0;
 
-	for (int i = most(editor->count, 1); i > 0; i--)
+	for (int i = 0; i < times; i++)
 		at = on_from(&editor->plot->ground, at, across, down);
 	go(editor, at.x, at.y);
 }

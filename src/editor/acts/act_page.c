@@ -139,7 +139,7 @@ static const struct act acts[] = {
 		.words = "snag warning problem price cost areas walls stone soil panel",
 		.run = act_pages },
 	{ .id = ACT_PANEL, .key_name = "!", .name = "Panel width",
-		.wish = "hide the panel, or widen it",
+		.wish = "hide the panel, or make it wide",
 		.words = "broad narrow", .run = act_panel },
 	{ .id = ACT_FURTHER, .keys = ONE_KEY(')'), .key_name = ")", .name = "Further down the page",
 		.wish = "see the rest of a long page",

@@ -6,13 +6,17 @@
 
 #include <stdlib.h>
 
+/* A gate about an axis is as good as two beside it that are a cell shorter, and better. */
+enum { PAIR_COST = 2 };
+
 struct offer {
 	struct mirror mirror;
 	struct stand stand;
 	nm post, clear; /* of a gate; the least that shall be clear */
 	struct leg whole, side; /* both forward: as far as the fence goes on, and the side meant */
 	struct leg best;
-	int length, off; /* of the best: in sides of cells; how far the side is off its middle */
+	/* Of the best: in sides of cells; how far the side is off its middle. */
+	int cost, off;
 };
 
 /* The longest piece of the fence that covers the side; forward. */
@@ -46,19 +50,31 @@ static struct leg with_images(const struct mirror *mirror, struct leg gate)
 	return gate;
 }
 
+/* Whether it has an image beside it in the same fence. */
+static bool is_pair(const struct offer *offer, struct leg gate)
+{
+	struct leg images[IMAGES_MOST];
+	int count = mirror_legs(&offer->mirror, gate, images);
+
+	for (int i = 1; i < count; i++)
+		if (leg_covers(offer->whole, images[i]) && !leg_overlap(images[i], gate))
+			return true;
+	return false;
+}
+
 static void try_gate(struct offer *offer, struct leg gate)
 {
 	struct leg set = with_images(&offer->mirror, gate);
-	int length = leg_length(set);
+	int cost = leg_length(set) + (is_pair(offer, gate) ? PAIR_COST : 0);
 	int off = abs(gate.from.x + gate.to.x - offer->side.from.x - offer->side.to.x) +
 		abs(gate.from.y + gate.to.y - offer->side.from.y - offer->side.to.y);
 
 	if (!leg_covers(offer->whole, set) ||
 		stand_clear(&offer->stand, set, offer->post) < offer->clear)
 		return;
-	if (length < offer->length || (length == offer->length && off < offer->off)) {
+	if (cost < offer->cost || (cost == offer->cost && off < offer->off)) {
 		offer->best = set;
-		offer->length = length;
+		offer->cost = cost;
 		offer->off = off;
 	}
 }
@@ -89,10 +105,10 @@ struct leg gate_offer(const struct plot *plot, const struct fence *fence, struct
 		.post = fence_derived(plot, &fence->block, FENCE_GATE_POST),
 		.clear = block_length(&plot->details.allow, ALLOW_GATE_CLEAR),
 		.whole = whole, .side = leg_forward(side),
-		.best = whole, .length = leg_length(whole) + 1,
+		.best = whole, .cost = leg_length(whole) + PAIR_COST + 1,
 	};
 
-	for (int length = 1; length <= leg_length(whole) && length < offer.length; length++)
+	for (int length = 1; length <= leg_length(whole) && length < offer.cost; length++)
 		try_length(&offer, length);
 	return offer.best;
 }

@@ -88,6 +88,7 @@ bool entry_card_add(struct editor *editor)
 		.notes = notes, .count = ENTRY_CLASSES };
 	struct entering entering = { .named = { .editor = editor, .letter_check = letter_check,
 		.take = take } };
+	struct report report;
 	int answer = editor->asker->choose(editor->asker, &question);
 
 	if (answer == ANSWER_NONE)
@@ -101,7 +102,11 @@ bool entry_card_add(struct editor *editor)
 			entering.class == CLASS_FIXTURE ? "capital" : "small");
 		return false;
 	}
-	return named_card_ask(&entering.named);
+	if (!named_card_ask(&entering.named))
+		return false;
+	report = editor_report(editor, &editor->words);
+	editor_say(editor, "In the legend and in hand: %s.", plain_letter(&report, editor->hand));
+	return true;
 }
 
 /* Asks for one of the legend's letters; where there is a `but`, for another one or for open
