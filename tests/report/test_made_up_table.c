@@ -180,10 +180,14 @@ END_TEST
 START_TEST(words_are_columns_to_the_left_and_rows_are_numbered)
 {
 	print_rows(&report, &words, pots, 3, 0, NULL);
-	prints("Pot         Glaze     Maker      Mark  For  Bed  At                 Crate\n"
-		"1 unglazed  unglazed  East kiln  K     b b  B1   3,4  16 in x 8 in x 4 in\n"
-		"2 salt      salt      Kiln       L     c c  B2   0,0   0 in x 0 in x 0 in\n"
-		"3 unglazed  unglazed  East kiln  K     b b       3,4  16 in x 8 in x 4 in\n");
+	prints("Pot         Glaze     Maker      Mark  For  Bed  At                        "
+		"Crate\n"
+		"1 unglazed  unglazed  East kiln  K     b b  B1   3 ft, 4 ft  16 in x "
+		"8 in x 4 in\n"
+		"2 salt      salt      Kiln       L     c c  B2   0 in, 0 in   0 in x "
+		"0 in x 0 in\n"
+		"3 unglazed  unglazed  East kiln  K     b b       3 ft, 4 ft  16 in x "
+		"8 in x 4 in\n");
 }
 END_TEST
 
@@ -328,13 +332,13 @@ START_TEST(titles_on_the_panel_are_one_heading)
 		"Glaze: Unglazed\n"
 		"Mark: K\n"
 		"For: b b\n"
-		"At: 3,4\n"
+		"At: 3 ft, 4 ft\n"
 		"Crate: 16 in x 8 in x 4 in\n"
 		"# Kiln B2 c c\n"
 		"Glaze: salt\n"
 		"Mark: L\n"
 		"For: c c\n"
-		"At: 0,0\n"
+		"At: 0 in, 0 in\n"
 		"Crate: 0 in x 0 in x 0 in\n");
 }
 END_TEST

@@ -404,8 +404,8 @@ START_TEST(what_lies_over_bases_is_told_where_it_goes)
 		"  19.0 cu ft in place. Order 22.8 cu ft");
 	find("  Soil 11 1/2 in deep, over 3.0 sq ft of base within the wall 3 in more,\n"
 		"  17.8 cu ft in place. Order 21.3 cu ft");
-	find("B1   b  1,1   8 ft x 4 ft   18 in   2 in  17.8 sq ft   12 1/2 in\n");
-	find("B2   b  11,1  8 ft x 4 ft   18 in   3 in  17.8 sq ft   11 1/2 in\n");
+	find("B1   b  1 ft, 1 ft    8 ft x 4 ft   18 in   2 in  17.8 sq ft   12 1/2 in\n");
+	find("B2   b  11 ft, 1 ft   8 ft x 4 ft   18 in   3 in  17.8 sq ft   11 1/2 in\n");
 	find("  Embed below ground    up to 3 in ");
 	/* 15 sq ft of 4 in and 13 of 2 1/4. */
 	find("\nL1    turf   28.0 sq ft     4 in  7.4 cu ft   8.6 cu ft\n");
@@ -843,7 +843,7 @@ START_TEST(twenty_snags_of_a_code_are_all_printed)
 	garden_rows(&garden, rows);
 	print("twenty.plot");
 	find("Wall narrow, 20 places.");
-	find("B20 at 18,2: Too narrow");
+	find("B20 at 18 ft, 2 ft: Too narrow");
 	ck_assert(!shows("  and "));
 	find("B19 and B20: not laid out, about 3 blocks each, in no total.");
 }
@@ -852,7 +852,7 @@ END_TEST
 START_TEST(snags_name_hole_and_side_from_one)
 {
 	open_file("snags");
-	find("B5 at 5,9 side 2; B5 at 6,10 side 3: A side of 1 ft is too short");
+	find("B5 at 5 ft, 9 ft side 2; B5 at 6 ft, 10 ft side 3: A side of 1 ft is too short");
 }
 END_TEST
 

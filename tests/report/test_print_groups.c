@@ -46,8 +46,8 @@ START_TEST(up_to_100_beds_alike_have_a_row_each_and_are_named_one_by_one)
 {
 	print(shape_small_beds, 256);
 	ck_assert_int_eq(garden.takeoff.walls.count, NAMED_MOST);
-	shows("B99   b  192,216");
-	shows("B100  b  216,216");
+	shows("B99   b  192 ft, 216 ft");
+	shows("B100  b  216 ft, 216 ft");
 	shows("B98, B99 and B100: 100 beds, each");
 	shows_not("stands for");
 }
@@ -57,7 +57,7 @@ START_TEST(more_beds_alike_stand_in_the_text_once_with_their_count_and_names)
 {
 	print(shape_small_beds, 280);
 	ck_assert_int_eq(garden.takeoff.walls.count, 121);
-	shows("B1   b  0,0");
+	shows("B1   b  0 in, 0 in");
 	shows("B1 stands for 121 beds alike in all but their place: B1 to B121. ");
 	shows("B1 to B121: 121 beds, alike piece for piece ");
 	shows("B1 to B121: 121 beds, each ");
@@ -88,9 +88,9 @@ START_TEST(beds_of_one_size_and_another_shape_keep_rows_of_their_own)
 	struct text_sink sink = text_sink(&page);
 
 	report_text(&sink.sink, &garden.plot, &garden.takeoff, "many.plot");
-	shows("B1   b  0,0");
-	shows("B2   b  26,0");
-	shows("B3   b  49,0");
+	shows("B1   b  0 in, 0 in");
+	shows("B2   b  26 ft, 0 in");
+	shows("B3   b  49 ft, 0 in");
 	shows("B1 stands for 119 beds alike in all but their place: B1 and B4 to B121.\n");
 }
 END_TEST
@@ -106,9 +106,9 @@ START_TEST(beds_of_one_shape_that_stand_deeper_keep_rows_of_their_own)
 	*ground_at(&garden.plot.ground, 24 + 16, 0) = 'l';
 	garden_count(&garden);
 	report_text(&sink.sink, &garden.plot, &garden.takeoff, "many.plot");
-	shows("B1   b  0,0");
+	shows("B1   b  0 in, 0 in");
 	shows("   18 in   2 in  97.8 sq ft   12 1/2 in\n");
-	shows("B2   b  24,0");
+	shows("B2   b  24 ft, 0 in");
 	shows("   18 in   3 in  97.8 sq ft   11 1/2 in\n");
 	shows("B1 stands for 120 beds alike in all but their place: B1 and B3 to B121.\n");
 	shows_not("B3   b");

@@ -148,8 +148,9 @@ static void print_rules(const struct report *report)
 	print_lines(report, 0, 2, "A fixture fills its cells at ground level: where it does not, "
 		"what lies round it is in no figure.");
 	print_lines(report, 0, 2, "Soil is counted by the ground between the walls, and by the "
-		"depth really filled: the wall's height less what is left free at the top and the mulch, and less the "
-		"embed where the ground inside stays undug, but not over the base past the wall.");
+		"depth really filled: the wall's height less what is left free at the top and the "
+		"mulch, and less the embed where the ground inside stays undug, but not over the "
+		"base past the wall.");
 }
 
 void print_assumed(const struct report *report)

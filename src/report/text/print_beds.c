@@ -243,12 +243,12 @@ static void print_not_laid(const struct report *report)
 void print_beds(const struct report *report)
 {
 	static const struct table_column raised[] = {
-		{ "Bed", COLUMN_LEFT }, { "", COLUMN_LEFT }, { "Across, down", COLUMN_LEFT },
+		{ "Bed", COLUMN_LEFT }, { "", COLUMN_LEFT }, { "Across, down", COLUMN_WRAPS },
 		{ "Sides", COLUMN_WRAPS }, { "Height", COLUMN_RIGHT }, { "Embed", COLUMN_RIGHT },
 		{ "Inside", COLUMN_RIGHT }, { "Soil depth", COLUMN_RIGHT },
 	};
 	static const struct table_column level[] = {
-		{ "Bed", COLUMN_LEFT }, { "", COLUMN_LEFT }, { "Across, down", COLUMN_LEFT },
+		{ "Bed", COLUMN_LEFT }, { "", COLUMN_LEFT }, { "Across, down", COLUMN_WRAPS },
 		{ "Sides", COLUMN_WRAPS }, { "Area", COLUMN_RIGHT }, { "Dug over", COLUMN_RIGHT },
 		{ "Then", COLUMN_LEFT }, { "Depth", COLUMN_RIGHT },
 	};
@@ -256,9 +256,8 @@ void print_beds(const struct report *report)
 	print_kind(report, "Raised beds", true, raised);
 	print_not_laid(report);
 	if (report->takeoff->walls.count + report->takeoff->walls.not_laid_count > 0)
-		print_note(report, "At: the bed's first cell, columns and rows from the "
-			"plan's top left corner, which is 0,0. Height: from the top of the base, "
-			"without cap. Embed: what of it is below finished ground. Inside: the "
-			"ground between the walls.");
+		print_note(report, "Across, down: the bed's first corner, from the plan's top "
+			"left corner. Height: from the top of the base, without cap. Embed: what "
+			"of it is below finished ground. Inside: the ground between the walls.");
 	print_kind(report, "Beds at ground level", false, level);
 }
