@@ -3,6 +3,7 @@
 #include "base/memory.h"
 #include "editor/field/cluster.h"
 #include "screen/curses.h"
+#include "screen/sender.h"
 #include "screen/terminal.h"
 
 #include <limits.h>
@@ -206,13 +207,17 @@ void rows_send(struct rows *rows)
 	bool *is_new = memory_new((size_t)LINES, sizeof *is_new), is_any;
 
 	resize(rows, LINES);
-	if (is_cleared(curscr))
+	if (is_cleared(curscr)) {
 		rows_forget(rows);
+		sender_forget();
+	}
 	wnoutrefresh(stdscr);
 	is_any = rows_take(rows, glyphs, is_new);
+	sender_begin();
 	doupdate();
 	if (is_any)
 		rows_put(rows, glyphs, is_new);
+	sender_end();
 	free(is_new);
 	free(glyphs);
 }

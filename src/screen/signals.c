@@ -151,6 +151,20 @@ int signals_wait(struct pollfd *at, int ms)
 	return result;
 }
 
+void signals_hold(bool is_held)
+{
+	static sigset_t before;
+	sigset_t held;
+
+	sigfillset(&held);
+	for (size_t i = 0; i < sizeof crashes / sizeof *crashes; i++)
+		sigdelset(&held, crashes[i]);
+	if (is_held)
+		sigprocmask(SIG_BLOCK, &held, &before);
+	else
+		sigprocmask(SIG_SETMASK, &before, NULL);
+}
+
 void signals_stop(void)
 {
 	handle(SIGTSTP, SIG_DFL, 0);

@@ -25,6 +25,8 @@ bool signals_are_waiting(void);
 /* Waits for the line up to `ms` (below 0: without end) or until a signal is noted; none is missed.
  * Returns above 0: something came on the line; 0: nothing in that time; below 0: a signal. */
 int signals_wait(struct pollfd *line, int ms);
+/* Keeps all signals waiting but those of a crash, and lets them in again. */
+void signals_hold(bool is_held);
 /* Stops this program and its job as Ctrl-Z does; returns when it is continued. */
 void signals_stop(void);
 /* Dies of the signal, so that the parent sees it. */

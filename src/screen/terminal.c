@@ -4,6 +4,7 @@
 #include "screen/colour.h"
 #include "screen/curses.h"
 #include "screen/guard.h"
+#include "screen/sender.h"
 #include "screen/signals.h"
 
 #include <stdlib.h>
@@ -118,6 +119,7 @@ static void say_kind(struct text *message)
 static void take(void)
 {
 	guard_hold(true);
+	sender_forget();
 	refresh();
 	send_capability("smkx");
 	send(paste_on);
@@ -156,6 +158,7 @@ bool terminal_open(struct text *message)
 	unsetenv("LINES");
 	unsetenv("COLUMNS");
 	guard_open();
+	sender_open();
 	signals_open();
 	guard_hold(true);
 	memory_on_exhaustion(exhausted); /* curses changes the modes before it is ready */
@@ -164,6 +167,7 @@ bool terminal_open(struct text *message)
 		memory_on_exhaustion(NULL);
 		guard_give_back();
 		guard_close();
+		sender_close();
 		say_kind(message);
 		return false;
 	}
@@ -185,6 +189,7 @@ void terminal_close(void)
 	delscreen(screen);
 	memory_on_exhaustion(NULL);
 	guard_close();
+	sender_close();
 }
 
 void terminal_fit(void)

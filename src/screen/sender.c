@@ -1,0 +1,97 @@
+#include "screen/sender.h"
+#include "base/memory.h"
+#include "screen/sgr.h"
+#include "screen/signals.h"
+
+#include <errno.h>
+#include <fcntl.h>
+#include <stdbool.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <sys/mman.h>
+#include <unistd.h>
+
+/* A frame takes no more, but on a screen larger than there are; its room is there before, so that
+ * none is lost for want of it. */
+enum { FRAME_BYTES = 1 << 20 };
+
+static struct {
+	int line, drawn; /* the terminal; the file in memory; below 0: there is none */
+	bool is_begun;
+	struct sgr sgr;
+} sender = { .line = -1, .drawn = -1 };
+
+void sender_open(void)
+{
+	sender.line = fcntl(STDOUT_FILENO, F_DUPFD_CLOEXEC, STDERR_FILENO + 1);
+	sender.drawn = memfd_create("drawn", MFD_CLOEXEC);
+	if (sender.drawn >= 0 && posix_fallocate(sender.drawn, 0, FRAME_BYTES) != 0) {
+		close(sender.drawn); /* files may not be that long here, or there is no memory */
+		sender.drawn = -1;
+	}
+	sender_forget();
+}
+
+void sender_close(void)
+{
+	if (sender.line >= 0)
+		close(sender.line);
+	if (sender.drawn >= 0)
+		close(sender.drawn);
+	sender.line = sender.drawn = -1;
+}
+
+void sender_forget(void)
+{
+	sender.sgr = SGR_UNKNOWN;
+}
+
+/* Where the session ends standard output is nowhere, and stays there. */
+void sender_begin(void)
+{
+	if (sender.line < 0 || sender.drawn < 0)
+		return;
+	signals_hold(true);
+	sender.is_begun = !signals_ending() && lseek(sender.drawn, 0, SEEK_SET) == 0 &&
+		dup2(sender.drawn, STDOUT_FILENO) == STDOUT_FILENO;
+	if (!sender.is_begun)
+		signals_hold(false);
+}
+
+/* A terminal that takes no bytes is found to be gone where keys are read. */
+static void put(const char *bytes, size_t length)
+{
+	while (length > 0) {
+		ssize_t count = write(STDOUT_FILENO, bytes, length);
+
+		if (count < 0 && errno != EINTR)
+			return;
+		if (count > 0) {
+			bytes += count;
+			length -= (size_t)count;
+		}
+	}
+}
+
+void sender_end(void)
+{
+	off_t length;
+	struct text shorter = TEXT_EMPTY;
+	char *bytes;
+
+	if (!sender.is_begun)
+		return;
+	sender.is_begun = false;
+	fflush(stdout);
+	dup2(sender.line, STDOUT_FILENO);
+	signals_hold(false);
+	length = lseek(sender.drawn, 0, SEEK_CUR);
+	if (length <= 0)
+		return;
+	bytes = memory_new((size_t)length, 1);
+	length = pread(sender.drawn, bytes, (size_t)length, 0);
+	sgr_shorten(&sender.sgr, bytes, length > 0 ? (size_t)length : 0, &shorter);
+	put(shorter.bytes, shorter.length);
+	text_fini(&shorter);
+	free(bytes);
+}

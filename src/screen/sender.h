@@ -1,0 +1,17 @@
+/* Sends what curses draws, shortened: meanwhile standard output is a file in memory, so that what
+ * curses writes there can be read before it goes to the terminal. Where there can be no such file,
+ * it goes as it is. */
+#ifndef SCREEN_SENDER_H
+#define SCREEN_SENDER_H
+
+/* When standard output is the terminal. */
+void sender_open(void);
+void sender_close(void);
+/* Between them curses draws, and nothing else writes to the terminal. A signal that ends the
+ * session waits until then. */
+void sender_begin(void);
+void sender_end(void);
+/* Somebody else has written to the terminal: nothing is known of its colours. */
+void sender_forget(void);
+
+#endif
