@@ -575,15 +575,15 @@ START_TEST(keys_cost_few_bytes_in_one_write)
 		size_t most;
 	} rows[] = {
 		/* two places of the rulers, a figure, the image, two cells */
-		{ "right right", "right", 130 },
-		{ "", "down", 190 },         /* the same and a region's three lines */
+		{ "right right", "right", 100 },
+		{ "", "down", 140 },         /* the same and a region's three lines */
 		/* two cells more, three figures with stars, a region's area */
-		{ "= right", "right", 260 },
+		{ "= right", "right", 190 },
 		/* the same, a plot that was saved is not any more, all figures of a page in view, a
 		 * snag with its cure */
-		{ "right", "space", 860 },
-		{ "", "p", 90 },
-		{ "", "tab", 400 },
+		{ "right", "space", 800 },
+		{ "", "p", 70 },
+		{ "", "tab", 320 },
 	};
 	struct table at;
 
