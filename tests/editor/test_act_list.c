@@ -128,6 +128,7 @@ START_TEST(what_no_act_is_there_for_is_answered)
 		{ "curve", "square cells" }, { "oval", "square cells" },
 		{ "colour", "NO_COLOR=1" }, { "color", "NO_COLOR=1" },
 		{ "print", "lp FILE" }, { "plant", "note in its card" },
+		{ "spreadsheet", "NAME.csv" }, { "json", ".json for" },
 	};
 
 	for (size_t i = 0; i < sizeof told / sizeof *told; i++) {

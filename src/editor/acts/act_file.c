@@ -144,8 +144,10 @@ static bool takeoff_accept(struct card *card, struct fault *fault)
 static void act_takeoff(struct editor *editor)
 {
 	const char *plot = editor->store.path;
-	const struct field_spec file = card_file(arena_print(&editor->words, "%.*s.txt",
+	struct field_spec file = card_file(arena_print(&editor->words, "%.*s.txt",
 		(int)path_stem(plot, ".plot"), plot));
+
+	file.meaning = "A spreadsheet takes .csv, programs .json.";
 
 	card_ask(editor, &(struct card_spec){ .title = "Write the takeoff to a file",
 		.done = "write it", .fields = &file, .count = 1, .accept = takeoff_accept,
@@ -197,8 +199,8 @@ static const struct act acts[] = {
 		.words = "write store keep file", .writes = true, .run = act_save },
 	{ .id = ACT_TAKEOFF, .key_name = ">", .name = "Takeoff",
 		.wish = "write out the quantities",
-		.words = "print export report list shopping buy materials json csv text "
-			"spreadsheet table",
+		.words = "print export report list shopping buy materials json csv "
+			"spreadsheet text",
 		.run = act_takeoff },
 	{ .id = ACT_PRICES, .key_name = ">", .name = "Price book",
 		.wish = "set the price book", .words = "price prices cost costs money goods",
