@@ -21,6 +21,7 @@ static const char usage[] =
 	"      --prices BOOK         cost it by this price book, not the plot's own\n"
 	"      --force               even where OUT holds something that is no takeoff\n"
 	"      --json                for programs: one JSON object in SI units\n"
+	"      --csv                 for spreadsheets: the items, separated by commas\n"
 	"  parterre -h, --help       this page\n"
 	"  parterre -V, --version\n"
 	"\n"

@@ -3,7 +3,8 @@
 
 #include <math.h>
 
-static const double SQ_M_PER_SQ_FT = 0.09290304;
+#define M_PER_FOOT 0.3048
+#define SQ_M_PER_SQ_FT 0.09290304
 
 enum { SIXTEENTHS_PER_FOOT = 16 * 12 };
 #define SIXTEENTH (NM_PER_INCH / 16)
@@ -114,40 +115,70 @@ nm show_piece_rounded(nm length, enum units units)
 	return length < 0 ? -rounded : rounded;
 }
 
-const char *show_area_unit(enum units units)
+/* ---- Figures of one unit --------------------------------------------------------------------- */
+
+static const struct show_unit lengths[] = { { "ft", M_PER_FOOT, 1, 2 }, { "m", 1, 1, 3 } };
+static const struct show_unit areas[] = { { "sq ft", SQ_M_PER_SQ_FT, 1, 1 }, { "m2", 1, 1, 2 } };
+/* By units, large and small. */
+static const struct show_unit volumes[][2] = {
+	{ { "cu yd", 27 * M3_PER_CUBIC_FOOT, 1, 2 }, { "cu ft", M3_PER_CUBIC_FOOT, 1, 1 } },
+	{ { "m3", 1, 1, 2 }, { "L", 1, 1000, 0 } },
+};
+static const struct show_unit weights[][2] = {
+	{ { "lb", KG_PER_POUND, 1, 1 }, { "oz", KG_PER_POUND, 16, 1 } },
+	{ { "kg", 1, 1, 1 }, { "g", 1, 1000, 0 } },
+};
+
+const struct show_unit *show_length_unit(enum units units)
 {
-	return units == UNITS_IMPERIAL ? "sq ft" : "m2";
+	return &lengths[units];
+}
+
+const struct show_unit *show_area_unit(enum units units)
+{
+	return &areas[units];
+}
+
+const struct show_unit *show_volume_unit(double volume, enum units units)
+{
+	bool is_small = units == UNITS_METRIC ? round(volume * 1000) < 100 :
+		round(volume / M3_PER_CUBIC_FOOT * 10) < 270;
+
+	return &volumes[units][is_small];
+}
+
+/* Small ones for seed, which is bought so. */
+const struct show_unit *show_weight_unit(double weight, enum units units)
+{
+	double number = show_number(&weights[units][0], weight);
+
+	return &weights[units][weight > 0 && round(number * 10) < 10];
+}
+
+double show_number(const struct show_unit *unit, double figure)
+{
+	return figure / unit->size * unit->times;
 }
 
 void show_area_bare(struct text *out, double area, enum units units)
 {
-	if (units == UNITS_IMPERIAL)
-		show_decimal(out, area / SQ_M_PER_SQ_FT, 1);
-	else
-		show_decimal(out, area, 2);
+	const struct show_unit *unit = show_area_unit(units);
+
+	show_decimal(out, show_number(unit, area), unit->places);
 }
 
 void show_area(struct text *out, double area, enum units units)
 {
 	show_area_bare(out, area, units);
-	text_print(out, " %s", show_area_unit(units));
+	text_print(out, " %s", show_area_unit(units)->word);
 }
 
 void show_volume_like(struct text *out, double volume, double like, enum units units)
 {
-	bool is_metric = units == UNITS_METRIC;
-	bool is_small = is_metric ? round(like * 1000) < 100 :
-		round(like / M3_PER_CUBIC_FOOT * 10) < 270;
+	const struct show_unit *unit = show_volume_unit(like, units);
 
-	if (is_metric)
-		show_decimal(out, is_small ? volume * 1000 : volume, is_small ? 0 : 2);
-	else
-		show_decimal(out, volume / M3_PER_CUBIC_FOOT / (is_small ? 1 : 27),
-			is_small ? 1 : 2);
-	if (is_metric)
-		text_add(out, is_small ? " L" : " m3");
-	else
-		text_add(out, is_small ? " cu ft" : " cu yd");
+	show_decimal(out, show_number(unit, volume), unit->places);
+	text_print(out, " %s", unit->word);
 }
 
 void show_volume(struct text *out, double volume, enum units units)
@@ -157,19 +188,15 @@ void show_volume(struct text *out, double volume, enum units units)
 
 void show_weight(struct text *out, double weight, enum units units)
 {
-	bool is_metric = units == UNITS_METRIC;
-	double shown = is_metric ? weight : weight / KG_PER_POUND;
-	bool is_small = weight > 0 && round(shown * 10) < 10; /* seed is bought so */
+	const struct show_unit *unit = show_weight_unit(weight, units);
+	double number = show_number(unit, weight);
+	bool is_whole = unit == &weights[units][0] && round(number * 10) >= 1000;
 
-	if (is_small)
-		show_decimal(out, shown * (is_metric ? 1000 : 16), is_metric ? 0 : 1);
-	else
-		show_decimal(out, shown, round(shown * 10) < 1000 ? 1 : 0);
-	if (is_metric)
-		text_add(out, is_small ? " g" : " kg");
-	else
-		text_add(out, is_small ? " oz" : " lb");
+	show_decimal(out, number, is_whole ? 0 : unit->places);
+	text_print(out, " %s", unit->word);
 }
+
+/* ---- Rulers ---------------------------------------------------------------------------------- */
 
 void show_short(struct text *out, nm length, enum units units)
 {

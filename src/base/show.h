@@ -5,6 +5,22 @@
 
 #include "base/length.h"
 
+/* What a figure is counted in where its unit is named apart. */
+struct show_unit {
+	const char *word; /* "cu yd" */
+	double size;      /* `times` of them are so many m, m2, m3 or kg */
+	int times;
+	int places;       /* that it is shown with */
+};
+/* ft or m, as decimals; the unit of show_area; the one that show_volume and show_weight take for
+ * such a figure. */
+const struct show_unit *show_length_unit(enum units units);
+const struct show_unit *show_area_unit(enum units units);
+const struct show_unit *show_volume_unit(double volume, enum units units);
+const struct show_unit *show_weight_unit(double weight, enum units units);
+/* How many of the unit a figure in SI units is, not rounded. */
+double show_number(const struct show_unit *unit, double figure);
+
 /* Imperial: feet and inches to the nearest 1/16 in, "7 ft 11 5/16 in", "6 in". Metric: whole
  * millimetres below 1 m, "150 mm", and metres to the nearest millimetre from there on, "2.44 m",
  * without trailing zeros. */
@@ -21,7 +37,6 @@ void show_short(struct text *out, nm length, enum units units);
 void show_area(struct text *out, double area, enum units units);
 /* The same for columns of figures: without the unit, which is named apart. */
 void show_area_bare(struct text *out, double area, enum units units);
-const char *show_area_unit(enum units units);
 /* "1.33 cu yd" from 1 cu yd up, else "9.5 cu ft"; "0.52 m3" from 1/10 m3 up, else "52 L".
  * volume in cubic metres. Which of the two it is depends on the figure as it would be shown. */
 void show_volume(struct text *out, double volume, enum units units);

@@ -4,9 +4,7 @@
 #include "plot/history/store.h"
 #include "report/deliver.h"
 #include "prices/prices.h"
-#include "report/json/json.h"
-#include "report/text/print.h"
-#include "takeoff/takeoff.h"
+#include "report/kind.h"
 
 #include <errno.h>
 #include <getopt.h>
@@ -17,7 +15,8 @@
 struct request {
 	const char *plot, *output; /* output NULL: standard output */
 	const char *prices;        /* NULL: the book that the plot names, if any */
-	bool json, force;
+	enum report_kind kind;
+	bool json, csv, force;
 };
 
 /* Says what is wrong about the option that getopt_long has just met; it says nothing itself, since
@@ -32,8 +31,23 @@ static bool refuse_option(int option, char **argv)
 		complain("%s is not understood", word);
 	else
 		complain("option -%c is not understood", optopt);
-	complain("takeoff takes -o OUT, --prices BOOK, --force and --json");
+	complain("takeoff takes -o OUT, --prices BOOK, --force, --json and --csv");
 	return false;
+}
+
+/* As asked for; else by the name of the file that is written. */
+static bool request_kind(struct request *request)
+{
+	if (request->json && request->csv) {
+		complain("takeoff prints --json or --csv, not both");
+		return false;
+	}
+	request->kind = request->output ? report_kind_of(request->output) : REPORT_TEXT;
+	if (request->json)
+		request->kind = REPORT_JSON;
+	if (request->csv)
+		request->kind = REPORT_CSV;
+	return true;
 }
 
 static bool request_read(struct request *request, int argc, char **argv)
@@ -42,6 +56,7 @@ static bool request_read(struct request *request, int argc, char **argv)
 		{ "output", required_argument, NULL, 'o' },
 		{ "prices", required_argument, NULL, 'p' },
 		{ "json", no_argument, NULL, 'j' },
+		{ "csv", no_argument, NULL, 'c' },
 		{ "force", no_argument, NULL, 'f' },
 		{ NULL, 0, NULL, 0 },
 	};
@@ -57,6 +72,8 @@ static bool request_read(struct request *request, int argc, char **argv)
 			request->prices = optarg;
 		else if (option == 'j')
 			request->json = true;
+		else if (option == 'c')
+			request->csv = true;
 		else if (option == 'f')
 			request->force = true;
 		else
@@ -67,7 +84,7 @@ static bool request_read(struct request *request, int argc, char **argv)
 		return false;
 	}
 	request->plot = argv[optind];
-	return true;
+	return request_kind(request);
 }
 
 /* The name for the heading: the path's last part. */
@@ -92,10 +109,8 @@ static void print_asked(struct sink *out, const void *context)
 {
 	const struct asked *asked = context;
 
-	if (asked->request->json)
-		report_json(out, asked->plot, asked->takeoff);
-	else
-		report_text(out, asked->plot, asked->takeoff, plot_name(asked->request->plot));
+	report_print(asked->request->kind, out, asked->plot, asked->takeoff,
+		plot_name(asked->request->plot));
 }
 
 static int print(const struct asked *asked)

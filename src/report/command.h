@@ -1,5 +1,5 @@
-/* `parterre takeoff FILE [-o OUT] [--json] [--prices BOOK] [--force]`: the takeoff without a
- * screen. */
+/* `parterre takeoff FILE [-o OUT] [--json | --csv] [--prices BOOK] [--force]`: the takeoff without
+ * a screen. */
 #ifndef REPORT_COMMAND_H
 #define REPORT_COMMAND_H
 

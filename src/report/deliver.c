@@ -6,19 +6,22 @@
 
 enum { LOOK_BYTES = 256 };
 
-/* Whether the file at path may not be replaced: it neither is empty nor begins like a takeoff,
- * or it cannot be read. */
-static bool holds_something_else(const char *path)
+/* What is in the file at path that may not be replaced; NULL: it is empty or begins like a takeoff
+ * that nobody fills in. */
+static const char *kept_content(const char *path)
 {
 	char head[LOOK_BYTES];
 	FILE *file = fopen(path, "re");
 	size_t length;
 
 	if (!file)
-		return true;
+		return "something that is no takeoff";
 	length = fread(head, 1, sizeof head, file);
 	fclose(file);
-	return length > 0 && !report_is_takeoff(head, length);
+	if (report_is_table(head, length))
+		return "a table, in which somebody may have filled in more";
+	return length == 0 || report_is_takeoff(head, length) ? NULL :
+		"something that is no takeoff";
 }
 
 /* By whatever name. */
@@ -32,15 +35,17 @@ enum delivery report_deliver(const char *path, const struct file_content *conten
 {
 	struct file_stamp there = file_stamp(path);
 	bool is_plot = is_source(path, from->plot);
+	const char *holds;
 
 	if (is_plot || is_source(path, from->book)) {
 		snprintf(error->sentence, sizeof error->sentence, "%.150s is the %s: nothing "
 			"written", path, is_plot ? "plot itself" : "price book that it reads");
 		return DELIVERY_FAILED;
 	}
-	if (there.exists && there.is_regular && !force && holds_something_else(path)) {
+	holds = there.exists && there.is_regular && !force ? kept_content(path) : NULL;
+	if (holds) {
 		snprintf(error->sentence, sizeof error->sentence,
-			"%.150s holds something that is no takeoff: nothing written", path);
+			"%.150s holds %s: nothing written", path, holds);
 		return DELIVERY_WOULD_REPLACE;
 	}
 	return file_print(path, content, error) ? DELIVERY_DONE : DELIVERY_FAILED;

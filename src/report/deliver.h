@@ -6,7 +6,8 @@
 
 enum delivery {
 	DELIVERY_DONE,
-	DELIVERY_WOULD_REPLACE, /* another file than a takeoff is there: nothing written */
+	/* Another file than a takeoff is there, or one for a spreadsheet: nothing written. */
+	DELIVERY_WOULD_REPLACE,
 	DELIVERY_FAILED         /* nothing written; error says why */
 };
 
@@ -17,8 +18,8 @@ struct delivery_from {
 };
 
 /* Writes the content to path atomically: never onto what it is made of or anything that is not a
- * regular file, and over another file only if that is a takeoff or `force` is set. error is
- * filled for all but DELIVERY_DONE. */
+ * regular file, and over another file only if that is a takeoff, text or JSON, or `force` is set: a
+ * table may have been filled in. error is filled for all but DELIVERY_DONE. */
 enum delivery report_deliver(const char *path, const struct file_content *content,
 	const struct delivery_from *from, bool force, struct file_error *error);
 

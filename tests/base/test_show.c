@@ -92,9 +92,9 @@ START_TEST(an_area_is_shown_in_square_feet_or_metres)
 	ck_assert_str_eq(t.bytes, "84.0 sq ft; 7.80 m2; 0.00 m2; 12,345.68 m2");
 	text_clear(&t);
 	show_area_bare(&t, 84 * 0.3048 * 0.3048, UNITS_IMPERIAL);
-	text_print(&t, " %s; ", show_area_unit(UNITS_IMPERIAL));
+	text_print(&t, " %s; ", show_area_unit(UNITS_IMPERIAL)->word);
 	show_area_bare(&t, 12345.678, UNITS_METRIC);
-	text_print(&t, " %s", show_area_unit(UNITS_METRIC));
+	text_print(&t, " %s", show_area_unit(UNITS_METRIC)->word);
 	ck_assert_str_eq(t.bytes, "84.0 sq ft; 12,345.68 m2");
 	text_fini(&t);
 }
@@ -143,6 +143,26 @@ static const struct {
 	{ 100.5, UNITS_METRIC, "101 kg" }, { 1250 * 0.45359237, UNITS_IMPERIAL, "1,250 lb" },
 	{ 12345678, UNITS_METRIC, "12,345,678 kg" },
 };
+
+/* The same units, and the international foot of 0.3048 m. */
+START_TEST(a_figure_alone_is_in_the_unit_that_it_would_be_shown_in)
+{
+	const struct show_unit *cubic = show_volume_unit(36 * CU_FT, UNITS_IMPERIAL);
+	const struct show_unit *grams = show_weight_unit(0.94, UNITS_METRIC);
+	const struct show_unit *ounces = show_weight_unit(0.2 * 0.45359237, UNITS_IMPERIAL);
+	const struct show_unit *feet = show_length_unit(UNITS_IMPERIAL);
+
+	ck_assert_str_eq(cubic->word, "cu yd");
+	ck_assert_double_eq_tol(show_number(cubic, 36 * CU_FT), 36.0 / 27, 1e-12);
+	ck_assert_str_eq(grams->word, "g");
+	ck_assert_double_eq_tol(show_number(grams, 0.94), 940, 1e-9);
+	ck_assert_str_eq(ounces->word, "oz");
+	ck_assert_double_eq_tol(show_number(ounces, 0.45359237), 16, 1e-12);
+	ck_assert_str_eq(feet->word, "ft");
+	ck_assert_double_eq_tol(show_number(feet, 0.3048 * 2.5), 2.5, 1e-12);
+	ck_assert_str_eq(show_length_unit(UNITS_METRIC)->word, "m");
+}
+END_TEST
 
 START_TEST(a_weight_is_whole_from_100_on_and_in_small_units_below_1)
 {
@@ -254,6 +274,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(figure, a_saws_stop_is_set_in_inches_alone, 0, COUNT(stops));
 	tcase_add_test(figure, an_area_is_shown_in_square_feet_or_metres);
 	tcase_add_loop_test(figure, a_small_volume_is_shown_in_the_smaller_unit, 0, COUNT(volumes));
+	tcase_add_test(figure, a_figure_alone_is_in_the_unit_that_it_would_be_shown_in);
 	tcase_add_loop_test(figure, a_weight_is_whole_from_100_on_and_in_small_units_below_1, 0,
 		COUNT(weights));
 	tcase_add_loop_test(figure, a_count_has_a_comma_every_three_digits, 0, COUNT(counts));

@@ -28,7 +28,8 @@ static const struct {
 	{ "find", ACT_HELP }, { "search", ACT_HELP }, { "help", ACT_HELP },
 	{ "line", ACT_RUN }, { "path", ACT_RUN }, { "path", ACT_TAKE }, { "strip", ACT_STRIP_PUT },
 	{ "export", ACT_TAKEOFF }, { "print", ACT_TAKEOFF }, { "takeoff", ACT_TAKEOFF },
-	{ "list", ACT_TAKEOFF }, { "price", ACT_PRICES }, { "cost", ACT_PRICES },
+	{ "list", ACT_TAKEOFF }, { "csv", ACT_TAKEOFF }, { "spreadsheet", ACT_TAKEOFF },
+	{ "price", ACT_PRICES }, { "cost", ACT_PRICES },
 	{ "cost", ACT_PAGES },
 	{ "colour", ACT_CARDS }, { "color", ACT_CARDS }, { "goto", ACT_PLACE },
 	{ "ruler", ACT_MEASURE }, { "measure", ACT_MEASURE },
@@ -127,6 +128,7 @@ START_TEST(what_no_act_is_there_for_is_answered)
 		{ "curve", "square cells" }, { "oval", "square cells" },
 		{ "colour", "NO_COLOR=1" }, { "color", "NO_COLOR=1" },
 		{ "print", "lp FILE" }, { "plant", "note in its card" },
+		{ "spreadsheet", "NAME.csv" }, { "json", ".json for" },
 	};
 
 	for (size_t i = 0; i < sizeof told / sizeof *told; i++) {

@@ -665,6 +665,29 @@ START_TEST(a_takeoff_goes_beside_the_plot_as_text_or_by_its_name_as_json)
 }
 END_TEST
 
+START_TEST(a_table_goes_by_its_name_and_what_is_filled_in_is_not_lost_unasked)
+{
+	struct desk *b = open_ground();
+	char typed[5000];
+	struct text bytes = TEXT_EMPTY;
+
+	snprintf(typed, sizeof typed, "File: %s/garden.csv", b->folder);
+	desk_answer(b, (const char *[]){ typed, NULL });
+	desk_do(b, ACT_TAKEOFF);
+	desk_says(b, "Takeoff written to ");
+	read_file(typed + strlen("File: "), &bytes);
+	ck_assert_int_eq(strncmp(bytes.bytes, "section,id,item,size,", 21), 0);
+	write_file(typed + strlen("File: "), "section,id,item,size,mine\r\n");
+	desk_answer(b, (const char *[]){ typed, "Leave that file alone", "", NULL });
+	desk_do(b, ACT_TAKEOFF);
+	text_clear(&bytes);
+	read_file(typed + strlen("File: "), &bytes);
+	ck_assert_str_eq(bytes.bytes, "section,id,item,size,mine\r\n");
+	text_fini(&bytes);
+	desk_free(b);
+}
+END_TEST
+
 START_TEST(a_takeoff_that_is_written_tells_of_its_snags)
 {
 	static const struct {
@@ -946,6 +969,7 @@ static void add_files(TCase *files)
 	tcase_add_test(files, a_file_changed_by_somebody_else_is_written_over_only_if_so_told);
 	tcase_add_test(files, what_cannot_be_saved_is_said_and_stays_unsaved);
 	tcase_add_test(files, a_takeoff_goes_beside_the_plot_as_text_or_by_its_name_as_json);
+	tcase_add_test(files, a_table_goes_by_its_name_and_what_is_filled_in_is_not_lost_unasked);
 	tcase_add_test(files, a_takeoff_that_is_written_tells_of_its_snags);
 	tcase_add_test(files, a_takeoff_replaces_another_file_only_if_so_told_and_never_the_plot);
 	tcase_add_test(files, a_takeoff_is_not_written_over_the_price_book);

@@ -88,11 +88,14 @@ START_TEST(without_arguments_it_says_what_to_do_in_one_screen)
 }
 END_TEST
 
-START_TEST(a_takeoff_is_printed_as_text_or_json)
+START_TEST(a_takeoff_is_printed_as_text_json_or_csv)
 {
 	check_run(ARGUMENTS("takeoff", plot), 0, "parterre takeoff 1\n", "");
 	check_run(ARGUMENTS("takeoff", "--json", plot), 0, "\"format\": \"parterre-takeoff\"", "");
 	check_run(ARGUMENTS("takeoff", plot, "--json"), 0, "\"version\": 1", "");
+	check_run(ARGUMENTS("takeoff", "--csv", plot), 0, "section,id,item,size,", "");
+	check_run(ARGUMENTS("takeoff", "--csv", plot, "-o", "-"), 0, "section,id,item,size,", "");
+	check_run(ARGUMENTS("takeoff", "--csv", "--json", plot), 2, "", "not both");
 }
 END_TEST
 
@@ -171,6 +174,34 @@ START_TEST(a_takeoff_goes_to_a_file_and_over_an_older_takeoff)
 	check_file("out.txt", "{\n  \"format\": \"parterre-takeoff\"");
 	check_run(ARGUMENTS("takeoff", plot, "--output", in_folder("out.txt")), 0, "", "");
 	check_file("out.txt", "parterre takeoff 1\n");
+}
+END_TEST
+
+START_TEST(what_is_written_goes_by_what_is_asked_for_else_by_the_name_of_the_file)
+{
+	check_run(ARGUMENTS("takeoff", plot, "-o", in_folder("out.json")), 0, "", "");
+	check_file("out.json", "{\n  \"format\": \"parterre-takeoff\"");
+	check_run(ARGUMENTS("takeoff", plot, "-o", in_folder("out.csv")), 0, "", "");
+	check_file("out.csv", "section,id,item,size,");
+	check_run(ARGUMENTS("takeoff", plot, "-o", in_folder("out.txt"), "--csv"), 0, "", "");
+	check_file("out.txt", "section,id,item,size,");
+	check_run(ARGUMENTS("takeoff", plot, "-o", in_folder("out.json"), "--csv"), 0, "", "");
+	check_file("out.json", "section,id,item,size,");
+	check_run(ARGUMENTS("takeoff", plot, "-o", in_folder("data.csv"), "--json"), 0, "", "");
+	check_file("data.csv", "{\n  \"format\": \"parterre-takeoff\"");
+}
+END_TEST
+
+/* Prices of one's own, say. */
+START_TEST(a_table_that_may_be_filled_in_is_written_over_only_by_force)
+{
+	check_run(ARGUMENTS("takeoff", plot, "-o", in_folder("out.csv")), 0, "", "");
+	check_run(ARGUMENTS("takeoff", plot, "-o", in_folder("out.csv")), 2, "",
+		"somebody may have filled in more: nothing written");
+	check_run(ARGUMENTS("takeoff", plot, "--json", "-o", in_folder("out.csv")), 2, "",
+		"--force");
+	check_file("out.csv", "section,id,item,size,");
+	check_run(ARGUMENTS("takeoff", plot, "--force", "-o", in_folder("out.csv")), 0, "", "");
 }
 END_TEST
 
@@ -330,8 +361,11 @@ Suite *test_suite(void)
 	tcase_add_test(input, a_price_book_that_cannot_be_read_ends_the_takeoff);
 	tcase_add_test(words, the_screen_needs_a_terminal_and_says_so);
 	tcase_add_checked_fixture(output, setup, teardown);
-	tcase_add_test(output, a_takeoff_is_printed_as_text_or_json);
+	tcase_add_test(output, a_takeoff_is_printed_as_text_json_or_csv);
 	tcase_add_test(output, a_takeoff_goes_to_a_file_and_over_an_older_takeoff);
+	tcase_add_test(output,
+		what_is_written_goes_by_what_is_asked_for_else_by_the_name_of_the_file);
+	tcase_add_test(output, a_table_that_may_be_filled_in_is_written_over_only_by_force);
 	tcase_add_test(output, another_file_is_written_over_only_by_force);
 	tcase_add_test(output, the_plot_itself_is_never_written_over);
 	tcase_add_test(output, what_cannot_be_begun_or_printed_is_told);

@@ -3,7 +3,6 @@
 #include "plot/format/format.h"
 #include "prices/prices.h"
 #include "report/words/item_words.h"
-#include "report/words/page.h"
 #include "report/words/snag_words.h"
 
 #include <assert.h>
@@ -139,12 +138,7 @@ const char *garden_sized(struct garden *garden, const struct item *item)
 {
 	struct report report = report_of(garden);
 
-	char *words = arena_print(&garden->words, "%s", item_sized_label(&report, item));
-
-	for (char *c = words; *c; c++)
-		if (*c == PAGE_TIE)
-			*c = ' ';
-	return words;
+	return untied(&report, item_sized_label(&report, item));
 }
 
 const char *garden_note(struct garden *garden, const struct item *item)

@@ -2,8 +2,7 @@
 #include "base/stop.h"
 #include "prices/prices.h"
 #include "report/deliver.h"
-#include "report/json/json.h"
-#include "report/text/print.h"
+#include "report/kind.h"
 #include "editor/acts/act_groups.h"
 #include "editor/acts/shared.h"
 #include "editor/cards/card_ask.h"
@@ -62,21 +61,6 @@ static void act_save(struct editor *editor)
 	act_save_plot(editor);
 }
 
-/* For programs, where the file's name ends in .json. */
-static void print_json(struct sink *out, const void *context)
-{
-	const struct editor *editor = context;
-
-	report_json(out, editor->plot, &editor->takeoff);
-}
-
-static void print_text(struct sink *out, const void *context)
-{
-	const struct editor *editor = context;
-
-	report_text(out, editor->plot, &editor->takeoff, editor->name);
-}
-
 /* A takeoff being written to a file. */
 struct delivering {
 	struct task task; /* first */
@@ -87,12 +71,19 @@ struct delivering {
 	struct file_error error;
 };
 
+static void print(struct sink *out, const void *context)
+{
+	const struct delivering *to = context;
+	const struct editor *editor = to->editor;
+
+	report_print(report_kind_of(to->path), out, editor->plot, &editor->takeoff, editor->name);
+}
+
 /* Figures first, where they are not counted yet. */
 static bool deliver(struct task *task)
 {
 	struct delivering *to = (struct delivering *)task;
-	bool is_json = to->path[path_stem(to->path, ".json")];
-	const struct file_content content = { is_json ? print_json : print_text, to->editor };
+	const struct file_content content = { print, to };
 	char *book = prices_path(to->editor->plot, to->editor->store.path);
 	const struct delivery_from from = { to->editor->store.path, book };
 	bool is_counted = editor_refresh(to->editor);
@@ -153,8 +144,10 @@ static bool takeoff_accept(struct card *card, struct fault *fault)
 static void act_takeoff(struct editor *editor)
 {
 	const char *plot = editor->store.path;
-	const struct field_spec file = card_file(arena_print(&editor->words, "%.*s.txt",
+	struct field_spec file = card_file(arena_print(&editor->words, "%.*s.txt",
 		(int)path_stem(plot, ".plot"), plot));
+
+	file.meaning = "A spreadsheet takes .csv, programs .json.";
 
 	card_ask(editor, &(struct card_spec){ .title = "Write the takeoff to a file",
 		.done = "write it", .fields = &file, .count = 1, .accept = takeoff_accept,
@@ -206,7 +199,8 @@ static const struct act acts[] = {
 		.words = "write store keep file", .writes = true, .run = act_save },
 	{ .id = ACT_TAKEOFF, .key_name = ">", .name = "Takeoff",
 		.wish = "write out the quantities",
-		.words = "print export report list shopping buy materials json text",
+		.words = "print export report list shopping buy materials json csv "
+			"spreadsheet text",
 		.run = act_takeoff },
 	{ .id = ACT_PRICES, .key_name = ">", .name = "Price book",
 		.wish = "set the price book", .words = "price prices cost costs money goods",

@@ -14,6 +14,8 @@ static const struct {
 		"Each kind of ground has its colour; NO_COLOR=1 parterre FILE shows none." },
 	{ "print printer",
 		"Write the takeoff to a file and print that; lp FILE does on many machines." },
+	{ "spreadsheet csv json",
+		"Write the takeoff to a file: NAME.csv for spreadsheets, NAME.json for programs." },
 	{ "plant plants planting flower flowers shrub",
 		"Beds are laid here; what grows in one can stand as a note in its card." },
 };

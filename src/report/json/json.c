@@ -118,17 +118,12 @@ static cJSON *supplier_text(const struct report *report, const struct pack *pack
 		report->takeoff->book->suppliers[pack->supplier].name);
 }
 
-static cJSON *pack_text(const struct report *report, const struct pack *pack)
-{
-	return json_text(say(report, "%s %s", pack_word(pack->kind), pack->words));
-}
-
 static void put_bought(cJSON *row, const struct report *report, const struct bought *bought)
 {
 	const struct pack *pack = bought->pack;
 
 	json_put(row, "packs", json_number(bought->packs));
-	json_put(row, "pack", pack_text(report, pack));
+	json_put(row, "pack", json_text(pack_words(report, pack)));
 	json_put(row, "unit_price", pack->price == NO_PRICE ? cJSON_CreateNull() :
 		json_money(pack->price));
 	json_put(row, "cost", pack->price == NO_PRICE ? cJSON_CreateNull() :

@@ -24,7 +24,8 @@ static void areas(struct page_maker *maker, const struct takeoff *takeoff)
 {
 	const struct survey *survey = &takeoff->survey;
 
-	page_note_line(maker, say(&maker->report, "In %s", show_area_unit(maker->report.units)));
+	page_note_line(maker, say(&maker->report, "In %s",
+		show_area_unit(maker->report.units)->word));
 	for (int i = 0; i < takeoff->areas.count; i++) {
 		const struct area_row *area = &takeoff->areas.list[i];
 

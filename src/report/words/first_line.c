@@ -56,3 +56,10 @@ bool report_is_takeoff(const char *bytes, size_t length)
 
 	return is_text(view) || is_json(view);
 }
+
+bool report_is_table(const char *bytes, size_t length)
+{
+	struct view view = { bytes, bytes + length };
+
+	return take(&view, FIRST_LINE_CSV);
+}

@@ -8,8 +8,13 @@
 #define FIRST_LINE_TEXT "parterre takeoff" /* and after a blank the version: the whole first line */
 #define FIRST_LINE_JSON "parterre-takeoff" /* the value of "format", the first key */
 
+#define FIRST_LINE_CSV "section,id,item,size," /* the first columns, whatever comes after them */
+
 /* True where bytes begin like a takeoff, text or JSON, that a new one may overwrite. */
 bool report_is_takeoff(const char *bytes, size_t length);
+/* True where bytes begin like one for a spreadsheet: people fill such tables in, so that a new one
+ * may not. */
+bool report_is_table(const char *bytes, size_t length);
 
 enum { FIRST_LINE_VERSION = 1, FIRST_LINE_WITHIN = 64 /* bytes */ };
 

@@ -1,7 +1,6 @@
 #include "report/words/item_words.h"
 #include "base/measure.h"
 #include "base/number.h"
-#include "base/show.h"
 #include "takeoff/common/lifting.h"
 
 #include <ctype.h>
@@ -54,6 +53,31 @@ const char *item_sized_label(const struct report *report, const struct item *ite
 	return *size ? say(report, "%s %s", label, size) : label;
 }
 
+/* What its unit goes by. */
+static double most_of(const struct item *item)
+{
+	return fmax(item->laid, item->order);
+}
+
+const struct show_unit *item_shown_unit(const struct report *report, const struct item *item)
+{
+	static const struct show_unit each = { "each", 1, 1, 2 };
+
+	switch (item_unit(item)) {
+	case UNIT_EACH:
+		break;
+	case UNIT_M:
+		return show_length_unit(report->units);
+	case UNIT_M2:
+		return show_area_unit(report->units);
+	case UNIT_M3:
+		return show_volume_unit(most_of(item), report->units);
+	case UNIT_KG:
+		return show_weight_unit(most_of(item), report->units);
+	}
+	return &each;
+}
+
 const char *plain_item_amount(const struct report *report, const struct item *item, double amount)
 {
 	switch (item_unit(item)) {
@@ -65,7 +89,7 @@ const char *plain_item_amount(const struct report *report, const struct item *it
 	case UNIT_M2:
 		return plain_area(report, amount);
 	case UNIT_M3:
-		return plain_volume_like(report, amount, fmax(item->laid, item->order));
+		return plain_volume_like(report, amount, most_of(item));
 	case UNIT_KG:
 		return plain_weight(report, amount);
 	}
@@ -232,7 +256,7 @@ static const char *loose_words(const struct report *report, const struct bought 
 	case UNIT_M2:
 		amount = is_metric ? amount : amount / area_of(NM_PER_FOOT, NM_PER_FOOT);
 		return say(report, "%s %s", plain_count(report, llround(amount)),
-			show_area_unit(report->units));
+			show_area_unit(report->units)->word);
 	case UNIT_M:
 	case UNIT_EACH:
 		break;
@@ -243,6 +267,11 @@ static const char *loose_words(const struct report *report, const struct bought 
 static bool is_single(const struct pack *pack)
 {
 	return pack->unit == UNIT_EACH && strcmp(pack->words, "1") == 0;
+}
+
+const char *pack_words(const struct report *report, const struct pack *pack)
+{
+	return say(report, "%s %s", pack_word(pack->kind), pack->words);
 }
 
 const char *bought_words(const struct report *report, const struct bought *bought)

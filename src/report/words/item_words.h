@@ -2,6 +2,7 @@
 #ifndef REPORT_WORDS_ITEM_WORDS_H
 #define REPORT_WORDS_ITEM_WORDS_H
 
+#include "base/show.h"
 #include "report/words/words.h"
 
 /* "stone.base", "soil.topsoil". */
@@ -17,11 +18,15 @@ const char *item_sized_label(const struct report *report, const struct item *ite
 const char *plain_item_amount(const struct report *report, const struct item *item, double amount);
 /* The same, tied. */
 const char *item_amount(const struct report *report, const struct item *item, double amount);
+/* The unit of its amounts where that is named apart: all of them in the same. */
+const struct show_unit *item_shown_unit(const struct report *report, const struct item *item);
 /* What it is to fit where its size does not tell: a panel between its posts, a leaf to its gate;
  * "": its size tells. The note has it too. */
 const char *item_fit(const struct report *report, const struct item *item);
 /* The note beside it, such as what the spare is for; NULL: none. */
 const char *item_note(const struct report *report, const struct item *item);
+/* "bag 2 cu ft", "bulk 1 cu yd", "piece 1". */
+const char *pack_words(const struct report *report, const struct pack *pack);
 /* "14 bags of 2 cu ft", "2 1/2 cu yd", "1 1/4 tons", "51 pieces". */
 const char *bought_words(const struct report *report, const struct bought *bought);
 /* What to ask for: all packs of its purchase, "4 pallets of 60 + 12 pieces", pieces alone by

@@ -125,14 +125,24 @@ const char *plain_named_region(const struct report *report, int region)
 	return say(report, "%s%s%s", plain_region(report, region), own ? " " : "", own ? own : "");
 }
 
-const char *tied(const struct report *report, const char *words)
+static const char *replaced(const struct report *report, const char *words, char from, char to)
 {
 	char *copy = arena_print(report->words, "%s", words);
 
 	for (char *c = copy; *c; c++)
-		if (*c == ' ')
-			*c = PAGE_TIE;
+		if (*c == from)
+			*c = to;
 	return copy;
+}
+
+const char *tied(const struct report *report, const char *words)
+{
+	return replaced(report, words, ' ', PAGE_TIE);
+}
+
+const char *untied(const struct report *report, const char *words)
+{
+	return replaced(report, words, PAGE_TIE, ' ');
 }
 
 const char *word_size(const struct report *report, const struct size *size)

@@ -1,0 +1,20 @@
+/* What a takeoff is printed as: one rule for the command line and the screen. */
+#ifndef REPORT_KIND_H
+#define REPORT_KIND_H
+
+#include "base/sink.h"
+#include "takeoff/takeoff.h"
+
+enum report_kind {
+	REPORT_TEXT, /* for people */
+	REPORT_JSON, /* for programs */
+	REPORT_CSV   /* for spreadsheets: the items alone */
+};
+
+/* By how the file's name ends: .json, .csv, else text. */
+enum report_kind report_kind_of(const char *path);
+/* Prints it so. name: the plot file's, which text shows. Pure. */
+void report_print(enum report_kind kind, struct sink *out, const struct plot *plot,
+	const struct takeoff *takeoff, const char *name);
+
+#endif
