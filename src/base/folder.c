@@ -27,6 +27,17 @@ bool folder_make(const char *path)
 	return done;
 }
 
+bool folder_is_there(const char *path)
+{
+	char *folder = path_parent(path);
+	bool is_there = access(folder, X_OK) == 0;
+	int cause = errno;
+
+	free(folder);
+	errno = cause;
+	return is_there;
+}
+
 void folder_sync(const char *path)
 {
 	char *folder = path_parent(path);

@@ -7,6 +7,8 @@
 /* Makes the folders that path lies in, where they are not there, for their owner alone. errno says
  * what failed. */
 bool folder_make(const char *path);
+/* Whether path's folder is there; else errno says why not. */
+bool folder_is_there(const char *path);
 /* Has the names in path's folder on the disk. */
 void folder_sync(const char *path);
 /* Renames, but over no other file: errno is EEXIST where one has the name. */

@@ -34,15 +34,19 @@ static void fit_here(struct stage *stage)
 		stage->here_rows = needed;
 }
 
-static void draw_too_small(const struct editor *editor, const struct layout *layout)
+/* Behind a list or a card that is not seen nothing can be done. */
+static void draw_too_small(const struct editor *editor, const struct layout *layout,
+	const struct front *front)
 {
 	struct arena words = ARENA_EMPTY;
+	const char *then = front ? "What was asked waits." :
+		arena_print(&words, "%s saves it.", acts_key(ACT_SAVE));
 
 	draw_wrapped(&layout->screen, 0, arena_print(&words,
 		"This window has %d columns and %d rows; the plan needs %d and %d. "
-		"Make it larger to go on: %s is kept as it is. %s saves it.%s%s",
+		"Make it larger to go on: %s is kept as it is. %s%s%s",
 		layout->screen.columns, layout->screen.rows, LEAST_COLUMNS, LEAST_ROWS,
-		editor->name, acts_key(ACT_SAVE), editor->message.length ? "\n" : "",
+		editor->name, then, editor->message.length ? "\n" : "",
 		editor->message.bytes), LOOK_PLAIN);
 	arena_clear(&words);
 	curs_set(1);
@@ -156,7 +160,7 @@ void stage_show(struct stage *stage, const struct front *front)
 	settle(&stage->editor, &layout);
 	erase();
 	if (layout.is_too_small)
-		draw_too_small(&stage->editor, &layout);
+		draw_too_small(&stage->editor, &layout, front);
 	else if (front)
 		draw_behind(stage, &layout, front);
 	else
@@ -229,12 +233,13 @@ static void go_on(struct stage *stage)
 	stage->is_pointing = false;
 }
 
-/* Of the list that begins with saving. */
-static bool is_save(int key)
+/* On a screen too small to show anything: an end; the key of the list that begins with saving, which
+ * nothing in front of the plan takes for its own. */
+static bool is_taken_unseen(const struct stage *stage, int key)
 {
 	const struct act *act = acts_find(key);
 
-	return act && act->id == ACT_FILES;
+	return key == PRESS_OVER || (!stage->front && act && act->id == ACT_FILES);
 }
 
 int stage_key(struct stage *stage)
@@ -253,7 +258,7 @@ int stage_key(struct stage *stage)
 		return PRESS_RESIZE;
 	if (key == PRESS_POINT && !stage->is_pointing)
 		return PRESS_RESIZE; /* a report that nobody asked for */
-	if (stage_layout(stage).is_too_small && key != PRESS_OVER && !is_save(key))
+	if (stage_layout(stage).is_too_small && !is_taken_unseen(stage, key))
 		return PRESS_RESIZE;
 	return key;
 }

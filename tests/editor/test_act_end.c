@@ -16,18 +16,21 @@ static struct desk *garden(void)
 	return b;
 }
 
+static void check_said(struct desk *b, const char *what, const char *name, size_t left)
+{
+	char number[24], words[120];
+
+	snprintf(number, sizeof number, "%zu", left);
+	snprintf(words, sizeof words, "%s: %s; %s more can be.", what, name, left ? number : "no");
+	ck_assert_str_eq(b->editor.message.bytes, words);
+}
+
 static void check_named(struct desk *b, const char *name)
 {
-	char words[120];
-
 	desk_press(b, PRESS_BACKSPACE);
-	snprintf(words, sizeof words, "Taken back: %s; %zu more can be.", name,
-		history_undo_count(b->editor.history));
-	ck_assert_str_eq(b->editor.message.bytes, words);
+	check_said(b, "Taken back", name, history_undo_count(b->editor.history));
 	desk_type(b, "+");
-	snprintf(words, sizeof words, "Put back: %s; %zu more can be.", name,
-		history_redo_count(b->editor.history));
-	ck_assert_str_eq(b->editor.message.bytes, words);
+	check_said(b, "Put back", name, history_redo_count(b->editor.history));
 }
 
 /* ---- Acts ------------------------------------------------------------------------------------ */

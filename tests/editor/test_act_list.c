@@ -127,7 +127,8 @@ START_TEST(what_no_act_is_there_for_is_answered)
 		{ "load", "Leave, then" }, { "new", "For a new plot leave" },
 		{ "curve", "square cells" }, { "oval", "square cells" },
 		{ "colour", "NO_COLOR=1" }, { "color", "NO_COLOR=1" },
-		{ "print", "lp FILE" }, { "plant", "note in its card" },
+		{ "print", "lp FILE" }, { "plant", "note on its card" },
+		{ "tree", "note on its card" }, { "grass", "l is turf" }, { "pond", "A fixture" },
 		{ "spreadsheet", "NAME.csv" }, { "json", ".json for" },
 	};
 

@@ -383,6 +383,18 @@ START_TEST(a_book_that_is_found_from_there_too_is_not_asked_about)
 }
 END_TEST
 
+START_TEST(where_there_is_no_such_folder_nothing_is_asked_of_the_book)
+{
+	book_lay("prices.json");
+	book_name_set("prices.json");
+	path_make(other, typed, "no/such/folder.plot");
+	ANSWER(typed, "");
+	desk_do(desk, ACT_SAVE_AS);
+	ck_assert_ptr_nonnull(strstr(desk->fault, "No such file or directory"));
+	ck_assert_str_eq(desk->asked, "Save as another file, and go on there");
+}
+END_TEST
+
 START_TEST(where_the_question_about_the_book_is_left_nothing_is_written)
 {
 	book_lay("prices.json");
@@ -418,6 +430,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(book,
 		a_book_that_is_not_beside_the_new_file_keeps_its_name_or_gets_its_place, 0, 4);
 	tcase_add_test(book, a_book_that_is_found_from_there_too_is_not_asked_about);
+	tcase_add_test(book, where_there_is_no_such_folder_nothing_is_asked_of_the_book);
 	tcase_add_test(book, where_the_question_about_the_book_is_left_nothing_is_written);
 	return suite;
 }

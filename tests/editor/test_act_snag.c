@@ -92,7 +92,7 @@ START_TEST(several_at_one_cell_are_told_in_turn)
 		desk_type(b, ",");
 		desk_says(b, "Snag 1 of 2: 9 ft high");
 		desk_type(b, ",");
-		desk_says(b, "Snag 2 of 2: No path touches this fixture. Cure: on the plan.");
+		desk_says(b, "Snag 2 of 2: No path touches this fixture. Cure: change the plan.");
 		check_at(b, (struct place){ 2, 1 });
 	}
 	desk_free(b);

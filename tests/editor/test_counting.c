@@ -73,7 +73,7 @@ START_TEST(while_it_counts_nothing_is_shown_of_the_figures_before)
 	check_here(b, "0 in across, 0 in down\nP1 p p\n1 ft x 1 ft, "
 		"1.0\302\240sq\302\240ft\n"
 		"Snag: Less than 2 ft of clear width: no barrow gets through. "
-		"Cure: on the plan.\n");
+		"Cure: change the plan.\n");
 	desk_free(b);
 }
 END_TEST

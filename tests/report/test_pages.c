@@ -210,7 +210,7 @@ START_TEST(snags_of_a_code_are_counted_and_the_first_twenty_told)
 	ck_assert_str_eq(page->lines[page->count - 1].label, "Rule: The plot's own mirror.");
 	ck_assert_str_eq(page->lines[page->count - 2].label, "and 5 more.");
 	ck_assert_str_eq(page->lines[page->count - 3].label, "at 19 ft, 0 in: This cell and its "
-		"images in the mirror are not all alike. Cure: on the plan, or Mirror on the card "
+		"images in the mirror are not all alike. Cure: change the plan, or Mirror on the card "
 		"The plot itself.");
 	desk_free(b);
 }
@@ -381,7 +381,7 @@ START_TEST(here_tells_what_the_images_are_where_the_mirror_is_broken)
 	check_here(b, 0, 0, "0 in across, 0 in down\nP1 p p\n1 ft x 1 ft, 1.0" HELD "sq" HELD "ft\n"
 		"Fault, its images: l . .\n"
 		"Snag: Less than 2 ft of clear width: no barrow gets through. "
-		"Cure: on the plan.\n");
+		"Cure: change the plan.\n");
 	desk_free(b);
 }
 END_TEST

@@ -345,20 +345,20 @@ static const struct {
 	unsigned int kind;
 	const char *cure;
 } cures[] = {
-	{ SNAG_WALL_JOG, 0, "on the plan, or Block as laid on the card b b." },
+	{ SNAG_WALL_JOG, 0, "change the plan, or Block as laid on the card b b." },
 	{ SNAG_WALL_HIGH, WALL_HIGH_CARE, "Courses or Block as laid on the card b b." },
 	{ SNAG_WALL_HIGH, WALL_HIGH_PERMIT,
 		"Courses, Block as laid or Base under the wall on the card b b." },
 	{ SNAG_WALL_EMBED, 0, "Embed below ground on the card b b." },
 	{ SNAG_WALL_SLENDER, WALL_SLENDER_LONG,
-		"on the plan, or Block as laid or Courses on the card b b." },
-	{ SNAG_PATH_NARROW, 0, "on the plan." },
-	{ SNAG_CAP_NARROW, 0, "on the plan, or Cap on the card b b." },
+		"change the plan, or Block as laid or Courses on the card b b." },
+	{ SNAG_PATH_NARROW, 0, "change the plan." },
+	{ SNAG_CAP_NARROW, 0, "change the plan, or Cap on the card b b." },
 	{ SNAG_FILL_NONE, FILL_NONE_MIX, "Mix of the fill on the card b b." },
-	{ SNAG_FENCE_TIGHT, 1, "on the plan." },
+	{ SNAG_FENCE_TIGHT, 1, "change the plan." },
 	{ SNAG_FENCE_HOLE, 0, "Hole across or Post, square on the card Pickets." },
-	{ SNAG_NAME_OPEN, 0, "on the plan." },
-	{ SNAG_MIRROR_BROKEN, 0, "on the plan, or Mirror on the card The plot itself." },
+	{ SNAG_NAME_OPEN, 0, "change the plan." },
+	{ SNAG_MIRROR_BROKEN, 0, "change the plan, or Mirror on the card The plot itself." },
 };
 enum { CURES = sizeof cures / sizeof *cures };
 

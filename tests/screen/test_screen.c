@@ -263,7 +263,7 @@ START_TEST(a_garden_is_begun_drawn_mirrored_saved_opened_again_and_taken_off)
 
 	table_start(&at, NULL);
 	terminal_wait(at.t, "herbs.plot, saved");
-	terminal_wait(at.t, "! everything");
+	terminal_wait(at.t, "! menu");
 	ck_assert_int_eq(shown_letter(at.t, 10, 3), 'b');
 	ck_assert_int_eq(shown_letter(at.t, 6, 6), 'S');
 	terminal_keys(at.t, "<");
@@ -394,7 +394,7 @@ START_TEST(the_smallest_screen_shows_all_parts)
 	terminal_until(at.t, shown_page(at.t, "Areas"));
 	terminal_wait(at.t, u8"saved  b Raised bed  \u25b210  left-right \u22601");
 	terminal_wait(at.t, "here");
-	terminal_wait(at.t, "! everything");
+	terminal_wait(at.t, "! menu");
 	terminal_until(at.t, shown_letter(at.t, 12, 1) == 'b');
 	terminal_wait(at.t, "? help");
 	terminal_keys(at.t, "#");
@@ -424,8 +424,36 @@ START_TEST(a_screen_too_small_says_so_keeps_the_work_and_saves_it)
 	ck_assert_int_ne(shown_letter(at.t, 1, 0), 'b');
 	terminal_resize(at.t, 10, 30);
 	terminal_wait(at.t, "This window has 30 columns");
-	terminal_keys(at.t, "> >");
+	ck_assert(terminal_shows(at.t, "saves it"));
+	terminal_keys(at.t, ">");
 	terminal_wait(at.t, "Saved in ");
+	table_leave(&at);
+}
+END_TEST
+
+/* A list, a card, a question about leaving: none of them takes the key that would save. */
+START_TEST(on_a_screen_too_small_what_was_asked_waits_as_it_was)
+{
+	static const char *const asked[][2] = {
+		{ "!", "All that can be done" }, { "# enter", "Side of a cell" },
+		{ "<", "Leave?" }, { "! S e t space h o w enter", "Each step 1 ft" },
+	};
+	struct table at;
+
+	sit(&at, "court.plot", 24, 80);
+	terminal_keys(at.t, "space");
+	terminal_wait(at.t, "not saved");
+	terminal_keys(at.t, asked[_i][0]);
+	terminal_wait(at.t, asked[_i][1]);
+	terminal_resize(at.t, 10, 30);
+	terminal_wait(at.t, "What was asked waits.");
+	ck_assert(!terminal_shows(at.t, "saves it"));
+	terminal_keys(at.t, "> x");
+	terminal_resize(at.t, 24, 80);
+	terminal_wait(at.t, asked[_i][1]);
+	ck_assert(!terminal_shows(at.t, "Typed:"));
+	terminal_keys(at.t, "escape");
+	terminal_wait(at.t, "Drawing   court.plot, not saved");
 	table_leave(&at);
 }
 END_TEST
@@ -717,6 +745,7 @@ Suite *test_suite(void)
 	tcase_add_test(sizes, words_of_the_first_row_give_way_before_a_name_is_cut);
 	tcase_add_test(sizes, the_smallest_screen_shows_all_parts);
 	tcase_add_test(sizes, a_screen_too_small_says_so_keeps_the_work_and_saves_it);
+	tcase_add_loop_test(sizes, on_a_screen_too_small_what_was_asked_waits_as_it_was, 0, 4);
 	tcase_add_test(sizes, too_small_from_the_start_is_no_harm);
 	tcase_add_test(sizes,
 		a_new_size_in_the_middle_of_a_trail_a_list_and_a_form_changes_nothing_else);

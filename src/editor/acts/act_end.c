@@ -27,13 +27,21 @@ static void act_step_back(struct editor *editor)
 	editor->is_pegged = editor->is_trailing = false;
 }
 
+/* "Taken back: Lay (b Raised bed); 3 more can be." */
+static void say_step(struct editor *editor, const char *what, const char *name, size_t left)
+{
+	if (left)
+		editor_say(editor, "%s: %s; %zu more can be.", what, name, left);
+	else
+		editor_say(editor, "%s: %s; no more can be.", what, name);
+}
+
 static void act_take_back(struct editor *editor)
 {
 	const char *name = editor_take_back(editor);
 
 	if (name)
-		editor_say(editor, "Taken back: %s; %zu more can be.", name,
-			history_undo_count(editor->history));
+		say_step(editor, "Taken back", name, history_undo_count(editor->history));
 	else
 		editor_say(editor, "There is no stroke to take back.");
 }
@@ -43,8 +51,7 @@ static void act_put_back(struct editor *editor)
 	const char *name = editor_put_back(editor);
 
 	if (name)
-		editor_say(editor, "Put back: %s; %zu more can be.", name,
-			history_redo_count(editor->history));
+		say_step(editor, "Put back", name, history_redo_count(editor->history));
 	else
 		editor_say(editor, "Nothing was taken back that could be put back.");
 }

@@ -192,7 +192,7 @@ static void act_leave(struct editor *editor)
 static const struct act acts[] = {
 	{ .id = ACT_FILES, .keys = { { '>', '>' }, { PRESS_F2, PRESS_F2 } }, .key_name = "> F2",
 		.key_said = ">", .name = "Files", .wish = "save, or write something out",
-		.words = "output", .hints = { [STATE_REST] = "save, files" }, .rank = 2,
+		.words = "output", .hints = { [STATE_REST] = "save" }, .rank = 1,
 		.run = act_files },
 	{ .id = ACT_SAVE, .key_name = ">", .name = "Save",
 		.wish = "save the plot",

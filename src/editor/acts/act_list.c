@@ -52,8 +52,8 @@ static void act_list(struct editor *editor, int id)
 static const struct act acts[] = {
 	{ .id = ACT_ALL, .keys = ONE_KEY('!'), .key_name = "!", .name = "All acts",
 		.wish = "see all acts by name", .words = "commands menu keys",
-		.hints = { [STATE_REST] = "everything", [STATE_TRAIL] = "everything",
-			[STATE_PEGGED] = "everything", [STATE_MARKED] = "everything" },
+		.hints = { [STATE_REST] = "menu", [STATE_TRAIL] = "menu", [STATE_PEGGED] = "menu",
+			[STATE_MARKED] = "menu" },
 		.rank = 1, .run_with = act_list, .with = ACT_ALL },
 	{ .id = ACT_HELP, .keys = { { '?', '?' }, { PRESS_F1, PRESS_F1 } },
 		.key_name = "? F1", .key_said = "?", .name = "Help",

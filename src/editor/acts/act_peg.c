@@ -93,7 +93,7 @@ static const struct act acts[] = {
 		.words = "rectangle corner box square",
 		.hints = { [STATE_REST] = "peg", [STATE_PEGGED] = "other corner",
 			[STATE_MARKED] = "move, flip" },
-		.rank = 2, .writes = true, .run = act_peg },
+		.rank = 1, .writes = true, .run = act_peg },
 	{ .id = ACT_FILL, .key_name = "Enter twice", .name = "Fill", .wish = "lay a rectangle",
 		.words = "rectangle box square", .writes = true, .lays = true, .run = act_fill },
 	{ .id = ACT_FRAME, .key_name = "Enter twice", .name = "Frame",

@@ -1,3 +1,4 @@
+#include "base/folder.h"
 #include "base/memory.h"
 #include "base/path.h"
 #include "base/spell.h"
@@ -8,6 +9,7 @@
 #include "plot/history/rescue.h"
 #include "prices/prices.h"
 
+#include <errno.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -152,7 +154,9 @@ static bool write_asked(const struct writing *writing, struct store *next, struc
 	char *full = book_left(editor, next->path);
 	bool is_full = false, done = false;
 
-	if (next->access == STORE_LOOKS)
+	if (!folder_is_there(next->path))
+		fault_set(fault, 0, "Cannot write %s: %s.", next->path, strerror(errno));
+	else if (next->access == STORE_LOOKS)
 		fault_set(fault, 0, "That plot is being drawn by %s.",
 			act_another_session(editor, next->lock.holder));
 	else if (!may_replace(editor, next->path) || (full && !book_ask(editor, full, &is_full)))
