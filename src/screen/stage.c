@@ -233,8 +233,8 @@ static void go_on(struct stage *stage)
 	stage->is_pointing = false;
 }
 
-/* On a screen too small to show anything: an end; the key of the list that begins with saving, which
- * nothing in front of the plan takes for its own. */
+/* On a screen too small to show anything: an end; the key of the list that begins with saving, but
+ * not where something in front of the plan would take it. */
 static bool is_taken_unseen(const struct stage *stage, int key)
 {
 	const struct act *act = acts_find(key);

@@ -210,8 +210,8 @@ START_TEST(snags_of_a_code_are_counted_and_the_first_twenty_told)
 	ck_assert_str_eq(page->lines[page->count - 1].label, "Rule: The plot's own mirror.");
 	ck_assert_str_eq(page->lines[page->count - 2].label, "and 5 more.");
 	ck_assert_str_eq(page->lines[page->count - 3].label, "at 19 ft, 0 in: This cell and its "
-		"images in the mirror are not all alike. Cure: change the plan, or Mirror on the card "
-		"The plot itself.");
+		"images in the mirror are not all alike. Cure: change the plan, or Mirror on the "
+		"card The plot itself.");
 	desk_free(b);
 }
 END_TEST

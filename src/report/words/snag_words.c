@@ -296,8 +296,8 @@ const char *snag_cure_sentence(const struct report *report, const struct snag *s
 	const struct cure *cure = snag_cure(snag);
 	struct text words = TEXT_EMPTY;
 
-	text_print(&words, "Cure: %s", !cure->by_drawing ? "" : cure->count == 0 ? "change the plan" :
-		"change the plan, or ");
+	text_print(&words, "Cure: %s", !cure->by_drawing ? "" :
+		cure->count == 0 ? "change the plan" : "change the plan, or ");
 	for (int i = 0; i < cure->count; i++)
 		text_print(&words, "%s%s", i == 0 ? "" : i == cure->count - 1 ? " or " : ", ",
 			attribute_row(cure->attributes[i])->label);
