@@ -48,19 +48,14 @@ static const char *name_at(const struct ids *ids, int column, int row)
 void drawing_row(const struct drawing *drawing, int row, int left, int right, struct text *out)
 {
 	const struct points *points = &drawing->points;
-	size_t length = out->length;
 
 	for (int column = left; column <= right; column++) {
 		char c = points_at(points, column, row);
-		bool is_empty = c == POINT_FREE || c == POINT_BLANK || c == POINT_GAP;
-		bool is_begun = points_at(points, column - 1, row) == POINT_NAME;
+		bool is_empty = c == POINT_BLANK || c == POINT_GAP;
 
-		if (c == POINT_NAME && !is_begun)
-			text_add(out, name_at(&drawing->ids, column, row));
-		else if (c != POINT_NAME)
+		if (c != POINT_NAME)
 			text_add_bytes(out, is_empty ? " " : &c, 1);
-		if (!is_empty)
-			length = out->length;
+		else if (points_at(points, column - 1, row) != POINT_NAME)
+			text_add(out, name_at(&drawing->ids, column, row));
 	}
-	text_cut(out, length);
 }

@@ -18,7 +18,7 @@ void drawing_make(struct drawing *out, struct arena *arena, const struct takeoff
 	const struct cuts *cuts);
 /* The points of a sheet, its edges included. */
 struct rectangle drawing_sheet(const struct drawing *drawing, struct place sheet);
-/* Adds a row of points from `left` to `right`, without blanks at its end. */
+/* Adds a row of points from `left` to `right`. */
 void drawing_row(const struct drawing *drawing, int row, int left, int right, struct text *out);
 
 #endif

@@ -80,16 +80,22 @@ static void draw_gate(struct points *points, struct leg gate)
 	}
 }
 
-/* In the gap of a level gate; across the gap of an upright one. */
+/* In the gap of a level gate, beside its posts if need be; across the gap of an upright one. */
 static bool name_gate(struct points *points, struct leg gate, const char *name)
 {
 	struct rectangle on = extent(points, gate);
-	int row = (on.top + on.bottom) / 2;
-	int middle = on.left + (on.right - on.left - (int)strlen(name) + 1) / 2;
+	int columns = (int)strlen(name), first = on.left + (on.right - on.left - columns + 1) / 2;
 
-	return leg_is_upright(gate) ?
-		points_write_across(points, on.left, row, name, POINT_GAP) :
-		points_write_over(points, middle, row, name, POINT_GAP);
+	if (leg_is_upright(gate))
+		return points_write_across(points, on.left, (on.top + on.bottom) / 2, name,
+			POINT_GAP);
+	for (int i = 0; i < columns; i++)
+		if (points_at(points, first + i, on.top) != POINT_GAP)
+			return false;
+	if (!points_are_together(points, first, columns))
+		return false;
+	points_write(points, first, on.top, name);
+	return true;
 }
 
 /* ---- Posts ----------------------------------------------------------------------------------- */

@@ -49,15 +49,16 @@ static int distance(const struct points *points, const struct region *region, st
 		2 * abs(2 * at.row - down * (region->first_cell.y + region->most.y + 1));
 }
 
-/* Takes what is free from `from` to before `to` in a row, where it is better. */
+/* Takes what is free in a row, where it is better; a character off its ends where it can be. */
 static void consider(struct room *best, const struct points *points, const struct region *region,
 	struct rectangle free, int columns)
 {
 	int middle = (points->cuts.across * (region->left + region->most.x + 1) - columns + 1) / 2;
-	struct room here = { (int16_t)held(middle, free.left, free.right + 1 - columns),
+	int spare = free.right + 1 - free.left - columns, off = spare > 1;
+	struct room here = { (int16_t)held(middle, free.left + off, free.left + spare - off),
 		(int16_t)free.top };
 
-	if (free.right + 1 - free.left < columns)
+	if (spare < 0)
 		return;
 	if (best->row == 0 || distance(points, region, here, columns) <
 	    distance(points, region, *best, columns))

@@ -52,6 +52,18 @@ static int ruler_columns(const struct report *report)
 	return columns;
 }
 
+/* Prints the line without blanks at its end. */
+static void print_trimmed(const struct report *report, struct text *line)
+{
+	size_t length = line->length;
+
+	while (length > 0 && line->bytes[length - 1] == ' ')
+		length--;
+	text_cut(line, length);
+	text_add(line, "\n");
+	sink_add_bytes(report->out, line->bytes, line->length);
+}
+
 /* Labels above ticks, over the characters from `left` to `right`. */
 static void print_across(const struct report *report, const struct ruler *ruler, int indent,
 	int left, int right)
@@ -69,9 +81,8 @@ static void print_across(const struct report *report, const struct ruler *ruler,
 		if (labels.length > PAGE_COLUMNS)
 			text_cut(&labels, column);
 	}
-	while (labels.length > 0 && labels.bytes[labels.length - 1] == ' ')
-		text_cut(&labels, labels.length - 1);
-	sink_print(report->out, "%s\n%s\n", labels.bytes, ticks.bytes);
+	print_trimmed(report, &labels);
+	print_trimmed(report, &ticks);
 	text_fini(&labels);
 	text_fini(&ticks);
 }
@@ -140,8 +151,7 @@ static void print_sheet(const struct report *report, const struct drawing *drawi
 		text_clear(&line);
 		add_label(&line, &down, indent, row);
 		drawing_row(drawing, row, on.left, on.right, &line);
-		text_add(&line, "\n");
-		sink_add_bytes(report->out, line.bytes, line.length);
+		print_trimmed(report, &line);
 	}
 	text_fini(&line);
 }
