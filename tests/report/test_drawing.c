@@ -359,6 +359,31 @@ START_TEST(a_side_along_another_bed_has_its_number_where_it_is_alone)
 }
 END_TEST
 
+START_TEST(posts_moved_in_from_the_boundary_stay_on_the_line_of_their_fence)
+{
+	fences_ground(&garden.plot, 4, 4);
+	fences_run(&garden.plot, "0,0 4,0 4,4 0,4 0,0");
+	draw();
+	is_row(0, "o1=============2o");
+	is_row(1, "#               #");
+	is_row(7, "#               #");
+	is_row(8, "o4=============3o");
+}
+END_TEST
+
+/* Legs of 19 ft on both sides of a gate: posts at 16 1/2 ft and 31 1/2 ft, between two characters
+ * of a foot. */
+START_TEST(posts_between_two_characters_go_towards_the_axis)
+{
+	fences_ground(&garden.plot, 48, 24);
+	plot_set(&garden.plot, 0, HEAD_MIRROR, "left-right");
+	fences_run(&garden.plot, "3,20 45,20");
+	fences_gate(&garden.plot, "22,20 26,20");
+	draw();
+	is_row(20, ":  o1======o2====o3==4oG1 o5===o6====o7======o8 :");
+}
+END_TEST
+
 START_TEST(an_own_name_stands_by_its_id_where_there_is_room)
 {
 	garden_rows(&garden, (const char *[]){ "bbb.bb", "bbb.bb", NULL });
@@ -386,6 +411,8 @@ Suite *test_suite(void)
 	tcase_add_checked_fixture(words, NULL, teardown);
 	tcase_add_test(words, a_bed_with_a_sheet_has_its_sides_numbered_and_its_image_has_not);
 	tcase_add_test(words, a_side_along_another_bed_has_its_number_where_it_is_alone);
+	tcase_add_test(words, posts_moved_in_from_the_boundary_stay_on_the_line_of_their_fence);
+	tcase_add_test(words, posts_between_two_characters_go_towards_the_axis);
 	tcase_add_test(words, an_own_name_stands_by_its_id_where_there_is_room);
 	return suite;
 }

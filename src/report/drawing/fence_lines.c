@@ -11,16 +11,18 @@
 enum { LEVEL = '=', UPRIGHT = '#', POST = 'o' };
 
 /* "2." of the second fence, "" of the first. */
-static void add_fence(int fence, char *prefix, size_t size)
+static void write_prefix(int fence, char *prefix, size_t size)
 {
-	snprintf(prefix, size, fence == 0 ? "" : "%d.", fence + 1);
+	prefix[0] = '\0';
+	if (fence > 0)
+		snprintf(prefix, size, "%d.", fence + 1);
 }
 
 void fence_gate_name(int fence, int gate, char name[FENCE_NAME_MOST])
 {
 	char prefix[FENCE_NAME_MOST / 2];
 
-	add_fence(fence, prefix, sizeof prefix);
+	write_prefix(fence, prefix, sizeof prefix);
 	snprintf(name, FENCE_NAME_MOST, "G%s%d", prefix, gate + 1);
 }
 
@@ -28,7 +30,7 @@ void fence_post_name(int fence, int post, char name[FENCE_NAME_MOST])
 {
 	char prefix[FENCE_NAME_MOST / 2];
 
-	add_fence(fence, prefix, sizeof prefix);
+	write_prefix(fence, prefix, sizeof prefix);
 	snprintf(name, FENCE_NAME_MOST, "%s%d", prefix, post + 1);
 }
 
