@@ -4,7 +4,8 @@
 #ifndef REPORT_COMMAND_H
 #define REPORT_COMMAND_H
 
-/* argv[0] is "takeoff" or "plan". Returns the exit status: 0, or 2 after a message on standard error. */
+/* argv[0] is "takeoff" or "plan". Returns the exit status: 0, or 2 after a message on standard
+ * error. */
 int command_report(int argc, char **argv);
 
 #endif

@@ -17,8 +17,8 @@ struct caption {
 
 static void add_north(const struct editor *editor, struct text *words)
 {
-	static const char *const arrows[SCALE_WAYS] = { "\u2191", "\u2197", "\u2192", "\u2198", "\u2193",
-		"\u2199", "\u2190", "\u2196" };
+	static const char *const arrows[SCALE_WAYS] = { "\u2191", "\u2197", "\u2192", "\u2198",
+		"\u2193", "\u2199", "\u2190", "\u2196" };
 	const struct value *north = block_value(&editor->plot->details.head, HEAD_NORTH);
 	const char *const *way = brush_has_unicode() ? arrows : scale_ways;
 

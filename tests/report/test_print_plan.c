@@ -145,8 +145,8 @@ static void garden_many(void)
 START_TEST(what_has_no_room_is_listed_up_to_a_hundred)
 {
 	const char *rows[] = { "pppppppppppppppppppppppppppppppppppppppp",
-		"b.b.b.b.b.b.b.b.b.b.b.b.b.b.b.b.b.b.b.b.", "........................................",
-		NULL };
+		"b.b.b.b.b.b.b.b.b.b.b.b.b.b.b.b.b.b.b.b.",
+		"........................................", NULL };
 
 	garden_rows(&garden, rows);
 	print();

@@ -1,5 +1,4 @@
 #include "report/drawing/lines.h"
-#include "base/number.h"
 #include "base/stop.h"
 
 #include <stdlib.h>
@@ -27,6 +26,11 @@ static enum weight weight_between(const struct plot *plot, char one, char other)
 	return is_built(plot, one) || is_built(plot, other) ? WEIGHT_LINE : WEIGHT_DOTS;
 }
 
+static enum weight heavier(enum weight one, enum weight other)
+{
+	return one > other ? one : other;
+}
+
 /* The cells before and after a point along one direction; the same one within a cell. */
 struct beside {
 	int before, after;
@@ -52,8 +56,8 @@ static struct meeting meeting_at(const struct plot *plot, struct beside across, 
 	char d = letter_at(plot, across.after, down.after);
 
 	return (struct meeting){
-		(enum weight)most((int)weight_between(plot, a, c), (int)weight_between(plot, b, d)),
-		(enum weight)most((int)weight_between(plot, a, b), (int)weight_between(plot, c, d)) };
+		heavier(weight_between(plot, a, c), weight_between(plot, b, d)),
+		heavier(weight_between(plot, a, b), weight_between(plot, c, d)) };
 }
 
 /* Where a cell has several characters, every other one of a level row of dots is left out. */
