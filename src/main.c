@@ -22,11 +22,13 @@ static const char usage[] =
 	"      --force               even where OUT holds something that is no takeoff\n"
 	"      --json                for programs: one JSON object in SI units\n"
 	"      --csv                 for spreadsheets: the items, separated by commas\n"
+	"  parterre plan FILE        print the plan alone, drawn in characters;\n"
+	"                            options as above, but --json and --csv\n"
 	"  parterre -h, --help       this page\n"
 	"  parterre -V, --version\n"
 	"\n"
-	"A plot is a plain text file, by habit NAME.plot. For takeoff, FILE may be -,\n"
-	"standard input. While drawing, ? is help and ! lists all that can be done.\n"
+	"A plot is a plain text file, by habit NAME.plot. For takeoff and plan, FILE\n"
+	"may be -, standard input. While drawing, ? is help and ! lists all acts.\n"
 	"\n"
 	"To begin:  parterre garden.plot\n"
 	"More:      man parterre, man 5 parterre-plot, man 5 parterre-prices\n";
@@ -59,10 +61,11 @@ int main(int argc, char **argv)
 		return shown(usage);
 	if (is_one_of(argv[1], "-V", "--version"))
 		return shown("parterre " VERSION "\n");
-	if (strcmp(argv[1], "takeoff") == 0 && argc > 2 && is_one_of(argv[2], "-h", "--help"))
+	if (is_one_of(argv[1], "takeoff", "plan") && argc > 2 &&
+	    is_one_of(argv[2], "-h", "--help"))
 		return shown(usage);
-	if (strcmp(argv[1], "takeoff") == 0)
-		return command_takeoff(argc - 1, argv + 1);
+	if (is_one_of(argv[1], "takeoff", "plan"))
+		return command_report(argc - 1, argv + 1);
 	if (argv[1][0] == '\0')
 		return misunderstood("a plot needs a name", "");
 	if (argv[1][0] == '-')

@@ -5,6 +5,7 @@
 #include "report/deliver.h"
 #include "prices/prices.h"
 #include "report/kind.h"
+#include "report/text/print.h"
 
 #include <errno.h>
 #include <getopt.h>
@@ -16,12 +17,12 @@ struct request {
 	const char *plot, *output; /* output NULL: standard output */
 	const char *prices;        /* NULL: the book that the plot names, if any */
 	enum report_kind kind;
-	bool json, csv, force;
+	bool is_plan, json, csv, force;
 };
 
 /* Says what is wrong about the option that getopt_long has just met; it says nothing itself, since
  * it would print what it was given as it is. */
-static bool refuse_option(int option, char **argv)
+static bool refuse_option(const struct request *request, int option, char **argv)
 {
 	const char *word = argv[optind - 1];
 
@@ -31,7 +32,8 @@ static bool refuse_option(int option, char **argv)
 		complain("%s is not understood", word);
 	else
 		complain("option -%c is not understood", optopt);
-	complain("takeoff takes -o OUT, --prices BOOK, --force, --json and --csv");
+	complain("%s takes -o OUT, --prices BOOK%s", argv[0], request->is_plan ? " and --force" :
+		", --force, --json and --csv");
 	return false;
 }
 
@@ -62,25 +64,25 @@ static bool request_read(struct request *request, int argc, char **argv)
 	};
 	int option;
 
-	*request = (struct request){ .plot = NULL };
+	*request = (struct request){ .is_plan = strcmp(argv[0], "plan") == 0 };
 	opterr = 0;
-	optind = 0; /* the word "takeoff" takes the place of the program's name */
+	optind = 0; /* the command's word takes the place of the program's name */
 	while ((option = getopt_long(argc, argv, ":o:", options, NULL)) != -1) {
 		if (option == 'o')
 			request->output = optarg;
 		else if (option == 'p')
 			request->prices = optarg;
-		else if (option == 'j')
+		else if (option == 'j' && !request->is_plan)
 			request->json = true;
-		else if (option == 'c')
+		else if (option == 'c' && !request->is_plan)
 			request->csv = true;
 		else if (option == 'f')
 			request->force = true;
 		else
-			return refuse_option(option, argv);
+			return refuse_option(request, option, argv);
 	}
 	if (argc - optind != 1) {
-		complain("takeoff needs one plot file, or - for standard input");
+		complain("%s needs one plot file, or - for standard input", argv[0]);
 		return false;
 	}
 	request->plot = argv[optind];
@@ -108,9 +110,12 @@ struct asked {
 static void print_asked(struct sink *out, const void *context)
 {
 	const struct asked *asked = context;
+	const char *name = plot_name(asked->request->plot);
 
-	report_print(asked->request->kind, out, asked->plot, asked->takeoff,
-		plot_name(asked->request->plot));
+	if (asked->request->is_plan)
+		report_plan(out, asked->plot, asked->takeoff, name);
+	else
+		report_print(asked->request->kind, out, asked->plot, asked->takeoff, name);
 }
 
 static int print(const struct asked *asked)
@@ -188,7 +193,7 @@ static int priced(const struct request *request, const struct plot *plot)
 	return status;
 }
 
-int command_takeoff(int argc, char **argv)
+int command_report(int argc, char **argv)
 {
 	struct text message = TEXT_EMPTY;
 	struct request request;

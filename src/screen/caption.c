@@ -1,17 +1,11 @@
 #include "screen/caption.h"
+#include "report/drawing/scale.h"
 #include "screen/borders.h"
 #include "screen/draw.h"
 #include "screen/ruler.h"
 #include "screen/width.h"
 
-enum { SCALE_COLUMNS = 10, TITLE_LEAST = 8, GAP = 3, WAYS = 8 };
-
-static const int64_t turn = INT64_C(360000000), eighth = INT64_C(45000000);
-
-int caption_north(int64_t bearing)
-{
-	return (int)((turn - bearing + eighth / 2) / eighth % WAYS);
-}
+enum { SCALE_COLUMNS = 10, TITLE_LEAST = 8, GAP = 3 };
 
 /* ---- What it says ---------------------------------------------------------------------------- */
 
@@ -23,15 +17,13 @@ struct caption {
 
 static void add_north(const struct editor *editor, struct text *words)
 {
-	static const char *const ways[WAYS] = { "up", "up right", "right", "down right", "down",
-		"down left", "left", "up left" };
-	static const char *const arrows[WAYS] = { "\u2191", "\u2197", "\u2192", "\u2198", "\u2193",
-		"\u2199", "\u2190", "\u2196" };
+	static const char *const arrows[SCALE_WAYS] = { "\u2191", "\u2197", "\u2192", "\u2198",
+		"\u2193", "\u2199", "\u2190", "\u2196" };
 	const struct value *north = block_value(&editor->plot->details.head, HEAD_NORTH);
-	const char *const *way = brush_has_unicode() ? arrows : ways;
+	const char *const *way = brush_has_unicode() ? arrows : scale_ways;
 
 	if (north->set)
-		text_print(words, "north %s", way[caption_north(north->as.number)]);
+		text_print(words, "north %s", way[scale_north(north->as.number)]);
 }
 
 static struct caption caption_of(const struct editor *editor)

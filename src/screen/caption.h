@@ -9,8 +9,4 @@
  * where there are no more it stands before the scale, which rulers have too. */
 void caption_draw(const struct editor *editor, const struct area *area);
 
-/* Which way north is on a plan whose top has this bearing, in millionths of a degree: 0 up, then
- * clockwise by eighths of a turn. */
-int caption_north(int64_t bearing);
-
 #endif

@@ -1,5 +1,6 @@
 #include "screen/ruler.h"
 #include "base/text.h"
+#include "report/drawing/scale.h"
 #include "screen/bracket.h"
 #include "screen/curses.h"
 #include "screen/draw.h"
@@ -10,27 +11,16 @@ enum { APART_ACROSS = 8, APART_DOWN = 3 };
 
 /* ---- Labels ---------------------------------------------------------------------------------- */
 
-static nm unit_of(const struct editor *editor)
+nm ruler_step(const struct editor *editor, int characters, int cells, int apart)
 {
-	return plot_units(editor->plot) == UNITS_METRIC ? NM_PER_M : NM_PER_FOOT;
+	return scale_step(plot_units(editor->plot),
+		(nm)apart * cells * plot_cell(editor->plot) / characters);
 }
 
 void ruler_words(const struct editor *editor, nm at, struct text *words)
 {
 	text_clear(words);
-	text_print(words, "%d%s", (int)(at / unit_of(editor)),
-		plot_units(editor->plot) == UNITS_METRIC ? " m" : "'");
-}
-
-nm ruler_step(const struct editor *editor, int characters, int cells, int apart)
-{
-	static const int factors[] = { 1, 2, 5 };
-	nm needed = (nm)apart * cells * plot_cell(editor->plot) / characters;
-
-	for (nm ten = unit_of(editor);; ten *= 10)
-		for (size_t i = 0; i < sizeof factors / sizeof *factors; i++)
-			if (factors[i] * ten >= needed)
-				return factors[i] * ten;
+	scale_words(words, at, plot_units(editor->plot));
 }
 
 /* One direction of the view: its cells in view, and how many of them characters stand for. */

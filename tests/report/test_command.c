@@ -99,6 +99,33 @@ START_TEST(a_takeoff_is_printed_as_text_json_or_csv)
 }
 END_TEST
 
+/* As it is in the takeoff, by itself. */
+START_TEST(a_plan_is_printed_alone)
+{
+	check_run(ARGUMENTS("plan", plot), 0, "parterre plan 1\n", "");
+	check_run(ARGUMENTS("plan", plot), 0, "o3=====", "");
+	check_run(ARGUMENTS("takeoff", plot), 0, "o3=====", "");
+	check_run(ARGUMENTS("plan", "-h"), 0, "parterre plan FILE", "");
+	check_run(ARGUMENTS("plan", "--json", plot), 2, "",
+		"plan takes -o OUT, --prices BOOK and --force");
+	check_run(ARGUMENTS("plan"), 2, "", "plan needs one plot file");
+}
+END_TEST
+
+/* Over a plan, and a takeoff, another plan may be written. */
+START_TEST(a_plan_is_written_over_what_was_one)
+{
+	check_run(ARGUMENTS("plan", "-o", in_folder("out.txt"), plot), 0, "", "");
+	check_file("out.txt", "parterre plan 1\n");
+	check_run(ARGUMENTS("takeoff", "-o", in_folder("out.txt"), plot), 0, "", "");
+	check_run(ARGUMENTS("plan", "-o", in_folder("out.txt"), plot), 0, "", "");
+	check_file("out.txt", "parterre plan 1\n");
+	put("other.txt", "dear diary\n");
+	check_run(ARGUMENTS("plan", "-o", in_folder("other.txt"), plot), 2, "", "--force");
+	check_file("other.txt", "dear diary\n");
+}
+END_TEST
+
 START_TEST(a_plot_is_read_from_standard_input_too)
 {
 	struct program_result r = program_run(ARGUMENTS("takeoff", "-"),
@@ -362,6 +389,8 @@ Suite *test_suite(void)
 	tcase_add_test(words, the_screen_needs_a_terminal_and_says_so);
 	tcase_add_checked_fixture(output, setup, teardown);
 	tcase_add_test(output, a_takeoff_is_printed_as_text_json_or_csv);
+	tcase_add_test(output, a_plan_is_printed_alone);
+	tcase_add_test(output, a_plan_is_written_over_what_was_one);
 	tcase_add_test(output, a_takeoff_goes_to_a_file_and_over_an_older_takeoff);
 	tcase_add_test(output,
 		what_is_written_goes_by_what_is_asked_for_else_by_the_name_of_the_file);

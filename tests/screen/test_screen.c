@@ -435,7 +435,7 @@ END_TEST
 START_TEST(on_a_screen_too_small_what_was_asked_waits_as_it_was)
 {
 	static const char *const asked[][2] = {
-		{ "!", "All that can be done" }, { "# enter", "set all this" },
+		{ "!", "All that can be done" }, { "# enter", "The bed b" },
 		{ "<", "Leave?" }, { "! S e t space h o w enter", "Each step 1 ft" },
 	};
 	struct table at;

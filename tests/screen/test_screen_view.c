@@ -7,7 +7,6 @@
 
 #include "base/file.h"
 #include "plot/format/format.h"
-#include "screen/caption.h"
 
 #include <poll.h>
 #include <signal.h>
@@ -389,17 +388,6 @@ START_TEST(below_the_plan_are_a_scale_and_the_title)
 	table_sit(&at, "great-court.plot", 24, 80);
 	ck_assert_int_eq(terminal_find(at.t, "\u2524 "), -1);
 	table_leave(&at);
-}
-END_TEST
-
-/* A bearing of 90 degrees: the plan's top looks east, so north is left. */
-START_TEST(north_is_where_it_is_on_the_plan)
-{
-	static const int bearings[][2] = { { 0, 0 }, { 22, 0 }, { 23, 7 }, { 45, 7 }, { 90, 6 },
-		{ 180, 4 }, { 270, 2 }, { 315, 1 }, { 359, 0 } };
-
-	for (size_t i = 0; i < sizeof bearings / sizeof *bearings; i++)
-		ck_assert_int_eq(caption_north(bearings[i][0] * INT64_C(1000000)), bearings[i][1]);
 }
 END_TEST
 
@@ -844,7 +832,6 @@ Suite *test_suite(void)
 	tcase_add_test(zooms, no_line_ends_between_a_figure_and_its_unit);
 	tcase_add_test(zooms, labels_never_run_into_each_other);
 	tcase_add_test(measures, below_the_plan_are_a_scale_and_the_title);
-	tcase_add_test(measures, north_is_where_it_is_on_the_plan);
 	tcase_add_test(measures, the_rulers_have_a_region_between_brackets);
 	tcase_add_test(measures, a_narrow_region_has_its_measure_beside_it);
 	add_mouse(mouse);

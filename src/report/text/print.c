@@ -18,25 +18,43 @@ static void print_titled(const struct report *report)
 	}
 }
 
+static struct report report_of(struct sink *out, struct arena *words, const struct plot *plot,
+	const struct takeoff *takeoff, const char *name)
+{
+	return (struct report){ .out = out, .words = words, .plot = plot, .takeoff = takeoff,
+		.units = plot_units(plot), .file = name };
+}
+
 void report_text(struct sink *out, const struct plot *plot, const struct takeoff *takeoff,
 	const char *name)
 {
 	static void (*const sections[])(const struct report *) = {
-		print_head, print_items, print_costs, print_start, print_areas, print_names,
-		print_edges,
-		print_dig, print_beds, print_stone, print_edging, print_walls, print_cutting,
-		print_fill, print_lawn, print_fence, print_titled, print_work, print_assumed,
-		print_snags,
+		print_head, print_plan, print_items, print_costs, print_start, print_areas,
+		print_names, print_edges, print_dig, print_beds, print_stone, print_edging,
+		print_walls, print_cutting, print_fill, print_lawn, print_fence, print_titled,
+		print_work, print_assumed, print_snags,
 	};
 	struct arena words = ARENA_EMPTY;
-	const struct report report = { .out = out, .words = &words, .plot = plot,
-		.takeoff = takeoff, .units = plot_units(plot), .file = name };
+	const struct report report = report_of(out, &words, plot, takeoff, name);
 
 	sink_print(out, "%s %d\n", FIRST_LINE_TEXT, FIRST_LINE_VERSION);
 	for (size_t i = 0; i < sizeof sections / sizeof *sections; i++) {
 		sections[i](&report);
 		arena_clear(&words);
 	}
+}
+
+void report_plan(struct sink *out, const struct plot *plot, const struct takeoff *takeoff,
+	const char *name)
+{
+	struct arena words = ARENA_EMPTY;
+	const struct report report = report_of(out, &words, plot, takeoff, name);
+
+	sink_print(out, "%s %d\n", FIRST_LINE_PLAN, FIRST_LINE_VERSION);
+	print_plan_head(&report);
+	print_blank(&report);
+	print_drawing(&report);
+	arena_clear(&words);
 }
 
 void print_heading(const struct report *report, const char *words, bool is_complete)

@@ -13,10 +13,19 @@
 void report_text(struct sink *out, const struct plot *plot, const struct takeoff *takeoff,
 	const char *name);
 
+/* Prints the plan alone, whatever it takes, on sheets of 80 columns (report/drawing/cuts.h). Its
+ * first line is "parterre plan 1". Pure. */
+void report_plan(struct sink *out, const struct plot *plot, const struct takeoff *takeoff,
+	const char *name);
+
 /* The sections, in the order they are printed: each with its heading, or nothing where there is
  * nothing to say. */
 
 void print_head(const struct report *report);
+/* The plan with what its signs mean. Where it takes more sheets than PLAN_SHEETS_MOST only how
+ * many, and what prints them. */
+enum { PLAN_SHEETS_MOST = 9 };
+void print_plan(const struct report *report);
 void print_items(const struct report *report);
 void print_costs(const struct report *report);   /* nothing without a price book */
 void print_start(const struct report *report);   /* cautions before any work */
@@ -36,6 +45,10 @@ void print_fence(const struct report *report);   /* legs, gates, panels, posts *
 void print_work(const struct report *report);    /* the order of work */
 void print_assumed(const struct report *report);
 void print_snags(const struct report *report);
+
+/* For a plan by itself: its title, file and size; and all of its sheets with what they mean. */
+void print_plan_head(const struct report *report);
+void print_drawing(const struct report *report);
 
 /* For the sections. What prints a paragraph or a table clears report->words. */
 

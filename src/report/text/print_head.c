@@ -31,26 +31,48 @@ static const char *snags_words(const struct report *report)
 		plain_count(report, (int64_t)count));
 }
 
-void print_head(const struct report *report)
+/* The columns of a head: what, and its words. */
+static struct hand_table head_table(void)
 {
 	static const struct table_column columns[] =
 		{ { NULL, COLUMN_LEFT }, { NULL, COLUMN_WRAPS } };
-	const struct block *head = &report->plot->details.head;
-	const struct value *title = block_value(head, HEAD_TITLE);
-	struct hand_table table = hand_table(columns, 2, 0);
+
+	return hand_table(columns, 2, 0);
+}
+
+/* The title, and the rows that every head has. */
+static void begin_head(const struct report *report, struct hand_table *table)
+{
+	const struct value *title = block_value(&report->plot->details.head, HEAD_TITLE);
 	struct text file = TEXT_EMPTY;
 
 	print_blank(report);
 	if (title->set && *title->as.text)
 		print_lines(report, 0, 0, "%s", title->as.text);
 	spell(&file, report->file);
-	TABLE_ROW(&table, "Plot file", say_text(report, &file));
-	TABLE_ROW(&table, "Plan", plan_words(report));
+	TABLE_ROW(table, "Plot file", say_text(report, &file));
+	TABLE_ROW(table, "Plan", plan_words(report));
+}
+
+void print_head(const struct report *report)
+{
+	const struct block *head = &report->plot->details.head;
+	struct hand_table table = head_table();
+
+	begin_head(report, &table);
 	if (!report->takeoff->complete)
 		TABLE_ROW(&table, "INCOMPLETE", say(report, "%s: what they need is in no total",
 			missing_words(report)));
 	TABLE_ROW(&table, "Snags", snags_words(report));
 	for (size_t i = 0; i < head->notes.count; i++)
 		TABLE_ROW(&table, "Note", head->notes.texts[i]);
+	hand_table_print(&table, report->out);
+}
+
+void print_plan_head(const struct report *report)
+{
+	struct hand_table table = head_table();
+
+	begin_head(report, &table);
 	hand_table_print(&table, report->out);
 }

@@ -26,10 +26,10 @@ static size_t take_any(struct view *view, const char *set)
 	return (size_t)(view->at - start);
 }
 
-/* The first line of a text, of any version. */
-static bool is_text(struct view view)
+/* The first line of a text that begins with the word, of any version. */
+static bool is_text(struct view view, const char *word)
 {
-	if (!take(&view, FIRST_LINE_TEXT " ") || take_any(&view, "0123456789") == 0)
+	if (!take(&view, word) || !take(&view, " ") || take_any(&view, "0123456789") == 0)
 		return false;
 	take_any(&view, "\r");
 	return view.at == view.end || *view.at == '\n';
@@ -54,7 +54,7 @@ bool report_is_takeoff(const char *bytes, size_t length)
 {
 	struct view view = { bytes, bytes + length };
 
-	return is_text(view) || is_json(view);
+	return is_text(view, FIRST_LINE_TEXT) || is_text(view, FIRST_LINE_PLAN) || is_json(view);
 }
 
 bool report_is_table(const char *bytes, size_t length)

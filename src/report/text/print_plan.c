@@ -1,0 +1,331 @@
+#include "report/text/print.h"
+#include "base/stop.h"
+#include "report/drawing/drawing.h"
+#include "report/drawing/scale.h"
+
+#include <string.h>
+
+enum { APART_ACROSS = 8, APART_DOWN = 4 }; /* characters from one label to the next, at least */
+
+/* ---- Rulers ---------------------------------------------------------------------------------- */
+
+/* One direction of the drawing. */
+struct ruler {
+	enum units units;
+	nm cell, end, step; /* end: the plan's; step: from one label to the next */
+	int pitch;          /* characters to a cell */
+};
+
+static struct ruler ruler_of(const struct report *report, int cells, int pitch, int apart)
+{
+	nm cell = plot_cell(report->plot);
+
+	return (struct ruler){ report->units, cell, cells * cell,
+		scale_step(report->units, apart * cell / pitch), pitch };
+}
+
+/* The character nearest to a length from the plan's edge. */
+static int character(const struct ruler *ruler, nm at)
+{
+	return (int)((2 * at * ruler->pitch + ruler->cell) / (2 * ruler->cell));
+}
+
+/* The first label at the character or after it. */
+static nm first_label(const struct ruler *ruler, int from)
+{
+	nm at = from * ruler->cell / ruler->pitch / ruler->step * ruler->step;
+
+	while (character(ruler, at) < from)
+		at += ruler->step;
+	return at;
+}
+
+/* What the ruler at the left takes: its widest label and a tick. */
+static int ruler_columns(const struct report *report)
+{
+	struct text words = TEXT_EMPTY;
+	int columns;
+
+	scale_words(&words, report->takeoff->survey.rows * plot_cell(report->plot), report->units);
+	columns = (int)words.length + 1;
+	text_fini(&words);
+	return columns;
+}
+
+/* Prints the line without blanks at its end. */
+static void print_trimmed(const struct report *report, struct text *line)
+{
+	size_t length = line->length;
+
+	while (length > 0 && line->bytes[length - 1] == ' ')
+		length--;
+	text_cut(line, length);
+	text_add(line, "\n");
+	sink_add_bytes(report->out, line->bytes, line->length);
+}
+
+/* Labels above ticks, over the characters from `left` to `right`. */
+static void print_across(const struct report *report, const struct ruler *ruler, int indent,
+	int left, int right)
+{
+	struct text labels = TEXT_EMPTY, ticks = TEXT_EMPTY;
+
+	for (nm at = first_label(ruler, left); at <= ruler->end && character(ruler, at) <= right;
+	     at += ruler->step) {
+		size_t column = (size_t)(indent + character(ruler, at) - left);
+
+		text_add_repeat(&labels, ' ', column - labels.length);
+		text_add_repeat(&ticks, ' ', column - ticks.length);
+		scale_words(&labels, at, ruler->units);
+		text_add(&ticks, "|");
+		if (labels.length > PAGE_COLUMNS)
+			text_cut(&labels, column);
+	}
+	print_trimmed(report, &labels);
+	print_trimmed(report, &ticks);
+	text_fini(&labels);
+	text_fini(&ticks);
+}
+
+/* The ruler's part of a row: a label and a tick, or blanks. */
+static void add_label(struct text *line, const struct ruler *ruler, int columns, int row)
+{
+	nm at = first_label(ruler, row);
+	struct text words = TEXT_EMPTY;
+
+	if (at <= ruler->end && character(ruler, at) == row)
+		scale_words(&words, at, ruler->units);
+	text_add_repeat(line, ' ', (size_t)columns - 1 - words.length);
+	text_add(line, words.bytes);
+	text_add(line, words.length ? "-" : " ");
+	text_fini(&words);
+}
+
+/* ---- Sheets ---------------------------------------------------------------------------------- */
+
+static void add_join(struct text *joins, struct place sheet, const struct cuts *cuts, int dx,
+	int dy, const char *where)
+{
+	struct place beside = { sheet.x + dx, sheet.y + dy };
+	char name[SHEET_NAME_MOST];
+
+	if (beside.x < 0 || beside.x >= cuts->sheets_across || beside.y < 0 ||
+	    beside.y >= cuts->sheets_down)
+		return;
+	cuts_name(beside, name);
+	text_print(joins, "%s%s%c%s", joins->length ? ", " : "", name, PAGE_TIE, where);
+}
+
+/* "Sheet A2: 20 ft to 40 ft across, 0 in to 18 ft down. It joins A1 at the left, B2 below." */
+static void print_sheet_head(const struct report *report, const struct cuts *cuts,
+	struct place sheet)
+{
+	struct rectangle cells = cuts_cells(cuts, sheet);
+	struct text joins = TEXT_EMPTY;
+	char name[SHEET_NAME_MOST];
+
+	cuts_name(sheet, name);
+	add_join(&joins, sheet, cuts, -1, 0, "at\tthe\tleft");
+	add_join(&joins, sheet, cuts, 1, 0, "at\tthe\tright");
+	add_join(&joins, sheet, cuts, 0, -1, "above");
+	add_join(&joins, sheet, cuts, 0, 1, "below");
+	print_lines(report, 0, 0, "Sheet %s: %s to %s across, %s to %s down. It joins %s.", name,
+		plain_sides(report, cells.left), plain_sides(report, cells.right + 1),
+		plain_sides(report, cells.top), plain_sides(report, cells.bottom + 1),
+		say_text(report, &joins));
+}
+
+static void print_sheet(const struct report *report, const struct drawing *drawing,
+	struct place sheet)
+{
+	const struct cuts *cuts = &drawing->points.cuts;
+	const struct ruler across = ruler_of(report, cuts->columns, cuts->across,
+		APART_ACROSS);
+	const struct ruler down = ruler_of(report, cuts->rows, cuts->down, APART_DOWN);
+	struct rectangle on = drawing_sheet(drawing, sheet);
+	int indent = ruler_columns(report);
+	struct text line = TEXT_EMPTY;
+
+	print_across(report, &across, indent, on.left, on.right);
+	for (int row = on.top; row <= on.bottom; row++) {
+		text_clear(&line);
+		add_label(&line, &down, indent, row);
+		drawing_row(drawing, row, on.left, on.right, &line);
+		print_trimmed(report, &line);
+	}
+	text_fini(&line);
+}
+
+static bool is_cut(const struct cuts *cuts)
+{
+	return cuts->sheets_across * cuts->sheets_down > 1;
+}
+
+static void print_sheets(const struct report *report, const struct drawing *drawing)
+{
+	const struct cuts *cuts = &drawing->points.cuts;
+
+	for (int y = 0; y < cuts->sheets_down; y++)
+		for (int x = 0; x < cuts->sheets_across && !stop_asked(); x++) {
+			if (is_cut(cuts) && x + y > 0)
+				print_blank(report);
+			if (is_cut(cuts))
+				print_sheet_head(report, cuts, (struct place){ x, y });
+			print_sheet(report, drawing, (struct place){ x, y });
+		}
+}
+
+/* ---- What it means --------------------------------------------------------------------------- */
+
+static void print_scale(const struct report *report, const struct cuts *cuts)
+{
+	const struct value *north = block_value(&report->plot->details.head, HEAD_NORTH);
+	nm cell = plot_cell(report->plot);
+
+	print_note(report, "A character is %s across and %s down.%s",
+		word_length(report, cell / cuts->across), word_length(report, cell / cuts->down),
+		north->set ? say(report, " North is %s.",
+		scale_ways[scale_north(north->as.number)]) : "");
+}
+
+static bool has_sheets(const struct walls *walls)
+{
+	for (int i = 0; i < walls->count; i++)
+		if (walls->list[i].turn == TURN_NONE)
+			return true;
+	return false;
+}
+
+/* " Fence 2 is Boards: 2.7 is its post 7, G2.1 its gate 1." */
+static const char *fences_words(const struct report *report)
+{
+	const struct fences *fences = &report->takeoff->fences;
+	struct text words = TEXT_EMPTY;
+
+	for (int i = 1; i < fences->count; i++)
+		text_print(&words, "%s%d%cis%c%s", i > 1 ? ", " : " Of several fences the second "
+			"is told by 2., as in 2.7 and G2.1, and so on: ", i + 1, PAGE_TIE, PAGE_TIE,
+			fences->list[i].name);
+	text_add(&words, fences->count > 1 ? "." : "");
+	return say_text(report, &words);
+}
+
+static void print_signs(const struct report *report)
+{
+	print_note(report, "Lines of - | and + go round beds and fixtures, dots along other edges."
+		"%s%s%s", has_sheets(&report->takeoff->walls) ? " A number in a bed's line is that "
+		"of the side, as on its laying sheet." : "",
+		report->takeoff->fences.count > 0 ? " Fence is = and #, a post o with its number "
+		"where there is room, a gate a gap with its number after G." : "",
+		fences_words(report));
+}
+
+static void print_key(const struct report *report)
+{
+	static const struct table_column columns[] = {
+		{ NULL, COLUMN_LEFT }, { NULL, COLUMN_LEFT }, { NULL, COLUMN_WRAPS },
+	};
+	const struct areas *areas = &report->takeoff->areas;
+	struct hand_table table = hand_table(columns, 3, 0);
+
+	for (int i = 0; i < areas->count; i++)
+		if (areas->list[i].entry && areas->list[i].cells > 0)
+			TABLE_ROW(&table, say(report, "%c", areas->list[i].letter),
+				areas->list[i].class, areas->list[i].name);
+	if (table.cell_count > 0)
+		print_blank(report);
+	hand_table_print(&table, report->out);
+}
+
+/* ---- What had no room ------------------------------------------------------------------------ */
+
+/* A list of which so many are named, and the others counted. */
+struct left_out {
+	struct text words;
+	int64_t count;
+};
+
+static bool is_named(struct left_out *list)
+{
+	if (list->count++ >= NAMED_MOST)
+		return false;
+	text_add(&list->words, list->words.length ? "; " : "");
+	return true;
+}
+
+static void add_region(struct left_out *list, const struct report *report, int region,
+	enum named named)
+{
+	const struct survey *survey = &report->takeoff->survey;
+	const char *own = survey_own_name(survey, region);
+
+	if (named == NAMED_ALL || (named == NAMED_ID && !own) || !is_named(list))
+		return;
+	text_add(&list->words, plain_named_region(report, region));
+	if (named == NAMED_NOT)
+		text_print(&list->words, " at %s", tied(report, plain_place(report,
+			survey->regions[region].first_cell)));
+}
+
+static void print_left_out(const struct report *report, const struct drawing *drawing)
+{
+	struct left_out list = { TEXT_EMPTY, 0 };
+
+	for (int i = 0; i < report->takeoff->survey.region_count && !stop_asked(); i++) {
+		add_region(&list, report, i, (enum named)drawing->ids.named[i]);
+		arena_clear(report->words);
+	}
+	for (size_t i = 0; i < drawing->fences.nameless_count; i++) {
+		const struct nameless_gate *gate = &drawing->fences.nameless[i];
+		char name[FENCE_NAME_MOST];
+
+		fence_gate_name(gate->fence, gate->gate, name);
+		if (is_named(&list))
+			text_print(&list.words, "%s at %s", name, tied(report, plain_place(report,
+				report->takeoff->fences.list[gate->fence].gates[gate->gate]
+				.on.from)));
+	}
+	if (list.count > NAMED_MOST)
+		text_print(&list.words, "; and %s more",
+			plain_count(report, list.count - NAMED_MOST));
+	if (list.count > 0)
+		print_note(report, "No room on the plan: %s.", say_text(report, &list.words));
+	text_fini(&list.words);
+}
+
+/* ---- The whole ------------------------------------------------------------------------------- */
+
+static struct cuts cuts_for(const struct report *report)
+{
+	const struct survey *survey = &report->takeoff->survey;
+
+	return cuts_of(survey->columns, survey->rows, ruler_columns(report));
+}
+
+void print_drawing(const struct report *report)
+{
+	struct cuts cuts = cuts_for(report);
+	struct arena arena = ARENA_EMPTY;
+	struct drawing drawing;
+
+	drawing_make(&drawing, &arena, report->takeoff, &cuts);
+	print_sheets(report, &drawing);
+	print_scale(report, &cuts);
+	print_key(report);
+	print_left_out(report, &drawing);
+	print_signs(report);
+	arena_clear(&arena);
+}
+
+void print_plan(const struct report *report)
+{
+	struct cuts cuts = cuts_for(report);
+	int sheets = cuts.sheets_across * cuts.sheets_down;
+
+	page_heading(report->out, "Plan");
+	if (sheets > PLAN_SHEETS_MOST)
+		print_lines(report, 0, 0, "It takes %s sheets: parterre plan FILE prints them.",
+			plain_count(report, sheets));
+	else
+		print_drawing(report);
+}
