@@ -21,11 +21,12 @@ static const char usage[] =
 	"      --prices BOOK         cost it by this price book, not the plot's own\n"
 	"      --force               even where OUT holds something that is no takeoff\n"
 	"      --json                for programs: one JSON object in SI units\n"
+	"  parterre compare OLD NEW  print what differs; the same options\n"
 	"  parterre -h, --help       this page\n"
 	"  parterre -V, --version\n"
 	"\n"
-	"A plot is a plain text file, by habit NAME.plot. For takeoff, FILE may be -,\n"
-	"standard input. While drawing, ? is help and ! lists all that can be done.\n"
+	"A plot is a plain text file, by habit NAME.plot. For the two that print it may be\n"
+	"-, standard input. While drawing, ? is help and ! lists all that can be done.\n"
 	"\n"
 	"To begin:  parterre garden.plot\n"
 	"More:      man parterre, man 5 parterre-plot, man 5 parterre-prices\n";
@@ -58,10 +59,13 @@ int main(int argc, char **argv)
 		return shown(usage);
 	if (is_one_of(argv[1], "-V", "--version"))
 		return shown("parterre " VERSION "\n");
-	if (strcmp(argv[1], "takeoff") == 0 && argc > 2 && is_one_of(argv[2], "-h", "--help"))
+	if (is_one_of(argv[1], "takeoff", "compare") && argc > 2 &&
+		is_one_of(argv[2], "-h", "--help"))
 		return shown(usage);
 	if (strcmp(argv[1], "takeoff") == 0)
 		return command_takeoff(argc - 1, argv + 1);
+	if (strcmp(argv[1], "compare") == 0)
+		return command_compare(argc - 1, argv + 1);
 	if (argv[1][0] == '\0')
 		return misunderstood("a plot needs a name", "");
 	if (argv[1][0] == '-')

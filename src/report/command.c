@@ -1,193 +1,99 @@
 #include "report/command.h"
-#include "base/complain.h"
-#include "base/temporary.h"
-#include "plot/history/store.h"
-#include "report/deliver.h"
-#include "prices/prices.h"
+#include "report/compare/compare.h"
+#include "report/counted.h"
 #include "report/json/json.h"
+#include "report/output.h"
 #include "report/text/print.h"
-#include "takeoff/takeoff.h"
 
-#include <errno.h>
-#include <getopt.h>
-#include <stdio.h>
-#include <stdlib.h>
-#include <string.h>
-
-struct request {
-	const char *plot, *output; /* output NULL: standard output */
-	const char *prices;        /* NULL: the book that the plot names, if any */
-	bool json, force;
-};
-
-/* Says what is wrong about the option that getopt_long has just met; it says nothing itself, since
- * it would print what it was given as it is. */
-static bool refuse_option(int option, char **argv)
-{
-	const char *word = argv[optind - 1];
-
-	if (option == ':')
-		complain("%s needs a file after it", word);
-	else if (strncmp(word, "--", 2) == 0)
-		complain("%s is not understood", word);
-	else
-		complain("option -%c is not understood", optopt);
-	complain("takeoff takes -o OUT, --prices BOOK, --force and --json");
-	return false;
-}
-
-static bool request_read(struct request *request, int argc, char **argv)
-{
-	static const struct option options[] = {
-		{ "output", required_argument, NULL, 'o' },
-		{ "prices", required_argument, NULL, 'p' },
-		{ "json", no_argument, NULL, 'j' },
-		{ "force", no_argument, NULL, 'f' },
-		{ NULL, 0, NULL, 0 },
-	};
-	int option;
-
-	*request = (struct request){ .plot = NULL };
-	opterr = 0;
-	optind = 0; /* the word "takeoff" takes the place of the program's name */
-	while ((option = getopt_long(argc, argv, ":o:", options, NULL)) != -1) {
-		if (option == 'o')
-			request->output = optarg;
-		else if (option == 'p')
-			request->prices = optarg;
-		else if (option == 'j')
-			request->json = true;
-		else if (option == 'f')
-			request->force = true;
-		else
-			return refuse_option(option, argv);
-	}
-	if (argc - optind != 1) {
-		complain("takeoff needs one plot file, or - for standard input");
-		return false;
-	}
-	request->plot = argv[optind];
-	return true;
-}
-
-/* The name for the heading: the path's last part. */
-static const char *plot_name(const char *path)
-{
-	const char *slash = strrchr(path, '/');
-
-	if (strcmp(path, "-") == 0)
-		return "standard input";
-	return slash ? slash + 1 : path;
-}
+/* ---- Takeoff --------------------------------------------------------------------------------- */
 
 /* A takeoff to be printed, as file_content takes it. */
 struct asked {
 	const struct request *request;
-	const struct plot *plot;
-	const struct takeoff *takeoff;
-	const char *book; /* the path of the price book; NULL: none */
+	const struct counted *counted;
 };
 
-static void print_asked(struct sink *out, const void *context)
+static void print_takeoff(struct sink *out, const void *context)
 {
 	const struct asked *asked = context;
+	const struct counted *counted = asked->counted;
 
 	if (asked->request->json)
-		report_json(out, asked->plot, asked->takeoff);
+		report_json(out, &counted->plot, &counted->takeoff);
 	else
-		report_text(out, asked->plot, asked->takeoff, plot_name(asked->request->plot));
-}
-
-static int print(const struct asked *asked)
-{
-	struct stream_sink out = stream_sink(stdout);
-
-	print_asked(&out.sink, asked);
-	if (!out.failed && fflush(stdout) == 0)
-		return 0;
-	return complain("cannot write to standard output: %s", strerror(errno));
-}
-
-/* Memory has run out. */
-static void give_up(void)
-{
-	temporary_abandon();
-	fputs("parterre: out of memory\n", stderr);
-}
-
-static int deliver(const struct asked *asked)
-{
-	const struct request *request = asked->request;
-	const struct file_content content = { print_asked, asked };
-	const struct delivery_from from = { request->plot, asked->book };
-	struct file_error error;
-
-	if (!request->output || strcmp(request->output, "-") == 0)
-		return print(asked);
-	temporary_guard();
-	memory_on_exhaustion(give_up);
-	switch (report_deliver(request->output, &content, &from, request->force, &error)) {
-	case DELIVERY_DONE:
-		return 0;
-	case DELIVERY_WOULD_REPLACE:
-		complain("%s", error.sentence);
-		return complain("--force writes over it");
-	case DELIVERY_FAILED:
-		break;
-	}
-	return complain("%s", error.sentence);
-}
-
-/* book NULL: without prices. */
-static int takeoff(const struct request *request, const struct plot *plot,
-	const struct book *book, const char *book_path)
-{
-	struct arena arena = ARENA_EMPTY;
-	struct takeoff result;
-	int status;
-
-	takeoff_compute(&result, &arena, plot, book);
-	status = deliver(&(struct asked){ request, plot, &result, book_path });
-	arena_clear(&arena);
-	return status;
-}
-
-/* With the book given, else the one that the plot names, else none. */
-static int priced(const struct request *request, const struct plot *plot)
-{
-	char *path = request->prices ? memory_string(request->prices) :
-		prices_path(plot, request->plot);
-	struct text message = TEXT_EMPTY;
-	struct book book;
-	int status;
-
-	if (!path)
-		return takeoff(request, plot, NULL, NULL);
-	if (prices_read(path, &book, &message))
-		status = takeoff(request, plot, &book, path);
-	else
-		status = complain("%s", message.bytes);
-	book_fini(&book);
-	text_fini(&message);
-	free(path);
-	return status;
+		report_text(out, &counted->plot, &counted->takeoff,
+			counted_name(asked->request->plots[0]));
 }
 
 int command_takeoff(int argc, char **argv)
 {
-	struct text message = TEXT_EMPTY;
 	struct request request;
-	struct plot plot;
+	struct counted counted;
+	int status = 2;
+
+	if (!request_read(&request, argc, argv, 1))
+		return status;
+	if (counted_read(&counted, request.plots[0], request.prices))
+		status = output_print(&request,
+			&(struct file_content){ print_takeoff,
+				&(struct asked){ &request, &counted } },
+			&(struct delivery_from){ request.plots[0], counted.book_path, NULL });
+	counted_fini(&counted);
+	return status;
+}
+
+/* ---- Compare --------------------------------------------------------------------------------- */
+
+struct asked_comparison {
+	const struct request *request;
+	struct comparison *comparison;
+};
+
+static void print_comparison(struct sink *out, const void *context)
+{
+	const struct asked_comparison *asked = context;
+
+	if (asked->request->json)
+		compare_json(out, asked->comparison);
+	else
+		compare_text(out, asked->comparison);
+}
+
+static int compare(const struct request *request, const struct counted sides[static SIDES])
+{
+	struct arena arena = ARENA_EMPTY, words = ARENA_EMPTY;
+	struct comparison comparison;
+	struct compared compared[SIDES];
+	const struct delivery_from old = { request->plots[OLD], sides[OLD].book_path, NULL };
+	const struct delivery_from from = { request->plots[NEW], sides[NEW].book_path, &old };
 	int status;
 
-	if (!request_read(&request, argc, argv))
-		return 2;
-	plot_init(&plot);
-	if (store_read(request.plot, &plot, &message))
-		status = priced(&request, &plot);
-	else
-		status = complain("%s", message.bytes);
-	plot_fini(&plot);
-	text_fini(&message);
+	for (int i = 0; i < SIDES; i++)
+		compared[i] = (struct compared){ &sides[i].plot, &sides[i].takeoff,
+			counted_name(request->plots[i]) };
+	comparison_make(&comparison, &arena, &words, compared);
+	status = output_print(request, &(struct file_content){ print_comparison,
+		&(struct asked_comparison){ request, &comparison } }, &from);
+	if (status == 0 && !compare_is_same(&comparison))
+		status = 1;
+	arena_clear(&words);
+	arena_clear(&arena);
+	return status;
+}
+
+int command_compare(int argc, char **argv)
+{
+	struct request request;
+	struct counted sides[SIDES];
+	int status = 2;
+
+	if (!request_read(&request, argc, argv, SIDES))
+		return status;
+	if (counted_read(&sides[OLD], request.plots[OLD], request.prices)) {
+		if (counted_read(&sides[NEW], request.plots[NEW], request.prices))
+			status = compare(&request, sides);
+		counted_fini(&sides[NEW]);
+	}
+	counted_fini(&sides[OLD]);
 	return status;
 }

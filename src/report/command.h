@@ -1,9 +1,10 @@
-/* `parterre takeoff FILE [-o OUT] [--json] [--prices BOOK] [--force]`: the takeoff without a
- * screen. */
+/* The commands that print: takeoff, compare. */
 #ifndef REPORT_COMMAND_H
 #define REPORT_COMMAND_H
 
-/* argv[0] is "takeoff". Returns the exit status: 0, or 2 after a message on standard error. */
+/* Runs them; argv[0] is the command's name. Returns the exit status: 0, or 2 where something could
+ * not be done; of compare 0 where nothing differs, 1 where something does. */
 int command_takeoff(int argc, char **argv);
+int command_compare(int argc, char **argv);
 
 #endif

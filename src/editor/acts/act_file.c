@@ -94,7 +94,7 @@ static bool deliver(struct task *task)
 	bool is_json = to->path[path_stem(to->path, ".json")];
 	const struct file_content content = { is_json ? print_json : print_text, to->editor };
 	char *book = prices_path(to->editor->plot, to->editor->store.path);
-	const struct delivery_from from = { to->editor->store.path, book };
+	const struct delivery_from from = { to->editor->store.path, book, NULL };
 	bool is_counted = editor_refresh(to->editor);
 
 	if (is_counted)

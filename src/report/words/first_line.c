@@ -29,8 +29,14 @@ static size_t take_any(struct view *view, const char *set)
 /* The first line of a text, of any version. */
 static bool is_text(struct view view)
 {
-	if (!take(&view, FIRST_LINE_TEXT " ") || take_any(&view, "0123456789") == 0)
+	bool is_comparison = take(&view, FIRST_LINE_COMPARE " ");
+
+	if (!is_comparison && !take(&view, FIRST_LINE_TEXT " "))
 		return false;
+	if (take_any(&view, "0123456789") == 0)
+		return false;
+	if (is_comparison && take(&view, ":"))
+		return true;
 	take_any(&view, "\r");
 	return view.at == view.end || *view.at == '\n';
 }
@@ -47,7 +53,8 @@ static bool is_json(struct view view)
 		view.end = view.at + FIRST_LINE_WITHIN;
 	return take_after_blanks(&view, "{") && take_after_blanks(&view, "\"format\"") &&
 		take_after_blanks(&view, ":") &&
-		take_after_blanks(&view, "\"" FIRST_LINE_JSON "\"");
+		(take_after_blanks(&view, "\"" FIRST_LINE_JSON "\"") ||
+		take_after_blanks(&view, "\"" FIRST_LINE_COMPARE_JSON "\""));
 }
 
 bool report_is_takeoff(const char *bytes, size_t length)

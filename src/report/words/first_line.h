@@ -8,7 +8,13 @@
 #define FIRST_LINE_TEXT "parterre takeoff" /* and after a blank the version: the whole first line */
 #define FIRST_LINE_JSON "parterre-takeoff" /* the value of "format", the first key */
 
-/* True where bytes begin like a takeoff, text or JSON, that a new one may overwrite. */
+/* The same of a comparison of two; where nothing differs a colon and the sentence come after the
+ * version. */
+#define FIRST_LINE_COMPARE "parterre compare"
+#define FIRST_LINE_COMPARE_JSON "parterre-compare"
+
+/* True where bytes begin like a takeoff or a comparison, text or JSON, that a new one may
+ * overwrite. */
 bool report_is_takeoff(const char *bytes, size_t length);
 
 enum { FIRST_LINE_VERSION = 1, FIRST_LINE_WITHIN = 64 /* bytes */ };
