@@ -25,8 +25,8 @@ static const char usage[] =
 	"  parterre -h, --help       this page\n"
 	"  parterre -V, --version\n"
 	"\n"
-	"A plot is a plain text file, by habit NAME.plot. For the two that print it may be\n"
-	"-, standard input. While drawing, ? is help and ! lists all that can be done.\n"
+	"A plot is a plain text file, by habit NAME.plot. To print, FILE may be -,\n"
+	"standard input. While drawing, ? is help and ! lists all that can be done.\n"
 	"\n"
 	"To begin:  parterre garden.plot\n"
 	"More:      man parterre, man 5 parterre-plot, man 5 parterre-prices\n";

@@ -59,17 +59,17 @@ static void print_comparison(struct sink *out, const void *context)
 		compare_text(out, asked->comparison);
 }
 
-static int compare(const struct request *request, const struct counted sides[static SIDES])
+static int compare(const struct request *request, const struct counted versions[static VERSIONS])
 {
 	struct arena arena = ARENA_EMPTY, words = ARENA_EMPTY;
 	struct comparison comparison;
-	struct compared compared[SIDES];
-	const struct delivery_from old = { request->plots[OLD], sides[OLD].book_path, NULL };
-	const struct delivery_from from = { request->plots[NEW], sides[NEW].book_path, &old };
+	struct compared compared[VERSIONS];
+	const struct delivery_from old = { request->plots[OLD], versions[OLD].book_path, NULL };
+	const struct delivery_from from = { request->plots[NEW], versions[NEW].book_path, &old };
 	int status;
 
-	for (int i = 0; i < SIDES; i++)
-		compared[i] = (struct compared){ &sides[i].plot, &sides[i].takeoff,
+	for (int i = 0; i < VERSIONS; i++)
+		compared[i] = (struct compared){ &versions[i].plot, &versions[i].takeoff,
 			counted_name(request->plots[i]) };
 	comparison_make(&comparison, &arena, &words, compared);
 	status = output_print(request, &(struct file_content){ print_comparison,
@@ -84,16 +84,16 @@ static int compare(const struct request *request, const struct counted sides[sta
 int command_compare(int argc, char **argv)
 {
 	struct request request;
-	struct counted sides[SIDES];
+	struct counted versions[VERSIONS];
 	int status = 2;
 
-	if (!request_read(&request, argc, argv, SIDES))
+	if (!request_read(&request, argc, argv, VERSIONS))
 		return status;
-	if (counted_read(&sides[OLD], request.plots[OLD], request.prices)) {
-		if (counted_read(&sides[NEW], request.plots[NEW], request.prices))
-			status = compare(&request, sides);
-		counted_fini(&sides[NEW]);
+	if (counted_read(&versions[OLD], request.plots[OLD], request.prices)) {
+		if (counted_read(&versions[NEW], request.plots[NEW], request.prices))
+			status = compare(&request, versions);
+		counted_fini(&versions[NEW]);
 	}
-	counted_fini(&sides[OLD]);
+	counted_fini(&versions[OLD]);
 	return status;
 }

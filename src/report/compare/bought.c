@@ -12,7 +12,7 @@ struct collecting {
 
 const struct goods_row *bought_goods(const struct bought_change *change)
 {
-	return change->sides[NEW] ? change->sides[NEW] : change->sides[OLD];
+	return change->versions[NEW] ? change->versions[NEW] : change->versions[OLD];
 }
 
 static bool are_one_pack(const struct pack *a, const struct pack *b)
@@ -21,10 +21,10 @@ static bool are_one_pack(const struct pack *a, const struct pack *b)
 		strcmp(a->words, b->words) == 0;
 }
 
-/* "3 bags of 2 cu ft", where both sides have one kind of pack; NULL. */
+/* "3 bags of 2 cu ft", where both versions have one kind of pack; NULL. */
 static const char *packs_words(const struct report *report, const struct bought_change *change)
 {
-	const struct goods_row *old = change->sides[OLD], *new = change->sides[NEW];
+	const struct goods_row *old = change->versions[OLD], *new = change->versions[NEW];
 	const struct bought *before = old ? old->bought : NULL, *now = new ? new->bought : NULL;
 	struct bought more;
 
@@ -43,17 +43,17 @@ static const char *packs_words(const struct report *report, const struct bought_
 
 static const char *amount_of(const struct leaf_words *words, const struct bought_change *change)
 {
-	if (change->sides[OLD] && change->sides[NEW])
+	if (change->versions[OLD] && change->versions[NEW])
 		return words->difference + strspn(words->difference, "+-");
-	return words->sides[change->sides[NEW] ? NEW : OLD];
+	return words->versions[change->versions[NEW] ? NEW : OLD];
 }
 
 /* In packs where that can be said, else the amount. */
 static const char *change_words(struct comparison *comparison, const struct bought_change *change,
 	const struct difference *of)
 {
-	const struct report *report = &comparison->sides[NEW];
-	const struct goods_row *old = change->sides[OLD], *new = change->sides[NEW];
+	const struct report *report = &comparison->versions[NEW];
+	const struct goods_row *old = change->versions[OLD], *new = change->versions[NEW];
 	const char *packs = packs_words(report, change);
 	struct leaf_words words;
 
@@ -72,12 +72,13 @@ static void found(struct differing *differing, const struct difference *differen
 	struct collecting *collecting = (struct collecting *)differing;
 	struct bought_changes *changes = &collecting->changes;
 	struct arena *arena = collecting->comparison->arena;
-	struct bought_change change = { .sides = { difference->rows[OLD], difference->rows[NEW] } };
+	struct bought_change change = {
+		.versions = { difference->rows[OLD], difference->rows[NEW] } };
 
 	if (!difference->leaf || strncmp(difference->leaf->key, "order", 5) != 0)
 		return;
-	change.more = (change.sides[NEW] ? goods_order(change.sides[NEW]) : 0) -
-		(change.sides[OLD] ? goods_order(change.sides[OLD]) : 0);
+	change.more = (change.versions[NEW] ? goods_order(change.versions[NEW]) : 0) -
+		(change.versions[OLD] ? goods_order(change.versions[OLD]) : 0);
 	change.words = arena_print(arena, "%s",
 		change_words(collecting->comparison, &change, difference));
 	changes->list = arena_grow(arena, changes->list, changes->count, &changes->capacity,
@@ -88,10 +89,10 @@ static void found(struct differing *differing, const struct difference *differen
 struct bought_changes bought_changes(struct comparison *comparison)
 {
 	struct collecting collecting = { .differing = { found }, .comparison = comparison };
-	struct rows sides[SIDES];
+	struct rows versions[VERSIONS];
 
-	for (int i = 0; i < SIDES; i++)
-		sides[i] = goods_rows(comparison->arena, &comparison->sides[i]);
-	differences_of_rows(comparison, &collecting.differing, "items", sides);
+	for (int i = 0; i < VERSIONS; i++)
+		versions[i] = goods_rows(comparison->arena, &comparison->versions[i]);
+	differences_of_rows(comparison, &collecting.differing, "items", versions);
 	return collecting.changes;
 }

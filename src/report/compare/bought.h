@@ -6,7 +6,7 @@
 
 /* The goods of which another amount is ordered. */
 struct bought_change {
-	const struct goods_row *sides[SIDES]; /* NULL: none of it */
+	const struct goods_row *versions[VERSIONS]; /* NULL: none of it */
 	double more;       /* new order less the old one, in the good's unit */
 	const char *words; /* the same without its sign, in what it is sold in */
 };
@@ -18,7 +18,7 @@ struct bought_changes {
 
 /* Lives in the comparison's arena. */
 struct bought_changes bought_changes(struct comparison *comparison);
-/* That of them which both sides name alike. */
+/* That of them which both versions name alike. */
 const struct goods_row *bought_goods(const struct bought_change *change);
 
 #endif

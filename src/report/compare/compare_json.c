@@ -17,7 +17,7 @@ struct printing {
 	bool has_place; /* part and row */
 };
 
-static cJSON *difference_of(const struct leaf *leaf, const void *const rows[static SIDES])
+static cJSON *difference_of(const struct leaf *leaf, const void *const rows[static VERSIONS])
 {
 	double difference;
 
@@ -38,20 +38,20 @@ static cJSON *difference_of(const struct leaf *leaf, const void *const rows[stat
 }
 
 /* How something is laid is in the takeoff. Of a row as a whole: whether it is there. */
-static cJSON *value_of(const struct comparison *comparison, const struct leaf *leaf, int side,
+static cJSON *value_of(const struct comparison *comparison, const struct leaf *leaf, int version,
 	const void *row)
 {
 	if (!leaf)
 		return cJSON_CreateBool(row != NULL);
 	if (!row || leaf->figure.kind == FIGURE_OBJECT)
 		return cJSON_CreateNull();
-	return json_figure(comparison->sides[side].takeoff, &leaf->figure, row);
+	return json_figure(comparison->versions[version].takeoff, &leaf->figure, row);
 }
 
 static void print_difference(struct differing *differing, const struct difference *difference)
 {
 	struct printing *printing = (struct printing *)differing;
-	const struct report *report = &printing->comparison->sides[NEW];
+	const struct report *report = &printing->comparison->versions[NEW];
 	const struct leaf *leaf = difference->leaf;
 	cJSON *row = cJSON_CreateObject();
 
@@ -71,11 +71,11 @@ static void json_sums(struct sink *out, struct comparison *comparison)
 {
 	struct printing printing = { { print_difference }, comparison,
 		json_top_open(out, "sums"), false };
-	struct rows sides[SIDES];
+	struct rows versions[VERSIONS];
 
-	for (int i = 0; i < SIDES; i++)
-		sides[i] = sum_rows(comparison->arena, &comparison->sides[i]);
-	differences_of_rows(comparison, &printing.differing, "sums", sides);
+	for (int i = 0; i < VERSIONS; i++)
+		versions[i] = sum_rows(comparison->arena, &comparison->versions[i]);
+	differences_of_rows(comparison, &printing.differing, "sums", versions);
 	json_top_close(&printing.rows);
 }
 
@@ -104,7 +104,7 @@ static void json_bought(struct sink *out, const struct bought_changes *changes, 
 	for (size_t i = 0; i < changes->count; i++) {
 		const struct bought_change *change = &changes->list[i];
 		const struct goods_row *goods = bought_goods(change);
-		const struct goods_row *old = change->sides[OLD], *new = change->sides[NEW];
+		const struct goods_row *old = change->versions[OLD], *new = change->versions[NEW];
 		cJSON *row;
 
 		if ((change->more > 0) != is_more)
@@ -144,16 +144,16 @@ static void json_plan(struct sink *out, const char *key, const struct report *re
 static void region_add(struct json_rows *rows, const struct comparison *comparison, int old,
 	int new, const char *change)
 {
-	const struct report *sides = comparison->sides;
+	const struct report *versions = comparison->versions;
 	cJSON *row = cJSON_CreateObject();
 
 	json_put(row, "change", json_text(change));
 	json_put(row, "old", old == NO_REGION ? cJSON_CreateNull() :
-		json_text(region_title(&sides[OLD], old)));
+		json_text(region_title(&versions[OLD], old)));
 	json_put(row, "new", new == NO_REGION ? cJSON_CreateNull() :
-		json_text(region_title(&sides[NEW], new)));
+		json_text(region_title(&versions[NEW], new)));
 	json_rows_add(rows, row);
-	arena_clear(sides[NEW].words);
+	arena_clear(versions[NEW].words);
 }
 
 static void json_regions(struct sink *out, const struct comparison *comparison)
@@ -185,8 +185,8 @@ void compare_json(struct sink *out, struct comparison *comparison)
 	sink_print(out, "{\n  \"format\": \"%s\", \"version\": %d, \"same\": %s",
 		FIRST_LINE_COMPARE_JSON, FIRST_LINE_VERSION,
 		compare_is_same(comparison) ? "true" : "false");
-	json_plan(out, "old", &comparison->sides[OLD]);
-	json_plan(out, "new", &comparison->sides[NEW]);
+	json_plan(out, "old", &comparison->versions[OLD]);
+	json_plan(out, "new", &comparison->versions[NEW]);
 	json_regions(out, comparison);
 	changes = bought_changes(comparison);
 	json_bought(out, &changes, "more", true);
@@ -194,5 +194,5 @@ void compare_json(struct sink *out, struct comparison *comparison)
 	json_sums(out, comparison);
 	json_figures(out, comparison);
 	sink_add(out, "\n}\n");
-	arena_clear(comparison->sides[NEW].words);
+	arena_clear(comparison->versions[NEW].words);
 }

@@ -35,8 +35,8 @@ static void list(struct differing *differing, const struct difference *differenc
 	text_add(&listing->row, difference->row);
 	listing->is_any = true;
 	TABLE_ROW(&listing->table, is_again ? "" : difference->row,
-		difference->leaf ? difference->leaf->label : "", words.sides[OLD],
-		words.sides[NEW], words.difference);
+		difference->leaf ? difference->leaf->label : "", words.versions[OLD],
+		words.versions[NEW], words.difference);
 }
 
 static struct listing listing_begin(struct comparison *comparison)
@@ -78,19 +78,19 @@ static void print_figures(struct sink *out, struct comparison *comparison)
 
 		differences_of(comparison, &listing.differing, &takeoff_shown[i]);
 		listing_print(&listing, out,
-			part_heading(&comparison->sides[NEW], &takeoff_shown[i]));
-		arena_clear(comparison->sides[NEW].words);
+			part_heading(&comparison->versions[NEW], &takeoff_shown[i]));
+		arena_clear(comparison->versions[NEW].words);
 	}
 }
 
 static void print_sums(struct sink *out, struct comparison *comparison)
 {
 	struct listing listing = listing_begin(comparison);
-	struct rows sides[SIDES];
+	struct rows versions[VERSIONS];
 
-	for (int i = 0; i < SIDES; i++)
-		sides[i] = sum_rows(comparison->arena, &comparison->sides[i]);
-	differences_of_rows(comparison, &listing.differing, "sums", sides);
+	for (int i = 0; i < VERSIONS; i++)
+		versions[i] = sum_rows(comparison->arena, &comparison->versions[i]);
+	differences_of_rows(comparison, &listing.differing, "sums", versions);
 	listing_print(&listing, out, "In all");
 }
 
@@ -107,7 +107,7 @@ static void print_bought(struct sink *out, const struct bought_changes *changes,
 
 	for (size_t i = 0; i < changes->count; i++) {
 		const struct bought_change *change = &changes->list[i];
-		const struct goods_row *old = change->sides[OLD], *new = change->sides[NEW];
+		const struct goods_row *old = change->versions[OLD], *new = change->versions[NEW];
 
 		if ((change->more > 0) != is_more)
 			continue;
@@ -130,8 +130,8 @@ static void print_head(struct sink *out, const struct comparison *comparison)
 	static const char *const names[] = { [OLD] = "Before", [NEW] = "Now" };
 	struct hand_table table = hand_table(columns, 2, 0);
 
-	for (int i = 0; i < SIDES; i++) {
-		const struct report *report = &comparison->sides[i];
+	for (int i = 0; i < VERSIONS; i++) {
+		const struct report *report = &comparison->versions[i];
 		struct text file = TEXT_EMPTY;
 
 		spell(&file, report->file);
@@ -160,7 +160,7 @@ void compare_text(struct sink *out, struct comparison *comparison)
 	print_bought(out, &changes, false);
 	print_sums(out, comparison);
 	print_figures(out, comparison);
-	arena_clear(comparison->sides[NEW].words);
+	arena_clear(comparison->versions[NEW].words);
 }
 
 /* ---- Whether any ----------------------------------------------------------------------------- */

@@ -1,11 +1,11 @@
-/* Two takeoffs side by side. */
+/* Two takeoffs version by version. */
 #ifndef REPORT_COMPARE_COMPARISON_H
 #define REPORT_COMPARE_COMPARISON_H
 
 #include "report/compare/region_pairs.h"
 #include "report/words/report.h"
 
-enum { OLD, NEW, SIDES };
+enum { OLD, NEW, VERSIONS };
 
 /* One of them: a plot that is counted, and the name of its file. */
 struct compared {
@@ -18,7 +18,7 @@ enum { TABLES_MOST = 64 };
 
 struct comparison {
 	/* Both in the units of the new plot; their words are printed and cleared together. */
-	struct report sides[SIDES];
+	struct report versions[VERSIONS];
 	struct region_pairs regions;
 	struct arena *arena; /* of all that lasts as long as the comparison */
 	struct leaves {
@@ -31,6 +31,6 @@ struct comparison {
 
 /* Lives in the arenas and points into plots and takeoffs. It can be stopped (base/stop.h). */
 void comparison_make(struct comparison *out, struct arena *arena, struct arena *words,
-	const struct compared sides[static SIDES]);
+	const struct compared versions[static VERSIONS]);
 
 #endif

@@ -15,7 +15,7 @@ struct walk {
 	const struct walk *outer; /* NULL: these are the part's own rows */
 	const struct leaf *leaf;  /* of the outer row: these */
 	const struct figure_table *table;
-	const void *rows[SIDES];
+	const void *rows[VERSIONS];
 };
 
 /* ---- Titles ---------------------------------------------------------------------------------- */
@@ -42,9 +42,9 @@ static const char *title_part(const struct report *report, const struct leaf *le
 
 /* What the heading on the panel has, else the keys. */
 static const char *row_title(struct comparison *comparison, const struct figure_table *table,
-	int side, const void *row)
+	int version, const void *row)
 {
-	const struct report *report = &comparison->sides[side];
+	const struct report *report = &comparison->versions[version];
 	const struct leaves *leaves = leaves_of(comparison, table);
 	int flag = has_flag(leaves, PANEL_TITLE) ? PANEL_TITLE : ROW_KEY;
 	const char *title = "";
@@ -63,10 +63,10 @@ static const char *row_title(struct comparison *comparison, const struct figure_
 /* Of a part that has but one row: nothing. */
 static const char *walk_title(const struct walk *walk)
 {
-	const struct report *report = &walk->comparison->sides[NEW];
-	int side = walk->rows[NEW] ? NEW : OLD;
+	const struct report *report = &walk->comparison->versions[NEW];
+	int version = walk->rows[NEW] ? NEW : OLD;
 	const char *title = has_flag(leaves_of(walk->comparison, walk->table), ROW_KEY) ?
-		row_title(walk->comparison, walk->table, side, walk->rows[side]) : "";
+		row_title(walk->comparison, walk->table, version, walk->rows[version]) : "";
 	const char *outer;
 
 	if (!walk->outer)
@@ -78,7 +78,7 @@ static const char *walk_title(const struct walk *walk)
 
 static const char *walk_path(const struct walk *walk)
 {
-	return !walk->outer ? "" : say(&walk->comparison->sides[NEW], "%s%s.",
+	return !walk->outer ? "" : say(&walk->comparison->versions[NEW], "%s%s.",
 		walk_path(walk->outer), walk->leaf->key);
 }
 
@@ -88,10 +88,10 @@ static void tell(const struct walk *walk, const struct leaf *leaf)
 {
 	walk->to->found(walk->to, &(struct difference){ walk->part, walk_title(walk),
 		walk_path(walk), leaf, { walk->rows[OLD], walk->rows[NEW] } });
-	arena_clear(walk->comparison->sides[NEW].words);
+	arena_clear(walk->comparison->versions[NEW].words);
 }
 
-/* A row that one side alone has: its figures, else that it is there. */
+/* A row that one version alone has: its figures, else that it is there. */
 static void tell_alone(const struct walk *walk, const struct leaves *leaves, const void *row)
 {
 	bool is_told = false;
@@ -109,14 +109,14 @@ static void tell_alone(const struct walk *walk, const struct leaves *leaves, con
 		tell(walk, NULL);
 }
 
-static void walk_rows(struct walk *walk, const struct rows sides[static SIDES]);
+static void walk_rows(struct walk *walk, const struct rows versions[static VERSIONS]);
 
 static void walk_within(const struct walk *walk, const struct leaf *leaf)
 {
 	struct walk inner = { walk->comparison, walk->to, walk->part, .outer = walk, .leaf = leaf };
-	struct rows within[SIDES];
+	struct rows within[VERSIONS];
 
-	for (int i = 0; i < SIDES; i++) {
+	for (int i = 0; i < VERSIONS; i++) {
 		within[i].table = leaf->figure.table;
 		within[i].rows = figure_rows(&leaf->figure, walk->rows[i], &within[i].count);
 	}
@@ -125,7 +125,7 @@ static void walk_within(const struct walk *walk, const struct leaf *leaf)
 
 static void tell_both(const struct walk *walk, const struct leaves *leaves)
 {
-	const struct sided old = { OLD, walk->rows[OLD] }, new = { NEW, walk->rows[NEW] };
+	const struct versioned old = { OLD, walk->rows[OLD] }, new = { NEW, walk->rows[NEW] };
 	bool is_laid_otherwise = false;
 
 	for (int i = 0; i < leaves->count; i++) {
@@ -192,30 +192,30 @@ static uint64_t hash_key(const void *item, const void *context)
 }
 
 /* Adds the rows that are shown; returns how many. */
-static int list_rows(struct sided *list, int side, const struct rows *rows)
+static int list_rows(struct versioned *list, int version, const struct rows *rows)
 {
 	const char *row = rows->rows;
 	int count = 0;
 
 	for (int i = 0; i < rows->count; i++, row += rows->table->row_size)
 		if (!row_is_left_out(rows->table, row))
-			list[count++] = (struct sided){ side, row };
+			list[count++] = (struct versioned){ version, row };
 	return count;
 }
 
-static void walk_rows(struct walk *walk, const struct rows sides[static SIDES])
+static void walk_rows(struct walk *walk, const struct rows versions[static VERSIONS])
 {
 	const struct matching matching = { walk->comparison,
-		leaves_of(walk->comparison, sides[NEW].table) };
-	struct sided *list = memory_new((size_t)(sides[OLD].count + sides[NEW].count),
+		leaves_of(walk->comparison, versions[NEW].table) };
+	struct versioned *list = memory_new((size_t)(versions[OLD].count + versions[NEW].count),
 		sizeof *list);
-	int old_count = list_rows(list, OLD, &sides[OLD]);
-	int count = old_count + list_rows(list + old_count, NEW, &sides[NEW]);
+	int old_count = list_rows(list, OLD, &versions[OLD]);
+	int count = old_count + list_rows(list + old_count, NEW, &versions[NEW]);
 	struct groups groups = groups_make(list, count, sizeof *list,
 		&(struct alike){ have_one_key, hash_key, &matching });
 	int *partners = groups_partners(&groups, old_count);
 
-	walk->table = sides[NEW].table;
+	walk->table = versions[NEW].table;
 	for (int i = old_count; i < groups.item_count && !stop_asked(); i++)
 		walk_row(walk, partners[i] == NO_PARTNER ? NULL : list[partners[i]].row,
 			list[i].row);
@@ -228,25 +228,25 @@ static void walk_rows(struct walk *walk, const struct rows sides[static SIDES])
 }
 
 void differences_of_rows(struct comparison *comparison, struct differing *to, const char *part,
-	const struct rows sides[static SIDES])
+	const struct rows versions[static VERSIONS])
 {
-	walk_rows(&(struct walk){ comparison, to, part, .outer = NULL }, sides);
+	walk_rows(&(struct walk){ comparison, to, part, .outer = NULL }, versions);
 }
 
 void differences_of(struct comparison *comparison, struct differing *to, const struct shown *shown)
 {
-	struct rows sides[SIDES];
+	struct rows versions[VERSIONS];
 
-	for (int i = 0; i < SIDES; i++) {
-		const struct report *report = &comparison->sides[i];
+	for (int i = 0; i < VERSIONS; i++) {
+		const struct report *report = &comparison->versions[i];
 
 		if (!shown->table) {
-			sides[i] = hand_rows(comparison->arena, report, shown->key);
+			versions[i] = hand_rows(comparison->arena, report, shown->key);
 			continue;
 		}
-		sides[i].table = shown->table;
-		sides[i].rows = shown_rows(shown, report->takeoff, &sides[i].count);
+		versions[i].table = shown->table;
+		versions[i].rows = shown_rows(shown, report->takeoff, &versions[i].count);
 	}
-	if (sides[NEW].table)
-		differences_of_rows(comparison, to, shown->key, sides);
+	if (versions[NEW].table)
+		differences_of_rows(comparison, to, shown->key, versions);
 }

@@ -12,7 +12,7 @@ struct difference {
 	const char *row;
 	const char *path;  /* of rows within rows, with a dot at its end: "gates."; else "" */
 	const struct leaf *leaf; /* NULL: the row as a whole, which has no other figure */
-	const void *rows[SIDES]; /* NULL: there is no such row there */
+	const void *rows[VERSIONS]; /* NULL: there is no such row there */
 };
 
 /* Takes them one by one; what it is given is good until it returns. */
@@ -20,11 +20,11 @@ struct differing {
 	void (*found)(struct differing *differing, const struct difference *difference);
 };
 
-/* Rows of one table of both sides, with the name of the part: those that go together by their keys,
- * in the order of the new side, then those of the old that are gone. Of a row that only one side
- * has each figure that is over 0 differs, but for rows within it. */
+/* Rows of one table of both versions, with the name of the part: those that go together by their
+ * keys, in the order of the new version, then those of the old that are gone. Of a row that only
+ * one version has each figure that is over 0 differs, but for rows within it. */
 void differences_of_rows(struct comparison *comparison, struct differing *to, const char *part,
-	const struct rows sides[static SIDES]);
+	const struct rows versions[static VERSIONS]);
 /* Of one part of takeoff_shown. */
 void differences_of(struct comparison *comparison, struct differing *to,
 	const struct shown *shown);

@@ -192,23 +192,23 @@ double leaf_difference(const struct leaf *leaf, const void *old, const void *new
 }
 
 /* A region by its number in the new survey, or one of its own after all these. */
-static int64_t region_number(const struct comparison *comparison, int side, int region)
+static int64_t region_number(const struct comparison *comparison, int version, int region)
 {
 	const struct region_pairs *pairs = &comparison->regions;
 
-	if (region == NO_REGION || side == NEW)
+	if (region == NO_REGION || version == NEW)
 		return region;
 	return pairs->new_of[region] != NO_REGION ? pairs->new_of[region] :
 		(int64_t)pairs->new->region_count + region;
 }
 
 static int64_t whole_of(const struct comparison *comparison, const struct leaf *leaf,
-	const struct sided *at)
+	const struct versioned *at)
 {
 	int64_t whole = figure_whole(&leaf->figure, at->row);
 
 	return leaf->figure.kind == FIGURE_REGION ?
-		region_number(comparison, at->side, (int)whole) : whole;
+		region_number(comparison, at->version, (int)whole) : whole;
 }
 
 static bool are_near(double a, double b)
@@ -217,7 +217,7 @@ static bool are_near(double a, double b)
 }
 
 bool leaf_is_alike(const struct comparison *comparison, const struct leaf *leaf,
-	const struct sided *a, const struct sided *b)
+	const struct versioned *a, const struct versioned *b)
 {
 	const struct figure *figure = &leaf->figure;
 	const struct figure_table one = { .figures = figure, .count = 1 };
@@ -230,7 +230,7 @@ bool leaf_is_alike(const struct comparison *comparison, const struct leaf *leaf,
 }
 
 uint64_t leaf_hash(const struct comparison *comparison, const struct leaf *leaf,
-	const struct sided *at, uint64_t before)
+	const struct versioned *at, uint64_t before)
 {
 	const struct figure *figure = &leaf->figure;
 	const struct figure_table one = { .figures = figure, .count = 1 };

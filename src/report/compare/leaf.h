@@ -13,19 +13,19 @@ struct leaf {
 /* Those of a table, made once. */
 const struct leaves *leaves_of(struct comparison *comparison, const struct figure_table *table);
 
-/* A row of one of the sides. */
-struct sided {
-	int side;
+/* A row of one of the versions. */
+struct versioned {
+	int version;
 	const void *row;
 };
 
 /* Whether two rows of one table have the same there; numbers to nine places. Rows within are looked
  * at only where they have no name, as a whole. */
 bool leaf_is_alike(const struct comparison *comparison, const struct leaf *leaf,
-	const struct sided *a, const struct sided *b);
+	const struct versioned *a, const struct versioned *b);
 /* A hash of what is no number with a fraction: the same of rows that are alike there. */
 uint64_t leaf_hash(const struct comparison *comparison, const struct leaf *leaf,
-	const struct sided *at, uint64_t before);
+	const struct versioned *at, uint64_t before);
 
 /* Whether rows within have a name: they are compared one by one. */
 bool leaf_is_rows(const struct leaf *leaf);
@@ -37,7 +37,7 @@ double leaf_difference(const struct leaf *leaf, const void *old, const void *new
 /* Its words of both rows, "-" where a row is NULL, and the difference: "+12", "-3 ft"; "" where
  * there is none to tell. */
 struct leaf_words {
-	const char *sides[SIDES], *difference;
+	const char *versions[VERSIONS], *difference;
 };
 struct leaf_words leaf_say(const struct comparison *comparison, const struct leaf *leaf,
 	const void *old, const void *new);

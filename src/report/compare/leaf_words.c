@@ -99,22 +99,22 @@ static const char *size_words(const struct report *report, enum figure_kind kind
 }
 
 static const char *difference_words(const struct comparison *comparison, const struct leaf *leaf,
-	const struct leaf_words *words, const void *const rows[static SIDES],
+	const struct leaf_words *words, const void *const rows[static VERSIONS],
 	const struct style *style)
 {
-	const struct report *report = &comparison->sides[NEW];
+	const struct report *report = &comparison->versions[NEW];
 	double difference;
 
 	if (!rows[OLD] || !rows[NEW] || !leaf_is_number(leaf))
 		return "";
-	if (strcmp(words->sides[OLD], words->sides[NEW]) == 0)
+	if (strcmp(words->versions[OLD], words->versions[NEW]) == 0)
 		return "less than shown";
 	difference = leaf_difference(leaf, rows[OLD], rows[NEW]);
 	return say(report, "%s%s", difference < 0 ? "-" : "+",
 		size_words(report, leaf->figure.kind, fabs(difference), style));
 }
 
-static const char *side_words(const struct report *report, const struct leaf *leaf,
+static const char *version_words(const struct report *report, const struct leaf *leaf,
 	const void *row, const struct style *style)
 {
 	const enum figure_kind kind = leaf->figure.kind;
@@ -129,14 +129,14 @@ static const char *side_words(const struct report *report, const struct leaf *le
 struct leaf_words leaf_say(const struct comparison *comparison, const struct leaf *leaf,
 	const void *old, const void *new)
 {
-	const void *const rows[SIDES] = { old, new };
+	const void *const rows[VERSIONS] = { old, new };
 	const struct style style = { volume_most(leaf, old, new), decimal_places(leaf, old, new) };
 	struct leaf_words words = { { "so", "otherwise" }, "" };
 
 	if (leaf->figure.kind == FIGURE_OBJECT)
 		return words;
-	for (int i = 0; i < SIDES; i++)
-		words.sides[i] = side_words(&comparison->sides[i], leaf, rows[i], &style);
+	for (int i = 0; i < VERSIONS; i++)
+		words.versions[i] = version_words(&comparison->versions[i], leaf, rows[i], &style);
 	words.difference = difference_words(comparison, leaf, &words, rows, &style);
 	return words;
 }

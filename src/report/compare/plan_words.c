@@ -41,37 +41,38 @@ static const char *size_words(const struct report *report)
 	const struct survey *survey = &report->takeoff->survey;
 
 	return say(report, "%s, %d x %d cells of %s",
-		plain_cells(report, survey->columns, survey->rows), survey->columns, survey->rows,
-		plain_length(report, survey->cell));
+		tied(report, plain_cells(report, survey->columns, survey->rows)), survey->columns,
+		survey->rows, word_length(report, survey->cell));
 }
 
 static void add_size(struct text *words, const struct comparison *comparison)
 {
-	const char *now = size_words(&comparison->sides[NEW]);
+	const char *now = size_words(&comparison->versions[NEW]);
 
 	if (is_same_size(comparison))
 		text_print(words, "The plan has the same size, %s.", now);
 	else
 		text_print(words, "The plan is %s; before it was %s.", now,
-			size_words(&comparison->sides[OLD]));
+			size_words(&comparison->versions[OLD]));
 }
 
 /* ---- Regions --------------------------------------------------------------------------------- */
 
-static enum region_change change_of(const struct region_pairs *pairs, int side, int region)
+static enum region_change change_of(const struct region_pairs *pairs, int version, int region)
 {
-	if (side == NEW)
+	if (version == NEW)
 		return region_change(pairs, region);
 	return pairs->new_of[region] == NO_REGION ? REGION_WENT : REGION_SAME;
 }
 
 /* "B4 Sage", and what it was called where that was otherwise: ", before B5", ", before B4 Mint". */
-static const char *change_words(const struct comparison *comparison, int side, int region)
+static const char *change_words(const struct comparison *comparison, int version, int region)
 {
 	const struct region_pairs *pairs = &comparison->regions;
-	const struct report *report = &comparison->sides[side], *before = &comparison->sides[OLD];
+	const struct report *report = &comparison->versions[version];
+	const struct report *before = &comparison->versions[OLD];
 	const char *title = region_title(report, region), *other;
-	int old = side == NEW ? pairs->old_of[region] : NO_REGION;
+	int old = version == NEW ? pairs->old_of[region] : NO_REGION;
 
 	if (old == NO_REGION)
 		return title;
@@ -87,15 +88,16 @@ static const char *change_words(const struct comparison *comparison, int side, i
 static bool add_changes(struct text *words, const struct comparison *comparison,
 	enum region_change change, const char *what)
 {
-	const int side = change == REGION_WENT ? OLD : NEW;
-	const struct report *report = &comparison->sides[side];
+	const int version = change == REGION_WENT ? OLD : NEW;
+	const struct report *report = &comparison->versions[version];
 	const struct survey *survey = &report->takeoff->survey;
 	int count = 0;
 
 	for (int i = 0; i < survey->region_count; i++)
-		if (change_of(&comparison->regions, side, i) == change && count++ < CHANGES_NAMED)
+		if (change_of(&comparison->regions, version, i) == change &&
+			count++ < CHANGES_NAMED)
 			text_print(words, "%s %s", count > 1 ? ";" : what,
-				change_words(comparison, side, i));
+				change_words(comparison, version, i));
 	if (count > CHANGES_NAMED)
 		text_print(words, "; and %s more", plain_count(report, count - CHANGES_NAMED));
 	text_add(words, count ? "." : "");
@@ -108,7 +110,7 @@ const char *plan_words(const struct comparison *comparison)
 		[REGION_CAME] = " New:", [REGION_WENT] = " Gone:", [REGION_CHANGED] = " Changed:",
 		[REGION_RENUMBERED] = " Only numbered otherwise:",
 	};
-	const struct report *report = &comparison->sides[NEW];
+	const struct report *report = &comparison->versions[NEW];
 	struct text words = TEXT_EMPTY;
 	bool is_any = false;
 
@@ -117,7 +119,7 @@ const char *plan_words(const struct comparison *comparison)
 		is_any = add_changes(&words, comparison, (enum region_change)i, whats[i]) || is_any;
 	if (!is_any)
 		text_add(&words, " All regions are the same.");
-	if (plot_units(comparison->sides[OLD].plot) != report->units)
+	if (plot_units(comparison->versions[OLD].plot) != report->units)
 		text_print(&words, " The plot before is in %s; here all is in %s.",
 			report->units == UNITS_METRIC ? "feet and inches" : "metres",
 			report->units == UNITS_METRIC ? "metres" : "feet and inches");

@@ -6,7 +6,7 @@
 
 /* Size and cells, and no region changed, came, went or was renumbered. */
 bool plan_is_same(const struct comparison *comparison);
-/* In the words of the new side. */
+/* In the words of the new version. */
 const char *plan_words(const struct comparison *comparison);
 /* "B1 Sage": by its own name, else by that of its letter; "" for NO_REGION. */
 const char *region_title(const struct report *report, int region);
