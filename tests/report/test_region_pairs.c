@@ -136,6 +136,27 @@ START_TEST(with_cells_of_another_size_letters_go_together_in_their_order)
 }
 END_TEST
 
+/* Few letters on little ground: many share as much of it. */
+START_TEST(it_is_the_same_whichever_plan_is_the_old_one)
+{
+	for (int seed = 1; seed <= runner_count(300, 5000); seed++) {
+		struct random random = { (uint64_t)seed };
+		struct region_pairs back;
+
+		plot_at_random(&plots[0], &random, 9, "bbp.");
+		plot_at_random(&plots[1], &random, 9, "bbp.");
+		find();
+		region_pairs_find(&back, &arena, &new, &old);
+		for (int i = 0; i < old.region_count; i++)
+			ck_assert_msg(pairs.new_of[i] == back.old_of[i], "seed %d", seed);
+		for (int i = 0; i < new.region_count; i++)
+			ck_assert_msg(pairs.old_of[i] == back.new_of[i], "seed %d", seed);
+		teardown();
+	}
+	plan(ROWS("b"), ROWS("b"));
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("region_pairs");
@@ -149,6 +170,7 @@ Suite *test_suite(void)
 	tcase_add_test(all, what_is_of_one_letter_and_shape_elsewhere_was_moved);
 	tcase_add_test(all, what_has_another_letter_or_other_ground_of_one_size_is_changed);
 	tcase_add_test(all, its_own_name_goes_before_the_ground);
+	tcase_add_test(all, it_is_the_same_whichever_plan_is_the_old_one);
 	tcase_add_test(all, with_cells_of_another_size_letters_go_together_in_their_order);
 	return suite;
 }

@@ -33,9 +33,8 @@ static const char *packs_words(const struct report *report, const struct bought_
 		return NULL;
 	more = (struct bought){ .pack = now ? now->pack : before->pack,
 		.packs = (now ? now->packs : 0) - (before ? before->packs : 0) };
-	if (fabs(more.packs) < 1e-9)
-		return NULL;
-	if ((more.packs > 0) != (change->more > 0))
+	/* What costs least may be more packs than are needed. */
+	if (fabs(more.packs) < 1e-9 || (more.packs > 0) != (change->more > 0))
 		return NULL;
 	more.packs = fabs(more.packs);
 	return bought_words(report, &more);
