@@ -24,11 +24,12 @@ static const char usage[] =
 	"      --csv                 for spreadsheets: the items, separated by commas\n"
 	"  parterre plan FILE        print the plan alone, drawn in characters;\n"
 	"                            options as above, but --json and --csv\n"
+	"  parterre compare OLD NEW  print what differs; options as above, but --csv\n"
 	"  parterre -h, --help       this page\n"
 	"  parterre -V, --version\n"
 	"\n"
-	"A plot is a plain text file, by habit NAME.plot. For takeoff and plan, FILE\n"
-	"may be -, standard input. While drawing, ? is help and ! lists all acts.\n"
+	"A plot is a plain text file, by habit NAME.plot. To print, FILE may be -,\n"
+	"standard input. While drawing, ? is help and ! lists all that can be done.\n"
 	"\n"
 	"To begin:  parterre garden.plot\n"
 	"More:      man parterre, man 5 parterre-plot, man 5 parterre-prices\n";
@@ -52,6 +53,13 @@ static int misunderstood(const char *what, const char *word)
 	return complain("try parterre --help");
 }
 
+static const struct {
+	const char *word;
+	int (*run)(int argc, char **argv);
+} commands[] = {
+	{ "takeoff", command_takeoff }, { "plan", command_plan }, { "compare", command_compare },
+};
+
 int main(int argc, char **argv)
 {
 	/* A file that may grow no further is then reported like a full disk. */
@@ -61,11 +69,10 @@ int main(int argc, char **argv)
 		return shown(usage);
 	if (is_one_of(argv[1], "-V", "--version"))
 		return shown("parterre " VERSION "\n");
-	if (is_one_of(argv[1], "takeoff", "plan") && argc > 2 &&
-	    is_one_of(argv[2], "-h", "--help"))
-		return shown(usage);
-	if (is_one_of(argv[1], "takeoff", "plan"))
-		return command_report(argc - 1, argv + 1);
+	for (size_t i = 0; i < sizeof commands / sizeof *commands; i++)
+		if (strcmp(argv[1], commands[i].word) == 0)
+			return argc > 2 && is_one_of(argv[2], "-h", "--help") ? shown(usage) :
+				commands[i].run(argc - 1, argv + 1);
 	if (argv[1][0] == '\0')
 		return misunderstood("a plot needs a name", "");
 	if (argv[1][0] == '-')

@@ -124,3 +124,25 @@ void groups_fini(struct groups *groups)
 	free(groups->of);
 	*groups = (struct groups){ NULL, 0, NULL, NULL, 0 };
 }
+
+int *groups_partners(const struct groups *groups, int first)
+{
+	int *partners = memory_new((size_t)groups->item_count, sizeof *partners);
+
+	for (int i = 0; i < groups->item_count; i++)
+		partners[i] = NO_PARTNER;
+	for (int i = 0; i < groups->count; i++) {
+		const struct group *group = &groups->list[i];
+		int split = 0;
+
+		while (split < group->count && group->members[split] < first)
+			split++;
+		for (int j = 0; j < split && split + j < group->count; j++) {
+			int one = group->members[j], other = group->members[split + j];
+
+			partners[one] = other;
+			partners[other] = one;
+		}
+	}
+	return partners;
+}

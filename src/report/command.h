@@ -1,11 +1,11 @@
-/* `parterre takeoff FILE [-o OUT] [--json | --csv] [--prices BOOK] [--force]` and
- * `parterre plan FILE [-o OUT] [--prices BOOK] [--force]`: the takeoff, and the plan as it is drawn
- * in it, without a screen. */
+/* The commands that print: takeoff, plan, compare. */
 #ifndef REPORT_COMMAND_H
 #define REPORT_COMMAND_H
 
-/* argv[0] is "takeoff" or "plan". Returns the exit status: 0, or 2 after a message on standard
- * error. */
-int command_report(int argc, char **argv);
+/* Runs them; argv[0] is the command's name. Returns the exit status: 0, or 2 where something could
+ * not be done; of compare 0 where nothing differs, 1 where something does. */
+int command_takeoff(int argc, char **argv);
+int command_plan(int argc, char **argv);
+int command_compare(int argc, char **argv);
 
 #endif

@@ -34,10 +34,13 @@ enum delivery report_deliver(const char *path, const struct file_content *conten
 	const struct delivery_from *from, bool force, struct file_error *error)
 {
 	struct file_stamp there = file_stamp(path);
-	bool is_plot = is_source(path, from->plot);
 	const char *holds;
 
-	if (is_plot || is_source(path, from->book)) {
+	for (const struct delivery_from *of = from; of; of = of->other) {
+		bool is_plot = is_source(path, of->plot);
+
+		if (!is_plot && !is_source(path, of->book))
+			continue;
 		snprintf(error->sentence, sizeof error->sentence, "%.150s is the %s: nothing "
 			"written", path, is_plot ? "plot itself" : "price book that it reads");
 		return DELIVERY_FAILED;

@@ -2,6 +2,8 @@
 #include "support/random.h"
 #include "base/groups.h"
 
+#include <stdlib.h>
+
 static bool halves_are_alike(const void *a, const void *b, const void *context)
 {
 	int by = *(const int *)context;
@@ -80,6 +82,23 @@ START_TEST(every_item_is_in_one_group_with_its_like)
 }
 END_TEST
 
+/* The one list, then the other. */
+START_TEST(of_two_lists_the_first_of_several_alike_goes_with_the_first)
+{
+	static const int items[] = { 9, 4, 8, 5, /* and */ 1, 9, 5, 8, 8, 9 };
+	static const int wanted[] = { 5, 6, 7, NO_PARTNER, NO_PARTNER, 0, 1, 2, NO_PARTNER,
+		NO_PARTNER };
+	static const int by = 2;
+	struct groups groups = groups_by(&by, items, 10);
+	int *partners = groups_partners(&groups, 4);
+
+	for (int i = 0; i < 10; i++)
+		ck_assert_msg(partners[i] == wanted[i], "%d goes with %d", i, partners[i]);
+	free(partners);
+	groups_fini(&groups);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("groups");
@@ -88,5 +107,6 @@ Suite *test_suite(void)
 	tcase_add_test(groups, alike_items_are_grouped_by_first_member_and_members_grow);
 	tcase_add_test(groups, no_items_make_no_groups);
 	tcase_add_test(groups, every_item_is_in_one_group_with_its_like);
+	tcase_add_test(groups, of_two_lists_the_first_of_several_alike_goes_with_the_first);
 	return suite;
 }

@@ -29,7 +29,7 @@ BEGIN {
 		"takeoff/common takeoff/walls takeoff/ground takeoff/fence takeoff/walks " \
 		"takeoff/costs takeoff takeoff/advice " \
 		"report/words report/drawing report/text report/json report/csv report/panel " \
-		"report " \
+		"report/compare report " \
 		"editor/field editor/ask editor editor/cards editor/acts screen", order, " ")
 	for (i = 1; i <= folders; i++)
 		rank[order[i]] = i

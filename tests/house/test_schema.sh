@@ -1,11 +1,13 @@
 #!/bin/sh
 # Every sample's takeoff as JSON is what tests/takeoff.schema.json says, in the judgement of a
-# general JSON Schema validator (draft 2020-12); and the schema refuses what is not.
+# general JSON Schema validator (draft 2020-12), every comparison of two of them what
+# tests/compare.schema.json says; and the schemas refuse what is not.
 
 folder=$(mktemp -d) || exit 1
 trap 'rm -rf "$folder"' EXIT
 
-valid() { jsonschema -i "$1" tests/takeoff.schema.json >"$folder/said" 2>&1; }
+schema=tests/takeoff.schema.json
+valid() { jsonschema -i "$1" $schema >"$folder/said" 2>&1; }
 
 count=0
 for plot in plots/*.plot; do
@@ -36,3 +38,23 @@ refused 's/"cap": null/"cap": "none"/'
 refused 's/"section":"walls"/"section":"sundries"/'
 refused 's/"rate_from":"usual"/"rate_from":"guess"/'
 refused 's/"crew":1/"crew":0/'
+
+# ---- Comparisons
+
+schema=tests/compare.schema.json
+old=tests/plots/compare-old.plot
+for plot in plots/*.plot tests/plots/compare-*.plot; do
+	"$B/parterre" compare "$old" "$plot" --json >"$folder/compare.json"
+	[ $? -le 1 ] || exit 1
+	valid "$folder/compare.json" || { echo "$plot:"; head -c 2000 "$folder/said"; exit 1; }
+done
+"$B/parterre" compare $old tests/plots/compare-new.plot --json >"$folder/takeoff.json"
+
+refused 's/"parterre-compare"/"compare"/'
+refused 's/"same": *false/"same": 0/'
+refused 's/"columns":/"colums":/'
+refused 's/"change":"came"/"change":"grown"/'
+refused 's/"amount":/"amount":-/'
+refused 's/"unit":"m3"/"unit":"barrow"/'
+refused 's/"part":"walls"/"part":"sundries"/'
+refused 's/"difference":/"less":/'

@@ -13,6 +13,9 @@ static const char *const takeoffs[] = {
 	"{\n  \"format\": \"parterre-takeoff\", \"version\": 1",
 	"{\"format\":\"parterre-takeoff\"}",
 	" \t{ \"format\"\n:\t\"parterre-takeoff\"",
+	"parterre compare 1\n\nBefore",
+	"parterre compare 1: nothing differs.\n",
+	"{\"format\":\"parterre-compare\"}",
 };
 
 static const char *const others[] = {
@@ -24,6 +27,10 @@ static const char *const others[] = {
 	"parterre plan\n",
 	"parterre plant 1\n",
 	"parterre takeoff 1 of mine\n",
+	"parterre takeoff 1: mine\n",
+	"parterre compare\n",
+	"parterre compare 1 of mine\n",
+	"parterre comparison 1\n",
 	" parterre takeoff 1\n",
 	"Parterre takeoff 1\n",
 	"\nparterre takeoff 1\n",

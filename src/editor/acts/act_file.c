@@ -85,7 +85,7 @@ static bool deliver(struct task *task)
 	struct delivering *to = (struct delivering *)task;
 	const struct file_content content = { print, to };
 	char *book = prices_path(to->editor->plot, to->editor->store.path);
-	const struct delivery_from from = { to->editor->store.path, book };
+	const struct delivery_from from = { to->editor->store.path, book, NULL };
 	bool is_counted = editor_refresh(to->editor);
 
 	if (is_counted)

@@ -61,7 +61,7 @@ static cJSON *lengths_of(const struct figure *figure, const void *row)
 	return json_lengths(lengths, count);
 }
 
-static cJSON *value_of(const struct takeoff *takeoff, const struct figure *figure, const void *row)
+cJSON *json_figure(const struct takeoff *takeoff, const struct figure *figure, const void *row)
 {
 	const void *field = figure_field(figure, row);
 
@@ -122,7 +122,7 @@ cJSON *json_object(const struct takeoff *takeoff, const struct figure_table *tab
 		const struct figure *figure = &table->figures[i];
 
 		if (figure->key && !comes_after(figure))
-			json_put(object, figure->key, value_of(takeoff, figure, row));
+			json_put(object, figure->key, json_figure(takeoff, figure, row));
 	}
 	return object;
 }

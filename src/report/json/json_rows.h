@@ -26,6 +26,8 @@ void json_top_close(struct json_rows *rows);
 /* A row's figures that have a key, except rows that follow it. The caller owns the result. */
 cJSON *json_object(const struct takeoff *takeoff, const struct figure_table *table,
 	const void *row);
+/* The value of one of them; null for what JSON does not have. */
+cJSON *json_figure(const struct takeoff *takeoff, const struct figure *figure, const void *row);
 /* Prints, with its key, a figure that follows the row. */
 void json_after(struct sink *out, const struct takeoff *takeoff, const struct figure *figure,
 	const void *row);

@@ -29,8 +29,14 @@ static size_t take_any(struct view *view, const char *set)
 /* The first line of a text that begins with the word, of any version. */
 static bool is_text(struct view view, const char *word)
 {
-	if (!take(&view, word) || !take(&view, " ") || take_any(&view, "0123456789") == 0)
+	bool is_comparison = strcmp(word, FIRST_LINE_COMPARE) == 0;
+
+	if (!take(&view, word) || !take(&view, " "))
 		return false;
+	if (take_any(&view, "0123456789") == 0)
+		return false;
+	if (is_comparison && take(&view, ":"))
+		return true;
 	take_any(&view, "\r");
 	return view.at == view.end || *view.at == '\n';
 }
@@ -47,14 +53,16 @@ static bool is_json(struct view view)
 		view.end = view.at + FIRST_LINE_WITHIN;
 	return take_after_blanks(&view, "{") && take_after_blanks(&view, "\"format\"") &&
 		take_after_blanks(&view, ":") &&
-		take_after_blanks(&view, "\"" FIRST_LINE_JSON "\"");
+		(take_after_blanks(&view, "\"" FIRST_LINE_JSON "\"") ||
+		take_after_blanks(&view, "\"" FIRST_LINE_COMPARE_JSON "\""));
 }
 
 bool report_is_takeoff(const char *bytes, size_t length)
 {
 	struct view view = { bytes, bytes + length };
 
-	return is_text(view, FIRST_LINE_TEXT) || is_text(view, FIRST_LINE_PLAN) || is_json(view);
+	return is_text(view, FIRST_LINE_TEXT) || is_text(view, FIRST_LINE_PLAN) ||
+		is_text(view, FIRST_LINE_COMPARE) || is_json(view);
 }
 
 bool report_is_table(const char *bytes, size_t length)

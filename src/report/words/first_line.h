@@ -10,8 +10,13 @@
 #define FIRST_LINE_JSON "parterre-takeoff" /* the value of "format", the first key */
 
 #define FIRST_LINE_CSV "section,id,item,size," /* the first columns, whatever comes after them */
+/* The same of a comparison of two; where nothing differs a colon and the sentence come after the
+ * version. */
+#define FIRST_LINE_COMPARE "parterre compare"
+#define FIRST_LINE_COMPARE_JSON "parterre-compare"
 
-/* True where bytes begin like a takeoff, text or JSON, or a plan, that a new one may overwrite. */
+/* True where bytes begin like a takeoff or a comparison, text or JSON, or a plan, that a new one
+ * may overwrite. */
 bool report_is_takeoff(const char *bytes, size_t length);
 /* True where bytes begin like one for a spreadsheet: people fill such tables in, so that a new one
  * may not. */

@@ -6,7 +6,7 @@
 static const struct figure figures[] = {
 	{ NULL, "", NULL, FIELD(LETTER, area_row, letter) },
 	{ "class", "Ground", NULL, FIELD(TEXT, area_row, class) },
-	{ "letter", NULL, NULL, FIELD(LETTER, area_row, letter) },
+	{ "letter", NULL, NULL, FIELD(LETTER, area_row, letter), .flags = ROW_KEY },
 	{ "name", NULL, NULL, FIELD(TEXT, area_row, name) },
 	{ NULL, "Name", NULL, FIELD(TEXT, area_row, remark), .flags = TEXT_WRAPS },
 	{ "cells", "Cells", NULL, FIELD(COUNT, area_row, cells) },

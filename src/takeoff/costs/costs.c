@@ -226,7 +226,7 @@ _Static_assert(sizeof section_words / sizeof *section_words == SECTIONS, "each h
 
 static const struct figure day_figures[] = {
 	{ "section", NULL, NULL, FIELD(WORD, day_cost, section), .words = section_words },
-	{ "day", NULL, NULL, FIELD(WORD, day_cost, day), .words = day_words },
+	{ "day", NULL, NULL, FIELD(WORD, day_cost, day), .words = day_words, .flags = ROW_KEY },
 	{ NULL, "By day", NULL, FIELD(TEXT, day_cost, name), .flags = TEXT_WRAPS },
 	{ NULL, NULL, NULL, FIELD(TRUTH, day_cost, is_any), .flags = ROW_NEEDED },
 	{ "goods", "Goods", NULL, FIELD(MONEY, day_cost, sum.goods) },
@@ -237,7 +237,7 @@ const struct figure_table day_cost_table = FIGURE_TABLE(day_cost, day_figures);
 
 static const struct figure load_figures[] = {
 	{ "section", NULL, NULL, FIELD(WORD, day_cost, section), .words = section_words },
-	{ "day", NULL, NULL, FIELD(WORD, day_cost, day), .words = day_words },
+	{ "day", NULL, NULL, FIELD(WORD, day_cost, day), .words = day_words, .flags = ROW_KEY },
 	{ "weight_kg", NULL, NULL, FIELD(WEIGHT, day_cost, weight) },
 	{ "weight_known", NULL, NULL, FIELD(TRUTH, day_cost, is_weighed) },
 	{ "pickup", NULL, NULL, FIELD(COUNT, day_cost, pickups), .flags = ROW_NEEDED },
@@ -255,8 +255,8 @@ const struct figure_table supplier_cost_table = FIGURE_TABLE(supplier_cost, supp
 
 static const struct figure shipment_figures[] = {
 	{ "section", NULL, NULL, FIELD(WORD, shipment, section), .words = section_words },
-	{ "day", NULL, NULL, FIELD(WORD, shipment, day), .words = day_words },
-	{ "supplier", NULL, NULL, FIELD(TEXT, shipment, name) },
+	{ "day", NULL, NULL, FIELD(WORD, shipment, day), .words = day_words, .flags = ROW_KEY },
+	{ "supplier", NULL, NULL, FIELD(TEXT, shipment, name), .flags = ROW_KEY },
 	{ "loads", NULL, NULL, FIELD(COUNT, shipment, drops) },
 	{ "weight_kg", NULL, NULL, FIELD(WEIGHT, shipment, weight) },
 	{ "weight_known", NULL, NULL, FIELD(TRUTH, shipment, is_weighed) },

@@ -28,8 +28,8 @@ static const struct figure leg_figures[] = {
 	{ NULL, "Leg", NULL, FIELD(NUMBERED, fence_leg, heading), .words = heading_words },
 	{ "from", NULL, NULL, FIELD(PLACE, fence_leg, on.from) },
 	{ "to", NULL, NULL, FIELD(PLACE, fence_leg, on.to) },
-	{ "from_m", NULL, NULL, FIELD(SPOT, fence_leg, from) },
-	{ "to_m", NULL, NULL, FIELD(SPOT, fence_leg, to) },
+	{ "from_m", NULL, NULL, FIELD(SPOT, fence_leg, from), .flags = ROW_KEY },
+	{ "to_m", NULL, NULL, FIELD(SPOT, fence_leg, to), .flags = ROW_KEY },
 	{ NULL, "Right", NULL, FIELD(LENGTH, fence_leg, from.x) },
 	{ NULL, "Down", NULL, FIELD(LENGTH, fence_leg, from.y) },
 	{ "length_m", "Length", NULL, FIELD(LENGTH, fence_leg, length) },
@@ -43,8 +43,8 @@ static const struct figure gate_figures[] = {
 	{ NULL, "Gate", NULL, FIELD(NUMBERED, fence_gate, heading), .words = heading_words },
 	{ "from", NULL, NULL, FIELD(PLACE, fence_gate, on.from) },
 	{ "to", NULL, NULL, FIELD(PLACE, fence_gate, on.to) },
-	{ "from_m", NULL, NULL, FIELD(SPOT, fence_gate, from) },
-	{ "to_m", NULL, NULL, FIELD(SPOT, fence_gate, to) },
+	{ "from_m", NULL, NULL, FIELD(SPOT, fence_gate, from), .flags = ROW_KEY },
+	{ "to_m", NULL, NULL, FIELD(SPOT, fence_gate, to), .flags = ROW_KEY },
 	{ NULL, "Right", NULL, FIELD(LENGTH, fence_gate, from.x) },
 	{ NULL, "Down", NULL, FIELD(LENGTH, fence_gate, from.y) },
 	{ "length_m", "Length", NULL, FIELD(LENGTH, fence_gate, length) },
@@ -58,7 +58,7 @@ const struct figure_table fence_gate_table = FIGURE_TABLE(fence_gate, gate_figur
 static const struct figure post_figures[] = {
 	{ NULL, "Post", NULL, FIELD(NUMBERED, fence_post, kind), .words = post_words },
 	{ "kind", NULL, NULL, FIELD(WORD, fence_post, kind), .words = post_words },
-	{ "at_m", NULL, NULL, FIELD(SPOT, fence_post, at) },
+	{ "at_m", NULL, NULL, FIELD(SPOT, fence_post, at), .flags = ROW_KEY },
 	{ NULL, "Right", NULL, FIELD(LENGTH, fence_post, at.x) },
 	{ NULL, "Down", NULL, FIELD(LENGTH, fence_post, at.y) },
 };
@@ -85,14 +85,14 @@ static const struct figure panel_figures[] = {
 static const struct figure_table panel_table = FIGURE_TABLE(fencing, panel_figures);
 
 static const struct figure leaves_figures[] = {
-	{ "width_m", NULL, NULL, FIELD(LENGTH, fence_leaves, width) },
+	{ "width_m", NULL, NULL, FIELD(LENGTH, fence_leaves, width), .flags = ROW_KEY },
 	{ "count", NULL, NULL, FIELD(COUNT, fence_leaves, count) },
 	{ "from_offcuts", NULL, NULL, FIELD(COUNT, fence_leaves, from_offcuts) },
 };
 static const struct figure_table leaves_table = FIGURE_TABLE(fence_leaves, leaves_figures);
 
 static const struct figure figures[] = {
-	{ "name", NULL, "", FIELD(TEXT, fencing, name), .flags = PANEL_TITLE },
+	{ "name", NULL, "", FIELD(TEXT, fencing, name), .flags = PANEL_TITLE | ROW_KEY },
 	{ "length_m", NULL, "Length", FIELD(LENGTH, fencing, length) },
 	{ "height_m", NULL, NULL, FIELD(LENGTH, fencing, height) },
 	{ "section_m", NULL, NULL, FIELD(LENGTH, fencing, section) },

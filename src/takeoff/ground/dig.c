@@ -163,8 +163,8 @@ const struct word dig_words[DIG_PARTS] = {
 
 /* Rows are alike in purpose, depth and area. */
 static const struct figure dig_figures[] = {
-	{ "region", NULL, NULL, FIELD(REGION, dig, region) },
-	{ "part", "For", NULL, FIELD(WORD, dig, part), .words = dig_words },
+	{ "region", NULL, NULL, FIELD(REGION, dig, region), .flags = ROW_KEY },
+	{ "part", "For", NULL, FIELD(WORD, dig, part), .words = dig_words, .flags = ROW_KEY },
 	{ NULL, "Depth", NULL, FIELD(INCHES, dig, depth) },
 	{ "area_m2", "Area", NULL, FIELD(AREA, dig, area) },
 	{ "depth_m", NULL, NULL, FIELD(LENGTH, dig, depth) },

@@ -273,7 +273,7 @@ const struct figure_table edging_table = FIGURE_TABLE(edging, figures);
 
 static const struct figure row_figures[] = {
 	{ NULL, "Runs", NULL, FIELD(COUNT, edging_row, runs) },
-	{ "length_m", "Each", NULL, FIELD(LENGTH, edging_row, length) },
+	{ "length_m", "Each", NULL, FIELD(LENGTH, edging_row, length), .flags = ROW_KEY },
 	{ "runs", NULL, NULL, FIELD(COUNT, edging_row, runs) },
 	{ "whole_each", "Whole pieces", NULL, FIELD(COUNT, edging_row, whole),
 		.flags = TEXT_DASHED },
@@ -284,6 +284,6 @@ const struct figure_table edging_row_table = FIGURE_TABLE(edging_row, row_figure
 
 static const struct figure cut_figures[] = {
 	{ "pieces", NULL, NULL, FIELD(COUNT, cut, blocks) },
-	{ "lengths_m", NULL, NULL, FIELDS(LENGTHS, cut, pieces, piece_count) },
+	{ "lengths_m", NULL, NULL, FIELDS(LENGTHS, cut, pieces, piece_count), .flags = ROW_KEY },
 };
 const struct figure_table edging_cut_table = FIGURE_TABLE(cut, cut_figures);

@@ -198,7 +198,7 @@ const struct word fabric_way_words[] = {
 };
 static const struct figure row_figures[] = {
 	{ "pieces", "Pieces", NULL, FIELD(COUNT, fabric_row, pieces) },
-	{ "length_m", "Long", NULL, FIELD(LENGTH, fabric_row, length) },
+	{ "length_m", "Long", NULL, FIELD(LENGTH, fabric_row, length), .flags = ROW_KEY },
 };
 const struct figure_table fabric_row_table = FIGURE_TABLE(fabric_row, row_figures);
 

@@ -263,7 +263,7 @@ void fill_items(struct item_list *items, const struct fills *fills)
 }
 
 static const struct figure part_figures[] = {
-	{ "name", NULL, NULL, FIELD(TEXT, fill_part, name) },
+	{ "name", NULL, NULL, FIELD(TEXT, fill_part, name), .flags = ROW_KEY },
 	{ "m3", NULL, NULL, FIELD(VOLUME, fill_part, volume) },
 	{ "reused_m3", NULL, NULL, FIELD(VOLUME, fill_part, reused) },
 	{ "buy_m3", NULL, NULL, FIELD(VOLUME, fill_part, buy) },
@@ -275,7 +275,7 @@ const struct word fill_words[FILL_WAYS] = {
 	[FILL_AMENDED] = { .heading = "Amended" },
 };
 static const struct figure figures[] = {
-	{ "bed", NULL, "", FIELD(REGION, fill, region), .flags = PANEL_TITLE },
+	{ "bed", NULL, "", FIELD(REGION, fill, region), .flags = PANEL_TITLE | ROW_KEY },
 	{ NULL, NULL, NULL, FIELD(WORD, fill, way), .words = fill_words },
 	{ "soil_depth_m", NULL, NULL, FIELD(LENGTH, fill, soil_depth) },
 	{ NULL, NULL, "Soil depth", FIELD(LENGTH, fill, filled_depth), .flags = PANEL_OPTIONAL },

@@ -117,7 +117,7 @@ static const struct word cover_words[] = {
 	[COVER_TURF] = { .key = "turf" }, [COVER_SEED] = { .key = "seed" },
 };
 static const struct figure figures[] = {
-	{ "region", "Lawn", NULL, FIELD(REGION, lawn, region), .flags = TEXT_WRAPS },
+	{ "region", "Lawn", NULL, FIELD(REGION, lawn, region), .flags = TEXT_WRAPS | ROW_KEY },
 	{ "cover", "Cover", NULL, FIELD(WORD, lawn, cover), .words = cover_words },
 	{ "area_m2", "Area each", NULL, FIELD(AREA, lawn, area) },
 	{ "seed_kg", "Seed each", NULL, FIELD(WEIGHT, lawn, seed), .flags = TEXT_DASHED },

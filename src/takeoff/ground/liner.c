@@ -257,7 +257,7 @@ void liner_items(struct item_list *items, const struct liners *liners)
 }
 
 static const struct figure figures[] = {
-	{ "bed", NULL, NULL, FIELD(REGION, liner, region) },
+	{ "bed", NULL, NULL, FIELD(REGION, liner, region), .flags = ROW_KEY },
 	{ .heading = "Liners", .kind = FIGURE_ALIKE },
 	{ "length_m", "Length", NULL, FIELD(LENGTH, liner, length) },
 	{ "height_m", "Height", NULL, FIELD(INCHES, liner, height) },
@@ -267,8 +267,8 @@ const struct figure_table liner_table = FIGURE_TABLE(liner, figures);
 
 static const struct figure cut_figures[] = {
 	{ "pieces", "Pieces", NULL, FIELD(COUNT, liner_cut, pieces) },
-	{ "length_m", "Long", NULL, FIELD(LENGTH, liner_cut, length) },
-	{ "height_m", "High", NULL, FIELD(INCHES, liner_cut, height) },
+	{ "length_m", "Long", NULL, FIELD(LENGTH, liner_cut, length), .flags = ROW_KEY },
+	{ "height_m", "High", NULL, FIELD(INCHES, liner_cut, height), .flags = ROW_KEY },
 };
 const struct figure_table liner_cut_table = FIGURE_TABLE(liner_cut, cut_figures);
 

@@ -180,9 +180,9 @@ static const struct word grading_words[] = {
 	[STONE_FINES] = { .key = "fines" }, [STONE_CLEAN] = { .key = "clean" },
 };
 static const struct figure stone_figures[] = {
-	{ "region", NULL, NULL, FIELD(REGION, stone, region) },
-	{ "layer", NULL, NULL, FIELD(WORD, stone, layer), .words = layer_words },
-	{ "place", NULL, NULL, FIELD(WORD, stone, place), .words = place_words },
+	{ "region", NULL, NULL, FIELD(REGION, stone, region), .flags = ROW_KEY },
+	{ "layer", NULL, NULL, FIELD(WORD, stone, layer), .words = layer_words, .flags = ROW_KEY },
+	{ "place", NULL, NULL, FIELD(WORD, stone, place), .words = place_words, .flags = ROW_KEY },
 	{ "stone", NULL, NULL, FIELD(WORD, stone, grading), .words = grading_words },
 	{ "area_m2", NULL, NULL, FIELD(AREA, stone, area) },
 	{ "depth_m", NULL, NULL, FIELD(LENGTH, stone, depth) },
@@ -216,7 +216,7 @@ static const struct word kind_words[] = {
 };
 static const struct figure total_figures[] = {
 	{ "item", "In all", "", FIELD(WORD, stone_total, kind), .words = kind_words,
-		.flags = PANEL_TITLE },
+		.flags = PANEL_TITLE | ROW_KEY },
 	{ "compacted_m3", "Compacted", "Compacted", FIELD(VOLUME, stone_total, compacted) },
 	{ NULL, NULL, "Loose", FIELD(VOLUME, stone_total, loose) },
 	{ "order_m3", "Order", "To order", FIELD(VOLUME, stone_total, order), .flags = ROW_NEEDED },

@@ -161,8 +161,9 @@ static const struct word use_words[] = {
 	[USE_WALL] = { "wall", "Wall", "Block" }, [USE_CAP] = { "cap", "Cap", "Cap" },
 };
 static const struct figure figures[] = {
-	{ "use", NULL, "", FIELD(WORD, cutting, use), .words = use_words, .flags = PANEL_TITLE },
-	{ "block_m", NULL, "", FIELD(SIZE, cutting, block), .flags = PANEL_TITLE },
+	{ "use", NULL, "", FIELD(WORD, cutting, use), .words = use_words,
+		.flags = PANEL_TITLE | ROW_KEY },
+	{ "block_m", NULL, "", FIELD(SIZE, cutting, block), .flags = PANEL_TITLE | ROW_KEY },
 	{ "joint_m", NULL, NULL, FIELD(LENGTH, cutting, joint) },
 	{ NULL, NULL, "To order", FIELD(COUNT, cutting, order) },
 	{ NULL, NULL, "of them spare", FIELD(COUNT, cutting, breakage) },

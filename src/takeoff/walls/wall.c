@@ -361,7 +361,7 @@ static const struct word turn_words[] = {
 	[TURN_RISING] = { "rising-diagonal", NULL, NULL },
 };
 static const struct figure wall_figures[] = {
-	{ "bed", NULL, "", FIELD(REGION, wall, region), .flags = PANEL_TITLE },
+	{ "bed", NULL, "", FIELD(REGION, wall, region), .flags = PANEL_TITLE | ROW_KEY },
 	{ "block_m", NULL, NULL, FIELD(SIZE, wall, block) },
 	{ "joint_m", NULL, NULL, FIELD(LENGTH, wall, joint) },
 	{ "like", NULL, NULL, FIELD(REGION, wall, like) },
@@ -379,7 +379,7 @@ static const struct figure wall_figures[] = {
 const struct figure_table wall_table = FIGURE_TABLE(wall, wall_figures);
 
 static const struct figure not_laid_figures[] = {
-	{ "bed", NULL, NULL, FIELD(REGION, wall_not_laid, region) },
+	{ "bed", NULL, NULL, FIELD(REGION, wall_not_laid, region), .flags = ROW_KEY },
 	{ "about_blocks", NULL, NULL, FIELD(COUNT, wall_not_laid, about_blocks) },
 };
 const struct figure_table wall_not_laid_table = FIGURE_TABLE(wall_not_laid, not_laid_figures);

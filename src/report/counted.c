@@ -1,0 +1,50 @@
+#include "report/counted.h"
+#include "base/complain.h"
+#include "plot/history/store.h"
+#include "prices/prices.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+static bool priced(struct counted *out, struct text *message)
+{
+	return !out->book_path || prices_read(out->book_path, &out->book, message);
+}
+
+bool counted_read(struct counted *out, const char *path, const char *prices)
+{
+	struct text message = TEXT_EMPTY;
+	bool is_read;
+
+	*out = (struct counted){ .arena = ARENA_EMPTY };
+	plot_init(&out->plot);
+	is_read = store_read(path, &out->plot, &message);
+	if (is_read) {
+		out->book_path = prices ? memory_string(prices) : prices_path(&out->plot, path);
+		is_read = priced(out, &message);
+	}
+	if (is_read)
+		takeoff_compute(&out->takeoff, &out->arena, &out->plot,
+			out->book_path ? &out->book : NULL);
+	else
+		complain("%s", message.bytes);
+	text_fini(&message);
+	return is_read;
+}
+
+void counted_fini(struct counted *counted)
+{
+	arena_clear(&counted->arena);
+	book_fini(&counted->book);
+	free(counted->book_path);
+	plot_fini(&counted->plot);
+}
+
+const char *counted_name(const char *path)
+{
+	const char *slash = strrchr(path, '/');
+
+	if (strcmp(path, "-") == 0)
+		return "standard input";
+	return slash ? slash + 1 : path;
+}

@@ -1,0 +1,92 @@
+#include "report/request.h"
+#include "base/complain.h"
+
+#include <getopt.h>
+#include <string.h>
+
+/* Says what is wrong about the option that getopt_long has just met; it says nothing itself, since
+ * it would print what it was given as it is. */
+static bool refuse_option(const struct accepted *accepted, int option, char **argv)
+{
+	const char *word = argv[optind - 1];
+
+	if (option == ':')
+		complain("%s needs a file after it", word);
+	else if (strncmp(word, "--", 2) == 0)
+		complain("%s is not understood", word);
+	else
+		complain("option -%c is not understood", optopt);
+	complain("%s takes -o OUT, --prices BOOK%s", argv[0], accepted->csv ?
+		", --force, --json and --csv" : accepted->json ? ", --force and --json" :
+		" and --force");
+	return false;
+}
+
+static bool plots_read(struct request *request, int argc, char **argv, int plots)
+{
+	const char *const *files = request->plots;
+
+	if (argc - optind != plots) {
+		complain(plots == 1 ? "%s needs one plot file, or - for standard input" :
+			"%s needs two plot files, of which one may be - for standard input",
+			argv[0]);
+		return false;
+	}
+	for (int i = 0; i < plots; i++)
+		request->plots[i] = argv[optind + i];
+	if (plots == 1 || strcmp(files[0], "-") != 0 || strcmp(files[1], "-") != 0)
+		return true;
+	complain("standard input holds one plot, not two");
+	return false;
+}
+
+/* As asked for; else by the name of the file that is written. */
+static bool kind_read(struct request *request, const struct accepted *accepted, bool json, bool csv)
+{
+	enum report_kind named = request->output ? report_kind_of(request->output) : REPORT_TEXT;
+
+	if (json && csv) {
+		complain("takeoff prints --json or --csv, not both");
+		return false;
+	}
+	if (json || (!csv && named == REPORT_JSON && accepted->json))
+		request->kind = REPORT_JSON;
+	else if (csv || (named == REPORT_CSV && accepted->csv))
+		request->kind = REPORT_CSV;
+	return true;
+}
+
+bool request_read(struct request *request, int argc, char **argv,
+	const struct accepted *accepted)
+{
+	static const struct option options[] = {
+		{ "output", required_argument, NULL, 'o' },
+		{ "prices", required_argument, NULL, 'p' },
+		{ "json", no_argument, NULL, 'j' },
+		{ "csv", no_argument, NULL, 'c' },
+		{ "force", no_argument, NULL, 'f' },
+		{ NULL, 0, NULL, 0 },
+	};
+	bool json = false, csv = false;
+	int option;
+
+	*request = (struct request){ .kind = REPORT_TEXT };
+	opterr = 0;
+	optind = 0; /* the command takes the place of the program's name */
+	while ((option = getopt_long(argc, argv, ":o:", options, NULL)) != -1) {
+		if (option == 'o')
+			request->output = optarg;
+		else if (option == 'p')
+			request->prices = optarg;
+		else if (option == 'j' && accepted->json)
+			json = true;
+		else if (option == 'c' && accepted->csv)
+			csv = true;
+		else if (option == 'f')
+			request->force = true;
+		else
+			return refuse_option(accepted, option, argv);
+	}
+	return plots_read(request, argc, argv, accepted->plots) &&
+		kind_read(request, accepted, json, csv);
+}

@@ -1,0 +1,28 @@
+/* The options and files of a command that prints. */
+#ifndef REPORT_REQUEST_H
+#define REPORT_REQUEST_H
+
+#include "report/kind.h"
+
+enum { REQUEST_PLOTS = 2 };
+
+/* What a command takes. */
+struct accepted {
+	int plots;
+	bool json, csv;
+};
+
+struct request {
+	const char *plots[REQUEST_PLOTS];
+	const char *output; /* NULL: standard output */
+	const char *prices; /* NULL: the books that the plots name, if any */
+	enum report_kind kind; /* one that is accepted; asked for, else by the name of the output */
+	bool force;
+};
+
+/* Reads the words after the command, argv[0]. False where one is not understood; it has complained
+ * then. */
+bool request_read(struct request *request, int argc, char **argv,
+	const struct accepted *accepted);
+
+#endif
