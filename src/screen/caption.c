@@ -20,10 +20,10 @@ static void add_north(const struct editor *editor, struct text *words)
 	static const char *const arrows[SCALE_WAYS] = { "\u2191", "\u2197", "\u2192", "\u2198",
 		"\u2193", "\u2199", "\u2190", "\u2196" };
 	const struct value *north = block_value(&editor->plot->details.head, HEAD_NORTH);
-	const char *const *way = brush_has_unicode() ? arrows : scale_ways;
 
 	if (north->set)
-		text_print(words, "north %s", way[scale_north(north->as.number)]);
+		text_print(words, "north %s", (brush_has_unicode() ? arrows :
+			scale_ways)[scale_north(north->as.number)]);
 }
 
 static struct caption caption_of(const struct editor *editor)
