@@ -121,7 +121,7 @@ static void table_add(struct growing *leaves, const struct figure_table *table, 
 }
 
 /* What has no name is how something is laid. */
-static void name(struct growing *leaves, struct leaf *leaf)
+static void leaf_name(struct growing *leaves, struct leaf *leaf)
 {
 	if (!leaf->key && !leaf->label)
 		leaf->label = "Layout";
@@ -142,7 +142,7 @@ const struct leaves *leaves_of(struct comparison *comparison, const struct figur
 	assert(comparison->leaves_count < TABLES_MOST);
 	table_add(&leaves, table, 0, "");
 	for (size_t i = 0; i < leaves.count; i++)
-		name(&leaves, &leaves.list[i]);
+		leaf_name(&leaves, &leaves.list[i]);
 	out = &comparison->leaves[comparison->leaves_count++];
 	*out = (struct leaves){ table, leaves.list, (int)leaves.count };
 	return out;
