@@ -155,7 +155,7 @@ static bool write_asked(const struct writing *writing, struct store *next, struc
 	bool is_full = false, done = false;
 
 	if (!folder_is_there(next->path))
-		fault_set(fault, 0, "Cannot write %s: %s.", next->path, strerror(errno));
+		fault_set(fault, 0, "cannot write %s: %s.", next->path, strerror(errno));
 	else if (next->access == STORE_LOOKS)
 		fault_set(fault, 0, "That plot is being drawn by %s.",
 			act_another_session(editor, next->lock.holder));
