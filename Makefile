@@ -121,7 +121,7 @@ check: all tests
 	@B='$(B)' JOBS='$(patsubst -j%,%,$(filter -j%,$(MAKEFLAGS)))' tests/run \
 	  $(call program,$(filter $(TESTS),$(LONG)) $(filter-out $(LONG),$(TESTS)))
 
-# An hour or more: the full counts, sanitizers, static analysis, fuzzing.
+# Up to an hour: the full counts, sanitizers, static analysis, fuzzing.
 check-all: all tests
 	@MAKE='$(MAKE)' B='$(B)' tests/all
 
