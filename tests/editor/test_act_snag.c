@@ -258,6 +258,7 @@ static void check_cure(struct desk *b, const struct snag *snag)
 			snag_word(snag->code), card, label, b->offered);
 		ck_assert_ptr_nonnull(strstr(said, label));
 	}
+	desk_answer(b, NULL); /* the answers end here */
 	arena_clear(&words);
 }
 
