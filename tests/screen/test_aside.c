@@ -105,7 +105,7 @@ START_TEST(what_is_done_stays_in_view_and_the_plan_is_then_as_it_was)
 	sit(&at, front->rows, front->columns);
 	terminal_keys(at.t, front->before);
 	terminal_wait(at.t, front->here);
-	terminal_settle(at.t);
+	shown_wait_counted(at.t);
 	before = shown_picture(at.t, 0, front->rows, front->columns);
 	terminal_keys(at.t, front->keys);
 	terminal_wait(at.t, front->title);

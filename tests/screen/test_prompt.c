@@ -47,7 +47,7 @@ START_TEST(a_card_with_one_field_leaves_the_plan_and_the_panel_as_they_are)
 		table_sit(&at, "court.plot", rows, columns);
 		terminal_keys(at.t, PEG);
 		terminal_wait(at.t, "The rectangle: 4 ft x 3 ft");
-		terminal_settle(at.t);
+		shown_wait_counted(at.t);
 		before = shown_picture(at.t, 1, kept, columns);
 		terminal_keys(at.t, "enter S t r a i g h t enter");
 		terminal_wait(at.t, "Enter lay it");

@@ -780,6 +780,7 @@ START_TEST(what_is_seen_costs_few_bytes_a_key)
 		table_sit(&at, "great-court.plot", 24, 80);
 		terminal_keys(at.t, rows[i].before);
 		terminal_settle(at.t);
+		shown_wait_counted(at.t);
 		terminal_keys(at.t, rows[i].keys);
 		cost = terminal_settle(at.t);
 		ck_assert_msg(cost.bytes > 0 && cost.bytes <= rows[i].most,

@@ -175,3 +175,10 @@ void card_drop(struct terminal *t)
 	terminal_type(t, "Drop");
 	terminal_keys(t, "enter");
 }
+
+void shown_wait_counted(struct terminal *t)
+{
+	terminal_until(t, strstr(terminal_row(t, 0), "snag") ||
+		strstr(terminal_row(t, 0), "\u25B2"));
+	terminal_settle(t);
+}

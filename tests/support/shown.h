@@ -42,4 +42,8 @@ void field_go_to(struct terminal *t, const char *label);
 /* Leaves a card with Esc, and drops what was typed in it. */
 void card_drop(struct terminal *t);
 
+/* Waits until the figures of a plot that has snags are there, which the first row then counts: on a
+ * slow machine they come after the plan. */
+void shown_wait_counted(struct terminal *t);
+
 #endif
