@@ -158,6 +158,8 @@ clean:
 
 SANITIZE := -fsanitize=address,undefined -fno-sanitize-recover=all
 
+# Slower by ten times and more, beside other work by more than that.
+sanitize: export CK_TIMEOUT_MULTIPLIER ?= 20
 sanitize:
 	$(MAKE) B=$(B)/sanitize CFLAGS='-O1 -g -fno-omit-frame-pointer $(SANITIZE)' \
 	  TESTS='$(filter %.c,$(TESTS))' check
