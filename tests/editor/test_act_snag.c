@@ -258,7 +258,7 @@ static void check_cure(struct desk *b, const struct snag *snag)
 			snag_word(snag->code), card, label, b->offered);
 		ck_assert_ptr_nonnull(strstr(said, label));
 	}
-	desk_answer(b, NULL); /* the answers end here */
+	desk_answered(b);
 	arena_clear(&words);
 }
 
@@ -289,12 +289,14 @@ static void turn_to(struct desk *b, const char *page)
 {
 	desk_answer(b, (const char *const[]){ page, NULL });
 	desk_do(b, ACT_PAGES);
+	desk_answered(b);
 }
 
 static void go_to(struct desk *b, const char *answer)
 {
 	desk_answer(b, (const char *const[]){ answer, NULL });
 	desk_do(b, ACT_GO_THERE);
+	desk_answered(b);
 }
 
 START_TEST(a_bed_of_the_page_is_gone_to)

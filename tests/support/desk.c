@@ -138,10 +138,16 @@ struct desk *desk_new(const char *const *rows)
 	return b;
 }
 
-void desk_free(struct desk *b)
+void desk_answered(struct desk *b)
 {
 	if (b->answers)
 		ck_assert_msg(!*b->answers, "never asked for: %s", *b->answers);
+	b->answers = NULL;
+}
+
+void desk_free(struct desk *b)
+{
+	desk_answered(b);
 	editor_fini(&b->editor);
 	scratch_remove(b->folder);
 	free(b->path);

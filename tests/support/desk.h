@@ -38,6 +38,8 @@ void desk_free(struct desk *b);
 /* Counts, and makes all pages. */
 void desk_refresh(struct desk *b);
 void desk_answer(struct desk *b, const char *const *answers);
+/* All of them were asked for; the caller's array may go. */
+void desk_answered(struct desk *b);
 /* Presses keys: each byte of characters is one. */
 void desk_type(struct desk *b, const char *characters);
 void desk_press(struct desk *b, int key);
