@@ -180,5 +180,7 @@ void shown_wait_counted(struct terminal *t)
 {
 	terminal_until(t, strstr(terminal_row(t, 0), "snag") ||
 		strstr(terminal_row(t, 0), "\u25B2"));
+	terminal_until(t, !terminal_shows(t, "ounting ..."));
 	terminal_settle(t);
+	terminal_until(t, !terminal_shows(t, "ounting ..."));
 }
