@@ -201,13 +201,16 @@ static bool count_on(struct stage *stage)
 {
 	struct editor *editor = &stage->editor;
 	struct patience patience;
-	bool is_done;
+	bool is_done, had_second;
 
 	if (!editor_is_counted(editor) && count(stage, UNTIL_KEY))
 		stage_show(stage, stage->front);
+	had_second = editor->pages.pages[(editor->page + 1) % pages_count()].is_made;
 	patience_begin(&patience, &stage->keys, UNTIL_KEY);
 	is_done = editor_is_counted(editor) && editor_refresh_pages(editor);
 	patience_end();
+	if (is_done && !had_second)
+		stage_show(stage, stage->front); /* it may stand beside the first */
 	return is_done;
 }
 
