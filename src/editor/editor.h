@@ -44,7 +44,7 @@ struct editor {
 	struct place bends[BENDS_MOST]; /* of a run, pegged since; in order */
 	int bend_count;
 	int step;           /* of the arrows: 1..SIDE_MOST cells */
-	int count;          /* of steps, typed for the next move: 0..SIDE_MOST; 0: none is */
+	int steps;          /* of the next move, as they were typed; 0..SIDE_MOST, 0: none were */
 	char hand;          /* OPEN_GROUND or a legend letter */
 	bool is_trailing, is_pegged, is_marked; /* one of them at most */
 	struct rectangle marked; /* while is_marked: ground inside the plan */

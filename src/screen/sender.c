@@ -1,9 +1,9 @@
 #include "screen/sender.h"
+#include "base/fd_sink.h"
 #include "base/memory.h"
 #include "screen/sgr.h"
 #include "screen/signals.h"
 
-#include <errno.h>
 #include <fcntl.h>
 #include <stdbool.h>
 #include <stdio.h>
@@ -58,21 +58,6 @@ void sender_begin(void)
 		signals_hold(false);
 }
 
-/* A terminal that takes no bytes is found to be gone where keys are read. */
-static void put(const char *bytes, size_t length)
-{
-	while (length > 0) {
-		ssize_t count = write(STDOUT_FILENO, bytes, length);
-
-		if (count < 0 && errno != EINTR)
-			return;
-		if (count > 0) {
-			bytes += count;
-			length -= (size_t)count;
-		}
-	}
-}
-
 void sender_end(void)
 {
 	off_t length;
@@ -91,7 +76,8 @@ void sender_end(void)
 	bytes = memory_new((size_t)length, 1);
 	length = pread(sender.drawn, bytes, (size_t)length, 0);
 	sgr_shorten(&sender.sgr, bytes, length > 0 ? (size_t)length : 0, &shorter);
-	put(shorter.bytes, shorter.length);
+	/* A terminal that takes no bytes is found to be gone where keys are read. */
+	(void)fd_put(STDOUT_FILENO, shorter.bytes, shorter.length);
 	text_fini(&shorter);
 	free(bytes);
 }

@@ -94,11 +94,11 @@ static const char *saved_words(const struct editor *editor)
 static const char *state_word(const struct editor *editor, enum state state,
 	const struct report *report)
 {
-	int count = state <= STATE_MARKED ? editor->count : 0;
+	int steps = state <= STATE_MARKED ? editor->steps : 0;
 
-	return !count ? state_words[state] : say(report, "%d %s: %s", count,
-		count == 1 ? "step" : "steps",
-		exact_length(report, count * editor->step * plot_cell(editor->plot)));
+	return !steps ? state_words[state] : say(report, "%d %s: %s", steps,
+		steps == 1 ? "step" : "steps",
+		exact_length(report, steps * editor->step * plot_cell(editor->plot)));
 }
 
 static struct head head_of(const struct editor *editor, const struct report *report,

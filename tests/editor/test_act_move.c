@@ -71,7 +71,7 @@ START_TEST(what_is_no_move_drops_the_number)
 	check_cursor(1, 0);
 	desk_type(b, "3");
 	desk_do(b, ACT_MEASURE);
-	ck_assert_int_eq(b->editor.count, 0);
+	ck_assert_int_eq(b->editor.steps, 0);
 }
 END_TEST
 
@@ -85,7 +85,7 @@ START_TEST(backspace_takes_back_a_digit_and_esc_the_number)
 	desk_press(b, PRESS_ENTER);
 	desk_type(b, "12");
 	desk_press(b, PRESS_ESCAPE);
-	ck_assert_int_eq(b->editor.count, 0);
+	ck_assert_int_eq(b->editor.steps, 0);
 	ck_assert(b->editor.is_pegged);
 	desk_press(b, PRESS_ESCAPE);
 	ck_assert(!b->editor.is_pegged);
@@ -96,15 +96,15 @@ START_TEST(no_number_goes_beyond_the_largest_plan_or_begins_with_nought)
 {
 	desk_type(b, "0");
 	desk_says(b, "A number of steps begins with 1 to 9.");
-	ck_assert_int_eq(b->editor.count, 0);
+	ck_assert_int_eq(b->editor.steps, 0);
 	desk_type(b, "2048");
-	ck_assert_int_eq(b->editor.count, 2048);
+	ck_assert_int_eq(b->editor.steps, 2048);
 	desk_type(b, "0");
 	desk_says(b, "No move goes on for more than 2048 steps.");
-	ck_assert_int_eq(b->editor.count, 2048);
+	ck_assert_int_eq(b->editor.steps, 2048);
 	desk_press(b, PRESS_ESCAPE);
 	desk_type(b, "2049");
-	ck_assert_int_eq(b->editor.count, 204);
+	ck_assert_int_eq(b->editor.steps, 204);
 }
 END_TEST
 

@@ -18,9 +18,9 @@ static void go(struct editor *editor, int x, int y)
 static void act_arrow(struct editor *editor, int key)
 {
 	const struct grain *grain = view_grain(&editor->view);
-	int cells = editor->step * most(editor->count, 1);
-	int right = editor->count ? cells : most(cells, grain->across);
-	int below = editor->count ? cells : most(cells, grain->down);
+	int cells = editor->step * most(editor->steps, 1);
+	int right = editor->steps ? cells : most(cells, grain->across);
+	int below = editor->steps ? cells : most(cells, grain->down);
 	int across = key == PRESS_LEFT ? -right : key == PRESS_RIGHT ? right : 0;
 	int down = key == PRESS_UP ? -below : key == PRESS_DOWN ? below : 0;
 
@@ -44,7 +44,7 @@ static void act_on(struct editor *editor, int key)
 	int across = key == PRESS_ON_LEFT ? -1 : key == PRESS_ON_RIGHT ? 1 : 0;
 	int down = key == PRESS_ON_UP ? -1 : key == PRESS_ON_DOWN ? 1 : 0;
 	struct place at = editor->cursor;
-	int times = across || down ? most(editor->count, 1) : 0;
+	int times = across || down ? most(editor->steps, 1) : 0;
 
 	for (int i = 0; i < times; i++)
 		at = on_from(&editor->plot->ground, at, across, down);
@@ -63,26 +63,26 @@ static void act_edge(struct editor *editor, int key)
 }
 
 /* What the number comes to once the digit is typed, or taken back; Esc drops all of it. */
-static int count_with(int count, int key)
+static int steps_with(int steps, int key)
 {
-	return key == PRESS_ESCAPE ? 0 : key == PRESS_BACKSPACE ? count / 10 :
-		count * 10 + key - '0';
+	return key == PRESS_ESCAPE ? 0 : key == PRESS_BACKSPACE ? steps / 10 :
+		steps * 10 + key - '0';
 }
 
 static void act_digit(struct editor *editor, int key)
 {
 	struct report report = editor_report(editor, &editor->words);
-	int count = count_with(editor->count, key);
+	int steps = steps_with(editor->steps, key);
 
-	if (count > SIDE_MOST) {
+	if (steps > SIDE_MOST) {
 		editor_say(editor, "No move goes on for more than %d steps.", SIDE_MOST);
 		return;
 	}
-	editor->count = count;
-	if (count)
-		editor_say(editor, "An arrow goes %d %s from here: %s.", count,
-			count == 1 ? "step" : "steps",
-			exact_length(&report, count * editor->step * plot_cell(editor->plot)));
+	editor->steps = steps;
+	if (steps)
+		editor_say(editor, "An arrow goes %d %s from here: %s.", steps,
+			steps == 1 ? "step" : "steps",
+			exact_length(&report, steps * editor->step * plot_cell(editor->plot)));
 	else if (key == '0')
 		editor_say(editor, "A number of steps begins with 1 to 9.");
 }
@@ -184,7 +184,7 @@ static const struct act acts[] = {
 		.hints = { [STATE_REST] = "move", [STATE_TRAIL] = "lay", [STATE_PEGGED] = "move",
 			[STATE_MARKED] = "move" },
 		.rank = 1, .run_by_key = act_arrow },
-	{ .id = ACT_COUNT, .keys = { { '0', '9' } }, .key_name = "digits", .name = "Count steps",
+	{ .id = ACT_STEPS, .keys = { { '0', '9' } }, .key_name = "digits", .name = "Count steps",
 		.wish = "go several steps at once",
 		.words = "number digit faster times",
 		.hints = { [STATE_REST] = "how far", [STATE_TRAIL] = "how far",

@@ -154,9 +154,7 @@ static bool write_asked(const struct writing *writing, struct store *next, struc
 	char *full = book_left(editor, next->path);
 	bool is_full = false, done = false;
 
-	if (!folder_is_there(next->path))
-		fault_set(fault, 0, "cannot write %s: %s.", next->path, strerror(errno));
-	else if (next->access == STORE_LOOKS)
+	if (next->access == STORE_LOOKS)
 		fault_set(fault, 0, "That plot is being drawn by %s.",
 			act_another_session(editor, next->lock.holder));
 	else if (!may_replace(editor, next->path) || (full && !book_ask(editor, full, &is_full)))
@@ -179,6 +177,16 @@ static bool save_own(struct writing *writing, struct fault *fault)
 	return act_save_plot(editor) || fault_set(fault, 0, "%s", editor->message.bytes);
 }
 
+static bool has_folder(const struct store *next, struct fault *fault)
+{
+	struct file_error error;
+
+	if (folder_is_there(next->path))
+		return true;
+	file_fail(&error, "write", next->path, strerror(errno));
+	return fault_set(fault, 0, "%s.", error.sentence);
+}
+
 static bool path_accept(struct card *card, struct fault *fault)
 {
 	struct writing *writing = card->owner;
@@ -194,7 +202,7 @@ static bool path_accept(struct card *card, struct fault *fault)
 		done = save_own(writing, fault);
 	} else {
 		store_open(&next, path);
-		done = write_asked(writing, &next, fault);
+		done = has_folder(&next, fault) && write_asked(writing, &next, fault);
 		store_close(&next);
 	}
 	free(path);

@@ -112,15 +112,15 @@ static void begin(struct editor *editor, const struct act *act, int key)
 			acts_key(ACT_ALL));
 	else
 		run(editor, act, key);
-	if (!act || act->id != ACT_COUNT)
-		editor->count = 0; /* a number is for the next move only */
+	if (!act || act->id != ACT_STEPS)
+		editor->steps = 0; /* a number is for the next move only */
 }
 
 /* While a number is typed it is what Backspace and Esc take back. */
 static const struct act *act_of(const struct editor *editor, int key)
 {
-	if (editor->count && (key == PRESS_BACKSPACE || key == PRESS_ESCAPE))
-		return acts_get(ACT_COUNT);
+	if (editor->steps && (key == PRESS_BACKSPACE || key == PRESS_ESCAPE))
+		return acts_get(ACT_STEPS);
 	return acts_find(key);
 }
 
