@@ -106,6 +106,8 @@ static const struct {
 	/* what nothing is written with is not sent, nor before a move */
 	{ "\033[m\033[31m\033[3;5H\033[32ma", "\033[3;5H\033[0;32ma" },
 	{ "\033[ma\033[31m\033[mb", "\033[mab" },
+	/* at the end things look as they were left */
+	{ "\033[ma\033[31m", "\033[ma\033[31m" },
 	/* an attribute goes with a reset, after which the colours are set anew */
 	{ "\033[m\033[0;1m\033[31ma\033[0;31mb", "\033[0;1;31ma\033[0;31mb" },
 	/* erasing is done in a colour */
