@@ -17,8 +17,17 @@ static void print_takeoff(struct sink *out, const void *context)
 	const struct asked *asked = context;
 	const struct counted *counted = asked->counted;
 
-	report_print(asked->request->kind, out, &counted->plot, &counted->takeoff,
-		counted_name(asked->request->plots[0]));
+	report_print(asked->request->kind, asked->request->parts, out, &counted->plot,
+		&counted->takeoff, counted_name(asked->request->plots[0]));
+}
+
+/* The words that --only takes. */
+static void print_parts(struct sink *out, const void *context)
+{
+	(void)context;
+	for (int part = 0; part < PARTS; part++)
+		sink_print(out, "%-10s %s\n", part_word((enum part)part),
+			part_tells((enum part)part));
 }
 
 static void print_plan_alone(struct sink *out, const void *context)
@@ -47,11 +56,16 @@ static int print_one(const struct request *request,
 
 int command_takeoff(int argc, char **argv)
 {
-	static const struct accepted accepted = { .plots = 1, .json = true, .csv = true };
+	static const struct accepted accepted = { .plots = 1, .json = true, .csv = true,
+		.only = true };
 	struct request request;
 
-	return request_read(&request, argc, argv, &accepted) ?
-		print_one(&request, print_takeoff) : 2;
+	if (!request_read(&request, argc, argv, &accepted))
+		return 2;
+	if (request.is_list)
+		return output_print(&request, &(struct file_content){ print_parts, NULL },
+			&(struct delivery_from){ NULL, NULL, NULL });
+	return print_one(&request, print_takeoff);
 }
 
 int command_plan(int argc, char **argv)

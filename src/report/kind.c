@@ -11,12 +11,12 @@ enum report_kind report_kind_of(const char *path)
 	return path[path_stem(path, ".csv")] ? REPORT_CSV : REPORT_TEXT;
 }
 
-void report_print(enum report_kind kind, struct sink *out, const struct plot *plot,
+void report_print(enum report_kind kind, unsigned parts, struct sink *out, const struct plot *plot,
 	const struct takeoff *takeoff, const char *name)
 {
 	switch (kind) {
 	case REPORT_TEXT:
-		report_text(out, plot, takeoff, name);
+		report_text(out, plot, takeoff, name, parts);
 		break;
 	case REPORT_JSON:
 		report_json(out, plot, takeoff);

@@ -11,14 +11,14 @@ static bool refuse_option(const struct accepted *accepted, int option, char **ar
 	const char *word = argv[optind - 1];
 
 	if (option == ':')
-		complain("%s needs a file after it", word);
+		complain("%s needs a %s after it", word, optopt == 'n' ? "part" : "file");
 	else if (strncmp(word, "--", 2) == 0)
 		complain("%s is not understood", word);
 	else
 		complain("option -%c is not understood", optopt);
 	complain("%s takes -o OUT, --prices BOOK%s", argv[0], accepted->csv ?
-		", --force, --json and --csv" : accepted->json ? ", --force and --json" :
-		" and --force");
+		", --force, --only PARTS, --json and --csv" : accepted->json ?
+		", --force and --json" : " and --force");
 	return false;
 }
 
@@ -56,6 +56,29 @@ static bool kind_read(struct request *request, const struct accepted *accepted, 
 	return true;
 }
 
+/* Parts are parts of the text. */
+static bool text_if_only(const struct request *request, const char *only)
+{
+	if (!only || request->kind == REPORT_TEXT)
+		return true;
+	complain("--only is for the takeoff as text: without --json, --csv and names that end so");
+	return false;
+}
+
+/* "shopping,walls", or "list". */
+static bool only_read(struct request *request, const char *words)
+{
+	const char *unknown;
+	size_t length;
+
+	request->is_list = strcmp(words, "list") == 0;
+	if (request->is_list || parts_read(words, &request->parts, &unknown, &length))
+		return true;
+	complain("--only: there is no part \"%.*s\"; --only list names them", (int)length,
+		unknown);
+	return false;
+}
+
 bool request_read(struct request *request, int argc, char **argv,
 	const struct accepted *accepted)
 {
@@ -65,12 +88,14 @@ bool request_read(struct request *request, int argc, char **argv,
 		{ "json", no_argument, NULL, 'j' },
 		{ "csv", no_argument, NULL, 'c' },
 		{ "force", no_argument, NULL, 'f' },
+		{ "only", required_argument, NULL, 'n' },
 		{ NULL, 0, NULL, 0 },
 	};
+	const char *only = NULL;
 	bool json = false, csv = false;
 	int option;
 
-	*request = (struct request){ .kind = REPORT_TEXT };
+	*request = (struct request){ .kind = REPORT_TEXT, .parts = PARTS_ALL };
 	opterr = 0;
 	optind = 0; /* the command takes the place of the program's name */
 	while ((option = getopt_long(argc, argv, ":o:", options, NULL)) != -1) {
@@ -82,11 +107,15 @@ bool request_read(struct request *request, int argc, char **argv,
 			json = true;
 		else if (option == 'c' && accepted->csv)
 			csv = true;
+		else if (option == 'n' && accepted->only)
+			only = optarg;
 		else if (option == 'f')
 			request->force = true;
 		else
 			return refuse_option(accepted, option, argv);
 	}
-	return plots_read(request, argc, argv, accepted->plots) &&
-		kind_read(request, accepted, json, csv);
+	if (only && !only_read(request, only))
+		return false;
+	return request->is_list || (plots_read(request, argc, argv, accepted->plots) &&
+		kind_read(request, accepted, json, csv) && text_if_only(request, only));
 }

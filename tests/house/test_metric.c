@@ -117,7 +117,7 @@ static void check_takeoff(const char *where)
 	struct pages pages = { 0 };
 
 	garden_count(&garden);
-	report_text(&sink.sink, &garden.plot, &garden.takeoff, "garden.plot");
+	report_text(&sink.sink, &garden.plot, &garden.takeoff, "garden.plot", PARTS_ALL);
 	check_metric(text.bytes, where);
 	text_clear(&text);
 	report_json(&sink.sink, &garden.plot, &garden.takeoff);

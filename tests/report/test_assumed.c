@@ -87,7 +87,7 @@ static void count(struct text *text, struct text *json)
 	struct text_sink to_text = text_sink(text), to_json = text_sink(json);
 
 	garden_count(&garden);
-	report_text(&to_text.sink, &garden.plot, &garden.takeoff, "everything.plot");
+	report_text(&to_text.sink, &garden.plot, &garden.takeoff, "everything.plot", PARTS_ALL);
 	report_json(&to_json.sink, &garden.plot, &garden.takeoff);
 }
 

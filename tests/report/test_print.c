@@ -22,7 +22,7 @@ static void print(const char *name)
 	text_clear(&page);
 	struct text_sink sink_page = text_sink(&page);
 
-	report_text(&sink_page.sink, &garden.plot, &garden.takeoff, name);
+	report_text(&sink_page.sink, &garden.plot, &garden.takeoff, name, PARTS_ALL);
 }
 
 static void open_file(const char *name)

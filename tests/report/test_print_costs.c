@@ -32,7 +32,7 @@ static void print(const char *book)
 	garden_count(&garden);
 	struct text_sink sink_page = text_sink(&page);
 
-	report_text(&sink_page.sink, &garden.plot, &garden.takeoff, "garden.plot");
+	report_text(&sink_page.sink, &garden.plot, &garden.takeoff, "garden.plot", PARTS_ALL);
 }
 
 static bool shows(const char *words)
@@ -111,7 +111,7 @@ START_TEST(each_supplier_has_its_order_with_the_spec_and_the_day)
 	text_clear(&page);
 	struct text_sink sink_page = text_sink(&page);
 
-	report_text(&sink_page.sink, &garden.plot, &garden.takeoff, "garden.plot");
+	report_text(&sink_page.sink, &garden.plot, &garden.takeoff, "garden.plot", PARTS_ALL);
 	ck_assert(shows("There are too many ways to buy all this"));
 }
 END_TEST

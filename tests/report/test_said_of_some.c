@@ -26,7 +26,7 @@ static void print(void)
 
 	garden_count(&garden);
 	text_clear(&text);
-	report_text(&out.sink, &garden.plot, &garden.takeoff, "said.plot");
+	report_text(&out.sink, &garden.plot, &garden.takeoff, "said.plot", PARTS_ALL);
 	for (char *c = text.bytes; *c; c++)
 		if (*c == '\n')
 			*c = ' ';

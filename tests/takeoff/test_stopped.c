@@ -45,7 +45,7 @@ static void report(bool is_json, struct sink *out)
 	if (is_json)
 		report_json(out, &plot, &takeoff);
 	else
-		report_text(out, &plot, &takeoff, "any.plot");
+		report_text(out, &plot, &takeoff, "any.plot", PARTS_ALL);
 }
 
 static char *printed(void)

@@ -66,6 +66,7 @@ struct delivering {
 	struct task task; /* first */
 	struct editor *editor;
 	const char *path;
+	unsigned parts; /* of the text */
 	bool force;
 	enum delivery delivery;
 	struct file_error error;
@@ -76,7 +77,8 @@ static void print(struct sink *out, const void *context)
 	const struct delivering *to = context;
 	const struct editor *editor = to->editor;
 
-	report_print(report_kind_of(to->path), out, editor->plot, &editor->takeoff, editor->name);
+	report_print(report_kind_of(to->path), to->parts, out, editor->plot, &editor->takeoff,
+		editor->name);
 }
 
 /* Figures first, where they are not counted yet. */
@@ -101,10 +103,11 @@ static bool is_delivered(struct delivering *to, bool force)
 	return to->editor->asker->await(to->editor->asker, &to->task);
 }
 
-static bool takeoff_write(struct editor *editor, const char *path, struct fault *fault)
+static bool takeoff_write(struct editor *editor, unsigned parts, const char *path,
+	struct fault *fault)
 {
 	struct delivering to = { { "Counting and writing the takeoff", deliver }, editor, path,
-		.force = false };
+		parts, .force = false };
 	bool is_done = is_delivered(&to, false);
 	int snags;
 
@@ -126,8 +129,15 @@ static bool takeoff_write(struct editor *editor, const char *path, struct fault 
 	return true;
 }
 
+/* What is written, while its file is asked for. */
+struct writing {
+	struct editor *editor;
+	unsigned parts;
+};
+
 static bool takeoff_accept(struct card *card, struct fault *fault)
 {
+	const struct writing *writing = card->owner;
 	struct value typed;
 	char *path;
 	bool done;
@@ -135,23 +145,54 @@ static bool takeoff_accept(struct card *card, struct fault *fault)
 	if (!card_read(card, 0, &typed, fault))
 		return false;
 	path = path_typed(typed.as.text);
-	done = takeoff_write(card->owner, path, fault);
+	done = takeoff_write(writing->editor, writing->parts, path, fault);
 	free(path);
 	value_fini(VALUE_TEXT, &typed);
 	return done;
 }
 
-static void act_takeoff(struct editor *editor)
+/* Asks which parts: all, or one. 0: none, it was left. */
+static unsigned parts_ask(struct editor *editor)
+{
+	const char *answers[PARTS + 1] = { "All of it" }, *notes[PARTS + 1] = { "" };
+	const struct question question = { .text = "Write which part of the takeoff?",
+		.answers = answers, .notes = notes, .count = PARTS + 1 };
+	int answer;
+
+	for (int part = 0; part < PARTS; part++) {
+		answers[part + 1] = part_title((enum part)part);
+		notes[part + 1] = part_tells((enum part)part);
+	}
+	answer = editor->asker->choose(editor->asker, &question);
+	return answer == ANSWER_NONE ? 0 : answer == 0 ? PARTS_ALL : 1u << (answer - 1);
+}
+
+/* "court.txt", "court-shopping.txt". */
+static const char *paper_path(struct editor *editor, unsigned parts)
 {
 	const char *plot = editor->store.path;
-	struct field_spec file = card_file(arena_print(&editor->words, "%.*s.txt",
-		(int)path_stem(plot, ".plot"), plot));
+	int stem = (int)path_stem(plot, ".plot");
 
-	file.meaning = "A spreadsheet takes .csv, programs .json.";
+	for (int part = 0; part < PARTS; part++)
+		if (parts == 1u << part)
+			return arena_print(&editor->words, "%.*s-%s.txt", stem, plot,
+				part_word((enum part)part));
+	return arena_print(&editor->words, "%.*s.txt", stem, plot);
+}
 
+static void act_takeoff(struct editor *editor)
+{
+	struct writing writing = { editor, parts_ask(editor) };
+	struct field_spec file;
+
+	if (writing.parts == 0)
+		return;
+	file = card_file(paper_path(editor, writing.parts));
+	file.meaning = writing.parts == PARTS_ALL ?
+		"A spreadsheet takes .csv, programs .json." : "As text.";
 	card_ask(editor, &(struct card_spec){ .title = "Write the takeoff to a file",
 		.done = "write it", .fields = &file, .count = 1, .accept = takeoff_accept,
-		.owner = editor });
+		.owner = &writing });
 }
 
 static void act_prices(struct editor *editor)

@@ -1,7 +1,7 @@
 #include "report/text/print.h"
 #include "report/words/first_line.h"
 
-static void print_titled(const struct report *report)
+void print_titled(const struct report *report)
 {
 	for (int i = 0; i < takeoff_shown_count; i++) {
 		const struct shown *shown = &takeoff_shown[i];
@@ -18,30 +18,11 @@ static void print_titled(const struct report *report)
 	}
 }
 
-static struct report report_of(struct sink *out, struct arena *words, const struct plot *plot,
+struct report report_of(struct sink *out, struct arena *words, const struct plot *plot,
 	const struct takeoff *takeoff, const char *name)
 {
 	return (struct report){ .out = out, .words = words, .plot = plot, .takeoff = takeoff,
 		.units = plot_units(plot), .file = name };
-}
-
-void report_text(struct sink *out, const struct plot *plot, const struct takeoff *takeoff,
-	const char *name)
-{
-	static void (*const sections[])(const struct report *) = {
-		print_head, print_plan, print_items, print_costs, print_start, print_areas,
-		print_names, print_edges, print_dig, print_beds, print_stone, print_edging,
-		print_walls, print_cutting, print_fill, print_lawn, print_fence, print_titled,
-		print_work, print_assumed, print_snags,
-	};
-	struct arena words = ARENA_EMPTY;
-	const struct report report = report_of(out, &words, plot, takeoff, name);
-
-	sink_print(out, "%s %d\n", FIRST_LINE_TEXT, FIRST_LINE_VERSION);
-	for (size_t i = 0; i < sizeof sections / sizeof *sections; i++) {
-		sections[i](&report);
-		arena_clear(&words);
-	}
 }
 
 void report_plan(struct sink *out, const struct plot *plot, const struct takeoff *takeoff,
@@ -76,6 +57,18 @@ void print_note(const struct report *report, const char *format, ...)
 {
 	va_list list;
 
+	va_start(list, format);
+	page_note(report->out, arena_vprint(report->words, format, list));
+	va_end(list);
+	arena_clear(report->words);
+}
+
+void print_explained(const struct report *report, const char *format, ...)
+{
+	va_list list;
+
+	if (report->is_whole)
+		return;
 	va_start(list, format);
 	page_note(report->out, arena_vprint(report->words, format, list));
 	va_end(list);
@@ -194,7 +187,8 @@ static void print(struct rows *rows, size_t indent)
 	if (rows->last)
 		rows->columns[columns++] = (struct table_column){ rows->last->heading,
 			COLUMN_WRAPS };
-	rows->table = (struct table){ rows->columns, columns, indent, next_row };
+	rows->table = (struct table){ .columns = rows->columns, .count = columns,
+		.indent = indent, .next = next_row };
 	table_print(&rows->table, rows->report->out);
 }
 

@@ -3,52 +3,61 @@
 #define REPORT_TEXT_PRINT_H
 
 #include "base/measure.h"
+#include "report/text/parts.h"
 #include "report/words/alike.h"
 #include "report/words/figures.h"
 #include "report/words/item_words.h"
 #include "report/words/page.h"
 
-/* Prints the takeoff for people: 80 columns of text to take to the yard, in the plot's own
- * units. Its first line is "parterre takeoff 1". name: the plot file's. Pure. */
+/* Prints parts of the takeoff for people, a set as parts.h has it: papers of 80 columns, in the
+ * plot's own units. Each has a head with the plot's name, and what to mind in a word; a part with
+ * nothing to say is left out. The first line is "parterre takeoff 1". name: the plot file's.
+ * Pure. */
 void report_text(struct sink *out, const struct plot *plot, const struct takeoff *takeoff,
-	const char *name);
+	const char *name, unsigned parts);
 
 /* Prints the plan alone, whatever it takes, on sheets of 80 columns (report/drawing/cuts.h). Its
  * first line is "parterre plan 1". Pure. */
 void report_plan(struct sink *out, const struct plot *plot, const struct takeoff *takeoff,
 	const char *name);
 
-/* The sections, in the order they are printed: each with its heading, or nothing where there is
- * nothing to say. */
+/* What is printed with: words in the arena. */
+struct report report_of(struct sink *out, struct arena *words, const struct plot *plot,
+	const struct takeoff *takeoff, const char *name);
 
-void print_head(const struct report *report);
+/* The sections of the parts; each prints nothing where there is nothing to say. */
+
+void print_front(const struct report *report);
+void print_shopping(const struct report *report);
+void print_programme(const struct report *report);
+void print_dig(const struct report *report);
+void print_stone(const struct report *report);   /* bases and surfaces */
+void print_fabric(const struct report *report);
+void print_edging(const struct report *report);
+void print_beds(const struct report *report);    /* the schedule */
+void print_walls(const struct report *report);   /* laying sheets */
+void print_cutting(const struct report *report);
+void print_liner(const struct report *report);
+void print_fill(const struct report *report);
+void print_fence(const struct report *report);
+void print_lawn(const struct report *report);
+void print_titled(const struct report *report);  /* trades that have a title (takeoff.h) */
+void print_areas(const struct report *report);
+void print_names(const struct report *report);   /* of regions that have names of their own */
+void print_edges(const struct report *report);
+void print_assumed(const struct report *report);
+
 /* The plan with what its signs mean. Where it takes more sheets than PLAN_SHEETS_MOST only how
  * many, and what prints them. */
 enum { PLAN_SHEETS_MOST = 9 };
 void print_plan(const struct report *report);
-void print_items(const struct report *report);
-void print_costs(const struct report *report);   /* nothing without a price book */
-void print_start(const struct report *report);   /* cautions before any work */
-void print_areas(const struct report *report);
-/* Of regions that have names of their own; nothing where none has. */
-void print_names(const struct report *report);
-void print_edges(const struct report *report);
-void print_dig(const struct report *report);
-void print_beds(const struct report *report);    /* the schedule */
-void print_stone(const struct report *report);   /* bases, surfaces, fabric, liner */
-void print_edging(const struct report *report);
-void print_walls(const struct report *report);   /* laying sheets */
-void print_cutting(const struct report *report);
-void print_fill(const struct report *report);
-void print_lawn(const struct report *report);
-void print_fence(const struct report *report);   /* legs, gates, panels, posts */
-void print_work(const struct report *report);    /* the order of work */
-void print_assumed(const struct report *report);
 void print_snags(const struct report *report);
-
+void print_cautions(const struct report *report); /* in full */
 /* For a plan by itself: its title, file and size; and all of its sheets with what they mean. */
 void print_plan_head(const struct report *report);
 void print_drawing(const struct report *report);
+/* "Herb court, court.plot": the title, if there is one, and the file. */
+const char *plot_named(const struct report *report);
 
 /* For the sections. What prints a paragraph or a table clears report->words. */
 
@@ -59,6 +68,9 @@ void print_lines(const struct report *report, size_t first, size_t rest, const c
 	__attribute__((format(printf, 4, 5)));
 /* A paragraph with a blank line before it. */
 void print_note(const struct report *report, const char *format, ...)
+	__attribute__((format(printf, 2, 3)));
+/* The same of what explains: nothing where all parts are printed. */
+void print_explained(const struct report *report, const char *format, ...)
 	__attribute__((format(printf, 2, 3)));
 void print_blank(const struct report *report);
 

@@ -11,7 +11,6 @@ void print_areas(const struct report *report)
 	int64_t cells = (int64_t)survey->columns * survey->rows;
 	struct area_row *rows = memory_new((size_t)areas->count + 1, sizeof *rows);
 
-	page_heading(report->out, "Areas");
 	memcpy(rows, areas->list, (size_t)areas->count * sizeof *rows);
 	rows[areas->count] = (struct area_row){ .letter = ' ', .class = "",
 		.remark = "The whole plan", .cells = cells,
@@ -42,26 +41,23 @@ void print_names(const struct report *report)
 
 void print_edges(const struct report *report)
 {
-	static const struct table_column columns[] = {
-		{ "Between", COLUMN_LEFT }, { "Length", COLUMN_RIGHT },
-	};
 	const struct survey *survey = &report->takeoff->survey;
-	struct hand_table table = hand_table(columns, 2, 0);
+	struct text words = TEXT_EMPTY;
 	int same = 0; /* the first class with an edge to another letter of its own */
 
 	while (same < CLASSES && survey->edges[same][same] == 0)
 		same++;
-	page_heading(report->out, "Edges");
 	for (int a = 0; a < CLASSES; a++)
 		for (int b = a; b < CLASSES; b++)
 			if (survey->edges[a][b] > 0)
-				TABLE_ROW(&table, say(report, "%s and %s",
+				text_print(&words, "%s%s and %s %s", words.length ? "; " : "",
 					class_word((enum plot_class)a),
-					class_word((enum plot_class)b)),
-					plain_sides(report, survey->edges[a][b]));
-	hand_table_print(&table, report->out);
-	print_note(report, "Each edge once; the boundary is the edge of the plan.%s",
+					class_word((enum plot_class)b),
+					tied(report, plain_sides(report, survey->edges[a][b])));
+	print_note(report, "Edges, each once (the boundary is the edge of the plan): %s.%s",
+		words.bytes,
 		same < CLASSES ? say(report, " Two letters of one kind side by side count as %s "
 			"and %s.", class_word((enum plot_class)same),
 			class_word((enum plot_class)same)) : "");
+	text_fini(&words);
 }

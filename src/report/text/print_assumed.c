@@ -85,111 +85,220 @@ static struct value value_in_force(const struct report *report, const struct blo
 	return *block_value(block, a);
 }
 
-static const char *origin_words(const struct report *report, const struct block *own,
+/* ---- Values ---------------------------------------------------------------------------------- */
+
+/* How a value came to be what it is. */
+enum origin { SET, MATTERS_MOST, USUAL };
+
+/* Those that move figures most, and why one should look at them. */
+static const struct {
+	enum attribute attribute;
+	const char *why;
+} most[] = {
+	{ ALLOW_TOPSOIL, "dig a test hole" },
+	{ ALLOW_SUBSOIL, "swell, hours, bases" },
+	{ ALLOW_FROST, "ask locally: bases and posts go deeper" },
+	{ ALLOW_SETTLEMENT, "more soil to buy" },
+	{ ALLOW_BREAKAGE, "more blocks to buy" },
+	{ ALLOW_COMPACTION_FINES, "more stone to buy" },
+	{ BED_EMBED, "walls, dig" }, { BED_BASE, "stone, dig" },
+	{ PATH_BASE, "stone, dig" }, { LAWN_TOPSOIL, "soil, dig" },
+	{ FENCE_DEPTH, "posts, concrete; local code" },
+};
+enum { MOST = sizeof most / sizeof *most };
+
+static const char *why_of(enum attribute a)
+{
+	for (int i = 0; i < MOST; i++)
+		if (most[i].attribute == a)
+			return most[i].why;
+	return NULL;
+}
+
+/* A block as the plot has it, and as it is in force. */
+struct assumed {
+	const char *heading; /* "" for the whole plot */
+	const struct block *own, *block;
+};
+
+static bool is_of_book(const struct report *report, const struct assumed *assumed, enum attribute a)
+{
+	const struct book *book = report->takeoff->book;
+
+	return assumed->own->kind == BLOCK_ALLOW && book && block_value(&book->allow, a)->set;
+}
+
+static enum origin origin_of(const struct report *report, const struct assumed *assumed,
 	enum attribute a)
+{
+	if (block_value(assumed->own, a)->set || is_of_book(report, assumed, a))
+		return SET;
+	return why_of(a) ? MATTERS_MOST : USUAL;
+}
+
+/* "up to 3 in"; "by what is laid". */
+static const char *value_words(const struct report *report, const struct block *block,
+	enum attribute a)
+{
+	const struct value value = value_in_force(report, block, a);
+	struct text words = TEXT_EMPTY;
+
+	if (a == BED_EMBED && embed_in_force(report, block).least < value.as.length)
+		text_add(&words, "up to ");
+	if (value.set)
+		value_write(&words, &attribute_row(a)->rule, &value, report->units);
+	else
+		text_add(&words, "by what is laid");
+	return say_text(report, &words);
+}
+
+/* "Saw kerf 1/8 in", with what it rests on. */
+static const char *assumed_words(const struct report *report, const struct assumed *assumed,
+	enum attribute a, enum origin origin)
 {
 	const char *source = attribute_source(a, report->units);
 	const char *from = source ? source : attribute_derived(a, report->units);
-	const struct book *book = report->takeoff->book;
+	const char *value = say(report, "%s %s", attribute_row(a)->label,
+		tied(report, value_words(report, assumed->block, a)));
 
-	if (block_value(own, a)->set)
-		return "";
-	if (own->kind == BLOCK_ALLOW && book && block_value(&book->allow, a)->set)
-		return "price book";
-	return say(report, "%s%s%s", source ? "default" : "default *", from ? ": " : "",
-		from ? from : "");
+	if (origin == SET)
+		return say(report, "%s%s", value, is_of_book(report, assumed, a) &&
+			!block_value(assumed->own, a)->set ? " (price book)" : "");
+	return from ? say(report, "%s (%s)", value, from) : value;
 }
 
-/* own: as the plot has it; block: as it is in force. */
-static void block_print(const struct report *report, const char *heading,
-	const struct block *own, const struct block *block)
+/* All of the block that came so, one after the other. */
+static void print_block(const struct report *report, const struct assumed *assumed,
+	enum origin origin)
 {
-	static const struct table_column columns[] = {
-		{ NULL, COLUMN_LEFT }, { NULL, COLUMN_WRAPS }, { NULL, COLUMN_WRAPS },
-	};
-	struct hand_table table = hand_table(columns, 3, 2);
+	const struct block *block = assumed->block;
+	struct text words = TEXT_EMPTY;
 
-	print_blank(report);
-	print_lines(report, 0, 2, "%s", heading);
-	for (size_t i = 0; i < own->notes.count; i++)
-		TABLE_ROW(&table, "Note", own->notes.texts[i], "");
-	for (enum attribute a = block_first(block->kind); a <= block_last(block->kind); a++) {
-		struct text words = TEXT_EMPTY;
-		struct value value;
+	for (size_t i = 0; i < assumed->own->notes.count && origin == SET; i++)
+		text_print(&words, "%sNote: %s", i ? "; " : "", assumed->own->notes.texts[i]);
+	for (enum attribute a = block_first(block->kind); a <= block_last(block->kind); a++)
+		if (matters(report, block, a) && origin_of(report, assumed, a) == origin)
+			text_print(&words, "%s%s", words.length ? "; " : "",
+				assumed_words(report, assumed, a, origin));
+	if (words.length)
+		print_lines(report, 2, 4, "%s%s.", assumed->heading, words.bytes);
+	text_fini(&words);
+}
 
-		if (!matters(report, block, a))
+/* A line for each, with its reason. */
+static void print_most(const struct report *report, const struct assumed *assumed,
+	enum origin origin)
+{
+	const struct block *block = assumed->block;
+
+	for (int i = 0; i < MOST; i++) {
+		enum attribute a = most[i].attribute;
+
+		if (attribute_block(a) != block->kind || !matters(report, block, a) ||
+			origin_of(report, assumed, a) != origin)
 			continue;
-		value = value_in_force(report, block, a);
-		if (a == BED_EMBED && embed_in_force(report, block).least < value.as.length)
-			text_add(&words, "up to ");
-		if (value.set)
-			value_write(&words, &attribute_row(a)->rule, &value, report->units);
-		else
-			text_add(&words, "by what is laid");
-		TABLE_ROW(&table, attribute_row(a)->label, say_text(report, &words),
-			origin_words(report, own, a));
+		print_lines(report, 2, 4, "%s%s: %s.", assumed->heading,
+			assumed_words(report, assumed, a, origin), most[i].why);
 	}
-	hand_table_print(&table, report->out);
 }
 
-static void print_rules(const struct report *report)
+/* ---- Blocks ---------------------------------------------------------------------------------- */
+
+static bool is_laid(const struct area_row *area)
 {
-	print_lines(report, 0, 2, "%s", report->units == UNITS_IMPERIAL ?
-		"The block is the size as laid (face plus joint): measure one of yours. A nominal "
-		"16 in block that measures 15 5/8 in leaves an 8 ft side 2 1/4 in short." :
-		"The block is the size as laid (face plus joint): measure one of yours. A nominal "
-		"400 mm block that measures 390 mm leaves a 4 m side 100 mm short.");
-	print_lines(report, 0, 2, "Blocks are rectangular and square-ended, without lip or "
-		"setback; caps do not overhang.");
-	print_lines(report, 0, 2, "Walls stand inside the bed's outline, their outer face on it; "
-		"every raised bed has its own wall all round.");
-	print_lines(report, 0, 2, "Running bond: joints stand a quarter block or more from those "
-		"of the course below (" RUNNING_BOND_SOURCE ").");
-	print_lines(report, 0, 2, "A fixture fills its cells at ground level: where it does not, "
-		"what lies round it is in no figure.");
-	print_lines(report, 0, 2, "Soil is counted by the ground between the walls, and by the "
-		"depth really filled: the wall's height less what is left free at the top and the "
-		"mulch, and less the embed where the ground inside stays undug, but not over the "
-		"base past the wall.");
+	return area->cells > 0 && area->entry;
 }
 
-void print_assumed(const struct report *report)
+static void print_entries(const struct report *report, enum origin origin,
+	void (*print)(const struct report *, const struct assumed *, enum origin))
 {
-	static const char *const words[] = {
-		[CLASS_BED] = "Bed", [CLASS_PATH] = "Path", [CLASS_LAWN] = "Lawn",
-		[CLASS_FIXTURE] = "Fixture",
-	};
+	const struct areas *areas = &report->takeoff->areas;
+
+	for (int i = 0; i < areas->count; i++) {
+		const struct area_row *area = &areas->list[i];
+
+		struct text heading = TEXT_EMPTY;
+
+		if (!is_laid(area))
+			continue;
+		text_print(&heading, "%s (%c): ", area->name, area->letter);
+		print(report, &(struct assumed){ heading.bytes,
+			&plot_entry(report->plot, area->letter)->block, &area->entry->block },
+			origin);
+		text_fini(&heading);
+	}
+}
+
+static void print_all(const struct report *report, enum origin origin,
+	void (*print)(const struct report *, const struct assumed *, enum origin))
+{
 	const struct takeoff *takeoff = report->takeoff;
-	bool has_bed = false, has_ground = false;
 
-	for (int i = 0; i < takeoff->areas.count; i++) {
-		const struct area_row *area = &takeoff->areas.list[i];
-		bool is_laid = area->cells > 0 && area->entry;
-
-		has_ground = has_ground || is_laid;
-		has_bed = has_bed || (is_laid && area->entry->class == CLASS_BED);
-	}
-	if (!has_ground && takeoff->fences.count == 0)
-		return;
-	page_heading(report->out, "Assumed");
-	if (has_bed)
-		print_rules(report);
-	print_note(report, "Values with an empty last column are set in the plot. "
-		"default *: common practice, no published source; set your own in the plot.");
-	block_print(report, "The whole plot", &report->plot->details.allow, takeoff->allow);
-	for (int i = 0; i < takeoff->areas.count; i++) {
-		const struct area_row *area = &takeoff->areas.list[i];
-
-		if (area->cells > 0 && area->entry)
-			block_print(report, say(report, "%s %c, %s", words[area->entry->class],
-				area->letter, area->name), &plot_entry(report->plot,
-				area->letter)->block, &area->entry->block);
-	}
+	print(report, &(struct assumed){ "", &report->plot->details.allow,
+		takeoff->allow }, origin);
+	print_entries(report, origin, print);
 	for (int i = 0; i < takeoff->fences.count; i++) {
 		const struct fence *fence = takeoff->fences.list[i].fence;
 		size_t at = (size_t)(fence - takeoff->plot.details.fences);
 
-		block_print(report, say(report, "Fence, %s", fence->name),
-			&report->plot->details.fences[at].block, &fence->block);
+		struct text heading = TEXT_EMPTY;
+
+		text_print(&heading, "%s: ", fence->name);
+		print(report, &(struct assumed){ heading.bytes,
+			&report->plot->details.fences[at].block, &fence->block }, origin);
+		text_fini(&heading);
 	}
+}
+
+static void print_rules(const struct report *report)
+{
+	print_explained(report, "%s Blocks are square-ended, without lip or setback; caps do not "
+		"overhang. Walls stand inside the bed's outline, outer face on it, all round each "
+		"bed. Joints stand a quarter block or more from those of the course below "
+		"(" RUNNING_BOND_SOURCE "). A fixture fills its cells at ground level. Soil is "
+		"counted between the walls by the depth really filled: the wall's height less what "
+		"is left free at the top, the mulch, and what of the wall is in the ground where "
+		"that stays undug inside, but not over the base.", report->units == UNITS_IMPERIAL ?
+		"A block's size is as laid, face plus joint: measure one. A nominal 16 in block "
+		"that measures 15 5/8 in leaves an 8 ft side 2 1/4 in short." :
+		"A block's size is as laid, face plus joint: measure one. A nominal 400 mm block "
+		"that measures 390 mm leaves a 4 m side 100 mm short.");
+}
+
+/* ---- The whole ------------------------------------------------------------------------------- */
+
+/* All else, or where to find it. */
+static void print_usual(const struct report *report)
+{
+	if (report->is_whole) {
+		print_lines(report, 0, 0, "All else is as usual: takeoff --only assumed lists it, "
+			"and how all is reckoned.");
+		return;
+	}
+	print_lines(report, 0, 0, "All else as usual: common practice, no published source, unless "
+		"one is named. Set your own in the plot.");
+	print_all(report, USUAL, print_block);
+}
+
+void print_assumed(const struct report *report)
+{
+	const struct takeoff *takeoff = report->takeoff;
+	bool has_bed = false, has_any = takeoff->fences.count > 0;
+
+	for (int i = 0; i < takeoff->areas.count; i++) {
+		const struct area_row *area = &takeoff->areas.list[i];
+
+		has_any = has_any || is_laid(area);
+		has_bed = has_bed || (is_laid(area) && area->entry->class == CLASS_BED);
+	}
+	if (!has_any)
+		return;
+	print_lines(report, 0, 0, "Set in the plot or the price book:");
+	print_all(report, SET, print_block);
+	print_lines(report, 0, 0, "Usual values that matter most; look at them (common practice, no "
+		"published source):");
+	print_all(report, MATTERS_MOST, print_most);
+	print_usual(report);
+	if (has_bed)
+		print_rules(report);
 }

@@ -24,36 +24,49 @@ static void print_groups(const struct report *report)
 /* All in the unit of the sum, so that they can be added up as they are read. */
 static const char *volume(const struct report *report, double cubic_metres)
 {
-	return plain_volume_like(report, cubic_metres, report->takeoff->earthwork.loose_all);
+	return tied(report, plain_volume_like(report, cubic_metres,
+		report->takeoff->earthwork.loose_all));
+}
+
+/* "subsoil 1.74 cu yd, loose 2.18 cu yd". */
+static const char *kinds_words(const struct report *report)
+{
+	const struct earthwork *work = &report->takeoff->earthwork;
+	const struct { const char *what; double bank, loose; } kinds[] = {
+		{ "sod", work->bank.sod, work->loose.sod },
+		{ "topsoil", work->bank.topsoil, work->loose.topsoil },
+		{ "subsoil", work->bank.subsoil, work->loose.subsoil },
+	};
+	struct text words = TEXT_EMPTY;
+
+	for (size_t i = 0; i < sizeof kinds / sizeof *kinds; i++)
+		if (kinds[i].bank > 0)
+			text_print(&words, "%s%s %s, loose %s", words.length ? "; " : "",
+				kinds[i].what, volume(report, kinds[i].bank),
+				volume(report, kinds[i].loose));
+	return say_text(report, &words);
+}
+
+static const char *back_words(const struct report *report)
+{
+	const struct earthwork *work = &report->takeoff->earthwork;
+	struct text words = TEXT_EMPTY;
+
+	if (work->backfill_loose > 0)
+		text_print(&words, " Put back outside walls and tamped: %s, loose %s.",
+			volume(report, work->backfill), volume(report, work->backfill_loose));
+	if (work->reused > 0)
+		text_print(&words, " Topsoil reused: loose %s.", volume(report, work->reused));
+	return say_text(report, &words);
 }
 
 static void print_sums(const struct report *report)
 {
-	static const struct table_column columns[] = {
-		{ "", COLUMN_LEFT }, { "In the ground", COLUMN_RIGHT },
-		{ "Dug, loose", COLUMN_RIGHT },
-	};
 	const struct earthwork *work = &report->takeoff->earthwork;
-	const struct { const char *what; double bank, loose; } kinds[] = {
-		{ "Sod", work->bank.sod, work->loose.sod },
-		{ "Topsoil", work->bank.topsoil, work->loose.topsoil },
-		{ "Subsoil", work->bank.subsoil, work->loose.subsoil },
-		{ "All", work->bank_all, work->loose_all },
-	};
-	struct hand_table table = hand_table(columns, 3, 0);
 
-	for (size_t i = 0; i < sizeof kinds / sizeof *kinds; i++)
-		if (kinds[i].bank > 0)
-			TABLE_ROW(&table, kinds[i].what, volume(report, kinds[i].bank),
-				volume(report, kinds[i].loose));
-	if (work->backfill_loose > 0)
-		TABLE_ROW(&table, "Put back outside walls, tamped", volume(report, work->backfill),
-			volume(report, work->backfill_loose));
-	if (work->reused > 0)
-		TABLE_ROW(&table, "Topsoil reused", "", volume(report, work->reused));
-	TABLE_ROW(&table, "Spoil to haul away", "", volume(report, work->spoil));
-	print_blank(report);
-	hand_table_print(&table, report->out);
+	print_note(report, "In all %s, loose %s: %s.%s Spoil to haul away: loose %s.",
+		volume(report, work->bank_all), volume(report, work->loose_all),
+		kinds_words(report), back_words(report), volume(report, work->spoil));
 }
 
 /* How deep the ground is dug that one kind of thing stands on. */
@@ -80,19 +93,18 @@ static bool find_formation(struct formation *formation, const struct earthwork *
 	return is_found;
 }
 
-static void print_back(const struct report *report)
+static void add_back(struct text *words, const struct report *report)
 {
 	const struct earthwork *work = &report->takeoff->earthwork;
 
 	if (work->backfill_loose > 0)
-		print_note(report, "What is dug outside a wall and has no path, turf or lawn soil "
-			"over it is put back and tamped, subsoil first; keep that much within "
-			"reach.");
+		text_add_sentence(words, "What is dug outside a wall and has no path, turf or lawn "
+			"soil over it is put back and tamped, subsoil first: keep that near.");
 	if (work->loosened > 0)
-		print_note(report, "%s of ground within beds stays where it is: loosen it%s. It "
-			"is in no volume.", word_area(report, work->loosened),
+		text_add_sentence(words, "%s of ground within beds is only loosened%s: it is in no "
+			"volume.", word_area(report, work->loosened),
 			earthwork_sod_kept(work, report->takeoff->allow) > 0 ?
-			", and lay the sod there back grass down" : "");
+			", and its sod laid back grass down" : "");
 }
 
 /* "walls 5 1/2 in to 6 in". */
@@ -125,11 +137,11 @@ static void print_formation(const struct report *report)
 		count++;
 	}
 	if (count > 1 && shallow == deep)
-		print_note(report, "One formation: the dig is equally deep under %s, %s below "
-			"finished ground.", names.bytes, word_inches(report, shallow));
+		print_lines(report, 0, 0, "One formation: the dig is equally deep under %s, %s "
+			"below finished ground.", names.bytes, word_inches(report, shallow));
 	else if (count > 1)
-		print_note(report, "No one formation: the dig is stepped. Below finished ground: "
-			"%s.", depths.bytes);
+		print_lines(report, 0, 0, "The dig is stepped; below finished ground: %s.",
+			depths.bytes);
 	text_fini(&names);
 	text_fini(&depths);
 }
@@ -146,8 +158,8 @@ static void print_loads(const struct report *report)
 {
 	const struct earthwork *work = &report->takeoff->earthwork;
 
-	print_note(report, "The spoil weighs about %s: %s (%s or %s), %s (%s) or %s (%s or %s). "
-		"The smaller of volume and weight decides.",
+	print_lines(report, 0, 0, "The spoil weighs about %s: %s (%s or %s), %s (%s) or %s (%s or "
+		"%s), by what fills first.",
 		word_weight(report, work->spoil_weight),
 		word_count(report, work->loads.barrow, "barrow", "barrows"),
 		allowed(report, ALLOW_BARROW_VOLUME), allowed(report, ALLOW_BARROW_WEIGHT),
@@ -160,20 +172,21 @@ static void print_loads(const struct report *report)
 void print_dig(const struct report *report)
 {
 	const struct takeoff *takeoff = report->takeoff;
+	struct text words = TEXT_EMPTY;
 
 	if (takeoff->earthwork.count == 0)
 		return;
-	print_heading(report, "Digging", takeoff->walls.not_laid_count == 0);
 	print_groups(report);
 	print_sums(report);
 	print_loads(report);
-	print_back(report);
 	print_formation(report);
+	add_back(&words, report);
 	if (block_length(takeoff->allow, ALLOW_TOPSOIL) == 0)
-		print_note(report, "No topsoil is counted: dig a test hole and set in the plot how "
-			"deep it lies there. What beds and lawns take of it need not be bought.");
-	print_note(report, "A wall's base reaches past both its faces, and stops where a path, a "
-		"fixture or another wall has its base: no ground is counted twice%s. In the "
-		"ground: as it lies; loose: with its swell.", takeoff->fences.count == 0 ? "" :
-		", except under post holes, which are counted from the ground's surface down");
+		text_add_sentence(&words, "No topsoil is counted: dig a test hole and set in the "
+			"plot how deep it lies. What beds and lawns take of it need not be bought.");
+	text_add_sentence(&words, "A wall's base reaches past both its faces, and stops where other "
+		"base begins: no ground is counted twice%s. In the ground: as it lies; loose: with "
+		"its swell.", takeoff->fences.count == 0 ? "" : ", except under post holes");
+	print_explained(report, "%s", words.bytes);
+	text_fini(&words);
 }

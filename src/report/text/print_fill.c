@@ -34,8 +34,6 @@ static void print_group(const struct report *report, const struct fills *fills,
 	const struct fill *fill = &fills->list[group->members[0]];
 	const char *soil = "Nothing is dug in.", *mulch = "";
 
-	print_lines(report, 0, 2, "%s",
-		group_title(report, &fill_table, fills->list, group, ", each"));
 	if (fill->order > 0)
 		soil = say(report, "%s, %s in place. Order %s%s.", depth_words(report, fill),
 			word_volume(report, fill->soil), word_volume(report, fill->order),
@@ -43,7 +41,8 @@ static void print_group(const struct report *report, const struct fills *fills,
 	if (fill->mulch > 0)
 		mulch = say(report, " Mulch %s deep, %s.", word_inches(report, fill->mulch_depth),
 			word_volume(report, fill->mulch));
-	print_lines(report, 2, 2, "%s%s", soil, mulch);
+	print_lines(report, 0, 2, "%s: %s%s",
+		group_title(report, &fill_table, fills->list, group, " alike, of each"), soil, mulch);
 }
 
 void print_fill(const struct report *report)
@@ -53,12 +52,12 @@ void print_fill(const struct report *report)
 
 	if (fills->count == 0)
 		return;
-	print_heading(report, "Filling", report->takeoff->walls.not_laid_count == 0);
+	print_blank(report);
 	groups = rows_groups(&fill_table, fills->list, fills->count);
 	for (int i = 0; i < groups.count; i++)
 		print_group(report, fills, &groups.list[i]);
 	groups_fini(&groups);
-	print_note(report, "Order: in place and what settles; mulch does not settle%s.",
+	print_explained(report, "Order: in place and what settles; mulch does not settle%s.",
 		(report->takeoff->work.facts & FACT(AMENDED)) ?
 		", nor does what is dug into beds at ground level" : "");
 }

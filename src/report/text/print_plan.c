@@ -177,15 +177,31 @@ static void print_sheets(const struct report *report, const struct drawing *draw
 
 /* ---- What it means --------------------------------------------------------------------------- */
 
-static void print_scale(const struct report *report, const struct cuts *cuts)
+/* "A character is 3 in across and 6 in down. North is up." */
+static const char *scale_sentences(const struct report *report, const struct cuts *cuts)
 {
 	const struct value *north = block_value(&report->plot->details.head, HEAD_NORTH);
 	nm cell = plot_cell(report->plot);
 
-	print_note(report, "A character is %s across and %s down.%s",
+	return say(report, "A character is %s across and %s down.%s",
 		word_length(report, cell / cuts->across), word_length(report, cell / cuts->down),
 		north->set ? say(report, " North is %s.",
 		scale_ways[scale_north(north->as.number)]) : "");
+}
+
+/* " Letters: b bed, Raised bed; l lawn, Turf." */
+static const char *letters_words(const struct report *report)
+{
+	const struct areas *areas = &report->takeoff->areas;
+	struct text words = TEXT_EMPTY;
+
+	for (int i = 0; i < areas->count; i++)
+		if (areas->list[i].entry && areas->list[i].cells > 0)
+			text_print(&words, "%s%c%c%s, %s", words.length ? "; " : " Letters: ",
+				areas->list[i].letter, PAGE_TIE, areas->list[i].class,
+				areas->list[i].name);
+	text_add(&words, words.length ? "." : "");
+	return say_text(report, &words);
 }
 
 static bool has_sheets(const struct walls *walls)
@@ -210,31 +226,15 @@ static const char *fences_words(const struct report *report)
 	return say_text(report, &words);
 }
 
-static void print_signs(const struct report *report)
+static void print_signs(const struct report *report, const struct cuts *cuts)
 {
-	print_note(report, "Lines of - | and + go round beds and fixtures, dots along other edges."
-		"%s%s%s", has_sheets(&report->takeoff->walls) ? " A number in a bed's line is that "
-		"of the side, as on its laying sheet." : "",
+	print_note(report, "%s%s Lines of - | and + go round beds and fixtures, dots along other "
+		"edges.%s%s%s", scale_sentences(report, cuts), letters_words(report),
+		has_sheets(&report->takeoff->walls) ? " A number in a bed's line is that of the "
+		"side, as on its laying sheet." : "",
 		report->takeoff->fences.count > 0 ? " Fence is = and #, a post o with its number "
 		"where there is room, a gate a gap with its number after G." : "",
 		fences_words(report));
-}
-
-static void print_key(const struct report *report)
-{
-	static const struct table_column columns[] = {
-		{ NULL, COLUMN_LEFT }, { NULL, COLUMN_LEFT }, { NULL, COLUMN_WRAPS },
-	};
-	const struct areas *areas = &report->takeoff->areas;
-	struct hand_table table = hand_table(columns, 3, 0);
-
-	for (int i = 0; i < areas->count; i++)
-		if (areas->list[i].entry && areas->list[i].cells > 0)
-			TABLE_ROW(&table, say(report, "%c", areas->list[i].letter),
-				areas->list[i].class, areas->list[i].name);
-	if (table.cell_count > 0)
-		print_blank(report);
-	hand_table_print(&table, report->out);
 }
 
 /* ---- What had no room ------------------------------------------------------------------------ */
@@ -310,10 +310,8 @@ void print_drawing(const struct report *report)
 
 	drawing_make(&drawing, &arena, report->takeoff, &cuts);
 	print_sheets(report, &drawing);
-	print_scale(report, &cuts);
-	print_key(report);
+	print_signs(report, &cuts);
 	print_left_out(report, &drawing);
-	print_signs(report);
 	arena_clear(&arena);
 }
 

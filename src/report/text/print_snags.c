@@ -40,7 +40,6 @@ static void print_code(const struct report *report, const struct snag *snags, si
 	struct snag_lines lines;
 
 	snag_lines_find(&lines, report, snags, count);
-	print_blank(report);
 	print_lines(report, 0, 2, "%s, %s. %s", snag_heading(report, snags->code),
 		word_count(report, (int64_t)count, "place", "places"), snag_source(snags->code));
 	for (int i = 0; i < lines.count;)
@@ -53,9 +52,12 @@ void print_snags(const struct report *report)
 {
 	const struct snag_list *snags = &report->takeoff->snags;
 
-	page_heading(report->out, "Snags");
-	sink_add(report->out, snags->count == 0 ? "None found.\n" :
-		"What would not work on the ground, with its place and what would cure it.\n");
+	if (snags->count == 0) {
+		print_note(report, "Snags: none found.");
+		return;
+	}
+	print_note(report, "Snags: %s, to be read before anything is bought.",
+		word_count(report, (int64_t)snags->count, "place", "places"));
 	for (size_t i = 0, next; i < snags->count && !stop_asked(); i = next) {
 		next = snag_next_code(snags, i);
 		print_code(report, &snags->list[i], next - i);

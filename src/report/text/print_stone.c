@@ -1,7 +1,7 @@
 #include "report/text/print.h"
 
 /* "Fabric 6 ft wide in rolls of 100 ft, under 48 sq ft ...: strips from left to right, ...." */
-static void print_fabric(const struct report *report)
+void print_fabric(const struct report *report)
 {
 	const struct fabric *fabric = &report->takeoff->fabric;
 	const char *joins = "";
@@ -28,54 +28,53 @@ static void print_fabric(const struct report *report)
 			block_length(report->takeoff->allow, ALLOW_FABRIC_PINS)));
 }
 
-/* "1 roll of 4 ft x 50 ft, of which 0.78 is used: each is cut across into lengths ...". */
-static void print_liner(const struct report *report)
+/* "2 of 11 ft 8 in x 18 1/2 in": lengths and heights. */
+static const char *liner_cuts_words(const struct report *report, const struct liners *liners)
+{
+	struct text words = TEXT_EMPTY;
+
+	for (int i = 0; i < liners->cut_count; i++)
+		text_print(&words, "%s%s", i ? ", " : "", tied(report, say(report, "%s of %s x %s",
+			plain_count(report, liners->cuts[i].pieces),
+			plain_length(report, liners->cuts[i].length),
+			plain_inches(report, liners->cuts[i].height))));
+	return say_text(report, &words);
+}
+
+void print_liner(const struct report *report)
 {
 	const struct liners *liners = &report->takeoff->liners;
 	const char *joins = "";
 
 	if (liners->rolls == 0)
 		return;
-	print_blank(report);
+	print_lines(report, 0, 2, "Liner, a permeable filter fabric, goes round the inside of the "
+		"walls, as high as the soil there and what is turned under:");
 	print_alike(report, &liner_table, liners->list, liners->count);
-	print_blank(report);
-	print_lines(report, 0, 2, "Liner is permeable fabric: water must pass it. It is cut into:");
-	print_rows(report, &liner_cut_table, liners->cuts, liners->cut_count, 2, NULL);
 	if (liners->joins > 0)
 		joins = say(report, ", and with the same where one goes on with another or lies "
 			"above it: %s", word_count(report, liners->joins, "time", "times"));
-	print_lines(report, 2, 2, "%s of %s x %s, of which %s %s used: %s. Strips close with a lap "
-		"of %s%s.", word_count(report, liners->rolls, "roll", "rolls"),
+	print_lines(report, 0, 2, "%s of %s x %s, of which %s %s used: %s. Cut %s; strips close "
+		"with a lap of %s%s.", word_count(report, liners->rolls, "roll", "rolls"),
 		word_length(report, liners->width), word_length(report, liners->roll),
 		plain_decimal(report, liners->used, 2), liners->used <= 1 ? "is" : "are",
-		word_heading(&liner_way_words[liners->way]), word_inches(report, liners->lap),
-		joins);
+		word_heading(&liner_way_words[liners->way]), liner_cuts_words(report, liners),
+		word_inches(report, liners->lap), joins);
 }
 
 void print_stone(const struct report *report)
 {
-	const struct takeoff *takeoff = report->takeoff;
-	const struct stones *stones = &takeoff->stones;
+	const struct stones *stones = &report->takeoff->stones;
 
-	if (stones->count == 0 && takeoff->liners.count == 0 && takeoff->fabric.rolls == 0)
+	if (stones->count == 0)
 		return;
-	page_heading(report->out, "Stone and fabric");
-	if (stones->count > 0) {
-		print_rows(report, &stone_layer_table, stones->layers, stones->layer_count, 0,
-			NULL);
-		print_blank(report);
-		print_rows(report, &stone_total_table, stones->totals, STONE_KINDS, 0, NULL);
-	}
-	print_fabric(report);
-	print_liner(report);
-	print_note(report, "Depths and volumes compacted; stone is ordered loose, with what is "
-		"spare.%s%s", stones->totals[STONE_KIND_BASE].compacted <= 0 ? "" :
-		say(report, " Layers are spread and tamped one at a time, each %s thick at most, "
-		"%s with a hand tamper.",
+	print_blank(report);
+	print_rows(report, &stone_layer_table, stones->layers, stones->layer_count, 0, NULL);
+	print_explained(report, "Depths and volumes compacted: loose there is more.%s",
+		stones->totals[STONE_KIND_BASE].compacted <= 0 ? "" : say(report, " Layers are "
+		"spread and tamped one at a time, each %s thick at most, %s by hand.",
 		plain_length(report, stone_layer_most(TAMPER_PLATE, report->units)),
-		plain_length(report, stone_layer_most(TAMPER_HAND, report->units))),
-		takeoff->liners.rolls == 0 ? "" : " Liner: round the inside of the walls, as high "
-		"as the soil at the wall and what is turned under.");
+		plain_length(report, stone_layer_most(TAMPER_HAND, report->units))));
 }
 
 static bool has_choice(const struct report *report, enum plot_class class, enum attribute a,
@@ -99,7 +98,7 @@ static bool has_fact(const struct report *report, uint64_t fact)
 }
 
 /* Where there is edging, and what holds an edge in place of it. */
-static void print_edged(const struct report *report)
+static const char *edged_words(const struct report *report)
 {
 	bool has_paths = has_choice(report, CLASS_PATH, PATH_EDGING, CHOICE_YES);
 	bool has_level = has_choice(report, CLASS_BED, BED_BUILD, BUILD_LEVEL);
@@ -109,45 +108,69 @@ static void print_edged(const struct report *report)
 		has_fact(report, FACT(WALLS)) ? "a raised bed's wall" : NULL,
 		has_fact(report, FACT(FIXTURES)) ? "a fixture" : NULL,
 		block_number(report->takeoff->allow, ALLOW_HELD) ? "a held side of the plan" : NULL,
+		has_paths ? "another path" : NULL,
 	};
 	struct text words = TEXT_EMPTY;
 
-	for (size_t i = 0; i < sizeof holders / sizeof *holders; i++)
+	text_print(&words, "along %s", along);
+	for (size_t i = 0, said = 0; i < sizeof holders / sizeof *holders; i++)
 		if (holders[i])
-			text_print(&words, "%s%s", words.length ? " or " : " None where ",
+			text_print(&words, "%s%s", said++ ? " or " : ", not where there is ",
 				holders[i]);
-	print_lines(report, 0, 0, "Along %s, each edge once.%s%s%s A run goes straight on as long "
-		"as there is an edge on its line.", along, words.bytes ? words.bytes : "",
-		words.length ? " holds the edge." : "",
-		has_paths ? " None between two paths." : "");
-	text_fini(&words);
+	return say_text(report, &words);
+}
+
+/* "2 of 6 ft, 4 spikes each; 1 of 20 ft: 2 pieces and 48 in, 11 spikes". */
+static const char *runs_words(const struct report *report, const struct edging *edging)
+{
+	struct text words = TEXT_EMPTY;
+
+	for (int i = 0; i < edging->row_count; i++) {
+		const struct edging_row *row = &edging->rows[i];
+
+		text_print(&words, "%s%s", i ? "; " : "", tied(report, say(report, "%s of %s",
+			plain_count(report, row->runs), plain_length(report, row->length))));
+		if (row->whole > 0)
+			text_print(&words, ": %s%s%s",
+				word_count(report, row->whole, "piece", "pieces"),
+				row->rest > 0 ? " and " : "",
+				row->rest > 0 ? word_inches(report, row->rest) : "");
+		text_print(&words, ", %s%s", word_count(report, row->spikes, "spike", "spikes"),
+			row->runs > 1 ? " each" : "");
+	}
+	return say_text(report, &words);
+}
+
+/* "1 into 71 7/8 in + 23 7/8 in". */
+static const char *edging_cuts_words(const struct report *report, const struct edging *edging)
+{
+	struct text words = TEXT_EMPTY;
+
+	for (int i = 0; i < edging->cut_count; i++)
+		text_print(&words, "%s%s into %s", i ? "; " : "",
+			plain_count(report, edging->cuts[i].blocks),
+			cut_words(report, &edging->cuts[i], edging->fit));
+	return say_text(report, &words);
 }
 
 void print_edging(const struct report *report)
 {
 	const struct edging *edging = &report->takeoff->edging;
-	static const char *const headings[] = { "Pieces", "Saw each into" };
 
 	if (edging->runs == 0)
 		return;
-	page_heading(report->out, "Edging");
-	print_edged(report);
-	print_rows(report, &edging_row_table, edging->rows, edging->row_count, 2, NULL);
-	print_lines(report, 2, 2, "In all %s in %s. %s: one at each end of a run, no two more than "
-		"%s apart.", word_length(report, edging->length),
-		word_count(report, edging->runs, "run", "runs"),
-		word_count(report, edging->spikes, "spike", "spikes"),
-		word_inches(report, edging->spacing));
-	print_lines(report, 2, 2, "%s of %s: %s, %s. A run is laid of its whole pieces and one "
-		"sawn to the rest.%s", word_count(report, edging->bought, "piece", "pieces"),
-		word_length(report, edging->piece), word_count(report, edging->whole, "whole",
-		"whole"), word_count(report, edging->cut_up, "cut up", "cut up"),
-		edging->cut_count == 0 ? "" : say(report, " Each is sawn %s shorter than its "
-			"place; a saw cut takes %s.", word_inches(report, edging->fit),
-			word_inches(report, edging->kerf)));
-	if (edging->cut_count > 0)
-		print_blank(report);
-	print_cut_table(report, headings, edging->cuts, edging->cut_count, edging->fit);
+	print_note(report, "Edging %s: %s in %s: %s. Spikes at the ends of a run and no more than "
+		"%s apart, %s in all.",
+		edged_words(report), word_length(report, edging->length),
+		word_count(report, edging->runs, "run", "runs"), runs_words(report, edging),
+		word_inches(report, edging->spacing), plain_count(report, edging->spikes));
+	print_lines(report, 0, 0, "%s of %s%s%s", word_count(report, edging->bought, "piece",
+		"pieces"), word_length(report, edging->piece), edging->cut_count == 0 ?
+		", none cut up." : say(report, ", %s laid whole, %s cut up, each sawn %s shorter "
+		"than its place, a saw cut taking %s: ", plain_count(report, edging->whole),
+		plain_count(report, edging->cut_up), word_inches(report, edging->fit),
+		word_inches(report, edging->kerf)), edging->cut_count == 0 ? "" :
+		say(report, "%s.", edging_cuts_words(report, edging)));
 }
 
 void print_lawn(const struct report *report)
@@ -156,10 +179,8 @@ void print_lawn(const struct report *report)
 
 	if (lawns->count == 0)
 		return;
-	page_heading(report->out, "Lawn");
 	print_alike(report, &lawn_table, lawns->list, lawns->count);
-	print_note(report, "Topsoil in place by area and depth%s; the order is with what "
-		"settles.%s", has_fact(report, FACT(WALLS)) ? ", but over the base of a wall no "
-		"deeper than what its embed leaves under the turf" : "",
-		has_fact(report, FACT(TURF)) ? " Spare turf is for trimming at the edges." : "");
+	print_explained(report, "Topsoil in place by area and depth%s; the order is with what "
+		"settles.", has_fact(report, FACT(WALLS)) ? ", but over the base of a wall only what "
+		"fits under the turf" : "");
 }

@@ -177,7 +177,17 @@ static bool is_at(const struct report *report, const struct caution *caution,
 		(caution->steps >> step->step) & 1u);
 }
 
-const char *caution_words(const struct report *report, const struct planned_step *step)
+static bool is_at_any(const struct report *report, const struct caution *caution, unsigned steps)
+{
+	const struct work *work = &report->takeoff->work;
+
+	for (int i = 0; i < work->count; i++)
+		if (((steps >> work->list[i].step) & 1u) && is_at(report, caution, &work->list[i]))
+			return true;
+	return false;
+}
+
+const char *caution_words(const struct report *report, unsigned steps)
 {
 	struct text words = TEXT_EMPTY;
 	const char *last = "";
@@ -185,10 +195,22 @@ const char *caution_words(const struct report *report, const struct planned_step
 	for (int i = 0; i < CAUTIONS; i++) {
 		const char *word = cautions[i].word;
 
-		if (strcmp(word, last) == 0 || !is_at(report, &cautions[i], step))
+		if (strcmp(word, last) == 0 || !is_at_any(report, &cautions[i], steps))
 			continue;
 		text_print(&words, "%s%s", words.length ? ", " : "", word);
 		last = word;
 	}
 	return say_text(report, &words);
+}
+
+bool caution_takes_two(const struct report *report, const struct planned_step *step)
+{
+	static const char *const for_two[] = { "auger", "compactor", lifting };
+
+	for (int i = 0; i < CAUTIONS; i++)
+		for (size_t j = 0; j < sizeof for_two / sizeof *for_two; j++)
+			if (strcmp(cautions[i].word, for_two[j]) == 0 &&
+				is_at(report, &cautions[i], step))
+				return true;
+	return false;
 }

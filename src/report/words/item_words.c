@@ -142,13 +142,19 @@ static const char *fence_note(const struct report *report, const struct note *no
 		say(report, "%s: %s; %lld %s", note->name, fit, (long long)note->count, more);
 }
 
-/* What is bought as "8 ft x 3 ft" does not say by itself that it is to go between the posts. */
+/* What is bought as "8 ft x 3 ft" does not say by itself that it is to go between the posts, nor what
+ * is told by its name alone how large it is. */
 static const char *fit_words(const struct report *report, const struct note *note)
 {
 	if (note->kind == NOTE_PANEL)
 		return say(report, "%s centre to centre, %s wide between posts",
 			plain_length(report, note->lengths[1]),
 			plain_inches(report, note->lengths[0]));
+	if (note->kind == NOTE_ROLL)
+		return say(report, "%s x %s", plain_length(report, note->lengths[0]),
+			plain_length(report, note->lengths[1]));
+	if (note->kind == NOTE_PIECE)
+		return say(report, "of %s", plain_length(report, note->lengths[0]));
 	return note->kind == NOTE_LEAF ? "made to size" : "";
 }
 
@@ -177,14 +183,13 @@ static const char *note_words(const struct report *report, const struct note *no
 		return say(report, "whole; bead %s each%s", length, note->percent == 0 ? "" :
 			say(report, "; %s", percent(report, note, "spare")));
 	case NOTE_ROLL:
-		return say(report, "whole; %s x %s", length,
-			plain_length(report, note->lengths[1]));
+		return say(report, "whole; %s", fit_words(report, note));
 	case NOTE_LINER:
 		return say(report, "%s roll%s of %s x %s", plain_count(report, note->count),
 			note->count == 1 ? "" : "s", length,
 			plain_length(report, note->lengths[1]));
 	case NOTE_PIECE:
-		return say(report, "of %s, by the cut list", length);
+		return say(report, "%s, by the cut list", fit_words(report, note));
 	case NOTE_PANEL:
 		return fence_note(report, note, fit_words(report, note), "of them cut up");
 	case NOTE_LEAF:
@@ -344,6 +349,15 @@ double item_lifted(const struct item *item)
 			heaviest = fmax(heaviest, bought->weight / bought->packs);
 	}
 	return heaviest;
+}
+
+bool item_is_in_book(const struct report *report, const struct item *item)
+{
+	const struct book *book = report->takeoff->book;
+	const struct wanted_goods wanted = item_wanted(item);
+	const struct goods *goods = book ? book_goods(book, &wanted) : NULL;
+
+	return goods && goods->pack_count > 0;
 }
 
 bool item_is_heavy(const struct report *report, const struct item *item)

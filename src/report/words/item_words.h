@@ -20,8 +20,8 @@ const char *plain_item_amount(const struct report *report, const struct item *it
 const char *item_amount(const struct report *report, const struct item *item, double amount);
 /* The unit of its amounts where that is named apart: all of them in the same. */
 const struct show_unit *item_shown_unit(const struct report *report, const struct item *item);
-/* What it is to fit where its size does not tell: a panel between its posts, a leaf to its gate;
- * "": its size tells. The note has it too. */
+/* Its measures where label and size do not tell: a panel between its posts, a leaf to its gate, a
+ * roll, a piece; "": they do. The note has it too. */
 const char *item_fit(const struct report *report, const struct item *item);
 /* The note beside it, such as what the spare is for; NULL: none. */
 const char *item_note(const struct report *report, const struct item *item);
@@ -40,6 +40,8 @@ const char *item_packs(const struct report *report, const struct item *item);
 double item_lifted(const struct item *item);
 /* Whether that is more than one person should lift. */
 bool item_is_heavy(const struct report *report, const struct item *item);
+/* Whether the price book has packs of it. */
+bool item_is_in_book(const struct report *report, const struct item *item);
 /* What to ask for besides; "": nothing. */
 const char *item_spec(const struct report *report, const struct item *item);
 /* The supplier's name, or "collected". */

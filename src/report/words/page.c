@@ -85,6 +85,21 @@ static void end_line(struct text *line, struct sink *out)
 	text_clear(line);
 }
 
+void page_rule(struct sink *out, const char *title, const char *of)
+{
+	enum { BLANKS = 2, RULE_LEAST = 3 };
+	size_t taken = text_columns(title) + text_columns(of) + BLANKS;
+	struct text line = TEXT_EMPTY;
+
+	text_print(&line, "%s ", title);
+	if (taken + RULE_LEAST <= PAGE_COLUMNS)
+		text_add_repeat(&line, '-', PAGE_COLUMNS - taken);
+	text_print(&line, " %s", of);
+	sink_add(out, "\n");
+	page_paragraph(out, 0, BLANKS, line.bytes);
+	text_fini(&line);
+}
+
 void page_heading(struct sink *out, const char *words)
 {
 	struct text line = TEXT_EMPTY;
@@ -147,6 +162,11 @@ static void widen(struct width *width, const char *text)
 	width->least = least > width->least ? least : width->least;
 }
 
+static bool is_across(const struct table *table, const char *const cells[])
+{
+	return table->count > 1 && !cells[1];
+}
+
 /* Measures headings and cells; returns how many rows there are. */
 static size_t natural_widths(struct table *table, struct width *widths)
 {
@@ -159,7 +179,7 @@ static size_t natural_widths(struct table *table, struct width *widths)
 			widen(&widths[i], table->columns[i].heading);
 	}
 	for (; !stop_asked() && table->next(table, cells); rows++)
-		for (int i = 0; i < table->count; i++)
+		for (int i = 0; i < table->count && !is_across(table, cells); i++)
 			widen(&widths[i], cells[i]);
 	return rows;
 }
@@ -242,43 +262,60 @@ void table_print(struct table *table, struct sink *out)
 			cells[i] = table->columns[i].heading;
 		print_row(table, cells, widths, out);
 	}
-	while (!stop_asked() && table->next(table, cells))
-		print_row(table, cells, widths, out);
+	while (!stop_asked() && table->next(table, cells)) {
+		if (is_across(table, cells))
+			page_paragraph(out, table->across, table->across, cells[0]);
+		else
+			print_row(table, cells, widths, out);
+	}
 }
 
 static bool hand_next(struct table *table, const char *cells[])
 {
 	struct hand_table *hand = (struct hand_table *)table;
+	int count;
 
-	if (hand->cell_count == 0 || hand->at > hand->cells.length) {
+	if (hand->at == hand->rows.length) {
 		hand->at = 0;
 		return false;
 	}
-	for (int i = 0; i < table->count; i++) {
-		cells[i] = hand->cells.bytes + hand->at;
+	count = hand->rows.bytes[hand->at++];
+	for (int i = 0; i < count; i++) {
+		cells[i] = hand->rows.bytes + hand->at;
 		hand->at += strlen(cells[i]) + 1;
 	}
+	if (count < table->count)
+		cells[count] = NULL;
 	return true;
 }
 
 struct hand_table hand_table(const struct table_column *columns, int count, size_t indent)
 {
-	return (struct hand_table){ .table = { columns, count, indent, hand_next } };
+	return (struct hand_table){ .table = { columns, count, indent, hand_next, 0 } };
+}
+
+static void add_row(struct hand_table *table, const char *const *cells, int count)
+{
+	text_add_bytes(&table->rows, &(char){ (char)count }, 1);
+	for (int i = 0; i < count; i++)
+		text_add_bytes(&table->rows, cells[i], strlen(cells[i]) + 1);
 }
 
 void hand_table_add(struct hand_table *table, const char *const *cells, int count)
 {
 	assert(count == table->table.count);
-	for (int i = 0; i < count; i++) {
-		if (table->cell_count++ > 0)
-			text_add_bytes(&table->cells, "", 1);
-		text_add(&table->cells, cells[i]);
-	}
+	add_row(table, cells, count);
+}
+
+void hand_table_across(struct hand_table *table, const char *words)
+{
+	assert(table->table.count > 1);
+	add_row(table, &words, 1);
 }
 
 void hand_table_print(struct hand_table *table, struct sink *out)
 {
 	table_print(&table->table, out);
-	text_fini(&table->cells);
-	table->cell_count = table->at = 0;
+	text_fini(&table->rows);
+	table->at = 0;
 }

@@ -12,6 +12,9 @@ enum { PAGE_COLUMNS = 80 };
 /* A blank at which no line is broken. */
 #define PAGE_TIE '\t'
 
+/* The head of a part: "Shopping ------ Herb court", as wide as the page, with a blank line before
+ * it. Words that take more than a line are broken, without a rule. */
+void page_rule(struct sink *out, const char *title, const char *of);
 /* An underlined heading with a blank line before it. */
 void page_heading(struct sink *out, const char *words);
 /* Words broken at blanks, or within a word that is longer than a line; the first line is
@@ -36,8 +39,10 @@ struct table {
 	int count; /* of columns */
 	size_t indent;
 	/* Fills in the cells of the next row, valid until the one after it; false after the
-	 * last. Then the first row comes again. */
+	 * last. Then the first row comes again. Where cells[1] is NULL the first is a paragraph
+	 * across all columns. */
 	bool (*next)(struct table *table, const char *cells[]);
+	size_t across; /* how far such a paragraph is indented */
 };
 
 /* Prints the table; nothing where it has no row. */
@@ -46,8 +51,8 @@ void table_print(struct table *table, struct sink *out);
 /* A table whose rows are made by hand. Start with hand_table. */
 struct hand_table {
 	struct table table; /* first */
-	struct text cells;  /* row by row, each ended by NUL */
-	size_t cell_count, at; /* at: in bytes, of the next row */
+	struct text rows;   /* of each how many cells it has, as a byte; each cell ended by NUL */
+	size_t at;          /* in bytes, of the next row */
 };
 
 struct hand_table hand_table(const struct table_column *columns, int count, size_t indent);
@@ -55,6 +60,8 @@ struct hand_table hand_table(const struct table_column *columns, int count, size
 void hand_table_add(struct hand_table *table, const char *const *cells, int count);
 #define TABLE_ROW(table, ...) hand_table_add((table), (const char *const[]){ __VA_ARGS__ }, \
 	(int)(sizeof((const char *const[]){ __VA_ARGS__ }) / sizeof(const char *)))
+/* Adds a paragraph across all columns. */
+void hand_table_across(struct hand_table *table, const char *words);
 /* Prints the table and frees what it holds. */
 void hand_table_print(struct hand_table *table, struct sink *out);
 

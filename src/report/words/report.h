@@ -16,6 +16,7 @@ struct report {
 	enum units units;
 	enum wording wording;
 	const char *file;    /* the plot file's name; NULL where it is not shown */
+	bool is_whole;       /* all parts of the text: explanations are left to each by itself */
 };
 
 #endif

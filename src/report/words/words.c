@@ -2,6 +2,8 @@
 #include "report/words/page.h"
 #include "base/show.h"
 
+#include <ctype.h>
+
 const char *say(const struct report *report, const char *format, ...)
 {
 	const char *words;
@@ -156,4 +158,9 @@ const char *word_count(const struct report *report, int64_t count, const char *o
 {
 	return tied(report, say(report, "%s %s", plain_count(report, count),
 		count == 1 ? one : many));
+}
+
+const char *capital(const struct report *report, const char *words)
+{
+	return say(report, "%c%s", toupper((unsigned char)words[0]), words[0] ? words + 1 : "");
 }

@@ -52,6 +52,8 @@ const char *word_size(const struct report *report, const struct size *size);
 /* "1 bed", "2 beds". */
 const char *word_count(const struct report *report, int64_t count, const char *one,
 	const char *many);
+/* A copy whose first letter is a capital one: "Services". */
+const char *capital(const struct report *report, const char *words);
 /* A copy with ties for blanks, and one with blanks for ties. */
 const char *tied(const struct report *report, const char *words);
 const char *untied(const struct report *report, const char *words);

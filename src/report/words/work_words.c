@@ -1,6 +1,8 @@
 #include "report/words/work_words.h"
 #include "report/words/phrases.h"
 
+#include <string.h>
+
 enum part { TITLE, DOING, TOOLS };
 
 /* A step's title is the first one that holds; what is done is all that hold, and so are the
@@ -45,7 +47,7 @@ static const struct step_phrase phrases[] = {
 	{ WORK_DIG, TITLE, { .all = FACT(HOLES), .words = "Dig the post holes" } },
 	{ WORK_DIG, TITLE, { .words = "Dig" } },
 	{ WORK_DIG, DOING, { .all = FACT(ZONES), .words =
-		"To the depths listed under Digging, each measured down from the strings." } },
+		"To the depths listed with the dig, each measured down from the strings." } },
 	{ WORK_DIG, DOING, { .all = FACT(HOLES), .words =
 		"Holes as listed with the fence." } },
 	{ WORK_DIG, DOING, { .all = FACT(HOLES) | FACT(SOD), .words =
@@ -263,9 +265,35 @@ const char *step_doing(const struct report *report, enum work_step step)
 	return part_words(report, step, DOING, " ");
 }
 
-const char *step_tools(const struct report *report, enum work_step step)
+/* Whether a list of words with commas has the word. */
+static bool is_listed(const char *list, const char *word, size_t length)
 {
-	return part_words(report, step, TOOLS, ", ");
+	for (size_t next; *list; list += next + (list[next] ? strlen(", ") : 0)) {
+		next = strcspn(list, ",");
+		if (next == length && strncmp(list, word, length) == 0)
+			return true;
+	}
+	return false;
+}
+
+/* Adds those of a list that are not there yet. */
+static void add_new(struct text *words, const char *list)
+{
+	for (size_t length; *list; list += length + (list[length] ? strlen(", ") : 0)) {
+		length = strcspn(list, ",");
+		if (!words->length || !is_listed(words->bytes, list, length))
+			text_print(words, "%s%.*s", words->length ? ", " : "", (int)length, list);
+	}
+}
+
+const char *work_tools(const struct report *report)
+{
+	const struct work *work = &report->takeoff->work;
+	struct text words = TEXT_EMPTY;
+
+	for (int i = 0; i < work->count; i++)
+		add_new(&words, part_words(report, work->list[i].step, TOOLS, ", "));
+	return say_text(report, &words);
 }
 
 const char *uncounted_words(const struct report *report)

@@ -9,8 +9,8 @@
 const char *step_title(const struct report *report, enum work_step step);
 /* Sentences. */
 const char *step_doing(const struct report *report, enum work_step step);
-/* "spade, pick, barrow, level"; "" where none is needed. */
-const char *step_tools(const struct report *report, enum work_step step);
+/* "spade, pick, barrow, level": the tools of all steps that are planned, each once. */
+const char *work_tools(const struct report *report);
 
 /* Goods and hire that the plot's work needs and nobody can reckon: "string and stakes, marking
  * paint". */

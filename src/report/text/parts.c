@@ -1,0 +1,136 @@
+#include "report/text/parts.h"
+#include "report/text/print.h"
+#include "report/words/caution_words.h"
+#include "report/words/first_line.h"
+
+#include <string.h>
+
+enum { SECTIONS_MOST = 4 };
+
+#define AT(step) (1u << WORK_##step)
+
+static const struct part_row {
+	const char *word, *title, *tells;
+	unsigned steps; /* of the work that goes by it: their cautions are named */
+	void (*sections[SECTIONS_MOST])(const struct report *);
+} rows[] = {
+	[PART_FRONT] = { "front", "Front", "plan, snags, totals, cautions", 0, { print_front } },
+	[PART_SHOPPING] = { "shopping", "Shopping", "what to order, day by day",
+		AT(HAUL), { print_shopping } },
+	[PART_PROGRAMME] = { "programme", "Programme", "the order of work", 0,
+		{ print_programme } },
+	[PART_DIG] = { "dig", "Dig and stone", "what is dug, and the stone on it",
+		AT(STRIP) | AT(DIG) | AT(HAUL) | AT(TAMP) | AT(FABRIC) | AT(BASE) | AT(EDGING) |
+		AT(SURFACE), { print_dig, print_stone, print_fabric, print_edging } },
+	[PART_WALLS] = { "walls", "Walls", "how blocks are laid and cut", AT(WALLS) | AT(BACKFILL),
+		{ print_beds, print_walls, print_cutting } },
+	[PART_FILL] = { "fill", "Filling the beds", "liner, soil and mulch", AT(FILL) | AT(MULCH),
+		{ print_liner, print_fill } },
+	[PART_FENCE] = { "fence", "Fence", "posts, panels and gates", AT(POSTS) | AT(PANELS),
+		{ print_fence } },
+	[PART_LAWN] = { "lawn", "Lawn", "turf and seed", AT(LAWN), { print_lawn } },
+	[PART_AREAS] = { "areas", "Areas and edges", "how much there is of each ground", 0,
+		{ print_titled, print_areas, print_names, print_edges } },
+	[PART_ASSUMED] = { "assumed", "Assumed", "what all this rests on", 0, { print_assumed } },
+};
+_Static_assert(sizeof rows / sizeof *rows == PARTS, "each part has a row");
+
+const char *part_word(enum part part)
+{
+	return rows[part].word;
+}
+
+const char *part_title(enum part part)
+{
+	return rows[part].title;
+}
+
+const char *part_tells(enum part part)
+{
+	return rows[part].tells;
+}
+
+static bool is_word(const char *words, size_t length, const char *word)
+{
+	return strlen(word) == length && strncmp(words, word, length) == 0;
+}
+
+bool parts_read(const char *words, unsigned *parts, const char **unknown, size_t *length)
+{
+	for (*parts = 0;; words += *length + 1) {
+		int part = 0;
+
+		*length = strcspn(words, ",");
+		while (part < PARTS && !is_word(words, *length, rows[part].word))
+			part++;
+		*unknown = words;
+		if (part == PARTS)
+			return false;
+		*parts |= 1u << part;
+		if (!words[*length])
+			return true;
+	}
+}
+
+/* ---- Printing -------------------------------------------------------------------------------- */
+
+/* Prints the head of a part before the first byte of it, so that one without a word has none. */
+struct part_sink {
+	struct sink sink; /* first */
+	const struct report *report;
+	enum part part;
+	bool is_begun;
+};
+
+/* With an arena of its own: whoever prints may hold words. */
+static void begin_part(struct part_sink *part)
+{
+	struct arena words = ARENA_EMPTY;
+	struct report report = *part->report;
+	const struct part_row *row = &rows[part->part];
+	const char *mind;
+
+	part->is_begun = true;
+	report.words = &words;
+	page_rule(report.out, report.takeoff->complete ? row->title :
+		say(&report, "%s (INCOMPLETE)", row->title), plot_named(&report));
+	mind = caution_words(&report, row->steps);
+	if (*mind)
+		print_lines(&report, 0, 2, "Mind: %s.", mind);
+	arena_clear(&words);
+}
+
+static void write_part(struct sink *sink, const char *bytes, size_t length)
+{
+	struct part_sink *part = (struct part_sink *)sink;
+
+	if (!part->is_begun)
+		begin_part(part);
+	sink_add_bytes(part->report->out, bytes, length);
+}
+
+static void print_part(const struct report *report, enum part part)
+{
+	struct part_sink out = { { write_part }, report, part, part == PART_FRONT };
+	struct report inside = *report;
+
+	inside.out = &out.sink;
+	for (int i = 0; i < SECTIONS_MOST && rows[part].sections[i]; i++) {
+		rows[part].sections[i](&inside);
+		arena_clear(report->words);
+	}
+}
+
+void report_text(struct sink *out, const struct plot *plot, const struct takeoff *takeoff,
+	const char *name, unsigned parts)
+{
+	struct arena words = ARENA_EMPTY;
+	struct report report = report_of(out, &words, plot, takeoff, name);
+
+	report.is_whole = parts == PARTS_ALL;
+	sink_print(out, "%s %d\n", FIRST_LINE_TEXT, FIRST_LINE_VERSION);
+	for (int part = 0; part < PARTS; part++)
+		if (parts & (1u << part))
+			print_part(&report, (enum part)part);
+	arena_clear(&words);
+}

@@ -1,0 +1,27 @@
+/* The parts of the takeoff as text: a paper each for who buys, digs, lays. */
+#ifndef REPORT_TEXT_PARTS_H
+#define REPORT_TEXT_PARTS_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+/* In the order they are printed. */
+enum part {
+	PART_FRONT, PART_SHOPPING, PART_PROGRAMME, PART_DIG, PART_WALLS, PART_FILL, PART_FENCE,
+	PART_LAWN, PART_AREAS, PART_ASSUMED
+};
+enum { PARTS = PART_ASSUMED + 1 };
+
+/* A set of parts has 1u << part for each. */
+enum { PARTS_ALL = (1u << PARTS) - 1 };
+
+/* "shopping", as it is asked for; "Shopping", as it is headed; what it tells, in a line. */
+const char *part_word(enum part part);
+const char *part_title(enum part part);
+const char *part_tells(enum part part);
+
+/* Reads "shopping,walls" into a set. False where a word between commas names no part: *unknown is
+ * where it begins, *length how long it is. */
+bool parts_read(const char *words, unsigned *parts, const char **unknown, size_t *length);
+
+#endif

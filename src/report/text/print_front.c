@@ -1,0 +1,207 @@
+#include "report/text/print.h"
+#include "base/spell.h"
+#include "report/words/caution_words.h"
+#include "report/words/labour_words.h"
+#include "report/words/work_words.h"
+
+/* The columns of a list: what, and its words. */
+static struct hand_table list_table(void)
+{
+	static const struct table_column columns[] =
+		{ { NULL, COLUMN_LEFT }, { NULL, COLUMN_WRAPS } };
+
+	return hand_table(columns, 2, 0);
+}
+
+/* ---- Head ------------------------------------------------------------------------------------ */
+
+static const char *title_of(const struct report *report)
+{
+	const struct value *title = block_value(&report->plot->details.head, HEAD_TITLE);
+
+	return title->set ? title->as.text : "";
+}
+
+static const char *file_of(const struct report *report)
+{
+	struct text file = TEXT_EMPTY;
+
+	spell(&file, report->file);
+	return say_text(report, &file);
+}
+
+const char *plot_named(const struct report *report)
+{
+	const char *title = title_of(report);
+
+	return say(report, "%s%s%s", title, *title ? ", " : "", file_of(report));
+}
+
+/* "2 beds are not laid out, 1 has no cap". */
+static const char *missing_words(const struct report *report)
+{
+	const struct walls *walls = &report->takeoff->walls;
+	const char *beds = walls->not_laid_count == 0 ? "" : say(report, "%s not laid out%s",
+		word_count(report, walls->not_laid_count, "bed is", "beds are"),
+		walls->caps_not_laid ? ", " : "");
+
+	return walls->caps_not_laid == 0 ? beds : say(report, "%s%s no cap laid out", beds,
+		word_count(report, walls->caps_not_laid, "bed has", "beds have"));
+}
+
+/* The title, and the row that every head has. */
+static void begin_head(const struct report *report, struct hand_table *table)
+{
+	const struct survey *survey = &report->takeoff->survey;
+
+	print_blank(report);
+	print_lines(report, 0, 0, "%s", title_of(report));
+	TABLE_ROW(table, "Plan", say(report, "%s: %s, %d x %d cells of %s", file_of(report),
+		plain_cells(report, survey->columns, survey->rows), survey->columns, survey->rows,
+		plain_length(report, survey->cell)));
+}
+
+void print_plan_head(const struct report *report)
+{
+	struct hand_table table = list_table();
+
+	begin_head(report, &table);
+	hand_table_print(&table, report->out);
+}
+
+static void print_head(const struct report *report)
+{
+	const struct block *head = &report->plot->details.head;
+	struct hand_table table = list_table();
+	struct text line = TEXT_EMPTY;
+
+	begin_head(report, &table);
+	text_add_repeat(&line, '_', 43);
+	text_add(&line, "  Date ");
+	text_add_repeat(&line, '_', 17);
+	TABLE_ROW(&table, "Address", line.bytes);
+	text_fini(&line);
+	if (!report->takeoff->complete)
+		TABLE_ROW(&table, "INCOMPLETE", say(report, "%s: what they need is in no total",
+			missing_words(report)));
+	for (size_t i = 0; i < head->notes.count; i++)
+		TABLE_ROW(&table, "Note", head->notes.texts[i]);
+	hand_table_print(&table, report->out);
+}
+
+/* ---- Totals ---------------------------------------------------------------------------------- */
+
+static const char *cost_words(const struct report *report)
+{
+	const struct costs *costs = &report->takeoff->costs;
+
+	return say(report, "%s %s: goods %s, delivery %s, tax neither added nor taken off%s",
+		costs->currency, plain_money(report, costs->total),
+		plain_money(report, costs->goods), plain_money(report, costs->delivery),
+		costs->unpriced == 0 ? "" : say(report, "; %s no price in the book and %s in no "
+		"sum", word_count(report, costs->unpriced, "item has", "items have"),
+		costs->unpriced == 1 ? "is" : "are"));
+}
+
+/* What comes, and what is taken away. */
+static const char *weight_words(const struct report *report)
+{
+	const struct takeoff *takeoff = report->takeoff;
+	double away = takeoff->earthwork.spoil_weight, all = takeoff->costs.weight;
+	const char *more = takeoff->costs.is_weighed ? "" :
+		"; on top what has no known weight";
+
+	if (away <= 0 || away >= all)
+		return say(report, "%s%s", plain_weight(report, all), more);
+	return say(report, "%s to bring, %s to take away%s", plain_weight(report, all - away),
+		plain_weight(report, away), more);
+}
+
+/* With a book who brings what is known: drops, and trips for what is collected. */
+static const char *trips_by_book(const struct report *report)
+{
+	const struct costs *costs = &report->takeoff->costs;
+	const char *vehicle = report->takeoff->book->vehicle.name;
+	int64_t drops = 0, trips = 0;
+
+	for (int i = 0; i < costs->shipment_count; i++) {
+		const struct shipment *shipment = &costs->shipments[i];
+
+		*(shipment->supplier == NO_SUPPLIER ? &trips : &drops) += shipment->drops;
+	}
+	return say(report, "%s%s%s", word_count(report, drops, "drop", "drops"), trips == 0 ? "" :
+		say(report, " brought; %s of %s that carries %s",
+		word_count(report, trips, "trip", "trips"), vehicle ? vehicle : "a pickup",
+		plain_weight(report, costs->vehicle_carries)),
+		costs->is_weighed ? "" : "; more where a weight is not known");
+}
+
+static const char *trips_words(const struct report *report)
+{
+	const struct costs *costs = &report->takeoff->costs;
+	int64_t pickups = 0, trucks = 0;
+
+	if (report->takeoff->book)
+		return trips_by_book(report);
+	for (int i = 0; i < costs->day_count; i++) {
+		pickups += costs->days[i].pickups;
+		trucks += costs->days[i].trucks;
+	}
+	return say(report, "%s or %s%s, each day's goods by themselves",
+		word_count(report, pickups, "pickup load", "pickup loads"),
+		word_count(report, trucks, "truck load", "truck loads"),
+		costs->is_weighed ? "" : " or more");
+}
+
+static const char *hours_words(const struct report *report)
+{
+	const struct work_sum *sum = &report->takeoff->work.sum;
+
+	if (sum->hours <= 0)
+		return "no work that has a rate";
+	return say(report, "%s where a rate is known: %s for %s at %s a day%s",
+		word_hours(report, sum->hours), word_days(report, sum->days), sum->crew == 1 ?
+		"one person" : say(report, "a crew of %s", plain_count(report, sum->crew)),
+		word_hours(report, sum->day), sum->unrated > 0 ? "; all else on top" : "");
+}
+
+static void print_totals(const struct report *report)
+{
+	const struct takeoff *takeoff = report->takeoff;
+	struct hand_table table = list_table();
+
+	page_heading(report->out, "Totals");
+	if (takeoff->book)
+		TABLE_ROW(&table, "Cost", cost_words(report));
+	if (takeoff->costs.weight > 0) {
+		TABLE_ROW(&table, "Weight", weight_words(report));
+		TABLE_ROW(&table, "Loads", trips_words(report));
+	}
+	if (takeoff->work.count > 0)
+		TABLE_ROW(&table, "Work", hours_words(report));
+	hand_table_print(&table, report->out);
+	print_lines(report, 0, 0, "Counted is all that is dug, laid, filled and fenced; not, unless "
+		"the plot lists it as extra: %s.", uncounted_words(report));
+}
+
+/* ---- Cautions -------------------------------------------------------------------------------- */
+
+void print_cautions(const struct report *report)
+{
+	const char *word, *sentences;
+	int at = 0;
+
+	page_heading(report->out, "Before you start");
+	print_lines(report, 0, 0, "Figures are for planning: measure on site before buying.");
+	while ((word = caution_next(report, &at, &sentences)))
+		print_lines(report, 0, 2, "%s: %s", capital(report, word), sentences);
+}
+
+void print_front(const struct report *report)
+{
+	print_head(report);
+	print_plan(report);
+	print_snags(report);
+	print_totals(report);
+	print_cautions(report);
+}

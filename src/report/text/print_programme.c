@@ -1,0 +1,179 @@
+#include "report/text/print.h"
+#include "report/words/caution_words.h"
+#include "report/words/labour_words.h"
+#include "report/words/work_words.h"
+#include "takeoff/costs/days.h"
+
+/* ---- The steps ------------------------------------------------------------------------------- */
+
+/* "Posts and concrete": the days whose goods it takes. */
+static const char *needed_words(const struct report *report, const struct planned_step *step)
+{
+	const struct item_list *items = &report->takeoff->items;
+	struct text words = TEXT_EMPTY;
+	unsigned days = 0;
+
+	for (int i = 0; i < step->item_count && step->step != WORK_HAUL; i++) {
+		const struct purchase *purchase =
+			item_purchase(items, &items->list[step->items[i]]);
+
+		if (!purchase || (days & (1u << purchase->day)))
+			continue;
+		days |= 1u << purchase->day;
+		text_print(&words, "%s%s", words.length ? "; " : "",
+			word_heading(&day_words[purchase->day]));
+	}
+	return words.length ? say_text(report, &words) : "-";
+}
+
+/* "2.2 +": so many hours, and work that has no rate. */
+static const char *hours_cell(const struct report *report, const struct planned_step *step)
+{
+	bool is_all_rated = true;
+
+	for (int i = 0; i < step->labour_count; i++)
+		is_all_rated = is_all_rated && step->labour[i].source != RATE_UNKNOWN;
+	if (!step->has_hours)
+		return is_all_rated ? "-" : "+";
+	return say(report, "%s%s", plain_decimal(report, step->hours, 1), is_all_rated ? "" : " +");
+}
+
+static const char *people_cell(const struct report *report, const struct planned_step *step)
+{
+	int64_t crew = report->takeoff->work.sum.crew;
+
+	return plain_count(report, crew < 2 && caution_takes_two(report, step) ? 2 : crew);
+}
+
+/* "Dig 37.5 cu ft, dig 6 post holes; 9 barrow loads. " */
+static const char *labour_sentence(const struct report *report, const struct planned_step *step)
+{
+	struct text words = TEXT_EMPTY;
+
+	for (int i = 0; i < step->labour_count; i++)
+		text_print(&words, "%s%s", i ? ", " : "", labour_words(report, &step->labour[i]));
+	if (step->barrows > 0)
+		text_print(&words, "%s%s", words.length ? "; " : "",
+			word_count(report, step->barrows, "barrow load", "barrow loads"));
+	text_add(&words, words.length ? ". " : "");
+	return capital(report, say_text(report, &words));
+}
+
+/* What is kept: the sod of undug ground in the beds; soil that goes back into the ground, or into
+ * the beds and lawns, as loose as it lies on its heap. */
+static void add_kept(struct text *words, const struct report *report, enum work_step step)
+{
+	const struct takeoff *takeoff = report->takeoff;
+	const struct earthwork *earth = &takeoff->earthwork;
+
+	if (step == WORK_STRIP && earthwork_sod_kept(earth, takeoff->allow) > 0)
+		text_print(words, "Keep the sod of %s, to be laid back inside the walls. ",
+			word_area(report, earth->loosened));
+	if (step == WORK_SET_ASIDE && earth->reused > 0)
+		text_print(words, "Topsoil: %s, loose. ", word_volume(report, earth->reused));
+	if (step == WORK_SET_ASIDE && earth->backfill_loose > 0)
+		text_print(words, "For the backfill: %s, loose. ",
+			word_volume(report, earth->backfill_loose));
+}
+
+static const char *doing_words(const struct report *report, const struct planned_step *step)
+{
+	const char *mind = caution_words(report, 1u << step->step);
+	struct text words = TEXT_EMPTY;
+
+	text_add(&words, labour_sentence(report, step));
+	if (!report->is_whole)
+		text_print(&words, "%s ", step_doing(report, step->step));
+	add_kept(&words, report, step->step);
+	if (*mind)
+		text_print(&words, "Mind: %s.", mind);
+	return say_text(report, &words);
+}
+
+static void print_steps(const struct report *report)
+{
+	static const struct table_column columns[] = {
+		{ "", COLUMN_RIGHT }, { "Step", COLUMN_LEFT }, { "People", COLUMN_RIGHT },
+		{ "Hours", COLUMN_RIGHT }, { "Must be there", COLUMN_WRAPS },
+	};
+	const struct work *work = &report->takeoff->work;
+	struct hand_table table = hand_table(columns, 5, 0);
+
+	table.table.across = 4;
+	for (int i = 0; i < work->count; i++) {
+		const struct planned_step *step = &work->list[i];
+
+		TABLE_ROW(&table, plain_count(report, i + 1), step_title(report, step->step),
+			people_cell(report, step), hours_cell(report, step),
+			needed_words(report, step));
+		hand_table_across(&table, doing_words(report, step));
+		arena_clear(report->words);
+	}
+	hand_table_print(&table, report->out);
+}
+
+/* ---- Hours ----------------------------------------------------------------------------------- */
+
+static bool has_usual(const struct work *work)
+{
+	for (int i = 0; i < work->labours.count; i++)
+		if (work->labours.list[i].source == RATE_USUAL)
+			return true;
+	return false;
+}
+
+/* The line that would give the first rate that is not known; NULL: all are. */
+static const char *missing_line(const struct report *report)
+{
+	const struct labours *labours = &report->takeoff->work.labours;
+
+	for (int i = 0; i < labours->count; i++)
+		if (labours->list[i].source == RATE_UNKNOWN)
+			return labour_line(report, labours->list[i].kind);
+	return NULL;
+}
+
+/* "strip 0.0104 h per sq ft; dig 0.2 h per cu ft (the plot)" */
+static const char *rates_words(const struct report *report)
+{
+	const struct labours *labours = &report->takeoff->work.labours;
+	struct text words = TEXT_EMPTY;
+
+	for (int i = 0; i < labours->count; i++) {
+		const struct labour *labour = &labours->list[i];
+
+		if (labour->source != RATE_UNKNOWN)
+			text_print(&words, "%s%s %s%s", words.length ? "; " : "",
+				attribute_row(labour->kind)->keyword, labour_rate(report, labour),
+				labour->source == RATE_USUAL ? "" :
+				say(report, " (%s)", labour_source(labour)));
+	}
+	return say_text(report, &words);
+}
+
+static void print_hours(const struct report *report)
+{
+	const struct work *work = &report->takeoff->work;
+	const char *line = missing_line(report);
+
+	print_note(report, "Hours are those of one person.%s%s%s",
+		work->sum.hours <= 0 ? "" : say(report, " Rates: %s.", rates_words(report)),
+		!has_usual(work) ? "" : " Those not the plot's or the book's are common practice, "
+		"no published source: a rule of thumb.",
+		!line ? "" : say(report, " +: work with no rate; give yours, one a line of the "
+		"plot: %s.", line));
+}
+
+void print_programme(const struct report *report)
+{
+	if (report->takeoff->work.count == 0)
+		return;
+	print_steps(report);
+	if (report->is_whole) {
+		print_lines(report, 0, 0, "Hours: of one person; +: and work with no rate. How each "
+			"step is done, rates and tools: takeoff --only programme.");
+		return;
+	}
+	print_hours(report);
+	print_lines(report, 0, 0, "Tools: %s.", work_tools(report));
+}
