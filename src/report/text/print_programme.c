@@ -2,27 +2,19 @@
 #include "report/words/caution_words.h"
 #include "report/words/labour_words.h"
 #include "report/words/work_words.h"
-#include "takeoff/costs/days.h"
 
 /* ---- The steps ------------------------------------------------------------------------------- */
 
-/* "Posts and concrete": the days whose goods it takes. */
+/* "Fence post, Gravel under posts": what it takes; not what is hauled away. */
 static const char *needed_words(const struct report *report, const struct planned_step *step)
 {
 	const struct item_list *items = &report->takeoff->items;
 	struct text words = TEXT_EMPTY;
-	unsigned days = 0;
 
-	for (int i = 0; i < step->item_count && step->step != WORK_HAUL; i++) {
-		const struct purchase *purchase =
-			item_purchase(items, &items->list[step->items[i]]);
-
-		if (!purchase || (days & (1u << purchase->day)))
-			continue;
-		days |= 1u << purchase->day;
-		text_print(&words, "%s%s", words.length ? "; " : "",
-			word_heading(&day_words[purchase->day]));
-	}
+	for (int i = 0; i < step->item_count && step->step != WORK_HAUL; i++)
+		if (item_purchase(items, &items->list[step->items[i]]))
+			text_print(&words, "%s%s", words.length ? "; " : "",
+				item_label(report, &items->list[step->items[i]]));
 	return words.length ? say_text(report, &words) : "-";
 }
 
