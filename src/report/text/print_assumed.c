@@ -295,8 +295,8 @@ void print_assumed(const struct report *report)
 		return;
 	print_lines(report, 0, 0, "Set in the plot or the price book:");
 	print_all(report, SET, print_block);
-	print_lines(report, 0, 0, "Usual values that matter most; look at them (common practice, no "
-		"published source):");
+	print_lines(report, 0, 0, "Usual values that matter most; look at them (common practice, "
+		"no published source):");
 	print_all(report, MATTERS_MOST, print_most);
 	print_usual(report);
 	if (has_bed)

@@ -197,7 +197,7 @@ END_TEST
 
 Suite *test_suite(void)
 {
-	Suite *suite = suite_create("print_costs");
+	Suite *suite = suite_create("print_shopping");
 	TCase *costs = suite_case(suite, "costs");
 
 	tcase_add_checked_fixture(costs, setup, teardown);
