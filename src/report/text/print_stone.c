@@ -182,6 +182,6 @@ void print_lawn(const struct report *report)
 		return;
 	print_alike(report, &lawn_table, lawns->list, lawns->count);
 	print_explained(report, "Topsoil in place by area and depth%s; the order is with what "
-		"settles.", has_fact(report, FACT(WALLS)) ? ", but over the base of a wall only what "
-		"fits under the turf" : "");
+		"settles.", has_fact(report, FACT(WALLS)) ? ", but over the base of a wall only "
+		"what fits under the turf" : "");
 }
