@@ -1,6 +1,7 @@
 #include "support/runner.h"
 #include "support/garden.h"
 #include "support/golden.h"
+#include "support/quantity.h"
 #include "base/utf8.h"
 #include "report/text/print.h"
 #include "report/words/first_line.h"
@@ -258,78 +259,6 @@ END_TEST
 
 /* ---- Figures --------------------------------------------------------------------------------- */
 
-/* The number and the unit at *at, which is moved behind them; in SI, with what half its last
- * digit is. */
-static double figure(const char **at, double *half)
-{
-	static const struct { const char *word; double unit; } units[] = {
-		{ " cu yd", CUBIC_YARD }, { " cu ft", CUBIC_FOOT }, { " m3", 1 }, { " L", 0.001 },
-		{ " sq ft", SQUARE_FOOT }, { " m2", 1 }, { " kg", 1 }, { " g", 0.001 },
-		{ " lb", 0.45359237 }, { " oz", 0.45359237 / 16 },
-	};
-	double value = 0, place = 1;
-	const char *c = *at + strspn(*at, " ");
-	bool is_behind = false;
-
-	for (; strchr("0123456789,.", *c); c++) {
-		if (*c == '.')
-			is_behind = true;
-		if (*c == '.' || *c == ',')
-			continue;
-		value = value * 10 + (*c - '0');
-		place /= is_behind ? 10 : 1;
-	}
-	value *= place;
-	*half = place / 2;
-	for (size_t i = 0; i < sizeof units / sizeof *units; i++) {
-		if (strncmp(c, units[i].word, strlen(units[i].word)) == 0) {
-			value *= units[i].unit;
-			*half *= units[i].unit;
-			c += strlen(units[i].word);
-			break;
-		}
-	}
-	*at = c;
-	return value;
-}
-
-static void figure_is(const char **at, double expected)
-{
-	const char *start = *at + strspn(*at, " ");
-	double half, found;
-
-	if (expected == 0 && *start == '-') {
-		*at = start + 1;
-		return;
-	}
-	found = figure(at, &half);
-	ck_assert_msg(fabs(found - expected) <= half * 1.0001, "%.30s: not %.9g", start, expected);
-}
-
-START_TEST(items_are_the_figures_of_the_takeoff)
-{
-	const char *row;
-
-	open_file(names[_i]);
-	row = find("\nItem ");
-	for (size_t i = 0; i < garden.takeoff.items.count; i++) {
-		const struct item *item = &garden.takeoff.items.list[i];
-		const char *label = garden_label(&garden, item), *at;
-		char first[32];
-
-		if (item_unit(item) == UNIT_EACH) /* their labels hold digits */
-			continue;
-		/* A label may go over lines: rows are found by its first word, in their order. */
-		snprintf(first, sizeof first, "\n%.*s", (int)strcspn(label, " "), label);
-		row = strstr(row + 1, first);
-		ck_assert_msg(row, "%s", label);
-		at = strstr(row, "  ");
-		figure_is(&at, item->laid);
-		figure_is(&at, item->spare);
-	}
-}
-END_TEST
-
 static void sum_is(const char *label, double bank, double loose)
 {
 	const char *at = strstr(find("\nDigging"), label);
@@ -341,8 +270,8 @@ static void sum_is(const char *label, double bank, double loose)
 	ck_assert_msg(at, "%s", label);
 	at += strlen(label);
 	if (bank >= 0)
-		figure_is(&at, bank);
-	figure_is(&at, loose);
+		quantity_is(&at, bank);
+	quantity_is(&at, loose);
 }
 
 START_TEST(sums_of_the_dig_are_the_figures_of_the_takeoff)
@@ -468,11 +397,11 @@ START_TEST(cut_lists_are_the_figures_of_the_takeoff)
 		at = strstr(at, "Bought ");
 		ck_assert_ptr_nonnull(at);
 		at += strlen("Bought ");
-		figure_is(&at, (double)cutting->bought);
+		quantity_is(&at, (double)cutting->bought);
 		at = strstr(at, ": ") + 1;
-		figure_is(&at, (double)cutting->whole);
+		quantity_is(&at, (double)cutting->whole);
 		at = strstr(at, ", ") + 1;
-		figure_is(&at, (double)cutting->cut_blocks);
+		quantity_is(&at, (double)cutting->cut_blocks);
 	}
 	ck_assert_ptr_null(strstr(at, "Bought "));
 }
@@ -486,8 +415,8 @@ START_TEST(areas_are_the_figures_of_the_takeoff)
 		const char *name = area->entry ? area->entry->name : "Open ground, left as it is";
 		const char *at = strstr(find("\nAreas\n"), name) + strlen(name);
 
-		figure_is(&at, (double)area->cells);
-		figure_is(&at, area->area);
+		quantity_is(&at, (double)area->cells);
+		quantity_is(&at, area->area);
 	}
 }
 END_TEST
@@ -918,7 +847,6 @@ Suite *test_suite(void)
 	tcase_add_test(wide, a_file_name_that_is_no_text_is_made_one);
 
 	tcase_add_checked_fixture(figures, setup, teardown);
-	tcase_add_loop_test(figures, items_are_the_figures_of_the_takeoff, 0, NAMES);
 	tcase_add_loop_test(figures, sums_of_the_dig_are_the_figures_of_the_takeoff, 0, NAMES);
 	tcase_add_test(figures, what_is_dug_alike_is_told_once_and_reuse_where_it_goes);
 	tcase_add_test(figures, loads_name_what_each_vehicle_takes);
