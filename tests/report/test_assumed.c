@@ -85,7 +85,7 @@ static struct garden garden;
 struct said {
 	struct text figures; /* all parts but what is assumed */
 	struct text json;
-	struct text assumed; /* that part alone, where it is said in full; a paragraph on one line */
+	struct text assumed; /* that part alone, in full; a paragraph on one line */
 };
 static struct said base;
 
