@@ -641,20 +641,20 @@ START_TEST(a_takeoff_goes_beside_the_plot_as_text_or_by_its_name_as_json)
 	struct text bytes = TEXT_EMPTY;
 
 	desk_type(b, " ");
-	desk_answer(b, ROWS { "File: ", "", NULL });
+	desk_answer(b, ROWS { "All of it", "File: ", "", NULL });
 	desk_do(b, ACT_TAKEOFF);
 	snprintf(path, sizeof path, "File: %s/garden.txt\n", b->folder);
 	ck_assert_str_eq(b->offered, path);
 	ck_assert_str_eq(b->fault, "File: needed here");
 
 	snprintf(typed, sizeof typed, "File: %s/garden.txt", b->folder);
-	desk_answer(b, (const char *[]){ typed, NULL });
+	desk_answer(b, (const char *[]){ "All of it", typed, NULL });
 	desk_do(b, ACT_TAKEOFF);
 	read_file(typed + strlen("File: "), &bytes);
 	ck_assert_int_eq(strncmp(bytes.bytes, "parterre takeoff 1\n", 19), 0);
 
 	snprintf(typed, sizeof typed, "File: %s/garden.json", b->folder);
-	desk_answer(b, (const char *[]){ typed, NULL });
+	desk_answer(b, (const char *[]){ "All of it", typed, NULL });
 	desk_do(b, ACT_TAKEOFF);
 	desk_says(b, "Takeoff written to ");
 	text_clear(&bytes);
@@ -672,13 +672,13 @@ START_TEST(a_table_goes_by_its_name_and_what_is_filled_in_is_not_lost_unasked)
 	struct text bytes = TEXT_EMPTY;
 
 	snprintf(typed, sizeof typed, "File: %s/garden.csv", b->folder);
-	desk_answer(b, (const char *[]){ typed, NULL });
+	desk_answer(b, (const char *[]){ "All of it", typed, NULL });
 	desk_do(b, ACT_TAKEOFF);
 	desk_says(b, "Takeoff written to ");
 	read_file(typed + strlen("File: "), &bytes);
 	ck_assert_int_eq(strncmp(bytes.bytes, "section,id,item,size,", 21), 0);
 	write_file(typed + strlen("File: "), "section,id,item,size,mine\r\n");
-	desk_answer(b, (const char *[]){ typed, "Leave that file alone", "", NULL });
+	desk_answer(b, (const char *[]){ "All of it", typed, "Leave that file alone", "", NULL });
 	desk_do(b, ACT_TAKEOFF);
 	text_clear(&bytes);
 	read_file(typed + strlen("File: "), &bytes);
@@ -704,7 +704,7 @@ START_TEST(a_takeoff_that_is_written_tells_of_its_snags)
 
 		desk_type(b, rows[i].keys);
 		snprintf(typed, sizeof typed, "File: %s/garden.txt", b->folder);
-		desk_answer(b, (const char *[]){ typed, NULL });
+		desk_answer(b, (const char *[]){ "All of it", typed, NULL });
 		desk_do(b, ACT_TAKEOFF);
 		said = strstr(b->editor.message.bytes, "garden.txt.");
 		ck_assert_ptr_nonnull(said);
@@ -726,7 +726,7 @@ START_TEST(a_takeoff_replaces_another_file_only_if_so_told_and_never_the_plot)
 	snprintf(typed, sizeof typed, "File: %s/letter.txt", b->folder);
 	snprintf(plot, sizeof plot, "File: %s", b->path);
 	write_file(typed + strlen("File: "), "Dear Ada,\n");
-	desk_answer(b, (const char *[]){ typed, "Leave that file alone", plot, typed,
+	desk_answer(b, (const char *[]){ "All of it", typed, "Leave that file alone", plot, typed,
 		"Write over it", NULL });
 	desk_do(b, ACT_TAKEOFF);
 	desk_says(b, "Takeoff written to ");
@@ -752,7 +752,7 @@ START_TEST(a_takeoff_is_not_written_over_the_price_book)
 	write_file(typed + strlen("File: "), bytes);
 	plot_set(editor_edit(&b->editor), 0, HEAD_PRICES, "\"book.json\"");
 	editor_stroke(&b->editor);
-	desk_answer(b, (const char *[]){ typed, "", NULL });
+	desk_answer(b, (const char *[]){ "All of it", typed, "", NULL });
 	desk_do(b, ACT_TAKEOFF);
 	ck_assert_ptr_nonnull(strstr(b->fault, "is the price book that it reads"));
 	read_file(typed + strlen("File: "), &kept);
