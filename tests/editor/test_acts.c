@@ -6,6 +6,7 @@
 
 #include "base/file.h"
 #include "editor/acts/act_groups.h"
+#include "report/text/parts.h"
 #include "screen/width.h"
 
 #include <stdio.h>
@@ -665,6 +666,51 @@ START_TEST(a_takeoff_goes_beside_the_plot_as_text_or_by_its_name_as_json)
 }
 END_TEST
 
+/* All that is offered, in its order; the file is named after the part and holds it alone. */
+START_TEST(a_part_of_the_takeoff_is_written_by_itself_beside_the_plot)
+{
+	struct desk *b = desk_new(ROWS { "bbbbbb", "bbbbbb", "bbbbbb", "bbbbbb", NULL });
+	char path[4300], typed[4400];
+	struct text bytes = TEXT_EMPTY, answers = TEXT_EMPTY;
+
+	text_add(&answers, "All of it: \n");
+	for (int part = 0; part < PARTS; part++)
+		text_print(&answers, "%s: %s\n", part_title((enum part)part),
+			part_tells((enum part)part));
+	desk_answer(b, ROWS { "", NULL });
+	desk_do(b, ACT_TAKEOFF);
+	desk_asked(b, "Write which part of the takeoff?");
+	ck_assert_str_eq(b->offered, answers.bytes);
+	ck_assert_str_eq(b->first, "All of it");
+
+	snprintf(path, sizeof path, "%s/garden-shopping.txt", b->folder);
+	snprintf(typed, sizeof typed, "File: %s", path);
+	desk_answer(b, ROWS { "Shopping", "", NULL });
+	desk_do(b, ACT_TAKEOFF);
+	ck_assert_int_eq(strncmp(b->offered, typed, strlen(typed)), 0);
+	ck_assert_str_eq(b->offered + strlen(typed), "\n");
+	/* For programs and spreadsheets there are no parts. */
+	desk_answer(b, ROWS { "Shopping", "File: part.json", "", "Shopping", "File: part.csv", "",
+		NULL });
+	for (int i = 0; i < 2; i++) {
+		desk_do(b, ACT_TAKEOFF);
+		ck_assert_ptr_nonnull(strstr(b->fault, "A part is text"));
+	}
+	ck_assert(access("part.json", F_OK) != 0 && access("part.csv", F_OK) != 0);
+	desk_answer(b, (const char *[]){ "Shopping", typed, NULL });
+	desk_do(b, ACT_TAKEOFF);
+	desk_says(b, "Takeoff written to ");
+	read_file(path, &bytes);
+	ck_assert_int_eq(strncmp(bytes.bytes, "parterre takeoff 1\n\nShopping --", 31), 0);
+	ck_assert_ptr_nonnull(strstr(bytes.bytes, "Wall block"));
+	ck_assert_ptr_null(strstr(bytes.bytes, "Before you start"));
+	ck_assert_ptr_null(strstr(bytes.bytes, "\nWalls --"));
+	text_fini(&answers);
+	text_fini(&bytes);
+	desk_free(b);
+}
+END_TEST
+
 START_TEST(a_table_goes_by_its_name_and_what_is_filled_in_is_not_lost_unasked)
 {
 	struct desk *b = open_ground();
@@ -969,6 +1015,7 @@ static void add_files(TCase *files)
 	tcase_add_test(files, a_file_changed_by_somebody_else_is_written_over_only_if_so_told);
 	tcase_add_test(files, what_cannot_be_saved_is_said_and_stays_unsaved);
 	tcase_add_test(files, a_takeoff_goes_beside_the_plot_as_text_or_by_its_name_as_json);
+	tcase_add_test(files, a_part_of_the_takeoff_is_written_by_itself_beside_the_plot);
 	tcase_add_test(files, a_table_goes_by_its_name_and_what_is_filled_in_is_not_lost_unasked);
 	tcase_add_test(files, a_takeoff_that_is_written_tells_of_its_snags);
 	tcase_add_test(files, a_takeoff_replaces_another_file_only_if_so_told_and_never_the_plot);
