@@ -8,7 +8,8 @@
  * it would print what it was given as it is. */
 static bool refuse_option(const struct accepted *accepted, int option, char **argv)
 {
-	const char *word = argv[optind - 1];
+	/* The last word may be what follows the option. */
+	const char *word = option == 'n' ? "--only" : argv[optind - 1];
 
 	if (option == ':')
 		complain("%s needs a %s after it", word, optopt == 'n' ? "part" : "file");

@@ -99,6 +99,89 @@ START_TEST(a_takeoff_is_printed_as_text_json_or_csv)
 }
 END_TEST
 
+/* ---- Parts of the takeoff -------------------------------------------------------------------- */
+
+START_TEST(the_parts_are_listed_by_their_words_without_a_plot)
+{
+	static const char list[] =
+		"front      plan, snags, totals, cautions\n"
+		"shopping   what to order, day by day\n"
+		"programme  the order of work\n"
+		"dig        what is dug, and the stone on it\n"
+		"walls      how blocks are laid and cut\n"
+		"fill       liner, soil and mulch\n"
+		"fence      posts, panels and gates\n"
+		"lawn       turf and seed\n"
+		"areas      how much there is of each ground\n"
+		"assumed    what all this rests on\n";
+	struct program_result r = program_run(ARGUMENTS("takeoff", "--only", "list"), NULL);
+
+	ck_assert_int_eq(r.status, 0);
+	ck_assert_str_eq(r.output.bytes, list);
+	ck_assert_str_eq(r.errors.bytes, "");
+	program_free(&r);
+	check_run(ARGUMENTS("takeoff", "--only=list", "none.plot"), 0, list, "");
+}
+END_TEST
+
+/* In the order of the parts, whatever the order they are asked for in. */
+START_TEST(only_the_parts_asked_for_are_printed)
+{
+	struct program_result r = program_run(ARGUMENTS("takeoff", "--only", "fence,walls", plot),
+		NULL);
+	const char *fence = strstr(r.output.bytes, "\nFence --");
+	int heads = 0;
+
+	ck_assert_int_eq(r.status, 0);
+	ck_assert_int_eq(strncmp(r.output.bytes, "parterre takeoff 1\n\nWalls --", 28), 0);
+	ck_assert(fence && !strstr(fence + 1, "\nWalls --"));
+	for (const char *at = r.output.bytes; (at = strstr(at, ", court.plot\n")); at++)
+		heads++;
+	ck_assert_int_eq(heads, 2);
+	program_free(&r);
+	check_run(ARGUMENTS("takeoff", "--only", "walls", "-o", in_folder("walls.txt"), plot), 0,
+		"", "");
+	check_file("walls.txt", "parterre takeoff 1\n\nWalls --");
+	/* What is written so is a takeoff: another goes over it. */
+	check_run(ARGUMENTS("takeoff", "--only", "dig", "-o", in_folder("walls.txt"), plot), 0,
+		"", "");
+	check_file("walls.txt", "parterre takeoff 1\n\nDig and stone --");
+}
+END_TEST
+
+/* Named as it was typed, but in characters that do a terminal no harm. */
+START_TEST(a_part_that_there_is_not_is_refused)
+{
+	check_run(ARGUMENTS("takeoff", "--only", "roof", plot), 2, "", "parterre: --only: there is "
+		"no part \"roof\"; --only list names them\n");
+	check_run(ARGUMENTS("takeoff", "--only", "walls,roof,fence", plot), 2, "", "\"roof\"");
+	check_run(ARGUMENTS("takeoff", "--only", "walls,", plot), 2, "", "no part \"\";");
+	check_run(ARGUMENTS("takeoff", "--only", "list,walls", plot), 2, "", "\"list\"");
+	check_run(ARGUMENTS("takeoff", "--only", "ro\x1B[2Jof", plot), 2, "", "\"ro<1B>[2Jof\"");
+	check_run(ARGUMENTS("takeoff", plot, "--only"), 2, "", "--only needs a part after it");
+	check_run(ARGUMENTS("plan", "--only", "walls", plot), 2, "", "--only is not understood");
+	check_run(ARGUMENTS("compare", "--only", "walls", plot, plot), 2, "",
+		"--only is not understood");
+}
+END_TEST
+
+START_TEST(json_and_tables_have_no_parts)
+{
+	const char *words = "--only is for the takeoff as text";
+
+	check_run(ARGUMENTS("takeoff", "--only", "walls", "--json", plot), 2, "", words);
+	check_run(ARGUMENTS("takeoff", "--only", "walls", "--csv", plot), 2, "", words);
+	check_run(ARGUMENTS("takeoff", "--only", "walls", "-o", in_folder("x.csv"), plot), 2, "",
+		words);
+	check_run(ARGUMENTS("takeoff", "--only", "walls", "-o", in_folder("x.json"), plot), 2, "",
+		words);
+	ck_assert_int_ne(access(in_folder("x.csv"), F_OK), 0);
+	ck_assert_int_ne(access(in_folder("x.json"), F_OK), 0);
+}
+END_TEST
+
+/* ---- The plan alone -------------------------------------------------------------------------- */
+
 /* As it is in the takeoff, by itself. */
 START_TEST(a_plan_is_printed_alone)
 {
@@ -154,10 +237,10 @@ START_TEST(the_price_book_asked_for_goes_before_the_one_that_the_plot_names)
 	put("book.json", BOOK_HEAD ", \"allow\": {\"kerf\": \"3/16 in\"}}");
 	put("other.json", BOOK_HEAD ", \"allow\": {\"kerf\": \"5/16 in\"}}");
 	check_run(ARGUMENTS("takeoff", in_folder("garden.plot")), 0,
-		"Saw kerf               3/16 in          price book\n", "");
+		"\n  Saw kerf 3/16 in (price book).\n", "");
 	check_run(ARGUMENTS("takeoff", "--prices", in_folder("other.json"),
 		in_folder("garden.plot")),
-		0, "Saw kerf               5/16 in          price book\n", "");
+		0, "\n  Saw kerf 5/16 in (price book).\n", "");
 }
 END_TEST
 
@@ -389,6 +472,10 @@ Suite *test_suite(void)
 	tcase_add_test(words, the_screen_needs_a_terminal_and_says_so);
 	tcase_add_checked_fixture(output, setup, teardown);
 	tcase_add_test(output, a_takeoff_is_printed_as_text_json_or_csv);
+	tcase_add_test(output, the_parts_are_listed_by_their_words_without_a_plot);
+	tcase_add_test(output, only_the_parts_asked_for_are_printed);
+	tcase_add_test(output, a_part_that_there_is_not_is_refused);
+	tcase_add_test(output, json_and_tables_have_no_parts);
 	tcase_add_test(output, a_plan_is_printed_alone);
 	tcase_add_test(output, a_plan_is_written_over_what_was_one);
 	tcase_add_test(output, a_takeoff_goes_to_a_file_and_over_an_older_takeoff);
