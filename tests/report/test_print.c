@@ -1,8 +1,8 @@
 #include "support/runner.h"
 #include "support/garden.h"
 #include "support/golden.h"
+#include "support/lines.h"
 #include "support/quantity.h"
-#include "base/utf8.h"
 #include "report/text/print.h"
 #include "report/words/first_line.h"
 
@@ -12,7 +12,6 @@
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
-#include <wchar.h>
 
 static struct garden garden;
 static struct text page;
@@ -113,39 +112,10 @@ START_TEST(the_sample_plots_print_as_they_did)
 }
 END_TEST
 
-/* Columns of a line by the C library's own table. */
-static int columns_of(const char *line, size_t length)
-{
-	int columns = 0;
-	uint32_t code;
-
-	for (size_t at = 0; at < length;) {
-		size_t bytes = utf8_decode(line + at, length - at, &code);
-
-		ck_assert_msg(bytes > 0 && utf8_is_text(code), "no text: %.20s", line + at);
-		columns += wcwidth((wchar_t)code) > 0 ? wcwidth((wchar_t)code) : 0;
-		at += bytes;
-	}
-	return columns;
-}
-
-static void check_lines(const char *what)
-{
-	for (const char *line = page.bytes; *line;) {
-		size_t length = strcspn(line, "\n");
-
-		ck_assert_msg(line[length] == '\n', "%s: the last line has no end", what);
-		ck_assert_msg(columns_of(line, length) <= 80, "%s: %.*s", what, (int)length, line);
-		ck_assert_msg(length == 0 || line[length - 1] != ' ', "%s: ends in a blank: %.*s",
-			what, (int)length, line);
-		line += length + 1;
-	}
-}
-
 START_TEST(no_line_of_a_sample_exceeds_80_columns_or_ends_in_a_blank)
 {
 	open_file(names[_i]);
-	check_lines(names[_i]);
+	lines_check(page.bytes, names[_i]);
 }
 END_TEST
 
@@ -183,7 +153,7 @@ START_TEST(a_plot_of_open_ground_has_its_page_too)
 {
 	garden_rows(&garden, (const char *[]){ "..", NULL });
 	print("empty.plot");
-	check_lines("open ground");
+	lines_check(page.bytes, "open ground");
 	find("Nothing: there is nothing to build, to fill or to lay.");
 	find("\nSnags: none found.\n");
 	ck_assert(!shows("Programme"));
@@ -268,7 +238,9 @@ START_TEST(long_and_wide_names_stay_within_80_columns)
 			plot_set(&garden.plot, 0, HEAD_UNITS, "metric");
 		plot_set(&garden.plot, 0, HEAD_CELL, seed % 3 ? "1 ft" : "119 63/64 in");
 		print(name);
-		check_lines(what);
+		lines_check(page.bytes, what);
+		print_explained_parts(name);
+		lines_check(page.bytes, what);
 		free(name);
 		if (seed < 60)
 			garden_fini(&garden);
@@ -283,7 +255,7 @@ START_TEST(a_file_name_that_is_no_text_is_made_one)
 	find("\nPlan     evil<1B>[2J<0A><FF>.plot: 6 ft x 6 ft, 6 x 6 cells of 1 ft\n");
 	find("\nWalls ------------------------------------------------- "
 		"evil<1B>[2J<0A><FF>.plot\n");
-	check_lines("file name");
+	lines_check(page.bytes, "file name");
 }
 END_TEST
 

@@ -22,7 +22,7 @@ void print_areas(const struct report *report)
 void print_names(const struct report *report)
 {
 	static const struct table_column columns[] = {
-		{ "Region", COLUMN_LEFT }, { "Letter", COLUMN_LEFT }, { "Name", COLUMN_LEFT },
+		{ "Region", COLUMN_LEFT }, { "Letter", COLUMN_LEFT }, { "Name", COLUMN_WRAPS },
 	};
 	const struct survey *survey = &report->takeoff->survey;
 	struct hand_table table = hand_table(columns, 3, 0);

@@ -243,12 +243,12 @@ static void print_not_laid(const struct report *report)
 void print_beds(const struct report *report)
 {
 	static const struct table_column raised[] = {
-		{ "Bed", COLUMN_LEFT }, { "", COLUMN_LEFT }, { "Across, down", COLUMN_WRAPS },
+		{ "Bed", COLUMN_WRAPS }, { "", COLUMN_LEFT }, { "Across, down", COLUMN_WRAPS },
 		{ "Sides", COLUMN_WRAPS }, { "Height", COLUMN_RIGHT }, { "Embed", COLUMN_RIGHT },
 		{ "Inside", COLUMN_RIGHT }, { "Soil depth", COLUMN_RIGHT },
 	};
 	static const struct table_column level[] = {
-		{ "Bed", COLUMN_LEFT }, { "", COLUMN_LEFT }, { "Across, down", COLUMN_WRAPS },
+		{ "Bed", COLUMN_WRAPS }, { "", COLUMN_LEFT }, { "Across, down", COLUMN_WRAPS },
 		{ "Sides", COLUMN_WRAPS }, { "Area", COLUMN_RIGHT }, { "Dug over", COLUMN_RIGHT },
 		{ "Then", COLUMN_LEFT }, { "Depth", COLUMN_RIGHT },
 	};

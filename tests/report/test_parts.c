@@ -1,0 +1,412 @@
+/* The parts of the takeoff: how they are asked for, that each can be handed over alone, and that
+ * all of them together say what the whole says. */
+#include "support/book.h"
+#include "support/details.h"
+#include "support/garden.h"
+#include "support/lines.h"
+#include "support/runner.h"
+#include "report/text/print.h"
+#include "report/words/first_line.h"
+
+#include <ctype.h>
+#include <locale.h>
+#include <stdio.h>
+#include <string.h>
+
+static struct garden garden;
+static struct text all, alone[PARTS]; /* alone: each part by itself */
+
+static void setup(void)
+{
+	/* For the widths of what users type. */
+	ck_assert_ptr_nonnull(setlocale(LC_CTYPE, "C.UTF-8"));
+	garden = (struct garden){ .arena = ARENA_EMPTY };
+	all = TEXT_EMPTY;
+	memset(alone, 0, sizeof alone);
+}
+
+static void teardown(void)
+{
+	text_fini(&all);
+	for (int part = 0; part < PARTS; part++)
+		text_fini(&alone[part]);
+	garden_fini(&garden);
+}
+
+static void print_to(struct text *text, unsigned parts)
+{
+	struct text_sink sink = text_sink(text);
+
+	text_clear(text);
+	report_text(&sink.sink, &garden.plot, &garden.takeoff, "any.plot", parts);
+}
+
+static void print(void)
+{
+	garden_count(&garden);
+	print_to(&all, PARTS_ALL);
+	for (int part = 0; part < PARTS; part++)
+		print_to(&alone[part], 1u << part);
+}
+
+/* ---- Words ----------------------------------------------------------------------------------- */
+
+START_TEST(each_part_is_asked_for_by_a_word_of_its_own)
+{
+	struct text words = TEXT_EMPTY;
+	const char *unknown;
+	size_t length;
+	unsigned parts;
+
+	for (int part = 0; part < PARTS; part++) {
+		const char *word = part_word((enum part)part);
+
+		ck_assert(parts_read(word, &parts, &unknown, &length));
+		ck_assert_uint_eq(parts, 1u << part);
+		ck_assert_uint_gt(strlen(part_title((enum part)part)), 3);
+		ck_assert_uint_gt(strlen(part_tells((enum part)part)), 3);
+		text_print(&words, "%s%s", part ? "," : "", word);
+		ck_assert(parts_read(words.bytes, &parts, &unknown, &length));
+		ck_assert_uint_eq(parts, (2u << part) - 1);
+	}
+	ck_assert_uint_eq(parts, PARTS_ALL);
+	ck_assert(parts_read("fence,walls,fence", &parts, &unknown, &length));
+	ck_assert_uint_eq(parts, 1u << PART_FENCE | 1u << PART_WALLS);
+	text_fini(&words);
+}
+END_TEST
+
+static const struct {
+	const char *words;
+	size_t at, length;
+} unknowns[] = {
+	{ "roof", 0, 4 }, { "", 0, 0 }, { ",", 0, 0 }, { "walls,", 6, 0 }, { ",walls", 0, 0 },
+	{ "walls,roof,fence", 6, 4 }, { "walls fence", 0, 11 }, { "wall", 0, 4 },
+	{ "wallsy", 0, 6 }, { "Walls", 0, 5 }, { "walls,,fence", 6, 0 }, { "fence,list", 6, 4 },
+};
+
+START_TEST(what_is_no_part_is_pointed_at)
+{
+	const char *words = unknowns[_i].words, *unknown = NULL;
+	size_t length = 99;
+	unsigned parts;
+
+	ck_assert(!parts_read(words, &parts, &unknown, &length));
+	ck_assert_ptr_eq(unknown, words + unknowns[_i].at);
+	ck_assert_uint_eq(length, unknowns[_i].length);
+}
+END_TEST
+
+/* ---- Every part by itself -------------------------------------------------------------------- */
+
+/* Adds the words without blanks, ends of lines and dashes: wherever they are broken, with a rule
+ * between them or without. */
+static void add_bare(struct text *bare, const char *words)
+{
+	for (; *words; words++)
+		if (!strchr(" \n-", *words))
+			text_add_bytes(bare, words, 1);
+}
+
+static const char *behind_first_line(const struct text *text)
+{
+	ck_assert(report_is_takeoff(text->bytes, text->length));
+	return strchr(text->bytes, '\n') + 1;
+}
+
+static bool is_left_out(int part)
+{
+	return !*behind_first_line(&alone[part]);
+}
+
+/* The title of the plot and its file; before them that of the part, but on the front. */
+static void has_head(int part)
+{
+	const struct value *set = block_value(&garden.plot.details.head, HEAD_TITLE);
+	const char *title = set->set ? set->as.text : "";
+	const char *const marks[] = { "", "(INCOMPLETE)" };
+	struct text found = TEXT_EMPTY, expected = TEXT_EMPTY;
+	bool has = false;
+
+	add_bare(&found, behind_first_line(&alone[part]));
+	for (int i = 0; i < 2 && !has; i++) {
+		text_clear(&expected);
+		add_bare(&expected, part == PART_FRONT ? "" : part_title((enum part)part));
+		add_bare(&expected, marks[i]);
+		add_bare(&expected, title);
+		add_bare(&expected, part == PART_FRONT ? "Plan" : *title ? "," : "");
+		add_bare(&expected, "any.plot");
+		has = strncmp(found.bytes, expected.bytes, expected.length) == 0;
+	}
+	ck_assert_msg(has, "%s: %.200s", part_word((enum part)part), alone[part].bytes);
+	text_fini(&found);
+	text_fini(&expected);
+}
+
+/* Whether something stands in the plot or the takeoff that a part is about. */
+static bool has_anything(int part)
+{
+	const struct takeoff *takeoff = &garden.takeoff;
+	bool has_beds = false, has_ground = false;
+
+	for (int i = 0; i < takeoff->survey.region_count; i++) {
+		const struct entry *entry = takeoff->survey.regions[i].entry;
+
+		has_ground = has_ground || entry;
+		has_beds = has_beds || (entry && entry->class == CLASS_BED);
+	}
+	switch ((enum part)part) {
+	case PART_FRONT: case PART_SHOPPING: case PART_AREAS:
+		return true;
+	case PART_PROGRAMME:
+		return takeoff->work.count > 0;
+	case PART_DIG:
+		return takeoff->earthwork.count > 0 || takeoff->stones.count > 0 ||
+			takeoff->edging.runs > 0;
+	case PART_WALLS:
+		return has_beds;
+	case PART_FILL:
+		return takeoff->fills.count > 0;
+	case PART_FENCE:
+		return takeoff->fences.count > 0;
+	case PART_LAWN:
+		return takeoff->lawns.count > 0;
+	case PART_ASSUMED:
+		return has_ground || takeoff->fences.count > 0;
+	}
+	return false;
+}
+
+static void each_is_a_paper_or_left_out(const char *what)
+{
+	for (int part = 0; part < PARTS; part++) {
+		ck_assert_msg(is_left_out(part) != has_anything(part), "%s: %s", what,
+			part_word((enum part)part));
+		lines_check(alone[part].bytes, what);
+		if (!is_left_out(part))
+			has_head(part);
+	}
+}
+
+/* ---- All of them together -------------------------------------------------------------------- */
+
+/* The next word with a digit in it; NULL: there is no more. */
+static const char *next_figure(const char *c, size_t *length)
+{
+	for (; *(c += strspn(c, " \n")); c += *length) {
+		*length = strcspn(c, " \n");
+		if (strcspn(c, "0123456789") < *length)
+			return c;
+	}
+	return NULL;
+}
+
+/* Every figure of the whole stands in the parts too, and in the same order: what they say besides
+ * explains. */
+static void parts_say_the_whole(const char *what)
+{
+	struct text parts = TEXT_EMPTY;
+	const char *from, *figure;
+	size_t length, found;
+
+	for (int part = 0; part < PARTS; part++)
+		text_add(&parts, behind_first_line(&alone[part]));
+	from = parts.bytes;
+	figure = behind_first_line(&all);
+	for (; (figure = next_figure(figure, &length)); figure += length) {
+		while ((from = next_figure(from, &found)) &&
+			(found != length || strncmp(from, figure, length) != 0))
+			from += found;
+		ck_assert_msg(from, "%s: no part has this: %.80s", what, figure);
+		from += found;
+	}
+	text_fini(&parts);
+}
+
+/* Each part of the whole begins as it does by itself. */
+static void whole_has_their_heads(const char *what)
+{
+	const char *at = all.bytes;
+
+	for (int part = 0; part < PARTS; part++) {
+		const char *head = behind_first_line(&alone[part]);
+		char line[200];
+
+		if (!*head)
+			continue;
+		snprintf(line, sizeof line, "%.*s\n", (int)strcspn(head + 1, "\n") + 1, head);
+		at = strstr(at, line);
+		ck_assert_msg(at, "%s: %s", what, part_word((enum part)part));
+	}
+}
+
+/* Several parts are what each of them is. */
+static void several_are_each(struct random *random, const char *what)
+{
+	unsigned parts = (unsigned)random_below(random, PARTS_ALL);
+	struct text several = TEXT_EMPTY, each = TEXT_EMPTY;
+
+	print_to(&several, parts);
+	for (int part = 0; part < PARTS; part++)
+		if (parts & 1u << part)
+			text_add(&each, behind_first_line(&alone[part]));
+	text_add(&each, "");
+	ck_assert_msg(strcmp(behind_first_line(&several), each.bytes) == 0, "%s: parts %x", what,
+		parts);
+	text_fini(&several);
+	text_fini(&each);
+}
+
+/* ---- What to mind ---------------------------------------------------------------------------- */
+
+/* Whether the front says in full what a word reminds of. */
+static bool is_in_front(const char *word, size_t length)
+{
+	char line[80];
+
+	snprintf(line, sizeof line, "\n%c%.*s: ", toupper((unsigned char)*word),
+		(int)length - 1, word + 1);
+	return strstr(alone[PART_FRONT].bytes, line);
+}
+
+/* Every "Mind: dust, saw." of a part. Returns how many words there are. */
+static int minded(int part, const char *what)
+{
+	int count = 0;
+
+	for (const char *c = alone[part].bytes; (c = strstr(c, "Mind: "));) {
+		c += strlen("Mind: ");
+		for (size_t length = 0;; c += strspn(c, ", \n")) {
+			length = strspn(c, "abcdefghijklmnopqrstuvwxyz");
+			ck_assert_msg(length > 0 && is_in_front(c, length), "%s, %s: %.*s", what,
+				part_word((enum part)part), (int)length, c);
+			count++;
+			c += length;
+			if (*c == '.')
+				break;
+			ck_assert_msg(*c == ',', "%s: %.40s", what, c);
+		}
+	}
+	return count;
+}
+
+static void all_that_is_minded_is_in_front(const char *what)
+{
+	int words[PARTS];
+
+	for (int part = 0; part < PARTS; part++)
+		words[part] = minded(part, what);
+	ck_assert_int_eq(words[PART_FRONT] + words[PART_AREAS] + words[PART_ASSUMED], 0);
+	/* Beds are dug and filled in gloves, holes are near lines. */
+	ck_assert(is_left_out(PART_DIG) || words[PART_DIG] > 0);
+	ck_assert(is_left_out(PART_FILL) || words[PART_FILL] > 0 || !garden.takeoff.work.count);
+	ck_assert(!(garden.takeoff.work.facts & FACT(POSTS)) || words[PART_FENCE] > 0);
+}
+
+/* ---- Plots ----------------------------------------------------------------------------------- */
+
+static void check(struct random *random, const char *what)
+{
+	print();
+	each_is_a_paper_or_left_out(what);
+	parts_say_the_whole(what);
+	whole_has_their_heads(what);
+	several_are_each(random, what);
+	all_that_is_minded_is_in_front(what);
+}
+
+static const char *const samples[] = { "court", "elbow", "great-court", "ring", "rope-walk",
+	"snags" };
+
+START_TEST(the_parts_of_a_sample_are_papers_and_say_all)
+{
+	struct random random = { 11 };
+	char path[80];
+
+	snprintf(path, sizeof path, "plots/%s.plot", samples[_i]);
+	garden_file(&garden, path);
+	check(&random, samples[_i]);
+}
+END_TEST
+
+enum { ROUNDS = 60 };
+
+/* Open ground, or all that a plot may have, named and noted in any characters. */
+START_TEST(the_parts_of_any_plot_are_papers_and_say_all)
+{
+	struct random random = { 71 };
+	int left_out[PARTS] = { 0 };
+
+	for (int round = 0; round < ROUNDS; round++) {
+		char what[24];
+
+		snprintf(what, sizeof what, "round %d", round);
+		if (round % 3)
+			whole_plot_at_random(&garden.plot, &random, 12);
+		else
+			plot_at_random(&garden.plot, &random, 12, round % 2 ? "bl" : "..pS");
+		garden.has_book = random_below(&random, 2) == 0;
+		if (garden.has_book)
+			book_at_random(&garden.book, &random, "16 in x 8 in x 6 in");
+		check(&random, what);
+		for (int part = 0; part < PARTS; part++)
+			left_out[part] += is_left_out(part);
+		teardown();
+		setup();
+	}
+	/* Both were tried of each part that may have nothing to say. */
+	for (int part = 0; part < PARTS; part++)
+		ck_assert_int_lt(left_out[part], ROUNDS);
+	for (int part = PART_WALLS; part <= PART_LAWN; part++)
+		ck_assert_msg(left_out[part] > 0, "%s", part_word((enum part)part));
+	plot_init(&garden.plot);
+}
+END_TEST
+
+/* ---- Nothing to say -------------------------------------------------------------------------- */
+
+/* What is left of a lawn alone, and of nothing at all. */
+static const struct {
+	const char *row;
+	unsigned parts;
+} few[] = {
+	{ "....", 1u << PART_FRONT | 1u << PART_SHOPPING | 1u << PART_AREAS },
+	{ "llll", 1u << PART_FRONT | 1u << PART_SHOPPING | 1u << PART_PROGRAMME | 1u << PART_DIG |
+		1u << PART_LAWN | 1u << PART_AREAS | 1u << PART_ASSUMED },
+	{ "pppp", 1u << PART_FRONT | 1u << PART_SHOPPING | 1u << PART_PROGRAMME | 1u << PART_DIG |
+		1u << PART_AREAS | 1u << PART_ASSUMED },
+};
+
+START_TEST(a_part_with_nothing_to_say_is_left_out)
+{
+	garden_rows(&garden, (const char *[]){ few[_i].row, NULL });
+	print();
+	for (int part = 0; part < PARTS; part++) {
+		char head[80];
+		bool is_there = few[_i].parts & 1u << part;
+
+		snprintf(head, sizeof head, "\n%s --", part_title((enum part)part));
+		ck_assert_msg(is_left_out(part) != is_there, "%s", part_word((enum part)part));
+		ck_assert(part == PART_FRONT || (strstr(all.bytes, head) != NULL) == is_there);
+		if (!is_there)
+			ck_assert_str_eq(alone[part].bytes, "parterre takeoff 1\n");
+	}
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("parts");
+	TCase *words = suite_case(suite, "words"), *papers = suite_case(suite, "papers");
+
+	tcase_add_test(words, each_part_is_asked_for_by_a_word_of_its_own);
+	tcase_add_loop_test(words, what_is_no_part_is_pointed_at, 0,
+		sizeof unknowns / sizeof *unknowns);
+	tcase_add_checked_fixture(papers, setup, teardown);
+	tcase_add_loop_test(papers, the_parts_of_a_sample_are_papers_and_say_all, 0,
+		sizeof samples / sizeof *samples);
+	tcase_add_test(papers, the_parts_of_any_plot_are_papers_and_say_all);
+	tcase_add_loop_test(papers, a_part_with_nothing_to_say_is_left_out, 0,
+		sizeof few / sizeof *few);
+	return suite;
+}
