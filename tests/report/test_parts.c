@@ -2,6 +2,7 @@
  * all of them together say what the whole says. */
 #include "support/book.h"
 #include "support/details.h"
+#include "support/fencing.h"
 #include "support/garden.h"
 #include "support/lines.h"
 #include "support/runner.h"
@@ -33,12 +34,17 @@ static void teardown(void)
 	garden_fini(&garden);
 }
 
-static void print_to(struct text *text, unsigned parts)
+static void print_as(struct text *text, const char *name, unsigned parts)
 {
 	struct text_sink sink = text_sink(text);
 
 	text_clear(text);
-	report_text(&sink.sink, &garden.plot, &garden.takeoff, "any.plot", parts);
+	report_text(&sink.sink, &garden.plot, &garden.takeoff, name, parts);
+}
+
+static void print_to(struct text *text, unsigned parts)
+{
+	print_as(text, "any.plot", parts);
 }
 
 static void print(void)
@@ -257,6 +263,40 @@ static void several_are_each(struct random *random, const char *what)
 	text_fini(&each);
 }
 
+/* ---- What is in no total --------------------------------------------------------------------- */
+
+enum { OF_WALLS = 1u << PART_DIG | 1u << PART_FILL };
+enum { OF_CAPS = 1u << PART_SHOPPING | 1u << PART_PROGRAMME | 1u << PART_WALLS };
+
+/* A wall that is not laid out lacks in the dig, the stone and the soil as well; a cap only in what
+ * is bought and laid. Neither lacks in a fence or a lawn. */
+static const struct {
+	const char *block, *cap;
+	unsigned incomplete;
+} lacking[] = {
+	{ "16 in x 8 in x 6 in", "none", 0 },
+	{ "16 in x 8 in x 6 in", "3 ft x 3 ft x 2 in", OF_CAPS },
+	{ "3 ft x 2 ft x 6 in", "none", OF_WALLS | OF_CAPS },
+};
+
+START_TEST(only_a_part_that_lacks_figures_is_marked_as_incomplete)
+{
+	garden_rows(&garden, (const char *[]){ "bbbb.cccccc", "bbbb.cccccc", "bbbb.cccccc",
+		"bbbb.cccccc", "llll.......", NULL });
+	plot_set(&garden.plot, 'b', BED_BLOCK, lacking[_i].block);
+	plot_set(&garden.plot, 'b', BED_CAP, lacking[_i].cap);
+	fences_run(&garden.plot, "0,0 11,0");
+	print();
+	for (int part = PART_SHOPPING; part < PARTS; part++) {
+		bool is_marked = strstr(behind_first_line(&alone[part]), " (INCOMPLETE) ---");
+
+		ck_assert(!is_left_out(part));
+		ck_assert_msg(is_marked == (lacking[_i].incomplete >> part & 1u), "%s",
+			part_word((enum part)part));
+	}
+}
+END_TEST
+
 /* ---- What to mind ---------------------------------------------------------------------------- */
 
 /* Whether the front says in full what a word reminds of. */
@@ -302,6 +342,30 @@ static void all_that_is_minded_is_in_front(const char *what)
 	ck_assert(is_left_out(PART_FILL) || words[PART_FILL] > 0 || !garden.takeoff.work.count);
 	ck_assert(!(garden.takeoff.work.facts & FACT(POSTS)) || words[PART_FENCE] > 0);
 }
+
+/* Of the court, which has something of everything: "" for a part that goes by no step. */
+static const char *const minds[PARTS] = {
+	[PART_FRONT] = "", [PART_SHOPPING] = "payload", [PART_PROGRAMME] = "",
+	[PART_DIG] = "services, pits, auger, dust, compactor, payload",
+	[PART_WALLS] = "code, dust, saw, adhesive, soil", [PART_FILL] = "soil",
+	[PART_FENCE] = "boundary, code, dust, concrete, timber, lifting", [PART_LAWN] = "",
+	[PART_AREAS] = "", [PART_ASSUMED] = "",
+};
+
+START_TEST(a_part_reminds_in_a_word_of_what_its_work_asks_for)
+{
+	char expected[120];
+
+	garden_file(&garden, "plots/court.plot");
+	garden_count(&garden);
+	snprintf(expected, sizeof expected, ", court.plot\nMind: %s.\n", minds[_i]);
+	print_as(&alone[_i], "court.plot", 1u << _i);
+	if (*minds[_i])
+		ck_assert_msg(strstr(alone[_i].bytes, expected), "%s", expected);
+	else
+		ck_assert_ptr_null(strstr(alone[_i].bytes, "court.plot\nMind: "));
+}
+END_TEST
 
 /* ---- Plots ----------------------------------------------------------------------------------- */
 
@@ -406,6 +470,9 @@ Suite *test_suite(void)
 	tcase_add_loop_test(papers, the_parts_of_a_sample_are_papers_and_say_all, 0,
 		sizeof samples / sizeof *samples);
 	tcase_add_test(papers, the_parts_of_any_plot_are_papers_and_say_all);
+	tcase_add_loop_test(papers, a_part_reminds_in_a_word_of_what_its_work_asks_for, 0, PARTS);
+	tcase_add_loop_test(papers, only_a_part_that_lacks_figures_is_marked_as_incomplete, 0,
+		sizeof lacking / sizeof *lacking);
 	tcase_add_loop_test(papers, a_part_with_nothing_to_say_is_left_out, 0,
 		sizeof few / sizeof *few);
 	return suite;

@@ -426,6 +426,17 @@ START_TEST(a_step_says_people_hours_what_must_have_come_and_how_much_there_is_to
 }
 END_TEST
 
+/* By their sizes blocks are told in what is bought. */
+START_TEST(blocks_of_several_sizes_are_named_once_where_they_must_be_there)
+{
+	garden_rows(&garden, (const char *const[]){ "bbbb.cccc", "bbbb.cccc", "bbbb.cccc",
+		"bbbb.cccc", NULL });
+	plot_set(&garden.plot, 'c', BED_BLOCK, "12 in x 8 in x 4 in");
+	say_all();
+	says(" Lay the walls 2 + Wall block; Adhesive, cartridge Lay ");
+}
+END_TEST
+
 START_TEST(a_tool_of_several_steps_is_listed_once)
 {
 	const char *tools;
@@ -562,6 +573,7 @@ Suite *test_suite(void)
 	tcase_add_test(steps, every_step_of_a_full_plot_says_what_to_do);
 	tcase_add_test(steps,
 		a_step_says_people_hours_what_must_have_come_and_how_much_there_is_to_do);
+	tcase_add_test(steps, blocks_of_several_sizes_are_named_once_where_they_must_be_there);
 	tcase_add_test(steps, a_tool_of_several_steps_is_listed_once);
 	tcase_add_loop_test(steps, a_step_is_worded_by_what_the_plot_has, 0,
 		sizeof worded / sizeof *worded);
