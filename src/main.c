@@ -21,6 +21,7 @@ static const char usage[] =
 	"      --prices BOOK         cost it by this price book, not the plot's own\n"
 	"      --force               even where OUT holds something that is no takeoff\n"
 	"      --only PARTS          parts of it alone: shopping,walls; list names them\n"
+	"      --pages               on pages of 66 lines, for a printer\n"
 	"      --json                for programs: one JSON object in SI units\n"
 	"      --csv                 for spreadsheets: the items, separated by commas\n"
 	"  parterre plan FILE        print the plan alone, drawn in characters;\n"

@@ -17,7 +17,7 @@ static bool refuse_option(const struct accepted *accepted, int option, char **ar
 	else
 		complain("option -%c is not understood", optopt);
 	complain("%s takes -o OUT, --prices BOOK%s", argv[0], accepted->csv ?
-		", --force, --only PARTS, --json and --csv" : accepted->json ?
+		", --force, --only PARTS, --pages, --json and --csv" : accepted->json ?
 		", --force and --json" : " and --force");
 	return false;
 }
@@ -56,12 +56,13 @@ static bool kind_read(struct request *request, const struct accepted *accepted, 
 	return true;
 }
 
-/* Parts are parts of the text. */
-static bool text_if_only(const struct request *request, const char *only)
+/* Parts and pages are those of the text. */
+static bool text_if_parts(const struct request *request, bool asks)
 {
-	if (!only || request->kind == REPORT_TEXT)
+	if (!asks || request->kind == REPORT_TEXT)
 		return true;
-	complain("--only is for the takeoff as text: without --json, --csv and names that end so");
+	complain("--only and --pages are for the takeoff as text: not with --json, --csv or a name "
+		"that ends so");
 	return false;
 }
 
@@ -89,10 +90,11 @@ bool request_read(struct request *request, int argc, char **argv,
 		{ "csv", no_argument, NULL, 'c' },
 		{ "force", no_argument, NULL, 'f' },
 		{ "only", required_argument, NULL, 'n' },
+		{ "pages", no_argument, NULL, 'g' },
 		{ NULL, 0, NULL, 0 },
 	};
 	const char *only = NULL;
-	bool json = false, csv = false;
+	bool json = false, csv = false, pages = false;
 	int option;
 
 	*request = (struct request){ .kind = REPORT_TEXT, .parts = PARTS_ALL };
@@ -109,6 +111,8 @@ bool request_read(struct request *request, int argc, char **argv,
 			csv = true;
 		else if (option == 'n' && accepted->only)
 			only = optarg;
+		else if (option == 'g' && accepted->only)
+			pages = true;
 		else if (option == 'f')
 			request->force = true;
 		else
@@ -116,6 +120,7 @@ bool request_read(struct request *request, int argc, char **argv,
 	}
 	if (only && !only_read(request, only))
 		return false;
+	request->parts |= pages ? PARTS_PAGED : 0;
 	return request->is_list || (plots_read(request, argc, argv, accepted->plots) &&
-		kind_read(request, accepted, json, csv) && text_if_only(request, only));
+		kind_read(request, accepted, json, csv) && text_if_parts(request, only || pages));
 }
