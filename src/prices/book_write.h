@@ -4,8 +4,8 @@
 
 #include "prices/quote.h"
 
-/* The currency of a book while nobody has named one: "no currency" by ISO 4217, Codes for the
- * representation of currencies, 2015, table A.1. */
+/* The currency of a book while nobody has named one: the code of ISO 4217, Codes for the
+ * representation of currencies, where no currency is meant (by memory). */
 #define BOOK_NO_CURRENCY "XXX"
 
 /* Goods for a new book, sold in one pack. */
@@ -14,8 +14,8 @@ struct new_goods {
 	struct quote quote;
 };
 
-/* Adds the text of a book with these goods, whatever currency their quotes have. False, *fault saying why, where nobody could read it:
- * more goods than a book may have, say. */
+/* Adds the text of a book with these goods, whatever currency their quotes have. False, *fault
+ * saying why, where nobody could read it: more goods than a book may have, say. */
 bool book_make(struct text *out, const char *currency, const struct new_goods *list, int count,
 	enum units units, struct book_fault *fault);
 

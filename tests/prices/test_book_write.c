@@ -186,8 +186,8 @@ START_TEST(a_pack_more_goes_behind_those_that_are_there)
 		(struct quote){ { "roll", "10 sq ft", "6.8", "", "", "", "fescue", "USD" } },
 		HEAD "  \"currency\": \"USD\",\n  \"goods\": [\n" MULCH
 		"    {\n      \"item\": \"turf\",\n      \"spec\": \"fescue\",\n"
-		"      \"packs\": [ { \"pack\": \"roll\", \"size\": \"10 sq ft\", \"price\": 6.80 } "
-		"]\n    }\n" TAIL);
+		"      \"packs\": [ { \"pack\": \"roll\", \"size\": \"10 sq ft\", \"price\": "
+		"6.80 } ]\n    }\n" TAIL);
 }
 END_TEST
 

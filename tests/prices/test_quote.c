@@ -114,7 +114,8 @@ END_TEST
 START_TEST(a_fault_tells_which_key_it_is_of)
 {
 	static const struct { const char *path; int key; } rows[] = {
-		{ "goods[2].packs[0].price", QUOTE_PRICE }, { "goods[0].packs[1].pack", QUOTE_PACK },
+		{ "goods[2].packs[0].price", QUOTE_PRICE },
+		{ "goods[0].packs[1].pack", QUOTE_PACK },
 		{ "goods[0].packs[1].size", QUOTE_SIZE }, { "goods[0].packs[1].step", QUOTE_STEP },
 		{ "goods[0].packs[1].weight", QUOTE_WEIGHT },
 		{ "goods[0].packs[1].supplier", QUOTE_SUPPLIER }, { "goods[9].spec", QUOTE_SPEC },

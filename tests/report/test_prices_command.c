@@ -70,7 +70,8 @@ END_TEST
 
 START_TEST(the_plot_itself_is_never_written_over)
 {
-	static const char text[] = "parterre-plot 1\nunits imperial\ncell 1 ft\nground 1 x 1\n  .\n";
+	static const char text[] = "parterre-plot 1\nunits imperial\ncell 1 ft\nground 1 x 1\n"
+		"  .\n";
 
 	make("my.plot", text);
 	check_run(ARGUMENTS("prices", "new", in("my.plot"), "--force", "-o", in("my.plot")), 2, "",

@@ -196,7 +196,7 @@ static bool book_ready(struct editor *editor)
 	text_clear(&editor->message);
 	if (!book_card_fill(editor))
 		return false;
-	act_card_end(editor);
+	editor_stroke(editor);
 	price_book_recheck(editor);
 	return act_count(editor) && editor->has_book;
 }
@@ -215,7 +215,7 @@ static void act_price(struct editor *editor)
 
 static const struct act acts[] = {
 	{ .id = ACT_PRICE, .key_name = "!", .name = "Price of an item",
-		.wish = "put in what things cost",
+		.wish = "put in a price",
 		.words = "price prices cost costs cheaper dearer buy pack supplier quote",
 		.writes = true, .run = act_price },
 };

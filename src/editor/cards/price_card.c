@@ -18,6 +18,7 @@ struct pricing_card {
 	int pack;
 	char *path;
 	struct quote began; /* what the book said when the card was opened */
+	bool is_written;
 };
 
 /* ---- Fields ---------------------------------------------------------------------------------- */
@@ -94,6 +95,18 @@ static const char *measure_words(const struct pricing_card *of, const char *type
 	return arena_print(&of->editor->words, "%s", words.bytes);
 }
 
+/* "4.20", as the book spells it. */
+static void price_words(struct text *out, int64_t millionths)
+{
+	const int64_t hundredth = MILLION / 100;
+
+	if (millionths % hundredth)
+		text_add_decimal(out, millionths, DECIMAL_PLACES);
+	else
+		text_print(out, "%lld.%02d", (long long)(millionths / MILLION),
+			(int)(millionths % MILLION / hundredth));
+}
+
 static bool word_read(const struct card *card, int field, struct arena *arena, const char **word,
 	struct fault *fault)
 {
@@ -103,7 +116,10 @@ static bool word_read(const struct card *card, int field, struct arena *arena, c
 
 	if (!card_read(card, field, &value, fault))
 		return false;
-	card_value_words(&words, rule, &value, card->units);
+	if (value.set && rule == &price_rule)
+		price_words(&words, value.as.number);
+	else
+		card_value_words(&words, rule, &value, card->units);
 	value_fini(rule->kind, &value);
 	*word = text_keep(&words, arena);
 	return true;
@@ -185,13 +201,12 @@ static bool is_still(const char *path, const struct file_stamp *before)
 
 static bool book_write(const struct card *card, const struct quote *quote, struct fault *fault)
 {
-	const struct pricing_card *of = card->owner;
+	struct pricing_card *of = card->owner;
 	struct text bytes = TEXT_EMPTY, out = TEXT_EMPTY, why = TEXT_EMPTY;
 	struct file_stamp stamp = file_stamp(of->path);
 	struct quote_place place;
 	struct book_fault wrong;
 	struct file_error error;
-	bool done = false;
 
 	if (!book_find(of, &bytes, &place, &why))
 		fault_set(fault, 0, "Nothing written: %s", why.bytes);
@@ -203,22 +218,25 @@ static bool book_write(const struct card *card, const struct quote *quote, struc
 	else if (!is_still(of->path, &stamp))
 		fault_set(fault, 0, "Nothing written: somebody else is writing the book. Set it "
 			"again.");
+	else if (!file_write(of->path, out.bytes, out.length, &error))
+		fault_set(fault, 0, "Nothing written: %s.", error.sentence);
 	else
-		done = file_write(of->path, out.bytes, out.length, &error) ||
-			fault_set(fault, 0, "Nothing written: %s.", error.sentence);
+		of->is_written = true;
 	text_fini(&why);
 	text_fini(&out);
 	text_fini(&bytes);
-	return done;
+	return of->is_written;
 }
 
 /* ---- The card -------------------------------------------------------------------------------- */
 
 static bool accept(struct card *card, struct fault *fault)
 {
+	const struct pricing_card *of = card->owner;
 	struct quote quote;
 
-	return quote_read(card, &quote, fault) && book_write(card, &quote, fault);
+	return quote_read(card, &quote, fault) && (quote_equal(&quote, &of->began) ||
+		book_write(card, &quote, fault));
 }
 
 /* Where the book has no pack of the item what it is sold in at a counter is offered. */
@@ -247,7 +265,7 @@ static const char *title_of(struct pricing_card *of)
 		untied(&report, item_sized_label(&report, item)), is_wider ? ", any size" : "");
 }
 
-static bool ask(struct pricing_card *of)
+static void ask(struct pricing_card *of)
 {
 	const struct quote offered = quote_offered(of);
 	struct field_spec specs[QUOTE_KEYS];
@@ -258,7 +276,7 @@ static bool ask(struct pricing_card *of)
 		if (fields[i].key == QUOTE_SUPPLIER)
 			specs[i].meaning = suppliers_meaning(&of->arena, &of->editor->book);
 	}
-	return card_ask(of->editor, &(struct card_spec){ .title = title_of(of),
+	card_ask(of->editor, &(struct card_spec){ .title = title_of(of),
 		.done = "write it into the book", .fields = specs, .count = QUOTE_KEYS,
 		.accept = accept, .owner = of });
 }
@@ -271,14 +289,13 @@ bool price_card_fill(struct editor *editor, const struct item *item, int pack)
 		.path = prices_path(editor->plot, editor->store.path) };
 	struct text bytes = TEXT_EMPTY, why = TEXT_EMPTY;
 	struct quote_place place;
-	bool is_filled = false;
 
 	if (goods)
 		of.goods = (struct wanted_goods){ goods->good, goods->name, goods->block,
 			goods->length, goods->height, goods->across };
 	if (book_find(&of, &bytes, &place, &why)) {
 		of.began = quote_of_book(&of.arena, &bytes, place.row, place.pack);
-		is_filled = ask(&of);
+		ask(&of);
 	} else {
 		editor_say(editor, "No prices: %s", why.bytes);
 	}
@@ -286,5 +303,5 @@ bool price_card_fill(struct editor *editor, const struct item *item, int pack)
 	text_fini(&bytes);
 	free(of.path);
 	arena_clear(&of.arena);
-	return is_filled;
+	return of.is_written;
 }
