@@ -93,7 +93,7 @@ static void row_put(cJSON *row, int at, const struct quote *quote)
 		cJSON_AddItemToArray(packs, pack);
 	}
 	for (int key = 0; key <= QUOTE_SUPPLIER; key++)
-		key_set(pack, key, quote->words[key]);
+		key_set(pack, (enum quote_key)key, quote->words[key]);
 }
 
 /* ---- Books ----------------------------------------------------------------------------------- */

@@ -1,5 +1,4 @@
 #include "prices/quote.h"
-#include "base/measure.h"
 #include "prices/book_layout.h"
 
 #include <math.h>
@@ -37,49 +36,51 @@ bool quote_equal(const struct quote *a, const struct quote *b)
 
 /* ---- Of a pack ------------------------------------------------------------------------------- */
 
-/* The unit that a book has of such a measure; *one is how much one of them is. */
-static const char *unit_word(enum item_unit unit, double size, enum units units, double *one)
-{
-	static const double yard = 27 * M3_PER_CUBIC_FOOT;
-	bool is_metric = units == UNITS_METRIC;
+/* What a book spells a measure in, by units of the plot: imperial, metric. */
+static const enum amount_unit areas[] = { AMOUNT_SQ_FT, AMOUNT_M2 };
+static const enum amount_unit weights[] = { AMOUNT_LB, AMOUNT_KG };
+static const enum amount_unit volumes[] = { AMOUNT_CU_YD, AMOUNT_M3 };
+static const enum amount_unit small_volumes[] = { AMOUNT_CU_FT, AMOUNT_LITRE };
 
-	*one = 1;
-	switch (unit) {
-	case UNIT_M2:
-		*one = is_metric ? 1 : area_of(NM_PER_FOOT, NM_PER_FOOT);
-		return is_metric ? "m2" : "sq ft";
-	case UNIT_M3:
-		if (is_metric ? size >= 1 : size >= yard)
-			*one = is_metric ? 1 : yard;
-		else
-			*one = is_metric ? 0.001 : M3_PER_CUBIC_FOOT;
-		return is_metric ? *one < 1 ? "L" : "m3" : *one < yard ? "cu ft" : "cu yd";
-	case UNIT_KG:
-		*one = is_metric ? 1 : KG_PER_POUND;
-		return is_metric ? "kg" : "lb";
-	case UNIT_M:
-	case UNIT_EACH:
-		break;
-	}
-	return "";
+/* How much one of them is, in SI units. */
+static double one_of(enum amount_unit unit)
+{
+	return amount_si(&(struct amount){ MILLION, unit });
 }
 
 /* A double's own error is no millionth more. */
+static void amount_put(struct text *out, double size, enum amount_unit unit)
+{
+	double millionths = size / one_of(unit) * (double)MILLION;
+
+	amount_write(out, &(struct amount){ (int64_t)ceil(millionths - 0.001), unit });
+}
+
 static const char *measure_words(struct arena *arena, enum item_unit unit, double size,
 	enum units units)
 {
+	bool is_small = size < one_of(volumes[units]) * (1 - 1e-9);
 	struct text out = TEXT_EMPTY;
-	double one;
-	const char *word = unit_word(unit, size, units, &one);
 
 	if (size <= 0)
 		return "";
-	if (unit == UNIT_M)
+	switch (unit) {
+	case UNIT_EACH:
+		text_add_number(&out, size, 0);
+		break;
+	case UNIT_M:
 		length_write(&out, llround(size * (double)NM_PER_M), units);
-	else
-		text_add_decimal(&out, (int64_t)ceil(size / one * (double)MILLION - 0.001), 6);
-	if (*word)
-		text_print(&out, " %s", word);
+		break;
+	case UNIT_M2:
+		amount_put(&out, size, areas[units]);
+		break;
+	case UNIT_M3:
+		amount_put(&out, size, is_small ? small_volumes[units] : volumes[units]);
+		break;
+	case UNIT_KG:
+		amount_put(&out, size, weights[units]);
+		break;
+	}
 	return text_keep(&out, arena);
 }
 

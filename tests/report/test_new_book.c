@@ -55,7 +55,7 @@ static void check_amount(const struct item *item, double without)
 static void check_round_trip(void)
 {
 	struct text text = book_text(NULL);
-	double without[200];
+	double without[200] = { 0 };
 	struct book_fault fault;
 
 	ck_assert_uint_le(garden.takeoff.items.count, 200);

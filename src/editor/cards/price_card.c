@@ -145,7 +145,8 @@ static bool quote_read(const struct card *card, struct quote *quote, struct faul
 static bool refuse(const struct card *card, const struct book_fault *wrong, const char *path,
 	struct fault *fault)
 {
-	int key = quote_key_of(wrong), field = key == QUOTE_NONE ? 0 : field_of(key);
+	int key = quote_key_of(wrong);
+	int field = key == QUOTE_NONE ? 0 : field_of((enum quote_key)key);
 	struct text words = TEXT_EMPTY;
 
 	if (key != QUOTE_NONE)
