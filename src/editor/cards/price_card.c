@@ -92,7 +92,7 @@ static const char *measure_words(const struct pricing_card *of, const char *type
 	struct text words = TEXT_EMPTY;
 
 	strict_put(&asked, typed, 0, &words);
-	return arena_print(&of->editor->words, "%s", words.bytes);
+	return text_keep(&words, &of->editor->words);
 }
 
 /* "4.20", as the book spells it. */
