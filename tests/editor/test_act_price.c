@@ -302,8 +302,30 @@ START_TEST(the_list_begins_at_what_has_no_price_and_goes_on_from_there)
 	PRICE(PALLET, "Price: 80", "");
 	ck_assert_msg(strncmp(desk->first, "Adhesive, cartridge", 19) == 0, "%s", desk->first);
 	desk_says(desk, "1 price written");
+	PRICE("Adhesive, cartridge, piece 1", "Spec: grey", "");
+	ck_assert_msg(strncmp(desk->first, "Topsoil", 7) == 0, "%s", desk->first);
 }
 END_TEST
+
+/* What somebody else writes while the card is filled in. */
+static const char *meanwhile;
+static bool (*usual_fill)(struct asker *asker, struct card *card);
+
+static bool fill_late(struct asker *asker, struct card *card)
+{
+	if (!meanwhile)
+		remove(book);
+	else
+		put(meanwhile);
+	return usual_fill(asker, card);
+}
+
+static void while_filled(const char *text)
+{
+	meanwhile = text;
+	usual_fill = desk->asker.fill;
+	desk->asker.fill = fill_late;
+}
 
 static void check_refused(const char *typed, const char *fault)
 {
@@ -354,6 +376,11 @@ START_TEST(a_metric_plot_has_metric_words_alone)
 	PRICE("Mulch, bag 60 L", "Holds: 60 pots", "", "");
 	ck_assert_msg(!strstr(desk->fault, "cu ") && strstr(desk->fault, "100 L or 6 m3"), "%s",
 		desk->fault);
+	while_filled(HEAD "'goods': [{'item': 'mulch', 'packs': [{'pack': 'bag', 'size': 'full'}]}"
+		"]}");
+	PRICE("Mulch, bag 60 L", "Price: 5", "");
+	ck_assert_msg(!strstr(desk->fault, "cu ") && strstr(desk->fault, "100 L or 6 m3"), "%s",
+		desk->fault);
 }
 END_TEST
 
@@ -400,26 +427,6 @@ START_TEST(a_book_that_was_changed_is_read_anew_first)
 	check_offered(PIECE ": not in the book\n");
 }
 END_TEST
-
-/* What somebody else writes while the card is filled in. */
-static const char *meanwhile;
-static bool (*usual_fill)(struct asker *asker, struct card *card);
-
-static bool fill_late(struct asker *asker, struct card *card)
-{
-	if (!meanwhile)
-		remove(book);
-	else
-		put(meanwhile);
-	return usual_fill(asker, card);
-}
-
-static void while_filled(const char *text)
-{
-	meanwhile = text;
-	usual_fill = desk->asker.fill;
-	desk->asker.fill = fill_late;
-}
 
 START_TEST(what_somebody_else_wrote_meanwhile_is_kept)
 {

@@ -193,18 +193,10 @@ static bool is_as_begun(const struct pricing_card *of, const struct text *bytes,
 	return quote_equal(&now, &of->began);
 }
 
-static bool is_still(const char *path, const struct file_stamp *before)
-{
-	struct file_stamp now = file_stamp(path);
-
-	return file_stamp_equal(before, &now);
-}
-
 static bool book_write(const struct card *card, const struct quote *quote, struct fault *fault)
 {
 	struct pricing_card *of = card->owner;
 	struct text bytes = TEXT_EMPTY, out = TEXT_EMPTY, why = TEXT_EMPTY;
-	struct file_stamp stamp = file_stamp(of->path);
 	struct quote_place place;
 	struct book_fault wrong;
 	struct file_error error;
@@ -216,9 +208,6 @@ static bool book_write(const struct card *card, const struct quote *quote, struc
 			"Leave the card to see it.");
 	else if (!book_put(&out, &bytes, &place, quote, plot_units(of->editor->plot), &wrong))
 		refuse(card, &wrong, of->path, fault);
-	else if (!is_still(of->path, &stamp))
-		fault_set(fault, 0, "Nothing written: somebody else is writing the book. Set it "
-			"again.");
 	else if (!file_write(of->path, out.bytes, out.length, &error))
 		fault_set(fault, 0, "Nothing written: %s.", error.sentence);
 	else
