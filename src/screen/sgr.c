@@ -14,7 +14,7 @@ static void parameter_add(char *parameters, const char *next)
 {
 	size_t length = strlen(parameters);
 
-	snprintf(parameters + length, 8 * SGR_COLOUR_MOST - length, "%s%s", length ? ";" : "",
+	snprintf(parameters + length, (size_t)8 * SGR_COLOUR_MOST - length, "%s%s", length ? ";" : "",
 		next);
 }
 
