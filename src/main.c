@@ -27,6 +27,7 @@ static const char usage[] =
 	"  parterre plan FILE        print the plan alone, drawn in characters;\n"
 	"                            -o, --prices, --force as above\n"
 	"  parterre compare OLD NEW  print what differs; --json too\n"
+	"  parterre prices new FILE  print a price book to fill in; -o and --force\n"
 	"  parterre -h, --help       this page\n"
 	"  parterre -V, --version\n"
 	"\n"
@@ -60,6 +61,7 @@ static const struct {
 	int (*run)(int argc, char **argv);
 } commands[] = {
 	{ "takeoff", command_takeoff }, { "plan", command_plan }, { "compare", command_compare },
+	{ "prices", command_prices },
 };
 
 int main(int argc, char **argv)

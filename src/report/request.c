@@ -8,7 +8,7 @@
  * it would print what it was given as it is. */
 static bool refuse_option(const struct accepted *accepted, int option, char **argv)
 {
-	const char *word = argv[optind - 1];
+	const char *word = option == 'p' ? "--prices" : argv[optind - 1];
 
 	if (option == ':')
 		complain("%s needs a %s after it", word, optopt == 'n' ? "part" : "file");
@@ -16,8 +16,9 @@ static bool refuse_option(const struct accepted *accepted, int option, char **ar
 		complain("%s is not understood", word);
 	else
 		complain("option -%c is not understood", optopt);
-	complain("%s takes -o OUT, --prices BOOK%s", argv[0], accepted->csv ?
-		", --force, --only PARTS, --pages, --json and --csv" : accepted->json ?
+	complain("%s takes -o OUT%s%s", argv[0], accepted->prices ? ", --prices BOOK" : "",
+		accepted->csv ? ", --force, --only PARTS, --pages, --json and --csv" :
+		accepted->json ?
 		", --force and --json" : " and --force");
 	return false;
 }
@@ -103,7 +104,7 @@ bool request_read(struct request *request, int argc, char **argv,
 	while ((option = getopt_long(argc, argv, ":o:", options, NULL)) != -1) {
 		if (option == 'o')
 			request->output = optarg;
-		else if (option == 'p')
+		else if (option == 'p' && accepted->prices)
 			request->prices = optarg;
 		else if (option == 'j' && accepted->json)
 			json = true;
