@@ -17,7 +17,7 @@ struct request {
 	const char *output; /* NULL: standard output */
 	const char *prices; /* NULL: the books that the plots name, if any */
 	enum report_kind kind; /* one that is accepted; asked for, else by the name of the output */
-	unsigned parts;  /* of the text, as report/text/parts.h has them: those asked for, else all */
+	unsigned parts;  /* of the text (report/text/parts.h): those asked for, else all */
 	bool force;
 	bool is_list;    /* only which parts there are is asked for; there may be no plot then */
 };

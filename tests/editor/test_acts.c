@@ -6,6 +6,7 @@
 
 #include "base/file.h"
 #include "editor/acts/act_groups.h"
+#include "report/text/parts.h"
 #include "screen/width.h"
 
 #include <stdio.h>
@@ -641,25 +642,70 @@ START_TEST(a_takeoff_goes_beside_the_plot_as_text_or_by_its_name_as_json)
 	struct text bytes = TEXT_EMPTY;
 
 	desk_type(b, " ");
-	desk_answer(b, ROWS { "File: ", "", NULL });
+	desk_answer(b, ROWS { "All of it", "File: ", "", NULL });
 	desk_do(b, ACT_TAKEOFF);
 	snprintf(path, sizeof path, "File: %s/garden.txt\n", b->folder);
 	ck_assert_str_eq(b->offered, path);
 	ck_assert_str_eq(b->fault, "File: needed here");
 
 	snprintf(typed, sizeof typed, "File: %s/garden.txt", b->folder);
-	desk_answer(b, (const char *[]){ typed, NULL });
+	desk_answer(b, (const char *[]){ "All of it", typed, NULL });
 	desk_do(b, ACT_TAKEOFF);
 	read_file(typed + strlen("File: "), &bytes);
 	ck_assert_int_eq(strncmp(bytes.bytes, "parterre takeoff 1\n", 19), 0);
 
 	snprintf(typed, sizeof typed, "File: %s/garden.json", b->folder);
-	desk_answer(b, (const char *[]){ typed, NULL });
+	desk_answer(b, (const char *[]){ "All of it", typed, NULL });
 	desk_do(b, ACT_TAKEOFF);
 	desk_says(b, "Takeoff written to ");
 	text_clear(&bytes);
 	read_file(typed + strlen("File: "), &bytes);
 	ck_assert_int_eq(bytes.bytes[0], '{');
+	text_fini(&bytes);
+	desk_free(b);
+}
+END_TEST
+
+/* All that is offered, in its order; the file is named after the part and holds it alone. */
+START_TEST(a_part_of_the_takeoff_is_written_by_itself_beside_the_plot)
+{
+	struct desk *b = desk_new(ROWS { "bbbbbb", "bbbbbb", "bbbbbb", "bbbbbb", NULL });
+	char path[4300], typed[4400];
+	struct text bytes = TEXT_EMPTY, answers = TEXT_EMPTY;
+
+	text_add(&answers, "All of it: \n");
+	for (int part = 0; part < PARTS; part++)
+		text_print(&answers, "%s: %s\n", part_title((enum part)part),
+			part_tells((enum part)part));
+	desk_answer(b, ROWS { "", NULL });
+	desk_do(b, ACT_TAKEOFF);
+	desk_asked(b, "Write which part of the takeoff?");
+	ck_assert_str_eq(b->offered, answers.bytes);
+	ck_assert_str_eq(b->first, "All of it");
+
+	snprintf(path, sizeof path, "%s/garden-shopping.txt", b->folder);
+	snprintf(typed, sizeof typed, "File: %s", path);
+	desk_answer(b, ROWS { "Shopping", "", NULL });
+	desk_do(b, ACT_TAKEOFF);
+	ck_assert_int_eq(strncmp(b->offered, typed, strlen(typed)), 0);
+	ck_assert_str_eq(b->offered + strlen(typed), "\n");
+	/* For programs and spreadsheets there are no parts. */
+	desk_answer(b, ROWS { "Shopping", "File: part.json", "", "Shopping", "File: part.csv", "",
+		NULL });
+	for (int i = 0; i < 2; i++) {
+		desk_do(b, ACT_TAKEOFF);
+		ck_assert_ptr_nonnull(strstr(b->fault, "A part is text"));
+	}
+	ck_assert(access("part.json", F_OK) != 0 && access("part.csv", F_OK) != 0);
+	desk_answer(b, (const char *[]){ "Shopping", typed, NULL });
+	desk_do(b, ACT_TAKEOFF);
+	desk_says(b, "Takeoff written to ");
+	read_file(path, &bytes);
+	ck_assert_int_eq(strncmp(bytes.bytes, "parterre takeoff 1\n\nShopping --", 31), 0);
+	ck_assert_ptr_nonnull(strstr(bytes.bytes, "Wall block"));
+	ck_assert_ptr_null(strstr(bytes.bytes, "Before you start"));
+	ck_assert_ptr_null(strstr(bytes.bytes, "\nWalls --"));
+	text_fini(&answers);
 	text_fini(&bytes);
 	desk_free(b);
 }
@@ -672,13 +718,13 @@ START_TEST(a_table_goes_by_its_name_and_what_is_filled_in_is_not_lost_unasked)
 	struct text bytes = TEXT_EMPTY;
 
 	snprintf(typed, sizeof typed, "File: %s/garden.csv", b->folder);
-	desk_answer(b, (const char *[]){ typed, NULL });
+	desk_answer(b, (const char *[]){ "All of it", typed, NULL });
 	desk_do(b, ACT_TAKEOFF);
 	desk_says(b, "Takeoff written to ");
 	read_file(typed + strlen("File: "), &bytes);
 	ck_assert_int_eq(strncmp(bytes.bytes, "section,id,item,size,", 21), 0);
 	write_file(typed + strlen("File: "), "section,id,item,size,mine\r\n");
-	desk_answer(b, (const char *[]){ typed, "Leave that file alone", "", NULL });
+	desk_answer(b, (const char *[]){ "All of it", typed, "Leave that file alone", "", NULL });
 	desk_do(b, ACT_TAKEOFF);
 	text_clear(&bytes);
 	read_file(typed + strlen("File: "), &bytes);
@@ -704,7 +750,7 @@ START_TEST(a_takeoff_that_is_written_tells_of_its_snags)
 
 		desk_type(b, rows[i].keys);
 		snprintf(typed, sizeof typed, "File: %s/garden.txt", b->folder);
-		desk_answer(b, (const char *[]){ typed, NULL });
+		desk_answer(b, (const char *[]){ "All of it", typed, NULL });
 		desk_do(b, ACT_TAKEOFF);
 		said = strstr(b->editor.message.bytes, "garden.txt.");
 		ck_assert_ptr_nonnull(said);
@@ -726,7 +772,7 @@ START_TEST(a_takeoff_replaces_another_file_only_if_so_told_and_never_the_plot)
 	snprintf(typed, sizeof typed, "File: %s/letter.txt", b->folder);
 	snprintf(plot, sizeof plot, "File: %s", b->path);
 	write_file(typed + strlen("File: "), "Dear Ada,\n");
-	desk_answer(b, (const char *[]){ typed, "Leave that file alone", plot, typed,
+	desk_answer(b, (const char *[]){ "All of it", typed, "Leave that file alone", plot, typed,
 		"Write over it", NULL });
 	desk_do(b, ACT_TAKEOFF);
 	desk_says(b, "Takeoff written to ");
@@ -752,7 +798,7 @@ START_TEST(a_takeoff_is_not_written_over_the_price_book)
 	write_file(typed + strlen("File: "), bytes);
 	plot_set(editor_edit(&b->editor), 0, HEAD_PRICES, "\"book.json\"");
 	editor_stroke(&b->editor);
-	desk_answer(b, (const char *[]){ typed, "", NULL });
+	desk_answer(b, (const char *[]){ "All of it", typed, "", NULL });
 	desk_do(b, ACT_TAKEOFF);
 	ck_assert_ptr_nonnull(strstr(b->fault, "is the price book that it reads"));
 	read_file(typed + strlen("File: "), &kept);
@@ -969,6 +1015,7 @@ static void add_files(TCase *files)
 	tcase_add_test(files, a_file_changed_by_somebody_else_is_written_over_only_if_so_told);
 	tcase_add_test(files, what_cannot_be_saved_is_said_and_stays_unsaved);
 	tcase_add_test(files, a_takeoff_goes_beside_the_plot_as_text_or_by_its_name_as_json);
+	tcase_add_test(files, a_part_of_the_takeoff_is_written_by_itself_beside_the_plot);
 	tcase_add_test(files, a_table_goes_by_its_name_and_what_is_filled_in_is_not_lost_unasked);
 	tcase_add_test(files, a_takeoff_that_is_written_tells_of_its_snags);
 	tcase_add_test(files, a_takeoff_replaces_another_file_only_if_so_told_and_never_the_plot);

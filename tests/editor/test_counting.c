@@ -131,12 +131,14 @@ START_TEST(a_takeoff_is_written_only_with_figures_that_are_counted)
 	snprintf(answer, sizeof answer, "File: %s", path);
 	press_counting(b, "p ");
 	b->gives_up = true;
-	desk_answer(b, ROWS { "Write the takeoff: what to buy and do", answer, "", NULL });
+	desk_answer(b, ROWS { "Write the takeoff: what to buy and do", "All of it",
+		answer, "", NULL });
 	press_counting(b, ">");
 	ck_assert_str_eq(b->fault, "Given up: nothing is written.");
 	ck_assert_int_ne(access(path, F_OK), 0);
 	b->gives_up = false;
-	desk_answer(b, ROWS { "Write the takeoff: what to buy and do", answer, NULL });
+	desk_answer(b, ROWS { "Write the takeoff: what to buy and do", "All of it",
+		answer, NULL });
 	press_counting(b, ">");
 	desk_says(b, "Takeoff written to");
 	ck_assert(editor_is_counted(&b->editor));

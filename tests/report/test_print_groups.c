@@ -48,7 +48,7 @@ START_TEST(up_to_100_beds_alike_have_a_row_each_and_are_named_one_by_one)
 	ck_assert_int_eq(garden.takeoff.walls.count, NAMED_MOST);
 	shows("B99   b  192 ft, 216 ft");
 	shows("B100  b  216 ft, 216 ft");
-	shows("B98, B99 and B100: 100 beds, each");
+	shows("B98, B99 and B100: 100 beds alike, of each: Soil");
 	shows_not("stands for");
 }
 END_TEST
@@ -60,7 +60,7 @@ START_TEST(more_beds_alike_stand_in_the_text_once_with_their_count_and_names)
 	shows("B1   b  0 in, 0 in");
 	shows("B1 stands for 121 beds alike in all but their place: B1 to B121. ");
 	shows("B1 to B121: 121 beds, alike piece for piece ");
-	shows("B1 to B121: 121 beds, each ");
+	shows("B1 to B121: 121 beds alike, of each: Soil");
 	shows_not("B2   b");
 	shows_not("B121 b");
 }

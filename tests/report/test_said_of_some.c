@@ -19,7 +19,7 @@ static void teardown(void)
 	text_fini(&text);
 }
 
-/* The takeoff as text, its lines joined. */
+/* The takeoff as text, its lines joined: the whole, then its parts with all that explains them. */
 static void print(void)
 {
 	struct text_sink out = text_sink(&text);
@@ -27,9 +27,18 @@ static void print(void)
 	garden_count(&garden);
 	text_clear(&text);
 	report_text(&out.sink, &garden.plot, &garden.takeoff, "said.plot", PARTS_ALL);
-	for (char *c = text.bytes; *c; c++)
-		if (*c == '\n')
-			*c = ' ';
+	report_text(&out.sink, &garden.plot, &garden.takeoff, "said.plot",
+		PARTS_ALL & ~(1u << PART_FRONT));
+	char *to = text.bytes;
+
+	for (const char *c = text.bytes; *c; c++) {
+		bool is_end = *c == '\n';
+
+		*to++ = is_end ? ' ' : *c;
+		if (is_end)
+			c += strspn(c + 1, " ");
+	}
+	*to = '\0';
 }
 
 static bool says(const char *words)
@@ -47,8 +56,9 @@ START_TEST(whether_walls_paths_and_fixtures_share_one_formation)
 		"below finished ground."));
 	plot_set(&garden.plot, 'b', BED_EMBED, "3 1/2 in");
 	print();
-	ck_assert(says("No one formation: the dig is stepped. Below finished ground: walls 7 1/2 "
-		"in, paths 6 in, fixtures 6 in."));
+	ck_assert(says("The dig is stepped; below finished ground: walls 7 1/2 in, paths 6 in, "
+		"fixtures 6 in."));
+	ck_assert(!says("One formation"));
 }
 END_TEST
 
@@ -60,13 +70,13 @@ START_TEST(a_kind_of_several_depths_is_told_from_the_least_to_the_most)
 	plot_set(&garden.plot, 'q', PATH_SURFACE, "3 in");
 	plot_set(&garden.plot, 'q', PATH_BASE, "6 in");
 	print();
-	ck_assert(says("No one formation: the dig is stepped. Below finished ground: paths 6 in "
-		"to 9 in, fixtures 7 in."));
+	ck_assert(says("The dig is stepped; below finished ground: paths 6 in to 9 in, fixtures 7 "
+		"in."));
 	garden_fini(&garden);
 	garden_rows(&garden, (const char *[]){ "ppqq", NULL });
 	plot_set(&garden.plot, 'q', PATH_BASE, "6 in");
 	print();
-	ck_assert(!says("formation"));
+	ck_assert(!says("formation") && !says("stepped"));
 }
 END_TEST
 
@@ -77,18 +87,27 @@ static const struct { const char *rows[7], *words; } told[] = {
 	{ { "pppp", "qqqq", NULL },
 		"Two letters of one kind side by side count as path and path." },
 	{ { "llll", "mmmm", NULL }, "count as lawn and lawn." },
-	{ { "cccc", "cccc", NULL }, "Along ground-level beds, each edge once. A run" },
+	{ { "cccc", "cccc", NULL }, " Edging along ground-level beds: 12 ft in 4 runs: " },
 	{ { "pppp", "....", NULL },
-		"Along paths, each edge once. None between two paths. A run" },
-	{ { "ppSS", "....", NULL }, "each edge once. None where a fixture holds the edge. None" },
-	{ { "pppp", "cccc", NULL }, "Along paths and ground-level beds, each" },
+		" Edging along paths, not where there is another path: 10 ft" },
+	{ { "ppSS", "....", NULL }, " not where there is a fixture or another path: 5 ft" },
+	{ { "pppp", "cccc", NULL }, " Edging along paths and ground-level beds, not where there is "
+		"another path: 16 ft" },
 	{ { "llll", "mmmm", NULL }, "Seed each" },
 	{ { "pppp", "....", NULL }, "Layers are spread and tamped one at a time" },
 	{ { "llllllll", "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", NULL },
-		"its embed leaves under the turf" },
-	{ { "llll", NULL }, "Spare turf is" },
+		", but over the base of a wall only what fits under the turf;" },
 	{ { "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", NULL },
-		"Liner: round the inside" },
+		" Liner, a permeable filter fabric, goes round the inside of the walls, " },
+	{ { "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", NULL },
+		" A wall's base reaches past both its faces, " },
+	{ { "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", NULL }, " Blocks are square-ended, " },
+	{ { "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", NULL },
+		" Blocks broken 5 %: more blocks to buy." },
+	{ { "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", NULL },
+		" Blocks: long x deep x high." },
+	{ { "pppp", NULL }, " ask locally: bases and posts go deeper." },
+	{ { "llll", NULL }, ": more soil to buy." },
 };
 enum { TOLD = sizeof told / sizeof *told };
 
@@ -112,8 +131,10 @@ END_TEST
 START_TEST(what_it_lacks_is_not)
 {
 	static const char *const lacking[] = { "A minus", "Two letters", "ground-level beds",
-		"fixture holds", "wall holds", "held side", "drop bolt", "Whole sections",
-		"Layers are", "Liner:", "embed leaves", "Spare turf", "sod there back" };
+		"is a fixture", "or a fixture", "raised bed's wall", "held side", "drop bolt",
+		"Whole sections", "Layers are", "Liner, a", "under the turf", "its sod laid back",
+		"A wall's base", "post holes", "Blocks are", "blocks to buy", "Blocks: long",
+		"bases and posts", "stone to buy", "Edging along", "Keep the sod" };
 
 	garden_rectangle(&garden, 'm', 4, 4);
 	plot_set(&garden.plot, 'm', LAWN_COVER, "seed");
@@ -137,12 +158,13 @@ START_TEST(sod_goes_back_only_where_there_is_some)
 	garden_rectangle(&garden, 'b', 8, 4);
 	print();
 	/* 76 x 28 in. */
-	ck_assert(says("Keep: the sod of 14.8 sq ft, to be laid back inside the walls."));
-	ck_assert(says("loosen it, and lay the sod there back grass down."));
+	ck_assert(says("Keep the sod of 14.8 sq ft, to be laid back inside the walls."));
+	ck_assert(says("14.8 sq ft of ground within beds is only loosened, and its sod laid back "
+		"grass down: it is in no volume."));
 	plot_set(&garden.plot, 0, ALLOW_SOD, "0 in");
 	print();
-	ck_assert(says("stays where it is: loosen it. It is in no volume."));
-	ck_assert(!says("Keep: the sod"));
+	ck_assert(says("14.8 sq ft of ground within beds is only loosened: it is in no volume."));
+	ck_assert(!says("Keep the sod") && !says("grass down"));
 }
 END_TEST
 

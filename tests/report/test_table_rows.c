@@ -54,7 +54,7 @@ static const struct table_column columns[] = { { "Row", COLUMN_LEFT }, { "Left",
 
 static struct counting_table counting_table(int rows)
 {
-	return (struct counting_table){ .table = { columns, 2, 0, next_row }, .rows = rows };
+	return (struct counting_table){ .table = { columns, 2, 0, next_row, 0 }, .rows = rows };
 }
 
 /* ---- A sink that looks at what it is given and keeps only the last line ---------------------- */

@@ -416,7 +416,8 @@ START_TEST(a_step_says_people_hours_what_must_have_come_and_how_much_there_is_to
 	fences_ground(&garden.plot, 30, 10);
 	fences_run(&garden.plot, "2,5 22,5");
 	say_all();
-	says(" Set the posts 2 + Fence post; Concrete, bags; Gravel under posts Set 4 posts; 1 barrow load. Gravel");
+	says(" Set the posts 2 + Fence post; Concrete, bags; Gravel under posts Set 4 posts; "
+		"1 barrow load. Gravel");
 	says(" Hang the panels 1 + Fence panel; Rail bracket Hang 3 panels. ");
 	says(" Haul the spoil 1 0.3 - Load ");
 	plot_set(&garden.plot, 0, ALLOW_CREW, "3");
@@ -502,7 +503,8 @@ START_TEST(hours_are_said_with_their_rate_and_who_gave_it)
 	says(" Tamp the ground 2 3.0 - Tamp 100.0 sq ft of ground.");
 	says("; tamp 0.0300 h per sq ft (the plot);");
 	says("dig 0.0623 h per cu ft;");
-	says("+: work with no rate; give yours, one a line of the plot: rate fabric N h per sq-ft.");
+	says("+: work with no rate; give yours, one a line of the plot: rate fabric N h per "
+		"sq-ft.");
 	says("are common practice, no published source: a rule of thumb.");
 	says_not("no published rate");
 }

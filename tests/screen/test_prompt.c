@@ -74,6 +74,9 @@ START_TEST(to_ask_and_to_leave_costs_few_bytes)
 	terminal_wait(at.t, "Typed: tak");
 	terminal_settle(at.t);
 	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "Write which part of the takeoff?");
+	terminal_settle(at.t);
+	terminal_keys(at.t, "enter");
 	terminal_wait(at.t, "Write the takeoff to a file  File /");
 	opened = terminal_settle(at.t);
 	ck_assert_msg(opened.bytes <= OPENED_MOST, "opened: %zu bytes", opened.bytes);
@@ -81,7 +84,7 @@ START_TEST(to_ask_and_to_leave_costs_few_bytes)
 	terminal_wait(at.t, "Drawing");
 	left = terminal_settle(at.t);
 	ck_assert_msg(left.bytes <= LEFT_MOST, "left: %zu bytes", left.bytes);
-	terminal_keys(at.t, "> t a k enter x"); /* in place of a name of any length */
+	terminal_keys(at.t, "> t a k enter enter x"); /* in place of a name of any length */
 	terminal_wait(at.t, "File x  ");
 	terminal_settle(at.t);
 	terminal_keys(at.t, "y");
@@ -123,7 +126,7 @@ START_TEST(every_card_with_one_field_is_asked_so)
 		{ LIST " c o p y enter", "Write a copy to another file  File /" },
 		{ LIST " a n o t h e r space f i l e enter",
 			"Save as another file, and go on there  File /" },
-		{ LIST " t a k e o f f enter", "Write the takeoff to a file  File /" },
+		{ LIST " t a k e o f f enter enter", "Write the takeoff to a file  File /" },
 	};
 	struct table at;
 
@@ -251,7 +254,7 @@ START_TEST(a_text_of_many_rows_leaves_half_the_plan)
 
 	text_add_repeat(&words, 'z', 3000);
 	table_sit(&at, "court.plot", 24, 80);
-	terminal_keys(at.t, "> t a k enter");
+	terminal_keys(at.t, "> t a k enter enter");
 	terminal_wait(at.t, "takeoff to a file  File /");
 	terminal_type(at.t, words.bytes);
 	terminal_wait(at.t, "zzzzzzzz");

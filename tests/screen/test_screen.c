@@ -88,7 +88,8 @@ static const struct asking askings[] = {
 	{ ";", "Which page?", "Drawing" },
 	{ "@", "Go to a place", "Drawing" },
 	{ "#", "Which card?", "Drawing" },
-	{ "> t a k enter", "Write the takeoff to a file", "Drawing" },
+	{ "> t a k enter", "Write which part of the takeoff?", "Drawing" },
+	{ "> t a k enter enter", "Write the takeoff to a file", "Drawing" },
 	{ "!", "All that can be done", "Drawing" },
 	{ "?", "I want to", "Drawing" },
 	{ "enter enter", "Take the peg out", "Pegged" },
@@ -233,11 +234,11 @@ START_TEST(a_garden_is_begun_drawn_mirrored_saved_opened_again_and_taken_off)
 	terminal_wait(at.t, "S Sundial             2.0");
 	terminal_keys(at.t, "backspace + > >");
 	terminal_wait(at.t, "herbs.plot, saved");
-	terminal_keys(at.t, "> t a k enter");
+	terminal_keys(at.t, "> t a k enter enter");
 	terminal_wait(at.t, "Write the takeoff to a file");
 	terminal_keys(at.t, "enter");
 	terminal_wait(at.t, "Takeoff written to ");
-	terminal_keys(at.t, "> t a k enter");
+	terminal_keys(at.t, "> t a k enter enter");
 	terminal_wait(at.t, "Write the takeoff to a file");
 	terminal_type(at.t, "~/at-home.txt");
 	terminal_keys(at.t, "enter");

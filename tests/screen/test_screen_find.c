@@ -15,13 +15,13 @@ struct saying {
 };
 
 static const struct saying sayings[] = {
-	{ "!", "print", "Write the takeoff to a file" },
+	{ "!", "print", "Write which part of the takeoff?" },
 	{ "!", "undo", "There is no stroke to take back." },
 	{ "!", "price", "set it" },
 	{ "!", "quit", "Leave without saving" },
 	{ "!", "size", "Grow or crop it:" },
 	{ "?", "exit", "Leave without saving" },
-	{ "?", "export", "Write the takeoff to a file" },
+	{ "?", "export", "Write which part of the takeoff?" },
 	{ "?", "line", "Peg a corner first" },
 	{ "?", "letter", "letter, .: take in hand" },
 	{ "?", "rename", "Which card?" },

@@ -237,7 +237,7 @@ START_TEST(a_takeoff_is_written_when_it_is_counted)
 	struct text written;
 
 	sit("noise", 128);
-	terminal_keys(at.t, "> t a k enter enter");
+	terminal_keys(at.t, "> t a k enter enter enter");
 	terminal_wait(at.t, "Takeoff written to");
 	written = table_file(&at, "large.txt");
 	ck_assert_ptr_nonnull(strstr(written.bytes, "Snags"));

@@ -108,9 +108,13 @@ static bool takeoff_write(struct editor *editor, unsigned parts, const char *pat
 {
 	struct delivering to = { { "Counting and writing the takeoff", deliver }, editor, path,
 		parts, .force = false };
-	bool is_done = is_delivered(&to, false);
+	bool is_done;
 	int snags;
 
+	if (parts != PARTS_ALL && report_kind_of(path) != REPORT_TEXT)
+		return fault_set(fault, 0, "A part is text: its file's name ends otherwise, as in "
+			".txt.");
+	is_done = is_delivered(&to, false);
 	if (is_done && to.delivery == DELIVERY_WOULD_REPLACE &&
 	    act_may_write_over(editor, to.error.sentence))
 		is_done = is_delivered(&to, true);

@@ -8,31 +8,38 @@
 
 enum { SECTIONS_MOST = 4 };
 
+/* What has to be laid out for the figures of a part to be all there. */
+enum rests_on { NOTHING, ALL_WALLS, ALL_WALLS_AND_CAPS };
+
 #define AT(step) (1u << WORK_##step)
 
 static const struct part_row {
 	const char *word, *title, *tells;
+	enum rests_on rests_on;
 	unsigned steps; /* of the work that goes by it: their cautions are named */
 	void (*sections[SECTIONS_MOST])(const struct report *);
 } rows[] = {
-	[PART_FRONT] = { "front", "Front", "plan, snags, totals, cautions", 0, { print_front } },
+	[PART_FRONT] = { "front", "Front", "plan, snags, totals, cautions", NOTHING, 0,
+		{ print_front } },
 	[PART_SHOPPING] = { "shopping", "Shopping", "what to order, day by day",
-		AT(HAUL), { print_shopping } },
-	[PART_PROGRAMME] = { "programme", "Programme", "the order of work", 0,
-		{ print_programme } },
+		ALL_WALLS_AND_CAPS, AT(HAUL), { print_shopping } },
+	[PART_PROGRAMME] = { "programme", "Programme", "the order of work",
+		ALL_WALLS_AND_CAPS, 0, { print_programme } },
 	[PART_DIG] = { "dig", "Dig and stone", "what is dug, and the stone on it",
-		AT(STRIP) | AT(DIG) | AT(HAUL) | AT(TAMP) | AT(FABRIC) | AT(BASE) | AT(EDGING) |
-		AT(SURFACE), { print_dig, print_stone, print_fabric, print_edging } },
-	[PART_WALLS] = { "walls", "Walls", "how blocks are laid and cut", AT(WALLS) | AT(BACKFILL),
+		ALL_WALLS, AT(STRIP) | AT(DIG) | AT(HAUL) | AT(TAMP) | AT(FABRIC) | AT(BASE) |
+		AT(EDGING) | AT(SURFACE), { print_dig, print_stone, print_fabric, print_edging } },
+	[PART_WALLS] = { "walls", "Walls", "how blocks are laid and cut",
+		ALL_WALLS_AND_CAPS, AT(WALLS) | AT(BACKFILL),
 		{ print_beds, print_walls, print_cutting } },
-	[PART_FILL] = { "fill", "Filling the beds", "liner, soil and mulch", AT(FILL) | AT(MULCH),
-		{ print_liner, print_fill } },
-	[PART_FENCE] = { "fence", "Fence", "posts, panels and gates", AT(POSTS) | AT(PANELS),
-		{ print_fence } },
-	[PART_LAWN] = { "lawn", "Lawn", "turf and seed", AT(LAWN), { print_lawn } },
-	[PART_AREAS] = { "areas", "Areas and edges", "how much there is of each ground", 0,
-		{ print_titled, print_areas, print_names, print_edges } },
-	[PART_ASSUMED] = { "assumed", "Assumed", "what all this rests on", 0, { print_assumed } },
+	[PART_FILL] = { "fill", "Filling the beds", "liner, soil and mulch",
+		ALL_WALLS, AT(FILL) | AT(MULCH), { print_liner, print_fill } },
+	[PART_FENCE] = { "fence", "Fence", "posts, panels and gates",
+		NOTHING, AT(POSTS) | AT(PANELS), { print_fence } },
+	[PART_LAWN] = { "lawn", "Lawn", "turf and seed", NOTHING, AT(LAWN), { print_lawn } },
+	[PART_AREAS] = { "areas", "Areas and edges", "how much there is of each ground",
+		NOTHING, 0, { print_titled, print_areas, print_names, print_edges } },
+	[PART_ASSUMED] = { "assumed", "Assumed", "what all this rests on", NOTHING, 0,
+		{ print_assumed } },
 };
 _Static_assert(sizeof rows / sizeof *rows == PARTS, "each part has a row");
 
@@ -84,6 +91,12 @@ struct part_sink {
 	bool is_begun;
 };
 
+static bool is_complete(const struct takeoff *takeoff, enum rests_on rests_on)
+{
+	return rests_on == NOTHING || (rests_on == ALL_WALLS ?
+		takeoff->walls.not_laid_count == 0 : takeoff->complete);
+}
+
 /* With an arena of its own: whoever prints may hold words. */
 static void begin_part(struct part_sink *part)
 {
@@ -94,7 +107,8 @@ static void begin_part(struct part_sink *part)
 
 	part->is_begun = true;
 	report.words = &words;
-	title = report.takeoff->complete ? row->title : say(&report, "%s (INCOMPLETE)", row->title);
+	title = is_complete(report.takeoff, row->rests_on) ? row->title :
+		say(&report, "%s (INCOMPLETE)", row->title);
 	of = plot_named(&report);
 	mind = caution_words(&report, row->steps);
 	if (part->paged)

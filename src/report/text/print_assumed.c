@@ -90,28 +90,32 @@ static struct value value_in_force(const struct report *report, const struct blo
 /* How a value came to be what it is. */
 enum origin { SET, MATTERS_MOST, USUAL };
 
+#define EARTH (FACT(ZONES) | FACT(HOLES))
+#define FILLED (FACT(RAISED) | FACT(REPLACED) | FACT(LAWN_SOIL))
+
 /* Those that move figures most, and why one should look at them. */
 static const struct {
 	enum attribute attribute;
+	uint64_t any; /* of these facts, for there to be such figures */
 	const char *why;
 } most[] = {
-	{ ALLOW_TOPSOIL, "dig a test hole" },
-	{ ALLOW_SUBSOIL, "swell, hours, bases" },
-	{ ALLOW_FROST, "ask locally: bases and posts go deeper" },
-	{ ALLOW_SETTLEMENT, "more soil to buy" },
-	{ ALLOW_BREAKAGE, "more blocks to buy" },
-	{ ALLOW_COMPACTION_FINES, "more stone to buy" },
-	{ BED_EMBED, "walls, dig" }, { BED_BASE, "stone, dig" },
-	{ PATH_BASE, "stone, dig" }, { LAWN_TOPSOIL, "soil, dig" },
-	{ FENCE_DEPTH, "posts, concrete; local code" },
+	{ ALLOW_TOPSOIL, EARTH, "dig a test hole" },
+	{ ALLOW_SUBSOIL, EARTH, "swell, hours, bases" },
+	{ ALLOW_FROST, FACT(BASE) | FACT(HOLES), "ask locally: bases and posts go deeper" },
+	{ ALLOW_SETTLEMENT, FILLED, "more soil to buy" },
+	{ ALLOW_BREAKAGE, FACT(WALLS), "more blocks to buy" },
+	{ ALLOW_COMPACTION_FINES, FACT(BASE) | FACT(FINES), "more stone to buy" },
+	{ BED_EMBED, FACT(WALLS), "walls, dig" }, { BED_BASE, FACT(WALLS), "stone, dig" },
+	{ PATH_BASE, FACT(PATHS), "stone, dig" }, { LAWN_TOPSOIL, EARTH, "soil, dig" },
+	{ FENCE_DEPTH, FACT(HOLES), "posts, concrete; local code" },
 };
 enum { MOST = sizeof most / sizeof *most };
 
-static const char *why_of(enum attribute a)
+static const char *why_of(const struct report *report, enum attribute a)
 {
 	for (int i = 0; i < MOST; i++)
 		if (most[i].attribute == a)
-			return most[i].why;
+			return (report->takeoff->work.facts & most[i].any) ? most[i].why : NULL;
 	return NULL;
 }
 
@@ -133,7 +137,7 @@ static enum origin origin_of(const struct report *report, const struct assumed *
 {
 	if (block_value(assumed->own, a)->set || is_of_book(report, assumed, a))
 		return SET;
-	return why_of(a) ? MATTERS_MOST : USUAL;
+	return why_of(report, a) ? MATTERS_MOST : USUAL;
 }
 
 /* "up to 3 in"; "by what is laid". */
@@ -167,10 +171,26 @@ static const char *assumed_words(const struct report *report, const struct assum
 	return from ? say(report, "%s (%s)", value, from) : value;
 }
 
+/* Values of one origin, under a heading of their own. */
+struct listing {
+	enum origin origin;
+	const char *heading;
+	bool is_headed;
+};
+
+/* The heading, before the first of them: none where there are none. */
+static void begin(const struct report *report, struct listing *listing)
+{
+	if (!listing->is_headed)
+		print_lines(report, 0, 0, "%s", listing->heading);
+	listing->is_headed = true;
+}
+
 /* All of the block that came so, one after the other. */
 static void print_block(const struct report *report, const struct assumed *assumed,
-	enum origin origin)
+	struct listing *listing)
 {
+	enum origin origin = listing->origin;
 	const struct block *block = assumed->block;
 	struct text words = TEXT_EMPTY;
 
@@ -180,14 +200,16 @@ static void print_block(const struct report *report, const struct assumed *assum
 		if (matters(report, block, a) && origin_of(report, assumed, a) == origin)
 			text_print(&words, "%s%s", words.length ? "; " : "",
 				assumed_words(report, assumed, a, origin));
-	if (words.length)
+	if (words.length) {
+		begin(report, listing);
 		print_lines(report, 2, 4, "%s%s.", assumed->heading, words.bytes);
+	}
 	text_fini(&words);
 }
 
 /* A line for each, with its reason. */
 static void print_most(const struct report *report, const struct assumed *assumed,
-	enum origin origin)
+	struct listing *listing)
 {
 	const struct block *block = assumed->block;
 
@@ -195,10 +217,11 @@ static void print_most(const struct report *report, const struct assumed *assume
 		enum attribute a = most[i].attribute;
 
 		if (attribute_block(a) != block->kind || !matters(report, block, a) ||
-			origin_of(report, assumed, a) != origin)
+			origin_of(report, assumed, a) != listing->origin)
 			continue;
+		begin(report, listing);
 		print_lines(report, 2, 4, "%s%s: %s.", assumed->heading,
-			assumed_words(report, assumed, a, origin), most[i].why);
+			assumed_words(report, assumed, a, listing->origin), most[i].why);
 	}
 }
 
@@ -209,8 +232,8 @@ static bool is_laid(const struct area_row *area)
 	return area->cells > 0 && area->entry;
 }
 
-static void print_entries(const struct report *report, enum origin origin,
-	void (*print)(const struct report *, const struct assumed *, enum origin))
+static void print_entries(const struct report *report, struct listing *listing,
+	void (*print)(const struct report *, const struct assumed *, struct listing *))
 {
 	const struct areas *areas = &report->takeoff->areas;
 
@@ -224,19 +247,20 @@ static void print_entries(const struct report *report, enum origin origin,
 		text_print(&heading, "%s (%c): ", area->name, area->letter);
 		print(report, &(struct assumed){ heading.bytes,
 			&plot_entry(report->plot, area->letter)->block, &area->entry->block },
-			origin);
+			listing);
 		text_fini(&heading);
 	}
 }
 
-static void print_all(const struct report *report, enum origin origin,
-	void (*print)(const struct report *, const struct assumed *, enum origin))
+static void print_all(const struct report *report, enum origin origin, const char *title,
+	void (*print)(const struct report *, const struct assumed *, struct listing *))
 {
 	const struct takeoff *takeoff = report->takeoff;
+	struct listing listing = { origin, title, false };
 
 	print(report, &(struct assumed){ "", &report->plot->details.allow,
-		takeoff->allow }, origin);
-	print_entries(report, origin, print);
+		takeoff->allow }, &listing);
+	print_entries(report, &listing, print);
 	for (int i = 0; i < takeoff->fences.count; i++) {
 		const struct fence *fence = takeoff->fences.list[i].fence;
 		size_t at = (size_t)(fence - takeoff->plot.details.fences);
@@ -245,7 +269,7 @@ static void print_all(const struct report *report, enum origin origin,
 
 		text_print(&heading, "%s: ", fence->name);
 		print(report, &(struct assumed){ heading.bytes,
-			&report->plot->details.fences[at].block, &fence->block }, origin);
+			&report->plot->details.fences[at].block, &fence->block }, &listing);
 		text_fini(&heading);
 	}
 }
@@ -275,30 +299,23 @@ static void print_usual(const struct report *report)
 			"and how all is reckoned.");
 		return;
 	}
-	print_lines(report, 0, 0, "All else as usual: common practice, no published source, unless "
-		"one is named. Set your own in the plot.");
-	print_all(report, USUAL, print_block);
+	print_all(report, USUAL, "All else as usual: common practice, no published source, unless "
+		"one is named. Set your own in the plot.", print_block);
 }
 
 void print_assumed(const struct report *report)
 {
 	const struct takeoff *takeoff = report->takeoff;
-	bool has_bed = false, has_any = takeoff->fences.count > 0;
+	bool has_any = takeoff->fences.count > 0;
 
-	for (int i = 0; i < takeoff->areas.count; i++) {
-		const struct area_row *area = &takeoff->areas.list[i];
-
-		has_any = has_any || is_laid(area);
-		has_bed = has_bed || (is_laid(area) && area->entry->class == CLASS_BED);
-	}
+	for (int i = 0; i < takeoff->areas.count; i++)
+		has_any = has_any || is_laid(&takeoff->areas.list[i]);
 	if (!has_any)
 		return;
-	print_lines(report, 0, 0, "Set in the plot or the price book:");
-	print_all(report, SET, print_block);
-	print_lines(report, 0, 0, "Usual values that matter most; look at them (common practice, no "
-		"published source):");
-	print_all(report, MATTERS_MOST, print_most);
+	print_all(report, SET, "Set in the plot or the price book:", print_block);
+	print_all(report, MATTERS_MOST, "Usual values that matter most; look at them (common "
+		"practice, no published source):", print_most);
 	print_usual(report);
-	if (has_bed)
+	if (takeoff->work.facts & FACT(WALLS))
 		print_rules(report);
 }

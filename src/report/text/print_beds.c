@@ -205,7 +205,7 @@ static void print_alike_beds(const struct report *report, const int *beds,
 static void print_kind(const struct report *report, const char *words, bool raised,
 	const struct table_column columns[static 8])
 {
-	struct schedule schedule = { .table = { columns, 8, 0, next_bed }, .report = report,
+	struct schedule schedule = { .table = { columns, 8, 0, next_bed, 0 }, .report = report,
 		.more = raised ? raised_cells : level_cells };
 	struct groups groups;
 

@@ -183,10 +183,14 @@ void print_dig(const struct report *report)
 	add_back(&words, report);
 	if (block_length(takeoff->allow, ALLOW_TOPSOIL) == 0)
 		text_add_sentence(&words, "No topsoil is counted: dig a test hole and set in the "
-			"plot how deep it lies. What beds and lawns take of it need not be bought.");
-	text_add_sentence(&words, "A wall's base reaches past both its faces, and stops where other "
-		"base begins: no ground is counted twice%s. In the ground: as it lies; loose: with "
-		"its swell.", takeoff->fences.count == 0 ? "" : ", except under post holes");
+			"plot how deep it lies. What beds and lawns take of it need not be "
+			"bought.");
+	if (takeoff->work.facts & FACT(WALLS))
+		text_add_sentence(&words, "A wall's base reaches past both its faces, and stops "
+			"where other base begins.");
+	text_add_sentence(&words, "No ground is counted twice%s. In the ground: as it lies; "
+		"loose: with its swell.",
+		takeoff->fences.count == 0 ? "" : ", except under post holes");
 	print_explained(report, "%s", words.bytes);
 	text_fini(&words);
 }

@@ -42,7 +42,8 @@ static void print_group(const struct report *report, const struct fills *fills,
 		mulch = say(report, " Mulch %s deep, %s.", word_inches(report, fill->mulch_depth),
 			word_volume(report, fill->mulch));
 	print_lines(report, 0, 2, "%s: %s%s",
-		group_title(report, &fill_table, fills->list, group, " alike, of each"), soil, mulch);
+		group_title(report, &fill_table, fills->list, group, " alike, of each"), soil,
+		mulch);
 }
 
 void print_fill(const struct report *report)

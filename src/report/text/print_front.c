@@ -117,11 +117,20 @@ static const char *weight_words(const struct report *report)
 		plain_weight(report, away), more);
 }
 
+/* "12 trips of a pickup that carries 1,500 lb". */
+static const char *trips_of_vehicle(const struct report *report, int64_t trips)
+{
+	const char *vehicle = report->takeoff->book->vehicle.name;
+
+	return say(report, "%s of %s that carries %s", word_count(report, trips, "trip", "trips"),
+		vehicle ? vehicle : "a pickup",
+		plain_weight(report, report->takeoff->costs.vehicle_carries));
+}
+
 /* With a book who brings what is known: drops, and trips for what is collected. */
 static const char *trips_by_book(const struct report *report)
 {
 	const struct costs *costs = &report->takeoff->costs;
-	const char *vehicle = report->takeoff->book->vehicle.name;
 	int64_t drops = 0, trips = 0;
 
 	for (int i = 0; i < costs->shipment_count; i++) {
@@ -129,10 +138,10 @@ static const char *trips_by_book(const struct report *report)
 
 		*(shipment->supplier == NO_SUPPLIER ? &trips : &drops) += shipment->drops;
 	}
-	return say(report, "%s%s%s", word_count(report, drops, "drop", "drops"), trips == 0 ? "" :
-		say(report, " brought; %s of %s that carries %s",
-		word_count(report, trips, "trip", "trips"), vehicle ? vehicle : "a pickup",
-		plain_weight(report, costs->vehicle_carries)),
+	return say(report, "%s%s%s%s",
+		drops == 0 ? "" : word_count(report, drops, "drop brought", "drops brought"),
+		drops > 0 && trips > 0 ? "; " : "",
+		trips == 0 ? "" : trips_of_vehicle(report, trips),
 		costs->is_weighed ? "" : "; more where a weight is not known");
 }
 
@@ -180,8 +189,8 @@ static void print_totals(const struct report *report)
 	if (takeoff->work.count > 0)
 		TABLE_ROW(&table, "Work", hours_words(report));
 	hand_table_print(&table, report->out);
-	print_lines(report, 0, 0, "Counted is all that is dug, laid, filled and fenced; not, unless "
-		"the plot lists it as extra: %s.", uncounted_words(report));
+	print_lines(report, 0, 0, "Counted is all that is dug, laid, filled and fenced; not, "
+		"unless the plot lists it as extra: %s.", uncounted_words(report));
 }
 
 /* ---- Cautions -------------------------------------------------------------------------------- */

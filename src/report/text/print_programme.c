@@ -3,18 +3,44 @@
 #include "report/words/labour_words.h"
 #include "report/words/work_words.h"
 
+#include <string.h>
+
 /* ---- The steps ------------------------------------------------------------------------------- */
 
-/* "Fence post, Gravel under posts": what it takes; not what is hauled away. */
-static const char *needed_words(const struct report *report, const struct planned_step *step)
+/* What the item at a place of the step's is bought as; NULL where it is not. */
+static const char *bought_label(const struct report *report, const struct planned_step *step,
+	int at)
 {
 	const struct item_list *items = &report->takeoff->items;
+	const struct item *item = &items->list[step->items[at]];
+
+	return item_purchase(items, item) ? item_label(report, item) : NULL;
+}
+
+/* Blocks of another size have the same label. */
+static bool is_named_before(const struct report *report, const struct planned_step *step, int at,
+	const char *label)
+{
+	for (int i = 0; i < at; i++) {
+		const char *before = bought_label(report, step, i);
+
+		if (before && strcmp(before, label) == 0)
+			return true;
+	}
+	return false;
+}
+
+/* "Fence post; Gravel under posts": what it takes; not what is hauled away. */
+static const char *needed_words(const struct report *report, const struct planned_step *step)
+{
 	struct text words = TEXT_EMPTY;
 
-	for (int i = 0; i < step->item_count && step->step != WORK_HAUL; i++)
-		if (item_purchase(items, &items->list[step->items[i]]))
-			text_print(&words, "%s%s", words.length ? "; " : "",
-				item_label(report, &items->list[step->items[i]]));
+	for (int i = 0; i < step->item_count && step->step != WORK_HAUL; i++) {
+		const char *label = bought_label(report, step, i);
+
+		if (label && !is_named_before(report, step, i, label))
+			text_print(&words, "%s%s", words.length ? "; " : "", label);
+	}
 	return words.length ? say_text(report, &words) : "-";
 }
 
@@ -162,8 +188,8 @@ void print_programme(const struct report *report)
 		return;
 	print_steps(report);
 	if (report->is_whole) {
-		print_lines(report, 0, 0, "Hours: of one person; +: and work with no rate. How each "
-			"step is done, rates and tools: takeoff --only programme.");
+		print_lines(report, 0, 0, "Hours: of one person; +: and work with no rate. How "
+			"each step is done, rates and tools: takeoff --only programme.");
 		return;
 	}
 	print_hours(report);

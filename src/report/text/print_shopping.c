@@ -102,7 +102,7 @@ static const char *shipment_heading(const struct report *report, const struct sh
 	const char *weight = weighed(report, shipment->weight, shipment->is_weighed);
 
 	if (shipment->supplier == NO_SUPPLIER)
-		return say(report, "Own trips, %s%s: %s", day, weight, or_more(report,
+		return say(report, "Collected, %s%s: %s", day, weight, or_more(report,
 			shipment->drops, shipment->is_weighed, "trip", "trips"));
 	return say(report, "From %s, %s%s: %s, delivery %s", shipment->name, day, weight,
 		or_more(report, shipment->drops, shipment->is_weighed, "drop", "drops"),

@@ -160,10 +160,11 @@ void print_edging(const struct report *report)
 	if (edging->runs == 0)
 		return;
 	print_note(report, "Edging %s: %s in %s: %s. Spikes at the ends of a run and no more than "
-		"%s apart, %s in all.",
+		"%s apart: %s.",
 		edged_words(report), word_length(report, edging->length),
 		word_count(report, edging->runs, "run", "runs"), runs_words(report, edging),
-		word_inches(report, edging->spacing), plain_count(report, edging->spikes));
+		word_inches(report, edging->spacing),
+		word_count(report, edging->spikes, "spike", "spikes"));
 	print_lines(report, 0, 0, "%s of %s%s%s", word_count(report, edging->bought, "piece",
 		"pieces"), word_length(report, edging->piece), edging->cut_count == 0 ?
 		", none cut up." : say(report, ", %s laid whole, %s cut up, each sawn %s shorter "
@@ -181,6 +182,6 @@ void print_lawn(const struct report *report)
 		return;
 	print_alike(report, &lawn_table, lawns->list, lawns->count);
 	print_explained(report, "Topsoil in place by area and depth%s; the order is with what "
-		"settles.", has_fact(report, FACT(WALLS)) ? ", but over the base of a wall only what "
-		"fits under the turf" : "");
+		"settles.", has_fact(report, FACT(WALLS)) ? ", but over the base of a wall only "
+		"what fits under the turf" : "");
 }

@@ -136,7 +136,7 @@ static void print_sides(const struct report *report, const struct wall *wall)
 	};
 	struct arena arena = ARENA_EMPTY;
 	struct outline outline;
-	struct sides sides = { .table = { columns, 5, 2, next_run }, .report = report,
+	struct sides sides = { .table = { columns, 5, 2, next_run, 0 }, .report = report,
 		.wall = wall, .outline = &outline };
 
 	outline_trace(&outline, &arena, report->plot, &report->takeoff->survey, wall->region);

@@ -142,8 +142,8 @@ static const char *fence_note(const struct report *report, const struct note *no
 		say(report, "%s: %s; %lld %s", note->name, fit, (long long)note->count, more);
 }
 
-/* What is bought as "8 ft x 3 ft" does not say by itself that it is to go between the posts, nor what
- * is told by its name alone how large it is. */
+/* What is bought as "8 ft x 3 ft" does not say by itself that it is to go between the posts, nor
+ * what is told by its name alone how large it is. */
 static const char *fit_words(const struct report *report, const struct note *note)
 {
 	if (note->kind == NOTE_PANEL)
