@@ -36,6 +36,7 @@ void print_edges(const struct report *report);
 void print_dig(const struct report *report);
 void print_beds(const struct report *report);    /* the schedule */
 void print_stone(const struct report *report);   /* bases, surfaces, fabric, liner */
+void print_fabric(const struct report *report);  /* as print_stone has it */
 void print_edging(const struct report *report);
 void print_walls(const struct report *report);   /* laying sheets */
 void print_cutting(const struct report *report);
