@@ -92,6 +92,16 @@ static void add_words(struct text *out, const char *from, size_t length)
 	}
 }
 
+/* What is printed has the words, wherever lines are broken. */
+static void has_words(const char *words)
+{
+	struct text all = TEXT_EMPTY;
+
+	add_words(&all, page.bytes, page.length);
+	ck_assert_msg(strstr(all.bytes, words), "%s is not in\n%s", words, all.bytes);
+	text_fini(&all);
+}
+
 /* What is set out of the fence that is printed in that place, from 0: its legs, gates and posts as
  * one line of words. The caller frees. */
 static struct text set_out(int fence)
@@ -175,6 +185,22 @@ START_TEST(panels_stand_in_the_order_of_their_leg)
 		"G1 right 20 ft 8: 44 1/2 in clear, 1 leaf of 43 1/4 in, 9 gate at 4 ft "
 		"3 right 20 ft 9: sawn to 56 3/8 in, 10 line at 5 ft, whole, "
 		"11 line at 13 ft, whole, 12 end at 21 ft");
+}
+END_TEST
+
+/* Sections of 2.4 m, posts of 90 mm square. */
+START_TEST(in_a_metric_plot_it_is_told_in_metres)
+{
+	fences_ground(&garden.plot, 60, 20);
+	plot_set(&garden.plot, 0, HEAD_UNITS, "metric");
+	plot_set(&garden.plot, 0, HEAD_CELL, "300 mm");
+	fences_run(&garden.plot, "2,3 12,3 12,11");
+	fences_gate(&garden.plot, "8,3 12,3");
+	print();
+	set_out_is(0, "1 right 900 mm 1 end, 600 mm across: sawn to 1.707 m, 2 gate at 1.8 m "
+		"G1 right 900 mm 2: 1.11 m clear, 1 leaf of 1.08 m, 3 gate at 1.2 m "
+		"2 down 3.6 m 3: whole, 4 end at 2.4 m");
+	has_words("Bought 1.8 m long: sink it 250 mm deeper or saw the top");
 }
 END_TEST
 
@@ -365,16 +391,6 @@ END_TEST
 
 /* ---- Panels, posts --------------------------------------------------------------------------- */
 
-/* The same, wherever lines are broken. */
-static void has_words(const char *words)
-{
-	struct text all = TEXT_EMPTY;
-
-	add_words(&all, page.bytes, page.length);
-	ck_assert_msg(strstr(all.bytes, words), "%s is not in\n%s", words, all.bytes);
-	text_fini(&all);
-}
-
 /* Posts of 5 ft 2 in come of 6 ft, in multiples of 2 in of 5 ft 2 in. */
 START_TEST(what_a_post_is_too_long_is_sunk_or_sawn_off_its_top)
 {
@@ -462,6 +478,7 @@ Suite *test_suite(void)
 	tcase_add_test(section,
 		a_post_has_the_number_it_has_on_the_plan_and_its_kind_where_one_first_comes_to_it);
 	tcase_add_test(section, panels_stand_in_the_order_of_their_leg);
+	tcase_add_test(section, in_a_metric_plot_it_is_told_in_metres);
 	tcase_add_test(section, beside_a_wider_post_of_a_gate_a_panel_is_sawn_to_what_is_left);
 	tcase_add_loop_test(section, what_is_set_out_is_what_a_look_at_all_posts_finds, 0, 100);
 	tcase_add_test(section, a_fence_is_told_on_part_of_a_page);

@@ -5,13 +5,6 @@ nm fencing_ease(const struct fencing *fencing, bool at_gate)
 	return at_gate ? (fencing->gate_post - fencing->post) / 2 : 0;
 }
 
-int64_t fencing_posts_on(const struct fence_leg *leg)
-{
-	int64_t panels = leg->whole + leg->cut_count;
-
-	return leg->length == 0 ? 0 : panels == 0 ? 2 : panels + 1;
-}
-
 const struct post_hole *fencing_hole(const struct fencing *fencing, enum post_kind kind)
 {
 	return kind == POST_GATE ? &fencing->gate_hole : &fencing->hole;

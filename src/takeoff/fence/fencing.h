@@ -79,9 +79,9 @@ struct fencing {
 	int gate_count;
 	const struct fence_post *posts;  /* along the fence, as legs and gates follow each other */
 	int post_count;
-	/* Indices of posts as legs and gates follow each other: of each all that stand on it, from
-	 * its first to its last, so that one where two meet is there twice. A post's index is how
-	 * many others are come to before it. */
+	/* Indices of posts as legs and gates follow each other: of each, where it has a length, all
+	 * that stand on it, from its first to its last, so that one where two meet is there twice.
+	 * A post's index is how many others are come to before it. */
 	const int *along;
 	int64_t of_kind[POST_KINDS];      /* how many posts */
 	nm post_length, post_stock;      /* as needed; as bought */
@@ -101,9 +101,6 @@ struct fencing {
 
 /* How much more of a leg's end a post of a gate takes than another post; below 0: less. */
 nm fencing_ease(const struct fencing *fencing, bool at_gate);
-/* How many posts stand on a leg: one at each end and at each joint of panels; 0 on one that has no
- * length. */
-int64_t fencing_posts_on(const struct fence_leg *leg);
 /* The hole of a post. */
 const struct post_hole *fencing_hole(const struct fencing *fencing, enum post_kind kind);
 
