@@ -200,7 +200,7 @@ START_TEST(in_a_metric_plot_it_is_told_in_metres)
 	set_out_is(0, "1 right 900 mm 1 end, 600 mm across: sawn to 1.707 m, 2 gate at 1.8 m "
 		"G1 right 900 mm 2: 1.11 m clear, 1 leaf of 1.08 m, 3 gate at 1.2 m "
 		"2 down 3.6 m 3: whole, 4 end at 2.4 m");
-	has_words("Bought 1.8 m long: sink it 250 mm deeper or saw the top");
+	has_words("bought 1.8 m long: sink it 250 mm deeper or saw the top");
 }
 END_TEST
 
@@ -397,12 +397,12 @@ START_TEST(what_a_post_is_too_long_is_sunk_or_sawn_off_its_top)
 	fences_ground(&garden.plot, 40, 24);
 	fences_run(&garden.plot, "2,10 22,10");
 	print();
-	has_words("Bought 6 ft long: sink it 10 in deeper or saw the top, never the buried end. "
+	has_words("bought 6 ft long: sink it 10 in deeper or saw the top, never the buried end. "
 		"Holes");
 	text_clear(&page);
 	plot_set(&garden.plot, 0, ALLOW_POST_STOCK, "2 in");
 	print();
-	has_words("Bought 5 ft 2 in long. Holes");
+	has_words("bought 5 ft 2 in long. Holes");
 }
 END_TEST
 

@@ -284,7 +284,7 @@ static void print_posts(const struct report *report, const struct fencing *fenci
 		word_inches(report, fencing->gate_post));
 
 	print_lines(report, 2, 2, "%s %s square%s%s. Each is %s long: %s high, %s of gap, %s in "
-		"the ground. Bought %s long%s.", post, word_inches(report, fencing->post), others,
+		"the ground; bought %s long%s.", post, word_inches(report, fencing->post), others,
 		kinds_words(report, fencing), word_length(report, fencing->post_length),
 		word_inches(report, fencing->height),
 		word_inches(report, block_length(&fencing->fence->block, FENCE_GAP)),
