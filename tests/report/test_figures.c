@@ -138,7 +138,8 @@ START_TEST(a_kind_is_declared_only_for_views_that_can_show_it)
 			f->kind != FIGURE_HEADING), "%s: %s", tables[_i].name, f->heading);
 		ck_assert_msg((f->kind == FIGURE_ROWS || f->kind == FIGURE_OBJECT) == !!f->table,
 			"%s: figure %d", tables[_i].name, i);
-		ck_assert_msg((f->kind == FIGURE_WORD) == !!f->words, "%s: figure %d", tables[_i].name, i);
+		ck_assert_msg((f->kind == FIGURE_WORD) == !!f->words, "%s: figure %d",
+			tables[_i].name, i);
 	}
 }
 END_TEST

@@ -259,9 +259,11 @@ static void check_along(const struct fencing *fencing)
 	int at = 0, gate = 0, met = 0;
 
 	for (int leg = 0; leg <= fencing->leg_count; leg++) {
-		for (; gate < fencing->gate_count && fencing->gates[gate].legs_before == leg; gate++)
+		while (gate < fencing->gate_count && fencing->gates[gate].legs_before == leg) {
 			at += check_line(fencing, fencing->along + at, fencing->gates[gate].from,
 				fencing->gates[gate].to);
+			gate++;
+		}
 		if (leg < fencing->leg_count)
 			at += check_line(fencing, fencing->along + at, fencing->legs[leg].from,
 				fencing->legs[leg].to);

@@ -156,8 +156,8 @@ static bool next_row(struct table *table, const char *cells[])
 
 static bool is_words(enum figure_kind kind)
 {
-	return kind == FIGURE_WORD || kind == FIGURE_TEXT || kind == FIGURE_LETTER || kind == FIGURE_ENTRY || kind == FIGURE_REGION ||
-		kind == FIGURE_PLACE;
+	return kind == FIGURE_WORD || kind == FIGURE_TEXT || kind == FIGURE_LETTER ||
+		kind == FIGURE_ENTRY || kind == FIGURE_REGION || kind == FIGURE_PLACE;
 }
 
 /* Whether it has a column: a dashed one only where there is a figure in it. */

@@ -6,9 +6,9 @@
 
 static void print_measures(const struct report *report)
 {
-	print_lines(report, 0, 0, "Measured from middle to middle of posts. String: from the plan's "
-		"left edge, of legs to right or left from its top edge. Common practice, no "
-		"published source.");
+	print_lines(report, 0, 0, "Measured from middle to middle of posts. String: from the "
+		"plan's left edge, of legs to right or left from its top edge. Common practice, "
+		"no published source.");
 }
 
 /* ---- Setting out ----------------------------------------------------------------------------- */
