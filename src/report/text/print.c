@@ -231,6 +231,16 @@ const char *cut_words(const struct report *report, const struct cut *cut, nm fit
 	return say_text(report, &words);
 }
 
+const char *cuts_words(const struct report *report, const struct cut *cuts, int count, nm fit)
+{
+	struct text words = TEXT_EMPTY;
+
+	for (int i = 0; i < count; i++)
+		text_print(&words, "%s%s into %s", i ? "; " : "",
+			plain_count(report, cuts[i].blocks), cut_words(report, &cuts[i], fit));
+	return say_text(report, &words);
+}
+
 void print_cut_table(const struct report *report, const char *const headings[2],
 	const struct cut *cuts, int count, nm fit)
 {

@@ -1,5 +1,17 @@
 #include "report/text/print.h"
 
+/* "1 of 9 ft 6 in, 2 of 7 ft 6 in". */
+static const char *pieces_words(const struct report *report, const struct fabric *fabric)
+{
+	struct text words = TEXT_EMPTY;
+
+	for (int i = 0; i < fabric->row_count; i++)
+		text_print(&words, "%s%s%cof%c%s", i ? ", " : "",
+			plain_count(report, fabric->rows[i].pieces), PAGE_TIE, PAGE_TIE,
+			word_length(report, fabric->rows[i].length));
+	return say_text(report, &words);
+}
+
 /* "Fabric 6 ft wide in rolls of 100 ft, under 48 sq ft ...: strips from left to right, ...." */
 void print_fabric(const struct report *report)
 {
@@ -16,14 +28,14 @@ void print_fabric(const struct report *report)
 		word_area(report, fabric->area), word_heading(&fabric_way_words[fabric->way]),
 		word_inches(report, fabric->lap), word_inches(report,
 			block_length(report->takeoff->allow, ALLOW_FABRIC_OFFCUT)));
-	print_rows(report, &fabric_row_table, fabric->rows, fabric->row_count, 2, NULL);
 	if (fabric->joins > 0)
 		joins = say(report, "Where a roll ends within a piece the next goes on, %s over "
 			"it: %s. ",
 			word_inches(report, fabric->end_lap),
 			word_count(report, fabric->joins, "time", "times"));
-	print_lines(report, 2, 2, "%s, of which %s %s used. %s%s: along edges, side laps, ends and "
-		"end laps, at the corners and no farther than %s apart.",
+	print_lines(report, 2, 2, "Pieces: %s. %s, of which %s %s used. %s%s: along edges, side "
+		"laps, ends and end laps, at the corners and no farther than %s apart.",
+		pieces_words(report, fabric),
 		word_count(report, fabric->rolls, "roll", "rolls"),
 		word_length(report, fabric->used), fabric->rolls == 1 ? "is" : "are", joins,
 		word_count(report, fabric->pins, "pin", "pins"), word_inches(report,

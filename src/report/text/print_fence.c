@@ -205,7 +205,6 @@ static const char *offcuts_words(const struct report *report, const struct fenci
 
 static void print_panels(const struct report *report, const struct fencing *fencing)
 {
-	static const char *const headings[] = { "Panels", "Saw each into" };
 	const char *narrower = "", *sawn = "";
 
 	if (fencing->panel_pieces > 0)
@@ -214,13 +213,13 @@ static void print_panels(const struct report *report, const struct fencing *fenc
 			plain_count(report, fencing->panels_cut));
 	if (fencing->cut_count > 0)
 		sawn = say(report, " Each piece is sawn %s shorter than its place; a saw cut takes "
-			"%s.",
-			word_inches(report, fencing->fit), word_inches(report, fencing->kerf));
+			"%s: %s.", word_inches(report, fencing->fit),
+			word_inches(report, fencing->kerf),
+			cuts_words(report, fencing->cuts, fencing->cut_count, fencing->fit));
 	print_lines(report, 2, 2, "Panels %s wide between posts: %s%s; bought %s.%s%s",
 		word_inches(report, fencing->panel),
 		word_count(report, fencing->panels_whole, "whole", "whole"), narrower,
 		plain_count(report, fencing->panels_bought), offcuts_words(report, fencing), sawn);
-	print_cut_table(report, headings, fencing->cuts, fencing->cut_count, fencing->fit);
 }
 
 /* ---- Posts ----------------------------------------------------------------------------------- */
@@ -318,7 +317,6 @@ void print_fence(const struct report *report)
 
 	if (fences->count == 0)
 		return;
-	page_heading(report->out, "Fence");
 	print_measures(report);
 	for (int i = 0; i < fences->count; i++) {
 		const struct fencing *fencing = &fences->list[i];

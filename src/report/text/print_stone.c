@@ -113,18 +113,6 @@ static const char *runs_words(const struct report *report, const struct edging *
 	return say_text(report, &words);
 }
 
-/* "1 into 71 7/8 in + 23 7/8 in". */
-static const char *edging_cuts_words(const struct report *report, const struct edging *edging)
-{
-	struct text words = TEXT_EMPTY;
-
-	for (int i = 0; i < edging->cut_count; i++)
-		text_print(&words, "%s%s into %s", i ? "; " : "",
-			plain_count(report, edging->cuts[i].blocks),
-			cut_words(report, &edging->cuts[i], edging->fit));
-	return say_text(report, &words);
-}
-
 void print_edging(const struct report *report)
 {
 	const struct edging *edging = &report->takeoff->edging;
@@ -143,7 +131,7 @@ void print_edging(const struct report *report)
 		"than its place, a saw cut taking %s: ", plain_count(report, edging->whole),
 		plain_count(report, edging->cut_up), word_inches(report, edging->fit),
 		word_inches(report, edging->kerf)), edging->cut_count == 0 ? "" :
-		say(report, "%s.", edging_cuts_words(report, edging)));
+		say(report, "%s.", cuts_words(report, edging->cuts, edging->cut_count, edging->fit)));
 }
 
 void print_lawn(const struct report *report)
