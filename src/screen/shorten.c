@@ -17,7 +17,7 @@ struct writing {
 	int row, from, to; /* the cursor is at `from` before it, at `to` after it */
 	int left, right;   /* cells that it changes, up to but not with `right` */
 	struct pen pen;
-	int apart;         /* bytes that it takes to get there from nowhere near, in plain writing */
+	int apart;         /* bytes that it takes to get there from nowhere near, plain */
 };
 
 struct frame {
@@ -182,8 +182,8 @@ static size_t text_put(struct frame *frame, const char *bytes, size_t length)
 	return taken;
 }
 
-/* The same character again: it must go on from what waits. Up to the last column terminals differ in
- * where the cursor is then. */
+/* The same character again: it must go on from what waits. Up to the last column terminals differ
+ * in where the cursor is then. */
 static bool repeat_put(struct frame *frame, const char *bytes, const struct control *control)
 {
 	const struct writing *last = last_before(frame, bytes);

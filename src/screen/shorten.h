@@ -1,7 +1,7 @@
-/* Shortens what curses writes: some two thirds of a stroke over a slow line are left. Colours are
- * sent once, and only what changes (screen/sgr.h); the cursor goes the shortest way (screen/steer.h);
- * and what is written goes out in another order, so that neither goes to and fro: what looks alike,
- * or is near, comes next. Each cell is written with what it would be, once. Pure. */
+/* Shortens what curses writes: of a stroke over a slow line two thirds are left. Colours are sent
+ * once, and only what changes (screen/sgr.h); the cursor goes the shortest way (screen/steer.h);
+ * and what is written goes out in another order, so that neither goes to and fro: what looks
+ * alike, or is near, comes next. Pure. */
 #ifndef SCREEN_SHORTEN_H
 #define SCREEN_SHORTEN_H
 

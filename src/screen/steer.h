@@ -1,6 +1,6 @@
 /* Where the terminal's cursor stands, and the shortest way to have it elsewhere (ECMA-48, Control
- * Functions for Coded Character Sets, 5th edition, 1991, 8.3: CUP, CHA, VPA, CUU, CUD, CUF, CUB, CR,
- * BS, LF). Curses goes far by row and column even along a row. */
+ * Functions for Coded Character Sets, 5th edition, 1991, 8.3: CUP, CHA, VPA, CUU, CUD, CUF, CUB,
+ * CR, BS, LF). Curses goes far by row and column even along a row. */
 #ifndef SCREEN_STEER_H
 #define SCREEN_STEER_H
 

@@ -668,7 +668,7 @@ START_TEST(a_stroke_costs_few_bytes)
 		{ "plots/court.plot", "p space", STROKES, 150 },
 		{ "tests/plots/court.plot", "p space", FEW, 135 },
 		{ "tests/plots/court.plot", "p space", STROKES, 163 },
-		/* turf through a bed; a bed over a path: regions, snags and figures of both change */
+		/* turf through a bed; a bed over a path: regions, snags and figures change */
 		{ "plots/court.plot", "right down down l space", FEW, 205 },
 		{ "tests/plots/court.plot", "right down down l space", FEW, 180 },
 		{ "plots/court.plot", "right down x5 b space", FEW, 190 },

@@ -54,15 +54,16 @@ static void check_alike(VTerm *one, VTerm *other, const char *what)
 static const char *const pieces[] = {
 	"\033[m", "\033(B\033[m", "\033[39;49m", "\033[38;5;16m", "\033[48;5;254m",
 	"\033[38;5;231m\033[48;5;94m", "\033[31m", "\033[42m", "\033[97m", "\033[101m",
-	"\033(B\033[0;1m", "\033(B\033[0;7m", "\033[4m", "\033[1m", "\033[22m", "\033[38;2;1;2;3m",
+	"\033(B\033[0;1m", "\033(B\033[0;7m", "\033[4m", "\033[1m", "\033[22m",
+	"\033[38;2;1;2;3m",
 	"a", "b ", "xyz", "\033[K", "\033[1K", "\033[2K", "\033[J", "\033[3X", "\033[2P", "\033[2@",
 	"r\033[3b", "\033[H", "\033[3;5H", "\033[5;18H", "\033[2H", "\033[;7H", "\033[99;99H",
 	"\033[C", "\033[4C", "\033[2A", "\033[B", "\033[3D", "\r", "\b", "\n", "\033[5G", "\033[2d",
 	"\033[?25l", "\033[L", "\033[T", "\033[2;5r", "\033[1;6r", "\033[r", "\033M", "q", "\033(B",
 	"\t",
 };
-/* No program mixes them: a terminal draws its lines by Unicode, by a set of characters, or by a shift
- * to another. */
+/* No program mixes them: a terminal draws its lines by Unicode, by a set of characters, or by a
+ * shift to another. */
 enum { LINES_EACH = 6, LINES_ANYWHERE = 4 };
 static const char *const lines[][LINES_EACH] = {
 	{ "\u25C6", "\u2502", "\u25c7\u2581", "\u00e9", "e\u0301", "\u4e00" },
@@ -97,9 +98,9 @@ static void add_drawing(struct text *bytes, struct random *random, const char *c
 /* Whether moves are known, and which lines a terminal has: every way for frames of either kind. */
 enum { WAYS = 2 * 2 * LINES };
 
-/* Frame after frame, of drawings or of anything: each looks as it would, and leaves the cursor where
- * it would. Anything is sent to a terminal that does not wrap: this one takes even what says how
- * things look for a move, after which it would not any more. */
+/* Frame after frame, of drawings or of anything: each looks as it would, and leaves the cursor
+ * where it would. Anything is sent to a terminal that does not wrap: this one takes even what says
+ * how things look for a move, after which it would not any more. */
 START_TEST(what_is_shortened_looks_alike)
 {
 	struct random random = { (uint64_t)_i };
@@ -212,7 +213,8 @@ static const struct {
 	/* a mark joins the letter that was written last */
 	{ "\033[2;1He\u0301\033[1;1Hx", "\ne\u0301\033[Hx" },
 	/* where rows scroll by themselves all stays as it is */
-	{ "\033[2;4r\033[4;1H\n\033[1;6r\033[1;1Hx", "\033[2;4r\033[4;1H\n\033[1;6r\033[Hx" },
+	{ "\033[2;4r\033[4;1H\n\033[1;6r\033[1;1Hx",
+		"\033[2;4r\033[4;1H\n\033[1;6r\033[Hx" },
 };
 
 START_TEST(what_is_near_or_looks_alike_comes_next)
@@ -234,7 +236,8 @@ Suite *test_suite(void)
 	TCase *all = suite_case(suite, "all");
 
 	tcase_add_loop_test(all, what_is_shortened_looks_alike, 0, runner_count(1200, 60000));
-	tcase_add_loop_test(all, a_frame_leaves_the_pen_as_it_was_wanted, 0, runner_count(100, 4000));
+	tcase_add_loop_test(all, a_frame_leaves_the_pen_as_it_was_wanted, 0,
+		runner_count(100, 4000));
 	tcase_add_loop_test(all, only_what_changes_is_sent, 0, (int)(sizeof rows / sizeof *rows));
 	tcase_add_loop_test(all, what_is_near_or_looks_alike_comes_next, 0,
 		(int)(sizeof orders / sizeof *orders));
