@@ -654,49 +654,51 @@ static void sit_at(struct table *at, const char *path)
 	text_fini(&plot);
 }
 
+enum { STROKES = 12, TURN = 5, FEW = 5 };
+static const struct {
+	const char *plot, *before;
+	int strokes, most;
+} walks[] = {
+	/* over open ground; and then into a bed, which has walls and figures that change */
+	{ "plots/court.plot", "p space", FEW, 135 },
+	{ "plots/court.plot", "p space", STROKES, 150 },
+	{ "tests/plots/court.plot", "p space", FEW, 135 },
+	{ "tests/plots/court.plot", "p space", STROKES, 163 },
+	/* turf through a bed; a bed over a path: regions, snags and figures change */
+	{ "plots/court.plot", "right down down l space", FEW, 205 },
+	{ "tests/plots/court.plot", "right down down l space", FEW, 180 },
+	{ "plots/court.plot", "right down x5 b space", FEW, 190 },
+	{ "tests/plots/court.plot", "right down x5 b space", FEW, 240 },
+};
+
 /* Laid one by one with the mirror's images, to the right, and after five of them back in the row
  * below. */
 START_TEST(a_stroke_costs_few_bytes)
 {
-	enum { STROKES = 12, TURN = 5, FEW = 5 };
-	static const struct {
-		const char *plot, *before;
-		int strokes, most;
-	} rows[] = {
-		/* over open ground; and then into a bed, which has walls and figures that change */
-		{ "plots/court.plot", "p space", FEW, 135 },
-		{ "plots/court.plot", "p space", STROKES, 150 },
-		{ "tests/plots/court.plot", "p space", FEW, 135 },
-		{ "tests/plots/court.plot", "p space", STROKES, 163 },
-		/* turf through a bed; a bed over a path: regions, snags and figures change */
-		{ "plots/court.plot", "right down down l space", FEW, 205 },
-		{ "tests/plots/court.plot", "right down down l space", FEW, 180 },
-		{ "plots/court.plot", "right down x5 b space", FEW, 190 },
-		{ "tests/plots/court.plot", "right down x5 b space", FEW, 240 },
-	};
 	int costs[STROKES], middle;
 	struct table at;
 
-	sit_at(&at, rows[_i].plot);
-	traffic_of(&at, rows[_i].before);
-	for (int i = 0; i < rows[_i].strokes; i++) {
+	sit_at(&at, walks[_i].plot);
+	traffic_of(&at, walks[_i].before);
+	for (int i = 0; i < walks[_i].strokes; i++) {
 		traffic_of(&at, i % (TURN + 1) == TURN ? "down" : i < TURN ? "right" : "left");
 		costs[i] = (int)traffic_of(&at, "space").bytes;
 	}
-	middle = median(costs, rows[_i].strokes);
-	ck_assert_msg(middle > 0 && middle <= rows[_i].most, "%s after %s: %d bytes",
-		rows[_i].plot, rows[_i].before, middle);
+	middle = median(costs, walks[_i].strokes);
+	ck_assert_msg(middle > 0 && middle <= walks[_i].most, "%s after %s: %d bytes",
+		walks[_i].plot, walks[_i].before, middle);
 	table_leave(&at);
 }
 END_TEST
 
+static const char *const courts[] = { "plots/court.plot", "tests/plots/court.plot" };
+
 START_TEST(a_list_that_closes_costs_few_bytes)
 {
-	static const char *const plots[] = { "plots/court.plot", "tests/plots/court.plot" };
 	static const char *const lists[] = { "!", "?", ";", "#" };
 	struct table at;
 
-	sit_at(&at, plots[_i]);
+	sit_at(&at, courts[_i]);
 	for (size_t i = 0; i < sizeof lists / sizeof *lists; i++) {
 		size_t bytes;
 
@@ -788,8 +790,10 @@ Suite *test_suite(void)
 	tcase_add_test(input, arrows_are_known_in_both_modes_of_the_keypad);
 	tcase_add_test(input, an_arrow_that_comes_in_pieces_is_an_arrow);
 	tcase_add_test(bytes, keys_cost_few_bytes_in_one_write);
-	tcase_add_loop_test(bytes, a_stroke_costs_few_bytes, 0, 8);
-	tcase_add_loop_test(bytes, a_list_that_closes_costs_few_bytes, 0, 2);
+	tcase_add_loop_test(bytes, a_stroke_costs_few_bytes, 0,
+		(int)(sizeof walks / sizeof *walks));
+	tcase_add_loop_test(bytes, a_list_that_closes_costs_few_bytes, 0,
+		(int)(sizeof courts / sizeof *courts));
 	tcase_add_test(bytes, the_page_does_not_move_with_what_is_under_the_cursor);
 	tcase_add_test(bytes, keys_typed_ahead_are_drawn_once);
 	tcase_add_test(bytes, a_garbled_screen_is_sent_again_as_a_whole);
