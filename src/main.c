@@ -20,11 +20,14 @@ static const char usage[] =
 	"      -o, --output OUT      write it to OUT instead\n"
 	"      --prices BOOK         cost it by this price book, not the plot's own\n"
 	"      --force               even where OUT holds something that is no takeoff\n"
+	"      --only PARTS          parts of it alone: shopping,walls; list names them\n"
+	"      --pages               on pages of 66 lines, for a printer\n"
 	"      --json                for programs: one JSON object in SI units\n"
 	"      --csv                 for spreadsheets: the items, separated by commas\n"
 	"  parterre plan FILE        print the plan alone, drawn in characters;\n"
-	"                            options as above, but --json and --csv\n"
-	"  parterre compare OLD NEW  print what differs; options as above, but --csv\n"
+	"                            -o, --prices, --force as above\n"
+	"  parterre compare OLD NEW  print what differs; --json too\n"
+	"  parterre prices new FILE  print a price book to fill in; -o and --force\n"
 	"  parterre -h, --help       this page\n"
 	"  parterre -V, --version\n"
 	"\n"
@@ -58,6 +61,7 @@ static const struct {
 	int (*run)(int argc, char **argv);
 } commands[] = {
 	{ "takeoff", command_takeoff }, { "plan", command_plan }, { "compare", command_compare },
+	{ "prices", command_prices },
 };
 
 int main(int argc, char **argv)

@@ -69,6 +69,7 @@ struct editor {
 
 	/* The price book that the plot's head names, read at opening and when the name changes. */
 	char *book_name;    /* NULL: none is named */
+	struct file_stamp book_stamp; /* of its file then */
 	struct book book;
 	bool has_book;      /* it could be read */
 

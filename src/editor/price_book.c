@@ -14,6 +14,21 @@ void price_book_close(struct editor *editor)
 	editor->has_book = false;
 }
 
+void price_book_recheck(struct editor *editor)
+{
+	char *path = prices_path(editor->plot, editor->store.path);
+	struct file_stamp stamp;
+
+	if (!path)
+		return;
+	stamp = file_stamp(path);
+	free(path);
+	if (editor->has_book && file_stamp_equal(&stamp, &editor->book_stamp))
+		return;
+	price_book_close(editor);
+	editor->is_stale = editor->has_news = true;
+}
+
 void price_book_refresh(struct editor *editor)
 {
 	const struct value *named = block_value(&editor->plot->details.head, HEAD_PRICES);
@@ -28,6 +43,7 @@ void price_book_refresh(struct editor *editor)
 		return;
 	editor->book_name = memory_string(named->as.text);
 	path = prices_path(editor->plot, editor->store.path);
+	editor->book_stamp = file_stamp(path);
 	editor->has_book = prices_read(path, &editor->book, &message);
 	if (!editor->has_book)
 		editor_say(editor, "No prices: %s", message.bytes);

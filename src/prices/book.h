@@ -30,14 +30,15 @@ struct vehicle {
 enum pack_kind {
 	PACK_BULK, PACK_BAG, PACK_BOX, PACK_BUNDLE, PACK_PALLET, PACK_ROLL, PACK_PIECE
 };
+enum { PACK_KINDS = PACK_PIECE + 1 };
 
-/* One way of buying a good. Bulk is sold loose, by volume or weight, in steps; all else in
- * whole packs. */
+/* One way of buying a good. Bulk is measured out, loose or by length or area, in steps; all else
+ * comes in whole packs. */
 struct pack {
 	enum pack_kind kind;
 	enum item_unit unit; /* of size and step */
 	double size;         /* what the price buys, over 0 */
-	/* of bulk; 0: the step allowed for, the whole size if sold by weight */
+	/* of bulk; 0: by volume the step allowed for, else the whole size */
 	double step;
 	const char *words;   /* the size as the book spells it: "2 cu ft", "90" */
 	money price;         /* NO_PRICE: not given */
@@ -81,10 +82,14 @@ struct book_fault {
 /* Reads a book from length bytes of JSON. On failure *book needs no book_fini, and *fault says
  * the first thing wrong. */
 bool book_read(const char *bytes, size_t length, struct book *book, struct book_fault *fault);
+/* The same; for metric units a fault names no others. */
+bool book_read_in(const char *bytes, size_t length, enum units units, struct book *book,
+	struct book_fault *fault);
 void book_fini(struct book *book);
 
 /* "bulk", "bag", "box", "bundle", "pallet", "roll", "piece". */
 const char *pack_word(enum pack_kind kind);
+extern const char *const pack_kind_words[PACK_KINDS + 1]; /* all of them, and NULL */
 
 struct wanted_goods {
 	enum good good;

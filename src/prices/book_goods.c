@@ -8,21 +8,20 @@ enum { PACKS_MOST = 20 };
 static const struct value_rule lengths = { .kind = VALUE_LENGTH, .least = NM_PER_MM,
 	.most = LENGTH_MOST };
 
-static const char *const pack_words[] = { [PACK_BULK] = "bulk", [PACK_BAG] = "bag",
+const char *const pack_kind_words[PACK_KINDS + 1] = { [PACK_BULK] = "bulk", [PACK_BAG] = "bag",
 	[PACK_BOX] = "box", [PACK_BUNDLE] = "bundle", [PACK_PALLET] = "pallet",
 	[PACK_ROLL] = "roll", [PACK_PIECE] = "piece" };
-enum { PACK_KINDS = sizeof pack_words / sizeof *pack_words };
 #define PACK_WORDS "\"bulk\", \"bag\", \"box\", \"bundle\", \"pallet\", \"roll\" or \"piece\""
 
 const char *pack_word(enum pack_kind kind)
 {
-	return pack_words[kind];
+	return pack_kind_words[kind];
 }
 
 static bool pack_kind(struct reading *r, const cJSON *value, void *into)
 {
 	for (int i = 0; cJSON_IsString(value) && i < PACK_KINDS; i++) {
-		if (strcmp(value->valuestring, pack_words[i]) == 0) {
+		if (strcmp(value->valuestring, pack_kind_words[i]) == 0) {
 			((struct pack *)into)->kind = (enum pack_kind)i;
 			return true;
 		}
@@ -112,9 +111,8 @@ static bool pack_size(struct reading *r, const cJSON *value, void *into)
 
 	if (!size_read(r, value, &pack->unit, &pack->size))
 		return false;
-	if (pack->kind == PACK_BULK && pack->unit != UNIT_M3 && pack->unit != UNIT_KG)
-		return reading_fail(r, value, "another pack: only volumes and weights are sold in "
-			"bulk");
+	if (pack->kind == PACK_BULK && pack->unit == UNIT_EACH)
+		return reading_fail(r, value, "another pack: what is counted is not sold in bulk");
 	if (pack->unit == UNIT_EACH)
 		pack->words = arena_print(&r->book->arena, "%d", (int)pack->size);
 	else

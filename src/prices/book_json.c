@@ -5,6 +5,7 @@
 #include <math.h>
 #include <stdarg.h>
 #include <stdio.h>
+#include <stdlib.h>
 #include <string.h>
 
 enum { LEVELS_MOST = 8, MONEY_MOST = 1000000, COUNT_MOST = 1000000, WORD_SHOWN = 40 };
@@ -109,6 +110,18 @@ cJSON *book_json_parse(const char *bytes, size_t length, struct diag *d)
 
 /* ---- What is found wrong --------------------------------------------------------------------- */
 
+/* As short as it can be said: 4.205, not 4.2050000000000001. */
+static void number_words(struct text *out, double number)
+{
+	size_t start = out->length;
+
+	text_print(out, "%.15g", number);
+	if (strtod(out->bytes + start, NULL) != number) {
+		text_cut(out, start);
+		text_print(out, "%.17g", number);
+	}
+}
+
 static void value_words(struct text *out, const cJSON *value)
 {
 	if (!value)
@@ -116,7 +129,7 @@ static void value_words(struct text *out, const cJSON *value)
 	if (cJSON_IsString(value))
 		text_add_quoted(out, value->valuestring);
 	else if (cJSON_IsNumber(value))
-		text_print(out, "%.17g", value->valuedouble);
+		number_words(out, value->valuedouble);
 	else
 		text_add(out, cJSON_IsObject(value) ? "an object" : cJSON_IsArray(value) ?
 			"a list" :
@@ -272,18 +285,21 @@ bool read_name(struct reading *r, const cJSON *value, void *into)
 	return reading_text(r, value, NAME_MOST, into);
 }
 
+bool book_money(double price, money *amount)
+{
+	/* Hundredths have no exact double: 1e-6 is far less than one. */
+	if (!isfinite(price) || price < 0 || price > MONEY_MOST ||
+	    fabs(price * 100 - round(price * 100)) > 1e-6)
+		return false;
+	*amount = (money)llround(price * 100);
+	return true;
+}
+
 bool read_money(struct reading *r, const cJSON *value, void *into)
 {
-	money *amount = into;
-	double number = cJSON_IsNumber(value) ? value->valuedouble : -1;
-
-	/* Hundredths have no exact double: 1e-6 is far less than one. */
-	if (!isfinite(number) || number < 0 || number > MONEY_MOST ||
-		fabs(number * 100 - round(number * 100)) > 1e-6)
-		return reading_fail(r, value,
-			"a number from 0 to %d with at most 2 decimal places", MONEY_MOST);
-	*amount = (money)llround(number * 100);
-	return true;
+	return book_money(cJSON_IsNumber(value) ? value->valuedouble : -1, into) ||
+		reading_fail(r, value, "a number from 0 to %d with at most 2 decimal places",
+			MONEY_MOST);
 }
 
 bool reading_count(struct reading *r, const cJSON *value, int *count)
@@ -303,7 +319,7 @@ bool reading_value(struct reading *r, const cJSON *value, const struct value_rul
 	struct scan s = scan_start(bytes, strlen(bytes), 0);
 	struct diag d;
 
-	if (!value_scan(&s, rule, UNITS_IMPERIAL, out, &d))
+	if (!value_scan(&s, rule, r->units, out, &d))
 		return reading_fail(r, value, "%s", d.expected);
 	if (scan_is_done(&s))
 		return true;

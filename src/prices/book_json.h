@@ -13,6 +13,7 @@ struct reading {
 	struct book *book;
 	struct text path; /* of the value being read */
 	const struct good_row *good; /* of the goods being read */
+	enum units units; /* metric: messages name no other units */
 	struct book_fault *fault;
 };
 
@@ -66,6 +67,9 @@ bool read_name(struct reading *r, const cJSON *value, void *into);
 bool read_money(struct reading *r, const cJSON *value, void *into);
 bool read_weight(struct reading *r, const cJSON *value, void *into);
 bool read_volume(struct reading *r, const cJSON *value, void *into);
+
+/* The hundredths of a price; false where it is over 1,000,000, or has more decimal places. */
+bool book_money(double price, money *amount);
 
 /* Adds a key to the path; reading_up takes it off again, given the length that was returned. */
 size_t reading_down(struct reading *r, const char *key);

@@ -168,7 +168,14 @@ static bool tree_read(struct reading *r, const cJSON *tree)
 
 bool book_read(const char *bytes, size_t length, struct book *book, struct book_fault *fault)
 {
-	struct reading reading = { .book = book, .path = TEXT_EMPTY, .fault = fault };
+	return book_read_in(bytes, length, UNITS_IMPERIAL, book, fault);
+}
+
+bool book_read_in(const char *bytes, size_t length, enum units units, struct book *book,
+	struct book_fault *fault)
+{
+	struct reading reading = { .book = book, .path = TEXT_EMPTY, .units = units,
+		.fault = fault };
 	cJSON *tree;
 	bool is_read;
 

@@ -2,7 +2,7 @@
 #include "base/file.h"
 #include "base/path.h"
 
-static void fault_words(struct text *out, const char *path, const struct book_fault *fault)
+void prices_fault(struct text *out, const char *path, const struct book_fault *fault)
 {
 	const struct diag *d = &fault->diag;
 
@@ -27,7 +27,7 @@ bool prices_read(const char *path, struct book *book, struct text *message)
 	} else {
 		is_read = book_read(bytes.bytes, bytes.length, book, &fault);
 		if (!is_read)
-			fault_words(message, path, &fault);
+			prices_fault(message, path, &fault);
 	}
 	text_fini(&bytes);
 	return is_read;

@@ -56,8 +56,8 @@ static int print_one(const struct request *request,
 
 int command_takeoff(int argc, char **argv)
 {
-	static const struct accepted accepted = { .plots = 1, .json = true, .csv = true,
-		.only = true };
+	static const struct accepted accepted = { .plots = 1, .prices = true, .json = true,
+		.csv = true, .only = true };
 	struct request request;
 
 	if (!request_read(&request, argc, argv, &accepted))
@@ -70,7 +70,7 @@ int command_takeoff(int argc, char **argv)
 
 int command_plan(int argc, char **argv)
 {
-	static const struct accepted accepted = { .plots = 1 };
+	static const struct accepted accepted = { .plots = 1, .prices = true };
 	struct request request;
 
 	return request_read(&request, argc, argv, &accepted) ?
@@ -118,7 +118,8 @@ static int compare(const struct request *request, const struct counted versions[
 
 int command_compare(int argc, char **argv)
 {
-	static const struct accepted accepted = { .plots = VERSIONS, .json = true };
+	static const struct accepted accepted = { .plots = VERSIONS, .prices = true,
+		.json = true };
 	struct request request;
 	struct counted versions[VERSIONS];
 	int status = 2;

@@ -1,4 +1,4 @@
-/* The commands that print: takeoff, plan, compare. */
+/* The commands that print: takeoff, plan, compare, prices new. */
 #ifndef REPORT_COMMAND_H
 #define REPORT_COMMAND_H
 
@@ -7,5 +7,6 @@
 int command_takeoff(int argc, char **argv);
 int command_plan(int argc, char **argv);
 int command_compare(int argc, char **argv);
+int command_prices(int argc, char **argv);
 
 #endif

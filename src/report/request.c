@@ -9,7 +9,8 @@
 static bool refuse_option(const struct accepted *accepted, int option, char **argv)
 {
 	/* The last word may be what follows the option. */
-	const char *word = option == 'n' ? "--only" : argv[optind - 1];
+	const char *word = option == 'p' ? "--prices" : option == 'n' ? "--only" :
+		argv[optind - 1];
 
 	if (option == ':')
 		complain("%s needs a %s after it", word, optopt == 'n' ? "part" : "file");
@@ -17,8 +18,9 @@ static bool refuse_option(const struct accepted *accepted, int option, char **ar
 		complain("%s is not understood", word);
 	else
 		complain("option -%c is not understood", optopt);
-	complain("%s takes -o OUT, --prices BOOK%s", argv[0], accepted->csv ?
-		", --force, --only PARTS, --json and --csv" : accepted->json ?
+	complain("%s takes -o OUT%s%s", argv[0], accepted->prices ? ", --prices BOOK" : "",
+		accepted->csv ? ", --force, --only PARTS, --pages, --json and --csv" :
+		accepted->json ?
 		", --force and --json" : " and --force");
 	return false;
 }
@@ -57,12 +59,13 @@ static bool kind_read(struct request *request, const struct accepted *accepted, 
 	return true;
 }
 
-/* Parts are parts of the text. */
-static bool text_if_only(const struct request *request, const char *only)
+/* Parts and pages are those of the text. */
+static bool text_if_parts(const struct request *request, bool asks)
 {
-	if (!only || request->kind == REPORT_TEXT)
+	if (!asks || request->kind == REPORT_TEXT)
 		return true;
-	complain("--only is for the takeoff as text: without --json, --csv and names that end so");
+	complain("--only and --pages are for the takeoff as text: not with --json, --csv or a name "
+		"that ends so");
 	return false;
 }
 
@@ -90,10 +93,11 @@ bool request_read(struct request *request, int argc, char **argv,
 		{ "csv", no_argument, NULL, 'c' },
 		{ "force", no_argument, NULL, 'f' },
 		{ "only", required_argument, NULL, 'n' },
+		{ "pages", no_argument, NULL, 'g' },
 		{ NULL, 0, NULL, 0 },
 	};
 	const char *only = NULL;
-	bool json = false, csv = false;
+	bool json = false, csv = false, pages = false;
 	int option;
 
 	*request = (struct request){ .kind = REPORT_TEXT, .parts = PARTS_ALL };
@@ -102,7 +106,7 @@ bool request_read(struct request *request, int argc, char **argv,
 	while ((option = getopt_long(argc, argv, ":o:", options, NULL)) != -1) {
 		if (option == 'o')
 			request->output = optarg;
-		else if (option == 'p')
+		else if (option == 'p' && accepted->prices)
 			request->prices = optarg;
 		else if (option == 'j' && accepted->json)
 			json = true;
@@ -110,6 +114,8 @@ bool request_read(struct request *request, int argc, char **argv,
 			csv = true;
 		else if (option == 'n' && accepted->only)
 			only = optarg;
+		else if (option == 'g' && accepted->only)
+			pages = true;
 		else if (option == 'f')
 			request->force = true;
 		else
@@ -117,6 +123,7 @@ bool request_read(struct request *request, int argc, char **argv,
 	}
 	if (only && !only_read(request, only))
 		return false;
+	request->parts |= pages ? PARTS_PAGED : 0;
 	return request->is_list || (plots_read(request, argc, argv, accepted->plots) &&
-		kind_read(request, accepted, json, csv) && text_if_only(request, only));
+		kind_read(request, accepted, json, csv) && text_if_parts(request, only || pages));
 }

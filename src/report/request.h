@@ -9,7 +9,7 @@ enum { REQUEST_PLOTS = 2 };
 /* What a command takes. */
 struct accepted {
 	int plots;
-	bool json, csv, only;
+	bool prices, json, csv, only;
 };
 
 struct request {

@@ -5,6 +5,7 @@
 #include "screen/curses.h"
 #include "screen/sender.h"
 #include "screen/terminal.h"
+#include "screen/width.h"
 
 #include <limits.h>
 #include <stdlib.h>
@@ -43,24 +44,11 @@ static void resize(struct rows *rows, int count)
 
 /* ---- Which rows ------------------------------------------------------------------------------ */
 
-/* Scripts whose every letter has one column on all terminals, and the signs that the screen itself
- * is drawn with. */
 static bool is_plain(const struct glyph *glyph)
 {
-	static const struct {
-		wchar_t first, last;
-	} plain[] = {
-		{ L' ', 0x02ff }, { 0x0370, 0x0482 }, { 0x048a, 0x058f }, { 0x1e00, 0x1fff },
-		{ 0x2010, 0x22ff }, { 0x2500, 0x25ff },
-	};
 	wchar_t code = glyph->words[0];
 
-	if (code && glyph->words[1])
-		return false;
-	for (size_t i = 0; i < sizeof plain / sizeof *plain; i++)
-		if (code >= plain[i].first && code <= plain[i].last)
-			return true;
-	return code == L'\0';
+	return !code || (!glyph->words[1] && width_is_plain((uint32_t)code));
 }
 
 /* Reads a row of the screen as it was composed. glyphs: room for all its columns. Returns how many
@@ -213,7 +201,7 @@ void rows_send(struct rows *rows)
 	}
 	wnoutrefresh(stdscr);
 	is_any = rows_take(rows, glyphs, is_new);
-	sender_begin();
+	sender_begin(LINES, COLS, terminal_has_moves());
 	doupdate();
 	if (is_any)
 		rows_put(rows, glyphs, is_new);

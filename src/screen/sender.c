@@ -1,11 +1,10 @@
 #include "screen/sender.h"
 #include "base/fd_sink.h"
 #include "base/memory.h"
-#include "screen/sgr.h"
+#include "screen/shorten.h"
 #include "screen/signals.h"
 
 #include <fcntl.h>
-#include <stdbool.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <sys/mman.h>
@@ -18,7 +17,7 @@ enum { FRAME_BYTES = 1 << 20 };
 static struct {
 	int line, drawn; /* the terminal; the file in memory; below 0: there is none */
 	bool is_begun;
-	struct sgr sgr;
+	struct shortener shortener;
 } sender = { .line = -1, .drawn = -1 };
 
 void sender_open(void)
@@ -43,12 +42,22 @@ void sender_close(void)
 
 void sender_forget(void)
 {
-	sender.sgr = SGR_UNKNOWN;
+	sender.shortener = shortener_of(sender.shortener.size);
+}
+
+/* A terminal that has another size may have its cursor elsewhere. */
+static void fit(struct stand size)
+{
+	const struct stand *had = &sender.shortener.size;
+
+	if (size.row != had->row || size.column != had->column)
+		sender.shortener = shortener_of(size);
 }
 
 /* Where the session ends standard output is nowhere, and stays there. */
-void sender_begin(void)
+void sender_begin(int rows, int columns, bool has_moves)
 {
+	fit(has_moves ? (struct stand){ rows, columns } : (struct stand){ 0, 0 });
 	if (sender.line < 0 || sender.drawn < 0)
 		return;
 	signals_hold(true);
@@ -75,7 +84,7 @@ void sender_end(void)
 		return;
 	bytes = memory_new((size_t)length, 1);
 	length = pread(sender.drawn, bytes, (size_t)length, 0);
-	sgr_shorten(&sender.sgr, bytes, length > 0 ? (size_t)length : 0, &shorter);
+	shorten(&sender.shortener, bytes, length > 0 ? (size_t)length : 0, &shorter);
 	/* A terminal that takes no bytes is found to be gone where keys are read. */
 	(void)fd_put(STDOUT_FILENO, shorter.bytes, shorter.length);
 	text_fini(&shorter);

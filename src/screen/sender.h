@@ -4,14 +4,17 @@
 #ifndef SCREEN_SENDER_H
 #define SCREEN_SENDER_H
 
+#include <stdbool.h>
+
 /* When standard output is the terminal. */
 void sender_open(void);
 void sender_close(void);
-/* Between them curses draws, and nothing else writes to the terminal. A signal that ends the
- * session waits until then. */
-void sender_begin(void);
+/* Between them curses draws on a screen of so many rows and columns, and nothing else writes to the
+ * terminal. A signal that ends the session waits until then. Without `has_moves`, which says that
+ * the terminal's cursor is moved as screen/steer.h does, only colours are left out. */
+void sender_begin(int rows, int columns, bool has_moves);
 void sender_end(void);
-/* Somebody else has written to the terminal: nothing is known of its colours. */
+/* Somebody else has written to the terminal: nothing is known of it. */
 void sender_forget(void);
 
 #endif

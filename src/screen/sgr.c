@@ -1,90 +1,126 @@
 #include "screen/sgr.h"
+#include "screen/control.h"
 
-#include <stdbool.h>
-#include <stdio.h>
-#include <string.h>
-
-enum { ESCAPE = 033, ATTRIBUTE_LAST = 9, PARAMETERS_MOST = 32 };
-
-static const char ink_default[] = "39", ground_default[] = "49";
+enum { ATTRIBUTE_LAST = 9, PARAMETERS_MOST = ATTRIBUTE_LAST + 7 };
+enum { INK_OWN = SGR_CODE + 39, GROUND_OWN = SGR_CODE + 49, INK_INDEXED = 38, GROUND_INDEXED = 48 };
 
 /* ---- Sending --------------------------------------------------------------------------------- */
 
-static void parameter_add(char *parameters, const char *next)
-{
-	size_t length = strlen(parameters);
+struct parameters {
+	int count, numbers[PARAMETERS_MOST];
+};
 
-	snprintf(parameters + length, 8 * SGR_COLOUR_MOST - length, "%s%s", length ? ";" : "",
-		next);
+static void add(struct parameters *list, int number)
+{
+	list->numbers[list->count++] = number;
 }
 
-static void attributes_add(char *parameters, int attributes)
+static void add_attributes(struct parameters *list, int attributes)
 {
 	for (int i = 1; i <= ATTRIBUTE_LAST; i++)
 		if (attributes & 1 << i)
-			parameter_add(parameters, (const char[]){ (char)('0' + i), '\0' });
+			add(list, i);
+}
+
+static void add_colour(struct parameters *list, int colour, int indexed)
+{
+	if (colour >= SGR_CODE) {
+		add(list, colour - SGR_CODE);
+		return;
+	}
+	add(list, indexed);
+	add(list, 5);
+	add(list, colour);
 }
 
 /* True where it is to be sent: it is known what is wanted, and not that the terminal has it. */
-static bool is_new(const char *wanted, const char *sent)
+static bool is_new(int wanted, int sent)
 {
-	return *wanted && strcmp(wanted, sent) != 0;
+	return wanted != SGR_UNKNOWN && wanted != sent;
 }
 
 /* What changes; an attribute that is to go needs a reset. */
-static bool changes(const struct sgr *sgr, char *parameters)
+static bool changes(const struct pen *sent, const struct pen *wanted, struct parameters *list)
 {
-	const struct pen *wanted = &sgr->wanted, *sent = &sgr->sent;
-
-	if (wanted->attributes != PEN_UNKNOWN &&
-	    (sent->attributes == PEN_UNKNOWN || (sent->attributes & ~wanted->attributes)))
+	if (wanted->attributes != SGR_UNKNOWN &&
+	    (sent->attributes == SGR_UNKNOWN || (sent->attributes & ~wanted->attributes)))
 		return false;
-	if (wanted->attributes != PEN_UNKNOWN)
-		attributes_add(parameters, wanted->attributes & ~sent->attributes);
+	if (wanted->attributes != SGR_UNKNOWN)
+		add_attributes(list, wanted->attributes & ~sent->attributes);
 	if (is_new(wanted->ink, sent->ink))
-		parameter_add(parameters, wanted->ink);
+		add_colour(list, wanted->ink, INK_INDEXED);
 	if (is_new(wanted->ground, sent->ground))
-		parameter_add(parameters, wanted->ground);
+		add_colour(list, wanted->ground, GROUND_INDEXED);
 	return true;
 }
 
 /* All of it after a reset; only what is wanted whole can be sent so. */
-static bool whole(const struct pen *wanted, char *parameters)
+static bool whole(const struct pen *wanted, struct parameters *list)
 {
-	if (wanted->attributes == PEN_UNKNOWN || !*wanted->ink || !*wanted->ground)
+	if (!sgr_is_known(wanted))
 		return false;
-	attributes_add(parameters, wanted->attributes);
-	if (strcmp(wanted->ink, ink_default) != 0)
-		parameter_add(parameters, wanted->ink);
-	if (strcmp(wanted->ground, ground_default) != 0)
-		parameter_add(parameters, wanted->ground);
+	add(list, 0);
+	add_attributes(list, wanted->attributes);
+	if (wanted->ink != INK_OWN)
+		add_colour(list, wanted->ink, INK_INDEXED);
+	if (wanted->ground != GROUND_OWN)
+		add_colour(list, wanted->ground, GROUND_INDEXED);
+	if (list->count == 1)
+		list->count = 0; /* a reset alone goes without saying */
 	return true;
 }
 
-static void send(struct sgr *sgr, struct text *out)
+static int bytes_of(const struct parameters *list)
 {
-	char some[8 * SGR_COLOUR_MOST] = "", all[8 * SGR_COLOUR_MOST] = "";
-	bool has_some = changes(sgr, some), has_all = whole(&sgr->wanted, all);
-	bool is_same = has_some && !*some;
+	int bytes = 3 + (list->count ? list->count - 1 : 0);
 
-	if (sgr->wanted.set && sgr->wanted.set != sgr->sent.set)
-		text_print(out, "\033(%c", sgr->wanted.set);
-	if (!is_same && has_all && (!has_some || strlen(all) + (*all ? 2 : 0) < strlen(some)))
-		text_print(out, "\033[%s%sm", *all ? "0;" : "", all);
-	else if (!is_same && has_some)
-		text_print(out, "\033[%sm", some);
-	sgr->sent = sgr->wanted;
+	for (int i = 0; i < list->count; i++)
+		bytes += list->numbers[i] > 99 ? 3 : list->numbers[i] > 9 ? 2 : 1;
+	return bytes;
+}
+
+/* The shorter of both; false where nothing is to be sent. */
+static bool choose(const struct pen *sent, const struct pen *wanted, struct parameters *list)
+{
+	struct parameters some = { .count = 0 }, all = { .count = 0 };
+	bool has_some = changes(sent, wanted, &some), has_all = whole(wanted, &all);
+
+	if ((has_some && !some.count) || (!has_some && !has_all))
+		return false;
+	*list = has_all && (!has_some || bytes_of(&all) < bytes_of(&some)) ? all : some;
+	return true;
+}
+
+int sgr_cost(const struct pen *sent, const struct pen *wanted)
+{
+	struct parameters list;
+	int cost = 0;
+
+	if (wanted->set && wanted->set != sent->set)
+		cost += 3;
+	if (wanted->shift && wanted->shift != sent->shift)
+		cost++;
+	return cost + (choose(sent, wanted, &list) ? bytes_of(&list) : 0);
+}
+
+void sgr_send(struct pen *sent, const struct pen *wanted, struct text *out)
+{
+	struct parameters list;
+
+	if (wanted->set && wanted->set != sent->set)
+		text_print(out, "\033(%c", wanted->set);
+	if (wanted->shift && wanted->shift != sent->shift)
+		text_add_bytes(out, &wanted->shift, 1);
+	if (choose(sent, wanted, &list)) {
+		text_add(out, "\033[");
+		for (int i = 0; i < list.count; i++)
+			text_print(out, i ? ";%d" : "%d", list.numbers[i]);
+		text_add(out, "m");
+	}
+	*sent = *wanted;
 }
 
 /* ---- Reading --------------------------------------------------------------------------------- */
-
-static void colour_set(char *colour, const int *numbers, int count)
-{
-	char *end = colour + SGR_COLOUR_MOST;
-
-	for (int i = 0; i < count; i++)
-		colour += snprintf(colour, (size_t)(end - colour), i ? ";%d" : "%d", numbers[i]);
-}
 
 static bool is_between(int number, int low, int high)
 {
@@ -96,42 +132,31 @@ static bool is_between(int number, int low, int high)
 static int parameter_take(struct pen *pen, const int *numbers, int count)
 {
 	int first = numbers[0];
-	bool is_indexed = (first == 38 || first == 48) && count >= 3 && numbers[1] == 5;
+	bool is_indexed = (first == INK_INDEXED || first == GROUND_INDEXED) && count >= 3 &&
+		numbers[1] == 5 && numbers[2] < SGR_CODE;
 
 	if (first == 0)
-		*pen = (struct pen){ .ink = "39", .ground = "49", .set = pen->set };
-	else if (is_between(first, 1, ATTRIBUTE_LAST) && pen->attributes != PEN_UNKNOWN)
+		*pen = (struct pen){ INK_OWN, GROUND_OWN, 0, pen->set, pen->shift };
+	else if (is_between(first, 1, ATTRIBUTE_LAST) && pen->attributes != SGR_UNKNOWN)
 		pen->attributes |= 1 << first;
 	else if (is_between(first, 30, 37) || is_between(first, 90, 97) || first == 39)
-		colour_set(pen->ink, numbers, 1);
+		pen->ink = SGR_CODE + first;
 	else if (is_between(first, 40, 47) || is_between(first, 100, 107) || first == 49)
-		colour_set(pen->ground, numbers, 1);
+		pen->ground = SGR_CODE + first;
 	else if (is_indexed)
-		colour_set(first == 38 ? pen->ink : pen->ground, numbers, 3);
+		*(first == INK_INDEXED ? &pen->ink : &pen->ground) = numbers[2];
 	else
 		return 0;
 	return is_indexed ? 3 : 1;
 }
 
 /* False where it says something that is not known here. */
-static bool pen_take(struct pen *pen, const char *parameters, size_t length)
+static bool pen_take(struct pen *pen, const struct control *control)
 {
-	int numbers[PARAMETERS_MOST] = { 0 }, count = 1;
 	struct pen before = *pen;
 
-	for (size_t i = 0; i < length; i++) {
-		bool is_digit = parameters[i] >= '0' && parameters[i] <= '9';
-
-		if ((!is_digit && parameters[i] != ';') || count == PARAMETERS_MOST ||
-		    numbers[count - 1] > 999)
-			return false;
-		if (is_digit)
-			numbers[count - 1] = 10 * numbers[count - 1] + parameters[i] - '0';
-		else
-			count++;
-	}
-	for (int i = 0, taken; i < count; i += taken) {
-		taken = parameter_take(pen, numbers + i, count - i);
+	for (int i = 0, taken; i < control->count; i += taken) {
+		taken = parameter_take(pen, control->numbers + i, control->count - i);
 		if (!taken) {
 			*pen = before;
 			return false;
@@ -140,71 +165,24 @@ static bool pen_take(struct pen *pen, const char *parameters, size_t length)
 	return true;
 }
 
-/* Of a sequence that begins with ESC [, up to its end. */
-static size_t sequence_end(const char *bytes, size_t length)
+size_t sgr_read(struct pen *pen, const char *bytes, size_t length)
 {
-	size_t at = 2;
+	struct control control;
 
-	while (at < length && bytes[at] >= 0x20 && bytes[at] < 0x40)
-		at++;
-	return at < length ? at + 1 : length;
-}
-
-/* Moves of the cursor, for which it does not matter how things look. */
-static size_t move_length(const char *bytes, size_t length)
-{
-	size_t end;
-
-	if (*bytes == '\r' || *bytes == '\b')
+	if (*bytes == '\016' || *bytes == '\017') {
+		pen->shift = *bytes;
 		return 1;
-	if (length < 3 || bytes[0] != ESCAPE || bytes[1] != '[')
-		return 0;
-	end = sequence_end(bytes, length);
-	return strchr("ABCDGHd", bytes[end - 1]) ? end : 0;
-}
-
-/* The length of a sequence that only says how things look; it is taken. 0: it is another. */
-static size_t pen_length(struct sgr *sgr, const char *bytes, size_t length)
-{
-	size_t end;
-
-	if (length < 3 || bytes[0] != ESCAPE)
-		return 0;
-	if (bytes[1] == '(') {
-		sgr->wanted.set = bytes[2];
+	}
+	if (length >= 3 && bytes[0] == CONTROL_ESCAPE && bytes[1] == '(') {
+		pen->set = bytes[2];
 		return 3;
 	}
-	if (bytes[1] != '[')
-		return 0;
-	end = sequence_end(bytes, length);
-	if (bytes[end - 1] == 'm' && pen_take(&sgr->wanted, bytes + 2, end - 3))
-		return end;
-	return 0;
+	control = control_read(bytes, length);
+	return control.final == 'm' && pen_take(pen, &control) ? control.length : 0;
 }
 
-/* Another sequence may say anything of the pen, if it says how things look. */
-static size_t other_length(struct sgr *sgr, const char *bytes, size_t length)
+bool sgr_is_known(const struct pen *pen)
 {
-	size_t end = length >= 2 && bytes[0] == ESCAPE && bytes[1] == '[' ?
-		sequence_end(bytes, length) : 1;
-
-	if (bytes[end - 1] == 'm' && end > 1)
-		*sgr = SGR_UNKNOWN;
-	return end;
-}
-
-void sgr_shorten(struct sgr *sgr, const char *bytes, size_t length, struct text *out)
-{
-	for (size_t at = 0, taken; at < length; at += taken) {
-		taken = pen_length(sgr, bytes + at, length - at);
-		if (taken)
-			continue;
-		taken = move_length(bytes + at, length - at);
-		if (!taken) {
-			send(sgr, out);
-			taken = other_length(sgr, bytes + at, length - at);
-		}
-		text_add_bytes(out, bytes + at, taken);
-	}
-	send(sgr, out);
+	return pen->attributes != SGR_UNKNOWN && pen->ink != SGR_UNKNOWN &&
+		pen->ground != SGR_UNKNOWN;
 }

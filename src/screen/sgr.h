@@ -1,30 +1,35 @@
-/* Shortens what curses writes. It sets colours and attributes by one sequence each, ink and ground
- * anew where only one of them changes, and resets twice: a quarter of a stroke over a slow line.
- * Here they are sent once, in one sequence, and only what changes, when something is written with
- * them (ECMA-48, Control Functions for Coded Character Sets, 5th edition, 1991, 8.3.117, SGR). */
+/* How what is written looks: read off the sequences that say so, and said in one sequence with only
+ * what changes. Curses sets colours and attributes by one sequence each, ink and ground anew where
+ * only one of them changes, and resets twice (ECMA-48, Control Functions for Coded Character Sets,
+ * 5th edition, 1991, 8.3.117, SGR). */
 #ifndef SCREEN_SGR_H
 #define SCREEN_SGR_H
 
 #include "base/text.h"
 
-enum { SGR_COLOUR_MOST = 16 };
+/* A colour is its number in the table of 256, or SGR_CODE and the parameter that sets it: 39 and 49
+ * are the terminal's own. */
+enum { SGR_CODE = 256, SGR_UNKNOWN = -1 };
 
-/* What is written looks so. Each as the parameters that set it; "" is not known. */
+/* What is written looks so. */
 struct pen {
-	char ink[SGR_COLOUR_MOST], ground[SGR_COLOUR_MOST]; /* "38;5;16"; "39", "49": the default */
-	int attributes; /* a bit for each parameter from 1 to 9 that is on; PEN_UNKNOWN */
-	char set;       /* of characters: what follows ESC ( ; NUL: not known */
+	int ink, ground; /* SGR_UNKNOWN: not known, as below */
+	int attributes;  /* a bit for each parameter from 1 to 9 that is on */
+	char set;        /* of characters: what follows ESC ( ; NUL: not known */
+	char shift;      /* to another set: the byte that says so; NUL: not known */
 };
-enum { PEN_UNKNOWN = -1 };
+/* Nothing is known of it; after a reset. */
+#define PEN_UNKNOWN ((struct pen){ SGR_UNKNOWN, SGR_UNKNOWN, SGR_UNKNOWN, '\0', '\0' })
+#define PEN_PLAIN ((struct pen){ SGR_CODE + 39, SGR_CODE + 49, 0, '\0', '\0' })
 
-struct sgr {
-	struct pen wanted, sent;
-};
-/* Nothing is known of the terminal. */
-#define SGR_UNKNOWN ((struct sgr){ { .attributes = PEN_UNKNOWN }, { .attributes = PEN_UNKNOWN } })
-
-/* Adds to *out what has the same effect as the bytes, whole sequences, which follow those of the
- * last call. */
-void sgr_shorten(struct sgr *sgr, const char *bytes, size_t length, struct text *out);
+/* Takes what the bytes begin with where that only says how things look; returns its length, 0 where
+ * it is something else, or says what is not known here. */
+size_t sgr_read(struct pen *pen, const char *bytes, size_t length);
+/* Colours and attributes are known. */
+bool sgr_is_known(const struct pen *pen);
+/* Bytes that it takes to have the terminal write so; and adds them. What is not known of the pen
+ * that is wanted stays as it was sent; then it counts as not known any more. */
+int sgr_cost(const struct pen *sent, const struct pen *wanted);
+void sgr_send(struct pen *sent, const struct pen *wanted, struct text *out);
 
 #endif

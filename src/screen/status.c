@@ -98,7 +98,7 @@ static const char *state_word(const struct editor *editor, enum state state,
 
 	return !steps ? state_words[state] : say(report, "%d %s: %s", steps,
 		steps == 1 ? "step" : "steps",
-		exact_length(report, steps * editor->step * plot_cell(editor->plot)));
+		exact_length(report, (nm)steps * editor->step * plot_cell(editor->plot)));
 }
 
 static struct head head_of(const struct editor *editor, const struct report *report,

@@ -228,6 +228,26 @@ void terminal_repaint(void)
 	clearok(curscr, TRUE);
 }
 
+bool terminal_has_moves(void)
+{
+	static const struct {
+		const char *name, *bytes;
+	} moves[] = {
+		{ "cup", "\033[%i%p1%d;%p2%dH" }, { "hpa", "\033[%i%p1%dG" },
+		{ "vpa", "\033[%i%p1%dd" }, { "cuu", "\033[%p1%dA" }, { "cud", "\033[%p1%dB" },
+		{ "cuf", "\033[%p1%dC" }, { "cub", "\033[%p1%dD" }, { "cud1", "\n" },
+		{ "cub1", "\b" }, { "cr", "\r" },
+	};
+
+	for (size_t i = 0; i < sizeof moves / sizeof *moves; i++) {
+		const char *bytes = terminal_capability(moves[i].name);
+
+		if (!bytes || strcmp(bytes, moves[i].bytes) != 0)
+			return false;
+	}
+	return true;
+}
+
 bool terminal_has_mouse(void)
 {
 	return terminal_capability("kmous");

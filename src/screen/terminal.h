@@ -22,6 +22,8 @@ void terminal_fit(void);
 /* What the terminal's description says by that name, NULL: nothing. It lasts until the terminal is
  * closed. */
 const char *terminal_capability(const char *name);
+/* Whether it has all moves of the cursor that screen/steer.h makes, and the bytes are those. */
+bool terminal_has_moves(void);
 /* Whether the terminal can report a mouse; and has it do so or not. */
 bool terminal_has_mouse(void);
 void terminal_point(bool is_wanted);

@@ -112,3 +112,19 @@ int width_lines(const char *text, int columns)
 	}
 	return lines;
 }
+
+bool width_is_plain(uint32_t code)
+{
+	static const struct {
+		uint32_t first, last;
+	} plain[] = {
+		{ ' ', '~' }, { 0xa0, 0xac }, { 0xae, 0x02ff }, { 0x0370, 0x0482 },
+		{ 0x048a, 0x058f }, { 0x1e00, 0x1fff }, { 0x2010, 0x2027 }, { 0x2030, 0x205e },
+		{ 0x2070, 0x22ff }, { 0x2500, 0x25ff },
+	};
+
+	for (size_t i = 0; i < sizeof plain / sizeof *plain; i++)
+		if (code >= plain[i].first && code <= plain[i].last)
+			return true;
+	return false;
+}

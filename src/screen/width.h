@@ -4,7 +4,9 @@
 #ifndef SCREEN_WIDTH_H
 #define SCREEN_WIDTH_H
 
+#include <stdbool.h>
 #include <stddef.h>
+#include <stdint.h>
 #include <wchar.h>
 
 /* The first character of a text that is not empty: how it is shown, in how many columns (0: it
@@ -20,6 +22,9 @@ size_t width_cut(const char *text, int columns);
  * lines of so many columns (at least 2); the next line begins *next bytes on. A word too long is
  * cut. */
 size_t width_line(const char *text, int columns, size_t *next);
+/* A character that has one column on all terminals: of a script whose every letter has, or one of
+ * the signs that the screen itself is drawn with. */
+bool width_is_plain(uint32_t code);
 /* How many lines that makes; an empty text makes none. */
 int width_lines(const char *text, int columns);
 

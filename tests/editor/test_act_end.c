@@ -72,7 +72,7 @@ static void press_all(struct desk *b, const char *keys)
 	};
 
 	for (; *keys; keys++) {
-		int key = *keys;
+		int key = (unsigned char)*keys;
 
 		for (size_t i = 0; i < sizeof keys_of / sizeof *keys_of; i++)
 			if (keys_of[i].sign == *keys)

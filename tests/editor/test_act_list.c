@@ -30,7 +30,7 @@ static const struct {
 	{ "export", ACT_TAKEOFF }, { "print", ACT_TAKEOFF }, { "takeoff", ACT_TAKEOFF },
 	{ "list", ACT_TAKEOFF }, { "csv", ACT_TAKEOFF }, { "spreadsheet", ACT_TAKEOFF },
 	{ "price", ACT_PRICES }, { "cost", ACT_PRICES },
-	{ "cost", ACT_PAGES },
+	{ "cost", ACT_PAGES }, { "price", ACT_PRICE }, { "cheaper", ACT_PRICE },
 	{ "colour", ACT_CARDS }, { "color", ACT_CARDS }, { "goto", ACT_PLACE },
 	{ "ruler", ACT_MEASURE }, { "measure", ACT_MEASURE },
 	{ "snag", ACT_PAGES }, { "warning", ACT_PAGES }, { "page", ACT_NEXT_PAGE },

@@ -24,6 +24,8 @@ static const struct {
 		PACK_BULK, UNIT_KG, 1000, 250, 0, "1000kg" },
 	{ "soil.compost", "'pack': 'bulk', 'size': '1 m3', 'price': 4", PACK_BULK, UNIT_M3, 1, 0, 0,
 		"1 m3" },
+	{ "turf", "'pack': 'bulk', 'size': '10 sq ft', 'step': '2.5 sq ft', 'price': 4", PACK_BULK,
+		UNIT_M2, 10 * FOOT * FOOT, 2.5 * FOOT * FOOT, 0, "10 sq ft" },
 	{ "adhesive.cartridge", "'pack': 'piece', 'size': 12, 'price': 70, 'weight': '5 kg'",
 		PACK_PIECE, UNIT_EACH, 12, 0, 5, "12" },
 };
@@ -287,7 +289,7 @@ static const struct { const char *goods, *path, *found, *expected; } refused[] =
 		"a whole number from 1 to 1000000" },
 	{ "{'item': 'adhesive.cartridge', 'packs': [{'pack': 'bulk', 'size': 5, 'price': 1}]}",
 		"goods[0].packs[0].size", "5",
-		"another pack: only volumes and weights are sold in bulk" },
+		"another pack: what is counted is not sold in bulk" },
 };
 
 START_TEST(what_is_wrong_with_goods_is_told_by_its_path)

@@ -123,12 +123,12 @@ static void gardens_at_random(int seed)
 	}
 }
 
-#define EACH_PAIR(seed) \
+#define EACH_PAIR \
 	for (int seed = 1; seed <= runner_count(TRIALS_FEW, TRIALS_MANY); seed++, teardown())
 
 START_TEST(of_a_plan_and_itself_nothing_differs)
 {
-	EACH_PAIR(seed) {
+	EACH_PAIR {
 		struct comparison comparison;
 		struct text text = TEXT_EMPTY;
 
@@ -154,7 +154,7 @@ static char *json_text_of(const struct garden *garden)
 /* With one title and one set of values, what JSON has tells them apart. */
 START_TEST(nothing_differs_only_where_the_takeoffs_are_the_same)
 {
-	EACH_PAIR(seed) {
+	EACH_PAIR {
 		struct comparison comparison;
 		char *old, *new;
 
@@ -213,7 +213,7 @@ START_TEST(the_other_way_round_more_is_left_over_and_old_is_new)
 	static const char *const bought[] = { "id", "name", "unit", "packs", NULL };
 	static const char *const figure[] = { "part", "key", NULL };
 
-	EACH_PAIR(seed) {
+	EACH_PAIR {
 		struct comparison there, back;
 		cJSON *one, *other;
 
@@ -261,7 +261,7 @@ static double changed(const cJSON *rows, const char *id)
 
 START_TEST(what_is_ordered_now_is_the_old_order_with_more_and_without_what_is_left_over)
 {
-	EACH_PAIR(seed) {
+	EACH_PAIR {
 		struct comparison comparison;
 		cJSON *json;
 
@@ -331,7 +331,7 @@ static void check_parts(const struct text *text, const cJSON *figures, int seed)
 
 START_TEST(text_and_json_tell_the_same_parts)
 {
-	EACH_PAIR(seed) {
+	EACH_PAIR {
 		struct comparison comparison;
 		struct text text = TEXT_EMPTY;
 		cJSON *json;

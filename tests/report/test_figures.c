@@ -115,8 +115,7 @@ END_TEST
 
 static bool has_json(enum figure_kind kind)
 {
-	return kind != FIGURE_NUMBERED && kind != FIGURE_ENTRY && kind != FIGURE_ALIKE &&
-		kind != FIGURE_HEADING;
+	return kind != FIGURE_ENTRY && kind != FIGURE_ALIKE && kind != FIGURE_HEADING;
 }
 
 static bool has_words(enum figure_kind kind)
@@ -139,8 +138,8 @@ START_TEST(a_kind_is_declared_only_for_views_that_can_show_it)
 			f->kind != FIGURE_HEADING), "%s: %s", tables[_i].name, f->heading);
 		ck_assert_msg((f->kind == FIGURE_ROWS || f->kind == FIGURE_OBJECT) == !!f->table,
 			"%s: figure %d", tables[_i].name, i);
-		ck_assert_msg((f->kind == FIGURE_WORD || f->kind == FIGURE_NUMBERED) == !!f->words,
-			"%s: figure %d", tables[_i].name, i);
+		ck_assert_msg((f->kind == FIGURE_WORD) == !!f->words, "%s: figure %d",
+			tables[_i].name, i);
 	}
 }
 END_TEST
@@ -292,21 +291,6 @@ static void page_is(const struct figure_table *table, const void *row, const cha
 	ck_assert_str_eq(out.bytes, expected);
 }
 
-START_TEST(legs_gates_and_posts_are_numbered_in_the_text)
-{
-	static const struct fence_leg legs[] = { { .heading = HEADING_DOWN },
-		{ .heading = HEADING_LEFT } };
-	static const struct fence_post posts[] = { { .kind = POST_END }, { .kind = POST_TEE } };
-
-	print_rows(&report, &fence_leg_table, legs, 2, 0, NULL);
-	ck_assert_ptr_nonnull(strstr(out.bytes, "\n1 down "));
-	ck_assert_ptr_nonnull(strstr(out.bytes, "\n2 left "));
-	print_rows(&report, &fence_post_table, posts, 2, 0, NULL);
-	ck_assert_ptr_nonnull(strstr(out.bytes, "\n1 end "));
-	ck_assert_ptr_nonnull(strstr(out.bytes, "\n2 tee "));
-}
-END_TEST
-
 START_TEST(a_lawn_of_turf_has_a_dash_for_its_seed)
 {
 	const struct lawn lawns[] = {
@@ -362,7 +346,6 @@ Suite *test_suite(void)
 	tcase_add_test(words, a_word_that_a_view_lacks_is_the_one_in_json);
 
 	tcase_add_checked_fixture(views, setup, teardown);
-	tcase_add_test(views, legs_gates_and_posts_are_numbered_in_the_text);
 	tcase_add_test(views, a_lawn_of_turf_has_a_dash_for_its_seed);
 	tcase_add_test(views, a_bed_with_mulch_alone_has_no_line_of_soil);
 	tcase_add_test(views, blocks_are_under_a_title_of_what_they_are_for_and_their_size);

@@ -66,6 +66,8 @@ static const struct { struct pack pack; double packs; enum units units; const ch
 		UNITS_IMPERIAL, "168 sq ft" },
 	{ { .kind = PACK_BULK, .unit = UNIT_M2, .size = 1, .words = "1 m2" }, 16, UNITS_METRIC,
 		"16 m2" },
+	{ { .kind = PACK_BULK, .unit = UNIT_M2, .size = 10 * SQUARE_FOOT, .words = "10 sq ft" },
+		1.25, UNITS_IMPERIAL, "12.50 sq ft" },
 	{ { .kind = PACK_BULK, .unit = UNIT_M, .size = 0.3048, .words = "1 ft" }, 24,
 		UNITS_IMPERIAL, "24 ft" },
 };

@@ -63,7 +63,6 @@ static const struct figure measure_figures[] = {
 static const struct figure_table measures = FIGURE_TABLE(pot, measure_figures);
 
 static const struct figure word_figures[] = {
-	{ NULL, "Pot", NULL, FIELD(NUMBERED, pot, glaze), .words = glaze_words },
 	{ "glaze", "Glaze", "Glaze", FIELD(WORD, pot, glaze), .words = glaze_words },
 	{ "maker", "Maker", "", FIELD(TEXT, pot, maker), .flags = TEXT_WRAPS | PANEL_TITLE },
 	{ "mark", "Mark", "Mark", FIELD(LETTER, pot, mark) },
@@ -177,17 +176,13 @@ START_TEST(measures_are_in_the_units_of_the_plot)
 }
 END_TEST
 
-START_TEST(words_are_columns_to_the_left_and_rows_are_numbered)
+START_TEST(words_are_columns_to_the_left)
 {
 	print_rows(&report, &words, pots, 3, 0, NULL);
-	prints("Pot         Glaze     Maker      Mark  For  Bed  At                        "
-		"Crate\n"
-		"1 unglazed  unglazed  East kiln  K     b b  B1   3 ft, 4 ft  16 in x "
-		"8 in x 4 in\n"
-		"2 salt      salt      Kiln       L     c c  B2   0 in, 0 in   0 in x "
-		"0 in x 0 in\n"
-		"3 unglazed  unglazed  East kiln  K     b b       3 ft, 4 ft  16 in x "
-		"8 in x 4 in\n");
+	prints("Glaze     Maker      Mark  For  Bed  At                        Crate\n"
+		"unglazed  East kiln  K     b b  B1   3 ft, 4 ft  16 in x 8 in x 4 in\n"
+		"salt      Kiln       L     c c  B2   0 in, 0 in   0 in x 0 in x 0 in\n"
+		"unglazed  East kiln  K     b b       3 ft, 4 ft  16 in x 8 in x 4 in\n");
 }
 END_TEST
 
@@ -361,7 +356,7 @@ Suite *test_suite(void)
 	tcase_add_checked_fixture(text, setup, teardown);
 	tcase_add_test(text, measures_are_columns_to_the_right);
 	tcase_add_test(text, measures_are_in_the_units_of_the_plot);
-	tcase_add_test(text, words_are_columns_to_the_left_and_rows_are_numbered);
+	tcase_add_test(text, words_are_columns_to_the_left);
 	tcase_add_test(text, a_last_column_may_be_made_by_hand);
 	tcase_add_test(text, rows_that_are_alike_are_one);
 	tcase_add_test(text, without_rows_there_is_no_table);

@@ -34,6 +34,19 @@ START_TEST(a_heading_is_underlined_over_its_whole_width)
 }
 END_TEST
 
+/* 80 columns: the title, the rule, the name. */
+START_TEST(the_head_of_a_part_is_as_wide_as_the_page)
+{
+	page_rule(&sink.sink, "Walls", "Herb court, court.plot");
+	prints("\nWalls --------------------------------------------------- Herb court, court.plot\n");
+	text_clear(&out);
+	page_rule(&sink.sink, "A title of fifty columns, which is as long as it is",
+		"a name of twenty-six columns");
+	prints("\nA title of fifty columns, which is as long as it is  a name of twenty-six\n"
+		"  columns\n");
+}
+END_TEST
+
 START_TEST(a_line_of_80_columns_stays_whole)
 {
 	static const char words[] = "123456789 123456789 123456789 123456789 "
@@ -153,6 +166,24 @@ START_TEST(a_table_without_headings_has_no_heading_line)
 }
 END_TEST
 
+START_TEST(a_paragraph_across_the_columns_widens_none)
+{
+	static const struct table_column bare[] =
+		{ { NULL, COLUMN_LEFT }, { NULL, COLUMN_RIGHT } };
+	struct hand_table table = hand_table(bare, 2, 0);
+
+	table.table.across = 4;
+	hand_table_across(&table, "Nothing said here makes a column any wider, however long it may "
+		"be and however many lines it takes");
+	TABLE_ROW(&table, "a", "1");
+	hand_table_across(&table, "");
+	TABLE_ROW(&table, "bc", "23");
+	hand_table_print(&table, &sink.sink);
+	prints("    Nothing said here makes a column any wider, however long it may be and\n"
+		"    however many lines it takes\na    1\nbc  23\n");
+}
+END_TEST
+
 START_TEST(a_cell_too_wide_goes_on_below_itself)
 {
 	struct hand_table table = hand_table(three, 3, 0);
@@ -211,6 +242,7 @@ Suite *test_suite(void)
 
 	tcase_add_checked_fixture(paragraphs, setup, teardown);
 	tcase_add_test(paragraphs, a_heading_is_underlined_over_its_whole_width);
+	tcase_add_test(paragraphs, the_head_of_a_part_is_as_wide_as_the_page);
 	tcase_add_test(paragraphs, a_line_of_80_columns_stays_whole);
 	tcase_add_test(paragraphs, a_line_of_81_columns_is_broken_at_its_last_blank);
 	tcase_add_test(paragraphs, a_word_too_long_for_a_line_is_broken_anywhere);
@@ -222,6 +254,7 @@ Suite *test_suite(void)
 	tcase_add_test(tables, columns_are_aligned_under_their_headings);
 	tcase_add_test(tables, a_table_without_rows_prints_nothing);
 	tcase_add_test(tables, a_table_without_headings_has_no_heading_line);
+	tcase_add_test(tables, a_paragraph_across_the_columns_widens_none);
 	tcase_add_test(tables, a_cell_too_wide_goes_on_below_itself);
 	tcase_add_test(tables, columns_share_the_room_and_break_no_word_that_fits);
 	tcase_add_test(tables, a_line_of_a_table_never_exceeds_80_columns);

@@ -102,8 +102,9 @@ START_TEST(costs_stand_day_by_day_and_what_has_no_price_apart)
 	char path[4096];
 	FILE *file;
 
-	ck_assert_uint_eq(desk_page(b, "Costs")->count, 1);
+	ck_assert_uint_eq(desk_page(b, "Costs")->count, 2);
 	desk_line(b, "Costs", "", "No price book: > names one.");
+	desk_line(b, "Costs", "", "Price of an item, in the list !, makes one.");
 	snprintf(path, sizeof path, "%s/book.json", b->folder);
 	file = fopen(path, "w");
 	ck_assert_ptr_nonnull(file);
@@ -122,6 +123,7 @@ START_TEST(costs_stand_day_by_day_and_what_has_no_price_apart)
 	check(b, "Costs", "Block and adhesive", "Wall block", "127.50");
 	check(b, "Costs", "Block and adhesive", "51 pieces, Yard", "");
 	check(b, "Costs", "Block and adhesive", "Delivery", "80.00");
+	desk_line(b, "Costs", "Without a price", "Price of an item, in the list !, puts one in.");
 	desk_line(b, "Costs", "Without a price", "Topsoil");
 	desk_free(b);
 }

@@ -152,6 +152,8 @@ static const struct way ways[] = {
 		"Takeoff written to ",
 		NULL, NULL },
 	{ "Price book", NULL, NULL, "> p r i c e enter", NULL, "set it", NULL, NULL },
+	{ "Price of an item", NULL, NULL, "! P r i c e space o f enter pagedown enter",
+		"pagedown enter", "Which price?", NULL, NULL },
 	{ "Leave", "space", "not saved", "<", NULL, "Leave without saving", NULL, NULL },
 	{ "Mouse", NULL, NULL, "! M o u s e enter", NULL, "Mouse on", NULL, NULL },
 	{ "One step back", "=", "end trail", "escape", NULL, "Space lay  = trail", NULL, NULL },

@@ -764,13 +764,13 @@ START_TEST(what_is_seen_costs_few_bytes_a_key)
 		const char *before, *keys;
 		size_t most;
 	} rows[] = {
-		{ "/", "right", 130 },
-		{ "_", "right", 130 },
-		{ "\" 5 right 5 down", "right", 130 },   /* within a region between brackets */
-		{ "\" 3 right 4 down", "right", 420 }, /* into one */
-		{ "/ space right", "right", 130 },
-		{ "", "_", 20000 } /* every dot beside one of another colour */,
-		{ "", "/", 8000 },
+		{ "/", "right", 80 },
+		{ "_", "right", 80 },
+		{ "\" 5 right 5 down", "right", 95 },   /* within a region between brackets */
+		{ "\" 3 right 4 down", "right", 210 }, /* into one */
+		{ "/ space right", "right", 70 },
+		{ "", "_", 7500 }, /* every dot beside one of another colour */
+		{ "", "/", 2100 },
 	};
 	struct table at;
 

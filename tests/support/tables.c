@@ -115,7 +115,6 @@ static void fill_figure(struct arena *arena, const struct figure *figure, char *
 		put_whole(figure, row);
 		break;
 	case FIGURE_WORD:
-	case FIGURE_NUMBERED:
 		put(figure, row, &(unsigned int){ 1 });
 		break;
 	case FIGURE_AREA:

@@ -160,6 +160,38 @@ START_TEST(an_offcut_too_short_to_keep_is_waste)
 }
 END_TEST
 
+/* Paths 6 ft wide with a gap of so many feet in a row of 20 ft. */
+static const struct fabric *path_with_a_gap(int feet)
+{
+	garden_rectangle(&garden, 'p', 20, 6);
+	for (int y = 0; y < 6; y++)
+		for (int x = 8; x < 8 + feet; x++)
+			garden.plot.ground.cells[20 * y + x] = OPEN_GROUND;
+	return counted();
+}
+
+/* Offcuts of 3 ft and more are kept: common practice, no published source. */
+START_TEST(a_gap_shorter_than_an_offcut_worth_keeping_is_run_through)
+{
+	const struct fabric *fabric = path_with_a_gap(2);
+
+	row_is(0, 1, 20);
+	ck_assert_int_eq(fabric->row_count, 1);
+	ck_assert_int_eq(fabric->used, 20 * NM_PER_FOOT);
+	ck_assert_double_eq_tol(fabric->area / SQUARE_FOOT, 18 * 6, EXACT);
+	ck_assert_int_eq(fabric->pins, 2 * 8 + 2);
+	plot_set(&garden.plot, 0, ALLOW_FABRIC_OFFCUT, "2 ft");
+	fabric = counted();
+	row_is(0, 1, 10);
+	row_is(1, 1, 8);
+	garden_fini(&garden);
+	fabric = path_with_a_gap(3);
+	row_is(0, 1, 9);
+	row_is(1, 1, 8);
+	ck_assert_int_eq(fabric->used, 17 * NM_PER_FOOT);
+}
+END_TEST
+
 START_TEST(a_path_without_fabric_and_a_pad_without_base_have_none)
 {
 	garden_rows(&garden, (const char *const[]){ "pppS", NULL });
@@ -213,6 +245,8 @@ static struct {
 	bool is_upright;
 	nm lengths[PIECES_MOST];
 	struct geos_box boxes[PIECES_MOST];
+	struct cover_box last;
+	nm keep;  /* the shortest offcut that is kept */
 	int count;
 } pieces;
 
@@ -221,10 +255,28 @@ static double metres(nm length)
 	return (double)length / (double)NM_PER_M;
 }
 
-static void take_piece(struct strips_sink *sink, const struct cover_box *piece)
+/* From the piece before, where they are of one strip. */
+static nm gap_to(const struct cover_box *piece)
 {
+	return pieces.count == 0 || pieces.last.owner != piece->owner ? INT64_MAX :
+		pieces.is_upright ? piece->top - pieces.last.bottom :
+		piece->left - pieces.last.right;
+}
+
+/* Each stretch of ground by itself comes in; it goes on with the one before where no offcut worth
+ * keeping would come of the gap. */
+static void take_piece(struct strips_sink *sink, const struct cover_box *stretch)
+{
+	struct cover_box joined = *stretch, *piece = &joined;
+
 	(void)sink;
+	if (gap_to(piece) < pieces.keep) {
+		pieces.count--;
+		piece->left = pieces.is_upright ? piece->left : pieces.last.left;
+		piece->top = pieces.is_upright ? pieces.last.top : piece->top;
+	}
 	ck_assert_int_lt(pieces.count, PIECES_MOST);
+	pieces.last = *piece;
 	pieces.lengths[pieces.count] = pieces.is_upright ? piece->bottom - piece->top :
 		piece->right - piece->left;
 	pieces.boxes[pieces.count++] = (struct geos_box){ metres(piece->left), metres(piece->top),
@@ -282,10 +334,11 @@ static void garden_at_random(int seed)
 static void lay(struct strips_way way, const struct cover_box *boxes, size_t count)
 {
 	const struct fabric *fabric = &garden.takeoff.fabric;
-	struct strips strips = { boxes, count, fabric->width, fabric->lap };
+	struct strips strips = { boxes, count, fabric->width, fabric->lap, 0 };
 
 	pieces.sink = (struct strips_sink){ take_piece, take_edge };
 	pieces.is_upright = way.is_upright;
+	pieces.keep = block_length(garden.takeoff.allow, ALLOW_FABRIC_OFFCUT);
 	pieces.count = 0;
 	strips_lay(&strips, way, &pieces.sink);
 }
@@ -414,6 +467,7 @@ Suite *test_suite(void)
 	tcase_add_test(rolls, a_piece_longer_than_a_roll_goes_on_with_an_end_lap);
 	tcase_add_test(rolls, what_is_left_on_a_roll_begins_the_next_piece);
 	tcase_add_test(rolls, an_offcut_too_short_to_keep_is_waste);
+	tcase_add_test(rolls, a_gap_shorter_than_an_offcut_worth_keeping_is_run_through);
 	tcase_add_test(rolls, a_path_without_fabric_and_a_pad_without_base_have_none);
 	tcase_add_test(rolls, it_lies_under_the_base_of_a_wall_and_of_the_inside);
 	tcase_add_test(rolls, a_lap_counts_as_half_the_width_at_most);

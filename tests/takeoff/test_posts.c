@@ -7,6 +7,7 @@
 #include "support/runner.h"
 
 #include <math.h>
+#include <stdlib.h>
 
 #define INCH NM_PER_INCH
 #define FOOT NM_PER_FOOT
@@ -158,6 +159,131 @@ START_TEST(a_shared_rest_has_its_post_in_the_middle_of_the_last_two)
 	ck_assert_int_eq(fencing->posts[1].at.x, 6 * INCH + 8 * FOOT);
 	ck_assert_int_eq(fencing->posts[2].at.x, 6 * INCH + 8 * FOOT + 51 * INCH);
 	ck_assert_int_eq(fencing->posts[3].at.x, 17 * FOOT);
+}
+END_TEST
+
+/* ---- Along the fence ------------------------------------------------------------------------- */
+
+static void along_is(const struct fencing *fencing, const int *posts, int count)
+{
+	for (int i = 0; i < count; i++)
+		ck_assert_msg(fencing->along[i] == posts[i], "%d: %d", i, fencing->along[i]);
+}
+#define ALONG_IS(fencing, ...) along_is((fencing), (const int[]){ __VA_ARGS__ }, \
+	(int)(sizeof((const int[]){ __VA_ARGS__ }) / sizeof(int)))
+
+START_TEST(each_leg_and_gate_has_its_posts_from_the_first_to_the_last)
+{
+	ground(40, 40);
+	run("22,3 22,5 2,5 2,9");
+	run("30,1 34,1");
+	fences_gate(&garden.plot, "2,5 6,5");
+	const struct fencing *fencing = only_fence();
+
+	/* 2 ft, two sections, the gate, 4 ft, and the run apart. */
+	ALONG_IS(fencing, 0, 1, 1, 2, 3, 3, 4, 4, 5, 6, 7);
+}
+END_TEST
+
+START_TEST(a_closed_fence_comes_back_to_its_first_post)
+{
+	ground(24, 36);
+	run("0,0 8,0 8,8 0,8 0,0");
+	ALONG_IS(only_fence(), 0, 1, 1, 2, 2, 3, 3, 0);
+}
+END_TEST
+
+/* A leg too short for a panel has its two posts, one without any length has none. */
+START_TEST(a_leg_without_panels_has_two_posts_and_one_without_length_none)
+{
+	ground(40, 24);
+	plot_set(&garden.plot, 0, HEAD_CELL, "3 in");
+	fences_run(&garden.plot, "10,10 11,10 11,20");
+	fences_run(&garden.plot, "0,5 1,5");
+	const struct fencing *fencing = only_fence();
+
+	ck_assert_int_eq(fencing->legs[0].whole + fencing->legs[0].cut_count, 0);
+	ck_assert_int_eq(fencing->legs[2].length, 0);
+	ALONG_IS(fencing, 0, 1, 1, 2);
+	ck_assert_int_eq(fencing->post_count, 3);
+}
+END_TEST
+
+/* Both runs are moved to the middle of a plan that is narrower than two insets. */
+START_TEST(runs_that_fall_together_share_all_their_posts)
+{
+	ground(1, 40);
+	plot_set(&garden.plot, 0, HEAD_CELL, "6 in");
+	fences_run(&garden.plot, "0,2 0,34");
+	fences_run(&garden.plot, "1,2 1,34");
+	const struct fencing *fencing = only_fence();
+
+	ck_assert_int_eq(fencing->post_count, 3);
+	ALONG_IS(fencing, 0, 1, 2, 0, 1, 2);
+}
+END_TEST
+
+static bool is_between(nm at, nm one, nm other)
+{
+	return one < other ? one <= at && at <= other : other <= at && at <= one;
+}
+
+static nm apart(struct spot a, struct spot b)
+{
+	return llabs(a.x - b.x) + llabs(a.y - b.y);
+}
+
+/* By a look at all posts: those that follow in `along` are all that stand on the line, each farther
+ * along it than the one before. Returns how many. */
+static int check_line(const struct fencing *fencing, const int *along, struct spot from,
+	struct spot to)
+{
+	int found = 0;
+
+	for (int i = 0; i < fencing->post_count; i++)
+		found += is_between(fencing->posts[i].at.x, from.x, to.x) &&
+			is_between(fencing->posts[i].at.y, from.y, to.y);
+	ck_assert_int_eq(apart(fencing->posts[along[0]].at, from), 0);
+	ck_assert_int_eq(apart(fencing->posts[along[found - 1]].at, to), 0);
+	for (int i = 0; i < found; i++) {
+		struct spot at = fencing->posts[along[i]].at;
+
+		ck_assert(is_between(at.x, from.x, to.x) && is_between(at.y, from.y, to.y));
+		ck_assert(i == 0 || apart(at, from) > apart(fencing->posts[along[i - 1]].at, from));
+	}
+	return found;
+}
+
+static void check_along(const struct fencing *fencing)
+{
+	int at = 0, gate = 0, met = 0;
+
+	for (int leg = 0; leg <= fencing->leg_count; leg++) {
+		while (gate < fencing->gate_count && fencing->gates[gate].legs_before == leg) {
+			at += check_line(fencing, fencing->along + at, fencing->gates[gate].from,
+				fencing->gates[gate].to);
+			gate++;
+		}
+		if (leg < fencing->leg_count)
+			at += check_line(fencing, fencing->along + at, fencing->legs[leg].from,
+				fencing->legs[leg].to);
+	}
+	for (int i = 0; i < at; i++) {
+		ck_assert_int_le(fencing->along[i], met);
+		met += fencing->along[i] == met;
+	}
+	ck_assert_int_eq(met, fencing->post_count);
+}
+
+START_TEST(posts_along_a_fence_are_those_on_each_line_in_turn)
+{
+	struct random random = { (uint64_t)_i };
+
+	ground(random_between(&random, 3, 40), random_between(&random, 3, 40));
+	fences_at_random(&garden.plot, &random);
+	garden_count(&garden);
+	for (int i = 0; i < garden.takeoff.fences.count; i++)
+		check_along(&garden.takeoff.fences.list[i]);
 }
 END_TEST
 
@@ -345,6 +471,7 @@ Suite *test_suite(void)
 {
 	Suite *suite = suite_create("posts");
 	TCase *how_many = suite_case(suite, "how_many");
+	TCase *along = suite_case(suite, "along");
 	TCase *holes = suite_case(suite, "holes");
 
 	tcase_add_checked_fixture(how_many, NULL, teardown);
@@ -356,6 +483,13 @@ Suite *test_suite(void)
 	tcase_add_test(how_many,
 		posts_stand_a_section_apart_from_the_first_end_and_are_told_along_the_fence);
 	tcase_add_test(how_many, a_shared_rest_has_its_post_in_the_middle_of_the_last_two);
+
+	tcase_add_checked_fixture(along, NULL, teardown);
+	tcase_add_test(along, each_leg_and_gate_has_its_posts_from_the_first_to_the_last);
+	tcase_add_test(along, a_closed_fence_comes_back_to_its_first_post);
+	tcase_add_test(along, a_leg_without_panels_has_two_posts_and_one_without_length_none);
+	tcase_add_test(along, runs_that_fall_together_share_all_their_posts);
+	tcase_add_loop_test(along, posts_along_a_fence_are_those_on_each_line_in_turn, 0, 100);
 
 	tcase_add_checked_fixture(holes, NULL, teardown);
 	tcase_add_test(holes,

@@ -61,7 +61,7 @@ static const struct cover_box elbow[] = {
 
 START_TEST(nothing_is_laid_over_nothing)
 {
-	lay(&(struct strips){ NULL, 0, 10, 2 }, (struct strips_way){ false, false });
+	lay(&(struct strips){ NULL, 0, 10, 2, 0 }, (struct strips_way){ false, false });
 	ck_assert_int_eq(told.piece_count, 0);
 	ck_assert_int_eq(told.edge_count, 0);
 }
@@ -70,7 +70,7 @@ END_TEST
 /* 25 across: 10 and 8 and the last 7, each strip 2 over the one before. */
 START_TEST(level_strips_begin_at_the_top_and_lap)
 {
-	lay(&(struct strips){ slab, 1, 10, 2 }, (struct strips_way){ false, false });
+	lay(&(struct strips){ slab, 1, 10, 2, 0 }, (struct strips_way){ false, false });
 	ck_assert_int_eq(told.piece_count, 3);
 	piece_is(0, 10, 20, 40, 30, 0);
 	piece_is(1, 10, 28, 40, 38, 1);
@@ -83,7 +83,7 @@ END_TEST
 
 START_TEST(turned_round_they_begin_at_the_bottom)
 {
-	lay(&(struct strips){ slab, 1, 10, 2 }, (struct strips_way){ false, true });
+	lay(&(struct strips){ slab, 1, 10, 2, 0 }, (struct strips_way){ false, true });
 	ck_assert_int_eq(told.piece_count, 3);
 	piece_is(0, 10, 35, 40, 45, 0);
 	piece_is(1, 10, 27, 40, 37, 1);
@@ -93,11 +93,11 @@ END_TEST
 
 START_TEST(upright_strips_begin_at_the_left_or_at_the_right)
 {
-	lay(&(struct strips){ slab, 1, 20, 0 }, (struct strips_way){ true, false });
+	lay(&(struct strips){ slab, 1, 20, 0, 0 }, (struct strips_way){ true, false });
 	ck_assert_int_eq(told.piece_count, 2);
 	piece_is(0, 10, 20, 30, 45, 0);
 	piece_is(1, 30, 20, 50, 45, 1);
-	lay(&(struct strips){ slab, 1, 20, 0 }, (struct strips_way){ true, true });
+	lay(&(struct strips){ slab, 1, 20, 0, 0 }, (struct strips_way){ true, true });
 	ck_assert_int_eq(told.piece_count, 2);
 	piece_is(0, 20, 20, 40, 45, 0);
 	piece_is(1, 0, 20, 20, 45, 1);
@@ -106,16 +106,16 @@ END_TEST
 
 START_TEST(a_roll_as_wide_as_the_ground_lies_once)
 {
-	lay(&(struct strips){ slab, 1, 25, 5 }, (struct strips_way){ false, false });
+	lay(&(struct strips){ slab, 1, 25, 5, 0 }, (struct strips_way){ false, false });
 	ck_assert_int_eq(told.piece_count, 1);
-	lay(&(struct strips){ slab, 1, 24, 5 }, (struct strips_way){ false, false });
+	lay(&(struct strips){ slab, 1, 24, 5, 0 }, (struct strips_way){ false, false });
 	ck_assert_int_eq(told.piece_count, 2);
 }
 END_TEST
 
 START_TEST(each_stretch_of_ground_in_a_strip_has_a_piece_and_a_lap_is_one_edge)
 {
-	lay(&(struct strips){ elbow, 3, 10, 2 }, (struct strips_way){ false, false });
+	lay(&(struct strips){ elbow, 3, 10, 2, 0 }, (struct strips_way){ false, false });
 	ck_assert_int_eq(told.piece_count, 3);
 	piece_is(0, 0, 0, 30, 10, 0);
 	piece_is(1, 0, 8, 10, 18, 1);
@@ -132,9 +132,46 @@ START_TEST(a_strip_over_a_gap_between_beds_has_no_piece)
 {
 	static const struct cover_box apart[] = { { 0, 0, 5, 5, 0 }, { 0, 50, 5, 55, 0 } };
 
-	lay(&(struct strips){ apart, 2, 10, 2 }, (struct strips_way){ false, false });
+	lay(&(struct strips){ apart, 2, 10, 2, 0 }, (struct strips_way){ false, false });
 	ck_assert_int_eq(told.piece_count, 2);
 	piece_is(1, 0, 48, 5, 58, 6);
+}
+END_TEST
+
+/* In one strip gaps of 3 and of 4, in the next one gap of 7 between its own ground. */
+static const struct cover_box gaps[] = {
+	{ 0, 0, 5, 10, 0 }, { 8, 4, 12, 6, 0 }, { 16, 0, 20, 18, 0 }, { 5, 12, 9, 18, 0 },
+};
+
+START_TEST(a_gap_shorter_than_the_bridge_is_run_through)
+{
+	lay(&(struct strips){ gaps, 4, 10, 2, 4 }, (struct strips_way){ false, false });
+	ck_assert_int_eq(told.piece_count, 4);
+	piece_is(0, 0, 0, 12, 10, 0);
+	piece_is(1, 16, 0, 20, 10, 0);
+	piece_is(2, 5, 8, 9, 18, 1);
+	piece_is(3, 16, 8, 20, 18, 1);
+	/* Pins go where the pieces are: along 12 and 4 outside and in the lap, 4 and 4 below. */
+	ck_assert_int_eq(told.edge_count, 6);
+	ck_assert_int_eq(told.edges[0], 12);
+	ck_assert_int_eq(told.edges[1], 4);
+	ck_assert_int_eq(told.edges[2], 12);
+	ck_assert_int_eq(told.edges[3], 4);
+	ck_assert_int_eq(told.edges[4], 4);
+	lay(&(struct strips){ gaps, 4, 10, 2, 5 }, (struct strips_way){ false, true });
+	ck_assert_int_eq(told.piece_count, 3);
+	piece_is(0, 0, 8, 9, 18, 0);
+	piece_is(1, 16, 8, 20, 18, 0);
+	piece_is(2, 0, 0, 20, 10, 1);
+}
+END_TEST
+
+START_TEST(without_a_bridge_each_gap_is_left_open)
+{
+	lay(&(struct strips){ gaps, 4, 10, 2, 0 }, (struct strips_way){ false, false });
+	ck_assert_int_eq(told.piece_count, 5);
+	lay(&(struct strips){ gaps, 4, 10, 2, 3 }, (struct strips_way){ false, false });
+	ck_assert_int_eq(told.piece_count, 5);
 }
 END_TEST
 
@@ -161,9 +198,10 @@ static void ground_at_random(int seed)
 			if (ground_cell(&plot.ground, x, y) == 'p')
 				boxes[box_count++] = (struct cover_box){ x * CELL, y * CELL,
 					(x + 1) * CELL, (y + 1) * CELL, 0 };
-	strips = (struct strips){ boxes, box_count, random_between(&random, 2, 60), 0 };
+	strips = (struct strips){ boxes, box_count, random_between(&random, 2, 60), 0, 0 };
 	strips.lap = random_below(&random, (int)strips.width / 2 + 1);
 	way = (struct strips_way){ seed / 2 % 2, seed / 4 % 2 };
+	strips.bridge = seed % 3 ? random_between(&random, 0, 6 * CELL) : 0;
 	lay(&strips, way);
 }
 
@@ -213,6 +251,20 @@ static bool any_ground(int along, nm near, nm far)
 	return false;
 }
 
+/* Does a piece lie there: over ground, or between two places with ground less than the bridge
+ * apart? */
+static bool any_piece(int along, nm near, nm far)
+{
+	int before = along, after = along;
+
+	while (before >= 0 && !any_ground(before, near, far))
+		before--;
+	while (after < cells_along() && !any_ground(after, near, far))
+		after++;
+	return before == along || (before >= 0 && after < cells_along() &&
+		(after - before - 1) * CELL < strips.bridge);
+}
+
 START_TEST(pieces_are_those_of_a_plain_look_at_the_cells)
 {
 	int found = 0;
@@ -226,7 +278,7 @@ START_TEST(pieces_are_those_of_a_plain_look_at_the_cells)
 		int from = 0;
 
 		for (int along = 0; along <= cells_along(); along++) {
-			bool any = along < cells_along() && any_ground(along, near, far);
+			bool any = along < cells_along() && any_piece(along, near, far);
 
 			if (!any && from < along) {
 				const struct cover_box *piece = &told.pieces[found++];
@@ -275,6 +327,44 @@ START_TEST(laid_back_over_the_ground_the_pieces_cover_all_of_it)
 }
 END_TEST
 
+/* 0 or less where the two are not of one strip. */
+static nm gap_before(const struct told *all, int i)
+{
+	const struct cover_box *piece = &all->pieces[i], *before = &all->pieces[i - 1];
+
+	return before->owner != piece->owner ? 0 : way.is_upright ? piece->top - before->bottom :
+		piece->left - before->right;
+}
+
+static nm total_length(const struct told *all)
+{
+	nm total = 0;
+
+	for (int i = 0; i < all->piece_count; i++)
+		total += way.is_upright ? all->pieces[i].bottom - all->pieces[i].top :
+			all->pieces[i].right - all->pieces[i].left;
+	return total;
+}
+
+START_TEST(running_through_takes_the_gaps_more_and_nothing_else)
+{
+	nm run_through = 0;
+	nm bridge;
+
+	ground_at_random(_i);
+	struct told with = told;
+
+	bridge = strips.bridge;
+	strips.bridge = 0;
+	lay(&strips, way);
+	for (int i = 1; i < told.piece_count; i++)
+		if (gap_before(&told, i) < bridge)
+			run_through += gap_before(&told, i);
+	ck_assert_int_eq(total_length(&with), total_length(&told) + run_through);
+	ck_assert_int_le(with.piece_count, told.piece_count);
+}
+END_TEST
+
 START_TEST(pieces_are_as_wide_as_the_roll_and_in_one_strip_stand_apart)
 {
 	ground_at_random(_i);
@@ -285,8 +375,8 @@ START_TEST(pieces_are_as_wide_as_the_roll_and_in_one_strip_stand_apart)
 		ck_assert_int_eq(way.is_upright ? piece->right - piece->left :
 			piece->bottom - piece->top, strips.width);
 		if (before && before->owner == piece->owner)
-			ck_assert(way.is_upright ? before->bottom < piece->top :
-				before->right < piece->left);
+			ck_assert(gap_before(&told, i) > 0 &&
+				gap_before(&told, i) >= strips.bridge);
 		else if (before)
 			ck_assert_int_lt(before->owner, piece->owner);
 	}
@@ -301,7 +391,8 @@ START_TEST(boxes_joined_or_in_another_order_make_no_difference)
 	struct arena arena = ARENA_EMPTY;
 
 	cover_sweep(&joined, &arena, boxes, box_count);
-	lay(&(struct strips){ joined.pieces, joined.count, strips.width, strips.lap }, way);
+	lay(&(struct strips){ joined.pieces, joined.count, strips.width, strips.lap,
+		strips.bridge }, way);
 	ck_assert_int_eq(told.piece_count, first.piece_count);
 	ck_assert_int_eq(told.edge_count, first.edge_count);
 	for (int i = 0; i < told.piece_count; i++)
@@ -325,11 +416,15 @@ Suite *test_suite(void)
 	tcase_add_test(hand, a_roll_as_wide_as_the_ground_lies_once);
 	tcase_add_test(hand, each_stretch_of_ground_in_a_strip_has_a_piece_and_a_lap_is_one_edge);
 	tcase_add_test(hand, a_strip_over_a_gap_between_beds_has_no_piece);
+	tcase_add_test(hand, a_gap_shorter_than_the_bridge_is_run_through);
+	tcase_add_test(hand, without_a_bridge_each_gap_is_left_open);
 	tcase_add_checked_fixture(laws, NULL, teardown);
 	tcase_add_loop_test(laws, pieces_are_those_of_a_plain_look_at_the_cells, 0, RANDOM_PLOTS);
 	tcase_add_loop_test(laws, laid_back_over_the_ground_the_pieces_cover_all_of_it, 0,
 		RANDOM_PLOTS);
 	tcase_add_loop_test(laws, pieces_are_as_wide_as_the_roll_and_in_one_strip_stand_apart, 0,
+		RANDOM_PLOTS);
+	tcase_add_loop_test(laws, running_through_takes_the_gaps_more_and_nothing_else, 0,
 		RANDOM_PLOTS);
 	tcase_add_loop_test(laws, boxes_joined_or_in_another_order_make_no_difference, 0,
 		RANDOM_PLOTS);

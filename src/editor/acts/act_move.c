@@ -82,7 +82,8 @@ static void act_digit(struct editor *editor, int key)
 	if (steps)
 		editor_say(editor, "An arrow goes %d %s from here: %s.", steps,
 			steps == 1 ? "step" : "steps",
-			exact_length(&report, steps * editor->step * plot_cell(editor->plot)));
+			exact_length(&report, (nm)steps * editor->step *
+				plot_cell(editor->plot)));
 	else if (key == '0')
 		editor_say(editor, "A number of steps begins with 1 to 9.");
 }

@@ -28,7 +28,7 @@ static const char *packs_words(const struct report *report, const struct bought_
 	const struct bought *before = old ? old->bought : NULL, *now = new ? new->bought : NULL;
 	struct bought more;
 
-	if ((old && !before) || (new && !now) ||
+	if ((!before && !now) || (old && !before) || (new && !now) ||
 		(old && new && !are_one_pack(before->pack, now->pack)))
 		return NULL;
 	more = (struct bought){ .pack = now ? now->pack : before->pack,

@@ -7,12 +7,14 @@
 #include <math.h>
 #include <string.h>
 
+/* A field's name takes no parentheses. NOLINTBEGIN(bugprone-macro-parentheses) */
 #define AMOUNTS(key, label_, amounts) \
 	{ key, NULL, label_, FIELD(NUMBER, goods_row, amounts.each) }, \
 	{ key "_m", NULL, label_, FIELD(LENGTH, goods_row, amounts.m) }, \
 	{ key "_m2", NULL, label_, FIELD(AREA, goods_row, amounts.m2) }, \
 	{ key "_m3", NULL, label_, FIELD(VOLUME, goods_row, amounts.m3) }, \
 	{ key "_kg", NULL, label_, FIELD(WEIGHT, goods_row, amounts.kg) }
+/* NOLINTEND(bugprone-macro-parentheses) */
 
 static const struct figure figures[] = {
 	{ "id", NULL, NULL, FIELD(TEXT, goods_row, id), .flags = ROW_KEY },

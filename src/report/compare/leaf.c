@@ -56,13 +56,6 @@ static const char *name_of(const struct figure *figure)
 		figure->heading && *figure->heading ? figure->heading : NULL;
 }
 
-/* A coordinate of a spot is told by that. */
-static bool is_within_spot(const struct leaf *leaf, const struct figure *figure)
-{
-	return leaf->figure.kind == FIGURE_SPOT && figure->kind != FIGURE_SPOT &&
-		figure->at >= leaf->figure.at && figure->at < leaf->figure.at + leaf->figure.size;
-}
-
 /* Where a field is declared twice its name for people goes with how it is shown to them. */
 static void leaf_add(struct growing *leaves, const struct figure *figure, const char *key)
 {
@@ -72,8 +65,6 @@ static void leaf_add(struct growing *leaves, const struct figure *figure, const 
 		struct leaf *leaf = &leaves->list[i];
 		int flags = leaf->figure.flags | figure->flags;
 
-		if (is_within_spot(leaf, figure))
-			return;
 		if (leaf->figure.at != figure->at || leaf->figure.size != figure->size)
 			continue;
 		if (!leaf->label && name)
@@ -103,8 +94,8 @@ static void table_add(struct growing *leaves, const struct figure_table *table, 
 		const char *key = !figure.key ? NULL :
 			arena_print(leaves->arena, "%s%s", path, figure.key);
 
-		if (!is_shown(&figure) || figure.kind == FIGURE_NUMBERED ||
-			figure.kind >= FIGURE_ALIKE || figure.kind == FIGURE_ENTRY)
+		if (!is_shown(&figure) || figure.kind >= FIGURE_ALIKE ||
+			figure.kind == FIGURE_ENTRY)
 			continue;
 		figure.at += offset;
 		figure.count_at += offset;

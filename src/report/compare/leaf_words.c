@@ -41,7 +41,7 @@ const char *leaf_value_words(const struct report *report, const struct leaf *lea
 	default:
 		break;
 	}
-	return figure_words(report, figure, row, 0);
+	return figure_words(report, figure, row);
 }
 
 /* Pieces are whole, though what counts them may be more exact. */

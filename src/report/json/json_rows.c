@@ -99,7 +99,6 @@ cJSON *json_figure(const struct takeoff *takeoff, const struct figure *figure, c
 		return rows_array(takeoff, figure, row);
 	case FIGURE_OBJECT:
 		return json_object(takeoff, figure->table, field);
-	case FIGURE_NUMBERED:
 	case FIGURE_ENTRY:
 	case FIGURE_CUTS:
 	case FIGURE_ALIKE:

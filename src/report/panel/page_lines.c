@@ -98,7 +98,7 @@ static const char *title_part(const struct page_maker *maker, const struct figur
 	int region;
 
 	if (figure->kind != FIGURE_REGION)
-		return figure_words(&maker->report, figure, row, 0);
+		return figure_words(&maker->report, figure, row);
 	region = (int)figure_whole(figure, row);
 	return say(&maker->report, "%s %s", page_region(maker, region),
 		maker->report.takeoff->survey.regions[region].entry->name);
@@ -132,7 +132,7 @@ static void add_inner_row(struct page_maker *maker, const struct figure *figure,
 
 		if (part->label)
 			page_figure(maker, say(&maker->report, "%s %d %s", figure->label, number,
-				part->label), figure_words(&maker->report, part, inner, number));
+				part->label), figure_words(&maker->report, part, inner));
 	}
 }
 
@@ -156,7 +156,7 @@ static void add_figure(struct page_maker *maker, const struct figure *figure, co
 	else if (figure->kind == FIGURE_ROWS)
 		add_inner(maker, figure, row);
 	else
-		page_figure(maker, figure->label, figure_words(&maker->report, figure, row, 0));
+		page_figure(maker, figure->label, figure_words(&maker->report, figure, row));
 }
 
 void page_row_at(struct page_maker *maker, const struct figure_table *table, const void *row,

@@ -147,6 +147,7 @@ static void unpriced(struct page_maker *maker, const struct takeoff *takeoff)
 	if (takeoff->costs.unpriced == 0)
 		return;
 	page_heading_line(maker, "Without a price");
+	page_note_line(maker, "Price of an item, in the list !, puts one in.");
 	for (size_t i = 0; i < takeoff->items.count; i++) {
 		const struct item *item = &takeoff->items.list[i];
 		const struct purchase *purchase = item_purchase(&takeoff->items, item);
@@ -162,6 +163,7 @@ static void costs(struct page_maker *maker, const struct takeoff *takeoff)
 
 	if (!takeoff->book) {
 		page_note_line(maker, "No price book: > names one.");
+		page_note_line(maker, "Price of an item, in the list !, makes one.");
 		return;
 	}
 	page_heading_line(maker, say(&maker->report, "In %s", costs->currency));

@@ -1,4 +1,5 @@
 #include "report/text/parts.h"
+#include "report/text/paged.h"
 #include "report/text/print.h"
 #include "report/words/caution_words.h"
 #include "report/words/first_line.h"
@@ -85,6 +86,7 @@ bool parts_read(const char *words, unsigned *parts, const char **unknown, size_t
 struct part_sink {
 	struct sink sink; /* first */
 	const struct report *report;
+	struct paged_sink *paged; /* that the report goes to; NULL: none */
 	enum part part;
 	bool is_begun;
 };
@@ -101,13 +103,18 @@ static void begin_part(struct part_sink *part)
 	struct arena words = ARENA_EMPTY;
 	struct report report = *part->report;
 	const struct part_row *row = &rows[part->part];
-	const char *mind;
+	const char *mind, *title, *of;
 
 	part->is_begun = true;
 	report.words = &words;
-	page_rule(report.out, is_complete(report.takeoff, row->rests_on) ? row->title :
-		say(&report, "%s (INCOMPLETE)", row->title), plot_named(&report));
+	title = is_complete(report.takeoff, row->rests_on) ? row->title :
+		say(&report, "%s (INCOMPLETE)", row->title);
+	of = plot_named(&report);
 	mind = caution_words(&report, row->steps);
+	if (part->paged)
+		paged_part(part->paged, title, of);
+	if (part->part != PART_FRONT)
+		page_rule(report.out, title, of);
 	if (*mind)
 		print_lines(&report, 0, 2, "Mind: %s.", mind);
 	arena_clear(&words);
@@ -122,9 +129,9 @@ static void write_part(struct sink *sink, const char *bytes, size_t length)
 	sink_add_bytes(part->report->out, bytes, length);
 }
 
-static void print_part(const struct report *report, enum part part)
+static void print_part(const struct report *report, struct paged_sink *paged, enum part part)
 {
-	struct part_sink out = { { write_part }, report, part, part == PART_FRONT };
+	struct part_sink out = { { write_part }, report, paged, part, false };
 	struct report inside = *report;
 
 	inside.out = &out.sink;
@@ -140,10 +147,15 @@ void report_text(struct sink *out, const struct plot *plot, const struct takeoff
 	struct arena words = ARENA_EMPTY;
 	struct report report = report_of(out, &words, plot, takeoff, name);
 
-	report.is_whole = parts == PARTS_ALL;
-	sink_print(out, "%s %d\n", FIRST_LINE_TEXT, FIRST_LINE_VERSION);
+	struct paged_sink paged = paged_sink(out);
+	bool is_paged = (parts & PARTS_PAGED) != 0;
+
+	report.is_whole = (parts & PARTS_ALL) == PARTS_ALL;
+	report.out = is_paged ? &paged.sink : out;
+	sink_print(report.out, "%s %d\n", FIRST_LINE_TEXT, FIRST_LINE_VERSION);
 	for (int part = 0; part < PARTS; part++)
 		if (parts & (1u << part))
-			print_part(&report, (enum part)part);
+			print_part(&report, is_paged ? &paged : NULL, (enum part)part);
+	paged_fini(&paged);
 	arena_clear(&words);
 }

@@ -14,6 +14,8 @@ enum { PARTS = PART_ASSUMED + 1 };
 
 /* A set of parts has 1u << part for each. */
 enum { PARTS_ALL = (1u << PARTS) - 1 };
+/* Besides: on pages for a printer (paged.h). */
+enum { PARTS_PAGED = 1u << PARTS };
 
 /* "shopping", as it is asked for; "Shopping", as it is headed; what it tells, in a line. */
 const char *part_word(enum part part);

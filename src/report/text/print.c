@@ -96,8 +96,7 @@ struct rows {
 	struct table_column columns[TABLE_COLUMNS_MOST];
 };
 
-static const char *cell(const struct rows *rows, const struct figure *figure, const void *row,
-	int number)
+static const char *cell(const struct rows *rows, const struct figure *figure, const void *row)
 {
 	const struct group *group = rows->groups ? &rows->groups->list[rows->at] : NULL;
 
@@ -107,13 +106,13 @@ static const char *cell(const struct rows *rows, const struct figure *figure, co
 		return group_words(rows->report, rows->figures, rows->rows, group);
 	if ((figure->flags & TEXT_DASHED) && figure_is_none(figure, row))
 		return "-";
-	return figure_words(rows->report, figure, row, number);
+	return figure_words(rows->report, figure, row);
 }
 
-static void fill_cells(struct rows *rows, const void *row, int number, const char *cells[])
+static void fill_cells(struct rows *rows, const void *row, const char *cells[])
 {
 	for (int i = 0; i < rows->shown_count; i++)
-		cells[i] = cell(rows, rows->shown[i], row, number);
+		cells[i] = cell(rows, rows->shown[i], row);
 	if (rows->last)
 		cells[rows->shown_count] =
 			rows->last->cell(rows->report, row, rows->last->context);
@@ -140,7 +139,7 @@ static bool next_row(struct table *table, const char *cells[])
 
 		if (row_is_left_out(rows->figures, row))
 			continue;
-		fill_cells(rows, row, index_of(rows, rows->at) + 1, cells);
+		fill_cells(rows, row, cells);
 		rows->at++;
 		return true;
 	}
@@ -150,9 +149,8 @@ static bool next_row(struct table *table, const char *cells[])
 
 static bool is_words(enum figure_kind kind)
 {
-	return kind == FIGURE_WORD || kind == FIGURE_NUMBERED || kind == FIGURE_TEXT ||
-		kind == FIGURE_LETTER || kind == FIGURE_ENTRY || kind == FIGURE_REGION ||
-		kind == FIGURE_PLACE;
+	return kind == FIGURE_WORD || kind == FIGURE_TEXT || kind == FIGURE_LETTER ||
+		kind == FIGURE_ENTRY || kind == FIGURE_REGION || kind == FIGURE_PLACE;
 }
 
 /* Whether it has a column: a dashed one only where there is a figure in it. */
@@ -230,6 +228,16 @@ const char *cut_words(const struct report *report, const struct cut *cut, nm fit
 		text_print(&words, "%s%d%cof%c%s", i ? " + " : "", alike, PAGE_TIE, PAGE_TIE,
 			word_inches(report, saw_length(report, cut->pieces[i], fit)));
 	}
+	return say_text(report, &words);
+}
+
+const char *cuts_words(const struct report *report, const struct cut *cuts, int count, nm fit)
+{
+	struct text words = TEXT_EMPTY;
+
+	for (int i = 0; i < count; i++)
+		text_print(&words, "%s%s into %s", i ? "; " : "",
+			plain_count(report, cuts[i].blocks), cut_words(report, &cuts[i], fit));
 	return say_text(report, &words);
 }
 

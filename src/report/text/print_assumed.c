@@ -101,7 +101,7 @@ static const struct {
 } most[] = {
 	{ ALLOW_TOPSOIL, EARTH, "dig a test hole" },
 	{ ALLOW_SUBSOIL, EARTH, "swell, hours, bases" },
-	{ ALLOW_FROST, FACT(BASE) | FACT(HOLES), "ask locally: bases and posts go deeper" },
+	{ ALLOW_FROST, FACT(BASE) | FACT(HOLES), "ask locally; it sets bases and posts" },
 	{ ALLOW_SETTLEMENT, FILLED, "more soil to buy" },
 	{ ALLOW_BREAKAGE, FACT(WALLS), "more blocks to buy" },
 	{ ALLOW_COMPACTION_FINES, FACT(BASE) | FACT(FINES), "more stone to buy" },

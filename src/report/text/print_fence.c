@@ -1,56 +1,188 @@
 #include "report/text/print.h"
-#include "plot/mirror.h"
+#include "base/stop.h"
+#include "report/drawing/fence_lines.h"
 #include "takeoff/fence/panels.h"
+#include "takeoff/fence/stand.h"
 
 static void print_measures(const struct report *report)
 {
-	print_lines(report, 0, 0, "Lengths are from middle to middle of posts. Right and down: "
-		"the middle of a post, from the plan's top left corner.");
+	print_lines(report, 0, 0, "Measured from middle to middle of posts. String: from the "
+		"plan's left edge, of legs to right or left from its top edge. Common practice, "
+		"no published source.");
 }
 
-/* ---- Legs and gates -------------------------------------------------------------------------- */
+/* ---- Setting out ----------------------------------------------------------------------------- */
 
-/* "2 whole, then sawn to 44 3/8 in". */
-static const char *panels_cell(const struct report *report, const void *row, const void *context)
+/* The table of legs and gates as they follow each other, each with the posts on it. */
+struct setting_out {
+	struct table table; /* first */
+	const struct report *report;
+	const struct fencing *fencing;
+	int fence;     /* which of them all */
+	int leg, gate; /* the next ones */
+	size_t at;     /* in fencing->along: the next post */
+	int met;       /* how many posts have been come to */
+};
+
+static bool is_level(enum heading heading)
 {
-	const struct fence_leg *leg = row;
-	const struct fencing *fencing = context;
+	return heading == HEADING_RIGHT || heading == HEADING_LEFT;
+}
+
+/* Where the string runs that a leg or a gate follows. */
+static const char *string_words(const struct report *report, enum heading heading, struct spot from)
+{
+	return word_length(report, is_level(heading) ? from.y : from.x);
+}
+
+/* Takes the next post; "3", or "3 corner" where it is come to for the first time. */
+static const struct fence_post *add_post(struct setting_out *out, struct text *words, bool *is_new)
+{
+	int post = out->fencing->along[out->at++];
+	const struct fence_post *stands = &out->fencing->posts[post];
+	char name[FENCE_NAME_MOST];
+
+	fence_post_name(out->fence, post, name);
+	*is_new = post == out->met;
+	out->met += *is_new;
+	text_add(words, name);
+	if (*is_new)
+		text_print(words, "%c%s", PAGE_TIE, post_words[stands->kind].key);
+	return stands;
+}
+
+/* "3:", or where nothing before says where it stands "1 end, 5 1/4 in down:". */
+static void add_first_post(struct setting_out *out, struct text *words, enum heading heading)
+{
+	bool is_new;
+	const struct fence_post *post = add_post(out, words, &is_new);
+
+	if (is_new)
+		text_print(words, ", %s%c%s", word_length(out->report, is_level(heading) ?
+			post->at.x : post->at.y), PAGE_TIE, is_level(heading) ? "across" : "down");
+	text_add(words, ": ");
+}
+
+/* ", 2 line at 8 ft" */
+static void add_next_post(struct setting_out *out, struct text *words, struct spot from)
+{
+	bool is_new;
+	const struct fence_post *post;
+
+	text_add(words, ", ");
+	post = add_post(out, words, &is_new);
+	text_print(words, "%cat%c%s", PAGE_TIE, PAGE_TIE,
+		word_length(out->report, spot_distance(from, post->at)));
+}
+
+static const char *panel_words(const struct setting_out *out, nm place)
+{
+	const struct fencing *fencing = out->fencing;
+
+	return place == fencing->section ? "whole" : say(out->report, "sawn%cto%c%s", PAGE_TIE,
+		PAGE_TIE, word_inches(out->report,
+		saw_length(out->report, place - fencing->post, fencing->fit)));
+}
+
+static void add_panels(struct setting_out *out, struct text *words, const struct fence_leg *leg)
+{
 	struct panel_group groups[PANEL_GROUPS_MOST];
-	int count = panels_in_order(leg, fencing->section, groups);
+	int count = panels_in_order(leg, out->fencing->section, groups);
+	const char *before = "";
+
+	for (int i = 0; i < count; i++)
+		for (int64_t j = 0; j < groups[i].count && !stop_asked(); j++) {
+			text_print(words, "%s%s", before, panel_words(out, groups[i].place));
+			add_next_post(out, words, leg->from);
+			before = ", ";
+		}
+}
+
+/* "1 end, 5 1/4 in down: whole, 2 line at 8 ft, sawn to 45 7/8 in, 3 corner at 12 ft". */
+static const char *leg_words(struct setting_out *out, const struct fence_leg *leg)
+{
 	struct text words = TEXT_EMPTY;
-	bool was_sawn = false;
 
-	for (int i = 0; i < count; i++) {
-		bool is_sawn = groups[i].place != fencing->section;
-
-		text_add(&words, i == 0 ? "" : is_sawn && was_sawn ? " and " : ", then ");
-		text_add(&words, is_sawn && !was_sawn ? "sawn to " : "");
-		text_add(&words, is_sawn ? word_inches(report,
-			saw_length(report, groups[i].place - fencing->post, fencing->fit)) :
-			word_count(report, groups[i].count, "whole", "whole"));
-		was_sawn = is_sawn;
+	if (leg->length == 0)
+		return "no room for any";
+	add_first_post(out, &words, leg->heading);
+	if (leg->whole + leg->cut_count > 0) {
+		add_panels(out, &words, leg);
+	} else {
+		text_add(&words, "no room for a panel");
+		add_next_post(out, &words, leg->from);
 	}
-	return count == 0 ? "no room for any" : say_text(report, &words);
+	return say_text(out->report, &words);
 }
 
-static const char *leaves_cell(const struct report *report, const void *row, const void *context)
+/* "4: 44 1/2 in clear, 1 leaf of 43 1/4 in, 5 gate at 4 ft". */
+static const char *gate_words(struct setting_out *out, const struct fence_gate *gate)
 {
-	const struct fence_gate *gate = row;
+	const struct report *report = out->report;
+	struct text words = TEXT_EMPTY;
 
-	(void)context;
-	return gate->leaves == 0 ? "no room for any" : say(report, "%d%cof%c%s", gate->leaves,
-		PAGE_TIE, PAGE_TIE, word_inches(report, gate->leaf));
+	if (gate->length == 0)
+		return "no room for any";
+	add_first_post(out, &words, gate->heading);
+	text_print(&words, "%s%cclear, ", word_inches(report, gate->clear), PAGE_TIE);
+	if (gate->leaves == 0)
+		text_add(&words, "no room for a leaf");
+	else
+		text_print(&words, "%s%c%s", word_count(report, gate->leaves, "leaf\tof",
+			"leaves\tof"), PAGE_TIE, word_inches(report, gate->leaf));
+	add_next_post(out, &words, gate->from);
+	return say_text(report, &words);
 }
 
-static void print_legs_and_gates(const struct report *report, const struct fencing *fencing)
+static void fill_leg(struct setting_out *out, const char *cells[])
 {
-	const struct last_column panels = { "Panels in order", panels_cell, fencing };
-	const struct last_column leaves = { "Leaves", leaves_cell, NULL };
+	const struct fence_leg *leg = &out->fencing->legs[out->leg++];
 
-	print_rows(report, &fence_leg_table, fencing->legs, fencing->leg_count, 2, &panels);
-	if (fencing->gate_count > 0)
-		print_blank(report);
-	print_rows(report, &fence_gate_table, fencing->gates, fencing->gate_count, 2, &leaves);
+	cells[0] = say(out->report, "%d %s", out->leg, heading_words[leg->heading].key);
+	cells[1] = string_words(out->report, leg->heading, leg->from);
+	cells[2] = leg_words(out, leg);
+}
+
+static void fill_gate(struct setting_out *out, const char *cells[])
+{
+	const struct fence_gate *gate = &out->fencing->gates[out->gate];
+	char name[FENCE_NAME_MOST];
+
+	fence_gate_name(out->fence, out->gate++, name);
+	cells[0] = say(out->report, "%s %s", name, heading_words[gate->heading].key);
+	cells[1] = string_words(out->report, gate->heading, gate->from);
+	cells[2] = gate_words(out, gate);
+}
+
+static bool next_leg_or_gate(struct table *table, const char *cells[])
+{
+	struct setting_out *out = (struct setting_out *)table;
+	const struct fencing *fencing = out->fencing;
+
+	arena_clear(out->report->words);
+	if (out->gate < fencing->gate_count && fencing->gates[out->gate].legs_before == out->leg) {
+		fill_gate(out, cells);
+	} else if (out->leg < fencing->leg_count) {
+		fill_leg(out, cells);
+	} else {
+		out->leg = out->gate = out->met = 0;
+		out->at = 0;
+		return false;
+	}
+	return true;
+}
+
+static void print_setting_out(const struct report *report, int fence)
+{
+	static const struct table_column columns[] = {
+		{ "Leg", COLUMN_LEFT }, { "String", COLUMN_RIGHT },
+		{ "Posts, how far along, and what is between", COLUMN_WRAPS },
+	};
+	struct setting_out out = { .table = { columns, 3, 2, next_leg_or_gate }, .report = report,
+		.fencing = &report->takeoff->fences.list[fence], .fence = fence };
+
+	table_print(&out.table, report->out);
+	print_blank(report);
 }
 
 /* ---- Panels ---------------------------------------------------------------------------------- */
@@ -73,23 +205,21 @@ static const char *offcuts_words(const struct report *report, const struct fenci
 
 static void print_panels(const struct report *report, const struct fencing *fencing)
 {
-	static const char *const headings[] = { "Panels", "Saw each into" };
 	const char *narrower = "", *sawn = "";
 
 	if (fencing->panel_pieces > 0)
-		narrower = say(report, " and %s for which %s",
-			word_count(report, fencing->panel_pieces, "narrower,", "narrower,"),
-			word_count(report, fencing->panels_cut, "is cut up", "are cut up"));
+		narrower = say(report, " and %s cut from %s",
+			word_count(report, fencing->panel_pieces, "narrower", "narrower"),
+			plain_count(report, fencing->panels_cut));
 	if (fencing->cut_count > 0)
 		sawn = say(report, " Each piece is sawn %s shorter than its place; a saw cut takes "
-			"%s.",
-			word_inches(report, fencing->fit), word_inches(report, fencing->kerf));
-	print_blank(report);
+			"%s: %s.", word_inches(report, fencing->fit),
+			word_inches(report, fencing->kerf),
+			cuts_words(report, fencing->cuts, fencing->cut_count, fencing->fit));
 	print_lines(report, 2, 2, "Panels %s wide between posts: %s%s; bought %s.%s%s",
 		word_inches(report, fencing->panel),
 		word_count(report, fencing->panels_whole, "whole", "whole"), narrower,
 		plain_count(report, fencing->panels_bought), offcuts_words(report, fencing), sawn);
-	print_cut_table(report, headings, fencing->cuts, fencing->cut_count, fencing->fit);
 }
 
 /* ---- Posts ----------------------------------------------------------------------------------- */
@@ -135,6 +265,15 @@ static void print_holes(const struct report *report, const struct post_hole *hol
 		filling_words(report, hole, (double)count));
 }
 
+/* What a post is longer than it needs to be. */
+static const char *over_words(const struct report *report, const struct fencing *fencing)
+{
+	nm over = fencing->post_stock - fencing->post_length;
+
+	return over == 0 ? "" : say(report, ": sink it %s deeper or saw the top, never the buried "
+		"end", word_inches(report, over));
+}
+
 static void print_posts(const struct report *report, const struct fencing *fencing)
 {
 	const struct post_hole *hole = &fencing->hole;
@@ -143,17 +282,16 @@ static void print_posts(const struct report *report, const struct fencing *fenci
 	const char *others = at_gates == 0 ? "" : say(report, ", those at gates %s",
 		word_inches(report, fencing->gate_post));
 
-	print_blank(report);
 	print_lines(report, 2, 2, "%s %s square%s%s. Each is %s long: %s high, %s of gap, %s in "
-		"the ground; bought %s long.", post, word_inches(report, fencing->post), others,
+		"the ground; bought %s long%s.", post, word_inches(report, fencing->post), others,
 		kinds_words(report, fencing), word_length(report, fencing->post_length),
 		word_inches(report, fencing->height),
 		word_inches(report, block_length(&fencing->fence->block, FENCE_GAP)),
-		word_inches(report, hole->in_ground), word_length(report, fencing->post_stock));
+		word_inches(report, hole->in_ground), word_length(report, fencing->post_stock),
+		over_words(report, fencing));
 	print_holes(report, hole, fencing->post_count - at_gates, "");
 	if (at_gates > 0)
 		print_holes(report, &fencing->gate_hole, at_gates, " at gates");
-	print_rows(report, &fence_post_table, fencing->posts, fencing->post_count, 2, NULL);
 }
 
 /* ---- The whole ------------------------------------------------------------------------------- */
@@ -168,33 +306,9 @@ static void print_fixings(const struct report *report, const struct fencing *fen
 	if (fencing->bolts > 0)
 		bolts = say(report, ", %s",
 			word_count(report, fencing->bolts, "drop bolt", "drop bolts"));
-	print_blank(report);
 	print_lines(report, 2, 2, "Fixings, for %s to a panel: %s%s%s.",
 		word_count(report, fencing->rails, "rail", "rails"),
 		word_count(report, fencing->brackets, "bracket", "brackets"), hinges, bolts);
-}
-
-/* How it was worked out; of what these fences have. */
-static void print_rules(const struct report *report)
-{
-	const struct fences *fences = &report->takeoff->fences;
-	int64_t uncut = 0, sawn = 0, gates = 0, bolts = 0;
-
-	for (int i = 0; i < fences->count; i++) {
-		uncut += fences->list[i].panels_whole;
-		sawn += fences->list[i].panel_pieces;
-		gates += fences->list[i].gate_count;
-		bolts += fences->list[i].bolts;
-	}
-	print_note(report, "Posts are listed along the fence.%s%s%s%s%s All this: common practice, "
-		"no published source.",
-		uncut > 0 && sawn > 0 ? " Whole sections come first; where the rest is under half "
-		"a section, the last two panels are equal." : "",
-		sawn > 0 && mirror_of(report->plot).kind != MIRROR_OFF ?
-		" What the plan's mirror turns onto itself is the same from both ends." : "",
-		uncut + sawn > 0 ? " Two brackets to a rail of a panel." : "",
-		gates > 0 ? " Two hinges to a leaf, a latch to a gate." : "",
-		bolts > 0 ? " A drop bolt to a gate of two leaves." : "");
 }
 
 void print_fence(const struct report *report)
@@ -203,7 +317,6 @@ void print_fence(const struct report *report)
 
 	if (fences->count == 0)
 		return;
-	page_heading(report->out, "Fence");
 	print_measures(report);
 	for (int i = 0; i < fences->count; i++) {
 		const struct fencing *fencing = &fences->list[i];
@@ -211,10 +324,9 @@ void print_fence(const struct report *report)
 		print_blank(report);
 		print_lines(report, 0, 2, "%s: %s of fence, %s high", fencing->name,
 			word_length(report, fencing->length), word_length(report, fencing->height));
-		print_legs_and_gates(report, fencing);
+		print_setting_out(report, i);
 		print_panels(report, fencing);
 		print_posts(report, fencing);
 		print_fixings(report, fencing);
 	}
-	print_rules(report);
 }

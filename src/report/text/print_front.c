@@ -109,7 +109,7 @@ static const char *weight_words(const struct report *report)
 	const struct takeoff *takeoff = report->takeoff;
 	double away = takeoff->earthwork.spoil_weight, all = takeoff->costs.weight;
 	const char *more = takeoff->costs.is_weighed ? "" :
-		"; on top what has no known weight";
+		"; more is not weighed";
 
 	if (away <= 0 || away >= all)
 		return say(report, "%s%s", plain_weight(report, all), more);
@@ -168,10 +168,10 @@ static const char *hours_words(const struct report *report)
 
 	if (sum->hours <= 0)
 		return "no work that has a rate";
-	return say(report, "%s where a rate is known: %s for %s at %s a day%s",
+	return say(report, "%s where rates are known: %s of %s at %s a day%s",
 		word_hours(report, sum->hours), word_days(report, sum->days), sum->crew == 1 ?
 		"one person" : say(report, "a crew of %s", plain_count(report, sum->crew)),
-		word_hours(report, sum->day), sum->unrated > 0 ? "; all else on top" : "");
+		word_hours(report, sum->day), sum->unrated > 0 ? "; the rest on top" : "");
 }
 
 static void print_totals(const struct report *report)
@@ -179,7 +179,7 @@ static void print_totals(const struct report *report)
 	const struct takeoff *takeoff = report->takeoff;
 	struct hand_table table = list_table();
 
-	page_heading(report->out, "Totals");
+	print_blank(report);
 	if (takeoff->book)
 		TABLE_ROW(&table, "Cost", cost_words(report));
 	if (takeoff->costs.weight > 0) {
@@ -200,8 +200,8 @@ void print_cautions(const struct report *report)
 	const char *word, *sentences;
 	int at = 0;
 
-	page_heading(report->out, "Before you start");
-	print_lines(report, 0, 0, "Figures are for planning: measure on site before buying.");
+	print_note(report, "Before you start: figures are for planning, so measure on site before "
+		"buying.");
 	while ((word = caution_next(report, &at, &sentences)))
 		print_lines(report, 0, 2, "%s: %s", capital(report, word), sentences);
 }

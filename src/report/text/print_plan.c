@@ -320,7 +320,7 @@ void print_plan(const struct report *report)
 	struct cuts cuts = cuts_for(report);
 	int sheets = cuts.sheets_across * cuts.sheets_down;
 
-	page_heading(report->out, "Plan");
+	print_blank(report);
 	if (sheets > PLAN_SHEETS_MOST)
 		print_lines(report, 0, 0, "It takes %s sheets: parterre plan FILE prints them.",
 			plain_count(report, sheets));

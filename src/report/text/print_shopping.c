@@ -247,7 +247,7 @@ static void print_notes(const struct report *report)
 	add_lighter_bags(&words, report);
 	if (takeoff->book)
 		add_book_notes(&words, report);
-	print_note(report, "%s", words.bytes);
+	print_lines(report, 0, 0, "%s", words.bytes);
 	text_fini(&words);
 }
 

@@ -1,33 +1,5 @@
 #include "report/text/print.h"
 
-/* "Fabric 6 ft wide in rolls of 100 ft, under 48 sq ft ...: strips from left to right, ...." */
-void print_fabric(const struct report *report)
-{
-	const struct fabric *fabric = &report->takeoff->fabric;
-	const char *joins = "";
-
-	if (fabric->rolls == 0)
-		return;
-	print_blank(report);
-	print_lines(report, 0, 2, "Fabric %s wide in rolls of %s, under %s of path and base: %s, "
-		"each next one %s over the one before. Cut away what lies over other ground.",
-		word_length(report, fabric->width), word_length(report, fabric->roll),
-		word_area(report, fabric->area), word_heading(&fabric_way_words[fabric->way]),
-		word_inches(report, fabric->lap));
-	print_rows(report, &fabric_row_table, fabric->rows, fabric->row_count, 2, NULL);
-	if (fabric->joins > 0)
-		joins = say(report, "Where a roll ends within a piece the next goes on, %s over "
-			"it: %s. ",
-			word_inches(report, fabric->end_lap),
-			word_count(report, fabric->joins, "time", "times"));
-	print_lines(report, 2, 2, "%s, of which %s %s used. %s%s: along edges, side laps, ends and "
-		"end laps, at the corners and no farther than %s apart.",
-		word_count(report, fabric->rolls, "roll", "rolls"),
-		word_length(report, fabric->used), fabric->rolls == 1 ? "is" : "are", joins,
-		word_count(report, fabric->pins, "pin", "pins"), word_inches(report,
-			block_length(report->takeoff->allow, ALLOW_FABRIC_PINS)));
-}
-
 /* "2 of 11 ft 8 in x 18 1/2 in": lengths and heights. */
 static const char *liner_cuts_words(const struct report *report, const struct liners *liners)
 {
@@ -141,18 +113,6 @@ static const char *runs_words(const struct report *report, const struct edging *
 	return say_text(report, &words);
 }
 
-/* "1 into 71 7/8 in + 23 7/8 in". */
-static const char *edging_cuts_words(const struct report *report, const struct edging *edging)
-{
-	struct text words = TEXT_EMPTY;
-
-	for (int i = 0; i < edging->cut_count; i++)
-		text_print(&words, "%s%s into %s", i ? "; " : "",
-			plain_count(report, edging->cuts[i].blocks),
-			cut_words(report, &edging->cuts[i], edging->fit));
-	return say_text(report, &words);
-}
-
 void print_edging(const struct report *report)
 {
 	const struct edging *edging = &report->takeoff->edging;
@@ -171,7 +131,7 @@ void print_edging(const struct report *report)
 		"than its place, a saw cut taking %s: ", plain_count(report, edging->whole),
 		plain_count(report, edging->cut_up), word_inches(report, edging->fit),
 		word_inches(report, edging->kerf)), edging->cut_count == 0 ? "" :
-		say(report, "%s.", edging_cuts_words(report, edging)));
+		say(report, "%s.", cuts_words(report, edging->cuts, edging->cut_count, edging->fit)));
 }
 
 void print_lawn(const struct report *report)

@@ -17,7 +17,6 @@ static enum content content_of(enum figure_kind kind)
 	case FIGURE_INCHES:
 	case FIGURE_MONEY:
 	case FIGURE_WORD:
-	case FIGURE_NUMBERED:
 	case FIGURE_TRUTH:
 		return CONTENT_WHOLE;
 	case FIGURE_AREA:

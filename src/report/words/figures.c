@@ -37,8 +37,7 @@ static const char *real_words(const struct report *report, enum figure_kind kind
 		plain_decimal(report, real, 2);
 }
 
-const char *figure_words(const struct report *report, const struct figure *figure, const void *row,
-	int number)
+const char *figure_words(const struct report *report, const struct figure *figure, const void *row)
 {
 	const void *field = figure_field(figure, row);
 
@@ -58,8 +57,6 @@ const char *figure_words(const struct report *report, const struct figure *figur
 		return plain_money(report, figure_whole(figure, row));
 	case FIGURE_WORD:
 		return enum_words(report, figure, row);
-	case FIGURE_NUMBERED:
-		return say(report, "%d %s", number, enum_words(report, figure, row));
 	case FIGURE_TEXT:
 		return figure_text(figure, row);
 	case FIGURE_LETTER:

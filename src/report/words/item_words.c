@@ -260,7 +260,8 @@ static const char *loose_words(const struct report *report, const struct bought 
 		return loose_weight(report, amount);
 	case UNIT_M2:
 		amount = is_metric ? amount : amount / area_of(NM_PER_FOOT, NM_PER_FOOT);
-		return say(report, "%s %s", plain_count(report, llround(amount)),
+		return say(report, "%s %s", fabs(amount - round(amount)) > 1e-6 ?
+			plain_decimal(report, amount, 2) : plain_count(report, llround(amount)),
 			show_area_unit(report->units)->word);
 	case UNIT_M:
 	case UNIT_EACH:

@@ -16,7 +16,6 @@ int64_t figure_whole(const struct figure *figure, const void *row)
 
 	switch (figure->kind) {
 	case FIGURE_WORD:
-	case FIGURE_NUMBERED:
 		memcpy(&word, field, sizeof word);
 		return word;
 	case FIGURE_TRUTH:

@@ -22,7 +22,6 @@ enum figure_kind {
 	FIGURE_NUMBER,   /* double */
 	FIGURE_MONEY,    /* int64_t, hundredths */
 	FIGURE_WORD,     /* an enum, an index into `words` */
-	FIGURE_NUMBERED, /* the same, with the row's number before it; no JSON */
 	FIGURE_TEXT,     /* const char *; NULL: null in JSON */
 	FIGURE_LETTER,   /* char */
 	FIGURE_TRUTH,    /* bool; JSON only */
@@ -85,7 +84,6 @@ struct figure_table {
 #define FIGURE_IS_NUMBER(f)   _Generic((f), double: 1)
 #define FIGURE_IS_MONEY(f)    _Generic((f), int64_t: 1)
 #define FIGURE_IS_WORD(f)     _Generic((f), unsigned int: 1)
-#define FIGURE_IS_NUMBERED(f) _Generic((f), unsigned int: 1)
 #define FIGURE_IS_TEXT(f)     _Generic((f), const char *: 1)
 #define FIGURE_IS_TRUTH(f)    _Generic((f), bool: 1)
 #define FIGURE_IS_LETTER(f)   _Generic((f), char: 1)
@@ -117,7 +115,7 @@ struct figure_table {
 
 /* ---- Their values --------------------------------------------------------------------- */
 
-/* Of a COUNT, LENGTH, INCHES, MONEY, WORD, NUMBERED, REGION or TRUTH. */
+/* Of a COUNT, LENGTH, INCHES, MONEY, WORD, REGION or TRUTH. */
 int64_t figure_whole(const struct figure *figure, const void *row);
 /* Of an AREA, VOLUME, WEIGHT or NUMBER. */
 double figure_real(const struct figure *figure, const void *row);

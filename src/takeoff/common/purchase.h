@@ -15,6 +15,7 @@ struct bought {
 
 /* What is bought at once, of one item or of several that are the same thing. */
 struct purchase {
+	const struct goods *goods; /* what the book has of it; NULL: nothing */
 	const char *spec;  /* what to ask for besides; "": nothing */
 	const struct bought *list; /* in the order of the book */
 	int count;

@@ -123,6 +123,7 @@ static void find_offers(const struct buying *buying, struct order *order)
 	struct arena *arena = buying->items->arena;
 	struct pack *pack;
 
+	order->purchase->goods = goods;
 	order->purchase->spec = goods ? goods->spec : "";
 	order->purchase->is_priced = true;
 	order->offers = arena_new(arena, OFFERS_MOST, sizeof *order->offers);

@@ -10,9 +10,9 @@ const struct post_hole *fencing_hole(const struct fencing *fencing, enum post_ki
 	return kind == POST_GATE ? &fencing->gate_hole : &fencing->hole;
 }
 
-static const struct word heading_words[] = {
-	[HEADING_RIGHT] = { .heading = "right" }, [HEADING_DOWN] = { .heading = "down" },
-	[HEADING_LEFT] = { .heading = "left" }, [HEADING_UP] = { .heading = "up" },
+const struct word heading_words[] = {
+	[HEADING_RIGHT] = { .key = "right" }, [HEADING_DOWN] = { .key = "down" },
+	[HEADING_LEFT] = { .key = "left" }, [HEADING_UP] = { .key = "up" },
 };
 static const struct word cut_words[] = {
 	[CUT_LAST] = { .key = "last" }, [CUT_FIRST] = { .key = "first" },
@@ -25,13 +25,10 @@ const struct word post_words[POST_KINDS] = {
 };
 
 static const struct figure leg_figures[] = {
-	{ NULL, "Leg", NULL, FIELD(NUMBERED, fence_leg, heading), .words = heading_words },
 	{ "from", NULL, NULL, FIELD(PLACE, fence_leg, on.from) },
 	{ "to", NULL, NULL, FIELD(PLACE, fence_leg, on.to) },
 	{ "from_m", NULL, NULL, FIELD(SPOT, fence_leg, from), .flags = ROW_KEY },
 	{ "to_m", NULL, NULL, FIELD(SPOT, fence_leg, to), .flags = ROW_KEY },
-	{ NULL, "Right", NULL, FIELD(LENGTH, fence_leg, from.x) },
-	{ NULL, "Down", NULL, FIELD(LENGTH, fence_leg, from.y) },
 	{ "length_m", "Length", NULL, FIELD(LENGTH, fence_leg, length) },
 	{ "whole", NULL, NULL, FIELD(COUNT, fence_leg, whole) },
 	{ "cut_m", NULL, NULL, FIELDS(LENGTHS, fence_leg, cut, cut_count) },
@@ -40,13 +37,10 @@ static const struct figure leg_figures[] = {
 const struct figure_table fence_leg_table = FIGURE_TABLE(fence_leg, leg_figures);
 
 static const struct figure gate_figures[] = {
-	{ NULL, "Gate", NULL, FIELD(NUMBERED, fence_gate, heading), .words = heading_words },
 	{ "from", NULL, NULL, FIELD(PLACE, fence_gate, on.from) },
 	{ "to", NULL, NULL, FIELD(PLACE, fence_gate, on.to) },
 	{ "from_m", NULL, NULL, FIELD(SPOT, fence_gate, from), .flags = ROW_KEY },
 	{ "to_m", NULL, NULL, FIELD(SPOT, fence_gate, to), .flags = ROW_KEY },
-	{ NULL, "Right", NULL, FIELD(LENGTH, fence_gate, from.x) },
-	{ NULL, "Down", NULL, FIELD(LENGTH, fence_gate, from.y) },
 	{ "length_m", "Length", NULL, FIELD(LENGTH, fence_gate, length) },
 	{ NULL, NULL, "clear", FIELD(LENGTH, fence_gate, clear) },
 	{ "clear_m", "Clear", NULL, FIELD(INCHES, fence_gate, clear) },
@@ -56,11 +50,8 @@ static const struct figure gate_figures[] = {
 const struct figure_table fence_gate_table = FIGURE_TABLE(fence_gate, gate_figures);
 
 static const struct figure post_figures[] = {
-	{ NULL, "Post", NULL, FIELD(NUMBERED, fence_post, kind), .words = post_words },
 	{ "kind", NULL, NULL, FIELD(WORD, fence_post, kind), .words = post_words },
 	{ "at_m", NULL, NULL, FIELD(SPOT, fence_post, at), .flags = ROW_KEY },
-	{ NULL, "Right", NULL, FIELD(LENGTH, fence_post, at.x) },
-	{ NULL, "Down", NULL, FIELD(LENGTH, fence_post, at.y) },
 };
 const struct figure_table fence_post_table = FIGURE_TABLE(fence_post, post_figures);
 

@@ -79,6 +79,10 @@ struct fencing {
 	int gate_count;
 	const struct fence_post *posts;  /* along the fence, as legs and gates follow each other */
 	int post_count;
+	/* Indices of posts as legs and gates follow each other: of each, where it has a length, all
+	 * that stand on it, from its first to its last, so that one where two meet is there twice.
+	 * A post's index is how many others are come to before it. */
+	const int *along;
 	int64_t of_kind[POST_KINDS];      /* how many posts */
 	nm post_length, post_stock;      /* as needed; as bought */
 	struct post_hole hole, gate_hole;
@@ -100,7 +104,7 @@ nm fencing_ease(const struct fencing *fencing, bool at_gate);
 /* The hole of a post. */
 const struct post_hole *fencing_hole(const struct fencing *fencing, enum post_kind kind);
 
-extern const struct word post_words[POST_KINDS];
+extern const struct word heading_words[], post_words[POST_KINDS];
 extern const struct figure_table fencing_table, fence_leg_table, fence_gate_table, fence_post_table;
 
 #endif

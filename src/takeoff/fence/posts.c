@@ -101,24 +101,38 @@ static int compare_spots(const void *a, const void *b)
 	return spot_compare(&((const struct wanted *)a)->at, &((const struct wanted *)b)->at);
 }
 
-/* One for each spot, in the order in which they are come to first. */
-static size_t join_wanted(struct wanted *list, size_t count)
+/* One for each spot, in the order in which they are come to first. Sets of each turn the first one
+ * at its spot. */
+static size_t join_wanted(struct wanted *list, size_t count, int *first_turns)
 {
 	size_t joined = 0;
 
 	if (count > 1)
 		sort(list, count, sizeof *list, compare_spots);
 	for (size_t i = 0; i < count && !stop_asked(); i++) {
+		int turn = list[i].turn;
+
 		if (joined > 0 && spot_compare(&list[joined - 1].at, &list[i].at) == 0) {
 			list[joined - 1].ways |= list[i].ways;
 			list[joined - 1].of_gate |= list[i].of_gate;
 		} else {
 			list[joined++] = list[i];
 		}
+		first_turns[turn] = list[joined - 1].turn;
 	}
 	if (joined > 1)
 		sort(list, joined, sizeof *list, compare_turns);
 	return joined;
+}
+
+/* Makes the first turn at each spot the post's index: posts are numbered as they are come to. */
+static void number_turns(int *first_turns, size_t count)
+{
+	int posts = 0;
+
+	for (size_t turn = 0; turn < count && !stop_asked(); turn++)
+		first_turns[turn] = first_turns[turn] == (int)turn ? posts++ :
+			first_turns[first_turns[turn]];
 }
 
 static enum post_kind kind_of(const struct wanted *wanted)
@@ -148,9 +162,14 @@ void posts_place(struct fencing *fencing, struct arena *arena)
 {
 	struct wants wants = { NULL, 0, 0 };
 	struct fence_post *posts;
+	int *along;
+	size_t turns;
 
 	want_all(&wants, fencing);
-	wants.count = join_wanted(wants.list, wants.count);
+	turns = wants.count;
+	along = arena_new(arena, turns, sizeof *along);
+	wants.count = join_wanted(wants.list, turns, along);
+	number_turns(along, turns);
 	assert(wants.list || wants.count == 0);
 	posts = arena_new(arena, wants.count, sizeof *posts);
 	for (size_t i = 0; i < wants.count && !stop_asked(); i++) {
@@ -158,6 +177,7 @@ void posts_place(struct fencing *fencing, struct arena *arena)
 		fencing->of_kind[posts[i].kind]++;
 	}
 	free(wants.list);
+	fencing->along = along;
 	fencing->posts = posts;
 	fencing->post_count = (int)wants.count;
 }

@@ -4,8 +4,8 @@
 
 #include "takeoff/fence/fencing.h"
 
-/* Finds posts .. of_kind of *fencing from its legs and gates: each once, in the order in which
- * they are come to along the fence. */
+/* Finds posts .. of_kind of *fencing from its legs and gates: each post once, in the order in
+ * which they are come to along the fence. */
 void posts_place(struct fencing *fencing, struct arena *arena);
 
 /* Works out post_length, post_stock, the holes and the fillings of all of them, of *fencing:

@@ -1,9 +1,14 @@
 /* Fabric under paths and all bases: strips cut from rolls.
  *
- * It lies under paths that have it, walls' bases, bases inside beds and pads. Strips run level
- * or upright, from either edge (strips.h). Of these four ways the one of fewest rolls is laid,
- * then of the least length used, then the earliest of: level from the top, level from the
- * bottom, upright from the left, upright from the right.
+ * It lies on ground that is dug for stone: under paths that have it, walls' bases, bases inside
+ * beds and pads, not on the floor of a bed that stays undug. Strips run level or upright, from
+ * either edge (strips.h). Of these four ways the one of fewest rolls is laid, then of the least
+ * length used, then the earliest of: level from the top, level from the bottom, upright from the
+ * left, upright from the right.
+ *
+ * A strip runs on through a gap shorter than an offcut worth keeping (common practice, no
+ * published source): what would be saved there could not be used. What lies over ground that is
+ * not dug is cut away in place.
  *
  * Pieces are cut one after another. Where a roll ends within a piece, the next roll continues
  * with an end lap. A rest is waste if it is shorter than an offcut worth keeping, or if it

@@ -25,7 +25,7 @@ struct layer {
 	struct strip_box *open; /* those in the present row */
 	size_t open_count;
 	int *change; /* by tick: boxes that begin less those that end */
-	/* from each tick to the next: whether there is ground in the row before, in this one */
+	/* from each tick to the next: whether a piece lies in the row before, in this one */
 	bool *above, *now;
 };
 
@@ -124,7 +124,7 @@ static void find_boxes(struct layer *layer)
 
 /* ---- Row by row ------------------------------------------------------------------------------ */
 
-/* Reports each maximal stretch with ground in the row. */
+/* Reports each piece of the row. */
 static void report_pieces(const struct layer *layer, int row)
 {
 	int from = 0;
@@ -150,6 +150,26 @@ static void report_edges(const struct layer *layer)
 			layer->sink->edge(layer->sink,
 				layer->ticks.list[i] - layer->ticks.list[from]);
 		from = is_edge ? from : i + 1;
+	}
+}
+
+/* From where ground ends, at one tick, to where it goes on at another. */
+static bool is_run_through(const struct layer *layer, int end, int next)
+{
+	return layer->ticks.list[next] - layer->ticks.list[end] < layer->strips->bridge;
+}
+
+/* Lays the row's pieces on through the gaps between them that are too short to be cut for. */
+static void bridge_gaps(struct layer *layer)
+{
+	int end = layer->ticks.count; /* where the ground before ends */
+
+	for (int i = 0; i < layer->ticks.count; i++) {
+		if (!layer->now[i])
+			continue;
+		if (end < i && is_run_through(layer, end, i))
+			memset(layer->now + end, true, (size_t)(i - end) * sizeof *layer->now);
+		end = i + 1;
 	}
 }
 
@@ -190,6 +210,7 @@ static void lay_rows(struct layer *layer)
 		bool *above = layer->above;
 
 		next = find_ground(layer, row, next);
+		bridge_gaps(layer);
 		report_edges(layer);
 		report_pieces(layer, row);
 		layer->above = layer->now;

@@ -3,8 +3,9 @@
  * The first strip lies with its outer edge on the ground's own edge, each other one `lap` over
  * the one before. This divides the ground into rows: the first as wide as the roll, all others
  * as wide as the roll less the lap. In a row, each longest unbroken part that has ground anywhere
- * across the row takes one piece. Rows do not overlap; a piece is as wide as the roll, so it
- * reaches one lap into the row before. */
+ * across the row takes one piece; so does one in which gaps without ground are all shorter than
+ * `bridge`, since nobody cuts a strip for so little. Rows do not overlap; a piece is as wide as the
+ * roll, so it reaches one lap into the row before. */
 #ifndef TAKEOFF_GROUND_STRIPS_H
 #define TAKEOFF_GROUND_STRIPS_H
 
@@ -17,6 +18,7 @@ struct strips {
 	const struct cover_box *boxes; /* none empty */
 	size_t count;
 	nm width, lap; /* 0 <= lap <= width / 2, so that a point is under two strips at most */
+	nm bridge;     /* a shorter gap is run through; 0: none is */
 };
 
 /* Level strips run from left to right, the first at the top; upright ones from top to bottom,
