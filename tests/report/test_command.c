@@ -167,7 +167,7 @@ END_TEST
 
 START_TEST(json_and_tables_have_no_parts)
 {
-	const char *words = "--only is for the takeoff as text";
+	const char *words = "--only and --pages are for the takeoff as text";
 
 	check_run(ARGUMENTS("takeoff", "--only", "walls", "--json", plot), 2, "", words);
 	check_run(ARGUMENTS("takeoff", "--only", "walls", "--csv", plot), 2, "", words);

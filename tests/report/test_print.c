@@ -795,7 +795,7 @@ END_TEST
 START_TEST(cautions_stand_at_the_front)
 {
 	open_file("court");
-	const char *start = find("\nBefore you start\n"), *shopping = find("\nShopping -");
+	const char *start = find("\nBefore you start: "), *shopping = find("\nShopping -");
 	static const char *const once[] = { "have services marked", "silica dust: saw wet",
 		"public lines only", "burns skin and eyes", "tested for lead" };
 

@@ -106,7 +106,7 @@ static const struct { const char *rows[7], *words; } told[] = {
 		" Blocks broken 5 %: more blocks to buy." },
 	{ { "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", NULL },
 		" Blocks: long x deep x high." },
-	{ { "pppp", NULL }, " ask locally: bases and posts go deeper." },
+	{ { "pppp", NULL }, " ask locally; it sets bases and posts." },
 	{ { "llll", NULL }, ": more soil to buy." },
 };
 enum { TOLD = sizeof told / sizeof *told };
@@ -134,7 +134,7 @@ START_TEST(what_it_lacks_is_not)
 		"is a fixture", "or a fixture", "raised bed's wall", "held side", "drop bolt",
 		"Whole sections", "Layers are", "Liner, a", "under the turf", "its sod laid back",
 		"A wall's base", "post holes", "Blocks are", "blocks to buy", "Blocks: long",
-		"bases and posts", "stone to buy", "Edging along", "Keep the sod" };
+		"sets bases", "stone to buy", "Edging along", "Keep the sod" };
 
 	garden_rectangle(&garden, 'm', 4, 4);
 	plot_set(&garden.plot, 'm', LAWN_COVER, "seed");
