@@ -14,7 +14,8 @@ _Static_assert(STRIP_INDENT + COLUMNS_MOST + sizeof "|through" - 1 <= PAGE_COLUM
 /* Ends of sawn pieces and of a row, were each on a line of its own. */
 enum { MARK_LINES = 2 * CUTS_MOST + 2 };
 
-int strip_column(const struct strip_scale *scale, nm place)
+/* The column, from 0, of a place that is not before the origin. */
+static int strip_column(const struct strip_scale *scale, nm place)
 {
 	return (int)((2 * STRIP_BLOCK * (place - scale->origin) + scale->length) /
 		(2 * scale->length));

@@ -22,7 +22,7 @@ struct strip {
 	nm from, length; /* from is from the side's first corner, and may be before it */
 	const nm *pieces;
 	int count;       /* 0: the side has no such run */
-	bool through[2]; /* whether it goes through the side's first corner, its last; else it butts */
+	bool through[2]; /* whether it goes through the side's first and its last corner; or butts */
 	nm block;        /* a shorter piece is sawn */
 };
 
@@ -31,10 +31,10 @@ struct strip_scale {
 	nm origin; /* the place in the first column, from the side's first corner; 0 or less */
 	nm length; /* this long are STRIP_BLOCK characters */
 };
-enum { STRIP_BLOCK = 8, STRIP_INDENT = 14 }; /* the latter: of the first column on the page */
+enum { STRIP_BLOCK = 8 };
 
-/* The column, from 0, of a place that is not before the origin. */
-int strip_column(const struct strip_scale *scale, nm place);
+/* The first column's place on the page. */
+enum { STRIP_INDENT = 14 };
 
 /* Prints it with a name of up to 4 characters before it. It can be stopped. */
 void strip_print(const struct report *report, const char *name, const struct strip *strip,
