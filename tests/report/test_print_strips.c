@@ -590,15 +590,24 @@ START_TEST(a_run_with_a_joint_more_or_fewer_than_pieces_says_what_becomes_of_it)
 	plot_set(&garden.plot, 'b', BED_JOINT, "3/8 in");
 	print();
 	has("each 60.0 lb. Of its length 3/8 in is\n  joint. It takes");
-	has("\n              Joints wider, 3/8 in in all.\n");
-	has("\n              Joints narrower, 3/8 in in all.\n");
+	has("\n  even through|-------|-------|-------|through\n"
+		"              0       16      32      48\n"
+		"              Joints wider, 3/8 in in all.\n");
+	has("\n  odd        butts|-------|-------|butts\n"
+		"                  8       24      40\n"
+		"              Joints narrower, 3/8 in in all.\n");
 	garden_fini(&garden);
 	/* 7 x 4 ft: 84 in are five blocks and 4 in, 68 in four and 4 in. */
 	garden_rectangle(&garden, 'b', 7, 4);
 	plot_set(&garden.plot, 'b', BED_JOINT, "3/8 in");
 	print();
-	has("One sawn piece 3/8 in longer.\n");
-	has("One sawn piece 3/8 in shorter.\n");
+	has("\n  odd        butts|a|-------|-------|-------|-------|butts\n"
+		"                  8 12      28      44      60      76\n"
+		"              One sawn piece 3/8 in shorter.\n"
+		"  even through|-------|-------|-------|-------|a|-------|through\n"
+		"              0       16      32      48      64        84\n"
+		"                                                68\n"
+		"              One sawn piece 3/8 in longer.\n");
 	has("15 5/8 in of stone.");
 	garden_fini(&garden);
 	garden_rectangle(&garden, 'b', 8, 4);

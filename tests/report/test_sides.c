@@ -95,6 +95,31 @@ START_TEST(a_single_course_is_exchanged_with_none)
 }
 END_TEST
 
+/* No cap is longer than 2 m, no block shorter than 1 in: past three times either would be drawn too
+ * small or run over the page. */
+START_TEST(a_cap_much_longer_or_shorter_than_the_block_has_a_scale_of_its_own)
+{
+	static const struct {
+		double cap;
+		nm wall_scale, cap_scale; /* inches */
+	} rows[] = { { 16, 16, 16 }, { 24, 16, 16 }, { 12, 12, 12 }, { 48, 16, 16 }, { 49, 16, 49 },
+		{ 5.5, 5, 5 }, { 5, 16, 5 } };
+	struct wall wall;
+
+	given(8, 4, 16, 8, 3);
+	wall = *sides.wall;
+	wall.has_cap = true;
+	sides.wall = &wall;
+	for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
+		wall.cap_block = (struct size){ (nm)(rows[i].cap * NM_PER_INCH), 8, 2 };
+		ck_assert_int_eq(sides_scale(&sides, 0, COURSE_ODD).length / NM_PER_INCH,
+			rows[i].wall_scale);
+		ck_assert_int_eq(sides_scale(&sides, 0, COURSE_CAP).length / NM_PER_INCH,
+			rows[i].cap_scale);
+	}
+}
+END_TEST
+
 /* ---- By law ---------------------------------------------------------------------------------- */
 
 /* A run as ground that it covers: where each of its joints is from the side's middle. */
@@ -204,6 +229,8 @@ Suite *test_suite(void)
 	tcase_add_test(alike, opposite_sides_of_a_bed_are_alike);
 	tcase_add_test(alike, a_square_has_its_odd_and_even_courses_exchanged_round_the_corner);
 	tcase_add_test(alike, a_single_course_is_exchanged_with_none);
+	tcase_add_test(alike,
+		a_cap_much_longer_or_shorter_than_the_block_has_a_scale_of_its_own);
 
 	tcase_add_checked_fixture(law, NULL, teardown);
 	tcase_set_timeout(law, runner_count(60, 600));

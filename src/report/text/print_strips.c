@@ -28,8 +28,11 @@ static void print_joint(const struct report *report, const struct wall *wall,
 			is_fewer ? "wider" : "narrower", joint);
 }
 
-static const char *const way_words[LIKE_WAYS] = { "", "From the last corner", "Odd and even "
-	"exchanged", "From the last corner, odd and even exchanged" };
+static const char *const way_words[LIKE_WAYS] = {
+	[LIKE_BACK] = "From the last corner",
+	[LIKE_EXCHANGED] = "Odd and even exchanged",
+	[LIKE_BACK | LIKE_EXCHANGED] = "From the last corner, odd and even exchanged",
+};
 
 /* The sides of a group while they are named: "side 1 up, 3 down, hole 1 side 2 left". */
 struct naming {

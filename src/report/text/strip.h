@@ -22,7 +22,7 @@ struct strip {
 	nm from, length; /* from is from the side's first corner, and may be before it */
 	const nm *pieces;
 	int count;       /* 0: the side has no such run */
-	bool through[2]; /* whether it goes through the side's first and its last corner; or butts */
+	bool through[2]; /* whether it goes through the side's first and last corner; or butts */
 	nm block;        /* a shorter piece is sawn */
 };
 
