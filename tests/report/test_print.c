@@ -415,6 +415,20 @@ START_TEST(what_lies_over_bases_is_told_where_it_goes)
 }
 END_TEST
 
+/* 3 x 6 in and a cap of 2 in, 4 in of them in the ground; then the same without a cap. */
+START_TEST(what_stands_above_the_ground_is_told_with_its_cap)
+{
+	open_file("rope-walk");
+	find("  Sides              Above  In ground      Inside       Soil\n"
+		"B1   b  6 ft, 6 ft    10 ft, 4 ft,       16 in       4 in  29.8 sq ft  10 1/2 in\n");
+	garden_fini(&garden);
+	garden_file(&garden, "plots/rope-walk.plot");
+	plot_set(&garden.plot, 'b', BED_CAP, "none");
+	print("rope-walk.plot");
+	find("10 ft, 4 ft,       14 in       4 in ");
+}
+END_TEST
+
 START_TEST(an_embed_that_is_the_same_everywhere_is_said_as_it_is)
 {
 	garden_rectangle(&garden, 'b', 8, 4);
@@ -740,6 +754,7 @@ Suite *test_suite(void)
 	tcase_add_test(figures, what_is_dug_alike_is_told_once_and_reuse_where_it_goes);
 	tcase_add_test(figures, loads_name_what_each_vehicle_takes);
 	tcase_add_test(figures, what_lies_over_bases_is_told_where_it_goes);
+	tcase_add_test(figures, what_stands_above_the_ground_is_told_with_its_cap);
 	tcase_add_test(figures, an_embed_that_is_the_same_everywhere_is_said_as_it_is);
 	tcase_add_test(figures, edging_is_whole_pieces_and_a_rest_that_is_sawn_short);
 	tcase_add_test(figures, lengths_to_saw_are_rounded_down);

@@ -305,15 +305,15 @@ static int read_title(struct side_read *sides, const struct outline *outline)
 		} else if (strncmp(c, "side ", 5) == 0 || strncmp(c, "Side ", 5) == 0) {
 			loop = 0;
 			c += 5;
-		} else if (strncmp(c, ". ", 2) == 0) {
+		} else if (*c == '.') {
 			way = 0;
-			c += 2;
-		} else if (strncmp(c, "From the last corner", 20) == 0) {
+			c++;
+		} else if (strncmp(c, "From", 4) == 0) { /* the last corner */
 			way |= BACK;
-			c += 20;
-		} else if (strncmp(c + 1, "dd and even exchanged", 21) == 0) {
+			c += 4;
+		} else if (strncmp(c + 1, "dd", 2) == 0) { /* and even exchanged */
 			way |= EXCHANGED;
-			c += 22;
+			c += 3;
 		} else if (end > c && *c != ' ' && *end == ' ' && strchr("udlr", end[1])) {
 			faces(&outline->loops[loop], (int)number - 1, end + 1);
 			sides[count++] = (struct side_read){ loop, (int)number - 1, way };
@@ -357,7 +357,8 @@ static void is_laid(const struct wall *wall, const struct side_read *side,
 		const struct wall_run *run = &laid->runs[run_index(wall, side)];
 		nm ends[2] = { run->from, length - run->from - run->length };
 
-		ck_assert_int_eq(read->count, run->piece_count);
+		ck_assert_msg(read->count == run->piece_count, "side %d: %d of %d pieces",
+			side->side + 1, read->count, run->piece_count);
 		for (int i = 0; i < read->count; i++)
 			ck_assert_msg(is_near(read->pieces[is_back ? read->count - 1 - i : i],
 				(double)run->pieces[i], unit() / 4 + 1), "side %d piece %d: %.0f",
@@ -582,6 +583,20 @@ START_TEST(a_plain_bed_takes_12_lines)
 }
 END_TEST
 
+/* 84 in less both depths are four blocks and 4 in, less one of them four blocks and 12 in. */
+START_TEST(a_bed_names_the_letters_that_it_has_and_no_others)
+{
+	garden_rows(&garden, (const char *[]){
+		"bbbbbbb.bbbbbbb", "bbbbbbb.bbbbbbb", "bbbbbbb.bbbbbbb", "bbbbbbb.bbbbbbb",
+		"bbbbbbb........", "bbbbbbb........", NULL });
+	print();
+	has(" (a 11 7/8 in),");
+	has(" (b 3 7/8 in),");
+	has("\n  a       6  12 in  11 7/8 in  B1: 2 each on side 1 odd, ");
+	has("\n  b       6   4 in   3 7/8 in  B2: 2 each on side 1 odd, ");
+}
+END_TEST
+
 START_TEST(a_run_with_a_joint_more_or_fewer_than_pieces_says_what_becomes_of_it)
 {
 	/* 8 x 4 ft of 16 x 8 in block, of which 3/8 in is joint: through at both ends six blocks
@@ -630,6 +645,7 @@ Suite *test_suite(void)
 	tcase_add_checked_fixture(words, NULL, teardown);
 	tcase_add_test(words, a_square_bed_with_a_cut_is_drawn_once_for_all_its_sides);
 	tcase_add_test(words, a_plain_bed_takes_12_lines);
+	tcase_add_test(words, a_bed_names_the_letters_that_it_has_and_no_others);
 	tcase_add_test(words, a_run_with_a_joint_more_or_fewer_than_pieces_says_what_becomes_of_it);
 	return suite;
 }
