@@ -73,7 +73,7 @@ END_TEST
 /* What only some plots have: rows of one that has it, and the words that tell of it. */
 static const struct { const char *rows[7], *words; } told[] = {
 	{ { "bbbbbbbb....", "bbbbbbbb....", "bbbbbbbb....", "bbbbbbbb....", "bbbbbbbbbbbb",
-		"bbbbbbbbbbbb", NULL }, "A minus: it begins" },
+		"bbbbbbbbbbbb", NULL }, ", with a minus before it" },
 	{ { "pppp", "qqqq", NULL },
 		"Two letters of one kind side by side count as path and path." },
 	{ { "llll", "mmmm", NULL }, "count as lawn and lawn." },
