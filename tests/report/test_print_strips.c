@@ -580,6 +580,7 @@ START_TEST(a_plain_bed_takes_12_lines)
 		"                  8       24      40\n"
 		"  even through|-------|-------|-------|through\n"
 		"              0       16      32      48\n\n");
+	ck_assert_ptr_null(strstr(page.bytes, "with a minus"));
 }
 END_TEST
 

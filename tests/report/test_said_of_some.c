@@ -111,7 +111,7 @@ END_TEST
 /* A lawn sown, without anything else. */
 START_TEST(what_it_lacks_is_not)
 {
-	static const char *const lacking[] = { "A minus", "Two letters", "ground-level beds",
+	static const char *const lacking[] = { "with a minus", "Two letters", "ground-level beds",
 		"fixture holds", "wall holds", "held side", "drop bolt", "Whole sections",
 		"Layers are", "Liner:", "embed leaves", "Spare turf", "sod there back" };
 
