@@ -131,7 +131,7 @@ int *groups_partners(const struct groups *groups, int first)
 
 	for (int i = 0; i < groups->item_count; i++)
 		partners[i] = NO_PARTNER;
-	for (int i = 0; i < groups->count; i++) {
+	for (int i = 0; i < groups->count && !stop_asked(); i++) {
 		const struct group *group = &groups->list[i];
 		int split = 0;
 

@@ -37,7 +37,8 @@ void groups_fini(struct groups *groups);
 enum { NO_PARTNER = -1 };
 /* Of a list that is one list, its first `first` items, and then another: which of the one each of
  * the other goes with and the other way round, the first of several alike with the first. By item
- * of the whole list: its partner's index in it; NO_PARTNER where there is none. To be freed. */
+ * of the whole list: its partner's index in it; NO_PARTNER where there is none. Where it is stopped
+ * (base/stop.h), fewer have one. To be freed. */
 int *groups_partners(const struct groups *groups, int first);
 
 #endif

@@ -58,7 +58,7 @@ static const struct pressing pressings[] = {
 	{ "space backspace", 0, 0, "Taken back" },
 	{ "space backspace +", 0, 0, "Put back" },
 	{ "tab", 0, 0, "Edges       " },
-	{ "shift-tab", 0, 0, "Snags  " },
+	{ "shift-tab", 0, 0, "Changed  " },
 	{ "; W a l l s enter )", 0, 0, "more above" },
 	{ "; W a l l s enter ) (", 0, 0, "more below" },
 	{ "escape", 0, 0, "There is nothing to go back from" },
@@ -137,7 +137,7 @@ START_TEST(a_list_is_walked_jumped_in_and_picked_from)
 	terminal_keys(at.t, "; down enter");
 	terminal_until(at.t, shown_page(at.t, "Edges"));
 	terminal_keys(at.t, "; end enter");
-	terminal_until(at.t, shown_page(at.t, "Snags"));
+	terminal_until(at.t, shown_page(at.t, "Changed"));
 	terminal_keys(at.t, "; home tab shift-tab pagedown pageup up down w");
 	terminal_keys(at.t, "enter");
 	terminal_until(at.t, shown_page(at.t, "Walls"));

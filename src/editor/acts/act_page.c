@@ -136,7 +136,7 @@ static const struct act acts[] = {
 		.with = -1 },
 	{ .id = ACT_PAGES, .keys = ONE_KEY(';'), .key_name = ";", .name = "Pages",
 		.wish = "pick a page",
-		.words = "snag warning problem price cost areas walls stone soil panel",
+		.words = "snag warning problem price cost areas walls stone soil changed panel",
 		.run = act_pages },
 	{ .id = ACT_PANEL, .key_name = "!", .name = "Panel width",
 		.wish = "hide the panel, or make it wide",
