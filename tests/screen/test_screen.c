@@ -129,6 +129,38 @@ START_TEST(a_stroke_is_mirrored_before_the_eyes)
 }
 END_TEST
 
+START_TEST(what_has_changed_since_saving_is_told_on_a_page)
+{
+	struct table at;
+
+	table_sit(&at, "court.plot", 24, 80);
+	page_turn_to(at.t, "Changed");
+	terminal_wait(at.t, "Nothing has changed since");
+	terminal_keys(at.t, "l space");
+	terminal_wait(at.t, "More to buy and to haul");
+	ck_assert(terminal_shows(at.t, "Turf"));
+	terminal_keys(at.t, "> >");
+	terminal_wait(at.t, "Nothing has changed since");
+	terminal_keys(at.t, "backspace");
+	terminal_wait(at.t, "Left over, or less to");
+	table_leave(&at);
+}
+END_TEST
+
+/* Where there is room for two pages, it stands beside the one before it. */
+START_TEST(the_page_of_changes_is_made_beside_the_one_before_it)
+{
+	struct table at;
+
+	table_sit(&at, "court.plot", 50, 160);
+	page_turn_to(at.t, "Snags");
+	terminal_wait(at.t, "Nothing has changed since");
+	terminal_keys(at.t, "l space");
+	terminal_wait(at.t, "More to buy and to haul");
+	table_leave(&at);
+}
+END_TEST
+
 START_TEST(a_list_is_walked_jumped_in_and_picked_from)
 {
 	struct table at;
@@ -734,6 +766,8 @@ Suite *test_suite(void)
 	tcase_add_loop_test(keys, each_question_and_form_can_be_left_by_esc_and_by_ctrl_c, 0,
 		(int)(sizeof askings / sizeof *askings));
 	tcase_add_test(keys, a_stroke_is_mirrored_before_the_eyes);
+	tcase_add_test(keys, what_has_changed_since_saving_is_told_on_a_page);
+	tcase_add_test(keys, the_page_of_changes_is_made_beside_the_one_before_it);
 	tcase_add_test(keys, a_list_is_walked_jumped_in_and_picked_from);
 	tcase_add_test(keys, a_list_finds_words_inside_and_says_what_was_typed);
 	tcase_add_test(keys, a_place_is_typed_corrected_and_gone_to);
