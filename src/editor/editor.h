@@ -126,8 +126,8 @@ bool editor_is_counted(const struct editor *editor);
 /* Counts them, where they are not. False where it was stopped (base/stop.h). */
 bool editor_refresh(struct editor *editor);
 /* Makes the other pages too: a page that was made before a stroke can show by its stars what the
- * stroke changed; those compared with the plot's file only where they come next, since that takes as
- * long as counting. False where it was stopped. The editor is counted. */
+ * stroke changed; those compared with the plot's file only where they come next, since that takes
+ * as long as counting. False where it was stopped. The editor is counted. */
 bool editor_refresh_pages(struct editor *editor);
 /* The faults of the mirror, counted now. */
 int64_t editor_faults(struct editor *editor);

@@ -308,8 +308,9 @@ bool pages_make(struct pages *pages, int page, const struct takeoff *takeoff,
 	const struct plot *plot, const struct saved *saved)
 {
 	struct page *new = &pages->pages[page];
-	struct page_maker maker = { .page = new, .saved = saved, .report = { .words = &new->arena, .plot = plot,
-		.takeoff = takeoff, .units = plot_units(plot), .wording = WORDING_PANEL } };
+	struct page_maker maker = { .page = new, .saved = saved, .report = {
+		.words = &new->arena, .plot = plot, .takeoff = takeoff,
+		.units = plot_units(plot), .wording = WORDING_PANEL } };
 
 	if (new->is_made)
 		return true;
