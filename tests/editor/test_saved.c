@@ -128,6 +128,7 @@ START_TEST(another_file_is_what_it_is_saved_as)
 	lay_one_more();
 	desk_answer(desk, ROWS { typed, NULL });
 	desk_do(desk, ACT_SAVE_AS);
+	desk_answered(desk);
 	check_only("Nothing has changed since it was saved.");
 	desk_press(desk, PRESS_BACKSPACE);
 	check_area("-1.0 sq ft");
