@@ -219,7 +219,7 @@ static void print_kind(const struct report *report, const char *words, bool rais
 	list_beds(&schedule, raised);
 	if (schedule.count == 0)
 		return;
-	page_heading(report->out, words);
+	print_section(report, words);
 	groups = alike_beds(&schedule, raised);
 	schedule.alike = &groups;
 	table_print(&schedule.table, report->out);
@@ -261,7 +261,8 @@ void print_beds(const struct report *report)
 
 	print_kind(report, "Raised beds", true, raised);
 	print_not_laid(report);
-	if (report->takeoff->walls.count + report->takeoff->walls.not_laid_count > 0)
+	if (!report->is_whole &&
+		report->takeoff->walls.count + report->takeoff->walls.not_laid_count > 0)
 		print_lines(report, 0, 0, "Across, down: the first corner, from the plan's top "
 			"left corner. Above: the wall with its cap, over finished ground. Inside: "
 			"between the walls. Soil: its depth.");

@@ -76,7 +76,7 @@ void print_cutting(const struct report *report)
 
 	if (cuttings->count == 0)
 		return;
-	print_heading(report, "Cutting", report->takeoff->complete);
+	print_section(report, "Cutting");
 	for (int i = 0; i < cuttings->count; i++) {
 		if (i > 0)
 			print_blank(report);

@@ -317,7 +317,8 @@ void print_fence(const struct report *report)
 
 	if (fences->count == 0)
 		return;
-	print_measures(report);
+	if (!report->is_whole)
+		print_measures(report);
 	for (int i = 0; i < fences->count; i++) {
 		const struct fencing *fencing = &fences->list[i];
 

@@ -223,8 +223,10 @@ void print_walls(const struct report *report)
 	if (walls->count == 0)
 		return;
 	sheets = make_sheets(walls, &report->takeoff->cuttings);
-	page_heading(report->out, "Laying sheets");
-	print_legend(report, &sheets);
+	if (!report->is_whole) {
+		page_heading(report->out, "Laying sheets");
+		print_legend(report, &sheets);
+	}
 	for (int i = 0; i < sheets.groups.count && !stop_asked(); i++)
 		if (walls->list[sheets.groups.list[i].members[0]].turn == TURN_NONE)
 			print_sheet(report, &sheets, i);
