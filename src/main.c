@@ -19,7 +19,7 @@ static const char usage[] =
 	"  parterre takeoff FILE     print what to buy, lay and cut\n"
 	"      -o, --output OUT      write it to OUT instead\n"
 	"      --prices BOOK         cost it by this price book, not the plot's own\n"
-	"      --force               even where OUT holds something that is no takeoff\n"
+	"      --force               even where OUT holds something else, or a table\n"
 	"      --only PARTS          parts of it alone: shopping,walls; list names them\n"
 	"      --pages               on pages of 66 lines, for a printer\n"
 	"      --json                for programs: one JSON object in SI units\n"

@@ -52,7 +52,7 @@ static void set_slots(struct kinds *kinds, size_t slot_count)
 	free(kinds->slots);
 	kinds->slots = memory_new(slot_count, sizeof *kinds->slots);
 	kinds->slot_count = slot_count;
-	for (size_t i = 0; i < kinds->count; i++)
+	for (size_t i = 0; i < kinds->count && !stop_asked(); i++)
 		*slot_of(kinds, kinds->list[i].hash, NONE_ALIKE) = (int)i + 1;
 }
 
@@ -86,14 +86,14 @@ static struct groups groups_of(const struct kinds *kinds, int *of, int count)
 	};
 	int *next = groups.members;
 
-	for (int i = 0; i < count; i++)
+	for (int i = 0; i < count && !stop_asked(); i++)
 		groups.list[of[i]].count++;
 	for (int i = 0; i < groups.count; i++) {
 		groups.list[i].members = next;
 		next += groups.list[i].count;
 		groups.list[i].count = 0;
 	}
-	for (int i = 0; i < count; i++) {
+	for (int i = 0; i < count && !stop_asked(); i++) {
 		struct group *group = &groups.list[of[i]];
 
 		groups.members[group->members - groups.members + group->count++] = i;
@@ -131,7 +131,7 @@ int *groups_partners(const struct groups *groups, int first)
 
 	for (int i = 0; i < groups->item_count; i++)
 		partners[i] = NO_PARTNER;
-	for (int i = 0; i < groups->count; i++) {
+	for (int i = 0; i < groups->count && !stop_asked(); i++) {
 		const struct group *group = &groups->list[i];
 		int split = 0;
 

@@ -8,7 +8,7 @@
 
 struct group {
 	const int *members; /* indices into the list, ascending */
-	int count;          /* at least 1 */
+	int count;          /* at least 1, unless it was stopped */
 };
 
 struct groups {
@@ -30,14 +30,16 @@ struct alike {
 };
 
 /* Groups `count` items of the given size, in time proportional to them; where it is stopped
- * (base/stop.h), fewer of them. To be freed with groups_fini. */
+ * (base/stop.h), fewer of them, and some have no member yet: their members[0] is an item all the
+ * same. To be freed with groups_fini. */
 struct groups groups_make(const void *items, int count, size_t size, const struct alike *alike);
 void groups_fini(struct groups *groups);
 
 enum { NO_PARTNER = -1 };
 /* Of a list that is one list, its first `first` items, and then another: which of the one each of
  * the other goes with and the other way round, the first of several alike with the first. By item
- * of the whole list: its partner's index in it; NO_PARTNER where there is none. To be freed. */
+ * of the whole list: its partner's index in it; NO_PARTNER where there is none. Where it is stopped
+ * (base/stop.h), fewer have one. To be freed. */
 int *groups_partners(const struct groups *groups, int first);
 
 #endif

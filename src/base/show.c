@@ -2,6 +2,7 @@
 #include "base/measure.h"
 
 #include <math.h>
+#include <string.h>
 
 #define M_PER_FOOT 0.3048
 #define SQ_M_PER_SQ_FT 0.09290304
@@ -84,6 +85,16 @@ void show_inches(struct text *out, nm length, enum units units)
 		length_write_inches(out, units_nearest(out, length, SIXTEENTH) * SIXTEENTH);
 	else
 		show_length(out, length, units);
+}
+
+void show_tape(struct text *out, nm length, enum units units)
+{
+	if (units == UNITS_METRIC) {
+		text_print(out, "%lld", (long long)units_nearest(out, length, NM_PER_MM));
+		return;
+	}
+	length_write_inches(out, units_nearest(out, length, SIXTEENTH) * SIXTEENTH);
+	text_cut(out, out->length - strlen(" in"));
 }
 
 /* A hundredth of a millimetre. */

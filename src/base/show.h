@@ -27,7 +27,10 @@ double show_number(const struct show_unit *unit, double figure);
 void show_length(struct text *out, nm length, enum units units);
 /* As a rule or a saw's stop reads it: imperial in inches alone, "13 7/8 in"; metric as above. */
 void show_inches(struct text *out, nm length, enum units units);
-/* The same to the nearest 1/64 in and 1/100 mm, for pieces that are to add up: "112.5 mm". */
+/* As a tape is read, without its unit: inches to the nearest 1/16, whole millimetres: "13 7/8",
+ * "-8", "2440". */
+void show_tape(struct text *out, nm length, enum units units);
+/* show_inches to the nearest 1/64 in and 1/100 mm, for pieces that are to add up: "112.5 mm". */
 void show_piece(struct text *out, nm length, enum units units);
 /* What show_piece shows a length as. */
 nm show_piece_rounded(nm length, enum units units);

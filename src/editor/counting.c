@@ -1,6 +1,7 @@
 #include "editor/editor.h"
 #include "base/stop.h"
 #include "editor/price_book.h"
+#include "editor/saved.h"
 
 #include <assert.h>
 
@@ -45,9 +46,18 @@ static bool takeoff_refresh(struct editor *editor)
 	return true;
 }
 
+/* What a page is compared with is there for as long as it is made. */
 static bool page_refresh(struct editor *editor, int page)
 {
-	return pages_make(&editor->pages, page, &editor->takeoff, editor->plot);
+	struct saved_plot saved;
+	bool is_made;
+
+	if (editor->pages.pages[page].is_made || !page_is_of_saved(page))
+		return pages_make(&editor->pages, page, &editor->takeoff, editor->plot, NULL);
+	is_made = saved_read(&saved, editor) && pages_make(&editor->pages, page, &editor->takeoff,
+		editor->plot, &saved.saved);
+	saved_fini(&saved);
+	return is_made;
 }
 
 bool editor_refresh(struct editor *editor)
@@ -58,10 +68,12 @@ bool editor_refresh(struct editor *editor)
 
 bool editor_refresh_pages(struct editor *editor)
 {
+	const int next = (editor->page + 1) % pages_count();
 	int page = 0;
 
 	assert(editor_is_counted(editor));
-	while (page < pages_count() && page_refresh(editor, page))
+	while (page < pages_count() &&
+		((page_is_of_saved(page) && page != next) || page_refresh(editor, page)))
 		page++;
 	return page == pages_count();
 }

@@ -114,6 +114,13 @@ void editor_take(struct editor *editor, struct plot *plot, bool is_saved)
 		hold(editor);
 }
 
+void editor_saved(struct editor *editor)
+{
+	editor->saved_position = editor->position;
+	editor->unkept = 0;
+	pages_drop_saved(&editor->pages);
+}
+
 void editor_move(struct editor *editor, struct store *next)
 {
 	struct store before = editor->store;
@@ -125,8 +132,7 @@ void editor_move(struct editor *editor, struct store *next)
 	editor->name = name_of(editor->store.path);
 	editor->is_looking = false;
 	editor->has_begun = true;
-	editor->unkept = 0;
-	editor->saved_position = editor->position;
+	editor_saved(editor);
 	price_book_close(editor); /* its name may lead elsewhere now */
 	editor->is_stale = editor->has_news = true;
 }

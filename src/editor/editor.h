@@ -96,6 +96,8 @@ void editor_fini(struct editor *editor);
  * plot is written down at once, as unsaved work. */
 void editor_take(struct editor *editor, struct plot *plot, bool is_saved);
 
+/* The plot was written to its file as it is. */
+void editor_saved(struct editor *editor);
 /* Goes on in the file of `next`, which holds the plot as it is, as the one who writes it; *next has
  * the file from before, for the caller to close. */
 void editor_move(struct editor *editor, struct store *next);
@@ -125,7 +127,8 @@ bool editor_is_counted(const struct editor *editor);
 /* Counts them, where they are not. False where it was stopped (base/stop.h). */
 bool editor_refresh(struct editor *editor);
 /* Makes the other pages too: a page that was made before a stroke can show by its stars what the
- * stroke changed. False where it was stopped. The editor is counted. */
+ * stroke changed; those compared with the plot's file only where they come next, since that takes
+ * as long as counting. False where it was stopped. The editor is counted. */
 bool editor_refresh_pages(struct editor *editor);
 /* The faults of the mirror, counted now. */
 int64_t editor_faults(struct editor *editor);

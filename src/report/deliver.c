@@ -6,8 +6,8 @@
 
 enum { LOOK_BYTES = 256 };
 
-/* What is in the file at path that may not be replaced; NULL: it is empty or begins like a takeoff
- * that nobody fills in. */
+/* What is in the file at path that may not be replaced; NULL: it is empty or begins like a takeoff,
+ * plan or comparison, which nobody fills in. */
 static const char *kept_content(const char *path)
 {
 	char head[LOOK_BYTES];
@@ -15,13 +15,13 @@ static const char *kept_content(const char *path)
 	size_t length;
 
 	if (!file)
-		return "something that is no takeoff";
+		return "something that cannot be read";
 	length = fread(head, 1, sizeof head, file);
 	fclose(file);
 	if (report_is_table(head, length))
 		return "a table, in which somebody may have filled in more";
 	return length == 0 || report_is_takeoff(head, length) ? NULL :
-		"something that is no takeoff";
+		"something that is no takeoff, plan or comparison";
 }
 
 /* By whatever name. */

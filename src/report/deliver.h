@@ -1,5 +1,5 @@
-/* Writing a takeoff, or a comparison of two, to a file without harm: one rule for the command line
- * and the screen. */
+/* Writing a takeoff, a plan by itself, or a comparison of two, to a file without harm: one rule for
+ * the command line and the screen. */
 #ifndef REPORT_DELIVER_H
 #define REPORT_DELIVER_H
 
@@ -12,7 +12,7 @@ enum delivery {
 	DELIVERY_FAILED         /* nothing written; error says why */
 };
 
-/* What a takeoff is made of, and may never be written over: files by their paths, "-" being
+/* What it is made of, and may never be written over: files by their paths, "-" being
  * standard input. NULL: no book; `other`: what it is compared with, NULL: nothing. */
 struct delivery_from {
 	const char *plot, *book;

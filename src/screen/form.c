@@ -98,8 +98,9 @@ static bool is_left(struct stage *stage, struct filling *filling, bool *is_done)
 {
 	static const char *const answers[] = { "Go on typing", "Set it", "Drop what was typed" };
 	enum { GO_ON, SET, DROP, ANSWERS };
-	const struct question question = { .text = "What was typed is not set yet.",
-		.answers = answers, .count = ANSWERS };
+	const struct question question = { .answers = answers, .count = ANSWERS,
+		.text = "What was typed is not set yet. Esc goes back to it. To drop it type "
+			"drop, then Enter." };
 	int answer;
 
 	if (!has_changed(filling))

@@ -1,5 +1,6 @@
 #include "support/runner.h"
 #include "support/random.h"
+#include "support/stopper.h"
 #include "base/groups.h"
 
 #include <stdlib.h>
@@ -99,6 +100,38 @@ START_TEST(of_two_lists_the_first_of_several_alike_goes_with_the_first)
 }
 END_TEST
 
+/* Whatever is looked at before it is thrown away is there. */
+START_TEST(it_can_be_stopped_at_any_ask)
+{
+	enum { ITEMS = 300 };
+	int items[ITEMS], by = 1;
+	struct stopper stopper;
+	bool was_stopped = true;
+
+	for (int i = 0; i < ITEMS; i++)
+		items[i] = i * 7 % 100;
+	for (int at = 1; was_stopped; at++) {
+		struct groups groups;
+		int *partners;
+
+		stopper_begin(&stopper, at);
+		groups = groups_by(&by, items, ITEMS);
+		partners = groups_partners(&groups, ITEMS / 2);
+		stopper_end();
+		was_stopped = stopper.asks >= at;
+		ck_assert_int_le(groups.item_count, ITEMS);
+		for (int i = 0; i < groups.count; i++)
+			for (int j = 0; j == 0 || j < groups.list[i].count; j++)
+				ck_assert(groups.list[i].members[j] >= 0 &&
+					groups.list[i].members[j] < groups.item_count);
+		for (int i = 0; i < groups.item_count; i++)
+			ck_assert(partners[i] >= NO_PARTNER && partners[i] < groups.item_count);
+		free(partners);
+		groups_fini(&groups);
+	}
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("groups");
@@ -108,5 +141,6 @@ Suite *test_suite(void)
 	tcase_add_test(groups, no_items_make_no_groups);
 	tcase_add_test(groups, every_item_is_in_one_group_with_its_like);
 	tcase_add_test(groups, of_two_lists_the_first_of_several_alike_goes_with_the_first);
+	tcase_add_test(groups, it_can_be_stopped_at_any_ask);
 	return suite;
 }

@@ -63,6 +63,30 @@ static const struct {
 	{ -1, "0 in", "0 mm" }, { 1, "0 in", "0 mm" },
 };
 
+/* To the nearest sixteenth of an inch or millimetre; metres are never used. */
+static const struct {
+	nm length;
+	const char *imperial, *metric;
+} marks[] = {
+	{ 0, "0", "0" }, { INCHES(13.875), "13 7/8", "352" }, { INCHES(1284.0), "1284", "32614" },
+	{ INCHES(11.96875), "12", "304" }, { INCHES(11.96875) - 1, "11 15/16", "304" },
+	{ -INCHES(8), "-8", "-203" }, { INCHES(0.5), "1/2", "13" }, { -1, "0", "0" },
+};
+
+START_TEST(a_tape_is_read_without_a_unit)
+{
+	struct text t = TEXT_EMPTY;
+
+	text_add(&t, "at ");
+	show_tape(&t, marks[_i].length, UNITS_IMPERIAL);
+	ck_assert_str_eq(t.bytes + 3, marks[_i].imperial);
+	text_cut(&t, 3);
+	show_tape(&t, marks[_i].length, UNITS_METRIC);
+	ck_assert_str_eq(t.bytes + 3, marks[_i].metric);
+	text_fini(&t);
+}
+END_TEST
+
 START_TEST(a_saws_stop_is_set_in_inches_alone)
 {
 	struct text t = TEXT_EMPTY;
@@ -272,6 +296,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(figure, a_length_is_shown_to_a_sixteenth_or_a_millimetre, 0,
 		COUNT(lengths));
 	tcase_add_loop_test(figure, a_saws_stop_is_set_in_inches_alone, 0, COUNT(stops));
+	tcase_add_loop_test(figure, a_tape_is_read_without_a_unit, 0, COUNT(marks));
 	tcase_add_test(figure, an_area_is_shown_in_square_feet_or_metres);
 	tcase_add_loop_test(figure, a_small_volume_is_shown_in_the_smaller_unit, 0, COUNT(volumes));
 	tcase_add_test(figure, a_figure_alone_is_in_the_unit_that_it_would_be_shown_in);

@@ -76,7 +76,8 @@ static void answer(struct plot *plot, struct history *history, struct pages *pag
 	takeoff_compute(&takeoff, &arena, plot, NULL);
 	pages_renew(pages);
 	for (int page = 0; page < pages_count(); page++)
-		pages_make(pages, page, &takeoff, plot);
+		if (!page_is_of_saved(page))
+			pages_make(pages, page, &takeoff, plot, NULL);
 	arena_clear(&arena);
 }
 

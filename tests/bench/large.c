@@ -75,7 +75,9 @@ static double page_time(const struct takeoff *takeoff, const struct plot *plot)
 		for (int page = 0; page < pages_count(); page++) {
 			double start = now_ms();
 
-			pages_make(&pages, page, takeoff, plot);
+			if (page_is_of_saved(page))
+				continue;
+			pages_make(&pages, page, takeoff, plot, NULL);
 			if (now_ms() - start > longest)
 				longest = now_ms() - start;
 		}

@@ -54,6 +54,7 @@ static const struct {
 	{ "move bed", ACT_MOVE_MARKED }, { "copy bed", ACT_STAMP },
 	{ "wider", ACT_STRIP_PUT }, { "widen", ACT_STRIP_PUT },
 	{ "save", ACT_SAVE }, { "backup", ACT_COPY }, { "mouse", ACT_MOUSE },
+	{ "changed", ACT_PAGES },
 };
 enum { LISTS = 2 };
 
@@ -65,6 +66,14 @@ struct seeker {
 };
 static struct seeker seeker;
 
+/* In the list by name a state may stand behind it. */
+static bool is_called(const char *answer, const char *name)
+{
+	size_t length = strlen(name);
+
+	return strncmp(answer, name, length) == 0 && strchr(":", answer[length]) != NULL;
+}
+
 static int look_up(struct asker *asker, const struct question *question)
 {
 	int found[ACTS], count = seek(question, seeker.typed, found);
@@ -72,7 +81,7 @@ static int look_up(struct asker *asker, const struct question *question)
 	(void)asker;
 	seeker.place = -1;
 	for (int i = count - 1; i >= 0; i--)
-		if (strcmp(question->answers[found[i]], seeker.act->name) == 0 ||
+		if (is_called(question->answers[found[i]], seeker.act->name) ||
 		    strcmp(question->answers[found[i]], seeker.act->wish) == 0)
 			seeker.place = i;
 	return ANSWER_NONE;
@@ -92,6 +101,22 @@ START_TEST(an_everyday_word_finds_the_act_that_is_meant_first_or_second)
 			"\"%s\" finds \"%s\" at place %d of \"%s\"", seeker.typed,
 			seeker.act->name, seeker.place, acts_get(lists[i])->name);
 	}
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(what_an_act_has_set_stands_behind_its_name)
+{
+	struct desk *b = desk_new((const char *const[]){ "b.", "..", NULL });
+
+	desk_answer(b, (const char *const[]){ "Mouse: off", "Mouse: on", "Panel width: normal",
+		"Panel width: wide", "Panel width: hidden", "Panel width: normal", NULL });
+	desk_type(b, "!");
+	ck_assert(b->editor.is_pointing);
+	desk_type(b, "!!!");
+	ck_assert_int_eq(b->editor.panel, PANEL_HIDDEN);
+	desk_type(b, "!!");
+	ck_assert_int_eq(b->editor.panel, PANEL_WIDE);
 	desk_free(b);
 }
 END_TEST
@@ -181,6 +206,7 @@ Suite *test_suite(void)
 
 	tcase_add_loop_test(list, an_everyday_word_finds_the_act_that_is_meant_first_or_second, 0,
 		sizeof words / sizeof *words);
+	tcase_add_test(list, what_an_act_has_set_stands_behind_its_name);
 	tcase_add_test(list, words_are_plain_and_none_is_there_twice);
 	tcase_add_test(list, what_no_act_is_there_for_is_answered);
 	tcase_add_test(list, acts_stand_under_headings_each_of_which_is_there_once);

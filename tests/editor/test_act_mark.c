@@ -159,7 +159,7 @@ START_TEST(moving_lifts_there_and_stamps_here_in_one_step_also_onto_itself)
 		"Flip it across: [\nFlip it down: ]\nLift it: Delete\n"
 		"Swap a letter: \nCrop the plan to it: \nDrop the mark: \n");
 	desk_check(b, ROWS { ".......", ".bcd...", ".bpb...", ".......", ".......", NULL });
-	desk_says(b, "Moved");
+	desk_says(b, "Moved; Backspace takes it back. It leaves open ground where it stood.");
 	ck_assert_int_eq(editor_state(&b->editor), STATE_REST);
 	ck_assert_uint_eq(strokes(b), 1);
 	desk_press(b, PRESS_BACKSPACE);

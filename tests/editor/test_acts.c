@@ -459,13 +459,14 @@ START_TEST(pages_are_turned_and_picked)
 	ck_assert_str_eq(page_name(b->editor.page), "Edges");
 	desk_press(b, PRESS_BACK_TAB);
 	desk_press(b, PRESS_BACK_TAB);
-	ck_assert_str_eq(page_name(b->editor.page), "Snags");
+	ck_assert_str_eq(page_name(b->editor.page), "Changed");
 	desk_press(b, PRESS_TAB);
 	ck_assert_str_eq(page_name(b->editor.page), "Areas");
 	desk_answer(b, ROWS { "Snags", "", NULL });
 	desk_type(b, ";");
 	ck_assert_str_eq(b->offered,
-		"Areas\nEdges\nBeds\nWalls\nFill\nStone\nDig\nFence\nCosts\nSnags\n");
+		"Areas\nEdges\nBeds\nWalls\nFill\nStone\nDig\nFence\nCosts\nSnags\n"
+		"Changed\n");
 	ck_assert_str_eq(page_name(b->editor.page), "Snags");
 	desk_type(b, ";");
 	ck_assert_str_eq(page_name(b->editor.page), "Snags");

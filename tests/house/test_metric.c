@@ -5,6 +5,7 @@
 #include "editor/acts/acts.h"
 #include "plot/format/format.h"
 #include "report/json/json.h"
+#include "report/compare/comparison.h"
 #include "report/panel/pages.h"
 #include "report/text/print.h"
 #include "report/words/snag_words.h"
@@ -110,11 +111,32 @@ END_TEST
 
 static struct garden garden;
 
+/* Each page, that of what has changed beside the same plan without its first row. */
+static void check_pages(void)
+{
+	struct pages pages = { 0 };
+	struct garden before = { .plot = { details_copy(&garden.plot.details),
+		ground_copy(&garden.plot.ground) } };
+	const struct compared compared = { &before.plot, &before.takeoff, NULL };
+	const struct saved saved = { .counted = &compared };
+
+	memset(before.plot.ground.cells, OPEN_GROUND, (size_t)before.plot.ground.columns);
+	garden_count(&before);
+	for (int i = 0; i < pages_count(); i++) {
+		ck_assert(pages_make(&pages, i, &garden.takeoff, &garden.plot, &saved));
+		for (size_t j = 0; j < pages.pages[i].count; j++) {
+			check_metric(pages.pages[i].lines[j].label, page_name(i));
+			check_metric(pages.pages[i].lines[j].value, page_name(i));
+		}
+	}
+	pages_fini(&pages);
+	garden_fini(&before);
+}
+
 static void check_takeoff(const char *where)
 {
 	struct text text = TEXT_EMPTY;
 	struct text_sink sink = text_sink(&text);
-	struct pages pages = { 0 };
 
 	garden_count(&garden);
 	report_text(&sink.sink, &garden.plot, &garden.takeoff, "garden.plot", PARTS_ALL);
@@ -123,14 +145,7 @@ static void check_takeoff(const char *where)
 	report_json(&sink.sink, &garden.plot, &garden.takeoff);
 	check_metric(text.bytes, where);
 	text_fini(&text);
-	for (int i = 0; i < pages_count(); i++) {
-		ck_assert(pages_make(&pages, i, &garden.takeoff, &garden.plot));
-		for (size_t j = 0; j < pages.pages[i].count; j++) {
-			check_metric(pages.pages[i].lines[j].label, page_name(i));
-			check_metric(pages.pages[i].lines[j].value, page_name(i));
-		}
-	}
-	pages_fini(&pages);
+	check_pages();
 }
 
 /* Other figures than those in the plots' own notes and inches. */

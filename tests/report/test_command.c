@@ -205,6 +205,8 @@ START_TEST(a_plan_is_written_over_what_was_one)
 	check_file("out.txt", "parterre plan 1\n");
 	put("other.txt", "dear diary\n");
 	check_run(ARGUMENTS("plan", "-o", in_folder("other.txt"), plot), 2, "", "--force");
+	check_run(ARGUMENTS("plan", "-o", in_folder("other.txt"), plot), 2, "",
+		"holds something that is no takeoff, plan or comparison: nothing written");
 	check_file("other.txt", "dear diary\n");
 }
 END_TEST

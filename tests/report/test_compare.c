@@ -172,6 +172,44 @@ START_TEST(nothing_differs_only_where_the_takeoffs_are_the_same)
 }
 END_TEST
 
+/* Takes so many differences and wants no more. */
+struct taking {
+	struct differing differing; /* first */
+	int count, most;
+};
+
+static void take_one(struct differing *differing, const struct difference *difference)
+{
+	struct taking *taking = (struct taking *)differing;
+
+	(void)difference;
+	differing->is_done = ++taking->count == taking->most;
+}
+
+static int count_taken(struct comparison *comparison, int most)
+{
+	struct taking taking = { .differing.found = take_one, .most = most };
+
+	for (int i = 0; i < takeoff_shown_count; i++)
+		differences_of(comparison, &taking.differing, &takeoff_shown[i]);
+	return taking.count;
+}
+
+START_TEST(whoever_wants_no_more_differences_is_given_none)
+{
+	EACH_PAIR(seed) {
+		struct comparison comparison;
+		int all;
+
+		gardens_at_random(seed);
+		compare(&comparison, &gardens[OLD], &gardens[NEW]);
+		all = count_taken(&comparison, 0);
+		for (int most = 1; most <= all; most += 1 + all / 10)
+			ck_assert_int_eq(count_taken(&comparison, most), most);
+	}
+}
+END_TEST
+
 static const char *word_of(const cJSON *row, const char *key)
 {
 	const cJSON *value = json_get(row, key);
@@ -388,6 +426,7 @@ Suite *test_suite(void)
 	tcase_add_test(all, of_other_units_all_is_in_those_of_the_new_plot);
 	tcase_add_test(all, of_a_plan_and_itself_nothing_differs);
 	tcase_add_test(all, nothing_differs_only_where_the_takeoffs_are_the_same);
+	tcase_add_test(all, whoever_wants_no_more_differences_is_given_none);
 	tcase_add_test(all, the_other_way_round_more_is_left_over_and_old_is_new);
 	tcase_add_test(all,
 		what_is_ordered_now_is_the_old_order_with_more_and_without_what_is_left_over);

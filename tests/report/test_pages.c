@@ -136,6 +136,7 @@ START_TEST(a_fence_stands_under_its_name_with_what_it_takes)
 	struct plot plot;
 	struct arena arena = ARENA_EMPTY;
 	struct takeoff takeoff;
+	const struct saved unsaved = { .note = "Not saved." };
 
 	fences_ground(&plot, 30, 20);
 	fences_run(&plot, "1,5 25,5");
@@ -143,7 +144,7 @@ START_TEST(a_fence_stands_under_its_name_with_what_it_takes)
 	takeoff_compute(&takeoff, &arena, &plot, NULL);
 	pages_renew(&b->editor.pages);
 	for (int i = 0; i < pages_count(); i++)
-		ck_assert(pages_make(&b->editor.pages, i, &takeoff, &plot));
+		ck_assert(pages_make(&b->editor.pages, i, &takeoff, &plot, &unsaved));
 	check(b, "Fence", "To order, all fences", "Fence post", "5");
 	check(b, "Fence", "To order, all fences", "Fence panel", "3");
 	check(b, "Fence", "Pickets", "Length", "24 ft");
@@ -294,13 +295,13 @@ START_TEST(a_page_without_end_has_its_first_ten_thousand_rows_and_says_so)
 	const struct page *page = &made.pages[page_of("Beds")];
 	size_t at;
 
-	ck_assert(pages_make(&made, page_of("Beds"), &counted, &large));
+	ck_assert(pages_make(&made, page_of("Beds"), &counted, &large, NULL));
 	ck_assert_int_eq(count_headings(page), PAGE_ROWS_MOST);
 	at = page->count;
 	while (at > 0 && strcmp(page->lines[at - 1].label, more) != 0)
 		at--;
 	ck_assert_uint_gt(at, 0);
-	ck_assert(pages_make(&made, page_of("Snags"), &counted, &large));
+	ck_assert(pages_make(&made, page_of("Snags"), &counted, &large, NULL));
 	ck_assert_uint_lt(made.pages[page_of("Snags")].count, 200);
 }
 END_TEST
@@ -317,17 +318,17 @@ START_TEST(a_page_that_is_stopped_is_not_there_until_it_is_made_again)
 		int64_t asks;
 
 		stopper_begin(&stopper, 0);
-		ck_assert(pages_make(&made, page, &counted, &large));
+		ck_assert(pages_make(&made, page, &counted, &large, NULL));
 		asks = stopper.asks;
 		pages_renew(&made); /* so that there is a page to compare with */
 		for (int64_t at = 1; at <= asks; at = at < 20 ? at + 1 : 2 * at) {
 			stopper_begin(&stopper, at);
-			ck_assert(!pages_make(&made, page, &counted, &large));
+			ck_assert(!pages_make(&made, page, &counted, &large, NULL));
 			ck_assert(!made.pages[page].is_made);
 			ck_assert_uint_eq(made.pages[page].count, 0);
 		}
 		stopper_end();
-		ck_assert(pages_make(&made, page, &counted, &large));
+		ck_assert(pages_make(&made, page, &counted, &large, NULL));
 		for (size_t j = 0; j < made.pages[page].count; j++)
 			ck_assert(!made.pages[page].lines[j].is_changed);
 	}
@@ -338,12 +339,12 @@ START_TEST(a_page_is_compared_with_the_takeoff_before_and_none_earlier)
 {
 	int page = page_of("Areas");
 
-	ck_assert(pages_make(&made, page, &counted, &large));
+	ck_assert(pages_make(&made, page, &counted, &large, NULL));
 	pages_renew(&made);
 	ck_assert(made.before[page].is_made);
 	pages_renew(&made); /* nobody has asked for it between */
 	ck_assert(!made.before[page].is_made);
-	ck_assert(pages_make(&made, page, &counted, &large));
+	ck_assert(pages_make(&made, page, &counted, &large, NULL));
 	ck_assert(!made.pages[page].lines[1].is_changed);
 }
 END_TEST

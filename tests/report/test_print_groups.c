@@ -42,12 +42,14 @@ static void shows_not(const char *words)
 	ck_assert_msg(!strstr(page.bytes, words), "\"%s\" is there", words);
 }
 
-START_TEST(up_to_100_beds_alike_have_a_row_each_and_are_named_one_by_one)
+START_TEST(up_to_100_beds_alike_have_one_row_and_are_named_with_their_places)
 {
 	print(shape_small_beds, 256);
 	ck_assert_int_eq(garden.takeoff.walls.count, NAMED_MOST);
-	shows("B99   b  192 ft, 216 ft");
-	shows("B100  b  216 ft, 216 ft");
+	shows("B1   b  0 in, 0 in");
+	shows(" As B1: B2 at 24 ft, 0 in; B3 at ");
+	shows("; B99 at 192 ft, 216 ft; B100 at 216 ft, 216 ft. ");
+	shows_not("B2   b");
 	shows("B98, B99 and B100: 100 beds alike, of each: Soil");
 	shows_not("stands for");
 }
@@ -107,9 +109,9 @@ START_TEST(beds_of_one_shape_that_stand_deeper_keep_rows_of_their_own)
 	garden_count(&garden);
 	report_text(&sink.sink, &garden.plot, &garden.takeoff, "many.plot", PARTS_ALL);
 	shows("B1   b  0 in, 0 in");
-	shows("   18 in   2 in  97.8 sq ft   12 1/2 in\n");
+	shows("  16 in       2 in  97.8 sq ft  12 1/2 in\n");
 	shows("B2   b  24 ft, 0 in");
-	shows("   18 in   3 in  97.8 sq ft   11 1/2 in\n");
+	shows("  15 in       3 in  97.8 sq ft  11 1/2 in\n");
 	shows("B1 stands for 120 beds alike in all but their place: B1 and B3 to B121.\n");
 	shows_not("B3   b");
 }
@@ -121,7 +123,7 @@ Suite *test_suite(void)
 	TCase *alike = suite_case(suite, "alike");
 
 	tcase_add_checked_fixture(alike, NULL, teardown);
-	tcase_add_test(alike, up_to_100_beds_alike_have_a_row_each_and_are_named_one_by_one);
+	tcase_add_test(alike, up_to_100_beds_alike_have_one_row_and_are_named_with_their_places);
 	tcase_add_test(alike, more_beds_alike_stand_in_the_text_once_with_their_count_and_names);
 	tcase_add_test(alike, of_many_ranges_the_first_are_named);
 	tcase_add_test(alike, beds_of_one_size_and_another_shape_keep_rows_of_their_own);

@@ -83,7 +83,7 @@ END_TEST
 /* What only some plots have: rows of one that has it, and the words that tell of it. */
 static const struct { const char *rows[7], *words; } told[] = {
 	{ { "bbbbbbbb....", "bbbbbbbb....", "bbbbbbbb....", "bbbbbbbb....", "bbbbbbbbbbbb",
-		"bbbbbbbbbbbb", NULL }, "A minus: it begins" },
+		"bbbbbbbbbbbb", NULL }, ", with a minus before it" },
 	{ { "pppp", "qqqq", NULL },
 		"Two letters of one kind side by side count as path and path." },
 	{ { "llll", "mmmm", NULL }, "count as lawn and lawn." },
@@ -130,7 +130,7 @@ END_TEST
 /* A lawn sown, without anything else. */
 START_TEST(what_it_lacks_is_not)
 {
-	static const char *const lacking[] = { "A minus", "Two letters", "ground-level beds",
+	static const char *const lacking[] = { "with a minus", "Two letters", "ground-level beds",
 		"is a fixture", "or a fixture", "raised bed's wall", "held side", "drop bolt",
 		"Whole sections", "Layers are", "Liner, a", "under the turf", "its sod laid back",
 		"A wall's base", "post holes", "Blocks are", "blocks to buy", "Blocks: long",

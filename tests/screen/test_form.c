@@ -341,8 +341,8 @@ START_TEST(esc_asks_before_it_drops_everything)
 	field_go_to(at.t, "Block as laid");
 	terminal_wait(at.t, "Name        Other");
 	terminal_keys(at.t, "escape");
-	terminal_wait(at.t, "What was typed is not set");
-	terminal_type(at.t, "Drop");
+	terminal_wait(at.t, "What was typed is not set yet. Esc goes back");
+	terminal_type(at.t, "drop");
 	terminal_keys(at.t, "enter");
 	terminal_wait(at.t, "Drawing   court.plot, saved   hand b Raised bed");
 	open_card(&at, "b", "Name        Raised bed");

@@ -59,7 +59,7 @@ static const struct pressing pressings[] = {
 	{ "space backspace", 0, 0, "Taken back" },
 	{ "space backspace +", 0, 0, "Put back" },
 	{ "tab", 0, 0, "Edges       " },
-	{ "shift-tab", 0, 0, "Snags  " },
+	{ "shift-tab", 0, 0, "Changed  " },
 	{ "; W a l l s enter )", 0, 0, "more above" },
 	{ "; W a l l s enter ) (", 0, 0, "more below" },
 	{ "escape", 0, 0, "There is nothing to go back from" },
@@ -131,6 +131,38 @@ START_TEST(a_stroke_is_mirrored_before_the_eyes)
 }
 END_TEST
 
+START_TEST(what_has_changed_since_saving_is_told_on_a_page)
+{
+	struct table at;
+
+	table_sit(&at, "court.plot", 24, 80);
+	page_turn_to(at.t, "Changed");
+	terminal_wait(at.t, "Nothing has changed since");
+	terminal_keys(at.t, "l space");
+	terminal_wait(at.t, "More to buy and to haul");
+	ck_assert(terminal_shows(at.t, "Turf"));
+	terminal_keys(at.t, "> >");
+	terminal_wait(at.t, "Nothing has changed since");
+	terminal_keys(at.t, "backspace");
+	terminal_wait(at.t, "Left over, or less to");
+	table_leave(&at);
+}
+END_TEST
+
+/* Where there is room for two pages, it stands beside the one before it. */
+START_TEST(the_page_of_changes_is_made_beside_the_one_before_it)
+{
+	struct table at;
+
+	table_sit(&at, "court.plot", 50, 160);
+	page_turn_to(at.t, "Snags");
+	terminal_wait(at.t, "Nothing has changed since");
+	terminal_keys(at.t, "l space");
+	terminal_wait(at.t, "More to buy and to haul");
+	table_leave(&at);
+}
+END_TEST
+
 START_TEST(a_list_is_walked_jumped_in_and_picked_from)
 {
 	struct table at;
@@ -139,7 +171,7 @@ START_TEST(a_list_is_walked_jumped_in_and_picked_from)
 	terminal_keys(at.t, "; down enter");
 	terminal_until(at.t, shown_page(at.t, "Edges"));
 	terminal_keys(at.t, "; end enter");
-	terminal_until(at.t, shown_page(at.t, "Snags"));
+	terminal_until(at.t, shown_page(at.t, "Changed"));
 	terminal_keys(at.t, "; home tab shift-tab pagedown pageup up down w");
 	terminal_keys(at.t, "enter");
 	terminal_until(at.t, shown_page(at.t, "Walls"));
@@ -769,6 +801,8 @@ Suite *test_suite(void)
 	tcase_add_loop_test(keys, each_question_and_form_can_be_left_by_esc_and_by_ctrl_c, 0,
 		(int)(sizeof askings / sizeof *askings));
 	tcase_add_test(keys, a_stroke_is_mirrored_before_the_eyes);
+	tcase_add_test(keys, what_has_changed_since_saving_is_told_on_a_page);
+	tcase_add_test(keys, the_page_of_changes_is_made_beside_the_one_before_it);
 	tcase_add_test(keys, a_list_is_walked_jumped_in_and_picked_from);
 	tcase_add_test(keys, a_list_finds_words_inside_and_says_what_was_typed);
 	tcase_add_test(keys, a_place_is_typed_corrected_and_gone_to);

@@ -193,6 +193,17 @@ START_TEST(every_kind_of_key_is_answered_on_the_longest_page)
 }
 END_TEST
 
+/* On the page for which the plot as saved is counted too, after each stroke. */
+START_TEST(every_kind_of_key_is_answered_while_a_plot_is_compared)
+{
+	sit(shapes[_i].name, large());
+	page_turn_to(at.t, "Changed");
+	terminal_wait(at.t, "Nothing has changed since");
+	press_all("Changed", "Areas");
+	terminal_wait(at.t, "Nothing has changed since");
+}
+END_TEST
+
 START_TEST(places_of_a_long_page_are_listed_at_once)
 {
 	sit("small beds", large());
@@ -282,6 +293,8 @@ Suite *test_suite(void)
 	tcase_add_loop_test(keys, every_kind_of_key_is_answered_while_a_plot_is_counted, 0,
 		shape_count);
 	tcase_add_loop_test(keys, every_kind_of_key_is_answered_on_the_longest_page, 0,
+		shape_count);
+	tcase_add_loop_test(keys, every_kind_of_key_is_answered_while_a_plot_is_compared, 0,
 		shape_count);
 	tcase_add_test(keys, places_of_a_long_page_are_listed_at_once);
 	tcase_add_test(keys, a_held_key_lays_its_trail);

@@ -50,8 +50,7 @@ bool act_save_plot(struct editor *editor)
 		editor_say(editor, "Not saved: %s.", error.sentence);
 		return false;
 	}
-	editor->saved_position = editor->position;
-	editor->unkept = 0;
+	editor_saved(editor);
 	editor_say(editor, "Saved in %s.", editor->store.path);
 	return true;
 }

@@ -10,15 +10,22 @@ struct act_rows {
 	int count;
 };
 
+/* "Mouse: on". */
+static const char *name_of(struct editor *editor, const struct act *act)
+{
+	return !act->state ? act->name :
+		arena_print(&editor->words, "%s: %s", act->name, act->state(editor));
+}
+
 static void row_add(struct act_rows *rows, const struct act_group *group, const struct act *act,
-	bool by_wish, struct arena *words)
+	bool by_wish, struct editor *editor)
 {
 	int at = rows->count++;
 
 	rows->acts[at] = act;
-	rows->answers[at] = by_wish ? act->wish : act->name;
+	rows->answers[at] = by_wish ? act->wish : name_of(editor, act);
 	rows->keys[at] = act->key_name;
-	rows->also[at] = arena_print(words, "%s %s", by_wish ? act->name : act->wish,
+	rows->also[at] = arena_print(&editor->words, "%s %s", by_wish ? act->name : act->wish,
 		act->words ? act->words : "");
 	rows->headings[at] = group->heading;
 }
@@ -37,8 +44,7 @@ static void act_list(struct editor *editor, int id)
 
 	for (int i = 0; i < ACT_GROUPS; i++)
 		for (int j = 0; j < act_groups[i]->count; j++)
-			row_add(&rows, act_groups[i], &act_groups[i]->acts[j], by_wish,
-				&editor->words);
+			row_add(&rows, act_groups[i], &act_groups[i]->acts[j], by_wish, editor);
 	answer = editor->asker->choose(editor->asker, &question);
 	if (answer == ANSWER_NONE)
 		return;

@@ -136,7 +136,8 @@ static void act_move_marked(struct editor *editor)
 	laid = stamp(editor);
 	laid.outside = laid.outside || lifted.outside;
 	editor_drop_mark(editor);
-	editor_say(editor, "Moved; %s takes it back.", acts_key(ACT_TAKE_BACK));
+	editor_say(editor, "Moved; %s takes it back. It leaves open ground where it stood.",
+		acts_key(ACT_TAKE_BACK));
 	act_lay_end(editor, laid, ACT_IS_THERE);
 }
 

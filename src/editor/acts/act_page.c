@@ -42,6 +42,14 @@ static void act_panel(struct editor *editor)
 			editor->panel == PANEL_WIDE ? "wide" : "back");
 }
 
+static const char *panel_state(const struct editor *editor)
+{
+	static const char *const words[] = { [PANEL_NORMAL] = "normal", [PANEL_WIDE] = "wide",
+		[PANEL_HIDDEN] = "hidden" };
+
+	return words[editor->panel];
+}
+
 /* By what is in view, but for a line that stays. How far down there is something to see depends on
  * the screen, which holds it to that. */
 static void act_roll(struct editor *editor, int way)
@@ -136,10 +144,10 @@ static const struct act acts[] = {
 		.with = -1 },
 	{ .id = ACT_PAGES, .keys = ONE_KEY(';'), .key_name = ";", .name = "Pages",
 		.wish = "pick a page",
-		.words = "snag warning problem price cost areas walls stone soil panel",
+		.words = "snag warning problem price cost areas walls stone soil changed panel",
 		.run = act_pages },
 	{ .id = ACT_PANEL, .key_name = "!", .name = "Panel width",
-		.wish = "hide the panel, or make it wide",
+		.wish = "hide the panel, or make it wide", .state = panel_state,
 		.words = "broad narrow", .run = act_panel },
 	{ .id = ACT_FURTHER, .keys = ONE_KEY(')'), .key_name = ")", .name = "Further down the page",
 		.wish = "see the rest of a long page",

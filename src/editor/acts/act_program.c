@@ -9,6 +9,11 @@ static void act_mouse(struct editor *editor)
 		"Mouse off: it is the terminal's own again.");
 }
 
+static const char *mouse_state(const struct editor *editor)
+{
+	return editor->is_pointing ? "on" : "off";
+}
+
 static void act_pause(struct editor *editor)
 {
 	editor->asker->pause(editor->asker);
@@ -21,7 +26,7 @@ static void act_repaint(struct editor *editor)
 
 static const struct act acts[] = {
 	{ .id = ACT_MOUSE, .key_name = "!", .name = "Mouse",
-		.wish = "point with the mouse, or not",
+		.wish = "point with the mouse, or not", .state = mouse_state,
 		.words = "click pointer", .run = act_mouse },
 	{ .id = ACT_PAUSE, .keys = ONE_KEY(PRESS_PAUSE), .key_name = "Ctrl-Z", .name = "Pause",
 		.wish = "go to the shell; fg comes back",

@@ -44,6 +44,8 @@ struct act {
 	const char *key_said; /* in a sentence, where it is shorter; NULL: key_name */
 	const char *name;     /* in the list of acts */
 	const char *wish;     /* in the help: "I want to ..." */
+	/* What is set now of what it sets, in the list of acts: "on"; NULL: nothing. */
+	const char *(*state)(const struct editor *editor);
 	const char *words;    /* everyday words that find it in both, between blanks; NULL: none */
 	const char *hints[EDITOR_STATES]; /* on the last row, by the editor's state; NULL: none */
 	int rank;             /* of the hint: 1 is shown before 2 when the row is short */

@@ -140,12 +140,7 @@ static void unreadable_aside(const struct editor *editor, const struct rescue *r
 
 static bool holds_the_plot(const struct editor *editor, const struct rescue *rescue)
 {
-	struct step *step = step_between(editor->plot, &rescue->plot);
-	bool is_same = editor->has_begun && !step;
-
-	if (step)
-		step_free(step);
-	return is_same;
+	return editor->has_begun && step_is_none(editor->plot, &rescue->plot);
 }
 
 /* Unanswered, nothing may touch the rescued work: the session ends. True where the next may be

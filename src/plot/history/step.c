@@ -71,6 +71,15 @@ struct step *step_between(const struct plot *before, const struct plot *after)
 	return step;
 }
 
+bool step_is_none(const struct plot *before, const struct plot *after)
+{
+	struct step *step = step_between(before, after);
+
+	if (step)
+		step_free(step);
+	return !step;
+}
+
 void step_free(struct step *step)
 {
 	for (int side = 0; side < STEP_SIDES; side++) {

@@ -26,6 +26,8 @@ struct step {
 
 /* The step from one plot to another; NULL where they are equal. step_free frees it. */
 struct step *step_between(const struct plot *before, const struct plot *after);
+/* Whether there is none. */
+bool step_is_none(const struct plot *before, const struct plot *after);
 void step_free(struct step *step);
 
 /* Makes a plot that is at the other side of the step what it was at this one. */

@@ -15,6 +15,12 @@ const struct goods_row *bought_goods(const struct bought_change *change)
 	return change->versions[NEW] ? change->versions[NEW] : change->versions[OLD];
 }
 
+const char *bought_change_words(const struct report *report, const struct bought_change *change)
+{
+	return change->packs ? change->packs : !*change->how ? change->amount :
+		say(report, "%s, %s", change->amount, change->how);
+}
+
 static bool are_one_pack(const struct pack *a, const struct pack *b)
 {
 	return a->kind == b->kind && a->unit == b->unit && a->size == b->size &&
@@ -40,46 +46,45 @@ static const char *packs_words(const struct report *report, const struct bought_
 	return bought_words(report, &more);
 }
 
-static const char *amount_of(const struct leaf_words *words, const struct bought_change *change)
+static const char *amount_words(const struct comparison *comparison,
+	const struct bought_change *change, const struct leaf *order)
 {
+	const struct leaf_words words = leaf_say(comparison, order, change->versions[OLD],
+		change->versions[NEW]);
+
 	if (change->versions[OLD] && change->versions[NEW])
-		return words->difference + strspn(words->difference, "+-");
-	return words->versions[change->versions[NEW] ? NEW : OLD];
+		return words.difference + strspn(words.difference, "+-");
+	return words.versions[change->versions[NEW] ? NEW : OLD];
 }
 
-/* In packs where that can be said, else the amount. */
-static const char *change_words(struct comparison *comparison, const struct bought_change *change,
-	const struct difference *of)
+static const char *how_words(const struct bought_change *change)
 {
-	const struct report *report = &comparison->versions[NEW];
 	const struct goods_row *old = change->versions[OLD], *new = change->versions[NEW];
-	const char *packs = packs_words(report, change);
-	struct leaf_words words;
 
-	if (packs)
-		return packs;
-	words = leaf_say(comparison, of->leaf, of->rows[OLD], of->rows[NEW]);
 	if ((old && old->is_shared) || (new && new->is_shared))
-		return say(report, "%s, bought with others", amount_of(&words, change));
-	return old && new && strcmp(old->packs, new->packs) == 0 ?
-		say(report, "%s, within the same order", amount_of(&words, change)) :
-		amount_of(&words, change);
+		return "bought with others";
+	return old && new && strcmp(old->packs, new->packs) == 0 ? "within the same order" : "";
 }
 
 static void found(struct differing *differing, const struct difference *difference)
 {
 	struct collecting *collecting = (struct collecting *)differing;
 	struct bought_changes *changes = &collecting->changes;
-	struct arena *arena = collecting->comparison->arena;
+	struct comparison *comparison = collecting->comparison;
+	struct arena *arena = comparison->arena;
 	struct bought_change change = {
 		.versions = { difference->rows[OLD], difference->rows[NEW] } };
+	const char *packs;
 
 	if (!difference->leaf || strncmp(difference->leaf->key, "order", 5) != 0)
 		return;
 	change.more = (change.versions[NEW] ? goods_order(change.versions[NEW]) : 0) -
 		(change.versions[OLD] ? goods_order(change.versions[OLD]) : 0);
-	change.words = arena_print(arena, "%s",
-		change_words(collecting->comparison, &change, difference));
+	change.amount = arena_print(arena, "%s",
+		amount_words(comparison, &change, difference->leaf));
+	packs = packs_words(&comparison->versions[NEW], &change);
+	change.packs = packs ? arena_print(arena, "%s", packs) : NULL;
+	change.how = how_words(&change);
 	changes->list = arena_grow(arena, changes->list, changes->count, &changes->capacity,
 		sizeof *changes->list);
 	changes->list[changes->count++] = change;
@@ -87,7 +92,7 @@ static void found(struct differing *differing, const struct difference *differen
 
 struct bought_changes bought_changes(struct comparison *comparison)
 {
-	struct collecting collecting = { .differing = { found }, .comparison = comparison };
+	struct collecting collecting = { .differing.found = found, .comparison = comparison };
 	struct rows versions[VERSIONS];
 
 	for (int i = 0; i < VERSIONS; i++)

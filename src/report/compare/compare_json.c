@@ -69,7 +69,7 @@ static void print_difference(struct differing *differing, const struct differenc
 
 static void json_sums(struct sink *out, struct comparison *comparison)
 {
-	struct printing printing = { { print_difference }, comparison,
+	struct printing printing = { { .found = print_difference }, comparison,
 		json_top_open(out, "sums"), false };
 	struct rows versions[VERSIONS];
 
@@ -81,7 +81,7 @@ static void json_sums(struct sink *out, struct comparison *comparison)
 
 static void json_figures(struct sink *out, struct comparison *comparison)
 {
-	struct printing printing = { { print_difference }, comparison,
+	struct printing printing = { { .found = print_difference }, comparison,
 		json_top_open(out, "figures"), true };
 
 	for (int i = 0; i < takeoff_shown_count; i++)
@@ -96,10 +96,10 @@ static cJSON *order_of(const struct goods_row *row)
 	return json_number(row ? goods_order(row) : 0);
 }
 
-static void json_bought(struct sink *out, const struct bought_changes *changes, const char *key,
-	bool is_more)
+static void json_bought(struct sink *out, const struct comparison *comparison,
+	const struct bought_changes *changes, bool is_more)
 {
-	struct json_rows rows = json_top_open(out, key);
+	struct json_rows rows = json_top_open(out, is_more ? "more" : "left_over");
 
 	for (size_t i = 0; i < changes->count; i++) {
 		const struct bought_change *change = &changes->list[i];
@@ -118,7 +118,8 @@ static void json_bought(struct sink *out, const struct bought_changes *changes, 
 		json_put(row, "amount", json_number(fabs(change->more)));
 		json_put(row, "old_packs", json_text(old ? old->packs : NULL));
 		json_put(row, "new_packs", json_text(new ? new->packs : NULL));
-		json_put(row, "packs", json_text(change->words));
+		json_put(row, "packs", json_text(bought_change_words(
+			&comparison->versions[NEW], change)));
 		json_rows_add(&rows, row);
 	}
 	json_top_close(&rows);
@@ -189,8 +190,8 @@ void compare_json(struct sink *out, struct comparison *comparison)
 	json_plan(out, "new", &comparison->versions[NEW]);
 	json_regions(out, comparison);
 	changes = bought_changes(comparison);
-	json_bought(out, &changes, "more", true);
-	json_bought(out, &changes, "left_over", false);
+	json_bought(out, comparison, &changes, true);
+	json_bought(out, comparison, &changes, false);
 	json_sums(out, comparison);
 	json_figures(out, comparison);
 	sink_add(out, "\n}\n");

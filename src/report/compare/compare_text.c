@@ -6,7 +6,6 @@
 #include "report/words/page.h"
 #include "report/words/words.h"
 
-#include <ctype.h>
 #include <string.h>
 
 /* ---- Figures --------------------------------------------------------------------------------- */
@@ -46,7 +45,7 @@ static struct listing listing_begin(struct comparison *comparison)
 		{ "Now", COLUMN_WRAPS }, { "Difference", COLUMN_RIGHT },
 	};
 
-	return (struct listing){ .differing = { list }, .comparison = comparison,
+	return (struct listing){ .differing.found = list, .comparison = comparison,
 		.table = hand_table(columns, 5, 0), .row = TEXT_EMPTY };
 }
 
@@ -59,18 +58,6 @@ static void listing_print(struct listing *listing, struct sink *out, const char 
 	text_fini(&listing->row);
 }
 
-/* "Stone orders" for stone_orders. */
-static const char *part_heading(const struct report *report, const struct shown *shown)
-{
-	char *heading = arena_print(report->words, "%s", shown->title ? shown->title : shown->key);
-
-	heading[0] = (char)toupper((unsigned char)heading[0]);
-	for (char *c = heading; *c; c++)
-		if (*c == '_')
-			*c = ' ';
-	return heading;
-}
-
 static void print_figures(struct sink *out, struct comparison *comparison)
 {
 	for (int i = 0; i < takeoff_shown_count; i++) {
@@ -78,7 +65,7 @@ static void print_figures(struct sink *out, struct comparison *comparison)
 
 		differences_of(comparison, &listing.differing, &takeoff_shown[i]);
 		listing_print(&listing, out,
-			part_heading(&comparison->versions[NEW], &takeoff_shown[i]));
+			differences_heading(&comparison->versions[NEW], &takeoff_shown[i]));
 		arena_clear(comparison->versions[NEW].words);
 	}
 }
@@ -96,7 +83,8 @@ static void print_sums(struct sink *out, struct comparison *comparison)
 
 /* ---- What is bought -------------------------------------------------------------------------- */
 
-static void print_bought(struct sink *out, const struct bought_changes *changes, bool is_more)
+static void print_bought(struct sink *out, const struct comparison *comparison,
+	const struct bought_changes *changes, bool is_more)
 {
 	const struct table_column columns[] = {
 		{ "Item", COLUMN_WRAPS }, { "Before", COLUMN_WRAPS }, { "Now", COLUMN_WRAPS },
@@ -113,7 +101,8 @@ static void print_bought(struct sink *out, const struct bought_changes *changes,
 			continue;
 		is_any = true;
 		TABLE_ROW(&table, bought_goods(change)->name, old ? old->packs : "-",
-			new ? new->packs : "-", change->words);
+			new ? new->packs : "-",
+			bought_change_words(&comparison->versions[NEW], change));
 	}
 	if (is_any)
 		page_heading(out, is_more ? "More to buy and to haul" :
@@ -156,8 +145,8 @@ void compare_text(struct sink *out, struct comparison *comparison)
 	print_head(out, comparison);
 	page_note(out, plan_words(comparison));
 	changes = bought_changes(comparison);
-	print_bought(out, &changes, true);
-	print_bought(out, &changes, false);
+	print_bought(out, comparison, &changes, true);
+	print_bought(out, comparison, &changes, false);
 	print_sums(out, comparison);
 	print_figures(out, comparison);
 	arena_clear(comparison->versions[NEW].words);
@@ -165,23 +154,18 @@ void compare_text(struct sink *out, struct comparison *comparison)
 
 /* ---- Whether any ----------------------------------------------------------------------------- */
 
-struct noticing {
-	struct differing differing; /* first */
-	bool is_any;
-};
-
+/* The first is enough. */
 static void notice(struct differing *differing, const struct difference *difference)
 {
 	(void)difference;
-	((struct noticing *)differing)->is_any = true;
+	differing->is_done = true;
 }
 
 bool compare_is_same(struct comparison *comparison)
 {
-	struct noticing noticing = { .differing = { notice },
-		.is_any = !plan_is_same(comparison) };
+	struct differing noticing = { .found = notice, .is_done = !plan_is_same(comparison) };
 
-	for (int i = 0; i < takeoff_shown_count && !noticing.is_any; i++)
-		differences_of(comparison, &noticing.differing, &takeoff_shown[i]);
-	return !noticing.is_any;
+	for (int i = 0; i < takeoff_shown_count && !noticing.is_done; i++)
+		differences_of(comparison, &noticing, &takeoff_shown[i]);
+	return !noticing.is_done;
 }

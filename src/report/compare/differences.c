@@ -5,6 +5,7 @@
 #include "report/compare/plan_words.h"
 #include "report/words/words.h"
 
+#include <ctype.h>
 #include <stdlib.h>
 
 /* Where one is: at rows of a part or, one by one, of rows within them. */
@@ -82,12 +83,29 @@ static const char *walk_path(const struct walk *walk)
 		walk_path(walk->outer), walk->leaf->key);
 }
 
+static int walk_region(const struct walk *walk)
+{
+	const struct leaves *leaves = leaves_of(walk->comparison, walk->table);
+
+	for (int i = 0; i < leaves->count && walk->rows[NEW]; i++)
+		if (leaves->list[i].figure.kind == FIGURE_REGION)
+			return (int)figure_whole(&leaves->list[i].figure, walk->rows[NEW]);
+	return walk->outer ? walk_region(walk->outer) : NO_REGION;
+}
+
 /* ---- One row --------------------------------------------------------------------------------- */
+
+static bool goes_on(const struct walk *walk)
+{
+	return !walk->to->is_done && !stop_asked();
+}
 
 static void tell(const struct walk *walk, const struct leaf *leaf)
 {
+	if (walk->to->is_done)
+		return;
 	walk->to->found(walk->to, &(struct difference){ walk->part, walk_title(walk),
-		walk_path(walk), leaf, { walk->rows[OLD], walk->rows[NEW] } });
+		walk_path(walk), leaf, { walk->rows[OLD], walk->rows[NEW] }, walk_region(walk) });
 	arena_clear(walk->comparison->versions[NEW].words);
 }
 
@@ -197,7 +215,7 @@ static int list_rows(struct versioned *list, int version, const struct rows *row
 	const char *row = rows->rows;
 	int count = 0;
 
-	for (int i = 0; i < rows->count; i++, row += rows->table->row_size)
+	for (int i = 0; i < rows->count && !stop_asked(); i++, row += rows->table->row_size)
 		if (!row_is_left_out(rows->table, row))
 			list[count++] = (struct versioned){ version, row };
 	return count;
@@ -216,10 +234,10 @@ static void walk_rows(struct walk *walk, const struct rows versions[static VERSI
 	int *partners = groups_partners(&groups, old_count);
 
 	walk->table = versions[NEW].table;
-	for (int i = old_count; i < groups.item_count && !stop_asked(); i++)
+	for (int i = old_count; i < groups.item_count && goes_on(walk); i++)
 		walk_row(walk, partners[i] == NO_PARTNER ? NULL : list[partners[i]].row,
 			list[i].row);
-	for (int i = 0; i < old_count && i < groups.item_count && !stop_asked(); i++)
+	for (int i = 0; i < old_count && i < groups.item_count && goes_on(walk); i++)
 		if (partners[i] == NO_PARTNER)
 			walk_row(walk, list[i].row, NULL);
 	free(partners);
@@ -249,4 +267,15 @@ void differences_of(struct comparison *comparison, struct differing *to, const s
 	}
 	if (versions[NEW].table)
 		differences_of_rows(comparison, to, shown->key, versions);
+}
+
+const char *differences_heading(const struct report *report, const struct shown *shown)
+{
+	char *heading = arena_print(report->words, "%s", shown->title ? shown->title : shown->key);
+
+	heading[0] = (char)toupper((unsigned char)heading[0]);
+	for (char *c = heading; *c; c++)
+		if (*c == '_')
+			*c = ' ';
+	return heading;
 }

@@ -13,11 +13,13 @@ struct difference {
 	const char *path;  /* of rows within rows, with a dot at its end: "gates."; else "" */
 	const struct leaf *leaf; /* NULL: the row as a whole, which has no other figure */
 	const void *rows[VERSIONS]; /* NULL: there is no such row there */
+	int region; /* of the new version, that its row there is of; NO_REGION: of none */
 };
 
 /* Takes them one by one; what it is given is good until it returns. */
 struct differing {
 	void (*found)(struct differing *differing, const struct difference *difference);
+	bool is_done; /* set by it: it wants no more */
 };
 
 /* Rows of one table of both versions, with the name of the part: those that go together by their
@@ -28,5 +30,7 @@ void differences_of_rows(struct comparison *comparison, struct differing *to, co
 /* Of one part of takeoff_shown. */
 void differences_of(struct comparison *comparison, struct differing *to,
 	const struct shown *shown);
+/* "Stone orders": what to call that part. */
+const char *differences_heading(const struct report *report, const struct shown *shown);
 
 #endif

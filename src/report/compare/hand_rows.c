@@ -190,7 +190,7 @@ static struct rows snag_rows(struct arena *arena, const struct report *report)
 	int count = groups.count;
 	struct snag_row *rows = arena_new(arena, (size_t)count, sizeof *rows);
 
-	for (int i = 0; i < count; i++) {
+	for (int i = 0; i < count && !stop_asked(); i++) {
 		const struct snag *first = &snags->list[groups.list[i].members[0]];
 
 		rows[i] = (struct snag_row){ arena_print(arena, "%s",

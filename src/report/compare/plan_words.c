@@ -1,4 +1,5 @@
 #include "report/compare/plan_words.h"
+#include "base/stop.h"
 #include "report/words/words.h"
 
 #include <string.h>
@@ -28,7 +29,7 @@ bool plan_is_same(const struct comparison *comparison)
 
 	if (!is_same_size(comparison) || pairs->old->region_count != pairs->new->region_count)
 		return false;
-	for (int i = 0; i < pairs->new->region_count; i++)
+	for (int i = 0; i < pairs->new->region_count && !stop_asked(); i++)
 		if (region_change(pairs, i) != REGION_SAME)
 			return false;
 	return true;
@@ -93,7 +94,7 @@ static bool add_changes(struct text *words, const struct comparison *comparison,
 	const struct survey *survey = &report->takeoff->survey;
 	int count = 0;
 
-	for (int i = 0; i < survey->region_count; i++)
+	for (int i = 0; i < survey->region_count && !stop_asked(); i++)
 		if (change_of(&comparison->regions, version, i) == change &&
 			count++ < CHANGES_NAMED)
 			text_print(words, "%s %s", count > 1 ? ";" : what,

@@ -89,7 +89,7 @@ static void join_alike(struct region_pairs *pairs, const struct one *list, int o
 	struct groups groups = groups_make(list, count, sizeof *list, alike);
 	int *partners = groups_partners(&groups, old_count);
 
-	for (int i = 0; i < old_count && i < groups.item_count; i++)
+	for (int i = 0; i < old_count && i < groups.item_count && !stop_asked(); i++)
 		if (partners[i] != NO_PARTNER)
 			join(pairs, list[i].region, list[partners[i]].region);
 	free(partners);
@@ -118,11 +118,11 @@ static void join_left(struct region_pairs *pairs)
 	bool has_shape = old->cell == new->cell;
 	int count = 0, old_count;
 
-	for (int i = 0; i < old->region_count; i++)
+	for (int i = 0; i < old->region_count && !stop_asked(); i++)
 		if (pairs->new_of[i] == NO_REGION)
 			list[count++] = (struct one){ old, i };
 	old_count = count;
-	for (int i = 0; i < new->region_count; i++)
+	for (int i = 0; i < new->region_count && !stop_asked(); i++)
 		if (pairs->old_of[i] == NO_REGION)
 			list[count++] = (struct one){ new, i };
 	join_alike(pairs, list, old_count, count,
@@ -240,7 +240,7 @@ static void overlaps_sum(struct overlaps *overlaps)
 	size_t kept = 0;
 
 	sort(overlaps->list, overlaps->count, sizeof *overlaps->list, by_regions);
-	for (size_t i = 0; i < overlaps->count; i++) {
+	for (size_t i = 0; i < overlaps->count && !stop_asked(); i++) {
 		if (kept > 0 && by_regions(&overlaps->list[kept - 1], &overlaps->list[i]) == 0)
 			overlaps->list[kept - 1].cells += overlaps->list[i].cells;
 		else

@@ -1,87 +1,51 @@
 #include "report/panel/page_compare.h"
+#include "base/groups.h"
 #include "base/hash.h"
-#include "base/stop.h"
 
 #include <stdlib.h>
 #include <string.h>
 
-/* Figures of one label under one heading, those still to be found; the next of each is in
- * index.next. */
-struct slot {
-	const struct line *first; /* NULL: the slot is free */
-	const struct line *left;  /* NULL: all were found */
-};
-
-/* A hash table with open addresses, at most half full. */
-struct index {
-	const struct page *page;
-	struct slot *slots;
-	size_t slot_count; /* a power of two */
-	const struct line **next; /* by line */
-};
-
-static bool is_same(const struct line *a, const struct line *b)
+static bool are_one_figure(const void *a, const void *b, const void *context)
 {
-	return strcmp(a->label, b->label) == 0 && strcmp(a->under, b->under) == 0;
+	const struct line *one = *(struct line *const *)a, *two = *(struct line *const *)b;
+
+	(void)context;
+	return strcmp(one->label, two->label) == 0 && strcmp(one->under, two->under) == 0;
 }
 
-static struct slot *slot_of(const struct index *index, const struct line *line)
+static uint64_t hash_figure(const void *item, const void *context)
 {
+	const struct line *line = *(struct line *const *)item;
 	uint64_t hash = hash_bytes(HASH_EMPTY, line->label, strlen(line->label) + 1);
 
-	hash = hash_bytes(hash, line->under, strlen(line->under));
-	for (;; hash++) {
-		struct slot *slot = &index->slots[hash & (index->slot_count - 1)];
-
-		if (!slot->first || is_same(slot->first, line))
-			return slot;
-	}
+	(void)context;
+	return hash_bytes(hash, line->under, strlen(line->under));
 }
 
-/* From the last line on, so that the first of several alike is found first. */
-static void index_fill(struct index *index)
+/* Adds the page's figures; returns how many. */
+static int list_figures(struct line **list, const struct page *page)
 {
-	for (size_t i = index->page->count; i-- > 0 && !stop_asked();) {
-		const struct line *line = &index->page->lines[i];
-		struct slot *slot;
+	int count = 0;
 
-		if (line->kind != LINE_FIGURE)
-			continue;
-		slot = slot_of(index, line);
-		index->next[i] = slot->left;
-		*slot = (struct slot){ line, line };
-	}
-}
-
-/* The line for the same figure; NULL where there is none that was not found before. */
-static const struct line *index_find(struct index *index, const struct line *line)
-{
-	struct slot *slot = slot_of(index, line);
-	const struct line *found = slot->left;
-
-	if (found)
-		slot->left = index->next[found - index->page->lines];
-	return found;
+	for (size_t i = 0; i < page->count; i++)
+		if (page->lines[i].kind == LINE_FIGURE)
+			list[count++] = &page->lines[i];
+	return count;
 }
 
 void page_compare(struct page *page, const struct page *before)
 {
-	struct index index = { .page = before, .slot_count = 1 };
+	struct line **list = memory_new(before->count + page->count, sizeof *list);
+	int old_count = list_figures(list, before);
+	int count = old_count + list_figures(list + old_count, page);
+	struct groups groups = groups_make(list, count, sizeof *list,
+		&(struct alike){ are_one_figure, hash_figure, NULL });
+	int *partners = groups_partners(&groups, old_count);
 
-	while (index.slot_count < 2 * before->count + 1)
-		index.slot_count *= 2;
-	index.slots = memory_new(index.slot_count, sizeof *index.slots);
-	index.next = memory_new(before->count, sizeof *index.next);
-	index_fill(&index);
-	for (size_t i = 0; i < page->count && !stop_asked(); i++) {
-		struct line *line = &page->lines[i];
-		const struct line *old;
-
-		if (line->kind != LINE_FIGURE)
-			continue;
-		old = index_find(&index, line);
-		line->is_changed = !old || strcmp(old->value, line->value) != 0;
-	}
-	free(index.slots);
-	free(index.next);
+	for (int i = old_count; i < groups.item_count; i++)
+		list[i]->is_changed = partners[i] == NO_PARTNER ||
+			strcmp(list[partners[i]]->value, list[i]->value) != 0;
+	free(partners);
+	groups_fini(&groups);
+	free(list);
 }

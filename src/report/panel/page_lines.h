@@ -8,6 +8,7 @@
 struct page_maker {
 	struct report report; /* its words last as long as the pages */
 	struct page *page;
+	const struct saved *saved;
 };
 
 void page_heading_line(struct page_maker *maker, const char *words);

@@ -1,5 +1,6 @@
 #include "report/panel/page_lines.h"
 #include "report/panel/page_beds.h"
+#include "report/panel/page_changed.h"
 #include "report/panel/page_compare.h"
 #include "report/words/figures.h"
 #include "report/words/snag_lines.h"
@@ -226,11 +227,12 @@ static void snags(struct page_maker *maker, const struct takeoff *takeoff)
 static const struct {
 	const char *name;
 	void (*build)(struct page_maker *maker, const struct takeoff *takeoff);
+	bool is_of_saved;
 } table[] = {
-	{ "Areas", areas }, { "Edges", edges }, { "Beds", page_beds }, { "Walls", walls },
-	{ "Fill", fill }, { "Stone", stone }, { "Dig", dig }, { "Fence", fence },
-	{ "Costs", costs },
-	{ "Snags", snags },
+	{ "Areas", areas, false }, { "Edges", edges, false }, { "Beds", page_beds, false },
+	{ "Walls", walls, false }, { "Fill", fill, false }, { "Stone", stone, false },
+	{ "Dig", dig, false }, { "Fence", fence, false }, { "Costs", costs, false },
+	{ "Snags", snags, false }, { "Changed", page_changed, .is_of_saved = true },
 };
 enum { BY_HAND = sizeof table / sizeof *table };
 
@@ -260,6 +262,11 @@ const char *page_name(int page)
 	const struct shown *shown = page_shown(page - BY_HAND);
 
 	return page < BY_HAND ? table[page].name : shown ? shown->title : "";
+}
+
+bool page_is_of_saved(int page)
+{
+	return page < BY_HAND && table[page].is_of_saved;
 }
 
 static void page_build(struct page_maker *maker, int page)
@@ -292,12 +299,20 @@ void pages_renew(struct pages *pages)
 	}
 }
 
+void pages_drop_saved(struct pages *pages)
+{
+	for (int i = 0; i < BY_HAND; i++)
+		if (table[i].is_of_saved)
+			page_fini(&pages->pages[i]);
+}
+
 bool pages_make(struct pages *pages, int page, const struct takeoff *takeoff,
-	const struct plot *plot)
+	const struct plot *plot, const struct saved *saved)
 {
 	struct page *new = &pages->pages[page];
-	struct page_maker maker = { .page = new, .report = { .words = &new->arena, .plot = plot,
-		.takeoff = takeoff, .units = plot_units(plot), .wording = WORDING_PANEL } };
+	struct page_maker maker = { .page = new, .saved = saved, .report = {
+		.words = &new->arena, .plot = plot, .takeoff = takeoff,
+		.units = plot_units(plot), .wording = WORDING_PANEL } };
 
 	if (new->is_made)
 		return true;

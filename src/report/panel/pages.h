@@ -26,6 +26,14 @@ struct page {
 	bool is_made;
 };
 
+/* The plot as its file has it, for the page of what has changed since. */
+struct compared;
+struct saved {
+	const struct compared *counted; /* report/compare/comparison.h; NULL: there is nothing to
+	                                 * compare with */
+	const char *note;               /* a sentence above all else; NULL: none */
+};
+
 enum { PAGES_MOST = 24, PAGE_ROWS_MOST = 10000 };
 
 /* The pages of a takeoff, as far as they were asked for, and those of the takeoff before it. Start
@@ -38,12 +46,17 @@ struct pages {
 void pages_renew(struct pages *pages);
 /* Makes the page of that number where it is not there yet; of rows without end the first
  * PAGE_ROWS_MOST. Figures that are new or differ from the page before, if there is one, are marked
- * as changed. False where it was stopped (base/stop.h); the page is not there then. */
+ * as changed. saved: for the pages of which page_is_of_saved; the others need none. False where it
+ * was stopped (base/stop.h); the page is not there then. */
 bool pages_make(struct pages *pages, int page, const struct takeoff *takeoff,
-	const struct plot *plot);
+	const struct plot *plot, const struct saved *saved);
+/* The plot's file is another now: drops the pages that are compared with it. */
+void pages_drop_saved(struct pages *pages);
 void pages_fini(struct pages *pages);
 /* How many pages there are, at most PAGES_MOST, and their names. */
 int pages_count(void);
 const char *page_name(int page);
+/* Whether the page is made by comparing with the plot's file: that takes as long as counting. */
+bool page_is_of_saved(int page);
 
 #endif

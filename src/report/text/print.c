@@ -13,7 +13,7 @@ void print_titled(const struct report *report)
 		rows = shown_rows(shown, report->takeoff, &count);
 		if (count == 0)
 			continue;
-		print_heading(report, shown->title, report->takeoff->complete);
+		page_heading(report->out, shown->title);
 		print_rows(report, shown->table, rows, count, 0, NULL);
 	}
 }
@@ -38,9 +38,12 @@ void report_plan(struct sink *out, const struct plot *plot, const struct takeoff
 	arena_clear(&words);
 }
 
-void print_heading(const struct report *report, const char *words, bool is_complete)
+void print_section(const struct report *report, const char *words)
 {
-	page_heading(report->out, is_complete ? words : say(report, "%s (INCOMPLETE)", words));
+	if (report->is_whole)
+		print_blank(report);
+	else
+		page_heading(report->out, words);
 }
 
 void print_lines(const struct report *report, size_t first, size_t rest, const char *format, ...)

@@ -61,8 +61,8 @@ const char *plot_named(const struct report *report);
 
 /* For the sections. What prints a paragraph or a table clears report->words. */
 
-/* The heading, marked as incomplete if it is. */
-void print_heading(const struct report *report, const char *words, bool is_complete);
+/* The heading of a section within its part; where all parts are printed only a blank line. */
+void print_section(const struct report *report, const char *words);
 /* A paragraph, its first line and all others indented by so many columns. */
 void print_lines(const struct report *report, size_t first, size_t rest, const char *format, ...)
 	__attribute__((format(printf, 4, 5)));

@@ -314,7 +314,7 @@ void print_assumed(const struct report *report)
 		return;
 	print_all(report, SET, "Set in the plot or the price book:", print_block);
 	print_all(report, MATTERS_MOST, "Usual values that matter most; look at them (common "
-		"practice, no published source):", print_most);
+		"practice, no published source):", report->is_whole ? print_block : print_most);
 	print_usual(report);
 	if (takeoff->work.facts & FACT(WALLS))
 		print_rules(report);

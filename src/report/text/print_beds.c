@@ -59,8 +59,8 @@ struct schedule {
 	/* Fills in the last four cells. */
 	void (*more)(const struct report *report, int region, const char *cells[4]);
 	int *beds;     /* regions, in their order */
-	bool *has_row; /* by bed; else the row of another stands for it */
-	int count, at; /* at: the next */
+	const struct groups *alike; /* beds that are alike: the first of each has a row */
+	int count, at; /* at: the next group */
 };
 
 static void raised_cells(const struct report *report, int region, const char *cells[4])
@@ -69,8 +69,11 @@ static void raised_cells(const struct report *report, int region, const char *ce
 	const struct block *bed = &takeoff->survey.regions[region].entry->block;
 	const struct wall *wall = walls_find(&takeoff->walls, region);
 
-	cells[0] = plain_inches(report, wall_height(bed));
-	cells[1] = plain_inches(report, embed_of(&takeoff->embeds, region));
+	nm embed = embed_of(&takeoff->embeds, region);
+
+	cells[0] = plain_inches(report, wall_height(bed) - embed +
+		(wall && wall->has_cap ? wall->cap_block.up : 0));
+	cells[1] = plain_inches(report, embed);
 	cells[2] = wall ? plain_area(report, wall->inner_area) : "not laid";
 	cells[3] = depth_words(report, region);
 }
@@ -94,15 +97,13 @@ static bool next_bed(struct table *table, const char *cells[])
 	const struct region *bed;
 	int region;
 
-	while (schedule->at < schedule->count && !schedule->has_row[schedule->at])
-		schedule->at++;
-	if (schedule->at == schedule->count) {
+	arena_clear(report->words);
+	if (schedule->at == schedule->alike->count) {
 		schedule->at = 0;
 		return false;
 	}
-	region = schedule->beds[schedule->at++];
+	region = schedule->beds[schedule->alike->list[schedule->at++].members[0]];
 	bed = &report->takeoff->survey.regions[region];
-	arena_clear(report->words);
 	cells[0] = plain_named_region(report, region);
 	cells[1] = say(report, "%c", bed->entry->letter);
 	cells[2] = plain_corner(report, bed->first_cell);
@@ -174,24 +175,28 @@ static struct groups alike_beds(const struct schedule *schedule, bool raised)
 	return groups;
 }
 
-/* Of many beds that are alike the first has a row. */
-static void join_alike(struct schedule *schedule, const struct groups *groups)
+/* "As B1: B2 at 10 ft, 1 ft; B3 Sage at 10 ft, 9 ft." */
+static void print_places(const struct report *report, const int *beds, const struct group *group)
 {
-	schedule->has_row = memory_new((size_t)schedule->count, sizeof *schedule->has_row);
-	for (int i = 0; i < groups->count; i++) {
-		const struct group *group = &groups->list[i];
-		int rows = group->count > NAMED_MOST ? 1 : group->count;
+	struct text words = TEXT_EMPTY;
 
-		for (int j = 0; j < rows; j++)
-			schedule->has_row[group->members[j]] = true;
+	for (int i = 1; i < group->count; i++) {
+		int bed = beds[group->members[i]];
+
+		text_print(&words, "%s%s%cat%c%s", i > 1 ? "; " : "",
+			plain_named_region(report, bed), PAGE_TIE, PAGE_TIE, tied(report,
+			plain_corner(report, report->takeoff->survey.regions[bed].first_cell)));
 	}
+	print_lines(report, 0, 2, "As %s: %s.", plain_region(report, beds[group->members[0]]),
+		say_text(report, &words));
 }
 
-/* "B1 stands for 7,000 beds alike in all but their place: B1 to B7000." */
+/* Where the beds lie that have no row of their own; of many alike only which they are: "B1 stands
+ * for 7,000 beds alike in all but their place: B1 to B7000." */
 static void print_alike_beds(const struct report *report, const int *beds,
 	const struct groups *groups)
 {
-	for (int i = 0; i < groups->count; i++) {
+	for (int i = 0; i < groups->count && !stop_asked(); i++) {
 		const struct group *group = &groups->list[i];
 
 		if (group->count > NAMED_MOST)
@@ -199,6 +204,8 @@ static void print_alike_beds(const struct report *report, const int *beds,
 				"%s.", plain_region(report, beds[group->members[0]]),
 				word_count(report, group->count, "bed", "beds"),
 				group_words(report, &region_table, beds, group));
+		else if (group->count > 1)
+			print_places(report, beds, group);
 	}
 }
 
@@ -212,14 +219,13 @@ static void print_kind(const struct report *report, const char *words, bool rais
 	list_beds(&schedule, raised);
 	if (schedule.count == 0)
 		return;
-	page_heading(report->out, words);
+	print_section(report, words);
 	groups = alike_beds(&schedule, raised);
-	join_alike(&schedule, &groups);
+	schedule.alike = &groups;
 	table_print(&schedule.table, report->out);
 	print_alike_beds(report, schedule.beds, &groups);
 	groups_fini(&groups);
 	free(schedule.beds);
-	free(schedule.has_row);
 }
 
 static void print_not_laid(const struct report *report)
@@ -244,8 +250,8 @@ void print_beds(const struct report *report)
 {
 	static const struct table_column raised[] = {
 		{ "Bed", COLUMN_WRAPS }, { "", COLUMN_LEFT }, { "Across, down", COLUMN_WRAPS },
-		{ "Sides", COLUMN_WRAPS }, { "Height", COLUMN_RIGHT }, { "Embed", COLUMN_RIGHT },
-		{ "Inside", COLUMN_RIGHT }, { "Soil depth", COLUMN_RIGHT },
+		{ "Sides", COLUMN_WRAPS }, { "Above", COLUMN_RIGHT }, { "In ground", COLUMN_RIGHT },
+		{ "Inside", COLUMN_RIGHT }, { "Soil", COLUMN_RIGHT },
 	};
 	static const struct table_column level[] = {
 		{ "Bed", COLUMN_WRAPS }, { "", COLUMN_LEFT }, { "Across, down", COLUMN_WRAPS },
@@ -255,9 +261,10 @@ void print_beds(const struct report *report)
 
 	print_kind(report, "Raised beds", true, raised);
 	print_not_laid(report);
-	if (report->takeoff->walls.count + report->takeoff->walls.not_laid_count > 0)
-		print_note(report, "Across, down: the bed's first corner, from the plan's top "
-			"left corner. Height: from the top of the base, without cap. Embed: what "
-			"of it is below finished ground. Inside: the ground between the walls.");
+	if (!report->is_whole &&
+		report->takeoff->walls.count + report->takeoff->walls.not_laid_count > 0)
+		print_lines(report, 0, 0, "Across, down: the first corner, from the plan's top "
+			"left corner. Above: the wall with its cap, over finished ground. Inside: "
+			"between the walls. Soil: its depth.");
 	print_kind(report, "Beds at ground level", false, level);
 }

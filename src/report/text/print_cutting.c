@@ -1,43 +1,49 @@
 #include "report/text/print.h"
-#include "base/memory.h"
+#include "report/text/sawn_places.h"
 
-#include <stdlib.h>
+/* Sizes of sawn pieces as rows. */
+struct size_rows {
+	struct table table; /* first */
+	const struct report *report;
+	const struct sawn *sawn;
+	const struct text *places; /* by size */
+	int at; /* the next */
+};
 
-/* The places of all cuts, longest first, equal ones joined. The caller frees. */
-static struct batch *places_of(const struct cutting *cutting, size_t *count)
+static bool next_size(struct table *table, const char *cells[])
 {
-	struct batch *places = NULL;
-	size_t capacity = 0, all = 0;
+	struct size_rows *rows = (struct size_rows *)table;
+	const struct report *report = rows->report;
+	const struct batch *size = &rows->sawn->sizes[rows->at];
 
-	for (int i = 0; i < cutting->cut_count; i++) {
-		const struct cut *cut = &cutting->cuts[i];
-
-		for (int j = 0; j < cut->piece_count; j++) {
-			places = memory_grow(places, all, &capacity, sizeof *places);
-			places[all++] = (struct batch){ cut->pieces[j], cut->blocks };
-		}
+	arena_clear(report->words);
+	if (rows->at == rows->sawn->count) {
+		rows->at = 0;
+		return false;
 	}
-	*count = batches_join(places, all);
-	return places;
+	cells[0] = say(report, "%c", sawn_letter(rows->at));
+	cells[1] = plain_count(report, size->count);
+	cells[2] = plain_piece(report, size->place);
+	cells[3] = plain_inches(report, saw_length(report, size->place,
+		rows->sawn->cutting->gap));
+	cells[4] = rows->places[rows->at++].bytes;
+	return true;
 }
 
 static void print_pieces(const struct report *report, const struct cutting *cutting)
 {
 	static const struct table_column columns[] = {
-		{ "Pieces", COLUMN_RIGHT }, { "Place", COLUMN_RIGHT }, { "Saw to", COLUMN_RIGHT },
+		{ "", COLUMN_LEFT }, { "Pieces", COLUMN_RIGHT }, { "Place", COLUMN_RIGHT },
+		{ "Saw to", COLUMN_RIGHT }, { "Goes to", COLUMN_WRAPS },
 	};
-	struct hand_table table = hand_table(columns, 3, 2);
-	size_t count;
-	struct batch *places = places_of(cutting, &count);
+	struct sawn sawn = sawn_make(cutting);
+	struct text *places = sawn_places(report, &sawn);
+	struct size_rows rows = { .table = { columns, 5, 2, next_size, 0 }, .report = report,
+		.sawn = &sawn, .places = places };
 
-	for (size_t i = 0; i < count; i++) {
-		TABLE_ROW(&table, plain_count(report, places[i].count),
-			plain_piece(report, places[i].place),
-			plain_inches(report, saw_length(report, places[i].place, cutting->gap)));
-		arena_clear(report->words);
-	}
-	free(places);
-	hand_table_print(&table, report->out);
+	table_print(&rows.table, report->out);
+	sawn_places_free(places, &sawn);
+	sawn_fini(&sawn);
 }
 
 static void print_size(const struct report *report, const struct cutting *cutting)
@@ -46,13 +52,11 @@ static void print_size(const struct report *report, const struct cutting *cuttin
 
 	print_lines(report, 0, 2, "%s block %s", cutting->use == USE_CAP ? "Cap" : "Wall",
 		word_size(report, &cutting->block));
-	print_lines(report, 2, 2, "Bought %s: %s, %s; the stone laid would fill %s. "
-		"Spare for breakage: %s. Without spares they weigh %s.",
+	print_lines(report, 2, 2, "Bought %s: %s, %s; %s. Spare for breakage: %s.",
 		word_count(report, cutting->bought, "block", "blocks"),
 		word_count(report, cutting->whole, "whole", "whole"),
 		word_count(report, cutting->cut_blocks, "cut up", "cut up"),
-		plain_count(report, cutting->floor), plain_count(report, cutting->breakage),
-		plain_weight(report, cutting->weight));
+		word_weight(report, cutting->weight), plain_count(report, cutting->breakage));
 	if (cutting->cut_count == 0) {
 		print_lines(report, 2, 2, "None is cut.");
 		return;
@@ -63,7 +67,6 @@ static void print_size(const struct report *report, const struct cutting *cuttin
 		cutting->joint == 0 ? "" : say(report, " A block has %s of stone.",
 		word_inches(report, cutting->block.along - cutting->joint)));
 	print_pieces(report, cutting);
-	print_blank(report);
 	print_cut_table(report, headings, cutting->cuts, cutting->cut_count, cutting->gap);
 }
 
@@ -73,7 +76,7 @@ void print_cutting(const struct report *report)
 
 	if (cuttings->count == 0)
 		return;
-	print_heading(report, "Cutting", report->takeoff->complete);
+	print_section(report, "Cutting");
 	for (int i = 0; i < cuttings->count; i++) {
 		if (i > 0)
 			print_blank(report);

@@ -137,8 +137,8 @@ static void print_formation(const struct report *report)
 		count++;
 	}
 	if (count > 1 && shallow == deep)
-		print_lines(report, 0, 0, "One formation: the dig is equally deep under %s, %s "
-			"below finished ground.", names.bytes, word_inches(report, shallow));
+		print_lines(report, 0, 0, "One formation: %s, all dug %s below finished ground.",
+			names.bytes, word_inches(report, shallow));
 	else if (count > 1)
 		print_lines(report, 0, 0, "The dig is stepped; below finished ground: %s.",
 			depths.bytes);
@@ -159,7 +159,7 @@ static void print_loads(const struct report *report)
 	const struct earthwork *work = &report->takeoff->earthwork;
 
 	print_lines(report, 0, 0, "The spoil weighs about %s: %s (%s or %s), %s (%s) or %s (%s or "
-		"%s), by what fills first.",
+		"%s).",
 		word_weight(report, work->spoil_weight),
 		word_count(report, work->loads.barrow, "barrow", "barrows"),
 		allowed(report, ALLOW_BARROW_VOLUME), allowed(report, ALLOW_BARROW_WEIGHT),

@@ -22,12 +22,12 @@ void print_fabric(const struct report *report)
 		return;
 	print_blank(report);
 	print_lines(report, 0, 2, "Fabric %s wide in rolls of %s, under %s of path and base: %s, "
-		"each next one %s over the one before. A gap under %s is run through. Cut "
-		"away what lies over ground that is not dug.",
+		"each next one %s over the one before.%s",
 		word_length(report, fabric->width), word_length(report, fabric->roll),
 		word_area(report, fabric->area), word_heading(&fabric_way_words[fabric->way]),
-		word_inches(report, fabric->lap), word_inches(report,
-			block_length(report->takeoff->allow, ALLOW_FABRIC_OFFCUT)));
+		word_inches(report, fabric->lap), report->is_whole ? "" : say(report,
+		" A gap under %s is run through. Cut away what lies over ground that is not dug.",
+		word_inches(report, block_length(report->takeoff->allow, ALLOW_FABRIC_OFFCUT))));
 	if (fabric->joins > 0)
 		joins = say(report, "Where a roll ends within a piece the next goes on, %s over "
 			"it: %s. ",

@@ -178,7 +178,7 @@ static void print_setting_out(const struct report *report, int fence)
 		{ "Leg", COLUMN_LEFT }, { "String", COLUMN_RIGHT },
 		{ "Posts, how far along, and what is between", COLUMN_WRAPS },
 	};
-	struct setting_out out = { .table = { columns, 3, 2, next_leg_or_gate }, .report = report,
+	struct setting_out out = { .table = { columns, 3, 2, next_leg_or_gate, 0 }, .report = report,
 		.fencing = &report->takeoff->fences.list[fence], .fence = fence };
 
 	table_print(&out.table, report->out);
@@ -317,7 +317,8 @@ void print_fence(const struct report *report)
 
 	if (fences->count == 0)
 		return;
-	print_measures(report);
+	if (!report->is_whole)
+		print_measures(report);
 	for (int i = 0; i < fences->count; i++) {
 		const struct fencing *fencing = &fences->list[i];
 

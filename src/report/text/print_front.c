@@ -189,8 +189,8 @@ static void print_totals(const struct report *report)
 	if (takeoff->work.count > 0)
 		TABLE_ROW(&table, "Work", hours_words(report));
 	hand_table_print(&table, report->out);
-	print_lines(report, 0, 0, "Counted is all that is dug, laid, filled and fenced; not, "
-		"unless the plot lists it as extra: %s.", uncounted_words(report));
+	print_lines(report, 0, 0, "Not counted, unless the plot lists it as extra: %s.",
+		uncounted_words(report));
 }
 
 /* ---- Cautions -------------------------------------------------------------------------------- */
