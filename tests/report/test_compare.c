@@ -197,7 +197,7 @@ static int count_taken(struct comparison *comparison, int most)
 
 START_TEST(whoever_wants_no_more_differences_is_given_none)
 {
-	EACH_PAIR(seed) {
+	EACH_PAIR {
 		struct comparison comparison;
 		int all;
 
