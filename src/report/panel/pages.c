@@ -1,4 +1,5 @@
 #include "report/panel/page_lines.h"
+#include "report/panel/page_advice.h"
 #include "report/panel/page_beds.h"
 #include "report/panel/page_compare.h"
 #include "report/words/figures.h"
@@ -227,7 +228,7 @@ static const struct {
 } table[] = {
 	{ "Areas", areas }, { "Edges", edges }, { "Beds", page_beds }, { "Walls", walls },
 	{ "Fill", fill }, { "Stone", stone }, { "Dig", dig }, { "Fence", fence },
-	{ "Costs", costs },
+	{ "Costs", costs }, { "Advice", page_advice },
 	{ "Snags", snags },
 };
 enum { BY_HAND = sizeof table / sizeof *table };

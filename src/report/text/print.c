@@ -32,7 +32,7 @@ void report_text(struct sink *out, const struct plot *plot, const struct takeoff
 		print_head, print_plan, print_items, print_costs, print_start, print_areas,
 		print_names, print_edges, print_dig, print_beds, print_stone, print_edging,
 		print_walls, print_cutting, print_fill, print_lawn, print_fence, print_titled,
-		print_work, print_assumed, print_snags,
+		print_work, print_advice, print_assumed, print_snags,
 	};
 	struct arena words = ARENA_EMPTY;
 	const struct report report = report_of(out, &words, plot, takeoff, name);

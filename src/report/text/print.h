@@ -43,6 +43,8 @@ void print_fill(const struct report *report);
 void print_lawn(const struct report *report);
 void print_fence(const struct report *report);   /* legs, gates, panels, posts */
 void print_work(const struct report *report);    /* the order of work */
+/* What a small change would spare; nothing where there is neither a raised bed nor a fence. */
+void print_advice(const struct report *report);
 void print_assumed(const struct report *report);
 void print_snags(const struct report *report);
 

@@ -1,0 +1,60 @@
+#include "takeoff/advice/proposal.h"
+#include "plot/edit/lay.h"
+#include "plot/edit/legend.h"
+
+#include <stdlib.h>
+
+bool ground_is_free(const struct plot *plot, struct rectangle r)
+{
+	struct rectangle in = rectangle_within(r, &plot->ground);
+
+	for (int y = in.top; y <= in.bottom; y++)
+		for (int x = in.left; x <= in.right; x++) {
+			enum plot_class class = plot_class_of(plot,
+				ground_cell(&plot->ground, x, y));
+
+			if (class == CLASS_BED || class == CLASS_FIXTURE)
+				return false;
+		}
+	return true;
+}
+
+static bool set_courses(struct plot *plot, const struct proposal *proposal)
+{
+	struct entry *entry =
+		&plot->details.legend[legend_index(&plot->details, proposal->letter)];
+
+	block_set(&entry->block, BED_COURSES,
+		(struct value){ .set = true, .as.number = proposal->courses });
+	if (proposal->kind == PROPOSE_BLOCK)
+		block_set(&entry->block, BED_BLOCK,
+			(struct value){ .set = true, .as.size = proposal->block });
+	return true;
+}
+
+static bool join_beds(struct plot *plot, const struct proposal *proposal)
+{
+	struct mirror mirror = mirror_of(plot);
+	size_t count;
+	struct rectangle *rows = lay_patch(&plot->ground, proposal->at, &count);
+	bool holds = true;
+
+	for (size_t i = 0; i < count; i++)
+		for (int x = rows[i].left; holds && x <= rows[i].right; x++)
+			holds = !mirror_is_broken(&mirror, &plot->ground, x, rows[i].top);
+	free(rows);
+	if (holds)
+		lay_flood(plot, proposal->at.x, proposal->at.y, proposal->letter);
+	return holds;
+}
+
+bool proposal_apply(struct plot *plot, const struct proposal *proposal)
+{
+	static bool (*const apply[PROPOSAL_KINDS])(struct plot *, const struct proposal *) = {
+		[PROPOSE_SIZE] = resize_bed, [PROPOSE_COURSES] = set_courses,
+		[PROPOSE_BLOCK] = set_courses, [PROPOSE_FENCE] = move_fence_leg,
+		[PROPOSE_JOINED] = join_beds,
+	};
+
+	return apply[proposal->kind](plot, proposal);
+}
