@@ -5,11 +5,12 @@
 #include <string.h>
 
 /* What a takeoff takes, in microseconds of a common machine: so much at least; for so many cells
- * one; for each region; for each side of a cell that has a fence. All attempts together take half a
- * second at most, and where that is not enough for a few there are none. */
+ * one; for each region; for each side of a cell that has a fence. A part of it goes with the change,
+ * whether it can be made or not. All attempts together take half a second at most, and where that is
+ * not enough for a few there are none. */
 enum {
-	WORK_LEAST = 400, CELLS_TO_WORK = 25, WORK_OF_REGION = 2, WORK_OF_SIDE = 2,
-	WORK_MOST = 500000, ATTEMPTS_LEAST = 20
+	WORK_LEAST = 400, CELLS_TO_WORK = 25, WORK_OF_REGION = 1, WORK_OF_SIDE = 4,
+	WORK_MOST = 500000, ATTEMPTS_LEAST = 20, CHANGES_TO_WORK = 4
 };
 
 static void count_snags(int64_t counts[SNAG_CODES], const struct snag_list *snags)
@@ -131,31 +132,32 @@ static bool is_good(const struct attempts *attempts, struct proposal *proposal,
 		!has_new_snags(attempts, changed);
 }
 
-/* Counts the changed plot, unless there is no work left. */
 static bool count(struct attempts *attempts, struct proposal *proposal, const struct plot *plot)
 {
 	struct arena arena = ARENA_EMPTY;
 	struct takeoff changed;
-	bool good;
-
-	attempts->is_short = attempts->work_left < attempts->work_each;
-	if (attempts->is_short)
-		return false;
-	attempts->work_left -= attempts->work_each;
-	good = takeoff_compute(&changed, &arena, plot, attempts->takeoff->book) &&
+	bool good = takeoff_compute(&changed, &arena, plot, attempts->takeoff->book) &&
 		is_good(attempts, proposal, &changed);
+
 	arena_clear(&arena);
 	return good && !stop_asked();
 }
 
 bool attempt(struct attempts *attempts, struct proposal *proposal)
 {
-	struct plot plot = { details_copy(&attempts->plot->details),
-		ground_copy(&attempts->plot->ground) };
-	bool good;
+	int64_t work = attempts->work_each, of_change = work / CHANGES_TO_WORK;
+	struct plot plot;
+	bool can, good;
 
+	attempts->is_short = attempts->work_left < work;
+	if (attempts->is_short)
+		return false;
+	plot = (struct plot){ details_copy(&attempts->plot->details),
+		ground_copy(&attempts->plot->ground) };
 	names_fini(&plot.details.names);
-	good = proposal_apply(&plot, proposal) && count(attempts, proposal, &plot);
+	can = proposal_apply(&plot, proposal);
+	attempts->work_left -= can ? work : of_change;
+	good = can && count(attempts, proposal, &plot);
 	plot_fini(&plot);
 	return good;
 }

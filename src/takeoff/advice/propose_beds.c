@@ -67,10 +67,14 @@ static char letter_of(const struct attempts *attempts, int region)
 	return attempts->takeoff->survey.regions[region].entry->letter;
 }
 
-static void add_pair(struct proposal *proposal, const struct joining *pair)
+/* The bed of the proposal's letter first: it may be the later one of an image. */
+static void add_pair(const struct attempts *attempts, struct proposal *proposal,
+	const struct joining *pair)
 {
-	proposal->regions[proposal->region_count++] = pair->region;
-	proposal->regions[proposal->region_count++] = pair->other;
+	bool is_first = letter_of(attempts, pair->region) == proposal->letter;
+
+	proposal->regions[proposal->region_count++] = is_first ? pair->region : pair->other;
+	proposal->regions[proposal->region_count++] = is_first ? pair->other : pair->region;
 }
 
 /* Whether the box of a pair is the image of another's. */
@@ -96,7 +100,7 @@ static void add_images(const struct attempts *attempts, struct proposal *proposa
 		if (is_done[i] || proposal->region_count == 2 * IMAGES_MOST ||
 			!is_image(attempts, &pairs[0], &pairs[i]))
 			continue;
-		add_pair(proposal, &pairs[i]);
+		add_pair(attempts, proposal, &pairs[i]);
 		is_done[i] = true;
 	}
 }
@@ -114,7 +118,7 @@ void propose_joinings(struct attempts *attempts)
 
 		if (is_done[i])
 			continue;
-		add_pair(&proposal, &pairs[i]);
+		add_pair(attempts, &proposal, &pairs[i]);
 		add_images(attempts, &proposal, &pairs[i], &is_done[i], count - i);
 		try_one(attempts, proposal);
 	}

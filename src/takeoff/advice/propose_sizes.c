@@ -4,6 +4,9 @@
 
 #include <stdlib.h>
 
+/* Of how many beds, with their images, sizes are looked for: that takes time too. */
+enum { BEDS_MOST = 64 };
+
 /* How a bed gets wider, or deeper: the cells that its left and its right edge, or its top and its
  * bottom one, move outward by. */
 struct ways {
@@ -86,10 +89,13 @@ void propose_sizes(struct attempts *attempts)
 	bool *is_done = memory_new((size_t)attempts->takeoff->survey.region_count + 1,
 		sizeof *is_done);
 
-	for (int i = 0; i < walls->count && !stop_asked(); i++) {
+	for (int i = 0, beds = 0; i < walls->count && !attempts->is_short && !stop_asked(); i++) {
 		const struct wall *wall = &walls->list[i];
 
-		if (wall->cut_pieces > 0 && !is_done[wall->region] && !attempts->is_short)
+		if (wall->cut_pieces == 0 || is_done[wall->region])
+			continue;
+		attempts->is_short = beds++ == BEDS_MOST;
+		if (!attempts->is_short)
 			propose_bed(attempts, wall, is_done);
 	}
 	free(is_done);
