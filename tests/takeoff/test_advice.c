@@ -538,7 +538,8 @@ START_TEST(the_nearest_sizes_that_would_do_are_told_and_no_others)
 
 		lone_bed(&random);
 		advise();
-		bed = &garden.takeoff.survey.regions[survey_region_at(&garden.takeoff.survey, 6, 6)];
+		bed = &garden.takeoff.survey.regions[
+			survey_region_at(&garden.takeoff.survey, 6, 6)];
 		if (garden.takeoff.walls.count == 1)
 			told += check_sizes((struct rectangle){ bed->left, bed->first_cell.y,
 				bed->most.x, bed->most.y });

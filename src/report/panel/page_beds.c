@@ -68,7 +68,8 @@ static void advise(struct page_maker *maker, const struct wall *wall, struct adv
 		return;
 	advised += (*count)++;
 	advised->bed = bed;
-	advised->size_count = near_sizes(advised->sizes, SIZES_TOLD, &trials, report->takeoff, wall);
+	advised->size_count = near_sizes(advised->sizes, SIZES_TOLD, &trials, report->takeoff,
+		wall);
 	advised->cell = near_cell(&trials, report->takeoff, wall);
 	advice_line(maker, wall, advised);
 	arena_clear(&trials);

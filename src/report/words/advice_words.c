@@ -74,7 +74,8 @@ static const char *fence_words(const struct report *report, const struct proposa
 		tied(report, plain_corner(report, proposal->leg.from)),
 		tied(report, plain_corner(report, proposal->leg.to)), word_length(report, way),
 		right > 0 ? "right" : right < 0 ? "left" : down > 0 ? "down" : "up",
-		proposal->leg_count > 1 ? ", and its images likewise" : "");
+		proposal->leg_count == 1 ? "" : proposal->leg_count == 2 ? ", with its image" :
+		", with its images");
 }
 
 static const char *joined_words(const struct report *report, const struct proposal *proposal)

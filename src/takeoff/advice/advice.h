@@ -17,9 +17,9 @@ struct advice {
 	bool is_all;   /* all there was has been tried; else it would have taken too long */
 };
 
-/* Advice on a plot with its takeoff; what is known to spare most, of a kind ADVICE_OF_KIND_MOST at
- * most. Takes up to about half a second. It can be stopped (base/stop.h): then *out is half-made, to
- * be looked at by nobody. */
+/* Advice on a plot with its takeoff, of each kind ADVICE_OF_KIND_MOST at most. Takes up to about
+ * half a second. It can be stopped (base/stop.h): then *out is half-made, to be looked at by
+ * nobody. */
 void advice_make(struct advice *out, const struct plot *plot, const struct takeoff *takeoff);
 
 #endif

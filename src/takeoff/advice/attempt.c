@@ -5,9 +5,9 @@
 #include <string.h>
 
 /* What a takeoff takes, in microseconds of a common machine: so much at least; for so many cells
- * one; for each region; for each side of a cell that has a fence. A part of it goes with the change,
- * whether it can be made or not. All attempts together take half a second at most, and where that is
- * not enough for a few there are none. */
+ * one; for each region; for each side of a cell that has a fence. A part of it goes with the
+ * change, whether it can be made or not. All attempts together take half a second at most, and
+ * where that is not enough for a few there are none. */
 enum {
 	WORK_LEAST = 400, CELLS_TO_WORK = 25, WORK_OF_REGION = 1, WORK_OF_SIDE = 4,
 	WORK_MOST = 500000, ATTEMPTS_LEAST = 20, CHANGES_TO_WORK = 4

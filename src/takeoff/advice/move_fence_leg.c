@@ -81,7 +81,8 @@ static bool still_leads(struct leg before, struct leg now, const struct ground *
 {
 	struct leg within;
 
-	return leg_is_straight(now) && sign(now.to.x - now.from.x) == sign(before.to.x - before.from.x) &&
+	return leg_is_straight(now) &&
+		sign(now.to.x - now.from.x) == sign(before.to.x - before.from.x) &&
 		sign(now.to.y - now.from.y) == sign(before.to.y - before.from.y) &&
 		leg_clip(now, ground->columns, ground->rows, &within) && leg_equal(within, now);
 }

@@ -68,9 +68,9 @@ static bool rectangle_is_whole(const struct trial *trial, struct place size, nm 
 		{ size.x, size.y, false }, { 0, size.y, false } };
 	const struct loop loop = { corners, 4, 2 * ((int64_t)size.x + size.y) };
 	const struct outline outline = { &loop, 1 };
-	int narrowest = least(size.x, size.y);
+	nm width = room_width(trial->masonry.depth, trial->inside);
 
-	return narrowest > 0 && narrowest * cell >= room_width(trial->masonry.depth, trial->inside) &&
+	return size.x > 0 && size.y > 0 && least(size.x, size.y) * cell >= width &&
 		!has_short_side(trial, &outline, cell) && is_whole(trial, &outline, cell);
 }
 

@@ -46,8 +46,8 @@ struct proposal {
 	struct difference difference;
 };
 
-/* Changes the plot. False where that cannot be done, and the plot is then half changed, to be thrown
- * away:
+/* Changes the plot. False where that cannot be done, and the plot is then half changed, to be
+ * thrown away:
  *
  *	SIZE     the bed takes open ground, path and lawn only; what it gives up becomes what
  *	         lies beyond it at its left or right, else above or below: one of those three too,

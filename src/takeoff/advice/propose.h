@@ -1,5 +1,5 @@
-/* What is proposed of each kind: tried, and kept where it is one to tell of (attempt.h). Each can be
- * stopped (base/stop.h). */
+/* What is proposed of each kind: tried, and kept where it is one to tell of (attempt.h). Each can
+ * be stopped (base/stop.h). */
 #ifndef TAKEOFF_ADVICE_PROPOSE_H
 #define TAKEOFF_ADVICE_PROPOSE_H
 

@@ -38,13 +38,17 @@ static bool is_within(const struct ground *ground, struct rectangle r)
 /* Whether a rectangle of the plan is just one region of the letter. */
 static bool stands_alone(const struct plot *plot, struct rectangle r, char letter)
 {
-	return is_within(&plot->ground, r) && is_all(plot, r, letter) &&
-		!has_any(plot, (struct rectangle){ r.left, r.top - 1, r.right, r.top - 1 }, letter) &&
-		!has_any(plot, (struct rectangle){ r.left, r.bottom + 1, r.right, r.bottom + 1 },
-			letter) &&
-		!has_any(plot, (struct rectangle){ r.left - 1, r.top, r.left - 1, r.bottom }, letter) &&
-		!has_any(plot, (struct rectangle){ r.right + 1, r.top, r.right + 1, r.bottom },
-			letter);
+	const struct rectangle beside[] = {
+		{ r.left, r.top - 1, r.right, r.top - 1 },
+		{ r.left, r.bottom + 1, r.right, r.bottom + 1 },
+		{ r.left - 1, r.top, r.left - 1, r.bottom },
+		{ r.right + 1, r.top, r.right + 1, r.bottom },
+	};
+	bool alone = is_within(&plot->ground, r) && is_all(plot, r, letter);
+
+	for (size_t i = 0; i < sizeof beside / sizeof *beside; i++)
+		alone = alone && !has_any(plot, beside[i], letter);
+	return alone;
 }
 
 /* Whether the bed and all its images do so; an image may lie outside of the plan as a whole. */
@@ -104,8 +108,8 @@ static bool give_up(struct moving *moving, struct rectangle strip, int beyond, b
 	return true;
 }
 
-/* Moves one edge of the bed where it is to move that way: outward (grows) or inward. is_low: its left
- * or top one. */
+/* Moves one edge of the bed where it is to move that way: outward (grows) or inward. is_low: its
+ * left or top one. */
 static bool move_edge(struct moving *moving, int to, bool is_level, bool is_low, bool grows)
 {
 	struct rectangle *bed = &moving->bed, strip = *bed;
@@ -142,6 +146,7 @@ bool resize_bed(struct plot *plot, const struct proposal *proposal)
 
 	return is_within(&plot->ground, proposal->to) &&
 		all_stand_alone(&moving, proposal->from) &&
-		move_edges(&moving, proposal->to, false) && move_edges(&moving, proposal->to, true) &&
+		move_edges(&moving, proposal->to, false) &&
+		move_edges(&moving, proposal->to, true) &&
 		all_stand_alone(&moving, proposal->to);
 }

@@ -12,8 +12,8 @@ struct room {
 	const struct outline *outline;
 };
 
-/* The least width of a bed with a wall of that depth on either side: some ground is between them, and
- * `inside` at least. */
+/* The least width of a bed with a wall of that depth on either side: some ground is between them,
+ * and `inside` at least. */
 nm room_width(nm depth, nm inside);
 
 /* Moves *place on to the first side shorter than `least`; false where none is left. */
