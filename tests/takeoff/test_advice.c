@@ -841,6 +841,28 @@ START_TEST(of_a_kind_those_that_spare_most_are_told)
 }
 END_TEST
 
+/* A fence in stairs of more legs than are tried, and a bed with cuts. */
+START_TEST(what_cannot_all_be_tried_takes_nothing_from_the_rest)
+{
+	garden_rows(&garden, ROWS { "b.S", NULL });
+	ground_fini(&garden.plot.ground);
+	ground_init(&garden.plot.ground, 120, 60);
+	for (int i = 0; i < 45; i++) {
+		char run[64];
+
+		snprintf(run, sizeof run, "%d,%d %d,%d %d,%d", 2 * i, i, 2 * i + 1, i, 2 * i + 1,
+			i + 1);
+		fences_run(&garden.plot, run);
+		snprintf(run, sizeof run, "%d,%d %d,%d", 2 * i + 1, i + 1, 2 * i + 2, i + 1);
+		fences_run(&garden.plot, run);
+	}
+	lay_rectangle(&garden.plot, (struct rectangle){ 100, 50, 104, 53 }, 'b');
+	advise();
+	ck_assert(!advice.is_all);
+	ck_assert_int_gt(told_count(PROPOSE_SIZE), 0);
+}
+END_TEST
+
 START_TEST(a_plan_too_large_for_it_gets_none)
 {
 	struct arena arena = ARENA_EMPTY;
@@ -885,6 +907,7 @@ Suite *test_suite(void)
 	tcase_add_test(one, a_leg_of_a_mirrored_fence_is_moved_with_its_image);
 	tcase_add_test(one, a_fence_is_moved_over_no_bed_and_no_fixture);
 	tcase_add_test(one, of_a_kind_those_that_spare_most_are_told);
+	tcase_add_test(one, what_cannot_all_be_tried_takes_nothing_from_the_rest);
 	tcase_add_test(one, a_plan_too_large_for_it_gets_none);
 	return suite;
 }

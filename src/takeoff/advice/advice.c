@@ -30,13 +30,16 @@ static void pick(struct advice *out, const struct attempts *attempts)
 
 void advice_make(struct advice *out, const struct plot *plot, const struct takeoff *takeoff)
 {
-	static void (*const propose[])(struct attempts *) = { propose_courses, propose_blocks,
-		propose_joinings, propose_sizes, propose_fences };
+	static void (*const propose[PROPOSAL_KINDS])(struct attempts *) = {
+		[PROPOSE_COURSES] = propose_courses, [PROPOSE_BLOCK] = propose_blocks,
+		[PROPOSE_JOINED] = propose_joinings, [PROPOSE_FENCE] = propose_fences,
+		[PROPOSE_SIZE] = propose_sizes,
+	};
 	struct arena arena = ARENA_EMPTY;
 	struct attempts attempts;
 
 	*out = (struct advice){ .is_tried = attempts_begin(&attempts, &arena, plot, takeoff) };
-	for (size_t i = 0; out->is_tried && i < sizeof propose / sizeof *propose; i++)
+	for (int i = 0; out->is_tried && i < PROPOSAL_KINDS; i++)
 		propose[i](&attempts);
 	if (attempts.count > 0) {
 		sort(attempts.kept, attempts.count, sizeof *attempts.kept, by_spared);

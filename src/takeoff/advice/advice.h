@@ -10,7 +10,7 @@ enum { ADVICE_MOST = 8, ADVICE_OF_KIND_MOST = 3 };
 
 struct advice {
 	/* What spares most first: money where that is known, then pieces and panels to saw, then
-	 * blocks, then weight; of those alike by kind, then plan. */
+	 * blocks, then weight; of those alike what was tried first. */
 	struct proposal list[ADVICE_MOST];
 	int count;
 	bool is_tried; /* false: one takeoff of the plot takes so long that nothing was tried */

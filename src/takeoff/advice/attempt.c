@@ -143,14 +143,21 @@ static bool count(struct attempts *attempts, struct proposal *proposal, const st
 	return good && !stop_asked();
 }
 
+bool attempts_go_on(struct attempts *attempts)
+{
+	bool has_work = attempts->work_left >= attempts->work_each;
+
+	attempts->is_short = attempts->is_short || !has_work;
+	return has_work && !stop_asked();
+}
+
 bool attempt(struct attempts *attempts, struct proposal *proposal)
 {
 	int64_t work = attempts->work_each, of_change = work / CHANGES_TO_WORK;
 	struct plot plot;
 	bool can, good;
 
-	attempts->is_short = attempts->work_left < work;
-	if (attempts->is_short)
+	if (!attempts_go_on(attempts))
 		return false;
 	plot = (struct plot){ details_copy(&attempts->plot->details),
 		ground_copy(&attempts->plot->ground) };

@@ -12,7 +12,7 @@ struct attempts {
 	const struct takeoff *takeoff;  /* of it */
 	int64_t snags[SNAG_CODES];      /* how many it has */
 	int64_t work_each, work_left;   /* about microseconds of a takeoff; of all that remain */
-	bool is_short;                  /* something was not tried for want of work left */
+	bool is_short;                  /* something was not tried: it would take too long */
 	struct proposal *kept;
 	size_t count, capacity;
 };
@@ -22,6 +22,8 @@ struct attempts {
 bool attempts_begin(struct attempts *out, struct arena *arena, const struct plot *plot,
 	const struct takeoff *takeoff);
 
+/* Whether there is work left for one more, and it is not stopped. */
+bool attempts_go_on(struct attempts *attempts);
 /* Tries a proposal and fills in its difference. True where it is one to tell of: it spares what its
  * kind is for,
  *

@@ -51,9 +51,9 @@ static bool join_beds(struct plot *plot, const struct proposal *proposal)
 bool proposal_apply(struct plot *plot, const struct proposal *proposal)
 {
 	static bool (*const apply[PROPOSAL_KINDS])(struct plot *, const struct proposal *) = {
-		[PROPOSE_SIZE] = resize_bed, [PROPOSE_COURSES] = set_courses,
-		[PROPOSE_BLOCK] = set_courses, [PROPOSE_FENCE] = move_fence_leg,
-		[PROPOSE_JOINED] = join_beds,
+		[PROPOSE_COURSES] = set_courses, [PROPOSE_BLOCK] = set_courses,
+		[PROPOSE_JOINED] = join_beds, [PROPOSE_FENCE] = move_fence_leg,
+		[PROPOSE_SIZE] = resize_bed,
 	};
 
 	return apply[proposal->kind](plot, proposal);

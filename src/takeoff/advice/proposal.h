@@ -8,14 +8,15 @@
 #include "plot/mirror.h"
 #include "prices/book.h"
 
+/* In the order in which they are tried. */
 enum proposal_kind {
-	PROPOSE_SIZE,    /* a rectangular bed is larger or smaller by whole cells */
 	PROPOSE_COURSES, /* raised beds of a letter have a course less */
 	PROPOSE_BLOCK,   /* they are of another block of the price book, as high as they were */
+	PROPOSE_JOINED,  /* two beds wall to wall, built alike, are one */
 	PROPOSE_FENCE,   /* a leg of a fence is moved by whole cells; those beside it follow */
-	PROPOSE_JOINED   /* two beds wall to wall, built alike, are one */
+	PROPOSE_SIZE     /* a rectangular bed is larger or smaller by whole cells */
 };
-enum { PROPOSAL_KINDS = PROPOSE_JOINED + 1 };
+enum { PROPOSAL_KINDS = PROPOSE_SIZE + 1 };
 
 /* The takeoff of the changed plot less that of the plot as it is: below 0 is spared. */
 struct difference {

@@ -14,14 +14,14 @@ void propose_courses(struct attempts *attempts);
 void propose_blocks(struct attempts *attempts);
 /* For each two beds that could be one, with their images: by the letter of the first. */
 void propose_joinings(struct attempts *attempts);
-/* For each rectangular bed with cut pieces, with its images, the nearest sizes whose wall needs no
- * cut (near.h) that there is ground for. It keeps its left and its top edge where it can, else its
- * right and its bottom one, else its middle. */
-void propose_sizes(struct attempts *attempts);
 /* For each leg of a fence, with its images, the way within FENCE_REACH cells, to either side, that
  * leaves the fewest panels to saw; of ways as good the shortest, to the left or up before to the
  * right or down. */
 void propose_fences(struct attempts *attempts);
 enum { FENCE_REACH = 4 };
+/* For each rectangular bed with cut pieces, with its images, the nearest sizes whose wall needs no
+ * cut (near.h) that there is ground for. It keeps its left and its top edge where it can, else its
+ * right and its bottom one, else its middle. */
+void propose_sizes(struct attempts *attempts);
 
 #endif

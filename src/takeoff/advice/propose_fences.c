@@ -1,6 +1,9 @@
 #include "takeoff/advice/propose.h"
 #include "base/stop.h"
 
+/* So many legs of all fences are tried, with their images: work is left for beds. */
+enum { LEGS_MOST = 32 };
+
 /* How many of the first `count` legs are the leg or its images. */
 static int images_among(const struct mirror *mirror, const struct legs *legs, size_t count,
 	struct leg leg)
@@ -32,22 +35,34 @@ static void propose_leg(struct attempts *attempts, struct proposal proposal)
 		attempts_keep(attempts, &best);
 }
 
+/* The legs of one fence; *left: how many more may be tried. */
+static void propose_legs(struct attempts *attempts, int fence, const struct legs *legs, int *left)
+{
+	const struct mirror mirror = mirror_of(attempts->plot);
+
+	for (size_t i = 0; i < legs->count && !attempts->is_short && !stop_asked(); i++) {
+		if (images_among(&mirror, legs, i, legs->items[i]) > 0)
+			continue;
+		if ((*left)-- > 0)
+			propose_leg(attempts, (struct proposal){ .kind = PROPOSE_FENCE,
+				.fence = fence, .leg = legs->items[i], .leg_count =
+				images_among(&mirror, legs, legs->count, legs->items[i]) });
+		else
+			attempts->is_short = true;
+	}
+}
+
 void propose_fences(struct attempts *attempts)
 {
 	const struct details *details = &attempts->plot->details;
-	const struct mirror mirror = mirror_of(attempts->plot);
+	int left = LEGS_MOST;
 
 	for (size_t i = 0; i < details->fence_count && !stop_asked(); i++) {
 		struct legs legs = LEGS_EMPTY;
 
 		fence_legs(&details->fences[i], &legs);
 		legs_join(&legs);
-		for (size_t j = 0; j < legs.count && !stop_asked() && !attempts->is_short; j++)
-			if (images_among(&mirror, &legs, j, legs.items[j]) == 0)
-				propose_leg(attempts, (struct proposal){ .kind = PROPOSE_FENCE,
-					.fence = (int)i, .leg = legs.items[j],
-					.leg_count = images_among(&mirror, &legs, legs.count,
-						legs.items[j]) });
+		propose_legs(attempts, (int)i, &legs, &left);
 		legs_fini(&legs);
 	}
 }

@@ -89,14 +89,15 @@ void propose_sizes(struct attempts *attempts)
 	bool *is_done = memory_new((size_t)attempts->takeoff->survey.region_count + 1,
 		sizeof *is_done);
 
-	for (int i = 0, beds = 0; i < walls->count && !attempts->is_short && !stop_asked(); i++) {
+	for (int i = 0, beds = 0; i < walls->count && !stop_asked(); i++) {
 		const struct wall *wall = &walls->list[i];
 
 		if (wall->cut_pieces == 0 || is_done[wall->region])
 			continue;
-		attempts->is_short = beds++ == BEDS_MOST;
-		if (!attempts->is_short)
+		if (beds++ < BEDS_MOST && attempts_go_on(attempts))
 			propose_bed(attempts, wall, is_done);
+		else
+			attempts->is_short = true;
 	}
 	free(is_done);
 }
