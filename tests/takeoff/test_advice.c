@@ -284,9 +284,38 @@ static bool is_spared(const struct proposal *p)
 	return false;
 }
 
-/* Nothing but a broken mirror may be less than before, and that is no snag of the change. */
+static bool is_region(const struct takeoff *takeoff, struct place a, struct place b)
+{
+	const struct survey *survey = &takeoff->survey;
+	int region = survey_region_at(survey, least(a.x, b.x), least(a.y, b.y));
+	const struct region *r = &survey->regions[most(region, 0)];
+
+	return region != NO_REGION && r->left == least(a.x, b.x) && r->most.x == most(a.x, b.x) &&
+		r->first_cell.y == least(a.y, b.y) && r->most.y == most(a.y, b.y) &&
+		r->cells == (abs(a.x - b.x) + 1) * (abs(a.y - b.y) + 1);
+}
+
+/* The bed and its images in the plan are each a rectangle by itself. */
+static void check_rectangles(const struct takeoff *takeoff, struct rectangle r)
+{
+	const struct mirror mirror = mirror_of(&garden.plot);
+	struct flip flips[4];
+	int count = flips_of(&mirror, flips);
+
+	for (int i = 0; i < count; i++) {
+		struct place a = flipped(&mirror, flips[i], (struct place){ r.left, r.top }, 1);
+		struct place b = flipped(&mirror, flips[i], (struct place){ r.right, r.bottom }, 1);
+
+		ck_assert(is_region(takeoff, a, b));
+	}
+}
+
 static void check_sound(const struct proposal *p)
 {
+	if (p->kind == PROPOSE_SIZE) {
+		check_rectangles(&garden.takeoff, p->from);
+		check_rectangles(&other.takeoff, p->to);
+	}
 	ck_assert(is_spared(p));
 	for (int code = 0; code < SNAG_CODES; code++)
 		ck_assert_int_le(snags_of(&other.takeoff, code), snags_of(&garden.takeoff, code));
@@ -351,21 +380,28 @@ static void fence_round(struct random *random)
 	}
 }
 
-/* Beds of two letters, at times wall to wall and built alike, path, lawn and an urn. */
+/* Beds of two letters, at times wall to wall and built alike, path, lawn and an urn; now and then
+ * something that is not mirrored. */
 static void garden_at_random(struct random *random)
 {
 	const char *const nothing[] = { "abplS.", NULL };
 	const char *block = blocks[random_below(random, 5)];
+	const char *mirror = kinds[random_below(random, 5)];
 	bool is_alike = random_below(random, 2);
 
 	garden_rows(&garden, nothing);
 	ground_fini(&garden.plot.ground);
 	ground_init(&garden.plot.ground, random_between(random, 12, 30),
 		random_between(random, 12, 24));
-	plot_set(&garden.plot, 0, HEAD_MIRROR, kinds[random_below(random, 5)]);
+	plot_set(&garden.plot, 0, HEAD_MIRROR, mirror);
 	for (const char *letter = "lppaabbS"; *letter; letter++)
 		if (random_below(random, 3))
 			lay(random, *letter, *letter == 'S' ? 2 : 8);
+	if (random_below(random, 3) == 0) {
+		plot_set(&garden.plot, 0, HEAD_MIRROR, "off");
+		lay(random, "ab."[random_below(random, 3)], 5);
+		plot_set(&garden.plot, 0, HEAD_MIRROR, mirror);
+	}
 	for (char letter = 'a'; letter <= 'b'; letter++) {
 		plot_set(&garden.plot, letter, BED_BLOCK, is_alike ? block :
 			blocks[random_below(random, 5)]);
@@ -430,7 +466,7 @@ static void lone_bed(struct random *random)
 	ground_fini(&garden.plot.ground);
 	ground_init(&garden.plot.ground, random_between(random, 13, 20),
 		random_between(random, 13, 20));
-	for (const char *letter = "lpS"; *letter; letter++)
+	for (const char *letter = "lpSSSS"; *letter; letter++)
 		if (random_below(random, 2))
 			lay(random, *letter, *letter == 'S' ? 2 : 12);
 	lay_rectangle(&garden.plot, (struct rectangle){ 6, 6, least(6 + width - 1,
@@ -640,6 +676,23 @@ START_TEST(another_block_is_told_where_it_is_as_high_and_costs_less)
 END_TEST
 
 /* Soil has no price: what it would cost less nobody knows. */
+/* In 2 ft there is room for walls of 8 in, not of 12 in: with that block another bed is built. */
+START_TEST(no_change_is_told_by_which_more_beds_are_built)
+{
+	for (int narrow = 0; narrow < 2; narrow++) {
+		garden_rows(&garden, narrow ? ROWS { "bbbbbbbb.bb", "bbbbbbbb.bb", "bbbbbbbb.bb",
+			"bbbbbbbb.bb", NULL } : lone);
+		plot_set(&garden.plot, 'b', BED_BLOCK, "16 in x 12 in x 6 in");
+		plot_set(&garden.plot, 'b', BED_REACH_IN, "0 in");
+		priced_blocks("0.10", "0.10");
+		advise();
+		ck_assert_int_eq(garden.takeoff.walls.not_laid_count, narrow);
+		ck_assert_int_eq(told_count(PROPOSE_BLOCK) > 0, !narrow);
+		garden_fini(&garden);
+	}
+}
+END_TEST
+
 START_TEST(no_money_is_told_where_something_that_differs_has_no_price)
 {
 	garden_rows(&garden, lone);
@@ -671,6 +724,19 @@ START_TEST(beds_wall_to_wall_and_built_alike_could_be_one)
 }
 END_TEST
 
+/* As one they would be one with the third too, and that is another change. */
+START_TEST(beds_are_not_joined_to_more_than_is_said)
+{
+	garden_rows(&garden, ROWS { "aaaaaaaabbbbbbbbaaaaaaaa", "aaaaaaaabbbbbbbbaaaaaaaa",
+		"aaaaaaaabbbbbbbbaaaaaaaa", "aaaaaaaabbbbbbbbaaaaaaaa", NULL });
+	plot_set(&garden.plot, 0, ALLOW_ARM, "4 ft");
+	advise();
+	ck_assert_int_eq(told_count(PROPOSE_JOINED), 1);
+	ck_assert_int_eq(told(PROPOSE_JOINED, 0).letter, 'b');
+	check_advice((int[PROPOSAL_KINDS]){ 0 });
+}
+END_TEST
+
 /* One over the other, and as images of each other. */
 START_TEST(images_are_joined_together)
 {
@@ -682,6 +748,53 @@ START_TEST(images_are_joined_together)
 	ck_assert_int_eq(told_count(PROPOSE_JOINED), 1);
 	ck_assert_int_eq(told(PROPOSE_JOINED, 0).region_count, 4);
 	check_advice((int[PROPOSAL_KINDS]){ 0 });
+}
+END_TEST
+
+/* The bed is joined on the left; on the right there is lawn. */
+START_TEST(beds_are_not_joined_where_the_mirror_is_broken)
+{
+	garden_rows(&garden, ROWS { "aaaaaaaa.aaaaaaaa", "aaaaaaaa.aaaaaaaa",
+		"aaaaaaaa.aaaaaaaa", "aaaaaaaa.aaaaaaaa", "bbbbbbbb.llllllll",
+		"bbbbbbbb.llllllll", "bbbbbbbb.llllllll", "bbbbbbbb.llllllll", NULL });
+	plot_set(&garden.plot, 0, ALLOW_ARM, "4 ft");
+	advise();
+	ck_assert_int_eq(told_count(PROPOSE_JOINED), 1);
+	plot_set(&garden.plot, 0, HEAD_MIRROR, "left-right");
+	advise();
+	ck_assert_int_eq(told_count(PROPOSE_JOINED), 0);
+}
+END_TEST
+
+START_TEST(a_bed_grows_over_no_fixture_and_gives_none_ground)
+{
+	static const char *const among[][11] = {
+		{ ".............", ".............", ".............", "....bbbbb....",
+			"....bbbbb....", "....bbbbb....", "....bbbbb....", ".............",
+			".............", ".............", NULL },
+		{ ".............", ".............", "....SSSSS....", "...SbbbbbS...",
+			"...SbbbbbS...", "...SbbbbbS...", "...SbbbbbS...", "....SSSSS....",
+			".............", ".............", NULL } };
+
+	for (int i = 0; i < 2; i++) {
+		garden_rows(&garden, among[i]);
+		advise();
+		ck_assert_int_eq(told_count(PROPOSE_SIZE), i == 0 ? SIZES_TOLD : 0);
+		garden_fini(&garden);
+	}
+}
+END_TEST
+
+/* A column is given up to the lawn at the right, a row is taken from the path below. */
+START_TEST(only_what_the_bed_gives_up_or_takes_is_other_ground)
+{
+	static const char *const after[] = { "bbbbll", "bbbbll", "bbbbll", "bbbbpl", "pppppl" };
+
+	garden_rows(&garden, ROWS { "bbbbbl", "bbbbbl", "bbbbbl", "pppppl", "pppppl", NULL });
+	ck_assert(proposal_apply(&garden.plot, &(struct proposal){ .kind = PROPOSE_SIZE,
+		.letter = 'b', .from = { 0, 0, 4, 2 }, .to = { 0, 0, 3, 3 } }));
+	for (int y = 0; y < 5; y++)
+		ck_assert_mem_eq(ground_at(&garden.plot.ground, 0, y), after[y], 6);
 }
 END_TEST
 
@@ -801,6 +914,52 @@ START_TEST(a_leg_of_a_mirrored_fence_is_moved_with_its_image)
 }
 END_TEST
 
+/* The run that ends at the right leg would end in the air, or begin there. */
+START_TEST(a_leg_that_a_run_ends_at_stays)
+{
+	fence_about(17, 8, "off");
+	fences_run(&garden.plot, "22,9 26,9");
+	advise();
+	ck_assert_int_eq(told_way((struct leg){ { 5, 5 }, { 5, 13 } }), 1);
+	ck_assert_int_eq(told_way((struct leg){ { 22, 5 }, { 22, 13 } }), 0);
+}
+END_TEST
+
+/* Whether the right leg can be moved to the left by so much, by itself. */
+static bool can_move(int left)
+{
+	struct plot plot = { details_copy(&garden.plot.details), ground_copy(&garden.plot.ground) };
+	bool can = proposal_apply(&plot, &(struct proposal){ .kind = PROPOSE_FENCE,
+		.leg = { { 22, 5 }, { 22, 13 } }, .right = -left });
+
+	plot_fini(&plot);
+	return can;
+}
+
+/* Over the run beside it, it would stand across it. */
+START_TEST(a_leg_is_not_moved_across_another)
+{
+	fence_about(17, 8, "off");
+	fences_run(&garden.plot, "23,9 26,9");
+	ck_assert(can_move(1));
+	ck_assert(!can_move(-1));
+	ck_assert(!can_move(-2));
+}
+END_TEST
+
+START_TEST(a_leg_stops_at_a_gate_at_the_next_one_and_at_the_edge)
+{
+	fence_about(17, 8, "off");
+	ck_assert(can_move(16));
+	ck_assert(!can_move(17));
+	ck_assert(can_move(-5));
+	ck_assert(!can_move(-6));
+	fences_gate(&garden.plot, "14,5 18,5");
+	ck_assert(can_move(4));
+	ck_assert(!can_move(5));
+}
+END_TEST
+
 START_TEST(a_fence_is_moved_over_no_bed_and_no_fixture)
 {
 	fence_about(17, 8, "off");
@@ -901,7 +1060,15 @@ Suite *test_suite(void)
 	tcase_add_test(one, another_block_is_told_where_it_is_as_high_and_costs_less);
 	tcase_add_test(one, no_money_is_told_where_something_that_differs_has_no_price);
 	tcase_add_test(one, beds_wall_to_wall_and_built_alike_could_be_one);
+	tcase_add_test(one, no_change_is_told_by_which_more_beds_are_built);
+	tcase_add_test(one, beds_are_not_joined_to_more_than_is_said);
+	tcase_add_test(one, a_leg_that_a_run_ends_at_stays);
+	tcase_add_test(one, a_leg_is_not_moved_across_another);
+	tcase_add_test(one, a_leg_stops_at_a_gate_at_the_next_one_and_at_the_edge);
 	tcase_add_test(one, images_are_joined_together);
+	tcase_add_test(one, beds_are_not_joined_where_the_mirror_is_broken);
+	tcase_add_test(one, a_bed_grows_over_no_fixture_and_gives_none_ground);
+	tcase_add_test(one, only_what_the_bed_gives_up_or_takes_is_other_ground);
 	tcase_add_test(one, a_bed_on_the_axis_is_changed_at_both_sides);
 	tcase_add_test(one, a_leg_is_moved_the_shortest_way_to_the_fewest_panels_to_saw);
 	tcase_add_test(one, a_leg_of_a_mirrored_fence_is_moved_with_its_image);

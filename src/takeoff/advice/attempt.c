@@ -71,28 +71,6 @@ static int raised_beds(const struct takeoff *takeoff)
 	return takeoff->walls.count + takeoff->walls.not_laid_count;
 }
 
-/* How many posts of the kind a fence has. */
-static int posts_of(const struct fencing *fencing, enum post_kind kind)
-{
-	int count = 0;
-
-	for (int i = 0; i < fencing->post_count; i++)
-		count += fencing->posts[i].kind == kind;
-	return count;
-}
-
-/* Posts between panels may be more or fewer. */
-static bool keeps_corners(const struct takeoff *before, const struct takeoff *after)
-{
-	bool keeps = before->fences.count == after->fences.count;
-
-	for (int i = 0; keeps && i < before->fences.count && !stop_asked(); i++)
-		for (int kind = 0; kind < POST_LINE; kind++)
-			keeps = keeps && posts_of(&before->fences.list[i], (enum post_kind)kind) ==
-				posts_of(&after->fences.list[i], (enum post_kind)kind);
-	return keeps;
-}
-
 /* As many beds are laid out, and only those that are joined are fewer. */
 static bool keeps_beds(const struct proposal *proposal, const struct takeoff *before,
 	const struct takeoff *after)
@@ -127,7 +105,7 @@ static bool is_good(const struct attempts *attempts, struct proposal *proposal,
 
 	proposal->difference = difference_of(before, changed);
 	return spares(proposal->kind, &proposal->difference) &&
-		keeps_beds(proposal, before, changed) && keeps_corners(before, changed) &&
+		keeps_beds(proposal, before, changed) &&
 		(proposal->kind != PROPOSE_COURSES || keeps_soil(proposal, changed)) &&
 		!has_new_snags(attempts, changed);
 }

@@ -33,8 +33,8 @@ bool attempts_go_on(struct attempts *attempts);
  *	FENCE            panels to saw
  *
  * no snag of any code is added, as many beds are laid out as before, and of COURSES the soil of
- * those beds is still as deep as beds need. A fence keeps its ends, corners, tees and gates. Names
- * of regions do not count. False too where no work is left for it, or it is stopped. */
+ * those beds is still as deep as beds need. Names of regions do not count. False too where no work
+ * is left for it, or it is stopped. */
 bool attempt(struct attempts *attempts, struct proposal *proposal);
 /* Keeps one that was tried. */
 void attempts_keep(struct attempts *attempts, const struct proposal *proposal);

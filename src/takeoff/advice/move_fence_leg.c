@@ -50,6 +50,28 @@ static bool find_moves(struct moves *out, const struct plot *plot, const struct 
 	return out->count > 0;
 }
 
+/* Whether two legs meet at a point that is not an end of both. */
+static bool meet_amid(struct leg a, struct leg b)
+{
+	struct stretch one = leg_stretch(a), other = leg_stretch(b);
+	bool meet = one.is_upright != other.is_upright && one.line >= other.low &&
+		one.line <= other.high && other.line >= one.low && other.line <= one.high;
+	bool at_ends = (one.line == other.low || one.line == other.high) &&
+		(other.line == one.low || other.line == one.high);
+
+	return meet && !at_ends;
+}
+
+/* Whether no leg meets the one but at its ends. */
+static bool is_met_at_ends(const struct legs *legs, struct leg leg)
+{
+	bool is = true;
+
+	for (size_t i = 0; i < legs->count; i++)
+		is = is && !meet_amid(legs->items[i], leg);
+	return is;
+}
+
 /* Where a point of the fence goes: with the leg that it is an end of. */
 static struct place moved(const struct moves *moves, struct place at)
 {
@@ -89,6 +111,9 @@ static bool still_leads(struct leg before, struct leg now, const struct ground *
 
 static bool move_legs(struct legs *legs, const struct moves *moves, const struct ground *ground)
 {
+	for (int i = 0; i < moves->count; i++)
+		if (!is_met_at_ends(legs, moves->legs[i]))
+			return false;
 	for (size_t i = 0; i < legs->count; i++) {
 		struct leg before = legs->items[i];
 		struct leg now = { moved(moves, before.from), moved(moves, before.to) };
@@ -97,6 +122,9 @@ static bool move_legs(struct legs *legs, const struct moves *moves, const struct
 			return false;
 		legs->items[i] = now;
 	}
+	for (int i = 0; i < moves->count; i++)
+		if (!is_met_at_ends(legs, leg_shifted(moves->legs[i], moves->ways[i])))
+			return false;
 	return true;
 }
 

@@ -53,8 +53,8 @@ struct proposal {
  *	SIZE     the bed takes open ground, path and lawn only; what it gives up becomes what
  *	         lies beyond it at its left or right, else above or below: one of those three too,
  *	         and beyond the plan open ground. It stays apart from other beds of its letter
- *	FENCE    the leg goes over such ground only; all legs keep some length, all gates their
- *	         place along their leg
+ *	FENCE    the leg goes over such ground only; others of its fence meet it at its ends,
+ *	         before and after; all keep some length, and all gates their place along them
  *	JOINED   the mirror must hold where the bed is */
 bool proposal_apply(struct plot *plot, const struct proposal *proposal);
 
