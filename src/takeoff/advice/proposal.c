@@ -32,19 +32,40 @@ static bool set_courses(struct plot *plot, const struct proposal *proposal)
 	return true;
 }
 
-static bool join_beds(struct plot *plot, const struct proposal *proposal)
+/* Whether the mirror holds in all of the patch. */
+static bool is_mirrored(const struct plot *plot, const struct rectangle *rows, size_t count)
 {
 	struct mirror mirror = mirror_of(plot);
-	size_t count;
-	struct rectangle *rows = lay_patch(&plot->ground, proposal->at, &count);
 	bool holds = true;
 
 	for (size_t i = 0; i < count; i++)
 		for (int x = rows[i].left; holds && x <= rows[i].right; x++)
 			holds = !mirror_is_broken(&mirror, &plot->ground, x, rows[i].top);
+	return holds;
+}
+
+/* The bed alone: an image of it may be but a part of another bed, and is not laid. */
+static void reletter(struct plot *plot, struct place bed, char letter)
+{
+	const struct mirror off = { .kind = MIRROR_OFF };
+	struct laid laid = { 0, false };
+	size_t count;
+	struct rectangle *rows = lay_patch(&plot->ground, bed, &count);
+
+	for (size_t i = 0; i < count; i++)
+		lay_piece(plot, &off, rows[i], letter, &laid);
 	free(rows);
-	if (holds)
-		lay_flood(plot, proposal->at.x, proposal->at.y, proposal->letter);
+}
+
+static bool join_beds(struct plot *plot, const struct proposal *proposal)
+{
+	size_t count;
+	struct rectangle *rows = lay_patch(&plot->ground, proposal->at[0], &count);
+	bool holds = is_mirrored(plot, rows, count);
+
+	free(rows);
+	for (int i = 0; holds && 2 * i < proposal->region_count; i++)
+		reletter(plot, proposal->at[i], proposal->letter);
 	return holds;
 }
 

@@ -39,7 +39,7 @@ struct proposal {
 	struct rectangle from, to; /* SIZE: the cells of regions[0], as they are and would be */
 	int courses;               /* COURSES, BLOCK: as they would be */
 	struct size block;         /* BLOCK: the same */
-	struct place at;           /* JOINED: a cell of regions[1] */
+	struct place at[IMAGES_MOST]; /* JOINED: a cell of regions[1], regions[3] ... */
 	int fence;                 /* FENCE: its index */
 	struct leg leg;            /* which of its legs, and how many with its images there */
 	int leg_count;

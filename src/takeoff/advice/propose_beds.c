@@ -72,9 +72,21 @@ static void add_pair(const struct attempts *attempts, struct proposal *proposal,
 	const struct joining *pair)
 {
 	bool is_first = letter_of(attempts, pair->region) == proposal->letter;
+	int other = is_first ? pair->other : pair->region;
 
+	proposal->at[proposal->region_count / 2] =
+		attempts->takeoff->survey.regions[other].first_cell;
 	proposal->regions[proposal->region_count++] = is_first ? pair->region : pair->other;
-	proposal->regions[proposal->region_count++] = is_first ? pair->other : pair->region;
+	proposal->regions[proposal->region_count++] = other;
+}
+
+static bool have_same_letters(const struct attempts *attempts, const struct joining *a,
+	const struct joining *b)
+{
+	char first = letter_of(attempts, a->region), second = letter_of(attempts, a->other);
+	char one = letter_of(attempts, b->region), other = letter_of(attempts, b->other);
+
+	return (one == first && other == second) || (one == second && other == first);
 }
 
 /* Whether the box of a pair is the image of another's. */
@@ -98,6 +110,7 @@ static void add_images(const struct attempts *attempts, struct proposal *proposa
 {
 	for (int i = 1; i < count; i++) {
 		if (is_done[i] || proposal->region_count == 2 * IMAGES_MOST ||
+			!have_same_letters(attempts, &pairs[0], &pairs[i]) ||
 			!is_image(attempts, &pairs[0], &pairs[i]))
 			continue;
 		add_pair(attempts, proposal, &pairs[i]);
@@ -113,8 +126,7 @@ void propose_joinings(struct attempts *attempts)
 
 	for (int i = 0; i < count && !stop_asked(); i++) {
 		struct proposal proposal = { .kind = PROPOSE_JOINED,
-			.letter = letter_of(attempts, pairs[i].region),
-			.at = attempts->takeoff->survey.regions[pairs[i].other].first_cell };
+			.letter = letter_of(attempts, pairs[i].region) };
 
 		if (is_done[i])
 			continue;
