@@ -402,11 +402,11 @@ static void garden_at_random(struct random *random)
 		lay(random, "ab."[random_below(random, 3)], 5);
 		plot_set(&garden.plot, 0, HEAD_MIRROR, mirror);
 	}
-	for (char letter = 'a'; letter <= 'b'; letter++) {
-		plot_set(&garden.plot, letter, BED_BLOCK, is_alike ? block :
+	for (const char *letter = "ab"; *letter; letter++) {
+		plot_set(&garden.plot, *letter, BED_BLOCK, is_alike ? block :
 			blocks[random_below(random, 5)]);
 		if (!is_alike)
-			plot_set(&garden.plot, letter, BED_COURSES,
+			plot_set(&garden.plot, *letter, BED_COURSES,
 				courses[random_below(random, 4)]);
 	}
 	if (random_below(random, 2))
@@ -990,8 +990,8 @@ START_TEST(of_a_kind_those_that_spare_most_are_told)
 		"...........................dddddddd.eeeeeeee",
 		"....................................eeeeeeee",
 		"....................................eeeeeeee", NULL });
-	for (char letter = 'a'; letter <= 'e'; letter++)
-		plot_set(&garden.plot, letter, BED_COURSES, "4");
+	for (const char *letter = "abcde"; *letter; letter++)
+		plot_set(&garden.plot, *letter, BED_COURSES, "4");
 	advise();
 	ck_assert_int_eq(told_count(PROPOSE_COURSES), ADVICE_OF_KIND_MOST);
 	for (int i = 0; i < ADVICE_OF_KIND_MOST; i++)
