@@ -53,7 +53,8 @@ static void write_paged(struct sink *sink, const char *bytes, size_t length)
 
 struct paged_sink paged_sink(struct sink *out)
 {
-	return (struct paged_sink){ { write_paged }, out, TEXT_EMPTY, TEXT_EMPTY, TEXT_EMPTY, 0, 1 };
+	return (struct paged_sink){ .sink = { write_paged }, .out = out, .line = TEXT_EMPTY,
+		.title = TEXT_EMPTY, .of = TEXT_EMPTY, .page = 1 };
 }
 
 void paged_part(struct paged_sink *paged, const char *title, const char *of)

@@ -4,8 +4,8 @@
 
 #include "base/sink.h"
 
-/* A page has 66 lines, 11 in at 6 to the inch; the last ones are left free. From PAGE_LINES_SOFT on it
- * ends at a blank line. */
+/* A page has 66 lines, 11 in at 6 to the inch; the last ones are left free. From PAGE_LINES_SOFT
+ * on it ends at a blank line. */
 enum { PAGE_LINES = 66, PAGE_LINES_MOST = 62, PAGE_LINES_SOFT = 54 };
 
 /* Into another sink, line by line. Start with paged_sink, end with paged_fini. */
@@ -16,8 +16,8 @@ struct paged_sink {
 	int row, page;               /* on the page so far; which of the part, from 1 */
 };
 struct paged_sink paged_sink(struct sink *out);
-/* What comes now is a part of its own, on a new page unless this one has a line at most; pages after
- * its first begin with a rule as page_rule has it. */
+/* What comes now is a part of its own, on a new page unless this one has a line at most; pages
+ * after its first begin with a rule as page_rule has it. */
 void paged_part(struct paged_sink *paged, const char *title, const char *of);
 void paged_fini(struct paged_sink *paged);
 

@@ -178,7 +178,8 @@ static void print_setting_out(const struct report *report, int fence)
 		{ "Leg", COLUMN_LEFT }, { "String", COLUMN_RIGHT },
 		{ "Posts, how far along, and what is between", COLUMN_WRAPS },
 	};
-	struct setting_out out = { .table = { columns, 3, 2, next_leg_or_gate, 0 }, .report = report,
+	struct setting_out out = { .table = { columns, 3, 2, next_leg_or_gate, 0 },
+		.report = report,
 		.fencing = &report->takeoff->fences.list[fence], .fence = fence };
 
 	table_print(&out.table, report->out);

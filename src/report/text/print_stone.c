@@ -113,6 +113,18 @@ static const char *runs_words(const struct report *report, const struct edging *
 	return say_text(report, &words);
 }
 
+/* ", 1 laid whole, 3 cut up, each sawn ...: 1 into 2 of 5 in". */
+static const char *edging_sawn_words(const struct report *report, const struct edging *edging)
+{
+	if (edging->cut_count == 0)
+		return ", none cut up";
+	return say(report, ", %s laid whole, %s cut up, each sawn %s shorter than its place, a saw "
+		"cut taking %s: %s", plain_count(report, edging->whole),
+		plain_count(report, edging->cut_up), word_inches(report, edging->fit),
+		word_inches(report, edging->kerf),
+		cuts_words(report, edging->cuts, edging->cut_count, edging->fit));
+}
+
 void print_edging(const struct report *report)
 {
 	const struct edging *edging = &report->takeoff->edging;
@@ -125,13 +137,8 @@ void print_edging(const struct report *report)
 		word_count(report, edging->runs, "run", "runs"), runs_words(report, edging),
 		word_inches(report, edging->spacing),
 		word_count(report, edging->spikes, "spike", "spikes"));
-	print_lines(report, 0, 0, "%s of %s%s%s", word_count(report, edging->bought, "piece",
-		"pieces"), word_length(report, edging->piece), edging->cut_count == 0 ?
-		", none cut up." : say(report, ", %s laid whole, %s cut up, each sawn %s shorter "
-		"than its place, a saw cut taking %s: ", plain_count(report, edging->whole),
-		plain_count(report, edging->cut_up), word_inches(report, edging->fit),
-		word_inches(report, edging->kerf)), edging->cut_count == 0 ? "" :
-		say(report, "%s.", cuts_words(report, edging->cuts, edging->cut_count, edging->fit)));
+	print_lines(report, 0, 0, "%s of %s%s.", word_count(report, edging->bought, "piece",
+		"pieces"), word_length(report, edging->piece), edging_sawn_words(report, edging));
 }
 
 void print_lawn(const struct report *report)
