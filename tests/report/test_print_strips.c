@@ -27,7 +27,7 @@ static void print(void)
 
 	garden_count(&garden);
 	text_clear(&page);
-	report_text(&sink.sink, &garden.plot, &garden.takeoff, "strips.plot");
+	report_text(&sink.sink, &garden.plot, &garden.takeoff, "strips.plot", PARTS_ALL);
 }
 
 static bool is_metric(void)
