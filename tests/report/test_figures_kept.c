@@ -1,8 +1,8 @@
 /* What the takeoff said while it was one long list is all still said: in the parts, each printed by
  * itself, or in the JSON.
  *
- * tests/golden/figures.tsv has the figures of tests/plots/figures.plot as they stood there: section,
- * figure, and for one that is in the JSON alone where it is. */
+ * tests/golden/figures.tsv has the figures of tests/plots/figures.plot as they stood there:
+ * section, figure, and for one that is in the JSON alone where it is. */
 #include "base/memory.h"
 #include "report/json/json.h"
 #include "report/text/print.h"

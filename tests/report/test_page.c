@@ -38,7 +38,8 @@ END_TEST
 START_TEST(the_head_of_a_part_is_as_wide_as_the_page)
 {
 	page_rule(&sink.sink, "Walls", "Herb court, court.plot");
-	prints("\nWalls --------------------------------------------------- Herb court, court.plot\n");
+	prints("\nWalls ---------------------------------------------------"
+		" Herb court, court.plot\n");
 	text_clear(&out);
 	page_rule(&sink.sink, "A title of fifty columns, which is as long as it is",
 		"a name of twenty-six columns");

@@ -37,8 +37,8 @@ static bool is_page_rule(const char *line, size_t length)
 		strstr(page, "garden.plot") < line + length;
 }
 
-/* Lines that say something, without heads of pages that go on: blank ones may fall away where a page
- * turns. */
+/* Lines that say something, without heads of pages that go on: blank ones may fall away where a
+ * page turns. */
 static void add_said(struct text *out, const char *text)
 {
 	for (const char *line = text; *line; line += strcspn(line, "\n") + 1) {
@@ -109,8 +109,7 @@ START_TEST(pages_of_random_plots_say_all_and_fit_a_sheet)
 }
 END_TEST
 
-/* "What goes before \f begins a page": the first line of each page but the first is blank, the second
- * the rule of a part. */
+/* The first line of each page but the first is blank, the second the rule of a part. */
 START_TEST(each_part_begins_a_page_and_a_page_that_goes_on_says_so)
 {
 	garden_file(&garden, "plots/court.plot");

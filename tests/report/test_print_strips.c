@@ -27,7 +27,8 @@ static void print(void)
 
 	garden_count(&garden);
 	text_clear(&page);
-	report_text(&sink.sink, &garden.plot, &garden.takeoff, "strips.plot", PARTS_ALL);
+	report_text(&sink.sink, &garden.plot, &garden.takeoff, "strips.plot",
+		1u << PART_WALLS);
 }
 
 static bool is_metric(void)

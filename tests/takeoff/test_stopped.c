@@ -10,6 +10,7 @@
 #include "support/shapes.h"
 #include "support/stopper.h"
 #include "takeoff/advice/advice.h"
+#include "takeoff/advice/near.h"
 
 #include <stdio.h>
 #include <stdlib.h>
@@ -131,11 +132,10 @@ START_TEST(a_takeoff_of_the_samples_can_be_stopped_at_any_ask)
 }
 END_TEST
 
-START_TEST(advice_can_be_stopped_at_any_ask)
+START_TEST(the_search_for_sizes_can_be_stopped_at_any_ask)
 {
-	struct joining joinings[JOININGS_MOST];
+	struct place sizes[NEAR_SIZES_MOST];
 	struct stopper stopper;
-	struct advice advice;
 	int64_t at = 0;
 	bool is_done;
 
@@ -145,12 +145,39 @@ START_TEST(advice_can_be_stopped_at_any_ask)
 		struct arena trials = ARENA_EMPTY;
 
 		stopper_begin(&stopper, ++at);
-		advice_find(&advice, &trials, &plot, &takeoff, &takeoff.walls.list[0]);
-		advice_joinings(joinings, &takeoff);
+		near_sizes(sizes, NEAR_SIZES_MOST, &trials, &takeoff, &takeoff.walls.list[0]);
+		near_cell(&trials, &takeoff, &takeoff.walls.list[0]);
 		stopper_end();
 		arena_clear(&trials);
 	} while (stopper.asks >= at);
 	ck_assert_int_gt(stopper.asks, 20);
+}
+END_TEST
+
+/* All asks of it would take long: some at random. */
+START_TEST(advice_can_be_stopped_at_any_ask)
+{
+	struct random random = { (uint64_t)_i };
+	struct stopper stopper;
+	struct advice advice;
+	char path[64];
+	bool is_done;
+	int64_t asks;
+
+	snprintf(path, sizeof path, "plots/%s.plot", samples[_i]);
+	plot_read(path);
+	compute(0, &is_done);
+	stopper_begin(&stopper, 0);
+	advice_make(&advice, &plot, &takeoff);
+	asks = stopper.asks;
+	ck_assert_int_gt(asks, 100);
+	for (int i = 0; i < runner_count(20, 500); i++) {
+		int64_t at = 1 + (int64_t)(random_next(&random) % (uint64_t)asks);
+
+		stopper_begin(&stopper, at);
+		advice_make(&advice, &plot, &takeoff);
+		ck_assert_int_eq(stopper.asks, at);
+	}
 }
 END_TEST
 
@@ -163,6 +190,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(all, a_takeoff_of_the_hardest_plots_can_be_stopped_at_any_ask, 0,
 		shape_count);
 	tcase_add_loop_test(all, a_takeoff_of_the_samples_can_be_stopped_at_any_ask, 0, SAMPLES);
-	tcase_add_test(all, advice_can_be_stopped_at_any_ask);
+	tcase_add_test(all, the_search_for_sizes_can_be_stopped_at_any_ask);
+	tcase_add_loop_test(all, advice_can_be_stopped_at_any_ask, 0, SAMPLES);
 	return suite;
 }

@@ -1,14 +1,16 @@
 #include "report/panel/page_beds.h"
 #include "base/stop.h"
-#include "takeoff/advice/advice.h"
+#include "takeoff/advice/near.h"
 
 /* How many beds, those alike counted once, get advice: each takes a few hundred trials. */
-enum { ADVISED_MOST = 3 };
+enum { ADVISED_MOST = 3, SIZES_TOLD = 2 };
 
 /* A bed that has advice; others of its entry and size get the same. */
 struct advised {
 	const struct region *bed;
-	struct advice advice;
+	struct place sizes[SIZES_TOLD];
+	int size_count;
+	nm cell; /* 0: none */
 };
 
 static int columns_of(const struct region *bed)
@@ -23,18 +25,18 @@ static int rows_of(const struct region *bed)
 
 /* "Cuts 8 pieces; none at 5 ft x 4 ft or 6 ft x 3 ft, or with cells of 8 in." */
 static void advice_line(struct page_maker *maker, const struct wall *wall,
-	const struct advice *advice)
+	const struct advised *advised)
 {
 	const struct report *report = &maker->report;
 	long long pieces = wall->cut_pieces;
 	const char *sizes = "", *cells = "";
 
-	for (int i = 0; i < advice->size_count; i++)
+	for (int i = 0; i < advised->size_count; i++)
 		sizes = say(report, "%s%s%s", sizes, i ? " or " : "at ",
-			plain_cells(report, advice->sizes[i].x, advice->sizes[i].y));
-	if (advice->cell)
+			plain_cells(report, advised->sizes[i].x, advised->sizes[i].y));
+	if (advised->cell)
 		cells = say(report, "%swith cells of %s", *sizes ? ", or " : "",
-			plain_length(report, advice->cell));
+			plain_length(report, advised->cell));
 	if (*sizes || *cells)
 		page_note_line(maker, say(report, "Cuts %lld pieces; none %s%s.", pieces, sizes,
 			cells));
@@ -58,16 +60,18 @@ static void advise(struct page_maker *maker, const struct wall *wall, struct adv
 
 	for (int i = 0; i < *count; i++) {
 		if (is_alike(advised[i].bed, bed)) {
-			advice_line(maker, wall, &advised[i].advice);
+			advice_line(maker, wall, &advised[i]);
 			return;
 		}
 	}
 	if (*count == ADVISED_MOST)
 		return;
-	advised[*count].bed = bed;
-	advice_find(&advised[*count].advice, &trials, report->plot, report->takeoff, wall);
-	advice_line(maker, wall, &advised[*count].advice);
-	(*count)++;
+	advised += (*count)++;
+	advised->bed = bed;
+	advised->size_count = near_sizes(advised->sizes, SIZES_TOLD, &trials, report->takeoff,
+		wall);
+	advised->cell = near_cell(&trials, report->takeoff, wall);
+	advice_line(maker, wall, advised);
 	arena_clear(&trials);
 }
 
@@ -82,18 +86,6 @@ static void bed_lines(struct page_maker *maker, int region)
 	page_figure(maker, "Over all", plain_cells(report, columns_of(bed), rows_of(bed)));
 	page_figure(maker, "Area", plain_area(report, survey_area(bed->cells, cell)));
 	page_figure(maker, "All round", plain_length(report, bed->perimeter * cell));
-}
-
-static void joinings(struct page_maker *maker)
-{
-	struct joining list[JOININGS_MOST];
-	int count = advice_joinings(list, maker->report.takeoff);
-
-	for (int i = 0; i < count; i++)
-		page_note_line(maker, say(&maker->report,
-			"%s and %s as one bed would take about %lld blocks fewer.",
-			page_region(maker, list[i].region), page_region(maker, list[i].other),
-			(long long)list[i].blocks));
 }
 
 static int beds_count(const struct survey *survey)
@@ -122,5 +114,4 @@ void page_beds(struct page_maker *maker, const struct takeoff *takeoff)
 			advise(maker, wall, advised, &count);
 	}
 	page_if_empty(maker, "No beds yet.");
-	joinings(maker);
 }

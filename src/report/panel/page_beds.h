@@ -1,4 +1,4 @@
-/* The page of the beds, with advice on sizes. */
+/* The page of the beds, with sizes near whose walls need no cut. */
 #ifndef REPORT_PANEL_PAGE_BEDS_H
 #define REPORT_PANEL_PAGE_BEDS_H
 

@@ -1,4 +1,5 @@
 #include "report/panel/page_lines.h"
+#include "report/panel/page_advice.h"
 #include "report/panel/page_beds.h"
 #include "report/panel/page_changed.h"
 #include "report/panel/page_compare.h"
@@ -232,6 +233,7 @@ static const struct {
 	{ "Areas", areas, false }, { "Edges", edges, false }, { "Beds", page_beds, false },
 	{ "Walls", walls, false }, { "Fill", fill, false }, { "Stone", stone, false },
 	{ "Dig", dig, false }, { "Fence", fence, false }, { "Costs", costs, false },
+	{ "Advice", page_advice, false },
 	{ "Snags", snags, false }, { "Changed", page_changed, .is_of_saved = true },
 };
 enum { BY_HAND = sizeof table / sizeof *table };

@@ -36,6 +36,8 @@ static const struct part_row {
 	[PART_FENCE] = { "fence", "Fence", "posts, panels and gates",
 		NOTHING, AT(POSTS) | AT(PANELS), { print_fence } },
 	[PART_LAWN] = { "lawn", "Lawn", "turf and seed", NOTHING, AT(LAWN), { print_lawn } },
+	[PART_ADVICE] = { "advice", "Advice", "what a small change would spare", NOTHING, 0,
+		{ print_advice } },
 	[PART_AREAS] = { "areas", "Areas and edges", "how much there is of each ground",
 		NOTHING, 0, { print_titled, print_areas, print_names, print_edges } },
 	[PART_ASSUMED] = { "assumed", "Assumed", "what all this rests on", NOTHING, 0,

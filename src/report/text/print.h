@@ -42,6 +42,7 @@ void print_fill(const struct report *report);
 void print_fence(const struct report *report);
 void print_lawn(const struct report *report);
 void print_titled(const struct report *report);  /* trades that have a title (takeoff.h) */
+void print_advice(const struct report *report);
 void print_areas(const struct report *report);
 void print_names(const struct report *report);   /* of regions that have names of their own */
 void print_edges(const struct report *report);

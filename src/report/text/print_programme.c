@@ -188,8 +188,8 @@ void print_programme(const struct report *report)
 		return;
 	print_steps(report);
 	if (report->is_whole) {
-		print_lines(report, 0, 0, "Hours of one person; +: more that has no rate. How it is "
-			"done: --only programme.");
+		print_lines(report, 0, 0, "Hours of one person; +: more that has no rate. How it "
+			"is done: --only programme.");
 		return;
 	}
 	print_hours(report);

@@ -19,6 +19,11 @@ struct nooks {
 	int reach;
 };
 
+nm room_width(nm depth, nm inside)
+{
+	return 2 * depth + nm_most(inside, 1);
+}
+
 bool room_short_side(const struct outline *outline, nm cell, nm least, struct side_place *place)
 {
 	for (; place->loop < outline->count && !stop_asked(); place->loop++, place->side = 0) {
@@ -141,7 +146,7 @@ bool room_for_walls(const struct room *room, nm depth, struct place *at)
 	struct nooks nooks = { .reach = (int)((2 * depth + cell - 1) / cell) };
 	bool clashes;
 
-	if (!room_is_wide(room, 2 * depth + 1, at))
+	if (!room_is_wide(room, room_width(depth, 0), at))
 		return false;
 	for (int i = 0; i < room->outline->count; i++)
 		add_nooks(&nooks, &room->outline->loops[i]);

@@ -12,6 +12,10 @@ struct room {
 	const struct outline *outline;
 };
 
+/* The least width of a bed with a wall of that depth on either side: some ground is between them,
+ * and `inside` at least. */
+nm room_width(nm depth, nm inside);
+
 /* Moves *place on to the first side shorter than `least`; false where none is left. */
 bool room_short_side(const struct outline *outline, nm cell, nm least, struct side_place *place);
 /* The first cell of the bed, in reading order, along a side. */

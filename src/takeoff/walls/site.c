@@ -41,7 +41,7 @@ bool site_takes_wall(const struct site *site, const struct masonry *masonry)
 			SNAG_FIGURES_OF(side_length(site, jog), least)), site, jog);
 	}
 	/* Facing corners are looked for only where no side is short. */
-	has_room = has_jog ? room_is_wide(&site->room, 2 * masonry->depth + 1, &at) :
+	has_room = has_jog ? room_is_wide(&site->room, room_width(masonry->depth, 0), &at) :
 		room_for_walls(&site->room, masonry->depth, &at);
 	if (!has_room)
 		add_snag(site, SNAG_WALL_NARROW, SNAG_FIGURES_OF(masonry->depth))->cell = at;
@@ -91,6 +91,6 @@ void site_check_inside(const struct site *site, nm depth)
 	nm inside = site->job->inside;
 	struct place at;
 
-	if (!room_is_wide(&site->room, 2 * depth + inside, &at))
+	if (!room_is_wide(&site->room, room_width(depth, inside), &at))
 		add_snag(site, SNAG_BED_THIN, SNAG_FIGURES_OF(inside))->cell = at;
 }
