@@ -207,24 +207,46 @@ static const char *next_figure(const char *c, size_t *length)
 	return NULL;
 }
 
-/* Every figure of the whole stands in the parts too, and in the same order: what they say besides
+/* Every figure up to there stands in the parts too, and in the same order: what they say besides
  * explains. */
-static void parts_say_the_whole(const char *what)
+static void says_all(const char *part, const char *figures, const char *end,
+	const char *what)
 {
-	struct text parts = TEXT_EMPTY;
-	const char *from, *figure;
 	size_t length, found;
 
-	for (int part = 0; part < PARTS; part++)
+	for (const char *c = figures; (c = next_figure(c, &length)) && c < end; c += length) {
+		while ((part = next_figure(part, &found)) &&
+			(found != length || strncmp(part, c, length) != 0))
+			part += found;
+		ck_assert_msg(part, "%s: no part has this: %.80s", what, c);
+		part += found;
+	}
+}
+
+/* What is assumed is run together in the whole, and has a line for each value by itself. */
+static void parts_say_the_whole(const char *what)
+{
+	const char *assumed = behind_first_line(&alone[PART_ASSUMED]);
+	const char *end = all.bytes + all.length;
+	struct text parts = TEXT_EMPTY;
+	char head[200];
+	size_t length;
+
+	for (int part = 0; part < PART_ASSUMED; part++)
 		text_add(&parts, behind_first_line(&alone[part]));
-	from = parts.bytes;
-	figure = behind_first_line(&all);
-	for (; (figure = next_figure(figure, &length)); figure += length) {
-		while ((from = next_figure(from, &found)) &&
-			(found != length || strncmp(from, figure, length) != 0))
-			from += found;
-		ck_assert_msg(from, "%s: no part has this: %.80s", what, figure);
-		from += found;
+	snprintf(head, sizeof head, "%.*s\n", *assumed ? (int)strcspn(assumed + 1, "\n") + 1 : 0,
+		assumed);
+	if (*assumed)
+		end = strstr(all.bytes, head);
+	ck_assert_msg(end, "%s: %s", what, head);
+	says_all(parts.bytes, behind_first_line(&all), end, what);
+	for (const char *c = end; (c = next_figure(c, &length)); c += length) {
+		char figure[200];
+
+		while (length > 1 && strchr(".:;,", c[length - 1]))
+			length--;
+		snprintf(figure, sizeof figure, "%.*s", (int)length, c);
+		ck_assert_msg(strstr(assumed, figure), "%s: not assumed: %s", what, figure);
 	}
 	text_fini(&parts);
 }
