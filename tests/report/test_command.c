@@ -112,6 +112,7 @@ START_TEST(the_parts_are_listed_by_their_words_without_a_plot)
 		"fill       liner, soil and mulch\n"
 		"fence      posts, panels and gates\n"
 		"lawn       turf and seed\n"
+		"advice     what a small change would spare\n"
 		"areas      how much there is of each ground\n"
 		"assumed    what all this rests on\n";
 	struct program_result r = program_run(ARGUMENTS("takeoff", "--only", "list"), NULL);

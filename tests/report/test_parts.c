@@ -153,7 +153,8 @@ static void has_head(int part)
 static bool has_anything(int part)
 {
 	const struct takeoff *takeoff = &garden.takeoff;
-	bool has_beds = false, has_ground = false;
+	bool has_beds = false, has_ground = false, has_raised = takeoff->walls.count > 0 ||
+		takeoff->walls.not_laid_count > 0;
 
 	for (int i = 0; i < takeoff->survey.region_count; i++) {
 		const struct entry *entry = takeoff->survey.regions[i].entry;
@@ -177,6 +178,8 @@ static bool has_anything(int part)
 		return takeoff->fences.count > 0;
 	case PART_LAWN:
 		return takeoff->lawns.count > 0;
+	case PART_ADVICE:
+		return has_raised || takeoff->fences.count > 0;
 	case PART_ASSUMED:
 		return has_ground || takeoff->fences.count > 0;
 	}
@@ -371,7 +374,7 @@ static const char *const minds[PARTS] = {
 	[PART_DIG] = "services, pits, auger, dust, compactor, payload",
 	[PART_WALLS] = "code, dust, saw, adhesive, soil", [PART_FILL] = "soil",
 	[PART_FENCE] = "boundary, code, dust, concrete, timber, lifting", [PART_LAWN] = "",
-	[PART_AREAS] = "", [PART_ASSUMED] = "",
+	[PART_ADVICE] = "", [PART_AREAS] = "", [PART_ASSUMED] = "",
 };
 
 START_TEST(a_part_reminds_in_a_word_of_what_its_work_asks_for)

@@ -47,7 +47,8 @@ static const struct page *page(void)
 
 	while (strcmp(page_name(at), "Advice") != 0)
 		ck_assert_int_lt(++at, pages_count());
-	ck_assert(pages_make(&pages, at, &garden.takeoff, &garden.plot));
+	ck_assert(pages_make(&pages, at, &garden.takeoff, &garden.plot,
+		NULL));
 	return &pages.pages[at];
 }
 
@@ -129,7 +130,6 @@ static void bare(void)
 	garden_rows(&garden, ROWS { "pp..", "pp..", NULL });
 }
 
-#define HEADING "\nAdvice\n------\n"
 #define INTRO "Small changes, each by itself, and what the whole takeoff would then have less\n" \
 	"or more.\n"
 
@@ -137,41 +137,41 @@ static const struct {
 	void (*draw)(void);
 	const char *text;
 } said[] = {
-	{ mirrored, HEADING INTRO
+	{ mirrored, INTRO
 		"  B1 and B2 4 ft x 4 ft instead of 5 ft x 4 ft: 12 pieces fewer to saw,\n"
 		"    13 blocks fewer to buy, 1,437 lb less to carry.\n"
 		"  B1 and B2 6 ft x 4 ft instead of 5 ft x 4 ft: 12 pieces fewer to saw, 6 blocks\n"
 		"    more to buy, 2,767 lb more to carry.\n" },
-	{ corner_moved, HEADING INTRO
+	{ corner_moved, INTRO
 		"  B1 4 ft x 4 ft instead of 5 ft x 4 ft, B1 from 5 ft across, 1 ft down:\n"
 		"    6 pieces fewer to saw, 6 blocks fewer to buy, 760 lb less to carry.\n"
 		"  B1 6 ft x 4 ft instead of 5 ft x 4 ft, B1 from 3 ft across, 1 ft down:\n"
 		"    6 pieces fewer to saw, 3 blocks more to buy, 732 lb more to carry.\n" },
-	{ fenced, HEADING INTRO
+	{ fenced, INTRO
 		"  Fence Pickets from 5 ft, 5 ft to 5 ft, 13 ft moved 1 ft right: 4 panels fewer\n"
 		"    to saw, 2 panels fewer to buy, 624 lb less to carry.\n"
 		"  Fence Pickets from 22 ft, 5 ft to 22 ft, 13 ft moved 1 ft left: 4 panels fewer\n"
 		"    to saw, 2 panels fewer to buy, 624 lb less to carry.\n" },
-	{ fenced_and_mirrored, HEADING INTRO
+	{ fenced_and_mirrored, INTRO
 		"  Fence Pickets from 5 ft, 5 ft to 5 ft, 13 ft moved 2 ft left, with its image:\n"
 		"    2 panels fewer to saw.\n" },
-	{ wall_to_wall, HEADING INTRO
+	{ wall_to_wall, INTRO
 		"  B1 and B3, B2 and B4 as one bed each of a a: 63 blocks fewer to buy, 4,070 lb\n"
 		"    less to carry.\n" },
-	{ priced, HEADING INTRO
+	{ priced, INTRO
 		"  b b in 2 courses of block 16 in x 8 in x 9 in instead of 3 of 16 in x 8 in x\n"
 		"    6 in: 17 blocks fewer to buy, 34.00 USD less.\n" },
-	{ metric, HEADING INTRO
+	{ metric, INTRO
 		"  B1 1.2 m x 1.2 m instead of 1.5 m x 1.2 m: 8 pieces fewer to saw, 9 blocks\n"
 		"    fewer to buy, 545 kg less to carry.\n"
 		"  B1 1.8 m x 1.2 m instead of 1.5 m x 1.2 m: 8 pieces fewer to saw, 4 blocks\n"
 		"    more to buy, 639 kg more to carry.\n"
 		"  b b of 3 courses instead of 4: 2 pieces fewer to saw, 13 blocks fewer to buy,\n"
 		"    491 kg less to carry.\n" },
-	{ nothing_to_spare, HEADING "No small change that was tried would spare anything.\n" },
-	{ large, HEADING
+	{ nothing_to_spare, "No small change that was tried would spare anything.\n" },
+	{ large,
 		"Small changes were not tried: on a plan of this size that takes too long.\n" },
-	{ half_tried, HEADING INTRO
+	{ half_tried, INTRO
 		"  B4 596 ft x 4 ft instead of 597 ft x 4 ft: 6 pieces fewer to saw, 4 blocks\n"
 		"    fewer to buy, 368 lb less to carry.\n"
 		"  B8 592 ft x 4 ft instead of 593 ft x 4 ft: 6 pieces fewer to saw, 4 blocks\n"

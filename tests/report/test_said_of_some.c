@@ -52,8 +52,8 @@ START_TEST(whether_walls_paths_and_fixtures_share_one_formation)
 	garden_rows(&garden, (const char *[]){ "bbbbbbbbp", "bbbbbbbbp", "bbbbbbbbp", "bbbbbbbbp",
 		"ppppppppp", "ppppSSppp", NULL });
 	print();
-	ck_assert(says("One formation: the dig is equally deep under walls, paths, fixtures, 6 in "
-		"below finished ground."));
+	ck_assert(says("One formation: walls, paths, fixtures, all dug 6 in below finished "
+		"ground."));
 	plot_set(&garden.plot, 'b', BED_EMBED, "3 1/2 in");
 	print();
 	ck_assert(says("The dig is stepped; below finished ground: walls 7 1/2 in, paths 6 in, "

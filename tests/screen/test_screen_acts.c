@@ -142,7 +142,7 @@ static const struct way ways[] = {
 	{ "Name this place", "right down", "1 ft across, 1 ft down",
 		"! N a m e enter S a g e enter",
 		"S a g e enter", "Named: Sage.", NULL, NULL },
-	{ "Files", NULL, NULL, ">", NULL, "Set the price book", NULL, NULL },
+	{ "Files", NULL, NULL, ">", NULL, "Price book", NULL, NULL },
 	{ "Save", NULL, NULL, "> >", NULL, "Saved in ", NULL, NULL },
 	{ "Save as another file", NULL, NULL, "! a n o t h e r enter enter", "enter",
 		"court-2.plot, saved", NULL, NULL },

@@ -212,7 +212,7 @@ static void act_files(struct editor *editor)
 		{ .words = "Save as another file", .act = ACT_SAVE_AS },
 		{ .words = "Write a copy", .act = ACT_COPY },
 		{ .words = "Write the takeoff: what to buy and do", .act = ACT_TAKEOFF },
-		{ .words = "Set the price book", .act = ACT_PRICES },
+		{ .words = "Price book", .act = ACT_PRICES },
 	};
 
 	choice_ask(editor, arena_print(&editor->words, "%s:", editor->name), choices,
