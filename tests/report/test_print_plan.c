@@ -126,7 +126,7 @@ START_TEST(nine_sheets_are_in_a_takeoff_and_of_more_only_their_number)
 	garden_rectangle(&garden, 'p', 222, 160);
 	print_part();
 	ck_assert_str_eq(page.bytes, "\n"
-		"It takes 12 sheets: parterre plan FILE prints them.\n");
+		"The plan takes 12 sheets: parterre plan FILE prints them.\n");
 	text_clear(&page);
 	print();
 	has("\nSheet D3: ");
