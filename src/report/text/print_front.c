@@ -107,13 +107,13 @@ static const char *cost_words(const struct report *report)
 static const char *weight_words(const struct report *report)
 {
 	const struct takeoff *takeoff = report->takeoff;
-	double away = takeoff->earthwork.spoil_weight, all = takeoff->costs.weight;
+	double away = takeoff->earthwork.spoil_weight, brought = takeoff->costs.brought;
 	const char *more = takeoff->costs.is_weighed ? "" :
 		"; more is not weighed";
 
-	if (away <= 0 || away >= all)
-		return say(report, "%s%s", plain_weight(report, all), more);
-	return say(report, "%s to bring, %s to take away%s", plain_weight(report, all - away),
+	if (away <= 0 || brought <= 0)
+		return say(report, "%s%s", plain_weight(report, takeoff->costs.weight), more);
+	return say(report, "%s to bring, %s to take away%s", plain_weight(report, brought),
 		plain_weight(report, away), more);
 }
 
