@@ -383,7 +383,8 @@ START_TEST(a_part_reminds_in_a_word_of_what_its_work_asks_for)
 
 	garden_file(&garden, "plots/court.plot");
 	garden_count(&garden);
-	snprintf(expected, sizeof expected, ", court.plot\nMind: %s. In full: --only front.\n", minds[_i]);
+	snprintf(expected, sizeof expected, ", court.plot\nMind: %s. In full: --only front.\n",
+		minds[_i]);
 	print_as(&alone[_i], "court.plot", 1u << _i);
 	if (*minds[_i])
 		ck_assert_msg(strstr(alone[_i].bytes, expected), "%s", expected);

@@ -174,8 +174,9 @@ static void print_hours(const struct report *report)
 	const struct work *work = &report->takeoff->work;
 	const char *line = missing_line(report);
 
-	print_note(report, "What to mind, in full: --only front. Hours are those of one person."
-		"%s%s%s", work->sum.hours <= 0 ? "" : say(report, " Rates: %s.", rates_words(report)),
+	print_note(report, "What to mind, in full: --only front. Hours are those of one "
+		"person.%s%s%s",
+		work->sum.hours <= 0 ? "" : say(report, " Rates: %s.", rates_words(report)),
 		!has_usual(work) ? "" : " Those not the plot's or the book's are common practice, "
 		"no published source: a rule of thumb.",
 		!line ? "" : say(report, " +: work with no rate; give yours, one a line of the "
