@@ -52,15 +52,14 @@ static void print_size(const struct report *report, const struct cutting *cuttin
 
 	print_lines(report, 0, 2, "%s block %s", cutting->use == USE_CAP ? "Cap" : "Wall",
 		word_size(report, &cutting->block));
-	print_lines(report, 2, 2, "Bought %s: %s, %s; %s. Spare for breakage: %s.",
+	print_lines(report, 2, 2, "Bought %s%s; %s; and %s more, should any break.",
 		word_count(report, cutting->bought, "block", "blocks"),
+		cutting->cut_count == 0 ? ", none cut up" : say(report, ": %s, %s",
 		word_count(report, cutting->whole, "whole", "whole"),
-		word_count(report, cutting->cut_blocks, "cut up", "cut up"),
+		word_count(report, cutting->cut_blocks, "cut up", "cut up")),
 		word_weight(report, cutting->weight), plain_count(report, cutting->breakage));
-	if (cutting->cut_count == 0) {
-		print_lines(report, 2, 2, "None is cut.");
+	if (cutting->cut_count == 0)
 		return;
-	}
 	print_lines(report, 2, 2, "Each piece is sawn %s shorter than its place; a saw cut takes "
 		"%s.%s",
 		word_inches(report, cutting->gap), word_inches(report, cutting->kerf),
