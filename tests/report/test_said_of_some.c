@@ -83,7 +83,16 @@ END_TEST
 /* What only some plots have: rows of one that has it, and the words that tell of it. */
 static const struct { const char *rows[7], *words; } told[] = {
 	{ { "bbbbbbbb....", "bbbbbbbb....", "bbbbbbbb....", "bbbbbbbb....", "bbbbbbbbbbbb",
-		"bbbbbbbbbbbb", NULL }, ", with a minus before it" },
+		"bbbbbbbbbbbb", NULL }, "; with a minus: before that corner." },
+	{ { "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", NULL },
+		" Above: the wall, over finished ground." },
+	{ { "dddddddd", "dddddddd", "dddddddd", "dddddddd", NULL },
+		" Above: the wall with its cap, over finished ground." },
+	{ { "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", NULL },
+		" Adhesive: 2 beads under every course but the first, none in upright joints." },
+	{ { "dddddddd", "dddddddd", "dddddddd", "dddddddd", NULL },
+		" Adhesive: 2 beads under every course but the first and under the cap, " },
+
 	{ { "pppp", "qqqq", NULL },
 		"Two letters of one kind side by side count as path and path." },
 	{ { "llll", "mmmm", NULL }, "count as lawn and lawn." },
@@ -122,6 +131,7 @@ START_TEST(what_a_plot_has_is_told)
 	garden_rows(&garden, told[_i].rows);
 	set_if_there('m', LAWN_COVER, "seed");
 	set_if_there('c', BED_BUILD, "level");
+	set_if_there('d', BED_CAP, "16 in x 8 in x 2 in");
 	print();
 	ck_assert_msg(says(told[_i].words), "%s", told[_i].words);
 }
