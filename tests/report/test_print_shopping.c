@@ -59,11 +59,16 @@ START_TEST(without_a_book_nothing_is_said_of_costs)
 	ck_assert(!shows("\nCollected") && !shows("\nFrom "));
 	ck_assert(shows("\n"
 		"Block and adhesive, 3,060 lb and ?: 3+ pickup loads or 1+ truck loads\n"
-		"[ ]  51                      Wall block 16 in x 8 in x 6 in  3,060 lb\n"
-		"[ ]  4                       Adhesive, cartridge                    ?\n"));
-	ck_assert(shows("[ ]  2 bags of 2 cu ft       Mulch                            88.9 lb\n"));
+		"[ ]  51                      Wall block 16 in x 8 in x 6 in          3,060 lb\n"
+		"[ ]  4                       Adhesive, cartridge, for 30 ft of bead         ?\n"));
+	ck_assert(shows("[ ]  2 bags of 2 cu ft       Mulch                                    "
+		"88.9 lb\n"));
+	ck_assert(!shows("A pickup carries"));
 	/* Of the days; 5,219 and 957 lb. */
 	ck_assert(shows("\nLoads   6 pickup loads or 4 truck loads or more, each day's goods by "));
+	print_parts(1u << PART_SHOPPING);
+	ck_assert(shows("A pickup carries 1,500 lb, a truck 10.00 cu yd or 20,000 lb; each loose\n"
+		"good rides by itself in a truck.\n"));
 }
 END_TEST
 

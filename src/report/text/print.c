@@ -219,6 +219,14 @@ nm saw_length(const struct report *report, nm place, nm fit)
 	return saw_piece(&(const struct saw){ .fit = fit }, place) / unit * unit;
 }
 
+const char *allowed_words(const struct report *report, enum attribute a)
+{
+	const struct amount *amount = &block_effective(report->takeoff->allow, a)->as.amount;
+
+	return amount_quantity(amount->unit) == QUANTITY_VOLUME ?
+		word_volume(report, amount_si(amount)) : word_weight(report, amount_si(amount));
+}
+
 const char *cut_words(const struct report *report, const struct cut *cut, nm fit)
 {
 	struct text words = TEXT_EMPTY;

@@ -146,14 +146,6 @@ static void print_formation(const struct report *report)
 	text_fini(&depths);
 }
 
-static const char *allowed(const struct report *report, enum attribute a)
-{
-	const struct amount *amount = &block_effective(report->takeoff->allow, a)->as.amount;
-
-	return amount_quantity(amount->unit) == QUANTITY_VOLUME ?
-		word_volume(report, amount_si(amount)) : word_weight(report, amount_si(amount));
-}
-
 static void print_loads(const struct report *report)
 {
 	const struct earthwork *work = &report->takeoff->earthwork;
@@ -162,11 +154,11 @@ static void print_loads(const struct report *report)
 		"%s).",
 		word_weight(report, work->spoil_weight),
 		word_count(report, work->loads.barrow, "barrow", "barrows"),
-		allowed(report, ALLOW_BARROW_VOLUME), allowed(report, ALLOW_BARROW_WEIGHT),
+		allowed_words(report, ALLOW_BARROW_VOLUME), allowed_words(report, ALLOW_BARROW_WEIGHT),
 		word_count(report, work->loads.pickup, "pickup load", "pickup loads"),
-		allowed(report, ALLOW_PICKUP_WEIGHT),
+		allowed_words(report, ALLOW_PICKUP_WEIGHT),
 		word_count(report, work->loads.truck, "truck load", "truck loads"),
-		allowed(report, ALLOW_TRUCK_VOLUME), allowed(report, ALLOW_TRUCK_WEIGHT));
+		allowed_words(report, ALLOW_TRUCK_VOLUME), allowed_words(report, ALLOW_TRUCK_WEIGHT));
 }
 
 void print_dig(const struct report *report)
