@@ -25,9 +25,11 @@ static const struct caution cautions[] = {
 		"asks. Marks cover public lines only, and expire: private water, power, gas and "
 		"drains need a private locator. In the zone of a mark dig by hand. Smell of gas: "
 		"stop, leave, call." } },
-	{ "services", AT(FABRIC), { .all = FACT(FABRIC), .words =
+	{ "services", AT(FABRIC) | AT(EDGING), { .all = FACT(FABRIC) | FACT(EDGING), .words =
+		"Pins and spikes find lines too." } },
+	{ "services", AT(FABRIC), { .all = FACT(FABRIC), .none = FACT(EDGING), .words =
 		"The pins of the fabric find lines too." } },
-	{ "services", AT(EDGING), { .all = FACT(EDGING), .words =
+	{ "services", AT(EDGING), { .all = FACT(EDGING), .none = FACT(FABRIC), .words =
 		"The spikes of the edging find lines too." } },
 	{ "boundary", AT(SET_OUT) | AT(POSTS), { .all = FACT(WALLS) | FACT(POSTS), .words =
 		"Before a fence or a wall is built on the boundary, have its line confirmed with "
