@@ -654,10 +654,24 @@ START_TEST(heavy_blocks_ask_for_two_people)
 }
 END_TEST
 
+/* The rope walk saws blocks and caps alike, dry laid. */
+START_TEST(how_blocks_are_sawn_is_said_once_until_it_changes)
+{
+	open_file("rope-walk");
+	ck_assert_int_eq(garden.takeoff.cuttings.count, 2);
+	ck_assert_int_eq(occurrences("\n  Each piece is sawn 1/8 in shorter than its place; "), 1);
+	ck_assert(find("\n  Each piece is") < find("\n  Blocks  Saw each into"));
+	plot_set(&garden.plot, 'b', BED_JOINT, "1/4 in");
+	print("rope-walk.plot");
+	find("\n  Each piece is sawn 1/4 in shorter than its place; ");
+	find("in of stone.");
+}
+END_TEST
+
 START_TEST(no_saw_is_warned_of_where_nothing_is_cut)
 {
 	open_file("ring");
-	find("Bought 64 blocks, none cut up; 864 kg; and 5 more, should any break.");
+	find("Bought 64 blocks, none cut up; 864 kg. On top, to spare: 5.");
 	ck_assert(!shows("Sawing block"));
 }
 END_TEST
@@ -784,6 +798,7 @@ Suite *test_suite(void)
 	tcase_add_test(words, values_that_the_kind_of_bed_does_not_use_are_left_out);
 	tcase_add_test(words, cautions_stand_at_the_front);
 	tcase_add_test(words, heavy_blocks_ask_for_two_people);
+	tcase_add_test(words, how_blocks_are_sawn_is_said_once_until_it_changes);
 	tcase_add_test(words, no_saw_is_warned_of_where_nothing_is_cut);
 	tcase_add_test(words, the_first_twenty_snags_of_a_code_are_printed_and_the_rest_counted);
 	tcase_add_test(words, twenty_snags_of_a_code_are_all_printed);
