@@ -137,7 +137,7 @@ static void print_formation(const struct report *report)
 		count++;
 	}
 	if (count > 1 && shallow == deep)
-		print_lines(report, 0, 0, "One formation: %s, all dug %s below finished ground.",
+		print_lines(report, 0, 0, "One level: %s, all dug %s below finished ground.",
 			names.bytes, word_inches(report, shallow));
 	else if (count > 1)
 		print_lines(report, 0, 0, "The dig is stepped; below finished ground: %s.",
@@ -181,8 +181,10 @@ void print_dig(const struct report *report)
 		text_add_sentence(&words, "A wall's base reaches past both its faces, and stops "
 			"where other base begins.");
 	text_add_sentence(&words, "No ground is counted twice%s. In the ground: as it lies; "
-		"loose: with its swell.",
-		takeoff->fences.count == 0 ? "" : ", except under post holes");
+		"loose: swollen as it is dug. Where each of these is: the plan (--only front)%s.",
+		takeoff->fences.count == 0 ? "" : ", except under post holes",
+		takeoff->fences.count == 0 ? "" :
+		"; how wide holes are, and where: the fence (--only fence)");
 	print_explained(report, "%s", words.bytes);
 	text_fini(&words);
 }
