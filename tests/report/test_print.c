@@ -405,6 +405,18 @@ START_TEST(edging_is_whole_pieces_and_a_rest_that_is_sawn_short)
 }
 END_TEST
 
+/* Pieces of 8 ft, of which runs of 5 ft take one each, sawn. */
+START_TEST(edging_of_which_nothing_is_laid_whole_is_all_cut_up)
+{
+	garden_rows(&garden, (const char *[]){ "ppppp", ".....", "ppppp", NULL });
+	plot_set(&garden.plot, 0, ALLOW_HELD, "left, right, top, bottom");
+	print("edged.plot");
+	join_lines();
+	find("2 pieces of 8 ft, all cut up, each sawn 1/8 in shorter than its place, a saw cut "
+		"taking 1/8 in: 2 into 1 of 59 7/8 in.");
+}
+END_TEST
+
 /* 0.5 mm would be rounded up: no piece is longer than its place less the tolerance. */
 START_TEST(lengths_to_saw_are_rounded_down)
 {
@@ -783,6 +795,7 @@ Suite *test_suite(void)
 	tcase_add_test(figures, what_stands_above_the_ground_is_told_with_its_cap);
 	tcase_add_test(figures, an_embed_that_is_the_same_everywhere_is_said_as_it_is);
 	tcase_add_test(figures, edging_is_whole_pieces_and_a_rest_that_is_sawn_short);
+	tcase_add_test(figures, edging_of_which_nothing_is_laid_whole_is_all_cut_up);
 	tcase_add_test(figures, lengths_to_saw_are_rounded_down);
 	tcase_add_loop_test(figures, cut_lists_are_the_figures_of_the_takeoff, 0, NAMES);
 	tcase_add_loop_test(figures, areas_are_the_figures_of_the_takeoff, 0, NAMES);

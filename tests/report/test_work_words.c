@@ -543,7 +543,8 @@ START_TEST(extra_goods_are_named_where_they_are_got)
 	say_all();
 	says("Marking paint");
 	says("Have at hand what the plot lists as extra.");
-	says("boards, stakes, string and paint for setting out, the hire of a plate compactor, tools");
+	says("boards, stakes, string and paint for setting out, the hire of a plate compactor, "
+		"tools");
 }
 END_TEST
 

@@ -247,8 +247,9 @@ const char *cuts_words(const struct report *report, const struct cut *cuts, int 
 	struct text words = TEXT_EMPTY;
 
 	for (int i = 0; i < count; i++)
-		text_print(&words, "%s%s into %s", i ? "; " : "",
-			plain_count(report, cuts[i].blocks), cut_words(report, &cuts[i], fit));
+		text_print(&words, "%s%s%cinto %s", i ? "; " : "",
+			plain_count(report, cuts[i].blocks), PAGE_TIE,
+			cut_words(report, &cuts[i], fit));
 	return say_text(report, &words);
 }
 

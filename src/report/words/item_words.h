@@ -22,8 +22,8 @@ const char *plain_item_amount(const struct report *report, const struct item *it
 const char *item_amount(const struct report *report, const struct item *item, double amount);
 /* The unit of its amounts where that is named apart: all of them in the same. */
 const struct show_unit *item_shown_unit(const struct report *report, const struct item *item);
-/* Its measures where label and size do not tell, tied: a panel between its posts, a leaf to its gate,
- * a roll, a piece, a cartridge; "": they do. */
+/* Its measures where label and size do not tell, tied: a panel between its posts, a leaf to its
+ * gate, a roll, a piece, a cartridge; "": they do. */
 const char *item_fit(const struct report *report, const struct item *item);
 /* The note beside it, such as what the spare is for; NULL: none. */
 const char *item_note(const struct report *report, const struct item *item);
