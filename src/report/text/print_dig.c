@@ -154,11 +154,13 @@ static void print_loads(const struct report *report)
 		"%s).",
 		word_weight(report, work->spoil_weight),
 		word_count(report, work->loads.barrow, "barrow", "barrows"),
-		allowed_words(report, ALLOW_BARROW_VOLUME), allowed_words(report, ALLOW_BARROW_WEIGHT),
+		allowed_words(report, ALLOW_BARROW_VOLUME),
+		allowed_words(report, ALLOW_BARROW_WEIGHT),
 		word_count(report, work->loads.pickup, "pickup load", "pickup loads"),
 		allowed_words(report, ALLOW_PICKUP_WEIGHT),
 		word_count(report, work->loads.truck, "truck load", "truck loads"),
-		allowed_words(report, ALLOW_TRUCK_VOLUME), allowed_words(report, ALLOW_TRUCK_WEIGHT));
+		allowed_words(report, ALLOW_TRUCK_VOLUME),
+		allowed_words(report, ALLOW_TRUCK_WEIGHT));
 }
 
 void print_dig(const struct report *report)
