@@ -58,8 +58,7 @@ static const struct caution cautions[] = {
 		"Nobody in a trench more than 4 ft deep that is not shored.", .metric =
 		"Nobody in a trench more than 1.2 m deep that is not shored." } },
 	{ "auger", AT(DIG), { .all = FACT(HOLES), .words =
-		"A hired auger takes two people, hearing protection and firm boots; never near "
-		"marks." } },
+		"It takes two people, hearing protection and firm boots; never near marks." } },
 	{ "dust", AT(BASE) | AT(SURFACE), { .any = STONE, .words =
 		"Tipping and tamping dry stone gives off silica dust: wet it, wear a "
 		"respirator." } },
@@ -79,7 +78,7 @@ static const struct caution cautions[] = {
 		"A plate stays 12 in from a fresh wall.", .metric =
 		"A plate stays 300 mm from a fresh wall." } },
 	{ "concrete", AT(POSTS), { .all = FACT(CONCRETE), .words =
-		"Wet concrete burns skin and eyes: gloves and goggles; wash it off at once." } },
+		"Wet, it burns skin and eyes: gloves and goggles; wash it off at once." } },
 	{ "adhesive", AT(WALLS), { .all = FACT(ADHESIVE), .words =
 		"Fresh air, and what its label says." } },
 	{ "timber", AT(POSTS) | AT(PANELS), { .any = FENCE, .words =
