@@ -286,7 +286,7 @@ START_TEST(sums_of_the_dig_are_the_figures_of_the_takeoff)
 	at = strstr(find("Dig and stone "), "In all ");
 	ck_assert_ptr_nonnull(at);
 	says_quantity(&at, "In all ", earth_sum(&work->bank));
-	says_quantity(&at, ", loose ", earth_sum(&work->loose));
+	says_quantity(&at, " in the ground, loose ", earth_sum(&work->loose));
 	ck_assert_int_eq(*at, ':');
 	for (int i = 0; i < 3; i++) {
 		if (kinds[i].loose <= 0)
@@ -315,8 +315,8 @@ START_TEST(what_is_dug_alike_is_told_once_and_reuse_where_it_goes)
 	plot_set(&garden.plot, 0, ALLOW_SOD, "0 in");
 	plot_set(&garden.plot, 0, ALLOW_TOPSOIL, "12 in");
 	print("dug.plot");
-	find("\nP1 and P2: path, each 4.0 sq ft, 6 in deep, 2.0 cu ft in the ground\n");
-	find("\nP3: path, 3.0 sq ft, 6 in deep, 1.5 cu ft in the ground\n");
+	find("\nP1 and P2: path, each 4.0 sq ft, 6 in deep, 2.0 cu ft\n");
+	find("\nP3: path, 3.0 sq ft, 6 in deep, 1.5 cu ft\n");
 	join_lines();
 	find(" Topsoil reused: loose ");
 	/* See test_dig.c for the figures. */
@@ -398,8 +398,8 @@ START_TEST(edging_is_whole_pieces_and_a_rest_that_is_sawn_short)
 	plot_set(&garden.plot, 0, ALLOW_HELD, "left, right, bottom");
 	print("edged.plot");
 	join_lines();
-	find(": 28 ft in 1 run: 1 of 28 ft: 3 pieces and 48 in, 15 spikes.");
-	find(" no more than 24 in apart: 15 spikes.");
+	find(": 28 ft in 1 run: 1 of 28 ft: 3 pieces and 48 in, 15 spikes. ");
+	find(", 15 spikes. 15 spikes: at the ends of a run and no more than 24 in apart.");
 	find("4 pieces of 8 ft, 3 laid whole, 1 cut up, each sawn 1/8 in shorter than its "
 		"place, a saw cut taking 1/8 in: 1 into 1 of 47 7/8 in.");
 }
@@ -607,7 +607,7 @@ START_TEST(every_default_in_force_is_told_from_what_is_set)
 	print_parts("set.plot", 1u << PART_ASSUMED);
 	join_paragraphs();
 	set = find("\nSet in the plot or the price book:\nSaw kerf 1/4 in.\nb (b): Courses 2.\n");
-	most = find("\nUsual values that matter most; look at them (common practice, no published\n"
+	most = find("\nUsual values that matter most, to check (common practice, no published "
 		"source):\n");
 	usual = find("\nAll else as usual: common practice, no published source, unless one is "
 		"named.\n");

@@ -326,7 +326,7 @@ void print_assumed(const struct report *report)
 	if (!has_any)
 		return;
 	print_all(report, SET, "Set in the plot or the price book:", print_block);
-	print_all(report, MATTERS_MOST, "Usual values that matter most; look at them (common "
+	print_all(report, MATTERS_MOST, "Usual values that matter most, to check (common "
 		"practice, no published source):", report->is_whole ? print_block : print_most);
 	print_usual(report);
 	if (takeoff->work.facts & FACT(WALLS))

@@ -1,7 +1,7 @@
 #include "report/text/print.h"
 #include "base/number.h"
 
-/* "B1 and B2: wall and its base, each 22.3 sq ft, 5 1/2 in deep, 10.2 cu ft in the ground". */
+/* "B1 and B2: wall and its base, each 22.3 sq ft, 5 1/2 in deep, 10.2 cu ft". */
 static void print_groups(const struct report *report)
 {
 	const struct earthwork *work = &report->takeoff->earthwork;
@@ -11,7 +11,7 @@ static void print_groups(const struct report *report)
 		const struct group *group = &groups.list[i];
 		const struct dig *dig = &work->rows[group->members[0]];
 
-		print_lines(report, 0, 2, "%s: %s, %s%s, %s deep, %s in the ground",
+		print_lines(report, 0, 2, "%s: %s, %s%s, %s deep, %s",
 			dig->region == NO_REGION ? "Fences" :
 			group_words(report, &dig_table, work->rows, group),
 			word_heading(&dig_words[dig->part]), group->count > 1 ? "each " : "",
@@ -64,7 +64,7 @@ static void print_sums(const struct report *report)
 {
 	const struct earthwork *work = &report->takeoff->earthwork;
 
-	print_note(report, "In all %s, loose %s: %s.%s Spoil to haul away: loose %s.",
+	print_note(report, "In all %s in the ground, loose %s: %s.%s Spoil to haul away: loose %s.",
 		volume(report, work->bank_all), volume(report, work->loose_all),
 		kinds_words(report), back_words(report), volume(report, work->spoil));
 }

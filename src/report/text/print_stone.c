@@ -137,12 +137,12 @@ void print_edging(const struct report *report)
 
 	if (edging->runs == 0)
 		return;
-	print_note(report, "Edging %s: %s in %s: %s. Spikes at the ends of a run and no more than "
-		"%s apart: %s.",
+	print_note(report, "Edging %s: %s in %s: %s. %s: at the ends of a run and no more than %s "
+		"apart.",
 		edged_words(report), word_length(report, edging->length),
 		word_count(report, edging->runs, "run", "runs"), runs_words(report, edging),
-		word_inches(report, edging->spacing),
-		word_count(report, edging->spikes, "spike", "spikes"));
+		word_count(report, edging->spikes, "spike", "spikes"),
+		word_inches(report, edging->spacing));
 	print_lines(report, 0, 0, "%s of %s%s.", word_count(report, edging->bought, "piece",
 		"pieces"), word_length(report, edging->piece), edging_sawn_words(report, edging));
 }
