@@ -161,6 +161,15 @@ START_TEST(what_it_lacks_is_not)
 }
 END_TEST
 
+START_TEST(what_is_laid_without_adhesive_has_no_beads)
+{
+	garden_rectangle(&garden, 'b', 8, 4);
+	plot_set(&garden.plot, 'b', BED_COURSES, "1");
+	print();
+	ck_assert(says(" Letters: sawn, ") && !says("Adhesive:"));
+}
+END_TEST
+
 START_TEST(a_column_of_nothing_but_dashes_is_left_out)
 {
 	garden_rectangle(&garden, 'l', 4, 4);
@@ -195,6 +204,7 @@ Suite *test_suite(void)
 	tcase_add_checked_fixture(some, setup, teardown);
 	tcase_add_loop_test(some, what_a_plot_has_is_told, 0, TOLD);
 	tcase_add_test(some, what_it_lacks_is_not);
+	tcase_add_test(some, what_is_laid_without_adhesive_has_no_beads);
 	tcase_add_test(some, a_column_of_nothing_but_dashes_is_left_out);
 	tcase_add_test(some, sod_goes_back_only_where_there_is_some);
 	return suite;

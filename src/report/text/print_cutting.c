@@ -46,18 +46,13 @@ static void print_pieces(const struct report *report, const struct cutting *cutt
 	sawn_fini(&sawn);
 }
 
-/* Whether it is sawn as those that are cut up before it, which say how. */
+/* Whether it is sawn as those that are cut up before it, which say how: all that are laid without
+ * a joint are. */
 static bool is_sawn_as_before(const struct cuttings *cuttings, int at)
 {
-	const struct cutting *cutting = &cuttings->list[at];
-
-	for (int i = at - 1; i >= 0; i--) {
-		const struct cutting *before = &cuttings->list[i];
-
-		if (before->cut_count > 0)
-			return before->gap == cutting->gap && before->kerf == cutting->kerf &&
-				before->joint == 0 && cutting->joint == 0;
-	}
+	for (int i = at - 1; i >= 0; i--)
+		if (cuttings->list[i].cut_count > 0)
+			return cuttings->list[i].joint == 0 && cuttings->list[at].joint == 0;
 	return false;
 }
 
