@@ -85,9 +85,11 @@ static const struct { const char *rows[7], *words; } told[] = {
 	{ { "bbbbbbbb....", "bbbbbbbb....", "bbbbbbbb....", "bbbbbbbb....", "bbbbbbbbbbbb",
 		"bbbbbbbbbbbb", NULL }, "; with a minus: before that corner." },
 	{ { "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", NULL },
-		" Above: the wall, over finished ground." },
+		" Above: the wall, over finished ground. In ground: from there "
+		"down to the base." },
 	{ { "dddddddd", "dddddddd", "dddddddd", "dddddddd", NULL },
-		" Above: the wall with its cap, over finished ground." },
+		" Above: the wall with its cap, over finished ground. In ground: from there "
+		"down to the base." },
 	{ { "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", NULL },
 		" Adhesive: 2 beads under every course but the first, none in upright joints." },
 	{ { "dddddddd", "dddddddd", "dddddddd", "dddddddd", NULL },
@@ -102,6 +104,7 @@ static const struct { const char *rows[7], *words; } told[] = {
 	{ { "ppSS", "....", NULL }, " not where there is a fixture or another path: 5 ft" },
 	{ { "pppp", "cccc", NULL }, " Edging along paths and ground-level beds, not where there is "
 		"another path: 16 ft" },
+	{ { "cccc", "cccc", NULL }, " Amended: a layer of that depth is spread and dug in." },
 	{ { "llll", "mmmm", NULL }, "Seed each" },
 	{ { "pppp", "....", NULL }, "Layers are spread and tamped one at a time" },
 	{ { "llllllll", "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", NULL },
@@ -150,7 +153,7 @@ START_TEST(what_it_lacks_is_not)
 		"Whole sections", "Layers are", "Liner, a", "under the turf", "its sod laid back",
 		"A wall's base", "post holes", "Blocks are", "blocks to buy", "Blocks: long",
 		"sets bases", "stone to buy", "Edging along", "Keep the sod",
-		"Fines", "Clean: ", "how wide holes are" };
+		"Fines", "Clean: ", "Amended", "how wide holes are" };
 
 	garden_rectangle(&garden, 'm', 4, 4);
 	plot_set(&garden.plot, 'm', LAWN_COVER, "seed");
