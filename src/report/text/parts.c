@@ -118,7 +118,8 @@ static void begin_part(struct part_sink *part)
 	if (part->part != PART_FRONT)
 		page_rule(report.out, title, of);
 	if (*mind)
-		print_lines(&report, 0, 2, "Mind: %s.", mind);
+		print_lines(&report, 0, 2, "Mind: %s.%s", mind,
+			report.is_whole ? "" : " In full: --only front.");
 	arena_clear(&words);
 }
 
