@@ -498,6 +498,28 @@ START_TEST(a_part_with_nothing_to_say_is_left_out)
 }
 END_TEST
 
+static int lines_of(const char *text)
+{
+	int lines = 0;
+
+	for (const char *c = text; *c; c++)
+		lines += *c == '\n';
+	return lines;
+}
+
+/* A garden of 16 by 13 ft: 732 lines before there were parts. The first line and the blank one
+ * before the head are no part of the list. */
+START_TEST(a_small_garden_takes_few_lines)
+{
+	garden_file(&garden, "plots/court.plot");
+	garden_count(&garden);
+	print_as(&all, "court.plot", PARTS_ALL);
+	ck_assert_int_le(lines_of(all.bytes), 320);
+	print_as(&alone[PART_SHOPPING], "court.plot", 1u << PART_SHOPPING);
+	ck_assert_int_le(lines_of(alone[PART_SHOPPING].bytes) - 2, 40);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("parts");
@@ -512,6 +534,7 @@ Suite *test_suite(void)
 	tcase_add_test(papers, the_parts_of_any_plot_are_papers_and_say_all);
 	tcase_add_loop_test(papers, a_part_reminds_in_a_word_of_what_its_work_asks_for, 0, PARTS);
 	tcase_add_test(papers, a_part_by_itself_tells_where_a_caution_is_in_full);
+	tcase_add_test(papers, a_small_garden_takes_few_lines);
 	tcase_add_loop_test(papers, only_a_part_that_lacks_figures_is_marked_as_incomplete, 0,
 		sizeof lacking / sizeof *lacking);
 	tcase_add_loop_test(papers, a_part_with_nothing_to_say_is_left_out, 0,
