@@ -411,7 +411,8 @@ START_TEST(a_half_written_book_is_told_with_its_place_and_stays_as_it_is)
 		desk->editor.message.bytes, "yard.json:2:"), "%s", desk->editor.message.bytes);
 	after = holds();
 	ck_assert_str_eq(before.bytes, after.bytes);
-	desk_line(desk, "Costs", "", "No price book: > names one.");
+	desk_line(desk, "Costs", "", "The price book yard.json is not there, or cannot be read.");
+	desk_line(desk, "Costs", "", "Price of an item, in the list !, says why, or makes it.");
 	text_fini(&before);
 	text_fini(&after);
 }
