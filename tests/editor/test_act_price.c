@@ -167,13 +167,13 @@ START_TEST(a_book_that_is_named_but_missing_is_made_under_its_name)
 }
 END_TEST
 
-START_TEST(where_nothing_is_bought_there_is_nothing_to_price)
+START_TEST(where_nothing_is_bought_there_is_nothing_to_price_and_no_book_is_made)
 {
 	struct desk *b = desk_new(ROWS { "..", "..", NULL });
 
-	desk_answer(b, ROWS { "File: none.json", NULL });
 	desk_do(b, ACT_PRICE);
 	desk_says(b, "Nothing is bought for this plot yet.");
+	ck_assert(!block_value(&b->editor.plot->details.head, HEAD_PRICES)->set);
 	desk_free(b);
 }
 END_TEST
@@ -490,7 +490,7 @@ Suite *test_suite(void)
 	tcase_add_test(none, a_book_that_is_there_is_taken_as_it_is);
 	tcase_add_test(none, a_file_that_is_no_book_is_left_alone_and_told_with_its_place);
 	tcase_add_test(none, a_book_that_is_named_but_missing_is_made_under_its_name);
-	tcase_add_test(none, where_nothing_is_bought_there_is_nothing_to_price);
+	tcase_add_test(none, where_nothing_is_bought_there_is_nothing_to_price_and_no_book_is_made);
 	tcase_add_checked_fixture(card, setup, teardown);
 	tcase_add_test(card, a_price_is_written_and_counted_and_all_else_is_kept);
 	tcase_add_test(card, the_card_shows_what_the_book_says);
