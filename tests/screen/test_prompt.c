@@ -65,7 +65,8 @@ START_TEST(which_part_is_asked_for_in_words_that_stand_there_whole)
 {
 	static const char *const answers[] = { "Front            plan, snags and cautions",
 		"Dig and stone    what is dug and laid on it",
-		"Filling the beds liner, soil and mulch", "Advice           what small changes spare",
+		"Filling the beds liner, soil and mulch",
+		"Advice           what small changes spare",
 		"Areas and edges  how much of each ground" };
 	struct table at;
 

@@ -77,13 +77,14 @@ START_TEST(a_marked_region_is_as_large_as_its_cells_and_cuts_no_name)
 {
 	struct table at;
 
-	sit(&at, "parterre-plot 1\nunits imperial\ncell 1 ft\n\nbed b \"Herbs\"\nlawn l \"Turf\"\n\n"
-		"ground 20 x 7\n  bbbbbbbb............\n  bbbbbbbb............\n"
+	sit(&at, "parterre-plot 1\nunits imperial\ncell 1 ft\n\nbed b \"Herbs\"\n"
+		"lawn l \"Turf\"\n\nground 20 x 7\n  bbbbbbbb............\n  bbbbbbbb............\n"
 		"  bbbbbbbb............\n  bblllllllllllllll...\n  bblllllllllllllll...\n"
 		"  bblllllllllllllll...\n  ....................\n", NULL);
 	terminal_wait(at.t, "L1 Turf");
 	terminal_keys(at.t, "! M a r k space t h i s enter right");
-	terminal_wait(at.t, "Marked: 8 ft x 6 ft, 30.0 sq ft. It is shown where a stamp would lie.");
+	terminal_wait(at.t,
+		"Marked: 8 ft x 6 ft, 30.0 sq ft. It is shown where a stamp would lie.");
 	ck_assert_int_ne(terminal_find(at.t, " L1  "), -1);
 	ck_assert_int_eq(terminal_find(at.t, "L1 Turf"), -1);
 	terminal_keys(at.t, "escape");
