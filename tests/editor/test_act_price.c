@@ -282,6 +282,19 @@ START_TEST(another_pack_goes_beside_those_that_are_there)
 }
 END_TEST
 
+START_TEST(another_currency_is_said_to_be_that_of_all_prices)
+{
+	lay_out(OURS);
+	PRICE(PIECE, "Currency: CAD", "");
+	ck_assert_str_eq(desk->asked, "Wall block 16 in x 8 in x 6 in is written, and all prices "
+		"are in CAD now. Which price next?");
+	desk_line(desk, "Costs", "In CAD", "Goods");
+	PRICE(PIECE, "Price: 2.75", "");
+	ck_assert_str_eq(desk->asked, "Wall block 16 in x 8 in x 6 in is written. Which price "
+		"next?");
+}
+END_TEST
+
 START_TEST(a_row_for_all_sizes_says_so)
 {
 	lay_out(HEAD "'goods': [{'item': 'fence.panel', 'packs': [{'pack': 'piece', 'size': "
@@ -498,6 +511,7 @@ Suite *test_suite(void)
 	tcase_add_test(card, goods_that_the_book_has_not_get_a_row);
 	tcase_add_test(card, a_number_alone_is_in_what_the_thing_is_sold_by);
 	tcase_add_test(card, another_pack_goes_beside_those_that_are_there);
+	tcase_add_test(card, another_currency_is_said_to_be_that_of_all_prices);
 	tcase_add_test(card, a_row_for_all_sizes_says_so);
 	tcase_add_test(card, the_list_begins_at_what_has_no_price_and_goes_on_from_there);
 	tcase_add_test(card, what_is_wrong_is_told_at_its_field_and_nothing_is_written);

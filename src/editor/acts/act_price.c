@@ -7,6 +7,7 @@
 #include "report/words/item_words.h"
 
 #include <stdlib.h>
+#include <string.h>
 
 /* ---- The packs of all that is bought --------------------------------------------------------- */
 
@@ -119,7 +120,8 @@ static int next_open(const struct price_list *list, int from)
 struct pricing_round {
 	struct editor *editor;
 	int next, written;
-	const char *last; /* what was written last; NULL: nothing */
+	const char *last;     /* what was written last; NULL: nothing */
+	const char *currency; /* of the book when it was asked last */
 };
 
 static void ask_more(struct pricing_round *round)
@@ -150,6 +152,19 @@ static void row_fill(struct pricing_round *round, const struct price_list *list,
 	round->next++;
 }
 
+/* A card can give all prices of the book another currency. */
+static const char *question_words(const struct pricing_round *round, struct arena *words)
+{
+	const char *currency = round->editor->book.currency;
+
+	if (!round->last)
+		return "Which price?";
+	if (strcmp(currency, round->currency) == 0)
+		return arena_print(words, "%s is written. Which price next?", round->last);
+	return arena_print(words, "%s is written, and all prices are in %s now. Which price next?",
+		round->last, currency);
+}
+
 /* Of a plot for which something is bought. False where the list was left. */
 static bool ask(struct pricing_round *round)
 {
@@ -160,8 +175,8 @@ static bool ask(struct pricing_round *round)
 	list_fill(&list, editor, add_packs);
 	more = list.question.count;
 	list.question.first = next_open(&list, round->next);
-	list.question.text = round->last ? arena_print(&list.arena, "%s is written. Which price "
-		"next?", round->last) : "Which price?";
+	list.question.text = question_words(round, &list.arena);
+	round->currency = arena_print(&editor->words, "%s", editor->book.currency);
 	if (list.has_packs)
 		row_add(&list, (struct price_row){ NULL, 0, true }, "Another pack", "");
 	answer = editor->asker->choose(editor->asker, &list.question);
