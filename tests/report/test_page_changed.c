@@ -230,7 +230,7 @@ static void gardens_at_random(int seed)
 	}
 }
 
-#define EACH_PAIR(seed) \
+#define EACH_PAIR \
 	for (int seed = 1; seed <= runner_count(TRIALS_FEW, TRIALS_MANY); seed++, teardown())
 
 /* The same comparison as a program would read it. */
@@ -292,7 +292,7 @@ START_TEST(it_tells_what_the_comparison_tells_as_far_as_it_goes)
 {
 	int cut = 0, whole = 0, same = 0;
 
-	EACH_PAIR(seed) {
+	EACH_PAIR {
 		cJSON *json = (gardens_at_random(seed), json_comparison());
 		int all = cJSON_GetArraySize(json_get(json, "sums")) +
 			cJSON_GetArraySize(json_get(json, "figures"));
@@ -315,7 +315,7 @@ END_TEST
 
 START_TEST(its_lines_are_plain_words_without_ties)
 {
-	EACH_PAIR(seed) {
+	EACH_PAIR {
 		gardens_at_random(seed);
 		ck_assert(make(NULL));
 		for (size_t i = 0; i < page()->count; i++) {

@@ -224,7 +224,7 @@ static bool is_row(void)
 
 static void read_strip(struct read *read, const struct given *given)
 {
-	const char *row = at;
+	const char *row;
 
 	read->count = 0;
 	read->through[0] = line_has(at, "through|");

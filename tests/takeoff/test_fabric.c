@@ -181,7 +181,7 @@ START_TEST(a_gap_shorter_than_an_offcut_worth_keeping_is_run_through)
 	ck_assert_double_eq_tol(fabric->area / SQUARE_FOOT, 18 * 6, EXACT);
 	ck_assert_int_eq(fabric->pins, 2 * 8 + 2);
 	plot_set(&garden.plot, 0, ALLOW_FABRIC_OFFCUT, "2 ft");
-	fabric = counted();
+	counted();
 	row_is(0, 1, 10);
 	row_is(1, 1, 8);
 	garden_fini(&garden);

@@ -136,7 +136,10 @@ static const char *trips_by_book(const struct report *report)
 	for (int i = 0; i < costs->shipment_count; i++) {
 		const struct shipment *shipment = &costs->shipments[i];
 
-		*(shipment->supplier == NO_SUPPLIER ? &trips : &drops) += shipment->drops;
+		if (shipment->supplier == NO_SUPPLIER)
+			trips += shipment->drops;
+		else
+			drops += shipment->drops;
 	}
 	return say(report, "%s%s%s%s",
 		drops == 0 ? "" : word_count(report, drops, "drop brought", "drops brought"),

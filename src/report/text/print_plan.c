@@ -322,7 +322,8 @@ void print_plan(const struct report *report)
 
 	print_blank(report);
 	if (sheets > PLAN_SHEETS_MOST)
-		print_lines(report, 0, 0, "The plan takes %s sheets: parterre plan FILE prints them.",
+		print_lines(report, 0, 0,
+			"The plan takes %s sheets: parterre plan FILE prints them.",
 			plain_count(report, sheets));
 	else
 		print_drawing(report);

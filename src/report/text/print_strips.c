@@ -28,7 +28,7 @@ static void print_joint(const struct report *report, const struct wall *wall,
 			is_fewer ? "wider" : "narrower", joint);
 }
 
-static const char *const way_words[LIKE_WAYS] = {
+static const char *const way_words[LIKE_WAYS] = { /* NULL: as the first */
 	[LIKE_BACK] = "From the last corner",
 	[LIKE_EXCHANGED] = "Odd and even exchanged",
 	[LIKE_BACK | LIKE_EXCHANGED] = "From the last corner, odd and even exchanged",
@@ -36,7 +36,6 @@ static const char *const way_words[LIKE_WAYS] = {
 
 /* The sides of a group while they are named: "side 1 up, 3 down, hole 1 side 2 left". */
 struct naming {
-	const struct report *report;
 	const struct wall_sides *sides;
 	struct text words;
 	int loop; /* of the side named last; NO_LOOP */
@@ -66,7 +65,7 @@ static void name_sides(struct naming *naming, const struct group *group, int way
 			continue;
 		if (count++ > 0)
 			text_add(&naming->words, ", ");
-		else if (way > 0)
+		else if (way_words[way])
 			text_print(&naming->words, ". %s: ", way_words[way]);
 		name_side(naming, group->members[i]);
 	}
@@ -76,7 +75,7 @@ static void name_sides(struct naming *naming, const struct group *group, int way
 static void print_title(const struct report *report, const struct wall_sides *sides,
 	const struct group *group)
 {
-	struct naming naming = { report, sides, TEXT_EMPTY, NO_LOOP };
+	struct naming naming = { sides, TEXT_EMPTY, NO_LOOP };
 
 	name_sides(&naming, group, 0);
 	text_print(&naming.words, ": %s",

@@ -17,7 +17,7 @@ enum { MARK_LINES = 2 * CUTS_MOST + 2 };
 /* The column, from 0, of a place that is not before the origin. */
 static int strip_column(const struct strip_scale *scale, nm place)
 {
-	return (int)((2 * STRIP_BLOCK * (place - scale->origin) + scale->length) /
+	return (int)(((nm)2 * STRIP_BLOCK * (place - scale->origin) + scale->length) /
 		(2 * scale->length));
 }
 
@@ -49,7 +49,8 @@ static int column_of(const struct drawing *drawing, nm place)
 
 static void write(char line[static PAGE_COLUMNS + 1], int column, const char *words)
 {
-	memcpy(line + column, words, strlen(words));
+	for (; *words; words++)
+		line[column++] = *words;
 }
 
 static bool is_sawn(const struct strip *strip, int piece)

@@ -279,7 +279,7 @@ static bool hand_next(struct table *table, const char *cells[])
 		hand->at = 0;
 		return false;
 	}
-	count = hand->rows.bytes[hand->at++];
+	count = (unsigned char)hand->rows.bytes[hand->at++];
 	for (int i = 0; i < count; i++) {
 		cells[i] = hand->rows.bytes + hand->at;
 		hand->at += strlen(cells[i]) + 1;
