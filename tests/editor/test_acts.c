@@ -823,6 +823,7 @@ START_TEST(a_takeoff_is_written_with_the_price_book_as_its_file_is_now)
 	static const char *const totals[] = { "127.50", "178.50", NULL };
 	struct desk *b = desk_new(ROWS { "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", NULL });
 	char path[4200], typed[4300], bytes[400];
+	const char *answers[] = { "All of it", typed, NULL };
 	struct text out = TEXT_EMPTY;
 
 	snprintf(path, sizeof path, "%s/book.json", b->folder);
@@ -839,7 +840,7 @@ START_TEST(a_takeoff_is_written_with_the_price_book_as_its_file_is_now)
 			desk_refresh(b);
 		}
 		snprintf(typed, sizeof typed, "File: %s/out-%d.txt", b->folder, i);
-		desk_answer(b, (const char *[]){ "All of it", typed, NULL });
+		desk_answer(b, answers);
 		desk_do(b, ACT_TAKEOFF);
 		ck_assert_int_eq(strstr(b->editor.message.bytes, "It has no prices: book.json is "
 			"not there, or cannot be read.") != NULL, prices[i] == NULL);

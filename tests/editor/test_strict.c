@@ -199,14 +199,22 @@ START_TEST(each_quantity_has_units_in_both_systems)
 		[QUANTITY_HOURS_VOLUME] = { "7 h per cu-ft", "7 h per m3" },
 		[QUANTITY_GOODS] = { "7 each", "7 each" },
 	};
+	static const char *const large[][2] = {
+		[QUANTITY_DENSITY] = { "7 lb/cu yd", "7 kg/m3" },
+		[QUANTITY_VOLUME] = { "7 cu yd", "7 m3" },
+	};
 
 	for (size_t quantity = 0; quantity < sizeof put / sizeof *put; quantity++) {
 		const struct value_rule rule = { .kind = VALUE_AMOUNT,
 			.quantity = (enum quantity)quantity };
 
-		for (enum units units = UNITS_IMPERIAL; units <= UNITS_METRIC; units++)
+		for (enum units units = UNITS_IMPERIAL; units <= UNITS_METRIC; units++) {
 			check_put(&(struct asked){ &rule, units, SPAN_SMALL, false }, "7",
 				put[quantity][units]);
+			check_put(&(struct asked){ &rule, units, SPAN_LONG, false }, "7",
+				quantity <= QUANTITY_VOLUME ? large[quantity][units] :
+				put[quantity][units]);
+		}
 	}
 }
 END_TEST

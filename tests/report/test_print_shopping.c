@@ -291,9 +291,9 @@ static void read_row(const char *line)
 /* What goes on from the line before: of a row its order and item, else the heading. */
 static void read_more(const char *line, char *heading, bool is_row)
 {
-	struct row *row = &rows[row_count - 1];
-
 	if (is_row) {
+		struct row *row = &rows[row_count - 1];
+
 		add(row->order, at_column(line, order_from), at_column(line, item_from));
 		add(row->item, at_column(line, item_from), line + strcspn(line, "\n"));
 	} else {
