@@ -508,7 +508,7 @@ START_TEST(notes_beyond_the_first_hundred_stay_in_their_order)
 		struct text words = TEXT_EMPTY;
 
 		text_print(&words, "note %d", i);
-		block_add_note(head, words.bytes);
+		notes_add(&head->notes, words.bytes);
 	}
 	press(&desk, &answers);
 	ck_assert_uint_eq(head->notes.count, CARD_NOTES_MOST + 3);

@@ -159,7 +159,7 @@ static void act_on_head(struct plot *plot, struct source *source, int how)
 			1 + below(source, 2 * plot->ground.rows - 1) };
 		block_set(head, HEAD_AXIS, value);
 	} else if (how == 3) {
-		block_add_note(head, memory_string("A note"));
+		notes_add(&head->notes, memory_string("A note"));
 	}
 }
 

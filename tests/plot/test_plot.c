@@ -296,7 +296,7 @@ static void damage_axis(struct plot *plot)
 
 static void damage_note(struct plot *plot)
 {
-	block_add_note(&plot->details.legend[0].block, memory_string("two\nlines"));
+	notes_add(&plot->details.legend[0].block.notes, memory_string("two\nlines"));
 }
 
 static void damage_rate(struct plot *plot)
@@ -307,7 +307,7 @@ static void damage_rate(struct plot *plot)
 
 static void damage_rates(struct plot *plot)
 {
-	block_add_note(&plot->details.rates, memory_string("a note"));
+	notes_add(&plot->details.rates.notes, memory_string("a note"));
 }
 
 static void damage_extra(struct plot *plot)

@@ -48,7 +48,7 @@ static void act_on_details(struct plot *plot, struct random *random)
 
 	switch (random_below(random, 4)) {
 	case 0:
-		block_add_note(block, text_at_random(random, 1, 20));
+		notes_add(&block->notes, text_at_random(random, 1, 20));
 		break;
 	case 1:
 		legend_reletter(plot, details->legend[i].letter, free_letter);

@@ -129,7 +129,7 @@ static void block_at_random(struct block *block, struct random *random, const st
 		if (attribute_row(a)->required || random_below(random, chance) == 0)
 			block_set(block, a, value_at_random(random, a, ground));
 	for (int notes = random_below(random, 4); notes > 1; notes--)
-		block_add_note(block, text_at_random(random, 1, NOTE_MOST));
+		notes_add(&block->notes, text_at_random(random, 1, NOTE_MOST));
 }
 
 static struct place point_at_random(struct random *random, const struct ground *ground)
@@ -143,9 +143,9 @@ static void run_at_random(struct fence *fence, struct legs *legs, struct random 
 	const struct ground *ground)
 {
 	struct place at = point_at_random(random, ground);
-	struct fence_run *run = NULL;
+	struct route *run = NULL;
 
-	for (int i = random_between(random, 1, FENCE_POINTS_MOST - 1); i > 0; i--) {
+	for (int i = random_between(random, 1, ROUTE_POINTS_MOST - 1); i > 0; i--) {
 		struct place to = point_at_random(random, ground);
 
 		if (random_below(random, 2))
@@ -160,8 +160,8 @@ static void run_at_random(struct fence *fence, struct legs *legs, struct random 
 			continue;
 		}
 		if (!run)
-			fence_run_add(run = fence_add_run(fence), at);
-		fence_run_add(run, to);
+			route_add(run = fence_add_run(fence), at);
+		route_add(run, to);
 		at = to;
 	}
 }

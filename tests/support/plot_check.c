@@ -90,8 +90,8 @@ static void fence_check(const struct plot *plot, const struct fence *fence)
 	text_check(fence->name, NAME_MOST, plot_units(plot));
 	block_check(&fence->block, plot_units(plot));
 	for (size_t i = 0; i < fence->run_count; i++)
-		assert(fence->runs[i].count >= FENCE_POINTS_LEAST &&
-			fence->runs[i].count <= FENCE_POINTS_MOST);
+		assert(fence->runs[i].count >= ROUTE_POINTS_LEAST &&
+			fence->runs[i].count <= ROUTE_POINTS_MOST);
 	fence_legs(fence, &legs);
 	for (size_t i = 0; i < legs.count; i++)
 		leg_check(&plot->ground, legs.items[i]);
