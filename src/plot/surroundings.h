@@ -69,6 +69,8 @@ bool surroundings_equal(const struct surroundings *a, const struct surroundings 
 /* Appends a service without routes, taking over name; its attributes are unset. */
 struct service *services_add(struct services *services, enum service_kind kind, bool is_to_lay,
 	char *name);
+/* Appends the legs of all services, in their order. */
+void services_legs(const struct services *services, struct legs *out);
 /* Appends one that is nowhere yet, taking over name. */
 struct obstacle *obstacles_add(struct obstacles *obstacles, char *name);
 void obstacles_remove(struct obstacles *obstacles, size_t index);

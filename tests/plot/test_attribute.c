@@ -330,6 +330,7 @@ static const struct {
 	{ FENCE_GRAVEL, "0 in", "1 m" }, { FENCE_INSET, "0 in", "1 m" },
 	{ FENCE_GATE_GAPS, "0 in", "1 ft" },
 	{ FENCE_LEAF, "1 ft", "3 m" },
+	{ SERVICE_DEPTH, "0 in", "10 m" },
 };
 
 static int64_t number_of(enum attribute a, const char *text)
@@ -400,6 +401,8 @@ START_TEST(words_of_choices_mean_what_their_names_say)
 	ck_assert_str_eq(attribute_row(LAWN_COVER)->rule.words[COVER_SEED], "seed");
 	ck_assert_str_eq(attribute_row(LAWN_COVER)->rule.words[COVER_NONE], "none");
 	ck_assert_str_eq(attribute_row(BED_REPLACE)->rule.words[CHOICE_YES], "yes");
+	ck_assert_str_eq(attribute_row(SERVICE_OWNER)->rule.words[OWNER_PUBLIC], "public");
+	ck_assert_str_eq(attribute_row(SERVICE_OWNER)->rule.words[OWNER_PRIVATE], "private");
 }
 END_TEST
 

@@ -4,9 +4,9 @@
 #include "editor/cards/cells.h"
 #include "editor/cards/card_ask.h"
 
-/* "12 cells of bed, 3 of path, 8 ft of fence, 1 gate"; "" where nothing is lost. */
+/* "12 cells of bed, 3 of path, 8 ft of fence, 1 gate, 2 ties"; "" where nothing is lost. */
 static const char *loss_words(const struct report *report, const int64_t lost[CLASSES],
-	struct fence_loss loss)
+	struct fence_loss loss, struct around_loss around)
 {
 	struct text words = TEXT_EMPTY;
 
@@ -21,6 +21,19 @@ static const char *loss_words(const struct report *report, const int64_t lost[CL
 	if (loss.gates)
 		text_print(&words, "%s%s %s", words.length ? ", " : "",
 			plain_count(report, loss.gates), loss.gates == 1 ? "gate" : "gates");
+	if (around.service_sides)
+		text_print(&words, "%s%s of services", words.length ? ", " : "",
+			plain_sides(report, around.service_sides));
+	if (around.circles)
+		text_print(&words, "%s%s kept", words.length ? ", " : "", around.circles == 1 ?
+			"a thing" : say(report, "%s things", plain_count(report, around.circles)));
+	if (around.ties)
+		text_print(&words, "%s%s %s", words.length ? ", " : "",
+			plain_count(report, around.ties), around.ties == 1 ? "tie" : "ties");
+	if (around.has_drop)
+		text_print(&words, "%sthe drop", words.length ? ", " : "");
+	if (around.has_level)
+		text_print(&words, "%sthe finished level", words.length ? ", " : "");
 	return say_text(report, &words);
 }
 
@@ -34,7 +47,8 @@ static bool may_lose(struct editor *editor, const struct margins *margins)
 	const char *words;
 
 	resize_loss(editor->plot, margins, lost);
-	words = loss_words(&report, lost, resize_fence_loss(editor->plot, margins));
+	words = loss_words(&report, lost, resize_fence_loss(editor->plot, margins),
+		resize_around_loss(editor->plot, margins));
 	question.text = say(&report, "%s would go.", words);
 	return !*words || editor->asker->choose(editor->asker, &question) == 1;
 }

@@ -124,6 +124,7 @@ static bool corner_scan(struct scan *s, struct place *corner, struct diag *d)
 bool read_rectangle(struct scan *s, struct rectangle *cells, struct diag *d)
 {
 	struct place from, to;
+	const char *word;
 	struct scan start;
 	size_t length;
 
@@ -131,7 +132,8 @@ bool read_rectangle(struct scan *s, struct rectangle *cells, struct diag *d)
 		return false;
 	scan_blanks(s);
 	start = *s;
-	if (!scan_word_is(scan_word(s, &length), length, "to"))
+	word = scan_word(s, &length);
+	if (!scan_word_is(word, length, "to"))
 		return fail_point(&start, d, "to, as in from -2,-12 to 14,-2");
 	scan_blanks(s);
 	start = *s;
