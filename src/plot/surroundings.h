@@ -32,7 +32,7 @@ struct obstacle {
 	struct notes notes;
 	nm radius;       /* of a circle; 0: it is a rectangle. A house always is one. */
 	struct place at; /* a grid point, the middle of the circle */
-	struct rectangle cells; /* of the plan or beyond it; grid points -CORNER_MOST..CORNER_MOST */
+	struct rectangle cells; /* of a rectangle, corners -CORNER_MOST..CORNER_MOST */
 };
 
 struct obstacles {

@@ -17,8 +17,8 @@
 #define HEAD "parterre-plot 1\nunits imperial\ncell 1 ft\n"
 #define LEGEND HEAD "bed b \"Bed\"\n"
 #define LEGEND_APART HEAD "\nbed b \"Bed\"\n" /* as it is written */
-#define LATER_EXPECTED "fence, service, levels, finish, fall, house, name, tie, keep, drop, rate, " \
-	"extra or the end of the file"
+#define LATER_EXPECTED "fence, service, levels, finish, fall, house, name, tie, keep, drop, " \
+	"rate, extra or the end of the file"
 #define GROUND "ground 2 x 1\n  ..\n"
 
 #define EIGHT_DROPS "1 in, 1 in, 1 in, 1 in, 1 in, 1 in, 1 in, 1 in, "
@@ -115,8 +115,7 @@ static const char *const canonical[] = {
 	"keep \"Old pear\" 2 m\n  note \"Do not dig\"\n  note \"Nor drive\"\n  at 5,0\n"
 	"keep \"Wall\"\n  from 0,0 to 1,2\ndrop 0,2\nrate seed 0.01 h per m2\n",
 	HEAD "\n" GROUND "\nlevels 1 in\n"
-	"  0 in, 0 in, 0 in, 0 in, 0 in, 0 in, 0 in, 0 in, 0 in, 0 in, 0 in, 0 in, 0 in, 0 in, 0 in, "
-	"0 in, 0 in, 0 in, 0 in, 0 in, 0 in, 0 in, 0 in, 0 in, 2 1/2 in\n" TWELVE_ROWS
+	"  " EIGHT_DROPS EIGHT_DROPS EIGHT_DROPS "2 1/2 in\n" TWELVE_ROWS
 	"fall 0 % away\n",
 	HEAD "\n" GROUND "\nlevels 8 ft\n  0 in, 1 in\n  6 1/64 in, 32 ft\nfinish 0,0 0 in\n",
 	HEAD "\n" GROUND "\ndrop 2,1\n",
@@ -703,7 +702,7 @@ static const struct bad obstacles[] = {
 	{ BYTES(YARD "drop 0,0 x\n"), 8, 10, "x", "the end of the line" },
 	{ BYTES(YARD "drop 0,0\ndrop 0,0\n"), 9, 1, "drop", "each keyword once" },
 	{ BYTES(YARD "plant r \"Rose\"\n"), 8, 1, "plant", LATER_EXPECTED },
-	/* legs of a fence that were read before come before in the file, what is lacking does not */
+	/* legs of a fence that were read come before in the file, what is lacking does not */
 	{ BYTES(TOP "  run 2,0 3,0\nkeep \"K\"\ndrop 0,0\n"), 10, 11, "3,0", "a leg that lies" },
 	{ BYTES(YARD "keep \"K\"\n  at\nrubbish\n"), 9, 3, "at", "from X,Y to X,Y, or note" },
 };
@@ -730,7 +729,8 @@ static const struct bad levels[] = {
 		"a comma: 3 drops are in a row, not 2" },
 	{ BYTES(YARD "levels 4 ft\n  0 in, 1 in, 2 in\n"), 9, 13, ",",
 		"the end of the row after 2 drops" },
-	{ BYTES(YARD "levels 4 ft\n  0 in,\n"), 9, 8, "the end of the line", "a length with its unit" },
+	{ BYTES(YARD "levels 4 ft\n  0 in,\n"), 9, 8, "the end of the line",
+		"a length with its unit" },
 	{ BYTES(YARD "levels 4 ft\n  0, 1 in\n"), 9, 3, "0", "a length with its unit" },
 	{ BYTES(YARD "levels 4 ft\n  -1 in, 1 in\n"), 9, 3, "-1", "a length with its unit" },
 	{ BYTES(YARD "levels 4 ft\n  0 in, 33 ft\n"), 9, 9, "33", "0 in to 10000 mm" },

@@ -1,5 +1,5 @@
-/* Levels when the plan changes: drops that are measured again where they were stay to the nanometre,
- * a plane stays that plane. */
+/* Levels when the plan changes: drops that are measured again where they were stay to the
+ * nanometre, a plane stays that plane. */
 #include "base/number.h"
 #include "plot/edit/levels_move.h"
 #include "plot/edit/rescale.h"
@@ -151,7 +151,8 @@ START_TEST(a_strip_draws_the_ground_out_and_gives_it_back)
 			ck_assert_int_le(llabs(3 * drop_at(levels, x, 1) - 3 * a -
 				(x - 2) * (b - a)), 2);
 		else
-			ck_assert_int_eq(drop_at(levels, x, 1), drop_at(&old, x < 3 ? x : x - 2, 1));
+			ck_assert_int_eq(drop_at(levels, x, 1),
+				drop_at(&old, x < 3 ? x : x - 2, 1));
 	}
 	strip = (struct strip){ .is_out = true, .cell = 3, .count = 2 };
 	strip_do(&plot, &strip);

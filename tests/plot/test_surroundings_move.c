@@ -307,8 +307,7 @@ START_TEST(of_services_all_sides_stay_that_are_on_the_new_plan)
 }
 END_TEST
 
-/* Where nothing is cut, growing and then cropping what was added gives all of it back; levels where
- * the datum was a drop again. */
+/* Nothing is cut then; how levels come back is looked at in test_levels_move.c. */
 START_TEST(growing_and_cropping_again_gives_it_all_back)
 {
 	for (uint64_t seed = 0; seed < (uint64_t)CASES; seed++) {

@@ -108,7 +108,8 @@ static void say_measure(struct editor *editor, const struct plot *now, const str
 		rounding->cells ? say(&report, "; %lld of them straddled two kinds of ground or "
 			"the edge and took the ground under their middle.",
 			(long long)rounding->cells) :
-		is_same && !rounding->has_fences && !rounding->has_around ? ", all as it was." : ".",
+		is_same && !rounding->has_fences && !rounding->has_around ?
+			", all as it was." : ".",
 		is_same ? "" : say(&report, " The plan is %s, was %s.", size, was),
 		areas_words(&report, now, before), lines_words(&report, rounding));
 }

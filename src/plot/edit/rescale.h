@@ -8,9 +8,9 @@
  * it). So what matched its mirror image does so again, and an edge moves by half a new cell at
  * most, by three quarters across a mirror; by more only where an axis is less than a cell
  * from the plan's edge. Fences go to the nearest grid points, alike on both sides of an axis; what
- * then has no length is removed. So do services and what else is around; levels stay where they were
- * measured, at the same step. A name stays with its region, where any of it is left. All in
- * whole numbers. */
+ * then has no length is removed. Services and what else is around go there too; levels stay where
+ * they were measured, at the same step. A name stays with its region, where any of it is left. All
+ * in whole numbers. */
 #ifndef PLOT_EDIT_RESCALE_H
 #define PLOT_EDIT_RESCALE_H
 

@@ -115,7 +115,8 @@ struct around_loss resize_around_loss(const struct plot *plot, const struct marg
 
 	surroundings_move(&left, &way);
 	finish_move(&finish, &way);
-	loss = (struct around_loss){ service_sides(&around->services) - service_sides(&left.services),
+	loss = (struct around_loss){
+		service_sides(&around->services) - service_sides(&left.services),
 		(int64_t)(around->kept.count - left.kept.count),
 		(int64_t)(around->ties.count - left.ties.count),
 		around->has_drop && !left.has_drop,

@@ -16,8 +16,9 @@ bool read_levels(struct later_reader *r, struct scan *s, struct diag *d)
 	columns = levels_count(ground->columns, cell, step.as.length);
 	rows = levels_count(ground->rows, cell, step.as.length);
 	if (columns > LEVELS_SIDE_MOST || rows > LEVELS_SIDE_MOST)
-		return scan_fail(s, start, d, "a longer step: at most %d drops in a row and %d rows",
-			LEVELS_SIDE_MOST, LEVELS_SIDE_MOST);
+		return scan_fail(s, start, d,
+			"a longer step: at most %d drops in a row and %d rows", LEVELS_SIDE_MOST,
+			LEVELS_SIDE_MOST);
 	levels_init(levels, step.as.length, (int)columns, (int)rows);
 	r->levels = levels;
 	r->rows_read = 0;

@@ -26,7 +26,8 @@ bool read_leg(const struct ground *ground, struct scan *s, struct place from, st
  * Adds where each leg was read to places, where those are not NULL. */
 bool read_route(const struct ground *ground, struct scan *s, struct route *route,
 	struct leg_places *places, struct diag *d);
-/* "X,Y to X,Y": corners of a rectangle, CORNER_MOST from the datum at most, on either side of it. */
+/* "X,Y to X,Y": corners of a rectangle, at most CORNER_MOST from the datum, on either side of
+ * it. */
 bool read_rectangle(struct scan *s, struct rectangle *cells, struct diag *d);
 
 #endif
