@@ -18,12 +18,9 @@ static void route_move(struct routes *out, const struct route *route, const stru
 		struct leg leg = { way->point(way->how, route->points[i - 1]),
 			way->point(way->how, route->points[i]) };
 
-		if (!leg_is_straight(leg))
+		if (!leg_is_straight(leg) ||
+			!leg_clip(leg, way->size->columns, way->size->rows, &leg))
 			continue;
-		if (!leg_clip(leg, way->size->columns, way->size->rows, &leg)) {
-			to = NULL;
-			continue;
-		}
 		if (!to || !place_equal(to->points[to->count - 1], leg.from))
 			route_add(to = routes_add(out), leg.from);
 		route_add(to, leg.to);
