@@ -84,7 +84,7 @@ START_TEST(what_is_around_and_would_go_is_said_too)
 	desk_answer(b, ROWS { "Crop all right of the cursor", "Leave the plan as it is",
 		"Each side by measure", "Right: -1 cell", "Crop it all the same", NULL });
 	desk_do(b, ACT_SIZE);
-	desk_asked(b, "2 ft of services, a thing kept, 1 tie, the drop, the finished level would "
+	desk_asked(b, "2 ft of services, 1 thing kept, 1 tie, the drop, the finished level would "
 		"go.");
 	ties_add(&editor_edit(&b->editor)->details.around.ties, (struct place){ 5, 3 },
 		memory_string("Pier"), NM_PER_M);
