@@ -9,10 +9,10 @@
 
 /* Where an attribute is. */
 enum block_kind { BLOCK_HEAD, BLOCK_ALLOW, BLOCK_BED, BLOCK_PATH, BLOCK_LAWN, BLOCK_FIXTURE,
-	BLOCK_FENCE, BLOCK_RATES };
-enum { BLOCK_KINDS = BLOCK_RATES + 1 };
+	BLOCK_FENCE, BLOCK_RATES, BLOCK_SERVICE };
+enum { BLOCK_KINDS = BLOCK_SERVICE + 1 };
 
-/* In the order they are written, block by block. */
+/* Block by block, each in the order it is written. */
 enum attribute {
 	HEAD_TITLE, HEAD_UNITS, HEAD_CELL, HEAD_NORTH, HEAD_SITE, HEAD_MIRROR, HEAD_AXIS,
 	HEAD_PRICES,
@@ -48,9 +48,10 @@ enum attribute {
 	RATE_LOAD, RATE_TAMP, RATE_FABRIC, RATE_BASE, RATE_FIXTURE,
 	RATE_BLOCK, RATE_CAP, RATE_CUT, RATE_BACKFILL, RATE_LOOSEN, RATE_PREPARE, RATE_LINER,
 	RATE_FILL, RATE_EDGING, RATE_SURFACE, RATE_PANEL, RATE_GATE, RATE_MULCH, RATE_TOPSOIL,
-	RATE_TURF, RATE_SEED
+	RATE_TURF, RATE_SEED,
+	SERVICE_DEPTH, SERVICE_OWNER
 };
-enum { ATTRIBUTES = RATE_SEED + 1 };
+enum { ATTRIBUTES = SERVICE_OWNER + 1 };
 
 /* Four-way has the bits of both others; half-turn, alone, has none of them. */
 enum mirror_kind { MIRROR_OFF, MIRROR_LEFT_RIGHT, MIRROR_TOP_BOTTOM, MIRROR_FOUR_WAY,
@@ -63,6 +64,7 @@ enum subsoil { SUBSOIL_LOAM, SUBSOIL_CLAY, SUBSOIL_SAND };
 enum tamper { TAMPER_PLATE, TAMPER_HAND };
 enum stone_grading { STONE_FINES, STONE_CLEAN };
 enum leaf_from { LEAF_BOUGHT, LEAF_OFFCUT };
+enum service_owner { OWNER_PUBLIC, OWNER_PRIVATE };
 
 /* The cards that share out the attributes of allow. */
 enum allow_card {

@@ -5,6 +5,39 @@
 #include <stdlib.h>
 #include <string.h>
 
+void notes_fini(struct notes *notes)
+{
+	for (size_t i = 0; i < notes->count; i++)
+		free(notes->texts[i]);
+	free(notes->texts);
+	*notes = NOTES_EMPTY;
+}
+
+void notes_add(struct notes *notes, char *text)
+{
+	notes->texts = memory_grow(notes->texts, notes->count, &notes->capacity,
+		sizeof *notes->texts);
+	notes->texts[notes->count++] = text;
+}
+
+struct notes notes_copy(const struct notes *notes)
+{
+	struct notes copy = NOTES_EMPTY;
+
+	for (size_t i = 0; i < notes->count; i++)
+		notes_add(&copy, memory_string(notes->texts[i]));
+	return copy;
+}
+
+bool notes_equal(const struct notes *a, const struct notes *b)
+{
+	bool is_equal = a->count == b->count;
+
+	for (size_t i = 0; is_equal && i < a->count; i++)
+		is_equal = strcmp(a->texts[i], b->texts[i]) == 0;
+	return is_equal;
+}
+
 void block_fini(struct block *block)
 {
 	enum attribute first = block_first(block->kind);
@@ -12,15 +45,13 @@ void block_fini(struct block *block)
 	for (enum attribute a = first; block->values && a <= block_last(block->kind); a++)
 		value_fini(attribute_row(a)->rule.kind, &block->values[a - first]);
 	free(block->values);
-	for (size_t i = 0; i < block->notes.count; i++)
-		free(block->notes.texts[i]);
-	free(block->notes.texts);
+	notes_fini(&block->notes);
 	*block = (struct block){ .kind = block->kind };
 }
 
 struct block block_copy(const struct block *block)
 {
-	struct block copy = { .kind = block->kind };
+	struct block copy = { .kind = block->kind, .notes = notes_copy(&block->notes) };
 	enum attribute first = block_first(block->kind);
 
 	if (block->values)
@@ -28,8 +59,6 @@ struct block block_copy(const struct block *block)
 	for (enum attribute a = first; block->values && a <= block_last(block->kind); a++)
 		copy.values[a - first] = value_copy(attribute_row(a)->rule.kind,
 			&block->values[a - first]);
-	for (size_t i = 0; i < block->notes.count; i++)
-		block_add_note(&copy, memory_string(block->notes.texts[i]));
 	return copy;
 }
 
@@ -37,11 +66,8 @@ bool block_equal(const struct block *a, const struct block *b)
 {
 	enum attribute first = block_first(a->kind);
 
-	if (a->kind != b->kind || a->notes.count != b->notes.count)
+	if (a->kind != b->kind || !notes_equal(&a->notes, &b->notes))
 		return false;
-	for (size_t i = 0; i < a->notes.count; i++)
-		if (strcmp(a->notes.texts[i], b->notes.texts[i]) != 0)
-			return false;
 	for (enum attribute at = first; (a->values || b->values) && at <= block_last(a->kind); at++)
 		if (!value_equal(attribute_row(at)->rule.kind, block_value(a, at),
 			block_value(b, at)))
@@ -55,15 +81,6 @@ bool block_is_empty(const struct block *block)
 		if (block->values[i].set)
 			return false;
 	return block->notes.count == 0;
-}
-
-void block_add_note(struct block *block, char *text)
-{
-	struct notes *notes = &block->notes;
-
-	notes->texts = memory_grow(notes->texts, notes->count, &notes->capacity,
-		sizeof *notes->texts);
-	notes->texts[notes->count++] = text;
 }
 
 const struct value *block_value(const struct block *block, enum attribute a)

@@ -4,11 +4,18 @@
 
 #include "plot/attribute.h"
 
-/* Notes: texts that are kept, in order. */
+/* Notes: texts that are kept, in order. Start from NOTES_EMPTY, end with notes_fini. */
 struct notes {
-	char **texts;
+	char **texts; /* owned */
 	size_t count, capacity;
 };
+#define NOTES_EMPTY ((struct notes){ NULL, 0, 0 })
+
+void notes_fini(struct notes *notes);
+/* Appends a note, taking over text. */
+void notes_add(struct notes *notes, char *text);
+struct notes notes_copy(const struct notes *notes);
+bool notes_equal(const struct notes *a, const struct notes *b);
 
 /* The attributes and notes of one block of the plot, whatever its kind. */
 struct block {
@@ -22,8 +29,6 @@ struct block block_copy(const struct block *block);
 bool block_equal(const struct block *a, const struct block *b);
 /* True where nothing is set and nothing noted. */
 bool block_is_empty(const struct block *block);
-/* Takes over text. */
-void block_add_note(struct block *block, char *text);
 
 /* The value as the plot has it, set or not. The attribute must be one of the block's kind. */
 const struct value *block_value(const struct block *block, enum attribute a);

@@ -12,11 +12,6 @@ struct mirror {
 	int across, down; /* upright axis at across/2, level axis at down/2 */
 };
 
-/* A patch of whole cells: left..right, top..bottom, all inclusive. */
-struct rectangle {
-	int left, top, right, bottom;
-};
-
 enum { IMAGES_MOST = 4 };
 
 /* The plot's mirror; an unset axis is in the middle. */

@@ -28,6 +28,8 @@ void details_fini(struct details *details)
 	for (size_t i = 0; i < details->fence_count; i++)
 		fence_fini(&details->fences[i]);
 	free(details->fences);
+	surroundings_fini(&details->around);
+	levels_fini(&details->levels);
 	names_fini(&details->names);
 	for (size_t i = 0; i < details->extra_count; i++)
 		free(details->extras[i].name);
@@ -47,6 +49,9 @@ struct details details_copy(const struct details *details)
 		.fences = memory_new(details->fence_count, sizeof *copy.fences),
 		.fence_count = details->fence_count,
 		.fence_capacity = details->fence_count,
+		.around = surroundings_copy(&details->around),
+		.levels = levels_copy(&details->levels),
+		.finish = details->finish,
 	};
 
 	for (size_t i = 0; i < details->legend_count; i++) {
@@ -75,7 +80,7 @@ bool extras_equal(const struct details *a, const struct details *b)
 	return is_equal;
 }
 
-static bool names_equal(const struct names *a, const struct names *b)
+bool names_equal(const struct names *a, const struct names *b)
 {
 	bool is_equal = a->count == b->count;
 
@@ -90,7 +95,9 @@ bool details_equal(const struct details *a, const struct details *b)
 	if (a->legend_count != b->legend_count || a->fence_count != b->fence_count ||
 		!block_equal(&a->head, &b->head) || !block_equal(&a->allow, &b->allow) ||
 		!block_equal(&a->rates, &b->rates) || !extras_equal(a, b) ||
-		!names_equal(&a->names, &b->names))
+		!names_equal(&a->names, &b->names) ||
+		!surroundings_equal(&a->around, &b->around) ||
+		!levels_equal(&a->levels, &b->levels) || !finish_equal(&a->finish, &b->finish))
 		return false;
 	for (size_t i = 0; i < a->legend_count; i++) {
 		const struct entry *one = &a->legend[i], *other = &b->legend[i];

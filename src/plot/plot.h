@@ -4,6 +4,8 @@
 #define PLOT_PLOT_H
 
 #include "plot/fence.h"
+#include "plot/levels.h"
+#include "plot/surroundings.h"
 
 /* What the ground can be; open ground is left as it is, boundary is what lies beyond the plan. */
 enum plot_class { CLASS_BED, CLASS_PATH, CLASS_LAWN, CLASS_FIXTURE, CLASS_OPEN, CLASS_BOUNDARY };
@@ -45,6 +47,9 @@ struct details {
 	size_t legend_count, legend_capacity;
 	struct fence *fences;
 	size_t fence_count, fence_capacity;
+	struct surroundings around;
+	struct levels levels;
+	struct finish finish;
 	struct names names;
 	struct extra *extras;
 	size_t extra_count, extra_capacity;
@@ -68,7 +73,8 @@ void plot_fini(struct plot *plot);
 void details_fini(struct details *details);
 struct details details_copy(const struct details *details);
 bool details_equal(const struct details *a, const struct details *b);
-/* Of their extra goods alone. */
+/* Of their names, extra goods alone. */
+bool names_equal(const struct names *a, const struct names *b);
 bool extras_equal(const struct details *a, const struct details *b);
 /* Appends an entry, taking over name; its attributes are unset. */
 struct entry *details_add_entry(struct details *details, enum plot_class class, char letter,

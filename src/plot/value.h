@@ -50,6 +50,11 @@ struct place {
 	int x, y;
 };
 
+/* A patch of whole cells: left..right, top..bottom, all inclusive. */
+struct rectangle {
+	int left, top, right, bottom;
+};
+
 /* An attribute is set or unset; while unset `as` is meaningless. Texts and mixes are owned. */
 struct value {
 	bool set;

@@ -6,6 +6,7 @@
 #include "support/random.h"
 #include "support/runner.h"
 
+#include "base/memory.h"
 #include "plot/format/format.h"
 #include "plot/edit/resize.h"
 
@@ -59,6 +60,41 @@ START_TEST(what_would_go_is_said_and_asked_before)
 	ck_assert(b->editor.cursor.x == 0 && b->editor.cursor.y == 1);
 	desk_press(b, PRESS_BACKSPACE);
 	desk_check(b, start);
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(what_is_around_and_would_go_is_said_too)
+{
+	struct desk *b = sit();
+	struct surroundings *around = &editor_edit(&b->editor)->details.around;
+	struct finish *finish = &editor_edit(&b->editor)->details.finish;
+	struct route *route = routes_add(&services_add(&around->services, SERVICE_WATER, false,
+		memory_string("Supply"))->routes);
+
+	route_add(route, (struct place){ 0, 0 });
+	route_add(route, (struct place){ 5, 0 });
+	ties_add(&around->ties, (struct place){ 5, 3 }, memory_string("Corner"), NM_PER_M);
+	obstacles_add(&around->kept, memory_string("Pear"))->radius = NM_PER_M;
+	around->kept.items[0].at = (struct place){ 4, 0 };
+	around->has_drop = true;
+	around->drop = (struct place){ 5, 0 };
+	*finish = (struct finish){ .has_level = true, .at = { 4, 3 } };
+	editor_stroke(&b->editor);
+	desk_answer(b, ROWS { "Crop all right of the cursor", "Leave the plan as it is",
+		"Each side by measure", "Right: -1 cell", "Crop it all the same", NULL });
+	desk_do(b, ACT_SIZE);
+	desk_asked(b, "2 ft of services, 1 thing kept, 1 tie, the drop, the finished level would "
+		"go.");
+	ties_add(&editor_edit(&b->editor)->details.around.ties, (struct place){ 5, 3 },
+		memory_string("Pier"), NM_PER_M);
+	editor_stroke(&b->editor);
+	desk_do(b, ACT_SIZE);
+	desk_asked(b, "1 ft of services, 2 ties, the drop would go.");
+	ck_assert_uint_eq(b->editor.plot->details.around.kept.count, 1);
+	ck_assert_uint_eq(b->editor.plot->details.around.ties.count, 0);
+	desk_press(b, PRESS_BACKSPACE);
+	ck_assert_uint_eq(b->editor.plot->details.around.ties.count, 2);
 	desk_free(b);
 }
 END_TEST
@@ -258,6 +294,7 @@ Suite *test_suite(void)
 
 	tcase_add_test(sizing, each_side_grows_or_is_cropped_by_a_length_or_by_cells_in_one_step);
 	tcase_add_test(sizing, what_would_go_is_said_and_asked_before);
+	tcase_add_test(sizing, what_is_around_and_would_go_is_said_too);
 	tcase_add_loop_test(sizing, what_lies_beyond_the_cursor_is_cropped, 0,
 		sizeof crops / sizeof *crops);
 	tcase_add_test(sizing, at_the_edge_there_is_nothing_to_crop);

@@ -508,7 +508,7 @@ START_TEST(notes_beyond_the_first_hundred_stay_in_their_order)
 		struct text words = TEXT_EMPTY;
 
 		text_print(&words, "note %d", i);
-		block_add_note(head, words.bytes);
+		notes_add(&head->notes, words.bytes);
 	}
 	press(&desk, &answers);
 	ck_assert_uint_eq(head->notes.count, CARD_NOTES_MOST + 3);
@@ -954,6 +954,63 @@ START_TEST(another_cell_under_the_same_measure)
 }
 END_TEST
 
+/* 7 x 3 ft, with drops 3 ft apart, a tie, and a name for the one fixture. */
+static void surround(struct desk *desk)
+{
+	struct details *details = &editor_edit(&desk->editor)->details;
+
+	levels_init(&details->levels, 3 * NM_PER_FOOT, 4, 2);
+	for (int i = 0; i < 8; i++)
+		details->levels.drops[i] = i * NM_PER_INCH;
+	ties_add(&details->around.ties, (struct place){ 7, 3 }, memory_string("Pier"), NM_PER_M);
+	names_add(&details->names, (struct place){ 4, 1 }, memory_string("Dial"));
+	names_add(&details->names, (struct place){ 0, 0 }, memory_string("Thyme"));
+	editor_stroke(&desk->editor);
+}
+
+START_TEST(what_is_around_goes_with_other_cells)
+{
+	struct answers answers = cell_typing("2 ft", "Its measure");
+	const struct details *details;
+	struct desk desk;
+
+	desk_open(&desk, court);
+	surround(&desk);
+	press(&desk, &answers);
+	plot_check(desk.editor.plot);
+	details = &desk.editor.plot->details;
+	ck_assert(place_equal(details->around.ties.items[0].at, (struct place){ 4, 2 }));
+	ck_assert_int_eq(details->levels.columns, 4);
+	ck_assert_int_eq(details->levels.rows, 3);
+	ck_assert_int_eq(details->levels.drops[11], 7 * NM_PER_INCH);
+	check_says(&desk.editor.message, "What is around goes to the nearest points");
+	/* the fixture is gone, and its name with it */
+	ck_assert_uint_eq(details->names.count, 1);
+	ck_assert_str_eq(details->names.items[0].text, "Thyme");
+	ck_assert(editor_take_back(&desk.editor));
+	ck_assert_uint_eq(desk.editor.plot->details.names.count, 2);
+	answers_fini(&answers);
+	desk_close(&desk);
+}
+END_TEST
+
+START_TEST(levels_cover_the_same_cells_of_another_size)
+{
+	struct answers answers = cell_typing("1 1/2 ft", "Its cells");
+	struct desk desk;
+
+	desk_open(&desk, court);
+	surround(&desk);
+	press(&desk, &answers);
+	plot_check(desk.editor.plot);
+	ck_assert_int_eq(desk.editor.plot->details.levels.columns, 5);
+	ck_assert_int_eq(desk.editor.plot->details.levels.rows, 3);
+	ck_assert_int_eq(desk.editor.plot->details.levels.drops[8], 7 * NM_PER_INCH);
+	answers_fini(&answers);
+	desk_close(&desk);
+}
+END_TEST
+
 /* They mean cells that are no longer there. */
 START_TEST(peg_and_mark_go_with_the_old_cells)
 {
@@ -1127,10 +1184,12 @@ Suite *test_suite(void)
 	TCase *legend = suite_case(suite, "legend"), *cell = suite_case(suite, "cell");
 
 	tcase_add_test(fields, a_bare_number_that_no_unit_makes_good_is_told_its_range);
-	tcase_add_loop_test(fields, a_good_value_is_set_in_one_step, 0, ATTRIBUTES);
+	/* services, the last, have no card */
+	tcase_add_loop_test(fields, a_good_value_is_set_in_one_step, 0, SERVICE_DEPTH);
 	tcase_add_loop_test(fields, a_bad_value_is_refused_in_full_and_kept_as_typed, 0,
-		ATTRIBUTES);
-	tcase_add_loop_test(fields, an_emptied_field_is_unset_unless_it_is_needed, 0, ATTRIBUTES);
+		SERVICE_DEPTH);
+	tcase_add_loop_test(fields, an_emptied_field_is_unset_unless_it_is_needed, 0,
+		SERVICE_DEPTH);
 	tcase_add_test(fields, a_number_alone_is_taken_in_the_fields_unit);
 	tcase_add_loop_test(fields, what_an_unset_field_says_fits_in_it, 0, ATTRIBUTES);
 	tcase_add_test(fields, unset_fields_say_their_defaults_in_the_plots_units);
@@ -1158,6 +1217,8 @@ Suite *test_suite(void)
 	tcase_add_loop_test(legend, whatever_is_left_on_the_way_changes_nothing, 0, 14);
 	tcase_add_test(cell, another_cell_under_the_same_cells);
 	tcase_add_test(cell, another_cell_under_the_same_measure);
+	tcase_add_test(cell, what_is_around_goes_with_other_cells);
+	tcase_add_test(cell, levels_cover_the_same_cells_of_another_size);
 	tcase_add_test(cell, peg_and_mark_go_with_the_old_cells);
 	tcase_add_test(cell, what_was_rounded_is_said);
 	tcase_add_test(cell, too_many_cells_are_refused_and_the_others_left_to_choose);

@@ -356,6 +356,45 @@ START_TEST(what_two_plots_differ_in_is_said_whatever_it_is)
 }
 END_TEST
 
+static void add_name(struct details *details)
+{
+	names_add(&details->names, (struct place){ 0, 0 }, memory_string("Sage"));
+}
+
+static void add_drop(struct details *details)
+{
+	details->around.has_drop = true;
+}
+
+static void add_levels(struct details *details)
+{
+	levels_init(&details->levels, NM_PER_M, 2, 2);
+}
+
+static void add_fall(struct details *details)
+{
+	details->finish.has_fall = true;
+}
+
+static void (*const added[])(struct details *details) = { add_name, add_drop, add_levels,
+	add_fall };
+
+START_TEST(two_plots_differ_in_names_and_in_what_is_around)
+{
+	struct plot one, other;
+	struct text said = TEXT_EMPTY;
+
+	plot_from_rows(&one, ROWS { "bb", NULL });
+	plot_from_rows(&other, ROWS { "bb", NULL });
+	added[_i](&other.details);
+	differences_add(&one, &other, &said);
+	ck_assert_str_eq(said.bytes, "other details differ");
+	text_fini(&said);
+	plot_fini(&one);
+	plot_fini(&other);
+}
+END_TEST
+
 static const struct {
 	time_t journal; /* seconds after the plot, which was written since the journal began */
 	const char *first;
@@ -640,6 +679,8 @@ static void add_rescue(TCase *rescue)
 	tcase_add_test(rescue, work_that_is_in_the_plot_already_is_dropped_silently);
 	tcase_add_test(rescue, a_journal_that_outlived_its_save_is_dropped_or_told_to_be_older);
 	tcase_add_test(rescue, what_two_plots_differ_in_is_said_whatever_it_is);
+	tcase_add_loop_test(rescue, two_plots_differ_in_names_and_in_what_is_around, 0,
+		(int)(sizeof added / sizeof *added));
 	tcase_add_loop_test(rescue,
 		of_a_plot_that_was_written_since_and_rescued_work_the_later_comes_first, 0, 2);
 	tcase_add_test(rescue, at_the_same_time_the_plot_comes_first);

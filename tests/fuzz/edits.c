@@ -73,7 +73,10 @@ static void plot_start(struct plot *plot, struct source *source)
 	static const char head[] = "parterre-plot 1\nunits imperial\ncell 1 ft\n"
 		"bed b \"Bed\"\n  courses 4\npath p \"Path\"\nlawn l \"Lawn\"\nfixture S "
 		"\"Sundial\"\n"
-		"ground 1 x 1\n  .\n";
+		"ground 1 x 1\n  .\nservice water \"Supply\" existing\n  line 0,0 1,0 1,1\n"
+		"levels 1 ft\n  0 in, 1 in\n  2 in, 3 in\nfinish 1,1 1 in\nhouse \"House\"\n"
+		"  from -3,-2 to 1,0\ntie 0,0 \"Corner\" 1 ft\nkeep \"Pear\" 1 ft\n  at 1,1\n"
+		"keep \"Wall\"\n  from 0,0 to 1,1\ndrop 0,1\n";
 	struct diag d;
 
 	plot_init(plot);
@@ -159,7 +162,7 @@ static void act_on_head(struct plot *plot, struct source *source, int how)
 			1 + below(source, 2 * plot->ground.rows - 1) };
 		block_set(head, HEAD_AXIS, value);
 	} else if (how == 3) {
-		block_add_note(head, memory_string("A note"));
+		notes_add(&head->notes, memory_string("A note"));
 	}
 }
 

@@ -11,7 +11,8 @@ static const char *const headings[BLOCK_KINDS] = {
 	[BLOCK_HEAD] = "\n.Sh HEAD\n", [BLOCK_ALLOW] = "\n.It Ic allow\n",
 	[BLOCK_BED] = "\n.Ss bed\n",   [BLOCK_PATH] = "\n.Ss path\n",
 	[BLOCK_LAWN] = "\n.Ss lawn\n", [BLOCK_FIXTURE] = "\n.Ss fixture\n",
-	[BLOCK_FENCE] = "\n.Ss fence\n", [BLOCK_RATES] = "\n.Ss rate\n",
+	[BLOCK_FENCE] = "\n.Ss fence\n", [BLOCK_SERVICE] = "\n.Ss service\n",
+	[BLOCK_RATES] = "\n.Ss rate\n",
 };
 
 static void page_read(struct text *page)

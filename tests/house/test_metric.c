@@ -219,10 +219,10 @@ START_TEST(no_takeoff_of_anything_in_metres_says_inches)
 	for (int high = 0; high < 2; high++) {
 		struct fence *fence = details_add_fence(&garden.plot.details,
 			memory_string("Pickets"));
-		struct fence_run *run = fence_add_run(fence);
+		struct route *run = fence_add_run(fence);
 
-		fence_run_add(run, (struct place){ 0, high ? 8 : 0 });
-		fence_run_add(run, (struct place){ 16, high ? 8 : 0 });
+		route_add(run, (struct place){ 0, high ? 8 : 0 });
+		route_add(run, (struct place){ 16, high ? 8 : 0 });
 		if (high)
 			block_set(&fence->block, FENCE_HEIGHT,
 				(struct value){ .set = true, .as.length = 2 * NM_PER_M });

@@ -46,7 +46,7 @@ START_TEST(keywords_of_the_head_are_none_of_the_words_that_open_a_block)
 {
 	enum attribute found;
 
-	for (enum block_kind block = BLOCK_ALLOW; block <= BLOCK_RATES; block++)
+	for (enum block_kind block = BLOCK_ALLOW; block <= BLOCK_SERVICE; block++)
 		ck_assert(!attribute_find(BLOCK_HEAD, block_keyword(block),
 			strlen(block_keyword(block)), &found));
 	ck_assert_ptr_null(block_keyword(BLOCK_HEAD));
@@ -59,7 +59,7 @@ START_TEST(blocks_share_out_the_whole_table)
 {
 	int next = 0;
 
-	for (enum block_kind block = BLOCK_HEAD; block <= BLOCK_RATES; block++) {
+	for (enum block_kind block = BLOCK_HEAD; block <= BLOCK_SERVICE; block++) {
 		ck_assert_int_eq(block_first(block), next);
 		ck_assert_uint_eq(block_attributes(block),
 			(size_t)(block_last(block) - block_first(block)) + 1);
@@ -238,7 +238,7 @@ END_TEST
 
 START_TEST(all_other_attributes_have_no_default)
 {
-	for (enum attribute a = HEAD_TITLE; a <= RATE_SEED; a++) {
+	for (enum attribute a = HEAD_TITLE; a <= SERVICE_OWNER; a++) {
 		bool is_listed = false;
 
 		for (int i = 0; i < COUNT(defaults); i++)
@@ -330,6 +330,7 @@ static const struct {
 	{ FENCE_GRAVEL, "0 in", "1 m" }, { FENCE_INSET, "0 in", "1 m" },
 	{ FENCE_GATE_GAPS, "0 in", "1 ft" },
 	{ FENCE_LEAF, "1 ft", "3 m" },
+	{ SERVICE_DEPTH, "0 in", "10 m" },
 };
 
 static int64_t number_of(enum attribute a, const char *text)
@@ -371,7 +372,7 @@ END_TEST
 
 START_TEST(every_range_is_tested)
 {
-	for (enum attribute a = HEAD_TITLE; a <= RATE_SEED; a++) {
+	for (enum attribute a = HEAD_TITLE; a <= SERVICE_OWNER; a++) {
 		enum value_kind kind = attribute_row(a)->rule.kind;
 		bool is_listed = false;
 
@@ -400,6 +401,8 @@ START_TEST(words_of_choices_mean_what_their_names_say)
 	ck_assert_str_eq(attribute_row(LAWN_COVER)->rule.words[COVER_SEED], "seed");
 	ck_assert_str_eq(attribute_row(LAWN_COVER)->rule.words[COVER_NONE], "none");
 	ck_assert_str_eq(attribute_row(BED_REPLACE)->rule.words[CHOICE_YES], "yes");
+	ck_assert_str_eq(attribute_row(SERVICE_OWNER)->rule.words[OWNER_PUBLIC], "public");
+	ck_assert_str_eq(attribute_row(SERVICE_OWNER)->rule.words[OWNER_PRIVATE], "private");
 }
 END_TEST
 

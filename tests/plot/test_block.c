@@ -31,7 +31,7 @@ START_TEST(what_a_block_held_before_is_freed)
 	for (int i = 0; i < 3; i++)
 		block_set(&head, HEAD_TITLE, (struct value){ .set = true,
 			.as.text = memory_string("a title that a leak checker would miss") });
-	block_add_note(&head, memory_string("a note"));
+	notes_add(&head.notes, memory_string("a note"));
 	block_fini(&head);
 	ck_assert(block_is_empty(&head));
 	ck_assert_int_eq(head.kind, BLOCK_HEAD);
@@ -47,7 +47,7 @@ START_TEST(a_block_is_empty_until_something_is_set_or_noted)
 	ck_assert(!block_is_empty(&path));
 	block_set(&path, PATH_SURFACE, (struct value){ .set = false });
 	ck_assert(block_is_empty(&path));
-	block_add_note(&path, memory_string("laid in May"));
+	notes_add(&path.notes, memory_string("laid in May"));
 	ck_assert(!block_is_empty(&path));
 	block_fini(&path);
 }
@@ -62,7 +62,7 @@ START_TEST(a_copy_is_equal_and_shares_nothing)
 	for (enum attribute a = block_first(BLOCK_BED); a <= block_last(BLOCK_BED); a++)
 		block_set(&bed, a, value_at_random(&random, a, &ground));
 	for (int i = 0; i < 20; i++)
-		block_add_note(&bed, text_at_random(&random, 1, 9));
+		notes_add(&bed.notes, text_at_random(&random, 1, 9));
 	copy = block_copy(&bed);
 	ck_assert(block_equal(&bed, &copy));
 	block_fini(&bed);
@@ -84,15 +84,15 @@ START_TEST(blocks_that_differ_anywhere_are_not_equal)
 	ck_assert(!block_equal(&one, &other));
 	block_set(&one, last, (struct value){ .set = true, .as.length = 1 });
 	ck_assert(block_equal(&one, &other));
-	block_add_note(&one, memory_string("a"));
+	notes_add(&one.notes, memory_string("a"));
 	ck_assert(!block_equal(&one, &other));
-	block_add_note(&other, memory_string("b"));
+	notes_add(&other.notes, memory_string("b"));
 	ck_assert(!block_equal(&one, &other));
 	block_fini(&other);
 	other = block_copy(&one);
 	ck_assert(block_equal(&one, &other));
-	block_add_note(&one, memory_string("a"));
-	block_add_note(&other, memory_string("b"));
+	notes_add(&one.notes, memory_string("a"));
+	notes_add(&other.notes, memory_string("b"));
 	ck_assert(!block_equal(&one, &other));
 	block_fini(&one);
 	block_fini(&other);

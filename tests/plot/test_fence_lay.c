@@ -486,15 +486,15 @@ START_TEST(runs_that_meet_end_to_end_are_one)
 			fence_lay(&plot, fence, leg_at_random(&plot.ground, &random));
 		for (size_t i = 0; i < fence->run_count; i++)
 			for (size_t j = 0; j < i; j++) {
-				const struct fence_run *a = &fence->runs[i], *b = &fence->runs[j];
+				const struct route *a = &fence->runs[i], *b = &fence->runs[j];
 				bool meet = place_equal(a->points[0], b->points[0]) ||
 					place_equal(a->points[0], b->points[b->count - 1]) ||
 					place_equal(a->points[a->count - 1], b->points[0]) ||
 					place_equal(a->points[a->count - 1],
 					b->points[b->count - 1]);
 
-				ck_assert_msg(!meet || a->count == FENCE_POINTS_MOST ||
-					b->count == FENCE_POINTS_MOST, "seed %d", (int)seed);
+				ck_assert_msg(!meet || a->count == ROUTE_POINTS_MOST ||
+					b->count == ROUTE_POINTS_MOST, "seed %d", (int)seed);
 			}
 		plot_fini(&plot);
 	}

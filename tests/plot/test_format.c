@@ -17,8 +17,14 @@
 #define HEAD "parterre-plot 1\nunits imperial\ncell 1 ft\n"
 #define LEGEND HEAD "bed b \"Bed\"\n"
 #define LEGEND_APART HEAD "\nbed b \"Bed\"\n" /* as it is written */
-#define LATER_EXPECTED "fence, name, rate, extra or the end of the file"
+#define LATER_EXPECTED "fence, service, levels, finish, fall, house, name, tie, keep, drop, " \
+	"rate, extra or the end of the file"
 #define GROUND "ground 2 x 1\n  ..\n"
+
+#define EIGHT_DROPS "1 in, 1 in, 1 in, 1 in, 1 in, 1 in, 1 in, 1 in, "
+#define DROPS_ROW "  " EIGHT_DROPS EIGHT_DROPS EIGHT_DROPS "3 ft\n"
+#define FOUR_ROWS DROPS_ROW DROPS_ROW DROPS_ROW DROPS_ROW
+#define TWELVE_ROWS FOUR_ROWS FOUR_ROWS FOUR_ROWS
 
 /* In memory of exactly its size: a sanitizer sees a byte read beyond it. */
 static bool read_bytes(const char *bytes, size_t length, struct plot *plot, struct diag *d)
@@ -92,6 +98,27 @@ static const char *const canonical[] = {
 	/* names, two in one place, one on open ground */
 	LEGEND_APART "\nground 2 x 2\n  b.\n  .b\n\nfence \"A\"\nname 1,1 \"Thyme \\\"grey\\\"\"\n"
 	"name 0,0 \"Sage\"\nname 0,0 \"Mint\"\nname 1,0 \"Lost\"\nrate seed 0.01 h per m2\n",
+	/* services, crossing and lying over themselves, one of them nowhere yet */
+	HEAD "\nground 4 x 3\n  ....\n  ....\n  ....\n\nfence \"A\"\n"
+	"service water \"Supply to the \\\"basin\\\"\" existing\n  note \"Marked\"\n"
+	"  depth 30 in\n  owner public\n  line 0,3 4,3 4,0\n  line 2,0 2,3 2,1\n"
+	"service gas \"Gas\" existing\n  depth 10000 mm\nservice power \"Lamp\" to-lay\n"
+	"  owner private\n  line 0,0 0,3\nservice telecom \"T\" existing\n"
+	"service drain \"Gully\" to-lay\nservice other \"O\" existing\n  depth 0 in\n"
+	"name 0,0 \"A\"\n",
+	/* levels of a step that does not divide the plan, and all that is around */
+	"parterre-plot 1\nunits metric\ncell 500 mm\n\nground 5 x 2\n  .....\n  .....\n\n"
+	"levels 2 m\n  0 mm, 25 mm, 10 m\n  1 m, 12.5 mm, 0.000001 mm\nfinish 5,2 40 mm\n"
+	"fall 1.5 % towards 359.999999\nhouse \"Number 4\"\n  note \"Brick\"\n"
+	"  from -2,-12 to 14,-2\nhouse \"Shed\"\n  from -4096,-4096 to 4096,4096\n"
+	"name 4,1 \"A\"\ntie 0,0 \"House, \\\"north\\\"\" 3760 mm\ntie 5,2 \"Oak\" 1000 m\n"
+	"keep \"Old pear\" 2 m\n  note \"Do not dig\"\n  note \"Nor drive\"\n  at 5,0\n"
+	"keep \"Wall\"\n  from 0,0 to 1,2\ndrop 0,2\nrate seed 0.01 h per m2\n",
+	HEAD "\n" GROUND "\nlevels 1 in\n"
+	"  " EIGHT_DROPS EIGHT_DROPS EIGHT_DROPS "2 1/2 in\n" TWELVE_ROWS
+	"fall 0 % away\n",
+	HEAD "\n" GROUND "\nlevels 8 ft\n  0 in, 1 in\n  6 1/64 in, 32 ft\nfinish 0,0 0 in\n",
+	HEAD "\n" GROUND "\ndrop 2,1\n",
 	/* all rates, in all units, and extra goods, two of one name */
 	HEAD "\n" GROUND "\nrate strip 0.01 h per sq-ft\nrate dig 0.06 h per cu-ft\n"
 	"rate post 1.5 h per each\nrate load 1.3 h per m3\nrate tamp 0.1 h per m2\n"
@@ -591,6 +618,147 @@ static const struct bad works[] = {
 		"an indented line only inside a block" },
 };
 
+#define KIND_EXPECTED "water, gas, power, telecom, drain or other"
+#define SERVICE YARD "service water \"Supply\" existing\n"
+#define CORNER_EXPECTED "a corner X,Y, from -4096,-4096 to 4096,4096"
+#define AT_EXPECTED "at X,Y, indented"
+#define FROM_EXPECTED "from X,Y to X,Y, indented"
+
+static const struct bad services[] = {
+	{ BYTES(YARD "service\n"), 8, 8, "the end of the line", KIND_EXPECTED },
+	{ BYTES(YARD "service steam \"S\" existing\n"), 8, 9, "steam", KIND_EXPECTED },
+	{ BYTES(YARD "service \"S\" existing\n"), 8, 9, "\"S\"", KIND_EXPECTED },
+	{ BYTES(YARD "service gas existing\n"), 8, 13, "existing", "text in double quotes" },
+	{ BYTES(YARD "service gas \"\" existing\n"), 8, 13, "\"\"", "1 to 60 characters" },
+	{ BYTES(YARD "service gas \"G\"\n"), 8, 16, "the end of the line",
+		"existing or to-lay" },
+	{ BYTES(YARD "service gas \"G\" new\n"), 8, 17, "new", "existing or to-lay" },
+	{ BYTES(YARD "service gas \"G\" to-lay x\n"), 8, 24, "x", "the end of the line" },
+	{ BYTES(SERVICE "  colour blue\n"), 9, 3, "colour",
+		"service: depth, owner, line or note" },
+	{ BYTES(SERVICE "  run 0,0 4,0\n"), 9, 3, "run", "service: depth, owner, line or note" },
+	{ BYTES(SERVICE "  depth 33 ft\n"), 9, 9, "33", "0 in to 10000 mm" },
+	{ BYTES(SERVICE "  owner me\n"), 9, 9, "me", "public or private" },
+	{ BYTES(SERVICE "  owner public\n  owner private\n"), 10, 3, "owner",
+		"each keyword once" },
+	{ BYTES(SERVICE "  line\n"), 9, 7, "the end of the line", POINT_EXPECTED },
+	{ BYTES(SERVICE "  line 0,0\n"), 9, 11, "the end of the line", POINT_EXPECTED },
+	{ BYTES(SERVICE "  line 0,0 5,0\n"), 9, 12, "5,0", POINT_EXPECTED },
+	{ BYTES(SERVICE "  line 0,0 0,4\n"), 9, 12, "0,4", POINT_EXPECTED },
+	{ BYTES(SERVICE "  line -1,0 0,0\n"), 9, 8, "-1,0", POINT_EXPECTED },
+	{ BYTES(SERVICE "  line 0,0 1,1\n"), 9, 12, "1,1", LEG_EXPECTED },
+	{ BYTES(SERVICE "  line 0,0 0,0\n"), 9, 12, "0,0", LEG_EXPECTED },
+	{ BYTES(SERVICE "  line 0,0, 1,0\n"), 9, 11, ",", POINT_EXPECTED },
+	{ BYTES(SERVICE "drop 0,0\n  depth 1 ft\n"), 10, 3, "depth", "an indented line only" },
+};
+
+static const struct bad obstacles[] = {
+	{ BYTES(YARD "house 2 ft\n"), 8, 7, "2", "text in double quotes" },
+	{ BYTES(YARD "house \"H\" 2 ft\n"), 8, 11, "2", "the end of the line" },
+	{ BYTES(YARD "house \"H\"\n  at 0,0\n"), 9, 3, "at", "from X,Y to X,Y, or note" },
+	{ BYTES(YARD "house \"H\"\n"), 9, 1, "the end of the file", FROM_EXPECTED },
+	{ BYTES(YARD "house \"H\"\n  note \"N\"\nhouse \"I\"\n"), 10, 1, "house",
+		FROM_EXPECTED },
+	{ BYTES(YARD "house \"H\"\n  from\n"), 9, 7, "the end of the line", CORNER_EXPECTED },
+	{ BYTES(YARD "house \"H\"\n  from 0\n"), 9, 8, "0", CORNER_EXPECTED },
+	{ BYTES(YARD "house \"H\"\n  from 0,-4097 to 1,1\n"), 9, 8, "0,-4097",
+		CORNER_EXPECTED },
+	{ BYTES(YARD "house \"H\"\n  from 0,+1 to 1,1\n"), 9, 8, "0,+1", CORNER_EXPECTED },
+	{ BYTES(YARD "house \"H\"\n  from 0,0.5 to 1,1\n"), 9, 8, "0,0.5", CORNER_EXPECTED },
+	{ BYTES(YARD "house \"H\"\n  from 0,0 1,1\n"), 9, 12, "1,1",
+		"to, as in from -2,-12 to 14,-2" },
+	{ BYTES(YARD "house \"H\"\n  from 0,0 to\n"), 9, 14, "the end of the line",
+		CORNER_EXPECTED },
+	{ BYTES(YARD "house \"H\"\n  from 0,0 to 4097,1\n"), 9, 15, "4097,1",
+		CORNER_EXPECTED },
+	{ BYTES(YARD "house \"H\"\n  from 0,0 to 0,1\n"), 9, 15, "0,1", "a corner right of" },
+	{ BYTES(YARD "house \"H\"\n  from 0,0 to 1,0\n"), 9, 15, "1,0", "a corner right of" },
+	{ BYTES(YARD "house \"H\"\n  from 0,0 to 1,1 2,2\n"), 9, 19, "2",
+		"the end of the line" },
+	{ BYTES(YARD "house \"H\"\n  from 0,0 to 1,1\n  from 2,0 to 3,1\n"), 10, 3, "from",
+		"each keyword once" },
+	{ BYTES(YARD "keep \"K\" 0 in\n"), 8, 10, "0", "1 in to 100000 mm" },
+	{ BYTES(YARD "keep \"K\" 329 ft\n"), 8, 10, "329", "1 in to 100000 mm" },
+	{ BYTES(YARD "keep \"K\" 6\n"), 8, 10, "6", "a length with its unit, such as 6 in" },
+	{ BYTES(YARD "keep \"K\" 6 ft x\n"), 8, 15, "x", "the end of the line" },
+	{ BYTES(YARD "keep \"K\" 6 ft\n"), 9, 1, "the end of the file", AT_EXPECTED },
+	{ BYTES(YARD "keep \"K\" 6 ft\ndrop 0,0\n"), 9, 1, "drop", AT_EXPECTED },
+	{ BYTES(YARD "keep \"K\" 6 ft\n  from 0,0 to 1,1\n"), 9, 3, "from",
+		"at X,Y, or note" },
+	{ BYTES(YARD "keep \"K\" 6 ft\n  at 0,4\n"), 9, 6, "0,4", POINT_EXPECTED },
+	{ BYTES(YARD "keep \"K\" 6 ft\n  at 0,0 1,1\n"), 9, 10, "1", "the end of the line" },
+	{ BYTES(YARD "keep \"K\" 6 ft\n  at 0,0\n  at 1,1\n"), 10, 3, "at",
+		"each keyword once" },
+	{ BYTES(YARD "keep \"K\"\n  at 0,0\n"), 9, 3, "at", "from X,Y to X,Y, or note" },
+	{ BYTES(YARD "keep \"K\"\n  note \"\"\n"), 9, 8, "\"\"", "1 to 500 characters" },
+	{ BYTES(YARD "tie \"T\" 6 ft\n"), 8, 5, "\"T\"", POINT_EXPECTED },
+	{ BYTES(YARD "tie 5,0 \"T\" 6 ft\n"), 8, 5, "5,0", POINT_EXPECTED },
+	{ BYTES(YARD "tie 0,0 6 ft\n"), 8, 9, "6", "text in double quotes" },
+	{ BYTES(YARD "tie 0,0 \"T\"\n"), 8, 12, "the end of the line", "a length with its unit" },
+	{ BYTES(YARD "tie 0,0 \"T\" 0 in\n"), 8, 13, "0", "1 in to 1000000 mm" },
+	{ BYTES(YARD "tie 0,0 \"T\" 1 ft x\n"), 8, 18, "x", "the end of the line" },
+	{ BYTES(YARD "drop\n"), 8, 5, "the end of the line", POINT_EXPECTED },
+	{ BYTES(YARD "drop 4,4\n"), 8, 6, "4,4", POINT_EXPECTED },
+	{ BYTES(YARD "drop 0,0 x\n"), 8, 10, "x", "the end of the line" },
+	{ BYTES(YARD "drop 0,0\ndrop 0,0\n"), 9, 1, "drop", "each keyword once" },
+	{ BYTES(YARD "plant r \"Rose\"\n"), 8, 1, "plant", LATER_EXPECTED },
+	/* legs of a fence that were read come before in the file, what is lacking does not */
+	{ BYTES(TOP "  run 2,0 3,0\nkeep \"K\"\ndrop 0,0\n"), 10, 11, "3,0", "a leg that lies" },
+	{ BYTES(YARD "keep \"K\"\n  at\nrubbish\n"), 9, 3, "at", "from X,Y to X,Y, or note" },
+};
+
+/* 4 x 3 ft: two drops and two rows of 4 ft, three of two of 2 ft. */
+static const struct bad levels[] = {
+	{ BYTES(YARD "levels\n"), 8, 7, "the end of the line", "a length with its unit" },
+	{ BYTES(YARD "levels 1/2 in\n"), 8, 8, "1/2", "1 in to 1000000 mm" },
+	{ BYTES(YARD "levels 3281 ft\n"), 8, 8, "3281", "1 in to 1000000 mm" },
+	{ BYTES(YARD "levels 4 ft x\n"), 8, 13, "x", "the end of the line" },
+	{ BYTES(YARD "levels 4 ft\n"), 9, 1, "the end of the file",
+		"row 1 of 2 of the levels, indented" },
+	{ BYTES(YARD "levels 4 ft\n  0 in, 0 in\n"), 10, 1, "the end of the file",
+		"row 2 of 2 of the levels, indented" },
+	{ BYTES(YARD "levels 4 ft\n  0 in, 0 in\ndrop 0,0\n"), 10, 1, "drop",
+		"row 2 of 2 of the levels, indented" },
+	{ BYTES(YARD "levels 4 ft\n  0 in\n"), 9, 7, "the end of the line",
+		"a comma: 2 drops are in a row, not 1" },
+	{ BYTES(YARD "levels 4 ft\n  0 in 1 in\n"), 9, 8, "1",
+		"a smaller unit than the one before it" },
+	{ BYTES(YARD "levels 4 ft\n  0 in x 1 in\n"), 9, 8, "x",
+		"a comma: 2 drops are in a row, not 1" },
+	{ BYTES(YARD "levels 2 ft\n  0 in, 1 in\n"), 9, 13, "the end of the line",
+		"a comma: 3 drops are in a row, not 2" },
+	{ BYTES(YARD "levels 4 ft\n  0 in, 1 in, 2 in\n"), 9, 13, ",",
+		"the end of the row after 2 drops" },
+	{ BYTES(YARD "levels 4 ft\n  0 in,\n"), 9, 8, "the end of the line",
+		"a length with its unit" },
+	{ BYTES(YARD "levels 4 ft\n  0, 1 in\n"), 9, 3, "0", "a length with its unit" },
+	{ BYTES(YARD "levels 4 ft\n  -1 in, 1 in\n"), 9, 3, "-1", "a length with its unit" },
+	{ BYTES(YARD "levels 4 ft\n  0 in, 33 ft\n"), 9, 9, "33", "0 in to 10000 mm" },
+	{ BYTES(YARD "levels 4 ft\n  note \"N\"\n"), 9, 3, "note", "a length with its unit" },
+	{ BYTES(YARD "levels 4 ft\n  0 in, 0 in\n  0 in, 0 in\n  0 in, 0 in\n"), 11, 3, "0",
+		"the end of the levels: their 2 rows are there" },
+	{ BYTES(YARD "levels 4 ft\n  0 in, 0 in\n  0 in, 0 in\nlevels 4 ft\n"), 11, 1, "levels",
+		"each keyword once" },
+	{ BYTES("parterre-plot 1\nunits metric\ncell 2 m\nground 10 x 1\n  ..........\n"
+		"levels 100 mm\n"), 6, 8, "100",
+		"a longer step: at most 200 drops in a row and 200 rows" },
+	{ BYTES(YARD "finish 5,0 0 in\n"), 8, 8, "5,0", POINT_EXPECTED },
+	{ BYTES(YARD "finish 0,0\n"), 8, 11, "the end of the line", "a length with its unit" },
+	{ BYTES(YARD "finish 0,0 33 ft\n"), 8, 12, "33", "0 in to 10000 mm" },
+	{ BYTES(YARD "finish 0,0 1 ft x\n"), 8, 17, "x", "the end of the line" },
+	{ BYTES(YARD "finish 0,0 1 ft\nfinish 0,0 1 ft\n"), 9, 1, "finish", "each keyword once" },
+	{ BYTES(YARD "fall\n"), 8, 5, "the end of the line", "a percentage such as 5 %" },
+	{ BYTES(YARD "fall 2 away\n"), 8, 6, "2", "a percentage such as 5 %" },
+	{ BYTES(YARD "fall 101 % away\n"), 8, 6, "101", "0 % to 100 %" },
+	{ BYTES(YARD "fall 2 %\n"), 8, 9, "the end of the line", "towards or away" },
+	{ BYTES(YARD "fall 2 % north\n"), 8, 10, "north", "towards or away" },
+	{ BYTES(YARD "fall 2 % towards\n"), 8, 17, "the end of the line", "a number" },
+	{ BYTES(YARD "fall 2 % towards 360\n"), 8, 18, "360", "0 to 359.999999" },
+	{ BYTES(YARD "fall 2 % towards -1\n"), 8, 18, "-1", "a number" },
+	{ BYTES(YARD "fall 2 % away 90\n"), 8, 15, "90", "the end of the line" },
+	{ BYTES(YARD "fall 2 % away\nfall 2 % away\n"), 9, 1, "fall", "each keyword once" },
+};
+
 #define REFUSED(name, table) \
 	START_TEST(name) \
 	{ \
@@ -605,6 +773,9 @@ REFUSED(what_is_wrong_in_the_legend_is_refused, legends)
 REFUSED(what_is_missing_is_named, missing)
 REFUSED(what_is_wrong_in_the_ground_is_refused, grounds)
 REFUSED(what_is_wrong_in_a_fence_is_refused, fences)
+REFUSED(what_is_wrong_in_a_service_is_refused, services)
+REFUSED(what_is_wrong_with_houses_things_kept_ties_and_drop_is_refused, obstacles)
+REFUSED(what_is_wrong_with_levels_is_refused, levels)
 REFUSED(what_is_wrong_with_rates_and_extra_goods_is_refused, works)
 
 START_TEST(a_run_has_64_points_and_no_more)
@@ -627,7 +798,7 @@ START_TEST(a_run_has_64_points_and_no_more)
 	}
 	ck_assert_int_eq(d.line, 46);
 	ck_assert_str_eq(d.found, "32,32");
-	ck_assert_str_eq(d.expected, "the end of the line: a run has at most 64 points");
+	ck_assert_str_eq(d.expected, "the end of the line: 64 points at most");
 	text_fini(&text);
 }
 END_TEST
@@ -883,6 +1054,11 @@ static void add_refusing(TCase *refusing)
 	tcase_add_loop_test(refusing, what_is_missing_is_named, 0, COUNT(missing));
 	tcase_add_loop_test(refusing, what_is_wrong_in_the_ground_is_refused, 0, COUNT(grounds));
 	tcase_add_loop_test(refusing, what_is_wrong_in_a_fence_is_refused, 0, COUNT(fences));
+	tcase_add_loop_test(refusing, what_is_wrong_in_a_service_is_refused, 0, COUNT(services));
+	tcase_add_loop_test(refusing,
+		what_is_wrong_with_houses_things_kept_ties_and_drop_is_refused, 0,
+		COUNT(obstacles));
+	tcase_add_loop_test(refusing, what_is_wrong_with_levels_is_refused, 0, COUNT(levels));
 	tcase_add_loop_test(refusing, what_is_wrong_with_rates_and_extra_goods_is_refused, 0,
 		COUNT(works));
 	tcase_add_test(refusing, a_run_has_64_points_and_no_more);

@@ -338,7 +338,7 @@ static void fill_notes(struct plot *plot, int i)
 
 	snprintf(note, sizeof note, "%0*d", NOTE_MOST, i);
 	if (i < 400)
-		block_add_note(&plot->details.head, memory_string(note));
+		notes_add(&plot->details.head.notes, memory_string(note));
 	else
 		memcpy(plot->details.head.notes.texts[0], note, NOTE_MOST);
 }

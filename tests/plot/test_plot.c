@@ -221,14 +221,142 @@ static void change_extra_unit(struct plot *plot)
 	plot->details.extras[0].amount.unit = AMOUNT_GOODS_M;
 }
 
+static void change_service(struct plot *plot)
+{
+	plot->details.around.services.items[0].kind = SERVICE_GAS;
+}
+
+static void change_service_state(struct plot *plot)
+{
+	plot->details.around.services.items[0].is_to_lay = true;
+}
+
+static void change_service_name(struct plot *plot)
+{
+	plot->details.around.services.items[0].name[0] = 'x';
+}
+
+static void change_service_route(struct plot *plot)
+{
+	plot->details.around.services.items[0].routes.items[0].points[1].x = 3;
+}
+
+static void change_house_name(struct plot *plot)
+{
+	plot->details.around.houses.items[0].name[0] = 'x';
+}
+
+static void change_house_cells(struct plot *plot)
+{
+	plot->details.around.houses.items[0].cells.bottom++;
+}
+
+static void change_kept_radius(struct plot *plot)
+{
+	plot->details.around.kept.items[0].radius++;
+}
+
+static void change_kept_at(struct plot *plot)
+{
+	plot->details.around.kept.items[0].at.y++;
+}
+
+static void change_tie_at(struct plot *plot)
+{
+	plot->details.around.ties.items[0].at.x++;
+}
+
+static void change_tie_name(struct plot *plot)
+{
+	plot->details.around.ties.items[0].name[0] = 'x';
+}
+
+static void change_tie_length(struct plot *plot)
+{
+	plot->details.around.ties.items[0].length++;
+}
+
+static void change_drop(struct plot *plot)
+{
+	plot->details.around.drop.x++;
+}
+
+static void change_no_drop(struct plot *plot)
+{
+	plot->details.around.has_drop = false;
+}
+
+static void change_level(struct plot *plot)
+{
+	plot->details.levels.drops[3]++;
+}
+
+static void change_finish(struct plot *plot)
+{
+	plot->details.finish.has_fall = true;
+}
+
+static void change_service_depth(struct plot *plot)
+{
+	block_set(&plot->details.around.services.items[0].block, SERVICE_DEPTH,
+		(struct value){ .set = true, .as.length = 0 });
+}
+
+static void change_route_count(struct plot *plot)
+{
+	routes_add(&plot->details.around.services.items[0].routes);
+}
+
+static void change_service_count(struct plot *plot)
+{
+	services_add(&plot->details.around.services, SERVICE_OTHER, false, memory_string("O"));
+}
+
+static void change_kept_notes(struct plot *plot)
+{
+	notes_add(&plot->details.around.kept.items[0].notes, memory_string("a note"));
+}
+
+static void change_house_count(struct plot *plot)
+{
+	obstacles_remove(&plot->details.around.houses, 0);
+}
+
+static void change_tie_count(struct plot *plot)
+{
+	ties_remove(&plot->details.around.ties, 0);
+}
+
 static void (*const changes[])(struct plot *) = { change_cell, change_shape, change_head,
 	change_allow, change_attribute, change_name, change_letter, change_class, change_count,
 	change_rate, change_extra_count, change_extra_name, change_extra_amount,
-	change_extra_unit };
+	change_extra_unit,
+	change_service, change_service_state, change_service_name, change_service_route,
+	change_house_name, change_house_cells, change_kept_radius, change_kept_at,
+	change_tie_at, change_tie_name, change_tie_length, change_drop, change_no_drop,
+	change_level, change_finish, change_service_depth, change_route_count,
+	change_service_count, change_kept_notes, change_house_count, change_tie_count };
+
+static void with_surroundings(struct plot *plot)
+{
+	struct surroundings *around = &plot->details.around;
+	struct route *route = routes_add(&services_add(&around->services, SERVICE_WATER, false,
+		memory_string("Supply"))->routes);
+
+	route_add(route, (struct place){ 0, 1 });
+	route_add(route, (struct place){ 2, 1 });
+	obstacles_add(&around->houses, memory_string("House"))->cells =
+		(struct rectangle){ -4, -3, 2, -2 };
+	obstacles_add(&around->kept, memory_string("Pear"))->radius = NM_PER_M;
+	ties_add(&around->ties, (struct place){ 0, 0 }, memory_string("Corner"), NM_PER_M);
+	around->has_drop = true;
+	levels_init(&plot->details.levels, NM_PER_M, 2, 2);
+}
 
 static void with_extra(struct plot *plot)
 {
 	plot_from_rows(plot, court);
+	with_surroundings(plot);
 	details_add_extra(&plot->details, memory_string("String"),
 		(struct amount){ 100 * MILLION, AMOUNT_GOODS_FT });
 }
@@ -296,7 +424,7 @@ static void damage_axis(struct plot *plot)
 
 static void damage_note(struct plot *plot)
 {
-	block_add_note(&plot->details.legend[0].block, memory_string("two\nlines"));
+	notes_add(&plot->details.legend[0].block.notes, memory_string("two\nlines"));
 }
 
 static void damage_rate(struct plot *plot)
@@ -307,7 +435,7 @@ static void damage_rate(struct plot *plot)
 
 static void damage_rates(struct plot *plot)
 {
-	block_add_note(&plot->details.rates, memory_string("a note"));
+	notes_add(&plot->details.rates.notes, memory_string("a note"));
 }
 
 static void damage_extra(struct plot *plot)

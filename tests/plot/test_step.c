@@ -116,7 +116,7 @@ START_TEST(all_that_a_step_keeps_is_counted)
 	cells = step_between(&one, &other);
 	plot_set(&other, 0, HEAD_NORTH, "90");
 	details = step_between(&one, &other);
-	block_add_note(&other.details.head, text_at_random(&random, 500, 500));
+	notes_add(&other.details.head.notes, text_at_random(&random, 500, 500));
 	noted = step_between(&one, &other);
 	plot_set(&other, 'b', BED_MIX, "topsoil 1");
 	mixed = step_between(&one, &other);

@@ -192,12 +192,12 @@ static void name_at_random(struct random *random)
 	for (size_t i = 0; i < details->legend_count; i++) {
 		free(details->legend[i].name);
 		details->legend[i].name = random_text(random, random_between(random, 1, NAME_MOST));
-		block_add_note(&details->legend[i].block, random_text(random, 200));
+		notes_add(&details->legend[i].block.notes, random_text(random, 200));
 	}
 	block_set(&details->head, HEAD_TITLE,
 		(struct value){ .set = true, .as.text = random_text(random, 120) });
-	block_add_note(&details->head, random_text(random, NOTE_MOST));
-	block_add_note(&details->allow, random_text(random, NOTE_MOST));
+	notes_add(&details->head.notes, random_text(random, NOTE_MOST));
+	notes_add(&details->allow.notes, random_text(random, NOTE_MOST));
 }
 
 START_TEST(regions_with_names_are_listed_and_a_bed_has_its_name_beside_it)

@@ -588,7 +588,7 @@ Suite *test_suite(void)
 	tcase_add_test(fields, every_label_leaves_a_blank_before_its_field);
 	tcase_add_loop_test(fields,
 		each_field_takes_a_good_value_refuses_a_bad_one_is_emptied_and_taken_back, 0,
-		ATTRIBUTES);
+		SERVICE_DEPTH);
 	tcase_add_test(fields, a_new_size_keeps_what_was_typed_and_a_long_card_says_where_it_is);
 	tcase_add_test(fields, a_field_that_is_left_shows_its_beginning_and_where_it_is_cut);
 	tcase_add_test(fields, a_long_message_leaves_the_field_in_view);

@@ -3,6 +3,7 @@
 #include "plot/edit/fence_lay.h"
 #include "plot/edit/lay.h"
 #include "plot/edit/legend.h"
+#include "plot/edit/levels_move.h"
 #include "plot/edit/resize.h"
 #include "support/details.h"
 
@@ -48,7 +49,7 @@ static void act_on_details(struct plot *plot, struct random *random)
 
 	switch (random_below(random, 4)) {
 	case 0:
-		block_add_note(block, text_at_random(random, 1, 20));
+		notes_add(&block->notes, text_at_random(random, 1, 20));
 		break;
 	case 1:
 		legend_reletter(plot, details->legend[i].letter, free_letter);
@@ -59,6 +60,7 @@ static void act_on_details(struct plot *plot, struct random *random)
 		break;
 	default:
 		block_set(block, a, value_at_random(random, a, &plot->ground));
+		levels_cover(&details->levels, &plot->ground, plot_cell(plot));
 		break;
 	}
 }
@@ -73,9 +75,17 @@ static void act_on_fences(struct plot *plot, struct random *random)
 			(struct leg){ { 0, 0 }, { plot->ground.columns, 0 } });
 }
 
+/* All that was around goes, and something else comes. */
+static void act_on_surroundings(struct plot *plot, struct random *random)
+{
+	surroundings_fini(&plot->details.around);
+	levels_fini(&plot->details.levels);
+	around_at_random(plot, random);
+}
+
 void change_at_random(struct plot *plot, struct random *random)
 {
-	int what = random_below(random, 11);
+	int what = random_below(random, 12);
 
 	if (what < 6)
 		act_on_ground(plot, random);
@@ -83,6 +93,8 @@ void change_at_random(struct plot *plot, struct random *random)
 		act_on_size(plot, random);
 	else if (what < 10)
 		act_on_details(plot, random);
+	else if (what < 11)
+		act_on_surroundings(plot, random);
 	else
 		act_on_fences(plot, random);
 }

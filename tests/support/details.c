@@ -129,7 +129,7 @@ static void block_at_random(struct block *block, struct random *random, const st
 		if (attribute_row(a)->required || random_below(random, chance) == 0)
 			block_set(block, a, value_at_random(random, a, ground));
 	for (int notes = random_below(random, 4); notes > 1; notes--)
-		block_add_note(block, text_at_random(random, 1, NOTE_MOST));
+		notes_add(&block->notes, text_at_random(random, 1, NOTE_MOST));
 }
 
 static struct place point_at_random(struct random *random, const struct ground *ground)
@@ -143,9 +143,9 @@ static void run_at_random(struct fence *fence, struct legs *legs, struct random 
 	const struct ground *ground)
 {
 	struct place at = point_at_random(random, ground);
-	struct fence_run *run = NULL;
+	struct route *run = NULL;
 
-	for (int i = random_between(random, 1, FENCE_POINTS_MOST - 1); i > 0; i--) {
+	for (int i = random_between(random, 1, ROUTE_POINTS_MOST - 1); i > 0; i--) {
 		struct place to = point_at_random(random, ground);
 
 		if (random_below(random, 2))
@@ -160,8 +160,8 @@ static void run_at_random(struct fence *fence, struct legs *legs, struct random 
 			continue;
 		}
 		if (!run)
-			fence_run_add(run = fence_add_run(fence), at);
-		fence_run_add(run, to);
+			route_add(run = fence_add_run(fence), at);
+		route_add(run, to);
 		at = to;
 	}
 }
@@ -209,6 +209,115 @@ static void extra_at_random(struct details *details, struct random *random)
 	details_add_extra(details, text_at_random(random, 1, NAME_MOST), amount);
 }
 
+/* A route wherever it likes: services may lie over themselves. */
+static void route_at_random(struct routes *routes, struct random *random,
+	const struct ground *ground)
+{
+	struct route *route = routes_add(routes);
+	int points = random_between(random, ROUTE_POINTS_LEAST, ROUTE_POINTS_MOST);
+
+	route_add(route, point_at_random(random, ground));
+	while (route->count < points) {
+		struct place at = route->points[route->count - 1];
+		struct place to = point_at_random(random, ground);
+
+		if (random_below(random, 2))
+			to.x = at.x;
+		else
+			to.y = at.y;
+		if (leg_is_straight((struct leg){ at, to }))
+			route_add(route, to);
+	}
+}
+
+static void service_at_random(struct plot *plot, struct random *random)
+{
+	struct service *service = services_add(&plot->details.around.services,
+		(enum service_kind)random_below(random, SERVICE_KINDS),
+		random_below(random, 2), text_at_random(random, 1, NAME_MOST));
+
+	block_at_random(&service->block, random, &plot->ground);
+	for (int i = random_below(random, 3); i > 0; i--)
+		route_at_random(&service->routes, random, &plot->ground);
+}
+
+/* Most rectangles near the plan, some as far off as they may be. */
+static int corner_at_random(struct random *random, int least, int most)
+{
+	bool is_far = random_below(random, 8) == 0;
+
+	if (is_far || least > 40)
+		return random_between(random, least, most);
+	return random_between(random, least > -20 ? least : -20, 60);
+}
+
+static void obstacle_at_random(struct obstacles *obstacles, struct random *random,
+	const struct ground *ground, bool may_be_circle)
+{
+	struct obstacle *obstacle = obstacles_add(obstacles, text_at_random(random, 1, NAME_MOST));
+	struct rectangle *r = &obstacle->cells;
+
+	for (int notes = random_below(random, 4); notes > 2; notes--)
+		notes_add(&obstacle->notes, text_at_random(random, 1, NOTE_MOST));
+	if (may_be_circle && random_below(random, 2)) {
+		obstacle->radius = number_at_random(random, &radius_rule);
+		obstacle->at = point_at_random(random, ground);
+		return;
+	}
+	r->left = corner_at_random(random, -CORNER_MOST, CORNER_MOST - 1);
+	r->top = corner_at_random(random, -CORNER_MOST, CORNER_MOST - 1);
+	r->right = corner_at_random(random, r->left, CORNER_MOST - 1);
+	r->bottom = corner_at_random(random, r->top, CORNER_MOST - 1);
+}
+
+/* Steps of about a cell up to more than the plan. */
+static void levels_at_random(struct plot *plot, struct random *random)
+{
+	nm cell = plot_cell(plot), step = cell * random_between(random, 1, 50) / 4 + NM_PER_INCH;
+	struct levels *levels = &plot->details.levels;
+	int64_t columns = levels_count(plot->ground.columns, cell, step);
+	int64_t rows = levels_count(plot->ground.rows, cell, step);
+
+	if (columns > LEVELS_SIDE_MOST || rows > LEVELS_SIDE_MOST)
+		return;
+	levels_init(levels, step, (int)columns, (int)rows);
+	for (int i = 0; i < levels->columns * levels->rows; i++)
+		levels->drops[i] = number_at_random(random, &drop_rule);
+}
+
+static void finish_at_random(struct plot *plot, struct random *random)
+{
+	struct finish *finish = &plot->details.finish;
+
+	*finish = (struct finish){ .has_level = random_below(random, 2),
+		.has_fall = random_below(random, 2), .at = point_at_random(random, &plot->ground),
+		.drop = number_at_random(random, &drop_rule), .is_away = random_below(random, 2),
+		.percent = number_at_random(random, &fall_rule) };
+	if (!finish->is_away)
+		finish->bearing = number_at_random(random, &bearing_rule);
+}
+
+void around_at_random(struct plot *plot, struct random *random)
+{
+	struct surroundings *around = &plot->details.around;
+
+	for (int i = random_below(random, 4); i > 1; i--)
+		service_at_random(plot, random);
+	for (int i = random_below(random, 4); i > 2; i--)
+		obstacle_at_random(&around->houses, random, &plot->ground, false);
+	for (int i = random_below(random, 5); i > 1; i--)
+		obstacle_at_random(&around->kept, random, &plot->ground, true);
+	for (int i = random_below(random, 6); i > 2; i--)
+		ties_add(&around->ties, point_at_random(random, &plot->ground),
+			text_at_random(random, 1, NAME_MOST),
+			number_at_random(random, &tie_rule));
+	around->has_drop = random_below(random, 2);
+	around->drop = point_at_random(random, &plot->ground);
+	if (random_below(random, 2))
+		levels_at_random(plot, random);
+	finish_at_random(plot, random);
+}
+
 static void name_at_random(struct plot *plot, struct random *random)
 {
 	struct place at = { random_below(random, plot->ground.columns),
@@ -249,6 +358,7 @@ void details_at_random(struct plot *plot, struct random *random, int entries)
 		fence_at_random(plot, random);
 	for (int i = random_below(random, 4); i > 1; i--)
 		name_at_random(plot, random);
+	around_at_random(plot, random);
 	if (random_below(random, 2))
 		rates_at_random(&details->rates, random, &plot->ground);
 	for (int i = random_below(random, 4); i > 1; i--)

@@ -9,14 +9,14 @@
 struct fence *fence_from(struct plot *plot, const char *runs, const char *gates)
 {
 	struct fence *fence = details_add_fence(&plot->details, memory_string("Fence"));
-	struct fence_run *run = NULL;
+	struct route *run = NULL;
 	struct leg gate = { { 0, 0 }, { 0, 0 } };
 	struct place point;
 	int length, points = 0;
 
 	while (sscanf(runs, " %d,%d%n", &point.x, &point.y, &length) == 2) {
 		runs += length;
-		fence_run_add(run = run ? run : fence_add_run(fence), point);
+		route_add(run = run ? run : fence_add_run(fence), point);
 		if (*runs == ';') {
 			runs++;
 			run = NULL;

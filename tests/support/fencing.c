@@ -35,12 +35,12 @@ static const char *next_point(const char *points, struct place *point)
 
 void fences_run(struct plot *plot, const char *points)
 {
-	struct fence_run *run = fence_add_run(last_fence(plot));
+	struct route *run = fence_add_run(last_fence(plot));
 	struct place point;
 
 	while ((points = next_point(points, &point)))
-		fence_run_add(run, point);
-	assert(run->count >= FENCE_POINTS_LEAST);
+		route_add(run, point);
+	assert(run->count >= ROUTE_POINTS_LEAST);
 }
 
 void fences_gate(struct plot *plot, const char *ends)
@@ -113,12 +113,12 @@ static void wander(struct fence *fence, const struct taken *taken, struct random
 		if (at.x != points[count - 1].x || at.y != points[count - 1].y)
 			points[count++] = at;
 	}
-	if (count < FENCE_POINTS_LEAST)
+	if (count < ROUTE_POINTS_LEAST)
 		return;
-	struct fence_run *run = fence_add_run(fence);
+	struct route *run = fence_add_run(fence);
 
 	for (int i = 0; i < count; i++)
-		fence_run_add(run, points[i]);
+		route_add(run, points[i]);
 }
 
 static struct place between(struct place from, struct place to, int at)
@@ -133,7 +133,7 @@ static struct place between(struct place from, struct place to, int at)
 static void open_gates(struct fence *fence, struct random *random)
 {
 	for (size_t i = 0; i < fence->run_count; i++) {
-		const struct fence_run *run = &fence->runs[i];
+		const struct route *run = &fence->runs[i];
 
 		for (int j = 1; j < run->count; j++) {
 			struct place from = run->points[j - 1], to = run->points[j];

@@ -90,8 +90,8 @@ static void fence_check(const struct plot *plot, const struct fence *fence)
 	text_check(fence->name, NAME_MOST, plot_units(plot));
 	block_check(&fence->block, plot_units(plot));
 	for (size_t i = 0; i < fence->run_count; i++)
-		assert(fence->runs[i].count >= FENCE_POINTS_LEAST &&
-			fence->runs[i].count <= FENCE_POINTS_MOST);
+		assert(fence->runs[i].count >= ROUTE_POINTS_LEAST &&
+			fence->runs[i].count <= ROUTE_POINTS_MOST);
 	fence_legs(fence, &legs);
 	for (size_t i = 0; i < legs.count; i++)
 		leg_check(&plot->ground, legs.items[i]);
@@ -122,6 +122,96 @@ static void work_check(const struct plot *plot)
 	}
 }
 
+static void point_check(const struct ground *ground, struct place point)
+{
+	assert(point.x >= 0 && point.y >= 0);
+	assert(point.x <= ground->columns && point.y <= ground->rows);
+	(void)ground, (void)point;
+}
+
+static void length_check(const struct value_rule *rule, nm length, enum units units)
+{
+	value_check(rule, &(struct value){ .set = true, .as.length = length }, units);
+}
+
+static void service_check(const struct plot *plot, const struct service *service)
+{
+	assert(service->block.kind == BLOCK_SERVICE);
+	assert(service->kind <= SERVICE_OTHER);
+	text_check(service->name, NAME_MOST, plot_units(plot));
+	block_check(&service->block, plot_units(plot));
+	for (size_t i = 0; i < service->routes.count; i++) {
+		const struct route *route = &service->routes.items[i];
+
+		assert(route->count >= ROUTE_POINTS_LEAST);
+		assert(route->count <= ROUTE_POINTS_MOST);
+		for (int j = 1; j < route->count; j++)
+			leg_check(&plot->ground,
+				(struct leg){ route->points[j - 1], route->points[j] });
+	}
+}
+
+static void obstacles_check(const struct plot *plot, const struct obstacles *obstacles)
+{
+	for (size_t i = 0; i < obstacles->count; i++) {
+		const struct obstacle *obstacle = &obstacles->items[i];
+		const struct rectangle *r = &obstacle->cells;
+
+		text_check(obstacle->name, NAME_MOST, plot_units(plot));
+		for (size_t j = 0; j < obstacle->notes.count; j++)
+			text_check(obstacle->notes.texts[j], NOTE_MOST, plot_units(plot));
+		if (obstacle->radius) {
+			length_check(&radius_rule, obstacle->radius, plot_units(plot));
+			point_check(&plot->ground, obstacle->at);
+			continue;
+		}
+		assert(-CORNER_MOST <= r->left && r->left <= r->right && r->right < CORNER_MOST);
+		assert(-CORNER_MOST <= r->top && r->top <= r->bottom && r->bottom < CORNER_MOST);
+		(void)r;
+	}
+}
+
+static void levels_check(const struct plot *plot)
+{
+	const struct levels *levels = &plot->details.levels;
+
+	if (!levels->step)
+		return;
+	length_check(&step_rule, levels->step, plot_units(plot));
+	assert(levels->columns <= LEVELS_SIDE_MOST && levels->rows <= LEVELS_SIDE_MOST);
+	assert(levels->columns ==
+		levels_count(plot->ground.columns, plot_cell(plot), levels->step));
+	assert(levels->rows == levels_count(plot->ground.rows, plot_cell(plot), levels->step));
+	for (int i = 0; i < levels->columns * levels->rows; i++)
+		length_check(&drop_rule, levels->drops[i], plot_units(plot));
+}
+
+static void around_check(const struct plot *plot)
+{
+	const struct surroundings *around = &plot->details.around;
+	const struct finish *finish = &plot->details.finish;
+
+	for (size_t i = 0; i < around->services.count; i++)
+		service_check(plot, &around->services.items[i]);
+	obstacles_check(plot, &around->houses);
+	obstacles_check(plot, &around->kept);
+	for (size_t i = 0; i < around->houses.count; i++)
+		assert(around->houses.items[i].radius == 0);
+	for (size_t i = 0; i < around->ties.count; i++) {
+		point_check(&plot->ground, around->ties.items[i].at);
+		text_check(around->ties.items[i].name, NAME_MOST, plot_units(plot));
+		length_check(&tie_rule, around->ties.items[i].length, plot_units(plot));
+	}
+	if (around->has_drop)
+		point_check(&plot->ground, around->drop);
+	levels_check(plot);
+	if (finish->has_level) {
+		point_check(&plot->ground, finish->at);
+		length_check(&drop_rule, finish->drop, plot_units(plot));
+	}
+	assert(!finish->has_fall || !finish->is_away || finish->bearing == 0);
+}
+
 static void names_check(const struct plot *plot)
 {
 	const struct names *names = &plot->details.names;
@@ -143,6 +233,7 @@ void plot_check(const struct plot *plot)
 	legend_check(plot);
 	for (size_t i = 0; i < plot->details.fence_count; i++)
 		fence_check(plot, &plot->details.fences[i]);
+	around_check(plot);
 	names_check(plot);
 	work_check(plot);
 	for (size_t i = 0; i < cells; i++)

@@ -164,18 +164,18 @@ void shape_sieve(struct plot *plot, int size)
 
 void shape_fences(struct plot *plot, int size)
 {
-	enum { STAIRS = FENCE_POINTS_MOST / 2, APART = 7 };
+	enum { STAIRS = ROUTE_POINTS_MOST / 2, APART = 7 };
 	struct fence *fence;
 
 	start(plot, size, "b");
 	fence = details_add_fence(&plot->details, memory_string("Stairs"));
 	for (int y = 0; y + STAIRS <= size; y += STAIRS) {
 		for (int x = 0; x + STAIRS <= size; x += APART) {
-			struct fence_run *run = fence_add_run(fence);
+			struct route *run = fence_add_run(fence);
 
 			for (int i = 0; i < STAIRS; i++) {
-				fence_run_add(run, (struct place){ x + i, y + i });
-				fence_run_add(run, (struct place){ x + i + 1, y + i });
+				route_add(run, (struct place){ x + i, y + i });
+				route_add(run, (struct place){ x + i + 1, y + i });
 			}
 		}
 	}

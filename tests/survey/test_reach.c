@@ -82,14 +82,14 @@ END_TEST
 START_TEST(one_does_not_stand_at_a_fence_a_bed_a_fixture_or_the_boundary)
 {
 	struct fence *fence;
-	struct fence_run *run;
+	struct route *run;
 
 	given(ROWS { "bbS", "cbp", NULL });
 	check_beyond(FEET(1), ROWS { "# ", "#  ", NULL });
 	fence = details_add_fence(&plot.details, memory_string("Fence"));
 	run = fence_add_run(fence);
-	fence_run_add(run, (struct place){ 2, 2 });
-	fence_run_add(run, (struct place){ 2, 1 });
+	route_add(run, (struct place){ 2, 2 });
+	route_add(run, (struct place){ 2, 1 });
 	check_beyond(FEET(1), ROWS { "## ", "## ", NULL });
 	legs_add(&fence->gates, (struct leg){ { 2, 2 }, { 2, 1 } }); /* nor at a gate */
 	check_beyond(FEET(1), ROWS { "## ", "## ", NULL });
@@ -153,13 +153,13 @@ static int64_t square_to_nearest(const struct legs *fences, int x, int y)
 
 static void fence_at_random(struct random *random)
 {
-	struct fence_run *run =
+	struct route *run =
 		fence_add_run(details_add_fence(&plot.details, memory_string("Fence")));
 	int x = random_between(random, 0, plot.ground.columns);
 	int y = random_between(random, 0, plot.ground.rows);
 
-	fence_run_add(run, (struct place){ x, y });
-	fence_run_add(run, (struct place){ x ? 0 : plot.ground.columns, y });
+	route_add(run, (struct place){ x, y });
+	route_add(run, (struct place){ x ? 0 : plot.ground.columns, y });
 }
 
 START_TEST(reach_is_the_distance_to_the_nearest_side_one_can_stand_at)

@@ -18,14 +18,14 @@ static void teardown(void)
 
 static void fence_round(int left, int top, int right, int bottom)
 {
-	struct fence_run *run =
+	struct route *run =
 		fence_add_run(details_add_fence(&plot.details, memory_string("Fence")));
 
-	fence_run_add(run, (struct place){ left, top });
-	fence_run_add(run, (struct place){ right, top });
-	fence_run_add(run, (struct place){ right, bottom });
-	fence_run_add(run, (struct place){ left, bottom });
-	fence_run_add(run, (struct place){ left, top });
+	route_add(run, (struct place){ left, top });
+	route_add(run, (struct place){ right, top });
+	route_add(run, (struct place){ right, bottom });
+	route_add(run, (struct place){ left, bottom });
+	route_add(run, (struct place){ left, top });
 }
 
 /* '#' where one gets to. */

@@ -117,7 +117,7 @@ static void change_joined(struct plot *plot, const struct proposal *p)
 					put(plot, (struct place){ x, y }, p->letter);
 }
 
-static bool is_leg_of(const struct fence_run *run, struct place a, struct place b)
+static bool is_leg_of(const struct route *run, struct place a, struct place b)
 {
 	for (int i = 0; i + 1 < run->count; i++)
 		if ((place_equal(run->points[i], a) && place_equal(run->points[i + 1], b)) ||
@@ -136,7 +136,7 @@ static void change_fence(struct plot *plot, const struct proposal *p)
 {
 	struct mirror mirror = mirror_of(plot);
 	struct fence *fence = &plot->details.fences[p->fence];
-	struct fence_run *run = &fence->runs[0];
+	struct route *run = &fence->runs[0];
 	const struct fence *before = &garden.plot.details.fences[p->fence];
 	struct flip flips[4];
 	int count = flips_of(&mirror, flips);

@@ -201,7 +201,7 @@ static struct leg leg_at_random(struct random *random)
 static void turn_some_runs(struct fence *fence, struct random *random)
 {
 	for (size_t i = 0; i < fence->run_count; i++) {
-		struct fence_run *run = &fence->runs[i];
+		struct route *run = &fence->runs[i];
 		int half = random_below(random, 2) * run->count / 2;
 
 		for (int j = 0; j < half; j++) {

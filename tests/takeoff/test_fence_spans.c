@@ -179,7 +179,7 @@ static void walk(struct grid *grid, struct leg leg, bool is_gate)
 static void mark(struct grid *grid, const struct fence *fence)
 {
 	for (size_t i = 0; i < fence->run_count; i++) {
-		const struct fence_run *run = &fence->runs[i];
+		const struct route *run = &fence->runs[i];
 		struct place first = run->points[0], last = run->points[run->count - 1];
 
 		grid->is_end[first.y][first.x] = grid->is_end[last.y][last.x] = true;

@@ -177,10 +177,10 @@ END_TEST
 static struct fence *fenced(const struct place *points, int count_of_points)
 {
 	struct fence *fence = details_add_fence(&garden.plot.details, memory_string("Fence"));
-	struct fence_run *run = fence_add_run(fence);
+	struct route *run = fence_add_run(fence);
 
 	for (int i = 0; i < count_of_points; i++)
-		fence_run_add(run, points[i]);
+		route_add(run, points[i]);
 	return fence;
 }
 

@@ -4,9 +4,21 @@
 #include "editor/cards/cells.h"
 #include "editor/cards/card_ask.h"
 
-/* "12 cells of bed, 3 of path, 8 ft of fence, 1 gate"; "" where nothing is lost. */
+/* One more of a list of what goes. */
+static void add(struct text *words, const char *part)
+{
+	text_print(words, "%s%s", words->length ? ", " : "", part);
+}
+
+static const char *counted(const struct report *report, int64_t count, const char *one,
+	const char *more)
+{
+	return say(report, "%s %s", plain_count(report, count), count == 1 ? one : more);
+}
+
+/* "12 cells of bed, 3 of path, 8 ft of fence, 1 gate, 2 ties"; "" where nothing is lost. */
 static const char *loss_words(const struct report *report, const int64_t lost[CLASSES],
-	struct fence_loss loss)
+	struct fence_loss loss, struct around_loss around)
 {
 	struct text words = TEXT_EMPTY;
 
@@ -16,11 +28,20 @@ static const char *loss_words(const struct report *report, const int64_t lost[CL
 				plain_count(report, lost[class]), words.length ? "" :
 				lost[class] == 1 ? " cell" : " cells", class_word(class));
 	if (loss.sides)
-		text_print(&words, "%s%s of fence", words.length ? ", " : "",
-			plain_sides(report, loss.sides));
+		add(&words, say(report, "%s of fence", plain_sides(report, loss.sides)));
 	if (loss.gates)
-		text_print(&words, "%s%s %s", words.length ? ", " : "",
-			plain_count(report, loss.gates), loss.gates == 1 ? "gate" : "gates");
+		add(&words, counted(report, loss.gates, "gate", "gates"));
+	if (around.service_sides)
+		add(&words, say(report, "%s of services",
+			plain_sides(report, around.service_sides)));
+	if (around.circles)
+		add(&words, counted(report, around.circles, "thing kept", "things kept"));
+	if (around.ties)
+		add(&words, counted(report, around.ties, "tie", "ties"));
+	if (around.has_drop)
+		add(&words, "the drop");
+	if (around.has_level)
+		add(&words, "the finished level");
 	return say_text(report, &words);
 }
 
@@ -34,7 +55,8 @@ static bool may_lose(struct editor *editor, const struct margins *margins)
 	const char *words;
 
 	resize_loss(editor->plot, margins, lost);
-	words = loss_words(&report, lost, resize_fence_loss(editor->plot, margins));
+	words = loss_words(&report, lost, resize_fence_loss(editor->plot, margins),
+		resize_around_loss(editor->plot, margins));
 	question.text = say(&report, "%s would go.", words);
 	return !*words || editor->asker->choose(editor->asker, &question) == 1;
 }

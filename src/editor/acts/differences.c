@@ -42,7 +42,11 @@ static bool is_rest_equal(const struct plot *a, const struct plot *b)
 	is_equal = block_equal(&head, &other) &&
 		block_equal(&a->details.allow, &b->details.allow) &&
 		block_equal(&a->details.rates, &b->details.rates) &&
-		extras_equal(&a->details, &b->details);
+		extras_equal(&a->details, &b->details) &&
+		names_equal(&a->details.names, &b->details.names) &&
+		surroundings_equal(&a->details.around, &b->details.around) &&
+		levels_equal(&a->details.levels, &b->details.levels) &&
+		finish_equal(&a->details.finish, &b->details.finish);
 	block_fini(&head);
 	block_fini(&other);
 	return is_equal;

@@ -128,13 +128,13 @@ static bool note_read(const struct card *card, int field, const struct value *wa
 	struct value note;
 
 	if (was->set && card_says(card, field, was)) {
-		block_add_note(out, memory_string(was->as.text));
+		notes_add(&out->notes, memory_string(was->as.text));
 		return true;
 	}
 	if (!card_read(card, field, &note, fault))
 		return false;
 	if (note.set)
-		block_add_note(out, memory_string(note.as.text));
+		notes_add(&out->notes, memory_string(note.as.text));
 	value_fini(VALUE_TEXT, &note);
 	return true;
 }
@@ -154,7 +154,7 @@ static bool notes_read(const struct card *card, int first, struct block *block,
 		is_good = note_read(card, first + i, &was, &noted, fault);
 	}
 	for (size_t i = (size_t)shown; i < before.count; i++)
-		block_add_note(&noted, memory_string(before.texts[i]));
+		notes_add(&noted.notes, memory_string(before.texts[i]));
 	is_good = is_good && note_read(card, first + shown, &(struct value){ .set = false },
 		&noted, fault);
 	block->notes = noted.notes;

@@ -1,5 +1,6 @@
 #include "editor/cards/cell_change.h"
 #include "plot/edit/legend.h"
+#include "plot/edit/levels_move.h"
 #include "plot/edit/rescale.h"
 
 #include <string.h>
@@ -30,7 +31,8 @@ static int ask(struct editor *editor, const struct plot *plot, const struct resc
 		[KEEP_MEASURE] = say(&report, "%d x %d cells%s", rescale->across.new_count,
 			rescale->down.new_count, !rescale_fits(rescale) ? ": too many" :
 			rescale_rounded(rescale, &plot->ground) ||
-			!rescale_keeps_fences(rescale, plot) ? ", rounded" : ""),
+			!rescale_keeps_fences(rescale, plot) ||
+			!rescale_keeps_around(rescale, plot) ? ", rounded" : ""),
 	};
 	struct question question = { .answers = answers, .notes = notes, .count = ANSWERS,
 		.first = rescale_fits(rescale) ? KEEP_MEASURE : KEEP_CELLS,
@@ -71,6 +73,7 @@ struct rounding {
 	int64_t cells;
 	bool has_fences;     /* have moved */
 	int64_t gates_gone;
+	bool has_around;     /* services or what else is around has moved */
 };
 
 static int64_t gates_of(const struct details *details)
@@ -82,13 +85,15 @@ static int64_t gates_of(const struct details *details)
 	return gates;
 }
 
-static const char *fences_words(const struct report *report, const struct rounding *rounding)
+static const char *lines_words(const struct report *report, const struct rounding *rounding)
 {
-	return say(report, "%s%s", !rounding->has_fences ? "" :
+	return say(report, "%s%s%s", !rounding->has_fences ? "" :
 		" Fences go along the nearest lines of the new cells.", !rounding->gates_gone ? "" :
 		say(report, " %lld %s too narrow for them and went.",
 			(long long)rounding->gates_gone,
-			rounding->gates_gone == 1 ? "gate was" : "gates were"));
+			rounding->gates_gone == 1 ? "gate was" : "gates were"),
+		!rounding->has_around ? "" :
+		" What is around goes to the nearest points of the new cells.");
 }
 
 static void say_measure(struct editor *editor, const struct plot *now, const struct plot *before,
@@ -103,9 +108,10 @@ static void say_measure(struct editor *editor, const struct plot *now, const str
 		rounding->cells ? say(&report, "; %lld of them straddled two kinds of ground or "
 			"the edge and took the ground under their middle.",
 			(long long)rounding->cells) :
-		is_same && !rounding->has_fences ? ", all as it was." : ".",
+		is_same && !rounding->has_fences && !rounding->has_around ?
+			", all as it was." : ".",
 		is_same ? "" : say(&report, " The plan is %s, was %s.", size, was),
-		areas_words(&report, now, before), fences_words(&report, rounding));
+		areas_words(&report, now, before), lines_words(&report, rounding));
 }
 
 /* `next` is the editor's plot with its new head, but with the old cell. */
@@ -113,14 +119,18 @@ static void measure_keep(struct editor *editor, struct plot *next, const struct 
 {
 	struct plot *plot = editor_edit(editor);
 	struct plot before = *next;
+	struct block head = plot->details.head;
 	struct rounding rounding = { rescale_rounded(rescale, &next->ground),
-		!rescale_keeps_fences(rescale, next), gates_of(&next->details) };
+		!rescale_keeps_fences(rescale, next), gates_of(&next->details),
+		!rescale_keeps_around(rescale, next) };
 
 	before.details.head = block_copy(&next->details.head);
 	before.ground = ground_copy(&next->ground);
-	rescale_plot(next, rescale); /* its fences are the plot's own */
+	rescale_plot(next, rescale); /* all but its head is the plot's own */
 	rounding.gates_gone -= gates_of(&next->details);
 	plot->ground = next->ground;
+	plot->details = next->details;
+	plot->details.head = head;
 	editor->cursor = rescale_cell(rescale, editor->cursor);
 	editor->is_pegged = editor->is_trailing = false;
 	editor_drop_mark(editor);
@@ -151,6 +161,8 @@ bool cell_change(struct editor *editor, struct block *head, struct fault *fault)
 		measure_keep(editor, &next, &rescale);
 		*head = next.details.head;
 	}
+	if (answer == KEEP_CELLS)
+		levels_cover(&editor_edit(editor)->details.levels, &next.ground, to);
 	block_set(head, HEAD_CELL, (struct value){ .set = true, .as.length = to });
 	return answer != ANSWER_NONE || fault_set(fault, HEAD_CELL,
 		"%s: nothing was picked, so the cells are as they were",

@@ -48,18 +48,18 @@ static void ends_meet(struct end *ends, const uint64_t *order, size_t count)
 /* From an end along all that meets, into one run or more; marks what it has been along. */
 static void follow(struct fence *fence, const struct end *ends, size_t end, bool *is_done)
 {
-	struct fence_run *run = fence_add_run(fence);
+	struct route *run = fence_add_run(fence);
 
-	fence_run_add(run, ends[end].at);
+	route_add(run, ends[end].at);
 	while (end != NONE && !is_done[end / 2]) {
 		struct place last = run->points[run->count - 1];
 
-		if (run->count == FENCE_POINTS_MOST) {
+		if (run->count == ROUTE_POINTS_MOST) {
 			run = fence_add_run(fence);
-			fence_run_add(run, last);
+			route_add(run, last);
 		}
 		is_done[end / 2] = true;
-		fence_run_add(run, ends[end ^ 1].at);
+		route_add(run, ends[end ^ 1].at);
 		end = ends[end ^ 1].met;
 	}
 }
@@ -91,7 +91,7 @@ static void follow_all(struct fence *fence, const struct legs *legs)
 static void runs_drop(struct fence *fence)
 {
 	for (size_t i = 0; i < fence->run_count; i++)
-		free(fence->runs[i].points);
+		route_fini(&fence->runs[i]);
 	fence->run_count = 0;
 }
 

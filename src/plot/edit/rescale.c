@@ -2,7 +2,9 @@
 #include "base/memory.h"
 #include "base/number.h"
 #include "plot/edit/fence_remake.h"
+#include "plot/edit/levels_move.h"
 #include "plot/edit/names.h"
+#include "plot/edit/surroundings_move.h"
 
 #include <assert.h>
 #include <stdlib.h>
@@ -65,28 +67,45 @@ static int cell_under(const struct scale *scale, int cell, bool is_after)
 	return held(under, 0, scale->old_count - 1);
 }
 
-/* The new grid point nearest to an old one; of two as near the one farther from the axis, so
- * that the plan's edge stays its edge. */
-static int point_near(const struct scale *scale, int point)
+/* The line of the new grid that is nearest to an old one, on the plan or beyond it; of two as near
+ * the one farther from the axis, so that the plan's edge stays its edge. */
+static int line_near(const struct scale *scale, int line)
 {
-	nm at = (2 * point - scale->old_axis) * scale->old_cell, away = at < 0 ? -at : at;
+	nm at = (2 * line - scale->old_axis) * scale->old_cell, away = at < 0 ? -at : at;
 	int odd = scale->new_axis % 2; /* points are half a cell off an axis that divides cells */
 	nm half_cells = odd;
 
-	/* a plan of less than half a new cell has one all the same */
-	if (point == scale->old_count)
-		return scale->new_count;
 	if (away > odd * scale->new_cell)
 		half_cells += (away - odd * scale->new_cell + scale->new_cell) /
 			(2 * scale->new_cell) * 2;
-	point = ((int)(at < 0 ? -half_cells : half_cells) + scale->new_axis) / 2;
-	return held(point, 0, scale->new_count);
+	half_cells = (at < 0 ? -half_cells : half_cells) + scale->new_axis;
+	return (int)(half_cells / 2);
 }
 
-static bool is_point(const struct scale *scale, int point)
+/* The same of the plan's grid points. */
+static int point_near(const struct scale *scale, int point)
 {
-	return (2 * point - scale->old_axis) * scale->old_cell ==
-		(2 * point_near(scale, point) - scale->new_axis) * scale->new_cell;
+	/* a plan of less than half a new cell has one all the same */
+	if (point == scale->old_count)
+		return scale->new_count;
+	return held(line_near(scale, point), 0, scale->new_count);
+}
+
+/* The same of a corner, which may lie beyond the plan: there it stays. */
+static int corner_near(const struct scale *scale, int corner)
+{
+	if (corner < 0)
+		return least(line_near(scale, corner), 0);
+	if (corner > scale->old_count)
+		return most(line_near(scale, corner), scale->new_count);
+	return point_near(scale, corner);
+}
+
+/* Whether it is no more than another number for the same line. */
+static bool is_line(const struct scale *scale, int line)
+{
+	return (2 * line - scale->old_axis) * scale->old_cell ==
+		(2 * corner_near(scale, line) - scale->new_axis) * scale->new_cell;
 }
 
 /* ---- Both ------------------------------------------------------------------------------------ */
@@ -218,9 +237,16 @@ static struct place place_near(const struct rescale *rescale, struct place old)
 		point_near(&rescale->down, old.y) };
 }
 
-static bool is_place(const struct rescale *rescale, struct place old)
+static bool is_place(const void *how, struct place old)
 {
-	return is_point(&rescale->across, old.x) && is_point(&rescale->down, old.y);
+	const struct rescale *rescale = how;
+
+	return is_line(&rescale->across, old.x) && is_line(&rescale->down, old.y);
+}
+
+bool rescale_keeps_around(const struct rescale *rescale, const struct plot *plot)
+{
+	return surroundings_all(&plot->details.around, &plot->details.finish, is_place, rescale);
 }
 
 bool rescale_keeps_fences(const struct rescale *rescale, const struct plot *plot)
@@ -289,6 +315,35 @@ static bool cell_rescaled(const void *how, struct place *at)
 	return ground_cell(rescaled->new, at->x, at->y) == letter;
 }
 
+/* ---- What is around -------------------------------------------------------------------------- */
+
+static struct place corner_rescaled(const void *how, struct place corner)
+{
+	const struct rescale *rescale = how;
+
+	return (struct place){ corner_near(&rescale->across, corner.x),
+		corner_near(&rescale->down, corner.y) };
+}
+
+static nm spot_before(const void *how, bool is_down, nm at)
+{
+	const struct rescale *rescale = how;
+	const struct scale *scale = is_down ? &rescale->down : &rescale->across;
+
+	return at + (scale->old_axis * scale->old_cell - scale->new_axis * scale->new_cell) / 2;
+}
+
+static void around_rescale(struct plot *plot, const struct rescale *rescale)
+{
+	const struct points_way points = { &plot->ground, corner_rescaled, rescale };
+	const struct spots_way spots = { &plot->ground, rescale->across.new_cell, spot_before,
+		rescale };
+
+	surroundings_move(&plot->details.around, &points);
+	finish_move(&plot->details.finish, &points);
+	levels_move(&plot->details.levels, &spots);
+}
+
 void rescale_plot(struct plot *plot, const struct rescale *rescale)
 {
 	struct ground old = plot->ground;
@@ -302,5 +357,6 @@ void rescale_plot(struct plot *plot, const struct rescale *rescale)
 	ground_fini(&old);
 	for (size_t i = 0; i < plot->details.fence_count; i++)
 		fence_rescale(&plot->details.fences[i], rescale);
+	around_rescale(plot, rescale);
 	head_rescale(&plot->details.head, rescale);
 }

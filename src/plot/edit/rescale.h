@@ -8,8 +8,9 @@
  * it). So what matched its mirror image does so again, and an edge moves by half a new cell at
  * most, by three quarters across a mirror; by more only where an axis is less than a cell
  * from the plan's edge. Fences go to the nearest grid points, alike on both sides of an axis; what
- * then has no length is removed. A name stays with its region, where any of it is left. All in
- * whole numbers. */
+ * then has no length is removed. Services and what else is around go there too; levels stay where
+ * they were measured, at the same step. A name stays with its region, where any of it is left. All
+ * in whole numbers. */
 #ifndef PLOT_EDIT_RESCALE_H
 #define PLOT_EDIT_RESCALE_H
 
@@ -36,6 +37,9 @@ bool rescale_fits(const struct rescale *rescale);
 int64_t rescale_rounded(const struct rescale *rescale, const struct ground *ground);
 /* True where each point of a fence lies on a point of the new grid. */
 bool rescale_keeps_fences(const struct rescale *rescale, const struct plot *plot);
+/* The same of what is around: services, houses, things kept, ties, the drop and the level of the
+ * finished ground. */
+bool rescale_keeps_around(const struct rescale *rescale, const struct plot *plot);
 /* Sets the cell and samples the ground; fences and a set axis move with it. rescale_fits must
  * hold. */
 void rescale_plot(struct plot *plot, const struct rescale *rescale);

@@ -1,10 +1,19 @@
 #include "plot/edit/resize.h"
 #include "base/number.h"
 #include "plot/edit/fence_lay.h"
+#include "plot/edit/levels_move.h"
 #include "plot/edit/names.h"
+#include "plot/edit/surroundings_move.h"
 
 #include <assert.h>
 #include <string.h>
+
+/* Where margins move what is on the plan, which then has that size. */
+struct resized {
+	const struct margins *margins;
+	const struct ground *size;
+	nm cell;
+};
 
 /* Only its size: it has no cells. */
 static struct ground size_after(const struct ground *ground, const struct margins *margins)
@@ -55,6 +64,69 @@ struct fence_loss resize_fence_loss(const struct plot *plot, const struct margin
 	return loss;
 }
 
+/* ---- What is around -------------------------------------------------------------------------- */
+
+static struct place point_resized(const void *how, struct place point)
+{
+	const struct resized *resized = how;
+
+	return (struct place){ point.x + resized->margins->left,
+		point.y + resized->margins->top };
+}
+
+static nm spot_before(const void *how, bool is_down, nm at)
+{
+	const struct resized *resized = how;
+
+	return at - resized->cell *
+		(is_down ? resized->margins->top : resized->margins->left);
+}
+
+static void around_resize(struct details *details, const struct resized *resized)
+{
+	const struct points_way points = { resized->size, point_resized, resized };
+	const struct spots_way spots = { resized->size, resized->cell, spot_before, resized };
+
+	surroundings_move(&details->around, &points);
+	finish_move(&details->finish, &points);
+	levels_move(&details->levels, &spots);
+}
+
+static int64_t service_sides(const struct services *services)
+{
+	struct legs legs = LEGS_EMPTY;
+	int64_t sides;
+
+	services_legs(services, &legs);
+	sides = legs_length(&legs);
+	legs_fini(&legs);
+	return sides;
+}
+
+struct around_loss resize_around_loss(const struct plot *plot, const struct margins *margins)
+{
+	const struct surroundings *around = &plot->details.around;
+	const struct ground size = size_after(&plot->ground, margins);
+	const struct resized resized = { margins, &size, plot_cell(plot) };
+	const struct points_way way = { &size, point_resized, &resized };
+	struct surroundings left = surroundings_copy(around);
+	struct finish finish = plot->details.finish;
+	struct around_loss loss;
+
+	surroundings_move(&left, &way);
+	finish_move(&finish, &way);
+	loss = (struct around_loss){
+		service_sides(&around->services) - service_sides(&left.services),
+		(int64_t)(around->kept.count - left.kept.count),
+		(int64_t)(around->ties.count - left.ties.count),
+		around->has_drop && !left.has_drop,
+		plot->details.finish.has_level && !finish.has_level };
+	surroundings_fini(&left);
+	return loss;
+}
+
+/* ---- The ground ------------------------------------------------------------------------------ */
+
 /* Copies what both plans have in common. */
 static void copy_rows(struct ground *to, const struct ground *from, const struct margins *margins)
 {
@@ -80,12 +152,6 @@ static void move_axis(struct plot *plot, const struct margins *margins)
 	block_set(&plot->details.head, HEAD_AXIS, axis);
 }
 
-/* Where margins move a cell, and whether the ground of that size then holds it. */
-struct resized {
-	const struct margins *margins;
-	const struct ground *size;
-};
-
 static bool cell_resized(const void *how, struct place *at)
 {
 	const struct resized *resized = how;
@@ -95,16 +161,19 @@ static bool cell_resized(const void *how, struct place *at)
 	return ground_holds(resized->size, at->x, at->y);
 }
 
+/* ---- All of it ------------------------------------------------------------------------------- */
+
 void resize_plot(struct plot *plot, const struct margins *margins)
 {
 	struct ground old = plot->ground, size = size_after(&old, margins);
+	const struct resized resized = { margins, &size, plot_cell(plot) };
 
 	assert(resize_fits(&old, margins));
 	ground_init(&plot->ground, size.columns, size.rows);
 	copy_rows(&plot->ground, &old, margins);
-	names_move(&plot->details.names, &old, cell_resized,
-		&(struct resized){ margins, &size });
+	names_move(&plot->details.names, &old, cell_resized, &resized);
 	ground_fini(&old);
+	around_resize(&plot->details, &resized);
 	for (size_t i = 0; i < plot->details.fence_count; i++)
 		fence_move(&plot->details.fences[i], margins->left, margins->top, &plot->ground);
 	move_axis(plot, margins);

@@ -1,116 +1,21 @@
 #include "plot/edit/strip.h"
-#include "base/memory.h"
 #include "base/number.h"
 #include "plot/edit/fence_remake.h"
+#include "plot/edit/levels_move.h"
+#include "plot/edit/lines_map.h"
 #include "plot/edit/names.h"
+#include "plot/edit/surroundings_move.h"
 
 #include <assert.h>
 #include <stdlib.h>
 #include <string.h>
 
-/* One direction of the plan: how often each column or row is there afterwards, and where each line
- * of the grid goes. */
-struct lines_map {
-	int count;
-	int *copies; /* owned: 1: as before */
-	int *lines;  /* owned, count + 1 */
-	bool is_short; /* some that were to be taken out are not there */
-};
-
-static int side_of(const struct plot *plot, bool is_level)
-{
-	return is_level ? plot->ground.rows : plot->ground.columns;
-}
-
-/* ---- How often each is there ----------------------------------------------------------------- */
-
-/* Cells beyond the plan are left out, as images are. */
-static void copy(struct lines_map *map, int cell, int more)
-{
-	if (cell >= 0 && cell < map->count)
-		map->copies[cell] += more;
-}
-
-static void leave_out(struct lines_map *map, int first, int count)
-{
-	for (int i = first; i < first + count; i++)
-		if (i >= 0 && i < map->count)
-			map->copies[i] = 0;
-}
-
-static void put_on_axis(struct lines_map *map, int axis, int count)
-{
-	if (axis % 2) {
-		copy(map, axis / 2, count);
-		return;
-	}
-	copy(map, axis / 2 - 1, count - count / 2);
-	copy(map, axis / 2, count / 2);
-}
-
-/* The middle column stays as long as it can: what stands in it alone would be lost. Where the axis
- * is a line the two beside it are each other's images, and of an odd number it takes one. */
-static void take_on_axis(struct lines_map *map, int axis, int count)
-{
-	int middle = axis / 2, half = count / 2, is_odd = count % 2;
-
-	if (axis % 2 && !is_odd) {
-		leave_out(map, middle - half, half);
-		leave_out(map, middle + 1, half);
-	} else {
-		leave_out(map, middle - half - (axis % 2 ? 0 : is_odd), count);
-	}
-}
-
-/* At the cell, and at its image where it has one. */
-static void change_at(struct lines_map *map, const struct strip *strip, bool has_image, int image)
-{
-	if (strip->is_out) {
-		map->is_short = strip->cell + strip->count > map->count;
-		leave_out(map, strip->cell, strip->count);
-		if (has_image)
-			leave_out(map, image - strip->count + 1, strip->count);
-		return;
-	}
-	copy(map, strip->cell, strip->count);
-	if (has_image)
-		copy(map, image, strip->count);
-}
-
-static struct lines_map map_of(const struct plot *plot, const struct strip *strip)
-{
-	struct mirror mirror = mirror_of(plot);
-	struct lines_map map = { .count = side_of(plot, strip->is_level) };
-	int axis = mirror_axis(&mirror, strip->is_level), image = axis - 1 - strip->cell;
-	bool has_axis = mirror_has_axis(&mirror, strip->is_level);
-
-	map.copies = memory_new((size_t)map.count, sizeof *map.copies);
-	map.lines = memory_new((size_t)map.count + 1, sizeof *map.lines);
-	for (int i = 0; i < map.count; i++)
-		map.copies[i] = 1;
-	if (!strip->is_on_axis && (!has_axis || image != strip->cell))
-		change_at(&map, strip, has_axis, image);
-	else if (strip->is_out)
-		take_on_axis(&map, axis, strip->count);
-	else
-		put_on_axis(&map, axis, strip->count);
-	for (int i = 0; i < map.count; i++)
-		map.lines[i + 1] = map.lines[i] + map.copies[i];
-	return map;
-}
-
-static void map_fini(struct lines_map *map)
-{
-	free(map->copies);
-	free(map->lines);
-}
-
 int strip_side(const struct plot *plot, const struct strip *strip)
 {
-	struct lines_map map = map_of(plot, strip);
+	struct lines_map map = lines_map_of(plot, strip);
 	int side = map.is_short ? 0 : map.lines[map.count];
 
-	map_fini(&map);
+	lines_map_fini(&map);
 	return side;
 }
 
@@ -215,11 +120,11 @@ static int cell_moved(const struct lines_map *map, int cell)
 
 struct place strip_cell(const struct plot *plot, const struct strip *strip, struct place cell)
 {
-	struct lines_map map = map_of(plot, strip);
+	struct lines_map map = lines_map_of(plot, strip);
 	int *at = strip->is_level ? &cell.y : &cell.x;
 
 	*at = cell_moved(&map, *at);
-	map_fini(&map);
+	lines_map_fini(&map);
 	return cell;
 }
 
@@ -360,9 +265,54 @@ static void fence_change(const struct fence_change *change, struct fence *fence)
 	legs_fini(&gates);
 }
 
+/* ---- What is around -------------------------------------------------------------------------- */
+
+struct around_change {
+	const struct lines_map *map;
+	bool is_level;
+	nm cell;
+};
+
+/* What is beyond the plan keeps its distance from the edge. */
+static struct place corner_moved(const void *how, struct place corner)
+{
+	const struct around_change *change = how;
+	int *at = change->is_level ? &corner.y : &corner.x;
+	int on = held(*at, 0, change->map->count);
+
+	*at += change->map->lines[on] - on;
+	return corner;
+}
+
+/* Ground that is put in is that of the column or row it has its letters of, drawn out. */
+static nm spot_before(const void *how, bool is_down, nm at)
+{
+	const struct around_change *change = how;
+	const struct lines_map *map = change->map;
+	int i = 0;
+
+	if (is_down != change->is_level)
+		return at;
+	while (i < map->count && (nm)map->lines[i + 1] * change->cell <= at)
+		i++;
+	at -= map->lines[i] * change->cell;
+	return i * change->cell + (i < map->count ? at / map->copies[i] : at);
+}
+
+static void around_change(struct plot *plot, const struct lines_map *map, bool is_level)
+{
+	const struct around_change change = { map, is_level, plot_cell(plot) };
+	const struct points_way points = { &plot->ground, corner_moved, &change };
+	const struct spots_way spots = { &plot->ground, change.cell, spot_before, &change };
+
+	surroundings_move(&plot->details.around, &points);
+	finish_move(&plot->details.finish, &points);
+	levels_move(&plot->details.levels, &spots);
+}
+
 void strip_do(struct plot *plot, const struct strip *strip)
 {
-	struct lines_map map = map_of(plot, strip);
+	struct lines_map map = lines_map_of(plot, strip);
 	const struct fence_change change = { mirror_of(plot), &map, strip->is_level };
 
 	assert(strip_check(plot, strip) == STRIP_FITS);
@@ -370,5 +320,6 @@ void strip_do(struct plot *plot, const struct strip *strip)
 		fence_change(&change, &plot->details.fences[i]);
 	axis_move(plot, &map, strip->is_level);
 	ground_change(plot, &map, strip->is_level);
-	map_fini(&map);
+	around_change(plot, &map, strip->is_level);
+	lines_map_fini(&map);
 }

@@ -2,7 +2,9 @@
  * or taken out. All that lies beyond moves with its ground.
  *
  * A column that is put in has the letters of the one it stands beside. A leg of a fence that is
- * crossed gets longer or shorter, a gate keeps its width, a name stays in its region. With the
+ * crossed gets longer or shorter, a gate keeps its width, a name stays in its region. Services
+ * and what else is around move with the lines of the grid that they lie on, levels with their
+ * ground. With the
  * mirror the strip's image is put in or taken out too, so that what matched does so again. */
 #ifndef PLOT_EDIT_STRIP_H
 #define PLOT_EDIT_STRIP_H

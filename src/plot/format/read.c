@@ -1,8 +1,7 @@
 #include "plot/format/format.h"
+#include "plot/format/lines.h"
 #include "plot/format/read_block.h"
-#include "plot/format/read_fence.h"
-
-#include <stdlib.h>
+#include "plot/format/read_later.h"
 
 enum stage { STAGE_HEAD, STAGE_LEGEND, STAGE_GROUND, STAGE_LATER };
 
@@ -16,8 +15,7 @@ struct reader {
 	bool has_rows;       /* false: none follow the ground's size */
 	int rows_read;
 	struct scan axis;    /* where it was read, for its range needs the ground's size */
-	struct fence *fence; /* whose lines may follow; NULL: none */
-	struct fence_reader fence_reader;
+	struct later_reader later;
 };
 
 /* True once units and cell are there; else fails at column 1 of the line. */
@@ -140,116 +138,6 @@ static bool read_row(struct reader *r, struct scan *s)
 	return true;
 }
 
-/* ---- Later blocks ---------------------------------------------------------------------------- */
-
-/* Ends the fence that is open, if one is. */
-static bool end_fence(struct reader *r, bool is_whole)
-{
-	const struct fence *fence = r->fence;
-
-	r->fence = NULL;
-	return !fence || fence_reader_end(&r->fence_reader, fence, is_whole, r->d);
-}
-
-static bool read_fence(struct reader *r, struct scan *s)
-{
-	char *name;
-
-	if (!scan_quoted(s, 1, NAME_MOST, &name, r->d))
-		return false;
-	r->fence = details_add_fence(&r->plot->details, name);
-	return scan_end(s, r->d);
-}
-
-static bool read_fence_line(struct reader *r, struct scan *s)
-{
-	struct scan ahead = *s;
-	size_t length;
-	const char *word = scan_word(&ahead, &length);
-
-	if (scan_word_is(word, length, "run"))
-		return fence_reader_run(&r->fence_reader, &ahead, r->fence, r->d);
-	if (scan_word_is(word, length, "gate"))
-		return fence_reader_gate(&r->fence_reader, &ahead, r->fence, r->d);
-	return read_block_line(&r->fence->block, s, units_so_far(r), r->d);
-}
-
-/* Reads X,Y. */
-static bool read_cell(struct reader *r, struct scan *s, struct place *cell)
-{
-	static const struct value_rule place = { .kind = VALUE_PLACE };
-	const struct ground *ground = &r->plot->ground;
-	struct text expected = TEXT_EMPTY;
-	struct value value;
-	struct scan start;
-	bool is_cell;
-
-	scan_blanks(s);
-	start = *s;
-	is_cell = value_scan(s, &place, units_so_far(r), &value, r->d) &&
-		ground_holds(ground, value.as.place.x, value.as.place.y);
-	text_print(&expected, "a cell X,Y from 0,0 to %d,%d", ground->columns - 1,
-		ground->rows - 1);
-	if (is_cell)
-		*cell = value.as.place;
-	else
-		fail_point(&start, r->d, expected.bytes);
-	text_fini(&expected);
-	return is_cell;
-}
-
-static bool read_name(struct reader *r, struct scan *s)
-{
-	struct place at;
-	char *text;
-
-	if (!read_cell(r, s, &at) || !scan_quoted(s, 1, NAME_MOST, &text, r->d))
-		return false;
-	names_add(&r->plot->details.names, at, text);
-	return scan_end(s, r->d);
-}
-
-static bool read_rate(const struct reader *r, struct scan *s)
-{
-	scan_blanks(s);
-	return read_attribute(&r->plot->details.rates, s, units_so_far(r), r->d);
-}
-
-static bool read_extra(const struct reader *r, struct scan *s)
-{
-	struct value value;
-	char *name;
-
-	if (!scan_quoted(s, 1, NAME_MOST, &name, r->d))
-		return false;
-	if (!value_scan(s, &extra_rule, units_so_far(r), &value, r->d)) {
-		free(name);
-		return false;
-	}
-	details_add_extra(&r->plot->details, name, value.as.amount);
-	return scan_end(s, r->d);
-}
-
-static bool read_later_line(struct reader *r, struct scan *s)
-{
-	size_t length;
-	const char *word;
-
-	if (!end_fence(r, true))
-		return false;
-	r->stage = STAGE_LATER;
-	word = scan_word(s, &length);
-	if (scan_word_is(word, length, block_keyword(BLOCK_FENCE)))
-		return read_fence(r, s);
-	if (scan_word_is(word, length, "name"))
-		return read_name(r, s);
-	if (scan_word_is(word, length, block_keyword(BLOCK_RATES)))
-		return read_rate(r, s);
-	if (scan_word_is(word, length, "extra"))
-		return read_extra(r, s);
-	return scan_fail(s, 0, r->d, "fence, name, rate, extra or the end of the file");
-}
-
 /* ---- Lines ----------------------------------------------------------------------------------- */
 
 static bool read_top_line(struct reader *r, struct scan *s)
@@ -258,8 +146,10 @@ static bool read_top_line(struct reader *r, struct scan *s)
 	const char *word;
 
 	r->block = NULL;
-	if (r->stage >= STAGE_GROUND)
-		return read_later_line(r, s);
+	if (r->stage >= STAGE_GROUND) {
+		r->stage = STAGE_LATER;
+		return later_reader_line(&r->later, s, r->d);
+	}
 	word = scan_word(s, &length);
 	for (enum plot_class class = CLASS_BED; class <= CLASS_FIXTURE; class++)
 		if (scan_word_is(word, length, class_word(class)))
@@ -291,10 +181,10 @@ static bool read_line(struct reader *r, struct scan *s)
 	if (r->stage == STAGE_GROUND)
 		return scan_fail(s, 0, r->d, "the end of the ground: its %d rows are there",
 			r->plot->ground.rows);
-	if (r->fence)
-		return read_fence_line(r, s);
+	if (r->stage == STAGE_LATER)
+		return later_reader_indented(&r->later, s, r->d);
 	if (!r->block)
-		return scan_fail(s, 0, r->d, "an indented line only inside a block");
+		return fail_indented(s, r->d);
 	return read_block_line(r->block, s, units_so_far(r), r->d);
 }
 
@@ -334,7 +224,7 @@ static bool read_end(struct reader *r)
 	if (r->rows_read < r->plot->ground.rows)
 		return diag_set_words(r->d, line, 1, found,
 			"row %d of %d of the ground", r->rows_read + 1, r->plot->ground.rows);
-	return end_fence(r, true);
+	return later_reader_end(&r->later, line, r->d);
 }
 
 static bool read_all(struct reader *r)
@@ -365,21 +255,21 @@ static bool read_plot(struct reader *r)
 		return diag_set_words(r->d, 0, 0, "a larger file", "a plot of at most 16 MiB");
 	is_read = read_all(r);
 	if (!is_read) {
-		end_fence(r, false); /* legs that were read before come before in the file */
+		later_reader_break_off(&r->later, r->d);
 		plot_fini(r->plot);
 	}
-	fence_reader_fini(&r->fence_reader);
+	later_reader_fini(&r->later);
 	return is_read;
 }
 
 bool format_read(const char *bytes, size_t length, struct plot *plot, struct diag *d)
 {
 	return read_plot(&(struct reader){ .lines = { bytes, length, 0, 0 }, .plot = plot, .d = d,
-		.has_rows = true, .fence_reader.ground = &plot->ground });
+		.has_rows = true, .later = later_reader_of(plot) });
 }
 
 bool format_read_details(const char *bytes, size_t length, struct plot *plot, struct diag *d)
 {
 	return read_plot(&(struct reader){ .lines = { bytes, length, 0, 0 }, .plot = plot, .d = d,
-		.fence_reader.ground = &plot->ground });
+		.later = later_reader_of(plot) });
 }

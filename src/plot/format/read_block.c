@@ -32,6 +32,8 @@ static bool fail_keyword(const struct scan *s, size_t start, enum block_kind kin
 		text_add_listed(&words, "run", false);
 		text_add_listed(&words, "gate", false);
 	}
+	if (kind == BLOCK_SERVICE)
+		text_add_listed(&words, "line", false);
 	if (kind == BLOCK_HEAD) {
 		text_add_listed(&words, block_keyword(BLOCK_ALLOW), false);
 		for (enum plot_class class = CLASS_BED; class <= CLASS_FIXTURE; class++)
@@ -76,17 +78,28 @@ bool read_attribute(struct block *block, struct scan *s, enum units units, struc
 	return scan_end(s, d);
 }
 
+bool read_note(struct notes *notes, struct scan *s, struct diag *d)
+{
+	char *note;
+
+	if (!scan_quoted(s, 1, NOTE_MOST, &note, d))
+		return false;
+	notes_add(notes, note);
+	return scan_end(s, d);
+}
+
 bool read_block_line(struct block *block, struct scan *s, enum units units, struct diag *d)
 {
 	struct scan ahead = *s;
 	size_t length;
 	const char *word = scan_word(&ahead, &length);
-	char *note;
 
 	if (!scan_word_is(word, length, "note"))
 		return read_attribute(block, s, units, d);
-	if (!scan_quoted(&ahead, 1, NOTE_MOST, &note, d))
-		return false;
-	block_add_note(block, note);
-	return scan_end(&ahead, d);
+	return read_note(&block->notes, &ahead, d);
+}
+
+bool fail_indented(const struct scan *s, struct diag *d)
+{
+	return scan_fail(s, 0, d, "an indented line only inside a block");
 }

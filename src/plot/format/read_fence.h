@@ -2,17 +2,7 @@
 #ifndef PLOT_FORMAT_READ_FENCE_H
 #define PLOT_FORMAT_READ_FENCE_H
 
-#include "plot/format/lines.h"
-#include "plot/plot.h"
-
-/* Where each of some legs was read, for its faults show late. */
-struct leg_places {
-	struct scan *items; /* owned */
-	size_t count, capacity;
-};
-
-/* Fails at all of the X,Y that the scan is at. */
-bool fail_point(const struct scan *s, struct diag *d, const char *expected);
+#include "plot/format/read_place.h"
 
 /* Of one fence after the other. */
 struct fence_reader {

@@ -48,24 +48,103 @@ static void write_rows(const struct ground *ground, struct text *out)
 		text_print(out, "  %.*s\n", ground->columns, ground_at(ground, 0, y));
 }
 
+static void write_route(const char *keyword, const struct route *route, struct text *out)
+{
+	text_print(out, "  %s", keyword);
+	for (int i = 0; i < route->count; i++)
+		text_print(out, " %d,%d", route->points[i].x, route->points[i].y);
+	text_add(out, "\n");
+}
+
 static void write_fence(const struct fence *fence, struct text *out, enum units units)
 {
 	text_print(out, "%s ", block_keyword(BLOCK_FENCE));
 	text_add_quoted(out, fence->name);
 	text_add(out, "\n");
 	write_block(&fence->block, out, units);
-	for (size_t i = 0; i < fence->run_count; i++) {
-		text_add(out, "  run");
-		for (int j = 0; j < fence->runs[i].count; j++)
-			text_print(out, " %d,%d", fence->runs[i].points[j].x,
-				fence->runs[i].points[j].y);
-		text_add(out, "\n");
-	}
+	for (size_t i = 0; i < fence->run_count; i++)
+		write_route("run", &fence->runs[i], out);
 	for (size_t i = 0; i < fence->gates.count; i++) {
 		const struct leg *gate = &fence->gates.items[i];
 
 		text_print(out, "  gate %d,%d %d,%d\n", gate->from.x, gate->from.y, gate->to.x,
 			gate->to.y);
+	}
+}
+
+static void write_service(const struct service *service, struct text *out, enum units units)
+{
+	text_print(out, "%s %s ", block_keyword(BLOCK_SERVICE), service_words[service->kind]);
+	text_add_quoted(out, service->name);
+	text_print(out, " %s\n", service_states[service->is_to_lay]);
+	write_block(&service->block, out, units);
+	for (size_t i = 0; i < service->routes.count; i++)
+		write_route("line", &service->routes.items[i], out);
+}
+
+static void write_levels(const struct levels *levels, struct text *out, enum units units)
+{
+	if (!levels->step)
+		return;
+	text_add(out, "levels ");
+	length_write(out, levels->step, units);
+	for (int i = 0; i < levels->columns * levels->rows; i++) {
+		text_add(out, i % levels->columns ? ", " : "\n  ");
+		length_write(out, levels->drops[i], units);
+	}
+	text_add(out, "\n");
+}
+
+static void write_finish(const struct finish *finish, struct text *out, enum units units)
+{
+	if (finish->has_level) {
+		text_print(out, "finish %d,%d ", finish->at.x, finish->at.y);
+		length_write(out, finish->drop, units);
+		text_add(out, "\n");
+	}
+	if (finish->has_fall) {
+		text_add(out, "fall ");
+		text_add_decimal(out, finish->percent, DECIMAL_PLACES);
+		text_print(out, " %% %s", fall_words[finish->is_away]);
+		if (!finish->is_away) {
+			text_add(out, " ");
+			text_add_decimal(out, finish->bearing, DECIMAL_PLACES);
+		}
+		text_add(out, "\n");
+	}
+}
+
+static void write_obstacles(const char *keyword, const struct obstacles *obstacles,
+	struct text *out, enum units units)
+{
+	for (size_t i = 0; i < obstacles->count; i++) {
+		const struct obstacle *obstacle = &obstacles->items[i];
+		const struct rectangle *cells = &obstacle->cells;
+
+		text_print(out, "%s ", keyword);
+		text_add_quoted(out, obstacle->name);
+		if (obstacle->radius) {
+			text_add(out, " ");
+			length_write(out, obstacle->radius, units);
+		}
+		text_add(out, "\n");
+		write_notes(&obstacle->notes, "  ", out);
+		if (obstacle->radius)
+			text_print(out, "  at %d,%d\n", obstacle->at.x, obstacle->at.y);
+		else
+			text_print(out, "  from %d,%d to %d,%d\n", cells->left, cells->top,
+				cells->right + 1, cells->bottom + 1);
+	}
+}
+
+static void write_ties(const struct ties *ties, struct text *out, enum units units)
+{
+	for (size_t i = 0; i < ties->count; i++) {
+		text_print(out, "tie %d,%d ", ties->items[i].at.x, ties->items[i].at.y);
+		text_add_quoted(out, ties->items[i].name);
+		text_add(out, " ");
+		length_write(out, ties->items[i].length, units);
+		text_add(out, "\n");
 	}
 }
 
@@ -100,16 +179,27 @@ static void write_extra(const struct extra *extra, struct text *out)
 /* What follows the ground, a blank line before it. */
 static void write_later(const struct details *details, struct text *out, enum units units)
 {
-	bool is_any = details->fence_count > 0 || details->names.count > 0 ||
-		details->extra_count > 0 || !block_is_empty(&details->rates);
+	const struct surroundings *around = &details->around;
+	size_t start = out->length;
 
-	text_add(out, is_any ? "\n" : "");
+	text_add(out, "\n");
 	for (size_t i = 0; i < details->fence_count; i++)
 		write_fence(&details->fences[i], out, units);
+	for (size_t i = 0; i < around->services.count; i++)
+		write_service(&around->services.items[i], out, units);
+	write_levels(&details->levels, out, units);
+	write_finish(&details->finish, out, units);
+	write_obstacles("house", &around->houses, out, units);
 	write_names(&details->names, out);
+	write_ties(&around->ties, out, units);
+	write_obstacles("keep", &around->kept, out, units);
+	if (around->has_drop)
+		text_print(out, "drop %d,%d\n", around->drop.x, around->drop.y);
 	write_rates(&details->rates, out, units);
 	for (size_t i = 0; i < details->extra_count; i++)
 		write_extra(&details->extras[i], out);
+	if (out->length == start + 1)
+		text_cut(out, start);
 }
 
 static void write_plot(const struct plot *plot, bool has_rows, struct text *out)

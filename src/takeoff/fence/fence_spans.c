@@ -33,7 +33,7 @@ static bool is_straight_on(struct leg leg, struct place next)
 	return leg_is_upright(leg) == (next.x == leg.to.x);
 }
 
-static void add_run(struct legs *legs, const struct fence_run *run)
+static void add_run(struct legs *legs, const struct route *run)
 {
 	for (int i = 1; i < run->count && !stop_asked(); i++) {
 		struct place from = run->points[i - 1], to = run->points[i];

@@ -70,8 +70,36 @@ fence "Hurdles"
   gate 1,0 2,0
   gate 2,2 2,1
 fence "Another"
+service water "Supply" existing
+  note "In a service."
+  depth 700 mm
+  owner public
+  line 0,3 4,3 4,0
+  line 1,0 1,3 1,1
+service gas "Gas" to-lay
+service power "Lamp" existing
+  owner private
+service telecom "Wire" existing
+service drain "Gully" existing
+service other "Sleeve" to-lay
+levels 1 m
+  0 mm, 10 mm, 1 in
+  5 mm, 10 mm, 1 1/2 in
+finish 4,3 40 mm
+fall 1.5 % towards 92.25
+house "House"
+  note "In a house."
+  from -2,-12 to 4,-2
 name 0,0 "Sage"
 name 0,0 "Mint"
+tie 0,0 "House corner" 3 m 50 cm
+tie 4,3 "Oak" 4 m
+keep "Old pear" 2 m
+  note "In what is kept."
+  at 4,3
+keep "Wall"
+  from 0,0 to 1,3
+drop 0,3
 rate strip 0.01 h per sq-ft
 rate dig 2.2 h per m3
 rate post 1.5 h per each

@@ -1,0 +1,123 @@
+#include "plot/format/read_around.h"
+#include "plot/format/read_block.h"
+
+#include <stdlib.h>
+
+bool read_service(struct later_reader *r, struct scan *s, struct diag *d)
+{
+	static const struct value_rule kind_rule = { .kind = VALUE_CHOICE, .words = service_words };
+	static const struct value_rule state_rule = { .kind = VALUE_CHOICE,
+		.words = service_states };
+	enum units units = plot_units(r->plot);
+	struct value kind, state;
+	char *name;
+
+	if (!value_scan(s, &kind_rule, units, &kind, d) ||
+		!scan_quoted(s, 1, NAME_MOST, &name, d))
+		return false;
+	if (!value_scan(s, &state_rule, units, &state, d)) {
+		free(name);
+		return false;
+	}
+	r->service = services_add(&r->plot->details.around.services,
+		(enum service_kind)kind.as.number, state.as.number, name);
+	return scan_end(s, d);
+}
+
+bool read_service_line(struct later_reader *r, struct scan *s, struct diag *d)
+{
+	struct service *service = r->service;
+	struct scan ahead = *s;
+	size_t length;
+	const char *word = scan_word(&ahead, &length);
+
+	if (!scan_word_is(word, length, "line"))
+		return read_block_line(&service->block, s, plot_units(r->plot), d);
+	return read_route(&r->plot->ground, &ahead, routes_add(&service->routes), NULL, d);
+}
+
+/* ---- Houses, and what is kept ---------------------------------------------------------------- */
+
+static bool read_obstacle(struct later_reader *r, struct obstacles *obstacles, struct scan *s,
+	struct diag *d)
+{
+	char *name;
+
+	if (!scan_quoted(s, 1, NAME_MOST, &name, d))
+		return false;
+	r->obstacle = obstacles_add(obstacles, name);
+	r->is_placed = false;
+	return true;
+}
+
+bool read_house(struct later_reader *r, struct scan *s, struct diag *d)
+{
+	return read_obstacle(r, &r->plot->details.around.houses, s, d) && scan_end(s, d);
+}
+
+bool read_keep(struct later_reader *r, struct scan *s, struct diag *d)
+{
+	struct value radius;
+
+	if (!read_obstacle(r, &r->plot->details.around.kept, s, d))
+		return false;
+	if (scan_is_done(s))
+		return true;
+	if (!value_scan(s, &radius_rule, plot_units(r->plot), &radius, d))
+		return false;
+	r->obstacle->radius = radius.as.length;
+	return scan_end(s, d);
+}
+
+const char *obstacle_line_words(const struct obstacle *obstacle)
+{
+	return obstacle->radius ? "at X,Y" : "from X,Y to X,Y";
+}
+
+bool read_obstacle_line(struct later_reader *r, struct scan *s, struct diag *d)
+{
+	struct obstacle *obstacle = r->obstacle;
+	bool is_circle = obstacle->radius > 0;
+	size_t length;
+	const char *word = scan_word(s, &length);
+
+	if (scan_word_is(word, length, "note"))
+		return read_note(&obstacle->notes, s, d);
+	if (!scan_word_is(word, length, is_circle ? "at" : "from"))
+		return scan_fail(s, 0, d, "%s, or note", obstacle_line_words(obstacle));
+	if (r->is_placed)
+		return scan_fail(s, 0, d, "each keyword once");
+	r->is_placed = true;
+	if (is_circle ? !read_point(&r->plot->ground, s, &obstacle->at, d) :
+		!read_rectangle(s, &obstacle->cells, d))
+		return false;
+	return scan_end(s, d);
+}
+
+/* ---- Ties and the drop ----------------------------------------------------------------------- */
+
+bool read_tie(struct later_reader *r, struct scan *s, struct diag *d)
+{
+	struct value length;
+	struct place at;
+	char *name;
+
+	if (!read_point(&r->plot->ground, s, &at, d) || !scan_quoted(s, 1, NAME_MOST, &name, d))
+		return false;
+	if (!value_scan(s, &tie_rule, plot_units(r->plot), &length, d)) {
+		free(name);
+		return false;
+	}
+	ties_add(&r->plot->details.around.ties, at, name, length.as.length);
+	return scan_end(s, d);
+}
+
+bool read_drop(struct later_reader *r, struct scan *s, struct diag *d)
+{
+	struct surroundings *around = &r->plot->details.around;
+
+	if (around->has_drop)
+		return scan_fail(s, 0, d, "each keyword once");
+	around->has_drop = read_point(&r->plot->ground, s, &around->drop, d);
+	return around->has_drop && scan_end(s, d);
+}
