@@ -22,8 +22,8 @@ bool grid_line_next(struct grid_line *line);
 void grid_line_around(const struct grid_line *line, int around[static AROUND]);
 
 /* The regions whose outlines turn at a grid point, in the order of the cells, each once. Returns
- * how many. An outline goes straight on where two of its region's cells lie side by side there, and is
- * not there at all where none or all four are; with two across it turns twice. */
+ * how many. An outline goes straight on where two of its region's cells lie side by side there, and
+ * is not there at all where none or all four are; with two across it turns twice. */
 int corner_regions(const int around[static AROUND], int regions[static AROUND]);
 
 #endif
