@@ -26,6 +26,7 @@ static const char usage[] =
 	"      --csv                 for spreadsheets: the items, separated by commas\n"
 	"  parterre plan FILE        print the plan alone, drawn in characters;\n"
 	"                            -o, --prices, --force as above\n"
+	"  parterre setout FILE      print how it is marked out on the ground; as plan\n"
 	"  parterre compare OLD NEW  print what differs; --json too\n"
 	"  parterre prices new FILE  print a price book to fill in; -o and --force\n"
 	"  parterre -h, --help       this page\n"
@@ -60,7 +61,8 @@ static const struct {
 	const char *word;
 	int (*run)(int argc, char **argv);
 } commands[] = {
-	{ "takeoff", command_takeoff }, { "plan", command_plan }, { "compare", command_compare },
+	{ "takeoff", command_takeoff }, { "plan", command_plan },
+	{ "setout", command_setout }, { "compare", command_compare },
 	{ "prices", command_prices },
 };
 
