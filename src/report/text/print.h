@@ -22,8 +22,8 @@ void report_text(struct sink *out, const struct plot *plot, const struct takeoff
 void report_plan(struct sink *out, const struct plot *plot, const struct takeoff *takeoff,
 	const char *name);
 
-/* Prints the set-out sheet alone, however long it is, with all sheets of its plan. Its first line is
- * "parterre setout 1". Pure. */
+/* Prints the set-out sheet alone, however long it is, with all sheets of its plan. Its first line
+ * is "parterre setout 1". Pure. */
 void report_setout(struct sink *out, const struct plot *plot, const struct takeoff *takeoff,
 	const char *name);
 

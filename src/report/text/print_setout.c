@@ -190,8 +190,8 @@ static void print_manner(const struct report *report, const struct setout *setou
 	print_note(report, "%s%s", ends_words(report, setout), faces_words(report));
 	print_explained(report, "Pull strings in this order, take them down from the last to the "
 		"first: those of paths go first, so that a barrow passes. Mark each on its boards. "
-		"Offsets are to %s, each rounded by itself: do not add them up. Common practice, no "
-		"published source; 3-4-5: Euclid, Elements, I 48.",
+		"Offsets are to %s, each rounded by itself: do not add them up. Common practice, "
+		"no published source; 3-4-5: Euclid, Elements, I 48.",
 		report->units == UNITS_IMPERIAL ? "1/8\tin" : "1\tmm");
 }
 

@@ -115,7 +115,8 @@ const char *square_words(const struct report *report, const struct setout *setou
 
 	if (square[2] == 0)
 		return "The plan is too small for a 3-4-5: its diagonals square it.";
-	return say(report, "Square the plan's four corners by 3-4-5: %s across, %s down, %s between.",
+	return say(report,
+		"Square the plan's four corners by 3-4-5: %s across, %s down, %s between.",
 		tape_words(report, square[setout->is_long_across ? 1 : 0]),
 		tape_words(report, square[setout->is_long_across ? 0 : 1]),
 		tape_words(report, square[2]));

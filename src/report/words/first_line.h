@@ -1,4 +1,5 @@
-/* How a takeoff, a plan or a set-out sheet by itself, begins, so that report_is_takeoff knows it again. */
+/* How a takeoff, or a plan or a set-out sheet by itself, begins, so that report_is_takeoff knows it
+ * again. */
 #ifndef REPORT_WORDS_FIRST_LINE_H
 #define REPORT_WORDS_FIRST_LINE_H
 

@@ -5,15 +5,16 @@
 #include "takeoff/common/basis.h"
 
 #include <stdlib.h>
+#include <string.h>
 
 /* A line that may get a string. */
 struct line {
 	struct setout_string string;
+	struct setout_guided guides[SETOUT_NAMED_MOST];
 	int last; /* the last fence along it, and one; 0: none */
 };
 
 struct lines {
-	struct arena *arena;
 	const struct survey *survey;
 	struct line *level, *upright; /* by line of the grid */
 	struct line *between;         /* on none of them */
@@ -23,18 +24,14 @@ struct lines {
 
 /* ---- What is guided -------------------------------------------------------------------------- */
 
-static void guide(struct lines *lines, struct setout_string *string, enum setout_use use,
-	struct setout_guided guided)
+static void guide(struct line *line, enum setout_use use, struct setout_guided guided)
 {
-	if (string->guide_count == 0) {
-		string->guides = arena_new(lines->arena, SETOUT_NAMED_MOST,
-			sizeof *string->guides);
-		string->use = use;
-	}
-	if (use < string->use)
+	struct setout_string *string = &line->string;
+
+	if (string->guide_count == 0 || use < string->use)
 		string->use = use;
 	if (string->guide_count < SETOUT_NAMED_MOST)
-		string->guides[string->guide_count] = guided;
+		line->guides[string->guide_count] = guided;
 	string->guide_count++;
 }
 
@@ -55,35 +52,35 @@ static enum setout_use use_of(const struct region *region)
 	return region_is_raised(region) ? USE_WALLS : USE_BEDS;
 }
 
-static void guide_region(struct lines *lines, struct setout_string *string, int region)
+static void guide_region(struct lines *lines, struct line *line, int region)
 {
 	if (region == NO_REGION || lines->stamps[region] == lines->stamp)
 		return;
 	lines->stamps[region] = lines->stamp;
-	guide(lines, string, use_of(&lines->survey->regions[region]),
+	guide(line, use_of(&lines->survey->regions[region]),
 		(struct setout_guided){ false, region });
 }
 
 /* A side of a cell, between two regions or none. */
-static void guide_side(struct lines *lines, struct setout_string *string, int first, int second)
+static void guide_side(struct lines *lines, struct line *line, int first, int second)
 {
 	if (first == second)
 		return;
-	guide_region(lines, string, first);
-	guide_region(lines, string, second);
+	guide_region(lines, line, first);
+	guide_region(lines, line, second);
 }
 
 static void find_level(struct lines *lines, int row)
 {
-	struct setout_string *string = &lines->level[row].string;
+	struct line *found = &lines->level[row];
 	struct grid_line line = grid_line_begin(lines->survey, row);
 	int around[AROUND], regions[AROUND];
 
 	lines->stamp++;
 	do {
 		grid_line_around(&line, around);
-		guide_side(lines, string, around[AROUND_ABOVE], around[AROUND_BELOW]);
-		string->corner_count += corner_regions(around, regions) > 0;
+		guide_side(lines, found, around[AROUND_ABOVE], around[AROUND_BELOW]);
+		found->string.corner_count += corner_regions(around, regions) > 0;
 	} while (grid_line_next(&line));
 }
 
@@ -102,12 +99,11 @@ static int region_left(const struct survey *survey, size_t run, int x)
 static void find_upright(struct lines *lines, int x, size_t *at)
 {
 	const struct survey *survey = lines->survey;
-	struct setout_string *string = &lines->upright[x].string;
 
 	lines->stamp++;
 	for (int y = 0; y < survey->rows; y++) {
 		at[y] += x < survey->columns && survey->runs[at[y]].right == x;
-		guide_side(lines, string, region_left(survey, at[y], x),
+		guide_side(lines, &lines->upright[x], region_left(survey, at[y], x),
 			region_right(survey, at[y], x));
 	}
 }
@@ -155,7 +151,7 @@ static struct line *line_at(struct lines *lines, bool is_upright, nm at)
 	lines->between = memory_grow(lines->between, lines->between_count,
 		&lines->between_capacity, sizeof *lines->between);
 	lines->between[lines->between_count] = (struct line){
-		{ .is_upright = is_upright, .at = at }, 0 };
+		.string = { .is_upright = is_upright, .at = at } };
 	return &lines->between[lines->between_count++];
 }
 
@@ -167,7 +163,7 @@ static void guide_fence(struct lines *lines, int fence, enum heading heading, st
 	if (line->last == fence + 1)
 		return;
 	line->last = fence + 1;
-	guide(lines, &line->string, USE_POSTS, (struct setout_guided){ true, fence });
+	guide(line, USE_POSTS, (struct setout_guided){ true, fence });
 }
 
 static void find_fences(struct lines *lines, const struct fences *fences)
@@ -203,11 +199,21 @@ static int compare_strings(const void *one, const void *other)
 }
 
 /* Adds those that guide something to the list. */
-static void keep(struct setout_string *list, int *count, const struct line *lines, size_t from)
+static void keep(struct setout_string *list, int *count, struct arena *arena,
+	const struct line *lines, size_t from)
 {
-	for (size_t i = 0; i < from; i++)
-		if (lines[i].string.guide_count > 0 || lines[i].string.is_frame)
-			list[(*count)++] = lines[i].string;
+	for (size_t i = 0; i < from; i++) {
+		struct setout_string string = lines[i].string;
+		size_t named = (size_t)least(string.guide_count, SETOUT_NAMED_MOST);
+		struct setout_guided *guides;
+
+		if (named == 0 && !string.is_frame)
+			continue;
+		guides = arena_new(arena, named, sizeof *guides);
+		memcpy(guides, lines[i].guides, named * sizeof *guides);
+		string.guides = guides;
+		list[(*count)++] = string;
+	}
 }
 
 static void make_frame(struct line *lines, int last)
@@ -229,7 +235,7 @@ static struct line *grid_lines(const struct survey *survey, int cells, bool is_u
 struct setout_string *lines_find(struct setout *out, struct arena *arena)
 {
 	const struct survey *survey = out->survey;
-	struct lines lines = { .arena = arena, .survey = survey,
+	struct lines lines = { .survey = survey,
 		.level = grid_lines(survey, survey->rows, false),
 		.upright = grid_lines(survey, survey->columns, true) };
 	struct setout_string *list;
@@ -242,9 +248,10 @@ struct setout_string *lines_find(struct setout *out, struct arena *arena)
 	make_frame(lines.upright, survey->columns);
 	most = (size_t)survey->rows + (size_t)survey->columns + 2 + lines.between_count;
 	list = arena_new(arena, most, sizeof *list);
-	keep(list, &out->string_count, lines.level, (size_t)survey->rows + 1);
-	keep(list, &out->string_count, lines.upright, (size_t)survey->columns + 1);
-	keep(list, &out->string_count, lines.between, lines.between_count);
+	keep(list, &out->string_count, arena, lines.level, (size_t)survey->rows + 1);
+	keep(list, &out->string_count, arena, lines.upright,
+		(size_t)survey->columns + 1);
+	keep(list, &out->string_count, arena, lines.between, lines.between_count);
 	free(lines.level);
 	free(lines.upright);
 	free(lines.between);

@@ -49,7 +49,7 @@ struct setout_string {
 	nm at;                /* across of an upright one, down of a level one */
 	enum setout_use use;  /* the first of what it guides */
 	struct spot from, to; /* where it crosses the boards */
-	struct setout_guided *guides; /* the first of them: fences, then regions along it */
+	const struct setout_guided *guides; /* the first of them: fences, then regions along it */
 	int guide_count;      /* how many it guides */
 	int first_corner;     /* number of the first corner on it; level ones alone have any */
 	int corner_count;
