@@ -462,7 +462,8 @@ static const struct {
 } few[] = {
 	{ "....", 1u << PART_FRONT | 1u << PART_SHOPPING | 1u << PART_AREAS },
 	{ "llll", 1u << PART_FRONT | 1u << PART_SHOPPING | 1u << PART_PROGRAMME |
-		1u << PART_SETOUT | 1u << PART_DIG | 1u << PART_LAWN | 1u << PART_AREAS | 1u << PART_ASSUMED },
+		1u << PART_SETOUT | 1u << PART_DIG | 1u << PART_LAWN | 1u << PART_AREAS |
+		1u << PART_ASSUMED },
 	{ "pppp", 1u << PART_FRONT | 1u << PART_SHOPPING | 1u << PART_PROGRAMME |
 		1u << PART_SETOUT | 1u << PART_DIG | 1u << PART_AREAS | 1u << PART_ASSUMED },
 };

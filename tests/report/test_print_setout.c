@@ -306,6 +306,8 @@ START_TEST(a_courts_plan_has_its_numbers)
 	print_part();
 	has("    #   1-------2 . . . 3-------4   #\n");
 	has(" 5'-# 5 6-------7 p   p 8-------9 10#\n");
+	/* 14 ends on its corner, so that 15 might stand beside it. */
+	has("    o 11. . . . . 12--13. . . .14 .7o\n");
 	has("A number at a corner is that of its point");
 }
 END_TEST

@@ -651,6 +651,16 @@ START_TEST(beds_in_a_row_share_strings)
 }
 END_TEST
 
+/* A frame has a hole: nobody stretches a tape across what stands in it. */
+START_TEST(a_ring_is_no_rectangle_but_what_it_goes_round_is)
+{
+	given(ROWS { "pppp", "pFFp", "pppp", NULL });
+	ck_assert_int_eq(setout.rectangle_count, 1);
+	ck_assert_int_eq(setout.rectangles[0].columns, 2);
+	ck_assert_int_eq(setout.rectangles[0].rows, 1);
+}
+END_TEST
+
 /* Two cells that meet in a point: one point, where both turn. */
 START_TEST(a_pinch_is_one_point)
 {
@@ -711,6 +721,7 @@ Suite *test_suite(void)
 	tcase_add_test(cases, worked_diagonals);
 	tcase_add_test(cases, a_worked_3_4_5);
 	tcase_add_test(cases, beds_in_a_row_share_strings);
+	tcase_add_test(cases, a_ring_is_no_rectangle_but_what_it_goes_round_is);
 	tcase_add_test(cases, a_pinch_is_one_point);
 	tcase_add_test(cases, an_empty_plan_has_its_frame_alone);
 	tcase_add_test(cases, offsets_are_rounded_to_an_eighth_or_a_millimetre);
