@@ -3,6 +3,7 @@
 #include "support/fencing.h"
 #include "support/garden.h"
 #include "support/runner.h"
+#include "support/stopper.h"
 #include "survey/cover.h"
 #include "survey/outline.h"
 #include "takeoff/common/basis.h"
@@ -684,6 +685,33 @@ START_TEST(an_empty_plan_has_its_frame_alone)
 }
 END_TEST
 
+/* Stopped wherever it asks, it comes back without harm, and then does the whole. */
+START_TEST(it_can_be_stopped_anywhere)
+{
+	struct stopper stopper;
+	int64_t asks;
+	int strings;
+
+	at_random(3 * _i + 2);
+	strings = setout.string_count;
+	stopper_begin(&stopper, 0);
+	setout_make(&setout, &arena, &garden.takeoff.plot, &garden.takeoff.survey,
+		&garden.takeoff.fences);
+	asks = stopper.asks;
+	stopper_end();
+	ck_assert_int_gt(asks, 10);
+	for (int64_t at = 1; at <= asks; at++) {
+		stopper_begin(&stopper, at);
+		setout_make(&setout, &arena, &garden.takeoff.plot, &garden.takeoff.survey,
+			&garden.takeoff.fences);
+		stopper_end();
+		arena_clear(&arena);
+	}
+	set_out();
+	ck_assert_int_eq(setout.string_count, strings);
+}
+END_TEST
+
 START_TEST(offsets_are_rounded_to_an_eighth_or_a_millimetre)
 {
 	ck_assert_int_eq(setout_rounded(INCH / 16, UNITS_IMPERIAL), INCH / 8);
@@ -713,6 +741,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(laws, each_string_crosses_both_boards_within_the_plan, 0, tries);
 	tcase_add_loop_test(laws, diagonals_are_those_of_pythagoras, 0, tries);
 	tcase_add_loop_test(laws, the_largest_3_4_5_that_fits_is_taken, 0, tries);
+	tcase_add_loop_test(laws, it_can_be_stopped_anywhere, 0, tries / 4);
 	tcase_add_checked_fixture(cases, NULL, teardown);
 	tcase_add_test(cases, boards_stand_4_ft_outside_what_is_dug);
 	tcase_add_test(cases, a_stake_stands_1_ft_inside_where_a_board_would_leave_the_plan);
