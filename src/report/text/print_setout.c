@@ -8,13 +8,12 @@
 /* Room to write down what was measured. */
 #define MEASURED "____"
 
-/* How much is listed: in a takeoff so many strings, points along each, sizes of rectangles and
- * rectangles of each. */
+/* How much is listed: so many strings, points along each, sizes of rectangles. */
 struct bounds {
-	int strings, points, sizes, rectangles;
+	int strings, points, sizes;
 };
-static const struct bounds in_takeoff = { 60, 60, 20, SETOUT_NAMED_MOST };
-static const struct bounds by_itself = { INT_MAX, INT_MAX, INT_MAX, SETOUT_NAMED_MOST };
+static const struct bounds in_takeoff = { 60, 60, 20 };
+static const struct bounds by_itself = { INT_MAX, INT_MAX, INT_MAX };
 
 /* ---- Strings and points ---------------------------------------------------------------------- */
 
@@ -54,9 +53,10 @@ static int strings_in_row(const struct strings *strings)
 {
 	const struct setout *setout = strings->setout;
 	const struct setout_string *first = &setout->strings[strings->at];
-	int count = 1, most = least(setout->string_count, strings->strings_most) - strings->at;
+	int left = least(setout->string_count, strings->strings_most) - strings->at;
+	int count = 1;
 
-	for (; count < most && count < SETOUT_NAMED_MOST; count++)
+	for (; count < left && count < SETOUT_NAMED_MOST; count++)
 		if (points_on(&first[count]) > 0 || first[count].use != first->use ||
 		    first[count].is_upright != first->is_upright)
 			break;

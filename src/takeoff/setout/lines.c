@@ -239,15 +239,15 @@ struct setout_string *lines_find(struct setout *out, struct arena *arena)
 		.level = grid_lines(survey, survey->rows, false),
 		.upright = grid_lines(survey, survey->columns, true) };
 	struct setout_string *list;
-	size_t most;
+	size_t room;
 	int corner = 1;
 
 	find_fences(&lines, out->fences);
 	find_regions(&lines);
 	make_frame(lines.level, survey->rows);
 	make_frame(lines.upright, survey->columns);
-	most = (size_t)survey->rows + (size_t)survey->columns + 2 + lines.between_count;
-	list = arena_new(arena, most, sizeof *list);
+	room = (size_t)survey->rows + (size_t)survey->columns + 2 + lines.between_count;
+	list = arena_new(arena, room, sizeof *list);
 	keep(list, &out->string_count, arena, lines.level, (size_t)survey->rows + 1);
 	keep(list, &out->string_count, arena, lines.upright,
 		(size_t)survey->columns + 1);

@@ -4,6 +4,7 @@
 #include "base/sort.h"
 #include "base/stop.h"
 
+#include <assert.h>
 #include <math.h>
 #include <stdlib.h>
 
@@ -30,8 +31,10 @@ static size_t slot_of(const struct sizes *sizes, int columns, int rows)
 	for (;; slot++) {
 		int at = sizes->slots[slot &= sizes->slot_count - 1];
 
-		if (at == 0 || (sizes->list[at - 1].columns == columns &&
-		    sizes->list[at - 1].rows == rows))
+		if (at == 0)
+			return slot;
+		assert(sizes->list);
+		if (sizes->list[at - 1].columns == columns && sizes->list[at - 1].rows == rows)
 			return slot;
 	}
 }

@@ -129,7 +129,7 @@ static void set_square(struct setout *out, nm unit)
 	nm longer = nm_most(out->width, out->height), shorter = nm_least(out->width, out->height);
 
 	out->is_long_across = out->width >= out->height;
-	for (int times = SQUARE_MOST; times > 0; times--) {
+	for (nm times = SQUARE_MOST; times > 0; times--) {
 		if (3 * times * unit > shorter || 4 * times * unit > longer)
 			continue;
 		for (int i = 0; i < 3; i++)
