@@ -232,6 +232,7 @@ START_TEST(an_empty_plan_has_no_paper_but_its_frame_alone)
 	print_part();
 	ck_assert_str_eq(page.bytes, "parterre takeoff 1\n");
 	print_alone();
+	has("square it.\n\n   0'      2'\n   |       |\n");
 	has("base line");
 	has("too small for a 3-4-5");
 }

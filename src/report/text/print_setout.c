@@ -220,7 +220,13 @@ void print_setout(const struct report *report)
 		print_sheet(report, &in_takeoff, print_plan_numbered);
 }
 
+static void print_whole_plan(const struct report *report, const struct setout *setout)
+{
+	print_blank(report);
+	print_drawing(report, setout);
+}
+
 void print_setout_all(const struct report *report)
 {
-	print_sheet(report, &by_itself, print_drawing);
+	print_sheet(report, &by_itself, print_whole_plan);
 }
