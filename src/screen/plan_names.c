@@ -15,13 +15,16 @@ static bool is_mark_in_the_way(enum mark mark)
 	return mark == MARK_PEG || mark == MARK_IMAGE || mark == MARK_SNAG || mark == MARK_FAULT;
 }
 
-/* Whether nothing is to be seen on the cells but an axis, which is seen elsewhere too, and lines
- * below them that may be hidden. */
+/* Whether nothing is to be seen on the cells but an axis, which is seen elsewhere too, the cursor,
+ * which goes on, and lines below them that may be hidden. */
 static bool is_free(const struct scene *scene, struct place first, int count, enum border hidden)
 {
 	const struct editor *editor = scene->editor;
 	bool has_lines = view_grain(&editor->view)->rows == 1; /* in the row of letters */
 
+	if (scene_is_outlined(scene, (struct rectangle){ first.x, first.y, first.x + count - 1,
+		first.y }))
+		return false;
 	for (int x = first.x; x < first.x + count; x++)
 		if (is_mark_in_the_way(mark_at(editor, &scene->mirror, x, first.y)) ||
 		    (has_lines && (scene_right(scene, x, first.y) == BORDER_FENCE ||

@@ -110,13 +110,19 @@ static void draw_heading(const struct area *area, int row, const char *heading)
 }
 
 /* Beside the widest answer stand the notes; where there is no room for both, answers are cut. */
+static int answer_columns(const struct list *list, int columns)
+{
+	int room = columns - (list->notes ? list->notes + 1 : 0);
+
+	return list->answers < room ? list->answers : room;
+}
+
 static void draw_answer(const struct list *list, const struct area *area, int row, int answer,
 	enum look look)
 {
-	int room = area->columns - (list->notes ? list->notes + 1 : 0);
-	int columns = list->answers < room ? list->answers : room;
+	int columns = answer_columns(list, area->columns);
 
-	for (int i = 0; i < columns + area->columns - room; i++)
+	for (int i = 0; i < columns + (list->notes ? list->notes + 1 : 0); i++)
 		draw_character(area, row, i, ' ', look);
 	draw_cut(area, row, 0, list->question->answers[answer], columns, look);
 	draw_text(area, row, columns + 1, note_of(list->question, answer), look);
@@ -145,7 +151,7 @@ static int place_of(const struct list *list)
 
 /* What was typed and found; else, where not all rows are in view, how many answers there are; NULL:
  * nothing is to be said. */
-static const char *list_words(const struct list *list, int rows, struct arena *arena)
+static const char *found_words(const struct list *list, int rows, struct arena *arena)
 {
 	const struct question *question = list->question;
 	const char *typed = list->typed.bytes;
@@ -167,11 +173,28 @@ static const char *list_words(const struct list *list, int rows, struct arena *a
 	return NULL;
 }
 
+/* Where the chosen answer is cut, and is no longer than a row: instead of how many there are, or in
+ * front of what was typed if there is room for both. The message takes no rows of the list. */
+static const char *list_words(const struct list *list, const struct layout *layout,
+	const struct area *rows, struct arena *arena)
+{
+	const char *words = found_words(list, rows->rows, arena), *chosen, *both;
+
+	if (list->at == NO_ROW)
+		return words;
+	chosen = list->question->answers[list->rows[list->at]];
+	if (width_of(chosen) <= answer_columns(list, rows->columns))
+		return words;
+	both = list->typed.length ? arena_print(arena, "%s. %s", chosen, words) : chosen;
+	return width_of(both) <= layout->message.columns ? both : words;
+}
+
 static struct area list_leaves(const struct front *front, const struct layout *layout)
 {
 	const struct list *list = (const struct list *)front;
 	struct arena arena = ARENA_EMPTY;
-	const char *words = list_words(list, rows_area(list, layout).rows, &arena);
+	struct area rows = rows_area(list, layout);
+	const char *words = list_words(list, layout, &rows, &arena);
 	struct area leaves = { 0, 0, status_message_row(layout, words ? words : ""),
 		list_area(list, layout).column };
 
@@ -185,7 +208,7 @@ static void list_draw(const struct front *front, const struct layout *layout)
 	struct area area = list_area(list, layout), words = inner(area);
 	struct area rows = rows_area(list, layout);
 	struct arena arena = ARENA_EMPTY;
-	const char *said = list_words(list, rows.rows, &arena);
+	const char *said = list_words(list, layout, &rows, &arena);
 
 	draw_card(&area);
 	draw_wrapped(&words, 0, list->question->text, LOOK_STRONG);

@@ -223,18 +223,29 @@ void status_key_words(const struct layout *layout, const char *const *pairs)
 		column = draw_pair(&layout->keys, column, pairs[0], pairs[1]);
 }
 
+/* How many cells are marked: a region's are fewer than those of the rectangle around it. */
+static int64_t cells_of(const struct ground *shape)
+{
+	int64_t count = 0;
+
+	for (size_t i = 0, all = (size_t)shape->columns * (size_t)shape->rows; i < all; i++)
+		count += shape->cells[i] != PATCH_NOTHING;
+	return count;
+}
+
 void status_rectangle(const struct editor *editor, const struct layout *layout)
 {
 	struct rectangle r = editor->is_marked ? editor->marked : editor_pegged(editor);
 	int columns = r.right - r.left + 1, rows = r.bottom - r.top + 1;
+	int64_t cells = editor->is_marked ? cells_of(&editor->shape) : (int64_t)columns * rows;
 	struct arena words = ARENA_EMPTY;
 	struct report report = editor_report(editor, &words);
 
 	if (editor->is_pegged || editor->is_marked)
-		status_message(layout, say(&report, "%s: %s, %s%s",
+		status_message(layout, say(&report, "%s: %s, %s.%s",
 			editor->is_marked ? "Marked" : "The rectangle",
-			plain_cells(&report, columns, rows), plain_area(&report,
-			survey_area((int64_t)columns * rows, plot_cell(editor->plot))),
-			editor->is_marked ? ". It is shown where a stamp would lie" : ""));
+			plain_cells(&report, columns, rows),
+			plain_area(&report, survey_area(cells, plot_cell(editor->plot))),
+			editor->is_marked ? " It is shown where a stamp would lie." : ""));
 	arena_clear(&words);
 }

@@ -167,13 +167,13 @@ START_TEST(a_book_that_is_named_but_missing_is_made_under_its_name)
 }
 END_TEST
 
-START_TEST(where_nothing_is_bought_there_is_nothing_to_price)
+START_TEST(where_nothing_is_bought_there_is_nothing_to_price_and_no_book_is_made)
 {
 	struct desk *b = desk_new(ROWS { "..", "..", NULL });
 
-	desk_answer(b, ROWS { "File: none.json", NULL });
 	desk_do(b, ACT_PRICE);
 	desk_says(b, "Nothing is bought for this plot yet.");
+	ck_assert(!block_value(&b->editor.plot->details.head, HEAD_PRICES)->set);
 	desk_free(b);
 }
 END_TEST
@@ -279,6 +279,19 @@ START_TEST(another_pack_goes_beside_those_that_are_there)
 		"next?");
 	PRICE("Another pack", "", "");
 	PRICE("Another pack", "Wall block 16 in x 8 in x 6 in", "", "");
+}
+END_TEST
+
+START_TEST(another_currency_is_said_to_be_that_of_all_prices)
+{
+	lay_out(OURS);
+	PRICE(PIECE, "Currency: CAD", "");
+	ck_assert_str_eq(desk->asked, "Wall block 16 in x 8 in x 6 in is written, and all prices "
+		"are in CAD now. Which price next?");
+	desk_line(desk, "Costs", "In CAD", "Goods");
+	PRICE(PIECE, "Price: 2.75", "");
+	ck_assert_str_eq(desk->asked, "Wall block 16 in x 8 in x 6 in is written. Which price "
+		"next?");
 }
 END_TEST
 
@@ -411,7 +424,8 @@ START_TEST(a_half_written_book_is_told_with_its_place_and_stays_as_it_is)
 		desk->editor.message.bytes, "yard.json:2:"), "%s", desk->editor.message.bytes);
 	after = holds();
 	ck_assert_str_eq(before.bytes, after.bytes);
-	desk_line(desk, "Costs", "", "No price book: > names one.");
+	desk_line(desk, "Costs", "", "The price book yard.json is not there, or cannot be read.");
+	desk_line(desk, "Costs", "", "Price of an item, in the list !, says why, or makes it.");
 	text_fini(&before);
 	text_fini(&after);
 }
@@ -489,7 +503,7 @@ Suite *test_suite(void)
 	tcase_add_test(none, a_book_that_is_there_is_taken_as_it_is);
 	tcase_add_test(none, a_file_that_is_no_book_is_left_alone_and_told_with_its_place);
 	tcase_add_test(none, a_book_that_is_named_but_missing_is_made_under_its_name);
-	tcase_add_test(none, where_nothing_is_bought_there_is_nothing_to_price);
+	tcase_add_test(none, where_nothing_is_bought_there_is_nothing_to_price_and_no_book_is_made);
 	tcase_add_checked_fixture(card, setup, teardown);
 	tcase_add_test(card, a_price_is_written_and_counted_and_all_else_is_kept);
 	tcase_add_test(card, the_card_shows_what_the_book_says);
@@ -497,6 +511,7 @@ Suite *test_suite(void)
 	tcase_add_test(card, goods_that_the_book_has_not_get_a_row);
 	tcase_add_test(card, a_number_alone_is_in_what_the_thing_is_sold_by);
 	tcase_add_test(card, another_pack_goes_beside_those_that_are_there);
+	tcase_add_test(card, another_currency_is_said_to_be_that_of_all_prices);
 	tcase_add_test(card, a_row_for_all_sizes_says_so);
 	tcase_add_test(card, the_list_begins_at_what_has_no_price_and_goes_on_from_there);
 	tcase_add_test(card, what_is_wrong_is_told_at_its_field_and_nothing_is_written);

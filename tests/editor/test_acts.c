@@ -812,6 +812,47 @@ START_TEST(a_takeoff_is_not_written_over_the_price_book)
 }
 END_TEST
 
+/* Whatever the price book was when it was read first; 51 blocks. */
+START_TEST(a_takeoff_is_written_with_the_price_book_as_its_file_is_now)
+{
+	static const char book[] = "{\"format\": \"parterre-prices\", \"version\": 1, "
+		"\"currency\": \"USD\", \"goods\": [{\"item\": \"block.wall\", \"block\": "
+		"\"16 in x 8 in x 6 in\", \"packs\": [{\"pack\": \"piece\", \"size\": 1, "
+		"\"price\": %s}]}]}";
+	static const char *const prices[] = { "2.5", "3.50", NULL };
+	static const char *const totals[] = { "127.50", "178.50", NULL };
+	struct desk *b = desk_new(ROWS { "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", NULL });
+	char path[4200], typed[4300], bytes[400];
+	struct text out = TEXT_EMPTY;
+
+	snprintf(path, sizeof path, "%s/book.json", b->folder);
+	for (int i = 0; i < 3; i++) {
+		if (prices[i]) {
+			snprintf(bytes, sizeof bytes, book, prices[i]);
+			write_file(path, bytes);
+		} else {
+			ck_assert_int_eq(remove(path), 0);
+		}
+		if (i == 0) {
+			plot_set(editor_edit(&b->editor), 0, HEAD_PRICES, "\"book.json\"");
+			editor_stroke(&b->editor);
+			desk_refresh(b);
+		}
+		snprintf(typed, sizeof typed, "File: %s/out-%d.txt", b->folder, i);
+		desk_answer(b, (const char *[]){ "All of it", typed, NULL });
+		desk_do(b, ACT_TAKEOFF);
+		ck_assert_int_eq(strstr(b->editor.message.bytes, "It has no prices: book.json is "
+			"not there, or cannot be read.") != NULL, prices[i] == NULL);
+		text_clear(&out);
+		read_file(typed + strlen("File: "), &out);
+		for (int j = 0; totals[j]; j++)
+			ck_assert_int_eq(strstr(out.bytes, totals[j]) != NULL, i == j);
+	}
+	text_fini(&out);
+	desk_free(b);
+}
+END_TEST
+
 START_TEST(leaving_asks_only_where_something_is_unsaved)
 {
 	struct desk *b = open_ground();
@@ -1024,6 +1065,7 @@ static void add_files(TCase *files)
 	tcase_add_test(files, a_takeoff_that_is_written_tells_of_its_snags);
 	tcase_add_test(files, a_takeoff_replaces_another_file_only_if_so_told_and_never_the_plot);
 	tcase_add_test(files, a_takeoff_is_not_written_over_the_price_book);
+	tcase_add_test(files, a_takeoff_is_written_with_the_price_book_as_its_file_is_now);
 	tcase_add_test(files, leaving_asks_only_where_something_is_unsaved);
 	tcase_add_test(files, save_and_leave_does_both_or_neither);
 }

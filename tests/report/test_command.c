@@ -104,17 +104,17 @@ END_TEST
 START_TEST(the_parts_are_listed_by_their_words_without_a_plot)
 {
 	static const char list[] =
-		"front      plan, snags, totals, cautions\n"
+		"front      plan, snags and cautions\n"
 		"shopping   what to order, day by day\n"
 		"programme  the order of work\n"
 		"setout     strings, boards and offsets by tape\n"
-		"dig        what is dug, and the stone on it\n"
+		"dig        what is dug and laid on it\n"
 		"walls      how blocks are laid and cut\n"
 		"fill       liner, soil and mulch\n"
 		"fence      posts, panels and gates\n"
 		"lawn       turf and seed\n"
-		"advice     what a small change would spare\n"
-		"areas      how much there is of each ground\n"
+		"advice     what small changes spare\n"
+		"areas      how much of each ground\n"
 		"assumed    what all this rests on\n";
 	struct program_result r = program_run(ARGUMENTS("takeoff", "--only", "list"), NULL);
 

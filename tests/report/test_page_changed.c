@@ -165,6 +165,26 @@ START_TEST(a_note_stands_above_all_and_alone_where_nothing_is_to_be_compared)
 }
 END_TEST
 
+/* A wall of blocks 8 in deep does not go round a bed of 1 ft; 4 ft by 4 ft are laid. */
+START_TEST(a_bed_that_is_not_laid_out_is_told_above_what_seems_left_over)
+{
+	static const char *const laid[] = { "bbbb..", "bbbb..", "bbbb..", "bbbb..", NULL };
+	static const char *const spoilt[] = { "bbbbb.", "bbbb..", "bbbb..", "bbbb..", NULL };
+
+	take(laid, spoilt);
+	ck_assert(make(NULL));
+	ck_assert_str_eq(page()->lines[0].label,
+		"INCOMPLETE now: beds that are not laid out are in no total.");
+	ck_assert_str_eq(page()->lines[1].label, "Left over, or less to haul");
+	teardown();
+	take(spoilt, laid);
+	ck_assert(make(NULL));
+	ck_assert_str_eq(page()->lines[0].label,
+		"INCOMPLETE as saved: beds that are not laid out are in no total.");
+	ck_assert_str_eq(page()->lines[1].label, "More to buy and to haul");
+}
+END_TEST
+
 START_TEST(of_two_alike_no_figure_has_changed)
 {
 	take(ROWS { "bbp", NULL }, ROWS { "bbp", NULL });
@@ -339,6 +359,8 @@ Suite *test_suite(void)
 	tcase_add_test(hand, a_row_of_a_region_leads_there);
 	tcase_add_test(hand, what_is_no_number_is_told_before_and_now);
 	tcase_add_test(hand, a_note_stands_above_all_and_alone_where_nothing_is_to_be_compared);
+	tcase_add_test(hand,
+		a_bed_that_is_not_laid_out_is_told_above_what_seems_left_over);
 	tcase_add_test(hand, of_two_alike_no_figure_has_changed);
 	tcase_add_test(hand, stars_compare_with_the_page_before);
 	tcase_add_checked_fixture(laws, setup, teardown);

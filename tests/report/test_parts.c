@@ -384,12 +384,27 @@ START_TEST(a_part_reminds_in_a_word_of_what_its_work_asks_for)
 
 	garden_file(&garden, "plots/court.plot");
 	garden_count(&garden);
-	snprintf(expected, sizeof expected, ", court.plot\nMind: %s.\n", minds[_i]);
+	snprintf(expected, sizeof expected, ", court.plot\nMind: %s. In full: --only front.\n",
+		minds[_i]);
 	print_as(&alone[_i], "court.plot", 1u << _i);
 	if (*minds[_i])
 		ck_assert_msg(strstr(alone[_i].bytes, expected), "%s", expected);
 	else
 		ck_assert_ptr_null(strstr(alone[_i].bytes, "court.plot\nMind: "));
+}
+END_TEST
+
+/* Whoever has one paper alone does not see the front. */
+START_TEST(a_part_by_itself_tells_where_a_caution_is_in_full)
+{
+	garden_file(&garden, "plots/court.plot");
+	garden_count(&garden);
+	print_as(&all, "court.plot", 1u << PART_DIG | 1u << PART_PROGRAMME);
+	ck_assert_ptr_nonnull(strstr(all.bytes, ", payload. In full: --only front.\n"));
+	ck_assert_ptr_nonnull(strstr(all.bytes, "\nWhat to mind, in full: --only front. Hours "));
+	print_as(&all, "court.plot", PARTS_ALL);
+	ck_assert_ptr_nonnull(strstr(all.bytes, ", payload.\n"));
+	ck_assert_ptr_null(strstr(all.bytes, "--only front"));
 }
 END_TEST
 
@@ -485,6 +500,28 @@ START_TEST(a_part_with_nothing_to_say_is_left_out)
 }
 END_TEST
 
+static int lines_of(const char *text)
+{
+	int lines = 0;
+
+	for (const char *c = text; *c; c++)
+		lines += *c == '\n';
+	return lines;
+}
+
+/* A garden of 16 by 13 ft: 732 lines before there were parts. The first line and the blank one
+ * before the head are no part of the list. */
+START_TEST(a_small_garden_takes_few_lines)
+{
+	garden_file(&garden, "plots/court.plot");
+	garden_count(&garden);
+	print_as(&all, "court.plot", PARTS_ALL);
+	ck_assert_int_le(lines_of(all.bytes), 320);
+	print_as(&alone[PART_SHOPPING], "court.plot", 1u << PART_SHOPPING);
+	ck_assert_int_le(lines_of(alone[PART_SHOPPING].bytes) - 2, 40);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("parts");
@@ -498,6 +535,8 @@ Suite *test_suite(void)
 		sizeof samples / sizeof *samples);
 	tcase_add_test(papers, the_parts_of_any_plot_are_papers_and_say_all);
 	tcase_add_loop_test(papers, a_part_reminds_in_a_word_of_what_its_work_asks_for, 0, PARTS);
+	tcase_add_test(papers, a_part_by_itself_tells_where_a_caution_is_in_full);
+	tcase_add_test(papers, a_small_garden_takes_few_lines);
 	tcase_add_loop_test(papers, only_a_part_that_lacks_figures_is_marked_as_incomplete, 0,
 		sizeof lacking / sizeof *lacking);
 	tcase_add_loop_test(papers, a_part_with_nothing_to_say_is_left_out, 0,

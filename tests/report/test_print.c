@@ -286,7 +286,7 @@ START_TEST(sums_of_the_dig_are_the_figures_of_the_takeoff)
 	at = strstr(find("Dig and stone "), "In all ");
 	ck_assert_ptr_nonnull(at);
 	says_quantity(&at, "In all ", earth_sum(&work->bank));
-	says_quantity(&at, ", loose ", earth_sum(&work->loose));
+	says_quantity(&at, " in the ground, loose ", earth_sum(&work->loose));
 	ck_assert_int_eq(*at, ':');
 	for (int i = 0; i < 3; i++) {
 		if (kinds[i].loose <= 0)
@@ -315,8 +315,8 @@ START_TEST(what_is_dug_alike_is_told_once_and_reuse_where_it_goes)
 	plot_set(&garden.plot, 0, ALLOW_SOD, "0 in");
 	plot_set(&garden.plot, 0, ALLOW_TOPSOIL, "12 in");
 	print("dug.plot");
-	find("\nP1 and P2: path, each 4.0 sq ft, 6 in deep, 2.0 cu ft in the ground\n");
-	find("\nP3: path, 3.0 sq ft, 6 in deep, 1.5 cu ft in the ground\n");
+	find("\nP1 and P2: path, each 4.0 sq ft, 6 in deep, 2.0 cu ft\n");
+	find("\nP3: path, 3.0 sq ft, 6 in deep, 1.5 cu ft\n");
 	join_lines();
 	find(" Topsoil reused: loose ");
 	/* See test_dig.c for the figures. */
@@ -398,10 +398,22 @@ START_TEST(edging_is_whole_pieces_and_a_rest_that_is_sawn_short)
 	plot_set(&garden.plot, 0, ALLOW_HELD, "left, right, bottom");
 	print("edged.plot");
 	join_lines();
-	find(": 28 ft in 1 run: 1 of 28 ft: 3 pieces and 48 in, 15 spikes.");
-	find(" no more than 24 in apart: 15 spikes.");
+	find(": 28 ft in 1 run: 1 of 28 ft: 3 pieces and 48 in, 15 spikes. ");
+	find(", 15 spikes. 15 spikes: at the ends of a run and no more than 24 in apart.");
 	find("4 pieces of 8 ft, 3 laid whole, 1 cut up, each sawn 1/8 in shorter than its "
 		"place, a saw cut taking 1/8 in: 1 into 1 of 47 7/8 in.");
+}
+END_TEST
+
+/* Pieces of 8 ft, of which runs of 5 ft take one each, sawn. */
+START_TEST(edging_of_which_nothing_is_laid_whole_is_all_cut_up)
+{
+	garden_rows(&garden, (const char *[]){ "ppppp", ".....", "ppppp", NULL });
+	plot_set(&garden.plot, 0, ALLOW_HELD, "left, right, top, bottom");
+	print("edged.plot");
+	join_lines();
+	find("2 pieces of 8 ft, all cut up, each sawn 1/8 in shorter than its place, a saw cut "
+		"taking 1/8 in: 2 into 1 of 59 7/8 in.");
 }
 END_TEST
 
@@ -436,6 +448,10 @@ START_TEST(cut_lists_are_the_figures_of_the_takeoff)
 		ck_assert_ptr_nonnull(at);
 		at += strlen("Bought ");
 		quantity_is(&at, (double)cutting->bought);
+		if (cutting->cut_blocks == 0) {
+			ck_assert_int_eq(strncmp(at, " blocks, none cut up; ", 22), 0);
+			continue;
+		}
 		at = strstr(at, ": ") + 1;
 		quantity_is(&at, (double)cutting->whole);
 		at = strstr(at, ", ") + 1;
@@ -493,7 +509,7 @@ START_TEST(images_of_a_bed_are_named_on_its_sheet_with_how_they_are_turned)
 	find("One bed takes");
 	ck_assert_int_eq(occurrences("  Side 1 "), 1);
 	print_explained_parts("images.plot");
-	find("looking-glass");
+	find("turned or seen in a mirror as it says.");
 }
 END_TEST
 
@@ -591,7 +607,7 @@ START_TEST(every_default_in_force_is_told_from_what_is_set)
 	print_parts("set.plot", 1u << PART_ASSUMED);
 	join_paragraphs();
 	set = find("\nSet in the plot or the price book:\nSaw kerf 1/4 in.\nb (b): Courses 2.\n");
-	most = find("\nUsual values that matter most; look at them (common practice, no published\n"
+	most = find("\nUsual values that matter most, to check (common practice, no published "
 		"source):\n");
 	usual = find("\nAll else as usual: common practice, no published source, unless one is "
 		"named.\n");
@@ -650,10 +666,24 @@ START_TEST(heavy_blocks_ask_for_two_people)
 }
 END_TEST
 
+/* The rope walk saws blocks and caps alike, dry laid. */
+START_TEST(how_blocks_are_sawn_is_said_once_until_it_changes)
+{
+	open_file("rope-walk");
+	ck_assert_int_eq(garden.takeoff.cuttings.count, 2);
+	ck_assert_int_eq(occurrences("\n  Each piece is sawn 1/8 in shorter than its place; "), 1);
+	ck_assert(find("\n  Each piece is") < find("\n  Blocks  Saw each into"));
+	plot_set(&garden.plot, 'b', BED_JOINT, "1/4 in");
+	print("rope-walk.plot");
+	find("\n  Each piece is sawn 1/4 in shorter than its place; ");
+	find("in of stone.");
+}
+END_TEST
+
 START_TEST(no_saw_is_warned_of_where_nothing_is_cut)
 {
 	open_file("ring");
-	find("None is cut.");
+	find("Bought 64 blocks, none cut up; 864 kg. On top, to spare: 5.");
 	ck_assert(!shows("Sawing block"));
 }
 END_TEST
@@ -765,6 +795,7 @@ Suite *test_suite(void)
 	tcase_add_test(figures, what_stands_above_the_ground_is_told_with_its_cap);
 	tcase_add_test(figures, an_embed_that_is_the_same_everywhere_is_said_as_it_is);
 	tcase_add_test(figures, edging_is_whole_pieces_and_a_rest_that_is_sawn_short);
+	tcase_add_test(figures, edging_of_which_nothing_is_laid_whole_is_all_cut_up);
 	tcase_add_test(figures, lengths_to_saw_are_rounded_down);
 	tcase_add_loop_test(figures, cut_lists_are_the_figures_of_the_takeoff, 0, NAMES);
 	tcase_add_loop_test(figures, areas_are_the_figures_of_the_takeoff, 0, NAMES);
@@ -780,6 +811,7 @@ Suite *test_suite(void)
 	tcase_add_test(words, values_that_the_kind_of_bed_does_not_use_are_left_out);
 	tcase_add_test(words, cautions_stand_at_the_front);
 	tcase_add_test(words, heavy_blocks_ask_for_two_people);
+	tcase_add_test(words, how_blocks_are_sawn_is_said_once_until_it_changes);
 	tcase_add_test(words, no_saw_is_warned_of_where_nothing_is_cut);
 	tcase_add_test(words, the_first_twenty_snags_of_a_code_are_printed_and_the_rest_counted);
 	tcase_add_test(words, twenty_snags_of_a_code_are_all_printed);

@@ -146,6 +146,23 @@ START_TEST(one_walks_along_the_fence_from_post_to_post)
 }
 END_TEST
 
+/* Two sections of 8 ft; one and a rest of 5 ft; a rest alone. */
+static const struct { const char *run, *words; } panels[] = {
+	{ "2,3 2,19", "Panels 92 1/2 in wide between posts: 2 whole; bought 2. 3 posts " },
+	{ "2,3 2,16", "between posts: 1 whole and 1 narrower cut from 1; bought 2. Each piece " },
+	{ "2,3 2,8", "between posts: 1 narrower cut from 1; bought 1. Each piece is sawn 1/8 in "
+		"shorter than its place; a saw cut takes 1/8 in: 1 into 1 of 56 3/8 in. 2 posts " },
+};
+
+START_TEST(panels_are_whole_or_narrower_and_none_is_not_counted)
+{
+	fences_ground(&garden.plot, 40, 24);
+	fences_run(&garden.plot, panels[_i].run);
+	print();
+	has_words(panels[_i].words);
+}
+END_TEST
+
 /* The second fence meets itself in a tee and comes back to its first post. */
 START_TEST(a_post_has_the_number_it_has_on_the_plan_and_its_kind_where_one_first_comes_to_it)
 {
@@ -475,6 +492,8 @@ Suite *test_suite(void)
 	tcase_add_test(section, legs_gates_panels_and_posts_print_as_they_did);
 	tcase_add_test(section, a_metric_plot_has_them_in_metric);
 	tcase_add_test(section, one_walks_along_the_fence_from_post_to_post);
+	tcase_add_loop_test(section, panels_are_whole_or_narrower_and_none_is_not_counted, 0,
+		sizeof panels / sizeof *panels);
 	tcase_add_test(section,
 		a_post_has_the_number_it_has_on_the_plan_and_its_kind_where_one_first_comes_to_it);
 	tcase_add_test(section, panels_stand_in_the_order_of_their_leg);

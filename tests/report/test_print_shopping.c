@@ -59,11 +59,16 @@ START_TEST(without_a_book_nothing_is_said_of_costs)
 	ck_assert(!shows("\nCollected") && !shows("\nFrom "));
 	ck_assert(shows("\n"
 		"Block and adhesive, 3,060 lb and ?: 3+ pickup loads or 1+ truck loads\n"
-		"[ ]  51                      Wall block 16 in x 8 in x 6 in  3,060 lb\n"
-		"[ ]  4                       Adhesive, cartridge                    ?\n"));
-	ck_assert(shows("[ ]  2 bags of 2 cu ft       Mulch                            88.9 lb\n"));
+		"[ ]  51                      Wall block 16 in x 8 in x 6 in          3,060 lb\n"
+		"[ ]  4                       Adhesive, cartridge, for 30 ft of bead         ?\n"));
+	ck_assert(shows("[ ]  2 bags of 2 cu ft       Mulch                                    "
+		"88.9 lb\n"));
+	ck_assert(!shows("A pickup carries"));
 	/* Of the days; 5,219 and 957 lb. */
 	ck_assert(shows("\nLoads   6 pickup loads or 4 truck loads or more, each day's goods by "));
+	print_parts(1u << PART_SHOPPING);
+	ck_assert(shows("A pickup carries 1,500 lb, a truck 10.00 cu yd or 20,000 lb; each loose\n"
+		"good rides by itself in a truck.\n"));
 }
 END_TEST
 
@@ -451,6 +456,19 @@ START_TEST(all_that_is_bought_has_its_row_with_order_and_weight_and_nothing_else
 }
 END_TEST
 
+/* Half a yard of spoil is 1,200 lb; the haulier carries 400. */
+START_TEST(what_is_hauled_away_is_not_said_to_be_brought)
+{
+	print("'suppliers': [{'name': 'Haulier', 'delivery': 5, 'carries': '400 lb'}], 'goods': ["
+		"{'item': 'spoil', 'packs': [{'pack': 'bulk', 'size': '1 cu ft', 'price': 1, "
+		"'supplier': 'Haulier'}]}, " BLOCK("'pack': 'piece', 'size': 1, 'price': 3, "
+		"'supplier': 'Haulier'") "]");
+	ck_assert(shows("\nLoads   8 drops brought; 3 loads hauled away; 3 trips of a pickup"));
+	ck_assert(shows("\nWeight  5,219 lb to bring, 957 lb to take away; "));
+	ck_assert(shows("\nFrom Haulier, Hauling, 1,200 lb: 3 drops, delivery 15.00\n"));
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("print_shopping");
@@ -467,6 +485,7 @@ Suite *test_suite(void)
 	tcase_add_test(costs, nobody_lifts_a_pallet_or_what_is_loose);
 	tcase_add_test(costs, a_weight_that_is_not_known_is_owned_up_to);
 	tcase_add_test(costs, each_supplier_has_its_order_with_the_spec_and_the_day);
+	tcase_add_test(costs, what_is_hauled_away_is_not_said_to_be_brought);
 	tcase_add_test(costs, who_works_alone_is_told_of_lighter_bags);
 	tcase_add_test(costs, a_supplier_is_asked_for_panels_that_fit_between_the_posts);
 	tcase_add_test(costs, in_metres_lighter_bags_are_of_whole_kilograms);

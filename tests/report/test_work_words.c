@@ -311,7 +311,7 @@ START_TEST(what_can_hurt_is_said)
 	says("A plate stays 12 in from a fresh wall.");
 	says("Fixtures are fixed against tipping");
 	says("Slurry goes into no drain.");
-	says("Wet concrete burns skin and eyes");
+	says("Wet, it burns skin and eyes");
 	says("more than 50 lb takes two people or a trolley");
 	says("Concrete, bags 80.0 lb");
 	says("Nobody in a trench more than 4 ft deep");
@@ -543,7 +543,8 @@ START_TEST(extra_goods_are_named_where_they_are_got)
 	say_all();
 	says("Marking paint");
 	says("Have at hand what the plot lists as extra.");
-	says("boards, stakes, string and paint for setting out, the hire of a plate, tools");
+	says("boards, stakes, string and paint for setting out, the hire of a plate compactor, "
+		"tools");
 }
 END_TEST
 

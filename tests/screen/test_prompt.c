@@ -61,6 +61,23 @@ START_TEST(a_card_with_one_field_leaves_the_plan_and_the_panel_as_they_are)
 }
 END_TEST
 
+START_TEST(which_part_is_asked_for_in_words_that_stand_there_whole)
+{
+	static const char *const answers[] = { "Front            plan, snags and cautions",
+		"Dig and stone    what is dug and laid on it",
+		"Filling the beds liner, soil and mulch",
+		"Advice           what small changes spare",
+		"Areas and edges  how much of each ground" };
+	struct table at;
+
+	table_sit(&at, "court.plot", 18, 60);
+	terminal_keys(at.t, "> t a k enter");
+	for (size_t i = 0; i < sizeof answers / sizeof *answers; i++)
+		terminal_wait(at.t, answers[i]);
+	table_leave(&at);
+}
+END_TEST
+
 /* Asked from a list, which goes. */
 START_TEST(to_ask_and_to_leave_costs_few_bytes)
 {
@@ -362,6 +379,7 @@ Suite *test_suite(void)
 	TCase *row = suite_case(suite, "row"), *typing = suite_case(suite, "typing");
 
 	tcase_add_test(row, a_card_with_one_field_leaves_the_plan_and_the_panel_as_they_are);
+	tcase_add_test(row, which_part_is_asked_for_in_words_that_stand_there_whole);
 	tcase_add_test(row, to_ask_and_to_leave_costs_few_bytes);
 	tcase_add_test(row, to_answer_costs_few_bytes);
 	tcase_add_loop_test(row, every_card_with_one_field_is_asked_so, 0, CARDS);

@@ -254,7 +254,7 @@ END_TEST
 /* ---- Columns --------------------------------------------------------------------------------- */
 
 static const char long_plot[] = "parterre-plot 1\nunits imperial\ncell 1 ft\n\n"
-	"bed b \"The bed with all the old roses along the south wall\"\npath p \"Path\"\n\n"
+	"bed b \"The bed with all the old roses along a wall\"\npath p \"Path\"\n\n"
 	"ground 2 x 2\n  bp\n  ..\n";
 
 START_TEST(a_name_that_is_too_long_is_cut_and_the_column_beside_it_stays)
@@ -269,6 +269,13 @@ START_TEST(a_name_that_is_too_long_is_cut_and_the_column_beside_it_stays)
 	terminal_wait(at.t, "Which card?");
 	terminal_wait(at.t, "b The bed with all the old roses alon... bed ");
 	terminal_wait(at.t, "p Path                                   path");
+	/* It is chosen, so the message has it whole. */
+	terminal_wait(at.t, "b The bed with all the old roses along a wall  ");
+	terminal_type(at.t, "old");
+	terminal_wait(at.t, "b The bed with all the old roses along a wall. Typed: old.");
+	terminal_keys(at.t, "backspace x3 down");
+	terminal_until(at.t, shown_at(at.t, "p Path"));
+	ck_assert_int_eq(terminal_find(at.t, "along a wall"), -1);
 	terminal_type(at.t, "path");
 	terminal_until(at.t, shown_at(at.t, "p Path"));
 	terminal_wait(at.t, "p Path                                   path");

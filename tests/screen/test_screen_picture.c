@@ -71,6 +71,28 @@ START_TEST(a_name_on_a_wall_stands_on_its_line)
 }
 END_TEST
 
+/* The bed is 8 by 6 cells less a notch of 6 by 3, which has the lawn in it. Where the bed is marked
+ * the right side of that runs through the lawn's name, and beside its number. */
+START_TEST(a_marked_region_is_as_large_as_its_cells_and_cuts_no_name)
+{
+	struct table at;
+
+	sit(&at, "parterre-plot 1\nunits imperial\ncell 1 ft\n\nbed b \"Herbs\"\n"
+		"lawn l \"Turf\"\n\nground 20 x 7\n  bbbbbbbb............\n  bbbbbbbb............\n"
+		"  bbbbbbbb............\n  bblllllllllllllll...\n  bblllllllllllllll...\n"
+		"  bblllllllllllllll...\n  ....................\n", NULL);
+	terminal_wait(at.t, "L1 Turf");
+	terminal_keys(at.t, "! M a r k space t h i s enter right");
+	terminal_wait(at.t,
+		"Marked: 8 ft x 6 ft, 30.0 sq ft. It is shown where a stamp would lie.");
+	ck_assert_int_ne(terminal_find(at.t, " L1  "), -1);
+	ck_assert_int_eq(terminal_find(at.t, "L1 Turf"), -1);
+	terminal_keys(at.t, "escape");
+	terminal_wait(at.t, "L1 Turf");
+	table_leave(&at);
+}
+END_TEST
+
 /* ---- Without colours, and few ---------------------------------------------------------------- */
 
 /* Every letter is of 2 x 2 cells. */
@@ -248,6 +270,7 @@ Suite *test_suite(void)
 
 	tcase_add_test(names, regions_have_their_names_in_any_script);
 	tcase_add_test(names, a_name_on_a_wall_stands_on_its_line);
+	tcase_add_test(names, a_marked_region_is_as_large_as_its_cells_and_cuts_no_name);
 	tcase_add_test(few,
 		from_afar_without_colours_grounds_are_patterns_with_letters_at_their_corners);
 	tcase_add_test(few,

@@ -237,6 +237,26 @@ START_TEST(all_goods_are_carried_with_a_price_or_without)
 }
 END_TEST
 
+/* The spoil of an 8 ft x 4 ft bed goes by 2 cu yd at a time, more than there is: what is brought is
+ * no less for that. */
+START_TEST(how_spoil_is_ordered_changes_nothing_of_what_is_brought)
+{
+	garden_rectangle(&garden, 'b', 8, 4);
+	garden_count(&garden);
+	const struct costs *costs = &garden.takeoff.costs;
+	double brought = costs->brought;
+
+	ck_assert_double_eq_tol(brought, (51 * 60 + 23 * (2000 + 1100) / 54.0 + 4 * 600 / 27.0) *
+		POUND + garden_item(&garden, "stone.base")->weight, 1e-6);
+	ck_assert_double_eq_tol(costs->weight - brought, garden_item(&garden, "spoil")->weight,
+		1e-6);
+	price("'goods': [{'item': 'spoil', 'packs': [{'pack': 'bulk', 'size': '2 cu yd', 'step': "
+		"'2 cu yd', 'price': 9}]}]");
+	ck_assert_double_eq_tol(costs->brought, brought, 1e-6);
+	ck_assert_double_eq_tol(costs->weight - brought, 2 * 2400 * POUND, 1e-6);
+}
+END_TEST
+
 /* The yields printed on bags: 80 lb 0.60, 60 lb 0.45, 50 lb 0.375 cu ft (common practice, no
  * published source). */
 static const struct { const char *yield; double pounds; } concrete[] = {
@@ -521,6 +541,7 @@ Suite *test_suite(void)
 	tcase_add_test(hand, goods_come_in_the_order_of_the_work);
 	tcase_add_test(hand, no_good_comes_after_the_step_that_takes_it);
 	tcase_add_test(hand, all_goods_are_carried_with_a_price_or_without);
+	tcase_add_test(hand, how_spoil_is_ordered_changes_nothing_of_what_is_brought);
 	tcase_add_loop_test(hand, a_bag_of_concrete_weighs_by_its_yield, 0,
 		sizeof concrete / sizeof *concrete);
 	tcase_add_checked_fixture(laws, NULL, teardown);

@@ -7,6 +7,7 @@
 #include "editor/acts/shared.h"
 #include "editor/cards/card_ask.h"
 #include "editor/cards/plot_card.h"
+#include "editor/price_book.h"
 
 #include <stdlib.h>
 
@@ -113,6 +114,7 @@ static bool takeoff_write(struct editor *editor, unsigned parts, const char *pat
 	if (parts != PARTS_ALL && report_kind_of(path) != REPORT_TEXT)
 		return fault_set(fault, 0, "A part is text: its file's name ends otherwise, as in "
 			".txt.");
+	price_book_recheck(editor);
 	is_done = is_delivered(&to, false);
 	if (is_done && to.delivery == DELIVERY_WOULD_REPLACE &&
 	    act_may_write_over(editor, to.error.sentence))
@@ -129,6 +131,9 @@ static bool takeoff_write(struct editor *editor, unsigned parts, const char *pat
 			path, snags, snags == 1 ? "snag" : "snags");
 	else
 		editor_say(editor, "Takeoff written to %s.", path);
+	if (editor->book_name && !editor->has_book)
+		text_add_sentence(&editor->message, "It has no prices: %s is not there, or cannot "
+			"be read.", editor->book_name);
 	return true;
 }
 

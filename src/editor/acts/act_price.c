@@ -7,6 +7,7 @@
 #include "report/words/item_words.h"
 
 #include <stdlib.h>
+#include <string.h>
 
 /* ---- The packs of all that is bought --------------------------------------------------------- */
 
@@ -85,6 +86,11 @@ static void add_item(struct price_list *list, const struct item *item)
 			label_of(list, item), "");
 }
 
+static bool is_bought(const struct item *item)
+{
+	return item->purchase && item->purchase->count > 0;
+}
+
 static void list_fill(struct price_list *list, const struct editor *editor,
 	void (*add)(struct price_list *list, const struct item *item))
 {
@@ -93,7 +99,7 @@ static void list_fill(struct price_list *list, const struct editor *editor,
 	*list = (struct price_list){ .arena = ARENA_EMPTY };
 	list->report = editor_report(editor, &list->arena);
 	for (size_t i = 0; i < items->count; i++)
-		if (items->list[i].purchase && items->list[i].purchase->count > 0)
+		if (is_bought(&items->list[i]))
 			add(list, &items->list[i]);
 }
 
@@ -114,7 +120,8 @@ static int next_open(const struct price_list *list, int from)
 struct pricing_round {
 	struct editor *editor;
 	int next, written;
-	const char *last; /* what was written last; NULL: nothing */
+	const char *last;     /* what was written last; NULL: nothing */
+	const char *currency; /* of the book when it was asked last */
 };
 
 static void ask_more(struct pricing_round *round)
@@ -145,25 +152,34 @@ static void row_fill(struct pricing_round *round, const struct price_list *list,
 	round->next++;
 }
 
-/* False where the list was left, or is empty. */
+/* A card can give all prices of the book another currency. */
+static const char *question_words(const struct pricing_round *round, struct arena *words)
+{
+	const char *currency = round->editor->book.currency;
+
+	if (!round->last)
+		return "Which price?";
+	if (strcmp(currency, round->currency) == 0)
+		return arena_print(words, "%s is written. Which price next?", round->last);
+	return arena_print(words, "%s is written, and all prices are in %s now. Which price next?",
+		round->last, currency);
+}
+
+/* Of a plot for which something is bought. False where the list was left. */
 static bool ask(struct pricing_round *round)
 {
 	struct editor *editor = round->editor;
 	struct price_list list;
-	int answer = ANSWER_NONE, more;
+	int answer, more;
 
 	list_fill(&list, editor, add_packs);
 	more = list.question.count;
-	if (more == 0) {
-		editor_say(editor, "Nothing is bought for this plot yet.");
-	} else {
-		list.question.first = next_open(&list, round->next);
-		list.question.text = round->last ? arena_print(&list.arena, "%s is written. Which "
-			"price next?", round->last) : "Which price?";
-		if (list.has_packs)
-			row_add(&list, (struct price_row){ NULL, 0, true }, "Another pack", "");
-		answer = editor->asker->choose(editor->asker, &list.question);
-	}
+	list.question.first = next_open(&list, round->next);
+	list.question.text = question_words(round, &list.arena);
+	round->currency = arena_print(&editor->words, "%s", editor->book.currency);
+	if (list.has_packs)
+		row_add(&list, (struct price_row){ NULL, 0, true }, "Another pack", "");
+	answer = editor->asker->choose(editor->asker, &list.question);
 	if (answer != ANSWER_NONE && answer == more)
 		ask_more(round);
 	else if (answer != ANSWER_NONE)
@@ -184,12 +200,24 @@ static bool is_missing(const struct editor *editor)
 	return is;
 }
 
-/* The book as its file is now, and figures counted with it; where there is none it is asked for.
- * False, having said why, where there is none then. */
+/* Said where it is not. */
+static bool is_any_bought(struct editor *editor)
+{
+	const struct item_list *items = &editor->takeoff.items;
+
+	for (size_t i = 0; i < items->count; i++)
+		if (is_bought(&items->list[i]))
+			return true;
+	editor_say(editor, "Nothing is bought for this plot yet.");
+	return false;
+}
+
+/* The book as its file is now, and figures counted with it, where there is something to buy; where
+ * there is no book it is asked for. False, having said why, where there is none then. */
 static bool book_ready(struct editor *editor)
 {
 	price_book_recheck(editor);
-	if (!act_count(editor))
+	if (!act_count(editor) || !is_any_bought(editor))
 		return false;
 	if (editor->has_book || !is_missing(editor))
 		return editor->has_book;

@@ -228,9 +228,8 @@ struct rows sum_rows(struct arena *arena, const struct report *report)
 	const struct costs *costs = &takeoff->costs;
 	struct sum_row *row = arena_new(arena, 1, sizeof *row);
 
-	*row = (struct sum_row){ .cost = costs->total, .away = takeoff->earthwork.spoil_weight,
-		.hours = takeoff->work.sum.hours };
-	row->bring = fmax(0, costs->weight - row->away);
+	*row = (struct sum_row){ .cost = costs->total, .bring = costs->brought,
+		.away = takeoff->earthwork.spoil_weight, .hours = takeoff->work.sum.hours };
 	for (int i = 0; i < costs->shipment_count; i++)
 		*(costs->shipments[i].supplier == NO_SUPPLIER ? &row->trips : &row->drops) +=
 			costs->shipments[i].drops;

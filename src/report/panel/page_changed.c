@@ -125,12 +125,26 @@ static void part_lines(struct listing *listing)
 
 /* ---- The page -------------------------------------------------------------------------------- */
 
+/* Above what is bought: what is left over may be of a bed that cannot be laid out any more. */
+static void completeness_lines(struct page_maker *maker, const struct comparison *comparison)
+{
+	static const char *const notes[] = {
+		[OLD] = "INCOMPLETE as saved: beds that are not laid out are in no total.",
+		[NEW] = "INCOMPLETE now: beds that are not laid out are in no total." };
+
+	for (int i = 0; i < VERSIONS; i++)
+		if (!comparison->versions[i].takeoff->complete)
+			page_note_line(maker, notes[i]);
+}
+
 static void comparison_lines(struct page_maker *maker, struct comparison *comparison)
 {
 	struct listing listing = { .differing.found = list, .maker = maker,
 		.comparison = comparison, .heading = "" };
 	const struct bought_changes changes = bought_changes(comparison);
 
+	if (changes.count > 0)
+		completeness_lines(maker, comparison);
 	bought_lines(maker, &changes, true);
 	bought_lines(maker, &changes, false);
 	sum_lines(&listing);

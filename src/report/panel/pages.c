@@ -160,13 +160,26 @@ static void unpriced(struct page_maker *maker, const struct takeoff *takeoff)
 	}
 }
 
+static void no_book(struct page_maker *maker, const struct plot *plot)
+{
+	const struct value *named = block_value(&plot->details.head, HEAD_PRICES);
+
+	if (named->set) {
+		page_note_line(maker, say(&maker->report,
+			"The price book %s is not there, or cannot be read.", named->as.text));
+		page_note_line(maker, "Price of an item, in the list !, says why, or makes it.");
+	} else {
+		page_note_line(maker, "No price book: > names one.");
+		page_note_line(maker, "Price of an item, in the list !, makes one.");
+	}
+}
+
 static void costs(struct page_maker *maker, const struct takeoff *takeoff)
 {
 	const struct costs *costs = &takeoff->costs;
 
 	if (!takeoff->book) {
-		page_note_line(maker, "No price book: > names one.");
-		page_note_line(maker, "Price of an item, in the list !, makes one.");
+		no_book(maker, &takeoff->plot);
 		return;
 	}
 	page_heading_line(maker, say(&maker->report, "In %s", costs->currency));

@@ -19,7 +19,7 @@ static const struct part_row {
 	unsigned steps; /* of the work that goes by it: their cautions are named */
 	void (*sections[SECTIONS_MOST])(const struct report *);
 } rows[] = {
-	[PART_FRONT] = { "front", "Front", "plan, snags, totals, cautions", NOTHING, 0,
+	[PART_FRONT] = { "front", "Front", "plan, snags and cautions", NOTHING, 0,
 		{ print_front } },
 	[PART_SHOPPING] = { "shopping", "Shopping", "what to order, day by day",
 		ALL_WALLS_AND_CAPS, AT(HAUL), { print_shopping } },
@@ -27,7 +27,7 @@ static const struct part_row {
 		ALL_WALLS_AND_CAPS, 0, { print_programme } },
 	[PART_SETOUT] = { "setout", "Set-out", "strings, boards and offsets by tape", NOTHING,
 		AT(SET_OUT), { print_setout } },
-	[PART_DIG] = { "dig", "Dig and stone", "what is dug, and the stone on it",
+	[PART_DIG] = { "dig", "Dig and stone", "what is dug and laid on it",
 		ALL_WALLS, AT(STRIP) | AT(DIG) | AT(HAUL) | AT(TAMP) | AT(FABRIC) | AT(BASE) |
 		AT(EDGING) | AT(SURFACE), { print_dig, print_stone, print_fabric, print_edging } },
 	[PART_WALLS] = { "walls", "Walls", "how blocks are laid and cut",
@@ -38,9 +38,9 @@ static const struct part_row {
 	[PART_FENCE] = { "fence", "Fence", "posts, panels and gates",
 		NOTHING, AT(POSTS) | AT(PANELS), { print_fence } },
 	[PART_LAWN] = { "lawn", "Lawn", "turf and seed", NOTHING, AT(LAWN), { print_lawn } },
-	[PART_ADVICE] = { "advice", "Advice", "what a small change would spare", NOTHING, 0,
+	[PART_ADVICE] = { "advice", "Advice", "what small changes spare", NOTHING, 0,
 		{ print_advice } },
-	[PART_AREAS] = { "areas", "Areas and edges", "how much there is of each ground",
+	[PART_AREAS] = { "areas", "Areas and edges", "how much of each ground",
 		NOTHING, 0, { print_titled, print_areas, print_names, print_edges } },
 	[PART_ASSUMED] = { "assumed", "Assumed", "what all this rests on", NOTHING, 0,
 		{ print_assumed } },
@@ -120,7 +120,8 @@ static void begin_part(struct part_sink *part)
 	if (part->part != PART_FRONT)
 		page_rule(report.out, title, of);
 	if (*mind)
-		print_lines(&report, 0, 2, "Mind: %s.", mind);
+		print_lines(&report, 0, 2, "Mind: %s.%s", mind,
+			report.is_whole ? "" : " In full: --only front.");
 	arena_clear(&words);
 }
 

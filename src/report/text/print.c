@@ -232,6 +232,14 @@ nm saw_length(const struct report *report, nm place, nm fit)
 	return saw_piece(&(const struct saw){ .fit = fit }, place) / unit * unit;
 }
 
+const char *allowed_words(const struct report *report, enum attribute a)
+{
+	const struct amount *amount = &block_effective(report->takeoff->allow, a)->as.amount;
+
+	return amount_quantity(amount->unit) == QUANTITY_VOLUME ?
+		word_volume(report, amount_si(amount)) : word_weight(report, amount_si(amount));
+}
+
 const char *cut_words(const struct report *report, const struct cut *cut, nm fit)
 {
 	struct text words = TEXT_EMPTY;
@@ -252,8 +260,9 @@ const char *cuts_words(const struct report *report, const struct cut *cuts, int 
 	struct text words = TEXT_EMPTY;
 
 	for (int i = 0; i < count; i++)
-		text_print(&words, "%s%s into %s", i ? "; " : "",
-			plain_count(report, cuts[i].blocks), cut_words(report, &cuts[i], fit));
+		text_print(&words, "%s%s%cinto %s", i ? "; " : "",
+			plain_count(report, cuts[i].blocks), PAGE_TIE,
+			cut_words(report, &cuts[i], fit));
 	return say_text(report, &words);
 }
 

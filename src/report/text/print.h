@@ -115,6 +115,8 @@ const char *cut_words(const struct report *report, const struct cut *cut, nm fit
 /* The length to saw a piece to: `fit` shorter than its place, half of that at least, down to what
  * a rule shows: 1/16 in or 1 mm. */
 nm saw_length(const struct report *report, nm place, nm fit);
+/* What the plot, the price book or the default allows for: a weight or a volume. */
+const char *allowed_words(const struct report *report, enum attribute a);
 /* "2 into 1 of 63 1/8 in; 1 into 2 of 45 7/8 in": all cuts of blocks or pieces. */
 const char *cuts_words(const struct report *report, const struct cut *cuts, int count, nm fit);
 /* Two columns: how many, and what each is cut into. */

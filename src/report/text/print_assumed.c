@@ -2,6 +2,8 @@
 #include "report/words/snag_words.h"
 #include "takeoff/fence/fence_values.h"
 
+#include <ctype.h>
+
 /* Whether any goods are weighed by the density. */
 static bool has_goods(const struct item_list *items, enum attribute density)
 {
@@ -156,6 +158,17 @@ static const char *value_words(const struct report *report, const struct block *
 	return say_text(report, &words);
 }
 
+/* A copy in which each number is tied to the word behind it: "10 % under 500 sq ft". */
+static const char *numbers_tied(const struct report *report, const char *words)
+{
+	char *copy = arena_print(report->words, "%s", words);
+
+	for (char *c = copy; *c; c++)
+		if (*c == ' ' && c > copy && isdigit((unsigned char)c[-1]))
+			*c = PAGE_TIE;
+	return copy;
+}
+
 /* "Saw kerf 1/8 in", with what it rests on. */
 static const char *assumed_words(const struct report *report, const struct assumed *assumed,
 	enum attribute a, enum origin origin)
@@ -168,7 +181,7 @@ static const char *assumed_words(const struct report *report, const struct assum
 	if (origin == SET)
 		return say(report, "%s%s", value, is_of_book(report, assumed, a) &&
 			!block_value(assumed->own, a)->set ? " (price book)" : "");
-	return from ? say(report, "%s (%s)", value, from) : value;
+	return from ? say(report, "%s (%s)", value, numbers_tied(report, from)) : value;
 }
 
 /* Values of one origin, under a heading of their own. */
@@ -313,7 +326,7 @@ void print_assumed(const struct report *report)
 	if (!has_any)
 		return;
 	print_all(report, SET, "Set in the plot or the price book:", print_block);
-	print_all(report, MATTERS_MOST, "Usual values that matter most; look at them (common "
+	print_all(report, MATTERS_MOST, "Usual values that matter most, to check (common "
 		"practice, no published source):", report->is_whole ? print_block : print_most);
 	print_usual(report);
 	if (takeoff->work.facts & FACT(WALLS))

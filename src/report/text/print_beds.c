@@ -264,7 +264,10 @@ void print_beds(const struct report *report)
 	if (!report->is_whole &&
 		report->takeoff->walls.count + report->takeoff->walls.not_laid_count > 0)
 		print_lines(report, 0, 0, "Across, down: the first corner, from the plan's top "
-			"left corner. Above: the wall with its cap, over finished ground. Inside: "
-			"between the walls. Soil: its depth.");
+			"left corner. Above: the wall%s, over finished ground. In ground: from "
+			"there down to the base. Inside: between the walls. Soil: its depth.",
+			report->takeoff->work.facts & FACT(CAPS) ? " with its cap" : "");
 	print_kind(report, "Beds at ground level", false, level);
+	if (!report->is_whole && report->takeoff->work.facts & FACT(AMENDED))
+		print_lines(report, 0, 0, "Amended: a layer of that depth is spread and dug in.");
 }

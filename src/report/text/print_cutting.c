@@ -46,26 +46,38 @@ static void print_pieces(const struct report *report, const struct cutting *cutt
 	sawn_fini(&sawn);
 }
 
-static void print_size(const struct report *report, const struct cutting *cutting)
+/* Whether it is sawn as those that are cut up before it, which say how: all that are laid without
+ * a joint are. */
+static bool is_sawn_as_before(const struct cuttings *cuttings, int at)
+{
+	for (int i = at - 1; i >= 0; i--)
+		if (cuttings->list[i].cut_count > 0)
+			return cuttings->list[i].joint == 0 && cuttings->list[at].joint == 0;
+	return false;
+}
+
+static void print_size(const struct report *report, int at)
 {
 	static const char *const headings[] = { "Blocks", "Saw each into" };
+	const struct cuttings *cuttings = &report->takeoff->cuttings;
+	const struct cutting *cutting = &cuttings->list[at];
 
 	print_lines(report, 0, 2, "%s block %s", cutting->use == USE_CAP ? "Cap" : "Wall",
 		word_size(report, &cutting->block));
-	print_lines(report, 2, 2, "Bought %s: %s, %s; %s. Spare for breakage: %s.",
+	print_lines(report, 2, 2, "Bought %s%s; %s. On top, to spare: %s.",
 		word_count(report, cutting->bought, "block", "blocks"),
+		cutting->cut_count == 0 ? ", none cut up" : say(report, ": %s, %s",
 		word_count(report, cutting->whole, "whole", "whole"),
-		word_count(report, cutting->cut_blocks, "cut up", "cut up"),
+		word_count(report, cutting->cut_blocks, "cut up", "cut up")),
 		word_weight(report, cutting->weight), plain_count(report, cutting->breakage));
-	if (cutting->cut_count == 0) {
-		print_lines(report, 2, 2, "None is cut.");
+	if (cutting->cut_count == 0)
 		return;
-	}
-	print_lines(report, 2, 2, "Each piece is sawn %s shorter than its place; a saw cut takes "
-		"%s.%s",
-		word_inches(report, cutting->gap), word_inches(report, cutting->kerf),
-		cutting->joint == 0 ? "" : say(report, " A block has %s of stone.",
-		word_inches(report, cutting->block.along - cutting->joint)));
+	if (!is_sawn_as_before(cuttings, at))
+		print_lines(report, 2, 2, "Each piece is sawn %s shorter than its place; a saw cut "
+			"takes %s.%s", word_inches(report, cutting->gap),
+			word_inches(report, cutting->kerf),
+			cutting->joint == 0 ? "" : say(report, " A block has %s of stone.",
+			word_inches(report, cutting->block.along - cutting->joint)));
 	print_pieces(report, cutting);
 	print_cut_table(report, headings, cutting->cuts, cutting->cut_count, cutting->gap);
 }
@@ -80,6 +92,6 @@ void print_cutting(const struct report *report)
 	for (int i = 0; i < cuttings->count; i++) {
 		if (i > 0)
 			print_blank(report);
-		print_size(report, &cuttings->list[i]);
+		print_size(report, i);
 	}
 }

@@ -1,7 +1,7 @@
 #include "report/text/print.h"
 #include "base/number.h"
 
-/* "B1 and B2: wall and its base, each 22.3 sq ft, 5 1/2 in deep, 10.2 cu ft in the ground". */
+/* "B1 and B2: wall and its base, each 22.3 sq ft, 5 1/2 in deep, 10.2 cu ft". */
 static void print_groups(const struct report *report)
 {
 	const struct earthwork *work = &report->takeoff->earthwork;
@@ -11,7 +11,7 @@ static void print_groups(const struct report *report)
 		const struct group *group = &groups.list[i];
 		const struct dig *dig = &work->rows[group->members[0]];
 
-		print_lines(report, 0, 2, "%s: %s, %s%s, %s deep, %s in the ground",
+		print_lines(report, 0, 2, "%s: %s, %s%s, %s deep, %s",
 			dig->region == NO_REGION ? "Fences" :
 			group_words(report, &dig_table, work->rows, group),
 			word_heading(&dig_words[dig->part]), group->count > 1 ? "each " : "",
@@ -64,7 +64,7 @@ static void print_sums(const struct report *report)
 {
 	const struct earthwork *work = &report->takeoff->earthwork;
 
-	print_note(report, "In all %s, loose %s: %s.%s Spoil to haul away: loose %s.",
+	print_note(report, "In all %s in the ground, loose %s: %s.%s Spoil to haul away: loose %s.",
 		volume(report, work->bank_all), volume(report, work->loose_all),
 		kinds_words(report), back_words(report), volume(report, work->spoil));
 }
@@ -137,21 +137,13 @@ static void print_formation(const struct report *report)
 		count++;
 	}
 	if (count > 1 && shallow == deep)
-		print_lines(report, 0, 0, "One formation: %s, all dug %s below finished ground.",
+		print_lines(report, 0, 0, "One level: %s, all dug %s below finished ground.",
 			names.bytes, word_inches(report, shallow));
 	else if (count > 1)
 		print_lines(report, 0, 0, "The dig is stepped; below finished ground: %s.",
 			depths.bytes);
 	text_fini(&names);
 	text_fini(&depths);
-}
-
-static const char *allowed(const struct report *report, enum attribute a)
-{
-	const struct amount *amount = &block_effective(report->takeoff->allow, a)->as.amount;
-
-	return amount_quantity(amount->unit) == QUANTITY_VOLUME ?
-		word_volume(report, amount_si(amount)) : word_weight(report, amount_si(amount));
 }
 
 static void print_loads(const struct report *report)
@@ -162,11 +154,13 @@ static void print_loads(const struct report *report)
 		"%s).",
 		word_weight(report, work->spoil_weight),
 		word_count(report, work->loads.barrow, "barrow", "barrows"),
-		allowed(report, ALLOW_BARROW_VOLUME), allowed(report, ALLOW_BARROW_WEIGHT),
+		allowed_words(report, ALLOW_BARROW_VOLUME),
+		allowed_words(report, ALLOW_BARROW_WEIGHT),
 		word_count(report, work->loads.pickup, "pickup load", "pickup loads"),
-		allowed(report, ALLOW_PICKUP_WEIGHT),
+		allowed_words(report, ALLOW_PICKUP_WEIGHT),
 		word_count(report, work->loads.truck, "truck load", "truck loads"),
-		allowed(report, ALLOW_TRUCK_VOLUME), allowed(report, ALLOW_TRUCK_WEIGHT));
+		allowed_words(report, ALLOW_TRUCK_VOLUME),
+		allowed_words(report, ALLOW_TRUCK_WEIGHT));
 }
 
 void print_dig(const struct report *report)
@@ -189,8 +183,10 @@ void print_dig(const struct report *report)
 		text_add_sentence(&words, "A wall's base reaches past both its faces, and stops "
 			"where other base begins.");
 	text_add_sentence(&words, "No ground is counted twice%s. In the ground: as it lies; "
-		"loose: with its swell.",
-		takeoff->fences.count == 0 ? "" : ", except under post holes");
+		"loose: swollen as it is dug. Where each of these is: the plan (--only front)%s.",
+		takeoff->fences.count == 0 ? "" : ", except under post holes",
+		takeoff->fences.count == 0 ? "" :
+		"; how wide holes are, and where: the fence (--only fence)");
 	print_explained(report, "%s", words.bytes);
 	text_fini(&words);
 }

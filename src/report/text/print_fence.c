@@ -6,9 +6,9 @@
 
 static void print_measures(const struct report *report)
 {
-	print_lines(report, 0, 0, "Measured from middle to middle of posts. String: from the "
-		"plan's left edge, of legs to right or left from its top edge. Common practice, "
-		"no published source.");
+	print_lines(report, 0, 0, "Numbers of posts are those of the plan (--only front). Measured "
+		"from middle to middle of posts. String: from the plan's left edge, of legs to "
+		"right or left from its top edge. Common practice, no published source.");
 }
 
 /* ---- Setting out ----------------------------------------------------------------------------- */
@@ -206,10 +206,13 @@ static const char *offcuts_words(const struct report *report, const struct fenci
 
 static void print_panels(const struct report *report, const struct fencing *fencing)
 {
-	const char *narrower = "", *sawn = "";
+	const char *whole = "", *narrower = "", *sawn = "";
 
+	if (fencing->panels_whole > 0)
+		whole = say(report, "%s%s", word_count(report, fencing->panels_whole, "whole",
+			"whole"), fencing->panel_pieces > 0 ? " and " : "");
 	if (fencing->panel_pieces > 0)
-		narrower = say(report, " and %s cut from %s",
+		narrower = say(report, "%s cut from %s",
 			word_count(report, fencing->panel_pieces, "narrower", "narrower"),
 			plain_count(report, fencing->panels_cut));
 	if (fencing->cut_count > 0)
@@ -217,9 +220,8 @@ static void print_panels(const struct report *report, const struct fencing *fenc
 			"%s: %s.", word_inches(report, fencing->fit),
 			word_inches(report, fencing->kerf),
 			cuts_words(report, fencing->cuts, fencing->cut_count, fencing->fit));
-	print_lines(report, 2, 2, "Panels %s wide between posts: %s%s; bought %s.%s%s",
-		word_inches(report, fencing->panel),
-		word_count(report, fencing->panels_whole, "whole", "whole"), narrower,
+	print_lines(report, 2, 2, "Panels %s wide between posts: %s%s; bought\t%s.%s%s",
+		word_inches(report, fencing->panel), whole, narrower,
 		plain_count(report, fencing->panels_bought), offcuts_words(report, fencing), sawn);
 }
 

@@ -8,7 +8,8 @@ static const char *part_words(const struct report *report, const struct fill *fi
 	for (int i = 0; i < fill->part_count; i++) {
 		const struct fill_part *part = &fill->parts[i];
 
-		text_print(&words, "%s%s%c%s", i ? ", " : ": ", part->name, PAGE_TIE,
+		text_print(&words, "%s%s%c%s", i ? ", " : ": ",
+			tied(report, good_name_words(report, part->name)), PAGE_TIE,
 			word_volume(report, part->volume));
 		if (part->reused > 0)
 			text_print(&words, " (%s of it dug here)",

@@ -107,13 +107,13 @@ static const char *cost_words(const struct report *report)
 static const char *weight_words(const struct report *report)
 {
 	const struct takeoff *takeoff = report->takeoff;
-	double away = takeoff->earthwork.spoil_weight, all = takeoff->costs.weight;
+	double away = takeoff->earthwork.spoil_weight, brought = takeoff->costs.brought;
 	const char *more = takeoff->costs.is_weighed ? "" :
 		"; more is not weighed";
 
-	if (away <= 0 || away >= all)
-		return say(report, "%s%s", plain_weight(report, all), more);
-	return say(report, "%s to bring, %s to take away%s", plain_weight(report, all - away),
+	if (away <= 0 || brought <= 0)
+		return say(report, "%s%s", plain_weight(report, takeoff->costs.weight), more);
+	return say(report, "%s to bring, %s to take away%s", plain_weight(report, brought),
 		plain_weight(report, away), more);
 }
 
@@ -127,25 +127,34 @@ static const char *trips_of_vehicle(const struct report *report, int64_t trips)
 		plain_weight(report, report->takeoff->costs.vehicle_carries));
 }
 
-/* With a book who brings what is known: drops, and trips for what is collected. */
+/* With a book who carries what is known: drops, spoil that is fetched, and trips of one's own. */
 static const char *trips_by_book(const struct report *report)
 {
 	const struct costs *costs = &report->takeoff->costs;
-	int64_t drops = 0, trips = 0;
+	int64_t drops = 0, fetched = 0, trips = 0;
+	struct text words = TEXT_EMPTY;
 
 	for (int i = 0; i < costs->shipment_count; i++) {
 		const struct shipment *shipment = &costs->shipments[i];
 
 		if (shipment->supplier == NO_SUPPLIER)
 			trips += shipment->drops;
+		else if (shipment->day == DAY_DIG)
+			fetched += shipment->drops;
 		else
 			drops += shipment->drops;
 	}
-	return say(report, "%s%s%s%s",
-		drops == 0 ? "" : word_count(report, drops, "drop brought", "drops brought"),
-		drops > 0 && trips > 0 ? "; " : "",
-		trips == 0 ? "" : trips_of_vehicle(report, trips),
-		costs->is_weighed ? "" : "; more where a weight is not known");
+	if (drops > 0)
+		text_add(&words, word_count(report, drops, "drop brought", "drops brought"));
+	if (fetched > 0)
+		text_print(&words, "%s%s", words.length ? "; " : "",
+			word_count(report, fetched, "load hauled away", "loads hauled away"));
+	if (trips > 0)
+		text_print(&words, "%s%s", words.length ? "; " : "",
+			trips_of_vehicle(report, trips));
+	if (!costs->is_weighed)
+		text_add(&words, "; more where a weight is not known");
+	return say_text(report, &words);
 }
 
 static const char *trips_words(const struct report *report)

@@ -341,9 +341,8 @@ static void print_some(const struct report *report, const struct setout *setout,
 
 	print_blank(report);
 	if (sheets > PLAN_SHEETS_MOST)
-		print_lines(report, 0, 0,
-			"The plan takes %s sheets: parterre %s FILE prints them.",
-			plain_count(report, sheets), command);
+		print_lines(report, 0, 0, "The plan takes %s sheets: parterre %s FILE prints "
+			"them.", plain_count(report, sheets), command);
 	else
 		print_drawing(report, setout);
 }

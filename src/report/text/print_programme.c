@@ -162,7 +162,8 @@ static const char *rates_words(const struct report *report)
 
 		if (labour->source != RATE_UNKNOWN)
 			text_print(&words, "%s%s %s%s", words.length ? "; " : "",
-				attribute_row(labour->kind)->keyword, labour_rate(report, labour),
+				attribute_row(labour->kind)->keyword,
+				tied(report, labour_rate(report, labour)),
 				labour->source == RATE_USUAL ? "" :
 				say(report, " (%s)", labour_source(labour)));
 	}
@@ -174,12 +175,13 @@ static void print_hours(const struct report *report)
 	const struct work *work = &report->takeoff->work;
 	const char *line = missing_line(report);
 
-	print_note(report, "Hours are those of one person.%s%s%s",
+	print_note(report, "What to mind, in full: --only front. Hours are those of one "
+		"person.%s%s%s",
 		work->sum.hours <= 0 ? "" : say(report, " Rates: %s.", rates_words(report)),
 		!has_usual(work) ? "" : " Those not the plot's or the book's are common practice, "
 		"no published source: a rule of thumb.",
 		!line ? "" : say(report, " +: work with no rate; give yours, one a line of the "
-		"plot: %s.", line));
+		"plot: %s.", tied(report, line)));
 }
 
 void print_programme(const struct report *report)

@@ -48,12 +48,17 @@ static const char *price_words(const struct report *report, const struct pack *p
 		say(report, "%s for %s", price, pack->words) : price;
 }
 
+/* "23 bags of 0.75 cu ft", broken nowhere but before the size. */
 static const char *order_words(const struct report *report, const struct bought *bought)
 {
 	bool is_count = bought->pack->kind == PACK_PIECE && strcmp(bought->pack->words, "1") == 0;
+	const char *words = tied(report, bought_words(report, bought));
+	char *of = strstr(words, "\tof\t");
 
-	return is_count ? plain_count(report, llround(bought->packs)) :
-		bought_words(report, bought);
+	if (is_count)
+		return plain_count(report, llround(bought->packs));
+	return !of ? words : say(report, "%.*s\tof %s", (int)(of - words), words,
+		of + strlen("\tof\t"));
 }
 
 static void add_row(struct shopping *list, const struct item *item, const struct bought *bought)
@@ -244,6 +249,11 @@ static void print_notes(const struct report *report)
 		text_add(&words, " Blocks: long x deep x high.");
 	if (!takeoff->costs.is_weighed)
 		text_add(&words, " ?: weight not known, so there may be more loads (+).");
+	if (!takeoff->book && !report->is_whole)
+		text_print(&words, " A pickup carries %s, a truck %s or %s; each loose good rides "
+			"by itself in a truck.", allowed_words(report, ALLOW_PICKUP_WEIGHT),
+			allowed_words(report, ALLOW_TRUCK_VOLUME),
+			allowed_words(report, ALLOW_TRUCK_WEIGHT));
 	add_lighter_bags(&words, report);
 	if (takeoff->book)
 		add_book_notes(&words, report);

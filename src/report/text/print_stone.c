@@ -42,7 +42,11 @@ void print_stone(const struct report *report)
 		return;
 	print_blank(report);
 	print_rows(report, &stone_layer_table, stones->layers, stones->layer_count, 0, NULL);
-	print_explained(report, "Depths and volumes compacted: loose there is more.%s",
+	print_explained(report, "Depths and volumes compacted: loose there is more.%s%s%s",
+		stones->totals[STONE_KIND_FINES].compacted <= 0 ? "" :
+		" Fines: with its dust, which packs it hard.",
+		stones->totals[STONE_KIND_CLEAN].compacted <= 0 ? "" :
+		" Clean: washed of its dust.",
 		stones->totals[STONE_KIND_BASE].compacted <= 0 ? "" : say(report, " Layers are "
 		"spread and tamped one at a time, each %s thick at most, %s by hand.",
 		plain_length(report, stone_layer_most(TAMPER_PLATE, report->units)),
@@ -118,9 +122,11 @@ static const char *edging_sawn_words(const struct report *report, const struct e
 {
 	if (edging->cut_count == 0)
 		return ", none cut up";
-	return say(report, ", %s laid whole, %s cut up, each sawn %s shorter than its place, a saw "
-		"cut taking %s: %s", plain_count(report, edging->whole),
-		plain_count(report, edging->cut_up), word_inches(report, edging->fit),
+	return say(report, ", %s%s cut up, each sawn %s shorter than its place, a saw cut taking "
+		"%s: %s", edging->whole == 0 ? "" :
+		say(report, "%s laid whole, ", plain_count(report, edging->whole)),
+		edging->whole == 0 ? "all" : plain_count(report, edging->cut_up),
+		word_inches(report, edging->fit),
 		word_inches(report, edging->kerf),
 		cuts_words(report, edging->cuts, edging->cut_count, edging->fit));
 }
@@ -131,12 +137,12 @@ void print_edging(const struct report *report)
 
 	if (edging->runs == 0)
 		return;
-	print_note(report, "Edging %s: %s in %s: %s. Spikes at the ends of a run and no more than "
-		"%s apart: %s.",
+	print_note(report, "Edging %s: %s in %s: %s. %s: at the ends of a run and no more than %s "
+		"apart.",
 		edged_words(report), word_length(report, edging->length),
 		word_count(report, edging->runs, "run", "runs"), runs_words(report, edging),
-		word_inches(report, edging->spacing),
-		word_count(report, edging->spikes, "spike", "spikes"));
+		word_count(report, edging->spikes, "spike", "spikes"),
+		word_inches(report, edging->spacing));
 	print_lines(report, 0, 0, "%s of %s%s.", word_count(report, edging->bought, "piece",
 		"pieces"), word_length(report, edging->piece), edging_sawn_words(report, edging));
 }

@@ -198,6 +198,18 @@ static bool begins_before_a_corner(const struct walls *walls)
 	return false;
 }
 
+/* "Adhesive: 2 beads under every course but the first and under the cap." */
+static const char *adhesive_words(const struct report *report)
+{
+	uint64_t facts = report->takeoff->work.facts;
+
+	if (!(facts & FACT(ADHESIVE)))
+		return "";
+	return say(report, " Adhesive: %s under every course but the first%s, none in upright "
+		"joints.", word_count(report, block_number(report->takeoff->allow, ALLOW_BEADS),
+		"bead", "beads"), facts & FACT(CAPS) ? " and under the cap" : "");
+}
+
 /* What is the same on every sheet. */
 static void print_legend(const struct report *report, const struct sheets *sheets)
 {
@@ -208,11 +220,12 @@ static void print_legend(const struct report *report, const struct sheets *sheet
 		"hand; up, right: where it faces on the plan. Marks: %s from the first corner "
 		"along the outer face%s. An end goes through its corner or butts against the "
 		"other. Course 1, on the base, is odd. Letters: sawn, the block's own end outside "
-		"at a corner.%s",
+		"at a corner.%s%s",
 		report->units == UNITS_METRIC ? "millimetres" : "inches",
-		begins_before_a_corner(walls) ? ", with a minus before it" : "",
+		begins_before_a_corner(walls) ? "; with a minus: before that corner" : "",
+		adhesive_words(report),
 		sheets->has_images ? " A bed that is an image of another is laid by that one's "
-		"sheet, turned or seen in a looking-glass as it says." : "");
+		"sheet, turned or seen in a mirror as it says." : "");
 }
 
 void print_walls(const struct report *report)

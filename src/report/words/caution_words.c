@@ -25,9 +25,11 @@ static const struct caution cautions[] = {
 		"asks. Marks cover public lines only, and expire: private water, power, gas and "
 		"drains need a private locator. In the zone of a mark dig by hand. Smell of gas: "
 		"stop, leave, call." } },
-	{ "services", AT(FABRIC), { .all = FACT(FABRIC), .words =
+	{ "services", AT(FABRIC) | AT(EDGING), { .all = FACT(FABRIC) | FACT(EDGING), .words =
+		"Pins and spikes find lines too." } },
+	{ "services", AT(FABRIC), { .all = FACT(FABRIC), .none = FACT(EDGING), .words =
 		"The pins of the fabric find lines too." } },
-	{ "services", AT(EDGING), { .all = FACT(EDGING), .words =
+	{ "services", AT(EDGING), { .all = FACT(EDGING), .none = FACT(FABRIC), .words =
 		"The spikes of the edging find lines too." } },
 	{ "boundary", AT(SET_OUT) | AT(POSTS), { .all = FACT(WALLS) | FACT(POSTS), .words =
 		"Before a fence or a wall is built on the boundary, have its line confirmed with "
@@ -56,8 +58,7 @@ static const struct caution cautions[] = {
 		"Nobody in a trench more than 4 ft deep that is not shored.", .metric =
 		"Nobody in a trench more than 1.2 m deep that is not shored." } },
 	{ "auger", AT(DIG), { .all = FACT(HOLES), .words =
-		"A hired auger takes two people, hearing protection and firm boots; never near "
-		"marks." } },
+		"It takes two people, hearing protection and firm boots; never near marks." } },
 	{ "dust", AT(BASE) | AT(SURFACE), { .any = STONE, .words =
 		"Tipping and tamping dry stone gives off silica dust: wet it, wear a "
 		"respirator." } },
@@ -77,7 +78,7 @@ static const struct caution cautions[] = {
 		"A plate stays 12 in from a fresh wall.", .metric =
 		"A plate stays 300 mm from a fresh wall." } },
 	{ "concrete", AT(POSTS), { .all = FACT(CONCRETE), .words =
-		"Wet concrete burns skin and eyes: gloves and goggles; wash it off at once." } },
+		"Wet, it burns skin and eyes: gloves and goggles; wash it off at once." } },
 	{ "adhesive", AT(WALLS), { .all = FACT(ADHESIVE), .words =
 		"Fresh air, and what its label says." } },
 	{ "timber", AT(POSTS) | AT(PANELS), { .any = FENCE, .words =

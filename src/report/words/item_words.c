@@ -3,7 +3,6 @@
 #include "base/number.h"
 #include "takeoff/common/lifting.h"
 
-#include <ctype.h>
 #include <math.h>
 #include <string.h>
 
@@ -15,16 +14,14 @@ const char *item_id(const struct report *report, const struct item *item)
 	return say_text(report, &id);
 }
 
-/* "Sharp sand" for sharp-sand. */
-static const char *name_label(const struct report *report, const char *name)
+const char *good_name_words(const struct report *report, const char *name)
 {
-	char *label = arena_print(report->words, "%s", name);
+	char *words = arena_print(report->words, "%s", name);
 
-	label[0] = (char)toupper((unsigned char)label[0]);
-	for (char *c = label; *c; c++)
+	for (char *c = words; *c; c++)
 		if (*c == '-')
 			*c = ' ';
-	return label;
+	return words;
 }
 
 const char *item_label(const struct report *report, const struct item *item)
@@ -33,7 +30,7 @@ const char *item_label(const struct report *report, const struct item *item)
 
 	if (good_row(item->good)->varies == VARIES_BY_TITLE)
 		return item->name;
-	return label ? label : name_label(report, item->name);
+	return label ? label : capital(report, good_name_words(report, item->name));
 }
 
 const char *item_size(const struct report *report, const struct item *item)
@@ -142,24 +139,33 @@ static const char *fence_note(const struct report *report, const struct note *no
 		say(report, "%s: %s; %lld %s", note->name, fit, (long long)note->count, more);
 }
 
-/* What is bought as "8 ft x 3 ft" does not say by itself that it is to go between the posts, nor
- * what is told by its name alone how large it is. */
-static const char *fit_words(const struct report *report, const struct note *note)
+const char *item_fit(const struct report *report, const struct item *item)
 {
-	if (note->kind == NOTE_PANEL)
+	const struct note *note = &item->note;
+	const char *length = word_length(report, note->lengths[0]);
+
+	switch (note->kind) {
+	case NOTE_PANEL:
 		return say(report, "%s centre to centre, %s wide between posts",
-			plain_length(report, note->lengths[1]),
-			plain_inches(report, note->lengths[0]));
-	if (note->kind == NOTE_ROLL)
-		return say(report, "%s x %s", plain_length(report, note->lengths[0]),
-			plain_length(report, note->lengths[1]));
-	if (note->kind == NOTE_PIECE)
-		return say(report, "of %s", plain_length(report, note->lengths[0]));
-	return note->kind == NOTE_LEAF ? "made to size" : "";
+			word_length(report, note->lengths[1]),
+			word_inches(report, note->lengths[0]));
+	case NOTE_ROLL:
+		return say(report, "%s x %s", length, word_length(report, note->lengths[1]));
+	case NOTE_PIECE:
+		return say(report, "%s long", length);
+	case NOTE_CARTRIDGE:
+		return say(report, "for %s of bead", length);
+	case NOTE_LEAF:
+		return "made to size";
+	default:
+		return "";
+	}
 }
 
-static const char *note_words(const struct report *report, const struct note *note)
+static const char *note_words(const struct report *report, const struct item *item)
 {
+	const struct note *note = &item->note;
+	const char *fit = untied(report, item_fit(report, item));
 	static const char *const fixed[] = {
 		[NOTE_SPOIL] = "loose, to haul away", [NOTE_BRACKET] = "2 to a rail of a panel",
 		[NOTE_HINGE] = "2 to a leaf", [NOTE_LATCH] = "1 to a gate",
@@ -183,17 +189,17 @@ static const char *note_words(const struct report *report, const struct note *no
 		return say(report, "whole; bead %s each%s", length, note->percent == 0 ? "" :
 			say(report, "; %s", percent(report, note, "spare")));
 	case NOTE_ROLL:
-		return say(report, "whole; %s", fit_words(report, note));
+		return say(report, "whole; %s", fit);
 	case NOTE_LINER:
 		return say(report, "%s roll%s of %s x %s", plain_count(report, note->count),
 			note->count == 1 ? "" : "s", length,
 			plain_length(report, note->lengths[1]));
 	case NOTE_PIECE:
-		return say(report, "%s, by the cut list", fit_words(report, note));
+		return say(report, "of %s, by the cut list", length);
 	case NOTE_PANEL:
-		return fence_note(report, note, fit_words(report, note), "of them cut up");
+		return fence_note(report, note, fit, "of them cut up");
 	case NOTE_LEAF:
-		return fence_note(report, note, fit_words(report, note), "more from offcuts");
+		return fence_note(report, note, fit, "more from offcuts");
 	case NOTE_CONCRETE:
 		return concrete_note(report, note);
 	default:
@@ -201,14 +207,9 @@ static const char *note_words(const struct report *report, const struct note *no
 	}
 }
 
-const char *item_fit(const struct report *report, const struct item *item)
-{
-	return fit_words(report, &item->note);
-}
-
 const char *item_note(const struct report *report, const struct item *item)
 {
-	const char *note = note_words(report, &item->note);
+	const char *note = note_words(report, item);
 
 	if (item->reused <= 0)
 		return note;

@@ -7,6 +7,8 @@
 
 /* "stone.base", "soil.topsoil". */
 const char *item_id(const struct report *report, const struct item *item);
+/* "sharp sand": a name that a plot or a book spells with dashes. */
+const char *good_name_words(const struct report *report, const char *name);
 /* "Wall block"; for a part of a mix its name: "Sharp sand"; extra goods as the plot calls them. */
 const char *item_label(const struct report *report, const struct item *item);
 /* The size of a block, of a post (length x square), of a panel or a leaf (width x height); "" for
@@ -20,8 +22,8 @@ const char *plain_item_amount(const struct report *report, const struct item *it
 const char *item_amount(const struct report *report, const struct item *item, double amount);
 /* The unit of its amounts where that is named apart: all of them in the same. */
 const struct show_unit *item_shown_unit(const struct report *report, const struct item *item);
-/* Its measures where label and size do not tell: a panel between its posts, a leaf to its gate, a
- * roll, a piece; "": they do. The note has it too. */
+/* Its measures where label and size do not tell, tied: a panel between its posts, a leaf to its
+ * gate, a roll, a piece, a cartridge; "": they do. */
 const char *item_fit(const struct report *report, const struct item *item);
 /* The note beside it, such as what the spare is for; NULL: none. */
 const char *item_note(const struct report *report, const struct item *item);

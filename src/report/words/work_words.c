@@ -301,7 +301,7 @@ const char *uncounted_words(const struct report *report)
 	static const struct phrase uncounted[] = {
 		{ .all = FACT(CORE), .words = "boards, stakes, string and paint for setting out" },
 		{ .all = FACT(PLATE), .any = FACT(BASE) | FACT(PATHS),
-			.words = "the hire of a plate" },
+			.words = "the hire of a plate compactor" },
 		{ .all = FACT(CUTS), .words = "a saw's hire and blade" },
 		{ .any = FENCE, .words = "screws and preservative" },
 		{ .all = FACT(POSTS), .words = "post caps" },

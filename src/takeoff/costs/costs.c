@@ -82,6 +82,7 @@ static void count_loads(struct costs *costs, const struct item_list *items)
 		of_day->weight = pile.weight;
 		of_day->is_weighed = pile.is_weighed;
 		costs->weight += pile.weight;
+		costs->brought += day == DAY_DIG ? 0 : pile.weight;
 		costs->is_weighed = costs->is_weighed && pile.is_weighed;
 		if (!pile.is_there)
 			continue;

@@ -57,6 +57,7 @@ struct costs {
 	bool complete; /* all is counted, and has a price */
 	bool cheapest; /* no other mix of packs costs less; false: not all were looked at */
 	double weight; /* kg, of all goods whose weight is known */
+	double brought; /* of that, what is not taken away: all but the spoil, as it is ordered */
 	bool is_weighed; /* all weights are known */
 	double vehicle_carries; /* kg, by the vehicle for collected goods */
 };

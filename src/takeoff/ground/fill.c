@@ -264,7 +264,7 @@ void fill_items(struct item_list *items, const struct fills *fills)
 
 static const struct figure part_figures[] = {
 	{ "name", NULL, NULL, FIELD(TEXT, fill_part, name), .flags = ROW_KEY },
-	{ "m3", NULL, NULL, FIELD(VOLUME, fill_part, volume) },
+	{ "m3", NULL, "Volume", FIELD(VOLUME, fill_part, volume) },
 	{ "reused_m3", NULL, NULL, FIELD(VOLUME, fill_part, reused) },
 	{ "buy_m3", NULL, NULL, FIELD(VOLUME, fill_part, buy) },
 };

@@ -197,7 +197,8 @@ static const struct word sum_words[] = {
 		{ .heading = "surface, fines" },
 	[LAYER_SURFACE_CLEAN] = { .heading = "surface, clean" },
 	[LAYER_WALL] = { .heading = "base of walls" },
-	[LAYER_INSIDE] = { .heading = "base inside" }, [LAYER_PAD] = { .heading = "pads" },
+	[LAYER_INSIDE] = { .heading = "base inside" },
+	[LAYER_PAD] = { .heading = "base of fixtures" },
 };
 static const struct figure sum_figures[] = {
 	{ NULL, "Of", NULL, FIELD(ENTRY, stone_layer_sum, entry), .flags = TEXT_WRAPS },
