@@ -24,8 +24,8 @@ static const char usage[] =
 	"      --pages               on pages of 66 lines, for a printer\n"
 	"      --json                for programs: one JSON object in SI units\n"
 	"      --csv                 for spreadsheets: the items, separated by commas\n"
-	"  parterre plan FILE        print the plan alone, drawn in characters;\n"
-	"                            -o, --prices, --force as above\n"
+	"  parterre plan FILE        print the plan alone, drawn in characters\n"
+	"  parterre setout FILE      how to mark it out; both take -o, --prices, --force\n"
 	"  parterre compare OLD NEW  print what differs; --json too\n"
 	"  parterre prices new FILE  print a price book to fill in; -o and --force\n"
 	"  parterre -h, --help       this page\n"
@@ -60,7 +60,8 @@ static const struct {
 	const char *word;
 	int (*run)(int argc, char **argv);
 } commands[] = {
-	{ "takeoff", command_takeoff }, { "plan", command_plan }, { "compare", command_compare },
+	{ "takeoff", command_takeoff }, { "plan", command_plan },
+	{ "setout", command_setout }, { "compare", command_compare },
 	{ "prices", command_prices },
 };
 

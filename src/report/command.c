@@ -4,7 +4,7 @@
 #include "report/output.h"
 #include "report/text/print.h"
 
-/* ---- Takeoff and plan ------------------------------------------------------------------------ */
+/* ---- Takeoff, plan and set-out --------------------------------------------------------------- */
 
 /* A takeoff to be printed, as file_content takes it. */
 struct asked {
@@ -39,6 +39,15 @@ static void print_plan_alone(struct sink *out, const void *context)
 		counted_name(asked->request->plots[0]));
 }
 
+static void print_setout_alone(struct sink *out, const void *context)
+{
+	const struct asked *asked = context;
+	const struct counted *counted = asked->counted;
+
+	report_setout(out, &counted->plot, &counted->takeoff,
+		counted_name(asked->request->plots[0]));
+}
+
 /* Of one plot. */
 static int print_one(const struct request *request,
 	void (*print)(struct sink *out, const void *context))
@@ -68,13 +77,23 @@ int command_takeoff(int argc, char **argv)
 	return print_one(&request, print_takeoff);
 }
 
-int command_plan(int argc, char **argv)
+static int command_sheet(int argc, char **argv,
+	void (*print)(struct sink *out, const void *context))
 {
 	static const struct accepted accepted = { .plots = 1, .prices = true };
 	struct request request;
 
-	return request_read(&request, argc, argv, &accepted) ?
-		print_one(&request, print_plan_alone) : 2;
+	return request_read(&request, argc, argv, &accepted) ? print_one(&request, print) : 2;
+}
+
+int command_plan(int argc, char **argv)
+{
+	return command_sheet(argc, argv, print_plan_alone);
+}
+
+int command_setout(int argc, char **argv)
+{
+	return command_sheet(argc, argv, print_setout_alone);
 }
 
 /* ---- Compare --------------------------------------------------------------------------------- */

@@ -1,4 +1,4 @@
-/* The commands that print: takeoff, plan, compare, prices new. */
+/* The commands that print: takeoff, plan, setout, compare, prices new. */
 #ifndef REPORT_COMMAND_H
 #define REPORT_COMMAND_H
 
@@ -6,6 +6,7 @@
  * not be done; of compare 0 where nothing differs, 1 where something does. */
 int command_takeoff(int argc, char **argv);
 int command_plan(int argc, char **argv);
+int command_setout(int argc, char **argv);
 int command_compare(int argc, char **argv);
 int command_prices(int argc, char **argv);
 

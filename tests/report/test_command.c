@@ -107,6 +107,7 @@ START_TEST(the_parts_are_listed_by_their_words_without_a_plot)
 		"front      plan, snags and cautions\n"
 		"shopping   what to order, day by day\n"
 		"programme  the order of work\n"
+		"setout     strings, boards and offsets by tape\n"
 		"dig        what is dug and laid on it\n"
 		"walls      how blocks are laid and cut\n"
 		"fill       liner, soil and mulch\n"
@@ -196,6 +197,19 @@ START_TEST(a_plan_is_printed_alone)
 }
 END_TEST
 
+START_TEST(a_set_out_is_printed_alone)
+{
+	check_run(ARGUMENTS("setout", plot), 0, "parterre setout 1\n", "");
+	check_run(ARGUMENTS("setout", plot), 0, "Datum:", "");
+	check_run(ARGUMENTS("setout", "-h"), 0, "parterre setout FILE", "");
+	check_run(ARGUMENTS("setout", "--json", plot), 2, "",
+		"setout takes -o OUT, --prices BOOK and --force");
+	check_run(ARGUMENTS("setout", "-o", in_folder("set.txt"), plot), 0, "", "");
+	check_file("set.txt", "parterre setout 1\n");
+	check_run(ARGUMENTS("setout", "-o", in_folder("set.txt"), plot), 0, "", "");
+}
+END_TEST
+
 /* Over a plan, and a takeoff, another plan may be written. */
 START_TEST(a_plan_is_written_over_what_was_one)
 {
@@ -207,7 +221,8 @@ START_TEST(a_plan_is_written_over_what_was_one)
 	put("other.txt", "dear diary\n");
 	check_run(ARGUMENTS("plan", "-o", in_folder("other.txt"), plot), 2, "", "--force");
 	check_run(ARGUMENTS("plan", "-o", in_folder("other.txt"), plot), 2, "",
-		"holds something that is no takeoff, plan or comparison: nothing written");
+		"holds something that is no takeoff, plan, set-out or comparison: nothing "
+		"written");
 	check_file("other.txt", "dear diary\n");
 }
 END_TEST
@@ -480,6 +495,7 @@ Suite *test_suite(void)
 	tcase_add_test(output, a_part_that_there_is_not_is_refused);
 	tcase_add_test(output, json_and_tables_have_no_parts);
 	tcase_add_test(output, a_plan_is_printed_alone);
+	tcase_add_test(output, a_set_out_is_printed_alone);
 	tcase_add_test(output, a_plan_is_written_over_what_was_one);
 	tcase_add_test(output, a_takeoff_goes_to_a_file_and_over_an_older_takeoff);
 	tcase_add_test(output,

@@ -25,7 +25,7 @@ static void draw(void)
 	struct cuts cuts = cuts_of(garden.plot.ground.columns, garden.plot.ground.rows, RULER);
 
 	garden_count(&garden);
-	drawing_make(&drawing, &arena, &garden.takeoff, &cuts);
+	drawing_make(&drawing, &arena, &garden.takeoff, &cuts, NULL);
 }
 
 /* Of every size in turn, with fences on every other one. */

@@ -108,7 +108,7 @@ START_TEST(the_object_has_the_keys_of_the_format_in_their_order)
 	open_file(plots[_i]);
 	keys_are(root, "format version complete plot areas edges regions walls walls_not_laid "
 		"cutting dig dig_sums fills fence stone stone_orders fabric liners liner_rolls "
-		"edging edging_cuts lawn items loads costs work work_sums snags");
+		"edging edging_cuts lawn items loads costs work work_sums snags setout");
 	ck_assert_str_eq(string(root, "format"), "parterre-takeoff");
 	ck_assert_double_eq(number(root, "version"), 1);
 	ck_assert_int_eq(cJSON_IsTrue(json_get(root, "complete")), garden.takeoff.complete);

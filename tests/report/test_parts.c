@@ -180,7 +180,7 @@ static bool has_anything(int part)
 		return takeoff->lawns.count > 0;
 	case PART_ADVICE:
 		return has_raised || takeoff->fences.count > 0;
-	case PART_ASSUMED:
+	case PART_SETOUT: case PART_ASSUMED:
 		return has_ground || takeoff->fences.count > 0;
 	}
 	return false;
@@ -371,6 +371,7 @@ static void all_that_is_minded_is_in_front(const char *what)
 /* Of the court, which has something of everything: "" for a part that goes by no step. */
 static const char *const minds[PARTS] = {
 	[PART_FRONT] = "", [PART_SHOPPING] = "payload", [PART_PROGRAMME] = "",
+	[PART_SETOUT] = "services, boundary",
 	[PART_DIG] = "services, pits, auger, dust, compactor, payload",
 	[PART_WALLS] = "code, dust, saw, adhesive, soil", [PART_FILL] = "soil",
 	[PART_FENCE] = "boundary, code, dust, concrete, timber, lifting", [PART_LAWN] = "",
@@ -475,10 +476,11 @@ static const struct {
 	unsigned parts;
 } few[] = {
 	{ "....", 1u << PART_FRONT | 1u << PART_SHOPPING | 1u << PART_AREAS },
-	{ "llll", 1u << PART_FRONT | 1u << PART_SHOPPING | 1u << PART_PROGRAMME | 1u << PART_DIG |
-		1u << PART_LAWN | 1u << PART_AREAS | 1u << PART_ASSUMED },
-	{ "pppp", 1u << PART_FRONT | 1u << PART_SHOPPING | 1u << PART_PROGRAMME | 1u << PART_DIG |
-		1u << PART_AREAS | 1u << PART_ASSUMED },
+	{ "llll", 1u << PART_FRONT | 1u << PART_SHOPPING | 1u << PART_PROGRAMME |
+		1u << PART_SETOUT | 1u << PART_DIG | 1u << PART_LAWN | 1u << PART_AREAS |
+		1u << PART_ASSUMED },
+	{ "pppp", 1u << PART_FRONT | 1u << PART_SHOPPING | 1u << PART_PROGRAMME |
+		1u << PART_SETOUT | 1u << PART_DIG | 1u << PART_AREAS | 1u << PART_ASSUMED },
 };
 
 START_TEST(a_part_with_nothing_to_say_is_left_out)

@@ -11,7 +11,7 @@ static int sheets(int cells, int most)
 	return (cells + most - 1) / most;
 }
 
-struct cuts cuts_of(int columns, int rows, int ruler)
+struct cuts cuts_within(int columns, int rows, int ruler, int high)
 {
 	static const struct {
 		int across, down;
@@ -23,10 +23,15 @@ struct cuts cuts_of(int columns, int rows, int ruler)
 		cuts.down = sizes[i].down;
 		cuts.sheets_across = sheets(columns, (PAGE_COLUMNS - ruler - 1) / cuts.across);
 		cuts.sheets_down = sheets(rows, (SHEET_ROWS - 1) / cuts.down);
-		if (cuts.sheets_across == 1 && (cuts.down == 1 || cuts.sheets_down == 1))
+		if (cuts.sheets_across == 1 && (cuts.down == 1 || rows * cuts.down + 1 <= high))
 			break;
 	}
 	return cuts;
+}
+
+struct cuts cuts_of(int columns, int rows, int ruler)
+{
+	return cuts_within(columns, rows, ruler, SHEET_ROWS);
 }
 
 /* The first cell of the sheet of that number, of a side of so many. */

@@ -24,6 +24,8 @@ struct cuts {
 
 /* ruler: the columns that a sheet's ruler takes of a page. */
 struct cuts cuts_of(int columns, int rows, int ruler);
+/* The same where 4 and 2 are for plans that then are `high` at most, up to SHEET_ROWS. */
+struct cuts cuts_within(int columns, int rows, int ruler, int high);
 /* The cells of a sheet: `sheet` is its column and row among the sheets. */
 struct rectangle cuts_cells(const struct cuts *cuts, struct place sheet);
 /* Whether sheets join along the column, or the row, of characters. */

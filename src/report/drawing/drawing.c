@@ -1,9 +1,10 @@
 #include "report/drawing/drawing.h"
 #include "report/drawing/lines.h"
+#include "report/drawing/point_numbers.h"
 #include "report/drawing/side_numbers.h"
 
 void drawing_make(struct drawing *out, struct arena *arena, const struct takeoff *takeoff,
-	const struct cuts *cuts)
+	const struct cuts *cuts, const struct setout *setout)
 {
 	const struct plot *plot = &takeoff->plot;
 	struct points *points = &out->points;
@@ -13,8 +14,10 @@ void drawing_make(struct drawing *out, struct arena *arena, const struct takeoff
 	points->at = arena_new(arena, (size_t)points->columns * (size_t)points->rows, 1);
 	lines_draw(points, plot);
 	fence_lines_draw(&out->fences, points, plot, &takeoff->fences, arena);
+	out->unnumbered = setout ? point_numbers_write(points, setout) : 0;
 	ids_write(&out->ids, points, &takeoff->survey, arena);
-	side_numbers_write(points, plot, &takeoff->survey, &takeoff->walls);
+	if (!setout)
+		side_numbers_write(points, plot, &takeoff->survey, &takeoff->walls);
 	fence_lines_number(points, plot, &takeoff->fences);
 	lines_fill(points, plot);
 }

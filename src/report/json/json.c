@@ -2,6 +2,7 @@
 #include "base/stop.h"
 #include "prices/book_json.h"
 #include "report/json/json_rows.h"
+#include "report/json/json_setout.h"
 #include "report/words/item_words.h"
 #include "report/words/first_line.h"
 #include "report/words/labour_words.h"
@@ -378,5 +379,6 @@ void report_json(struct sink *out, const struct plot *plot, const struct takeoff
 		json_shown(&report, &takeoff_shown[i]);
 		arena_clear(&words);
 	}
+	json_setout(&report);
 	sink_add(out, "\n}\n");
 }

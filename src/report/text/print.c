@@ -34,7 +34,20 @@ void report_plan(struct sink *out, const struct plot *plot, const struct takeoff
 	sink_print(out, "%s %d\n", FIRST_LINE_PLAN, FIRST_LINE_VERSION);
 	print_plan_head(&report);
 	print_blank(&report);
-	print_drawing(&report);
+	print_drawing(&report, NULL);
+	arena_clear(&words);
+}
+
+void report_setout(struct sink *out, const struct plot *plot, const struct takeoff *takeoff,
+	const char *name)
+{
+	struct arena words = ARENA_EMPTY;
+	const struct report report = report_of(out, &words, plot, takeoff, name);
+
+	sink_print(out, "%s %d\n", FIRST_LINE_SETOUT, FIRST_LINE_VERSION);
+	print_plan_head(&report);
+	print_blank(&report);
+	print_setout_all(&report);
 	arena_clear(&words);
 }
 

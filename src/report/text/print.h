@@ -8,6 +8,7 @@
 #include "report/words/figures.h"
 #include "report/words/item_words.h"
 #include "report/words/page.h"
+#include "takeoff/setout/setout.h"
 
 /* Prints parts of the takeoff for people, a set as parts.h has it: papers of 80 columns, in the
  * plot's own units. Each has a head with the plot's name, and what to mind in a word; a part with
@@ -21,6 +22,11 @@ void report_text(struct sink *out, const struct plot *plot, const struct takeoff
 void report_plan(struct sink *out, const struct plot *plot, const struct takeoff *takeoff,
 	const char *name);
 
+/* Prints the set-out sheet alone, however long it is, with all sheets of its plan. Its first line
+ * is "parterre setout 1". Pure. */
+void report_setout(struct sink *out, const struct plot *plot, const struct takeoff *takeoff,
+	const char *name);
+
 /* What is printed with: words in the arena. */
 struct report report_of(struct sink *out, struct arena *words, const struct plot *plot,
 	const struct takeoff *takeoff, const char *name);
@@ -30,6 +36,7 @@ struct report report_of(struct sink *out, struct arena *words, const struct plot
 void print_front(const struct report *report);
 void print_shopping(const struct report *report);
 void print_programme(const struct report *report);
+void print_setout(const struct report *report);
 void print_dig(const struct report *report);
 void print_stone(const struct report *report);   /* bases and surfaces */
 void print_fabric(const struct report *report);
@@ -52,11 +59,16 @@ void print_assumed(const struct report *report);
  * many, and what prints them. */
 enum { PLAN_SHEETS_MOST = 9 };
 void print_plan(const struct report *report);
+/* The same with the numbers of set-out points. */
+void print_plan_numbered(const struct report *report, const struct setout *setout);
 void print_snags(const struct report *report);
 void print_cautions(const struct report *report); /* in full */
 /* For a plan by itself: its title, file and size; and all of its sheets with what they mean. */
 void print_plan_head(const struct report *report);
-void print_drawing(const struct report *report);
+/* The set-out by itself, all of it. */
+void print_setout_all(const struct report *report);
+/* setout: that has its points numbered on it, or NULL. */
+void print_drawing(const struct report *report, const struct setout *setout);
 /* "Herb court, court.plot": the title, if there is one, and the file. */
 const char *plot_named(const struct report *report);
 

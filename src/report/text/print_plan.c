@@ -237,6 +237,16 @@ static void print_signs(const struct report *report, const struct cuts *cuts)
 		fences_words(report));
 }
 
+/* The same of a plan with numbers of points. */
+static void print_point_signs(const struct report *report, const struct drawing *drawing)
+{
+	print_note(report, "A number at a corner is that of its point%s.%s%s",
+		report->takeoff->fences.count > 0 ? ", beside an o that of a post, after a G that "
+		"of a gate" : "", fences_words(report),
+		drawing->unnumbered > 0 ? say(report, " %s no room for it.",
+		word_count(report, drawing->unnumbered, "point has", "points have")) : "");
+}
+
 /* ---- What had no room ------------------------------------------------------------------------ */
 
 /* A list of which so many are named, and the others counted. */
@@ -295,35 +305,54 @@ static void print_left_out(const struct report *report, const struct drawing *dr
 
 /* ---- The whole ------------------------------------------------------------------------------- */
 
-static struct cuts cuts_for(const struct report *report)
+/* Beside a set-out, that is to be a page with it, a plan is drawn large only where it is low. */
+enum { SETOUT_ROWS = 16 };
+
+static struct cuts cuts_for(const struct report *report, const struct setout *setout)
 {
 	const struct survey *survey = &report->takeoff->survey;
 
-	return cuts_of(survey->columns, survey->rows, ruler_columns(report));
+	return cuts_within(survey->columns, survey->rows, ruler_columns(report),
+		setout ? SETOUT_ROWS : SHEET_ROWS);
 }
 
-void print_drawing(const struct report *report)
+void print_drawing(const struct report *report, const struct setout *setout)
 {
-	struct cuts cuts = cuts_for(report);
+	struct cuts cuts = cuts_for(report, setout);
 	struct arena arena = ARENA_EMPTY;
 	struct drawing drawing;
 
-	drawing_make(&drawing, &arena, report->takeoff, &cuts);
+	drawing_make(&drawing, &arena, report->takeoff, &cuts, setout);
 	print_sheets(report, &drawing);
-	print_signs(report, &cuts);
+	if (setout)
+		print_point_signs(report, &drawing);
+	else
+		print_signs(report, &cuts);
 	print_left_out(report, &drawing);
 	arena_clear(&arena);
 }
 
-void print_plan(const struct report *report)
+/* command: what prints the plan where it takes too many sheets here. */
+static void print_some(const struct report *report, const struct setout *setout,
+	const char *command)
 {
-	struct cuts cuts = cuts_for(report);
+	struct cuts cuts = cuts_for(report, setout);
 	int sheets = cuts.sheets_across * cuts.sheets_down;
 
 	print_blank(report);
 	if (sheets > PLAN_SHEETS_MOST)
-		print_lines(report, 0, 0, "The plan takes %s sheets: parterre plan FILE prints "
-			"them.", plain_count(report, sheets));
+		print_lines(report, 0, 0, "The plan takes %s sheets: parterre %s FILE prints "
+			"them.", plain_count(report, sheets), command);
 	else
-		print_drawing(report);
+		print_drawing(report, setout);
+}
+
+void print_plan(const struct report *report)
+{
+	print_some(report, NULL, "plan");
+}
+
+void print_plan_numbered(const struct report *report, const struct setout *setout)
+{
+	print_some(report, setout, "setout");
 }

@@ -62,7 +62,8 @@ bool report_is_takeoff(const char *bytes, size_t length)
 	struct view view = { bytes, bytes + length };
 
 	return is_text(view, FIRST_LINE_TEXT) || is_text(view, FIRST_LINE_PLAN) ||
-		is_text(view, FIRST_LINE_COMPARE) || is_json(view);
+		is_text(view, FIRST_LINE_SETOUT) || is_text(view, FIRST_LINE_COMPARE) ||
+		is_json(view);
 }
 
 bool report_is_table(const char *bytes, size_t length)
