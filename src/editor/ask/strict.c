@@ -38,8 +38,7 @@ static const char *const *units_of(const struct asked *asked)
 		[QUANTITY_HOURS_VOLUME] = { { "h per cu-ft", NULL }, { "h per m3", NULL } },
 		[QUANTITY_GOODS] = { { "each", NULL }, { "each", NULL } },
 	};
-	/* Of the others a long span has the same. */
-	static const char *const large[][2][3] = {
+	static const char *const large[][2][3] = { /* all others: the same */
 		[QUANTITY_DENSITY] = { { "lb/cu yd", "lb/cu ft", NULL }, { "kg/m3", NULL } },
 		[QUANTITY_VOLUME] = { { "cu yd", "cu ft", NULL }, { "m3", "L", NULL } },
 	};
@@ -48,12 +47,11 @@ static const char *const *units_of(const struct asked *asked)
 
 	if (is_length(asked))
 		return lengths_of(asked);
-	if (kind == VALUE_AMOUNT && asked->span == SPAN_LONG &&
-		asked->rule->quantity < sizeof large / sizeof *large)
+	if (kind != VALUE_AMOUNT)
+		return kind == VALUE_PERCENT ? percents : none;
+	if (asked->span == SPAN_LONG && asked->rule->quantity < sizeof large / sizeof *large)
 		return large[asked->rule->quantity][asked->units];
-	if (kind == VALUE_AMOUNT)
-		return amounts[asked->rule->quantity][asked->units];
-	return kind == VALUE_PERCENT ? percents : none;
+	return amounts[asked->rule->quantity][asked->units];
 }
 
 const char *strict_unit(const struct asked *asked)

@@ -13,7 +13,8 @@ enum part {
 enum { PARTS = PART_ASSUMED + 1 };
 
 /* A set of parts has 1u << part for each. */
-enum { PARTS_ALL = (1u << PARTS) - 1 };
+/* All that are printed together: the set-out sheet is a paper of its own. */
+enum { PARTS_ALL = ((1u << PARTS) - 1) & ~(1u << PART_SETOUT) };
 /* Besides: on pages for a printer (paged.h). */
 enum { PARTS_PAGED = 1u << PARTS };
 
