@@ -781,6 +781,9 @@ START_TEST(what_is_seen_costs_few_bytes_a_key)
 		terminal_keys(at.t, rows[i].before);
 		terminal_settle(at.t);
 		shown_wait_counted(at.t);
+		/* On a busy machine some of it may still come. */
+		for (int more = 0; more < 5 && terminal_settle(at.t).bytes > 0;)
+			more++;
 		terminal_keys(at.t, rows[i].keys);
 		cost = terminal_settle(at.t);
 		ck_assert_msg(cost.bytes > 0 && cost.bytes <= rows[i].most,

@@ -206,10 +206,10 @@ static const char *offcuts_words(const struct report *report, const struct fenci
 
 static void print_panels(const struct report *report, const struct fencing *fencing)
 {
-	const char *whole = "", *narrower = "", *sawn = "";
+	const char *uncut = "", *narrower = "", *sawn = "";
 
 	if (fencing->panels_whole > 0)
-		whole = say(report, "%s%s", word_count(report, fencing->panels_whole, "whole",
+		uncut = say(report, "%s%s", word_count(report, fencing->panels_whole, "whole",
 			"whole"), fencing->panel_pieces > 0 ? " and " : "");
 	if (fencing->panel_pieces > 0)
 		narrower = say(report, "%s cut from %s",
@@ -221,7 +221,7 @@ static void print_panels(const struct report *report, const struct fencing *fenc
 			word_inches(report, fencing->kerf),
 			cuts_words(report, fencing->cuts, fencing->cut_count, fencing->fit));
 	print_lines(report, 2, 2, "Panels %s wide between posts: %s%s; bought\t%s.%s%s",
-		word_inches(report, fencing->panel), whole, narrower,
+		word_inches(report, fencing->panel), uncut, narrower,
 		plain_count(report, fencing->panels_bought), offcuts_words(report, fencing), sawn);
 }
 
