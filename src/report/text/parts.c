@@ -25,7 +25,7 @@ static const struct part_row {
 		ALL_WALLS_AND_CAPS, AT(HAUL), { print_shopping } },
 	[PART_PROGRAMME] = { "programme", "Programme", "the order of work",
 		ALL_WALLS_AND_CAPS, 0, { print_programme } },
-	[PART_SETOUT] = { "setout", "Set-out", "strings, boards and offsets by tape", NOTHING,
+	[PART_SETOUT] = { "setout", "Set-out", "strings and offsets", NOTHING,
 		AT(SET_OUT), { print_setout } },
 	[PART_DIG] = { "dig", "Dig and stone", "what is dug and laid on it",
 		ALL_WALLS, AT(STRIP) | AT(DIG) | AT(HAUL) | AT(TAMP) | AT(FABRIC) | AT(BASE) |
