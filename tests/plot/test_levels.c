@@ -79,8 +79,10 @@ START_TEST(a_drop_is_its_four_corners_weighed_by_area)
 			nm across = corner % 2 ? right : step - right;
 			nm along = corner / 2 ? down : step - down;
 
-			sum += (long double)across * (long double)along * (long double)
-				levels.drops[(y + corner / 2) * columns + x + corner % 2];
+			int row = y + corner / 2;
+
+			sum += (long double)across * (long double)along *
+				(long double)levels.drops[row * columns + x + corner % 2];
 		}
 		sum /= (long double)step * (long double)step;
 		ck_assert_msg(fabsl((long double)levels_drop(&levels, x * step + right,

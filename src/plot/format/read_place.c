@@ -123,7 +123,7 @@ static bool corner_scan(struct scan *s, struct place *corner, struct diag *d)
 
 bool read_rectangle(struct scan *s, struct rectangle *cells, struct diag *d)
 {
-	struct place from, to;
+	struct place from = { 0, 0 }, to = { 0, 0 };
 	const char *word;
 	struct scan start;
 	size_t length;
