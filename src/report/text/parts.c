@@ -151,7 +151,6 @@ void report_text(struct sink *out, const struct plot *plot, const struct takeoff
 {
 	struct arena words = ARENA_EMPTY;
 	struct report report = report_of(out, &words, plot, takeoff, name);
-
 	struct paged_sink paged = paged_sink(out);
 	bool is_paged = (parts & PARTS_PAGED) != 0;
 

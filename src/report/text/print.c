@@ -25,15 +25,25 @@ struct report report_of(struct sink *out, struct arena *words, const struct plot
 		.units = plot_units(plot), .file = name };
 }
 
+/* A sheet by itself begins with what it is and its plot. The words are cleared by the caller. */
+static struct report sheet_begin(struct sink *out, struct arena *words, const struct plot *plot,
+	const struct takeoff *takeoff, const char *name, const char *first_line)
+{
+	const struct report report = report_of(out, words, plot, takeoff, name);
+
+	sink_print(out, "%s %d\n", first_line, FIRST_LINE_VERSION);
+	print_plan_head(&report);
+	print_blank(&report);
+	return report;
+}
+
 void report_plan(struct sink *out, const struct plot *plot, const struct takeoff *takeoff,
 	const char *name)
 {
 	struct arena words = ARENA_EMPTY;
-	const struct report report = report_of(out, &words, plot, takeoff, name);
+	const struct report report = sheet_begin(out, &words, plot, takeoff, name,
+		FIRST_LINE_PLAN);
 
-	sink_print(out, "%s %d\n", FIRST_LINE_PLAN, FIRST_LINE_VERSION);
-	print_plan_head(&report);
-	print_blank(&report);
 	print_drawing(&report, NULL);
 	arena_clear(&words);
 }
@@ -42,11 +52,9 @@ void report_setout(struct sink *out, const struct plot *plot, const struct takeo
 	const char *name)
 {
 	struct arena words = ARENA_EMPTY;
-	const struct report report = report_of(out, &words, plot, takeoff, name);
+	const struct report report = sheet_begin(out, &words, plot, takeoff, name,
+		FIRST_LINE_SETOUT);
 
-	sink_print(out, "%s %d\n", FIRST_LINE_SETOUT, FIRST_LINE_VERSION);
-	print_plan_head(&report);
-	print_blank(&report);
 	print_setout_all(&report);
 	arena_clear(&words);
 }
@@ -69,26 +77,29 @@ void print_lines(const struct report *report, size_t first, size_t rest, const c
 	arena_clear(report->words);
 }
 
+static void note(const struct report *report, const char *format, va_list list)
+{
+	page_note(report->out, arena_vprint(report->words, format, list));
+	arena_clear(report->words);
+}
+
 void print_note(const struct report *report, const char *format, ...)
 {
 	va_list list;
 
 	va_start(list, format);
-	page_note(report->out, arena_vprint(report->words, format, list));
+	note(report, format, list);
 	va_end(list);
-	arena_clear(report->words);
 }
 
 void print_explained(const struct report *report, const char *format, ...)
 {
 	va_list list;
 
-	if (report->is_whole)
-		return;
 	va_start(list, format);
-	page_note(report->out, arena_vprint(report->words, format, list));
+	if (!report->is_whole)
+		note(report, format, list);
 	va_end(list);
-	arena_clear(report->words);
 }
 
 void print_blank(const struct report *report)
@@ -264,20 +275,4 @@ const char *cuts_words(const struct report *report, const struct cut *cuts, int 
 			plain_count(report, cuts[i].blocks), PAGE_TIE,
 			cut_words(report, &cuts[i], fit));
 	return say_text(report, &words);
-}
-
-void print_cut_table(const struct report *report, const char *const headings[2],
-	const struct cut *cuts, int count, nm fit)
-{
-	const struct table_column columns[] = {
-		{ headings[0], COLUMN_RIGHT }, { headings[1], COLUMN_WRAPS },
-	};
-	struct hand_table table = hand_table(columns, 2, 2);
-
-	for (int i = 0; i < count; i++) {
-		TABLE_ROW(&table, plain_count(report, cuts[i].blocks),
-			cut_words(report, &cuts[i], fit));
-		arena_clear(report->words);
-	}
-	hand_table_print(&table, report->out);
 }

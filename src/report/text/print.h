@@ -119,8 +119,5 @@ nm saw_length(const struct report *report, nm place, nm fit);
 const char *allowed_words(const struct report *report, enum attribute a);
 /* "2 into 1 of 63 1/8 in; 1 into 2 of 45 7/8 in": all cuts of blocks or pieces. */
 const char *cuts_words(const struct report *report, const struct cut *cuts, int count, nm fit);
-/* Two columns: how many, and what each is cut into. */
-void print_cut_table(const struct report *report, const char *const headings[2],
-	const struct cut *cuts, int count, nm fit);
 
 #endif

@@ -252,7 +252,6 @@ static void print_entries(const struct report *report, struct listing *listing,
 
 	for (int i = 0; i < areas->count; i++) {
 		const struct area_row *area = &areas->list[i];
-
 		struct text heading = TEXT_EMPTY;
 
 		if (!is_laid(area))
@@ -277,7 +276,6 @@ static void print_all(const struct report *report, enum origin origin, const cha
 	for (int i = 0; i < takeoff->fences.count; i++) {
 		const struct fence *fence = takeoff->fences.list[i].fence;
 		size_t at = (size_t)(fence - takeoff->plot.details.fences);
-
 		struct text heading = TEXT_EMPTY;
 
 		text_print(&heading, "%s: ", fence->name);

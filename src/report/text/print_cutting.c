@@ -56,9 +56,26 @@ static bool is_sawn_as_before(const struct cuttings *cuttings, int at)
 	return false;
 }
 
+/* How many blocks, and what each of them is cut into. */
+static void print_cuts(const struct report *report, const struct cutting *cutting)
+{
+	static const struct table_column columns[] = {
+		{ "Blocks", COLUMN_RIGHT }, { "Saw each into", COLUMN_WRAPS },
+	};
+	struct hand_table table = hand_table(columns, 2, 2);
+
+	for (int i = 0; i < cutting->cut_count; i++) {
+		const struct cut *cut = &cutting->cuts[i];
+
+		TABLE_ROW(&table, plain_count(report, cut->blocks),
+			cut_words(report, cut, cutting->gap));
+		arena_clear(report->words);
+	}
+	hand_table_print(&table, report->out);
+}
+
 static void print_size(const struct report *report, int at)
 {
-	static const char *const headings[] = { "Blocks", "Saw each into" };
 	const struct cuttings *cuttings = &report->takeoff->cuttings;
 	const struct cutting *cutting = &cuttings->list[at];
 
@@ -79,7 +96,7 @@ static void print_size(const struct report *report, int at)
 			cutting->joint == 0 ? "" : say(report, " A block has %s of stone.",
 			word_inches(report, cutting->block.along - cutting->joint)));
 	print_pieces(report, cutting);
-	print_cut_table(report, headings, cutting->cuts, cutting->cut_count, cutting->gap);
+	print_cuts(report, cutting);
 }
 
 void print_cutting(const struct report *report)
