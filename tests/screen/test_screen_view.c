@@ -761,18 +761,18 @@ END_TEST
 START_TEST(what_is_seen_costs_few_bytes_a_key)
 {
 	static const struct {
-		const char *before, *keys;
+		const char *first, *before, *keys; /* first: drawn by itself */
 		size_t most;
-		const char *seen; /* once all of `before` is drawn; NULL: nothing tells */
+		const char *seen; /* once `before` is drawn; NULL: nothing tells */
 	} rows[] = {
-		{ "/", "right", 80, NULL },
-		{ "_", "right", 80, NULL },
-		/* within a region between brackets, and into one */
-		{ "\" 5 right 5 down", "right", 95, "5 ft across, 5 ft down" },
-		{ "\" 3 right 4 down", "right", 210, "3 ft across, 4 ft down" },
-		{ "/ space right", "right", 70, NULL },
-		{ "", "_", 7500, NULL }, /* every dot beside one of another colour */
-		{ "", "/", 2100, NULL },
+		{ "", "/", "right", 80, NULL },
+		{ "", "_", "right", 80, NULL },
+		/* Within a region between brackets, and into one, with as many lines to say. */
+		{ "", "\" 5 right 5 down", "right", 95, "5 ft across, 5 ft down" },
+		{ "\" 4 right 4 down", "left", "right", 210, "3 ft across, 4 ft down" },
+		{ "", "/ space right", "right", 70, NULL },
+		{ "", "", "_", 7500, NULL }, /* every dot beside one of another colour */
+		{ "", "", "/", 2100, NULL },
 	};
 	struct table at;
 
@@ -780,9 +780,12 @@ START_TEST(what_is_seen_costs_few_bytes_a_key)
 		struct traffic cost;
 
 		table_sit(&at, "great-court.plot", 24, 80);
+		terminal_keys(at.t, rows[i].first);
+		shown_wait_counted(at.t);
 		terminal_keys(at.t, rows[i].before);
 		if (rows[i].seen)
 			terminal_wait(at.t, rows[i].seen);
+		terminal_settle(at.t);
 		shown_wait_counted(at.t);
 		terminal_settle(at.t);
 		terminal_keys(at.t, rows[i].keys);
