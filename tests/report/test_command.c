@@ -167,6 +167,20 @@ START_TEST(a_part_that_there_is_not_is_refused)
 }
 END_TEST
 
+START_TEST(pages_are_parted_by_form_feeds_where_they_are_asked_for)
+{
+	struct program_result r = program_run(ARGUMENTS("takeoff", plot), NULL);
+
+	ck_assert_ptr_null(strchr(r.output.bytes, '\f'));
+	program_free(&r);
+	check_run(ARGUMENTS("takeoff", "--pages", plot), 0, "\f\nShopping --", "");
+	check_run(ARGUMENTS("takeoff", "--only", "walls,fence", "--pages", plot), 0,
+		"\f\nFence --", "");
+	check_run(ARGUMENTS("takeoff", "--pages", "--json", plot), 2, "", "--pages are for");
+	check_run(ARGUMENTS("plan", "--pages", plot), 2, "", "--pages is not understood");
+}
+END_TEST
+
 START_TEST(json_and_tables_have_no_parts)
 {
 	const char *words = "--only and --pages are for the takeoff as text";
@@ -493,6 +507,7 @@ Suite *test_suite(void)
 	tcase_add_test(output, the_parts_are_listed_by_their_words_without_a_plot);
 	tcase_add_test(output, only_the_parts_asked_for_are_printed);
 	tcase_add_test(output, a_part_that_there_is_not_is_refused);
+	tcase_add_test(output, pages_are_parted_by_form_feeds_where_they_are_asked_for);
 	tcase_add_test(output, json_and_tables_have_no_parts);
 	tcase_add_test(output, a_plan_is_printed_alone);
 	tcase_add_test(output, a_set_out_is_printed_alone);

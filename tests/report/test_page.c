@@ -41,6 +41,11 @@ START_TEST(the_head_of_a_part_is_as_wide_as_the_page)
 	prints("\nWalls ---------------------------------------------------"
 		" Herb court, court.plot\n");
 	text_clear(&out);
+	page_rule(&sink.sink, "A title of 37 columns: as it stands..",
+		"a name of 38 columns, as it stands too");
+	prints("\nA title of 37 columns: as it stands.. --- a name of 38 columns, as it stands "
+		"too\n");
+	text_clear(&out);
 	page_rule(&sink.sink, "A title of fifty columns, which is as long as it is",
 		"a name of twenty-six columns");
 	prints("\nA title of fifty columns, which is as long as it is  a name of twenty-six\n"

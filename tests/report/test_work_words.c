@@ -426,6 +426,18 @@ START_TEST(a_step_says_people_hours_what_must_have_come_and_how_much_there_is_to
 }
 END_TEST
 
+START_TEST(a_plate_compactor_takes_two_people)
+{
+	garden_rectangle(&garden, 'p', 4, 4);
+	say_all();
+	says(" Tamp the ground 2 + ");
+	says(" Lay the fabric 1 + ");
+	plot_set(&garden.plot, 0, ALLOW_TAMPER, "hand");
+	say_all();
+	says(" Tamp the ground 1 + ");
+}
+END_TEST
+
 /* By their sizes blocks are told in what is bought. */
 START_TEST(blocks_of_several_sizes_are_named_once_where_they_must_be_there)
 {
@@ -575,6 +587,7 @@ Suite *test_suite(void)
 	tcase_add_test(steps,
 		a_step_says_people_hours_what_must_have_come_and_how_much_there_is_to_do);
 	tcase_add_test(steps, blocks_of_several_sizes_are_named_once_where_they_must_be_there);
+	tcase_add_test(steps, a_plate_compactor_takes_two_people);
 	tcase_add_test(steps, a_tool_of_several_steps_is_listed_once);
 	tcase_add_loop_test(steps, a_step_is_worded_by_what_the_plot_has, 0,
 		sizeof worded / sizeof *worded);
