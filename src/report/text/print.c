@@ -77,6 +77,7 @@ void print_lines(const struct report *report, size_t first, size_t rest, const c
 	arena_clear(report->words);
 }
 
+__attribute__((format(printf, 2, 0)))
 static void note(const struct report *report, const char *format, va_list list)
 {
 	page_note(report->out, arena_vprint(report->words, format, list));
