@@ -255,6 +255,13 @@ static void parts_say_the_whole(const char *what)
 	text_fini(&parts);
 }
 
+/* The whole has no advice where nothing would be spared; by itself that is said. */
+static bool is_idle_advice(int part)
+{
+	return part == PART_ADVICE && strstr(alone[part].bytes,
+		"\nNo small change that was tried would spare anything.\n");
+}
+
 /* Each part of the whole begins as it does by itself. */
 static void whole_has_their_heads(const char *what)
 {
@@ -266,6 +273,10 @@ static void whole_has_their_heads(const char *what)
 
 		if (!*head || !(PARTS_ALL & (1u << part)))
 			continue;
+		if (is_idle_advice(part)) {
+			ck_assert_ptr_null(strstr(all.bytes, "\nAdvice -"));
+			continue;
+		}
 		snprintf(line, sizeof line, "%.*s\n", (int)strcspn(head + 1, "\n") + 1, head);
 		at = strstr(at, line);
 		ck_assert_msg(at, "%s: %s", what, part_word((enum part)part));
@@ -374,7 +385,8 @@ static const char *const minds[PARTS] = {
 	[PART_FRONT] = "", [PART_SHOPPING] = "payload", [PART_PROGRAMME] = "",
 	[PART_SETOUT] = "services, boundary",
 	[PART_DIG] = "services, pits, auger, dust, compactor, payload",
-	[PART_WALLS] = "code, dust, saw, adhesive, soil", [PART_FILL] = "soil",
+	[PART_WALLS] = "boundary, code, dust, saw, adhesive, soil",
+	[PART_FILL] = "soil",
 	[PART_FENCE] = "boundary, code, dust, concrete, timber, lifting", [PART_LAWN] = "",
 	[PART_ADVICE] = "", [PART_AREAS] = "", [PART_ASSUMED] = "",
 };
@@ -519,7 +531,7 @@ START_TEST(a_small_garden_takes_few_lines)
 	garden_file(&garden, "plots/court.plot");
 	garden_count(&garden);
 	print_as(&all, "court.plot", PARTS_ALL);
-	ck_assert_int_le(lines_of(all.bytes), 320);
+	ck_assert_int_le(lines_of(all.bytes), 300);
 	print_as(&alone[PART_SHOPPING], "court.plot", 1u << PART_SHOPPING);
 	ck_assert_int_le(lines_of(alone[PART_SHOPPING].bytes) - 2, 40);
 }

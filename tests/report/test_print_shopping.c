@@ -91,7 +91,7 @@ START_TEST(what_weighs_over_50_lb_is_lifted_by_two)
 	print("'goods': [" BLOCK("'pack': 'piece', 'size': 1, 'price': 2")
 		", {'item': 'mulch', 'packs': [{'pack': 'bag', 'size': '2 cu ft', 'price': 4, "
 		"'weight': '50 lb'}]}]");
-	ck_assert(shows("block 16 in x 8 in x 6 in 60.0 lb.\n"));
+	ck_assert(shows("block 16 in x 8 in x\n  6 in 60.0 lb.\n"));
 	ck_assert(!shows("Here: Mulch") && !shows("; Mulch"));
 }
 END_TEST
@@ -102,7 +102,7 @@ START_TEST(nobody_lifts_a_pallet_or_what_is_loose)
 	print("'goods': [" BLOCK("'pack': 'pallet', 'size': 60, 'price': 200, 'weight': '3000 lb'")
 		", {'item': 'mulch', 'packs': [{'pack': 'bulk', 'size': '1 cu yd', 'price': "
 		"30}]}]");
-	ck_assert(shows("block 16 in x 8 in x 6 in 60.0 lb.\n"));
+	ck_assert(shows("block 16 in x 8 in x\n  6 in 60.0 lb.\n"));
 	ck_assert(!shows("3,000 lb."));
 	ck_assert(shows("1 pallet of 60"));
 	ck_assert(shows(" 30.00 for 1 cu yd "));
@@ -150,7 +150,7 @@ START_TEST(who_works_alone_is_told_of_lighter_bags)
 	print(NULL);
 	/* 15 bags of 0.6 cu ft; 0.375 cu ft a bag of 50 lb. */
 	ck_assert(shows("Who works alone takes lighter bags of concrete: 24 of 50 lb.\n"));
-	ck_assert(shows("Here:\n  Concrete, bags 80.0 lb.\n"));
+	ck_assert(shows("Here: Concrete, bags 80.0 lb.\n"));
 	plot_set(&garden.plot, 0, ALLOW_CREW, "2");
 	text_clear(&page);
 	print(NULL);

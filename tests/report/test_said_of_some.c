@@ -110,7 +110,7 @@ static const struct { const char *rows[7], *words; } told[] = {
 	{ { "llllllll", "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", NULL },
 		", but over the base of a wall only what fits under the turf;" },
 	{ { "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", NULL },
-		" Liner, a permeable filter fabric, goes round the inside of the walls, " },
+		" Liner, a permeable filter fabric, inside the walls, as high as the soil" },
 	{ { "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", NULL },
 		" A wall's base reaches past both its faces, " },
 	{ { "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", NULL }, " Blocks are square-ended, " },

@@ -305,24 +305,24 @@ START_TEST(what_can_hurt_is_said)
 	says("public lines only");
 	says("private locator");
 	says("Smell of gas: stop, leave, call.");
-	says("confirmed with the neighbour or by survey");
+	says("Have its line agreed or surveyed before anything is built on it.");
 	says("29 CFR 1926.1153, Table 1");
-	says("Tipping and tamping dry stone gives off silica dust");
+	says("Dry stone gives off silica dust: wet it, wear a respirator.");
 	says("A plate stays 12 in from a fresh wall.");
 	says("Fixtures are fixed against tipping");
-	says("Slurry goes into no drain.");
+	says("no slurry in drains.");
 	says("Wet, it burns skin and eyes");
-	says("more than 50 lb takes two people or a trolley");
+	says("Over 50 lb: two people or a trolley.");
 	says("Concrete, bags 80.0 lb");
 	says("Nobody in a trench more than 4 ft deep");
 	says("never burnt");
-	says("tested for lead");
+	says("test it for lead");
 	says("licensed practice");
 	says("local code");
 	says("payload");
 	plot_set(&garden.plot, 0, HEAD_UNITS, "metric");
 	say_all();
-	says("more than 23 kg takes two people");
+	says("Over 23 kg: two people or a trolley.");
 	says("Nobody in a trench more than 1.2 m deep");
 	says("A plate stays 300 mm from a fresh wall.");
 	says_not("50 lb");
@@ -333,7 +333,7 @@ END_TEST
 static const struct { const char *bag, *says, *says_not; } bags[] = {
 	{ "0.6 cu ft", "Here: Concrete, bags 80.0 lb.", "Here: Concrete, bags 60" },
 	{ "0.45 cu ft", "Here: Concrete, bags 60.0 lb.", "Concrete, bags 80" },
-	{ "0.36 cu ft", "Set the posts", "takes two people or a trolley" },
+	{ "0.36 cu ft", "Set the posts", "two people or a trolley" },
 };
 
 START_TEST(a_bag_too_heavy_for_one_is_named_though_it_has_no_price)
@@ -555,8 +555,7 @@ START_TEST(extra_goods_are_named_where_they_are_got)
 	say_all();
 	says("Marking paint");
 	says("Have at hand what the plot lists as extra.");
-	says("boards, stakes, string and paint for setting out, the hire of a plate compactor, "
-		"tools");
+	says("boards, stakes, string, paint, compactor hire, tools");
 }
 END_TEST
 

@@ -125,12 +125,18 @@ static void begin_part(struct part_sink *part)
 	arena_clear(&words);
 }
 
+/* Where all parts are printed the rule parts them: no blank line after it. */
 static void write_part(struct sink *sink, const char *bytes, size_t length)
 {
 	struct part_sink *part = (struct part_sink *)sink;
 
-	if (!part->is_begun)
+	if (!part->is_begun) {
 		begin_part(part);
+		if (part->report->is_whole && part->part != PART_FRONT && *bytes == '\n') {
+			bytes++;
+			length--;
+		}
+	}
 	sink_add_bytes(part->report->out, bytes, length);
 }
 

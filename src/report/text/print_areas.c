@@ -54,7 +54,7 @@ void print_edges(const struct report *report)
 					class_word((enum plot_class)a),
 					class_word((enum plot_class)b),
 					tied(report, plain_sides(report, survey->edges[a][b])));
-	print_note(report, "Edges, each once (the boundary is the edge of the plan): %s.%s",
+	print_note(report, "Edges (boundary: the plan's): %s.%s",
 		words.bytes,
 		same < CLASSES ? say(report, " Two letters of one kind side by side count as %s "
 			"and %s.", class_word((enum plot_class)same),

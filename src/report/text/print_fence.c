@@ -183,7 +183,8 @@ static void print_setting_out(const struct report *report, int fence)
 		.fencing = &report->takeoff->fences.list[fence], .fence = fence };
 
 	table_print(&out.table, report->out);
-	print_blank(report);
+	if (!report->is_whole)
+		print_blank(report);
 }
 
 /* ---- Panels ---------------------------------------------------------------------------------- */

@@ -180,10 +180,10 @@ static const char *hours_words(const struct report *report)
 
 	if (sum->hours <= 0)
 		return "no work that has a rate";
-	return say(report, "%s where rates are known: %s of %s at %s a day%s",
-		word_hours(report, sum->hours), word_days(report, sum->days), sum->crew == 1 ?
-		"one person" : say(report, "a crew of %s", plain_count(report, sum->crew)),
-		word_hours(report, sum->day), sum->unrated > 0 ? "; the rest on top" : "");
+	return say(report, "%s at known rates%s: %s of %s, %s", word_hours(report, sum->hours),
+		sum->unrated > 0 ? ", more on top" : "", word_days(report, sum->days),
+		word_hours(report, sum->day), sum->crew == 1 ? "one person" :
+		say(report, "a crew of %s", plain_count(report, sum->crew)));
 }
 
 static void print_totals(const struct report *report)
@@ -201,7 +201,7 @@ static void print_totals(const struct report *report)
 	if (takeoff->work.count > 0)
 		TABLE_ROW(&table, "Work", hours_words(report));
 	hand_table_print(&table, report->out);
-	print_lines(report, 0, 0, "Not counted, unless the plot lists it as extra: %s.",
+	print_lines(report, 0, 0, "Not counted unless an extra: %s.",
 		uncounted_words(report));
 }
 

@@ -228,12 +228,12 @@ static const char *fences_words(const struct report *report)
 
 static void print_signs(const struct report *report, const struct cuts *cuts)
 {
-	print_note(report, "%s%s Lines of - | and + go round beds and fixtures, dots along other "
+	print_note(report, "%s%s Lines of - | + go round beds and fixtures, dots along other "
 		"edges.%s%s%s", scale_sentences(report, cuts), letters_words(report),
-		has_sheets(&report->takeoff->walls) ? " A number in a bed's line is that of the "
-		"side, as on its laying sheet." : "",
-		report->takeoff->fences.count > 0 ? " Fence is = and #, a post o with its number "
-		"where there is room, a gate a gap with its number after G." : "",
+		has_sheets(&report->takeoff->walls) ? " A number in a bed's line is a side's, "
+		"as on its laying sheet." : "",
+		report->takeoff->fences.count > 0 ? " Fence: = and #; post: o and its number; "
+		"gate: a gap and G." : "",
 		fences_words(report));
 }
 

@@ -111,7 +111,7 @@ static const char *doing_words(const struct report *report, const struct planned
 static void print_steps(const struct report *report)
 {
 	static const struct table_column columns[] = {
-		{ "", COLUMN_RIGHT }, { "Step", COLUMN_LEFT }, { "People", COLUMN_RIGHT },
+		{ "", COLUMN_RIGHT }, { "Step", COLUMN_LEFT }, { "Crew", COLUMN_RIGHT },
 		{ "Hours", COLUMN_RIGHT }, { "Must be there", COLUMN_WRAPS },
 	};
 	const struct work *work = &report->takeoff->work;

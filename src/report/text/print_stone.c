@@ -20,8 +20,8 @@ void print_liner(const struct report *report)
 
 	if (liners->rolls == 0)
 		return;
-	print_lines(report, 0, 2, "Liner, a permeable filter fabric, goes round the inside of the "
-		"walls, as high as the soil there and what is turned under:");
+	print_lines(report, 0, 2, "Liner, a permeable filter fabric, inside the walls, as high as "
+		"the soil%s:", report->is_whole ? "" : " and what is turned under it");
 	print_alike(report, &liner_table, liners->list, liners->count);
 	if (liners->joins > 0)
 		joins = say(report, ", and with the same where one goes on with another or lies "

@@ -31,15 +31,8 @@ static const struct caution cautions[] = {
 		"The pins of the fabric find lines too." } },
 	{ "services", AT(EDGING), { .all = FACT(EDGING), .none = FACT(FABRIC), .words =
 		"The spikes of the edging find lines too." } },
-	{ "boundary", AT(SET_OUT) | AT(POSTS), { .all = FACT(WALLS) | FACT(POSTS), .words =
-		"Before a fence or a wall is built on the boundary, have its line confirmed with "
-		"the neighbour or by survey." } },
-	{ "boundary", AT(SET_OUT) | AT(WALLS), { .all = FACT(WALLS), .none = FACT(POSTS), .words =
-		"Before a wall is built on the boundary, have its line confirmed with the "
-		"neighbour or by survey." } },
-	{ "boundary", AT(SET_OUT) | AT(POSTS), { .all = FACT(POSTS), .none = FACT(WALLS), .words =
-		"Before a fence is built on the boundary, have its line confirmed with the "
-		"neighbour or by survey." } },
+	{ "boundary", AT(SET_OUT) | AT(POSTS) | AT(WALLS), { .any = FACT(WALLS) | FACT(POSTS),
+		.words = "Have its line agreed or surveyed before anything is built on it." } },
 	{ "code", AT(WALLS), { .all = FACT(WALLS), .words =
 		"Walls that hold ground, and what frost does to them, are matters of local code: "
 		"ask before building." } },
@@ -60,17 +53,15 @@ static const struct caution cautions[] = {
 	{ "auger", AT(DIG), { .all = FACT(HOLES), .words =
 		"It takes two people, hearing protection and firm boots; never near marks." } },
 	{ "dust", AT(BASE) | AT(SURFACE), { .any = STONE, .words =
-		"Tipping and tamping dry stone gives off silica dust: wet it, wear a "
-		"respirator." } },
+		"Dry stone gives off silica dust: wet it, wear a respirator." } },
 	{ "dust", AT(WALLS), { .all = FACT(CUTS), .words =
-		"Sawing block gives off silica dust: saw wet or with extraction, in a respirator "
+		"Sawn block gives off silica dust: saw wet or with extraction, in a respirator "
 		"(U.S. Occupational Safety and Health Administration, 29 CFR 1926.1153, Table 1, "
 		"or your local rule)." } },
 	{ "dust", AT(POSTS), { .all = FACT(CONCRETE), .words =
-		"Dry concrete dusts as it is tipped: stand upwind, wear a respirator." } },
+		"Dry concrete dusts: stand upwind, wear a respirator." } },
 	{ "saw", AT(WALLS), { .all = FACT(CUTS), .words =
-		"Protect eyes and hearing, mind kickback, keep bystanders off. Slurry goes into no "
-		"drain." } },
+		"Protect eyes and ears, mind kickback, keep people off, no slurry in drains." } },
 	{ "compactor", AT(TAMP) | AT(BASE) | AT(SURFACE), { .all = FACT(PLATE), .any = STONE,
 		.words = "Mind feet and hearing; two people carry it; never near marks, close to a "
 		"house or over a drain." } },
@@ -82,21 +73,20 @@ static const struct caution cautions[] = {
 	{ "adhesive", AT(WALLS), { .all = FACT(ADHESIVE), .words =
 		"Fresh air, and what its label says." } },
 	{ "timber", AT(POSTS) | AT(PANELS), { .any = FENCE, .words =
-		"Treated timber: a mask when it is sawn, never burnt." } },
+		"Treated: a mask when it is sawn, never burnt." } },
 	{ "timber", 0, { .all = FACT(BEDS), .any = FENCE, .words =
-		"Its sawdust is kept out of the beds." } },
+		"No sawdust in the beds." } },
 	{ lifting, LIFTING_STEPS, { .words =
-		"What weighs more than 50 lb takes two people or a trolley.", .metric =
-		"What weighs more than 23 kg takes two people or a trolley." } },
+		"Over 50 lb: two people or a trolley.", .metric =
+		"Over 23 kg: two people or a trolley." } },
 	{ "tipping", AT(FIXTURES_INSIDE) | AT(FIXTURES), { .all = FACT(FIXTURES), .words =
 		"Fixtures are fixed against tipping: children climb." } },
 	{ "payload", AT(HAUL), { .all = FACT(SPOIL), .words =
-		"Never load a vehicle over its own payload: wet soil is heavy. A skip in the "
-		"street may need a permit." } },
+		"Never exceed a vehicle's: wet soil is heavy. A skip may need a permit." } },
 	{ "soil", AT(BACKFILL) | AT(FILL) | AT(MULCH), { .any = FILLED | FACT(MULCH), .words =
-		"Gloves for soil and whatever is mixed or spread." } },
+		"Wear gloves." } },
 	{ "soil", 0, { .all = FACT(BEDS), .words =
-		"By old houses have the soil tested for lead before food is grown in it." } },
+		"By old houses test it for lead before growing food in it." } },
 };
 enum { CAUTIONS = sizeof cautions / sizeof *cautions };
 

@@ -83,7 +83,7 @@ static const struct step_phrase phrases[] = {
 	{ WORK_SET_ASIDE, TITLE, { .all = FACT(REUSED) | FACT(BACKFILL),
 		.words = "Set aside topsoil, and soil for the backfill" } },
 	{ WORK_SET_ASIDE, TITLE, { .all = FACT(REUSED), .words = "Set aside topsoil" } },
-	{ WORK_SET_ASIDE, TITLE, { .words = "Set aside soil for the backfill" } },
+	{ WORK_SET_ASIDE, TITLE, { .words = "Set soil aside for backfill" } },
 	{ WORK_SET_ASIDE, DOING, { .words =
 		"Within reach of where it goes back, clear of strings and of the barrows' way; "
 		"covered." } },
@@ -138,7 +138,7 @@ static const struct step_phrase phrases[] = {
 	{ WORK_WALLS, TOOLS, { .all = FACT(CUTS), .words = "rule, square, hired block saw" } },
 
 	{ WORK_BACKFILL, TITLE, { .all = FACT(BACKFILL) | FACT(LOOSENED),
-		.words = "Backfill outside, loosen inside" } },
+		.words = "Backfill, loosen inside" } },
 	{ WORK_BACKFILL, TITLE, { .all = FACT(BACKFILL), .words = "Backfill outside the walls" } },
 	{ WORK_BACKFILL, TITLE, { .all = FACT(LOOSENED),
 		.words = "Loosen the ground inside the walls" } },
@@ -299,13 +299,13 @@ const char *work_tools(const struct report *report)
 const char *uncounted_words(const struct report *report)
 {
 	static const struct phrase uncounted[] = {
-		{ .all = FACT(CORE), .words = "boards, stakes, string and paint for setting out" },
+		{ .all = FACT(CORE), .words = "boards, stakes, string, paint" },
 		{ .all = FACT(PLATE), .any = FACT(BASE) | FACT(PATHS),
-			.words = "the hire of a plate compactor" },
-		{ .all = FACT(CUTS), .words = "a saw's hire and blade" },
-		{ .any = FENCE, .words = "screws and preservative" },
+			.words = "compactor hire" },
+		{ .all = FACT(CUTS), .words = "saw hire, blades" },
+		{ .any = FENCE, .words = "screws, preservative" },
 		{ .all = FACT(POSTS), .words = "post caps" },
-		{ .all = FACT(FIXTURES), .words = "the fixtures themselves" },
+		{ .all = FACT(FIXTURES), .words = "fixtures" },
 		{ .all = FACT(BEDS), .words = "plants" },
 		{ .words = "tools" },
 	};
