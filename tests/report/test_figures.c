@@ -300,9 +300,9 @@ START_TEST(a_lawn_of_turf_has_a_dash_for_its_seed)
 
 	print_rows(&report, &lawn_table, lawns, 2, 0, NULL);
 	ck_assert_str_eq(out.bytes,
-		"Lawn  Cover  Area each  Seed each  Topsoil   In place  Order each\n"
-		"L1    turf   1.0 sq ft          -     0 in  0.0 cu ft   0.0 cu ft\n"
-		"L1    seed   1.0 sq ft     2.0 lb     0 in  0.0 cu ft   0.0 cu ft\n");
+		"Lawn  Cover  Area each  Seed each  Topsoil   In place  Soil to order\n"
+		"L1    turf   1.0 sq ft          -     0 in  0.0 cu ft      0.0 cu ft\n"
+		"L1    seed   1.0 sq ft     2.0 lb     0 in  0.0 cu ft      0.0 cu ft\n");
 }
 END_TEST
 

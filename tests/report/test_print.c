@@ -350,10 +350,13 @@ START_TEST(what_lies_over_bases_is_told_where_it_goes)
 	find("B1   b  1 ft, 1 ft    8 ft x 4 ft  16 in       2 in  17.8 sq ft  12 1/2 in\n");
 	find("B2   b  11 ft, 1 ft   8 ft x 4 ft  15 in       3 in  17.8 sq ft  11 1/2 in\n");
 	/* 15 sq ft of 4 in and 13 of 2 1/4. */
-	find("\nL1    turf   28.0 sq ft     4 in  7.4 cu ft   8.6 cu ft\n");
+	find("\nL1    turf   28.0 sq ft     4 in  7.4 cu ft      8.6 cu ft\n");
 	join_lines();
 	find(" Put back outside walls and tamped: 0.08 cu yd, loose 0.11 cu yd.");
 	find("What is dug outside a wall and has no path, turf or lawn soil over it is put back");
+	/* Turf with 10 %, as on a small lawn. */
+	find("To order in all: Lawn topsoil 8.6 cu ft (15 % settlement); Turf 30.8 sq ft (10 % "
+		"trimming).");
 	/* Twice 76 x 28 in. */
 	find("29.6 sq ft of ground within beds is only loosened");
 	find("B1: Soil 12 1/2 in deep, over 3.0 sq ft of base within the wall 2 in more, "

@@ -103,6 +103,23 @@ void print_explained(const struct report *report, const char *format, ...)
 	va_end(list);
 }
 
+void print_ordered(const struct report *report, enum section section)
+{
+	const struct item_list *items = &report->takeoff->items;
+	struct text words = TEXT_EMPTY;
+
+	for (size_t i = 0; i < items->count; i++) {
+		const struct item *item = &items->list[i];
+		const char *note = item_note(report, item);
+
+		if (item->section == section && item->order > 0)
+			text_print(&words, "%s%s %s%s", words.length ? "; " : "",
+				item_label(report, item), item_amount(report, item, item->order),
+				note ? say(report, " (%s)", note) : "");
+	}
+	print_explained(report, "To order in all: %s.", say_text(report, &words));
+}
+
 void print_blank(const struct report *report)
 {
 	sink_add(report->out, "\n");

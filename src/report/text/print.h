@@ -85,6 +85,8 @@ void print_note(const struct report *report, const char *format, ...)
 /* The same of what explains: nothing where all parts are printed. */
 void print_explained(const struct report *report, const char *format, ...)
 	__attribute__((format(printf, 2, 3)));
+/* What is ordered of a section's goods, explained: nothing where all parts are printed. */
+void print_ordered(const struct report *report, enum section section);
 void print_blank(const struct report *report);
 
 /* The last column of a table, made by hand. */

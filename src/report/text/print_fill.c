@@ -59,6 +59,7 @@ void print_fill(const struct report *report)
 	for (int i = 0; i < groups.count; i++)
 		print_group(report, fills, &groups.list[i]);
 	groups_fini(&groups);
+	print_ordered(report, SECTION_FILL);
 	print_explained(report, "Order: in place and what settles; mulch does not settle%s.",
 		(report->takeoff->work.facts & FACT(AMENDED)) ?
 		", nor does what is dug into beds at ground level" : "");

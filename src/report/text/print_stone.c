@@ -154,6 +154,7 @@ void print_lawn(const struct report *report)
 	if (lawns->count == 0)
 		return;
 	print_alike(report, &lawn_table, lawns->list, lawns->count);
+	print_ordered(report, SECTION_LAWN);
 	print_explained(report, "Topsoil in place by area and depth%s; the order is with what "
 		"settles.", has_fact(report, FACT(WALLS)) ? ", but over the base of a wall only "
 		"what fits under the turf" : "");

@@ -123,7 +123,7 @@ static const struct figure figures[] = {
 	{ "seed_kg", "Seed each", NULL, FIELD(WEIGHT, lawn, seed), .flags = TEXT_DASHED },
 	{ "topsoil_depth_m", "Topsoil", NULL, FIELD(INCHES, lawn, topsoil_depth) },
 	{ "topsoil_m3", "In place", NULL, FIELD(VOLUME, lawn, topsoil) },
-	{ "order_m3", "Order each", NULL, FIELD(VOLUME, lawn, order) },
+	{ "order_m3", "Soil to order", NULL, FIELD(VOLUME, lawn, order) },
 	{ "reused_m3", NULL, NULL, FIELD(VOLUME, lawn, reused) },
 	{ "buy_m3", NULL, NULL, FIELD(VOLUME, lawn, buy) },
 };
