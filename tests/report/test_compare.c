@@ -327,6 +327,28 @@ START_TEST(what_is_ordered_now_is_the_old_order_with_more_and_without_what_is_le
 }
 END_TEST
 
+/* Kilograms are not taken from square metres. */
+START_TEST(an_extra_of_another_unit_is_another_good)
+{
+	static const struct amount amounts[VERSIONS] = {
+		{ 12 * MILLION, AMOUNT_GOODS_KG }, { 4 * MILLION, AMOUNT_GOODS_M2 } };
+	struct comparison comparison;
+	cJSON *json;
+
+	for (int i = 0; i < VERSIONS; i++) {
+		garden_file(&gardens[i], "plots/court.plot");
+		details_add_extra(&gardens[i].plot.details, memory_string("Pebbles"),
+			amounts[i]);
+		garden_count(&gardens[i]);
+	}
+	compare(&comparison, &gardens[OLD], &gardens[NEW]);
+	json = json_of_comparison(&comparison);
+	ck_assert_double_eq(changed(json_get(json, "left_over"), "extra"), 12);
+	ck_assert_double_eq(changed(json_get(json, "more"), "extra"), 4);
+	cJSON_Delete(json);
+}
+END_TEST
+
 /* ---- Text and JSON --------------------------------------------------------------------------- */
 
 /* A heading of the text, underlined. */
@@ -430,6 +452,7 @@ Suite *test_suite(void)
 	tcase_add_test(all, the_other_way_round_more_is_left_over_and_old_is_new);
 	tcase_add_test(all,
 		what_is_ordered_now_is_the_old_order_with_more_and_without_what_is_left_over);
+	tcase_add_test(all, an_extra_of_another_unit_is_another_good);
 	tcase_add_test(all, text_and_json_tell_the_same_parts);
 	tcase_add_test(all, each_part_of_a_takeoff_has_rows_that_go_together_by_a_key);
 	return suite;

@@ -12,6 +12,7 @@
 #include "support/lines.h"
 #include "support/runner.h"
 
+#include <ctype.h>
 #include <locale.h>
 #include <stdio.h>
 #include <stdlib.h>
@@ -261,6 +262,18 @@ END_TEST
 
 /* ---- Its plan -------------------------------------------------------------------------------- */
 
+/* "2.14o", a post of the second fence: "2", and where what follows it begins. */
+static bool is_fence_before_post(const struct points *points, const char *number, int column,
+	int row)
+{
+	int fence = atoi(number), end = column + 1;
+
+	while (isdigit((unsigned char)points_at(points, end, row)))
+		end++;
+	return fence >= 2 && fence <= garden.takeoff.fences.count && end > column + 1 &&
+		points_at(points, column, row) == '.' && points_at(points, end, row) == 'o';
+}
+
 static bool stands_at(const struct points *points, int column, int row, const char *number)
 {
 	int count = (int)strlen(number);
@@ -269,7 +282,8 @@ static bool stands_at(const struct points *points, int column, int row, const ch
 		if (points_at(points, column + i, row) != number[i])
 			return false;
 	return !points_is_word(points_at(points, column - 1, row)) &&
-		!points_is_word(points_at(points, column + count, row));
+		!points_is_word(points_at(points, column + count, row)) &&
+		!is_fence_before_post(points, number, column + count, row);
 }
 
 START_TEST(numbers_stand_on_their_corners_or_are_counted)

@@ -19,6 +19,7 @@
 static const struct figure figures[] = {
 	{ "id", NULL, NULL, FIELD(TEXT, goods_row, id), .flags = ROW_KEY },
 	{ "name", NULL, NULL, FIELD(TEXT, goods_row, name), .flags = ROW_KEY | PANEL_TITLE },
+	{ "unit", NULL, NULL, FIELD(TEXT, goods_row, unit_word), .flags = ROW_KEY },
 	AMOUNTS("laid", "Laid", laid),
 	AMOUNTS("spare", "Spare", spare),
 	AMOUNTS("reused", "Dug here", reused),
@@ -109,6 +110,7 @@ static void row_fill(struct goods_row *row, struct arena *arena, const struct re
 
 	*row = (struct goods_row){ .id = keep(arena, item_id(report, first)),
 		.name = keep(arena, item_sized_label(report, first)), .unit = item_unit(first),
+		.unit_word = item_unit_word(item_unit(first)),
 		.is_shared = !is_alone,
 		.bought = purchase && purchase->count == 1 ? purchase->list : NULL };
 	for (int i = 0; i < group->count; i++) {

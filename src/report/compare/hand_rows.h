@@ -17,6 +17,7 @@ struct rows hand_rows(struct arena *arena, const struct report *report, const ch
 struct goods_row {
 	const char *id, *name; /* with its size */
 	enum item_unit unit;
+	const char *unit_word; /* of an extra the plot may change it: then it is another good */
 	const char *packs;     /* what to ask for, of all its rows */
 	const struct bought *bought; /* where that is packs of one kind, of it alone; NULL */
 	bool is_shared;        /* it is bought together with other goods */

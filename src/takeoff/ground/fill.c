@@ -169,9 +169,6 @@ void fill_compute(struct fills *out, const struct basis *basis, const struct fil
 		else
 			level_fill(&filling, i, bed);
 	}
-	for (size_t i = 0; i < filling.count && !stop_asked(); i++)
-		if (filling.rows[i].order > 0)
-			filling.rows[i].filled_depth = filling.rows[i].soil_depth;
 	*out = (struct fills){ filling.rows, (int)filling.count };
 }
 
@@ -277,8 +274,8 @@ const struct word fill_words[FILL_WAYS] = {
 static const struct figure figures[] = {
 	{ "bed", NULL, "", FIELD(REGION, fill, region), .flags = PANEL_TITLE | ROW_KEY },
 	{ NULL, NULL, NULL, FIELD(WORD, fill, way), .words = fill_words },
-	{ "soil_depth_m", NULL, NULL, FIELD(LENGTH, fill, soil_depth) },
-	{ NULL, NULL, "Soil depth", FIELD(LENGTH, fill, filled_depth), .flags = PANEL_OPTIONAL },
+	{ "soil_depth_m", NULL, "Soil depth", FIELD(LENGTH, fill, soil_depth),
+		.flags = PANEL_OPTIONAL },
 	{ "strip_m2", NULL, "Over the base", FIELD(AREA, fill, strip_area),
 		.flags = PANEL_OPTIONAL },
 	{ "strip_depth_m", NULL, "There deeper by", FIELD(LENGTH, fill, strip_depth),

@@ -24,7 +24,6 @@ struct fill {
 	int region;
 	enum fill_way way;
 	nm soil_depth;
-	nm filled_depth; /* the same; 0 where nothing is filled in */
 	double strip_area; /* m2 */
 	nm strip_depth;    /* the embed; 0 where there is no strip */
 	double soil;  /* m3 in place */
