@@ -26,6 +26,10 @@ static const char usage[] =
 	"      --csv                 for spreadsheets: the items, separated by commas\n"
 	"  parterre plan FILE        print the plan alone, drawn in characters\n"
 	"  parterre setout FILE      how to mark it out; both take -o, --prices, --force\n"
+	"  parterre drawing FILE     the plan to scale as SVG, for print; -o plan.svg\n"
+	"      --paper P --turn T    a4, a3, letter or tabloid; portrait or landscape\n"
+	"      --scale S --plain     1:50 or \"4 ft\" to an inch; black on white\n"
+	"      --with, --sheet N     levels,strings besides; sections of walls: from 2 on\n"
 	"  parterre compare OLD NEW  print what differs; --json too\n"
 	"  parterre prices new FILE  print a price book to fill in; -o and --force\n"
 	"  parterre -h, --help       this page\n"
@@ -61,8 +65,8 @@ static const struct {
 	int (*run)(int argc, char **argv);
 } commands[] = {
 	{ "takeoff", command_takeoff }, { "plan", command_plan },
-	{ "setout", command_setout }, { "compare", command_compare },
-	{ "prices", command_prices },
+	{ "setout", command_setout }, { "drawing", command_drawing },
+	{ "compare", command_compare }, { "prices", command_prices },
 };
 
 int main(int argc, char **argv)

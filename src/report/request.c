@@ -13,13 +13,15 @@ static bool refuse_option(const struct accepted *accepted, int option, char **ar
 		argv[optind - 1];
 
 	if (option == ':')
-		complain("%s needs a %s after it", word, optopt == 'n' ? "part" : "file");
+		complain("%s needs a %s after it", word, optopt == 'n' ? "part" :
+			drawing_option_is(optopt) ? "word" : "file");
 	else if (strncmp(word, "--", 2) == 0)
 		complain("%s is not understood", word);
 	else
 		complain("option -%c is not understood", optopt);
 	complain("%s takes -o OUT%s%s", argv[0], accepted->prices ? ", --prices BOOK" : "",
-		accepted->csv ? ", --force, --only PARTS, --pages, --json and --csv" :
+		accepted->drawing ? ", --force, --paper, --turn, --scale, --sheet, --with and "
+		"--plain" : accepted->csv ? ", --force, --only PARTS, --pages, --json and --csv" :
 		accepted->json ?
 		", --force and --json" : " and --force");
 	return false;
@@ -94,13 +96,20 @@ bool request_read(struct request *request, int argc, char **argv,
 		{ "force", no_argument, NULL, 'f' },
 		{ "only", required_argument, NULL, 'n' },
 		{ "pages", no_argument, NULL, 'g' },
+		{ "paper", required_argument, NULL, OPTION_PAPER },
+		{ "turn", required_argument, NULL, OPTION_TURN },
+		{ "scale", required_argument, NULL, OPTION_SCALE },
+		{ "sheet", required_argument, NULL, OPTION_SHEET },
+		{ "with", required_argument, NULL, OPTION_WITH },
+		{ "plain", no_argument, NULL, OPTION_PLAIN },
 		{ NULL, 0, NULL, 0 },
 	};
 	const char *only = NULL;
-	bool json = false, csv = false, pages = false;
+	bool json = false, csv = false, pages = false, is_good = true;
 	int option;
 
-	*request = (struct request){ .kind = REPORT_TEXT, .parts = PARTS_ALL };
+	*request = (struct request){ .kind = REPORT_TEXT, .parts = PARTS_ALL,
+		.drawing = SVG_AS_FITS };
 	opterr = 0;
 	optind = 0; /* the command takes the place of the program's name */
 	while ((option = getopt_long(argc, argv, ":o:", options, NULL)) != -1) {
@@ -118,10 +127,13 @@ bool request_read(struct request *request, int argc, char **argv,
 			pages = true;
 		else if (option == 'f')
 			request->force = true;
+		else if (accepted->drawing && drawing_option_is(option))
+			is_good &= drawing_option_read(&request->drawing,
+				(enum drawing_option)option, optarg);
 		else
 			return refuse_option(accepted, option, argv);
 	}
-	if (only && !only_read(request, only))
+	if (!is_good || (only && !only_read(request, only)))
 		return false;
 	request->parts |= pages ? PARTS_PAGED : 0;
 	return request->is_list || (plots_read(request, argc, argv, accepted->plots) &&

@@ -1,0 +1,20 @@
+/* What is on a plot and around it besides its ground: houses and what is kept, services, where
+ * deliveries are put down, what places are tied to. What lies beyond the field is cut off. */
+#ifndef REPORT_SVG_AROUND_H
+#define REPORT_SVG_AROUND_H
+
+#include "report/svg/page.h"
+
+/* Houses, below all else; it can be stopped, as can the next. */
+void around_draw_houses(struct page *page);
+/* All others. */
+void around_draw(struct page *page);
+
+/* The pen that services of a kind are drawn with, and more attributes of those that are to be
+ * laid. */
+enum pen around_pen(enum service_kind kind);
+#define AROUND_TO_LAY "stroke-dasharray=\"2.4,1.2\""
+/* "water, existing, 30 in down". */
+const char *around_service_words(const struct report *report, const struct service *service);
+
+#endif

@@ -1,0 +1,254 @@
+#include "report/svg/signs.h"
+#include "base/stop.h"
+#include "report/svg/around.h"
+#include "report/svg/hatch.h"
+
+static const nm WIDE = COLUMN_WIDTH * NM_PER_MM;
+static const nm SIGN_WIDE = 9 * NM_PER_MM, SIGN_HIGH = 4 * NM_PER_MM, TO_WORDS = 11 * NM_PER_MM;
+
+/* ---- Regions in words ------------------------------------------------------------------------ */
+
+enum { RANGES_MOST = 8 };
+
+static void end_range(struct region_words *list)
+{
+	if (list->first == 0)
+		return;
+	text_print(&list->words, "%s%c%d", list->words.length ? ", " : "", list->class, list->first);
+	if (list->last > list->first)
+		text_print(&list->words, "%s%c%d", list->last > list->first + 1 ? " to " : ", ",
+			list->class, list->last);
+	list->ranges++;
+	list->first = 0;
+}
+
+void region_words_add(struct region_words *list, const struct region *region)
+{
+	char name[REGION_NAME_MOST];
+
+	survey_region_name(region, name);
+	list->class = name[0];
+	if (list->first > 0 && list->last + 1 == region->number) {
+		list->last++;
+		return;
+	}
+	end_range(list);
+	if (list->ranges == RANGES_MOST)
+		list->more++;
+	else
+		list->first = list->last = region->number;
+}
+
+const char *region_words_end(struct region_words *list, const struct report *report)
+{
+	end_range(list);
+	if (list->more > 0)
+		text_print(&list->words, " and %s more", plain_count(report, list->more));
+	return say_text(report, &list->words);
+}
+
+/* ---- Ground ---------------------------------------------------------------------------------- */
+
+static struct box sign_box(struct at at)
+{
+	return (struct box){ at.x, at.y, at.x + SIGN_WIDE, at.y + SIGN_HIGH };
+}
+
+static void draw_words(struct page *page, struct at at, const struct remark *remark)
+{
+	remark_words(page, (struct at){ at.x + TO_WORDS, at.y }, remark);
+}
+
+static void draw_ground(struct page *page, struct at at, const struct remark *remark)
+{
+	const struct entry *entry = remark->of;
+	struct sink *out = page->report.out;
+
+	if (entry && !page->asked->is_plain) {
+		ink_open(out, "fill=\"%s\"", hatch_tint(entry, hatch_rank(page, entry)));
+		ink_box(out, sign_box(at));
+		ink_close(out);
+	}
+	if (entry)
+		ink_open(out, "fill=\"url(#as-%c)\" stroke=\"#000000\" stroke-width=\"0.2\"",
+			entry->letter);
+	else
+		ink_open(out, "fill=\"none\" stroke=\"#000000\" stroke-width=\"0.2\"");
+	ink_box(out, sign_box(at));
+	ink_close(out);
+	draw_words(page, at, remark);
+}
+
+static const char *ground_words(const struct report *report, const struct area_row *row)
+{
+	const struct survey *survey = &report->takeoff->survey;
+	struct region_words regions = REGION_WORDS_NONE;
+
+	if (!row->entry)
+		return "open ground, left as it is";
+	for (int i = 0; i < survey->region_count && !stop_asked(); i++)
+		if (survey->regions[i].entry == row->entry)
+			region_words_add(&regions, &survey->regions[i]);
+	return say(report, "%s %c, %s: %s", row->class, row->letter, row->name,
+		region_words_end(&regions, report));
+}
+
+void signs_add_ground(struct remark_list *list, const struct report *report)
+{
+	const struct areas *areas = &report->takeoff->areas;
+
+	for (int i = 0; i < areas->count && !stop_asked(); i++) {
+		struct remark *remark;
+
+		if (areas->list[i].cells == 0)
+			continue;
+		remark = remark_add(list, SIGN_HIGH, WIDE - TO_WORDS, ground_words(report,
+			&areas->list[i]));
+		remark->draw = draw_ground;
+		remark->of = areas->list[i].entry;
+	}
+}
+
+/* ---- Signs ----------------------------------------------------------------------------------- */
+
+/* A line of its pen; `of`: a service. */
+static void draw_line(struct page *page, struct at at, const struct remark *remark)
+{
+	const struct service *service = remark->of;
+	struct box box = sign_box(at);
+	nm middle = box_middle(box).y;
+
+	page_pen(page, (enum pen)remark->index);
+	ink_open(page->report.out, "%s", service && service->is_to_lay ? AROUND_TO_LAY : "");
+	ink_line(page->report.out, (struct at){ box.left, middle }, (struct at){ box.right, middle });
+	ink_close(page->report.out);
+	page_lift(page);
+	draw_words(page, at, remark);
+}
+
+static void draw_box(struct page *page, struct at at, const struct remark *remark)
+{
+	page_pen(page, (enum pen)remark->index);
+	ink_box(page->report.out, sign_box(at));
+	page_lift(page);
+	draw_words(page, at, remark);
+}
+
+/* A post, a tie. */
+static void draw_point(struct page *page, struct at at, const struct remark *remark)
+{
+	struct at middle = box_middle(sign_box(at));
+
+	page_pen(page, (enum pen)remark->index);
+	if (remark->index == PEN_POST)
+		ink_box(page->report.out, box_around(middle, NM_PER_MM, NM_PER_MM));
+	else
+		ink_circle(page->report.out, middle, NM_PER_MM * 6 / 10);
+	page_lift(page);
+	draw_words(page, at, remark);
+}
+
+static void draw_drop(struct page *page, struct at at, const struct remark *remark)
+{
+	struct at tip = { box_middle(sign_box(at)).x, at.y + 3 * NM_PER_MM };
+	const struct at points[] = { { tip.x - NM_PER_MM, tip.y - 2 * NM_PER_MM }, tip,
+		{ tip.x + NM_PER_MM, tip.y - 2 * NM_PER_MM } };
+
+	page_pen(page, PEN_DROP);
+	ink_points(page->report.out, points, 3, true);
+	page_lift(page);
+	draw_words(page, at, remark);
+}
+
+static void draw_level(struct page *page, struct at at, const struct remark *remark)
+{
+	struct at middle = box_middle(sign_box(at));
+	nm half = NM_PER_MM * 7 / 10;
+
+	page_pen(page, PEN_LEVEL);
+	ink_line(page->report.out, (struct at){ middle.x - half, middle.y },
+		(struct at){ middle.x + half, middle.y });
+	ink_line(page->report.out, (struct at){ middle.x, middle.y - half },
+		(struct at){ middle.x, middle.y + half });
+	page_lift(page);
+	draw_words(page, at, remark);
+}
+
+typedef void sign_draw(struct page *page, struct at at, const struct remark *remark);
+
+static struct remark *add_sign(struct remark_list *list, sign_draw *draw, enum pen pen,
+	const char *words)
+{
+	struct remark *remark = remark_add(list, SIGN_HIGH, WIDE - TO_WORDS, words);
+
+	remark->draw = draw;
+	remark->index = (int)pen;
+	return remark;
+}
+
+static void add_fences(struct remark_list *list, const struct report *report)
+{
+	const struct fences *fences = &report->takeoff->fences;
+	bool has_gates = false;
+
+	for (int i = 0; i < fences->count; i++) {
+		add_sign(list, draw_line, PEN_FENCE, i == 0 ? say(report, "fence %s",
+			fences->list[i].name) : say(report, "fence %d, %s: %d.7 is its post 7", i + 1,
+			fences->list[i].name, i + 1));
+		has_gates |= fences->list[i].gate_count > 0;
+	}
+	if (fences->count > 0)
+		add_sign(list, draw_point, PEN_POST, "post, numbered as in the fence part");
+	if (has_gates)
+		add_sign(list, draw_line, PEN_GATE, "gate G1 with what is clear between its posts");
+}
+
+/* One for each kind and state that there is. */
+static void add_services(struct remark_list *list, const struct report *report)
+{
+	const struct services *services = &report->plot->details.around.services;
+	bool is_told[SERVICE_KINDS][2] = { { false } };
+
+	for (size_t i = 0; i < services->count; i++) {
+		const struct service *service = &services->items[i];
+
+		if (is_told[service->kind][service->is_to_lay])
+			continue;
+		is_told[service->kind][service->is_to_lay] = true;
+		add_sign(list, draw_line, around_pen(service->kind), say(report, "%s, %s",
+			service_words[service->kind], service->is_to_lay ? "to lay" : "existing"))
+			->of = service;
+	}
+	if (services->count > 0)
+		remark_add(list, 0, WIDE, "Services are drawn as somebody told: have them marked "
+			"before any digging.")->draw = remark_words;
+}
+
+static void add_around(struct remark_list *list, const struct report *report)
+{
+	const struct surroundings *around = &report->plot->details.around;
+
+	add_services(list, report);
+	if (around->houses.count > 0)
+		add_sign(list, draw_box, PEN_HOUSE, "house");
+	if (around->kept.count > 0)
+		add_sign(list, draw_line, PEN_KEEP, "ground that is kept: no digging within");
+	if (around->has_drop)
+		add_sign(list, draw_drop, PEN_DROP, "where deliveries are put down");
+	if (around->ties.count > 0)
+		add_sign(list, draw_point, PEN_TIE, "point that is tied to something that stays");
+}
+
+void signs_add(struct remark_list *list, const struct report *report, const struct svg_asked *asked)
+{
+	if (report->takeoff->walls.count > 0)
+		remark_add(list, 0, WIDE, "Raised beds: both faces of the wall. A number at a side is "
+			"that of its laying sheet.")->draw = remark_words;
+	add_fences(list, report);
+	add_around(list, report);
+	if (asked->with & DRAW_LEVELS && report->plot->details.levels.step > 0)
+		add_sign(list, draw_level, PEN_LEVEL, "drop from the level string to the ground");
+	if (asked->with & DRAW_STRINGS)
+		add_sign(list, draw_line, PEN_STRING, "string of the set-out with its offset; points "
+			"have their numbers");
+}

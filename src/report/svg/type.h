@@ -1,0 +1,20 @@
+/* How much room words take on paper. What types a reader of the drawing has nobody knows: widths
+ * are those of wide sans-serif letters, so that words in narrower ones have room to spare. */
+#ifndef REPORT_SVG_TYPE_H
+#define REPORT_SVG_TYPE_H
+
+#include "base/memory.h"
+#include "report/svg/paper.h"
+
+/* Words in letters of that size; valid UTF-8. */
+nm type_width(const char *words, nm size);
+/* The largest size, `most` at most, at which words are no wider than that; not under 1/20 mm. */
+nm type_fitted(const char *words, nm most, nm width);
+/* The next line of that width out of *rest, which goes past it: broken at a blank, or within a word
+ * that is wider than a line. In the arena; NULL after the last. */
+const char *type_line(const char **rest, nm size, nm width, struct arena *arena);
+
+/* From one line to the next, as high as words on a plate. */
+nm type_high(nm size);
+
+#endif
