@@ -71,7 +71,7 @@ static void name_obstacles(struct page *page, const struct obstacles *things, co
 		const struct obstacle *thing = &things->items[i];
 
 		name_thing(page, thing->radius == 0 ? say(report, "%s: %s", what, thing->name) :
-			say(report, "%s: %s, %s around", what, thing->name,
+			say(report, "%s: %s, radius %s", what, thing->name,
 			plain_length(report, thing->radius)), obstacle_box(page, thing));
 		arena_clear(report->words);
 	}
@@ -120,7 +120,7 @@ static bool try_along(struct page *page, const struct route *route, const char *
 		struct at b = page_point(page, route->points[i + 1]);
 		struct type type = { .size = TYPE_SMALL, .is_upright = a.x == b.x };
 
-		if (type_width(words, type.size) > nm_most(llabs(b.x - a.x), llabs(b.y - a.y)))
+		if (type_width(words, type) > nm_most(llabs(b.x - a.x), llabs(b.y - a.y)))
 			continue;
 		for (int j = 0; j < 3; j++)
 			if (page_try(page, words, (struct at){ a.x + quarters[j] * (b.x - a.x) / 4,
@@ -156,11 +156,16 @@ static void draw_service(struct page *page, const struct service *service)
 		draw_route(page, &service->routes.items[i]);
 	ink_close(page->report.out);
 	page_lift(page);
+}
+
+static void name_services(struct page *page, const struct services *services)
+{
 	page_pen(page, PEN_WORDS);
-	for (size_t i = 0; i < service->routes.count && !stop_asked(); i++) {
-		name_route(page, service, &service->routes.items[i]);
-		arena_clear(page->report.words);
-	}
+	for (size_t i = 0; i < services->count; i++)
+		for (size_t j = 0; j < services->items[i].routes.count && !stop_asked(); j++) {
+			name_route(page, &services->items[i], &services->items[i].routes.items[j]);
+			arena_clear(page->report.words);
+		}
 	page_lift(page);
 }
 
@@ -176,10 +181,6 @@ static void draw_drop(struct page *page, struct place drop)
 	ink_points(page->report.out, points, 3, true);
 	page_lift(page);
 	room_take(&page->room, (struct box){ at.x - SIGN, at.y - 2 * SIGN, at.x + SIGN, at.y });
-	page_pen(page, PEN_WORDS);
-	page->left_out[LEFT_AROUND] += !page_try_beside(page, "deliveries", at, SIGN,
-		(struct type){ .size = TYPE_SMALL });
-	page_lift(page);
 }
 
 static void draw_ties(struct page *page, const struct ties *ties)
@@ -192,14 +193,26 @@ static void draw_ties(struct page *page, const struct ties *ties)
 		room_take(&page->room, box_around(at, SIGN, SIGN));
 	}
 	page_lift(page);
+}
+
+/* Near a point, or farther off. */
+static void name_point(struct page *page, const char *words, struct place point)
+{
+	for (int far = 1; far <= 6; far++)
+		if (page_try_beside(page, words, page_point(page, point), far * SIGN,
+			(struct type){ .size = TYPE_SMALL }))
+			return;
+	page->left_out[LEFT_AROUND]++;
+}
+
+static void name_ties(struct page *page, const struct ties *ties)
+{
 	page_pen(page, PEN_WORDS);
 	for (size_t i = 0; i < ties->count && !stop_asked(); i++) {
 		const struct tie *tie = &ties->items[i];
-		const char *words = say(&page->report, "%s to %s",
-			plain_length(&page->report, tie->length), tie->name);
 
-		page->left_out[LEFT_AROUND] += !page_try_beside(page, words,
-			page_point(page, tie->at), SIGN / 2, (struct type){ .size = TYPE_LEAST });
+		name_point(page, say(&page->report, "%s to %s",
+			plain_length(&page->report, tie->length), tie->name), tie->at);
 		arena_clear(page->report.words);
 	}
 	page_lift(page);
@@ -212,9 +225,22 @@ void around_draw(struct page *page)
 	draw_obstacles(page, &around->kept, PEN_KEEP);
 	for (size_t i = 0; i < around->services.count && !stop_asked(); i++)
 		draw_service(page, &around->services.items[i]);
-	name_obstacles(page, &around->kept, "keep");
-	name_obstacles(page, &around->houses, "house");
+	draw_ties(page, &around->ties);
 	if (around->has_drop)
 		draw_drop(page, around->drop);
-	draw_ties(page, &around->ties);
+}
+
+void around_name(struct page *page)
+{
+	const struct surroundings *around = &page->report.plot->details.around;
+
+	name_services(page, &around->services);
+	name_obstacles(page, &around->kept, "keep");
+	name_obstacles(page, &around->houses, "house");
+	name_ties(page, &around->ties);
+	if (!around->has_drop)
+		return;
+	page_pen(page, PEN_WORDS);
+	name_point(page, "deliveries", around->drop);
+	page_lift(page);
 }

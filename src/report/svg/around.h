@@ -5,10 +5,10 @@
 
 #include "report/svg/page.h"
 
-/* Houses, below all else; it can be stopped, as can the next. */
+/* Houses, below all else; all others; what they are. They can be stopped. */
 void around_draw_houses(struct page *page);
-/* All others. */
 void around_draw(struct page *page);
+void around_name(struct page *page);
 
 /* The pen that services of a kind are drawn with, and more attributes of those that are to be
  * laid. */

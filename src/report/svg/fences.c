@@ -49,8 +49,8 @@ static void name_gate(struct page *page, int fence, int index)
 
 	fence_gate_name(fence, index, name);
 	if (!page_try_beside(page, say(report, "%s %s", name, plain_inches(report, gate->clear)),
-		middle, ROUND_LINE, type) &&
-	    !page_try_beside(page, name, middle, ROUND_LINE, type))
+		middle, 2 * ROUND_LINE, type) &&
+	    !page_try_beside(page, name, middle, 2 * ROUND_LINE, type))
 		page->left_out[LEFT_GATES]++;
 }
 
@@ -70,18 +70,25 @@ static void draw_fence(struct page *page, int fence)
 	for (int i = 0; i < fencing->post_count && !stop_asked(); i++)
 		draw_post(page, fencing, &fencing->posts[i]);
 	page_lift(page);
-	page_pen(page, PEN_WORDS);
-	for (int i = 0; i < fencing->gate_count && !stop_asked(); i++) {
-		name_gate(page, fence, i);
-		arena_clear(page->report.words);
-	}
-	page_lift(page);
 }
 
 void fences_draw(struct page *page)
 {
 	for (int i = 0; i < page->report.takeoff->fences.count && !stop_asked(); i++)
 		draw_fence(page, i);
+}
+
+void fences_name_gates(struct page *page)
+{
+	const struct fences *fences = &page->report.takeoff->fences;
+
+	page_pen(page, PEN_WORDS);
+	for (int f = 0; f < fences->count; f++)
+		for (int i = 0; i < fences->list[f].gate_count && !stop_asked(); i++) {
+			name_gate(page, f, i);
+			arena_clear(page->report.words);
+		}
+	page_lift(page);
 }
 
 void fences_number(struct page *page)
@@ -97,7 +104,7 @@ void fences_number(struct page *page)
 
 			fence_post_name(f, i, name);
 			page->left_out[LEFT_POSTS] += !page_try_beside(page, name,
-				page_spot(page, post->at), nm_most(off, ROUND_LINE),
+				page_spot(page, post->at), off + ROUND_LINE,
 				(struct type){ .size = TYPE_LEAST });
 		}
 	page_lift(page);

@@ -5,8 +5,9 @@
 
 #include "report/svg/page.h"
 
-/* Lines, posts and names of gates. It can be stopped, as can the next. */
+/* Lines and posts; they can be stopped. */
 void fences_draw(struct page *page);
+void fences_name_gates(struct page *page);
 void fences_number(struct page *page);
 
 #endif

@@ -146,6 +146,20 @@ static void draw_regions(struct page *page, bool built)
 	ink_close(page->report.out);
 }
 
+/* The plan's edge, which words are not to stand on. */
+static void draw_edge(struct page *page)
+{
+	struct box plan = page_plan(page), over = box_grown(plan, NM_PER_MM / 4);
+
+	page_pen(page, PEN_FRAME);
+	ink_box(page->report.out, plan);
+	page_lift(page);
+	room_take(&page->room, (struct box){ over.left, over.top, over.right, plan.top });
+	room_take(&page->room, (struct box){ over.left, plan.bottom, over.right, over.bottom });
+	room_take(&page->room, (struct box){ over.left, over.top, plan.left, over.bottom });
+	room_take(&page->room, (struct box){ plan.right, over.top, over.right, over.bottom });
+}
+
 void ground_draw(struct page *page)
 {
 	const struct walls *walls = &page->report.takeoff->walls;
@@ -158,7 +172,5 @@ void ground_draw(struct page *page)
 		draw_wall(page, &walls->list[i]);
 	ink_close(page->report.out);
 	ink_close(page->report.out);
-	page_pen(page, PEN_FRAME);
-	ink_box(page->report.out, page_plan(page));
-	page_lift(page);
+	draw_edge(page);
 }

@@ -103,15 +103,20 @@ static void draw_name(struct page *page, int region, struct middle middle)
 
 void names_draw(struct page *page)
 {
+	static const enum plot_class order[CLASS_OPEN] = { CLASS_BED, CLASS_FIXTURE, CLASS_PATH,
+		CLASS_LAWN };
 	const struct survey *survey = &page->report.takeoff->survey;
 	struct arena arena = ARENA_EMPTY;
 	const struct middle *middles = survey_middles(survey, &arena);
 
 	page_pen(page, PEN_WORDS);
-	for (int i = 0; i < survey->region_count && !stop_asked(); i++) {
-		draw_name(page, i, middles[i]);
-		arena_clear(page->report.words);
-	}
+	for (int turn = 0; turn < CLASS_OPEN; turn++)
+		for (int i = 0; i < survey->region_count && !stop_asked(); i++) {
+			if (survey->regions[i].entry->class != order[turn])
+				continue;
+			draw_name(page, i, middles[i]);
+			arena_clear(page->report.words);
+		}
 	page_lift(page);
 	arena_clear(&arena);
 }

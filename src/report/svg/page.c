@@ -84,7 +84,7 @@ struct box page_plan(const struct page *page)
 
 struct box page_words_box(const char *words, struct at middle, struct type type)
 {
-	nm along = type_width(words, type.size) + ROUND_WORDS, high = type_high(type.size);
+	nm along = type_width(words, type) + ROUND_WORDS, high = type_high(type.size);
 
 	return type.is_upright ? box_around(middle, high, along) :
 		box_around(middle, along, high);

@@ -9,7 +9,7 @@
 #include "report/svg/room.h"
 #include "report/words/words.h"
 #include "survey/survey.h"
-#include "takeoff/common/spot.h"
+#include "takeoff/setout/setout.h"
 
 /* Words that have no room, counted. */
 enum left_out { LEFT_IDS, LEFT_SIDES, LEFT_GATES, LEFT_POSTS, LEFT_SERVICES, LEFT_AROUND,
@@ -22,6 +22,7 @@ struct page {
 	const struct svg_asked *asked;
 	const struct layout *layout;
 	struct room room;     /* of the field */
+	struct setout setout; /* where strings are asked for */
 	int left_out[LEFT_KINDS];
 };
 

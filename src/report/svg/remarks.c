@@ -171,7 +171,7 @@ static void draw_left_out(struct page *page, struct at at, const struct remark *
 		[LEFT_GATES] = { "gate", "gates" }, [LEFT_POSTS] = { "post", "posts" },
 		[LEFT_SERVICES] = { "service", "services" },
 		[LEFT_AROUND] = { "thing around", "things around" },
-		[LEFT_DROPS] = { "drop", "drops" }, [LEFT_POINTS] = { "point", "points" },
+		[LEFT_DROPS] = { "level", "levels" }, [LEFT_POINTS] = { "point", "points" },
 		[LEFT_STRINGS] = { "string", "strings" },
 	};
 	const struct report *report = &page->report;

@@ -87,23 +87,23 @@ static const char *part_words(const struct report *report, const struct build *b
 		return !wall->has_cap ? NULL : say(report, "cap %s",
 			plain_size(report, &wall->cap_block));
 	case TELL_FREE:
-		return say(report, "%s free", plain_inches(report, cut.top - cut.mulch_top));
+		return say(report, "left free %s", plain_inches(report, cut.top - cut.mulch_top));
 	case TELL_MULCH:
-		return cut.mulch_top == cut.soil_top ? NULL : say(report, "%s mulch",
+		return cut.mulch_top == cut.soil_top ? NULL : say(report, "mulch %s",
 			plain_inches(report, cut.mulch_top - cut.soil_top));
 	case TELL_SOIL:
-		return cut.soil_top <= cut.soil_bottom ? NULL : say(report, "%s soil",
+		return cut.soil_top <= cut.soil_bottom ? NULL : say(report, "soil %s",
 			plain_inches(report, cut.soil_top - cut.soil_bottom));
 	case TELL_WALL:
-		return say(report, "%s of block %s: %s", untied(report, word_count(report,
+		return say(report, "%s of block %s, %s high, %s of it above ground", untied(report, word_count(report,
 			wall->courses, "course", "courses")), plain_size(report, &wall->block),
-			plain_inches(report, cut.top - cut.base_top));
+			plain_inches(report, cut.top - cut.base_top), plain_inches(report, cut.top));
 	case TELL_GROUND:
 		return "finished ground";
 	case TELL_EMBED:
-		return say(report, "%s embed", plain_inches(report, build->embed));
+		return say(report, "embed %s", plain_inches(report, build->embed));
 	case TELL_BASE:
-		return say(report, "%s base, %s past the outer face, %s past the inner one%s",
+		return say(report, "base %s, %s past the outer face, %s past the inner one%s",
 			plain_inches(report, cut.base_top - cut.bottom),
 			plain_inches(report, cut.reach), plain_inches(report, cut.reach_in),
 			cut.is_base_all ? ", and all over the inside" : "");

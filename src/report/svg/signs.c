@@ -239,6 +239,36 @@ static void add_around(struct remark_list *list, const struct report *report)
 		add_sign(list, draw_point, PEN_TIE, "point that is tied to something that stays");
 }
 
+/* "Finished ground falls 1.5 % away from the house." */
+static const char *fall_words_of(const struct report *report, const struct finish *finish)
+{
+	struct text words = TEXT_EMPTY;
+
+	text_add(&words, "Finished ground falls ");
+	text_add_decimal(&words, finish->percent, 6);
+	text_add(&words, " % ");
+	if (finish->is_away) {
+		text_add(&words, "away from the house.");
+	} else {
+		text_add(&words, "towards a bearing of ");
+		text_add_decimal(&words, finish->bearing, 6);
+		text_add(&words, " degrees.");
+	}
+	return say_text(report, &words);
+}
+
+static void add_levels(struct remark_list *list, const struct report *report)
+{
+	const struct details *details = &report->plot->details;
+
+	if (details->levels.step > 0 || details->finish.has_level)
+		add_sign(list, draw_level, PEN_LEVEL, "drop from the level string to the ground, or "
+			"to what is to be finished ground");
+	if (details->finish.has_fall)
+		remark_add(list, 0, WIDE, fall_words_of(report, &details->finish))->draw =
+			remark_words;
+}
+
 void signs_add(struct remark_list *list, const struct report *report, const struct svg_asked *asked)
 {
 	if (report->takeoff->walls.count > 0)
@@ -246,8 +276,8 @@ void signs_add(struct remark_list *list, const struct report *report, const stru
 			"that of its laying sheet.")->draw = remark_words;
 	add_fences(list, report);
 	add_around(list, report);
-	if (asked->with & DRAW_LEVELS && report->plot->details.levels.step > 0)
-		add_sign(list, draw_level, PEN_LEVEL, "drop from the level string to the ground");
+	if (asked->with & DRAW_LEVELS)
+		add_levels(list, report);
 	if (asked->with & DRAW_STRINGS)
 		add_sign(list, draw_line, PEN_STRING, "string of the set-out with its offset; points "
 			"have their numbers");

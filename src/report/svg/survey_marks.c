@@ -1,7 +1,6 @@
 #include "report/svg/survey_marks.h"
 #include "base/stop.h"
 #include "report/svg/type.h"
-#include "takeoff/setout/setout.h"
 
 static const nm CROSS = NM_PER_MM * 7 / 10;
 static const nm OFF_PLAN = NM_PER_MM; /* offsets of strings from the plan's edge */
@@ -20,14 +19,20 @@ static void draw_level(struct page *page, struct at at, const char *words)
 		(struct type){ .size = TYPE_LEAST });
 }
 
+static void draw_finish(struct page *page, const struct finish *finish)
+{
+	if (finish->has_level)
+		draw_level(page, page_point(page, finish->at), say(&page->report, "finish %s",
+			plain_inches(&page->report, finish->drop)));
+}
+
 void survey_marks_levels(struct page *page)
 {
 	const struct levels *levels = &page->report.plot->details.levels;
 	struct box plan = page_plan(page);
 
-	if (levels->step == 0)
-		return;
 	page_pen(page, PEN_WORDS);
+	draw_finish(page, &page->report.plot->details.finish);
 	for (int i = 0; i < levels->columns * levels->rows && !stop_asked(); i++) {
 		struct at at = page_spot(page, (struct spot){ i % levels->columns * levels->step,
 			i / levels->columns * levels->step });
@@ -47,7 +52,7 @@ static void name_string(struct page *page, const struct setout_string *string)
 	const struct type type = { .size = TYPE_LEAST, .is_upright = string->is_upright };
 	const char *words = plain_length(&page->report,
 		setout_rounded(string->at, page->report.units));
-	nm half = type_width(words, type.size) / 2 + OFF_PLAN;
+	nm half = type_width(words, type) / 2 + OFF_PLAN;
 	struct box plan = page_plan(page);
 	struct at at = page_spot(page, (struct spot){ string->at, string->at });
 	struct at middle = string->is_upright ? (struct at){ at.x, plan.bottom + half } :
@@ -56,10 +61,9 @@ static void name_string(struct page *page, const struct setout_string *string)
 	page->left_out[LEFT_STRINGS] += !page_try(page, words, middle, type);
 }
 
-static void number_points(struct page *page, const struct setout *setout,
-	const struct setout_string *string)
+static void number_points(struct page *page, const struct setout_string *string)
 {
-	struct setout_walk walk = setout_along(setout, string);
+	struct setout_walk walk = setout_along(&page->setout, string);
 	struct setout_point point;
 
 	while (setout_next(&walk, &point) && !stop_asked()) {
@@ -73,21 +77,23 @@ static void number_points(struct page *page, const struct setout *setout,
 
 void survey_marks_strings(struct page *page)
 {
-	const struct takeoff *takeoff = page->report.takeoff;
-	struct arena arena = ARENA_EMPTY;
-	struct setout setout;
+	const struct setout *setout = &page->setout;
 
-	setout_make(&setout, &arena, &takeoff->plot, &takeoff->survey, &takeoff->fences);
 	page_pen(page, PEN_STRING);
-	for (int i = 0; i < setout.string_count && !stop_asked(); i++)
-		ink_line(page->report.out, page_spot(page, setout.strings[i].from),
-			page_spot(page, setout.strings[i].to));
+	for (int i = 0; i < setout->string_count && !stop_asked(); i++)
+		ink_line(page->report.out, page_spot(page, setout->strings[i].from),
+			page_spot(page, setout->strings[i].to));
 	page_lift(page);
+}
+
+void survey_marks_number(struct page *page)
+{
+	const struct setout *setout = &page->setout;
+
 	page_pen(page, PEN_WORDS);
-	for (int i = 0; i < setout.string_count && !stop_asked(); i++) {
-		name_string(page, &setout.strings[i]);
-		number_points(page, &setout, &setout.strings[i]);
+	for (int i = 0; i < setout->string_count && !stop_asked(); i++) {
+		name_string(page, &setout->strings[i]);
+		number_points(page, &setout->strings[i]);
 	}
 	page_lift(page);
-	arena_clear(&arena);
 }

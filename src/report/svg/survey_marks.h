@@ -7,6 +7,8 @@
 
 /* They can be stopped. */
 void survey_marks_levels(struct page *page);
+/* The strings of page->setout; their offsets, and the numbers of points. */
 void survey_marks_strings(struct page *page);
+void survey_marks_number(struct page *page);
 
 #endif

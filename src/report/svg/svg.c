@@ -55,24 +55,38 @@ static void begin(const struct page *page)
 	ink_close(out);
 }
 
+static void set_out(struct page *page)
+{
+	const struct takeoff *takeoff = page->report.takeoff;
+
+	if (page->asked->with & DRAW_STRINGS)
+		setout_make(&page->setout, page->arena, &takeoff->plot, &takeoff->survey,
+			&takeoff->fences);
+}
+
 /* ---- Layers ---------------------------------------------------------------------------------- */
 
-/* From the lowest to the highest: lines first, then words in the order in which they are most
- * missed. */
-static void draw_plan(struct page *page)
+static void draw_lines(struct page *page)
 {
-	bool has_strings = (page->asked->with & DRAW_STRINGS) != 0;
-
 	around_draw_houses(page);
 	ground_draw(page);
-	sides_draw_plan(page);
 	fences_draw(page);
 	around_draw(page);
+	if (page->asked->with & DRAW_STRINGS)
+		survey_marks_strings(page);
+}
+
+/* In the order in which they are most missed. */
+static void draw_words(struct page *page)
+{
+	sides_draw_plan(page);
+	fences_name_gates(page);
+	around_name(page);
 	names_draw(page);
 	if (page->asked->with & DRAW_LEVELS)
 		survey_marks_levels(page);
-	if (has_strings)
-		survey_marks_strings(page);
+	if (page->asked->with & DRAW_STRINGS)
+		survey_marks_number(page);
 	else
 		sides_draw(page);
 	fences_number(page);
@@ -154,8 +168,11 @@ void report_svg(struct sink *out, const struct plot *plot, const struct takeoff 
 		page.report.file = name;
 		page.room = room_of(drawn.layout.field, &drawn.arena);
 		begin(&page);
-		if (drawn.layout.sheet == 1)
-			draw_plan(&page);
+		if (drawn.layout.sheet == 1) {
+			set_out(&page);
+			draw_lines(&page);
+			draw_words(&page);
+		}
 		draw_remarks(&page, &drawn.remarks);
 		title_draw(&page);
 		sink_add(out, "</svg>\n");

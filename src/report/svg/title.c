@@ -26,7 +26,8 @@ static struct cell cell_of(struct page *page, int from, int to)
 static void write_line(struct cell *cell, nm most, bool is_bold, const char *words)
 {
 	nm room = box_width(cell->box) - 2 * PADDING;
-	struct type type = { .size = type_fitted(words, most, room), .is_bold = is_bold };
+	struct type type = type_fitted(words, (struct type){ .size = most, .is_bold = is_bold },
+		room);
 
 	cell->down += nm_most(most - LINE / 2, 0) / 2;
 	ink_words(cell->page->report.out, (struct at){ cell->box.left + PADDING,
@@ -38,7 +39,7 @@ static void write_line(struct cell *cell, nm most, bool is_bold, const char *wor
 static void write_blank(struct cell *cell, const char *words)
 {
 	struct at at = { cell->box.left + PADDING, cell->box.top + cell->down };
-	nm past = type_width(words, TYPE_USUAL) + PADDING / 2;
+	nm past = type_width(words, (struct type){ .size = TYPE_USUAL }) + PADDING / 2;
 	struct sink *out = cell->page->report.out;
 
 	page_pen(cell->page, PEN_WORDS);
@@ -112,8 +113,8 @@ void title_draw(struct page *page)
 	write_plot(page);
 	write_sheet(page);
 	ink_words(page->report.out, (struct at){ all.left + PADDING, all.bottom -
-		(LINE + PADDING / 2) / 2 }, (struct type){ .size = type_fitted(words, TYPE_USUAL,
-		box_width(all) - 2 * PADDING) }, words);
+		(LINE + PADDING / 2) / 2 }, type_fitted(words, (struct type){ .size = TYPE_USUAL },
+		box_width(all) - 2 * PADDING), words);
 	page_lift(page);
 	blanks.down += LINE / 2;
 	write_blank(&blanks, "Address");

@@ -50,16 +50,24 @@ static int64_t thousandths(const char *words)
 	return sum;
 }
 
-nm type_width(const char *words, nm size)
+static int64_t thousandths_of(const char *words, struct type type)
 {
-	return thousandths(words) * size / PER_SIZE;
+	int64_t sum = thousandths(words);
+
+	return type.is_bold ? sum * 9 / 8 : sum;
 }
 
-nm type_fitted(const char *words, nm most, nm width)
+nm type_width(const char *words, struct type type)
 {
-	int64_t wide = nm_most(thousandths(words), 1);
+	return thousandths_of(words, type) * type.size / PER_SIZE;
+}
 
-	return nm_most(nm_least(most, width * PER_SIZE / wide), NM_PER_MM / 20);
+struct type type_fitted(const char *words, struct type type, nm width)
+{
+	int64_t wide = nm_most(thousandths_of(words, type), 1);
+
+	type.size = nm_most(nm_least(type.size, width * PER_SIZE / wide), NM_PER_MM / 20);
+	return type;
 }
 
 const char *type_line(const char **rest, nm size, nm width, struct arena *arena)

@@ -4,12 +4,13 @@
 #define REPORT_SVG_TYPE_H
 
 #include "base/memory.h"
-#include "report/svg/paper.h"
+#include "report/svg/ink.h"
 
-/* Words in letters of that size; valid UTF-8. */
-nm type_width(const char *words, nm size);
-/* The largest size, `most` at most, at which words are no wider than that; not under 1/20 mm. */
-nm type_fitted(const char *words, nm most, nm width);
+/* Words so set, as long as they are. */
+nm type_width(const char *words, struct type type);
+/* The type with the largest size, up to its own, at which words are no longer than that; not under
+ * 1/20 mm. */
+struct type type_fitted(const char *words, struct type type, nm width);
 /* The next line of that width out of *rest, which goes past it: broken at a blank, or within a word
  * that is wider than a line. In the arena; NULL after the last. */
 const char *type_line(const char **rest, nm size, nm width, struct arena *arena);
