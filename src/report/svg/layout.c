@@ -240,8 +240,8 @@ static bool refuse(const struct layout *layout, const struct svg_asked *asked,
 {
 	int scale = asked->scale ? asked->scale : smallest(report);
 
-	text_print(why, "the plan is too large for %s %s at %s1:%d: it takes %s on paper, and the "
-		"room beside its remarks is %s", papers[layout->paper].name,
+	text_print(why, "the plan is too large for %s %s at %s1:%d: it takes %s on paper, where "
+		"there is room for %s", papers[layout->paper].name,
 		paper_turn_words[layout->turn], asked->scale ? "" : "any scale down to ", scale,
 		size_words(report, scaled(plan_width(report), scale),
 		scaled(plan_height(report), scale)),
