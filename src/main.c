@@ -22,7 +22,7 @@ static const char usage[] =
 	"      --force               even where OUT holds something else, or a table\n"
 	"      --only PARTS          parts of it alone: shopping,walls; list names them\n"
 	"      --pages               on pages of 66 lines, for a printer\n"
-	"      --json, --csv         for programs, in SI units; the items for spreadsheets\n"
+	"      --json, --csv         for programs, in SI units; items for spreadsheets\n"
 	"  parterre plan FILE        print the plan alone, drawn in characters\n"
 	"  parterre setout FILE      how to mark it out; all of these take -o, --force\n"
 	"  parterre drawing FILE     to scale as SVG; --paper a3, --scale 1:50, --plain\n"

@@ -66,8 +66,8 @@ static bool with_option(struct svg_asked *asked, const char *words)
 		length = strcspn(at, ",");
 		which = index_of(svg_with_words, at, length);
 		if (which < 0) {
-			complain("--with: there is no \"%.*s\" to be drawn besides: it takes levels, "
-				"strings or both with a comma", (int)length, at);
+			complain("--with: there is no \"%.*s\" to be drawn besides: it takes "
+				"levels, strings or both with a comma", (int)length, at);
 			return false;
 		}
 		asked->with |= 1u << which;

@@ -3,12 +3,12 @@
 #ifndef REPORT_SVG_AROUND_H
 #define REPORT_SVG_AROUND_H
 
-#include "report/svg/page.h"
+#include "report/svg/sheet.h"
 
 /* Houses, below all else; all others; what they are. They can be stopped. */
-void around_draw_houses(struct page *page);
-void around_draw(struct page *page);
-void around_name(struct page *page);
+void around_draw_houses(struct sheet *sheet);
+void around_draw(struct sheet *sheet);
+void around_name(struct sheet *sheet);
 
 /* The pen that services of a kind are drawn with, and more attributes of those that are to be
  * laid. */

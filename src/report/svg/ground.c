@@ -72,26 +72,26 @@ static bool is_built(const struct region *region)
 }
 
 /* A width of a line in cells, as the group that scales them has it. */
-static void add_width(const struct page *page, nm width)
+static void add_width(const struct sheet *sheet, nm width)
 {
-	ink_millionths(page->report.out, millionths(width * page->layout->scale,
-		page->report.takeoff->survey.cell));
+	ink_millionths(sheet->report.out, millionths(width * sheet->layout->scale,
+		sheet->report.takeoff->survey.cell));
 }
 
-static void draw_region(struct page *page, int index)
+static void draw_region(struct sheet *sheet, int index)
 {
-	const struct takeoff *takeoff = page->report.takeoff;
+	const struct takeoff *takeoff = sheet->report.takeoff;
 	const struct region *region = &takeoff->survey.regions[index];
-	struct sink *out = page->report.out;
+	struct sink *out = sheet->report.out;
 	struct arena arena = ARENA_EMPTY;
 	struct outline outline;
 	char name[REGION_NAME_MOST];
 
 	survey_region_name(region, name);
-	outline_trace(&outline, &arena, page->report.plot, &takeoff->survey, index);
-	if (!page->asked->is_plain) {
+	outline_trace(&outline, &arena, sheet->report.plot, &takeoff->survey, index);
+	if (!sheet->asked->is_plain) {
 		sink_print(out, "<path fill=\"%s\" stroke=\"none\" d=\"",
-			hatch_tint(region->entry, hatch_rank(page, region->entry)));
+			hatch_tint(region->entry, hatch_rank(sheet, region->entry)));
 		add_outline(out, &outline);
 		sink_add(out, "\"/>\n");
 	}
@@ -101,14 +101,14 @@ static void draw_region(struct page *page, int index)
 	arena_clear(&arena);
 }
 
-static void draw_wall(struct page *page, const struct wall *wall)
+static void draw_wall(struct sheet *sheet, const struct wall *wall)
 {
-	const struct takeoff *takeoff = page->report.takeoff;
-	struct sink *out = page->report.out;
+	const struct takeoff *takeoff = sheet->report.takeoff;
+	struct sink *out = sheet->report.out;
 	struct arena arena = ARENA_EMPTY;
 	struct outline outline;
 
-	outline_trace(&outline, &arena, page->report.plot, &takeoff->survey, wall->region);
+	outline_trace(&outline, &arena, sheet->report.plot, &takeoff->survey, wall->region);
 	sink_add(out, "<path d=\"");
 	add_outline(out, &outline);
 	add_inner(out, &outline, takeoff->survey.cell, wall->block.across);
@@ -116,61 +116,61 @@ static void draw_wall(struct page *page, const struct wall *wall)
 	arena_clear(&arena);
 }
 
-static void open_group(struct page *page, const char *name, nm width)
+static void open_group(struct sheet *sheet, const char *name, nm width)
 {
-	const struct layout *layout = page->layout;
-	struct sink *out = page->report.out;
+	const struct layout *layout = sheet->layout;
+	struct sink *out = sheet->report.out;
 	struct text words = TEXT_EMPTY;
 
 	/* The side of a cell on paper in billionths of a millimetre. */
-	text_add_decimal(&words, page->report.takeoff->survey.cell * 1000 / layout->scale, 9);
+	text_add_decimal(&words, sheet->report.takeoff->survey.cell * 1000 / layout->scale, 9);
 	sink_print(out, "<g id=\"%s\" fill-rule=\"evenodd\" stroke=\"#000000\" "
 		"transform=\"translate(", name);
 	ink_length(out, layout->datum.x);
 	sink_add(out, " ");
 	ink_length(out, layout->datum.y);
 	sink_print(out, ") scale(%s)\" stroke-width=\"", words.bytes);
-	add_width(page, width);
+	add_width(sheet, width);
 	sink_add(out, "\">\n");
 	text_fini(&words);
 }
 
-static void draw_regions(struct page *page, bool built)
+static void draw_regions(struct sheet *sheet, bool built)
 {
-	const struct survey *survey = &page->report.takeoff->survey;
+	const struct survey *survey = &sheet->report.takeoff->survey;
 
-	open_group(page, built ? "built" : "ground", built ? NM_PER_MM / 4 : NM_PER_MM / 8);
+	open_group(sheet, built ? "built" : "ground", built ? NM_PER_MM / 4 : NM_PER_MM / 8);
 	for (int i = 0; i < survey->region_count && !stop_asked(); i++)
 		if (is_built(&survey->regions[i]) == built)
-			draw_region(page, i);
-	ink_close(page->report.out);
+			draw_region(sheet, i);
+	ink_close(sheet->report.out);
 }
 
 /* The plan's edge, which words are not to stand on. */
-static void draw_edge(struct page *page)
+static void draw_edge(struct sheet *sheet)
 {
-	struct box plan = page_plan(page), over = box_grown(plan, NM_PER_MM / 4);
+	struct box plan = sheet_plan(sheet), over = box_grown(plan, NM_PER_MM / 4);
 
-	page_pen(page, PEN_FRAME);
-	ink_box(page->report.out, plan);
-	page_lift(page);
-	room_take(&page->room, (struct box){ over.left, over.top, over.right, plan.top });
-	room_take(&page->room, (struct box){ over.left, plan.bottom, over.right, over.bottom });
-	room_take(&page->room, (struct box){ over.left, over.top, plan.left, over.bottom });
-	room_take(&page->room, (struct box){ plan.right, over.top, over.right, over.bottom });
+	sheet_pen(sheet, PEN_FRAME);
+	ink_box(sheet->report.out, plan);
+	sheet_lift(sheet);
+	room_take(&sheet->room, (struct box){ over.left, over.top, over.right, plan.top });
+	room_take(&sheet->room, (struct box){ over.left, plan.bottom, over.right, over.bottom });
+	room_take(&sheet->room, (struct box){ over.left, over.top, plan.left, over.bottom });
+	room_take(&sheet->room, (struct box){ plan.right, over.top, over.right, over.bottom });
 }
 
-void ground_draw(struct page *page)
+void ground_draw(struct sheet *sheet)
 {
-	const struct walls *walls = &page->report.takeoff->walls;
+	const struct walls *walls = &sheet->report.takeoff->walls;
 
-	draw_regions(page, false);
-	draw_regions(page, true);
-	open_group(page, "walls", NM_PER_MM / 5);
-	ink_open(page->report.out, "fill=\"%s\"", page->asked->is_plain ? "#ffffff" : "#d9d4cb");
+	draw_regions(sheet, false);
+	draw_regions(sheet, true);
+	open_group(sheet, "walls", NM_PER_MM / 5);
+	ink_open(sheet->report.out, "fill=\"%s\"", sheet->asked->is_plain ? "#ffffff" : "#d9d4cb");
 	for (int i = 0; i < walls->count && !stop_asked(); i++)
-		draw_wall(page, &walls->list[i]);
-	ink_close(page->report.out);
-	ink_close(page->report.out);
-	draw_edge(page);
+		draw_wall(sheet, &walls->list[i]);
+	ink_close(sheet->report.out);
+	ink_close(sheet->report.out);
+	draw_edge(sheet);
 }

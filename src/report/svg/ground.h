@@ -4,11 +4,11 @@
 #ifndef REPORT_SVG_GROUND_H
 #define REPORT_SVG_GROUND_H
 
-#include "report/svg/page.h"
+#include "report/svg/sheet.h"
 #include "survey/outline.h"
 
 /* It can be stopped. */
-void ground_draw(struct page *page);
+void ground_draw(struct sheet *sheet);
 
 /* Where a corner of a loop is in an outline moved inwards by so much, on the ground. */
 struct spot ground_inset(const struct loop *loop, int corner, nm cell, nm by);

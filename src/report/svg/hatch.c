@@ -18,9 +18,9 @@ const char *hatch_tint(const struct entry *entry, int rank)
 	return tints[entry->class][rank % HATCHES];
 }
 
-int hatch_rank(const struct page *page, const struct entry *entry)
+int hatch_rank(const struct sheet *sheet, const struct entry *entry)
 {
-	const struct areas *areas = &page->report.takeoff->areas;
+	const struct areas *areas = &sheet->report.takeoff->areas;
 	int rank = 0;
 
 	for (int i = 0; i < areas->count && areas->list[i].entry != entry; i++)
@@ -94,11 +94,11 @@ static void draw_figure(struct sink *out, enum plot_class class, nm side)
 /* ---- Patterns -------------------------------------------------------------------------------- */
 
 /* A tile of the entry's figure, moved and scaled as the attribute says. */
-static void define(const struct page *page, const struct entry *entry, const char *where,
+static void define(const struct sheet *sheet, const struct entry *entry, const char *where,
 	const char *transform)
 {
-	struct sink *out = page->report.out;
-	nm side = apart[hatch_rank(page, entry) % HATCHES];
+	struct sink *out = sheet->report.out;
+	nm side = apart[hatch_rank(sheet, entry) % HATCHES];
 	nm tile = entry->class == CLASS_FIXTURE ? side / 2 : side;
 
 	sink_print(out, "<pattern id=\"%s-%c\" patternUnits=\"userSpaceOnUse\" width=\"", where,
@@ -115,12 +115,12 @@ static void define(const struct page *page, const struct entry *entry, const cha
 }
 
 /* From cells to millimetres, beginning where the mirror's axes cross, else in the plan's middle. */
-static const char *transform_words(const struct page *page)
+static const char *transform_words(const struct sheet *sheet)
 {
-	const struct mirror mirror = mirror_of(page->report.plot);
-	nm cell = page->report.takeoff->survey.cell;
+	const struct mirror mirror = mirror_of(sheet->report.plot);
+	nm cell = sheet->report.takeoff->survey.cell;
 	struct text words = TEXT_EMPTY;
-	int64_t per_mm = page->layout->scale * INT64_C(1000000) * NM_PER_MM / cell;
+	int64_t per_mm = sheet->layout->scale * INT64_C(1000000) * NM_PER_MM / cell;
 
 	text_print(&words, " patternTransform=\"translate(");
 	text_add_decimal(&words, mirror.across * 5, 1);
@@ -129,19 +129,19 @@ static const char *transform_words(const struct page *page)
 	text_add(&words, ") scale(");
 	text_add_decimal(&words, per_mm, 6);
 	text_add(&words, ")\"");
-	return say_text(&page->report, &words);
+	return say_text(&sheet->report, &words);
 }
 
-void hatch_define(const struct page *page)
+void hatch_define(const struct sheet *sheet)
 {
-	const struct areas *areas = &page->report.takeoff->areas;
+	const struct areas *areas = &sheet->report.takeoff->areas;
 
 	for (int i = 0; i < areas->count; i++) {
 		if (!areas->list[i].entry || areas->list[i].cells == 0)
 			continue;
-		if (page->layout->sheet == 1)
-			define(page, areas->list[i].entry, "on", transform_words(page));
-		define(page, areas->list[i].entry, "as", "");
-		arena_clear(page->report.words);
+		if (sheet->layout->sheet == 1)
+			define(sheet, areas->list[i].entry, "on", transform_words(sheet));
+		define(sheet, areas->list[i].entry, "as", "");
+		arena_clear(sheet->report.words);
 	}
 }

@@ -8,8 +8,8 @@
 #include "base/sink.h"
 #include "report/svg/paper.h"
 
-/* Words as they may stand in XML 1.0, between tags and within quotes: < > & " ' are escaped, what is
- * no character of XML or no UTF-8 becomes the replacement character U+FFFD. */
+/* Words as they may stand in XML 1.0, between tags and within quotes: < > & " ' are escaped, what
+ * is no character of XML or no UTF-8 becomes the replacement character U+FFFD. */
 void ink_escaped(struct sink *out, const char *words);
 /* Millimetres with at most 4 places. */
 void ink_length(struct sink *out, nm length);

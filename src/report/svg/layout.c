@@ -9,22 +9,29 @@ static const nm ROUND_PLAN = 12 * NM_PER_MM; /* for dimensions and offsets */
 static const nm WIDE = COLUMN_WIDTH * NM_PER_MM, GAP = COLUMN_GAP * NM_PER_MM;
 static const nm STEP = NM_PER_MM; /* in which the height of remarks below a plan is found */
 
-/* ---- Remarks in columns ------------------------------------------------------------------------ */
+/* ---- Remarks in columns ---------------------------------------------------------------------- */
 
-/* Places remarks from `first` on into columns of that height, from a corner; `places` NULL: nowhere.
- * Returns the first for which there is no room. */
-static int flow(const struct remarks *remarks, int first, int count, struct box into, struct at *places)
+/* Some of the remarks, from `first` to the one before `beyond`. */
+struct some {
+	const struct remarks *remarks;
+	int first, beyond;
+};
+
+/* Places them into columns in a box, places[0] the first; NULL: nowhere. Returns the first for which
+ * there is no room. */
+static int flow(struct some some, struct box into, struct at *places)
 {
 	struct at at = { into.left, into.top };
-	int i = first;
+	int i = some.first;
 
-	while (i < count) {
-		const struct remark *remark = &remarks->list[i];
-		nm wanted = remark->height + (remark->leads && i + 1 < count ? remark[1].height : 0);
+	while (i < some.beyond) {
+		const struct remark *remark = &some.remarks->list[i];
+		bool has_next = remark->leads && i + 1 < some.beyond;
+		nm wanted = remark->height + (has_next ? remark[1].height : 0);
 
 		if (at.y + wanted <= into.bottom) {
 			if (places)
-				places[i - first] = at;
+				places[i - some.first] = at;
 			at.y += remark->height;
 			i++;
 		} else if (at.y > into.top && at.x + 2 * WIDE + GAP <= into.right) {
@@ -43,7 +50,7 @@ static nm columns_wide(int columns)
 
 void layout_places(const struct layout *layout, const struct remarks *remarks, struct at *places)
 {
-	flow(remarks, layout->first, layout->beyond, layout->aside, places);
+	flow((struct some){ remarks, layout->first, layout->beyond }, layout->aside, places);
 }
 
 /* ---- The sheet ------------------------------------------------------------------------------- */
@@ -73,7 +80,7 @@ static bool split_across(struct layout *layout, const struct remarks *remarks, i
 		struct box right = all;
 
 		right.left = all.right - columns_wide(columns);
-		if (flow(remarks, 0, count, right, NULL) < count)
+		if (flow((struct some){ remarks, 0, count }, right, NULL) < count)
 			continue;
 		layout->aside = right;
 		layout->field = (struct box){ all.left, all.top, right.left - APART, all.bottom };
@@ -91,7 +98,7 @@ static bool split_down(struct layout *layout, const struct remarks *remarks, int
 		struct box below = all;
 
 		below.top = all.bottom - high;
-		if (flow(remarks, 0, count, below, NULL) < count)
+		if (flow((struct some){ remarks, 0, count }, below, NULL) < count)
 			continue;
 		layout->aside = below;
 		layout->field = (struct box){ all.left, all.top, all.right, below.top - APART };
@@ -141,17 +148,28 @@ static int best_scale(const struct layout *layout, const struct report *report, 
 	return *usual;
 }
 
-/* A sheet with the first `count` remarks beside the plan; its scale is 0 where that does not fit. */
-static struct layout with_remarks(enum paper paper, enum paper_turn turn, int asked,
-	const struct report *report, const struct remarks *remarks, int count)
+/* What a sheet is made of. */
+struct made_of {
+	enum paper paper;
+	enum paper_turn turn;
+	int scale; /* asked for; 0: none is */
+	const struct report *report;
+	const struct remarks *remarks;
+};
+
+/* A sheet with the first `count` remarks beside the plan; its scale is 0 where that does not
+ * fit. */
+static struct layout with_remarks(const struct made_of *of, int count)
 {
-	struct layout layout = blank(paper, turn);
-	bool is_split = turn == TURN_LANDSCAPE ? split_across(&layout, remarks, count) :
-		split_down(&layout, remarks, count);
+	struct layout layout = blank(of->paper, of->turn);
+	const struct report *report = of->report;
+	bool is_split = of->turn == TURN_LANDSCAPE ?
+		split_across(&layout, of->remarks, count) :
+		split_down(&layout, of->remarks, count);
 	struct at middle = box_middle(layout.field);
 
 	layout.beyond = count;
-	layout.scale = is_split ? best_scale(&layout, report, asked) : 0;
+	layout.scale = is_split ? best_scale(&layout, report, of->scale) : 0;
 	if (layout.scale)
 		layout.datum = (struct at){
 			middle.x - scaled(plan_width(report), layout.scale) / 2,
@@ -160,13 +178,12 @@ static struct layout with_remarks(enum paper paper, enum paper_turn turn, int as
 }
 
 /* The same with as many sections as do not make the plan smaller. */
-static struct layout filled(enum paper paper, enum paper_turn turn, int asked,
-	const struct report *report, const struct remarks *remarks)
+static struct layout filled(const struct made_of *of)
 {
-	struct layout best = with_remarks(paper, turn, asked, report, remarks, remarks->needed);
+	struct layout best = with_remarks(of, of->remarks->needed);
 
-	for (int count = remarks->needed + 1; best.scale && count <= remarks->count; count++) {
-		struct layout more = with_remarks(paper, turn, asked, report, remarks, count);
+	for (int count = best.beyond + 1; best.scale && count <= of->remarks->count; count++) {
+		struct layout more = with_remarks(of, count);
 
 		if (more.scale != best.scale)
 			break;
@@ -186,7 +203,8 @@ static struct layout turned(enum paper paper, const struct svg_asked *asked,
 
 		if (asked->turn != AS_FITS && asked->turn != turn)
 			continue;
-		next = filled(paper, (enum paper_turn)turn, asked->scale, report, remarks);
+		next = filled(&(struct made_of){ paper, (enum paper_turn)turn, asked->scale,
+			report, remarks });
 		if (best.width == 0 || (next.scale && (!best.scale || next.scale < best.scale ||
 		    (next.scale == best.scale && next.beyond > best.beyond))))
 			best = next;
@@ -204,7 +222,7 @@ static bool number_sheets(struct layout *layout, const struct remarks *remarks, 
 
 	while (next < remarks->count) {
 		struct layout more = blank(first.paper, first.turn);
-		int beyond = flow(remarks, next, remarks->count, more.aside, NULL);
+		int beyond = flow((struct some){ remarks, next, remarks->count }, more.aside, NULL);
 
 		sheets++;
 		more.scale = first.scale;

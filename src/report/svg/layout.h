@@ -1,9 +1,9 @@
 /* What stands where on a sheet: the plan to scale in its field, remarks beside it in columns (below
  * it on a portrait sheet), the title block along the foot.
  *
- * Remarks are what the plan needs to be read, then sections of walls. The plan's scale is the largest
- * one at which it fits beside the former; of the latter as many stand beside it as do not make it
- * smaller, and the rest on sheets of their own. */
+ * Remarks are what the plan needs to be read, then sections of walls. The plan's scale is the
+ * largest one at which it fits beside the former; of the latter as many stand beside it as do not
+ * make it smaller, and the rest on sheets of their own. */
 #ifndef REPORT_SVG_LAYOUT_H
 #define REPORT_SVG_LAYOUT_H
 
@@ -28,12 +28,12 @@ struct svg_asked {
 };
 #define SVG_AS_FITS ((struct svg_asked){ .paper = AS_FITS, .turn = AS_FITS, .sheet = 1 })
 
-struct page;
+struct sheet;
 struct remark {
 	nm height;
 	bool leads; /* a heading: in one column with the next */
 	/* Draws it, its left upper corner there. */
-	void (*draw)(struct page *page, struct at at, const struct remark *remark);
+	void (*draw)(struct sheet *sheet, struct at at, const struct remark *remark);
 	const void *of; /* what it is of, for that; or which of several */
 	int index;
 	const char *const *lines;
@@ -55,9 +55,9 @@ struct layout {
 	nm width, height;   /* of the sheet */
 	struct box field;   /* of the plan and what is around it; later sheets have none */
 	struct at datum;    /* the plan's left upper corner */
-	struct box aside;
-	int columns;        /* of remarks */
-	int first, beyond;  /* the remarks on this sheet: the first, and the first on the next one */
+	struct box aside;   /* of remarks */
+	int columns;
+	int first, beyond;  /* the first remark on this sheet, and the first that is not */
 	struct box title;
 	int sheet, sheets;
 };

@@ -18,9 +18,9 @@ static bool is_own(const struct survey *survey, int region, struct middle middle
 }
 
 /* Ground of the region around its middle: a rectangle as wide as the run there. */
-static struct box middle_box(const struct page *page, int region, struct middle middle)
+static struct box middle_box(const struct sheet *sheet, int region, struct middle middle)
 {
-	const struct survey *survey = &page->report.takeoff->survey;
+	const struct survey *survey = &sheet->report.takeoff->survey;
 	int top = middle.first.y, bottom = middle.first.y + 1;
 	struct at from, to;
 
@@ -28,24 +28,24 @@ static struct box middle_box(const struct page *page, int region, struct middle 
 		top--;
 	while (is_own(survey, region, middle, bottom))
 		bottom++;
-	from = page_point(page, (struct place){ middle.first.x, top });
-	to = page_point(page, (struct place){ middle.first.x + middle.length, bottom });
+	from = sheet_point(sheet, (struct place){ middle.first.x, top });
+	to = sheet_point(sheet, (struct place){ middle.first.x + middle.length, bottom });
 	return (struct box){ from.x, from.y, to.x, to.y };
 }
 
 /* In a box where it fits, nearest to the middle first. */
-static bool try_within(struct page *page, const char *words, struct box box, struct type type)
+static bool try_within(struct sheet *sheet, const char *words, struct box box, struct type type)
 {
 	static const int steps[] = { 0, -1, 1, -2, 2 };
 	struct at middle = box_middle(box);
-	struct box taken = page_words_box(words, middle, type);
+	struct box taken = sheet_words_box(words, middle, type);
 	nm across = box_width(box) - box_width(taken), down = box_height(box) - box_height(taken);
 	int count = (int)(sizeof steps / sizeof *steps);
 
 	if (across < 0 || down < 0)
 		return false;
 	for (int i = 0; i < count * count; i++)
-		if (page_try(page, words, (struct at){
+		if (sheet_try(sheet, words, (struct at){
 			middle.x + steps[i % count] * across / 4,
 			middle.y + steps[i / count] * down / 4 }, type))
 			return true;
@@ -53,18 +53,18 @@ static bool try_within(struct page *page, const char *words, struct box box, str
 }
 
 /* Smaller and smaller, but not under `least`. */
-static bool try_sizes(struct page *page, const char *words, struct box box, nm least)
+static bool try_sizes(struct sheet *sheet, const char *words, struct box box, nm least)
 {
 	const nm sizes[] = { TYPE_LARGE, TYPE_USUAL, TYPE_SMALL, TYPE_LEAST };
 
 	for (size_t i = 0; i < sizeof sizes / sizeof *sizes && sizes[i] >= least; i++)
-		if (try_within(page, words, box, (struct type){ .size = sizes[i],
+		if (try_within(sheet, words, box, (struct type){ .size = sizes[i],
 			.is_bold = true }))
 			return true;
 	return false;
 }
 
-static bool try_outside(struct page *page, const char *words, struct at from)
+static bool try_outside(struct sheet *sheet, const char *words, struct at from)
 {
 	static const struct place ways[] = { { 0, -1 }, { 1, -1 }, { -1, -1 }, { 1, 0 }, { -1, 0 },
 		{ 1, 1 }, { -1, 1 }, { 0, 1 } };
@@ -75,48 +75,48 @@ static bool try_outside(struct page *page, const char *words, struct at from)
 			struct at to = { from.x + ways[j].x * beside[i],
 				from.y + ways[j].y * beside[i] };
 
-			if (!room_is_free(&page->room, page_words_box(words, to, type)))
+			if (!room_is_free(&sheet->room, sheet_words_box(words, to, type)))
 				continue;
-			page_pen(page, PEN_THIN);
-			ink_line(page->report.out, from, to);
-			page_lift(page);
-			return page_try(page, words, to, type);
+			sheet_pen(sheet, PEN_THIN);
+			ink_line(sheet->report.out, from, to);
+			sheet_lift(sheet);
+			return sheet_try(sheet, words, to, type);
 		}
 	return false;
 }
 
-static void draw_name(struct page *page, int region, struct middle middle)
+static void draw_name(struct sheet *sheet, int region, struct middle middle)
 {
-	const struct report *report = &page->report;
+	const struct report *report = &sheet->report;
 	const char *id = plain_region(report, region);
 	const char *all = plain_named_region(report, region);
-	struct box box = middle_box(page, region, middle);
+	struct box box = middle_box(sheet, region, middle);
 	bool has_own = strcmp(all, id) != 0;
 
-	if (has_own && try_sizes(page, all, box, TYPE_SMALL))
+	if (has_own && try_sizes(sheet, all, box, TYPE_SMALL))
 		return;
-	page->left_out[LEFT_IDS] += has_own;
-	if (try_sizes(page, id, box, TYPE_LEAST) || try_outside(page, id, box_middle(box)))
+	sheet->left_out[LEFT_IDS] += has_own;
+	if (try_sizes(sheet, id, box, TYPE_LEAST) || try_outside(sheet, id, box_middle(box)))
 		return;
-	page->left_out[LEFT_IDS] += !has_own;
+	sheet->left_out[LEFT_IDS] += !has_own;
 }
 
-void names_draw(struct page *page)
+void names_draw(struct sheet *sheet)
 {
 	static const enum plot_class order[CLASS_OPEN] = { CLASS_BED, CLASS_FIXTURE, CLASS_PATH,
 		CLASS_LAWN };
-	const struct survey *survey = &page->report.takeoff->survey;
+	const struct survey *survey = &sheet->report.takeoff->survey;
 	struct arena arena = ARENA_EMPTY;
 	const struct middle *middles = survey_middles(survey, &arena);
 
-	page_pen(page, PEN_WORDS);
+	sheet_pen(sheet, PEN_WORDS);
 	for (int turn = 0; turn < CLASS_OPEN; turn++)
 		for (int i = 0; i < survey->region_count && !stop_asked(); i++) {
 			if (survey->regions[i].entry->class != order[turn])
 				continue;
-			draw_name(page, i, middles[i]);
-			arena_clear(page->report.words);
+			draw_name(sheet, i, middles[i]);
+			arena_clear(sheet->report.words);
 		}
-	page_lift(page);
+	sheet_lift(sheet);
 	arena_clear(&arena);
 }

@@ -3,9 +3,9 @@
 #ifndef REPORT_SVG_NAMES_H
 #define REPORT_SVG_NAMES_H
 
-#include "report/svg/page.h"
+#include "report/svg/sheet.h"
 
 /* It can be stopped. */
-void names_draw(struct page *page);
+void names_draw(struct sheet *sheet);
 
 #endif

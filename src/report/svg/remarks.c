@@ -38,24 +38,24 @@ struct remark *remark_add(struct remark_list *list, nm height, nm width, const c
 	return remark;
 }
 
-void remark_words(struct page *page, struct at at, const struct remark *remark)
+void remark_words(struct sheet *sheet, struct at at, const struct remark *remark)
 {
-	page_pen(page, PEN_WORDS);
+	sheet_pen(sheet, PEN_WORDS);
 	for (int i = 0; i < remark->line_count; i++)
-		ink_words(page->report.out, (struct at){ at.x, at.y + type_high(TYPE_USUAL) / 2 +
+		ink_words(sheet->report.out, (struct at){ at.x, at.y + type_high(TYPE_USUAL) / 2 +
 			i * type_high(TYPE_USUAL) }, (struct type){ .size = TYPE_USUAL },
 			remark->lines[i]);
-	page_lift(page);
+	sheet_lift(sheet);
 }
 
 /* ---- Headings and paragraphs ----------------------------------------------------------------- */
 
-static void draw_heading(struct page *page, struct at at, const struct remark *remark)
+static void draw_heading(struct sheet *sheet, struct at at, const struct remark *remark)
 {
-	page_pen(page, PEN_WORDS);
-	ink_words(page->report.out, (struct at){ at.x, at.y + remark->height / 2 },
+	sheet_pen(sheet, PEN_WORDS);
+	ink_words(sheet->report.out, (struct at){ at.x, at.y + remark->height / 2 },
 		(struct type){ .size = TYPE_LARGE, .is_bold = true }, remark->lines[0]);
-	page_lift(page);
+	sheet_lift(sheet);
 }
 
 static void add_heading(struct remark_list *list, const char *words)
@@ -79,29 +79,30 @@ static nm bar_unit(enum units units)
 }
 
 /* The longest bar of 1, 2, 5, 10 ... feet, or tenths of a metre, that has room. */
-static nm bar_length(const struct page *page)
+static nm bar_length(const struct sheet *sheet)
 {
 	static const int factors[] = { 1, 2, 5 };
-	nm longest = bar_unit(page->report.units);
+	nm longest = bar_unit(sheet->report.units);
 
 	for (nm ten = longest;; ten *= 10)
 		for (int i = 0; i < 3; i++) {
-			if (scaled(factors[i] * ten, page->layout->scale) > BAR_MOST)
+			if (scaled(factors[i] * ten, sheet->layout->scale) > BAR_MOST)
 				return longest;
 			longest = factors[i] * ten;
 		}
 }
 
-static void draw_bar(struct page *page, struct at at, const struct remark *remark)
+static void draw_bar(struct sheet *sheet, struct at at, const struct remark *remark)
 {
-	const struct report *report = &page->report;
-	nm length = bar_length(page), wide = scaled(length, page->layout->scale);
+	const struct report *report = &sheet->report;
+	nm length = bar_length(sheet), wide = scaled(length, sheet->layout->scale);
 	struct text scale = TEXT_EMPTY;
-	struct box bar = { at.x, at.y + 8 * NM_PER_MM, at.x + wide, at.y + 8 * NM_PER_MM + BAR_HIGH };
+	nm top = at.y + 8 * NM_PER_MM;
+	struct box bar = { at.x, top, at.x + wide, top + BAR_HIGH };
 	struct at label = { bar.left, bar.top - 2 * NM_PER_MM };
 
-	scale_write(&scale, page->layout->scale, report->units);
-	page_pen(page, PEN_WORDS);
+	scale_write(&scale, sheet->layout->scale, report->units);
+	sheet_pen(sheet, PEN_WORDS);
 	ink_words(report->out, (struct at){ at.x, at.y + 2 * NM_PER_MM },
 		(struct type){ .size = TYPE_LARGE, .is_bold = true },
 		say(report, "Scale %s", scale.bytes));
@@ -113,24 +114,25 @@ static void draw_bar(struct page *page, struct at at, const struct remark *remar
 	for (int i = 0; i < BAR_PARTS; i += 2)
 		ink_box(report->out, (struct box){ bar.left + i * wide / BAR_PARTS, bar.top,
 			bar.left + (i + 1) * wide / BAR_PARTS, bar.bottom });
-	page_lift(page);
+	sheet_lift(sheet);
 	ink_open(report->out, "id=\"bar\" fill=\"none\" stroke=\"#000000\" stroke-width=\"0.2\"");
 	ink_box(report->out, bar);
 	ink_close(report->out);
 	at.y = bar.bottom + BELOW;
-	remark_words(page, at, &(struct remark){ .line_count = 2, .lines = (const char *const[]){
+	remark_words(sheet, at, &(struct remark){ .line_count = 2, .lines = (const char *const[]){
 		"Print at 100 %. Check with a rule:", say(report, "this bar is %s long on paper.",
 		plain_piece(report, wide)) } });
 	(void)remark;
 }
 
-static void draw_north(struct page *page, struct at at, const struct remark *remark)
+static void draw_north(struct sheet *sheet, struct at at, const struct remark *remark)
 {
-	const struct value *north = block_value(&page->report.plot->details.head, HEAD_NORTH);
+	const struct value *north = block_value(&sheet->report.plot->details.head, HEAD_NORTH);
 	struct at middle = { at.x + 7 * NM_PER_MM, at.y + 7 * NM_PER_MM };
 	nm long_way = 6 * NM_PER_MM, short_way = 2 * NM_PER_MM;
 	const struct at arrow[] = { { middle.x, middle.y - long_way },
-		{ middle.x + short_way, middle.y + long_way }, { middle.x, middle.y + long_way / 2 },
+		{ middle.x + short_way, middle.y + long_way },
+		{ middle.x, middle.y + long_way / 2 },
 		{ middle.x - short_way, middle.y + long_way } };
 	struct text turn = TEXT_EMPTY;
 
@@ -139,14 +141,14 @@ static void draw_north(struct page *page, struct at at, const struct remark *rem
 	text_add_decimal(&turn, middle.x / 100, 4);
 	text_add(&turn, " ");
 	text_add_decimal(&turn, middle.y / 100, 4);
-	ink_open(page->report.out, "id=\"north\" transform=\"rotate(%s)\" fill=\"#000000\"",
+	ink_open(sheet->report.out, "id=\"north\" transform=\"rotate(%s)\" fill=\"#000000\"",
 		turn.bytes);
-	ink_points(page->report.out, arrow, 4, true);
-	ink_close(page->report.out);
+	ink_points(sheet->report.out, arrow, 4, true);
+	ink_close(sheet->report.out);
 	text_fini(&turn);
 	at.x += 16 * NM_PER_MM;
 	at.y = middle.y - type_high(TYPE_USUAL) / 2;
-	remark_words(page, at, remark);
+	remark_words(sheet, at, remark);
 }
 
 static void add_scale(struct remark_list *list, const struct report *report)
@@ -163,7 +165,7 @@ static void add_scale(struct remark_list *list, const struct report *report)
 
 /* ---- What has no room ------------------------------------------------------------------------ */
 
-static void draw_left_out(struct page *page, struct at at, const struct remark *remark)
+static void draw_left_out(struct sheet *sheet, struct at at, const struct remark *remark)
 {
 	static const char *const what[LEFT_KINDS][2] = {
 		[LEFT_IDS] = { "name of a region", "names of regions" },
@@ -174,19 +176,19 @@ static void draw_left_out(struct page *page, struct at at, const struct remark *
 		[LEFT_DROPS] = { "level", "levels" }, [LEFT_POINTS] = { "point", "points" },
 		[LEFT_STRINGS] = { "string", "strings" },
 	};
-	const struct report *report = &page->report;
+	const struct report *report = &sheet->report;
 	struct text words = TEXT_EMPTY;
 	struct remark said = { .leads = false };
 
 	for (int i = 0; i < LEFT_KINDS; i++)
-		if (page->left_out[i] > 0)
+		if (sheet->left_out[i] > 0)
 			text_print(&words, "%s%s", words.length ? ", " : "No room for words on: ",
-				untied(report, word_count(report, page->left_out[i], what[i][0],
+				untied(report, word_count(report, sheet->left_out[i], what[i][0],
 				what[i][1])));
 	if (words.length > 0) {
-		break_lines(&said, page->arena, WIDE, words.bytes);
+		break_lines(&said, sheet->arena, WIDE, words.bytes);
 		said.line_count = least(said.line_count, LEFT_OUT_LINES);
-		remark_words(page, at, &said);
+		remark_words(sheet, at, &said);
 	}
 	text_fini(&words);
 	(void)remark;

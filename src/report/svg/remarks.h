@@ -3,7 +3,7 @@
 #ifndef REPORT_SVG_REMARKS_H
 #define REPORT_SVG_REMARKS_H
 
-#include "report/svg/page.h"
+#include "report/svg/sheet.h"
 
 /* In the arena, with the words. It can be stopped. */
 void remarks_make(struct remarks *out, struct arena *arena, const struct report *report,
@@ -19,6 +19,6 @@ struct remark_list {
  * that width. Returned to be written to. */
 struct remark *remark_add(struct remark_list *list, nm height, nm width, const char *words);
 /* Writes its lines from a point down. */
-void remark_words(struct page *page, struct at at, const struct remark *remark);
+void remark_words(struct sheet *sheet, struct at at, const struct remark *remark);
 
 #endif

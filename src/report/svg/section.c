@@ -38,7 +38,8 @@ static struct cut_wall cut_wall_of(const struct report *report, const struct bui
 	enum bed_inside inside = (enum bed_inside)block_number(bed, BED_INSIDE);
 	struct cut_wall cut = { .depth = wall->block.across, .course = wall->block.up,
 		.courses = wall->courses, .base_top = -build->embed,
-		.reach = block_length(bed, BED_REACH), .reach_in = block_length(bed, BED_REACH_IN) };
+		.reach = block_length(bed, BED_REACH),
+		.reach_in = block_length(bed, BED_REACH_IN) };
 
 	cut.bottom = cut.base_top - block_length(bed, BED_BASE);
 	cut.top = cut.base_top + wall_height(bed);
@@ -46,7 +47,8 @@ static struct cut_wall cut_wall_of(const struct report *report, const struct bui
 	cut.cap_depth = wall->has_cap ? wall->cap_block.across : 0;
 	cut.is_base_all = inside == INSIDE_BASE;
 	cut.left = -cut.reach - AROUND_WALL;
-	cut.right = nm_most(cut.depth, cut.cap_depth) + nm_most(cut.reach_in + AROUND_WALL, INTO_BED);
+	cut.right = nm_most(cut.depth, cut.cap_depth) +
+		nm_most(cut.reach_in + AROUND_WALL, INTO_BED);
 	cut.mulch_top = cut.top - block_length(bed, BED_FREEBOARD);
 	cut.soil_top = cut.mulch_top - (fill ? fill->mulch_depth : 0);
 	cut.soil_bottom = cut.soil_top - (fill ? fill->soil_depth : 0);
@@ -95,9 +97,11 @@ static const char *part_words(const struct report *report, const struct build *b
 		return cut.soil_top <= cut.soil_bottom ? NULL : say(report, "soil %s",
 			plain_inches(report, cut.soil_top - cut.soil_bottom));
 	case TELL_WALL:
-		return say(report, "%s of block %s, %s high, %s of it above ground", untied(report, word_count(report,
-			wall->courses, "course", "courses")), plain_size(report, &wall->block),
-			plain_inches(report, cut.top - cut.base_top), plain_inches(report, cut.top));
+		return say(report, "%s of block %s, %s high, %s of it above ground",
+			untied(report, word_count(report, wall->courses, "course", "courses")),
+			plain_size(report, &wall->block),
+			plain_inches(report, cut.top - cut.base_top),
+			plain_inches(report, cut.top));
 	case TELL_GROUND:
 		return "finished ground";
 	case TELL_EMBED:
@@ -145,7 +149,7 @@ static struct spot part_spot(const struct cut_wall *cut, enum part part)
 
 /* Where a section is on paper. */
 struct view {
-	struct page *page;
+	struct sheet *sheet;
 	int scale;
 	struct at zero; /* finished ground at the outer face */
 };
@@ -163,16 +167,16 @@ static void draw_part(const struct view *view, enum pen pen, nm left, nm right, 
 
 	if (top <= bottom)
 		return;
-	page_pen(view->page, pen);
-	ink_box(view->page->report.out, (struct box){ from.x, from.y, to.x, to.y });
-	page_lift(view->page);
+	sheet_pen(view->sheet, pen);
+	ink_box(view->sheet->report.out, (struct box){ from.x, from.y, to.x, to.y });
+	sheet_lift(view->sheet);
 }
 
 static void draw_ground_line(const struct view *view, const struct cut_wall *cut)
 {
-	page_pen(view->page, PEN_FRAME);
-	ink_line(view->page->report.out, view_at(view, cut->left, 0), view_at(view, 0, 0));
-	page_lift(view->page);
+	sheet_pen(view->sheet, PEN_FRAME);
+	ink_line(view->sheet->report.out, view_at(view, cut->left, 0), view_at(view, 0, 0));
+	sheet_lift(view->sheet);
 }
 
 static void draw_cut(const struct view *view, const struct cut_wall *cut)
@@ -199,39 +203,39 @@ static void draw_cut(const struct view *view, const struct cut_wall *cut)
 static nm draw_label(const struct view *view, const struct cut_wall *cut, enum part part,
 	const char *words, struct at label)
 {
-	struct page *page = view->page;
+	struct sheet *sheet = view->sheet;
 	struct spot spot = part_spot(cut, part);
 	struct at of = view_at(view, spot.x, spot.y);
 	nm high = type_high(TYPE_SMALL);
 	const char *line;
 
 	label.y = nm_most(label.y, of.y - high / 2);
-	page_pen(page, PEN_THIN);
-	ink_circle(page->report.out, of, NM_PER_MM / 4);
-	ink_line(page->report.out, of, (struct at){ label.x - BETWEEN, label.y + high / 2 });
-	page_lift(page);
-	page_pen(page, PEN_WORDS);
-	while ((line = type_line(&words, TYPE_SMALL, WIDE - TO_LABELS, page->arena)) != NULL) {
-		ink_words(page->report.out, (struct at){ label.x, label.y + high / 2 },
+	sheet_pen(sheet, PEN_THIN);
+	ink_circle(sheet->report.out, of, NM_PER_MM / 4);
+	ink_line(sheet->report.out, of, (struct at){ label.x - BETWEEN, label.y + high / 2 });
+	sheet_lift(sheet);
+	sheet_pen(sheet, PEN_WORDS);
+	while ((line = type_line(&words, TYPE_SMALL, WIDE - TO_LABELS, sheet->arena)) != NULL) {
+		ink_words(sheet->report.out, (struct at){ label.x, label.y + high / 2 },
 			(struct type){ .size = TYPE_SMALL }, line);
 		label.y += high;
 	}
-	page_lift(page);
+	sheet_lift(sheet);
 	return label.y + BETWEEN;
 }
 
-static void draw_section(struct page *page, struct at at, const struct remark *remark)
+static void draw_section(struct sheet *sheet, struct at at, const struct remark *remark)
 {
 	const struct build *build = remark->of;
-	const struct report *report = &page->report;
+	const struct report *report = &sheet->report;
 	const struct cut_wall cut = cut_wall_of(report, build);
-	struct view view = { page, scale_for(&cut, report->units), { 0, 0 } };
+	struct view view = { sheet, scale_for(&cut, report->units), { 0, 0 } };
 	nm top = at.y + remark->line_count * type_high(TYPE_USUAL) + 2 * NM_PER_MM;
 	struct at label = { at.x + TO_LABELS, top };
 
 	view.zero = (struct at){ at.x - scaled(cut.left, view.scale),
 		top + scaled(cut.cap_top, view.scale) };
-	remark_words(page, at, remark);
+	remark_words(sheet, at, remark);
 	draw_cut(&view, &cut);
 	for (int part = 0; part < TELLS; part++) {
 		const char *words = part_words(report, build, (enum part)part);

@@ -14,7 +14,8 @@ static void end_range(struct region_words *list)
 {
 	if (list->first == 0)
 		return;
-	text_print(&list->words, "%s%c%d", list->words.length ? ", " : "", list->class, list->first);
+	text_print(&list->words, "%s%c%d", list->words.length ? ", " : "", list->class,
+		list->first);
 	if (list->last > list->first)
 		text_print(&list->words, "%s%c%d", list->last > list->first + 1 ? " to " : ", ",
 			list->class, list->last);
@@ -54,18 +55,18 @@ static struct box sign_box(struct at at)
 	return (struct box){ at.x, at.y, at.x + SIGN_WIDE, at.y + SIGN_HIGH };
 }
 
-static void draw_words(struct page *page, struct at at, const struct remark *remark)
+static void draw_words(struct sheet *sheet, struct at at, const struct remark *remark)
 {
-	remark_words(page, (struct at){ at.x + TO_WORDS, at.y }, remark);
+	remark_words(sheet, (struct at){ at.x + TO_WORDS, at.y }, remark);
 }
 
-static void draw_ground(struct page *page, struct at at, const struct remark *remark)
+static void draw_ground(struct sheet *sheet, struct at at, const struct remark *remark)
 {
 	const struct entry *entry = remark->of;
-	struct sink *out = page->report.out;
+	struct sink *out = sheet->report.out;
 
-	if (entry && !page->asked->is_plain) {
-		ink_open(out, "fill=\"%s\"", hatch_tint(entry, hatch_rank(page, entry)));
+	if (entry && !sheet->asked->is_plain) {
+		ink_open(out, "fill=\"%s\"", hatch_tint(entry, hatch_rank(sheet, entry)));
 		ink_box(out, sign_box(at));
 		ink_close(out);
 	}
@@ -76,7 +77,7 @@ static void draw_ground(struct page *page, struct at at, const struct remark *re
 		ink_open(out, "fill=\"none\" stroke=\"#000000\" stroke-width=\"0.2\"");
 	ink_box(out, sign_box(at));
 	ink_close(out);
-	draw_words(page, at, remark);
+	draw_words(sheet, at, remark);
 }
 
 static const char *ground_words(const struct report *report, const struct area_row *row)
@@ -112,69 +113,70 @@ void signs_add_ground(struct remark_list *list, const struct report *report)
 /* ---- Signs ----------------------------------------------------------------------------------- */
 
 /* A line of its pen; `of`: a service. */
-static void draw_line(struct page *page, struct at at, const struct remark *remark)
+static void draw_line(struct sheet *sheet, struct at at, const struct remark *remark)
 {
 	const struct service *service = remark->of;
 	struct box box = sign_box(at);
 	nm middle = box_middle(box).y;
 
-	page_pen(page, (enum pen)remark->index);
-	ink_open(page->report.out, "%s", service && service->is_to_lay ? AROUND_TO_LAY : "");
-	ink_line(page->report.out, (struct at){ box.left, middle }, (struct at){ box.right, middle });
-	ink_close(page->report.out);
-	page_lift(page);
-	draw_words(page, at, remark);
+	sheet_pen(sheet, (enum pen)remark->index);
+	ink_open(sheet->report.out, "%s", service && service->is_to_lay ? AROUND_TO_LAY : "");
+	ink_line(sheet->report.out, (struct at){ box.left, middle },
+		(struct at){ box.right, middle });
+	ink_close(sheet->report.out);
+	sheet_lift(sheet);
+	draw_words(sheet, at, remark);
 }
 
-static void draw_box(struct page *page, struct at at, const struct remark *remark)
+static void draw_box(struct sheet *sheet, struct at at, const struct remark *remark)
 {
-	page_pen(page, (enum pen)remark->index);
-	ink_box(page->report.out, sign_box(at));
-	page_lift(page);
-	draw_words(page, at, remark);
+	sheet_pen(sheet, (enum pen)remark->index);
+	ink_box(sheet->report.out, sign_box(at));
+	sheet_lift(sheet);
+	draw_words(sheet, at, remark);
 }
 
 /* A post, a tie. */
-static void draw_point(struct page *page, struct at at, const struct remark *remark)
+static void draw_point(struct sheet *sheet, struct at at, const struct remark *remark)
 {
 	struct at middle = box_middle(sign_box(at));
 
-	page_pen(page, (enum pen)remark->index);
+	sheet_pen(sheet, (enum pen)remark->index);
 	if (remark->index == PEN_POST)
-		ink_box(page->report.out, box_around(middle, NM_PER_MM, NM_PER_MM));
+		ink_box(sheet->report.out, box_around(middle, NM_PER_MM, NM_PER_MM));
 	else
-		ink_circle(page->report.out, middle, NM_PER_MM * 6 / 10);
-	page_lift(page);
-	draw_words(page, at, remark);
+		ink_circle(sheet->report.out, middle, NM_PER_MM * 6 / 10);
+	sheet_lift(sheet);
+	draw_words(sheet, at, remark);
 }
 
-static void draw_drop(struct page *page, struct at at, const struct remark *remark)
+static void draw_drop(struct sheet *sheet, struct at at, const struct remark *remark)
 {
 	struct at tip = { box_middle(sign_box(at)).x, at.y + 3 * NM_PER_MM };
 	const struct at points[] = { { tip.x - NM_PER_MM, tip.y - 2 * NM_PER_MM }, tip,
 		{ tip.x + NM_PER_MM, tip.y - 2 * NM_PER_MM } };
 
-	page_pen(page, PEN_DROP);
-	ink_points(page->report.out, points, 3, true);
-	page_lift(page);
-	draw_words(page, at, remark);
+	sheet_pen(sheet, PEN_DROP);
+	ink_points(sheet->report.out, points, 3, true);
+	sheet_lift(sheet);
+	draw_words(sheet, at, remark);
 }
 
-static void draw_level(struct page *page, struct at at, const struct remark *remark)
+static void draw_level(struct sheet *sheet, struct at at, const struct remark *remark)
 {
 	struct at middle = box_middle(sign_box(at));
 	nm half = NM_PER_MM * 7 / 10;
 
-	page_pen(page, PEN_LEVEL);
-	ink_line(page->report.out, (struct at){ middle.x - half, middle.y },
+	sheet_pen(sheet, PEN_LEVEL);
+	ink_line(sheet->report.out, (struct at){ middle.x - half, middle.y },
 		(struct at){ middle.x + half, middle.y });
-	ink_line(page->report.out, (struct at){ middle.x, middle.y - half },
+	ink_line(sheet->report.out, (struct at){ middle.x, middle.y - half },
 		(struct at){ middle.x, middle.y + half });
-	page_lift(page);
-	draw_words(page, at, remark);
+	sheet_lift(sheet);
+	draw_words(sheet, at, remark);
 }
 
-typedef void sign_draw(struct page *page, struct at at, const struct remark *remark);
+typedef void sign_draw(struct sheet *sheet, struct at at, const struct remark *remark);
 
 static struct remark *add_sign(struct remark_list *list, sign_draw *draw, enum pen pen,
 	const char *words)
@@ -193,8 +195,8 @@ static void add_fences(struct remark_list *list, const struct report *report)
 
 	for (int i = 0; i < fences->count; i++) {
 		add_sign(list, draw_line, PEN_FENCE, i == 0 ? say(report, "fence %s",
-			fences->list[i].name) : say(report, "fence %d, %s: %d.7 is its post 7", i + 1,
-			fences->list[i].name, i + 1));
+			fences->list[i].name) : say(report, "fence %d, %s: %d.7 is its post 7",
+			i + 1, fences->list[i].name, i + 1));
 		has_gates |= fences->list[i].gate_count > 0;
 	}
 	if (fences->count > 0)
@@ -262,8 +264,8 @@ static void add_levels(struct remark_list *list, const struct report *report)
 	const struct details *details = &report->plot->details;
 
 	if (details->levels.step > 0 || details->finish.has_level)
-		add_sign(list, draw_level, PEN_LEVEL, "drop from the level string to the ground, or "
-			"to what is to be finished ground");
+		add_sign(list, draw_level, PEN_LEVEL, "drop from the level string to the ground, "
+			"or to what is to be finished ground");
 	if (details->finish.has_fall)
 		remark_add(list, 0, WIDE, fall_words_of(report, &details->finish))->draw =
 			remark_words;
@@ -272,13 +274,13 @@ static void add_levels(struct remark_list *list, const struct report *report)
 void signs_add(struct remark_list *list, const struct report *report, const struct svg_asked *asked)
 {
 	if (report->takeoff->walls.count > 0)
-		remark_add(list, 0, WIDE, "Raised beds: both faces of the wall. A number at a side is "
-			"that of its laying sheet.")->draw = remark_words;
+		remark_add(list, 0, WIDE, "Raised beds: both faces of the wall. A number at a side "
+			"is that of its laying sheet.")->draw = remark_words;
 	add_fences(list, report);
 	add_around(list, report);
 	if (asked->with & DRAW_LEVELS)
 		add_levels(list, report);
 	if (asked->with & DRAW_STRINGS)
-		add_sign(list, draw_line, PEN_STRING, "string of the set-out with its offset; points "
-			"have their numbers");
+		add_sign(list, draw_line, PEN_STRING, "string of the set-out with its offset; "
+			"points have their numbers");
 }

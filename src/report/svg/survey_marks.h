@@ -3,12 +3,12 @@
 #ifndef REPORT_SVG_SURVEY_MARKS_H
 #define REPORT_SVG_SURVEY_MARKS_H
 
-#include "report/svg/page.h"
+#include "report/svg/sheet.h"
 
 /* They can be stopped. */
-void survey_marks_levels(struct page *page);
-/* The strings of page->setout; their offsets, and the numbers of points. */
-void survey_marks_strings(struct page *page);
-void survey_marks_number(struct page *page);
+void survey_marks_levels(struct sheet *sheet);
+/* The strings of sheet->setout; their offsets, and the numbers of points. */
+void survey_marks_strings(struct sheet *sheet);
+void survey_marks_number(struct sheet *sheet);
 
 #endif

@@ -1,14 +1,14 @@
 #include "report/svg/svg.h"
 #include "base/stop.h"
 #include "report/svg/around.h"
-#include "report/svg/fences.h"
+#include "report/svg/dimensions.h"
+#include "report/svg/fence_marks.h"
 #include "report/svg/ground.h"
 #include "report/svg/hatch.h"
 #include "report/svg/names.h"
 #include "report/svg/remarks.h"
-#include "report/svg/sides.h"
 #include "report/svg/survey_marks.h"
-#include "report/svg/title.h"
+#include "report/svg/title_block.h"
 #include "report/words/first_line.h"
 
 #include <stdlib.h>
@@ -28,12 +28,12 @@ static void add_size(struct sink *out, const char *name, nm length, enum units u
 	text_fini(&words);
 }
 
-static void begin(const struct page *page)
+static void begin(const struct sheet *sheet)
 {
-	const struct layout *layout = page->layout;
-	struct sink *out = page->report.out;
+	const struct layout *layout = sheet->layout;
+	struct sink *out = sheet->report.out;
 	enum units units = papers[layout->paper].units;
-	const struct value *title = block_value(&page->report.plot->details.head, HEAD_TITLE);
+	const struct value *title = block_value(&sheet->report.plot->details.head, HEAD_TITLE);
 
 	sink_print(out, "%s%d -->\n<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\"",
 		FIRST_LINE_DRAWING, FIRST_LINE_VERSION);
@@ -44,9 +44,9 @@ static void begin(const struct page *page)
 	sink_add(out, " ");
 	ink_length(out, layout->height);
 	sink_add(out, "\" font-family=\"sans-serif\">\n<title>");
-	ink_escaped(out, title->set ? title->as.text : page->report.file);
+	ink_escaped(out, title->set ? title->as.text : sheet->report.file);
 	sink_add(out, "</title>\n<defs>\n");
-	hatch_define(page);
+	hatch_define(sheet);
 	sink_add(out, "<clipPath id=\"field\">\n");
 	ink_box(out, layout->field);
 	sink_add(out, "</clipPath>\n</defs>\n");
@@ -55,52 +55,52 @@ static void begin(const struct page *page)
 	ink_close(out);
 }
 
-static void set_out(struct page *page)
+static void set_out(struct sheet *sheet)
 {
-	const struct takeoff *takeoff = page->report.takeoff;
+	const struct takeoff *takeoff = sheet->report.takeoff;
 
-	if (page->asked->with & DRAW_STRINGS)
-		setout_make(&page->setout, page->arena, &takeoff->plot, &takeoff->survey,
+	if (sheet->asked->with & DRAW_STRINGS)
+		setout_make(&sheet->setout, sheet->arena, &takeoff->plot, &takeoff->survey,
 			&takeoff->fences);
 }
 
 /* ---- Layers ---------------------------------------------------------------------------------- */
 
-static void draw_lines(struct page *page)
+static void draw_lines(struct sheet *sheet)
 {
-	around_draw_houses(page);
-	ground_draw(page);
-	fences_draw(page);
-	around_draw(page);
-	if (page->asked->with & DRAW_STRINGS)
-		survey_marks_strings(page);
+	around_draw_houses(sheet);
+	ground_draw(sheet);
+	fence_marks_draw(sheet);
+	around_draw(sheet);
+	if (sheet->asked->with & DRAW_STRINGS)
+		survey_marks_strings(sheet);
 }
 
 /* In the order in which they are most missed. */
-static void draw_words(struct page *page)
+static void draw_words(struct sheet *sheet)
 {
-	sides_draw_plan(page);
-	fences_name_gates(page);
-	around_name(page);
-	names_draw(page);
-	if (page->asked->with & DRAW_LEVELS)
-		survey_marks_levels(page);
-	if (page->asked->with & DRAW_STRINGS)
-		survey_marks_number(page);
+	dimensions_draw_plan(sheet);
+	fence_marks_name_gates(sheet);
+	around_name(sheet);
+	names_draw(sheet);
+	if (sheet->asked->with & DRAW_LEVELS)
+		survey_marks_levels(sheet);
+	if (sheet->asked->with & DRAW_STRINGS)
+		survey_marks_number(sheet);
 	else
-		sides_draw(page);
-	fences_number(page);
+		dimensions_draw(sheet);
+	fence_marks_number(sheet);
 }
 
-static void draw_remarks(struct page *page, const struct remarks *remarks)
+static void draw_remarks(struct sheet *sheet, const struct remarks *remarks)
 {
-	const struct layout *layout = page->layout;
+	const struct layout *layout = sheet->layout;
 	struct at *places = memory_new((size_t)remarks->count, sizeof *places);
 
 	layout_places(layout, remarks, places);
 	for (int i = layout->first; i < layout->beyond && !stop_asked(); i++) {
-		remarks->list[i].draw(page, places[i - layout->first], &remarks->list[i]);
-		arena_clear(page->report.words);
+		remarks->list[i].draw(sheet, places[i - layout->first], &remarks->list[i]);
+		arena_clear(sheet->report.words);
 	}
 	free(places);
 }
@@ -141,7 +141,8 @@ bool svg_fits(const struct plot *plot, const struct takeoff *takeoff, const stru
 	return is_good;
 }
 
-int svg_sheets(const struct plot *plot, const struct takeoff *takeoff, const struct svg_asked *asked)
+int svg_sheets(const struct plot *plot, const struct takeoff *takeoff,
+	const struct svg_asked *asked)
 {
 	struct text why = TEXT_EMPTY;
 	struct drawn drawn;
@@ -161,20 +162,20 @@ void report_svg(struct sink *out, const struct plot *plot, const struct takeoff 
 	struct drawn drawn;
 
 	if (prepare(&drawn, plot, takeoff, asked, &why)) {
-		struct page page = { .report = drawn.report, .arena = &drawn.arena, .asked = asked,
-			.layout = &drawn.layout };
+		struct sheet sheet = { .report = drawn.report, .arena = &drawn.arena,
+			.asked = asked, .layout = &drawn.layout };
 
-		page.report.out = out;
-		page.report.file = name;
-		page.room = room_of(drawn.layout.field, &drawn.arena);
-		begin(&page);
+		sheet.report.out = out;
+		sheet.report.file = name;
+		sheet.room = room_of(drawn.layout.field, &drawn.arena);
+		begin(&sheet);
 		if (drawn.layout.sheet == 1) {
-			set_out(&page);
-			draw_lines(&page);
-			draw_words(&page);
+			set_out(&sheet);
+			draw_lines(&sheet);
+			draw_words(&sheet);
 		}
-		draw_remarks(&page, &drawn.remarks);
-		title_draw(&page);
+		draw_remarks(&sheet, &drawn.remarks);
+		title_block_draw(&sheet);
 		sink_add(out, "</svg>\n");
 	}
 	text_fini(&why);

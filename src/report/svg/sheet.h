@@ -1,8 +1,8 @@
 /* A sheet while it is drawn, layer by layer: where the ground is on it, what pens there are, and
  * words that stand where there is room. Layers mark what they take; whatever comes later finds its
  * place beside it. */
-#ifndef REPORT_SVG_PAGE_H
-#define REPORT_SVG_PAGE_H
+#ifndef REPORT_SVG_SHEET_H
+#define REPORT_SVG_SHEET_H
 
 #include "report/svg/ink.h"
 #include "report/svg/layout.h"
@@ -16,7 +16,7 @@ enum left_out { LEFT_IDS, LEFT_SIDES, LEFT_GATES, LEFT_POSTS, LEFT_SERVICES, LEF
 	LEFT_DROPS, LEFT_POINTS, LEFT_STRINGS };
 enum { LEFT_KINDS = LEFT_STRINGS + 1 };
 
-struct page {
+struct sheet {
 	struct report report; /* its words are cleared by each layer after each thing it draws */
 	struct arena *arena;  /* until the sheet is done */
 	const struct svg_asked *asked;
@@ -27,31 +27,31 @@ struct page {
 };
 
 /* Lines of one kind: attributes of a group, by whether it is plain. */
-enum pen { PEN_FRAME, PEN_THIN, PEN_BED, PEN_WALL, PEN_EDGE, PEN_FENCE, PEN_GATE, PEN_POST,
+enum pen { PEN_FRAME, PEN_THIN, PEN_FENCE, PEN_GATE, PEN_POST,
 	PEN_WATER, PEN_GAS, PEN_POWER, PEN_TELECOM, PEN_DRAIN, PEN_OTHER,
 	PEN_HOUSE, PEN_KEEP, PEN_DROP, PEN_TIE, PEN_LEVEL, PEN_STRING, PEN_EARTH, PEN_SOIL,
 	PEN_MULCH, PEN_STONE, PEN_SOLID, PEN_WORDS };
 enum { PENS = PEN_WORDS + 1 };
-void page_pen(const struct page *page, enum pen pen);
+void sheet_pen(const struct sheet *sheet, enum pen pen);
 /* What ends a pen's group. */
-void page_lift(const struct page *page);
+void sheet_lift(const struct sheet *sheet);
 
 /* Where a spot of the ground is on paper, and a grid point. */
-struct at page_spot(const struct page *page, struct spot spot);
-struct at page_point(const struct page *page, struct place point);
+struct at sheet_spot(const struct sheet *sheet, struct spot spot);
+struct at sheet_point(const struct sheet *sheet, struct place point);
 /* The plan. */
-struct box page_plan(const struct page *page);
+struct box sheet_plan(const struct sheet *sheet);
 
 /* Sizes of words. */
 extern const nm TYPE_LARGE, TYPE_USUAL, TYPE_SMALL, TYPE_LEAST;
 
 /* What words take on the sheet, around a middle. */
-struct box page_words_box(const char *words, struct at middle, struct type type);
+struct box sheet_words_box(const char *words, struct at middle, struct type type);
 /* Writes them on a plate of paper's own white there, if that is free; the type's anchor is not
  * asked. True where they are written. */
-bool page_try(struct page *page, const char *words, struct at middle, struct type type);
+bool sheet_try(struct sheet *sheet, const char *words, struct at middle, struct type type);
 /* The same at one of the four corners around a point, or beside it, `off` from it. */
-bool page_try_beside(struct page *page, const char *words, struct at point, nm off,
+bool sheet_try_beside(struct sheet *sheet, const char *words, struct at point, nm off,
 	struct type type);
 
 #endif

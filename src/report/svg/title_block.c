@@ -1,4 +1,4 @@
-#include "report/svg/title.h"
+#include "report/svg/title_block.h"
 #include "base/number.h"
 #include "base/spell.h"
 #include "report/svg/type.h"
@@ -7,18 +7,18 @@ static const nm PADDING = 2 * NM_PER_MM, LINE = 4 * NM_PER_MM;
 
 /* A part of the block, filled from the top down. */
 struct cell {
-	struct page *page;
+	struct sheet *sheet;
 	struct box box;
 	nm down; /* of the next line's middle */
 };
 
-static struct cell cell_of(struct page *page, int from, int to)
+static struct cell cell_of(struct sheet *sheet, int from, int to)
 {
-	struct box all = page->layout->title;
+	struct box all = sheet->layout->title;
 	nm wide = box_width(all);
 
 	all.bottom -= LINE + PADDING / 2; /* left for the sentence */
-	return (struct cell){ page, { all.left + wide * from / 100, all.top,
+	return (struct cell){ sheet, { all.left + wide * from / 100, all.top,
 		all.left + wide * to / 100, all.bottom }, PADDING + LINE / 4 };
 }
 
@@ -30,7 +30,7 @@ static void write_line(struct cell *cell, nm most, bool is_bold, const char *wor
 		room);
 
 	cell->down += nm_most(most - LINE / 2, 0) / 2;
-	ink_words(cell->page->report.out, (struct at){ cell->box.left + PADDING,
+	ink_words(cell->sheet->report.out, (struct at){ cell->box.left + PADDING,
 		cell->box.top + cell->down }, type, words);
 	cell->down += LINE + nm_most(most - LINE / 2, 0) / 2;
 }
@@ -40,39 +40,41 @@ static void write_blank(struct cell *cell, const char *words)
 {
 	struct at at = { cell->box.left + PADDING, cell->box.top + cell->down };
 	nm past = type_width(words, (struct type){ .size = TYPE_USUAL }) + PADDING / 2;
-	struct sink *out = cell->page->report.out;
+	struct sink *out = cell->sheet->report.out;
 
-	page_pen(cell->page, PEN_WORDS);
+	sheet_pen(cell->sheet, PEN_WORDS);
 	ink_words(out, at, (struct type){ .size = TYPE_USUAL }, words);
-	page_lift(cell->page);
-	page_pen(cell->page, PEN_THIN);
+	sheet_lift(cell->sheet);
+	sheet_pen(cell->sheet, PEN_THIN);
 	ink_line(out, (struct at){ at.x + past, at.y + PADDING / 2 },
 		(struct at){ cell->box.right - PADDING, at.y + PADDING / 2 });
-	page_lift(cell->page);
+	sheet_lift(cell->sheet);
 	cell->down += 2 * LINE;
 }
 
-static void draw_frame(struct page *page)
+static void draw_frame(struct sheet *sheet)
 {
-	struct box all = page->layout->title;
-	struct box middle = cell_of(page, 46, 74).box;
-	struct sink *out = page->report.out;
+	struct box all = sheet->layout->title;
+	struct box middle = cell_of(sheet, 46, 74).box;
+	struct sink *out = sheet->report.out;
 
-	page_pen(page, PEN_FRAME);
+	sheet_pen(sheet, PEN_FRAME);
 	ink_box(out, all);
-	ink_line(out, (struct at){ middle.left, all.top }, (struct at){ middle.left, middle.bottom });
+	ink_line(out, (struct at){ middle.left, all.top },
+		(struct at){ middle.left, middle.bottom });
 	ink_line(out, (struct at){ middle.right, all.top },
 		(struct at){ middle.right, middle.bottom });
-	ink_line(out, (struct at){ all.left, middle.bottom }, (struct at){ all.right, middle.bottom });
-	page_lift(page);
+	ink_line(out, (struct at){ all.left, middle.bottom },
+		(struct at){ all.right, middle.bottom });
+	sheet_lift(sheet);
 }
 
-static void write_plot(struct page *page)
+static void write_plot(struct sheet *sheet)
 {
-	const struct report *report = &page->report;
+	const struct report *report = &sheet->report;
 	const struct survey *survey = &report->takeoff->survey;
 	const struct value *title = block_value(&report->plot->details.head, HEAD_TITLE);
-	struct cell cell = cell_of(page, 0, 46);
+	struct cell cell = cell_of(sheet, 0, 46);
 	struct text file = TEXT_EMPTY;
 
 	spell(&file, report->file);
@@ -83,11 +85,11 @@ static void write_plot(struct page *page)
 	text_fini(&file);
 }
 
-static void write_sheet(struct page *page)
+static void write_sheet(struct sheet *sheet)
 {
-	const struct layout *layout = page->layout;
-	const struct report *report = &page->report;
-	struct cell cell = cell_of(page, 46, 74);
+	const struct layout *layout = sheet->layout;
+	const struct report *report = &sheet->report;
+	struct cell cell = cell_of(sheet, 46, 74);
 	struct text scale = TEXT_EMPTY;
 
 	scale_write(&scale, layout->scale, report->units);
@@ -101,21 +103,21 @@ static void write_sheet(struct page *page)
 	text_fini(&scale);
 }
 
-void title_draw(struct page *page)
+void title_block_draw(struct sheet *sheet)
 {
-	struct box all = page->layout->title;
-	struct cell blanks = cell_of(page, 74, 100);
-	const char *words = "Figures are for planning: measure on site before anything is bought or "
-		"dug. Local codes and licensed trades go before this drawing.";
+	struct box all = sheet->layout->title;
+	struct cell blanks = cell_of(sheet, 74, 100);
+	const char *words = "Figures are for planning: measure on site before anything is bought "
+		"or dug. Local codes and licensed trades go before this drawing.";
 
-	draw_frame(page);
-	page_pen(page, PEN_WORDS);
-	write_plot(page);
-	write_sheet(page);
-	ink_words(page->report.out, (struct at){ all.left + PADDING, all.bottom -
+	draw_frame(sheet);
+	sheet_pen(sheet, PEN_WORDS);
+	write_plot(sheet);
+	write_sheet(sheet);
+	ink_words(sheet->report.out, (struct at){ all.left + PADDING, all.bottom -
 		(LINE + PADDING / 2) / 2 }, type_fitted(words, (struct type){ .size = TYPE_USUAL },
 		box_width(all) - 2 * PADDING), words);
-	page_lift(page);
+	sheet_lift(sheet);
 	blanks.down += LINE / 2;
 	write_blank(&blanks, "Address");
 	write_blank(&blanks, "Date");

@@ -1,4 +1,4 @@
-#include "report/svg/page.h"
+#include "report/svg/sheet.h"
 #include "report/svg/type.h"
 
 const nm TYPE_LARGE = 32 * NM_PER_MM / 10, TYPE_USUAL = 25 * NM_PER_MM / 10;
@@ -12,6 +12,7 @@ static const nm ROUND_WORDS = NM_PER_MM / 4;
 #define DASHED(colour, width, dashes) LINE(colour, width) " stroke-dasharray=\"" dashes "\""
 #define FILLED(fill, colour, width) "fill=\"" fill "\" stroke=\"" colour "\" stroke-width=\"" \
 	width "\""
+#define INK(colour) "fill=\"" colour "\" stroke=\"none\""
 #define BLACK "#000000"
 #define WHITE "#ffffff"
 
@@ -42,47 +43,47 @@ static const char *const pens[PENS][2] = {
 	[PEN_MULCH] = { FILLED("#999999", BLACK, "0.15"), FILLED("#6b3e1d", BLACK, "0.15") },
 	[PEN_STONE] = { FILLED("#bdbdbd", BLACK, "0.2"), FILLED("#b8b8b8", BLACK, "0.2") },
 	[PEN_SOLID] = { FILLED(WHITE, BLACK, "0.3"), FILLED("#efe7da", BLACK, "0.3") },
-	[PEN_WORDS] = { "fill=\"" BLACK "\" stroke=\"none\"", "fill=\"" BLACK "\" stroke=\"none\"" },
+	[PEN_WORDS] = { INK(BLACK), INK(BLACK) },
 };
 
-void page_pen(const struct page *page, enum pen pen)
+void sheet_pen(const struct sheet *sheet, enum pen pen)
 {
-	ink_open(page->report.out, "%s", pens[pen][!page->asked->is_plain]);
+	ink_open(sheet->report.out, "%s", pens[pen][!sheet->asked->is_plain]);
 }
 
-void page_lift(const struct page *page)
+void sheet_lift(const struct sheet *sheet)
 {
-	ink_close(page->report.out);
+	ink_close(sheet->report.out);
 }
 
 /* ---- Places ---------------------------------------------------------------------------------- */
 
-struct at page_spot(const struct page *page, struct spot spot)
+struct at sheet_spot(const struct sheet *sheet, struct spot spot)
 {
-	const struct layout *layout = page->layout;
+	const struct layout *layout = sheet->layout;
 
 	return (struct at){ layout->datum.x + scaled(spot.x, layout->scale),
 		layout->datum.y + scaled(spot.y, layout->scale) };
 }
 
-struct at page_point(const struct page *page, struct place point)
+struct at sheet_point(const struct sheet *sheet, struct place point)
 {
-	nm cell = page->report.takeoff->survey.cell;
+	nm cell = sheet->report.takeoff->survey.cell;
 
-	return page_spot(page, (struct spot){ point.x * cell, point.y * cell });
+	return sheet_spot(sheet, (struct spot){ point.x * cell, point.y * cell });
 }
 
-struct box page_plan(const struct page *page)
+struct box sheet_plan(const struct sheet *sheet)
 {
-	const struct survey *survey = &page->report.takeoff->survey;
-	struct at far = page_point(page, (struct place){ survey->columns, survey->rows });
+	const struct survey *survey = &sheet->report.takeoff->survey;
+	struct at far = sheet_point(sheet, (struct place){ survey->columns, survey->rows });
 
-	return (struct box){ page->layout->datum.x, page->layout->datum.y, far.x, far.y };
+	return (struct box){ sheet->layout->datum.x, sheet->layout->datum.y, far.x, far.y };
 }
 
 /* ---- Words ----------------------------------------------------------------------------------- */
 
-struct box page_words_box(const char *words, struct at middle, struct type type)
+struct box sheet_words_box(const char *words, struct at middle, struct type type)
 {
 	nm along = type_width(words, type) + ROUND_WORDS, high = type_high(type.size);
 
@@ -90,14 +91,14 @@ struct box page_words_box(const char *words, struct at middle, struct type type)
 		box_around(middle, along, high);
 }
 
-bool page_try(struct page *page, const char *words, struct at middle, struct type type)
+bool sheet_try(struct sheet *sheet, const char *words, struct at middle, struct type type)
 {
-	struct box box = page_words_box(words, middle, type);
-	struct sink *out = page->report.out;
+	struct box box = sheet_words_box(words, middle, type);
+	struct sink *out = sheet->report.out;
 
-	if (!room_is_free(&page->room, box))
+	if (!room_is_free(&sheet->room, box))
 		return false;
-	room_take(&page->room, box);
+	room_take(&sheet->room, box);
 	type.anchor = ANCHOR_MIDDLE;
 	ink_open(out, "fill=\"" WHITE "\" fill-opacity=\"0.85\"");
 	ink_box(out, box_grown(box, -ROUND_WORDS / 2));
@@ -106,16 +107,16 @@ bool page_try(struct page *page, const char *words, struct at middle, struct typ
 	return true;
 }
 
-bool page_try_beside(struct page *page, const char *words, struct at point, nm off,
+bool sheet_try_beside(struct sheet *sheet, const char *words, struct at point, nm off,
 	struct type type)
 {
 	static const struct place ways[] = { { 1, -1 }, { -1, -1 }, { 1, 1 }, { -1, 1 }, { 0, -1 },
 		{ 1, 0 }, { 0, 1 }, { -1, 0 } };
-	struct box box = page_words_box(words, point, type);
+	struct box box = sheet_words_box(words, point, type);
 	nm across = box_width(box) / 2 + off, down = box_height(box) / 2 + off;
 
 	for (size_t i = 0; i < sizeof ways / sizeof *ways; i++)
-		if (page_try(page, words, (struct at){ point.x + ways[i].x * across,
+		if (sheet_try(sheet, words, (struct at){ point.x + ways[i].x * across,
 			point.y + ways[i].y * down }, type))
 			return true;
 	return false;
