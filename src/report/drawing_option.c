@@ -6,9 +6,13 @@
 
 enum { SHEET_MOST = 9999 };
 
-bool drawing_option_is(int option)
+const char *drawing_option_name(int option)
 {
-	return option >= OPTION_PAPER && option < OPTION_BEYOND;
+	static const char *const names[] = { "--paper", "--turn", "--scale", "--sheet", "--with",
+		"--plain" };
+
+	return option >= OPTION_PAPER && option < OPTION_BEYOND ? names[option - OPTION_PAPER] :
+		NULL;
 }
 
 /* Index of the word among those; -1 where it is none. */

@@ -8,8 +8,8 @@
 enum drawing_option { OPTION_PAPER = 256, OPTION_TURN, OPTION_SCALE, OPTION_SHEET, OPTION_WITH,
 	OPTION_PLAIN, OPTION_BEYOND };
 
-/* Whether an option is one of them. */
-bool drawing_option_is(int option);
+/* "--paper"; NULL where an option is none of them. */
+const char *drawing_option_name(int option);
 /* Takes one with what follows it. False where that is not understood; it has complained then. */
 bool drawing_option_read(struct svg_asked *asked, enum drawing_option option, const char *word);
 

@@ -9,12 +9,13 @@
 static bool refuse_option(const struct accepted *accepted, int option, char **argv)
 {
 	/* The last word may be what follows the option. */
+	const char *drawing = drawing_option_name(option);
 	const char *word = option == 'p' ? "--prices" : option == 'n' ? "--only" :
-		argv[optind - 1];
+		drawing ? drawing : argv[optind - 1];
 
 	if (option == ':')
 		complain("%s needs a %s after it", word, optopt == 'n' ? "part" :
-			drawing_option_is(optopt) ? "word" : "file");
+			drawing_option_name(optopt) ? "word" : "file");
 	else if (strncmp(word, "--", 2) == 0)
 		complain("%s is not understood", word);
 	else
@@ -127,7 +128,7 @@ bool request_read(struct request *request, int argc, char **argv,
 			pages = true;
 		else if (option == 'f')
 			request->force = true;
-		else if (accepted->drawing && drawing_option_is(option))
+		else if (accepted->drawing && drawing_option_name(option))
 			is_good &= drawing_option_read(&request->drawing,
 				(enum drawing_option)option, optarg);
 		else

@@ -80,14 +80,23 @@ static void name_obstacles(struct sheet *sheet, const struct obstacles *things, 
 
 /* ---- Services -------------------------------------------------------------------------------- */
 
-enum pen around_pen(enum service_kind kind)
+void around_pen(const struct sheet *sheet, const struct service *service)
 {
 	static const enum pen pens[SERVICE_KINDS] = { [SERVICE_WATER] = PEN_WATER,
 		[SERVICE_GAS] = PEN_GAS, [SERVICE_POWER] = PEN_POWER,
 		[SERVICE_TELECOM] = PEN_TELECOM, [SERVICE_DRAIN] = PEN_DRAIN,
 		[SERVICE_OTHER] = PEN_OTHER };
 
-	return pens[kind];
+	sheet_pen(sheet, pens[service->kind]);
+	if (service->is_to_lay)
+		ink_open(sheet->report.out, "stroke-dasharray=\"2.4,1.2\"");
+}
+
+void around_lift(const struct sheet *sheet, const struct service *service)
+{
+	if (service->is_to_lay)
+		ink_close(sheet->report.out);
+	sheet_lift(sheet);
 }
 
 const char *around_service_words(const struct report *report, const struct service *service)
@@ -152,12 +161,10 @@ static void name_route(struct sheet *sheet, const struct service *service,
 
 static void draw_service(struct sheet *sheet, const struct service *service)
 {
-	sheet_pen(sheet, around_pen(service->kind));
-	ink_open(sheet->report.out, "%s", service->is_to_lay ? AROUND_TO_LAY : "");
+	around_pen(sheet, service);
 	for (size_t i = 0; i < service->routes.count; i++)
 		draw_route(sheet, &service->routes.items[i]);
-	ink_close(sheet->report.out);
-	sheet_lift(sheet);
+	around_lift(sheet, service);
 }
 
 static void name_services(struct sheet *sheet, const struct services *services)

@@ -10,10 +10,10 @@ void around_draw_houses(struct sheet *sheet);
 void around_draw(struct sheet *sheet);
 void around_name(struct sheet *sheet);
 
-/* The pen that services of a kind are drawn with, and more attributes of those that are to be
- * laid. */
-enum pen around_pen(enum service_kind kind);
-#define AROUND_TO_LAY "stroke-dasharray=\"2.4,1.2\""
+/* Takes the pen that services of a kind are drawn with, dashed for those that are to be laid; and
+ * lifts it. */
+void around_pen(const struct sheet *sheet, const struct service *service);
+void around_lift(const struct sheet *sheet, const struct service *service);
 /* "water, existing, 30 in down". */
 const char *around_service_words(const struct report *report, const struct service *service);
 

@@ -17,8 +17,8 @@ struct some {
 	int first, beyond;
 };
 
-/* Places them into columns in a box, places[0] the first; NULL: nowhere. Returns the first for which
- * there is no room. */
+/* Places them into columns in a box, places[0] the first; NULL: nowhere. Returns the first for
+ * which there is no room. */
 static int flow(struct some some, struct box into, struct at *places)
 {
 	struct at at = { into.left, into.top };

@@ -5,8 +5,8 @@
 #include "report/svg/type.h"
 
 static const nm WIDE = COLUMN_WIDTH * NM_PER_MM, TITLE_LEAST = 4 * NM_PER_MM;
-static const nm DRAWN_WIDE = 29 * NM_PER_MM, DRAWN_HIGH = 70 * NM_PER_MM;
-static const nm TO_LABELS = 31 * NM_PER_MM, BETWEEN = 6 * NM_PER_MM / 10;
+static const nm DRAWN_WIDE = 30 * NM_PER_MM, DRAWN_HIGH = 70 * NM_PER_MM;
+static const nm TO_LABELS = 32 * NM_PER_MM, BETWEEN = 6 * NM_PER_MM / 10;
 static const nm AROUND_WALL = 50 * NM_PER_MM, INTO_BED = 200 * NM_PER_MM; /* of the ground */
 
 /* A way of building. */

@@ -3,6 +3,8 @@
 #include "report/svg/around.h"
 #include "report/svg/hatch.h"
 
+#include <stdlib.h>
+
 static const nm WIDE = COLUMN_WIDTH * NM_PER_MM;
 static const nm SIGN_WIDE = 9 * NM_PER_MM, SIGN_HIGH = 4 * NM_PER_MM, TO_WORDS = 11 * NM_PER_MM;
 
@@ -80,51 +82,68 @@ static void draw_ground(struct sheet *sheet, struct at at, const struct remark *
 	draw_words(sheet, at, remark);
 }
 
-static const char *ground_words(const struct report *report, const struct area_row *row)
+/* By entry of the legend: its regions. To be freed. */
+static struct region_words *regions_of(const struct takeoff *takeoff)
 {
-	const struct survey *survey = &report->takeoff->survey;
-	struct region_words regions = REGION_WORDS_NONE;
+	const struct survey *survey = &takeoff->survey;
+	struct region_words *regions = memory_new(takeoff->plot.details.legend_count + 1,
+		sizeof *regions);
 
-	if (!row->entry)
-		return "open ground, left as it is";
+	for (size_t i = 0; i < takeoff->plot.details.legend_count; i++)
+		regions[i] = REGION_WORDS_NONE;
 	for (int i = 0; i < survey->region_count && !stop_asked(); i++)
-		if (survey->regions[i].entry == row->entry)
-			region_words_add(&regions, &survey->regions[i]);
-	return say(report, "%s %c, %s: %s", row->class, row->letter, row->name,
-		region_words_end(&regions, report));
+		region_words_add(&regions[survey->regions[i].entry -
+			takeoff->plot.details.legend], &survey->regions[i]);
+	return regions;
 }
 
 void signs_add_ground(struct remark_list *list, const struct report *report)
 {
-	const struct areas *areas = &report->takeoff->areas;
+	const struct takeoff *takeoff = report->takeoff;
+	struct region_words *regions = regions_of(takeoff);
 
-	for (int i = 0; i < areas->count && !stop_asked(); i++) {
+	for (int i = 0; i < takeoff->areas.count; i++) {
+		const struct area_row *row = &takeoff->areas.list[i];
+		const char *words = !row->entry ? "open ground, left as it is" :
+			say(report, "%s %c, %s: %s", row->class, row->letter, row->name,
+			region_words_end(&regions[row->entry - takeoff->plot.details.legend],
+			report));
 		struct remark *remark;
 
-		if (areas->list[i].cells == 0)
+		if (row->cells == 0)
 			continue;
-		remark = remark_add(list, SIGN_HIGH, WIDE - TO_WORDS, ground_words(report,
-			&areas->list[i]));
+		remark = remark_add(list, SIGN_HIGH, WIDE - TO_WORDS, words);
 		remark->draw = draw_ground;
-		remark->of = areas->list[i].entry;
+		remark->of = row->entry;
 	}
+	free(regions);
 }
 
 /* ---- Signs ----------------------------------------------------------------------------------- */
 
-/* A line of its pen; `of`: a service. */
-static void draw_line(struct sheet *sheet, struct at at, const struct remark *remark)
+static void draw_across(struct sheet *sheet, struct at at)
 {
-	const struct service *service = remark->of;
 	struct box box = sign_box(at);
 	nm middle = box_middle(box).y;
 
-	sheet_pen(sheet, (enum pen)remark->index);
-	ink_open(sheet->report.out, "%s", service && service->is_to_lay ? AROUND_TO_LAY : "");
 	ink_line(sheet->report.out, (struct at){ box.left, middle },
 		(struct at){ box.right, middle });
-	ink_close(sheet->report.out);
+}
+
+/* A line of its pen. */
+static void draw_line(struct sheet *sheet, struct at at, const struct remark *remark)
+{
+	sheet_pen(sheet, (enum pen)remark->index);
+	draw_across(sheet, at);
 	sheet_lift(sheet);
+	draw_words(sheet, at, remark);
+}
+
+static void draw_service(struct sheet *sheet, struct at at, const struct remark *remark)
+{
+	around_pen(sheet, remark->of);
+	draw_across(sheet, at);
+	around_lift(sheet, remark->of);
 	draw_words(sheet, at, remark);
 }
 
@@ -178,6 +197,7 @@ static void draw_level(struct sheet *sheet, struct at at, const struct remark *r
 
 typedef void sign_draw(struct sheet *sheet, struct at at, const struct remark *remark);
 
+/* pen: of a line, a box or a point. */
 static struct remark *add_sign(struct remark_list *list, sign_draw *draw, enum pen pen,
 	const char *words)
 {
@@ -217,7 +237,7 @@ static void add_services(struct remark_list *list, const struct report *report)
 		if (is_told[service->kind][service->is_to_lay])
 			continue;
 		is_told[service->kind][service->is_to_lay] = true;
-		add_sign(list, draw_line, around_pen(service->kind), say(report, "%s, %s",
+		add_sign(list, draw_service, PEN_WATER, say(report, "%s, %s",
 			service_words[service->kind], service->is_to_lay ? "to lay" : "existing"))
 			->of = service;
 	}

@@ -67,10 +67,12 @@ static void number_points(struct sheet *sheet, const struct setout_string *strin
 	struct setout_point point;
 
 	while (setout_next(&walk, &point) && !stop_asked()) {
+		const char *number = say(&sheet->report, "%d", point.number);
+
 		if (point.kind == SETOUT_CORNER)
-			sheet->left_out[LEFT_POINTS] += !sheet_try_beside(sheet,
-				say(&sheet->report, "%d", point.number),
-				sheet_spot(sheet, point.at), CROSS / 4, (struct type){ .size = TYPE_LEAST });
+			sheet->left_out[LEFT_POINTS] += !sheet_try_beside(sheet, number,
+				sheet_spot(sheet, point.at), CROSS / 4,
+				(struct type){ .size = TYPE_LEAST });
 		arena_clear(sheet->report.words);
 	}
 }

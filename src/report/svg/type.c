@@ -90,6 +90,8 @@ const char *type_line(const char **rest, nm size, nm width, struct arena *arena)
 	if (line[at] == '\0' || broken == 0)
 		broken = at;
 	*rest = line + broken;
+	while (line[broken - 1] == ' ')
+		broken--;
 	return arena_print(arena, "%.*s", (int)broken, line);
 }
 
