@@ -42,7 +42,8 @@ START_TEST(lengths_are_millimetres_with_four_places)
 		nm length;
 		const char *words;
 	} rows[] = { { 0, "0" }, { NM_PER_INCH, "25.4" }, { -NM_PER_MM / 2, "-0.5" },
-		{ 149, "0.0001" }, { 150, "0.0002" }, { -150, "-0.0002" }, { 49, "0" }, { 1234567890, "1234.5679" } };
+		{ 149, "0.0001" }, { 150, "0.0002" }, { -150, "-0.0002" }, { 49, "0" },
+		{ 1234567890, "1234.5679" } };
 
 	ink_length(&sink.sink, rows[_i].length);
 	ck_assert_str_eq(written.bytes, rows[_i].words);

@@ -1,6 +1,6 @@
 /* Drawings read back by an XML reader: libxml2 says whether they are well-formed, GEOS whether
- * their shapes are the ground's. Elements and attributes: W3C Recommendation, Scalable Vector Graphics
- * (SVG) 1.1 (Second Edition), 2011, appendix J, Element Index, and appendix L, Attribute Index. */
+ * their shapes are the ground's. Elements and attributes: W3C Recommendation, Scalable Vector
+ * Graphics (SVG) 1.1 (Second Edition), 2011, Element Index and Attribute Index; from memory. */
 #include "report/svg/svg.h"
 #include "report/svg/sheet.h"
 #include "support/details.h"
