@@ -53,7 +53,7 @@ END_TEST
 START_TEST(what_cannot_be_drawn_is_refused_in_its_field)
 {
 	static const char *const rows[][2] = {
-		{ "Scale: large", "Scale: expected such as 1:50, or 4 ft." },
+		{ "Scale: large", "Scale: not understood. Such as 1:48" },
 		{ "Sheet: 3", "Not so: the drawing has 1 sheet, so there is no sheet 3." },
 		{ "Paper: letter; Scale: 1:10", "Not so: the plan is too large for Letter" },
 		{ "Paper: b5", "Paper" }, { "Sheet: 0", "Sheet" },

@@ -19,8 +19,7 @@ static const struct field_spec fields[DRAWING_FIELDS] = {
 		.unset = "A4 or letter" },
 	[TURN] = { .label = "Turned", .meaning = "Upright or lying.", .rule = &turn_rule,
 		.unset = "as the plan is larger" },
-	[SCALE] = { .label = "Scale", .meaning = "1:50, or what an inch is on the ground: 4 ft.",
-		.rule = &scale_rule, .unset = "the largest that fits" },
+	[SCALE] = { .label = "Scale", .rule = &scale_rule, .unset = "the largest that fits" },
 	[PLAIN] = { .label = "Black on white", .meaning = "For a printer without colours.",
 		.unset = "no" },
 	[LEVELS] = { .label = "With levels", .meaning = "The drops that were measured.",
@@ -58,6 +57,13 @@ static bool number_read(const struct card *card, int field, int unset, int *out,
 	return true;
 }
 
+/* What a scale looks like. */
+static const char *scale_meaning(enum units units)
+{
+	return units == UNITS_METRIC ? "Such as 1:50." :
+		"Such as 1:48, or what an inch is on the ground: 4 ft.";
+}
+
 static bool scale_field_read(const struct card *card, int *scale, struct fault *fault)
 {
 	struct value typed;
@@ -67,7 +73,8 @@ static bool scale_field_read(const struct card *card, int *scale, struct fault *
 		return false;
 	is_good = !typed.set || scale_read(typed.as.text, scale);
 	value_fini(VALUE_TEXT, &typed);
-	return is_good || fault_set(fault, SCALE, "Scale: expected such as 1:50, or 4 ft.");
+	return is_good || fault_set(fault, SCALE, "Scale: not understood. %s",
+		scale_meaning(card->units));
 }
 
 static bool asked_read(const struct card *card, struct svg_asked *asked, struct fault *fault)
@@ -146,6 +153,7 @@ static void act_drawing(struct editor *editor)
 		if (!specs[i].rule)
 			specs[i].rule = &attribute_row(BED_REPLACE)->rule; /* no or yes */
 	}
+	specs[SCALE].meaning = scale_meaning(plot_units(editor->plot));
 	specs[FILE_NAME] = card_file(arena_print(&editor->words, "%.*s.svg",
 		(int)path_stem(plot, ".plot"), plot));
 	card_ask(editor, &(struct card_spec){ .title = "Write the plan to scale to a file",
