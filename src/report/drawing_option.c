@@ -1,7 +1,7 @@
 #include "report/drawing_option.h"
 #include "base/complain.h"
+#include "base/scan.h"
 
-#include <stdlib.h>
 #include <string.h>
 
 enum { SHEET_MOST = 9999 };
@@ -49,11 +49,13 @@ static bool scale_option(struct svg_asked *asked, const char *word)
 
 static bool sheet_option(struct svg_asked *asked, const char *word)
 {
-	size_t digits = strspn(word, "0123456789");
+	struct scan s = scan_start(word, strlen(word), 1);
+	int64_t number;
 
-	asked->sheet = digits > 0 && digits < 5 && word[digits] == '\0' ? atoi(word) : 0;
-	if (asked->sheet > 0)
+	if (scan_decimal(&s, 0, &number) && s.at == s.length && number > 0 && number <= SHEET_MOST) {
+		asked->sheet = (int)number;
 		return true;
+	}
 	complain("--sheet: \"%s\" is not understood: it takes a number from 1 to %d", word,
 		SHEET_MOST);
 	return false;

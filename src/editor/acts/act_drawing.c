@@ -18,7 +18,7 @@ static const struct field_spec fields[DRAWING_FIELDS] = {
 	[PAPER] = { .label = "Paper", .meaning = "The size of the sheet.", .rule = &paper_rule,
 		.unset = "A4 or letter" },
 	[TURN] = { .label = "Turned", .meaning = "Upright or lying.", .rule = &turn_rule,
-		.unset = "as the plan is larger" },
+		.unset = "as it is larger" },
 	[SCALE] = { .label = "Scale", .rule = &scale_rule, .unset = "the largest that fits" },
 	[PLAIN] = { .label = "Black on white", .meaning = "For a printer without colours.",
 		.unset = "no" },

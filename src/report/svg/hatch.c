@@ -123,9 +123,9 @@ static const char *transform_words(const struct sheet *sheet)
 	int64_t per_mm = sheet->layout->scale * INT64_C(1000000) * NM_PER_MM / cell;
 
 	text_print(&words, " patternTransform=\"translate(");
-	text_add_decimal(&words, mirror.across * 5, 1);
+	text_add_decimal(&words, INT64_C(5) * mirror.across, 1);
 	text_add(&words, " ");
-	text_add_decimal(&words, mirror.down * 5, 1);
+	text_add_decimal(&words, INT64_C(5) * mirror.down, 1);
 	text_add(&words, ") scale(");
 	text_add_decimal(&words, per_mm, 6);
 	text_add(&words, ")\"");
