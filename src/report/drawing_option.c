@@ -52,7 +52,8 @@ static bool sheet_option(struct svg_asked *asked, const char *word)
 	struct scan s = scan_start(word, strlen(word), 1);
 	int64_t number;
 
-	if (scan_decimal(&s, 0, &number) && s.at == s.length && number > 0 && number <= SHEET_MOST) {
+	if (scan_decimal(&s, 0, &number) && s.at == s.length && number > 0 &&
+	    number <= SHEET_MOST) {
 		asked->sheet = (int)number;
 		return true;
 	}
