@@ -1,4 +1,4 @@
-/* The commands that print: takeoff, plan, setout, compare, prices new. */
+/* The commands that print: takeoff, plan, setout, drawing, compare, prices new. */
 #ifndef REPORT_COMMAND_H
 #define REPORT_COMMAND_H
 
@@ -7,6 +7,7 @@
 int command_takeoff(int argc, char **argv);
 int command_plan(int argc, char **argv);
 int command_setout(int argc, char **argv);
+int command_drawing(int argc, char **argv);
 int command_compare(int argc, char **argv);
 int command_prices(int argc, char **argv);
 

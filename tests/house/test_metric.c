@@ -331,7 +331,8 @@ static void nothing(struct asker *asker)
 
 static bool leaves(enum act_id act)
 {
-	return act == ACT_LEAVE || act == ACT_PAUSE || act == ACT_TAKEOFF || act == ACT_SAVE ||
+	return act == ACT_LEAVE || act == ACT_PAUSE || act == ACT_TAKEOFF || act == ACT_DRAWING ||
+		act == ACT_SAVE ||
 		act == ACT_SAVE_AS || act == ACT_COPY || act == ACT_FILES;
 }
 

@@ -235,7 +235,7 @@ START_TEST(a_plan_is_written_over_what_was_one)
 	put("other.txt", "dear diary\n");
 	check_run(ARGUMENTS("plan", "-o", in_folder("other.txt"), plot), 2, "", "--force");
 	check_run(ARGUMENTS("plan", "-o", in_folder("other.txt"), plot), 2, "",
-		"holds something that is no takeoff, plan, set-out or comparison: nothing "
+		"holds something that is no takeoff, plan, set-out, drawing or comparison: nothing "
 		"written");
 	check_file("other.txt", "dear diary\n");
 }

@@ -63,7 +63,7 @@ bool report_is_takeoff(const char *bytes, size_t length)
 
 	return is_text(view, FIRST_LINE_TEXT) || is_text(view, FIRST_LINE_PLAN) ||
 		is_text(view, FIRST_LINE_SETOUT) || is_text(view, FIRST_LINE_COMPARE) ||
-		is_json(view);
+		is_json(view) || take(&view, FIRST_LINE_DRAWING);
 }
 
 bool report_is_table(const char *bytes, size_t length)

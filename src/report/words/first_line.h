@@ -1,5 +1,5 @@
-/* How a takeoff, or a plan or a set-out sheet by itself, begins, so that report_is_takeoff knows it
- * again. */
+/* How a takeoff, or a plan, a set-out sheet or a drawing by itself, begins, so that
+ * report_is_takeoff knows it again. */
 #ifndef REPORT_WORDS_FIRST_LINE_H
 #define REPORT_WORDS_FIRST_LINE_H
 
@@ -16,9 +16,11 @@
  * version. */
 #define FIRST_LINE_COMPARE "parterre compare"
 #define FIRST_LINE_COMPARE_JSON "parterre-compare"
+/* The same of a drawing, of which it is two lines: the version comes after them. */
+#define FIRST_LINE_DRAWING "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<!-- parterre drawing "
 
-/* True where bytes begin like a takeoff or a comparison, text or JSON, a plan or a set-out
- * sheet, that a new one may overwrite. */
+/* True where bytes begin like a takeoff or a comparison, text or JSON, a plan, a set-out
+ * sheet or a drawing, that a new one may overwrite. */
 bool report_is_takeoff(const char *bytes, size_t length);
 /* True where bytes begin like one for a spreadsheet: people fill such tables in, so that a new one
  * may not. */
