@@ -26,10 +26,10 @@ static const char usage[] =
 	"      --csv                 for spreadsheets: the items, separated by commas\n"
 	"  parterre plan FILE        print the plan alone, drawn in characters\n"
 	"  parterre setout FILE      how to mark it out; both take -o, --prices, --force\n"
+	"  parterre snags FILE       what would not work; --json too\n"
 	"  parterre compare OLD NEW  print what differs; --json too\n"
 	"  parterre prices new FILE  print a price book to fill in; -o and --force\n"
-	"  parterre -h, --help       this page\n"
-	"  parterre -V, --version\n"
+	"  parterre -h, --help       this page; -V, --version: which version\n"
 	"\n"
 	"A plot is a plain text file, by habit NAME.plot. To print, FILE may be -,\n"
 	"standard input. While drawing, ? is help and ! lists all that can be done.\n"
@@ -61,8 +61,8 @@ static const struct {
 	int (*run)(int argc, char **argv);
 } commands[] = {
 	{ "takeoff", command_takeoff }, { "plan", command_plan },
-	{ "setout", command_setout }, { "compare", command_compare },
-	{ "prices", command_prices },
+	{ "setout", command_setout }, { "snags", command_snags },
+	{ "compare", command_compare }, { "prices", command_prices },
 };
 
 int main(int argc, char **argv)

@@ -1,6 +1,7 @@
 #include "report/command.h"
 #include "report/compare/compare.h"
 #include "report/counted.h"
+#include "report/json/json_snags.h"
 #include "report/output.h"
 #include "report/text/print.h"
 
@@ -48,7 +49,15 @@ static void print_setout_alone(struct sink *out, const void *context)
 		counted_name(asked->request->plots[0]));
 }
 
-/* Of one plot. */
+/* Of one plot that is counted. */
+static int print_counted(const struct request *request, const struct counted *counted,
+	void (*print)(struct sink *out, const void *context))
+{
+	return output_print(request,
+		&(struct file_content){ print, &(struct asked){ request, counted } },
+		&(struct delivery_from){ request->plots[0], counted->book_path, NULL });
+}
+
 static int print_one(const struct request *request,
 	void (*print)(struct sink *out, const void *context))
 {
@@ -56,9 +65,7 @@ static int print_one(const struct request *request,
 	int status = 2;
 
 	if (counted_read(&counted, request->plots[0], request->prices))
-		status = output_print(request,
-			&(struct file_content){ print, &(struct asked){ request, &counted } },
-			&(struct delivery_from){ request->plots[0], counted.book_path, NULL });
+		status = print_counted(request, &counted, print);
 	counted_fini(&counted);
 	return status;
 }
@@ -94,6 +101,38 @@ int command_plan(int argc, char **argv)
 int command_setout(int argc, char **argv)
 {
 	return command_sheet(argc, argv, print_setout_alone);
+}
+
+/* ---- Snags ----------------------------------------------------------------------------------- */
+
+static void print_snags_alone(struct sink *out, const void *context)
+{
+	const struct asked *asked = context;
+	const struct counted *counted = asked->counted;
+
+	if (asked->request->kind == REPORT_JSON)
+		report_snags_json(out, &counted->plot, &counted->takeoff);
+	else
+		report_snags(out, &counted->plot, &counted->takeoff,
+			counted_name(asked->request->plots[0]));
+}
+
+int command_snags(int argc, char **argv)
+{
+	static const struct accepted accepted = { .plots = 1, .prices = true, .json = true };
+	struct request request;
+	struct counted counted;
+	int status = 2;
+
+	if (!request_read(&request, argc, argv, &accepted))
+		return status;
+	if (counted_read(&counted, request.plots[0], request.prices)) {
+		status = print_counted(&request, &counted, print_snags_alone);
+		if (status == 0 && counted.takeoff.snags.count > 0)
+			status = 1;
+	}
+	counted_fini(&counted);
+	return status;
 }
 
 /* ---- Compare --------------------------------------------------------------------------------- */

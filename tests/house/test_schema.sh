@@ -1,13 +1,14 @@
 #!/bin/sh
 # Every sample's takeoff as JSON is what tests/takeoff.schema.json says, in the judgement of a
 # general JSON Schema validator (draft 2020-12), every comparison of two of them what
-# tests/compare.schema.json says; and the schemas refuse what is not.
+# tests/compare.schema.json says, and their snags what tests/snags.schema.json says; and the schemas
+# refuse what is not.
 
 folder=$(mktemp -d) || exit 1
 trap 'rm -rf "$folder"' EXIT
 
 schema=tests/takeoff.schema.json
-valid() { jsonschema -i "$1" $schema >"$folder/said" 2>&1; }
+valid() { jsonschema --base-uri "file://$PWD/tests/" -i "$1" $schema >"$folder/said" 2>&1; }
 
 count=0
 for plot in plots/*.plot; do
@@ -58,3 +59,18 @@ refused 's/"amount":/"amount":-/'
 refused 's/"unit":"m3"/"unit":"barrow"/'
 refused 's/"part":"walls"/"part":"sundries"/'
 refused 's/"difference":/"less":/'
+
+# ---- Snags
+
+schema=tests/snags.schema.json
+for plot in plots/*.plot; do
+	"$B/parterre" snags "$plot" --json >"$folder/takeoff.json"
+	[ $? -le 1 ] || exit 1
+	valid "$folder/takeoff.json" || { echo "$plot:"; head -c 2000 "$folder/said"; exit 1; }
+done
+"$B/parterre" snags plots/snags.plot --json >"$folder/takeoff.json"
+
+refused 's/"parterre-snags"/"snags"/'
+refused 's/"columns":/"colums":/'
+refused 's/"code":"wall-jog"/"code":"Wall jog"/'
+refused 's/"drawing":/"drawings":/'
