@@ -2,6 +2,7 @@
 #include "base/number.h"
 #include "base/stop.h"
 #include "survey/cover.h"
+#include "survey/way.h"
 
 #include <stdlib.h>
 
@@ -26,11 +27,6 @@ struct reaching {
 	int *until;     /* by row: how far to either side what was met on it reaches */
 };
 
-static bool is_standing(unsigned int class)
-{
-	return class == CLASS_PATH || class == CLASS_LAWN || class == CLASS_OPEN;
-}
-
 /* The classes of a row's cells; of a row outside the plan, and of a house, CLASS_BOUNDARY. */
 static void classes_of_row(const struct reaching *reaching, int y, unsigned char *classes)
 {
@@ -50,7 +46,7 @@ static void classes_of_row(const struct reaching *reaching, int y, unsigned char
 
 static bool can_stand(unsigned int one, unsigned int other)
 {
-	return (one == CLASS_BED && is_standing(other)) || (other == CLASS_BED && is_standing(one));
+	return (one == CLASS_BED && way_is_over(other)) || (other == CLASS_BED && way_is_over(one));
 }
 
 static uint16_t farther(const struct reaching *reaching, int distance)

@@ -17,6 +17,7 @@
 #include "takeoff/ground/lawn.h"
 #include "takeoff/ground/liner.h"
 #include "takeoff/ground/stone.h"
+#include "takeoff/walks/barrow_ways.h"
 #include "takeoff/walls/cutting.h"
 #include "takeoff/work.h"
 
@@ -42,6 +43,7 @@ struct takeoff {
 	struct item_list items;
 	const struct book *book; /* NULL: none */
 	struct costs costs;
+	struct barrow_ways barrow_ways;
 	struct work work;
 	struct snag_list snags;  /* by code, then reading order */
 	bool complete;           /* every bed's wall and cap is laid out */
@@ -64,6 +66,7 @@ struct shown {
 	size_t count_at; /* of the int that counts them; 0: see count */
 	int count;       /* how many, where they are in the takeoff itself */
 	bool is_object;  /* JSON: one object, not an array */
+	bool is_optional; /* JSON: no key where there is no row */
 	enum subject subject; /* that these rows belong to; SUBJECT_ANY: none */
 	const char *title; /* of a page and a section of its own; NULL: those are made by hand */
 };

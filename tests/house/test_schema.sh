@@ -18,6 +18,10 @@ for plot in plots/*.plot; do
 done
 [ $count -ge 5 ] || { echo "only $count samples"; exit 1; }
 
+"$B/parterre" takeoff tests/plots/around.plot --json >"$folder/takeoff.json" || exit 1
+valid "$folder/takeoff.json" || { echo "what is around:"; head -c 2000 "$folder/said"; exit 1; }
+grep -q '"barrow_ways"' "$folder/takeoff.json" || { echo "no ways of a barrow"; exit 1; }
+
 valid tests/golden/fence.json || { echo "a fence:"; head -c 2000 "$folder/said"; exit 1; }
 
 "$B/parterre" takeoff plots/court.plot --json >"$folder/takeoff.json" || exit 1

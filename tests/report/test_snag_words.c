@@ -88,6 +88,7 @@ static const struct {
 		"Geometry: a house and what is laid take the same ground." },
 	{ SNAG_HOUSE_FENCE, "house-fence",
 		"Geometry: a house and a fence take the same ground." },
+	{ SNAG_DROP_CUT_OFF, "drop-cut-off", "Common practice, no published source." },
 	{ SNAG_NAME_OPEN, "name-open", "The plot's own names." },
 	{ SNAG_MIRROR_BROKEN, "mirror-broken", "The plot's own mirror." },
 };
@@ -290,6 +291,12 @@ static const struct {
 	{ SNAG_HOUSE_COVERED, 0, UNITS_IMPERIAL, { 0 }, "A house stands on this ground." },
 	{ SNAG_HOUSE_FENCE, 0, UNITS_IMPERIAL, { FEET(3, 0) },
 		"The fence goes through a house for 3 ft." },
+	{ SNAG_DROP_CUT_OFF, DROP_REGION, UNITS_IMPERIAL, { 0 },
+		"No barrow gets here from the drop: beds, fixtures, a house or a fence without a "
+		"gate are in the way." },
+	{ SNAG_DROP_CUT_OFF, DROP_WHOLLY, UNITS_IMPERIAL, { 0 },
+		"No barrow gets from the drop to anything: beds, fixtures, a house or a fence "
+		"without a gate are in the way." },
 	{ SNAG_NAME_OPEN, 0, UNITS_IMPERIAL, { 0 },
 		"A name stands here on open ground: it names nothing." },
 	{ SNAG_MIRROR_BROKEN, 0, UNITS_IMPERIAL, { 0 },
@@ -376,6 +383,7 @@ static const struct {
 	{ SNAG_HOUSE_NEAR, 0, "change the plan." },
 	{ SNAG_HOUSE_COVERED, 0, "change the plan." },
 	{ SNAG_HOUSE_FENCE, 0, "change the plan." },
+	{ SNAG_DROP_CUT_OFF, DROP_WHOLLY, "change the plan." },
 	{ SNAG_NAME_OPEN, 0, "change the plan." },
 	{ SNAG_MIRROR_BROKEN, 0, "change the plan, or Mirror on the card The plot itself." },
 };

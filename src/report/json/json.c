@@ -255,7 +255,9 @@ static void json_work(const struct report *report)
 			cJSON_AddItemToArray(items, json_text(item_id(report,
 				&takeoff->items.list[step->items[j]])));
 		json_put(row, "items", items);
-		json_put(row, "barrows", json_count(step->barrows));
+		json_put(row, "barrows", json_count(step->barrow.loads));
+		if (step->barrow.way > 0)
+			json_put(row, "barrow_m", json_length(step->barrow.way));
 		json_put(row, "hours",
 			step->has_hours ? json_number(step->hours) : cJSON_CreateNull());
 		json_put(row, "labour", labour_rows(step));
@@ -303,6 +305,8 @@ static void json_shown(const struct report *report, const struct shown *shown)
 		json_print(report->out, json_object(report->takeoff, shown->table, row));
 		return;
 	}
+	if (shown->is_optional && count == 0)
+		return;
 	rows = json_top_open(report->out, shown->key);
 	for (int i = 0; i < count && !stop_asked(); i++, row += shown->table->row_size)
 		json_rows_print(&rows, report->takeoff, shown->table, row, more);

@@ -71,6 +71,7 @@ static const struct {
 		"Geometry: a house and what is laid take the same ground." },
 	[SNAG_HOUSE_FENCE] = { "house-fence",
 		"Geometry: a house and a fence take the same ground." },
+	[SNAG_DROP_CUT_OFF] = { "drop-cut-off", "Common practice, no published source." },
 	[SNAG_NAME_OPEN] = { "name-open", "The plot's own names." },
 	[SNAG_MIRROR_BROKEN] = { "mirror-broken", "The plot's own mirror." },
 };
@@ -104,6 +105,8 @@ const char *snag_source(enum snag_code code)
 #define CORNER_PIECE "is only {1} long, or shows a sawn end: {2} or more, and the block's own " \
 	"end outwards, would hold better."
 #define NO_SOIL "No soil fits: of the wall's {0} the top {1} stay free, {2} are mulch"
+
+#define BARROW_BLOCKED "beds, fixtures, a house or a fence without a gate are in the way."
 
 #define BY_DRAWING .cure = { .by_drawing = true }
 #define BY(...) .cure = { { __VA_ARGS__ }, \
@@ -224,6 +227,11 @@ static const struct kind {
 	{ SNAG_HOUSE_COVERED, 0, "A house stands on this ground.",
 		BY_DRAWING },
 	{ SNAG_HOUSE_FENCE, 0, "The fence goes through a house for {0}.",
+		BY_DRAWING },
+	{ SNAG_DROP_CUT_OFF, DROP_REGION, "No barrow gets here from the drop: " BARROW_BLOCKED,
+		BY_DRAWING },
+	{ SNAG_DROP_CUT_OFF, DROP_WHOLLY, "No barrow gets from the drop to anything: "
+		BARROW_BLOCKED,
 		BY_DRAWING },
 	{ SNAG_NAME_OPEN, 0, "A name stands here on open ground: it names nothing.",
 		BY_DRAWING },
