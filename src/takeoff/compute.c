@@ -103,6 +103,7 @@ bool takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot
 	items_compute(t, arena, &plot->details);
 	t->complete = t->walls.not_laid_count == 0 && t->walls.caps_not_laid == 0;
 	costs_compute(&t->costs, &t->items, book, plot_units(plot), t->complete);
+	heaps_find(&t->heaps, &t->items, plot);
 	barrow_ways_find(&t->barrow_ways, &basis);
 	if (stop_asked())
 		return false;
@@ -151,6 +152,7 @@ const struct shown takeoff_shown[] = {
 	ROWS("lawn", lawn_table, lawns.list, lawns.count, LAWN, NULL),
 	BY_HAND("items"),
 	WITHIN("loads", day_load_table, costs.days, DAYS, ANY),
+	OPTIONAL("heaps", heap_table, heaps.list, heaps.count),
 	BY_HAND("costs"),
 	BY_HAND("work"),
 	OBJECT("work_sums", work_sum_table, work.sum),

@@ -7,6 +7,7 @@
 
 #include "takeoff/common/areas.h"
 #include "takeoff/costs/costs.h"
+#include "takeoff/costs/heaps.h"
 #include "takeoff/fence/fences.h"
 #include "takeoff/fixtures.h"
 #include "takeoff/ground/bed_snags.h"
@@ -43,6 +44,7 @@ struct takeoff {
 	struct item_list items;
 	const struct book *book; /* NULL: none */
 	struct costs costs;
+	struct heaps heaps;
 	struct barrow_ways barrow_ways;
 	struct work work;
 	struct snag_list snags;  /* by code, then reading order */
