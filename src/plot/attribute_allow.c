@@ -317,6 +317,10 @@ static const struct attribute_row rows[] = {
 		"A fence higher than this asks for a permit.",
 		LIMIT, IS_LENGTH(INCHES(72)),
 		.metric = IS_LENGTH(MM(1800)), .card = CARD_SNAGS, .subject = SUBJECT_FENCE },
+	AT(HOUSE_CLEAR) = { "house-clear", "Bed from a house",
+		"A bed nearer to a house than this is a snag.",
+		LIMIT, IS_LENGTH(INCHES(6)),
+		.metric = IS_LENGTH(MM(150)), .card = CARD_SNAGS, .subject = SUBJECT_HOUSE },
 };
 
 const struct attribute_table allow_attributes = ATTRIBUTE_TABLE("allow", ALLOW_KERF, rows);

@@ -2,6 +2,7 @@
 #include "base/complain.h"
 #include "report/compare/compare.h"
 #include "report/counted.h"
+#include "report/json/json_snags.h"
 #include "report/output.h"
 #include "report/svg/svg.h"
 #include "report/text/print.h"
@@ -50,6 +51,15 @@ static void print_setout_alone(struct sink *out, const void *context)
 		counted_name(asked->request->plots[0]));
 }
 
+/* Of one plot that is counted. */
+static int print_counted(const struct request *request, const struct counted *counted,
+	void (*print)(struct sink *out, const void *context))
+{
+	return output_print(request,
+		&(struct file_content){ print, &(struct asked){ request, counted } },
+		&(struct delivery_from){ request->plots[0], counted->book_path, NULL });
+}
+
 /* Of one plot, if it `is_good` (NULL: any is). */
 static int print_one(const struct request *request,
 	void (*print)(struct sink *out, const void *context),
@@ -60,9 +70,7 @@ static int print_one(const struct request *request,
 
 	if (counted_read(&counted, request->plots[0], request->prices) &&
 	    (!is_good || is_good(request, &counted)))
-		status = output_print(request,
-			&(struct file_content){ print, &(struct asked){ request, &counted } },
-			&(struct delivery_from){ request->plots[0], counted.book_path, NULL });
+		status = print_counted(request, &counted, print);
 	counted_fini(&counted);
 	return status;
 }
@@ -130,6 +138,38 @@ int command_drawing(int argc, char **argv)
 
 	return request_read(&request, argc, argv, &accepted) ?
 		print_one(&request, print_drawing_sheet, is_drawable) : 2;
+}
+
+/* ---- Snags ----------------------------------------------------------------------------------- */
+
+static void print_snags_alone(struct sink *out, const void *context)
+{
+	const struct asked *asked = context;
+	const struct counted *counted = asked->counted;
+
+	if (asked->request->kind == REPORT_JSON)
+		report_snags_json(out, &counted->plot, &counted->takeoff);
+	else
+		report_snags(out, &counted->plot, &counted->takeoff,
+			counted_name(asked->request->plots[0]));
+}
+
+int command_snags(int argc, char **argv)
+{
+	static const struct accepted accepted = { .plots = 1, .prices = true, .json = true };
+	struct request request;
+	struct counted counted;
+	int status = 2;
+
+	if (!request_read(&request, argc, argv, &accepted))
+		return status;
+	if (counted_read(&counted, request.plots[0], request.prices)) {
+		status = print_counted(&request, &counted, print_snags_alone);
+		if (status == 0 && counted.takeoff.snags.count > 0)
+			status = 1;
+	}
+	counted_fini(&counted);
+	return status;
 }
 
 /* ---- Compare --------------------------------------------------------------------------------- */

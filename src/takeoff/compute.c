@@ -103,6 +103,10 @@ bool takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot
 	items_compute(t, arena, &plot->details);
 	t->complete = t->walls.not_laid_count == 0 && t->walls.caps_not_laid == 0;
 	costs_compute(&t->costs, &t->items, book, plot_units(plot), t->complete);
+	heaps_find(&t->heaps, &t->items, plot);
+	barrow_ways_find(&t->barrow_ways, &basis);
+	if (stop_asked())
+		return false;
 	work_plan(&t->work, t, plot, arena);
 	walks_check(&basis);
 	snag_names(&t->snags, plot);
@@ -121,6 +125,9 @@ bool takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot
 	.at = offsetof(struct takeoff, rows), .count = (count_), .subject = SUBJECT_##subject_ }
 #define OBJECT(key_, table_, row) { .key = (key_), .table = &(table_), \
 	.at = offsetof(struct takeoff, row), .count = 1, .is_object = true }
+#define OPTIONAL(key_, table_, rows, count_) { .key = (key_), .table = &(table_), \
+	.at = offsetof(struct takeoff, rows), .count_at = offsetof(struct takeoff, count_) * \
+		(FIGURE_IS_REGION(FIGURE_FIELD_OF(takeoff, count_)) > 0), .is_optional = true }
 #define BY_HAND(key_) { .key = (key_) }
 
 const struct shown takeoff_shown[] = {
@@ -145,9 +152,11 @@ const struct shown takeoff_shown[] = {
 	ROWS("lawn", lawn_table, lawns.list, lawns.count, LAWN, NULL),
 	BY_HAND("items"),
 	WITHIN("loads", day_load_table, costs.days, DAYS, ANY),
+	OPTIONAL("heaps", heap_table, heaps.list, heaps.count),
 	BY_HAND("costs"),
 	BY_HAND("work"),
 	OBJECT("work_sums", work_sum_table, work.sum),
+	OPTIONAL("barrow_ways", barrow_way_table, barrow_ways.list, barrow_ways.count),
 	BY_HAND("snags"),
 };
 const int takeoff_shown_count = sizeof takeoff_shown / sizeof *takeoff_shown;

@@ -564,7 +564,7 @@ static const struct bad fences[] = {
 
 static const struct bad works[] = {
 	{ BYTES(HEAD GROUND "rate\n"), 6, 5, "the end of the line",
-		"rate: strip, dig, hole, post, load, tamp, fabric, base, fixture, block or others "
+		"rate: strip, dig, hole, post, load, barrow, tamp, fabric, base, fixture or others "
 		"in parterre-plot(5)" },
 	{ BYTES(HEAD GROUND "rate plaster 1 h per m2\n"), 6, 6, "plaster", "rate: strip, dig, "
 	"hole" },

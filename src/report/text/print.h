@@ -27,6 +27,11 @@ void report_plan(struct sink *out, const struct plot *plot, const struct takeoff
 void report_setout(struct sink *out, const struct plot *plot, const struct takeoff *takeoff,
 	const char *name);
 
+/* Prints the snags alone, as the front of the takeoff has them; where there is none, a line that
+ * says so. Its first line is "parterre snags 1". Pure. */
+void report_snags(struct sink *out, const struct plot *plot, const struct takeoff *takeoff,
+	const char *name);
+
 /* What is printed with: words in the arena. */
 struct report report_of(struct sink *out, struct arena *words, const struct plot *plot,
 	const struct takeoff *takeoff, const char *name);
