@@ -7,7 +7,8 @@
 static const double DIGGING[] = { 2.20, 3.30, 1.20 }, LOADING[] = { 1.30, 1.90, 1.00 };
 static const double BARROWING = 1.25, BACKFILLING = 1.00, BASE_COURSE = 1.00;
 
-enum { KINDS = RATE_SEED - RATE_STRIP + 1 };
+/* Fixtures are set twice, digging and backfilling is done once more for trenches. */
+enum { KINDS = RATE_SEED - RATE_STRIP + 1, AGAIN = 3 };
 
 static const enum work_step steps[KINDS] = {
 #define AT(name) [RATE_##name - RATE_STRIP]
@@ -224,6 +225,16 @@ static void add_posts(struct gathering *g)
 	add(g, RATE_POST, (double)post_count(&g->takeoff->fences), 0);
 }
 
+/* A trench is dug, and put back, apart from all else. */
+static void add_trenches(struct gathering *g)
+{
+	double dug = g->takeoff->services.trenches;
+
+	add_at(g, RATE_DIG, WORK_SLEEVES, dug,
+		dug * DIGGING[block_number(g->takeoff->allow, ALLOW_SUBSOIL)]);
+	add_at(g, RATE_BACKFILL, WORK_SLEEVES, dug, dug * BACKFILLING);
+}
+
 static void add_panels(struct gathering *g)
 {
 	const struct fences *fences = &g->takeoff->fences;
@@ -246,10 +257,11 @@ void labour_compute(struct labours *out, const struct takeoff *takeoff, const st
 	struct arena *arena)
 {
 	const struct fixtures *fixtures = &takeoff->fixtures;
-	struct gathering g = { takeoff, plot, arena_new(arena, KINDS + 1, sizeof *g.list), 0 };
+	struct gathering g = { takeoff, plot, arena_new(arena, KINDS + AGAIN, sizeof *g.list), 0 };
 
 	add_digging(&g);
 	add_posts(&g);
+	add_trenches(&g);
 	add_base(&g);
 	add_at(&g, RATE_FIXTURE, WORK_FIXTURES_INSIDE, (double)fixtures->inside, 0);
 	add_walls(&g);

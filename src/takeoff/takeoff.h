@@ -17,6 +17,7 @@
 #include "takeoff/ground/lawn.h"
 #include "takeoff/ground/liner.h"
 #include "takeoff/ground/stone.h"
+#include "takeoff/services/service_lines.h"
 #include "takeoff/walls/cutting.h"
 #include "takeoff/work.h"
 
@@ -32,6 +33,7 @@ struct takeoff {
 	struct zones zones;
 	struct over_bases over_bases;
 	struct fences fences;
+	struct service_lines services;
 	struct earthwork earthwork;
 	struct stones stones;
 	struct fabric fabric;
@@ -64,6 +66,7 @@ struct shown {
 	size_t count_at; /* of the int that counts them; 0: see count */
 	int count;       /* how many, where they are in the takeoff itself */
 	bool is_object;  /* JSON: one object, not an array */
+	bool is_rare;    /* JSON: left out where there is no row */
 	enum subject subject; /* that these rows belong to; SUBJECT_ANY: none */
 	const char *title; /* of a page and a section of its own; NULL: those are made by hand */
 };

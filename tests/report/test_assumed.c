@@ -41,7 +41,11 @@ static const char plot_words[] =
 	"  run 0,0 35,0 35,12\n"
 	"  run 31,7 31,11\n"
 	"  gate 10,0 14,0\n"
-	"  gate 20,0 29,0\n";
+	"  gate 20,0 29,0\n"
+	"service gas \"Gas\" existing\n"
+	"  line 29,0 29,6 34,6\n"
+	"service power \"Lamp\" to-lay\n"
+	"  line 8,6 19,6\n";
 
 /* What the entries say before an attribute is tried. */
 static const struct { char letter; enum attribute attribute; const char *value; } settings[] = {

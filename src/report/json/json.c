@@ -13,6 +13,13 @@
 
 /* ---- Plot and survey ------------------------------------------------------------------------- */
 
+/* A text that a plot need not have. */
+static void put_told(cJSON *object, const char *key, const struct value *value)
+{
+	if (value->set)
+		json_put(object, key, json_text(value->as.text));
+}
+
 static void json_plot(const struct report *report)
 {
 	const struct survey *survey = &report->takeoff->survey;
@@ -26,6 +33,8 @@ static void json_plot(const struct report *report)
 	json_put(object, "rows", json_count(survey->rows));
 	json_put(object, "width_m", json_length(survey->columns * survey->cell));
 	json_put(object, "height_m", json_length(survey->rows * survey->cell));
+	put_told(object, "notice", block_value(&report->plot->details.head, HEAD_NOTICE));
+	put_told(object, "notice_end", block_value(&report->plot->details.head, HEAD_NOTICE_END));
 	sink_add(report->out, ",\n  \"plot\": ");
 	json_print(report->out, object);
 }
@@ -359,6 +368,8 @@ static void json_shown(const struct report *report, const struct shown *shown)
 		json_print(report->out, json_object(report->takeoff, shown->table, row));
 		return;
 	}
+	if (shown->is_rare && count == 0)
+		return;
 	rows = json_top_open(report->out, shown->key);
 	for (int i = 0; i < count && !stop_asked(); i++, row += shown->table->row_size)
 		json_rows_print(&rows, report->takeoff, shown->table, row, more);

@@ -151,6 +151,15 @@ static const char *missing_line(const struct report *report)
 	return NULL;
 }
 
+/* Whether its kind of work comes up before it, as the digging of trenches does. */
+static bool is_again(const struct labours *labours, int at)
+{
+	for (int i = 0; i < at; i++)
+		if (labours->list[i].kind == labours->list[at].kind)
+			return true;
+	return false;
+}
+
 /* "strip 0.0104 h per sq ft; dig 0.2 h per cu ft (the plot)" */
 static const char *rates_words(const struct report *report)
 {
@@ -160,7 +169,7 @@ static const char *rates_words(const struct report *report)
 	for (int i = 0; i < labours->count; i++) {
 		const struct labour *labour = &labours->list[i];
 
-		if (labour->source != RATE_UNKNOWN)
+		if (labour->source != RATE_UNKNOWN && !is_again(labours, i))
 			text_print(&words, "%s%s %s%s", words.length ? "; " : "",
 				attribute_row(labour->kind)->keyword,
 				tied(report, labour_rate(report, labour)),

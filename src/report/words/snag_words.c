@@ -65,6 +65,11 @@ static const struct {
 	[SNAG_FIXTURE_TALL] = { "fixture-tall",
 		"Common practice, no published source: children climb." },
 	[SNAG_FIXTURE_NO_PATH] = { "fixture-no-path", "Common practice, no published source." },
+	[SNAG_SERVICE_NEAR] = { "service-near",
+		"Common Ground Alliance, Best Practices, 5.19, on the tolerance zone, and the law "
+		"of some states, which is stricter; both as quoted. Your state's rule goes "
+		"first." },
+	[SNAG_KEEP_DUG] = { "keep-dug", "What the plot says is kept." },
 	[SNAG_NAME_OPEN] = { "name-open", "The plot's own names." },
 	[SNAG_MIRROR_BROKEN] = { "mirror-broken", "The plot's own mirror." },
 };
@@ -209,6 +214,22 @@ static const struct kind {
 		"against tipping.",
 		BY_DRAWING_OR(FIXTURE_HEIGHT) },
 	{ SNAG_FIXTURE_NO_PATH, 0, "No path touches this fixture.",
+		BY_DRAWING },
+	{ SNAG_SERVICE_NEAR, HAND_GROUND, "Ground is worked here nearer than {0} to a line that "
+		"is there: by hand, as the part services lists it.",
+		BY_DRAWING },
+	{ SNAG_SERVICE_NEAR, HAND_HOLE, "A post's hole comes nearer than {0} to a line that is "
+		"there: by hand, never by auger.",
+		BY_DRAWING },
+	{ SNAG_SERVICE_NEAR, HAND_TRENCH, "The trench of a line to lay comes nearer than {0} to a "
+		"line that is there: by hand, as the part services lists it.",
+		BY_DRAWING },
+	{ SNAG_KEEP_DUG, HAND_GROUND, "Ground is worked here within something that is to be kept.",
+		BY_DRAWING },
+	{ SNAG_KEEP_DUG, HAND_HOLE, "A post's hole is dug within something that is to be kept.",
+		BY_DRAWING },
+	{ SNAG_KEEP_DUG, HAND_TRENCH, "The trench of a line to lay goes through something that is "
+		"to be kept.",
 		BY_DRAWING },
 	{ SNAG_NAME_OPEN, 0, "A name stands here on open ground: it names nothing.",
 		BY_DRAWING },
