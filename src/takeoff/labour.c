@@ -12,7 +12,8 @@ static const double BARROWING = 1.25, BACKFILLING = 1.00, BASE_COURSE = 1.00;
 static const double PUSHING = 1 / (60 * 200 * 0.3048);
 static const nm BARROWED = 50 * NM_PER_M;
 
-enum { KINDS = RATE_SEED - RATE_STRIP + 1 };
+/* Fixtures are set twice, digging and backfilling is done once more for trenches. */
+enum { KINDS = RATE_SEED - RATE_STRIP + 1, AGAIN = 3 };
 
 static const enum work_step steps[KINDS] = {
 #define AT(name) [RATE_##name - RATE_STRIP]
@@ -245,6 +246,16 @@ static void add_posts(struct gathering *g)
 	add_barrows(g, WORK_POSTS, 0);
 }
 
+/* A trench is dug, and put back, apart from all else. */
+static void add_trenches(struct gathering *g)
+{
+	double dug = g->takeoff->services.trenches;
+
+	add_at(g, RATE_DIG, WORK_SLEEVES, dug,
+		dug * DIGGING[block_number(g->takeoff->allow, ALLOW_SUBSOIL)]);
+	add_at(g, RATE_BACKFILL, WORK_SLEEVES, dug, dug * BACKFILLING);
+}
+
 static void add_panels(struct gathering *g)
 {
 	const struct fences *fences = &g->takeoff->fences;
@@ -268,10 +279,11 @@ void labour_compute(struct labours *out, const struct takeoff *takeoff, const st
 {
 	const struct fixtures *fixtures = &takeoff->fixtures;
 	struct gathering g = { takeoff, plot,
-		arena_new(arena, KINDS + WORK_STEPS, sizeof *g.list), 0 };
+		arena_new(arena, KINDS + AGAIN + WORK_STEPS, sizeof *g.list), 0 };
 
 	add_digging(&g);
 	add_posts(&g);
+	add_trenches(&g);
 	add_base(&g);
 	add_at(&g, RATE_FIXTURE, WORK_FIXTURES_INSIDE, (double)fixtures->inside, 0);
 	add_walls(&g);

@@ -18,6 +18,7 @@
 #include "takeoff/ground/lawn.h"
 #include "takeoff/ground/liner.h"
 #include "takeoff/ground/stone.h"
+#include "takeoff/services/service_lines.h"
 #include "takeoff/walks/barrow_ways.h"
 #include "takeoff/walls/cutting.h"
 #include "takeoff/work.h"
@@ -34,6 +35,7 @@ struct takeoff {
 	struct zones zones;
 	struct over_bases over_bases;
 	struct fences fences;
+	struct service_lines services;
 	struct earthwork earthwork;
 	struct stones stones;
 	struct fabric fabric;

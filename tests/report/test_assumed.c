@@ -43,7 +43,11 @@ static const char plot_words[] =
 	"  gate 10,0 14,0\n"
 	"  gate 20,0 29,0\n"
 	"house \"Number 4\"\n"
-	"  from -12,0 to -1,12\n";
+	"  from -12,0 to -1,12\n"
+	"service gas \"Gas\" existing\n"
+	"  line 29,0 29,6 34,6\n"
+	"service power \"Lamp\" to-lay\n"
+	"  line 8,6 19,6\n";
 
 /* What the entries say before an attribute is tried. */
 static const struct { char letter; enum attribute attribute; const char *value; } settings[] = {

@@ -89,6 +89,11 @@ static const struct {
 	{ SNAG_HOUSE_FENCE, "house-fence",
 		"Geometry: a house and a fence take the same ground." },
 	{ SNAG_DROP_CUT_OFF, "drop-cut-off", "Common practice, no published source." },
+	{ SNAG_SERVICE_NEAR, "service-near",
+		"Common Ground Alliance, Best Practices, 5.19, on the tolerance zone, and the law "
+		"of some states, which is stricter; both as quoted. Your state's rule goes "
+		"first." },
+	{ SNAG_KEEP_DUG, "keep-dug", "What the plot says is kept." },
 	{ SNAG_NAME_OPEN, "name-open", "The plot's own names." },
 	{ SNAG_MIRROR_BROKEN, "mirror-broken", "The plot's own mirror." },
 };
@@ -297,6 +302,21 @@ static const struct {
 	{ SNAG_DROP_CUT_OFF, DROP_WHOLLY, UNITS_IMPERIAL, { 0 },
 		"No barrow gets from the drop to anything: beds, fixtures, a house or a fence "
 		"without a gate are in the way." },
+	{ SNAG_SERVICE_NEAR, HAND_GROUND, UNITS_IMPERIAL, { FEET(2, 0) },
+		"Ground is worked here nearer than 2 ft to a line that is there: by hand, as the "
+		"part services lists it." },
+	{ SNAG_SERVICE_NEAR, HAND_HOLE, UNITS_METRIC, { MM(600) },
+		"A post's hole comes nearer than 600 mm to a line that is there: by hand, never by "
+		"auger." },
+	{ SNAG_SERVICE_NEAR, HAND_TRENCH, UNITS_METRIC, { MM(600) },
+		"The trench of a line to lay comes nearer than 600 mm to a line that is there: by "
+		"hand, as the part services lists it." },
+	{ SNAG_KEEP_DUG, HAND_GROUND, UNITS_IMPERIAL, { 0 },
+		"Ground is worked here within something that is to be kept." },
+	{ SNAG_KEEP_DUG, HAND_HOLE, UNITS_IMPERIAL, { 0 },
+		"A post's hole is dug within something that is to be kept." },
+	{ SNAG_KEEP_DUG, HAND_TRENCH, UNITS_IMPERIAL, { 0 },
+		"The trench of a line to lay goes through something that is to be kept." },
 	{ SNAG_NAME_OPEN, 0, UNITS_IMPERIAL, { 0 },
 		"A name stands here on open ground: it names nothing." },
 	{ SNAG_MIRROR_BROKEN, 0, UNITS_IMPERIAL, { 0 },

@@ -132,7 +132,9 @@ void print_ordered(const struct report *report, enum section section)
 				item_label(report, item), item_amount(report, item, item->order),
 				note ? say(report, " (%s)", note) : "");
 	}
-	print_explained(report, "To order in all: %s.", say_text(report, &words));
+	if (words.length > 0)
+		print_explained(report, "To order in all: %s.", words.bytes);
+	text_fini(&words);
 }
 
 void print_blank(const struct report *report)

@@ -72,6 +72,11 @@ static const struct {
 	[SNAG_HOUSE_FENCE] = { "house-fence",
 		"Geometry: a house and a fence take the same ground." },
 	[SNAG_DROP_CUT_OFF] = { "drop-cut-off", "Common practice, no published source." },
+	[SNAG_SERVICE_NEAR] = { "service-near",
+		"Common Ground Alliance, Best Practices, 5.19, on the tolerance zone, and the law "
+		"of some states, which is stricter; both as quoted. Your state's rule goes "
+		"first." },
+	[SNAG_KEEP_DUG] = { "keep-dug", "What the plot says is kept." },
 	[SNAG_NAME_OPEN] = { "name-open", "The plot's own names." },
 	[SNAG_MIRROR_BROKEN] = { "mirror-broken", "The plot's own mirror." },
 };
@@ -232,6 +237,22 @@ static const struct kind {
 		BY_DRAWING },
 	{ SNAG_DROP_CUT_OFF, DROP_WHOLLY, "No barrow gets from the drop to anything: "
 		BARROW_BLOCKED,
+		BY_DRAWING },
+	{ SNAG_SERVICE_NEAR, HAND_GROUND, "Ground is worked here nearer than {0} to a line that "
+		"is there: by hand, as the part services lists it.",
+		BY_DRAWING },
+	{ SNAG_SERVICE_NEAR, HAND_HOLE, "A post's hole comes nearer than {0} to a line that is "
+		"there: by hand, never by auger.",
+		BY_DRAWING },
+	{ SNAG_SERVICE_NEAR, HAND_TRENCH, "The trench of a line to lay comes nearer than {0} to a "
+		"line that is there: by hand, as the part services lists it.",
+		BY_DRAWING },
+	{ SNAG_KEEP_DUG, HAND_GROUND, "Ground is worked here within something that is to be kept.",
+		BY_DRAWING },
+	{ SNAG_KEEP_DUG, HAND_HOLE, "A post's hole is dug within something that is to be kept.",
+		BY_DRAWING },
+	{ SNAG_KEEP_DUG, HAND_TRENCH, "The trench of a line to lay goes through something that is "
+		"to be kept.",
 		BY_DRAWING },
 	{ SNAG_NAME_OPEN, 0, "A name stands here on open ground: it names nothing.",
 		BY_DRAWING },
