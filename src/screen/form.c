@@ -26,9 +26,9 @@ static void filling_open(struct filling *filling, struct card *card)
 		filling->opened[i] = memory_string(card->fields[i].typed);
 	if (prompt_suits(card))
 		filling->front = (struct front){ STATE_FORM,
-			filling->keys + (card->walk ? 0 : GOING), prompt_draw, prompt_leaves };
-	if (card->walk) {
-		*card->walk = (struct walk){ .goes_on = false };
+			filling->keys + (card->onward ? 0 : GOING), prompt_draw, prompt_leaves };
+	if (card->onward) {
+		*card->onward = (struct onward){ .goes_on = false };
 		filling->keys[0] = "arrows";
 		filling->keys[1] = "set, go there";
 	}
@@ -87,16 +87,16 @@ static bool enter(struct filling *filling)
 	return false;
 }
 
-/* Whether the key takes a card that leads on: it does so from where it is left. */
+/* Whether the key takes a card after which it goes on: which way is noted. */
 static bool leads_on(const struct filling *filling, int key)
 {
-	struct walk *walk = filling->card->walk;
+	struct onward *onward = filling->card->onward;
 	bool is_arrow = key == PRESS_LEFT || key == PRESS_RIGHT || key == PRESS_UP ||
 		key == PRESS_DOWN;
 
-	if (!walk || (!is_arrow && key != PRESS_ENTER))
+	if (!onward || (!is_arrow && key != PRESS_ENTER))
 		return false;
-	*walk = (struct walk){ .right = (key == PRESS_RIGHT) - (key == PRESS_LEFT),
+	*onward = (struct onward){ .right = (key == PRESS_RIGHT) - (key == PRESS_LEFT),
 		.down = (key == PRESS_DOWN) - (key == PRESS_UP) };
 	return true;
 }
@@ -158,7 +158,7 @@ bool form_fill(struct stage *stage, struct card *card)
 		filling_show(stage, &filling);
 		key = stage_key(stage);
 		if (leads_on(&filling, key))
-			is_done = card->walk->goes_on = enter(&filling);
+			is_done = card->onward->goes_on = enter(&filling);
 		else if (key == PRESS_ENTER)
 			is_done = enter(&filling);
 		else if (key == PRESS_ESCAPE)

@@ -5,6 +5,7 @@
 #include "support/shown.h"
 #include "support/table.h"
 
+#include <stdlib.h>
 #include <string.h>
 
 static const char yard[] =
@@ -125,6 +126,42 @@ START_TEST(in_one_column_a_cell_lines_take_the_letters_place_and_signs_that_of_o
 	row_has(at.t, 0, 20, "\u2302\u2302\u2302\u2302\u2302\u2302");
 	ck_assert_int_eq(shown_character(at.t, 1, 11), "\u2551"[0]);
 	ck_assert_int_ne(shown_character(at.t, 1, 20), "\u2302"[0]);
+	table_leave(&at);
+}
+END_TEST
+
+static const struct {
+	const char *before, *move, *key;
+	size_t most;
+} costs[] = {
+	{ "down x3", "", "right", 100 },      /* along a service */
+	{ "end down x3", "", "down", 120 },   /* over what is kept */
+	{ "l end down x3", "left", "space", 230 }, /* 185 with nothing around */
+};
+enum { TIMES = 5 };
+
+static int by_bytes(const void *a, const void *b)
+{
+	return *(const int *)a - *(const int *)b;
+}
+
+/* In the median of five. */
+START_TEST(a_key_costs_few_bytes_among_it)
+{
+	int bytes[TIMES];
+	struct table at;
+
+	sit(&at, &(struct launch){ .rows = 24, .columns = 80 });
+	terminal_keys(at.t, costs[_i].before);
+	for (int i = 0; i < TIMES; i++) {
+		terminal_keys(at.t, costs[_i].move);
+		terminal_settle(at.t);
+		terminal_keys(at.t, costs[_i].key);
+		bytes[i] = (int)terminal_settle(at.t).bytes;
+	}
+	qsort(bytes, TIMES, sizeof *bytes, by_bytes);
+	ck_assert_msg(bytes[TIMES / 2] > 0 && bytes[TIMES / 2] <= (int)costs[_i].most,
+		"%s: %d bytes", costs[_i].key, bytes[TIMES / 2]);
 	table_leave(&at);
 }
 END_TEST
@@ -315,6 +352,8 @@ Suite *test_suite(void)
 	tcase_add_test(shown, without_unicode_all_is_told_apart_too);
 	tcase_add_test(shown,
 		in_one_column_a_cell_lines_take_the_letters_place_and_signs_that_of_open_ground);
+	tcase_add_loop_test(shown, a_key_costs_few_bytes_among_it, 0,
+		sizeof costs / sizeof *costs);
 	tcase_add_test(shown, each_drop_stands_at_its_point_and_goes_again);
 	tcase_add_loop_test(shown, from_afar_a_digit_says_how_deep_with_colours_and_without, 0, 2);
 	tcase_add_test(entered, a_service_is_laid_round_a_corner_shown_saved_and_taken_back);

@@ -29,15 +29,16 @@ static struct place point_near(const struct editor *editor)
 		levels->rows - 1) };
 }
 
-/* Where the walk leads: an arrow to the point beside, as far as there is one; Enter to the next,
+/* Where it goes on: an arrow to the point beside, as far as there is one; Enter to the next,
  * row by row. False where that was the last. */
-static bool point_next(const struct levels *levels, const struct walk *walk, struct place *point)
+static bool point_next(const struct levels *levels, const struct onward *onward,
+	struct place *point)
 {
 	int next = point->y * levels->columns + point->x + 1;
 
-	if (walk->right || walk->down) {
-		point->x = held(point->x + walk->right, 0, levels->columns - 1);
-		point->y = held(point->y + walk->down, 0, levels->rows - 1);
+	if (onward->right || onward->down) {
+		point->x = held(point->x + onward->right, 0, levels->columns - 1);
+		point->y = held(point->y + onward->down, 0, levels->rows - 1);
 		return true;
 	}
 	*point = (struct place){ next % levels->columns, next / levels->columns };
@@ -45,21 +46,17 @@ static bool point_next(const struct levels *levels, const struct walk *walk, str
 }
 
 /* Each drop is a stroke: none is lost, whatever happens, and each can be taken back. */
-static void walk_points(struct editor *editor, struct place point)
+static void points_measure(struct editor *editor, struct place point)
 {
 	const struct levels *levels = &editor->plot->details.levels;
-	struct walk walk = { .goes_on = true };
-	bool is_taken = true;
+	struct onward onward = { .goes_on = false };
 
-	while (is_taken && walk.goes_on && point.y < levels->rows) {
+	do {
 		editor->cursor = levels_point_cell(editor, point);
-		walk.goes_on = false;
-		is_taken = levels_card_drop(editor, point, &walk);
-		if (!is_taken)
+		if (!levels_card_drop(editor, point, &onward))
 			break;
 		editor_stroke(editor);
-		walk.goes_on = walk.goes_on && point_next(levels, &walk, &point);
-	}
+	} while (onward.goes_on && point_next(levels, &onward, &point));
 	say_measured(editor);
 }
 
@@ -77,7 +74,7 @@ static void act_levels(struct editor *editor)
 	editor->shows_levels = true;
 	editor->is_trailing = editor->is_pegged = false;
 	editor_drop_mark(editor);
-	walk_points(editor, point);
+	points_measure(editor, point);
 }
 
 /* ---- The finished ground, and what is shown -------------------------------------------------- */

@@ -52,7 +52,7 @@ bool card_ask(struct editor *editor, const struct card_spec *spec)
 	card.check = spec->check;
 	card.changed = spec->changed;
 	card.owner = spec->owner;
-	card.walk = spec->walk;
+	card.onward = spec->onward;
 	for (int i = 0; i < spec->count; i++) {
 		const struct field_spec *from = &spec->fields[i];
 

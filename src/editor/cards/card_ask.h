@@ -37,7 +37,7 @@ struct card_spec {
 		struct fault *fault);
 	void (*changed)(struct card *card, int field);
 	void *owner;
-	struct walk *walk;
+	struct onward *onward;
 };
 
 /* Has the card filled in, in the plot's units. False where it was left. */

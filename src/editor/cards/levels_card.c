@@ -76,7 +76,7 @@ struct place levels_point_cell(const struct editor *editor, struct place point)
 		(int)(point.y * step / cell) });
 }
 
-bool levels_card_drop(struct editor *editor, struct place point, struct walk *walk)
+bool levels_card_drop(struct editor *editor, struct place point, struct onward *onward)
 {
 	const struct levels *levels = &editor->plot->details.levels;
 	struct measuring measuring = { editor,
@@ -88,9 +88,9 @@ bool levels_card_drop(struct editor *editor, struct place point, struct walk *wa
 			point.x * levels->step), plain_length(&report, point.y * levels->step)),
 		.meaning = "From the string down to the ground.",
 		.typed = drop ? exact_length(&report, drop) : NULL,
-		.unset = "0, as high as the string" };
+		.unset = "0: at the string" };
 
 	return card_ask(editor, &(struct card_spec){ .title = "Drop", .done = "set, next",
 		.fields = &field, .count = 1, .accept = drop_accept, .owner = &measuring,
-		.walk = walk });
+		.onward = onward });
 }
