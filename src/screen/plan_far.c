@@ -58,10 +58,11 @@ static wchar_t sign_among(const struct scene *scene, struct rectangle cells)
 			sides |= around_map_at(around, x, y);
 			sign = sign ? sign : scene_sign(scene, x, y);
 		}
-	return sides & (TO_LAY_RIGHT | TO_LAY_BELOW) ?
-		borders_service(BORDER_TO_LAY, sides & TO_LAY_RIGHT) :
-		sides & (EXISTING_RIGHT | EXISTING_BELOW) ?
-		borders_service(BORDER_EXISTING, sides & EXISTING_RIGHT) : sign;
+	if (sides & (TO_LAY_RIGHT | TO_LAY_BELOW))
+		return borders_service(BORDER_TO_LAY, sides & TO_LAY_RIGHT);
+	if (sides & (EXISTING_RIGHT | EXISTING_BELOW))
+		return borders_service(BORDER_EXISTING, sides & EXISTING_RIGHT);
+	return sign;
 }
 
 /* ---- Letters --------------------------------------------------------------------------------- */

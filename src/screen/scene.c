@@ -172,5 +172,7 @@ wchar_t scene_sign(const struct scene *scene, int x, int y)
 
 	if (around & CELL_HOUSE)
 		return brush_has_unicode() ? house : L'h';
-	return around & CELL_KEPT ? brush_has_unicode() ? kept : L'k' : L'\0';
+	if (around & CELL_KEPT)
+		return brush_has_unicode() ? kept : L'k';
+	return L'\0';
 }

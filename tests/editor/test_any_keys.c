@@ -39,7 +39,8 @@ static void type_anything(struct wanton *w, struct card *card)
 		"raised", "level", "metric", "imperial", "yes", "no", "none", "a", "k", "Q", "b",
 		"A note.", "\"", "topsoil 2, compost 1", "16 in x 8 in x 6 in",
 		"1 ft x 6 in x 4 in",
-		"150 lb/cu ft", "5,5", "7,3", "1 ft 6 in", "nonsense", "4 cells", "towards", "away", "gas", "to-lay", "-3 ft" };
+		"150 lb/cu ft", "5,5", "7,3", "1 ft 6 in", "nonsense",
+		"4 cells", "towards", "away", "gas", "to-lay", "-3 ft" };
 
 	for (int i = 0; i < card->count; i++) {
 		if (random_below(&w->random, 4) > 0)
