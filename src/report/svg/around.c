@@ -239,7 +239,7 @@ void around_draw(struct sheet *sheet)
 		draw_drop(sheet, around->drop);
 }
 
-void around_name(struct sheet *sheet)
+void around_write_names(struct sheet *sheet)
 {
 	const struct surroundings *around = &sheet->report.plot->details.around;
 
