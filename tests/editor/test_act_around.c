@@ -73,6 +73,7 @@ START_TEST(a_line_is_laid_from_the_peg_by_its_bends_with_a_card_for_a_new_servic
 		"New note, type it: By hand.", NULL });
 	desk_press(b, PRESS_ENTER);
 	ck_assert_str_eq(b->offered, "Name: \nKind: water\nState: existing\nDepth: \nOwner: \n"
+		"Trench, width: \nTrench, below the top: \n"
 		"New note, type it: \n");
 	ck_assert_uint_eq(around(b)->services.count, 1);
 	service = &around(b)->services.items[0];
