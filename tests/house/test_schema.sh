@@ -20,7 +20,7 @@ done
 
 "$B/parterre" takeoff tests/plots/around.plot --json >"$folder/takeoff.json" || exit 1
 valid "$folder/takeoff.json" || { echo "what is around:"; head -c 2000 "$folder/said"; exit 1; }
-for key in barrow_ways heaps; do
+for key in barrow_ways heaps ties; do
 	grep -q "\"$key\"" "$folder/takeoff.json" || { echo "no $key"; exit 1; }
 done
 
