@@ -83,7 +83,7 @@ struct setout {
 	nm diagonal;            /* of the frame, each */
 	nm square[3];           /* at each of its corners: 3, 4 and 5 of a length; 0: no room */
 	bool is_long_across;    /* the 4 is along level strings */
-	/* The first ones of the datum to different fixed points; the others, in the plot's order. */
+	/* The datum's first ones to different fixed points; all others, in the plot's order. */
 	const struct tie *datum_ties[SETOUT_DATUM_TIES];
 	int datum_tie_count;
 	const struct tie *const *more_ties;
