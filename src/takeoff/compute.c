@@ -163,6 +163,8 @@ const struct shown takeoff_shown[] = {
 	BY_HAND("work"),
 	OBJECT("work_sums", work_sum_table, work.sum),
 	OPTIONAL("barrow_ways", barrow_way_table, barrow_ways.list, barrow_ways.count, ANY),
+	OPTIONAL("barrow_ways_to_fences", barrow_fence_table, barrow_ways.fence_list,
+		barrow_ways.fence_count, ANY),
 	BY_HAND("snags"),
 };
 const int takeoff_shown_count = sizeof takeoff_shown / sizeof *takeoff_shown;

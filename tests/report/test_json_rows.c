@@ -144,7 +144,7 @@ START_TEST(rows_in_json_have_the_declared_keys_in_their_order)
 	for (int i = 0; i < takeoff_shown_count; i++) {
 		const struct shown *shown = &takeoff_shown[i];
 		const cJSON *value = cJSON_GetObjectItemCaseSensitive(root, shown->key);
-		int count;
+		int count = 0;
 
 		const char *rows = shown->table ? shown_rows(shown, &garden.takeoff, &count) : NULL;
 
