@@ -36,7 +36,7 @@ static void drops_are(const struct desk *b, const char *inches)
 /* Every drop of the six of a step of 5 ft. */
 static void measure(struct desk *b)
 {
-	desk_answer(b, ROWS { "One each: 5 ft", "0 in across, 0 in down: 1",
+	desk_answer(b, ROWS { "How far apart: 5 ft", "0 in across, 0 in down: 1",
 		"5 ft across, 0 in down: 2 1/2", "10 ft across, 0 in down: 3 in",
 		"0 in across, 5 ft down: .5", "5 ft across, 5 ft down: 1' 1",
 		"10 ft across, 5 ft down: ", NULL });
@@ -71,7 +71,7 @@ START_TEST(where_it_is_left_what_was_entered_stays_and_it_goes_on_at_the_cursor)
 {
 	struct desk *b = sit();
 
-	desk_answer(b, ROWS { "One each: 5", "0 in across, 0 in down: 4", "", NULL });
+	desk_answer(b, ROWS { "How far apart: 5", "0 in across, 0 in down: 4", "", NULL });
 	desk_do(b, ACT_LEVELS);
 	drops_are(b, "4 0 0; 0 0 0");
 	ck_assert_int_eq(b->editor.cursor.x, 5);
@@ -91,7 +91,7 @@ START_TEST(a_step_that_makes_too_many_drops_is_refused_where_it_is_typed)
 	char row[231];
 	const char *rows[] = { row, NULL };
 
-	desk_answer(b, ROWS { "One each: 1/4 in", "", NULL });
+	desk_answer(b, ROWS { "How far apart: 1/4 in", "", NULL });
 	desk_do(b, ACT_LEVELS);
 	ck_assert_msg(strstr(b->fault, "found 1/4 in"), "%s", b->fault);
 	ck_assert_int_eq(levels(b)->step, 0);
@@ -99,14 +99,14 @@ START_TEST(a_step_that_makes_too_many_drops_is_refused_where_it_is_typed)
 	memset(row, '.', sizeof row);
 	row[sizeof row - 1] = '\0';
 	b = desk_new(rows);
-	desk_answer(b, ROWS { "One each: 1 ft", "One each: 14 in", "", NULL });
+	desk_answer(b, ROWS { "How far apart: 1 ft", "How far apart: 14 in", "", NULL });
 	desk_do(b, ACT_LEVELS);
 	ck_assert_int_eq(levels(b)->columns, 199); /* 230 ft are 197.1 steps */
 	desk_free(b);
 	b = desk_new(rows);
-	desk_answer(b, ROWS { "One each: 1 ft", "", NULL });
+	desk_answer(b, ROWS { "How far apart: 1 ft", "", NULL });
 	desk_do(b, ACT_LEVELS);
-	ck_assert_str_eq(b->fault, "One each: there would be more than 200 drops in a row");
+	ck_assert_str_eq(b->fault, "How far apart: there would be more than 200 drops in a row");
 	desk_free(b);
 }
 END_TEST
@@ -116,8 +116,8 @@ START_TEST(another_step_measures_the_same_ground)
 	struct desk *b = sit();
 
 	measure(b);
-	desk_answer(b, ROWS { "Levels, one each 5 ft", "One each: 2 ft 6 in",
-		"Levels, one each 30 in", "", NULL });
+	desk_answer(b, ROWS { "Levels, 5 ft apart", "How far apart: 2 ft 6 in",
+		"Levels, 30 in apart", "", NULL });
 	desk_type(b, "#");
 	ck_assert_int_eq(levels(b)->columns, 4);
 	ck_assert_int_eq(levels(b)->rows, 3);
@@ -136,7 +136,7 @@ START_TEST(the_cell_under_the_cursor_says_how_deep_it_lies)
 	struct desk *b = sit();
 	struct text text = TEXT_EMPTY;
 
-	desk_answer(b, ROWS { "One each: 1", "0 in across, 0 in down: 1",
+	desk_answer(b, ROWS { "How far apart: 1", "0 in across, 0 in down: 1",
 		"1 ft across, 0 in down: 2", "", NULL });
 	desk_do(b, ACT_LEVELS);
 	b->editor.cursor = (struct place){ 0, 0 };
@@ -225,10 +225,10 @@ START_TEST(levels_and_the_finished_ground_are_taken_away)
 	struct desk *b = sit();
 
 	measure(b);
-	desk_answer(b, ROWS { "Fall: 1", "Levels, one each 5 ft", "The finished ground", NULL });
+	desk_answer(b, ROWS { "Fall: 1", "Levels, 5 ft apart", "The finished ground", NULL });
 	desk_do(b, ACT_FINISH);
 	desk_do(b, ACT_AROUND_OUT);
-	desk_says(b, "Removed: Levels, one each 5 ft;");
+	desk_says(b, "Removed: Levels, 5 ft apart;");
 	ck_assert_int_eq(levels(b)->step, 0);
 	desk_do(b, ACT_AROUND_OUT);
 	ck_assert(!b->editor.plot->details.finish.has_fall);

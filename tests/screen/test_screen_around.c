@@ -49,6 +49,20 @@ static void row_has(struct terminal *t, int row, int column, const char *text)
 	ck_assert_msg(strncmp(end, text, strlen(text)) == 0, "row %d: %s", row, shown);
 }
 
+/* 200 by 200 cells of a foot, all open. */
+static void write_open(struct text *out)
+{
+	text_add(out, "parterre-plot 1\nunits imperial\ncell 1 ft\n\nbed b \"Bed\"\n\n"
+		"ground 200 x 200\n");
+	for (int y = 0; y < 200; y++) {
+		text_add(out, "  ");
+		for (int x = 0; x < 200; x++)
+			text_add(out, ".");
+		text_add(out, "\n");
+	}
+	text_add(out, "\n");
+}
+
 /* ---- Shown ----------------------------------------------------------------------------------- */
 
 START_TEST(each_thing_has_a_sign_of_its_own)
@@ -104,6 +118,49 @@ START_TEST(without_unicode_all_is_told_apart_too)
 }
 END_TEST
 
+START_TEST(lines_along_the_plans_left_and_upper_edges_stand_on_the_rulers)
+{
+	struct table at;
+
+	table_clear(&at, "edges.plot");
+	table_write(&at, "parterre-plot 1\nunits imperial\ncell 1 ft\n\nbed b \"Bed\"\n\n"
+		"ground 6 x 2\n  ......\n  ......\n\n"
+		"service water \"Supply\" existing\n  line 0,2 0,0 3,0\n"
+		"service power \"Lamp\" to-lay\n  line 3,0 6,0\n");
+	table_start(&at, NULL);
+	table_wait(at.t);
+	row_has(at.t, 0, -1, "\u00a6");
+	row_has(at.t, 1, -1, "\u00a6");
+	row_has(at.t, -1, 2, "\u2026\u2026\u2026\u2026\u2017\u2017\u2017\u2017");
+	table_leave(&at);
+}
+END_TEST
+
+/* 6 by 12 cells to a character. */
+START_TEST(from_afar_a_sign_stands_where_the_ground_is_even)
+{
+	struct table at;
+	struct text plot = TEXT_EMPTY;
+
+	table_clear(&at, "wide.plot");
+	write_open(&plot);
+	text_add(&plot, "service gas \"Main\" existing\n  line 0,30 150,30 150,200\n"
+		"service drain \"Drain\" to-lay\n  line 30,100 30,200\n"
+		"keep \"Wood\"\n  from 60,100 to 90,160\n");
+	table_write(&at, plot.bytes);
+	text_fini(&plot);
+	table_start(&at, NULL);
+	table_wait(at.t);
+	terminal_keys(at.t, "_");
+	terminal_wait(at.t, "A character stands for 6 x 12 cells");
+	row_has(at.t, 3, 3, "\u2026\u2026\u2026");
+	row_has(at.t, 12, 25, "\u00a6");
+	row_has(at.t, 12, 5, "\u2551");
+	row_has(at.t, 10, 11, "\u25cb\u25cb\u25cb");
+	table_leave(&at);
+}
+END_TEST
+
 START_TEST(in_one_column_a_cell_lines_take_the_letters_place_and_signs_that_of_open_ground)
 {
 	struct table at;
@@ -132,10 +189,10 @@ END_TEST
 
 static const struct {
 	const char *before, *move, *key;
-	size_t most;
+	int most;
 } costs[] = {
 	{ "down x3", "", "right", 100 },      /* along a service */
-	{ "end down x3", "", "down", 120 },   /* over what is kept */
+	{ "end", "", "down", 120 },           /* over what is kept */
 	{ "l end down x3", "left", "space", 230 }, /* 185 with nothing around */
 };
 enum { TIMES = 5 };
@@ -145,6 +202,17 @@ static int by_bytes(const void *a, const void *b)
 	return *(const int *)a - *(const int *)b;
 }
 
+/* What a key has the program write, however late on a busy machine. */
+static int bytes_of(struct terminal *t, const char *key)
+{
+	int bytes = 0;
+
+	terminal_keys(t, key);
+	while (bytes == 0)
+		bytes = (int)terminal_settle(t).bytes;
+	return bytes;
+}
+
 /* In the median of five. */
 START_TEST(a_key_costs_few_bytes_among_it)
 {
@@ -152,16 +220,15 @@ START_TEST(a_key_costs_few_bytes_among_it)
 	struct table at;
 
 	sit(&at, &(struct launch){ .rows = 24, .columns = 80 });
-	terminal_keys(at.t, costs[_i].before);
+	bytes_of(at.t, costs[_i].before);
 	for (int i = 0; i < TIMES; i++) {
-		terminal_keys(at.t, costs[_i].move);
-		terminal_settle(at.t);
-		terminal_keys(at.t, costs[_i].key);
-		bytes[i] = (int)terminal_settle(at.t).bytes;
+		if (*costs[_i].move)
+			bytes_of(at.t, costs[_i].move);
+		bytes[i] = bytes_of(at.t, costs[_i].key);
 	}
 	qsort(bytes, TIMES, sizeof *bytes, by_bytes);
-	ck_assert_msg(bytes[TIMES / 2] > 0 && bytes[TIMES / 2] <= (int)costs[_i].most,
-		"%s: %d bytes", costs[_i].key, bytes[TIMES / 2]);
+	ck_assert_msg(bytes[TIMES / 2] <= costs[_i].most, "%s: %d bytes", costs[_i].key,
+		bytes[TIMES / 2]);
 	table_leave(&at);
 }
 END_TEST
@@ -188,31 +255,17 @@ START_TEST(each_drop_stands_at_its_point_and_goes_again)
 }
 END_TEST
 
-/* 200 by 200 cells of a foot, falling by 10 in from left to right. */
-static void write_slope(const struct table *at)
-{
-	struct text text = TEXT_EMPTY;
-
-	text_add(&text, "parterre-plot 1\nunits imperial\ncell 1 ft\n\nbed b \"Bed\"\n\n"
-		"ground 200 x 200\n");
-	for (int y = 0; y < 200; y++) {
-		text_add(&text, "  ");
-		for (int x = 0; x < 200; x++)
-			text_add(&text, ".");
-		text_add(&text, "\n");
-	}
-	text_add(&text, "\nlevels 200 ft\n  0 in, 10 in\n  0 in, 10 in\n");
-	table_write(at, text.bytes);
-	text_fini(&text);
-}
-
 START_TEST(from_afar_a_digit_says_how_deep_with_colours_and_without)
 {
 	static const char *const env[2][2] = { { NULL }, { "NO_COLOR=1", NULL } };
+	struct text plot = TEXT_EMPTY;
 	struct table at;
 
 	table_clear(&at, "slope.plot");
-	write_slope(&at);
+	write_open(&plot);
+	text_add(&plot, "levels 200 ft\n  0 in, 10 in\n  0 in, 10 in\n");
+	table_write(&at, plot.bytes);
+	text_fini(&plot);
 	table_start(&at, &(struct launch){ .rows = 24, .columns = 80, .env = env[_i] });
 	table_wait(at.t);
 	terminal_keys(at.t, SHOW "_");
@@ -352,6 +405,8 @@ Suite *test_suite(void)
 	tcase_add_test(shown, without_unicode_all_is_told_apart_too);
 	tcase_add_test(shown,
 		in_one_column_a_cell_lines_take_the_letters_place_and_signs_that_of_open_ground);
+	tcase_add_test(shown, lines_along_the_plans_left_and_upper_edges_stand_on_the_rulers);
+	tcase_add_test(shown, from_afar_a_sign_stands_where_the_ground_is_even);
 	tcase_add_loop_test(shown, a_key_costs_few_bytes_among_it, 0,
 		sizeof costs / sizeof *costs);
 	tcase_add_test(shown, each_drop_stands_at_its_point_and_goes_again);

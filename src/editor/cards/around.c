@@ -58,7 +58,7 @@ const char *around_name(const struct report *report, struct around around)
 	case AROUND_SERVICE:
 		return all->services.items[around.which].name;
 	case AROUND_LEVELS:
-		return say(report, "Levels, one each %s",
+		return say(report, "Levels, %s apart",
 			exact_length(report, details->levels.step));
 	case AROUND_FINISH:
 		return "The finished ground";

@@ -37,7 +37,7 @@ bool levels_card_step(struct editor *editor)
 		[UNITS_METRIC] = 2 * NM_PER_M };
 	const struct levels *levels = &editor->plot->details.levels;
 	struct report report = editor_report(editor, &editor->words);
-	const struct field_spec field = { .label = "One each", .rule = &step_rule,
+	const struct field_spec field = { .label = "How far apart", .rule = &step_rule,
 		.required = true, .span = SPAN_PLAN,
 		.meaning = "From one drop to the next, both ways, from the datum on.",
 		.typed = exact_length(&report, levels->step ? levels->step :
