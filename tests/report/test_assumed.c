@@ -41,7 +41,11 @@ static const char plot_words[] =
 	"  run 0,0 35,0 35,12\n"
 	"  run 31,7 31,11\n"
 	"  gate 10,0 14,0\n"
-	"  gate 20,0 29,0\n";
+	"  gate 20,0 29,0\n"
+	"finish 0,0 0 in\n"
+	"fall 3 % away\n"
+	"house \"Home\"\n"
+	"  from 0,-9 to 35,0\n";
 
 /* What the entries say before an attribute is tried. */
 static const struct { char letter; enum attribute attribute; const char *value; } settings[] = {
