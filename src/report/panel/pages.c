@@ -3,6 +3,7 @@
 #include "report/panel/page_beds.h"
 #include "report/panel/page_changed.h"
 #include "report/panel/page_compare.h"
+#include "report/panel/page_levels.h"
 #include "report/panel/page_setout.h"
 #include "report/words/figures.h"
 #include "report/words/snag_lines.h"
@@ -278,7 +279,8 @@ static const struct {
 } table[] = {
 	{ "Areas", areas, false }, { "Edges", edges, false }, { "Beds", page_beds, false },
 	{ "Walls", walls, false }, { "Fill", fill, false }, { "Stone", stone, false },
-	{ "Dig", dig, false }, { "Services", services, false }, { "Fence", fence, false },
+	{ "Dig", dig, false }, { "Levels", page_levels, false },
+	{ "Services", services, false }, { "Fence", fence, false },
 	{ "Set-out", page_setout, false },
 	{ "Costs", costs, false }, { "Advice", page_advice, false },
 	{ "Snags", snags, false }, { "Changed", page_changed, .is_of_saved = true },
