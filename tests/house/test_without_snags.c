@@ -1,5 +1,6 @@
 /* What is given to people to begin with has no snags: the samples, but for the one that shows them,
- * one with lines in the ground and one row of another's mirror; and a new plot with a bed, as both are offered. */
+ * one with lines in the ground and one row of another's mirror; and a new plot with a bed, as both
+ * are offered. */
 #include "editor/acts/opening.h"
 #include "plot/edit/lay.h"
 #include "report/words/snag_words.h"
