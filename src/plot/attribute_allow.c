@@ -103,7 +103,7 @@ static const struct attribute_row rows[] = {
 		"Volume of earth tamped back, over the same before it was dug.",
 		DECIMAL(MILLION / 2, MILLION),
 		IS_NUMBER(MILLION * 9 / 10), .card = CARD_GROUND },
-	AT(SLEEVE_PAST) = { "sleeve-past", "Sleeve, past each side",
+	AT(SLEEVE_PAST) = { "sleeve-past", "Sleeve past each side",
 		"How far a sleeve goes on past either side of what it runs under.",
 		LENGTH(0, METRES(2)), IS_LENGTH(INCHES(12)),
 		.metric = IS_LENGTH(MM(300)), .card = CARD_GROUND, .subject = SUBJECT_SERVICE },
