@@ -28,6 +28,7 @@ static void build_compute(struct takeoff *t, const struct basis *basis)
 	walls_lay(&t->walls, basis);
 	if (!stop_asked())
 		cutting_plan(&t->cuttings, basis, &t->walls);
+	wall_levels_find(&t->wall_levels, basis, &t->walls, &t->embeds);
 	slender_check(basis, &t->walls, &t->embeds);
 	fences_compute(&t->fences, basis);
 }
@@ -121,6 +122,11 @@ bool takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot
 	.at = offsetof(struct takeoff, rows), .count = (count_), .subject = SUBJECT_##subject_ }
 #define OBJECT(key_, table_, row) { .key = (key_), .table = &(table_), \
 	.at = offsetof(struct takeoff, row), .count = 1, .is_object = true }
+/* Of what few plots tell: no key in JSON where there is none. */
+#define ROWS_IF_ANY(key_, table_, rows, count_, subject_) { .key = (key_), .table = &(table_), \
+	.at = offsetof(struct takeoff, rows), .count_at = offsetof(struct takeoff, count_) * \
+		(FIGURE_IS_REGION(FIGURE_FIELD_OF(takeoff, count_)) > 0), \
+	.subject = SUBJECT_##subject_, .is_optional = true }
 #define BY_HAND(key_) { .key = (key_) }
 
 const struct shown takeoff_shown[] = {
@@ -130,6 +136,7 @@ const struct shown takeoff_shown[] = {
 	ROWS("walls", wall_table, walls.list, walls.count, ANY, NULL),
 	ROWS("walls_not_laid", wall_not_laid_table, walls.not_laid, walls.not_laid_count, ANY,
 		NULL),
+	ROWS_IF_ANY("wall_levels", wall_level_table, wall_levels.list, wall_levels.count, ANY),
 	ROWS("cutting", cutting_table, cuttings.list, cuttings.count, ANY, NULL),
 	ROWS("dig", dig_table, earthwork.rows, earthwork.count, ANY, NULL),
 	OBJECT("dig_sums", earthwork_table, earthwork),

@@ -18,6 +18,7 @@
 #include "takeoff/ground/liner.h"
 #include "takeoff/ground/stone.h"
 #include "takeoff/walls/cutting.h"
+#include "takeoff/walls/wall_levels.h"
 #include "takeoff/work.h"
 
 struct takeoff {
@@ -27,6 +28,7 @@ struct takeoff {
 	struct embeds embeds;
 	struct areas areas;
 	struct walls walls;
+	struct wall_levels wall_levels;
 	struct cuttings cuttings;
 	struct fills fills;
 	struct zones zones;
@@ -64,6 +66,7 @@ struct shown {
 	size_t count_at; /* of the int that counts them; 0: see count */
 	int count;       /* how many, where they are in the takeoff itself */
 	bool is_object;  /* JSON: one object, not an array */
+	bool is_optional; /* JSON: nothing where there is no row */
 	enum subject subject; /* that these rows belong to; SUBJECT_ANY: none */
 	const char *title; /* of a page and a section of its own; NULL: those are made by hand */
 };

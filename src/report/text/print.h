@@ -42,6 +42,7 @@ void print_stone(const struct report *report);   /* bases and surfaces */
 void print_fabric(const struct report *report);
 void print_edging(const struct report *report);
 void print_beds(const struct report *report);    /* the schedule */
+void print_wall_levels(const struct report *report); /* of beds and their corners */
 void print_walls(const struct report *report);   /* laying sheets */
 void print_cutting(const struct report *report);
 void print_liner(const struct report *report);
