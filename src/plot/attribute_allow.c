@@ -317,6 +317,11 @@ static const struct attribute_row rows[] = {
 		"A fence higher than this asks for a permit.",
 		LIMIT, IS_LENGTH(INCHES(72)),
 		.metric = IS_LENGTH(MM(1800)), .card = CARD_SNAGS, .subject = SUBJECT_FENCE },
+	AT(FENCE_GAP) = { "fence-gap", "Fence, gap to leave",
+		"A wider gap below panels, where ground falls, is to be filled or stepped.",
+		LIMIT, IS_LENGTH(INCHES(4)),
+		.metric = IS_LENGTH(MM(100)), .card = CARD_SNAGS,
+		.subject = SUBJECT_FENCE_LEVELS },
 };
 
 const struct attribute_table allow_attributes = ATTRIBUTE_TABLE("allow", ALLOW_KERF, rows);

@@ -142,6 +142,8 @@ const struct shown takeoff_shown[] = {
 	OBJECT("dig_sums", earthwork_table, earthwork),
 	ROWS("fills", fill_table, fills.list, fills.count, ANY, NULL),
 	ROWS("fence", fencing_table, fences.list, fences.count, FENCE, NULL),
+	ROWS_IF_ANY("fence_levels", fence_level_table, fences.levels.list, fences.levels.count,
+		FENCE_LEVELS),
 	ROWS("stone", stone_table, stones.list, stones.count, STONE, NULL),
 	WITHIN("stone_orders", stone_total_table, stones.totals, STONE_KINDS, ANY),
 	WITHIN("fabric", fabric_table, fabric, 1, FABRIC),

@@ -41,7 +41,10 @@ static const char plot_words[] =
 	"  run 0,0 35,0 35,12\n"
 	"  run 31,7 31,11\n"
 	"  gate 10,0 14,0\n"
-	"  gate 20,0 29,0\n";
+	"  gate 20,0 29,0\n"
+	"levels 36 ft\n"
+	"  1 in, 9 in\n"
+	"  1 in, 9 in\n";
 
 /* What the entries say before an attribute is tried. */
 static const struct { char letter; enum attribute attribute; const char *value; } settings[] = {
@@ -74,6 +77,7 @@ static const struct { enum attribute attribute; const char *value; } usual[] = {
 	{ ALLOW_SOIL_LEAST, "3 ft" }, { ALLOW_FLOOR_STONE, "1 %" }, { ALLOW_LAWN_SOIL, "1 ft" },
 	{ ALLOW_WALL_FOOTING, "30 in" },
 	{ ALLOW_GATE_CLEAR, "4 ft" }, { ALLOW_FENCE_HIGH, "30 in" },
+	{ ALLOW_FENCE_GAP, "1 in" },
 	{ FIXTURE_HEIGHT, "10 ft" },
 	{ ALLOW_PATH_CLEAR, "10 ft" }, { ALLOW_LAWN_CLEAR, "12 ft" },
 	{ ALLOW_SLENDER_LONG, "1.5" }, { ALLOW_FIXTURE_SLENDER, "2" },

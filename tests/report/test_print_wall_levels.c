@@ -106,7 +106,8 @@ START_TEST(json_has_them_where_there_are_any)
 		"\"highest_ground_m\":0.0714375,\"lowest_ground_m\":0.2619375,"
 		"\"formation_m\":0.4905375,\"base_top_m\":0.3635375,\"course_1_m\":0.2111375,"
 		"\"top_m\":-0.0936625, \"corners\": [\n"
-		"      {\"at\":[1,1],\"at_m\":[0.3048,0.3048],\"ground_m\":0.0714375,\"exposed_m\":0.1651},\n"));
+		"      {\"at\":[1,1],\"at_m\":[0.3048,0.3048],\"ground_m\":0.0714375,"
+		"\"exposed_m\":0.1651},\n"));
 	garden_fini(&garden);
 	text_fini(&page);
 	page = TEXT_EMPTY;

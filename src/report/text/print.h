@@ -48,6 +48,8 @@ void print_cutting(const struct report *report);
 void print_liner(const struct report *report);
 void print_fill(const struct report *report);
 void print_fence(const struct report *report);
+/* How the panels and posts of the fence with that index stand on ground that falls. */
+void print_fence_levels(const struct report *report, int fence);
 void print_lawn(const struct report *report);
 void print_titled(const struct report *report);  /* trades that have a title (takeoff.h) */
 void print_advice(const struct report *report);
