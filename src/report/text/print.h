@@ -70,6 +70,8 @@ void print_cautions(const struct report *report); /* in full */
 void print_plan_head(const struct report *report);
 /* The set-out by itself, all of it. */
 void print_setout_all(const struct report *report);
+/* The levels of its points, `most` of them, where the plot tells how its ground lies. */
+void print_setout_levels(const struct report *report, const struct setout *setout, int most);
 /* setout: that has its points numbered on it, or NULL. */
 void print_drawing(const struct report *report, const struct setout *setout);
 /* "Herb court, court.plot": the title, if there is one, and the file. */

@@ -5,15 +5,12 @@
 
 #include <limits.h>
 
-/* Room to write down what was measured. */
-#define MEASURED "____"
-
-/* How much is listed: so many strings, points along each, sizes of rectangles. */
+/* How much is listed: so many strings, points along each, levels of points, sizes of rectangles. */
 struct bounds {
-	int strings, points, sizes;
+	int strings, points, levels, sizes;
 };
-static const struct bounds in_takeoff = { 60, 60, 20 };
-static const struct bounds by_itself = { INT_MAX, INT_MAX, INT_MAX };
+static const struct bounds in_takeoff = { 60, 60, 240, 20 };
+static const struct bounds by_itself = { INT_MAX, INT_MAX, INT_MAX, INT_MAX };
 
 /* ---- Strings and points ---------------------------------------------------------------------- */
 
@@ -210,6 +207,7 @@ static void print_sheet(const struct report *report, const struct bounds *bounds
 	plan(report, &setout);
 	print_strings(report, &setout, bounds);
 	print_manner(report, &setout);
+	print_setout_levels(report, &setout, bounds->levels);
 	print_diagonals(report, &setout, bounds);
 	arena_clear(&arena);
 }

@@ -17,6 +17,11 @@ const char *tape_words(const struct report *report, nm length)
 	return word_length(report, setout_rounded(length, report->units));
 }
 
+const char *reading_words(const struct report *report, nm drop)
+{
+	return word_inches(report, setout_rounded(drop, report->units));
+}
+
 const char *string_place_words(const struct report *report, const struct setout_string *string)
 {
 	return say(report, "%s%c%s", tape_words(report, string->at), PAGE_TIE,

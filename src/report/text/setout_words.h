@@ -8,8 +8,12 @@
 /* Of the takeoff that is reported, which must not have been stopped; in the arena. */
 struct setout setout_of(const struct report *report, struct arena *arena);
 
-/* "5 ft 7 7/8 in", to be read on a tape. */
+/* Room to write down what was measured. */
+#define MEASURED "____"
+
+/* "5 ft 7 7/8 in", to be read on a tape; "67 7/8 in", "-3 1/2 in", on a staff. */
 const char *tape_words(const struct report *report, nm length);
+const char *reading_words(const struct report *report, nm drop);
 /* "3 ft down", "2 ft across": where a string is. */
 const char *string_place_words(const struct report *report, const struct setout_string *string);
 /* "base line; Pickets, B1, P1 and 2 more": what it guides; "" where that is nothing. */
