@@ -159,6 +159,7 @@ START_TEST(a_corner_post_reaches_the_higher_of_two_tops)
 	check_post(level(1), 1, 4, 9, 2);
 	is_inches(fencing()->posts[2].height, 46);
 	is_inches(fencing()->posts[3].height, 38);
+	is_inches(fencing()->widest_gap, 10);
 }
 END_TEST
 
@@ -195,6 +196,21 @@ START_TEST(ground_between_posts_counts_too)
 	is_inches(level(0)->widest, 5);
 	check_post(level(0), 0, 1, 4, 5);
 	check_post(level(0), 1, 2, 4, 5);
+}
+END_TEST
+
+/* Between posts of 12 in, 1 ft apart, there is no room for a panel: both stand there. */
+START_TEST(a_leg_without_a_panel_has_its_two_posts)
+{
+	given("2,4 3,4", SLOPE);
+	fences_run(&garden.plot, "10,4 18,4");
+	set(FENCE_POST, "12 in");
+	garden_count(&garden);
+	ck_assert_int_eq(fencing()->legs[0].whole + fencing()->legs[0].cut_count, 0);
+	ck_assert_int_eq(level(0)->post_count, 2);
+	check_post(level(0), 1, 2, 1.5, 2.5);
+	check_post(level(1), 0, 3, 5, 2);
+	check_post(level(1), 1, 4, 9, 6);
 }
 END_TEST
 
@@ -457,6 +473,7 @@ Suite *test_suite(void)
 	tcase_add_test(hand, a_corner_post_reaches_the_higher_of_two_tops);
 	tcase_add_test(hand, a_gate_hangs_by_the_ground_between_its_own_posts);
 	tcase_add_test(hand, ground_between_posts_counts_too);
+	tcase_add_test(hand, a_leg_without_a_panel_has_its_two_posts);
 	tcase_add_test(hand, a_gap_of_four_inches_is_left_one_of_more_is_to_be_filled);
 	tcase_add_test(hand, in_a_metric_plot_it_is_100_mm);
 	tcase_add_test(hand, without_levels_there_is_nothing_to_tell);

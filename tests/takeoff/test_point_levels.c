@@ -19,7 +19,7 @@ static void teardown(void)
 	garden_fini(&garden);
 }
 
-/* Cells of 1 ft; ground that falls by `fall` in over each 8 ft to the right. */
+/* Cells of 1 ft; ground that falls by `fall` in over each 8 ft to the right, by 8 in downwards. */
 static void given(const char *const *rows, int fall)
 {
 	struct levels *levels = &garden.plot.details.levels;
@@ -27,7 +27,7 @@ static void given(const char *const *rows, int fall)
 	garden_rows(&garden, rows);
 	levels_init(levels, 8 * FT, 3, 3);
 	for (int i = 0; i < 9; i++)
-		levels->drops[i] = i % 3 * fall * IN;
+		levels->drops[i] = (i % 3 * fall + i / 3 * 8) * IN;
 }
 
 static void set_beds(void)
@@ -67,7 +67,7 @@ static struct point_levels levels_at(enum setout_kind kind, nm x, nm y)
 
 #define ROWS (const char *const[])
 
-/* 8 in over 16 ft: 3 in at 6 ft. The bed's lowest ground is 3 in: base's top 7, formation 12 in. */
+/* 1/2 in per ft across, 1 in down: 8 in at 6,5, the bed's lowest. Base's top 12, formation 17. */
 START_TEST(a_corner_has_its_ground_and_the_formation_of_its_wall)
 {
 	struct point_levels levels;
@@ -77,20 +77,20 @@ START_TEST(a_corner_has_its_ground_and_the_formation_of_its_wall)
 	set_beds();
 	set_out();
 	levels = levels_at(SETOUT_CORNER, 2 * FT, FT);
-	ck_assert_int_eq(levels.ground, IN);
+	ck_assert_int_eq(levels.ground, 2 * IN);
 	ck_assert_int_eq(levels.wall_count, 1);
-	ck_assert_int_eq(levels.walls[0]->formation, 12 * IN);
+	ck_assert_int_eq(levels.walls[0]->formation, 17 * IN);
 	levels = levels_at(SETOUT_CORNER, 6 * FT, 5 * FT);
-	ck_assert_int_eq(levels.ground, 3 * IN);
-	ck_assert_int_eq(levels.walls[0]->formation, 12 * IN);
+	ck_assert_int_eq(levels.ground, 8 * IN);
+	ck_assert_int_eq(levels.walls[0]->formation, 17 * IN);
 	/* a path has no wall */
 	levels = levels_at(SETOUT_CORNER, 10 * FT, FT);
-	ck_assert_int_eq(levels.ground, 5 * IN);
+	ck_assert_int_eq(levels.ground, 6 * IN);
 	ck_assert_int_eq(levels.wall_count, 0);
 }
 END_TEST
 
-/* Two beds meet at 8,5 by a corner: lowest ground 4 and 6 in, formation 9 in more. */
+/* Two beds meet at 8,5 by a corner: lowest ground 9 and 15 in, formation 9 in more. */
 START_TEST(where_walls_meet_each_has_its_formation)
 {
 	struct point_levels levels;
@@ -101,11 +101,11 @@ START_TEST(where_walls_meet_each_has_its_formation)
 	set_beds();
 	set_out();
 	levels = levels_at(SETOUT_CORNER, 8 * FT, 5 * FT);
-	ck_assert_int_eq(levels.ground, 4 * IN);
+	ck_assert_int_eq(levels.ground, 9 * IN);
 	ck_assert_int_eq(levels.wall_count, 2);
 	ck_assert_int_eq(levels.walls[0]->region, 0);
-	ck_assert_int_eq(levels.walls[0]->formation, 13 * IN);
-	ck_assert_int_eq(levels.walls[1]->formation, 15 * IN);
+	ck_assert_int_eq(levels.walls[0]->formation, 18 * IN);
+	ck_assert_int_eq(levels.walls[1]->formation, 24 * IN);
 }
 END_TEST
 
@@ -116,8 +116,8 @@ START_TEST(posts_and_gates_have_their_ground)
 	fences_gate(&garden.plot, "6,1 10,1");
 	fences_set(&garden.plot, FENCE_INSET, "0 in");
 	set_out();
-	ck_assert_int_eq(levels_at(SETOUT_POST, 14 * FT, FT).ground, 14 * IN);
-	ck_assert_int_eq(levels_at(SETOUT_GATE, 6 * FT, FT).ground, 6 * IN);
+	ck_assert_int_eq(levels_at(SETOUT_POST, 14 * FT, FT).ground, 15 * IN);
+	ck_assert_int_eq(levels_at(SETOUT_GATE, 6 * FT, FT).ground, 7 * IN);
 	ck_assert_int_eq(levels_at(SETOUT_GATE, 6 * FT, FT).wall_count, 0);
 }
 END_TEST
