@@ -50,11 +50,11 @@ static void print(const char *plot, bool is_whole)
 	"Bed   Formation  Base's top   Course 1   Wall's top\n" \
 	"B1   19 5/16 in  14 5/16 in  8 5/16 in  -3 11/16 in\n" \
 	"\n" \
-	"Bed  Across, down      Ground  Base's top   Course 1   Exposed\n" \
-	"B1   1 ft, 1 ft    2 13/16 in  14 5/16 in  8 5/16 in  6 1/2 in\n" \
-	"B1   7 ft, 1 ft     6 3/16 in  14 5/16 in  8 5/16 in  9 7/8 in\n" \
-	"B1   7 ft, 7 ft    10 5/16 in  14 5/16 in  8 5/16 in     14 in\n" \
-	"B1   1 ft, 7 ft    4 11/16 in  14 5/16 in  8 5/16 in  8 3/8 in\n"
+	"Bed  Across, down      Ground   Exposed  Base's top, course 1\n" \
+	"B1   1 ft, 1 ft    2 13/16 in  6 1/2 in  14 5/16 in, 8 5/16 in\n" \
+	"B1   7 ft, 1 ft     6 3/16 in  9 7/8 in  14 5/16 in, 8 5/16 in\n" \
+	"B1   7 ft, 7 ft    10 5/16 in     14 in  14 5/16 in, 8 5/16 in\n" \
+	"B1   1 ft, 7 ft    4 11/16 in  8 3/8 in  14 5/16 in, 8 5/16 in\n"
 
 START_TEST(beds_and_corners_have_their_readings)
 {

@@ -12,6 +12,16 @@ static void print_manner(const struct report *report)
 		"one. Common practice, no published source.");
 }
 
+/* "14 5/16 in, 8 5/16 in": what is the same at all corners of a bed. */
+static const char *bed_words(const struct report *report, const void *row, const void *context)
+{
+	const struct bed_corner *corner = row;
+	const struct wall_level *level = wall_level_of(context, corner->region);
+
+	return say(report, "%s, %s", word_inches(report, level->base),
+		word_inches(report, level->first));
+}
+
 void print_wall_levels(const struct report *report)
 {
 	const struct wall_levels *levels = &report->takeoff->wall_levels;
@@ -23,5 +33,6 @@ void print_wall_levels(const struct report *report)
 	print_blank(report);
 	print_rows(report, &wall_level_table, levels->list, levels->count, 0, NULL);
 	print_blank(report);
-	print_rows(report, &bed_corner_table, levels->corners, levels->corner_count, 0, NULL);
+	print_rows(report, &bed_corner_table, levels->corners, levels->corner_count, 0,
+		&(struct last_column){ "Base's top, course 1", bed_words, levels });
 }

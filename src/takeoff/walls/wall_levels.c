@@ -75,11 +75,8 @@ static void stand(struct levelling *levelling, struct wall_level *level, const s
 	level->first = level->base - wall->block.up;
 	level->top = level->base - wall_height(wall->bed) -
 		(wall->has_cap ? wall->cap_block.up : 0);
-	for (int i = 0; i < level->corner_count && !stop_asked(); i++, corner++) {
-		corner->base = level->base;
-		corner->first = level->first;
+	for (int i = 0; i < level->corner_count && !stop_asked(); i++, corner++)
 		corner->exposed = corner->ground - level->top;
-	}
 }
 
 static struct wall_level level_of(struct levelling *levelling, const struct wall *wall)
@@ -147,8 +144,6 @@ static const struct figure corner_figures[] = {
 	{ "at", "Across, down", NULL, FIELD(PLACE, bed_corner, on), .flags = TEXT_WRAPS },
 	{ "at_m", NULL, NULL, FIELD(SPOT, bed_corner, at), .flags = ROW_KEY },
 	{ "ground_m", "Ground", NULL, FIELD(INCHES, bed_corner, ground) },
-	{ NULL, "Base's top", NULL, FIELD(INCHES, bed_corner, base) },
-	{ NULL, "Course 1", NULL, FIELD(INCHES, bed_corner, first) },
 	{ "exposed_m", "Exposed", NULL, FIELD(INCHES, bed_corner, exposed) },
 };
 const struct figure_table bed_corner_table = FIGURE_TABLE(bed_corner, corner_figures);

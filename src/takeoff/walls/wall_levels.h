@@ -20,14 +20,13 @@
 #include "takeoff/common/spot.h"
 #include "takeoff/walls/wall.h"
 
-/* A corner of a bed's outline, with what is the same at all of them. */
+/* A corner of a bed's outline. */
 struct bed_corner {
 	int region;
-	struct place on; /* the grid point */
+	struct place on; /* its grid point */
 	struct spot at;
-	nm ground;      /* finished, there */
-	nm base, first; /* the base's top; the top of course 1 */
-	nm exposed;     /* wall above the ground, cap included */
+	nm ground;       /* finished, there */
+	nm exposed;      /* wall above the ground, cap included */
 };
 
 struct wall_level {
