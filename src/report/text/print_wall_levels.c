@@ -7,9 +7,9 @@ static void print_manner(const struct report *report)
 		"string line; with a minus, how far up from it. Course 1: its top.");
 	print_explained(report, "Walls are level, ground falls: the first course lies so deep that "
 		"the whole embed is in the ground where that is lowest. Where it rises the wall "
-		"stands deeper and shows less; with a minus the ground stands over it. Blocks and "
-		"soil are counted as on level ground. The wall's top is its cap's, where it has "
-		"one. Common practice, no published source.");
+		"stands deeper and shows less; with a minus the ground stands over it. Blocks, "
+		"soil and dig are counted with the embed alone. The wall's top is its cap's, where "
+		"it has one. Common practice, no published source.");
 }
 
 /* "14 5/16 in, 8 5/16 in": what is the same at all corners of a bed. */

@@ -10,8 +10,8 @@
  *	exposed     = finished ground at a corner - wall's top; negative where ground stands over it
  *
  * So the whole embed is in the ground where that is lowest, and the wall stands deeper where it
- * rises: blocks and soil are counted as on level ground. Where the ground along it falls by a
- * block's height or more the wall has to step: snag wall-step. Common practice, no published
+ * rises: blocks, soil and dig are counted with the embed alone. Where the ground along it falls by
+ * a block's height or more the wall has to step: snag wall-step. Common practice, no published
  * source. */
 #ifndef TAKEOFF_WALLS_WALL_LEVELS_H
 #define TAKEOFF_WALLS_WALL_LEVELS_H
