@@ -16,6 +16,7 @@ const char *const allow_card_titles[ALLOW_CARDS] = {
 };
 
 #define AT(name) [ALLOW_##name - ALLOW_KERF]
+#define FALL_SOURCE "International Code Council, International Residential Code, 2021, R401.3"
 /* A length that a snag is measured against. */
 #define LIMIT LENGTH(0, METRES(10))
 
@@ -322,6 +323,18 @@ static const struct attribute_row rows[] = {
 		LIMIT, IS_LENGTH(INCHES(4)),
 		.metric = IS_LENGTH(MM(100)), .card = CARD_SNAGS,
 		.subject = SUBJECT_FENCE_LEVELS },
+	AT(FALL_NEAR) = { "fall-near", "Near a house",
+		"Within this distance of a house the finished ground must fall away from it.",
+		LIMIT, IS_LENGTH(INCHES(120)), .source = FALL_SOURCE,
+		.metric = IS_LENGTH(METRES(3)), .card = CARD_SNAGS, .subject = SUBJECT_LEVELS },
+	AT(FALL_PATH) = { "fall-path", "Fall of paths there",
+		"A path near a house that falls away from it by less than this is a snag.",
+		PERCENT, IS_NUMBER(PERCENTS(2)), .source = FALL_SOURCE,
+		.card = CARD_SNAGS, .subject = SUBJECT_LEVELS },
+	AT(FALL_GROUND) = { "fall-ground", "Fall of other ground",
+		"Ground near a house that falls away from it by less than this is a snag.",
+		PERCENT, IS_NUMBER(PERCENTS(5)), .source = FALL_SOURCE,
+		.card = CARD_SNAGS, .subject = SUBJECT_LEVELS },
 };
 
 const struct attribute_table allow_attributes = ATTRIBUTE_TABLE("allow", ALLOW_KERF, rows);

@@ -7,7 +7,8 @@
 static const double DIGGING[] = { 2.20, 3.30, 1.20 }, LOADING[] = { 1.30, 1.90, 1.00 };
 static const double BARROWING = 1.25, BACKFILLING = 1.00, BASE_COURSE = 1.00;
 
-enum { KINDS = RATE_SEED - RATE_STRIP + 1 };
+/* Fixtures are set and earth is tamped back at two steps. */
+enum { KINDS = RATE_SEED - RATE_STRIP + 1, TWICE = 2 };
 
 static const enum work_step steps[KINDS] = {
 #define AT(name) [RATE_##name - RATE_STRIP]
@@ -84,18 +85,18 @@ static void add_digging(struct gathering *g)
 {
 	const struct earthwork *earth = &g->takeoff->earthwork;
 	double digging = DIGGING[block_number(g->takeoff->allow, ALLOW_SUBSOIL)];
-	double area = 0, sod = 0, below = 0, kept = earthwork_sod_kept(earth, g->takeoff->allow);
+	double sod = 0, below = 0, kept = earthwork_sod_kept(earth, g->takeoff->allow);
 
 	for (int i = 0; i < earth->count && !stop_asked(); i++) {
 		const struct dig *dig = &earth->rows[i];
 
 		if (dig->part == DIG_HOLES)
 			continue;
-		area += dig->bank.sod > 0 ? dig->area : 0;
 		sod += dig->bank.sod;
 		below += dig->bank.topsoil + dig->bank.subsoil;
 	}
-	add(g, RATE_STRIP, area + (kept > 0 ? earth->loosened : 0), digging * (sod + kept));
+	add(g, RATE_STRIP, earth->stripped + (kept > 0 ? earth->loosened : 0),
+		digging * (sod + kept));
 	add(g, RATE_DIG, below, digging * below);
 	add(g, RATE_HOLE, (double)post_count(&g->takeoff->fences), 0);
 }
@@ -117,6 +118,7 @@ static void add_base(struct gathering *g)
 	double compacted = t->stones.totals[STONE_KIND_BASE].compacted;
 
 	add(g, RATE_LOAD, spoil, spoil * LOADING[block_number(t->allow, ALLOW_SUBSOIL)]);
+	add_at(g, RATE_BACKFILL, WORK_TAMP, t->earthwork.fill, t->earthwork.fill * BACKFILLING);
 	add(g, RATE_TAMP, stone_area(&t->stones, STONE_BASE), 0);
 	add(g, RATE_FABRIC, t->fabric.area, 0);
 	add(g, RATE_BASE, compacted, compacted * BASE_COURSE);
@@ -246,7 +248,8 @@ void labour_compute(struct labours *out, const struct takeoff *takeoff, const st
 	struct arena *arena)
 {
 	const struct fixtures *fixtures = &takeoff->fixtures;
-	struct gathering g = { takeoff, plot, arena_new(arena, KINDS + 1, sizeof *g.list), 0 };
+	struct gathering g = { takeoff, plot,
+		arena_new(arena, KINDS + TWICE, sizeof *g.list), 0 };
 
 	add_digging(&g);
 	add_posts(&g);

@@ -42,9 +42,10 @@ static const char plot_words[] =
 	"  run 31,7 31,11\n"
 	"  gate 10,0 14,0\n"
 	"  gate 20,0 29,0\n"
-	"levels 36 ft\n"
-	"  1 in, 9 in\n"
-	"  1 in, 9 in\n";
+	"finish 0,0 0 in\n"
+	"fall 3 % away\n"
+	"house \"Home\"\n"
+	"  from 0,-9 to 35,0\n";
 
 /* What the entries say before an attribute is tried. */
 static const struct { char letter; enum attribute attribute; const char *value; } settings[] = {

@@ -64,6 +64,17 @@ void plot_from_text(struct plot *plot, const char *text)
 	abort();
 }
 
+void plot_add_lines(struct plot *plot, const char *lines)
+{
+	struct text text = TEXT_EMPTY;
+
+	format_write(plot, &text);
+	text_add(&text, lines);
+	plot_fini(plot);
+	plot_from_text(plot, text.bytes);
+	text_fini(&text);
+}
+
 void plot_from_rows(struct plot *plot, const char *const *rows)
 {
 	size_t columns = strlen(rows[0]);

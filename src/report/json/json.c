@@ -292,6 +292,8 @@ static cJSON *cure_object(const struct report *report, const struct snag *snag)
 	json_put(object, "card", json_text(snag_card(report, snag)));
 	json_put(object, "attributes", keywords);
 	json_put(object, "drawing", cJSON_CreateBool(cure->by_drawing));
+	if (cure->by_levels)
+		json_put(object, "levels", cJSON_CreateTrue());
 	return object;
 }
 
@@ -353,14 +355,14 @@ static void json_shown(const struct report *report, const struct shown *shown)
 			return;
 		}
 	}
+	if (shown->is_optional && !shown_has_any(shown, report->takeoff))
+		return;
 	row = shown_rows(shown, report->takeoff, &count);
 	if (shown->is_object) {
 		sink_print(report->out, ",\n  \"%s\": ", shown->key);
 		json_print(report->out, json_object(report->takeoff, shown->table, row));
 		return;
 	}
-	if (shown->is_optional && count == 0)
-		return;
 	rows = json_top_open(report->out, shown->key);
 	for (int i = 0; i < count && !stop_asked(); i++, row += shown->table->row_size)
 		json_rows_print(&rows, report->takeoff, shown->table, row, more);

@@ -3,6 +3,7 @@
 #include "report/panel/page_beds.h"
 #include "report/panel/page_changed.h"
 #include "report/panel/page_compare.h"
+#include "report/panel/page_levels.h"
 #include "report/panel/page_setout.h"
 #include "report/words/figures.h"
 #include "report/words/snag_lines.h"
@@ -249,7 +250,8 @@ static const struct {
 } table[] = {
 	{ "Areas", areas, false }, { "Edges", edges, false }, { "Beds", page_beds, false },
 	{ "Walls", walls, false }, { "Fill", fill, false }, { "Stone", stone, false },
-	{ "Dig", dig, false }, { "Fence", fence, false }, { "Set-out", page_setout, false },
+	{ "Dig", dig, false }, { "Levels", page_levels, false }, { "Fence", fence, false },
+	{ "Set-out", page_setout, false },
 	{ "Costs", costs, false }, { "Advice", page_advice, false },
 	{ "Snags", snags, false }, { "Changed", page_changed, .is_of_saved = true },
 };

@@ -37,6 +37,7 @@ void print_front(const struct report *report);
 void print_shopping(const struct report *report);
 void print_programme(const struct report *report);
 void print_setout(const struct report *report);
+void print_levels(const struct report *report);
 void print_dig(const struct report *report);
 void print_stone(const struct report *report);   /* bases and surfaces */
 void print_fabric(const struct report *report);

@@ -68,6 +68,9 @@ static const struct {
 	[SNAG_FIXTURE_TALL] = { "fixture-tall",
 		"Common practice, no published source: children climb." },
 	[SNAG_FIXTURE_NO_PATH] = { "fixture-no-path", "Common practice, no published source." },
+	[SNAG_FALL_HOUSE] = { "fall-house",
+		"International Code Council, International Residential Code (IRC), 2021, R401.3, "
+		"on drainage; local rules may differ." },
 	[SNAG_NAME_OPEN] = { "name-open", "The plot's own names." },
 	[SNAG_MIRROR_BROKEN] = { "mirror-broken", "The plot's own mirror." },
 };
@@ -105,6 +108,7 @@ const char *snag_source(enum snag_code code)
 #define BY_DRAWING .cure = { .by_drawing = true }
 #define BY(...) .cure = { { __VA_ARGS__ }, \
 	sizeof((const enum attribute[]){ __VA_ARGS__ }) / sizeof(enum attribute), false }
+#define BY_LEVELS .cure = { .by_levels = true }
 #define BY_DRAWING_OR(...) .cure = { { __VA_ARGS__ }, \
 	sizeof((const enum attribute[]){ __VA_ARGS__ }) / sizeof(enum attribute), true }
 
@@ -216,6 +220,12 @@ static const struct kind {
 		BY_DRAWING_OR(FIXTURE_HEIGHT) },
 	{ SNAG_FIXTURE_NO_PATH, 0, "No path touches this fixture.",
 		BY_DRAWING },
+	{ SNAG_FALL_HOUSE, FALL_TOWARDS, "Within {2} of a house finished ground falls towards it "
+		"by {0%}: let it fall away by {1%} or more, else water stands at its walls.",
+		BY_LEVELS },
+	{ SNAG_FALL_HOUSE, FALL_LITTLE, "Within {2} of a house finished ground falls away from it "
+		"by only {0%}, less than {1%}.",
+		BY_LEVELS },
 	{ SNAG_NAME_OPEN, 0, "A name stands here on open ground: it names nothing.",
 		BY_DRAWING },
 	{ SNAG_MIRROR_BROKEN, 0, "This cell and its images in the mirror are not all alike.",
@@ -302,7 +312,8 @@ const char *snag_cure_sentence(const struct report *report, const struct snag *s
 	const struct cure *cure = snag_cure(snag);
 	struct text words = TEXT_EMPTY;
 
-	text_print(&words, "Cure: %s", !cure->by_drawing ? "" :
+	text_print(&words, "Cure: %s", cure->by_levels ? "change the level or the fall of the "
+		"finished ground" : !cure->by_drawing ? "" :
 		cure->count == 0 ? "change the plan" : "change the plan, or ");
 	for (int i = 0; i < cure->count; i++)
 		text_print(&words, "%s%s", i == 0 ? "" : i == cure->count - 1 ? " or " : ", ",

@@ -89,12 +89,18 @@ static const struct step_phrase phrases[] = {
 		"covered." } },
 	{ WORK_SET_ASIDE, TOOLS, { .words = "barrow, sheets" } },
 
-	{ WORK_HAUL, TITLE, { .any = FACT(REUSED) | FACT(BACKFILL), .words = "Haul the rest" } },
+	{ WORK_HAUL, TITLE, { .any = FACT(REUSED) | FACT(BACKFILL) | FACT(LOW),
+		.words = "Haul the rest" } },
 	{ WORK_HAUL, TITLE, { .words = "Haul the spoil" } },
 	{ WORK_HAUL, DOING, { .words = "Load and take away what is not used again." } },
+	{ WORK_HAUL, DOING, { .all = FACT(LOW), .words =
+		"Barrow what low ground takes straight to where it goes." } },
 	{ WORK_HAUL, TOOLS, { .words = "barrow, boards, truck or skip" } },
 
+	{ WORK_TAMP, TITLE, { .all = FACT(LOW), .words = "Fill low ground, tamp it all" } },
 	{ WORK_TAMP, TITLE, { .words = "Tamp the ground" } },
+	{ WORK_TAMP, DOING, { .all = FACT(LOW), .words =
+		"Fill low ground up to its formation in thin layers, each tamped." } },
 	{ WORK_TAMP, DOING, { .words = "Rake it level and tamp it before any stone is spread." } },
 	{ WORK_TAMP, TOOLS, { .all = FACT(PLATE), .words = "rake, hired plate compactor" } },
 	{ WORK_TAMP, TOOLS, { .none = FACT(PLATE), .words = "rake, hand tamper" } },

@@ -42,6 +42,9 @@ enum snag_code {
 	SNAG_LAWN_NARROW, /* the least width */
 	SNAG_FIXTURE_TALL, /* its height, its width, the greatest height */
 	SNAG_FIXTURE_NO_PATH,
+	/* millionths of a percent: how much it falls towards the house, or away from it; how much
+	 * it should fall away; within this distance. `kind`: enum fall_house */
+	SNAG_FALL_HOUSE,
 	SNAG_NAME_OPEN,   /* no figures */
 	SNAG_MIRROR_BROKEN, /* the last */
 	SNAG_CODES
@@ -62,6 +65,9 @@ enum fill_none {
 enum wall_slender { WALL_SLENDER, WALL_SLENDER_LONG, WALL_SLENDER_CLAY };
 /* Nobody gets to the path; it leads to nothing. */
 enum path_cut_off { PATH_UNREACHED, PATH_TO_NOTHING };
+
+/* Which way ground near a house falls: towards it, or away but too little. */
+enum fall_house { FALL_TOWARDS, FALL_LITTLE };
 
 /* The cells around what a snag touches, all inclusive: by it one tells which are images of one
  * another in the mirror. */
