@@ -106,7 +106,7 @@ START_TEST(cut_and_fill_are_said_by_both_methods)
 	garden_file(&garden, "plots/slope.plot");
 	print();
 	says_volume("To the formation, cell by cell: cut ", volumes->formation.cut);
-	says_volume("Of that to the finished ground: cut ", volumes->finished.cut);
+	says_volume("before anything is dug below it: cut ", volumes->finished.cut);
 	says_volume("on squares of 4 ft: cut ", volumes->by_unit_areas.cut);
 	says_volume("The two nets are ", garden.takeoff.levelling.apart);
 	says(" more is cut than filled.");

@@ -4,6 +4,7 @@
 #include "support/runner.h"
 
 #include <math.h>
+#include <stdio.h>
 #include <stdlib.h>
 
 static struct garden garden;
@@ -110,6 +111,29 @@ START_TEST(ground_near_a_house_falls_away_as_published_or_is_a_snag)
 }
 END_TEST
 
+/* Whatever is rounded to a nanometre on the way: cells of 1 in, askew from the house's corners. */
+START_TEST(just_the_fall_that_is_asked_for_is_no_snag)
+{
+	struct random random = { 8 };
+
+	for (int i = 0; i < 100; i++) {
+		char lines[120];
+		int x = random_between(&random, -3, 14), y = random_between(&random, -3, 14);
+
+		snprintf(lines, sizeof lines, "finish 0,0 %d mm\nfall 5 %% away\n"
+			"house \"Home\"\n  from %d,%d to %d,%d\n", random_below(&random, 900), x, y,
+			x + random_between(&random, 1, 7), y + random_between(&random, 1, 7));
+		garden_fini(&garden);
+		garden_rectangle(&garden, 'l', 12, 12);
+		plot_set(&garden.plot, 0, HEAD_CELL, "1 in");
+		plot_add_lines(&garden.plot, lines);
+		garden_count(&garden);
+		ck_assert_int_eq(falls()->house_count, 1);
+		ck_assert_msg(snags() == 0, "%s", lines);
+	}
+}
+END_TEST
+
 /* By hand: 6 in over the first 10 ft. */
 START_TEST(six_inches_in_ten_feet_are_just_enough_for_a_lawn)
 {
@@ -206,6 +230,7 @@ Suite *test_suite(void)
 	tcase_add_checked_fixture(houses, NULL, teardown);
 	tcase_add_loop_test(houses, ground_near_a_house_falls_away_as_published_or_is_a_snag, 0,
 		(int)(sizeof rules / sizeof *rules));
+	tcase_add_test(houses, just_the_fall_that_is_asked_for_is_no_snag);
 	tcase_add_test(houses, six_inches_in_ten_feet_are_just_enough_for_a_lawn);
 	tcase_add_test(houses, a_snag_has_the_least_fall_and_the_first_cell_where_it_is_too_little);
 	tcase_add_test(houses, level_ground_falls_too_little_not_towards_the_house);

@@ -94,8 +94,9 @@ static void print_volumes(const struct report *report)
 		net_words(report, volumes->formation.net));
 	if (volumes->finished.cut + volumes->finished.fill <= 0)
 		return;
-	print_lines(report, 0, 0, "Of that to the finished ground: %s; %s. By unit areas, A/4 (h1 "
-		"+ 2 h2 + 3 h3 + 4 h4) on squares of %s: %s; %s. The two nets are %s apart.",
+	print_lines(report, 0, 0, "To the finished ground, before anything is dug below it: %s; "
+		"%s. By unit areas, A/4 (h1 + 2 h2 + 3 h3 + 4 h4) on squares of %s: %s; %s. The "
+		"two nets are %s apart.",
 		cut_fill_words(report, &volumes->finished),
 		net_words(report, volumes->finished.net),
 		word_length(report, levelling_of(report)->step),
@@ -103,9 +104,10 @@ static void print_volumes(const struct report *report)
 		net_words(report, volumes->by_unit_areas.net),
 		word_volume(report, levelling_of(report)->apart));
 	print_explained(report, "Each cell is cut or filled by the height in its middle; where a "
-		"line of the survey or the edge of what is dug crosses it, each part of it. What "
-		"is cut and filled in all depends on the method, the net does not: a unit area has "
-		"cuts at some corners and fills at others at the same time.");
+		"line of the survey or the edge of what is dug crosses it, each part of it. How "
+		"much is cut and filled depends on the method, since a unit area may have cuts at "
+		"some corners and fills at others; the net does not. Open ground is graded too. "
+		"Stone and soil lie on the formation: they stay the same.");
 }
 
 /* ---- Low ground, paths, drops ---------------------------------------------------------------- */

@@ -107,10 +107,10 @@ const char *snag_source(enum snag_code code)
 
 #define BY_DRAWING .cure = { .by_drawing = true }
 #define BY(...) .cure = { { __VA_ARGS__ }, \
-	sizeof((const enum attribute[]){ __VA_ARGS__ }) / sizeof(enum attribute), false }
+	sizeof((const enum attribute[]){ __VA_ARGS__ }) / sizeof(enum attribute), false, false }
 #define BY_LEVELS .cure = { .by_levels = true }
 #define BY_DRAWING_OR(...) .cure = { { __VA_ARGS__ }, \
-	sizeof((const enum attribute[]){ __VA_ARGS__ }) / sizeof(enum attribute), true }
+	sizeof((const enum attribute[]){ __VA_ARGS__ }) / sizeof(enum attribute), true, false }
 
 /* {0} to {3} are the snag's figures; {0%} to {3%} those that are percentages. */
 static const struct kind {

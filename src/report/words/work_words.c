@@ -46,8 +46,11 @@ static const struct step_phrase phrases[] = {
 		.words = "Dig, post holes with the rest" } },
 	{ WORK_DIG, TITLE, { .all = FACT(HOLES), .words = "Dig the post holes" } },
 	{ WORK_DIG, TITLE, { .words = "Dig" } },
-	{ WORK_DIG, DOING, { .all = FACT(ZONES), .words =
+	{ WORK_DIG, DOING, { .all = FACT(ZONES), .none = FACT(LEVELS), .words =
 		"To the depths listed with the dig, each measured down from the strings." } },
+	{ WORK_DIG, DOING, { .all = FACT(ZONES) | FACT(LEVELS), .words =
+		"Down to the formation, as far below the finished ground as is listed with the "
+		"dig, read as drops from the level string line." } },
 	{ WORK_DIG, DOING, { .all = FACT(HOLES), .words =
 		"Holes as listed with the fence." } },
 	{ WORK_DIG, DOING, { .all = FACT(HOLES) | FACT(SOD), .words =
