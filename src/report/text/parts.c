@@ -37,7 +37,7 @@ static const struct part_row {
 		AT(EDGING) | AT(SURFACE), { print_dig, print_stone, print_fabric, print_edging } },
 	[PART_WALLS] = { "walls", "Walls", "how blocks are laid and cut",
 		ALL_WALLS_AND_CAPS, AT(WALLS) | AT(BACKFILL),
-		{ print_beds, print_walls, print_cutting } },
+		{ print_beds, print_wall_levels, print_walls, print_cutting } },
 	[PART_FILL] = { "fill", "Filling the beds", "liner, soil and mulch",
 		ALL_WALLS, AT(FILL) | AT(MULCH), { print_liner, print_fill } },
 	[PART_FENCE] = { "fence", "Fence", "posts, panels and gates",
