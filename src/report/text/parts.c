@@ -29,7 +29,7 @@ static const struct part_row {
 		AT(SET_OUT), { print_setout } },
 	[PART_LEVELS] = { "levels", "Levels", "drops, cut and fill, falls",
 		ALL_WALLS, AT(DIG) | AT(TAMP), { print_levels } },
-	[PART_SERVICES] = { "services", "Services", "lines in the ground, by hand near them",
+	[PART_SERVICES] = { "services", "Services", "lines in the ground",
 		NOTHING, AT(STRIP) | AT(SLEEVES), { print_services, print_by_hand,
 		print_trenches } },
 	[PART_DIG] = { "dig", "Dig and stone", "what is dug and laid on it",
