@@ -8,6 +8,7 @@
 #include "support/garden.h"
 #include "support/geos.h"
 #include "support/golden.h"
+#include "support/plot_check.h"
 #include "support/runner.h"
 #include "support/stopper.h"
 
@@ -52,6 +53,19 @@ static void draw(const struct svg_asked *asked, const char *name)
 	ck_assert_msg(document, "%s: %s", name, xmlGetLastError()->message);
 }
 
+/* Levels two cells apart, over the whole plan. */
+static void levels_at_random(struct plot *plot, struct random *random)
+{
+	struct levels *levels = &plot->details.levels;
+	nm cell = plot_cell(plot), step = 2 * cell;
+
+	levels_fini(levels);
+	levels_init(levels, step, (int)levels_count(plot->ground.columns, cell, step),
+		(int)levels_count(plot->ground.rows, cell, step));
+	for (int i = 0; i < levels->columns * levels->rows; i++)
+		levels->drops[i] = random_below(random, 40) * NM_PER_INCH / 4;
+}
+
 /* A plot whose cells are small enough to fit on any sheet. */
 static void garden_at_random(uint64_t seed)
 {
@@ -60,6 +74,9 @@ static void garden_at_random(uint64_t seed)
 	whole_plot_at_random(&garden.plot, &random, MOST);
 	block_set(&garden.plot.details.head, HEAD_CELL,
 		(struct value){ .set = true, .as.length = (1 + (int)(seed % 20)) * NM_PER_INCH });
+	if (garden.plot.details.levels.step > 0)
+		levels_at_random(&garden.plot, &random);
+	plot_check(&garden.plot);
 	garden_count(&garden);
 }
 
