@@ -1,6 +1,7 @@
 /* Drawings read back by an XML reader: libxml2 says whether they are well-formed, GEOS whether
  * their shapes are the ground's. Elements and attributes: W3C Recommendation, Scalable Vector
  * Graphics (SVG) 1.1 (Second Edition), 2011, Element Index and Attribute Index; from memory. */
+#include "plot/edit/levels_move.h"
 #include "report/svg/svg.h"
 #include "report/svg/sheet.h"
 #include "support/details.h"
@@ -8,7 +9,6 @@
 #include "support/garden.h"
 #include "support/geos.h"
 #include "support/golden.h"
-#include "support/plot_check.h"
 #include "support/runner.h"
 #include "support/stopper.h"
 
@@ -53,19 +53,6 @@ static void draw(const struct svg_asked *asked, const char *name)
 	ck_assert_msg(document, "%s: %s", name, xmlGetLastError()->message);
 }
 
-/* Levels two cells apart, over the whole plan. */
-static void levels_at_random(struct plot *plot, struct random *random)
-{
-	struct levels *levels = &plot->details.levels;
-	nm cell = plot_cell(plot), step = 2 * cell;
-
-	levels_fini(levels);
-	levels_init(levels, step, (int)levels_count(plot->ground.columns, cell, step),
-		(int)levels_count(plot->ground.rows, cell, step));
-	for (int i = 0; i < levels->columns * levels->rows; i++)
-		levels->drops[i] = random_below(random, 40) * NM_PER_INCH / 4;
-}
-
 /* A plot whose cells are small enough to fit on any sheet. */
 static void garden_at_random(uint64_t seed)
 {
@@ -74,9 +61,7 @@ static void garden_at_random(uint64_t seed)
 	whole_plot_at_random(&garden.plot, &random, MOST);
 	block_set(&garden.plot.details.head, HEAD_CELL,
 		(struct value){ .set = true, .as.length = (1 + (int)(seed % 20)) * NM_PER_INCH });
-	if (garden.plot.details.levels.step > 0)
-		levels_at_random(&garden.plot, &random);
-	plot_check(&garden.plot);
+	levels_cover(&garden.plot.details.levels, &garden.plot.ground, plot_cell(&garden.plot));
 	garden_count(&garden);
 }
 
