@@ -153,15 +153,30 @@ END_TEST
 
 /* ---- Level ground ---------------------------------------------------------------------------- */
 
+/* Points of the set-out have theirs. */
+static void drop_points_levels(const cJSON *setout)
+{
+	const cJSON *string;
+	cJSON *point;
+
+	cJSON_ArrayForEach(string, json_get(setout, "strings"))
+		cJSON_ArrayForEach(point, json_get(string, "points")) {
+			cJSON_DeleteItemFromObjectCaseSensitive(point, "ground_m");
+			cJSON_DeleteItemFromObjectCaseSensitive(point, "formations");
+		}
+}
+
 static char *json_without_levels(void)
 {
-	static const char *const keys[] = { "levels", "level_points", "path_falls", "low_ground" };
+	static const char *const keys[] = { "levels", "level_points", "path_falls", "low_ground",
+		"wall_levels", "fence_levels" };
 	struct text text = TEXT_EMPTY;
 	cJSON *root = json_of(&garden, &text);
 	char *bytes;
 
 	for (size_t i = 0; i < sizeof keys / sizeof *keys; i++)
 		cJSON_DeleteItemFromObjectCaseSensitive(root, keys[i]);
+	drop_points_levels(json_get(root, "setout"));
 	bytes = cJSON_PrintUnformatted(root);
 	cJSON_Delete(root);
 	text_fini(&text);
