@@ -153,13 +153,14 @@ END_TEST
 
 /* ---- Level ground ---------------------------------------------------------------------------- */
 
-/* What the set-out tells of heights. */
-static void without_levels_of_points(cJSON *setout)
+/* Points of the set-out have theirs. */
+static void drop_points_levels(const cJSON *setout)
 {
-	cJSON *string, *point;
+	const cJSON *string;
+	cJSON *point;
 
-	cJSON_ArrayForEach(string, cJSON_GetObjectItemCaseSensitive(setout, "strings"))
-		cJSON_ArrayForEach(point, cJSON_GetObjectItemCaseSensitive(string, "points")) {
+	cJSON_ArrayForEach(string, json_get(setout, "strings"))
+		cJSON_ArrayForEach(point, json_get(string, "points")) {
 			cJSON_DeleteItemFromObjectCaseSensitive(point, "ground_m");
 			cJSON_DeleteItemFromObjectCaseSensitive(point, "formations");
 		}
@@ -175,7 +176,7 @@ static char *json_without_levels(void)
 
 	for (size_t i = 0; i < sizeof keys / sizeof *keys; i++)
 		cJSON_DeleteItemFromObjectCaseSensitive(root, keys[i]);
-	without_levels_of_points(cJSON_GetObjectItemCaseSensitive(root, "setout"));
+	drop_points_levels(json_get(root, "setout"));
 	bytes = cJSON_PrintUnformatted(root);
 	cJSON_Delete(root);
 	text_fini(&text);
