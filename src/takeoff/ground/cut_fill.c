@@ -110,17 +110,17 @@ static void take_ground(struct pass *pass, const struct cover *ground, int other
 {
 	struct arena arena = ARENA_EMPTY;
 	struct cover_box *boxes = memory_new(ground->count + 1, sizeof *boxes);
-	struct cover whole;
+	struct cover swept;
 
 	if (ground->count)
 		memcpy(boxes, ground->pieces, ground->count * sizeof *boxes);
 	boxes[ground->count] = pass->plan;
 	boxes[ground->count].owner = others;
-	cover_sweep(&whole, &arena, boxes, ground->count + 1);
+	cover_sweep(&swept, &arena, boxes, ground->count + 1);
 	free(boxes);
-	for (size_t i = 0; i < whole.count && !stop_asked(); i++) {
-		take_piece(pass, &whole.pieces[i]);
-		mark_points(pass, &whole.pieces[i]);
+	for (size_t i = 0; i < swept.count && !stop_asked(); i++) {
+		take_piece(pass, &swept.pieces[i]);
+		mark_points(pass, &swept.pieces[i]);
 	}
 	arena_clear(&arena);
 }
