@@ -28,7 +28,8 @@ static int room_of(const struct scene *scene, const struct levels *levels)
 }
 
 /* From a cell on; at the plan's far edge up to its end. What has no room there, or after what was
- * drawn before it in its row, is a dot. Returns the column after it. */
+ * drawn before it in its row and a gap, up to `free`, is a dot; in the midst of that it is nothing.
+ * Returns the column after what is there. */
 static int draw_drop(const struct scene *scene, const struct area *plan, int end, int free,
 	struct place cell, const char *words)
 {
@@ -39,6 +40,8 @@ static int draw_drop(const struct scene *scene, const struct area *plan, int end
 	int length = (int)strlen(words), from = is_last ? end - length : to.x;
 
 	if (from < free || from + length > end) {
+		if (to.x < free - 1)
+			return free - 1;
 		from = to.x;
 		words = ".";
 		length = 1;

@@ -281,6 +281,24 @@ START_TEST(from_afar_a_digit_says_how_deep_with_colours_and_without)
 }
 END_TEST
 
+/* Of two drops in the last cell, which has two columns, the first has the room. */
+START_TEST(no_dot_stands_in_a_drop)
+{
+	struct table at;
+
+	table_clear(&at, "edge.plot");
+	table_write(&at, "parterre-plot 1\nunits imperial\ncell 1 ft\n\nbed b \"Bed\"\n\n"
+		"ground 6 x 2\n  ......\n  ......\n\n"
+		"levels 5 ft\n  1 in, 7 1/2 in, 8 in\n  2 in, 3 in, 4 in\n");
+	table_start(&at, NULL);
+	table_wait(at.t);
+	terminal_keys(at.t, SHOW);
+	terminal_wait(at.t, "6 drops, from 1 in to 8 in below the string.");
+	row_has(at.t, 0, 7, "7 1/2");
+	table_leave(&at);
+}
+END_TEST
+
 /* ---- Entered --------------------------------------------------------------------------------- */
 
 START_TEST(a_service_is_laid_round_a_corner_shown_saved_and_taken_back)
@@ -414,6 +432,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(shown, a_key_costs_few_bytes_among_it, 0,
 		sizeof costs / sizeof *costs);
 	tcase_add_test(shown, each_drop_stands_at_its_point_and_goes_again);
+	tcase_add_test(shown, no_dot_stands_in_a_drop);
 	tcase_add_loop_test(shown, from_afar_a_digit_says_how_deep_with_colours_and_without, 0, 2);
 	tcase_add_test(entered, a_service_is_laid_round_a_corner_shown_saved_and_taken_back);
 	tcase_add_test(entered, a_keep_is_entered_shown_not_mirrored_and_taken_back);
