@@ -190,6 +190,8 @@ START_TEST(in_one_column_a_cell_lines_take_the_letters_place_and_signs_that_of_o
 }
 END_TEST
 
+#define SHOW "! S h o w space l e v enter "
+
 static const struct {
 	const char *before, *move, *key;
 	int most;
@@ -198,6 +200,7 @@ static const struct {
 	{ "end", "", "down", 120 },           /* over what is kept */
 	{ "l end down x7", "left", "space", 230 }, /* 185 with nothing around */
 	{ "l end down x3", "left", "space", 340 }, /* within what is kept: a snag besides */
+	{ SHOW "down x6", "", "right", 100 },      /* over shades of depth */
 };
 enum { TIMES = 5 };
 
@@ -239,7 +242,9 @@ END_TEST
 
 /* ---- Levels shown ---------------------------------------------------------------------------- */
 
-#define SHOW "! S h o w space l e v enter "
+/* The shades of 256 colours, from the highest ground to the lowest. */
+static const int shades[] = { 195, 152, 109, 66, 23 };
+enum { SHADES = sizeof shades / sizeof *shades };
 
 START_TEST(each_drop_stands_at_its_point_and_goes_again)
 {
@@ -277,6 +282,91 @@ START_TEST(from_afar_a_digit_says_how_deep_with_colours_and_without)
 	/* 9 m / 200 without its fraction: the middles m of the blocks are 2, 7, 13 ... 199 ft */
 	terminal_until(at.t, strstr(terminal_row(at.t, PLAN_TOP + 1),
 		"0000111122233334444555566677778888"));
+	for (int i = 0; i < 34; i++) {
+		struct cell cell = terminal_cell(at.t, PLAN_TOP + 1, PLAN_LEFT + i);
+
+		ck_assert_int_eq(cell.ground, _i ? -1 : shades[(cell.text[0] - '0') / 2]);
+	}
+	terminal_wait(at.t, "0 in 0123456789 10 in");
+	terminal_resize(at.t, 60, 160);
+	terminal_wait(at.t, "0 in 0123456789 10 in below the string");
+	table_leave(&at);
+}
+END_TEST
+
+/* How deep the yard lies in the middle of a cell, bilinear between the four drops around it: their
+ * range is 9 in, so that a digit is a whole inch and a shade two of them. */
+static const struct {
+	int x, y; /* its middle in inches below the string: */
+	int shade;
+} deeper[] = { { 1, 0, 0 } /* 0.45 */, { 5, 7, 1 } /* 2.30 */, { 10, 7, 2 } /* 4.17 */,
+	{ 13, 7, 3 } /* 6.23 */ };
+enum { DEEPER = sizeof deeper / sizeof *deeper, BELOW = PLAN_TOP + 9 };
+
+START_TEST(the_deeper_the_darker_in_256_colours_and_a_scale_says_how_deep)
+{
+	static const char highest[] = "0 in ";
+	struct table at;
+	int bed;
+
+	sit(&at, &(struct launch){ .rows = 30, .columns = 80 });
+	bed = shown_ground(at.t, 3, 1);
+	ck_assert(shown_is_open(at.t, 13, 7));
+	terminal_keys(at.t, SHOW);
+	terminal_wait(at.t, "15 drops, from 0 in to 9 in below the string.");
+	for (int i = 0; i < DEEPER; i++)
+		ck_assert_int_eq(shown_ground(at.t, deeper[i].x, deeper[i].y),
+			shades[deeper[i].shade]);
+	row_has(at.t, 9, 0, highest);
+	for (int i = 0; i < SHADES; i++)
+		ck_assert_int_eq(terminal_cell(at.t, BELOW, PLAN_LEFT +
+			(int)strlen(highest) + 2 * i).ground, shades[i]);
+	row_has(at.t, 9, (int)strlen(highest) + 2 * SHADES, " 9 in ");
+	terminal_keys(at.t, SHOW);
+	terminal_wait(at.t, "The plan shows no levels now.");
+	ck_assert_int_eq(shown_ground(at.t, 3, 1), bed);
+	ck_assert(shown_is_open(at.t, 13, 7));
+	ck_assert(!strstr(terminal_row(at.t, BELOW), "9 in"));
+	table_leave(&at);
+}
+END_TEST
+
+static const struct launch few_colours[] = {
+	{ .rows = 30, .columns = 80, .env = (const char *[]){ "NO_COLOR=1", NULL } },
+	{ .rows = 30, .columns = 80, .term = "xterm" },
+};
+
+START_TEST(in_few_colours_and_none_ground_stays_as_it_is)
+{
+	int before[DEEPER];
+	struct table at;
+
+	sit(&at, &few_colours[_i]);
+	for (int i = 0; i < DEEPER; i++)
+		before[i] = shown_ground(at.t, deeper[i].x, deeper[i].y);
+	terminal_keys(at.t, SHOW);
+	terminal_wait(at.t, "15 drops, from 0 in to 9 in below the string.");
+	for (int i = 0; i < DEEPER; i++)
+		ck_assert_int_eq(shown_ground(at.t, deeper[i].x, deeper[i].y), before[i]);
+	ck_assert(!strstr(terminal_row(at.t, BELOW), "9 in"));
+	table_leave(&at);
+}
+END_TEST
+
+/* Of two drops in the last cell, which has two columns, the first has the room. */
+START_TEST(no_dot_stands_in_a_drop)
+{
+	struct table at;
+
+	table_clear(&at, "edge.plot");
+	table_write(&at, "parterre-plot 1\nunits imperial\ncell 1 ft\n\nbed b \"Bed\"\n\n"
+		"ground 6 x 2\n  ......\n  ......\n\n"
+		"levels 5 ft\n  1 in, 7 1/2 in, 8 in\n  2 in, 3 in, 4 in\n");
+	table_start(&at, NULL);
+	table_wait(at.t);
+	terminal_keys(at.t, SHOW);
+	terminal_wait(at.t, "6 drops, from 1 in to 8 in below the string.");
+	row_has(at.t, 0, 7, "7 1/2");
 	table_leave(&at);
 }
 END_TEST
@@ -414,6 +504,10 @@ Suite *test_suite(void)
 	tcase_add_loop_test(shown, a_key_costs_few_bytes_among_it, 0,
 		sizeof costs / sizeof *costs);
 	tcase_add_test(shown, each_drop_stands_at_its_point_and_goes_again);
+	tcase_add_test(shown, the_deeper_the_darker_in_256_colours_and_a_scale_says_how_deep);
+	tcase_add_loop_test(shown, in_few_colours_and_none_ground_stays_as_it_is, 0,
+		sizeof few_colours / sizeof *few_colours);
+	tcase_add_test(shown, no_dot_stands_in_a_drop);
 	tcase_add_loop_test(shown, from_afar_a_digit_says_how_deep_with_colours_and_without, 0, 2);
 	tcase_add_test(entered, a_service_is_laid_round_a_corner_shown_saved_and_taken_back);
 	tcase_add_test(entered, a_keep_is_entered_shown_not_mirrored_and_taken_back);
