@@ -69,11 +69,11 @@ static bool is_below_view(enum attribute a)
 {
 	enum { IN_VIEW = 18 };
 	enum block_kind block = attribute_block(a);
-	int above = (int)a - (int)block_first(block);
+	int above = block == BLOCK_BED ? 2 : 0; /* its name and its letter */
 
-	if (block == BLOCK_BED)
-		above += 2; /* its name and its letter */
-	return block != BLOCK_ALLOW && above >= IN_VIEW;
+	for (enum attribute before = block_first(block); before < a; before++)
+		above += attribute_row(before)->card == attribute_row(a)->card;
+	return above >= IN_VIEW;
 }
 
 static void open_card_of(struct table *at, enum attribute a)
