@@ -145,7 +145,8 @@ START_TEST(a_further_line_goes_to_the_service_that_is_picked_and_one_alone_can_g
 	ck_assert_str_eq(b->first, "Lamp");
 	ck_assert_uint_eq(around(b)->services.items[0].routes.count, 2);
 	go(b, 3, 2);
-	check_here(b, "Power left: Lamp, depth not known, to lay\n");
+	/* NFPA 70, National Electrical Code, 2020, Table 300.5, as quoted: direct burial */
+	check_here(b, "Power left: Lamp, 24 in deep, to lay\n");
 	desk_do(b, ACT_AROUND_OUT);
 	desk_says(b, "Removed: Lamp; Backspace takes it back.");
 	ck_assert_uint_eq(around(b)->services.items[0].routes.count, 1);

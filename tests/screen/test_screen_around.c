@@ -73,7 +73,7 @@ START_TEST(each_thing_has_a_sign_of_its_own)
 	ck_assert(shown_mark(at.t, 0, 0, "\u25ce"));
 	ck_assert(shown_mark(at.t, 5, 7, "\u25bc"));
 	ck_assert(shown_mark(at.t, 11, 0, "\u2302") && shown_mark(at.t, 13, 0, "\u2302"));
-	ck_assert(shown_mark(at.t, 10, 3, "\u25cb") && shown_mark(at.t, 13, 6, "\u25cb"));
+	ck_assert(shown_mark(at.t, 11, 3, "\u25cb") && shown_mark(at.t, 13, 6, "\u25cb"));
 	ck_assert(!shown_mark(at.t, 9, 4, "\u25cb") && !shown_mark(at.t, 12, 2, "\u25cb"));
 	ck_assert(shown_mark(at.t, 7, 5, "\u00a6") && shown_mark(at.t, 7, 7, "\u00a6"));
 	ck_assert(shown_mark(at.t, 9, 4, "\u2551"));
@@ -193,7 +193,8 @@ static const struct {
 } costs[] = {
 	{ "down x3", "", "right", 100 },      /* along a service */
 	{ "end", "", "down", 120 },           /* over what is kept */
-	{ "l end down x3", "left", "space", 230 }, /* 185 with nothing around */
+	{ "l down x6", "right", "space", 230 }, /* 185 with nothing around */
+	{ "l end down x3", "left", "space", 350 }, /* a snag comes, is told and has its sign */
 };
 enum { TIMES = 5 };
 
@@ -299,6 +300,35 @@ START_TEST(a_service_is_laid_round_a_corner_shown_saved_and_taken_back)
 	terminal_keys(at.t, "backspace");
 	terminal_wait(at.t, "Taken back: Lay a service line");
 	ck_assert(!shown_mark(at.t, 3, 6, "\u2551"));
+	table_leave(&at);
+}
+END_TEST
+
+/* What holds where nothing is typed: of an existing line nobody knows; one to lay has the depth and
+ * the trench of its kind (takeoff/services/service_values.h). */
+START_TEST(a_services_card_says_its_kinds_and_what_holds_by_kind_and_state)
+{
+	struct table at;
+
+	table_sit(&at, "court.plot", 24, 80);
+	terminal_keys(at.t, "right x4 down enter down x4 enter S e r v i c e enter L e f t enter");
+	terminal_wait(at.t, "A new service");
+	terminal_wait(at.t, "Depth                 [not known]");
+	terminal_keys(at.t, "P i p e down");
+	terminal_wait(at.t, "One of water, gas, power, telecom, drain or other.");
+	terminal_keys(at.t, "p");
+	terminal_wait(at.t, "Kind                  power");
+	terminal_keys(at.t, "down");
+	terminal_wait(at.t, "Existing: it is in the ground.");
+	ck_assert(!terminal_shows(at.t, "One of "));
+	terminal_keys(at.t, "t");
+	terminal_wait(at.t, "Depth                 [2 ft]");
+	terminal_wait(at.t, "Trench, width         [6 in]");
+	terminal_keys(at.t, "up d");
+	terminal_wait(at.t, "Depth                 [1 ft]");
+	terminal_wait(at.t, "Trench, width         [1 ft]");
+	terminal_keys(at.t, "down e");
+	terminal_wait(at.t, "Depth                 [not known]");
 	table_leave(&at);
 }
 END_TEST
@@ -412,6 +442,7 @@ Suite *test_suite(void)
 	tcase_add_test(shown, each_drop_stands_at_its_point_and_goes_again);
 	tcase_add_loop_test(shown, from_afar_a_digit_says_how_deep_with_colours_and_without, 0, 2);
 	tcase_add_test(entered, a_service_is_laid_round_a_corner_shown_saved_and_taken_back);
+	tcase_add_test(entered, a_services_card_says_its_kinds_and_what_holds_by_kind_and_state);
 	tcase_add_test(entered, a_keep_is_entered_shown_not_mirrored_and_taken_back);
 	tcase_add_loop_test(entered, levels_are_walked_from_point_to_point_each_drop_a_step, 0,
 		sizeof sizes / sizeof *sizes);
