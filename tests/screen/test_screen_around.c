@@ -102,6 +102,27 @@ START_TEST(the_panel_says_what_is_at_the_cursor)
 }
 END_TEST
 
+/* Half of the panel at most is what is here. */
+START_TEST(the_panel_says_how_much_of_what_is_here_has_no_room)
+{
+	struct text plot = TEXT_EMPTY;
+	struct table at;
+
+	table_clear(&at, "yard.plot");
+	text_print(&plot, "%s", yard);
+	for (int i = 1; i <= 9; i++)
+		text_print(&plot, "tie 3,0 \"Gate post %d\" 12 ft\n", i);
+	table_write(&at, plot.bytes);
+	text_fini(&plot);
+	table_start(&at, &(struct launch){ .rows = 24, .columns = 80 });
+	table_wait(at.t);
+	ck_assert(!terminal_shows(at.t, " more "));
+	terminal_keys(at.t, "right x3");
+	terminal_wait(at.t, "\u2500 3 more ");
+	table_leave(&at);
+}
+END_TEST
+
 START_TEST(without_unicode_all_is_told_apart_too)
 {
 	struct table at;
@@ -432,6 +453,7 @@ Suite *test_suite(void)
 
 	tcase_add_test(shown, each_thing_has_a_sign_of_its_own);
 	tcase_add_test(shown, the_panel_says_what_is_at_the_cursor);
+	tcase_add_test(shown, the_panel_says_how_much_of_what_is_here_has_no_room);
 	tcase_add_test(shown, without_unicode_all_is_told_apart_too);
 	tcase_add_test(shown,
 		in_one_column_a_cell_lines_take_the_letters_place_and_signs_that_of_open_ground);
