@@ -265,7 +265,7 @@ START_TEST(each_drop_stands_at_its_point_and_goes_again)
 
 	sit(&at, &(struct launch){ .rows = 24, .columns = 80 });
 	terminal_keys(at.t, SHOW);
-	terminal_wait(at.t, "15 drops, from 0 in to 9 in below the string.");
+	terminal_wait(at.t, "15 drops, from 0 in to 9 in below the string; 1 of them 0.");
 	row_has(at.t, 0, 16, "2 1/2");
 	row_has(at.t, 4, 8, "1");
 	row_has(at.t, 4, 24, "4");
@@ -401,7 +401,7 @@ START_TEST(levels_are_walked_from_point_to_point_each_drop_a_step)
 	terminal_keys(at.t, "down up");
 	terminal_wait(at.t, "Drop  0 in across, 7 ft down");
 	terminal_keys(at.t, "escape");
-	terminal_wait(at.t, "9 drops, from 0 in to 4 in below the string.");
+	terminal_wait(at.t, "9 drops, from 0 in to 4 in below the string; 5 of them 0.");
 	table_check_saved(&at, "levels 7 ft\n  1 in, 2 1/2 in, 0 in\n  4 in, 3 in, 0 in\n"
 		"  0 in, 0 in, 0 in\n");
 	terminal_keys(at.t, "backspace");
@@ -427,7 +427,7 @@ START_TEST(a_drop_that_is_typed_is_not_left_unasked)
 	terminal_keys(at.t, "escape");
 	terminal_wait(at.t, "What was typed is not set yet.");
 	terminal_keys(at.t, "S e t enter");
-	terminal_wait(at.t, "6 drops, from 0 in to 5 in below the string.");
+	terminal_wait(at.t, "6 drops, from 0 in to 5 in below the string; 5 of them 0.");
 	table_leave(&at);
 }
 END_TEST
