@@ -105,6 +105,27 @@ START_TEST(the_panel_says_what_is_at_the_cursor)
 }
 END_TEST
 
+/* Half of the panel at most is what is here. */
+START_TEST(the_panel_says_how_much_of_what_is_here_has_no_room)
+{
+	struct text plot = TEXT_EMPTY;
+	struct table at;
+
+	table_clear(&at, "yard.plot");
+	text_print(&plot, "%s", yard);
+	for (int i = 1; i <= 9; i++)
+		text_print(&plot, "tie 3,0 \"Gate post %d\" 12 ft\n", i);
+	table_write(&at, plot.bytes);
+	text_fini(&plot);
+	table_start(&at, &(struct launch){ .rows = 24, .columns = 80 });
+	table_wait(at.t);
+	ck_assert(!terminal_shows(at.t, " more "));
+	terminal_keys(at.t, "right x3");
+	terminal_wait(at.t, "\u2500 3 more ");
+	table_leave(&at);
+}
+END_TEST
+
 START_TEST(without_unicode_all_is_told_apart_too)
 {
 	struct table at;
@@ -252,7 +273,7 @@ START_TEST(each_drop_stands_at_its_point_and_goes_again)
 
 	sit(&at, &(struct launch){ .rows = 24, .columns = 80 });
 	terminal_keys(at.t, SHOW);
-	terminal_wait(at.t, "15 drops, from 0 in to 9 in below the string.");
+	terminal_wait(at.t, "15 drops, from 0 in to 9 in below the string; 1 of them 0.");
 	row_has(at.t, 0, 16, "2 1/2");
 	row_has(at.t, 4, 8, "1");
 	row_has(at.t, 4, 24, "4");
@@ -313,7 +334,7 @@ START_TEST(the_deeper_the_darker_in_256_colours_and_a_scale_says_how_deep)
 	bed = shown_ground(at.t, 3, 1);
 	ck_assert(shown_is_open(at.t, 13, 7));
 	terminal_keys(at.t, SHOW);
-	terminal_wait(at.t, "15 drops, from 0 in to 9 in below the string.");
+	terminal_wait(at.t, "15 drops, from 0 in to 9 in below the string; 1 of them 0.");
 	for (int i = 0; i < DEEPER; i++)
 		ck_assert_int_eq(shown_ground(at.t, deeper[i].x, deeper[i].y),
 			shades[deeper[i].shade]);
@@ -345,7 +366,7 @@ START_TEST(in_few_colours_and_none_ground_stays_as_it_is)
 	for (int i = 0; i < DEEPER; i++)
 		before[i] = shown_ground(at.t, deeper[i].x, deeper[i].y);
 	terminal_keys(at.t, SHOW);
-	terminal_wait(at.t, "15 drops, from 0 in to 9 in below the string.");
+	terminal_wait(at.t, "15 drops, from 0 in to 9 in below the string; 1 of them 0.");
 	for (int i = 0; i < DEEPER; i++)
 		ck_assert_int_eq(shown_ground(at.t, deeper[i].x, deeper[i].y), before[i]);
 	ck_assert(!strstr(terminal_row(at.t, BELOW), "9 in"));
@@ -397,6 +418,35 @@ START_TEST(a_service_is_laid_round_a_corner_shown_saved_and_taken_back)
 }
 END_TEST
 
+/* What holds where nothing is typed: of an existing line nobody knows; one to lay has the depth and
+ * the trench of its kind (takeoff/services/service_values.h). */
+START_TEST(a_services_card_says_its_kinds_and_what_holds_by_kind_and_state)
+{
+	struct table at;
+
+	table_sit(&at, "court.plot", 24, 80);
+	terminal_keys(at.t, "right x4 down enter down x4 enter S e r v i c e enter L e f t enter");
+	terminal_wait(at.t, "A new service");
+	terminal_wait(at.t, "Depth                 [not known]");
+	terminal_keys(at.t, "P i p e down");
+	terminal_wait(at.t, "One of water, gas, power, telecom, drain or other.");
+	terminal_keys(at.t, "p");
+	terminal_wait(at.t, "Kind                  power");
+	terminal_keys(at.t, "down");
+	terminal_wait(at.t, "Existing: it is in the ground.");
+	ck_assert(!terminal_shows(at.t, "One of "));
+	terminal_keys(at.t, "t");
+	terminal_wait(at.t, "Depth                 [2 ft]");
+	terminal_wait(at.t, "Trench, width         [6 in]");
+	terminal_keys(at.t, "up d");
+	terminal_wait(at.t, "Depth                 [1 ft]");
+	terminal_wait(at.t, "Trench, width         [1 ft]");
+	terminal_keys(at.t, "down e");
+	terminal_wait(at.t, "Depth                 [not known]");
+	table_leave(&at);
+}
+END_TEST
+
 START_TEST(a_keep_is_entered_shown_not_mirrored_and_taken_back)
 {
 	struct table at;
@@ -444,7 +494,7 @@ START_TEST(levels_are_walked_from_point_to_point_each_drop_a_step)
 	terminal_keys(at.t, "down up");
 	terminal_wait(at.t, "Drop  0 in across, 7 ft down");
 	terminal_keys(at.t, "escape");
-	terminal_wait(at.t, "9 drops, from 0 in to 4 in below the string.");
+	terminal_wait(at.t, "9 drops, from 0 in to 4 in below the string; 5 of them 0.");
 	table_check_saved(&at, "levels 7 ft\n  1 in, 2 1/2 in, 0 in\n  4 in, 3 in, 0 in\n"
 		"  0 in, 0 in, 0 in\n");
 	terminal_keys(at.t, "backspace");
@@ -470,7 +520,7 @@ START_TEST(a_drop_that_is_typed_is_not_left_unasked)
 	terminal_keys(at.t, "escape");
 	terminal_wait(at.t, "What was typed is not set yet.");
 	terminal_keys(at.t, "S e t enter");
-	terminal_wait(at.t, "6 drops, from 0 in to 5 in below the string.");
+	terminal_wait(at.t, "6 drops, from 0 in to 5 in below the string; 5 of them 0.");
 	table_leave(&at);
 }
 END_TEST
@@ -496,6 +546,7 @@ Suite *test_suite(void)
 
 	tcase_add_test(shown, each_thing_has_a_sign_of_its_own);
 	tcase_add_test(shown, the_panel_says_what_is_at_the_cursor);
+	tcase_add_test(shown, the_panel_says_how_much_of_what_is_here_has_no_room);
 	tcase_add_test(shown, without_unicode_all_is_told_apart_too);
 	tcase_add_test(shown,
 		in_one_column_a_cell_lines_take_the_letters_place_and_signs_that_of_open_ground);
@@ -510,6 +561,7 @@ Suite *test_suite(void)
 	tcase_add_test(shown, no_dot_stands_in_a_drop);
 	tcase_add_loop_test(shown, from_afar_a_digit_says_how_deep_with_colours_and_without, 0, 2);
 	tcase_add_test(entered, a_service_is_laid_round_a_corner_shown_saved_and_taken_back);
+	tcase_add_test(entered, a_services_card_says_its_kinds_and_what_holds_by_kind_and_state);
 	tcase_add_test(entered, a_keep_is_entered_shown_not_mirrored_and_taken_back);
 	tcase_add_loop_test(entered, levels_are_walked_from_point_to_point_each_drop_a_step, 0,
 		sizeof sizes / sizeof *sizes);

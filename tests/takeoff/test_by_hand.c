@@ -317,7 +317,7 @@ START_TEST(what_is_dug_by_hand_is_what_geos_digs_of_cells_near_a_line_or_a_circl
 	const struct service_lines *lines = &garden.takeoff.services;
 
 	diggings_plot(&garden.plot, &random);
-	around_at_random(&garden.plot, &random);
+	services_at_random(&garden.plot, &random);
 	garden_count(&garden);
 
 	GEOSContextHandle_t geos = geos_start();
