@@ -225,8 +225,11 @@ static void draw_cells(const struct scene *scene, const struct area *plan, struc
 			else
 				draw_near(scene, plan, to, cell);
 		}
-	plan_names_draw(scene, plan, blocks);
-	plan_levels_draw_points(scene, plan, blocks);
+	/* Names and figures would run into each other. */
+	if (scene->levels)
+		plan_levels_draw_points(scene, plan, blocks);
+	else
+		plan_names_draw(scene, plan, blocks);
 }
 
 void plan_draw(const struct editor *editor, const struct layout *layout)

@@ -272,15 +272,17 @@ START_TEST(each_drop_stands_at_its_point_and_goes_again)
 	struct table at;
 
 	sit(&at, &(struct launch){ .rows = 24, .columns = 80 });
+	terminal_wait(at.t, "B1");
 	terminal_keys(at.t, SHOW);
 	terminal_wait(at.t, "15 drops, from 0 in to 9 in below the string; 1 of them 0.");
+	ck_assert(!terminal_shows(at.t, "B1"));
 	row_has(at.t, 0, 16, "2 1/2");
 	row_has(at.t, 4, 8, "1");
 	row_has(at.t, 4, 24, "4");
 	row_has(at.t, 7, 27, "9");
 	terminal_keys(at.t, SHOW);
 	terminal_wait(at.t, "The plan shows no levels now.");
-	ck_assert(!terminal_shows(at.t, "2 1/2"));
+	ck_assert(!terminal_shows(at.t, "2 1/2") && terminal_shows(at.t, "B1"));
 	table_leave(&at);
 }
 END_TEST
