@@ -52,7 +52,7 @@ START_TEST(drops_are_entered_one_after_the_other_each_a_step_of_its_own)
 	measure(b);
 	ck_assert_int_eq(levels(b)->step, 5 * NM_PER_FOOT);
 	drops_are(b, "1 2.5 3; 0.5 13 0");
-	desk_says(b, "6 drops, from 0 in to 13 in below the string.");
+	desk_says(b, "6 drops, from 0 in to 13 in below the string; 1 of them 0.");
 	ck_assert(b->editor.shows_levels);
 	plot_check(b->editor.plot);
 	desk_press(b, PRESS_BACKSPACE);

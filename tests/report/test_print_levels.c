@@ -158,11 +158,12 @@ static void drop_points_levels(const cJSON *setout)
 	const cJSON *string;
 	cJSON *point;
 
-	cJSON_ArrayForEach(string, json_get(setout, "strings"))
+	cJSON_ArrayForEach(string, json_get(setout, "strings")) {
 		cJSON_ArrayForEach(point, json_get(string, "points")) {
 			cJSON_DeleteItemFromObjectCaseSensitive(point, "ground_m");
 			cJSON_DeleteItemFromObjectCaseSensitive(point, "formations");
 		}
+	}
 }
 
 static char *json_without_levels(void)

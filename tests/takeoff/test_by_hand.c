@@ -336,10 +336,11 @@ START_TEST(what_is_dug_by_hand_is_what_geos_digs_of_cells_near_a_line_or_a_circl
 	const struct service_lines *lines = &garden.takeoff.services;
 
 	diggings_plot(&garden.plot, &random);
-	around_at_random(&garden.plot, &random);
+	services_at_random(&garden.plot, &random);
 	garden_count(&garden);
 
-	struct diggings diggings = diggings_find(geos_start(), &garden.takeoff);
+	GEOSContextHandle_t geos = geos_start();
+	struct diggings diggings = diggings_find(geos, &garden.takeoff);
 
 	for (int i = 0; i < lines->count; i++)
 		check_service(&diggings, &lines->list[i], _i);
@@ -352,6 +353,7 @@ START_TEST(what_is_dug_by_hand_is_what_geos_digs_of_cells_near_a_line_or_a_circl
 				metres(kept->radius), _i);
 	}
 	diggings_free(&diggings);
+	geos_end(geos);
 }
 END_TEST
 

@@ -157,11 +157,11 @@ static bool circle_ask(struct entering *entering)
 			"How far its middle is from the plan's top edge.", circle->at.y),
 		[RADIUS] = { .label = "Radius", .rule = &radius_rule, .required = true,
 			.span = SPAN_LONG,
-			.meaning = "Ground as far from the middle as that is not dug.",
+			.meaning = "From its middle to where roots end: no ground there is dug.",
 			.typed = circle->radius ? exact_length(&report, circle->radius) : NULL },
 	};
 
-	return obstacle_ask(entering, "Kept: a circle", fields);
+	return obstacle_ask(entering, "Kept: a tree, or what else is round", fields);
 }
 
 static bool rectangle_ask(struct entering *entering)
@@ -180,7 +180,8 @@ static bool rectangle_ask(struct entering *entering)
 			r->bottom - r->top + 1),
 	};
 
-	return obstacle_ask(entering, entering->is_house ? "A house" : "Kept: a rectangle", fields);
+	return obstacle_ask(entering, entering->is_house ? "A house" : "Kept: a wall or a cover",
+		fields);
 }
 
 bool house_card_change(struct editor *editor, int which)

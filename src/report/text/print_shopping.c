@@ -277,14 +277,14 @@ static void print_heaps(const struct report *report)
 			text_print(&words, "%s: ", word_heading(&day_words[heap->day]));
 		text_add(&words, heap_words(report, heap));
 	}
-	if (words.length)
+	if (words.length) {
 		print_lines(report, 0, 0, "Ground at the drop for each day's goods: %s.",
 			words.bytes);
-	if (words.length)
 		print_explained(report, "Loose goods lie on heaps of 35 degrees, %s high at the "
 			"most, blocks and bags on pallets of 1\tt: common practice, no published "
 			"source. Gaps between them come on top.",
 			report->units == UNITS_METRIC ? "1.5\tm" : "5\tft");
+	}
 	text_fini(&words);
 }
 

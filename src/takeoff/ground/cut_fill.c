@@ -170,18 +170,18 @@ static void take_ground(struct pass *pass, const struct cut_ground *ground)
 {
 	struct arena arena = ARENA_EMPTY;
 	struct painting painting = { NULL, 0, 0 };
-	struct cover whole;
+	struct cover swept;
 
 	for (size_t i = 0; i < ground->cover->count && !stop_asked(); i++)
 		box_add(&painting, ground->cover->pieces[i]);
 	paint_beds(&painting, pass, ground->walls);
 	pass->plan.owner = pass->kept_sod + 1;
 	box_add(&painting, pass->plan);
-	cover_sweep(&whole, &arena, painting.boxes, painting.count);
+	cover_sweep(&swept, &arena, painting.boxes, painting.count);
 	free(painting.boxes);
-	for (size_t i = 0; i < whole.count && !stop_asked(); i++) {
-		take_piece(pass, &whole.pieces[i]);
-		mark_points(pass, &whole.pieces[i]);
+	for (size_t i = 0; i < swept.count && !stop_asked(); i++) {
+		take_piece(pass, &swept.pieces[i]);
+		mark_points(pass, &swept.pieces[i]);
 	}
 	arena_clear(&arena);
 }
