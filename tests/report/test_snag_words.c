@@ -332,6 +332,10 @@ static const struct {
 		"away by 5.0 % or more, else water stands at its walls." },
 	{ SNAG_FALL_HOUSE, FALL_LITTLE, UNITS_METRIC, { 2 * MILLION - 1000, 2 * MILLION,
 		MM(3000) },
+		"Within 3 m of a house finished ground falls away from it by only 1.999 %, less "
+		"than 2.0 %." },
+	{ SNAG_FALL_HOUSE, FALL_LITTLE, UNITS_METRIC, { 2 * MILLION - 12000, 2 * MILLION,
+		MM(3000) },
 		"Within 3 m of a house finished ground falls away from it by only 1.99 %, less "
 		"than 2.0 %." },
 	{ SNAG_NAME_OPEN, 0, UNITS_IMPERIAL, { 0 },
