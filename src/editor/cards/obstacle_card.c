@@ -157,7 +157,7 @@ static bool circle_ask(struct entering *entering)
 			"How far its middle is from the plan's top edge.", circle->at.y),
 		[RADIUS] = { .label = "Radius", .rule = &radius_rule, .required = true,
 			.span = SPAN_LONG,
-			.meaning = "From its middle to where roots end: ground within that is not dug.",
+			.meaning = "From the middle to where roots end: ground within is not dug.",
 			.typed = circle->radius ? exact_length(&report, circle->radius) : NULL },
 	};
 
@@ -180,7 +180,8 @@ static bool rectangle_ask(struct entering *entering)
 			r->bottom - r->top + 1),
 	};
 
-	return obstacle_ask(entering, entering->is_house ? "A house" : "Kept: a wall or a cover", fields);
+	return obstacle_ask(entering, entering->is_house ? "A house" : "Kept: a wall or a cover",
+		fields);
 }
 
 bool house_card_change(struct editor *editor, int which)
