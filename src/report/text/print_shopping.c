@@ -14,15 +14,23 @@ struct shopping {
 
 /* ---- Rows ------------------------------------------------------------------------------------ */
 
-/* Whatever is the same thing is bought at once: "Topsoil; Lawn topsoil". */
+/* Whatever is the same thing is bought at once: "Topsoil; Lawn topsoil". Each name once. */
 static void add_others(struct text *words, const struct report *report, const struct item *item)
 {
 	const struct item_list *items = &report->takeoff->items;
+	const char *last = item_sized_label(report, item);
 	int own = (int)(item - items->list);
 
-	for (int i = own + 1; i < (int)items->count; i++)
-		if (items->list[i].with == own && item_purchase(items, &items->list[i]))
-			text_print(words, "; %s", item_sized_label(report, &items->list[i]));
+	for (int i = own + 1; i < (int)items->count; i++) {
+		const struct item *other = &items->list[i];
+		const char *label = item_sized_label(report, other);
+
+		if (other->with != own || !item_purchase(items, other) ||
+			strcmp(label, last) == 0)
+			continue;
+		text_print(words, "; %s", label);
+		last = label;
+	}
 }
 
 static const char *what_words(const struct report *report, const struct item *item)

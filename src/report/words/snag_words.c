@@ -268,7 +268,7 @@ static const struct kind {
 		"by {0%}: let it fall away by {1%} or more, else water stands at its walls.",
 		BY_LEVELS },
 	{ SNAG_FALL_HOUSE, FALL_LITTLE, "Within {2} of a house finished ground falls away from it "
-		"by only {0%}, less than {1%}.",
+		"by only {0#}, less than {1%}.",
 		BY_LEVELS },
 	{ SNAG_NAME_OPEN, 0, "A name stands here on open ground: it names nothing.",
 		BY_DRAWING },
@@ -276,11 +276,12 @@ static const struct kind {
 		BY_DRAWING_OR(HEAD_MIRROR) },
 };
 
-/* "41.3 %". */
-static const char *percentage(const struct report *report, nm millionths)
+/* "41.3 %"; what is too little, never rounded up to what it lacks: "1.99 %". */
+static const char *percentage(const struct report *report, nm millionths, bool is_little)
 {
-	return say(report, "%s %%", plain_decimal(report,
-		(double)millionths / (double)MILLION, 1));
+	return say(report, "%s %%", is_little ?
+		plain_decimal(report, (double)(millionths / (MILLION / 100)) / 100, 2) :
+		plain_decimal(report, (double)millionths / (double)MILLION, 1));
 }
 
 /* c: behind an opening brace. Returns the closing one. */
@@ -288,9 +289,11 @@ static const char *add_figure(struct text *words, const struct report *report, c
 	const nm *figures)
 {
 	nm figure = figures[c[0] - '0'];
+	bool is_little = c[1] == '#', is_percentage = is_little || c[1] == '%';
 
-	text_add(words, c[1] == '%' ? percentage(report, figure) : plain_length(report, figure));
-	return c[1] == '%' ? c + 2 : c + 1;
+	text_add(words, is_percentage ? percentage(report, figure, is_little) :
+		plain_length(report, figure));
+	return is_percentage ? c + 2 : c + 1;
 }
 
 static const char *filled_in(const struct report *report, const char *sentence, const nm *figures)
