@@ -1,5 +1,6 @@
 #include "editor/here_around.h"
 #include "prices/in_force.h"
+#include "survey/surface.h"
 #include "takeoff/services/service_values.h"
 
 void here_sides(const struct leg *legs, size_t count, struct place cell, struct text *out)
@@ -96,16 +97,19 @@ static void points_words(const struct editor *editor, const struct report *repor
 	}
 }
 
-/* The ground in the middle of the cell. */
+/* The ground in the middle of the cell, and what it is to be where that is told. */
 static void level_words(const struct editor *editor, const struct report *report, struct text *out)
 {
-	const struct levels *levels = &editor->plot->details.levels;
+	const struct surface surface = surface_of(editor->plot);
 	nm cell = plot_cell(editor->plot);
+	nm right = editor->cursor.x * cell + cell / 2, down = editor->cursor.y * cell + cell / 2;
 
-	if (levels->step)
+	if (surface.has_levels)
 		text_print(out, "Ground %s below the string\n", word_inches(report,
-			levels_drop(levels, editor->cursor.x * cell + cell / 2,
-			editor->cursor.y * cell + cell / 2)));
+			surface_existing(&surface, right, down)));
+	if (surface.has_finish)
+		text_print(out, "Finished ground %s below the string\n", word_inches(report,
+			surface_finished(&surface, right, down)));
 }
 
 void here_around_words(const struct editor *editor, const struct report *report, struct text *out)

@@ -240,6 +240,54 @@ START_TEST(a_line_of_the_survey_parts_a_cell)
 }
 END_TEST
 
+/* A raised bed of 6 x 6 ft in 8 x 8 ft, its inside undug, its block 12 x 8 x 6 in, embed 4 in, base
+ * 5 in. The ground falls by 1/2 in a foot to the right: 0 in at 0, 4 in at 8 ft. */
+static void bed_on_a_plane(void)
+{
+	garden_rows(&garden, (const char *const[]){ "........", ".bbbbbb.", ".bbbbbb.", ".bbbbbb.",
+		".bbbbbb.", ".bbbbbb.", ".bbbbbb.", "........", NULL });
+	plot_set(&garden.plot, 'b', BED_BLOCK, "12 in x 8 in x 6 in");
+	plot_set(&garden.plot, 'b', BED_EMBED, "4 in");
+	plot_set(&garden.plot, 'b', BED_BASE, "5 in");
+	plot_set(&garden.plot, 'b', BED_REACH, "6 in");
+	plot_set(&garden.plot, 'b', BED_REACH_IN, "2 in");
+	plot_add_lines(&garden.plot, "levels 8 ft\n  0 in, 4 in\n  0 in, 4 in\n");
+	garden_count(&garden);
+}
+
+static double bank_of(enum dig_part part)
+{
+	return garden.takeoff.earthwork.sums[part].bank / CUBIC_FOOT;
+}
+
+/* The bed's ground is lowest at 7 ft: 3 1/2 in. So the formation is at 3 1/2 + 4 + 5 = 12 1/2 in.
+ * The base is a square ring from 1/2 to 7 1/2 ft, 7 x 7 ft, less 10 in inside the walls' faces,
+ * from 1 ft 10 in to 6 ft 2 in, 4 1/3 ft: 49 - 18 7/9 sq ft. Its middle is at 4 ft, where the
+ * ground is at 2 in: 10 1/2 in on an average; 9 in by the embed alone. Deepest is the part from
+ * 1/2 to 1 ft, whose middle is at 3/8 in. */
+START_TEST(a_wall_on_a_plane_is_dug_down_to_its_level_formation)
+{
+	double ring = 49 - 169 / 9.0;
+
+	bed_on_a_plane();
+	ck_assert_double_eq_tol(bank_of(DIG_WALL), ring * 10.5 / 12, 1e-5);
+	ck_assert_double_eq_tol(volumes()->formation.cut / CUBIC_FOOT, ring * 10.5 / 12, 1e-5);
+	ck_assert_double_eq_tol((double)garden.takeoff.earthwork.deepest / (double)NM_PER_INCH,
+		12.125, 1e-5);
+	ck_assert_double_eq_tol(volumes()->finished.cut + volumes()->finished.fill, 0, 1e-12);
+}
+END_TEST
+
+/* Over the base outside the wall, 49 - 36 sq ft round the same middle, stone lies at 7 1/2 in, on
+ * an average 5 1/2 in below the ground: so much goes back. */
+START_TEST(what_goes_back_over_its_base_goes_by_the_level_too)
+{
+	bed_on_a_plane();
+	ck_assert_double_eq_tol(garden.takeoff.over_bases.backfill / CUBIC_FOOT, 13 * 5.5 / 12,
+		1e-5);
+}
+END_TEST
+
 /* ---- Any ground ------------------------------------------------------------------------------ */
 
 /* Written here anew, in feet and by another formula than the survey's: weights of the four drops
@@ -598,6 +646,8 @@ Suite *test_suite(void)
 	tcase_add_test(hand, open_ground_is_graded_where_a_finish_is_told_and_else_is_left);
 	tcase_add_test(hand, under_walls_the_dig_is_level);
 	tcase_add_test(hand, sod_within_walls_is_kept_where_ground_is_graded);
+	tcase_add_test(hand, a_wall_on_a_plane_is_dug_down_to_its_level_formation);
+	tcase_add_test(hand, what_goes_back_over_its_base_goes_by_the_level_too);
 	tcase_add_test(hand, the_survey_beyond_the_plan_is_not_counted);
 	tcase_add_test(hand, a_line_of_the_survey_parts_a_cell);
 	tcase_add_checked_fixture(any, NULL, teardown);

@@ -6,7 +6,7 @@
 
 /* ---- Measuring ------------------------------------------------------------------------------- */
 
-/* "12 drops, from 0 in to 4 1/2 in below the string; 3 of them 0.": who left some out sees it. */
+/* "12 drops, from 0 in to 4 1/2 in below the string; 3 of them 0.": those left out are seen. */
 static void say_measured(struct editor *editor)
 {
 	const struct levels *levels = &editor->plot->details.levels;

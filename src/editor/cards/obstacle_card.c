@@ -157,7 +157,7 @@ static bool circle_ask(struct entering *entering)
 			"How far its middle is from the plan's top edge.", circle->at.y),
 		[RADIUS] = { .label = "Radius", .rule = &radius_rule, .required = true,
 			.span = SPAN_LONG,
-			.meaning = "From its middle to where roots end: no ground there is dug.",
+			.meaning = "From the middle to where roots end: ground within is not dug.",
 			.typed = circle->radius ? exact_length(&report, circle->radius) : NULL },
 	};
 
