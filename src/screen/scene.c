@@ -175,7 +175,7 @@ static enum border border_between(const struct scene *scene, char one, char othe
 	if (sides & bits.fence)
 		return BORDER_FENCE;
 	if (around & (bits.to_lay | bits.existing))
-		return around & bits.to_lay ? BORDER_TO_LAY : BORDER_EXISTING;
+		return (around & bits.to_lay) ? BORDER_TO_LAY : BORDER_EXISTING;
 	return one != other && (is_bed(scene, one) || is_bed(scene, other)) ? BORDER_WALL :
 		BORDER_NONE;
 }

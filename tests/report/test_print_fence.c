@@ -462,7 +462,7 @@ START_TEST(where_nothing_fits_between_posts_it_says_so)
 		"2 gate at 3 in "
 		"G1 down 2 ft 9 in 2: 0 in clear, no room for a leaf, 3 gate at 3 in "
 		"2 down 2 ft 9 in 3: sawn to 23 3/8 in, 4 end at 2 ft 3 in "
-		"3 left 3 ft 9 in no room for any");
+		"3 right 3 ft 9 in no room for any");
 }
 END_TEST
 

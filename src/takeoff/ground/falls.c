@@ -95,7 +95,7 @@ static bool is_watched(const struct survey *survey, const struct run *run)
 }
 
 /* Ground within a house has no fall away from it. */
-static void watch_cell(const struct watch *watch, struct near_house *found, int64_t least,
+static void watch_cell(const struct watch *watch, struct near_house *found, int64_t asked,
 	struct place cell)
 {
 	nm right = middle(watch->surface, cell.x), down = middle(watch->surface, cell.y);
@@ -108,7 +108,7 @@ static void watch_cell(const struct watch *watch, struct near_house *found, int6
 	fall = surface_fall(watch->surface, right, down, from.right, from.down);
 	found->fall = found->is_any ? nm_least(found->fall, fall) : fall;
 	found->is_any = true;
-	if (found->is_faulty || fall + NEAR >= least)
+	if (found->is_faulty || fall + NEAR >= asked)
 		return;
 	found->is_faulty = true;
 	found->first = cell;
@@ -116,21 +116,21 @@ static void watch_cell(const struct watch *watch, struct near_house *found, int6
 
 static void watch_run(const struct watch *watch, const struct run *run, int y)
 {
-	int64_t least = least_of(watch->basis, run->class == CLASS_PATH);
+	int64_t asked = least_of(watch->basis, run->class == CLASS_PATH);
 	struct near_house *found = &watch->found[run->region == NO_REGION ?
 		watch->basis->survey->region_count : run->region];
 
 	for (int x = run->left; x < run->right && !stop_asked(); x++)
-		watch_cell(watch, found, least, (struct place){ x, y });
+		watch_cell(watch, found, asked, (struct place){ x, y });
 }
 
 static void tell(const struct watch *watch, int region, const struct near_house *found)
 {
-	int64_t least = least_of(watch->basis, region != NO_REGION &&
+	int64_t asked = least_of(watch->basis, region != NO_REGION &&
 		watch->basis->survey->regions[region].entry->class == CLASS_PATH);
 	bool is_towards = found->fall + NEAR < 0;
 	struct snag *snag = snag_add(watch->basis->snags, SNAG_FALL_HOUSE, region,
-		SNAG_FIGURES_OF(is_towards ? -found->fall : nm_most(0, found->fall), least,
+		SNAG_FIGURES_OF(is_towards ? -found->fall : nm_most(0, found->fall), asked,
 		watch->near));
 
 	snag->kind = is_towards ? FALL_TOWARDS : FALL_LITTLE;
