@@ -32,7 +32,12 @@ LIBS      = $(shell pkg-config --libs ncursesw libcjson) -lm
 LIB_FLAGS = $(shell pkg-config --cflags ncursesw libcjson)
 TEST_LIBS      = $(shell pkg-config --libs check vterm) -lgeos_c -lunistring -lnova \
 	-Wl,--wrap=_mark_point
-TEST_LIB_FLAGS = $(shell pkg-config --cflags check vterm)
+TEST_LIB_FLAGS = $(shell pkg-config --cflags check vterm) \
+	$(patsubst -I%,-isystem%,$(shell pkg-config --cflags-only-I $(DRAWN_MODULES)))
+
+# Tests that read and render drawings alone are linked with what it takes.
+DRAWN_MODULES := libxml-2.0 librsvg-2.0
+DRAWN := $(addprefix $(B)/tests/report/test_svg,_read _rendered)
 
 TEST_FLAGS = $(TEST_LIB_FLAGS) -Itests -DBUILD_FOLDER='"$(B)"'
 
@@ -98,6 +103,7 @@ $(TEST_PROGRAMS): $(B)/%: $(B)/%.o $(B)/tests/support/runner.o
 $(call program,$(FUZZ)): $(B)/%: $(B)/%.o $(B)/tests/support/replay.o
 $(call program,$(BENCH)): $(B)/%: $(B)/%.o
 $(FUZZERS): $(B)/fuzzers/%: $(B)/tests/fuzz/%.o
+$(DRAWN): TEST_LIBS += $(shell pkg-config --libs $(DRAWN_MODULES))
 $(TEST_PROGRAMS) $(call program,$(FUZZ) $(BENCH)) $(FUZZERS): $(B)/support.a $(B)/core.a
 	$(call link,$(TEST_LIBS))
 

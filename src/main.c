@@ -22,14 +22,14 @@ static const char usage[] =
 	"      --force               even where OUT holds something else, or a table\n"
 	"      --only PARTS          parts of it alone: shopping,walls; list names them\n"
 	"      --pages               on pages of 66 lines, for a printer\n"
-	"      --json                for programs: one JSON object in SI units\n"
-	"      --csv                 for spreadsheets: the items, separated by commas\n"
+	"      --json, --csv         for programs, in SI units; items for spreadsheets\n"
 	"  parterre plan FILE        print the plan alone, drawn in characters\n"
-	"  parterre setout FILE      how to mark it out; both take -o, --prices, --force\n"
+	"  parterre setout FILE      how to mark it out\n"
+	"  parterre drawing FILE     to scale as SVG; --paper a3, --scale 1:50, --plain\n"
+	"  parterre snags FILE       what would not work; --json; all take -o, --force\n"
 	"  parterre compare OLD NEW  print what differs; --json too\n"
 	"  parterre prices new FILE  print a price book to fill in; -o and --force\n"
-	"  parterre -h, --help       this page\n"
-	"  parterre -V, --version\n"
+	"  parterre -h, --help       this page; -V, --version: which version\n"
 	"\n"
 	"A plot is a plain text file, by habit NAME.plot. To print, FILE may be -,\n"
 	"standard input. While drawing, ? is help and ! lists all that can be done.\n"
@@ -61,8 +61,9 @@ static const struct {
 	int (*run)(int argc, char **argv);
 } commands[] = {
 	{ "takeoff", command_takeoff }, { "plan", command_plan },
-	{ "setout", command_setout }, { "compare", command_compare },
-	{ "prices", command_prices },
+	{ "setout", command_setout }, { "drawing", command_drawing },
+	{ "snags", command_snags },
+	{ "compare", command_compare }, { "prices", command_prices },
 };
 
 int main(int argc, char **argv)

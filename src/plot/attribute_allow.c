@@ -102,6 +102,10 @@ static const struct attribute_row rows[] = {
 		"Volume of earth tamped back, over the same before it was dug.",
 		DECIMAL(MILLION / 2, MILLION),
 		IS_NUMBER(MILLION * 9 / 10), .card = CARD_GROUND },
+	AT(SLEEVE_PAST) = { "sleeve-past", "Sleeve, past each side",
+		"How far a sleeve goes on past either side of what it runs under.",
+		LENGTH(0, METRES(2)), IS_LENGTH(INCHES(12)),
+		.metric = IS_LENGTH(MM(300)), .card = CARD_GROUND, .subject = SUBJECT_SERVICE },
 	AT(COMPACTION_FINES) = { "compaction-fines", "Tamping, with fines",
 		"Loose volume over tamped volume, of stone with fines.",
 		FACTOR,
@@ -317,6 +321,16 @@ static const struct attribute_row rows[] = {
 		"A fence higher than this asks for a permit.",
 		LIMIT, IS_LENGTH(INCHES(72)),
 		.metric = IS_LENGTH(MM(1800)), .card = CARD_SNAGS, .subject = SUBJECT_FENCE },
+	AT(HOUSE_CLEAR) = { "house-clear", "Bed from a house",
+		"A bed nearer to a house than this is a snag.",
+		LIMIT, IS_LENGTH(INCHES(6)),
+		.metric = IS_LENGTH(MM(150)), .card = CARD_SNAGS, .subject = SUBJECT_HOUSE },
+	AT(SERVICE_NEAR) = { "service-near", "By hand near a line",
+		"Whatever is dug nearer than this to a line in the ground is dug by hand.",
+		LIMIT, IS_LENGTH(INCHES(24)),
+		.source = "24 in by the law of some states, more than the 18 in past the line of "
+			"Common Ground Alliance, Best Practices, 5.19; both as quoted",
+		.metric = IS_LENGTH(MM(600)), .card = CARD_SNAGS, .subject = SUBJECT_SERVICE },
 };
 
 const struct attribute_table allow_attributes = ATTRIBUTE_TABLE("allow", ALLOW_KERF, rows);

@@ -39,6 +39,14 @@ static const struct attribute_row rows[] = {
 		"The file with the prices; it is looked for beside the plot.",
 		{ .kind = VALUE_TEXT, .least = 1, .most = 255 },
 		.derived = "none" },
+	AT(NOTICE) = { "notice", "Notice of digging",
+		"Its number, from whoever marks lines in the ground before any digging.",
+		{ .kind = VALUE_TEXT, .least = 1, .most = 60 },
+		.derived = "none yet" },
+	AT(NOTICE_END) = { "notice-end", "Notice ends",
+		"The day after which lines are to be marked anew, as the notice has it.",
+		{ .kind = VALUE_TEXT, .least = 1, .most = 60 },
+		.derived = "not told" },
 };
 
 const struct attribute_table head_attributes = ATTRIBUTE_TABLE(NULL, HEAD_TITLE, rows);

@@ -40,6 +40,7 @@
 	X(GOOD_LINER, "liner", "Filter fabric, liner", UNIT_M2, VARIES_NOT, NO_DENSITY) \
 	X(GOOD_EDGING, "edging.piece", "Edging, piece", UNIT_EACH, VARIES_NOT, NO_DENSITY) \
 	X(GOOD_EDGING_SPIKE, "edging.spike", "Edging spike", UNIT_EACH, VARIES_NOT, NO_DENSITY) \
+	X(GOOD_SLEEVE, "sleeve", "Pipe sleeve", UNIT_M, VARIES_NOT, NO_DENSITY) \
 	X(GOOD_LAWN_TOPSOIL, "topsoil.lawn", "Lawn topsoil", UNIT_M3, VARIES_NOT, \
 		ALLOW_DENSITY_SOIL) \
 	X(GOOD_TURF, "turf", "Turf", UNIT_M2, VARIES_NOT, NO_DENSITY) \

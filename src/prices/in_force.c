@@ -32,6 +32,18 @@ static void put_base(struct block *block, enum attribute a, const struct block *
 			.as.length = is_deep ? usual * 3 / 2 : usual };
 }
 
+static void put_services(struct details *details, struct arena *arena, enum units units)
+{
+	struct services *services = &details->around.services;
+	struct service *items = arena_new(arena, services->count, sizeof *items);
+
+	for (size_t i = 0; i < services->count; i++) {
+		items[i] = services->items[i];
+		put_in_force(&items[i].block, arena, units, NULL);
+	}
+	services->items = items;
+}
+
 struct plot plot_in_force(struct arena *arena, const struct plot *plot, const struct book *book)
 {
 	enum units units = plot_units(plot);
@@ -53,5 +65,6 @@ struct plot plot_in_force(struct arena *arena, const struct plot *plot, const st
 		details->fences[i] = plot->details.fences[i];
 		put_in_force(&details->fences[i].block, arena, units, NULL);
 	}
+	put_services(details, arena, units);
 	return all;
 }

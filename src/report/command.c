@@ -1,7 +1,10 @@
 #include "report/command.h"
+#include "base/complain.h"
 #include "report/compare/compare.h"
 #include "report/counted.h"
+#include "report/json/json_snags.h"
 #include "report/output.h"
+#include "report/svg/svg.h"
 #include "report/text/print.h"
 
 /* ---- Takeoff, plan and set-out --------------------------------------------------------------- */
@@ -48,17 +51,26 @@ static void print_setout_alone(struct sink *out, const void *context)
 		counted_name(asked->request->plots[0]));
 }
 
-/* Of one plot. */
-static int print_one(const struct request *request,
+/* Of one plot that is counted. */
+static int print_counted(const struct request *request, const struct counted *counted,
 	void (*print)(struct sink *out, const void *context))
+{
+	return output_print(request,
+		&(struct file_content){ print, &(struct asked){ request, counted } },
+		&(struct delivery_from){ request->plots[0], counted->book_path, NULL });
+}
+
+/* Of one plot, if it `is_good` (NULL: any is). */
+static int print_one(const struct request *request,
+	void (*print)(struct sink *out, const void *context),
+	bool (*is_good)(const struct request *request, const struct counted *counted))
 {
 	struct counted counted;
 	int status = 2;
 
-	if (counted_read(&counted, request->plots[0], request->prices))
-		status = output_print(request,
-			&(struct file_content){ print, &(struct asked){ request, &counted } },
-			&(struct delivery_from){ request->plots[0], counted.book_path, NULL });
+	if (counted_read(&counted, request->plots[0], request->prices) &&
+	    (!is_good || is_good(request, &counted)))
+		status = print_counted(request, &counted, print);
 	counted_fini(&counted);
 	return status;
 }
@@ -74,7 +86,7 @@ int command_takeoff(int argc, char **argv)
 	if (request.is_list)
 		return output_print(&request, &(struct file_content){ print_parts, NULL },
 			&(struct delivery_from){ NULL, NULL, NULL });
-	return print_one(&request, print_takeoff);
+	return print_one(&request, print_takeoff, NULL);
 }
 
 static int command_sheet(int argc, char **argv,
@@ -83,7 +95,7 @@ static int command_sheet(int argc, char **argv,
 	static const struct accepted accepted = { .plots = 1, .prices = true };
 	struct request request;
 
-	return request_read(&request, argc, argv, &accepted) ? print_one(&request, print) : 2;
+	return request_read(&request, argc, argv, &accepted) ? print_one(&request, print, NULL) : 2;
 }
 
 int command_plan(int argc, char **argv)
@@ -94,6 +106,70 @@ int command_plan(int argc, char **argv)
 int command_setout(int argc, char **argv)
 {
 	return command_sheet(argc, argv, print_setout_alone);
+}
+
+/* ---- Drawing --------------------------------------------------------------------------------- */
+
+static void print_drawing_sheet(struct sink *out, const void *context)
+{
+	const struct asked *asked = context;
+	const struct counted *counted = asked->counted;
+
+	report_svg(out, &counted->plot, &counted->takeoff,
+		counted_name(asked->request->plots[0]), &asked->request->drawing);
+}
+
+/* Complains where the drawing cannot be made as asked. */
+static bool is_drawable(const struct request *request, const struct counted *counted)
+{
+	struct text why = TEXT_EMPTY;
+	bool is_good = svg_fits(&counted->plot, &counted->takeoff, &request->drawing, &why);
+
+	if (!is_good)
+		complain("%s", why.bytes);
+	text_fini(&why);
+	return is_good;
+}
+
+int command_drawing(int argc, char **argv)
+{
+	static const struct accepted accepted = { .plots = 1, .prices = true, .drawing = true };
+	struct request request;
+
+	return request_read(&request, argc, argv, &accepted) ?
+		print_one(&request, print_drawing_sheet, is_drawable) : 2;
+}
+
+/* ---- Snags ----------------------------------------------------------------------------------- */
+
+static void print_snags_alone(struct sink *out, const void *context)
+{
+	const struct asked *asked = context;
+	const struct counted *counted = asked->counted;
+
+	if (asked->request->kind == REPORT_JSON)
+		report_snags_json(out, &counted->plot, &counted->takeoff);
+	else
+		report_snags(out, &counted->plot, &counted->takeoff,
+			counted_name(asked->request->plots[0]));
+}
+
+int command_snags(int argc, char **argv)
+{
+	static const struct accepted accepted = { .plots = 1, .prices = true, .json = true };
+	struct request request;
+	struct counted counted;
+	int status = 2;
+
+	if (!request_read(&request, argc, argv, &accepted))
+		return status;
+	if (counted_read(&counted, request.plots[0], request.prices)) {
+		status = print_counted(&request, &counted, print_snags_alone);
+		if (status == 0 && counted.takeoff.snags.count > 0)
+			status = 1;
+	}
+	counted_fini(&counted);
+	return status;
 }
 
 /* ---- Compare --------------------------------------------------------------------------------- */

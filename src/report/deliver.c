@@ -6,8 +6,8 @@
 
 enum { LOOK_BYTES = 256 };
 
-/* What is in the file at path that may not be replaced; NULL: it is empty or begins like a takeoff,
- * plan or comparison, which nobody fills in. */
+/* What is in the file at path that may not be replaced; NULL: it is empty or begins like what is
+ * printed, which nobody fills in. */
 static const char *kept_content(const char *path)
 {
 	char head[LOOK_BYTES];
@@ -21,7 +21,7 @@ static const char *kept_content(const char *path)
 	if (report_is_table(head, length))
 		return "a table, in which somebody may have filled in more";
 	return length == 0 || report_is_takeoff(head, length) ? NULL :
-		"something that is no takeoff, plan, set-out or comparison";
+		"something that is no takeoff, plan, set-out, drawing, comparison or snags";
 }
 
 /* By whatever name. */

@@ -1,5 +1,5 @@
-/* Writing a takeoff, a plan by itself, or a comparison of two, to a file without harm: one rule for
- * the command line and the screen. */
+/* Writing a takeoff, a plan or drawing by itself, or a comparison of two, to a file without harm:
+ * one rule for the command line and the screen. */
 #ifndef REPORT_DELIVER_H
 #define REPORT_DELIVER_H
 

@@ -9,17 +9,20 @@
 static bool refuse_option(const struct accepted *accepted, int option, char **argv)
 {
 	/* The last word may be what follows the option. */
+	const char *drawing = drawing_option_name(option);
 	const char *word = option == 'p' ? "--prices" : option == 'n' ? "--only" :
-		argv[optind - 1];
+		drawing ? drawing : argv[optind - 1];
 
 	if (option == ':')
-		complain("%s needs a %s after it", word, optopt == 'n' ? "part" : "file");
+		complain("%s needs a %s after it", word, optopt == 'n' ? "part" :
+			drawing_option_name(optopt) ? "word" : "file");
 	else if (strncmp(word, "--", 2) == 0)
 		complain("%s is not understood", word);
 	else
 		complain("option -%c is not understood", optopt);
 	complain("%s takes -o OUT%s%s", argv[0], accepted->prices ? ", --prices BOOK" : "",
-		accepted->csv ? ", --force, --only PARTS, --pages, --json and --csv" :
+		accepted->drawing ? ", --force, --paper, --turn, --scale, --sheet, --with and "
+		"--plain" : accepted->csv ? ", --force, --only PARTS, --pages, --json and --csv" :
 		accepted->json ?
 		", --force and --json" : " and --force");
 	return false;
@@ -83,6 +86,39 @@ static bool only_read(struct request *request, const char *words)
 	return false;
 }
 
+/* What is looked at once all options are read. */
+struct asked_for {
+	const char *only;
+	bool json, csv, pages;
+	bool is_refused; /* what an option says was not understood; it has complained */
+};
+
+/* Takes an option; false where the command has none such. */
+static bool option_take(struct request *request, struct asked_for *asked,
+	const struct accepted *accepted, int option)
+{
+	if (option == 'o')
+		request->output = optarg;
+	else if (option == 'p' && accepted->prices)
+		request->prices = optarg;
+	else if (option == 'j' && accepted->json)
+		asked->json = true;
+	else if (option == 'c' && accepted->csv)
+		asked->csv = true;
+	else if (option == 'n' && accepted->only)
+		asked->only = optarg;
+	else if (option == 'g' && accepted->only)
+		asked->pages = true;
+	else if (option == 'f')
+		request->force = true;
+	else if (drawing_option_name(option) && accepted->drawing)
+		asked->is_refused |= !drawing_option_read(&request->drawing,
+			(enum drawing_option)option, optarg);
+	else
+		return false;
+	return true;
+}
+
 bool request_read(struct request *request, int argc, char **argv,
 	const struct accepted *accepted)
 {
@@ -94,36 +130,28 @@ bool request_read(struct request *request, int argc, char **argv,
 		{ "force", no_argument, NULL, 'f' },
 		{ "only", required_argument, NULL, 'n' },
 		{ "pages", no_argument, NULL, 'g' },
+		{ "paper", required_argument, NULL, OPTION_PAPER },
+		{ "turn", required_argument, NULL, OPTION_TURN },
+		{ "scale", required_argument, NULL, OPTION_SCALE },
+		{ "sheet", required_argument, NULL, OPTION_SHEET },
+		{ "with", required_argument, NULL, OPTION_WITH },
+		{ "plain", no_argument, NULL, OPTION_PLAIN },
 		{ NULL, 0, NULL, 0 },
 	};
-	const char *only = NULL;
-	bool json = false, csv = false, pages = false;
+	struct asked_for asked = { .only = NULL };
 	int option;
 
-	*request = (struct request){ .kind = REPORT_TEXT, .parts = PARTS_ALL };
+	*request = (struct request){ .kind = REPORT_TEXT, .parts = PARTS_ALL,
+		.drawing = SVG_AS_FITS };
 	opterr = 0;
 	optind = 0; /* the command takes the place of the program's name */
-	while ((option = getopt_long(argc, argv, ":o:", options, NULL)) != -1) {
-		if (option == 'o')
-			request->output = optarg;
-		else if (option == 'p' && accepted->prices)
-			request->prices = optarg;
-		else if (option == 'j' && accepted->json)
-			json = true;
-		else if (option == 'c' && accepted->csv)
-			csv = true;
-		else if (option == 'n' && accepted->only)
-			only = optarg;
-		else if (option == 'g' && accepted->only)
-			pages = true;
-		else if (option == 'f')
-			request->force = true;
-		else
+	while ((option = getopt_long(argc, argv, ":o:", options, NULL)) != -1)
+		if (!option_take(request, &asked, accepted, option))
 			return refuse_option(accepted, option, argv);
-	}
-	if (only && !only_read(request, only))
+	if (asked.is_refused || (asked.only && !only_read(request, asked.only)))
 		return false;
-	request->parts |= pages ? PARTS_PAGED : 0;
+	request->parts |= asked.pages ? PARTS_PAGED : 0;
 	return request->is_list || (plots_read(request, argc, argv, accepted->plots) &&
-		kind_read(request, accepted, json, csv) && text_if_parts(request, only || pages));
+		kind_read(request, accepted, asked.json, asked.csv) &&
+		text_if_parts(request, asked.only || asked.pages));
 }

@@ -2,6 +2,7 @@
 #ifndef REPORT_REQUEST_H
 #define REPORT_REQUEST_H
 
+#include "report/drawing_option.h"
 #include "report/kind.h"
 
 enum { REQUEST_PLOTS = 2 };
@@ -9,7 +10,7 @@ enum { REQUEST_PLOTS = 2 };
 /* What a command takes. */
 struct accepted {
 	int plots;
-	bool prices, json, csv, only;
+	bool prices, json, csv, only, drawing;
 };
 
 struct request {
@@ -18,6 +19,7 @@ struct request {
 	const char *prices; /* NULL: the books that the plots name, if any */
 	enum report_kind kind; /* one that is accepted; asked for, else by the name of the output */
 	unsigned parts;  /* of the text (report/text/parts.h): those asked for, else all */
+	struct svg_asked drawing;
 	bool force;
 	bool is_list;    /* only which parts there are is asked for; there may be no plot then */
 };

@@ -2,6 +2,7 @@
 #include "base/number.h"
 #include "base/stop.h"
 #include "survey/cover.h"
+#include "survey/way.h"
 
 #include <stdlib.h>
 
@@ -14,6 +15,7 @@ enum { HALVES_MOST = 4 * SIDE_MOST };
 struct reaching {
 	const struct survey *survey;
 	const struct fence_map *fences;
+	const struct house_map *houses;
 	int columns, rows;
 	int64_t limit;  /* the most that a distance's square may be */
 	int arm;        /* the most that a distance may be */
@@ -25,14 +27,11 @@ struct reaching {
 	int *until;     /* by row: how far to either side what was met on it reaches */
 };
 
-static bool is_standing(unsigned int class)
+/* The classes of a row's cells; of a row outside the plan, and of a house, CLASS_BOUNDARY. */
+static void classes_of_row(const struct reaching *reaching, int y, unsigned char *classes)
 {
-	return class == CLASS_PATH || class == CLASS_LAWN || class == CLASS_OPEN;
-}
+	const struct survey *survey = reaching->survey;
 
-/* The classes of a row's cells; of a row outside the plan CLASS_BOUNDARY. */
-static void classes_of_row(const struct survey *survey, int y, unsigned char *classes)
-{
 	for (int x = 0; x < survey->columns; x++)
 		classes[x] = CLASS_BOUNDARY;
 	if (y < 0 || y >= survey->rows)
@@ -40,11 +39,14 @@ static void classes_of_row(const struct survey *survey, int y, unsigned char *cl
 	for (size_t i = survey->row_runs[y]; i < survey->row_runs[y + 1]; i++)
 		for (int x = survey->runs[i].left; x < survey->runs[i].right; x++)
 			classes[x] = survey->runs[i].class;
+	for (int x = 0; reaching->houses->cells && x < survey->columns; x++)
+		if (house_map_at(reaching->houses, x, y))
+			classes[x] = CLASS_BOUNDARY;
 }
 
 static bool can_stand(unsigned int one, unsigned int other)
 {
-	return (one == CLASS_BED && is_standing(other)) || (other == CLASS_BED && is_standing(one));
+	return (one == CLASS_BED && way_is_over(other)) || (other == CLASS_BED && way_is_over(one));
 }
 
 static uint16_t farther(const struct reaching *reaching, int distance)
@@ -133,11 +135,11 @@ static void look_down(const struct reaching *reaching, unsigned char *classes[2]
 
 	fill_far(reaching, reaching->column_up, columns);
 	fill_far(reaching, reaching->line_up, columns + 1);
-	classes_of_row(reaching->survey, reaching->rows, classes[1]);
+	classes_of_row(reaching, reaching->rows, classes[1]);
 	for (int y = reaching->rows - 1; y >= 0 && !stop_asked(); y--) {
 		unsigned char *row = classes[0];
 
-		classes_of_row(reaching->survey, y, row);
+		classes_of_row(reaching, y, row);
 		pass_row(reaching, classes, y, y);
 		for (int x = 0; x < columns; x++)
 			reaching->column_down[(size_t)y * width + (size_t)x] =
@@ -155,11 +157,11 @@ static void look_up(const struct reaching *reaching, unsigned char *classes[2],
 {
 	fill_far(reaching, reaching->column_up, reaching->columns);
 	fill_far(reaching, reaching->line_up, reaching->columns + 1);
-	classes_of_row(reaching->survey, -1, classes[1]);
+	classes_of_row(reaching, -1, classes[1]);
 	for (int y = 0; y < reaching->rows && !stop_asked(); y++) {
 		unsigned char *row = classes[0];
 
-		classes_of_row(reaching->survey, y, row);
+		classes_of_row(reaching, y, row);
 		pass_row(reaching, classes, y, y - 1);
 		mark_row(reaching, y, row, beyond + (size_t)y * (size_t)reaching->columns);
 		classes[0] = classes[1];
@@ -186,13 +188,14 @@ static void set_arm(struct reaching *reaching, nm arm)
 	}
 }
 
-unsigned char *reach_beyond(const struct survey *survey, const struct fence_map *fences, nm arm)
+unsigned char *reach_beyond(const struct survey *survey, const struct fence_map *fences,
+	const struct house_map *houses, nm arm)
 {
 	size_t columns = (size_t)survey->columns, rows = (size_t)survey->rows;
 	size_t line_count = (columns + 1) * rows;
 	unsigned char *beyond = memory_new(columns * rows, 1);
 	unsigned char *two = memory_new(columns, 2), *classes[2] = { two, two + columns };
-	struct reaching reaching = { .survey = survey, .fences = fences,
+	struct reaching reaching = { .survey = survey, .fences = fences, .houses = houses,
 		.columns = survey->columns, .rows = survey->rows };
 
 	set_arm(&reaching, arm);

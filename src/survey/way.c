@@ -16,15 +16,18 @@ struct walk {
 	size_t count, capacity;
 };
 
+bool way_is_over(unsigned int class)
+{
+	return class == CLASS_PATH || class == CLASS_LAWN || class == CLASS_OPEN;
+}
+
 static void mark_walkable(struct walk *walk, const struct survey *survey)
 {
 	for (int y = 0; y < walk->rows && !stop_asked(); y++) {
 		for (size_t i = survey->row_runs[y]; i < survey->row_runs[y + 1]; i++) {
 			const struct run *run = &survey->runs[i];
-			bool is_walkable = run->class == CLASS_PATH || run->class == CLASS_LAWN ||
-				run->class == CLASS_OPEN;
 
-			for (int x = run->left; is_walkable && x < run->right; x++)
+			for (int x = run->left; way_is_over(run->class) && x < run->right; x++)
 				walk->cells[(size_t)y * (size_t)walk->columns + (size_t)x] =
 					WALKABLE;
 		}

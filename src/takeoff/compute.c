@@ -45,6 +45,8 @@ static void zones_find(struct takeoff *t, const struct basis *basis)
 		fabric_compute(&t->fabric, basis, &t->zones, &ground);
 	if (!stop_asked())
 		over_bases_find(&t->over_bases, basis, &t->zones, &ground, &t->walls, &t->embeds);
+	if (!stop_asked())
+		service_lines_find(&t->services, basis, &t->zones, &ground.cover, &t->fences);
 	arena_clear(&ground.arena);
 }
 
@@ -76,6 +78,7 @@ static void items_compute(struct takeoff *t, struct arena *arena, const struct d
 	fill_items(&t->items, &t->fills);
 	lawn_items(&t->items, &t->lawns);
 	fences_items(&t->items, &t->fences);
+	service_lines_items(&t->items, &t->services);
 	items_add_extras(&t->items, details);
 }
 
@@ -103,6 +106,10 @@ bool takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot
 	items_compute(t, arena, &plot->details);
 	t->complete = t->walls.not_laid_count == 0 && t->walls.caps_not_laid == 0;
 	costs_compute(&t->costs, &t->items, book, plot_units(plot), t->complete);
+	heaps_find(&t->heaps, &t->items, plot);
+	barrow_ways_find(&t->barrow_ways, &basis);
+	if (stop_asked())
+		return false;
 	work_plan(&t->work, t, plot, arena);
 	walks_check(&basis);
 	snag_names(&t->snags, plot);
@@ -121,6 +128,10 @@ bool takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot
 	.at = offsetof(struct takeoff, rows), .count = (count_), .subject = SUBJECT_##subject_ }
 #define OBJECT(key_, table_, row) { .key = (key_), .table = &(table_), \
 	.at = offsetof(struct takeoff, row), .count = 1, .is_object = true }
+#define OPTIONAL(key_, table_, rows, count_, subject_) { .key = (key_), .table = &(table_), \
+	.at = offsetof(struct takeoff, rows), .count_at = offsetof(struct takeoff, count_) * \
+		(FIGURE_IS_REGION(FIGURE_FIELD_OF(takeoff, count_)) > 0), \
+	.subject = SUBJECT_##subject_, .is_optional = true }
 #define BY_HAND(key_) { .key = (key_) }
 
 const struct shown takeoff_shown[] = {
@@ -135,6 +146,8 @@ const struct shown takeoff_shown[] = {
 	OBJECT("dig_sums", earthwork_table, earthwork),
 	ROWS("fills", fill_table, fills.list, fills.count, ANY, NULL),
 	ROWS("fence", fencing_table, fences.list, fences.count, FENCE, NULL),
+	OPTIONAL("services", service_line_table, services.list, services.count, SERVICE),
+	OPTIONAL("keeps", kept_table, services.kept, services.kept_count, ANY),
 	ROWS("stone", stone_table, stones.list, stones.count, STONE, NULL),
 	WITHIN("stone_orders", stone_total_table, stones.totals, STONE_KINDS, ANY),
 	WITHIN("fabric", fabric_table, fabric, 1, FABRIC),
@@ -145,9 +158,11 @@ const struct shown takeoff_shown[] = {
 	ROWS("lawn", lawn_table, lawns.list, lawns.count, LAWN, NULL),
 	BY_HAND("items"),
 	WITHIN("loads", day_load_table, costs.days, DAYS, ANY),
+	OPTIONAL("heaps", heap_table, heaps.list, heaps.count, ANY),
 	BY_HAND("costs"),
 	BY_HAND("work"),
 	OBJECT("work_sums", work_sum_table, work.sum),
+	OPTIONAL("barrow_ways", barrow_way_table, barrow_ways.list, barrow_ways.count, ANY),
 	BY_HAND("snags"),
 };
 const int takeoff_shown_count = sizeof takeoff_shown / sizeof *takeoff_shown;

@@ -1,5 +1,6 @@
 #include "takeoff/labour.h"
 #include "base/measure.h"
+#include "base/number.h"
 #include "base/stop.h"
 #include "takeoff/takeoff.h"
 
@@ -7,12 +8,17 @@
 static const double DIGGING[] = { 2.20, 3.30, 1.20 }, LOADING[] = { 1.30, 1.90, 1.00 };
 static const double BARROWING = 1.25, BACKFILLING = 1.00, BASE_COURSE = 1.00;
 
-enum { KINDS = RATE_SEED - RATE_STRIP + 1 };
+/* Hours per metre of a barrow that is pushed; what the usual rate of spreading has in it. */
+static const double PUSHING = 1 / (60 * 200 * 0.3048);
+static const nm BARROWED = 50 * NM_PER_M;
+
+/* Fixtures are set twice, digging and backfilling is done once more for trenches. */
+enum { KINDS = RATE_SEED - RATE_STRIP + 1, AGAIN = 3 };
 
 static const enum work_step steps[KINDS] = {
 #define AT(name) [RATE_##name - RATE_STRIP]
 	AT(STRIP) = WORK_STRIP, AT(DIG) = WORK_DIG, AT(HOLE) = WORK_DIG, AT(POST) = WORK_POSTS,
-	AT(LOAD) = WORK_HAUL,
+	AT(LOAD) = WORK_HAUL, AT(BARROW) = WORK_HAUL,
 	AT(TAMP) = WORK_TAMP, AT(FABRIC) = WORK_FABRIC, AT(BASE) = WORK_BASE,
 	AT(FIXTURE) = WORK_FIXTURES, AT(BLOCK) = WORK_WALLS, AT(CAP) = WORK_WALLS,
 	AT(CUT) = WORK_WALLS, AT(BACKFILL) = WORK_BACKFILL, AT(LOOSEN) = WORK_BACKFILL,
@@ -66,6 +72,15 @@ static void add(struct gathering *g, enum attribute kind, double quantity, doubl
 	add_at(g, kind, steps[kind - RATE_STRIP], quantity, usual);
 }
 
+/* Of the loads of one step, there and back. included: so much of the way is in another rate. */
+static void add_barrows(struct gathering *g, enum work_step step, nm included)
+{
+	struct barrow_run run = barrow_run_of(g->takeoff, step);
+	double length = 2 * (double)run.loads * metres(nm_most(run.way - included, 0));
+
+	add_at(g, RATE_BARROW, step, length, length * PUSHING);
+}
+
 static int64_t post_count(const struct fences *fences)
 {
 	int64_t posts = 0;
@@ -117,9 +132,11 @@ static void add_base(struct gathering *g)
 	double compacted = t->stones.totals[STONE_KIND_BASE].compacted;
 
 	add(g, RATE_LOAD, spoil, spoil * LOADING[block_number(t->allow, ALLOW_SUBSOIL)]);
+	add_barrows(g, WORK_HAUL, 0);
 	add(g, RATE_TAMP, stone_area(&t->stones, STONE_BASE), 0);
 	add(g, RATE_FABRIC, t->fabric.area, 0);
 	add(g, RATE_BASE, compacted, compacted * BASE_COURSE);
+	add_barrows(g, WORK_BASE, 0);
 }
 
 /* Beds at ground level that are dug over where they lie. */
@@ -150,6 +167,7 @@ static void add_stone_surface(struct gathering *g)
 
 	add(g, RATE_SURFACE, stone_area(stones, STONE_SURFACE), BARROWING *
 		(stones->totals[STONE_KIND_FINES].loose + stones->totals[STONE_KIND_CLEAN].loose));
+	add_barrows(g, WORK_SURFACE, BARROWED);
 }
 
 /* ---- Beds and lawns -------------------------------------------------------------------------- */
@@ -193,6 +211,7 @@ static void add_fill(struct gathering *g)
 		fill += t->fills.list[i].order;
 	add(g, RATE_LINER, metres(liner), 0);
 	add(g, RATE_FILL, fill, fill * BARROWING);
+	add_barrows(g, WORK_FILL, BARROWED);
 }
 
 static void add_mulch(struct gathering *g)
@@ -203,6 +222,7 @@ static void add_mulch(struct gathering *g)
 	for (int i = 0; i < fills->count && !stop_asked(); i++)
 		mulch += fills->list[i].mulch;
 	add(g, RATE_MULCH, mulch, mulch * BARROWING);
+	add_barrows(g, WORK_MULCH, BARROWED);
 }
 
 static void add_lawns(struct gathering *g)
@@ -215,6 +235,7 @@ static void add_lawns(struct gathering *g)
 	add(g, RATE_TOPSOIL, topsoil, topsoil * BARROWING);
 	add(g, RATE_TURF, areas[COVER_TURF], 0);
 	add(g, RATE_SEED, areas[COVER_SEED], 0);
+	add_barrows(g, WORK_LAWN, BARROWED);
 }
 
 /* ---- Fences ---------------------------------------------------------------------------------- */
@@ -222,6 +243,17 @@ static void add_lawns(struct gathering *g)
 static void add_posts(struct gathering *g)
 {
 	add(g, RATE_POST, (double)post_count(&g->takeoff->fences), 0);
+	add_barrows(g, WORK_POSTS, 0);
+}
+
+/* A trench is dug, and put back, apart from all else. */
+static void add_trenches(struct gathering *g)
+{
+	double dug = g->takeoff->services.trenches;
+
+	add_at(g, RATE_DIG, WORK_SLEEVES, dug,
+		dug * DIGGING[block_number(g->takeoff->allow, ALLOW_SUBSOIL)]);
+	add_at(g, RATE_BACKFILL, WORK_SLEEVES, dug, dug * BACKFILLING);
 }
 
 static void add_panels(struct gathering *g)
@@ -246,10 +278,12 @@ void labour_compute(struct labours *out, const struct takeoff *takeoff, const st
 	struct arena *arena)
 {
 	const struct fixtures *fixtures = &takeoff->fixtures;
-	struct gathering g = { takeoff, plot, arena_new(arena, KINDS + 1, sizeof *g.list), 0 };
+	struct gathering g = { takeoff, plot,
+		arena_new(arena, KINDS + AGAIN + WORK_STEPS, sizeof *g.list), 0 };
 
 	add_digging(&g);
 	add_posts(&g);
+	add_trenches(&g);
 	add_base(&g);
 	add_at(&g, RATE_FIXTURE, WORK_FIXTURES_INSIDE, (double)fixtures->inside, 0);
 	add_walls(&g);

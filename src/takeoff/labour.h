@@ -8,7 +8,12 @@
  * spreading and levelling 1.25, loose; backfilling 1.00 and a base course of 150 mm 1.00, in place.
  * Loam counts as medium ground, clay as heavy. They are common practice, no published
  * source (by whom these labour factors were put down, for New Zealand, is not known): a rule of
- * thumb. For dry-laid walls, fences, edging and turf none is known. */
+ * thumb. For dry-laid walls, fences, edging and turf none is known.
+ *
+ * Where the plot says where deliveries are put down, each barrow load goes the way there and back:
+ * at 200 ft a minute, full or empty (from memory: J. C. Trautwine, The Civil Engineer's
+ * Pocket-Book, on earth moved by wheelbarrows; edition and page not noted). Of what is spread from
+ * barrows only what lies beyond the 50 m that its rate has in it. */
 #ifndef TAKEOFF_LABOUR_H
 #define TAKEOFF_LABOUR_H
 

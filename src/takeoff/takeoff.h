@@ -7,6 +7,7 @@
 
 #include "takeoff/common/areas.h"
 #include "takeoff/costs/costs.h"
+#include "takeoff/costs/heaps.h"
 #include "takeoff/fence/fences.h"
 #include "takeoff/fixtures.h"
 #include "takeoff/ground/bed_snags.h"
@@ -17,6 +18,8 @@
 #include "takeoff/ground/lawn.h"
 #include "takeoff/ground/liner.h"
 #include "takeoff/ground/stone.h"
+#include "takeoff/services/service_lines.h"
+#include "takeoff/walks/barrow_ways.h"
 #include "takeoff/walls/cutting.h"
 #include "takeoff/work.h"
 
@@ -32,6 +35,7 @@ struct takeoff {
 	struct zones zones;
 	struct over_bases over_bases;
 	struct fences fences;
+	struct service_lines services;
 	struct earthwork earthwork;
 	struct stones stones;
 	struct fabric fabric;
@@ -42,6 +46,8 @@ struct takeoff {
 	struct item_list items;
 	const struct book *book; /* NULL: none */
 	struct costs costs;
+	struct heaps heaps;
+	struct barrow_ways barrow_ways;
 	struct work work;
 	struct snag_list snags;  /* by code, then reading order */
 	bool complete;           /* every bed's wall and cap is laid out */
@@ -64,6 +70,7 @@ struct shown {
 	size_t count_at; /* of the int that counts them; 0: see count */
 	int count;       /* how many, where they are in the takeoff itself */
 	bool is_object;  /* JSON: one object, not an array */
+	bool is_optional; /* JSON: no key where there is no row */
 	enum subject subject; /* that these rows belong to; SUBJECT_ANY: none */
 	const char *title; /* of a page and a section of its own; NULL: those are made by hand */
 };

@@ -2,8 +2,7 @@
 #include "takeoff/takeoff.h"
 #include "takeoff/work_facts.h"
 
-/* What it takes of the items, and how often a barrow is loaded with them. items: room for their
- * indices. */
+/* What it takes of the items. items: room for their indices. */
 static void step_take(struct planned_step *step, const struct takeoff *takeoff, int *items)
 {
 	const struct item_list *list = &takeoff->items;
@@ -15,10 +14,6 @@ static void step_take(struct planned_step *step, const struct takeoff *takeoff, 
 		if (item->order <= 0 || work_step_of_good(item->good) != step->step)
 			continue;
 		items[step->item_count++] = (int)i;
-		/* Each material by itself: nobody mixes them in one barrow. */
-		if (item_unit(item) == UNIT_M3)
-			step->barrows += loads_of(takeoff->allow, item->order,
-				item->unit_weight).barrow;
 	}
 }
 
@@ -81,7 +76,8 @@ void work_plan(struct work *out, const struct takeoff *takeoff, const struct plo
 	for (int i = 0; i < WORK_STEPS; i++) {
 		struct planned_step *step = &steps[i];
 
-		*step = (struct planned_step){ .step = (enum work_step)i };
+		*step = (struct planned_step){ .step = (enum work_step)i,
+			.barrow = barrow_run_of(takeoff, (enum work_step)i) };
 		step_take(step, takeoff, items);
 		items += step->item_count;
 		step_labour(step, &out->labours);

@@ -4,6 +4,7 @@
 #define TAKEOFF_WORK_H
 
 #include "takeoff/common/figure.h"
+#include "takeoff/barrow_run.h"
 #include "takeoff/labour.h"
 
 /* What a plot has, as far as words about its work depend on it. */
@@ -24,6 +25,8 @@ enum work_fact {
 	FACT_POSTS, FACT_CONCRETE, FACT_GRAVEL, FACT_PANELS, FACT_GATES,
 	FACT_FIXTURES, FACT_FIXTURES_INSIDE,
 	FACT_LAWN_SOIL, FACT_TURF, FACT_SEED,
+	FACT_LINES, FACT_KEPT, FACT_LAID, /* services that are there, things kept, services to
+	                                     lay */
 	FACTS
 };
 #define FACT(name) (UINT64_C(1) << FACT_##name)
@@ -32,7 +35,7 @@ struct planned_step {
 	enum work_step step;
 	const int *items;      /* what it takes: indices into the items of the takeoff */
 	int item_count;
-	int64_t barrows;       /* loads of its loose goods; 0: none */
+	struct barrow_run barrow; /* loads of its loose goods */
 	const struct labour *labour;
 	int labour_count;
 	double hours;          /* of its labour, as far as rates are known */

@@ -95,12 +95,23 @@ static uint64_t path_facts(const struct stones *stones)
 	return facts;
 }
 
+static uint64_t line_facts(const struct service_lines *lines)
+{
+	uint64_t facts = fact_if(lines->existing > 0, FACT(LINES)) |
+		fact_if(lines->kept_count > 0, FACT(KEPT)) |
+		fact_if(lines->to_lay > 0, FACT(LAID));
+
+	for (int i = 0; i < lines->count; i++)
+		facts |= fact_if(lines->list[i].trench_depth > TRENCH_MOST, FACT(DEEP));
+	return facts;
+}
+
 uint64_t work_facts(const struct takeoff *takeoff, const struct labours *labours)
 {
 	const struct walls *walls = &takeoff->walls;
 	uint64_t facts = earth_facts(&takeoff->earthwork) | good_facts(&takeoff->items) |
 		labour_facts(labours) | fill_facts(&takeoff->fills) | area_facts(&takeoff->areas) |
-		path_facts(&takeoff->stones);
+		path_facts(&takeoff->stones) | line_facts(&takeoff->services);
 
 	return facts | fact_if(walls->count + walls->not_laid_count > 0, FACT(WALLS)) |
 		fact_if(takeoff->fixtures.inside > 0, FACT(FIXTURES_INSIDE)) |

@@ -28,6 +28,7 @@ static const struct {
 	{ "find", ACT_HELP }, { "search", ACT_HELP }, { "help", ACT_HELP },
 	{ "line", ACT_RUN }, { "path", ACT_RUN }, { "path", ACT_TAKE }, { "strip", ACT_STRIP_PUT },
 	{ "export", ACT_TAKEOFF }, { "print", ACT_TAKEOFF }, { "takeoff", ACT_TAKEOFF },
+	{ "svg", ACT_DRAWING }, { "scale", ACT_DRAWING }, { "drawing", ACT_DRAWING },
 	{ "list", ACT_TAKEOFF }, { "csv", ACT_TAKEOFF }, { "spreadsheet", ACT_TAKEOFF },
 	{ "price", ACT_PRICES }, { "cost", ACT_PRICES },
 	{ "cost", ACT_PAGES }, { "price", ACT_PRICE }, { "cheaper", ACT_PRICE },

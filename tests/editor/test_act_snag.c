@@ -198,7 +198,9 @@ static unsigned int kinds_of(enum snag_code code)
 	case SNAG_FILL_NONE:
 		return FILL_NONE_AMENDED + 1;
 	case SNAG_PATH_CUT_OFF:
-		return PATH_TO_NOTHING + 1;
+		return PATH_TO_NO_HOUSE + 1;
+	case SNAG_DROP_CUT_OFF:
+		return DROP_WHOLLY + 1;
 	case SNAG_FENCE_TIGHT:
 	case SNAG_HOLE_WALL:
 		return 2;

@@ -140,8 +140,8 @@ static int any_key_of(struct random *random, const struct act *act)
 
 static bool leaves_the_plot(enum act_id act)
 {
-	return act == ACT_LEAVE || act == ACT_TAKEOFF || act == ACT_PAUSE || act == ACT_ALL ||
-		act == ACT_HELP || act == ACT_FILES;
+	return act == ACT_LEAVE || act == ACT_TAKEOFF || act == ACT_DRAWING ||
+		act == ACT_PAUSE || act == ACT_ALL || act == ACT_HELP || act == ACT_FILES;
 }
 
 /* Any act but those that leave, write a takeoff or list others; every other one moves, lays or

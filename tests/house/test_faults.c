@@ -20,7 +20,7 @@
 enum { OLD_FILES = 3, KILLED = 128 + SIGKILL };
 
 static const char *const samples[] = { "court", "great-court", "snags", "ring", "elbow",
-	"rope-walk" };
+	"rope-walk", "well-yard" };
 static const int errors[] = { EIO, ENOSPC, EACCES, EINTR };
 
 enum { SAMPLES = sizeof samples / sizeof *samples, ERRORS = sizeof errors / sizeof *errors };

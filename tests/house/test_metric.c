@@ -176,7 +176,7 @@ START_TEST(no_takeoff_of_a_sample_in_metres_says_inches)
 {
 	static const char *const files[] = { "plots/court.plot", "plots/elbow.plot",
 		"plots/great-court.plot", "plots/ring.plot", "plots/rope-walk.plot",
-		"plots/snags.plot" };
+		"plots/snags.plot", "plots/well-yard.plot" };
 	static const char *const cells[] = { "300 mm", "0.4 m", "150 mm" };
 
 	for (int i = 0; i < COUNT(cells); i++) {
@@ -331,7 +331,8 @@ static void nothing(struct asker *asker)
 
 static bool leaves(enum act_id act)
 {
-	return act == ACT_LEAVE || act == ACT_PAUSE || act == ACT_TAKEOFF || act == ACT_SAVE ||
+	return act == ACT_LEAVE || act == ACT_PAUSE || act == ACT_TAKEOFF || act == ACT_DRAWING ||
+		act == ACT_SAVE ||
 		act == ACT_SAVE_AS || act == ACT_COPY || act == ACT_FILES;
 }
 

@@ -1,13 +1,14 @@
 #!/bin/sh
 # Every sample's takeoff as JSON is what tests/takeoff.schema.json says, in the judgement of a
 # general JSON Schema validator (draft 2020-12), every comparison of two of them what
-# tests/compare.schema.json says; and the schemas refuse what is not.
+# tests/compare.schema.json says, and their snags what tests/snags.schema.json says; and the schemas
+# refuse what is not.
 
 folder=$(mktemp -d) || exit 1
 trap 'rm -rf "$folder"' EXIT
 
 schema=tests/takeoff.schema.json
-valid() { jsonschema -i "$1" $schema >"$folder/said" 2>&1; }
+valid() { jsonschema --base-uri "file://$PWD/tests/" -i "$1" $schema >"$folder/said" 2>&1; }
 
 count=0
 for plot in plots/*.plot; do
@@ -16,6 +17,12 @@ for plot in plots/*.plot; do
 	count=$((count + 1))
 done
 [ $count -ge 5 ] || { echo "only $count samples"; exit 1; }
+
+"$B/parterre" takeoff tests/plots/around.plot --json >"$folder/takeoff.json" || exit 1
+valid "$folder/takeoff.json" || { echo "what is around:"; head -c 2000 "$folder/said"; exit 1; }
+for key in barrow_ways heaps; do
+	grep -q "\"$key\"" "$folder/takeoff.json" || { echo "no $key"; exit 1; }
+done
 
 valid tests/golden/fence.json || { echo "a fence:"; head -c 2000 "$folder/said"; exit 1; }
 
@@ -58,3 +65,18 @@ refused 's/"amount":/"amount":-/'
 refused 's/"unit":"m3"/"unit":"barrow"/'
 refused 's/"part":"walls"/"part":"sundries"/'
 refused 's/"difference":/"less":/'
+
+# ---- Snags
+
+schema=tests/snags.schema.json
+for plot in plots/*.plot; do
+	"$B/parterre" snags "$plot" --json >"$folder/takeoff.json"
+	[ $? -le 1 ] || exit 1
+	valid "$folder/takeoff.json" || { echo "$plot:"; head -c 2000 "$folder/said"; exit 1; }
+done
+"$B/parterre" snags plots/snags.plot --json >"$folder/takeoff.json"
+
+refused 's/"parterre-snags"/"snags"/'
+refused 's/"columns":/"colums":/'
+refused 's/"code":"wall-jog"/"code":"Wall jog"/'
+refused 's/"drawing":/"drawings":/'

@@ -134,6 +134,7 @@ static const struct {
 	{ ALLOW_SWELL_CLAY, "40 %", NULL },
 	{ ALLOW_SWELL_SAND, "12 %", NULL },
 	{ ALLOW_SHRINK, "0.9", NULL },
+	{ ALLOW_SLEEVE_PAST, "1 ft", "300 mm" },
 	{ ALLOW_COMPACTION_FINES, "1.2", NULL },
 	{ ALLOW_COMPACTION_CLEAN, "1.05", NULL },
 	{ ALLOW_STONE_SPARE, "5 %", NULL },
@@ -179,6 +180,8 @@ static const struct {
 	{ ALLOW_FIXTURE_SLENDER, "3", NULL },
 	{ ALLOW_GATE_CLEAR, "3 ft", "900 mm" },
 	{ ALLOW_FENCE_HIGH, "6 ft", "1800 mm" },
+	{ ALLOW_HOUSE_CLEAR, "6 in", "150 mm" },
+	{ ALLOW_SERVICE_NEAR, "2 ft", "600 mm" },
 	{ BED_BUILD, "raised", NULL },
 	{ BED_BLOCK, "16 in x 8 in x 6 in", "400 mm x 200 mm x 150 mm" },
 	{ BED_JOINT, "0 in", NULL },
@@ -212,6 +215,7 @@ static const struct {
 	{ FENCE_GATE_GAPS, "1 1/4 in", "30 mm" },
 	{ FENCE_LEAF, "4 ft", "1200 mm" },
 	{ FENCE_LEAF_FROM, "bought", NULL },
+	{ SERVICE_BELOW, "4 in", "100 mm" },
 };
 
 START_TEST(a_default_is_what_the_manual_says)
@@ -238,7 +242,7 @@ END_TEST
 
 START_TEST(all_other_attributes_have_no_default)
 {
-	for (enum attribute a = HEAD_TITLE; a <= SERVICE_OWNER; a++) {
+	for (enum attribute a = HEAD_TITLE; a <= SERVICE_BELOW; a++) {
 		bool is_listed = false;
 
 		for (int i = 0; i < COUNT(defaults); i++)
@@ -314,6 +318,8 @@ static const struct {
 	{ ALLOW_WALL_FOOTING, "0 in", "10 m" }, { ALLOW_SLENDER, "0.5", "20" },
 	{ ALLOW_SLENDER_LONG, "0.5", "20" }, { ALLOW_FIXTURE_SLENDER, "0.5", "20" },
 	{ ALLOW_GATE_CLEAR, "0 in", "10 m" }, { ALLOW_FENCE_HIGH, "0 in", "10 m" },
+	{ ALLOW_HOUSE_CLEAR, "0 in", "10 m" },
+	{ ALLOW_SERVICE_NEAR, "0 in", "10 m" }, { ALLOW_SLEEVE_PAST, "0 in", "2 m" },
 	{ BED_JOINT, "0 in", "1 in" }, { BED_REACH_IN, "0 in", "1 m" },
 	{ FENCE_GATE_POST, "1 in", "1 ft" },
 	{ BED_COURSES, "1", "40" }, { BED_EMBED, "0 in", "2 m" }, { BED_BASE, "0 in", "2 m" },
@@ -330,7 +336,8 @@ static const struct {
 	{ FENCE_GRAVEL, "0 in", "1 m" }, { FENCE_INSET, "0 in", "1 m" },
 	{ FENCE_GATE_GAPS, "0 in", "1 ft" },
 	{ FENCE_LEAF, "1 ft", "3 m" },
-	{ SERVICE_DEPTH, "0 in", "10 m" },
+	{ SERVICE_DEPTH, "0 in", "10 m" }, { SERVICE_TRENCH, "1 in", "2 m" },
+	{ SERVICE_BELOW, "0 in", "2 m" },
 };
 
 static int64_t number_of(enum attribute a, const char *text)
@@ -372,7 +379,7 @@ END_TEST
 
 START_TEST(every_range_is_tested)
 {
-	for (enum attribute a = HEAD_TITLE; a <= SERVICE_OWNER; a++) {
+	for (enum attribute a = HEAD_TITLE; a <= SERVICE_BELOW; a++) {
 		enum value_kind kind = attribute_row(a)->rule.kind;
 		bool is_listed = false;
 

@@ -72,9 +72,11 @@ static const char *const canonical[] = {
 	LEGEND_APART "\nground 1 x 1\n  b\n",
 	/* one of everything, in order */
 	"parterre-plot 1\ntitle \"\"\nnote \"One\"\nnote \"Two\"\nunits metric\ncell 300 mm\nnorth "
-	"12.5\nsite -33.9\nmirror four-way\naxis 2,1\nallow\n  note \"Ours\"\n  kerf 3 mm\n  fit 0 "
-	"mm\n  shortest 75 mm\n  inside 200 mm\n  breakage 5 %\n  settlement 12.5 %\n  beads 1\n"
-	"  cartridge 9 m\n"
+	"12.5\nsite -33.9\nmirror four-way\naxis 2,1\n"
+	"notice \"2231-0417\"\nnotice-end \"14 May, noon\"\nallow\n  note \"Ours\"\n  kerf 3 mm\n"
+	"  fit 0 mm\n  shortest 75 mm\n  inside 200 mm\n  breakage 5 %\n"
+	"  settlement 12.5 %\n  beads 1\n  cartridge 9 m\n"
+	"  sleeve-past 200 mm\n  service-near 450 mm\n"
 	"\nbed b \"Bed\"\n  note \"First\"\n  note \"Second\"\n  build level\n"
 	"  block 400 mm x 200 mm x 150 mm\n  density 2150 kg/m3\n  courses 2\n  cap none\n  embed "
 	"0 mm\n  inside base\n  base 100 mm\n  freeboard 40 mm\n  mulch 50 mm\n  mix topsoil 5, "
@@ -103,7 +105,8 @@ static const char *const canonical[] = {
 	"service water \"Supply to the \\\"basin\\\"\" existing\n  note \"Marked\"\n"
 	"  depth 30 in\n  owner public\n  line 0,3 4,3 4,0\n  line 2,0 2,3 2,1\n"
 	"service gas \"Gas\" existing\n  depth 10000 mm\nservice power \"Lamp\" to-lay\n"
-	"  owner private\n  line 0,0 0,3\nservice telecom \"T\" existing\n"
+	"  owner private\n  trench 5 in\n  below 0 in\n"
+	"  line 0,0 0,3\nservice telecom \"T\" existing\n"
 	"service drain \"Gully\" to-lay\nservice other \"O\" existing\n  depth 0 in\n"
 	"name 0,0 \"A\"\n",
 	/* levels of a step that does not divide the plan, and all that is around */
@@ -318,8 +321,8 @@ static const struct bad bytes[] = {
 
 static const struct bad heads[] = {
 	{ BYTES(HEAD "color red\n"), 4, 1, "color",
-	  "title, units, cell, north, site, mirror, axis, prices, allow, bed, path, lawn, fixture, "
-	"ground or note" },
+	  "title, units, cell, north, site, mirror, axis, prices, notice, notice-end, allow, "
+	  "bed, path, lawn, fixture, ground or note" },
 	{ BYTES(HEAD "Title \"a\"\n"), 4, 1, "Title", "title, units" },
 	{ BYTES(HEAD "# a comment\n"), 4, 1, "#", "title, units" },
 	{ BYTES(HEAD "fence \"Pickets\"\n"), 4, 1, "fence", "title, units" },
@@ -565,7 +568,7 @@ static const struct bad fences[] = {
 
 static const struct bad works[] = {
 	{ BYTES(HEAD GROUND "rate\n"), 6, 5, "the end of the line",
-		"rate: strip, dig, hole, post, load, tamp, fabric, base, fixture, block or others "
+		"rate: strip, dig, hole, post, load, barrow, tamp, fabric, base, fixture or others "
 		"in parterre-plot(5)" },
 	{ BYTES(HEAD GROUND "rate plaster 1 h per m2\n"), 6, 6, "plaster", "rate: strip, dig, "
 	"hole" },
@@ -636,8 +639,9 @@ static const struct bad services[] = {
 	{ BYTES(YARD "service gas \"G\" new\n"), 8, 17, "new", "existing or to-lay" },
 	{ BYTES(YARD "service gas \"G\" to-lay x\n"), 8, 24, "x", "the end of the line" },
 	{ BYTES(SERVICE "  colour blue\n"), 9, 3, "colour",
-		"service: depth, owner, line or note" },
-	{ BYTES(SERVICE "  run 0,0 4,0\n"), 9, 3, "run", "service: depth, owner, line or note" },
+		"service: depth, owner, trench, below, line or note" },
+	{ BYTES(SERVICE "  run 0,0 4,0\n"), 9, 3, "run",
+		"service: depth, owner, trench, below, line or note" },
 	{ BYTES(SERVICE "  depth 33 ft\n"), 9, 9, "33", "0 in to 10000 mm" },
 	{ BYTES(SERVICE "  owner me\n"), 9, 9, "me", "public or private" },
 	{ BYTES(SERVICE "  owner public\n  owner private\n"), 10, 3, "owner",

@@ -9,7 +9,7 @@
 #include <string.h>
 
 static const char *const samples[] = { "court", "elbow", "great-court", "ring", "rope-walk",
-	"snags" };
+	"snags", "well-yard" };
 enum { SAMPLES = sizeof samples / sizeof *samples };
 
 static struct garden garden;

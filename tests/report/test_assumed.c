@@ -41,7 +41,13 @@ static const char plot_words[] =
 	"  run 0,0 35,0 35,12\n"
 	"  run 31,7 31,11\n"
 	"  gate 10,0 14,0\n"
-	"  gate 20,0 29,0\n";
+	"  gate 20,0 29,0\n"
+	"house \"Number 4\"\n"
+	"  from -12,0 to -1,12\n"
+	"service gas \"Gas\" existing\n"
+	"  line 29,0 29,6 34,6\n"
+	"service power \"Lamp\" to-lay\n"
+	"  line 8,6 19,6\n";
 
 /* What the entries say before an attribute is tried. */
 static const struct { char letter; enum attribute attribute; const char *value; } settings[] = {
@@ -74,6 +80,7 @@ static const struct { enum attribute attribute; const char *value; } usual[] = {
 	{ ALLOW_SOIL_LEAST, "3 ft" }, { ALLOW_FLOOR_STONE, "1 %" }, { ALLOW_LAWN_SOIL, "1 ft" },
 	{ ALLOW_WALL_FOOTING, "30 in" },
 	{ ALLOW_GATE_CLEAR, "4 ft" }, { ALLOW_FENCE_HIGH, "30 in" },
+	{ ALLOW_HOUSE_CLEAR, "13 in" },
 	{ FIXTURE_HEIGHT, "10 ft" },
 	{ ALLOW_PATH_CLEAR, "10 ft" }, { ALLOW_LAWN_CLEAR, "12 ft" },
 	{ ALLOW_SLENDER_LONG, "1.5" }, { ALLOW_FIXTURE_SLENDER, "2" },

@@ -16,6 +16,8 @@ static const char *const takeoffs[] = {
 	"parterre compare 1\n\nBefore",
 	"parterre compare 1: nothing differs.\n",
 	"{\"format\":\"parterre-compare\"}",
+	"parterre snags 1\n\nNo snags.\n",
+	"{\"format\":\"parterre-snags\"}",
 };
 
 static const char *const others[] = {
@@ -31,6 +33,7 @@ static const char *const others[] = {
 	"parterre compare\n",
 	"parterre compare 1 of mine\n",
 	"parterre comparison 1\n",
+	"parterre snags: none\n",
 	" parterre takeoff 1\n",
 	"Parterre takeoff 1\n",
 	"\nparterre takeoff 1\n",

@@ -116,6 +116,34 @@ START_TEST(the_object_has_the_keys_of_the_format_in_their_order)
 }
 END_TEST
 
+/* Rare ones are left out where there is none of them. */
+START_TEST(what_is_told_of_services_stands_in_its_place)
+{
+	const cJSON *hand;
+
+	open_file("plots/well-yard.plot");
+	keys_are(root, "format version complete plot areas edges regions walls walls_not_laid "
+		"cutting dig dig_sums fills fence services keeps stone stone_orders fabric liners "
+		"liner_rolls edging edging_cuts lawn items loads heaps costs work work_sums "
+		"barrow_ways snags setout");
+	keys_are(json_get(root, "plot"), "title units cell_m columns rows width_m height_m notice "
+		"notice_end");
+	ck_assert_int_eq(rows("services"), 4);
+	for (int i = 0; i < rows("services"); i++) {
+		keys_are(row("services", i), "name kind state owner length_m depth_known depth_m "
+			"trench by_hand");
+		keys_are(json_get(row("services", i), "trench"), "width_m depth_m dug_m3 sleeves");
+	}
+	keys_are(json_get(json_get(row("services", 2), "trench"), "sleeves")->child,
+		"from_m to_m length_m");
+	keys_are(row("keeps", 0), "name radius_m from_m to_m by_hand");
+	hand = json_get(row("keeps", 0), "by_hand");
+	keys_are(hand, "area_m2 digs posts spikes fabric_m2");
+	keys_are(json_get(hand, "digs")->child, "region part line area_m2 from_m to_m");
+	keys_are(json_get(hand, "posts")->child, "fence post at_m");
+}
+END_TEST
+
 static const struct { const char *array, *keys; } row_keys[] = {
 	{ "areas", "class letter name cells area_m2" },
 	{ "edges", "between length_m" },
@@ -663,6 +691,7 @@ Suite *test_suite(void)
 
 	tcase_add_checked_fixture(shape, setup, teardown);
 	tcase_add_loop_test(shape, the_object_has_the_keys_of_the_format_in_their_order, 0, PLOTS);
+	tcase_add_test(shape, what_is_told_of_services_stands_in_its_place);
 	tcase_add_loop_test(shape, each_row_has_the_keys_of_the_format_in_their_order, 0,
 		sizeof row_keys / sizeof *row_keys);
 	tcase_add_test(shape, a_region_that_is_named_has_its_name_after_its_letter);

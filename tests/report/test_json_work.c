@@ -75,6 +75,33 @@ START_TEST(each_step_has_its_labour_with_rate_and_hours)
 }
 END_TEST
 
+/* The path is 1 to 6 cells of a foot from the drop. */
+START_TEST(with_a_drop_there_are_ways_of_a_barrow)
+{
+	const cJSON *ways;
+
+	garden_rows(&garden, (const char *const[]){ "bbbbbb", "bbbbbb", "bbbbbb", "bbbbbb",
+		"pppppp", NULL });
+	root = json_of(&garden, &text);
+	ck_assert_ptr_null(cJSON_GetObjectItem(root, "barrow_ways"));
+	ck_assert_ptr_null(cJSON_GetObjectItem(step("base"), "barrow_m"));
+	cJSON_Delete(root);
+	garden.plot.details.around.has_drop = true;
+	garden.plot.details.around.drop = (struct place){ 0, 5 };
+	root = json_of(&garden, &text);
+	ways = json_get(root, "barrow_ways");
+	ck_assert_int_eq(cJSON_GetArraySize(ways), 2);
+	ck_assert_str_eq(json_get(cJSON_GetArrayItem(ways, 1), "region")->valuestring, "P1");
+	ck_assert(cJSON_IsNull(json_get(cJSON_GetArrayItem(ways, 1), "fence")));
+	ck_assert_double_eq_tol(json_get(cJSON_GetArrayItem(ways, 1), "length_m")->valuedouble,
+		3.5 * 0.3048, 1e-9);
+	ck_assert_double_eq_tol(json_get(step("surface"), "barrow_m")->valuedouble, 3.5 * 0.3048,
+		1e-9);
+	ck_assert_str_eq(json_get(labour("haul", "barrow"), "unit")->valuestring, "m");
+	ck_assert_ptr_null(cJSON_GetObjectItem(step("tamp"), "barrow_m"));
+}
+END_TEST
+
 START_TEST(things_are_counted_in_pieces)
 {
 	garden_rectangle(&garden, 'b', 8, 4);
@@ -159,6 +186,7 @@ Suite *test_suite(void)
 
 	tcase_add_checked_fixture(all, setup, teardown);
 	tcase_add_test(all, each_step_has_its_labour_with_rate_and_hours);
+	tcase_add_test(all, with_a_drop_there_are_ways_of_a_barrow);
 	tcase_add_test(all, things_are_counted_in_pieces);
 	tcase_add_test(all, the_hours_of_all_steps_are_summed_for_the_crew);
 	tcase_add_test(all, an_empty_plan_has_no_step_and_no_hours);

@@ -99,7 +99,7 @@ static int occurrences(const char *words)
 /* ---- Pages as a whole ------------------------------------------------------------------------ */
 
 static const char *const names[] = { "court", "elbow", "great-court", "ring", "rope-walk",
-	"snags" };
+	"snags", "well-yard" };
 enum { NAMES = sizeof names / sizeof *names };
 
 START_TEST(the_sample_plots_print_as_they_did)

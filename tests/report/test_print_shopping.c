@@ -86,6 +86,26 @@ START_TEST(what_has_no_price_is_named_and_the_total_says_so)
 }
 END_TEST
 
+/* 51 blocks of 60 lb: two pallets of a tonne. Without a drop nobody asks where they lie. */
+START_TEST(with_a_drop_it_is_said_what_ground_the_goods_of_a_day_take)
+{
+	print(NULL);
+	ck_assert(!shows("Ground at the drop"));
+	garden.plot.details.around.has_drop = true;
+	garden_count(&garden);
+	print_parts(1u << PART_SHOPPING);
+	ck_assert(shows("\nGround at the drop for each day's goods: Hauling: Spoil "));
+	ck_assert(shows(" Block and adhesive: 2 pallets 32 sq ft; "));
+	ck_assert(shows("\nLoose goods lie on heaps of 35 degrees, 5 ft high at the most"));
+	plot_set(&garden.plot, 0, HEAD_UNITS, "metric");
+	plot_set(&garden.plot, 0, HEAD_CELL, "300 mm");
+	garden_count(&garden);
+	print_parts(1u << PART_SHOPPING);
+	ck_assert(shows(" pallets 2.4 m2; "));
+	ck_assert(shows(", 1.5 m high at the"));
+}
+END_TEST
+
 START_TEST(what_weighs_over_50_lb_is_lifted_by_two)
 {
 	print("'goods': [" BLOCK("'pack': 'piece', 'size': 1, 'price': 2")
@@ -425,7 +445,7 @@ static void is_named_with(const struct item *item)
 }
 
 static const char *const samples[] = { "court", "elbow", "great-court", "ring", "rope-walk",
-	"snags" };
+	"snags", "well-yard" };
 enum { SAMPLE_PLOTS = sizeof samples / sizeof *samples };
 
 START_TEST(all_that_is_bought_has_its_row_with_order_and_weight_and_nothing_else)
@@ -481,6 +501,8 @@ Suite *test_suite(void)
 		2 * SAMPLE_PLOTS);
 	tcase_add_test(costs, without_a_book_nothing_is_said_of_costs);
 	tcase_add_test(costs, what_has_no_price_is_named_and_the_total_says_so);
+	tcase_add_test(costs,
+		with_a_drop_it_is_said_what_ground_the_goods_of_a_day_take);
 	tcase_add_test(costs, what_weighs_over_50_lb_is_lifted_by_two);
 	tcase_add_test(costs, nobody_lifts_a_pallet_or_what_is_loose);
 	tcase_add_test(costs, a_weight_that_is_not_known_is_owned_up_to);

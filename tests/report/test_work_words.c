@@ -426,6 +426,30 @@ START_TEST(a_step_says_people_hours_what_must_have_come_and_how_much_there_is_to
 }
 END_TEST
 
+/* The path is 3 cells and a half from the drop on the average; with cells of 300 mm that is
+ * 1.05 m. */
+START_TEST(with_a_drop_it_is_said_how_far_a_barrow_goes)
+{
+	garden_rectangle(&garden, 'p', 6, 1);
+	say_all();
+	says_not("each way");
+	says_not("A barrow goes");
+	garden.plot.details.around.has_drop = true;
+	garden.plot.details.around.drop = (struct place){ 0, 1 };
+	say_all();
+	says(" Load 3.8 cu ft, push a barrow 14 ft; 2 barrow loads, 4 ft each way. ");
+	says(" A barrow goes from the drop, at 0 in, 1 ft, to P1 4 ft. ");
+	says("beyond the 164 ft that its rate has in it.");
+	says("; barrow 0.000083 h per ft; ");
+	plot_set(&garden.plot, 0, HEAD_UNITS, "metric");
+	plot_set(&garden.plot, 0, HEAD_CELL, "300 mm");
+	say_all();
+	says(" barrow loads, 1.1 m each way. ");
+	says(" A barrow goes from the drop, at 0 mm, 300 mm, to P1 1.1 m. ");
+	says("beyond the 50 m that its rate has in it.");
+}
+END_TEST
+
 START_TEST(a_plate_compactor_takes_two_people)
 {
 	garden_rectangle(&garden, 'p', 4, 4);
@@ -586,6 +610,7 @@ Suite *test_suite(void)
 	tcase_add_test(steps,
 		a_step_says_people_hours_what_must_have_come_and_how_much_there_is_to_do);
 	tcase_add_test(steps, blocks_of_several_sizes_are_named_once_where_they_must_be_there);
+	tcase_add_test(steps, with_a_drop_it_is_said_how_far_a_barrow_goes);
 	tcase_add_test(steps, a_plate_compactor_takes_two_people);
 	tcase_add_test(steps, a_tool_of_several_steps_is_listed_once);
 	tcase_add_loop_test(steps, a_step_is_worded_by_what_the_plot_has, 0,

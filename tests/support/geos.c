@@ -137,6 +137,14 @@ double geos_apart(GEOSContextHandle_t geos, const GEOSGeometry *a, const GEOSGeo
 	return area_of(geos, GEOSSymDifference_r(geos, a, b));
 }
 
+double geos_apart_by(GEOSContextHandle_t geos, const GEOSGeometry *a, const GEOSGeometry *b)
+{
+	double distance;
+
+	ck_assert_int_eq(GEOSDistance_r(geos, a, b, &distance), 1);
+	return distance;
+}
+
 double geos_common(GEOSContextHandle_t geos, const GEOSGeometry *a, const GEOSGeometry *b)
 {
 	return area_of(geos, GEOSIntersection_r(geos, a, b));

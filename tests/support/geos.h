@@ -33,6 +33,8 @@ GEOSGeometry *geos_difference(GEOSContextHandle_t geos, const GEOSGeometry *a,
 	const GEOSGeometry *b);
 /* Area in only one of the two. */
 double geos_apart(GEOSContextHandle_t geos, const GEOSGeometry *a, const GEOSGeometry *b);
+/* The least distance between them, 0 where they touch. */
+double geos_apart_by(GEOSContextHandle_t geos, const GEOSGeometry *a, const GEOSGeometry *b);
 /* Area in both. */
 double geos_common(GEOSContextHandle_t geos, const GEOSGeometry *a, const GEOSGeometry *b);
 

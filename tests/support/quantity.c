@@ -11,7 +11,8 @@ static double unit_read(const char **at)
 {
 	static const struct { const char *word; double unit; } units[] = {
 		{ " cu yd", CUBIC_YARD }, { " cu ft", CUBIC_FOOT }, { " m3", 1 }, { " L", 0.001 },
-		{ " sq ft", SQUARE_FOOT }, { " m2", 1 }, { " kg", 1 }, { " g", 0.001 },
+		{ " sq ft", SQUARE_FOOT }, { " ft", 0.3048 }, { " m2", 1 }, { " kg", 1 },
+		{ " g", 0.001 },
 		{ " lb", POUND }, { " oz", POUND / 16 }, { " tons", 2000 * POUND },
 		{ " ton", 2000 * POUND }, { " t", 1000 },
 	};

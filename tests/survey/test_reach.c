@@ -25,10 +25,11 @@ static void given(const char *const *rows)
 static void check_beyond(nm arm, const char *const *rows)
 {
 	struct fence_map fences = fence_map_of(&plot, &arena);
+	struct house_map houses = house_map_of(&plot, 0, &arena);
 	unsigned char *beyond;
 
 	survey_plot(&survey, &arena, &plot);
-	beyond = reach_beyond(&survey, &fences, arm);
+	beyond = reach_beyond(&survey, &fences, &houses, arm);
 	for (int y = 0; rows[y]; y++)
 		for (int x = 0; rows[y][x]; x++)
 			ck_assert_msg(beyond[y * survey.columns + x] == (rows[y][x] == '#'),
@@ -66,6 +67,15 @@ START_TEST(the_middle_counts_and_as_far_as_the_arm_is_not_beyond_it)
 	check_beyond(FEET(3) / 2 - 1, ROWS { " ", " ", "#", NULL });
 	check_beyond(FEET(1) / 2, ROWS { " ", " ", "#", NULL });
 	check_beyond(FEET(1) / 2 - 1, ROWS { " ", "#", "#", NULL });
+}
+END_TEST
+
+START_TEST(nobody_stands_where_a_house_does)
+{
+	given(ROWS { "....", "bbbb", "bbbb", "....", NULL });
+	obstacles_add(&plot.details.around.houses, memory_string("House"))->cells =
+		(struct rectangle){ -1, 3, 9, 9 };
+	check_beyond(FEET(1), ROWS { "    ", "    ", "####", "    ", NULL });
 }
 END_TEST
 
@@ -170,6 +180,7 @@ START_TEST(reach_is_the_distance_to_the_nearest_side_one_can_stand_at)
 		struct random random = { (uint64_t)seed };
 		struct legs legs = LEGS_EMPTY;
 		struct fence_map map;
+		struct house_map houses;
 		unsigned char *beyond;
 		nm arm = random_between(&random, 0, 5000) * NM_PER_MM;
 
@@ -177,8 +188,9 @@ START_TEST(reach_is_the_distance_to_the_nearest_side_one_can_stand_at)
 		fence_at_random(&random);
 		fence_legs(&plot.details.fences[0], &legs);
 		map = fence_map_of(&plot, &arena);
+		houses = house_map_of(&plot, 0, &arena);
 		survey_plot(&survey, &arena, &plot);
-		beyond = reach_beyond(&survey, &map, arm);
+		beyond = reach_beyond(&survey, &map, &houses, arm);
 		for (int i = 0; i < survey.columns * survey.rows; i++) {
 			int x = i % survey.columns, y = i / survey.columns;
 			int64_t square = square_to_nearest(&legs, x, y), whole_mm = arm / NM_PER_MM;
@@ -210,6 +222,7 @@ Suite *test_suite(void)
 	tcase_add_checked_fixture(reach, NULL, teardown);
 	tcase_add_test(reach, four_feet_are_reached_from_both_sides_and_two_from_one);
 	tcase_add_test(reach, the_middle_counts_and_as_far_as_the_arm_is_not_beyond_it);
+	tcase_add_test(reach, nobody_stands_where_a_house_does);
 	tcase_add_test(reach, round_a_corner_one_reaches_as_the_crow_flies);
 	tcase_add_test(reach, one_does_not_stand_at_a_fence_a_bed_a_fixture_or_the_boundary);
 	tcase_add_test(reach, one_reaches_over_another_bed);

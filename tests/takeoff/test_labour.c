@@ -86,6 +86,107 @@ START_TEST(a_path_is_stripped_dug_tamped_based_edged_and_surfaced)
 }
 END_TEST
 
+static void drop_at(int x, int y)
+{
+	garden.plot.details.around.has_drop = true;
+	garden.plot.details.around.drop = (struct place){ x, y };
+}
+
+/* The path's middle is 2 1/2 ft across and 5 ft down from the drop on the average: 7 1/2 ft. Spoil
+ * of 62.5 cu ft at 2,400 lb a cu yd is 19 loads of 300 lb, base stone of 42 cu ft at 2,700 lb a cu
+ * yd is 14. Pushed at 200 ft a minute (from memory: J. C. Trautwine, The Civil Engineer's
+ * Pocket-Book, on wheelbarrows; edition and page not noted). What is spread has 50 m in its
+ * rate. */
+START_TEST(from_the_drop_loads_go_there_and_back)
+{
+	const double sod = 100 * 2 / 12.0 * CUBIC_FOOT, loam = 100 * 4 / 12.0 * CUBIC_FOOT;
+	const double there_and_back = 2 * 7.5 * FOOT, minute = 200 * FOOT;
+
+	garden_rectangle(&garden, 'p', 10, 10);
+	drop_at(5, 10);
+	garden_count(&garden);
+	CHECK({ RATE_STRIP, 100 * SQUARE_FOOT, 2.2 * sod }, { RATE_DIG, loam, 2.2 * loam },
+		{ RATE_LOAD, 1.25 * (sod + loam), 1.3 * 1.25 * (sod + loam) },
+		{ RATE_BARROW, 19 * there_and_back, 19 * there_and_back / minute / 60 },
+		{ RATE_TAMP, 100 * SQUARE_FOOT, 0 }, { RATE_FABRIC, 100 * SQUARE_FOOT, 0 },
+		{ RATE_BASE, loam, 1.0 * loam },
+		{ RATE_BARROW, 14 * there_and_back, 14 * there_and_back / minute / 60 },
+		{ RATE_EDGING, 40 * FOOT, 0 },
+		{ RATE_SURFACE, 100 * SQUARE_FOOT, 1.25 * 1.2 * sod });
+}
+END_TEST
+
+static double pushed_for(enum work_step step)
+{
+	const struct labours *labours = &garden.takeoff.work.labours;
+
+	for (int i = 0; i < labours->count; i++)
+		if (labours->list[i].kind == RATE_BARROW && labours->list[i].step == step)
+			return labours->list[i].quantity;
+	return 0;
+}
+
+/* Cells of 10 ft, 1 to 40 of them from the drop: 205 ft on the average, 62.484 m. The surface, 2 in
+ * on 4,000 sq ft, with what tamping takes and 5 % to spare 840 cu ft of 100 lb, is 280 loads. */
+START_TEST(of_what_is_spread_the_way_beyond_50_m_counts)
+{
+	garden_rectangle(&garden, 'p', 40, 1);
+	plot_set(&garden.plot, 0, HEAD_CELL, "10 ft");
+	drop_at(0, 0);
+	garden_count(&garden);
+	ck_assert_double_eq_tol(pushed_for(WORK_SURFACE), 280 * 2 * (62.484 - 50), 1e-6);
+	ck_assert_double_eq_tol(pushed_for(WORK_BASE), 560 * 2 * 62.484, 1e-6);
+}
+END_TEST
+
+START_TEST(a_rate_of_ones_own_for_a_barrow_goes_before_the_usual_one)
+{
+	garden_rectangle(&garden, 'p', 10, 10);
+	drop_at(5, 10);
+	rate(RATE_BARROW, "0.001 h per m");
+	garden_count(&garden);
+	ck_assert_double_eq_tol(need(RATE_BARROW)->hours, 19 * 2 * 7.5 * FOOT / 1000, 1e-9);
+	ck_assert_int_eq(need(RATE_BARROW)->source, RATE_OF_PLOT);
+}
+END_TEST
+
+/* A bed with its path, each with a way of its own: what both take goes as far as its parts do. */
+START_TEST(a_step_goes_as_far_as_what_it_takes_does)
+{
+	const struct barrow_ways *ways = &garden.takeoff.barrow_ways;
+	double dug[2] = { 0, 0 };
+	struct barrow_run run;
+
+	garden_rows(&garden, (const char *const[]){ "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", "bbbbbbbb",
+		"pppppppp", "pppppppp", NULL });
+	drop_at(0, 6);
+	garden_count(&garden);
+	for (int i = 0; i < garden.takeoff.earthwork.count; i++)
+		dug[garden.takeoff.earthwork.rows[i].region] +=
+			earth_sum(&garden.takeoff.earthwork.rows[i].bank);
+	run = barrow_run_of(&garden.takeoff, WORK_HAUL);
+	ck_assert_int_gt(ways->regions[0], ways->regions[1]);
+	ck_assert_double_eq_tol((double)run.way, (dug[0] * (double)ways->regions[0] +
+		dug[1] * (double)ways->regions[1]) / (dug[0] + dug[1]), 1);
+	ck_assert_int_eq(barrow_run_of(&garden.takeoff, WORK_FILL).way, ways->regions[0]);
+	ck_assert_int_eq(barrow_run_of(&garden.takeoff, WORK_MULCH).way, ways->regions[0]);
+	ck_assert_int_eq(barrow_run_of(&garden.takeoff, WORK_SURFACE).way, ways->regions[1]);
+	ck_assert_int_eq(barrow_run_of(&garden.takeoff, WORK_WALLS).loads, 0);
+	ck_assert_int_eq(barrow_run_of(&garden.takeoff, WORK_WALLS).way, 0);
+}
+END_TEST
+
+START_TEST(what_no_barrow_gets_to_is_in_no_way)
+{
+	garden_rectangle(&garden, 'b', 8, 4);
+	drop_at(4, 2);
+	garden_count(&garden);
+	ck_assert_int_gt(barrow_run_of(&garden.takeoff, WORK_FILL).loads, 0);
+	ck_assert_int_eq(barrow_run_of(&garden.takeoff, WORK_FILL).way, 0);
+	ck_assert_ptr_null(labour(RATE_BARROW));
+}
+END_TEST
+
 /* The same, seen by the ground: hours a cubic metre. Common practice, no published source (labour
  * factors of the trade in New Zealand, by whom and when not noted). */
 static const struct { const char *subsoil; double swell, digging, loading; } grounds[] = {
@@ -349,6 +450,11 @@ Suite *test_suite(void)
 	tcase_add_checked_fixture(quantities, NULL, teardown);
 	tcase_add_checked_fixture(rates, NULL, teardown);
 	tcase_add_test(quantities, a_path_is_stripped_dug_tamped_based_edged_and_surfaced);
+	tcase_add_test(quantities, from_the_drop_loads_go_there_and_back);
+	tcase_add_test(quantities, of_what_is_spread_the_way_beyond_50_m_counts);
+	tcase_add_test(quantities, a_rate_of_ones_own_for_a_barrow_goes_before_the_usual_one);
+	tcase_add_test(quantities, a_step_goes_as_far_as_what_it_takes_does);
+	tcase_add_test(quantities, what_no_barrow_gets_to_is_in_no_way);
 	tcase_add_loop_test(quantities, digging_and_loading_take_as_long_as_the_ground_is_heavy, 0,
 		sizeof grounds / sizeof *grounds);
 	tcase_add_test(quantities, a_raised_bed_takes_its_blocks_liner_fill_and_mulch);

@@ -118,7 +118,7 @@ static void plot_read(const char *path)
 }
 
 static const char *const samples[] = { "court", "elbow", "great-court", "ring", "rope-walk",
-	"snags" };
+	"snags", "well-yard" };
 enum { SAMPLES = sizeof samples / sizeof *samples };
 
 START_TEST(a_takeoff_of_the_samples_can_be_stopped_at_any_ask)

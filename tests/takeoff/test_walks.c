@@ -164,6 +164,34 @@ START_TEST(a_path_that_touches_nothing_but_open_ground_leads_nowhere)
 }
 END_TEST
 
+/* Between two corners, as the format has it. */
+static void put_house(int left, int top, int right, int bottom)
+{
+	obstacles_add(&garden.plot.details.around.houses, memory_string("House"))->cells =
+		(struct rectangle){ left, top, right - 1, bottom - 1 };
+}
+
+START_TEST(a_path_that_touches_a_house_leads_somewhere)
+{
+	static const char *const rows[] = { "......", ".ppp..", "......", NULL };
+
+	given(rows);
+	put_house(4, 0, 6, 3);
+	ck_assert_int_eq(count(SNAG_PATH_CUT_OFF), 0);
+	given(rows);
+	put_house(1, 2, 2, 3);
+	ck_assert_int_eq(count(SNAG_PATH_CUT_OFF), 0);
+	given(rows);
+	put_house(4, 2, 6, 3); /* a corner alone */
+	ck_assert_int_eq(count(SNAG_PATH_CUT_OFF), 1);
+	check_first(SNAG_PATH_CUT_OFF, 1, 1, "This path leads nowhere: it touches no gate, "
+		"fixture, bed, lawn, house or boundary.");
+	given(rows);
+	put_house(5, 0, 6, 3);
+	ck_assert_int_eq(count(SNAG_PATH_CUT_OFF), 1);
+}
+END_TEST
+
 START_TEST(paths_that_touch_are_one_whichever_leads_somewhere)
 {
 	check_cut_off(ROWS { ".....", ".pqs.", "...sb", NULL }, 0, PATH_TO_NOTHING);
@@ -335,6 +363,7 @@ Suite *test_suite(void)
 	tcase_add_test(paths, a_metric_path_is_900_mm_wide);
 	tcase_add_test(paths, a_path_that_nothing_leads_to_is_cut_off);
 	tcase_add_test(paths, a_path_that_touches_nothing_but_open_ground_leads_nowhere);
+	tcase_add_test(paths, a_path_that_touches_a_house_leads_somewhere);
 	tcase_add_test(paths, paths_that_touch_are_one_whichever_leads_somewhere);
 	tcase_add_test(paths, a_path_within_a_fence_needs_a_gate);
 	tcase_add_test(paths, a_gate_is_somewhere_to_lead_to);

@@ -221,10 +221,10 @@ START_TEST(loose_material_goes_by_the_barrow_each_by_itself)
 	double mulch = garden_item(&garden, "mulch")->order / CUBIC_FOOT;
 
 	ck_assert_double_gt(soil, 8.1);
-	ck_assert_int_eq(need(WORK_FILL)->barrows,
+	ck_assert_int_eq(need(WORK_FILL)->barrow.loads,
 		(int64_t)ceil(soil / (300 / (2000 / 27.0))) + (int64_t)ceil(compost / 6));
-	ck_assert_int_eq(need(WORK_MULCH)->barrows, (int64_t)ceil(mulch / 6));
-	ck_assert_int_eq(need(WORK_WALLS)->barrows, 0);
+	ck_assert_int_eq(need(WORK_MULCH)->barrow.loads, (int64_t)ceil(mulch / 6));
+	ck_assert_int_eq(need(WORK_WALLS)->barrow.loads, 0);
 }
 END_TEST
 

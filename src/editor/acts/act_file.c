@@ -1,9 +1,7 @@
 #include "base/path.h"
-#include "base/stop.h"
-#include "prices/prices.h"
-#include "report/deliver.h"
 #include "report/kind.h"
 #include "editor/acts/act_groups.h"
+#include "editor/acts/deliver.h"
 #include "editor/acts/shared.h"
 #include "editor/cards/card_ask.h"
 #include "editor/cards/plot_card.h"
@@ -61,69 +59,26 @@ static void act_save(struct editor *editor)
 	act_save_plot(editor);
 }
 
-/* A takeoff being written to a file. */
-struct delivering {
-	struct task task; /* first */
+/* What is written, while its file is asked for. */
+struct writing {
 	struct editor *editor;
-	const char *path;
 	unsigned parts; /* of the text */
-	bool force;
-	enum delivery delivery;
-	struct file_error error;
+	const char *path;
 };
 
 static void print(struct sink *out, const void *context)
 {
-	const struct delivering *to = context;
-	const struct editor *editor = to->editor;
+	const struct writing *writing = context;
+	const struct editor *editor = writing->editor;
 
-	report_print(report_kind_of(to->path), to->parts, out, editor->plot, &editor->takeoff,
-		editor->name);
+	report_print(report_kind_of(writing->path), writing->parts, out, editor->plot,
+		&editor->takeoff, editor->name);
 }
 
-/* Figures first, where they are not counted yet. */
-static bool deliver(struct task *task)
+static void say_written(struct editor *editor, const char *path)
 {
-	struct delivering *to = (struct delivering *)task;
-	const struct file_content content = { print, to };
-	char *book = prices_path(to->editor->plot, to->editor->store.path);
-	const struct delivery_from from = { to->editor->store.path, book, NULL };
-	bool is_counted = editor_refresh(to->editor);
+	int snags = (int)editor->takeoff.snags.count;
 
-	if (is_counted)
-		to->delivery = report_deliver(to->path, &content, &from, to->force, &to->error);
-	free(book);
-	return is_counted && !stop_asked();
-}
-
-/* False where it was given up. */
-static bool is_delivered(struct delivering *to, bool force)
-{
-	to->force = force;
-	return to->editor->asker->await(to->editor->asker, &to->task);
-}
-
-static bool takeoff_write(struct editor *editor, unsigned parts, const char *path,
-	struct fault *fault)
-{
-	struct delivering to = { { "Counting and writing the takeoff", deliver }, editor, path,
-		parts, .force = false };
-	bool is_done;
-	int snags;
-
-	if (parts != PARTS_ALL && report_kind_of(path) != REPORT_TEXT)
-		return fault_set(fault, 0, "A part is text: its file's name ends otherwise, as in "
-			".txt.");
-	price_book_recheck(editor);
-	is_done = is_delivered(&to, false);
-	if (is_done && to.delivery == DELIVERY_WOULD_REPLACE &&
-	    act_may_write_over(editor, to.error.sentence))
-		is_done = is_delivered(&to, true);
-	if (!is_done)
-		return fault_set(fault, 0, "Given up: nothing is written.");
-	if (to.delivery != DELIVERY_DONE)
-		return fault_set(fault, 0, "%s.", to.error.sentence);
-	snags = (int)editor->takeoff.snags.count;
 	if (!editor->takeoff.complete)
 		editor_say(editor, "Takeoff written to %s. It is incomplete: see the snags.", path);
 	else if (snags)
@@ -134,14 +89,23 @@ static bool takeoff_write(struct editor *editor, unsigned parts, const char *pat
 	if (editor->book_name && !editor->has_book)
 		text_add_sentence(&editor->message, "It has no prices: %s is not there, or cannot "
 			"be read.", editor->book_name);
-	return true;
 }
 
-/* What is written, while its file is asked for. */
-struct writing {
-	struct editor *editor;
-	unsigned parts;
-};
+static bool takeoff_write(struct editor *editor, unsigned parts, const char *path,
+	struct fault *fault)
+{
+	const struct writing writing = { editor, parts, path };
+
+	if (parts != PARTS_ALL && report_kind_of(path) != REPORT_TEXT)
+		return fault_set(fault, 0, "A part is text: its file's name ends otherwise, as in "
+			".txt.");
+	price_book_recheck(editor);
+	if (!act_deliver(editor, "Counting and writing the takeoff", path,
+		&(struct file_content){ print, &writing }, fault))
+		return false;
+	say_written(editor, path);
+	return true;
+}
 
 static bool takeoff_accept(struct card *card, struct fault *fault)
 {
@@ -190,7 +154,7 @@ static const char *paper_path(struct editor *editor, unsigned parts)
 
 static void act_takeoff(struct editor *editor)
 {
-	struct writing writing = { editor, parts_ask(editor) };
+	struct writing writing = { editor, parts_ask(editor), NULL };
 	struct field_spec file;
 
 	if (writing.parts == 0)
@@ -217,6 +181,7 @@ static void act_files(struct editor *editor)
 		{ .words = "Save as another file", .act = ACT_SAVE_AS },
 		{ .words = "Write a copy", .act = ACT_COPY },
 		{ .words = "Write the takeoff: what to buy and do", .act = ACT_TAKEOFF },
+		{ .words = "Write a drawing: the plan to scale", .act = ACT_DRAWING },
 		{ .words = "Price book", .act = ACT_PRICES },
 	};
 

@@ -100,6 +100,7 @@ static const struct figure_table labour_table = FIGURE_TABLE(labour_row, labour_
 struct step_row {
 	const char *step; /* its word: its title goes with what else there is */
 	int64_t barrows;
+	nm way;
 	double hours;
 	const struct labour_row *labour;
 	int labour_count;
@@ -108,6 +109,7 @@ struct step_row {
 static const struct figure step_figures[] = {
 	{ "step", NULL, NULL, FIELD(TEXT, step_row, step), .flags = ROW_KEY },
 	{ "barrows", NULL, NULL, FIELD(COUNT, step_row, barrows) },
+	{ "barrow_m", NULL, NULL, FIELD(LENGTH, step_row, way) },
 	{ "hours", NULL, NULL, FIELD(NUMBER, step_row, hours) },
 	{ "labour", NULL, NULL, FIELDS(ROWS, step_row, labour, labour_count),
 		.table = &labour_table },
@@ -143,8 +145,8 @@ static struct rows work_rows(struct arena *arena, const struct report *report)
 
 		for (int j = 0; j < step->labour_count; j++)
 			labour[j] = labour_row(&step->labour[j]);
-		rows[i] = (struct step_row){ work_step_word(step->step), step->barrows,
-			step->hours, labour, step->labour_count };
+		rows[i] = (struct step_row){ work_step_word(step->step), step->barrow.loads,
+			step->barrow.way, step->hours, labour, step->labour_count };
 	}
 	return (struct rows){ &step_table, rows, work->count };
 }

@@ -1,6 +1,7 @@
 #include "report/drawing/drawing.h"
 #include "report/drawing/lines.h"
 #include "report/drawing/point_numbers.h"
+#include "report/drawing/service_signs.h"
 #include "report/drawing/side_numbers.h"
 
 void drawing_make(struct drawing *out, struct arena *arena, const struct takeoff *takeoff,
@@ -19,6 +20,8 @@ void drawing_make(struct drawing *out, struct arena *arena, const struct takeoff
 	if (!setout)
 		side_numbers_write(points, plot, &takeoff->survey, &takeoff->walls);
 	fence_lines_number(points, plot, &takeoff->fences);
+	if (!setout)
+		service_signs_draw(points, plot, &takeoff->survey);
 	lines_fill(points, plot);
 }
 

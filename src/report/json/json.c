@@ -1,34 +1,18 @@
 #include "report/json/json.h"
 #include "base/stop.h"
 #include "prices/book_json.h"
+#include "report/json/json_plot.h"
 #include "report/json/json_rows.h"
 #include "report/json/json_setout.h"
+#include "report/json/json_snags.h"
 #include "report/words/item_words.h"
 #include "report/words/first_line.h"
 #include "report/words/labour_words.h"
-#include "report/words/snag_words.h"
 #include "report/words/work_words.h"
 
 #include <string.h>
 
-/* ---- Plot and survey ------------------------------------------------------------------------- */
-
-static void json_plot(const struct report *report)
-{
-	const struct survey *survey = &report->takeoff->survey;
-	const struct value *title = block_value(&report->plot->details.head, HEAD_TITLE);
-	cJSON *object = cJSON_CreateObject();
-
-	json_put(object, "title", json_text(title->set ? title->as.text : ""));
-	json_put(object, "units", json_text(report->units == UNITS_METRIC ? "metric" : "imperial"));
-	json_put(object, "cell_m", json_length(survey->cell));
-	json_put(object, "columns", json_count(survey->columns));
-	json_put(object, "rows", json_count(survey->rows));
-	json_put(object, "width_m", json_length(survey->columns * survey->cell));
-	json_put(object, "height_m", json_length(survey->rows * survey->cell));
-	sink_add(report->out, ",\n  \"plot\": ");
-	json_print(report->out, object);
-}
+/* ---- Survey ---------------------------------------------------------------------------------- */
 
 static void json_edges(const struct report *report)
 {
@@ -111,7 +95,7 @@ static void json_courses(struct sink *out, const void *row)
 	json_runs(out, &wall->cap);
 }
 
-/* ---- Items, costs, work, snags --------------------------------------------------------------- */
+/* ---- Items, costs, work ---------------------------------------------------------------------- */
 
 static cJSON *supplier_text(const struct report *report, const struct pack *pack)
 {
@@ -271,51 +255,13 @@ static void json_work(const struct report *report)
 			cJSON_AddItemToArray(items, json_text(item_id(report,
 				&takeoff->items.list[step->items[j]])));
 		json_put(row, "items", items);
-		json_put(row, "barrows", json_count(step->barrows));
+		json_put(row, "barrows", json_count(step->barrow.loads));
+		if (step->barrow.way > 0)
+			json_put(row, "barrow_m", json_length(step->barrow.way));
 		json_put(row, "hours",
 			step->has_hours ? json_number(step->hours) : cJSON_CreateNull());
 		json_put(row, "labour", labour_rows(step));
 		json_rows_add(&rows, row);
-	}
-	json_top_close(&rows);
-}
-
-/* The card, the keywords of its attributes, and whether the plan may be drawn otherwise. */
-static cJSON *cure_object(const struct report *report, const struct snag *snag)
-{
-	const struct cure *cure = snag_cure(snag);
-	cJSON *object = cJSON_CreateObject(), *keywords = cJSON_CreateArray();
-
-	for (int i = 0; i < cure->count; i++)
-		cJSON_AddItemToArray(keywords,
-			json_text(attribute_row(cure->attributes[i])->keyword));
-	json_put(object, "card", json_text(snag_card(report, snag)));
-	json_put(object, "attributes", keywords);
-	json_put(object, "drawing", cJSON_CreateBool(cure->by_drawing));
-	return object;
-}
-
-static void json_snags(const struct report *report)
-{
-	const struct snag_list *snags = &report->takeoff->snags;
-	struct json_rows rows = json_top_open(report->out, "snags");
-
-	for (size_t i = 0; i < snags->count && !stop_asked(); i++) {
-		const struct snag *snag = &snags->list[i];
-		cJSON *row = cJSON_CreateObject();
-
-		json_put(row, "code", json_text(snag_word(snag->code)));
-		json_put(row, "region", json_region(report->takeoff, snag->region));
-		json_put(row, "cell", json_place(snag->cell));
-		if (snag->side >= 0) {
-			json_put(row, "loop", json_count(snag->loop));
-			json_put(row, "side", json_count(snag->side));
-		}
-		json_put(row, "text", json_text(snag_sentence(report, snag)));
-		json_put(row, "source", json_text(snag_source(snag->code)));
-		json_put(row, "cure", cure_object(report, snag));
-		json_rows_add(&rows, row);
-		arena_clear(report->words);
 	}
 	json_top_close(&rows);
 }
@@ -359,6 +305,8 @@ static void json_shown(const struct report *report, const struct shown *shown)
 		json_print(report->out, json_object(report->takeoff, shown->table, row));
 		return;
 	}
+	if (shown->is_optional && count == 0)
+		return;
 	rows = json_top_open(report->out, shown->key);
 	for (int i = 0; i < count && !stop_asked(); i++, row += shown->table->row_size)
 		json_rows_print(&rows, report->takeoff, shown->table, row, more);

@@ -111,6 +111,17 @@ static void dig(struct page_maker *maker, const struct takeoff *takeoff)
 		page_note_line(maker, "Beds that are not laid out are in no total.");
 }
 
+static void services(struct page_maker *maker, const struct takeoff *takeoff)
+{
+	const struct service_lines *lines = &takeoff->services;
+
+	page_rows(maker, &service_line_table, lines->list, lines->count);
+	page_rows(maker, &kept_table, lines->kept, lines->kept_count);
+	if (lines->existing + lines->kept_count > 0)
+		page_note_line(maker, "What is dug by hand: takeoff --only services.");
+	page_if_empty(maker, "No line in the ground is told, and nothing kept.");
+}
+
 static void fence(struct page_maker *maker, const struct takeoff *takeoff)
 {
 	const struct fencing *fences = takeoff->fences.list;
@@ -246,7 +257,8 @@ static const struct {
 } table[] = {
 	{ "Areas", areas, false }, { "Edges", edges, false }, { "Beds", page_beds, false },
 	{ "Walls", walls, false }, { "Fill", fill, false }, { "Stone", stone, false },
-	{ "Dig", dig, false }, { "Fence", fence, false }, { "Set-out", page_setout, false },
+	{ "Dig", dig, false }, { "Services", services, false }, { "Fence", fence, false },
+	{ "Set-out", page_setout, false },
 	{ "Costs", costs, false }, { "Advice", page_advice, false },
 	{ "Snags", snags, false }, { "Changed", page_changed, .is_of_saved = true },
 };

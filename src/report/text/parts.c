@@ -27,6 +27,9 @@ static const struct part_row {
 		ALL_WALLS_AND_CAPS, 0, { print_programme } },
 	[PART_SETOUT] = { "setout", "Set-out", "strings and offsets", NOTHING,
 		AT(SET_OUT), { print_setout } },
+	[PART_SERVICES] = { "services", "Services", "lines in the ground, by hand near them",
+		NOTHING, AT(STRIP) | AT(SLEEVES), { print_services, print_by_hand,
+		print_trenches } },
 	[PART_DIG] = { "dig", "Dig and stone", "what is dug and laid on it",
 		ALL_WALLS, AT(STRIP) | AT(DIG) | AT(HAUL) | AT(TAMP) | AT(FABRIC) | AT(BASE) |
 		AT(EDGING) | AT(SURFACE), { print_dig, print_stone, print_fabric, print_edging } },

@@ -33,7 +33,6 @@ static struct report sheet_begin(struct sink *out, struct arena *words, const st
 
 	sink_print(out, "%s %d\n", first_line, FIRST_LINE_VERSION);
 	print_plan_head(&report);
-	print_blank(&report);
 	return report;
 }
 
@@ -44,6 +43,7 @@ void report_plan(struct sink *out, const struct plot *plot, const struct takeoff
 	const struct report report = sheet_begin(out, &words, plot, takeoff, name,
 		FIRST_LINE_PLAN);
 
+	print_blank(&report);
 	print_drawing(&report, NULL);
 	arena_clear(&words);
 }
@@ -55,7 +55,22 @@ void report_setout(struct sink *out, const struct plot *plot, const struct takeo
 	const struct report report = sheet_begin(out, &words, plot, takeoff, name,
 		FIRST_LINE_SETOUT);
 
+	print_blank(&report);
 	print_setout_all(&report);
+	arena_clear(&words);
+}
+
+void report_snags(struct sink *out, const struct plot *plot, const struct takeoff *takeoff,
+	const char *name)
+{
+	struct arena words = ARENA_EMPTY;
+	const struct report report = sheet_begin(out, &words, plot, takeoff, name,
+		FIRST_LINE_SNAGS);
+
+	if (takeoff->snags.count == 0)
+		print_note(&report, "No snags.");
+	else
+		print_snags(&report);
 	arena_clear(&words);
 }
 
@@ -117,7 +132,9 @@ void print_ordered(const struct report *report, enum section section)
 				item_label(report, item), item_amount(report, item, item->order),
 				note ? say(report, " (%s)", note) : "");
 	}
-	print_explained(report, "To order in all: %s.", say_text(report, &words));
+	if (words.length > 0)
+		print_explained(report, "To order in all: %s.", words.bytes);
+	text_fini(&words);
 }
 
 void print_blank(const struct report *report)

@@ -27,6 +27,11 @@ void report_plan(struct sink *out, const struct plot *plot, const struct takeoff
 void report_setout(struct sink *out, const struct plot *plot, const struct takeoff *takeoff,
 	const char *name);
 
+/* Prints the snags alone, as the front of the takeoff has them; where there is none, a line that
+ * says so. Its first line is "parterre snags 1". Pure. */
+void report_snags(struct sink *out, const struct plot *plot, const struct takeoff *takeoff,
+	const char *name);
+
 /* What is printed with: words in the arena. */
 struct report report_of(struct sink *out, struct arena *words, const struct plot *plot,
 	const struct takeoff *takeoff, const char *name);
@@ -37,6 +42,9 @@ void print_front(const struct report *report);
 void print_shopping(const struct report *report);
 void print_programme(const struct report *report);
 void print_setout(const struct report *report);
+void print_services(const struct report *report); /* lines in the ground */
+void print_by_hand(const struct report *report);  /* what is dug by hand near them */
+void print_trenches(const struct report *report); /* of lines to lay, and sleeves */
 void print_dig(const struct report *report);
 void print_stone(const struct report *report);   /* bases and surfaces */
 void print_fabric(const struct report *report);

@@ -53,6 +53,8 @@ static bool matters(const struct report *report, const struct block *block, enum
 		return has_goods(&takeoff->items, a);
 	case SUBJECT_BULK:
 		return has_bulk(&takeoff->items);
+	case SUBJECT_HOUSE:
+		return report->plot->details.around.houses.count > 0;
 	default:
 		return takeoff_has(takeoff, attribute_row(a)->subject);
 	}

@@ -2,6 +2,7 @@
 #include "base/spell.h"
 #include "report/words/caution_words.h"
 #include "report/words/labour_words.h"
+#include "report/words/notice_words.h"
 #include "report/words/work_words.h"
 
 /* The columns of a list: what, and its words. */
@@ -81,6 +82,8 @@ static void print_head(const struct report *report)
 	text_add_repeat(&line, '_', 17);
 	TABLE_ROW(&table, "Address", line.bytes);
 	text_fini(&line);
+	if (*notice_words(report))
+		TABLE_ROW(&table, "Notice", notice_words(report));
 	if (!report->takeoff->complete)
 		TABLE_ROW(&table, "INCOMPLETE", say(report, "%s: what they need is in no total",
 			missing_words(report)));

@@ -2,6 +2,7 @@
 #include "base/stop.h"
 #include "report/drawing/drawing.h"
 #include "report/drawing/scale.h"
+#include "report/drawing/service_signs.h"
 
 #include <string.h>
 
@@ -226,15 +227,26 @@ static const char *fences_words(const struct report *report)
 	return say_text(report, &words);
 }
 
+/* What is there, what is laid, what is dug by hand. */
+static const char *services_words(const struct report *report)
+{
+	const struct service_lines *lines = &report->takeoff->services;
+
+	return say(report, "%s%s%s", lines->existing > 0 ? " A line in the ground is * where it is "
+		"there already." : "", lines->to_lay > 0 ? " A line to lay is ~." : "",
+		service_signs_by_hand(report->plot) ? " Ground with / is dug by hand (--only "
+		"services)." : "");
+}
+
 static void print_signs(const struct report *report, const struct cuts *cuts)
 {
 	print_note(report, "%s%s Lines of - | + go round beds and fixtures, dots along other "
-		"edges.%s%s%s", scale_sentences(report, cuts), letters_words(report),
+		"edges.%s%s%s%s", scale_sentences(report, cuts), letters_words(report),
 		has_sheets(&report->takeoff->walls) ? " A number in a bed's line is a side's, "
 		"as on its laying sheet." : "",
 		report->takeoff->fences.count > 0 ? " Fence: = and #; post: o and its number; "
 		"gate: a gap and G." : "",
-		fences_words(report));
+		fences_words(report), services_words(report));
 }
 
 /* The same of a plan with numbers of points. */

@@ -63,16 +63,18 @@ static const char *people_cell(const struct report *report, const struct planned
 	return plain_count(report, crew < 2 && caution_takes_two(report, step) ? 2 : crew);
 }
 
-/* "Dig 37.5 cu ft, dig 6 post holes; 9 barrow loads. " */
+/* "Dig 37.5 cu ft, dig 6 post holes; 9 barrow loads, 18 ft each way. " */
 static const char *labour_sentence(const struct report *report, const struct planned_step *step)
 {
 	struct text words = TEXT_EMPTY;
 
 	for (int i = 0; i < step->labour_count; i++)
 		text_print(&words, "%s%s", i ? ", " : "", labour_words(report, &step->labour[i]));
-	if (step->barrows > 0)
+	if (step->barrow.loads > 0)
 		text_print(&words, "%s%s", words.length ? "; " : "",
-			word_count(report, step->barrows, "barrow load", "barrow loads"));
+			word_count(report, step->barrow.loads, "barrow load", "barrow loads"));
+	if (step->barrow.way > 0)
+		text_print(&words, ", %s each way", word_way(report, step->barrow.way));
 	text_add(&words, words.length ? ". " : "");
 	return capital(report, say_text(report, &words));
 }
@@ -151,6 +153,15 @@ static const char *missing_line(const struct report *report)
 	return NULL;
 }
 
+/* Several steps may have work of one kind. */
+static bool is_before(const struct labours *labours, int at)
+{
+	for (int i = 0; i < at; i++)
+		if (labours->list[i].kind == labours->list[at].kind)
+			return true;
+	return false;
+}
+
 /* "strip 0.0104 h per sq ft; dig 0.2 h per cu ft (the plot)" */
 static const char *rates_words(const struct report *report)
 {
@@ -160,7 +171,7 @@ static const char *rates_words(const struct report *report)
 	for (int i = 0; i < labours->count; i++) {
 		const struct labour *labour = &labours->list[i];
 
-		if (labour->source != RATE_UNKNOWN)
+		if (labour->source != RATE_UNKNOWN && !is_before(labours, i))
 			text_print(&words, "%s%s %s%s", words.length ? "; " : "",
 				attribute_row(labour->kind)->keyword,
 				tied(report, labour_rate(report, labour)),
@@ -184,11 +195,46 @@ static void print_hours(const struct report *report)
 		"plot: %s.", tied(report, line)));
 }
 
+/* ---- Ways of a barrow ------------------------------------------------------------------------ */
+
+/* "B1 14 ft, P1 11 ft, Pickets 10 ft and 3 more" */
+static const char *ways_words(const struct report *report)
+{
+	const struct barrow_ways *ways = &report->takeoff->barrow_ways;
+	struct text words = TEXT_EMPTY;
+
+	for (int i = 0; i < ways->count && i < NAMED_MOST; i++) {
+		const struct barrow_way *way = &ways->list[i];
+
+		text_print(&words, "%s%s%c%s", i ? ", " : "", way->fence ? way->fence :
+			plain_region(report, way->region), PAGE_TIE,
+			word_way(report, way->length));
+	}
+	if (ways->count > NAMED_MOST)
+		text_print(&words, " and%c%s%cmore", PAGE_TIE,
+			plain_count(report, ways->count - NAMED_MOST), PAGE_TIE);
+	return say_text(report, &words);
+}
+
+static void print_ways(const struct report *report)
+{
+	if (report->takeoff->barrow_ways.count == 0)
+		return;
+	print_note(report, "A barrow goes from the drop, at %s, to %s.", tied(report,
+		plain_corner(report, report->plot->details.around.drop)), ways_words(report));
+	print_explained(report, "That is along rows and columns of cells, over paths, lawns and "
+		"open ground and through gates: to a path or a lawn on the average of its cells, "
+		"to a bed of the sides where it can stand. Hours count the way there and back; "
+		"of what is spread only what lies beyond the %s that its rate has in it.",
+		report->units == UNITS_METRIC ? "50\tm" : "164\tft");
+}
+
 void print_programme(const struct report *report)
 {
 	if (report->takeoff->work.count == 0)
 		return;
 	print_steps(report);
+	print_ways(report);
 	if (report->is_whole) {
 		print_lines(report, 0, 0, "Hours of one person; +: more that has no rate. How it "
 			"is done: --only programme.");

@@ -230,6 +230,56 @@ static void add_lighter_bags(struct text *words, const struct report *report)
 	}
 }
 
+/* ---- Room for it ----------------------------------------------------------------------------- */
+
+/* "56 sq ft", "5.3 m2": up to the next whole one, or tenth. */
+static const char *ground_words(const struct report *report, double area)
+{
+	bool is_metric = report->units == UNITS_METRIC;
+	double foot = metres(NM_PER_FOOT);
+
+	return tied(report, say(report, "%s %s", is_metric ?
+		plain_decimal(report, ceil(area * 10 - 1e-6) / 10, 1) :
+		plain_count(report, (int64_t)whole(area / (foot * foot))),
+		is_metric ? "m2" : "sq ft"));
+}
+
+static const char *heap_words(const struct report *report, const struct heap *heap)
+{
+	const char *what = heap->item == NO_ITEM ?
+		word_count(report, heap->pallets, "pallet", "pallets") :
+		item_label(report, &report->takeoff->items.list[heap->item]);
+
+	return say(report, "%s %s", what, ground_words(report, heap->area));
+}
+
+/* "Stone and fabric: Base stone 56 sq ft, Stone with fines 30 sq ft; Block and adhesive: 2 pallets
+ * 32 sq ft" */
+static void print_heaps(const struct report *report)
+{
+	const struct heaps *heaps = &report->takeoff->heaps;
+	struct text words = TEXT_EMPTY;
+
+	for (int i = 0; i < heaps->count; i++) {
+		const struct heap *heap = &heaps->list[i];
+		bool is_same = i > 0 && heap->day == heaps->list[i - 1].day;
+
+		text_print(&words, "%s", i == 0 ? "" : is_same ? ", " : "; ");
+		if (!is_same)
+			text_print(&words, "%s: ", word_heading(&day_words[heap->day]));
+		text_add(&words, heap_words(report, heap));
+	}
+	if (words.length)
+		print_lines(report, 0, 0, "Ground at the drop for each day's goods: %s.",
+			words.bytes);
+	if (words.length)
+		print_explained(report, "Loose goods lie on heaps of 35 degrees, %s high at the "
+			"most, blocks and bags on pallets of 1\tt: common practice, no published "
+			"source. Gaps between them come on top.",
+			report->units == UNITS_METRIC ? "1.5\tm" : "5\tft");
+	text_fini(&words);
+}
+
 static bool has_block(const struct item_list *items)
 {
 	for (size_t i = 0; i < items->count; i++)
@@ -275,4 +325,5 @@ void print_shopping(const struct report *report)
 	if (takeoff->book)
 		print_sums(report);
 	print_notes(report);
+	print_heaps(report);
 }

@@ -25,6 +25,12 @@ static const struct caution cautions[] = {
 		"asks. Marks cover public lines only, and expire: private water, power, gas and "
 		"drains need a private locator. In the zone of a mark dig by hand. Smell of gas: "
 		"stop, leave, call." } },
+	{ "services", 0, { .all = FACT(LINES), .words =
+		"What the plan shows of lines is what somebody told: the marks on the ground go "
+		"first." } },
+	{ "services", 0, { .all = FACT(KEPT), .words =
+		"Within what is kept nothing heavy drives, and no root thicker than a thumb is "
+		"cut." } },
 	{ "services", AT(FABRIC) | AT(EDGING), { .all = FACT(FABRIC) | FACT(EDGING), .words =
 		"Pins and spikes find lines too." } },
 	{ "services", AT(FABRIC), { .all = FACT(FABRIC), .none = FACT(EDGING), .words =
@@ -43,9 +49,9 @@ static const struct caution cautions[] = {
 		"So is a gate that is to keep children from water." } },
 	{ "code", AT(FIXTURES_INSIDE) | AT(FIXTURES), { .all = FACT(FIXTURES), .words =
 		"A fixture that holds water: local code; a small child drowns in very little." } },
-	{ "licence", AT(SLEEVES), { .any = FACT(PATHS) | FACT(WALLS), .words =
+	{ "licence", AT(SLEEVES), { .any = FACT(PATHS) | FACT(WALLS) | FACT(LAID), .words =
 		"Wiring, plumbing and backflow are licensed practice." } },
-	{ "pits", AT(DIG), { .any = FACT(ZONES) | FACT(HOLES), .words =
+	{ "pits", AT(DIG), { .any = FACT(ZONES) | FACT(HOLES) | FACT(LAID), .words =
 		"Cover or rail off what stands open." } },
 	{ "pits", AT(DIG), { .all = FACT(DEEP), .words =
 		"Nobody in a trench more than 4 ft deep that is not shored.", .metric =

@@ -54,7 +54,8 @@ static bool is_json(struct view view)
 	return take_after_blanks(&view, "{") && take_after_blanks(&view, "\"format\"") &&
 		take_after_blanks(&view, ":") &&
 		(take_after_blanks(&view, "\"" FIRST_LINE_JSON "\"") ||
-		take_after_blanks(&view, "\"" FIRST_LINE_COMPARE_JSON "\""));
+		take_after_blanks(&view, "\"" FIRST_LINE_COMPARE_JSON "\"") ||
+		take_after_blanks(&view, "\"" FIRST_LINE_SNAGS_JSON "\""));
 }
 
 bool report_is_takeoff(const char *bytes, size_t length)
@@ -62,8 +63,9 @@ bool report_is_takeoff(const char *bytes, size_t length)
 	struct view view = { bytes, bytes + length };
 
 	return is_text(view, FIRST_LINE_TEXT) || is_text(view, FIRST_LINE_PLAN) ||
-		is_text(view, FIRST_LINE_SETOUT) || is_text(view, FIRST_LINE_COMPARE) ||
-		is_json(view);
+		is_text(view, FIRST_LINE_SETOUT) || is_text(view, FIRST_LINE_SNAGS) ||
+		is_text(view, FIRST_LINE_COMPARE) || is_json(view) ||
+		take(&view, FIRST_LINE_DRAWING);
 }
 
 bool report_is_table(const char *bytes, size_t length)

@@ -1,5 +1,5 @@
-/* How a takeoff, or a plan or a set-out sheet by itself, begins, so that report_is_takeoff knows it
- * again. */
+/* How a takeoff, a plan, a set-out sheet, a drawing, snags and a comparison begin, so that
+ * report_is_takeoff knows them again. */
 #ifndef REPORT_WORDS_FIRST_LINE_H
 #define REPORT_WORDS_FIRST_LINE_H
 
@@ -9,6 +9,7 @@
 #define FIRST_LINE_TEXT "parterre takeoff" /* and after a blank the version: the whole first line */
 #define FIRST_LINE_PLAN "parterre plan"    /* the same of a plan */
 #define FIRST_LINE_SETOUT "parterre setout" /* and of a set-out sheet */
+#define FIRST_LINE_SNAGS "parterre snags"  /* and of snags */
 #define FIRST_LINE_JSON "parterre-takeoff" /* the value of "format", the first key */
 
 #define FIRST_LINE_CSV "section,id,item,size," /* the first columns, whatever comes after them */
@@ -16,9 +17,12 @@
  * version. */
 #define FIRST_LINE_COMPARE "parterre compare"
 #define FIRST_LINE_COMPARE_JSON "parterre-compare"
+#define FIRST_LINE_SNAGS_JSON "parterre-snags"
+/* The same of a drawing, of which it is two lines: the version comes after them. */
+#define FIRST_LINE_DRAWING "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<!-- parterre drawing "
 
-/* True where bytes begin like a takeoff or a comparison, text or JSON, a plan or a set-out
- * sheet, that a new one may overwrite. */
+/* True where bytes begin like a takeoff, a comparison or snags, text or JSON, a plan, a set-out
+ * sheet or a drawing, that a new one may overwrite. */
 bool report_is_takeoff(const char *bytes, size_t length);
 /* True where bytes begin like one for a spreadsheet: people fill such tables in, so that a new one
  * may not. */

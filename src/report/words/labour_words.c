@@ -1,5 +1,6 @@
 #include "report/words/labour_words.h"
 #include "base/measure.h"
+#include "base/number.h"
 
 #include <math.h>
 #include <string.h>
@@ -9,7 +10,7 @@ static const struct { const char *doing, *many, *one; } works[] = {
 #define AT(name) [RATE_##name - RATE_STRIP]
 	AT(STRIP) = { "strip", "of sod", NULL }, AT(DIG) = { "dig", "", NULL },
 	AT(HOLE) = { "dig", "post holes", "post hole" }, AT(POST) = { "set", "posts", "post" },
-	AT(LOAD) = { "load", "", NULL },
+	AT(LOAD) = { "load", "", NULL }, AT(BARROW) = { "push a barrow", "", NULL },
 	AT(TAMP) = { "tamp", "of ground", NULL }, AT(FABRIC) = { "lay", "of fabric", NULL },
 	AT(BASE) = { "lay", "of base", NULL }, AT(FIXTURE) = { "set", "fixtures", "fixture" },
 	AT(BLOCK) = { "lay", "blocks", "block" }, AT(CAP) = { "lay", "caps", "cap" },
@@ -29,11 +30,22 @@ static enum quantity quantity_of(enum attribute kind)
 	return attribute_row(kind)->rule.quantity;
 }
 
+const char *word_way(const struct report *report, nm way)
+{
+	nm step = report->units == UNITS_METRIC ? 100 * NM_PER_MM : NM_PER_FOOT;
+
+	return word_length(report, nm_most((way + step / 2) / step, 1) * step);
+}
+
 static const char *quantity_words(const struct report *report, const struct labour *labour)
 {
 	switch (quantity_of(labour->kind)) {
-	case QUANTITY_HOURS_LENGTH:
-		return word_length(report, llround(labour->quantity * (double)NM_PER_M));
+	case QUANTITY_HOURS_LENGTH: {
+		nm length = llround(labour->quantity * (double)NM_PER_M);
+
+		return labour->kind == RATE_BARROW ? word_way(report, length) :
+			word_length(report, length);
+	}
 	case QUANTITY_HOURS_AREA:
 		return word_area(report, labour->quantity);
 	case QUANTITY_HOURS_VOLUME:
@@ -98,8 +110,9 @@ static const char *unit_shown(const struct report *report, enum attribute kind, 
 	}
 }
 
-/* So many that a rate times its quantity gives the hours that stand beside it. */
-enum { RATE_PLACES = 4 };
+/* So many that a rate times its quantity gives the hours that stand beside it: a barrow goes far in
+ * little time. */
+enum { RATE_PLACES = 4, BARROW_PLACES = 6 };
 
 const char *labour_rate(const struct report *report, const struct labour *labour)
 {
@@ -107,7 +120,8 @@ const char *labour_rate(const struct report *report, const struct labour *labour
 	const char *unit = unit_shown(report, labour->kind, &si);
 
 	return say(report, "%s h per %s",
-		plain_decimal(report, labour->hours / labour->quantity * si, RATE_PLACES), unit);
+		plain_decimal(report, labour->hours / labour->quantity * si,
+		labour->kind == RATE_BARROW ? BARROW_PLACES : RATE_PLACES), unit);
 }
 
 const char *labour_source(const struct labour *labour)

@@ -16,6 +16,9 @@ const char *labour_rate(const struct report *report, const struct labour *labour
 /* Who gives the rate: "the plot", "the price book", "usual *"; "" where nobody does. */
 const char *labour_source(const struct labour *labour);
 
+/* "18 ft", "5.4 m": a way of a barrow, to whole feet or 100 mm. */
+const char *word_way(const struct report *report, nm way);
+
 /* "3.4 hours"; "2.5 days". */
 const char *word_hours(const struct report *report, double hours);
 const char *word_days(const struct report *report, double days);

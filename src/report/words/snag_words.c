@@ -65,6 +65,18 @@ static const struct {
 	[SNAG_FIXTURE_TALL] = { "fixture-tall",
 		"Common practice, no published source: children climb." },
 	[SNAG_FIXTURE_NO_PATH] = { "fixture-no-path", "Common practice, no published source." },
+	[SNAG_HOUSE_NEAR] = { "house-near",
+		"Soil against a house keeps its wall damp: common practice, no published source." },
+	[SNAG_HOUSE_COVERED] = { "house-covered",
+		"Geometry: a house and what is laid take the same ground." },
+	[SNAG_HOUSE_FENCE] = { "house-fence",
+		"Geometry: a house and a fence take the same ground." },
+	[SNAG_DROP_CUT_OFF] = { "drop-cut-off", "Common practice, no published source." },
+	[SNAG_SERVICE_NEAR] = { "service-near",
+		"Common Ground Alliance, Best Practices, 5.19, on the tolerance zone, and the law "
+		"of some states, which is stricter; both as quoted. Your state's rule goes "
+		"first." },
+	[SNAG_KEEP_DUG] = { "keep-dug", "What the plot says is kept." },
 	[SNAG_NAME_OPEN] = { "name-open", "The plot's own names." },
 	[SNAG_MIRROR_BROKEN] = { "mirror-broken", "The plot's own mirror." },
 };
@@ -98,6 +110,8 @@ const char *snag_source(enum snag_code code)
 #define CORNER_PIECE "is only {1} long, or shows a sawn end: {2} or more, and the block's own " \
 	"end outwards, would hold better."
 #define NO_SOIL "No soil fits: of the wall's {0} the top {1} stay free, {2} are mulch"
+
+#define BARROW_BLOCKED "beds, fixtures, a house or a fence without a gate are in the way."
 
 #define BY_DRAWING .cure = { .by_drawing = true }
 #define BY(...) .cure = { { __VA_ARGS__ }, \
@@ -203,12 +217,42 @@ static const struct kind {
 	{ SNAG_PATH_CUT_OFF, PATH_TO_NOTHING, "This path leads nowhere: it touches no gate, "
 		"fixture, bed, lawn or boundary.",
 		BY_DRAWING },
+	{ SNAG_PATH_CUT_OFF, PATH_TO_NO_HOUSE, "This path leads nowhere: it touches no gate, "
+		"fixture, bed, lawn, house or boundary.",
+		BY_DRAWING },
 	{ SNAG_LAWN_NARROW, 0, "Less than {0} of lawn: too narrow to mow.",
 		BY_DRAWING },
 	{ SNAG_FIXTURE_TALL, 0, "{0} high and {1} across its narrower way, over {2}: fix it "
 		"against tipping.",
 		BY_DRAWING_OR(FIXTURE_HEIGHT) },
 	{ SNAG_FIXTURE_NO_PATH, 0, "No path touches this fixture.",
+		BY_DRAWING },
+	{ SNAG_HOUSE_NEAR, 0, "This bed is nearer to a house than {0}.",
+		BY_DRAWING },
+	{ SNAG_HOUSE_COVERED, 0, "A house stands on this ground.",
+		BY_DRAWING },
+	{ SNAG_HOUSE_FENCE, 0, "The fence goes through a house for {0}.",
+		BY_DRAWING },
+	{ SNAG_DROP_CUT_OFF, DROP_REGION, "No barrow gets here from the drop: " BARROW_BLOCKED,
+		BY_DRAWING },
+	{ SNAG_DROP_CUT_OFF, DROP_WHOLLY, "No barrow gets from the drop to anything: "
+		BARROW_BLOCKED,
+		BY_DRAWING },
+	{ SNAG_SERVICE_NEAR, HAND_GROUND, "Ground is worked here nearer than {0} to a line that "
+		"is there: by hand, as the part services lists it.",
+		BY_DRAWING },
+	{ SNAG_SERVICE_NEAR, HAND_HOLE, "A post's hole comes nearer than {0} to a line that is "
+		"there: by hand, never by auger.",
+		BY_DRAWING },
+	{ SNAG_SERVICE_NEAR, HAND_TRENCH, "The trench of a line to lay comes nearer than {0} to a "
+		"line that is there: by hand, as the part services lists it.",
+		BY_DRAWING },
+	{ SNAG_KEEP_DUG, HAND_GROUND, "Ground is worked here within something that is to be kept.",
+		BY_DRAWING },
+	{ SNAG_KEEP_DUG, HAND_HOLE, "A post's hole is dug within something that is to be kept.",
+		BY_DRAWING },
+	{ SNAG_KEEP_DUG, HAND_TRENCH, "The trench of a line to lay goes through something that is "
+		"to be kept.",
 		BY_DRAWING },
 	{ SNAG_NAME_OPEN, 0, "A name stands here on open ground: it names nothing.",
 		BY_DRAWING },

@@ -1,4 +1,5 @@
 #include "report/words/work_words.h"
+#include "report/words/notice_words.h"
 #include "report/words/phrases.h"
 
 #include <string.h>
@@ -52,6 +53,9 @@ static const struct step_phrase phrases[] = {
 		"Holes as listed with the fence." } },
 	{ WORK_DIG, DOING, { .all = FACT(HOLES) | FACT(SOD), .words =
 		"Their sod comes out with the rest." } },
+	{ WORK_DIG, DOING, { .all = FACT(LINES), .words =
+		"By hand near lines that are there, as listed with the services." } },
+	{ WORK_DIG, DOING, { .all = FACT(KEPT), .words = "By hand within what is kept." } },
 	{ WORK_DIG, DOING, { .all = FACT(TOPSOIL), .words = "Topsoil on a heap of its own." } },
 	{ WORK_DIG, TOOLS, { .words = "spade, pick, barrow, level" } },
 	{ WORK_DIG, TOOLS, { .all = FACT(HOLES),
@@ -78,6 +82,9 @@ static const struct step_phrase phrases[] = {
 	{ WORK_SLEEVES, DOING, { .all = FACT(WALLS), .none = FACT(PATHS), .words =
 		"Whatever is to run under walls, water or low voltage, goes in now, in a sleeve "
 		"and as deep as local code asks." } },
+	{ WORK_SLEEVES, DOING, { .all = FACT(LAID), .words =
+		"Trenches and sleeves as listed with the services; each is put back and tamped "
+		"once its line has been inspected." } },
 	{ WORK_SLEEVES, TOOLS, { .words = "pipe sleeves, narrow spade" } },
 
 	{ WORK_SET_ASIDE, TITLE, { .all = FACT(REUSED) | FACT(BACKFILL),
@@ -262,7 +269,10 @@ const char *step_title(const struct report *report, enum work_step step)
 
 const char *step_doing(const struct report *report, enum work_step step)
 {
-	return part_words(report, step, DOING, " ");
+	const char *words = part_words(report, step, DOING, " ");
+	const char *notice = step == WORK_SERVICES ? notice_sentence(report) : "";
+
+	return *notice ? say(report, "%s %s", words, notice) : words;
 }
 
 /* Whether a list of words with commas has the word. */
@@ -306,6 +316,7 @@ const char *uncounted_words(const struct report *report)
 		{ .any = FENCE, .words = "screws, preservative" },
 		{ .all = FACT(POSTS), .words = "post caps" },
 		{ .all = FACT(FIXTURES), .words = "fixtures" },
+		{ .all = FACT(LAID), .words = "the pipes and cables themselves" },
 		{ .all = FACT(BEDS), .words = "plants" },
 		{ .words = "tools" },
 	};

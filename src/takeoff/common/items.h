@@ -6,7 +6,7 @@
 #include "takeoff/common/purchase.h"
 
 /* In the order of listing. Stone includes base, surface, fabric, liner and edging; other goods are
- * the plot's own. */
+ * sleeves and the plot's own. */
 enum section {
 	SECTION_DIG, SECTION_STONE, SECTION_WALLS, SECTION_FILL, SECTION_LAWN, SECTION_FENCE,
 	SECTION_OTHER

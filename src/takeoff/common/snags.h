@@ -41,6 +41,12 @@ enum snag_code {
 	SNAG_LAWN_NARROW, /* the least width */
 	SNAG_FIXTURE_TALL, /* its height, its width, the greatest height */
 	SNAG_FIXTURE_NO_PATH,
+	SNAG_HOUSE_NEAR,  /* the least distance */
+	SNAG_HOUSE_COVERED, /* no figures */
+	SNAG_HOUSE_FENCE, /* how much of it stands within a house */
+	SNAG_DROP_CUT_OFF, /* `kind`: enum drop_cut_off */
+	SNAG_SERVICE_NEAR, /* how near is too near; `kind`: enum hand_kind */
+	SNAG_KEEP_DUG,    /* `kind`: enum hand_kind */
 	SNAG_NAME_OPEN,   /* no figures */
 	SNAG_MIRROR_BROKEN, /* the last */
 	SNAG_CODES
@@ -59,8 +65,13 @@ enum fill_none {
 /* Why a wall may stand so high and no higher: nothing else is the matter; a side is long; the
  * subsoil is clay. */
 enum wall_slender { WALL_SLENDER, WALL_SLENDER_LONG, WALL_SLENDER_CLAY };
-/* Nobody gets to the path; it leads to nothing. */
-enum path_cut_off { PATH_UNREACHED, PATH_TO_NOTHING };
+/* What is dug where it is to be dug by hand, or not at all: ground of a region, a post's hole, the
+ * trench of a line to lay. */
+enum hand_kind { HAND_GROUND, HAND_HOLE, HAND_TRENCH };
+/* Nobody gets to the path; it leads to nothing; the same where it might have led to a house. */
+enum path_cut_off { PATH_UNREACHED, PATH_TO_NOTHING, PATH_TO_NO_HOUSE };
+/* No barrow gets from the drop to the region; to anything. */
+enum drop_cut_off { DROP_REGION, DROP_WHOLLY };
 
 /* The cells around what a snag touches, all inclusive: by it one tells which are images of one
  * another in the mirror. */

@@ -19,8 +19,7 @@ static struct rectangle beside(const struct survey *survey, struct leg leg)
 	return r;
 }
 
-/* Adds a snag around the cells that have a part of the leg as a side. */
-static struct snag *warn_at(const struct basis *basis, enum snag_code code, struct leg on,
+struct snag *fence_warn_at(const struct basis *basis, enum snag_code code, struct leg on,
 	const nm figures[static SNAG_FIGURES])
 {
 	struct rectangle cells = beside(basis->survey, on);
@@ -34,7 +33,7 @@ static struct snag *warn_at(const struct basis *basis, enum snag_code code, stru
 
 static void warn_tight(const struct basis *basis, struct leg on, bool is_gate, nm length)
 {
-	warn_at(basis, SNAG_FENCE_TIGHT, on, SNAG_FIGURES_OF(length))->kind = is_gate;
+	fence_warn_at(basis, SNAG_FENCE_TIGHT, on, SNAG_FIGURES_OF(length))->kind = is_gate;
 }
 
 static void warn_legs(const struct basis *basis, const struct fencing *fencing)
@@ -55,9 +54,9 @@ static void warn_whole(const struct basis *basis, const struct fencing *fencing)
 	nm high = block_length(basis->allow, ALLOW_FENCE_HIGH);
 
 	if ((double)hole * (double)hole < 2 * (double)post * (double)post)
-		warn_at(basis, SNAG_FENCE_HOLE, on, SNAG_FIGURES_OF(hole, post));
+		fence_warn_at(basis, SNAG_FENCE_HOLE, on, SNAG_FIGURES_OF(hole, post));
 	if (height > high)
-		warn_at(basis, SNAG_FENCE_HIGH, on, SNAG_FIGURES_OF(height, high));
+		fence_warn_at(basis, SNAG_FENCE_HIGH, on, SNAG_FIGURES_OF(height, high));
 }
 
 /* ---- Gates ----------------------------------------------------------------------------------- */
@@ -125,7 +124,7 @@ static void warn_gates(const struct basis *basis, const struct fencing *fencing)
 		if (gate->leaves == 0)
 			warn_tight(basis, gate->on, true, gate->length);
 		else if (gate->clear < least_clear)
-			warn_at(basis, SNAG_GATE_NARROW, gate->on,
+			fence_warn_at(basis, SNAG_GATE_NARROW, gate->on,
 				SNAG_FIGURES_OF(gate->clear, least_clear));
 		if (find_blocked(basis->survey, front(basis, gate, far), &at))
 			snag_put_around(snag_add(basis->snags, SNAG_GATE_BLOCKED,
@@ -197,7 +196,7 @@ static void warn_paths(const struct basis *basis, const struct fencing *fencing)
 			gate++;
 		if (gate < gates.count && leg_overlap(gates.items[gate], across))
 			continue;
-		warn_at(basis, SNAG_FENCE_PATH, across, SNAG_FIGURES_OF(leg_length(across) *
+		fence_warn_at(basis, SNAG_FENCE_PATH, across, SNAG_FIGURES_OF(leg_length(across) *
 			basis->survey->cell))->region = survey_region_at(basis->survey, cells.left,
 			cells.top);
 	}

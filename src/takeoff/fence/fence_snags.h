@@ -16,4 +16,8 @@
  *	             barrow is wide: nothing could be turned there */
 void fence_warn(const struct basis *basis, const struct fencing *fencing);
 
+/* Adds a snag around the cells that have a part of the leg as a side. */
+struct snag *fence_warn_at(const struct basis *basis, enum snag_code code, struct leg on,
+	const nm figures[static SNAG_FIGURES]);
+
 #endif

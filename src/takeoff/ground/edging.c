@@ -26,7 +26,8 @@ struct edger {
 	const struct survey *survey;
 	enum beside of[UCHAR_MAX + 1]; /* by letter */
 	int64_t held;                  /* held sides of the plan */
-	int64_t *runs;                 /* by length in cells */
+	void (*run)(void *context, struct leg run);
+	void *context;
 	struct upright *now, *next;    /* by x */
 	size_t now_count, next_count;
 };
@@ -72,13 +73,15 @@ static bool between(const struct edger *edger, const struct run *a, const struct
 /* A level run that may continue. */
 struct level {
 	struct edger *edger;
+	int y;
 	int left, right; /* none: both the same */
 };
 
 static void level_end(struct level *level)
 {
 	if (level->right > level->left)
-		level->edger->runs[level->right - level->left]++;
+		level->edger->run(level->edger->context, (struct leg){ { level->left, level->y },
+			{ level->right, level->y } });
 	level->left = level->right = 0;
 }
 
@@ -97,7 +100,7 @@ static void level_side(struct level *level, int left, int right, bool edged)
 static void level_rim(struct edger *edger, int y, enum plan_side side)
 {
 	const struct survey *survey = edger->survey;
-	struct level level = { edger, 0, 0 };
+	struct level level = { edger, side == SIDE_TOP ? 0 : survey->rows, 0, 0 };
 
 	for (size_t i = survey->row_runs[y]; i < survey->row_runs[y + 1]; i++) {
 		const struct run *run = &survey->runs[i];
@@ -113,7 +116,7 @@ static void level_line(struct edger *edger, int y)
 {
 	const struct survey *survey = edger->survey;
 	size_t above = survey->row_runs[y - 1], below = survey->row_runs[y], above_end = below;
-	struct level level = { edger, 0, 0 };
+	struct level level = { edger, y, 0, 0 };
 	int x = 0;
 
 	while (above < above_end) {
@@ -133,8 +136,11 @@ static void level_line(struct edger *edger, int y)
 /* Ends the runs left of x, which do not continue in row y. Returns the first that is left. */
 static size_t upright_end(struct edger *edger, size_t first, int x, int y)
 {
-	for (; first < edger->now_count && edger->now[first].x < x; first++)
-		edger->runs[y - edger->now[first].top]++;
+	for (; first < edger->now_count && edger->now[first].x < x; first++) {
+		const struct upright *done = &edger->now[first];
+
+		edger->run(edger->context, (struct leg){ { done->x, done->top }, { done->x, y } });
+	}
 	return first;
 }
 
@@ -173,34 +179,49 @@ static void upright_row(struct edger *edger, int y)
 	edger->next = done;
 }
 
+void edging_walk(const struct basis *basis, void (*run)(void *context, struct leg run),
+	void *context)
+{
+	const struct survey *survey = basis->survey;
+	const struct details *details = &basis->plot->details;
+	size_t lines = (size_t)survey->columns + 1;
+	struct edger edger = { .survey = survey, .held = block_number(basis->allow, ALLOW_HELD),
+		.run = run, .context = context,
+		.now = memory_new(lines, sizeof *edger.now),
+		.next = memory_new(lines, sizeof *edger.next) };
+
+	for (size_t i = 0; i < details->legend_count; i++)
+		edger.of[(unsigned char)details->legend[i].letter] =
+			beside_of(&details->legend[i]);
+	level_rim(&edger, 0, SIDE_TOP);
+	level_rim(&edger, survey->rows - 1, SIDE_BOTTOM);
+	for (int y = 1; y < survey->rows && !stop_asked(); y++)
+		level_line(&edger, y);
+	for (int y = 0; y < survey->rows && !stop_asked(); y++)
+		upright_row(&edger, y);
+	upright_end(&edger, 0, INT_MAX, survey->rows);
+	free(edger.now);
+	free(edger.next);
+}
+
 /* ---- What is bought -------------------------------------------------------------------------- */
 
-static void count_runs(struct edger *edger, const struct plot *plot)
+int64_t edging_spikes(nm length, nm spacing)
 {
-	const struct survey *survey = edger->survey;
-	size_t lines = (size_t)survey->columns + 1;
+	return (length + spacing - 1) / spacing + 1;
+}
 
-	for (size_t i = 0; i < plot->details.legend_count; i++)
-		edger->of[(unsigned char)plot->details.legend[i].letter] =
-			beside_of(&plot->details.legend[i]);
-	edger->now = memory_new(lines, sizeof *edger->now);
-	edger->next = memory_new(lines, sizeof *edger->next);
-	level_rim(edger, 0, SIDE_TOP);
-	level_rim(edger, survey->rows - 1, SIDE_BOTTOM);
-	for (int y = 1; y < survey->rows && !stop_asked(); y++)
-		level_line(edger, y);
-	for (int y = 0; y < survey->rows && !stop_asked(); y++)
-		upright_row(edger, y);
-	upright_end(edger, 0, INT_MAX, survey->rows);
-	free(edger->now);
-	free(edger->next);
+/* runs: by length in cells. */
+static void count_run(void *runs, struct leg run)
+{
+	((int64_t *)runs)[leg_length(run)]++;
 }
 
 static void add_row(struct edging *edging, struct edging_row *row)
 {
 	nm rest = row->length % edging->piece;
 
-	row->spikes = (row->length + edging->spacing - 1) / edging->spacing + 1;
+	row->spikes = edging_spikes(row->length, edging->spacing);
 	row->whole = row->length / edging->piece;
 	row->rest = rest > edging->fit ? rest : 0;
 	edging->length += row->runs * row->length;
@@ -233,23 +254,22 @@ void edging_compute(struct edging *out, const struct basis *basis)
 {
 	const struct survey *survey = basis->survey;
 	int longest = most(survey->columns, survey->rows);
-	struct edger edger = { .survey = survey, .held = block_number(basis->allow, ALLOW_HELD),
-		.runs = memory_new((size_t)longest + 1, sizeof *edger.runs) };
+	int64_t *runs = memory_new((size_t)longest + 1, sizeof *runs);
 	struct edging_row *rows = arena_new(basis->arena, (size_t)longest, sizeof *rows);
 
 	*out = (struct edging){ .piece = block_length(basis->allow, ALLOW_EDGING_PIECE),
 		.spacing = block_length(basis->allow, ALLOW_EDGING_SPIKE),
 		.kerf = block_length(basis->allow, ALLOW_KERF),
 		.fit = block_length(basis->allow, ALLOW_FIT), .rows = rows };
-	count_runs(&edger, basis->plot);
+	edging_walk(basis, count_run, runs);
 	for (int cells = longest; cells > 0; cells--) {
-		if (edger.runs[cells] == 0)
+		if (runs[cells] == 0)
 			continue;
 		rows[out->row_count] = (struct edging_row){ cells * survey->cell,
-			edger.runs[cells], 0, 0, 0 };
+			runs[cells], 0, 0, 0 };
 		add_row(out, &rows[out->row_count++]);
 	}
-	free(edger.runs);
+	free(runs);
 	cut_rests(out, basis->arena);
 }
 

@@ -10,7 +10,7 @@
  * rest, shorter than that by the cutting tolerance; a rest within it is left open. Offcuts serve
  * for other rests (packing.h).
  *
- * Spikes of a run: ceil(length / spacing) + 1. */
+ * Spikes of a run: ceil(length / spacing) + 1, the first and the last at its ends. */
 #ifndef TAKEOFF_GROUND_EDGING_H
 #define TAKEOFF_GROUND_EDGING_H
 
@@ -41,6 +41,12 @@ struct edging {
 };
 
 extern const struct figure_table edging_table, edging_row_table, edging_cut_table;
+
+/* Gives each straight run, from its left or upper end. */
+void edging_walk(const struct basis *basis, void (*run)(void *context, struct leg run),
+	void *context);
+/* Of one run: at its ends and evenly between them, at most `spacing` apart. */
+int64_t edging_spikes(nm length, nm spacing);
 
 void edging_compute(struct edging *out, const struct basis *basis);
 /* Adds edging.piece and edging.spike. */

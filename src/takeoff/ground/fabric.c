@@ -138,7 +138,7 @@ static void list_rows(struct fabric *fabric, struct arena *arena, struct cutter 
 
 /* ---- The ground ------------------------------------------------------------------------------ */
 
-static bool has_fabric(const struct survey *survey, const struct zone *zone)
+bool fabric_is_under(const struct survey *survey, const struct zone *zone)
 {
 	return zone->part != DIG_PATH ? zone_base(survey, zone) > 0 : block_number(
 		&survey->regions[zone->region].entry->block, PATH_FABRIC) == CHOICE_YES;
@@ -158,7 +158,7 @@ void fabric_compute(struct fabric *out, const struct basis *basis, const struct 
 	for (size_t i = 0; i < cover->count && !stop_asked(); i++) {
 		const struct cover_box *box = &cover->pieces[i];
 
-		if (!has_fabric(basis->survey, &zones->list[box->owner]))
+		if (!fabric_is_under(basis->survey, &zones->list[box->owner]))
 			continue;
 		boxes[strips.count++] = *box;
 		area += cover_box_area(box);

@@ -46,6 +46,9 @@ struct fabric {
 extern const struct word fabric_way_words[];
 extern const struct figure_table fabric_table, fabric_row_table;
 
+/* Whether there is fabric under what is built on a zone. */
+bool fabric_is_under(const struct survey *survey, const struct zone *zone);
+
 void fabric_compute(struct fabric *out, const struct basis *basis, const struct zones *zones,
 	const struct zones_ground *ground);
 /* Adds fabric.roll and fabric.pin. */

@@ -12,6 +12,7 @@ enum { REACHED = 1, LEADS = 2, OPEN = 4 };
 struct joining {
 	const struct basis *basis;
 	const struct fence_map *fences;
+	const struct house_map *houses;
 	const unsigned char *way; /* cells one can walk to */
 	int *first;               /* by region, towards the first that it touches */
 	unsigned char *facts;     /* by region */
@@ -109,6 +110,22 @@ static void fill_row(const struct survey *survey, int y, struct land *row)
 	}
 }
 
+/* On the cell, or beside it. */
+static bool has_house(const struct house_map *houses, int x, int y)
+{
+	return house_map_at(houses, x, y) || house_map_at(houses, x - 1, y) ||
+		house_map_at(houses, x + 1, y) || house_map_at(houses, x, y - 1) ||
+		house_map_at(houses, x, y + 1);
+}
+
+static void look_at_path(const struct joining *joining, int path, int x, int y)
+{
+	if (joining->way[(size_t)y * (size_t)joining->basis->survey->columns + (size_t)x])
+		add_fact(joining, path, REACHED);
+	if (joining->houses->cells && has_house(joining->houses, x, y))
+		add_fact(joining, path, LEADS);
+}
+
 static void look_at_row(const struct joining *joining, const struct land *row, int y)
 {
 	int columns = joining->basis->survey->columns;
@@ -116,9 +133,8 @@ static void look_at_row(const struct joining *joining, const struct land *row, i
 	for (int x = -1; x < columns; x++)
 		look_at_side(joining, row[x + 1], row[x + 2], (struct place){ x, y }, false);
 	for (int x = 0; x < columns; x++)
-		if (row[x + 1].class == CLASS_PATH &&
-			joining->way[(size_t)y * (size_t)columns + (size_t)x])
-			add_fact(joining, row[x + 1].region, REACHED);
+		if (row[x + 1].class == CLASS_PATH)
+			look_at_path(joining, row[x + 1].region, x, y);
 }
 
 static void look_at_all(const struct joining *joining)
@@ -161,15 +177,16 @@ static void tell(const struct joining *joining, int index)
 			PATH_UNREACHED;
 	else if (!(facts & LEADS))
 		snag_add(snags, SNAG_PATH_CUT_OFF, index, SNAG_FIGURES_OF(0))->kind =
-			PATH_TO_NOTHING;
+			joining->houses->cells ? PATH_TO_NO_HOUSE : PATH_TO_NOTHING;
 }
 
-void joined_check(const struct basis *basis, const struct fence_map *fences)
+void joined_check(const struct basis *basis, const struct fence_map *fences,
+	const struct house_map *houses)
 {
 	const struct survey *survey = basis->survey;
 	size_t regions = (size_t)survey->region_count;
 	unsigned char *way = way_from_outside(survey, fences);
-	struct joining joining = { basis, fences, way,
+	struct joining joining = { basis, fences, houses, way,
 		memory_new(regions, sizeof *joining.first), memory_new(regions, 1) };
 
 	for (int i = 0; i < survey->region_count; i++)

@@ -3,6 +3,7 @@
 #include "base/stop.h"
 #include "survey/narrow.h"
 #include "survey/reach.h"
+#include "takeoff/walks/houses.h"
 #include "takeoff/walks/joined.h"
 
 #include <stdlib.h>
@@ -104,7 +105,8 @@ static void check_row(const struct basis *basis, nm arm, const unsigned char *be
 	}
 }
 
-static void check_reach(const struct basis *basis, const struct fence_map *fences)
+static void check_reach(const struct basis *basis, const struct fence_map *fences,
+	const struct house_map *houses)
 {
 	const struct survey *survey = basis->survey;
 	nm arm = block_length(basis->allow, ALLOW_ARM);
@@ -112,7 +114,7 @@ static void check_reach(const struct basis *basis, const struct fence_map *fence
 
 	if (arm == 0 || !has_class(survey, CLASS_BED))
 		return;
-	beyond = reach_beyond(survey, fences, arm);
+	beyond = reach_beyond(survey, fences, houses, arm);
 	is_told = memory_new((size_t)survey->region_count, 1);
 	for (size_t y = 0; y < (size_t)survey->rows && !stop_asked(); y++)
 		check_row(basis, arm, beyond + y * (size_t)survey->columns, y, is_told);
@@ -140,12 +142,14 @@ void walks_check(const struct basis *basis)
 	const struct survey *survey = basis->survey;
 	struct arena arena = ARENA_EMPTY;
 	struct fence_map fences = fence_map_of(basis->plot, &arena);
+	struct house_map houses = house_map_of(basis->plot, houses_margin(basis), &arena);
 
 	check_widths(basis);
-	check_reach(basis, &fences);
+	check_reach(basis, &fences, &houses);
 	for (int i = 0; i < survey->region_count && !stop_asked(); i++)
 		if (survey->regions[i].entry->class == CLASS_FIXTURE)
 			check_tall(basis, i);
-	joined_check(basis, &fences);
+	joined_check(basis, &fences, &houses);
+	houses_check(basis, &houses);
 	arena_clear(&arena);
 }

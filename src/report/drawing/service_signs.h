@@ -1,0 +1,16 @@
+/* Services on a plan that is drawn, and the ground that is dug by hand near them: `*` along a line
+ * that is there, `~` along one to lay, `/` strewn over what is dug by hand. */
+#ifndef REPORT_DRAWING_SERVICE_SIGNS_H
+#define REPORT_DRAWING_SERVICE_SIGNS_H
+
+#include "report/drawing/points.h"
+#include "survey/survey.h"
+
+/* Whether any ground is dug by hand. */
+bool service_signs_by_hand(const struct plot *plot);
+/* Draws over what is still free; lines over the dots along edges too. Of a plot in force. It can
+ * be stopped (base/stop.h). */
+void service_signs_draw(struct points *points, const struct plot *plot,
+	const struct survey *survey);
+
+#endif

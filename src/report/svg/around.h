@@ -1,0 +1,20 @@
+/* What is on a plot and around it besides its ground: houses and what is kept, services, where
+ * deliveries are put down, what places are tied to. What lies beyond the field is cut off. */
+#ifndef REPORT_SVG_AROUND_H
+#define REPORT_SVG_AROUND_H
+
+#include "report/svg/sheet.h"
+
+/* Houses, below all else; all others; what they are. They can be stopped. */
+void around_draw_houses(struct sheet *sheet);
+void around_draw(struct sheet *sheet);
+void around_name(struct sheet *sheet);
+
+/* Takes the pen that services of a kind are drawn with, dashed for those that are to be laid; and
+ * lifts it. */
+void around_pen(const struct sheet *sheet, const struct service *service);
+void around_lift(const struct sheet *sheet, const struct service *service);
+/* "water, existing, 30 in down". */
+const char *around_service_words(const struct report *report, const struct service *service);
+
+#endif

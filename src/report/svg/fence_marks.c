@@ -1,0 +1,112 @@
+#include "report/svg/fence_marks.h"
+#include "base/number.h"
+#include "base/stop.h"
+#include "report/drawing/fence_lines.h"
+#include "report/svg/type.h"
+
+static const nm POST_LEAST = 9 * NM_PER_MM / 10; /* on paper, to be seen */
+static const nm ROUND_LINE = NM_PER_MM / 2;
+
+static struct box line_box(struct at a, struct at b)
+{
+	return box_grown((struct box){ nm_least(a.x, b.x), nm_least(a.y, b.y), nm_most(a.x, b.x),
+		nm_most(a.y, b.y) }, ROUND_LINE);
+}
+
+static void draw_line(struct sheet *sheet, struct spot from, struct spot to)
+{
+	struct at a = sheet_spot(sheet, from), b = sheet_spot(sheet, to);
+
+	ink_line(sheet->report.out, a, b);
+	room_take(&sheet->room, line_box(a, b));
+}
+
+static nm post_side(const struct sheet *sheet, const struct fencing *fencing, enum post_kind kind)
+{
+	nm post = kind == POST_GATE ? fencing->gate_post : fencing->post;
+
+	return nm_most(scaled(post, sheet->layout->scale), POST_LEAST);
+}
+
+static void draw_post(struct sheet *sheet, const struct fencing *fencing,
+	const struct fence_post *post)
+{
+	nm side = post_side(sheet, fencing, post->kind);
+	struct box box = box_around(sheet_spot(sheet, post->at), side, side);
+
+	ink_box(sheet->report.out, box);
+	room_take(&sheet->room, box);
+}
+
+/* "G1 4 ft" in the gate or beside it, else "G1". */
+static void name_gate(struct sheet *sheet, int fence, int index)
+{
+	const struct report *report = &sheet->report;
+	const struct fence_gate *gate = &report->takeoff->fences.list[fence].gates[index];
+	struct at a = sheet_spot(sheet, gate->from), b = sheet_spot(sheet, gate->to);
+	struct at middle = { (a.x + b.x) / 2, (a.y + b.y) / 2 };
+	struct type type = { .size = TYPE_SMALL, .is_upright = a.x == b.x, .is_bold = true };
+	char name[FENCE_NAME_MOST];
+
+	fence_gate_name(fence, index, name);
+	if (!sheet_try_beside(sheet, say(report, "%s %s", name, plain_inches(report, gate->clear)),
+		middle, 2 * ROUND_LINE, type) &&
+	    !sheet_try_beside(sheet, name, middle, 2 * ROUND_LINE, type))
+		sheet->left_out[LEFT_GATES]++;
+}
+
+static void draw_fence(struct sheet *sheet, int fence)
+{
+	const struct fencing *fencing = &sheet->report.takeoff->fences.list[fence];
+
+	sheet_pen(sheet, PEN_FENCE);
+	for (int i = 0; i < fencing->leg_count && !stop_asked(); i++)
+		draw_line(sheet, fencing->legs[i].from, fencing->legs[i].to);
+	sheet_lift(sheet);
+	sheet_pen(sheet, PEN_GATE);
+	for (int i = 0; i < fencing->gate_count && !stop_asked(); i++)
+		draw_line(sheet, fencing->gates[i].from, fencing->gates[i].to);
+	sheet_lift(sheet);
+	sheet_pen(sheet, PEN_POST);
+	for (int i = 0; i < fencing->post_count && !stop_asked(); i++)
+		draw_post(sheet, fencing, &fencing->posts[i]);
+	sheet_lift(sheet);
+}
+
+void fence_marks_draw(struct sheet *sheet)
+{
+	for (int i = 0; i < sheet->report.takeoff->fences.count && !stop_asked(); i++)
+		draw_fence(sheet, i);
+}
+
+void fence_marks_name_gates(struct sheet *sheet)
+{
+	const struct fences *fences = &sheet->report.takeoff->fences;
+
+	sheet_pen(sheet, PEN_WORDS);
+	for (int f = 0; f < fences->count; f++)
+		for (int i = 0; i < fences->list[f].gate_count && !stop_asked(); i++) {
+			name_gate(sheet, f, i);
+			arena_clear(sheet->report.words);
+		}
+	sheet_lift(sheet);
+}
+
+void fence_marks_number(struct sheet *sheet)
+{
+	const struct fences *fences = &sheet->report.takeoff->fences;
+	char name[FENCE_NAME_MOST];
+
+	sheet_pen(sheet, PEN_WORDS);
+	for (int f = 0; f < fences->count; f++)
+		for (int i = 0; i < fences->list[f].post_count && !stop_asked(); i++) {
+			const struct fence_post *post = &fences->list[f].posts[i];
+			nm off = post_side(sheet, &fences->list[f], post->kind) / 2;
+
+			fence_post_name(f, i, name);
+			sheet->left_out[LEFT_POSTS] += !sheet_try_beside(sheet, name,
+				sheet_spot(sheet, post->at), off + ROUND_LINE,
+				(struct type){ .size = TYPE_LEAST });
+		}
+	sheet_lift(sheet);
+}

@@ -1,0 +1,35 @@
+/* All ground that is worked, for whoever has to know where somebody digs: the zones, what of beds
+ * is only loosened or dug over where it lies, and the trenches of lines to lay. */
+#ifndef TAKEOFF_SERVICES_WORKED_H
+#define TAKEOFF_SERVICES_WORKED_H
+
+#include "survey/near.h"
+#include "takeoff/common/basis.h"
+#include "takeoff/ground/zones.h"
+
+/* Ground worked for one purpose. */
+struct work_place {
+	int region;        /* NO_REGION: a trench */
+	const char *part;  /* as in JSON: the purpose of the dig, else "loosened", "dug-over",
+	                      "trench" */
+	const char *words; /* the same for people */
+	const char *line;  /* a trench: the name of what is laid in it; else NULL */
+	bool has_fabric;
+};
+
+/* Owners of the pieces are indices into the list. Trenches are dug through what is worked else, so
+ * they have pieces of their own. */
+struct worked {
+	struct arena arena; /* of the pieces and all else; arena_clear */
+	const struct work_place *list; /* zones, then beds, then trenches */
+	int count;
+	struct cover ground, trenches;
+};
+
+/* ground: of the zones. Services of the plot in their order, those to lay alone; trenches as wide
+ * as service_values.h has them, half of that on either side of the line, square at the ends. A bed
+ * that is not laid out is taken to be loosened all over. It can be stopped. */
+void worked_find(struct worked *out, const struct basis *basis, const struct zones *zones,
+	const struct cover *ground);
+
+#endif

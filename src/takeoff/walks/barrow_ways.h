@@ -1,0 +1,32 @@
+/* How far a barrow goes from the drop to where it is tipped, along the way that
+ * survey/way_lengths.h finds: to paths and lawns on the average of their cells that it gets to, to
+ * beds and fixtures on that of the sides where it can stand at them, without a fence between; to a
+ * fence on that of the nearer sides of its line. */
+#ifndef TAKEOFF_WALKS_BARROW_WAYS_H
+#define TAKEOFF_WALKS_BARROW_WAYS_H
+
+#include "takeoff/common/basis.h"
+#include "takeoff/common/figure.h"
+
+/* To one region or one fence that a barrow gets to. */
+struct barrow_way {
+	int region;        /* NO_REGION: it is to a fence */
+	const char *fence; /* its name; NULL: it is to a region */
+	nm length;         /* one way */
+};
+
+struct barrow_ways {
+	const struct barrow_way *list; /* in region order, then the fences */
+	int count;
+	const nm *regions; /* by region, 0: no barrow gets there; NULL: there is no drop */
+	nm fences;         /* to all fences together; 0: to none */
+};
+
+/* Nothing where there is no drop. Also adds the snag drop-cut-off: once where no barrow gets from
+ * the drop to anything; else for each bed, path or lawn that none gets to, unless it is a path that
+ * nobody gets to from outside either, which path-cut-off tells. */
+void barrow_ways_find(struct barrow_ways *out, const struct basis *basis);
+
+extern const struct figure_table barrow_way_table;
+
+#endif

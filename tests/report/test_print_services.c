@@ -1,0 +1,213 @@
+/* The part on services, the notice of digging at the front, and lines on the plan. */
+#include "report/text/print.h"
+#include "support/around.h"
+#include "support/garden.h"
+#include "support/runner.h"
+
+#include <string.h>
+
+static struct garden garden;
+static struct text paper;
+
+static void teardown(void)
+{
+	text_fini(&paper);
+	garden_fini(&garden);
+}
+
+static const char *const path_and_lawn[] = { "..........", ".pppp.lll.", ".pppp.lll.",
+	".pppp.lll.", "..........", NULL };
+
+static void open(const char *lines)
+{
+	garden_rows(&garden, path_and_lawn);
+	around_add(&garden.plot, lines);
+}
+
+static const char *printed(unsigned parts)
+{
+	struct text_sink sink;
+
+	text_clear(&paper);
+	sink = text_sink(&paper);
+	garden_count(&garden);
+	report_text(&sink.sink, &garden.plot, &garden.takeoff, "yard.plot", parts);
+	return paper.bytes;
+}
+
+static void shows(const char *words)
+{
+	ck_assert_msg(strstr(paper.bytes, words), "no %s in\n%s", words, paper.bytes);
+}
+
+/* The same of sentences, wherever their lines end. */
+static void says(const char *words)
+{
+	struct text all = TEXT_EMPTY;
+	bool found;
+
+	for (const char *c = paper.bytes; *c; c++)
+		if (*c != '\n' && (*c != ' ' || (c[-1] != ' ' && c[-1] != '\n')))
+			text_add_bytes(&all, c, 1);
+		else if (*c == '\n')
+			text_add(&all, " ");
+	found = strstr(all.bytes, words);
+	text_fini(&all);
+	ck_assert_msg(found, "no %s in\n%s", words, paper.bytes);
+}
+
+static void shows_not(const char *words)
+{
+	ck_assert_msg(!strstr(paper.bytes, words), "%s in\n%s", words, paper.bytes);
+}
+
+/* ---- The part -------------------------------------------------------------------------------- */
+
+START_TEST(a_plot_without_services_has_no_such_part)
+{
+	open("");
+	ck_assert_str_eq(printed(1u << PART_SERVICES), "parterre takeoff 1\n");
+}
+END_TEST
+
+START_TEST(what_is_dug_by_hand_is_listed_by_line_and_place)
+{
+	open("service gas \"Gas\" existing\n  line 5,0 5,5\nkeep \"Pear\" 1 ft\n  at 7,2\n"
+		"keep \"Shed\"\n  from 9,0 to 10,5\n");
+	printed(1u << PART_SERVICES);
+	shows("Near Gas (gas): 20.0 sq ft of ground, of which:\n");
+	shows("  P1 path  6.0 sq ft  3 ft to 5 ft  1 ft to 4 ft\n");
+	shows("  L1 lawn  3.0 sq ft  6 ft to 7 ft  1 ft to 4 ft\n");
+	says("of edging. The pins of 6.0 sq ft of fabric.");
+	shows("Within Pear: 4.0 sq ft of ground, of which:\n");
+	shows("Within Shed: nothing is worked there.\n");
+	shows_not("To lay");
+}
+END_TEST
+
+START_TEST(holes_are_named_as_on_the_plan)
+{
+	open("fence \"A\"\n  run 0,0 8,0\nfence \"B\"\n  run 0,5 8,5 8,4\n"
+		"service gas \"Gas\" existing\n  line 8,0 8,5\n");
+	printed(1u << PART_SERVICES);
+	shows("Post holes 2, 2.2 and 2.3, never by auger.");
+}
+END_TEST
+
+START_TEST(a_line_to_lay_has_its_trench_and_its_sleeves)
+{
+	open("service power \"Lamp\" to-lay\n  line 0,2 6,2\nservice drain \"Gully\" to-lay\n"
+		"  line 0,5 6,5\n");
+	printed(1u << PART_SERVICES);
+	says("Lamp (power): trench 6 ft long, 6 in wide and 28 in deep, 7.0 cu ft dug and put "
+		"back; the line's top 24 in down. 1 sleeve: 6 ft (0 in to 6 ft across, 2 ft "
+		"down).");
+	says("It runs under nothing that is built.");
+	says("Table 300.5, as quoted: direct burial cable 24 in,");
+	plot_set(&garden.plot, 0, HEAD_UNITS, "metric");
+	printed(1u << PART_SERVICES);
+	says("150 mm wide and 700 mm deep");
+	shows_not("24 in");
+}
+END_TEST
+
+/* Where no power is laid the table for it is not quoted; local code is asked all the same. */
+START_TEST(depths_defer_to_local_code)
+{
+	open("service drain \"Gully\" to-lay\n  line 0,5 6,5\n");
+	printed(1u << PART_SERVICES);
+	says("matter of local code and licensed practice.");
+	shows_not("NFPA");
+}
+END_TEST
+
+/* ---- The notice ------------------------------------------------------------------------------ */
+
+static const struct { const char *number, *end, *row; } notices[] = {
+	{ NULL, NULL, "Notice   ____________________, ends ____________________\n" },
+	{ "\"2231\"", NULL, "Notice   2231, ends ____________________\n" },
+	{ "\"2231\"", "\"14 May\"", "Notice   2231, ends 14 May\n" },
+};
+
+START_TEST(the_notice_stands_at_the_front_or_a_line_to_write_it_on)
+{
+	open("service gas \"Gas\" existing\n  line 5,0 5,5\n");
+	if (notices[_i].number)
+		plot_set(&garden.plot, 0, HEAD_NOTICE, notices[_i].number);
+	if (notices[_i].end)
+		plot_set(&garden.plot, 0, HEAD_NOTICE_END, notices[_i].end);
+	printed(1u << PART_FRONT);
+	shows(notices[_i].row);
+}
+END_TEST
+
+START_TEST(the_first_step_of_the_work_names_the_notice)
+{
+	open("");
+	printed(1u << PART_PROGRAMME);
+	shows_not("Notice of digging");
+	printed(1u << PART_FRONT);
+	shows_not("Notice ");
+	plot_set(&garden.plot, 0, HEAD_NOTICE, "\"2231\"");
+	printed(1u << PART_PROGRAMME);
+	shows("Notice of digging 2231.");
+	plot_set(&garden.plot, 0, HEAD_NOTICE_END, "\"14 May\"");
+	printed(1u << PART_PROGRAMME);
+	says("Notice of digging 2231 ends 14 May.");
+	printed(1u << PART_FRONT);
+	shows("Notice   2231, ends 14 May\n");
+}
+END_TEST
+
+/* ---- The plan -------------------------------------------------------------------------------- */
+
+/* At 4 characters and 2 rows a cell; lines stand where nothing else does. */
+START_TEST(lines_and_ground_dug_by_hand_stand_on_the_plan)
+{
+	garden_rows(&garden, (const char *const[]){ "....", "....", "....", NULL });
+	around_add(&garden.plot, "service gas \"Gas\" existing\n  line 1,0 1,3\n"
+		"service power \"Lamp\" to-lay\n  line 3,0 3,2 4,2\n");
+	plot_set(&garden.plot, 0, ALLOW_SERVICE_NEAR, "1 ft");
+	printed(1u << PART_FRONT);
+	shows("\n0'-. . * . . . ~ . .\n"
+		"   :   *       ~   :\n"
+		"   : / * /     ~   :\n");
+}
+END_TEST
+
+START_TEST(the_plan_says_what_its_signs_of_services_mean)
+{
+	open("service gas \"Gas\" existing\n  line 5,0 5,5\n");
+	printed(1u << PART_FRONT);
+	says("A line in the ground is * where");
+	says("dug by hand (--only services).");
+	shows_not("A line to lay is ~.");
+	garden_fini(&garden);
+	open("service gas \"Gas\" to-lay\n  line 5,0 5,5\n");
+	printed(1u << PART_FRONT);
+	says("A line to lay is ~.");
+	shows_not("A line in the ground is *");
+	shows_not("(--only services)");
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("print services");
+	TCase *part = suite_case(suite, "part"), *notice = suite_case(suite, "notice");
+	TCase *plan = suite_case(suite, "plan");
+
+	tcase_add_checked_fixture(part, NULL, teardown);
+	tcase_add_test(part, a_plot_without_services_has_no_such_part);
+	tcase_add_test(part, what_is_dug_by_hand_is_listed_by_line_and_place);
+	tcase_add_test(part, holes_are_named_as_on_the_plan);
+	tcase_add_test(part, a_line_to_lay_has_its_trench_and_its_sleeves);
+	tcase_add_test(part, depths_defer_to_local_code);
+	tcase_add_checked_fixture(notice, NULL, teardown);
+	tcase_add_loop_test(notice, the_notice_stands_at_the_front_or_a_line_to_write_it_on, 0, 3);
+	tcase_add_test(notice, the_first_step_of_the_work_names_the_notice);
+	tcase_add_checked_fixture(plan, NULL, teardown);
+	tcase_add_test(plan, lines_and_ground_dug_by_hand_stand_on_the_plan);
+	tcase_add_test(plan, the_plan_says_what_its_signs_of_services_mean);
+	return suite;
+}

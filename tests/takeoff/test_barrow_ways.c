@@ -1,0 +1,192 @@
+/* How far a barrow goes to regions and fences, by hand; and what it does not get to: for each snag
+ * a plot that has it and one just inside its rule that has not. */
+#include "takeoff/walks/barrow_ways.h"
+#include "support/garden.h"
+#include "support/runner.h"
+
+static struct garden garden;
+
+static void teardown(void)
+{
+	garden_fini(&garden);
+}
+
+#define ROWS (const char *const[])
+#define FEET(n) ((nm)((n) * (double)NM_PER_FOOT))
+
+static void given(const char *const *rows, int x, int y)
+{
+	garden_fini(&garden);
+	garden_rows(&garden, rows);
+	garden.plot.details.around.has_drop = true;
+	garden.plot.details.around.drop = (struct place){ x, y };
+}
+
+static struct fence *put_fence(const char *name, const struct place *points, int count)
+{
+	struct fence *fence = details_add_fence(&garden.plot.details, memory_string(name));
+	struct route *run = fence_add_run(fence);
+
+	for (int i = 0; i < count; i++)
+		route_add(run, points[i]);
+	return fence;
+}
+
+static int count(enum snag_code code)
+{
+	int found = 0;
+
+	garden_count(&garden);
+	while (garden_snag(&garden, code, found))
+		found++;
+	return found;
+}
+
+static const struct barrow_ways *ways(void)
+{
+	return &garden.takeoff.barrow_ways;
+}
+
+/* ---- Ways ------------------------------------------------------------------------------------ */
+
+/* 1, 2, 3, 4 and 5 cells from the drop. */
+START_TEST(to_a_path_it_is_the_average_of_its_cells)
+{
+	given(ROWS { "bbbbb", "ppppp", NULL }, 0, 2);
+	garden_count(&garden);
+	ck_assert_int_eq(ways()->count, 2);
+	ck_assert_int_eq(ways()->list[1].region, 1);
+	ck_assert_int_eq(ways()->list[1].length, FEET(3));
+	ck_assert_int_eq(ways()->regions[1], FEET(3));
+}
+END_TEST
+
+START_TEST(to_a_bed_it_is_the_average_of_the_sides_where_it_can_stand)
+{
+	given(ROWS { ".....", ".bb..", ".pp..", NULL }, 1, 2);
+	garden_count(&garden);
+	/* Above 3 and 4, below 1 and 2, at the left 1, at the right 4. */
+	ck_assert_int_eq(ways()->regions[0], FEET(15) / 6);
+	/* A fence between is in the way; the nearer sides are left. */
+	put_fence("Fence", (const struct place[]){ { 1, 1 }, { 3, 1 } }, 2);
+	garden_count(&garden);
+	ck_assert_int_eq(ways()->regions[0], FEET(8) / 4);
+}
+END_TEST
+
+START_TEST(to_a_fence_it_is_the_average_of_its_nearer_sides)
+{
+	given(ROWS { "....", "....", "....", NULL }, 1, 2);
+	put_fence("One", (const struct place[]){ { 0, 1 }, { 3, 1 } }, 2);
+	put_fence("Other", (const struct place[]){ { 4, 0 }, { 4, 3 } }, 2);
+	garden_count(&garden);
+	/* Below the first 1, 1, 2; above it nothing but by way of the fourth cell, farther. At the
+	 * left of the other 4, 3, 3. */
+	ck_assert_int_eq(ways()->count, 2);
+	ck_assert_int_eq(ways()->list[0].region, NO_REGION);
+	ck_assert_str_eq(ways()->list[0].fence, "One");
+	ck_assert_int_eq(ways()->list[0].length, FEET(4) / 3);
+	ck_assert_str_eq(ways()->list[1].fence, "Other");
+	ck_assert_int_eq(ways()->list[1].length, FEET(10) / 3);
+	ck_assert_int_eq(ways()->fences, FEET(14) / 6);
+}
+END_TEST
+
+START_TEST(without_a_drop_there_is_no_way)
+{
+	given(ROWS { "bbbbb", "ppppp", NULL }, 0, 2);
+	garden.plot.details.around.has_drop = false;
+	ck_assert_int_eq(count(SNAG_DROP_CUT_OFF), 0);
+	ck_assert_int_eq(ways()->count, 0);
+	ck_assert_ptr_null(ways()->regions);
+	ck_assert_ptr_null(garden_snag(&garden, SNAG_DROP_CUT_OFF, 0));
+}
+END_TEST
+
+/* ---- Cut off --------------------------------------------------------------------------------- */
+
+static void check_first(int region, const char *sentence)
+{
+	const struct snag *snag = garden_snag(&garden, SNAG_DROP_CUT_OFF, 0);
+
+	ck_assert_int_eq(snag->region, region);
+	ck_assert_str_eq(garden_sentence(&garden, snag), sentence);
+}
+
+START_TEST(a_lawn_that_no_barrow_gets_to_is_cut_off)
+{
+	static const struct place across[] = { { 0, 2 }, { 4, 2 } };
+	struct fence *fence;
+
+	/* From within the plan it does not go round it. */
+	given(ROWS { "llll", "llll", "....", "....", NULL }, 2, 3);
+	fence = put_fence("Fence", across, 2);
+	ck_assert_int_eq(count(SNAG_DROP_CUT_OFF), 1);
+	check_first(0, "No barrow gets here from the drop: beds, fixtures, a house or a fence "
+		"without a gate are in the way.");
+	legs_add(&fence->gates, (struct leg){ { 1, 2 }, { 2, 2 } });
+	ck_assert_int_eq(count(SNAG_DROP_CUT_OFF), 0);
+	ck_assert_int_gt(ways()->regions[0], 0);
+}
+END_TEST
+
+START_TEST(a_bed_within_beds_is_cut_off_and_a_fixture_is_not_told)
+{
+	given(ROWS { ".....", ".bbb.", ".bcb.", ".bbb.", ".....", NULL }, 0, 0);
+	ck_assert_int_eq(count(SNAG_DROP_CUT_OFF), 1);
+	ck_assert_int_eq(garden_snag(&garden, SNAG_DROP_CUT_OFF, 0)->region, 1);
+	given(ROWS { ".....", ".bbb.", ".bSb.", ".bbb.", ".....", NULL }, 0, 0);
+	ck_assert_int_eq(count(SNAG_DROP_CUT_OFF), 0);
+	given(ROWS { ".....", ".b.b.", ".bcb.", ".bbb.", ".....", NULL }, 0, 0);
+	ck_assert_int_eq(count(SNAG_DROP_CUT_OFF), 0);
+}
+END_TEST
+
+START_TEST(a_path_that_nobody_gets_to_is_told_once)
+{
+	given(ROWS { ".....", ".bbb.", ".bpb.", ".bbb.", ".....", NULL }, 0, 0);
+	ck_assert_int_eq(count(SNAG_DROP_CUT_OFF), 0);
+	ck_assert_int_eq(count(SNAG_PATH_CUT_OFF), 1);
+	/* From outside one gets there, from the drop in a yard of its own none does. */
+	given(ROWS { "bbbbbb", "b..bp.", "b..bpp", "bbbbbb", NULL }, 2, 2);
+	ck_assert_int_eq(count(SNAG_PATH_CUT_OFF), 0);
+	ck_assert_int_eq(count(SNAG_DROP_CUT_OFF), 1);
+	ck_assert_int_eq(garden_snag(&garden, SNAG_DROP_CUT_OFF, 0)->region, 1);
+}
+END_TEST
+
+START_TEST(a_drop_that_nothing_is_reached_from_is_told_once)
+{
+	given(ROWS { "cccc", "cccc", "cccc", "....", NULL }, 2, 1);
+	ck_assert_int_eq(count(SNAG_DROP_CUT_OFF), 1);
+	check_first(NO_REGION, "No barrow gets from the drop to anything: beds, fixtures, a house "
+		"or a fence without a gate are in the way.");
+	ck_assert_int_eq(garden_snag(&garden, SNAG_DROP_CUT_OFF, 0)->cell.x, 2);
+	ck_assert_int_eq(garden_snag(&garden, SNAG_DROP_CUT_OFF, 0)->cell.y, 1);
+	given(ROWS { "cccc", "cccc", "cccc", "....", NULL }, 2, 3);
+	ck_assert_int_eq(count(SNAG_DROP_CUT_OFF), 0);
+	/* With nothing to bring nothing is cut off. */
+	given(ROWS { "....", NULL }, 2, 1);
+	obstacles_add(&garden.plot.details.around.houses, memory_string("House"))->cells =
+		(struct rectangle){ -9, -9, 9, 9 };
+	ck_assert_int_eq(count(SNAG_DROP_CUT_OFF), 0);
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("barrow ways");
+	TCase *way = suite_case(suite, "ways"), *cut_off = suite_case(suite, "cut off");
+
+	tcase_add_checked_fixture(way, NULL, teardown);
+	tcase_add_test(way, to_a_path_it_is_the_average_of_its_cells);
+	tcase_add_test(way, to_a_bed_it_is_the_average_of_the_sides_where_it_can_stand);
+	tcase_add_test(way, to_a_fence_it_is_the_average_of_its_nearer_sides);
+	tcase_add_test(way, without_a_drop_there_is_no_way);
+	tcase_add_checked_fixture(cut_off, NULL, teardown);
+	tcase_add_test(cut_off, a_lawn_that_no_barrow_gets_to_is_cut_off);
+	tcase_add_test(cut_off, a_bed_within_beds_is_cut_off_and_a_fixture_is_not_told);
+	tcase_add_test(cut_off, a_path_that_nobody_gets_to_is_told_once);
+	tcase_add_test(cut_off, a_drop_that_nothing_is_reached_from_is_told_once);
+	return suite;
+}

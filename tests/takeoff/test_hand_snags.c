@@ -1,0 +1,140 @@
+/* Snags of what is dug near lines that are there, and within what is kept: each with a plot that
+ * shows it and one just inside the rule. */
+#include "support/around.h"
+#include "support/garden.h"
+#include "support/runner.h"
+
+static struct garden garden;
+
+static void teardown(void)
+{
+	garden_fini(&garden);
+}
+
+static int count(enum snag_code code)
+{
+	int snags = 0;
+
+	while (garden_snag(&garden, code, snags))
+		snags++;
+	return snags;
+}
+
+static void open(const char *const *rows, const char *lines)
+{
+	garden_rows(&garden, rows);
+	around_add(&garden.plot, lines);
+	garden_count(&garden);
+}
+
+/* The path begins 2 ft from the line: not nearer than 24 in. */
+START_TEST(a_path_is_near_a_line_from_less_than_two_feet_on)
+{
+	const struct snag *snag;
+
+	open((const char *const[]){ "...ppp", "...ppp", "......", "......", NULL },
+		"service gas \"G\" existing\n  line 1,0 1,4\n");
+	ck_assert_int_eq(count(SNAG_SERVICE_NEAR), 0);
+	plot_set(&garden.plot, 0, ALLOW_SERVICE_NEAR, "25 in");
+	garden_count(&garden);
+	ck_assert_int_eq(count(SNAG_SERVICE_NEAR), 1);
+	snag = garden_snag(&garden, SNAG_SERVICE_NEAR, 0);
+	ck_assert_int_eq(snag->kind, HAND_GROUND);
+	ck_assert_int_eq(snag->region, 0);
+	ck_assert_int_eq(snag->cell.x, 3);
+	ck_assert_int_eq(snag->cell.y, 0);
+	ck_assert_int_eq(snag->box.right, 3);
+	ck_assert_int_eq(snag->box.bottom, 1);
+	ck_assert_int_eq(snag->figures[0], 25 * NM_PER_INCH);
+	plot_set(&garden.plot, 0, ALLOW_SERVICE_NEAR, "0 in");
+	garden_count(&garden);
+	ck_assert_int_eq(count(SNAG_SERVICE_NEAR), 0);
+}
+END_TEST
+
+START_TEST(a_region_is_told_once_however_many_lines_it_is_near)
+{
+	open((const char *const[]){ "pppppp", "pppppp", "pppppp", NULL },
+		"service gas \"G\" existing\n  line 5,0 5,3\n"
+		"service water \"W\" existing\n  line 0,2 1,2\n  line 2,0 2,1\n"
+		"service power \"L\" to-lay\n  line 0,3 6,3\n");
+	ck_assert_int_eq(count(SNAG_SERVICE_NEAR), 2);
+	ck_assert_int_eq(garden_snag(&garden, SNAG_SERVICE_NEAR, 0)->cell.x, 0);
+	ck_assert_int_eq(garden_snag(&garden, SNAG_SERVICE_NEAR, 0)->box.right, 5);
+	ck_assert_int_eq(garden_snag(&garden, SNAG_SERVICE_NEAR, 1)->kind, HAND_TRENCH);
+	ck_assert_int_eq(garden_snag(&garden, SNAG_SERVICE_NEAR, 1)->region, NO_REGION);
+}
+END_TEST
+
+/* Holes are 10 1/2 in across, moved in by 5 1/4 in: 3 ft less that from the line, and 2 ft. */
+START_TEST(a_hole_near_a_line_is_told_for_each_post)
+{
+	static const char *const open_ground[] = { "........", "........", "........", "........",
+		"........", "........", NULL };
+
+	open(open_ground, "fence \"F\"\n  run 0,0 8,0\nservice gas \"G\" existing\n"
+		"  line 0,3 8,3\n");
+	ck_assert_int_eq(count(SNAG_SERVICE_NEAR), 0);
+	garden_fini(&garden);
+	open(open_ground, "fence \"F\"\n  run 0,0 8,0\nservice gas \"G\" existing\n"
+		"  line 0,2 4,2\nservice gas \"H\" existing\n  line 0,1 1,1\n");
+	ck_assert_int_eq(count(SNAG_SERVICE_NEAR), 1);
+	ck_assert_int_eq(garden_snag(&garden, SNAG_SERVICE_NEAR, 0)->kind, HAND_HOLE);
+	ck_assert_int_eq(garden_snag(&garden, SNAG_SERVICE_NEAR, 0)->region, NO_REGION);
+}
+END_TEST
+
+/* A circle of 1 ft round a corner of the path 1 ft off it touches, and does not reach in. */
+START_TEST(within_what_is_kept_nothing_is_to_be_dug)
+{
+	static const char *const path[] = { "......", "..pp..", "..pp..", "......", NULL };
+
+	open(path, "keep \"Pear\" 1 ft\n  at 2,0\nkeep \"Well\"\n  from 4,0 to 6,4\n");
+	ck_assert_int_eq(count(SNAG_KEEP_DUG), 0);
+	garden_fini(&garden);
+	open(path, "keep \"Pear\" 13 in\n  at 2,0\n");
+	ck_assert_int_eq(count(SNAG_KEEP_DUG), 1);
+	ck_assert_int_eq(garden_snag(&garden, SNAG_KEEP_DUG, 0)->region, 0);
+	garden_fini(&garden);
+	open(path, "service drain \"D\" to-lay\n  line 0,0 6,0\nkeep \"Well\"\n"
+		"  from 3,0 to 6,4\n");
+	ck_assert_int_eq(count(SNAG_KEEP_DUG), 2);
+	ck_assert_int_eq(count(SNAG_SERVICE_NEAR), 0);
+}
+END_TEST
+
+/* What is there lies where it lies; what is symmetric about the mirror is one line of the list. */
+START_TEST(images_have_boxes_that_are_images)
+{
+	const struct snag *left, *right;
+
+	garden_rows(&garden, (const char *const[]){ "bbbb..bbbb", "bbbb..bbbb", "bbbb..bbbb",
+		"bbbb..bbbb", NULL });
+	plot_set(&garden.plot, 0, HEAD_MIRROR, "left-right");
+	around_add(&garden.plot, "service gas \"G\" existing\n  line 5,0 5,4\n");
+	garden_count(&garden);
+	ck_assert_int_eq(count(SNAG_SERVICE_NEAR), 2);
+	left = garden_snag(&garden, SNAG_SERVICE_NEAR, 0);
+	right = garden_snag(&garden, SNAG_SERVICE_NEAR, 1);
+
+	struct mirror mirror = mirror_of(&garden.plot);
+	struct snag_box one = snag_first_image(&mirror, left);
+	struct snag_box other = snag_first_image(&mirror, right);
+
+	ck_assert(snag_box_equal(&one, &other));
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("hand snags");
+	TCase *snags = suite_case(suite, "snags");
+
+	tcase_add_checked_fixture(snags, NULL, teardown);
+	tcase_add_test(snags, a_path_is_near_a_line_from_less_than_two_feet_on);
+	tcase_add_test(snags, a_region_is_told_once_however_many_lines_it_is_near);
+	tcase_add_test(snags, a_hole_near_a_line_is_told_for_each_post);
+	tcase_add_test(snags, within_what_is_kept_nothing_is_to_be_dug);
+	tcase_add_test(snags, images_have_boxes_that_are_images);
+	return suite;
+}

@@ -1,0 +1,214 @@
+/* Sleeves under paths, fixtures and the bases of walls: cases reckoned by hand, and a law on random
+ * plots. */
+#include "base/measure.h"
+#include "support/around.h"
+#include "support/digging.h"
+#include "support/garden.h"
+#include "support/runner.h"
+
+#include <math.h>
+#include <stdlib.h>
+
+enum { RANDOM_PLOTS = 100 };
+
+static const double EXACT = 1e-9;
+
+static struct garden garden;
+
+static void teardown(void)
+{
+	garden_fini(&garden);
+}
+
+/* The plan has a path in columns 3 to 5; the line of the only service. */
+static const struct service_line *line_of(const char *lines)
+{
+	garden_rows(&garden, (const char *const[]){ "...ppp....", "...ppp....", "...ppp....",
+		"...ppp....", NULL });
+	around_add(&garden.plot, lines);
+	garden_count(&garden);
+	return garden.takeoff.services.list;
+}
+
+static void sleeve_is(const struct service_line *line, int at, double x1, double y1, double x2,
+	double y2)
+{
+	const struct sleeve *sleeve = &line->sleeves[at];
+
+	ck_assert_int_lt(at, line->sleeve_count);
+	ck_assert_double_eq_tol(metres(sleeve->from.x), 0.3048 * x1, EXACT);
+	ck_assert_double_eq_tol(metres(sleeve->from.y), 0.3048 * y1, EXACT);
+	ck_assert_double_eq_tol(metres(sleeve->to.x), 0.3048 * x2, EXACT);
+	ck_assert_double_eq_tol(metres(sleeve->to.y), 0.3048 * y2, EXACT);
+	ck_assert_double_eq_tol(metres(sleeve->length), 0.3048 * (x2 - x1 + y2 - y1), EXACT);
+}
+
+/* 3 ft of path and 12 in past either side. */
+START_TEST(a_sleeve_goes_under_the_path_and_on_past_either_side)
+{
+	const struct service_line *line = line_of("service power \"L\" to-lay\n  line 9,2 0,2\n");
+
+	ck_assert_int_eq(line->sleeve_count, 1);
+	sleeve_is(line, 0, 2, 2, 7, 2);
+	ck_assert_int_eq(line->sleeve_length, 5 * NM_PER_FOOT);
+	ck_assert_double_eq_tol(garden_item(&garden, "sleeve")->order, 5 * 0.3048, EXACT);
+	garden_fini(&garden);
+	garden_rows(&garden, (const char *const[]){ "..........", "...ppp....", "...ppp....",
+		"..........", NULL });
+	plot_set(&garden.plot, 0, ALLOW_SLEEVE_PAST, "3 in");
+	around_add(&garden.plot, "service power \"L\" to-lay\n  line 4,0 4,4\n");
+	garden_count(&garden);
+	sleeve_is(garden.takeoff.services.list, 0, 4, 0.75, 4, 3.25);
+}
+END_TEST
+
+START_TEST(a_sleeve_ends_where_its_leg_does)
+{
+	const struct service_line *line = line_of("service power \"L\" to-lay\n"
+		"  line 2,2 4,2 4,4\n  line 5,1 5,2\n");
+
+	ck_assert_int_eq(line->sleeve_count, 3);
+	sleeve_is(line, 0, 2, 2, 4, 2);
+	sleeve_is(line, 1, 4, 2, 4, 4);
+	sleeve_is(line, 2, 5, 1, 5, 2);
+}
+END_TEST
+
+/* Along its edge, and along the plan's, nothing lies over it. */
+START_TEST(a_line_along_the_edge_of_a_path_runs_beside_it)
+{
+	const struct service_line *line = line_of("service power \"L\" to-lay\n"
+		"  line 3,0 3,4\n  line 6,4 6,0\n  line 0,0 9,0\n  line 0,4 9,4\n");
+
+	ck_assert_int_eq(line->sleeve_count, 0);
+	ck_assert_ptr_null(garden_item(&garden, "sleeve"));
+}
+END_TEST
+
+/* One of 1 ft, 2 ft apart from the next: with 12 in past either side they meet. */
+START_TEST(sleeves_that_would_meet_are_one)
+{
+	static const struct { const char *row; int sleeves; double length; } rows[] = {
+		{ ".p..p......", 1, 6 }, { "..p...p....", 2, 6 }, { "..pq.......", 1, 4 },
+		{ "..pS.......", 1, 4 }, { "..pl.......", 1, 3 },
+	};
+
+	garden_rows(&garden, (const char *const[]){ rows[_i].row, rows[_i].row, NULL });
+	around_add(&garden.plot, "service power \"L\" to-lay\n  line 0,1 11,1\n");
+	garden_count(&garden);
+	ck_assert_int_eq(garden.takeoff.services.list[0].sleeve_count, rows[_i].sleeves);
+	ck_assert_double_eq_tol(metres(garden.takeoff.services.sleeves),
+		0.3048 * rows[_i].length, EXACT);
+}
+END_TEST
+
+/* A bed of 8 x 8 ft from 3 ft on: base from 6 in outside it to 10 in inside, then 6 ft 4 in of
+ * ground. */
+START_TEST(a_line_through_a_bed_has_a_sleeve_under_each_wall)
+{
+	garden_rows(&garden, (const char *const[]){ "..............", "...bbbbbbbb...",
+		"...bbbbbbbb...", "...bbbbbbbb...", "...bbbbbbbb...", "...bbbbbbbb...",
+		"...bbbbbbbb...", "...bbbbbbbb...", "...bbbbbbbb...", "..............", NULL });
+	around_add(&garden.plot, "service power \"L\" to-lay\n  line 0,5 14,5\n");
+	garden_count(&garden);
+
+	const struct service_line *line = garden.takeoff.services.list;
+
+	ck_assert_int_eq(line->sleeve_count, 2);
+	sleeve_is(line, 0, 1.5, 5, 3 + 10.0 / 12 + 1, 5);
+	sleeve_is(line, 1, 11 - 10.0 / 12 - 1, 5, 12.5, 5);
+}
+END_TEST
+
+START_TEST(what_is_there_has_no_sleeves)
+{
+	ck_assert_int_eq(line_of("service gas \"G\" existing\n  line 0,2 9,2\n")->sleeve_count, 0);
+}
+END_TEST
+
+/* ---- GEOS ------------------------------------------------------------------------------------ */
+
+/* With nothing past their sides sleeves lie where GEOS finds what is built on both sides of the
+ * line: in a strip of a hair on each. */
+static double strip_under(GEOSContextHandle_t geos, const GEOSGeometry *built, struct leg leg,
+	double by)
+{
+	double cell = metres(garden.takeoff.survey.cell);
+	struct leg f = leg_forward(leg);
+	bool is_upright = leg_is_upright(leg);
+	double x1 = f.from.x * cell, y1 = f.from.y * cell, x2 = f.to.x * cell, y2 = f.to.y * cell;
+	struct geos_box box = { is_upright ? fmin(x1, x1 + by) : x1,
+		is_upright ? y1 : fmin(y1, y1 + by), is_upright ? fmax(x1, x1 + by) : x2,
+		is_upright ? y2 : fmax(y1, y1 + by) };
+	GEOSGeometry *strip = geos_union(geos, &box, 1);
+	double length = geos_common(geos, built, strip) / fabs(by);
+
+	geos_free(geos, strip);
+	return length;
+}
+
+static GEOSGeometry *built_shape(struct diggings *diggings)
+{
+	GEOSGeometry *built = geos_union(diggings->geos, NULL, 0);
+
+	for (int i = 0; i < diggings->count; i++) {
+		const struct digging *digging = &diggings->list[i];
+		struct zone zone = { .region = digging->region, .part = digging->part };
+		GEOSGeometry *more;
+
+		if (digging->part != DIG_PATH && digging->part != DIG_PAD &&
+			zone_base(&garden.takeoff.survey, &zone) == 0)
+			continue;
+		more = GEOSUnion_r(diggings->geos, built, digging->shape);
+		geos_free(diggings->geos, built);
+		built = more;
+	}
+	return built;
+}
+
+START_TEST(sleeves_are_no_longer_than_what_geos_finds_built_on_either_side)
+{
+	struct random random = { (uint64_t)_i };
+	struct leg leg;
+
+	diggings_plot(&garden.plot, &random);
+	leg = (struct leg){ { 0, random_between(&random, 1, garden.plot.ground.rows) },
+		{ garden.plot.ground.columns, 0 } };
+	leg.to.y = leg.from.y;
+	plot_set(&garden.plot, 0, ALLOW_SLEEVE_PAST, "0 in");
+	route_add(routes_add(&services_add(&garden.plot.details.around.services, SERVICE_WATER,
+		true, memory_string("W"))->routes), leg.from);
+	route_add(garden.plot.details.around.services.items[0].routes.items, leg.to);
+	garden_count(&garden);
+
+	struct diggings diggings = diggings_find(geos_start(), &garden.takeoff);
+	GEOSGeometry *built = built_shape(&diggings);
+	double above = strip_under(diggings.geos, built, leg, -1e-4);
+	double below = strip_under(diggings.geos, built, leg, 1e-4);
+	double whole = metres(leg_length(leg) * garden.takeoff.survey.cell);
+	double found = metres(garden.takeoff.services.sleeves);
+
+	ck_assert_msg(found <= fmin(above, below) + 1e-6, "seed %d: %g", _i, found);
+	ck_assert_msg(found >= above + below - whole - 1e-6, "seed %d: %g", _i, found);
+	geos_free(diggings.geos, built);
+	diggings_free(&diggings);
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("sleeves");
+	TCase *cases = suite_case(suite, "cases"), *random = suite_case(suite, "random");
+
+	tcase_add_checked_fixture(cases, NULL, teardown);
+	tcase_add_test(cases, a_sleeve_goes_under_the_path_and_on_past_either_side);
+	tcase_add_test(cases, a_sleeve_ends_where_its_leg_does);
+	tcase_add_test(cases, a_line_along_the_edge_of_a_path_runs_beside_it);
+	tcase_add_loop_test(cases, sleeves_that_would_meet_are_one, 0, 5);
+	tcase_add_test(cases, a_line_through_a_bed_has_a_sleeve_under_each_wall);
+	tcase_add_test(cases, what_is_there_has_no_sleeves);
+	tcase_add_checked_fixture(random, NULL, teardown);
+	tcase_add_loop_test(random,
+		sleeves_are_no_longer_than_what_geos_finds_built_on_either_side, 0, RANDOM_PLOTS);
+	return suite;
+}
