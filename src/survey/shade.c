@@ -11,6 +11,10 @@
 /* An occluder as a layer sees it, in cells: how high above its middles it is. */
 struct box {
 	double left, top, right, bottom, height;
+	/* It stands on no cells of the layer, and no shadow that goes less far to a side than this
+	 * comes to any. */
+	bool is_beside;
+	double to_left, to_top, to_right, to_bottom;
 };
 
 /* The cells of one level. */
@@ -27,7 +31,6 @@ struct shade {
 	struct layer *layers;
 	int layer_count;
 	uint64_t *shaded;        /* of one ray: cells in the shade */
-	uint64_t *cast;          /* the same for cells of any height, as if all were at one */
 	struct tally tally;
 };
 
@@ -38,7 +41,86 @@ struct ray ray_from(double height, double azimuth, double north)
 	return (struct ray){ sin(turned), -cos(turned), tan(height * RADIANS) };
 }
 
+/* As fmin and fmax, without their care for what is no number: these are called for every row. */
+static double lesser(double a, double b)
+{
+	return a < b ? a : b;
+}
+
+static double greater(double a, double b)
+{
+	return a > b ? a : b;
+}
+
+/* How many middles of cells are left of, or above, a line, from a first cell up to a last one. */
+static int middles(double line, int first, int last)
+{
+	return (int)greater(first, lesser(last, line + 0.5));
+}
+
+/* Cells of a row, at least one: all bits of the words between the first and the last one, of these
+ * two those in `from` and `to`. */
+struct span {
+	size_t first, last;
+	uint64_t from, to;
+};
+
+static struct span span_of(int left, int right)
+{
+	struct span span = { (size_t)left / WORD_BITS, (size_t)(right - 1) / WORD_BITS,
+		~UINT64_C(0) << left % WORD_BITS,
+		~UINT64_C(0) >> (WORD_BITS - 1 - (right - 1) % WORD_BITS) };
+
+	if (span.first == span.last)
+		span.from = span.to = span.from & span.to;
+	return span;
+}
+
 /* ---- A scene made ready ---------------------------------------------------------------------- */
+
+static bool stands_on(const struct shade *shade, const struct layer *layer, const struct box *box)
+{
+	int left = middles(box->left, layer->left, layer->right);
+	int right = middles(box->right, layer->left, layer->right);
+	int top = middles(box->top, layer->top, layer->bottom);
+	int bottom = middles(box->bottom, layer->top, layer->bottom);
+	struct span span;
+	uint64_t met = 0;
+
+	if (left >= right)
+		return false;
+	span = span_of(left, right);
+	for (int y = top; y < bottom && !met; y++) {
+		const uint64_t *row = layer->set + (size_t)y * shade->row_words;
+
+		met = (row[span.first] & span.from) | (row[span.last] & span.to);
+		for (size_t i = span.first + 1; i < span.last; i++)
+			met |= row[i];
+	}
+	return met != 0;
+}
+
+/* How far it is from a line to the next middle after it. */
+static double to_middle(double line)
+{
+	return floor(line + 0.5) + 0.5 - line;
+}
+
+static struct box box_of(const struct shade *shade, const struct layer *layer,
+	const struct occluder *from, const struct shade_scene *scene, nm height)
+{
+	double cell = (double)scene->cell;
+	struct box box = { .left = (double)from->left / cell, .top = (double)from->top / cell,
+		.right = (double)from->right / cell, .bottom = (double)from->bottom / cell,
+		.height = (double)(from->height - height) / cell };
+
+	box.is_beside = !stands_on(shade, layer, &box);
+	box.to_left = to_middle(-box.left);
+	box.to_top = to_middle(-box.top);
+	box.to_right = to_middle(box.right);
+	box.to_bottom = to_middle(box.bottom);
+	return box;
+}
 
 static bool is_for(const struct occluder *occluder, const struct shade_scene *scene, int level)
 {
@@ -48,10 +130,10 @@ static bool is_for(const struct occluder *occluder, const struct shade_scene *sc
 		is_level == (occluder->casting == CAST_ON_LEVEL));
 }
 
-static void boxes_add(struct layer *layer, struct arena *arena, const struct shade_scene *scene,
+static void boxes_add(struct shade *shade, struct arena *arena, const struct shade_scene *scene,
 	int level)
 {
-	double cell = (double)scene->cell;
+	struct layer *layer = &shade->layers[level];
 	size_t capacity = 0;
 
 	for (size_t i = 0; i < scene->occluder_count && !stop_asked(); i++) {
@@ -61,10 +143,8 @@ static void boxes_add(struct layer *layer, struct arena *arena, const struct sha
 			continue;
 		layer->boxes = arena_grow(arena, layer->boxes, layer->box_count, &capacity,
 			sizeof *layer->boxes);
-		layer->boxes[layer->box_count++] = (struct box){ (double)from->left / cell,
-			(double)from->top / cell, (double)from->right / cell,
-			(double)from->bottom / cell,
-			(double)(from->height - scene->heights[level]) / cell };
+		layer->boxes[layer->box_count++] = box_of(shade, layer, from, scene,
+			scene->heights[level]);
 	}
 }
 
@@ -90,7 +170,6 @@ static void layers_make(struct shade *shade, struct arena *arena, const struct s
 		layer->set = arena_new(arena, shade->words, sizeof *layer->set);
 		layer->left = shade->columns;
 		layer->top = shade->rows;
-		boxes_add(layer, arena, scene, i);
 	}
 	for (int y = 0; y < shade->rows && !stop_asked(); y++) {
 		for (int x = 0; x < shade->columns; x++) {
@@ -111,9 +190,11 @@ struct shade *shade_new(struct arena *arena, const struct shade_scene *scene)
 	shade->row_words = ((size_t)scene->columns + WORD_BITS - 1) / WORD_BITS;
 	shade->words = shade->row_words * (size_t)scene->rows;
 	shade->shaded = arena_new(arena, shade->words, sizeof *shade->shaded);
-	shade->cast = arena_new(arena, shade->words, sizeof *shade->cast);
 	tally_init(&shade->tally, arena, shade->words);
 	layers_make(shade, arena, scene);
+	for (int i = 0; i < shade->layer_count; i++)
+		if (shade->layers[i].top < shade->layers[i].bottom)
+			boxes_add(shade, arena, scene, i);
 	return shade;
 }
 
@@ -123,42 +204,24 @@ struct shade *shade_new(struct arena *arena, const struct shade_scene *scene)
 struct fall {
 	const struct layer *layer;
 	double right, down;
-	uint64_t *set; /* what is in the shade */
+	uint64_t *shaded;
 	size_t row_words;
 };
 
-/* As fmin and fmax, without their care for what is no number: these are called for every row. */
-static double lesser(double a, double b)
+/* Cells left..right-1 of rows top..bottom-1 are in the shade, as far as they are of the layer. */
+static void cells_shade(const struct fall *fall, int left, int top, int right, int bottom)
 {
-	return a < b ? a : b;
-}
+	struct span span = span_of(left, right);
+	size_t at = (size_t)top * fall->row_words;
 
-static double greater(double a, double b)
-{
-	return a > b ? a : b;
-}
+	for (int y = top; y < bottom; y++, at += fall->row_words) {
+		uint64_t *row = fall->shaded + at;
+		const uint64_t *set = fall->layer->set + at;
 
-/* How many middles of cells are left of, or above, a line, from a first cell up to a last one. */
-static int middles(double line, int first, int last)
-{
-	return (int)(greater(first, lesser(last, line + 0.5)));
-}
-
-/* Sets cells left..right-1 of rows top..bottom-1. */
-static void cells_fill(const struct fall *fall, int left, int top, int right, int bottom)
-{
-	size_t first = (size_t)left / WORD_BITS, last = (size_t)(right - 1) / WORD_BITS;
-	uint64_t from = ~UINT64_C(0) << left % WORD_BITS;
-	uint64_t to = ~UINT64_C(0) >> (WORD_BITS - 1 - (right - 1) % WORD_BITS);
-	uint64_t *row = fall->set + (size_t)top * fall->row_words;
-
-	if (first == last)
-		from = to = from & to;
-	for (int y = top; y < bottom; y++, row += fall->row_words) {
-		row[first] |= from;
-		for (size_t i = first + 1; i < last; i++)
-			row[i] = ~UINT64_C(0);
-		row[last] |= to;
+		row[span.first] |= set[span.first] & span.from;
+		for (size_t i = span.first + 1; i < span.last; i++)
+			row[i] |= set[i];
+		row[span.last] |= set[span.last] & span.to;
 	}
 }
 
@@ -183,20 +246,35 @@ static void rows_cast(const struct fall *fall, const struct drawn *drawn, int to
 		int last = middles(box->right + greater(a, b), drawn->left, drawn->end);
 
 		if (first < last)
-			cells_fill(fall, first, y, last, y + 1);
+			cells_shade(fall, first, y, last, y + 1);
 	}
 }
 
-/* In between there may be rows over which it is all the way. */
+/* Rows over which it is all the way, among those that it stands on. */
+static void middle_cast(const struct fall *fall, const struct drawn *drawn, int top, int bottom)
+{
+	int left = drawn->left, end = drawn->end;
+
+	if (drawn->box->is_beside && drawn->right < 0)
+		end = middles(drawn->box->left, left, end);
+	else if (drawn->box->is_beside)
+		left = middles(drawn->box->right, left, end);
+	if (left < end)
+		cells_shade(fall, left, top, end, bottom);
+}
+
 static void box_cast(const struct fall *fall, const struct box *box)
 {
 	const struct layer *layer = fall->layer;
 	double right = fall->right * box->height, down = fall->down * box->height;
 	struct drawn drawn = { .box = box, .right = right, .down = down };
-	int top = middles(box->top + lesser(down, 0), layer->top, layer->bottom);
-	int bottom = middles(box->bottom + greater(down, 0), layer->top, layer->bottom);
-	int from, to;
+	int from, to, top, bottom;
 
+	if (box->is_beside && -box->to_left < right && right < box->to_right &&
+		-box->to_top < down && down < box->to_bottom)
+		return;
+	top = middles(box->top + lesser(down, 0), layer->top, layer->bottom);
+	bottom = middles(box->bottom + greater(down, 0), layer->top, layer->bottom);
 	if (top >= bottom)
 		return;
 	drawn.left = middles(box->left + lesser(right, 0), layer->left, layer->right);
@@ -206,24 +284,17 @@ static void box_cast(const struct fall *fall, const struct box *box)
 	from = middles(box->top + greater(down, 0), top, bottom);
 	to = middles(box->bottom + lesser(down, 0), from, bottom);
 	rows_cast(fall, &drawn, top, from);
-	cells_fill(fall, drawn.left, from, drawn.end, to);
+	middle_cast(fall, &drawn, from, to);
 	rows_cast(fall, &drawn, to, bottom);
 }
 
-static void layer_cast(struct shade *shade, const struct layer *layer, const struct ray *ray)
+static void layer_cast(const struct shade *shade, const struct layer *layer, const struct ray *ray)
 {
 	const struct fall fall = { layer, -ray->right / ray->rise, -ray->down / ray->rise,
-		shade->cast, shade->row_words };
-	size_t from = (size_t)layer->top * shade->row_words;
-	size_t to = (size_t)layer->bottom * shade->row_words;
+		shade->shaded, shade->row_words };
 
-	if (from >= to || layer->box_count == 0)
-		return;
-	memset(shade->cast + from, 0, (to - from) * sizeof *shade->cast);
 	for (size_t i = 0; i < layer->box_count && !stop_asked(); i++)
 		box_cast(&fall, &layer->boxes[i]);
-	for (size_t i = from; i < to; i++)
-		shade->shaded[i] |= shade->cast[i] & layer->set[i];
 }
 
 void shade_count(struct shade *shade, const struct ray *rays, int count, uint16_t *lit)
