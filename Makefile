@@ -36,7 +36,7 @@ TEST_LIB_FLAGS = $(shell pkg-config --cflags check vterm) \
 	$(patsubst -I%,-isystem%,$(shell pkg-config --cflags-only-I $(DRAWN_MODULES)))
 
 # Tests that read and render drawings alone are linked with what it takes.
-DRAWN_MODULES := libxml-2.0 librsvg-2.0
+DRAWN_MODULES := libxml-2.0 cairo
 DRAWN := $(addprefix $(B)/tests/report/test_svg,_read _rendered)
 
 TEST_FLAGS = $(TEST_LIB_FLAGS) -Itests -DBUILD_FOLDER='"$(B)"'

@@ -10,7 +10,7 @@ bed b "Raised bed"
 path p "Crushed stone"
 lawn l "Turf"
 fixture S "Lamp"
-  height 5 ft
+  height 3 ft
 
 ground 26 x 18
   ..........................

@@ -31,6 +31,9 @@ void show_decimal(struct text *out, double value, int places)
 	for (int i = 0; i < places; i++)
 		unit *= 10;
 	units = llround(value * (double)unit);
+	if (units < 0)
+		text_add(out, "-");
+	units = units < 0 ? -units : units;
 	show_count(out, units / unit);
 	if (places > 0)
 		text_print(out, ".%0*d", places, (int)(units % unit));

@@ -50,7 +50,7 @@ void show_volume_like(struct text *out, double volume, double like, enum units u
 void show_weight(struct text *out, double weight, enum units units);
 /* Whole number with separators of thousands: 12,345. */
 void show_count(struct text *out, int64_t count);
-/* The same with so many decimal places (0..6): 12,345.67. value 0 or more. */
+/* The same with so many decimal places (0..6): 12,345.67, -1.5. */
 void show_decimal(struct text *out, double value, int places);
 
 #endif

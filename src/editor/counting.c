@@ -90,5 +90,6 @@ void editor_draw(struct editor *editor)
 		return;
 	arena_clear(&editor->drawn);
 	editor->fences = fence_map_of(editor->plot, &editor->drawn);
+	editor->around = around_map_of(editor->plot, &editor->drawn);
 	editor->has_moved = false;
 }

@@ -7,6 +7,7 @@
 #include "plot/edit/patch.h"
 #include "plot/history/store.h"
 #include "editor/ask/ask.h"
+#include "survey/around_map.h"
 #include "survey/fence_map.h"
 #include "survey/middle.h"
 #include "report/panel/pages.h"
@@ -51,13 +52,14 @@ struct editor {
 	struct ground shape;     /* while is_marked: its letters, as a patch has them; owned */
 	struct patch carried;    /* while is_marked: its ground, turned and flipped since; owned */
 	int frame, run;     /* cells of the last frame's thickness, of the last run's width */
-	int fence;          /* index of the fence drawn in last; it may have been removed since */
+	int fence, service; /* indexes of those drawn in last; they may have been removed since */
 	enum drag drag;     /* of the mouse */
 	bool is_dragging;   /* the drag has laid something, which is no stroke yet */
 	bool said_outside;  /* it was said that images fall outside the plan; cleared when the
 	                     * mirror is turned */
 
 	struct view view;
+	bool shows_levels;  /* the plan shows how the ground lies, if it is measured */
 	bool is_measuring;  /* the rulers show width and depth of what the cursor is in */
 	enum panel_width panel;
 	bool is_pointing;   /* the mouse is used here, not by the terminal */
@@ -84,9 +86,10 @@ struct editor {
 	int64_t faults;     /* of the mirror; FAULTS_UNKNOWN until they are counted */
 	struct pages pages;
 	/* Drawn of the plot by editor_draw. */
-	bool has_moved;     /* fences do not hold */
+	bool has_moved;     /* these do not hold */
 	struct arena drawn;
 	struct fence_map fences;
+	struct around_map around;
 };
 
 /* An editor without a plot, for the file `path`, which it takes the lock of. */

@@ -1,4 +1,5 @@
 #include "editor/here.h"
+#include "editor/here_around.h"
 #include "report/words/page.h"
 #include "report/words/snag_words.h"
 #include "editor/marks.h"
@@ -57,26 +58,6 @@ static void mark_words(const struct editor *editor, const struct report *report,
 			snag_cure_sentence(report, snag));
 }
 
-/* Adds "left, below": those sides of the cell that one of the legs covers. */
-static void sides_add(const struct leg *legs, size_t count, struct place cell, struct text *out)
-{
-	static const char *const words[] = { "left", "above", "right", "below" };
-	int x = cell.x, y = cell.y;
-	const struct leg sides[] = {
-		{ { x, y }, { x, y + 1 } }, { { x, y }, { x + 1, y } },
-		{ { x + 1, y }, { x + 1, y + 1 } }, { { x, y + 1 }, { x + 1, y + 1 } },
-	};
-
-	for (size_t i = 0; i < sizeof sides / sizeof *sides; i++) {
-		bool is_covered = false;
-
-		for (size_t j = 0; j < count && !is_covered; j++)
-			is_covered = leg_covers(legs[j], sides[i]);
-		if (is_covered)
-			text_print(out, "%s%s", out->length ? ", " : "", words[i]);
-	}
-}
-
 /* "Fence left, below: Pickets", "Gate of 3 ft right: Pickets". */
 static void fence_words(const struct report *report, struct place at, const struct fence *fence,
 	struct text *out)
@@ -85,12 +66,12 @@ static void fence_words(const struct report *report, struct place at, const stru
 	struct text sides = TEXT_EMPTY;
 
 	fence_legs(fence, &legs);
-	sides_add(legs.items, legs.count, at, &sides);
+	here_sides(legs.items, legs.count, at, &sides);
 	if (sides.length)
 		text_print(out, "Fence %s: %s\n", sides.bytes, fence->name);
 	for (size_t i = 0; i < fence->gates.count; i++) {
 		text_clear(&sides);
-		sides_add(&fence->gates.items[i], 1, at, &sides);
+		here_sides(&fence->gates.items[i], 1, at, &sides);
 		if (sides.length)
 			text_print(out, "Gate of %s %s: %s\n", tied(report, plain_sides(report,
 				leg_length(fence->gates.items[i]))), sides.bytes, fence->name);
@@ -145,6 +126,7 @@ void here_words(const struct editor *editor, struct text *out)
 		peg_words(editor, &report, &words);
 	ground_words(editor, &report, &words);
 	fences_words(editor, &report, &words);
+	here_around_words(editor, &report, &words);
 	mark_words(editor, &report, &words);
 	for (size_t i = 0; i < words.length; i++)
 		if (words.bytes[i] == PAGE_TIE)

@@ -7,7 +7,8 @@ struct sign mark_sign(enum mark mark)
 	static const struct sign signs[MARKS] = {
 		[MARK_NONE] = { ' ', ' ' }, [MARK_PEG] = { 0x25c6, 'o' },
 		[MARK_IMAGE] = { 0x25c7, 'i' }, [MARK_SNAG] = { 0x25b2, 's' },
-		[MARK_FAULT] = { 0x2260, 'x' }, [MARK_CENTRE] = { 0x2295, 'c' },
+		[MARK_FAULT] = { 0x2260, 'x' }, [MARK_DROP] = { 0x25bc, 'v' },
+		[MARK_TIE] = { 0x25ce, 't' }, [MARK_CENTRE] = { 0x2295, 'c' },
 		[MARK_UPRIGHT] = { '|', '|' }, [MARK_LEVEL] = { '-', '-' },
 	};
 
@@ -25,6 +26,19 @@ const struct snag *mark_snag(const struct editor *editor, int x, int y, size_t *
 	if (*from == snags->count || snags->list[*from].code == SNAG_MIRROR_BROKEN)
 		return NULL;
 	return &snags->list[(*from)++];
+}
+
+/* MARK_NONE where no grid point at the cell has one. */
+static enum mark point_mark(const struct plot *plot, struct place cell)
+{
+	const struct surroundings *around = &plot->details.around;
+
+	if (around->has_drop && place_equal(ground_nearest(&plot->ground, around->drop), cell))
+		return MARK_DROP;
+	for (size_t i = 0; i < around->ties.count; i++)
+		if (place_equal(ground_nearest(&plot->ground, around->ties.items[i].at), cell))
+			return MARK_TIE;
+	return MARK_NONE;
 }
 
 static enum mark axis_mark(const struct mirror *mirror, int x, int y)
@@ -76,6 +90,7 @@ enum mark mark_at(const struct editor *editor, const struct mirror *mirror, int 
 {
 	struct place pegs[PEGS_MOST] = { { 0, 0 } }, images[IMAGES_MOST];
 	int count = mirror_cells(mirror, editor->cursor.x, editor->cursor.y, images);
+	enum mark point = point_mark(editor->plot, (struct place){ x, y });
 	size_t from = 0;
 
 	if (is_among(pegs, pegs_of(editor, pegs), x, y))
@@ -86,5 +101,5 @@ enum mark mark_at(const struct editor *editor, const struct mirror *mirror, int 
 		return MARK_SNAG;
 	if (has_few_faults(editor) && mirror_is_broken(mirror, &editor->plot->ground, x, y))
 		return MARK_FAULT;
-	return axis_mark(mirror, x, y);
+	return point != MARK_NONE ? point : axis_mark(mirror, x, y);
 }

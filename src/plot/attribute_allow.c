@@ -17,6 +17,7 @@ const char *const allow_card_titles[ALLOW_CARDS] = {
 };
 
 #define AT(name) [ALLOW_##name - ALLOW_KERF]
+#define FALL_SOURCE "International Code Council, International Residential Code, 2021, R401.3"
 /* Hours of a day. */
 #define DAYLIGHT DECIMAL(0, 24 * MILLION)
 #define SUN_SOURCE "University of Nebraska Extension, as quoted, title and year not noted"
@@ -106,7 +107,7 @@ static const struct attribute_row rows[] = {
 		"Volume of earth tamped back, over the same before it was dug.",
 		DECIMAL(MILLION / 2, MILLION),
 		IS_NUMBER(MILLION * 9 / 10), .card = CARD_GROUND },
-	AT(SLEEVE_PAST) = { "sleeve-past", "Sleeve, past each side",
+	AT(SLEEVE_PAST) = { "sleeve-past", "Sleeve past each side",
 		"How far a sleeve goes on past either side of what it runs under.",
 		LENGTH(0, METRES(2)), IS_LENGTH(INCHES(12)),
 		.metric = IS_LENGTH(MM(300)), .card = CARD_GROUND, .subject = SUBJECT_SERVICE },
@@ -347,6 +348,18 @@ static const struct attribute_row rows[] = {
 		.source = "24 in by the law of some states, more than the 18 in past the line of "
 			"Common Ground Alliance, Best Practices, 5.19; both as quoted",
 		.metric = IS_LENGTH(MM(600)), .card = CARD_SNAGS, .subject = SUBJECT_SERVICE },
+	AT(FALL_NEAR) = { "fall-near", "Near a house",
+		"Within this distance of a house the finished ground must fall away from it.",
+		LIMIT, IS_LENGTH(INCHES(120)), .source = FALL_SOURCE,
+		.metric = IS_LENGTH(METRES(3)), .card = CARD_SNAGS, .subject = SUBJECT_LEVELS },
+	AT(FALL_PATH) = { "fall-path", "Fall of paths there",
+		"A path near a house that falls away from it by less than this is a snag.",
+		PERCENT, IS_NUMBER(PERCENTS(2)), .source = FALL_SOURCE,
+		.card = CARD_SNAGS, .subject = SUBJECT_LEVELS },
+	AT(FALL_GROUND) = { "fall-ground", "Fall of other ground",
+		"Ground near a house that falls away from it by less than this is a snag.",
+		PERCENT, IS_NUMBER(PERCENTS(5)), .source = FALL_SOURCE,
+		.card = CARD_SNAGS, .subject = SUBJECT_LEVELS },
 };
 
 const struct attribute_table allow_attributes = ATTRIBUTE_TABLE("allow", ALLOW_KERF, rows);

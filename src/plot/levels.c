@@ -80,6 +80,17 @@ nm levels_drop(const struct levels *levels, nm right, nm down)
 	return llround(upper + (lower - upper) * along);
 }
 
+struct drop_range levels_range(const struct levels *levels)
+{
+	struct drop_range range = { levels->drops[0], levels->drops[0] };
+
+	for (size_t i = 1; i < count_of(levels); i++) {
+		range.least = nm_least(range.least, levels->drops[i]);
+		range.most = nm_most(range.most, levels->drops[i]);
+	}
+	return range;
+}
+
 bool finish_equal(const struct finish *a, const struct finish *b)
 {
 	return a->has_level == b->has_level && a->has_fall == b->has_fall &&

@@ -28,6 +28,12 @@ bool levels_equal(const struct levels *a, const struct levels *b);
  * bilinear, beyond the outermost ones as the nearest. Something must be measured. */
 nm levels_drop(const struct levels *levels, nm right, nm down);
 
+/* The highest ground, by its drop, and the lowest. Something must be measured. */
+struct drop_range {
+	nm least, most;
+};
+struct drop_range levels_range(const struct levels *levels);
+
 /* What the finished ground is to be: a drop at one grid point, and which way it falls from there.
  * Each may be there without the other. */
 struct finish {

@@ -56,6 +56,14 @@ struct route *routes_add(struct routes *routes)
 	return &routes->items[routes->count++];
 }
 
+void routes_remove(struct routes *routes, size_t index)
+{
+	struct route *route = &routes->items[index];
+
+	route_fini(route);
+	memmove(route, route + 1, (--routes->count - index) * sizeof *route);
+}
+
 struct routes routes_copy(const struct routes *routes)
 {
 	struct routes copy = ROUTES_EMPTY;

@@ -31,6 +31,7 @@ void route_legs(const struct route *route, struct legs *out);
 void routes_fini(struct routes *routes);
 /* Appends an empty route; points are added to it. */
 struct route *routes_add(struct routes *routes);
+void routes_remove(struct routes *routes, size_t index);
 struct routes routes_copy(const struct routes *routes);
 bool routes_equal(const struct routes *a, const struct routes *b);
 

@@ -37,13 +37,25 @@ void services_legs(const struct services *services, struct legs *out)
 			route_legs(&services->items[i].routes.items[j], out);
 }
 
+static void service_fini(struct service *service)
+{
+	free(service->name);
+	block_fini(&service->block);
+	routes_fini(&service->routes);
+}
+
+void services_remove(struct services *services, size_t index)
+{
+	struct service *service = &services->items[index];
+
+	service_fini(service);
+	memmove(service, service + 1, (--services->count - index) * sizeof *service);
+}
+
 static void services_fini(struct services *services)
 {
-	for (size_t i = 0; i < services->count; i++) {
-		free(services->items[i].name);
-		block_fini(&services->items[i].block);
-		routes_fini(&services->items[i].routes);
-	}
+	for (size_t i = 0; i < services->count; i++)
+		service_fini(&services->items[i]);
 	free(services->items);
 }
 

@@ -71,6 +71,7 @@ bool surroundings_equal(const struct surroundings *a, const struct surroundings 
 /* Appends a service without routes, taking over name; its attributes are unset. */
 struct service *services_add(struct services *services, enum service_kind kind, bool is_to_lay,
 	char *name);
+void services_remove(struct services *services, size_t index);
 /* Appends the legs of all services, in their order. */
 void services_legs(const struct services *services, struct legs *out);
 /* Appends one that is nowhere yet, taking over name. */

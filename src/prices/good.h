@@ -30,6 +30,7 @@
 	X(GOOD_FENCE_LATCH, "fence.latch", "Gate latch", UNIT_EACH, VARIES_NOT, NO_DENSITY) \
 	X(GOOD_FENCE_BOLT, "fence.bolt", "Drop bolt", UNIT_EACH, VARIES_NOT, NO_DENSITY) \
 	X(GOOD_SPOIL, "spoil", "Spoil", UNIT_M3, VARIES_NOT, ALLOW_DENSITY_SPOIL) \
+	X(GOOD_FILL, "fill", "Earth for low ground", UNIT_M3, VARIES_NOT, ALLOW_DENSITY_SOIL) \
 	X(GOOD_STONE_BASE, "stone.base", "Base stone", UNIT_M3, VARIES_NOT, ALLOW_DENSITY_STONE) \
 	X(GOOD_STONE_FINES, "stone.surface.fines", "Stone with fines", UNIT_M3, VARIES_NOT, \
 		ALLOW_DENSITY_STONE) \

@@ -6,9 +6,28 @@ static bool is_thick(enum border line)
 	return line == BORDER_FENCE && brush_has_unicode();
 }
 
+static bool is_service(enum border line)
+{
+	return line == BORDER_EXISTING || line == BORDER_TO_LAY;
+}
+
+/* Broken where the service is there, double where it is to be laid. */
+wchar_t borders_service(enum border line, bool is_upright)
+{
+	static const wchar_t existing[] = { 0x2026, 0x00a6 }, to_lay[] = { 0x2017, 0x2551 };
+
+	if (!brush_has_unicode())
+		return line == BORDER_TO_LAY ? L'^' : L'~';
+	return line == BORDER_TO_LAY ? to_lay[is_upright] : existing[is_upright];
+}
+
 void borders_upright(const struct area *area, int row, int column, enum border line,
 	struct paint paint)
 {
+	if (is_service(line)) {
+		brush_put(area, row, column, borders_service(line, true), paint);
+		return;
+	}
 	paint.is_bold |= line == BORDER_FENCE && !is_thick(line);
 	brush_sign(area, row, column, is_thick(line) ? WACS_T_VLINE : WACS_VLINE, paint);
 }
@@ -62,6 +81,8 @@ static wchar_t foot_of(enum border line)
 {
 	static const wchar_t thin = 0x2581, thick = 0x2582, half = 0x2584;
 
+	if (is_service(line))
+		return borders_service(line, false);
 	if (!brush_has_unicode())
 		return brush_can_underline() ? L'\0' : line == BORDER_FENCE ? L'=' : L'_';
 	if (!brush_can_underline())
@@ -82,7 +103,7 @@ void borders_below(struct paint *paint, enum border line)
 
 bool borders_has_foot(enum border line)
 {
-	return line == BORDER_FENCE && foot_of(line);
+	return line > BORDER_WALL && foot_of(line);
 }
 
 void borders_foot(const struct area *area, int row, int column, enum border line,

@@ -5,10 +5,12 @@
 #include "screen/brush.h"
 #include "screen/scene.h"
 
-/* An upright line; there must be one. Fence is thicker than wall. */
+/* An upright line; there must be one. Fence is thicker than wall, a service is broken or double. */
 void borders_upright(const struct area *area, int row, int column, enum border line,
 	struct paint paint);
-/* What meets in the middle of a character, BORDER_NONE all of it: blank. */
+/* What a service is drawn with, upright or level. */
+wchar_t borders_service(enum border line, bool is_upright);
+/* What meets in the middle of a character, walls and fences; BORDER_NONE all of it: blank. */
 struct joint {
 	enum border up, down, left, right;
 };

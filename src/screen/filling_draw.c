@@ -17,7 +17,8 @@ enum {
 /* Where a field begins, after its label. */
 static int field_column(const struct field *field)
 {
-	bool is_sentence = field->rule->kind == VALUE_TEXT && field->rule->most > 1;
+	bool is_sentence = field->rule->kind == VALUE_TEXT && field->rule->most > 1 &&
+		!field->is_cells;
 
 	return !is_sentence ? LABEL_COLUMNS : most(WIDE_AT, width_of(field->label) + 1);
 }

@@ -25,8 +25,13 @@ static void filling_open(struct filling *filling, struct card *card)
 	for (int i = 0; i < card->count; i++)
 		filling->opened[i] = memory_string(card->fields[i].typed);
 	if (prompt_suits(card))
-		filling->front = (struct front){ STATE_FORM, filling->keys + GOING, prompt_draw,
-			prompt_leaves };
+		filling->front = (struct front){ STATE_FORM,
+			filling->keys + (card->onward ? 0 : GOING), prompt_draw, prompt_leaves };
+	if (card->onward) {
+		*card->onward = (struct onward){ .goes_on = false };
+		filling->keys[0] = "arrows";
+		filling->keys[1] = "set, go there";
+	}
 	filling_go(filling, 0);
 }
 
@@ -80,6 +85,20 @@ static bool enter(struct filling *filling)
 		return is_taken(filling);
 	filling_go_on(filling, filling->at + 1);
 	return false;
+}
+
+/* Whether the key takes a card after which it goes on: which way is noted. */
+static bool leads_on(const struct filling *filling, int key)
+{
+	struct onward *onward = filling->card->onward;
+	bool is_arrow = key == PRESS_LEFT || key == PRESS_RIGHT || key == PRESS_UP ||
+		key == PRESS_DOWN;
+
+	if (!onward || (!is_arrow && key != PRESS_ENTER))
+		return false;
+	*onward = (struct onward){ .right = (key == PRESS_RIGHT) - (key == PRESS_LEFT),
+		.down = (key == PRESS_DOWN) - (key == PRESS_UP) };
+	return true;
 }
 
 /* ---- Leaving -------------------------------------------------------------------------------- */
@@ -138,7 +157,9 @@ bool form_fill(struct stage *stage, struct card *card)
 
 		filling_show(stage, &filling);
 		key = stage_key(stage);
-		if (key == PRESS_ENTER)
+		if (leads_on(&filling, key))
+			is_done = card->onward->goes_on = enter(&filling);
+		else if (key == PRESS_ENTER)
 			is_done = enter(&filling);
 		else if (key == PRESS_ESCAPE)
 			is_over = is_left(stage, &filling, &is_done);

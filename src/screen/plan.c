@@ -4,6 +4,7 @@
 #include "screen/caption.h"
 #include "screen/hatch.h"
 #include "screen/plan_far.h"
+#include "screen/plan_levels.h"
 #include "screen/plan_names.h"
 
 enum { DOT_EVERY = 5 };
@@ -94,18 +95,21 @@ static void draw_two_columns(const struct scene *scene, const struct area *plan,
 	enum mark mark = mark_at(scene->editor, &scene->mirror, cell.x, cell.y);
 	struct paint paint = scene_paint(scene, cell.x, cell.y);
 	struct place beside = { to.x + 1, to.y };
+	wchar_t sign = scene_sign(scene, cell.x, cell.y);
 
 	draw_inside(scene, plan, to, cell, below, paint);
 	if (mark != MARK_NONE)
 		draw_mark(scene, plan, beside, mark, paint);
 	else if (right != BORDER_NONE)
 		borders_upright(plan, beside.y, beside.x, right, paint);
+	else if (sign && !borders_has_foot(below))
+		brush_put(plan, beside.y, beside.x, sign, paint);
 	else
 		draw_rest(scene, plan, beside, cell, below, paint);
 }
 
-/* A fence in the letter's place; false where there is none. */
-static bool draw_fence(const struct scene *scene, const struct area *plan, struct place to,
+/* A fence or a service in the letter's place; false where there is none. */
+static bool draw_line(const struct scene *scene, const struct area *plan, struct place to,
 	struct place cell, struct paint paint)
 {
 	enum border right = scene_right(scene, cell.x, cell.y);
@@ -114,7 +118,7 @@ static bool draw_fence(const struct scene *scene, const struct area *plan, struc
 	if (right == BORDER_FENCE && below == BORDER_FENCE)
 		borders_joint(plan, to.y, to.x, (struct joint){ .up = right, .left = below },
 			paint);
-	else if (right == BORDER_FENCE)
+	else if (right > BORDER_WALL)
 		borders_upright(plan, to.y, to.x, right, paint);
 	else if (borders_has_foot(below))
 		borders_foot(plan, to.y, to.x, below, paint);
@@ -123,8 +127,8 @@ static bool draw_fence(const struct scene *scene, const struct area *plan, struc
 	return true;
 }
 
-/* A peg and fences take the letter's place, other marks that of open ground; colours alone tell
- * beds. */
+/* A peg, fences and services take the letter's place, other marks and signs that of open ground;
+ * colours alone tell beds. */
 static void draw_one_column(const struct scene *scene, const struct area *plan, struct place to,
 	struct place cell)
 {
@@ -132,13 +136,18 @@ static void draw_one_column(const struct scene *scene, const struct area *plan, 
 	struct paint paint = scene_paint(scene, cell.x, cell.y);
 	bool is_open = scene_letter(scene, cell.x, cell.y) == OPEN_GROUND;
 	enum border below = line_below(scene, cell);
+	wchar_t sign = is_open ? scene_sign(scene, cell.x, cell.y) : L'\0';
 
 	if (mark == MARK_PEG || (is_open && mark != MARK_NONE)) {
 		draw_mark(scene, plan, to, mark, paint);
 		return;
 	}
-	if (!scene_is_covered(scene, cell.x, cell.y) && draw_fence(scene, plan, to, cell, paint))
+	if (!scene_is_covered(scene, cell.x, cell.y) && draw_line(scene, plan, to, cell, paint))
 		return;
+	if (sign) {
+		brush_put(plan, to.y, to.x, sign, paint);
+		return;
+	}
 	draw_inside(scene, plan, to, cell, below == BORDER_FENCE ? below : BORDER_NONE, paint);
 }
 
@@ -158,6 +167,7 @@ static void draw_near(const struct scene *scene, const struct area *plan, struct
 	enum border right = scene_right(scene, cell.x, cell.y), below = line_below(scene, cell);
 	enum mark mark = mark_at(scene->editor, &scene->mirror, cell.x, cell.y);
 	struct paint paint = scene_paint(scene, cell.x, cell.y);
+	wchar_t sign = scene_sign(scene, cell.x, cell.y);
 
 	for (int row = 0; row < 2; row++)
 		for (int column = 0; column < 4; column++)
@@ -166,6 +176,8 @@ static void draw_near(const struct scene *scene, const struct area *plan, struct
 	draw_inside(scene, plan, to, cell, BORDER_NONE, paint);
 	for (int row = 0; row < 2 && right != BORDER_NONE; row++)
 		borders_upright(plan, to.y + row, to.x + 3, right, paint);
+	if (sign)
+		brush_put(plan, to.y, to.x + 1, sign, paint);
 	if (mark != MARK_NONE)
 		draw_mark(scene, plan, mark_place(scene, to, mark), mark, paint);
 }
@@ -213,6 +225,7 @@ static void draw_cells(const struct scene *scene, const struct area *plan, struc
 				draw_near(scene, plan, to, cell);
 		}
 	plan_names_draw(scene, plan, blocks);
+	plan_levels_draw_points(scene, plan, blocks);
 }
 
 void plan_draw(const struct editor *editor, const struct layout *layout)
@@ -220,10 +233,12 @@ void plan_draw(const struct editor *editor, const struct layout *layout)
 	struct place blocks = view_blocks(&editor->view, &editor->plot->ground);
 	struct scene scene = scene_of(editor);
 
-	if (view_grain(&editor->view)->down > 1)
+	if (view_grain(&editor->view)->down > 1) {
 		plan_far_draw(&scene, &layout->plan, blocks);
-	else
+		plan_levels_draw_depths(&scene, &layout->plan, blocks);
+	} else {
 		draw_cells(&scene, &layout->plan, blocks);
+	}
 	draw_end(editor, &layout->plan, blocks);
 }
 

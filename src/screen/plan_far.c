@@ -46,6 +46,25 @@ static bool is_fenced(int sides)
 	return (sides & (FENCE_RIGHT | FENCE_BELOW)) && !(sides & (GATE_RIGHT | GATE_BELOW));
 }
 
+/* The sign of a service, a house or what is kept among the cells; '\0': there is none. */
+static wchar_t sign_among(const struct scene *scene, struct rectangle cells)
+{
+	const struct around_map *around = &scene->editor->around;
+	wchar_t sign = L'\0';
+	int sides = 0;
+
+	for (int y = cells.top; around->cells && y <= cells.bottom; y++)
+		for (int x = cells.left; x <= cells.right; x++) {
+			sides |= around_map_at(around, x, y);
+			sign = sign ? sign : scene_sign(scene, x, y);
+		}
+	if (sides & (TO_LAY_RIGHT | TO_LAY_BELOW))
+		return borders_service(BORDER_TO_LAY, sides & TO_LAY_RIGHT);
+	if (sides & (EXISTING_RIGHT | EXISTING_BELOW))
+		return borders_service(BORDER_EXISTING, sides & EXISTING_RIGHT);
+	return sign;
+}
+
 /* ---- Letters --------------------------------------------------------------------------------- */
 
 /* The commonest letter of each dot in view; where dots cannot be drawn, of each character. */
@@ -101,14 +120,18 @@ static bool is_corner(const struct letters *letters, struct place at)
 
 /* ---- Characters ------------------------------------------------------------------------------ */
 
-/* A character of one letter: that at its corners if no shade tells it, a pattern, or blank. */
+/* A character of one letter: what is around, that at its corners if no shade tells it, a pattern,
+ * or blank. */
 static void draw_even(const struct scene *scene, const struct letters *letters,
 	const struct area *plan, struct place at, struct paint paint)
 {
 	char letter = letter_at(letters, at.x, at.y * letters->deep);
 	const cchar_t *sign = hatch_sign(scene, letter, at.x, at.y);
+	wchar_t around = sign_among(scene, cells_of(scene, 1, at.x, at.y));
 
-	if (letter != OPEN_GROUND && !scene_has_shade(scene, letter) && is_corner(letters, at))
+	if (around)
+		brush_put(plan, at.y, at.x, around, paint);
+	else if (letter != OPEN_GROUND && !scene_has_shade(scene, letter) && is_corner(letters, at))
 		brush_put(plan, at.y, at.x, (wchar_t)letter, paint);
 	else if (sign)
 		brush_sign(plan, at.y, at.x, sign, paint);

@@ -12,7 +12,7 @@ enum { LABEL_MOST = REGION_NAME_MOST + 1 + NAME_MOST + 1 };
 
 static bool is_mark_in_the_way(enum mark mark)
 {
-	return mark == MARK_PEG || mark == MARK_IMAGE || mark == MARK_SNAG || mark == MARK_FAULT;
+	return mark > MARK_NONE && mark < MARK_CENTRE;
 }
 
 /* Whether nothing is to be seen on the cells but an axis, which is seen elsewhere too, the cursor,
@@ -27,7 +27,7 @@ static bool is_free(const struct scene *scene, struct place first, int count, en
 		return false;
 	for (int x = first.x; x < first.x + count; x++)
 		if (is_mark_in_the_way(mark_at(editor, &scene->mirror, x, first.y)) ||
-		    (has_lines && (scene_right(scene, x, first.y) == BORDER_FENCE ||
+		    (has_lines && (scene_right(scene, x, first.y) > BORDER_WALL ||
 		    scene_below(scene, x, first.y) > hidden)))
 			return false;
 	return true;

@@ -100,7 +100,7 @@ static void draw_above(const struct area *ruler, int column, enum border line, s
 		mvchgat(ruler->row, ruler->column + column, 1, A_UNDERLINE | bold, 0, NULL);
 }
 
-/* Walls and fences along the upper edge, below the labels, and along the left one. */
+/* Walls, fences and services along the upper edge, below the labels, and along the left one. */
 static void draw_edges(const struct scene *scene, const struct layout *layout,
 	const struct extent *across, const struct extent *down)
 {

@@ -1,4 +1,5 @@
 #include "screen/scene.h"
+#include "screen/brush.h"
 
 #include <stdlib.h>
 
@@ -129,13 +130,23 @@ static bool is_bed(const struct scene *scene, char letter)
 	return letter && plot_class_of(scene->editor->plot, letter) == CLASS_BED;
 }
 
-static enum border border_between(const struct scene *scene, char one, char other, int sides,
-	int fence, int gate)
+/* Which bits say what of the lines at one side of a cell. */
+struct line_bits {
+	int gate, fence, to_lay, existing;
+};
+
+static enum border border_between(const struct scene *scene, char one, char other,
+	struct place cell, struct line_bits bits)
 {
-	if (sides & gate)
+	int sides = fence_map_at(&scene->editor->fences, cell.x, cell.y);
+	int around = around_map_at(&scene->editor->around, cell.x, cell.y);
+
+	if (sides & bits.gate)
 		return BORDER_NONE;
-	if (sides & fence)
+	if (sides & bits.fence)
 		return BORDER_FENCE;
+	if (around & (bits.to_lay | bits.existing))
+		return around & bits.to_lay ? BORDER_TO_LAY : BORDER_EXISTING;
 	return one != other && (is_bed(scene, one) || is_bed(scene, other)) ? BORDER_WALL :
 		BORDER_NONE;
 }
@@ -143,11 +154,25 @@ static enum border border_between(const struct scene *scene, char one, char othe
 enum border scene_right(const struct scene *scene, int x, int y)
 {
 	return border_between(scene, scene_letter(scene, x, y), scene_letter(scene, x + 1, y),
-		fence_map_at(&scene->editor->fences, x, y), FENCE_RIGHT, GATE_RIGHT);
+		(struct place){ x, y }, (struct line_bits){ GATE_RIGHT, FENCE_RIGHT, TO_LAY_RIGHT,
+		EXISTING_RIGHT });
 }
 
 enum border scene_below(const struct scene *scene, int x, int y)
 {
 	return border_between(scene, scene_letter(scene, x, y), scene_letter(scene, x, y + 1),
-		fence_map_at(&scene->editor->fences, x, y), FENCE_BELOW, GATE_BELOW);
+		(struct place){ x, y }, (struct line_bits){ GATE_BELOW, FENCE_BELOW, TO_LAY_BELOW,
+		EXISTING_BELOW });
+}
+
+wchar_t scene_sign(const struct scene *scene, int x, int y)
+{
+	static const wchar_t house = 0x2302, kept = 0x25cb;
+	int around = around_map_at(&scene->editor->around, x, y);
+
+	if (around & CELL_HOUSE)
+		return brush_has_unicode() ? house : L'h';
+	if (around & CELL_KEPT)
+		return brush_has_unicode() ? kept : L'k';
+	return L'\0';
 }

@@ -6,7 +6,10 @@
 #include "editor/editor.h"
 #include "screen/colour.h"
 
-enum border { BORDER_NONE, BORDER_WALL, BORDER_FENCE };
+#include <wchar.h>
+
+/* What comes later is drawn rather than what comes before. */
+enum border { BORDER_NONE, BORDER_WALL, BORDER_EXISTING, BORDER_TO_LAY, BORDER_FENCE };
 
 struct scene {
 	const struct editor *editor;
@@ -41,6 +44,8 @@ bool scene_is_covered(const struct scene *scene, int x, int y);
 /* Whether a cell inside the plan shows its letter: where it is covered, at the corners of its patch
  * of one letter, and with colours at every fifth cell along the rim of that. */
 bool scene_is_lettered(const struct scene *scene, int x, int y);
+/* The sign of a house, or of what is kept, over a cell; '\0': the cell is in neither. */
+wchar_t scene_sign(const struct scene *scene, int x, int y);
 /* At the right of the cell and below it, a gate being a gap; x and y from -1. */
 enum border scene_right(const struct scene *scene, int x, int y);
 enum border scene_below(const struct scene *scene, int x, int y);

@@ -11,7 +11,7 @@ static void dig_compute(struct takeoff *t, struct arena *arena)
 {
 	struct dig_list list = { .arena = arena, .allow = t->allow };
 
-	dig_zones(&list, &t->zones, &t->embeds);
+	dig_zones(&list, &t->zones, &t->embeds, &t->levelling.volumes);
 	fences_dig(&list, &t->fences);
 	dig_finish(&t->earthwork, &list, &(struct earth_wanted){
 		.mixes = fill_topsoil(&t->fills), .lawns = lawn_topsoil(&t->lawns),
@@ -43,6 +43,8 @@ static void zones_find(struct takeoff *t, const struct basis *basis)
 		fences_warn_holes(&t->fences, basis, &t->zones, &ground.cover);
 	if (!stop_asked())
 		fabric_compute(&t->fabric, basis, &t->zones, &ground);
+	if (!stop_asked())
+		levelling_compute(&t->levelling, basis, &t->zones, &ground.cover, &t->embeds);
 	if (!stop_asked())
 		over_bases_find(&t->over_bases, basis, &t->zones, &ground, &t->walls, &t->embeds);
 	if (!stop_asked())
@@ -120,18 +122,17 @@ bool takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot
 
 /* ---- What is shown --------------------------------------------------------------------------- */
 
-#define ROWS(key_, table_, rows, count_, subject_, title_) { .key = (key_), .table = &(table_), \
+#define ROWS_OF(key_, table_, rows, count_, subject_, title_) .key = (key_), .table = &(table_), \
 	.at = offsetof(struct takeoff, rows), .count_at = offsetof(struct takeoff, count_) * \
 		(FIGURE_IS_REGION(FIGURE_FIELD_OF(takeoff, count_)) > 0), \
-	.subject = SUBJECT_##subject_, .title = (title_) }
+	.subject = SUBJECT_##subject_, .title = (title_)
+#define OBJECT_OF(key_, table_, row) .key = (key_), .table = &(table_), \
+	.at = offsetof(struct takeoff, row), .count = 1, .is_object = true
+#define ROWS(...) { ROWS_OF(__VA_ARGS__) }
+#define OBJECT(...) { OBJECT_OF(__VA_ARGS__) }
 #define WITHIN(key_, table_, rows, count_, subject_) { .key = (key_), .table = &(table_), \
 	.at = offsetof(struct takeoff, rows), .count = (count_), .subject = SUBJECT_##subject_ }
-#define OBJECT(key_, table_, row) { .key = (key_), .table = &(table_), \
-	.at = offsetof(struct takeoff, row), .count = 1, .is_object = true }
-#define OPTIONAL(key_, table_, rows, count_, subject_) { .key = (key_), .table = &(table_), \
-	.at = offsetof(struct takeoff, rows), .count_at = offsetof(struct takeoff, count_) * \
-		(FIGURE_IS_REGION(FIGURE_FIELD_OF(takeoff, count_)) > 0), \
-	.subject = SUBJECT_##subject_, .is_optional = true }
+#define OPTIONAL(...) { ROWS_OF(__VA_ARGS__, NULL), .is_optional = true }
 #define BY_HAND(key_) { .key = (key_) }
 
 const struct shown takeoff_shown[] = {
@@ -144,6 +145,16 @@ const struct shown takeoff_shown[] = {
 	ROWS("cutting", cutting_table, cuttings.list, cuttings.count, ANY, NULL),
 	ROWS("dig", dig_table, earthwork.rows, earthwork.count, ANY, NULL),
 	OBJECT("dig_sums", earthwork_table, earthwork),
+	OPTIONAL("dig_fills", dig_fill_table, earthwork.fills, earthwork.fill_count, ANY),
+	{ OBJECT_OF("levels", levelling_table, levelling), .subject = SUBJECT_LEVELS,
+		.is_optional = true },
+	OPTIONAL("level_points", level_point_table, levelling.points, levelling.point_count, ANY),
+	OPTIONAL("low_ground", low_table, levelling.volumes.squares,
+		levelling.volumes.square_count, ANY),
+	OPTIONAL("path_falls", path_fall_table, levelling.falls.paths,
+		levelling.falls.path_count, ANY),
+	OPTIONAL("house_falls", house_fall_table, levelling.falls.houses,
+		levelling.falls.house_count, ANY),
 	ROWS("fills", fill_table, fills.list, fills.count, ANY, NULL),
 	ROWS("fence", fencing_table, fences.list, fences.count, FENCE, NULL),
 	OPTIONAL("services", service_line_table, services.list, services.count, SERVICE),
@@ -163,6 +174,8 @@ const struct shown takeoff_shown[] = {
 	BY_HAND("work"),
 	OBJECT("work_sums", work_sum_table, work.sum),
 	OPTIONAL("barrow_ways", barrow_way_table, barrow_ways.list, barrow_ways.count, ANY),
+	OPTIONAL("barrow_ways_to_fences", barrow_fence_table, barrow_ways.fence_list,
+		barrow_ways.fence_count, ANY),
 	BY_HAND("snags"),
 };
 const int takeoff_shown_count = sizeof takeoff_shown / sizeof *takeoff_shown;
@@ -179,19 +192,24 @@ const void *shown_rows(const struct shown *shown, const struct takeoff *takeoff,
 	return at;
 }
 
+bool shown_has_any(const struct shown *shown, const struct takeoff *takeoff)
+{
+	int count;
+	const char *row = shown_rows(shown, takeoff, &count);
+
+	for (int i = 0; i < count; i++, row += shown->table->row_size)
+		if (!row_is_left_out(shown->table, row))
+			return true;
+	return false;
+}
+
 bool takeoff_has(const struct takeoff *takeoff, enum subject subject)
 {
 	for (int i = 0; i < takeoff_shown_count; i++) {
 		const struct shown *shown = &takeoff_shown[i];
-		const char *row;
-		int count;
 
-		if (!shown->table || shown->subject != subject)
-			continue;
-		row = shown_rows(shown, takeoff, &count);
-		for (int j = 0; j < count; j++, row += shown->table->row_size)
-			if (!row_is_left_out(shown->table, row))
-				return true;
+		if (shown->table && shown->subject == subject && shown_has_any(shown, takeoff))
+			return true;
 	}
 	return false;
 }

@@ -12,8 +12,9 @@ static const double BARROWING = 1.25, BACKFILLING = 1.00, BASE_COURSE = 1.00;
 static const double PUSHING = 1 / (60 * 200 * 0.3048);
 static const nm BARROWED = 50 * NM_PER_M;
 
-/* Fixtures are set twice, digging and backfilling is done once more for trenches. */
-enum { KINDS = RATE_SEED - RATE_STRIP + 1, AGAIN = 3 };
+/* Fixtures are set twice, trenches are dug and put back apart from the rest, low ground is made
+ * up. */
+enum { KINDS = RATE_SEED - RATE_STRIP + 1, AGAIN = 4 };
 
 static const enum work_step steps[KINDS] = {
 #define AT(name) [RATE_##name - RATE_STRIP]
@@ -99,18 +100,18 @@ static void add_digging(struct gathering *g)
 {
 	const struct earthwork *earth = &g->takeoff->earthwork;
 	double digging = DIGGING[block_number(g->takeoff->allow, ALLOW_SUBSOIL)];
-	double area = 0, sod = 0, below = 0, kept = earthwork_sod_kept(earth, g->takeoff->allow);
+	double sod = 0, below = 0, kept = earthwork_sod_kept(earth, g->takeoff->allow);
 
 	for (int i = 0; i < earth->count && !stop_asked(); i++) {
 		const struct dig *dig = &earth->rows[i];
 
 		if (dig->part == DIG_HOLES)
 			continue;
-		area += dig->bank.sod > 0 ? dig->area : 0;
 		sod += dig->bank.sod;
 		below += dig->bank.topsoil + dig->bank.subsoil;
 	}
-	add(g, RATE_STRIP, area + (kept > 0 ? earth->loosened : 0), digging * (sod + kept));
+	add(g, RATE_STRIP, earth->stripped + (kept > 0 ? earth->loosened : 0),
+		digging * (sod + kept));
 	add(g, RATE_DIG, below, digging * below);
 	add(g, RATE_HOLE, (double)post_count(&g->takeoff->fences), 0);
 }
@@ -133,6 +134,7 @@ static void add_base(struct gathering *g)
 
 	add(g, RATE_LOAD, spoil, spoil * LOADING[block_number(t->allow, ALLOW_SUBSOIL)]);
 	add_barrows(g, WORK_HAUL, 0);
+	add_at(g, RATE_BACKFILL, WORK_TAMP, t->earthwork.fill, t->earthwork.fill * BACKFILLING);
 	add(g, RATE_TAMP, stone_area(&t->stones, STONE_BASE), 0);
 	add(g, RATE_FABRIC, t->fabric.area, 0);
 	add(g, RATE_BASE, compacted, compacted * BASE_COURSE);

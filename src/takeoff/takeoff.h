@@ -16,6 +16,7 @@
 #include "takeoff/ground/fabric.h"
 #include "takeoff/ground/fill.h"
 #include "takeoff/ground/lawn.h"
+#include "takeoff/ground/levelling.h"
 #include "takeoff/ground/liner.h"
 #include "takeoff/ground/stone.h"
 #include "takeoff/services/service_lines.h"
@@ -33,6 +34,7 @@ struct takeoff {
 	struct cuttings cuttings;
 	struct fills fills;
 	struct zones zones;
+	struct levelling levelling;
 	struct over_bases over_bases;
 	struct fences fences;
 	struct service_lines services;
@@ -70,7 +72,7 @@ struct shown {
 	size_t count_at; /* of the int that counts them; 0: see count */
 	int count;       /* how many, where they are in the takeoff itself */
 	bool is_object;  /* JSON: one object, not an array */
-	bool is_optional; /* JSON: no key where there is no row */
+	bool is_optional; /* JSON: no key where no row is shown */
 	enum subject subject; /* that these rows belong to; SUBJECT_ANY: none */
 	const char *title; /* of a page and a section of its own; NULL: those are made by hand */
 };
@@ -83,5 +85,7 @@ bool takeoff_has(const struct takeoff *takeoff, enum subject subject);
 
 /* The rows, *count of them. */
 const void *shown_rows(const struct shown *shown, const struct takeoff *takeoff, int *count);
+/* Whether any of them is shown. */
+bool shown_has_any(const struct shown *shown, const struct takeoff *takeoff);
 
 #endif

@@ -14,6 +14,8 @@ enum work_fact {
 	FACT_ZONES,      /* ground that is dug, post holes apart */
 	FACT_HOLES, FACT_DEEP, /* deep: any deeper than a trench may be without shoring */
 	FACT_SOD, FACT_TOPSOIL, /* dug; topsoil is kept apart */
+	FACT_LEVELS,     /* measured ground that is finished otherwise */
+	FACT_LOW,        /* ground that is filled up to its formation */
 	FACT_REUSED, FACT_BACKFILL, FACT_LOOSENED, FACT_PREPARED, FACT_SPOIL,
 	FACT_PATHS,      /* with stone */
 	FACT_BASE, FACT_PLATE, FACT_FINES, FACT_FABRIC, FACT_EDGING,

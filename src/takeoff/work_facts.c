@@ -17,12 +17,13 @@ static uint64_t earth_facts(const struct earthwork *earth)
 	uint64_t facts = fact_if(earth->bank.topsoil > 0, FACT(TOPSOIL)) |
 		fact_if(earth->reused > 0, FACT(REUSED)) |
 		fact_if(earth->backfill > 0, FACT(BACKFILL)) |
+		fact_if(earth->fill > 0, FACT(LOW)) |
 		fact_if(earth->loosened > 0, FACT(LOOSENED)) |
-		fact_if(earth->spoil > 0, FACT(SPOIL));
+		fact_if(earth->spoil > 0, FACT(SPOIL)) |
+		fact_if(earth->deepest > TRENCH_MOST, FACT(DEEP));
 
 	for (int i = 0; i < earth->count && !stop_asked(); i++)
-		facts |= fact_if(earth->rows[i].depth > TRENCH_MOST, FACT(DEEP)) |
-			(earth->rows[i].part == DIG_HOLES ? FACT(HOLES) : FACT(ZONES));
+		facts |= earth->rows[i].part == DIG_HOLES ? FACT(HOLES) : FACT(ZONES);
 	return facts;
 }
 
@@ -114,6 +115,8 @@ uint64_t work_facts(const struct takeoff *takeoff, const struct labours *labours
 		path_facts(&takeoff->stones) | line_facts(&takeoff->services);
 
 	return facts | fact_if(walls->count + walls->not_laid_count > 0, FACT(WALLS)) |
+		fact_if(takeoff->levelling.volumes.finished.cut +
+			takeoff->levelling.volumes.finished.fill > 0, FACT(LEVELS)) |
 		fact_if(takeoff->fixtures.inside > 0, FACT(FIXTURES_INSIDE)) |
 		fact_if(block_number(takeoff->allow, ALLOW_TAMPER) == TAMPER_PLATE, FACT(PLATE));
 }

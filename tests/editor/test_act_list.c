@@ -55,7 +55,14 @@ static const struct {
 	{ "move bed", ACT_MOVE_MARKED }, { "copy bed", ACT_STAMP },
 	{ "wider", ACT_STRIP_PUT }, { "widen", ACT_STRIP_PUT },
 	{ "save", ACT_SAVE }, { "backup", ACT_COPY }, { "mouse", ACT_MOUSE },
-	{ "changed", ACT_PAGES },
+	{ "changed", ACT_PAGES }, { "pipe", ACT_SERVICE }, { "gas pipe", ACT_SERVICE },
+	{ "cable", ACT_SERVICE }, { "water", ACT_SERVICE }, { "drain", ACT_SERVICE },
+	{ "electric", ACT_SERVICE }, { "tree", ACT_KEEP_CIRCLE }, { "roots", ACT_KEEP_CIRCLE },
+	{ "manhole", ACT_KEEP_RECTANGLE }, { "house", ACT_HOUSE }, { "building", ACT_HOUSE },
+	{ "tie", ACT_TIE }, { "delivery", ACT_DROP }, { "deliveries", ACT_DROP },
+	{ "slope", ACT_LEVELS }, { "slope", ACT_FINISH }, { "level", ACT_LEVELS },
+	{ "fall", ACT_FINISH }, { "show levels", ACT_SHOW_LEVELS },
+	{ "remove pipe", ACT_AROUND_OUT }, { "remove tree", ACT_AROUND_OUT },
 };
 enum { LISTS = 2 };
 
@@ -154,7 +161,7 @@ START_TEST(what_no_act_is_there_for_is_answered)
 		{ "curve", "square cells" }, { "oval", "square cells" },
 		{ "colour", "NO_COLOR=1" }, { "color", "NO_COLOR=1" },
 		{ "print", "lp FILE" }, { "plant", "note on its card" },
-		{ "tree", "note on its card" }, { "grass", "l is turf" }, { "pond", "A fixture" },
+		{ "grass", "l is turf" }, { "pond", "A fixture" },
 		{ "spreadsheet", "NAME.csv" }, { "json", ".json for" },
 	};
 

@@ -41,7 +41,7 @@ START_TEST(a_rectangle_is_offered_to_be_filled_framed_run_along_marked_or_left)
 	desk_asked(b, "p p, a rectangle of 2 ft x 3 ft");
 	ck_assert_str_eq(b->offered, "Fill it: \nFrame it: \nLay a straight run: \n"
 		"Bend the run here and go on: \nRound its corners: \nLay a disc in it: \n"
-		"Mark it: \nFence ...: :\nTake the peg out: \n");
+		"Mark it: \nLay a service line: \nFence ...: :\nTake the peg out: \n");
 	ck_assert_int_eq(editor_state(&b->editor), STATE_PEGGED);
 	desk_press(b, PRESS_ENTER);
 	desk_check(b, ROWS { ".......", "....pp.", "....pp.", "....pp.", ".......", NULL });

@@ -39,7 +39,8 @@ static void type_anything(struct wanton *w, struct card *card)
 		"raised", "level", "metric", "imperial", "yes", "no", "none", "a", "k", "Q", "b",
 		"A note.", "\"", "topsoil 2, compost 1", "16 in x 8 in x 6 in",
 		"1 ft x 6 in x 4 in",
-		"150 lb/cu ft", "5,5", "7,3", "1 ft 6 in", "nonsense", "4 cells" };
+		"150 lb/cu ft", "5,5", "7,3", "1 ft 6 in", "nonsense",
+		"4 cells", "towards", "away", "gas", "to-lay", "-3 ft" };
 
 	for (int i = 0; i < card->count; i++) {
 		if (random_below(&w->random, 4) > 0)
@@ -76,6 +77,10 @@ static bool fill(struct asker *asker, struct card *card)
 	}
 	fault_clear(&fault);
 	text_fini(&fault.words);
+	if (card->onward)
+		*card->onward = (struct onward){ .goes_on = is_taken,
+			.right = random_between(&w->random, -1, 1),
+			.down = random_between(&w->random, -1, 1) };
 	return is_taken;
 }
 

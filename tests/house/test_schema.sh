@@ -20,7 +20,7 @@ done
 
 "$B/parterre" takeoff tests/plots/around.plot --json >"$folder/takeoff.json" || exit 1
 valid "$folder/takeoff.json" || { echo "what is around:"; head -c 2000 "$folder/said"; exit 1; }
-for key in barrow_ways heaps; do
+for key in barrow_ways heaps ties; do
 	grep -q "\"$key\"" "$folder/takeoff.json" || { echo "no $key"; exit 1; }
 done
 
@@ -50,7 +50,7 @@ refused 's/"crew":1/"crew":0/'
 
 schema=tests/compare.schema.json
 old=tests/plots/compare-old.plot
-for plot in plots/*.plot tests/plots/compare-*.plot; do
+for plot in plots/*.plot tests/plots/compare-*.plot tests/plots/around.plot; do
 	"$B/parterre" compare "$old" "$plot" --json >"$folder/compare.json"
 	[ $? -le 1 ] || exit 1
 	valid "$folder/compare.json" || { echo "$plot:"; head -c 2000 "$folder/said"; exit 1; }

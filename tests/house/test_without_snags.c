@@ -1,5 +1,6 @@
-/* What is given to people to begin with has no snags: the samples, but for the one that shows them
- * and one row of another's mirror; and a new plot with a bed, as both are offered. */
+/* What is given to people to begin with has no snags: the samples, but for the one that shows them,
+ * one with lines in the ground and one row of another's mirror; and a new plot with a bed, as both
+ * are offered. */
 #include "editor/acts/opening.h"
 #include "plot/edit/lay.h"
 #include "report/words/snag_words.h"
@@ -49,7 +50,8 @@ START_TEST(no_sample_has_a_snag_but_those_that_are_to_show_them)
 	for (size_t i = 0; i < found.gl_pathc; i++) {
 		const char *path = found.gl_pathv[i];
 
-		if (ends_in(path, "/court.plot") || ends_in(path, "/snags.plot"))
+		if (ends_in(path, "/court.plot") || ends_in(path, "/snags.plot") ||
+			ends_in(path, "/well-yard.plot"))
 			continue;
 		check_none(path);
 		checked++;
@@ -70,6 +72,23 @@ START_TEST(the_first_sample_has_one_row_that_breaks_its_mirror_and_no_other_snag
 		ck_assert_str_eq(snag_word(snags->list[i].code), "mirror-broken");
 		ck_assert_int_eq(snags->list[i].cell.y, snags->list[0].cell.y);
 	}
+}
+END_TEST
+
+START_TEST(the_sample_of_lines_has_snags_of_what_is_dug_near_them_and_no_others)
+{
+	const struct snag_list *snags = &garden.takeoff.snags;
+	int near = 0, kept = 0;
+
+	garden_file(&garden, "plots/well-yard.plot");
+	garden_count(&garden);
+	for (size_t i = 0; i < snags->count; i++) {
+		near += snags->list[i].code == SNAG_SERVICE_NEAR;
+		kept += snags->list[i].code == SNAG_KEEP_DUG;
+	}
+	ck_assert_int_gt(near, 0);
+	ck_assert_int_gt(kept, 0);
+	ck_assert_uint_eq(snags->count, (size_t)(near + kept));
 }
 END_TEST
 
@@ -133,6 +152,8 @@ Suite *test_suite(void)
 	tcase_add_test(samples, no_sample_has_a_snag_but_those_that_are_to_show_them);
 	tcase_add_test(samples,
 		the_first_sample_has_one_row_that_breaks_its_mirror_and_no_other_snag);
+	tcase_add_test(samples,
+		the_sample_of_lines_has_snags_of_what_is_dug_near_them_and_no_others);
 	tcase_add_test(samples, the_sample_of_snags_shows_many_kinds);
 	tcase_add_loop_test(new, a_new_plot_and_a_bed_as_they_are_offered_have_none, 0, BEGUN);
 	return suite;

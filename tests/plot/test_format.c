@@ -398,7 +398,7 @@ static const struct bad legends[] = {
 	{ BYTES(HEAD "lawn l \"L\"\n  base 4 in\n"), 5, 3, "base",
 		"lawn: cover, topsoil, thickness or note" },
 	{ BYTES(HEAD "fixture S \"S\"\n  cover turf\n"), 5, 3, "cover",
-		"fixture: height, base or note" },
+		"fixture: height, base, dial or note" },
 	{ BYTES(HEAD "plant r \"Rose\"\n"), 4, 1, "plant", "title, units" },
 	/* the head is over */
 	{ BYTES(LEGEND "mirror off\n"), 5, 1, "mirror",

@@ -143,6 +143,19 @@ START_TEST(what_the_finished_ground_is_to_be_is_compared_as_far_as_it_is_said)
 }
 END_TEST
 
+START_TEST(the_range_is_from_the_highest_to_the_lowest)
+{
+	struct levels levels;
+
+	levels_init(&levels, NM_PER_M, 3, 2);
+	for (int i = 0; i < 6; i++)
+		levels.drops[i] = (i * 5 + 3) % 6 + 7; /* 10 9 8 7 12 11 */
+	ck_assert_int_eq(levels_range(&levels).least, 7);
+	ck_assert_int_eq(levels_range(&levels).most, 12);
+	levels_fini(&levels);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("levels");
@@ -152,6 +165,7 @@ Suite *test_suite(void)
 	tcase_add_test(drops, a_drop_is_what_was_measured_there);
 	tcase_add_test(drops, between_drops_it_is_bilinear_and_beyond_them_the_nearest);
 	tcase_add_test(drops, a_drop_is_its_four_corners_weighed_by_area);
+	tcase_add_test(drops, the_range_is_from_the_highest_to_the_lowest);
 	tcase_add_test(drops, levels_that_differ_anywhere_are_not_equal);
 	tcase_add_test(drops, what_the_finished_ground_is_to_be_is_compared_as_far_as_it_is_said);
 	return suite;

@@ -9,7 +9,7 @@
 #include <string.h>
 
 static const char *const samples[] = { "court", "elbow", "great-court", "ring", "rope-walk",
-	"snags", "well-yard" };
+	"slope", "snags", "well-yard" };
 enum { SAMPLES = sizeof samples / sizeof *samples };
 
 static struct garden garden;
@@ -87,6 +87,14 @@ static void garden_of_fences(void)
 	garden_count(&garden);
 }
 
+/* Ground a foot lower than it is to be finished. */
+static void garden_of_low_ground(void)
+{
+	garden_rows(&garden, (const char *const[]){ "llll", "llll", NULL });
+	plot_add_lines(&garden.plot, "levels 4 ft\n  1 ft, 1 ft\n  1 ft, 1 ft\nfinish 0,0 0 in\n");
+	garden_count(&garden);
+}
+
 /* No identity is left over from a trade that is gone, or waits for one that is not there. */
 START_TEST(every_good_is_some_trades)
 {
@@ -101,6 +109,9 @@ START_TEST(every_good_is_some_trades)
 	mark_goods(met);
 	garden_fini(&garden);
 	garden_of_fences();
+	mark_goods(met);
+	garden_fini(&garden);
+	garden_of_low_ground();
 	mark_goods(met);
 	for (int good = 0; good < GOOD_EXTRA; good++)
 		ck_assert_msg(met[good], "no takeoff lists %s", good_row((enum good)good)->id);

@@ -199,8 +199,8 @@ static void words_are_there(const struct figure_table *table, const char *rows, 
 }
 
 static const char *const plots[] = { "plots/court.plot", "plots/elbow.plot",
-	"plots/great-court.plot", "plots/ring.plot", "plots/rope-walk.plot", "plots/snags.plot",
-	"plots/well-yard.plot" };
+	"plots/great-court.plot", "plots/ring.plot", "plots/rope-walk.plot",
+	"plots/slope.plot", "plots/snags.plot", "plots/well-yard.plot" };
 enum { PLOTS = sizeof plots / sizeof *plots };
 
 START_TEST(every_value_in_a_sample_has_its_words)

@@ -38,7 +38,7 @@ static void add_part(const char *name, unsigned parts)
 }
 
 static const char *const names[] = { "court", "elbow", "great-court", "ring", "rope-walk",
-	"snags", "well-yard" };
+	"slope", "snags", "well-yard" };
 
 START_TEST(the_parts_of_the_samples_print_as_they_did)
 {

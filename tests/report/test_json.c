@@ -100,15 +100,20 @@ static void keys_are(const cJSON *object, const char *expected)
 /* ---- Shape ----------------------------------------------------------------------------------- */
 
 static const char *const plots[] = { "plots/court.plot", "plots/elbow.plot", "plots/ring.plot",
-	"plots/rope-walk.plot", "plots/snags.plot" };
+	"plots/rope-walk.plot", "plots/slope.plot", "plots/snags.plot" };
 enum { PLOTS = sizeof plots / sizeof *plots };
 
 START_TEST(the_object_has_the_keys_of_the_format_in_their_order)
 {
+	char expected[400];
+
 	open_file(plots[_i]);
-	keys_are(root, "format version complete plot areas edges regions walls walls_not_laid "
-		"cutting dig dig_sums fills fence stone stone_orders fabric liners liner_rolls "
-		"edging edging_cuts lawn items loads costs work work_sums snags setout");
+	snprintf(expected, sizeof expected, "format version complete plot areas edges regions "
+		"walls walls_not_laid cutting dig dig_sums %sfills fence stone stone_orders fabric "
+		"liners liner_rolls edging edging_cuts lawn items loads costs work work_sums snags "
+		"setout", garden.takeoff.levelling.is_told ?
+		"dig_fills levels level_points low_ground path_falls house_falls " : "");
+	keys_are(root, expected);
 	ck_assert_str_eq(string(root, "format"), "parterre-takeoff");
 	ck_assert_double_eq(number(root, "version"), 1);
 	ck_assert_int_eq(cJSON_IsTrue(json_get(root, "complete")), garden.takeoff.complete);
@@ -125,7 +130,7 @@ START_TEST(what_is_told_of_services_stands_in_its_place)
 	keys_are(root, "format version complete plot areas edges regions walls walls_not_laid "
 		"cutting dig dig_sums fills fence services keeps stone stone_orders fabric liners "
 		"liner_rolls edging edging_cuts lawn items loads heaps costs work work_sums "
-		"barrow_ways snags setout");
+		"barrow_ways barrow_ways_to_fences snags setout");
 	keys_are(json_get(root, "plot"), "title units cell_m columns rows width_m height_m notice "
 		"notice_end");
 	ck_assert_int_eq(rows("services"), 4);

@@ -84,8 +84,8 @@ static void check_round_trip(void)
 }
 
 static const char *const samples[] = { "plots/court.plot", "plots/elbow.plot",
-	"plots/great-court.plot", "plots/ring.plot", "plots/rope-walk.plot", "plots/snags.plot",
-	"plots/well-yard.plot",
+	"plots/great-court.plot", "plots/ring.plot", "plots/rope-walk.plot",
+	"plots/slope.plot", "plots/snags.plot", "plots/well-yard.plot",
 	"tests/plots/compare-new.plot", "tests/plots/compare-old.plot", "tests/plots/court.plot",
 	"tests/plots/great-court.plot", "tests/plots/sheets.plot", "tests/plots/snags.plot" };
 enum { SAMPLES_HERE = sizeof samples / sizeof *samples };

@@ -80,7 +80,7 @@ static void check_pages(void)
 }
 
 static const char *const names[] = { "court", "elbow", "great-court", "ring", "rope-walk",
-	"snags", "well-yard" };
+	"slope", "snags", "well-yard" };
 
 /* 66 lines, 11 in at 6 lines to the inch, are a sheet: common practice, no published source. */
 START_TEST(pages_of_the_samples_say_all_and_fit_a_sheet)

@@ -181,6 +181,33 @@ START_TEST(what_is_dug_stands_by_purpose_by_kind_and_as_loads)
 }
 END_TEST
 
+/* 8 x 4 ft, half of it path; 3 in are cut to the finished ground on the left, and 3 in filled on
+ * the right, where the path is dug 6 in. */
+START_TEST(levels_stand_with_cut_fill_and_falls)
+{
+	struct desk *b = desk_new(ROWS { "....pp..", "....pp..", NULL });
+
+	plot_add_lines(editor_edit(&b->editor), "levels 4 ft\n  0 in, 0 in, 6 in\n"
+		"  0 in, 0 in, 6 in\nfinish 0,0 3 in\nhouse \"Home\"\n  from 4,-9 to 8,0\n");
+	editor_stroke(&b->editor);
+	desk_refresh(b);
+	check(b, "Levels", "", "Drops apart", "4 ft");
+	check(b, "Levels", "", "Drops in the plan", "3");
+	/* 8 cells of 9 ... 3 in less their slope of 1 1/2 in a foot */
+	check(b, "Levels", "To finished ground, by cells", "Cut", "2.5 cu ft");
+	check(b, "Levels", "To finished ground, by cells", "Fill", "0.5 cu ft");
+	check(b, "Levels", "The same, by unit areas", "Cut", "3.0 cu ft");
+	check(b, "Levels", "The same, by unit areas", "Fill", "1.0 cu ft");
+	check(b, "Levels", "The same, by unit areas", "Nets apart", "0.0 cu ft");
+	desk_line(b, "Levels", "Low ground, filled",
+		"From 4 ft across, 0 in down: 0.5 cu ft, up to 2 1/4 in deep.");
+	check(b, "Levels", "P1 p p", "Steepest, %", "0.00");
+	check(b, "Levels", "Near a house, least fall away", "P1 p", "0.00 %");
+	check(b, "Levels", "Near a house, least fall away", "open ground", "0.00 %");
+	desk_free(b);
+}
+END_TEST
+
 START_TEST(an_empty_plan_has_a_sentence_on_each_page)
 {
 	struct desk *b = desk_new(ROWS { ".", NULL });
@@ -189,6 +216,8 @@ START_TEST(an_empty_plan_has_a_sentence_on_each_page)
 	ck_assert_str_eq(desk_page(b, "Walls")->lines[0].label, "No raised beds yet.");
 	ck_assert_str_eq(desk_page(b, "Fill")->lines[0].label, "Nothing to fill yet.");
 	ck_assert_str_eq(desk_page(b, "Dig")->lines[0].label, "Nothing to dig yet.");
+	ck_assert_str_eq(desk_page(b, "Levels")->lines[0].label,
+		"No levels and no finished ground are told.");
 	ck_assert_str_eq(desk_page(b, "Fence")->lines[0].label, "No fence yet.");
 	ck_assert_str_eq(desk_page(b, "Snags")->lines[0].label, "None found.");
 	ck_assert_uint_eq(desk_page(b, "Edges")->count, 1);
@@ -530,6 +559,7 @@ Suite *test_suite(void)
 	tcase_add_test(pages, costs_stand_day_by_day_and_what_has_no_price_apart);
 	tcase_add_test(pages, what_is_dug_stands_by_purpose_by_kind_and_as_loads);
 	tcase_add_test(pages, a_fence_stands_under_its_name_with_what_it_takes);
+	tcase_add_test(pages, levels_stand_with_cut_fill_and_falls);
 	tcase_add_test(pages, an_empty_plan_has_a_sentence_on_each_page);
 	tcase_add_test(pages, snags_of_a_code_are_counted_and_the_first_twenty_told);
 	tcase_add_test(pages, figures_that_the_last_stroke_changed_have_a_star);

@@ -168,6 +168,8 @@ static bool has_anything(int part)
 		return true;
 	case PART_PROGRAMME:
 		return takeoff->work.count > 0;
+	case PART_LEVELS:
+		return takeoff->levelling.is_told;
 	case PART_SERVICES:
 		return takeoff->services.count + takeoff->services.kept_count > 0;
 	case PART_DIG:
@@ -304,7 +306,7 @@ static void several_are_each(struct random *random, const char *what)
 
 /* ---- What is in no total --------------------------------------------------------------------- */
 
-enum { OF_WALLS = 1u << PART_DIG | 1u << PART_FILL };
+enum { OF_WALLS = 1u << PART_LEVELS | 1u << PART_DIG | 1u << PART_FILL };
 enum { OF_CAPS = 1u << PART_SHOPPING | 1u << PART_PROGRAMME | 1u << PART_WALLS };
 
 /* A wall that is not laid out lacks in the dig, the stone and the soil as well; a cap only in what
@@ -325,6 +327,7 @@ START_TEST(only_a_part_that_lacks_figures_is_marked_as_incomplete)
 	plot_set(&garden.plot, 'b', BED_BLOCK, lacking[_i].block);
 	plot_set(&garden.plot, 'b', BED_CAP, lacking[_i].cap);
 	fences_run(&garden.plot, "0,0 11,0");
+	garden.plot.details.finish.has_level = true;
 	print();
 	for (int part = PART_SHOPPING; part < PARTS; part++) {
 		bool is_marked = strstr(behind_first_line(&alone[part]), " (INCOMPLETE) ---");
@@ -396,6 +399,7 @@ static void all_that_is_minded_is_in_front(const char *what)
 static const char *const minds[PARTS] = {
 	[PART_FRONT] = "", [PART_SHOPPING] = "payload", [PART_PROGRAMME] = "",
 	[PART_SETOUT] = "services, boundary",
+	[PART_LEVELS] = "",
 	[PART_SERVICES] = "",
 	[PART_DIG] = "services, pits, auger, dust, compactor, payload",
 	[PART_WALLS] = "boundary, code, dust, saw, adhesive, soil",
@@ -447,7 +451,7 @@ static void check(struct random *random, const char *what)
 }
 
 static const char *const samples[] = { "court", "elbow", "great-court", "ring", "rope-walk",
-	"snags", "well-yard" };
+	"slope", "snags", "well-yard" };
 
 START_TEST(the_parts_of_a_sample_are_papers_and_say_all)
 {

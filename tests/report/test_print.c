@@ -99,7 +99,7 @@ static int occurrences(const char *words)
 /* ---- Pages as a whole ------------------------------------------------------------------------ */
 
 static const char *const names[] = { "court", "elbow", "great-court", "ring", "rope-walk",
-	"snags", "well-yard" };
+	"slope", "snags", "well-yard" };
 enum { NAMES = sizeof names / sizeof *names };
 
 START_TEST(the_sample_plots_print_as_they_did)
@@ -298,6 +298,10 @@ START_TEST(sums_of_the_dig_are_the_figures_of_the_takeoff)
 	if (work->backfill_loose > 0) {
 		says_quantity(&at, ". Put back outside walls and tamped: ", work->backfill);
 		says_quantity(&at, ", loose ", work->backfill_loose);
+	}
+	if (work->fill_loose > 0) {
+		says_quantity(&at, ". Filled in low ground: ", work->fill - work->fill_short);
+		says_quantity(&at, ", loose ", work->fill_loose);
 	}
 	if (work->reused > 0)
 		says_quantity(&at, ". Topsoil reused: loose ", work->reused);

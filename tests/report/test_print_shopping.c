@@ -445,7 +445,7 @@ static void is_named_with(const struct item *item)
 }
 
 static const char *const samples[] = { "court", "elbow", "great-court", "ring", "rope-walk",
-	"snags", "well-yard" };
+	"slope", "snags", "well-yard" };
 enum { SAMPLE_PLOTS = sizeof samples / sizeof *samples };
 
 START_TEST(all_that_is_bought_has_its_row_with_order_and_weight_and_nothing_else)

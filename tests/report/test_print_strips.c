@@ -479,7 +479,7 @@ static int read_sheets(void)
 START_TEST(sheets_of_the_samples_read_back_are_the_takeoff)
 {
 	static const char *const samples[] = { "court", "elbow", "great-court", "ring", "rope-walk",
-		"snags", "well-yard" };
+		"slope", "snags", "well-yard" };
 	char path[80];
 
 	snprintf(path, sizeof path, "plots/%s.plot", samples[_i]);

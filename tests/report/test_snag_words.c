@@ -94,6 +94,9 @@ static const struct {
 		"of some states, which is stricter; both as quoted. Your state's rule goes "
 		"first." },
 	{ SNAG_KEEP_DUG, "keep-dug", "What the plot says is kept." },
+	{ SNAG_FALL_HOUSE, "fall-house",
+		"International Code Council, International Residential Code (IRC), 2021, R401.3, "
+		"on drainage; local rules may differ." },
 	{ SNAG_NAME_OPEN, "name-open", "The plot's own names." },
 	{ SNAG_MIRROR_BROKEN, "mirror-broken", "The plot's own mirror." },
 };
@@ -317,6 +320,13 @@ static const struct {
 		"A post's hole is dug within something that is to be kept." },
 	{ SNAG_KEEP_DUG, HAND_TRENCH, UNITS_IMPERIAL, { 0 },
 		"The trench of a line to lay goes through something that is to be kept." },
+	{ SNAG_FALL_HOUSE, FALL_TOWARDS, UNITS_IMPERIAL,
+		{ 1 * MILLION + 240000, 5 * MILLION, FEET(10, 0) },
+		"Within 10 ft of a house finished ground falls towards it by 1.2 %: let it fall "
+		"away by 5.0 % or more, else water stands at its walls." },
+	{ SNAG_FALL_HOUSE, FALL_LITTLE, UNITS_METRIC, { MILLION, 2 * MILLION, MM(3000) },
+		"Within 3 m of a house finished ground falls away from it by only 1.0 %, less than "
+		"2.0 %." },
 	{ SNAG_NAME_OPEN, 0, UNITS_IMPERIAL, { 0 },
 		"A name stands here on open ground: it names nothing." },
 	{ SNAG_MIRROR_BROKEN, 0, UNITS_IMPERIAL, { 0 },
@@ -396,6 +406,7 @@ static const struct {
 	{ SNAG_WALL_SLENDER, WALL_SLENDER_LONG,
 		"change the plan, or Block as laid or Courses on the card b b." },
 	{ SNAG_PATH_NARROW, 0, "change the plan." },
+	{ SNAG_FALL_HOUSE, FALL_TOWARDS, "change the level or the fall of the finished ground." },
 	{ SNAG_CAP_NARROW, 0, "change the plan, or Cap on the card b b." },
 	{ SNAG_FILL_NONE, FILL_NONE_MIX, "Mix of the fill on the card b b." },
 	{ SNAG_FENCE_TIGHT, 1, "change the plan." },
@@ -443,7 +454,7 @@ START_TEST(every_sentence_has_a_cure_and_its_fields_are_on_one_card)
 		.kind = sentences[_i].kind & UINT8_MAX };
 	const struct cure *cure = snag_cure(&snag);
 
-	ck_assert(cure->by_drawing || cure->count > 0);
+	ck_assert(cure->by_drawing || cure->by_levels || cure->count > 0);
 	for (int i = 1; i < cure->count; i++) {
 		enum attribute first = cure->attributes[0], other = cure->attributes[i];
 

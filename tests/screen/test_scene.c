@@ -1,5 +1,6 @@
 /* What is seen of each cell, without a terminal: its letter, its lines, what is carried. */
 
+#include "base/memory.h"
 #include "screen/scene.h"
 #include "support/desk.h"
 #include "support/fences.h"
@@ -8,10 +9,12 @@
 
 #define ROWS (const char *[])
 
-/* A cell's lines: | at its right, _ below it, L both, and heavier for a fence: ! = #. */
+/* A cell's lines: | at its right, _ below it, L both, and heavier for a fence: ! = #; for a service
+ * that is there ; . and for one to be laid H ~, with one that is there below it +. */
 static char lines(const struct scene *scene, int x, int y)
 {
-	static const char signs[3][3] = { " _=", "|L ", "! #" };
+	static const char signs[5][5] = { " _.~=", "|L???", ";????", "H?+??",
+		"!???#" };
 
 	return signs[scene_right(scene, x, y)][scene_below(scene, x, y)];
 }
@@ -48,6 +51,59 @@ START_TEST(fences_stand_before_walls_and_a_gate_is_a_gap)
 	plot_set(editor_edit(&b->editor), 0, ALLOW_GATE_CLEAR, "8 in");
 	editor_stroke(&b->editor);
 	check_lines(b, ROWS { "     ", "  =  ", " ! ! ", " !== ", "     ", NULL });
+	desk_free(b);
+}
+END_TEST
+
+static void line_add(struct desk *b, bool is_to_lay, struct place from, struct place to)
+{
+	struct services *services = &editor_edit(&b->editor)->details.around.services;
+	struct service *service = services_add(services, SERVICE_WATER, is_to_lay,
+		memory_string("Pipe"));
+	struct route *route = routes_add(&service->routes);
+
+	route_add(route, from);
+	route_add(route, to);
+	editor_stroke(&b->editor);
+}
+
+START_TEST(services_stand_before_walls_and_behind_fences_and_gates)
+{
+	struct desk *b = desk_new(ROWS { "....", ".bb.", ".bb.", "....", NULL });
+
+	line_add(b, false, (struct place){ 0, 1 }, (struct place){ 3, 1 });
+	line_add(b, true, (struct place){ 1, 0 }, (struct place){ 1, 4 });
+	check_lines(b, ROWS { "     ", " +.. ", " H | ", " H_L ", " H   ", NULL });
+	fence_from(editor_edit(&b->editor), "1,1 1,3", "1,2 1,3");
+	plot_set(editor_edit(&b->editor), 0, ALLOW_GATE_CLEAR, "8 in");
+	editor_stroke(&b->editor);
+	check_lines(b, ROWS { "     ", " +.. ", " ! | ", "  _L ", " H   ", NULL });
+	desk_free(b);
+}
+END_TEST
+
+static void keep_add(struct desk *b, struct obstacles *obstacles, struct rectangle cells)
+{
+	obstacles_add(obstacles, memory_string("Thing"))->cells = cells;
+	editor_stroke(&b->editor);
+	desk_refresh(b);
+}
+
+START_TEST(a_house_has_a_sign_and_what_is_kept_another)
+{
+	struct desk *b = desk_new(ROWS { "....", ".bb.", NULL });
+	struct surroundings *around = &editor_edit(&b->editor)->details.around;
+	struct scene scene;
+
+	keep_add(b, &around->kept, (struct rectangle){ 0, 0, 1, 0 });
+	around = &editor_edit(&b->editor)->details.around;
+	keep_add(b, &around->houses, (struct rectangle){ 1, -3, 2, 1 });
+	scene = scene_of(&b->editor);
+	ck_assert_int_eq(scene_sign(&scene, 0, 0), 'k');
+	ck_assert_int_eq(scene_sign(&scene, 1, 0), 'h'); /* both: the house */
+	ck_assert_int_eq(scene_sign(&scene, 2, 1), 'h');
+	ck_assert_int_eq(scene_sign(&scene, 0, 1), L'\0');
+	ck_assert_int_eq(scene_sign(&scene, 3, 0), L'\0');
 	desk_free(b);
 }
 END_TEST
@@ -143,6 +199,8 @@ Suite *test_suite(void)
 
 	tcase_add_test(scenes, walls_run_round_beds_and_nothing_else);
 	tcase_add_test(scenes, fences_stand_before_walls_and_a_gate_is_a_gap);
+	tcase_add_test(scenes, services_stand_before_walls_and_behind_fences_and_gates);
+	tcase_add_test(scenes, a_house_has_a_sign_and_what_is_kept_another);
 	tcase_add_test(scenes, letters_stand_at_corners_and_where_the_cursor_is);
 	tcase_add_test(scenes,
 		what_is_carried_lies_at_the_cursor_and_what_is_marked_has_an_outline);

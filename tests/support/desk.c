@@ -86,6 +86,8 @@ static bool fill(struct asker *asker, struct card *card)
 		is_taken = card->accept(card, &fault);
 		snprintf(b->fault, sizeof b->fault, "%s", is_taken ? "" : fault.words.bytes);
 	}
+	if (card->onward)
+		*card->onward = (struct onward){ .goes_on = is_taken }; /* by Enter */
 	fault_fini(&fault);
 	return is_taken;
 }

@@ -1,7 +1,10 @@
 #include "support/plots.h"
 #include "base/memory.h"
+#include "plot/format/format.h"
 
 #include <assert.h>
+#include <stdio.h>
+#include <stdlib.h>
 #include <string.h>
 
 static enum plot_class class_of(char letter)
@@ -48,6 +51,28 @@ static void add_letter(struct plot *plot, char letter)
 	if (letter != OPEN_GROUND && !plot_entry(plot, letter))
 		details_add_entry(&plot->details, class_of(letter), letter,
 			memory_bytes(&letter, 1));
+}
+
+void plot_from_text(struct plot *plot, const char *text)
+{
+	struct diag d;
+
+	plot_init(plot);
+	if (format_read(text, strlen(text), plot, &d))
+		return;
+	fprintf(stderr, "%d:%d: found %s, expected %s\n", d.line, d.column, d.found, d.expected);
+	abort();
+}
+
+void plot_add_lines(struct plot *plot, const char *lines)
+{
+	struct text text = TEXT_EMPTY;
+
+	format_write(plot, &text);
+	text_add(&text, lines);
+	plot_fini(plot);
+	plot_from_text(plot, text.bytes);
+	text_fini(&text);
 }
 
 void plot_from_rows(struct plot *plot, const char *const *rows)

@@ -10,6 +10,12 @@
  * lawn, other lower case path, capitals fixture. plot_fini frees it. */
 void plot_from_rows(struct plot *plot, const char *const *rows);
 
+/* The plot that a file of these bytes holds; they must be in order. plot_fini frees it. */
+void plot_from_text(struct plot *plot, const char *text);
+
+/* Adds lines behind the ground, as the plot format has them: "levels 4 ft\n  0 in, ...". */
+void plot_add_lines(struct plot *plot, const char *lines);
+
 /* Ground of 1 to `most` columns and rows in letters of `letters` ('.' among them if wanted):
  * some of it scattered cell by cell, some in overlapping rectangles, as gardens are drawn. */
 void plot_at_random(struct plot *plot, struct random *random, int most, const char *letters);

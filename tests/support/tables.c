@@ -73,13 +73,14 @@ static void put_count(const struct figure *figure, char *row, int count)
 
 static void fill(struct arena *arena, const struct figure_table *table, char *row);
 
-/* An array of so large things within the row, or one that the row is made to point to. */
+/* An array of so large things within the row, or one that the row is made to point to: that has one
+ * more, for tests that make the count another. */
 static char *put_array(struct arena *arena, const struct figure *figure, char *row, size_t size)
 {
 	char *array = row + figure->at;
 
 	if (figure->size == sizeof array) {
-		array = arena_new(arena, WITHIN, size);
+		array = arena_new(arena, WITHIN + 1, size);
 		memcpy(row + figure->at, &array, sizeof array);
 	}
 	put_count(figure, row, WITHIN);

@@ -82,12 +82,12 @@ START_TEST(to_a_fence_it_is_the_average_of_its_nearer_sides)
 	garden_count(&garden);
 	/* Below the first 1, 1, 2; above it nothing but by way of the fourth cell, farther. At the
 	 * left of the other 4, 3, 3. */
-	ck_assert_int_eq(ways()->count, 2);
-	ck_assert_int_eq(ways()->list[0].region, NO_REGION);
-	ck_assert_str_eq(ways()->list[0].fence, "One");
-	ck_assert_int_eq(ways()->list[0].length, FEET(4) / 3);
-	ck_assert_str_eq(ways()->list[1].fence, "Other");
-	ck_assert_int_eq(ways()->list[1].length, FEET(10) / 3);
+	ck_assert_int_eq(ways()->count, 0);
+	ck_assert_int_eq(ways()->fence_count, 2);
+	ck_assert_str_eq(ways()->fence_list[0].name, "One");
+	ck_assert_int_eq(ways()->fence_list[0].length, FEET(4) / 3);
+	ck_assert_str_eq(ways()->fence_list[1].name, "Other");
+	ck_assert_int_eq(ways()->fence_list[1].length, FEET(10) / 3);
 	ck_assert_int_eq(ways()->fences, FEET(14) / 6);
 }
 END_TEST
@@ -97,7 +97,7 @@ START_TEST(without_a_drop_there_is_no_way)
 	given(ROWS { "bbbbb", "ppppp", NULL }, 0, 2);
 	garden.plot.details.around.has_drop = false;
 	ck_assert_int_eq(count(SNAG_DROP_CUT_OFF), 0);
-	ck_assert_int_eq(ways()->count, 0);
+	ck_assert_int_eq(ways()->count + ways()->fence_count, 0);
 	ck_assert_ptr_null(ways()->regions);
 	ck_assert_ptr_null(garden_snag(&garden, SNAG_DROP_CUT_OFF, 0));
 }

@@ -253,7 +253,8 @@ START_TEST(holes_dug_by_the_piece_belong_to_no_region)
 	garden_rectangle(&garden, 'p', 4, 3);
 	garden_count(&garden);
 	list.allow = garden.takeoff.allow;
-	dig_zones(&list, &garden.takeoff.zones, &garden.takeoff.embeds);
+	dig_zones(&list, &garden.takeoff.zones, &garden.takeoff.embeds,
+		&garden.takeoff.levelling.volumes);
 	dig_add(&list, (struct dig){ .region = NO_REGION, .part = DIG_HOLES, .area = SQUARE_FOOT,
 		.depth = 3 * NM_PER_FOOT });
 	dig_finish(&garden.takeoff.earthwork, &list, &(struct earth_wanted){ 0, 0, 0, 0 });
@@ -515,6 +516,7 @@ static double depth_of(const struct digging *digging, double surface)
 	case DIG_BED:
 		return metres_of(block, BED_PREPARE);
 	case DIG_HOLES:
+	case DIG_GRADED:
 		break;
 	}
 	return 0;

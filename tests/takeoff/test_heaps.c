@@ -61,9 +61,10 @@ START_TEST(a_heap_holds_what_its_height_adds_up_to)
 		double ridge = (area - pi * radius * radius) / (2 * radius);
 		double across = 2 * radius + ridge, sum = 0;
 
-		for (int j = 0; j < SPOTS * SPOTS; j++)
-			sum += height_at((j / SPOTS + 0.5) / SPOTS * across - across / 2,
-				(j % SPOTS + 0.5) / SPOTS * 2 * radius - radius, radius, ridge);
+		for (int x = 0; x < SPOTS; x++)
+			for (int y = 0; y < SPOTS; y++)
+				sum += height_at((x + 0.5) / SPOTS * across - across / 2,
+					(y + 0.5) / SPOTS * 2 * radius - radius, radius, ridge);
 		sum *= across / SPOTS * 2 * radius / SPOTS;
 		ck_assert_msg(fabs(sum - volumes[i]) < 1e-3 * volumes[i], "%g m3: %g", volumes[i],
 			sum);
@@ -76,8 +77,7 @@ static const struct heap *heap_of(enum day day, const char *id)
 	const struct heaps *heaps = &garden.takeoff.heaps;
 
 	for (int i = 0; i < heaps->count; i++)
-		if (heaps->list[i].day == day && (id == heaps->list[i].id ||
-			(id && heaps->list[i].id && strcmp(heaps->list[i].id, id) == 0)))
+		if (heaps->list[i].day == day && strcmp(heaps->list[i].id, id) == 0)
 			return &heaps->list[i];
 	return NULL;
 }
@@ -87,7 +87,7 @@ static const struct heap *need(enum day day, const char *id)
 	const struct heap *heap = heap_of(day, id);
 
 	if (!heap)
-		ck_abort_msg("nothing of %s", id ? id : "pallets");
+		ck_abort_msg("nothing of %s", id);
 	return heap;
 }
 
@@ -103,14 +103,14 @@ START_TEST(blocks_lie_on_pallets_of_a_tonne)
 {
 	given_bed(8, 4);
 	garden_count(&garden);
-	ck_assert_int_eq(need(DAY_WALLS, NULL)->pallets, 2);
-	ck_assert_double_eq_tol(need(DAY_WALLS, NULL)->area, 2 * 16 * SQUARE_FOOT, 1e-9);
-	ck_assert_int_eq(need(DAY_WALLS, NULL)->item, NO_ITEM);
+	ck_assert_int_eq(need(DAY_WALLS, "pallets")->pallets, 2);
+	ck_assert_double_eq_tol(need(DAY_WALLS, "pallets")->area, 2 * 16 * SQUARE_FOOT, 1e-9);
+	ck_assert_int_eq(need(DAY_WALLS, "pallets")->item, NO_ITEM);
 	plot_set(&garden.plot, 0, HEAD_UNITS, "metric");
 	plot_set(&garden.plot, 0, HEAD_CELL, "300 mm");
 	garden_count(&garden);
-	ck_assert_double_eq_tol(need(DAY_WALLS, NULL)->area,
-		(double)need(DAY_WALLS, NULL)->pallets * 1.2, 1e-9);
+	ck_assert_double_eq_tol(need(DAY_WALLS, "pallets")->area,
+		(double)need(DAY_WALLS, "pallets")->pallets * 1.2, 1e-9);
 }
 END_TEST
 
@@ -129,13 +129,13 @@ START_TEST(loose_goods_lie_on_heaps_as_they_are_bought)
 	ck_assert_double_eq(heap->area, heap_area(heap->volume, &height));
 	ck_assert_int_eq(heap->height, height);
 	ck_assert_ptr_nonnull(heap_of(DAY_DIG, "spoil"));
-	ck_assert_ptr_null(heap_of(DAY_STONE, NULL));
+	ck_assert_ptr_null(heap_of(DAY_STONE, "pallets"));
 	book_of(&garden.book, "'goods': [{ 'item': 'stone.base', 'packs': [{ 'pack': 'bag', "
 		"'size': '1 cu ft', 'weight': '100 lb', 'price': 5 }] }]");
 	garden.has_book = true;
 	garden_count(&garden);
 	ck_assert_ptr_null(heap_of(DAY_STONE, "stone.base"));
-	ck_assert_int_eq(need(DAY_STONE, NULL)->pallets,
+	ck_assert_int_eq(need(DAY_STONE, "pallets")->pallets,
 		(int64_t)ceil(garden_item(&garden, "stone.base")->weight / 1000));
 }
 END_TEST

@@ -442,6 +442,27 @@ START_TEST(each_source_has_its_word_but_none)
 }
 END_TEST
 
+/* A path dug 6 in deep out of 16 sq ft beside as much open ground, half of which is 3 in low on
+ * average: 4 cu ft are tamped back, at 1 h per m3, and no sod is stripped there. */
+START_TEST(low_ground_is_filled_when_the_ground_is_tamped)
+{
+	const struct labour *filling;
+
+	garden_rows(&garden, (const char *const[]){ "pppp....", "pppp....", "pppp....",
+		"pppp....", NULL });
+	plot_add_lines(&garden.plot,
+		"levels 4 ft\n  0 in, 0 in, 6 in\n  0 in, 0 in, 6 in\nfinish 0,0 0 in\n");
+	garden_count(&garden);
+	filling = need(RATE_BACKFILL);
+	ck_assert_int_eq(filling->step, WORK_TAMP);
+	ck_assert_double_eq_tol(filling->quantity / CUBIC_FOOT, 4, 1e-9);
+	ck_assert_double_eq_tol(filling->hours, filling->quantity, 1e-12);
+	ck_assert_double_eq_tol(need(RATE_STRIP)->quantity / SQUARE_FOOT, 16, 1e-9);
+	ck_assert(garden.takeoff.work.facts & FACT(LOW));
+	ck_assert(garden.takeoff.work.facts & FACT(LEVELS));
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("labour");
@@ -449,6 +470,7 @@ Suite *test_suite(void)
 
 	tcase_add_checked_fixture(quantities, NULL, teardown);
 	tcase_add_checked_fixture(rates, NULL, teardown);
+	tcase_add_test(quantities, low_ground_is_filled_when_the_ground_is_tamped);
 	tcase_add_test(quantities, a_path_is_stripped_dug_tamped_based_edged_and_surfaced);
 	tcase_add_test(quantities, from_the_drop_loads_go_there_and_back);
 	tcase_add_test(quantities, of_what_is_spread_the_way_beyond_50_m_counts);

@@ -108,6 +108,22 @@ START_TEST(a_takeoff_of_the_hardest_plots_can_be_stopped_at_any_ask)
 }
 END_TEST
 
+/* A house over a corner, one beyond an edge, and the drop beside it. */
+START_TEST(with_houses_and_a_drop_they_can_be_stopped_too)
+{
+	static const struct rectangle houses[] = { { -4, -4, 9, 9 }, { SIZE, 3, SIZE + 9, 20 } };
+	struct random random = { (uint64_t)_i };
+
+	shapes[_i].draw(&plot, SIZE);
+	for (int i = 0; i < 2; i++)
+		obstacles_add(&plot.details.around.houses, memory_string("House"))->cells =
+			houses[i];
+	plot.details.around.has_drop = true;
+	plot.details.around.drop = (struct place){ SIZE, SIZE };
+	check_stops(shapes[_i].name, &random);
+}
+END_TEST
+
 static void plot_read(const char *path)
 {
 	struct text message = TEXT_EMPTY;
@@ -118,7 +134,7 @@ static void plot_read(const char *path)
 }
 
 static const char *const samples[] = { "court", "elbow", "great-court", "ring", "rope-walk",
-	"snags", "well-yard" };
+	"slope", "snags", "well-yard" };
 enum { SAMPLES = sizeof samples / sizeof *samples };
 
 START_TEST(a_takeoff_of_the_samples_can_be_stopped_at_any_ask)
@@ -189,6 +205,7 @@ Suite *test_suite(void)
 	tcase_add_checked_fixture(all, NULL, teardown);
 	tcase_add_loop_test(all, a_takeoff_of_the_hardest_plots_can_be_stopped_at_any_ask, 0,
 		shape_count);
+	tcase_add_loop_test(all, with_houses_and_a_drop_they_can_be_stopped_too, 0, shape_count);
 	tcase_add_loop_test(all, a_takeoff_of_the_samples_can_be_stopped_at_any_ask, 0, SAMPLES);
 	tcase_add_test(all, the_search_for_sizes_can_be_stopped_at_any_ask);
 	tcase_add_loop_test(all, advice_can_be_stopped_at_any_ask, 0, SAMPLES);

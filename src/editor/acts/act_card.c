@@ -2,22 +2,25 @@
 #include "editor/acts/act_groups.h"
 #include "editor/acts/shared.h"
 #include "editor/cards/allow_card.h"
+#include "editor/cards/around.h"
 #include "editor/cards/entry_card.h"
 #include "editor/cards/extra_card.h"
 #include "editor/cards/fence_card.h"
 #include "editor/cards/plot_card.h"
 #include "editor/cards/rates_card.h"
 
-/* What an answer means; which: of several entries, fences, extra goods or cards of allowances. */
+/* What an answer means; which: of several entries, fences, things around, extra goods or cards of
+ * allowances. */
 struct row {
-	enum { ROW_PLOT, ROW_ALLOW, ROW_RATES, ROW_ENTRY, ROW_FENCE, ROW_EXTRA, ROW_ADD_ENTRY,
+	enum { ROW_PLOT, ROW_ALLOW, ROW_RATES, ROW_ENTRY, ROW_FENCE, ROW_AROUND, ROW_EXTRA,
+		ROW_ADD_ENTRY,
 		ROW_REMOVE_ENTRY, ROW_ADD_FENCE, ROW_REMOVE_FENCE, ROW_ADD_EXTRA,
 		ROW_REMOVE_EXTRA } kind;
 	int which;
 };
 
-/* Rows beside those of entries, fences and extra goods. */
-enum { ROWS_AROUND = 1 + ALLOW_CARDS + 1 + 6 };
+/* Rows beside those of entries, fences, things around and extra goods. */
+enum { ROWS_BESIDE = 1 + ALLOW_CARDS + 1 + 6 };
 
 struct list {
 	struct arena arena;
@@ -33,6 +36,18 @@ static void list_add(struct list *list, struct row row, const char *answer, cons
 	list->rows[at] = row;
 	list->answers[at] = answer;
 	list->notes[at] = note;
+}
+
+static void around_add(struct list *list, const struct editor *editor)
+{
+	struct report report = editor_report(editor, &list->arena);
+
+	for (int i = 0; i < around_count(editor->plot); i++) {
+		struct around around = around_get(editor->plot, i);
+
+		list_add(list, (struct row){ ROW_AROUND, i }, around_name(&report, around),
+			around_word(around));
+	}
 }
 
 static void list_fill(struct list *list, const struct editor *editor)
@@ -56,6 +71,7 @@ static void list_fill(struct list *list, const struct editor *editor)
 	}
 	for (size_t i = 0; i < details->fence_count; i++)
 		list_add(list, (struct row){ ROW_FENCE, (int)i }, details->fences[i].name, fence);
+	around_add(list, editor);
 	for (size_t i = 0; i < details->extra_count; i++)
 		list_add(list, (struct row){ ROW_EXTRA, (int)i }, details->extras[i].name, extra);
 	list_add(list, (struct row){ ROW_ADD_ENTRY, 0 }, "Add an entry", legend);
@@ -73,8 +89,9 @@ static void list_fill(struct list *list, const struct editor *editor)
 static bool row_ask(struct editor *editor, struct row *row)
 {
 	struct list list = { .arena = ARENA_EMPTY, .question.text = "Which card?" };
-	size_t most = editor->plot->details.legend_count + editor->plot->details.fence_count +
-		editor->plot->details.extra_count + ROWS_AROUND;
+	const struct details *details = &editor->plot->details;
+	size_t most = details->legend_count + details->fence_count + details->extra_count +
+		(size_t)around_count(editor->plot) + ROWS_BESIDE;
 	int answer;
 
 	list.question.answers = list.answers = arena_new(&list.arena, most, sizeof *list.answers);
@@ -105,6 +122,8 @@ static bool row_fill(struct editor *editor, struct row row)
 		return entry_card_change(editor, editor->plot->details.legend[row.which].letter);
 	case ROW_FENCE:
 		return fence_card_change(editor, row.which);
+	case ROW_AROUND:
+		return around_change(editor, around_get(editor->plot, row.which));
 	case ROW_ADD_ENTRY:
 		return entry_card_add(editor);
 	case ROW_REMOVE_ENTRY:

@@ -17,8 +17,7 @@ struct along {
 	int count;
 };
 
-/* The rectangle that is pegged or marked, else the cell under the cursor. */
-static struct rectangle cells_meant(const struct editor *editor)
+struct rectangle act_cells_meant(const struct editor *editor)
 {
 	struct place at = editor->cursor;
 
@@ -196,7 +195,7 @@ static bool along_ask(struct editor *editor, const struct fence_work *work, stru
 	int answer = 0, singles = 0;
 
 	for (enum place_along place = ALONG_ALL; place <= ALONG_RIGHT; place++) {
-		struct along here = along_of(cells_meant(editor), place);
+		struct along here = along_of(act_cells_meant(editor), place);
 		int sides = 0;
 
 		if (!is_possible(editor, work, place, &here))
@@ -312,7 +311,7 @@ static void act_fence(struct editor *editor)
 		{ .words = "Take out the gate", .act = ACT_GATE_OUT },
 		{ .words = "Fence the whole plan", .act = ACT_FENCE_PLAN },
 	};
-	struct rectangle r = cells_meant(editor);
+	struct rectangle r = act_cells_meant(editor);
 	struct report report = editor_report(editor, &editor->words);
 
 	choice_ask(editor, say(&report, "Along %s, %s:", editor->is_marked ? "what is marked" :

@@ -57,6 +57,7 @@ static void rectangle_end(struct editor *editor)
 		{ .words = "Round its corners", .act = ACT_ROUNDED },
 		{ .words = "Lay a disc in it", .act = ACT_DISC },
 		{ .words = "Mark it", .act = ACT_MARK },
+		{ .words = "Lay a service line", .act = ACT_SERVICE },
 		{ .words = "Fence ...", .act = ACT_FENCE, .by = ACT_FENCE },
 		{ .words = "Take the peg out", .act = ACT_STEP_BACK },
 	};

@@ -12,6 +12,13 @@ bool act_has_mark(struct editor *editor);
 /* Asks what to do with what is marked and carried, and does it. act_mark.c. */
 void act_mark_ask(struct editor *editor);
 
+/* The rectangle that is pegged or marked, else the cell under the cursor. act_fence.c. */
+struct rectangle act_cells_meant(const struct editor *editor);
+
+/* Ends a stroke in what is around the plot, having said what was done: adds how it is taken back,
+ * and that nothing of it is mirrored. act_around.c. */
+void act_around_end(struct editor *editor);
+
 /* "A width of 3 ft: 3 cells.", and that it was rounded. act_peg.c. */
 void act_say_cells(struct editor *editor, const char *what, const struct cells *cells);
 

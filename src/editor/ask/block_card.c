@@ -9,9 +9,15 @@ struct block_part block_whole(enum block_kind kind)
 	return (struct block_part){ block_first(kind), block_last(kind), true, NULL };
 }
 
+struct block_part block_notes_alone(void)
+{
+	return (struct block_part){ .first = HEAD_TITLE + 1, .last = HEAD_TITLE,
+		.has_notes = true };
+}
+
 static int attributes(const struct block_part *part)
 {
-	return (int)(part->last - part->first) + 1;
+	return (int)part->last - (int)part->first + 1;
 }
 
 static int notes_shown(const struct block *block)

@@ -19,6 +19,8 @@ struct block_part {
 
 /* All of it. */
 struct block_part block_whole(enum block_kind kind);
+/* None of its attributes: for what has notes and no block of its own. */
+struct block_part block_notes_alone(void);
 /* How many fields that makes. */
 int block_fields(const struct block *block, const struct block_part *part);
 /* Labels the fields from `first` on and types what the block says, in the card's units. */

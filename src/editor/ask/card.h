@@ -24,6 +24,12 @@ struct fault {
 	struct text words;
 };
 
+/* Where it goes on after a card that asks for one thing of many. */
+struct onward {
+	bool goes_on;    /* Enter or an arrow took the card; else it was left */
+	int right, down; /* the arrow's: -1, 0 or 1; both 0: Enter's */
+};
+
 struct card {
 	const char *title;
 	const char *done; /* what the last Enter does: "begin the plot" */
@@ -41,6 +47,7 @@ struct card {
 	/* Called when a field was changed, to bring others into line; may be NULL. */
 	void (*changed)(struct card *card, int field);
 	void *owner; /* for these three */
+	struct onward *onward; /* of a card of one field that arrows take too; NULL: they do not */
 };
 
 /* Fields without text, for card_fini to free. */

@@ -2,6 +2,7 @@
 #include "base/memory.h"
 
 #include <stdlib.h>
+#include <string.h>
 
 struct field_spec card_file(const char *typed)
 {
@@ -10,6 +11,31 @@ struct field_spec card_file(const char *typed)
 	return (struct field_spec){ .label = "File",
 		.meaning = "The name of a file, with its folder where that is another.",
 		.rule = &name, .required = true, .typed = typed };
+}
+
+struct field_spec card_name(const char *meaning, const char *typed)
+{
+	static const struct value_rule name = { .kind = VALUE_TEXT, .least = 1,
+		.most = NAME_MOST };
+
+	return (struct field_spec){ .label = "Name", .meaning = meaning, .rule = &name,
+		.required = true, .typed = typed };
+}
+
+bool card_name_read(const struct card *card, int field, const char *before, char **name,
+	struct fault *fault)
+{
+	struct value value;
+
+	if (before && strcmp(card->fields[field].typed, before) == 0) {
+		*name = memory_string(before);
+		return true;
+	}
+	if (!card_read(card, field, &value, fault))
+		return false;
+	*name = memory_string(value.as.text);
+	value_fini(VALUE_TEXT, &value);
+	return true;
 }
 
 bool card_ask(struct editor *editor, const struct card_spec *spec)
@@ -26,6 +52,7 @@ bool card_ask(struct editor *editor, const struct card_spec *spec)
 	card.check = spec->check;
 	card.changed = spec->changed;
 	card.owner = spec->owner;
+	card.onward = spec->onward;
 	for (int i = 0; i < spec->count; i++) {
 		const struct field_spec *from = &spec->fields[i];
 

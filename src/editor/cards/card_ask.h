@@ -18,6 +18,13 @@ struct field_spec {
 /* A field for the name of a file, which has to be there; `typed` is offered. */
 struct field_spec card_file(const char *typed);
 
+/* A field for a name, which has to be there. */
+struct field_spec card_name(const char *meaning, const char *typed);
+/* Reads it; *name is the caller's to free. One that nobody changed since it was `before` is kept,
+ * even one of blanks only; NULL: there was none. */
+bool card_name_read(const struct card *card, int field, const char *before, char **name,
+	struct fault *fault);
+
 /* As in struct card. */
 struct card_spec {
 	const char *title, *done;
@@ -30,6 +37,7 @@ struct card_spec {
 		struct fault *fault);
 	void (*changed)(struct card *card, int field);
 	void *owner;
+	struct onward *onward;
 };
 
 /* Has the card filled in, in the plot's units. False where it was left. */

@@ -8,8 +8,6 @@
 enum { NAME, AMOUNT, FIELDS };
 enum { NEW_EXTRA = -1 };
 
-static const struct value_rule name_rule = { .kind = VALUE_TEXT, .least = 1, .most = NAME_MOST };
-
 /* The card's owner. */
 struct entering {
 	struct editor *editor;
@@ -22,38 +20,26 @@ static void extra_set(struct extra *extra, char *name, struct amount amount)
 	*extra = (struct extra){ name, amount };
 }
 
-/* A name that nobody changed is kept, even one of blanks only. */
-static bool name_read(const struct card *card, const char *before, struct value *name,
-	struct fault *fault)
-{
-	if (!before || strcmp(card->fields[NAME].typed, before) != 0)
-		return card_read(card, NAME, name, fault);
-	*name = (struct value){ .set = true, .as.text = memory_string(before) };
-	return true;
-}
-
 static bool accept(struct card *card, struct fault *fault)
 {
 	const struct entering *entering = card->owner;
 	bool is_new = entering->which == NEW_EXTRA;
 	struct details *details;
-	struct value name, amount;
-	char *kept;
+	struct value amount;
+	char *name;
 
-	if (!name_read(card, is_new ? NULL :
+	if (!card_name_read(card, NAME, is_new ? NULL :
 		entering->editor->plot->details.extras[entering->which].name, &name, fault))
 		return false;
-	kept = memory_string(name.as.text);
-	value_fini(VALUE_TEXT, &name);
 	if (!card_read(card, AMOUNT, &amount, fault)) {
-		free(kept);
+		free(name);
 		return false;
 	}
 	details = &editor_edit(entering->editor)->details;
 	if (is_new)
-		details_add_extra(details, kept, amount.as.amount);
+		details_add_extra(details, name, amount.as.amount);
 	else
-		extra_set(&details->extras[entering->which], kept, amount.as.amount);
+		extra_set(&details->extras[entering->which], name, amount.as.amount);
 	return true;
 }
 
@@ -67,10 +53,8 @@ static bool extra_ask(struct editor *editor, int which, const struct extra *extr
 	if (extra)
 		amount_write(&amount, &extra->amount);
 	const struct field_spec fields[FIELDS] = {
-		[NAME] = { .label = "Name",
-			.meaning = "What is to be bought, in words for the shop.",
-			.rule = &name_rule, .required = true,
-			.typed = extra ? extra->name : NULL },
+		[NAME] = card_name("What is to be bought, in words for the shop.",
+			extra ? extra->name : NULL),
 		[AMOUNT] = { .label = "How much",
 			.meaning = "How much of it, and in what unit: 24 each.",
 			.rule = &extra_rule, .required = true,

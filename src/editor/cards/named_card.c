@@ -1,11 +1,9 @@
 #include "editor/cards/named_card.h"
-#include "base/memory.h"
 
-#include <string.h>
+#include <stdlib.h>
 
 enum { NAME, LETTER, FIELDS_MOST }; /* the block's follow the last of these that there is */
 
-static const struct value_rule name_rule = { .kind = VALUE_TEXT, .least = 1, .most = NAME_MOST };
 static const struct value_rule letter_rule = { .kind = VALUE_TEXT, .least = 1, .most = 1 };
 
 /* Owned by the caller. */
@@ -17,17 +15,6 @@ static struct block block_so_far(const struct named_card *named)
 static int own_fields(const struct named_card *named)
 {
 	return named->letter ? FIELDS_MOST : LETTER;
-}
-
-/* A name that nobody changed is kept, even one of blanks only. */
-static bool name_read(const struct card *card, struct value *name, struct fault *fault)
-{
-	const struct named_card *named = card->owner;
-
-	if (!named->name || strcmp(card->fields[NAME].typed, named->name) != 0)
-		return card_read(card, NAME, name, fault);
-	*name = (struct value){ .set = true, .as.text = memory_string(named->name) };
-	return true;
 }
 
 static bool check(const struct card *card, int field, const struct value *value,
@@ -44,17 +31,18 @@ static bool accept(struct card *card, struct fault *fault)
 	struct named_card *named = card->owner;
 	const struct block_part whole = block_whole(named->kind);
 	struct block block = block_so_far(named);
-	struct value name = { .set = false }, letter = { .set = false };
-	bool is_good = name_read(card, &name, fault) &&
+	struct value letter = { .set = false };
+	char *name = NULL;
+	bool is_good = card_name_read(card, NAME, named->name, &name, fault) &&
 		(!named->letter || card_read(card, LETTER, &letter, fault)) &&
 		block_fields_read(card, own_fields(named), &block, &whole, fault);
 
-	if (is_good)
-		named->take(named, letter.set ? letter.as.text[0] : '\0',
-			memory_string(name.as.text), &block);
-	else
+	if (is_good) {
+		named->take(named, letter.set ? letter.as.text[0] : '\0', name, &block);
+	} else {
+		free(name);
 		block_fini(&block);
-	value_fini(VALUE_TEXT, &name);
+	}
 	value_fini(VALUE_TEXT, &letter);
 	return is_good;
 }
@@ -63,11 +51,9 @@ bool named_card_ask(struct named_card *named)
 {
 	const char letter[] = { named->letter, '\0' };
 	const struct field_spec fields[FIELDS_MOST] = {
-		[NAME] = { .label = "Name", .meaning = named->letter ?
+		[NAME] = card_name(named->letter ?
 			"What it is called: in the legend, on the panel and in the takeoff." :
-			"What it is called on the panel and in the takeoff.",
-			.rule = &name_rule, .required = true,
-			.typed = named->name },
+			"What it is called on the panel and in the takeoff.", named->name),
 		[LETTER] = { .label = "Letter",
 			.meaning = "The letter that stands for it on the plan, and its key.",
 			.rule = &letter_rule, .required = true,

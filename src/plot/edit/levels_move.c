@@ -1,13 +1,11 @@
 #include "plot/edit/levels_move.h"
 
-void levels_move(struct levels *levels, const struct spots_way *way)
+/* At a step that may have to be doubled. */
+static void measure(struct levels *levels, nm step, const struct spots_way *way)
 {
 	struct levels old = *levels;
-	nm step = old.step;
 	int64_t columns, rows;
 
-	if (!old.step)
-		return;
 	for (;; step *= 2) {
 		columns = levels_count(way->size->columns, way->cell, step);
 		rows = levels_count(way->size->rows, way->cell, step);
@@ -17,10 +15,16 @@ void levels_move(struct levels *levels, const struct spots_way *way)
 	levels_init(levels, step, (int)columns, (int)rows);
 	for (int y = 0; y < levels->rows; y++)
 		for (int x = 0; x < levels->columns; x++)
-			levels->drops[y * levels->columns + x] = levels_drop(&old,
+			levels->drops[y * levels->columns + x] = !old.step ? 0 : levels_drop(&old,
 				way->old(way->how, false, x * step),
 				way->old(way->how, true, y * step));
 	levels_fini(&old);
+}
+
+void levels_move(struct levels *levels, const struct spots_way *way)
+{
+	if (levels->step)
+		measure(levels, levels->step, way);
 }
 
 static nm spot_kept(const void *how, bool is_down, nm at)
@@ -32,4 +36,9 @@ static nm spot_kept(const void *how, bool is_down, nm at)
 void levels_cover(struct levels *levels, const struct ground *size, nm cell)
 {
 	levels_move(levels, &(struct spots_way){ size, cell, spot_kept, NULL });
+}
+
+void levels_set_step(struct levels *levels, nm step, const struct ground *size, nm cell)
+{
+	measure(levels, step, &(struct spots_way){ size, cell, spot_kept, NULL });
 }

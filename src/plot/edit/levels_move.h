@@ -20,5 +20,8 @@ struct spots_way {
 void levels_move(struct levels *levels, const struct spots_way *way);
 /* The same where the plan keeps its datum and gets another size, or other cells. */
 void levels_cover(struct levels *levels, const struct ground *size, nm cell);
+/* Measures at another step, off the ground as it was measured so far; where it was not, all of it
+ * is as high as the string. A step that the plan has too many of is doubled. */
+void levels_set_step(struct levels *levels, nm step, const struct ground *size, nm cell);
 
 #endif

@@ -109,7 +109,7 @@ struct step_row {
 static const struct figure step_figures[] = {
 	{ "step", NULL, NULL, FIELD(TEXT, step_row, step), .flags = ROW_KEY },
 	{ "barrows", NULL, NULL, FIELD(COUNT, step_row, barrows) },
-	{ "barrow_m", NULL, NULL, FIELD(LENGTH, step_row, way) },
+	{ "barrow_m", NULL, "Barrow, each way", FIELD(LENGTH, step_row, way) },
 	{ "hours", NULL, NULL, FIELD(NUMBER, step_row, hours) },
 	{ "labour", NULL, NULL, FIELDS(ROWS, step_row, labour, labour_count),
 		.table = &labour_table },

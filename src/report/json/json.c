@@ -299,6 +299,8 @@ static void json_shown(const struct report *report, const struct shown *shown)
 			return;
 		}
 	}
+	if (shown->is_optional && !shown_has_any(shown, report->takeoff))
+		return;
 	row = shown_rows(shown, report->takeoff, &count);
 	if (shown->is_object) {
 		sink_print(report->out, ",\n  \"%s\": ", shown->key);

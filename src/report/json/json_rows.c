@@ -120,7 +120,8 @@ cJSON *json_object(const struct takeoff *takeoff, const struct figure_table *tab
 	for (int i = 0; i < table->count; i++) {
 		const struct figure *figure = &table->figures[i];
 
-		if (figure->key && !comes_after(figure))
+		if (figure->key && !comes_after(figure) &&
+			!((figure->flags & JSON_OPTIONAL) && figure_is_none(figure, row)))
 			json_put(object, figure->key, json_figure(takeoff, figure, row));
 	}
 	return object;

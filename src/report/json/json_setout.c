@@ -88,6 +88,32 @@ static void print_string(struct json_rows *rows, const struct takeoff *takeoff,
 
 /* ---- The frame ------------------------------------------------------------------------------- */
 
+static void put_tie(cJSON *array, const struct takeoff *takeoff, const struct tie *tie)
+{
+	nm cell = takeoff->survey.cell;
+	cJSON *row = cJSON_CreateObject();
+
+	json_put(row, "at_m", spot((struct spot){ tie->at.x * cell, tie->at.y * cell }));
+	json_put(row, "to", json_text(tie->name));
+	json_put(row, "length_m", json_length(tie->length));
+	cJSON_AddItemToArray(array, row);
+}
+
+/* Those of the datum first; none: no key. */
+static void put_ties(cJSON *object, const struct takeoff *takeoff, const struct setout *setout)
+{
+	cJSON *ties;
+
+	if (setout->datum_tie_count + setout->more_tie_count == 0)
+		return;
+	ties = cJSON_CreateArray();
+	for (int i = 0; i < setout->datum_tie_count; i++)
+		put_tie(ties, takeoff, setout->datum_ties[i]);
+	for (int i = 0; i < setout->more_tie_count; i++)
+		put_tie(ties, takeoff, setout->more_ties[i]);
+	json_put(object, "ties", ties);
+}
+
 static void print_frame(const struct report *report, const struct setout *setout)
 {
 	cJSON *object = cJSON_CreateObject(), *ends = cJSON_CreateObject();
@@ -100,6 +126,7 @@ static void print_frame(const struct report *report, const struct setout *setout
 		json_put(ends, setout_side_words[i].key, end);
 	}
 	json_put(object, "datum", json_text("top left"));
+	put_ties(object, report->takeoff, setout);
 	json_put(object, "base_m", json_length(setout->width));
 	json_put(object, "diagonal_m", json_length(setout->diagonal));
 	json_put(object, "square_m", json_lengths((nm[]){

@@ -18,6 +18,8 @@ static cJSON *cure_object(const struct report *report, const struct snag *snag)
 	json_put(object, "card", json_text(snag_card(report, snag)));
 	json_put(object, "attributes", keywords);
 	json_put(object, "drawing", cJSON_CreateBool(cure->by_drawing));
+	if (cure->by_levels)
+		json_put(object, "levels", cJSON_CreateTrue());
 	return object;
 }
 

@@ -44,6 +44,19 @@ static void strings(struct page_maker *maker, const struct takeoff *takeoff,
 			plain_count(report, all - listed)));
 }
 
+static void ties(struct page_maker *maker, const struct setout *setout)
+{
+	const struct report *report = &maker->report;
+
+	for (int i = 0; i < setout->datum_tie_count; i++)
+		page_figure(maker, say(report, "Datum from %s", setout->datum_ties[i]->name),
+			untied(report, tape_words(report, setout->datum_ties[i]->length)));
+	for (int i = 0; page_goes_on(maker, i, setout->more_tie_count); i++)
+		page_note_line(maker, untied(report, say(report, "%s: %s", capital(report,
+			tied_place_words(report, setout, setout->more_ties[i])),
+			tie_words(report, setout->more_ties[i]))));
+}
+
 void page_setout(struct page_maker *maker, const struct takeoff *takeoff)
 {
 	const struct report *report = &maker->report;
@@ -56,6 +69,7 @@ void page_setout(struct page_maker *maker, const struct takeoff *takeoff)
 	}
 	setout = setout_of(report, &arena);
 	page_note_line(maker, "From the plan's top left corner, in the order of pulling.");
+	ties(maker, &setout);
 	page_figure(maker, "Base line", plain_length(report, setout.width));
 	page_figure(maker, "Diagonals of the plan", untied(report,
 		tape_words(report, setout.diagonal)));

@@ -3,6 +3,7 @@
 #include "report/panel/page_beds.h"
 #include "report/panel/page_changed.h"
 #include "report/panel/page_compare.h"
+#include "report/panel/page_levels.h"
 #include "report/panel/page_setout.h"
 #include "report/words/figures.h"
 #include "report/words/snag_lines.h"
@@ -111,12 +112,33 @@ static void dig(struct page_maker *maker, const struct takeoff *takeoff)
 		page_note_line(maker, "Beds that are not laid out are in no total.");
 }
 
+/* Where a line begins; x -1 where it is nowhere yet. */
+static struct place line_place(const struct service_line *line)
+{
+	const struct routes *routes = &line->service->routes;
+
+	return routes->count > 0 ? routes->items[0].points[0] : (struct place){ -1, -1 };
+}
+
+/* The cell of the plan that is nearest to its upper left corner, or to its middle. */
+static struct place kept_place(const struct kept *kept, const struct takeoff *takeoff)
+{
+	const struct obstacle *obstacle = kept->obstacle;
+
+	return ground_nearest(&takeoff->plot.ground, obstacle->radius > 0 ? obstacle->at :
+		(struct place){ obstacle->cells.left, obstacle->cells.top });
+}
+
 static void services(struct page_maker *maker, const struct takeoff *takeoff)
 {
 	const struct service_lines *lines = &takeoff->services;
 
-	page_rows(maker, &service_line_table, lines->list, lines->count);
-	page_rows(maker, &kept_table, lines->kept, lines->kept_count);
+	for (int i = 0; page_goes_on(maker, i, lines->count); i++)
+		page_row_at(maker, &service_line_table, &lines->list[i],
+			line_place(&lines->list[i]));
+	for (int i = 0; page_goes_on(maker, i, lines->kept_count); i++)
+		page_row_at(maker, &kept_table, &lines->kept[i], kept_place(&lines->kept[i],
+			takeoff));
 	if (lines->existing + lines->kept_count > 0)
 		page_note_line(maker, "What is dug by hand: takeoff --only services.");
 	page_if_empty(maker, "No line in the ground is told, and nothing kept.");
@@ -257,7 +279,8 @@ static const struct {
 } table[] = {
 	{ "Areas", areas, false }, { "Edges", edges, false }, { "Beds", page_beds, false },
 	{ "Walls", walls, false }, { "Fill", fill, false }, { "Stone", stone, false },
-	{ "Dig", dig, false }, { "Services", services, false }, { "Fence", fence, false },
+	{ "Dig", dig, false }, { "Levels", page_levels, false },
+	{ "Services", services, false }, { "Fence", fence, false },
 	{ "Set-out", page_setout, false },
 	{ "Costs", costs, false }, { "Advice", page_advice, false },
 	{ "Snags", snags, false }, { "Changed", page_changed, .is_of_saved = true },

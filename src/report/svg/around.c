@@ -18,11 +18,15 @@ static void name_thing(struct sheet *sheet, const char *words, struct box box)
 {
 	struct box seen = box_common(box, sheet->room.within);
 	struct at middle = box_middle(seen);
-	const struct type type = { .size = TYPE_SMALL };
+	const struct type level = { .size = TYPE_SMALL };
+	const struct type upright = { .size = TYPE_SMALL, .is_upright = true };
+	bool is_high = box_height(seen) > 2 * box_width(seen);
 
 	if (seen.right <= seen.left || seen.bottom <= seen.top ||
-	    (!sheet_try(sheet, words, middle, type) &&
-	    !sheet_try_beside(sheet, words, middle, SIGN, type)))
+	    (!(is_high && sheet_try(sheet, words, middle, upright)) &&
+	    !sheet_try(sheet, words, middle, level) &&
+	    !sheet_try_beside(sheet, words, middle, SIGN, level) &&
+	    !sheet_try_beside(sheet, words, middle, SIGN, upright)))
 		sheet->left_out[LEFT_AROUND]++;
 }
 
@@ -239,7 +243,7 @@ void around_draw(struct sheet *sheet)
 		draw_drop(sheet, around->drop);
 }
 
-void around_name(struct sheet *sheet)
+void around_write_names(struct sheet *sheet)
 {
 	const struct surroundings *around = &sheet->report.plot->details.around;
 

@@ -8,7 +8,7 @@
 /* Houses, below all else; all others; what they are. They can be stopped. */
 void around_draw_houses(struct sheet *sheet);
 void around_draw(struct sheet *sheet);
-void around_name(struct sheet *sheet);
+void around_write_names(struct sheet *sheet);
 
 /* Takes the pen that services of a kind are drawn with, dashed for those that are to be laid; and
  * lifts it. */

@@ -23,15 +23,21 @@ struct told {
 	bool has_numbers, has_lengths;
 };
 
+/* Words on a side, in letters of that size. */
+struct side_words {
+	const char *words;
+	nm size;
+};
+
 /* Beside the middle of a side, inwards of it by `off`, outwards where that is below 0; or, where
  * there is something else, farther along it. */
-static bool try_side(struct sheet *sheet, const char *words, struct side_of of, nm off)
+static bool try_side(struct sheet *sheet, struct side_words words, struct side_of of, nm off)
 {
 	static const int steps[] = { 0, -1, 1, -2, 2 };
 	const struct loop *loop = of.loop;
 	struct corner from = loop->corners[of.side];
 	struct corner to = loop->corners[(of.side + 1) % loop->count];
-	const struct type type = { .size = TYPE_LEAST, .is_upright = from.x == to.x };
+	const struct type type = { .size = words.size, .is_upright = from.x == to.x };
 	struct at a = sheet_point(sheet, (struct place){ from.x, from.y });
 	struct at b = sheet_point(sheet, (struct place){ to.x, to.y });
 	nm half = type_high(type.size) / 2 + BESIDE, by = off < 0 ? off - half : off + half;
@@ -39,30 +45,34 @@ static bool try_side(struct sheet *sheet, const char *words, struct side_of of, 
 	struct at middle = { (a.x + b.x) / 2 - down * by, (a.y + b.y) / 2 + right * by };
 
 	for (size_t i = 0; i < sizeof steps / sizeof *steps; i++)
-		if (sheet_try(sheet, words, (struct at){ middle.x + steps[i] * (b.x - a.x) / 6,
+		if (sheet_try(sheet, words.words, (struct at){
+			middle.x + steps[i] * (b.x - a.x) / 6,
 			middle.y + steps[i] * (b.y - a.y) / 6 }, type))
 			return true;
 	return false;
 }
 
 /* Whether words are no longer than the side. */
-static bool is_as_long(const struct sheet *sheet, const char *words, struct side_of of)
+static bool is_as_long(const struct sheet *sheet, struct side_words words, struct side_of of)
 {
 	const struct survey *survey = &sheet->report.takeoff->survey;
-	struct box box = sheet_words_box(words, (struct at){ 0, 0 },
-		(struct type){ .size = TYPE_LEAST });
+	struct box box = sheet_words_box(words.words, (struct at){ 0, 0 },
+		(struct type){ .size = words.size });
 
 	return box_width(box) <= scaled(outline_side(of.loop, of.side) * survey->cell,
 		sheet->layout->scale);
 }
 
-/* Within the bed, else outside of it. */
+/* Within the bed, in small letters else in the least; else outside of it. */
 static bool try_words(struct sheet *sheet, const char *words, const struct told *told,
 	struct side_of of)
 {
-	return is_as_long(sheet, words, of) &&
-		(try_side(sheet, words, of, scaled(told->depth, sheet->layout->scale)) ||
-		try_side(sheet, words, of, -BESIDE));
+	const struct side_words small = { words, TYPE_SMALL }, tiny = { words, TYPE_LEAST };
+	nm off = scaled(told->depth, sheet->layout->scale);
+
+	return (is_as_long(sheet, small, of) && try_side(sheet, small, of, off)) ||
+		(is_as_long(sheet, tiny, of) && (try_side(sheet, tiny, of, off) ||
+		try_side(sheet, tiny, of, -BESIDE)));
 }
 
 static void draw_side(struct sheet *sheet, const struct told *told, struct side_of of)

@@ -38,7 +38,18 @@ static void draw_post(struct sheet *sheet, const struct fencing *fencing,
 	room_take(&sheet->room, box);
 }
 
-/* "G1 4 ft" in the gate or beside it, else "G1". */
+/* Beside the middle of the gate, on either side; else anywhere near it. */
+static bool try_gate(struct sheet *sheet, const char *words, struct at middle, struct type type)
+{
+	nm off = type_high(type.size) / 2 + 2 * ROUND_LINE;
+	struct at by = { type.is_upright ? off : 0, type.is_upright ? 0 : off };
+
+	return sheet_try(sheet, words, (struct at){ middle.x - by.x, middle.y - by.y }, type) ||
+		sheet_try(sheet, words, (struct at){ middle.x + by.x, middle.y + by.y }, type) ||
+		sheet_try_beside(sheet, words, middle, 2 * ROUND_LINE, type);
+}
+
+/* "G1 4 ft", else "G1". */
 static void name_gate(struct sheet *sheet, int fence, int index)
 {
 	const struct report *report = &sheet->report;
@@ -49,9 +60,8 @@ static void name_gate(struct sheet *sheet, int fence, int index)
 	char name[FENCE_NAME_MOST];
 
 	fence_gate_name(fence, index, name);
-	if (!sheet_try_beside(sheet, say(report, "%s %s", name, plain_inches(report, gate->clear)),
-		middle, 2 * ROUND_LINE, type) &&
-	    !sheet_try_beside(sheet, name, middle, 2 * ROUND_LINE, type))
+	if (!try_gate(sheet, say(report, "%s %s", name, plain_inches(report, gate->clear)), middle,
+		type) && !try_gate(sheet, name, middle, type))
 		sheet->left_out[LEFT_GATES]++;
 }
 
@@ -92,21 +102,28 @@ void fence_marks_name_gates(struct sheet *sheet)
 	sheet_lift(sheet);
 }
 
+static void number_post(struct sheet *sheet, const struct fencing *fencing,
+	const struct fence_post *post, const char *number)
+{
+	const struct type small = { .size = TYPE_SMALL }, tiny = { .size = TYPE_LEAST };
+	nm off = post_side(sheet, fencing, post->kind) / 2 + ROUND_LINE;
+	struct at at = sheet_spot(sheet, post->at);
+
+	if (!sheet_try_beside(sheet, number, at, off, small) &&
+	    !sheet_try_beside(sheet, number, at, off, tiny))
+		sheet->left_out[LEFT_POSTS]++;
+}
+
 void fence_marks_number(struct sheet *sheet)
 {
 	const struct fences *fences = &sheet->report.takeoff->fences;
-	char name[FENCE_NAME_MOST];
+	char number[FENCE_NAME_MOST];
 
 	sheet_pen(sheet, PEN_WORDS);
 	for (int f = 0; f < fences->count; f++)
 		for (int i = 0; i < fences->list[f].post_count && !stop_asked(); i++) {
-			const struct fence_post *post = &fences->list[f].posts[i];
-			nm off = post_side(sheet, &fences->list[f], post->kind) / 2;
-
-			fence_post_name(f, i, name);
-			sheet->left_out[LEFT_POSTS] += !sheet_try_beside(sheet, name,
-				sheet_spot(sheet, post->at), off + ROUND_LINE,
-				(struct type){ .size = TYPE_LEAST });
+			fence_post_name(f, i, number);
+			number_post(sheet, &fences->list[f], &fences->list[f].posts[i], number);
 		}
 	sheet_lift(sheet);
 }

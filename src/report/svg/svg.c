@@ -81,7 +81,7 @@ static void draw_words(struct sheet *sheet)
 {
 	dimensions_draw_plan(sheet);
 	fence_marks_name_gates(sheet);
-	around_name(sheet);
+	around_write_names(sheet);
 	names_draw(sheet);
 	if (sheet->asked->with & DRAW_LEVELS)
 		survey_marks_levels(sheet);

@@ -27,6 +27,8 @@ static const struct part_row {
 		ALL_WALLS_AND_CAPS, 0, { print_programme } },
 	[PART_SETOUT] = { "setout", "Set-out", "strings and offsets", NOTHING,
 		AT(SET_OUT), { print_setout } },
+	[PART_LEVELS] = { "levels", "Levels", "drops, cut and fill, falls",
+		ALL_WALLS, AT(DIG) | AT(TAMP), { print_levels } },
 	[PART_SERVICES] = { "services", "Services", "lines in the ground, by hand near them",
 		NOTHING, AT(STRIP) | AT(SLEEVES), { print_services, print_by_hand,
 		print_trenches } },

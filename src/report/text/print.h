@@ -42,6 +42,7 @@ void print_front(const struct report *report);
 void print_shopping(const struct report *report);
 void print_programme(const struct report *report);
 void print_setout(const struct report *report);
+void print_levels(const struct report *report);
 void print_services(const struct report *report); /* lines in the ground */
 void print_by_hand(const struct report *report);  /* what is dug by hand near them */
 void print_trenches(const struct report *report); /* of lines to lay, and sleeves */

@@ -1,6 +1,24 @@
 #include "report/text/print.h"
 #include "base/number.h"
 
+/* "5 1/2 in deep, 10.2 cu ft"; where the plot has levels "5 1/2 in below finished ground, 10.2
+ * cu ft". */
+static const char *depth_words(const struct report *report, const struct dig *dig)
+{
+	const char *cut = word_volume(report, earth_sum(&dig->bank));
+	const char *deep = word_inches(report, dig->depth);
+
+	if (report->takeoff->levelling.step == 0 || dig->part == DIG_HOLES)
+		return say(report, "%s deep, %s", deep, cut);
+	return dig->depth == 0 ? cut : say(report, "%s below finished ground, %s", deep, cut);
+}
+
+/* What a row is of, where it has no region. */
+static const char *whose_words(const struct dig *dig)
+{
+	return dig->part == DIG_HOLES ? "Fences" : "Other ground";
+}
+
 /* "B1 and B2: wall and its base, each 22.3 sq ft, 5 1/2 in deep, 10.2 cu ft". */
 static void print_groups(const struct report *report)
 {
@@ -11,12 +29,11 @@ static void print_groups(const struct report *report)
 		const struct group *group = &groups.list[i];
 		const struct dig *dig = &work->rows[group->members[0]];
 
-		print_lines(report, 0, 2, "%s: %s, %s%s, %s deep, %s",
-			dig->region == NO_REGION ? "Fences" :
+		print_lines(report, 0, 2, "%s: %s, %s%s, %s",
+			dig->region == NO_REGION ? whose_words(dig) :
 			group_words(report, &dig_table, work->rows, group),
 			word_heading(&dig_words[dig->part]), group->count > 1 ? "each " : "",
-			word_area(report, dig->area), word_inches(report, dig->depth),
-			word_volume(report, earth_sum(&dig->bank)));
+			word_area(report, dig->area), depth_words(report, dig));
 	}
 	groups_fini(&groups);
 }
@@ -55,6 +72,10 @@ static const char *back_words(const struct report *report)
 	if (work->backfill_loose > 0)
 		text_print(&words, " Put back outside walls and tamped: %s, loose %s.",
 			volume(report, work->backfill), volume(report, work->backfill_loose));
+	if (work->fill_loose > 0)
+		text_print(&words, " Filled in low ground: %s, loose %s.",
+			volume(report, work->fill - work->fill_short),
+			volume(report, work->fill_loose));
 	if (work->reused > 0)
 		text_print(&words, " Topsoil reused: loose %s.", volume(report, work->reused));
 	return say_text(report, &words);

@@ -197,28 +197,30 @@ static void print_hours(const struct report *report)
 
 /* ---- Ways of a barrow ------------------------------------------------------------------------ */
 
-/* "B1 14 ft, P1 11 ft, Pickets 10 ft and 3 more" */
+/* "B1 14 ft, P1 11 ft and 3 more, Pickets 10 ft" */
 static const char *ways_words(const struct report *report)
 {
 	const struct barrow_ways *ways = &report->takeoff->barrow_ways;
+	int more = ways->count - NAMED_MOST;
 	struct text words = TEXT_EMPTY;
 
-	for (int i = 0; i < ways->count && i < NAMED_MOST; i++) {
-		const struct barrow_way *way = &ways->list[i];
-
-		text_print(&words, "%s%s%c%s", i ? ", " : "", way->fence ? way->fence :
-			plain_region(report, way->region), PAGE_TIE,
-			word_way(report, way->length));
-	}
-	if (ways->count > NAMED_MOST)
-		text_print(&words, " and%c%s%cmore", PAGE_TIE,
-			plain_count(report, ways->count - NAMED_MOST), PAGE_TIE);
+	for (int i = 0; i < ways->count && i < NAMED_MOST; i++)
+		text_print(&words, "%s%s%c%s", i ? ", " : "",
+			plain_region(report, ways->list[i].region), PAGE_TIE,
+			word_way(report, ways->list[i].length));
+	if (more > 0)
+		text_print(&words, " and%c%s%cmore", PAGE_TIE, plain_count(report, more), PAGE_TIE);
+	for (int i = 0; i < ways->fence_count && i < NAMED_MOST; i++)
+		text_print(&words, "%s%s%c%s", words.length ? ", " : "", ways->fence_list[i].name,
+			PAGE_TIE, word_way(report, ways->fence_list[i].length));
 	return say_text(report, &words);
 }
 
 static void print_ways(const struct report *report)
 {
-	if (report->takeoff->barrow_ways.count == 0)
+	const struct barrow_ways *ways = &report->takeoff->barrow_ways;
+
+	if (ways->count + ways->fence_count == 0)
 		return;
 	print_note(report, "A barrow goes from the drop, at %s, to %s.", tied(report,
 		plain_corner(report, report->plot->details.around.drop)), ways_words(report));

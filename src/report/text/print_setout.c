@@ -8,12 +8,13 @@
 /* Room to write down what was measured. */
 #define MEASURED "____"
 
-/* How much is listed: so many strings, points along each, sizes of rectangles. */
+/* How much is listed: so many strings, points along each, sizes of rectangles, ties besides those
+ * of the datum. */
 struct bounds {
-	int strings, points, sizes;
+	int strings, points, sizes, ties;
 };
-static const struct bounds in_takeoff = { 60, 60, 20 };
-static const struct bounds by_itself = { INT_MAX, INT_MAX, INT_MAX };
+static const struct bounds in_takeoff = { 60, 60, 20, 20 };
+static const struct bounds by_itself = { INT_MAX, INT_MAX, INT_MAX, INT_MAX };
 
 /* ---- Strings and points ---------------------------------------------------------------------- */
 
@@ -175,14 +176,41 @@ static void print_diagonals(const struct report *report, const struct setout *se
 
 /* ---- The whole ------------------------------------------------------------------------------- */
 
-/* Ties are taken on the ground and written here. */
+/* 12 ft 4 in from "House corner"; room for one that is taken on the ground. */
+static const char *datum_tie_words(const struct report *report, const struct setout *setout,
+	int tie)
+{
+	return tie < setout->datum_tie_count ? tie_words(report, setout->datum_ties[tie]) :
+		say(report, "%s%cfrom%c%s", MEASURED MEASURED, PAGE_TIE, PAGE_TIE,
+		MEASURED MEASURED MEASURED);
+}
+
 static void print_datum(const struct report *report, const struct setout *setout)
 {
-	print_lines(report, 0, 0, "Datum: the plan's top left corner, %s\tfrom\t%s and "
-		"%s\tfrom\t%s, two fixed points. Base line: from the datum %s along the plan's top "
-		"edge. Across is along it, down square to it. %s", MEASURED MEASURED,
-		MEASURED MEASURED MEASURED, MEASURED MEASURED, MEASURED MEASURED MEASURED,
-		tape_words(report, setout->width), square_words(report, setout));
+	print_lines(report, 0, 0, "Datum: the plan's top left corner, %s and %s, two fixed points. "
+		"Base line: from the datum %s along the plan's top edge. Across is along it, down "
+		"square to it. %s", datum_tie_words(report, setout, 0),
+		datum_tie_words(report, setout, 1), tape_words(report, setout->width),
+		square_words(report, setout));
+}
+
+/* Tied too: 8 ft across, 0 in down: 9 ft from "Gate pier" ____; */
+static void print_ties(const struct report *report, const struct setout *setout,
+	const struct bounds *bounds)
+{
+	int shown = least(setout->more_tie_count, bounds->ties);
+	struct text words = TEXT_EMPTY;
+
+	for (int i = 0; i < shown && !stop_asked(); i++)
+		text_print(&words, "%s%s: %s%c" MEASURED, i ? "; " : "",
+			tied_place_words(report, setout, setout->more_ties[i]),
+			tie_words(report, setout->more_ties[i]), PAGE_TIE);
+	if (shown < setout->more_tie_count)
+		text_print(&words, "; and %s more: parterre setout FILE has them all",
+			plain_count(report, setout->more_tie_count - shown));
+	if (words.length)
+		print_lines(report, 0, 0, "Tied too: %s.", words.bytes);
+	text_fini(&words);
 }
 
 static void print_manner(const struct report *report, const struct setout *setout)
@@ -207,6 +235,7 @@ static void print_sheet(const struct report *report, const struct bounds *bounds
 	struct setout setout = setout_of(report, &arena);
 
 	print_datum(report, &setout);
+	print_ties(report, &setout, bounds);
 	plan(report, &setout);
 	print_strings(report, &setout, bounds);
 	print_manner(report, &setout);

@@ -17,6 +17,22 @@ const char *tape_words(const struct report *report, nm length)
 	return word_length(report, setout_rounded(length, report->units));
 }
 
+const char *tie_words(const struct report *report, const struct tie *tie)
+{
+	return say(report, "%s%cfrom%c\"%s\"", tape_words(report, tie->length), PAGE_TIE, PAGE_TIE,
+		tie->name);
+}
+
+const char *tied_place_words(const struct report *report, const struct setout *setout,
+	const struct tie *tie)
+{
+	nm cell = setout->survey->cell;
+
+	return tie->at.x == 0 && tie->at.y == 0 ? "the datum" : say(report,
+		"%s%cacross, %s%cdown", tape_words(report, tie->at.x * cell), PAGE_TIE,
+		tape_words(report, tie->at.y * cell), PAGE_TIE);
+}
+
 const char *string_place_words(const struct report *report, const struct setout_string *string)
 {
 	return say(report, "%s%c%s", tape_words(report, string->at), PAGE_TIE,

@@ -10,6 +10,11 @@ struct setout setout_of(const struct report *report, struct arena *arena);
 
 /* "5 ft 7 7/8 in", to be read on a tape. */
 const char *tape_words(const struct report *report, nm length);
+/* "12 ft 4 in from \"House corner\"". */
+const char *tie_words(const struct report *report, const struct tie *tie);
+/* "the datum", "8 ft across, 2 ft down": what is tied. */
+const char *tied_place_words(const struct report *report, const struct setout *setout,
+	const struct tie *tie);
 /* "3 ft down", "2 ft across": where a string is. */
 const char *string_place_words(const struct report *report, const struct setout_string *string);
 /* "base line; Pickets, B1, P1 and 2 more": what it guides; "" where that is nothing. */

@@ -77,6 +77,9 @@ static const struct {
 		"of some states, which is stricter; both as quoted. Your state's rule goes "
 		"first." },
 	[SNAG_KEEP_DUG] = { "keep-dug", "What the plot says is kept." },
+	[SNAG_FALL_HOUSE] = { "fall-house",
+		"International Code Council, International Residential Code (IRC), 2021, R401.3, "
+		"on drainage; local rules may differ." },
 	[SNAG_NAME_OPEN] = { "name-open", "The plot's own names." },
 	[SNAG_MIRROR_BROKEN] = { "mirror-broken", "The plot's own mirror." },
 };
@@ -115,9 +118,10 @@ const char *snag_source(enum snag_code code)
 
 #define BY_DRAWING .cure = { .by_drawing = true }
 #define BY(...) .cure = { { __VA_ARGS__ }, \
-	sizeof((const enum attribute[]){ __VA_ARGS__ }) / sizeof(enum attribute), false }
+	sizeof((const enum attribute[]){ __VA_ARGS__ }) / sizeof(enum attribute), false, false }
+#define BY_LEVELS .cure = { .by_levels = true }
 #define BY_DRAWING_OR(...) .cure = { { __VA_ARGS__ }, \
-	sizeof((const enum attribute[]){ __VA_ARGS__ }) / sizeof(enum attribute), true }
+	sizeof((const enum attribute[]){ __VA_ARGS__ }) / sizeof(enum attribute), true, false }
 
 /* {0} to {3} are the snag's figures; {0%} to {3%} those that are percentages. */
 static const struct kind {
@@ -254,6 +258,12 @@ static const struct kind {
 	{ SNAG_KEEP_DUG, HAND_TRENCH, "The trench of a line to lay goes through something that is "
 		"to be kept.",
 		BY_DRAWING },
+	{ SNAG_FALL_HOUSE, FALL_TOWARDS, "Within {2} of a house finished ground falls towards it "
+		"by {0%}: let it fall away by {1%} or more, else water stands at its walls.",
+		BY_LEVELS },
+	{ SNAG_FALL_HOUSE, FALL_LITTLE, "Within {2} of a house finished ground falls away from it "
+		"by only {0%}, less than {1%}.",
+		BY_LEVELS },
 	{ SNAG_NAME_OPEN, 0, "A name stands here on open ground: it names nothing.",
 		BY_DRAWING },
 	{ SNAG_MIRROR_BROKEN, 0, "This cell and its images in the mirror are not all alike.",
@@ -340,7 +350,8 @@ const char *snag_cure_sentence(const struct report *report, const struct snag *s
 	const struct cure *cure = snag_cure(snag);
 	struct text words = TEXT_EMPTY;
 
-	text_print(&words, "Cure: %s", !cure->by_drawing ? "" :
+	text_print(&words, "Cure: %s", cure->by_levels ? "change the level or the fall of the "
+		"finished ground" : !cure->by_drawing ? "" :
 		cure->count == 0 ? "change the plan" : "change the plan, or ");
 	for (int i = 0; i < cure->count; i++)
 		text_print(&words, "%s%s", i == 0 ? "" : i == cure->count - 1 ? " or " : ", ",

@@ -19,12 +19,12 @@ const char *snag_source(enum snag_code code);
 const char *snag_sentence(const struct report *report, const struct snag *snag);
 
 /* What would cure a snag: attributes that could be set otherwise, all on one card, or a change of
- * the plan as it is drawn, or either. */
+ * the plan as it is drawn, or either; or another finished ground. */
 enum { CURE_ATTRIBUTES = 3 };
 struct cure {
 	enum attribute attributes[CURE_ATTRIBUTES];
 	int count;        /* of attributes */
-	bool by_drawing;
+	bool by_drawing, by_levels;
 };
 const struct cure *snag_cure(const struct snag *snag);
 /* The card that has the attributes, as it is listed: "b Raised bed", "The plot itself"; NULL where

@@ -47,8 +47,11 @@ static const struct step_phrase phrases[] = {
 		.words = "Dig, post holes with the rest" } },
 	{ WORK_DIG, TITLE, { .all = FACT(HOLES), .words = "Dig the post holes" } },
 	{ WORK_DIG, TITLE, { .words = "Dig" } },
-	{ WORK_DIG, DOING, { .all = FACT(ZONES), .words =
+	{ WORK_DIG, DOING, { .all = FACT(ZONES), .none = FACT(LEVELS), .words =
 		"To the depths listed with the dig, each measured down from the strings." } },
+	{ WORK_DIG, DOING, { .all = FACT(ZONES) | FACT(LEVELS), .words =
+		"Down to the formation, as far below the finished ground as is listed with the "
+		"dig, read as drops from the level string line." } },
 	{ WORK_DIG, DOING, { .all = FACT(HOLES), .words =
 		"Holes as listed with the fence." } },
 	{ WORK_DIG, DOING, { .all = FACT(HOLES) | FACT(SOD), .words =
@@ -96,12 +99,18 @@ static const struct step_phrase phrases[] = {
 		"covered." } },
 	{ WORK_SET_ASIDE, TOOLS, { .words = "barrow, sheets" } },
 
-	{ WORK_HAUL, TITLE, { .any = FACT(REUSED) | FACT(BACKFILL), .words = "Haul the rest" } },
+	{ WORK_HAUL, TITLE, { .any = FACT(REUSED) | FACT(BACKFILL) | FACT(LOW),
+		.words = "Haul the rest" } },
 	{ WORK_HAUL, TITLE, { .words = "Haul the spoil" } },
 	{ WORK_HAUL, DOING, { .words = "Load and take away what is not used again." } },
+	{ WORK_HAUL, DOING, { .all = FACT(LOW), .words =
+		"Barrow what low ground takes straight to where it goes." } },
 	{ WORK_HAUL, TOOLS, { .words = "barrow, boards, truck or skip" } },
 
+	{ WORK_TAMP, TITLE, { .all = FACT(LOW), .words = "Fill low ground, tamp it all" } },
 	{ WORK_TAMP, TITLE, { .words = "Tamp the ground" } },
+	{ WORK_TAMP, DOING, { .all = FACT(LOW), .words =
+		"Fill low ground up to its formation in thin layers, each tamped." } },
 	{ WORK_TAMP, DOING, { .words = "Rake it level and tamp it before any stone is spread." } },
 	{ WORK_TAMP, TOOLS, { .all = FACT(PLATE), .words = "rake, hired plate compactor" } },
 	{ WORK_TAMP, TOOLS, { .none = FACT(PLATE), .words = "rake, hand tamper" } },

@@ -53,7 +53,8 @@ enum figure_flags {
 	ROW_NEEDED = 8,      /* a row in which it is 0 is shown nowhere */
 	JSON_SPACED = 16,    /* rows within a row follow it, with blanks between */
 	JSON_LINES = 32,     /* the same, each on a line of its own */
-	ROW_KEY = 128        /* what its row is of: rows of two takeoffs go together by it */
+	ROW_KEY = 128,       /* what its row is of: rows of two takeoffs go together by it */
+	JSON_OPTIONAL = 256  /* no key where it is 0 */
 };
 
 struct figure {

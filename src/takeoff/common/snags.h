@@ -47,6 +47,9 @@ enum snag_code {
 	SNAG_DROP_CUT_OFF, /* `kind`: enum drop_cut_off */
 	SNAG_SERVICE_NEAR, /* how near is too near; `kind`: enum hand_kind */
 	SNAG_KEEP_DUG,    /* `kind`: enum hand_kind */
+	/* millionths of a percent: how much it falls towards the house, or away from it; how much
+	 * it should fall away; within this distance. `kind`: enum fall_house */
+	SNAG_FALL_HOUSE,
 	SNAG_NAME_OPEN,   /* no figures */
 	SNAG_MIRROR_BROKEN, /* the last */
 	SNAG_CODES
@@ -72,6 +75,9 @@ enum hand_kind { HAND_GROUND, HAND_HOLE, HAND_TRENCH };
 enum path_cut_off { PATH_UNREACHED, PATH_TO_NOTHING, PATH_TO_NO_HOUSE };
 /* No barrow gets from the drop to the region; to anything. */
 enum drop_cut_off { DROP_REGION, DROP_WHOLLY };
+
+/* Which way ground near a house falls: towards it, or away but too little. */
+enum fall_house { FALL_TOWARDS, FALL_LITTLE };
 
 /* The cells around what a snag touches, all inclusive: by it one tells which are images of one
  * another in the mirror. */

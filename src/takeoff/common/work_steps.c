@@ -9,6 +9,7 @@ enum work_step work_step_of_good(enum good good)
 		[GOOD_FENCE_GRAVEL] = WORK_POSTS,
 		[GOOD_SLEEVE] = WORK_SLEEVES,
 		[GOOD_SPOIL] = WORK_HAUL,
+		[GOOD_FILL] = WORK_TAMP,
 		[GOOD_FABRIC] = WORK_FABRIC,
 		[GOOD_FABRIC_PIN] = WORK_FABRIC,
 		[GOOD_STONE_BASE] = WORK_BASE,

@@ -31,6 +31,7 @@ enum day day_of(const struct item *item)
 	case WORK_POSTS:
 		return DAY_POSTS;
 	case WORK_HAUL:
+	case WORK_TAMP:
 		return DAY_DIG;
 	case WORK_FABRIC:
 	case WORK_BASE:

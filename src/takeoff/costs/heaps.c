@@ -82,7 +82,8 @@ static void add_day(struct heaps *out, struct heap *list, const struct item_list
 		int64_t pallets = (int64_t)whole(weight / PALLET_CARRIES);
 
 		list[out->count++] = (struct heap){ .day = day, .item = NO_ITEM,
-			.pallets = pallets, .area = (double)pallets * pallet_area(units) };
+			.id = "pallets", .pallets = pallets,
+			.area = (double)pallets * pallet_area(units) };
 	}
 }
 

@@ -19,7 +19,7 @@
 struct heap {
 	enum day day;
 	int item;        /* of the takeoff, that the heap is of; NO_ITEM: these are pallets */
-	const char *id;  /* of its good; NULL: pallets */
+	const char *id;  /* of its good; "pallets" */
 	double volume;   /* m3, loose; 0: pallets */
 	nm height;       /* of a heap; 0: pallets */
 	int64_t pallets; /* 0: a heap */

@@ -5,18 +5,15 @@
 
 #include <math.h>
 
-double earth_sum(const struct earth *earth)
+/* dug: m2 of it that is dug at all, to a depth of `deepest` at the most. */
+static void add_row(struct dig_list *list, struct dig dig, double dug, nm deepest)
 {
-	return earth->sod + earth->topsoil + earth->subsoil;
-}
-
-static struct earth earth_below(const struct block *allow, double area, nm depth)
-{
-	nm sod = nm_least(depth, block_length(allow, ALLOW_SOD));
-	nm topsoil = nm_least(depth - sod, block_length(allow, ALLOW_TOPSOIL));
-
-	return (struct earth){ volume_of(area, sod), volume_of(area, topsoil),
-		volume_of(area, depth - sod - topsoil) };
+	list->rows = arena_grow(list->arena, list->rows, list->count, &list->capacity,
+		sizeof *list->rows);
+	list->rows[list->count++] = dig;
+	if (dig.part != DIG_HOLES && dig.bank.sod > 0)
+		list->stripped += dug;
+	list->deepest = nm_most(list->deepest, deepest);
 }
 
 void dig_add(struct dig_list *list, struct dig dig)
@@ -24,58 +21,42 @@ void dig_add(struct dig_list *list, struct dig dig)
 	if (dig.area <= 0 || dig.depth <= 0)
 		return;
 	dig.bank = earth_below(list->allow, dig.area, dig.depth);
-	list->rows = arena_grow(list->arena, list->rows, list->count, &list->capacity,
-		sizeof *list->rows);
-	list->rows[list->count++] = dig;
+	add_row(list, dig, dig.area, dig.depth);
 }
 
-static nm zone_depth(const struct embeds *embeds, const struct zone *zone)
+/* Ground of a plot with levels. */
+static void add_graded(struct dig_list *list, struct dig dig, const struct graded *graded)
 {
-	const struct block *block = &embeds->survey->regions[zone->region].entry->block;
-	nm base = zone_base(embeds->survey, zone);
-
-	switch (zone->part) {
-	case DIG_PATH:
-		return base + block_length(block, PATH_SURFACE);
-	case DIG_WALL:
-	case DIG_INSIDE:
-		return base + embed_of(embeds, zone->region);
-	case DIG_PAD:
-		return base + embeds->surface;
-	case DIG_LAWN:
-		return block_length(block, LAWN_TOPSOIL) + turf_thickness(block);
-	case DIG_BED:
-		return block_length(block, BED_PREPARE);
-	case DIG_HOLES:
-		break;
-	}
-	return 0;
+	dig.bank = graded->cut;
+	if (graded->dug > 0)
+		add_row(list, dig, graded->dug, graded->deepest);
+	if (graded->fill <= 0)
+		return;
+	list->fills = arena_grow(list->arena, list->fills, list->fill_count, &list->fill_capacity,
+		sizeof *list->fills);
+	list->fills[list->fill_count++] =
+		(struct dig_fill){ dig.region, dig.part, graded->fill };
 }
 
-void dig_zones(struct dig_list *list, const struct zones *zones, const struct embeds *embeds)
+void dig_zones(struct dig_list *list, const struct zones *zones, const struct embeds *embeds,
+	const struct cut_fills *cut_fills)
 {
 	for (int i = 0; i < zones->count && !stop_asked(); i++) {
 		const struct zone *zone = &zones->list[i];
+		const struct dig dig = { .region = zone->region, .part = zone->part,
+			.area = zone->area, .depth = zone_depth(embeds, zone) };
 
-		dig_add(list, (struct dig){ .region = zone->region, .part = zone->part,
-			.area = zone->area, .depth = zone_depth(embeds, zone) });
+		if (cut_fills->zones)
+			add_graded(list, dig, &cut_fills->zones[i]);
+		else
+			dig_add(list, dig);
 	}
+	if (cut_fills->zones)
+		add_graded(list, (struct dig){ .region = NO_REGION, .part = DIG_GRADED,
+			.area = cut_fills->others_area }, &cut_fills->others);
 }
 
 /* ---- Sums ------------------------------------------------------------------------------------ */
-
-static struct earth loosened(const struct block *allow, const struct earth *bank)
-{
-	static const enum attribute subsoils[] = {
-		[SUBSOIL_LOAM] = ALLOW_SWELL_LOAM, [SUBSOIL_CLAY] = ALLOW_SWELL_CLAY,
-		[SUBSOIL_SAND] = ALLOW_SWELL_SAND,
-	};
-	double topsoil = 1 + block_share(allow, ALLOW_SWELL_TOPSOIL);
-
-	return (struct earth){ bank->sod * topsoil, bank->topsoil * topsoil,
-		bank->subsoil *
-			(1 + block_share(allow, subsoils[block_number(allow, ALLOW_SUBSOIL)])) };
-}
 
 static void sum_rows(struct earthwork *work)
 {
@@ -84,21 +65,12 @@ static void sum_rows(struct earthwork *work)
 	for (int i = 0; i < work->count && !stop_asked(); i++) {
 		const struct dig *dig = &work->rows[i];
 
-		work->bank.sod += dig->bank.sod;
-		work->bank.topsoil += dig->bank.topsoil;
-		work->bank.subsoil += dig->bank.subsoil;
+		earth_add(&work->bank, &dig->bank);
 		work->sums[dig->part].bank += earth_sum(&dig->bank);
 	}
+	for (int i = 0; i < work->fill_count && !stop_asked(); i++)
+		work->fill += work->fills[i].fill;
 	work->bank_all = earth_sum(&work->bank);
-}
-
-/* What backfill takes of the bank. */
-static struct earth put_back(const struct block *allow, const struct earth *bank, double backfill)
-{
-	double wanted = backfill * (double)MILLION / (double)block_number(allow, ALLOW_SHRINK);
-	double subsoil = fmin(bank->subsoil, wanted);
-
-	return (struct earth){ 0, fmin(bank->topsoil, wanted - subsoil), subsoil };
 }
 
 static double share_of(double taken, double wanted)
@@ -117,23 +89,46 @@ static void reuse(struct earthwork *work, double topsoil, const struct earth_wan
 	work->reused = mixes + lawns;
 }
 
+/* Fills low ground with what is neither put back nor used again. back: of the bank. */
+static void fill_low(struct earthwork *work, const struct block *allow, const struct earth *back)
+{
+	static const struct earth subsoil = { 0, 0, 1 };
+	double topsoil_swell = 1 + block_share(allow, ALLOW_SWELL_TOPSOIL);
+	double shrink = (double)block_number(allow, ALLOW_SHRINK) / (double)MILLION;
+	const struct earth left = { 0,
+		fmax(0, work->bank.topsoil - back->topsoil - work->reused / topsoil_swell),
+		work->bank.subsoil - back->subsoil };
+	const struct earth taken = earth_put_back(allow, &left, work->fill);
+	const struct earth loose = earth_loosened(allow, &taken);
+	const struct earth bought = earth_loosened(allow, &subsoil);
+
+	work->fill_loose = earth_sum(&loose);
+	work->fill_short = fmax(0, work->fill - earth_sum(&left) * shrink);
+	work->fill_bought = work->fill_short / shrink * bought.subsoil;
+}
+
 void dig_finish(struct earthwork *out, const struct dig_list *list,
 	const struct earth_wanted *wanted)
 {
 	double density = block_amount(list->allow, ALLOW_DENSITY_SPOIL);
 	struct earthwork work = { .rows = list->rows, .count = (int)list->count,
+		.fills = list->fills, .fill_count = (int)list->fill_count,
+		.stripped = list->stripped, .deepest = list->deepest,
 		.backfill = wanted->backfill, .loosened = wanted->loosened };
-	struct earth back;
+	struct earth back, back_loose;
 
 	sum_rows(&work);
-	back = put_back(list->allow, &work.bank, work.backfill);
-	work.loose = loosened(list->allow, &work.bank);
+	back = earth_put_back(list->allow, &work.bank, work.backfill);
+	work.loose = earth_loosened(list->allow, &work.bank);
 	work.loose_all = earth_sum(&work.loose);
-	back = loosened(list->allow, &back);
-	work.backfill_loose = earth_sum(&back);
-	reuse(&work, work.loose.topsoil - back.topsoil, wanted);
-	work.spoil = work.loose.sod + (work.loose.topsoil - back.topsoil - work.reused) +
-		(work.loose.subsoil - back.subsoil);
+	back_loose = earth_loosened(list->allow, &back);
+	work.backfill_loose = earth_sum(&back_loose);
+	reuse(&work, work.loose.topsoil - back_loose.topsoil, wanted);
+	fill_low(&work, list->allow, &back);
+	work.spoil = work.loose.sod;
+	if (work.fill_short <= 0)
+		work.spoil += (work.loose.topsoil - back_loose.topsoil - work.reused) +
+			(work.loose.subsoil - back_loose.subsoil) - work.fill_loose;
 	work.spoil_weight = work.spoil * density;
 	work.loads = loads_of(list->allow, work.spoil, density);
 	*out = work;
@@ -149,6 +144,7 @@ void dig_items(struct item_list *items, const struct earthwork *work)
 	if (work->spoil > 0)
 		item_add(items, &(struct item){ .good = GOOD_SPOIL, .section = SECTION_DIG,
 			.laid = work->spoil, .order = work->spoil, .note.kind = NOTE_SPOIL });
+	item_add_bare(items, GOOD_FILL, SECTION_DIG, work->fill_bought);
 }
 
 const struct word dig_words[DIG_PARTS] = {
@@ -159,6 +155,7 @@ const struct word dig_words[DIG_PARTS] = {
 	[DIG_LAWN] = { "lawn", "lawn", "Lawns" },
 	[DIG_BED] = { "bed", "soil replaced", "Soil replaced" },
 	[DIG_HOLES] = { "holes", "post holes", "Post holes" },
+	[DIG_GRADED] = { "graded", "graded alone", "Graded alone" },
 };
 
 /* Rows are alike in purpose, depth and area. */
@@ -173,6 +170,13 @@ static const struct figure dig_figures[] = {
 	{ "subsoil_m3", NULL, NULL, FIELD(VOLUME, dig, bank.subsoil) },
 };
 const struct figure_table dig_table = FIGURE_TABLE(dig, dig_figures);
+
+static const struct figure dig_fill_figures[] = {
+	{ "region", NULL, NULL, FIELD(REGION, dig_fill, region), .flags = ROW_KEY },
+	{ "part", NULL, NULL, FIELD(WORD, dig_fill, part), .words = dig_words, .flags = ROW_KEY },
+	{ "fill_m3", NULL, NULL, FIELD(VOLUME, dig_fill, fill) },
+};
+const struct figure_table dig_fill_table = FIGURE_TABLE(dig_fill, dig_fill_figures);
 
 static const struct figure earth_figures[] = {
 	{ "sod_m3", NULL, NULL, FIELD(VOLUME, earth, sod) },
@@ -193,6 +197,12 @@ static const struct figure earthwork_figures[] = {
 		.flags = PANEL_OPTIONAL },
 	{ "backfill_loose_m3", NULL, "Put back, loose", FIELD(VOLUME, earthwork, backfill_loose),
 		.flags = PANEL_OPTIONAL },
+	{ "fill_m3", NULL, "Low ground filled, in place", FIELD(VOLUME, earthwork, fill),
+		.flags = PANEL_OPTIONAL | JSON_OPTIONAL },
+	{ "fill_loose_m3", NULL, "Filled of the dug, loose", FIELD(VOLUME, earthwork, fill_loose),
+		.flags = PANEL_OPTIONAL | JSON_OPTIONAL },
+	{ "fill_short_m3", NULL, "To be brought, in place", FIELD(VOLUME, earthwork, fill_short),
+		.flags = PANEL_OPTIONAL | JSON_OPTIONAL },
 	{ "loosened_m2", NULL, "Loosened in beds", FIELD(AREA, earthwork, loosened),
 		.flags = PANEL_OPTIONAL },
 	{ "reused_m3", NULL, "Topsoil reused", FIELD(VOLUME, earthwork, reused) },

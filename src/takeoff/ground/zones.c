@@ -252,6 +252,31 @@ nm zone_base(const struct survey *survey, const struct zone *zone)
 	case DIG_LAWN:
 	case DIG_BED:
 	case DIG_HOLES:
+	case DIG_GRADED:
+		break;
+	}
+	return 0;
+}
+
+nm zone_depth(const struct embeds *embeds, const struct zone *zone)
+{
+	const struct block *block = &embeds->survey->regions[zone->region].entry->block;
+	nm base = zone_base(embeds->survey, zone);
+
+	switch (zone->part) {
+	case DIG_PATH:
+		return base + block_length(block, PATH_SURFACE);
+	case DIG_WALL:
+	case DIG_INSIDE:
+		return base + embed_of(embeds, zone->region);
+	case DIG_PAD:
+		return base + embeds->surface;
+	case DIG_LAWN:
+		return block_length(block, LAWN_TOPSOIL) + turf_thickness(block);
+	case DIG_BED:
+		return block_length(block, BED_PREPARE);
+	case DIG_HOLES:
+	case DIG_GRADED:
 		break;
 	}
 	return 0;

@@ -10,12 +10,13 @@
 #define TAKEOFF_GROUND_ZONES_H
 
 #include "survey/cover.h"
+#include "takeoff/common/embed.h"
 #include "takeoff/walls/wall.h"
 
 /* The purpose of digging. Post holes are no zone: each is dug from the ground's surface down,
- * whatever else is dug there. */
-enum dig_part { DIG_PATH, DIG_WALL, DIG_INSIDE, DIG_PAD, DIG_LAWN, DIG_BED, DIG_HOLES };
-enum { DIG_PARTS = DIG_HOLES + 1 };
+ * whatever else is dug there. Nor is ground that is only graded: all that is in no zone. */
+enum dig_part { DIG_PATH, DIG_WALL, DIG_INSIDE, DIG_PAD, DIG_LAWN, DIG_BED, DIG_HOLES, DIG_GRADED };
+enum { DIG_PARTS = DIG_GRADED + 1 };
 
 struct zone {
 	int region;
@@ -37,6 +38,8 @@ struct zones_ground {
 
 void zones_compute(struct zones *out, struct zones_ground *ground, const struct basis *basis,
 	const struct walls *walls);
+/* How deep a zone is dug below finished ground. */
+nm zone_depth(const struct embeds *embeds, const struct zone *zone);
 /* Depth of the stone base under a zone; 0: none. */
 nm zone_base(const struct survey *survey, const struct zone *zone);
 

@@ -1,6 +1,7 @@
 #include "takeoff/setout/lines.h"
 #include "takeoff/setout/marks.h"
 #include "takeoff/setout/rectangles.h"
+#include "takeoff/setout/ties.h"
 #include "base/number.h"
 #include "base/stop.h"
 #include "survey/cover.h"
@@ -149,6 +150,7 @@ void setout_make(struct setout *out, struct arena *arena, const struct plot *plo
 		.height = height, .diagonal = diagonal_of(width, height) };
 	set_square(out, by->unit);
 	set_ends(out, by);
+	ties_find(out, plot, arena);
 	strings = lines_find(out, arena);
 	for (int i = 0; i < out->string_count; i++)
 		set_crossings(out, &strings[i]);

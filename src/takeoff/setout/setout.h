@@ -1,9 +1,9 @@
 /* How a plot is marked out on the ground with tape, stakes and string.
  *
- * The datum is the plan's top left corner. Ties of it to fixed points are not part of a plot: they
- * are written down on the ground. The base line runs from the datum along the plan's top edge;
- * `across` is along it, `down` square to it. The plan's four edges are the first strings; each of
- * its corners is squared by 3-4-5, the whole by its diagonals.
+ * The datum is the plan's top left corner. Two taped measures of it to two fixed points tie it;
+ * what of these the plot does not say is written down on the ground. The base line runs from the
+ * datum along the plan's top edge; `across` is along it, `down` square to it. The plan's four edges
+ * are the first strings; each of its corners is squared by 3-4-5, the whole by its diagonals.
  *
  * Each line on which an edge of a bed, path, lawn or fixture lies, or the posts of a fence, has one
  * string over the whole plan, whatever shares it. It is pulled from board to board, 4 ft (1.2 m)
@@ -57,6 +57,9 @@ struct setout_string {
 	int post_count, gate_count;
 };
 
+/* The datum is tied to so many fixed points. */
+enum { SETOUT_DATUM_TIES = 2 };
+
 /* Where strings end at one side of the plan. */
 enum setout_side { SETOUT_LEFT, SETOUT_TOP, SETOUT_RIGHT, SETOUT_BOTTOM };
 enum { SETOUT_SIDES = SETOUT_BOTTOM + 1 };
@@ -80,6 +83,11 @@ struct setout {
 	nm diagonal;            /* of the frame, each */
 	nm square[3];           /* at each of its corners: 3, 4 and 5 of a length; 0: no room */
 	bool is_long_across;    /* the 4 is along level strings */
+	/* The datum's first ones to different fixed points; all others, in the plot's order. */
+	const struct tie *datum_ties[SETOUT_DATUM_TIES];
+	int datum_tie_count;
+	const struct tie *const *more_ties;
+	int more_tie_count;
 	struct setout_end ends[SETOUT_SIDES];
 	int level_stakes, upright_stakes; /* between the ends of a string that is no frame's */
 	const struct setout_string *strings; /* in the order of pulling */
@@ -89,7 +97,8 @@ struct setout {
 	int rectangle_count;
 };
 
-/* Sets a plot in force out. All lives in the arena and points to the survey and the fences. Time:
+/* Sets a plot in force out. All lives in the arena and points to the plot, the survey and the
+ * fences. Time:
  * O(cells), with the logarithm of the posts. It can be stopped. */
 void setout_make(struct setout *out, struct arena *arena, const struct plot *plot,
 	const struct survey *survey, const struct fences *fences);

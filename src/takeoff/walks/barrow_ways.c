@@ -102,34 +102,38 @@ static struct sum sum_of_fence(const struct finding *finding, const struct fence
 
 /* ---- Ways ------------------------------------------------------------------------------------ */
 
-static void list_way(struct barrow_ways *out, struct barrow_way *list, struct barrow_way way)
+static void list_regions(struct barrow_ways *out, const struct finding *finding)
 {
-	if (way.length > 0)
-		list[out->count++] = way;
+	const struct basis *basis = finding->basis;
+	int regions = basis->survey->region_count;
+	struct barrow_way *list = arena_new(basis->arena, (size_t)regions, sizeof *list);
+	nm *by_region = arena_new(basis->arena, (size_t)regions + 1, sizeof *by_region);
+
+	out->list = list;
+	out->regions = by_region;
+	for (int i = 0; i < regions && !stop_asked(); i++) {
+		by_region[i] = average(basis, &finding->sums[i]);
+		if (by_region[i] > 0)
+			list[out->count++] = (struct barrow_way){ i, by_region[i] };
+	}
 }
 
-static void list_ways(struct barrow_ways *out, const struct finding *finding)
+static void list_fences(struct barrow_ways *out, const struct finding *finding)
 {
 	const struct basis *basis = finding->basis;
 	const struct details *details = &basis->plot->details;
-	int regions = basis->survey->region_count;
-	struct barrow_way *list = arena_new(basis->arena,
-		(size_t)regions + details->fence_count, sizeof *list);
-	nm *by_region = arena_new(basis->arena, (size_t)regions + 1, sizeof *by_region);
+	struct barrow_fence *list = arena_new(basis->arena, details->fence_count, sizeof *list);
 	struct sum all = { 0, 0 };
 
-	*out = (struct barrow_ways){ .list = list, .regions = by_region };
-	for (int i = 0; i < regions && !stop_asked(); i++) {
-		by_region[i] = average(basis, &finding->sums[i]);
-		list_way(out, list, (struct barrow_way){ i, NULL, by_region[i] });
-	}
+	out->fence_list = list;
 	for (size_t i = 0; i < details->fence_count && !stop_asked(); i++) {
 		struct sum sum = sum_of_fence(finding, &details->fences[i]);
 
 		all.length += sum.length;
 		all.count += sum.count;
-		list_way(out, list, (struct barrow_way){ NO_REGION, details->fences[i].name,
-			average(basis, &sum) });
+		if (sum.count > 0)
+			list[out->fence_count++] = (struct barrow_fence){
+				details->fences[i].name, average(basis, &sum) };
 	}
 	out->fences = average(basis, &all);
 }
@@ -176,7 +180,7 @@ static void tell(const struct basis *basis, const struct fence_map *fences,
 {
 	struct snag *snag;
 
-	if (ways->count > 0) {
+	if (ways->count + ways->fence_count > 0) {
 		tell_regions(basis, fences, ways);
 	} else if (basis->survey->region_count > 0) {
 		snag = snag_add(basis->snags, SNAG_DROP_CUT_OFF, NO_REGION, SNAG_FIGURES_OF(0));
@@ -205,15 +209,21 @@ void barrow_ways_find(struct barrow_ways *out, const struct basis *basis)
 		&houses, around->drop, &arena),
 		memory_new((size_t)basis->survey->region_count, sizeof *finding.sums) };
 	add_regions(&finding);
-	list_ways(out, &finding);
+	list_regions(out, &finding);
+	list_fences(out, &finding);
 	tell(basis, &fences, out);
 	free(finding.sums);
 	arena_clear(&arena);
 }
 
-static const struct figure figures[] = {
+static const struct figure way_figures[] = {
 	{ "region", NULL, NULL, FIELD(REGION, barrow_way, region), .flags = ROW_KEY },
-	{ "fence", NULL, NULL, FIELD(TEXT, barrow_way, fence), .flags = ROW_KEY },
 	{ "length_m", NULL, "Barrow, each way", FIELD(LENGTH, barrow_way, length) },
 };
-const struct figure_table barrow_way_table = FIGURE_TABLE(barrow_way, figures);
+const struct figure_table barrow_way_table = FIGURE_TABLE(barrow_way, way_figures);
+
+static const struct figure fence_figures[] = {
+	{ "fence", NULL, NULL, FIELD(TEXT, barrow_fence, name), .flags = ROW_KEY },
+	{ "length_m", NULL, "Barrow, each way", FIELD(LENGTH, barrow_fence, length) },
+};
+const struct figure_table barrow_fence_table = FIGURE_TABLE(barrow_fence, fence_figures);

@@ -8,16 +8,23 @@
 #include "takeoff/common/basis.h"
 #include "takeoff/common/figure.h"
 
-/* To one region or one fence that a barrow gets to. */
+/* To one region that a barrow gets to, one way. */
 struct barrow_way {
-	int region;        /* NO_REGION: it is to a fence */
-	const char *fence; /* its name; NULL: it is to a region */
-	nm length;         /* one way */
+	int region;
+	nm length;
+};
+
+/* To one fence. */
+struct barrow_fence {
+	const char *name;
+	nm length;
 };
 
 struct barrow_ways {
-	const struct barrow_way *list; /* in region order, then the fences */
+	const struct barrow_way *list;         /* in region order */
 	int count;
+	const struct barrow_fence *fence_list; /* in the plot's order */
+	int fence_count;
 	const nm *regions; /* by region, 0: no barrow gets there; NULL: there is no drop */
 	nm fences;         /* to all fences together; 0: to none */
 };
@@ -27,6 +34,6 @@ struct barrow_ways {
  * nobody gets to from outside either, which path-cut-off tells. */
 void barrow_ways_find(struct barrow_ways *out, const struct basis *basis);
 
-extern const struct figure_table barrow_way_table;
+extern const struct figure_table barrow_way_table, barrow_fence_table;
 
 #endif

@@ -1,0 +1,227 @@
+#include "editor/cards/obstacle_card.h"
+#include "editor/cards/spot_fields.h"
+
+#include <stdlib.h>
+
+enum { NAME, ACROSS, DOWN, RADIUS, CIRCLE_FIELDS, WIDTH = RADIUS, DEPTH, RECTANGLE_FIELDS };
+enum { NEW_ONE = -1 };
+
+/* The card's owner. */
+struct entering {
+	struct editor *editor;
+	bool is_house, is_circle;
+	int which; /* NEW_ONE: one that is not there yet */
+	const struct obstacle *obstacle; /* as it is so far, or as it is offered */
+};
+
+static int fields_of(const struct entering *entering)
+{
+	return entering->is_circle ? CIRCLE_FIELDS : RECTANGLE_FIELDS;
+}
+
+/* Of the fields for a place: rectangles may be beyond the plan. */
+static struct reach reach_of(const struct entering *entering, int field)
+{
+	if (field == WIDTH || field == DEPTH)
+		return (struct reach){ 1, 2 * CORNER_MOST, NULL };
+	if (entering->is_circle)
+		return spot_reach(entering->editor, field == DOWN);
+	return (struct reach){ -CORNER_MOST, CORNER_MOST - 1, NULL };
+}
+
+static bool check(const struct card *card, int field, const struct value *value,
+	struct fault *fault)
+{
+	const struct entering *entering = card->owner;
+	bool is_place = field >= ACROSS && field < fields_of(entering) &&
+		!(entering->is_circle && field == RADIUS);
+
+	return !is_place || spot_check(card, field, value, entering->editor,
+		reach_of(entering, field), fault);
+}
+
+/* ---- Reading -------------------------------------------------------------------------------- */
+
+static bool circle_read(const struct card *card, struct obstacle *out, struct fault *fault)
+{
+	const struct entering *entering = card->owner;
+	struct value radius;
+
+	if (!spot_read(card, ACROSS, entering->editor, reach_of(entering, ACROSS), &out->at.x,
+		fault) || !spot_read(card, DOWN, entering->editor, reach_of(entering, DOWN),
+		&out->at.y, fault) || !card_read(card, RADIUS, &radius, fault))
+		return false;
+	out->radius = radius.as.length;
+	return true;
+}
+
+/* From an edge on so far as its field says. */
+static bool side_read(const struct card *card, int field, int from, int *to, struct fault *fault)
+{
+	const struct entering *entering = card->owner;
+	int cells;
+
+	if (!spot_read(card, field, entering->editor, reach_of(entering, field), &cells, fault))
+		return false;
+	*to = from + cells - 1;
+	return *to < CORNER_MOST || fault_set(fault, field,
+		"%s: it would end more than %d cells from the plan's corner",
+		card->fields[field].label, CORNER_MOST);
+}
+
+static bool rectangle_read(const struct card *card, struct obstacle *out, struct fault *fault)
+{
+	const struct entering *entering = card->owner;
+	struct rectangle *cells = &out->cells;
+
+	return spot_read(card, ACROSS, entering->editor, reach_of(entering, ACROSS), &cells->left,
+		fault) && spot_read(card, DOWN, entering->editor, reach_of(entering, DOWN),
+		&cells->top, fault) &&
+		side_read(card, WIDTH, cells->left, &cells->right, fault) &&
+		side_read(card, DEPTH, cells->top, &cells->bottom, fault);
+}
+
+/* Its notes, in a block. */
+static struct block block_of(const struct obstacle *obstacle)
+{
+	return (struct block){ .kind = BLOCK_SERVICE, .notes = obstacle->notes };
+}
+
+/* All that the card says; the name and the notes are the caller's. */
+static bool obstacle_read(const struct card *card, struct obstacle *out, struct fault *fault)
+{
+	const struct entering *entering = card->owner;
+	const struct block_part part = block_notes_alone();
+	struct block before = block_of(entering->obstacle), block = block_copy(&before);
+	bool is_good = card_name_read(card, NAME, entering->obstacle->name, &out->name, fault) &&
+		(entering->is_circle ? circle_read(card, out, fault) :
+		rectangle_read(card, out, fault)) &&
+		block_fields_read(card, fields_of(entering), &block, &part, fault);
+
+	if (is_good) {
+		out->notes = block.notes;
+	} else {
+		free(out->name);
+		block_fini(&block);
+	}
+	return is_good;
+}
+
+static bool accept(struct card *card, struct fault *fault)
+{
+	const struct entering *entering = card->owner;
+	struct obstacle read = { .name = NULL }, *obstacle;
+	struct surroundings *around;
+	struct obstacles *obstacles;
+
+	if (!obstacle_read(card, &read, fault))
+		return false;
+	around = &editor_edit(entering->editor)->details.around;
+	obstacles = entering->is_house ? &around->houses : &around->kept;
+	obstacle = entering->which == NEW_ONE ? obstacles_add(obstacles, NULL) :
+		&obstacles->items[entering->which];
+	free(obstacle->name);
+	notes_fini(&obstacle->notes);
+	*obstacle = read;
+	return true;
+}
+
+/* ---- Asking --------------------------------------------------------------------------------- */
+
+static struct field_spec name_of(const struct entering *entering)
+{
+	return card_name(entering->is_house ? "What the house is called: Number 4." :
+		"What is kept: Old pear, with its roots.", entering->obstacle->name);
+}
+
+static bool obstacle_ask(struct entering *entering, const char *title,
+	const struct field_spec *fields)
+{
+	const struct block block = block_of(entering->obstacle);
+
+	return card_ask(entering->editor, &(struct card_spec){ .title = title,
+		.done = entering->which == NEW_ONE ? "add it" : "set all this", .fields = fields,
+		.count = fields_of(entering), .block = &block, .part = block_notes_alone(),
+		.accept = accept, .check = check, .owner = entering });
+}
+
+static bool circle_ask(struct entering *entering)
+{
+	struct report report = editor_report(entering->editor, &entering->editor->words);
+	const struct obstacle *circle = entering->obstacle;
+	const struct field_spec fields[CIRCLE_FIELDS] = {
+		[NAME] = name_of(entering),
+		[ACROSS] = spot_field(&report, "Middle, across",
+			"How far its middle is from the plan's left edge.", circle->at.x),
+		[DOWN] = spot_field(&report, "Middle, down",
+			"How far its middle is from the plan's top edge.", circle->at.y),
+		[RADIUS] = { .label = "Radius", .rule = &radius_rule, .required = true,
+			.span = SPAN_LONG,
+			.meaning = "Ground as far from the middle as that is not dug.",
+			.typed = circle->radius ? exact_length(&report, circle->radius) : NULL },
+	};
+
+	return obstacle_ask(entering, "Kept: a circle", fields);
+}
+
+static bool rectangle_ask(struct entering *entering)
+{
+	struct report report = editor_report(entering->editor, &entering->editor->words);
+	const struct rectangle *r = &entering->obstacle->cells;
+	const struct field_spec fields[RECTANGLE_FIELDS] = {
+		[NAME] = name_of(entering),
+		[ACROSS] = spot_field(&report, "Left edge, across",
+			"From the plan's left edge; with a minus, left of the plan.", r->left),
+		[DOWN] = spot_field(&report, "Top edge, down",
+			"From the plan's top edge; with a minus, above the plan.", r->top),
+		[WIDTH] = spot_field(&report, "Width", "How wide it is, from left to right.",
+			r->right - r->left + 1),
+		[DEPTH] = spot_field(&report, "Depth", "How deep it is, from top to bottom.",
+			r->bottom - r->top + 1),
+	};
+
+	return obstacle_ask(entering, entering->is_house ? "A house" : "Kept: a rectangle", fields);
+}
+
+bool house_card_change(struct editor *editor, int which)
+{
+	struct entering entering = { .editor = editor, .is_house = true, .which = which,
+		.obstacle = &editor->plot->details.around.houses.items[which] };
+
+	return rectangle_ask(&entering);
+}
+
+bool keep_card_change(struct editor *editor, int which)
+{
+	const struct obstacle *kept = &editor->plot->details.around.kept.items[which];
+	struct entering entering = { .editor = editor, .is_circle = kept->radius > 0,
+		.which = which, .obstacle = kept };
+
+	return entering.is_circle ? circle_ask(&entering) : rectangle_ask(&entering);
+}
+
+bool house_card_add(struct editor *editor, struct rectangle cells)
+{
+	const struct obstacle offered = { .cells = cells };
+	struct entering entering = { .editor = editor, .is_house = true, .which = NEW_ONE,
+		.obstacle = &offered };
+
+	return rectangle_ask(&entering);
+}
+
+bool keep_card_add_rectangle(struct editor *editor, struct rectangle cells)
+{
+	const struct obstacle offered = { .cells = cells };
+	struct entering entering = { .editor = editor, .which = NEW_ONE, .obstacle = &offered };
+
+	return rectangle_ask(&entering);
+}
+
+bool keep_card_add_circle(struct editor *editor, struct place middle)
+{
+	const struct obstacle offered = { .at = middle };
+	struct entering entering = { .editor = editor, .is_circle = true, .which = NEW_ONE,
+		.obstacle = &offered };
+
+	return circle_ask(&entering);
+}

@@ -1,0 +1,231 @@
+#include "report/text/print.h"
+#include "base/number.h"
+
+#include <math.h>
+
+static const struct levelling *levelling_of(const struct report *report)
+{
+	return &report->takeoff->levelling;
+}
+
+/* ---- What is told ---------------------------------------------------------------------------- */
+
+static const char *percent_words(const struct report *report, int64_t millionths)
+{
+	struct text words = TEXT_EMPTY;
+
+	text_add_decimal(&words, millionths, 6);
+	text_print(&words, "%c%%", PAGE_TIE);
+	return say_text(report, &words);
+}
+
+/* "falls 5 % away from the house". */
+static const char *fall_words_of(const struct report *report, const struct finish *finish)
+{
+	struct text degrees = TEXT_EMPTY;
+
+	if (!finish->has_fall)
+		return "is level";
+	if (finish->is_away && report->plot->details.around.houses.count == 0)
+		return "is level, since no house is told that it could fall away from";
+	if (finish->is_away)
+		return say(report, "falls %s away from the house",
+			percent_words(report, finish->percent));
+	text_add_decimal(&degrees, finish->bearing, 6);
+	return say(report, "falls %s towards %s degrees from true north",
+		percent_words(report, finish->percent), say_text(report, &degrees));
+}
+
+/* Where it starts. */
+static const char *start_words(const struct report *report, const struct finish *finish)
+{
+	if (finish->has_level)
+		return say(report, "from %s below the string at %s",
+			word_inches(report, finish->drop), plain_place(report, finish->at));
+	return finish->is_away ? "from the ground as it is at the house" :
+		"from the ground as it is at the datum";
+}
+
+static void print_told(const struct report *report)
+{
+	const struct levelling *levelling = levelling_of(report);
+	const struct finish *finish = &report->plot->details.finish;
+	bool is_finished = finish->has_level || (finish->has_fall && (!finish->is_away ||
+		report->plot->details.around.houses.count > 0));
+
+	if (levelling->step)
+		print_lines(report, 0, 0, "Drops below the level string line were measured every "
+			"%s: %s of them in the plan.", word_length(report, levelling->step),
+			plain_count(report, levelling->point_count));
+	else
+		print_lines(report, 0, 0, "No drops are measured: what is dug is counted as if the "
+			"ground lay as it is to be finished.");
+	if (is_finished)
+		print_lines(report, 0, 0, "The finished ground %s, %s.",
+			fall_words_of(report, finish), start_words(report, finish));
+	else
+		print_lines(report, 0, 0, "No other finished ground is told: it stays as it is, "
+			"and all is dug as deep as it would be on level ground.");
+}
+
+/* ---- Cut and fill ---------------------------------------------------------------------------- */
+
+/* "cut 2.3 cu yd, fill 3.0 cu ft". */
+static const char *cut_fill_words(const struct report *report, const struct cut_fill *volumes)
+{
+	return say(report, "cut %s, fill %s", word_volume(report, volumes->cut),
+		word_volume(report, volumes->fill));
+}
+
+static const char *net_words(const struct report *report, double net)
+{
+	if (net == 0)
+		return "as much is cut as filled";
+	return say(report, "%s more is %s", word_volume(report, fabs(net)),
+		net < 0 ? "filled than cut" : "cut than filled");
+}
+
+static void print_volumes(const struct report *report)
+{
+	const struct cut_fills *volumes = &levelling_of(report)->volumes;
+
+	print_note(report, "To the formation, cell by cell: %s; %s.",
+		cut_fill_words(report, &volumes->formation),
+		net_words(report, volumes->formation.net));
+	if (volumes->finished.cut + volumes->finished.fill <= 0)
+		return;
+	print_lines(report, 0, 0, "To the finished ground, before anything is dug below it: %s; "
+		"%s. By unit areas, A/4 (h1 + 2 h2 + 3 h3 + 4 h4) on squares of %s: %s; %s. The "
+		"two nets are %s apart.",
+		cut_fill_words(report, &volumes->finished),
+		net_words(report, volumes->finished.net),
+		word_length(report, levelling_of(report)->step),
+		cut_fill_words(report, &volumes->by_unit_areas),
+		net_words(report, volumes->by_unit_areas.net),
+		word_volume(report, levelling_of(report)->apart));
+	print_explained(report, "Each cell is cut or filled by the height in its middle; where a "
+		"line of the survey or the edge of what is dug crosses it, each part of it. How "
+		"much is cut and filled depends on the method, since a unit area may have cuts at "
+		"some corners and fills at others; the net does not. Open ground is graded too. "
+		"Stone and soil lie on the formation: they stay the same.");
+}
+
+/* ---- Low ground, paths, drops ---------------------------------------------------------------- */
+
+/* "P1: path, 3.1 cu ft". */
+static void print_filled(const struct report *report, const struct earthwork *work)
+{
+	int shown = least(work->fill_count, NAMED_MOST);
+
+	for (int i = 0; i < shown; i++) {
+		const struct dig_fill *fill = &work->fills[i];
+
+		print_lines(report, 0, 2, "%s: %s, %s", fill->region == NO_REGION ?
+			"Other ground" : plain_region(report, fill->region),
+			word_heading(&dig_words[fill->part]), word_volume(report, fill->fill));
+	}
+	if (shown < work->fill_count)
+		print_lines(report, 0, 0, "and %s more; --json lists them.",
+			plain_count(report, work->fill_count - shown));
+}
+
+static void print_low(const struct report *report)
+{
+	const struct earthwork *work = &report->takeoff->earthwork;
+	const struct cut_fills *volumes = &levelling_of(report)->volumes;
+	int64_t low = 0;
+
+	if (work->fill <= 0)
+		return;
+	for (int i = 0; i < volumes->square_count; i++)
+		low += !row_is_left_out(&low_table, &volumes->squares[i]);
+	print_section(report, "Low ground");
+	print_lines(report, 0, 0, "%s in place is filled up to the formation and tamped: it takes "
+		"%s of what is dug, loose%s.", word_volume(report, work->fill),
+		word_volume(report, work->fill_loose), work->fill_short <= 0 ? "" :
+		say(report, "; for %s, in place, there is not enough: %s is to be brought, loose",
+		word_volume(report, work->fill_short), word_volume(report, work->fill_bought)));
+	print_filled(report, work);
+	print_blank(report);
+	if (low > NAMED_MOST)
+		print_lines(report, 0, 0, "In %s squares of the survey; --json lists them.",
+			plain_count(report, low));
+	else
+		print_rows(report, &low_table, volumes->squares, volumes->square_count, 0, NULL);
+	print_explained(report, "A square begins so far across and down from the plan's top left "
+		"corner. Sod under what is filled stays, grass down; fill in thin layers, each "
+		"tamped.");
+}
+
+/* Open ground has no region. */
+static void print_near_houses(const struct report *report, const struct falls *falls)
+{
+	static const struct table_column columns[] = {
+		{ "Near a house", COLUMN_LEFT }, { "Least fall away", COLUMN_RIGHT },
+	};
+	struct hand_table table = hand_table(columns, 2, 0);
+	int shown = least(falls->house_count, NAMED_MOST);
+
+	for (int i = 0; i < shown; i++) {
+		const struct house_fall *fall = &falls->houses[i];
+
+		TABLE_ROW(&table, fall->region == NO_REGION ? "open ground" :
+			plain_region(report, fall->region),
+			say(report, "%s %%", plain_decimal(report, fall->away, 2)));
+		arena_clear(report->words);
+	}
+	hand_table_print(&table, report->out);
+	if (shown < falls->house_count)
+		print_lines(report, 0, 0, "and %s more; --json lists them.",
+			plain_count(report, falls->house_count - shown));
+}
+
+static void print_falls(const struct report *report)
+{
+	const struct falls *falls = &levelling_of(report)->falls;
+
+	if (falls->path_count + falls->house_count == 0)
+		return;
+	print_section(report, "Falls");
+	print_alike(report, &path_fall_table, falls->paths, falls->path_count);
+	if (falls->path_count > 0 && falls->house_count > 0)
+		print_blank(report);
+	print_near_houses(report, falls);
+	print_explained(report, "Of paths the steepest from the middle of a cell to that of the "
+		"next; near a house the least of all cells, straight away from it, under 0 towards "
+		"it. Where water may run to, and how near a house or a neighbour, is a matter of "
+		"local code.");
+}
+
+static void print_points(const struct report *report)
+{
+	const struct levelling *levelling = levelling_of(report);
+
+	if (levelling->point_count == 0)
+		return;
+	print_section(report, "Drops below the string");
+	print_rows(report, &level_point_table, levelling->points,
+		least(levelling->point_count, NAMED_MOST), 0, NULL);
+	if (levelling->point_count > NAMED_MOST)
+		print_lines(report, 0, 0, "and %s more; --json lists them.",
+			plain_count(report, levelling->point_count - NAMED_MOST));
+	print_explained(report, "So far across and down from the plan's top left corner. To check "
+		"one, hold a staff upright on the ground there and read where the string crosses "
+		"it: the more it reads, the lower the ground; under 0 is above the string. Dig "
+		"until it reads what stands under formation: that is the finished ground less what "
+		"is dug for what lies right and below of the spot.");
+}
+
+void print_levels(const struct report *report)
+{
+	const struct levelling *levelling = levelling_of(report);
+
+	if (!levelling->is_told)
+		return;
+	print_told(report);
+	if (levelling->step)
+		print_volumes(report);
+	print_low(report);
+	print_falls(report);
+	print_points(report);
+}

@@ -1,0 +1,17 @@
+/* How the ground lies, over the plan, where that is switched on and measured. */
+#ifndef SCREEN_PLAN_LEVELS_H
+#define SCREEN_PLAN_LEVELS_H
+
+#include "screen/layout.h"
+#include "screen/scene.h"
+
+/* For views in which a cell has characters of its own: each drop at its point, as a tape is read,
+ * or a dot where it has no room. */
+void plan_levels_draw_points(const struct scene *scene, const struct area *plan,
+	struct place blocks);
+/* For views of several cells to a character: a digit for how deep the middle of a character's
+ * ground lies, from 0, the highest, to 9, the lowest. */
+void plan_levels_draw_depths(const struct scene *scene, const struct area *plan,
+	struct place blocks);
+
+#endif
