@@ -11,10 +11,12 @@ static bool refuse_option(const struct accepted *accepted, int option, char **ar
 	/* The last word may be what follows the option. */
 	const char *drawing = drawing_option_name(option);
 	const char *word = option == 'p' ? "--prices" : option == 'n' ? "--only" :
+		option == 'd' ? "--on" :
 		drawing ? drawing : argv[optind - 1];
 
 	if (option == ':')
 		complain("%s needs a %s after it", word, optopt == 'n' ? "part" :
+			optopt == 'd' ? "day, such as 2026-06-21," :
 			drawing_option_name(optopt) ? "word" : "file");
 	else if (strncmp(word, "--", 2) == 0)
 		complain("%s is not understood", word);
@@ -22,7 +24,8 @@ static bool refuse_option(const struct accepted *accepted, int option, char **ar
 		complain("option -%c is not understood", optopt);
 	complain("%s takes -o OUT%s%s", argv[0], accepted->prices ? ", --prices BOOK" : "",
 		accepted->drawing ? ", --force, --paper, --turn, --scale, --sheet, --with and "
-		"--plain" : accepted->csv ? ", --force, --only PARTS, --pages, --json and --csv" :
+		"--plain" : accepted->days ? ", --force, --on YYYY-MM-DD and --json" :
+		accepted->csv ? ", --force, --only PARTS, --pages, --json and --csv" :
 		accepted->json ?
 		", --force and --json" : " and --force");
 	return false;
@@ -86,6 +89,23 @@ static bool only_read(struct request *request, const char *words)
 	return false;
 }
 
+/* "2026-06-21". */
+static bool day_read(struct request *request, const char *words)
+{
+	struct date day;
+	bool is_day = date_read(words, &day);
+
+	if (!is_day)
+		complain("--on needs a day from %d to %d, such as 2026-06-21, not %s", YEAR_LEAST,
+			YEAR_MOST, words);
+	else if (request->day_count == SUN_DAYS_MOST)
+		complain("--on takes %d days at the most", SUN_DAYS_MOST);
+	else
+		request->days[request->day_count++] = day;
+	return is_day && request->day_count > 0 &&
+		date_compare(request->days[request->day_count - 1], day) == 0;
+}
+
 /* What is looked at once all options are read. */
 struct asked_for {
 	const char *only;
@@ -109,6 +129,8 @@ static bool option_take(struct request *request, struct asked_for *asked,
 		asked->only = optarg;
 	else if (option == 'g' && accepted->only)
 		asked->pages = true;
+	else if (option == 'd' && accepted->days)
+		asked->is_refused |= !day_read(request, optarg);
 	else if (option == 'f')
 		request->force = true;
 	else if (drawing_option_name(option) && accepted->drawing)
@@ -130,6 +152,7 @@ bool request_read(struct request *request, int argc, char **argv,
 		{ "force", no_argument, NULL, 'f' },
 		{ "only", required_argument, NULL, 'n' },
 		{ "pages", no_argument, NULL, 'g' },
+		{ "on", required_argument, NULL, 'd' },
 		{ "paper", required_argument, NULL, OPTION_PAPER },
 		{ "turn", required_argument, NULL, OPTION_TURN },
 		{ "scale", required_argument, NULL, OPTION_SCALE },
