@@ -4,30 +4,61 @@
 #include <getopt.h>
 #include <string.h>
 
+/* An option that takes a word, by its name; NULL where it is none of these. */
+static const char *option_name(int option)
+{
+	switch (option) {
+	case 'p':
+		return "--prices";
+	case 'n':
+		return "--only";
+	case 'd':
+		return "--on";
+	default:
+		return drawing_option_name(option);
+	}
+}
+
+/* What comes after it. */
+static const char *option_needs(int option)
+{
+	switch (option) {
+	case 'n':
+		return "part";
+	case 'd':
+		return "day, such as 2026-06-21,";
+	default:
+		return drawing_option_name(option) ? "word" : "file";
+	}
+}
+
+static const char *options_taken(const struct accepted *accepted)
+{
+	if (accepted->drawing)
+		return ", --force, --paper, --turn, --scale, --sheet, --with and --plain";
+	if (accepted->days)
+		return ", --force, --on YYYY-MM-DD and --json";
+	if (accepted->csv)
+		return ", --force, --only PARTS, --pages, --json and --csv";
+	return accepted->json ? ", --force and --json" : " and --force";
+}
+
 /* Says what is wrong about the option that getopt_long has just met; it says nothing itself, since
  * it would print what it was given as it is. */
 static bool refuse_option(const struct accepted *accepted, int option, char **argv)
 {
 	/* The last word may be what follows the option. */
-	const char *drawing = drawing_option_name(option);
-	const char *word = option == 'p' ? "--prices" : option == 'n' ? "--only" :
-		option == 'd' ? "--on" :
-		drawing ? drawing : argv[optind - 1];
+	const char *name = option_name(option);
+	const char *word = name ? name : argv[optind - 1];
 
 	if (option == ':')
-		complain("%s needs a %s after it", word, optopt == 'n' ? "part" :
-			optopt == 'd' ? "day, such as 2026-06-21," :
-			drawing_option_name(optopt) ? "word" : "file");
+		complain("%s needs a %s after it", word, option_needs(optopt));
 	else if (strncmp(word, "--", 2) == 0)
 		complain("%s is not understood", word);
 	else
 		complain("option -%c is not understood", optopt);
 	complain("%s takes -o OUT%s%s", argv[0], accepted->prices ? ", --prices BOOK" : "",
-		accepted->drawing ? ", --force, --paper, --turn, --scale, --sheet, --with and "
-		"--plain" : accepted->days ? ", --force, --on YYYY-MM-DD and --json" :
-		accepted->csv ? ", --force, --only PARTS, --pages, --json and --csv" :
-		accepted->json ?
-		", --force and --json" : " and --force");
+		options_taken(accepted));
 	return false;
 }
 

@@ -97,6 +97,8 @@ static void row_sum(struct sun_hours *sun, int y, int day)
 	const struct survey *survey = &sun->takeoff->survey;
 	size_t first = (size_t)y * (size_t)survey->columns;
 
+	for (size_t i = first; i < first + (size_t)survey->columns; i++)
+		sun->steps[i] += sun->lit[i];
 	for (size_t i = survey->row_runs[y]; i < survey->row_runs[y + 1]; i++) {
 		const struct run *run = &survey->runs[i];
 		int row = run->region == NO_REGION ? NO_ROW : sun->rows[run->region];
@@ -115,15 +117,12 @@ static void row_sum(struct sun_hours *sun, int y, int day)
 bool sun_count(struct sun_hours *sun)
 {
 	const struct survey *survey = &sun->takeoff->survey;
-	size_t cells = (size_t)survey->columns * (size_t)survey->rows;
 	struct ray rays[STEPS_A_DAY];
 	int day = sun->counted, count = rays_of(sun, sun->days[day].date, rays);
 
 	if (stop_asked())
 		return false;
 	shade_count(sun->shade, rays, count, sun->lit);
-	for (size_t i = 0; i < cells; i++)
-		sun->steps[i] += sun->lit[i];
 	for (int y = 0; y < survey->rows && !stop_asked(); y++)
 		row_sum(sun, y, day);
 	sun->counted++;
@@ -173,6 +172,19 @@ bool sun_has_cell(const struct sun_hours *sun, struct place cell)
 double sun_mean(const struct sun_hours *sun, struct place cell)
 {
 	return sun->steps[index_of(sun, cell)] / ((double)sun->counted * SUN_STEPS_AN_HOUR);
+}
+
+const uint16_t *sun_minutes(const struct sun_hours *sun, struct arena *arena)
+{
+	size_t columns = (size_t)sun->scene.columns, rows = (size_t)sun->scene.rows;
+	uint16_t *minutes = arena_new(arena, columns * rows, sizeof *minutes);
+
+	for (size_t y = 0; y < rows && !stop_asked(); y++)
+		for (size_t i = y * columns; i < (y + 1) * columns; i++)
+			minutes[i] = sun->scene.levels[i] == SHADE_NO_LEVEL ? SUN_NO_MINUTES :
+				(uint16_t)(sun->steps[i] * (60 / SUN_STEPS_AN_HOUR) /
+				(unsigned int)sun->counted);
+	return minutes;
 }
 
 double sun_class_from(const struct takeoff *takeoff, enum sun_class class)

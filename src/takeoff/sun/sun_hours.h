@@ -69,6 +69,10 @@ bool sun_count(struct sun_hours *sun);
 /* Means and classes, after the last day. False where it was stopped. */
 bool sun_finish(struct sun_hours *sun);
 
+/* By cell, the mean of its days in minutes, SUN_NO_MINUTES where it has no figure; in the arena. */
+enum { SUN_NO_MINUTES = 0xFFFF };
+const uint16_t *sun_minutes(const struct sun_hours *sun, struct arena *arena);
+
 /* Whether a cell has a figure; the mean of its days, in hours; its class. */
 bool sun_has_cell(const struct sun_hours *sun, struct place cell);
 double sun_mean(const struct sun_hours *sun, struct place cell);
