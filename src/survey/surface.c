@@ -116,6 +116,11 @@ struct surface surface_of(const struct plot *plot)
 	return surface;
 }
 
+bool surface_is_told(const struct surface *surface)
+{
+	return surface->has_levels || surface->has_finish;
+}
+
 bool surface_is_graded(const struct surface *surface)
 {
 	return surface->has_levels && surface->has_finish;

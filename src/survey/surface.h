@@ -39,6 +39,8 @@ struct surface {
 };
 
 struct surface surface_of(const struct plot *plot);
+/* Where either is known: heights can be read. Elsewhere all ground is at 0. */
+bool surface_is_told(const struct surface *surface);
 /* Where both are known, so that there is something to cut and to fill: what is dug depends on the
  * place. Elsewhere the existing ground is the finished one. */
 bool surface_is_graded(const struct surface *surface);

@@ -28,6 +28,7 @@ static void build_compute(struct takeoff *t, const struct basis *basis)
 	walls_lay(&t->walls, basis);
 	if (!stop_asked())
 		cutting_plan(&t->cuttings, basis, &t->walls);
+	wall_levels_find(&t->wall_levels, basis, &t->walls, &t->embeds);
 	slender_check(basis, &t->walls, &t->embeds);
 	fences_compute(&t->fences, basis);
 }
@@ -142,6 +143,8 @@ const struct shown takeoff_shown[] = {
 	ROWS("walls", wall_table, walls.list, walls.count, ANY, NULL),
 	ROWS("walls_not_laid", wall_not_laid_table, walls.not_laid, walls.not_laid_count, ANY,
 		NULL),
+	{ ROWS_OF("wall_levels", wall_level_table, wall_levels.list, wall_levels.count, ANY, NULL),
+		.is_optional = true },
 	ROWS("cutting", cutting_table, cuttings.list, cuttings.count, ANY, NULL),
 	ROWS("dig", dig_table, earthwork.rows, earthwork.count, ANY, NULL),
 	OBJECT("dig_sums", earthwork_table, earthwork),
@@ -157,6 +160,8 @@ const struct shown takeoff_shown[] = {
 		levelling.falls.house_count, ANY),
 	ROWS("fills", fill_table, fills.list, fills.count, ANY, NULL),
 	ROWS("fence", fencing_table, fences.list, fences.count, FENCE, NULL),
+	OPTIONAL("fence_levels", fence_level_table, fences.levels.list, fences.levels.count,
+		FENCE_LEVELS),
 	OPTIONAL("services", service_line_table, services.list, services.count, SERVICE),
 	OPTIONAL("keeps", kept_table, services.kept, services.kept_count, ANY),
 	ROWS("stone", stone_table, stones.list, stones.count, STONE, NULL),

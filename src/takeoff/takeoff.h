@@ -22,6 +22,7 @@
 #include "takeoff/services/service_lines.h"
 #include "takeoff/walks/barrow_ways.h"
 #include "takeoff/walls/cutting.h"
+#include "takeoff/walls/wall_levels.h"
 #include "takeoff/work.h"
 
 struct takeoff {
@@ -31,6 +32,7 @@ struct takeoff {
 	struct embeds embeds;
 	struct areas areas;
 	struct walls walls;
+	struct wall_levels wall_levels;
 	struct cuttings cuttings;
 	struct fills fills;
 	struct zones zones;

@@ -85,6 +85,7 @@ static const struct { enum attribute attribute; const char *value; } usual[] = {
 	{ ALLOW_WALL_FOOTING, "30 in" },
 	{ ALLOW_GATE_CLEAR, "4 ft" }, { ALLOW_FENCE_HIGH, "30 in" },
 	{ ALLOW_HOUSE_CLEAR, "13 in" },
+	{ ALLOW_FENCE_GAP, "1 in" },
 	{ FIXTURE_HEIGHT, "10 ft" },
 	{ ALLOW_PATH_CLEAR, "10 ft" }, { ALLOW_LAWN_CLEAR, "12 ft" },
 	{ ALLOW_SLENDER_LONG, "1.5" }, { ALLOW_FIXTURE_SLENDER, "2" },

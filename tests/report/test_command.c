@@ -109,7 +109,7 @@ START_TEST(the_parts_are_listed_by_their_words_without_a_plot)
 		"programme  the order of work\n"
 		"setout     strings and offsets\n"
 		"levels     drops, cut and fill, falls\n"
-		"services   lines in the ground, by hand near them\n"
+		"services   lines in the ground\n"
 		"dig        what is dug and laid on it\n"
 		"walls      how blocks are laid and cut\n"
 		"fill       liner, soil and mulch\n"

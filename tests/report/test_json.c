@@ -100,19 +100,27 @@ static void keys_are(const cJSON *object, const char *expected)
 /* ---- Shape ----------------------------------------------------------------------------------- */
 
 static const char *const plots[] = { "plots/court.plot", "plots/elbow.plot", "plots/ring.plot",
-	"plots/rope-walk.plot", "plots/slope.plot", "plots/snags.plot" };
+	"plots/rope-walk.plot", "plots/slope.plot", "plots/snags.plot",
+	"tests/plots/falling.plot" };
 enum { PLOTS = sizeof plots / sizeof *plots };
 
 START_TEST(the_object_has_the_keys_of_the_format_in_their_order)
 {
+	const struct takeoff *takeoff = &garden.takeoff;
 	char expected[400];
 
 	open_file(plots[_i]);
 	snprintf(expected, sizeof expected, "format version complete plot areas edges regions "
-		"walls walls_not_laid cutting dig dig_sums %sfills fence stone stone_orders fabric "
-		"liners liner_rolls edging edging_cuts lawn items loads costs work work_sums snags "
-		"setout", garden.takeoff.levelling.is_told ?
-		"dig_fills levels level_points low_ground path_falls house_falls " : "");
+		"walls walls_not_laid %scutting dig dig_sums %s%s%s%sfills fence %sstone "
+		"stone_orders fabric liners liner_rolls edging edging_cuts lawn items loads costs "
+		"work work_sums snags setout",
+		takeoff->wall_levels.count ? "wall_levels " : "",
+		takeoff->earthwork.fill_count ? "dig_fills " : "",
+		takeoff->levelling.is_told ? "levels level_points " : "",
+		takeoff->earthwork.fill_count ? "low_ground " : "",
+		!takeoff->levelling.is_told ? "" : takeoff->levelling.falls.house_count ?
+		"path_falls house_falls " : "path_falls ",
+		takeoff->fences.levels.count ? "fence_levels " : "");
 	keys_are(root, expected);
 	ck_assert_str_eq(string(root, "format"), "parterre-takeoff");
 	ck_assert_double_eq(number(root, "version"), 1);
@@ -168,6 +176,20 @@ START_TEST(each_row_has_the_keys_of_the_format_in_their_order)
 	ck_assert_int_gt(rows(row_keys[_i].array), 0);
 	for (int i = 0; i < rows(row_keys[_i].array); i++)
 		keys_are(row(row_keys[_i].array, i), row_keys[_i].keys);
+}
+END_TEST
+
+START_TEST(levels_of_walls_and_fences_have_the_keys_of_the_format_in_their_order)
+{
+	open_file("tests/plots/falling.plot");
+	ck_assert_int_eq(rows("wall_levels"), 2);
+	ck_assert_int_eq(rows("fence_levels"), 4);
+	for (int i = 0; i < 2; i++)
+		keys_are(row("wall_levels", i), "bed highest_ground_m lowest_ground_m formation_m "
+			"base_top_m course_1_m top_m corners");
+	for (int i = 0; i < 4; i++)
+		keys_are(row("fence_levels", i), "fence part number from_m to_m bottom_m top_m "
+			"widest_gap_m fill_or_step posts");
 }
 END_TEST
 
@@ -699,6 +721,8 @@ Suite *test_suite(void)
 	tcase_add_test(shape, what_is_told_of_services_stands_in_its_place);
 	tcase_add_loop_test(shape, each_row_has_the_keys_of_the_format_in_their_order, 0,
 		sizeof row_keys / sizeof *row_keys);
+	tcase_add_test(shape,
+		levels_of_walls_and_fences_have_the_keys_of_the_format_in_their_order);
 	tcase_add_test(shape, a_region_that_is_named_has_its_name_after_its_letter);
 	tcase_add_test(shape, parts_of_rows_have_the_keys_of_the_format);
 	tcase_add_test(shape, the_sample_plot_prints_as_it_did);

@@ -153,15 +153,29 @@ END_TEST
 
 /* ---- Level ground ---------------------------------------------------------------------------- */
 
+/* What the set-out tells of heights. */
+static void without_levels_of_points(cJSON *setout)
+{
+	cJSON *string, *point;
+
+	cJSON_ArrayForEach(string, cJSON_GetObjectItemCaseSensitive(setout, "strings"))
+		cJSON_ArrayForEach(point, cJSON_GetObjectItemCaseSensitive(string, "points")) {
+			cJSON_DeleteItemFromObjectCaseSensitive(point, "ground_m");
+			cJSON_DeleteItemFromObjectCaseSensitive(point, "formations");
+		}
+}
+
 static char *json_without_levels(void)
 {
-	static const char *const keys[] = { "levels", "level_points", "path_falls", "low_ground" };
+	static const char *const keys[] = { "levels", "level_points", "path_falls", "low_ground",
+		"wall_levels", "fence_levels" };
 	struct text text = TEXT_EMPTY;
 	cJSON *root = json_of(&garden, &text);
 	char *bytes;
 
 	for (size_t i = 0; i < sizeof keys / sizeof *keys; i++)
 		cJSON_DeleteItemFromObjectCaseSensitive(root, keys[i]);
+	without_levels_of_points(cJSON_GetObjectItemCaseSensitive(root, "setout"));
 	bytes = cJSON_PrintUnformatted(root);
 	cJSON_Delete(root);
 	text_fini(&text);

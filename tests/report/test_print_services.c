@@ -186,6 +186,8 @@ START_TEST(the_plan_says_what_its_signs_of_services_mean)
 	open("service gas \"Gas\" to-lay\n  line 5,0 5,5\n");
 	printed(1u << PART_FRONT);
 	says("A line to lay is ~.");
+	/* Over the dots along the path's edge. */
+	shows("\n   :   :               ~   :           :   :\n");
 	shows_not("A line in the ground is *");
 	shows_not("(--only services)");
 }

@@ -43,6 +43,9 @@ static const struct {
 		"Common practice, no published source, checked by statics: soil that bears with "
 		"a third of its weight, a factor of 1.5 against tipping. No design: where ground, "
 		"frost, water or children bear on a wall, ask an engineer." },
+	{ SNAG_WALL_STEP, "wall-step",
+		"Geometry: where ground rises by a course, a level wall's first course is under "
+		"it. Common practice, no published source." },
 	{ SNAG_BED_THIN, "bed-thin", "Common practice, no published source." },
 	{ SNAG_CAP_NARROW, "cap-narrow",
 		"Geometry: two caps and ground between them take more than two caps' depth." },
@@ -201,6 +204,9 @@ static const struct {
 		{ FEET(1, 5), FEET(0, 8), FEET(1, 4), FEET(6, 0) },
 		"The wall stands 1 ft 5 in above ground and is 8 in deep: over 1 ft 4 in, the most "
 		"that stands by its own weight on clay." },
+	{ SNAG_WALL_STEP, 0, UNITS_METRIC, { 210 * NM_PER_MM, 150 * NM_PER_MM },
+		"The ground along this wall falls by 210 mm, a course of 150 mm or more: the wall "
+		"must step." },
 	{ SNAG_BED_THIN, 0, UNITS_IMPERIAL, { FEET(1, 0) },
 		"Less than 1 ft of ground between the walls." },
 	{ SNAG_BED_THIN, 0, UNITS_METRIC, { MM(300) },

@@ -1,6 +1,7 @@
 /* Drawings read back by an XML reader: libxml2 says whether they are well-formed, GEOS whether
  * their shapes are the ground's. Elements and attributes: W3C Recommendation, Scalable Vector
  * Graphics (SVG) 1.1 (Second Edition), 2011, Element Index and Attribute Index; from memory. */
+#include "plot/edit/levels_move.h"
 #include "report/svg/svg.h"
 #include "report/svg/sheet.h"
 #include "support/details.h"
@@ -60,6 +61,7 @@ static void garden_at_random(uint64_t seed)
 	whole_plot_at_random(&garden.plot, &random, MOST);
 	block_set(&garden.plot.details.head, HEAD_CELL,
 		(struct value){ .set = true, .as.length = (1 + (int)(seed % 20)) * NM_PER_INCH });
+	levels_cover(&garden.plot.details.levels, &garden.plot.ground, plot_cell(&garden.plot));
 	garden_count(&garden);
 }
 

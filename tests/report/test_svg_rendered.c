@@ -13,7 +13,7 @@
 #include <sys/wait.h>
 #include <unistd.h>
 
-enum { PER_MM = 6, DARK = 100, LIGHT = 250, MARGIN = 9 }; /* pixels; of 255; mm */
+enum { PER_MM = 8, DARK = 100, LIGHT = 250, MARGIN = 9 }; /* pixels; of 255; mm */
 
 static struct garden garden;
 static struct text bytes;

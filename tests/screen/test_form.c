@@ -69,11 +69,12 @@ static bool is_below_view(enum attribute a)
 {
 	enum { IN_VIEW = 18 };
 	enum block_kind block = attribute_block(a);
-	int above = (int)a - (int)block_first(block);
+	int above = block == BLOCK_BED ? 2 : 0; /* its name and its letter */
 
-	if (block == BLOCK_BED)
-		above += 2; /* its name and its letter */
-	return block != BLOCK_ALLOW && above >= IN_VIEW;
+	for (int before = (int)block_first(block); before < (int)a; before++)
+		above += block != BLOCK_ALLOW ||
+			attribute_row((enum attribute)before)->card == attribute_row(a)->card;
+	return above >= IN_VIEW;
 }
 
 static void open_card_of(struct table *at, enum attribute a)

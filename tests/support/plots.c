@@ -1,5 +1,6 @@
 #include "support/plots.h"
 #include "base/memory.h"
+#include "plot/edit/levels_move.h"
 #include "plot/format/format.h"
 
 #include <assert.h>
@@ -36,6 +37,8 @@ void plot_set(struct plot *plot, char letter, enum attribute attribute, const ch
 	assert(done && scan_is_done(&s));
 	(void)done;
 	block_set(block_of(plot, letter, attribute), attribute, read);
+	if (attribute == HEAD_CELL)
+		levels_cover(&plot->details.levels, &plot->ground, plot_cell(plot));
 }
 
 static void start(struct plot *plot, int columns, int rows)

@@ -210,6 +210,20 @@ START_TEST(spikes_are_counted_where_they_stand)
 }
 END_TEST
 
+/* On a rectangle's edge nothing is in it: of a path of 4 by 1 ft along the plan's lower edge the
+ * three spikes there, and the lower ones of its two ends. */
+START_TEST(spikes_along_the_edge_of_the_plan_stand_there)
+{
+	garden_rows(&garden, (const char *const[]){ "....", "....", "....", "pppp", NULL });
+	around_add(&garden.plot, "keep \"Low\"\n  from -1,3 to 5,5\n"
+		"keep \"High\"\n  from -1,-1 to 5,1\n");
+	garden_count(&garden);
+	ck_assert_int_eq(garden.takeoff.edging.spikes, 2 * 3 + 2 * 2);
+	ck_assert_int_eq(hand_of("Low")->spikes, 3 + 2);
+	ck_assert_int_eq(hand_of("High")->spikes, 0);
+}
+END_TEST
+
 /* ---- GEOS ------------------------------------------------------------------------------------ */
 
 /* In metres. */
@@ -337,6 +351,7 @@ Suite *test_suite(void)
 	tcase_add_checked_fixture(points, NULL, teardown);
 	tcase_add_loop_test(points, a_hole_is_near_by_its_edge, 0, 2);
 	tcase_add_test(points, spikes_are_counted_where_they_stand);
+	tcase_add_test(points, spikes_along_the_edge_of_the_plan_stand_there);
 	tcase_add_checked_fixture(random, NULL, teardown);
 	tcase_add_loop_test(random,
 		what_is_dug_by_hand_is_what_geos_digs_of_cells_near_a_line_or_a_circle, 0,

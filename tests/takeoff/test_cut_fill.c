@@ -122,8 +122,8 @@ START_TEST(each_cell_is_cut_or_filled_by_its_middle)
 	garden_count(&garden);
 	volumes_are(&volumes()->finished, 4 * (4 * 3 + 3) / 12.0, 4 * 3 / 12.0);
 	/* Of unit areas the corners of the right one have cuts of 3 in and fills of 3 in. */
-	volumes_are(&volumes()->by_unit_areas, 4 + 4 * 4 / 4 * 2 * 3 / 12.0,
-		4 * 4 / 4 * 2 * 3 / 12.0);
+	volumes_are(&volumes()->by_unit_areas, 4 + 16 / 4.0 * 2 * 3 / 12,
+		16 / 4.0 * 2 * 3 / 12);
 	ck_assert_double_eq_tol(garden.takeoff.levelling.apart, 0, 1e-12);
 }
 END_TEST
@@ -207,9 +207,10 @@ static double existing_at(const struct levels *levels, double right, double down
 	int row = y >= levels->rows - 1 ? levels->rows - 2 : (int)y;
 	double sum = 0;
 
-	for (int i = 0; i < 4; i++)
-		sum += (double)levels->drops[(row + i / 2) * levels->columns + column + i % 2] *
-			(1 - fabs(x - column - i % 2)) * (1 - fabs(y - row - i / 2));
+	for (int i = row; i <= row + 1; i++)
+		for (int j = column; j <= column + 1; j++)
+			sum += (double)levels->drops[i * levels->columns + j] *
+				(1 - fabs(x - j)) * (1 - fabs(y - i));
 	return sum / (double)NM_PER_FOOT;
 }
 
@@ -244,6 +245,12 @@ static void level_at_random(struct random *random, int way, int halves)
 	text_fini(&lines);
 }
 
+static double height_at(int way, double right, double down)
+{
+	return finished_at(way, right) -
+		existing_at(&garden.plot.details.levels, right, down);
+}
+
 /* The dig depth at a point in feet, by the ground of the zones. */
 static double depth_at(const struct cover *ground, double right, double down)
 {
@@ -272,9 +279,8 @@ static struct cut_fill sum_of_points(int way)
 	for (int y = 0; y < plan->rows * FINE; y++) {
 		for (int x = 0; x < plan->columns * FINE; x++) {
 			double right = (x + 0.5) * step, down = (y + 0.5) * step;
-			double height = (finished_at(way, right) + depth_at(&ground.cover, right,
-				down) - existing_at(&garden.plot.details.levels, right, down)) *
-				step * step;
+			double height = (height_at(way, right, down) +
+				depth_at(&ground.cover, right, down)) * step * step;
 
 			*(height > 0 ? &sum.cut : &sum.fill) += fabs(height);
 		}
@@ -322,15 +328,13 @@ START_TEST(open_ground_is_cut_and_filled_cell_by_cell_as_points_say)
 		level_at_random(&random, way, 2 * random_between(&random, 1, 4));
 		garden_count(&garden);
 		for (int cell = 0; cell < columns * rows; cell++) {
+			struct place at = { cell % columns, cell / columns };
 			double height = 0;
 
-			for (int k = 0; k < 64; k++) {
-				double right = cell % columns + (k % 8 + 0.5) / 8;
-				double down = cell / columns + (k / 8 + 0.5) / 8;
-
-				height += (finished_at(way, right) -
-					existing_at(&garden.plot.details.levels, right, down)) / 64;
-			}
+			for (int k = 0; k < 8; k++)
+				for (int j = 0; j < 8; j++)
+					height += height_at(way, at.x + (j + 0.5) / 8,
+						at.y + (k + 0.5) / 8) / 64;
 			*(height > 0 ? &sum.cut : &sum.fill) += fabs(height);
 		}
 		ck_assert_double_eq_tol(volumes()->finished.cut / CUBIC_FOOT, sum.cut, 1e-6);

@@ -126,7 +126,10 @@ END_TEST
 
 START_TEST(posts_stand_a_section_apart_from_the_first_end_and_are_told_along_the_fence)
 {
-	static const struct fence_post posts[] = {
+	static const struct {
+		struct spot at;
+		enum post_kind kind;
+	} posts[] = {
 		{ { 22 * FOOT, 3 * FOOT }, POST_END }, { { 22 * FOOT, 5 * FOOT }, POST_CORNER },
 		{ { 14 * FOOT, 5 * FOOT }, POST_LINE }, { { 6 * FOOT, 5 * FOOT }, POST_GATE },
 		{ { 2 * FOOT, 5 * FOOT }, POST_GATE }, { { 2 * FOOT, 9 * FOOT }, POST_END },

@@ -2,7 +2,7 @@
 #include "base/number.h"
 #include "base/stop.h"
 #include "report/json/json_rows.h"
-#include "takeoff/setout/setout.h"
+#include "takeoff/setout/point_levels.h"
 
 static cJSON *spot(struct spot at)
 {
@@ -18,11 +18,36 @@ static void put_mark(cJSON *row, const struct takeoff *takeoff, const struct set
 	json_put(row, key, json_count(point->mark.index + 1));
 }
 
-static cJSON *point_object(const struct takeoff *takeoff, const struct setout_point *point)
+/* The ground there, and the formation of each wall that turns there. */
+static void put_levels(cJSON *row, const struct takeoff *takeoff, const struct surface *surface,
+	const struct setout_point *point)
+{
+	struct point_levels levels;
+	cJSON *formations;
+
+	point_levels_find(&levels, point, surface, &takeoff->wall_levels);
+	json_put(row, "ground_m", json_length(levels.ground));
+	if (levels.wall_count == 0)
+		return;
+	formations = cJSON_CreateArray();
+	for (int i = 0; i < levels.wall_count; i++) {
+		cJSON *formation = cJSON_CreateObject();
+
+		json_put(formation, "bed", json_region(takeoff, levels.walls[i]->region));
+		json_put(formation, "formation_m", json_length(levels.walls[i]->formation));
+		cJSON_AddItemToArray(formations, formation);
+	}
+	json_put(row, "formations", formations);
+}
+
+static cJSON *point_object(const struct takeoff *takeoff, const struct surface *surface,
+	const struct setout_point *point)
 {
 	cJSON *row = cJSON_CreateObject(), *regions;
 
 	json_put(row, "at_m", spot(point->at));
+	if (surface_is_told(surface))
+		put_levels(row, takeoff, surface, point);
 	switch (point->kind) {
 	case SETOUT_CORNER:
 		json_put(row, "point", json_count(point->number));
@@ -65,6 +90,7 @@ static cJSON *guides_array(const struct takeoff *takeoff, const struct setout_st
 static void print_string(struct json_rows *rows, const struct takeoff *takeoff,
 	const struct setout *setout, const struct setout_string *string)
 {
+	const struct surface surface = surface_of(&takeoff->plot);
 	struct setout_walk walk = setout_along(setout, string);
 	struct setout_point point;
 	struct json_rows points;
@@ -81,7 +107,7 @@ static void print_string(struct json_rows *rows, const struct takeoff *takeoff,
 	json_print_open(rows->out, row);
 	points = json_rows_open(rows->out, "points", " ", "\n        ");
 	while (!stop_asked() && setout_next(&walk, &point))
-		json_rows_add(&points, point_object(takeoff, &point));
+		json_rows_add(&points, point_object(takeoff, &surface, &point));
 	json_rows_close(&points);
 	sink_add(rows->out, "}");
 }

@@ -73,6 +73,9 @@ static void walls(struct page_maker *maker, const struct takeoff *takeoff)
 			(long long)walls->not_laid[i].about_blocks),
 			page_region_place(maker, walls->not_laid[i].region));
 	page_rows(maker, &wall_table, walls->list, walls->count);
+	if (takeoff->wall_levels.count > 0)
+		page_heading_line(maker, "Below the string line");
+	page_rows(maker, &wall_level_table, takeoff->wall_levels.list, takeoff->wall_levels.count);
 	page_if_empty(maker, "No raised beds yet.");
 }
 

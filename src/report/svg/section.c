@@ -198,9 +198,9 @@ static void draw_cut(const struct view *view, const struct cut_wall *cut)
 	draw_ground_line(view, cut);
 }
 
-/* The words of a part, at `down` or below it, with a line to what they are of. Returns what is
- * below them. */
-static nm draw_label(const struct view *view, const struct cut_wall *cut, enum part part,
+/* The words of a part, there or below, with a line to what they are of. Returns where the next may
+ * stand. */
+static struct at draw_label(const struct view *view, const struct cut_wall *cut, enum part part,
 	const char *words, struct at label)
 {
 	struct sheet *sheet = view->sheet;
@@ -221,7 +221,8 @@ static nm draw_label(const struct view *view, const struct cut_wall *cut, enum p
 		label.y += high;
 	}
 	sheet_lift(sheet);
-	return label.y + BETWEEN;
+	label.y += BETWEEN;
+	return label;
 }
 
 static void draw_section(struct sheet *sheet, struct at at, const struct remark *remark)
@@ -241,7 +242,7 @@ static void draw_section(struct sheet *sheet, struct at at, const struct remark 
 		const char *words = part_words(report, build, (enum part)part);
 
 		if (words)
-			label.y = draw_label(&view, &cut, (enum part)part, words, label);
+			label = draw_label(&view, &cut, (enum part)part, words, label);
 	}
 }
 

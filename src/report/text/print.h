@@ -51,11 +51,14 @@ void print_stone(const struct report *report);   /* bases and surfaces */
 void print_fabric(const struct report *report);
 void print_edging(const struct report *report);
 void print_beds(const struct report *report);    /* the schedule */
+void print_wall_levels(const struct report *report); /* of beds and their corners */
 void print_walls(const struct report *report);   /* laying sheets */
 void print_cutting(const struct report *report);
 void print_liner(const struct report *report);
 void print_fill(const struct report *report);
 void print_fence(const struct report *report);
+/* How the panels and posts of the fence with that index stand on ground that falls. */
+void print_fence_levels(const struct report *report, int fence);
 void print_lawn(const struct report *report);
 void print_titled(const struct report *report);  /* trades that have a title (takeoff.h) */
 void print_advice(const struct report *report);
@@ -76,6 +79,8 @@ void print_cautions(const struct report *report); /* in full */
 void print_plan_head(const struct report *report);
 /* The set-out by itself, all of it. */
 void print_setout_all(const struct report *report);
+/* The levels of its points, `most` of them, where the plot tells how its ground lies. */
+void print_setout_levels(const struct report *report, const struct setout *setout, int most);
 /* setout: that has its points numbered on it, or NULL. */
 void print_drawing(const struct report *report, const struct setout *setout);
 /* "Herb court, court.plot": the title, if there is one, and the file. */

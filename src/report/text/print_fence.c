@@ -278,22 +278,49 @@ static const char *over_words(const struct report *report, const struct fencing 
 		"end", word_inches(report, over));
 }
 
+/* "Each is 5 ft 2 in long: 36 in high, 2 in of gap, 24 in in the ground; bought 6 ft long". */
+static const char *length_words(const struct report *report, const struct fencing *fencing)
+{
+	return say(report, "Each is %s long: %s high, %s of gap, %s in the ground; bought %s "
+		"long%s", word_length(report, fencing->post_length),
+		word_inches(report, fencing->height),
+		word_inches(report, block_length(&fencing->fence->block, FENCE_GAP)),
+		word_inches(report, fencing->hole.in_ground),
+		word_length(report, fencing->post_stock), over_words(report, fencing));
+}
+
+/* "They are 5 ft 2 in to 6 ft 1 in long, ... bought 4 of 6 ft, 2 of 7 ft: saw tops off ...". */
+static const char *lengths_words(const struct report *report, const struct fencing *fencing)
+{
+	struct text words = TEXT_EMPTY;
+
+	text_print(&words, "They are %s to %s long, as the ground falls, %s of it in the ground; "
+		"bought ", word_length(report, fencing->post_shortest),
+		word_length(report, fencing->post_length),
+		word_inches(report, fencing->hole.in_ground));
+	for (int i = 0; i < fencing->stock_count; i++) {
+		const struct post_stock *stock = &fencing->stocks[i];
+
+		text_print(&words, "%s%s%cof%c%s%s", i > 0 ? ", " : "",
+			plain_count(report, stock->count), PAGE_TIE, PAGE_TIE,
+			word_length(report, stock->length), stock->is_of_gates ? " at gates" : "");
+	}
+	text_add(&words, ": saw tops off level, never the buried end");
+	return say_text(report, &words);
+}
+
 static void print_posts(const struct report *report, const struct fencing *fencing)
 {
-	const struct post_hole *hole = &fencing->hole;
+	bool is_level = fencing->post_shortest == fencing->post_length;
 	const char *post = word_count(report, fencing->post_count, "post", "posts");
 	int64_t at_gates = has_gate_posts(fencing) ? fencing->of_kind[POST_GATE] : 0;
 	const char *others = at_gates == 0 ? "" : say(report, ", those at gates %s",
 		word_inches(report, fencing->gate_post));
 
-	print_lines(report, 2, 2, "%s %s square%s%s. Each is %s long: %s high, %s of gap, %s in "
-		"the ground; bought %s long%s.", post, word_inches(report, fencing->post), others,
-		kinds_words(report, fencing), word_length(report, fencing->post_length),
-		word_inches(report, fencing->height),
-		word_inches(report, block_length(&fencing->fence->block, FENCE_GAP)),
-		word_inches(report, hole->in_ground), word_length(report, fencing->post_stock),
-		over_words(report, fencing));
-	print_holes(report, hole, fencing->post_count - at_gates, "");
+	print_lines(report, 2, 2, "%s %s square%s%s. %s.", post,
+		word_inches(report, fencing->post), others, kinds_words(report, fencing),
+		is_level ? length_words(report, fencing) : lengths_words(report, fencing));
+	print_holes(report, &fencing->hole, fencing->post_count - at_gates, "");
 	if (at_gates > 0)
 		print_holes(report, &fencing->gate_hole, at_gates, " at gates");
 }
@@ -330,6 +357,7 @@ void print_fence(const struct report *report)
 		print_lines(report, 0, 2, "%s: %s of fence, %s high", fencing->name,
 			word_length(report, fencing->length), word_length(report, fencing->height));
 		print_setting_out(report, i);
+		print_fence_levels(report, i);
 		print_panels(report, fencing);
 		print_posts(report, fencing);
 		print_fixings(report, fencing);

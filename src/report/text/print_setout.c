@@ -5,16 +5,13 @@
 
 #include <limits.h>
 
-/* Room to write down what was measured. */
-#define MEASURED "____"
-
-/* How much is listed: so many strings, points along each, sizes of rectangles, ties besides those
- * of the datum. */
+/* How much is listed: so many strings, points along each, levels of points, sizes of rectangles,
+ * ties besides those of the datum. */
 struct bounds {
-	int strings, points, sizes, ties;
+	int strings, points, levels, sizes, ties;
 };
-static const struct bounds in_takeoff = { 60, 60, 20, 20 };
-static const struct bounds by_itself = { INT_MAX, INT_MAX, INT_MAX, INT_MAX };
+static const struct bounds in_takeoff = { 60, 60, 240, 20, 20 };
+static const struct bounds by_itself = { INT_MAX, INT_MAX, INT_MAX, INT_MAX, INT_MAX };
 
 /* ---- Strings and points ---------------------------------------------------------------------- */
 
@@ -239,6 +236,7 @@ static void print_sheet(const struct report *report, const struct bounds *bounds
 	plan(report, &setout);
 	print_strings(report, &setout, bounds);
 	print_manner(report, &setout);
+	print_setout_levels(report, &setout, bounds->levels);
 	print_diagonals(report, &setout, bounds);
 	arena_clear(&arena);
 }

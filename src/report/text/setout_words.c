@@ -17,6 +17,11 @@ const char *tape_words(const struct report *report, nm length)
 	return word_length(report, setout_rounded(length, report->units));
 }
 
+const char *reading_words(const struct report *report, nm drop)
+{
+	return word_inches(report, setout_rounded(drop, report->units));
+}
+
 const char *tie_words(const struct report *report, const struct tie *tie)
 {
 	return say(report, "%s%cfrom%c\"%s\"", tape_words(report, tie->length), PAGE_TIE, PAGE_TIE,

@@ -8,8 +8,12 @@
 /* Of the takeoff that is reported, which must not have been stopped; in the arena. */
 struct setout setout_of(const struct report *report, struct arena *arena);
 
-/* "5 ft 7 7/8 in", to be read on a tape. */
+/* Room to write down what was measured. */
+#define MEASURED "____"
+
+/* "5 ft 7 7/8 in", to be read on a tape; "67 7/8 in", "-3 1/2 in", on a staff. */
 const char *tape_words(const struct report *report, nm length);
+const char *reading_words(const struct report *report, nm drop);
 /* "12 ft 4 in from \"House corner\"". */
 const char *tie_words(const struct report *report, const struct tie *tie);
 /* "the datum", "8 ft across, 2 ft down": what is tied. */

@@ -30,6 +30,9 @@ static const struct {
 		"Common practice, no published source, checked by statics: soil that bears with "
 		"a third of its weight, a factor of 1.5 against tipping. No design: where ground, "
 		"frost, water or children bear on a wall, ask an engineer." },
+	[SNAG_WALL_STEP] = { "wall-step",
+		"Geometry: where ground rises by a course, a level wall's first course is under "
+		"it. Common practice, no published source." },
 	[SNAG_BED_THIN] = { "bed-thin", "Common practice, no published source." },
 	[SNAG_CAP_NARROW] = { "cap-narrow",
 		"Geometry: two caps and ground between them take more than two caps' depth." },
@@ -160,6 +163,9 @@ static const struct kind {
 		BY_DRAWING_OR(BED_BLOCK, BED_COURSES) },
 	{ SNAG_WALL_SLENDER, WALL_SLENDER_CLAY, SLENDER " on clay.",
 		BY(BED_BLOCK, BED_COURSES) },
+	{ SNAG_WALL_STEP, 0, "The ground along this wall falls by {0}, a course of {1} or more: "
+		"the wall must step.",
+		BY_DRAWING_OR(BED_BLOCK) },
 	{ SNAG_BED_THIN, 0, "Less than {0} of ground between the walls.",
 		BY_DRAWING_OR(BED_BLOCK) },
 	{ SNAG_CAP_NARROW, 0, "The cap, {0} deep, has no room along this bed: no cap is laid "

@@ -18,6 +18,7 @@ enum snag_code {
 	SNAG_WALL_EMBED,  /* the embed, the wall's height, the least embed */
 	SNAG_WALL_SLENDER, /* above ground, the wall's depth, the most above ground, the side that
 	                      counts as long; `kind`: enum wall_slender */
+	SNAG_WALL_STEP,   /* how far the ground along it falls, the block's height */
 	SNAG_BED_THIN,    /* the least ground between walls */
 	SNAG_CAP_NARROW,  /* the cap's depth */
 	SNAG_CAP_BOND,    /* the side */

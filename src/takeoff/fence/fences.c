@@ -74,7 +74,8 @@ static void count_fixings(struct fencing *fencing)
 
 /* ---- The whole ------------------------------------------------------------------------------- */
 
-static struct fencing fencing_of(const struct fence *fence, const struct basis *basis)
+static struct fencing fencing_of(const struct fence *fence, const struct basis *basis,
+	struct fence_levels *levels)
 {
 	struct fencing fencing = { .fence = fence, .name = fence->name,
 		.height = block_length(&fence->block, FENCE_HEIGHT),
@@ -87,8 +88,8 @@ static struct fencing fencing_of(const struct fence *fence, const struct basis *
 
 	set_out(&fencing, basis);
 	panels_cut(&fencing, basis->arena);
-	posts_place(&fencing, basis->arena);
-	posts_dig(&fencing, basis->plot);
+	fence_levels_add(levels, &fencing, posts_place(&fencing, basis->arena), basis->arena);
+	posts_dig(&fencing, basis->plot, basis->arena);
 	count_fixings(&fencing);
 	return fencing;
 }
@@ -98,13 +99,15 @@ void fences_compute(struct fences *out, const struct basis *basis)
 	const struct details *details = &basis->plot->details;
 	struct fencing *list = arena_new(basis->arena, details->fence_count, sizeof *list);
 
-	*out = (struct fences){ list, 0 };
+	*out = (struct fences){ .list = list };
+	fence_levels_begin(&out->levels, basis);
 	for (size_t i = 0; i < details->fence_count && !stop_asked(); i++) {
 		size_t before = basis->snags->count;
 
 		if (details->fences[i].run_count == 0)
 			continue;
-		list[out->count] = fencing_of(&details->fences[i], basis);
+		list[out->count] = fencing_of(&details->fences[i], basis,
+			&out->levels);
 		fence_warn(basis, &list[out->count++]);
 		snags_of_fence(basis->snags, before, (int)i);
 	}

@@ -2,12 +2,13 @@
 #ifndef TAKEOFF_FENCE_FENCES_H
 #define TAKEOFF_FENCE_FENCES_H
 
-#include "takeoff/fence/fencing.h"
+#include "takeoff/fence/fence_levels.h"
 #include "takeoff/ground/dig.h"
 
 struct fences {
 	const struct fencing *list; /* in the plot's order; a fence without a run has no row */
 	int count;
+	struct fence_levels levels;
 };
 
 /* Adds the snags of each fence (fence_snags.h). */

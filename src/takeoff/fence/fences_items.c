@@ -5,14 +5,13 @@
 enum { BAGS_SPARE = 1 };
 
 /* Equal posts of all fences make one row. */
-static void add_posts(struct item_list *items, const struct fencing *fencing, nm across, int count,
+static void add_posts(struct item_list *items, const struct post_stock *stock, nm across,
 	size_t first)
 {
 	struct item posts = { .good = GOOD_FENCE_POST, .section = SECTION_FENCE,
-		.length = fencing->post_stock, .across = across, .laid = count, .order = count };
+		.length = stock->length, .across = across, .laid = stock->count,
+		.order = stock->count };
 
-	if (count == 0)
-		return;
 	for (size_t i = first; i < items->count; i++) {
 		struct item *row = &items->list[i];
 
@@ -27,10 +26,12 @@ static void add_posts(struct item_list *items, const struct fencing *fencing, nm
 
 static void add_all_posts(struct item_list *items, const struct fencing *fencing, size_t first)
 {
-	int at_gates = (int)fencing->of_kind[POST_GATE];
+	for (int i = 0; i < fencing->stock_count; i++) {
+		const struct post_stock *stock = &fencing->stocks[i];
 
-	add_posts(items, fencing, fencing->post, fencing->post_count - at_gates, first);
-	add_posts(items, fencing, fencing->gate_post, at_gates, first);
+		add_posts(items, stock, stock->is_of_gates ? fencing->gate_post : fencing->post,
+			first);
+	}
 }
 
 static void add_panels(struct item_list *items, const struct fencing *fencing)

@@ -96,6 +96,7 @@ static const struct figure figures[] = {
 	{ "hole", NULL, NULL, FIELD(OBJECT, fencing, hole), .table = &hole_table },
 	{ "gate_hole", NULL, NULL, FIELD(OBJECT, fencing, gate_hole), .table = &hole_table },
 	{ "panels", NULL, NULL, SAME_ROW, .table = &panel_table },
+	{ NULL, NULL, "Gap, widest", FIELD(LENGTH, fencing, widest_gap), .flags = PANEL_OPTIONAL },
 	{ NULL, NULL, "Panels whole", FIELD(COUNT, fencing, panels_whole) },
 	{ NULL, NULL, "Panels narrower", FIELD(COUNT, fencing, panel_pieces) },
 	{ NULL, NULL, "Panels cut up", FIELD(COUNT, fencing, panels_cut) },

@@ -53,6 +53,14 @@ enum { POST_KINDS = POST_LINE + 1 };
 struct fence_post {
 	struct spot at;
 	enum post_kind kind;
+	nm height; /* of its top over the ground at its foot */
+};
+
+/* Posts of one size that are bought in one length. */
+struct post_stock {
+	bool is_of_gates; /* whose posts are of another size */
+	nm length;
+	int count;
 };
 
 /* One post's hole. */
@@ -84,7 +92,13 @@ struct fencing {
 	 * A post's index is how many others are come to before it. */
 	const int *along;
 	int64_t of_kind[POST_KINDS];      /* how many posts */
-	nm post_length, post_stock;      /* as needed; as bought */
+	nm post_length, post_stock;      /* as needed; as bought: the longest */
+	nm post_shortest;                /* as needed */
+	const struct post_stock *stocks; /* shorter ones first; those at gates last */
+	int stock_count;
+	/* Where the plot tells how its ground lies (fence_levels.h), else 0. */
+	int first_level, level_count;    /* which of all fences' */
+	nm widest_gap;                   /* below panels and leaves */
 	struct post_hole hole, gate_hole;
 	double concrete_bags, gravel;    /* of all holes: bags; m3 */
 	nm panel;                        /* clear width of a whole panel */

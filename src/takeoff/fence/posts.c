@@ -10,6 +10,7 @@
 #include <math.h>
 #include <assert.h>
 #include <stdlib.h>
+#include <string.h>
 
 /* Directions in which the fence continues from a post, added up. */
 #define WAY(heading) (1U << (heading))
@@ -158,8 +159,9 @@ static enum post_kind kind_of(const struct wanted *wanted)
 	}
 }
 
-void posts_place(struct fencing *fencing, struct arena *arena)
+struct fence_post *posts_place(struct fencing *fencing, struct arena *arena)
 {
+	nm height = fencing->height + block_length(&fencing->fence->block, FENCE_GAP);
 	struct wants wants = { NULL, 0, 0 };
 	struct fence_post *posts;
 	int *along;
@@ -173,13 +175,68 @@ void posts_place(struct fencing *fencing, struct arena *arena)
 	assert(wants.list || wants.count == 0);
 	posts = arena_new(arena, wants.count, sizeof *posts);
 	for (size_t i = 0; i < wants.count && !stop_asked(); i++) {
-		posts[i] = (struct fence_post){ wants.list[i].at, kind_of(&wants.list[i]) };
+		posts[i] = (struct fence_post){ wants.list[i].at, kind_of(&wants.list[i]), height };
 		fencing->of_kind[posts[i].kind]++;
 	}
 	free(wants.list);
 	fencing->along = along;
 	fencing->posts = posts;
 	fencing->post_count = (int)wants.count;
+	return posts;
+}
+
+/* ---- Lengths --------------------------------------------------------------------------------- */
+
+struct stocks {
+	struct post_stock *list;
+	size_t capacity;
+	int count;
+};
+
+static int compare_stocks(const struct post_stock *a, const struct post_stock *b)
+{
+	int order = compare(a->is_of_gates, b->is_of_gates);
+
+	return order ? order : compare(a->length, b->length);
+}
+
+/* Few differ: their lengths are of one step. */
+static void add_stock(struct stocks *stocks, const struct post_stock *stock, struct arena *arena)
+{
+	int at = 0;
+
+	while (at < stocks->count && compare_stocks(&stocks->list[at], stock) < 0)
+		at++;
+	if (at < stocks->count && compare_stocks(&stocks->list[at], stock) == 0) {
+		stocks->list[at].count++;
+		return;
+	}
+	stocks->list = arena_grow(arena, stocks->list, (size_t)stocks->count, &stocks->capacity,
+		sizeof *stocks->list);
+	memmove(&stocks->list[at + 1], &stocks->list[at],
+		(size_t)(stocks->count - at) * sizeof *stocks->list);
+	stocks->list[at] = *stock;
+	stocks->count++;
+}
+
+static void measure(struct fencing *fencing, nm step, struct arena *arena)
+{
+	struct stocks stocks = { .count = 0 };
+
+	for (int i = 0; i < fencing->post_count && !stop_asked(); i++) {
+		const struct fence_post *post = &fencing->posts[i];
+		nm length = post->height + fencing->hole.in_ground;
+
+		fencing->post_length = nm_most(fencing->post_length, length);
+		fencing->post_shortest = i == 0 ? length :
+			nm_least(fencing->post_shortest, length);
+		add_stock(&stocks, &(struct post_stock){ post->kind == POST_GATE &&
+			fencing->gate_post != fencing->post,
+			(length + step - 1) / step * step, 1 }, arena);
+	}
+	fencing->post_stock = (fencing->post_length + step - 1) / step * step;
+	fencing->stocks = stocks.list;
+	fencing->stock_count = stocks.count;
 }
 
 /* ---- Holes ----------------------------------------------------------------------------------- */
@@ -201,10 +258,9 @@ static struct post_hole dig(const struct plot *plot, const struct block *fence, 
 	return hole;
 }
 
-void posts_dig(struct fencing *fencing, const struct plot *plot)
+void posts_dig(struct fencing *fencing, const struct plot *plot, struct arena *arena)
 {
 	const struct block *fence = &fencing->fence->block;
-	nm stock = block_length(&plot->details.allow, ALLOW_POST_STOCK);
 
 	fencing->hole = dig(plot, fence, fence_derived(plot, fence, FENCE_HOLE), fencing->post);
 	fencing->gate_hole = dig(plot, fence, fence_gate_hole(plot, fence), fencing->gate_post);
@@ -214,7 +270,5 @@ void posts_dig(struct fencing *fencing, const struct plot *plot)
 		fencing->concrete_bags += (double)fencing->of_kind[kind] * hole->bags;
 		fencing->gravel += (double)fencing->of_kind[kind] * hole->gravel;
 	}
-	fencing->post_length = block_length(fence, FENCE_HEIGHT) + block_length(fence, FENCE_GAP) +
-		fencing->hole.in_ground;
-	fencing->post_stock = (fencing->post_length + stock - 1) / stock * stock;
+	measure(fencing, block_length(&plot->details.allow, ALLOW_POST_STOCK), arena);
 }

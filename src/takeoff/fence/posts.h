@@ -5,15 +5,16 @@
 #include "takeoff/fence/fencing.h"
 
 /* Finds posts .. of_kind of *fencing from its legs and gates: each post once, in the order in
- * which they are come to along the fence. */
-void posts_place(struct fencing *fencing, struct arena *arena);
+ * which they are come to along the fence, each as high as on level ground: height + gap. Returns
+ * the fence's posts, to be made higher. */
+struct fence_post *posts_place(struct fencing *fencing, struct arena *arena);
 
-/* Works out post_length, post_stock, the holes and the fillings of all of them, of *fencing:
+/* Works out post_length .. stock_count, the holes and the fillings of all of them, of *fencing:
  *
- *	post length = height + gap + in-ground, bought rounded up to a multiple of post-stock
+ *	post length = its height + in-ground, bought rounded up to a multiple of post-stock
  *	hole        = a cylinder, in-ground + gravel deep
  *	concrete    = (circle of the hole - post's square) x in-ground, 0 where the post fills it
  *	gravel      = circle of the hole x gravel */
-void posts_dig(struct fencing *fencing, const struct plot *plot);
+void posts_dig(struct fencing *fencing, const struct plot *plot, struct arena *arena);
 
 #endif

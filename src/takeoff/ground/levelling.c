@@ -43,7 +43,7 @@ void levelling_compute(struct levelling *out, const struct basis *basis, const s
 {
 	const struct surface surface = surface_of(basis->plot);
 
-	*out = (struct levelling){ .is_told = surface.has_levels || surface.has_finish,
+	*out = (struct levelling){ .is_told = surface_is_told(&surface),
 		.step = surface.has_levels ? surface.levels->step : 0 };
 	falls_compute(&out->falls, basis, &surface);
 	if (!surface.has_levels)

@@ -25,9 +25,10 @@ enum { SQUARE_MOST = 4 }; /* 12-16-20 */
 
 nm setout_rounded(nm length, enum units units)
 {
-	nm finest = measures[units].finest;
+	nm finest = measures[units].finest, size = length < 0 ? -length : length;
+	nm rounded = (size + finest / 2) / finest * finest;
 
-	return (length + finest / 2) / finest * finest;
+	return length < 0 ? -rounded : rounded;
 }
 
 /* ---- Boards ---------------------------------------------------------------------------------- */

@@ -128,7 +128,7 @@ struct setout_walk setout_along(const struct setout *setout, const struct setout
  * one place corners first, then posts, then gates. False after the last. */
 bool setout_next(struct setout_walk *walk, struct setout_point *point);
 
-/* The lengths as marked on the ground: to 1/8 in or 1 mm, rounded once. */
+/* The lengths as marked on the ground: to 1/8 in or 1 mm, rounded once; ties away from 0. */
 nm setout_rounded(nm length, enum units units);
 
 extern const struct word setout_use_words[], setout_side_words[SETOUT_SIDES];
