@@ -62,7 +62,7 @@ START_TEST(beds_and_lawns_have_their_hours_and_classes)
 	ck_assert_str_eq(desk_line(b, "Sun", "B1 b b", "Class")->value,
 		sun_class_words[sun.regions[1].class].label);
 	ck_assert_double_eq_tol(strtod(desk_line(b, "Sun", "B1 b b", "Hours a day")->value, NULL),
-		sun.regions[1].mean, 0.051);
+		sun.regions[1].mean, 0.0051);
 	ck_assert_double_lt(sun.regions[1].mean, sun.regions[0].mean);
 	desk_line(b, "Sun", "Ground, and from how many h", "Full sun, 6");
 	desk_line(b, "Sun", "Ground, and from how many h", "Shade, 0");

@@ -285,8 +285,7 @@ static const struct {
 	{ "Walls", walls, false }, { "Fill", fill, false }, { "Stone", stone, false },
 	{ "Dig", dig, false }, { "Levels", page_levels, false },
 	{ "Services", services, false }, { "Fence", fence, false },
-	{ "Set-out", page_setout, false },
-	{ "Sun", page_sun, false },
+	{ "Set-out", page_setout, false }, { "Sun", page_sun, false },
 	{ "Costs", costs, false }, { "Advice", page_advice, false },
 	{ "Snags", snags, false }, { "Changed", page_changed, .is_of_saved = true },
 };

@@ -16,7 +16,7 @@ static void print_days(const struct report *report, const struct sun_hours *sun)
 {
 	static const struct table_column columns[] = {
 		{ "Day", COLUMN_LEFT }, { "Sunrise", COLUMN_RIGHT }, { "Sunset", COLUMN_RIGHT },
-		{ "Day length, h", COLUMN_RIGHT },
+		{ "Day length", COLUMN_RIGHT },
 	};
 	struct hand_table table = hand_table(columns, 4, 0);
 
@@ -27,7 +27,7 @@ static void print_days(const struct report *report, const struct sun_hours *sun)
 		date_write(day->date, date);
 		TABLE_ROW(&table, date, sun_time_words(report, day->times.rise),
 			sun_time_words(report, day->times.set),
-			sun_hours_words(report, day->length));
+			sun_time_words(report, day->length));
 		arena_clear(report->words);
 	}
 	print_blank(report);

@@ -13,7 +13,8 @@ const char *sun_time_words(const struct report *report, double hours)
 
 const char *sun_hours_words(const struct report *report, double hours)
 {
-	return plain_decimal(report, hours, 1);
+	/* Sums of steps may be a little less than they are. */
+	return plain_decimal(report, floor(hours * 10 + 1e-6) / 10, 1);
 }
 
 /* Without zeros at its end. */

@@ -5,7 +5,8 @@
 #include "report/words/words.h"
 #include "takeoff/sun/sun_hours.h"
 
-/* "6:04", to the nearest minute; "6.3", to the nearest tenth of an hour. */
+/* "6:04", to the nearest minute; "6.3", down to a tenth of an hour, so that what is less than a
+ * bound is not shown as it. */
 const char *sun_time_words(const struct report *report, double hours);
 const char *sun_hours_words(const struct report *report, double hours);
 /* "6": from how many hours on a place is of a class. */
