@@ -155,8 +155,9 @@ const struct show_unit *show_area_unit(enum units units)
 
 const struct show_unit *show_volume_unit(double volume, enum units units)
 {
-	bool is_small = units == UNITS_METRIC ? round(volume * 1000) < 100 :
-		round(volume / M3_PER_CUBIC_FOOT * 10) < 270;
+	double size = fabs(volume);
+	bool is_small = units == UNITS_METRIC ? round(size * 1000) < 100 :
+		round(size / M3_PER_CUBIC_FOOT * 10) < 270;
 
 	return &volumes[units][is_small];
 }

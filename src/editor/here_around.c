@@ -1,4 +1,7 @@
 #include "editor/here_around.h"
+#include "prices/in_force.h"
+#include "survey/surface.h"
+#include "takeoff/services/service_values.h"
 
 void here_sides(const struct leg *legs, size_t count, struct place cell, struct text *out)
 {
@@ -19,22 +22,31 @@ void here_sides(const struct leg *legs, size_t count, struct place cell, struct 
 	}
 }
 
-/* "Water below: Supply to the basin, 18 in deep, existing". */
-static void service_words_add(const struct report *report, const struct service *service,
-	struct place at, struct text *out)
+static const char *depth_words(const struct editor *editor, const struct report *report,
+	const struct service *service)
 {
-	const struct value *depth = block_value(&service->block, SERVICE_DEPTH);
+	struct plot plot;
+
+	if (!service_has_depth(service))
+		return "depth not known";
+	plot = plot_in_force(report->words, editor->plot, editor->has_book ? &editor->book : NULL);
+	return say(report, "%s deep", word_inches(report, service_depth(&plot, service)));
+}
+
+/* "Water below: Supply to the basin, 18 in deep, existing". */
+static void service_words_add(const struct editor *editor, const struct report *report,
+	const struct service *service, struct text *out)
+{
 	struct text sides = TEXT_EMPTY;
 	struct legs legs = LEGS_EMPTY;
 
 	for (size_t i = 0; i < service->routes.count; i++)
 		route_legs(&service->routes.items[i], &legs);
-	here_sides(legs.items, legs.count, at, &sides);
+	here_sides(legs.items, legs.count, editor->cursor, &sides);
 	if (sides.length)
 		text_print(out, "%s %s: %s, %s, %s\n",
 			capital(report, service_words[service->kind]), sides.bytes, service->name,
-			!depth->set ? "depth not known" :
-			say(report, "%s deep", word_inches(report, depth->as.length)),
+			depth_words(editor, report, service),
 			service->is_to_lay ? "to lay" : "existing");
 	legs_fini(&legs);
 	text_fini(&sides);
@@ -53,7 +65,7 @@ static void services_words(const struct editor *editor, const struct report *rep
 		(around_map_at(map, at.x, at.y - 1) & below);
 
 	for (size_t i = 0; around && i < services->count; i++)
-		service_words_add(report, &services->items[i], at, out);
+		service_words_add(editor, report, &services->items[i], out);
 }
 
 static void obstacles_words(const struct editor *editor, const struct obstacles *obstacles,
@@ -85,16 +97,19 @@ static void points_words(const struct editor *editor, const struct report *repor
 	}
 }
 
-/* The ground in the middle of the cell. */
+/* The ground in the middle of the cell, and what it is to be where that is told. */
 static void level_words(const struct editor *editor, const struct report *report, struct text *out)
 {
-	const struct levels *levels = &editor->plot->details.levels;
+	const struct surface surface = surface_of(editor->plot);
 	nm cell = plot_cell(editor->plot);
+	nm right = editor->cursor.x * cell + cell / 2, down = editor->cursor.y * cell + cell / 2;
 
-	if (levels->step)
+	if (surface.has_levels)
 		text_print(out, "Ground %s below the string\n", word_inches(report,
-			levels_drop(levels, editor->cursor.x * cell + cell / 2,
-			editor->cursor.y * cell + cell / 2)));
+			surface_existing(&surface, right, down)));
+	if (surface.has_finish)
+		text_print(out, "Finished ground %s below the string\n", word_inches(report,
+			surface_finished(&surface, right, down)));
 }
 
 void here_around_words(const struct editor *editor, const struct report *report, struct text *out)

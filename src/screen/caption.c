@@ -2,6 +2,7 @@
 #include "report/drawing/scale.h"
 #include "screen/borders.h"
 #include "screen/draw.h"
+#include "screen/plan_levels.h"
 #include "screen/ruler.h"
 #include "screen/width.h"
 
@@ -98,7 +99,8 @@ static void draw_title(const char *title, const struct area *area, int column)
 	draw_text(area, 0, column, dots, LOOK_STRONG);
 }
 
-void caption_draw(const struct editor *editor, const struct area *area)
+/* In a row at least. */
+static void draw_words(const struct editor *editor, const struct area *area)
 {
 	struct caption caption = caption_of(editor);
 	int columns = scale_columns(&caption) + north_columns(&caption) +
@@ -112,4 +114,13 @@ void caption_draw(const struct editor *editor, const struct area *area)
 	if (caption.title)
 		draw_title(caption.title, area, column);
 	caption_fini(&caption);
+}
+
+void caption_draw(const struct scene *scene, const struct area *area)
+{
+	int above = plan_levels_draw_scale(scene, area);
+
+	if (area->rows > above)
+		draw_words(scene->editor, &(struct area){ area->row + above, area->column,
+			area->rows - above, area->columns });
 }

@@ -23,6 +23,11 @@ static const struct shade fine[GROUNDS][COLOUR_SHADES] = {
 		{ 61, 231 } },
 };
 
+enum { DEPTHS_PER_SHADE = 2 };
+/* One hue that no class of ground has, in steps of lightness that are alike. */
+static const struct shade depths[COLOUR_DEPTHS / DEPTHS_PER_SHADE] = { { 195, 16 }, { 152, 16 },
+	{ 109, 16 }, { 66, 16 }, { 23, 231 } };
+
 enum { BRIGHT_WHITE = 15 };
 static const struct shade basic[GROUNDS] = {
 	[CLASS_BED] = { COLOR_RED, BRIGHT_WHITE }, [CLASS_PATH] = { COLOR_WHITE, COLOR_BLACK },
@@ -55,6 +60,11 @@ int colour_shades(enum colour_level level)
 {
 	return level == COLOUR_NONE ? 0 : level == COLOUR_BASIC ? COLOUR_BASIC_SHADES :
 		COLOUR_SHADES;
+}
+
+struct paint colour_depth(int depth)
+{
+	return paint_of(depths[depth / DEPTHS_PER_SHADE]);
 }
 
 struct paint colour_cursor(enum colour_level level)

@@ -9,7 +9,7 @@
 
 enum colour_level { COLOUR_NONE, COLOUR_BASIC, COLOUR_FINE };
 enum { COLOUR_DEFAULT = -1, BASIC_COLOURS = 8, COLOUR_SHADES = 6,
-	COLOUR_BASIC_SHADES = 2 };
+	COLOUR_BASIC_SHADES = 2, COLOUR_DEPTHS = 10 };
 
 struct paint {
 	short ink, ground;
@@ -23,6 +23,9 @@ struct paint colour_of(enum colour_level level, enum plot_class class, int rank)
 bool colour_is_hatched(enum colour_level level, enum plot_class class, int rank);
 /* How many entries of a class have shades of their own, with their patterns. */
 int colour_shades(enum colour_level level);
+/* Of ground that lies so deep, from 0, the highest, to COLOUR_DEPTHS - 1, the lowest: the deeper
+ * the darker, two depths to a shade. Of 256 colours alone. */
+struct paint colour_depth(int depth);
 /* The cursor's cell; what is pegged or marked. Without colours: reversed. */
 struct paint colour_cursor(enum colour_level level);
 struct paint colour_outline(enum colour_level level);

@@ -46,6 +46,8 @@ void filling_add_said(const struct filling *filling, struct text *words);
 void filling_add_meaning(const struct filling *filling, struct text *words);
 /* What the cursor's field says, where it is so many columns wide and that has no room for it. */
 void filling_add_whole(const struct filling *filling, int columns, struct text *words);
+/* The words that field takes, where they are more than two. */
+void filling_add_choices(const struct filling *filling, struct text *words);
 /* What holds while that field is unset. */
 void filling_add_unset(const struct filling *filling, struct text *words);
 /* What a number alone is in. */

@@ -179,8 +179,8 @@ static void draw_foot(const struct layout *layout, const struct foot *foot)
 	draw_wrapped(&area, row, foot->lower.bytes, LOOK_PLAIN);
 }
 
-/* The whole of what the field has no room for; or what holds while it is unset, and what a number
- * without a unit is. */
+/* The whole of what the field has no room for; or the words it takes, what holds while it is unset,
+ * and what a number without a unit is. */
 static void add_details(const struct filling *filling, int columns, struct text *words)
 {
 	if (filling_is_end(filling))
@@ -188,6 +188,7 @@ static void add_details(const struct filling *filling, int columns, struct text 
 	filling_add_whole(filling, columns - field_column(filling_field(filling)), words);
 	if (words->length)
 		return;
+	filling_add_choices(filling, words);
 	filling_add_unset(filling, words);
 	filling_add_unit(filling, words);
 }

@@ -28,6 +28,22 @@ void filling_add_whole(const struct filling *filling, int columns, struct text *
 		text_add(words, typed);
 }
 
+void filling_add_choices(const struct filling *filling, struct text *words)
+{
+	enum { EXPLAINED = 2 }; /* so many words a field's meaning explains */
+	const char *const *choices = filling_field(filling)->rule->words;
+	struct text list = TEXT_EMPTY;
+	int count = 0;
+
+	if (!filling_is_choice(filling))
+		return;
+	for (; choices[count]; count++)
+		text_add_listed(&list, choices[count], !choices[count + 1]);
+	if (count > EXPLAINED)
+		text_add_sentence(words, "One of %s.", list.bytes);
+	text_fini(&list);
+}
+
 void filling_add_unset(const struct filling *filling, struct text *words)
 {
 	const struct field *field = filling_field(filling);

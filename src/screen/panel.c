@@ -3,6 +3,7 @@
 #include "screen/draw.h"
 #include "screen/width.h"
 
+#include <stdio.h>
 #include <string.h>
 
 enum { TITLE_ROWS = 1, STAR_COLUMNS = 1, HERE_TITLE = 6 };
@@ -160,10 +161,15 @@ static void draw_here_below(const struct area *area, const struct text *words)
 static void draw_here_foot(const struct layout *layout, const struct text *words)
 {
 	const struct area *area = &layout->here, inner = here_inner(layout);
+	char more[32];
+	int rows;
 
 	draw_rule(area, 0);
 	draw_text(area, 0, 2, " here ", LOOK_STRONG);
-	draw_wrapped(&inner, 1, words->bytes, LOOK_PLAIN);
+	rows = draw_wrapped(&inner, 1, words->bytes, LOOK_PLAIN);
+	snprintf(more, sizeof more, " %d more ", rows - area->rows);
+	if (rows > area->rows)
+		draw_right(area, 0, more, LOOK_PLAIN);
 }
 
 /* A page from its line `top` on. */

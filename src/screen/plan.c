@@ -186,8 +186,9 @@ static void draw_near(const struct scene *scene, const struct area *plan, struct
 
 /* Where the plan ends, if that is in view and there is room to show it: so many characters of it
  * are; and below that a caption. */
-static void draw_end(const struct editor *editor, const struct area *plan, struct place blocks)
+static void draw_end(const struct scene *scene, const struct area *plan, struct place blocks)
 {
+	const struct editor *editor = scene->editor;
 	const struct grain *grain = view_grain(&editor->view);
 	const struct ground *ground = &editor->plot->ground;
 	struct rectangle last = view_block(&editor->view, ground,
@@ -203,7 +204,7 @@ static void draw_end(const struct editor *editor, const struct area *plan, struc
 	if (has_right && has_bottom)
 		mvadd_wch(plan->row + rows, plan->column + columns, WACS_LRCORNER);
 	if (has_bottom && rows + 1 < plan->rows)
-		caption_draw(editor, &(struct area){ plan->row + rows + 1, plan->column,
+		caption_draw(scene, &(struct area){ plan->row + rows + 1, plan->column,
 			plan->rows - rows - 1, plan->columns });
 }
 
@@ -224,8 +225,11 @@ static void draw_cells(const struct scene *scene, const struct area *plan, struc
 			else
 				draw_near(scene, plan, to, cell);
 		}
-	plan_names_draw(scene, plan, blocks);
-	plan_levels_draw_points(scene, plan, blocks);
+	/* Names and figures would run into each other. */
+	if (scene->levels)
+		plan_levels_draw_points(scene, plan, blocks);
+	else
+		plan_names_draw(scene, plan, blocks);
 }
 
 void plan_draw(const struct editor *editor, const struct layout *layout)
@@ -239,7 +243,7 @@ void plan_draw(const struct editor *editor, const struct layout *layout)
 	} else {
 		draw_cells(&scene, &layout->plan, blocks);
 	}
-	draw_end(editor, &layout->plan, blocks);
+	draw_end(&scene, &layout->plan, blocks);
 }
 
 void plan_point(const struct editor *editor, const struct layout *layout)

@@ -1,20 +1,11 @@
 #include "screen/plan_levels.h"
-#include "base/number.h"
 #include "base/show.h"
 #include "editor/cards/levels_card.h"
 #include "screen/brush.h"
+#include "screen/draw.h"
+#include "screen/width.h"
 
 #include <string.h>
-
-enum { DEPTHS = 10 };
-
-/* What is to be shown; NULL: nothing. */
-static const struct levels *levels_of(const struct scene *scene)
-{
-	const struct levels *levels = &scene->editor->plot->details.levels;
-
-	return scene->editor->shows_levels && levels->step ? levels : NULL;
-}
 
 /* ---- Points ---------------------------------------------------------------------------------- */
 
@@ -28,7 +19,8 @@ static int room_of(const struct scene *scene, const struct levels *levels)
 }
 
 /* From a cell on; at the plan's far edge up to its end. What has no room there, or after what was
- * drawn before it in its row, is a dot. Returns the column after it. */
+ * drawn before it in its row and a gap, up to `free`, is a dot; in the midst of that it is nothing.
+ * Returns the column after what is there. */
 static int draw_drop(const struct scene *scene, const struct area *plan, int end, int free,
 	struct place cell, const char *words)
 {
@@ -39,6 +31,8 @@ static int draw_drop(const struct scene *scene, const struct area *plan, int end
 	int length = (int)strlen(words), from = is_last ? end - length : to.x;
 
 	if (from < free || from + length > end) {
+		if (to.x < free - 1)
+			return free - 1;
 		from = to.x;
 		words = ".";
 		length = 1;
@@ -63,7 +57,7 @@ void plan_levels_draw_points(const struct scene *scene, const struct area *plan,
 	struct place blocks)
 {
 	const struct editor *editor = scene->editor;
-	const struct levels *levels = levels_of(scene);
+	const struct levels *levels = scene->levels;
 	enum units units = plot_units(editor->plot);
 	struct text words = TEXT_EMPTY;
 
@@ -87,36 +81,71 @@ void plan_levels_draw_points(const struct scene *scene, const struct area *plan,
 
 /* ---- Depths ---------------------------------------------------------------------------------- */
 
-/* The ground in the middle of some cells. */
-static nm drop_amid(const struct scene *scene, const struct levels *levels, struct rectangle cells)
-{
-	nm cell = plot_cell(scene->editor->plot);
-
-	return levels_drop(levels, (cells.left + cells.right + 1) * cell / 2,
-		(cells.top + cells.bottom + 1) * cell / 2);
-}
-
 void plan_levels_draw_depths(const struct scene *scene, const struct area *plan,
 	struct place blocks)
 {
-	const struct levels *levels = levels_of(scene);
 	const struct editor *editor = scene->editor;
-	struct drop_range range;
 
-	if (!levels)
-		return;
-	range = levels_range(levels);
-	for (int y = 0; y < blocks.y; y++)
+	for (int y = 0; scene->levels && y < blocks.y; y++)
 		for (int x = 0; x < blocks.x; x++) {
 			struct rectangle cells = view_block(&editor->view, &editor->plot->ground,
 				(struct place){ x, y });
-			nm below = drop_amid(scene, levels, cells) - range.least;
-			nm depth = range.most == range.least ? 0 :
-				below * (DEPTHS - 1) / (range.most - range.least);
 			struct paint paint = rectangle_holds(cells, editor->cursor) ?
 				colour_cursor(scene->level) :
-				scene_ground(scene, scene_commonest(scene, cells));
+				scene_shade(scene, cells, scene_commonest(scene, cells));
 
-			brush_put(plan, y, x, (wchar_t)(L'0' + depth), paint);
+			brush_put(plan, y, x, (wchar_t)(L'0' + scene_depth(scene, cells)), paint);
 		}
+}
+
+/* ---- What depths mean ------------------------------------------------------------------------ */
+
+static bool has_digits(const struct scene *scene)
+{
+	return view_grain(&scene->editor->view)->down > 1;
+}
+
+/* As the plan has them: digits, shades or both. */
+static void draw_depths(const struct scene *scene, const struct area *area, int column)
+{
+	const struct paint plain = { .ink = COLOUR_DEFAULT, .ground = COLOUR_DEFAULT };
+
+	for (int depth = 0; depth < COLOUR_DEPTHS; depth++)
+		brush_put(area, 0, column + depth,
+			has_digits(scene) ? (wchar_t)(L'0' + depth) : L' ',
+			scene_is_shaded(scene) ? colour_depth(depth) : plain);
+}
+
+/* False where there is no room. */
+static bool draw_scale(const struct scene *scene, const struct area *area, const char *highest,
+	const char *lowest)
+{
+	int start = width_of(highest) + 1, after = start + COLOUR_DEPTHS + 1;
+
+	if (after + width_of(lowest) > area->columns)
+		return false;
+	draw_text(area, 0, 0, highest, LOOK_PLAIN);
+	draw_depths(scene, area, start);
+	draw_text(area, 0, after, lowest, LOOK_PLAIN);
+	return true;
+}
+
+bool plan_levels_draw_scale(const struct scene *scene, const struct area *area)
+{
+	enum units units = plot_units(scene->editor->plot);
+	struct text highest = TEXT_EMPTY, lowest = TEXT_EMPTY, below = TEXT_EMPTY;
+	bool is_drawn;
+
+	if (scene->range.least == scene->range.most ||
+	    !(scene_is_shaded(scene) || has_digits(scene)))
+		return false;
+	show_inches(&highest, scene->range.least, units);
+	show_inches(&lowest, scene->range.most, units);
+	text_print(&below, "%s below the string", lowest.bytes);
+	is_drawn = draw_scale(scene, area, highest.bytes, below.bytes) ||
+		draw_scale(scene, area, highest.bytes, lowest.bytes);
+	text_fini(&highest);
+	text_fini(&lowest);
+	text_fini(&below);
+	return is_drawn;
 }

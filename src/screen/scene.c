@@ -8,6 +8,7 @@ enum { LETTER_EVERY = 5 };
 struct scene scene_of(const struct editor *editor)
 {
 	const struct details *details = &editor->plot->details;
+	const struct levels *levels = &details->levels;
 	int counts[CLASSES] = { 0 };
 	struct place at = editor->cursor;
 	struct scene scene = { .editor = editor, .mirror = mirror_of(editor->plot),
@@ -21,6 +22,10 @@ struct scene scene_of(const struct editor *editor)
 			at.y + editor->carried.ground.rows - 1 };
 	for (size_t i = 0; i < details->legend_count; i++)
 		scene.ranks[(int)details->legend[i].letter] = counts[details->legend[i].class]++;
+	if (editor->shows_levels && levels->step) {
+		scene.levels = levels;
+		scene.range = levels_range(levels);
+	}
 	return scene;
 }
 
@@ -71,6 +76,28 @@ bool scene_has_shade(const struct scene *scene, char letter)
 	return scene->ranks[(int)letter] < colour_shades(scene->level);
 }
 
+bool scene_is_shaded(const struct scene *scene)
+{
+	return scene->level == COLOUR_FINE && scene->levels &&
+		scene->range.least < scene->range.most;
+}
+
+int scene_depth(const struct scene *scene, struct rectangle cells)
+{
+	nm cell = plot_cell(scene->editor->plot);
+	nm drop = levels_drop(scene->levels, (cells.left + cells.right + 1) * cell / 2,
+		(cells.top + cells.bottom + 1) * cell / 2);
+	nm most = scene->range.most - scene->range.least;
+
+	return most ? (int)((drop - scene->range.least) * (COLOUR_DEPTHS - 1) / most) : 0;
+}
+
+struct paint scene_shade(const struct scene *scene, struct rectangle cells, char letter)
+{
+	return scene_is_shaded(scene) ? colour_depth(scene_depth(scene, cells)) :
+		scene_ground(scene, letter);
+}
+
 bool scene_is_outlined(const struct scene *scene, struct rectangle cells)
 {
 	const struct rectangle *r = &scene->outline;
@@ -94,11 +121,13 @@ bool scene_is_covered(const struct scene *scene, int x, int y)
 
 struct paint scene_paint(const struct scene *scene, int x, int y)
 {
+	struct rectangle cell = { x, y, x, y };
+
 	if (is_cursor(scene, x, y))
 		return colour_cursor(scene->level);
-	if (scene_is_outlined(scene, (struct rectangle){ x, y, x, y }))
+	if (scene_is_outlined(scene, cell))
 		return colour_outline(scene->level);
-	return scene_ground(scene, scene_letter(scene, x, y));
+	return scene_shade(scene, cell, scene_letter(scene, x, y));
 }
 
 /* ---- Letters and lines ----------------------------------------------------------------------- */

@@ -20,6 +20,8 @@ struct scene {
 	struct rectangle stamp;   /* what is carried, at the cursor */
 	bool has_stamp;
 	int ranks[128];           /* of each letter among those of its class */
+	const struct levels *levels; /* those that are shown; NULL: none are */
+	struct drop_range range;     /* of these; where none are, of 0 alone */
 };
 
 /* The editor is drawn (editor_draw); the scene holds until it changes. */
@@ -34,6 +36,13 @@ struct paint scene_ground(const struct scene *scene, char letter);
 bool scene_is_hatched(const struct scene *scene, char letter);
 /* Whether it has one that no entry before it has. */
 bool scene_has_shade(const struct scene *scene, char letter);
+/* Whether ground is in shades of how deep it lies rather than in those of what it is: while levels
+ * are shown that are not all alike, in 256 colours. */
+bool scene_is_shaded(const struct scene *scene);
+/* How deep the middle of cells lies, 0..COLOUR_DEPTHS - 1, where levels are shown. */
+int scene_depth(const struct scene *scene, struct rectangle cells);
+/* Of cells of which this letter is the commonest: in the shade of either. */
+struct paint scene_shade(const struct scene *scene, struct rectangle cells, char letter);
 /* Of a cell: that of its ground, of an outline or of the cursor. */
 struct paint scene_paint(const struct scene *scene, int x, int y);
 /* Whether one of the cells is on the outline. */

@@ -33,6 +33,14 @@ static void build_compute(struct takeoff *t, const struct basis *basis)
 	fences_compute(&t->fences, basis);
 }
 
+/* Those that walls are dug in by: where no levels are measured all ground counts as level. */
+static const struct wall_levels *levels_to_dig(const struct takeoff *takeoff)
+{
+	static const struct wall_levels none = { .count = 0 };
+
+	return takeoff->levelling.step > 0 ? &takeoff->wall_levels : &none;
+}
+
 /* What is dug, by survey, walls and fences. What looks at the ground of the zones comes right after
  * them, so that it can be let go of. */
 static void zones_find(struct takeoff *t, const struct basis *basis)
@@ -45,18 +53,22 @@ static void zones_find(struct takeoff *t, const struct basis *basis)
 	if (!stop_asked())
 		fabric_compute(&t->fabric, basis, &t->zones, &ground);
 	if (!stop_asked())
-		levelling_compute(&t->levelling, basis, &t->zones, &ground.cover, &t->embeds);
+		levelling_compute(&t->levelling, basis, &(struct cut_ground){ &t->zones,
+			&ground.cover, &t->embeds, &t->wall_levels });
 	if (!stop_asked())
-		over_bases_find(&t->over_bases, basis, &t->zones, &ground, &t->walls, &t->embeds);
+		over_bases_find(&t->over_bases, basis, &t->zones, &ground.cover,
+			&(struct over_ground){ &t->walls, &t->embeds, levels_to_dig(t) });
 	if (!stop_asked())
-		service_lines_find(&t->services, basis, &t->zones, &ground.cover, &t->fences);
+		service_lines_find(&t->services, basis, &(struct work_ground){ &t->zones,
+			&ground.cover, cut_fills_grade_others(&t->levelling.volumes) }, &t->fences);
 	arena_clear(&ground.arena);
 }
 
 /* What is laid and filled there. */
 static void ground_compute(struct takeoff *t, const struct basis *basis)
 {
-	const struct fill_ground ground = { &t->walls, &t->embeds, &t->over_bases };
+	const struct fill_ground ground = { &t->walls, &t->embeds, &t->over_bases,
+		levels_to_dig(t) };
 
 	fill_compute(&t->fills, basis, &ground);
 	bed_snags_add(basis, &ground, &t->fills);

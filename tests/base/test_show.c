@@ -135,6 +135,8 @@ static const struct {
 	{ 0, UNITS_IMPERIAL, "0.0 cu ft" }, { 9.5 * CU_FT, UNITS_IMPERIAL, "9.5 cu ft" },
 	{ 26.9 * CU_FT, UNITS_IMPERIAL, "26.9 cu ft" },
 	{ 26.96 * CU_FT, UNITS_IMPERIAL, "1.00 cu yd" },
+	{ -9.5 * CU_FT, UNITS_IMPERIAL, "-9.5 cu ft" },
+	{ -36 * CU_FT, UNITS_IMPERIAL, "-1.33 cu yd" }, { -0.516, UNITS_METRIC, "-0.52 m3" },
 	{ 27 * CU_FT, UNITS_IMPERIAL, "1.00 cu yd" }, { 36 * CU_FT, UNITS_IMPERIAL, "1.33 cu yd" },
 	{ 0, UNITS_METRIC, "0 L" }, { 0.052, UNITS_METRIC, "52 L" },
 	{ 0.0994, UNITS_METRIC, "99 L" },

@@ -145,7 +145,8 @@ START_TEST(a_further_line_goes_to_the_service_that_is_picked_and_one_alone_can_g
 	ck_assert_str_eq(b->first, "Lamp");
 	ck_assert_uint_eq(around(b)->services.items[0].routes.count, 2);
 	go(b, 3, 2);
-	check_here(b, "Power left: Lamp, depth not known, to lay\n");
+	/* NFPA 70, National Electrical Code, 2020, Table 300.5, as quoted: direct burial */
+	check_here(b, "Power left: Lamp, 24 in deep, to lay\n");
 	desk_do(b, ACT_AROUND_OUT);
 	desk_says(b, "Removed: Lamp; Backspace takes it back.");
 	ck_assert_uint_eq(around(b)->services.items[0].routes.count, 1);
@@ -264,7 +265,7 @@ START_TEST(a_house_may_stand_beyond_the_plan)
 	ck_assert_int_eq(cells->top, -12);
 	ck_assert_int_eq(cells->right, 13);
 	ck_assert_int_eq(cells->bottom, -3);
-	desk_says(b, "House: Number 4, 16 ft x 10 ft;");
+	desk_says(b, "House: Number 4, 16 ft x 10 ft, above the plan;");
 	plot_check(b->editor.plot);
 	desk_type(b, "#");
 	desk_asked(b, "A house");
@@ -381,9 +382,9 @@ static const struct {
 	{ "Number 4", "Width: 3 ft; Height: 20 ft", "A house", "Width: 12 in" },
 	{ "Limes", "Height: 30 ft", "Shade", "Height: 480 in" },
 	{ "Pier, 9 ft", "Length: 3 ft; Across from the left: 1 ft", "A tie", "Length: 108 in" },
-	{ "Pear", "Radius: 4", "Kept: a circle",
+	{ "Pear", "Radius: 4", "Kept: a tree, or what else is round",
 		"Radius: 24 in" },
-	{ "Wall", "Name: Old wall; New note, type it: Dry.", "Kept: a rectangle",
+	{ "Wall", "Name: Old wall; New note, type it: Dry.", "Kept: a wall or a cover",
 		"Depth: 1 cell" },
 	{ "Where deliveries are put down", "Across from the left: 0", "Deliveries are put down",
 		"Down from the top: 5" },

@@ -52,7 +52,7 @@ START_TEST(drops_are_entered_one_after_the_other_each_a_step_of_its_own)
 	measure(b);
 	ck_assert_int_eq(levels(b)->step, 5 * NM_PER_FOOT);
 	drops_are(b, "1 2.5 3; 0.5 13 0");
-	desk_says(b, "6 drops, from 0 in to 13 in below the string.");
+	desk_says(b, "6 drops, from 0 in to 13 in below the string; 1 of them 0.");
 	ck_assert(b->editor.shows_levels);
 	plot_check(b->editor.plot);
 	desk_press(b, PRESS_BACKSPACE);
@@ -144,6 +144,17 @@ START_TEST(the_cell_under_the_cursor_says_how_deep_it_lies)
 	here_words(&b->editor, &text);
 	ck_assert_msg(strstr(text.bytes, "Ground 3/4\302\240in below the string\n"), "%s",
 		text.bytes);
+	ck_assert_ptr_null(strstr(text.bytes, "Finished"));
+	text_clear(&text);
+	/* 2 % of 4 ft to the east is 0.96 in, and of the half cell to its middle 0.12 in */
+	desk_answer(b, ROWS { "Across from the left: 0; Level there: 1; Fall: 2; "
+		"It falls: towards; Bearing: 90", NULL });
+	desk_do(b, ACT_FINISH);
+	b->editor.cursor = (struct place){ 4, 0 };
+	desk_refresh(b);
+	here_words(&b->editor, &text);
+	ck_assert_msg(strstr(text.bytes, "Finished ground 2\302\2401/16\302\240in below the "
+		"string\n"), "%s", text.bytes);
 	text_fini(&text);
 	desk_free(b);
 }

@@ -3,6 +3,7 @@
 #include "report/compare/bought.h"
 #include "report/compare/compare.h"
 #include "report/json/json.h"
+#include "support/around.h"
 #include "support/details.h"
 #include "support/garden.h"
 #include "support/golden.h"
@@ -74,6 +75,36 @@ START_TEST(two_plans_are_compared_in_full)
 	print_text(&text, &comparison);
 	golden_check("compare.txt", text.bytes);
 	text_fini(&text);
+}
+END_TEST
+
+/* What a row says nothing about is not in its title; a net below 0 is in the unit of its size. */
+START_TEST(titles_leave_out_what_is_not_told_and_nets_have_the_unit_of_their_size)
+{
+	static const char *const rows[] = { "..........", ".pppp.lll.", ".pppp.lll.", NULL };
+	static const char around[] = "levels 10 ft\n  %s, %s\n  %s, %s\nfinish 0,0 0 in\n"
+		"keep \"Pear\" %s\n  at 7,2\n";
+	static const char *const deep[VERSIONS] = { "12 in", "24 in" };
+	static const char *const wide[VERSIONS] = { "1 ft", "2 ft" };
+	struct comparison comparison;
+	struct text text = TEXT_EMPTY, lines = TEXT_EMPTY;
+
+	for (int i = 0; i < VERSIONS; i++) {
+		text_clear(&lines);
+		text_print(&lines, around, deep[i], deep[i], deep[i], deep[i], wide[i]);
+		garden_rows(&gardens[i], rows);
+		around_add(&gardens[i].plot, lines.bytes);
+		garden_count(&gardens[i]);
+	}
+	compare(&comparison, &gardens[OLD], &gardens[NEW]);
+	print_text(&text, &comparison);
+	ck_assert_msg(strstr(text.bytes, "\nPear, By hand L1 l, lawn  ") != NULL, "%s", text.bytes);
+	ck_assert_msg(!strstr(text.bytes, ", -"), "%s", text.bytes);
+	/* 30 sq ft filled by 1 ft, then 2 ft */
+	ck_assert_msg(strstr(text.bytes, "-1.11 cu yd  -2.22 cu yd  -1.11 cu yd") != NULL, "%s",
+		text.bytes);
+	text_fini(&text);
+	text_fini(&lines);
 }
 END_TEST
 
@@ -445,6 +476,7 @@ Suite *test_suite(void)
 
 	tcase_add_checked_fixture(all, NULL, teardown);
 	tcase_add_test(all, two_plans_are_compared_in_full);
+	tcase_add_test(all, titles_leave_out_what_is_not_told_and_nets_have_the_unit_of_their_size);
 	tcase_add_test(all, of_other_units_all_is_in_those_of_the_new_plot);
 	tcase_add_test(all, of_a_plan_and_itself_nothing_differs);
 	tcase_add_test(all, nothing_differs_only_where_the_takeoffs_are_the_same);

@@ -62,20 +62,20 @@ static void says_volume(const char *words, double cubic_metres)
 
 static const struct { const char *lines, *words; } told[] = {
 	{ FLAT, "Drops below the level string line were measured every 4 ft: 6 of them in the "
-		"plan. No other finished ground is told: it stays as it is, and all is dug as deep "
-		"as it would be on level ground." },
-	{ FLAT "finish 1,2 3 in\n", "The finished ground is level, from 3 in below the string at "
+		"plan. No other finished ground is told: it stays as it is, and all but walls is "
+		"dug as deep as it would be on level ground." },
+	{ FLAT "finish 1,2 3 in\n", "The finished ground is level, 3 in below the string at "
 		"1 ft across, 2 ft down." },
 	{ FLAT "finish 1,2 3 in\nfall 2.5 % towards 112.5\n", "The finished ground falls 2.5 % "
-		"towards 112.5 degrees from true north, from 3 in below the string at 1 ft across, "
-		"2 ft down." },
+		"towards 112.5 degrees from true north, down right on the plan, from 3 in below "
+		"the string at 1 ft across, 2 ft down." },
 	{ FLAT "fall 2 % towards 90\n", "The finished ground falls 2 % towards 90 degrees from "
-		"true north, from the ground as it is at the datum." },
+		"true north, right on the plan, from the ground as it is at the datum." },
 	{ FLAT "fall 5 % away\n" HOUSE, "The finished ground falls 5 % away from the house, from "
 		"the ground as it is at the house." },
 	{ FLAT "fall 5 % away\n", "No other finished ground is told" },
 	{ FLAT "finish 1,2 3 in\nfall 5 % away\n", "The finished ground is level, since no house "
-		"is told that it could fall away from, from 3 in below the string" },
+		"is told that it could fall away from, 3 in below the string" },
 	{ "finish 0,0 3 in\n", "No drops are measured: what is dug is counted as if the ground lay "
 		"as it is to be finished. The finished ground is level" },
 };
@@ -118,8 +118,7 @@ START_TEST(more_that_is_filled_is_said_so)
 	garden_rectangle(&garden, '.', 8, 4);
 	plot_add_lines(&garden.plot, FLAT "finish 0,0 3 in\n");
 	print();
-	says("To the formation, cell by cell: cut 0.0 cu ft, fill 8.0 cu ft; 8.0 cu ft more is "
-		"filled than cut.");
+	says("To the formation, cell by cell: fill 8.0 cu ft, nothing to cut.");
 	says("; for 8.0 cu ft, in place, there is not enough: 11.1 cu ft is to be brought, loose.");
 	says("Other ground: graded alone, 8.0 cu ft");
 	/* each square of 4 ft */
@@ -147,22 +146,24 @@ START_TEST(drops_are_listed_from_the_first_hundred_on_counted)
 	print();
 	says("10 ft   0 in      0 in      0 in       0 in 0 in    1 ft");
 	says("0 in    9 ft      0 in      0 in       0 in and 21 more; --json lists them.");
-	says("cut 0.0 cu ft, fill 0.0 cu ft; as much is cut as filled.");
+	says("cut 0.0 cu ft, nothing to fill.");
 }
 END_TEST
 
 /* ---- Level ground ---------------------------------------------------------------------------- */
 
-/* What the set-out tells of heights. */
-static void without_levels_of_points(cJSON *setout)
+/* Points of the set-out have theirs. */
+static void drop_points_levels(const cJSON *setout)
 {
-	cJSON *string, *point;
+	const cJSON *string;
+	cJSON *point;
 
-	cJSON_ArrayForEach(string, cJSON_GetObjectItemCaseSensitive(setout, "strings"))
-		cJSON_ArrayForEach(point, cJSON_GetObjectItemCaseSensitive(string, "points")) {
+	cJSON_ArrayForEach(string, json_get(setout, "strings")) {
+		cJSON_ArrayForEach(point, json_get(string, "points")) {
 			cJSON_DeleteItemFromObjectCaseSensitive(point, "ground_m");
 			cJSON_DeleteItemFromObjectCaseSensitive(point, "formations");
 		}
+	}
 }
 
 static char *json_without_levels(void)
@@ -175,7 +176,7 @@ static char *json_without_levels(void)
 
 	for (size_t i = 0; i < sizeof keys / sizeof *keys; i++)
 		cJSON_DeleteItemFromObjectCaseSensitive(root, keys[i]);
-	without_levels_of_points(cJSON_GetObjectItemCaseSensitive(root, "setout"));
+	drop_points_levels(json_get(root, "setout"));
 	bytes = cJSON_PrintUnformatted(root);
 	cJSON_Delete(root);
 	text_fini(&text);

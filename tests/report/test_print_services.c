@@ -75,12 +75,13 @@ START_TEST(what_is_dug_by_hand_is_listed_by_line_and_place)
 	open("service gas \"Gas\" existing\n  line 5,0 5,5\nkeep \"Pear\" 1 ft\n  at 7,2\n"
 		"keep \"Shed\"\n  from 9,0 to 10,5\n");
 	printed(1u << PART_SERVICES);
-	shows("Near Gas (gas): 20.0 sq ft of ground, of which:\n");
+	says("Near Gas (gas), from 5 ft across, 0 in down, to 5 ft down: 20.0 sq ft of ground, of "
+		"which:");
 	shows("  P1 path  6.0 sq ft  3 ft to 5 ft  1 ft to 4 ft\n");
 	shows("  L1 lawn  3.0 sq ft  6 ft to 7 ft  1 ft to 4 ft\n");
 	says("of edging. The pins of 6.0 sq ft of fabric.");
-	shows("Within Pear: 4.0 sq ft of ground, of which:\n");
-	shows("Within Shed: nothing is worked there.\n");
+	shows("Within Pear, 1 ft round 7 ft across, 2 ft down: 4.0 sq ft of ground, of which:\n");
+	shows("Within Shed, 9 ft to 10 ft across, 0 in to 5 ft down: nothing is worked there.\n");
 	shows_not("To lay");
 }
 END_TEST
@@ -99,15 +100,39 @@ START_TEST(a_line_to_lay_has_its_trench_and_its_sleeves)
 	open("service power \"Lamp\" to-lay\n  line 0,2 6,2\nservice drain \"Gully\" to-lay\n"
 		"  line 0,5 6,5\n");
 	printed(1u << PART_SERVICES);
-	says("Lamp (power): trench 6 ft long, 6 in wide and 28 in deep, 7.0 cu ft dug and put "
-		"back; the line's top 24 in down. 1 sleeve: 6 ft (0 in to 6 ft across, 2 ft "
+	says("Lamp (power), from 0 in across, 2 ft down, to 6 ft across: trench 6 ft long, 6 in "
+		"wide and 28 in deep, 7.0 cu ft dug and put back; the line's top 24 in down. "
+		"1 sleeve: 6 ft (0 in to 6 ft across, 2 ft "
 		"down).");
 	says("It runs under nothing that is built.");
+	shows_not("finished ground");
 	says("Table 300.5, as quoted: direct burial cable 24 in,");
 	plot_set(&garden.plot, 0, HEAD_UNITS, "metric");
 	printed(1u << PART_SERVICES);
 	says("150 mm wide and 700 mm deep");
 	shows_not("24 in");
+}
+END_TEST
+
+/* However many corners and lines it has. */
+START_TEST(a_line_is_told_from_point_to_point)
+{
+	open("service water \"Pipe\" to-lay\n  line 0,2 6,2 6,4 3,4\n  line 8,0 8,5\n"
+		"finish 0,0 1 in\n");
+	printed(1u << PART_SERVICES);
+	says("Pipe (water), from 0 in across, 2 ft down, to 6 ft across, to 4 ft down, to 3 ft "
+		"across; from 8 ft across, 0 in down, to 5 ft down: trench 16 ft long");
+	says("Depths are below the finished ground.");
+}
+END_TEST
+
+START_TEST(ground_that_is_graded_is_told_by_hand_too)
+{
+	open("keep \"Pear\" 1 ft\n  at 1,5\n");
+	plot_add_lines(&garden.plot, "levels 10 ft\n  0 in, 0 in\n  0 in, 0 in\n"
+		"finish 0,0 1 in\n");
+	printed(1u << PART_SERVICES);
+	says("other ground, graded 2.0 sq ft 0 in to 2 ft 4 ft to 5 ft");
 }
 END_TEST
 
@@ -205,6 +230,8 @@ Suite *test_suite(void)
 	tcase_add_test(part, holes_are_named_as_on_the_plan);
 	tcase_add_test(part, a_line_to_lay_has_its_trench_and_its_sleeves);
 	tcase_add_test(part, depths_defer_to_local_code);
+	tcase_add_test(part, a_line_is_told_from_point_to_point);
+	tcase_add_test(part, ground_that_is_graded_is_told_by_hand_too);
 	tcase_add_checked_fixture(notice, NULL, teardown);
 	tcase_add_loop_test(notice, the_notice_stands_at_the_front_or_a_line_to_write_it_on, 0, 3);
 	tcase_add_test(notice, the_first_step_of_the_work_names_the_notice);

@@ -205,6 +205,24 @@ START_TEST(a_supplier_is_asked_for_panels_that_fit_between_the_posts)
 }
 END_TEST
 
+/* Two fences with panels alike, bought as one thing; the holes of each are told by its name. */
+START_TEST(panels_of_two_fences_are_named_once_and_their_holes_apart)
+{
+	const char *row;
+
+	garden_fini(&garden);
+	garden_rectangle(&garden, 'p', 12, 8);
+	plot_add_lines(&garden.plot, "fence \"North\"\n  run 0,0 12,0\n"
+		"fence \"South\"\n  run 0,8 6,8\n");
+	print(NULL);
+	row = strstr(page.bytes, "Fence panel");
+	ck_assert(row && !strstr(row + 1, "Fence panel 8 ft x 3 ft;"));
+	ck_assert(!shows("Fences: post holes"));
+	ck_assert(shows("\nNorth: post holes, 1.8 sq ft, 30 in deep, 4.5 cu ft\n"));
+	ck_assert(shows("\nSouth: post holes, 1.2 sq ft, 30 in deep, 3.0 cu ft\n"));
+}
+END_TEST
+
 /* 25 kg are more than 23. 12 L of concrete a bag, 9.5 L one of 20 kg: as bags are sold, common
  * practice, no published source. */
 START_TEST(in_metres_lighter_bags_are_of_whole_kilograms)
@@ -510,6 +528,7 @@ Suite *test_suite(void)
 	tcase_add_test(costs, what_is_hauled_away_is_not_said_to_be_brought);
 	tcase_add_test(costs, who_works_alone_is_told_of_lighter_bags);
 	tcase_add_test(costs, a_supplier_is_asked_for_panels_that_fit_between_the_posts);
+	tcase_add_test(costs, panels_of_two_fences_are_named_once_and_their_holes_apart);
 	tcase_add_test(costs, in_metres_lighter_bags_are_of_whole_kilograms);
 	tcase_add_test(costs, where_the_book_has_bags_no_others_are_offered);
 	return suite;

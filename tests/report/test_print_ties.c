@@ -126,6 +126,30 @@ static void check_tie(const struct read_tie *tie, nm length, const char *name)
 	ck_assert_str_eq(tie->name, name);
 }
 
+/* A point that is held at a known place may still be turned about: common practice, no published
+ * source. */
+START_TEST(where_the_datum_alone_is_tied_room_is_left_for_the_base_lines_other_end)
+{
+	static const char turns[] = "tape the base line's other end, 8 ft across, to a fixed point "
+		"too: ________ from ____________.";
+
+	garden_rectangle(&garden, 'p', 8, 4);
+	set_out();
+	print_part();
+	has_not("may turn");
+	put_tie(0, 0, "House corner", FEET(12, 0));
+	put_tie(0, 0, "Gate pier", FEET(9, 0));
+	put_tie(0, 0, "Oak", FEET(7, 0));
+	set_out();
+	print_part();
+	has(turns);
+	put_tie(0, 4, "House corner", FEET(16, 0));
+	set_out();
+	print_part();
+	has_not("may turn");
+}
+END_TEST
+
 START_TEST(the_datums_ties_fill_the_room_that_is_left_for_them)
 {
 	struct read_tie ties[4];
@@ -275,6 +299,8 @@ Suite *test_suite(void)
 	TCase *ties = suite_case(suite, "ties");
 
 	tcase_add_checked_fixture(ties, setup, teardown);
+	tcase_add_test(ties,
+		where_the_datum_alone_is_tied_room_is_left_for_the_base_lines_other_end);
 	tcase_add_test(ties, the_datums_ties_fill_the_room_that_is_left_for_them);
 	tcase_add_test(ties, other_ties_stand_with_their_place);
 	tcase_add_test(ties, without_a_tie_of_the_datum_its_room_stays_blank);

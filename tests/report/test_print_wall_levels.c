@@ -66,9 +66,9 @@ START_TEST(beds_and_corners_have_their_readings)
 		"\n"
 		"Walls are level, ground falls: the first course lies so deep that the whole\n"
 		"embed is in the ground where that is lowest. Where it rises the wall stands\n"
-		"deeper and shows less; with a minus the ground stands over it. Blocks, soil and\n"
-		"dig are counted with the embed alone. The wall's top is its cap's, where it has\n"
-		"one. Common practice, no published source.\n"
+		"deeper and shows less; with a minus the ground stands over it. The dig, what\n"
+		"goes back outside and the soil are counted so. The wall's top is its cap's,\n"
+		"where it has one. Common practice, no published source.\n"
 		TABLES);
 }
 END_TEST

@@ -10,6 +10,11 @@ START_TEST(north_is_where_it_is_on_the_plan)
 	for (size_t i = 0; i < sizeof bearings / sizeof *bearings; i++)
 		ck_assert_int_eq(scale_north(bearings[i][0] * INT64_C(1000000)), bearings[i][1]);
 	ck_assert_str_eq(scale_ways[scale_north(90 * INT64_C(1000000))], "left");
+	/* The top looks north-west: what falls to the south-east falls down the plan. */
+	ck_assert_str_eq(scale_ways[scale_towards(315 * INT64_C(1000000),
+		135 * INT64_C(1000000))], "down");
+	ck_assert_str_eq(scale_ways[scale_towards(359 * INT64_C(1000000), 0)], "up");
+	ck_assert_str_eq(scale_ways[scale_towards(0, 359 * INT64_C(1000000))], "up");
 }
 END_TEST
 

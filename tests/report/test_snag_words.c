@@ -330,9 +330,14 @@ static const struct {
 		{ 1 * MILLION + 240000, 5 * MILLION, FEET(10, 0) },
 		"Within 10 ft of a house finished ground falls towards it by 1.2 %: let it fall "
 		"away by 5.0 % or more, else water stands at its walls." },
-	{ SNAG_FALL_HOUSE, FALL_LITTLE, UNITS_METRIC, { MILLION, 2 * MILLION, MM(3000) },
-		"Within 3 m of a house finished ground falls away from it by only 1.0 %, less than "
-		"2.0 %." },
+	{ SNAG_FALL_HOUSE, FALL_LITTLE, UNITS_METRIC, { 2 * MILLION - 1000, 2 * MILLION,
+		MM(3000) },
+		"Within 3 m of a house finished ground falls away from it by only 1.999 %, less "
+		"than 2.0 %." },
+	{ SNAG_FALL_HOUSE, FALL_LITTLE, UNITS_METRIC, { 2 * MILLION - 12000, 2 * MILLION,
+		MM(3000) },
+		"Within 3 m of a house finished ground falls away from it by only 1.99 %, less "
+		"than 2.0 %." },
 	{ SNAG_NAME_OPEN, 0, UNITS_IMPERIAL, { 0 },
 		"A name stands here on open ground: it names nothing." },
 	{ SNAG_MIRROR_BROKEN, 0, UNITS_IMPERIAL, { 0 },

@@ -90,6 +90,8 @@ START_TEST(what_is_written_can_be_read_on_every_ground)
 			check_fine(colour_of(COLOUR_FINE, class, rank));
 			check_basic(colour_of(COLOUR_BASIC, class, rank));
 		}
+	for (int depth = 0; depth < COLOUR_DEPTHS; depth++)
+		check_fine(colour_depth(depth));
 	check_fine(colour_cursor(COLOUR_FINE));
 	check_basic(colour_cursor(COLOUR_BASIC));
 	check_fine(colour_outline(COLOUR_FINE));
@@ -196,6 +198,41 @@ START_TEST(shades_of_a_class_differ_in_lightness)
 }
 END_TEST
 
+/* Green and blue alike, and red no more than they are: one hue, cyan. */
+START_TEST(depths_are_of_one_hue_two_to_a_shade_and_the_deeper_the_darker_for_all)
+{
+	static const double well_apart = 10; /* ours */
+
+	for (int depth = 0; depth < COLOUR_DEPTHS; depth++) {
+		int ground = colour_depth(depth).ground;
+		struct colour colour = fine_colour(ground);
+
+		ck_assert_double_eq(colour.green, colour.blue);
+		ck_assert_double_lt(colour.red, colour.green);
+		if (depth % 2) {
+			ck_assert_int_eq(ground, colour_depth(depth - 1).ground);
+			continue;
+		}
+		for (int vision = 0; depth && vision < VISIONS; vision++)
+			ck_assert_double_gt(
+				lab_of(fine_colour(colour_depth(depth - 1).ground), vision).l -
+				lab_of(colour, vision).l, well_apart);
+	}
+}
+END_TEST
+
+START_TEST(cursor_and_outline_are_like_no_depth)
+{
+	int cursor = colour_cursor(COLOUR_FINE).ground;
+	int outline = colour_outline(COLOUR_FINE).ground;
+
+	for (int depth = 0; depth < COLOUR_DEPTHS; depth++) {
+		ck_assert_double_gt(apart(cursor, colour_depth(depth).ground), 20);
+		ck_assert_double_gt(apart(outline, colour_depth(depth).ground), 20);
+	}
+}
+END_TEST
+
 START_TEST(cursor_outline_and_fence_are_like_no_ground)
 {
 	int cursor = colour_cursor(COLOUR_FINE).ground;
@@ -242,6 +279,9 @@ Suite *test_suite(void)
 	tcase_add_test(colours, the_first_grounds_are_told_apart_by_all_kinds_of_colour_vision);
 	tcase_add_test(colours, the_second_of_a_class_is_no_other_classs_first);
 	tcase_add_test(colours, shades_of_a_class_differ_in_lightness);
+	tcase_add_test(colours,
+		depths_are_of_one_hue_two_to_a_shade_and_the_deeper_the_darker_for_all);
+	tcase_add_test(colours, cursor_and_outline_are_like_no_depth);
 	tcase_add_test(colours, cursor_outline_and_fence_are_like_no_ground);
 	tcase_add_test(colours,
 		of_eight_colours_every_second_entry_has_a_pattern_and_without_any_none_has);

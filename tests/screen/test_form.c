@@ -71,9 +71,8 @@ static bool is_below_view(enum attribute a)
 	enum block_kind block = attribute_block(a);
 	int above = block == BLOCK_BED ? 2 : 0; /* its name and its letter */
 
-	for (int before = (int)block_first(block); before < (int)a; before++)
-		above += block != BLOCK_ALLOW ||
-			attribute_row((enum attribute)before)->card == attribute_row(a)->card;
+	for (enum attribute before = block_first(block); before < a; before++)
+		above += attribute_row(before)->card == attribute_row(a)->card;
 	return above >= IN_VIEW;
 }
 

@@ -7,6 +7,8 @@
 #include "support/plots.h"
 #include "support/runner.h"
 
+#include <string.h>
+
 #define ROWS (const char *[])
 
 /* A cell's lines: | at its right, _ below it, L both, and heavier for a fence: ! = #; for a service
@@ -192,6 +194,66 @@ START_TEST(shades_go_by_the_order_in_the_legend)
 }
 END_TEST
 
+/* 3 by 2 cells of a foot, from 0 at the left to 6 in at the right, where the second drop is. */
+static struct desk *sit_on_slope(const nm drops[4])
+{
+	struct desk *b = desk_new(ROWS { "b.p", "b.p", NULL });
+	struct levels *levels = &editor_edit(&b->editor)->details.levels;
+
+	levels_init(levels, 3 * NM_PER_FOOT, 2, 2);
+	memcpy(levels->drops, drops, 4 * sizeof *drops);
+	editor_stroke(&b->editor);
+	b->editor.shows_levels = true;
+	b->editor.cursor = (struct place){ 0, 1 };
+	return b;
+}
+
+#define IN NM_PER_INCH
+
+/* The middles of the cells are at 1/6, 3/6 and 5/6 of the way: 9 times that, whole. */
+START_TEST(while_levels_are_shown_ground_has_the_shade_of_its_depth)
+{
+	struct desk *b = sit_on_slope((const nm[]){ 2 * IN, 8 * IN, 2 * IN, 8 * IN });
+	struct scene scene = scene_of(&b->editor);
+	static const int depths[] = { 1, 4, 7 };
+
+	scene.level = COLOUR_FINE;
+	ck_assert(scene_is_shaded(&scene));
+	for (int x = 0; x < 3; x++) {
+		ck_assert_int_eq(scene_depth(&scene, (struct rectangle){ x, 0, x, 0 }), depths[x]);
+		ck_assert_int_eq(scene_paint(&scene, x, 0).ground, colour_depth(depths[x]).ground);
+	}
+	ck_assert_int_eq(scene_depth(&scene, (struct rectangle){ 0, 0, 2, 1 }), 4);
+	ck_assert_int_eq(scene_paint(&scene, 0, 1).ground, colour_cursor(COLOUR_FINE).ground);
+	b->editor.shows_levels = false;
+	scene = scene_of(&b->editor);
+	scene.level = COLOUR_FINE;
+	ck_assert(!scene_is_shaded(&scene));
+	ck_assert_int_eq(scene_paint(&scene, 0, 0).ground, scene_ground(&scene, 'b').ground);
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(levels_that_are_all_alike_and_those_in_few_colours_have_no_shades)
+{
+	struct desk *b = sit_on_slope((const nm[]){ 5 * IN, 5 * IN, 5 * IN, 5 * IN });
+	struct scene scene = scene_of(&b->editor);
+
+	scene.level = COLOUR_FINE;
+	ck_assert(!scene_is_shaded(&scene));
+	ck_assert_int_eq(scene_depth(&scene, (struct rectangle){ 2, 0, 2, 0 }), 0);
+	desk_free(b);
+	b = sit_on_slope((const nm[]){ 0, 5 * IN, 0, 5 * IN });
+	scene = scene_of(&b->editor);
+	ck_assert(!scene_is_shaded(&scene));
+	ck_assert_int_eq(scene_paint(&scene, 2, 0).ground, COLOUR_DEFAULT);
+	scene.level = COLOUR_BASIC;
+	ck_assert(!scene_is_shaded(&scene));
+	ck_assert_int_eq(scene_paint(&scene, 2, 0).ground, scene_ground(&scene, 'p').ground);
+	desk_free(b);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("scene");
@@ -206,5 +268,7 @@ Suite *test_suite(void)
 		what_is_carried_lies_at_the_cursor_and_what_is_marked_has_an_outline);
 	tcase_add_test(scenes, an_outline_is_a_rim_whatever_the_size_of_what_is_asked);
 	tcase_add_test(scenes, shades_go_by_the_order_in_the_legend);
+	tcase_add_test(scenes, while_levels_are_shown_ground_has_the_shade_of_its_depth);
+	tcase_add_test(scenes, levels_that_are_all_alike_and_those_in_few_colours_have_no_shades);
 	return suite;
 }

@@ -105,6 +105,27 @@ START_TEST(the_panel_says_what_is_at_the_cursor)
 }
 END_TEST
 
+/* Half of the panel at most is what is here. */
+START_TEST(the_panel_says_how_much_of_what_is_here_has_no_room)
+{
+	struct text plot = TEXT_EMPTY;
+	struct table at;
+
+	table_clear(&at, "yard.plot");
+	text_print(&plot, "%s", yard);
+	for (int i = 1; i <= 9; i++)
+		text_print(&plot, "tie 3,0 \"Gate post %d\" 12 ft\n", i);
+	table_write(&at, plot.bytes);
+	text_fini(&plot);
+	table_start(&at, &(struct launch){ .rows = 24, .columns = 80 });
+	table_wait(at.t);
+	ck_assert(!terminal_shows(at.t, " more "));
+	terminal_keys(at.t, "right x3");
+	terminal_wait(at.t, "\u2500 3 more ");
+	table_leave(&at);
+}
+END_TEST
+
 START_TEST(without_unicode_all_is_told_apart_too)
 {
 	struct table at;
@@ -190,6 +211,8 @@ START_TEST(in_one_column_a_cell_lines_take_the_letters_place_and_signs_that_of_o
 }
 END_TEST
 
+#define SHOW "! S h o w space l e v enter "
+
 static const struct {
 	const char *before, *move, *key;
 	int most;
@@ -198,6 +221,7 @@ static const struct {
 	{ "end", "", "down", 120 },           /* over what is kept */
 	{ "l end down x7", "left", "space", 230 }, /* 185 with nothing around */
 	{ "l end down x3", "left", "space", 340 }, /* within what is kept: a snag besides */
+	{ SHOW "down x6", "", "right", 100 },      /* over shades of depth */
 };
 enum { TIMES = 5 };
 
@@ -239,22 +263,26 @@ END_TEST
 
 /* ---- Levels shown ---------------------------------------------------------------------------- */
 
-#define SHOW "! S h o w space l e v enter "
+/* The shades of 256 colours, from the highest ground to the lowest. */
+static const int shades[] = { 195, 152, 109, 66, 23 };
+enum { SHADES = sizeof shades / sizeof *shades };
 
 START_TEST(each_drop_stands_at_its_point_and_goes_again)
 {
 	struct table at;
 
 	sit(&at, &(struct launch){ .rows = 24, .columns = 80 });
+	terminal_wait(at.t, "B1");
 	terminal_keys(at.t, SHOW);
-	terminal_wait(at.t, "15 drops, from 0 in to 9 in below the string.");
+	terminal_wait(at.t, "15 drops, from 0 in to 9 in below the string; 1 of them 0.");
+	ck_assert(!terminal_shows(at.t, "B1"));
 	row_has(at.t, 0, 16, "2 1/2");
 	row_has(at.t, 4, 8, "1");
 	row_has(at.t, 4, 24, "4");
 	row_has(at.t, 7, 27, "9");
 	terminal_keys(at.t, SHOW);
 	terminal_wait(at.t, "The plan shows no levels now.");
-	ck_assert(!terminal_shows(at.t, "2 1/2"));
+	ck_assert(!terminal_shows(at.t, "2 1/2") && terminal_shows(at.t, "B1"));
 	table_leave(&at);
 }
 END_TEST
@@ -277,6 +305,91 @@ START_TEST(from_afar_a_digit_says_how_deep_with_colours_and_without)
 	/* 9 m / 200 without its fraction: the middles m of the blocks are 2, 7, 13 ... 199 ft */
 	terminal_until(at.t, strstr(terminal_row(at.t, PLAN_TOP + 1),
 		"0000111122233334444555566677778888"));
+	for (int i = 0; i < 34; i++) {
+		struct cell cell = terminal_cell(at.t, PLAN_TOP + 1, PLAN_LEFT + i);
+
+		ck_assert_int_eq(cell.ground, _i ? -1 : shades[(cell.text[0] - '0') / 2]);
+	}
+	terminal_wait(at.t, "0 in 0123456789 10 in");
+	terminal_resize(at.t, 60, 160);
+	terminal_wait(at.t, "0 in 0123456789 10 in below the string");
+	table_leave(&at);
+}
+END_TEST
+
+/* How deep the yard lies in the middle of a cell, bilinear between the four drops around it: their
+ * range is 9 in, so that a digit is a whole inch and a shade two of them. */
+static const struct {
+	int x, y; /* its middle in inches below the string: */
+	int shade;
+} deeper[] = { { 1, 0, 0 } /* 0.45 */, { 5, 7, 1 } /* 2.30 */, { 10, 7, 2 } /* 4.17 */,
+	{ 13, 7, 3 } /* 6.23 */ };
+enum { DEEPER = sizeof deeper / sizeof *deeper, BELOW = PLAN_TOP + 9 };
+
+START_TEST(the_deeper_the_darker_in_256_colours_and_a_scale_says_how_deep)
+{
+	static const char highest[] = "0 in ";
+	struct table at;
+	int bed;
+
+	sit(&at, &(struct launch){ .rows = 30, .columns = 80 });
+	bed = shown_ground(at.t, 3, 1);
+	ck_assert(shown_is_open(at.t, 13, 7));
+	terminal_keys(at.t, SHOW);
+	terminal_wait(at.t, "15 drops, from 0 in to 9 in below the string; 1 of them 0.");
+	for (int i = 0; i < DEEPER; i++)
+		ck_assert_int_eq(shown_ground(at.t, deeper[i].x, deeper[i].y),
+			shades[deeper[i].shade]);
+	row_has(at.t, 9, 0, highest);
+	for (int i = 0; i < SHADES; i++)
+		ck_assert_int_eq(terminal_cell(at.t, BELOW, PLAN_LEFT +
+			(int)strlen(highest) + 2 * i).ground, shades[i]);
+	row_has(at.t, 9, (int)strlen(highest) + 2 * SHADES, " 9 in ");
+	terminal_keys(at.t, SHOW);
+	terminal_wait(at.t, "The plan shows no levels now.");
+	ck_assert_int_eq(shown_ground(at.t, 3, 1), bed);
+	ck_assert(shown_is_open(at.t, 13, 7));
+	ck_assert(!strstr(terminal_row(at.t, BELOW), "9 in"));
+	table_leave(&at);
+}
+END_TEST
+
+static const struct launch few_colours[] = {
+	{ .rows = 30, .columns = 80, .env = (const char *[]){ "NO_COLOR=1", NULL } },
+	{ .rows = 30, .columns = 80, .term = "xterm" },
+};
+
+START_TEST(in_few_colours_and_none_ground_stays_as_it_is)
+{
+	int before[DEEPER];
+	struct table at;
+
+	sit(&at, &few_colours[_i]);
+	for (int i = 0; i < DEEPER; i++)
+		before[i] = shown_ground(at.t, deeper[i].x, deeper[i].y);
+	terminal_keys(at.t, SHOW);
+	terminal_wait(at.t, "15 drops, from 0 in to 9 in below the string; 1 of them 0.");
+	for (int i = 0; i < DEEPER; i++)
+		ck_assert_int_eq(shown_ground(at.t, deeper[i].x, deeper[i].y), before[i]);
+	ck_assert(!strstr(terminal_row(at.t, BELOW), "9 in"));
+	table_leave(&at);
+}
+END_TEST
+
+/* Of two drops in the last cell, which has two columns, the first has the room. */
+START_TEST(no_dot_stands_in_a_drop)
+{
+	struct table at;
+
+	table_clear(&at, "edge.plot");
+	table_write(&at, "parterre-plot 1\nunits imperial\ncell 1 ft\n\nbed b \"Bed\"\n\n"
+		"ground 6 x 2\n  ......\n  ......\n\n"
+		"levels 5 ft\n  1 in, 7 1/2 in, 8 in\n  2 in, 3 in, 4 in\n");
+	table_start(&at, NULL);
+	table_wait(at.t);
+	terminal_keys(at.t, SHOW);
+	terminal_wait(at.t, "6 drops, from 1 in to 8 in below the string.");
+	row_has(at.t, 0, 7, "7 1/2");
 	table_leave(&at);
 }
 END_TEST
@@ -303,6 +416,35 @@ START_TEST(a_service_is_laid_round_a_corner_shown_saved_and_taken_back)
 	terminal_keys(at.t, "backspace");
 	terminal_wait(at.t, "Taken back: Lay a service line");
 	ck_assert(!shown_mark(at.t, 3, 6, "\u2551"));
+	table_leave(&at);
+}
+END_TEST
+
+/* What holds where nothing is typed: of an existing line nobody knows; one to lay has the depth and
+ * the trench of its kind (takeoff/services/service_values.h). */
+START_TEST(a_services_card_says_its_kinds_and_what_holds_by_kind_and_state)
+{
+	struct table at;
+
+	table_sit(&at, "court.plot", 24, 80);
+	terminal_keys(at.t, "right x4 down enter down x4 enter S e r v i c e enter L e f t enter");
+	terminal_wait(at.t, "A new service");
+	terminal_wait(at.t, "Depth                 [not known]");
+	terminal_keys(at.t, "P i p e down");
+	terminal_wait(at.t, "One of water, gas, power, telecom, drain or other.");
+	terminal_keys(at.t, "p");
+	terminal_wait(at.t, "Kind                  power");
+	terminal_keys(at.t, "down");
+	terminal_wait(at.t, "Existing: it is in the ground.");
+	ck_assert(!terminal_shows(at.t, "One of "));
+	terminal_keys(at.t, "t");
+	terminal_wait(at.t, "Depth                 [2 ft]");
+	terminal_wait(at.t, "Trench, width         [6 in]");
+	terminal_keys(at.t, "up d");
+	terminal_wait(at.t, "Depth                 [1 ft]");
+	terminal_wait(at.t, "Trench, width         [1 ft]");
+	terminal_keys(at.t, "down e");
+	terminal_wait(at.t, "Depth                 [not known]");
 	table_leave(&at);
 }
 END_TEST
@@ -354,7 +496,7 @@ START_TEST(levels_are_walked_from_point_to_point_each_drop_a_step)
 	terminal_keys(at.t, "down up");
 	terminal_wait(at.t, "Drop  0 in across, 7 ft down");
 	terminal_keys(at.t, "escape");
-	terminal_wait(at.t, "9 drops, from 0 in to 4 in below the string.");
+	terminal_wait(at.t, "9 drops, from 0 in to 4 in below the string; 5 of them 0.");
 	table_check_saved(&at, "levels 7 ft\n  1 in, 2 1/2 in, 0 in\n  4 in, 3 in, 0 in\n"
 		"  0 in, 0 in, 0 in\n");
 	terminal_keys(at.t, "backspace");
@@ -380,7 +522,7 @@ START_TEST(a_drop_that_is_typed_is_not_left_unasked)
 	terminal_keys(at.t, "escape");
 	terminal_wait(at.t, "What was typed is not set yet.");
 	terminal_keys(at.t, "S e t enter");
-	terminal_wait(at.t, "6 drops, from 0 in to 5 in below the string.");
+	terminal_wait(at.t, "6 drops, from 0 in to 5 in below the string; 5 of them 0.");
 	table_leave(&at);
 }
 END_TEST
@@ -406,6 +548,7 @@ Suite *test_suite(void)
 
 	tcase_add_test(shown, each_thing_has_a_sign_of_its_own);
 	tcase_add_test(shown, the_panel_says_what_is_at_the_cursor);
+	tcase_add_test(shown, the_panel_says_how_much_of_what_is_here_has_no_room);
 	tcase_add_test(shown, without_unicode_all_is_told_apart_too);
 	tcase_add_test(shown,
 		in_one_column_a_cell_lines_take_the_letters_place_and_signs_that_of_open_ground);
@@ -414,8 +557,13 @@ Suite *test_suite(void)
 	tcase_add_loop_test(shown, a_key_costs_few_bytes_among_it, 0,
 		sizeof costs / sizeof *costs);
 	tcase_add_test(shown, each_drop_stands_at_its_point_and_goes_again);
+	tcase_add_test(shown, the_deeper_the_darker_in_256_colours_and_a_scale_says_how_deep);
+	tcase_add_loop_test(shown, in_few_colours_and_none_ground_stays_as_it_is, 0,
+		sizeof few_colours / sizeof *few_colours);
+	tcase_add_test(shown, no_dot_stands_in_a_drop);
 	tcase_add_loop_test(shown, from_afar_a_digit_says_how_deep_with_colours_and_without, 0, 2);
 	tcase_add_test(entered, a_service_is_laid_round_a_corner_shown_saved_and_taken_back);
+	tcase_add_test(entered, a_services_card_says_its_kinds_and_what_holds_by_kind_and_state);
 	tcase_add_test(entered, a_keep_is_entered_shown_not_mirrored_and_taken_back);
 	tcase_add_loop_test(entered, levels_are_walked_from_point_to_point_each_drop_a_step, 0,
 		sizeof sizes / sizeof *sizes);

@@ -72,7 +72,7 @@ static void keep_at_random(struct plot *plot, struct random *random)
 	}
 }
 
-void around_at_random(struct plot *plot, struct random *random)
+void services_at_random(struct plot *plot, struct random *random)
 {
 	for (int i = random_between(random, 1, 3); i > 0; i--)
 		service_at_random(plot, random);

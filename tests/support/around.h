@@ -10,6 +10,6 @@
 void around_add(struct plot *plot, const char *lines);
 /* Adds one to three services, of one to four legs, and up to two things kept; any may lie over each
  * other. */
-void around_at_random(struct plot *plot, struct random *random);
+void services_at_random(struct plot *plot, struct random *random);
 
 #endif

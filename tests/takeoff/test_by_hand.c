@@ -144,6 +144,25 @@ START_TEST(ground_within_beds_is_worked_too)
 }
 END_TEST
 
+/* Open ground is worked where it is cut or filled to its finish, not where it stays as it is. */
+START_TEST(open_ground_that_is_graded_is_worked_too)
+{
+	garden_rectangle(&garden, '.', 4, 4);
+	around_add(&garden.plot, "keep \"Pear\" 1 ft\n  at 2,2\n");
+	plot_add_lines(&garden.plot, "levels 4 ft\n  6 in, 6 in\n  6 in, 6 in\n"
+		"finish 0,0 6 in\n");
+	garden_count(&garden);
+	ck_assert_int_eq(hand_of("Pear")->dig_count, 0);
+	ck_assert_ptr_null(garden_snag(&garden, SNAG_KEEP_DUG, 0));
+	garden.plot.details.finish.drop = 5 * NM_PER_INCH;
+	garden_count(&garden);
+	ck_assert_double_eq_tol(feet_of("Pear", NO_REGION, "graded"), 4, EXACT);
+	ck_assert_int_eq(garden_snag(&garden, SNAG_KEEP_DUG, 0)->kind, HAND_GROUND);
+	ck_assert_int_eq(garden_snag(&garden, SNAG_KEEP_DUG, 0)->region, NO_REGION);
+	ck_assert_ptr_null(garden_snag(&garden, SNAG_KEEP_DUG, 1));
+}
+END_TEST
+
 /* A trench 6 in wide across a line: 4 ft of it are near; what is to lay is near nothing itself. */
 START_TEST(a_trench_is_dug_by_hand_where_it_crosses_a_line)
 {
@@ -317,10 +336,11 @@ START_TEST(what_is_dug_by_hand_is_what_geos_digs_of_cells_near_a_line_or_a_circl
 	const struct service_lines *lines = &garden.takeoff.services;
 
 	diggings_plot(&garden.plot, &random);
-	around_at_random(&garden.plot, &random);
+	services_at_random(&garden.plot, &random);
 	garden_count(&garden);
 
-	struct diggings diggings = diggings_find(geos_start(), &garden.takeoff);
+	GEOSContextHandle_t geos = geos_start();
+	struct diggings diggings = diggings_find(geos, &garden.takeoff);
 
 	for (int i = 0; i < lines->count; i++)
 		check_service(&diggings, &lines->list[i], _i);
@@ -333,6 +353,7 @@ START_TEST(what_is_dug_by_hand_is_what_geos_digs_of_cells_near_a_line_or_a_circl
 				metres(kept->radius), _i);
 	}
 	diggings_free(&diggings);
+	geos_end(geos);
 }
 END_TEST
 
@@ -347,6 +368,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(ground, a_length_allowed_for_counts_whole_cells, 0, 6);
 	tcase_add_test(ground, within_what_is_kept_all_that_is_worked_is_told);
 	tcase_add_test(ground, ground_within_beds_is_worked_too);
+	tcase_add_test(ground, open_ground_that_is_graded_is_worked_too);
 	tcase_add_test(ground, a_trench_is_dug_by_hand_where_it_crosses_a_line);
 	tcase_add_checked_fixture(points, NULL, teardown);
 	tcase_add_loop_test(points, a_hole_is_near_by_its_edge, 0, 2);

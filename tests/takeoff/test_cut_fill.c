@@ -149,6 +149,50 @@ START_TEST(the_dig_of_a_zone_is_from_the_ground_to_its_formation)
 }
 END_TEST
 
+/* A bed of 8 x 4 ft on ground that falls 1 in a foot to the right: lowest 8 in below the string;
+ * embed 2 in and base 4 in below that are 14 in. Wall and base have all but 76 x 28 in, the mean of
+ * that ground lies 4 in below the string: 10 in are dug on the mean. */
+START_TEST(under_walls_the_dig_is_level)
+{
+	static const double area = 32 - 76 * 28 / 144.0;
+	const struct levelling *levelling = &garden.takeoff.levelling;
+
+	garden_rectangle(&garden, 'b', 8, 4);
+	plot_add_lines(&garden.plot, "levels 4 ft\n  0 in, 4 in, 8 in\n  0 in, 4 in, 8 in\n");
+	garden_count(&garden);
+	volumes_are(&volumes()->formation, area * 10 / 12, 0);
+	for (int i = 0; i < 3; i++) {
+		ck_assert_int_eq(levelling->points[i].dig, (14 - 4 * i) * NM_PER_INCH);
+		ck_assert_int_eq(levelling->points[i].formation, 14 * NM_PER_INCH);
+	}
+	/* So is what is dug out within them: to the base's top, at 10 in. */
+	plot_set(&garden.plot, 'b', BED_INSIDE, "filled");
+	garden_count(&garden);
+	volumes_are(&volumes()->formation, area * 10 / 12 + (32 - area) * 6 / 12, 0);
+}
+END_TEST
+
+/* The same bed on level ground that is lowered by 3 in: sod comes off the wall's ground for good,
+ * off what is within for a time; there 3 in of topsoil go. */
+START_TEST(sod_within_walls_is_kept_where_ground_is_graded)
+{
+	static const double area = 32 - 76 * 28 / 144.0;
+	const struct earthwork *work = &garden.takeoff.earthwork;
+
+	garden_rectangle(&garden, 'b', 8, 4);
+	plot_set(&garden.plot, 0, ALLOW_TOPSOIL, "20 in");
+	plot_add_lines(&garden.plot, "levels 8 ft\n  6 in, 6 in\n  6 in, 6 in\n"
+		"finish 0,0 9 in\n");
+	garden_count(&garden);
+	volumes_are(&volumes()->formation, area * 9 / 12 + (32 - area) * 3 / 12, 0);
+	ck_assert_double_eq_tol(work->bank.sod / CUBIC_FOOT, area * 2 / 12, EXACT);
+	ck_assert_double_eq_tol(work->bank.topsoil / CUBIC_FOOT,
+		area * 7 / 12 + (32 - area) * 3 / 12, EXACT);
+	ck_assert_double_eq_tol(work->stripped / SQUARE_FOOT, area, EXACT);
+	ck_assert_double_eq_tol(work->loosened / SQUARE_FOOT, 32 - area, EXACT);
+}
+END_TEST
+
 START_TEST(open_ground_is_graded_where_a_finish_is_told_and_else_is_left)
 {
 	garden_rectangle(&garden, '.', 4, 4);
@@ -193,6 +237,54 @@ START_TEST(a_line_of_the_survey_parts_a_cell)
 	ck_assert_int_eq(volumes()->squares[1].deepest, NM_PER_INCH);
 	ck_assert_int_eq(volumes()->squares[1].right, 2 * NM_PER_FOOT);
 	ck_assert(volumes()->squares[0].fill == 0 && volumes()->squares[2].fill == 0);
+}
+END_TEST
+
+/* A raised bed of 6 x 6 ft in 8 x 8 ft, its inside undug, its block 12 x 8 x 6 in, embed 4 in, base
+ * 5 in. The ground falls by 1/2 in a foot to the right: 0 in at 0, 4 in at 8 ft. */
+static void bed_on_a_plane(void)
+{
+	garden_rows(&garden, (const char *const[]){ "........", ".bbbbbb.", ".bbbbbb.", ".bbbbbb.",
+		".bbbbbb.", ".bbbbbb.", ".bbbbbb.", "........", NULL });
+	plot_set(&garden.plot, 'b', BED_BLOCK, "12 in x 8 in x 6 in");
+	plot_set(&garden.plot, 'b', BED_EMBED, "4 in");
+	plot_set(&garden.plot, 'b', BED_BASE, "5 in");
+	plot_set(&garden.plot, 'b', BED_REACH, "6 in");
+	plot_set(&garden.plot, 'b', BED_REACH_IN, "2 in");
+	plot_add_lines(&garden.plot, "levels 8 ft\n  0 in, 4 in\n  0 in, 4 in\n");
+	garden_count(&garden);
+}
+
+static double bank_of(enum dig_part part)
+{
+	return garden.takeoff.earthwork.sums[part].bank / CUBIC_FOOT;
+}
+
+/* The bed's ground is lowest at 7 ft: 3 1/2 in. So the formation is at 3 1/2 + 4 + 5 = 12 1/2 in.
+ * The base is a square ring from 1/2 to 7 1/2 ft, 7 x 7 ft, less 10 in inside the walls' faces,
+ * from 1 ft 10 in to 6 ft 2 in, 4 1/3 ft: 49 - 18 7/9 sq ft. Its middle is at 4 ft, where the
+ * ground is at 2 in: 10 1/2 in on an average; 9 in by the embed alone. Deepest is the part from
+ * 1/2 to 1 ft, whose middle is at 3/8 in. */
+START_TEST(a_wall_on_a_plane_is_dug_down_to_its_level_formation)
+{
+	double ring = 49 - 169 / 9.0;
+
+	bed_on_a_plane();
+	ck_assert_double_eq_tol(bank_of(DIG_WALL), ring * 10.5 / 12, 1e-5);
+	ck_assert_double_eq_tol(volumes()->formation.cut / CUBIC_FOOT, ring * 10.5 / 12, 1e-5);
+	ck_assert_double_eq_tol((double)garden.takeoff.earthwork.deepest / (double)NM_PER_INCH,
+		12.125, 1e-5);
+	ck_assert_double_eq_tol(volumes()->finished.cut + volumes()->finished.fill, 0, 1e-12);
+}
+END_TEST
+
+/* Over the base outside the wall, 49 - 36 sq ft round the same middle, stone lies at 7 1/2 in, on
+ * an average 5 1/2 in below the ground: so much goes back. */
+START_TEST(what_goes_back_over_its_base_goes_by_the_level_too)
+{
+	bed_on_a_plane();
+	ck_assert_double_eq_tol(garden.takeoff.over_bases.backfill / CUBIC_FOOT, 13 * 5.5 / 12,
+		1e-5);
 }
 END_TEST
 
@@ -251,8 +343,20 @@ static double height_at(int way, double right, double down)
 		existing_at(&garden.plot.details.levels, right, down);
 }
 
-/* The dig depth at a point in feet, by the ground of the zones. */
-static double depth_at(const struct cover *ground, double right, double down)
+/* How far the formation of a zone is below the finished ground at a point in feet. Walls are level:
+ * that ground falls to the right, so it is lowest at the bed's right end. */
+static double zone_depth_at(const struct zone *zone, int way, double right)
+{
+	const struct region *region = &garden.takeoff.survey.regions[zone->region];
+	double depth = (double)zone_depth(&garden.takeoff.embeds, zone) / (double)NM_PER_FOOT;
+	double cell = (double)plot_cell(&garden.plot) / (double)NM_PER_FOOT;
+
+	return zone->part != DIG_WALL && zone->part != DIG_INSIDE ? depth :
+		depth + finished_at(way, (region->most.x + 1) * cell) - finished_at(way, right);
+}
+
+/* The same by the ground of the zones. */
+static double depth_at(const struct cover *ground, int way, double right, double down)
 {
 	nm x = llround(right * (double)NM_PER_FOOT), y = llround(down * (double)NM_PER_FOOT);
 
@@ -260,8 +364,7 @@ static double depth_at(const struct cover *ground, double right, double down)
 		const struct cover_box *piece = &ground->pieces[i];
 
 		if (piece->left <= x && x < piece->right && piece->top <= y && y < piece->bottom)
-			return (double)zone_depth(&garden.takeoff.embeds,
-				&garden.takeoff.zones.list[piece->owner]) / (double)NM_PER_FOOT;
+			return zone_depth_at(&garden.takeoff.zones.list[piece->owner], way, right);
 	}
 	return 0;
 }
@@ -280,7 +383,7 @@ static struct cut_fill sum_of_points(int way)
 		for (int x = 0; x < plan->columns * FINE; x++) {
 			double right = (x + 0.5) * step, down = (y + 0.5) * step;
 			double height = (height_at(way, right, down) +
-				depth_at(&ground.cover, right, down)) * step * step;
+				depth_at(&ground.cover, way, right, down)) * step * step;
 
 			*(height > 0 ? &sum.cut : &sum.fill) += fabs(height);
 		}
@@ -541,6 +644,10 @@ Suite *test_suite(void)
 	tcase_add_test(hand, each_cell_is_cut_or_filled_by_its_middle);
 	tcase_add_test(hand, the_dig_of_a_zone_is_from_the_ground_to_its_formation);
 	tcase_add_test(hand, open_ground_is_graded_where_a_finish_is_told_and_else_is_left);
+	tcase_add_test(hand, under_walls_the_dig_is_level);
+	tcase_add_test(hand, sod_within_walls_is_kept_where_ground_is_graded);
+	tcase_add_test(hand, a_wall_on_a_plane_is_dug_down_to_its_level_formation);
+	tcase_add_test(hand, what_goes_back_over_its_base_goes_by_the_level_too);
 	tcase_add_test(hand, the_survey_beyond_the_plan_is_not_counted);
 	tcase_add_test(hand, a_line_of_the_survey_parts_a_cell);
 	tcase_add_checked_fixture(any, NULL, teardown);

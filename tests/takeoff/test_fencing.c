@@ -116,6 +116,18 @@ START_TEST(a_plan_narrower_than_two_insets_has_its_fence_in_the_middle)
 }
 END_TEST
 
+/* Both ends of its first leg are moved to the middle of the plan's one row. */
+START_TEST(a_leg_that_has_no_length_left_goes_as_it_is_drawn)
+{
+	ground(20, 1);
+	plot_set(&garden.plot, 0, HEAD_CELL, "7 in");
+	run("1,0 1,1 9,1");
+	ck_assert_int_eq(only_fence()->legs[0].length, 0);
+	ck_assert_int_eq(only_fence()->legs[0].heading, HEADING_DOWN);
+	ck_assert_int_eq(only_fence()->legs[1].heading, HEADING_RIGHT);
+}
+END_TEST
+
 static const struct { const char *ends; int leaves; nm clear, leaf; } gates[] = {
 	/* A post of 3 1/2 in off the centres, 1 1/4 in of gaps; two leaves over 4 ft clear. */
 	{ "2,5 6,5", 1, 89 * INCH / 2, 173 * INCH / 4 },
@@ -610,6 +622,7 @@ Suite *test_suite(void)
 	tcase_add_test(ground_case, within_the_plan_a_fence_stands_where_it_is_drawn);
 	tcase_add_test(ground_case, where_cells_are_small_nothing_within_the_inset_stays_there);
 	tcase_add_test(ground_case, a_plan_narrower_than_two_insets_has_its_fence_in_the_middle);
+	tcase_add_test(ground_case, a_leg_that_has_no_length_left_goes_as_it_is_drawn);
 	tcase_add_loop_test(ground_case,
 		a_gate_is_clear_between_its_posts_and_has_two_leaves_over_four_feet, 0,
 		sizeof gates / sizeof *gates);

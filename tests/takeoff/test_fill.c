@@ -199,6 +199,24 @@ START_TEST(soil_goes_down_to_the_base_past_the_wall)
 }
 END_TEST
 
+/* The same on ground that falls 1 in a foot to the right: on the mean it lies 4 in higher than
+ * where it is lowest, so soil is 4 in less deep on it, and as much deeper over the base. */
+START_TEST(on_ground_that_falls_soil_is_as_deep_as_on_the_mean)
+{
+	bed_of_feet(8, 4);
+	plot_add_lines(&garden.plot, "levels 4 ft\n  0 in, 4 in, 8 in\n  0 in, 4 in, 8 in\n");
+	check_soil(only_fill(), 432, 6, (80 * 32 * 8.5 + 432 * 6) / 1728);
+	ck_assert_int_eq(only_fill()->soil_depth, 17 * NM_PER_INCH / 2);
+	ck_assert_int_eq(only_fill()->deepest, 25 * NM_PER_INCH / 2);
+	/* The liner goes as low as the base all round: 14 1/2 in and what is turned under. */
+	ck_assert_int_eq(garden.takeoff.liners.list[0].height, 41 * NM_PER_INCH / 2);
+	/* What is filled from the base's top does not mind. */
+	set(BED_INSIDE, "filled");
+	check_soil(only_fill(), 0, 0, 80 * 32 * 14.5 / 1728);
+	ck_assert_int_eq(only_fill()->deepest, 0);
+}
+END_TEST
+
 /* An L of 9 x 5 ft less 4 x 2 ft, 8 in blocks: 20.11 sq ft inside, of which 6 in along the wall are
  * 10.33 sq ft; 12 1/2 in of soil and 2 in there are 22.7 cu ft. */
 START_TEST(round_a_reflex_corner_too)
@@ -439,6 +457,7 @@ Suite *test_suite(void)
 		ROWS(insides));
 	tcase_add_checked_fixture(strips, NULL, teardown);
 	tcase_add_test(strips, soil_goes_down_to_the_base_past_the_wall);
+	tcase_add_test(strips, on_ground_that_falls_soil_is_as_deep_as_on_the_mean);
 	tcase_add_test(strips, round_a_reflex_corner_too);
 	tcase_add_test(strips, what_is_dug_out_all_over_is_no_deeper_there);
 	tcase_add_test(strips, without_a_reach_inwards_there_is_no_strip);

@@ -55,6 +55,18 @@ START_TEST(round_a_bed_in_the_open_the_ground_goes_back_as_deep_as_the_embed)
 }
 END_TEST
 
+/* The same on ground that falls 1 in a foot to the right, lowest 9 in below the string: the base's
+ * top is at 11 in, and so from it up to the ground 6 in on the mean: as deep as that middle. */
+START_TEST(round_a_level_wall_more_goes_back_where_the_ground_rises)
+{
+	garden_rows(&garden, (const char *const[]){ "..........", ".bbbbbbbb.", ".bbbbbbbb.",
+		".bbbbbbbb.", ".bbbbbbbb.", "..........", NULL });
+	plot_add_lines(&garden.plot, "levels 10 ft\n  0 in, 10 in\n  0 in, 10 in\n");
+	garden_count(&garden);
+	check(NO_REGION, 13, 13.0 * 6 / 12);
+}
+END_TEST
+
 START_TEST(what_is_dug_out_inside_is_not_loosened)
 {
 	garden_rectangle(&garden, 'b', 8, 4);
@@ -286,6 +298,7 @@ Suite *test_suite(void)
 
 	tcase_add_checked_fixture(cases, NULL, teardown);
 	tcase_add_test(cases, round_a_bed_in_the_open_the_ground_goes_back_as_deep_as_the_embed);
+	tcase_add_test(cases, round_a_level_wall_more_goes_back_where_the_ground_rises);
 	tcase_add_test(cases, what_is_dug_out_inside_is_not_loosened);
 	tcase_add_test(cases, where_a_path_or_a_fixture_lies_nothing_goes_back);
 	tcase_add_test(cases, within_the_hole_of_a_ring_it_goes_back_too);

@@ -48,7 +48,7 @@ static void set_out(void)
 static struct point_levels levels_at(enum setout_kind kind, nm x, nm y)
 {
 	struct surface surface = surface_of(&garden.takeoff.plot);
-	struct point_levels levels;
+	struct point_levels levels = { .wall_count = 0 };
 	struct setout_point point;
 
 	for (int i = 0; i < setout.string_count; i++) {

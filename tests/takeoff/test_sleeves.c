@@ -181,7 +181,8 @@ START_TEST(sleeves_are_no_longer_than_what_geos_finds_built_on_either_side)
 	route_add(garden.plot.details.around.services.items[0].routes.items, leg.to);
 	garden_count(&garden);
 
-	struct diggings diggings = diggings_find(geos_start(), &garden.takeoff);
+	GEOSContextHandle_t geos = geos_start();
+	struct diggings diggings = diggings_find(geos, &garden.takeoff);
 	GEOSGeometry *built = built_shape(&diggings);
 	double above = strip_under(diggings.geos, built, leg, -1e-4);
 	double below = strip_under(diggings.geos, built, leg, 1e-4);
@@ -192,6 +193,7 @@ START_TEST(sleeves_are_no_longer_than_what_geos_finds_built_on_either_side)
 	ck_assert_msg(found >= above + below - whole - 1e-6, "seed %d: %g", _i, found);
 	geos_free(diggings.geos, built);
 	diggings_free(&diggings);
+	geos_end(geos);
 }
 END_TEST
 

@@ -252,6 +252,7 @@ static void falling_at_random(struct falling *falling, struct random *random)
 {
 	int most = random_between(random, 2, 30);
 
+	memset(falling, 0, sizeof *falling);
 	for (int y = 0; y < CELLS; y++) {
 		memset(falling->ground[y], '.', CELLS);
 		falling->ground[y][CELLS] = '\0';

@@ -20,6 +20,15 @@ void act_around_end(struct editor *editor)
 
 /* ---- Adding ---------------------------------------------------------------------------------- */
 
+/* What is all beyond an edge of the plan is not seen on it. */
+static const char *beyond_words(const struct rectangle *r, const struct ground *ground)
+{
+	return r->bottom < 0 ? ", above the plan" :
+		r->top >= ground->rows ? ", below the plan" :
+		r->right < 0 ? ", left of the plan" :
+		r->left >= ground->columns ? ", right of the plan" : "";
+}
+
 /* Says the name of the thing that was added, and its size or place. */
 static void obstacle_end(struct editor *editor, const char *what, const struct obstacles *among)
 {
@@ -32,8 +41,9 @@ static void obstacle_end(struct editor *editor, const char *what, const struct o
 			plain_length(&report, obstacle->radius),
 			plain_place(&report, obstacle->at));
 	else
-		editor_say(editor, "%s: %s, %s", what, obstacle->name, plain_cells(&report,
-			r->right - r->left + 1, r->bottom - r->top + 1));
+		editor_say(editor, "%s: %s, %s%s", what, obstacle->name, plain_cells(&report,
+			r->right - r->left + 1, r->bottom - r->top + 1),
+			beyond_words(r, &editor->plot->ground));
 	act_around_end(editor);
 }
 

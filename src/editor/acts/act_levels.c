@@ -6,16 +6,19 @@
 
 /* ---- Measuring ------------------------------------------------------------------------------- */
 
-/* "12 drops, from 0 in to 4 1/2 in below the string." */
+/* "12 drops, from 0 in to 4 1/2 in below the string; 3 of them 0.": those left out are seen. */
 static void say_measured(struct editor *editor)
 {
 	const struct levels *levels = &editor->plot->details.levels;
 	struct report report = editor_report(editor, &editor->words);
 	struct drop_range range = levels_range(levels);
+	int count = levels->columns * levels->rows, none = 0;
 
-	editor_say(editor, "%d drops, from %s to %s below the string.",
-		levels->columns * levels->rows, plain_inches(&report, range.least),
-		plain_inches(&report, range.most));
+	for (int i = 0; i < count; i++)
+		none += levels->drops[i] == 0;
+	editor_say(editor, "%d drops, from %s to %s below the string%s.", count,
+		plain_inches(&report, range.least), plain_inches(&report, range.most),
+		none ? say(&report, "; %d of them 0", none) : "");
 }
 
 /* The point of the levels that is nearest to the cursor's cell. */

@@ -2,6 +2,8 @@
 #include "base/memory.h"
 #include "plot/plot.h"
 
+#include <stdlib.h>
+
 static const struct value_rule note_rule = { .kind = VALUE_TEXT, .least = 1, .most = NOTE_MOST };
 
 struct block_part block_whole(enum block_kind kind)
@@ -89,6 +91,17 @@ static void notes_set(struct card *card, int first, const struct block *block)
 	}
 }
 
+void block_fields_unset(struct card *card, int first, const struct block_part *part)
+{
+	for (int i = 0; i < attributes(part); i++) {
+		struct field *field = &card->fields[first + i];
+
+		free(field->unset);
+		field->unset = unset_words(part->first + (enum attribute)i, part->held,
+			card->units);
+	}
+}
+
 void block_fields_set(struct card *card, int first, const struct block *block,
 	const struct block_part *part)
 {
@@ -104,9 +117,9 @@ void block_fields_set(struct card *card, int first, const struct block *block,
 		field->rule = &row->rule;
 		field->span = span_of(a, card->units);
 		field->required = row->required;
-		field->unset = unset_words(a, part->held, card->units);
 		card_type_value(card, first + i, block_value(block, a));
 	}
+	block_fields_unset(card, first, part);
 	if (part->has_notes)
 		notes_set(card, first + count, block);
 }

@@ -26,6 +26,8 @@ int block_fields(const struct block *block, const struct block_part *part);
 /* Labels the fields from `first` on and types what the block says, in the card's units. */
 void block_fields_set(struct card *card, int first, const struct block *block,
 	const struct block_part *part);
+/* Has the fields say what holds while they are unset, after part->held has changed. */
+void block_fields_unset(struct card *card, int first, const struct block_part *part);
 /* Reads the fields into a block that they were set from; what nobody touched stays as it is.
  * False, fault filled, the block as it was, where one is wrong. */
 bool block_fields_read(const struct card *card, int first, struct block *block,

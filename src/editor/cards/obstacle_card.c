@@ -180,18 +180,18 @@ static bool circle_ask(struct entering *entering)
 			"How far its middle is from the plan's top edge.", circle->at.y),
 		[RADIUS] = { .label = "Radius", .rule = &radius_rule, .required = true,
 			.span = SPAN_LONG,
-			.meaning = "Ground as far from the middle as that is not dug.",
+			.meaning = "From the middle to where roots end: ground within is not dug.",
 			.typed = circle->radius ? exact_length(&report, circle->radius) : NULL },
 	};
 
-	return obstacle_ask(entering, "Kept: a circle", fields);
+	return obstacle_ask(entering, "Kept: a tree, or what else is round", fields);
 }
 
 static bool rectangle_ask(struct entering *entering)
 {
 	struct report report = editor_report(entering->editor, &entering->editor->words);
 	static const char *const titles[] = { [HOUSE] = "A house", [SHADE] = "Shade",
-		[KEPT] = "Kept: a rectangle" };
+		[KEPT] = "Kept: a wall or a cover" };
 	const struct rectangle *r = &entering->obstacle->cells;
 	nm height = entering->obstacle->height;
 	const struct field_spec fields[STANDING_FIELDS] = {

@@ -1,5 +1,7 @@
 #include "editor/cards/service_card.h"
 #include "editor/cards/card_ask.h"
+#include "prices/in_force.h"
+#include "takeoff/services/service_values.h"
 
 #include <stdlib.h>
 
@@ -12,6 +14,7 @@ static const struct value_rule state_rule = { .kind = VALUE_CHOICE, .words = ser
 /* The card's owner. */
 struct entering {
 	struct editor *editor;
+	struct plot plot; /* in force */
 	int which; /* NEW_SERVICE: one that is not there yet */
 	const struct service *service; /* as it is so far; points into the plot, or is a new one */
 };
@@ -56,10 +59,56 @@ static bool accept(struct card *card, struct fault *fault)
 	return true;
 }
 
+/* ---- What holds while it is unset ------------------------------------------------------------ */
+
+static struct value length_value(nm length)
+{
+	return (struct value){ .set = true, .as.length = length };
+}
+
+/* What a service of that kind has where nothing is set; the caller's, for block_fini. */
+static struct block usual_block(const struct plot *plot, enum service_kind kind, bool is_to_lay)
+{
+	const struct service plain = { .kind = kind, .is_to_lay = is_to_lay,
+		.block.kind = BLOCK_SERVICE };
+	struct block usual = { .kind = BLOCK_SERVICE };
+
+	if (service_has_depth(&plain))
+		block_set(&usual, SERVICE_DEPTH, length_value(service_depth(plot, &plain)));
+	block_set(&usual, SERVICE_TRENCH, length_value(service_trench(plot, &plain)));
+	return usual;
+}
+
+/* The usual depth and trench go by the kind, and by whether it is to be laid. */
+static void changed(struct card *card, int field)
+{
+	const struct entering *entering = card->owner;
+	struct block_part part = block_whole(BLOCK_SERVICE);
+	struct fault fault = { .words = TEXT_EMPTY };
+	struct value kind, state;
+	struct block usual;
+
+	if (field != KIND && field != STATE)
+		return;
+	if (card_read(card, KIND, &kind, &fault) && card_read(card, STATE, &state, &fault)) {
+		usual = usual_block(&entering->plot, (enum service_kind)kind.as.number,
+			state.as.number);
+		part.held = &usual;
+		block_fields_unset(card, FIELDS, &part);
+		block_fini(&usual);
+	}
+	fault_fini(&fault);
+}
+
+/* ---- Asking ---------------------------------------------------------------------------------- */
+
 static bool service_ask(struct editor *editor, int which, const struct service *service)
 {
-	struct entering entering = { editor, which, service };
-	bool is_new = which == NEW_SERVICE;
+	struct entering entering = { editor, plot_in_force(&editor->words, editor->plot,
+		editor->has_book ? &editor->book : NULL), which, service };
+	struct block usual = usual_block(&entering.plot, service->kind, service->is_to_lay);
+	struct block_part part = block_whole(BLOCK_SERVICE);
+	bool is_new = which == NEW_SERVICE, is_taken;
 	const struct field_spec fields[FIELDS] = {
 		[NAME] = card_name("What it is and where it goes: Supply to the basin.",
 			service->name),
@@ -71,11 +120,14 @@ static bool service_ask(struct editor *editor, int which, const struct service *
 			.typed = service_states[service->is_to_lay] },
 	};
 
-	return card_ask(editor, &(struct card_spec){
+	part.held = &usual;
+	is_taken = card_ask(editor, &(struct card_spec){
 		.title = is_new ? "A new service" : "A service",
 		.done = is_new ? "add it" : "set all this", .fields = fields, .count = FIELDS,
-		.block = &service->block, .part = block_whole(BLOCK_SERVICE), .accept = accept,
-		.owner = &entering });
+		.block = &service->block, .part = part, .accept = accept,
+		.changed = changed, .owner = &entering });
+	block_fini(&usual);
+	return is_taken;
 }
 
 bool service_card_change(struct editor *editor, int which)

@@ -102,7 +102,7 @@ static int corner_near(const struct scale *scale, int corner)
 }
 
 /* Whether it is no more than another number for the same line. */
-static bool is_line(const struct scale *scale, int line)
+static bool keeps_line(const struct scale *scale, int line)
 {
 	return (2 * line - scale->old_axis) * scale->old_cell ==
 		(2 * corner_near(scale, line) - scale->new_axis) * scale->new_cell;
@@ -241,7 +241,7 @@ static bool is_place(const void *how, struct place old)
 {
 	const struct rescale *rescale = how;
 
-	return is_line(&rescale->across, old.x) && is_line(&rescale->down, old.y);
+	return keeps_line(&rescale->across, old.x) && keeps_line(&rescale->down, old.y);
 }
 
 bool rescale_keeps_around(const struct rescale *rescale, const struct plot *plot)

@@ -36,6 +36,8 @@ static const char *title_part(const struct report *report, const struct leaf *le
 
 	if (figure->kind == FIGURE_REGION)
 		return region_title(report, (int)figure_whole(figure, row));
+	if (figure->kind == FIGURE_TEXT && !figure_text(figure, row))
+		return "";
 	return figure->kind == FIGURE_LETTER ?
 		plain_letter(report, *(const char *)figure_field(figure, row)) :
 		leaf_value_words(report, leaf, row);
@@ -48,15 +50,20 @@ static const char *row_title(struct comparison *comparison, const struct figure_
 	const struct report *report = &comparison->versions[version];
 	const struct leaves *leaves = leaves_of(comparison, table);
 	int flag = has_flag(leaves, PANEL_TITLE) ? PANEL_TITLE : ROW_KEY;
+	bool is_spot = false; /* the part before: what has two goes from one to the other */
 	const char *title = "";
 
 	for (int i = 0; i < leaves->count; i++) {
+		const struct leaf *leaf = &leaves->list[i];
+		bool is_end = is_spot && leaf->figure.kind == FIGURE_SPOT;
 		const char *words;
 
-		if (!(leaves->list[i].figure.flags & flag))
+		if (!(leaf->figure.flags & flag))
 			continue;
-		words = title_part(report, &leaves->list[i], row);
-		title = say(report, "%s%s%s", title, *title && *words ? ", " : "", words);
+		words = title_part(report, leaf, row);
+		title = say(report, "%s%s%s", title, is_end ? " to " :
+			*title && *words ? ", " : "", words);
+		is_spot = leaf->figure.kind == FIGURE_SPOT;
 	}
 	return title;
 }

@@ -71,8 +71,8 @@ static double volume_most(const struct leaf *leaf, const void *old, const void *
 {
 	if (leaf->figure.kind != FIGURE_VOLUME)
 		return 0;
-	return fmax(old ? figure_real(&leaf->figure, old) : 0,
-		new ? figure_real(&leaf->figure, new) : 0);
+	return fmax(old ? fabs(figure_real(&leaf->figure, old)) : 0,
+		new ? fabs(figure_real(&leaf->figure, new)) : 0);
 }
 
 static const char *size_words(const struct report *report, enum figure_kind kind, double size,

@@ -25,7 +25,12 @@ static const int64_t turn = INT64_C(360000000), eighth = INT64_C(45000000);
 const char *const scale_ways[SCALE_WAYS] = { "up", "up right", "right", "down right", "down",
 	"down left", "left", "up left" };
 
+int scale_towards(int64_t top, int64_t bearing)
+{
+	return (int)((turn - top + bearing + eighth / 2) / eighth % SCALE_WAYS);
+}
+
 int scale_north(int64_t bearing)
 {
-	return (int)((turn - bearing + eighth / 2) / eighth % SCALE_WAYS);
+	return scale_towards(bearing, 0);
 }

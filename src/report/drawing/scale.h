@@ -14,6 +14,8 @@ void scale_words(struct text *out, nm at, enum units units);
  * clockwise by eighths of a turn; and in words. */
 enum { SCALE_WAYS = 8 };
 int scale_north(int64_t bearing);
+/* Which way another bearing is there: 0 to under 360 degrees both. */
+int scale_towards(int64_t top, int64_t bearing);
 extern const char *const scale_ways[SCALE_WAYS];
 
 #endif

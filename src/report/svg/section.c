@@ -51,7 +51,8 @@ static struct cut_wall cut_wall_of(const struct report *report, const struct bui
 		nm_most(cut.reach_in + AROUND_WALL, INTO_BED);
 	cut.mulch_top = cut.top - block_length(bed, BED_FREEBOARD);
 	cut.soil_top = cut.mulch_top - (fill ? fill->mulch_depth : 0);
-	cut.soil_bottom = cut.soil_top - (fill ? fill->soil_depth : 0);
+	cut.soil_bottom = cut.soil_top - (!fill ? 0 :
+		fill->deepest > 0 ? fill->deepest : fill->soil_depth);
 	return cut;
 }
 

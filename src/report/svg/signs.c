@@ -1,7 +1,9 @@
 #include "report/svg/signs.h"
 #include "base/stop.h"
+#include "report/drawing/finished.h"
 #include "report/svg/around.h"
 #include "report/svg/hatch.h"
+#include "survey/surface.h"
 
 #include <stdlib.h>
 
@@ -101,10 +103,12 @@ void signs_add_ground(struct remark_list *list, const struct report *report)
 {
 	const struct takeoff *takeoff = report->takeoff;
 	struct region_words *regions = regions_of(takeoff);
+	const struct surface surface = surface_of(report->plot);
 
 	for (int i = 0; i < takeoff->areas.count; i++) {
 		const struct area_row *row = &takeoff->areas.list[i];
-		const char *words = !row->entry ? "open ground, left as it is" :
+		const char *words = !row->entry ? surface_is_graded(&surface) ?
+			"open ground, graded" : "open ground, left as it is" :
 			say(report, "%s %c, %s: %s", row->class, row->letter, row->name,
 			region_words_end(&regions[row->entry - takeoff->plot.details.legend],
 			report));
@@ -261,34 +265,16 @@ static void add_around(struct remark_list *list, const struct report *report)
 		add_sign(list, draw_point, PEN_TIE, "point that is tied to something that stays");
 }
 
-/* "Finished ground falls 1.5 % away from the house." */
-static const char *fall_words_of(const struct report *report, const struct finish *finish)
-{
-	struct text words = TEXT_EMPTY;
-
-	text_add(&words, "Finished ground falls ");
-	text_add_decimal(&words, finish->percent, 6);
-	text_add(&words, " % ");
-	if (finish->is_away) {
-		text_add(&words, "away from the house.");
-	} else {
-		text_add(&words, "towards a bearing of ");
-		text_add_decimal(&words, finish->bearing, 6);
-		text_add(&words, " degrees.");
-	}
-	return say_text(report, &words);
-}
-
 static void add_levels(struct remark_list *list, const struct report *report)
 {
 	const struct details *details = &report->plot->details;
+	const char *finished = finished_words(report);
 
 	if (details->levels.step > 0 || details->finish.has_level)
 		add_sign(list, draw_level, PEN_LEVEL, "drop from the level string to the ground, "
 			"or to what is to be finished ground");
-	if (details->finish.has_fall)
-		remark_add(list, 0, WIDE, fall_words_of(report, &details->finish))->draw =
-			remark_words;
+	if (finished)
+		remark_add(list, 0, WIDE, untied(report, finished))->draw = remark_words;
 }
 
 void signs_add(struct remark_list *list, const struct report *report, const struct svg_asked *asked)

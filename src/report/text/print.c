@@ -125,12 +125,12 @@ void print_ordered(const struct report *report, enum section section)
 
 	for (size_t i = 0; i < items->count; i++) {
 		const struct item *item = &items->list[i];
-		const char *note = item_note(report, item);
+		const char *remark = item_note(report, item);
 
 		if (item->section == section && item->order > 0)
 			text_print(&words, "%s%s %s%s", words.length ? "; " : "",
 				item_label(report, item), item_amount(report, item, item->order),
-				note ? say(report, " (%s)", note) : "");
+				remark ? say(report, " (%s)", remark) : "");
 	}
 	if (words.length > 0)
 		print_explained(report, "To order in all: %s.", words.bytes);

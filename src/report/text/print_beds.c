@@ -1,5 +1,6 @@
 #include "report/text/print.h"
 #include "base/hash.h"
+#include "base/number.h"
 #include "base/stop.h"
 #include "survey/shape.h"
 
@@ -42,7 +43,7 @@ static const char *depth_words(const struct report *report, int region)
 {
 	const struct fill *fill = fills_find(&report->takeoff->fills, region);
 
-	return fill ? plain_inches(report, fill->soil_depth) : "-";
+	return fill ? plain_inches(report, nm_most(fill->soil_depth, fill->deepest)) : "-";
 }
 
 /* ---- The schedule ---------------------------------------------------------------------------- */
@@ -265,8 +266,10 @@ void print_beds(const struct report *report)
 		report->takeoff->walls.count + report->takeoff->walls.not_laid_count > 0)
 		print_lines(report, 0, 0, "Across, down: the first corner, from the plan's top "
 			"left corner. Above: the wall%s, over finished ground. In ground: from "
-			"there down to the base. Inside: between the walls. Soil: its depth.",
-			report->takeoff->work.facts & FACT(CAPS) ? " with its cap" : "");
+			"there down to the base. Inside: between the walls. Soil: its depth.%s",
+			report->takeoff->work.facts & FACT(CAPS) ? " with its cap" : "",
+			report->takeoff->wall_levels.count > 0 ? " All that where the ground is "
+			"lowest." : "");
 	print_kind(report, "Beds at ground level", false, level);
 	if (!report->is_whole && report->takeoff->work.facts & FACT(AMENDED))
 		print_lines(report, 0, 0, "Amended: a layer of that depth is spread and dug in.");

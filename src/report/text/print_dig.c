@@ -1,22 +1,52 @@
 #include "report/text/print.h"
 #include "base/number.h"
 
+/* Whether a wall stands deeper in the ground where that rises along it. */
+static bool is_on_fall(const struct takeoff *takeoff, int region)
+{
+	const struct wall_level *wall = wall_level_of(&takeoff->wall_levels, region);
+
+	return takeoff->levelling.step > 0 && wall && wall->highest != wall->lowest;
+}
+
 /* "5 1/2 in deep, 10.2 cu ft"; where the plot has levels "5 1/2 in below finished ground, 10.2
- * cu ft". */
+ * cu ft"; of a wall on ground that falls "level, 7 in below the lowest finished ground, ...". */
 static const char *depth_words(const struct report *report, const struct dig *dig)
 {
+	bool is_walls = dig->part == DIG_WALL || dig->part == DIG_INSIDE;
 	const char *cut = word_volume(report, earth_sum(&dig->bank));
 	const char *deep = word_inches(report, dig->depth);
 
 	if (report->takeoff->levelling.step == 0 || dig->part == DIG_HOLES)
 		return say(report, "%s deep, %s", deep, cut);
+	if (is_walls && is_on_fall(report->takeoff, dig->region))
+		return say(report, "level, %s below the lowest finished ground, %s", deep, cut);
 	return dig->depth == 0 ? cut : say(report, "%s below finished ground, %s", deep, cut);
 }
 
-/* What a row is of, where it has no region. */
-static const char *whose_words(const struct dig *dig)
+/* Of several fences the names of those in a group; each has its holes, the last rows of all. */
+static const char *fences_words(const struct report *report, const struct group *group)
 {
-	return dig->part == DIG_HOLES ? "Fences" : "Other ground";
+	const struct fences *fences = &report->takeoff->fences;
+	int first = report->takeoff->earthwork.count - fences->count;
+	struct text words = TEXT_EMPTY;
+
+	if (fences->count == 1)
+		return "Fences";
+	for (int i = 0; i < group->count; i++)
+		text_print(&words, "%s%s", i ? ", " : "",
+			fences->list[group->members[i] - first].name);
+	return say_text(report, &words);
+}
+
+/* What a group is of. */
+static const char *whose_words(const struct report *report, const struct group *group)
+{
+	const struct dig *dig = &report->takeoff->earthwork.rows[group->members[0]];
+
+	if (dig->region != NO_REGION)
+		return group_words(report, &dig_table, report->takeoff->earthwork.rows, group);
+	return dig->part == DIG_HOLES ? fences_words(report, group) : "Other ground";
 }
 
 /* "B1 and B2: wall and its base, each 22.3 sq ft, 5 1/2 in deep, 10.2 cu ft". */
@@ -29,9 +59,7 @@ static void print_groups(const struct report *report)
 		const struct group *group = &groups.list[i];
 		const struct dig *dig = &work->rows[group->members[0]];
 
-		print_lines(report, 0, 2, "%s: %s, %s%s, %s",
-			dig->region == NO_REGION ? whose_words(dig) :
-			group_words(report, &dig_table, work->rows, group),
+		print_lines(report, 0, 2, "%s: %s, %s%s, %s", whose_words(report, group),
 			word_heading(&dig_words[dig->part]), group->count > 1 ? "each " : "",
 			word_area(report, dig->area), depth_words(report, dig));
 	}
@@ -138,11 +166,20 @@ static const char *depths_words(const struct report *report, const struct format
 			word_inches(report, formation->most));
 }
 
+static bool is_any_on_fall(const struct takeoff *takeoff)
+{
+	for (int i = 0; i < takeoff->wall_levels.count; i++)
+		if (is_on_fall(takeoff, takeoff->wall_levels.list[i].region))
+			return true;
+	return false;
+}
+
 /* Whether all that stands on tamped ground stands at one depth. */
 static void print_formation(const struct report *report)
 {
-	struct formation kinds[] = { { DIG_WALL, "walls", 0, 0 }, { DIG_PATH, "paths", 0, 0 },
-		{ DIG_PAD, "fixtures", 0, 0 } };
+	bool is_fall = is_any_on_fall(report->takeoff);
+	struct formation kinds[] = { { DIG_WALL, is_fall ? "walls, where it is lowest," :
+		"walls", 0, 0 }, { DIG_PATH, "paths", 0, 0 }, { DIG_PAD, "fixtures", 0, 0 } };
 	struct text names = TEXT_EMPTY, depths = TEXT_EMPTY;
 	nm shallow = 0, deep = 0;
 	int count = 0;
@@ -157,7 +194,7 @@ static void print_formation(const struct report *report)
 			depths_words(report, &kinds[i]));
 		count++;
 	}
-	if (count > 1 && shallow == deep)
+	if (count > 1 && shallow == deep && !is_fall)
 		print_lines(report, 0, 0, "One level: %s, all dug %s below finished ground.",
 			names.bytes, word_inches(report, shallow));
 	else if (count > 1)

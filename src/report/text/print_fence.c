@@ -311,7 +311,7 @@ static const char *lengths_words(const struct report *report, const struct fenci
 
 static void print_posts(const struct report *report, const struct fencing *fencing)
 {
-	bool is_level = fencing->post_shortest == fencing->post_length;
+	bool is_alike = fencing->post_shortest == fencing->post_length;
 	const char *post = word_count(report, fencing->post_count, "post", "posts");
 	int64_t at_gates = has_gate_posts(fencing) ? fencing->of_kind[POST_GATE] : 0;
 	const char *others = at_gates == 0 ? "" : say(report, ", those at gates %s",
@@ -319,7 +319,7 @@ static void print_posts(const struct report *report, const struct fencing *fenci
 
 	print_lines(report, 2, 2, "%s %s square%s%s. %s.", post,
 		word_inches(report, fencing->post), others, kinds_words(report, fencing),
-		is_level ? length_words(report, fencing) : lengths_words(report, fencing));
+		is_alike ? length_words(report, fencing) : lengths_words(report, fencing));
 	print_holes(report, &fencing->hole, fencing->post_count - at_gates, "");
 	if (at_gates > 0)
 		print_holes(report, &fencing->gate_hole, at_gates, " at gates");

@@ -21,8 +21,10 @@ static const char *part_words(const struct report *report, const struct fill *fi
 /* "Soil 11 1/2 in deep, over 3.0 sq ft of base within the wall 3 in more, 17.1 cu ft in place". */
 static const char *depth_words(const struct report *report, const struct fill *fill)
 {
-	const char *deep = say(report, "%s %s deep", word_heading(&fill_words[fill->way]),
-		word_inches(report, fill->soil_depth));
+	const char *mean = fill->deepest == 0 ? "" : say(report, " on the mean (%s where the "
+		"ground is lowest)", word_inches(report, fill->deepest));
+	const char *deep = say(report, "%s %s deep%s", word_heading(&fill_words[fill->way]),
+		word_inches(report, fill->soil_depth), mean);
 
 	return fill->strip_depth == 0 ? deep : say(report, "%s, over %s of base within the wall %s "
 		"more", deep, word_area(report, fill->strip_area),

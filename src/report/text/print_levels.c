@@ -1,5 +1,6 @@
 #include "report/text/print.h"
 #include "base/number.h"
+#include "report/drawing/finished.h"
 
 #include <math.h>
 
@@ -10,48 +11,10 @@ static const struct levelling *levelling_of(const struct report *report)
 
 /* ---- What is told ---------------------------------------------------------------------------- */
 
-static const char *percent_words(const struct report *report, int64_t millionths)
-{
-	struct text words = TEXT_EMPTY;
-
-	text_add_decimal(&words, millionths, 6);
-	text_print(&words, "%c%%", PAGE_TIE);
-	return say_text(report, &words);
-}
-
-/* "falls 5 % away from the house". */
-static const char *fall_words_of(const struct report *report, const struct finish *finish)
-{
-	struct text degrees = TEXT_EMPTY;
-
-	if (!finish->has_fall)
-		return "is level";
-	if (finish->is_away && report->plot->details.around.houses.count == 0)
-		return "is level, since no house is told that it could fall away from";
-	if (finish->is_away)
-		return say(report, "falls %s away from the house",
-			percent_words(report, finish->percent));
-	text_add_decimal(&degrees, finish->bearing, 6);
-	return say(report, "falls %s towards %s degrees from true north",
-		percent_words(report, finish->percent), say_text(report, &degrees));
-}
-
-/* Where it starts. */
-static const char *start_words(const struct report *report, const struct finish *finish)
-{
-	if (finish->has_level)
-		return say(report, "from %s below the string at %s",
-			word_inches(report, finish->drop), plain_place(report, finish->at));
-	return finish->is_away ? "from the ground as it is at the house" :
-		"from the ground as it is at the datum";
-}
-
 static void print_told(const struct report *report)
 {
 	const struct levelling *levelling = levelling_of(report);
-	const struct finish *finish = &report->plot->details.finish;
-	bool is_finished = finish->has_level || (finish->has_fall && (!finish->is_away ||
-		report->plot->details.around.houses.count > 0));
+	const char *finished;
 
 	if (levelling->step)
 		print_lines(report, 0, 0, "Drops below the level string line were measured every "
@@ -60,22 +23,15 @@ static void print_told(const struct report *report)
 	else
 		print_lines(report, 0, 0, "No drops are measured: what is dug is counted as if the "
 			"ground lay as it is to be finished.");
-	if (is_finished)
-		print_lines(report, 0, 0, "The finished ground %s, %s.",
-			fall_words_of(report, finish), start_words(report, finish));
+	finished = finished_words(report);
+	if (finished)
+		print_lines(report, 0, 0, "%s", finished);
 	else
 		print_lines(report, 0, 0, "No other finished ground is told: it stays as it is, "
-			"and all is dug as deep as it would be on level ground.");
+			"and all but walls is dug as deep as it would be on level ground.");
 }
 
 /* ---- Cut and fill ---------------------------------------------------------------------------- */
-
-/* "cut 2.3 cu yd, fill 3.0 cu ft". */
-static const char *cut_fill_words(const struct report *report, const struct cut_fill *volumes)
-{
-	return say(report, "cut %s, fill %s", word_volume(report, volumes->cut),
-		word_volume(report, volumes->fill));
-}
 
 static const char *net_words(const struct report *report, double net)
 {
@@ -85,29 +41,38 @@ static const char *net_words(const struct report *report, double net)
 		net < 0 ? "filled than cut" : "cut than filled");
 }
 
+/* "cut 2.3 cu yd, fill 3.0 cu ft; 2.2 cu yd more is cut than filled". */
+static const char *cut_fill_words(const struct report *report, const struct cut_fill *volumes)
+{
+	if (volumes->fill <= 0)
+		return say(report, "cut %s, nothing to fill", word_volume(report, volumes->cut));
+	if (volumes->cut <= 0)
+		return say(report, "fill %s, nothing to cut", word_volume(report, volumes->fill));
+	return say(report, "cut %s, fill %s; %s", word_volume(report, volumes->cut),
+		word_volume(report, volumes->fill), net_words(report, volumes->net));
+}
+
 static void print_volumes(const struct report *report)
 {
 	const struct cut_fills *volumes = &levelling_of(report)->volumes;
 
-	print_note(report, "To the formation, cell by cell: %s; %s.",
-		cut_fill_words(report, &volumes->formation),
-		net_words(report, volumes->formation.net));
+	print_note(report, "To the formation, cell by cell: %s.",
+		cut_fill_words(report, &volumes->formation));
 	if (volumes->finished.cut + volumes->finished.fill <= 0)
 		return;
-	print_lines(report, 0, 0, "To the finished ground, before anything is dug below it: %s; "
-		"%s. By unit areas, A/4 (h1 + 2 h2 + 3 h3 + 4 h4) on squares of %s: %s; %s. The "
-		"two nets are %s apart.",
+	print_lines(report, 0, 0, "To the finished ground, before anything is dug below it: %s. "
+		"By unit areas, A/4 (h1 + 2 h2 + 3 h3 + 4 h4) on squares of %s: %s. The two nets "
+		"are %s apart.",
 		cut_fill_words(report, &volumes->finished),
-		net_words(report, volumes->finished.net),
 		word_length(report, levelling_of(report)->step),
 		cut_fill_words(report, &volumes->by_unit_areas),
-		net_words(report, volumes->by_unit_areas.net),
 		word_volume(report, levelling_of(report)->apart));
 	print_explained(report, "Each cell is cut or filled by the height in its middle; where a "
 		"line of the survey or the edge of what is dug crosses it, each part of it. How "
 		"much is cut and filled depends on the method, since a unit area may have cuts at "
 		"some corners and fills at others; the net does not. Open ground is graded too. "
-		"Stone and soil lie on the formation: they stay the same.");
+		"Walls are level, and are dug so. Stone and the soil of lawns lie on the "
+		"formation: they stay the same.");
 }
 
 /* ---- Low ground, paths, drops ---------------------------------------------------------------- */

@@ -23,11 +23,13 @@ static const char *span_words(const struct report *report, nm from, nm to)
 	return say(report, "%s to %s", word_length(report, from), word_length(report, to));
 }
 
-/* "P1 path"; "trench of Lamp cable". */
+/* "P1 path"; "trench of Lamp cable"; "other ground, graded". */
 static const char *dig_place(const struct report *report, const struct hand_dig *dig)
 {
-	if (dig->region == NO_REGION)
+	if (dig->line)
 		return say(report, "%s of %s", dig->words, dig->line);
+	if (dig->region == NO_REGION)
+		return dig->words;
 	return say(report, "%s %s", plain_named_region(report, dig->region), dig->words);
 }
 
@@ -88,6 +90,44 @@ static void print_points(const struct report *report, const struct hand *hand)
 	text_fini(&words);
 }
 
+/* "from 24 ft across, 0 in down, to 12 ft down, to 26 ft across": each leg is level or upright. */
+static const char *route_words(const struct report *report, const struct service *service)
+{
+	nm cell = plot_cell(report->plot);
+	struct text words = TEXT_EMPTY;
+	int shown = 0;
+
+	for (size_t i = 0; i < service->routes.count; i++) {
+		const struct route *route = &service->routes.items[i];
+
+		for (int j = 0; j < route->count && shown <= NAMED_MOST; j++, shown++) {
+			struct place at = route->points[j];
+			bool is_across = j > 0 && at.y == route->points[j - 1].y;
+
+			if (shown == NAMED_MOST)
+				text_add(&words, ", and on as it is drawn");
+			else if (j == 0)
+				text_print(&words, "%sfrom %s", i ? "; " : "",
+					plain_place(report, at));
+			else
+				text_print(&words, ", to %s %s", word_length(report,
+					(is_across ? at.x : at.y) * cell),
+					is_across ? "across" : "down");
+		}
+	}
+	return say_text(report, &words);
+}
+
+/* "5 ft round 24 ft across, 10 ft down"; "1 ft to 3 ft across, 13 ft to 15 ft down". */
+static const char *kept_words(const struct report *report, const struct kept *kept)
+{
+	if (kept->radius > 0)
+		return say(report, "%s round %s", word_length(report, kept->radius),
+			plain_place(report, kept->obstacle->at));
+	return say(report, "%s across, %s down", span_words(report, kept->from.x, kept->to.x),
+		span_words(report, kept->from.y, kept->to.y));
+}
+
 static void print_hand(const struct report *report, const char *title, const struct hand *hand)
 {
 	bool is_any = hand->dig_count + hand->post_count > 0 || hand->spikes > 0;
@@ -114,11 +154,13 @@ void print_by_hand(const struct report *report)
 		"states for 24 in, both as quoted; yours goes first.");
 	for (int i = 0; i < lines->count && !stop_asked(); i++)
 		if (lines->list[i].state == LINE_EXISTING)
-			print_hand(report, say(report, "Near %s (%s)", lines->list[i].name,
-				line_kind_words[lines->list[i].kind].key), &lines->list[i].hand);
+			print_hand(report, say(report, "Near %s (%s), %s", lines->list[i].name,
+				line_kind_words[lines->list[i].kind].key,
+				route_words(report, lines->list[i].service)),
+				&lines->list[i].hand);
 	for (int i = 0; i < lines->kept_count && !stop_asked(); i++)
-		print_hand(report, say(report, "Within %s", lines->kept[i].name),
-			&lines->kept[i].hand);
+		print_hand(report, say(report, "Within %s, %s", lines->kept[i].name,
+			kept_words(report, &lines->kept[i])), &lines->kept[i].hand);
 }
 
 /* ---- Lines to lay ---------------------------------------------------------------------------- */
@@ -153,10 +195,11 @@ static const char *sleeves_words(const struct report *report, const struct servi
 
 static void print_line(const struct report *report, const struct service_line *line)
 {
-	print_lines(report, 0, 2, "%s (%s): trench %s long, %s wide and %s deep, %s dug and put "
-		"back; the line's top %s down. %s", line->name, line_kind_words[line->kind].key,
-		word_length(report, line->length), word_inches(report, line->width),
-		word_inches(report, line->trench_depth), word_volume(report, line->trench),
+	print_lines(report, 0, 2, "%s (%s), %s: trench %s long, %s wide and %s deep, %s dug and "
+		"put back; the line's top %s down. %s", line->name, line_kind_words[line->kind].key,
+		route_words(report, line->service), word_length(report, line->length),
+		word_inches(report, line->width), word_inches(report, line->trench_depth),
+		word_volume(report, line->trench),
 		word_inches(report, line->depth), sleeves_words(report, line));
 }
 
@@ -180,8 +223,9 @@ static void print_depths(const struct report *report, const struct service_lines
 
 	print_note(report, "How deep lines lie, in what, and who may lay them is a matter of local "
 		"code and licensed practice.%s Other depths that the plot does not set: common "
-		"practice, no published source. Lengths are along the line; a sleeve goes on %s "
+		"practice, no published source. %sLengths are along the line; a sleeve goes on %s "
 		"past either side of what it runs under.", power,
+		report->takeoff->levelling.is_told ? "Depths are below the finished ground. " : "",
 		word_inches(report, block_length(report->takeoff->allow, ALLOW_SLEEVE_PAST)));
 }
 

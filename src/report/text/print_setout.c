@@ -191,6 +191,15 @@ static void print_datum(const struct report *report, const struct setout *setout
 		square_words(report, setout));
 }
 
+/* A datum alone holds no direction. */
+static bool may_turn(const struct setout *setout)
+{
+	for (int i = 0; i < setout->more_tie_count; i++)
+		if (setout->more_ties[i]->at.x != 0 || setout->more_ties[i]->at.y != 0)
+			return false;
+	return setout->datum_tie_count > 0;
+}
+
 /* Tied too: 8 ft across, 0 in down: 9 ft from "Gate pier" ____; */
 static void print_ties(const struct report *report, const struct setout *setout,
 	const struct bounds *bounds)
@@ -207,6 +216,11 @@ static void print_ties(const struct report *report, const struct setout *setout,
 			plain_count(report, setout->more_tie_count - shown));
 	if (words.length)
 		print_lines(report, 0, 0, "Tied too: %s.", words.bytes);
+	if (may_turn(setout))
+		print_lines(report, 0, 0, "Only the datum is tied, so the plan may turn about it: "
+			"tape the base line's other end, %s across, to a fixed point too: "
+			MEASURED MEASURED "%cfrom%c" MEASURED MEASURED MEASURED ".",
+			tape_words(report, setout->width), PAGE_TIE, PAGE_TIE);
 	text_fini(&words);
 }
 

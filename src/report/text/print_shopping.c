@@ -14,15 +14,23 @@ struct shopping {
 
 /* ---- Rows ------------------------------------------------------------------------------------ */
 
-/* Whatever is the same thing is bought at once: "Topsoil; Lawn topsoil". */
+/* Whatever is the same thing is bought at once: "Topsoil; Lawn topsoil". Each name once. */
 static void add_others(struct text *words, const struct report *report, const struct item *item)
 {
 	const struct item_list *items = &report->takeoff->items;
+	const char *last = item_sized_label(report, item);
 	int own = (int)(item - items->list);
 
-	for (int i = own + 1; i < (int)items->count; i++)
-		if (items->list[i].with == own && item_purchase(items, &items->list[i]))
-			text_print(words, "; %s", item_sized_label(report, &items->list[i]));
+	for (int i = own + 1; i < (int)items->count; i++) {
+		const struct item *other = &items->list[i];
+		const char *label = item_sized_label(report, other);
+
+		if (other->with != own || !item_purchase(items, other) ||
+			strcmp(label, last) == 0)
+			continue;
+		text_print(words, "; %s", label);
+		last = label;
+	}
 }
 
 static const char *what_words(const struct report *report, const struct item *item)
@@ -269,14 +277,14 @@ static void print_heaps(const struct report *report)
 			text_print(&words, "%s: ", word_heading(&day_words[heap->day]));
 		text_add(&words, heap_words(report, heap));
 	}
-	if (words.length)
+	if (words.length) {
 		print_lines(report, 0, 0, "Ground at the drop for each day's goods: %s.",
 			words.bytes);
-	if (words.length)
 		print_explained(report, "Loose goods lie on heaps of 35 degrees, %s high at the "
 			"most, blocks and bags on pallets of 1\tt: common practice, no published "
 			"source. Gaps between them come on top.",
 			report->units == UNITS_METRIC ? "1.5\tm" : "5\tft");
+	}
 	text_fini(&words);
 }
 

@@ -7,9 +7,11 @@ static void print_manner(const struct report *report)
 		"string line; with a minus, how far up from it. Course 1: its top.");
 	print_explained(report, "Walls are level, ground falls: the first course lies so deep that "
 		"the whole embed is in the ground where that is lowest. Where it rises the wall "
-		"stands deeper and shows less; with a minus the ground stands over it. Blocks, "
-		"soil and dig are counted with the embed alone. The wall's top is its cap's, where "
-		"it has one. Common practice, no published source.");
+		"stands deeper and shows less; with a minus the ground stands over it. %sThe "
+		"wall's top is its cap's, where it has one. Common practice, no published source.",
+		report->takeoff->levelling.step == 0 ? "Soil and dig are counted with the embed "
+		"alone, since no drops are measured. " : "The dig, what goes back outside and the "
+		"soil are counted so. ");
 }
 
 /* "14 5/16 in, 8 5/16 in": what is the same at all corners of a bed. */

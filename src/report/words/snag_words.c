@@ -126,7 +126,8 @@ const char *snag_source(enum snag_code code)
 #define BY_DRAWING_OR(...) .cure = { { __VA_ARGS__ }, \
 	sizeof((const enum attribute[]){ __VA_ARGS__ }) / sizeof(enum attribute), true, false }
 
-/* {0} to {3} are the snag's figures; {0%} to {3%} those that are percentages. */
+/* {0} to {3} are the snag's figures; {0%} to {3%} those that are percentages; {0#} one that is less
+ * than {1}. */
 static const struct kind {
 	enum snag_code code;
 	unsigned int kind;
@@ -268,7 +269,7 @@ static const struct kind {
 		"by {0%}: let it fall away by {1%} or more, else water stands at its walls.",
 		BY_LEVELS },
 	{ SNAG_FALL_HOUSE, FALL_LITTLE, "Within {2} of a house finished ground falls away from it "
-		"by only {0%}, less than {1%}.",
+		"by only {0#}, less than {1%}.",
 		BY_LEVELS },
 	{ SNAG_NAME_OPEN, 0, "A name stands here on open ground: it names nothing.",
 		BY_DRAWING },
@@ -277,10 +278,19 @@ static const struct kind {
 };
 
 /* "41.3 %". */
-static const char *percentage(const struct report *report, nm millionths)
+static const char *percentage(const struct report *report, nm millionths, int places)
 {
 	return say(report, "%s %%", plain_decimal(report,
-		(double)millionths / (double)MILLION, 1));
+		(double)millionths / (double)MILLION, places));
+}
+
+/* What is less than it should be, by a thousandth of a percent or more, as on the paper of the
+ * levels: "1.99 %", but never as much as it should be: "1.999 %". */
+static const char *little(const struct report *report, nm millionths, nm least)
+{
+	const nm half = MILLION / 100 / 2;
+
+	return percentage(report, millionths, millionths + half < least ? 2 : 3);
 }
 
 /* c: behind an opening brace. Returns the closing one. */
@@ -289,8 +299,17 @@ static const char *add_figure(struct text *words, const struct report *report, c
 {
 	nm figure = figures[c[0] - '0'];
 
-	text_add(words, c[1] == '%' ? percentage(report, figure) : plain_length(report, figure));
-	return c[1] == '%' ? c + 2 : c + 1;
+	switch (c[1]) {
+	case '%':
+		text_add(words, percentage(report, figure, 1));
+		return c + 2;
+	case '#':
+		text_add(words, little(report, figure, figures[1]));
+		return c + 2;
+	default:
+		text_add(words, plain_length(report, figure));
+		return c + 1;
+	}
 }
 
 static const char *filled_in(const struct report *report, const char *sentence, const nm *figures)

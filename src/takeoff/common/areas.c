@@ -1,5 +1,6 @@
 #include "takeoff/common/areas.h"
 #include "base/stop.h"
+#include "survey/surface.h"
 
 #include <limits.h>
 
@@ -18,6 +19,7 @@ void areas_count(struct areas *out, const struct basis *basis)
 {
 	const struct survey *survey = basis->survey;
 	const struct details *details = &basis->plot->details;
+	const struct surface surface = surface_of(basis->plot);
 	int64_t cells[UCHAR_MAX + 1] = { 0 };
 	size_t count = details->legend_count + 1;
 	struct area_row *areas = arena_new(basis->arena, count, sizeof *areas);
@@ -34,7 +36,8 @@ void areas_count(struct areas *out, const struct basis *basis)
 			class_word(entry->class),
 			.letter = entry->letter, .name = entry->name, .remark = entry->name } :
 			(struct area_row){ .class = class_word(CLASS_OPEN), .letter = OPEN_GROUND,
-				.name = "Open ground", .remark = "Open ground, left as it is" };
+				.name = "Open ground", .remark = surface_is_graded(&surface) ?
+				"Open ground, graded" : "Open ground, left as it is" };
 		areas[i].cells = cells[(unsigned char)areas[i].letter];
 		areas[i].area = survey_area(areas[i].cells, survey->cell);
 	}

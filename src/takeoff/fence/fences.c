@@ -12,11 +12,14 @@ enum { BRACKETS_TO_RAIL = 2, HINGES_TO_LEAF = 2 };
 
 /* ---- On the ground --------------------------------------------------------------------------- */
 
-static enum heading heading_of(struct spot from, struct spot to)
+/* As its posts stand; where both have been moved to one spot, as it is drawn. */
+static enum heading heading_of(struct leg on, struct spot from, struct spot to)
 {
-	if (from.y == to.y)
-		return from.x < to.x ? HEADING_RIGHT : HEADING_LEFT;
-	return from.y < to.y ? HEADING_DOWN : HEADING_UP;
+	if (leg_is_upright(on))
+		return (from.y == to.y ? on.from.y < on.to.y : from.y < to.y) ? HEADING_DOWN :
+			HEADING_UP;
+	return (from.x == to.x ? on.from.x < on.to.x : from.x < to.x) ? HEADING_RIGHT :
+		HEADING_LEFT;
 }
 
 static void open_gate(struct fence_gate *gate, const struct fencing *fencing)
@@ -42,7 +45,7 @@ static void set_out(struct fencing *fencing, const struct basis *basis)
 	for (int i = 0; i < count && !stop_asked(); i++) {
 		struct spot from = stand_spot(&stand, spans[i].leg.from);
 		struct spot to = stand_spot(&stand, spans[i].leg.to);
-		enum heading heading = heading_of(from, to);
+		enum heading heading = heading_of(spans[i].leg, from, to);
 		nm length = spot_distance(from, to);
 
 		fencing->length += length;

@@ -6,15 +6,23 @@
 #include <assert.h>
 #include <math.h>
 #include <stdlib.h>
-#include <string.h>
 
-/* What the ground is gone over with. By zone, the last: all ground in none. */
+/* Where the formation of a zone lies. */
+struct to_dig {
+	nm depth;      /* below the finished ground; of a level one where that is lowest */
+	bool is_level;
+	nm level;      /* its drop, where it is level */
+};
+
+/* What the ground is gone over with. By zone, then what within walls is loosened, then all other
+ * ground in no zone. */
 struct pass {
 	const struct basis *basis;
 	const struct surface *surface;
 	nm cell, step;
 	struct cover_box plan;
-	nm *depths;
+	struct to_dig *to_dig;
+	int kept_sod; /* the index of what is loosened */
 	struct graded *graded;
 	bool *is_uneven; /* not everywhere dug by its depth */
 	struct cut_fill finished;
@@ -43,21 +51,41 @@ static void fill_square(struct pass *pass, nm right, nm down, double volume, nm 
 	square->deepest = nm_most(square->deepest, deep);
 }
 
+/* How far the formation is below the finished ground at a spot, which has that drop. */
+static nm dig_below(const struct to_dig *to_dig, nm finished)
+{
+	return to_dig->is_level ? to_dig->level - finished : to_dig->depth;
+}
+
+static struct earth cut_of(const struct pass *pass, int owner, double area, nm deep)
+{
+	const struct block *allow = pass->basis->allow;
+	struct earth cut;
+
+	if (owner != pass->kept_sod)
+		return earth_below(allow, area, deep);
+	cut = earth_below(allow, area, deep + block_length(allow, ALLOW_SOD));
+	cut.sod = 0;
+	return cut;
+}
+
 static void take_part(struct pass *pass, const struct cover_box *part)
 {
+	const struct to_dig *to_dig = &pass->to_dig[part->owner];
 	nm right = part->left + (part->right - part->left) / 2;
 	nm down = part->top + (part->bottom - part->top) / 2;
-	nm finished = surface_finished(pass->surface, right, down) -
-		surface_existing(pass->surface, right, down);
-	nm deep = finished + pass->depths[part->owner];
+	nm drop = surface_finished(pass->surface, right, down);
+	nm finished = drop - surface_existing(pass->surface, right, down);
+	nm deep = finished + dig_below(to_dig, drop);
 	double area = area_of(part->right - part->left, part->bottom - part->top);
 	struct graded *graded = &pass->graded[part->owner];
 	struct earth cut;
 
 	add_height(&pass->finished, area, finished);
-	pass->is_uneven[part->owner] = pass->is_uneven[part->owner] || finished != 0;
+	pass->is_uneven[part->owner] = pass->is_uneven[part->owner] ||
+		deep != to_dig->depth;
 	if (deep > 0) {
-		cut = earth_below(pass->basis->allow, area, deep);
+		cut = cut_of(pass, part->owner, area, deep);
 		earth_add(&graded->cut, &cut);
 		graded->dug += area;
 		graded->deepest = nm_most(graded->deepest, deep);
@@ -102,25 +130,58 @@ static void mark_points(struct pass *pass, const struct cover_box *piece)
 		reaches(y * step, piece->bottom, pass->plan.bottom); y++)
 		for (nm x = (piece->left + step - 1) / step;
 			reaches(x * step, piece->right, pass->plan.right); x++)
-			pass->dig[y * (pass->columns + 1) + x] = pass->depths[piece->owner];
+			pass->dig[y * (pass->columns + 1) + x] =
+				dig_below(&pass->to_dig[piece->owner],
+					surface_finished(pass->surface, x * step, y * step));
 }
 
-/* The zones' ground and all the rest of the plan. */
-static void take_ground(struct pass *pass, const struct cover *ground, int others)
+/* Boxes in the order they are painted. */
+struct painting {
+	struct cover_box *boxes; /* owned */
+	size_t count, capacity;
+};
+
+static void box_add(struct painting *painting, struct cover_box box)
+{
+	painting->boxes = memory_grow(painting->boxes, painting->count, &painting->capacity,
+		sizeof *painting->boxes);
+	painting->boxes[painting->count++] = box;
+}
+
+/* Beds whose inside stays undug: no zone has the ground within their walls. */
+static void paint_beds(struct painting *painting, const struct pass *pass,
+	const struct wall_levels *walls)
+{
+	const struct survey *survey = pass->basis->survey;
+	nm cell = pass->cell;
+
+	for (int y = 0; y < survey->rows && !stop_asked(); y++)
+		for (size_t i = survey->row_runs[y]; i < survey->row_runs[y + 1]; i++) {
+			const struct run *run = &survey->runs[i];
+
+			if (run->region != NO_REGION && wall_level_of(walls, run->region))
+				box_add(painting, (struct cover_box){ run->left * cell, y * cell,
+					run->right * cell, (y + 1) * cell, pass->kept_sod });
+		}
+}
+
+/* The zones' ground, what is loosened and all the rest of the plan. */
+static void take_ground(struct pass *pass, const struct cut_ground *ground)
 {
 	struct arena arena = ARENA_EMPTY;
-	struct cover_box *boxes = memory_new(ground->count + 1, sizeof *boxes);
-	struct cover whole;
+	struct painting painting = { NULL, 0, 0 };
+	struct cover swept;
 
-	if (ground->count)
-		memcpy(boxes, ground->pieces, ground->count * sizeof *boxes);
-	boxes[ground->count] = pass->plan;
-	boxes[ground->count].owner = others;
-	cover_sweep(&whole, &arena, boxes, ground->count + 1);
-	free(boxes);
-	for (size_t i = 0; i < whole.count && !stop_asked(); i++) {
-		take_piece(pass, &whole.pieces[i]);
-		mark_points(pass, &whole.pieces[i]);
+	for (size_t i = 0; i < ground->cover->count && !stop_asked(); i++)
+		box_add(&painting, ground->cover->pieces[i]);
+	paint_beds(&painting, pass, ground->walls);
+	pass->plan.owner = pass->kept_sod + 1;
+	box_add(&painting, pass->plan);
+	cover_sweep(&swept, &arena, painting.boxes, painting.count);
+	free(painting.boxes);
+	for (size_t i = 0; i < swept.count && !stop_asked(); i++) {
+		take_piece(pass, &swept.pieces[i]);
+		mark_points(pass, &swept.pieces[i]);
 	}
 	arena_clear(&arena);
 }
@@ -166,9 +227,26 @@ static void even_out(struct pass *pass, const struct zones *zones)
 		if (!pass->is_uneven[i])
 			pass->graded[i] = (struct graded){
 				.cut = earth_below(pass->basis->allow, zones->list[i].area,
-					pass->depths[i]),
-				.dug = pass->depths[i] > 0 ? zones->list[i].area : 0,
-				.deepest = pass->depths[i] };
+					pass->to_dig[i].depth),
+				.dug = pass->to_dig[i].depth > 0 ? zones->list[i].area : 0,
+				.deepest = pass->to_dig[i].depth };
+}
+
+/* Ground in no zone, that whose sod is kept too. */
+static struct graded others_of(const struct pass *pass)
+{
+	const struct graded *within = &pass->graded[pass->kept_sod];
+	struct graded all = pass->graded[pass->kept_sod + 1];
+
+	earth_add(&all.cut, &within->cut);
+	all.fill += within->fill;
+	all.deepest = nm_most(all.deepest, within->deepest);
+	return all;
+}
+
+bool cut_fills_grade_others(const struct cut_fills *cut_fills)
+{
+	return earth_sum(&cut_fills->others.cut) > 0 || cut_fills->others.fill > 0;
 }
 
 static struct cut_fill formation_of(const struct graded *graded, int count)
@@ -192,17 +270,31 @@ static double area_of_others(const struct survey *survey, const struct zones *zo
 	return fmax(0, area);
 }
 
-void cut_fill_compute(struct cut_fills *out, const struct basis *basis,
-	const struct surface *surface, const struct zones *zones, const struct cover *ground,
-	const struct embeds *embeds)
+static struct to_dig to_dig_of(const struct survey *survey, const struct cut_ground *ground,
+	const struct zone *zone)
 {
+	struct to_dig to_dig = { zone_depth(ground->embeds, zone), false, 0 };
+	const struct wall_level *wall = zone->part == DIG_WALL || zone->part == DIG_INSIDE ?
+		wall_level_of(ground->walls, zone->region) : NULL;
+
+	if (wall)
+		to_dig = (struct to_dig){ to_dig.depth, true,
+			wall->base + zone_base(survey, zone) };
+	return to_dig;
+}
+
+void cut_fill_compute(struct cut_fills *out, const struct basis *basis,
+	const struct surface *surface, const struct cut_ground *ground)
+{
+	const struct zones *zones = ground->zones;
 	const struct survey *survey = basis->survey;
 	const struct levels *levels = surface->levels;
-	size_t count = (size_t)zones->count + 1;
+	size_t count = (size_t)zones->count + 2;
 	struct pass pass = { .basis = basis, .surface = surface, .cell = survey->cell,
 		.step = levels->step, .columns = levels->columns - 1, .rows = levels->rows - 1,
 		.plan = { 0, 0, survey->columns * survey->cell, survey->rows * survey->cell, 0 },
-		.depths = memory_new(count, sizeof(nm)), .is_uneven = memory_new(count, 1),
+		.to_dig = memory_new(count, sizeof(struct to_dig)), .kept_sod = zones->count,
+		.is_uneven = memory_new(count, 1),
 		.graded = arena_new(basis->arena, count, sizeof(struct graded)) };
 
 	assert(surface->has_levels);
@@ -215,12 +307,12 @@ void cut_fill_compute(struct cut_fills *out, const struct basis *basis,
 		pass.squares[i].down = i / pass.columns * pass.step;
 	}
 	for (int i = 0; i < zones->count && !stop_asked(); i++)
-		pass.depths[i] = zone_depth(embeds, &zones->list[i]);
-	take_ground(&pass, ground, zones->count);
+		pass.to_dig[i] = to_dig_of(survey, ground, &zones->list[i]);
+	take_ground(&pass, ground);
 	even_out(&pass, zones);
-	free(pass.depths);
+	free(pass.to_dig);
 	free(pass.is_uneven);
-	*out = (struct cut_fills){ .zones = pass.graded, .others = pass.graded[zones->count],
+	*out = (struct cut_fills){ .zones = pass.graded, .others = others_of(&pass),
 		.others_area = area_of_others(survey, zones),
 		.formation = formation_of(pass.graded, (int)count), .finished = pass.finished,
 		.by_unit_areas = finished_by_unit_areas(&pass), .squares = pass.squares,

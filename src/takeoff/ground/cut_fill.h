@@ -1,6 +1,11 @@
 /* Cut and fill: what lies above the formation is dug, what is missing below it is filled with what
  * is dug elsewhere, tamped. The formation is the finished ground less the dig depth of the zone; of
- * ground that is in no zone, open ground too, it is the finished ground itself.
+ * ground that is in no zone, open ground too, it is the finished ground itself. Under a raised
+ * bed's wall, and within it where that is dug out, it is level: as deep below the base's top as the
+ * stone is (wall_levels.h).
+ *
+ * Where ground within walls is only loosened its sod is kept and laid back: what is cut there is
+ * what lies under it.
  *
  * By cells: each cell with its own sign, where lines of the survey or edges of zones cross it each
  * part of it, by the height in its middle. Between two lines of the survey the ground is bilinear,
@@ -22,6 +27,7 @@
 #include "takeoff/common/embed.h"
 #include "takeoff/ground/earth.h"
 #include "takeoff/ground/zones.h"
+#include "takeoff/walls/wall_levels.h"
 
 /* m3 in place; net = cut - fill. */
 struct cut_fill {
@@ -32,7 +38,7 @@ struct cut_fill {
 struct graded {
 	struct earth cut; /* m3, from the existing ground down */
 	double fill;      /* m3 in place, tamped */
-	double dug;       /* m2 of it that is cut */
+	double dug;       /* m2 of it that is cut, sod and all */
 	nm deepest;       /* cut, 0 or more */
 };
 
@@ -53,15 +59,24 @@ struct cut_fills {
 	struct cut_fill by_unit_areas;   /* the same, by unit areas */
 	const struct low_square *squares; /* row by row, all that the survey has */
 	int square_count;
-	/* By drop of the survey: the dig depth of the zone there, right and below of it as far as
-	 * that is in the plan; 0 beyond the plan. */
+	/* By drop of the survey: how far the zone's formation is below the finished ground there,
+	 * right and below of it as far as that is in the plan; 0 beyond the plan. */
 	const nm *dig;
 };
 
+/* What is dug and built there. */
+struct cut_ground {
+	const struct zones *zones;
+	const struct cover *cover; /* of the zones */
+	const struct embeds *embeds;
+	const struct wall_levels *walls;
+};
 /* Of a plot with levels. */
 void cut_fill_compute(struct cut_fills *out, const struct basis *basis,
-	const struct surface *surface, const struct zones *zones, const struct cover *ground,
-	const struct embeds *embeds);
+	const struct surface *surface, const struct cut_ground *ground);
+
+/* Whether any ground in no zone is cut or filled. */
+bool cut_fills_grade_others(const struct cut_fills *cut_fills);
 
 /* The unit-area method by itself. heights: of so many columns and rows of points, row by row, nm,
  * over 0 what is cut; across and down: offsets of the columns and the rows, ascending. */

@@ -28,7 +28,7 @@ void dig_add(struct dig_list *list, struct dig dig)
 static void add_graded(struct dig_list *list, struct dig dig, const struct graded *graded)
 {
 	dig.bank = graded->cut;
-	if (graded->dug > 0)
+	if (earth_sum(&graded->cut) > 0)
 		add_row(list, dig, graded->dug, graded->deepest);
 	if (graded->fill <= 0)
 		return;

@@ -20,7 +20,7 @@ struct dig {
 	int region; /* NO_REGION: none */
 	enum dig_part part;
 	double area; /* m2 */
-	nm depth;    /* below the finished ground */
+	nm depth;    /* below the finished ground; under level walls, where it is lowest */
 	struct earth bank;
 };
 
@@ -38,7 +38,8 @@ struct dig_sum {
 };
 
 struct earthwork {
-	/* in region order, those of no region last; none without area or depth */
+	/* in region order, then ground in none that is graded, then post holes, fence by fence;
+	 * none without area or depth */
 	const struct dig *rows;
 	int count;
 	const struct dig_fill *fills; /* in the same order, none without fill */

@@ -90,12 +90,12 @@ static void order_fill(const struct filling *filling, struct fill *row, const st
 
 /* From the wall's top down: freeboard, mulch, soil. Returns the depth of soil above the base, or
  * above undug ground; 0 where there is none, and says so. */
-static nm soil_depth(const struct filling *filling, int region, const struct block *bed)
+static nm soil_depth(const struct filling *filling, int region, const struct block *bed, nm rise)
 {
 	bool is_undug = block_number(bed, BED_INSIDE) == INSIDE_UNDUG;
 	nm height = wall_height(bed), freeboard = block_length(bed, BED_FREEBOARD);
 	nm mulch = block_length(bed, BED_MULCH), embed = embed_of(filling->ground->embeds, region);
-	nm depth = height - freeboard - mulch - (is_undug ? embed : 0);
+	nm depth = height - freeboard - mulch - (is_undug ? embed + rise : 0);
 
 	if (depth > 0)
 		return depth;
@@ -105,10 +105,19 @@ static nm soil_depth(const struct filling *filling, int region, const struct blo
 	return 0;
 }
 
+/* How much higher undug ground within a bed's walls is than where the ground is lowest. */
+static nm rise_of(const struct filling *filling, int region, const struct block *bed)
+{
+	const struct wall_level *level = wall_level_of(filling->ground->levels, region);
+
+	return level && block_number(bed, BED_INSIDE) == INSIDE_UNDUG ? level->rise : 0;
+}
+
 static void raised_fill(struct filling *filling, int region, const struct block *bed)
 {
 	const struct wall *wall = walls_find(filling->ground->walls, region);
-	nm depth = soil_depth(filling, region, bed);
+	nm rise = rise_of(filling, region, bed);
+	nm depth = soil_depth(filling, region, bed, rise);
 	struct fill *row;
 
 	if (depth == 0 || !wall)
@@ -116,10 +125,12 @@ static void raised_fill(struct filling *filling, int region, const struct block 
 	row = row_add(filling, region);
 	row->way = FILL_RAISED;
 	row->soil_depth = depth;
+	row->deepest = rise > 0 ? depth + rise : 0;
 	if (block_number(bed, BED_INSIDE) == INSIDE_UNDUG)
 		row->strip_area = over_base_of(filling->ground->over, region).area;
 	if (row->strip_area > 0)
-		row->strip_depth = embed_of(filling->ground->embeds, region);
+		row->strip_depth = nm_most(0,
+			embed_of(filling->ground->embeds, region) + rise);
 	row->soil = volume_of(wall->inner_area, depth) +
 		volume_of(row->strip_area, row->strip_depth);
 	order_fill(filling, row, bed);
@@ -276,6 +287,8 @@ static const struct figure figures[] = {
 	{ NULL, NULL, NULL, FIELD(WORD, fill, way), .words = fill_words },
 	{ "soil_depth_m", NULL, "Soil depth", FIELD(LENGTH, fill, soil_depth),
 		.flags = PANEL_OPTIONAL },
+	{ "soil_deepest_m", NULL, "Where ground is lowest", FIELD(LENGTH, fill, deepest),
+		.flags = PANEL_OPTIONAL | JSON_OPTIONAL },
 	{ "strip_m2", NULL, "Over the base", FIELD(AREA, fill, strip_area),
 		.flags = PANEL_OPTIONAL },
 	{ "strip_depth_m", NULL, "There deeper by", FIELD(LENGTH, fill, strip_depth),

@@ -19,13 +19,18 @@ enum { FILL_WAYS = FILL_AMENDED + 1 };
  *
  * In a raised bed soil lies between the freeboard and mulch under the wall's top and, where the
  * ground inside stays undug, finished ground, else the base's top. Where that ground stays undug
- * and a base reaches past the wall, soil goes down to it: strip_area x strip_depth more. */
+ * and a base reaches past the wall, soil goes down to it: strip_area x strip_depth more.
+ *
+ * On ground that falls a level wall stands deeper than its embed but where that is lowest: undug
+ * ground inside counts with its mean (rise of wall_levels.h), soil is so much less deep on it, a
+ * strip so much deeper. */
 struct fill {
 	int region;
 	enum fill_way way;
-	nm soil_depth;
+	nm soil_depth;     /* on the mean */
+	nm deepest;        /* where the ground is lowest; 0: not deeper than on the mean */
 	double strip_area; /* m2 */
-	nm strip_depth;    /* the embed; 0 where there is no strip */
+	nm strip_depth;    /* the embed, on the mean; 0 where there is no strip */
 	double soil;  /* m3 in place */
 	double order; /* m3 with settlement; the parts add up to it */
 	int64_t settlement; /* millionths of a percent */
@@ -52,6 +57,7 @@ struct fill_ground {
 	const struct walls *walls;
 	const struct embeds *embeds;
 	const struct over_bases *over;
+	const struct wall_levels *levels; /* none: on level ground */
 };
 
 /* Fills the beds and adds the snag fill-none. Raised beds whose wall is not laid out have no row.

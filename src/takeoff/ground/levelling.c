@@ -38,8 +38,8 @@ static void find_points(struct levelling *out, const struct basis *basis,
 	out->points = points;
 }
 
-void levelling_compute(struct levelling *out, const struct basis *basis, const struct zones *zones,
-	const struct cover *ground, const struct embeds *embeds)
+void levelling_compute(struct levelling *out, const struct basis *basis,
+	const struct cut_ground *ground)
 {
 	const struct surface surface = surface_of(basis->plot);
 
@@ -48,7 +48,7 @@ void levelling_compute(struct levelling *out, const struct basis *basis, const s
 	falls_compute(&out->falls, basis, &surface);
 	if (!surface.has_levels)
 		return;
-	cut_fill_compute(&out->volumes, basis, &surface, zones, ground, embeds);
+	cut_fill_compute(&out->volumes, basis, &surface, ground);
 	if (stop_asked())
 		return;
 	out->apart = fabs(out->volumes.finished.net - out->volumes.by_unit_areas.net);

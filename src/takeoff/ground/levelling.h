@@ -11,7 +11,8 @@
 struct level_point {
 	nm across, down;
 	nm existing, finished; /* drops below the string, finished negative above it */
-	nm dig;                /* of the zone right and below of it; 0: none */
+	nm dig;                /* of the zone right and below of it, from the finished ground; 0:
+	                          none */
 	nm formation;          /* the finished drop and the dig */
 	nm cut, fill;          /* from the existing ground to the formation, one of them 0 */
 };
@@ -27,8 +28,8 @@ struct levelling {
 };
 
 /* Adds its snags too. */
-void levelling_compute(struct levelling *out, const struct basis *basis, const struct zones *zones,
-	const struct cover *ground, const struct embeds *embeds);
+void levelling_compute(struct levelling *out, const struct basis *basis,
+	const struct cut_ground *ground);
 
 /* low_table: of the squares of cut_fills. */
 extern const struct figure_table levelling_table, level_point_table, low_table, path_fall_table,

@@ -234,7 +234,8 @@ void liner_compute(struct liners *out, const struct basis *basis, const struct w
 		liners = arena_grow(basis->arena, liners, count, &capacity, sizeof *liners);
 		liner = &liners[count++];
 		*liner = (struct liner){ .region = fill->region, .length = wall->inner_perimeter,
-			.height = fill->soil_depth + fill->strip_depth + turn };
+			.height = nm_most(fill->soil_depth + fill->strip_depth, fill->deepest) +
+				turn };
 		liner->area = area_of(liner->length, liner->height);
 		add_loops(&lining, basis, wall, liner->height);
 	}

@@ -1,6 +1,7 @@
 #include "takeoff/ground/over_base.h"
 #include "base/number.h"
 #include "base/stop.h"
+#include "survey/surface.h"
 
 #include <stdlib.h>
 
@@ -17,6 +18,8 @@ struct sum {
 
 struct summing {
 	const struct survey *survey;
+	const struct over_ground *ground;
+	struct surface surface;
 	int *slots; /* by region, open ground first: 1 + the index of its sum; 0: none yet */
 	struct sum *sums;
 	size_t count, capacity;
@@ -83,23 +86,35 @@ static void add_ground(struct summing *summing, int region, nm2 area, nm embed)
 	sum->least = nm_least(sum->least, layers.under_turf);
 }
 
-/* By what lies on the piece, row by row. */
-static void add_piece(struct summing *summing, const struct cover_box *piece, nm embed)
+/* From the top of a wall's base up to the finished ground over a part of it. */
+static nm embed_at(const struct summing *summing, int wall, const struct cover_box *part)
+{
+	const struct wall_level *level = wall_level_of(summing->ground->levels, wall);
+
+	if (!level)
+		return embed_of(summing->ground->embeds, wall);
+	return nm_most(0, level->base - surface_finished(&summing->surface,
+		part->left + (part->right - part->left) / 2,
+		part->top + (part->bottom - part->top) / 2));
+}
+
+/* By what lies on the piece of a wall's base, row by row. */
+static void add_piece(struct summing *summing, const struct cover_box *piece, int wall)
 {
 	const struct survey *survey = summing->survey;
 	nm cell = survey->cell;
 
 	for (int y = (int)(piece->top / cell); y * cell < piece->bottom && !stop_asked(); y++) {
-		nm height = nm_least(piece->bottom, (y + 1) * cell) - nm_most(piece->top, y * cell);
 		size_t i = survey_run_at(survey, (int)(piece->left / cell), y);
 
 		for (; i < survey->row_runs[y + 1] && survey->runs[i].left * cell < piece->right;
 			i++) {
 			const struct run *run = &survey->runs[i];
-			nm width = nm_least(piece->right, run->right * cell) -
-				nm_most(piece->left, run->left * cell);
+			struct cover_box part = cover_clip(*piece, &(struct cover_box){
+				run->left * cell, y * cell, run->right * cell, (y + 1) * cell, 0 });
 
-			add_ground(summing, run->region, (nm2)width * height, embed);
+			add_ground(summing, run->region, cover_box_area(&part),
+				embed_at(summing, wall, &part));
 		}
 	}
 }
@@ -151,21 +166,23 @@ static double loosened(const struct over_bases *over, const struct walls *walls)
 }
 
 void over_bases_find(struct over_bases *out, const struct basis *basis, const struct zones *zones,
-	const struct zones_ground *ground, const struct walls *walls, const struct embeds *embeds)
+	const struct cover *cover, const struct over_ground *ground)
 {
 	const struct survey *survey = basis->survey;
-	struct summing summing = { .survey = survey };
+	const struct walls *walls = ground->walls;
+	struct summing summing = { .survey = survey, .ground = ground,
+		.surface = surface_of(basis->plot) };
 
 	*out = (struct over_bases){ .count = 0 };
 	if (walls->count == 0)
 		return;
 	summing.slots = memory_new((size_t)survey->region_count + 1, sizeof *summing.slots);
-	for (size_t i = 0; i < ground->cover.count && !stop_asked(); i++) {
-		const struct cover_box *piece = &ground->cover.pieces[i];
+	for (size_t i = 0; i < cover->count && !stop_asked(); i++) {
+		const struct cover_box *piece = &cover->pieces[i];
 		const struct zone *zone = &zones->list[piece->owner];
 
 		if (zone->part == DIG_WALL)
-			add_piece(&summing, piece, embed_of(embeds, zone->region));
+			add_piece(&summing, piece, zone->region);
 	}
 	leave_out_walls(&summing, walls);
 	list_sums(out, &summing, basis->arena);

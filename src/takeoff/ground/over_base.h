@@ -1,7 +1,9 @@
 /* What lies on the stone that reaches past raised walls.
  *
  * The ground over a wall's base is dug to its formation, so between the stone's top and finished
- * ground, as deep as that wall's embed, something goes back:
+ * ground, as deep as that wall's embed, something goes back. (Here that is called the embed; where
+ * walls stand level on ground that falls, it is from the base's top up to the finished ground in
+ * the middle of each part of a row of cells.)
  *
  *	inside a bed              its soil (fill.h)
  *	lawn with a cover         turf, under it topsoil = min(topsoil, max(0, embed - turf)),
@@ -15,6 +17,7 @@
 
 #include "takeoff/common/embed.h"
 #include "takeoff/ground/zones.h"
+#include "takeoff/walls/wall_levels.h"
 
 struct over_base {
 	int region;      /* NO_REGION: open ground */
@@ -32,8 +35,14 @@ struct over_bases {
 	double loosened; /* m2 within beds whose inside stays undug, where there is no stone */
 };
 
+/* What stands on the zones. */
+struct over_ground {
+	const struct walls *walls;
+	const struct embeds *embeds;
+	const struct wall_levels *levels; /* none: on level ground */
+};
 void over_bases_find(struct over_bases *out, const struct basis *basis, const struct zones *zones,
-	const struct zones_ground *ground, const struct walls *walls, const struct embeds *embeds);
+	const struct cover *cover, const struct over_ground *ground);
 /* That of a region; all 0 where none of it lies on stone. */
 struct over_base over_base_of(const struct over_bases *over, int region);
 

@@ -228,8 +228,10 @@ static const struct figure_table post_rows_table = FIGURE_TABLE(hand_post, post_
 
 static const struct figure figures[] = {
 	{ "area_m2", NULL, NULL, FIELD(AREA, hand, area) },
-	{ "digs", NULL, NULL, FIELDS(ROWS, hand, digs, dig_count), .table = &dig_rows_table },
-	{ "posts", NULL, NULL, FIELDS(ROWS, hand, posts, post_count), .table = &post_rows_table },
+	{ "digs", NULL, "By hand", FIELDS(ROWS, hand, digs, dig_count),
+		.table = &dig_rows_table },
+	{ "posts", NULL, "Post hole", FIELDS(ROWS, hand, posts, post_count),
+		.table = &post_rows_table },
 	{ "spikes", NULL, NULL, FIELD(COUNT, hand, spikes) },
 	{ "fabric_m2", NULL, NULL, FIELD(AREA, hand, fabric) },
 };

@@ -16,7 +16,7 @@
 /* What of some work lies on the cells that are dug by hand. */
 struct hand_dig {
 	int place;               /* index into those of worked.h */
-	int region;              /* NO_REGION: a trench */
+	int region;              /* NO_REGION: a trench, or ground that is graded */
 	const char *part, *words, *line; /* as in worked.h; line: in the plot */
 	double area;             /* m2, over 0 */
 	struct spot from, to;    /* around it: left and top, right and bottom */
@@ -32,7 +32,7 @@ struct hand_post {
 
 struct hand {
 	double area;             /* m2 of all cells that are near */
-	const struct hand_dig *digs; /* zones in their order, then beds, then trenches */
+	const struct hand_dig *digs; /* in the order of worked.h */
 	int dig_count;
 	const struct hand_post *posts; /* whose holes are near; fence by fence */
 	int post_count;

@@ -34,7 +34,7 @@ void hand_touches_add(struct hand_touches *touches, const struct survey *survey,
 {
 	for (int i = 0; i < hand->dig_count && !stop_asked(); i++) {
 		const struct hand_dig *dig = &hand->digs[i];
-		bool is_trench = dig->region == NO_REGION;
+		bool is_trench = dig->line;
 
 		touch_add(touches, (struct hand_touch){ is_trench ? HAND_TRENCH : HAND_GROUND,
 			is_trench ? dig->place : dig->region, 0, dig->first,

@@ -177,7 +177,7 @@ static void add_run(void *legs, struct leg run)
 }
 
 void service_lines_find(struct service_lines *out, const struct basis *basis,
-	const struct zones *zones, const struct cover *ground, const struct fences *fences)
+	const struct work_ground *ground, const struct fences *fences)
 {
 	const struct surroundings *around = &basis->plot->details.around;
 	struct legs edging = LEGS_EMPTY;
@@ -189,8 +189,8 @@ void service_lines_find(struct service_lines *out, const struct basis *basis,
 	*out = (struct service_lines){ .count = 0 };
 	if (around->services.count + around->kept.count == 0)
 		return;
-	list = find_lines(out, basis, zones, ground);
-	worked_find(&worked, basis, zones, ground);
+	list = find_lines(out, basis, ground->zones, ground->cover);
+	worked_find(&worked, basis, ground);
 	edging_walk(basis, add_run, &edging);
 	near_cells_begin(&cells, basis->survey);
 	hand_lines(list, out->count, &by_hand, &cells);

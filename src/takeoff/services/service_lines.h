@@ -56,15 +56,15 @@ struct service_lines {
 	double trenches;           /* m3 of all trenches */
 };
 
-/* ground: of the zones. Adds the snags
+/* Adds the snags
  *
- *	service-near  ground of a region, a post's hole or a trench is dug nearer to an existing
- *	              service than is allowed for
+ *	service-near  ground of a region or of none, a post's hole or a trench is dug nearer to an
+ *	              existing service than is allowed for
  *	keep-dug      the same within something that is kept
  *
  * each once for a region, a post, a trench, however many things it is near. */
 void service_lines_find(struct service_lines *out, const struct basis *basis,
-	const struct zones *zones, const struct cover *ground, const struct fences *fences);
+	const struct work_ground *ground, const struct fences *fences);
 /* Puts in all cells that are dug by hand, of a plot in force. */
 void service_lines_near(const struct plot *plot, struct near_cells *cells);
 /* Adds the sleeves. */

@@ -81,6 +81,17 @@ static void add_beds(struct gathering *g)
 	free(places);
 }
 
+/* Under all else. */
+static void add_graded(struct gathering *g)
+{
+	const struct survey *survey = g->basis->survey;
+
+	add_box(g, (struct cover_box){ 0, 0, survey->columns * survey->cell,
+		survey->rows * survey->cell, add_place(g, &(struct work_place){
+			.region = NO_REGION, .part = dig_words[DIG_GRADED].key,
+			.words = "other ground, graded" }) });
+}
+
 static void add_trench(struct gathering *g, const struct service *service)
 {
 	const struct survey *survey = g->basis->survey;
@@ -102,15 +113,16 @@ static void add_trench(struct gathering *g, const struct service *service)
 	legs_fini(&legs);
 }
 
-void worked_find(struct worked *out, const struct basis *basis, const struct zones *zones,
-	const struct cover *ground)
+void worked_find(struct worked *out, const struct basis *basis, const struct work_ground *ground)
 {
 	const struct services *services = &basis->plot->details.around.services;
 	struct gathering g = { .basis = basis, .arena = &out->arena };
 
 	*out = (struct worked){ .arena = ARENA_EMPTY };
-	add_zones(&g, zones, ground);
+	add_zones(&g, ground->zones, ground->cover);
 	add_beds(&g);
+	if (ground->is_graded)
+		add_graded(&g);
 	cover_sweep(&out->ground, &out->arena, g.boxes, g.box_count);
 	g.box_count = 0;
 	for (size_t i = 0; i < services->count && !stop_asked(); i++)

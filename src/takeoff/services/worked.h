@@ -1,5 +1,6 @@
 /* All ground that is worked, for whoever has to know where somebody digs: the zones, what of beds
- * is only loosened or dug over where it lies, and the trenches of lines to lay. */
+ * is only loosened or dug over where it lies, all other ground where it is graded, and the trenches
+ * of lines to lay. */
 #ifndef TAKEOFF_SERVICES_WORKED_H
 #define TAKEOFF_SERVICES_WORKED_H
 
@@ -9,9 +10,9 @@
 
 /* Ground worked for one purpose. */
 struct work_place {
-	int region;        /* NO_REGION: a trench */
-	const char *part;  /* as in JSON: the purpose of the dig, else "loosened", "dug-over",
-	                      "trench" */
+	int region;        /* NO_REGION: a trench, or what is graded */
+	const char *part;  /* as in JSON: the purpose of the dig, that of what is graded too, else
+	                      "loosened", "dug-over", "trench" */
 	const char *words; /* the same for people */
 	const char *line;  /* a trench: the name of what is laid in it; else NULL */
 	bool has_fabric;
@@ -21,15 +22,20 @@ struct work_place {
  * they have pieces of their own. */
 struct worked {
 	struct arena arena; /* of the pieces and all else; arena_clear */
-	const struct work_place *list; /* zones, then beds, then trenches */
+	const struct work_place *list; /* zones, then beds, other ground, then trenches */
 	int count;
 	struct cover ground, trenches;
 };
 
-/* ground: of the zones. Services of the plot in their order, those to lay alone; trenches as wide
+/* What is worked but for beds. */
+struct work_ground {
+	const struct zones *zones;
+	const struct cover *cover; /* of the zones */
+	bool is_graded;            /* ground in none is cut or filled: all of it counts */
+};
+/* Services of the plot in their order, those to lay alone; trenches as wide
  * as service_values.h has them, half of that on either side of the line, square at the ends. A bed
  * that is not laid out is taken to be loosened all over. It can be stopped. */
-void worked_find(struct worked *out, const struct basis *basis, const struct zones *zones,
-	const struct cover *ground);
+void worked_find(struct worked *out, const struct basis *basis, const struct work_ground *ground);
 
 #endif

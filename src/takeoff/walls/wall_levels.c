@@ -4,6 +4,7 @@
 #include "survey/outline.h"
 #include "survey/surface.h"
 
+#include <math.h>
 #include <stdlib.h>
 
 /* What levelling the walls needs; corners are taken one after the other. */
@@ -63,6 +64,37 @@ static void look_round(struct levelling *levelling, struct wall_level *level)
 	arena_clear(&arena);
 }
 
+/* Adds the cells of one row that lie in the bed, and their drops. */
+static void look_within_row(const struct levelling *levelling, int region, int y, double *drops,
+	int *cells)
+{
+	const struct survey *survey = levelling->basis->survey;
+	const struct region *bed = &survey->regions[region];
+	nm cell = survey->cell;
+	size_t i = survey_run_at(survey, bed->left, y);
+
+	for (; i < survey->row_runs[y + 1] && survey->runs[i].left <= bed->most.x; i++) {
+		if (survey->runs[i].region != region)
+			continue;
+		for (int x = survey->runs[i].left; x < survey->runs[i].right; x++)
+			*drops += (double)surface_finished(&levelling->surface,
+				x * cell + cell / 2, y * cell + cell / 2);
+		*cells += survey->runs[i].right - survey->runs[i].left;
+	}
+}
+
+static void look_within(const struct levelling *levelling, struct wall_level *level)
+{
+	const struct region *bed = &levelling->basis->survey->regions[level->region];
+	double drops = 0;
+	int cells = 0;
+
+	for (int y = bed->first_cell.y; y <= bed->most.y && !stop_asked(); y++)
+		look_within_row(levelling, level->region, y, &drops, &cells);
+	if (cells > 0)
+		level->rise = level->lowest - (nm)llround(drops / (double)cells);
+}
+
 /* ---- The wall on it -------------------------------------------------------------------------- */
 
 static void stand(struct levelling *levelling, struct wall_level *level, const struct wall *wall)
@@ -85,6 +117,7 @@ static struct wall_level level_of(struct levelling *levelling, const struct wall
 	nm fall;
 
 	look_round(levelling, &level);
+	look_within(levelling, &level);
 	stand(levelling, &level, wall);
 	fall = level.lowest - level.highest;
 	if (fall >= wall->block.up)

@@ -10,9 +10,9 @@
  *	exposed     = finished ground at a corner - wall's top; negative where ground stands over it
  *
  * So the whole embed is in the ground where that is lowest, and the wall stands deeper where it
- * rises: blocks, soil and dig are counted with the embed alone. Where the ground along it falls by
- * a block's height or more the wall has to step: snag wall-step. Common practice, no published
- * source. */
+ * rises: more is dug there, more goes back outside and less soil inside, as far as levels are
+ * measured; blocks stay the same. Where the ground along it falls by a block's height or more the
+ * wall has to step: snag wall-step. Common practice, no published source. */
 #ifndef TAKEOFF_WALLS_WALL_LEVELS_H
 #define TAKEOFF_WALLS_WALL_LEVELS_H
 
@@ -35,6 +35,9 @@ struct wall_level {
 	nm formation;
 	nm base, first;     /* the base's top; the top of course 1 */
 	nm top;             /* of the wall, cap included */
+	/* How much higher the finished ground lies within the bed than where it is lowest along
+	 * the outline, on the mean of the middles of its cells; in a hollow under 0. */
+	nm rise;
 	const struct bed_corner *corners; /* loop by loop, in the outline's order */
 	int corner_count;
 };
