@@ -30,7 +30,8 @@ program = $(patsubst %.c,$(B)/%,$(1))
 # Asked at each use, not when this file is read: the first call may install pkg-config itself.
 LIBS      = $(shell pkg-config --libs ncursesw libcjson) -lm
 LIB_FLAGS = $(shell pkg-config --cflags ncursesw libcjson)
-TEST_LIBS      = $(shell pkg-config --libs check vterm) -lgeos_c -lunistring -Wl,--wrap=_mark_point
+TEST_LIBS      = $(shell pkg-config --libs check vterm) -lgeos_c -lunistring -lnova \
+	-Wl,--wrap=_mark_point
 TEST_LIB_FLAGS = $(shell pkg-config --cflags check vterm) \
 	$(patsubst -I%,-isystem%,$(shell pkg-config --cflags-only-I $(DRAWN_MODULES)))
 

@@ -20,11 +20,11 @@ static const char usage[] =
 	"      -o, --output OUT      write it to OUT instead\n"
 	"      --prices BOOK         cost it by this price book, not the plot's own\n"
 	"      --force               even where OUT holds something else, or a table\n"
-	"      --only PARTS          parts of it alone: shopping,walls; list names them\n"
-	"      --pages               on pages of 66 lines, for a printer\n"
+	"      --only PARTS          parts alone, list names them; --pages: for a printer\n"
 	"      --json, --csv         for programs, in SI units; items for spreadsheets\n"
 	"  parterre plan FILE        print the plan alone, drawn in characters\n"
 	"  parterre setout FILE      how to mark it out\n"
+	"  parterre sun FILE         hours of sun by cell and bed; --on DAY, --json\n"
 	"  parterre drawing FILE     to scale as SVG; --paper a3, --scale 1:50, --plain\n"
 	"  parterre snags FILE       what would not work; --json; all take -o, --force\n"
 	"  parterre compare OLD NEW  print what differs; --json too\n"
@@ -62,7 +62,7 @@ static const struct {
 } commands[] = {
 	{ "takeoff", command_takeoff }, { "plan", command_plan },
 	{ "setout", command_setout }, { "drawing", command_drawing },
-	{ "snags", command_snags },
+	{ "sun", command_sun }, { "snags", command_snags },
 	{ "compare", command_compare }, { "prices", command_prices },
 };
 

@@ -1,7 +1,9 @@
 #include "editor/here.h"
 #include "editor/here_around.h"
 #include "report/words/page.h"
+#include "report/words/figures.h"
 #include "report/words/snag_words.h"
+#include "report/words/sun_words.h"
 #include "editor/marks.h"
 
 #include <math.h>
@@ -115,6 +117,24 @@ static void ground_words(const struct editor *editor, const struct report *repor
 		region_words(report, region, out);
 }
 
+/* While what is shown holds of the plot. */
+static void sun_words(const struct editor *editor, const struct report *report, struct text *out)
+{
+	bool holds = !editor->is_stale && !editor->has_news;
+	const uint16_t *sun = holds ? pages_sun(&editor->pages) : NULL;
+	size_t columns = (size_t)editor->plot->ground.columns;
+	double hours;
+
+	if (!sun)
+		return;
+	sun += (size_t)editor->cursor.y * columns + (size_t)editor->cursor.x;
+	hours = *sun / 60.0;
+	if (*sun != SUN_NO_MINUTES)
+		text_print(out, "%s h of sun a day: %s\n", tied(report, sun_hours_words(report,
+			hours)), word_label(&sun_class_words[sun_class_of(&editor->takeoff,
+			hours)]));
+}
+
 void here_words(const struct editor *editor, struct text *out)
 {
 	struct arena arena = ARENA_EMPTY;
@@ -127,6 +147,7 @@ void here_words(const struct editor *editor, struct text *out)
 	ground_words(editor, &report, &words);
 	fences_words(editor, &report, &words);
 	here_around_words(editor, &report, &words);
+	sun_words(editor, &report, &words);
 	mark_words(editor, &report, &words);
 	for (size_t i = 0; i < words.length; i++)
 		if (words.bytes[i] == PAGE_TIE)

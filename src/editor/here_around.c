@@ -118,6 +118,7 @@ void here_around_words(const struct editor *editor, const struct report *report,
 
 	services_words(editor, report, out);
 	obstacles_words(editor, &around->houses, "House", out);
+	obstacles_words(editor, &around->shades, "Shade", out);
 	obstacles_words(editor, &around->kept, "Kept", out);
 	points_words(editor, report, out);
 	level_words(editor, report, out);

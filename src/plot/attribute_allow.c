@@ -12,11 +12,15 @@ const char *const allow_card_titles[ALLOW_CARDS] = {
 	[CARD_FABRIC] = "Allowed for: fabric and edging",
 	[CARD_POSTS] = "Allowed for: fence posts",
 	[CARD_CREW] = "Allowed for: people and hours",
+	[CARD_SUN] = "Allowed for: sun and shade",
 	[CARD_SNAGS] = "Allowed for: snags",
 };
 
 #define AT(name) [ALLOW_##name - ALLOW_KERF]
 #define FALL_SOURCE "International Code Council, International Residential Code, 2021, R401.3"
+/* Hours of a day. */
+#define DAYLIGHT DECIMAL(0, 24 * MILLION)
+#define SUN_SOURCE "University of Nebraska Extension, as quoted, title and year not noted"
 /* A length that a snag is measured against. */
 #define LIMIT LENGTH(0, METRES(10))
 
@@ -262,6 +266,18 @@ static const struct attribute_row rows[] = {
 		"How long they work in a day.",
 		DECIMAL(MILLION, 24 * MILLION),
 		IS_NUMBER(8 * MILLION), .card = CARD_CREW },
+	AT(SUN_FULL) = { "sun-full", "Full sun from",
+		"Hours of sun a day from which on a place is in full sun.",
+		DAYLIGHT, IS_NUMBER(6 * MILLION), .source = SUN_SOURCE,
+		.card = CARD_SUN, .subject = SUBJECT_NONE },
+	AT(SUN_PART) = { "sun-part", "Part sun from",
+		"Hours of sun a day from which on a place is in part sun.",
+		DAYLIGHT, IS_NUMBER(4 * MILLION), .source = SUN_SOURCE,
+		.card = CARD_SUN, .subject = SUBJECT_NONE },
+	AT(SUN_LEAST) = { "sun-least", "Part shade from",
+		"Hours of sun a day from which on a place is in part shade; less is shade.",
+		DAYLIGHT, IS_NUMBER(2 * MILLION), .source = SUN_SOURCE,
+		.card = CARD_SUN, .subject = SUBJECT_NONE },
 	AT(PATH_CLEAR) = { "path-clear", "Path, clear width",
 		"A path narrower than this is a snag.",
 		LIMIT, IS_LENGTH(INCHES(36)),

@@ -11,6 +11,10 @@ static const struct attribute_row rows[] = {
 	AT(BASE) = { "base", "Base",
 		"Crushed stone under it.",
 		DEPTH, IS_LENGTH(INCHES(4)), .metric = IS_LENGTH(MM(100)) },
+	AT(DIAL) = { "dial", "Sundial",
+		"Whether a level sundial is on it, whose hour lines are to be reckoned.",
+		CHOICE(yes_words), IS_NUMBER(CHOICE_NO),
+		.subject = SUBJECT_NONE },
 };
 
 const struct attribute_table fixture_attributes = ATTRIBUTE_TABLE("fixture", FIXTURE_HEIGHT, rows);

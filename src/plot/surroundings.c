@@ -10,6 +10,8 @@ const char *const service_states[] = { "existing", "to-lay", NULL };
 
 const struct value_rule radius_rule = { .kind = VALUE_LENGTH, .least = NM_PER_INCH,
 	.most = 100 * NM_PER_M };
+const struct value_rule height_rule = { .kind = VALUE_LENGTH, .least = NM_PER_INCH,
+	.most = 100 * NM_PER_M };
 const struct value_rule tie_rule = { .kind = VALUE_LENGTH, .least = NM_PER_INCH,
 	.most = 1000 * NM_PER_M };
 
@@ -87,7 +89,7 @@ static bool services_equal(const struct services *a, const struct services *b)
 	return is_equal;
 }
 
-/* ---- Houses, and what is kept ---------------------------------------------------------------- */
+/* ---- Houses, shade and what is kept ---------------------------------------------------------- */
 
 static bool rectangle_equal(const struct rectangle *a, const struct rectangle *b)
 {
@@ -136,6 +138,7 @@ static struct obstacles obstacles_copy(const struct obstacles *obstacles)
 		struct obstacle *to = obstacles_add(&copy, memory_string(from->name));
 
 		to->notes = notes_copy(&from->notes);
+		to->height = from->height;
 		to->radius = from->radius;
 		to->at = from->at;
 		to->cells = from->cells;
@@ -151,8 +154,8 @@ static bool obstacles_equal(const struct obstacles *a, const struct obstacles *b
 		const struct obstacle *one = &a->items[i], *other = &b->items[i];
 
 		is_equal = strcmp(one->name, other->name) == 0 &&
-			notes_equal(&one->notes, &other->notes) && one->radius == other->radius &&
-			place_equal(one->at, other->at) &&
+			notes_equal(&one->notes, &other->notes) && one->height == other->height &&
+			one->radius == other->radius && place_equal(one->at, other->at) &&
 			rectangle_equal(&one->cells, &other->cells);
 	}
 	return is_equal;
@@ -208,6 +211,7 @@ void surroundings_fini(struct surroundings *around)
 {
 	services_fini(&around->services);
 	obstacles_fini(&around->houses);
+	obstacles_fini(&around->shades);
 	obstacles_fini(&around->kept);
 	ties_fini(&around->ties);
 	*around = SURROUNDINGS_NONE;
@@ -216,14 +220,16 @@ void surroundings_fini(struct surroundings *around)
 struct surroundings surroundings_copy(const struct surroundings *around)
 {
 	return (struct surroundings){ services_copy(&around->services),
-		obstacles_copy(&around->houses), obstacles_copy(&around->kept),
+		obstacles_copy(&around->houses), obstacles_copy(&around->shades),
+		obstacles_copy(&around->kept),
 		ties_copy(&around->ties), around->has_drop, around->drop };
 }
 
 bool surroundings_equal(const struct surroundings *a, const struct surroundings *b)
 {
 	return services_equal(&a->services, &b->services) &&
-		obstacles_equal(&a->houses, &b->houses) && obstacles_equal(&a->kept, &b->kept) &&
+		obstacles_equal(&a->houses, &b->houses) &&
+		obstacles_equal(&a->shades, &b->shades) && obstacles_equal(&a->kept, &b->kept) &&
 		ties_equal(&a->ties, &b->ties) && a->has_drop == b->has_drop &&
 		(!a->has_drop || place_equal(a->drop, b->drop));
 }

@@ -1,5 +1,5 @@
-/* What is on a plot and around it besides its ground and its fences: services, houses, things that
- * are kept, what places are tied to, where deliveries are put down. */
+/* What is on a plot and around it besides its ground and its fences: services, houses, what else
+ * casts shade, things that are kept, what places are tied to, where deliveries are put down. */
 #ifndef PLOT_SURROUNDINGS_H
 #define PLOT_SURROUNDINGS_H
 
@@ -26,11 +26,13 @@ struct services {
 
 enum { CORNER_MOST = 4096 }; /* how far from the datum the corners of a rectangle may lie */
 
-/* A house, or something that is kept: a tree with its roots, a wall, a drain. */
+/* A house, what else casts shade, or something that is kept: a tree with its roots, a wall, a
+ * drain. */
 struct obstacle {
 	char *name; /* owned */
 	struct notes notes;
-	nm radius;       /* of a circle; 0: it is a rectangle. A house always is one. */
+	nm height;       /* above the ground; of a house 0: not told; of what is kept always 0 */
+	nm radius;       /* of a circle; 0: it is a rectangle. Only what is kept may be one. */
 	struct place at; /* a grid point, the middle of the circle */
 	struct rectangle cells; /* of a rectangle, corners -CORNER_MOST..CORNER_MOST */
 };
@@ -55,7 +57,7 @@ struct ties {
 /* Start from SURROUNDINGS_NONE, end with surroundings_fini. */
 struct surroundings {
 	struct services services;
-	struct obstacles houses, kept;
+	struct obstacles houses, shades, kept;
 	struct ties ties;
 	bool has_drop;
 	struct place drop; /* the grid point where deliveries are put down */
@@ -83,7 +85,7 @@ void ties_remove(struct ties *ties, size_t index);
 extern const char *const service_words[SERVICE_KINDS + 1];
 /* By is_to_lay: "existing", "to-lay"; NULL at the end. */
 extern const char *const service_states[];
-/* What may be read: of a circle's radius, of a tie. */
-extern const struct value_rule radius_rule, tie_rule;
+/* What may be read: of a circle's radius, of the height of a house or of shade, of a tie. */
+extern const struct value_rule radius_rule, height_rule, tie_rule;
 
 #endif

@@ -1,4 +1,5 @@
-/* The commands that print: takeoff, plan, setout, drawing, snags, compare, prices new. */
+/* The commands that print: takeoff, plan, setout, sun, drawing, snags, compare, prices
+ * new. */
 #ifndef REPORT_COMMAND_H
 #define REPORT_COMMAND_H
 
@@ -8,6 +9,7 @@
 int command_takeoff(int argc, char **argv);
 int command_plan(int argc, char **argv);
 int command_setout(int argc, char **argv);
+int command_sun(int argc, char **argv);
 int command_drawing(int argc, char **argv);
 int command_snags(int argc, char **argv);
 int command_compare(int argc, char **argv);

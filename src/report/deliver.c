@@ -21,7 +21,7 @@ static const char *kept_content(const char *path)
 	if (report_is_table(head, length))
 		return "a table, in which somebody may have filled in more";
 	return length == 0 || report_is_takeoff(head, length) ? NULL :
-		"something that is no takeoff, plan, set-out, drawing, comparison or snags";
+		"something that is no takeoff, plan, set-out, sun, drawing, comparison or snags";
 }
 
 /* By whatever name. */

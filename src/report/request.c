@@ -4,27 +4,61 @@
 #include <getopt.h>
 #include <string.h>
 
+/* An option that takes a word, by its name; NULL where it is none of these. */
+static const char *option_name(int option)
+{
+	switch (option) {
+	case 'p':
+		return "--prices";
+	case 'n':
+		return "--only";
+	case 'd':
+		return "--on";
+	default:
+		return drawing_option_name(option);
+	}
+}
+
+/* What comes after it. */
+static const char *option_needs(int option)
+{
+	switch (option) {
+	case 'n':
+		return "part";
+	case 'd':
+		return "day, such as 2026-06-21,";
+	default:
+		return drawing_option_name(option) ? "word" : "file";
+	}
+}
+
+static const char *options_taken(const struct accepted *accepted)
+{
+	if (accepted->drawing)
+		return ", --force, --paper, --turn, --scale, --sheet, --with and --plain";
+	if (accepted->days)
+		return ", --force, --on YYYY-MM-DD and --json";
+	if (accepted->csv)
+		return ", --force, --only PARTS, --pages, --json and --csv";
+	return accepted->json ? ", --force and --json" : " and --force";
+}
+
 /* Says what is wrong about the option that getopt_long has just met; it says nothing itself, since
  * it would print what it was given as it is. */
 static bool refuse_option(const struct accepted *accepted, int option, char **argv)
 {
 	/* The last word may be what follows the option. */
-	const char *drawing = drawing_option_name(option);
-	const char *word = option == 'p' ? "--prices" : option == 'n' ? "--only" :
-		drawing ? drawing : argv[optind - 1];
+	const char *name = option_name(option);
+	const char *word = name ? name : argv[optind - 1];
 
 	if (option == ':')
-		complain("%s needs a %s after it", word, optopt == 'n' ? "part" :
-			drawing_option_name(optopt) ? "word" : "file");
+		complain("%s needs a %s after it", word, option_needs(optopt));
 	else if (strncmp(word, "--", 2) == 0)
 		complain("%s is not understood", word);
 	else
 		complain("option -%c is not understood", optopt);
 	complain("%s takes -o OUT%s%s", argv[0], accepted->prices ? ", --prices BOOK" : "",
-		accepted->drawing ? ", --force, --paper, --turn, --scale, --sheet, --with and "
-		"--plain" : accepted->csv ? ", --force, --only PARTS, --pages, --json and --csv" :
-		accepted->json ?
-		", --force and --json" : " and --force");
+		options_taken(accepted));
 	return false;
 }
 
@@ -86,6 +120,23 @@ static bool only_read(struct request *request, const char *words)
 	return false;
 }
 
+/* "2026-06-21". */
+static bool day_read(struct request *request, const char *words)
+{
+	struct date day;
+	bool is_day = date_read(words, &day);
+
+	if (!is_day)
+		complain("--on needs a day from %d to %d, such as 2026-06-21, not %s", YEAR_LEAST,
+			YEAR_MOST, words);
+	else if (request->day_count == SUN_DAYS_MOST)
+		complain("--on takes %d days at the most", SUN_DAYS_MOST);
+	else
+		request->days[request->day_count++] = day;
+	return is_day && request->day_count > 0 &&
+		date_compare(request->days[request->day_count - 1], day) == 0;
+}
+
 /* What is looked at once all options are read. */
 struct asked_for {
 	const char *only;
@@ -109,6 +160,8 @@ static bool option_take(struct request *request, struct asked_for *asked,
 		asked->only = optarg;
 	else if (option == 'g' && accepted->only)
 		asked->pages = true;
+	else if (option == 'd' && accepted->days)
+		asked->is_refused |= !day_read(request, optarg);
 	else if (option == 'f')
 		request->force = true;
 	else if (drawing_option_name(option) && accepted->drawing)
@@ -130,6 +183,7 @@ bool request_read(struct request *request, int argc, char **argv,
 		{ "force", no_argument, NULL, 'f' },
 		{ "only", required_argument, NULL, 'n' },
 		{ "pages", no_argument, NULL, 'g' },
+		{ "on", required_argument, NULL, 'd' },
 		{ "paper", required_argument, NULL, OPTION_PAPER },
 		{ "turn", required_argument, NULL, OPTION_TURN },
 		{ "scale", required_argument, NULL, OPTION_SCALE },

@@ -4,13 +4,14 @@
 
 #include "report/drawing_option.h"
 #include "report/kind.h"
+#include "takeoff/sun/sun_hours.h"
 
 enum { REQUEST_PLOTS = 2 };
 
 /* What a command takes. */
 struct accepted {
 	int plots;
-	bool prices, json, csv, only, drawing;
+	bool prices, json, csv, only, drawing, days;
 };
 
 struct request {
@@ -20,6 +21,8 @@ struct request {
 	enum report_kind kind; /* one that is accepted; asked for, else by the name of the output */
 	unsigned parts;  /* of the text (report/text/parts.h): those asked for, else all */
 	struct svg_asked drawing;
+	struct date days[SUN_DAYS_MOST]; /* those asked for */
+	int day_count;
 	bool force;
 	bool is_list;    /* only which parts there are is asked for; there may be no plot then */
 };

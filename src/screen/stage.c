@@ -201,16 +201,18 @@ static bool count_on(struct stage *stage)
 {
 	struct editor *editor = &stage->editor;
 	struct patience patience;
-	bool is_done, had_second;
+	bool is_done, had_second, had_sun;
 
 	if (!editor_is_counted(editor) && count(stage, UNTIL_KEY))
 		stage_show(stage, stage->front);
 	had_second = editor->pages.pages[(editor->page + 1) % pages_count()].is_made;
+	had_sun = pages_sun(&editor->pages) != NULL;
 	patience_begin(&patience, &stage->keys, UNTIL_KEY);
 	is_done = editor_is_counted(editor) && editor_refresh_pages(editor);
 	patience_end();
-	if (is_done && !had_second)
-		stage_show(stage, stage->front); /* it may stand beside the first */
+	/* The second page may stand beside the first; the cursor's cell has hours of sun now. */
+	if (is_done && (!had_second || (!had_sun && pages_sun(&editor->pages))))
+		stage_show(stage, stage->front);
 	return is_done;
 }
 

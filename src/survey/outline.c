@@ -166,6 +166,21 @@ void outline_trace(struct outline *out, struct arena *arena, const struct plot *
 	*out = (struct outline){ loops, holes + 1 };
 }
 
+struct cover_box outline_strip_box(const struct survey *survey, const struct loop *loop, int side,
+	const struct outline_strip *strip)
+{
+	const struct corner *a = &loop->corners[side], *b =
+		&loop->corners[(side + 1) % loop->count];
+	int dx = sign(b->x - a->x), dy = sign(b->y - a->y);
+	nm x1 = a->x * survey->cell, y1 = a->y * survey->cell;
+	/* With y down the right hand of (dx, dy) is (-dy, dx). */
+	nm x2 = b->x * survey->cell + dx * strip->past - dy * strip->depth;
+	nm y2 = b->y * survey->cell + dy * strip->past + dx * strip->depth;
+
+	return (struct cover_box){ nm_least(x1, x2), nm_least(y1, y2), nm_most(x1, x2),
+		nm_most(y1, y2), 0 };
+}
+
 int64_t outline_side(const struct loop *loop, int side)
 {
 	const struct corner *a = &loop->corners[side];

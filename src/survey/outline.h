@@ -6,6 +6,7 @@
 #ifndef SURVEY_OUTLINE_H
 #define SURVEY_OUTLINE_H
 
+#include "survey/cover.h"
 #include "survey/survey.h"
 
 /* A corner of a loop, a grid point. Side i runs from corner i to corner i+1 (the last to corner
@@ -31,6 +32,15 @@ void outline_trace(struct outline *out, struct arena *arena, const struct plot *
 	const struct survey *survey, int region);
 /* Sides of cells from corner `side` to the next. */
 int64_t outline_side(const struct loop *loop, int side);
+
+/* A strip along a side. */
+struct outline_strip {
+	nm past;  /* how far it runs past the side's last corner */
+	nm depth; /* to the right hand, where the region is; negative: outwards */
+};
+/* The strip as a box, of no owner. */
+struct cover_box outline_strip_box(const struct survey *survey, const struct loop *loop, int side,
+	const struct outline_strip *strip);
 
 /* True where the region is everywhere at least `side` cells wide: where squares of that side, all
  * inside it, cover it. *narrow is the first cell that is

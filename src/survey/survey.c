@@ -310,6 +310,19 @@ void survey_plot(struct survey *out, struct arena *arena, const struct plot *plo
 		find_names(out, arena, &plot->details.names);
 }
 
+bool survey_has_run_above(const struct survey *survey, int y, const struct run *run, size_t *i)
+{
+	const struct run *above;
+
+	if (y == 0)
+		return false;
+	while (*i < survey->row_runs[y] && survey->runs[*i].left < run->left)
+		++*i;
+	above = &survey->runs[*i];
+	return *i < survey->row_runs[y] && above->left == run->left && above->right == run->right &&
+		above->region == run->region;
+}
+
 int region_holes(const struct region *region)
 {
 	return 1 - (region->convex - region->reflex) / 4;

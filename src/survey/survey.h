@@ -60,6 +60,9 @@ void survey_plot(struct survey *out, struct arena *arena, const struct plot *plo
 
 /* Index of the run that holds a cell inside the plan. */
 size_t survey_run_at(const struct survey *survey, int x, int y);
+/* Whether the row above has a run of the same cells and region. *i goes along that row, from its
+ * first run on, as runs of row y are asked for from left to right. */
+bool survey_has_run_above(const struct survey *survey, int y, const struct run *run, size_t *i);
 /* Each loop that runs round a region has four more convex corners than reflex ones, each round a
  * hole of it four fewer. */
 int region_holes(const struct region *region);

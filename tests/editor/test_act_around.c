@@ -1,5 +1,5 @@
 /* What is around a plot, entered and taken away without a terminal: services by their points,
- * houses, what is kept, ties, the drop; and what the cells then say. */
+ * houses, shade, what is kept, ties, the drop; and what the cells then say. */
 #include "support/desk.h"
 #include "support/plot_check.h"
 #include "support/runner.h"
@@ -277,6 +277,45 @@ START_TEST(a_house_may_stand_beyond_the_plan)
 }
 END_TEST
 
+/* A house may have none; what is changed besides keeps it. */
+START_TEST(houses_and_shade_have_a_height)
+{
+	struct desk *b = sit();
+
+	desk_answer(b, ROWS { "Name: Number 4", "Number 4", "Height: 20 ft", "Number 4",
+		"Width: 3 ft", "Number 4", "Height: ", NULL });
+	desk_do(b, ACT_HOUSE);
+	ck_assert_int_eq(around(b)->houses.items[0].height, 0);
+	desk_type(b, "#");
+	ck_assert_int_eq(around(b)->houses.items[0].height, 20 * NM_PER_FOOT);
+	desk_type(b, "#");
+	ck_assert_int_eq(around(b)->houses.items[0].cells.right, 2);
+	ck_assert_int_eq(around(b)->houses.items[0].height, 20 * NM_PER_FOOT);
+	desk_type(b, "#");
+	ck_assert_int_eq(around(b)->houses.items[0].height, 0);
+	desk_answer(b, ROWS { "Name: Limes; Left edge, across: -3 ft; Width: 4; Height: 40 ft",
+		NULL });
+	desk_do(b, ACT_SHADE);
+	ck_assert_int_eq(around(b)->shades.items[0].height, 40 * NM_PER_FOOT);
+	desk_says(b, "Shade: Limes, 4 ft x 1 ft;");
+	check_here(b, "Shade: Limes\n");
+	plot_check(b->editor.plot);
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(shade_without_a_height_is_refused)
+{
+	struct desk *b = sit();
+
+	desk_answer(b, ROWS { "Name: Limes", "", NULL });
+	desk_do(b, ACT_SHADE);
+	ck_assert_msg(strncmp(b->fault, "Height: ", 8) == 0, "%s", b->fault);
+	ck_assert_uint_eq(around(b)->shades.count, 0);
+	desk_free(b);
+}
+END_TEST
+
 START_TEST(a_rectangle_ends_no_farther_off_than_the_format_lets_it)
 {
 	struct desk *b = sit();
@@ -320,7 +359,8 @@ END_TEST
 static void add_all(struct desk *b)
 {
 	desk_answer(b, ROWS { "Above", "Name: Main; Kind: gas", "Name: Pear; Radius: 2 ft",
-		"Name: Wall", "Name: Number 4", "Name: Pier; Length: 9 ft", NULL });
+		"Name: Wall", "Name: Number 4", "Name: Limes; Height: 40 ft",
+		"Name: Pier; Length: 9 ft", NULL });
 	go(b, 0, 4);
 	desk_press(b, PRESS_ENTER);
 	go(b, 6, 4);
@@ -328,6 +368,7 @@ static void add_all(struct desk *b)
 	desk_do(b, ACT_KEEP_CIRCLE);
 	desk_do(b, ACT_KEEP_RECTANGLE);
 	desk_do(b, ACT_HOUSE);
+	desk_do(b, ACT_SHADE);
 	desk_do(b, ACT_TIE);
 	desk_do(b, ACT_DROP);
 	desk_answered(b);
@@ -338,7 +379,8 @@ static const struct {
 } cards[] = {
 	{ "Main", "Name: Main 2; Kind: drain; State: to-lay; Depth: 3 ft", "A service",
 		"Kind: gas" },
-	{ "Number 4", "Width: 3 ft", "A house", "Width: 12 in" },
+	{ "Number 4", "Width: 3 ft; Height: 20 ft", "A house", "Width: 12 in" },
+	{ "Limes", "Height: 30 ft", "Shade", "Height: 480 in" },
 	{ "Pier, 9 ft", "Length: 3 ft; Across from the left: 1 ft", "A tie", "Length: 108 in" },
 	{ "Pear", "Radius: 4", "Kept: a tree, or what else is round",
 		"Radius: 24 in" },
@@ -389,7 +431,8 @@ START_TEST(each_is_taken_away_and_put_back)
 	add_all(b);
 	desk_answer(b, ROWS { cards[_i].name, "", NULL });
 	desk_do(b, ACT_AROUND_OUT);
-	ck_assert_str_eq(b->offered, "Main: service\nNumber 4: house\nPier, 9 ft: tie\n"
+	ck_assert_str_eq(b->offered, "Main: service\nNumber 4: house\nLimes: shade\n"
+		"Pier, 9 ft: tie\n"
 		"Pear: keep\nWall: keep\nWhere deliveries are put down: drop\n");
 	desk_says(b, cards[_i].name);
 	plot_check(b->editor.plot);
@@ -436,6 +479,8 @@ Suite *test_suite(void)
 	tcase_add_test(things, the_plans_far_edges_are_offered_in_the_last_column_and_row);
 	tcase_add_test(things, a_rectangle_is_kept_where_it_is_pegged);
 	tcase_add_test(things, a_house_may_stand_beyond_the_plan);
+	tcase_add_test(things, houses_and_shade_have_a_height);
+	tcase_add_test(things, shade_without_a_height_is_refused);
 	tcase_add_test(things, a_rectangle_ends_no_farther_off_than_the_format_lets_it);
 	tcase_add_test(things, a_place_is_tied_and_deliveries_are_put_down);
 	tcase_add_loop_test(all, each_is_changed_by_its_card_and_taken_back, 0, CARDS);

@@ -59,6 +59,7 @@ static const struct {
 	{ "cable", ACT_SERVICE }, { "water", ACT_SERVICE }, { "drain", ACT_SERVICE },
 	{ "electric", ACT_SERVICE }, { "tree", ACT_KEEP_CIRCLE }, { "roots", ACT_KEEP_CIRCLE },
 	{ "manhole", ACT_KEEP_RECTANGLE }, { "house", ACT_HOUSE }, { "building", ACT_HOUSE },
+	{ "shadow", ACT_SHADE }, { "hedge", ACT_SHADE },
 	{ "tie", ACT_TIE }, { "delivery", ACT_DROP }, { "deliveries", ACT_DROP },
 	{ "slope", ACT_LEVELS }, { "slope", ACT_FINISH }, { "level", ACT_LEVELS },
 	{ "fall", ACT_FINISH }, { "show levels", ACT_SHOW_LEVELS },

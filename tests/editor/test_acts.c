@@ -466,7 +466,7 @@ START_TEST(pages_are_turned_and_picked)
 	desk_type(b, ";");
 	ck_assert_str_eq(b->offered,
 		"Areas\nEdges\nBeds\nWalls\nFill\nStone\nDig\nLevels\nServices\nFence\nSet-out\n"
-		"Costs\n"
+		"Sun\nCosts\n"
 		"Advice\nSnags\nChanged\n");
 	ck_assert_str_eq(page_name(b->editor.page), "Snags");
 	desk_type(b, ";");

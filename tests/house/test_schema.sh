@@ -80,3 +80,15 @@ refused 's/"parterre-snags"/"snags"/'
 refused 's/"columns":/"colums":/'
 refused 's/"code":"wall-jog"/"code":"Wall jog"/'
 refused 's/"drawing":/"drawings":/'
+
+# ---- Sun
+
+schema=tests/sun.schema.json
+"$B/parterre" sun tests/plots/sun.plot --json --on 2026-06-21 >"$folder/takeoff.json" || exit 1
+valid "$folder/takeoff.json" || { head -c 2000 "$folder/said"; exit 1; }
+
+refused 's/"parterre-sun"/"sun"/'
+refused 's/"day_length_h":/"day_length_h":-/'
+refused 's/"class":"full-sun"/"class":"sunny"/'
+refused 's/null/"none"/'
+refused 's/"angle_deg":/"angle":/'

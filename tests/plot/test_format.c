@@ -17,8 +17,8 @@
 #define HEAD "parterre-plot 1\nunits imperial\ncell 1 ft\n"
 #define LEGEND HEAD "bed b \"Bed\"\n"
 #define LEGEND_APART HEAD "\nbed b \"Bed\"\n" /* as it is written */
-#define LATER_EXPECTED "fence, service, levels, finish, fall, house, name, tie, keep, drop, " \
-	"rate, extra or the end of the file"
+#define LATER_EXPECTED "fence, service, levels, finish, fall, house, shade, name, tie, keep, " \
+	"drop, rate, extra or the end of the file"
 #define GROUND "ground 2 x 1\n  ..\n"
 
 #define EIGHT_DROPS "1 in, 1 in, 1 in, 1 in, 1 in, 1 in, 1 in, 1 in, "
@@ -113,7 +113,8 @@ static const char *const canonical[] = {
 	"parterre-plot 1\nunits metric\ncell 500 mm\n\nground 5 x 2\n  .....\n  .....\n\n"
 	"levels 2 m\n  0 mm, 25 mm, 10 m\n  1 m, 12.5 mm, 0.000001 mm\nfinish 5,2 40 mm\n"
 	"fall 1.5 % towards 359.999999\nhouse \"Number 4\"\n  note \"Brick\"\n"
-	"  from -2,-12 to 14,-2\nhouse \"Shed\"\n  from -4096,-4096 to 4096,4096\n"
+	"  from -2,-12 to 14,-2\nhouse \"Shed\" 100 m\n  from -4096,-4096 to 4096,4096\n"
+	"shade \"Limes\" 12500 mm\n  note \"In leaf\"\n  from 6,-3 to 9,2\n"
 	"name 4,1 \"A\"\ntie 0,0 \"House, \\\"north\\\"\" 3760 mm\ntie 5,2 \"Oak\" 1000 m\n"
 	"keep \"Old pear\" 2 m\n  note \"Do not dig\"\n  note \"Nor drive\"\n  at 5,0\n"
 	"keep \"Wall\"\n  from 0,0 to 1,2\ndrop 0,2\nrate seed 0.01 h per m2\n",
@@ -397,7 +398,7 @@ static const struct bad legends[] = {
 	{ BYTES(HEAD "lawn l \"L\"\n  base 4 in\n"), 5, 3, "base",
 		"lawn: cover, topsoil, thickness or note" },
 	{ BYTES(HEAD "fixture S \"S\"\n  cover turf\n"), 5, 3, "cover",
-		"fixture: height, base or note" },
+		"fixture: height, base, dial or note" },
 	{ BYTES(HEAD "plant r \"Rose\"\n"), 4, 1, "plant", "title, units" },
 	/* the head is over */
 	{ BYTES(LEGEND "mirror off\n"), 5, 1, "mirror",
@@ -658,7 +659,18 @@ static const struct bad services[] = {
 
 static const struct bad obstacles[] = {
 	{ BYTES(YARD "house 2 ft\n"), 8, 7, "2", "text in double quotes" },
-	{ BYTES(YARD "house \"H\" 2 ft\n"), 8, 11, "2", "the end of the line" },
+	{ BYTES(YARD "house \"H\" 2\n"), 8, 11, "2", "a length with its unit, such as 2 in" },
+	{ BYTES(YARD "house \"H\" 0 in\n"), 8, 11, "0", "1 in to 100000 mm" },
+	{ BYTES(YARD "house \"H\" 329 ft\n"), 8, 11, "329", "1 in to 100000 mm" },
+	{ BYTES(YARD "house \"H\" 2 ft x\n"), 8, 16, "x", "the end of the line" },
+	{ BYTES(YARD "house \"H\" 2 ft\n"), 9, 1, "the end of the file", FROM_EXPECTED },
+	{ BYTES(YARD "shade 2 ft\n"), 8, 7, "2", "text in double quotes" },
+	{ BYTES(YARD "shade \"S\"\n"), 8, 10, "the end of the line", "a length with its unit" },
+	{ BYTES(YARD "shade \"S\" 0 in\n"), 8, 11, "0", "1 in to 100000 mm" },
+	{ BYTES(YARD "shade \"S\" 329 ft\n"), 8, 11, "329", "1 in to 100000 mm" },
+	{ BYTES(YARD "shade \"S\" 2 ft x\n"), 8, 16, "x", "the end of the line" },
+	{ BYTES(YARD "shade \"S\" 2 ft\n"), 9, 1, "the end of the file", FROM_EXPECTED },
+	{ BYTES(YARD "shade \"S\" 2 ft\n  at 0,0\n"), 9, 3, "at", "from X,Y to X,Y, or note" },
 	{ BYTES(YARD "house \"H\"\n  at 0,0\n"), 9, 3, "at", "from X,Y to X,Y, or note" },
 	{ BYTES(YARD "house \"H\"\n"), 9, 1, "the end of the file", FROM_EXPECTED },
 	{ BYTES(YARD "house \"H\"\n  note \"N\"\nhouse \"I\"\n"), 10, 1, "house",

@@ -251,6 +251,16 @@ static void change_house_cells(struct plot *plot)
 	plot->details.around.houses.items[0].cells.bottom++;
 }
 
+static void change_house_height(struct plot *plot)
+{
+	plot->details.around.houses.items[0].height++;
+}
+
+static void change_shade_height(struct plot *plot)
+{
+	plot->details.around.shades.items[0].height++;
+}
+
 static void change_kept_radius(struct plot *plot)
 {
 	plot->details.around.kept.items[0].radius++;
@@ -322,6 +332,11 @@ static void change_house_count(struct plot *plot)
 	obstacles_remove(&plot->details.around.houses, 0);
 }
 
+static void change_shade_count(struct plot *plot)
+{
+	obstacles_remove(&plot->details.around.shades, 0);
+}
+
 static void change_tie_count(struct plot *plot)
 {
 	ties_remove(&plot->details.around.ties, 0);
@@ -332,10 +347,12 @@ static void (*const changes[])(struct plot *) = { change_cell, change_shape, cha
 	change_rate, change_extra_count, change_extra_name, change_extra_amount,
 	change_extra_unit,
 	change_service, change_service_state, change_service_name, change_service_route,
-	change_house_name, change_house_cells, change_kept_radius, change_kept_at,
+	change_house_name, change_house_cells, change_house_height, change_shade_height,
+	change_kept_radius, change_kept_at,
 	change_tie_at, change_tie_name, change_tie_length, change_drop, change_no_drop,
 	change_level, change_finish, change_service_depth, change_route_count,
-	change_service_count, change_kept_notes, change_house_count, change_tie_count };
+	change_service_count, change_kept_notes, change_house_count,
+	change_shade_count, change_tie_count };
 
 static void with_surroundings(struct plot *plot)
 {
@@ -347,6 +364,7 @@ static void with_surroundings(struct plot *plot)
 	route_add(route, (struct place){ 2, 1 });
 	obstacles_add(&around->houses, memory_string("House"))->cells =
 		(struct rectangle){ -4, -3, 2, -2 };
+	obstacles_add(&around->shades, memory_string("Limes"))->height = NM_PER_M;
 	obstacles_add(&around->kept, memory_string("Pear"))->radius = NM_PER_M;
 	ties_add(&around->ties, (struct place){ 0, 0 }, memory_string("Corner"), NM_PER_M);
 	around->has_drop = true;

@@ -591,6 +591,7 @@ static bool are_near(const struct obstacles *obstacles)
 static bool comes_back(const struct details *details)
 {
 	return !details->levels.step && are_near(&details->around.houses) &&
+		are_near(&details->around.shades) &&
 		are_near(&details->around.kept);
 }
 

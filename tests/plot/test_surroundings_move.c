@@ -70,6 +70,11 @@ START_TEST(all_of_it_moves_where_the_plan_grows)
 		"finish 8,7 2 in\nfall 2 % towards 90\nhouse \"H\"\n  from -1,1 to 3,3\n"
 		"tie 4,3 \"A\" 12 ft\ntie 8,7 \"B\" 3 ft\nkeep \"Pear\" 6 ft\n  at 5,6\n"
 		"keep \"Wall\"\n  from 7,3 to 8,7\ndrop 2,7\n");
+	check_resized(6, 4, "house \"H\" 30 ft\n  from -3,-2 to 1,0\n"
+		"shade \"Limes\" 42 ft\n  note \"In leaf\"\n  from 7,-2 to 9,1\n",
+		(struct margins){ 2, 3, 1, 1 },
+		"house \"H\" 30 ft\n  from -1,1 to 3,3\n"
+		"shade \"Limes\" 42 ft\n  note \"In leaf\"\n  from 9,1 to 11,4\n");
 }
 END_TEST
 
@@ -144,9 +149,11 @@ START_TEST(a_strip_moves_what_is_beyond_it_and_draws_out_what_crosses_it)
 		"finish 9,4 2 in\nfall 2 % towards 90\nhouse \"H\"\n  from -3,-2 to 1,0\n"
 		"tie 2,0 \"A\" 12 ft\ntie 9,4 \"B\" 3 ft\nkeep \"Pear\" 6 ft\n  at 6,3\n"
 		"keep \"Wall\"\n  from 8,0 to 9,4\ndrop 0,4\n");
-	check_strip("house \"H\"\n  from 8,1 to 9,2\nhouse \"I\"\n  from -5,1 to -1,2\n",
+	check_strip("house \"H\"\n  from 8,1 to 9,2\nhouse \"I\" 9 ft\n  from -5,1 to -1,2\n"
+		"shade \"S\" 20 ft\n  from 4,-2 to 7,1\n",
 		(struct strip){ .cell = 5, .count = 1 },
-		"house \"H\"\n  from 9,1 to 10,2\nhouse \"I\"\n  from -5,1 to -1,2\n");
+		"house \"H\"\n  from 9,1 to 10,2\nhouse \"I\" 9 ft\n  from -5,1 to -1,2\n"
+		"shade \"S\" 20 ft\n  from 4,-2 to 8,1\n");
 	check_strip(AROUND, (struct strip){ .is_level = true, .cell = 0, .count = 1 },
 		"service water \"W\" existing\n  depth 30 in\n  line 0,3 6,3 6,5\n"
 		"finish 6,5 2 in\nfall 2 % towards 90\nhouse \"H\"\n  from -3,-2 to 1,0\n"
@@ -318,6 +325,7 @@ START_TEST(growing_and_cropping_again_gives_it_all_back)
 
 		whole_plot_at_random(&plot, &random, 20);
 		obstacles_near(&plot.details.around.houses);
+		obstacles_near(&plot.details.around.shades);
 		obstacles_near(&plot.details.around.kept);
 		levels_fini(&plot.details.levels);
 		grown = (struct plot){ details_copy(&plot.details), ground_copy(&plot.ground) };

@@ -237,8 +237,8 @@ START_TEST(a_plan_is_written_over_what_was_one)
 	put("other.txt", "dear diary\n");
 	check_run(ARGUMENTS("plan", "-o", in_folder("other.txt"), plot), 2, "", "--force");
 	check_run(ARGUMENTS("plan", "-o", in_folder("other.txt"), plot), 2, "",
-		"holds something that is no takeoff, plan, set-out, drawing, comparison or snags: "
-		"nothing written");
+		"holds something that is no takeoff, plan, set-out, sun, drawing, comparison or "
+		"snags: nothing written");
 	check_file("other.txt", "dear diary\n");
 }
 END_TEST

@@ -18,6 +18,8 @@ static const char *const takeoffs[] = {
 	"{\"format\":\"parterre-compare\"}",
 	"parterre snags 1\n\nNo snags.\n",
 	"{\"format\":\"parterre-snags\"}",
+	"parterre sun 1\n\nTitle\n",
+	"{\"format\":\"parterre-sun\"}",
 };
 
 static const char *const others[] = {
@@ -34,6 +36,7 @@ static const char *const others[] = {
 	"parterre compare 1 of mine\n",
 	"parterre comparison 1\n",
 	"parterre snags: none\n",
+	"parterre sunny 1\n",
 	" parterre takeoff 1\n",
 	"Parterre takeoff 1\n",
 	"\nparterre takeoff 1\n",

@@ -114,6 +114,8 @@ static const struct way ways[] = {
 		"W a l l pagedown enter", "Kept: Wall, 1 ft x 1 ft;", NULL, NULL },
 	{ "House", NULL, NULL, "! H o u s e enter N o . 4 pagedown enter",
 		"N o . 4 pagedown enter", "House: No.4, 1 ft x 1 ft;", NULL, NULL },
+	{ "Shade", NULL, NULL, "! s h a d o w enter L i m e s down x5 9 pagedown enter",
+		"L i m e s down x5 9 pagedown enter", "Shade: Limes, 1 ft x 1 ft;", NULL, NULL },
 	{ "Tie to a fixed point", NULL, NULL,
 		"! T i e enter down x2 P i e r down 9 enter", "down x2 P i e r down 9 enter",
 		"Tied: 0 in across, 0 in down to Pier, 9 ft;", NULL, NULL },

@@ -251,15 +251,19 @@ static int corner_at_random(struct random *random, int least, int most)
 	return random_between(random, least > -20 ? least : -20, 60);
 }
 
+enum obstacle_kind { OBSTACLE_HOUSE, OBSTACLE_SHADE, OBSTACLE_KEPT };
+
 static void obstacle_at_random(struct obstacles *obstacles, struct random *random,
-	const struct ground *ground, bool may_be_circle)
+	const struct ground *ground, enum obstacle_kind kind)
 {
 	struct obstacle *obstacle = obstacles_add(obstacles, text_at_random(random, 1, NAME_MOST));
 	struct rectangle *r = &obstacle->cells;
 
 	for (int notes = random_below(random, 4); notes > 2; notes--)
 		notes_add(&obstacle->notes, text_at_random(random, 1, NOTE_MOST));
-	if (may_be_circle && random_below(random, 2)) {
+	if (kind == OBSTACLE_SHADE || (kind == OBSTACLE_HOUSE && random_below(random, 2)))
+		obstacle->height = number_at_random(random, &height_rule);
+	if (kind == OBSTACLE_KEPT && random_below(random, 2)) {
 		obstacle->radius = number_at_random(random, &radius_rule);
 		obstacle->at = point_at_random(random, ground);
 		return;
@@ -304,9 +308,11 @@ void around_at_random(struct plot *plot, struct random *random)
 	for (int i = random_below(random, 4); i > 1; i--)
 		service_at_random(plot, random);
 	for (int i = random_below(random, 4); i > 2; i--)
-		obstacle_at_random(&around->houses, random, &plot->ground, false);
+		obstacle_at_random(&around->houses, random, &plot->ground, OBSTACLE_HOUSE);
+	for (int i = random_below(random, 4); i > 2; i--)
+		obstacle_at_random(&around->shades, random, &plot->ground, OBSTACLE_SHADE);
 	for (int i = random_below(random, 5); i > 1; i--)
-		obstacle_at_random(&around->kept, random, &plot->ground, true);
+		obstacle_at_random(&around->kept, random, &plot->ground, OBSTACLE_KEPT);
 	for (int i = random_below(random, 6); i > 2; i--)
 		ties_add(&around->ties, point_at_random(random, &plot->ground),
 			text_at_random(random, 1, NAME_MOST),

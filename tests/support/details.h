@@ -17,8 +17,8 @@ char *text_at_random(struct random *random, int least, int most);
 /* Adds a fence of any shape, none among them, with gates and attributes. */
 void fence_at_random(struct plot *plot, struct random *random);
 
-/* Adds services, houses, things that are kept, ties, the drop, levels and what the finished ground
- * is to be, or none of them, to a plot that has its head and ground. */
+/* Adds services, houses, shade, things that are kept, ties, the drop, levels and what the
+ * finished ground is to be, or none of them, to a plot that has its head and ground. */
 void around_at_random(struct plot *plot, struct random *random);
 
 /* Gives a plot that has its ground, and nothing else, a head, allowances, a legend of 1 to

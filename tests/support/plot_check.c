@@ -160,6 +160,8 @@ static void obstacles_check(const struct plot *plot, const struct obstacles *obs
 		text_check(obstacle->name, NAME_MOST, plot_units(plot));
 		for (size_t j = 0; j < obstacle->notes.count; j++)
 			text_check(obstacle->notes.texts[j], NOTE_MOST, plot_units(plot));
+		if (obstacle->height)
+			length_check(&height_rule, obstacle->height, plot_units(plot));
 		if (obstacle->radius) {
 			length_check(&radius_rule, obstacle->radius, plot_units(plot));
 			point_check(&plot->ground, obstacle->at);
@@ -194,9 +196,14 @@ static void around_check(const struct plot *plot)
 	for (size_t i = 0; i < around->services.count; i++)
 		service_check(plot, &around->services.items[i]);
 	obstacles_check(plot, &around->houses);
+	obstacles_check(plot, &around->shades);
 	obstacles_check(plot, &around->kept);
 	for (size_t i = 0; i < around->houses.count; i++)
 		assert(around->houses.items[i].radius == 0);
+	for (size_t i = 0; i < around->shades.count; i++)
+		assert(around->shades.items[i].radius == 0 && around->shades.items[i].height > 0);
+	for (size_t i = 0; i < around->kept.count; i++)
+		assert(around->kept.items[i].height == 0);
 	for (size_t i = 0; i < around->ties.count; i++) {
 		point_check(&plot->ground, around->ties.items[i].at);
 		text_check(around->ties.items[i].name, NAME_MOST, plot_units(plot));

@@ -69,6 +69,14 @@ static void act_house(struct editor *editor)
 	obstacle_end(editor, "House", &editor->plot->details.around.houses);
 }
 
+static void act_shade(struct editor *editor)
+{
+	if (!shade_card_add(editor, act_cells_meant(editor)))
+		return;
+	editor->is_pegged = false;
+	obstacle_end(editor, "Shade", &editor->plot->details.around.shades);
+}
+
 static void act_tie(struct editor *editor)
 {
 	const struct ties *ties = &editor->plot->details.around.ties;
@@ -147,6 +155,9 @@ static const struct act acts[] = {
 	{ .id = ACT_HOUSE, .key_name = "!", .name = "House",
 		.wish = "say where the house stands",
 		.words = "building home garage shed", .writes = true, .run = act_house },
+	{ .id = ACT_SHADE, .key_name = "!", .name = "Shade",
+		.wish = "say what else casts shade",
+		.words = "sun shadow tree hedge", .writes = true, .run = act_shade },
 	{ .id = ACT_TIE, .key_name = "!", .name = "Tie to a fixed point",
 		.wish = "tape the plan to what stays",
 		.words = "measurement tape locate corner", .writes = true, .run = act_tie },

@@ -19,6 +19,8 @@ static int count_of(const struct details *details, enum around_kind kind)
 		return details->finish.has_level || details->finish.has_fall;
 	case AROUND_HOUSE:
 		return (int)around->houses.count;
+	case AROUND_SHADE:
+		return (int)around->shades.count;
 	case AROUND_TIE:
 		return (int)around->ties.count;
 	case AROUND_KEEP:
@@ -64,6 +66,8 @@ const char *around_name(const struct report *report, struct around around)
 		return "The finished ground";
 	case AROUND_HOUSE:
 		return all->houses.items[around.which].name;
+	case AROUND_SHADE:
+		return all->shades.items[around.which].name;
 	case AROUND_TIE:
 		return say(report, "%s, %s", all->ties.items[around.which].name,
 			plain_length(report, all->ties.items[around.which].length));
@@ -79,7 +83,7 @@ const char *around_word(struct around around)
 {
 	static const char *const words[AROUND_KINDS] = { [AROUND_SERVICE] = "service",
 		[AROUND_LEVELS] = "levels", [AROUND_FINISH] = "finish", [AROUND_HOUSE] = "house",
-		[AROUND_TIE] = "tie", [AROUND_KEEP] = "keep",
+		[AROUND_SHADE] = "shade", [AROUND_TIE] = "tie", [AROUND_KEEP] = "keep",
 		[AROUND_DROP] = "drop" };
 
 	return words[around.kind];
@@ -96,6 +100,8 @@ bool around_change(struct editor *editor, struct around around)
 		return finish_card_fill(editor);
 	case AROUND_HOUSE:
 		return house_card_change(editor, around.which);
+	case AROUND_SHADE:
+		return shade_card_change(editor, around.which);
 	case AROUND_TIE:
 		return tie_card_change(editor, around.which);
 	case AROUND_KEEP:
@@ -152,6 +158,9 @@ bool around_remove(struct editor *editor, struct around around)
 		break;
 	case AROUND_HOUSE:
 		obstacles_remove(&all->houses, which);
+		break;
+	case AROUND_SHADE:
+		obstacles_remove(&all->shades, which);
 		break;
 	case AROUND_TIE:
 		ties_remove(&all->ties, which);

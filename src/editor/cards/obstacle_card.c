@@ -3,19 +3,24 @@
 
 #include <stdlib.h>
 
-enum { NAME, ACROSS, DOWN, RADIUS, CIRCLE_FIELDS, WIDTH = RADIUS, DEPTH, RECTANGLE_FIELDS };
+enum { NAME, ACROSS, DOWN, RADIUS, CIRCLE_FIELDS, WIDTH = RADIUS, DEPTH, RECTANGLE_FIELDS,
+	HEIGHT = RECTANGLE_FIELDS, STANDING_FIELDS };
 enum { NEW_ONE = -1 };
+enum kind { HOUSE, SHADE, KEPT };
 
 /* The card's owner. */
 struct entering {
 	struct editor *editor;
-	bool is_house, is_circle;
+	enum kind kind;
+	bool is_circle;
 	int which; /* NEW_ONE: one that is not there yet */
 	const struct obstacle *obstacle; /* as it is so far, or as it is offered */
 };
 
 static int fields_of(const struct entering *entering)
 {
+	if (entering->kind != KEPT)
+		return STANDING_FIELDS;
 	return entering->is_circle ? CIRCLE_FIELDS : RECTANGLE_FIELDS;
 }
 
@@ -33,8 +38,7 @@ static bool check(const struct card *card, int field, const struct value *value,
 	struct fault *fault)
 {
 	const struct entering *entering = card->owner;
-	bool is_place = field >= ACROSS && field < fields_of(entering) &&
-		!(entering->is_circle && field == RADIUS);
+	bool is_place = field >= ACROSS && field < (entering->is_circle ? RADIUS : HEIGHT);
 
 	return !is_place || spot_check(card, field, value, entering->editor,
 		reach_of(entering, field), fault);
@@ -81,6 +85,17 @@ static bool rectangle_read(const struct card *card, struct obstacle *out, struct
 		side_read(card, DEPTH, cells->top, &cells->bottom, fault);
 }
 
+/* Without one a house has none that is told. */
+static bool height_read(const struct card *card, struct obstacle *out, struct fault *fault)
+{
+	struct value height;
+
+	if (!card_read(card, HEIGHT, &height, fault))
+		return false;
+	out->height = height.set ? height.as.length : 0;
+	return true;
+}
+
 /* Its notes, in a block. */
 static struct block block_of(const struct obstacle *obstacle)
 {
@@ -96,6 +111,7 @@ static bool obstacle_read(const struct card *card, struct obstacle *out, struct 
 	bool is_good = card_name_read(card, NAME, entering->obstacle->name, &out->name, fault) &&
 		(entering->is_circle ? circle_read(card, out, fault) :
 		rectangle_read(card, out, fault)) &&
+		(entering->kind == KEPT || height_read(card, out, fault)) &&
 		block_fields_read(card, fields_of(entering), &block, &part, fault);
 
 	if (is_good) {
@@ -107,17 +123,20 @@ static bool obstacle_read(const struct card *card, struct obstacle *out, struct 
 	return is_good;
 }
 
+static struct obstacles *among(struct surroundings *around, enum kind kind)
+{
+	return kind == HOUSE ? &around->houses : kind == SHADE ? &around->shades : &around->kept;
+}
+
 static bool accept(struct card *card, struct fault *fault)
 {
 	const struct entering *entering = card->owner;
 	struct obstacle read = { .name = NULL }, *obstacle;
-	struct surroundings *around;
 	struct obstacles *obstacles;
 
 	if (!obstacle_read(card, &read, fault))
 		return false;
-	around = &editor_edit(entering->editor)->details.around;
-	obstacles = entering->is_house ? &around->houses : &around->kept;
+	obstacles = among(&editor_edit(entering->editor)->details.around, entering->kind);
 	obstacle = entering->which == NEW_ONE ? obstacles_add(obstacles, NULL) :
 		&obstacles->items[entering->which];
 	free(obstacle->name);
@@ -130,8 +149,12 @@ static bool accept(struct card *card, struct fault *fault)
 
 static struct field_spec name_of(const struct entering *entering)
 {
-	return card_name(entering->is_house ? "What the house is called: Number 4." :
-		"What is kept: Old pear, with its roots.", entering->obstacle->name);
+	static const char *const meanings[] = {
+		[HOUSE] = "What the house is called: Number 4.",
+		[SHADE] = "What casts the shade: Limes next door.",
+		[KEPT] = "What is kept: Old pear, with its roots." };
+
+	return card_name(meanings[entering->kind], entering->obstacle->name);
 }
 
 static bool obstacle_ask(struct entering *entering, const char *title,
@@ -167,8 +190,11 @@ static bool circle_ask(struct entering *entering)
 static bool rectangle_ask(struct entering *entering)
 {
 	struct report report = editor_report(entering->editor, &entering->editor->words);
+	static const char *const titles[] = { [HOUSE] = "A house", [SHADE] = "Shade",
+		[KEPT] = "Kept: a wall or a cover" };
 	const struct rectangle *r = &entering->obstacle->cells;
-	const struct field_spec fields[RECTANGLE_FIELDS] = {
+	nm height = entering->obstacle->height;
+	const struct field_spec fields[STANDING_FIELDS] = {
 		[NAME] = name_of(entering),
 		[ACROSS] = spot_field(&report, "Left edge, across",
 			"From the plan's left edge; with a minus, left of the plan.", r->left),
@@ -178,16 +204,28 @@ static bool rectangle_ask(struct entering *entering)
 			r->right - r->left + 1),
 		[DEPTH] = spot_field(&report, "Depth", "How deep it is, from top to bottom.",
 			r->bottom - r->top + 1),
+		[HEIGHT] = { .label = "Height", .rule = &height_rule,
+			.required = entering->kind == SHADE, .span = SPAN_LONG,
+			.meaning = "How high it stands above the ground, to reckon its shade.",
+			.unset = "not told",
+			.typed = height ? exact_length(&report, height) : NULL },
 	};
 
-	return obstacle_ask(entering, entering->is_house ? "A house" : "Kept: a wall or a cover",
-		fields);
+	return obstacle_ask(entering, titles[entering->kind], fields);
 }
 
 bool house_card_change(struct editor *editor, int which)
 {
-	struct entering entering = { .editor = editor, .is_house = true, .which = which,
+	struct entering entering = { .editor = editor, .kind = HOUSE, .which = which,
 		.obstacle = &editor->plot->details.around.houses.items[which] };
+
+	return rectangle_ask(&entering);
+}
+
+bool shade_card_change(struct editor *editor, int which)
+{
+	struct entering entering = { .editor = editor, .kind = SHADE, .which = which,
+		.obstacle = &editor->plot->details.around.shades.items[which] };
 
 	return rectangle_ask(&entering);
 }
@@ -195,8 +233,8 @@ bool house_card_change(struct editor *editor, int which)
 bool keep_card_change(struct editor *editor, int which)
 {
 	const struct obstacle *kept = &editor->plot->details.around.kept.items[which];
-	struct entering entering = { .editor = editor, .is_circle = kept->radius > 0,
-		.which = which, .obstacle = kept };
+	struct entering entering = { .editor = editor, .kind = KEPT,
+		.is_circle = kept->radius > 0, .which = which, .obstacle = kept };
 
 	return entering.is_circle ? circle_ask(&entering) : rectangle_ask(&entering);
 }
@@ -204,7 +242,16 @@ bool keep_card_change(struct editor *editor, int which)
 bool house_card_add(struct editor *editor, struct rectangle cells)
 {
 	const struct obstacle offered = { .cells = cells };
-	struct entering entering = { .editor = editor, .is_house = true, .which = NEW_ONE,
+	struct entering entering = { .editor = editor, .kind = HOUSE, .which = NEW_ONE,
+		.obstacle = &offered };
+
+	return rectangle_ask(&entering);
+}
+
+bool shade_card_add(struct editor *editor, struct rectangle cells)
+{
+	const struct obstacle offered = { .cells = cells };
+	struct entering entering = { .editor = editor, .kind = SHADE, .which = NEW_ONE,
 		.obstacle = &offered };
 
 	return rectangle_ask(&entering);
@@ -213,7 +260,8 @@ bool house_card_add(struct editor *editor, struct rectangle cells)
 bool keep_card_add_rectangle(struct editor *editor, struct rectangle cells)
 {
 	const struct obstacle offered = { .cells = cells };
-	struct entering entering = { .editor = editor, .which = NEW_ONE, .obstacle = &offered };
+	struct entering entering = { .editor = editor, .kind = KEPT, .which = NEW_ONE,
+		.obstacle = &offered };
 
 	return rectangle_ask(&entering);
 }
@@ -221,8 +269,8 @@ bool keep_card_add_rectangle(struct editor *editor, struct rectangle cells)
 bool keep_card_add_circle(struct editor *editor, struct place middle)
 {
 	const struct obstacle offered = { .at = middle };
-	struct entering entering = { .editor = editor, .is_circle = true, .which = NEW_ONE,
-		.obstacle = &offered };
+	struct entering entering = { .editor = editor, .kind = KEPT, .is_circle = true,
+		.which = NEW_ONE, .obstacle = &offered };
 
 	return circle_ask(&entering);
 }

@@ -37,8 +37,8 @@ bool rescale_fits(const struct rescale *rescale);
 int64_t rescale_rounded(const struct rescale *rescale, const struct ground *ground);
 /* True where each point of a fence lies on a point of the new grid. */
 bool rescale_keeps_fences(const struct rescale *rescale, const struct plot *plot);
-/* The same of what is around: services, houses, things kept, ties, the drop and the level of the
- * finished ground. */
+/* The same of what is around: services, houses, shade, things kept, ties, the drop and the level of
+ * the finished ground. */
 bool rescale_keeps_around(const struct rescale *rescale, const struct plot *plot);
 /* Sets the cell and samples the ground; fences and a set axis move with it. rescale_fits must
  * hold. */

@@ -87,6 +87,7 @@ void surroundings_move(struct surroundings *around, const struct points_way *way
 	for (size_t i = 0; i < around->services.count; i++)
 		service_move(&around->services.items[i], way);
 	obstacles_move(&around->houses, way);
+	obstacles_move(&around->shades, way);
 	obstacles_move(&around->kept, way);
 	ties_move(&around->ties, way);
 	around->has_drop = around->has_drop && point_move(&around->drop, way);
@@ -140,7 +141,8 @@ bool surroundings_all(const struct surroundings *around, const struct finish *fi
 {
 	const struct test test = { holds, how };
 	bool all = services_all(&around->services, &test) &&
-		obstacles_all(&around->houses, &test) && obstacles_all(&around->kept, &test);
+		obstacles_all(&around->houses, &test) &&
+		obstacles_all(&around->shades, &test) && obstacles_all(&around->kept, &test);
 
 	for (size_t i = 0; i < around->ties.count && all; i++)
 		all = holds(how, around->ties.items[i].at);

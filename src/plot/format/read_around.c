@@ -36,7 +36,7 @@ bool read_service_line(struct later_reader *r, struct scan *s, struct diag *d)
 	return read_route(&r->plot->ground, &ahead, routes_add(&service->routes), NULL, d);
 }
 
-/* ---- Houses, and what is kept ---------------------------------------------------------------- */
+/* ---- Houses, shade and what is kept ---------------------------------------------------------- */
 
 static bool read_obstacle(struct later_reader *r, struct obstacles *obstacles, struct scan *s,
 	struct diag *d)
@@ -50,23 +50,34 @@ static bool read_obstacle(struct later_reader *r, struct obstacles *obstacles, s
 	return true;
 }
 
+/* The length that ends the line. */
+static bool read_last(struct later_reader *r, struct scan *s, const struct value_rule *rule,
+	nm *length, struct diag *d)
+{
+	struct value value;
+
+	if (!value_scan(s, rule, plot_units(r->plot), &value, d))
+		return false;
+	*length = value.as.length;
+	return scan_end(s, d);
+}
+
 bool read_house(struct later_reader *r, struct scan *s, struct diag *d)
 {
-	return read_obstacle(r, &r->plot->details.around.houses, s, d) && scan_end(s, d);
+	return read_obstacle(r, &r->plot->details.around.houses, s, d) &&
+		(scan_is_done(s) || read_last(r, s, &height_rule, &r->obstacle->height, d));
+}
+
+bool read_shade(struct later_reader *r, struct scan *s, struct diag *d)
+{
+	return read_obstacle(r, &r->plot->details.around.shades, s, d) &&
+		read_last(r, s, &height_rule, &r->obstacle->height, d);
 }
 
 bool read_keep(struct later_reader *r, struct scan *s, struct diag *d)
 {
-	struct value radius;
-
-	if (!read_obstacle(r, &r->plot->details.around.kept, s, d))
-		return false;
-	if (scan_is_done(s))
-		return true;
-	if (!value_scan(s, &radius_rule, plot_units(r->plot), &radius, d))
-		return false;
-	r->obstacle->radius = radius.as.length;
-	return scan_end(s, d);
+	return read_obstacle(r, &r->plot->details.around.kept, s, d) &&
+		(scan_is_done(s) || read_last(r, s, &radius_rule, &r->obstacle->radius, d));
 }
 
 const char *obstacle_line_words(const struct obstacle *obstacle)

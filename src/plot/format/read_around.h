@@ -1,5 +1,5 @@
-/* The reader's part for what is on a plot and around it: services, houses, things that are kept,
- * ties and the drop. */
+/* The reader's part for what is on a plot and around it: services, houses, shade, things that are
+ * kept, ties and the drop. */
 #ifndef PLOT_FORMAT_READ_AROUND_H
 #define PLOT_FORMAT_READ_AROUND_H
 
@@ -8,10 +8,11 @@
 /* The rest of a line after its keyword. */
 bool read_service(struct later_reader *r, struct scan *s, struct diag *d);
 bool read_house(struct later_reader *r, struct scan *s, struct diag *d);
+bool read_shade(struct later_reader *r, struct scan *s, struct diag *d);
 bool read_keep(struct later_reader *r, struct scan *s, struct diag *d);
 bool read_tie(struct later_reader *r, struct scan *s, struct diag *d);
 bool read_drop(struct later_reader *r, struct scan *s, struct diag *d);
-/* An indented line of a service; of a house or of what is kept. */
+/* An indented line of a service; of a house, of shade or of what is kept. */
 bool read_service_line(struct later_reader *r, struct scan *s, struct diag *d);
 bool read_obstacle_line(struct later_reader *r, struct scan *s, struct diag *d);
 /* The line that says where it is: "at X,Y" of a circle. */

@@ -66,8 +66,8 @@ static const struct {
 } lines[] = {
 	{ "fence", read_fence }, { "service", read_service }, { "levels", read_levels },
 	{ "finish", read_finish }, { "fall", read_fall }, { "house", read_house },
-	{ "name", read_name }, { "tie", read_tie }, { "keep", read_keep }, { "drop", read_drop },
-	{ "rate", read_rate }, { "extra", read_extra },
+	{ "shade", read_shade }, { "name", read_name }, { "tie", read_tie }, { "keep", read_keep },
+	{ "drop", read_drop }, { "rate", read_rate }, { "extra", read_extra },
 };
 enum { LINES = sizeof lines / sizeof *lines };
 

@@ -123,9 +123,9 @@ static void write_obstacles(const char *keyword, const struct obstacles *obstacl
 
 		text_print(out, "%s ", keyword);
 		text_add_quoted(out, obstacle->name);
-		if (obstacle->radius) {
+		if (obstacle->radius || obstacle->height) {
 			text_add(out, " ");
-			length_write(out, obstacle->radius, units);
+			length_write(out, obstacle->radius + obstacle->height, units);
 		}
 		text_add(out, "\n");
 		write_notes(&obstacle->notes, "  ", out);
@@ -190,6 +190,7 @@ static void write_later(const struct details *details, struct text *out, enum un
 	write_levels(&details->levels, out, units);
 	write_finish(&details->finish, out, units);
 	write_obstacles("house", &around->houses, out, units);
+	write_obstacles("shade", &around->shades, out, units);
 	write_names(&details->names, out);
 	write_ties(&around->ties, out, units);
 	write_obstacles("keep", &around->kept, out, units);

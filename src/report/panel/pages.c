@@ -5,6 +5,7 @@
 #include "report/panel/page_compare.h"
 #include "report/panel/page_levels.h"
 #include "report/panel/page_setout.h"
+#include "report/panel/page_sun.h"
 #include "report/words/figures.h"
 #include "report/words/snag_lines.h"
 #include "report/words/snag_words.h"
@@ -284,7 +285,7 @@ static const struct {
 	{ "Walls", walls, false }, { "Fill", fill, false }, { "Stone", stone, false },
 	{ "Dig", dig, false }, { "Levels", page_levels, false },
 	{ "Services", services, false }, { "Fence", fence, false },
-	{ "Set-out", page_setout, false },
+	{ "Set-out", page_setout, false }, { "Sun", page_sun, false },
 	{ "Costs", costs, false }, { "Advice", page_advice, false },
 	{ "Snags", snags, false }, { "Changed", page_changed, .is_of_saved = true },
 };
@@ -378,6 +379,16 @@ bool pages_make(struct pages *pages, int page, const struct takeoff *takeoff,
 	else
 		new->is_made = true;
 	return new->is_made;
+}
+
+const uint16_t *pages_sun(const struct pages *pages)
+{
+	const uint16_t *sun = NULL;
+
+	for (int i = 0; i < BY_HAND; i++)
+		if (table[i].build == page_sun && pages->pages[i].is_made)
+			sun = pages->pages[i].sun;
+	return sun;
 }
 
 void pages_fini(struct pages *pages)

@@ -23,6 +23,7 @@ struct page {
 	struct arena arena;
 	struct line *lines;
 	size_t count, capacity;
+	const uint16_t *sun; /* of the page of the sun: minutes by cell (takeoff/sun/sun_hours.h) */
 	bool is_made;
 };
 
@@ -52,6 +53,9 @@ bool pages_make(struct pages *pages, int page, const struct takeoff *takeoff,
 	const struct plot *plot, const struct saved *saved);
 /* The plot's file is another now: drops the pages that are compared with it. */
 void pages_drop_saved(struct pages *pages);
+/* Minutes of sun by cell, as long as the page of the sun is there; NULL: it is not, or the plot has
+ * no latitude. */
+const uint16_t *pages_sun(const struct pages *pages);
 void pages_fini(struct pages *pages);
 /* How many pages there are, at most PAGES_MOST, and their names. */
 int pages_count(void);

@@ -2,105 +2,12 @@
 #include "base/stop.h"
 #include "report/drawing/drawing.h"
 #include "report/drawing/scale.h"
+#include "report/text/ruler.h"
 #include "report/drawing/service_signs.h"
 
 #include <string.h>
 
 enum { APART_ACROSS = 8, APART_DOWN = 4 }; /* characters from one label to the next, at least */
-
-/* ---- Rulers ---------------------------------------------------------------------------------- */
-
-/* One direction of the drawing. */
-struct ruler {
-	enum units units;
-	nm cell, end, step; /* end: the plan's; step: from one label to the next */
-	int pitch;          /* characters to a cell */
-};
-
-static struct ruler ruler_of(const struct report *report, int cells, int pitch, int apart)
-{
-	nm cell = plot_cell(report->plot);
-
-	return (struct ruler){ report->units, cell, cells * cell,
-		scale_step(report->units, apart * cell / pitch), pitch };
-}
-
-/* The character nearest to a length from the plan's edge. */
-static int character(const struct ruler *ruler, nm at)
-{
-	return (int)((2 * at * ruler->pitch + ruler->cell) / (2 * ruler->cell));
-}
-
-/* The first label at the character or after it. */
-static nm first_label(const struct ruler *ruler, int from)
-{
-	nm at = from * ruler->cell / ruler->pitch / ruler->step * ruler->step;
-
-	while (character(ruler, at) < from)
-		at += ruler->step;
-	return at;
-}
-
-/* What the ruler at the left takes: its widest label and a tick. */
-static int ruler_columns(const struct report *report)
-{
-	struct text words = TEXT_EMPTY;
-	int columns;
-
-	scale_words(&words, report->takeoff->survey.rows * plot_cell(report->plot), report->units);
-	columns = (int)words.length + 1;
-	text_fini(&words);
-	return columns;
-}
-
-/* Prints the line without blanks at its end. */
-static void print_trimmed(const struct report *report, struct text *line)
-{
-	size_t length = line->length;
-
-	while (length > 0 && line->bytes[length - 1] == ' ')
-		length--;
-	text_cut(line, length);
-	text_add(line, "\n");
-	sink_add_bytes(report->out, line->bytes, line->length);
-}
-
-/* Labels above ticks, over the characters from `left` to `right`. */
-static void print_across(const struct report *report, const struct ruler *ruler, int indent,
-	int left, int right)
-{
-	struct text labels = TEXT_EMPTY, ticks = TEXT_EMPTY;
-
-	for (nm at = first_label(ruler, left); at <= ruler->end && character(ruler, at) <= right;
-	     at += ruler->step) {
-		size_t column = (size_t)(indent + character(ruler, at) - left);
-
-		text_add_repeat(&labels, ' ', column - labels.length);
-		text_add_repeat(&ticks, ' ', column - ticks.length);
-		scale_words(&labels, at, ruler->units);
-		text_add(&ticks, "|");
-		if (labels.length > PAGE_COLUMNS)
-			text_cut(&labels, column);
-	}
-	print_trimmed(report, &labels);
-	print_trimmed(report, &ticks);
-	text_fini(&labels);
-	text_fini(&ticks);
-}
-
-/* The ruler's part of a row: a label and a tick, or blanks. */
-static void add_label(struct text *line, const struct ruler *ruler, int columns, int row)
-{
-	nm at = first_label(ruler, row);
-	struct text words = TEXT_EMPTY;
-
-	if (at <= ruler->end && character(ruler, at) == row)
-		scale_words(&words, at, ruler->units);
-	text_add_repeat(line, ' ', (size_t)columns - 1 - words.length);
-	text_add(line, words.bytes);
-	text_add(line, words.length ? "-" : " ");
-	text_fini(&words);
-}
 
 /* ---- Sheets ---------------------------------------------------------------------------------- */
 
@@ -147,10 +54,10 @@ static void print_sheet(const struct report *report, const struct drawing *drawi
 	int indent = ruler_columns(report);
 	struct text line = TEXT_EMPTY;
 
-	print_across(report, &across, indent, on.left, on.right);
+	ruler_across(report, &across, indent, on.left, on.right);
 	for (int row = on.top; row <= on.bottom; row++) {
 		text_clear(&line);
-		add_label(&line, &down, indent, row);
+		ruler_label(&line, &down, indent, row);
 		drawing_row(drawing, row, on.left, on.right, &line);
 		print_trimmed(report, &line);
 	}

@@ -55,7 +55,8 @@ static bool is_json(struct view view)
 		take_after_blanks(&view, ":") &&
 		(take_after_blanks(&view, "\"" FIRST_LINE_JSON "\"") ||
 		take_after_blanks(&view, "\"" FIRST_LINE_COMPARE_JSON "\"") ||
-		take_after_blanks(&view, "\"" FIRST_LINE_SNAGS_JSON "\""));
+		take_after_blanks(&view, "\"" FIRST_LINE_SNAGS_JSON "\"") ||
+		take_after_blanks(&view, "\"" FIRST_LINE_SUN_JSON "\""));
 }
 
 bool report_is_takeoff(const char *bytes, size_t length)
@@ -64,6 +65,7 @@ bool report_is_takeoff(const char *bytes, size_t length)
 
 	return is_text(view, FIRST_LINE_TEXT) || is_text(view, FIRST_LINE_PLAN) ||
 		is_text(view, FIRST_LINE_SETOUT) || is_text(view, FIRST_LINE_SNAGS) ||
+		is_text(view, FIRST_LINE_SUN) ||
 		is_text(view, FIRST_LINE_COMPARE) || is_json(view) ||
 		take(&view, FIRST_LINE_DRAWING);
 }

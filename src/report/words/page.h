@@ -23,7 +23,7 @@ void page_paragraph(struct sink *out, size_t first, size_t rest, const char *wor
 /* A paragraph with a blank line before it. */
 void page_note(struct sink *out, const char *words);
 
-enum { TABLE_COLUMNS_MOST = 8 };
+enum { TABLE_COLUMNS_MOST = 10 };
 
 struct table_column {
 	const char *heading; /* NULL throughout: no heading line */

@@ -1,5 +1,4 @@
 #include "takeoff/ground/zones.h"
-#include "base/number.h"
 #include "base/stop.h"
 
 #include <assert.h>
@@ -79,20 +78,6 @@ static size_t box_add(struct painting *painting, struct cover_box box)
 	return painting->box_count++;
 }
 
-/* Moves *i along the row above; true where it ends at a run of the same cells and region. */
-static bool has_run_above(const struct survey *survey, int y, const struct run *run, size_t *i)
-{
-	const struct run *above;
-
-	if (y == 0)
-		return false;
-	while (*i < survey->row_runs[y] && survey->runs[*i].left < run->left)
-		++*i;
-	above = &survey->runs[*i];
-	return *i < survey->row_runs[y] && above->left == run->left && above->right == run->right &&
-		above->region == run->region;
-}
-
 /* Paints the own cells of regions with base all over, or of all others: one box for equal runs
  * in rows below one another. box_of: by run, its box. */
 static void paint_row(struct painting *painting, int y, bool with_base, size_t *box_of)
@@ -107,7 +92,7 @@ static void paint_row(struct painting *painting, int y, bool with_base, size_t *
 		if (run->region == NO_REGION || painting->own[run->region] == NO_ZONE ||
 			(run->class == CLASS_PATH || run->class == CLASS_FIXTURE) != with_base)
 			continue;
-		box_of[i] = has_run_above(survey, y, run, &above) ? box_of[above] :
+		box_of[i] = survey_has_run_above(survey, y, run, &above) ? box_of[above] :
 			box_add(painting, (struct cover_box){ run->left * cell, y * cell,
 				run->right * cell, y * cell, painting->own[run->region] });
 		assert(painting->boxes);
@@ -125,25 +110,13 @@ static void paint_cells(struct painting *painting, bool with_base)
 	free(box_of);
 }
 
-/* A strip along a side of an outline. */
-struct strip {
-	nm past;  /* how far it runs past the side's last corner */
-	nm depth; /* to the right hand, where the bed is; negative: outwards */
-};
-
 static struct cover_box strip_box(const struct survey *survey, const struct loop *loop, int side,
-	const struct strip *strip, int zone)
+	const struct outline_strip *strip, int zone)
 {
-	const struct corner *a = &loop->corners[side], *b =
-		&loop->corners[(side + 1) % loop->count];
-	int dx = sign(b->x - a->x), dy = sign(b->y - a->y);
-	nm x1 = a->x * survey->cell, y1 = a->y * survey->cell;
-	/* With y down the right hand of (dx, dy) is (-dy, dx). */
-	nm x2 = b->x * survey->cell + dx * strip->past - dy * strip->depth;
-	nm y2 = b->y * survey->cell + dy * strip->past + dx * strip->depth;
+	struct cover_box box = outline_strip_box(survey, loop, side, strip);
 
-	return (struct cover_box){ nm_least(x1, x2), nm_least(y1, y2), nm_most(x1, x2),
-		nm_most(y1, y2), zone };
+	box.owner = zone;
+	return box;
 }
 
 /* What of a box lies on a region's own cells, or on all others. */
@@ -187,8 +160,8 @@ static void paint_side(struct painting *painting, const struct loop *loop, int s
 	const struct reach *reach, int zone)
 {
 	bool reflex = loop->corners[(side + 1) % loop->count].reflex;
-	const struct strip out = { reflex ? 0 : reach->out, -reach->out };
-	const struct strip in = { reflex ? reach->in : 0, reach->in };
+	const struct outline_strip out = { reflex ? 0 : reach->out, -reach->out };
+	const struct outline_strip in = { reflex ? reach->in : 0, reach->in };
 	struct cover_box outside = strip_box(painting->survey, loop, side, &out, zone);
 	struct cover_box inside = strip_box(painting->survey, loop, side, &in, zone);
 	int region = painting->list[zone].region;

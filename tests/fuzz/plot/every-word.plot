@@ -87,9 +87,12 @@ levels 1 m
   5 mm, 10 mm, 1 1/2 in
 finish 4,3 40 mm
 fall 1.5 % towards 92.25
-house "House"
+house "House" 20 ft
   note "In a house."
   from -2,-12 to 4,-2
+shade "Limes" 9 m
+  note "In shade."
+  from 5,-2 to 9,1
 name 0,0 "Sage"
 name 0,0 "Mint"
 tie 0,0 "House corner" 3 m 50 cm
