@@ -221,8 +221,8 @@ void report_sun(struct sink *out, const struct plot *plot, const struct takeoff 
 	sink_print(out, "%s %d\n", FIRST_LINE_SUN, FIRST_LINE_VERSION);
 	print_plan_head(&report);
 	sun_begin(&sun, &arena, takeoff, days, count);
-	while (sun.counted < count && sun_count(&sun))
-		continue;
+	while (sun.counted < count && sun_count(&sun)) {
+	}
 	if (sun.counted == count && sun_finish(&sun)) {
 		print_manner(&report, &sun);
 		print_days(&report, &sun);
