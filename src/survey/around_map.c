@@ -1,6 +1,6 @@
 #include "survey/around_map.h"
 #include "base/number.h"
-#include "plot/edit/lay.h"
+#include "survey/near.h"
 
 static size_t index_of(int columns, int x, int y)
 {
@@ -33,20 +33,12 @@ static void service_add(unsigned char *cells, int columns, const struct service 
 	legs_fini(&legs);
 }
 
-/* From a cell's nearest edge; 0 where the line goes through it or along it. */
-static int cells_off(int line, int cell)
-{
-	return most(most(line - (cell + 1), cell - line), 0);
-}
-
 bool obstacle_touches(const struct obstacle *obstacle, nm cell, int x, int y)
 {
-	double right = (double)(cells_off(obstacle->at.x, x) * cell);
-	double down = (double)(cells_off(obstacle->at.y, y) * cell);
-	double radius = (double)obstacle->radius;
+	const struct near_thing thing = near_obstacle(obstacle, cell);
+	const struct cover_box box = { x * cell, y * cell, (x + 1) * cell, (y + 1) * cell, 0 };
 
-	return obstacle->radius ? right * right + down * down < radius * radius :
-		rectangle_holds(obstacle->cells, (struct place){ x, y });
+	return near_box(&thing, &box);
 }
 
 /* All that the obstacle can be on. */
