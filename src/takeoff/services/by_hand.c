@@ -152,7 +152,7 @@ static bool is_run_near(const struct near_thing *things, size_t count, const str
 	const struct cover_box box = { run->left, run->top, run->right, run->bottom, 0 };
 
 	for (size_t i = 0; i < count; i++)
-		if (things[i].around == 0 || near_box(&things[i], &box))
+		if (near_box(&things[i], &box))
 			return true;
 	return false;
 }
