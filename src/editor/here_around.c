@@ -40,8 +40,7 @@ static void service_words_add(const struct editor *editor, const struct report *
 	struct text sides = TEXT_EMPTY;
 	struct legs legs = LEGS_EMPTY;
 
-	for (size_t i = 0; i < service->routes.count; i++)
-		route_legs(&service->routes.items[i], &legs);
+	routes_legs(&service->routes, &legs);
 	here_sides(legs.items, legs.count, editor->cursor, &sides);
 	if (sides.length)
 		text_print(out, "%s %s: %s, %s, %s\n",

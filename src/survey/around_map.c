@@ -7,8 +7,7 @@ static void service_add(unsigned char *cells, int columns, const struct service 
 {
 	struct legs legs = LEGS_EMPTY;
 
-	for (size_t i = 0; i < service->routes.count; i++)
-		route_legs(&service->routes.items[i], &legs);
+	routes_legs(&service->routes, &legs);
 	for (size_t i = 0; i < legs.count; i++)
 		cell_sides_mark(cells, columns, legs.items[i],
 			service->is_to_lay ? TO_LAY_RIGHT : EXISTING_RIGHT,

@@ -40,8 +40,7 @@ static void draw_service(struct points *points, const struct service *service)
 {
 	struct legs legs = LEGS_EMPTY;
 
-	for (size_t i = 0; i < service->routes.count; i++)
-		route_legs(&service->routes.items[i], &legs);
+	routes_legs(&service->routes, &legs);
 	for (size_t i = 0; i < legs.count && !stop_asked(); i++)
 		draw_leg(points, legs.items[i], service->is_to_lay ? TO_LAY : EXISTING);
 	legs_fini(&legs);

@@ -102,8 +102,7 @@ static void add_trench(struct gathering *g, const struct service *service)
 	int place = add_place(g, &(struct work_place){ .region = NO_REGION, .part = "trench",
 		.words = "trench", .line = service->name });
 
-	for (size_t i = 0; i < service->routes.count; i++)
-		route_legs(&service->routes.items[i], &legs);
+	routes_legs(&service->routes, &legs);
 	for (size_t i = 0; i < legs.count && !stop_asked(); i++) {
 		struct near_thing leg = near_leg(legs.items[i], survey->cell, half);
 
