@@ -22,11 +22,6 @@ struct tallying {
 	nm2 fabric;
 };
 
-static bool is_before(struct place a, struct place b)
-{
-	return a.y < b.y || (a.y == b.y && a.x < b.x);
-}
-
 /* box: what a piece has of a cell. */
 static void tally_add(struct tallying *tallying, const struct cover_box *box, struct place cell)
 {
@@ -38,7 +33,7 @@ static void tally_add(struct tallying *tallying, const struct cover_box *box, st
 		tally->to = (struct spot){ box->right, box->bottom };
 		tally->first = cell;
 	}
-	if (is_before(cell, tally->first))
+	if (place_order(cell, tally->first) < 0)
 		tally->first = cell;
 	tally->area += area;
 	tally->from = (struct spot){ nm_least(tally->from.x, box->left),

@@ -66,8 +66,7 @@ static void join(struct hand_touch *touch, const struct hand_touch *more)
 
 	touch->cells = (struct rectangle){ least(a->left, b->left), least(a->top, b->top),
 		most(a->right, b->right), most(a->bottom, b->bottom) };
-	if (more->first.y < touch->first.y ||
-		(more->first.y == touch->first.y && more->first.x < touch->first.x))
+	if (place_order(more->first, touch->first) < 0)
 		touch->first = more->first;
 }
 
