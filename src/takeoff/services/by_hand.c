@@ -1,6 +1,5 @@
 #include "takeoff/services/by_hand.h"
 #include "base/number.h"
-#include "base/sort.h"
 #include "base/stop.h"
 #include "takeoff/ground/edging.h"
 
