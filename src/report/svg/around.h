@@ -14,7 +14,5 @@ void around_write_names(struct sheet *sheet);
  * lifts it. */
 void around_pen(const struct sheet *sheet, const struct service *service);
 void around_lift(const struct sheet *sheet, const struct service *service);
-/* "water, existing, 30 in down". */
-const char *around_service_words(const struct report *report, const struct service *service);
 
 #endif
