@@ -185,15 +185,21 @@ static void name_services(struct sheet *sheet, const struct services *services)
 
 /* ---- Single points --------------------------------------------------------------------------- */
 
-static void draw_drop(struct sheet *sheet, struct place drop)
+void around_drop_sign(const struct sheet *sheet, struct at tip, nm half)
 {
-	struct at at = sheet_point(sheet, drop);
-	const struct at points[] = { { at.x - SIGN, at.y - 2 * SIGN }, at,
-		{ at.x + SIGN, at.y - 2 * SIGN } };
+	const struct at points[] = { { tip.x - half, tip.y - 2 * half }, tip,
+		{ tip.x + half, tip.y - 2 * half } };
 
 	sheet_pen(sheet, PEN_DROP);
 	ink_points(sheet->report.out, points, 3, true);
 	sheet_lift(sheet);
+}
+
+static void draw_drop(struct sheet *sheet, struct place drop)
+{
+	struct at at = sheet_point(sheet, drop);
+
+	around_drop_sign(sheet, at, SIGN);
 	room_take(&sheet->room, (struct box){ at.x - SIGN, at.y - 2 * SIGN, at.x + SIGN, at.y });
 }
 
