@@ -1,5 +1,4 @@
 #include "report/drawing/service_signs.h"
-#include "base/number.h"
 #include "base/stop.h"
 
 enum { EXISTING = '*', TO_LAY = '~', BY_HAND = '/' };

@@ -3,8 +3,6 @@
 #include "report/drawing/drawing.h"
 #include "report/drawing/scale.h"
 
-#include <string.h>
-
 enum { APART_ACROSS = 8, APART_DOWN = 4 }; /* characters from one label to the next, at least */
 
 /* ---- Rulers ---------------------------------------------------------------------------------- */
