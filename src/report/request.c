@@ -4,6 +4,16 @@
 #include <getopt.h>
 #include <string.h>
 
+/* What a command takes besides -o and --prices. */
+static const char *other_options(const struct accepted *accepted)
+{
+	if (accepted->drawing)
+		return ", --force, --paper, --turn, --scale, --sheet, --with and --plain";
+	if (accepted->csv)
+		return ", --force, --only PARTS, --pages, --json and --csv";
+	return accepted->json ? ", --force and --json" : " and --force";
+}
+
 /* Says what is wrong about the option that getopt_long has just met; it says nothing itself, since
  * it would print what it was given as it is. */
 static bool refuse_option(const struct accepted *accepted, int option, char **argv)
@@ -21,10 +31,7 @@ static bool refuse_option(const struct accepted *accepted, int option, char **ar
 	else
 		complain("option -%c is not understood", optopt);
 	complain("%s takes -o OUT%s%s", argv[0], accepted->prices ? ", --prices BOOK" : "",
-		accepted->drawing ? ", --force, --paper, --turn, --scale, --sheet, --with and "
-		"--plain" : accepted->csv ? ", --force, --only PARTS, --pages, --json and --csv" :
-		accepted->json ?
-		", --force and --json" : " and --force");
+		other_options(accepted));
 	return false;
 }
 
