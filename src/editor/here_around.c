@@ -22,31 +22,26 @@ void here_sides(const struct leg *legs, size_t count, struct place cell, struct 
 	}
 }
 
-static const char *depth_words(const struct editor *editor, const struct report *report,
+static const char *depth_words(const struct report *report, const struct plot *plot,
 	const struct service *service)
 {
-	struct plot plot;
-
-	if (!service_has_depth(service))
-		return "depth not known";
-	plot = plot_in_force(report->words, editor->plot, editor->has_book ? &editor->book : NULL);
-	return say(report, "%s deep", word_inches(report, service_depth(&plot, service)));
+	return !service_has_depth(service) ? "depth not known" :
+		say(report, "%s deep", word_inches(report, service_depth(plot, service)));
 }
 
-/* "Water below: Supply to the basin, 18 in deep, existing". */
-static void service_words_add(const struct editor *editor, const struct report *report,
-	const struct service *service, struct text *out)
+/* "Water below: Supply to the basin, 18 in deep, existing". Of a plot in force. */
+static void service_words_add(const struct report *report, const struct plot *plot,
+	const struct service *service, struct place at, struct text *out)
 {
 	struct text sides = TEXT_EMPTY;
 	struct legs legs = LEGS_EMPTY;
 
-	for (size_t i = 0; i < service->routes.count; i++)
-		route_legs(&service->routes.items[i], &legs);
-	here_sides(legs.items, legs.count, editor->cursor, &sides);
+	routes_legs(&service->routes, &legs);
+	here_sides(legs.items, legs.count, at, &sides);
 	if (sides.length)
 		text_print(out, "%s %s: %s, %s, %s\n",
 			capital(report, service_words[service->kind]), sides.bytes, service->name,
-			depth_words(editor, report, service),
+			depth_words(report, plot, service),
 			service->is_to_lay ? "to lay" : "existing");
 	legs_fini(&legs);
 	text_fini(&sides);
@@ -56,16 +51,21 @@ static void service_words_add(const struct editor *editor, const struct report *
 static void services_words(const struct editor *editor, const struct report *report,
 	struct text *out)
 {
-	const struct services *services = &editor->plot->details.around.services;
 	const struct around_map *map = &editor->around;
 	const int right = EXISTING_RIGHT | TO_LAY_RIGHT, below = EXISTING_BELOW | TO_LAY_BELOW;
 	struct place at = editor->cursor;
 	int around = (around_map_at(map, at.x, at.y) & (right | below)) |
 		(around_map_at(map, at.x - 1, at.y) & right) |
 		(around_map_at(map, at.x, at.y - 1) & below);
+	const struct services *services;
+	struct plot plot;
 
-	for (size_t i = 0; around && i < services->count; i++)
-		service_words_add(editor, report, &services->items[i], out);
+	if (!around)
+		return;
+	plot = plot_in_force(report->words, editor->plot, editor->has_book ? &editor->book : NULL);
+	services = &plot.details.around.services;
+	for (size_t i = 0; i < services->count; i++)
+		service_words_add(report, &plot, &services->items[i], at, out);
 }
 
 static void obstacles_words(const struct editor *editor, const struct obstacles *obstacles,

@@ -90,7 +90,7 @@ enum mark mark_at(const struct editor *editor, const struct mirror *mirror, int 
 {
 	struct place pegs[PEGS_MOST] = { { 0, 0 } }, images[IMAGES_MOST];
 	int count = mirror_cells(mirror, editor->cursor.x, editor->cursor.y, images);
-	enum mark point = point_mark(editor->plot, (struct place){ x, y });
+	enum mark point;
 	size_t from = 0;
 
 	if (is_among(pegs, pegs_of(editor, pegs), x, y))
@@ -101,5 +101,6 @@ enum mark mark_at(const struct editor *editor, const struct mirror *mirror, int 
 		return MARK_SNAG;
 	if (has_few_faults(editor) && mirror_is_broken(mirror, &editor->plot->ground, x, y))
 		return MARK_FAULT;
+	point = point_mark(editor->plot, (struct place){ x, y });
 	return point != MARK_NONE ? point : axis_mark(mirror, x, y);
 }

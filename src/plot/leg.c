@@ -12,6 +12,13 @@ bool place_equal(struct place a, struct place b)
 	return a.x == b.x && a.y == b.y;
 }
 
+int place_order(struct place a, struct place b)
+{
+	int order = compare(a.y, b.y);
+
+	return order ? order : compare(a.x, b.x);
+}
+
 bool leg_is_straight(struct leg leg)
 {
 	return (leg.from.x == leg.to.x) != (leg.from.y == leg.to.y);

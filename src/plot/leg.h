@@ -9,6 +9,8 @@ struct leg {
 };
 
 bool place_equal(struct place a, struct place b);
+/* In reading order: below 0 where a comes before b. */
+int place_order(struct place a, struct place b);
 
 /* Level or upright, and of some length. What follows asks for such legs only. */
 bool leg_is_straight(struct leg leg);

@@ -81,3 +81,9 @@ bool routes_equal(const struct routes *a, const struct routes *b)
 		is_equal = route_equal(&a->items[i], &b->items[i]);
 	return is_equal;
 }
+
+void routes_legs(const struct routes *routes, struct legs *out)
+{
+	for (size_t i = 0; i < routes->count; i++)
+		route_legs(&routes->items[i], out);
+}

@@ -34,5 +34,7 @@ struct route *routes_add(struct routes *routes);
 void routes_remove(struct routes *routes, size_t index);
 struct routes routes_copy(const struct routes *routes);
 bool routes_equal(const struct routes *a, const struct routes *b);
+/* Appends the legs of all of them, in their order. */
+void routes_legs(const struct routes *routes, struct legs *out);
 
 #endif

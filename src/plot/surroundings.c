@@ -33,8 +33,7 @@ struct service *services_add(struct services *services, enum service_kind kind, 
 void services_legs(const struct services *services, struct legs *out)
 {
 	for (size_t i = 0; i < services->count; i++)
-		for (size_t j = 0; j < services->items[i].routes.count; j++)
-			route_legs(&services->items[i].routes.items[j], out);
+		routes_legs(&services->items[i].routes, out);
 }
 
 static void service_fini(struct service *service)

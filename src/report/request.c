@@ -32,7 +32,8 @@ static const char *option_needs(int option)
 	}
 }
 
-static const char *options_taken(const struct accepted *accepted)
+/* What a command takes besides -o and --prices. */
+static const char *other_options(const struct accepted *accepted)
 {
 	if (accepted->drawing)
 		return ", --force, --paper, --turn, --scale, --sheet, --with and --plain";
@@ -58,7 +59,7 @@ static bool refuse_option(const struct accepted *accepted, int option, char **ar
 	else
 		complain("option -%c is not understood", optopt);
 	complain("%s takes -o OUT%s%s", argv[0], accepted->prices ? ", --prices BOOK" : "",
-		options_taken(accepted));
+		other_options(accepted));
 	return false;
 }
 

@@ -237,12 +237,12 @@ void plan_draw(const struct editor *editor, const struct layout *layout)
 	struct place blocks = view_blocks(&editor->view, &editor->plot->ground);
 	struct scene scene = scene_of(editor);
 
-	if (view_grain(&editor->view)->down > 1) {
-		plan_far_draw(&scene, &layout->plan, blocks);
-		plan_levels_draw_depths(&scene, &layout->plan, blocks);
-	} else {
+	if (view_grain(&editor->view)->down == 1)
 		draw_cells(&scene, &layout->plan, blocks);
-	}
+	else if (scene.levels)
+		plan_levels_draw_depths(&scene, &layout->plan, blocks);
+	else
+		plan_far_draw(&scene, &layout->plan, blocks);
 	draw_end(&scene, &layout->plan, blocks);
 }
 

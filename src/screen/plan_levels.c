@@ -61,7 +61,7 @@ void plan_levels_draw_points(const struct scene *scene, const struct area *plan,
 	enum units units = plot_units(editor->plot);
 	struct text words = TEXT_EMPTY;
 
-	for (int y = 0; levels && y < levels->rows; y++) {
+	for (int y = 0; y < levels->rows; y++) {
 		int free = 0;
 
 		for (int x = 0; x < levels->columns; x++) {
@@ -86,7 +86,7 @@ void plan_levels_draw_depths(const struct scene *scene, const struct area *plan,
 {
 	const struct editor *editor = scene->editor;
 
-	for (int y = 0; scene->levels && y < blocks.y; y++)
+	for (int y = 0; y < blocks.y; y++)
 		for (int x = 0; x < blocks.x; x++) {
 			struct rectangle cells = view_block(&editor->view, &editor->plot->ground,
 				(struct place){ x, y });

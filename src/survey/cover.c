@@ -200,6 +200,12 @@ static bool box_is_empty(const struct cover_box *box)
 	return box->left >= box->right || box->top >= box->bottom;
 }
 
+void cover_boxes_add(struct cover_boxes *boxes, struct cover_box box)
+{
+	boxes->list = memory_grow(boxes->list, boxes->count, &boxes->capacity, sizeof *boxes->list);
+	boxes->list[boxes->count++] = box;
+}
+
 void cover_sweep(struct cover *out, struct arena *arena, const struct cover_box *boxes,
 	size_t count)
 {

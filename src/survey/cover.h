@@ -25,6 +25,13 @@ struct cover {
 	size_t count;
 };
 
+/* Boxes in the order they are painted. Start zeroed. */
+struct cover_boxes {
+	struct cover_box *list; /* owned */
+	size_t count, capacity;
+};
+void cover_boxes_add(struct cover_boxes *boxes, struct cover_box box);
+
 /* What shows of the boxes, first painted first; the pieces live in the arena. */
 void cover_sweep(struct cover *out, struct arena *arena, const struct cover_box *boxes,
 	size_t count);

@@ -1,23 +1,5 @@
 #include "survey/fence_map.h"
-
-static size_t index_of(int columns, int x, int y)
-{
-	return (size_t)(y + 1) * (size_t)(columns + 1) + (size_t)(x + 1);
-}
-
-/* An upright leg lies right of the cells before it, a level one below those above it. */
-static void leg_add(unsigned char *sides, int columns, struct leg leg, bool is_gate)
-{
-	struct leg f = leg_forward(leg);
-	int right = is_gate ? GATE_RIGHT : FENCE_RIGHT, below = is_gate ? GATE_BELOW : FENCE_BELOW;
-
-	if (leg_is_upright(f))
-		for (int y = f.from.y; y < f.to.y; y++)
-			sides[index_of(columns, f.from.x - 1, y)] |= (unsigned char)right;
-	else
-		for (int x = f.from.x; x < f.to.x; x++)
-			sides[index_of(columns, x, f.from.y - 1)] |= (unsigned char)below;
-}
+#include "survey/cell_sides.h"
 
 static void fence_add(unsigned char *sides, int columns, const struct fence *fence)
 {
@@ -25,9 +7,9 @@ static void fence_add(unsigned char *sides, int columns, const struct fence *fen
 
 	fence_legs(fence, &legs);
 	for (size_t i = 0; i < legs.count; i++)
-		leg_add(sides, columns, legs.items[i], false);
+		cell_sides_mark(sides, columns, legs.items[i], FENCE_RIGHT, FENCE_BELOW);
 	for (size_t i = 0; i < fence->gates.count; i++)
-		leg_add(sides, columns, fence->gates.items[i], true);
+		cell_sides_mark(sides, columns, fence->gates.items[i], GATE_RIGHT, GATE_BELOW);
 	legs_fini(&legs);
 }
 
@@ -40,7 +22,7 @@ struct fence_map fence_map_of(const struct plot *plot, struct arena *arena)
 		if (!plot->details.fences[i].run_count)
 			continue;
 		if (!sides)
-			sides = arena_new(arena, (size_t)(columns + 1) * (size_t)(rows + 1), 1);
+			sides = arena_new(arena, cell_sides_size(columns, rows), 1);
 		fence_add(sides, columns, &plot->details.fences[i]);
 	}
 	return (struct fence_map){ columns, rows, sides };
@@ -48,7 +30,7 @@ struct fence_map fence_map_of(const struct plot *plot, struct arena *arena)
 
 int fence_map_at(const struct fence_map *map, int x, int y)
 {
-	return map->sides ? map->sides[index_of(map->columns, x, y)] : 0;
+	return map->sides ? map->sides[cell_sides_index(map->columns, x, y)] : 0;
 }
 
 bool fence_map_is_shut(const struct fence_map *map, struct place cell, bool is_below)

@@ -85,13 +85,6 @@ static struct mover mover_to(const struct outline *outline, const struct outline
 	return mover;
 }
 
-static int compare_places(struct place a, struct place b)
-{
-	int order = compare(a.y, b.y);
-
-	return order ? order : compare(a.x, b.x);
-}
-
 /* The corner that is the loop's topmost, then leftmost, once it is moved: there each loop
  * starts. */
 static int start_of(const struct loop *loop, const struct mover *mover, struct place *start)
@@ -102,7 +95,7 @@ static int start_of(const struct loop *loop, const struct mover *mover, struct p
 	for (int i = 1; i < loop->count; i++) {
 		struct place at = moved(mover, &loop->corners[i]);
 
-		if (compare_places(at, *start) < 0) {
+		if (place_order(at, *start) < 0) {
 			first = i;
 			*start = at;
 		}
@@ -118,7 +111,7 @@ static int hole_at(const struct outline *outline, struct place start)
 	while (from < end) {
 		int middle = from + (end - from) / 2;
 		const struct corner *first = &outline->loops[middle].corners[0];
-		int order = compare_places((struct place){ first->x, first->y }, start);
+		int order = place_order((struct place){ first->x, first->y }, start);
 
 		if (order == 0)
 			return middle;

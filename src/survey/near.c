@@ -1,6 +1,7 @@
 #include "survey/near.h"
 #include "base/number.h"
 #include "base/stop.h"
+#include "plot/edit/lay.h"
 
 #include <stdlib.h>
 #include <string.h>
@@ -77,7 +78,7 @@ static void add_row(struct near_cells *cells, const struct near_thing *thing, in
 {
 	nm cell = cells->survey->cell;
 	struct cover_box box = { first * cell, y * cell, (first + 1) * cell, (y + 1) * cell, 0 };
-	struct rectangle *within = &cells->within;
+	struct rectangle *within = &cells->within, row;
 
 	for (; first <= last && !near_box(thing, &box); first++) {
 		box.left += cell;
@@ -92,9 +93,8 @@ static void add_row(struct near_cells *cells, const struct near_thing *thing, in
 	if (first > last)
 		return;
 	memset(row_of(cells, y) + first, 1, (size_t)(last - first + 1));
-	*within = within->right < within->left ? (struct rectangle){ first, y, last, y } :
-		(struct rectangle){ least(within->left, first), least(within->top, y),
-			most(within->right, last), most(within->bottom, y) };
+	row = (struct rectangle){ first, y, last, y };
+	*within = within->right < within->left ? row : rectangle_around(*within, row);
 }
 
 void near_cells_add(struct near_cells *cells, const struct near_thing *thing)

@@ -122,11 +122,10 @@ bool takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot
 	t->complete = t->walls.not_laid_count == 0 && t->walls.caps_not_laid == 0;
 	costs_compute(&t->costs, &t->items, book, plot_units(plot), t->complete);
 	heaps_find(&t->heaps, &t->items, plot);
-	barrow_ways_find(&t->barrow_ways, &basis);
+	walks_find(&t->barrow_ways, &basis);
 	if (stop_asked())
 		return false;
 	work_plan(&t->work, t, plot, arena);
-	walks_check(&basis);
 	snag_names(&t->snags, plot);
 	snag_mirror(&t->snags, plot);
 	snag_sort(&t->snags);
@@ -155,8 +154,7 @@ const struct shown takeoff_shown[] = {
 	ROWS("walls", wall_table, walls.list, walls.count, ANY, NULL),
 	ROWS("walls_not_laid", wall_not_laid_table, walls.not_laid, walls.not_laid_count, ANY,
 		NULL),
-	{ ROWS_OF("wall_levels", wall_level_table, wall_levels.list, wall_levels.count, ANY, NULL),
-		.is_optional = true },
+	OPTIONAL("wall_levels", wall_level_table, wall_levels.list, wall_levels.count, ANY),
 	ROWS("cutting", cutting_table, cuttings.list, cuttings.count, ANY, NULL),
 	ROWS("dig", dig_table, earthwork.rows, earthwork.count, ANY, NULL),
 	OBJECT("dig_sums", earthwork_table, earthwork),

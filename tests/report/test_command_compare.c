@@ -32,53 +32,38 @@ static char *in_folder(const char *name)
 	return text_take(&path);
 }
 
-static void check_run(const char *const *arguments, const char *input, int status,
-	const char *output, const char *errors)
-{
-	struct program_result r = program_run(arguments, input);
-
-	ck_assert_msg(r.status == status, "status %d, said: %s", r.status, r.errors.bytes);
-	ck_assert_msg(strstr(r.output.bytes, output) != NULL, "printed: %.300s", r.output.bytes);
-	ck_assert_msg(strstr(r.errors.bytes, errors) != NULL, "said: %s", r.errors.bytes);
-	if (status == 2)
-		ck_assert_str_eq(r.output.bytes, "");
-	else
-		ck_assert_str_eq(r.errors.bytes, "");
-	program_free(&r);
-}
-
 START_TEST(its_status_says_whether_anything_differs)
 {
-	check_run(ARGUMENTS("compare", OLD_PLOT, OLD_PLOT), NULL, 0, "nothing differs", "");
-	check_run(ARGUMENTS("compare", OLD_PLOT, NEW_PLOT), NULL, 1, "New: B3 Raised", "");
-	check_run(ARGUMENTS("compare", "--json", OLD_PLOT, OLD_PLOT), NULL, 0,
+	program_check(ARGUMENTS("compare", OLD_PLOT, OLD_PLOT), NULL, 0, "nothing differs", "");
+	program_check(ARGUMENTS("compare", OLD_PLOT, NEW_PLOT), NULL, 1, "New: B3 Raised", "");
+	program_check(ARGUMENTS("compare", "--json", OLD_PLOT, OLD_PLOT), NULL, 0,
 		"\"same\": true", "");
-	check_run(ARGUMENTS("compare", OLD_PLOT, NEW_PLOT, "--json"), NULL, 1,
+	program_check(ARGUMENTS("compare", OLD_PLOT, NEW_PLOT, "--json"), NULL, 1,
 		"\"same\": false", "");
 }
 END_TEST
 
 START_TEST(what_it_cannot_read_or_understand_is_told)
 {
-	check_run(ARGUMENTS("compare", OLD_PLOT), NULL, 2, "", "compare needs two plot files");
-	check_run(ARGUMENTS("compare", OLD_PLOT, NEW_PLOT, OLD_PLOT), NULL, 2, "",
+	program_check(ARGUMENTS("compare", OLD_PLOT), NULL, 2, "", "compare needs two plot files");
+	program_check(ARGUMENTS("compare", OLD_PLOT, NEW_PLOT, OLD_PLOT), NULL, 2, "",
 		"compare needs two plot files");
-	check_run(ARGUMENTS("compare", "--both", OLD_PLOT, NEW_PLOT), NULL, 2, "",
+	program_check(ARGUMENTS("compare", "--both", OLD_PLOT, NEW_PLOT), NULL, 2, "",
 		"compare takes -o OUT");
-	check_run(ARGUMENTS("compare", "none.plot", NEW_PLOT), NULL, 2, "", "none.plot");
-	check_run(ARGUMENTS("compare", OLD_PLOT, "none.plot"), NULL, 2, "", "none.plot");
-	check_run(ARGUMENTS("compare", "--prices", "none.json", OLD_PLOT, NEW_PLOT), NULL, 2, "",
-		"none.json");
-	check_run(ARGUMENTS("compare", "-", "-"), "", 2, "", "one plot, not two");
-	check_run(ARGUMENTS("compare", "-", OLD_PLOT), "parterre-plot 2\n", 2, "",
+	program_check(ARGUMENTS("compare", "none.plot", NEW_PLOT), NULL, 2, "", "none.plot");
+	program_check(ARGUMENTS("compare", OLD_PLOT, "none.plot"), NULL, 2, "", "none.plot");
+	program_check(ARGUMENTS("compare", "--prices", "none.json", OLD_PLOT, NEW_PLOT), NULL,
+		2, "", "none.json");
+	program_check(ARGUMENTS("compare", "-", "-"), "", 2, "", "one plot, not two");
+	program_check(ARGUMENTS("compare", "-", OLD_PLOT), "parterre-plot 2\n", 2, "",
 		"expected version 1");
 }
 END_TEST
 
 START_TEST(help_tells_of_it)
 {
-	check_run(ARGUMENTS("compare", "-h"), NULL, 0, "parterre compare OLD NEW", "");
-	check_run(ARGUMENTS("compare", "--help"), NULL, 0, "parterre compare OLD NEW", "");
+	program_check(ARGUMENTS("compare", "-h"), NULL, 0, "parterre compare OLD NEW", "");
+	program_check(ARGUMENTS("compare", "--help"), NULL, 0, "parterre compare OLD NEW", "");
 }
 END_TEST
 
@@ -89,9 +74,9 @@ START_TEST(one_of_the_plots_may_be_standard_input)
 
 	/* Without its price book, which is looked for beside the plot. */
 	ck_assert(file_read("plots/court.plot", 1 << 20, &bytes, &error));
-	check_run(ARGUMENTS("compare", "-", "plots/court.plot"), bytes.bytes, 0,
+	program_check(ARGUMENTS("compare", "-", "plots/court.plot"), bytes.bytes, 0,
 		"nothing differs", "");
-	check_run(ARGUMENTS("compare", "plots/elbow.plot", "-"), bytes.bytes, 1,
+	program_check(ARGUMENTS("compare", "plots/elbow.plot", "-"), bytes.bytes, 1,
 		"standard input", "");
 	text_fini(&bytes);
 }
@@ -99,7 +84,7 @@ END_TEST
 
 START_TEST(one_book_may_price_both)
 {
-	check_run(ARGUMENTS("compare", "--prices", "plots/prices.json", "plots/court.plot",
+	program_check(ARGUMENTS("compare", "--prices", "plots/prices.json", "plots/court.plot",
 		OLD_PLOT), NULL, 1, "Cost ", "");
 }
 END_TEST
@@ -114,14 +99,14 @@ START_TEST(it_writes_over_another_comparison_and_never_over_what_it_reads)
 	bool is_written = fputs(bytes.bytes, file) >= 0;
 
 	ck_assert(fclose(file) == 0 && is_read && is_written);
-	check_run(ARGUMENTS("compare", "-o", out, OLD_PLOT, NEW_PLOT), NULL, 1, "", "");
-	check_run(ARGUMENTS("compare", "-o", out, OLD_PLOT, OLD_PLOT), NULL, 0, "", "");
-	check_run(ARGUMENTS("compare", "-o", out, OLD_PLOT, NEW_PLOT), NULL, 1, "", "");
-	check_run(ARGUMENTS("compare", "--force", "-o", old, old, NEW_PLOT), NULL, 2, "",
+	program_check(ARGUMENTS("compare", "-o", out, OLD_PLOT, NEW_PLOT), NULL, 1, "", "");
+	program_check(ARGUMENTS("compare", "-o", out, OLD_PLOT, OLD_PLOT), NULL, 0, "", "");
+	program_check(ARGUMENTS("compare", "-o", out, OLD_PLOT, NEW_PLOT), NULL, 1, "", "");
+	program_check(ARGUMENTS("compare", "--force", "-o", old, old, NEW_PLOT), NULL, 2, "",
 		"the plot itself: nothing written");
-	check_run(ARGUMENTS("compare", "--force", "-o", old, NEW_PLOT, old), NULL, 2, "",
+	program_check(ARGUMENTS("compare", "--force", "-o", old, NEW_PLOT, old), NULL, 2, "",
 		"the plot itself: nothing written");
-	check_run(ARGUMENTS("compare", "-o", old, OLD_PLOT, NEW_PLOT), NULL, 2, "", "--force");
+	program_check(ARGUMENTS("compare", "-o", old, OLD_PLOT, NEW_PLOT), NULL, 2, "", "--force");
 	text_fini(&bytes);
 	free(out);
 	free(old);

@@ -24,27 +24,12 @@ static void teardown(void)
 	scratch_remove(folder);
 }
 
-static void check_run(const char *const *arguments, const char *input, int status,
-	const char *output, const char *errors)
-{
-	struct program_result r = program_run(arguments, input);
-
-	ck_assert_msg(r.status == status, "status %d, said: %s", r.status, r.errors.bytes);
-	ck_assert_msg(strstr(r.output.bytes, output) != NULL, "printed: %.300s", r.output.bytes);
-	ck_assert_msg(strstr(r.errors.bytes, errors) != NULL, "said: %s", r.errors.bytes);
-	if (status == 2)
-		ck_assert_str_eq(r.output.bytes, "");
-	else
-		ck_assert_str_eq(r.errors.bytes, "");
-	program_free(&r);
-}
-
 START_TEST(its_status_says_whether_there_are_any)
 {
-	check_run(ARGUMENTS("snags", NONE), NULL, 0, "\nNo snags.\n", "");
-	check_run(ARGUMENTS("snags", SOME), NULL, 1, "\nWall jog, ", "");
-	check_run(ARGUMENTS("snags", "--json", NONE), NULL, 0, "\"snags\": [", "");
-	check_run(ARGUMENTS("snags", SOME, "--json"), NULL, 1, "\"code\":\"wall-jog\"", "");
+	program_check(ARGUMENTS("snags", NONE), NULL, 0, "\nNo snags.\n", "");
+	program_check(ARGUMENTS("snags", SOME), NULL, 1, "\nWall jog, ", "");
+	program_check(ARGUMENTS("snags", "--json", NONE), NULL, 0, "\"snags\": [", "");
+	program_check(ARGUMENTS("snags", SOME, "--json"), NULL, 1, "\"code\":\"wall-jog\"", "");
 }
 END_TEST
 
@@ -107,25 +92,25 @@ START_TEST(the_price_book_may_make_snags)
 	ck_assert(fputs("{\"format\": \"parterre-prices\", \"version\": 1, \"currency\": "
 		"\"XXX\", \"allow\": {\"path-clear\": \"4 ft\"}}", file) >= 0);
 	ck_assert_int_eq(fclose(file), 0);
-	check_run(ARGUMENTS("snags", "-"), plot, 0, "No snags.", "");
-	check_run(ARGUMENTS("snags", "--prices", book.bytes, "-"), plot, 1, "Path narrow", "");
+	program_check(ARGUMENTS("snags", "-"), plot, 0, "No snags.", "");
+	program_check(ARGUMENTS("snags", "--prices", book.bytes, "-"), plot, 1, "Path narrow", "");
 	text_fini(&book);
 }
 END_TEST
 
 START_TEST(what_it_cannot_read_or_understand_is_told)
 {
-	check_run(ARGUMENTS("snags"), NULL, 2, "", "snags needs one plot file");
-	check_run(ARGUMENTS("snags", NONE, NONE), NULL, 2, "", "snags needs one plot file");
-	check_run(ARGUMENTS("snags", "--csv", NONE), NULL, 2, "",
+	program_check(ARGUMENTS("snags"), NULL, 2, "", "snags needs one plot file");
+	program_check(ARGUMENTS("snags", NONE, NONE), NULL, 2, "", "snags needs one plot file");
+	program_check(ARGUMENTS("snags", "--csv", NONE), NULL, 2, "",
 		"snags takes -o OUT, --prices BOOK, --force and --json");
-	check_run(ARGUMENTS("snags", "none.plot"), NULL, 2, "", "none.plot");
-	check_run(ARGUMENTS("snags", folder), NULL, 2, "", "directory");
-	check_run(ARGUMENTS("snags", "--prices", "none.json", NONE), NULL, 2, "", "none.json");
-	check_run(ARGUMENTS("snags", "-"), "parterre-plot 2\n", 2, "", "expected version 1");
-	check_run(ARGUMENTS("snags", "-"), "parterre-plot 1\nunits imperial\ncell 1 ft\n"
+	program_check(ARGUMENTS("snags", "none.plot"), NULL, 2, "", "none.plot");
+	program_check(ARGUMENTS("snags", folder), NULL, 2, "", "directory");
+	program_check(ARGUMENTS("snags", "--prices", "none.json", NONE), NULL, 2, "", "none.json");
+	program_check(ARGUMENTS("snags", "-"), "parterre-plot 2\n", 2, "", "expected version 1");
+	program_check(ARGUMENTS("snags", "-"), "parterre-plot 1\nunits imperial\ncell 1 ft\n"
 		"ground 2 x 2\n  ..\n", 2, "", "-:6:1: found the end of the file");
-	check_run(ARGUMENTS("snags", "--help"), NULL, 0, "parterre snags FILE", "");
+	program_check(ARGUMENTS("snags", "--help"), NULL, 0, "parterre snags FILE", "");
 }
 END_TEST
 
@@ -146,8 +131,9 @@ START_TEST(what_cannot_be_written_is_an_error)
 		ck_assert_str_eq(line, "parterre: cannot write to standard output: No space left "
 			"on device\n");
 	}
-	check_run(ARGUMENTS("snags", "-o", "/dev/null", SOME), NULL, 2, "", "/dev/null");
-	check_run(ARGUMENTS("snags", "-o", NONE, "--force", NONE), NULL, 2, "", "the plot itself");
+	program_check(ARGUMENTS("snags", "-o", "/dev/null", SOME), NULL, 2, "", "/dev/null");
+	program_check(ARGUMENTS("snags", "-o", NONE, "--force", NONE), NULL, 2, "",
+		"the plot itself");
 }
 END_TEST
 
@@ -157,15 +143,15 @@ START_TEST(it_writes_over_snags_and_takeoffs_alone)
 	struct file_error error;
 
 	text_print(&out, "%s/out.json", folder);
-	check_run(ARGUMENTS("snags", "-o", out.bytes, SOME), NULL, 1, "", "");
-	check_run(ARGUMENTS("takeoff", "-o", out.bytes, NONE), NULL, 0, "", "");
-	check_run(ARGUMENTS("snags", "-o", out.bytes, NONE), NULL, 0, "", "");
+	program_check(ARGUMENTS("snags", "-o", out.bytes, SOME), NULL, 1, "", "");
+	program_check(ARGUMENTS("takeoff", "-o", out.bytes, NONE), NULL, 0, "", "");
+	program_check(ARGUMENTS("snags", "-o", out.bytes, NONE), NULL, 0, "", "");
 	ck_assert(file_read(out.bytes, 1 << 20, &bytes, &error));
 	ck_assert(strstr(bytes.bytes, "\"parterre-snags\""));
 	text_clear(&out);
 	text_print(&out, "%s/out.txt", folder);
-	check_run(ARGUMENTS("snags", "-o", out.bytes, NONE), NULL, 0, "", "");
-	check_run(ARGUMENTS("snags", "-o", out.bytes, SOME), NULL, 1, "", "");
+	program_check(ARGUMENTS("snags", "-o", out.bytes, NONE), NULL, 0, "", "");
+	program_check(ARGUMENTS("snags", "-o", out.bytes, SOME), NULL, 1, "", "");
 	text_fini(&bytes);
 	text_fini(&out);
 }

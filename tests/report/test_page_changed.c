@@ -262,9 +262,11 @@ static void check_bought(const cJSON *json, const char *key, const char *under)
 		lines += page()->lines[i].kind == LINE_FIGURE &&
 			strcmp(page()->lines[i].under, under) == 0;
 	ck_assert_int_eq(lines, cJSON_GetArraySize(rows));
-	cJSON_ArrayForEach(row, rows)
-		ck_assert_ptr_nonnull(find(LINE_FIGURE, under,
-			json_get(row, "name")->valuestring));
+	cJSON_ArrayForEach(row, rows) {
+		const char *name = json_get(row, "name")->valuestring;
+
+		ck_assert_ptr_nonnull(find(LINE_FIGURE, under, name));
+	}
 }
 
 /* Lines below the first heading that is not of what is bought, those of the plan left out. */

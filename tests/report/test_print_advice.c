@@ -28,14 +28,11 @@ static void teardown(void)
 /* The part, from its heading to its end; "" where there is none. */
 static const char *part(void)
 {
-	struct arena words = ARENA_EMPTY;
 	struct text out = TEXT_EMPTY;
 	struct text_sink sink = text_sink(&out);
-	const struct report report = { .out = &sink.sink, .words = &words, .plot = &garden.plot,
-		.takeoff = &garden.takeoff, .units = plot_units(&garden.plot) };
+	const struct report report = garden_report(&garden, &sink.sink);
 
 	print_advice(&report);
-	arena_clear(&words);
 	free(text);
 	text = text_take(&out);
 	return text;

@@ -27,13 +27,11 @@ static void teardown(void)
 static void print(void)
 {
 	struct text_sink out = text_sink(&page);
-	struct arena words = ARENA_EMPTY;
-	const struct report report = { .out = &out.sink, .words = &words, .plot = &garden.plot,
-		.takeoff = &garden.takeoff, .units = plot_units(&garden.plot) };
+	struct report report;
 
 	garden_count(&garden);
+	report = garden_report(&garden, &out.sink);
 	print_fence(&report);
-	arena_clear(&words);
 }
 
 /* Pickets round three sides and across, with two gates; boards that stand alone. */

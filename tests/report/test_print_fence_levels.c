@@ -38,13 +38,11 @@ static void draw(void)
 static void print(void (*section)(const struct report *report))
 {
 	struct text_sink out = text_sink(&page);
-	struct arena words = ARENA_EMPTY;
-	const struct report report = { .out = &out.sink, .words = &words, .plot = &garden.plot,
-		.takeoff = &garden.takeoff, .units = plot_units(&garden.plot) };
+	struct report report;
 
 	garden_count(&garden);
+	report = garden_report(&garden, &out.sink);
 	section(&report);
-	arena_clear(&words);
 }
 
 static void first_fence(const struct report *report)

@@ -38,13 +38,11 @@ static void print(void)
 static void print_part(void)
 {
 	struct text_sink out = text_sink(&page);
-	struct arena words = ARENA_EMPTY;
-	const struct report report = { .out = &out.sink, .words = &words, .plot = &garden.plot,
-		.takeoff = &garden.takeoff, .units = plot_units(&garden.plot) };
+	struct report report;
 
 	garden_count(&garden);
+	report = garden_report(&garden, &out.sink);
 	print_plan(&report);
-	arena_clear(&words);
 }
 
 static void has(const char *words)

@@ -56,16 +56,14 @@ static void draw(void)
 static void print(int most)
 {
 	struct text_sink out = text_sink(&page);
-	struct arena words = ARENA_EMPTY, arena = ARENA_EMPTY;
+	struct arena arena = ARENA_EMPTY;
+	struct report report;
 	struct setout setout;
 
 	garden_count(&garden);
-	const struct report report = { .out = &out.sink, .words = &words, .plot = &garden.plot,
-		.takeoff = &garden.takeoff, .units = plot_units(&garden.plot) };
-
+	report = garden_report(&garden, &out.sink);
 	setout = setout_of(&report, &arena);
 	print_setout_levels(&report, &setout, most);
-	arena_clear(&words);
 	arena_clear(&arena);
 }
 

@@ -34,9 +34,7 @@ static void teardown(void)
 
 static void set_out(void)
 {
-	garden_count(&garden);
-	setout_make(&setout, &arena, &garden.takeoff.plot, &garden.takeoff.survey,
-		&garden.takeoff.fences);
+	garden_set_out(&garden, &setout, &arena);
 }
 
 static void join_lines(void)
@@ -199,6 +197,17 @@ START_TEST(other_ties_stand_with_their_place)
 }
 END_TEST
 
+START_TEST(the_plans_other_corners_are_not_the_datum)
+{
+	garden_rectangle(&garden, 'p', 8, 4);
+	put_tie(0, 4, "Pier", FEET(9, 0));
+	put_tie(8, 0, "Oak", FEET(9, 0));
+	set_out();
+	ck_assert_int_eq(setout.datum_tie_count, 0);
+	ck_assert_int_eq(setout.more_tie_count, 2);
+}
+END_TEST
+
 START_TEST(without_a_tie_of_the_datum_its_room_stays_blank)
 {
 	garden_rectangle(&garden, 'p', 8, 4);
@@ -303,6 +312,7 @@ Suite *test_suite(void)
 		where_the_datum_alone_is_tied_room_is_left_for_the_base_lines_other_end);
 	tcase_add_test(ties, the_datums_ties_fill_the_room_that_is_left_for_them);
 	tcase_add_test(ties, other_ties_stand_with_their_place);
+	tcase_add_test(ties, the_plans_other_corners_are_not_the_datum);
 	tcase_add_test(ties, without_a_tie_of_the_datum_its_room_stays_blank);
 	tcase_add_test(ties, a_takeoff_bounds_the_ties_that_setout_has_in_full);
 	tcase_add_test(ties, a_long_name_is_broken_and_a_plot_without_ties_has_no_key);

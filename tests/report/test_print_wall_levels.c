@@ -31,16 +31,13 @@ static void teardown(void)
 static void print(const char *plot, bool is_whole)
 {
 	struct text_sink out = text_sink(&page);
-	struct arena words = ARENA_EMPTY;
+	struct report report;
 
 	plot_from_text(&garden.plot, plot);
 	garden_count(&garden);
-	const struct report report = { .out = &out.sink, .words = &words, .plot = &garden.plot,
-		.takeoff = &garden.takeoff, .units = plot_units(&garden.plot),
-		.is_whole = is_whole };
-
+	report = garden_report(&garden, &out.sink);
+	report.is_whole = is_whole;
 	print_wall_levels(&report);
-	arena_clear(&words);
 }
 
 #define READINGS \

@@ -509,9 +509,7 @@ START_TEST(strings_and_points_are_those_of_the_set_out)
 	char words[16];
 
 	garden_file(&garden, "plots/rope-walk.plot");
-	garden_count(&garden);
-	setout_make(&setout, &arena, &garden.takeoff.plot, &garden.takeoff.survey,
-		&garden.takeoff.fences);
+	garden_set_out(&garden, &setout, &arena);
 	asked.paper = PAPER_TABLOID;
 	draw(&asked, "rope-walk.plot");
 	ck_assert_int_eq(count_dashed("4,0.8", "line"), 0);

@@ -708,7 +708,7 @@ static const struct {
  * below. */
 START_TEST(a_stroke_costs_few_bytes)
 {
-	int costs[STROKES], middle;
+	int costs[STROKES] = { 0 }, middle;
 	struct table at;
 
 	sit_at(&at, walks[_i].plot);

@@ -33,12 +33,17 @@ static const char yard[] =
 	"keep \"Old pear\" 2 ft\n  at 13,5\n"
 	"drop 5,7\n";
 
-static void sit(struct table *at, const struct launch *how)
+static void sit_at(struct table *at, const char *plot, const struct launch *how)
 {
 	table_clear(at, "yard.plot");
-	table_write(at, yard);
+	table_write(at, plot);
 	table_start(at, how);
 	table_wait(at->t);
+}
+
+static void sit(struct table *at, const struct launch *how)
+{
+	sit_at(at, yard, how);
 }
 
 /* The characters of a row of the plan, from one on. */
@@ -111,14 +116,11 @@ START_TEST(the_panel_says_how_much_of_what_is_here_has_no_room)
 	struct text plot = TEXT_EMPTY;
 	struct table at;
 
-	table_clear(&at, "yard.plot");
 	text_print(&plot, "%s", yard);
 	for (int i = 1; i <= 9; i++)
 		text_print(&plot, "tie 3,0 \"Gate post %d\" 12 ft\n", i);
-	table_write(&at, plot.bytes);
+	sit_at(&at, plot.bytes, &(struct launch){ .rows = 24, .columns = 80 });
 	text_fini(&plot);
-	table_start(&at, &(struct launch){ .rows = 24, .columns = 80 });
-	table_wait(at.t);
 	ck_assert(!terminal_shows(at.t, " more "));
 	terminal_keys(at.t, "right x3");
 	terminal_wait(at.t, "\u2500 3 more ");
@@ -146,13 +148,10 @@ START_TEST(lines_along_the_plans_left_and_upper_edges_stand_on_the_rulers)
 {
 	struct table at;
 
-	table_clear(&at, "edges.plot");
-	table_write(&at, "parterre-plot 1\nunits imperial\ncell 1 ft\n\nbed b \"Bed\"\n\n"
+	sit_at(&at, "parterre-plot 1\nunits imperial\ncell 1 ft\n\nbed b \"Bed\"\n\n"
 		"ground 6 x 2\n  ......\n  ......\n\n"
 		"service water \"Supply\" existing\n  line 0,2 0,0 3,0\n"
-		"service power \"Lamp\" to-lay\n  line 3,0 6,0\n");
-	table_start(&at, NULL);
-	table_wait(at.t);
+		"service power \"Lamp\" to-lay\n  line 3,0 6,0\n", NULL);
 	row_has(at.t, 0, -1, "\u00a6");
 	row_has(at.t, 1, -1, "\u00a6");
 	row_has(at.t, -1, 2, "\u2026\u2026\u2026\u2026\u2017\u2017\u2017\u2017");
@@ -166,15 +165,12 @@ START_TEST(from_afar_a_sign_stands_where_the_ground_is_even)
 	struct table at;
 	struct text plot = TEXT_EMPTY;
 
-	table_clear(&at, "wide.plot");
 	write_open(&plot);
 	text_add(&plot, "service gas \"Main\" existing\n  line 0,30 150,30 150,200\n"
 		"service drain \"Drain\" to-lay\n  line 30,100 30,200\n"
 		"keep \"Wood\"\n  from 60,100 to 90,160\n");
-	table_write(&at, plot.bytes);
+	sit_at(&at, plot.bytes, NULL);
 	text_fini(&plot);
-	table_start(&at, NULL);
-	table_wait(at.t);
 	terminal_keys(at.t, "_");
 	terminal_wait(at.t, "A character stands for 6 x 12 cells");
 	row_has(at.t, 3, 3, "\u2026\u2026\u2026");
@@ -293,13 +289,10 @@ START_TEST(from_afar_a_digit_says_how_deep_with_colours_and_without)
 	struct text plot = TEXT_EMPTY;
 	struct table at;
 
-	table_clear(&at, "slope.plot");
 	write_open(&plot);
 	text_add(&plot, "levels 200 ft\n  0 in, 10 in\n  0 in, 10 in\n");
-	table_write(&at, plot.bytes);
+	sit_at(&at, plot.bytes, &(struct launch){ .rows = 24, .columns = 80, .env = env[_i] });
 	text_fini(&plot);
-	table_start(&at, &(struct launch){ .rows = 24, .columns = 80, .env = env[_i] });
-	table_wait(at.t);
 	terminal_keys(at.t, SHOW "_");
 	terminal_wait(at.t, "A character stands for 6 x 12 cells");
 	/* 9 m / 200 without its fraction: the middles m of the blocks are 2, 7, 13 ... 199 ft */
@@ -381,12 +374,9 @@ START_TEST(no_dot_stands_in_a_drop)
 {
 	struct table at;
 
-	table_clear(&at, "edge.plot");
-	table_write(&at, "parterre-plot 1\nunits imperial\ncell 1 ft\n\nbed b \"Bed\"\n\n"
+	sit_at(&at, "parterre-plot 1\nunits imperial\ncell 1 ft\n\nbed b \"Bed\"\n\n"
 		"ground 6 x 2\n  ......\n  ......\n\n"
-		"levels 5 ft\n  1 in, 7 1/2 in, 8 in\n  2 in, 3 in, 4 in\n");
-	table_start(&at, NULL);
-	table_wait(at.t);
+		"levels 5 ft\n  1 in, 7 1/2 in, 8 in\n  2 in, 3 in, 4 in\n", NULL);
 	terminal_keys(at.t, SHOW);
 	terminal_wait(at.t, "6 drops, from 1 in to 8 in below the string.");
 	row_has(at.t, 0, 7, "7 1/2");

@@ -68,6 +68,13 @@ void garden_count(struct garden *garden)
 		garden->has_book ? &garden->book : NULL);
 }
 
+void garden_set_out(struct garden *garden, struct setout *out, struct arena *arena)
+{
+	garden_count(garden);
+	setout_make(out, arena, &garden->takeoff.plot, &garden->takeoff.survey,
+		&garden->takeoff.fences);
+}
+
 struct zones_ground garden_ground(struct garden *garden)
 {
 	const struct basis basis = { .arena = &garden->arena, .plot = &garden->takeoff.plot,
@@ -114,43 +121,43 @@ const struct item *garden_item(const struct garden *garden, const char *id)
 	return NULL;
 }
 
-static struct report report_of(struct garden *garden)
+struct report garden_report(struct garden *garden, struct sink *out)
 {
-	return (struct report){ .words = &garden->words, .plot = &garden->plot,
+	return (struct report){ .out = out, .words = &garden->words, .plot = &garden->plot,
 		.takeoff = &garden->takeoff, .units = plot_units(&garden->plot) };
 }
 
 const char *garden_id(struct garden *garden, const struct item *item)
 {
-	struct report report = report_of(garden);
+	struct report report = garden_report(garden, NULL);
 
 	return item_id(&report, item);
 }
 
 const char *garden_label(struct garden *garden, const struct item *item)
 {
-	struct report report = report_of(garden);
+	struct report report = garden_report(garden, NULL);
 
 	return item_label(&report, item);
 }
 
 const char *garden_sized(struct garden *garden, const struct item *item)
 {
-	struct report report = report_of(garden);
+	struct report report = garden_report(garden, NULL);
 
 	return untied(&report, item_sized_label(&report, item));
 }
 
 const char *garden_note(struct garden *garden, const struct item *item)
 {
-	struct report report = report_of(garden);
+	struct report report = garden_report(garden, NULL);
 
 	return item_note(&report, item);
 }
 
 const char *garden_sentence(struct garden *garden, const struct snag *snag)
 {
-	struct report report = report_of(garden);
+	struct report report = garden_report(garden, NULL);
 
 	return snag_sentence(&report, snag);
 }

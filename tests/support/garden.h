@@ -2,6 +2,8 @@
 #ifndef SUPPORT_GARDEN_H
 #define SUPPORT_GARDEN_H
 
+#include "report/words/words.h"
+#include "takeoff/setout/setout.h"
 #include "takeoff/takeoff.h"
 #include "support/plots.h"
 
@@ -28,6 +30,8 @@ void garden_file(struct garden *garden, const char *path);
 void garden_book(struct garden *garden, const char *path);
 /* Computes the takeoff, anew if there was one. */
 void garden_count(struct garden *garden);
+/* The same, then its set-out, whose points and strings are the arena's. */
+void garden_set_out(struct garden *garden, struct setout *out, struct arena *arena);
 /* The ground of its zones; arena_clear(&ground.arena). */
 struct zones_ground garden_ground(struct garden *garden);
 void garden_fini(struct garden *garden);
@@ -37,6 +41,8 @@ const struct snag *garden_snag(const struct garden *garden, enum snag_code code,
 /* The row with the id; NULL where there is none. */
 const struct item *garden_item(const struct garden *garden, const char *id);
 
+/* What prints its takeoff, as it was counted, into a sink. */
+struct report garden_report(struct garden *garden, struct sink *out);
 /* As a view would say it: the id, label, label with size and note (NULL: none) of an item, the
  * sentence of a snag. */
 const char *garden_id(struct garden *garden, const struct item *item);

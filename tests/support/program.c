@@ -1,5 +1,6 @@
 #include "support/program.h"
 
+#include <check.h>
 #include <fcntl.h>
 #include <stdio.h>
 #include <stdlib.h>
@@ -63,4 +64,19 @@ void program_free(struct program_result *result)
 {
 	text_fini(&result->output);
 	text_fini(&result->errors);
+}
+
+void program_check(const char *const *arguments, const char *input, int status,
+	const char *output, const char *errors)
+{
+	struct program_result r = program_run(arguments, input);
+
+	ck_assert_msg(r.status == status, "status %d, said: %s", r.status, r.errors.bytes);
+	ck_assert_msg(strstr(r.output.bytes, output) != NULL, "printed: %.300s", r.output.bytes);
+	ck_assert_msg(strstr(r.errors.bytes, errors) != NULL, "said: %s", r.errors.bytes);
+	if (status == 2)
+		ck_assert_str_eq(r.output.bytes, "");
+	else
+		ck_assert_str_eq(r.errors.bytes, "");
+	program_free(&r);
 }

@@ -14,7 +14,12 @@ struct program_result {
 struct program_result program_run(const char *const *arguments, const char *input);
 void program_free(struct program_result *result);
 
-/* The same, in short: program_run(ARGUMENTS("takeoff", "plots/court.plot"), NULL). */
+/* Fails the test unless the program ends with that status, having these words in what it prints and
+ * in what it complains of: nothing is printed with status 2, nothing complained of with another. */
+void program_check(const char *const *arguments, const char *input, int status,
+	const char *output, const char *errors);
+
+/* The words, in short: program_run(ARGUMENTS("takeoff", "plots/court.plot"), NULL). */
 #define ARGUMENTS(...) ((const char *const[]){ __VA_ARGS__, NULL })
 
 #endif

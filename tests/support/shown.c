@@ -168,9 +168,11 @@ void field_go_to(struct terminal *t, const char *label)
 
 void card_drop(struct terminal *t)
 {
+	static const char question[] = "What was typed is not set";
+
 	terminal_keys(t, "escape");
-	terminal_settle(t);
-	if (!terminal_shows(t, "What was typed is not set"))
+	terminal_until(t, terminal_shows(t, question) || !terminal_shows(t, "Esc leave"));
+	if (!terminal_shows(t, question))
 		return;
 	terminal_type(t, "Drop");
 	terminal_keys(t, "enter");

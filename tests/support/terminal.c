@@ -409,11 +409,38 @@ void terminal_wait_gone(struct terminal *t, const char *text)
 		terminal_read(t, deadline, text);
 }
 
+/* Whether the program, or what a shell has in the foreground, waits for the processor or a disk: on
+ * a busy machine it may say nothing for long with keys still unread. */
+static bool is_working(struct terminal *t)
+{
+	char path[64], line[512] = "";
+	FILE *stat;
+
+	snprintf(path, sizeof path, "/proc/%ld/stat", (long)tcgetpgrp(t->line));
+	stat = fopen(path, "r");
+	if (!stat)
+		return false;
+	if (!fgets(line, sizeof line, stat))
+		line[0] = '\0';
+	fclose(stat);
+	const char *name_end = strrchr(line, ')');
+	return name_end && (name_end[2] == 'R' || name_end[2] == 'D');
+}
+
+/* At rest before the silence and after it: a wait that the program itself limits, as for what comes
+ * after an Esc, is over by then. */
+static bool is_quiet(struct terminal *t)
+{
+	bool was_working = is_working(t);
+
+	return !terminal_pump(t, (long)(QUIET_MS * patience())) && !was_working && !is_working(t);
+}
+
 struct traffic terminal_settle(struct terminal *t)
 {
 	long deadline = terminal_deadline();
 
-	while (terminal_pump(t, (long)(QUIET_MS * patience())))
+	while (!is_quiet(t) && !t->is_over)
 		if (now_ms() > deadline)
 			give_up(t, "the program to be quiet");
 	struct traffic since = t->traffic;

@@ -121,8 +121,8 @@ void terminal_wait_gone(struct terminal *t, const char *text);
 /* Whether the program has closed the line: it has ended. */
 bool terminal_is_over(struct terminal *t);
 
-/* Waits until the program has written nothing for 60 ms; what it wrote since the last time. Use
- * it to count bytes, not to wait for something to happen. */
+/* Waits until the program has written nothing for 60 ms and waits for keys, not for the processor;
+ * what it wrote since the last time. Use it to count bytes, not to wait for something to happen. */
 struct traffic terminal_settle(struct terminal *t);
 
 /* Waits until the program has ended. The bytes belong to the terminal. */

@@ -158,6 +158,18 @@ START_TEST(of_several_houses_the_nearest_counts)
 }
 END_TEST
 
+START_TEST(of_houses_as_near_the_first_counts)
+{
+	struct surface surface = surface_with("", "house \"Right\"\n  from 10,0 to 12,4\n"
+		"house \"Left\"\n  from 0,0 to 2,4\nfinish 0,0 0 in\nfall 5 % away\n");
+	struct from_house from;
+
+	ck_assert(surface_from_house(&surface, 6 * FT, FT, &from));
+	ck_assert_int_eq(from.house, 0);
+	ck_assert(from.distance == 4 * FT && from.right == -1);
+}
+END_TEST
+
 START_TEST(without_a_level_it_starts_as_the_ground_at_the_datum_or_house)
 {
 	struct surface surface = surface_with("", LEVELS "fall 1 % towards 90\n");
@@ -309,6 +321,7 @@ Suite *test_suite(void)
 	tcase_add_test(ground, a_bearing_is_from_true_north_wherever_the_plans_top_is);
 	tcase_add_test(ground, it_falls_away_from_the_nearest_point_of_the_house);
 	tcase_add_test(ground, of_several_houses_the_nearest_counts);
+	tcase_add_test(ground, of_houses_as_near_the_first_counts);
 	tcase_add_test(ground, without_a_level_it_starts_as_the_ground_at_the_datum_or_house);
 	tcase_add_test(ground, a_fall_away_from_no_house_does_not_count);
 	tcase_add_test(ground, a_patio_of_12_ft_that_falls_a_quarter_inch_per_foot_falls_3_in);

@@ -92,6 +92,16 @@ START_TEST(to_a_fence_it_is_the_average_of_its_nearer_sides)
 }
 END_TEST
 
+/* Above it 1, 1 and 2; below, by way of the fourth cell, 6, 5 and 4. */
+START_TEST(the_nearer_side_of_a_fence_may_be_the_upper_one)
+{
+	given(ROWS { "....", "....", "....", NULL }, 1, 1);
+	put_fence("One", (const struct place[]){ { 0, 2 }, { 3, 2 } }, 2);
+	garden_count(&garden);
+	ck_assert_int_eq(ways()->fence_list[0].length, FEET(4) / 3);
+}
+END_TEST
+
 START_TEST(without_a_drop_there_is_no_way)
 {
 	given(ROWS { "bbbbb", "ppppp", NULL }, 0, 2);
@@ -182,6 +192,7 @@ Suite *test_suite(void)
 	tcase_add_test(way, to_a_path_it_is_the_average_of_its_cells);
 	tcase_add_test(way, to_a_bed_it_is_the_average_of_the_sides_where_it_can_stand);
 	tcase_add_test(way, to_a_fence_it_is_the_average_of_its_nearer_sides);
+	tcase_add_test(way, the_nearer_side_of_a_fence_may_be_the_upper_one);
 	tcase_add_test(way, without_a_drop_there_is_no_way);
 	tcase_add_checked_fixture(cut_off, NULL, teardown);
 	tcase_add_test(cut_off, a_lawn_that_no_barrow_gets_to_is_cut_off);

@@ -144,6 +144,23 @@ START_TEST(ground_within_beds_is_worked_too)
 }
 END_TEST
 
+/* The path's left arm begins higher than its right one and is near the line lower down. */
+START_TEST(the_first_cell_by_hand_is_the_first_in_reading_order)
+{
+	const struct hand_dig *dig;
+
+	garden_rows(&garden, (const char *const[]){ "p.......", "p.......", "p....p..", "p....p..",
+		"p....p..", "p....p..", "p....p..", "pppppp..", NULL });
+	plot_set(&garden.plot, 0, ALLOW_SERVICE_NEAR, "6 in");
+	around_add(&garden.plot, "service gas \"G\" existing\n  line 0,5 0,6\n  line 6,3 6,4\n");
+	garden_count(&garden);
+	dig = dig_of(hand_of("G"), 0, "path");
+	ck_assert_ptr_nonnull(dig);
+	ck_assert_int_eq(dig->first.x, 5);
+	ck_assert_int_eq(dig->first.y, 2);
+}
+END_TEST
+
 /* Open ground is worked where it is cut or filled to its finish, not where it stays as it is. */
 START_TEST(open_ground_that_is_graded_is_worked_too)
 {
@@ -369,6 +386,7 @@ Suite *test_suite(void)
 	tcase_add_test(ground, within_what_is_kept_all_that_is_worked_is_told);
 	tcase_add_test(ground, ground_within_beds_is_worked_too);
 	tcase_add_test(ground, open_ground_that_is_graded_is_worked_too);
+	tcase_add_test(ground, the_first_cell_by_hand_is_the_first_in_reading_order);
 	tcase_add_test(ground, a_trench_is_dug_by_hand_where_it_crosses_a_line);
 	tcase_add_checked_fixture(points, NULL, teardown);
 	tcase_add_loop_test(points, a_hole_is_near_by_its_edge, 0, 2);

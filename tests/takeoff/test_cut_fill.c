@@ -240,6 +240,47 @@ START_TEST(a_line_of_the_survey_parts_a_cell)
 }
 END_TEST
 
+/* The ground rises from 8 in below the finished one at the left to it at the right: at the middles
+ * of cells it is 7, 5, 3 and 1 in below. */
+START_TEST(low_ground_is_as_deep_as_its_deepest_part)
+{
+	garden_rectangle(&garden, '.', 4, 4);
+	plot_add_lines(&garden.plot, "levels 4 ft\n  12 in, 4 in\n  12 in, 4 in\n"
+		"finish 0,0 4 in\n");
+	garden_count(&garden);
+	ck_assert_int_eq(volumes()->square_count, 1);
+	ck_assert_double_eq_tol(volumes()->squares[0].fill / CUBIC_FOOT, 4 * 16 / 12.0, EXACT);
+	ck_assert_int_eq(volumes()->squares[0].deepest, 7 * NM_PER_INCH);
+}
+END_TEST
+
+/* Level ground that is raised by 6 in: the bed of under_walls_the_dig_is_level has its base's top 2
+ * in and its formation 6 in below that, where the ground is. Within it 6 in are filled. */
+START_TEST(low_ground_within_undug_walls_is_filled)
+{
+	garden_rectangle(&garden, 'b', 8, 4);
+	plot_add_lines(&garden.plot, "levels 8 ft\n  12 in, 12 in\n  12 in, 12 in\n"
+		"finish 0,0 6 in\n");
+	garden_count(&garden);
+	volumes_are(&volumes()->formation, 0, 76 * 28 / 144.0 * 6 / 12);
+	ck_assert_double_eq_tol(volumes()->others.fill / CUBIC_FOOT, 76 * 28 / 144.0 * 6 / 12,
+		EXACT);
+}
+END_TEST
+
+/* A knoll of 24 in amid a bed of 8 x 8 ft that is to be level: in the middles of the cells next to
+ * its top it is 24 in x 7/8 x 7/8 high, under walls a good deal less. */
+START_TEST(the_deepest_cut_may_be_within_undug_walls)
+{
+	garden_rectangle(&garden, 'b', 8, 8);
+	plot_add_lines(&garden.plot, "levels 4 ft\n  24 in, 24 in, 24 in\n  24 in, 0 in, 24 in\n"
+		"  24 in, 24 in, 24 in\nfinish 0,0 24 in\n");
+	garden_count(&garden);
+	ck_assert_double_eq_tol((double)garden.takeoff.earthwork.deepest / (double)NM_PER_INCH,
+		24 * 49 / 64.0, 1e-6);
+}
+END_TEST
+
 /* A raised bed of 6 x 6 ft in 8 x 8 ft, its inside undug, its block 12 x 8 x 6 in, embed 4 in, base
  * 5 in. The ground falls by 1/2 in a foot to the right: 0 in at 0, 4 in at 8 ft. */
 static void bed_on_a_plane(void)
@@ -650,6 +691,9 @@ Suite *test_suite(void)
 	tcase_add_test(hand, what_goes_back_over_its_base_goes_by_the_level_too);
 	tcase_add_test(hand, the_survey_beyond_the_plan_is_not_counted);
 	tcase_add_test(hand, a_line_of_the_survey_parts_a_cell);
+	tcase_add_test(hand, low_ground_is_as_deep_as_its_deepest_part);
+	tcase_add_test(hand, low_ground_within_undug_walls_is_filled);
+	tcase_add_test(hand, the_deepest_cut_may_be_within_undug_walls);
 	tcase_add_checked_fixture(any, NULL, teardown);
 	tcase_add_loop_test(any, any_ground_is_cut_and_filled_as_much_as_a_lattice_of_points_says,
 		0, 3);

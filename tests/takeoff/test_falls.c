@@ -72,6 +72,18 @@ START_TEST(a_path_goes_by_the_ground_as_it_is_where_no_other_is_told)
 }
 END_TEST
 
+/* The middle of the row below lies 3 1/2 in lower. */
+START_TEST(ground_beside_a_path_is_none_of_its_own)
+{
+	ground(ROWS { "pp", "..", NULL }, "levels 1 ft\n  2 in, 2 in, 2 in\n  2 in, 2 in, 2 in\n"
+		"  9 in, 9 in, 9 in\n");
+	steepest_is(0);
+	ground(ROWS { "pp", "pp", NULL }, "levels 1 ft\n  2 in, 2 in, 2 in\n  2 in, 2 in, 2 in\n"
+		"  9 in, 9 in, 9 in\n");
+	steepest_is(3.5 / 12 * 100);
+}
+END_TEST
+
 START_TEST(nothing_is_said_of_a_plot_that_tells_no_levels)
 {
 	ground(ROWS { "pppp", NULL }, "house \"Home\"\n  from 0,-4 to 4,0\n");
@@ -226,6 +238,7 @@ Suite *test_suite(void)
 	tcase_add_checked_fixture(paths, NULL, teardown);
 	tcase_add_test(paths, a_path_is_as_steep_as_from_a_cell_to_the_next);
 	tcase_add_test(paths, a_path_goes_by_the_ground_as_it_is_where_no_other_is_told);
+	tcase_add_test(paths, ground_beside_a_path_is_none_of_its_own);
 	tcase_add_test(paths, nothing_is_said_of_a_plot_that_tells_no_levels);
 	tcase_add_checked_fixture(houses, NULL, teardown);
 	tcase_add_loop_test(houses, ground_near_a_house_falls_away_as_published_or_is_a_snag, 0,

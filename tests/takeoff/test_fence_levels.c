@@ -290,6 +290,20 @@ START_TEST(a_leg_without_length_has_no_levels)
 }
 END_TEST
 
+START_TEST(a_gate_without_length_has_no_levels)
+{
+	garden_fini(&garden);
+	fences_ground(&garden.plot, 1, 8);
+	fences_run(&garden.plot, "0,4 1,4");
+	fences_gate(&garden.plot, "0,4 1,4");
+	set(FENCE_INSET, "1 ft");
+	levels_init(&garden.plot.details.levels, 8 * FT, 2, 2);
+	garden_count(&garden);
+	ck_assert_int_eq(fencing()->gate_count, 1);
+	ck_assert_int_eq(garden.takeoff.fences.levels.count, 0);
+}
+END_TEST
+
 /* ---- At random ------------------------------------------------------------------------------- */
 
 enum { COLUMNS = 24, ROWS = 16, STEP = 4, ACROSS = COLUMNS / STEP + 1, DOWN = ROWS / STEP + 1 };
@@ -479,6 +493,7 @@ Suite *test_suite(void)
 	tcase_add_test(hand, without_levels_there_is_nothing_to_tell);
 	tcase_add_test(hand, on_level_ground_posts_are_as_without_levels);
 	tcase_add_test(hand, a_leg_without_length_has_no_levels);
+	tcase_add_test(hand, a_gate_without_length_has_no_levels);
 	tcase_add_checked_fixture(random, NULL, teardown);
 	tcase_add_test(random, levels_are_as_the_ground_read_naively);
 	tcase_add_test(random, images_in_a_mirror_have_the_same_levels);

@@ -84,6 +84,19 @@ START_TEST(a_hole_near_a_line_is_told_for_each_post)
 }
 END_TEST
 
+/* Each has a first post near the line. */
+START_TEST(posts_of_two_fences_are_not_one_for_their_number)
+{
+	open((const char *const[]){ "........", "........", "........", "........", "........",
+		"........", "........", "........", NULL }, "fence \"F\"\n  run 0,1 8,1\n"
+		"fence \"H\"\n  run 0,7 8,7\nservice gas \"G\" existing\n  line 0,2 1,2\n"
+		"  line 0,6 1,6\n");
+	ck_assert_int_eq(count(SNAG_SERVICE_NEAR), 2);
+	ck_assert_int_le(garden_snag(&garden, SNAG_SERVICE_NEAR, 0)->cell.y, 1);
+	ck_assert_int_ge(garden_snag(&garden, SNAG_SERVICE_NEAR, 1)->cell.y, 6);
+}
+END_TEST
+
 /* A circle of 1 ft round a corner of the path 1 ft off it touches, and does not reach in. */
 START_TEST(within_what_is_kept_nothing_is_to_be_dug)
 {
@@ -134,6 +147,7 @@ Suite *test_suite(void)
 	tcase_add_test(snags, a_path_is_near_a_line_from_less_than_two_feet_on);
 	tcase_add_test(snags, a_region_is_told_once_however_many_lines_it_is_near);
 	tcase_add_test(snags, a_hole_near_a_line_is_told_for_each_post);
+	tcase_add_test(snags, posts_of_two_fences_are_not_one_for_their_number);
 	tcase_add_test(snags, within_what_is_kept_nothing_is_to_be_dug);
 	tcase_add_test(snags, images_have_boxes_that_are_images);
 	return suite;

@@ -114,6 +114,20 @@ START_TEST(blocks_lie_on_pallets_of_a_tonne)
 }
 END_TEST
 
+START_TEST(caps_lie_on_pallets_with_the_blocks)
+{
+	double blocks;
+
+	given_bed(16, 8);
+	garden_count(&garden);
+	blocks = garden_item(&garden, "block.wall")->weight;
+	plot_set(&garden.plot, 'b', BED_CAP, "12 in x 8 in x 4 in");
+	garden_count(&garden);
+	ck_assert_int_eq(need(DAY_WALLS, "pallets")->pallets, (int64_t)ceil((blocks +
+		garden_item(&garden, "block.cap")->weight) / 1000));
+}
+END_TEST
+
 /* In bulk on a heap as it is bought, in bags on a pallet. */
 START_TEST(loose_goods_lie_on_heaps_as_they_are_bought)
 {
@@ -159,6 +173,7 @@ Suite *test_suite(void)
 	tcase_add_test(heaps, what_would_be_higher_than_1500_mm_is_a_ridge);
 	tcase_add_test(heaps, a_heap_holds_what_its_height_adds_up_to);
 	tcase_add_test(heaps, blocks_lie_on_pallets_of_a_tonne);
+	tcase_add_test(heaps, caps_lie_on_pallets_with_the_blocks);
 	tcase_add_test(heaps, loose_goods_lie_on_heaps_as_they_are_bought);
 	tcase_add_test(heaps, without_a_drop_nothing_is_put_down);
 	return suite;

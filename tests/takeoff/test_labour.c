@@ -176,6 +176,37 @@ START_TEST(a_step_goes_as_far_as_what_it_takes_does)
 }
 END_TEST
 
+START_TEST(mulch_goes_to_mulched_beds_soil_to_lawns_and_concrete_to_fences)
+{
+	const struct barrow_ways *ways = &garden.takeoff.barrow_ways;
+
+	garden_rows(&garden, (const char *const[]){ "bbbbccccllll", "bbbbccccllll", "bbbbccccllll",
+		"bbbbccccllll", "pppppppppppp", NULL });
+	plot_set(&garden.plot, 'c', BED_MULCH, "0 in");
+	fences_run(&garden.plot, "0,0 0,5 12,5");
+	drop_at(12, 5);
+	garden_count(&garden);
+	ck_assert_int_eq(barrow_run_of(&garden.takeoff, WORK_MULCH).way, ways->regions[0]);
+	ck_assert_int_eq(barrow_run_of(&garden.takeoff, WORK_LAWN).way, ways->regions[2]);
+	ck_assert_int_eq(barrow_run_of(&garden.takeoff, WORK_POSTS).way, ways->fences);
+	ck_assert(ways->regions[0] > ways->regions[1] && ways->regions[1] > ways->regions[2]);
+}
+END_TEST
+
+/* Two yards, the second shut. */
+START_TEST(what_no_barrow_gets_to_is_in_no_average)
+{
+	garden_rows(&garden, (const char *const[]){ "ppp...", "......", "ccccc.", "cpppc.",
+		"ccccc.", NULL });
+	drop_at(0, 0);
+	garden_count(&garden);
+	ck_assert_int_eq(garden.takeoff.barrow_ways.regions[2], 0);
+	ck_assert_int_gt(garden.takeoff.barrow_ways.regions[0], 0);
+	ck_assert_int_eq(barrow_run_of(&garden.takeoff, WORK_SURFACE).way,
+		garden.takeoff.barrow_ways.regions[0]);
+}
+END_TEST
+
 START_TEST(what_no_barrow_gets_to_is_in_no_way)
 {
 	garden_rectangle(&garden, 'b', 8, 4);
@@ -476,6 +507,8 @@ Suite *test_suite(void)
 	tcase_add_test(quantities, of_what_is_spread_the_way_beyond_50_m_counts);
 	tcase_add_test(quantities, a_rate_of_ones_own_for_a_barrow_goes_before_the_usual_one);
 	tcase_add_test(quantities, a_step_goes_as_far_as_what_it_takes_does);
+	tcase_add_test(quantities, mulch_goes_to_mulched_beds_soil_to_lawns_and_concrete_to_fences);
+	tcase_add_test(quantities, what_no_barrow_gets_to_is_in_no_average);
 	tcase_add_test(quantities, what_no_barrow_gets_to_is_in_no_way);
 	tcase_add_loop_test(quantities, digging_and_loading_take_as_long_as_the_ground_is_heavy, 0,
 		sizeof grounds / sizeof *grounds);

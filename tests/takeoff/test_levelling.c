@@ -54,6 +54,18 @@ START_TEST(a_point_has_the_dig_of_what_lies_right_and_below)
 }
 END_TEST
 
+/* The path is one piece from the top down, the lawn beside it begins lower. */
+START_TEST(a_point_on_an_edge_has_the_dig_of_the_right_however_far_up_that_begins)
+{
+	garden_rows(&garden, (const char *const[]){ "..pp", "..pp", "llpp", "llpp", NULL });
+	plot_add_lines(&garden.plot, "levels 2 ft\n  5 in, 5 in, 5 in\n  5 in, 5 in, 5 in\n"
+		"  5 in, 5 in, 5 in\nfinish 0,0 5 in\n");
+	garden_count(&garden);
+	point_is(4, 2, 2, 5, 5, 6);
+	ck_assert_int_ne(levelling()->points[3].dig, levelling()->points[4].dig);
+}
+END_TEST
+
 START_TEST(points_beyond_the_plan_are_left_out)
 {
 	garden_rows(&garden, (const char *const[]){ "ppp", "ppp", NULL });
@@ -112,6 +124,8 @@ Suite *test_suite(void)
 
 	tcase_add_checked_fixture(points, NULL, teardown);
 	tcase_add_test(points, a_point_has_the_dig_of_what_lies_right_and_below);
+	tcase_add_test(points,
+		a_point_on_an_edge_has_the_dig_of_the_right_however_far_up_that_begins);
 	tcase_add_test(points, points_beyond_the_plan_are_left_out);
 	tcase_add_test(points, a_finished_ground_alone_has_no_points_and_moves_no_earth);
 	tcase_add_test(points, a_plot_that_tells_nothing_has_no_levelling);

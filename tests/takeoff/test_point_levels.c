@@ -39,9 +39,7 @@ static void set_beds(void)
 
 static void set_out(void)
 {
-	garden_count(&garden);
-	setout_make(&setout, &arena, &garden.takeoff.plot, &garden.takeoff.survey,
-		&garden.takeoff.fences);
+	garden_set_out(&garden, &setout, &arena);
 }
 
 /* The levels of the first point of a kind that is there. */

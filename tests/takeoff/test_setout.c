@@ -29,9 +29,7 @@ static void teardown(void)
 
 static void set_out(void)
 {
-	garden_count(&garden);
-	setout_make(&setout, &arena, &garden.takeoff.plot, &garden.takeoff.survey,
-		&garden.takeoff.fences);
+	garden_set_out(&garden, &setout, &arena);
 }
 
 static void given(const char *const *rows)

@@ -62,6 +62,25 @@ START_TEST(a_sleeve_goes_under_the_path_and_on_past_either_side)
 }
 END_TEST
 
+START_TEST(sleeves_of_all_lines_are_bought)
+{
+	line_of("service power \"L\" to-lay\n  line 0,1 9,1\n"
+		"service water \"W\" to-lay\n  line 0,3 5,3\n");
+	ck_assert_int_eq(garden.takeoff.services.sleeves, (5 + 3) * NM_PER_FOOT);
+	ck_assert_double_eq_tol(garden_item(&garden, "sleeve")->order, 8 * 0.3048, EXACT);
+}
+END_TEST
+
+START_TEST(a_fixture_without_base_is_built_on_too)
+{
+	garden_rows(&garden, (const char *const[]){ "...SSS....", "...SSS....", NULL });
+	plot_set(&garden.plot, 'S', FIXTURE_BASE, "0 in");
+	around_add(&garden.plot, "service power \"L\" to-lay\n  line 0,1 9,1\n");
+	garden_count(&garden);
+	sleeve_is(garden.takeoff.services.list, 0, 2, 1, 7, 1);
+}
+END_TEST
+
 START_TEST(a_sleeve_ends_where_its_leg_does)
 {
 	const struct service_line *line = line_of("service power \"L\" to-lay\n"
@@ -204,6 +223,8 @@ Suite *test_suite(void)
 
 	tcase_add_checked_fixture(cases, NULL, teardown);
 	tcase_add_test(cases, a_sleeve_goes_under_the_path_and_on_past_either_side);
+	tcase_add_test(cases, sleeves_of_all_lines_are_bought);
+	tcase_add_test(cases, a_fixture_without_base_is_built_on_too);
 	tcase_add_test(cases, a_sleeve_ends_where_its_leg_does);
 	tcase_add_test(cases, a_line_along_the_edge_of_a_path_runs_beside_it);
 	tcase_add_loop_test(cases, sleeves_that_would_meet_are_one, 0, 5);

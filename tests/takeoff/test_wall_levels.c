@@ -130,6 +130,18 @@ START_TEST(the_lowest_ground_may_be_between_two_corners)
 }
 END_TEST
 
+/* 1 in down for each foot across. The mean of an L's ground is that of its own cells: 32 at 4 in,
+ * 16 at 2 in, 3 1/3 in; it is lowest at 8 in. Of all 8 x 8 ft it would be 4 in. */
+START_TEST(ground_beside_an_l_is_not_in_its_mean)
+{
+	given(USUAL, "8 x 8\n  bbbbbbbb\n  bbbbbbbb\n  bbbbbbbb\n  bbbbbbbb\n  bbbb....\n"
+		"  bbbb....\n  bbbb....\n  bbbb....\n",
+		"\nlevels 8 ft\n  0 in, 8 in\n  0 in, 8 in\n");
+	drop_is(level()->lowest, 8);
+	drop_is(level()->rise, 8 - 10 / 3.0);
+}
+END_TEST
+
 /* Round the hole, 4,4 to 8,8 of 12 x 12 ft, the ground is at 0 in, round the bed at 8 in. */
 START_TEST(corners_of_holes_count_too)
 {
@@ -432,6 +444,7 @@ Suite *test_suite(void)
 	tcase_add_test(hand, a_cap_is_the_top_of_the_wall);
 	tcase_add_test(hand, walls_go_by_the_finished_ground);
 	tcase_add_test(hand, the_lowest_ground_may_be_between_two_corners);
+	tcase_add_test(hand, ground_beside_an_l_is_not_in_its_mean);
 	tcase_add_test(hand, corners_of_holes_count_too);
 	tcase_add_test(hand, ground_may_stand_over_a_wall);
 	tcase_add_test(hand, a_fall_of_a_course_has_the_wall_step);

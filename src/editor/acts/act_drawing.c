@@ -128,17 +128,14 @@ static bool drawing_write(const struct drawing *drawing, const char *path, struc
 static bool drawing_accept(struct card *card, struct fault *fault)
 {
 	struct drawing *drawing = card->owner;
-	struct value typed;
 	char *path;
 	bool done;
 
 	if (!asked_read(card, &drawing->asked, fault) ||
-	    !card_read(card, FILE_NAME, &typed, fault))
+	    !card_file_read(card, FILE_NAME, &path, fault))
 		return false;
-	path = path_typed(typed.as.text);
 	done = drawing_write(drawing, path, fault);
 	free(path);
-	value_fini(VALUE_TEXT, &typed);
 	return done;
 }
 

@@ -110,16 +110,13 @@ static bool takeoff_write(struct editor *editor, unsigned parts, const char *pat
 static bool takeoff_accept(struct card *card, struct fault *fault)
 {
 	const struct writing *writing = card->owner;
-	struct value typed;
 	char *path;
 	bool done;
 
-	if (!card_read(card, 0, &typed, fault))
+	if (!card_file_read(card, 0, &path, fault))
 		return false;
-	path = path_typed(typed.as.text);
 	done = takeoff_write(writing->editor, writing->parts, path, fault);
 	free(path);
-	value_fini(VALUE_TEXT, &typed);
 	return done;
 }
 

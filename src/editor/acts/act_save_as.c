@@ -191,13 +191,11 @@ static bool path_accept(struct card *card, struct fault *fault)
 {
 	struct writing *writing = card->owner;
 	struct store next;
-	struct value typed;
 	char *path;
 	bool done;
 
-	if (!card_read(card, 0, &typed, fault))
+	if (!card_file_read(card, 0, &path, fault))
 		return false;
-	path = path_typed(typed.as.text);
 	if (store_is_of(&writing->editor->store, path)) {
 		done = save_own(writing, fault);
 	} else {
@@ -206,7 +204,6 @@ static bool path_accept(struct card *card, struct fault *fault)
 		store_close(&next);
 	}
 	free(path);
-	value_fini(VALUE_TEXT, &typed);
 	return done;
 }
 

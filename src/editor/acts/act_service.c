@@ -6,7 +6,7 @@
 
 #include <stdlib.h>
 
-enum { WAY_MOST = BENDS_MOST + 2, SIDES_MOST = 4, NEW_SERVICE = -1 };
+enum { WAY_MOST = BENDS_MOST + 2, SIDES_MOST = 4 };
 
 /* Cells from the peg, by its bends, as far as the cursor, as route_beside wants them. */
 struct way {

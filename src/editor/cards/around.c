@@ -114,42 +114,48 @@ bool around_change(struct editor *editor, struct around around)
 
 /* ---- Removing -------------------------------------------------------------------------------- */
 
-/* All of a service, or the line that is picked; each is told by where it begins. */
-static bool service_remove(struct editor *editor, int which)
+enum { ALL_OF_IT }; /* of a service; from 1 on: one of its lines */
+
+/* Of a service with several lines, each told by where it begins; ANSWER_NONE where that is left. */
+static int how_much_ask(struct editor *editor, int which)
 {
 	const struct routes *routes = &editor->plot->details.around.services.items[which].routes;
 	struct report report = editor_report(editor, &editor->words);
 	const char **answers = arena_new(&editor->words, routes->count + 1, sizeof *answers);
 	const struct question question = { .text = "Remove how much of it?",
 		.answers = answers, .count = (int)routes->count + 1 };
-	struct services *services;
-	int answer = 0;
 
-	answers[0] = "All of it";
+	answers[ALL_OF_IT] = "All of it";
 	for (size_t i = 0; i < routes->count; i++)
 		answers[i + 1] = say(&report, "The line from %s",
 			plain_place(&report, routes->items[i].points[0]));
-	if (routes->count > 1)
-		answer = editor->asker->choose(editor->asker, &question);
-	if (answer == ANSWER_NONE)
-		return false;
-	services = &editor_edit(editor)->details.around.services;
-	if (answer)
-		routes_remove(&services->items[which].routes, (size_t)answer - 1);
+	return routes->count > 1 ? editor->asker->choose(editor->asker, &question) : ALL_OF_IT;
+}
+
+static void service_remove(struct services *services, size_t which, int how_much)
+{
+	if (how_much == ALL_OF_IT)
+		services_remove(services, which);
 	else
-		services_remove(services, (size_t)which);
-	return true;
+		routes_remove(&services->items[which].routes, (size_t)how_much - 1);
 }
 
 bool around_remove(struct editor *editor, struct around around)
 {
-	struct details *details = &editor_edit(editor)->details;
-	struct surroundings *all = &details->around;
+	int how_much = around.kind == AROUND_SERVICE ? how_much_ask(editor, around.which) :
+		ALL_OF_IT;
 	size_t which = (size_t)around.which;
+	struct surroundings *all;
+	struct details *details;
 
+	if (how_much == ANSWER_NONE)
+		return false;
+	details = &editor_edit(editor)->details;
+	all = &details->around;
 	switch (around.kind) {
 	case AROUND_SERVICE:
-		return service_remove(editor, around.which);
+		service_remove(&all->services, which, how_much);
+		break;
 	case AROUND_LEVELS:
 		levels_fini(&details->levels);
 		break;

@@ -1,5 +1,6 @@
 #include "editor/cards/card_ask.h"
 #include "base/memory.h"
+#include "base/path.h"
 
 #include <stdlib.h>
 #include <string.h>
@@ -11,6 +12,17 @@ struct field_spec card_file(const char *typed)
 	return (struct field_spec){ .label = "File",
 		.meaning = "The name of a file, with its folder where that is another.",
 		.rule = &name, .required = true, .typed = typed };
+}
+
+bool card_file_read(const struct card *card, int field, char **path, struct fault *fault)
+{
+	struct value value;
+
+	if (!card_read(card, field, &value, fault))
+		return false;
+	*path = path_typed(value.as.text);
+	value_fini(VALUE_TEXT, &value);
+	return true;
 }
 
 struct field_spec card_name(const char *meaning, const char *typed)

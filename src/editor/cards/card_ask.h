@@ -17,6 +17,8 @@ struct field_spec {
 
 /* A field for the name of a file, which has to be there; `typed` is offered. */
 struct field_spec card_file(const char *typed);
+/* Reads it as people type it (path_typed); *path is the caller's to free. */
+bool card_file_read(const struct card *card, int field, char **path, struct fault *fault);
 
 /* A field for a name, which has to be there. */
 struct field_spec card_name(const char *meaning, const char *typed);

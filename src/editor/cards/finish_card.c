@@ -20,8 +20,7 @@ static bool level_read(const struct card *card, struct finish *out, struct fault
 	const struct editor *editor = card->owner;
 	struct value drop;
 
-	if (!spot_read(card, ACROSS, editor, spot_reach(editor, false), &out->at.x, fault) ||
-		!spot_read(card, DOWN, editor, spot_reach(editor, true), &out->at.y, fault) ||
+	if (!spot_point_read(card, ACROSS, editor, &out->at, fault) ||
 		!card_read(card, DROP, &drop, fault))
 		return false;
 	out->has_level = drop.set;

@@ -38,7 +38,8 @@ static bool check(const struct card *card, int field, const struct value *value,
 	struct fault *fault)
 {
 	const struct entering *entering = card->owner;
-	bool is_place = field >= ACROSS && field < (entering->is_circle ? RADIUS : HEIGHT);
+	int last = entering->is_circle ? DOWN : DEPTH;
+	bool is_place = field >= ACROSS && field <= last;
 
 	return !is_place || spot_check(card, field, value, entering->editor,
 		reach_of(entering, field), fault);
@@ -51,9 +52,8 @@ static bool circle_read(const struct card *card, struct obstacle *out, struct fa
 	const struct entering *entering = card->owner;
 	struct value radius;
 
-	if (!spot_read(card, ACROSS, entering->editor, reach_of(entering, ACROSS), &out->at.x,
-		fault) || !spot_read(card, DOWN, entering->editor, reach_of(entering, DOWN),
-		&out->at.y, fault) || !card_read(card, RADIUS, &radius, fault))
+	if (!spot_point_read(card, ACROSS, entering->editor, &out->at, fault) ||
+		!card_read(card, RADIUS, &radius, fault))
 		return false;
 	out->radius = radius.as.length;
 	return true;

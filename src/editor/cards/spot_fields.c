@@ -38,6 +38,13 @@ bool spot_read(const struct card *card, int field, const struct editor *editor, 
 	return true;
 }
 
+bool spot_point_read(const struct card *card, int across, const struct editor *editor,
+	struct place *at, struct fault *fault)
+{
+	return spot_read(card, across, editor, spot_reach(editor, false), &at->x, fault) &&
+		spot_read(card, across + 1, editor, spot_reach(editor, true), &at->y, fault);
+}
+
 bool spot_check(const struct card *card, int field, const struct value *value,
 	const struct editor *editor, struct reach reach, struct fault *fault)
 {

@@ -26,5 +26,8 @@ bool spot_read(const struct card *card, int field, const struct editor *editor, 
 	int *cells, struct fault *fault);
 bool spot_check(const struct card *card, int field, const struct value *value,
 	const struct editor *editor, struct reach reach, struct fault *fault);
+/* A grid point of the plan: how far across in a field, how far down in the next. */
+bool spot_point_read(const struct card *card, int across, const struct editor *editor,
+	struct place *at, struct fault *fault);
 
 #endif

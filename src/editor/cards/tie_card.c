@@ -22,14 +22,6 @@ static bool check(const struct card *card, int field, const struct value *value,
 		spot_reach(entering->editor, field == DOWN), fault);
 }
 
-static bool point_read(const struct card *card, struct place *at, struct fault *fault)
-{
-	const struct editor *editor = ((const struct entering *)card->owner)->editor;
-
-	return spot_read(card, ACROSS, editor, spot_reach(editor, false), &at->x, fault) &&
-		spot_read(card, DOWN, editor, spot_reach(editor, true), &at->y, fault);
-}
-
 static void fields_place(struct field_spec *fields, const struct report *report, struct place at)
 {
 	fields[ACROSS] = spot_field(report, "Across from the left",
@@ -48,7 +40,7 @@ static bool tie_accept(struct card *card, struct fault *fault)
 	struct ties *ties;
 	char *name;
 
-	if (!point_read(card, &at, fault) ||
+	if (!spot_point_read(card, ACROSS, entering->editor, &at, fault) ||
 		!card_name_read(card, NAME, entering->tie->name, &name, fault))
 		return false;
 	if (!card_read(card, LENGTH, &length, fault)) {
@@ -102,7 +94,7 @@ static bool drop_accept(struct card *card, struct fault *fault)
 	const struct entering *entering = card->owner;
 	struct place at;
 
-	if (!point_read(card, &at, fault))
+	if (!spot_point_read(card, ACROSS, entering->editor, &at, fault))
 		return false;
 	editor_edit(entering->editor)->details.around.drop = at;
 	return true;

@@ -10,6 +10,12 @@ bool rectangle_holds(struct rectangle r, struct place at)
 	return at.x >= r.left && at.x <= r.right && at.y >= r.top && at.y <= r.bottom;
 }
 
+struct rectangle rectangle_around(struct rectangle a, struct rectangle b)
+{
+	return (struct rectangle){ least(a.left, b.left), least(a.top, b.top),
+		most(a.right, b.right), most(a.bottom, b.bottom) };
+}
+
 struct rectangle rectangle_between(int x0, int y0, int x1, int y1)
 {
 	return (struct rectangle){ least(x0, x1), least(y0, y1), most(x0, x1), most(y0, y1) };

@@ -37,6 +37,8 @@ struct laid lay_fold(struct plot *plot, int x, int y);
 struct rectangle *lay_patch(struct ground *ground, struct place at, size_t *count);
 
 bool rectangle_holds(struct rectangle r, struct place at);
+/* The least that has both. */
+struct rectangle rectangle_around(struct rectangle a, struct rectangle b);
 struct rectangle rectangle_between(int x0, int y0, int x1, int y1);
 /* A straight run `width` cells wide from one cell as far as the other, level or upright,
  * whichever way is longer (level where they are alike). It is centred on the cell it starts at;

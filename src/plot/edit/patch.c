@@ -1,6 +1,5 @@
 #include "plot/edit/patch.h"
 #include "base/memory.h"
-#include "base/number.h"
 #include "plot/edit/names.h"
 
 #include <stdlib.h>
@@ -54,8 +53,7 @@ struct patch patch_of_region(struct plot *plot, struct place at, struct rectangl
 
 	*r = rows[0];
 	for (size_t i = 1; i < count; i++)
-		*r = (struct rectangle){ least(r->left, rows[i].left), least(r->top, rows[i].top),
-			most(r->right, rows[i].right), most(r->bottom, rows[i].bottom) };
+		*r = rectangle_around(*r, rows[i]);
 	ground_init(&patch.ground, r->right - r->left + 1, r->bottom - r->top + 1);
 	memset(patch.ground.cells, PATCH_NOTHING, ground_count(&patch.ground));
 	for (size_t i = 0; i < count; i++)

@@ -21,7 +21,7 @@ void drawing_make(struct drawing *out, struct arena *arena, const struct takeoff
 		side_numbers_write(points, plot, &takeoff->survey, &takeoff->walls);
 	fence_lines_number(points, plot, &takeoff->fences);
 	if (!setout)
-		service_signs_draw(points, plot, &takeoff->survey);
+		service_signs_draw(points, takeoff);
 	lines_fill(points, plot);
 }
 

@@ -1,5 +1,6 @@
 #include "report/drawing/finished.h"
 #include "report/drawing/scale.h"
+#include "survey/surface.h"
 
 static const char *percent_words(const struct report *report, int64_t millionths)
 {
@@ -42,9 +43,9 @@ static const char *start_words(const struct report *report, const struct finish 
 const char *finished_words(const struct report *report)
 {
 	const struct finish *finish = &report->plot->details.finish;
-	bool is_finished = finish->has_level || (finish->has_fall && (!finish->is_away ||
-		report->plot->details.around.houses.count > 0));
 
-	return !is_finished ? NULL : say(report, "The finished ground %s %s.",
-		fall_words_of(report, finish), start_words(report, finish));
+	if (!surface_of(report->plot).has_finish)
+		return NULL;
+	return say(report, "The finished ground %s %s.", fall_words_of(report, finish),
+		start_words(report, finish));
 }

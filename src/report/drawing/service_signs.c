@@ -1,21 +1,9 @@
 #include "report/drawing/service_signs.h"
-#include "base/number.h"
 #include "base/stop.h"
-#include "takeoff/services/service_lines.h"
 
 enum { EXISTING = '*', TO_LAY = '~', BY_HAND = '/' };
 /* One in so many characters, each row's shifted by half of that. */
 enum { EVERY = 4 };
-
-bool service_signs_by_hand(const struct plot *plot)
-{
-	const struct surroundings *around = &plot->details.around;
-	bool is_any = around->kept.count > 0;
-
-	for (size_t i = 0; i < around->services.count; i++)
-		is_any = is_any || !around->services.items[i].is_to_lay;
-	return is_any;
-}
 
 /* ---- Lines ----------------------------------------------------------------------------------- */
 
@@ -40,8 +28,7 @@ static void draw_service(struct points *points, const struct service *service)
 {
 	struct legs legs = LEGS_EMPTY;
 
-	for (size_t i = 0; i < service->routes.count; i++)
-		route_legs(&service->routes.items[i], &legs);
+	routes_legs(&service->routes, &legs);
 	for (size_t i = 0; i < legs.count && !stop_asked(); i++)
 		draw_leg(points, legs.items[i], service->is_to_lay ? TO_LAY : EXISTING);
 	legs_fini(&legs);
@@ -64,18 +51,18 @@ static void strew(struct points *points, const struct near_cells *cells)
 				points_put(points, column, row, BY_HAND);
 }
 
-void service_signs_draw(struct points *points, const struct plot *plot,
-	const struct survey *survey)
+void service_signs_draw(struct points *points, const struct takeoff *takeoff)
 {
-	const struct services *services = &plot->details.around.services;
+	const struct services *services = &takeoff->plot.details.around.services;
+	const struct service_lines *lines = &takeoff->services;
 	struct near_cells cells;
 
 	for (size_t i = 0; i < services->count && !stop_asked(); i++)
 		draw_service(points, &services->items[i]);
-	if (!service_signs_by_hand(plot))
+	if (lines->existing + lines->kept_count == 0)
 		return;
-	near_cells_begin(&cells, survey);
-	service_lines_near(plot, &cells);
+	near_cells_begin(&cells, &takeoff->survey);
+	service_lines_near(&takeoff->plot, &cells);
 	strew(points, &cells);
 	near_cells_end(&cells);
 }

@@ -4,13 +4,10 @@
 #define REPORT_DRAWING_SERVICE_SIGNS_H
 
 #include "report/drawing/points.h"
-#include "survey/survey.h"
+#include "takeoff/takeoff.h"
 
-/* Whether any ground is dug by hand. */
-bool service_signs_by_hand(const struct plot *plot);
-/* Draws over what is still free; lines over the dots along edges too. Of a plot in force. It can
- * be stopped (base/stop.h). */
-void service_signs_draw(struct points *points, const struct plot *plot,
-	const struct survey *survey);
+/* Draws over what is still free; lines over the dots along edges too. It can be stopped
+ * (base/stop.h). */
+void service_signs_draw(struct points *points, const struct takeoff *takeoff);
 
 #endif

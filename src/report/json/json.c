@@ -307,8 +307,6 @@ static void json_shown(const struct report *report, const struct shown *shown)
 		json_print(report->out, json_object(report->takeoff, shown->table, row));
 		return;
 	}
-	if (shown->is_optional && count == 0)
-		return;
 	rows = json_top_open(report->out, shown->key);
 	for (int i = 0; i < count && !stop_asked(); i++, row += shown->table->row_size)
 		json_rows_print(&rows, report->takeoff, shown->table, row, more);

@@ -1,5 +1,4 @@
 #include "report/panel/page_setout.h"
-#include "base/number.h"
 #include "base/stop.h"
 #include "report/text/setout_words.h"
 

@@ -103,7 +103,8 @@ void around_lift(const struct sheet *sheet, const struct service *service)
 	sheet_lift(sheet);
 }
 
-const char *around_service_words(const struct report *report, const struct service *service)
+/* "water, existing, down 30 in". */
+static const char *service_line_words(const struct report *report, const struct service *service)
 {
 	const struct value *depth = block_value(&service->block, SERVICE_DEPTH);
 
@@ -122,8 +123,8 @@ static void draw_route(struct sheet *sheet, const struct route *route)
 	free(points);
 }
 
-/* Along the route's longest legs, one after the other, at three places of each: on the line, for it
- * to be read with it. */
+/* Along a leg of the route that is as long as the words, at three places of each: on the line, for
+ * it to be read with it. */
 static bool try_along(struct sheet *sheet, const struct route *route, const char *words)
 {
 	static const int quarters[] = { 2, 1, 3 };
@@ -153,7 +154,7 @@ static bool try_at_start(struct sheet *sheet, const struct route *route, const c
 static void name_route(struct sheet *sheet, const struct service *service,
 	const struct route *route)
 {
-	const char *some = around_service_words(&sheet->report, service);
+	const char *some = service_line_words(&sheet->report, service);
 	const char *all = say(&sheet->report, "%s: %s", some, service->name);
 	const char *kind = service_words[service->kind];
 
@@ -184,15 +185,21 @@ static void name_services(struct sheet *sheet, const struct services *services)
 
 /* ---- Single points --------------------------------------------------------------------------- */
 
-static void draw_drop(struct sheet *sheet, struct place drop)
+void around_drop_sign(const struct sheet *sheet, struct at tip, nm half)
 {
-	struct at at = sheet_point(sheet, drop);
-	const struct at points[] = { { at.x - SIGN, at.y - 2 * SIGN }, at,
-		{ at.x + SIGN, at.y - 2 * SIGN } };
+	const struct at points[] = { { tip.x - half, tip.y - 2 * half }, tip,
+		{ tip.x + half, tip.y - 2 * half } };
 
 	sheet_pen(sheet, PEN_DROP);
 	ink_points(sheet->report.out, points, 3, true);
 	sheet_lift(sheet);
+}
+
+static void draw_drop(struct sheet *sheet, struct place drop)
+{
+	struct at at = sheet_point(sheet, drop);
+
+	around_drop_sign(sheet, at, SIGN);
 	room_take(&sheet->room, (struct box){ at.x - SIGN, at.y - 2 * SIGN, at.x + SIGN, at.y });
 }
 

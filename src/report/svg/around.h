@@ -14,7 +14,7 @@ void around_write_names(struct sheet *sheet);
  * lifts it. */
 void around_pen(const struct sheet *sheet, const struct service *service);
 void around_lift(const struct sheet *sheet, const struct service *service);
-/* "water, existing, 30 in down". */
-const char *around_service_words(const struct report *report, const struct service *service);
+/* The sign of where deliveries are put down, its tip there: twice as high as half of its width. */
+void around_drop_sign(const struct sheet *sheet, struct at tip, nm half);
 
 #endif

@@ -2,12 +2,8 @@
 #include "base/number.h"
 #include "base/stop.h"
 #include "report/svg/hatch.h"
+#include "survey/outline.h"
 #include "takeoff/walls/wall.h"
-
-static bool same_line(struct corner a, struct corner b, bool is_upright)
-{
-	return is_upright ? a.x == b.x : a.y == b.y;
-}
 
 /* ---- Paths ----------------------------------------------------------------------------------- */
 
@@ -19,7 +15,7 @@ static void add_outline(struct sink *out, const struct outline *outline)
 
 		sink_print(out, "M%d %d", loop->corners[0].x, loop->corners[0].y);
 		for (int j = 1; j < loop->count; j++)
-			if (same_line(loop->corners[j - 1], loop->corners[j], false))
+			if (loop->corners[j].y == loop->corners[j - 1].y)
 				sink_print(out, "H%d", loop->corners[j].x);
 			else
 				sink_print(out, "V%d", loop->corners[j].y);
@@ -27,7 +23,8 @@ static void add_outline(struct sink *out, const struct outline *outline)
 	}
 }
 
-struct spot ground_inset(const struct loop *loop, int corner, nm cell, nm by)
+/* Where a corner of a loop is in an outline moved inwards by so much, on the ground. */
+static struct spot inset(const struct loop *loop, int corner, nm cell, nm by)
 {
 	struct corner at = loop->corners[corner];
 	struct corner before = loop->corners[(corner + loop->count - 1) % loop->count];
@@ -59,7 +56,7 @@ static void add_inner(struct sink *out, const struct outline *outline, nm cell, 
 		const struct loop *loop = &outline->loops[i];
 
 		for (int j = 0; j < loop->count; j++)
-			add_spot(out, j == 0 ? 'M' : 'L', ground_inset(loop, j, cell, depth), cell);
+			add_spot(out, j == 0 ? 'M' : 'L', inset(loop, j, cell, depth), cell);
 		sink_add(out, "Z");
 	}
 }

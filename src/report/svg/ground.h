@@ -5,12 +5,8 @@
 #define REPORT_SVG_GROUND_H
 
 #include "report/svg/sheet.h"
-#include "survey/outline.h"
 
 /* It can be stopped. */
 void ground_draw(struct sheet *sheet);
-
-/* Where a corner of a loop is in an outline moved inwards by so much, on the ground. */
-struct spot ground_inset(const struct loop *loop, int corner, nm cell, nm by);
 
 #endif

@@ -83,7 +83,7 @@ static void draw_figure(struct sink *out, enum plot_class class, nm side)
 		draw_blades(out, side);
 		break;
 	case CLASS_FIXTURE:
-		draw_grid(out, side / 2);
+		draw_grid(out, side);
 		break;
 	case CLASS_OPEN:
 	case CLASS_BOUNDARY:
@@ -109,7 +109,7 @@ static void define(const struct sheet *sheet, const struct entry *entry, const c
 	sink_print(out, "\"%s>\n", transform);
 	ink_open(out, entry->class == CLASS_PATH ? "fill=\"#000000\" stroke=\"none\"" :
 		"fill=\"none\" stroke=\"#000000\" stroke-width=\"0.12\"");
-	draw_figure(out, entry->class, side);
+	draw_figure(out, entry->class, tile);
 	ink_close(out);
 	sink_add(out, "</pattern>\n");
 }

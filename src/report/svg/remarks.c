@@ -1,6 +1,5 @@
 #include "report/svg/remarks.h"
 #include "base/number.h"
-#include "base/stop.h"
 #include "report/drawing/scale.h"
 #include "report/svg/section.h"
 #include "report/svg/signs.h"

@@ -19,6 +19,7 @@ struct build {
 
 /* Heights upwards from finished ground, lengths into the bed from the wall's outer face. */
 struct cut_wall {
+	const struct wall *wall;
 	nm left, right;          /* how much of the ground is drawn */
 	nm bottom, base_top;     /* of the base; its top is the wall's foot */
 	nm top, cap_top;         /* of the wall; of the cap, the same where there is none */
@@ -36,7 +37,7 @@ static struct cut_wall cut_wall_of(const struct report *report, const struct bui
 	const struct block *bed = wall->bed;
 	const struct fill *fill = fills_find(&report->takeoff->fills, wall->region);
 	enum bed_inside inside = (enum bed_inside)block_number(bed, BED_INSIDE);
-	struct cut_wall cut = { .depth = wall->block.across, .course = wall->block.up,
+	struct cut_wall cut = { .wall = wall, .depth = wall->block.across, .course = wall->block.up,
 		.courses = wall->courses, .base_top = -build->embed,
 		.reach = block_length(bed, BED_REACH),
 		.reach_in = block_length(bed, BED_REACH_IN) };
@@ -79,39 +80,38 @@ enum part { TELL_CAP, TELL_FREE, TELL_MULCH, TELL_SOIL, TELL_WALL, TELL_GROUND, 
 	TELL_BASE, TELLS };
 
 /* The words of a part; NULL where the wall has none. */
-static const char *part_words(const struct report *report, const struct build *build,
+static const char *part_words(const struct report *report, const struct cut_wall *cut,
 	enum part part)
 {
-	const struct wall *wall = build->wall;
-	const struct cut_wall cut = cut_wall_of(report, build);
+	const struct wall *wall = cut->wall;
 
 	switch (part) {
 	case TELL_CAP:
 		return !wall->has_cap ? NULL : say(report, "cap %s",
 			plain_size(report, &wall->cap_block));
 	case TELL_FREE:
-		return say(report, "left free %s", plain_inches(report, cut.top - cut.mulch_top));
+		return say(report, "left free %s", plain_inches(report, cut->top - cut->mulch_top));
 	case TELL_MULCH:
-		return cut.mulch_top == cut.soil_top ? NULL : say(report, "mulch %s",
-			plain_inches(report, cut.mulch_top - cut.soil_top));
+		return cut->mulch_top == cut->soil_top ? NULL : say(report, "mulch %s",
+			plain_inches(report, cut->mulch_top - cut->soil_top));
 	case TELL_SOIL:
-		return cut.soil_top <= cut.soil_bottom ? NULL : say(report, "soil %s",
-			plain_inches(report, cut.soil_top - cut.soil_bottom));
+		return cut->soil_top <= cut->soil_bottom ? NULL : say(report, "soil %s",
+			plain_inches(report, cut->soil_top - cut->soil_bottom));
 	case TELL_WALL:
 		return say(report, "%s of block %s, %s high, %s of it above ground",
 			untied(report, word_count(report, wall->courses, "course", "courses")),
 			plain_size(report, &wall->block),
-			plain_inches(report, cut.top - cut.base_top),
-			plain_inches(report, cut.top));
+			plain_inches(report, cut->top - cut->base_top),
+			plain_inches(report, cut->top));
 	case TELL_GROUND:
 		return "finished ground";
 	case TELL_EMBED:
-		return say(report, "embed %s", plain_inches(report, build->embed));
+		return say(report, "embed %s", plain_inches(report, -cut->base_top));
 	case TELL_BASE:
 		return say(report, "base %s, %s past the outer face, %s past the inner one%s",
-			plain_inches(report, cut.base_top - cut.bottom),
-			plain_inches(report, cut.reach), plain_inches(report, cut.reach_in),
-			cut.is_base_all ? ", and all over the inside" : "");
+			plain_inches(report, cut->base_top - cut->bottom),
+			plain_inches(report, cut->reach), plain_inches(report, cut->reach_in),
+			cut->is_base_all ? ", and all over the inside" : "");
 	case TELLS:
 		break;
 	}
@@ -240,7 +240,7 @@ static void draw_section(struct sheet *sheet, struct at at, const struct remark 
 	remark_words(sheet, at, remark);
 	draw_cut(&view, &cut);
 	for (int part = 0; part < TELLS; part++) {
-		const char *words = part_words(report, build, (enum part)part);
+		const char *words = part_words(report, &cut, (enum part)part);
 
 		if (words)
 			label = draw_label(&view, &cut, (enum part)part, words, label);
@@ -249,12 +249,12 @@ static void draw_section(struct sheet *sheet, struct at at, const struct remark 
 
 /* ---- All of them ----------------------------------------------------------------------------- */
 
-static nm labels_high(const struct report *report, const struct build *build, struct arena *arena)
+static nm labels_high(const struct report *report, const struct cut_wall *cut, struct arena *arena)
 {
 	nm high = 0;
 
 	for (int part = 0; part < TELLS; part++) {
-		const char *words = part_words(report, build, (enum part)part);
+		const char *words = part_words(report, cut, (enum part)part);
 
 		if (!words)
 			continue;
@@ -267,12 +267,11 @@ static nm labels_high(const struct report *report, const struct build *build, st
 
 /* What the section takes below its title. Labels begin at the top at the earliest and below what is
  * before them, so the last may end so far below what it is of. */
-static nm section_high(const struct report *report, const struct build *build, struct arena *arena)
+static nm section_high(const struct report *report, const struct cut_wall *cut, struct arena *arena)
 {
-	const struct cut_wall cut = cut_wall_of(report, build);
-	int scale = scale_for(&cut, report->units);
+	int scale = scale_for(cut, report->units);
 
-	return scaled(cut.cap_top - lowest(&cut), scale) + labels_high(report, build, arena) / 2 +
+	return scaled(cut->cap_top - lowest(cut), scale) + labels_high(report, cut, arena) / 2 +
 		4 * NM_PER_MM;
 }
 
@@ -283,20 +282,20 @@ static bool is_built_so(const struct report *report, const struct build *build,
 		embed_of(&report->takeoff->embeds, wall->region) == build->embed;
 }
 
-/* "Wall of bed b, Raised bed, 1:20: B1 to B4". */
-static const char *title_words(const struct report *report, const struct build *build)
+/* "Section of the wall of bed b, Raised bed: B1 to B4. 1:20". */
+static const char *title_words(const struct report *report, const struct build *build,
+	const struct cut_wall *cut)
 {
 	const struct walls *walls = &report->takeoff->walls;
 	const struct survey *survey = &report->takeoff->survey;
 	const struct entry *entry = survey->regions[build->wall->region].entry;
-	const struct cut_wall cut = cut_wall_of(report, build);
 	struct region_words regions = REGION_WORDS_NONE;
 	struct text scale = TEXT_EMPTY;
 
 	for (int i = 0; i < walls->count && !stop_asked(); i++)
 		if (is_built_so(report, build, &walls->list[i]))
 			region_words_add(&regions, &survey->regions[walls->list[i].region]);
-	scale_write(&scale, scale_for(&cut, report->units), report->units);
+	scale_write(&scale, scale_for(cut, report->units), report->units);
 	return say(report, "Section of the wall of bed %c, %s: %s. %s", entry->letter, entry->name,
 		region_words_end(&regions, report), say_text(report, &scale));
 }
@@ -304,12 +303,13 @@ static const char *title_words(const struct report *report, const struct build *
 static void add_section(struct remark_list *list, const struct report *report,
 	const struct build *build)
 {
+	const struct cut_wall cut = cut_wall_of(report, build);
 	struct build *kept = arena_new(list->arena, 1, sizeof *kept);
 	struct remark *remark;
 
 	*kept = *build;
-	remark = remark_add(list, TITLE_LEAST, WIDE, title_words(report, build));
-	remark->height += section_high(report, build, list->arena);
+	remark = remark_add(list, TITLE_LEAST, WIDE, title_words(report, build, &cut));
+	remark->height += section_high(report, &cut, list->arena);
 	remark->draw = draw_section;
 	remark->of = kept;
 }

@@ -3,6 +3,7 @@
 #include "report/drawing/finished.h"
 #include "report/svg/around.h"
 #include "report/svg/hatch.h"
+#include "report/svg/survey_marks.h"
 #include "survey/surface.h"
 
 #include <stdlib.h>
@@ -175,27 +176,14 @@ static void draw_point(struct sheet *sheet, struct at at, const struct remark *r
 
 static void draw_drop(struct sheet *sheet, struct at at, const struct remark *remark)
 {
-	struct at tip = { box_middle(sign_box(at)).x, at.y + 3 * NM_PER_MM };
-	const struct at points[] = { { tip.x - NM_PER_MM, tip.y - 2 * NM_PER_MM }, tip,
-		{ tip.x + NM_PER_MM, tip.y - 2 * NM_PER_MM } };
-
-	sheet_pen(sheet, PEN_DROP);
-	ink_points(sheet->report.out, points, 3, true);
-	sheet_lift(sheet);
+	around_drop_sign(sheet, (struct at){ box_middle(sign_box(at)).x, at.y + 3 * NM_PER_MM },
+		NM_PER_MM);
 	draw_words(sheet, at, remark);
 }
 
 static void draw_level(struct sheet *sheet, struct at at, const struct remark *remark)
 {
-	struct at middle = box_middle(sign_box(at));
-	nm half = NM_PER_MM * 7 / 10;
-
-	sheet_pen(sheet, PEN_LEVEL);
-	ink_line(sheet->report.out, (struct at){ middle.x - half, middle.y },
-		(struct at){ middle.x + half, middle.y });
-	ink_line(sheet->report.out, (struct at){ middle.x, middle.y - half },
-		(struct at){ middle.x, middle.y + half });
-	sheet_lift(sheet);
+	survey_marks_cross(sheet, box_middle(sign_box(at)));
 	draw_words(sheet, at, remark);
 }
 

@@ -10,8 +10,7 @@ void signs_add_ground(struct remark_list *list, const struct report *report);
 void signs_add(struct remark_list *list, const struct report *report,
 	const struct svg_asked *asked);
 
-/* "B1 to B4, B7": the regions of an entry whose `member` says so, with how many more where they
- * take too many words. */
+/* "B1 to B4, B7": regions as they are added, with how many more where they take too many words. */
 struct region_words {
 	struct text words;
 	char class;

@@ -7,7 +7,7 @@ static const nm OFF_PLAN = NM_PER_MM; /* offsets of strings from the plan's edge
 
 /* ---- Levels ---------------------------------------------------------------------------------- */
 
-static void draw_level(struct sheet *sheet, struct at at, const char *words)
+void survey_marks_cross(const struct sheet *sheet, struct at at)
 {
 	sheet_pen(sheet, PEN_LEVEL);
 	ink_line(sheet->report.out, (struct at){ at.x - CROSS, at.y },
@@ -15,6 +15,11 @@ static void draw_level(struct sheet *sheet, struct at at, const char *words)
 	ink_line(sheet->report.out, (struct at){ at.x, at.y - CROSS },
 		(struct at){ at.x, at.y + CROSS });
 	sheet_lift(sheet);
+}
+
+static void draw_level(struct sheet *sheet, struct at at, const char *words)
+{
+	survey_marks_cross(sheet, at);
 	sheet->left_out[LEFT_DROPS] += !sheet_try_beside(sheet, words, at, CROSS / 2,
 		(struct type){ .size = TYPE_LEAST });
 }

@@ -11,4 +11,7 @@ void survey_marks_levels(struct sheet *sheet);
 void survey_marks_strings(struct sheet *sheet);
 void survey_marks_number(struct sheet *sheet);
 
+/* The sign of a level, around a point. */
+void survey_marks_cross(const struct sheet *sheet, struct at at);
+
 #endif

@@ -1,11 +1,9 @@
 #include "report/text/print.h"
 #include "base/number.h"
 
-/* Whether a wall stands deeper in the ground where that rises along it. */
-static bool is_on_fall(const struct takeoff *takeoff, int region)
+/* Whether a wall stands deeper in the ground where that rises along it; NULL: it has no level. */
+static bool is_on_fall(const struct takeoff *takeoff, const struct wall_level *wall)
 {
-	const struct wall_level *wall = wall_level_of(&takeoff->wall_levels, region);
-
 	return takeoff->levelling.step > 0 && wall && wall->highest != wall->lowest;
 }
 
@@ -19,7 +17,8 @@ static const char *depth_words(const struct report *report, const struct dig *di
 
 	if (report->takeoff->levelling.step == 0 || dig->part == DIG_HOLES)
 		return say(report, "%s deep, %s", deep, cut);
-	if (is_walls && is_on_fall(report->takeoff, dig->region))
+	if (is_walls && is_on_fall(report->takeoff,
+		wall_level_of(&report->takeoff->wall_levels, dig->region)))
 		return say(report, "level, %s below the lowest finished ground, %s", deep, cut);
 	return dig->depth == 0 ? cut : say(report, "%s below finished ground, %s", deep, cut);
 }
@@ -169,7 +168,7 @@ static const char *depths_words(const struct report *report, const struct format
 static bool is_any_on_fall(const struct takeoff *takeoff)
 {
 	for (int i = 0; i < takeoff->wall_levels.count; i++)
-		if (is_on_fall(takeoff, takeoff->wall_levels.list[i].region))
+		if (is_on_fall(takeoff, &takeoff->wall_levels.list[i]))
 			return true;
 	return false;
 }

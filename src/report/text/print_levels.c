@@ -9,6 +9,14 @@ static const struct levelling *levelling_of(const struct report *report)
 	return &report->takeoff->levelling;
 }
 
+/* Of so many no more than NAMED_MOST are listed. */
+static void print_more(const struct report *report, int count)
+{
+	if (count > NAMED_MOST)
+		print_lines(report, 0, 0, "and %s more; --json lists them.",
+			plain_count(report, count - NAMED_MOST));
+}
+
 /* ---- What is told ---------------------------------------------------------------------------- */
 
 static void print_told(const struct report *report)
@@ -80,18 +88,14 @@ static void print_volumes(const struct report *report)
 /* "P1: path, 3.1 cu ft". */
 static void print_filled(const struct report *report, const struct earthwork *work)
 {
-	int shown = least(work->fill_count, NAMED_MOST);
-
-	for (int i = 0; i < shown; i++) {
+	for (int i = 0; i < work->fill_count && i < NAMED_MOST; i++) {
 		const struct dig_fill *fill = &work->fills[i];
 
 		print_lines(report, 0, 2, "%s: %s, %s", fill->region == NO_REGION ?
 			"Other ground" : plain_region(report, fill->region),
 			word_heading(&dig_words[fill->part]), word_volume(report, fill->fill));
 	}
-	if (shown < work->fill_count)
-		print_lines(report, 0, 0, "and %s more; --json lists them.",
-			plain_count(report, work->fill_count - shown));
+	print_more(report, work->fill_count);
 }
 
 static void print_low(const struct report *report)
@@ -129,9 +133,8 @@ static void print_near_houses(const struct report *report, const struct falls *f
 		{ "Near a house", COLUMN_LEFT }, { "Least fall away", COLUMN_RIGHT },
 	};
 	struct hand_table table = hand_table(columns, 2, 0);
-	int shown = least(falls->house_count, NAMED_MOST);
 
-	for (int i = 0; i < shown; i++) {
+	for (int i = 0; i < falls->house_count && i < NAMED_MOST; i++) {
 		const struct house_fall *fall = &falls->houses[i];
 
 		TABLE_ROW(&table, fall->region == NO_REGION ? "open ground" :
@@ -140,9 +143,7 @@ static void print_near_houses(const struct report *report, const struct falls *f
 		arena_clear(report->words);
 	}
 	hand_table_print(&table, report->out);
-	if (shown < falls->house_count)
-		print_lines(report, 0, 0, "and %s more; --json lists them.",
-			plain_count(report, falls->house_count - shown));
+	print_more(report, falls->house_count);
 }
 
 static void print_falls(const struct report *report)
@@ -171,9 +172,7 @@ static void print_points(const struct report *report)
 	print_section(report, "Drops below the string");
 	print_rows(report, &level_point_table, levelling->points,
 		least(levelling->point_count, NAMED_MOST), 0, NULL);
-	if (levelling->point_count > NAMED_MOST)
-		print_lines(report, 0, 0, "and %s more; --json lists them.",
-			plain_count(report, levelling->point_count - NAMED_MOST));
+	print_more(report, levelling->point_count);
 	print_explained(report, "So far across and down from the plan's top left corner. To check "
 		"one, hold a staff upright on the ground there and read where the string crosses "
 		"it: the more it reads, the lower the ground; under 0 is above the string. Dig "

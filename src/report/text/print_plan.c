@@ -3,7 +3,6 @@
 #include "report/drawing/drawing.h"
 #include "report/drawing/scale.h"
 #include "report/text/ruler.h"
-#include "report/drawing/service_signs.h"
 
 #include <string.h>
 
@@ -141,7 +140,7 @@ static const char *services_words(const struct report *report)
 
 	return say(report, "%s%s%s", lines->existing > 0 ? " A line in the ground is * where it is "
 		"there already." : "", lines->to_lay > 0 ? " A line to lay is ~." : "",
-		service_signs_by_hand(report->plot) ? " Ground with / is dug by hand (--only "
+		lines->existing + lines->kept_count > 0 ? " Ground with / is dug by hand (--only "
 		"services)." : "");
 }
 

@@ -1,5 +1,4 @@
 #include "report/text/print.h"
-#include "base/number.h"
 #include "base/stop.h"
 #include "report/text/setout_words.h"
 #include "takeoff/setout/point_levels.h"

@@ -115,9 +115,7 @@ static int compare_places(const struct snag *one, const struct snag *other)
 {
 	int order = compare(one->code, other->code);
 
-	if (order == 0)
-		order = compare(one->cell.y, other->cell.y);
-	return order ? order : compare(one->cell.x, other->cell.x);
+	return order ? order : place_order(one->cell, other->cell);
 }
 
 static int compare_snags(const void *a, const void *b)

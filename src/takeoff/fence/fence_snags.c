@@ -2,6 +2,7 @@
 #include "base/number.h"
 #include "base/stop.h"
 #include "plot/mirror.h"
+#include "survey/way.h"
 
 /* The cells of the plan that have a part of the leg as a side. */
 static struct rectangle beside(const struct survey *survey, struct leg leg)
@@ -66,11 +67,6 @@ static enum plot_class class_at(const struct survey *survey, int x, int y)
 	return (enum plot_class)survey->runs[survey_run_at(survey, x, y)].class;
 }
 
-static bool is_open_to_feet(enum plot_class class)
-{
-	return class == CLASS_PATH || class == CLASS_LAWN || class == CLASS_OPEN;
-}
-
 /* How far into the plan a gate on its boundary stands, 0 for others: by its posts, which the
  * fence's inset moves. */
 static nm gate_inset(const struct basis *basis, const struct fence_gate *gate)
@@ -105,7 +101,7 @@ static bool find_blocked(const struct survey *survey, struct rectangle cells, st
 {
 	for (int y = cells.top; y <= cells.bottom && !stop_asked(); y++)
 		for (int x = cells.left; x <= cells.right; x++)
-			if (!is_open_to_feet(class_at(survey, x, y))) {
+			if (!way_is_over(class_at(survey, x, y))) {
 				*blocked = (struct place){ x, y };
 				return true;
 			}

@@ -135,21 +135,8 @@ static void mark_points(struct pass *pass, const struct cover_box *piece)
 					surface_finished(pass->surface, x * step, y * step));
 }
 
-/* Boxes in the order they are painted. */
-struct painting {
-	struct cover_box *boxes; /* owned */
-	size_t count, capacity;
-};
-
-static void box_add(struct painting *painting, struct cover_box box)
-{
-	painting->boxes = memory_grow(painting->boxes, painting->count, &painting->capacity,
-		sizeof *painting->boxes);
-	painting->boxes[painting->count++] = box;
-}
-
 /* Beds whose inside stays undug: no zone has the ground within their walls. */
-static void paint_beds(struct painting *painting, const struct pass *pass,
+static void paint_beds(struct cover_boxes *boxes, const struct pass *pass,
 	const struct wall_levels *walls)
 {
 	const struct survey *survey = pass->basis->survey;
@@ -160,8 +147,9 @@ static void paint_beds(struct painting *painting, const struct pass *pass,
 			const struct run *run = &survey->runs[i];
 
 			if (run->region != NO_REGION && wall_level_of(walls, run->region))
-				box_add(painting, (struct cover_box){ run->left * cell, y * cell,
-					run->right * cell, (y + 1) * cell, pass->kept_sod });
+				cover_boxes_add(boxes, (struct cover_box){ run->left * cell,
+					y * cell, run->right * cell, (y + 1) * cell,
+					pass->kept_sod });
 		}
 }
 
@@ -169,16 +157,16 @@ static void paint_beds(struct painting *painting, const struct pass *pass,
 static void take_ground(struct pass *pass, const struct cut_ground *ground)
 {
 	struct arena arena = ARENA_EMPTY;
-	struct painting painting = { NULL, 0, 0 };
+	struct cover_boxes boxes = { NULL, 0, 0 };
 	struct cover swept;
 
 	for (size_t i = 0; i < ground->cover->count && !stop_asked(); i++)
-		box_add(&painting, ground->cover->pieces[i]);
-	paint_beds(&painting, pass, ground->walls);
+		cover_boxes_add(&boxes, ground->cover->pieces[i]);
+	paint_beds(&boxes, pass, ground->walls);
 	pass->plan.owner = pass->kept_sod + 1;
-	box_add(&painting, pass->plan);
-	cover_sweep(&swept, &arena, painting.boxes, painting.count);
-	free(painting.boxes);
+	cover_boxes_add(&boxes, pass->plan);
+	cover_sweep(&swept, &arena, boxes.list, boxes.count);
+	free(boxes.list);
 	for (size_t i = 0; i < swept.count && !stop_asked(); i++) {
 		take_piece(pass, &swept.pieces[i]);
 		mark_points(pass, &swept.pieces[i]);

@@ -167,7 +167,7 @@ static void watch_houses(struct falls *out, const struct basis *basis,
 void falls_compute(struct falls *out, const struct basis *basis, const struct surface *surface)
 {
 	*out = (struct falls){ .path_count = 0 };
-	if (!surface->has_levels && !surface->has_finish)
+	if (!surface_is_told(surface))
 		return;
 	find_paths(out, basis, surface);
 	if (surface->houses->count > 0)

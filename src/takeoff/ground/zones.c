@@ -16,8 +16,7 @@ struct painting {
 	size_t capacity;
 	int *own;                /* by region: the zone of its own cells, or NO_ZONE */
 	struct cover_box plan;
-	struct cover_box *boxes; /* in the order they are painted */
-	size_t box_count, box_capacity;
+	struct cover_boxes boxes;
 };
 
 /* ---- Which zones there are ------------------------------------------------------------------- */
@@ -72,10 +71,8 @@ static int region_zones(struct painting *painting, int region)
 
 static size_t box_add(struct painting *painting, struct cover_box box)
 {
-	painting->boxes = memory_grow(painting->boxes, painting->box_count, &painting->box_capacity,
-		sizeof *painting->boxes);
-	painting->boxes[painting->box_count] = cover_clip(box, &painting->plan);
-	return painting->box_count++;
+	cover_boxes_add(&painting->boxes, cover_clip(box, &painting->plan));
+	return painting->boxes.count - 1;
 }
 
 /* Paints the own cells of regions with base all over, or of all others: one box for equal runs
@@ -95,8 +92,8 @@ static void paint_row(struct painting *painting, int y, bool with_base, size_t *
 		box_of[i] = survey_has_run_above(survey, y, run, &above) ? box_of[above] :
 			box_add(painting, (struct cover_box){ run->left * cell, y * cell,
 				run->right * cell, y * cell, painting->own[run->region] });
-		assert(painting->boxes);
-		painting->boxes[box_of[i]].bottom = (y + 1) * cell;
+		assert(painting->boxes.list);
+		painting->boxes.list[box_of[i]].bottom = (y + 1) * cell;
 	}
 }
 
@@ -226,8 +223,8 @@ void zones_compute(struct zones *out, struct zones_ground *ground, const struct 
 	free(painting.own);
 	*out = (struct zones){ painting.list, painting.count };
 	*ground = (struct zones_ground){ .arena = ARENA_EMPTY };
-	cover_sweep(&ground->cover, &ground->arena, painting.boxes, painting.box_count);
-	free(painting.boxes);
+	cover_sweep(&ground->cover, &ground->arena, painting.boxes.list, painting.boxes.count);
+	free(painting.boxes.list);
 	areas = memory_new((size_t)painting.count, sizeof *areas);
 	cover_areas(&ground->cover, areas);
 	for (int i = 0; i < painting.count && !stop_asked(); i++)

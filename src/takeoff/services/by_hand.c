@@ -1,6 +1,5 @@
 #include "takeoff/services/by_hand.h"
 #include "base/number.h"
-#include "base/sort.h"
 #include "base/stop.h"
 #include "takeoff/ground/edging.h"
 
@@ -22,11 +21,6 @@ struct tallying {
 	nm2 fabric;
 };
 
-static bool is_before(struct place a, struct place b)
-{
-	return a.y < b.y || (a.y == b.y && a.x < b.x);
-}
-
 /* box: what a piece has of a cell. */
 static void tally_add(struct tallying *tallying, const struct cover_box *box, struct place cell)
 {
@@ -38,7 +32,7 @@ static void tally_add(struct tallying *tallying, const struct cover_box *box, st
 		tally->to = (struct spot){ box->right, box->bottom };
 		tally->first = cell;
 	}
-	if (is_before(cell, tally->first))
+	if (place_order(cell, tally->first) < 0)
 		tally->first = cell;
 	tally->area += area;
 	tally->from = (struct spot){ nm_least(tally->from.x, box->left),
@@ -152,7 +146,7 @@ static bool is_run_near(const struct near_thing *things, size_t count, const str
 	const struct cover_box box = { run->left, run->top, run->right, run->bottom, 0 };
 
 	for (size_t i = 0; i < count; i++)
-		if (things[i].around == 0 || near_box(&things[i], &box))
+		if (near_box(&things[i], &box))
 			return true;
 	return false;
 }

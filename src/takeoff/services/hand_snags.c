@@ -2,6 +2,7 @@
 #include "base/number.h"
 #include "base/sort.h"
 #include "base/stop.h"
+#include "plot/edit/lay.h"
 
 #include <stdlib.h>
 
@@ -62,12 +63,8 @@ static int by_what(const void *a, const void *b)
 /* Puts one more touch of the same into the first. */
 static void join(struct hand_touch *touch, const struct hand_touch *more)
 {
-	const struct rectangle *a = &touch->cells, *b = &more->cells;
-
-	touch->cells = (struct rectangle){ least(a->left, b->left), least(a->top, b->top),
-		most(a->right, b->right), most(a->bottom, b->bottom) };
-	if (more->first.y < touch->first.y ||
-		(more->first.y == touch->first.y && more->first.x < touch->first.x))
+	touch->cells = rectangle_around(touch->cells, more->cells);
+	if (place_order(more->first, touch->first) < 0)
 		touch->first = more->first;
 }
 

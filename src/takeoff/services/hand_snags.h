@@ -19,7 +19,7 @@ struct hand_touches {
 	size_t count, capacity;
 };
 
-/* Adds what is near one service or thing that is kept; cells: those that are. */
+/* Adds what is near one service or thing that is kept. */
 void hand_touches_add(struct hand_touches *touches, const struct survey *survey,
 	const struct hand *hand);
 /* Adds one snag of the code for each region, post and trench. */

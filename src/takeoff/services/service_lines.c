@@ -13,8 +13,7 @@ static struct legs joined_legs(const struct service *service)
 {
 	struct legs legs = LEGS_EMPTY;
 
-	for (size_t i = 0; i < service->routes.count; i++)
-		route_legs(&service->routes.items[i], &legs);
+	routes_legs(&service->routes, &legs);
 	legs_join(&legs);
 	return legs;
 }

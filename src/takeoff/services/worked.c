@@ -12,8 +12,7 @@ struct gathering {
 	struct work_place *list;
 	int count;
 	size_t capacity;
-	struct cover_box *boxes; /* owned */
-	size_t box_count, box_capacity;
+	struct cover_boxes boxes;
 };
 
 static int add_place(struct gathering *g, const struct work_place *place)
@@ -21,12 +20,6 @@ static int add_place(struct gathering *g, const struct work_place *place)
 	g->list = arena_grow(g->arena, g->list, (size_t)g->count, &g->capacity, sizeof *g->list);
 	g->list[g->count] = *place;
 	return g->count++;
-}
-
-static void add_box(struct gathering *g, struct cover_box box)
-{
-	g->boxes = memory_grow(g->boxes, g->box_count, &g->box_capacity, sizeof *g->boxes);
-	g->boxes[g->box_count++] = box;
 }
 
 static void add_zones(struct gathering *g, const struct zones *zones, const struct cover *ground)
@@ -39,7 +32,7 @@ static void add_zones(struct gathering *g, const struct zones *zones, const stru
 			.has_fabric = fabric_is_under(g->basis->survey, zone) });
 	}
 	for (size_t i = 0; i < ground->count && !stop_asked(); i++)
-		add_box(g, ground->pieces[i]);
+		cover_boxes_add(&g->boxes, ground->pieces[i]);
 }
 
 /* A bed whose ground is worked where it lies: what no zone has of its cells. */
@@ -74,8 +67,8 @@ static void add_beds(struct gathering *g)
 			const struct run *run = &survey->runs[i];
 
 			if (run->region != NO_REGION && places[run->region] > 0)
-				add_box(g, (struct cover_box){ run->left * cell, y * cell,
-					run->right * cell, (y + 1) * cell,
+				cover_boxes_add(&g->boxes, (struct cover_box){ run->left * cell,
+					y * cell, run->right * cell, (y + 1) * cell,
 					places[run->region] - 1 });
 		}
 	free(places);
@@ -86,7 +79,7 @@ static void add_graded(struct gathering *g)
 {
 	const struct survey *survey = g->basis->survey;
 
-	add_box(g, (struct cover_box){ 0, 0, survey->columns * survey->cell,
+	cover_boxes_add(&g->boxes, (struct cover_box){ 0, 0, survey->columns * survey->cell,
 		survey->rows * survey->cell, add_place(g, &(struct work_place){
 			.region = NO_REGION, .part = dig_words[DIG_GRADED].key,
 			.words = "other ground, graded" }) });
@@ -102,13 +95,12 @@ static void add_trench(struct gathering *g, const struct service *service)
 	int place = add_place(g, &(struct work_place){ .region = NO_REGION, .part = "trench",
 		.words = "trench", .line = service->name });
 
-	for (size_t i = 0; i < service->routes.count; i++)
-		route_legs(&service->routes.items[i], &legs);
+	routes_legs(&service->routes, &legs);
 	for (size_t i = 0; i < legs.count && !stop_asked(); i++) {
 		struct near_thing leg = near_leg(legs.items[i], survey->cell, half);
 
-		add_box(g, cover_clip((struct cover_box){ leg.left - half, leg.top - half,
-			leg.right + half, leg.bottom + half, place }, &plan));
+		cover_boxes_add(&g->boxes, cover_clip((struct cover_box){ leg.left - half,
+			leg.top - half, leg.right + half, leg.bottom + half, place }, &plan));
 	}
 	legs_fini(&legs);
 }
@@ -123,13 +115,13 @@ void worked_find(struct worked *out, const struct basis *basis, const struct wor
 	add_beds(&g);
 	if (ground->is_graded)
 		add_graded(&g);
-	cover_sweep(&out->ground, &out->arena, g.boxes, g.box_count);
-	g.box_count = 0;
+	cover_sweep(&out->ground, &out->arena, g.boxes.list, g.boxes.count);
+	g.boxes.count = 0;
 	for (size_t i = 0; i < services->count && !stop_asked(); i++)
 		if (services->items[i].is_to_lay)
 			add_trench(&g, &services->items[i]);
-	cover_sweep(&out->trenches, &out->arena, g.boxes, g.box_count);
-	free(g.boxes);
+	cover_sweep(&out->trenches, &out->arena, g.boxes.list, g.boxes.count);
+	free(g.boxes.list);
 	out->list = g.list;
 	out->count = g.count;
 }

@@ -33,9 +33,9 @@ struct work_ground {
 	const struct cover *cover; /* of the zones */
 	bool is_graded;            /* ground in none is cut or filled: all of it counts */
 };
-/* Services of the plot in their order, those to lay alone; trenches as wide
- * as service_values.h has them, half of that on either side of the line, square at the ends. A bed
- * that is not laid out is taken to be loosened all over. It can be stopped. */
+/* Services of the plot in their order, those to lay alone; trenches as wide as service_values.h has
+ * them, half of that on either side of the line, square at the ends. A bed that is not laid out is
+ * taken to be loosened all over. It can be stopped. */
 void worked_find(struct worked *out, const struct basis *basis, const struct work_ground *ground);
 
 #endif

@@ -98,8 +98,7 @@ struct setout {
 };
 
 /* Sets a plot in force out. All lives in the arena and points to the plot, the survey and the
- * fences. Time:
- * O(cells), with the logarithm of the posts. It can be stopped. */
+ * fences. Time: O(cells), with the logarithm of the posts. It can be stopped. */
 void setout_make(struct setout *out, struct arena *arena, const struct plot *plot,
 	const struct survey *survey, const struct fences *fences);
 

@@ -141,10 +141,8 @@ static void list_fences(struct barrow_ways *out, const struct finding *finding)
 /* ---- Cut off --------------------------------------------------------------------------------- */
 
 /* A byte a region: somebody gets to a part of the path from outside the plan. The caller frees. */
-static unsigned char *paths_reached(const struct basis *basis, const struct fence_map *fences)
+static unsigned char *paths_reached(const struct survey *survey, const unsigned char *way)
 {
-	const struct survey *survey = basis->survey;
-	unsigned char *way = way_from_outside(survey, fences);
 	unsigned char *reached = memory_new((size_t)survey->region_count, 1);
 
 	for (int y = 0; y < survey->rows && !stop_asked(); y++)
@@ -155,14 +153,13 @@ static unsigned char *paths_reached(const struct basis *basis, const struct fenc
 				reached[run->region] |=
 					way[(size_t)y * (size_t)survey->columns + (size_t)x];
 		}
-	free(way);
 	return reached;
 }
 
-static void tell_regions(const struct basis *basis, const struct fence_map *fences,
+static void tell_regions(const struct basis *basis, const unsigned char *way,
 	const struct barrow_ways *ways)
 {
-	unsigned char *reached = paths_reached(basis, fences);
+	unsigned char *reached = paths_reached(basis->survey, way);
 
 	for (int i = 0; i < basis->survey->region_count && !stop_asked(); i++) {
 		enum plot_class class = basis->survey->regions[i].entry->class;
@@ -175,13 +172,13 @@ static void tell_regions(const struct basis *basis, const struct fence_map *fenc
 	free(reached);
 }
 
-static void tell(const struct basis *basis, const struct fence_map *fences,
+static void tell(const struct basis *basis, const unsigned char *way,
 	const struct barrow_ways *ways)
 {
 	struct snag *snag;
 
 	if (ways->count + ways->fence_count > 0) {
-		tell_regions(basis, fences, ways);
+		tell_regions(basis, way, ways);
 	} else if (basis->survey->region_count > 0) {
 		snag = snag_add(basis->snags, SNAG_DROP_CUT_OFF, NO_REGION, SNAG_FIGURES_OF(0));
 		snag->kind = DROP_WHOLLY;
@@ -192,26 +189,23 @@ static void tell(const struct basis *basis, const struct fence_map *fences,
 
 /* ---- The whole ------------------------------------------------------------------------------- */
 
-void barrow_ways_find(struct barrow_ways *out, const struct basis *basis)
+void barrow_ways_find(struct barrow_ways *out, const struct basis *basis,
+	const struct walking *walking)
 {
 	const struct surroundings *around = &basis->plot->details.around;
 	struct arena arena = ARENA_EMPTY;
-	struct fence_map fences;
-	struct house_map houses;
 	struct finding finding;
 
 	*out = (struct barrow_ways){ .list = NULL };
 	if (!around->has_drop)
 		return;
-	fences = fence_map_of(basis->plot, &arena);
-	houses = house_map_of(basis->plot, 1, &arena);
-	finding = (struct finding){ basis, &fences, way_lengths_from(basis->survey, &fences,
-		&houses, around->drop, &arena),
+	finding = (struct finding){ basis, walking->fences, way_lengths_from(basis->survey,
+		walking->fences, walking->houses, around->drop, &arena),
 		memory_new((size_t)basis->survey->region_count, sizeof *finding.sums) };
 	add_regions(&finding);
 	list_regions(out, &finding);
 	list_fences(out, &finding);
-	tell(basis, &fences, out);
+	tell(basis, walking->way, out);
 	free(finding.sums);
 	arena_clear(&arena);
 }

@@ -7,6 +7,7 @@
 
 #include "takeoff/common/basis.h"
 #include "takeoff/common/figure.h"
+#include "takeoff/walks/walking.h"
 
 /* To one region that a barrow gets to, one way. */
 struct barrow_way {
@@ -32,7 +33,8 @@ struct barrow_ways {
 /* Nothing where there is no drop. Also adds the snag drop-cut-off: once where no barrow gets from
  * the drop to anything; else for each bed, path or lawn that none gets to, unless it is a path that
  * nobody gets to from outside either, which path-cut-off tells. */
-void barrow_ways_find(struct barrow_ways *out, const struct basis *basis);
+void barrow_ways_find(struct barrow_ways *out, const struct basis *basis,
+	const struct walking *walking);
 
 extern const struct figure_table barrow_way_table, barrow_fence_table;
 

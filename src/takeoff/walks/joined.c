@@ -1,7 +1,6 @@
 #include "takeoff/walks/joined.h"
 #include "base/number.h"
 #include "base/stop.h"
-#include "survey/way.h"
 
 #include <stdlib.h>
 
@@ -180,13 +179,11 @@ static void tell(const struct joining *joining, int index)
 			joining->houses->cells ? PATH_TO_NO_HOUSE : PATH_TO_NOTHING;
 }
 
-void joined_check(const struct basis *basis, const struct fence_map *fences,
-	const struct house_map *houses)
+void joined_check(const struct basis *basis, const struct walking *walking)
 {
 	const struct survey *survey = basis->survey;
 	size_t regions = (size_t)survey->region_count;
-	unsigned char *way = way_from_outside(survey, fences);
-	struct joining joining = { basis, fences, houses, way,
+	struct joining joining = { basis, walking->fences, walking->houses, walking->way,
 		memory_new(regions, sizeof *joining.first), memory_new(regions, 1) };
 
 	for (int i = 0; i < survey->region_count; i++)
@@ -194,7 +191,6 @@ void joined_check(const struct basis *basis, const struct fence_map *fences,
 	look_at_all(&joining);
 	for (int i = 0; i < survey->region_count && !stop_asked(); i++)
 		tell(&joining, i);
-	free(way);
 	free(joining.first);
 	free(joining.facts);
 }

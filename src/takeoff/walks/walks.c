@@ -3,6 +3,7 @@
 #include "base/stop.h"
 #include "survey/narrow.h"
 #include "survey/reach.h"
+#include "survey/way.h"
 #include "takeoff/walks/houses.h"
 #include "takeoff/walks/joined.h"
 
@@ -137,19 +138,23 @@ static void check_tall(const struct basis *basis, int index)
 			SNAG_FIGURES_OF(height, width, highest));
 }
 
-void walks_check(const struct basis *basis)
+void walks_find(struct barrow_ways *out, const struct basis *basis)
 {
 	const struct survey *survey = basis->survey;
 	struct arena arena = ARENA_EMPTY;
 	struct fence_map fences = fence_map_of(basis->plot, &arena);
 	struct house_map houses = house_map_of(basis->plot, houses_margin(basis), &arena);
+	unsigned char *way = way_from_outside(survey, &fences);
+	const struct walking walking = { &fences, &houses, way };
 
 	check_widths(basis);
 	check_reach(basis, &fences, &houses);
 	for (int i = 0; i < survey->region_count && !stop_asked(); i++)
 		if (survey->regions[i].entry->class == CLASS_FIXTURE)
 			check_tall(basis, i);
-	joined_check(basis, &fences, &houses);
+	joined_check(basis, &walking);
 	houses_check(basis, &houses);
+	barrow_ways_find(out, basis, &walking);
+	free(way);
 	arena_clear(&arena);
 }

@@ -17,8 +17,9 @@
 #ifndef TAKEOFF_WALKS_WALKS_H
 #define TAKEOFF_WALKS_WALKS_H
 
-#include "takeoff/common/basis.h"
+#include "takeoff/walks/barrow_ways.h"
 
-void walks_check(const struct basis *basis);
+/* Also finds the ways of a barrow, whose snags are in barrow_ways.h. */
+void walks_find(struct barrow_ways *out, const struct basis *basis);
 
 #endif
