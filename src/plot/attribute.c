@@ -5,7 +5,7 @@ static const struct attribute_table *const tables[BLOCK_KINDS] = {
 	[BLOCK_BED] = &bed_attributes, [BLOCK_PATH] = &path_attributes,
 	[BLOCK_LAWN] = &lawn_attributes, [BLOCK_FIXTURE] = &fixture_attributes,
 	[BLOCK_FENCE] = &fence_attributes, [BLOCK_RATES] = &rate_attributes,
-	[BLOCK_SERVICE] = &service_attributes,
+	[BLOCK_SERVICE] = &service_attributes, [BLOCK_PLANT] = &plant_attributes,
 };
 
 const char *const yes_words[] = { "no", "yes", NULL };

@@ -41,7 +41,7 @@ struct attribute_table {
 
 extern const struct attribute_table head_attributes, allow_attributes, bed_attributes,
 	path_attributes, lawn_attributes, fixture_attributes, fence_attributes,
-	service_attributes, rate_attributes;
+	service_attributes, plant_attributes, rate_attributes;
 
 /* "no", "yes": for CHOICE_NO and CHOICE_YES. */
 extern const char *const yes_words[];

@@ -28,6 +28,7 @@ void details_fini(struct details *details)
 	for (size_t i = 0; i < details->fence_count; i++)
 		fence_fini(&details->fences[i]);
 	free(details->fences);
+	plants_fini(&details->plants);
 	surroundings_fini(&details->around);
 	levels_fini(&details->levels);
 	names_fini(&details->names);
@@ -49,6 +50,7 @@ struct details details_copy(const struct details *details)
 		.fences = memory_new(details->fence_count, sizeof *copy.fences),
 		.fence_count = details->fence_count,
 		.fence_capacity = details->fence_count,
+		.plants = plants_copy(&details->plants),
 		.around = surroundings_copy(&details->around),
 		.levels = levels_copy(&details->levels),
 		.finish = details->finish,
@@ -96,6 +98,7 @@ bool details_equal(const struct details *a, const struct details *b)
 		!block_equal(&a->head, &b->head) || !block_equal(&a->allow, &b->allow) ||
 		!block_equal(&a->rates, &b->rates) || !extras_equal(a, b) ||
 		!names_equal(&a->names, &b->names) ||
+		!plants_equal(&a->plants, &b->plants) ||
 		!surroundings_equal(&a->around, &b->around) ||
 		!levels_equal(&a->levels, &b->levels) || !finish_equal(&a->finish, &b->finish))
 		return false;

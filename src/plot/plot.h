@@ -5,6 +5,7 @@
 
 #include "plot/fence.h"
 #include "plot/levels.h"
+#include "plot/plants.h"
 #include "plot/surroundings.h"
 
 /* What the ground can be; open ground is left as it is, boundary is what lies beyond the plan. */
@@ -47,6 +48,7 @@ struct details {
 	size_t legend_count, legend_capacity;
 	struct fence *fences;
 	size_t fence_count, fence_capacity;
+	struct plants plants;
 	struct surroundings around;
 	struct levels levels;
 	struct finish finish;

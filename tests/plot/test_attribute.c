@@ -46,7 +46,7 @@ START_TEST(keywords_of_the_head_are_none_of_the_words_that_open_a_block)
 {
 	enum attribute found;
 
-	for (enum block_kind block = BLOCK_ALLOW; block <= BLOCK_SERVICE; block++)
+	for (enum block_kind block = BLOCK_ALLOW; block <= BLOCK_PLANT; block++)
 		ck_assert(!attribute_find(BLOCK_HEAD, block_keyword(block),
 			strlen(block_keyword(block)), &found));
 	ck_assert_ptr_null(block_keyword(BLOCK_HEAD));
@@ -59,7 +59,7 @@ START_TEST(blocks_share_out_the_whole_table)
 {
 	int next = 0;
 
-	for (enum block_kind block = BLOCK_HEAD; block <= BLOCK_SERVICE; block++) {
+	for (enum block_kind block = BLOCK_HEAD; block <= BLOCK_PLANT; block++) {
 		ck_assert_int_eq(block_first(block), next);
 		ck_assert_uint_eq(block_attributes(block),
 			(size_t)(block_last(block) - block_first(block)) + 1);
