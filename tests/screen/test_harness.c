@@ -296,6 +296,17 @@ START_TEST(bytes_and_frames_are_counted_since_the_last_count)
 }
 END_TEST
 
+START_TEST(what_is_drawn_with_what_is_waited_for_is_there_too)
+{
+	struct terminal *t = shell("printf one; i=0; while [ $i -lt 300 ]; do i=$((i + 1)); done;"
+		" printf ' two'; read hold");
+
+	terminal_wait(t, "one");
+	ck_assert(terminal_shows(t, "one two"));
+	terminal_free(t);
+}
+END_TEST
+
 START_TEST(more_than_the_line_holds_is_typed_while_the_program_writes)
 {
 	enum { MANY = 200000 };
@@ -539,6 +550,7 @@ static void add_terminal(TCase *terminal)
 	tcase_add_test(terminal, a_program_that_is_not_there_ends_with_127);
 	tcase_add_test(terminal, questions_to_the_terminal_are_answered);
 	tcase_add_test(terminal, bytes_and_frames_are_counted_since_the_last_count);
+	tcase_add_test(terminal, what_is_drawn_with_what_is_waited_for_is_there_too);
 	tcase_add_test(terminal, more_than_the_line_holds_is_typed_while_the_program_writes);
 }
 

@@ -22,7 +22,8 @@
 #include <unistd.h>
 #include <vterm.h>
 
-enum { WAIT_MS = 15000, QUIET_MS = 60, ARGUMENTS_MOST = 32 };
+enum { WAIT_MS = 15000, QUIET_MS = 60, ARGUMENTS_MOST = 32,
+	TICKS_A_PICTURE = 5 }; /* no picture takes more than 0.05 s of the processor */
 
 struct terminal {
 	pid_t program;            /* 0 once it has ended and been waited for */
@@ -382,6 +383,44 @@ bool terminal_is_over(struct terminal *t)
 	return t->is_over;
 }
 
+/* What the system says of the program, or of what a shell has in the foreground. */
+struct load {
+	bool is_working; /* it waits for the processor or a disk, or has them: not for keys */
+	long ticks;      /* of the processor, that it has had so far */
+};
+
+static struct load load_of(struct terminal *t)
+{
+	char path[64], line[512] = "", state = 'S';
+	long user = 0, system = 0;
+	FILE *stat;
+
+	snprintf(path, sizeof path, "/proc/%ld/stat", (long)tcgetpgrp(t->line));
+	stat = fopen(path, "r");
+	if (!stat)
+		return (struct load){ false, 0 };
+	if (fgets(line, sizeof line, stat) && strrchr(line, ')'))
+		sscanf(strrchr(line, ')') + 1,
+			" %c %*s %*s %*s %*s %*s %*s %*s %*s %*s %*s %ld %ld", &state, &user,
+			&system);
+	fclose(stat);
+	return (struct load){ state == 'R' || state == 'D', user + system };
+}
+
+void terminal_catch_up(struct terminal *t)
+{
+	long deadline = terminal_deadline(), ticks = load_of(t).ticks;
+
+	for (;;) {
+		struct load load = load_of(t);
+
+		if (!terminal_pump(t, load.is_working ? 1 : 0) && !load.is_working)
+			return;
+		if (load.ticks > ticks + TICKS_A_PICTURE || now_ms() > deadline)
+			return;
+	}
+}
+
 bool terminal_goes_on(struct terminal *t, long deadline, const char *claim)
 {
 	if (terminal_pump(t, deadline - now_ms()))
@@ -401,39 +440,24 @@ void terminal_wait(struct terminal *t, const char *text)
 {
 	for (long deadline = terminal_deadline(); !terminal_shows(t, text);)
 		terminal_read(t, deadline, text);
+	terminal_catch_up(t);
 }
 
 void terminal_wait_gone(struct terminal *t, const char *text)
 {
 	for (long deadline = terminal_deadline(); terminal_shows(t, text);)
 		terminal_read(t, deadline, text);
-}
-
-/* Whether the program, or what a shell has in the foreground, waits for the processor or a disk: on
- * a busy machine it may say nothing for long with keys still unread. */
-static bool is_working(struct terminal *t)
-{
-	char path[64], line[512] = "";
-	FILE *stat;
-
-	snprintf(path, sizeof path, "/proc/%ld/stat", (long)tcgetpgrp(t->line));
-	stat = fopen(path, "r");
-	if (!stat)
-		return false;
-	if (!fgets(line, sizeof line, stat))
-		line[0] = '\0';
-	fclose(stat);
-	const char *name_end = strrchr(line, ')');
-	return name_end && (name_end[2] == 'R' || name_end[2] == 'D');
+	terminal_catch_up(t);
 }
 
 /* At rest before the silence and after it: a wait that the program itself limits, as for what comes
  * after an Esc, is over by then. */
 static bool is_quiet(struct terminal *t)
 {
-	bool was_working = is_working(t);
+	bool was_working = load_of(t).is_working;
 
-	return !terminal_pump(t, (long)(QUIET_MS * patience())) && !was_working && !is_working(t);
+	return !terminal_pump(t, (long)(QUIET_MS * patience())) && !was_working &&
+		!load_of(t).is_working;
 }
 
 struct traffic terminal_settle(struct terminal *t)

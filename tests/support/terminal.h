@@ -105,10 +105,11 @@ void terminal_wait_gone(struct terminal *t, const char *text);
 
 /* Waits until an expression is true; it is tried again after all that the program writes. */
 #define terminal_until(t, expression)                                                \
-	do                                                                           \
+	do {                                                                         \
 		for (long until_ = terminal_deadline(); !(expression);)              \
 			terminal_read(t, until_, #expression);                       \
-	while (0)
+		terminal_catch_up(t);                                                \
+	} while (0)
 
 /* The same, but the program's end is an end of the wait as well. */
 #define terminal_until_end(t, expression)                                            \
@@ -153,5 +154,8 @@ long terminal_deadline(void);
 void terminal_read(struct terminal *t, long deadline, const char *claim);
 /* For terminal_until_end: as terminal_read, but false where the program has ended. */
 bool terminal_goes_on(struct terminal *t, long deadline, const char *claim);
+/* After a wait: reads on where the program is in the middle of drawing, so that what stands beside
+ * what was waited for is there too. */
+void terminal_catch_up(struct terminal *t);
 
 #endif
