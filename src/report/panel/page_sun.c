@@ -45,7 +45,7 @@ void page_sun(struct page_maker *maker, const struct takeoff *takeoff)
 		if (untold)
 			page_note_line(maker, untold);
 		page_rows(maker, &sun_region_table, sun.regions, sun.region_count);
-		maker->page->sun = sun_minutes(&sun, &maker->page->arena);
+		maker->page->sun = sun_usual_steps(&sun, &maker->page->arena);
 	}
 	arena_clear(&arena);
 }
