@@ -28,7 +28,7 @@ enum { DEPTHS_PER_SHADE = 2 };
 static const struct shade depths[COLOUR_DEPTHS / DEPTHS_PER_SHADE] = { { 195, 16 }, { 152, 16 },
 	{ 109, 16 }, { 66, 16 }, { 23, 231 } };
 
-/* From the light of day to that of dusk: steps of lightness that every kind of colour vision sees. */
+/* From the light of day to dusk, in steps of lightness that every kind of colour vision sees. */
 static const struct shade lights[COLOUR_LIGHTS] = { { 195, 16 }, { 180, 16 }, { 96, 231 },
 	{ 17, 231 } };
 

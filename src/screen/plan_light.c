@@ -95,9 +95,9 @@ static void draw_hours(const struct area *area, const struct report *report, boo
 	const struct scale shades[WAYS] = { classes_scale(report, words, true),
 		classes_scale(report, words, false), classes_scale(report, "Sun:", false) };
 	const struct scale signs[WAYS] = {
-		{ .words = say(report, "%s + 10 and more; %s.", words, bounds_words(report)) },
-		{ .words = say(report, "%s %s.", words, bounds_words(report)) },
-		{ .words = say(report, "Hours: %s.", bounds_words(report)) } };
+		{ .words = say(report, "%s + 10 and more; %s", words, bounds_words(report)) },
+		{ .words = say(report, "Hours of sun: %s", bounds_words(report)) },
+		{ .words = say(report, "Hours: %s", bounds_words(report)) } };
 
 	draw_ways(area, has_shades ? shades : signs, WAYS);
 }

@@ -68,7 +68,7 @@ START_TEST(the_layer_has_the_hours_of_the_printed_map)
 	struct desk *b = garden("45");
 
 	desk_do(b, ACT_SHOW_SUN);
-	desk_says(b, "Hours of sun in the mean of the days on the page Sun");
+	desk_says(b, "The mean of days from 21 March to 21 September.");
 	check_map(b);
 	desk_do(b, ACT_SHOW_SUN);
 	desk_says(b, "The plan shows no hours of sun now.");

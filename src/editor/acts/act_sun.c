@@ -22,8 +22,9 @@ static void act_show_sun(struct editor *editor)
 		editor_say(editor, "The plan shows no hours of sun now.");
 	} else if (has_site(editor)) {
 		editor->layer = LAYER_SUN;
-		editor_say(editor, "Hours of sun in the mean of the days on the page Sun, under a "
-			"clear sky.");
+		editor_say(editor, block_number(&editor->plot->details.head, HEAD_SITE) < 0 ?
+			"The mean of days from 21 September to 21 March." :
+			"The mean of days from 21 March to 21 September.");
 	}
 }
 

@@ -43,7 +43,8 @@ static void print_classes(const struct report *report, const struct sun_hours *s
 	struct hand_table table = hand_table(columns, 4, 0);
 
 	for (enum sun_class class = SUN_FULL; class <= SUN_SHADE; class++)
-		TABLE_ROW(&table, word_label(&sun_class_words[class]), sun_class_hours(report, class),
+		TABLE_ROW(&table, word_label(&sun_class_words[class]),
+			sun_class_hours(report, class),
 			plain_count(report, sun->class_cells[class]), plain_area(report,
 			survey_area(sun->class_cells[class], sun->scene.cell)));
 	print_blank(report);

@@ -72,8 +72,8 @@ bool sun_count(struct sun_hours *sun);
 /* Means and classes, after the last day. False where it was stopped. */
 bool sun_finish(struct sun_hours *sun);
 
-/* To be kept of the usual days: by cell the steps with sun of all of them, SUN_NO_STEPS where it has
- * no figure; in the arena. And the mean of a day that comes of them, in hours: as sun_mean. */
+/* To be kept of the usual days: by cell the steps with sun of all of them, SUN_NO_STEPS where it
+ * has no figure; in the arena. And the mean of a day that comes of them, in hours: as sun_mean. */
 enum { SUN_NO_STEPS = 0xFFFF };
 const uint16_t *sun_usual_steps(const struct sun_hours *sun, struct arena *arena);
 double sun_usual_mean(int steps);
