@@ -163,6 +163,18 @@ bool sun_finish(struct sun_hours *sun)
 	return !stop_asked();
 }
 
+bool sun_count_usual(struct sun_hours *out, struct arena *arena, const struct takeoff *takeoff)
+{
+	struct date days[SUN_USUAL_DAYS];
+
+	sun_usual_days(sun_latitude(takeoff), days);
+	sun_begin(out, arena, takeoff, days, SUN_USUAL_DAYS);
+	while (out->counted < out->day_count)
+		if (!sun_count(out))
+			return false;
+	return sun_finish(out);
+}
+
 /* ---- Cells and classes ----------------------------------------------------------------------- */
 
 static size_t index_of(const struct sun_hours *sun, struct place cell)

@@ -72,6 +72,9 @@ bool sun_count(struct sun_hours *sun);
 /* Means and classes, after the last day. False where it was stopped. */
 bool sun_finish(struct sun_hours *sun);
 
+/* All of that for the usual days. */
+bool sun_count_usual(struct sun_hours *out, struct arena *arena, const struct takeoff *takeoff);
+
 /* To be kept of the usual days: by cell the steps with sun of all of them, SUN_NO_STEPS where it
  * has no figure; in the arena. And the mean of a day that comes of them, in hours: as sun_mean. */
 enum { SUN_NO_STEPS = 0xFFFF };
