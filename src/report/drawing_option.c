@@ -74,7 +74,8 @@ static bool with_option(struct svg_asked *asked, const char *words)
 		which = index_of(svg_with_words, at, length);
 		if (which < 0) {
 			complain("--with: there is no \"%.*s\" to be drawn besides: it takes "
-				"levels, strings, sun, or some of them with commas", (int)length, at);
+				"levels, strings, sun, or some of them with commas",
+				(int)length, at);
 			return false;
 		}
 		asked->with |= 1u << which;

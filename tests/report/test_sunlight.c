@@ -1,4 +1,4 @@
-/* Hours of sun on a plan to scale: the cells that patterns lie over, and that they need no colour. */
+/* Hours of sun on a plan to scale: which cells patterns lie over, and that they need no colour. */
 #include "report/svg/sunlight.h"
 #include "report/svg/svg.h"
 #include "report/words/sun_words.h"
