@@ -159,6 +159,37 @@ START_TEST(without_a_latitude_it_says_what_is_missing)
 }
 END_TEST
 
+/* Limes south of the lawn, beyond the plan; added, made lower, and all of it taken back. */
+START_TEST(it_follows_shade_that_is_added_changed_and_taken_back)
+{
+	struct desk *b = garden("45");
+	char before[DOWN * COLUMNS], after[DOWN * COLUMNS], lower[DOWN * COLUMNS];
+
+	desk_do(b, ACT_SHOW_SUN);
+	map_of(b, before);
+	desk_answer(b, ROWS { "Name: Limes; Left edge, across: 0 ft; Top edge, down: 9 ft; "
+		"Width: 3 ft; Depth: 2 ft; Height: 30 ft", "Limes", "Height: 12 ft", NULL });
+	desk_do(b, ACT_SHADE);
+	desk_says(b, "Shade: Limes, 3 ft x 2 ft, below the plan;");
+	map_of(b, after);
+	check_map(b);
+	ck_assert_int_ne(memcmp(before, after, sizeof before), 0);
+	desk_do(b, ACT_CARDS);
+	desk_answered(b);
+	map_of(b, lower);
+	check_map(b);
+	ck_assert_int_ne(memcmp(after, lower, sizeof after), 0);
+	desk_press(b, PRESS_BACKSPACE);
+	map_of(b, lower);
+	ck_assert_int_eq(memcmp(after, lower, sizeof after), 0);
+	desk_press(b, PRESS_BACKSPACE);
+	map_of(b, after);
+	check_map(b);
+	ck_assert_int_eq(memcmp(before, after, sizeof before), 0);
+	desk_free(b);
+}
+END_TEST
+
 START_TEST(levels_and_sun_go_for_one_another)
 {
 	struct desk *b = garden("45");
@@ -286,6 +317,7 @@ Suite *test_suite(void)
 	tcase_add_test(hours, its_classes_are_those_of_the_page_at_any_bounds);
 	tcase_add_test(hours, it_is_not_there_after_a_stroke_until_it_is_counted_anew);
 	tcase_add_test(hours, without_a_latitude_it_says_what_is_missing);
+	tcase_add_test(hours, it_follows_shade_that_is_added_changed_and_taken_back);
 	tcase_add_test(hours, levels_and_sun_go_for_one_another);
 	tcase_add_loop_test(moments,
 		a_moment_is_stepped_by_quarters_and_hours_and_changes_nothing, 0, WALKED);
