@@ -115,7 +115,7 @@ struct paint scene_shade(const struct scene *scene, struct rectangle cells, char
 	if (scene_is_shaded(scene))
 		return colour_depth(scene_depth(scene, cells));
 	if (scene_is_lit(scene) && light_has_cell(&scene->light, middle))
-		return colour_light(light_class(&scene->light, middle));
+		return colour_light((int)light_class(&scene->light, middle));
 	return scene_ground(scene, letter);
 }
 
