@@ -59,7 +59,7 @@ const char *light_moment_words(const struct report *report, const struct moment 
 
 	date_write(moment->date, date);
 	return say(report, "%s %s%s: sun %s%s high, bearing %s", date, sun_time_words(report,
-		(double)moment->quarter / QUARTERS_AN_HOUR), in_full ? " solar time" : "",
+		(double)moment->quarter / QUARTERS_AN_HOUR), in_full ? " solar time" : " solar",
 		plain_decimal(report, sun->height, 1), in_full ? " degrees" : "",
 		plain_decimal(report, sun->azimuth, 1));
 }

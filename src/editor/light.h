@@ -39,7 +39,7 @@ char light_sign(const struct light *light, struct place cell);
 /* Why no hours are there although they are asked for: what is missing, or that they are being
  * counted. */
 const char *light_missing_words(const struct editor *editor);
-/* "2026-06-21 9:15 solar time: sun 41.2 degrees high, bearing 98.3", or with less words; in
+/* "2026-06-21 9:15 solar time: sun 41.2 degrees high, bearing 98.3", or in less words; in
  * report->words. */
 const char *light_moment_words(const struct report *report, const struct moment *moment,
 	bool in_full);
