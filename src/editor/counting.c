@@ -66,6 +66,17 @@ bool editor_refresh(struct editor *editor)
 		page_refresh(editor, editor->page);
 }
 
+bool editor_has_light(const struct editor *editor)
+{
+	return editor->layer != LAYER_SUN || (editor_is_counted(editor) &&
+		editor->pages.pages[pages_of_sun()].is_made);
+}
+
+bool editor_refresh_light(struct editor *editor)
+{
+	return editor->layer != LAYER_SUN || page_refresh(editor, pages_of_sun());
+}
+
 bool editor_refresh_pages(struct editor *editor)
 {
 	const int next = (editor->page + 1) % pages_count();

@@ -15,6 +15,8 @@
 #include "editor/view.h"
 
 enum state { STATE_REST, STATE_TRAIL, STATE_PEGGED, STATE_MARKED, STATE_QUESTION, STATE_FORM };
+/* What the plan shows in place of what its ground is, as far as that is there. */
+enum layer { LAYER_NONE, LAYER_LEVELS, LAYER_SUN };
 enum drag {
 	DRAG_NONE,  /* no button is down */
 	DRAG_STILL, /* pressed on the cursor's cell */
@@ -59,7 +61,8 @@ struct editor {
 	                     * mirror is turned */
 
 	struct view view;
-	bool shows_levels;  /* the plan shows how the ground lies, if it is measured */
+	enum layer layer;
+	const struct moment *moment; /* whose shadows are shown instead (light.h); NULL: none's */
 	bool is_measuring;  /* the rulers show width and depth of what the cursor is in */
 	enum panel_width panel;
 	bool is_pointing;   /* the mouse is used here, not by the terminal */
@@ -133,6 +136,11 @@ bool editor_refresh(struct editor *editor);
  * stroke changed; those compared with the plot's file only where they come next, since that takes
  * as long as counting. False where it was stopped. The editor is counted. */
 bool editor_refresh_pages(struct editor *editor);
+/* Whether the hours of sun that the plan shows are there and hold, if it shows any; they are on a
+ * page of their own. Counts them, after all that editor_refresh counts, which is there. False where
+ * it was stopped. */
+bool editor_has_light(const struct editor *editor);
+bool editor_refresh_light(struct editor *editor);
 /* The faults of the mirror, counted now. */
 int64_t editor_faults(struct editor *editor);
 /* Brings up to date what is drawn of the plot besides its ground. Takes no time. */

@@ -128,8 +128,8 @@ static void sun_words(const struct editor *editor, const struct report *report, 
 	if (!sun)
 		return;
 	sun += (size_t)editor->cursor.y * columns + (size_t)editor->cursor.x;
-	hours = *sun / 60.0;
-	if (*sun != SUN_NO_MINUTES)
+	hours = sun_usual_mean(*sun);
+	if (*sun != SUN_NO_STEPS)
 		text_print(out, "%s h of sun a day: %s\n", tied(report, sun_hours_words(report,
 			hours)), word_label(&sun_class_words[sun_class_of(&editor->takeoff,
 			hours)]));

@@ -62,7 +62,7 @@ static bool sheet_option(struct svg_asked *asked, const char *word)
 	return false;
 }
 
-/* "levels,strings" */
+/* "levels,sun" */
 static bool with_option(struct svg_asked *asked, const char *words)
 {
 	for (const char *at = words; at; at = strchr(at, ',')) {
@@ -74,7 +74,8 @@ static bool with_option(struct svg_asked *asked, const char *words)
 		which = index_of(svg_with_words, at, length);
 		if (which < 0) {
 			complain("--with: there is no \"%.*s\" to be drawn besides: it takes "
-				"levels, strings or both with a comma", (int)length, at);
+				"levels, strings, sun, or some of them with commas",
+				(int)length, at);
 			return false;
 		}
 		asked->with |= 1u << which;

@@ -28,6 +28,10 @@ enum { DEPTHS_PER_SHADE = 2 };
 static const struct shade depths[COLOUR_DEPTHS / DEPTHS_PER_SHADE] = { { 195, 16 }, { 152, 16 },
 	{ 109, 16 }, { 66, 16 }, { 23, 231 } };
 
+/* From the light of day to dusk, in steps of lightness that every kind of colour vision sees. */
+static const struct shade lights[COLOUR_LIGHTS] = { { 195, 16 }, { 180, 16 }, { 96, 231 },
+	{ 17, 231 } };
+
 enum { BRIGHT_WHITE = 15 };
 static const struct shade basic[GROUNDS] = {
 	[CLASS_BED] = { COLOR_RED, BRIGHT_WHITE }, [CLASS_PATH] = { COLOR_WHITE, COLOR_BLACK },
@@ -65,6 +69,11 @@ int colour_shades(enum colour_level level)
 struct paint colour_depth(int depth)
 {
 	return paint_of(depths[depth / DEPTHS_PER_SHADE]);
+}
+
+struct paint colour_light(int light)
+{
+	return paint_of(lights[light]);
 }
 
 struct paint colour_cursor(enum colour_level level)

@@ -9,7 +9,7 @@
 
 enum colour_level { COLOUR_NONE, COLOUR_BASIC, COLOUR_FINE };
 enum { COLOUR_DEFAULT = -1, BASIC_COLOURS = 8, COLOUR_SHADES = 6,
-	COLOUR_BASIC_SHADES = 2, COLOUR_DEPTHS = 10 };
+	COLOUR_BASIC_SHADES = 2, COLOUR_DEPTHS = 10, COLOUR_LIGHTS = 4 };
 
 struct paint {
 	short ink, ground;
@@ -26,6 +26,9 @@ int colour_shades(enum colour_level level);
 /* Of ground that lies so deep, from 0, the highest, to COLOUR_DEPTHS - 1, the lowest: the deeper
  * the darker, two depths to a shade. Of 256 colours alone. */
 struct paint colour_depth(int depth);
+/* Of ground with so much sun, from 0, full, to COLOUR_LIGHTS - 1, shade: the less the darker. Of
+ * 256 colours alone. */
+struct paint colour_light(int light);
 /* The cursor's cell; what is pegged or marked. Without colours: reversed. */
 struct paint colour_cursor(enum colour_level level);
 struct paint colour_outline(enum colour_level level);

@@ -77,13 +77,14 @@ static void plan_place(struct layout *layout, int body, int columns)
 
 struct layout layout_of(int rows, int columns, const struct wanted *wanted)
 {
-	int body = rows - 3, page = page_columns(columns, wanted);
+	int body = rows - 3 - wanted->scale, page = page_columns(columns, wanted);
 	int form = most(FORM_COLUMNS, page + 1);
 	struct layout layout = {
 		.screen = { 0, 0, rows, columns },
 		.status = { 0, 0, 1, columns },
 		.list = { 1, columns - page - 1, body, page + 1 },
 		.form = { 1, columns - form, body, form },
+		.scale = { rows - 3, 0, wanted->scale, columns },
 		.message = { rows - 2, 0, 1, columns },
 		.keys = { rows - 1, 0, 1, columns },
 	};

@@ -11,6 +11,7 @@ struct wanted {
 	enum panel_width panel;
 	int plan;  /* columns of characters that the whole plan takes */
 	int here;  /* rows that the words of what is under the cursor take */
+	bool scale; /* what the sun's shades mean is said */
 };
 
 /* Rows and columns of characters, counted from the screen's top left corner. */
@@ -31,6 +32,7 @@ struct layout {
 	struct area here;       /* what is under the cursor: the panel's foot, or below the plan */
 	struct area list;       /* a short list of answers: the last page's, also without a panel */
 	struct area form;       /* a form: the same, and what else it needs */
+	struct area scale;      /* above that, where it is wanted; else empty */
 	struct area message;    /* last row but one */
 	struct area keys;       /* last row */
 };

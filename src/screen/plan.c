@@ -5,6 +5,7 @@
 #include "screen/hatch.h"
 #include "screen/plan_far.h"
 #include "screen/plan_levels.h"
+#include "screen/plan_light.h"
 #include "screen/plan_names.h"
 
 enum { DOT_EVERY = 5 };
@@ -29,7 +30,7 @@ static bool is_on_line(const struct scene *scene, struct place cell)
 }
 
 /* The cell's letter or what is there instead; open ground is blank, but for dots like those of
- * dotted paper. */
+ * dotted paper. What sun it has goes before all, where colours do not say it. */
 static void draw_inside(const struct scene *scene, const struct area *plan, struct place to,
 	struct place cell, enum border below, struct paint paint)
 {
@@ -38,14 +39,16 @@ static void draw_inside(const struct scene *scene, const struct area *plan, stru
 	bool is_letter = letter != OPEN_GROUND && scene_is_lettered(scene, cell.x, cell.y) &&
 		(below == BORDER_NONE || is_on_line(scene, cell));
 	const cchar_t *sign = hatch_sign(scene, letter, cell.x, cell.y);
+	char light = scene->level == COLOUR_FINE ? '\0' :
+		scene_light(scene, (struct rectangle){ cell.x, cell.y, cell.x, cell.y });
 
-	if (borders_has_foot(below) || !(is_dot || is_letter || sign)) {
+	if (borders_has_foot(below) || !(is_dot || is_letter || sign || light)) {
 		draw_blank(plan, to, below, paint);
 		return;
 	}
 	borders_below(&paint, below);
-	if (is_dot || is_letter)
-		brush_put(plan, to.y, to.x, (wchar_t)letter, paint);
+	if (is_dot || is_letter || light)
+		brush_put(plan, to.y, to.x, (wchar_t)(light ? light : letter), paint);
 	else
 		brush_sign(plan, to.y, to.x, sign, paint);
 }
@@ -228,7 +231,7 @@ static void draw_cells(const struct scene *scene, const struct area *plan, struc
 	/* Names and figures would run into each other. */
 	if (scene->levels)
 		plan_levels_draw_points(scene, plan, blocks);
-	else
+	else if (scene->level == COLOUR_FINE || !light_is_there(&scene->light))
 		plan_names_draw(scene, plan, blocks);
 }
 
@@ -241,6 +244,8 @@ void plan_draw(const struct editor *editor, const struct layout *layout)
 		draw_cells(&scene, &layout->plan, blocks);
 	else if (scene.levels)
 		plan_levels_draw_depths(&scene, &layout->plan, blocks);
+	else if (light_is_there(&scene.light))
+		plan_light_draw(&scene, &layout->plan, blocks);
 	else
 		plan_far_draw(&scene, &layout->plan, blocks);
 	draw_end(&scene, &layout->plan, blocks);

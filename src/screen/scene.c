@@ -13,6 +13,7 @@ struct scene scene_of(const struct editor *editor)
 	struct place at = editor->cursor;
 	struct scene scene = { .editor = editor, .mirror = mirror_of(editor->plot),
 		.level = colour_level(), .has_stamp = editor->is_marked,
+		.light = light_of(editor),
 		.has_outline = editor->is_marked || editor->is_pegged,
 		.outline = editor->is_marked ? editor->marked : editor_pegged(editor) };
 
@@ -22,7 +23,7 @@ struct scene scene_of(const struct editor *editor)
 			at.y + editor->carried.ground.rows - 1 };
 	for (size_t i = 0; i < details->legend_count; i++)
 		scene.ranks[(int)details->legend[i].letter] = counts[details->legend[i].class]++;
-	if (editor->shows_levels && levels->step) {
+	if (editor->layer == LAYER_LEVELS && !editor->moment && levels->step) {
 		scene.levels = levels;
 		scene.range = levels_range(levels);
 	}
@@ -82,6 +83,21 @@ bool scene_is_shaded(const struct scene *scene)
 		scene->range.least < scene->range.most;
 }
 
+bool scene_is_lit(const struct scene *scene)
+{
+	return scene->level == COLOUR_FINE && light_is_there(&scene->light);
+}
+
+static struct place middle_of(struct rectangle cells)
+{
+	return (struct place){ (cells.left + cells.right) / 2, (cells.top + cells.bottom) / 2 };
+}
+
+char scene_light(const struct scene *scene, struct rectangle cells)
+{
+	return light_sign(&scene->light, middle_of(cells));
+}
+
 int scene_depth(const struct scene *scene, struct rectangle cells)
 {
 	nm cell = plot_cell(scene->editor->plot);
@@ -94,8 +110,13 @@ int scene_depth(const struct scene *scene, struct rectangle cells)
 
 struct paint scene_shade(const struct scene *scene, struct rectangle cells, char letter)
 {
-	return scene_is_shaded(scene) ? colour_depth(scene_depth(scene, cells)) :
-		scene_ground(scene, letter);
+	struct place middle = middle_of(cells);
+
+	if (scene_is_shaded(scene))
+		return colour_depth(scene_depth(scene, cells));
+	if (scene_is_lit(scene) && light_has_cell(&scene->light, middle))
+		return colour_light((int)light_class(&scene->light, middle));
+	return scene_ground(scene, letter);
 }
 
 bool scene_is_outlined(const struct scene *scene, struct rectangle cells)

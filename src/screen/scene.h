@@ -3,7 +3,7 @@
 #ifndef SCREEN_SCENE_H
 #define SCREEN_SCENE_H
 
-#include "editor/editor.h"
+#include "editor/light.h"
 #include "screen/colour.h"
 
 #include <wchar.h>
@@ -22,6 +22,7 @@ struct scene {
 	int ranks[128];           /* of each letter among those of its class */
 	const struct levels *levels; /* those that are shown; NULL: none are */
 	struct drop_range range;     /* of these; where none are, of 0 alone */
+	struct light light;
 };
 
 /* The editor is drawn (editor_draw); the scene holds until it changes. */
@@ -36,9 +37,12 @@ struct paint scene_ground(const struct scene *scene, char letter);
 bool scene_is_hatched(const struct scene *scene, char letter);
 /* Whether it has one that no entry before it has. */
 bool scene_has_shade(const struct scene *scene, char letter);
-/* Whether ground is in shades of how deep it lies rather than in those of what it is: while levels
- * are shown that are not all alike, in 256 colours. */
+/* Whether ground is in shades of how deep it lies, or of what sun it has, rather than in those of
+ * what it is: in 256 colours, while levels are shown that are not all alike, or the sun is. */
 bool scene_is_shaded(const struct scene *scene);
+bool scene_is_lit(const struct scene *scene);
+/* The sign of what sun the middle of cells has; '\0': there is none to show. */
+char scene_light(const struct scene *scene, struct rectangle cells);
 /* How deep the middle of cells lies, 0..COLOUR_DEPTHS - 1, where levels are shown. */
 int scene_depth(const struct scene *scene, struct rectangle cells);
 /* Of cells of which this letter is the commonest: in the shade of either. */

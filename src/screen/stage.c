@@ -7,6 +7,7 @@
 #include "screen/panel.h"
 #include "screen/patience.h"
 #include "screen/plan.h"
+#include "screen/plan_light.h"
 #include "screen/ruler.h"
 #include "screen/status.h"
 #include "screen/terminal.h"
@@ -14,8 +15,9 @@
 struct layout stage_layout(const struct stage *stage)
 {
 	const struct editor *editor = &stage->editor;
-	struct wanted wanted = { editor->panel,
-		view_columns_of_all(&editor->view, &editor->plot->ground), stage->here_rows };
+	const struct wanted wanted = { editor->panel,
+		view_columns_of_all(&editor->view, &editor->plot->ground), stage->here_rows,
+		light_of(editor).is_asked };
 
 	return layout_of(LINES, COLS, &wanted);
 }
@@ -60,6 +62,7 @@ static void draw_state(const struct stage *stage, const struct layout *layout, e
 	status_draw(editor, layout, state);
 	ruler_draw(editor, layout);
 	plan_draw(editor, layout);
+	plan_light_draw_scale(editor, &layout->scale);
 	panel_draw(editor, layout, &stage->here);
 }
 
@@ -106,19 +109,25 @@ static void point_mouse(struct stage *stage)
 	stage->is_pointing = editor->is_pointing;
 }
 
+/* All that is shown. */
+static bool shown_refresh(struct editor *editor)
+{
+	return editor_refresh(editor) && editor_refresh_light(editor);
+}
+
 /* Counts what is not counted; false where patience ended first. Where it is known to, the plan is
  * not kept waiting. */
-static bool count(struct stage *stage, enum until until)
+static bool count(struct stage *stage, enum until until, bool (*counts)(struct editor *editor))
 {
 	struct patience patience;
 	bool is_done;
 
-	if (editor_is_counted(&stage->editor))
+	if (editor_is_counted(&stage->editor) && editor_has_light(&stage->editor))
 		return true;
 	if (stage->is_slow && until == UNTIL_SOON)
 		return false;
 	patience_begin(&patience, &stage->keys, until);
-	is_done = editor_refresh(&stage->editor);
+	is_done = counts(&stage->editor);
 	patience_end();
 	if (is_done || patience_was_long(&patience))
 		stage->is_slow = patience_was_long(&patience);
@@ -151,7 +160,7 @@ void stage_show(struct stage *stage, const struct front *front)
 	stage->front = front;
 	if (keys_are_waiting(&stage->keys))
 		return;
-	count(stage, UNTIL_SOON);
+	count(stage, UNTIL_SOON, shown_refresh);
 	editor_draw(&stage->editor);
 	text_clear(&stage->here);
 	here_words(&stage->editor, &stage->here);
@@ -203,7 +212,10 @@ static bool count_on(struct stage *stage)
 	struct patience patience;
 	bool is_done, had_second, had_sun;
 
-	if (!editor_is_counted(editor) && count(stage, UNTIL_KEY))
+	if (!editor_is_counted(editor) && count(stage, UNTIL_KEY, editor_refresh))
+		stage_show(stage, stage->front);
+	if (editor_is_counted(editor) && !editor_has_light(editor) &&
+	    count(stage, UNTIL_KEY, editor_refresh_light))
 		stage_show(stage, stage->front);
 	had_second = editor->pages.pages[(editor->page + 1) % pages_count()].is_made;
 	had_sun = pages_sun(&editor->pages) != NULL;

@@ -58,6 +58,7 @@ START_TEST(what_cannot_be_drawn_is_refused_in_its_field)
 		{ "Paper: letter; Scale: 1:10", "Not so: the plan is too large for Letter" },
 		{ "Paper: b5", "Paper" }, { "Sheet: 0", "Sheet" },
 		{ "With levels: perhaps", "levels" },
+		{ "With the sun: yes", "Not so: hours of sun need the latitude" },
 		{ "Turned: round", "Turned" }, { "File: ", "File: needed here" },
 	};
 	struct desk *b = sit();

@@ -53,7 +53,7 @@ START_TEST(drops_are_entered_one_after_the_other_each_a_step_of_its_own)
 	ck_assert_int_eq(levels(b)->step, 5 * NM_PER_FOOT);
 	drops_are(b, "1 2.5 3; 0.5 13 0");
 	desk_says(b, "6 drops, from 0 in to 13 in below the string; 1 of them 0.");
-	ck_assert(b->editor.shows_levels);
+	ck_assert_int_eq(b->editor.layer, LAYER_LEVELS);
 	plot_check(b->editor.plot);
 	desk_press(b, PRESS_BACKSPACE);
 	desk_says(b, "Taken back: Measure levels");
@@ -168,10 +168,10 @@ START_TEST(levels_are_shown_and_hidden_where_there_are_any)
 	desk_says(b, "No levels are measured yet: pick Measure levels from !.");
 	measure(b);
 	desk_do(b, ACT_SHOW_LEVELS);
-	ck_assert(!b->editor.shows_levels);
+	ck_assert_int_eq(b->editor.layer, LAYER_NONE);
 	desk_answer(b, ROWS { "Show levels: off", NULL });
 	desk_type(b, "!");
-	ck_assert(b->editor.shows_levels);
+	ck_assert_int_eq(b->editor.layer, LAYER_LEVELS);
 	desk_says(b, "from 0 in to 13 in below the string");
 	desk_free(b);
 }

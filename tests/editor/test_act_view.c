@@ -14,7 +14,7 @@
 /* As the screen does before it draws. */
 static void look(struct desk *b)
 {
-	const struct wanted wanted = { b->editor.panel, 80, 0 };
+	const struct wanted wanted = { b->editor.panel, 80, 0, false };
 	struct layout layout = layout_of(24, 80, &wanted);
 	struct mirror mirror = mirror_of(b->editor.plot);
 

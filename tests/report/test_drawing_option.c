@@ -36,6 +36,8 @@ START_TEST(each_option_is_taken)
 	};
 
 	check(ARGUMENTS("drawing", plot, rows[_i][0], rows[_i][1]), 0, rows[_i][2], "");
+	check(ARGUMENTS("drawing", "tests/plots/sun.plot", "--with", "sun,levels"), 0,
+		"full sun: 6 and more h of sun a day", "");
 }
 END_TEST
 
@@ -63,6 +65,8 @@ START_TEST(what_is_not_understood_is_said)
 		{ "--sheet", "2", "the drawing has 1 sheet, so there is no sheet 2" },
 		{ "--with", "levels,snags", "there is no \"snags\" to be drawn besides" },
 		{ "--with", "levels,", "there is no \"\" to be drawn besides" },
+		{ "--with", "grass", "it takes levels, strings, sun, or some of them with commas" },
+		{ "--with", "sun", "hours of sun need the latitude" },
 		{ "--scale", "1:12", "the plan is too large for Tabloid landscape at 1:12" },
 		{ "--only", "front", "--only is not understood" },
 		{ "--json", "--plain", "--json is not understood" },

@@ -92,6 +92,8 @@ START_TEST(what_is_written_can_be_read_on_every_ground)
 		}
 	for (int depth = 0; depth < COLOUR_DEPTHS; depth++)
 		check_fine(colour_depth(depth));
+	for (int light = 0; light < COLOUR_LIGHTS; light++)
+		check_fine(colour_light(light));
 	check_fine(colour_cursor(COLOUR_FINE));
 	check_basic(colour_cursor(COLOUR_BASIC));
 	check_fine(colour_outline(COLOUR_FINE));
@@ -221,6 +223,31 @@ START_TEST(depths_are_of_one_hue_two_to_a_shade_and_the_deeper_the_darker_for_al
 }
 END_TEST
 
+START_TEST(the_less_sun_the_darker_for_all_kinds_of_colour_vision)
+{
+	static const double well_apart = 15; /* ours */
+
+	for (int light = 1; light < COLOUR_LIGHTS; light++)
+		for (int vision = 0; vision < VISIONS; vision++)
+			ck_assert_double_gt(
+				lab_of(fine_colour(colour_light(light - 1).ground), vision).l -
+				lab_of(fine_colour(colour_light(light).ground), vision).l,
+				well_apart);
+}
+END_TEST
+
+START_TEST(cursor_outline_and_fence_are_like_no_light)
+{
+	for (int light = 0; light < COLOUR_LIGHTS; light++) {
+		int ground = colour_light(light).ground;
+
+		ck_assert_double_gt(apart(colour_cursor(COLOUR_FINE).ground, ground), 20);
+		ck_assert_double_gt(apart(colour_outline(COLOUR_FINE).ground, ground), 20);
+		ck_assert_double_gt(apart(colour_fence(COLOUR_FINE), ground), 14);
+	}
+}
+END_TEST
+
 START_TEST(cursor_and_outline_are_like_no_depth)
 {
 	int cursor = colour_cursor(COLOUR_FINE).ground;
@@ -281,6 +308,8 @@ Suite *test_suite(void)
 	tcase_add_test(colours, shades_of_a_class_differ_in_lightness);
 	tcase_add_test(colours,
 		depths_are_of_one_hue_two_to_a_shade_and_the_deeper_the_darker_for_all);
+	tcase_add_test(colours, the_less_sun_the_darker_for_all_kinds_of_colour_vision);
+	tcase_add_test(colours, cursor_outline_and_fence_are_like_no_light);
 	tcase_add_test(colours, cursor_and_outline_are_like_no_depth);
 	tcase_add_test(colours, cursor_outline_and_fence_are_like_no_ground);
 	tcase_add_test(colours,

@@ -13,7 +13,7 @@ static void check_area(struct area a, int row, int column, int rows, int columns
 
 static struct layout layout_for(int rows, int columns, enum panel_width panel, int plan, int here)
 {
-	const struct wanted wanted = { panel, plan, here };
+	const struct wanted wanted = { panel, plan, here, false };
 
 	return layout_of(rows, columns, &wanted);
 }
@@ -35,6 +35,19 @@ START_TEST(on_24_by_80_the_plan_has_24_by_20_cells)
 	check_area(l.message, 22, 0, 1, 80);
 	check_area(l.keys, 23, 0, 1, 80);
 	ck_assert_int_eq(l.second.columns, 0);
+}
+END_TEST
+
+START_TEST(the_scale_of_the_sun_takes_a_row_above_the_message_where_it_is_wanted)
+{
+	struct layout l = layout_of(24, 80, &(struct wanted){ PANEL_NORMAL, 80, 0, true });
+
+	check_area(l.plan, 2, 5, 19, 48);
+	check_area(l.here, 17, 54, 4, 26);
+	check_area(l.form, 1, 34, 20, 46);
+	check_area(l.scale, 21, 0, 1, 80);
+	check_area(l.message, 22, 0, 1, 80);
+	ck_assert_int_eq(layout_for(24, 80, PANEL_NORMAL, 80, 0).scale.rows, 0);
 }
 END_TEST
 
@@ -163,6 +176,8 @@ Suite *test_suite(void)
 	TCase *areas = suite_case(suite, "areas");
 
 	tcase_add_test(areas, on_24_by_80_the_plan_has_24_by_20_cells);
+	tcase_add_test(areas,
+		the_scale_of_the_sun_takes_a_row_above_the_message_where_it_is_wanted);
 	tcase_add_test(areas, what_is_here_has_the_rows_that_its_words_take_and_the_page_the_rest);
 	tcase_add_test(areas, a_larger_screen_gives_its_room_to_the_plan);
 	tcase_add_test(areas, the_panel_takes_what_the_plan_does_not_need);

@@ -24,7 +24,7 @@ static struct desk *sit(void)
 
 static void point_at(struct desk *b, enum point_kind kind, int row, int column)
 {
-	const struct wanted wanted = { b->editor.panel, 80, 0 };
+	const struct wanted wanted = { b->editor.panel, 80, 0, false };
 	struct layout layout = layout_of(24, 80, &wanted);
 	struct mirror mirror = mirror_of(b->editor.plot);
 	struct point point = { kind, row, column };

@@ -203,7 +203,7 @@ static struct desk *sit_on_slope(const nm drops[4])
 	levels_init(levels, 3 * NM_PER_FOOT, 2, 2);
 	memcpy(levels->drops, drops, 4 * sizeof *drops);
 	editor_stroke(&b->editor);
-	b->editor.shows_levels = true;
+	b->editor.layer = LAYER_LEVELS;
 	b->editor.cursor = (struct place){ 0, 1 };
 	return b;
 }
@@ -225,7 +225,7 @@ START_TEST(while_levels_are_shown_ground_has_the_shade_of_its_depth)
 	}
 	ck_assert_int_eq(scene_depth(&scene, (struct rectangle){ 0, 0, 2, 1 }), 4);
 	ck_assert_int_eq(scene_paint(&scene, 0, 1).ground, colour_cursor(COLOUR_FINE).ground);
-	b->editor.shows_levels = false;
+	b->editor.layer = LAYER_NONE;
 	scene = scene_of(&b->editor);
 	scene.level = COLOUR_FINE;
 	ck_assert(!scene_is_shaded(&scene));

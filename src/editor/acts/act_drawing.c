@@ -4,10 +4,11 @@
 #include "editor/acts/shared.h"
 #include "editor/cards/card_ask.h"
 #include "report/svg/svg.h"
+#include "takeoff/sun/sun_hours.h"
 
 #include <stdlib.h>
 
-enum { FILE_NAME, PAPER, TURN, SCALE, PLAIN, LEVELS, STRINGS, SHEET, DRAWING_FIELDS };
+enum { FILE_NAME, PAPER, TURN, SCALE, PLAIN, LEVELS, STRINGS, SUN, SHEET, DRAWING_FIELDS };
 
 static const struct value_rule paper_rule = { .kind = VALUE_CHOICE, .words = paper_words };
 static const struct value_rule turn_rule = { .kind = VALUE_CHOICE, .words = paper_turn_words };
@@ -26,6 +27,8 @@ static const struct field_spec fields[DRAWING_FIELDS] = {
 		.unset = "no" },
 	[STRINGS] = { .label = "With strings",
 		.meaning = "Strings and points of the set-out instead of sides of beds.",
+		.unset = "no" },
+	[SUN] = { .label = "With the sun", .meaning = "Hours of sun instead of kinds of ground.",
 		.unset = "no" },
 	[SHEET] = { .label = "Sheet", .meaning = "Sections of walls go on behind the first.",
 		.rule = &sheet_rule, .unset = "1" },
@@ -79,7 +82,7 @@ static bool scale_field_read(const struct card *card, int *scale, struct fault *
 
 static bool asked_read(const struct card *card, struct svg_asked *asked, struct fault *fault)
 {
-	int is_plain, has_levels, has_strings;
+	int is_plain, has_levels, has_strings, has_sun;
 
 	*asked = SVG_AS_FITS;
 	if (!number_read(card, PAPER, AS_FITS, &asked->paper, fault) ||
@@ -88,11 +91,13 @@ static bool asked_read(const struct card *card, struct svg_asked *asked, struct 
 	    !number_read(card, PLAIN, CHOICE_NO, &is_plain, fault) ||
 	    !number_read(card, LEVELS, CHOICE_NO, &has_levels, fault) ||
 	    !number_read(card, STRINGS, CHOICE_NO, &has_strings, fault) ||
+	    !number_read(card, SUN, CHOICE_NO, &has_sun, fault) ||
 	    !number_read(card, SHEET, 1, &asked->sheet, fault))
 		return false;
 	asked->is_plain = is_plain == CHOICE_YES;
 	asked->with = (has_levels == CHOICE_YES ? (unsigned)DRAW_LEVELS : 0u) |
-		(has_strings == CHOICE_YES ? (unsigned)DRAW_STRINGS : 0u);
+		(has_strings == CHOICE_YES ? (unsigned)DRAW_STRINGS : 0u) |
+		(has_sun == CHOICE_YES ? (unsigned)DRAW_SUN : 0u);
 	return true;
 }
 
@@ -101,8 +106,9 @@ static bool is_drawable(const struct drawing *drawing, struct fault *fault)
 {
 	const struct editor *editor = drawing->editor;
 	struct text why = TEXT_EMPTY;
+	bool has_sun = !(drawing->asked.with & DRAW_SUN) || sun_has_site(&editor->takeoff);
 	bool is_good = svg_fits(editor->plot, &editor->takeoff, &drawing->asked, &why) ||
-		fault_set(fault, SCALE, "Not so: %s.", why.bytes);
+		fault_set(fault, has_sun ? SCALE : SUN, "Not so: %s.", why.bytes);
 
 	text_fini(&why);
 	return is_good;

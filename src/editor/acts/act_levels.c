@@ -74,7 +74,7 @@ static void act_levels(struct editor *editor)
 		editor_stroke(editor);
 	else
 		point = point_near(editor);
-	editor->shows_levels = true;
+	editor->layer = LAYER_LEVELS;
 	editor->is_trailing = editor->is_pegged = false;
 	editor_drop_mark(editor);
 	points_measure(editor, point);
@@ -97,8 +97,8 @@ static void act_show_levels(struct editor *editor)
 			acts_get(ACT_LEVELS)->name, acts_key(ACT_ALL));
 		return;
 	}
-	editor->shows_levels = !editor->shows_levels;
-	if (editor->shows_levels)
+	editor->layer = editor->layer == LAYER_LEVELS ? LAYER_NONE : LAYER_LEVELS;
+	if (editor->layer == LAYER_LEVELS)
 		say_measured(editor);
 	else
 		editor_say(editor, "The plan shows no levels now.");
@@ -106,7 +106,7 @@ static void act_show_levels(struct editor *editor)
 
 static const char *is_shown(const struct editor *editor)
 {
-	return editor->shows_levels ? "on" : "off";
+	return editor->layer == LAYER_LEVELS ? "on" : "off";
 }
 
 static const struct act acts[] = {

@@ -3,18 +3,6 @@
 #include "report/words/sun_words.h"
 #include "takeoff/sun/sun_hours.h"
 
-static bool count(struct sun_hours *sun, struct arena *arena, const struct takeoff *takeoff)
-{
-	struct date days[SUN_USUAL_DAYS];
-
-	sun_usual_days(sun_latitude(takeoff), days);
-	sun_begin(sun, arena, takeoff, days, SUN_USUAL_DAYS);
-	while (sun->counted < sun->day_count)
-		if (!sun_count(sun))
-			return false;
-	return sun_finish(sun);
-}
-
 static void classes(struct page_maker *maker, const struct sun_hours *sun)
 {
 	const struct report *report = &maker->report;
@@ -37,7 +25,7 @@ void page_sun(struct page_maker *maker, const struct takeoff *takeoff)
 			"has a field for it.");
 		return;
 	}
-	if (count(&sun, &arena, takeoff)) {
+	if (sun_count_usual(&sun, &arena, takeoff)) {
 		page_note_line(maker, sun.latitude < 0 ?
 			"In the mean of a day, 21 September to 21 March, under a clear sky." :
 			"In the mean of a day, 21 March to 21 September, under a clear sky.");
@@ -45,7 +33,7 @@ void page_sun(struct page_maker *maker, const struct takeoff *takeoff)
 		if (untold)
 			page_note_line(maker, untold);
 		page_rows(maker, &sun_region_table, sun.regions, sun.region_count);
-		maker->page->sun = sun_minutes(&sun, &maker->page->arena);
+		maker->page->sun = sun_usual_steps(&sun, &maker->page->arena);
 	}
 	arena_clear(&arena);
 }

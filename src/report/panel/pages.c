@@ -381,14 +381,18 @@ bool pages_make(struct pages *pages, int page, const struct takeoff *takeoff,
 	return new->is_made;
 }
 
+int pages_of_sun(void)
+{
+	int page = 0;
+
+	while (table[page].build != page_sun)
+		page++;
+	return page;
+}
+
 const uint16_t *pages_sun(const struct pages *pages)
 {
-	const uint16_t *sun = NULL;
-
-	for (int i = 0; i < BY_HAND; i++)
-		if (table[i].build == page_sun && pages->pages[i].is_made)
-			sun = pages->pages[i].sun;
-	return sun;
+	return pages->pages[pages_of_sun()].sun;
 }
 
 void pages_fini(struct pages *pages)

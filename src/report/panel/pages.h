@@ -23,7 +23,7 @@ struct page {
 	struct arena arena;
 	struct line *lines;
 	size_t count, capacity;
-	const uint16_t *sun; /* of the page of the sun: minutes by cell (takeoff/sun/sun_hours.h) */
+	const uint16_t *sun; /* of the page of the sun: steps by cell (sun_usual_steps) */
 	bool is_made;
 };
 
@@ -53,8 +53,10 @@ bool pages_make(struct pages *pages, int page, const struct takeoff *takeoff,
 	const struct plot *plot, const struct saved *saved);
 /* The plot's file is another now: drops the pages that are compared with it. */
 void pages_drop_saved(struct pages *pages);
-/* Minutes of sun by cell, as long as the page of the sun is there; NULL: it is not, or the plot has
- * no latitude. */
+/* The number of the page of the sun. */
+int pages_of_sun(void);
+/* Steps of sun by cell (sun_usual_steps), as long as the page of the sun is there; NULL: it is not,
+ * or the plot has no latitude. */
 const uint16_t *pages_sun(const struct pages *pages);
 void pages_fini(struct pages *pages);
 /* How many pages there are, at most PAGES_MOST, and their names. */

@@ -1,6 +1,7 @@
 #include "report/svg/around.h"
 #include "base/number.h"
 #include "base/stop.h"
+#include "report/svg/beyond.h"
 #include "report/svg/type.h"
 
 #include <stdlib.h>
@@ -74,7 +75,8 @@ static void name_obstacles(struct sheet *sheet, const struct obstacles *things, 
 	for (size_t i = 0; i < things->count && !stop_asked(); i++) {
 		const struct obstacle *thing = &things->items[i];
 
-		name_thing(sheet, thing->radius == 0 ? say(report, "%s: %s", what, thing->name) :
+		name_thing(sheet, thing->radius == 0 ? say(report, "%s: %s", what,
+			beyond_thing(report, thing)) :
 			say(report, "%s: %s, radius %s", what, thing->name,
 			plain_length(report, thing->radius)), obstacle_box(sheet, thing));
 		arena_clear(report->words);
@@ -242,6 +244,8 @@ void around_draw(struct sheet *sheet)
 {
 	const struct surroundings *around = &sheet->report.plot->details.around;
 
+	if (around->shades.count > 0)
+		draw_obstacles(sheet, &around->shades, PEN_SHADE);
 	draw_obstacles(sheet, &around->kept, PEN_KEEP);
 	for (size_t i = 0; i < around->services.count && !stop_asked(); i++)
 		draw_service(sheet, &around->services.items[i]);
@@ -257,6 +261,8 @@ void around_write_names(struct sheet *sheet)
 	name_services(sheet, &around->services);
 	name_obstacles(sheet, &around->kept, "keep");
 	name_obstacles(sheet, &around->houses, "house");
+	if (around->shades.count > 0)
+		name_obstacles(sheet, &around->shades, "shade");
 	name_ties(sheet, &around->ties);
 	if (!around->has_drop)
 		return;

@@ -2,6 +2,7 @@
 #include "base/number.h"
 #include "base/stop.h"
 #include "report/svg/hatch.h"
+#include "report/svg/sunlight.h"
 #include "survey/outline.h"
 #include "takeoff/walls/wall.h"
 
@@ -92,7 +93,11 @@ static void draw_region(struct sheet *sheet, int index)
 		add_outline(out, &outline);
 		sink_add(out, "\"/>\n");
 	}
-	sink_print(out, "<path id=\"%s\" fill=\"url(#on-%c)\" d=\"", name, region->entry->letter);
+	if (sunlight_spares(sheet->asked, region->entry->class))
+		sink_print(out, "<path id=\"%s\" fill=\"url(#on-%c)\" d=\"", name,
+			region->entry->letter);
+	else
+		sink_print(out, "<path id=\"%s\" fill=\"none\" d=\"", name);
 	add_outline(out, &outline);
 	sink_add(out, "\"/>\n");
 	arena_clear(&arena);
@@ -163,6 +168,8 @@ void ground_draw(struct sheet *sheet)
 
 	draw_regions(sheet, false);
 	draw_regions(sheet, true);
+	if (sheet->asked->with & DRAW_SUN)
+		sunlight_draw(sheet);
 	open_group(sheet, "walls", NM_PER_MM / 5);
 	ink_open(sheet->report.out, "fill=\"%s\"", sheet->asked->is_plain ? "#ffffff" : "#d9d4cb");
 	for (int i = 0; i < walls->count && !stop_asked(); i++)

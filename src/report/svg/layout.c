@@ -2,7 +2,7 @@
 #include "base/number.h"
 #include "report/words/words.h"
 
-const char *const svg_with_words[] = { "levels", "strings", NULL };
+const char *const svg_with_words[] = { "levels", "strings", "sun", NULL };
 
 static const nm MARGIN = 10 * NM_PER_MM, TITLE_HIGH = 24 * NM_PER_MM, APART = 4 * NM_PER_MM;
 static const nm ROUND_PLAN = 12 * NM_PER_MM; /* for dimensions and offsets */

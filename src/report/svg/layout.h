@@ -11,9 +11,9 @@
 #include "report/words/report.h"
 
 /* What is drawn besides, where it is asked for: drops as measured; strings and points of the
- * set-out. */
-enum { DRAW_LEVELS = 1, DRAW_STRINGS = 2 };
-/* "levels", "strings", NULL at the end, by bit. */
+ * set-out; hours of sun. */
+enum { DRAW_LEVELS = 1, DRAW_STRINGS = 2, DRAW_SUN = 4 };
+/* "levels", "strings", "sun", NULL at the end, by bit. */
 extern const char *const svg_with_words[];
 
 /* What is asked of a drawing. */

@@ -4,6 +4,7 @@
 #include "report/svg/section.h"
 #include "report/svg/signs.h"
 #include "report/svg/type.h"
+#include "report/words/sun_words.h"
 
 static const nm WIDE = COLUMN_WIDTH * NM_PER_MM, BELOW = NM_PER_MM;
 static const nm BAR_MOST = 52 * NM_PER_MM, BAR_HIGH = 3 * NM_PER_MM / 2;
@@ -160,6 +161,9 @@ static void add_scale(struct remark_list *list, const struct report *report)
 			scale_ways[scale_north(north->as.number)]))->draw = draw_north;
 	else
 		add_paragraph(list, "Where north is the plot does not say.");
+	if (sun_has_site(report->takeoff))
+		add_paragraph(list, say(report, "Latitude %s.", sun_latitude_words(report,
+			sun_latitude(report->takeoff))));
 }
 
 /* ---- What has no room ------------------------------------------------------------------------ */

@@ -32,6 +32,7 @@ static const char *const pens[PENS][2] = {
 	[PEN_DRAIN] = { LINE(BLACK, "0.5"), LINE("#1b7837", "0.6") },
 	[PEN_OTHER] = { LINE(BLACK, "0.5"), LINE("#6a3d9a", "0.6") },
 	[PEN_HOUSE] = { FILLED("#cccccc", BLACK, "0.6"), FILLED("#d9c7bd", BLACK, "0.6") },
+	[PEN_SHADE] = { DASHED(BLACK, "0.4", "0.5,0.9"), DASHED("#00602b", "0.5", "0.5,0.9") },
 	[PEN_KEEP] = { DASHED(BLACK, "0.4", "2,0.8,0.4,0.8"),
 		DASHED("#00602b", "0.5", "2,0.8,0.4,0.8") },
 	[PEN_DROP] = { FILLED(BLACK, WHITE, "0.2"), FILLED("#7a1fa2", WHITE, "0.2") },

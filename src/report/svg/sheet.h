@@ -29,8 +29,8 @@ struct sheet {
 /* Lines of one kind: attributes of a group, by whether it is plain. */
 enum pen { PEN_FRAME, PEN_THIN, PEN_FENCE, PEN_GATE, PEN_POST,
 	PEN_WATER, PEN_GAS, PEN_POWER, PEN_TELECOM, PEN_DRAIN, PEN_OTHER,
-	PEN_HOUSE, PEN_KEEP, PEN_DROP, PEN_TIE, PEN_LEVEL, PEN_STRING, PEN_EARTH, PEN_SOIL,
-	PEN_MULCH, PEN_STONE, PEN_SOLID, PEN_WORDS };
+	PEN_HOUSE, PEN_SHADE, PEN_KEEP, PEN_DROP, PEN_TIE, PEN_LEVEL, PEN_STRING, PEN_EARTH,
+	PEN_SOIL, PEN_MULCH, PEN_STONE, PEN_SOLID, PEN_WORDS };
 enum { PENS = PEN_WORDS + 1 };
 void sheet_pen(const struct sheet *sheet, enum pen pen);
 /* What ends a pen's group. */

@@ -2,8 +2,12 @@
 #include "base/stop.h"
 #include "report/drawing/finished.h"
 #include "report/svg/around.h"
+#include "report/svg/beyond.h"
 #include "report/svg/hatch.h"
+#include "report/svg/sunlight.h"
 #include "report/svg/survey_marks.h"
+#include "report/words/figures.h"
+#include "report/words/sun_words.h"
 #include "survey/surface.h"
 
 #include <stdlib.h>
@@ -75,7 +79,7 @@ static void draw_ground(struct sheet *sheet, struct at at, const struct remark *
 		ink_box(out, sign_box(at));
 		ink_close(out);
 	}
-	if (entry)
+	if (entry && sunlight_spares(sheet->asked, entry->class))
 		ink_open(out, "fill=\"url(#as-%c)\" stroke=\"#000000\" stroke-width=\"0.2\"",
 			entry->letter);
 	else
@@ -187,6 +191,12 @@ static void draw_level(struct sheet *sheet, struct at at, const struct remark *r
 	draw_words(sheet, at, remark);
 }
 
+static void draw_sunlight(struct sheet *sheet, struct at at, const struct remark *remark)
+{
+	sunlight_sign(sheet, sign_box(at), remark->index);
+	draw_words(sheet, at, remark);
+}
+
 typedef void sign_draw(struct sheet *sheet, struct at at, const struct remark *remark);
 
 /* pen: of a line, a box or a point. */
@@ -245,6 +255,9 @@ static void add_around(struct remark_list *list, const struct report *report)
 	add_services(list, report);
 	if (around->houses.count > 0)
 		add_sign(list, draw_box, PEN_HOUSE, "house");
+	if (around->shades.count > 0)
+		add_sign(list, draw_box, PEN_SHADE, "what casts shade besides: trees, hedges");
+	beyond_add(list, report);
 	if (around->kept.count > 0)
 		add_sign(list, draw_line, PEN_KEEP, "ground that is kept: no digging within");
 	if (around->has_drop)
@@ -265,6 +278,19 @@ static void add_levels(struct remark_list *list, const struct report *report)
 		remark_add(list, 0, WIDE, untied(report, finished))->draw = remark_words;
 }
 
+static void add_sunlight(struct remark_list *list, const struct report *report)
+{
+	for (enum sun_class class = SUN_FULL; class <= SUN_SHADE; class++) {
+		struct remark *remark = remark_add(list, SIGN_HIGH, WIDE - TO_WORDS, say(report,
+			"%s: %s h of sun a day", word_label(&sun_class_words[class]),
+			sun_class_hours(report, class)));
+
+		remark->draw = draw_sunlight;
+		remark->index = (int)class;
+	}
+	remark_add(list, 0, WIDE, sunlight_words(report))->draw = remark_words;
+}
+
 void signs_add(struct remark_list *list, const struct report *report, const struct svg_asked *asked)
 {
 	if (report->takeoff->walls.count > 0)
@@ -274,6 +300,8 @@ void signs_add(struct remark_list *list, const struct report *report, const stru
 	add_around(list, report);
 	if (asked->with & DRAW_LEVELS)
 		add_levels(list, report);
+	if (asked->with & DRAW_SUN)
+		add_sunlight(list, report);
 	if (asked->with & DRAW_STRINGS)
 		add_sign(list, draw_line, PEN_STRING, "string of the set-out with its offset; "
 			"points have their numbers");

@@ -7,9 +7,11 @@
 #include "report/svg/hatch.h"
 #include "report/svg/names.h"
 #include "report/svg/remarks.h"
+#include "report/svg/sunlight.h"
 #include "report/svg/survey_marks.h"
 #include "report/svg/title_block.h"
 #include "report/words/first_line.h"
+#include "report/words/sun_words.h"
 
 #include <stdlib.h>
 
@@ -47,6 +49,8 @@ static void begin(const struct sheet *sheet)
 	ink_escaped(out, title->set ? title->as.text : sheet->report.file);
 	sink_add(out, "</title>\n<defs>\n");
 	hatch_define(sheet);
+	if (sheet->asked->with & DRAW_SUN)
+		sunlight_define(sheet);
 	sink_add(out, "<clipPath id=\"field\">\n");
 	ink_box(out, layout->field);
 	sink_add(out, "</clipPath>\n</defs>\n");
@@ -119,6 +123,10 @@ static bool prepare(struct drawn *drawn, const struct plot *plot, const struct t
 	const struct svg_asked *asked, struct text *why)
 {
 	*drawn = (struct drawn){ .arena = ARENA_EMPTY, .words = ARENA_EMPTY };
+	if ((asked->with & DRAW_SUN) && !sun_has_site(takeoff)) {
+		text_add(why, sun_missing_words());
+		return false;
+	}
 	drawn->report = (struct report){ .words = &drawn->words, .plot = plot, .takeoff = takeoff,
 		.units = plot_units(plot), .wording = WORDING_TEXT };
 	remarks_make(&drawn->remarks, &drawn->arena, &drawn->report, asked);

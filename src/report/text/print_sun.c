@@ -34,18 +34,6 @@ static void print_days(const struct report *report, const struct sun_hours *sun)
 	hand_table_print(&table, report->out);
 }
 
-/* "6 and more", "4 to 6", "under 2". */
-static const char *bounds_words(const struct report *report, enum sun_class class)
-{
-	const char *from = sun_bound_words(report, class);
-
-	if (class == SUN_FULL)
-		return say(report, "%s and more", from);
-	if (class == SUN_SHADE)
-		return say(report, "under %s", sun_bound_words(report, SUN_PART_SHADE));
-	return say(report, "%s to %s", from, sun_bound_words(report, class - 1));
-}
-
 static void print_classes(const struct report *report, const struct sun_hours *sun)
 {
 	static const struct table_column columns[] = {
@@ -55,7 +43,8 @@ static void print_classes(const struct report *report, const struct sun_hours *s
 	struct hand_table table = hand_table(columns, 4, 0);
 
 	for (enum sun_class class = SUN_FULL; class <= SUN_SHADE; class++)
-		TABLE_ROW(&table, word_label(&sun_class_words[class]), bounds_words(report, class),
+		TABLE_ROW(&table, word_label(&sun_class_words[class]),
+			sun_class_hours(report, class),
 			plain_count(report, sun->class_cells[class]), plain_area(report,
 			survey_area(sun->class_cells[class], sun->scene.cell)));
 	print_blank(report);
@@ -67,12 +56,7 @@ static void print_classes(const struct report *report, const struct sun_hours *s
 
 static char sign_of(const struct sun_hours *sun, struct place cell)
 {
-	int hours;
-
-	if (!sun_has_cell(sun, cell))
-		return '#';
-	hours = (int)sun_mean(sun, cell);
-	return (char)(hours > 9 ? '+' : '0' + hours);
+	return sun_has_cell(sun, cell) ? sun_sign(sun_mean(sun, cell)) : '#';
 }
 
 /* Columns left..end-1 of the plan. */

@@ -28,6 +28,22 @@ const char *sun_bound_words(const struct report *report, enum sun_class class)
 	return number_words(report, sun_class_from(report->takeoff, class));
 }
 
+const char *sun_class_hours(const struct report *report, enum sun_class class)
+{
+	const char *from = sun_bound_words(report, class);
+
+	if (class == SUN_FULL)
+		return say(report, "%s and more", from);
+	if (class == SUN_SHADE)
+		return say(report, "under %s", sun_bound_words(report, SUN_PART_SHADE));
+	return say(report, "%s to %s", from, sun_bound_words(report, class - 1));
+}
+
+char sun_sign(double hours)
+{
+	return (char)(hours >= 10 ? '+' : '0' + (int)hours);
+}
+
 const char *sun_latitude_words(const struct report *report, double latitude)
 {
 	return say(report, "%s%s", number_words(report, fabs(latitude)),
@@ -89,8 +105,7 @@ const char *sun_dials_words(const struct report *report)
 
 int sun_dial_hours(double latitude)
 {
-	struct date longest = { 2026, latitude < 0 ? 12 : 6, 21 };
-	struct sun_day day = sun_day_of(latitude, longest);
+	struct sun_day day = sun_day_of(latitude, sun_longest_day(latitude));
 
 	return (int)(sun_times(&day, 0).set - 12);
 }

@@ -11,6 +11,10 @@ const char *sun_time_words(const struct report *report, double hours);
 const char *sun_hours_words(const struct report *report, double hours);
 /* "6": from how many hours on a place is of a class. */
 const char *sun_bound_words(const struct report *report, enum sun_class class);
+/* "6 and more", "4 to 6", "under 2": the hours of a class. */
+const char *sun_class_hours(const struct report *report, enum sun_class class);
+/* A sign for hours of a day: a digit, rounded down, and + from 10 on. */
+char sun_sign(double hours);
 /* "51.5 north", "0". */
 const char *sun_latitude_words(const struct report *report, double latitude);
 /* A sentence on houses that cast no shade since their height is not told; NULL: there is none. */

@@ -5,7 +5,8 @@
 #include <string.h>
 
 /* The days stand for any year: from one to another the sun differs by less than half a degree. */
-enum { USUAL_YEAR = 2026, USUAL_DAY = 21, MARCH = 3, SEPTEMBER = 9 };
+enum { USUAL_YEAR = 2026, USUAL_DAY = 21, MARCH = 3, JUNE = 6, SEPTEMBER = 9,
+	DECEMBER = 12 };
 enum { STEPS_A_DAY = 24 * SUN_STEPS_AN_HOUR, NO_ROW = -1 };
 
 bool sun_has_site(const struct takeoff *takeoff)
@@ -28,6 +29,11 @@ void sun_usual_days(double latitude, struct date days[SUN_USUAL_DAYS])
 		days[i] = (struct date){ USUAL_YEAR + (month > MONTHS),
 			month > MONTHS ? month - MONTHS : month, USUAL_DAY };
 	}
+}
+
+struct date sun_longest_day(double latitude)
+{
+	return (struct date){ USUAL_YEAR, latitude < 0 ? DECEMBER : JUNE, USUAL_DAY };
 }
 
 static void regions_begin(struct sun_hours *sun, struct arena *arena)
@@ -157,6 +163,18 @@ bool sun_finish(struct sun_hours *sun)
 	return !stop_asked();
 }
 
+bool sun_count_usual(struct sun_hours *out, struct arena *arena, const struct takeoff *takeoff)
+{
+	struct date days[SUN_USUAL_DAYS];
+
+	sun_usual_days(sun_latitude(takeoff), days);
+	sun_begin(out, arena, takeoff, days, SUN_USUAL_DAYS);
+	while (out->counted < out->day_count)
+		if (!sun_count(out))
+			return false;
+	return sun_finish(out);
+}
+
 /* ---- Cells and classes ----------------------------------------------------------------------- */
 
 static size_t index_of(const struct sun_hours *sun, struct place cell)
@@ -169,22 +187,31 @@ bool sun_has_cell(const struct sun_hours *sun, struct place cell)
 	return sun->scene.levels[index_of(sun, cell)] != SHADE_NO_LEVEL;
 }
 
-double sun_mean(const struct sun_hours *sun, struct place cell)
+static double mean_of(uint32_t steps, int days)
 {
-	return sun->steps[index_of(sun, cell)] / ((double)sun->counted * SUN_STEPS_AN_HOUR);
+	return steps / ((double)days * SUN_STEPS_AN_HOUR);
 }
 
-const uint16_t *sun_minutes(const struct sun_hours *sun, struct arena *arena)
+double sun_mean(const struct sun_hours *sun, struct place cell)
+{
+	return mean_of(sun->steps[index_of(sun, cell)], sun->counted);
+}
+
+const uint16_t *sun_usual_steps(const struct sun_hours *sun, struct arena *arena)
 {
 	size_t columns = (size_t)sun->scene.columns, rows = (size_t)sun->scene.rows;
-	uint16_t *minutes = arena_new(arena, columns * rows, sizeof *minutes);
+	uint16_t *steps = arena_new(arena, columns * rows, sizeof *steps);
 
 	for (size_t y = 0; y < rows && !stop_asked(); y++)
 		for (size_t i = y * columns; i < (y + 1) * columns; i++)
-			minutes[i] = sun->scene.levels[i] == SHADE_NO_LEVEL ? SUN_NO_MINUTES :
-				(uint16_t)(sun->steps[i] * (60 / SUN_STEPS_AN_HOUR) /
-				(unsigned int)sun->counted);
-	return minutes;
+			steps[i] = sun->scene.levels[i] == SHADE_NO_LEVEL ? SUN_NO_STEPS :
+				(uint16_t)sun->steps[i];
+	return steps;
+}
+
+double sun_usual_mean(int steps)
+{
+	return mean_of((uint32_t)steps, SUN_USUAL_DAYS);
 }
 
 double sun_class_from(const struct takeoff *takeoff, enum sun_class class)

@@ -60,6 +60,9 @@ double sun_latitude(const struct takeoff *takeoff);
 /* The days that are usually asked for. */
 void sun_usual_days(double latitude, struct date days[SUN_USUAL_DAYS]);
 
+/* The day on which the sun is up longest. */
+struct date sun_longest_day(double latitude);
+
 /* Makes ready for days, 1 to SUN_DAYS_MOST; none is counted yet. There is a latitude. All lives in
  * the arena and points to the takeoff. */
 void sun_begin(struct sun_hours *out, struct arena *arena, const struct takeoff *takeoff,
@@ -69,9 +72,14 @@ bool sun_count(struct sun_hours *sun);
 /* Means and classes, after the last day. False where it was stopped. */
 bool sun_finish(struct sun_hours *sun);
 
-/* By cell, the mean of its days in minutes, SUN_NO_MINUTES where it has no figure; in the arena. */
-enum { SUN_NO_MINUTES = 0xFFFF };
-const uint16_t *sun_minutes(const struct sun_hours *sun, struct arena *arena);
+/* All of that for the usual days. */
+bool sun_count_usual(struct sun_hours *out, struct arena *arena, const struct takeoff *takeoff);
+
+/* To be kept of the usual days: by cell the steps with sun of all of them, SUN_NO_STEPS where it
+ * has no figure; in the arena. And the mean of a day that comes of them, in hours: as sun_mean. */
+enum { SUN_NO_STEPS = 0xFFFF };
+const uint16_t *sun_usual_steps(const struct sun_hours *sun, struct arena *arena);
+double sun_usual_mean(int steps);
 
 /* Whether a cell has a figure; the mean of its days, in hours; its class. */
 bool sun_has_cell(const struct sun_hours *sun, struct place cell);
