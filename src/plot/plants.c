@@ -88,6 +88,11 @@ void plants_remove(struct plants *plants, size_t index)
 	memmove(plant, plant + 1, (--plants->count - index) * sizeof *plant);
 }
 
+bool plant_takes_letter(char letter)
+{
+	return letter >= 'a' && letter <= 'z';
+}
+
 struct plant *plants_find(const struct plants *plants, char letter)
 {
 	for (size_t i = 0; i < plants->count; i++)

@@ -40,6 +40,8 @@ bool plants_equal(const struct plants *a, const struct plants *b);
 /* Appends a kind that stands nowhere, taking over name; its attributes are unset. */
 struct plant *plants_add(struct plants *plants, char letter, char *name);
 void plants_remove(struct plants *plants, size_t index);
+/* True for a letter that a plant may have. */
+bool plant_takes_letter(char letter);
 /* NULL where no plant has the letter. */
 struct plant *plants_find(const struct plants *plants, char letter);
 
