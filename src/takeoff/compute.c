@@ -3,6 +3,7 @@
 #include "prices/in_force.h"
 #include "takeoff/fence/fence_holes.h"
 #include "takeoff/ground/slender.h"
+#include "takeoff/planting/planting_snags.h"
 #include "takeoff/walks/walks.h"
 
 #include <string.h>
@@ -79,6 +80,7 @@ static void ground_compute(struct takeoff *t, const struct basis *basis)
 	edging_compute(&t->edging, basis);
 	fixtures_count(&t->fixtures, basis);
 	planting_find(&t->planting, basis);
+	planting_snags_add(basis, &t->planting, &t->fills);
 	planting_end(&t->planting);
 }
 

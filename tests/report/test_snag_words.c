@@ -333,8 +333,10 @@ static const struct {
 	{ SNAG_PLANT_WALL, 0, UNITS_IMPERIAL, { 0, FEET(8, 0), FEET(1, 0), FEET(6, 0) },
 		"Rose grows 8 ft tall over 1 ft of soil within walls, over 6 ft: it may not stand "
 		"in wind." },
-	{ SNAG_PLANT_SOIL, 0, UNITS_IMPERIAL, { 0, FEET(1, 6), FEET(1, 0) },
-		"Rose needs 1 ft 6 in of soil; here are 1 ft." },
+	{ SNAG_PLANT_SOIL, PLANT_SOIL_RAISED, UNITS_IMPERIAL, { 0, FEET(1, 6), FEET(1, 0) },
+		"Rose needs 1 ft 6 in of soil; within these walls are 1 ft." },
+	{ SNAG_PLANT_SOIL, PLANT_SOIL_LEVEL, UNITS_IMPERIAL, { 0, FEET(1, 6), FEET(0, 8) },
+		"Rose needs 1 ft 6 in of soil; here 8 in are dug over." },
 	{ SNAG_PLANT_SUN, 0, UNITS_IMPERIAL, { 0, 5 * 60 + 27, 6 * 60 },
 		"Rose has 5.5 hours of sun a day here, and needs 6.0." },
 	{ SNAG_PLANT_REACH, 0, UNITS_IMPERIAL, { 1, FEET(2, 0) },

@@ -403,6 +403,7 @@ Suite *test_suite(void)
 {
 	Suite *suite = suite_create("planting");
 	TCase *counts = suite_case(suite, "counts"), *laws = suite_case(suite, "laws");
+	TCase *many = suite_case(suite, "many");
 
 	tcase_add_checked_fixture(counts, NULL, teardown);
 	tcase_add_loop_test(counts, small_beds_hold_what_tables_and_worked_examples_say, 0,
@@ -417,8 +418,10 @@ Suite *test_suite(void)
 	tcase_add_test(counts, so_many_are_bought_as_stand_and_a_few_to_spare_whole);
 	tcase_add_test(counts, a_drift_of_a_cell_is_in_the_bed_that_holds_it_alone);
 	tcase_add_test(counts, a_plot_without_plants_has_no_figure_of_them);
-	tcase_add_test(counts, there_are_as_many_as_one_likes_up_to_a_limit);
 	tcase_add_test(counts, a_drift_in_no_bed_or_without_room_is_a_snag);
+	tcase_add_checked_fixture(many, NULL, teardown);
+	tcase_set_timeout(many, 60);
+	tcase_add_test(many, there_are_as_many_as_one_likes_up_to_a_limit);
 	tcase_add_checked_fixture(laws, NULL, teardown);
 	tcase_add_loop_test(laws, no_two_plants_are_closer_than_their_spacing, 0,
 		runner_count(60, 1000));

@@ -276,8 +276,10 @@ static const struct kind {
 	{ SNAG_PLANT_WALL, 0, "{0@} grows {1} tall over {2} of soil within walls, over {3}: it may "
 		"not stand in wind.",
 		BY_DRAWING_OR(BED_COURSES, BED_FREEBOARD) },
-	{ SNAG_PLANT_SOIL, 0, "{0@} needs {1} of soil; here are {2}.",
-		BY_DRAWING_OR(BED_COURSES, BED_PREPARE) },
+	{ SNAG_PLANT_SOIL, PLANT_SOIL_RAISED, "{0@} needs {1} of soil; within these walls are {2}.",
+		BY_DRAWING_OR(BED_COURSES, BED_FREEBOARD) },
+	{ SNAG_PLANT_SOIL, PLANT_SOIL_LEVEL, "{0@} needs {1} of soil; here {2} are dug over.",
+		BY_DRAWING_OR(BED_PREPARE) },
 	{ SNAG_PLANT_SUN, 0, "{0@} has {1h} hours of sun a day here, and needs {2h}.",
 		BY_DRAWING_OR(PLANT_SUN) },
 	{ SNAG_PLANT_REACH, 0, "{0@} stands farther than {1} from every side one can stand at.",

@@ -48,7 +48,8 @@ enum snag_code {
 	                     be */
 	SNAG_PLANT_FRONT, /* the plant, its height, the one behind it, the height of that */
 	SNAG_PLANT_WALL,  /* the plant, its height, the depth of the soil, the most height there */
-	SNAG_PLANT_SOIL,  /* the plant, the soil it needs, the soil there is */
+	SNAG_PLANT_SOIL,  /* the plant, the soil it needs, the soil there is; `kind`: enum
+	                     plant_soil */
 	SNAG_PLANT_SUN,   /* the plant, minutes of sun it has, minutes it needs */
 	SNAG_PLANT_REACH, /* the plant, the reach of an arm */
 	SNAG_DRIFT_EMPTY, /* the plant; `kind`: enum drift_none */
@@ -90,6 +91,8 @@ enum drop_cut_off { DROP_REGION, DROP_WHOLLY };
 
 /* A specimen on ground that nothing is planted in: a path, a fixture or a house; in a wall. */
 enum plant_place { PLANT_ON_PATH, PLANT_ON_FIXTURE, PLANT_IN_HOUSE, PLANT_IN_WALL };
+/* Of which bed the soil is. */
+enum plant_soil { PLANT_SOIL_RAISED, PLANT_SOIL_LEVEL };
 /* Why nothing stands in a drift: it is in no bed; none of it has room. */
 enum drift_none { DRIFT_NO_BED, DRIFT_NO_ROOM };
 
