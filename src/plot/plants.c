@@ -40,7 +40,7 @@ struct plants plants_copy(const struct plants *plants)
 	return copy;
 }
 
-static bool drift_equal(const struct drift *a, const struct drift *b)
+bool drift_equal(const struct drift *a, const struct drift *b)
 {
 	return a->letter == b->letter && place_equal(a->at, b->at) && a->band == b->band;
 }

@@ -49,6 +49,7 @@ struct plant *plants_find(const struct plants *plants, char letter);
 size_t plant_specimen(const struct plant *plant, struct place at);
 void plant_add_specimen(struct plant *plant, struct place at);
 void plant_remove_specimen(struct plant *plant, size_t index);
+bool drift_equal(const struct drift *a, const struct drift *b);
 void plant_add_drift(struct plant *plant, struct drift drift);
 void plant_remove_drift(struct plant *plant, size_t index);
 

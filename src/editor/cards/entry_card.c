@@ -22,11 +22,11 @@ static bool letter_check(const struct card *card, int field, const struct value 
 	struct text left = TEXT_EMPTY;
 
 	if (class_takes_letter(entering->class, letter) &&
-		(letter == entering->letter || legend_index(details, letter) < 0))
+		(letter == entering->letter || legend_is_free(details, letter)))
 		return true;
 	for (int c = '!'; c <= '~'; c++)
 		if (class_takes_letter(entering->class, (char)c) &&
-		    legend_index(details, (char)c) < 0)
+		    legend_is_free(details, (char)c))
 			text_print(&left, " %c", c);
 	if (class_takes_letter(entering->class, letter))
 		fault_set(fault, field, "Letter: %c is taken; free are%s", letter,
