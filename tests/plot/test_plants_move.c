@@ -277,7 +277,7 @@ START_TEST(specimens_that_matched_do_so_with_a_strip)
 }
 END_TEST
 
-/* A specimen in the middle of the axis may have no cell of its own there: such plots are left out. */
+/* What stands on the axis may have no cell of its own there: such plots are left out. */
 static bool has_one_on_axis(const struct plot *plot)
 {
 	struct mirror mirror = mirror_of(plot);

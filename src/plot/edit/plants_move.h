@@ -30,7 +30,8 @@ struct plants_change {
 	struct ground *before;       /* drifts that go stay with their bed on that ground, as
 	                              * drifts_move has it; NULL: they go */
 };
-/* What comes is there then; what is there already stays as it is. Returns how many came and went. */
+/* What comes is there then; what is there already stays as it is. Returns how many came and how
+ * many went. */
 int64_t plants_replace(struct plot *plot, const struct plants_change *change);
 /* Folds: what is on the side of a cell that has one is laid with its images over the others, where
  * those have any. */

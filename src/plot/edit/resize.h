@@ -26,9 +26,9 @@ struct around_loss {
 };
 struct around_loss resize_around_loss(const struct plot *plot, const struct margins *margins);
 /* Grows or crops; new ground is open. Fences move with the ground, and are cut where it is;
- * names and drifts too, and stay in their region while any of it is left, and specimens; so does what is around, as
- * surroundings_move has it, and levels are measured anew from the datum. A set mirror axis moves
- * too; one that would leave the plan is unset. resize_fits must hold. */
+ * names and drifts too, and stay in their region while any of it is left, and specimens; so does
+ * what is around, as surroundings_move has it, and levels are measured anew from the datum. A set
+ * mirror axis moves too; one that would leave the plan is unset. resize_fits must hold. */
 void resize_plot(struct plot *plot, const struct margins *margins);
 
 #endif

@@ -319,7 +319,7 @@ struct specimen_way {
 	const struct strip *strip;
 };
 
-/* Before the axis, on it or after it: less than 0, 0, more than 0; before it where there is none. */
+/* Before the axis, on it or after it: less than 0, 0, more than 0; without one: before. */
 static int side_of(const struct specimen_way *way, int cell)
 {
 	bool is_level = way->strip->is_level;
@@ -328,9 +328,9 @@ static int side_of(const struct specimen_way *way, int cell)
 		2 * cell + 1 - mirror_axis(&way->mirror, is_level) : -1;
 }
 
-/* Columns that are put in where it stands come before it, on the other side of the axis after it: so
- * images stay images, and none goes where they are taken out again. Those on the axis come between
- * the two sides. */
+/* Columns that are put in where it stands come before it, on the other side of the axis after it:
+ * so images stay images, and none goes where they are taken out again. Those on the axis come
+ * between the two sides. */
 static bool specimen_way(const void *how, struct place *at)
 {
 	const struct specimen_way *way = how;
