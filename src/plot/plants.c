@@ -101,6 +101,21 @@ struct plant *plants_find(const struct plants *plants, char letter)
 	return NULL;
 }
 
+nm plant_spacing(const struct plant *plant, enum units units)
+{
+	const struct value *spacing = block_value(&plant->block, PLANT_SPACING);
+
+	return spacing->set ? spacing->as.length :
+		attribute_preset(PLANT_SPACING, units)->as.length;
+}
+
+nm plant_spread(const struct plant *plant, enum units units)
+{
+	const struct value *spread = block_value(&plant->block, PLANT_SPREAD);
+
+	return spread->set ? spread->as.length : plant_spacing(plant, units);
+}
+
 size_t plant_specimen(const struct plant *plant, struct place at)
 {
 	size_t i = 0;
