@@ -7,6 +7,7 @@
 #include "screen/plan_levels.h"
 #include "screen/plan_light.h"
 #include "screen/plan_names.h"
+#include "screen/plan_plants.h"
 
 enum { DOT_EVERY = 5 };
 
@@ -228,10 +229,13 @@ static void draw_cells(const struct scene *scene, const struct area *plan, struc
 			else
 				draw_near(scene, plan, to, cell);
 		}
-	/* Names and figures would run into each other. */
-	if (scene->levels)
+	/* Names, plants and figures would run into each other. */
+	if (scene->levels) {
 		plan_levels_draw_points(scene, plan, blocks);
-	else if (scene->level == COLOUR_FINE || !light_is_there(&scene->light))
+		return;
+	}
+	plan_plants_draw(scene, plan, blocks);
+	if (scene->level == COLOUR_FINE || !light_is_there(&scene->light))
 		plan_names_draw(scene, plan, blocks);
 }
 

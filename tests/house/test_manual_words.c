@@ -12,6 +12,7 @@ static const char *const headings[BLOCK_KINDS] = {
 	[BLOCK_BED] = "\n.Ss bed\n",   [BLOCK_PATH] = "\n.Ss path\n",
 	[BLOCK_LAWN] = "\n.Ss lawn\n", [BLOCK_FIXTURE] = "\n.Ss fixture\n",
 	[BLOCK_FENCE] = "\n.Ss fence\n", [BLOCK_SERVICE] = "\n.Ss service\n",
+	[BLOCK_PLANT] = "\n.Ss plant\n",
 	[BLOCK_RATES] = "\n.Ss rate\n",
 };
 

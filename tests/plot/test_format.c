@@ -17,8 +17,8 @@
 #define HEAD "parterre-plot 1\nunits imperial\ncell 1 ft\n"
 #define LEGEND HEAD "bed b \"Bed\"\n"
 #define LEGEND_APART HEAD "\nbed b \"Bed\"\n" /* as it is written */
-#define LATER_EXPECTED "fence, service, levels, finish, fall, house, shade, name, tie, keep, " \
-	"drop, rate, extra or the end of the file"
+#define LATER_EXPECTED "fence, service, plant, levels, finish, fall, house, shade, name, tie, " \
+	"keep, drop, rate, extra or the end of the file"
 #define GROUND "ground 2 x 1\n  ..\n"
 
 #define EIGHT_DROPS "1 in, 1 in, 1 in, 1 in, 1 in, 1 in, 1 in, 1 in, "
@@ -108,6 +108,15 @@ static const char *const canonical[] = {
 	"  owner private\n  trench 5 in\n  below 0 in\n"
 	"  line 0,0 0,3\nservice telecom \"T\" existing\n"
 	"service drain \"Gully\" to-lay\nservice other \"O\" existing\n  depth 0 in\n"
+	"name 0,0 \"A\"\n",
+	/* plants, two in one cell, a drift of a cell that is no bed, one with nothing but a name */
+	LEGEND_APART "bed t \"Tub\"\npath p \"Path\"\n\nground 3 x 2\n  bb.\n  tp.\n\n"
+	"service gas \"Gas\" existing\n"
+	"plant r \"Shrub \\\"rose\\\"\"\n  note \"Ours\"\n  spacing 3 ft\n  spread 4 ft\n"
+	"  height 5 ft\n  pattern square\n  sun part-shade\n  soil 16 in\n  pot 8 in\n"
+	"  plant-from october\n  plant-until march\n  price 12.5\n  at 2,1\n  at 0,0\n"
+	"  drift b front\n  drift t whole\n  drift 2,0 back\n  drift 0,0 middle\n"
+	"plant a \"Thyme\"\n  at 0,0\n  at 1,0\nplant z \"Sedge\"\n"
 	"name 0,0 \"A\"\n",
 	/* levels of a step that does not divide the plan, and all that is around */
 	"parterre-plot 1\nunits metric\ncell 500 mm\n\nground 5 x 2\n  .....\n  .....\n\n"
@@ -657,6 +666,51 @@ static const struct bad services[] = {
 	{ BYTES(SERVICE "drop 0,0\n  depth 1 ft\n"), 10, 3, "depth", "an indented line only" },
 };
 
+/* Two plants beside a bed and a path; what follows stands on line 11. */
+#define PLANTS HEAD "bed b \"Bed\"\npath p \"Path\"\nground 2 x 2\n  bp\n  ..\n" \
+	"plant r \"Rose\"\n  at 1,1\n"
+#define PLANT_EXPECTED "plant: spacing, spread, height, pattern, sun, soil, pot, plant-from, " \
+	"plant-until, price, at, drift or note"
+#define PLANT_CELL_EXPECTED "a cell X,Y from 0,0 to 1,1"
+#define DRIFT_EXPECTED "the letter of a bed in the legend, or a cell X,Y"
+#define BAND_EXPECTED "whole, front, middle or back"
+
+static const struct bad plants[] = {
+	{ BYTES(PLANTS "plant\n"), 11, 6, "the end of the line", "a lower-case letter" },
+	{ BYTES(PLANTS "plant R \"Rose\"\n"), 11, 7, "R", "a lower-case letter" },
+	{ BYTES(PLANTS "plant ro \"Rose\"\n"), 11, 7, "ro", "a lower-case letter" },
+	{ BYTES(PLANTS "plant \"Rose\"\n"), 11, 7, "\"Rose\"", "a lower-case letter" },
+	{ BYTES(PLANTS "plant p \"Pear\"\n"), 11, 7, "p",
+		"another letter: p is in the legend already" },
+	{ BYTES(PLANTS "plant r \"Reed\"\n"), 11, 7, "r", "another letter: r is a plant already" },
+	{ BYTES(PLANTS "plant a\n"), 11, 8, "the end of the line", "text in double quotes" },
+	{ BYTES(PLANTS "plant a \"\"\n"), 11, 9, "\"\"", "1 to 60 characters" },
+	{ BYTES(PLANTS "plant a \"Aster\" 2\n"), 11, 17, "2", "the end of the line" },
+	{ BYTES(PLANTS "  colour blue\n"), 11, 3, "colour", PLANT_EXPECTED },
+	{ BYTES(PLANTS "  spacing 33 ft\n"), 11, 11, "33", "1 in to 10000 mm" },
+	{ BYTES(PLANTS "  spacing 1 ft\n  spacing 1 ft\n"), 12, 3, "spacing",
+		"each keyword once" },
+	{ BYTES(PLANTS "  sun much\n"), 11, 7, "much", "full, part, part-shade or shade" },
+	{ BYTES(PLANTS "  at\n"), 11, 5, "the end of the line", PLANT_CELL_EXPECTED },
+	{ BYTES(PLANTS "  at 2,1\n"), 11, 6, "2,1", PLANT_CELL_EXPECTED },
+	{ BYTES(PLANTS "  at 1,2\n"), 11, 6, "1,2", PLANT_CELL_EXPECTED },
+	{ BYTES(PLANTS "  at 0,0 1,0\n"), 11, 10, "1", "the end of the line" },
+	{ BYTES(PLANTS "  at 0,0\n  at 1,1\n"), 12, 6, "1,1",
+		"another cell: this plant stands there already" },
+	{ BYTES(PLANTS "plant a \"A\"\n  at 1,1\n  at  1,1\n"), 13, 7, "1,1",
+		"another cell: this plant stands there already" },
+	{ BYTES(PLANTS "  drift\n"), 11, 8, "the end of the line", DRIFT_EXPECTED },
+	{ BYTES(PLANTS "  drift front\n"), 11, 9, "front", DRIFT_EXPECTED },
+	{ BYTES(PLANTS "  drift p front\n"), 11, 9, "p", DRIFT_EXPECTED },
+	{ BYTES(PLANTS "  drift x front\n"), 11, 9, "x", DRIFT_EXPECTED },
+	{ BYTES(PLANTS "  drift r front\n"), 11, 9, "r", DRIFT_EXPECTED },
+	{ BYTES(PLANTS "  drift 2,0 front\n"), 11, 9, "2,0", PLANT_CELL_EXPECTED },
+	{ BYTES(PLANTS "  drift b\n"), 11, 10, "the end of the line", BAND_EXPECTED },
+	{ BYTES(PLANTS "  drift b side\n"), 11, 11, "side", BAND_EXPECTED },
+	{ BYTES(PLANTS "  drift b front 2\n"), 11, 17, "2", "the end of the line" },
+	{ BYTES(PLANTS "drop 0,0\n  at 0,0\n"), 12, 3, "at", "an indented line only" },
+};
+
 static const struct bad obstacles[] = {
 	{ BYTES(YARD "house 2 ft\n"), 8, 7, "2", "text in double quotes" },
 	{ BYTES(YARD "house \"H\" 2\n"), 8, 11, "2", "a length with its unit, such as 2 in" },
@@ -717,7 +771,7 @@ static const struct bad obstacles[] = {
 	{ BYTES(YARD "drop 4,4\n"), 8, 6, "4,4", POINT_EXPECTED },
 	{ BYTES(YARD "drop 0,0 x\n"), 8, 10, "x", "the end of the line" },
 	{ BYTES(YARD "drop 0,0\ndrop 0,0\n"), 9, 1, "drop", "each keyword once" },
-	{ BYTES(YARD "plant r \"Rose\"\n"), 8, 1, "plant", LATER_EXPECTED },
+	{ BYTES(YARD "plants r\n"), 8, 1, "plants", LATER_EXPECTED },
 	/* legs of a fence that were read come before in the file, what is lacking does not */
 	{ BYTES(TOP "  run 2,0 3,0\nkeep \"K\"\ndrop 0,0\n"), 10, 11, "3,0", "a leg that lies" },
 	{ BYTES(YARD "keep \"K\"\n  at\nrubbish\n"), 9, 3, "at", "from X,Y to X,Y, or note" },
@@ -790,6 +844,7 @@ REFUSED(what_is_missing_is_named, missing)
 REFUSED(what_is_wrong_in_the_ground_is_refused, grounds)
 REFUSED(what_is_wrong_in_a_fence_is_refused, fences)
 REFUSED(what_is_wrong_in_a_service_is_refused, services)
+REFUSED(what_is_wrong_in_a_plant_is_refused, plants)
 REFUSED(what_is_wrong_with_houses_things_kept_ties_and_drop_is_refused, obstacles)
 REFUSED(what_is_wrong_with_levels_is_refused, levels)
 REFUSED(what_is_wrong_with_rates_and_extra_goods_is_refused, works)
@@ -1071,6 +1126,7 @@ static void add_refusing(TCase *refusing)
 	tcase_add_loop_test(refusing, what_is_wrong_in_the_ground_is_refused, 0, COUNT(grounds));
 	tcase_add_loop_test(refusing, what_is_wrong_in_a_fence_is_refused, 0, COUNT(fences));
 	tcase_add_loop_test(refusing, what_is_wrong_in_a_service_is_refused, 0, COUNT(services));
+	tcase_add_loop_test(refusing, what_is_wrong_in_a_plant_is_refused, 0, COUNT(plants));
 	tcase_add_loop_test(refusing,
 		what_is_wrong_with_houses_things_kept_ties_and_drop_is_refused, 0,
 		COUNT(obstacles));

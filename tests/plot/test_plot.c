@@ -342,6 +342,62 @@ static void change_tie_count(struct plot *plot)
 	ties_remove(&plot->details.around.ties, 0);
 }
 
+static struct plant *rose(struct plot *plot)
+{
+	return &plot->details.plants.items[0];
+}
+
+static void change_plant_letter(struct plot *plot)
+{
+	rose(plot)->letter = 'o';
+}
+
+static void change_plant_name(struct plot *plot)
+{
+	rose(plot)->name[0] = 'x';
+}
+
+static void change_plant_spacing(struct plot *plot)
+{
+	block_set(&rose(plot)->block, PLANT_SPACING,
+		(struct value){ .set = true, .as.length = NM_PER_FOOT });
+}
+
+static void change_specimen(struct plot *plot)
+{
+	rose(plot)->specimens[1].y++;
+}
+
+static void change_specimen_count(struct plot *plot)
+{
+	plant_remove_specimen(rose(plot), 0);
+}
+
+static void change_drift_letter(struct plot *plot)
+{
+	rose(plot)->drifts[0].letter = 0;
+}
+
+static void change_drift_at(struct plot *plot)
+{
+	rose(plot)->drifts[1].at.x++;
+}
+
+static void change_drift_band(struct plot *plot)
+{
+	rose(plot)->drifts[0].band = BAND_BACK;
+}
+
+static void change_drift_count(struct plot *plot)
+{
+	plant_remove_drift(rose(plot), 1);
+}
+
+static void change_plant_count(struct plot *plot)
+{
+	plants_remove(&plot->details.plants, 0);
+}
+
 static void (*const changes[])(struct plot *) = { change_cell, change_shape, change_head,
 	change_allow, change_attribute, change_name, change_letter, change_class, change_count,
 	change_rate, change_extra_count, change_extra_name, change_extra_amount,
@@ -352,7 +408,9 @@ static void (*const changes[])(struct plot *) = { change_cell, change_shape, cha
 	change_tie_at, change_tie_name, change_tie_length, change_drop, change_no_drop,
 	change_level, change_finish, change_service_depth, change_route_count,
 	change_service_count, change_kept_notes, change_house_count,
-	change_shade_count, change_tie_count };
+	change_shade_count, change_tie_count, change_plant_letter, change_plant_name,
+	change_plant_spacing, change_specimen, change_specimen_count, change_drift_letter,
+	change_drift_at, change_drift_band, change_drift_count, change_plant_count };
 
 static void with_surroundings(struct plot *plot)
 {
@@ -371,10 +429,21 @@ static void with_surroundings(struct plot *plot)
 	levels_init(&plot->details.levels, NM_PER_M, 2, 2);
 }
 
+static void with_rose(struct plot *plot)
+{
+	struct plant *plant = plants_add(&plot->details.plants, 'r', memory_string("Rose"));
+
+	plant_add_specimen(plant, (struct place){ 0, 0 });
+	plant_add_specimen(plant, (struct place){ 1, 0 });
+	plant_add_drift(plant, (struct drift){ .letter = 'b', .band = BAND_FRONT });
+	plant_add_drift(plant, (struct drift){ .at = { 1, 0 }, .band = BAND_WHOLE });
+}
+
 static void with_extra(struct plot *plot)
 {
 	plot_from_rows(plot, court);
 	with_surroundings(plot);
+	with_rose(plot);
 	details_add_extra(&plot->details, memory_string("String"),
 		(struct amount){ 100 * MILLION, AMOUNT_GOODS_FT });
 }
@@ -462,9 +531,33 @@ static void damage_extra(struct plot *plot)
 		(struct amount){ MILLION, AMOUNT_LB });
 }
 
+static void damage_plant(struct plot *plot)
+{
+	plants_add(&plot->details.plants, 'b', memory_string("Broom"));
+}
+
+static void damage_specimen(struct plot *plot)
+{
+	with_rose(plot);
+	plant_add_specimen(rose(plot), (struct place){ 1, 0 });
+}
+
+static void damage_specimen_place(struct plot *plot)
+{
+	with_rose(plot);
+	plant_add_specimen(rose(plot), (struct place){ plot->ground.columns, 0 });
+}
+
+static void damage_drift(struct plot *plot)
+{
+	with_rose(plot);
+	rose(plot)->drifts[0].letter = 'p';
+}
+
 static void (*const damages[])(struct plot *) = { damage_letter, damage_twice, damage_class,
 	damage_block, damage_name, damage_side, damage_required, damage_range, damage_axis,
-	damage_note, damage_rate, damage_rates, damage_extra };
+	damage_note, damage_rate, damage_rates, damage_extra, damage_plant, damage_specimen,
+	damage_specimen_place, damage_drift };
 
 START_TEST(a_plot_that_cannot_be_is_noticed)
 {

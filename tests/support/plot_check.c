@@ -151,6 +151,34 @@ static void service_check(const struct plot *plot, const struct service *service
 	}
 }
 
+static void plants_check(const struct plot *plot)
+{
+	for (size_t i = 0; i < plot->details.plants.count; i++) {
+		struct plant *plant = &plot->details.plants.items[i];
+
+		assert(plant->block.kind == BLOCK_PLANT);
+		assert(plant_takes_letter(plant->letter) && !plot_entry(plot, plant->letter));
+		assert(plants_find(&plot->details.plants, plant->letter) == plant);
+		text_check(plant->name, NAME_MOST, plot_units(plot));
+		block_check(&plant->block, plot_units(plot));
+		for (size_t j = 0; j < plant->specimen_count; j++) {
+			struct place at = plant->specimens[j];
+
+			assert(ground_holds(&plot->ground, at.x, at.y));
+			assert(plant_specimen(plant, at) == j);
+			(void)at;
+		}
+		for (size_t j = 0; j < plant->drift_count; j++) {
+			const struct drift *drift = &plant->drifts[j];
+
+			assert(drift->band <= BAND_BACK);
+			assert(drift->letter ? plot_class_of(plot, drift->letter) == CLASS_BED :
+				ground_holds(&plot->ground, drift->at.x, drift->at.y));
+			(void)drift;
+		}
+	}
+}
+
 static void obstacles_check(const struct plot *plot, const struct obstacles *obstacles)
 {
 	for (size_t i = 0; i < obstacles->count; i++) {
@@ -240,6 +268,7 @@ void plot_check(const struct plot *plot)
 	legend_check(plot);
 	for (size_t i = 0; i < plot->details.fence_count; i++)
 		fence_check(plot, &plot->details.fences[i]);
+	plants_check(plot);
 	around_check(plot);
 	names_check(plot);
 	work_check(plot);

@@ -34,6 +34,10 @@ static bool fail_keyword(const struct scan *s, size_t start, enum block_kind kin
 	}
 	if (kind == BLOCK_SERVICE)
 		text_add_listed(&words, "line", false);
+	if (kind == BLOCK_PLANT) {
+		text_add_listed(&words, "at", false);
+		text_add_listed(&words, "drift", false);
+	}
 	if (kind == BLOCK_HEAD) {
 		text_add_listed(&words, block_keyword(BLOCK_ALLOW), false);
 		for (enum plot_class class = CLASS_BED; class <= CLASS_FIXTURE; class++)

@@ -2,6 +2,7 @@
 #include "plot/format/read_around.h"
 #include "plot/format/read_block.h"
 #include "plot/format/read_levels.h"
+#include "plot/format/read_plant.h"
 
 #include <stdlib.h>
 
@@ -13,6 +14,7 @@ struct later_reader later_reader_of(struct plot *plot)
 void later_reader_fini(struct later_reader *r)
 {
 	fence_reader_fini(&r->fence_reader);
+	cell_set_fini(&r->taken);
 }
 
 /* ---- Lines that are not indented ------------------------------------------------------------- */
@@ -64,10 +66,11 @@ static const struct {
 	const char *keyword;
 	bool (*read)(struct later_reader *r, struct scan *s, struct diag *d);
 } lines[] = {
-	{ "fence", read_fence }, { "service", read_service }, { "levels", read_levels },
-	{ "finish", read_finish }, { "fall", read_fall }, { "house", read_house },
-	{ "shade", read_shade }, { "name", read_name }, { "tie", read_tie }, { "keep", read_keep },
-	{ "drop", read_drop }, { "rate", read_rate }, { "extra", read_extra },
+	{ "fence", read_fence }, { "service", read_service }, { "plant", read_plant },
+	{ "levels", read_levels }, { "finish", read_finish }, { "fall", read_fall },
+	{ "house", read_house }, { "shade", read_shade }, { "name", read_name },
+	{ "tie", read_tie }, { "keep", read_keep }, { "drop", read_drop }, { "rate", read_rate },
+	{ "extra", read_extra },
 };
 enum { LINES = sizeof lines / sizeof *lines };
 
@@ -89,6 +92,7 @@ static bool close(struct later_reader *r, bool is_whole, struct diag *d)
 
 	r->fence = NULL;
 	r->service = NULL;
+	r->plant = NULL;
 	r->obstacle = NULL;
 	r->levels = NULL;
 	return !fence || fence_reader_end(&r->fence_reader, fence, is_whole, d);
@@ -155,6 +159,8 @@ bool later_reader_indented(struct later_reader *r, struct scan *s, struct diag *
 		return read_fence_line(r, s, d);
 	if (r->service)
 		return read_service_line(r, s, d);
+	if (r->plant)
+		return read_plant_line(r, s, d);
 	if (r->obstacle)
 		return read_obstacle_line(r, s, d);
 	if (r->levels)

@@ -2,15 +2,18 @@
 #ifndef PLOT_FORMAT_READ_LATER_H
 #define PLOT_FORMAT_READ_LATER_H
 
+#include "plot/cell_set.h"
 #include "plot/format/read_fence.h"
 
-/* Begins with later_reader_of, ends with later_reader_fini. One of fence, service, obstacle and
- * levels at most is not NULL: that whose indented lines may follow. */
+/* Begins with later_reader_of, ends with later_reader_fini. One of fence, service, plant,
+ * obstacle and levels at most is not NULL: that whose indented lines may follow. */
 struct later_reader {
 	struct plot *plot; /* its head and ground are there */
 	struct fence *fence;
 	struct fence_reader fence_reader;
 	struct service *service;
+	struct plant *plant;
+	struct cell_set taken; /* by the plant */
 	struct obstacle *obstacle;
 	bool is_placed;    /* the obstacle has said where it is */
 	struct levels *levels;

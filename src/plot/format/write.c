@@ -82,6 +82,25 @@ static void write_service(const struct service *service, struct text *out, enum 
 		write_route("line", &service->routes.items[i], out);
 }
 
+static void write_plant(const struct plant *plant, struct text *out, enum units units)
+{
+	text_print(out, "%s %c ", block_keyword(BLOCK_PLANT), plant->letter);
+	text_add_quoted(out, plant->name);
+	text_add(out, "\n");
+	write_block(&plant->block, out, units);
+	for (size_t i = 0; i < plant->specimen_count; i++)
+		text_print(out, "  at %d,%d\n", plant->specimens[i].x, plant->specimens[i].y);
+	for (size_t i = 0; i < plant->drift_count; i++) {
+		const struct drift *drift = &plant->drifts[i];
+
+		if (drift->letter)
+			text_print(out, "  drift %c", drift->letter);
+		else
+			text_print(out, "  drift %d,%d", drift->at.x, drift->at.y);
+		text_print(out, " %s\n", band_words[drift->band]);
+	}
+}
+
 static void write_levels(const struct levels *levels, struct text *out, enum units units)
 {
 	if (!levels->step)
@@ -187,6 +206,8 @@ static void write_later(const struct details *details, struct text *out, enum un
 		write_fence(&details->fences[i], out, units);
 	for (size_t i = 0; i < around->services.count; i++)
 		write_service(&around->services.items[i], out, units);
+	for (size_t i = 0; i < details->plants.count; i++)
+		write_plant(&details->plants.items[i], out, units);
 	write_levels(&details->levels, out, units);
 	write_finish(&details->finish, out, units);
 	write_obstacles("house", &around->houses, out, units);

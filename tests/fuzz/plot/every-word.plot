@@ -82,6 +82,25 @@ service power "Lamp" existing
 service telecom "Wire" existing
 service drain "Gully" existing
 service other "Sleeve" to-lay
+plant r "Rose"
+  note "In a plant."
+  spacing 900 mm
+  spread 4 ft
+  height 5 ft
+  pattern square
+  sun part-shade
+  soil 400 mm
+  pot 8 in
+  plant-from october
+  plant-until march
+  price 12.5
+  at 0,0
+  at 3,2
+  drift b front
+  drift 1,0 whole
+plant t "Thyme"
+  drift e middle
+  drift 3,2 back
 levels 1 m
   0 mm, 10 mm, 1 in
   5 mm, 10 mm, 1 1/2 in
