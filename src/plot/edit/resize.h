@@ -18,11 +18,11 @@ struct fence_loss {
 	int64_t sides, gates;
 };
 struct fence_loss resize_fence_loss(const struct plot *plot, const struct margins *margins);
-/* What of all that is around would: sides of cells of services, circles, ties, the drop, the level
- * of the finished ground. */
+/* What of all that is around would: sides of cells of services, circles, ties, the drop, the tap,
+ * the level of the finished ground. */
 struct around_loss {
 	int64_t service_sides, circles, ties;
-	bool has_drop, has_level;
+	bool has_drop, has_tap, has_level;
 };
 struct around_loss resize_around_loss(const struct plot *plot, const struct margins *margins);
 /* Grows or crops; new ground is open. Fences move with the ground, and are cut where it is;

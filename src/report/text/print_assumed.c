@@ -53,6 +53,9 @@ static bool matters(const struct report *report, const struct block *block, enum
 		return has_goods(&takeoff->items, a);
 	case SUBJECT_BULK:
 		return has_bulk(&takeoff->items);
+	case SUBJECT_SLEEVE:
+		return takeoff_has(takeoff, SUBJECT_SERVICE) ||
+			takeoff->watering.sleeve_length > 0;
 	case SUBJECT_HOUSE:
 		return report->plot->details.around.houses.count > 0;
 	default:
@@ -111,6 +114,7 @@ static const struct {
 	{ ALLOW_COMPACTION_FINES, FACT(BASE) | FACT(FINES), "more stone to buy" },
 	{ BED_EMBED, FACT(WALLS), "walls, dig" }, { BED_BASE, FACT(WALLS), "stone, dig" },
 	{ PATH_BASE, FACT(PATHS), "stone, dig" }, { LAWN_TOPSOIL, EARTH, "soil, dig" },
+	{ ALLOW_SUPPLY, FACT(WATER), "zones; time a bucket at the tap" },
 	{ FENCE_DEPTH, FACT(HOLES), "posts, concrete; local code" },
 };
 enum { MOST = sizeof most / sizeof *most };

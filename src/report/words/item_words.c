@@ -169,6 +169,7 @@ static const char *note_words(const struct report *report, const struct item *it
 	static const char *const fixed[] = {
 		[NOTE_SPOIL] = "loose, to haul away", [NOTE_BRACKET] = "2 to a rail of a panel",
 		[NOTE_HINGE] = "2 to a leaf", [NOTE_LATCH] = "1 to a gate",
+		[NOTE_LICENCE] = "which kind, and who fits it: local code",
 		[NOTE_BOLT] = "1 to a gate of two leaves",
 	};
 	const char *length = plain_length(report, note->lengths[0]);
@@ -194,6 +195,8 @@ static const char *note_words(const struct report *report, const struct item *it
 		return say(report, "%s roll%s of %s x %s", plain_count(report, note->count),
 			note->count == 1 ? "" : "s", length,
 			plain_length(report, note->lengths[1]));
+	case NOTE_STAKE:
+		return say(report, "every %s of drip tube and at its ends", length);
 	case NOTE_PIECE:
 		return say(report, "of %s, by the cut list", length);
 	case NOTE_PANEL:

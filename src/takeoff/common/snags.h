@@ -48,6 +48,11 @@ enum snag_code {
 	SNAG_DROP_CUT_OFF, /* `kind`: enum drop_cut_off */
 	SNAG_SERVICE_NEAR, /* how near is too near; `kind`: enum hand_kind */
 	SNAG_KEEP_DUG,    /* `kind`: enum hand_kind */
+	SNAG_WATER_FLOW,  /* ml an hour: what its drip lines take, the most of one zone */
+	/* `kind`: enum water_line; of one too long its length, the most; of one that takes too much
+	 * ml an hour: what it takes, the most */
+	SNAG_WATER_LINE,
+	SNAG_WATER_CUT_OFF, /* no figures */
 	/* millionths of a percent: how much it falls towards the house, or away from it; how much
 	 * it should fall away; within this distance. `kind`: enum fall_house */
 	SNAG_FALL_HOUSE,
@@ -76,6 +81,9 @@ enum hand_kind { HAND_GROUND, HAND_HOLE, HAND_TRENCH };
 enum path_cut_off { PATH_UNREACHED, PATH_TO_NOTHING, PATH_TO_NO_HOUSE };
 /* No barrow gets from the drop to the region; to anything. */
 enum drop_cut_off { DROP_REGION, DROP_WHOLLY };
+
+/* What is too much of a drip line. */
+enum water_line { WATER_LINE_LONG, WATER_LINE_THIRSTY };
 
 /* Which way ground near a house falls: towards it, or away but too little. */
 enum fall_house { FALL_TOWARDS, FALL_LITTLE };
