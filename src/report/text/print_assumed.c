@@ -53,6 +53,9 @@ static bool matters(const struct report *report, const struct block *block, enum
 		return has_goods(&takeoff->items, a);
 	case SUBJECT_BULK:
 		return has_bulk(&takeoff->items);
+	case SUBJECT_WATER:
+		return takeoff_has(takeoff, SUBJECT_WATER) && (block->kind != BLOCK_BED ||
+			a == BED_WATER || block_number(block, BED_WATER) == WATER_DRIP);
 	case SUBJECT_SLEEVE:
 		return takeoff_has(takeoff, SUBJECT_SERVICE) ||
 			takeoff->watering.sleeve_length > 0;
