@@ -7,6 +7,7 @@
 /* By definition. */
 #define KG_PER_POUND 0.45359237
 #define M3_PER_CUBIC_FOOT 0.028316846592
+#define M3_PER_GALLON 0.003785411784 /* U.S. liquid gallon: 231 cu in */
 
 double metres(nm length);
 /* Square metres. */

@@ -56,6 +56,23 @@ const char *scan_word(struct scan *s, size_t *length)
 	return s->text + start;
 }
 
+bool scan_take_words(struct scan *s, const char *words)
+{
+	struct scan ahead = *s;
+
+	while (*words) {
+		size_t length, wanted = strcspn(words, " ");
+		const char *word = scan_word(&ahead, &length);
+
+		if (length != wanted || memcmp(word, words, length) != 0)
+			return false;
+		words += wanted;
+		words += *words == ' ';
+	}
+	*s = ahead;
+	return true;
+}
+
 bool scan_word_is(const char *word, size_t length, const char *name)
 {
 	return strlen(name) == length && memcmp(word, name, length) == 0;

@@ -40,6 +40,9 @@ char scan_peek(const struct scan *s);
 bool scan_take(struct scan *s, char c);
 /* The word from here: up to a blank, a comma or the end. Takes it; may be empty. */
 const char *scan_word(struct scan *s, size_t *length);
+/* Takes the words, a blank between each and the next in `words`, any blanks in the line; false,
+ * nothing taken, where others come. */
+bool scan_take_words(struct scan *s, const char *words);
 /* True when the word of that length equals name. */
 bool scan_word_is(const char *word, size_t length, const char *name);
 

@@ -211,6 +211,32 @@ void show_weight(struct text *out, double weight, enum units units)
 	text_print(out, " %s", unit->word);
 }
 
+/* ---- Water ----------------------------------------------------------------------------------- */
+
+const char *show_water_unit(enum units units)
+{
+	return units == UNITS_METRIC ? "L" : "gal";
+}
+
+void show_water_bare(struct text *out, double water, enum units units)
+{
+	double number = units == UNITS_METRIC ? water * 1000 : water / M3_PER_GALLON;
+
+	show_decimal(out, number, round(fabs(number) * 10) < 1000 ? 1 : 0);
+}
+
+void show_water(struct text *out, double water, enum units units)
+{
+	show_water_bare(out, water, units);
+	text_print(out, " %s", show_water_unit(units));
+}
+
+void show_flow(struct text *out, double flow, enum units units)
+{
+	show_water(out, flow, units);
+	text_add(out, "/h");
+}
+
 /* ---- Rulers ---------------------------------------------------------------------------------- */
 
 void show_short(struct text *out, nm length, enum units units)

@@ -48,6 +48,14 @@ void show_volume_like(struct text *out, double volume, double like, enum units u
 /* "52.0 lb", "23.6 kg" below 100, whole from there: "1,250 lb"; "3.2 oz", "90 g" below 1. weight in
  * kilograms. */
 void show_weight(struct text *out, double weight, enum units units);
+/* "19.9 gal", "75.5 L" below 100, whole from there. water in cubic metres. */
+void show_water(struct text *out, double water, enum units units);
+/* The same without the unit. */
+void show_water_bare(struct text *out, double water, enum units units);
+/* The same by the hour: "14.4 gal/h", "900 L/h". flow in cubic metres an hour. */
+void show_flow(struct text *out, double flow, enum units units);
+/* "gal", "L". */
+const char *show_water_unit(enum units units);
 /* Whole number with separators of thousands: 12,345. */
 void show_count(struct text *out, int64_t count);
 /* The same with so many decimal places (0..6): 12,345.67, -1.5. */

@@ -88,6 +88,8 @@ static void points_words(const struct editor *editor, const struct report *repor
 
 	if (around->has_drop && place_equal(ground_nearest(ground, around->drop), editor->cursor))
 		text_add(out, "Deliveries are put down here\n");
+	if (around->has_tap && place_equal(ground_nearest(ground, around->tap), editor->cursor))
+		text_add(out, "Water comes from a tap here\n");
 	for (size_t i = 0; i < around->ties.count; i++) {
 		const struct tie *tie = &around->ties.items[i];
 

@@ -8,6 +8,7 @@ struct sign mark_sign(enum mark mark)
 		[MARK_NONE] = { ' ', ' ' }, [MARK_PEG] = { 0x25c6, 'o' },
 		[MARK_IMAGE] = { 0x25c7, 'i' }, [MARK_SNAG] = { 0x25b2, 's' },
 		[MARK_FAULT] = { 0x2260, 'x' }, [MARK_PLANT] = { 0x2234, '`' },
+		[MARK_TAP] = { 0x25c9, 'w' },
 		[MARK_DROP] = { 0x25bc, 'v' }, [MARK_TIE] = { 0x25ce, 't' },
 		[MARK_CENTRE] = { 0x2295, 'c' },
 		[MARK_UPRIGHT] = { '|', '|' }, [MARK_LEVEL] = { '-', '-' },
@@ -36,6 +37,8 @@ static enum mark point_mark(const struct plot *plot, struct place cell)
 
 	if (around->has_drop && place_equal(ground_nearest(&plot->ground, around->drop), cell))
 		return MARK_DROP;
+	if (around->has_tap && place_equal(ground_nearest(&plot->ground, around->tap), cell))
+		return MARK_TAP;
 	for (size_t i = 0; i < around->ties.count; i++)
 		if (place_equal(ground_nearest(&plot->ground, around->ties.items[i].at), cell))
 			return MARK_TIE;

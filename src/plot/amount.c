@@ -1,6 +1,5 @@
 #include "plot/amount.h"
-
-#include <string.h>
+#include "base/measure.h"
 
 enum { PLACES = 6 };
 
@@ -31,6 +30,8 @@ static const struct {
 	[AMOUNT_G_M2] = { "g/m2", QUANTITY_RATE, 0.001, true },
 	[AMOUNT_SQ_FT] = { "sq ft", QUANTITY_AREA, M2_PER_SQ_FT, false },
 	[AMOUNT_SQ_YD] = { "sq yd", QUANTITY_AREA, 9 * M2_PER_SQ_FT, false },
+	[AMOUNT_GAL_H] = { "gal/h", QUANTITY_FLOW, M3_PER_GALLON, false },
+	[AMOUNT_L_H] = { "L/h", QUANTITY_FLOW, 0.001, true },
 	[AMOUNT_M2] = { "m2", QUANTITY_AREA, 1, true },
 	[AMOUNT_H_EACH] = { "h per each", QUANTITY_HOURS_EACH, 1, true },
 	[AMOUNT_H_FT] = { "h per ft", QUANTITY_HOURS_LENGTH, 1 / M_PER_FT, false },
@@ -59,6 +60,7 @@ static const char *const examples[][2] = {
 	[QUANTITY_RATE] = { "a rate such as 6 lb/1000 sq ft or 30 g/m2",
 		"a rate such as 30 g/m2" },
 	[QUANTITY_AREA] = { "an area such as 10 sq ft, 50 sq yd or 1 m2", "an area such as 1 m2" },
+	[QUANTITY_FLOW] = { "a flow such as 240 gal/h or 900 L/h", "a flow such as 900 L/h" },
 	[QUANTITY_HOURS_EACH] = { "hours such as 0.05 h per each",
 		"hours such as 0.05 h per each" },
 	[QUANTITY_HOURS_LENGTH] = { "hours such as 0.1 h per ft or 0.3 h per m",
@@ -72,24 +74,6 @@ static const char *const examples[][2] = {
 		"goods such as 24 each; or so many m, m2, m3, kg" },
 };
 
-/* Takes the words of a unit, any blanks between them. */
-static bool take_unit(struct scan *s, const char *unit)
-{
-	struct scan ahead = *s;
-
-	while (*unit) {
-		size_t length, wanted = strcspn(unit, " ");
-		const char *word = scan_word(&ahead, &length);
-
-		if (length != wanted || memcmp(word, unit, length) != 0)
-			return false;
-		unit += wanted;
-		unit += *unit == ' ';
-	}
-	*s = ahead;
-	return true;
-}
-
 bool amount_scan(struct scan *s, enum quantity quantity, enum units system, struct amount *out,
 	struct diag *d)
 {
@@ -99,7 +83,7 @@ bool amount_scan(struct scan *s, enum quantity quantity, enum units system, stru
 	if (!scan_decimal(s, PLACES, &out->millionths))
 		return scan_fail(s, start, d, "%s", examples[quantity][system]);
 	for (int unit = 0; unit < AMOUNT_UNITS; unit++) {
-		if (units[unit].quantity == quantity && take_unit(s, units[unit].word)) {
+		if (units[unit].quantity == quantity && scan_take_words(s, units[unit].word)) {
 			out->unit = (enum amount_unit)unit;
 			return true;
 		}

@@ -1,6 +1,6 @@
-/* A number with one of the units of a density, a volume, a weight, an area, a rate by area, the
- * hours that a piece of work takes or goods as they are counted out; kept in the unit it was given
- * in, so that it is written back as it was read. */
+/* A number with one of the units of a density, a volume, a weight, an area, a rate by area, a
+ * flow, the hours that a piece of work takes or goods as they are counted out; kept in the unit it
+ * was given in, so that it is written back as it was read. */
 #ifndef PLOT_AMOUNT_H
 #define PLOT_AMOUNT_H
 
@@ -13,6 +13,7 @@
 #define MILLION INT64_C(1000000)
 
 enum quantity { QUANTITY_DENSITY, QUANTITY_VOLUME, QUANTITY_WEIGHT, QUANTITY_RATE, QUANTITY_AREA,
+	QUANTITY_FLOW,
 	QUANTITY_HOURS_EACH, QUANTITY_HOURS_LENGTH, QUANTITY_HOURS_AREA, QUANTITY_HOURS_VOLUME,
 	QUANTITY_GOODS };
 
@@ -23,6 +24,7 @@ enum amount_unit {
 	AMOUNT_LB, AMOUNT_KG,
 	AMOUNT_LB_1000_SQ_FT, AMOUNT_G_M2,
 	AMOUNT_SQ_FT, AMOUNT_SQ_YD, AMOUNT_M2,
+	AMOUNT_GAL_H, AMOUNT_L_H,
 	AMOUNT_H_EACH,
 	AMOUNT_H_FT, AMOUNT_H_M,
 	AMOUNT_H_SQ_FT, AMOUNT_H_M2,
@@ -47,7 +49,8 @@ void amount_write(struct text *out, const struct amount *amount);
  * ones. */
 void amount_write_range(struct text *out, enum quantity quantity, enum units units, int64_t least,
 	int64_t most);
-/* kg/m3, m3, kg, kg/m2, m2; hours for one, for a m, m2, m3; goods in pieces, m, m2, m3, kg. */
+/* kg/m3, m3, kg, kg/m2, m2, m3/h; hours for one, for a m, m2, m3; goods in pieces, m, m2, m3,
+ * kg. */
 double amount_si(const struct amount *amount);
 
 enum quantity amount_quantity(enum amount_unit unit);

@@ -91,3 +91,14 @@ bool attribute_find(enum block_kind block, const char *word, size_t length, enum
 	}
 	return false;
 }
+
+bool attribute_scan(enum block_kind block, struct scan *s, enum attribute *found)
+{
+	for (enum attribute a = block_first(block); a <= block_last(block); a++) {
+		if (scan_take_words(s, attribute_row(a)->keyword)) {
+			*found = a;
+			return true;
+		}
+	}
+	return false;
+}

@@ -31,6 +31,11 @@ enum attribute {
 	ALLOW_LINER_LENGTH, ALLOW_LINER_LAP, ALLOW_EDGING_PIECE, ALLOW_EDGING_SPIKE,
 	ALLOW_CONCRETE_BAG, ALLOW_POST_STOCK,
 	ALLOW_PLANT_SPARE,
+	ALLOW_EMITTER_RATE, ALLOW_SUPPLY, ALLOW_SUPPLY_USED, ALLOW_LINE_LIMIT, ALLOW_LINE_FLOW,
+	ALLOW_WATER_RUNS, ALLOW_WATER_WEEK,
+	ALLOW_WATER_JANUARY, ALLOW_WATER_FEBRUARY, ALLOW_WATER_MARCH, ALLOW_WATER_APRIL,
+	ALLOW_WATER_MAY, ALLOW_WATER_JUNE, ALLOW_WATER_JULY, ALLOW_WATER_AUGUST,
+	ALLOW_WATER_SEPTEMBER, ALLOW_WATER_OCTOBER, ALLOW_WATER_NOVEMBER, ALLOW_WATER_DECEMBER,
 	ALLOW_CREW, ALLOW_DAY,
 	ALLOW_SUN_FULL, ALLOW_SUN_PART, ALLOW_SUN_LEAST,
 	ALLOW_PATH_CLEAR, ALLOW_BARROW_CLEAR, ALLOW_ARM, ALLOW_LAWN_CLEAR, ALLOW_LAWN_SOIL,
@@ -41,7 +46,7 @@ enum attribute {
 	ALLOW_FALL_NEAR, ALLOW_FALL_PATH, ALLOW_FALL_GROUND,
 	BED_BUILD, BED_BLOCK, BED_JOINT, BED_DENSITY, BED_COURSES, BED_CAP, BED_EMBED, BED_INSIDE,
 	BED_BASE, BED_REACH, BED_REACH_IN, BED_LINER, BED_FREEBOARD, BED_MULCH, BED_MIX,
-	BED_PREPARE, BED_AMEND, BED_REPLACE,
+	BED_PREPARE, BED_AMEND, BED_REPLACE, BED_WATER, BED_DRIP_ROW, BED_DRIP_EMITTER,
 	PATH_BASE, PATH_SURFACE, PATH_STONE, PATH_FABRIC, PATH_EDGING,
 	LAWN_COVER, LAWN_TOPSOIL, LAWN_THICKNESS,
 	FIXTURE_HEIGHT, FIXTURE_BASE, FIXTURE_DIAL,
@@ -64,6 +69,7 @@ enum mirror_kind { MIRROR_OFF, MIRROR_LEFT_RIGHT, MIRROR_TOP_BOTTOM, MIRROR_FOUR
 	MIRROR_HALF_TURN };
 enum bed_build { BUILD_RAISED, BUILD_LEVEL };
 enum bed_inside { INSIDE_UNDUG, INSIDE_FILLED, INSIDE_BASE };
+enum bed_water { WATER_NONE, WATER_DRIP };
 enum lawn_cover { COVER_TURF, COVER_SEED, COVER_NONE };
 enum { CHOICE_NO, CHOICE_YES };
 enum subsoil { SUBSOIL_LOAM, SUBSOIL_CLAY, SUBSOIL_SAND };
@@ -78,7 +84,7 @@ enum plant_sun { NEEDS_FULL_SUN, NEEDS_PART_SUN, NEEDS_PART_SHADE, NEEDS_NO_SUN 
 /* The cards that share out the attributes of allow. */
 enum allow_card {
 	CARD_WALLS, CARD_GROUND, CARD_STONE, CARD_HAULING, CARD_FABRIC, CARD_POSTS,
-	CARD_PLANTS, CARD_CREW, CARD_SUN, CARD_SNAGS
+	CARD_PLANTS, CARD_WATER, CARD_CREW, CARD_SUN, CARD_SNAGS
 };
 enum { ALLOW_CARDS = CARD_SNAGS + 1 };
 
@@ -92,6 +98,8 @@ enum subject {
 	SUBJECT_BULK,   /* goods bought in bulk */
 	SUBJECT_STONE, SUBJECT_FABRIC, SUBJECT_LINER, SUBJECT_EDGING, SUBJECT_LAWN, SUBJECT_FENCE,
 	SUBJECT_HOUSE, SUBJECT_SERVICE, SUBJECT_PLANTS,
+	SUBJECT_WATER,  /* a bed is watered */
+	SUBJECT_SLEEVE, /* services, or a header that lies in sleeves */
 	SUBJECT_LEVELS, /* levels, or a finished ground that is told */
 	SUBJECT_FENCE_LEVELS /* a fence besides */
 };
@@ -99,7 +107,7 @@ enum subject {
 enum { MEANING_MOST = 80 }; /* a row of a small screen */
 
 struct attribute_row {
-	const char *keyword;
+	const char *keyword;    /* one word, or several: "water july" */
 	const char *label;      /* in cards and reports */
 	const char *meaning;    /* what it is, in a sentence of MEANING_MOST columns at most */
 	struct value_rule rule; /* what may be read */
@@ -145,5 +153,7 @@ enum attribute block_last(enum block_kind block);
 size_t block_attributes(enum block_kind block);
 /* Finds a keyword in a block; false where the block has none such. */
 bool attribute_find(enum block_kind block, const char *word, size_t length, enum attribute *found);
+/* The same of a line, taking the keyword's words; false where it begins with none such. */
+bool attribute_scan(enum block_kind block, struct scan *s, enum attribute *found);
 
 #endif

@@ -12,6 +12,7 @@ const char *const allow_card_titles[ALLOW_CARDS] = {
 	[CARD_FABRIC] = "Allowed for: fabric and edging",
 	[CARD_POSTS] = "Allowed for: fence posts",
 	[CARD_PLANTS] = "Allowed for: plants",
+	[CARD_WATER] = "Allowed for: watering",
 	[CARD_CREW] = "Allowed for: people and hours",
 	[CARD_SUN] = "Allowed for: sun and shade",
 	[CARD_SNAGS] = "Allowed for: snags",
@@ -22,6 +23,11 @@ const char *const allow_card_titles[ALLOW_CARDS] = {
 /* Hours of a day. */
 #define DAYLIGHT DECIMAL(0, 24 * MILLION)
 #define SUN_SOURCE "University of Nebraska Extension, as quoted, title and year not noted"
+/* Water on the beds in a week of a month. */
+#define WEEK LENGTH(0, MM(500))
+#define MONTH(id, word, name) AT(WATER_##id) = { "water " word, "Week in " name, \
+	"Depth of water that a week in " name " asks for.", WEEK, .derived = "as in any week", \
+	.card = CARD_WATER, .subject = SUBJECT_WATER }
 /* A length that a snag is measured against. */
 #define LIMIT LENGTH(0, METRES(10))
 
@@ -111,7 +117,7 @@ static const struct attribute_row rows[] = {
 	AT(SLEEVE_PAST) = { "sleeve-past", "Sleeve past each side",
 		"How far a sleeve goes on past either side of what it runs under.",
 		LENGTH(0, METRES(2)), IS_LENGTH(INCHES(12)),
-		.metric = IS_LENGTH(MM(300)), .card = CARD_GROUND, .subject = SUBJECT_SERVICE },
+		.metric = IS_LENGTH(MM(300)), .card = CARD_GROUND, .subject = SUBJECT_SLEEVE },
 	AT(COMPACTION_FINES) = { "compaction-fines", "Tamping, with fines",
 		"Loose volume over tamped volume, of stone with fines.",
 		FACTOR,
@@ -263,6 +269,47 @@ static const struct attribute_row rows[] = {
 	AT(PLANT_SPARE) = { "plant-spare", "Plants, spare",
 		"More plants than have a place, for those that do not take.",
 		PERCENT, IS_NUMBER(PERCENTS(5)), .card = CARD_PLANTS, .subject = SUBJECT_PLANTS },
+	AT(EMITTER_RATE) = { "emitter-rate", "Flow of an emitter",
+		"How much water one emitter of the drip tube lets out, as it is sold.",
+		FLOW, IS_MILLIONTHS(MILLION * 3 / 5, AMOUNT_GAL_H),
+		.metric = IS_MILLIONTHS(MILLION * 23 / 10, AMOUNT_L_H), .card = CARD_WATER,
+		.subject = SUBJECT_WATER },
+	AT(SUPPLY) = { "supply", "Flow of the supply",
+		"What the tap gives, measured with a bucket and a watch; else assumed.",
+		FLOW, IS_AMOUNT(240, AMOUNT_GAL_H), .metric = IS_AMOUNT(900, AMOUNT_L_H),
+		.card = CARD_WATER, .subject = SUBJECT_WATER },
+	AT(SUPPLY_USED) = { "supply-used", "Used of that flow",
+		"The most of the supply's flow that one zone takes.",
+		{ .kind = VALUE_PERCENT, .least = PERCENTS(1), .most = PERCENTS(100) },
+		IS_NUMBER(PERCENTS(75)), .card = CARD_WATER, .subject = SUBJECT_WATER },
+	AT(LINE_LIMIT) = { "line-limit", "Longest drip line",
+		"A drip line longer than this, fed from one end, is a snag.",
+		LENGTH(METRES(1), METRES(1000)), IS_LENGTH(INCHES(2400)),
+		.metric = IS_LENGTH(METRES(60)), .card = CARD_WATER, .subject = SUBJECT_WATER },
+	AT(LINE_FLOW) = { "line-flow", "Most through a line",
+		"A drip line that takes more water than this is a snag.",
+		FLOW, IS_AMOUNT(200, AMOUNT_GAL_H), .metric = IS_AMOUNT(760, AMOUNT_L_H),
+		.card = CARD_WATER, .subject = SUBJECT_WATER },
+	AT(WATER_RUNS) = { "water-runs", "Watered a week",
+		"How many times a week water is given.",
+		COUNT(1, 14), IS_NUMBER(2), .card = CARD_WATER, .subject = SUBJECT_WATER },
+	AT(WATER_WEEK) = { "water-week", "Water in a week",
+		"Depth of water that beds get in a week, rain and all.",
+		WEEK, IS_LENGTH(INCHES(1)),
+		.source = "1 to 1.5 in: Penn State Extension, 2013, as quoted, title not noted",
+		.metric = IS_LENGTH(MM(25)), .card = CARD_WATER, .subject = SUBJECT_WATER },
+	MONTH(JANUARY, "january", "January"),
+	MONTH(FEBRUARY, "february", "February"),
+	MONTH(MARCH, "march", "March"),
+	MONTH(APRIL, "april", "April"),
+	MONTH(MAY, "may", "May"),
+	MONTH(JUNE, "june", "June"),
+	MONTH(JULY, "july", "July"),
+	MONTH(AUGUST, "august", "August"),
+	MONTH(SEPTEMBER, "september", "September"),
+	MONTH(OCTOBER, "october", "October"),
+	MONTH(NOVEMBER, "november", "November"),
+	MONTH(DECEMBER, "december", "December"),
 	AT(CREW) = { "crew", "People at work",
 		"How many work at once; hours are shared among them.",
 		COUNT(1, 50), IS_NUMBER(1), .card = CARD_CREW },

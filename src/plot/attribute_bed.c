@@ -4,6 +4,8 @@
 static const char *const build_words[] = { "raised", "level", NULL };
 static const char *const inside_words[] = { "undug", "filled", "base", NULL };
 
+static const char *const water_words[] = { "none", "drip", NULL };
+
 static const struct mix usual_mix = { 2, { { "topsoil", 1000 }, { "compost", 1000 } } };
 
 #define AT(name) [BED_##name - BED_BUILD]
@@ -90,6 +92,17 @@ static const struct attribute_row rows[] = {
 		"Of a bed at ground level: its soil is dug out and the mix put in.",
 		CHOICE(yes_words), IS_NUMBER(CHOICE_NO),
 		.subject = SUBJECT_LEVEL },
+	AT(WATER) = { "water", "Watered",
+		"By drip lines on the soil, under the mulch; none: by hand.",
+		CHOICE(water_words), IS_NUMBER(WATER_NONE), .subject = SUBJECT_WATER },
+	AT(DRIP_ROW) = { "drip-row", "Drip lines apart",
+		"How far one drip line may lie from the next.",
+		LENGTH(INCHES(1), METRES(3)), IS_LENGTH(INCHES(12)),
+		.metric = IS_LENGTH(MM(300)), .subject = SUBJECT_WATER },
+	AT(DRIP_EMITTER) = { "drip-emitter", "Emitters apart",
+		"How far one emitter may be from the next along a drip line.",
+		LENGTH(INCHES(1), METRES(3)), IS_LENGTH(INCHES(12)),
+		.metric = IS_LENGTH(MM(300)), .subject = SUBJECT_WATER },
 };
 
 const struct attribute_table bed_attributes = ATTRIBUTE_TABLE("bed", BED_BUILD, rows);

@@ -17,6 +17,7 @@
 #define COUNT(least_, most_) { .kind = VALUE_COUNT, .least = (least_), .most = (most_) }
 #define AMOUNT(quantity_) { .kind = VALUE_AMOUNT, .least = MILLION / 1000, \
 	.most = 100000 * MILLION, .quantity = (quantity_) }
+#define FLOW AMOUNT(QUANTITY_FLOW)
 #define DENSITY { .kind = VALUE_AMOUNT, .least = MILLION, .most = 10000 * MILLION, \
 	.quantity = QUANTITY_DENSITY }
 #define DECIMAL(least_, most_) { .kind = VALUE_DECIMAL, .least = (least_), .most = (most_) }

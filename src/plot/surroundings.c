@@ -221,7 +221,8 @@ struct surroundings surroundings_copy(const struct surroundings *around)
 	return (struct surroundings){ services_copy(&around->services),
 		obstacles_copy(&around->houses), obstacles_copy(&around->shades),
 		obstacles_copy(&around->kept),
-		ties_copy(&around->ties), around->has_drop, around->drop };
+		ties_copy(&around->ties), around->has_drop, around->drop, around->has_tap,
+		around->tap };
 }
 
 bool surroundings_equal(const struct surroundings *a, const struct surroundings *b)
@@ -230,5 +231,6 @@ bool surroundings_equal(const struct surroundings *a, const struct surroundings 
 		obstacles_equal(&a->houses, &b->houses) &&
 		obstacles_equal(&a->shades, &b->shades) && obstacles_equal(&a->kept, &b->kept) &&
 		ties_equal(&a->ties, &b->ties) && a->has_drop == b->has_drop &&
-		(!a->has_drop || place_equal(a->drop, b->drop));
+		(!a->has_drop || place_equal(a->drop, b->drop)) && a->has_tap == b->has_tap &&
+		(!a->has_tap || place_equal(a->tap, b->tap));
 }

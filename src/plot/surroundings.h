@@ -1,5 +1,6 @@
 /* What is on a plot and around it besides its ground and its fences: services, houses, what else
- * casts shade, things that are kept, what places are tied to, where deliveries are put down. */
+ * casts shade, things that are kept, what places are tied to, where deliveries are put down and
+ * where water comes from. */
 #ifndef PLOT_SURROUNDINGS_H
 #define PLOT_SURROUNDINGS_H
 
@@ -61,8 +62,10 @@ struct surroundings {
 	struct ties ties;
 	bool has_drop;
 	struct place drop; /* the grid point where deliveries are put down */
+	bool has_tap;
+	struct place tap;  /* the grid point where water comes from */
 };
-#define SURROUNDINGS_NONE ((struct surroundings){ .has_drop = false })
+#define SURROUNDINGS_NONE ((struct surroundings){ .has_drop = false, .has_tap = false })
 
 void surroundings_fini(struct surroundings *around);
 struct surroundings surroundings_copy(const struct surroundings *around);

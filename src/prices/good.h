@@ -42,6 +42,20 @@
 	X(GOOD_EDGING, "edging.piece", "Edging, piece", UNIT_EACH, VARIES_NOT, NO_DENSITY) \
 	X(GOOD_EDGING_SPIKE, "edging.spike", "Edging spike", UNIT_EACH, VARIES_NOT, NO_DENSITY) \
 	X(GOOD_SLEEVE, "sleeve", "Pipe sleeve", UNIT_M, VARIES_NOT, NO_DENSITY) \
+	X(GOOD_DRIP_TUBE, "water.drip", "Drip tube", UNIT_M, VARIES_NOT, NO_DENSITY) \
+	X(GOOD_HEADER_TUBE, "water.header", "Header tube", UNIT_M, VARIES_NOT, NO_DENSITY) \
+	X(GOOD_WATER_SLEEVE, "water.sleeve", "Sleeve for the header", UNIT_M, VARIES_NOT, \
+		NO_DENSITY) \
+	X(GOOD_WATER_TEE, "water.tee", "Tube tee", UNIT_EACH, VARIES_NOT, NO_DENSITY) \
+	X(GOOD_WATER_END, "water.end", "Tube end cap", UNIT_EACH, VARIES_NOT, NO_DENSITY) \
+	X(GOOD_WATER_STAKE, "water.stake", "Tube stake", UNIT_EACH, VARIES_NOT, NO_DENSITY) \
+	X(GOOD_WATER_VALVE, "water.valve", "Zone valve", UNIT_EACH, VARIES_NOT, NO_DENSITY) \
+	X(GOOD_WATER_TIMER, "water.timer", "Watering timer", UNIT_EACH, VARIES_NOT, NO_DENSITY) \
+	X(GOOD_WATER_FILTER, "water.filter", "Water filter", UNIT_EACH, VARIES_NOT, NO_DENSITY) \
+	X(GOOD_WATER_REGULATOR, "water.regulator", "Pressure regulator", UNIT_EACH, VARIES_NOT, \
+		NO_DENSITY) \
+	X(GOOD_WATER_BACKFLOW, "water.backflow", "Backflow preventer", UNIT_EACH, VARIES_NOT, \
+		NO_DENSITY) \
 	X(GOOD_LAWN_TOPSOIL, "topsoil.lawn", "Lawn topsoil", UNIT_M3, VARIES_NOT, \
 		ALLOW_DENSITY_SOIL) \
 	X(GOOD_TURF, "turf", "Turf", UNIT_M2, VARIES_NOT, NO_DENSITY) \

@@ -44,7 +44,7 @@ static const struct wall_levels *levels_to_dig(const struct takeoff *takeoff)
 
 /* What is dug, by survey, walls and fences. What looks at the ground of the zones comes right after
  * them, so that it can be let go of. */
-static void zones_find(struct takeoff *t, const struct basis *basis)
+static void zones_find(struct takeoff *t, const struct basis *basis, bool is_supply_measured)
 {
 	struct zones_ground ground;
 
@@ -62,7 +62,17 @@ static void zones_find(struct takeoff *t, const struct basis *basis)
 	if (!stop_asked())
 		service_lines_find(&t->services, basis, &(struct work_ground){ &t->zones,
 			&ground.cover, cut_fills_grade_others(&t->levelling.volumes) }, &t->fences);
+	if (!stop_asked())
+		watering_find(&t->watering, basis, &(struct water_ground){ is_supply_measured,
+			&t->walls, &t->zones, &ground.cover });
 	arena_clear(&ground.arena);
+}
+
+/* Whether the plot or the price book says what is allowed for. */
+static bool is_told(const struct plot *plot, const struct book *book, enum attribute a)
+{
+	return block_value(&plot->details.allow, a)->set ||
+		(book && block_value(&book->allow, a)->set);
 }
 
 /* What is laid and filled there. */
@@ -99,6 +109,7 @@ static void items_compute(struct takeoff *t, struct arena *arena, const struct d
 	fences_items(&t->items, &t->fences);
 	service_lines_items(&t->items, &t->services);
 	planting_items(&t->items, &t->planting);
+	watering_items(&t->items, &t->watering);
 	items_add_extras(&t->items, details);
 }
 
@@ -117,7 +128,7 @@ bool takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot
 	build_compute(t, &basis);
 	if (stop_asked())
 		return false;
-	zones_find(t, &basis);
+	zones_find(t, &basis, is_told(plot, book, ALLOW_SUPPLY));
 	if (stop_asked())
 		return false;
 	ground_compute(t, &basis);
@@ -190,6 +201,12 @@ const struct shown takeoff_shown[] = {
 	ROWS("lawn", lawn_table, lawns.list, lawns.count, LAWN, NULL),
 	OPTIONAL("planting", planting_table, planting.list, planting.count, PLANTS),
 	OPTIONAL("plants", plant_table, planting.plants, planting.plant_count, ANY),
+	OPTIONAL("watering", watered_table, watering.list, watering.count, WATER),
+	OPTIONAL("watering_zones", water_zone_table, watering.zones, watering.zone_count, ANY),
+	OPTIONAL("watering_weeks", water_week_table, watering.weeks, watering.week_count, ANY),
+	OPTIONAL("watering_months", water_month_table, watering.months, watering.month_count,
+		ANY),
+	{ OBJECT_OF("watering_sums", watering_table, watering), .is_optional = true },
 	BY_HAND("items"),
 	WITHIN("loads", day_load_table, costs.days, DAYS, ANY),
 	OPTIONAL("heaps", heap_table, heaps.list, heaps.count, ANY),

@@ -24,6 +24,7 @@
 #include "takeoff/walks/barrow_ways.h"
 #include "takeoff/walls/cutting.h"
 #include "takeoff/walls/wall_levels.h"
+#include "takeoff/watering/watering.h"
 #include "takeoff/work.h"
 
 struct takeoff {
@@ -41,6 +42,7 @@ struct takeoff {
 	struct over_bases over_bases;
 	struct fences fences;
 	struct service_lines services;
+	struct watering watering;
 	struct earthwork earthwork;
 	struct stones stones;
 	struct fabric fabric;

@@ -41,6 +41,21 @@ START_TEST(words_end_at_blanks_and_commas)
 }
 END_TEST
 
+START_TEST(several_words_are_taken_together_or_not_at_all)
+{
+	struct scan s = start(" water  july 1 in");
+
+	ck_assert(!scan_take_words(&s, "water june"));
+	ck_assert(!scan_take_words(&s, "water jul"));
+	ck_assert_uint_eq(s.at, 0);
+	ck_assert(scan_take_words(&s, "water july"));
+	ck_assert(scan_take_words(&s, "1"));
+	ck_assert(!scan_take_words(&s, "in x"));
+	ck_assert(scan_take_words(&s, "in"));
+	ck_assert(scan_is_done(&s));
+}
+END_TEST
+
 START_TEST(only_blanks_left_is_done)
 {
 	struct scan s = start(" \t ");
@@ -238,6 +253,7 @@ Suite *test_suite(void)
 
 	tcase_add_test(word, words_end_at_blanks_and_commas);
 	tcase_add_test(word, only_blanks_left_is_done);
+	tcase_add_test(word, several_words_are_taken_together_or_not_at_all);
 	tcase_add_loop_test(word, a_failure_points_at_the_next_word, 0, COUNT(words));
 	tcase_add_loop_test(word, a_failure_here_points_at_one_character, 0, COUNT(characters));
 	tcase_add_loop_test(number, a_decimal_is_read_exactly_or_nothing_is_taken, 0,

@@ -190,6 +190,26 @@ START_TEST(a_figure_alone_is_in_the_unit_that_it_would_be_shown_in)
 }
 END_TEST
 
+/* A U.S. gallon is 231 cu in. */
+START_TEST(water_is_in_gallons_or_litres_whole_from_100_on)
+{
+	static const struct { double m3; enum units units; const char *text; } waters[] = {
+		{ 231 * 0.0254 * 0.0254 * 0.0254, UNITS_IMPERIAL, "1.0 gal" },
+		{ 0.0755, UNITS_METRIC, "75.5 L" }, { 0.09994, UNITS_METRIC, "99.9 L" },
+		{ 0.09996, UNITS_METRIC, "100 L" }, { 1.2345, UNITS_METRIC, "1,235 L" },
+		{ 0, UNITS_METRIC, "0.0 L" },
+	};
+	struct text t = TEXT_EMPTY;
+
+	show_water(&t, waters[_i].m3, waters[_i].units);
+	ck_assert_str_eq(t.bytes, waters[_i].text);
+	text_clear(&t);
+	show_flow(&t, 0.9, UNITS_METRIC);
+	ck_assert_str_eq(t.bytes, "900 L/h");
+	text_fini(&t);
+}
+END_TEST
+
 START_TEST(a_weight_is_whole_from_100_on_and_in_small_units_below_1)
 {
 	struct text t = TEXT_EMPTY;
@@ -302,6 +322,7 @@ Suite *test_suite(void)
 	tcase_add_test(figure, an_area_is_shown_in_square_feet_or_metres);
 	tcase_add_loop_test(figure, a_small_volume_is_shown_in_the_smaller_unit, 0, COUNT(volumes));
 	tcase_add_test(figure, a_figure_alone_is_in_the_unit_that_it_would_be_shown_in);
+	tcase_add_loop_test(figure, water_is_in_gallons_or_litres_whole_from_100_on, 0, 6);
 	tcase_add_loop_test(figure, a_weight_is_whole_from_100_on_and_in_small_units_below_1, 0,
 		COUNT(weights));
 	tcase_add_loop_test(figure, a_count_has_a_comma_every_three_digits, 0, COUNT(counts));

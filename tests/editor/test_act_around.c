@@ -1,5 +1,5 @@
 /* What is around a plot, entered and taken away without a terminal: services by their points,
- * houses, shade, what is kept, ties, the drop; and what the cells then say. */
+ * houses, shade, what is kept, ties, the drop, the tap; and what the cells then say. */
 #include "support/desk.h"
 #include "support/plot_check.h"
 #include "support/runner.h"
@@ -353,6 +353,26 @@ START_TEST(a_place_is_tied_and_deliveries_are_put_down)
 }
 END_TEST
 
+START_TEST(water_comes_from_a_grid_point)
+{
+	struct desk *b = sit();
+
+	go(b, 2, 3);
+	desk_do(b, ACT_TAP);
+	desk_says(b, "Water comes from 2 ft across, 3 ft down;");
+	check_here(b, "Water comes from a tap here\n");
+	go(b, 3, 3);
+	desk_do(b, ACT_TAP);
+	ck_assert_int_eq(around(b)->tap.x, 3);
+	desk_press(b, PRESS_BACKSPACE);
+	desk_says(b, "Taken back: Tap here");
+	ck_assert_int_eq(around(b)->tap.x, 2);
+	desk_press(b, PRESS_BACKSPACE);
+	ck_assert(!around(b)->has_tap);
+	desk_free(b);
+}
+END_TEST
+
 /* ---- All ------------------------------------------------------------------------------------- */
 
 /* One of each. */
@@ -371,6 +391,7 @@ static void add_all(struct desk *b)
 	desk_do(b, ACT_SHADE);
 	desk_do(b, ACT_TIE);
 	desk_do(b, ACT_DROP);
+	desk_do(b, ACT_TAP);
 	desk_answered(b);
 }
 
@@ -387,6 +408,8 @@ static const struct {
 	{ "Wall", "Name: Old wall; New note, type it: Dry.", "Kept: a wall or a cover",
 		"Depth: 1 cell" },
 	{ "Where deliveries are put down", "Across from the left: 0", "Deliveries are put down",
+		"Down from the top: 5" },
+	{ "Where water comes from", "Across from the left: 0", "Water comes from",
 		"Down from the top: 5" },
 };
 enum { CARDS = sizeof cards / sizeof *cards };
@@ -433,7 +456,8 @@ START_TEST(each_is_taken_away_and_put_back)
 	desk_do(b, ACT_AROUND_OUT);
 	ck_assert_str_eq(b->offered, "Main: service\nNumber 4: house\nLimes: shade\n"
 		"Pier, 9 ft: tie\n"
-		"Pear: keep\nWall: keep\nWhere deliveries are put down: drop\n");
+		"Pear: keep\nWall: keep\nWhere deliveries are put down: drop\n"
+		"Where water comes from: tap\n");
 	desk_says(b, cards[_i].name);
 	plot_check(b->editor.plot);
 	desk_do(b, ACT_AROUND_OUT);
@@ -483,6 +507,7 @@ Suite *test_suite(void)
 	tcase_add_test(things, shade_without_a_height_is_refused);
 	tcase_add_test(things, a_rectangle_ends_no_farther_off_than_the_format_lets_it);
 	tcase_add_test(things, a_place_is_tied_and_deliveries_are_put_down);
+	tcase_add_test(things, water_comes_from_a_grid_point);
 	tcase_add_loop_test(all, each_is_changed_by_its_card_and_taken_back, 0, CARDS);
 	tcase_add_loop_test(all, a_card_taken_as_it_stands_changes_nothing, 0, CARDS);
 	tcase_add_loop_test(all, each_is_taken_away_and_put_back, 0, CARDS);

@@ -64,6 +64,7 @@ static const struct {
 	{ "manhole", ACT_KEEP_RECTANGLE }, { "house", ACT_HOUSE }, { "building", ACT_HOUSE },
 	{ "shadow", ACT_SHADE }, { "hedge", ACT_SHADE },
 	{ "tie", ACT_TIE }, { "delivery", ACT_DROP }, { "deliveries", ACT_DROP },
+	{ "tap", ACT_TAP }, { "faucet", ACT_TAP }, { "irrigation", ACT_TAP },
 	{ "slope", ACT_LEVELS }, { "slope", ACT_FINISH }, { "level", ACT_LEVELS },
 	{ "fall", ACT_FINISH }, { "show levels", ACT_SHOW_LEVELS },
 	{ "remove pipe", ACT_AROUND_OUT }, { "remove tree", ACT_AROUND_OUT },

@@ -79,18 +79,20 @@ START_TEST(what_is_around_and_would_go_is_said_too)
 	around->kept.items[0].at = (struct place){ 4, 0 };
 	around->has_drop = true;
 	around->drop = (struct place){ 5, 0 };
+	around->has_tap = true;
+	around->tap = (struct place){ 5, 1 };
 	*finish = (struct finish){ .has_level = true, .at = { 4, 3 } };
 	editor_stroke(&b->editor);
 	desk_answer(b, ROWS { "Crop all right of the cursor", "Leave the plan as it is",
 		"Each side by measure", "Right: -1 cell", "Crop it all the same", NULL });
 	desk_do(b, ACT_SIZE);
-	desk_asked(b, "2 ft of services, 1 thing kept, 1 tie, the drop, the finished level would "
-		"go.");
+	desk_asked(b, "2 ft of services, 1 thing kept, 1 tie, the drop, the tap, the finished "
+		"level would go.");
 	ties_add(&editor_edit(&b->editor)->details.around.ties, (struct place){ 5, 3 },
 		memory_string("Pier"), NM_PER_M);
 	editor_stroke(&b->editor);
 	desk_do(b, ACT_SIZE);
-	desk_asked(b, "1 ft of services, 2 ties, the drop would go.");
+	desk_asked(b, "1 ft of services, 2 ties, the drop, the tap would go.");
 	ck_assert_uint_eq(b->editor.plot->details.around.kept.count, 1);
 	ck_assert_uint_eq(b->editor.plot->details.around.ties.count, 0);
 	desk_press(b, PRESS_BACKSPACE);

@@ -193,6 +193,7 @@ START_TEST(each_quantity_has_units_in_both_systems)
 		[QUANTITY_WEIGHT] = { "7 lb", "7 kg" },
 		[QUANTITY_RATE] = { "7 lb/1000 sq ft", "7 g/m2" },
 		[QUANTITY_AREA] = { "7 sq ft", "7 m2" },
+		[QUANTITY_FLOW] = { "7 gal/h", "7 L/h" },
 		[QUANTITY_HOURS_EACH] = { "7 h per each", "7 h per each" },
 		[QUANTITY_HOURS_LENGTH] = { "7 h per ft", "7 h per m" },
 		[QUANTITY_HOURS_AREA] = { "7 h per sq-ft", "7 h per m2" },

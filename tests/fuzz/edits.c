@@ -76,7 +76,7 @@ static void plot_start(struct plot *plot, struct source *source)
 		"ground 1 x 1\n  .\nservice water \"Supply\" existing\n  line 0,0 1,0 1,1\n"
 		"levels 1 ft\n  0 in, 1 in\n  2 in, 3 in\nfinish 1,1 1 in\nhouse \"House\"\n"
 		"  from -3,-2 to 1,0\ntie 0,0 \"Corner\" 1 ft\nkeep \"Pear\" 1 ft\n  at 1,1\n"
-		"keep \"Wall\"\n  from 0,0 to 1,1\ndrop 0,1\n";
+		"keep \"Wall\"\n  from 0,0 to 1,1\ndrop 0,1\ntap 1,0\n";
 	struct diag d;
 
 	plot_init(plot);

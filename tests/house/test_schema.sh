@@ -24,6 +24,10 @@ for key in barrow_ways heaps ties; do
 	grep -q "\"$key\"" "$folder/takeoff.json" || { echo "no $key"; exit 1; }
 done
 
+"$B/parterre" takeoff tests/plots/watered.plot --json >"$folder/takeoff.json" || exit 1
+valid "$folder/takeoff.json" || { echo "watering:"; head -c 2000 "$folder/said"; exit 1; }
+grep -q '"watering_weeks"' "$folder/takeoff.json" || { echo "no watering"; exit 1; }
+
 valid tests/golden/fence.json || { echo "a fence:"; head -c 2000 "$folder/said"; exit 1; }
 
 "$B/parterre" takeoff plots/court.plot --json >"$folder/takeoff.json" || exit 1

@@ -16,7 +16,8 @@ START_TEST(a_row_has_a_keyword_a_label_and_its_own_block)
 
 	ck_assert_ptr_nonnull(row->keyword);
 	for (const char *c = row->keyword; *c; c++)
-		ck_assert_msg(islower((unsigned char)*c) || *c == '-', "%s", row->keyword);
+		ck_assert_msg(islower((unsigned char)*c) || *c == '-' ||
+			(*c == ' ' && islower((unsigned char)c[1])), "%s", row->keyword);
 	ck_assert_str_ne(row->keyword, "note");
 	ck_assert_ptr_nonnull(row->label);
 	ck_assert(isupper((unsigned char)row->label[0]));
@@ -165,6 +166,14 @@ static const struct {
 	{ ALLOW_CONCRETE_BAG, "0.6 cu ft", "9.5 L" },
 	{ ALLOW_POST_STOCK, "1 ft", "300 mm" },
 	{ ALLOW_PLANT_SPARE, "5 %", NULL },
+	{ ALLOW_EMITTER_RATE, "0.6 gal/h", "2.3 L/h" },
+	{ ALLOW_SUPPLY, "240 gal/h", "900 L/h" },
+	{ ALLOW_SUPPLY_USED, "75 %", NULL },
+	{ ALLOW_LINE_LIMIT, "200 ft", "60 m" },
+	{ ALLOW_LINE_FLOW, "200 gal/h", "760 L/h" },
+	{ ALLOW_WATER_RUNS, "2", NULL },
+	/* 1 to 1.5 in: Penn State Extension, 2013, as quoted, title not noted. */
+	{ ALLOW_WATER_WEEK, "1 in", "25 mm" },
 	{ ALLOW_CREW, "1", NULL },
 	{ ALLOW_DAY, "8", NULL },
 	/* University of Nebraska Extension, as quoted, title and year not noted. */
@@ -207,6 +216,9 @@ static const struct {
 	{ BED_PREPARE, "8 in", "200 mm" },
 	{ BED_AMEND, "2 in", "50 mm" },
 	{ BED_REPLACE, "no", NULL },
+	{ BED_WATER, "none", NULL },
+	{ BED_DRIP_ROW, "1 ft", "300 mm" },
+	{ BED_DRIP_EMITTER, "1 ft", "300 mm" },
 	{ PATH_SURFACE, "2 in", "50 mm" },
 	{ PATH_STONE, "fines", NULL },
 	{ PATH_FABRIC, "yes", NULL },
@@ -321,6 +333,16 @@ static const struct {
 	{ ALLOW_EDGING_SPIKE, "1 in", "10 m" }, { ALLOW_POST_STOCK, "1 in", "3 m" },
 	{ ALLOW_LINER_WIDTH, "1 ft", "10 m" }, { ALLOW_LINER_LENGTH, "1 m", "1000 m" },
 	{ ALLOW_LINER_LAP, "0 in", "3 ft" }, { ALLOW_CREW, "1", "50" }, { ALLOW_DAY, "1", "24" },
+	{ ALLOW_SUPPLY_USED, "1 %", "100 %" }, { ALLOW_LINE_LIMIT, "1 m", "1000 m" },
+	{ ALLOW_WATER_RUNS, "1", "14" }, { ALLOW_WATER_WEEK, "0 in", "500 mm" },
+	{ ALLOW_WATER_JANUARY, "0 in", "500 mm" }, { ALLOW_WATER_FEBRUARY, "0 in", "500 mm" },
+	{ ALLOW_WATER_MARCH, "0 in", "500 mm" }, { ALLOW_WATER_APRIL, "0 in", "500 mm" },
+	{ ALLOW_WATER_MAY, "0 in", "500 mm" }, { ALLOW_WATER_JUNE, "0 in", "500 mm" },
+	{ ALLOW_WATER_JULY, "0 in", "500 mm" }, { ALLOW_WATER_AUGUST, "0 in", "500 mm" },
+	{ ALLOW_WATER_SEPTEMBER, "0 in", "500 mm" },
+	{ ALLOW_WATER_OCTOBER, "0 in", "500 mm" },
+	{ ALLOW_WATER_NOVEMBER, "0 in", "500 mm" }, { ALLOW_WATER_DECEMBER, "0 in", "500 mm" },
+	{ BED_DRIP_ROW, "1 in", "3 m" }, { BED_DRIP_EMITTER, "1 in", "3 m" },
 	{ ALLOW_SUN_FULL, "0", "24" }, { ALLOW_SUN_PART, "0", "24" },
 	{ ALLOW_SUN_LEAST, "0", "24" },
 	{ ALLOW_PATH_CLEAR, "0 in", "10 m" }, { ALLOW_BARROW_CLEAR, "0 in", "10 m" },
@@ -424,6 +446,7 @@ START_TEST(words_of_choices_mean_what_their_names_say)
 	ck_assert_str_eq(attribute_row(LAWN_COVER)->rule.words[COVER_SEED], "seed");
 	ck_assert_str_eq(attribute_row(LAWN_COVER)->rule.words[COVER_NONE], "none");
 	ck_assert_str_eq(attribute_row(BED_REPLACE)->rule.words[CHOICE_YES], "yes");
+	ck_assert_str_eq(attribute_row(BED_WATER)->rule.words[WATER_DRIP], "drip");
 	ck_assert_str_eq(attribute_row(SERVICE_OWNER)->rule.words[OWNER_PUBLIC], "public");
 	ck_assert_str_eq(attribute_row(SERVICE_OWNER)->rule.words[OWNER_PRIVATE], "private");
 }

@@ -18,7 +18,7 @@
 #define LEGEND HEAD "bed b \"Bed\"\n"
 #define LEGEND_APART HEAD "\nbed b \"Bed\"\n" /* as it is written */
 #define LATER_EXPECTED "fence, service, plant, levels, finish, fall, house, shade, name, tie, " \
-	"keep, drop, rate, extra or the end of the file"
+	"keep, drop, tap, rate, extra or the end of the file"
 #define GROUND "ground 2 x 1\n  ..\n"
 
 #define EIGHT_DROPS "1 in, 1 in, 1 in, 1 in, 1 in, 1 in, 1 in, 1 in, "
@@ -393,8 +393,7 @@ static const struct bad legends[] = {
 		"another letter: b is in the legend already" },
 	{ BYTES(LEGEND "path b \"Path\"\n"), 5, 6, "b", "another letter" },
 	{ BYTES(LEGEND "  colour 4\n"), 5, 3, "colour", "bed: build, block, joint, density, "
-	"courses, cap, embed, inside, base, reach, reach-in, liner, freeboard, mulch, mix, "
-	"prepare, amend, replace or note" },
+	"courses, cap, embed, inside, base, reach, others in parterre-plot(5) or note" },
 	{ BYTES(LEGEND "  surface 1 in\n"), 5, 3, "surface", "bed: build" },
 	{ BYTES(LEGEND "  courses 4\n  courses 5\n"), 6, 3, "courses", "each keyword once" },
 	{ BYTES(LEGEND "  courses 41\n"), 5, 11, "41", "1 to 40" },
@@ -772,6 +771,8 @@ static const struct bad obstacles[] = {
 	{ BYTES(YARD "drop 0,0 x\n"), 8, 10, "x", "the end of the line" },
 	{ BYTES(YARD "drop 0,0\ndrop 0,0\n"), 9, 1, "drop", "each keyword once" },
 	{ BYTES(YARD "plants r\n"), 8, 1, "plants", LATER_EXPECTED },
+	{ BYTES(YARD "tap 4,4\n"), 8, 5, "4,4", POINT_EXPECTED },
+	{ BYTES(YARD "tap 0,0\ntap 0,0\n"), 9, 1, "tap", "each keyword once" },
 	/* legs of a fence that were read come before in the file, what is lacking does not */
 	{ BYTES(TOP "  run 2,0 3,0\nkeep \"K\"\ndrop 0,0\n"), 10, 11, "3,0", "a leg that lies" },
 	{ BYTES(YARD "keep \"K\"\n  at\nrubbish\n"), 9, 3, "at", "from X,Y to X,Y, or note" },

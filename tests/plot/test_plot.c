@@ -296,6 +296,16 @@ static void change_no_drop(struct plot *plot)
 	plot->details.around.has_drop = false;
 }
 
+static void change_tap(struct plot *plot)
+{
+	plot->details.around.tap.x++;
+}
+
+static void change_no_tap(struct plot *plot)
+{
+	plot->details.around.has_tap = false;
+}
+
 static void change_level(struct plot *plot)
 {
 	plot->details.levels.drops[3]++;
@@ -406,6 +416,7 @@ static void (*const changes[])(struct plot *) = { change_cell, change_shape, cha
 	change_house_name, change_house_cells, change_house_height, change_shade_height,
 	change_kept_radius, change_kept_at,
 	change_tie_at, change_tie_name, change_tie_length, change_drop, change_no_drop,
+	change_tap, change_no_tap,
 	change_level, change_finish, change_service_depth, change_route_count,
 	change_service_count, change_kept_notes, change_house_count,
 	change_shade_count, change_tie_count, change_plant_letter, change_plant_name,
@@ -426,6 +437,7 @@ static void with_surroundings(struct plot *plot)
 	obstacles_add(&around->kept, memory_string("Pear"))->radius = NM_PER_M;
 	ties_add(&around->ties, (struct place){ 0, 0 }, memory_string("Corner"), NM_PER_M);
 	around->has_drop = true;
+	around->has_tap = true;
 	levels_init(&plot->details.levels, NM_PER_M, 2, 2);
 }
 

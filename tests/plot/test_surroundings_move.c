@@ -61,7 +61,7 @@ static void check_resized(int columns, int rows, const char *later, struct margi
 #define AROUND "service water \"W\" existing\n  depth 30 in\n  line 0,2 6,2 6,4\n" \
 	"finish 6,4 2 in\nfall 2 % towards 90\nhouse \"H\"\n  from -3,-2 to 1,0\n" \
 	"tie 2,0 \"A\" 12 ft\ntie 6,4 \"B\" 3 ft\nkeep \"Pear\" 6 ft\n  at 3,3\n" \
-	"keep \"Wall\"\n  from 5,0 to 6,4\ndrop 0,4\n"
+	"keep \"Wall\"\n  from 5,0 to 6,4\ndrop 0,4\ntap 6,0\n"
 
 START_TEST(all_of_it_moves_where_the_plan_grows)
 {
@@ -69,7 +69,7 @@ START_TEST(all_of_it_moves_where_the_plan_grows)
 		"service water \"W\" existing\n  depth 30 in\n  line 2,5 8,5 8,7\n"
 		"finish 8,7 2 in\nfall 2 % towards 90\nhouse \"H\"\n  from -1,1 to 3,3\n"
 		"tie 4,3 \"A\" 12 ft\ntie 8,7 \"B\" 3 ft\nkeep \"Pear\" 6 ft\n  at 5,6\n"
-		"keep \"Wall\"\n  from 7,3 to 8,7\ndrop 2,7\n");
+		"keep \"Wall\"\n  from 7,3 to 8,7\ndrop 2,7\ntap 8,3\n");
 	check_resized(6, 4, "house \"H\" 30 ft\n  from -3,-2 to 1,0\n"
 		"shade \"Limes\" 42 ft\n  note \"In leaf\"\n  from 7,-2 to 9,1\n",
 		(struct margins){ 2, 3, 1, 1 },
@@ -85,7 +85,7 @@ START_TEST(a_crop_cuts_services_and_takes_points_that_are_beyond)
 		"service water \"W\" existing\n  depth 30 in\n  line 0,2 4,2 4,3\n"
 		"fall 2 % towards 90\nhouse \"H\"\n  from -5,-2 to -1,0\n"
 		"tie 0,0 \"A\" 12 ft\nkeep \"Pear\" 6 ft\n  at 1,3\n"
-		"keep \"Wall\"\n  from 3,0 to 4,4\n");
+		"keep \"Wall\"\n  from 3,0 to 4,4\ntap 4,0\n");
 	check_resized(6, 4, AROUND, (struct margins){ 0, 0, -4, 0 },
 		"service water \"W\" existing\n  depth 30 in\n  line 0,2 2,2\n"
 		"fall 2 % towards 90\nhouse \"H\"\n  from -3,-2 to 1,0\n"
@@ -120,12 +120,14 @@ START_TEST(what_a_crop_would_take_is_told_before)
 	plot_begin(&plot, 6, 4, AROUND);
 	loss = resize_around_loss(&plot, &(struct margins){ 1, 1, 1, 1 });
 	ck_assert_int_eq(loss.service_sides + loss.circles + loss.ties, 0);
-	ck_assert(!loss.has_drop && !loss.has_level);
+	ck_assert(!loss.has_drop && !loss.has_tap && !loss.has_level);
 	loss = resize_around_loss(&plot, &(struct margins){ -4, 0, 0, -1 });
 	ck_assert_int_eq(loss.service_sides, 5);
 	ck_assert_int_eq(loss.circles, 1);
 	ck_assert_int_eq(loss.ties, 2);
 	ck_assert(loss.has_drop && loss.has_level);
+	loss = resize_around_loss(&plot, &(struct margins){ 0, 0, -1, 0 });
+	ck_assert(loss.has_tap && !loss.has_drop);
 	check_later(&plot, AROUND);
 	plot_fini(&plot);
 }
@@ -148,7 +150,7 @@ START_TEST(a_strip_moves_what_is_beyond_it_and_draws_out_what_crosses_it)
 		"service water \"W\" existing\n  depth 30 in\n  line 0,2 9,2 9,4\n"
 		"finish 9,4 2 in\nfall 2 % towards 90\nhouse \"H\"\n  from -3,-2 to 1,0\n"
 		"tie 2,0 \"A\" 12 ft\ntie 9,4 \"B\" 3 ft\nkeep \"Pear\" 6 ft\n  at 6,3\n"
-		"keep \"Wall\"\n  from 8,0 to 9,4\ndrop 0,4\n");
+		"keep \"Wall\"\n  from 8,0 to 9,4\ndrop 0,4\ntap 9,0\n");
 	check_strip("house \"H\"\n  from 8,1 to 9,2\nhouse \"I\" 9 ft\n  from -5,1 to -1,2\n"
 		"shade \"S\" 20 ft\n  from 4,-2 to 7,1\n",
 		(struct strip){ .cell = 5, .count = 1 },
@@ -158,7 +160,7 @@ START_TEST(a_strip_moves_what_is_beyond_it_and_draws_out_what_crosses_it)
 		"service water \"W\" existing\n  depth 30 in\n  line 0,3 6,3 6,5\n"
 		"finish 6,5 2 in\nfall 2 % towards 90\nhouse \"H\"\n  from -3,-2 to 1,0\n"
 		"tie 2,0 \"A\" 12 ft\ntie 6,5 \"B\" 3 ft\nkeep \"Pear\" 6 ft\n  at 3,4\n"
-		"keep \"Wall\"\n  from 5,0 to 6,5\ndrop 0,5\n");
+		"keep \"Wall\"\n  from 5,0 to 6,5\ndrop 0,5\ntap 6,0\n");
 }
 END_TEST
 
@@ -192,7 +194,7 @@ START_TEST(other_cells_have_it_at_the_nearest_points_and_lengths_stay)
 		"service water \"W\" existing\n  depth 30 in\n  line 0,4 12,4 12,8\n"
 		"finish 12,8 2 in\nfall 2 % towards 90\nhouse \"H\"\n  from -6,-4 to 2,0\n"
 		"tie 4,0 \"A\" 12 ft\ntie 12,8 \"B\" 3 ft\nkeep \"Pear\" 6 ft\n  at 6,6\n"
-		"keep \"Wall\"\n  from 10,0 to 12,8\ndrop 0,8\n");
+		"keep \"Wall\"\n  from 10,0 to 12,8\ndrop 0,8\ntap 12,0\n");
 	check_rescaled("tie 2,3 \"A\" 12 ft\nkeep \"K\"\n  from -3,1 to 7,2\nkeep \"Bin\"\n"
 		"  from 0,0 to 1,1\ndrop 4,0\n", 3 * NM_PER_FOOT, false,
 		"tie 1,1 \"A\" 12 ft\nkeep \"K\"\n  from -1,0 to 2,1\nkeep \"Bin\"\n"
@@ -206,7 +208,8 @@ START_TEST(a_point_between_the_new_ones_is_noticed)
 	static const char *const off[] = { "service gas \"G\" existing\n  line 0,0 1,0\n",
 		"service gas \"G\" existing\n  line 0,0 0,2 1,2\n", "finish 2,1 0 in\n",
 		"house \"H\"\n  from -1,0 to 2,2\n", "keep \"K\"\n  from 0,0 to 2,7\n",
-		"keep \"K\" 1 ft\n  at 1,2\n", "tie 0,3 \"A\" 1 ft\n", "drop 1,0\n" };
+		"keep \"K\" 1 ft\n  at 1,2\n", "tie 0,3 \"A\" 1 ft\n", "drop 1,0\n",
+		"tap 1,0\n" };
 	struct rescale rescale;
 	struct plot plot;
 

@@ -256,7 +256,8 @@ START_TEST(a_range_is_told_in_the_plots_units)
 }
 END_TEST
 
-/* 1 lb = 0.45359237 kg (NIST Special Publication 811, appendix B.8), 1 ft = 0.3048 m. */
+/* 1 lb = 0.45359237 kg (NIST Special Publication 811, appendix B.8), 1 ft = 0.3048 m; a U.S. gallon
+ * is 231 cu in (NIST Handbook 44, appendix C, from memory). */
 static const struct {
 	struct amount amount;
 	double si;
@@ -273,6 +274,8 @@ static const struct {
 	{ { 450 * MILLION, AMOUNT_SQ_FT }, 450 * 0.3048 * 0.3048 },
 	{ { 50 * MILLION, AMOUNT_SQ_YD }, 50 * 0.9144 * 0.9144 },
 	{ { MILLION / 4, AMOUNT_M2 }, 0.25 },
+	{ { 240 * MILLION, AMOUNT_GAL_H }, 240 * 231 * 0.0254 * 0.0254 * 0.0254 },
+	{ { 900 * MILLION, AMOUNT_L_H }, 0.9 },
 };
 
 START_TEST(an_amount_is_known_in_si_units)

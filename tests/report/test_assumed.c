@@ -59,7 +59,7 @@ static const struct { char letter; enum attribute attribute; const char *value; 
 	{ 'c', BED_INSIDE, "base" }, { 'd', BED_BUILD, "level" }, { 'e', BED_BUILD, "level" },
 	{ 'e', BED_REPLACE, "yes" }, { 'q', PATH_STONE, "clean" }, { 'm', LAWN_COVER, "seed" },
 	{ 0, ALLOW_TOPSOIL, "1 1/2 in" }, { 0, ALLOW_FABRIC_LENGTH, "20 ft" },
-	{ 'S', FIXTURE_HEIGHT, "5 ft" },
+	{ 'S', FIXTURE_HEIGHT, "5 ft" }, { 'd', BED_WATER, "drip" },
 };
 
 static const char book_words[] =
@@ -83,6 +83,14 @@ static const struct { enum attribute attribute; const char *value; } usual[] = {
 	{ BED_EMBED, "4 in" }, { ALLOW_TURF_SPARE, "7 %" }, { ALLOW_SETTLEMENT, "12 %" },
 	{ ALLOW_SOIL_LEAST, "3 ft" }, { ALLOW_FLOOR_STONE, "1 %" }, { ALLOW_LAWN_SOIL, "1 ft" },
 	{ ALLOW_WALL_FOOTING, "30 in" },
+	{ BED_DRIP_ROW, "2 ft" }, { BED_DRIP_EMITTER, "2 ft" },
+	{ ALLOW_LINE_LIMIT, "4 ft" }, { ALLOW_LINE_FLOW, "2 gal/h" },
+	{ ALLOW_WATER_JANUARY, "2 in" }, { ALLOW_WATER_FEBRUARY, "2 in" },
+	{ ALLOW_WATER_MARCH, "2 in" }, { ALLOW_WATER_APRIL, "2 in" },
+	{ ALLOW_WATER_MAY, "2 in" }, { ALLOW_WATER_JUNE, "2 in" },
+	{ ALLOW_WATER_JULY, "2 in" }, { ALLOW_WATER_AUGUST, "2 in" },
+	{ ALLOW_WATER_SEPTEMBER, "2 in" }, { ALLOW_WATER_OCTOBER, "2 in" },
+	{ ALLOW_WATER_NOVEMBER, "2 in" }, { ALLOW_WATER_DECEMBER, "2 in" },
 	{ ALLOW_GATE_CLEAR, "4 ft" }, { ALLOW_FENCE_HIGH, "30 in" },
 	{ ALLOW_HOUSE_CLEAR, "13 in" },
 	{ ALLOW_FENCE_GAP, "1 in" },
@@ -176,7 +184,8 @@ static struct block *block_of(enum attribute a)
 	if (attribute_block(a) == BLOCK_FENCE)
 		return &details->fences[0].block;
 	letter = a == BED_PREPARE ? 'e' : a == BED_CAP ? 'c' :
-		subject == SUBJECT_LEVEL ? 'd' : letter;
+		subject == SUBJECT_LEVEL || a == BED_DRIP_ROW || a == BED_DRIP_EMITTER ? 'd' :
+		letter;
 	for (size_t i = 0; i < details->legend_count; i++)
 		if (details->legend[i].letter == letter)
 			return &details->legend[i].block;

@@ -40,7 +40,7 @@ static bool ends_in(const char *word, const char *end)
 /* The unit at the end of a key; "": none. */
 static const char *unit_said(const char *key)
 {
-	static const char *const units[] = { "_m", "_m2", "_m3", "_kg" };
+	static const char *const units[] = { "_m", "_m2", "_m3", "_kg", "_m3_h" };
 
 	for (size_t i = 0; i < sizeof units / sizeof *units; i++)
 		if (ends_in(key, units[i]))
@@ -60,7 +60,10 @@ static const char *unit_of(enum figure_kind kind)
 	case FIGURE_AREA:
 		return "_m2";
 	case FIGURE_VOLUME:
+	case FIGURE_WATER:
 		return "_m3";
+	case FIGURE_FLOW:
+		return "_m3_h";
 	case FIGURE_WEIGHT:
 		return "_kg";
 	default:

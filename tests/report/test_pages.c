@@ -208,6 +208,30 @@ START_TEST(levels_stand_with_cut_fill_and_falls)
 }
 END_TEST
 
+/* 6 x 4 ft at ground level: four lines of six emitters; an inch on 24 sq ft is 14.96 gal. */
+START_TEST(watering_stands_with_its_supply_zones_and_months)
+{
+	struct desk *b = desk_new(ROWS { "bbbbbb..", "bbbbbb..", "bbbbbb..", "bbbbbb..", NULL });
+
+	ck_assert_str_eq(desk_page(b, "Watering")->lines[0].label,
+		"No bed is watered by drip lines yet.");
+	plot_set(editor_edit(&b->editor), 'b', BED_BUILD, "level");
+	plot_set(editor_edit(&b->editor), 'b', BED_WATER, "drip");
+	plot_set(editor_edit(&b->editor), 0, ALLOW_WATER_JULY, "2 in");
+	editor_stroke(&b->editor);
+	desk_refresh(b);
+	check(b, "Watering", "", "Supply, assumed", "240 gal/h");
+	check(b, "Watering", "", "Water a week", "15.0 gal");
+	desk_line(b, "Watering", "", "No tap is set: no header is counted.");
+	check(b, "Watering", "To order", "Tube end cap", "4");
+	check(b, "Watering", "Zone 1", "Flow", "14.4 gal/h");
+	check(b, "Watering", "B1 b b", "Emitters", "24");
+	check(b, "Watering", "In a week, all beds", "June", "15.0 gal, 62 min");
+	check(b, "Watering", "In a week, all beds", "July", "29.9 gal, 125 min");
+	desk_free(b);
+}
+END_TEST
+
 START_TEST(an_empty_plan_has_a_sentence_on_each_page)
 {
 	struct desk *b = desk_new(ROWS { ".", NULL });
@@ -560,6 +584,7 @@ Suite *test_suite(void)
 	tcase_add_test(pages, what_is_dug_stands_by_purpose_by_kind_and_as_loads);
 	tcase_add_test(pages, a_fence_stands_under_its_name_with_what_it_takes);
 	tcase_add_test(pages, levels_stand_with_cut_fill_and_falls);
+	tcase_add_test(pages, watering_stands_with_its_supply_zones_and_months);
 	tcase_add_test(pages, an_empty_plan_has_a_sentence_on_each_page);
 	tcase_add_test(pages, snags_of_a_code_are_counted_and_the_first_twenty_told);
 	tcase_add_test(pages, figures_that_the_last_stroke_changed_have_a_star);

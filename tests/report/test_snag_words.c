@@ -118,6 +118,10 @@ static const struct {
 		"of some states, which is stricter; both as quoted. Your state's rule goes "
 		"first." },
 	{ SNAG_KEEP_DUG, "keep-dug", "What the plot says is kept." },
+	{ SNAG_WATER_FLOW, "water-flow", "Common practice, no published source." },
+	{ SNAG_WATER_LINE, "water-line",
+		"Common practice, no published source: the maker's table goes first." },
+	{ SNAG_WATER_CUT_OFF, "water-cut-off", "Geometry: where a header may go." },
 	{ SNAG_FALL_HOUSE, "fall-house",
 		"International Code Council, International Residential Code (IRC), 2021, R401.3, "
 		"on drainage; local rules may differ." },
@@ -377,6 +381,18 @@ static const struct {
 		"A post's hole is dug within something that is to be kept." },
 	{ SNAG_KEEP_DUG, HAND_TRENCH, UNITS_IMPERIAL, { 0 },
 		"The trench of a line to lay goes through something that is to be kept." },
+	{ SNAG_WATER_FLOW, 0, UNITS_METRIC, { 700 * 1000, 675 * 1000 },
+		"One drip line of this bed takes 700 L/h, more than 675 L/h, the most of one "
+		"zone." },
+	{ SNAG_WATER_LINE, WATER_LINE_LONG, UNITS_METRIC, { MM(61000), MM(60000) },
+		"A drip line of this bed is 61 m long, more than 60 m: its far end gets less. Feed "
+		"it in the middle." },
+	{ SNAG_WATER_LINE, WATER_LINE_THIRSTY, UNITS_METRIC, { 800 * 1000, 760 * 1000 },
+		"A drip line of this bed takes 800 L/h, more than 760 L/h: its far end gets less. "
+		"Feed it in the middle." },
+	{ SNAG_WATER_CUT_OFF, 0, UNITS_IMPERIAL, { 0 },
+		"The header has no way here from the tap: beds, fixtures or a house are in the "
+		"way." },
 	{ SNAG_FALL_HOUSE, FALL_TOWARDS, UNITS_IMPERIAL,
 		{ 1 * MILLION + 240000, 5 * MILLION, FEET(10, 0) },
 		"Within 10 ft of a house finished ground falls towards it by 1.2 %: let it fall "

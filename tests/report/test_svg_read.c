@@ -545,6 +545,23 @@ START_TEST(what_is_around_is_drawn_in_words)
 }
 END_TEST
 
+START_TEST(the_header_goes_from_the_tap_with_its_sleeves)
+{
+	static const char *const told[] = { "tap", "header of the drip lines",
+		"its sleeve, laid before the base" };
+	struct svg_asked asked = SVG_AS_FITS;
+
+	garden_file(&garden, "tests/plots/watered.plot");
+	garden_count(&garden);
+	draw(&asked, "watered.plot");
+	for (size_t i = 0; i < sizeof told / sizeof *told; i++)
+		ck_assert_msg(has_text(told[i]), "%s", told[i]);
+	/* each leg, and the sign that explains them */
+	ck_assert_int_eq(count_dashed("0.8,0.8", "line"),
+		(int)garden.takeoff.watering.legs.count + 1);
+}
+END_TEST
+
 /* ---- Sheets and refusals --------------------------------------------------------------------- */
 
 START_TEST(each_way_of_building_a_wall_has_one_section)
@@ -634,6 +651,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(marks, posts_stand_where_the_takeoff_has_them_with_its_numbers, 0, 2);
 	tcase_add_test(marks, strings_and_points_are_those_of_the_set_out);
 	tcase_add_test(marks, what_is_around_is_drawn_in_words);
+	tcase_add_test(marks, the_header_goes_from_the_tap_with_its_sleeves);
 	tcase_add_test(sheets, each_way_of_building_a_wall_has_one_section);
 	tcase_add_loop_test(sheets, what_does_not_fit_is_refused_with_what_it_takes, 0, 2);
 	tcase_add_test(sheets, a_drawing_can_be_stopped);

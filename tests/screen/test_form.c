@@ -48,6 +48,7 @@ static const char *good_words(const struct attribute_row *row)
 	static const char *const amounts[] = {
 		[QUANTITY_DENSITY] = "140 lb/cu ft", [QUANTITY_VOLUME] = "7 cu ft",
 		[QUANTITY_WEIGHT] = "250 lb", [QUANTITY_RATE] = "5 lb/1000 sq ft",
+		[QUANTITY_FLOW] = "90 gal/h",
 		[QUANTITY_HOURS_EACH] = "0.05 h per each", [QUANTITY_HOURS_LENGTH] = "0.1 h per ft",
 		[QUANTITY_HOURS_AREA] = "0.02 h per sq-ft",
 		[QUANTITY_HOURS_VOLUME] = "2.2 h per m3",

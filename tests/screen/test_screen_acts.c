@@ -121,6 +121,8 @@ static const struct way ways[] = {
 		"Tied: 0 in across, 0 in down to Pier, 9 ft;", NULL, NULL },
 	{ "Deliveries here", NULL, NULL, "! d e l i v e r y enter", NULL,
 		"Deliveries are put down at 0 in across", NULL, NULL },
+	{ "Tap here", NULL, NULL, "! f a u c e t enter", NULL,
+		"Water comes from 0 in across", NULL, NULL },
 	{ "Remove what is around", "! d e l i v e r y enter", "Deliveries are put down at",
 		"! R e m o v e space w h a t enter enter", "enter", "Removed: Where deliveries",
 		NULL, NULL },

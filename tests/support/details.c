@@ -363,6 +363,8 @@ void around_at_random(struct plot *plot, struct random *random)
 			number_at_random(random, &tie_rule));
 	around->has_drop = random_below(random, 2);
 	around->drop = point_at_random(random, &plot->ground);
+	around->has_tap = random_below(random, 2);
+	around->tap = point_at_random(random, &plot->ground);
 	if (random_below(random, 2))
 		levels_at_random(plot, random);
 	finish_at_random(plot, random);

@@ -239,6 +239,8 @@ static void around_check(const struct plot *plot)
 	}
 	if (around->has_drop)
 		point_check(&plot->ground, around->drop);
+	if (around->has_tap)
+		point_check(&plot->ground, around->tap);
 	levels_check(plot);
 	if (finish->has_level) {
 		point_check(&plot->ground, finish->at);

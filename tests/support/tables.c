@@ -3,7 +3,7 @@
 #include <assert.h>
 #include <string.h>
 
-static struct named_table tables[64];
+static struct named_table tables[96];
 static int table_count;
 
 static bool is_found(const struct figure_table *table)
@@ -121,6 +121,8 @@ static void fill_figure(struct arena *arena, const struct figure *figure, char *
 	case FIGURE_AREA:
 	case FIGURE_VOLUME:
 	case FIGURE_WEIGHT:
+	case FIGURE_WATER:
+	case FIGURE_FLOW:
 	case FIGURE_NUMBER:
 		put(figure, row, &(double){ 1.5 });
 		break;

@@ -124,6 +124,21 @@ START_TEST(with_houses_and_a_drop_they_can_be_stopped_too)
 }
 END_TEST
 
+/* Every bed, from a tap in a corner. */
+START_TEST(where_beds_are_watered_they_can_be_stopped_too)
+{
+	struct random random = { (uint64_t)_i };
+
+	shapes[_i].draw(&plot, SIZE);
+	for (size_t i = 0; i < plot.details.legend_count; i++)
+		if (plot.details.legend[i].class == CLASS_BED)
+			block_set(&plot.details.legend[i].block, BED_WATER,
+				(struct value){ .set = true, .as.number = WATER_DRIP });
+	plot.details.around.has_tap = true;
+	check_stops(shapes[_i].name, &random);
+}
+END_TEST
+
 static void plot_read(const char *path)
 {
 	struct text message = TEXT_EMPTY;
@@ -206,6 +221,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(all, a_takeoff_of_the_hardest_plots_can_be_stopped_at_any_ask, 0,
 		shape_count);
 	tcase_add_loop_test(all, with_houses_and_a_drop_they_can_be_stopped_too, 0, shape_count);
+	tcase_add_loop_test(all, where_beds_are_watered_they_can_be_stopped_too, 0, shape_count);
 	tcase_add_loop_test(all, a_takeoff_of_the_samples_can_be_stopped_at_any_ask, 0, SAMPLES);
 	tcase_add_test(all, the_search_for_sizes_can_be_stopped_at_any_ask);
 	tcase_add_loop_test(all, advice_can_be_stopped_at_any_ask, 0, SAMPLES);

@@ -102,6 +102,17 @@ static void act_drop(struct editor *editor)
 	act_around_end(editor);
 }
 
+static void act_tap(struct editor *editor)
+{
+	struct surroundings *around = &editor_edit(editor)->details.around;
+	struct report report = editor_report(editor, &editor->words);
+
+	around->has_tap = true;
+	around->tap = spot_meant(editor);
+	editor_say(editor, "Water comes from %s", plain_place(&report, around->tap));
+	act_around_end(editor);
+}
+
 /* ---- Removing -------------------------------------------------------------------------------- */
 
 static int which_ask(struct editor *editor)
@@ -164,9 +175,13 @@ static const struct act acts[] = {
 	{ .id = ACT_DROP, .key_name = "!", .name = "Deliveries here",
 		.wish = "say where deliveries go",
 		.words = "delivery drop unload pallet truck", .writes = true, .run = act_drop },
+	{ .id = ACT_TAP, .key_name = "!", .name = "Tap here",
+		.wish = "say where water comes from",
+		.words = "watering hose faucet drip irrigation header", .writes = true,
+		.run = act_tap },
 	{ .id = ACT_AROUND_OUT, .key_name = "!", .name = "Remove what is around",
 		.wish = "remove a pipe, a tree, a house",
-		.words = "take away delete service keep tie drop", .writes = true,
+		.words = "take away delete service keep tie drop tap", .writes = true,
 		.run = act_around_out },
 };
 const struct act_group acts_of_around = ACT_GROUP("Around", acts);

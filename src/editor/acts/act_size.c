@@ -42,6 +42,8 @@ static const char *loss_words(const struct report *report, const int64_t lost[CL
 		add(&words, counted(report, around.specimens, "plant", "plants"));
 	if (around.has_drop)
 		add(&words, "the drop");
+	if (around.has_tap)
+		add(&words, "the tap");
 	if (around.has_level)
 		add(&words, "the finished level");
 	return say_text(report, &words);

@@ -32,6 +32,7 @@ static const char *const *units_of(const struct asked *asked)
 		[QUANTITY_WEIGHT] = { { "lb", NULL }, { "kg", NULL } },
 		[QUANTITY_RATE] = { { "lb/1000 sq ft", NULL }, { "g/m2", NULL } },
 		[QUANTITY_AREA] = { { "sq ft", "sq yd", NULL }, { "m2", NULL } },
+		[QUANTITY_FLOW] = { { "gal/h", NULL }, { "L/h", NULL } },
 		[QUANTITY_HOURS_EACH] = { { "h per each", NULL }, { "h per each", NULL } },
 		[QUANTITY_HOURS_LENGTH] = { { "h per ft", NULL }, { "h per m", NULL } },
 		[QUANTITY_HOURS_AREA] = { { "h per sq-ft", NULL }, { "h per m2", NULL } },
@@ -369,8 +370,7 @@ static bool no_unit(const struct asked *asked, const char *typed, struct text *w
 		if (at > typed && length && !length_unit(at, length) && strncasecmp(at, "x",
 			length) != 0 && strncasecmp(at, "cells", length) != 0) {
 			text_print(why, "%.*s is no unit of length; %sm, cm and mm are",
-				(int)length, at,
-				asked->units == UNITS_METRIC ? "" : "ft, in, ");
+				(int)length, at, asked->units == UNITS_METRIC ? "" : "ft, in, ");
 			return true;
 		}
 		at += length ? length - 1 : 0;

@@ -27,6 +27,8 @@ static int count_of(const struct details *details, enum around_kind kind)
 		return (int)around->kept.count;
 	case AROUND_DROP:
 		return around->has_drop;
+	case AROUND_TAP:
+		return around->has_tap;
 	}
 	return 0;
 }
@@ -75,6 +77,8 @@ const char *around_name(const struct report *report, struct around around)
 		return all->kept.items[around.which].name;
 	case AROUND_DROP:
 		return "Where deliveries are put down";
+	case AROUND_TAP:
+		return "Where water comes from";
 	}
 	return "";
 }
@@ -84,7 +88,7 @@ const char *around_word(struct around around)
 	static const char *const words[AROUND_KINDS] = { [AROUND_SERVICE] = "service",
 		[AROUND_LEVELS] = "levels", [AROUND_FINISH] = "finish", [AROUND_HOUSE] = "house",
 		[AROUND_SHADE] = "shade", [AROUND_TIE] = "tie", [AROUND_KEEP] = "keep",
-		[AROUND_DROP] = "drop" };
+		[AROUND_DROP] = "drop", [AROUND_TAP] = "tap" };
 
 	return words[around.kind];
 }
@@ -108,6 +112,8 @@ bool around_change(struct editor *editor, struct around around)
 		return keep_card_change(editor, around.which);
 	case AROUND_DROP:
 		return drop_card_change(editor);
+	case AROUND_TAP:
+		return tap_card_change(editor);
 	}
 	return false;
 }
@@ -176,6 +182,9 @@ bool around_remove(struct editor *editor, struct around around)
 		break;
 	case AROUND_DROP:
 		all->has_drop = false;
+		break;
+	case AROUND_TAP:
+		all->has_tap = false;
 		break;
 	}
 	return true;

@@ -1,14 +1,14 @@
 /* Everything around a plot, one after the other as in its file, for lists that change it or take
- * it away: services, levels, the finished ground, houses, shade, ties, what is kept, the drop. The
- * caller ends the stroke. */
+ * it away: services, levels, the finished ground, houses, shade, ties, what is kept, the drop, the
+ * tap. The caller ends the stroke. */
 #ifndef EDITOR_CARDS_AROUND_H
 #define EDITOR_CARDS_AROUND_H
 
 #include "editor/editor.h"
 
 enum around_kind { AROUND_SERVICE, AROUND_LEVELS, AROUND_FINISH, AROUND_HOUSE,
-	AROUND_SHADE, AROUND_TIE, AROUND_KEEP, AROUND_DROP };
-enum { AROUND_KINDS = AROUND_DROP + 1 };
+	AROUND_SHADE, AROUND_TIE, AROUND_KEEP, AROUND_DROP, AROUND_TAP };
+enum { AROUND_KINDS = AROUND_TAP + 1 };
 
 struct around {
 	enum around_kind kind;

@@ -3,13 +3,13 @@
 
 #include <stdlib.h>
 
-enum { ACROSS, DOWN, DROP_FIELDS, NAME = DROP_FIELDS, LENGTH, TIE_FIELDS };
+enum { ACROSS, DOWN, PLACE_FIELDS, NAME = PLACE_FIELDS, LENGTH, TIE_FIELDS };
 enum { NEW_TIE = -1 };
 
 /* The card's owner. */
 struct entering {
 	struct editor *editor;
-	int which; /* NEW_TIE: one that is not there yet; of the drop: not looked at */
+	int which; /* NEW_TIE: one that is not there yet; of the drop or the tap: not looked at */
 	const struct tie *tie; /* as it is so far, or as it is offered */
 };
 
@@ -18,7 +18,7 @@ static bool check(const struct card *card, int field, const struct value *value,
 {
 	const struct entering *entering = card->owner;
 
-	return field >= DROP_FIELDS || spot_check(card, field, value, entering->editor,
+	return field >= PLACE_FIELDS || spot_check(card, field, value, entering->editor,
 		spot_reach(entering->editor, field == DOWN), fault);
 }
 
@@ -87,7 +87,7 @@ bool tie_card_add(struct editor *editor, struct place at)
 	return tie_ask(editor, NEW_TIE, &tie);
 }
 
-/* ---- The drop -------------------------------------------------------------------------------- */
+/* ---- The drop and the tap -------------------------------------------------------------------- */
 
 static bool drop_accept(struct card *card, struct fault *fault)
 {
@@ -100,14 +100,38 @@ static bool drop_accept(struct card *card, struct fault *fault)
 	return true;
 }
 
-bool drop_card_change(struct editor *editor)
+static bool tap_accept(struct card *card, struct fault *fault)
+{
+	const struct entering *entering = card->owner;
+	struct place at;
+
+	if (!spot_point_read(card, ACROSS, entering->editor, &at, fault))
+		return false;
+	editor_edit(entering->editor)->details.around.tap = at;
+	return true;
+}
+
+static bool point_ask(struct editor *editor, const char *title, struct place at,
+	bool (*accept)(struct card *card, struct fault *fault))
 {
 	struct entering entering = { .editor = editor };
 	struct report report = editor_report(editor, &editor->words);
-	struct field_spec fields[DROP_FIELDS];
+	struct field_spec fields[PLACE_FIELDS];
 
-	fields_place(fields, &report, editor->plot->details.around.drop);
-	return card_ask(editor, &(struct card_spec){ .title = "Deliveries are put down",
-		.done = "set all this", .fields = fields, .count = DROP_FIELDS,
-		.accept = drop_accept, .check = check, .owner = &entering });
+	fields_place(fields, &report, at);
+	return card_ask(editor, &(struct card_spec){ .title = title, .done = "set all this",
+		.fields = fields, .count = PLACE_FIELDS, .accept = accept, .check = check,
+		.owner = &entering });
+}
+
+bool drop_card_change(struct editor *editor)
+{
+	return point_ask(editor, "Deliveries are put down",
+		editor->plot->details.around.drop, drop_accept);
+}
+
+bool tap_card_change(struct editor *editor)
+{
+	return point_ask(editor, "Water comes from", editor->plot->details.around.tap,
+		tap_accept);
 }

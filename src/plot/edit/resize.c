@@ -146,7 +146,7 @@ struct around_loss resize_around_loss(const struct plot *plot, const struct marg
 		(int64_t)(around->kept.count - left.kept.count),
 		(int64_t)(around->ties.count - left.ties.count),
 		specimen_loss(&plot->details, &resized),
-		around->has_drop && !left.has_drop,
+		around->has_drop && !left.has_drop, around->has_tap && !left.has_tap,
 		plot->details.finish.has_level && !finish.has_level };
 	surroundings_fini(&left);
 	return loss;

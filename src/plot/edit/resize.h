@@ -19,10 +19,10 @@ struct fence_loss {
 };
 struct fence_loss resize_fence_loss(const struct plot *plot, const struct margins *margins);
 /* What of all that is around would: sides of cells of services, circles, ties, specimens, the
- * drop, the level of the finished ground. */
+ * drop, the tap, the level of the finished ground. */
 struct around_loss {
 	int64_t service_sides, circles, ties, specimens;
-	bool has_drop, has_level;
+	bool has_drop, has_tap, has_level;
 };
 struct around_loss resize_around_loss(const struct plot *plot, const struct margins *margins);
 /* Grows or crops; new ground is open. Fences move with the ground, and are cut where it is;

@@ -91,6 +91,7 @@ void surroundings_move(struct surroundings *around, const struct points_way *way
 	obstacles_move(&around->kept, way);
 	ties_move(&around->ties, way);
 	around->has_drop = around->has_drop && point_move(&around->drop, way);
+	around->has_tap = around->has_tap && point_move(&around->tap, way);
 }
 
 void finish_move(struct finish *finish, const struct points_way *way)
@@ -147,5 +148,6 @@ bool surroundings_all(const struct surroundings *around, const struct finish *fi
 	for (size_t i = 0; i < around->ties.count && all; i++)
 		all = holds(how, around->ties.items[i].at);
 	return all && (!around->has_drop || holds(how, around->drop)) &&
+		(!around->has_tap || holds(how, around->tap)) &&
 		(!finish->has_level || holds(how, finish->at));
 }

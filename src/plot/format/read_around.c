@@ -105,7 +105,7 @@ bool read_obstacle_line(struct later_reader *r, struct scan *s, struct diag *d)
 	return scan_end(s, d);
 }
 
-/* ---- Ties and the drop ----------------------------------------------------------------------- */
+/* ---- Ties, the drop and the tap -------------------------------------------------------------- */
 
 bool read_tie(struct later_reader *r, struct scan *s, struct diag *d)
 {
@@ -123,12 +123,26 @@ bool read_tie(struct later_reader *r, struct scan *s, struct diag *d)
 	return scan_end(s, d);
 }
 
+/* A line that the plot may have once. */
+static bool read_only_point(const struct later_reader *r, struct scan *s, bool *has,
+	struct place *at, struct diag *d)
+{
+	if (*has)
+		return scan_fail(s, 0, d, "each keyword once");
+	*has = read_point(&r->plot->ground, s, at, d);
+	return *has && scan_end(s, d);
+}
+
 bool read_drop(struct later_reader *r, struct scan *s, struct diag *d)
 {
 	struct surroundings *around = &r->plot->details.around;
 
-	if (around->has_drop)
-		return scan_fail(s, 0, d, "each keyword once");
-	around->has_drop = read_point(&r->plot->ground, s, &around->drop, d);
-	return around->has_drop && scan_end(s, d);
+	return read_only_point(r, s, &around->has_drop, &around->drop, d);
+}
+
+bool read_tap(struct later_reader *r, struct scan *s, struct diag *d)
+{
+	struct surroundings *around = &r->plot->details.around;
+
+	return read_only_point(r, s, &around->has_tap, &around->tap, d);
 }

@@ -12,7 +12,7 @@ static void list_attributes(struct text *words, enum block_kind kind)
 
 	for (enum attribute a = block_first(kind); a <= block_last(kind); a++) {
 		if (a - block_first(kind) == LISTED_MOST / 2 &&
-			block_last(kind) - a > LISTED_MOST / 2) {
+			block_last(kind) - a >= LISTED_MOST / 2) {
 			text_add_listed(words, "others in parterre-plot(5)", !has_more);
 			break;
 		}
@@ -66,12 +66,11 @@ static enum attribute attribute_meant(struct scan *s, enum block_kind kind, enum
 
 bool read_attribute(struct block *block, struct scan *s, enum units units, struct diag *d)
 {
-	size_t start = s->at, length;
-	const char *word = scan_word(s, &length);
+	size_t start = s->at;
 	struct value value;
 	enum attribute a;
 
-	if (!attribute_find(block->kind, word, length, &a))
+	if (!attribute_scan(block->kind, s, &a))
 		return fail_keyword(s, start, block->kind, d);
 	a = attribute_meant(s, block->kind, a);
 	if (block_value(block, a)->set)

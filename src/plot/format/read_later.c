@@ -69,8 +69,8 @@ static const struct {
 	{ "fence", read_fence }, { "service", read_service }, { "plant", read_plant },
 	{ "levels", read_levels }, { "finish", read_finish }, { "fall", read_fall },
 	{ "house", read_house }, { "shade", read_shade }, { "name", read_name },
-	{ "tie", read_tie }, { "keep", read_keep }, { "drop", read_drop }, { "rate", read_rate },
-	{ "extra", read_extra },
+	{ "tie", read_tie }, { "keep", read_keep }, { "drop", read_drop }, { "tap", read_tap },
+	{ "rate", read_rate }, { "extra", read_extra },
 };
 enum { LINES = sizeof lines / sizeof *lines };
 

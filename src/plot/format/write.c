@@ -217,6 +217,8 @@ static void write_later(const struct details *details, struct text *out, enum un
 	write_obstacles("keep", &around->kept, out, units);
 	if (around->has_drop)
 		text_print(out, "drop %d,%d\n", around->drop.x, around->drop.y);
+	if (around->has_tap)
+		text_print(out, "tap %d,%d\n", around->tap.x, around->tap.y);
 	write_rates(&details->rates, out, units);
 	for (size_t i = 0; i < details->extra_count; i++)
 		write_extra(&details->extras[i], out);

@@ -155,6 +155,8 @@ bool leaf_is_number(const struct leaf *leaf)
 	case FIGURE_AREA:
 	case FIGURE_VOLUME:
 	case FIGURE_WEIGHT:
+	case FIGURE_WATER:
+	case FIGURE_FLOW:
 	case FIGURE_NUMBER:
 	case FIGURE_MONEY:
 		return true;
@@ -166,7 +168,8 @@ bool leaf_is_number(const struct leaf *leaf)
 static bool is_real(const struct leaf *leaf)
 {
 	return leaf->figure.kind == FIGURE_AREA || leaf->figure.kind == FIGURE_VOLUME ||
-		leaf->figure.kind == FIGURE_WEIGHT || leaf->figure.kind == FIGURE_NUMBER;
+		leaf->figure.kind == FIGURE_WEIGHT || leaf->figure.kind == FIGURE_WATER ||
+		leaf->figure.kind == FIGURE_FLOW || leaf->figure.kind == FIGURE_NUMBER;
 }
 
 static double number(const struct leaf *leaf, const void *row)

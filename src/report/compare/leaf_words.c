@@ -93,6 +93,10 @@ static const char *size_words(const struct report *report, enum figure_kind kind
 		return plain_volume_like(report, size, style->volume);
 	case FIGURE_WEIGHT:
 		return plain_weight(report, size);
+	case FIGURE_WATER:
+		return plain_water(report, size);
+	case FIGURE_FLOW:
+		return plain_flow(report, size);
 	default:
 		return plain_decimal(report, size, style->places);
 	}

@@ -1,7 +1,7 @@
 #include "report/drawing/service_signs.h"
 #include "base/stop.h"
 
-enum { EXISTING = '*', TO_LAY = '~', BY_HAND = '/' };
+enum { EXISTING = '*', TO_LAY = '~', BY_HAND = '/', HEADER = '%', TAP = '@' };
 /* One in so many characters, each row's shifted by half of that. */
 enum { EVERY = 4 };
 
@@ -34,6 +34,19 @@ static void draw_service(struct points *points, const struct service *service)
 	legs_fini(&legs);
 }
 
+/* The tap is seen wherever it is. */
+static void draw_watering(struct points *points, const struct takeoff *takeoff)
+{
+	const struct surroundings *around = &takeoff->plot.details.around;
+	const struct legs *legs = &takeoff->watering.legs;
+
+	for (size_t i = 0; i < legs->count && !stop_asked(); i++)
+		draw_leg(points, legs->items[i], HEADER);
+	if (around->has_tap)
+		points_put(points, around->tap.x * points->cuts.across,
+			around->tap.y * points->cuts.down, TAP);
+}
+
 /* ---- By hand --------------------------------------------------------------------------------- */
 
 static void strew(struct points *points, const struct near_cells *cells)
@@ -59,6 +72,7 @@ void service_signs_draw(struct points *points, const struct takeoff *takeoff)
 
 	for (size_t i = 0; i < services->count && !stop_asked(); i++)
 		draw_service(points, &services->items[i]);
+	draw_watering(points, takeoff);
 	if (lines->existing + lines->kept_count == 0)
 		return;
 	near_cells_begin(&cells, &takeoff->survey);

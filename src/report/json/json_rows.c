@@ -74,6 +74,8 @@ cJSON *json_figure(const struct takeoff *takeoff, const struct figure *figure, c
 	case FIGURE_AREA:
 	case FIGURE_VOLUME:
 	case FIGURE_WEIGHT:
+	case FIGURE_WATER:
+	case FIGURE_FLOW:
 	case FIGURE_NUMBER:
 		return json_number(figure_real(figure, row));
 	case FIGURE_MONEY:

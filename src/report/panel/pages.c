@@ -4,8 +4,10 @@
 #include "report/panel/page_changed.h"
 #include "report/panel/page_compare.h"
 #include "report/panel/page_levels.h"
+#include "report/panel/page_services.h"
 #include "report/panel/page_setout.h"
 #include "report/panel/page_sun.h"
+#include "report/panel/page_water.h"
 #include "report/words/figures.h"
 #include "report/words/snag_lines.h"
 #include "report/words/snag_words.h"
@@ -114,38 +116,6 @@ static void dig(struct page_maker *maker, const struct takeoff *takeoff)
 	page_note_line(maker, "Have services marked before any digging.");
 	if (takeoff->walls.not_laid_count > 0)
 		page_note_line(maker, "Beds that are not laid out are in no total.");
-}
-
-/* Where a line begins; x -1 where it is nowhere yet. */
-static struct place line_place(const struct service_line *line)
-{
-	const struct routes *routes = &line->service->routes;
-
-	return routes->count > 0 ? routes->items[0].points[0] : (struct place){ -1, -1 };
-}
-
-/* The cell of the plan that is nearest to its upper left corner, or to its middle. */
-static struct place kept_place(const struct kept *kept, const struct takeoff *takeoff)
-{
-	const struct obstacle *obstacle = kept->obstacle;
-
-	return ground_nearest(&takeoff->plot.ground, obstacle->radius > 0 ? obstacle->at :
-		(struct place){ obstacle->cells.left, obstacle->cells.top });
-}
-
-static void services(struct page_maker *maker, const struct takeoff *takeoff)
-{
-	const struct service_lines *lines = &takeoff->services;
-
-	for (int i = 0; page_goes_on(maker, i, lines->count); i++)
-		page_row_at(maker, &service_line_table, &lines->list[i],
-			line_place(&lines->list[i]));
-	for (int i = 0; page_goes_on(maker, i, lines->kept_count); i++)
-		page_row_at(maker, &kept_table, &lines->kept[i], kept_place(&lines->kept[i],
-			takeoff));
-	if (lines->existing + lines->kept_count > 0)
-		page_note_line(maker, "What is dug by hand: takeoff --only services.");
-	page_if_empty(maker, "No line in the ground is told, and nothing kept.");
 }
 
 static void fence(struct page_maker *maker, const struct takeoff *takeoff)
@@ -294,8 +264,9 @@ static const struct {
 	{ "Areas", areas, false }, { "Edges", edges, false }, { "Beds", page_beds, false },
 	{ "Walls", walls, false }, { "Fill", fill, false }, { "Stone", stone, false },
 	{ "Dig", dig, false }, { "Levels", page_levels, false },
-	{ "Services", services, false }, { "Fence", fence, false },
-	{ "Planting", planting, false }, { "Set-out", page_setout, false },
+	{ "Services", page_services, false }, { "Fence", fence, false },
+	{ "Planting", planting, false }, { "Watering", page_water, false },
+	{ "Set-out", page_setout, false },
 	{ "Sun", page_sun, false },
 	{ "Costs", costs, false }, { "Advice", page_advice, false },
 	{ "Snags", snags, false }, { "Changed", page_changed, .is_of_saved = true },

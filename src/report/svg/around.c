@@ -240,6 +240,41 @@ static void name_ties(struct sheet *sheet, const struct ties *ties)
 	sheet_lift(sheet);
 }
 
+/* ---- Watering -------------------------------------------------------------------------------- */
+
+void around_tap_sign(const struct sheet *sheet, struct at at, nm half)
+{
+	sheet_pen(sheet, PEN_TAP);
+	ink_circle(sheet->report.out, at, half);
+	sheet_lift(sheet);
+}
+
+static void draw_tap(struct sheet *sheet, struct place tap)
+{
+	struct at at = sheet_point(sheet, tap);
+
+	around_tap_sign(sheet, at, SIGN);
+	room_take(&sheet->room, box_around(at, 2 * SIGN, 2 * SIGN));
+}
+
+static void draw_header(struct sheet *sheet, const struct watering *watering)
+{
+	struct sink *out = sheet->report.out;
+
+	sheet_pen(sheet, PEN_HEADER);
+	for (size_t i = 0; i < watering->legs.count && !stop_asked(); i++)
+		ink_line(out, sheet_point(sheet, watering->legs.items[i].from),
+			sheet_point(sheet, watering->legs.items[i].to));
+	sheet_lift(sheet);
+	sheet_pen(sheet, PEN_SLEEVE);
+	for (int i = 0; i < watering->sleeve_count && !stop_asked(); i++)
+		ink_line(out, sheet_spot(sheet, watering->sleeves[i].from),
+			sheet_spot(sheet, watering->sleeves[i].to));
+	sheet_lift(sheet);
+}
+
+/* ---- All of it ------------------------------------------------------------------------------- */
+
 void around_draw(struct sheet *sheet)
 {
 	const struct surroundings *around = &sheet->report.plot->details.around;
@@ -249,7 +284,11 @@ void around_draw(struct sheet *sheet)
 	draw_obstacles(sheet, &around->kept, PEN_KEEP);
 	for (size_t i = 0; i < around->services.count && !stop_asked(); i++)
 		draw_service(sheet, &around->services.items[i]);
+	if (sheet->report.takeoff->watering.legs.count > 0)
+		draw_header(sheet, &sheet->report.takeoff->watering);
 	draw_ties(sheet, &around->ties);
+	if (around->has_tap)
+		draw_tap(sheet, around->tap);
 	if (around->has_drop)
 		draw_drop(sheet, around->drop);
 }
@@ -264,9 +303,12 @@ void around_write_names(struct sheet *sheet)
 	if (around->shades.count > 0)
 		name_obstacles(sheet, &around->shades, "shade");
 	name_ties(sheet, &around->ties);
-	if (!around->has_drop)
+	if (!around->has_drop && !around->has_tap)
 		return;
 	sheet_pen(sheet, PEN_WORDS);
-	name_point(sheet, "deliveries", around->drop);
+	if (around->has_drop)
+		name_point(sheet, "deliveries", around->drop);
+	if (around->has_tap)
+		name_point(sheet, "tap", around->tap);
 	sheet_lift(sheet);
 }

@@ -185,6 +185,12 @@ static void draw_drop(struct sheet *sheet, struct at at, const struct remark *re
 	draw_words(sheet, at, remark);
 }
 
+static void draw_tap(struct sheet *sheet, struct at at, const struct remark *remark)
+{
+	around_tap_sign(sheet, box_middle(sign_box(at)), NM_PER_MM);
+	draw_words(sheet, at, remark);
+}
+
 static void draw_level(struct sheet *sheet, struct at at, const struct remark *remark)
 {
 	survey_marks_cross(sheet, box_middle(sign_box(at)));
@@ -262,6 +268,12 @@ static void add_around(struct remark_list *list, const struct report *report)
 		add_sign(list, draw_line, PEN_KEEP, "ground that is kept: no digging within");
 	if (around->has_drop)
 		add_sign(list, draw_drop, PEN_DROP, "where deliveries are put down");
+	if (around->has_tap)
+		add_sign(list, draw_tap, PEN_TAP, "tap");
+	if (report->takeoff->watering.legs.count > 0)
+		add_sign(list, draw_line, PEN_HEADER, "header of the drip lines");
+	if (report->takeoff->watering.sleeve_count > 0)
+		add_sign(list, draw_line, PEN_SLEEVE, "its sleeve, laid before the base");
 	if (around->ties.count > 0)
 		add_sign(list, draw_point, PEN_TIE, "point that is tied to something that stays");
 }

@@ -63,6 +63,9 @@ void print_lawn(const struct report *report);
 void print_planting(const struct report *report); /* by place, by plant, by month */
 void print_planted(const struct report *report);  /* plans of beds with their plants */
 void print_first_year(const struct report *report); /* how they are kept */
+void print_water(const struct report *report);       /* supply, lines and zones */
+void print_water_weeks(const struct report *report); /* by bed and month */
+void print_header(const struct report *report);      /* from the tap, and parts */
 void print_titled(const struct report *report);  /* trades that have a title (takeoff.h) */
 void print_advice(const struct report *report);
 void print_areas(const struct report *report);
@@ -128,6 +131,9 @@ const char *group_words(const struct report *report, const struct figure_table *
 /* "B1", or "B1 and B2: 2 beds" followed by `more`. */
 const char *group_title(const struct report *report, const struct figure_table *table,
 	const void *rows, const struct group *group, const char *more);
+/* "2 sleeves: 2 ft (3 ft to 5 ft across, 4 ft down); ...", each with its place; what to say where
+ * there is none. */
+const char *sleeves_words(const struct report *report, const struct sleeve *sleeves, int count);
 /* "2 of 7 7/8 in + 1 of 3 in": the lengths to saw one block or piece into, each `fit` shorter
  * than its place. */
 const char *cut_words(const struct report *report, const struct cut *cut, nm fit);

@@ -53,6 +53,12 @@ static bool matters(const struct report *report, const struct block *block, enum
 		return has_goods(&takeoff->items, a);
 	case SUBJECT_BULK:
 		return has_bulk(&takeoff->items);
+	case SUBJECT_WATER:
+		return takeoff_has(takeoff, SUBJECT_WATER) && (block->kind != BLOCK_BED ||
+			a == BED_WATER || block_number(block, BED_WATER) == WATER_DRIP);
+	case SUBJECT_SLEEVE:
+		return takeoff_has(takeoff, SUBJECT_SERVICE) ||
+			takeoff->watering.sleeve_length > 0;
 	case SUBJECT_HOUSE:
 		return report->plot->details.around.houses.count > 0;
 	default:
@@ -111,6 +117,7 @@ static const struct {
 	{ ALLOW_COMPACTION_FINES, FACT(BASE) | FACT(FINES), "more stone to buy" },
 	{ BED_EMBED, FACT(WALLS), "walls, dig" }, { BED_BASE, FACT(WALLS), "stone, dig" },
 	{ PATH_BASE, FACT(PATHS), "stone, dig" }, { LAWN_TOPSOIL, EARTH, "soil, dig" },
+	{ ALLOW_SUPPLY, FACT(WATER), "zones; time a bucket at the tap" },
 	{ FENCE_DEPTH, FACT(HOLES), "posts, concrete; local code" },
 };
 enum { MOST = sizeof most / sizeof *most };

@@ -138,10 +138,11 @@ static const char *services_words(const struct report *report)
 {
 	const struct service_lines *lines = &report->takeoff->services;
 
-	return say(report, "%s%s%s", lines->existing > 0 ? " A line in the ground is * where it is "
-		"there already." : "", lines->to_lay > 0 ? " A line to lay is ~." : "",
+	return say(report, "%s%s%s%s%s", lines->existing > 0 ? " A line in the ground is * where "
+		"it is there already." : "", lines->to_lay > 0 ? " A line to lay is ~." : "",
 		lines->existing + lines->kept_count > 0 ? " Ground with / is dug by hand (--only "
-		"services)." : "");
+		"services)." : "", report->plot->details.around.has_tap ? " Tap: @." : "",
+		report->takeoff->watering.legs.count > 0 ? " The header from it is %." : "");
 }
 
 static void print_signs(const struct report *report, const struct cuts *cuts)

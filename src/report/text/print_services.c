@@ -175,20 +175,20 @@ static const char *sleeve_place(const struct report *report, const struct sleeve
 		span_words(report, sleeve->from.y, sleeve->to.y));
 }
 
-static const char *sleeves_words(const struct report *report, const struct service_line *line)
+const char *sleeves_words(const struct report *report, const struct sleeve *sleeves, int count)
 {
 	struct text words = TEXT_EMPTY;
 
-	if (line->sleeve_count == 0)
+	if (count == 0)
 		return "It runs under nothing that is built.";
-	text_print(&words, "%s: ", word_count(report, line->sleeve_count, "sleeve", "sleeves"));
-	for (int i = 0; i < line->sleeve_count && i < NAMED_MOST; i++)
+	text_print(&words, "%s: ", word_count(report, count, "sleeve", "sleeves"));
+	for (int i = 0; i < count && i < NAMED_MOST; i++)
 		text_print(&words, "%s%s (%s)", i ? "; " : "",
-			word_length(report, line->sleeves[i].length),
-			sleeve_place(report, &line->sleeves[i]));
-	if (line->sleeve_count > NAMED_MOST)
+			word_length(report, sleeves[i].length),
+			sleeve_place(report, &sleeves[i]));
+	if (count > NAMED_MOST)
 		text_print(&words, "; and %s more",
-			plain_count(report, line->sleeve_count - NAMED_MOST));
+			plain_count(report, count - NAMED_MOST));
 	text_add(&words, ".");
 	return say_text(report, &words);
 }
@@ -200,7 +200,8 @@ static void print_line(const struct report *report, const struct service_line *l
 		route_words(report, line->service), word_length(report, line->length),
 		word_inches(report, line->width), word_inches(report, line->trench_depth),
 		word_volume(report, line->trench),
-		word_inches(report, line->depth), sleeves_words(report, line));
+		word_inches(report, line->depth), sleeves_words(report, line->sleeves,
+		line->sleeve_count));
 }
 
 static bool has_power(const struct service_lines *lines)

@@ -22,6 +22,8 @@ static enum content content_of(enum figure_kind kind)
 	case FIGURE_AREA:
 	case FIGURE_VOLUME:
 	case FIGURE_WEIGHT:
+	case FIGURE_WATER:
+	case FIGURE_FLOW:
 	case FIGURE_NUMBER:
 		return CONTENT_REAL;
 	case FIGURE_TEXT:

@@ -51,6 +51,9 @@ static const struct caution cautions[] = {
 		"A fixture that holds water: local code; a small child drowns in very little." } },
 	{ "licence", AT(SLEEVES), { .any = FACT(PATHS) | FACT(WALLS) | FACT(LAID), .words =
 		"Wiring, plumbing and backflow are licensed practice." } },
+	{ "licence", AT(WATER), { .all = FACT(WATER), .words =
+		"A backflow preventer, of the kind local code asks for, keeps garden water out of "
+		"drinking water: who may fit and test it is a matter of local code too." } },
 	{ "pits", AT(DIG), { .any = FACT(ZONES) | FACT(HOLES) | FACT(LAID), .words =
 		"Cover or rail off what stands open." } },
 	{ "pits", AT(DIG), { .all = FACT(DEEP), .words =

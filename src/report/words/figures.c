@@ -34,6 +34,8 @@ static const char *real_words(const struct report *report, enum figure_kind kind
 	return kind == FIGURE_AREA ? plain_area(report, real) :
 		kind == FIGURE_VOLUME ? plain_volume(report, real) :
 		kind == FIGURE_WEIGHT ? plain_weight(report, real) :
+		kind == FIGURE_WATER ? plain_water(report, real) :
+		kind == FIGURE_FLOW ? plain_flow(report, real) :
 		plain_decimal(report, real, 2);
 }
 
@@ -51,6 +53,8 @@ const char *figure_words(const struct report *report, const struct figure *figur
 	case FIGURE_AREA:
 	case FIGURE_VOLUME:
 	case FIGURE_WEIGHT:
+	case FIGURE_WATER:
+	case FIGURE_FLOW:
 	case FIGURE_NUMBER:
 		return real_words(report, figure->kind, figure_real(figure, row));
 	case FIGURE_MONEY:

@@ -169,6 +169,7 @@ static const char *note_words(const struct report *report, const struct item *it
 	static const char *const fixed[] = {
 		[NOTE_SPOIL] = "loose, to haul away", [NOTE_BRACKET] = "2 to a rail of a panel",
 		[NOTE_HINGE] = "2 to a leaf", [NOTE_LATCH] = "1 to a gate",
+		[NOTE_LICENCE] = "which kind, and who fits it: local code",
 		[NOTE_BOLT] = "1 to a gate of two leaves",
 	};
 	const char *length = plain_length(report, note->lengths[0]);
@@ -197,6 +198,8 @@ static const char *note_words(const struct report *report, const struct item *it
 	case NOTE_PLANT:
 		return note->lengths[0] == 0 ? percent(report, note, "spare") :
 			say(report, "pot %s across; %s", length, percent(report, note, "spare"));
+	case NOTE_STAKE:
+		return say(report, "every %s of drip tube and at its ends", length);
 	case NOTE_PIECE:
 		return say(report, "of %s, by the cut list", length);
 	case NOTE_PANEL:

@@ -101,6 +101,10 @@ static const struct {
 		"of some states, which is stricter; both as quoted. Your state's rule goes "
 		"first." },
 	[SNAG_KEEP_DUG] = { "keep-dug", "What the plot says is kept." },
+	[SNAG_WATER_FLOW] = { "water-flow", "Common practice, no published source." },
+	[SNAG_WATER_LINE] = { "water-line",
+		"Common practice, no published source: the maker's table goes first." },
+	[SNAG_WATER_CUT_OFF] = { "water-cut-off", "Geometry: where a header may go." },
 	[SNAG_FALL_HOUSE] = { "fall-house",
 		"International Code Council, International Residential Code (IRC), 2021, R401.3, "
 		"on drainage; local rules may differ." },
@@ -148,7 +152,8 @@ const char *snag_source(enum snag_code code)
 	sizeof((const enum attribute[]){ __VA_ARGS__ }) / sizeof(enum attribute), true, false }
 
 /* {0} to {3} are the snag's figures; {0%} to {3%} those that are percentages; {0#} one that is less
- * than {1}; {0@} the name of a plant, {0h} hours of so many minutes, {0n} a number. */
+ * than {1}; {0@} the name of a plant, {0h} hours of so many minutes, {0n} a number, {0~} a flow in
+ * ml an hour. */
 static const struct kind {
 	enum snag_code code;
 	unsigned int kind;
@@ -217,8 +222,7 @@ static const struct kind {
 		"less than {1}: it dries out.",
 		BY_DRAWING_OR(LAWN_COVER, LAWN_THICKNESS) },
 	{ SNAG_FENCE_TIGHT, 0, "These posts are {0} apart, centre to centre: no room for a "
-		"panel.",
-		BY_DRAWING },
+		"panel.", BY_DRAWING },
 	{ SNAG_FENCE_TIGHT, 1, "These posts are {0} apart, centre to centre: no room for a gate.",
 		BY_DRAWING },
 	{ SNAG_FENCE_HOLE, 0, "A hole {0} across does not take a post {1} square.",
@@ -227,25 +231,20 @@ static const struct kind {
 		BY(FENCE_HEIGHT) },
 	{ SNAG_FENCE_PATH, 0, "The fence stands across the path for {0} and has no gate there.",
 		BY_DRAWING },
-	{ SNAG_GATE_NARROW, 0, "The gate is {0} clear, under {1}.",
-		BY_DRAWING },
+	{ SNAG_GATE_NARROW, 0, "The gate is {0} clear, under {1}.", BY_DRAWING },
 	{ SNAG_GATE_BLOCKED, 0, "A bed or a fixture stands in front of the gate, nearer "
-		"than {0}: no barrow turns there.",
-		BY_DRAWING },
+		"than {0}: no barrow turns there.", BY_DRAWING },
 	{ SNAG_HOLE_WALL, 0, "A post's hole, {0} across, meets this bed's wall or its base.",
 		BY_DRAWING_OR(BED_REACH) },
-	{ SNAG_HOLE_WALL, 1, "A post's hole, {0} across, is in this bed.",
-		BY_DRAWING },
+	{ SNAG_HOLE_WALL, 1, "A post's hole, {0} across, is in this bed.", BY_DRAWING },
 	{ SNAG_BED_REACH, 0, "Ground of this bed is farther than {0} from every side one can "
-		"stand at.",
-		BY_DRAWING },
+		"stand at.", BY_DRAWING },
 	{ SNAG_PATH_NARROW, 0, "Less than {0} of clear width: no square that wide passes.",
 		BY_DRAWING },
 	{ SNAG_PATH_BARROW, 0, "Less than {0} of clear width: no barrow gets through.",
 		BY_DRAWING },
 	{ SNAG_PATH_CUT_OFF, PATH_UNREACHED, "Nobody gets to this path from outside the plan: "
-		"beds, fixtures or a fence without a gate are in the way.",
-		BY_DRAWING },
+		"beds, fixtures or a fence without a gate are in the way.", BY_DRAWING },
 	{ SNAG_PATH_CUT_OFF, PATH_TO_NOTHING, "This path leads nowhere: it touches no gate, "
 		"fixture, bed, lawn or boundary.",
 		BY_DRAWING },
@@ -319,6 +318,15 @@ static const struct kind {
 	{ SNAG_KEEP_DUG, HAND_TRENCH, "The trench of a line to lay goes through something that is "
 		"to be kept.",
 		BY_DRAWING },
+	{ SNAG_WATER_FLOW, 0, "One drip line of this bed takes {0~}, more than {1~}, the most of "
+		"one zone.", BY_DRAWING_OR(BED_DRIP_EMITTER) },
+	{ SNAG_WATER_LINE, WATER_LINE_LONG, "A drip line of this bed is {0} long, more than {1}: "
+		"its far end gets less. Feed it in the middle.", BY_DRAWING },
+	{ SNAG_WATER_LINE, WATER_LINE_THIRSTY, "A drip line of this bed takes {0~}, more than "
+		"{1~}: its far end gets less. Feed it in the middle.",
+		BY_DRAWING_OR(BED_DRIP_EMITTER) },
+	{ SNAG_WATER_CUT_OFF, 0, "The header has no way here from the tap: beds, fixtures or a "
+		"house are in the way.", BY_DRAWING },
 	{ SNAG_FALL_HOUSE, FALL_TOWARDS, "Within {2} of a house finished ground falls towards it "
 		"by {0%}: let it fall away by {1%} or more, else water stands at its walls.",
 		BY_LEVELS },
@@ -368,6 +376,9 @@ static const char *add_figure(struct text *words, const struct report *report, c
 		return c + 2;
 	case 'n':
 		text_add(words, plain_count(report, figure));
+		return c + 2;
+	case '~':
+		text_add(words, plain_flow(report, (double)figure / (double)MILLION));
 		return c + 2;
 	default:
 		text_add(words, plain_length(report, figure));

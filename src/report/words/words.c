@@ -62,6 +62,8 @@ MEASURE(piece, nm)
 MEASURE(area, double)
 MEASURE(volume, double)
 MEASURE(weight, double)
+MEASURE(water, double)
+MEASURE(flow, double)
 #undef MEASURE
 
 const char *plain_volume_like(const struct report *report, double volume, double like)

@@ -24,6 +24,8 @@ const char *plain_volume(const struct report *report, double volume);
 /* In the unit that the volume `like` would have. */
 const char *plain_volume_like(const struct report *report, double volume, double like);
 const char *plain_weight(const struct report *report, double weight);
+const char *plain_water(const struct report *report, double water);
+const char *plain_flow(const struct report *report, double flow);
 const char *plain_money(const struct report *report, money amount); /* "1,234.50" */
 /* "16 in x 8 in x 6 in" */
 const char *plain_size(const struct report *report, const struct size *size);
@@ -47,6 +49,8 @@ const char *word_piece(const struct report *report, nm length);
 const char *word_area(const struct report *report, double area);
 const char *word_volume(const struct report *report, double volume);
 const char *word_weight(const struct report *report, double weight);
+const char *word_water(const struct report *report, double water);
+const char *word_flow(const struct report *report, double flow);
 /* May be broken only around the x's. */
 const char *word_size(const struct report *report, const struct size *size);
 /* "1 bed", "2 beds". */

@@ -88,6 +88,8 @@ static const struct step_phrase phrases[] = {
 	{ WORK_SLEEVES, DOING, { .all = FACT(LAID), .words =
 		"Trenches and sleeves as listed with the services; each is put back and tamped "
 		"once its line has been inspected." } },
+	{ WORK_SLEEVES, DOING, { .all = FACT(HEADER), .words =
+		"Sleeves for the header of the drip lines as listed with the watering." } },
 	{ WORK_SLEEVES, TOOLS, { .words = "pipe sleeves, narrow spade" } },
 
 	{ WORK_SET_ASIDE, TITLE, { .all = FACT(REUSED) | FACT(BACKFILL),
@@ -232,6 +234,17 @@ static const struct step_phrase phrases[] = {
 		"Mulch comes after, clear of the stems." } },
 	{ WORK_PLANTS, TOOLS, { .words = "spade, trowel, tape, hose" } },
 
+	{ WORK_WATER, TITLE, { .words = "Lay the drip lines" } },
+	{ WORK_WATER, DOING, { .words =
+		"Lay tubes out in the sun to soften; lines as listed with the watering, staked "
+		"down, their far ends open." } },
+	{ WORK_WATER, DOING, { .words =
+		"Flush each line until it runs clear, cap it, run each zone and look at every "
+		"emitter before anything covers it." } },
+	{ WORK_WATER, DOING, { .words = "Time what a bucket takes at the tap, and put that in as "
+		"the supply." } },
+	{ WORK_WATER, TOOLS, { .words = "tube cutter, punch, bucket, watch" } },
+
 	{ WORK_MULCH, TITLE, { .words = "Mulch the beds" } },
 	{ WORK_MULCH, DOING, { .words = "As deep as listed, raked level." } },
 	{ WORK_MULCH, TOOLS, { .words = "barrow, rake" } },
@@ -335,6 +348,7 @@ const char *uncounted_words(const struct report *report)
 		{ .all = FACT(POSTS), .words = "post caps" },
 		{ .all = FACT(FIXTURES), .words = "fixtures" },
 		{ .all = FACT(LAID), .words = "the pipes and cables themselves" },
+		{ .all = FACT(WATER), .words = "fittings at the tap" },
 		{ .all = FACT(BEDS), .none = FACT(PLANTS), .words = "plants" },
 		{ .words = "tools" },
 	};

@@ -65,6 +65,8 @@ bool figure_is_none(const struct figure *figure, const void *row)
 	case FIGURE_AREA:
 	case FIGURE_VOLUME:
 	case FIGURE_WEIGHT:
+	case FIGURE_WATER:
+	case FIGURE_FLOW:
 	case FIGURE_NUMBER:
 		return figure_real(figure, row) <= 0;
 	case FIGURE_TEXT:

@@ -2,7 +2,8 @@
  * column of a table, the panel a line and JSON a key, each only where its name is given.
  *
  * A figure is bound to a field of a row. FIELD does not compile where the kind of figure and
- * the type of the field disagree. Keys say their unit: _m, _m2, _m3, _kg. */
+ * the type of the field disagree. Keys say their unit: _m, _m2, _m3, _kg,
+ * _m3_h. */
 #ifndef TAKEOFF_COMMON_FIGURE_H
 #define TAKEOFF_COMMON_FIGURE_H
 
@@ -19,6 +20,8 @@ enum figure_kind {
 	FIGURE_AREA,     /* double, m2 */
 	FIGURE_VOLUME,   /* double, m3 */
 	FIGURE_WEIGHT,   /* double, kg */
+	FIGURE_WATER,    /* double, m3, shown in gallons or litres */
+	FIGURE_FLOW,     /* double, m3/h, shown so by the hour */
 	FIGURE_NUMBER,   /* double */
 	FIGURE_MONEY,    /* int64_t, hundredths */
 	FIGURE_WORD,     /* an enum, an index into `words` */
@@ -82,6 +85,8 @@ struct figure_table {
 #define FIGURE_IS_AREA(f)     _Generic((f), double: 1)
 #define FIGURE_IS_VOLUME(f)   _Generic((f), double: 1)
 #define FIGURE_IS_WEIGHT(f)   _Generic((f), double: 1)
+#define FIGURE_IS_WATER(f)    _Generic((f), double: 1)
+#define FIGURE_IS_FLOW(f)     _Generic((f), double: 1)
 #define FIGURE_IS_NUMBER(f)   _Generic((f), double: 1)
 #define FIGURE_IS_MONEY(f)    _Generic((f), int64_t: 1)
 #define FIGURE_IS_WORD(f)     _Generic((f), unsigned int: 1)
@@ -118,7 +123,7 @@ struct figure_table {
 
 /* Of a COUNT, LENGTH, INCHES, MONEY, WORD, REGION or TRUTH. */
 int64_t figure_whole(const struct figure *figure, const void *row);
-/* Of an AREA, VOLUME, WEIGHT or NUMBER. */
+/* Of an AREA, VOLUME, WEIGHT, WATER, FLOW or NUMBER. */
 double figure_real(const struct figure *figure, const void *row);
 const char *figure_text(const struct figure *figure, const void *row);
 /* Of a LENGTHS, CUTS or ROWS: the first, *count of them. */

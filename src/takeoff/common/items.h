@@ -9,7 +9,7 @@
  * sleeves and the plot's own. */
 enum section {
 	SECTION_DIG, SECTION_STONE, SECTION_WALLS, SECTION_FILL, SECTION_LAWN, SECTION_FENCE,
-	SECTION_PLANTS, SECTION_OTHER
+	SECTION_PLANTS, SECTION_WATER, SECTION_OTHER
 };
 enum { SECTIONS = SECTION_OTHER + 1 };
 
@@ -29,7 +29,8 @@ enum note_kind {
 	NOTE_LEAF,        /* name: of the fence; count: leaves made of offcuts besides */
 	NOTE_CONCRETE,    /* amount: the yield of a bag */
 	NOTE_PLANT,       /* lengths: across the pot, 0 where not told; percent: spare */
-	NOTE_BRACKET, NOTE_HINGE, NOTE_LATCH, NOTE_BOLT
+	NOTE_BRACKET, NOTE_HINGE, NOTE_LATCH, NOTE_BOLT,
+	NOTE_STAKE, NOTE_LICENCE
 };
 enum { NOTE_LENGTHS = 2 };
 

@@ -60,6 +60,11 @@ enum snag_code {
 	SNAG_DROP_CUT_OFF, /* `kind`: enum drop_cut_off */
 	SNAG_SERVICE_NEAR, /* how near is too near; `kind`: enum hand_kind */
 	SNAG_KEEP_DUG,    /* `kind`: enum hand_kind */
+	SNAG_WATER_FLOW,  /* ml an hour: what its drip lines take, the most of one zone */
+	/* `kind`: enum water_line; of one too long its length, the most; of one that takes too much
+	 * ml an hour: what it takes, the most */
+	SNAG_WATER_LINE,
+	SNAG_WATER_CUT_OFF, /* no figures */
 	/* millionths of a percent: how much it falls towards the house, or away from it; how much
 	 * it should fall away; within this distance. `kind`: enum fall_house */
 	SNAG_FALL_HOUSE,
@@ -95,6 +100,8 @@ enum plant_place { PLANT_ON_PATH, PLANT_ON_FIXTURE, PLANT_IN_HOUSE, PLANT_IN_WAL
 enum plant_soil { PLANT_SOIL_RAISED, PLANT_SOIL_LEVEL };
 /* Why nothing stands in a drift: it is in no bed; none of it has room. */
 enum drift_none { DRIFT_NO_BED, DRIFT_NO_ROOM };
+/* What is too much of a drip line. */
+enum water_line { WATER_LINE_LONG, WATER_LINE_THIRSTY };
 
 /* Which way ground near a house falls: towards it, or away but too little. */
 enum fall_house { FALL_TOWARDS, FALL_LITTLE };

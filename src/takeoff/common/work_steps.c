@@ -30,6 +30,17 @@ enum work_step work_step_of_good(enum good good)
 		[GOOD_FENCE_LATCH] = WORK_PANELS,
 		[GOOD_FENCE_BOLT] = WORK_PANELS,
 		[GOOD_PLANT] = WORK_PLANTS,
+		[GOOD_WATER_SLEEVE] = WORK_SLEEVES,
+		[GOOD_HEADER_TUBE] = WORK_WATER,
+		[GOOD_DRIP_TUBE] = WORK_WATER,
+		[GOOD_WATER_TEE] = WORK_WATER,
+		[GOOD_WATER_END] = WORK_WATER,
+		[GOOD_WATER_STAKE] = WORK_WATER,
+		[GOOD_WATER_VALVE] = WORK_WATER,
+		[GOOD_WATER_TIMER] = WORK_WATER,
+		[GOOD_WATER_FILTER] = WORK_WATER,
+		[GOOD_WATER_REGULATOR] = WORK_WATER,
+		[GOOD_WATER_BACKFLOW] = WORK_WATER,
 		[GOOD_MULCH] = WORK_MULCH,
 		[GOOD_LAWN_TOPSOIL] = WORK_LAWN,
 		[GOOD_TURF] = WORK_LAWN,
@@ -51,7 +62,8 @@ const char *work_step_word(enum work_step step)
 		[WORK_BACKFILL] = "backfill", [WORK_FILL] = "fill", [WORK_FIXTURES] = "fixtures",
 		[WORK_EDGING] = "edging", [WORK_SURFACE] = "surface", [WORK_PANELS] = "panels",
 		[WORK_PLANTS] = "plants",
-		[WORK_MULCH] = "mulch", [WORK_LAWN] = "lawn", [WORK_CLEAR_UP] = "clear-up",
+		[WORK_WATER] = "water", [WORK_MULCH] = "mulch", [WORK_LAWN] = "lawn",
+		[WORK_CLEAR_UP] = "clear-up",
 	};
 	_Static_assert(sizeof words / sizeof *words == WORK_STEPS, "each step has its word");
 

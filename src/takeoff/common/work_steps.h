@@ -26,6 +26,7 @@ enum work_step {
 	WORK_SURFACE,
 	WORK_PANELS,         /* and gates */
 	WORK_PLANTS,         /* set, and watered in */
+	WORK_WATER,          /* drip lines on the soil, under the mulch */
 	WORK_MULCH,
 	WORK_LAWN,
 	WORK_CLEAR_UP

@@ -17,6 +17,9 @@ allow
   settlement 15%
   beads 2
   cartridge 30 ft
+  emitter-rate 0.6 gal/h
+  supply 900 L/h
+  water july 40 mm
 
 bed b "Bed ²"
   note "In a block."
@@ -31,6 +34,8 @@ bed b "Bed ²"
   freeboard 1 1/2 in
   mulch 2 in
   mix topsoil 1, sharp-sand 0.5
+  water drip
+  drip-row 200 mm
 bed e "Level"
   build level
   cap 16 in x 8 in x 2 in
@@ -122,6 +127,7 @@ keep "Old pear" 2 m
 keep "Wall"
   from 0,0 to 1,3
 drop 0,3
+tap 1,0
 rate strip 0.01 h per sq-ft
 rate dig 2.2 h per m3
 rate post 1.5 h per each

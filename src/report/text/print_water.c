@@ -1,0 +1,245 @@
+#include "report/text/print.h"
+#include "base/stop.h"
+
+#include <math.h>
+
+/* More lines of a bed than these are not listed one by one. */
+enum { LINES_MOST = 12 };
+
+static void print_supply(const struct report *report, const struct watering *watering)
+{
+	print_lines(report, 0, 0, "Supply: %s, %s. One zone takes at most %s of it.",
+		word_flow(report, watering->supply), watering->is_measured ? "as measured" :
+		"ASSUMED until it is measured", word_flow(report, watering->most));
+	if (!watering->is_measured)
+		print_lines(report, 0, 0, "Measure it: hold a bucket under the tap, with the taps "
+			"in the house shut. %s times 3,600, over the seconds it takes to fill, is "
+			"the supply in %s/h. Put that in the plot before parts are bought.",
+			report->units == UNITS_METRIC ? "Its litres" : "Its gallons",
+			show_water_unit(report->units));
+}
+
+/* ---- Lines ----------------------------------------------------------------------------------- */
+
+static bool is_same(const struct drip_line *a, const struct drip_line *b)
+{
+	return a->chord.from == b->chord.from && a->chord.to == b->chord.to;
+}
+
+/* "12 in and 2 ft": where lines lie that are as long and begin alike. */
+static const char *places_words(const struct report *report, const struct drip_line *lines,
+	int count)
+{
+	struct text words = TEXT_EMPTY;
+
+	for (int i = 0; i < count; i++)
+		text_print(&words, "%s%s", i == 0 ? "" : i + 1 == count ? " and " : ", ",
+			word_length(report, lines[i].across));
+	return say_text(report, &words);
+}
+
+/* "at 1 ft and 2 ft down, from 8 in to 7 ft 4 in across, 8 emitters each". */
+static const char *lines_words(const struct report *report, const struct drip *drip,
+	const struct drip_line *lines, int count)
+{
+	return say(report, "at %s %s, from %s to %s %s, %s%s%s", places_words(report, lines, count),
+		drip->is_upright ? "across" : "down", word_length(report, lines->chord.from),
+		word_length(report, lines->chord.to), drip->is_upright ? "down" : "across",
+		word_count(report, lines->emitters, "emitter", "emitters"),
+		count > 1 ? " each" : "", lines->is_added ? ", where no other line reaches" : "");
+}
+
+static void print_layout(const struct report *report, const char *beds, const struct drip *drip)
+{
+	struct text words = TEXT_EMPTY;
+	int shown = 0;
+
+	for (int count; shown < drip->count && shown < LINES_MOST; shown += count) {
+		const struct drip_line *first = &drip->lines[shown];
+
+		for (count = 1; shown + count < drip->count && shown + count < LINES_MOST &&
+			is_same(first, first + count) &&
+			first->is_added == first[count].is_added;)
+			count++;
+		text_print(&words, "%s%s", shown ? "; " : "",
+			lines_words(report, drip, first, count));
+	}
+	if (shown < drip->count)
+		text_print(&words, "; and %s more", plain_count(report, drip->count - shown));
+	print_lines(report, 2, 4, "%s: %s.", beds, words.bytes);
+	text_fini(&words);
+}
+
+static void print_layouts(const struct report *report, const struct watering *watering)
+{
+	struct groups groups = rows_groups(&watered_table, watering->list, watering->count);
+
+	print_blank(report);
+	print_lines(report, 0, 0, "Where lines lie, taped from the upper left corner of the bed:");
+	for (int i = 0; i < groups.count && i < NAMED_MOST && !stop_asked(); i++)
+		print_layout(report, group_words(report, &watered_table, watering->list,
+			&groups.list[i]), &watering->list[groups.list[i].members[0]].drip);
+	if (groups.count > NAMED_MOST)
+		print_lines(report, 2, 4, "And beds of %s more kinds, as JSON has them.",
+			plain_count(report, groups.count - NAMED_MOST));
+	groups_fini(&groups);
+}
+
+/* ---- Zones ----------------------------------------------------------------------------------- */
+
+/* "line 1", "lines 2 to 4": which of a bed's. */
+static const char *part_words(const struct report *report, const struct zone_bed *bed)
+{
+	int first = bed->first + 1;
+
+	return bed->lines == 1 ? say(report, "line%c%d", PAGE_TIE, first) :
+		say(report, "lines%c%d%cto%c%d", PAGE_TIE, first, PAGE_TIE, PAGE_TIE,
+		bed->first + bed->lines);
+}
+
+/* "B1, B2 (lines 1 to 3)". */
+static const char *zone_words(const struct report *report, const struct water_zone *zone)
+{
+	struct text words = TEXT_EMPTY;
+
+	for (int i = 0; i < zone->bed_count && i < NAMED_MOST; i++) {
+		const struct zone_bed *bed = &zone->beds[i];
+
+		text_print(&words, "%s%s", i ? ", " : "", plain_region(report, bed->region));
+		if (bed->is_part)
+			text_print(&words, " (%s)", part_words(report, bed));
+	}
+	if (zone->bed_count > NAMED_MOST)
+		text_print(&words, " and %s more",
+			plain_count(report, zone->bed_count - NAMED_MOST));
+	return say_text(report, &words);
+}
+
+static const char *minutes_words(const struct report *report, double minutes)
+{
+	return plain_decimal(report, ceil(minutes - 1e-9), 0);
+}
+
+static void print_zones(const struct report *report, const struct watering *watering)
+{
+	static const struct table_column columns[] = {
+		{ "Zone", COLUMN_RIGHT }, { "Beds", COLUMN_WRAPS }, { "Emitters", COLUMN_RIGHT },
+		{ "Flow", COLUMN_RIGHT }, { "Minutes a week", COLUMN_RIGHT },
+		{ "Each time", COLUMN_RIGHT } };
+	struct hand_table table = hand_table(columns, 6, 0);
+
+	print_section(report, "Zones");
+	for (int i = 0; i < watering->zone_count && i < NAMED_MOST && !stop_asked(); i++) {
+		const struct water_zone *zone = &watering->zones[i];
+
+		TABLE_ROW(&table, plain_count(report, zone->number), zone_words(report, zone),
+			plain_count(report, zone->emitters), plain_flow(report, zone->flow),
+			minutes_words(report, zone->minutes), minutes_words(report, zone->run));
+	}
+	if (watering->zone_count > NAMED_MOST)
+		hand_table_across(&table, say(report, "and %s more.",
+			plain_count(report, watering->zone_count - NAMED_MOST)));
+	hand_table_print(&table, report->out);
+	print_lines(report, 0, 0, "Minutes are for %s of water a week, whole ones, %s; a zone runs "
+		"as long as the bed of it that takes longest. In all %s a week in %s minutes.",
+		word_inches(report, block_length(report->takeoff->allow, ALLOW_WATER_WEEK)),
+		watering->runs == 1 ? "at once" : say(report, "in %s times",
+		plain_count(report, watering->runs)), word_water(report, watering->water),
+		minutes_words(report, watering->minutes));
+}
+
+void print_water(const struct report *report)
+{
+	const struct watering *watering = &report->takeoff->watering;
+
+	if (watering->count == 0)
+		return;
+	print_supply(report, watering);
+	print_blank(report);
+	print_alike(report, &watered_table, watering->list, watering->count);
+	print_layouts(report, watering);
+	print_zones(report, watering);
+	print_explained(report, "Lines lie on the soil, under the mulch. Rows: as many as leave "
+		"none farther from the next than allowed for, evenly, half a gap at either side of "
+		"the bed's inner area; emitters along each alike. Flow = emitters x %s. Common "
+		"practice, no published source.", word_flow(report,
+		block_amount(report->takeoff->allow, ALLOW_EMITTER_RATE)));
+}
+
+/* ---- Weeks ----------------------------------------------------------------------------------- */
+
+/* Months that follow each other and ask for as much: one column. */
+struct season {
+	int first, last;
+};
+
+static int seasons_of(const struct watering *watering, struct season seasons[static MONTHS])
+{
+	int count = 0;
+
+	for (int i = 0; i < watering->month_count; i++) {
+		if (i > 0 && watering->months[i].depth == watering->months[i - 1].depth)
+			seasons[count - 1].last = i;
+		else
+			seasons[count++] = (struct season){ i, i };
+	}
+	return count;
+}
+
+/* "January to March". */
+static const char *season_words(const struct report *report, const struct season *season)
+{
+	const char *first = word_heading(&month_words[season->first]);
+
+	return season->first == season->last ? first : say(report, "%s to %s", first,
+		word_heading(&month_words[season->last]));
+}
+
+/* A row for each kind of bed, the months and their depth with the first; then all of them. */
+static void add_season(struct hand_table *table, const struct report *report,
+	const struct groups *groups, const struct season *season)
+{
+	const struct watering *watering = &report->takeoff->watering;
+	const struct water_month *all = &watering->months[season->first];
+	const char *months = season_words(report, season), *depth = word_inches(report, all->depth);
+
+	if (all->depth == 0) {
+		TABLE_ROW(table, months, depth, "No water is asked for", "", "");
+		return;
+	}
+	for (int i = 0; i < groups->count && i < NAMED_MOST && !stop_asked(); i++) {
+		const struct water_week *week = &watering->weeks[groups->list[i].members[0] *
+			MONTHS + season->first];
+
+		TABLE_ROW(table, i == 0 ? months : "", i == 0 ? depth : "",
+			group_words(report, &watered_table, watering->list, &groups->list[i]),
+			minutes_words(report, week->minutes), word_water(report, week->water));
+	}
+	TABLE_ROW(table, "", "", "All zones, all beds", minutes_words(report, all->minutes),
+		word_water(report, all->water));
+}
+
+void print_water_weeks(const struct report *report)
+{
+	static const struct table_column columns[] = { { "Months", COLUMN_LEFT },
+		{ "Depth", COLUMN_RIGHT }, { "Beds", COLUMN_WRAPS }, { "Minutes", COLUMN_RIGHT },
+		{ "Water each", COLUMN_RIGHT } };
+	const struct watering *watering = &report->takeoff->watering;
+	struct hand_table table = hand_table(columns, 5, 0);
+	struct season seasons[MONTHS];
+	struct groups groups;
+	int count;
+
+	if (watering->count == 0)
+		return;
+	print_section(report, "In a week, by month and bed");
+	groups = rows_groups(&watered_table, watering->list, watering->count);
+	count = seasons_of(watering, seasons);
+	for (int i = 0; i < count && !stop_asked(); i++)
+		add_season(&table, report, &groups, &seasons[i]);
+	groups_fini(&groups);
+	hand_table_print(&table, report->out);
+	print_lines(report, 0, 0, "Rain counts: leave off as much as has fallen. New plants want "
+		"water more often until they have rooted; feel the soil a finger deep. Depth in a "
+		"week: Penn State Extension, 2013, as quoted, 1 to 1.5 in.");
+}

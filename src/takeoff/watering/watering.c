@@ -1,0 +1,316 @@
+#include "takeoff/watering/watering.h"
+#include "base/measure.h"
+#include "base/stop.h"
+#include "takeoff/watering/header.h"
+
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+enum { MINUTES = 60 };
+
+static bool is_watered(const struct region *region)
+{
+	return region->entry->class == CLASS_BED &&
+		block_number(&region->entry->block, BED_WATER) == WATER_DRIP;
+}
+
+static void put_week(double *minutes, double *water, const struct watered *bed, nm depth)
+{
+	*water = volume_of(bed->area, depth);
+	*minutes = *water / bed->flow * MINUTES;
+}
+
+/* ---- Beds ------------------------------------------------------------------------------------ */
+
+static const struct block *bed_of(const struct basis *basis, int region)
+{
+	return &basis->survey->regions[region].entry->block;
+}
+
+/* Under the wall and up inside it. */
+static nm wall_way(const struct wall *wall)
+{
+	return wall->block.across + wall->courses * wall->block.up + wall->cap_block.up;
+}
+
+/* wall: NULL of a bed at ground level. */
+static struct watered bed_lay(const struct basis *basis, int region, const struct wall *wall)
+{
+	const struct survey *survey = basis->survey;
+	const struct block *block = bed_of(basis, region);
+	double rate = block_amount(basis->allow, ALLOW_EMITTER_RATE);
+	struct watered bed = { .region = region, .area = wall ? wall->inner_area :
+		survey_area(survey->regions[region].cells, survey->cell) };
+	struct slabs slabs;
+	struct arena arena = ARENA_EMPTY;
+
+	slabs_find(&slabs, &arena, basis, region, wall ? wall->block.across : 0);
+	drip_lay(&bed.drip, basis->arena, &slabs, block_length(block, BED_DRIP_ROW),
+		block_length(block, BED_DRIP_EMITTER));
+	arena_clear(&arena);
+	bed.line_count = bed.drip.count;
+	bed.flow = (double)bed.drip.emitters * rate;
+	bed.within = bed.drip.header + (wall ? wall_way(wall) : 0);
+	put_week(&bed.minutes, &bed.water, &bed, block_length(basis->allow, ALLOW_WATER_WEEK));
+	return bed;
+}
+
+static struct watered *lay_beds(struct watering *out, const struct basis *basis,
+	const struct walls *walls)
+{
+	const struct survey *survey = basis->survey;
+	struct watered *list = NULL;
+	size_t count = 0, capacity = 0;
+
+	for (int i = 0; i < survey->region_count && !stop_asked(); i++) {
+		bool is_raised = region_is_raised(&survey->regions[i]);
+		const struct wall *wall = is_raised ? walls_find(walls, i) : NULL;
+
+		if (!is_watered(&survey->regions[i]) || (is_raised && !wall))
+			continue;
+		list = arena_grow(basis->arena, list, count, &capacity, sizeof *list);
+		list[count++] = bed_lay(basis, i, wall);
+	}
+	out->list = list;
+	out->count = (int)count;
+	return list;
+}
+
+static void add_sums(struct watering *out)
+{
+	for (int i = 0; i < out->count; i++) {
+		const struct watered *bed = &out->list[i];
+
+		out->lines += bed->drip.count;
+		out->emitters += bed->drip.emitters;
+		out->tube += bed->drip.length;
+		out->flow += bed->flow;
+		out->water += bed->water;
+		out->header += bed->within;
+	}
+	for (int i = 0; i < out->zone_count; i++)
+		out->minutes += out->zones[i].minutes;
+}
+
+/* ---- Snags ----------------------------------------------------------------------------------- */
+
+static nm ml(double flow)
+{
+	return llround(flow * (double)MILLION);
+}
+
+static void warn_bed(const struct watering *out, const struct basis *basis,
+	const struct watered *bed)
+{
+	double rate = block_amount(basis->allow, ALLOW_EMITTER_RATE);
+	double carried = block_amount(basis->allow, ALLOW_LINE_FLOW);
+	nm limit = block_length(basis->allow, ALLOW_LINE_LIMIT), longest = 0;
+	int64_t emitters = 0;
+
+	for (int i = 0; i < bed->drip.count; i++) {
+		const struct drip_line *line = &bed->drip.lines[i];
+
+		if (line->chord.to - line->chord.from > longest)
+			longest = line->chord.to - line->chord.from;
+		if (line->emitters > emitters)
+			emitters = line->emitters;
+	}
+	if (longest > limit)
+		snag_add(basis->snags, SNAG_WATER_LINE, bed->region,
+			SNAG_FIGURES_OF(longest, limit))->kind = WATER_LINE_LONG;
+	else if (ml((double)emitters * rate) > ml(carried))
+		snag_add(basis->snags, SNAG_WATER_LINE, bed->region,
+			SNAG_FIGURES_OF(ml((double)emitters * rate), ml(carried)))->kind =
+			WATER_LINE_THIRSTY;
+	if (ml((double)emitters * rate) > ml(out->most))
+		snag_add(basis->snags, SNAG_WATER_FLOW, bed->region,
+			SNAG_FIGURES_OF(ml((double)emitters * rate), ml(out->most)));
+}
+
+/* ---- Zones ----------------------------------------------------------------------------------- */
+
+static struct water_zone *make_zones(struct watering *out, const struct basis *basis)
+{
+	double rate = block_amount(basis->allow, ALLOW_EMITTER_RATE);
+	struct zone_load *loads = memory_new((size_t)out->count, sizeof *loads);
+	nm usual = block_length(basis->allow, ALLOW_WATER_WEEK);
+	struct zone_list zones;
+
+	for (int i = 0; i < out->count; i++)
+		loads[i] = (struct zone_load){ out->list[i].region, &out->list[i].drip };
+	/* A hair less than a whole number comes of reckoning alone. */
+	water_zones_make(&zones, basis->arena, loads, out->count,
+		(int64_t)floor(out->most / rate + 1e-9));
+	free(loads);
+	for (int i = 0; i < zones.count && !stop_asked(); i++) {
+		struct water_zone *zone = &zones.list[i];
+
+		zone->flow = (double)zone->emitters * rate;
+		for (int j = 0; j < zone->bed_count; j++) {
+			const struct watered *bed = &out->list[zone->beds[j].bed];
+
+			zone->pace = fmax(zone->pace, bed->area / bed->flow * MINUTES);
+		}
+		zone->minutes = zone->pace * metres(usual);
+		zone->run = zone->minutes / (double)out->runs;
+	}
+	out->zones = zones.list;
+	out->zone_count = zones.count;
+	return zones.list;
+}
+
+/* ---- Weeks ----------------------------------------------------------------------------------- */
+
+static nm month_depth(const struct block *allow, int month)
+{
+	const struct value *depth = block_value(allow,
+		(enum attribute)(ALLOW_WATER_JANUARY + month));
+
+	return depth->set ? depth->as.length : block_length(allow, ALLOW_WATER_WEEK);
+}
+
+static void find_weeks(struct watering *out, const struct basis *basis)
+{
+	struct water_week *weeks = arena_new(basis->arena, (size_t)out->count * MONTHS,
+		sizeof *weeks);
+	struct water_month *months = arena_new(basis->arena, MONTHS, sizeof *months);
+	double pace = 0;
+
+	for (int i = 0; i < out->zone_count; i++)
+		pace += out->zones[i].pace;
+	out->weeks = weeks;
+	out->months = months;
+	out->week_count = out->count * MONTHS;
+	out->month_count = out->count > 0 ? MONTHS : 0;
+	for (int month = 0; month < out->month_count; month++) {
+		nm depth = month_depth(basis->allow, month);
+
+		months[month] = (struct water_month){ (unsigned int)month, depth,
+			pace * metres(depth), 0 };
+		for (int i = 0; i < out->count; i++) {
+			struct water_week *week = &weeks[i * MONTHS + month];
+
+			*week = (struct water_week){ .region = out->list[i].region,
+				.month = (unsigned int)month, .depth = depth };
+			put_week(&week->minutes, &week->water, &out->list[i], depth);
+			months[month].water += week->water;
+		}
+	}
+}
+
+/* ---- The header ------------------------------------------------------------------------------ */
+
+/* What of the wall's base the tube goes under. */
+static nm wall_sleeve(const struct basis *basis, int region)
+{
+	const struct block *bed = bed_of(basis, region);
+
+	return block_value(bed, BED_BLOCK)->as.size.across + block_length(bed, BED_REACH) +
+		block_length(bed, BED_REACH_IN) + 2 * block_length(basis->allow,
+		ALLOW_SLEEVE_PAST);
+}
+
+static void reach_bed(struct watering *out, struct watered *bed, const struct basis *basis,
+	bool is_reached)
+{
+	bed->is_reached = is_reached;
+	if (!is_reached) {
+		snag_add(basis->snags, SNAG_WATER_CUT_OFF, bed->region, SNAG_FIGURES_OF(0));
+	} else if (region_is_raised(&basis->survey->regions[bed->region])) {
+		out->walls++;
+		out->sleeve_length += wall_sleeve(basis, bed->region);
+	}
+}
+
+/* ends: by bed, -1: no way gets there. */
+static void find_zone_headers(struct watering *out, struct water_zone *zones,
+	const struct header_ways *ways, const int *ends, nm cell)
+{
+	for (int i = 0; i < out->zone_count && !stop_asked(); i++) {
+		struct header_tree tree = header_begin(ways);
+
+		for (int j = 0; j < zones[i].bed_count; j++) {
+			int end = ends[zones[i].beds[j].bed];
+
+			zones[i].header += end < 0 ? 0 : header_add(&tree, ways, end) * cell;
+		}
+		out->header += zones[i].header;
+		header_fini(&tree);
+	}
+}
+
+/* Legs that live as long as the takeoff. */
+static struct legs legs_kept(const struct legs *legs, struct arena *arena)
+{
+	struct legs kept = { arena_new(arena, legs->count, sizeof *kept.items), legs->count,
+		legs->count };
+
+	if (legs->count > 0)
+		memcpy(kept.items, legs->items, legs->count * sizeof *legs->items);
+	return kept;
+}
+
+static void find_trench(struct watering *out, struct watered *beds, const struct basis *basis,
+	const struct header_ways *ways, int *ends)
+{
+	struct header_tree tree = header_begin(ways);
+	struct legs legs = LEGS_EMPTY;
+
+	for (int i = 0; i < out->count && !stop_asked(); i++) {
+		ends[i] = header_end(ways, basis, beds[i].region);
+		reach_bed(out, &beds[i], basis, ends[i] >= 0);
+		if (ends[i] >= 0)
+			out->trench += header_add(&tree, ways, ends[i]) * basis->survey->cell;
+	}
+	header_legs(&tree, ways, &legs);
+	out->legs = legs_kept(&legs, basis->arena);
+	legs_fini(&legs);
+	header_fini(&tree);
+}
+
+static void find_header(struct watering *out, struct watered *beds, struct water_zone *zones,
+	const struct basis *basis, const struct water_ground *ground)
+{
+	struct arena arena = ARENA_EMPTY;
+	struct house_map houses = house_map_of(basis->plot, 1, &arena);
+	int *ends = memory_new((size_t)out->count, sizeof *ends);
+	struct header_ways ways;
+
+	header_ways_find(&ways, &arena, basis, &houses);
+	find_trench(out, beds, basis, &ways, ends);
+	find_zone_headers(out, zones, &ways, ends, basis->survey->cell);
+	out->sleeves = sleeves_find(basis, ground->zones, ground->cover, &out->legs,
+		&out->sleeve_count);
+	for (int i = 0; i < out->sleeve_count; i++)
+		out->sleeve_length += out->sleeves[i].length;
+	free(ends);
+	arena_clear(&arena);
+}
+
+/* ---- All of it ------------------------------------------------------------------------------- */
+
+void watering_find(struct watering *out, const struct basis *basis,
+	const struct water_ground *ground)
+{
+	struct watered *beds;
+	struct water_zone *zones;
+
+	*out = (struct watering){ .is_measured = ground->is_measured,
+		.supply = block_amount(basis->allow, ALLOW_SUPPLY),
+		.has_tap = basis->plot->details.around.has_tap,
+		.stakes_apart = plot_units(basis->plot) == UNITS_METRIC ? NM_PER_M :
+			3 * NM_PER_FOOT,
+		.runs = block_number(basis->allow, ALLOW_WATER_RUNS) };
+	out->most = out->supply * block_share(basis->allow, ALLOW_SUPPLY_USED);
+	beds = lay_beds(out, basis, ground->walls);
+	if (out->count == 0 || stop_asked())
+		return;
+	zones = make_zones(out, basis);
+	add_sums(out);
+	find_weeks(out, basis);
+	for (int i = 0; i < out->count && !stop_asked(); i++)
+		warn_bed(out, basis, &beds[i]);
+	if (out->has_tap && !stop_asked())
+		find_header(out, beds, zones, basis, ground);
+}

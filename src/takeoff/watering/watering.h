@@ -1,0 +1,104 @@
+/* Watering: the drip lines of all beds that ask for them, what runs at once, how long, and how much
+ * water that takes.
+ *
+ *	flow     emitters x what one lets out
+ *	water    in a week = the depth asked for x the bed's inner area
+ *	minutes  in a week = water / flow; rain counts for as much less
+ *	zones    water_zones.h: at most a share of the supply's flow each
+ *	header   header.h; zone by zone a tube of its own from the tap, all in one trench. Within a
+ *	         raised bed it goes on under the wall and up inside it, then along the first to the
+ *	         last line. Without a tap nothing is counted but what lies in beds
+ *	sleeves  under what the trench crosses, and one under the wall of each raised bed it comes
+ *	         to: as long as the wall's base, and past it on either side as allowed for
+ *	parts    a tee for each line, and for each bed of a zone after its first; an end cap for
+ *	         each line; stakes at both ends of a line and every 3 ft (1 m); a valve for each
+ *	         zone; one timer, filter, pressure regulator and backflow preventer
+ *
+ * An inch on a square foot is 144/231 = 0.6234 U.S. gallons. Zones and parts: common practice, no
+ * published source. A raised bed whose wall is not laid out has no lines. */
+#ifndef TAKEOFF_WATERING_WATERING_H
+#define TAKEOFF_WATERING_WATERING_H
+
+#include "base/date.h"
+#include "takeoff/common/items.h"
+#include "takeoff/services/sleeves.h"
+#include "takeoff/walls/wall.h"
+#include "takeoff/watering/water_zones.h"
+
+/* A bed with drip lines. */
+struct watered {
+	int region;
+	struct drip drip;
+	int line_count;   /* of those */
+	double area;      /* m2 that is watered */
+	double flow;      /* m3/h */
+	double minutes, water; /* in a usual week; m3 */
+	nm within;        /* header tube from the bed's outline on */
+	bool is_reached;  /* the header gets there from the tap */
+};
+
+/* What a bed takes in a week of a month. */
+struct water_week {
+	int region;
+	unsigned int month; /* 0..MONTHS - 1 */
+	nm depth;
+	double minutes, water;
+};
+
+/* The same of the whole garden. */
+struct water_month {
+	unsigned int month;
+	nm depth;
+	double minutes;   /* of all zones, one after the other */
+	double water;
+};
+
+struct watering {
+	const struct watered *list; /* in region order */
+	int count;
+	const struct water_zone *zones;
+	int zone_count;
+	const struct water_week *weeks; /* by bed, then month */
+	int week_count;
+	const struct water_month *months; /* MONTHS of them, or none */
+	int month_count;
+	double supply;    /* m3/h */
+	bool is_measured; /* the plot or the price book says what the supply gives */
+	double most;      /* m3/h that one zone may take */
+	int64_t runs;     /* a week */
+	int64_t lines, emitters;
+	nm tube;          /* of all lines */
+	nm stakes_apart;  /* along a line */
+	double flow;      /* m3/h of all at once */
+	double minutes, water; /* in a usual week: of all zones, of all beds */
+	bool has_tap;
+	nm trench;        /* from the tap to the beds */
+	nm header;        /* of all tubes in it, and of those in beds */
+	struct legs legs; /* of the trench; in the arena */
+	const struct sleeve *sleeves; /* under what it crosses */
+	int sleeve_count;
+	int64_t walls;    /* under which it comes into a bed */
+	nm sleeve_length; /* of both */
+};
+
+/* What of the takeoff it goes by. */
+struct water_ground {
+	/* Whether the plot or the price book says what the supply gives. */
+	bool is_measured;
+	const struct walls *walls;
+	const struct zones *zones;
+	const struct cover *cover; /* of the zones */
+};
+
+/* Adds the snags water-flow, water-line and water-cut-off, each once for a bed. It can be
+ * stopped. */
+void watering_find(struct watering *out, const struct basis *basis,
+	const struct water_ground *ground);
+/* Adds tube, sleeves and fittings. */
+void watering_items(struct item_list *items, const struct watering *watering);
+
+extern const struct word month_words[MONTHS];
+extern const struct figure_table watered_table, water_week_table, water_month_table,
+	watering_table;
+
+#endif

@@ -1,0 +1,152 @@
+/* Watering in the papers: the part as a whole, and what it says of a supply and a tap. */
+#include "report/text/print.h"
+#include "support/around.h"
+#include "support/garden.h"
+#include "support/golden.h"
+#include "support/runner.h"
+
+#include <string.h>
+
+static struct garden garden;
+static struct text page;
+
+static void setup(void)
+{
+	page = TEXT_EMPTY;
+}
+
+static void teardown(void)
+{
+	text_fini(&page);
+	garden_fini(&garden);
+}
+
+static void print(unsigned parts)
+{
+	struct text_sink out = text_sink(&page);
+
+	text_clear(&page);
+	garden_count(&garden);
+	report_text(&out.sink, &garden.plot, &garden.takeoff, "watered.plot", parts);
+}
+
+/* Wherever lines were broken. */
+static void has(const char *words)
+{
+	struct text flat = TEXT_EMPTY;
+
+	for (const char *c = page.bytes; *c; c++) {
+		bool is_blank = *c == ' ' || *c == '\n';
+
+		if (!is_blank || (flat.length && flat.bytes[flat.length - 1] != ' '))
+			text_add_bytes(&flat, is_blank ? " " : c, 1);
+	}
+	ck_assert_msg(strstr(flat.bytes, words), "%s is not in\n%s", words, page.bytes);
+	text_fini(&flat);
+}
+
+static void has_not(const char *words)
+{
+	ck_assert_msg(!strstr(page.bytes, words), "%s is in\n%s", words, page.bytes);
+}
+
+START_TEST(the_paper_of_a_watered_garden_prints_as_it_did)
+{
+	garden_file(&garden, "tests/plots/watered.plot");
+	print(1u << PART_FRONT | 1u << PART_SHOPPING | 1u << PART_PROGRAMME |
+		1u << PART_WATERING | 1u << PART_ASSUMED);
+	golden_check("watered.txt", page.bytes);
+}
+END_TEST
+
+static void level_bed(const char *lines)
+{
+	garden_rows(&garden, (const char *const[]){ "..pp..bbbbbb", "..pp..bbbbbb", NULL });
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	plot_set(&garden.plot, 'b', BED_WATER, "drip");
+	around_add(&garden.plot, lines);
+}
+
+START_TEST(a_supply_that_nobody_measured_is_said_to_be_assumed)
+{
+	level_bed("");
+	print(1u << PART_WATERING);
+	has("240 gal/h, ASSUMED until it is measured");
+	has("Its gallons times 3,600");
+	plot_set(&garden.plot, 0, ALLOW_SUPPLY, "200 gal/h");
+	print(1u << PART_WATERING);
+	has("200 gal/h, as measured");
+	has_not("ASSUMED");
+	plot_set(&garden.plot, 0, HEAD_UNITS, "metric");
+	print(1u << PART_WATERING);
+	has("757 L/h, as measured");
+}
+END_TEST
+
+START_TEST(without_a_tap_the_paper_says_what_is_not_counted)
+{
+	level_bed("");
+	print(1u << PART_WATERING);
+	has("The plot does not say where water comes from (tap)");
+	has_not("BEFORE THE BASE");
+	around_add(&garden.plot, "tap 0,1\n");
+	print(1u << PART_WATERING);
+	has("From the tap at 0 in across, 1 ft down");
+	has("BEFORE THE BASE IS LAID, under paths: 1 sleeve: 4 ft (1 ft to 5 ft across, 1 ft");
+}
+END_TEST
+
+/* Two lines of 6 emitters; 4.5 gal/h are 7 of 0.6. */
+START_TEST(lines_and_zones_are_told_bed_by_bed)
+{
+	level_bed("");
+	plot_set(&garden.plot, 0, ALLOW_SUPPLY, "6 gal/h");
+	print(1u << PART_WATERING);
+	has("B1: at 6 in and 1 ft 6 in down, from 0 in to 6 ft across, 6 emitters each.");
+	has("B1 (line 1)");
+	has("B1 (line 2)");
+}
+END_TEST
+
+START_TEST(a_plot_without_watering_has_no_such_paper)
+{
+	level_bed("tap 0,1\n");
+	plot_set(&garden.plot, 'b', BED_WATER, "none");
+	print(1u << PART_WATERING);
+	ck_assert_str_eq(page.bytes, "parterre takeoff 1\n");
+}
+END_TEST
+
+START_TEST(the_plan_shows_the_tap_and_the_header)
+{
+	struct text_sink out = text_sink(&page);
+
+	level_bed("tap 0,1\n");
+	garden_count(&garden);
+	report_plan(&out.sink, &garden.plot, &garden.takeoff, "watered.plot");
+	has("@%%%");
+	has("Tap: @. The header from it is %.");
+	garden_fini(&garden);
+	text_clear(&page);
+	level_bed("");
+	garden_count(&garden);
+	report_plan(&out.sink, &garden.plot, &garden.takeoff, "watered.plot");
+	has_not("Tap");
+	has_not("%");
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("print water");
+	TCase *paper = suite_case(suite, "paper");
+
+	tcase_add_checked_fixture(paper, setup, teardown);
+	tcase_add_test(paper, the_paper_of_a_watered_garden_prints_as_it_did);
+	tcase_add_test(paper, a_supply_that_nobody_measured_is_said_to_be_assumed);
+	tcase_add_test(paper, without_a_tap_the_paper_says_what_is_not_counted);
+	tcase_add_test(paper, lines_and_zones_are_told_bed_by_bed);
+	tcase_add_test(paper, a_plot_without_watering_has_no_such_paper);
+	tcase_add_test(paper, the_plan_shows_the_tap_and_the_header);
+	return suite;
+}

@@ -1,0 +1,311 @@
+/* What watering takes: published worked examples, what is arithmetic, and what goes with it. */
+#include "takeoff/watering/watering.h"
+#include "base/measure.h"
+#include "support/around.h"
+#include "support/garden.h"
+#include "support/runner.h"
+
+static struct garden garden;
+
+static void teardown(void)
+{
+	garden_fini(&garden);
+}
+
+static void allow(enum attribute attribute, const char *value)
+{
+	plot_set(&garden.plot, 0, attribute, value);
+}
+
+/* A bed at ground level that fills the plan: cells of a foot. */
+static void level_bed(int columns, int rows)
+{
+	garden_rectangle(&garden, 'b', columns, rows);
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	plot_set(&garden.plot, 'b', BED_WATER, "drip");
+}
+
+static const struct watering *watering(void)
+{
+	garden_count(&garden);
+	return &garden.takeoff.watering;
+}
+
+static double gallons(double m3)
+{
+	return m3 / 0.003785411784; /* of 231 cu in, by definition */
+}
+
+START_TEST(a_plot_that_says_nothing_has_no_watering)
+{
+	garden_rectangle(&garden, 'b', 8, 4);
+	ck_assert_int_eq(watering()->count, 0);
+	ck_assert(!takeoff_has(&garden.takeoff, SUBJECT_WATER));
+	for (size_t i = 0; i < garden.takeoff.items.count; i++)
+		ck_assert_int_ne(garden.takeoff.items.list[i].section, SECTION_WATER);
+}
+END_TEST
+
+/* 144/231 U.S. gallons: New Mexico State University Extension, and University of California Santa
+ * Cruz, Teaching Organic Farming and Gardening, Unit 1.5. */
+START_TEST(an_inch_on_a_square_foot_is_0_6234_gallons)
+{
+	level_bed(1, 1);
+	ck_assert_double_eq_tol(gallons(watering()->water), 0.6234, 0.00005);
+	garden_fini(&garden);
+	level_bed(10, 10);
+	ck_assert_double_eq_tol(gallons(watering()->water), 62.3, 0.05);
+}
+END_TEST
+
+/* In an hour 231 x gal/h over row x emitter spacing, inches: arithmetic of the gallon. */
+START_TEST(how_fast_water_comes_is_flow_over_spacings)
+{
+	static const struct { const char *rate, *emitter; double inches; } rows[] = {
+		{ "0.6 gal/h", "12 in", 0.9625 }, { "0.9 gal/h", "18 in", 0.9625 },
+		{ "0.5 gal/h", "18 in", 0.5347 },
+	};
+
+	level_bed(12, 6);
+	allow(ALLOW_EMITTER_RATE, rows[_i].rate);
+	plot_set(&garden.plot, 'b', BED_DRIP_EMITTER, rows[_i].emitter);
+	ck_assert_double_eq_tol(60 / watering()->list[0].minutes, rows[_i].inches, 0.0001);
+}
+END_TEST
+
+/* A bed 30 in wide, one line of so many gal/h by 100 ft: hours for an inch. Penn State Extension,
+ * 2013, as quoted, title not noted. */
+START_TEST(a_narrow_bed_takes_the_hours_of_the_published_table)
+{
+	static const struct { const char *rate; double hours; } rows[] = {
+		{ "0.132 gal/h", 11.8 }, { "0.204 gal/h", 7.6 }, { "0.27 gal/h", 5.8 },
+		{ "0.402 gal/h", 3.9 }, { "0.804 gal/h", 1.9 },
+	};
+
+	level_bed(40, 1);
+	plot_set(&garden.plot, 0, HEAD_CELL, "30 in");
+	plot_set(&garden.plot, 'b', BED_DRIP_ROW, "30 in");
+	allow(ALLOW_EMITTER_RATE, rows[_i].rate);
+	ck_assert_int_eq(watering()->emitters, 100);
+	ck_assert_double_eq_tol(watering()->list[0].minutes / 60, rows[_i].hours, 0.05);
+}
+END_TEST
+
+/* Four rows of 25 ft, an emitter of 0.334 gal/h every 8 in: 150 of them, 50.1 gal/h, 62.31 gal in
+ * 1.24 h. University of California Santa Cruz, Teaching Organic Farming and Gardening, Unit 1.5. It
+ * counts 37 1/2 to a row; a row here has 38. */
+START_TEST(a_bed_of_100_square_feet_takes_what_was_published)
+{
+	level_bed(25, 4);
+	allow(ALLOW_EMITTER_RATE, "0.334 gal/h");
+	plot_set(&garden.plot, 'b', BED_DRIP_EMITTER, "8 in");
+	ck_assert_int_eq(watering()->lines, 4);
+	ck_assert_int_eq(garden.takeoff.watering.emitters, 4 * 38);
+	ck_assert_double_eq_tol(gallons(garden.takeoff.watering.flow), 50.1 * 38 / 37.5, 0.01);
+	ck_assert_double_eq_tol(gallons(garden.takeoff.watering.water), 62.31, 0.05);
+	ck_assert_double_eq_tol(garden.takeoff.watering.list[0].minutes / 60, 1.24 * 37.5 / 38,
+		0.01);
+}
+END_TEST
+
+/* 4 x 8 ft at an inch: 32 x 0.6234 gal; 24 emitters of 0.6 gal/h. Arithmetic. */
+START_TEST(three_lines_water_four_by_eight_feet_in_83_minutes)
+{
+	level_bed(8, 4);
+	plot_set(&garden.plot, 'b', BED_DRIP_ROW, "16 in");
+	ck_assert_int_eq(watering()->lines, 3);
+	ck_assert_int_eq(garden.takeoff.watering.emitters, 24);
+	ck_assert_double_eq_tol(gallons(garden.takeoff.watering.water), 19.95, 0.005);
+	ck_assert_double_eq_tol(garden.takeoff.watering.list[0].minutes, 83, 0.5);
+	ck_assert_double_eq_tol(garden.takeoff.watering.zones[0].run, 83.0 / 2, 0.25);
+}
+END_TEST
+
+/* 25 mm on 1 m2 are 25 L, by definition of the litre. */
+START_TEST(a_metric_plot_is_watered_in_litres)
+{
+	level_bed(2, 1);
+	plot_set(&garden.plot, 0, HEAD_UNITS, "metric");
+	plot_set(&garden.plot, 0, HEAD_CELL, "1 m");
+	ck_assert_double_eq_tol(watering()->water, 0.050, 1e-12);
+	/* rows of 300 mm: four; seven emitters of 2.3 L/h on each */
+	ck_assert_int_eq(garden.takeoff.watering.emitters, 28);
+	ck_assert_double_eq_tol(garden.takeoff.watering.flow, 28 * 0.0023, 1e-12);
+	ck_assert_double_eq_tol(garden.takeoff.watering.supply, 0.9, 1e-12);
+}
+END_TEST
+
+START_TEST(each_month_has_its_own_depth_or_that_of_any_week)
+{
+	const struct watering *found;
+
+	level_bed(10, 10);
+	allow(ALLOW_WATER_JULY, "1 1/2 in");
+	allow(ALLOW_WATER_JANUARY, "0 in");
+	found = watering();
+	ck_assert_int_eq(found->month_count, MONTHS);
+	ck_assert_int_eq(found->week_count, MONTHS);
+	ck_assert_double_eq_tol(gallons(found->months[6].water), 93.5, 0.05);
+	ck_assert_double_eq_tol(gallons(found->months[5].water), 62.3, 0.05);
+	ck_assert_double_eq_tol(found->weeks[6].minutes, 1.5 * found->weeks[5].minutes, 1e-9);
+	ck_assert_double_eq(found->months[0].water, 0);
+	ck_assert_double_eq_tol(found->months[6].minutes, found->weeks[6].minutes, 1e-9);
+}
+END_TEST
+
+START_TEST(the_supply_is_assumed_until_it_is_measured)
+{
+	level_bed(10, 10);
+	ck_assert(!watering()->is_measured);
+	ck_assert_double_eq_tol(gallons(garden.takeoff.watering.supply), 240, 1e-9);
+	ck_assert_double_eq_tol(gallons(garden.takeoff.watering.most), 180, 1e-9);
+	allow(ALLOW_SUPPLY, "240 gal/h");
+	ck_assert(watering()->is_measured);
+}
+END_TEST
+
+/* Three beds of 10 emitters, one of 6. */
+START_TEST(a_zone_takes_three_quarters_of_the_supply_and_runs_as_long_as_its_slowest_bed)
+{
+	const struct watering *found;
+
+	garden_rows(&garden, (const char *const[]){ "bbbbb.bbbbb.bbbbb.aaaaa",
+		"bbbbb.bbbbb.bbbbb.aaaaa", NULL });
+	for (const char *letter = "ab"; *letter; letter++) {
+		plot_set(&garden.plot, *letter, BED_BUILD, "level");
+		plot_set(&garden.plot, *letter, BED_WATER, "drip");
+	}
+	plot_set(&garden.plot, 'a', BED_DRIP_EMITTER, "24 in");
+	allow(ALLOW_SUPPLY, "24 gal/h");
+	found = watering();
+	/* 18 gal/h are 30 emitters; beds have 10, 10, 10 and 6 */
+	ck_assert_int_eq(found->zone_count, 2);
+	ck_assert_int_eq(found->zones[0].emitters, 30);
+	ck_assert_int_eq(found->zones[1].emitters, 6);
+	ck_assert_double_eq_tol(found->zones[1].minutes, found->zones[0].minutes * 10 / 6, 1e-9);
+	ck_assert_double_eq_tol(found->minutes, found->zones[0].minutes + found->zones[1].minutes,
+		1e-9);
+	allow(ALLOW_SUPPLY, "48 gal/h");
+	found = watering();
+	ck_assert_int_eq(found->zone_count, 1);
+	ck_assert_double_eq_tol(found->zones[0].minutes, found->list[3].minutes, 1e-9);
+}
+END_TEST
+
+/* ---- Parts ----------------------------------------------------------------------------------- */
+
+static double order(const char *id)
+{
+	const struct item *item = garden_item(&garden, id);
+
+	return item ? item->order : 0;
+}
+
+/* Two beds of 8 x 4 ft, four lines each of 8 ft. */
+START_TEST(parts_go_by_lines_beds_and_zones)
+{
+	garden_rows(&garden, (const char *const[]){ "bbbbbbbb..bbbbbbbb", "bbbbbbbb..bbbbbbbb",
+		"bbbbbbbb..bbbbbbbb", "bbbbbbbb..bbbbbbbb", NULL });
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	plot_set(&garden.plot, 'b', BED_WATER, "drip");
+	garden_count(&garden);
+	ck_assert_double_eq_tol(order("water.drip"), 8 * 8 * 0.3048, 1e-9);
+	/* along the lines' ends, 3 ft in each */
+	ck_assert_double_eq_tol(order("water.header"), 6 * 0.3048, 1e-9);
+	ck_assert_double_eq(order("water.tee"), 8 + 1);
+	ck_assert_double_eq(order("water.end"), 8);
+	ck_assert_double_eq(order("water.stake"), 8 * 4);
+	ck_assert_double_eq(order("water.valve"), 1);
+	ck_assert_double_eq(order("water.timer"), 1);
+	ck_assert_double_eq(order("water.filter"), 1);
+	ck_assert_double_eq(order("water.regulator"), 1);
+	ck_assert_double_eq(order("water.backflow"), 1);
+	ck_assert_double_eq(order("water.sleeve"), 0);
+	allow(ALLOW_SUPPLY, "30 gal/h");
+	garden_count(&garden);
+	ck_assert_double_eq(order("water.valve"), 2);
+	ck_assert_double_eq(order("water.tee"), 8);
+}
+END_TEST
+
+/* Each zone has a tube of its own in the trench. */
+START_TEST(each_zone_has_a_tube_from_the_tap)
+{
+	garden_rows(&garden, (const char *const[]){ "...bb.bb", "........", NULL });
+	around_add(&garden.plot, "tap 0,1\n");
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	plot_set(&garden.plot, 'b', BED_WATER, "drip");
+	garden_count(&garden);
+	ck_assert_int_eq(garden.takeoff.watering.trench, 6 * NM_PER_FOOT);
+	ck_assert_int_eq(garden.takeoff.watering.header, 6 * NM_PER_FOOT);
+	allow(ALLOW_SUPPLY, "2 gal/h");
+	garden_count(&garden);
+	ck_assert_int_eq(garden.takeoff.watering.zone_count, 2);
+	ck_assert_int_eq(garden.takeoff.watering.trench, 6 * NM_PER_FOOT);
+	ck_assert_int_eq(garden.takeoff.watering.header, (3 + 6) * NM_PER_FOOT);
+}
+END_TEST
+
+/* ---- Snags ----------------------------------------------------------------------------------- */
+
+/* Half-inch tube of 200 ft and 200 gal/h: common practice, no published source. */
+START_TEST(a_line_that_is_too_long_or_takes_too_much_is_a_snag)
+{
+	level_bed(200, 1);
+	garden_count(&garden);
+	ck_assert_ptr_null(garden_snag(&garden, SNAG_WATER_LINE, 0));
+	ck_assert_ptr_null(garden_snag(&garden, SNAG_WATER_FLOW, 0));
+	garden_fini(&garden);
+	level_bed(201, 1);
+	garden_count(&garden);
+	ck_assert_int_eq(garden_snag(&garden, SNAG_WATER_LINE, 0)->kind, WATER_LINE_LONG);
+	ck_assert_str_eq(garden_sentence(&garden, garden_snag(&garden, SNAG_WATER_LINE, 0)),
+		"A drip line of this bed is 201 ft long, more than 200 ft: its far end gets less. "
+		"Feed it in the middle.");
+	garden_fini(&garden);
+	level_bed(200, 1);
+	allow(ALLOW_EMITTER_RATE, "1.01 gal/h");
+	garden_count(&garden);
+	ck_assert_int_eq(garden_snag(&garden, SNAG_WATER_LINE, 0)->kind, WATER_LINE_THIRSTY);
+}
+END_TEST
+
+START_TEST(a_line_that_takes_more_than_a_zone_may_is_a_snag)
+{
+	level_bed(20, 2);
+	allow(ALLOW_SUPPLY, "16 gal/h");
+	garden_count(&garden);
+	ck_assert_ptr_null(garden_snag(&garden, SNAG_WATER_FLOW, 0));
+	ck_assert_int_eq(garden.takeoff.watering.zone_count, 2);
+	allow(ALLOW_SUPPLY, "15 gal/h");
+	garden_count(&garden);
+	ck_assert_str_eq(garden_sentence(&garden, garden_snag(&garden, SNAG_WATER_FLOW, 0)),
+		"One drip line of this bed takes 12.0 gal/h, more than 11.3 gal/h, the most of one "
+		"zone.");
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("watering");
+	TCase *figures = suite_case(suite, "figures"), *parts = suite_case(suite, "parts");
+
+	tcase_add_checked_fixture(figures, NULL, teardown);
+	tcase_add_test(figures, a_plot_that_says_nothing_has_no_watering);
+	tcase_add_test(figures, an_inch_on_a_square_foot_is_0_6234_gallons);
+	tcase_add_loop_test(figures, how_fast_water_comes_is_flow_over_spacings, 0, 3);
+	tcase_add_loop_test(figures, a_narrow_bed_takes_the_hours_of_the_published_table, 0, 5);
+	tcase_add_test(figures, a_bed_of_100_square_feet_takes_what_was_published);
+	tcase_add_test(figures, three_lines_water_four_by_eight_feet_in_83_minutes);
+	tcase_add_test(figures, a_metric_plot_is_watered_in_litres);
+	tcase_add_test(figures, each_month_has_its_own_depth_or_that_of_any_week);
+	tcase_add_test(figures, the_supply_is_assumed_until_it_is_measured);
+	tcase_add_test(figures,
+		a_zone_takes_three_quarters_of_the_supply_and_runs_as_long_as_its_slowest_bed);
+	tcase_add_checked_fixture(parts, NULL, teardown);
+	tcase_add_test(parts, parts_go_by_lines_beds_and_zones);
+	tcase_add_test(parts, each_zone_has_a_tube_from_the_tap);
+	tcase_add_test(parts, a_line_that_is_too_long_or_takes_too_much_is_a_snag);
+	tcase_add_test(parts, a_line_that_takes_more_than_a_zone_may_is_a_snag);
+	return suite;
+}
