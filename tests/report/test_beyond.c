@@ -4,6 +4,7 @@
 #include "support/garden.h"
 #include "support/runner.h"
 
+#include <stdlib.h>
 #include <string.h>
 
 static struct garden garden;
@@ -100,6 +101,41 @@ START_TEST(houses_and_shade_are_drawn_with_their_heights)
 }
 END_TEST
 
+/* What comes after a text. */
+static const char *after(const char *at, const char *text)
+{
+	at = strstr(at, text);
+	ck_assert_msg(at, "%s", text);
+	return at + strlen(text);
+}
+
+static double number_after(const char *at, const char *text)
+{
+	return strtod(after(at, text), NULL);
+}
+
+/* By the corner of the plan and a cell's side on paper, as the group of the ground has them. */
+START_TEST(what_is_beyond_the_plan_is_drawn_to_scale)
+{
+	const struct svg_asked asked = SVG_AS_FITS;
+	struct text_sink out = text_sink(&bytes);
+	const char *ground, *shade;
+	double cell, left, top;
+
+	given("shade \"Limes\" 36 ft\n  from 9,-1 to 10,3\n");
+	report_svg(&out.sink, &garden.plot, &garden.takeoff, "a.plot", &asked);
+	ground = after(bytes.bytes, "<g id=\"ground\"");
+	shade = after(bytes.bytes, "stroke-dasharray=\"0.5,0.9\"");
+	cell = number_after(ground, "scale(");
+	left = number_after(ground, "translate(");
+	top = number_after(after(ground, "translate("), " ");
+	ck_assert_double_eq_tol(number_after(shade, " x=\""), left + 9 * cell, 0.001);
+	ck_assert_double_eq_tol(number_after(shade, " y=\""), top - cell, 0.001);
+	ck_assert_double_eq_tol(number_after(shade, " width=\""), cell, 0.001);
+	ck_assert_double_eq_tol(number_after(shade, " height=\""), 4 * cell, 0.001);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("beyond");
@@ -108,6 +144,7 @@ Suite *test_suite(void)
 	tcase_add_checked_fixture(beyond, setup, teardown);
 	tcase_add_loop_test(beyond, it_says_how_far_and_which_way, 0, PLACES);
 	tcase_add_test(beyond, what_is_partly_on_the_plan_or_has_no_height_is_not_listed);
+	tcase_add_test(beyond, what_is_beyond_the_plan_is_drawn_to_scale);
 	tcase_add_test(beyond, houses_and_shade_are_drawn_with_their_heights);
 	return suite;
 }
