@@ -123,6 +123,10 @@ START_TEST(every_good_is_some_trades)
 	garden_fini(&garden);
 	garden_of_plants();
 	mark_goods(met);
+	garden_fini(&garden);
+	garden_file(&garden, "tests/plots/watered.plot");
+	garden_count(&garden);
+	mark_goods(met);
 	for (int good = 0; good < GOOD_EXTRA; good++)
 		ck_assert_msg(met[good], "no takeoff lists %s", good_row((enum good)good)->id);
 }

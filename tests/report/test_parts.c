@@ -185,6 +185,8 @@ static bool has_anything(int part)
 		return takeoff->lawns.count > 0;
 	case PART_PLANTING:
 		return takeoff_has(takeoff, SUBJECT_PLANTS);
+	case PART_WATERING:
+		return takeoff->watering.count > 0;
 	case PART_ADVICE:
 		return has_raised || takeoff->fences.count > 0;
 	case PART_SETOUT: case PART_ASSUMED:
@@ -308,7 +310,7 @@ static void several_are_each(struct random *random, const char *what)
 
 /* ---- What is in no total --------------------------------------------------------------------- */
 
-enum { OF_WALLS = 1u << PART_LEVELS | 1u << PART_DIG | 1u << PART_FILL };
+enum { OF_WALLS = 1u << PART_LEVELS | 1u << PART_DIG | 1u << PART_FILL | 1u << PART_WATERING };
 enum { OF_CAPS = 1u << PART_SHOPPING | 1u << PART_PROGRAMME | 1u << PART_WALLS };
 
 /* A wall that is not laid out lacks in the dig, the stone and the soil as well; a cap only in what
@@ -328,6 +330,7 @@ START_TEST(only_a_part_that_lacks_figures_is_marked_as_incomplete)
 		"bbbb.cccccc", "llll.......", NULL });
 	plot_set(&garden.plot, 'b', BED_BLOCK, lacking[_i].block);
 	plot_set(&garden.plot, 'b', BED_CAP, lacking[_i].cap);
+	plot_set(&garden.plot, 'c', BED_WATER, "drip");
 	fences_run(&garden.plot, "0,0 11,0");
 	garden.plot.details.finish.has_level = true;
 	print();
@@ -408,6 +411,7 @@ static const char *const minds[PARTS] = {
 	[PART_FILL] = "soil",
 	[PART_FENCE] = "boundary, code, dust, concrete, timber, lifting", [PART_LAWN] = "",
 	[PART_PLANTING] = "",
+	[PART_WATERING] = "",
 	[PART_ADVICE] = "", [PART_AREAS] = "", [PART_ASSUMED] = "",
 };
 

@@ -129,7 +129,7 @@ START_TEST(where_beds_are_watered_they_can_be_stopped_too)
 {
 	struct random random = { (uint64_t)_i };
 
-	shapes[_i].draw(&plot, SIZE);
+	shapes[_i].draw(&plot, SIZE / 2);
 	for (size_t i = 0; i < plot.details.legend_count; i++)
 		if (plot.details.legend[i].class == CLASS_BED)
 			block_set(&plot.details.legend[i].block, BED_WATER,

@@ -2,6 +2,7 @@
 #include "base/number.h"
 #include "base/stop.h"
 
+#include <assert.h>
 #include <math.h>
 
 struct laying {
@@ -20,12 +21,21 @@ static int64_t how_many(nm length, nm apart)
 	return nm_most(1, (length + apart - 1) / apart);
 }
 
+/* Where it lies, rounded down; count: 1 or more. */
+static nm spread_at(nm length, int64_t count, int64_t number)
+{
+	const nm2 half_gaps = 2 * (nm2)number + 1, halves = 2 * (nm2)count;
+
+	return (nm)(length * half_gaps / halves);
+}
+
 nm drip_place(nm length, int64_t count, int64_t number)
 {
 	int64_t from_end = count - 1 - number;
 
-	return number <= from_end ? (nm)((nm2)length * (2 * number + 1) / (2 * count)) :
-		length - (nm)((nm2)length * (2 * from_end + 1) / (2 * count));
+	assert(count > 0);
+	return number <= from_end ? spread_at(length, count, number) :
+		length - spread_at(length, count, from_end);
 }
 
 /* Where the row with that number lies across. */

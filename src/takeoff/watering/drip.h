@@ -37,8 +37,8 @@ struct drip {
 /* row, emitter: over 0. In the arena. It can be stopped. */
 void drip_lay(struct drip *out, struct arena *arena, const struct slabs *slabs, nm row,
 	nm emitter);
-/* Where the one with that number (from 0) of so many lies that are spread over a length, half a gap
- * at either end: as far from its start. */
+/* Where the one with that number (from 0) of so many, 1 or more, lies that are spread over a
+ * length, half a gap at either end: as far from its start. */
 nm drip_place(nm length, int64_t count, int64_t number);
 
 #endif
