@@ -123,8 +123,8 @@ static const struct figure sum_figures[] = {
 		.words = plant_light_words },
 	{ "soil_m", "Soil", "Soil it needs", FIELD(INCHES, plant_sum, soil),
 		.flags = PANEL_OPTIONAL | TEXT_DASHED | JSON_OPTIONAL },
-	{ "pot_m", "Pot", "Pot", FIELD(INCHES, plant_sum, pot),
-		.flags = PANEL_OPTIONAL | TEXT_DASHED | JSON_OPTIONAL },
+	{ "pot_m", NULL, "Pot", FIELD(INCHES, plant_sum, pot),
+		.flags = PANEL_OPTIONAL | JSON_OPTIONAL },
 	{ "from_month", NULL, NULL, FIELD(COUNT, plant_sum, from), .flags = JSON_OPTIONAL },
 	{ "until_month", NULL, NULL, FIELD(COUNT, plant_sum, until), .flags = JSON_OPTIONAL },
 };
