@@ -46,7 +46,7 @@ struct editor {
 	int bend_count;
 	int step;           /* of the arrows: 1..SIDE_MOST cells */
 	int steps;          /* of the next move, as they were typed; 0..SIDE_MOST, 0: none were */
-	char hand;          /* OPEN_GROUND or a legend letter */
+	char hand;          /* OPEN_GROUND, or the letter of an entry or a plant */
 	bool is_trailing, is_pegged, is_marked; /* one of them at most */
 	struct rectangle marked; /* while is_marked: ground inside the plan */
 	struct ground shape;     /* while is_marked: its letters, as a patch has them; owned */

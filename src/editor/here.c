@@ -1,5 +1,6 @@
 #include "editor/here.h"
 #include "editor/here_around.h"
+#include "editor/here_plants.h"
 #include "report/words/page.h"
 #include "report/words/figures.h"
 #include "report/words/snag_words.h"
@@ -145,6 +146,7 @@ void here_words(const struct editor *editor, struct text *out)
 	if (editor->is_pegged)
 		peg_words(editor, &report, &words);
 	ground_words(editor, &report, &words);
+	here_plants_words(editor, &report, &words);
 	fences_words(editor, &report, &words);
 	here_around_words(editor, &report, &words);
 	sun_words(editor, &report, &words);

@@ -7,8 +7,9 @@ struct sign mark_sign(enum mark mark)
 	static const struct sign signs[MARKS] = {
 		[MARK_NONE] = { ' ', ' ' }, [MARK_PEG] = { 0x25c6, 'o' },
 		[MARK_IMAGE] = { 0x25c7, 'i' }, [MARK_SNAG] = { 0x25b2, 's' },
-		[MARK_FAULT] = { 0x2260, 'x' }, [MARK_DROP] = { 0x25bc, 'v' },
-		[MARK_TIE] = { 0x25ce, 't' }, [MARK_CENTRE] = { 0x2295, 'c' },
+		[MARK_FAULT] = { 0x2260, 'x' }, [MARK_PLANT] = { 0x2234, '`' },
+		[MARK_DROP] = { 0x25bc, 'v' }, [MARK_TIE] = { 0x25ce, 't' },
+		[MARK_CENTRE] = { 0x2295, 'c' },
 		[MARK_UPRIGHT] = { '|', '|' }, [MARK_LEVEL] = { '-', '-' },
 	};
 
@@ -101,6 +102,8 @@ enum mark mark_at(const struct editor *editor, const struct mirror *mirror, int 
 		return MARK_SNAG;
 	if (has_few_faults(editor) && mirror_is_broken(mirror, &editor->plot->ground, x, y))
 		return MARK_FAULT;
+	if (around_map_at(&editor->around, x, y) & CELL_PLANT)
+		return MARK_PLANT;
 	point = point_mark(editor->plot, (struct place){ x, y });
 	return point != MARK_NONE ? point : axis_mark(mirror, x, y);
 }

@@ -10,6 +10,7 @@ enum mark {
 	MARK_IMAGE,  /* of the cursor's cell */
 	MARK_SNAG,   /* a snag's first cell */
 	MARK_FAULT,  /* differs from its image; shown while there are few, and counted */
+	MARK_PLANT,  /* a specimen stands there: its letter in the cell, the sign round it */
 	MARK_DROP,   /* deliveries are put down at the cell's upper left corner */
 	MARK_TIE,    /* that is tied to a fixed point; the plan's far edges are its last cells' */
 	MARK_CENTRE, /* of the half-turn */

@@ -40,7 +40,7 @@ struct plants plants_copy(const struct plants *plants)
 	return copy;
 }
 
-static bool drift_equal(const struct drift *a, const struct drift *b)
+bool drift_equal(const struct drift *a, const struct drift *b)
 {
 	return a->letter == b->letter && place_equal(a->at, b->at) && a->band == b->band;
 }
@@ -99,6 +99,21 @@ struct plant *plants_find(const struct plants *plants, char letter)
 		if (plants->items[i].letter == letter)
 			return &plants->items[i];
 	return NULL;
+}
+
+nm plant_spacing(const struct plant *plant, enum units units)
+{
+	const struct value *spacing = block_value(&plant->block, PLANT_SPACING);
+
+	return spacing->set ? spacing->as.length :
+		attribute_preset(PLANT_SPACING, units)->as.length;
+}
+
+nm plant_spread(const struct plant *plant, enum units units)
+{
+	const struct value *spread = block_value(&plant->block, PLANT_SPREAD);
+
+	return spread->set ? spread->as.length : plant_spacing(plant, units);
 }
 
 size_t plant_specimen(const struct plant *plant, struct place at)

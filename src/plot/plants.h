@@ -45,10 +45,16 @@ bool plant_takes_letter(char letter);
 /* NULL where no plant has the letter. */
 struct plant *plants_find(const struct plants *plants, char letter);
 
+/* From one to the next: as told, else the default of a plot of these units. How wide it is when it
+ * is grown: as told, else its spacing. */
+nm plant_spacing(const struct plant *plant, enum units units);
+nm plant_spread(const struct plant *plant, enum units units);
+
 /* Which of its specimens is the cell's; the count where none is. */
 size_t plant_specimen(const struct plant *plant, struct place at);
 void plant_add_specimen(struct plant *plant, struct place at);
 void plant_remove_specimen(struct plant *plant, size_t index);
+bool drift_equal(const struct drift *a, const struct drift *b);
 void plant_add_drift(struct plant *plant, struct drift drift);
 void plant_remove_drift(struct plant *plant, size_t index);
 

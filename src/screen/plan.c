@@ -6,6 +6,7 @@
 #include "screen/plan_far.h"
 #include "screen/plan_levels.h"
 #include "screen/plan_names.h"
+#include "screen/plan_plants.h"
 
 enum { DOT_EVERY = 5 };
 
@@ -225,11 +226,13 @@ static void draw_cells(const struct scene *scene, const struct area *plan, struc
 			else
 				draw_near(scene, plan, to, cell);
 		}
-	/* Names and figures would run into each other. */
-	if (scene->levels)
+	/* Names, plants and figures would run into each other. */
+	if (scene->levels) {
 		plan_levels_draw_points(scene, plan, blocks);
-	else
-		plan_names_draw(scene, plan, blocks);
+		return;
+	}
+	plan_plants_draw(scene, plan, blocks);
+	plan_names_draw(scene, plan, blocks);
 }
 
 void plan_draw(const struct editor *editor, const struct layout *layout)

@@ -50,19 +50,40 @@ static void obstacles_mark(unsigned char *cells, const struct plot *plot,
 	}
 }
 
+static bool has_specimens(const struct plants *plants)
+{
+	for (size_t i = 0; i < plants->count; i++)
+		if (plants->items[i].specimen_count)
+			return true;
+	return false;
+}
+
+static void specimens_mark(unsigned char *cells, int columns, const struct plant *plant)
+{
+	for (size_t i = 0; i < plant->specimen_count; i++) {
+		struct place at = plant->specimens[i];
+
+		cells[cell_sides_index(columns, at.x, at.y)] |= CELL_PLANT;
+	}
+}
+
 struct around_map around_map_of(const struct plot *plot, struct arena *arena)
 {
 	const struct surroundings *around = &plot->details.around;
+	const struct plants *plants = &plot->details.plants;
 	int columns = plot->ground.columns, rows = plot->ground.rows;
 	unsigned char *cells;
 
-	if (!around->services.count && !around->houses.count && !around->kept.count)
+	if (!around->services.count && !around->houses.count && !around->kept.count &&
+		!has_specimens(plants))
 		return (struct around_map){ columns, rows, NULL };
 	cells = arena_new(arena, cell_sides_size(columns, rows), 1);
 	for (size_t i = 0; i < around->services.count; i++)
 		service_add(cells, columns, &around->services.items[i]);
 	obstacles_mark(cells, plot, &around->houses, CELL_HOUSE);
 	obstacles_mark(cells, plot, &around->kept, CELL_KEPT);
+	for (size_t i = 0; i < plants->count; i++)
+		specimens_mark(cells, columns, &plants->items[i]);
 	return (struct around_map){ columns, rows, cells };
 }
 

@@ -1,5 +1,5 @@
-/* Which sides of which cells have a service, and which cells are in a house or kept, for whoever
- * goes over the plan cell by cell. */
+/* Which sides of which cells have a service, and which cells are in a house, kept or have a
+ * specimen, for whoever goes over the plan cell by cell. */
 #ifndef SURVEY_AROUND_MAP_H
 #define SURVEY_AROUND_MAP_H
 
@@ -9,7 +9,7 @@
 enum {
 	EXISTING_RIGHT = 1, EXISTING_BELOW = 2, TO_LAY_RIGHT = 4, TO_LAY_BELOW = 8,
 	CELL_KEPT = 16, /* some of the cell is */
-	CELL_HOUSE = 32
+	CELL_HOUSE = 32, CELL_PLANT = 64
 };
 
 struct around_map {

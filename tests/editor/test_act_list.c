@@ -42,7 +42,8 @@ static const struct {
 	{ "rename", ACT_NAME }, { "name", ACT_NAME }, { "name", ACT_CARDS },
 	{ "title", ACT_CARDS }, { "note", ACT_CARDS }, { "new", ACT_CARDS },
 	{ "legend", ACT_CARDS }, { "units", ACT_CARDS }, { "metric", ACT_CARDS },
-	{ "plant", ACT_CARDS }, { "sun", ACT_CARDS }, { "north", ACT_CARDS },
+	{ "plant", ACT_PLANT_ADD }, { "plant", ACT_DRIFT }, { "flower", ACT_PLANT_ADD },
+	{ "herb", ACT_PLANT_ADD }, { "remove plants", ACT_DRIFT_OUT }, { "sun", ACT_CARDS }, { "north", ACT_CARDS },
 	{ "block", ACT_CARDS }, { "courses", ACT_CARDS }, { "bed", ACT_TAKE },
 	{ "letter", ACT_TAKE }, { "symmetry", ACT_LEFT_RIGHT }, { "mirror", ACT_LEFT_RIGHT },
 	{ "size", ACT_SIZE }, { "resize", ACT_SIZE }, { "narrower", ACT_STRIP_TAKE },
@@ -161,7 +162,7 @@ START_TEST(what_no_act_is_there_for_is_answered)
 		{ "load", "Leave, then" }, { "new", "For a new plot leave" },
 		{ "curve", "square cells" }, { "oval", "square cells" },
 		{ "colour", "NO_COLOR=1" }, { "color", "NO_COLOR=1" },
-		{ "print", "lp FILE" }, { "plant", "note on its card" },
+		{ "print", "lp FILE" },
 		{ "grass", "l is turf" }, { "pond", "A fixture" },
 		{ "spreadsheet", "NAME.csv" }, { "json", ".json for" },
 	};

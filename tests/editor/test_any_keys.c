@@ -198,7 +198,8 @@ static void check_editor(const struct editor *e)
 	ck_assert(ground_holds(ground, e->cursor.x, e->cursor.y));
 	ck_assert(!e->is_pegged || ground_holds(ground, e->peg.x, e->peg.y));
 	ck_assert_int_le(e->is_trailing + e->is_pegged + e->is_marked, 1);
-	ck_assert(e->hand == OPEN_GROUND || plot_entry(e->plot, e->hand));
+	ck_assert(e->hand == OPEN_GROUND || plot_entry(e->plot, e->hand) ||
+		plants_find(&e->plot->details.plants, e->hand));
 	ck_assert(!e->is_marked || (ground_holds(ground, e->marked.left, e->marked.top) &&
 		ground_holds(ground, e->marked.right, e->marked.bottom)));
 }

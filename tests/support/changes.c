@@ -83,9 +83,16 @@ static void act_on_surroundings(struct plot *plot, struct random *random)
 	around_at_random(plot, random);
 }
 
+/* The same of all that grows. */
+static void act_on_plants(struct plot *plot, struct random *random)
+{
+	plants_fini(&plot->details.plants);
+	plants_at_random(plot, random);
+}
+
 void change_at_random(struct plot *plot, struct random *random)
 {
-	int what = random_below(random, 12);
+	int what = random_below(random, 13);
 
 	if (what < 6)
 		act_on_ground(plot, random);
@@ -95,6 +102,8 @@ void change_at_random(struct plot *plot, struct random *random)
 		act_on_details(plot, random);
 	else if (what < 11)
 		act_on_surroundings(plot, random);
+	else if (what < 12)
+		act_on_plants(plot, random);
 	else
 		act_on_fences(plot, random);
 }

@@ -241,6 +241,50 @@ static void service_at_random(struct plot *plot, struct random *random)
 		route_at_random(&service->routes, random, &plot->ground);
 }
 
+static struct place cell_at_random(struct random *random, const struct ground *ground)
+{
+	return (struct place){ random_below(random, ground->columns),
+		random_below(random, ground->rows) };
+}
+
+/* Of the beds of a letter where chance finds one, else of the bed at a cell. */
+static struct drift drift_at_random(const struct plot *plot, struct random *random)
+{
+	const struct details *details = &plot->details;
+	struct drift drift = { .band = (enum band)random_below(random, BANDS) };
+	const struct entry *entry = &details->legend[random_below(random,
+		(int)details->legend_count)];
+
+	if (entry->class == CLASS_BED)
+		drift.letter = entry->letter;
+	else
+		drift.at = cell_at_random(random, &plot->ground);
+	return drift;
+}
+
+void plants_at_random(struct plot *plot, struct random *random)
+{
+	struct plants *plants = &plot->details.plants;
+
+	for (int i = random_below(random, 5); i > 1; i--) {
+		char letter = (char)('a' + random_below(random, 26));
+		struct plant *plant;
+
+		if (plot_entry(plot, letter) || plants_find(plants, letter))
+			continue;
+		plant = plants_add(plants, letter, text_at_random(random, 1, NAME_MOST));
+		block_at_random(&plant->block, random, &plot->ground);
+		for (int j = random_below(random, 8); j > 0; j--) {
+			struct place at = cell_at_random(random, &plot->ground);
+
+			if (plant_specimen(plant, at) == plant->specimen_count)
+				plant_add_specimen(plant, at);
+		}
+		for (int j = random_below(random, 4); j > 0; j--)
+			plant_add_drift(plant, drift_at_random(plot, random));
+	}
+}
+
 /* Most rectangles near the plan, some as far off as they may be. */
 static int corner_at_random(struct random *random, int least, int most)
 {
@@ -326,8 +370,7 @@ void around_at_random(struct plot *plot, struct random *random)
 
 static void name_at_random(struct plot *plot, struct random *random)
 {
-	struct place at = { random_below(random, plot->ground.columns),
-		random_below(random, plot->ground.rows) };
+	struct place at = cell_at_random(random, &plot->ground);
 
 	names_add(&plot->details.names, at, text_at_random(random, 1, NAME_MOST));
 }
@@ -364,6 +407,7 @@ void details_at_random(struct plot *plot, struct random *random, int entries)
 		fence_at_random(plot, random);
 	for (int i = random_below(random, 4); i > 1; i--)
 		name_at_random(plot, random);
+	plants_at_random(plot, random);
 	around_at_random(plot, random);
 	if (random_below(random, 2))
 		rates_at_random(&details->rates, random, &plot->ground);

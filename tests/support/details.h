@@ -17,12 +17,16 @@ char *text_at_random(struct random *random, int least, int most);
 /* Adds a fence of any shape, none among them, with gates and attributes. */
 void fence_at_random(struct plot *plot, struct random *random);
 
+/* Adds up to 3 plants of letters that are free, with specimens and drifts, to a plot that has its
+ * legend and ground. */
+void plants_at_random(struct plot *plot, struct random *random);
+
 /* Adds services, houses, shade, things that are kept, ties, the drop, levels and what the
  * finished ground is to be, or none of them, to a plot that has its head and ground. */
 void around_at_random(struct plot *plot, struct random *random);
 
 /* Gives a plot that has its ground, and nothing else, a head, allowances, a legend of 1 to
- * `entries` letters and up to 2 fences, with notes, what is around, rates and up to 2 extra
+ * `entries` letters and up to 2 fences, with notes, plants, what is around, rates and up to 2 extra
  * goods. */
 void details_at_random(struct plot *plot, struct random *random, int entries);
 

@@ -60,6 +60,25 @@ START_TEST(nothing_around_takes_no_map)
 }
 END_TEST
 
+START_TEST(a_specimen_is_in_its_cell)
+{
+	struct arena arena = ARENA_EMPTY;
+	struct around_map map;
+	struct plot plot;
+
+	plot_from_rows(&plot, ROWS { "b..", "...", NULL });
+	plant_add_specimen(plants_add(&plot.details.plants, 'r', memory_string("Rose")),
+		(struct place){ 2, 1 });
+	map = around_map_of(&plot, &arena);
+	for (int y = 0; y < 2; y++)
+		for (int x = 0; x < 3; x++)
+			ck_assert_int_eq(around_map_at(&map, x, y),
+				x == 2 && y == 1 ? CELL_PLANT : 0);
+	arena_clear(&arena);
+	plot_fini(&plot);
+}
+END_TEST
+
 START_TEST(a_house_is_on_what_of_it_is_in_the_plan)
 {
 	struct arena arena = ARENA_EMPTY;
@@ -152,6 +171,7 @@ Suite *test_suite(void)
 
 	tcase_add_test(maps, lines_lie_right_of_cells_and_below_them_on_the_edges_too);
 	tcase_add_test(maps, nothing_around_takes_no_map);
+	tcase_add_test(maps, a_specimen_is_in_its_cell);
 	tcase_add_test(maps, a_house_is_on_what_of_it_is_in_the_plan);
 	tcase_add_test(maps, a_circle_is_on_the_cells_that_some_of_it_is_in);
 	tcase_add_test(maps, the_map_has_all_cells_of_circles_and_no_others);

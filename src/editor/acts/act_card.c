@@ -6,21 +6,21 @@
 #include "editor/cards/entry_card.h"
 #include "editor/cards/extra_card.h"
 #include "editor/cards/fence_card.h"
+#include "editor/cards/plant_card.h"
 #include "editor/cards/plot_card.h"
 #include "editor/cards/rates_card.h"
 
-/* What an answer means; which: of several entries, fences, things around, extra goods or cards of
- * allowances. */
+/* What an answer means; which: of several entries, fences, things around, plants, extra goods or
+ * cards of allowances. */
 struct row {
-	enum { ROW_PLOT, ROW_ALLOW, ROW_RATES, ROW_ENTRY, ROW_FENCE, ROW_AROUND, ROW_EXTRA,
-		ROW_ADD_ENTRY,
-		ROW_REMOVE_ENTRY, ROW_ADD_FENCE, ROW_REMOVE_FENCE, ROW_ADD_EXTRA,
-		ROW_REMOVE_EXTRA } kind;
+	enum { ROW_PLOT, ROW_ALLOW, ROW_RATES, ROW_ENTRY, ROW_PLANT, ROW_FENCE, ROW_AROUND,
+		ROW_EXTRA, ROW_ADD_ENTRY, ROW_REMOVE_ENTRY, ROW_ADD_PLANT, ROW_REMOVE_PLANT,
+		ROW_ADD_FENCE, ROW_REMOVE_FENCE, ROW_ADD_EXTRA, ROW_REMOVE_EXTRA } kind;
 	int which;
 };
 
-/* Rows beside those of entries, fences, things around and extra goods. */
-enum { ROWS_BESIDE = 1 + ALLOW_CARDS + 1 + 6 };
+/* Rows beside those of entries, plants, fences, things around and extra goods. */
+enum { ROWS_BESIDE = 1 + ALLOW_CARDS + 1 + 8 };
 
 struct list {
 	struct arena arena;
@@ -50,11 +50,24 @@ static void around_add(struct list *list, const struct editor *editor)
 	}
 }
 
+static void plants_add_rows(struct list *list, const struct editor *editor)
+{
+	const struct plants *plants = &editor->plot->details.plants;
+
+	for (size_t i = 0; i < plants->count; i++) {
+		if (plants->items[i].letter == editor->hand)
+			list->question.first = list->question.count;
+		list_add(list, (struct row){ ROW_PLANT, (int)i },
+			arena_print(&list->arena, "%c %s", plants->items[i].letter,
+			plants->items[i].name), block_keyword(BLOCK_PLANT));
+	}
+}
+
 static void list_fill(struct list *list, const struct editor *editor)
 {
 	const struct details *details = &editor->plot->details;
 	const char *legend = "legend", *fence = block_keyword(BLOCK_FENCE);
-	const char *extra = "extra";
+	const char *extra = "extra", *plant = block_keyword(BLOCK_PLANT);
 
 	list_add(list, (struct row){ ROW_PLOT, 0 }, HEAD_CARD_TITLE, "");
 	for (int i = 0; i < ALLOW_CARDS; i++)
@@ -69,6 +82,7 @@ static void list_fill(struct list *list, const struct editor *editor)
 			arena_print(&list->arena, "%c %s", entry->letter, entry->name),
 			class_word(entry->class));
 	}
+	plants_add_rows(list, editor);
 	for (size_t i = 0; i < details->fence_count; i++)
 		list_add(list, (struct row){ ROW_FENCE, (int)i }, details->fences[i].name, fence);
 	around_add(list, editor);
@@ -77,6 +91,9 @@ static void list_fill(struct list *list, const struct editor *editor)
 	list_add(list, (struct row){ ROW_ADD_ENTRY, 0 }, "Add an entry", legend);
 	if (details->legend_count)
 		list_add(list, (struct row){ ROW_REMOVE_ENTRY, 0 }, "Remove an entry", legend);
+	list_add(list, (struct row){ ROW_ADD_PLANT, 0 }, "Add a plant", plant);
+	if (details->plants.count)
+		list_add(list, (struct row){ ROW_REMOVE_PLANT, 0 }, "Remove a plant", plant);
 	list_add(list, (struct row){ ROW_ADD_FENCE, 0 }, "Add a fence", fence);
 	if (details->fence_count)
 		list_add(list, (struct row){ ROW_REMOVE_FENCE, 0 }, "Remove a fence", fence);
@@ -90,7 +107,8 @@ static bool row_ask(struct editor *editor, struct row *row)
 {
 	struct list list = { .arena = ARENA_EMPTY, .question.text = "Which card?" };
 	const struct details *details = &editor->plot->details;
-	size_t most = details->legend_count + details->fence_count + details->extra_count +
+	size_t most = details->legend_count + details->plants.count + details->fence_count +
+		details->extra_count +
 		(size_t)around_count(editor->plot) + ROWS_BESIDE;
 	int answer;
 
@@ -120,6 +138,12 @@ static bool row_fill(struct editor *editor, struct row row)
 		return extra_card_change(editor, row.which);
 	case ROW_ENTRY:
 		return entry_card_change(editor, editor->plot->details.legend[row.which].letter);
+	case ROW_PLANT:
+		return plant_card_change(editor, row.which);
+	case ROW_ADD_PLANT:
+		return plant_card_add(editor);
+	case ROW_REMOVE_PLANT:
+		return plant_card_remove(editor);
 	case ROW_FENCE:
 		return fence_card_change(editor, row.which);
 	case ROW_AROUND:
@@ -161,7 +185,7 @@ static const struct act acts[] = {
 		.key_name = "# F4", .key_said = "#", .name = "Cards",
 		.wish = "change the legend; title, units",
 		.words = "settings name rename note new add remove block courses height wall "
-			"gravel soil mulch plant bed path lawn metric imperial feet north sun "
+			"gravel soil mulch bed path lawn metric imperial feet north sun "
 			"price colour color",
 		.writes = true, .run = act_cards },
 };

@@ -8,17 +8,22 @@ static void act_take(struct editor *editor, int key)
 {
 	const struct details *details = &editor->plot->details;
 	struct report report = editor_report(editor, &editor->words);
+	bool is_plant = plants_find(&details->plants, (char)key);
 
-	if (key != OPEN_GROUND && !plot_entry(editor->plot, (char)key)) {
+	if (key != OPEN_GROUND && !is_plant && !plot_entry(editor->plot, (char)key)) {
 		const char *words = "";
 
 		for (size_t i = 0; i < details->legend_count; i++)
 			words = say(&report, "%s%s, ", words,
 				plain_letter(&report, details->legend[i].letter));
+		for (size_t i = 0; i < details->plants.count; i++)
+			words = say(&report, "%s%s, ", words,
+				plain_letter(&report, details->plants.items[i].letter));
 		editor_say(editor, "%c is not in the legend: %s. open ground.", key, words);
 		return;
 	}
 	editor_drop_mark(editor);
+	editor->is_trailing = editor->is_trailing && !is_plant;
 	editor->hand = (char)key;
 	editor_say(editor, "In hand: %s.", plain_letter(&report, editor->hand));
 }
@@ -44,6 +49,8 @@ static void act_lay(struct editor *editor)
 {
 	if (editor->is_marked)
 		acts_run(editor, ACT_STAMP);
+	else if (plants_find(&editor->plot->details.plants, editor->hand))
+		act_plant_here(editor);
 	else
 		lay_here(editor, editor->hand, ACT_IS_THERE);
 }
@@ -52,7 +59,7 @@ static void act_lift(struct editor *editor)
 {
 	if (editor->is_marked)
 		acts_run(editor, ACT_LIFT_MARKED);
-	else
+	else if (!act_lift_plants(editor))
 		lay_here(editor, OPEN_GROUND, "Open ground already.");
 }
 
@@ -106,7 +113,7 @@ static const struct act acts[] = {
 		.wish = "lay it here",
 		.words = "put set place draw paint",
 		.hints = { [STATE_REST] = "lay", [STATE_MARKED] = "stamp" },
-		.rank = 1, .writes = true, .lays = true, .run = act_lay },
+		.rank = 1, .writes = true, .lays = true, .plants = true, .run = act_lay },
 	{ .id = ACT_LIFT, .keys = ONE_KEY(PRESS_DELETE), .key_name = "Delete", .name = "Lift",
 		.wish = "lift what lies here",
 		.words = "delete erase remove clear empty",

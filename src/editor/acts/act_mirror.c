@@ -1,4 +1,5 @@
 #include "plot/edit/fence_lay.h"
+#include "plot/edit/plants_move.h"
 #include "editor/acts/act_groups.h"
 #include "editor/acts/shared.h"
 
@@ -53,6 +54,7 @@ static void act_fold(struct editor *editor)
 	lay_fold(plot, editor->cursor.x, editor->cursor.y);
 	for (size_t i = 0; i < plot->details.fence_count; i++)
 		fence_fold(plot, &plot->details.fences[i], editor->cursor);
+	plants_fold(plot, editor->cursor);
 	if (editor_stroke(editor))
 		editor_say(editor, "Folded: this side lies on the other now.");
 	else

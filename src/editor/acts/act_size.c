@@ -38,6 +38,8 @@ static const char *loss_words(const struct report *report, const int64_t lost[CL
 		add(&words, counted(report, around.circles, "thing kept", "things kept"));
 	if (around.ties)
 		add(&words, counted(report, around.ties, "tie", "ties"));
+	if (around.specimens)
+		add(&words, counted(report, around.specimens, "plant", "plants"));
 	if (around.has_drop)
 		add(&words, "the drop");
 	if (around.has_level)

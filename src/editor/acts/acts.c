@@ -6,7 +6,7 @@
 const struct act_group *const act_groups[ACT_GROUPS] = {
 	&acts_of_moving, &acts_of_view, &acts_of_laying, &acts_of_peg, &acts_of_runs,
 	&acts_of_round, &acts_of_end, &acts_of_mark, &acts_of_letters, &acts_of_fence,
-	&acts_of_services, &acts_of_levels, &acts_of_around,
+	&acts_of_services, &acts_of_levels, &acts_of_around, &acts_of_plants,
 	&acts_of_mirror, &acts_of_axis, &acts_of_page, &acts_of_snags, &acts_of_cards,
 	&acts_of_size, &acts_of_strips, &acts_of_names, &acts_of_file, &acts_of_drawing,
 	&acts_of_price, &acts_of_save_as, &acts_of_program, &acts_of_list,
@@ -87,12 +87,29 @@ void acts_name_step(struct editor *editor, enum act_id id)
 	arena_clear(&words);
 }
 
+/* Shapes are of ground: plants are set one by one, or fill a bed. */
+static bool is_refused_plant(struct editor *editor, const struct act *act)
+{
+	bool is_refused = act->lays && !act->plants &&
+		plants_find(&editor->plot->details.plants, editor->hand);
+	struct report report = editor_report(editor, &editor->words);
+
+	if (is_refused)
+		editor_say(editor, "%s is a plant: %s sets one at the cursor, and %s (%s) fills a "
+			"bed with it. For this take ground in hand.",
+			plain_letter(&report, editor->hand), acts_key(ACT_LAY),
+			acts_get(ACT_DRIFT)->name, acts_key(ACT_DRIFT));
+	return is_refused;
+}
+
 static void run(struct editor *editor, const struct act *act, int key)
 {
 	if (act->writes && editor->is_looking) {
 		say_looking(editor);
 		return;
 	}
+	if (is_refused_plant(editor, act))
+		return;
 	acts_name_step(editor, act->id);
 	if (act->run_by_key)
 		act->run_by_key(editor, key);

@@ -21,6 +21,7 @@ enum act_id {
 	ACT_FENCE, ACT_FENCE_LAY, ACT_GATE_SET, ACT_FENCE_OUT, ACT_GATE_OUT, ACT_FENCE_PLAN,
 	ACT_SERVICE, ACT_KEEP_CIRCLE, ACT_KEEP_RECTANGLE, ACT_HOUSE, ACT_SHADE, ACT_TIE, ACT_DROP,
 	ACT_LEVELS, ACT_FINISH, ACT_SHOW_LEVELS, ACT_AROUND_OUT,
+	ACT_PLANT_ADD, ACT_DRIFT, ACT_DRIFT_OUT,
 	ACT_TAKE_BACK, ACT_PUT_BACK,
 	ACT_LEFT_RIGHT, ACT_TOP_BOTTOM, ACT_HALF_TURN, ACT_FOLD, ACT_NEXT_FAULT, ACT_AXIS,
 	ACT_NEXT_PAGE, ACT_PAGE_BEFORE, ACT_PAGES, ACT_PANEL, ACT_FURTHER, ACT_BACK,
@@ -53,6 +54,7 @@ struct act {
 	int rank;             /* of the hint: 1 is shown before 2 when the row is short */
 	bool writes;          /* changes the plot or a file: not for those who may only look */
 	bool lays;            /* what is in hand, which is named with its step */
+	bool plants;          /* it may be a plant */
 	/* One of these three: */
 	void (*run)(struct editor *editor);
 	void (*run_with)(struct editor *editor, int with); /* acts that are nearly the same */

@@ -16,8 +16,6 @@ static const struct {
 		"Write the takeoff to a file and print that; lp FILE does on many machines." },
 	{ "spreadsheet csv json",
 		"Write the takeoff to a file: NAME.csv for spreadsheets, NAME.json for programs." },
-	{ "plant plants planting flower flowers shrub hedge",
-		"Beds are laid here; what grows in one can stand as a note on its card." },
 	{ "grass", "Grass is lawn: l is turf in a new plot, and its card knows seed too." },
 	{ "pond fountain stairs steps seat bench shed",
 		"A fixture: add one to the legend by the cards, with a name of your own." },

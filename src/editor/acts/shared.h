@@ -42,6 +42,11 @@ void act_lay_end(struct editor *editor, struct laid laid, const char *nothing);
 /* Says, once, that images fall outside the plan. act_end.c. */
 void act_say_outside(struct editor *editor, struct laid laid);
 
+/* Sets a specimen of the plant in hand at the cursor, as a stroke. act_plant.c. */
+void act_plant_here(struct editor *editor);
+/* Lifts the specimens at the cursor, as a stroke; false where there are none. act_plant.c. */
+bool act_lift_plants(struct editor *editor);
+
 /* Ends the stroke of a card that was taken, and says so. act_card.c. */
 void act_card_end(struct editor *editor);
 

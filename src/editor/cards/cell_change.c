@@ -32,7 +32,8 @@ static int ask(struct editor *editor, const struct plot *plot, const struct resc
 			rescale->down.new_count, !rescale_fits(rescale) ? ": too many" :
 			rescale_rounded(rescale, &plot->ground) ||
 			!rescale_keeps_fences(rescale, plot) ||
-			!rescale_keeps_around(rescale, plot) ? ", rounded" : ""),
+			!rescale_keeps_around(rescale, plot) ||
+			!rescale_keeps_plants(rescale, plot) ? ", rounded" : ""),
 	};
 	struct question question = { .answers = answers, .notes = notes, .count = ANSWERS,
 		.first = rescale_fits(rescale) ? KEEP_MEASURE : KEEP_CELLS,
@@ -74,6 +75,8 @@ struct rounding {
 	bool has_fences;     /* have moved */
 	int64_t gates_gone;
 	bool has_around;     /* services or what else is around has moved */
+	bool has_plants;     /* have moved */
+	int64_t plants_gone; /* that met another of their kind */
 };
 
 static int64_t gates_of(const struct details *details)
@@ -83,6 +86,24 @@ static int64_t gates_of(const struct details *details)
 	for (size_t i = 0; i < details->fence_count; i++)
 		gates += (int64_t)details->fences[i].gates.count;
 	return gates;
+}
+
+static int64_t specimens_of(const struct details *details)
+{
+	int64_t specimens = 0;
+
+	for (size_t i = 0; i < details->plants.count; i++)
+		specimens += (int64_t)details->plants.items[i].specimen_count;
+	return specimens;
+}
+
+static const char *plants_words(const struct report *report, const struct rounding *rounding)
+{
+	return say(report, "%s%s", !rounding->has_plants ? "" :
+		" Plants go to the middle of the nearest new cells.", !rounding->plants_gone ? "" :
+		say(report, " %lld %s of a kind that stands there already and went.",
+			(long long)rounding->plants_gone,
+			rounding->plants_gone == 1 ? "was" : "were"));
 }
 
 static const char *lines_words(const struct report *report, const struct rounding *rounding)
@@ -104,14 +125,16 @@ static void say_measure(struct editor *editor, const struct plot *now, const str
 	const char *was = size_words(&report, &before->ground, plot_cell(before));
 	bool is_same = strcmp(size, was) == 0;
 
-	editor_say(editor, "%d x %d cells%s%s%s%s", now->ground.columns, now->ground.rows,
+	editor_say(editor, "%d x %d cells%s%s%s%s%s", now->ground.columns, now->ground.rows,
 		rounding->cells ? say(&report, "; %lld of them straddled two kinds of ground or "
 			"the edge and took the ground under their middle.",
 			(long long)rounding->cells) :
-		is_same && !rounding->has_fences && !rounding->has_around ?
+		is_same && !rounding->has_fences && !rounding->has_around &&
+			!rounding->has_plants ?
 			", all as it was." : ".",
 		is_same ? "" : say(&report, " The plan is %s, was %s.", size, was),
-		areas_words(&report, now, before), lines_words(&report, rounding));
+		areas_words(&report, now, before), lines_words(&report, rounding),
+		plants_words(&report, rounding));
 }
 
 /* `next` is the editor's plot with its new head, but with the old cell. */
@@ -122,12 +145,14 @@ static void measure_keep(struct editor *editor, struct plot *next, const struct 
 	struct block head = plot->details.head;
 	struct rounding rounding = { rescale_rounded(rescale, &next->ground),
 		!rescale_keeps_fences(rescale, next), gates_of(&next->details),
-		!rescale_keeps_around(rescale, next) };
+		!rescale_keeps_around(rescale, next), !rescale_keeps_plants(rescale, next),
+		specimens_of(&next->details) };
 
 	before.details.head = block_copy(&next->details.head);
 	before.ground = ground_copy(&next->ground);
 	rescale_plot(next, rescale); /* all but its head is the plot's own */
 	rounding.gates_gone -= gates_of(&next->details);
+	rounding.plants_gone -= specimens_of(&next->details);
 	plot->ground = next->ground;
 	plot->details = next->details;
 	plot->details.head = head;

@@ -12,33 +12,6 @@ struct entering {
 	char letter; /* the entry's so far; NUL: it is a new one */
 };
 
-static bool letter_check(const struct card *card, int field, const struct value *value,
-	struct fault *fault)
-{
-	const struct entering *entering = card->owner;
-	const struct details *details = &entering->named.editor->plot->details;
-	bool is_capital = entering->class == CLASS_FIXTURE;
-	char letter = value->as.text[0];
-	struct text left = TEXT_EMPTY;
-
-	if (class_takes_letter(entering->class, letter) &&
-		(letter == entering->letter || legend_index(details, letter) < 0))
-		return true;
-	for (int c = '!'; c <= '~'; c++)
-		if (class_takes_letter(entering->class, (char)c) &&
-		    legend_index(details, (char)c) < 0)
-			text_print(&left, " %c", c);
-	if (class_takes_letter(entering->class, letter))
-		fault_set(fault, field, "Letter: %c is taken; free are%s", letter,
-			left.length ? left.bytes : " none");
-	else
-		fault_set(fault, field, "Letter: found %s, expected a %s letter, as a %s has it; "
-			"free are%s", value->as.text, is_capital ? "capital" : "small",
-			class_word(entering->class), left.length ? left.bytes : " none");
-	text_fini(&left);
-	return false;
-}
-
 static void take(struct named_card *named, char letter, char *name, const struct block *block)
 {
 	const struct entering *entering = (struct entering *)named;
@@ -67,7 +40,8 @@ bool entry_card_change(struct editor *editor, char letter)
 	struct entering entering = { .class = entry->class, .letter = letter, .named = {
 		.editor = editor, .kind = class_block(entry->class), .name = entry->name,
 		.title = arena_print(&editor->words, "The %s %c", class_word(entry->class), letter),
-		.block = &entry->block, .letter = letter, .letter_check = letter_check,
+		.block = &entry->block, .letter = letter, .letter_so_far = letter,
+		.letter_class = entry->class, .letter_of = class_word(entry->class),
 		.take = take } };
 
 	return named_card_ask(&entering.named);
@@ -86,8 +60,7 @@ bool entry_card_add(struct editor *editor)
 		[CLASS_FIXTURE] = "A new fixture" };
 	const struct question question = { .text = "Add what to the legend?", .answers = answers,
 		.notes = notes, .count = ENTRY_CLASSES };
-	struct entering entering = { .named = { .editor = editor, .letter_check = letter_check,
-		.take = take } };
+	struct entering entering = { .named = { .editor = editor, .take = take } };
 	struct report report;
 	int answer = editor->asker->choose(editor->asker, &question);
 
@@ -96,6 +69,8 @@ bool entry_card_add(struct editor *editor)
 	entering.class = (enum plot_class)answer;
 	entering.named.title = titles[answer];
 	entering.named.kind = class_block(entering.class);
+	entering.named.letter_class = entering.class;
+	entering.named.letter_of = class_word(entering.class);
 	entering.named.letter = legend_free_letter(&editor->plot->details, entering.class);
 	if (!entering.named.letter) {
 		editor_say(editor, "All %s letters are taken; remove an entry first.",

@@ -1,4 +1,5 @@
 #include "editor/cards/named_card.h"
+#include "plot/edit/legend.h"
 
 #include <stdlib.h>
 
@@ -17,13 +18,40 @@ static int own_fields(const struct named_card *named)
 	return named->letter ? FIELDS_MOST : LETTER;
 }
 
+static bool letter_check(const struct card *card, int field, const struct value *value,
+	struct fault *fault)
+{
+	const struct named_card *named = card->owner;
+	const struct details *details = &named->editor->plot->details;
+	bool is_capital = named->letter_class == CLASS_FIXTURE;
+	char letter = value->as.text[0];
+	struct text left = TEXT_EMPTY;
+
+	if (class_takes_letter(named->letter_class, letter) &&
+		(letter == named->letter_so_far || legend_is_free(details, letter)))
+		return true;
+	for (int c = '!'; c <= '~'; c++)
+		if (class_takes_letter(named->letter_class, (char)c) &&
+		    legend_is_free(details, (char)c))
+			text_print(&left, " %c", c);
+	if (class_takes_letter(named->letter_class, letter))
+		fault_set(fault, field, "Letter: %c is taken; free are%s", letter,
+			left.length ? left.bytes : " none");
+	else
+		fault_set(fault, field, "Letter: found %s, expected a %s letter, as a %s has it; "
+			"free are%s", value->as.text, is_capital ? "capital" : "small",
+			named->letter_of, left.length ? left.bytes : " none");
+	text_fini(&left);
+	return false;
+}
+
 static bool check(const struct card *card, int field, const struct value *value,
 	struct fault *fault)
 {
 	const struct named_card *named = card->owner;
 
 	return !named->letter || field != LETTER ||
-		named->letter_check(card, field, value, fault);
+		letter_check(card, field, value, fault);
 }
 
 static bool accept(struct card *card, struct fault *fault)

@@ -13,8 +13,9 @@ struct named_card {
 	const char *name;          /* so far; NULL: it is a new one */
 	const struct block *block; /* so far; NULL: it is a new one */
 	char letter;               /* in its field beforehand; NUL: there is no such field */
-	bool (*letter_check)(const struct card *card, int field, const struct value *value,
-		struct fault *fault); /* of the letter alone; NULL where there is none */
+	char letter_so_far;        /* that it has; NUL: it is a new one */
+	enum plot_class letter_class; /* it takes letters as entries of that class do */
+	const char *letter_of;     /* whose it is, in a word: "bed" */
 	/* Puts into the plot what was typed; name and *block are its own then. */
 	void (*take)(struct named_card *named, char letter, char *name, const struct block *block);
 };

@@ -7,7 +7,7 @@
 
 /* What an act did. */
 struct laid {
-	int64_t changed; /* cells whose letter is another now, and names that came or went */
+	int64_t changed; /* cells whose letter is another now, names and plants that came or went */
 	bool outside;    /* some image fell outside the plan, and was left out */
 };
 

@@ -74,13 +74,21 @@ static bool stay(struct ground *before, struct place at, names_way *way, const v
 	return nearest < 2 * SIDE_MOST;
 }
 
+bool names_move_cell(struct ground *before, struct place *at, names_way *way, const void *how)
+{
+	struct place to = *at;
+	bool is_left = way(how, &to) || stay(before, *at, way, how, &to);
+
+	if (is_left)
+		*at = to;
+	return is_left;
+}
+
 void names_move(struct names *names, struct ground *before, names_way *way, const void *how)
 {
 	for (size_t i = 0; i < names->count;) {
-		struct place at = names->items[i].at, to = at;
-
-		if (way(how, &to) || stay(before, at, way, how, &to))
-			names->items[i++].at = to;
+		if (names_move_cell(before, &names->items[i].at, way, how))
+			i++;
 		else
 			names_remove(names, i);
 	}

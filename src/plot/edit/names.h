@@ -13,9 +13,11 @@ void names_set(struct plot *plot, struct place at, const char *text);
 
 /* Where a cell goes; false: it goes with all that is on it. */
 typedef bool names_way(const void *how, struct place *at);
-/* Moves all names to where their cells go. A name whose cell is gone stays with the patch of
- * one letter that it was in on the ground `before`, at the cell nearest to it that is left; where
- * none is it is gone too. */
+/* Moves one cell there; where that is gone, to the nearest that is left of the patch of one letter
+ * that it was in on the ground `before`. False where none is. */
+bool names_move_cell(struct ground *before, struct place *at, names_way *way, const void *how);
+/* Moves all names to where their cells go. A name whose cell is gone stays with what is left of
+ * its patch; where nothing is it is gone too. */
 void names_move(struct names *names, struct ground *before, names_way *way, const void *how);
 
 #endif

@@ -1,6 +1,6 @@
 #include "plot/edit/patch.h"
 #include "base/memory.h"
-#include "plot/edit/names.h"
+#include "plot/edit/plants_move.h"
 
 #include <stdlib.h>
 #include <string.h>
@@ -32,22 +32,40 @@ static void names_under(struct names *out, const struct names *names, const stru
 	}
 }
 
+static bool under_way(const void *how, struct place *at)
+{
+	const struct lying *lying = how;
+	bool is_covered = covers(lying, *at);
+
+	at->x -= lying->x;
+	at->y -= lying->y;
+	return is_covered;
+}
+
+/* The patch takes along what is on its ground, the top left cell of which is at x, y. */
+static void take_along(struct patch *patch, const struct plot *plot, int x, int y)
+{
+	const struct lying lying = { &patch->ground, x, y };
+
+	names_under(&patch->names, &plot->details.names, &lying);
+	patch->plants = plants_taken(&plot->details.plants, under_way, &lying);
+}
+
 struct patch patch_of(const struct plot *plot, struct rectangle r)
 {
-	struct patch patch = { .names = NAMES_EMPTY };
+	struct patch patch = { .names = NAMES_EMPTY, .plants = PLANTS_NONE };
 
 	ground_init(&patch.ground, r.right - r.left + 1, r.bottom - r.top + 1);
 	for (int y = 0; y < patch.ground.rows; y++)
 		memcpy(ground_at(&patch.ground, 0, y), ground_at(&plot->ground, r.left, r.top + y),
 			(size_t)patch.ground.columns);
-	names_under(&patch.names, &plot->details.names,
-		&(struct lying){ &patch.ground, r.left, r.top });
+	take_along(&patch, plot, r.left, r.top);
 	return patch;
 }
 
 struct patch patch_of_region(struct plot *plot, struct place at, struct rectangle *r)
 {
-	struct patch patch = { .names = NAMES_EMPTY };
+	struct patch patch = { .names = NAMES_EMPTY, .plants = PLANTS_NONE };
 	size_t count;
 	struct rectangle *rows = lay_patch(&plot->ground, at, &count);
 
@@ -61,8 +79,7 @@ struct patch patch_of_region(struct plot *plot, struct place at, struct rectangl
 			ground_cell(&plot->ground, at.x, at.y),
 			(size_t)(rows[i].right - rows[i].left + 1));
 	free(rows);
-	names_under(&patch.names, &plot->details.names,
-		&(struct lying){ &patch.ground, r->left, r->top });
+	take_along(&patch, plot, r->left, r->top);
 	return patch;
 }
 
@@ -70,6 +87,20 @@ void patch_fini(struct patch *patch)
 {
 	ground_fini(&patch->ground);
 	names_fini(&patch->names);
+	plants_fini(&patch->plants);
+}
+
+struct rearranged {
+	const struct ground *old;
+	struct place (*to)(const struct ground *old, struct place at);
+};
+
+static bool rearranged(const void *how, struct place *at)
+{
+	const struct rearranged *way = how;
+
+	*at = way->to(way->old, *at);
+	return true;
 }
 
 /* Makes the patch anew of so many cells, each of which goes where `to` says in the old size. */
@@ -77,6 +108,7 @@ static void rearrange(struct patch *patch, int columns, int rows,
 	struct place (*to)(const struct ground *old, struct place at))
 {
 	struct ground old = patch->ground;
+	const struct rearranged way = { &old, to };
 	struct names *names = &patch->names;
 
 	ground_init(&patch->ground, columns, rows);
@@ -88,6 +120,8 @@ static void rearrange(struct patch *patch, int columns, int rows,
 		}
 	for (size_t i = 0; i < names->count; i++)
 		names->items[i].at = to(&old, names->items[i].at);
+	specimens_move(&patch->plants, &patch->ground, rearranged, &way);
+	drifts_move(&patch->plants, &old, rearranged, &way);
 	ground_fini(&old);
 }
 
@@ -187,10 +221,66 @@ static int64_t stamp_names(struct plot *plot, struct ground *before, const struc
 	return come;
 }
 
+struct stamped {
+	const struct lying *lying;
+	const struct mirror *mirror;
+};
+
+/* Whether it, or any image of it, is where the patch lies; of an image beside its corner alone, if
+ * so asked. */
+static bool has_covered(const struct stamped *stamped, struct place at, bool is_beside)
+{
+	const struct lying *lying = stamped->lying;
+	const struct place corner = { lying->x, lying->y };
+	struct place images[IMAGES_MOST];
+
+	for (int n = mirror_cells(stamped->mirror, at.x, at.y, images); n > 0; n--) {
+		struct place image = images[n - 1];
+
+		if (covers(lying, image) && (!is_beside ||
+			mirror_is_beside(stamped->mirror, corner, image.x, image.y)))
+			return true;
+	}
+	return false;
+}
+
+static bool stays_planted(const void *how, struct place *at)
+{
+	return !has_covered(how, *at, false);
+}
+
+/* Where the patch meets its own image, what is beside its corner comes, as letters do. */
+static bool comes_along(const void *how, struct place *at)
+{
+	const struct stamped *stamped = how;
+	const struct lying *lying = stamped->lying;
+
+	at->x += lying->x;
+	at->y += lying->y;
+	return mirror_is_beside(stamped->mirror, (struct place){ lying->x, lying->y }, at->x,
+		at->y) || !has_covered(stamped, *at, true);
+}
+
+static int64_t stamp_plants(struct plot *plot, struct ground *before, const struct plants *plants,
+	const struct lying *lying)
+{
+	struct mirror mirror = mirror_of(plot);
+	const struct stamped stamped = { lying, &mirror };
+	struct plants taken = plants_taken(plants, comes_along, &stamped);
+	struct plants coming = plants_imaged(&taken, &mirror, &plot->ground);
+	int64_t changed = plants_replace(plot,
+		&(struct plants_change){ &coming, stays_planted, &stamped, before });
+
+	plants_fini(&taken);
+	plants_fini(&coming);
+	return changed;
+}
+
 struct laid patch_stamp(struct plot *plot, const struct patch *patch, int x, int y)
 {
 	const struct lying lying = { &patch->ground, x, y };
-	bool has_any = patch->names.count + plot->details.names.count > 0;
+	bool has_any = patch->names.count + plot->details.names.count +
+		plot->details.plants.count > 0;
 	struct ground before = { 0 };
 	struct laid laid = { 0, false };
 
@@ -199,8 +289,10 @@ struct laid patch_stamp(struct plot *plot, const struct patch *patch, int x, int
 	/* Those beside x, y come last, so that their letters stay. */
 	stamp_side(plot, &lying, false, &laid);
 	stamp_side(plot, &lying, true, &laid);
-	if (has_any)
+	if (has_any) {
 		laid.changed += stamp_names(plot, &before, &patch->names, &lying);
+		laid.changed += stamp_plants(plot, &before, &patch->plants, &lying);
+	}
 	ground_fini(&before);
 	return laid;
 }
@@ -222,6 +314,8 @@ struct laid patch_lift(struct plot *plot, const struct ground *shape, int x, int
 			names_remove(names, i);
 			laid.changed++;
 		}
+	laid.changed += plants_replace(plot, &(struct plants_change){ &PLANTS_NONE, stays_planted,
+		&(struct stamped){ &lying, &mirror }, NULL });
 	return laid;
 }
 

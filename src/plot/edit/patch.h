@@ -1,5 +1,5 @@
-/* A rectangle of ground lifted off a plot, or one region, with the names on it: to be turned,
- * flipped and stamped elsewhere. */
+/* A rectangle of ground lifted off a plot, or one region, with the names and plants
+ * on it: to be turned, flipped and stamped elsewhere. */
 #ifndef PLOT_EDIT_PATCH_H
 #define PLOT_EDIT_PATCH_H
 
@@ -11,6 +11,7 @@
 struct patch {
 	struct ground ground; /* its letters, open ground included, or PATCH_NOTHING */
 	struct names names;   /* by cells of the patch */
+	struct plants plants; /* the same: specimens, and drifts of single beds */
 };
 
 struct patch patch_of(const struct plot *plot, struct rectangle r);
@@ -25,10 +26,12 @@ void patch_flip(struct patch *patch, bool across);
 /* Lays every cell of the patch, its top left cell at x, y, with all images. What falls outside
  * the plan is left out. Where the patch meets its own image, the letter from the side of x, y
  * stays. Names come along, but to no image; those that it covers stay with what is left of their
- * region, or go. */
+ * region, or go. Plants come with their images; specimens that those cover go, drifts stay with
+ * what is left of their bed. */
 struct laid patch_stamp(struct plot *plot, const struct patch *patch, int x, int y);
 /* Lifts what lies where `shape`, its top left cell at x, y, has letters, to open ground: with its
- * images, and without the names on it. All of that must lie inside the plan. */
+ * images and the plants on all of it, and without the names on it. All of that must
+ * lie inside the plan. */
 struct laid patch_lift(struct plot *plot, const struct ground *shape, int x, int y);
 /* Lays `to` there in place of one letter, with all images. */
 struct laid patch_reletter(struct plot *plot, const struct ground *shape, int x, int y, char letter,

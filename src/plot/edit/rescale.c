@@ -3,7 +3,7 @@
 #include "base/number.h"
 #include "plot/edit/fence_remake.h"
 #include "plot/edit/levels_move.h"
-#include "plot/edit/names.h"
+#include "plot/edit/plants_move.h"
 #include "plot/edit/surroundings_move.h"
 
 #include <assert.h>
@@ -294,10 +294,43 @@ static int cell_over(const struct scale *scale, int cell)
 	return held(at / (2 * scale->new_cell), 0, scale->new_count - 1);
 }
 
+/* The same, but of two cells that meet under the middle that which is nearer to axis or datum: so
+ * specimens that were images of each other are. */
+static int cell_stood_in(const struct scale *scale, int cell)
+{
+	nm at = (2 * cell + 1 - scale->old_axis) * scale->old_cell;
+	nm until = scale->new_axis * scale->new_cell + at, side = 2 * scale->new_cell;
+	bool is_line = until % side == 0;
+
+	return held(until / side - (is_line && at >= 0), 0, scale->new_count - 1);
+}
+
 struct place rescale_cell(const struct rescale *rescale, struct place old)
 {
 	return (struct place){ cell_over(&rescale->across, old.x),
 		cell_over(&rescale->down, old.y) };
+}
+
+/* Whether the middle of an old cell is that of the new one over it. */
+static bool keeps_middle(const struct scale *scale, int cell)
+{
+	return (2 * cell + 1 - scale->old_axis) * scale->old_cell ==
+		(2 * cell_stood_in(scale, cell) + 1 - scale->new_axis) * scale->new_cell;
+}
+
+bool rescale_keeps_plants(const struct rescale *rescale, const struct plot *plot)
+{
+	const struct plants *plants = &plot->details.plants;
+
+	for (size_t i = 0; i < plants->count; i++)
+		for (size_t j = 0; j < plants->items[i].specimen_count; j++) {
+			struct place at = plants->items[i].specimens[j];
+
+			if (!keeps_middle(&rescale->across, at.x) ||
+				!keeps_middle(&rescale->down, at.y))
+				return false;
+		}
+	return true;
 }
 
 /* A cell of the old ground goes to one of the new of its letter, or is gone. */
@@ -305,6 +338,15 @@ struct rescaled {
 	const struct rescale *rescale;
 	const struct ground *old, *new;
 };
+
+static bool specimen_rescaled(const void *how, struct place *at)
+{
+	const struct rescale *rescale = how;
+
+	*at = (struct place){ cell_stood_in(&rescale->across, at->x),
+		cell_stood_in(&rescale->down, at->y) };
+	return true;
+}
 
 static bool cell_rescaled(const void *how, struct place *at)
 {
@@ -347,13 +389,15 @@ static void around_rescale(struct plot *plot, const struct rescale *rescale)
 void rescale_plot(struct plot *plot, const struct rescale *rescale)
 {
 	struct ground old = plot->ground;
+	const struct rescaled cells = { rescale, &old, &plot->ground };
 	bool is_turned = mirror_of(plot).kind == MIRROR_HALF_TURN;
 
 	assert(rescale_fits(rescale));
 	ground_init(&plot->ground, rescale->across.new_count, rescale->down.new_count);
 	ground_sample(&plot->ground, &old, rescale, is_turned);
-	names_move(&plot->details.names, &old, cell_rescaled,
-		&(struct rescaled){ rescale, &old, &plot->ground });
+	names_move(&plot->details.names, &old, cell_rescaled, &cells);
+	drifts_move(&plot->details.plants, &old, cell_rescaled, &cells);
+	specimens_move(&plot->details.plants, &plot->ground, specimen_rescaled, rescale);
 	ground_fini(&old);
 	for (size_t i = 0; i < plot->details.fence_count; i++)
 		fence_rescale(&plot->details.fences[i], rescale);

@@ -9,8 +9,9 @@
  * most, by three quarters across a mirror; by more only where an axis is less than a cell
  * from the plan's edge. Fences go to the nearest grid points, alike on both sides of an axis; what
  * then has no length is removed. Services and what else is around go there too; levels stay where
- * they were measured, at the same step. A name stays with its region, where any of it is left. All
- * in whole numbers. */
+ * they were measured, at the same step. A name stays with its region, and a drift
+ * with its bed, where any of it is left. A specimen goes to the middle of the new cell that it
+ * stands in; of two of a kind in one the first is left. All in whole numbers. */
 #ifndef PLOT_EDIT_RESCALE_H
 #define PLOT_EDIT_RESCALE_H
 
@@ -40,6 +41,9 @@ bool rescale_keeps_fences(const struct rescale *rescale, const struct plot *plot
 /* The same of what is around: services, houses, shade, things kept, ties, the drop and the level of
  * the finished ground. */
 bool rescale_keeps_around(const struct rescale *rescale, const struct plot *plot);
+/* The same of specimens, each of which is to stand in the middle of a new cell as it did of an old
+ * one. */
+bool rescale_keeps_plants(const struct rescale *rescale, const struct plot *plot);
 /* Sets the cell and samples the ground; fences and a set axis move with it. rescale_fits must
  * hold. */
 void rescale_plot(struct plot *plot, const struct rescale *rescale);

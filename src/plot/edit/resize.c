@@ -2,7 +2,7 @@
 #include "base/number.h"
 #include "plot/edit/fence_lay.h"
 #include "plot/edit/levels_move.h"
-#include "plot/edit/names.h"
+#include "plot/edit/plants_move.h"
 #include "plot/edit/surroundings_move.h"
 
 #include <assert.h>
@@ -66,6 +66,15 @@ struct fence_loss resize_fence_loss(const struct plot *plot, const struct margin
 
 /* ---- What is around -------------------------------------------------------------------------- */
 
+static bool cell_resized(const void *how, struct place *at)
+{
+	const struct resized *resized = how;
+
+	at->x += resized->margins->left;
+	at->y += resized->margins->top;
+	return ground_holds(resized->size, at->x, at->y);
+}
+
 static struct place point_resized(const void *how, struct place point)
 {
 	const struct resized *resized = how;
@@ -103,6 +112,23 @@ static int64_t service_sides(const struct services *services)
 	return sides;
 }
 
+/* Specimens that would be gone. */
+static int64_t specimen_loss(const struct details *details, const struct resized *resized)
+{
+	int64_t lost = 0;
+
+	for (size_t i = 0; i < details->plants.count; i++) {
+		const struct plant *plant = &details->plants.items[i];
+
+		for (size_t j = 0; j < plant->specimen_count; j++) {
+			struct place at = plant->specimens[j];
+
+			lost += !cell_resized(resized, &at);
+		}
+	}
+	return lost;
+}
+
 struct around_loss resize_around_loss(const struct plot *plot, const struct margins *margins)
 {
 	const struct surroundings *around = &plot->details.around;
@@ -119,6 +145,7 @@ struct around_loss resize_around_loss(const struct plot *plot, const struct marg
 		service_sides(&around->services) - service_sides(&left.services),
 		(int64_t)(around->kept.count - left.kept.count),
 		(int64_t)(around->ties.count - left.ties.count),
+		specimen_loss(&plot->details, &resized),
 		around->has_drop && !left.has_drop,
 		plot->details.finish.has_level && !finish.has_level };
 	surroundings_fini(&left);
@@ -152,15 +179,6 @@ static void move_axis(struct plot *plot, const struct margins *margins)
 	block_set(&plot->details.head, HEAD_AXIS, axis);
 }
 
-static bool cell_resized(const void *how, struct place *at)
-{
-	const struct resized *resized = how;
-
-	at->x += resized->margins->left;
-	at->y += resized->margins->top;
-	return ground_holds(resized->size, at->x, at->y);
-}
-
 /* ---- All of it ------------------------------------------------------------------------------- */
 
 void resize_plot(struct plot *plot, const struct margins *margins)
@@ -172,6 +190,8 @@ void resize_plot(struct plot *plot, const struct margins *margins)
 	ground_init(&plot->ground, size.columns, size.rows);
 	copy_rows(&plot->ground, &old, margins);
 	names_move(&plot->details.names, &old, cell_resized, &resized);
+	drifts_move(&plot->details.plants, &old, cell_resized, &resized);
+	specimens_move(&plot->details.plants, &plot->ground, cell_resized, &resized);
 	ground_fini(&old);
 	around_resize(&plot->details, &resized);
 	for (size_t i = 0; i < plot->details.fence_count; i++)

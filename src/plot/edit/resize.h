@@ -18,17 +18,17 @@ struct fence_loss {
 	int64_t sides, gates;
 };
 struct fence_loss resize_fence_loss(const struct plot *plot, const struct margins *margins);
-/* What of all that is around would: sides of cells of services, circles, ties, the drop, the level
- * of the finished ground. */
+/* What of all that is around would: sides of cells of services, circles, ties, specimens, the
+ * drop, the level of the finished ground. */
 struct around_loss {
-	int64_t service_sides, circles, ties;
+	int64_t service_sides, circles, ties, specimens;
 	bool has_drop, has_level;
 };
 struct around_loss resize_around_loss(const struct plot *plot, const struct margins *margins);
 /* Grows or crops; new ground is open. Fences move with the ground, and are cut where it is;
- * names too, and stay in their region while any of it is left; so does what is around, as
- * surroundings_move has it, and levels are measured anew from the datum. A set mirror axis moves
- * too; one that would leave the plan is unset. resize_fits must hold. */
+ * names and drifts too, and stay in their region while any of it is left, and specimens; so does
+ * what is around, as surroundings_move has it, and levels are measured anew from the datum. A set
+ * mirror axis moves too; one that would leave the plan is unset. resize_fits must hold. */
 void resize_plot(struct plot *plot, const struct margins *margins);
 
 #endif

@@ -3,7 +3,7 @@
 #include "plot/edit/fence_remake.h"
 #include "plot/edit/levels_move.h"
 #include "plot/edit/lines_map.h"
-#include "plot/edit/names.h"
+#include "plot/edit/plants_move.h"
 #include "plot/edit/surroundings_move.h"
 
 #include <assert.h>
@@ -77,6 +77,7 @@ static bool cell_way(const void *how, struct place *at)
 static void ground_change(struct plot *plot, const struct lines_map *map, bool is_level)
 {
 	struct ground old = plot->ground, *ground = &plot->ground;
+	const struct cell_way cells = { &old, map, is_level };
 	int side = map->lines[map->count];
 
 	ground_init(ground, is_level ? old.columns : side, is_level ? side : old.rows);
@@ -84,8 +85,8 @@ static void ground_change(struct plot *plot, const struct lines_map *map, bool i
 		ground_copy_rows(ground, &old, map);
 	else
 		ground_copy_columns(ground, &old, map);
-	names_move(&plot->details.names, &old, cell_way,
-		&(struct cell_way){ &old, map, is_level });
+	names_move(&plot->details.names, &old, cell_way, &cells);
+	drifts_move(&plot->details.plants, &old, cell_way, &cells);
 	ground_fini(&old);
 }
 
@@ -310,16 +311,50 @@ static void around_change(struct plot *plot, const struct lines_map *map, bool i
 	levels_move(&plot->details.levels, &spots);
 }
 
+/* ---- Specimens ------------------------------------------------------------------------------- */
+
+struct specimen_way {
+	struct mirror mirror; /* as it was */
+	const struct lines_map *map;
+	const struct strip *strip;
+};
+
+/* Before the axis, on it or after it: less than 0, 0, more than 0; without one: before. */
+static int side_of(const struct specimen_way *way, int cell)
+{
+	bool is_level = way->strip->is_level;
+
+	return mirror_has_axis(&way->mirror, is_level) ?
+		2 * cell + 1 - mirror_axis(&way->mirror, is_level) : -1;
+}
+
+/* Columns that are put in where it stands come before it, on the other side of the axis after it:
+ * so images stay images, and none goes where they are taken out again. Those on the axis come
+ * between the two sides. */
+static bool specimen_way(const void *how, struct place *at)
+{
+	const struct specimen_way *way = how;
+	int *cell = way->strip->is_level ? &at->y : &at->x, side = side_of(way, *cell);
+	int last = way->map->copies[*cell] - 1;
+
+	if (!way->strip->is_on_axis && side_of(way, way->strip->cell) <= 0)
+		side = -side;
+	*cell = way->map->lines[*cell] + (side < 0 ? 0 : side > 0 ? last : last / 2);
+	return last >= 0;
+}
+
 void strip_do(struct plot *plot, const struct strip *strip)
 {
 	struct lines_map map = lines_map_of(plot, strip);
 	const struct fence_change change = { mirror_of(plot), &map, strip->is_level };
+	const struct specimen_way specimens = { change.mirror, &map, strip };
 
 	assert(strip_check(plot, strip) == STRIP_FITS);
 	for (size_t i = 0; i < plot->details.fence_count; i++)
 		fence_change(&change, &plot->details.fences[i]);
 	axis_move(plot, &map, strip->is_level);
 	ground_change(plot, &map, strip->is_level);
+	specimens_move(&plot->details.plants, &plot->ground, specimen_way, &specimens);
 	around_change(plot, &map, strip->is_level);
 	lines_map_fini(&map);
 }

@@ -14,7 +14,7 @@ struct later_reader later_reader_of(struct plot *plot)
 void later_reader_fini(struct later_reader *r)
 {
 	fence_reader_fini(&r->fence_reader);
-	free(r->taken);
+	cell_set_fini(&r->taken);
 }
 
 /* ---- Lines that are not indented ------------------------------------------------------------- */
@@ -92,7 +92,7 @@ static bool close(struct later_reader *r, bool is_whole, struct diag *d)
 
 	r->fence = NULL;
 	r->service = NULL;
-	read_plant_end(r);
+	r->plant = NULL;
 	r->obstacle = NULL;
 	r->levels = NULL;
 	return !fence || fence_reader_end(&r->fence_reader, fence, is_whole, d);

@@ -2,6 +2,7 @@
 #ifndef PLOT_FORMAT_READ_LATER_H
 #define PLOT_FORMAT_READ_LATER_H
 
+#include "plot/cell_set.h"
 #include "plot/format/read_fence.h"
 
 /* Begins with later_reader_of, ends with later_reader_fini. One of fence, service, plant,
@@ -12,7 +13,7 @@ struct later_reader {
 	struct fence_reader fence_reader;
 	struct service *service;
 	struct plant *plant;
-	bool *taken;       /* owned; cell by cell: by the plant; NULL while none was */
+	struct cell_set taken; /* by the plant */
 	struct obstacle *obstacle;
 	bool is_placed;    /* the obstacle has said where it is */
 	struct levels *levels;

@@ -1,5 +1,4 @@
 #include "plot/format/read_plant.h"
-#include "base/memory.h"
 #include "plot/format/read_block.h"
 
 bool read_plant(struct later_reader *r, struct scan *s, struct diag *d)
@@ -19,18 +18,9 @@ bool read_plant(struct later_reader *r, struct scan *s, struct diag *d)
 	if (!scan_quoted(s, 1, NAME_MOST, &name, d))
 		return false;
 	r->plant = plants_add(plants, word[0], name);
+	cell_set_fini(&r->taken);
+	r->taken = cell_set_of(&r->plot->ground);
 	return scan_end(s, d);
-}
-
-/* Which cells are taken is noted cell by cell: a ground full of plants is read as fast as it is
- * long. */
-static bool *taken_at(struct later_reader *r, struct place at)
-{
-	const struct ground *ground = &r->plot->ground;
-
-	if (!r->taken)
-		r->taken = memory_new(ground_count(ground), sizeof *r->taken);
-	return &r->taken[ground_at(ground, at.x, at.y) - ground->cells];
 }
 
 static bool read_specimen(struct later_reader *r, struct scan *s, struct diag *d)
@@ -42,9 +32,8 @@ static bool read_specimen(struct later_reader *r, struct scan *s, struct diag *d
 	start = *s;
 	if (!read_cell(&r->plot->ground, s, &at, d))
 		return false;
-	if (*taken_at(r, at))
+	if (!cell_set_add(&r->taken, at))
 		return fail_point(&start, d, "another cell: this plant stands there already");
-	*taken_at(r, at) = true;
 	plant_add_specimen(r->plant, at);
 	return scan_end(s, d);
 }
@@ -91,11 +80,4 @@ bool read_plant_line(struct later_reader *r, struct scan *s, struct diag *d)
 	if (scan_word_is(word, length, "drift"))
 		return read_drift(r, &ahead, d);
 	return read_block_line(&r->plant->block, s, plot_units(r->plot), d);
-}
-
-void read_plant_end(struct later_reader *r)
-{
-	for (size_t i = 0; r->plant && i < r->plant->specimen_count; i++)
-		*taken_at(r, r->plant->specimens[i]) = false;
-	r->plant = NULL;
 }

@@ -8,7 +8,5 @@
 bool read_plant(struct later_reader *r, struct scan *s, struct diag *d);
 /* An indented line of a plant. */
 bool read_plant_line(struct later_reader *r, struct scan *s, struct diag *d);
-/* After its last line: another plant may follow. */
-void read_plant_end(struct later_reader *r);
 
 #endif

@@ -108,7 +108,10 @@ const char *plain_letter(const struct report *report, char letter)
 {
 	const struct entry *entry = plot_entry(report->plot, letter);
 
-	return say(report, "%c %s", letter, entry ? entry->name : "open ground");
+	const struct plant *plant = plants_find(&report->plot->details.plants, letter);
+
+	return say(report, "%c %s", letter, entry ? entry->name : plant ? plant->name :
+		"open ground");
 }
 
 const char *plain_region(const struct report *report, int region)

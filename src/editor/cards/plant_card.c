@@ -1,0 +1,121 @@
+#include "editor/cards/plant_card.h"
+#include "editor/cards/named_card.h"
+#include "plot/edit/legend.h"
+
+#include <stdlib.h>
+
+enum { NEW_PLANT = -1 };
+
+struct entering {
+	struct named_card named; /* first */
+	int which; /* NEW_PLANT: one that is not there yet */
+};
+
+static void take(struct named_card *named, char letter, char *name, const struct block *block)
+{
+	const struct entering *entering = (struct entering *)named;
+	struct plants *plants = &editor_edit(named->editor)->details.plants;
+	bool is_new = entering->which == NEW_PLANT;
+	struct plant *plant = is_new ? plants_add(plants, letter, NULL) :
+		&plants->items[entering->which];
+
+	if (is_new || named->editor->hand == plant->letter)
+		named->editor->hand = letter;
+	plant->letter = letter;
+	free(plant->name);
+	plant->name = name;
+	block_fini(&plant->block);
+	plant->block = *block;
+}
+
+bool plant_card_change(struct editor *editor, int which)
+{
+	const struct plant *plant = &editor->plot->details.plants.items[which];
+	struct entering entering = { .which = which, .named = { .editor = editor,
+		.kind = BLOCK_PLANT, .name = plant->name, .block = &plant->block,
+		.title = arena_print(&editor->words, "The plant %c", plant->letter),
+		.letter = plant->letter, .letter_so_far = plant->letter, .letter_class = CLASS_BED,
+		.letter_of = "plant", .take = take } };
+
+	return named_card_ask(&entering.named);
+}
+
+bool plant_card_add(struct editor *editor)
+{
+	struct entering entering = { .which = NEW_PLANT, .named = { .editor = editor,
+		.title = "A new plant", .kind = BLOCK_PLANT, .letter_class = CLASS_BED,
+		.letter = legend_free_letter(&editor->plot->details, CLASS_BED),
+		.letter_of = "plant", .take = take } };
+
+	if (!entering.named.letter) {
+		editor_say(editor, "All small letters are taken; remove an entry or a plant "
+			"first.");
+		return false;
+	}
+	return named_card_ask(&entering.named);
+}
+
+/* ---- Which ----------------------------------------------------------------------------------- */
+
+/* "4 single, 2 bands". */
+static const char *planted_words(const struct report *report, const struct plant *plant)
+{
+	const char *words = "";
+
+	if (plant->specimen_count)
+		words = say(report, "%s single", plain_count(report,
+			(int64_t)plant->specimen_count));
+	if (plant->drift_count)
+		words = say(report, "%s%s%s %s", words, *words ? ", " : "", plain_count(report,
+			(int64_t)plant->drift_count), plant->drift_count == 1 ? "band" : "bands");
+	return words;
+}
+
+static int which_ask(struct editor *editor, const char *words, bool is_new_too)
+{
+	const struct plants *plants = &editor->plot->details.plants;
+	struct report report = editor_report(editor, &editor->words);
+	const char **answers = arena_new(&editor->words, plants->count + 1, sizeof *answers);
+	const char **notes = arena_new(&editor->words, plants->count + 1, sizeof *notes);
+	struct question question = { .text = words, .answers = answers, .notes = notes };
+
+	for (size_t i = 0; i < plants->count; i++) {
+		const struct plant *plant = &plants->items[i];
+
+		if (plant->letter == editor->hand)
+			question.first = question.count;
+		answers[question.count] = plain_letter(&report, plant->letter);
+		notes[question.count++] = planted_words(&report, plant);
+	}
+	if (is_new_too) {
+		answers[question.count] = "A new plant";
+		notes[question.count++] = "";
+	}
+	return editor->asker->choose(editor->asker, &question);
+}
+
+int plant_card_ask(struct editor *editor, const char *words)
+{
+	const struct plants *plants = &editor->plot->details.plants;
+	size_t count = plants->count;
+	int which = count ? which_ask(editor, words, true) : 0;
+
+	if (which == (int)count && !plant_card_add(editor))
+		return -1;
+	return which == ANSWER_NONE ? -1 : which;
+}
+
+bool plant_card_remove(struct editor *editor)
+{
+	int which = which_ask(editor, "Remove which plant, with all that is planted of it?",
+		false);
+	struct plants *plants;
+
+	if (which == ANSWER_NONE)
+		return false;
+	plants = &editor_edit(editor)->details.plants;
+	if (editor->hand == plants->items[which].letter)
+		editor->hand = OPEN_GROUND;
+	plants_remove(plants, (size_t)which);
+	return true;
+}

@@ -1,0 +1,17 @@
+/* The cards of plants: name, letter, attributes, notes. The caller ends the stroke. */
+#ifndef EDITOR_CARDS_PLANT_CARD_H
+#define EDITOR_CARDS_PLANT_CARD_H
+
+#include "editor/editor.h"
+
+/* False where the card, or a question, was left. */
+bool plant_card_change(struct editor *editor, int which);
+/* The new plant is the last one, and in hand. */
+bool plant_card_add(struct editor *editor);
+/* Asks which, and takes it away with all that is planted of it. */
+bool plant_card_remove(struct editor *editor);
+
+/* Asks which; a new one is added where that is picked. -1: the question, or its card, was left. */
+int plant_card_ask(struct editor *editor, const char *words);
+
+#endif
