@@ -3,6 +3,7 @@
 #include "report/drawing/finished.h"
 #include "report/svg/around.h"
 #include "report/svg/hatch.h"
+#include "report/svg/plant_marks.h"
 #include "report/svg/survey_marks.h"
 #include "survey/surface.h"
 
@@ -272,6 +273,7 @@ void signs_add(struct remark_list *list, const struct report *report, const stru
 			"is that of its laying sheet.")->draw = remark_words;
 	add_fences(list, report);
 	add_around(list, report);
+	plant_marks_signs(list, report);
 	if (asked->with & DRAW_LEVELS)
 		add_levels(list, report);
 	if (asked->with & DRAW_STRINGS)
