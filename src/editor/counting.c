@@ -2,6 +2,7 @@
 #include "base/stop.h"
 #include "editor/price_book.h"
 #include "editor/saved.h"
+#include "takeoff/sun/plant_sun.h"
 
 #include <assert.h>
 
@@ -33,7 +34,8 @@ static bool takeoff_refresh(struct editor *editor)
 	editor->is_stale = true;
 	price_book_refresh(editor);
 	if (!takeoff_compute(&editor->takeoff, &editor->arena, editor->plot,
-		editor->has_book ? &editor->book : NULL)) {
+		editor->has_book ? &editor->book : NULL) ||
+		!plant_sun_check(&editor->takeoff)) {
 		arena_clear(&editor->arena);
 		return false;
 	}

@@ -1,5 +1,6 @@
 #include "editor/saved.h"
 #include "prices/prices.h"
+#include "takeoff/sun/plant_sun.h"
 
 #include <stdlib.h>
 #include <string.h>
@@ -35,7 +36,8 @@ static bool count(struct saved_plot *saved, const struct editor *editor, struct 
 			"changed it since it was read here.");
 	saved->compared = (struct compared){ &saved->plot, &saved->takeoff, editor->name };
 	saved->saved.counted = &saved->compared;
-	return takeoff_compute(&saved->takeoff, &saved->arena, &saved->plot, book);
+	return takeoff_compute(&saved->takeoff, &saved->arena, &saved->plot, book) &&
+		plant_sun_check(&saved->takeoff);
 }
 
 bool saved_read(struct saved_plot *out, const struct editor *editor)

@@ -2,6 +2,7 @@
 #include "base/complain.h"
 #include "plot/history/store.h"
 #include "prices/prices.h"
+#include "takeoff/sun/plant_sun.h"
 
 #include <stdlib.h>
 #include <string.h>
@@ -23,10 +24,10 @@ bool counted_read(struct counted *out, const char *path, const char *prices)
 		out->book_path = prices ? memory_string(prices) : prices_path(&out->plot, path);
 		is_read = priced(out, &message);
 	}
-	if (is_read)
-		takeoff_compute(&out->takeoff, &out->arena, &out->plot,
-			out->book_path ? &out->book : NULL);
-	else
+	if (is_read && takeoff_compute(&out->takeoff, &out->arena, &out->plot,
+		out->book_path ? &out->book : NULL))
+		plant_sun_check(&out->takeoff);
+	if (!is_read)
 		complain("%s", message.bytes);
 	text_fini(&message);
 	return is_read;

@@ -400,7 +400,8 @@ static void all_that_is_minded_is_in_front(const char *what)
 	ck_assert(!(garden.takeoff.work.facts & FACT(POSTS)) || words[PART_FENCE] > 0);
 }
 
-/* Of the court, which has something of everything but plants: "" for a part that goes by no step. */
+/* Of the court, which has something of everything but plants: "" for a part that goes by no
+ * step. */
 static const char *const minds[PARTS] = {
 	[PART_FRONT] = "", [PART_SHOPPING] = "payload", [PART_PROGRAMME] = "",
 	[PART_SETOUT] = "services, boundary",

@@ -4,6 +4,7 @@
 #include "prices/prices.h"
 #include "report/words/item_words.h"
 #include "report/words/snag_words.h"
+#include "takeoff/sun/plant_sun.h"
 
 #include <assert.h>
 #include <stdlib.h>
@@ -64,8 +65,9 @@ void garden_count(struct garden *garden)
 {
 	arena_clear(&garden->arena);
 	arena_clear(&garden->words);
-	takeoff_compute(&garden->takeoff, &garden->arena, &garden->plot,
-		garden->has_book ? &garden->book : NULL);
+	if (takeoff_compute(&garden->takeoff, &garden->arena, &garden->plot,
+		garden->has_book ? &garden->book : NULL))
+		plant_sun_check(&garden->takeoff);
 }
 
 void garden_set_out(struct garden *garden, struct setout *out, struct arena *arena)

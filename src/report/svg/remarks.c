@@ -177,7 +177,7 @@ static void draw_left_out(struct sheet *sheet, struct at at, const struct remark
 		[LEFT_SERVICES] = { "service", "services" },
 		[LEFT_AROUND] = { "thing around", "things around" },
 		[LEFT_DROPS] = { "level", "levels" }, [LEFT_POINTS] = { "point", "points" },
-		[LEFT_STRINGS] = { "string", "strings" },
+		[LEFT_STRINGS] = { "string", "strings" }, [LEFT_PLANTS] = { "plant", "plants" },
 	};
 	const struct report *report = &sheet->report;
 	struct text words = TEXT_EMPTY;

@@ -42,6 +42,7 @@ static const char *const pens[PENS][2] = {
 	[PEN_TIE] = { FILLED(WHITE, BLACK, "0.3"), FILLED(WHITE, "#7a1fa2", "0.3") },
 	[PEN_LEVEL] = { LINE(BLACK, "0.2"), LINE("#00497a", "0.25") },
 	[PEN_STRING] = { DASHED(BLACK, "0.15", "4,0.8"), DASHED("#c2185b", "0.2", "4,0.8") },
+	[PEN_PLANT] = { DASHED(BLACK, "0.15", "0.8,0.4"), DASHED("#2e7d32", "0.2", "0.8,0.4") },
 	[PEN_EARTH] = { FILLED("#e2e2e2", "none", "0"), FILLED("#d2b48c", "none", "0") },
 	[PEN_SOIL] = { FILLED(WHITE, BLACK, "0.15"), FILLED("#a9793f", BLACK, "0.15") },
 	[PEN_MULCH] = { FILLED("#999999", BLACK, "0.15"), FILLED("#6b3e1d", BLACK, "0.15") },

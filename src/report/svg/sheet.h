@@ -13,8 +13,8 @@
 
 /* Words that have no room, counted. */
 enum left_out { LEFT_IDS, LEFT_SIDES, LEFT_GATES, LEFT_POSTS, LEFT_SERVICES, LEFT_AROUND,
-	LEFT_DROPS, LEFT_POINTS, LEFT_STRINGS };
-enum { LEFT_KINDS = LEFT_STRINGS + 1 };
+	LEFT_DROPS, LEFT_POINTS, LEFT_STRINGS, LEFT_PLANTS };
+enum { LEFT_KINDS = LEFT_PLANTS + 1 };
 
 struct sheet {
 	struct report report; /* its words are cleared by each layer after each thing it draws */
@@ -30,8 +30,8 @@ struct sheet {
 enum pen { PEN_FRAME, PEN_THIN, PEN_FENCE, PEN_GATE, PEN_POST,
 	PEN_WATER, PEN_GAS, PEN_POWER, PEN_TELECOM, PEN_DRAIN, PEN_OTHER,
 	PEN_TAP, PEN_HEADER, PEN_SLEEVE,
-	PEN_HOUSE, PEN_SHADE, PEN_KEEP, PEN_DROP, PEN_TIE, PEN_LEVEL, PEN_STRING, PEN_EARTH,
-	PEN_SOIL, PEN_MULCH, PEN_STONE, PEN_SOLID, PEN_WORDS };
+	PEN_HOUSE, PEN_SHADE, PEN_KEEP, PEN_DROP, PEN_TIE, PEN_LEVEL, PEN_STRING, PEN_PLANT,
+	PEN_EARTH, PEN_SOIL, PEN_MULCH, PEN_STONE, PEN_SOLID, PEN_WORDS };
 enum { PENS = PEN_WORDS + 1 };
 void sheet_pen(const struct sheet *sheet, enum pen pen);
 /* What ends a pen's group. */

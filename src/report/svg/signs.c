@@ -4,6 +4,7 @@
 #include "report/svg/around.h"
 #include "report/svg/beyond.h"
 #include "report/svg/hatch.h"
+#include "report/svg/plant_marks.h"
 #include "report/svg/sunlight.h"
 #include "report/svg/survey_marks.h"
 #include "report/words/figures.h"
@@ -310,6 +311,7 @@ void signs_add(struct remark_list *list, const struct report *report, const stru
 			"is that of its laying sheet.")->draw = remark_words;
 	add_fences(list, report);
 	add_around(list, report);
+	plant_marks_signs(list, report);
 	if (asked->with & DRAW_LEVELS)
 		add_levels(list, report);
 	if (asked->with & DRAW_SUN)

@@ -6,6 +6,7 @@
 #include "report/svg/ground.h"
 #include "report/svg/hatch.h"
 #include "report/svg/names.h"
+#include "report/svg/plant_marks.h"
 #include "report/svg/remarks.h"
 #include "report/svg/sunlight.h"
 #include "report/svg/survey_marks.h"
@@ -75,6 +76,7 @@ static void draw_lines(struct sheet *sheet)
 	around_draw_houses(sheet);
 	ground_draw(sheet);
 	fence_marks_draw(sheet);
+	plant_marks_draw(sheet);
 	around_draw(sheet);
 	if (sheet->asked->with & DRAW_STRINGS)
 		survey_marks_strings(sheet);
@@ -87,6 +89,7 @@ static void draw_words(struct sheet *sheet)
 	fence_marks_name_gates(sheet);
 	around_write_names(sheet);
 	names_draw(sheet);
+	plant_marks_name(sheet);
 	if (sheet->asked->with & DRAW_LEVELS)
 		survey_marks_levels(sheet);
 	if (sheet->asked->with & DRAW_STRINGS)

@@ -1,6 +1,7 @@
 #include "takeoff/advice/attempt.h"
 #include "base/stop.h"
 #include "plot/edit/fence_lay.h"
+#include "takeoff/sun/plant_sun.h"
 
 #include <string.h>
 
@@ -115,7 +116,7 @@ static bool count(struct attempts *attempts, struct proposal *proposal, const st
 	struct arena arena = ARENA_EMPTY;
 	struct takeoff changed;
 	bool good = takeoff_compute(&changed, &arena, plot, attempts->takeoff->book) &&
-		is_good(attempts, proposal, &changed);
+		plant_sun_check(&changed) && is_good(attempts, proposal, &changed);
 
 	arena_clear(&arena);
 	return good && !stop_asked();

@@ -1,0 +1,67 @@
+#include "takeoff/sun/plant_sun.h"
+#include "base/stop.h"
+#include "takeoff/planting/planting_snags.h"
+#include "takeoff/sun/sun_hours.h"
+
+#include <math.h>
+
+/* What a kind needs, in minutes a day; 0: nothing is told, or it thrives in shade. */
+static int64_t needed(const struct takeoff *takeoff, const struct plant_sum *sum)
+{
+	return sum->light >= NEEDS_NO_SUN || sum->count == 0 ? 0 :
+		llround(60 * sun_class_from(takeoff, (enum sun_class)sum->light));
+}
+
+static bool any_needs(const struct takeoff *takeoff)
+{
+	const struct planting *planting = &takeoff->planting;
+	bool any = false;
+
+	for (int i = 0; i < planting->plant_count; i++)
+		any = any || needed(takeoff, &planting->plants[i]) > 0;
+	return any;
+}
+
+static void check_row(struct takeoff *takeoff, const struct planting_row *row,
+	const uint16_t *minutes)
+{
+	int64_t least = needed(takeoff, &takeoff->planting.plants[row->kind]), has = least;
+	struct place at = { 0, 0 };
+
+	for (int i = 0; i < row->spot_count && least > 0; i++) {
+		struct place cell = planting_cell(&takeoff->survey, row->spots[i].at);
+		uint16_t here = minutes[(size_t)cell.y * (size_t)takeoff->survey.columns +
+			(size_t)cell.x];
+
+		if (here == SUN_NO_MINUTES || here >= has)
+			continue;
+		has = here;
+		at = cell;
+	}
+	if (has < least)
+		snag_put(snag_add(&takeoff->snags, SNAG_PLANT_SUN, row->region,
+			SNAG_FIGURES_OF(row->kind, has, least)), at);
+}
+
+bool plant_sun_check(struct takeoff *takeoff)
+{
+	struct date days[SUN_USUAL_DAYS];
+	struct arena arena = ARENA_EMPTY;
+	struct sun_hours sun;
+	const uint16_t *minutes;
+	bool is_counted;
+
+	if (!sun_has_site(takeoff) || !any_needs(takeoff))
+		return true;
+	sun_usual_days(sun_latitude(takeoff), days);
+	sun_begin(&sun, &arena, takeoff, days, SUN_USUAL_DAYS);
+	while (!stop_asked() && sun.counted < sun.day_count)
+		sun_count(&sun);
+	is_counted = !stop_asked() && sun_finish(&sun);
+	minutes = is_counted ? sun_minutes(&sun, &arena) : NULL;
+	for (int i = 0; minutes && i < takeoff->planting.count && !stop_asked(); i++)
+		check_row(takeoff, &takeoff->planting.list[i], minutes);
+	arena_clear(&arena);
+	snag_sort(&takeoff->snags);
+	return !stop_asked();
+}
