@@ -46,6 +46,7 @@
 		ALLOW_DENSITY_SOIL) \
 	X(GOOD_TURF, "turf", "Turf", UNIT_M2, VARIES_NOT, NO_DENSITY) \
 	X(GOOD_SEED, "seed", "Grass seed", UNIT_KG, VARIES_NOT, NO_DENSITY) \
+	X(GOOD_PLANT, "plant", NULL, UNIT_EACH, VARIES_BY_TITLE, NO_DENSITY) \
 	X(GOOD_EXTRA, "extra", NULL, UNIT_EACH, VARIES_BY_TITLE, NO_DENSITY)
 
 #define GOOD_IDENTITY(good, id, label, unit, varies, density) good,

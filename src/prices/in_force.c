@@ -44,6 +44,24 @@ static void put_services(struct details *details, struct arena *arena, enum unit
 	services->items = items;
 }
 
+/* A plant is as wide as it is spaced where nothing else is told. */
+static void put_plants(struct details *details, struct arena *arena, enum units units)
+{
+	struct plants *plants = &details->plants;
+	struct plant *items = arena_new(arena, plants->count, sizeof *items);
+
+	for (size_t i = 0; i < plants->count; i++) {
+		struct value *values;
+
+		items[i] = plants->items[i];
+		put_in_force(&items[i].block, arena, units, NULL);
+		values = items[i].block.values;
+		if (!values[PLANT_SPREAD - PLANT_SPACING].set)
+			values[PLANT_SPREAD - PLANT_SPACING] = values[0];
+	}
+	plants->items = items;
+}
+
 struct plot plot_in_force(struct arena *arena, const struct plot *plot, const struct book *book)
 {
 	enum units units = plot_units(plot);
@@ -66,5 +84,6 @@ struct plot plot_in_force(struct arena *arena, const struct plot *plot, const st
 		put_in_force(&details->fences[i].block, arena, units, NULL);
 	}
 	put_services(details, arena, units);
+	put_plants(details, arena, units);
 	return all;
 }

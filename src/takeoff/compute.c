@@ -3,6 +3,7 @@
 #include "prices/in_force.h"
 #include "takeoff/fence/fence_holes.h"
 #include "takeoff/ground/slender.h"
+#include "takeoff/planting/planting_snags.h"
 #include "takeoff/walks/walks.h"
 
 #include <string.h>
@@ -78,6 +79,9 @@ static void ground_compute(struct takeoff *t, const struct basis *basis)
 	liner_compute(&t->liners, basis, &t->walls, &t->fills);
 	edging_compute(&t->edging, basis);
 	fixtures_count(&t->fixtures, basis);
+	planting_find(&t->planting, basis);
+	planting_snags_add(basis, &t->planting, &t->fills);
+	planting_end(&t->planting);
 }
 
 static void items_compute(struct takeoff *t, struct arena *arena, const struct details *details)
@@ -94,6 +98,7 @@ static void items_compute(struct takeoff *t, struct arena *arena, const struct d
 	lawn_items(&t->items, &t->lawns);
 	fences_items(&t->items, &t->fences);
 	service_lines_items(&t->items, &t->services);
+	planting_items(&t->items, &t->planting);
 	items_add_extras(&t->items, details);
 }
 
@@ -119,7 +124,8 @@ bool takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot
 	if (stop_asked())
 		return false;
 	items_compute(t, arena, &plot->details);
-	t->complete = t->walls.not_laid_count == 0 && t->walls.caps_not_laid == 0;
+	t->complete = t->walls.not_laid_count == 0 && t->walls.caps_not_laid == 0 &&
+		!t->planting.is_cut;
 	costs_compute(&t->costs, &t->items, book, plot_units(plot), t->complete);
 	heaps_find(&t->heaps, &t->items, plot);
 	walks_find(&t->barrow_ways, &basis);
@@ -182,6 +188,8 @@ const struct shown takeoff_shown[] = {
 	ROWS("edging", edging_row_table, edging.rows, edging.row_count, EDGING, NULL),
 	ROWS("edging_cuts", edging_cut_table, edging.cuts, edging.cut_count, ANY, NULL),
 	ROWS("lawn", lawn_table, lawns.list, lawns.count, LAWN, NULL),
+	OPTIONAL("planting", planting_table, planting.list, planting.count, PLANTS),
+	OPTIONAL("plants", plant_table, planting.plants, planting.plant_count, ANY),
 	BY_HAND("items"),
 	WITHIN("loads", day_load_table, costs.days, DAYS, ANY),
 	OPTIONAL("heaps", heap_table, heaps.list, heaps.count, ANY),

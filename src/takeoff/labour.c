@@ -25,7 +25,8 @@ static const enum work_step steps[KINDS] = {
 	AT(CUT) = WORK_WALLS, AT(BACKFILL) = WORK_BACKFILL, AT(LOOSEN) = WORK_BACKFILL,
 	AT(PREPARE) = WORK_BACKFILL, AT(LINER) = WORK_FILL, AT(FILL) = WORK_FILL,
 	AT(EDGING) = WORK_EDGING, AT(SURFACE) = WORK_SURFACE, AT(PANEL) = WORK_PANELS,
-	AT(GATE) = WORK_PANELS, AT(MULCH) = WORK_MULCH, AT(TOPSOIL) = WORK_LAWN,
+	AT(GATE) = WORK_PANELS, AT(PLANT) = WORK_PLANTS, AT(MULCH) = WORK_MULCH,
+	AT(TOPSOIL) = WORK_LAWN,
 	AT(TURF) = WORK_LAWN, AT(SEED) = WORK_LAWN,
 #undef AT
 };
@@ -274,6 +275,17 @@ static void add_panels(struct gathering *g)
 	add(g, RATE_GATE, (double)gates, 0);
 }
 
+/* Each that stands; those to spare are not planted. */
+static void add_plants(struct gathering *g)
+{
+	const struct planting *planting = &g->takeoff->planting;
+	int64_t plants = 0;
+
+	for (int i = 0; i < planting->plant_count; i++)
+		plants += planting->plants[i].count;
+	add(g, RATE_PLANT, (double)plants, 0);
+}
+
 /* ---- All ------------------------------------------------------------------------------------- */
 
 void labour_compute(struct labours *out, const struct takeoff *takeoff, const struct plot *plot,
@@ -298,6 +310,7 @@ void labour_compute(struct labours *out, const struct takeoff *takeoff, const st
 	add(&g, RATE_EDGING, metres(takeoff->edging.length), 0);
 	add_stone_surface(&g);
 	add_panels(&g);
+	add_plants(&g);
 	add_mulch(&g);
 	add_lawns(&g);
 	*out = (struct labours){ g.list, g.count };

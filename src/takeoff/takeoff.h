@@ -19,6 +19,7 @@
 #include "takeoff/ground/levelling.h"
 #include "takeoff/ground/liner.h"
 #include "takeoff/ground/stone.h"
+#include "takeoff/planting/planting.h"
 #include "takeoff/services/service_lines.h"
 #include "takeoff/walks/barrow_ways.h"
 #include "takeoff/walls/cutting.h"
@@ -47,6 +48,7 @@ struct takeoff {
 	struct edging edging;
 	struct lawns lawns;
 	struct fixtures fixtures;
+	struct planting planting;
 	struct item_list items;
 	const struct book *book; /* NULL: none */
 	struct costs costs;
@@ -54,7 +56,7 @@ struct takeoff {
 	struct barrow_ways barrow_ways;
 	struct work work;
 	struct snag_list snags;  /* by code, then reading order */
-	bool complete;           /* every bed's wall and cap is laid out */
+	bool complete;           /* every bed's wall and cap is laid out, every plant placed */
 };
 
 /* Computes the takeoff of a plot, with a price book or NULL for none. Pure: the same plot and

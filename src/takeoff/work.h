@@ -27,6 +27,7 @@ enum work_fact {
 	FACT_POSTS, FACT_CONCRETE, FACT_GRAVEL, FACT_PANELS, FACT_GATES,
 	FACT_FIXTURES, FACT_FIXTURES_INSIDE,
 	FACT_LAWN_SOIL, FACT_TURF, FACT_SEED,
+	FACT_PLANTS,
 	FACT_LINES, FACT_KEPT, FACT_LAID, /* services that are there, things kept, services to
 	                                     lay */
 	FACTS

@@ -37,6 +37,7 @@ static uint64_t good_facts(const struct item_list *items)
 		[GOOD_FABRIC] = FACT(FABRIC), [GOOD_EDGING] = FACT(EDGING),
 		[GOOD_LAWN_TOPSOIL] = FACT(LAWN_SOIL), [GOOD_TURF] = FACT(TURF),
 		[GOOD_SEED] = FACT(SEED), [GOOD_EXTRA] = FACT(EXTRAS),
+		[GOOD_PLANT] = FACT(PLANTS),
 	};
 	uint64_t facts = 0;
 

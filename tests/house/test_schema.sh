@@ -11,7 +11,7 @@ schema=tests/takeoff.schema.json
 valid() { jsonschema --base-uri "file://$PWD/tests/" -i "$1" $schema >"$folder/said" 2>&1; }
 
 count=0
-for plot in plots/*.plot tests/plots/falling.plot; do
+for plot in plots/*.plot tests/plots/falling.plot tests/plots/planted.plot; do
 	"$B/parterre" takeoff "$plot" --json >"$folder/takeoff.json" || exit 1
 	valid "$folder/takeoff.json" || { echo "$plot:"; head -c 2000 "$folder/said"; exit 1; }
 	count=$((count + 1))

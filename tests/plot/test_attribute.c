@@ -164,6 +164,7 @@ static const struct {
 	{ ALLOW_EDGING_SPIKE, "2 ft", "600 mm" },
 	{ ALLOW_CONCRETE_BAG, "0.6 cu ft", "9.5 L" },
 	{ ALLOW_POST_STOCK, "1 ft", "300 mm" },
+	{ ALLOW_PLANT_SPARE, "5 %", NULL },
 	{ ALLOW_CREW, "1", NULL },
 	{ ALLOW_DAY, "8", NULL },
 	/* University of Nebraska Extension, as quoted, title and year not noted. */
@@ -181,6 +182,7 @@ static const struct {
 	{ ALLOW_SLENDER, "2.5", NULL },
 	{ ALLOW_SLENDER_LONG, "2", NULL },
 	{ ALLOW_FIXTURE_SLENDER, "3", NULL },
+	{ ALLOW_PLANT_TALL, "6", NULL },
 	{ ALLOW_GATE_CLEAR, "3 ft", "900 mm" },
 	{ ALLOW_FENCE_HIGH, "6 ft", "1800 mm" },
 	{ ALLOW_FENCE_GAP, "4 in", "100 mm" },
@@ -327,6 +329,7 @@ static const struct {
 	{ ALLOW_FLOOR_STONE, "0 %", "100 %" }, { ALLOW_WALL_ABOVE, "0 in", "10 m" },
 	{ ALLOW_WALL_FOOTING, "0 in", "10 m" }, { ALLOW_SLENDER, "0.5", "20" },
 	{ ALLOW_SLENDER_LONG, "0.5", "20" }, { ALLOW_FIXTURE_SLENDER, "0.5", "20" },
+	{ ALLOW_PLANT_SPARE, "0 %", "100 %" }, { ALLOW_PLANT_TALL, "1", "100" },
 	{ ALLOW_GATE_CLEAR, "0 in", "10 m" }, { ALLOW_FENCE_HIGH, "0 in", "10 m" },
 	{ ALLOW_FENCE_GAP, "0 in", "10 m" },
 	{ ALLOW_HOUSE_CLEAR, "0 in", "10 m" },

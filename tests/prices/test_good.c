@@ -95,6 +95,13 @@ static void garden_of_low_ground(void)
 	garden_count(&garden);
 }
 
+static void garden_of_plants(void)
+{
+	garden_rows(&garden, (const char *const[]){ "..", "..", NULL });
+	plot_add_lines(&garden.plot, "plant r \"Rose\"\n  at 1,1\n");
+	garden_count(&garden);
+}
+
 /* No identity is left over from a trade that is gone, or waits for one that is not there. */
 START_TEST(every_good_is_some_trades)
 {
@@ -112,6 +119,9 @@ START_TEST(every_good_is_some_trades)
 	mark_goods(met);
 	garden_fini(&garden);
 	garden_of_low_ground();
+	mark_goods(met);
+	garden_fini(&garden);
+	garden_of_plants();
 	mark_goods(met);
 	for (int good = 0; good < GOOD_EXTRA; good++)
 		ck_assert_msg(met[good], "no takeoff lists %s", good_row((enum good)good)->id);
@@ -141,9 +151,9 @@ START_TEST(every_good_is_found_by_its_id_and_no_two_share_one)
 		ck_assert_msg(good_find(id, &found, &name), "%s", id);
 		ck_assert_msg((int)found == i, "%s", id);
 		ck_assert_str_eq(name, is_named ? "sharp-sand" : "");
-		/* Goods of the plot's own have their name there. */
-		ck_assert_msg((is_named || i == GOOD_EXTRA) == (good_row(found)->label == NULL),
-			"%s", id);
+		/* Goods of the plot's own, and plants, have their name there. */
+		ck_assert_msg((is_named || i == GOOD_EXTRA || i == GOOD_PLANT) ==
+			(good_row(found)->label == NULL), "%s", id);
 		for (int j = 0; j < i; j++)
 			ck_assert_str_ne(good_row((enum good)j)->id, good_row((enum good)i)->id);
 	}

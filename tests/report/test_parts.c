@@ -183,6 +183,8 @@ static bool has_anything(int part)
 		return takeoff->fences.count > 0;
 	case PART_LAWN:
 		return takeoff->lawns.count > 0;
+	case PART_PLANTING:
+		return takeoff_has(takeoff, SUBJECT_PLANTS);
 	case PART_ADVICE:
 		return has_raised || takeoff->fences.count > 0;
 	case PART_SETOUT: case PART_ASSUMED:
@@ -332,7 +334,7 @@ START_TEST(only_a_part_that_lacks_figures_is_marked_as_incomplete)
 	for (int part = PART_SHOPPING; part < PARTS; part++) {
 		bool is_marked = strstr(behind_first_line(&alone[part]), " (INCOMPLETE) ---");
 
-		ck_assert(is_left_out(part) == (part == PART_SERVICES));
+		ck_assert(is_left_out(part) == (part == PART_SERVICES || part == PART_PLANTING));
 		ck_assert_msg(is_marked == (lacking[_i].incomplete >> part & 1u), "%s",
 			part_word((enum part)part));
 	}
@@ -395,7 +397,7 @@ static void all_that_is_minded_is_in_front(const char *what)
 	ck_assert(!(garden.takeoff.work.facts & FACT(POSTS)) || words[PART_FENCE] > 0);
 }
 
-/* Of the court, which has something of everything: "" for a part that goes by no step. */
+/* Of the court, which has something of everything but plants: "" for a part that goes by no step. */
 static const char *const minds[PARTS] = {
 	[PART_FRONT] = "", [PART_SHOPPING] = "payload", [PART_PROGRAMME] = "",
 	[PART_SETOUT] = "services, boundary",
@@ -405,6 +407,7 @@ static const char *const minds[PARTS] = {
 	[PART_WALLS] = "boundary, code, dust, saw, adhesive, soil",
 	[PART_FILL] = "soil",
 	[PART_FENCE] = "boundary, code, dust, concrete, timber, lifting", [PART_LAWN] = "",
+	[PART_PLANTING] = "",
 	[PART_ADVICE] = "", [PART_AREAS] = "", [PART_ASSUMED] = "",
 };
 

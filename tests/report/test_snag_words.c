@@ -85,6 +85,27 @@ static const struct {
 	{ SNAG_FIXTURE_TALL, "fixture-tall",
 		"Common practice, no published source: children climb." },
 	{ SNAG_FIXTURE_NO_PATH, "fixture-no-path", "Common practice, no published source." },
+	{ SNAG_PLANT_PLACE, "plant-place",
+		"Plants stand in beds, lawns or open ground: common practice, no published "
+		"source." },
+	{ SNAG_PLANT_CLOSE, "plant-close",
+		"Half of both spreads apart: common practice, no published source." },
+	{ SNAG_PLANT_FRONT, "plant-front",
+		"Tall behind or in the middle, short in front: answers of extension services, as "
+		"quoted, title and year not noted." },
+	{ SNAG_PLANT_WALL, "plant-wall",
+		"What is tall over little soil falls over in wind: common practice, no published "
+		"source." },
+	{ SNAG_PLANT_SOIL, "plant-soil", "What the plot says the plant needs." },
+	{ SNAG_PLANT_SUN, "plant-sun",
+		"What the plot says the plant needs; hours by geometry, without clouds; classes: "
+		"University of Nebraska Extension, as quoted, title and year not noted." },
+	{ SNAG_PLANT_REACH, "plant-reach",
+		"Beds reached from both sides: University of Missouri Extension, G6985, Raised-Bed "
+		"Gardening. From one: South Dakota State University Extension, on raised beds." },
+	{ SNAG_DRIFT_EMPTY, "drift-empty",
+		"Half a spacing clear to the edges: common practice, no published source." },
+	{ SNAG_PLANT_MANY, "plant-many", "Arithmetic: no more are placed one by one." },
 	{ SNAG_HOUSE_NEAR, "house-near",
 		"Soil against a house keeps its wall damp: common practice, no published source." },
 	{ SNAG_HOUSE_COVERED, "house-covered",
@@ -298,6 +319,36 @@ static const struct {
 	{ SNAG_FIXTURE_TALL, 0, UNITS_IMPERIAL, { FEET(8, 0), FEET(2, 0), FEET(6, 0) },
 		"8 ft high and 2 ft across its narrower way, over 6 ft: fix it against tipping." },
 	{ SNAG_FIXTURE_NO_PATH, 0, UNITS_IMPERIAL, { 0 }, "No path touches this fixture." },
+	{ SNAG_PLANT_PLACE, PLANT_ON_PATH, UNITS_IMPERIAL, { 1 },
+		"Thyme stands on a path: nothing is planted there." },
+	{ SNAG_PLANT_PLACE, PLANT_ON_FIXTURE, UNITS_IMPERIAL, { 0 },
+		"Rose stands on a fixture: nothing is planted there." },
+	{ SNAG_PLANT_PLACE, PLANT_IN_HOUSE, UNITS_IMPERIAL, { 0 }, "Rose stands in a house." },
+	{ SNAG_PLANT_PLACE, PLANT_IN_WALL, UNITS_IMPERIAL, { 0 },
+		"Rose stands in the bed's wall." },
+	{ SNAG_PLANT_CLOSE, 0, UNITS_IMPERIAL, { 0, 1, FEET(1, 0), FEET(2, 0) },
+		"Rose and Thyme stand 1 ft apart; grown they take 2 ft, half of both spreads." },
+	{ SNAG_PLANT_FRONT, 0, UNITS_METRIC, { 0, MM(1200), 1, MM(150) },
+		"Rose, 1.2 m tall, hides Thyme, 150 mm tall, from where one walks up to it." },
+	{ SNAG_PLANT_WALL, 0, UNITS_IMPERIAL, { 0, FEET(8, 0), FEET(1, 0), FEET(6, 0) },
+		"Rose grows 8 ft tall over 1 ft of soil within walls, over 6 ft: it may not stand "
+		"in wind." },
+	{ SNAG_PLANT_SOIL, PLANT_SOIL_RAISED, UNITS_IMPERIAL, { 0, FEET(1, 6), FEET(1, 0) },
+		"Rose needs 1 ft 6 in of soil; within these walls are 1 ft." },
+	{ SNAG_PLANT_SOIL, PLANT_SOIL_LEVEL, UNITS_IMPERIAL, { 0, FEET(1, 6), FEET(0, 8) },
+		"Rose needs 1 ft 6 in of soil; here 8 in are dug over." },
+	{ SNAG_PLANT_SUN, 0, UNITS_IMPERIAL, { 0, 5 * 60 + 27, 6 * 60 },
+		"Rose has 5.5 hours of sun a day here, and needs 6.0." },
+	{ SNAG_PLANT_REACH, 0, UNITS_IMPERIAL, { 1, FEET(2, 0) },
+		"Thyme stands farther than 2 ft from every side one can stand at." },
+	{ SNAG_DRIFT_EMPTY, DRIFT_NO_BED, UNITS_IMPERIAL, { 1 },
+		"This drift of Thyme is in no bed." },
+	{ SNAG_DRIFT_EMPTY, DRIFT_NO_ROOM, UNITS_IMPERIAL, { 1 },
+		"Thyme has no room in this drift, with half a spacing clear to the edges and to "
+		"what stands there." },
+	{ SNAG_PLANT_MANY, 0, UNITS_IMPERIAL, { 5000000 },
+		"There are more plants than 5,000,000: the rest have no place and are not "
+		"counted." },
 	{ SNAG_HOUSE_NEAR, 0, UNITS_IMPERIAL, { FEET(0, 6) },
 		"This bed is nearer to a house than 6 in." },
 	{ SNAG_HOUSE_NEAR, 0, UNITS_METRIC, { MM(150) },
@@ -345,10 +396,14 @@ static const struct {
 };
 enum { SENTENCES = sizeof sentences / sizeof *sentences };
 
+static char rose[] = "Rose", thyme[] = "Thyme";
+
 static const char *sentence(enum snag_code code, unsigned int kind, enum units units,
 	const nm *figures)
 {
-	const struct report report = { .words = &arena, .units = units };
+	struct plant plants[] = { { .name = rose }, { .name = thyme } };
+	const struct plot plot = { .details.plants = { plants, 2, 2 } };
+	const struct report report = { .words = &arena, .plot = &plot, .units = units };
 	const struct snag snag = { .code = code, .region = NO_REGION, .kind = kind & UINT8_MAX,
 		.figures = figures };
 

@@ -183,7 +183,7 @@ END_TEST
 static const enum work_step day_steps[DAYS] = {
 	[DAY_OTHER] = WORK_SERVICES, [DAY_POSTS] = WORK_POSTS, [DAY_DIG] = WORK_HAUL,
 	[DAY_STONE] = WORK_FABRIC, [DAY_WALLS] = WORK_WALLS, [DAY_FILL] = WORK_FILL,
-	[DAY_PANELS] = WORK_PANELS, [DAY_LAWN] = WORK_LAWN,
+	[DAY_PANELS] = WORK_PANELS, [DAY_PLANTS] = WORK_PLANTS, [DAY_LAWN] = WORK_LAWN,
 };
 
 START_TEST(no_good_comes_after_the_step_that_takes_it)

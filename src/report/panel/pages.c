@@ -274,6 +274,16 @@ static void snags(struct page_maker *maker, const struct takeoff *takeoff)
 	page_if_empty(maker, "None found.");
 }
 
+static void planting(struct page_maker *maker, const struct takeoff *takeoff)
+{
+	const struct planting *plants = &takeoff->planting;
+
+	page_items(maker, SECTION_PLANTS, "To order");
+	page_rows(maker, &plant_table, plants->plants, plants->plant_count);
+	page_rows(maker, &planting_table, plants->list, plants->count);
+	page_if_empty(maker, "No plants yet.");
+}
+
 /* ---- All of them ----------------------------------------------------------------------------- */
 
 static const struct {
@@ -285,7 +295,8 @@ static const struct {
 	{ "Walls", walls, false }, { "Fill", fill, false }, { "Stone", stone, false },
 	{ "Dig", dig, false }, { "Levels", page_levels, false },
 	{ "Services", services, false }, { "Fence", fence, false },
-	{ "Set-out", page_setout, false }, { "Sun", page_sun, false },
+	{ "Planting", planting, false }, { "Set-out", page_setout, false },
+	{ "Sun", page_sun, false },
 	{ "Costs", costs, false }, { "Advice", page_advice, false },
 	{ "Snags", snags, false }, { "Changed", page_changed, .is_of_saved = true },
 };

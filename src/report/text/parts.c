@@ -43,6 +43,8 @@ static const struct part_row {
 	[PART_FENCE] = { "fence", "Fence", "posts, panels and gates",
 		NOTHING, AT(POSTS) | AT(PANELS), { print_fence } },
 	[PART_LAWN] = { "lawn", "Lawn", "turf and seed", NOTHING, AT(LAWN), { print_lawn } },
+	[PART_PLANTING] = { "planting", "Planting", "what grows where, and its first year",
+		NOTHING, AT(PLANTS), { print_planting, print_planted, print_first_year } },
 	[PART_ADVICE] = { "advice", "Advice", "what small changes spare", NOTHING, 0,
 		{ print_advice } },
 	[PART_AREAS] = { "areas", "Areas and edges", "how much of each ground",

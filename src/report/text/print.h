@@ -60,6 +60,9 @@ void print_fence(const struct report *report);
 /* How the panels and posts of the fence with that index stand on ground that falls. */
 void print_fence_levels(const struct report *report, int fence);
 void print_lawn(const struct report *report);
+void print_planting(const struct report *report); /* by place, by plant, by month */
+void print_planted(const struct report *report);  /* plans of beds with their plants */
+void print_first_year(const struct report *report); /* how they are kept */
 void print_titled(const struct report *report);  /* trades that have a title (takeoff.h) */
 void print_advice(const struct report *report);
 void print_areas(const struct report *report);

@@ -89,7 +89,8 @@ static const struct caution cautions[] = {
 		"Fixtures are fixed against tipping: children climb." } },
 	{ "payload", AT(HAUL), { .all = FACT(SPOIL), .words =
 		"Never exceed a vehicle's: wet soil is heavy. A skip may need a permit." } },
-	{ "soil", AT(BACKFILL) | AT(FILL) | AT(MULCH), { .any = FILLED | FACT(MULCH), .words =
+	{ "soil", AT(BACKFILL) | AT(FILL) | AT(PLANTS) | AT(MULCH),
+		{ .any = FILLED | FACT(MULCH) | FACT(PLANTS), .words =
 		"Wear gloves." } },
 	{ "soil", 0, { .all = FACT(BEDS), .words =
 		"By old houses test it for lead before growing food in it." } },

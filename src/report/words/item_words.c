@@ -194,6 +194,9 @@ static const char *note_words(const struct report *report, const struct item *it
 		return say(report, "%s roll%s of %s x %s", plain_count(report, note->count),
 			note->count == 1 ? "" : "s", length,
 			plain_length(report, note->lengths[1]));
+	case NOTE_PLANT:
+		return note->lengths[0] == 0 ? percent(report, note, "spare") :
+			say(report, "pot %s across; %s", length, percent(report, note, "spare"));
 	case NOTE_PIECE:
 		return say(report, "of %s, by the cut list", length);
 	case NOTE_PANEL:

@@ -19,6 +19,7 @@ static const struct { const char *doing, *many, *one; } works[] = {
 	AT(LINER) = { "line", "of wall", NULL }, AT(FILL) = { "fill in", "", NULL },
 	AT(EDGING) = { "set", "of edging", NULL }, AT(SURFACE) = { "lay", "of surface", NULL },
 	AT(PANEL) = { "hang", "panels", "panel" }, AT(GATE) = { "hang", "gates", "gate" },
+	AT(PLANT) = { "set", "plants", "plant" },
 	AT(MULCH) = { "spread", "of mulch", NULL },
 	AT(TOPSOIL) = { "spread", "of topsoil", NULL },
 	AT(TURF) = { "lay", "of turf", NULL }, AT(SEED) = { "sow", "", NULL },

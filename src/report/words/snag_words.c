@@ -68,6 +68,27 @@ static const struct {
 	[SNAG_FIXTURE_TALL] = { "fixture-tall",
 		"Common practice, no published source: children climb." },
 	[SNAG_FIXTURE_NO_PATH] = { "fixture-no-path", "Common practice, no published source." },
+	[SNAG_PLANT_PLACE] = { "plant-place",
+		"Plants stand in beds, lawns or open ground: common practice, no published "
+		"source." },
+	[SNAG_PLANT_CLOSE] = { "plant-close",
+		"Half of both spreads apart: common practice, no published source." },
+	[SNAG_PLANT_FRONT] = { "plant-front",
+		"Tall behind or in the middle, short in front: answers of extension services, as "
+		"quoted, title and year not noted." },
+	[SNAG_PLANT_WALL] = { "plant-wall",
+		"What is tall over little soil falls over in wind: common practice, no published "
+		"source." },
+	[SNAG_PLANT_SOIL] = { "plant-soil", "What the plot says the plant needs." },
+	[SNAG_PLANT_SUN] = { "plant-sun",
+		"What the plot says the plant needs; hours by geometry, without clouds; classes: "
+		"University of Nebraska Extension, as quoted, title and year not noted." },
+	[SNAG_PLANT_REACH] = { "plant-reach",
+		"Beds reached from both sides: University of Missouri Extension, G6985, Raised-Bed "
+		"Gardening. From one: South Dakota State University Extension, on raised beds." },
+	[SNAG_DRIFT_EMPTY] = { "drift-empty",
+		"Half a spacing clear to the edges: common practice, no published source." },
+	[SNAG_PLANT_MANY] = { "plant-many", "Arithmetic: no more are placed one by one." },
 	[SNAG_HOUSE_NEAR] = { "house-near",
 		"Soil against a house keeps its wall damp: common practice, no published source." },
 	[SNAG_HOUSE_COVERED] = { "house-covered",
@@ -127,7 +148,7 @@ const char *snag_source(enum snag_code code)
 	sizeof((const enum attribute[]){ __VA_ARGS__ }) / sizeof(enum attribute), true, false }
 
 /* {0} to {3} are the snag's figures; {0%} to {3%} those that are percentages; {0#} one that is less
- * than {1}. */
+ * than {1}; {0@} the name of a plant, {0h} hours of so many minutes, {0n} a number. */
 static const struct kind {
 	enum snag_code code;
 	unsigned int kind;
@@ -238,6 +259,39 @@ static const struct kind {
 		BY_DRAWING_OR(FIXTURE_HEIGHT) },
 	{ SNAG_FIXTURE_NO_PATH, 0, "No path touches this fixture.",
 		BY_DRAWING },
+	{ SNAG_PLANT_PLACE, PLANT_ON_PATH, "{0@} stands on a path: nothing is planted there.",
+		BY_DRAWING },
+	{ SNAG_PLANT_PLACE, PLANT_ON_FIXTURE, "{0@} stands on a fixture: nothing is planted there.",
+		BY_DRAWING },
+	{ SNAG_PLANT_PLACE, PLANT_IN_HOUSE, "{0@} stands in a house.",
+		BY_DRAWING },
+	{ SNAG_PLANT_PLACE, PLANT_IN_WALL, "{0@} stands in the bed's wall.",
+		BY_DRAWING },
+	{ SNAG_PLANT_CLOSE, 0, "{0@} and {1@} stand {2} apart; grown they take {3}, half of both "
+		"spreads.",
+		BY_DRAWING_OR(PLANT_SPACING, PLANT_SPREAD) },
+	{ SNAG_PLANT_FRONT, 0, "{0@}, {1} tall, hides {2@}, {3} tall, from where one walks up to "
+		"it.",
+		BY_DRAWING_OR(PLANT_HEIGHT) },
+	{ SNAG_PLANT_WALL, 0, "{0@} grows {1} tall over {2} of soil within walls, over {3}: it may "
+		"not stand in wind.",
+		BY_DRAWING_OR(BED_COURSES, BED_FREEBOARD) },
+	{ SNAG_PLANT_SOIL, PLANT_SOIL_RAISED, "{0@} needs {1} of soil; within these walls are {2}.",
+		BY_DRAWING_OR(BED_COURSES, BED_FREEBOARD) },
+	{ SNAG_PLANT_SOIL, PLANT_SOIL_LEVEL, "{0@} needs {1} of soil; here {2} are dug over.",
+		BY_DRAWING_OR(BED_PREPARE) },
+	{ SNAG_PLANT_SUN, 0, "{0@} has {1h} hours of sun a day here, and needs {2h}.",
+		BY_DRAWING_OR(PLANT_SUN) },
+	{ SNAG_PLANT_REACH, 0, "{0@} stands farther than {1} from every side one can stand at.",
+		BY_DRAWING },
+	{ SNAG_DRIFT_EMPTY, DRIFT_NO_BED, "This drift of {0@} is in no bed.",
+		BY_DRAWING },
+	{ SNAG_DRIFT_EMPTY, DRIFT_NO_ROOM, "{0@} has no room in this drift, with half a spacing "
+		"clear to the edges and to what stands there.",
+		BY_DRAWING_OR(PLANT_SPACING) },
+	{ SNAG_PLANT_MANY, 0, "There are more plants than {0n}: the rest have no place and are not "
+		"counted.",
+		BY_DRAWING },
 	{ SNAG_HOUSE_NEAR, 0, "This bed is nearer to a house than {0}.",
 		BY_DRAWING },
 	{ SNAG_HOUSE_COVERED, 0, "A house stands on this ground.",
@@ -306,6 +360,15 @@ static const char *add_figure(struct text *words, const struct report *report, c
 	case '#':
 		text_add(words, little(report, figure, figures[1]));
 		return c + 2;
+	case '@':
+		text_add(words, report->plot->details.plants.items[figure].name);
+		return c + 2;
+	case 'h':
+		text_add(words, plain_decimal(report, (double)figure / 60, 1));
+		return c + 2;
+	case 'n':
+		text_add(words, plain_count(report, figure));
+		return c + 2;
 	default:
 		text_add(words, plain_length(report, figure));
 		return c + 1;
@@ -352,6 +415,7 @@ const struct cure *snag_cure(const struct snag *snag)
 const char *snag_card(const struct report *report, const struct snag *snag)
 {
 	const struct cure *cure = snag_cure(snag);
+	const struct plant *plant;
 	const struct entry *entry;
 
 	if (cure->count == 0)
@@ -364,6 +428,9 @@ const char *snag_card(const struct report *report, const struct snag *snag)
 	case BLOCK_FENCE:
 		return snag->fence == NO_FENCE ? block_keyword(BLOCK_FENCE) :
 			report->plot->details.fences[snag->fence].name;
+	case BLOCK_PLANT:
+		plant = &report->plot->details.plants.items[snag->figures[0]];
+		return say(report, "%c %s", plant->letter, plant->name);
 	default:
 		entry = report->takeoff->survey.regions[snag->region].entry;
 		return say(report, "%c %s", entry->letter, entry->name);

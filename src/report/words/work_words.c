@@ -223,6 +223,15 @@ static const struct step_phrase phrases[] = {
 	{ WORK_PANELS, DOING, { .all = FACT(GATES), .words = "Gates true to their gaps." } },
 	{ WORK_PANELS, TOOLS, { .words = "saw, drill, level" } },
 
+	{ WORK_PLANTS, TITLE, { .words = "Plant, and water in" } },
+	{ WORK_PLANTS, DOING, { .words =
+		"Set all out in their pots as the planting shows, specimens first; water the pots; "
+		"a hole two to three times as wide as the root ball and no deeper; firm the soil, "
+		"and water each until it stands wet." } },
+	{ WORK_PLANTS, DOING, { .all = FACT(MULCH), .words =
+		"Mulch comes after, clear of the stems." } },
+	{ WORK_PLANTS, TOOLS, { .words = "spade, trowel, tape, hose" } },
+
 	{ WORK_MULCH, TITLE, { .words = "Mulch the beds" } },
 	{ WORK_MULCH, DOING, { .words = "As deep as listed, raked level." } },
 	{ WORK_MULCH, TOOLS, { .words = "barrow, rake" } },
@@ -326,7 +335,7 @@ const char *uncounted_words(const struct report *report)
 		{ .all = FACT(POSTS), .words = "post caps" },
 		{ .all = FACT(FIXTURES), .words = "fixtures" },
 		{ .all = FACT(LAID), .words = "the pipes and cables themselves" },
-		{ .all = FACT(BEDS), .words = "plants" },
+		{ .all = FACT(BEDS), .none = FACT(PLANTS), .words = "plants" },
 		{ .words = "tools" },
 	};
 	struct text words = TEXT_EMPTY;

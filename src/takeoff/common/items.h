@@ -9,7 +9,7 @@
  * sleeves and the plot's own. */
 enum section {
 	SECTION_DIG, SECTION_STONE, SECTION_WALLS, SECTION_FILL, SECTION_LAWN, SECTION_FENCE,
-	SECTION_OTHER
+	SECTION_PLANTS, SECTION_OTHER
 };
 enum { SECTIONS = SECTION_OTHER + 1 };
 
@@ -28,6 +28,7 @@ enum note_kind {
 	NOTE_PANEL,       /* name: of the fence; lengths: clear width, section; count: cut up */
 	NOTE_LEAF,        /* name: of the fence; count: leaves made of offcuts besides */
 	NOTE_CONCRETE,    /* amount: the yield of a bag */
+	NOTE_PLANT,       /* lengths: across the pot, 0 where not told; percent: spare */
 	NOTE_BRACKET, NOTE_HINGE, NOTE_LATCH, NOTE_BOLT
 };
 enum { NOTE_LENGTHS = 2 };

@@ -42,6 +42,18 @@ enum snag_code {
 	SNAG_LAWN_NARROW, /* the least width */
 	SNAG_FIXTURE_TALL, /* its height, its width, the greatest height */
 	SNAG_FIXTURE_NO_PATH,
+	/* Of plants; a figure may be a plant's place among those of the plot. */
+	SNAG_PLANT_PLACE, /* the plant; `kind`: enum plant_place */
+	SNAG_PLANT_CLOSE, /* the plant, the other one, how far apart they are, how far they should
+	                     be */
+	SNAG_PLANT_FRONT, /* the plant, its height, the one behind it, the height of that */
+	SNAG_PLANT_WALL,  /* the plant, its height, the depth of the soil, the most height there */
+	SNAG_PLANT_SOIL,  /* the plant, the soil it needs, the soil there is; `kind`: enum
+	                     plant_soil */
+	SNAG_PLANT_SUN,   /* the plant, minutes of sun it has, minutes it needs */
+	SNAG_PLANT_REACH, /* the plant, the reach of an arm */
+	SNAG_DRIFT_EMPTY, /* the plant; `kind`: enum drift_none */
+	SNAG_PLANT_MANY,  /* the most plants */
 	SNAG_HOUSE_NEAR,  /* the least distance */
 	SNAG_HOUSE_COVERED, /* no figures */
 	SNAG_HOUSE_FENCE, /* how much of it stands within a house */
@@ -76,6 +88,13 @@ enum hand_kind { HAND_GROUND, HAND_HOLE, HAND_TRENCH };
 enum path_cut_off { PATH_UNREACHED, PATH_TO_NOTHING, PATH_TO_NO_HOUSE };
 /* No barrow gets from the drop to the region; to anything. */
 enum drop_cut_off { DROP_REGION, DROP_WHOLLY };
+
+/* A specimen on ground that nothing is planted in: a path, a fixture or a house; in a wall. */
+enum plant_place { PLANT_ON_PATH, PLANT_ON_FIXTURE, PLANT_IN_HOUSE, PLANT_IN_WALL };
+/* Of which bed the soil is. */
+enum plant_soil { PLANT_SOIL_RAISED, PLANT_SOIL_LEVEL };
+/* Why nothing stands in a drift: it is in no bed; none of it has room. */
+enum drift_none { DRIFT_NO_BED, DRIFT_NO_ROOM };
 
 /* Which way ground near a house falls: towards it, or away but too little. */
 enum fall_house { FALL_TOWARDS, FALL_LITTLE };

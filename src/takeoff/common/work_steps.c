@@ -29,6 +29,7 @@ enum work_step work_step_of_good(enum good good)
 		[GOOD_FENCE_HINGE] = WORK_PANELS,
 		[GOOD_FENCE_LATCH] = WORK_PANELS,
 		[GOOD_FENCE_BOLT] = WORK_PANELS,
+		[GOOD_PLANT] = WORK_PLANTS,
 		[GOOD_MULCH] = WORK_MULCH,
 		[GOOD_LAWN_TOPSOIL] = WORK_LAWN,
 		[GOOD_TURF] = WORK_LAWN,
@@ -49,6 +50,7 @@ const char *work_step_word(enum work_step step)
 		[WORK_FIXTURES_INSIDE] = "fixtures-inside", [WORK_WALLS] = "walls",
 		[WORK_BACKFILL] = "backfill", [WORK_FILL] = "fill", [WORK_FIXTURES] = "fixtures",
 		[WORK_EDGING] = "edging", [WORK_SURFACE] = "surface", [WORK_PANELS] = "panels",
+		[WORK_PLANTS] = "plants",
 		[WORK_MULCH] = "mulch", [WORK_LAWN] = "lawn", [WORK_CLEAR_UP] = "clear-up",
 	};
 	_Static_assert(sizeof words / sizeof *words == WORK_STEPS, "each step has its word");

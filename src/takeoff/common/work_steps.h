@@ -25,6 +25,7 @@ enum work_step {
 	WORK_EDGING,
 	WORK_SURFACE,
 	WORK_PANELS,         /* and gates */
+	WORK_PLANTS,         /* set, and watered in */
 	WORK_MULCH,
 	WORK_LAWN,
 	WORK_CLEAR_UP

@@ -221,6 +221,7 @@ const struct word section_words[] = {
 	[SECTION_FILL] = { "fill", "Soil and mulch", NULL },
 	[SECTION_LAWN] = { "lawn", "Lawn", NULL },
 	[SECTION_FENCE] = { "fence", "Fence and concrete", NULL },
+	[SECTION_PLANTS] = { "plants", "Plants", NULL },
 	[SECTION_OTHER] = { "other", "Other goods", NULL },
 };
 _Static_assert(sizeof section_words / sizeof *section_words == SECTIONS, "each has words");

@@ -9,6 +9,7 @@ const struct word day_words[] = {
 	[DAY_WALLS] = { "walls", "Block and adhesive", NULL },
 	[DAY_FILL] = { "fill", "Soil and mulch", NULL },
 	[DAY_PANELS] = { "panels", "Panels and gates", NULL },
+	[DAY_PLANTS] = { "plants", "Plants", NULL },
 	[DAY_LAWN] = { "lawn", "Lawn", NULL },
 };
 _Static_assert(sizeof day_words / sizeof *day_words == DAYS, "each has words");
@@ -17,7 +18,7 @@ static const enum section sections[] = {
 	[DAY_OTHER] = SECTION_OTHER, [DAY_POSTS] = SECTION_FENCE, [DAY_DIG] = SECTION_DIG,
 	[DAY_STONE] = SECTION_STONE, [DAY_WALLS] = SECTION_WALLS, [DAY_FILL] = SECTION_FILL,
 	[DAY_PANELS] = SECTION_FENCE,
-	[DAY_LAWN] = SECTION_LAWN,
+	[DAY_PLANTS] = SECTION_PLANTS, [DAY_LAWN] = SECTION_LAWN,
 };
 
 enum section day_section(enum day day)
@@ -45,6 +46,8 @@ enum day day_of(const struct item *item)
 		return DAY_FILL;
 	case WORK_PANELS:
 		return DAY_PANELS;
+	case WORK_PLANTS:
+		return DAY_PLANTS;
 	case WORK_LAWN:
 		return DAY_LAWN;
 	default:

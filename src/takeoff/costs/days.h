@@ -8,8 +8,9 @@
 
 /* Goods of the plot's own are there before all begins. Concrete cures while the rest goes on, and
  * the spoil of its holes leaves with the rest; soil comes when walls have cured, panels when
- * nothing must get past the posts any more. */
-enum day { DAY_OTHER, DAY_POSTS, DAY_DIG, DAY_STONE, DAY_WALLS, DAY_FILL, DAY_PANELS, DAY_LAWN };
+ * nothing must get past the posts any more, plants when nothing is built any more. */
+enum day { DAY_OTHER, DAY_POSTS, DAY_DIG, DAY_STONE, DAY_WALLS, DAY_FILL, DAY_PANELS,
+	DAY_PLANTS, DAY_LAWN };
 enum { DAYS = DAY_LAWN + 1 };
 
 /* "posts", "Posts and concrete". */

@@ -1,0 +1,142 @@
+/* The planting as text: schedules, plans of beds, the first year. */
+#include "report/text/print.h"
+#include "support/golden.h"
+#include "support/lines.h"
+#include "support/planting.h"
+#include "support/runner.h"
+
+#include <string.h>
+
+static struct garden garden;
+static struct text paper;
+
+static void setup(void)
+{
+	paper = TEXT_EMPTY;
+}
+
+static void teardown(void)
+{
+	text_fini(&paper);
+	garden_fini(&garden);
+}
+
+static void print(void)
+{
+	struct text_sink sink = text_sink(&paper);
+
+	garden_count(&garden);
+	report_text(&sink.sink, &garden.plot, &garden.takeoff, "planted.plot", 1u << PART_PLANTING);
+}
+
+static void check_has(const char *words)
+{
+	ck_assert_msg(strstr(paper.bytes, words) != NULL, "no \"%s\" in:\n%s", words, paper.bytes);
+}
+
+START_TEST(a_planted_garden_prints_as_it_did)
+{
+	garden_file(&garden, "tests/plots/planted.plot");
+	print();
+	golden_check("planted.txt", paper.bytes);
+	lines_check(paper.bytes, "planted.plot");
+}
+END_TEST
+
+/* 12 characters a cell of 1 ft: a character is an inch across and two down. */
+START_TEST(each_plant_stands_at_its_place_to_scale)
+{
+	planting_bed(&garden, 3, 2, "1 ft");
+	plot_add_lines(&garden.plot, "plant r \"Rose\"\n  at 1,0\n"
+		"plant t \"Thyme\"\n  spacing 12 in\n  pattern square\n  drift b whole\n");
+	print();
+	check_has("    0'          1'          2'          3'\n"
+		"    |           |           |           |\n"
+		" 0'-+-----------------------------------+\n"
+		"    |                                   |\n"
+		"    |                                   |\n"
+		"    |     t           r           t     |\n"
+		"    |                                   |\n"
+		"    |                                   |\n"
+		" 1'-|                                   |\n"
+		"    |                                   |\n"
+		"    |                                   |\n"
+		"    |     t           t           t     |\n"
+		"    |                                   |\n"
+		"    |                                   |\n"
+		" 2'-+-----------------------------------+\n"
+		"r Rose; t Thyme. A character is 1 in across and 2 in down.\n");
+}
+END_TEST
+
+/* The characters of a plan count what stands, where none is hidden. */
+START_TEST(a_plan_has_as_many_letters_as_there_are_plants)
+{
+	int64_t letters = 0;
+	const char *plan;
+
+	planting_bed(&garden, 8, 4, "1 ft");
+	planting_add(&garden, "spacing 6 in\n  drift b whole");
+	print();
+	plan = strstr(paper.bytes, "B1 planted");
+	ck_assert_ptr_nonnull(plan);
+	for (; strncmp(plan, "z Plant", 7) != 0; plan++)
+		letters += *plan == 'z';
+	ck_assert_int_eq(letters, planting_count(&garden));
+	ck_assert_int_eq(letters, 140);
+}
+END_TEST
+
+START_TEST(beds_that_are_alike_have_one_plan)
+{
+	garden_rows(&garden, (const char *const[]){ "bbb.bbb.bb", "bbb.bbb.bb", NULL });
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	planting_add(&garden, "drift b whole");
+	print();
+	check_has("\nB1 and B2 planted\n");
+	check_has("\nB3 planted\n");
+	check_has("B1 and B2   z  Plant");
+}
+END_TEST
+
+START_TEST(months_that_are_told_are_listed_and_a_year_follows_them)
+{
+	planting_bed(&garden, 4, 4, "1 ft");
+	plot_add_lines(&garden.plot, "plant x \"Yew\"\n  plant-from november\n"
+		"  plant-until january\n  at 0,0\n"
+		"plant y \"Fern\"\n  plant-from may\n  at 1,1\nplant z \"Reed\"\n  at 3,3\n");
+	print();
+	check_has("\nJanuary: 1 Yew.\nMay: 1 Fern.\nNovember: 1 Yew.\nDecember: 1 Yew.\n"
+		"No month is told: 1 Reed.\n");
+	check_has("November to January");
+	check_has("from May");
+	check_has("Yew, planted in November:\n  November: water in");
+	check_has("\n  February of the next year: water each ten days");
+	check_has("\nReed:\n  When planted: water in");
+	check_has("\n  After 1 month: water once a week");
+}
+END_TEST
+
+START_TEST(a_bed_too_wide_for_characters_is_said_to_be)
+{
+	planting_bed(&garden, 36, 4, "1 ft");
+	planting_add(&garden, "drift b whole");
+	print();
+	check_has("Too wide for a sheet of characters");
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("print planting");
+	TCase *papers = suite_case(suite, "papers");
+
+	tcase_add_checked_fixture(papers, setup, teardown);
+	tcase_add_test(papers, a_planted_garden_prints_as_it_did);
+	tcase_add_test(papers, each_plant_stands_at_its_place_to_scale);
+	tcase_add_test(papers, a_plan_has_as_many_letters_as_there_are_plants);
+	tcase_add_test(papers, beds_that_are_alike_have_one_plan);
+	tcase_add_test(papers, months_that_are_told_are_listed_and_a_year_follows_them);
+	tcase_add_test(papers, a_bed_too_wide_for_characters_is_said_to_be);
+	return suite;
+}

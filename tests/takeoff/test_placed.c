@@ -1,0 +1,103 @@
+/* What is near a spot, against every plant there is. */
+#include "support/random.h"
+#include "support/runner.h"
+#include "takeoff/planting/placed.h"
+
+enum { KINDS = 3 };
+
+static struct placed placed;
+
+static void teardown(void)
+{
+	placed_end(&placed);
+}
+
+static struct spot spot_at_random(struct random *random)
+{
+	return (struct spot){ random_below(random, 5000), random_below(random, 3000) };
+}
+
+static bool is_near_any(struct spot at, nm spacing, const nm *spacings)
+{
+	for (size_t i = 0; i < placed.count; i++) {
+		nm x = placed.list[i].at.x - at.x, y = placed.list[i].at.y - at.y;
+		nm both = spacing + spacings[placed.list[i].kind];
+
+		if (4 * (x * x + y * y) < both * both)
+			return true;
+	}
+	return false;
+}
+
+START_TEST(a_plant_is_near_where_half_of_both_spacings_is_more)
+{
+	struct random random = { (uint64_t)_i };
+	const nm spacings[KINDS] = { random_between(&random, 1, 40),
+		random_between(&random, 20, 200), random_between(&random, 100, 900) };
+	int near = 0;
+
+	placed_begin(&placed, spacings, KINDS);
+	for (int i = 0; i < 600; i++) {
+		struct placed_plant next = { .at = spot_at_random(&random),
+			.kind = random_below(&random, KINDS) };
+		bool is_near = placed_is_near(&placed, next.at, next.kind);
+
+		ck_assert_int_eq(is_near, is_near_any(next.at, spacings[next.kind], spacings));
+		near += is_near;
+		if (!is_near || random_below(&random, 10) == 0)
+			ck_assert(placed_add(&placed, &next));
+	}
+	ck_assert_int_gt(near, 0);
+	ck_assert_int_gt((int)placed.count, 5);
+}
+END_TEST
+
+START_TEST(a_walk_meets_each_plant_in_its_ground_once)
+{
+	struct random random = { (uint64_t)_i };
+	const nm spacings[] = { random_between(&random, 30, 900) };
+	const struct placed_ground ground = { 1000, -50, 2000, 900 };
+	struct placed_walk walk;
+	const struct placed_plant *plant;
+	int within = 0;
+
+	placed_begin(&placed, spacings, 1);
+	for (int i = 0; i < 300; i++)
+		placed_add(&placed, &(struct placed_plant){ .at = spot_at_random(&random) });
+	placed_walk_begin(&walk, &placed, 0, &ground);
+	while ((plant = placed_walk_next(&walk)))
+		if (plant->at.x >= ground.left && plant->at.x <= ground.right &&
+			plant->at.y <= ground.bottom) {
+			ck_assert_int_eq(placed.list[plant - placed.list].row, 0);
+			placed.list[plant - placed.list].row = 1;
+			within++;
+		}
+	for (size_t i = 0; i < placed.count; i++)
+		within -= placed.list[i].at.x >= ground.left &&
+			placed.list[i].at.x <= ground.right &&
+			placed.list[i].at.y <= ground.bottom;
+	ck_assert_int_eq(within, 0);
+}
+END_TEST
+
+/* Exactly half of both is far enough. */
+START_TEST(just_so_far_is_not_nearer)
+{
+	ck_assert(!spots_are_nearer((struct spot){ 0, 0 }, (struct spot){ 3, 4 }, 10));
+	ck_assert(spots_are_nearer((struct spot){ 0, 0 }, (struct spot){ 3, 4 }, 11));
+	ck_assert(!spots_are_nearer((struct spot){ 0, 0 }, (struct spot){ 600 * NM_PER_M, 0 },
+		1200 * NM_PER_M));
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("placed");
+	TCase *plants = suite_case(suite, "placed");
+
+	tcase_add_checked_fixture(plants, NULL, teardown);
+	tcase_add_loop_test(plants, a_plant_is_near_where_half_of_both_spacings_is_more, 0, 40);
+	tcase_add_loop_test(plants, a_walk_meets_each_plant_in_its_ground_once, 0, 40);
+	tcase_add_test(plants, just_so_far_is_not_nearer);
+	return suite;
+}

@@ -1,0 +1,433 @@
+/* How many plants stand in beds, against tables of spacing, and where: against geometry by GEOS and
+ * pair by pair. */
+#include "support/beds.h"
+#include "support/planting.h"
+#include "support/runner.h"
+#include "plot/mirror.h"
+
+#include <math.h>
+#include <stdio.h>
+
+static struct garden garden;
+
+static void teardown(void)
+{
+	garden_fini(&garden);
+}
+
+static const struct planting_row *row(int index)
+{
+	ck_assert_int_lt(index, garden.takeoff.planting.count);
+	return &garden.takeoff.planting.list[index];
+}
+
+static void count_drift(int columns, int rows, const char *cell, int inches, const char *pattern)
+{
+	char lines[200];
+
+	planting_bed(&garden, columns, rows, cell);
+	snprintf(lines, sizeof lines, "spacing %d in\n  pattern %s\n  drift b whole", inches,
+		pattern);
+	planting_add(&garden, lines);
+	garden_count(&garden);
+}
+
+/* ---- Counts ---------------------------------------------------------------------------------- */
+
+/* Beds in feet. The first is a worked example: Colorado State University Extension, CMG GardenNotes
+ * 713, on block style layout in raised beds, title and year not noted: a bed of 3 x 2 ft at 3 in
+ * holds 12 x 8. Then what 100 plants cover and what 100 sq ft hold, in square rows: Mississippi
+ * State University Extension, Ground Covers, table of spacing, year not noted. 100 plants at 24 and
+ * 36 in cover 400 and 900 sq ft: University of Florida, IFAS Extension, as quoted. The rest: rows
+ * with half a spacing clear at the edges, worked out by hand: common practice, no published
+ * source. */
+static const struct { int columns, rows, inches; const char *pattern; int count; } beds[] = {
+	{ 3, 2, 3, "square", 96 },
+	{ 10, 10, 6, "square", 400 }, { 10, 10, 8, "square", 225 },
+	{ 10, 10, 12, "square", 100 },
+	{ 10, 10, 24, "square", 25 }, { 5, 5, 6, "square", 100 }, { 15, 15, 18, "square", 100 },
+	{ 20, 20, 24, "square", 100 }, { 30, 30, 36, "square", 100 },
+	{ 8, 4, 6, "square", 128 }, { 8, 4, 6, "triangular", 140 },
+	{ 8, 4, 8, "square", 72 }, { 8, 4, 8, "triangular", 69 },
+	{ 8, 4, 9, "square", 50 }, { 8, 4, 9, "triangular", 60 },
+	{ 8, 4, 12, "square", 32 }, { 8, 4, 12, "triangular", 30 },
+	{ 8, 4, 18, "square", 10 }, { 8, 4, 18, "triangular", 9 },
+	{ 12, 3, 12, "square", 36 }, { 12, 3, 12, "triangular", 35 },
+	{ 4, 8, 12, "triangular", 30 }, { 3, 12, 12, "triangular", 35 },
+};
+
+START_TEST(small_beds_hold_what_tables_and_worked_examples_say)
+{
+	count_drift(beds[_i].columns, beds[_i].rows, "1 ft", beds[_i].inches, beds[_i].pattern);
+	ck_assert_int_eq(planting_count(&garden), beds[_i].count);
+	ck_assert_int_eq(row(0)->in_drifts, beds[_i].count);
+	ck_assert_int_eq(garden.takeoff.planting.plants[0].count, beds[_i].count);
+}
+END_TEST
+
+/* What the area alone says, in square rows. Mississippi State University Extension, Ground Covers,
+ * as above: 100 plants at 15 in cover 156 sq ft, at 10 in 70. Per square rod, 16 1/2 ft square:
+ * Weathers, Commercial Gardening, vol. 3, 1913, table of plants to a square rod: 6 in 1089, 10 in
+ * 392, 12 in 272. Triangular ones take sqrt(3) / 2 of that each (geometry). */
+static const struct { int columns, rows, inches; double count, within; } areas[] = {
+	{ 25, 25, 15, 100, 0.5 }, { 20, 14, 10, 100, 1 }, { 33, 33, 6, 1089, 1e-9 },
+	{ 33, 33, 10, 392, 0.5 }, { 33, 33, 12, 272, 0.5 },
+};
+
+START_TEST(beside_it_stands_what_the_area_alone_would_say)
+{
+	count_drift(areas[_i].columns, areas[_i].rows, "6 in", areas[_i].inches, "square");
+	ck_assert_double_eq_tol(row(0)->by_area, areas[_i].count, areas[_i].within);
+	ck_assert_double_eq_tol(row(0)->area / SQUARE_FOOT,
+		areas[_i].columns * areas[_i].rows / 4.0, 1e-9);
+	garden_fini(&garden);
+	count_drift(areas[_i].columns, areas[_i].rows, "6 in", areas[_i].inches, "triangular");
+	ck_assert_double_eq_tol(row(0)->by_area * sqrt(3) / 2, areas[_i].count, areas[_i].within);
+}
+END_TEST
+
+/* A bed of 50 to 60 spacings each way, and one whose sides are no whole number of them: there up to
+ * a spacing is left at the ends. */
+START_TEST(large_beds_hold_what_their_area_says_within_three_percent)
+{
+	int columns = 50 + _i, rows = 50 + 7 * _i % 11;
+
+	count_drift(columns, rows, "1 ft", 12, _i % 2 ? "square" : "triangular");
+	ck_assert_double_eq_tol((double)row(0)->count / row(0)->by_area, 1, 0.03);
+	garden_fini(&garden);
+	count_drift(2 * columns + 1, 2 * rows + 1, "6 in", 12, _i % 2 ? "square" : "triangular");
+	ck_assert_double_eq_tol((double)row(0)->count / row(0)->by_area, 1, 0.04);
+}
+END_TEST
+
+/* ---- Raised beds ----------------------------------------------------------------------------- */
+
+/* Walls of 8 in leave 80 x 32 in of 8 x 4 ft: 13 and 12 a row at 6 in, 6 rows; 80 in / 6 in = 13.3,
+ * (32 - 6) / 5.196 = 5.003. */
+START_TEST(in_raised_beds_the_wall_takes_its_depth)
+{
+	garden_rectangle(&garden, 'b', 8, 4);
+	planting_add(&garden, "spacing 6 in\n  drift b whole");
+	garden_count(&garden);
+	ck_assert_int_eq(row(0)->count, 3 * 13 + 3 * 12);
+	ck_assert_double_eq_tol(row(0)->area, garden.takeoff.walls.list[0].inner_area, 1e-12);
+}
+END_TEST
+
+START_TEST(specimens_stand_in_the_middle_of_their_cells_and_drifts_leave_room_for_them)
+{
+	planting_bed(&garden, 8, 4, "1 ft");
+	plot_add_lines(&garden.plot, "plant r \"Rose\"\n  spacing 3 ft\n  at 3,1\n"
+		"plant t \"Thyme\"\n  spacing 12 in\n  pattern square\n  drift b whole\n");
+	garden_count(&garden);
+	ck_assert_int_eq(garden.takeoff.planting.count, 2);
+	ck_assert_int_eq(row(0)->specimens, 1);
+	ck_assert_int_eq(row(0)->spots[0].at.x, 42 * NM_PER_INCH);
+	ck_assert_int_eq(row(0)->spots[0].at.y, 18 * NM_PER_INCH);
+	/* Nearer than (36 + 12) / 2 in: itself, 12 in on four sides, 17 in to four corners; at 24
+	 * in they stand. */
+	ck_assert_int_eq(row(1)->count, 32 - 9);
+}
+END_TEST
+
+/* 100 plants and 5 %: 105; of 3 plants 3.15, so 4. */
+START_TEST(so_many_are_bought_as_stand_and_a_few_to_spare_whole)
+{
+	count_drift(10, 10, "1 ft", 12, "square");
+	const struct item *item = garden_item(&garden, "plant");
+
+	ck_assert_double_eq(item->laid, 100);
+	ck_assert_double_eq(item->order, 105);
+	ck_assert_int_eq(item->section, SECTION_PLANTS);
+	ck_assert_str_eq(garden_note(&garden, item), "5 % spare");
+	plot_set(&garden.plot, 0, ALLOW_PLANT_SPARE, "0 %");
+	garden_count(&garden);
+	ck_assert_double_eq(garden_item(&garden, "plant")->order, 100);
+	garden_fini(&garden);
+	planting_bed(&garden, 8, 4, "1 ft");
+	planting_add(&garden, "pot 4 in\n  at 0,0\n  at 2,0\n  at 4,0");
+	garden_count(&garden);
+	item = garden_item(&garden, "plant");
+	ck_assert_double_eq(item->order, 4);
+	ck_assert_str_eq(garden_note(&garden, item), "pot 4 in across; 5 % spare");
+}
+END_TEST
+
+START_TEST(a_drift_of_a_cell_is_in_the_bed_that_holds_it_alone)
+{
+	garden_rows(&garden, (const char *const[]){ "bbbb.bbbb.cccc", "bbbb.bbbb.cccc", NULL });
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	plot_set(&garden.plot, 'c', BED_BUILD, "level");
+	planting_add(&garden, "pattern square\n  drift 7,1 whole");
+	garden_count(&garden);
+	ck_assert_int_eq(garden.takeoff.planting.count, 1);
+	ck_assert_int_eq(row(0)->count, 8);
+	ck_assert_int_eq(garden.takeoff.survey.regions[row(0)->region].left, 5);
+}
+END_TEST
+
+START_TEST(a_plot_without_plants_has_no_figure_of_them)
+{
+	planting_bed(&garden, 8, 4, "1 ft");
+	garden_count(&garden);
+	ck_assert_int_eq(garden.takeoff.planting.count, 0);
+	ck_assert_ptr_null(garden_item(&garden, "plant"));
+	ck_assert(!takeoff_has(&garden.takeoff, SUBJECT_PLANTS));
+}
+END_TEST
+
+/* ---- Laws, at random ------------------------------------------------------------------------- */
+
+static const char *const bands[] = { "whole", "front", "middle", "back" };
+
+/* Two kinds in drifts, one of specimens. */
+static void plant_at_random(struct random *random)
+{
+	char lines[1000];
+	int length = 0;
+
+	for (int kind = 0; kind < 2; kind++) {
+		length += snprintf(lines + length, sizeof lines - (size_t)length,
+			"plant %c \"Plant\"\n  spacing %d/16 in\n  pattern %s\n", 'x' + kind,
+			random_between(random, 40, 500), random_below(random, 2) ? "square" :
+			"triangular");
+		for (int drift = random_below(random, 3); drift >= 0; drift--)
+			length += snprintf(lines + length, sizeof lines - (size_t)length,
+				"  drift b %s\n", bands[random_below(random, 4)]);
+	}
+	snprintf(lines + length, sizeof lines - (size_t)length,
+		"plant z \"Specimen\"\n  spacing %d in\n  at %d,%d\n",
+		random_between(random, 6, 60),
+		random_below(random, garden.plot.ground.columns),
+		random_below(random, garden.plot.ground.rows));
+	plot_add_lines(&garden.plot, lines);
+}
+
+static void garden_at_random(struct random *random)
+{
+	garden = (struct garden){ .arena = ARENA_EMPTY };
+	beds_at_random(&garden.plot, random, 5, 3);
+	plot_set(&garden.plot, 'b', BED_BUILD, random_below(random, 3) ? "raised" : "level");
+	plot_set(&garden.plot, 0, HEAD_CELL, random_below(random, 2) ? "6 in" : "1 ft");
+	plant_at_random(random);
+	garden_count(&garden);
+}
+
+static nm spacing_of(const struct planting_row *r)
+{
+	return garden.takeoff.planting.plants[r->kind].spacing;
+}
+
+static double apart(const struct planted_spot *a, const struct planted_spot *b)
+{
+	return hypot((double)(a->at.x - b->at.x), (double)(a->at.y - b->at.y));
+}
+
+/* To a hundredth of a nanometre: what hypot rounds. */
+static void check_pairs(const struct planting_row *a, const struct planting_row *b, int seed)
+{
+	double least = (double)(spacing_of(a) + spacing_of(b)) / 2;
+
+	for (int i = 0; i < a->spot_count; i++)
+		for (int j = 0; j < b->spot_count; j++)
+			if (a != b || i != j)
+				ck_assert_msg(apart(&a->spots[i], &b->spots[j]) > least - 0.01,
+					"seed %d: %f < %f", seed, apart(&a->spots[i],
+					&b->spots[j]), least);
+}
+
+START_TEST(no_two_plants_are_closer_than_their_spacing)
+{
+	struct random random = { (uint64_t)_i };
+
+	garden_at_random(&random);
+	for (int i = 0; i < garden.takeoff.planting.count; i++)
+		for (int j = 0; j <= i; j++)
+			check_pairs(row(i), row(j), _i);
+}
+END_TEST
+
+/* The bed less its wall and half a spacing, by GEOS; a hair wider, for it counts in metres. */
+static void check_inside(GEOSContextHandle_t geos, const struct planting_row *r)
+{
+	const struct region *region = &garden.takeoff.survey.regions[r->region];
+	double clear = (double)(planting_wall(region) + spacing_of(r) / 2) / (double)NM_PER_M;
+	GEOSGeometry *bed = beds_shape(geos, &garden.takeoff.survey, r->region);
+	GEOSGeometry *inner = geos_offset(geos, bed, -clear + 1e-8);
+
+	for (int i = (int)r->specimens; i < r->spot_count; i++) {
+		double x = (double)r->spots[i].at.x / (double)NM_PER_M;
+		double y = (double)r->spots[i].at.y / (double)NM_PER_M;
+		GEOSGeometry *point = GEOSGeom_createPointFromXY_r(geos, x, y);
+
+		ck_assert(GEOSContains_r(geos, inner, point));
+		geos_free(geos, point);
+	}
+	geos_free(geos, inner);
+	geos_free(geos, bed);
+}
+
+START_TEST(all_of_a_drift_stand_half_a_spacing_inside_the_inner_face)
+{
+	struct random random = { (uint64_t)_i };
+	GEOSContextHandle_t geos = geos_start();
+
+	garden_at_random(&random);
+	for (int i = 0; i < garden.takeoff.planting.count; i++)
+		if (row(i)->in_drifts > 0)
+			check_inside(geos, row(i));
+	geos_end(geos);
+}
+END_TEST
+
+/* Whether a plant of the kind stands there, to a nanometre: middles are rounded. */
+static bool stands(int kind, double x, double y)
+{
+	for (int i = 0; i < garden.takeoff.planting.count; i++)
+		for (int j = 0; row(i)->kind == kind && j < row(i)->spot_count; j++)
+			if (fabs((double)row(i)->spots[j].at.x - x) <= 1 &&
+				fabs((double)row(i)->spots[j].at.y - y) <= 1)
+				return true;
+	return false;
+}
+
+static bool is_across(const struct region *region, int columns, int rows)
+{
+	return region->left + region->most.x + 1 == columns ||
+		region->first_cell.y + region->most.y + 1 == rows;
+}
+
+/* A formal garden of quarters. Beds on an axis are their own images; where rows of them are not the
+ * box does not allow it. */
+START_TEST(images_have_images)
+{
+	static const char *const kinds[] = { "left-right", "top-bottom", "four-way", "half-turn" };
+	struct random random = { (uint64_t)_i };
+	int mirror = _i % 4, columns, rows;
+	bool across = mirror != 1, down = mirror != 0;
+
+	garden = (struct garden){ .arena = ARENA_EMPTY };
+	beds_formal(&garden.plot, &random, 4);
+	columns = garden.plot.ground.columns;
+	rows = garden.plot.ground.rows;
+	plot_set(&garden.plot, 0, HEAD_MIRROR, kinds[mirror]);
+	plot_set(&garden.plot, 'b', BED_BUILD, random_below(&random, 2) ? "raised" : "level");
+	plot_add_lines(&garden.plot, "plant x \"X\"\n  spacing 7 in\n  drift b front\n"
+		"plant y \"Y\"\n  spacing 13 in\n  drift b middle\n  drift b whole\n");
+	garden_count(&garden);
+	ck_assert_int_gt(garden.takeoff.planting.count, 0);
+	for (int i = 0; i < garden.takeoff.planting.count; i++) {
+		const struct region *region =
+			&garden.takeoff.survey.regions[row(i)->region];
+
+		for (int j = 0; j < row(i)->spot_count && !is_across(region, columns, rows); j++) {
+			double x = (double)row(i)->spots[j].at.x;
+			double y = (double)row(i)->spots[j].at.y;
+
+			ck_assert(stands(row(i)->kind,
+				across ? columns * (double)NM_PER_FOOT - x : x,
+				down ? rows * (double)NM_PER_FOOT - y : y));
+		}
+	}
+}
+END_TEST
+
+/* 8 1/2 ft hold as many in shifted rows as in others: such rows are no images of themselves; 8 ft
+ * hold one less. */
+START_TEST(a_bed_that_is_its_own_image_has_rows_in_its_middle)
+{
+	planting_bed(&garden, 17, 7, "6 in");
+	planting_add(&garden, "spacing 12 in\n  drift b whole");
+	garden_count(&garden);
+	ck_assert_int_eq(row(0)->count, 8 + 8 + 8);
+	garden_fini(&garden);
+	planting_bed(&garden, 16, 6, "6 in");
+	planting_add(&garden, "spacing 12 in\n  drift b whole");
+	garden_count(&garden);
+	ck_assert_int_eq(row(0)->count, 8 + 7 + 8);
+	for (int i = 0; i < row(0)->spot_count; i++) {
+		const struct planted_spot *spot = &row(0)->spots[i];
+
+		ck_assert(stands(0, 8 * (double)NM_PER_FOOT - (double)spot->at.x,
+			(double)spot->at.y));
+		ck_assert(stands(0, (double)spot->at.x,
+			3 * (double)NM_PER_FOOT - (double)spot->at.y));
+	}
+}
+END_TEST
+
+START_TEST(there_are_as_many_as_one_likes_up_to_a_limit)
+{
+	planting_bed(&garden, 2048, 200, "1 ft");
+	planting_add(&garden, "spacing 12 in\n  pattern square\n  drift b whole");
+	garden_count(&garden);
+	ck_assert_int_eq(row(0)->count, 2048 * 200);
+	ck_assert(garden.takeoff.complete);
+	garden_fini(&garden);
+	planting_bed(&garden, 2048, 200, "1 ft");
+	planting_add(&garden, "spacing 3 in\n  pattern square\n  drift b whole");
+	garden_count(&garden);
+	ck_assert_int_eq(row(0)->count, PLACED_MOST);
+	ck_assert(!garden.takeoff.complete);
+	ck_assert_str_eq(garden_sentence(&garden, planting_snag(&garden, SNAG_PLANT_MANY)),
+		"There are more plants than 5,000,000: the rest have no place and are not "
+		"counted.");
+}
+END_TEST
+
+/* ---- Drifts without plants ------------------------------------------------------------------- */
+
+START_TEST(a_drift_in_no_bed_or_without_room_is_a_snag)
+{
+	garden_rows(&garden, (const char *const[]){ "bb..", "bb..", NULL });
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	planting_add(&garden, "spacing 24 in\n  drift b whole");
+	garden_count(&garden);
+	ck_assert_int_eq(planting_snags(&garden, SNAG_DRIFT_EMPTY), 0);
+	plot_add_lines(&garden.plot, "plant y \"Lily\"\n  drift 3,1 front\n");
+	garden_count(&garden);
+	ck_assert_int_eq(planting_snags(&garden, SNAG_DRIFT_EMPTY), 1);
+	ck_assert_str_eq(garden_sentence(&garden, planting_snag(&garden, SNAG_DRIFT_EMPTY)),
+		"This drift of Lily is in no bed.");
+	ck_assert_int_eq(planting_snag(&garden, SNAG_DRIFT_EMPTY)->cell.x, 3);
+	plot_add_lines(&garden.plot, "plant x \"Yew\"\n  spacing 25 in\n  drift b whole\n");
+	garden_count(&garden);
+	ck_assert_int_eq(planting_snags(&garden, SNAG_DRIFT_EMPTY), 2);
+	ck_assert_str_eq(garden_sentence(&garden, planting_snag(&garden, SNAG_DRIFT_EMPTY)),
+		"Yew has no room in this drift, with half a spacing clear to the edges and to what "
+		"stands there.");
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("planting");
+	TCase *counts = suite_case(suite, "counts"), *laws = suite_case(suite, "laws");
+	TCase *many = suite_case(suite, "many");
+
+	tcase_add_checked_fixture(counts, NULL, teardown);
+	tcase_add_loop_test(counts, small_beds_hold_what_tables_and_worked_examples_say, 0,
+		sizeof beds / sizeof *beds);
+	tcase_add_loop_test(counts, beside_it_stands_what_the_area_alone_would_say, 0,
+		sizeof areas / sizeof *areas);
+	tcase_add_loop_test(counts, large_beds_hold_what_their_area_says_within_three_percent, 0,
+		11);
+	tcase_add_test(counts, in_raised_beds_the_wall_takes_its_depth);
+	tcase_add_test(counts,
+		specimens_stand_in_the_middle_of_their_cells_and_drifts_leave_room_for_them);
+	tcase_add_test(counts, so_many_are_bought_as_stand_and_a_few_to_spare_whole);
+	tcase_add_test(counts, a_drift_of_a_cell_is_in_the_bed_that_holds_it_alone);
+	tcase_add_test(counts, a_plot_without_plants_has_no_figure_of_them);
+	tcase_add_test(counts, a_drift_in_no_bed_or_without_room_is_a_snag);
+	tcase_add_checked_fixture(many, NULL, teardown);
+	tcase_set_timeout(many, 60);
+	tcase_add_test(many, there_are_as_many_as_one_likes_up_to_a_limit);
+	tcase_add_checked_fixture(laws, NULL, teardown);
+	tcase_add_loop_test(laws, no_two_plants_are_closer_than_their_spacing, 0,
+		runner_count(60, 1000));
+	tcase_add_loop_test(laws, all_of_a_drift_stand_half_a_spacing_inside_the_inner_face, 0,
+		runner_count(60, 1000));
+	tcase_add_loop_test(laws, images_have_images, 0, runner_count(60, 1000));
+	tcase_add_test(laws, a_bed_that_is_its_own_image_has_rows_in_its_middle);
+	return suite;
+}
