@@ -1,5 +1,5 @@
-/* Planting without a terminal: kinds by their cards, specimens by Space and Delete, bands of beds by
- * questions; what is said, and what the cell then says. */
+/* Planting without a terminal: kinds by their cards, specimens by Space and Delete, bands of beds
+ * by questions; what is said, and what the cell then says. */
 #include "support/desk.h"
 #include "support/plot_check.h"
 #include "support/runner.h"
@@ -170,7 +170,7 @@ START_TEST(shapes_are_not_laid_of_plants)
 	add_rose(b);
 	go(b, 1, 1);
 	desk_type(b, "=");
-	desk_says(b, "r Rose is a plant: Space sets one at the cursor, and Plant a drift (!) fills");
+	desk_says(b, "r Rose is a plant: Space sets one at the cursor, and Plant a drift (!)");
 	ck_assert(!b->editor.is_trailing);
 	desk_type(b, "*");
 	desk_says(b, "is a plant");

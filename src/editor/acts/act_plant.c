@@ -175,14 +175,16 @@ static void act_drift_out(struct editor *editor)
 	}
 	question.answers = answers = arena_new(&editor->words, count, sizeof *answers);
 	rows = arena_new(&editor->words, count, sizeof *rows);
-	for (size_t i = 0; i < plants->count; i++)
-		for (size_t j = 0; j < plants->items[i].drift_count; j++) {
-			const struct drift *drift = &plants->items[i].drifts[j];
+	for (size_t i = 0; i < plants->count; i++) {
+		const struct plant *plant = &plants->items[i];
 
-			rows[question.count] = (struct drift_row){ plants->items[i].letter, *drift };
-			answers[question.count++] = drift_words(&report, plants->items[i].letter,
-				drift);
+		for (size_t j = 0; j < plant->drift_count; j++) {
+			rows[question.count] = (struct drift_row){ plant->letter,
+				plant->drifts[j] };
+			answers[question.count++] = drift_words(&report, plant->letter,
+				&plant->drifts[j]);
 		}
+	}
 	answer = editor->asker->choose(editor->asker, &question);
 	if (answer == ANSWER_NONE)
 		return;

@@ -10,7 +10,7 @@ bool class_takes_plant(enum plot_class class);
 struct planted {
 	int64_t changed; /* specimens or drifts that came or went */
 	bool outside;    /* some image fell outside the plan, and was left out */
-	bool is_barred;  /* the same on ground that takes none: of a drift on no bed of that letter */
+	bool is_barred;  /* the same on ground that takes none; of a drift, no bed of that letter */
 };
 
 /* Sets a specimen of the plant with that letter in a cell, in place of any other that stands

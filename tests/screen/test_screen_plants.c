@@ -1,0 +1,196 @@
+/* Plants at the terminal: shown on the plan in every size that has room, with their spread, and
+ * planted key by key. */
+
+#include "plot/plot.h"
+#include "support/runner.h"
+#include "support/shown.h"
+#include "support/table.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+/* A rose of three cells in open ground, thyme narrower than its cell in the bed, a pear of seven
+ * half beyond the plan; no snags, which would be in the way. */
+static const char yard[] =
+	"parterre-plot 1\nunits imperial\ncell 1 ft\nmirror left-right\n"
+	"bed b \"Bed\"\n\n"
+	"ground 16 x 10\n"
+	"  ................\n"
+	"  .bbbbb....bbbbb.\n"
+	"  .bbbbb....bbbbb.\n"
+	"  .bbbbb....bbbbb.\n"
+	"  ................\n"
+	"  ................\n"
+	"  ................\n"
+	"  ................\n"
+	"  ................\n"
+	"  ................\n\n"
+	"plant r \"Rose\"\n  spread 3 ft\n  height 4 ft\n  at 4,7\n"
+	"plant t \"Thyme\"\n  spacing 8 in\n  at 5,1\n"
+	"plant q \"Pear\"\n  spread 7 ft\n  at 14,7\n";
+
+static void sit(struct table *at, const struct launch *how)
+{
+	table_clear(at, "yard.plot");
+	table_write(at, yard);
+	table_start(at, how);
+	table_wait(at->t);
+}
+
+/* The characters of a row of the plan, from one on. */
+static void row_has(struct terminal *t, int row, int column, const char *text)
+{
+	const char *shown = terminal_row(t, PLAN_TOP + row), *end = shown;
+
+	for (int i = 0; i < PLAN_LEFT + column; i++)
+		for (end++; ((unsigned char)*end & 0xc0) == 0x80; end++)
+			;
+	ck_assert_msg(strncmp(end, text, strlen(text)) == 0, "row %d: %s", row, shown);
+}
+
+START_TEST(a_specimen_is_its_letter_within_the_edge_of_its_spread)
+{
+	struct table at;
+
+	sit(&at, &(struct launch){ .rows = 24, .columns = 80 });
+	row_has(at.t, 6, 6, " \u2234 \u2234 \u2234 ");
+	row_has(at.t, 7, 6, " \u2234 r \u2234 ");
+	row_has(at.t, 8, 6, " \u2234 \u2234 \u2234 ");
+	ck_assert(shown_mark(at.t, 5, 1, "t"));
+	/* of the pear what is in the plan: 3.5 cells about its middle */
+	ck_assert(shown_mark(at.t, 14, 7, "q") && shown_mark(at.t, 14, 4, "\u2234"));
+	ck_assert(shown_mark(at.t, 11, 7, "\u2234") && shown_mark(at.t, 11, 6, "\u2234"));
+	ck_assert(!shown_mark(at.t, 12, 7, "\u2234") && !shown_mark(at.t, 10, 7, "\u2234"));
+	ck_assert(!shown_mark(at.t, 11, 4, "\u2234"));
+	table_leave(&at);
+}
+END_TEST
+
+START_TEST(without_unicode_the_edge_is_told_apart_too)
+{
+	struct table at;
+
+	sit(&at, &(struct launch){ .rows = 24, .columns = 80, .term = "vt100",
+		.env = (const char *[]){ "LC_ALL=C", NULL } });
+	row_has(at.t, 7, 6, " ` r ` ");
+	row_has(at.t, 8, 6, " ` ` ` ");
+	table_leave(&at);
+}
+END_TEST
+
+/* A cell is four characters by two: the circle is drawn in those. */
+START_TEST(the_nearest_view_draws_a_circle)
+{
+	struct table at;
+
+	sit(&at, &(struct launch){ .rows = 24, .columns = 80 });
+	terminal_keys(at.t, "pagedown \\");
+	terminal_wait(at.t, "Four columns and two rows a cell.");
+	terminal_wait(at.t, "  \u2234\u2234\u2234\u2234\u2234\u2234  ");
+	terminal_wait(at.t, "\u2234\u2234      \u2234\u2234");
+	terminal_wait(at.t, "\u2234    r     \u2234");
+	table_leave(&at);
+}
+END_TEST
+
+START_TEST(in_one_column_a_cell_letter_and_edge_take_the_cells)
+{
+	struct text plot = TEXT_EMPTY;
+	struct table at;
+
+	text_add(&plot, "parterre-plot 1\nunits imperial\ncell 1 ft\n\nbed b \"Bed\"\n\n"
+		"ground 40 x 10\n");
+	for (int y = 0; y < 10; y++) {
+		text_add(&plot, "  .bbbbb");
+		text_add_repeat(&plot, OPEN_GROUND, 34);
+		text_add(&plot, "\n");
+	}
+	text_add(&plot, "\nplant r \"Rose\"\n  spread 3 ft\n  at 9,7\n  at 3,3\n");
+	table_clear(&at, "yard.plot");
+	table_write(&at, plot.bytes);
+	text_fini(&plot);
+	table_start(&at, &(struct launch){ .rows = 24, .columns = 80 });
+	table_wait(at.t);
+	terminal_keys(at.t, "/");
+	terminal_wait(at.t, "One column a cell.");
+	row_has(at.t, 6, 8, "\u2234\u2234\u2234");
+	row_has(at.t, 7, 8, "\u2234r\u2234");
+	row_has(at.t, 2, 2, "\u2234\u2234\u2234");
+	row_has(at.t, 3, 2, "\u2234r\u2234");
+	table_leave(&at);
+}
+END_TEST
+
+START_TEST(the_panel_says_what_grows_at_the_cursor)
+{
+	struct table at;
+
+	sit(&at, &(struct launch){ .rows = 24, .columns = 80 });
+	terminal_keys(at.t, "down x7 right x4");
+	terminal_wait(at.t, "Plant: r Rose, 3 ft wide,");
+	terminal_wait(at.t, "4 ft tall");
+	table_leave(&at);
+}
+END_TEST
+
+START_TEST(a_plant_is_taken_in_hand_set_with_its_image_lifted_and_saved)
+{
+	struct table at;
+
+	sit(&at, &(struct launch){ .rows = 24, .columns = 80 });
+	terminal_keys(at.t, "t");
+	terminal_wait(at.t, "In hand: t Thyme.");
+	terminal_wait(at.t, "hand t Thyme");
+	terminal_keys(at.t, "right x2 down x2 space");
+	terminal_wait(at.t, "Plant: t Thyme, 8 in wide");
+	terminal_keys(at.t, "right");
+	terminal_wait(at.t, "3 ft across, 2 ft down");
+	ck_assert(shown_mark(at.t, 2, 2, "t") && shown_mark(at.t, 13, 2, "t"));
+	table_check_saved(&at, "  at 5,1\n  at 2,2\n  at 13,2\n");
+	terminal_keys(at.t, "left delete");
+	terminal_wait(at.t, "Lifted: t Thyme. Delete again lifts the ground.");
+	table_check_saved(&at, "  spacing 8 in\n  at 5,1\nplant q");
+	terminal_keys(at.t, "backspace");
+	terminal_wait(at.t, "Taken back: Lift");
+	table_check_saved(&at, "  at 5,1\n  at 2,2\n  at 13,2\n");
+	table_leave(&at);
+}
+END_TEST
+
+START_TEST(a_new_plant_fills_the_front_of_a_bed_and_its_image)
+{
+	struct table at;
+
+	sit(&at, &(struct launch){ .rows = 24, .columns = 80 });
+	terminal_keys(at.t, "! N e w space p l a n t enter");
+	terminal_wait(at.t, "A new plant");
+	terminal_keys(at.t, "S a g e pagedown enter");
+	terminal_wait(at.t, "In hand: a Sage.");
+	terminal_keys(at.t, "right x3 down x2");
+	terminal_wait(at.t, "3 ft across, 2 ft down");
+	terminal_keys(at.t, "! P l a n t space a space d enter");
+	terminal_wait(at.t, "How much of the bed is filled with a Sage?");
+	terminal_keys(at.t, "down enter");
+	terminal_wait(at.t, "Which beds?");
+	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "a Sage fills it;");
+	terminal_wait(at.t, "In front: a Sage");
+	table_check_saved(&at, "plant a \"Sage\"\n  drift 3,2 front\n  drift 12,2 front\n");
+	table_leave(&at);
+}
+END_TEST
+
+Suite *test_suite(void)
+{
+	Suite *suite = suite_create("screen_plants");
+	TCase *shown = suite_case(suite, "shown"), *planted = suite_case(suite, "planted");
+
+	tcase_add_test(shown, a_specimen_is_its_letter_within_the_edge_of_its_spread);
+	tcase_add_test(shown, without_unicode_the_edge_is_told_apart_too);
+	tcase_add_test(shown, the_nearest_view_draws_a_circle);
+	tcase_add_test(shown, in_one_column_a_cell_letter_and_edge_take_the_cells);
+	tcase_add_test(shown, the_panel_says_what_grows_at_the_cursor);
+	tcase_add_test(planted, a_plant_is_taken_in_hand_set_with_its_image_lifted_and_saved);
+	tcase_add_test(planted, a_new_plant_fills_the_front_of_a_bed_and_its_image);
+	return suite;
+}
