@@ -44,12 +44,6 @@ static void print_by_place(const struct report *report)
 
 /* ---- By plant and month ---------------------------------------------------------------------- */
 
-static const char *months_cell(const struct report *report, const void *row, const void *context)
-{
-	(void)context;
-	return plant_months(report, row);
-}
-
 /* month: 0: those of which none is told. */
 static bool is_month_of(const struct plant_sum *sum, int month)
 {
@@ -83,7 +77,6 @@ static void print_month(const struct report *report, int month)
 
 void print_planting(const struct report *report)
 {
-	static const struct last_column months = { "Planted", months_cell, NULL };
 	const struct planting *planting = &report->takeoff->planting;
 
 	if (!takeoff_has(report->takeoff, SUBJECT_PLANTS))
@@ -94,7 +87,7 @@ void print_planting(const struct report *report)
 		"clear to the bed's inner face and to what stands there. By area: what the ground "
 		"of the drifts alone would say.");
 	print_section(report, "By plant");
-	print_rows(report, &plant_table, planting->plants, planting->plant_count, 0, &months);
+	print_rows(report, &plant_table, planting->plants, planting->plant_count, 0, NULL);
 	print_ordered(report, SECTION_PLANTS);
 	print_section(report, "By month");
 	for (int month = 1; month <= 12; month++)

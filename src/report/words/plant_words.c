@@ -8,18 +8,6 @@ const char *month_name(int month)
 	return names[month - 1];
 }
 
-const char *plant_months(const struct report *report, const struct plant_sum *sum)
-{
-	if (sum->from == 0 && sum->until == 0)
-		return "-";
-	if (sum->until == 0)
-		return say(report, "from %s", month_name(sum->from));
-	if (sum->from == 0)
-		return say(report, "until %s", month_name(sum->until));
-	return sum->from == sum->until ? month_name(sum->from) :
-		say(report, "%s to %s", month_name(sum->from), month_name(sum->until));
-}
-
 const struct first_year_step first_year_steps[] = {
 	{ 0, "water in; then every second or third day for two weeks where it does not rain",
 		NULL },

@@ -6,8 +6,6 @@
 
 /* "January", 1 to 12. */
 const char *month_name(int month);
-/* When it is planted: "March to May", "March"; "-" where nothing is told. In report->words. */
-const char *plant_months(const struct report *report, const struct plant_sum *sum);
 
 /* What is to be done in the first year, so many months after planting. Common practice, no
  * published source, but for how much water: 1 to 1 1/2 in a week, Pennsylvania State University

@@ -114,7 +114,7 @@ static const struct figure sum_figures[] = {
 	{ "count", "Plants", "Plants", FIELD(COUNT, plant_sum, count), .flags = ROW_NEEDED },
 	{ "order", "To buy", "To buy", FIELD(COUNT, plant_sum, order) },
 	{ "spacing_m", "Apart", "Apart", FIELD(INCHES, plant_sum, spacing) },
-	{ "spread_m", "Spread", "Spread, grown", FIELD(INCHES, plant_sum, spread) },
+	{ "spread_m", NULL, "Spread, grown", FIELD(INCHES, plant_sum, spread) },
 	{ "height_m", "Height", "Height, grown", FIELD(INCHES, plant_sum, height),
 		.flags = PANEL_OPTIONAL | TEXT_DASHED | JSON_OPTIONAL },
 	{ "pattern", NULL, "Rows", FIELD(WORD, plant_sum, pattern),
