@@ -121,6 +121,28 @@ START_TEST(in_one_column_a_cell_letter_and_edge_take_the_cells)
 }
 END_TEST
 
+/* Square rows of a foot in a bed of cells of a foot without walls: one in the middle of each, which
+ * is the third column and the second row of its characters. */
+START_TEST(the_nearest_view_shows_where_plants_of_a_drift_stand)
+{
+	struct table at;
+
+	table_clear(&at, "yard.plot");
+	table_write(&at, "parterre-plot 1\nunits imperial\ncell 1 ft\n\nbed b \"Bed\"\n"
+		"  build level\n\nground 5 x 4\n  .....\n  .bbb.\n  .bbb.\n  .....\n\n"
+		"plant s \"Sage\"\n  spacing 1 ft\n  pattern square\n  drift b whole\n");
+	table_start(&at, &(struct launch){ .rows = 24, .columns = 80 });
+	table_wait(at.t);
+	ck_assert(!terminal_shows(at.t, "s   s   s"));
+	terminal_keys(at.t, "\\");
+	terminal_wait(at.t, "Four columns and two rows a cell.");
+	terminal_wait(at.t, "s   s   s");
+	row_has(at.t, 3, 6, "s   s   s");
+	row_has(at.t, 5, 4, "\u2581\u2581s\u2581\u2581\u2581s\u2581\u2581\u2581s");
+	table_leave(&at);
+}
+END_TEST
+
 START_TEST(the_panel_says_what_grows_at_the_cursor)
 {
 	struct table at;
@@ -188,6 +210,7 @@ Suite *test_suite(void)
 	tcase_add_test(shown, a_specimen_is_its_letter_within_the_edge_of_its_spread);
 	tcase_add_test(shown, without_unicode_the_edge_is_told_apart_too);
 	tcase_add_test(shown, the_nearest_view_draws_a_circle);
+	tcase_add_test(shown, the_nearest_view_shows_where_plants_of_a_drift_stand);
 	tcase_add_test(shown, in_one_column_a_cell_letter_and_edge_take_the_cells);
 	tcase_add_test(shown, the_panel_says_what_grows_at_the_cursor);
 	tcase_add_test(planted, a_plant_is_taken_in_hand_set_with_its_image_lifted_and_saved);
