@@ -137,6 +137,45 @@ static void draw_letter(const struct picture *picture, struct place cell, char l
 			true);
 }
 
+/* ---- Drifts ---------------------------------------------------------------------------------- */
+
+/* Where it stands, on the character there, if nothing else is. */
+static void draw_spot(const struct picture *picture, struct spot at, char letter)
+{
+	nm side = plot_cell(picture->scene->editor->plot);
+	struct place cell = { (int)(at.x / side), (int)(at.y / side) };
+	int column = (int)(at.x % side * picture->grain->columns / side);
+	int row = (int)(at.y % side * picture->grain->rows / side);
+
+	if (rectangle_holds(picture->cells, cell) && !is_taken(picture, cell, column, row))
+		draw_sign(picture, cell, column, row, (wchar_t)letter, false);
+}
+
+static bool is_in_view(const struct picture *picture, int region)
+{
+	const struct region *r = &picture->scene->editor->takeoff.survey.regions[region];
+	const struct rectangle *view = &picture->cells;
+
+	return r->left <= view->right && r->most.x >= view->left &&
+		r->first_cell.y <= view->bottom && r->most.y >= view->top;
+}
+
+/* As far as they are counted. */
+static void draw_drifts(const struct picture *picture)
+{
+	const struct editor *editor = picture->scene->editor;
+	const struct planting *planting = &editor->takeoff.planting;
+
+	for (int i = 0; !editor->is_stale && i < planting->count; i++) {
+		const struct planting_row *row = &planting->list[i];
+
+		if (row->region == NO_REGION || !is_in_view(picture, row->region))
+			continue;
+		for (int64_t j = row->specimens; j < row->spot_count; j++)
+			draw_spot(picture, row->spots[j].at, row->letter);
+	}
+}
+
 /* ---- All ------------------------------------------------------------------------------------- */
 
 /* How many cells wide it is when it is grown. */
@@ -179,6 +218,8 @@ void plan_plants_draw(const struct scene *scene, const struct area *plan, struct
 		view->first.x + blocks.x - 1, view->first.y + blocks.y - 1 },
 		is_near ? grain->columns : 1, is_near ? grain->rows : 1 };
 
+	if (is_near)
+		draw_drifts(&picture);
 	if (edges(&picture, plants, false) <= EDGES_MOST)
 		edges(&picture, plants, true);
 	for (size_t i = 0; i < plants->count; i++)

@@ -1,5 +1,5 @@
 /* Specimens on the plan: the plant's letter in its cell, and round it the edge of what it covers
- * when it is grown. */
+ * when it is grown; in the nearest view the plants of drifts too, where each stands. */
 #ifndef SCREEN_PLAN_PLANTS_H
 #define SCREEN_PLAN_PLANTS_H
 

@@ -12,6 +12,8 @@
 #include "plot/edit/legend.h"
 #include "plot/edit/names.h"
 #include "plot/edit/patch.h"
+#include "plot/edit/plants_lay.h"
+#include "plot/edit/plants_move.h"
 #include "plot/edit/resize.h"
 #include "plot/edit/strip.h"
 
@@ -74,6 +76,7 @@ static void plot_start(struct plot *plot, struct source *source)
 		"bed b \"Bed\"\n  courses 4\npath p \"Path\"\nlawn l \"Lawn\"\nfixture S "
 		"\"Sundial\"\n"
 		"ground 1 x 1\n  .\nservice water \"Supply\" existing\n  line 0,0 1,0 1,1\n"
+		"plant r \"Rose\"\n  at 0,0\n  drift b front\n"
 		"levels 1 ft\n  0 in, 1 in\n  2 in, 3 in\nfinish 1,1 1 in\nhouse \"House\"\n"
 		"  from -3,-2 to 1,0\ntie 0,0 \"Corner\" 1 ft\nkeep \"Pear\" 1 ft\n  at 1,1\n"
 		"keep \"Wall\"\n  from 0,0 to 1,1\ndrop 0,1\ntap 1,0\n";
@@ -215,9 +218,30 @@ static void act_on_names(struct plot *plot, struct source *source)
 	names_set(plot, at, next(source) % 4 ? "Name" : "");
 }
 
+/* The plant r, which no entry's letter may be. */
+static void act_on_plants(struct plot *plot, struct source *source)
+{
+	struct place at = { below(source, plot->ground.columns), below(source, plot->ground.rows) };
+	bool is_bed = plot_class_of(plot, ground_cell(&plot->ground, at.x, at.y)) == CLASS_BED;
+	struct mirror mirror = mirror_of(plot);
+	const struct plant *plant = plants_find(&plot->details.plants, 'r');
+	int how = below(source, 6);
+
+	if (how == 0)
+		plants_lift(plot, at);
+	else if (how == 1 && is_bed)
+		plants_fill(plot, 'r', at, (enum band)below(source, BANDS), next(source) % 2);
+	else if (how == 2 && plant->drift_count)
+		plants_empty(plot, 'r', plant->drifts[below(source, (int)plant->drift_count)]);
+	else if (how == 3 && mirror_has_side(&mirror, at.x, at.y))
+		plants_fold(plot, at);
+	else
+		plants_set(plot, 'r', at);
+}
+
 static void act(struct plot *plot, struct source *source)
 {
-	int how = below(source, 22);
+	int how = below(source, 25);
 
 	if (how < 5)
 		act_on_ground(plot, source, how);
@@ -229,8 +253,10 @@ static void act(struct plot *plot, struct source *source)
 		act_on_fence(plot, source, how - 12);
 	else if (how == 20)
 		act_on_strips(plot, source);
-	else
+	else if (how == 21)
 		act_on_names(plot, source);
+	else
+		act_on_plants(plot, source);
 }
 
 int LLVMFuzzerTestOneInput(const uint8_t *bytes, size_t size)

@@ -28,8 +28,8 @@ BEGIN {
 	folders = split("base plot plot/edit plot/format plot/history survey prices " \
 		"takeoff/common takeoff/walls takeoff/ground takeoff/fence takeoff/services " \
 		"takeoff/setout takeoff/planting takeoff/watering takeoff/walks takeoff/costs " \
-		"takeoff takeoff/sun takeoff/advice report/words report/drawing report/text report/json report/csv " \
-		"report/svg report/compare report/panel report " \
+		"takeoff takeoff/sun takeoff/advice report/words report/drawing report/text " \
+		"report/json report/csv report/svg report/compare report/panel report " \
 		"editor/field editor/ask editor editor/cards editor/acts screen", order, " ")
 	for (i = 1; i <= folders; i++)
 		rank[order[i]] = i

@@ -9,7 +9,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-/* A rose of three cells in open ground, thyme narrower than its cell in the bed, a pear of seven
+/* A rose of three cells in open ground, thyme narrower than its cell, a pear of seven
  * half beyond the plan; no snags, which would be in the way. */
 static const char yard[] =
 	"parterre-plot 1\nunits imperial\ncell 1 ft\nmirror left-right\n"
@@ -26,7 +26,7 @@ static const char yard[] =
 	"  ................\n"
 	"  ................\n\n"
 	"plant r \"Rose\"\n  spread 3 ft\n  height 4 ft\n  at 4,7\n"
-	"plant t \"Thyme\"\n  spacing 8 in\n  at 5,1\n"
+	"plant t \"Thyme\"\n  spacing 8 in\n  at 3,5\n"
 	"plant q \"Pear\"\n  spread 7 ft\n  at 14,7\n";
 
 static void sit(struct table *at, const struct launch *how)
@@ -56,7 +56,7 @@ START_TEST(a_specimen_is_its_letter_within_the_edge_of_its_spread)
 	row_has(at.t, 6, 6, " \u2234 \u2234 \u2234 ");
 	row_has(at.t, 7, 6, " \u2234 r \u2234 ");
 	row_has(at.t, 8, 6, " \u2234 \u2234 \u2234 ");
-	ck_assert(shown_mark(at.t, 5, 1, "t"));
+	ck_assert(shown_mark(at.t, 3, 5, "t"));
 	/* of the pear what is in the plan: 3.5 cells about its middle */
 	ck_assert(shown_mark(at.t, 14, 7, "q") && shown_mark(at.t, 14, 4, "\u2234"));
 	ck_assert(shown_mark(at.t, 11, 7, "\u2234") && shown_mark(at.t, 11, 6, "\u2234"));
@@ -105,7 +105,7 @@ START_TEST(in_one_column_a_cell_letter_and_edge_take_the_cells)
 		text_add_repeat(&plot, OPEN_GROUND, 34);
 		text_add(&plot, "\n");
 	}
-	text_add(&plot, "\nplant r \"Rose\"\n  spread 3 ft\n  at 9,7\n  at 3,3\n");
+	text_add(&plot, "\nplant r \"Rose\"\n  spread 3 ft\n  at 9,7\n");
 	table_clear(&at, "yard.plot");
 	table_write(&at, plot.bytes);
 	text_fini(&plot);
@@ -115,8 +115,28 @@ START_TEST(in_one_column_a_cell_letter_and_edge_take_the_cells)
 	terminal_wait(at.t, "One column a cell.");
 	row_has(at.t, 6, 8, "\u2234\u2234\u2234");
 	row_has(at.t, 7, 8, "\u2234r\u2234");
-	row_has(at.t, 2, 2, "\u2234\u2234\u2234");
-	row_has(at.t, 3, 2, "\u2234r\u2234");
+	table_leave(&at);
+}
+END_TEST
+
+/* Square rows of a foot in a bed of cells of a foot without walls: one in the middle of each, which
+ * is the third column and the second row of its characters. */
+START_TEST(the_nearest_view_shows_where_plants_of_a_drift_stand)
+{
+	struct table at;
+
+	table_clear(&at, "yard.plot");
+	table_write(&at, "parterre-plot 1\nunits imperial\ncell 1 ft\n\nbed b \"Bed\"\n"
+		"  build level\n\nground 5 x 4\n  .....\n  .bbb.\n  .bbb.\n  .....\n\n"
+		"plant s \"Sage\"\n  spacing 1 ft\n  pattern square\n  drift b whole\n");
+	table_start(&at, &(struct launch){ .rows = 24, .columns = 80 });
+	table_wait(at.t);
+	ck_assert(!terminal_shows(at.t, "s   s   s"));
+	terminal_keys(at.t, "\\");
+	terminal_wait(at.t, "Four columns and two rows a cell.");
+	terminal_wait(at.t, "s   s   s");
+	row_has(at.t, 3, 6, "s   s   s");
+	row_has(at.t, 5, 4, "\u2581\u2581s\u2581\u2581\u2581s\u2581\u2581\u2581s");
 	table_leave(&at);
 }
 END_TEST
@@ -146,13 +166,13 @@ START_TEST(a_plant_is_taken_in_hand_set_with_its_image_lifted_and_saved)
 	terminal_keys(at.t, "right");
 	terminal_wait(at.t, "3 ft across, 2 ft down");
 	ck_assert(shown_mark(at.t, 2, 2, "t") && shown_mark(at.t, 13, 2, "t"));
-	table_check_saved(&at, "  at 5,1\n  at 2,2\n  at 13,2\n");
+	table_check_saved(&at, "  at 3,5\n  at 2,2\n  at 13,2\n");
 	terminal_keys(at.t, "left delete");
 	terminal_wait(at.t, "Lifted: t Thyme. Delete again lifts the ground.");
-	table_check_saved(&at, "  spacing 8 in\n  at 5,1\nplant q");
+	table_check_saved(&at, "  spacing 8 in\n  at 3,5\nplant q");
 	terminal_keys(at.t, "backspace");
 	terminal_wait(at.t, "Taken back: Lift");
-	table_check_saved(&at, "  at 5,1\n  at 2,2\n  at 13,2\n");
+	table_check_saved(&at, "  at 3,5\n  at 2,2\n  at 13,2\n");
 	table_leave(&at);
 }
 END_TEST
@@ -188,6 +208,7 @@ Suite *test_suite(void)
 	tcase_add_test(shown, a_specimen_is_its_letter_within_the_edge_of_its_spread);
 	tcase_add_test(shown, without_unicode_the_edge_is_told_apart_too);
 	tcase_add_test(shown, the_nearest_view_draws_a_circle);
+	tcase_add_test(shown, the_nearest_view_shows_where_plants_of_a_drift_stand);
 	tcase_add_test(shown, in_one_column_a_cell_letter_and_edge_take_the_cells);
 	tcase_add_test(shown, the_panel_says_what_grows_at_the_cursor);
 	tcase_add_test(planted, a_plant_is_taken_in_hand_set_with_its_image_lifted_and_saved);

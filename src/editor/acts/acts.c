@@ -7,9 +7,9 @@ const struct act_group *const act_groups[ACT_GROUPS] = {
 	&acts_of_moving, &acts_of_view, &acts_of_laying, &acts_of_peg, &acts_of_runs,
 	&acts_of_round, &acts_of_end, &acts_of_mark, &acts_of_letters, &acts_of_fence,
 	&acts_of_services, &acts_of_levels, &acts_of_around, &acts_of_sun,
-	&acts_of_plants, &acts_of_mirror, &acts_of_axis, &acts_of_page, &acts_of_snags, &acts_of_cards,
-	&acts_of_size, &acts_of_strips, &acts_of_names, &acts_of_file, &acts_of_drawing,
-	&acts_of_price, &acts_of_save_as, &acts_of_program, &acts_of_list,
+	&acts_of_plants, &acts_of_mirror, &acts_of_axis, &acts_of_page, &acts_of_snags,
+	&acts_of_cards, &acts_of_size, &acts_of_strips, &acts_of_names, &acts_of_file,
+	&acts_of_drawing, &acts_of_price, &acts_of_save_as, &acts_of_program, &acts_of_list,
 };
 
 static bool has_key(const struct act *act, int key)

@@ -100,6 +100,8 @@ static const char *title_part(const struct page_maker *maker, const struct figur
 	if (figure->kind != FIGURE_REGION)
 		return figure_words(&maker->report, figure, row);
 	region = (int)figure_whole(figure, row);
+	if (region == NO_REGION)
+		return "Open ground";
 	return say(&maker->report, "%s %s", page_region(maker, region),
 		maker->report.takeoff->survey.regions[region].entry->name);
 }
@@ -114,7 +116,7 @@ static void add_title(struct page_maker *maker, const struct figure_table *table
 
 		if (!(figure->flags & PANEL_TITLE))
 			continue;
-		if (figure->kind == FIGURE_REGION)
+		if (figure->kind == FIGURE_REGION && figure_whole(figure, row) != NO_REGION)
 			at = page_region_place(maker, (int)figure_whole(figure, row));
 		title = !title ? title_part(maker, figure, row) :
 			say(&maker->report, "%s %s", title, title_part(maker, figure, row));

@@ -23,19 +23,20 @@ static bool any_needs(const struct takeoff *takeoff)
 }
 
 static void check_row(struct takeoff *takeoff, const struct planting_row *row,
-	const uint16_t *minutes)
+	const uint16_t *steps)
 {
 	int64_t least = needed(takeoff, &takeoff->planting.plants[row->kind]), has = least;
 	struct place at = { 0, 0 };
 
 	for (int i = 0; i < row->spot_count && least > 0; i++) {
 		struct place cell = planting_cell(&takeoff->survey, row->spots[i].at);
-		uint16_t here = minutes[(size_t)cell.y * (size_t)takeoff->survey.columns +
+		uint16_t here = steps[(size_t)cell.y * (size_t)takeoff->survey.columns +
 			(size_t)cell.x];
+		int64_t minutes = llround(60 * sun_usual_mean(here));
 
-		if (here == SUN_NO_MINUTES || here >= has)
+		if (here == SUN_NO_STEPS || minutes >= has)
 			continue;
-		has = here;
+		has = minutes;
 		at = cell;
 	}
 	if (has < least)
@@ -45,22 +46,17 @@ static void check_row(struct takeoff *takeoff, const struct planting_row *row,
 
 bool plant_sun_check(struct takeoff *takeoff)
 {
-	struct date days[SUN_USUAL_DAYS];
 	struct arena arena = ARENA_EMPTY;
 	struct sun_hours sun;
-	const uint16_t *minutes;
-	bool is_counted;
 
 	if (!sun_has_site(takeoff) || !any_needs(takeoff))
 		return true;
-	sun_usual_days(sun_latitude(takeoff), days);
-	sun_begin(&sun, &arena, takeoff, days, SUN_USUAL_DAYS);
-	while (!stop_asked() && sun.counted < sun.day_count)
-		sun_count(&sun);
-	is_counted = !stop_asked() && sun_finish(&sun);
-	minutes = is_counted ? sun_minutes(&sun, &arena) : NULL;
-	for (int i = 0; minutes && i < takeoff->planting.count && !stop_asked(); i++)
-		check_row(takeoff, &takeoff->planting.list[i], minutes);
+	if (sun_count_usual(&sun, &arena, takeoff)) {
+		const uint16_t *steps = sun_usual_steps(&sun, &arena);
+
+		for (int i = 0; i < takeoff->planting.count && !stop_asked(); i++)
+			check_row(takeoff, &takeoff->planting.list[i], steps);
+	}
 	arena_clear(&arena);
 	snag_sort(&takeoff->snags);
 	return !stop_asked();
