@@ -51,7 +51,11 @@ static const char plot_words[] =
 	"service gas \"Gas\" existing\n"
 	"  line 29,0 29,6 34,6\n"
 	"service power \"Lamp\" to-lay\n"
-	"  line 8,6 19,6\n";
+	"  line 8,6 19,6\n"
+	"plant t \"Teasel\"\n"
+	"  spacing 6 in\n"
+	"  height 20 ft\n"
+	"  drift c whole\n";
 
 /* What the entries say before an attribute is tried. */
 static const struct { char letter; enum attribute attribute; const char *value; } settings[] = {
@@ -96,7 +100,7 @@ static const struct { enum attribute attribute; const char *value; } usual[] = {
 	{ ALLOW_FENCE_GAP, "1 in" },
 	{ FIXTURE_HEIGHT, "10 ft" },
 	{ ALLOW_PATH_CLEAR, "10 ft" }, { ALLOW_LAWN_CLEAR, "12 ft" },
-	{ ALLOW_SLENDER_LONG, "1.5" }, { ALLOW_FIXTURE_SLENDER, "2" },
+	{ ALLOW_PLANT_TALL, "30" }, { ALLOW_SLENDER_LONG, "1.5" }, { ALLOW_FIXTURE_SLENDER, "2" },
 };
 
 static struct garden garden;
