@@ -247,8 +247,9 @@ static const char *stepped(struct editor *editor, int by, struct place at)
 		editor->bends[i] = ground_nearest(&editor->plot->ground, editor->bends[i]);
 	if (!ground_holds(&editor->plot->ground, editor->marked.right, editor->marked.bottom))
 		editor_drop_mark(editor);
-	if (!plot_entry(editor->plot, editor->hand) &&
-		!plants_find(&editor->plot->details.plants, editor->hand))
+	if (plants_find(&editor->plot->details.plants, editor->hand))
+		editor->is_trailing = false;
+	else if (!plot_entry(editor->plot, editor->hand))
 		editor->hand = OPEN_GROUND;
 	note(editor);
 	return history_last(editor->history).step->name;

@@ -201,8 +201,10 @@ static unsigned int kinds_of(enum snag_code code)
 		return PATH_TO_NO_HOUSE + 1;
 	case SNAG_DROP_CUT_OFF:
 		return DROP_WHOLLY + 1;
-	case SNAG_FENCE_TIGHT:
-	case SNAG_HOLE_WALL:
+	case SNAG_PLANT_PLACE:
+		return PLANT_IN_WALL + 1;
+	case SNAG_FENCE_TIGHT: case SNAG_HOLE_WALL: case SNAG_PLANT_SOIL: case SNAG_DRIFT_EMPTY:
+	case SNAG_WATER_LINE:
 		return 2;
 	default:
 		return 1;
@@ -219,7 +221,8 @@ static int region_of(const struct desk *b, enum snag_code code)
 		{ "wall-", CLASS_BED }, { "bed-", CLASS_BED }, { "cap-", CLASS_BED },
 		{ "fill-", CLASS_BED }, { "soil-", CLASS_BED }, { "floor-", CLASS_BED },
 		{ "hole-", CLASS_BED }, { "path-", CLASS_PATH }, { "lawn-", CLASS_LAWN },
-		{ "fixture-", CLASS_FIXTURE },
+		{ "fixture-", CLASS_FIXTURE }, { "plant-", CLASS_BED }, { "drift-", CLASS_BED },
+		{ "water-", CLASS_BED },
 	};
 	const struct survey *survey = &b->editor.takeoff.survey;
 
@@ -270,11 +273,13 @@ START_TEST(the_card_that_a_cure_names_has_the_fields_that_it_names)
 	struct desk *b = desk_new(ROWS { "b.p.l.S", NULL });
 
 	details_add_fence(&editor_edit(&b->editor)->details, memory_string("Pickets"));
+	plants_add(&editor_edit(&b->editor)->details.plants, 'r', memory_string("Rose"));
 	editor_stroke(&b->editor);
 	desk_refresh(b);
 	for (unsigned int kind = 0; kind < kinds_of(code); kind++) {
 		const struct snag snag = { .code = code, .kind = kind & UINT8_MAX, .fence = 0,
-			.region = region_of(b, code) };
+			.region = region_of(b, code),
+			.figures = (const nm[SNAG_FIGURES]){ 0 } };
 		const struct cure *cure = snag_cure(&snag);
 
 		ck_assert(cure->by_drawing || cure->by_levels || cure->count > 0);

@@ -465,8 +465,8 @@ START_TEST(pages_are_turned_and_picked)
 	desk_answer(b, ROWS { "Snags", "", NULL });
 	desk_type(b, ";");
 	ck_assert_str_eq(b->offered,
-		"Areas\nEdges\nBeds\nWalls\nFill\nStone\nDig\nLevels\nServices\nFence\nSet-out\n"
-		"Sun\nCosts\n"
+		"Areas\nEdges\nBeds\nWalls\nFill\nStone\nDig\nLevels\nServices\nFence\nPlanting\n"
+		"Watering\nSet-out\nSun\nCosts\n"
 		"Advice\nSnags\nChanged\n");
 	ck_assert_str_eq(page_name(b->editor.page), "Snags");
 	desk_type(b, ";");

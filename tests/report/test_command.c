@@ -115,6 +115,8 @@ START_TEST(the_parts_are_listed_by_their_words_without_a_plot)
 		"fill       liner, soil and mulch\n"
 		"fence      posts, panels and gates\n"
 		"lawn       turf and seed\n"
+		"planting   what grows where\n"
+		"watering   drip lines and minutes\n"
 		"advice     what small changes spare\n"
 		"areas      how much of each ground\n"
 		"assumed    what all this rests on\n";

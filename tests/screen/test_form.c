@@ -533,7 +533,7 @@ START_TEST(a_new_size_keeps_what_was_typed_and_a_long_card_says_where_it_is)
 	struct table at;
 	int field, count;
 
-	table_sit(&at, "court.plot", 30, 80); /* where a bed's card is whole */
+	table_sit(&at, "court.plot", 34, 80); /* where a bed's card is whole */
 	open_card(&at, "b", "The bed b");
 	terminal_type(at.t, "Long bed");
 	terminal_keys(at.t, "pagedown");
@@ -542,7 +542,7 @@ START_TEST(a_new_size_keeps_what_was_typed_and_a_long_card_says_where_it_is)
 	terminal_wait_gone(at.t, "Long bed");
 	terminal_keys(at.t, "pageup");
 	terminal_wait(at.t, "Name        Long bed");
-	terminal_resize(at.t, 30, 80);
+	terminal_resize(at.t, 34, 80);
 	terminal_wait(at.t, "New note, type it");
 	terminal_until(at.t, !says_where(at.t, &field, &count));
 	accept_card(&at);

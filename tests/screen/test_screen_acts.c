@@ -192,7 +192,7 @@ static const struct way ways[] = {
 	{ "Takeoff", NULL, NULL, "> t a k enter enter enter", "enter enter",
 		"Takeoff written to ",
 		NULL, NULL },
-	{ "Drawing", NULL, NULL, "> d r a w i n g enter enter x8", "enter x8",
+	{ "Drawing", NULL, NULL, "> d r a w i n g enter enter x9", "enter x9",
 		"Drawing written to ", NULL, NULL },
 	{ "Price book", NULL, NULL, "> p r i c e enter", NULL, "set it", NULL, NULL },
 	{ "Price of an item", NULL, NULL, "! P r i c e space o f enter pagedown enter",

@@ -223,10 +223,10 @@ START_TEST(where_it_takes_long_keys_go_first_and_it_says_that_it_is_counting)
 	struct table at;
 
 	text_add(&plot, "parterre-plot 1\nunits imperial\ncell 1 ft\nsite 51.5\n\n"
-		"bed b \"Bed\"\npath p \"Path\"\n\nground 80 x 80\n");
-	for (int y = 0; y < 80; y++) {
+		"bed b \"Bed\"\npath p \"Path\"\n\nground 200 x 200\n");
+	for (int y = 0; y < 200; y++) {
 		text_add(&plot, "  ");
-		for (int x = 0; x < 80; x++)
+		for (int x = 0; x < 200; x++)
 			text_add(&plot, (x + y) % 2 ? "b" : "p");
 		text_add(&plot, "\n");
 	}

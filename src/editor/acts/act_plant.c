@@ -56,7 +56,6 @@ static void act_plant_add(struct editor *editor)
 
 	if (!plant_card_add(editor))
 		return;
-	editor->is_trailing = false;
 	editor_stroke(editor);
 	editor_say(editor, "In hand: %s. %s sets one at the cursor; %s fills a bed with it.",
 		plain_letter(&report, editor->hand), acts_key(ACT_LAY),
@@ -200,7 +199,7 @@ static const struct act acts[] = {
 		.words = "flower shrub tree perennial herb vegetable hedge seedling bulb plants",
 		.writes = true, .run = act_plant_add },
 	{ .id = ACT_DRIFT, .key_name = "!", .name = "Plant a drift",
-		.wish = "plant one kind in a bed or a band",
+		.wish = "fill a bed with one plant",
 		.words = "fill plants flowers front back middle mass group cover",
 		.writes = true, .run = act_drift },
 	{ .id = ACT_DRIFT_OUT, .key_name = "!", .name = "Lift a drift",

@@ -19,8 +19,10 @@ static void take(struct named_card *named, char letter, char *name, const struct
 	struct plant *plant = is_new ? plants_add(plants, letter, NULL) :
 		&plants->items[entering->which];
 
-	if (is_new || named->editor->hand == plant->letter)
+	if (is_new || named->editor->hand == plant->letter) {
 		named->editor->hand = letter;
+		named->editor->is_trailing = false;
+	}
 	plant->letter = letter;
 	free(plant->name);
 	plant->name = name;

@@ -323,13 +323,10 @@ bool rescale_keeps_plants(const struct rescale *rescale, const struct plot *plot
 	const struct plants *plants = &plot->details.plants;
 
 	for (size_t i = 0; i < plants->count; i++)
-		for (size_t j = 0; j < plants->items[i].specimen_count; j++) {
-			struct place at = plants->items[i].specimens[j];
-
-			if (!keeps_middle(&rescale->across, at.x) ||
-				!keeps_middle(&rescale->down, at.y))
+		for (size_t j = 0; j < plants->items[i].specimen_count; j++)
+			if (!keeps_middle(&rescale->across, plants->items[i].specimens[j].x) ||
+				!keeps_middle(&rescale->down, plants->items[i].specimens[j].y))
 				return false;
-		}
 	return true;
 }
 
@@ -356,8 +353,6 @@ static bool cell_rescaled(const void *how, struct place *at)
 	*at = rescale_cell(rescaled->rescale, *at);
 	return ground_cell(rescaled->new, at->x, at->y) == letter;
 }
-
-/* ---- What is around -------------------------------------------------------------------------- */
 
 static struct place corner_rescaled(const void *how, struct place corner)
 {
@@ -390,11 +385,10 @@ void rescale_plot(struct plot *plot, const struct rescale *rescale)
 {
 	struct ground old = plot->ground;
 	const struct rescaled cells = { rescale, &old, &plot->ground };
-	bool is_turned = mirror_of(plot).kind == MIRROR_HALF_TURN;
 
 	assert(rescale_fits(rescale));
 	ground_init(&plot->ground, rescale->across.new_count, rescale->down.new_count);
-	ground_sample(&plot->ground, &old, rescale, is_turned);
+	ground_sample(&plot->ground, &old, rescale, mirror_of(plot).kind == MIRROR_HALF_TURN);
 	names_move(&plot->details.names, &old, cell_rescaled, &cells);
 	drifts_move(&plot->details.plants, &old, cell_rescaled, &cells);
 	specimens_move(&plot->details.plants, &plot->ground, specimen_rescaled, rescale);
