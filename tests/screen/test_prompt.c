@@ -66,7 +66,7 @@ START_TEST(which_part_is_asked_for_in_words_that_stand_there_whole)
 	static const char *const answers[] = { "Front            plan, snags and cautions",
 		"Dig and stone    what is dug and laid on it",
 		"Filling the beds liner, soil and mulch",
-		"Advice           what small changes spare" };
+		"Planting         what grows where" };
 	struct table at;
 
 	table_sit(&at, "court.plot", 18, 60);
@@ -75,6 +75,7 @@ START_TEST(which_part_is_asked_for_in_words_that_stand_there_whole)
 		terminal_wait(at.t, answers[i]);
 	terminal_keys(at.t, "end");
 	terminal_wait(at.t, "Areas and edges  how much of each ground");
+	terminal_wait(at.t, "Advice           what small changes spare");
 	table_leave(&at);
 }
 END_TEST

@@ -237,7 +237,7 @@ START_TEST(where_it_takes_long_keys_go_first_and_it_says_that_it_is_counting)
 	table_wait(at.t);
 	terminal_keys(at.t, SHOW);
 	terminal_wait(at.t, " 4 to 6 ");
-	terminal_keys(at.t, "p space right x3");
+	terminal_keys(at.t, "b space right x3");
 	terminal_wait(at.t, "3 ft across, 0 in down");
 	ck_assert(terminal_shows(at.t, "Hours of sun: counting ..."));
 	terminal_keys(at.t, "right x3");

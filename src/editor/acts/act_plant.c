@@ -199,7 +199,7 @@ static const struct act acts[] = {
 		.words = "flower shrub tree perennial herb vegetable hedge seedling bulb plants",
 		.writes = true, .run = act_plant_add },
 	{ .id = ACT_DRIFT, .key_name = "!", .name = "Plant a drift",
-		.wish = "fill a bed with one plant",
+		.wish = "plant a whole bed, or its front",
 		.words = "fill plants flowers front back middle mass group cover",
 		.writes = true, .run = act_drift },
 	{ .id = ACT_DRIFT_OUT, .key_name = "!", .name = "Lift a drift",
