@@ -106,14 +106,14 @@ static void draw_sign(const struct picture *picture, struct place cell, int colu
 /* A cell of several characters that is one part has its sign at the mark's place. */
 static void draw_part(const struct picture *picture, int x, int y)
 {
-	struct sign sign = mark_sign(MARK_PLANT);
+	struct sign edge = mark_sign(MARK_PLANT);
 	struct place cell = { x / picture->across, y / picture->down };
 	bool is_whole = picture->across < picture->grain->columns;
 	int column = is_whole ? 1 : x % picture->across, row = y % picture->down;
 
 	if (!is_taken(picture, cell, column, row))
 		draw_sign(picture, cell, column, row, brush_has_unicode() ?
-			(wchar_t)sign.code : (wchar_t)sign.plain, false);
+			(wchar_t)edge.code : (wchar_t)edge.plain, false);
 }
 
 static void draw_edge(const struct picture *picture, const struct crown *crown)

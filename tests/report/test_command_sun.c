@@ -172,9 +172,11 @@ START_TEST(days_and_dials_are_those_of_the_sun)
 	ck_assert_int_eq(cJSON_GetArraySize(json_get(sun, "dials")), 1);
 	ck_assert_str_eq(json_get(dial, "region")->valuestring, "F1");
 	ck_assert_int_eq(cJSON_GetArraySize(json_get(dial, "hour_lines")), 17);
-	cJSON_ArrayForEach(line, json_get(dial, "hour_lines"))
-		ck_assert_double_eq_tol(json_get(line, "angle_deg")->valuedouble, sun_dial_angle(
-			51.5, json_get(line, "hour")->valueint), 1e-8);
+	cJSON_ArrayForEach(line, json_get(dial, "hour_lines")) {
+		double angle = sun_dial_angle(51.5, json_get(line, "hour")->valueint);
+
+		ck_assert_double_eq_tol(json_get(line, "angle_deg")->valuedouble, angle, 1e-8);
+	}
 	cJSON_Delete(sun);
 }
 END_TEST

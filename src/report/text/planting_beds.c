@@ -99,14 +99,14 @@ void planting_beds_fini(struct planting_beds *beds)
 	free(beds->list);
 }
 
+static const struct figure place_figures[] = {
+	{ FIELD(REGION, planted_place, region) },
+};
+static const struct figure_table place_table = FIGURE_TABLE(planted_place, place_figures);
+
 const char *planting_beds_words(const struct report *report, const struct planting_beds *beds,
 	const struct group *group)
 {
-	static const struct figure figures[] = {
-		{ FIELD(REGION, planted_place, region) },
-	};
-	static const struct figure_table table = FIGURE_TABLE(planted_place, figures);
-
 	return beds->list[group->members[0]].region == NO_REGION ? "open ground" :
-		group_words(report, &table, beds->list, group);
+		group_words(report, &place_table, beds->list, group);
 }

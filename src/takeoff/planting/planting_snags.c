@@ -113,11 +113,11 @@ static void check_height(const struct basis *basis, const struct planting *plant
 	const struct planting_row *row, nm soil)
 {
 	nm height = planting->plants[row->kind].height;
-	nm most = nm_times(soil, block_number(basis->allow, ALLOW_PLANT_TALL));
+	nm tallest = nm_times(soil, block_number(basis->allow, ALLOW_PLANT_TALL));
 
-	if (height > most && region_is_raised(&basis->survey->regions[row->region]))
+	if (height > tallest && region_is_raised(&basis->survey->regions[row->region]))
 		put_at_first(basis, snag_add(basis->snags, SNAG_PLANT_WALL, row->region,
-			SNAG_FIGURES_OF(row->kind, height, soil, most)), row);
+			SNAG_FIGURES_OF(row->kind, height, soil, tallest)), row);
 }
 
 static void check_depth(const struct basis *basis, const struct planting *planting,

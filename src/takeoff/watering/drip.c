@@ -9,7 +9,7 @@ struct laying {
 	struct drip *drip;
 	struct arena *arena;
 	const struct slabs *slabs;
-	nm row, emitter;
+	nm emitter;
 	int64_t rows; /* across */
 	nm reach;     /* that a line waters to either side of it */
 	struct drip_line *lines;
@@ -132,15 +132,15 @@ static void add_lines(struct laying *laying, int slab, const struct chord *chord
  * farther than the larger spacing. Rounded down. */
 static nm reach_of(nm row, nm emitter)
 {
-	double most = (double)nm_most(row, emitter), half = (double)emitter / 2;
+	double far = (double)nm_most(row, emitter), half = (double)emitter / 2;
 
-	return (nm)floor(sqrt(most * most - half * half)) - 1;
+	return (nm)floor(sqrt(far * far - half * half)) - 1;
 }
 
 void drip_lay(struct drip *out, struct arena *arena, const struct slabs *slabs, nm row,
 	nm emitter)
 {
-	struct laying laying = { .drip = out, .arena = arena, .slabs = slabs, .row = row,
+	struct laying laying = { .drip = out, .arena = arena, .slabs = slabs,
 		.emitter = emitter, .rows = how_many(slabs->far - slabs->near, row),
 		.reach = reach_of(row, emitter) };
 

@@ -192,8 +192,8 @@ void slabs_find(struct slabs *out, struct arena *arena, const struct basis *basi
 static const struct chord *joined(const struct slab *a, const struct slab *b, struct arena *arena,
 	int *count)
 {
-	size_t most = (size_t)a->count + (size_t)b->count;
-	struct chord *chords = arena_new(arena, most, sizeof *chords);
+	struct chord *chords = arena_new(arena, (size_t)a->count + (size_t)b->count,
+		sizeof *chords);
 	int i = 0, j = 0;
 
 	*count = 0;
