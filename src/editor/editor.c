@@ -183,6 +183,13 @@ void editor_mark_region(struct editor *editor)
 	mark(editor, r, carried);
 }
 
+void editor_take_in_hand(struct editor *editor, char letter)
+{
+	editor->hand = letter;
+	editor->is_trailing = editor->is_trailing &&
+		!plants_find(&editor->plot->details.plants, letter);
+}
+
 void editor_drop_mark(struct editor *editor)
 {
 	if (editor->is_marked) {
@@ -236,6 +243,8 @@ void editor_end_drag(struct editor *editor)
  * the step's name. */
 static const char *stepped(struct editor *editor, int by, struct place at)
 {
+	bool is_there;
+
 	editor->position += by;
 	editor->has_news = true;
 	outdate(editor);
@@ -247,10 +256,9 @@ static const char *stepped(struct editor *editor, int by, struct place at)
 		editor->bends[i] = ground_nearest(&editor->plot->ground, editor->bends[i]);
 	if (!ground_holds(&editor->plot->ground, editor->marked.right, editor->marked.bottom))
 		editor_drop_mark(editor);
-	if (plants_find(&editor->plot->details.plants, editor->hand))
-		editor->is_trailing = false;
-	else if (!plot_entry(editor->plot, editor->hand))
-		editor->hand = OPEN_GROUND;
+	is_there = plot_entry(editor->plot, editor->hand) ||
+		plants_find(&editor->plot->details.plants, editor->hand);
+	editor_take_in_hand(editor, is_there ? editor->hand : OPEN_GROUND);
 	note(editor);
 	return history_last(editor->history).step->name;
 }

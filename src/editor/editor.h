@@ -122,6 +122,9 @@ void editor_mark(struct editor *editor);
 void editor_mark_region(struct editor *editor);
 /* Forgets the mark and what was carried, if there is a mark. */
 void editor_drop_mark(struct editor *editor);
+/* A letter of the legend or of a plant, or open ground. A plant ends a trail: it is set one by
+ * one. */
+void editor_take_in_hand(struct editor *editor, char letter);
 /* The rectangle from peg to cursor. */
 struct rectangle editor_pegged(const struct editor *editor);
 

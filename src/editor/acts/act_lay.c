@@ -8,9 +8,9 @@ static void act_take(struct editor *editor, int key)
 {
 	const struct details *details = &editor->plot->details;
 	struct report report = editor_report(editor, &editor->words);
-	bool is_plant = plants_find(&details->plants, (char)key);
 
-	if (key != OPEN_GROUND && !is_plant && !plot_entry(editor->plot, (char)key)) {
+	if (key != OPEN_GROUND && !plants_find(&details->plants, (char)key) &&
+	    !plot_entry(editor->plot, (char)key)) {
 		const char *words = "";
 
 		for (size_t i = 0; i < details->legend_count; i++)
@@ -23,8 +23,7 @@ static void act_take(struct editor *editor, int key)
 		return;
 	}
 	editor_drop_mark(editor);
-	editor->is_trailing = editor->is_trailing && !is_plant;
-	editor->hand = (char)key;
+	editor_take_in_hand(editor, (char)key);
 	editor_say(editor, "In hand: %s.", plain_letter(&report, editor->hand));
 }
 

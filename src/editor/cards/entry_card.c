@@ -31,7 +31,7 @@ static void take(struct named_card *named, char letter, char *name, const struct
 	block_fini(&entry->block);
 	entry->block = *block;
 	if (!entering->letter || editor->hand == entering->letter)
-		editor->hand = letter;
+		editor_take_in_hand(editor, letter);
 }
 
 bool entry_card_change(struct editor *editor, char letter)
@@ -137,6 +137,6 @@ bool entry_card_remove(struct editor *editor)
 		return false;
 	legend_remove(editor_edit(editor), removed, to);
 	if (editor->hand == removed)
-		editor->hand = to;
+		editor_take_in_hand(editor, to);
 	return true;
 }

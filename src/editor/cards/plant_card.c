@@ -19,11 +19,11 @@ static void take(struct named_card *named, char letter, char *name, const struct
 	struct plant *plant = is_new ? plants_add(plants, letter, NULL) :
 		&plants->items[entering->which];
 
-	if (is_new || named->editor->hand == plant->letter) {
-		named->editor->hand = letter;
-		named->editor->is_trailing = false;
-	}
+	bool is_in_hand = is_new || named->editor->hand == plant->letter;
+
 	plant->letter = letter;
+	if (is_in_hand)
+		editor_take_in_hand(named->editor, letter);
 	free(plant->name);
 	plant->name = name;
 	block_fini(&plant->block);
@@ -117,7 +117,7 @@ bool plant_card_remove(struct editor *editor)
 		return false;
 	plants = &editor_edit(editor)->details.plants;
 	if (editor->hand == plants->items[which].letter)
-		editor->hand = OPEN_GROUND;
+		editor_take_in_hand(editor, OPEN_GROUND);
 	plants_remove(plants, (size_t)which);
 	return true;
 }
