@@ -246,10 +246,8 @@ void plan_draw(const struct editor *editor, const struct layout *layout)
 
 	if (view_grain(&editor->view)->down == 1)
 		draw_cells(&scene, &layout->plan, blocks);
-	else if (scene.levels)
-		plan_levels_draw_depths(&scene, &layout->plan, blocks);
-	else if (light_is_there(&scene.light))
-		plan_light_draw(&scene, &layout->plan, blocks);
+	else if (scene.levels || light_is_there(&scene.light))
+		plan_far_draw_layer(&scene, &layout->plan, blocks);
 	else
 		plan_far_draw(&scene, &layout->plan, blocks);
 	draw_end(&scene, &layout->plan, blocks);

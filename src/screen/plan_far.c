@@ -221,3 +221,31 @@ void plan_far_draw(const struct scene *scene, const struct area *plan, struct pl
 		}
 	free(letters.list);
 }
+
+/* ---- Layers ---------------------------------------------------------------------------------- */
+
+static wchar_t layer_sign(const struct scene *scene, struct rectangle cells)
+{
+	char light;
+
+	if (scene->levels)
+		return (wchar_t)(L'0' + scene_depth(scene, cells));
+	light = scene_light(scene, cells);
+	return light ? (wchar_t)light : L' ';
+}
+
+void plan_far_draw_layer(const struct scene *scene, const struct area *plan, struct place blocks)
+{
+	const struct editor *editor = scene->editor;
+
+	for (int y = 0; y < blocks.y; y++)
+		for (int x = 0; x < blocks.x; x++) {
+			struct rectangle cells = view_block(&editor->view, &editor->plot->ground,
+				(struct place){ x, y });
+			struct paint paint = rectangle_holds(cells, editor->cursor) ?
+				colour_cursor(scene->level) :
+				scene_shade(scene, cells, scene_commonest(scene, cells));
+
+			brush_put(plan, y, x, layer_sign(scene, cells), paint);
+		}
+}

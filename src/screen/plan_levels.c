@@ -79,25 +79,6 @@ void plan_levels_draw_points(const struct scene *scene, const struct area *plan,
 	text_fini(&words);
 }
 
-/* ---- Depths ---------------------------------------------------------------------------------- */
-
-void plan_levels_draw_depths(const struct scene *scene, const struct area *plan,
-	struct place blocks)
-{
-	const struct editor *editor = scene->editor;
-
-	for (int y = 0; y < blocks.y; y++)
-		for (int x = 0; x < blocks.x; x++) {
-			struct rectangle cells = view_block(&editor->view, &editor->plot->ground,
-				(struct place){ x, y });
-			struct paint paint = rectangle_holds(cells, editor->cursor) ?
-				colour_cursor(scene->level) :
-				scene_shade(scene, cells, scene_commonest(scene, cells));
-
-			brush_put(plan, y, x, (wchar_t)(L'0' + scene_depth(scene, cells)), paint);
-		}
-}
-
 /* ---- What depths mean ------------------------------------------------------------------------ */
 
 static bool has_digits(const struct scene *scene)

@@ -10,10 +10,6 @@
  * or a dot where it has no room. */
 void plan_levels_draw_points(const struct scene *scene, const struct area *plan,
 	struct place blocks);
-/* For views of several cells to a character, in place of plan_far_draw: a digit for how deep the
- * middle of a character's ground lies, from 0, the highest, to 9, the lowest. */
-void plan_levels_draw_depths(const struct scene *scene, const struct area *plan,
-	struct place blocks);
 /* What digits and shades mean, in the area's first row: "0 in 0123456789 9 in below the string".
  * False: there are none to explain, or there is no room. */
 bool plan_levels_draw_scale(const struct scene *scene, const struct area *area);

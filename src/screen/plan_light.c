@@ -7,25 +7,6 @@
 
 #include <string.h>
 
-void plan_light_draw(const struct scene *scene, const struct area *plan, struct place blocks)
-{
-	const struct editor *editor = scene->editor;
-
-	for (int y = 0; y < blocks.y; y++)
-		for (int x = 0; x < blocks.x; x++) {
-			struct rectangle cells = view_block(&editor->view, &editor->plot->ground,
-				(struct place){ x, y });
-			struct paint paint = rectangle_holds(cells, editor->cursor) ?
-				colour_cursor(scene->level) :
-				scene_shade(scene, cells, scene_commonest(scene, cells));
-			char sign = scene_light(scene, cells);
-
-			brush_put(plan, y, x, sign ? (wchar_t)sign : L' ', paint);
-		}
-}
-
-/* ---- What it means --------------------------------------------------------------------------- */
-
 /* One way to say it: words, then what each class is, on its own colour; NULL: not said so. */
 struct scale {
 	const char *words, *classes[SUN_CLASSES];

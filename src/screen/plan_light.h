@@ -6,9 +6,6 @@
 #include "screen/layout.h"
 #include "screen/scene.h"
 
-/* For views of several cells to a character, in place of plan_far_draw: the sign of what sun the
- * middle of a character's ground has, in its shade. */
-void plan_light_draw(const struct scene *scene, const struct area *plan, struct place blocks);
 /* What shades and signs mean, in the area's one row; or why there are none yet: what is missing, or
  * that they are being counted. An area without rows gets nothing. */
 void plan_light_draw_scale(const struct editor *editor, const struct area *area);
