@@ -33,9 +33,8 @@ static bool takeoff_refresh(struct editor *editor)
 	arena_clear(&editor->arena);
 	editor->is_stale = true;
 	price_book_refresh(editor);
-	if (!takeoff_compute(&editor->takeoff, &editor->arena, editor->plot,
-		editor->has_book ? &editor->book : NULL) ||
-		!plant_sun_check(&editor->takeoff)) {
+	if (!takeoff_with_sun(&editor->takeoff, &editor->arena, editor->plot,
+		editor->has_book ? &editor->book : NULL)) {
 		arena_clear(&editor->arena);
 		return false;
 	}

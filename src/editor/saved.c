@@ -36,8 +36,7 @@ static bool count(struct saved_plot *saved, const struct editor *editor, struct 
 			"changed it since it was read here.");
 	saved->compared = (struct compared){ &saved->plot, &saved->takeoff, editor->name };
 	saved->saved.counted = &saved->compared;
-	return takeoff_compute(&saved->takeoff, &saved->arena, &saved->plot, book) &&
-		plant_sun_check(&saved->takeoff);
+	return takeoff_with_sun(&saved->takeoff, &saved->arena, &saved->plot, book);
 }
 
 bool saved_read(struct saved_plot *out, const struct editor *editor)

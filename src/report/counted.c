@@ -24,9 +24,9 @@ bool counted_read(struct counted *out, const char *path, const char *prices)
 		out->book_path = prices ? memory_string(prices) : prices_path(&out->plot, path);
 		is_read = priced(out, &message);
 	}
-	if (is_read && takeoff_compute(&out->takeoff, &out->arena, &out->plot,
-		out->book_path ? &out->book : NULL))
-		plant_sun_check(&out->takeoff);
+	if (is_read)
+		takeoff_with_sun(&out->takeoff, &out->arena, &out->plot,
+			out->book_path ? &out->book : NULL);
 	if (!is_read)
 		complain("%s", message.bytes);
 	text_fini(&message);

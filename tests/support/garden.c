@@ -65,9 +65,8 @@ void garden_count(struct garden *garden)
 {
 	arena_clear(&garden->arena);
 	arena_clear(&garden->words);
-	if (takeoff_compute(&garden->takeoff, &garden->arena, &garden->plot,
-		garden->has_book ? &garden->book : NULL))
-		plant_sun_check(&garden->takeoff);
+	takeoff_with_sun(&garden->takeoff, &garden->arena, &garden->plot,
+		garden->has_book ? &garden->book : NULL);
 }
 
 void garden_set_out(struct garden *garden, struct setout *out, struct arena *arena)

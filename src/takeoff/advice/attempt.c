@@ -115,8 +115,8 @@ static bool count(struct attempts *attempts, struct proposal *proposal, const st
 {
 	struct arena arena = ARENA_EMPTY;
 	struct takeoff changed;
-	bool good = takeoff_compute(&changed, &arena, plot, attempts->takeoff->book) &&
-		plant_sun_check(&changed) && is_good(attempts, proposal, &changed);
+	bool good = takeoff_with_sun(&changed, &arena, plot, attempts->takeoff->book) &&
+		is_good(attempts, proposal, &changed);
 
 	arena_clear(&arena);
 	return good && !stop_asked();

@@ -44,7 +44,7 @@ static void check_row(struct takeoff *takeoff, const struct planting_row *row,
 			SNAG_FIGURES_OF(row->kind, has, least)), at);
 }
 
-bool plant_sun_check(struct takeoff *takeoff)
+static bool plant_sun_check(struct takeoff *takeoff)
 {
 	struct arena arena = ARENA_EMPTY;
 	struct sun_hours sun;
@@ -60,4 +60,10 @@ bool plant_sun_check(struct takeoff *takeoff)
 	arena_clear(&arena);
 	snag_sort(&takeoff->snags);
 	return !stop_asked();
+}
+
+bool takeoff_with_sun(struct takeoff *out, struct arena *arena, const struct plot *plot,
+	const struct book *book)
+{
+	return takeoff_compute(out, arena, plot, book) && plant_sun_check(out);
 }

@@ -7,8 +7,10 @@
 
 #include "takeoff/takeoff.h"
 
-/* Adds them to the snags of a takeoff, in their order. Hours are counted only where the plot tells
- * its latitude and what some plant needs. False where it was stopped (base/stop.h). */
-bool plant_sun_check(struct takeoff *takeoff);
+/* takeoff_compute (takeoff.h), and these snags among its own, in their order: for whoever shows
+ * snags or compares them. Hours are counted only where the plot tells its latitude and what some
+ * plant needs. False where it was stopped (base/stop.h). */
+bool takeoff_with_sun(struct takeoff *out, struct arena *arena, const struct plot *plot,
+	const struct book *book);
 
 #endif
