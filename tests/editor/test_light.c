@@ -13,20 +13,6 @@
 
 enum { COLUMNS = 8, DOWN = 7 };
 
-/* A raised bed behind a wall of 9 ft to the south, and a lawn in the open. */
-static struct desk *garden(const char *latitude)
-{
-	struct desk *b = desk_new(ROWS { "lll.....", "lll.....", "........", "........",
-		".....bbb", ".....bbb", "SSSSSSSS", NULL });
-
-	plot_set(editor_edit(&b->editor), 'S', FIXTURE_HEIGHT, "9 ft");
-	if (latitude)
-		plot_set(editor_edit(&b->editor), 0, HEAD_SITE, latitude);
-	editor_stroke(&b->editor);
-	desk_refresh(b);
-	return b;
-}
-
 /* The rows of the printed map, one after the other. */
 static void map_of(const struct desk *b, char map[DOWN * COLUMNS])
 {
@@ -65,7 +51,7 @@ static void check_map(struct desk *b)
 
 START_TEST(the_layer_has_the_hours_of_the_printed_map)
 {
-	struct desk *b = garden("45");
+	struct desk *b = desk_in_sun("45");
 
 	desk_do(b, ACT_SHOW_SUN);
 	desk_says(b, "The mean of days from 21 March to 21 September.");
@@ -80,7 +66,7 @@ END_TEST
 /* Bounds that are no whole minutes, such as those of the mean of a cell itself. */
 START_TEST(its_classes_are_those_of_the_page_at_any_bounds)
 {
-	struct desk *b = garden("45");
+	struct desk *b = desk_in_sun("45");
 	int64_t cells[SUN_CLASSES] = { 0 };
 	const struct takeoff *takeoff = &b->editor.takeoff;
 	struct date days[SUN_USUAL_DAYS];
@@ -114,7 +100,7 @@ END_TEST
 
 START_TEST(it_is_not_there_after_a_stroke_until_it_is_counted_anew)
 {
-	struct desk *b = garden("45");
+	struct desk *b = desk_in_sun("45");
 	struct light light;
 
 	desk_do(b, ACT_SHOW_SUN);
@@ -137,7 +123,7 @@ END_TEST
 
 START_TEST(without_a_latitude_it_says_what_is_missing)
 {
-	struct desk *b = garden(NULL);
+	struct desk *b = desk_in_sun(NULL);
 	struct light light;
 
 	desk_do(b, ACT_SHOW_SUN);
@@ -147,7 +133,7 @@ START_TEST(without_a_latitude_it_says_what_is_missing)
 	desk_says(b, "No latitude is told. # has the card of the plot itself");
 	ck_assert_str_eq(b->asked, "");
 	desk_free(b);
-	b = garden("45");
+	b = desk_in_sun("45");
 	desk_do(b, ACT_SHOW_SUN);
 	desk_press(b, PRESS_BACKSPACE);
 	desk_refresh(b);
@@ -162,7 +148,7 @@ END_TEST
 /* Limes south of the lawn, beyond the plan; added, made lower, and all of it taken back. */
 START_TEST(it_follows_shade_that_is_added_changed_and_taken_back)
 {
-	struct desk *b = garden("45");
+	struct desk *b = desk_in_sun("45");
 	char before[DOWN * COLUMNS], after[DOWN * COLUMNS], lower[DOWN * COLUMNS];
 
 	desk_do(b, ACT_SHOW_SUN);
@@ -192,7 +178,7 @@ END_TEST
 
 START_TEST(levels_and_sun_go_for_one_another)
 {
-	struct desk *b = garden("45");
+	struct desk *b = desk_in_sun("45");
 
 	desk_answer(b, ROWS { "How far apart: 7 ft", "", NULL });
 	desk_do(b, ACT_SHOW_SUN);
@@ -250,7 +236,7 @@ static void walk(struct desk *b, const char *const *answers)
 
 START_TEST(a_moment_is_stepped_by_quarters_and_hours_and_changes_nothing)
 {
-	struct desk *b = garden("45");
+	struct desk *b = desk_in_sun("45");
 	int64_t before = b->editor.position;
 	bool steps = *walked[_i].answer;
 
@@ -267,7 +253,7 @@ END_TEST
  * with 23.44 south 64.3 degrees, so that it sets at 16:17. */
 START_TEST(it_goes_no_further_than_the_sun_is_up)
 {
-	struct desk *b = garden("45");
+	struct desk *b = desk_in_sun("45");
 
 	walk(b, ROWS { "Day: 2026-03-20", "1 h back", "1 h back", "1 h back", "1 h back",
 		"15 min back", "", NULL });
@@ -281,7 +267,7 @@ END_TEST
 
 START_TEST(a_day_is_typed_the_longest_is_offered_and_what_is_none_is_refused)
 {
-	struct desk *b = garden("66");
+	struct desk *b = desk_in_sun("66");
 
 	walk(b, ROWS { "Day: 2026-12-21", "1 h on", "1 h back", "", NULL });
 	ck_assert_msg(strncmp(said, "2026-12-21 11:", 14) == 0, "%s", said);
@@ -289,7 +275,7 @@ START_TEST(a_day_is_typed_the_longest_is_offered_and_what_is_none_is_refused)
 	ck_assert_str_eq(b->fault, "Day: year, month and day, such as 2026-06-21");
 	ck_assert_ptr_nonnull(strstr(b->offered, "2026-06-21"));
 	desk_free(b);
-	b = garden("-34");
+	b = desk_in_sun("-34");
 	walk(b, ROWS { "", NULL });
 	ck_assert_ptr_nonnull(strstr(b->offered, "2026-12-21"));
 	desk_free(b);
@@ -298,7 +284,7 @@ END_TEST
 
 START_TEST(casting_that_is_given_up_shows_nothing)
 {
-	struct desk *b = garden("45");
+	struct desk *b = desk_in_sun("45");
 
 	b->gives_up = true;
 	desk_do(b, ACT_SHADOWS);

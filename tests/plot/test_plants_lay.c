@@ -1,11 +1,8 @@
 /* Setting, lifting and filling, as the plot's file then says it. */
 #include "plot/edit/plants_lay.h"
-#include "plot/format/format.h"
 #include "support/plot_check.h"
 #include "support/plots.h"
 #include "support/runner.h"
-
-#include <string.h>
 
 #define ROSE "plant r \"Rose\"\n"
 #define SEDGE "plant s \"Sedge\"\n"
@@ -23,14 +20,7 @@ static void plot_begin(struct plot *plot, enum mirror_kind kind, const char *lin
 /* What follows the ground, and ends the plot. */
 static void check_end(struct plot *plot, const char *expected)
 {
-	struct text text = TEXT_EMPTY;
-	const char *later;
-
-	plot_check(plot);
-	format_write_details(plot, &text);
-	later = strstr(strstr(text.bytes, "\nground ") + 1, "\n") + 1;
-	ck_assert_str_eq(*later ? later + 1 : later, expected);
-	text_fini(&text);
+	plot_check_later(plot, expected);
 	plot_fini(plot);
 }
 

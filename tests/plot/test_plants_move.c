@@ -5,7 +5,6 @@
 #include "plot/edit/rescale.h"
 #include "plot/edit/resize.h"
 #include "plot/edit/strip.h"
-#include "plot/format/format.h"
 #include "support/details.h"
 #include "support/plot_check.h"
 #include "support/plots.h"
@@ -26,14 +25,7 @@ static void plot_begin(struct plot *plot, const char *lines)
 /* What follows the ground, and ends the plot. */
 static void check_end(struct plot *plot, const char *expected)
 {
-	struct text text = TEXT_EMPTY;
-	const char *later;
-
-	plot_check(plot);
-	format_write_details(plot, &text);
-	later = strstr(strstr(text.bytes, "\nground ") + 1, "\n") + 1;
-	ck_assert_str_eq(*later ? later + 1 : later, expected);
-	text_fini(&text);
+	plot_check_later(plot, expected);
 	plot_fini(plot);
 }
 

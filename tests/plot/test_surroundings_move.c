@@ -35,18 +35,6 @@ static void plot_begin(struct plot *plot, int columns, int rows, const char *lat
 	text_fini(&text);
 }
 
-static void check_later(const struct plot *plot, const char *expected)
-{
-	struct text text = TEXT_EMPTY;
-	const char *later;
-
-	plot_check(plot);
-	format_write_details(plot, &text);
-	later = strstr(strstr(text.bytes, "\nground ") + 1, "\n") + 1;
-	ck_assert_str_eq(*later ? later + 1 : later, expected);
-	text_fini(&text);
-}
-
 static void check_resized(int columns, int rows, const char *later, struct margins margins,
 	const char *expected)
 {
@@ -54,7 +42,7 @@ static void check_resized(int columns, int rows, const char *later, struct margi
 
 	plot_begin(&plot, columns, rows, later);
 	resize_plot(&plot, &margins);
-	check_later(&plot, expected);
+	plot_check_later(&plot, expected);
 	plot_fini(&plot);
 }
 
@@ -128,7 +116,7 @@ START_TEST(what_a_crop_would_take_is_told_before)
 	ck_assert(loss.has_drop && loss.has_level);
 	loss = resize_around_loss(&plot, &(struct margins){ 0, 0, -1, 0 });
 	ck_assert(loss.has_tap && !loss.has_drop);
-	check_later(&plot, AROUND);
+	plot_check_later(&plot, AROUND);
 	plot_fini(&plot);
 }
 END_TEST
@@ -140,7 +128,7 @@ static void check_strip(const char *later, struct strip strip, const char *expec
 	plot_begin(&plot, 6, 4, later);
 	ck_assert_int_eq(strip_check(&plot, &strip), STRIP_FITS);
 	strip_do(&plot, &strip);
-	check_later(&plot, expected);
+	plot_check_later(&plot, expected);
 	plot_fini(&plot);
 }
 
@@ -184,7 +172,7 @@ static void check_rescaled(const char *later, nm cell, bool is_kept, const char 
 	rescale = rescale_of(&plot, cell);
 	ck_assert_int_eq(rescale_keeps_around(&rescale, &plot), is_kept);
 	rescale_plot(&plot, &rescale);
-	check_later(&plot, expected);
+	plot_check_later(&plot, expected);
 	plot_fini(&plot);
 }
 

@@ -10,22 +10,6 @@
 #include <stdlib.h>
 #include <string.h>
 
-#define ROWS (const char *[])
-
-/* A raised bed behind a wall of 9 ft to the south, and a lawn in the open. */
-static struct desk *garden(const char *latitude)
-{
-	struct desk *b = desk_new(ROWS { "lll.....", "lll.....", "........", "........",
-		".....bbb", ".....bbb", "SSSSSSSS", NULL });
-
-	plot_set(editor_edit(&b->editor), 'S', FIXTURE_HEIGHT, "9 ft");
-	if (latitude)
-		plot_set(editor_edit(&b->editor), 0, HEAD_SITE, latitude);
-	editor_stroke(&b->editor);
-	desk_refresh(b);
-	return b;
-}
-
 static struct text here(struct desk *b, int x, int y)
 {
 	struct text words = TEXT_EMPTY;
@@ -48,7 +32,7 @@ static void check_here(struct desk *b, int x, int y, const char *part, bool is_t
 /* The hours as takeoff/sun/ has them. */
 START_TEST(beds_and_lawns_have_their_hours_and_classes)
 {
-	struct desk *b = garden("45");
+	struct desk *b = desk_in_sun("45");
 	struct date days[SUN_USUAL_DAYS];
 	struct arena arena = ARENA_EMPTY;
 	struct sun_hours sun;
@@ -73,7 +57,7 @@ END_TEST
 
 START_TEST(without_a_latitude_it_says_where_that_goes)
 {
-	struct desk *b = garden(NULL);
+	struct desk *b = desk_in_sun(NULL);
 
 	ck_assert_uint_eq(desk_page(b, "Sun")->count, 1);
 	ck_assert_ptr_nonnull(strstr(desk_page(b, "Sun")->lines[0].label, "No latitude"));
@@ -84,7 +68,7 @@ END_TEST
 
 START_TEST(the_season_is_that_of_the_south_there)
 {
-	struct desk *b = garden("-34");
+	struct desk *b = desk_in_sun("-34");
 
 	desk_line(b, "Sun", "",
 		"In the mean of a day, 21 September to 21 March, under a clear sky.");
@@ -95,7 +79,7 @@ END_TEST
 /* Not on fixtures, nor while the page is not there or does not hold. */
 START_TEST(here_has_the_hours_of_the_cell)
 {
-	struct desk *b = garden("45");
+	struct desk *b = desk_in_sun("45");
 
 	desk_page(b, "Sun");
 	check_here(b, 0, 0, "h of sun a day: full sun\n", true);
@@ -112,7 +96,7 @@ END_TEST
 
 START_TEST(a_page_that_is_stopped_is_not_there)
 {
-	struct desk *b = garden("45");
+	struct desk *b = desk_in_sun("45");
 	struct pages pages = { .pages[0].is_made = false };
 	struct stopper stopper;
 	int page = 0;

@@ -114,6 +114,19 @@ void desk_refresh(struct desk *b)
 	ck_assert(editor_refresh_pages(&b->editor));
 }
 
+struct desk *desk_in_sun(const char *latitude)
+{
+	struct desk *b = desk_new((const char *[]){ "lll.....", "lll.....", "........", "........",
+		".....bbb", ".....bbb", "SSSSSSSS", NULL });
+
+	plot_set(editor_edit(&b->editor), 'S', FIXTURE_HEIGHT, "9 ft");
+	if (latitude)
+		plot_set(editor_edit(&b->editor), 0, HEAD_SITE, latitude);
+	editor_stroke(&b->editor);
+	desk_refresh(b);
+	return b;
+}
+
 struct desk *desk_open(const char *path)
 {
 	struct desk *b = calloc(1, sizeof *b);

@@ -30,7 +30,10 @@ struct desk {
 
 /* rows as for plot_from_rows, taken as saved in "garden.plot", which is not written. */
 struct desk *desk_new(const char *const *rows);
-/* The same for a file that is there, or is not: opening has still to be done. */
+/* A raised bed behind a wall of 9 ft to the south, and a lawn in the open, at the latitude; NULL:
+ * none is told. Counted. */
+struct desk *desk_in_sun(const char *latitude);
+/* As desk_new for a file that is there, or is not: opening has still to be done. */
 struct desk *desk_open(const char *path);
 /* Fails the test where answers are left over. */
 void desk_free(struct desk *b);

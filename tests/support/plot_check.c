@@ -1,6 +1,8 @@
 #include "support/plot_check.h"
+#include "plot/format/format.h"
 
 #include <assert.h>
+#include <stdio.h>
 #include <string.h>
 
 bool plot_equal(const struct plot *a, const struct plot *b)
@@ -276,4 +278,19 @@ void plot_check(const struct plot *plot)
 	work_check(plot);
 	for (size_t i = 0; i < cells; i++)
 		assert(ground->cells[i] == OPEN_GROUND || plot_entry(plot, ground->cells[i]));
+}
+
+void plot_check_later(const struct plot *plot, const char *expected)
+{
+	struct text text = TEXT_EMPTY;
+	const char *later;
+
+	plot_check(plot);
+	format_write_details(plot, &text);
+	later = strstr(strstr(text.bytes, "\nground ") + 1, "\n") + 1;
+	later = *later ? later + 1 : later;
+	if (strcmp(later, expected) != 0)
+		fprintf(stderr, "behind the ground:\n%s\nexpected:\n%s\n", later, expected);
+	assert(strcmp(later, expected) == 0);
+	text_fini(&text);
 }

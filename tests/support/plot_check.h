@@ -10,5 +10,7 @@ bool plot_equal(const struct plot *a, const struct plot *b);
  * fence.h says, plants as plants.h says, and of every text and value that reading it as written
  * gives it again. */
 void plot_check(const struct plot *plot);
+/* The same, and that its file says just this behind the ground. */
+void plot_check_later(const struct plot *plot, const char *expected);
 
 #endif

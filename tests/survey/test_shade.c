@@ -1,7 +1,6 @@
 /* What the sun shines on, against each ray followed by itself, and by laws of symmetry. */
-#include "survey/shade.h"
-#include "survey/sun.h"
 #include "support/random.h"
+#include "support/rays.h"
 #include "support/runner.h"
 #include "support/stopper.h"
 
@@ -9,33 +8,13 @@
 #include <stdlib.h>
 #include <string.h>
 
-enum { STEPS_A_DAY = 288, COLUMNS = 150, ROWS = 12, CELLS = COLUMNS * ROWS };
+enum { COLUMNS = 150, ROWS = 12, CELLS = COLUMNS * ROWS };
 
 static struct arena arena;
 
 static void teardown(void)
 {
 	arena_clear(&arena);
-}
-
-static void count(const struct shade_scene *scene, const struct ray *rays, int ray_count,
-	uint16_t *lit)
-{
-	shade_count(shade_new(&arena, scene), rays, ray_count, lit);
-}
-
-/* Rays of a day, one for the middle of each 5 minutes that the sun is up. */
-static int rays_of(const struct sun_day *day, struct ray rays[STEPS_A_DAY])
-{
-	int ray_count = 0;
-
-	for (int i = 0; i < STEPS_A_DAY; i++) {
-		struct sun_place place = sun_place(day, (i + 0.5) / 12);
-
-		if (place.height > 0)
-			rays[ray_count++] = ray_from(place.height, place.azimuth, 0);
-	}
-	return ray_count;
 }
 
 /* ---- Each ray by itself ---------------------------------------------------------------------- */
@@ -124,13 +103,13 @@ START_TEST(each_ray_followed_by_itself_gives_the_same)
 		struct random random = { (uint64_t)seed };
 		struct sun_day day = sun_day_of(random_between(&random, -66, 66),
 			(struct date){ 2026, random_between(&random, 1, 12), 21 });
-		struct ray rays[STEPS_A_DAY];
-		int ray_count = rays_of(&day, rays);
+		struct ray rays[RAYS_A_DAY];
+		int ray_count = rays_of_day(&day, rays);
 		struct garden garden;
 		uint16_t lit[CELLS];
 
 		garden_at_random(&garden, &random);
-		count(&garden.scene, rays, ray_count, lit);
+		rays_count(&arena, &garden.scene, rays, ray_count, lit);
 		for (int i = 0; i < garden.scene.columns * garden.scene.rows; i++) {
 			int expected = 0;
 
@@ -160,9 +139,9 @@ START_TEST(what_is_mirrored_has_mirrored_shade_when_the_sun_is)
 	for (int seed = 0; seed < runner_count(30, 300); seed++) {
 		struct random random = { (uint64_t)seed };
 		struct garden garden, image;
-		struct ray rays[STEPS_A_DAY], turned[STEPS_A_DAY];
+		struct ray rays[RAYS_A_DAY], turned[RAYS_A_DAY];
 		struct sun_day day = sun_day_of(45, (struct date){ 2026, 1 + seed % 12, 21 });
-		int ray_count = rays_of(&day, rays), columns;
+		int ray_count = rays_of_day(&day, rays), columns;
 		uint16_t lit[CELLS], mirror[CELLS];
 
 		garden_at_random(&garden, &random);
@@ -177,8 +156,8 @@ START_TEST(what_is_mirrored_has_mirrored_shade_when_the_sun_is)
 				garden.levels[i];
 		for (int i = 0; i < ray_count; i++)
 			turned[i] = (struct ray){ -rays[i].right, rays[i].down, rays[i].rise };
-		count(&garden.scene, rays, ray_count, lit);
-		count(&image.scene, turned, ray_count, mirror);
+		rays_count(&arena, &garden.scene, rays, ray_count, lit);
+		rays_count(&arena, &image.scene, turned, ray_count, mirror);
 		for (int i = 0; i < columns * garden.scene.rows; i++)
 			ck_assert_int_eq(lit[i],
 				mirror[i / columns * columns + columns - 1 - i % columns]);
@@ -198,16 +177,16 @@ START_TEST(shade_at_noon_and_on_the_equator_lies_where_it_must)
 		CAST_ON_ALL, 0 };
 	struct sun_day equator = sun_day_of(0, (struct date){ 2026, 3, 20 });
 	struct shade_scene scene = { foot, 15, 15, NULL, &ground, 1, &post, 1 };
-	struct ray rays[STEPS_A_DAY] = { ray_from(45, 180, 0) };
+	struct ray rays[RAYS_A_DAY] = { ray_from(45, 180, 0) };
 	uint16_t lit[15 * 15];
 	int ray_count;
 
-	count(&scene, rays, 1, lit);
+	rays_count(&arena, &scene, rays, 1, lit);
 	for (int i = 0; i < 15 * 15; i++)
 		ck_assert_int_eq(lit[i], !(i % 15 == 7 && i / 15 >= 5 && i / 15 <= 10));
 	scene.occluders = &along;
-	ray_count = rays_of(&equator, rays);
-	count(&scene, rays, ray_count, lit);
+	ray_count = rays_of_day(&equator, rays);
+	rays_count(&arena, &scene, rays, ray_count, lit);
 	for (int i = 0; i < 15 * 15; i++)
 		ck_assert_int_ge(lit[i], ray_count - 1);
 }
@@ -230,8 +209,8 @@ START_TEST(it_asks_whether_to_stop)
 {
 	struct random random = { 5 };
 	struct sun_day day = sun_day_of(45, (struct date){ 2026, 6, 21 });
-	struct ray rays[STEPS_A_DAY];
-	int ray_count = rays_of(&day, rays);
+	struct ray rays[RAYS_A_DAY];
+	int ray_count = rays_of_day(&day, rays);
 	struct garden garden;
 	struct stopper stopper;
 	uint16_t lit[CELLS];
@@ -239,11 +218,11 @@ START_TEST(it_asks_whether_to_stop)
 
 	garden_at_random(&garden, &random);
 	stopper_begin(&stopper, 0);
-	count(&garden.scene, rays, ray_count, lit);
+	rays_count(&arena, &garden.scene, rays, ray_count, lit);
 	asks = stopper.asks;
 	ck_assert_int_gt(asks, ray_count);
 	stopper_begin(&stopper, asks / 2);
-	count(&garden.scene, rays, ray_count, lit);
+	rays_count(&arena, &garden.scene, rays, ray_count, lit);
 	ck_assert_int_le(stopper.asks, asks / 2 + 1);
 	stopper_end();
 }

@@ -1,37 +1,14 @@
 /* The sun beside long walls, against hours from another library and lengths from a handbook. */
-#include "survey/shade.h"
-#include "survey/sun.h"
+#include "support/rays.h"
 #include "support/runner.h"
 
 #define COUNT(table) ((int)(sizeof(table) / sizeof *(table)))
-
-enum { STEPS_A_DAY = 288 };
 
 static struct arena arena;
 
 static void teardown(void)
 {
 	arena_clear(&arena);
-}
-
-static void count(const struct shade_scene *scene, const struct ray *rays, int ray_count,
-	uint16_t *lit)
-{
-	shade_count(shade_new(&arena, scene), rays, ray_count, lit);
-}
-
-/* Rays of a day, one for the middle of each 5 minutes that the sun is up. */
-static int rays_of(const struct sun_day *day, struct ray rays[STEPS_A_DAY])
-{
-	int ray_count = 0;
-
-	for (int i = 0; i < STEPS_A_DAY; i++) {
-		struct sun_place place = sun_place(day, (i + 0.5) / 12);
-
-		if (place.height > 0)
-			rays[ray_count++] = ray_from(place.height, place.azimuth, 0);
-	}
-	return ray_count;
 }
 
 enum wall { NONE, EW_S, EW_N, NS_W };
@@ -151,10 +128,10 @@ START_TEST(hours_beside_a_long_wall_are_those_of_a_planetary_theory)
 		beside_walls[_i].wall != NONE };
 	struct sun_day day = { beside_walls[_i].latitude,
 		date_julian(beside_walls[_i].date) - beside_walls[_i].longitude / 360 };
-	struct ray rays[STEPS_A_DAY];
+	struct ray rays[RAYS_A_DAY];
 	uint16_t lit;
 
-	count(&scene, rays, rays_of(&day, rays), &lit);
+	rays_count(&arena, &scene, rays, rays_of_day(&day, rays), &lit);
 	ck_assert_double_eq_tol(lit / 12.0, beside_walls[_i].hours, 2 / 12.0);
 }
 END_TEST
@@ -172,11 +149,11 @@ START_TEST(a_wall_throws_shade_as_far_as_a_handbook_has_it)
 	uint16_t lit[600];
 	int north = 0, west = 0;
 
-	count(&scene, &ray, 1, lit);
+	rays_count(&arena, &scene, &ray, 1, lit);
 	for (int i = 0; i < 600; i++)
 		north += !lit[i];
 	scene.columns = 600, scene.rows = 1, scene.occluders = &upright;
-	count(&scene, &ray, 1, lit);
+	rays_count(&arena, &scene, &ray, 1, lit);
 	for (int i = 0; i < 600; i++)
 		west += !lit[i];
 	ck_assert_int_eq(north, 445);
