@@ -63,8 +63,6 @@ static cJSON *lengths_of(const struct figure *figure, const void *row)
 
 cJSON *json_figure(const struct takeoff *takeoff, const struct figure *figure, const void *row)
 {
-	const void *field = figure_field(figure, row);
-
 	switch (figure->kind) {
 	case FIGURE_COUNT:
 		return json_count(figure_whole(figure, row));
@@ -85,22 +83,22 @@ cJSON *json_figure(const struct takeoff *takeoff, const struct figure *figure, c
 	case FIGURE_TEXT:
 		return json_text(figure_text(figure, row));
 	case FIGURE_LETTER:
-		return cJSON_CreateString((char[]){ *(const char *)field, '\0' });
+		return cJSON_CreateString((char[]){ *(const char *)figure_field(figure, row), '\0' });
 	case FIGURE_TRUTH:
 		return cJSON_CreateBool(figure_whole(figure, row) != 0);
 	case FIGURE_REGION:
 		return json_region(takeoff, (int)figure_whole(figure, row));
 	case FIGURE_PLACE:
-		return json_place(*(const struct place *)field);
+		return json_place(*(const struct place *)figure_field(figure, row));
 	case FIGURE_SIZE:
-		return json_size(field);
+		return json_size(figure_field(figure, row));
 	case FIGURE_SPOT:
 	case FIGURE_LENGTHS:
 		return lengths_of(figure, row);
 	case FIGURE_ROWS:
 		return rows_array(takeoff, figure, row);
 	case FIGURE_OBJECT:
-		return json_object(takeoff, figure->table, field);
+		return json_object(takeoff, figure->table, figure_field(figure, row));
 	case FIGURE_ENTRY:
 	case FIGURE_CUTS:
 	case FIGURE_ALIKE:
