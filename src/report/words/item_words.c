@@ -162,16 +162,32 @@ const char *item_fit(const struct report *report, const struct item *item)
 	}
 }
 
+static const char *plant_note(const struct report *report, const struct note *note)
+{
+	const char *spare = percent(report, note, "spare");
+
+	return note->lengths[0] == 0 ? spare :
+		say(report, "pot %s across; %s", plain_length(report, note->lengths[0]), spare);
+}
+
+static const char *cartridge_note(const struct report *report, const struct note *note)
+{
+	return say(report, "whole; bead %s each%s", plain_length(report, note->lengths[0]),
+		note->percent == 0 ? "" : say(report, "; %s", percent(report, note, "spare")));
+}
+
+/* What some notes say whatever their figures. */
+static const char *const fixed[] = {
+	[NOTE_SPOIL] = "loose, to haul away", [NOTE_BRACKET] = "2 to a rail of a panel",
+	[NOTE_HINGE] = "2 to a leaf", [NOTE_LATCH] = "1 to a gate",
+	[NOTE_LICENCE] = "which kind, and who fits it: local code",
+	[NOTE_BOLT] = "1 to a gate of two leaves",
+};
+
 static const char *note_words(const struct report *report, const struct item *item)
 {
 	const struct note *note = &item->note;
 	const char *fit = untied(report, item_fit(report, item));
-	static const char *const fixed[] = {
-		[NOTE_SPOIL] = "loose, to haul away", [NOTE_BRACKET] = "2 to a rail of a panel",
-		[NOTE_HINGE] = "2 to a leaf", [NOTE_LATCH] = "1 to a gate",
-		[NOTE_LICENCE] = "which kind, and who fits it: local code",
-		[NOTE_BOLT] = "1 to a gate of two leaves",
-	};
 	const char *length = plain_length(report, note->lengths[0]);
 
 	switch (note->kind) {
@@ -187,8 +203,7 @@ static const char *note_words(const struct report *report, const struct item *it
 	case NOTE_STONE:
 		return stone_note(report, note);
 	case NOTE_CARTRIDGE:
-		return say(report, "whole; bead %s each%s", length, note->percent == 0 ? "" :
-			say(report, "; %s", percent(report, note, "spare")));
+		return cartridge_note(report, note);
 	case NOTE_ROLL:
 		return say(report, "whole; %s", fit);
 	case NOTE_LINER:
@@ -196,8 +211,7 @@ static const char *note_words(const struct report *report, const struct item *it
 			note->count == 1 ? "" : "s", length,
 			plain_length(report, note->lengths[1]));
 	case NOTE_PLANT:
-		return note->lengths[0] == 0 ? percent(report, note, "spare") :
-			say(report, "pot %s across; %s", length, percent(report, note, "spare"));
+		return plant_note(report, note);
 	case NOTE_STAKE:
 		return say(report, "every %s of drip tube and at its ends", length);
 	case NOTE_PIECE:
