@@ -6,9 +6,14 @@
 
 #include <assert.h>
 
+static bool has_takeoff(const struct editor *editor)
+{
+	return !editor->is_stale && !editor->has_news;
+}
+
 bool editor_is_counted(const struct editor *editor)
 {
-	return !editor->is_stale && !editor->has_news && editor->faults != FAULTS_UNKNOWN &&
+	return has_takeoff(editor) && editor->faults != FAULTS_UNKNOWN &&
 		editor->pages.pages[editor->page].is_made;
 }
 
@@ -28,7 +33,7 @@ static bool faults_refresh(struct editor *editor)
 
 static bool takeoff_refresh(struct editor *editor)
 {
-	if (!editor->is_stale && !editor->has_news)
+	if (has_takeoff(editor))
 		return true;
 	arena_clear(&editor->arena);
 	editor->is_stale = true;
@@ -69,13 +74,14 @@ bool editor_refresh(struct editor *editor)
 
 bool editor_has_light(const struct editor *editor)
 {
-	return editor->layer != LAYER_SUN || (editor_is_counted(editor) &&
+	return editor->layer != LAYER_SUN || (has_takeoff(editor) &&
 		editor->pages.pages[pages_of_sun()].is_made);
 }
 
 bool editor_refresh_light(struct editor *editor)
 {
-	return editor->layer != LAYER_SUN || page_refresh(editor, pages_of_sun());
+	return editor->layer != LAYER_SUN || (takeoff_refresh(editor) &&
+		page_refresh(editor, pages_of_sun()));
 }
 
 bool editor_refresh_pages(struct editor *editor)

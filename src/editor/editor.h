@@ -140,8 +140,8 @@ bool editor_refresh(struct editor *editor);
  * as long as counting. False where it was stopped. The editor is counted. */
 bool editor_refresh_pages(struct editor *editor);
 /* Whether the hours of sun that the plan shows are there and hold, if it shows any; they are on a
- * page of their own. Counts them, after all that editor_refresh counts, which is there. False where
- * it was stopped. */
+ * page of their own. Counts them, and of what editor_refresh counts the takeoff alone: pages may
+ * take longer. False where it was stopped. */
 bool editor_has_light(const struct editor *editor);
 bool editor_refresh_light(struct editor *editor);
 /* The faults of the mirror, counted now. */

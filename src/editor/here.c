@@ -5,6 +5,7 @@
 #include "report/words/figures.h"
 #include "report/words/snag_words.h"
 #include "report/words/sun_words.h"
+#include "takeoff/sun/sun_usual.h"
 #include "editor/marks.h"
 
 #include <math.h>

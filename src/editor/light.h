@@ -1,11 +1,11 @@
 /* The sun over the plan, while that is shown: how many hours of it cells have in the mean of the
- * usual days (sun_hours.h), or on which of them it shines at one moment. */
+ * usual days (sun_usual.h), or on which of them it shines at one moment. */
 #ifndef EDITOR_LIGHT_H
 #define EDITOR_LIGHT_H
 
 #include "editor/editor.h"
-#include "takeoff/sun/sun_hours.h"
 #include "takeoff/sun/sun_shadows.h"
+#include "takeoff/sun/sun_usual.h"
 
 enum { QUARTERS_AN_HOUR = 4 };
 

@@ -12,7 +12,10 @@ static bool priced(struct counted *out, struct text *message)
 	return !out->book_path || prices_read(out->book_path, &out->book, message);
 }
 
-bool counted_read(struct counted *out, const char *path, const char *prices)
+typedef bool takeoff_by(struct takeoff *out, struct arena *arena, const struct plot *plot,
+	const struct book *book);
+
+static bool read_by(takeoff_by *count, struct counted *out, const char *path, const char *prices)
 {
 	struct text message = TEXT_EMPTY;
 	bool is_read;
@@ -25,12 +28,21 @@ bool counted_read(struct counted *out, const char *path, const char *prices)
 		is_read = priced(out, &message);
 	}
 	if (is_read)
-		takeoff_with_sun(&out->takeoff, &out->arena, &out->plot,
-			out->book_path ? &out->book : NULL);
+		count(&out->takeoff, &out->arena, &out->plot, out->book_path ? &out->book : NULL);
 	if (!is_read)
 		complain("%s", message.bytes);
 	text_fini(&message);
 	return is_read;
+}
+
+bool counted_read(struct counted *out, const char *path, const char *prices)
+{
+	return read_by(takeoff_with_sun, out, path, prices);
+}
+
+bool counted_read_for_sun(struct counted *out, const char *path, const char *prices)
+{
+	return read_by(takeoff_compute, out, path, prices);
 }
 
 void counted_fini(struct counted *counted)

@@ -53,7 +53,7 @@ int command_sun(int argc, char **argv)
 
 	if (!request_read(&request, argc, argv, &accepted))
 		return status;
-	if (counted_read(&counted, request.plots[0], request.prices))
+	if (counted_read_for_sun(&counted, request.plots[0], request.prices))
 		status = print_sun(&request, &counted);
 	counted_fini(&counted);
 	return status;

@@ -109,10 +109,10 @@ static void point_mouse(struct stage *stage)
 	stage->is_pointing = editor->is_pointing;
 }
 
-/* All that is shown. */
+/* All that is shown, the plan first: some pages take longer. */
 static bool shown_refresh(struct editor *editor)
 {
-	return editor_refresh(editor) && editor_refresh_light(editor);
+	return editor_refresh_light(editor) && editor_refresh(editor);
 }
 
 /* Counts what is not counted; false where patience ended first. Where it is known to, the plan is
@@ -212,15 +212,16 @@ static bool count_on(struct stage *stage)
 	struct patience patience;
 	bool is_done, had_second, had_sun;
 
-	if (!editor_is_counted(editor) && count(stage, UNTIL_KEY, editor_refresh))
+	if (!editor_has_light(editor) && count(stage, UNTIL_KEY, editor_refresh_light))
 		stage_show(stage, stage->front);
-	if (editor_is_counted(editor) && !editor_has_light(editor) &&
-	    count(stage, UNTIL_KEY, editor_refresh_light))
+	if (editor_has_light(editor) && !editor_is_counted(editor) &&
+	    count(stage, UNTIL_KEY, editor_refresh))
 		stage_show(stage, stage->front);
 	had_second = editor->pages.pages[(editor->page + 1) % pages_count()].is_made;
 	had_sun = pages_sun(&editor->pages) != NULL;
 	patience_begin(&patience, &stage->keys, UNTIL_KEY);
-	is_done = editor_is_counted(editor) && editor_refresh_pages(editor);
+	is_done = editor_is_counted(editor) && editor_has_light(editor) &&
+		editor_refresh_pages(editor);
 	patience_end();
 	/* The second page may stand beside the first; the cursor's cell has hours of sun now. */
 	if (is_done && (!had_second || (!had_sun && pages_sun(&editor->pages))))

@@ -1,10 +1,12 @@
 #include "survey/shade.h"
 #include "base/number.h"
+#include "base/sort.h"
 #include "base/stop.h"
 #include "survey/tally.h"
 
 #include <math.h>
-#include <string.h>
+
+enum { AT_ONCE = 4 }; /* rows that are drawn by a loop which compilers unroll */
 
 #define RADIANS (3.14159265358979323846 / 180)
 
@@ -15,23 +17,24 @@ struct box {
 	 * comes to any. */
 	bool is_beside;
 	double to_left, to_top, to_right, to_bottom;
+	/* No shadow that goes less far right and down, for each cell of height, comes to a cell. */
+	double reach;
 };
 
 /* The cells of one level. */
 struct layer {
 	int left, top, right, bottom; /* the rectangle around them, the last two exclusive */
 	uint64_t *set;
-	struct box *boxes; /* what casts shade on them */
+	struct box *boxes; /* what casts shade on them, by reach */
 	size_t box_count;
 };
 
 struct shade {
 	int columns, rows;
-	size_t row_words, words; /* of a row of a set of cells; of a set */
+	size_t words; /* of a set of cells */
 	struct layer *layers;
 	int layer_count;
-	uint64_t *shaded;        /* of one ray: cells in the shade */
-	struct tally tally;
+	struct tally tally;      /* of sets of cells, each those in the shade of a ray */
 };
 
 struct ray ray_from(double height, double azimuth, double north)
@@ -56,6 +59,13 @@ static double greater(double a, double b)
 static int middles(double line, int first, int last)
 {
 	return (int)greater(first, lesser(last, line + 0.5));
+}
+
+/* Words of a set, 64 cells side by side, lie one below the other, then those to their right: so
+ * shadows, which go on over many rows, are drawn along memory. */
+static size_t word_at(const struct shade *shade, int x, int y)
+{
+	return (size_t)x / WORD_BITS * (size_t)shade->rows + (size_t)y;
 }
 
 /* Cells of a row, at least one: all bits of the words between the first and the last one, of these
@@ -91,13 +101,31 @@ static bool stands_on(const struct shade *shade, const struct layer *layer, cons
 		return false;
 	span = span_of(left, right);
 	for (int y = top; y < bottom && !met; y++) {
-		const uint64_t *row = layer->set + (size_t)y * shade->row_words;
+		const uint64_t *set = layer->set + y;
+		size_t rows = (size_t)shade->rows;
 
-		met = (row[span.first] & span.from) | (row[span.last] & span.to);
+		met = (set[span.first * rows] & span.from) | (set[span.last * rows] & span.to);
 		for (size_t i = span.first + 1; i < span.last; i++)
-			met |= row[i];
+			met |= set[i * rows];
 	}
 	return met != 0;
+}
+
+/* A hair less than all that such a shadow must go, so that rounding does not decide. */
+static double reach_of(const struct box *box)
+{
+	double across = lesser(box->to_left, box->to_right);
+	double down = lesser(box->to_top, box->to_bottom);
+
+	return box->is_beside ? lesser(across, down) / box->height * (1 - 1e-9) : 0;
+}
+
+/* As sort wants it: what comes to cells first is before. */
+static int by_reach(const void *a, const void *b)
+{
+	double one = ((const struct box *)a)->reach, other = ((const struct box *)b)->reach;
+
+	return (one > other) - (one < other);
 }
 
 /* How far it is from a line to the next middle after it. */
@@ -119,6 +147,7 @@ static struct box box_of(const struct shade *shade, const struct layer *layer,
 	box.to_top = to_middle(-box.top);
 	box.to_right = to_middle(box.right);
 	box.to_bottom = to_middle(box.bottom);
+	box.reach = reach_of(&box);
 	return box;
 }
 
@@ -146,12 +175,13 @@ static void boxes_add(struct shade *shade, struct arena *arena, const struct sha
 		layer->boxes[layer->box_count++] = box_of(shade, layer, from, scene,
 			scene->heights[level]);
 	}
+	if (!stop_asked())
+		sort(layer->boxes, layer->box_count, sizeof *layer->boxes, by_reach);
 }
 
 static void layer_add(struct layer *layer, const struct shade *shade, int x, int y)
 {
-	layer->set[(size_t)y * shade->row_words + (size_t)x / WORD_BITS] |=
-		UINT64_C(1) << x % WORD_BITS;
+	layer->set[word_at(shade, x, y)] |= UINT64_C(1) << x % WORD_BITS;
 	layer->left = least(layer->left, x);
 	layer->right = most(layer->right, x + 1);
 	layer->top = least(layer->top, y);
@@ -187,9 +217,7 @@ struct shade *shade_new(struct arena *arena, const struct shade_scene *scene)
 
 	shade->columns = scene->columns;
 	shade->rows = scene->rows;
-	shade->row_words = ((size_t)scene->columns + WORD_BITS - 1) / WORD_BITS;
-	shade->words = shade->row_words * (size_t)scene->rows;
-	shade->shaded = arena_new(arena, shade->words, sizeof *shade->shaded);
+	shade->words = word_at(shade, scene->columns - 1, scene->rows - 1) + 1;
 	tally_init(&shade->tally, arena, shade->words);
 	layers_make(shade, arena, scene);
 	for (int i = 0; i < shade->layer_count; i++)
@@ -205,24 +233,52 @@ struct fall {
 	const struct layer *layer;
 	double right, down;
 	uint64_t *shaded;
-	size_t row_words;
+	size_t rows;
 };
+
+/* The cells of a mask in rows top..bottom-1 of a column of words. */
+static void word_shade(const struct fall *fall, size_t word, uint64_t mask, int top, int bottom)
+{
+	size_t at = word * fall->rows, first = at + (size_t)top, end = at + (size_t)bottom;
+	const uint64_t *restrict set = fall->layer->set;
+	uint64_t *restrict shaded = fall->shaded;
+
+	for (; first + AT_ONCE <= end; first += AT_ONCE)
+		for (size_t i = 0; i < AT_ONCE; i++)
+			shaded[first + i] |= set[first + i] & mask;
+	for (; first < end; first++)
+		shaded[first] |= set[first] & mask;
+}
 
 /* Cells left..right-1 of rows top..bottom-1 are in the shade, as far as they are of the layer. */
 static void cells_shade(const struct fall *fall, int left, int top, int right, int bottom)
 {
 	struct span span = span_of(left, right);
-	size_t at = (size_t)top * fall->row_words;
 
-	for (int y = top; y < bottom; y++, at += fall->row_words) {
-		uint64_t *row = fall->shaded + at;
-		const uint64_t *set = fall->layer->set + at;
+	word_shade(fall, span.first, span.from, top, bottom);
+	for (size_t word = span.first + 1; word < span.last; word++)
+		word_shade(fall, word, ~UINT64_C(0), top, bottom);
+	if (span.first < span.last)
+		word_shade(fall, span.last, span.to, top, bottom);
+}
 
-		row[span.first] |= set[span.first] & span.from;
-		for (size_t i = span.first + 1; i < span.last; i++)
-			row[i] |= set[i];
-		row[span.last] |= set[span.last] & span.to;
+/* The same of one row. */
+static void row_shade(const struct fall *fall, int left, int right, int y)
+{
+	struct span span = span_of(left, right);
+	size_t rows = fall->rows, at = span.first * rows + (size_t)y;
+	const uint64_t *set = fall->layer->set;
+	uint64_t *shaded = fall->shaded;
+
+	shaded[at] |= set[at] & span.from;
+	if (span.first == span.last)
+		return;
+	for (size_t word = span.first + 1; word < span.last; word++) {
+		at += rows;
+		shaded[at] |= set[at];
 	}
+	at += rows;
+	shaded[at] |= set[at] & span.to;
 }
 
 /* A box drawn along its shadow. */
@@ -232,21 +288,21 @@ struct drawn {
 	int left, end;      /* its columns, the last exclusive */
 };
 
-/* Rows that the box comes to or leaves on its way: it is over their middles between two places, a
- * and b to the right of where it stands; what of that is before it begins, or after it ends, lies
- * beyond the columns. */
+/* Rows that the box comes to or leaves on its way: it is over their middles from where its one side
+ * comes to them until its other side leaves them; what of that is before it begins, or after it
+ * ends, lies beyond the columns. */
 static void rows_cast(const struct fall *fall, const struct drawn *drawn, int top, int bottom)
 {
 	const struct box *box = drawn->box;
 	double along = drawn->right / drawn->down;
+	double far = along > 0 ? box->bottom : box->top, near = along > 0 ? box->top : box->bottom;
 
 	for (int y = top; y < bottom; y++) {
-		double a = (y + 0.5 - box->top) * along, b = (y + 0.5 - box->bottom) * along;
-		int first = middles(box->left + lesser(a, b), drawn->left, drawn->end);
-		int last = middles(box->right + greater(a, b), drawn->left, drawn->end);
+		int first = middles(box->left + (y + 0.5 - far) * along, drawn->left, drawn->end);
+		int last = middles(box->right + (y + 0.5 - near) * along, drawn->left, drawn->end);
 
 		if (first < last)
-			cells_shade(fall, first, y, last, y + 1);
+			row_shade(fall, first, last, y);
 	}
 }
 
@@ -291,9 +347,11 @@ static void box_cast(const struct fall *fall, const struct box *box)
 static void layer_cast(const struct shade *shade, const struct layer *layer, const struct ray *ray)
 {
 	const struct fall fall = { layer, -ray->right / ray->rise, -ray->down / ray->rise,
-		shade->shaded, shade->row_words };
+		shade->tally.set, (size_t)shade->rows };
+	double furthest = greater(fabs(fall.right), fabs(fall.down));
 
-	for (size_t i = 0; i < layer->box_count && !stop_asked(); i++)
+	for (size_t i = 0; i < layer->box_count && layer->boxes[i].reach <= furthest &&
+		!stop_asked(); i++)
 		box_cast(&fall, &layer->boxes[i]);
 }
 
@@ -303,18 +361,19 @@ void shade_count(struct shade *shade, const struct ray *rays, int count, uint16_
 
 	tally_clear(&shade->tally);
 	for (int i = 0; i < count && !stop_asked(); i++) {
-		memset(shade->shaded, 0, shade->words * sizeof *shade->shaded);
 		for (int j = 0; j < shade->layer_count; j++)
 			layer_cast(shade, &shade->layers[j], &rays[i]);
-		tally_add(&shade->tally, shade->shaded);
+		tally_add(&shade->tally);
 	}
 	tally_end(&shade->tally);
 	for (int y = 0; y < shade->rows && !stop_asked(); y++) {
-		for (int x = 0; x < shade->columns; x++) {
-			if (x % WORD_BITS == 0)
-				tally_counts(&shade->tally, (size_t)y * shade->row_words +
-					(size_t)x / WORD_BITS, shaded);
-			*lit++ = (uint16_t)(count - shaded[x % WORD_BITS]);
+		for (int left = 0; left < shade->columns; left += WORD_BITS) {
+			int here = least(WORD_BITS, shade->columns - left);
+
+			tally_counts(&shade->tally, word_at(shade, left, y), shaded);
+			for (int i = 0; i < here; i++)
+				lit[i] = (uint16_t)(count - shaded[i]);
+			lit += here;
 		}
 	}
 }

@@ -3,7 +3,10 @@
  * above, drawn along the ray for as long as the ray is below its top, a convex shape, and what lies
  * in it is found row by row.
  *
- * Time of a ray: O(cells / 64), for each height at which cells lie, and the rows of the shadows. */
+ * Time of a ray: O(cells / 64), and the rows of the shadows, for each height at which cells lie. On
+ * plans of 200 x 200 cells that is half of a pass that adds 1 to a count of 16 bits for each cell,
+ * one after the other, in gardens of some 300 things that cast shade; of several such passes from
+ * some 2,000 things on (tests/bench/sun.c). */
 #ifndef SURVEY_SHADE_H
 #define SURVEY_SHADE_H
 

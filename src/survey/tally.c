@@ -3,38 +3,46 @@
 #include <assert.h>
 #include <string.h>
 
-enum { BYTE = 8, LOW_PLANES = 8 };
+/* AT_ONCE words are added up by a loop that compilers unroll into wide registers. */
+enum { AT_ONCE = 8, BYTE = 8, LOW_PLANES = 8 };
 
 void tally_init(struct tally *tally, struct arena *arena, size_t words)
 {
-	*tally = (struct tally){ .words = words };
+	*tally = (struct tally){ .words = (words + AT_ONCE - 1) / AT_ONCE * AT_ONCE };
 	for (int i = 0; i < TALLY_PLANES; i++) {
-		tally->planes[i] = arena_new(arena, words, sizeof **tally->planes);
-		tally->waiting[i] = arena_new(arena, words, sizeof **tally->waiting);
+		tally->planes[i] = arena_new(arena, tally->words, sizeof **tally->planes);
+		tally->waiting[i] = arena_new(arena, tally->words, sizeof **tally->waiting);
 	}
+	tally->set = arena_new(arena, tally->words, sizeof *tally->set);
 }
 
 /* Of three sets of one weight: the ones of their sum into a, what it carries into c. */
-static void add_three(uint64_t *a, const uint64_t *b, uint64_t *c, size_t words)
+static void add_three(uint64_t *restrict a, const uint64_t *restrict b, uint64_t *restrict c,
+	size_t words)
 {
-	for (size_t i = 0; i < words; i++) {
-		uint64_t differ = a[i] ^ b[i], third = c[i];
+	for (size_t i = 0; i < words; i += AT_ONCE) {
+		for (size_t j = 0; j < AT_ONCE; j++) {
+			uint64_t differ = a[i + j] ^ b[i + j], third = c[i + j];
 
-		c[i] = (a[i] & b[i]) | (differ & third);
-		a[i] = differ ^ third;
+			c[i + j] = (a[i + j] & b[i + j]) | (differ & third);
+			a[i + j] = differ ^ third;
+		}
 	}
 }
 
 /* A set waits at each plane whose bit is in the number of sets. */
-void tally_add(struct tally *tally, uint64_t *set)
+void tally_add(struct tally *tally)
 {
+	uint64_t *set = tally->set;
 	int plane = 0;
 
 	assert(tally->sets < TALLY_MOST);
 	for (; tally->sets >> plane & 1; plane++)
 		add_three(tally->planes[plane], tally->waiting[plane], set, tally->words);
-	memcpy(tally->waiting[plane], set, tally->words * sizeof *set);
+	tally->set = tally->waiting[plane];
+	tally->waiting[plane] = set;
 	tally->sets++;
+	memset(tally->set, 0, tally->words * sizeof *set);
 }
 
 void tally_end(struct tally *tally)
@@ -71,6 +79,7 @@ static uint64_t turned(uint64_t square)
 void tally_counts(const struct tally *tally, size_t word, uint16_t counts[WORD_BITS])
 {
 	uint64_t high = tally->planes[LOW_PLANES][word];
+	uint8_t low[WORD_BITS];
 
 	for (int first = 0; first < WORD_BITS; first += BYTE) {
 		uint64_t square = 0;
@@ -79,14 +88,18 @@ void tally_counts(const struct tally *tally, size_t word, uint16_t counts[WORD_B
 			square |= (tally->planes[plane][word] >> first & 0xFF) << plane * BYTE;
 		square = turned(square);
 		for (int i = 0; i < BYTE; i++)
-			counts[first + i] = (uint16_t)((square >> i * BYTE & 0xFF) |
-				(high >> (first + i) & 1) << LOW_PLANES);
+			low[first + i] = (uint8_t)(square >> i * BYTE);
 	}
+	for (int i = 0; i < WORD_BITS; i++)
+		counts[i] = low[i];
+	for (int i = 0; i < WORD_BITS && high; i++)
+		counts[i] = (uint16_t)(counts[i] | (high >> i & 1) << LOW_PLANES);
 }
 
 void tally_clear(struct tally *tally)
 {
 	for (int i = 0; i < TALLY_PLANES; i++)
 		memset(tally->planes[i], 0, tally->words * sizeof **tally->planes);
+	memset(tally->set, 0, tally->words * sizeof *tally->set);
 	tally->sets = 0;
 }

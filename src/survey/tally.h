@@ -12,20 +12,21 @@
 enum { TALLY_PLANES = 9, TALLY_MOST = (1 << TALLY_PLANES) - 1, WORD_BITS = 64 };
 
 struct tally {
-	size_t words;
+	size_t words; /* of a set, and those that fill it up to be taken many at a time */
+	uint64_t *set; /* to be filled in; empty at first */
 	int sets; /* how many were added, up to TALLY_MOST */
 	uint64_t *planes[TALLY_PLANES], *waiting[TALLY_PLANES]; /* in the arena */
 };
 
 /* Of sets of so many words: none yet. */
 void tally_init(struct tally *tally, struct arena *arena, size_t words);
-/* Adds a set. *set is taken for work with: what it holds then is of no use. */
-void tally_add(struct tally *tally, uint64_t *set);
+/* Adds the set, and begins another one in its place. */
+void tally_add(struct tally *tally);
 /* After the last set, before counts are read. */
 void tally_end(struct tally *tally);
 /* The counts of one word's bits, lowest first. */
 void tally_counts(const struct tally *tally, size_t word, uint16_t counts[WORD_BITS]);
-/* Begins anew. */
+/* Begins anew, with an empty set. */
 void tally_clear(struct tally *tally);
 
 #endif

@@ -27,6 +27,8 @@
 #include "takeoff/watering/watering.h"
 #include "takeoff/work.h"
 
+struct sun_usual;
+
 struct takeoff {
 	struct plot plot; /* in force (prices/in_force.h): what the takeoff is of */
 	struct survey survey;
@@ -58,6 +60,8 @@ struct takeoff {
 	struct barrow_ways barrow_ways;
 	struct work work;
 	struct snag_list snags;  /* by code, then reading order */
+	const struct sun_usual *sun; /* hours of sun (sun/sun_usual.h), where something of the
+	                              * takeoff rests on them (sun/plant_sun.h); else NULL */
 	bool complete;           /* every bed's wall and cap is laid out, every plant placed */
 };
 

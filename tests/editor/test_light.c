@@ -1,12 +1,17 @@
-/* The sun over the plan, without a terminal: hours as the page and the printed map have them, and
- * the shadows of moments, stepped through a day. */
+/* The sun over the plan, without a terminal: hours as the page, the printed map, JSON and the snag
+ * of a plant have them, and the shadows of moments, stepped through a day. */
 #include "editor/light.h"
+#include "report/json/json_sun.h"
 #include "report/text/print_sun.h"
+#include "report/words/sun_words.h"
 #include "support/desk.h"
+#include "support/json.h"
 #include "support/plots.h"
 #include "support/runner.h"
 
+#include <math.h>
 #include <stdio.h>
+#include <stdlib.h>
 #include <string.h>
 
 #define ROWS (const char *[])
@@ -59,6 +64,85 @@ START_TEST(the_layer_has_the_hours_of_the_printed_map)
 	desk_do(b, ACT_SHOW_SUN);
 	desk_says(b, "The plan shows no hours of sun now.");
 	ck_assert(!light_of(&b->editor).is_asked);
+	desk_free(b);
+}
+END_TEST
+
+static cJSON *json_sun(const struct desk *b)
+{
+	struct date days[SUN_USUAL_DAYS];
+	struct text page = TEXT_EMPTY;
+	struct text_sink out = text_sink(&page);
+	cJSON *sun;
+
+	sun_usual_days(sun_latitude(&b->editor.takeoff), days);
+	report_sun_json(&out.sink, b->editor.plot, &b->editor.takeoff, days, SUN_USUAL_DAYS);
+	sun = cJSON_Parse(page.bytes);
+	ck_assert_ptr_nonnull(sun);
+	text_fini(&page);
+	return sun;
+}
+
+/* Minutes of sun that the snag says the plant has, which needs more than there is. */
+static int64_t snag_minutes(const struct desk *b)
+{
+	const struct snag_list *snags = &b->editor.takeoff.snags;
+
+	for (size_t i = 0; i < snags->count; i++)
+		if (snags->list[i].code == SNAG_PLANT_SUN)
+			return snags->list[i].figures[1];
+	ck_abort_msg("no snag of a plant");
+	return 0;
+}
+
+/* Of a cell with a plant: snag, layer, page's steps, printed map and JSON. */
+static void check_cell(struct desk *b, const cJSON *sun, int x, int y)
+{
+	const struct light light = light_of(&b->editor);
+	double hours = cJSON_GetArrayItem(cJSON_GetArrayItem(json_get(sun, "mean_h"), y), x)
+		->valuedouble;
+	const char *class = cJSON_GetArrayItem(cJSON_GetArrayItem(json_get(sun, "class"), y), x)
+		->valuestring;
+	int steps = pages_sun(&b->editor.pages)[y * COLUMNS + x];
+	char map[DOWN * COLUMNS];
+
+	map_of(b, map);
+	ck_assert_int_eq(snag_minutes(b), llround(60 * hours));
+	ck_assert_double_eq_tol(sun_usual_mean(steps), hours, 1e-8);
+	ck_assert_int_eq(light_sign(&light, (struct place){ x, y }), map[y * COLUMNS + x]);
+	ck_assert_int_eq(map[y * COLUMNS + x], sun_sign(sun_usual_mean(steps)));
+	ck_assert_str_eq(sun_class_words[light_class(&light, (struct place){ x, y })].key, class);
+}
+
+/* Of the raised bed: page and JSON. */
+static void check_bed(struct desk *b, const cJSON *sun)
+{
+	const cJSON *bed = cJSON_GetArrayItem(json_get(sun, "regions"), 1);
+
+	ck_assert_str_eq(json_get(bed, "region")->valuestring, "B1");
+	ck_assert_double_eq_tol(strtod(desk_line(b, "Sun", "B1 b b", "Hours a day")->value, NULL),
+		json_get(bed, "mean_h")->valuedouble, 0.0051);
+}
+
+/* A plant in the lawn, on open ground, in the bed and right behind the wall. */
+START_TEST(snag_page_layer_map_and_json_have_the_same_hours)
+{
+	static const struct place at[] = { { 0, 0 }, { 4, 3 }, { 6, 5 }, { 1, 5 } };
+	struct desk *b = desk_in_sun("45");
+	char lines[80];
+	cJSON *sun;
+
+	plot_set(editor_edit(&b->editor), 0, ALLOW_SUN_FULL, "20");
+	snprintf(lines, sizeof lines, "plant z \"Rose\"\n  sun full\n  at %d,%d\n", at[_i].x,
+		at[_i].y);
+	plot_add_lines(editor_edit(&b->editor), lines);
+	editor_stroke(&b->editor);
+	desk_do(b, ACT_SHOW_SUN);
+	desk_refresh(b);
+	sun = json_sun(b);
+	check_cell(b, sun, at[_i].x, at[_i].y);
+	check_bed(b, sun);
+	cJSON_Delete(sun);
 	desk_free(b);
 }
 END_TEST
@@ -116,6 +200,23 @@ START_TEST(it_is_not_there_after_a_stroke_until_it_is_counted_anew)
 	ck_assert(!editor_has_light(&b->editor));
 	ck_assert(editor_refresh_light(&b->editor));
 	ck_assert(editor_has_light(&b->editor));
+	check_map(b);
+	desk_free(b);
+}
+END_TEST
+
+/* Some pages take longer than all else. */
+START_TEST(it_is_there_before_the_page_of_the_panel)
+{
+	struct desk *b = desk_in_sun("45");
+
+	desk_do(b, ACT_SHOW_SUN);
+	b->editor.cursor = (struct place){ 2, 2 };
+	acts_press(&b->editor, 'S');
+	acts_press(&b->editor, ' ');
+	ck_assert(editor_refresh_light(&b->editor));
+	ck_assert(editor_has_light(&b->editor));
+	ck_assert(!editor_is_counted(&b->editor));
 	check_map(b);
 	desk_free(b);
 }
@@ -301,8 +402,10 @@ Suite *test_suite(void)
 	TCase *moments = suite_case(suite, "moments");
 
 	tcase_add_test(hours, the_layer_has_the_hours_of_the_printed_map);
+	tcase_add_loop_test(hours, snag_page_layer_map_and_json_have_the_same_hours, 0, 4);
 	tcase_add_test(hours, its_classes_are_those_of_the_page_at_any_bounds);
 	tcase_add_test(hours, it_is_not_there_after_a_stroke_until_it_is_counted_anew);
+	tcase_add_test(hours, it_is_there_before_the_page_of_the_panel);
 	tcase_add_test(hours, without_a_latitude_it_says_what_is_missing);
 	tcase_add_test(hours, it_follows_shade_that_is_added_changed_and_taken_back);
 	tcase_add_test(hours, levels_and_sun_go_for_one_another);

@@ -120,6 +120,27 @@ START_TEST(a_page_that_is_stopped_is_not_there)
 }
 END_TEST
 
+/* Counting asks at each thing that casts shade under each place of the sun, some thousand times. */
+START_TEST(hours_that_a_plant_needs_are_counted_once)
+{
+	struct desk *b = desk_in_sun("45");
+	struct stopper stopper;
+
+	plot_add_lines(editor_edit(&b->editor), "plant z \"Rose\"\n  sun full\n  at 4,3\n");
+	editor_stroke(&b->editor);
+	stopper_begin(&stopper, 0);
+	ck_assert(editor_refresh(&b->editor));
+	ck_assert_int_gt(stopper.asks, 1000);
+	stopper_begin(&stopper, 0);
+	b->editor.layer = LAYER_SUN;
+	ck_assert(editor_refresh_light(&b->editor));
+	ck_assert_int_lt(stopper.asks, 100);
+	stopper_end();
+	ck_assert(editor_has_light(&b->editor));
+	desk_free(b);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("page of the sun");
@@ -130,5 +151,6 @@ Suite *test_suite(void)
 	tcase_add_test(page, the_season_is_that_of_the_south_there);
 	tcase_add_test(page, here_has_the_hours_of_the_cell);
 	tcase_add_test(page, a_page_that_is_stopped_is_not_there);
+	tcase_add_test(page, hours_that_a_plant_needs_are_counted_once);
 	return suite;
 }

@@ -5,6 +5,7 @@
 #include "support/garden.h"
 #include "support/runner.h"
 #include "support/stopper.h"
+#include "takeoff/sun/sun_usual.h"
 
 #include <math.h>
 #include <stdio.h>
@@ -92,20 +93,20 @@ static void cells_add(int class, int cells[MOST][MOST])
 START_TEST(each_pattern_lies_over_the_cells_of_its_class)
 {
 	int cells[MOST][MOST] = { { 0 } };
-	struct sun_hours sun;
+	const struct sun_usual *sun;
 
 	garden_file(&garden, "tests/plots/sun.plot");
 	garden_count(&garden);
 	asked.is_plain = _i == 1;
 	draw();
-	ck_assert(sun_count_usual(&sun, &arena, &garden.takeoff));
+	sun = sun_usual(&garden.takeoff, &arena);
 	for (int class = SUN_FULL; class <= SUN_SHADE; class++)
 		cells_add(class, cells);
 	for (int y = 0; y < 16; y++)
 		for (int x = 0; x < 24; x++) {
-			struct place cell = { x, y };
-			int class = sun_has_cell(&sun, cell) ? (int)sun_class_of(&garden.takeoff,
-				sun_mean(&sun, cell)) : SUN_FULL;
+			int steps = sun->steps[24 * y + x];
+			int class = steps == SUN_NO_STEPS ? SUN_FULL :
+				(int)sun_class_of(&garden.takeoff, sun_usual_mean(steps));
 
 			ck_assert_msg(cells[y][x] == (class == SUN_FULL ? 0 : 1 + class),
 				"%d,%d: %d", x, y, cells[y][x]);

@@ -914,6 +914,31 @@ START_TEST(a_leg_of_a_mirrored_fence_is_moved_with_its_image)
 }
 END_TEST
 
+/* 18 ft by 8 ft as before. Legs nearer to a plant take sun from it, mornings and evenings: where it
+ * has just what it needs they go the longer way, outwards. */
+START_TEST(no_change_is_told_by_which_a_plant_lacks_sun)
+{
+	char hours[24];
+
+	fence_about(18, 8, "left-right");
+	plot_set(&garden.plot, 0, HEAD_SITE, "45");
+	plot_add_lines(&garden.plot, "plant z \"Rose\"\n  sun full\n  at 8,9\n  at 19,9\n");
+	plot_set(&garden.plot, 0, ALLOW_SUN_FULL, "20");
+	garden_count(&garden);
+	snprintf(hours, sizeof hours, "%.6f", (double)garden_snag(&garden, SNAG_PLANT_SUN,
+		0)->figures[1] / 60);
+	plot_set(&garden.plot, 0, ALLOW_SUN_FULL, "2");
+	advise();
+	ck_assert_int_eq(told_count(PROPOSE_FENCE), 1);
+	ck_assert_int_eq(told(PROPOSE_FENCE, 0).right, 1);
+	plot_set(&garden.plot, 0, ALLOW_SUN_FULL, hours);
+	advise();
+	ck_assert_ptr_null(garden_snag(&garden, SNAG_PLANT_SUN, 0));
+	ck_assert_int_eq(told_count(PROPOSE_FENCE), 1);
+	ck_assert_int_eq(told(PROPOSE_FENCE, 0).right, -3);
+}
+END_TEST
+
 /* The run that ends at the right leg would end in the air, or begin there. */
 START_TEST(a_leg_that_a_run_ends_at_stays)
 {
@@ -1072,6 +1097,7 @@ Suite *test_suite(void)
 	tcase_add_test(one, a_bed_on_the_axis_is_changed_at_both_sides);
 	tcase_add_test(one, a_leg_is_moved_the_shortest_way_to_the_fewest_panels_to_saw);
 	tcase_add_test(one, a_leg_of_a_mirrored_fence_is_moved_with_its_image);
+	tcase_add_test(one, no_change_is_told_by_which_a_plant_lacks_sun);
 	tcase_add_test(one, a_fence_is_moved_over_no_bed_and_no_fixture);
 	tcase_add_test(one, of_a_kind_those_that_spare_most_are_told);
 	tcase_add_test(one, what_cannot_all_be_tried_takes_nothing_from_the_rest);

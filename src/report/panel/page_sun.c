@@ -1,9 +1,11 @@
 #include "report/panel/page_sun.h"
 #include "report/words/figures.h"
 #include "report/words/sun_words.h"
-#include "takeoff/sun/sun_hours.h"
+#include "takeoff/sun/sun_usual.h"
 
-static void classes(struct page_maker *maker, const struct sun_hours *sun)
+#include <string.h>
+
+static void classes(struct page_maker *maker, const struct sun_usual *sun)
 {
 	const struct report *report = &maker->report;
 
@@ -11,13 +13,23 @@ static void classes(struct page_maker *maker, const struct sun_hours *sun)
 	for (enum sun_class class = SUN_FULL; class <= SUN_SHADE; class++)
 		page_figure(maker, say(report, "%s, %s", capital(report,
 			word_label(&sun_class_words[class])), sun_bound_words(report, class)),
-			plain_area(report, survey_area(sun->class_cells[class], sun->scene.cell)));
+			plain_area(report, survey_area(sun->class_cells[class],
+				report->takeoff->survey.cell)));
+}
+
+/* The page outlasts the takeoff. */
+static const uint16_t *steps_keep(struct page_maker *maker, const struct sun_usual *sun)
+{
+	uint16_t *steps = arena_new(&maker->page->arena, sun->cells, sizeof *steps);
+
+	memcpy(steps, sun->steps, sun->cells * sizeof *steps);
+	return steps;
 }
 
 void page_sun(struct page_maker *maker, const struct takeoff *takeoff)
 {
 	struct arena arena = ARENA_EMPTY;
-	struct sun_hours sun;
+	const struct sun_usual *sun;
 	const char *untold = sun_untold_words(&maker->report);
 
 	if (!sun_has_site(takeoff)) {
@@ -25,15 +37,16 @@ void page_sun(struct page_maker *maker, const struct takeoff *takeoff)
 			"has a field for it.");
 		return;
 	}
-	if (sun_count_usual(&sun, &arena, takeoff)) {
-		page_note_line(maker, sun.latitude < 0 ?
+	sun = sun_usual(takeoff, &arena);
+	if (sun) {
+		page_note_line(maker, sun_latitude(takeoff) < 0 ?
 			"In the mean of a day, 21 September to 21 March, under a clear sky." :
 			"In the mean of a day, 21 March to 21 September, under a clear sky.");
-		classes(maker, &sun);
+		classes(maker, sun);
 		if (untold)
 			page_note_line(maker, untold);
-		page_rows(maker, &sun_region_table, sun.regions, sun.region_count);
-		maker->page->sun = sun_usual_steps(&sun, &maker->page->arena);
+		page_rows(maker, &sun_region_table, sun->regions, sun->region_count);
+		maker->page->sun = steps_keep(maker, sun);
 	}
 	arena_clear(&arena);
 }

@@ -23,7 +23,7 @@ struct page {
 	struct arena arena;
 	struct line *lines;
 	size_t count, capacity;
-	const uint16_t *sun; /* of the page of the sun: steps by cell (sun_usual_steps) */
+	const uint16_t *sun; /* of the page of the sun: steps by cell (sun_usual.h) */
 	bool is_made;
 };
 
@@ -55,7 +55,7 @@ bool pages_make(struct pages *pages, int page, const struct takeoff *takeoff,
 void pages_drop_saved(struct pages *pages);
 /* The number of the page of the sun. */
 int pages_of_sun(void);
-/* Steps of sun by cell (sun_usual_steps), as long as the page of the sun is there; NULL: it is not,
+/* Steps of sun by cell (sun_usual.h), as long as the page of the sun is there; NULL: it is not,
  * or the plot has no latitude. */
 const uint16_t *pages_sun(const struct pages *pages);
 void pages_fini(struct pages *pages);

@@ -1,6 +1,7 @@
 #include "report/svg/sunlight.h"
 #include "base/stop.h"
 #include "report/words/sun_words.h"
+#include "takeoff/sun/sun_usual.h"
 
 /* From one line to the next; full sun has none, shade lines both ways. */
 static const nm apart[SUN_CLASSES] = { [SUN_PART] = 4 * NM_PER_MM, [SUN_PART_SHADE] = 2 * NM_PER_MM,
@@ -50,25 +51,29 @@ static void add_run(const struct sheet *sheet, int left, int end, int y)
 	sink_add(out, "Z");
 }
 
-static bool is_of(const struct sun_hours *sun, int x, int y, enum sun_class class)
+/* Whether a cell, which may lie one past the last, is of a class. */
+static bool is_of(const struct sheet *sheet, const struct sun_usual *sun, int x, int y,
+	enum sun_class class)
 {
-	const struct place cell = { x, y };
+	const struct takeoff *takeoff = sheet->report.takeoff;
+	size_t columns = (size_t)takeoff->survey.columns, at = (size_t)y * columns + (size_t)x;
 
-	return x < sun->scene.columns && sun_has_cell(sun, cell) &&
-		sun_class_of(sun->takeoff, sun_mean(sun, cell)) == class;
+	return (size_t)x < columns && sun->steps[at] != SUN_NO_STEPS &&
+		sun_class_of(takeoff, sun_usual_mean(sun->steps[at])) == class;
 }
 
-static void draw_class(const struct sheet *sheet, const struct sun_hours *sun, enum sun_class class)
+static void draw_class(const struct sheet *sheet, const struct sun_usual *sun, enum sun_class class)
 {
+	const struct survey *survey = &sheet->report.takeoff->survey;
 	struct sink *out = sheet->report.out;
 
 	sink_print(out, "<path id=\"%s\" fill=\"url(#sun-%d)\" stroke=\"none\" d=\"",
 		sun_class_words[class].key, class);
-	for (int y = 0; y < sun->scene.rows && !stop_asked(); y++) {
+	for (int y = 0; y < survey->rows && !stop_asked(); y++) {
 		int left = 0;
 
-		for (int x = 0; x <= sun->scene.columns; x++) {
-			if (is_of(sun, x, y, class))
+		for (int x = 0; x <= survey->columns; x++) {
+			if (is_of(sheet, sun, x, y, class))
 				continue;
 			if (left < x)
 				add_run(sheet, left, x, y);
@@ -80,13 +85,11 @@ static void draw_class(const struct sheet *sheet, const struct sun_hours *sun, e
 
 void sunlight_draw(struct sheet *sheet)
 {
-	struct sun_hours sun;
+	const struct sun_usual *sun = sun_usual(sheet->report.takeoff, sheet->arena);
 
-	if (!sun_count_usual(&sun, sheet->arena, sheet->report.takeoff))
-		return;
-	for (enum sun_class class = SUN_PART; class <= SUN_SHADE; class++)
-		if (sun.class_cells[class] > 0)
-			draw_class(sheet, &sun, class);
+	for (enum sun_class class = SUN_PART; sun && class <= SUN_SHADE; class++)
+		if (sun->class_cells[class] > 0)
+			draw_class(sheet, sun, class);
 }
 
 void sunlight_sign(const struct sheet *sheet, struct box box, int class)

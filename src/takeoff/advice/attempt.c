@@ -2,15 +2,18 @@
 #include "base/stop.h"
 #include "plot/edit/fence_lay.h"
 #include "takeoff/sun/plant_sun.h"
+#include "takeoff/sun/sun_usual.h"
 
 #include <string.h>
 
 /* What a takeoff takes, in microseconds of a common machine: so much at least; for so many cells
- * one; for each region; for each side of a cell that has a fence. A part of it goes with the
- * change, whether it can be made or not. All attempts together take half a second at most, and
- * where that is not enough for a few there are none. */
+ * one; for each region; for each side of a cell that has a fence. Hours of sun: for so many cells
+ * one; for each thing that casts shade. A part of a takeoff goes with the change, whether it can be
+ * made or not. All attempts together take half a second at most, and where that is not enough for a
+ * few there are none. */
 enum {
 	WORK_LEAST = 400, CELLS_TO_WORK = 25, WORK_OF_REGION = 1, WORK_OF_SIDE = 4,
+	SUN_CELLS_TO_WORK = 10, SUN_WORK_OF_BOX = 8,
 	WORK_MOST = 500000, ATTEMPTS_LEAST = 20, CHANGES_TO_WORK = 4
 };
 
@@ -111,12 +114,33 @@ static bool is_good(const struct attempts *attempts, struct proposal *proposal,
 		!has_new_snags(attempts, changed);
 }
 
+static int64_t work_of_sun(const struct takeoff *takeoff)
+{
+	const struct sun_usual *sun = takeoff->sun;
+
+	return sun ? (int64_t)(sun->cells / SUN_CELLS_TO_WORK + sun->boxes * SUN_WORK_OF_BOX) : 0;
+}
+
+/* Whether plants lack no more sun. That takes longest to count, so it is asked last. */
+static bool keeps_sun(struct attempts *attempts, struct takeoff *changed, struct arena *arena)
+{
+	bool good;
+
+	if (attempts->work_left < work_of_sun(attempts->takeoff)) {
+		attempts->is_short = true;
+		return false;
+	}
+	good = takeoff_add_sun(changed, arena) && !has_new_snags(attempts, changed);
+	attempts->work_left -= work_of_sun(changed);
+	return good;
+}
+
 static bool count(struct attempts *attempts, struct proposal *proposal, const struct plot *plot)
 {
 	struct arena arena = ARENA_EMPTY;
 	struct takeoff changed;
-	bool good = takeoff_with_sun(&changed, &arena, plot, attempts->takeoff->book) &&
-		is_good(attempts, proposal, &changed);
+	bool good = takeoff_compute(&changed, &arena, plot, attempts->takeoff->book) &&
+		is_good(attempts, proposal, &changed) && keeps_sun(attempts, &changed, &arena);
 
 	arena_clear(&arena);
 	return good && !stop_asked();

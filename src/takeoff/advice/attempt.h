@@ -32,9 +32,9 @@ bool attempts_go_on(struct attempts *attempts);
  *	BLOCK            money, or pieces to saw
  *	FENCE            panels to saw
  *
- * no snag of any code is added, as many beds are laid out as before, and of COURSES the soil of
- * those beds is still as deep as beds need. Names of regions do not count. False too where no work
- * is left for it, or it is stopped. */
+ * no snag of any code is added, nor a plant that lacks sun (sun/plant_sun.h), as many beds are laid
+ * out as before, and of COURSES the soil of those beds is still as deep as beds need. Names of
+ * regions do not count. False too where no work is left for it, or it is stopped. */
 bool attempt(struct attempts *attempts, struct proposal *proposal);
 /* Keeps one that was tried. */
 void attempts_keep(struct attempts *attempts, const struct proposal *proposal);

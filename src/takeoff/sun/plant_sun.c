@@ -1,7 +1,7 @@
 #include "takeoff/sun/plant_sun.h"
 #include "base/stop.h"
 #include "takeoff/planting/planting_snags.h"
-#include "takeoff/sun/sun_hours.h"
+#include "takeoff/sun/sun_usual.h"
 
 #include <math.h>
 
@@ -22,16 +22,15 @@ static bool any_needs(const struct takeoff *takeoff)
 	return any;
 }
 
-static void check_row(struct takeoff *takeoff, const struct planting_row *row,
-	const uint16_t *steps)
+static void check_row(struct takeoff *takeoff, const struct planting_row *row)
 {
 	int64_t least = needed(takeoff, &takeoff->planting.plants[row->kind]), has = least;
 	struct place at = { 0, 0 };
 
 	for (int i = 0; i < row->spot_count && least > 0; i++) {
 		struct place cell = planting_cell(&takeoff->survey, row->spots[i].at);
-		uint16_t here = steps[(size_t)cell.y * (size_t)takeoff->survey.columns +
-			(size_t)cell.x];
+		uint16_t here = takeoff->sun->steps[(size_t)cell.y *
+			(size_t)takeoff->survey.columns + (size_t)cell.x];
 		int64_t minutes = llround(60 * sun_usual_mean(here));
 
 		if (here == SUN_NO_STEPS || minutes >= has)
@@ -44,20 +43,15 @@ static void check_row(struct takeoff *takeoff, const struct planting_row *row,
 			SNAG_FIGURES_OF(row->kind, has, least)), at);
 }
 
-static bool plant_sun_check(struct takeoff *takeoff)
+bool takeoff_add_sun(struct takeoff *takeoff, struct arena *arena)
 {
-	struct arena arena = ARENA_EMPTY;
-	struct sun_hours sun;
-
 	if (!sun_has_site(takeoff) || !any_needs(takeoff))
 		return true;
-	if (sun_count_usual(&sun, &arena, takeoff)) {
-		const uint16_t *steps = sun_usual_steps(&sun, &arena);
-
-		for (int i = 0; i < takeoff->planting.count && !stop_asked(); i++)
-			check_row(takeoff, &takeoff->planting.list[i], steps);
-	}
-	arena_clear(&arena);
+	takeoff->sun = sun_usual(takeoff, arena);
+	if (!takeoff->sun)
+		return false;
+	for (int i = 0; i < takeoff->planting.count && !stop_asked(); i++)
+		check_row(takeoff, &takeoff->planting.list[i]);
 	snag_sort(&takeoff->snags);
 	return !stop_asked();
 }
@@ -65,5 +59,5 @@ static bool plant_sun_check(struct takeoff *takeoff)
 bool takeoff_with_sun(struct takeoff *out, struct arena *arena, const struct plot *plot,
 	const struct book *book)
 {
-	return takeoff_compute(out, arena, plot, book) && plant_sun_check(out);
+	return takeoff_compute(out, arena, plot, book) && takeoff_add_sun(out, arena);
 }

@@ -82,6 +82,40 @@ void sun_begin(struct sun_hours *out, struct arena *arena, const struct takeoff 
 	regions_begin(out, arena);
 }
 
+/* ---- Classes --------------------------------------------------------------------------------- */
+
+double sun_class_from(const struct takeoff *takeoff, enum sun_class class)
+{
+	static const enum attribute bounds[] = { ALLOW_SUN_FULL, ALLOW_SUN_PART, ALLOW_SUN_LEAST };
+
+	return class == SUN_SHADE ? 0 : (double)block_number(takeoff->allow, bounds[class]) /
+		MILLION;
+}
+
+/* From how many hours on each class is, the last one from 0. */
+static void bounds_of(const struct takeoff *takeoff, double from[SUN_CLASSES])
+{
+	for (int i = 0; i < SUN_CLASSES; i++)
+		from[i] = sun_class_from(takeoff, (enum sun_class)i);
+}
+
+static enum sun_class class_by(const double from[SUN_CLASSES], double hours)
+{
+	enum sun_class class = SUN_FULL;
+
+	while (hours < from[class])
+		class++;
+	return class;
+}
+
+enum sun_class sun_class_of(const struct takeoff *takeoff, double hours)
+{
+	double from[SUN_CLASSES];
+
+	bounds_of(takeoff, from);
+	return class_by(from, hours);
+}
+
 /* ---- Counting -------------------------------------------------------------------------------- */
 
 static int rays_of(const struct sun_hours *sun, struct date date, struct ray rays[STEPS_A_DAY])
@@ -108,15 +142,19 @@ static void row_sum(struct sun_hours *sun, int y, int day)
 	for (size_t i = survey->row_runs[y]; i < survey->row_runs[y + 1]; i++) {
 		const struct run *run = &survey->runs[i];
 		int row = run->region == NO_REGION ? NO_ROW : sun->rows[run->region];
+		int64_t steps = 0;
+		int cells = 0;
 
 		if (row == NO_ROW)
 			continue;
 		for (size_t at = first + (size_t)run->left; at < first + (size_t)run->right; at++) {
 			bool has_figure = sun->scene.levels[at] != SHADE_NO_LEVEL;
 
-			sun->regions[row].hours[day] += has_figure ? sun->lit[at] : 0;
-			sun->regions[row].cells += has_figure && day == 0;
+			steps += has_figure ? sun->lit[at] : 0;
+			cells += has_figure;
 		}
+		sun->regions[row].hours[day] += (double)steps;
+		sun->regions[row].cells += day == 0 ? cells : 0;
 	}
 }
 
@@ -147,35 +185,30 @@ static void region_finish(struct sun_region *region, const struct sun_hours *sun
 	region->class = sun_class_of(sun->takeoff, region->mean);
 }
 
-bool sun_finish(struct sun_hours *sun)
+static void cells_class(struct sun_hours *sun)
 {
-	for (int i = 0; i < sun->region_count && !stop_asked(); i++)
-		region_finish(&sun->regions[i], sun);
+	double from[SUN_CLASSES];
+
+	bounds_of(sun->takeoff, from);
 	for (int y = 0; y < sun->scene.rows && !stop_asked(); y++) {
 		for (int x = 0; x < sun->scene.columns; x++) {
 			struct place cell = { x, y };
 
 			if (sun_has_cell(sun, cell))
-				sun->class_cells[sun_class_of(sun->takeoff,
-					sun_mean(sun, cell))]++;
+				sun->class_cells[class_by(from, sun_mean(sun, cell))]++;
 		}
 	}
+}
+
+bool sun_finish(struct sun_hours *sun)
+{
+	for (int i = 0; i < sun->region_count && !stop_asked(); i++)
+		region_finish(&sun->regions[i], sun);
+	cells_class(sun);
 	return !stop_asked();
 }
 
-bool sun_count_usual(struct sun_hours *out, struct arena *arena, const struct takeoff *takeoff)
-{
-	struct date days[SUN_USUAL_DAYS];
-
-	sun_usual_days(sun_latitude(takeoff), days);
-	sun_begin(out, arena, takeoff, days, SUN_USUAL_DAYS);
-	while (out->counted < out->day_count)
-		if (!sun_count(out))
-			return false;
-	return sun_finish(out);
-}
-
-/* ---- Cells and classes ----------------------------------------------------------------------- */
+/* ---- Cells ----------------------------------------------------------------------------------- */
 
 static size_t index_of(const struct sun_hours *sun, struct place cell)
 {
@@ -187,48 +220,14 @@ bool sun_has_cell(const struct sun_hours *sun, struct place cell)
 	return sun->scene.levels[index_of(sun, cell)] != SHADE_NO_LEVEL;
 }
 
-static double mean_of(uint32_t steps, int days)
+double sun_steps_mean(uint32_t steps, int days)
 {
 	return steps / ((double)days * SUN_STEPS_AN_HOUR);
 }
 
 double sun_mean(const struct sun_hours *sun, struct place cell)
 {
-	return mean_of(sun->steps[index_of(sun, cell)], sun->counted);
-}
-
-const uint16_t *sun_usual_steps(const struct sun_hours *sun, struct arena *arena)
-{
-	size_t columns = (size_t)sun->scene.columns, rows = (size_t)sun->scene.rows;
-	uint16_t *steps = arena_new(arena, columns * rows, sizeof *steps);
-
-	for (size_t y = 0; y < rows && !stop_asked(); y++)
-		for (size_t i = y * columns; i < (y + 1) * columns; i++)
-			steps[i] = sun->scene.levels[i] == SHADE_NO_LEVEL ? SUN_NO_STEPS :
-				(uint16_t)sun->steps[i];
-	return steps;
-}
-
-double sun_usual_mean(int steps)
-{
-	return mean_of((uint32_t)steps, SUN_USUAL_DAYS);
-}
-
-double sun_class_from(const struct takeoff *takeoff, enum sun_class class)
-{
-	static const enum attribute bounds[] = { ALLOW_SUN_FULL, ALLOW_SUN_PART, ALLOW_SUN_LEAST };
-
-	return class == SUN_SHADE ? 0 : (double)block_number(takeoff->allow, bounds[class]) /
-		MILLION;
-}
-
-enum sun_class sun_class_of(const struct takeoff *takeoff, double hours)
-{
-	enum sun_class class = SUN_FULL;
-
-	while (class < SUN_SHADE && hours < sun_class_from(takeoff, class))
-		class++;
-	return class;
+	return sun_steps_mean(sun->steps[index_of(sun, cell)], sun->counted);
 }
 
 const struct word sun_class_words[SUN_CLASSES] = {

@@ -72,18 +72,11 @@ bool sun_count(struct sun_hours *sun);
 /* Means and classes, after the last day. False where it was stopped. */
 bool sun_finish(struct sun_hours *sun);
 
-/* All of that for the usual days. */
-bool sun_count_usual(struct sun_hours *out, struct arena *arena, const struct takeoff *takeoff);
-
-/* To be kept of the usual days: by cell the steps with sun of all of them, SUN_NO_STEPS where it
- * has no figure; in the arena. And the mean of a day that comes of them, in hours: as sun_mean. */
-enum { SUN_NO_STEPS = 0xFFFF };
-const uint16_t *sun_usual_steps(const struct sun_hours *sun, struct arena *arena);
-double sun_usual_mean(int steps);
-
 /* Whether a cell has a figure; the mean of its days, in hours; its class. */
 bool sun_has_cell(const struct sun_hours *sun, struct place cell);
 double sun_mean(const struct sun_hours *sun, struct place cell);
+/* The mean of a day, in hours, where so many steps of so many days have sun. */
+double sun_steps_mean(uint32_t steps, int days);
 enum sun_class sun_class_of(const struct takeoff *takeoff, double hours);
 /* The least hours of a class; 0 for shade. */
 double sun_class_from(const struct takeoff *takeoff, enum sun_class class);
