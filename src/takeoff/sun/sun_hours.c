@@ -79,6 +79,7 @@ void sun_begin(struct sun_hours *out, struct arena *arena, const struct takeoff 
 	sun_scene_make(&out->scene, arena, takeoff);
 	if (!stop_asked())
 		out->shade = shade_new(arena, &out->scene);
+	sun_soil_find(&out->soil, arena, &takeoff->survey, &out->scene);
 	regions_begin(out, arena);
 }
 
@@ -167,6 +168,7 @@ bool sun_count(struct sun_hours *sun)
 	if (stop_asked())
 		return false;
 	shade_count(sun->shade, rays, count, sun->lit);
+	sun_soil_take(&sun->soil, sun->lit);
 	for (int y = 0; y < survey->rows && !stop_asked(); y++)
 		row_sum(sun, y, day);
 	sun->counted++;

@@ -1,6 +1,7 @@
 /* Hours of sun on a plan: for how long of a day the sun comes to the middle of each cell
  * (sun_scene.h), in steps of 5 minutes of solar time, each looked at in its middle, while the sun's
- * middle is above the horizon by geometry. Clouds and hills are not reckoned with.
+ * middle is above the horizon by geometry. Over the wall of a raised bed stands what comes to the
+ * soil beside it (sun_soil.h). Clouds and hills are not reckoned with.
  *
  * A place is classed by the mean of its days: usually the 21st of seven months, from March to
  * September, south of the equator from September to March. Where a plan has full or part sun and
@@ -12,6 +13,7 @@
 #include "survey/sun.h"
 #include "takeoff/common/figure.h"
 #include "takeoff/sun/sun_scene.h"
+#include "takeoff/sun/sun_soil.h"
 
 enum sun_class { SUN_FULL, SUN_PART, SUN_PART_SHADE, SUN_SHADE };
 enum { SUN_CLASSES = SUN_SHADE + 1, SUN_DAYS_MOST = 366, SUN_USUAL_DAYS = 7,
@@ -36,6 +38,7 @@ struct sun_hours {
 	const struct takeoff *takeoff;
 	struct shade_scene scene;
 	struct shade *shade;
+	struct sun_soil soil;
 	double latitude, north;
 	struct sun_date *days; /* in the order they are asked for */
 	int day_count;
