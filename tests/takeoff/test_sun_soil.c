@@ -70,8 +70,8 @@ START_TEST(of_cells_as_near_the_one_with_least_is_taken)
 {
 	uint16_t lit[49];
 
-	make((const char *const[]){ "bbbbbbb", "bbbbbbb", "bbbbbbb", "bbb....", "bbb....", "bbb....",
-		"bbb....", NULL }, "1 ft");
+	make((const char *const[]){ "bbbbbbb", "bbbbbbb", "bbbbbbb", "bbb....", "bbb....",
+		"bbb....", "bbb....", NULL }, "1 ft");
 	number(lit, 49);
 	ck_assert_int_eq(lit[2 * 7 + 2], 1 * 7 + 2);
 	lit[1 * 7 + 2] = 5;

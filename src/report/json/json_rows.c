@@ -61,6 +61,11 @@ static cJSON *lengths_of(const struct figure *figure, const void *row)
 	return json_lengths(lengths, count);
 }
 
+static cJSON *letter(const char *field)
+{
+	return cJSON_CreateString((char[]){ *field, '\0' });
+}
+
 cJSON *json_figure(const struct takeoff *takeoff, const struct figure *figure, const void *row)
 {
 	switch (figure->kind) {
@@ -83,7 +88,7 @@ cJSON *json_figure(const struct takeoff *takeoff, const struct figure *figure, c
 	case FIGURE_TEXT:
 		return json_text(figure_text(figure, row));
 	case FIGURE_LETTER:
-		return cJSON_CreateString((char[]){ *(const char *)figure_field(figure, row), '\0' });
+		return letter(figure_field(figure, row));
 	case FIGURE_TRUTH:
 		return cJSON_CreateBool(figure_whole(figure, row) != 0);
 	case FIGURE_REGION:
