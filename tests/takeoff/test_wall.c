@@ -239,6 +239,18 @@ START_TEST(a_bed_that_cannot_be_laid_out_takes_about_as_many_blocks_as_its_runs_
 }
 END_TEST
 
+/* In 1 ft there is no room for two walls of 8 in. */
+START_TEST(what_is_not_laid_out_is_told_by_its_own_region)
+{
+	plot_from_rows(&beds.plot, (const char *const[]){ "bbbb.c", "bbbb.c", "bbbb.c", "bbbb.c",
+		NULL });
+	beds_lay(&beds);
+	ck_assert_int_eq(only_wall()->region, 0);
+	ck_assert_int_eq(beds.takeoff.walls.not_laid_count, 1);
+	ck_assert_int_eq(beds.takeoff.walls.not_laid[0].region, 1);
+}
+END_TEST
+
 START_TEST(a_hole_adds_four_depths_to_what_is_not_laid_out)
 {
 	/* A frame one cell of 1 ft wide round a hole: P 20 + 12 ft; (384 - 32 + 32) x 3 / 16 =
@@ -571,6 +583,7 @@ Suite *test_suite(void)
 	tcase_add_test(known, a_cap_has_its_own_size_runs_and_corners);
 	tcase_add_test(known,
 		a_bed_that_cannot_be_laid_out_takes_about_as_many_blocks_as_its_runs_hold);
+	tcase_add_test(known, what_is_not_laid_out_is_told_by_its_own_region);
 	tcase_add_test(known, a_hole_adds_four_depths_to_what_is_not_laid_out);
 	tcase_add_test(known, only_raised_beds_are_walled_in_the_order_of_regions);
 	tcase_add_test(known, a_bed_against_another_is_walled_all_round);
