@@ -18,7 +18,7 @@ static const struct unit unit_table[] = {
 	{ "m", NM_PER_M, UNITS_METRIC, false },
 };
 
-enum { PLACES = 6, MILLION = 1000000 };
+enum { PLACES = 6, MILLION = 1000000, NUMBER_SAID_MOST = 39 };
 
 /* A number as whole, millionths and a fraction: at most one of the last two is there. */
 struct number {
@@ -98,12 +98,17 @@ static bool number_scan(struct scan *s, struct number *n)
 	return true;
 }
 
+static bool no_length(const struct scan *s, size_t start, enum units units, struct diag *d)
+{
+	return scan_fail(s, start, d, "a length with its unit, such as %s",
+		units == UNITS_METRIC ? "150 mm" : "6 1/2 in");
+}
+
 /* Reads the number of a length's part, which starts at s->at. */
 static bool part_number(struct scan *s, enum units units, struct number *n, struct diag *d)
 {
 	if (!char_is_digit(scan_peek(s)))
-		return scan_fail(s, s->at, d, "a length with its unit, such as %s",
-			units == UNITS_METRIC ? "150 mm" : "6 1/2 in");
+		return no_length(s, s->at, units, d);
 	if (!number_scan(s, n))
 		return scan_fail(s, s->at, d,
 			"a length of at most 10 km with at most 6 decimal places");
@@ -126,12 +131,15 @@ static nm number_times(const struct number *n, nm unit)
 		divide_rounded(n->numerator * unit, n->denominator);
 }
 
+/* Offers the same number with a unit, where a message has room for it. */
 static bool bare_number(const struct scan *s, size_t start, enum units units, struct diag *d)
 {
-	int length = (int)(s->at - start);
+	size_t length = s->at - start;
 
-	return scan_fail(s, start, d, "a length with its unit, such as %.*s %s",
-		length < 40 ? length : 0, s->text + start, units == UNITS_METRIC ? "mm" : "in");
+	if (length > NUMBER_SAID_MOST)
+		return no_length(s, start, units, d);
+	return scan_fail(s, start, d, "a length with its unit, such as %.*s %s", (int)length,
+		s->text + start, units == UNITS_METRIC ? "mm" : "in");
 }
 
 /* True where another part of a length follows: a digit. */

@@ -182,6 +182,26 @@ START_TEST(a_metric_plot_offers_a_bare_number_in_millimetres)
 }
 END_TEST
 
+/* It has to fit into a message, of which 80 bytes are kept. */
+START_TEST(a_bare_number_is_offered_with_its_unit_where_it_is_not_too_long)
+{
+	static const char digits[] = "0000000000000000000000000000000000000006";
+
+	for (size_t length = 39; length <= 40; length++) {
+		const char *number = digits + 40 - length;
+		struct scan s = scan_start(number, length, 1);
+		struct diag d = { 0 };
+		char expected[80];
+		nm read;
+
+		ck_assert(!length_scan(&s, UNITS_IMPERIAL, &read, &d));
+		snprintf(expected, sizeof expected, "a length with its unit, such as %s in",
+			length < 40 ? number : "6 1/2");
+		ck_assert_str_eq(d.expected, expected);
+	}
+}
+END_TEST
+
 /* The text, and how much of it is taken. */
 static const struct {
 	const char *text;
@@ -304,6 +324,8 @@ Suite *test_suite(void)
 	tcase_add_loop_test(reading, what_is_no_length_is_refused_with_its_column_and_a_reason, 0,
 		COUNT(refused));
 	tcase_add_test(reading, a_metric_plot_offers_a_bare_number_in_millimetres);
+	tcase_add_test(reading,
+		a_bare_number_is_offered_with_its_unit_where_it_is_not_too_long);
 	tcase_add_loop_test(reading, no_more_than_the_length_is_taken, 0, COUNT(longer));
 	tcase_add_loop_test(writing, a_length_is_written_in_the_plots_units_and_exactly, 0,
 		COUNT(written));

@@ -384,6 +384,8 @@ START_TEST(here_names_fence_and_gates_on_all_sides_of_the_cell)
 	editor_edit(&b->editor)->details.fences[1].name = memory_string("Hurdles");
 	editor_stroke(&b->editor);
 	here_is(b, (struct place){ 0, 4 }, "");
+	here_is(b, (struct place){ 0, 3 }, "Fence above: Hurdles\n");
+	here_is(b, (struct place){ 0, 2 }, "Fence below: Hurdles\n");
 	here_is(b, (struct place){ 3, 2 }, "Fence left, above: Fence\n"
 		"Gate of 2\302\240ft above: Fence\nGate of 1\302\240ft left: Fence\n"
 		"Fence below: Hurdles\n");

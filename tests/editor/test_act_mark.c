@@ -246,6 +246,19 @@ START_TEST(a_letter_taken_in_hand_drops_the_mark_and_what_would_lay_one_unseen_w
 }
 END_TEST
 
+START_TEST(what_is_marked_already_is_said_to_be)
+{
+	struct desk *b = sit();
+
+	mark_piece(b);
+	desk_do(b, ACT_MARK);
+	desk_says(b, "It is marked already; Esc drops the mark.");
+	ck_assert_int_eq(editor_state(&b->editor), STATE_MARKED);
+	desk_check(b, start);
+	desk_free(b);
+}
+END_TEST
+
 START_TEST(without_a_mark_there_is_nothing_to_turn_stamp_move_or_lift)
 {
 	static const char *const names[] = { "Stamp what is marked", "Move what is marked",
@@ -602,6 +615,7 @@ Suite *test_suite(void)
 	tcase_add_test(marking, esc_drops_the_mark_and_never_a_cell);
 	tcase_add_test(marking,
 		a_letter_taken_in_hand_drops_the_mark_and_what_would_lay_one_unseen_waits);
+	tcase_add_test(marking, what_is_marked_already_is_said_to_be);
 	tcase_add_test(marking, without_a_mark_there_is_nothing_to_turn_stamp_move_or_lift);
 	tcase_add_test(marking,
 		a_region_is_marked_and_moved_with_its_name_and_nothing_around_it);

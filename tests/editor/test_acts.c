@@ -85,6 +85,9 @@ START_TEST(a_place_beyond_the_plan_is_refused_and_one_without_a_unit_is_in_feet)
 	desk_answer(b, ROWS { "Across from the left: 6 ft 1 in", "", NULL });
 	desk_type(b, "@");
 	ck_assert_str_eq(b->fault, "Across: beyond the plan, which is 6 ft wide");
+	desk_answer(b, ROWS { "Down from the top: 4 ft 1 in", "", NULL });
+	desk_type(b, "@");
+	ck_assert_str_eq(b->fault, "Down: beyond the plan, which is 4 ft deep");
 	desk_answer(b, ROWS { "Down from the top: 1 mile", "", NULL });
 	desk_type(b, "@");
 	ck_assert_str_eq(b->fault, "Down from the top: mile is no unit of length; ft, in, m, cm "

@@ -1057,6 +1057,32 @@ START_TEST(what_was_rounded_is_said)
 }
 END_TEST
 
+/* Every other column is gone, and what is left of two rows is twice as wide. */
+START_TEST(of_many_areas_four_are_told_and_the_others_counted)
+{
+	static const struct { const char *row, *last, *others; } rows[] = {
+		{ "abpl", "l 0.0 sq ft, was 2.0 sq ft.", NULL },
+		{ "abplS", "l 0.0 sq ft, was 2.0 sq ft.", " 1 other area changed." },
+		{ "abcplmS", "p 0.0 sq ft, was 2.0 sq ft.", " 3 other areas changed." },
+	};
+
+	for (int i = 0; i < 3; i++) {
+		struct answers answers = cell_typing("2 ft", "Its measure");
+		struct desk desk;
+
+		desk_open(&desk, (const char *const[]){ rows[i].row, rows[i].row, NULL });
+		press(&desk, &answers);
+		check_says(&desk.editor.message, rows[i].last);
+		if (rows[i].others)
+			check_says(&desk.editor.message, rows[i].others);
+		else
+			ck_assert_ptr_null(strstr(desk.editor.message.bytes, "changed"));
+		answers_fini(&answers);
+		desk_close(&desk);
+	}
+}
+END_TEST
+
 START_TEST(too_many_cells_are_refused_and_the_others_left_to_choose)
 {
 	struct answers measure = cell_typing("1 in", "Its measure");
@@ -1221,6 +1247,7 @@ Suite *test_suite(void)
 	tcase_add_test(cell, levels_cover_the_same_cells_of_another_size);
 	tcase_add_test(cell, peg_and_mark_go_with_the_old_cells);
 	tcase_add_test(cell, what_was_rounded_is_said);
+	tcase_add_test(cell, of_many_areas_four_are_told_and_the_others_counted);
 	tcase_add_test(cell, too_many_cells_are_refused_and_the_others_left_to_choose);
 	tcase_add_test(cell, a_mirror_set_with_the_cell_holds_for_the_new_cells);
 	tcase_add_test(cell, other_units_say_how_many_defaults_change);

@@ -37,13 +37,26 @@ enum { WAY = sizeof way / sizeof *way };
 
 /* ---- What comes of it ------------------------------------------------------------------------ */
 
+/* In one row of the list of what to buy. */
+static void check_order(const struct text *takeoff, const char *order, const char *item)
+{
+	const char *row = strstr(takeoff->bytes, order);
+
+	ck_assert_msg(row, "there is no %s", order);
+	ck_assert_msg(memmem(row, strcspn(row, "\n"), item, strlen(item)), "%s is of no %s", order,
+		item);
+}
+
+/* A bed of 10 by 4 ft takes (28 ft - 32 in) / 16 in = 19 blocks a course, four of three courses
+ * 228; with 12 for those that break 240. Turf is 184 sq ft, a small lawn's tenth more 202.4. */
 static void check_takeoff(const struct table *at)
 {
 	struct text bytes = table_file(at, "rose.txt");
 
 	ck_assert_ptr_nonnull(strstr(bytes.bytes, "parterre takeoff 1\n"));
 	ck_assert_ptr_nonnull(strstr(bytes.bytes, "Rose court"));
-	ck_assert_ptr_nonnull(strstr(bytes.bytes, "Wall block"));
+	check_order(&bytes, "[ ]  240 ", " Wall block 16 in x 8 in x 6 in ");
+	check_order(&bytes, "[ ]  203 sq ft ", " Turf ");
 	text_fini(&bytes);
 }
 

@@ -1007,6 +1007,8 @@ START_TEST(texts_have_their_most_characters)
 	ck_assert(!text_of_length("title ", 121, ""));
 	ck_assert(!text_of_length("note ", 0, "") && text_of_length("note ", 1, ""));
 	ck_assert(text_of_length("note ", 500, "") && !text_of_length("note ", 501, ""));
+	ck_assert(!text_of_length("prices ", 0, "") && text_of_length("prices ", 1, ""));
+	ck_assert(text_of_length("prices ", 255, "") && !text_of_length("prices ", 256, ""));
 	ck_assert(!text_of_length("bed b ", 0, "") && text_of_length("bed b ", 1, ""));
 	ck_assert(text_of_length("bed b ", 60, "") && !text_of_length("bed b ", 61, ""));
 	ck_assert(text_of_length("bed b \"B\"\n  note ", 500, ""));
@@ -1030,6 +1032,7 @@ START_TEST(a_file_may_have_16_mib_and_no_more)
 	ck_assert(!read_bytes(text.bytes, text.length, &plot, &d));
 	ck_assert_int_eq(d.line, 0);
 	ck_assert_int_eq(d.column, 0);
+	ck_assert_str_eq(d.found, "a larger file");
 	ck_assert_str_eq(d.expected, "a plot of at most 16 MiB");
 	check_is_empty(&plot);
 	text_fini(&text);

@@ -62,6 +62,21 @@ START_TEST(an_edge_goes_to_the_nearest_line_of_the_new_cells)
 }
 END_TEST
 
+/* Middles at 4, 12 and 20 in of a plan of 24: the second is on the axis both ways. In the upper
+ * half it takes the cell at its left, in the lower half, which is the upper one turned, that at its
+ * right. */
+START_TEST(a_middle_on_the_axis_takes_the_cell_that_half_a_turn_gives_it)
+{
+	struct plot plot;
+
+	plot_from_rows(&plot, (const char *const[]){ "ab", "cd", NULL });
+	plot_set(&plot, 0, HEAD_MIRROR, "half-turn");
+	rescale_to(&plot, 8 * NM_PER_INCH);
+	check_ground(&plot, 3, "aab" "aad" "cdd");
+	plot_fini(&plot);
+}
+END_TEST
+
 START_TEST(a_plan_keeps_at_least_one_cell)
 {
 	struct plot plot;
@@ -312,6 +327,8 @@ Suite *test_suite(void)
 
 	tcase_add_test(ground, halved_cells_make_four_of_each);
 	tcase_add_test(ground, an_edge_goes_to_the_nearest_line_of_the_new_cells);
+	tcase_add_test(ground,
+		a_middle_on_the_axis_takes_the_cell_that_half_a_turn_gives_it);
 	tcase_add_test(ground, a_plan_keeps_at_least_one_cell);
 	tcase_add_test(ground, more_than_2048_cells_do_not_fit);
 	tcase_add_test(ground, a_set_axis_stays_where_it_is_to_the_nearest_half_cell);

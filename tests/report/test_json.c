@@ -100,7 +100,7 @@ static void keys_are(const cJSON *object, const char *expected)
 /* ---- Shape ----------------------------------------------------------------------------------- */
 
 static const char *const plots[] = { "plots/court.plot", "plots/elbow.plot", "plots/ring.plot",
-	"plots/rope-walk.plot", "plots/slope.plot", "plots/snags.plot",
+	"plots/rope-walk.plot", "plots/slope.plot", "plots/snags.plot", "plots/great-court.plot",
 	"tests/plots/falling.plot" };
 enum { PLOTS = sizeof plots / sizeof *plots };
 
@@ -434,9 +434,14 @@ START_TEST(walls_are_laid_course_by_course_as_in_the_takeoff)
 		wall_is(row("walls", i), &takeoff->walls.list[i]);
 	}
 	ck_assert_int_eq(rows("walls_not_laid"), takeoff->walls.not_laid_count);
-	for (int i = 0; i < takeoff->walls.not_laid_count; i++)
+	for (int i = 0; i < takeoff->walls.not_laid_count; i++) {
+		const struct wall_not_laid *not_laid = &takeoff->walls.not_laid[i];
+
+		survey_region_name(&takeoff->survey.regions[not_laid->region], name);
+		ck_assert_str_eq(string(row("walls_not_laid", i), "bed"), name);
 		ck_assert_double_eq(number(row("walls_not_laid", i), "about_blocks"),
-			(double)takeoff->walls.not_laid[i].about_blocks);
+			(double)not_laid->about_blocks);
+	}
 }
 END_TEST
 

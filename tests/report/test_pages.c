@@ -150,12 +150,25 @@ START_TEST(a_fence_stands_under_its_name_with_what_it_takes)
 	check(b, "Fence", "Pickets", "Length", "24 ft");
 	check(b, "Fence", "Pickets", "Posts", "5");
 	check(b, "Fence", "Pickets", "Panels whole", "2");
+	check(b, "Fence", "Pickets", "Panels narrower", "1");
 	check(b, "Fence", "Pickets", "Panels cut up", "1");
 	check(b, "Fence", "Pickets", "Gate 1 clear", "3 ft 8 1/2 in");
 	check(b, "Fence", "Pickets", "Hole across", "10 1/2 in");
 	check(b, "Fence", "Pickets", "Bags for one", "1.72");
 	arena_clear(&arena);
 	plot_fini(&plot);
+	desk_free(b);
+}
+END_TEST
+
+/* Round 4 by 2 ft: two pieces of 8 ft give two of 4 ft and two of 2 ft. */
+START_TEST(edging_stands_with_its_length_runs_and_what_is_cut_up)
+{
+	struct desk *b = desk_new(ROWS { "pppp..", "pppp..", "......", NULL });
+
+	check(b, "Stone", "Edging", "Length", "12 ft");
+	check(b, "Stone", "Edging", "Straight runs", "4");
+	check(b, "Stone", "Edging", "Pieces cut up", "2");
 	desk_free(b);
 }
 END_TEST
@@ -581,6 +594,7 @@ Suite *test_suite(void)
 	tcase_add_test(pages, beds_stand_under_their_names_with_size_area_and_round);
 	tcase_add_test(pages, walls_and_fill_show_what_the_takeoff_says);
 	tcase_add_test(pages, costs_stand_day_by_day_and_what_has_no_price_apart);
+	tcase_add_test(pages, edging_stands_with_its_length_runs_and_what_is_cut_up);
 	tcase_add_test(pages, what_is_dug_stands_by_purpose_by_kind_and_as_loads);
 	tcase_add_test(pages, a_fence_stands_under_its_name_with_what_it_takes);
 	tcase_add_test(pages, levels_stand_with_cut_fill_and_falls);

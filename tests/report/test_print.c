@@ -310,7 +310,9 @@ START_TEST(sums_of_the_dig_are_the_figures_of_the_takeoff)
 }
 END_TEST
 
-/* 41 cells of path, 5 1/2 in deep, and two alike; 12 in of topsoil under no sod. */
+/* Paths of 11 sq ft, 6 in deep, and a wall; 12 in of topsoil under no sod. Half of what the bed is
+ * filled with is topsoil: 32 x 32 in, 12 1/2 in deep, and 2 in more over 240 sq in of base; with a
+ * fifth for settlement 15,936 cu in, of which half are 4.6 cu ft. */
 START_TEST(what_is_dug_alike_is_told_once_and_reuse_where_it_goes)
 {
 	garden_rows(&garden, (const char *[]){ "pp..pp.....", "pp..pp.bbbb", ".......bbbb",
@@ -322,9 +324,8 @@ START_TEST(what_is_dug_alike_is_told_once_and_reuse_where_it_goes)
 	find("\nP1 and P2: path, each 4.0 sq ft, 6 in deep, 2.0 cu ft\n");
 	find("\nP3: path, 3.0 sq ft, 6 in deep, 1.5 cu ft\n");
 	join_lines();
-	find(" Topsoil reused: loose ");
-	/* See test_dig.c for the figures. */
-	find(" of it dug here)");
+	find(" Topsoil reused: loose 4.6 cu ft.");
+	find(" (4.6 cu ft of it dug here)");
 	print_explained_parts("dug.plot");
 	ck_assert(!shows("No topsoil is counted"));
 }
@@ -340,6 +341,20 @@ START_TEST(loads_name_what_each_vehicle_takes)
 	ck_assert(!shows("No topsoil is counted"));
 	print_explained_parts("path.plot");
 	find("No topsoil is counted: dig a test hole");
+}
+END_TEST
+
+/* 12 sq ft under 2 in of mulch. */
+START_TEST(a_bed_that_nothing_is_dug_into_says_so)
+{
+	garden_rectangle(&garden, 'b', 4, 3);
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	plot_set(&garden.plot, 'b', BED_AMEND, "0 in");
+	print("mulch.plot");
+	find("\nB1: Nothing is dug in. Mulch 2 in deep, 2.0 cu ft.\n");
+	plot_set(&garden.plot, 'b', BED_AMEND, "2 in");
+	print("mulch.plot");
+	ck_assert(!shows("Nothing is dug in"));
 }
 END_TEST
 
@@ -800,6 +815,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(figures, sums_of_the_dig_are_the_figures_of_the_takeoff, 0, NAMES);
 	tcase_add_test(figures, what_is_dug_alike_is_told_once_and_reuse_where_it_goes);
 	tcase_add_test(figures, loads_name_what_each_vehicle_takes);
+	tcase_add_test(figures, a_bed_that_nothing_is_dug_into_says_so);
 	tcase_add_test(figures, what_lies_over_bases_is_told_where_it_goes);
 	tcase_add_test(figures, what_stands_above_the_ground_is_told_with_its_cap);
 	tcase_add_test(figures, an_embed_that_is_the_same_everywhere_is_said_as_it_is);

@@ -464,6 +464,22 @@ START_TEST(where_nothing_fits_between_posts_it_says_so)
 }
 END_TEST
 
+/* The boundary moves both posts of the gate to one spot. From there 9 ft 6 3/4 in are two panels of
+ * 57 3/8 in, less a post and an eighth. */
+START_TEST(a_gate_that_has_no_length_says_so)
+{
+	fences_ground(&garden.plot, 60, 60);
+	plot_set(&garden.plot, 0, HEAD_CELL, "3 in");
+	fences_run(&garden.plot, "0,30 40,30");
+	fences_gate(&garden.plot, "0,30 1,30");
+	print();
+	set_out_is(0,
+		"G1 right 7 ft 6 in no room for any "
+		"1 right 7 ft 6 in 1 end, 5 1/4 in across: sawn to 53 3/4 in, "
+		"2 line at 4 ft 9 3/8 in, sawn to 53 3/4 in, 3 end at 9 ft 6 3/4 in");
+}
+END_TEST
+
 START_TEST(lines_stay_within_80_columns_whatever_a_fence_is_called)
 {
 	char name[NAME_MOST + 1];
@@ -503,6 +519,7 @@ Suite *test_suite(void)
 	tcase_add_test(section, posts_of_gates_of_another_size_are_told_with_their_holes);
 	tcase_add_test(section, without_a_fence_nothing_is_printed);
 	tcase_add_test(section, where_nothing_fits_between_posts_it_says_so);
+	tcase_add_test(section, a_gate_that_has_no_length_says_so);
 	tcase_add_test(section, lines_stay_within_80_columns_whatever_a_fence_is_called);
 	return suite;
 }

@@ -106,6 +106,24 @@ START_TEST(each_key_is_known_whole_and_byte_by_byte)
 }
 END_TEST
 
+/* Of a user who has told nothing, a tenth of a second or a little less: nobody notices it, and few
+ * lines tear a sequence for so long. Common practice, no published source. */
+START_TEST(esc_alone_waits_for_its_sequence_as_long_as_is_told)
+{
+	come("\033", 1);
+	take();
+	ck_assert_int_eq(keys[0], PRESS_NOTHING);
+	ck_assert_int_ge(decode_patience(&d), 50);
+	ck_assert_int_le(decode_patience(&d), 100);
+	decode_close(&d);
+	decode_open(&d, 250);
+	come("\033", 1);
+	take();
+	ck_assert_int_eq(decode_patience(&d), 250);
+	ck_assert_int_eq(decode_silence(&d), PRESS_ESCAPE);
+}
+END_TEST
+
 START_TEST(the_rest_of_a_character_may_come_as_late_as_it_likes)
 {
 	static const char whole[] = "\360\237\214\271";
@@ -411,6 +429,7 @@ Suite *test_suite(void)
 
 	tcase_add_checked_fixture(all, setup, teardown);
 	tcase_add_loop_test(all, each_key_is_known_whole_and_byte_by_byte, 0, SENDINGS);
+	tcase_add_test(all, esc_alone_waits_for_its_sequence_as_long_as_is_told);
 	tcase_add_test(all, the_rest_of_a_character_may_come_as_late_as_it_likes);
 	tcase_add_test(all, a_sequence_in_two_pieces_stays_right_or_harmless);
 	tcase_add_test(all, two_letters_typed_after_esc_are_letters);

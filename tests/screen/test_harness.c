@@ -392,8 +392,11 @@ START_TEST(numbers_reach_both_ends_and_stay_between)
 		ck_assert_int_lt(random_below(&r, 5), 5);
 	}
 	ck_assert(seen[0] > 60 && seen[1] > 60 && seen[2] > 60);
+	/* Between the least and the most of all, half are below nought. */
+	seen[0] = 0;
 	for (int i = 0; i < 300; i++)
-		ck_assert_int_le(random_between(&r, INT_MIN, INT_MAX), INT_MAX);
+		seen[0] += random_between(&r, INT_MIN, INT_MAX) < 0;
+	ck_assert(seen[0] > 100 && seen[0] < 200);
 }
 END_TEST
 
@@ -451,20 +454,26 @@ END_TEST
 
 static const char fails[] = "HARNESS_FAILS";
 
-/* Runs this program again; its exit status. What it prints goes to output[size]. */
+/* Runs this program again; its exit status. What it prints goes to output[size], what its tests
+ * leave behind goes with it. */
 static int run_self(const char *variable, const char *value, char *output, size_t size)
 {
-	char self[4096] = "", line[4200];
+	char self[4096] = "", line[4200], *folder = scratch_new();
 	FILE *run;
+	int status;
 
 	ck_assert_int_gt(readlink("/proc/self/exe", self, sizeof self - 1), 0);
 	snprintf(line, sizeof line, "%s 2>&1", self);
 	setenv(variable, value, 1);
+	setenv("SCRATCH_FOLDER", folder, 1);
 	run = popen(line, "r");
+	unsetenv("SCRATCH_FOLDER");
 	unsetenv(variable);
 	ck_assert_ptr_nonnull(run);
 	output[fread(output, 1, size - 1, run)] = 0;
-	return WEXITSTATUS(pclose(run));
+	status = pclose(run);
+	scratch_remove(folder);
+	return WEXITSTATUS(status);
 }
 
 /* Whether it has ended, though nobody may have waited for it yet. */

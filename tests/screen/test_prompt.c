@@ -230,7 +230,9 @@ START_TEST(a_name_is_typed_pasted_edited_by_the_line_keys_and_saved)
 	terminal_type(at.t, "\033[200~Quince\rwalk\033[201~");
 	terminal_wait(at.t, "Name Quince walk ");
 	terminal_wait(at.t, "Name: ends of lines and tabs went in as blanks.");
-	terminal_keys(at.t, "ctrl-w");
+	terminal_keys(at.t, "home right -");
+	terminal_wait(at.t, "Name Q-uince walk ");
+	terminal_keys(at.t, "backspace end ctrl-w");
 	terminal_type(at.t, "e\u0301t\u00E9 \u5EAD \U0001F1EB\U0001F1F7");
 	terminal_wait(at.t, "Name Quince e\u0301t\u00E9 \u5EAD");
 	terminal_keys(at.t, "home ctrl-k");

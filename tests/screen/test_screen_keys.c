@@ -126,6 +126,25 @@ START_TEST(characters_in_pieces_are_characters)
 }
 END_TEST
 
+/* As most users have it: the environment does not say how long to wait for the rest of a
+ * sequence. */
+START_TEST(with_nothing_told_esc_alone_is_answered)
+{
+	struct table at;
+
+	table_lay_out(&at, "court.plot");
+	table_start(&at, &(struct launch){ .env = (const char *[]){ "ESCDELAY", NULL } });
+	table_wait(at.t);
+	for (int i = 0; i < 2; i++) {
+		terminal_keys(at.t, "#");
+		terminal_wait(at.t, "Which card?");
+		terminal_keys(at.t, "escape");
+		terminal_wait_gone(at.t, "Which card?");
+	}
+	table_leave(&at);
+}
+END_TEST
+
 /* With a gap longer than the program waits for the rest of a sequence. */
 START_TEST(arrows_and_clicks_in_pieces_stay_what_they_are)
 {
@@ -292,6 +311,7 @@ Suite *test_suite(void)
 
 	tcase_add_loop_test(nothing, what_means_nothing_changes_nothing, 0, STATES);
 	tcase_add_test(nothing, characters_in_pieces_are_characters);
+	tcase_add_test(nothing, with_nothing_told_esc_alone_is_answered);
 	tcase_add_test(nothing, arrows_and_clicks_in_pieces_stay_what_they_are);
 	tcase_add_loop_test(nothing, bytes_at_random_end_no_session, 0, runner_count(3, 100));
 	tcase_add_loop_test(pastes, a_paste_in_marks_is_never_a_stroke, 0, STATES);

@@ -1,7 +1,9 @@
 #include "support/runner.h"
+#include "support/scratch.h"
 
 #include <stdio.h>
 #include <stdlib.h>
+#include <string.h>
 #include <unistd.h>
 
 TCase *suite_case(Suite *suite, const char *name)
@@ -19,8 +21,9 @@ int runner_count(int few, int many)
 }
 
 /* What the code under test keeps among its user's state is not to be in this user's, nor where
- * another test program looks that runs at the same time. */
-static void state_choose(void)
+ * another test program looks that runs at the same time. The folder, that need not be there; to be
+ * freed. */
+static char *state_choose(void)
 {
 	char *folder = realpath(BUILD_FOLDER, NULL), state[4200];
 
@@ -28,17 +31,22 @@ static void state_choose(void)
 		(int)getpid());
 	free(folder);
 	setenv("XDG_STATE_HOME", state, 1);
+	return strdup(state);
 }
 
 int main(void)
 {
-	state_choose();
+	char *state = state_choose();
 	SRunner *runner = srunner_create(test_suite());
 
 	srunner_run_all(runner, CK_NORMAL);
 	int ran = srunner_ntests_run(runner);
 	int failed = srunner_ntests_failed(runner);
 	srunner_free(runner);
+	if (failed == 0)
+		scratch_remove(state);
+	else
+		free(state);
 
 	if (ran == 0)
 		fputs("no test ran\n", stderr);

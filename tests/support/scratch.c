@@ -10,9 +10,12 @@
 
 char *scratch_new(void)
 {
-	char folder[] = BUILD_FOLDER "/scratch/XXXXXX";
+	const char *within = getenv("SCRATCH_FOLDER");
+	char folder[4096];
 
-	mkdir(BUILD_FOLDER "/scratch", 0777);
+	if (!within)
+		mkdir(BUILD_FOLDER "/scratch", 0777);
+	snprintf(folder, sizeof folder, "%s/XXXXXX", within ? within : BUILD_FOLDER "/scratch");
 	ck_assert_msg(mkdtemp(folder), "no folder %s: %s", folder, strerror(errno));
 	return realpath(folder, NULL);
 }

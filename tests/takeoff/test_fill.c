@@ -2,6 +2,7 @@
 #include "support/garden.h"
 #include "takeoff/ground/fill.h"
 
+#include <math.h>
 #include <stdio.h>
 #include <string.h>
 
@@ -117,7 +118,8 @@ START_TEST(a_cubic_yard_of_mulch_covers_324_sq_ft_over_its_inches)
 END_TEST
 
 /* University of Maine Cooperative Extension, Mulch, Soil, and Compost: Amounts Needed, its year not
- * noted: cubic yards by square feet and inches, rounded there to halves. */
+ * noted: cubic yards by square feet and inches, rounded there to half or whole yards. So they are
+ * off by less than a half, and small ones by less than a twentieth. */
 static const int maine_inches[] = { 2, 3, 4, 6, 8, 12 };
 static const struct { int columns, rows; double yards[6]; } maine[] = {
 	{ 26, 25, { 4, 6, 8, 12, 16, 24 } },
@@ -129,9 +131,12 @@ static const struct { int columns, rows; double yards[6]; } maine[] = {
 START_TEST(mulch_agrees_with_the_extension_table_within_half_a_yard)
 {
 	for (int i = 0; i < 6; i++) {
+		double yards = maine[_i].yards[i];
+
 		level_bed(maine[_i].columns, maine[_i].rows);
 		set_inches(BED_MULCH, maine_inches[i]);
-		ck_assert_double_eq_tol(only_fill()->mulch / CUBIC_YARD, maine[_i].yards[i], 0.5);
+		ck_assert_double_eq_tol(only_fill()->mulch / CUBIC_YARD, yards,
+			fmin(0.5, yards / 20));
 		if (i < 5)
 			garden_fini(&garden);
 	}

@@ -65,7 +65,8 @@ static const char *areas_words(const struct report *report, const struct plot *n
 			text_print(&words, " %c %s, was %s.", letter, to, from);
 	}
 	if (others > AREAS_SAID_MOST)
-		text_print(&words, " %d other areas changed.", others - AREAS_SAID_MOST);
+		text_print(&words, " %s changed.", untied(report, word_count(report,
+			others - AREAS_SAID_MOST, "other area", "other areas")));
 	return say_text(report, &words);
 }
 

@@ -116,11 +116,9 @@ static bool read_plot(const char *path, struct plot *plot, uint64_t *hash, struc
 		text_add(message, error.sentence);
 	} else if (format_read(bytes.bytes, bytes.length, plot, &d)) {
 		done = true;
-	} else if (d.line) {
+	} else {
 		text_print(message, "%s:%d:%d: found %s, expected %s", path, d.line, d.column,
 			d.found, d.expected);
-	} else {
-		text_print(message, "%s: found %s, expected %s", path, d.found, d.expected);
 	}
 	*hash = hash_bytes(HASH_EMPTY, bytes.bytes, bytes.length);
 	text_fini(&bytes);

@@ -1,5 +1,7 @@
 /* Loads of loose material. A barrow and a truck are limited by volume and weight, a pickup by
- * weight. Loads are whole: the last one may be part full. */
+ * weight. Loads are whole, the last one may be part full: loose volume / what a load is, up to the
+ * next whole one. (Pearson, Estimating in Building Construction, its edition not noted, chapter
+ * 9.) */
 #ifndef TAKEOFF_COMMON_LOADS_H
 #define TAKEOFF_COMMON_LOADS_H
 

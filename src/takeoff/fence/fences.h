@@ -16,7 +16,8 @@ void fences_compute(struct fences *out, const struct basis *basis);
 /* Adds the digging of all holes: a row for each fence, of no region. */
 void fences_dig(struct dig_list *list, const struct fences *fences);
 /* Adds posts by stock length and size, panels by fence, gate leaves by fence and width (those made
- * of offcuts are not bought), concrete in whole bags and one more, gravel, fixings. */
+ * of offcuts are not bought), concrete in whole bags and one more (common practice, no published
+ * source), gravel, fixings. */
 void fences_items(struct item_list *items, const struct fences *fences);
 
 #endif

@@ -14,7 +14,10 @@ struct fence_post *posts_place(struct fencing *fencing, struct arena *arena);
  *	post length = its height + in-ground, bought rounded up to a multiple of post-stock
  *	hole        = a cylinder, in-ground + gravel deep
  *	concrete    = (circle of the hole - post's square) x in-ground, 0 where the post fills it
- *	gravel      = circle of the hole x gravel */
+ *	gravel      = circle of the hole x gravel
+ *
+ * Geometry; how deep a post goes and how wide its hole is are common practice, no published source,
+ * and so is how many bags it takes. */
 void posts_dig(struct fencing *fencing, const struct plot *plot, struct arena *arena);
 
 #endif

@@ -4,7 +4,11 @@
  * paths; the inside of beds embed where it is filled, base and embed where it is on base; lawns
  * topsoil and the turf's thickness, if turf is laid; ground-level beds what is replaced. All these
  * are below the finished ground; where the plot has levels each part of a cell is dug, or filled,
- * from the existing ground to there (cut_fill.h). Sod under what is filled stays, grass down.
+ * from the existing ground to there (cut_fill.h). Sod under what is filled stays, grass down. How
+ * deep each is dug is common practice, no published source.
+ *
+ * Loose volume = bank x (1 + swell); tamped = bank x shrink. (Pearson, Estimating in Building
+ * Construction, its edition not noted, chapter 9.)
  *
  * Backfill is tamped: its volume in place / shrink is taken off the bank, of subsoil first, then
  * of topsoil. Of the topsoil that is left the beds' mixes take what they can, then the lawns. Low

@@ -10,7 +10,9 @@
  * rest, shorter than that by the cutting tolerance; a rest within it is left open. Offcuts serve
  * for other rests (packing.h).
  *
- * Spikes of a run: ceil(length / spacing) + 1, the first and the last at its ends. */
+ * Spikes of a run: ceil(length / spacing) + 1, the first and the last at its ends.
+ *
+ * Common practice, no published source. */
 #ifndef TAKEOFF_GROUND_EDGING_H
 #define TAKEOFF_GROUND_EDGING_H
 

@@ -6,7 +6,6 @@
 #include <stdlib.h>
 #include <string.h>
 
-/* Common practice, no published source; a half or more of compost settles more. */
 static const int64_t SETTLEMENT = 15 * MILLION, SETTLEMENT_OF_COMPOST = 20 * MILLION;
 
 static const char TOPSOIL[] = "topsoil", COMPOST[] = "compost";

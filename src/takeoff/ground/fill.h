@@ -49,7 +49,7 @@ extern const struct word fill_words[FILL_WAYS];
 extern const struct figure_table fill_table;
 
 /* How much a mix settles, millionths of a percent: as allowed for, else 15 %, 20 % where half of it
- * or more is compost. */
+ * or more is compost. Common practice, no published source. */
 int64_t fill_settlement(const struct block *allow, const struct mix *mix);
 
 /* What raised beds are filled by. */

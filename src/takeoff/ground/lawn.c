@@ -3,8 +3,6 @@
 #include "base/stop.h"
 #include "takeoff/ground/fill.h"
 
-/* 3 to 5 % for trimming: Maryland Turfgrass Council, title and year not noted; on small lawns twice
- * that: common practice, no published source. */
 static const int64_t SPARE = 5 * MILLION, SPARE_OF_SMALL = 10 * MILLION;
 static const double SMALL_LAWNS = 500 * 0.3048 * 0.3048;
 

@@ -7,7 +7,8 @@
  *
  * Rolls are cut across into lengths, each as long as its longest strip, in which strips lie side
  * by side; or slit along their length into heights, of which strips are cut one after another:
- * whichever takes fewer rolls. Longest, or highest, first (packing.h); cuts take nothing. */
+ * whichever takes fewer rolls. Longest, or highest, first (packing.h); cuts take nothing. Common
+ * practice, no published source. */
 #ifndef TAKEOFF_GROUND_LINER_H
 #define TAKEOFF_GROUND_LINER_H
 

@@ -2,7 +2,7 @@
  *
  * Compacted volume = area x depth; loose = compacted x factor, by the stone: with fines or
  * clean. Bases are of stone with fines. Stone is ordered loose, with a spare on top; its weight
- * is that of loose stone.
+ * is that of loose stone. The factors are common practice, no published source.
  *
  * Areas are those of the zones that are dug (zones.h): nothing is counted twice. */
 #ifndef TAKEOFF_GROUND_STONE_H
