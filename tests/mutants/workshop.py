@@ -1,4 +1,5 @@
 """A copy of the tree that is built, broken and tested, so that the tree itself is never touched."""
+import json
 import os
 import resource
 import shlex
@@ -31,21 +32,27 @@ class Workshop:
         """Copies the tree at root into the folder, or what has changed of it, and compiles all
         there, with `flags` for make. Programs are linked as they are needed."""
         self.folder = folder
-        for name in tree_files(root):
+        names = tree_files(root)
+        for name in names:
             put_if_other(folder / name, (root / name).read_bytes())
             (folder / name).chmod((root / name).stat().st_mode)
         make = ['make', f'B={BUILD}', *flags]
-        self.commands = self._commands(make)
+        self.commands = self._commands(make, names)
         parts = [target for target in self.commands if '.' in target]
         self.programs = [target for target in self.commands
                          if target.startswith(f'{BUILD}/tests/') and target not in parts]
         subprocess.run([*make, f'-j{os.cpu_count()}', *parts], cwd=folder, check=True,
                        stdout=subprocess.DEVNULL)
 
-    def _commands(self, make):
+    def _commands(self, make, names):
         """How make compiles and links each target, asked of make itself."""
-        printed = subprocess.run([*make, '-nB', 'all', 'tests'], cwd=self.folder, check=True,
-                                 capture_output=True, text=True).stdout
+        question = [*make, '-nB', 'all', 'tests']
+        asked = repr((question, os.environ.get('CC'), names, (self.folder / 'Makefile').read_text()))
+        kept = self.folder / BUILD / 'commands.json'        # make takes its time to say so
+        if kept.exists() and (answer := json.loads(kept.read_text()))['asked'] == asked:
+            return answer['commands']
+        printed = subprocess.run(question, cwd=self.folder, check=True, capture_output=True,
+                                 text=True).stdout
         commands = {}
         for line in printed.splitlines():
             command = line.split('; ')[-1]
@@ -54,6 +61,8 @@ class Workshop:
                 commands[words[words.index('-o') + 1]] = words
             elif words[:2] == ['ar', 'rcs']:
                 commands[words[2]] = words
+        kept.parent.mkdir(exist_ok=True)
+        kept.write_text(json.dumps({'asked': asked, 'commands': commands}))
         return commands
 
     def _do(self, words):
@@ -77,7 +86,7 @@ class Workshop:
         """Links a program; with what was compiled last in place of a source of src/, if one is
         named: it goes before the archive, which then is not asked for it."""
         words = [word for word in self.commands[program]
-                 if source is None or word != self.object_of(source)]
+                 if source is None or word != self.object_of(source)] + ['-Wl,--strip-debug']
         if source:
             words.insert(words.index(f'{BUILD}/core.a'), MUTANT + '.o')
         assert self._do(words), f'{program} cannot be linked'
@@ -97,7 +106,8 @@ class Workshop:
         so many seconds. Processor time has a limit as well, for it and for each that it starts."""
         processor = int(seconds) + 1
 
-        def limit():
+        def begin():
+            os.setpgrp()
             resource.setrlimit(resource.RLIMIT_CPU, (processor, processor + 1))
             resource.setrlimit(resource.RLIMIT_CORE, (0, 0))
             resource.setrlimit(resource.RLIMIT_AS, (MEMORY_MOST, MEMORY_MOST))
@@ -107,7 +117,7 @@ class Workshop:
         with open(self.folder / BUILD / 'last.log', 'wb') as log:
             child = subprocess.Popen(
                 [f'./{program}'], cwd=self.folder, stdin=subprocess.DEVNULL, stdout=log,
-                stderr=log, start_new_session=True, preexec_fn=limit,
+                stderr=log, preexec_fn=begin,
                 env={**os.environ, 'TMPDIR': str(scratch), **({} if forks else {'CK_FORK': 'no'})})
             try:
                 status = child.wait(4 * seconds + 30)
