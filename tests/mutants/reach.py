@@ -140,10 +140,12 @@ class Reach:
         return by_line.get(counted[at - 1], set())
 
     def programs(self, source, line):
-        """In the order in which they are run; none if no test reaches the line."""
+        """In the order in which they are run: the source's own, then those of its room, those at a
+        terminal last, cheap ones before others. None if no test reaches the line."""
         met = self._met(source, line)
         if not met:
             return []
-        own = self.own(source)
+        own, room = self.own(source), Path(source).parts[1]
         return own + sorted(met - set(own), key=lambda one: (
-            self.of(one)['is_at_terminal'], self.of(one)['seconds'], one))
+            self.of(one)['is_at_terminal'], Path(one).parts[2] != room, self.of(one)['seconds'],
+            one))

@@ -47,7 +47,8 @@ class Workshop:
     def _commands(self, make, names):
         """How make compiles and links each target, asked of make itself."""
         question = [*make, '-nB', 'all', 'tests']
-        asked = repr((question, os.environ.get('CC'), names, (self.folder / 'Makefile').read_text()))
+        asked = repr((question, names, os.environ.get('CC'),
+                      (self.folder / 'Makefile').read_text()))
         kept = self.folder / BUILD / 'commands.json'        # make takes its time to say so
         if kept.exists() and (answer := json.loads(kept.read_text()))['asked'] == asked:
             return answer['commands']
