@@ -5,7 +5,7 @@
 # tests/house/test_lines.sh [FILE...]: other files may be looked at.
 
 [ $# != 0 ] || set -- Makefile $(find src tests -name '*.[ch]' -o -name '*.sh') tests/run \
-	tests/one tests/all
+	tests/one tests/all tests/mutants/run tests/mutants/*.py
 awk '
 FNR == 1 { files++ }
 {

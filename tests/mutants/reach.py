@@ -1,0 +1,151 @@
+"""Which test program reaches which lines of src/, as gcov counts them."""
+import bisect
+import hashlib
+import json
+import subprocess
+import sys
+import time
+from pathlib import Path
+
+from workshop import BUILD, PARTERRE, Workshop
+
+SAVED_EVERY = 20
+LIMIT_S = 300
+FLAGS = ('CFLAGS=-O1 --coverage',)
+
+
+def gcov(folder, suffix):
+    """What gcov says of all its files with this suffix: each source with its lines."""
+    files = sorted(str(path.relative_to(folder)) for path in (folder / BUILD).rglob(suffix))
+    if not files:
+        return
+    printed = subprocess.run(['gcov', '--json-format', '--stdout', *files], cwd=folder, check=True,
+                             capture_output=True, text=True).stdout
+    for line in printed.splitlines():
+        for source in json.loads(line)['files']:
+            if source['file'].startswith('src/') and source['file'].endswith('.c'):
+                yield source['file'], source['lines']
+
+
+def counters_clear(folder):
+    for path in (folder / BUILD).rglob('*.gcda'):
+        path.unlink()
+
+
+def text_hash(path):
+    return hashlib.sha256(path.read_bytes()).hexdigest()
+
+
+class Reach:
+    """The map. Sources that have changed since it was made are not in it."""
+
+    def __init__(self, root, kept):
+        self.root, self.folder, self.file = root, kept / 'reach', kept / 'reach.json'
+        self.map = {'hashes': {}, 'counted': {}, 'programs': {}}
+        if self.file.exists():
+            self.map = json.loads(self.file.read_text())
+        self.by_line = {}
+        for program, of in self.map['programs'].items():
+            for source, lines in of['lines'].items():
+                for line in lines:
+                    self.by_line.setdefault(source, {}).setdefault(line, set()).add(program)
+        self.covered = self._covered()
+        self.same = {source for source, hashed in self.map['hashes'].items()
+                     if (root / source).exists() and text_hash(root / source) == hashed}
+
+    def _covered(self):
+        """Sources without a test of their name, and the tests that hold them."""
+        rows = (line.split() for line in
+                (self.root / 'tests/house/covered').read_text().splitlines()
+                if not line.startswith('#'))
+        return {f'src/{row[0]}': row[1:] for row in rows if row}
+
+    # Making it
+
+    def measure(self):
+        """Runs every test program by itself, cheap ones first as far as that is known."""
+        shop = Workshop(self.root, self.folder, FLAGS)
+        shop.link(PARTERRE)
+        known = self.map['programs']
+        self.map = {
+            'hashes': {str(path.relative_to(self.root)): text_hash(path)
+                       for path in self.root.glob('src/**/*.c')},
+            'counted': {source: sorted(line['line_number'] for line in lines)
+                        for source, lines in gcov(self.folder, '*.gcno')},
+            'programs': {},
+        }
+        for at, program in enumerate(sorted(shop.programs, key=lambda one: (
+                shop.is_at_terminal(one), known.get(one, {'seconds': 0})['seconds'], one))):
+            self._measure_one(shop, program)
+            if at % SAVED_EVERY == 0:
+                self._save()
+        self._save()
+
+    def _measure_one(self, shop, program):
+        """Most can run all their tests in one process. What is made to fail needs one each."""
+        shop.link(program)
+        for forks in (True,) if shop.includes(program, 'support/faults.h') else (False, True):
+            counters_clear(self.folder)
+            started = time.time()
+            outcome = shop.run(program, LIMIT_S, forks)
+            if outcome == 'passed':
+                break
+        lines = {}
+        for source, counted in gcov(self.folder, '*.gcda'):
+            met = [line['line_number'] for line in counted if line['count']]
+            if met:
+                lines[source] = sorted(set(lines.get(source, []) + met))
+        of = {'seconds': round(time.time() - started, 1), 'forks': forks, 'lines': lines,
+              'is_at_terminal': shop.is_at_terminal(program)}
+        self.map['programs'][program] = of
+        print(f"{program}: {outcome}, {of['seconds']} s, {len(lines)} sources", flush=True)
+
+    def _save(self):
+        fresh = self.file.with_suffix('.new')
+        fresh.write_text(json.dumps(self.map))
+        fresh.rename(self.file)
+
+    # Asking it
+
+    def sources(self):
+        """Those that are as they were."""
+        if not self.same:
+            sys.exit('tests/mutants/run --map comes first')
+        if len(self.same) < len(self.map['hashes']):
+            print(f"{len(self.map['hashes']) - len(self.same)} sources have changed since --map "
+                  "and are left out")
+        return sorted(self.same)
+
+    def of(self, program):
+        """What is known of a program: its seconds, and whether it must fork for each test."""
+        return self.map['programs'].get(program, {'seconds': 30, 'forks': True})
+
+    def own(self, source):
+        """The programs that are there to hold a source."""
+        room, name = Path(source).parts[1], Path(source).stem
+        test = f'tests/{room}/test_{name}.c'
+        tests = [test] if (self.root / test).exists() else self.covered.get(source, [])
+        return [f'{BUILD}/{Path(one).with_suffix("")}' for one in tests]
+
+    def _met(self, source, line):
+        """Those that reach the statement which the line is of. Of a table, and where lines have
+        moved: those that reach its source, or all where that has no code."""
+        by_line = self.by_line.get(source, {})
+        if line.is_table or source not in self.same:
+            return set().union(*by_line.values()) if by_line else set(self.map['programs'])
+        counted = self.map['counted'].get(source, [])
+        at = bisect.bisect_right(counted, line.number)
+        if at == 0 or counted[at - 1] < line.function:
+            return set()
+        return by_line.get(counted[at - 1], set())
+
+    def programs(self, source, line):
+        """In the order in which they are run: the source's own, then those of its room, those at a
+        terminal last, cheap ones before others. None if no test reaches the line."""
+        met = self._met(source, line)
+        if not met:
+            return []
+        own, room = self.own(source), Path(source).parts[1]
+        return own + sorted(met - set(own), key=lambda one: (
+            self.of(one)['is_at_terminal'], Path(one).parts[2] != room, self.of(one)['seconds'],
+            one))

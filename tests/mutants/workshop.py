@@ -1,0 +1,138 @@
+"""A copy of the tree that is built, broken and tested, so that the tree itself is never touched."""
+import json
+import os
+import resource
+import shlex
+import signal
+import subprocess
+from pathlib import Path
+
+BUILD = 'build'
+PARTERRE = f'{BUILD}/parterre'
+MUTANT = f'{BUILD}/mutant'
+MEMORY_MOST = 8 << 30
+
+
+def tree_files(root):
+    listed = subprocess.run(['git', '-c', 'safe.directory=*', 'ls-files', '-z', '--cached',
+                             '--others', '--exclude-standard'],
+                            cwd=root, check=True, capture_output=True, text=True).stdout
+    return [name for name in listed.split('\0') if name and (root / name).is_file()]
+
+
+def put_if_other(path, content):
+    """Writes a file unless it says so already: make goes by how old files are."""
+    if not path.is_file() or path.read_bytes() != content:
+        path.parent.mkdir(parents=True, exist_ok=True)
+        path.write_bytes(content)
+
+
+class Workshop:
+    def __init__(self, root, folder, flags=()):
+        """Copies the tree at root into the folder, or what has changed of it, and compiles all
+        there, with `flags` for make. Programs are linked as they are needed."""
+        self.folder = folder
+        names = tree_files(root)
+        for name in names:
+            put_if_other(folder / name, (root / name).read_bytes())
+            (folder / name).chmod((root / name).stat().st_mode)
+        make = ['make', f'B={BUILD}', *flags]
+        self.commands = self._commands(make, names)
+        parts = [target for target in self.commands if '.' in target]
+        self.programs = [target for target in self.commands
+                         if target.startswith(f'{BUILD}/tests/') and target not in parts]
+        subprocess.run([*make, f'-j{os.cpu_count()}', *parts], cwd=folder, check=True,
+                       stdout=subprocess.DEVNULL)
+
+    def _commands(self, make, names):
+        """How make compiles and links each target, asked of make itself."""
+        question = [*make, '-nB', 'all', 'tests']
+        asked = repr((question, names, os.environ.get('CC'),
+                      (self.folder / 'Makefile').read_text()))
+        kept = self.folder / BUILD / 'commands.json'        # make takes its time to say so
+        if kept.exists() and (answer := json.loads(kept.read_text()))['asked'] == asked:
+            return answer['commands']
+        printed = subprocess.run(question, cwd=self.folder, check=True, capture_output=True,
+                                 text=True).stdout
+        commands = {}
+        for line in printed.splitlines():
+            command = line.split('; ')[-1]
+            words = shlex.split(command) if ' -o ' in command or command.startswith('ar ') else []
+            if '-o' in words:
+                commands[words[words.index('-o') + 1]] = words
+            elif words[:2] == ['ar', 'rcs']:
+                commands[words[2]] = words
+        kept.parent.mkdir(exist_ok=True)
+        kept.write_text(json.dumps({'asked': asked, 'commands': commands}))
+        return commands
+
+    def _do(self, words):
+        return subprocess.run(words, cwd=self.folder, stdin=subprocess.DEVNULL,
+                              capture_output=True, check=False).returncode == 0
+
+    def compile(self, source, text):
+        """What becomes of a source with this text, an object that programs may be linked with;
+        None if the compiler does not take it. What it warns of does not matter."""
+        (self.folder / MUTANT).with_suffix('.c').write_text(text)
+        words = [{source: MUTANT + '.c', self.object_of(source): MUTANT + '.o'}.get(word, word)
+                 for word in self.commands[self.object_of(source)]]
+        made = self._do([*words, '-w', '-g0'])
+        return (self.folder / MUTANT).with_suffix('.o').read_bytes() if made else None
+
+    @staticmethod
+    def object_of(source):
+        return f'{BUILD}/{source[:-2]}.o'
+
+    def link(self, program, source=None):
+        """Links a program; with what was compiled last in place of a source of src/, if one is
+        named: it goes before the archive, which then is not asked for it."""
+        words = [word for word in self.commands[program]
+                 if source is None or word != self.object_of(source)] + ['-Wl,--strip-debug']
+        if source:
+            words.insert(words.index(f'{BUILD}/core.a'), MUTANT + '.o')
+        assert self._do(words), f'{program} cannot be linked'
+
+    def includes(self, program, header):
+        return header in (self.folder / f'{program}.d').read_text()
+
+    def is_at_terminal(self, program):
+        return self.includes(program, 'support/terminal.h')
+
+    def starts_parterre(self, program):
+        """Whether a linked program runs the one that people use."""
+        return PARTERRE.encode() in (self.folder / program).read_bytes()
+
+    def run(self, program, seconds, forks):
+        """Runs a test program: 'passed', 'failed', or 'time-out' when it goes on for longer than
+        so many seconds. Processor time has a limit as well, for it and for each that it starts."""
+        processor = int(seconds) + 1
+
+        def begin():
+            os.setpgrp()
+            resource.setrlimit(resource.RLIMIT_CPU, (processor, processor + 1))
+            resource.setrlimit(resource.RLIMIT_CORE, (0, 0))
+            resource.setrlimit(resource.RLIMIT_AS, (MEMORY_MOST, MEMORY_MOST))
+
+        scratch = self.folder / BUILD / 'scratch' / 'tmp'
+        scratch.mkdir(parents=True, exist_ok=True)
+        with open(self.folder / BUILD / 'last.log', 'wb') as log:
+            child = subprocess.Popen(
+                [f'./{program}'], cwd=self.folder, stdin=subprocess.DEVNULL, stdout=log,
+                stderr=log, preexec_fn=begin,
+                env={**os.environ, 'TMPDIR': str(scratch), **({} if forks else {'CK_FORK': 'no'})})
+            try:
+                status = child.wait(4 * seconds + 30)
+            except subprocess.TimeoutExpired:
+                self._end(child)
+                return 'time-out'
+        return 'passed' if status == 0 else 'failed'
+
+    @staticmethod
+    def _end(child):
+        """Check hands a SIGTERM on to the test it has running, in a group of its own."""
+        for sign in (signal.SIGTERM, signal.SIGKILL):
+            try:
+                os.killpg(child.pid, sign)
+                child.wait(3)
+            except (ProcessLookupError, subprocess.TimeoutExpired):
+                pass
