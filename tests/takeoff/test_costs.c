@@ -148,8 +148,8 @@ static void plant_ten(const char *price)
 
 	planting_bed(&garden, 10, 1, "1 ft");
 	plot_set(&garden.plot, 0, ALLOW_PLANT_SPARE, "0 %");
-	snprintf(lines, sizeof lines, "spacing 1 ft%s%s\n  drift b whole", *price ? "\n  price " : "",
-		price);
+	snprintf(lines, sizeof lines, "spacing 1 ft%s%s\n  drift b whole",
+		*price ? "\n  price " : "", price);
 	planting_add(&garden, lines);
 }
 

@@ -22,7 +22,8 @@ struct named_card {
 	/* Fields behind the block's that are as they are, or emptied. */
 	const struct field_spec *parts;
 	int part_count;
-	void (*remove)(struct named_card *named, int part); /* that was emptied, after all is taken */
+	/* That was emptied; after all is taken. */
+	void (*remove)(struct named_card *named, int part);
 };
 
 /* False where the card was left. */

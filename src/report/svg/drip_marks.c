@@ -20,6 +20,13 @@ static struct at at_of(const struct sheet *sheet, const struct watered *bed, nm 
 		region->first_cell.y * survey->cell + (is_upright ? along : across) });
 }
 
+/* A stretch of the header, if it has any length. */
+static void draw_stretch(const struct sheet *sheet, struct at from, struct at to)
+{
+	if (from.x != to.x || from.y != to.y)
+		ink_line(sheet->report.out, from, to);
+}
+
 static void draw_line(const struct sheet *sheet, const struct watered *bed,
 	const struct drip_line *line)
 {
@@ -44,19 +51,16 @@ static void draw_bed_header(const struct sheet *sheet, const struct watered *bed
 	nm along = drip->is_upright ? header->comes_in.y : header->comes_in.x;
 	nm across = drip->is_upright ? header->comes_in.x : header->comes_in.y;
 	struct at turn = at_of(sheet, bed, chord_nearest(&drip->along, along), header->beside);
-	struct sink *out = sheet->report.out;
 
-	ink_line(out, at_of(sheet, bed, along, across), turn);
-	ink_line(out, turn, at_of(sheet, bed, header->at, header->beside));
-	ink_line(out, at_of(sheet, bed, header->at, header->across.from),
+	draw_stretch(sheet, at_of(sheet, bed, along, across), turn);
+	draw_stretch(sheet, turn, at_of(sheet, bed, header->at, header->beside));
+	draw_stretch(sheet, at_of(sheet, bed, header->at, header->across.from),
 		at_of(sheet, bed, header->at, header->across.to));
 	for (int i = 0; i < drip->count && !stop_asked(); i++) {
 		const struct drip_line *line = &drip->lines[i];
-		nm met = chord_nearest(&line->chord, header->at);
 
-		if (met != header->at)
-			ink_line(out, at_of(sheet, bed, header->at, line->across),
-				at_of(sheet, bed, met, line->across));
+		draw_stretch(sheet, at_of(sheet, bed, header->at, line->across),
+			at_of(sheet, bed, chord_nearest(&line->chord, header->at), line->across));
 	}
 }
 

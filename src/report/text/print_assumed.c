@@ -190,6 +190,8 @@ static const char *assumed_words(const struct report *report, const struct assum
 	const char *value = say(report, "%s %s", attribute_row(a)->label,
 		tied(report, value_words(report, assumed->block, a)));
 
+	if (origin == SET && a == PLANT_PRICE && !report->takeoff->book)
+		return say(report, "%s (in no sum without a price book)", value);
 	if (origin == SET)
 		return say(report, "%s%s", value, is_of_book(report, assumed, a) &&
 			!block_value(assumed->own, a)->set ? " (price book)" : "");

@@ -81,7 +81,8 @@ static void add_row(struct shopping *list, const struct item *item, const struct
 
 	if (report->takeoff->book)
 		TABLE_ROW(&list->table, BOX, order, what, weight,
-			price_words(report, item->purchase, bought->pack), bought->pack->price == NO_PRICE ? "-" :
+			price_words(report, item->purchase, bought->pack),
+			bought->pack->price == NO_PRICE ? "-" :
 			plain_money(report, bought->cost));
 	else
 		TABLE_ROW(&list->table, BOX, order, what, weight);
