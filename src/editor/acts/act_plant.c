@@ -70,8 +70,8 @@ static const char *const band_answers[BANDS] = { [BAND_WHOLE] = "All of it",
 static int band_ask(struct editor *editor, const char *plant)
 {
 	static const char *const notes[BANDS] = { [BAND_WHOLE] = "",
-		[BAND_FRONT] = "the third nearest to where one walks",
-		[BAND_MIDDLE] = "the third behind it", [BAND_BACK] = "the third farthest in" };
+		[BAND_FRONT] = "a third, where one walks", [BAND_MIDDLE] = "the third behind it",
+		[BAND_BACK] = "the third farthest in" };
 	struct report report = editor_report(editor, &editor->words);
 	const struct question question = { .answers = band_answers, .notes = notes,
 		.count = BANDS,
