@@ -248,7 +248,7 @@ START_TEST(changing_it_takes_60_presses_at_most)
 }
 END_TEST
 
-/* ---- Planted and watered: 24 ft by 14 ft ------------------------------------------------------ */
+/* ---- Planted and watered: 24 ft by 14 ft ----------------------------------------------------- */
 
 static const struct stroll planted[] = {
 	{ "Sun court", "enter x3", "Depth" },
