@@ -46,7 +46,8 @@ static bool is_fenced(int sides)
 	return (sides & (FENCE_RIGHT | FENCE_BELOW)) && !(sides & (GATE_RIGHT | GATE_BELOW));
 }
 
-/* The sign of a service, a house or what is kept among the cells; '\0': there is none. */
+/* The sign of a service, a house, what is kept or a specimen among the cells; '\0': there is
+ * none. */
 static wchar_t sign_among(const struct scene *scene, struct rectangle cells)
 {
 	const struct around_map *around = &scene->editor->around;
@@ -62,6 +63,9 @@ static wchar_t sign_among(const struct scene *scene, struct rectangle cells)
 		return borders_service(BORDER_TO_LAY, sides & TO_LAY_RIGHT);
 	if (sides & (EXISTING_RIGHT | EXISTING_BELOW))
 		return borders_service(BORDER_EXISTING, sides & EXISTING_RIGHT);
+	if (!sign && (sides & CELL_PLANT))
+		return brush_has_unicode() ? (wchar_t)mark_sign(MARK_PLANT).code :
+			(wchar_t)mark_sign(MARK_PLANT).plain;
 	return sign;
 }
 

@@ -89,8 +89,8 @@ static void ground_compute(struct takeoff *t, const struct basis *basis)
 	liner_compute(&t->liners, basis, &t->walls, &t->fills);
 	edging_compute(&t->edging, basis);
 	fixtures_count(&t->fixtures, basis);
-	planting_find(&t->planting, basis);
-	planting_snags_add(basis, &t->planting, &t->fills);
+	planting_find(&t->planting, basis, &t->fills);
+	planting_snags_add(basis, &t->planting);
 	planting_end(&t->planting);
 }
 

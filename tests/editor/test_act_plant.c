@@ -115,6 +115,40 @@ START_TEST(a_plant_is_changed_by_its_card_and_removed)
 }
 END_TEST
 
+/* Lifted with the images; what was not emptied stays. */
+START_TEST(its_card_lists_what_is_planted_and_lifts_what_is_emptied)
+{
+	struct desk *b = sit();
+
+	add_rose(b);
+	go(b, 1, 1);
+	desk_type(b, "| ");
+	desk_answer(b, ANSWERS { "Its front", "All beds of b b", NULL });
+	desk_do(b, ACT_DRIFT);
+	desk_answer(b, ANSWERS { "Its back", "This bed", NULL });
+	desk_do(b, ACT_DRIFT);
+	ck_assert_uint_eq(plant(b, 0)->drift_count, 3);
+	desk_answer(b, ANSWERS { "r Rose", "Drift: all of it", "", NULL });
+	desk_type(b, "#");
+	desk_answered(b);
+	ck_assert_ptr_nonnull(strstr(b->offered, "\nDrift: front of every b"));
+	ck_assert_ptr_nonnull(strstr(b->offered, "\nDrift: back of b b at "));
+	ck_assert_ptr_nonnull(strstr(b->offered, "\nSingle one at: "));
+	ck_assert_ptr_nonnull(strstr(b->fault, "Drift: leave it as it is, or empty it"));
+	ck_assert_uint_eq(plant(b, 0)->drift_count, 3);
+	desk_answer(b, ANSWERS { "r Rose", "Single one at: ; Spacing: 2 ft", NULL });
+	desk_type(b, "#");
+	desk_answered(b);
+	ck_assert_uint_eq(plant(b, 0)->specimen_count, 0);
+	ck_assert_uint_eq(plant(b, 0)->drift_count, 3);
+	ck_assert_int_eq(plant_spacing(plant(b, 0), UNITS_IMPERIAL), 2 * NM_PER_FOOT);
+	desk_press(b, PRESS_BACKSPACE);
+	ck_assert_uint_eq(plant(b, 0)->specimen_count, 2);
+	ck_assert_int_eq(plant_spacing(plant(b, 0), UNITS_IMPERIAL), 3 * NM_PER_FOOT);
+	desk_free(b);
+}
+END_TEST
+
 /* ---- Specimens ------------------------------------------------------------------------------- */
 
 START_TEST(space_sets_a_specimen_and_delete_lifts_it_before_the_ground)
@@ -325,6 +359,7 @@ Suite *test_suite(void)
 	tcase_add_test(kinds, a_new_plant_is_in_hand);
 	tcase_add_test(kinds, a_letter_of_ground_is_no_letter_of_a_plant_and_the_other_way);
 	tcase_add_test(kinds, a_plant_is_changed_by_its_card_and_removed);
+	tcase_add_test(kinds, its_card_lists_what_is_planted_and_lifts_what_is_emptied);
 	tcase_add_test(specimens, space_sets_a_specimen_and_delete_lifts_it_before_the_ground);
 	tcase_add_test(specimens, no_plant_stands_on_a_path_and_no_image_does);
 	tcase_add_test(specimens, shapes_are_not_laid_of_plants);

@@ -491,6 +491,22 @@ START_TEST(a_book_that_is_gone_meanwhile_is_told_and_not_made_again)
 }
 END_TEST
 
+/* Its own price stands in the plant's card, not in the book. */
+START_TEST(a_plant_with_a_price_of_its_own_is_changed_in_its_card)
+{
+	plot_add_lines(editor_edit(&desk->editor), "plant r \"Rose\"\n  price 4.5\n  at 9,1\n");
+	editor_stroke(&desk->editor);
+	lay_out(HEAD "'goods': [" BLOCKS ", {'item': 'plant', 'name': 'Rose', 'packs': [{'pack': "
+		"'piece', 'size': 1, 'price': 9}]}]}");
+	desk_line(desk, "Costs", "Plants", "Rose");
+	PRICE("Rose", "Price of one: 6", "");
+	check_offered("Rose: 6.00 by its card\n");
+	check_holds("\"price\": 9}");
+	PRICE("Rose", "Price of one: ", "");
+	check_offered("Rose, piece 1: 9.00\n");
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("act_price");
@@ -517,6 +533,7 @@ Suite *test_suite(void)
 	tcase_add_test(card, what_is_wrong_is_told_at_its_field_and_nothing_is_written);
 	tcase_add_test(card, a_metric_plot_has_metric_words_alone);
 	tcase_add_test(card, a_card_that_changes_nothing_writes_nothing);
+	tcase_add_test(card, a_plant_with_a_price_of_its_own_is_changed_in_its_card);
 	tcase_add_checked_fixture(late, setup, teardown);
 	tcase_add_test(late, a_half_written_book_is_told_with_its_place_and_stays_as_it_is);
 	tcase_add_test(late, a_book_that_was_changed_is_read_anew_first);

@@ -5,6 +5,7 @@
  *	herbs, 24 ft by 16 ft                  70       110   8
  *	vegetables and roses, 9 m by 6 m       63        90   6
  *	the same, changed                      58        60   5
+ *	planted and watered, 24 ft by 14 ft   106       120   17
  *
  * README.md has a first one, with a test of its own. */
 #include "report/words/snag_words.h"
@@ -247,6 +248,75 @@ START_TEST(changing_it_takes_60_presses_at_most)
 }
 END_TEST
 
+/* ---- Planted and watered: 24 ft by 14 ft ----------------------------------------------------- */
+
+static const struct stroll planted[] = {
+	{ "Sun court", "enter x3", "Depth" },
+	{ "14 ft", "enter", "A number alone is in inches" },
+	{ "1 ft", "enter", "A new plot" },
+	/* The plan's top looks east, at the latitude of 52 degrees. */
+	{ NULL, "| # p l o t enter down x3", "Bearing of plan's top" },
+	{ "90", "down", "Latitude" },
+	{ "52", "pagedown enter", "Set; Backspace" },
+	{ NULL, "b right down enter", "Pegged" },
+	{ NULL, "7 right 3 down enter x2", "8 ft x 4 ft, 32.0 sq ft" },
+	{ NULL, "p right *", "p Crushed stone     272.0" },
+	/* Beds have drip lines, from a tap in the middle of the plan's foot. */
+	{ NULL, "# b enter pagedown up x4", "By drip lines on the soil" },
+	{ NULL, "d pagedown enter", "Set; Backspace" },
+	{ NULL, "@", "How far the place is" },
+	{ "12 ft", "enter", "Down from" },
+	{ "13 ft", "enter", "12 ft across, 13 ft down" },
+	{ NULL, "! t a p enter", "Water comes from 12 ft across, 14 ft down" },
+	/* A house stands along the top. */
+	{ NULL, "! h o u s enter", "A house" },
+	{ "Home", "enter", "Left edge" },
+	{ "0", "enter", "Top edge" },
+	{ "-8", "enter", "Width" },
+	{ "24", "enter", "Depth" },
+	{ "8", "enter", "Height" },
+	{ "18", "pagedown enter", "House: Home, 24 ft x 8 ft" },
+	/* Both beds are filled, about a rose in the middle of each. */
+	{ NULL, "! n e w space p l enter", "A new plant" },
+	{ "Lavender", "enter x2", "Spacing" },
+	{ "15 in", "pagedown enter", "In hand: a Lavender" },
+	{ NULL, "home pageup right down ! d r i f enter", "How much of the bed" },
+	{ NULL, "enter x2", "a Lavender fills it" },
+	{ NULL, "! n e w space p l enter", "A new plant" },
+	{ "Rose", "enter x2", "Spacing" },
+	{ "18 in", "pagedown enter", "In hand: c Rose" },
+	{ NULL, "3 right down space", "Plant: c Rose" },
+	{ NULL, "> > <", NULL },
+};
+
+START_TEST(a_planted_and_watered_garden_takes_120_presses_at_most)
+{
+	const struct details *details = &garden.plot.details;
+	const struct takeoff *takeoff = &garden.takeoff;
+
+	begin("planted.plot");
+	draw(planted, COUNT(planted), (struct strolled){ .presses = 106, .typed = 17 }, 120);
+	check_cells(24, 14, MIRROR_LEFT_RIGHT);
+	check_row(1, "pbbbbbbbbppppppbbbbbbbbp");
+	ck_assert_int_eq(block_value(&details->head, HEAD_NORTH)->as.number, 90 * MILLION);
+	ck_assert_int_eq(block_value(&details->head, HEAD_SITE)->as.number, 52 * MILLION);
+	ck_assert_uint_eq(details->around.houses.count, 1);
+	ck_assert(place_equal(details->around.tap, (struct place){ 12, 14 }));
+	/* Images of the rose and of the drift are there, and the header gets to both beds. */
+	ck_assert_uint_eq(details->plants.items[1].specimen_count, 2);
+	ck_assert_uint_eq(details->plants.items[0].drift_count, 2);
+	ck_assert_int_eq(takeoff->planting.plants[1].count, 2);
+	ck_assert_int_gt(takeoff->planting.plants[0].count, 8);
+	ck_assert_int_eq(takeoff->watering.count, 2);
+	for (int i = 0; i < 2; i++)
+		ck_assert(takeoff->watering.list[i].is_reached);
+	ck_assert_int_eq(takeoff->watering.list[0].header.length,
+		takeoff->watering.list[1].header.length);
+	/* Between the beds and the plan's sides the path is a foot wide. */
+	check_snags("path-barrow path-barrow");
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("gardens");
@@ -255,6 +325,7 @@ Suite *test_suite(void)
 	tcase_add_checked_fixture(new, NULL, teardown);
 	tcase_add_test(new, an_herb_garden_takes_110_presses_at_most);
 	tcase_add_test(new, a_metric_garden_takes_90_presses_at_most);
+	tcase_add_test(new, a_planted_and_watered_garden_takes_120_presses_at_most);
 	tcase_add_checked_fixture(changed, NULL, teardown);
 	tcase_add_test(changed, changing_it_takes_60_presses_at_most);
 	return suite;

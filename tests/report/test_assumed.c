@@ -187,6 +187,8 @@ static struct block *block_of(enum attribute a)
 		return &details->allow;
 	if (attribute_block(a) == BLOCK_FENCE)
 		return &details->fences[0].block;
+	if (attribute_block(a) == BLOCK_PLANT)
+		return &details->plants.items[0].block;
 	letter = a == BED_PREPARE ? 'e' : a == BED_CAP ? 'c' :
 		subject == SUBJECT_LEVEL || a == BED_DRIP_ROW || a == BED_DRIP_EMITTER ? 'd' :
 		letter;
@@ -348,6 +350,8 @@ Suite *test_suite(void)
 	/* All but the head, which comes first, and the rates, which stand with the hours. */
 	tcase_add_loop_test(figures, an_attribute_that_moves_a_figure_is_assumed, ALLOW_KERF,
 		RATE_STRIP);
+	tcase_add_loop_test(figures, an_attribute_that_moves_a_figure_is_assumed, PLANT_SPACING,
+		PLANT_PRICE + 1);
 	tcase_add_test(figures, what_a_part_of_a_mix_weighs_by_is_assumed);
 	return suite;
 }

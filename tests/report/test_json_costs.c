@@ -38,6 +38,22 @@ static bool shows(const char *words)
 	return strstr(text.bytes, words) != NULL;
 }
 
+START_TEST(whose_price_the_plot_tells_is_said)
+{
+	const cJSON *plant;
+
+	plot_add_lines(&garden.plot, "plant r \"Rose\"\n  price 4.5\n  at 3,1\n");
+	book_of(&garden.book, "'goods': [{'item': 'mulch', 'packs': [{'pack': 'bag', 'size': "
+		"'2 cu ft', 'price': 3}]}]");
+	garden.has_book = true;
+	root = json_of(&garden, &text);
+	plant = item("plant");
+	ck_assert_str_eq(json_get(plant, "price_from")->valuestring, "plot");
+	ck_assert_double_eq(json_get(plant, "unit_price")->valuedouble, 4.5);
+	ck_assert_ptr_null(cJSON_GetObjectItemCaseSensitive(item("mulch"), "price_from"));
+}
+END_TEST
+
 START_TEST(without_a_book_there_are_no_costs)
 {
 	root = json_of(&garden, &text);
@@ -132,6 +148,7 @@ Suite *test_suite(void)
 
 	tcase_add_checked_fixture(costs, setup, teardown);
 	tcase_add_test(costs, without_a_book_there_are_no_costs);
+	tcase_add_test(costs, whose_price_the_plot_tells_is_said);
 	tcase_add_test(costs, money_is_spelt_from_hundredths);
 	tcase_add_test(costs, what_has_no_price_is_listed_with_the_size_of_its_block);
 	tcase_add_test(costs, packs_of_several_kinds_are_listed);

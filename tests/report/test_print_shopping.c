@@ -50,6 +50,23 @@ static bool shows(const char *words)
 
 #define BLOCK(pack) "{'item': 'block.wall', 'block': '16 in x 8 in x 6 in', 'packs': [{" pack "}]}"
 
+/* Said in the list, and beside the item. */
+START_TEST(a_price_by_the_plot_is_marked_and_explained)
+{
+	plot_add_lines(&garden.plot, "plant r \"Rose\"\n  price 4.5\n  at 3,1\n");
+	print("'goods': [" BLOCK("'pack': 'piece', 'size': 1, 'price': 3.15") "]");
+	ck_assert(shows(" 4.50 * ") && shows(" 3.15 "));
+	ck_assert(shows(" * : price of one"));
+	ck_assert_str_eq(garden_note(&garden, garden_item(&garden, "plant")),
+		"5 % spare; price by the plot");
+	book_fini(&garden.book);
+	garden.has_book = false;
+	print(NULL);
+	ck_assert(!shows(" * : price of one"));
+	ck_assert_str_eq(garden_note(&garden, garden_item(&garden, "plant")), "5 % spare");
+}
+END_TEST
+
 START_TEST(without_a_book_nothing_is_said_of_costs)
 {
 	print(NULL);
@@ -518,6 +535,7 @@ Suite *test_suite(void)
 		all_that_is_bought_has_its_row_with_order_and_weight_and_nothing_else, 0,
 		2 * SAMPLE_PLOTS);
 	tcase_add_test(costs, without_a_book_nothing_is_said_of_costs);
+	tcase_add_test(costs, a_price_by_the_plot_is_marked_and_explained);
 	tcase_add_test(costs, what_has_no_price_is_named_and_the_total_says_so);
 	tcase_add_test(costs,
 		with_a_drop_it_is_said_what_ground_the_goods_of_a_day_take);

@@ -556,9 +556,35 @@ START_TEST(the_header_goes_from_the_tap_with_its_sleeves)
 	draw(&asked, "watered.plot");
 	for (size_t i = 0; i < sizeof told / sizeof *told; i++)
 		ck_assert_msg(has_text(told[i]), "%s", told[i]);
-	/* each leg, and the sign that explains them */
+	/* each leg, and the sign that explains them; within each of four raised beds to the lines
+	 * and across them, within each of two others along a side, then across */
 	ck_assert_int_eq(count_dashed("0.8,0.8", "line"),
-		(int)garden.takeoff.watering.legs.count + 1);
+		(int)garden.takeoff.watering.legs.count + 1 + 4 * 2 + 2 * 2);
+}
+END_TEST
+
+static bool is_in_pen(const xmlNode *node, const char *name, const char *value)
+{
+	return strcmp(attribute(node->parent, name), value) == 0;
+}
+
+/* Those of width 0.25 in the colour of water; in the sign three dots. */
+START_TEST(drip_lines_are_drawn_with_a_dot_for_each_emitter)
+{
+	struct svg_asked asked = SVG_AS_FITS;
+	int tubes = 0, dots = 0;
+
+	garden_file(&garden, "tests/plots/watered.plot");
+	garden_count(&garden);
+	draw(&asked, "watered.plot");
+	for (xmlNode *node = root(); node; node = next_element(node)) {
+		tubes += is_element(node, "line") && is_in_pen(node, "stroke-width", "0.25") &&
+			is_in_pen(node, "stroke", "#0b4fb3");
+		dots += is_element(node, "circle") && is_in_pen(node, "fill", "#0b4fb3");
+	}
+	ck_assert_int_eq(tubes, (int)garden.takeoff.watering.lines + 1);
+	ck_assert_int_eq(dots, (int)garden.takeoff.watering.emitters + 3);
+	ck_assert(has_text("drip line, a dot for each emitter"));
 }
 END_TEST
 
@@ -652,6 +678,7 @@ Suite *test_suite(void)
 	tcase_add_test(marks, strings_and_points_are_those_of_the_set_out);
 	tcase_add_test(marks, what_is_around_is_drawn_in_words);
 	tcase_add_test(marks, the_header_goes_from_the_tap_with_its_sleeves);
+	tcase_add_test(marks, drip_lines_are_drawn_with_a_dot_for_each_emitter);
 	tcase_add_test(sheets, each_way_of_building_a_wall_has_one_section);
 	tcase_add_loop_test(sheets, what_does_not_fit_is_refused_with_what_it_takes, 0, 2);
 	tcase_add_test(sheets, a_drawing_can_be_stopped);

@@ -168,6 +168,7 @@ START_TEST(from_afar_a_sign_stands_where_the_ground_is_even)
 	write_open(&plot);
 	text_add(&plot, "service gas \"Main\" existing\n  line 0,30 150,30 150,200\n"
 		"service drain \"Drain\" to-lay\n  line 30,100 30,200\n"
+		"plant r \"Pear\"\n  at 110,62\n  at 70,130\n"
 		"keep \"Wood\"\n  from 60,100 to 90,160\n");
 	sit_at(&at, plot.bytes, NULL);
 	text_fini(&plot);
@@ -177,6 +178,8 @@ START_TEST(from_afar_a_sign_stands_where_the_ground_is_even)
 	row_has(at.t, 12, 25, "\u00a6");
 	row_has(at.t, 12, 5, "\u2551");
 	row_has(at.t, 10, 11, "\u25cb\u25cb\u25cb");
+	/* a plant, but where something is kept */
+	row_has(at.t, 5, 18, "\u2234");
 	table_leave(&at);
 }
 END_TEST

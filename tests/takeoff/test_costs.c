@@ -1,9 +1,10 @@
 #include "support/runner.h"
 #include "support/beds.h"
 #include "support/book.h"
-#include "support/garden.h"
+#include "support/planting.h"
 
 #include <math.h>
+#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -133,6 +134,70 @@ START_TEST(what_has_no_price_is_told_apart_and_never_costs_nothing)
 	ck_assert_int_eq(garden.takeoff.costs.total, 0);
 	for (size_t i = 0; i < garden.takeoff.items.count; i++)
 		ck_assert(!garden.takeoff.items.list[i].purchase->is_priced);
+}
+END_TEST
+
+#define NURSERY "'suppliers': [{'name': 'Nursery', 'delivery': 50}], 'goods': [{'item': 'plant', " \
+	"'name': 'Plant', 'spec': 'bare root', 'packs': [{'pack': 'box', 'size': 5, 'price': 20, " \
+	"'supplier': 'Nursery'}]}]"
+
+/* A row of ten in a bed of 10 ft, none to spare. */
+static void plant_ten(const char *price)
+{
+	char lines[100];
+
+	planting_bed(&garden, 10, 1, "1 ft");
+	plot_set(&garden.plot, 0, ALLOW_PLANT_SPARE, "0 %");
+	snprintf(lines, sizeof lines, "spacing 1 ft%s%s\n  drift b whole",
+		*price ? "\n  price " : "", price);
+	planting_add(&garden, lines);
+}
+
+/* By the book two boxes of five at 20, brought for 50. By the plot each at its price, to the
+ * hundredth, collected; what one gets for nothing has a price too. */
+static const struct { const char *price; money goods, delivery; } planted[] = {
+	{ "", 4000, 5000 }, { "4.5", 4500, 0 }, { "0", 0, 0 }, { "2.005", 2010, 0 },
+	{ "1000000", 1000000000, 0 },
+};
+
+START_TEST(the_price_that_the_plot_tells_of_a_plant_goes_before_the_book)
+{
+	const struct item *item;
+
+	plant_ten(planted[_i].price);
+	price(NURSERY);
+	item = garden_item(&garden, "plant");
+	ck_assert(item->purchase->is_priced);
+	ck_assert_int_eq(item->purchase->is_own_price, *planted[_i].price != '\0');
+	ck_assert_int_eq(item->purchase->cost, planted[_i].goods);
+	ck_assert_int_eq(garden.takeoff.costs.delivery, planted[_i].delivery);
+	ck_assert_int_eq(garden.takeoff.costs.goods, planted[_i].goods);
+	ck_assert_str_eq(item->purchase->spec, "bare root");
+}
+END_TEST
+
+/* A book without the plant has the currency at least; without any there is none. */
+START_TEST(a_plant_s_own_price_needs_a_book_for_its_currency_alone)
+{
+	plant_ten("4.5");
+	garden_count(&garden);
+	ck_assert(!garden_item(&garden, "plant")->purchase->is_priced);
+	ck_assert(!garden_item(&garden, "plant")->purchase->is_own_price);
+	ck_assert_int_eq(garden.takeoff.costs.total, 0);
+	price("'goods': []");
+	ck_assert_int_eq(garden_item(&garden, "plant")->purchase->cost, 4500);
+	ck_assert_int_eq(garden.takeoff.costs.unpriced, (int)garden.takeoff.items.count - 1);
+}
+END_TEST
+
+/* 10 at 4.5 and 1 at 12. */
+START_TEST(plants_of_one_name_at_two_prices_are_not_the_same_thing)
+{
+	plant_ten("4.5");
+	plot_add_lines(&garden.plot, "plant y \"Plant\"\n  price 12\n  at 0,0\n");
+	price(NURSERY);
+	ck_assert_int_eq(garden.takeoff.planting.plants[0].count, 9);
+	ck_assert_int_eq(garden.takeoff.costs.goods, 9 * 450 + 1200);
 }
 END_TEST
 
@@ -537,6 +602,10 @@ Suite *test_suite(void)
 	tcase_add_test(hand, bulk_has_drops_of_its_own_and_each_day_its_own_delivery);
 	tcase_add_test(hand, collected_goods_take_trips_of_the_vehicle_by_weight);
 	tcase_add_test(hand, what_has_no_price_is_told_apart_and_never_costs_nothing);
+	tcase_add_loop_test(hand, the_price_that_the_plot_tells_of_a_plant_goes_before_the_book, 0,
+		sizeof planted / sizeof *planted);
+	tcase_add_test(hand, a_plant_s_own_price_needs_a_book_for_its_currency_alone);
+	tcase_add_test(hand, plants_of_one_name_at_two_prices_are_not_the_same_thing);
 	tcase_add_test(hand, without_a_book_nothing_has_a_price_and_weights_are_still_known);
 	tcase_add_test(hand, goods_come_in_the_order_of_the_work);
 	tcase_add_test(hand, no_good_comes_after_the_step_that_takes_it);

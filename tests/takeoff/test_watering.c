@@ -237,12 +237,13 @@ START_TEST(each_zone_has_a_tube_from_the_tap)
 	plot_set(&garden.plot, 'b', BED_WATER, "drip");
 	garden_count(&garden);
 	ck_assert_int_eq(garden.takeoff.watering.trench, 6 * NM_PER_FOOT);
-	ck_assert_int_eq(garden.takeoff.watering.header, 6 * NM_PER_FOOT);
+	/* and 6 in to the line within each bed */
+	ck_assert_int_eq(garden.takeoff.watering.header, 7 * NM_PER_FOOT);
 	allow(ALLOW_SUPPLY, "2 gal/h");
 	garden_count(&garden);
 	ck_assert_int_eq(garden.takeoff.watering.zone_count, 2);
 	ck_assert_int_eq(garden.takeoff.watering.trench, 6 * NM_PER_FOOT);
-	ck_assert_int_eq(garden.takeoff.watering.header, (3 + 6) * NM_PER_FOOT);
+	ck_assert_int_eq(garden.takeoff.watering.header, (3 + 6 + 1) * NM_PER_FOOT);
 }
 END_TEST
 

@@ -70,8 +70,8 @@ static const char *const band_answers[BANDS] = { [BAND_WHOLE] = "All of it",
 static int band_ask(struct editor *editor, const char *plant)
 {
 	static const char *const notes[BANDS] = { [BAND_WHOLE] = "",
-		[BAND_FRONT] = "the third nearest to where one walks",
-		[BAND_MIDDLE] = "the third behind it", [BAND_BACK] = "the third farthest in" };
+		[BAND_FRONT] = "a third, where one walks", [BAND_MIDDLE] = "the third behind it",
+		[BAND_BACK] = "the third farthest in" };
 	struct report report = editor_report(editor, &editor->words);
 	const struct question question = { .answers = band_answers, .notes = notes,
 		.count = BANDS,
@@ -138,19 +138,6 @@ static void act_drift(struct editor *editor)
 	say_left_out(editor, planted, "Images that are no bed of that letter are left out.");
 }
 
-/* "t Thyme: its front, b Raised bed at 3 ft across, 2 ft down". */
-static const char *drift_words(const struct report *report, char letter, const struct drift *drift)
-{
-	static const char *const bands[BANDS] = { [BAND_WHOLE] = "all", [BAND_FRONT] = "front",
-		[BAND_MIDDLE] = "middle", [BAND_BACK] = "back" };
-	const char *where = drift->letter ?
-		say(report, "every %s", plain_letter(report, drift->letter)) :
-		say(report, "%s at %s", plain_letter(report, ground_cell(&report->plot->ground,
-			drift->at.x, drift->at.y)), plain_place(report, drift->at));
-
-	return say(report, "%s: %s of %s", plain_letter(report, letter), bands[drift->band], where);
-}
-
 struct drift_row {
 	char letter; /* of the plant */
 	struct drift drift;
@@ -180,8 +167,9 @@ static void act_drift_out(struct editor *editor)
 		for (size_t j = 0; j < plant->drift_count; j++) {
 			rows[question.count] = (struct drift_row){ plant->letter,
 				plant->drifts[j] };
-			answers[question.count++] = drift_words(&report, plant->letter,
-				&plant->drifts[j]);
+			answers[question.count++] = say(&report, "%s: %s",
+				plain_letter(&report, plant->letter),
+				plant_drift_words(&report, &plant->drifts[j]));
 		}
 	}
 	answer = editor->asker->choose(editor->asker, &question);

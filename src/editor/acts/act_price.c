@@ -1,6 +1,7 @@
 #include "editor/acts/act_groups.h"
 #include "editor/acts/shared.h"
 #include "editor/cards/book_card.h"
+#include "editor/cards/plant_card.h"
 #include "editor/cards/price_card.h"
 #include "editor/price_book.h"
 #include "prices/prices.h"
@@ -11,10 +12,12 @@
 
 /* ---- The packs of all that is bought --------------------------------------------------------- */
 
+enum { OF_PLOT = -1 };
+
 /* What an answer means. */
 struct price_row {
 	const struct item *item;
-	int pack; /* as in price_card_fill */
+	int pack; /* as in price_card_fill; OF_PLOT: the plot itself tells the price */
 	bool has_price;
 };
 
@@ -71,6 +74,12 @@ static void add_packs(struct price_list *list, const struct item *item)
 	const struct goods *goods = item->purchase->goods;
 	int at = 0;
 
+	if (item->purchase->is_own_price) {
+		row_add(list, (struct price_row){ item, OF_PLOT, true }, label_of(list, item),
+			say(&list->report, "%s by its card",
+			plain_money(&list->report, item->own_price.each)));
+		return;
+	}
 	do
 		add_pack(list, item, at);
 	while (goods && ++at < goods->pack_count);
@@ -81,7 +90,7 @@ static void add_item(struct price_list *list, const struct item *item)
 {
 	const struct goods *goods = item->purchase->goods;
 
-	if (goods && goods->pack_count > 0)
+	if (goods && goods->pack_count > 0 && !item->purchase->is_own_price)
 		row_add(list, (struct price_row){ item, goods->pack_count, false },
 			label_of(list, item), "");
 }
@@ -140,11 +149,28 @@ static void ask_more(struct pricing_round *round)
 	arena_clear(&list.arena);
 }
 
+/* The card of the plant that has the price. */
+static void plant_fill(struct editor *editor, const struct item *item)
+{
+	const struct plants *plants = &editor->plot->details.plants;
+	int which = 0;
+
+	while (strcmp(plants->items[which].name, item->name) != 0 ||
+		!block_value(&plants->items[which].block, PLANT_PRICE)->set)
+		which++;
+	if (plant_card_change(editor, which))
+		editor_stroke(editor);
+}
+
 static void row_fill(struct pricing_round *round, const struct price_list *list, int answer)
 {
 	const struct price_row *row = &list->rows[answer];
 
 	round->next = answer;
+	if (row->pack == OF_PLOT) {
+		plant_fill(round->editor, row->item);
+		return;
+	}
 	if (!price_card_fill(round->editor, row->item, row->pack))
 		return;
 	round->last = arena_print(&round->editor->words, "%s", label_of(list, row->item));

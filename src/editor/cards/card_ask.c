@@ -50,13 +50,28 @@ bool card_name_read(const struct card *card, int field, const char *before, char
 	return true;
 }
 
+static void put_fields(struct card *card, int first, const struct field_spec *specs, int count)
+{
+	for (int i = 0; i < count; i++) {
+		const struct field_spec *from = &specs[i];
+		struct field *field = &card->fields[first + i];
+
+		free(field->typed);
+		*field = (struct field){ .label = from->label, .meaning = from->meaning,
+			.rule = from->rule, .required = from->required,
+			.is_cells = from->is_cells, .span = from->span,
+			.typed = memory_string(from->typed ? from->typed : ""),
+			.unset = from->unset ? memory_string(from->unset) : NULL };
+	}
+}
+
 bool card_ask(struct editor *editor, const struct card_spec *spec)
 {
+	int of_block = spec->block ? block_fields(spec->block, &spec->part) : 0;
 	struct card card;
 	bool is_filled;
 
-	card_init(&card, spec->count +
-		(spec->block ? block_fields(spec->block, &spec->part) : 0));
+	card_init(&card, spec->count + of_block + spec->last_count);
 	card.title = spec->title;
 	card.done = spec->done;
 	card.units = plot_units(editor->plot);
@@ -65,16 +80,8 @@ bool card_ask(struct editor *editor, const struct card_spec *spec)
 	card.changed = spec->changed;
 	card.owner = spec->owner;
 	card.onward = spec->onward;
-	for (int i = 0; i < spec->count; i++) {
-		const struct field_spec *from = &spec->fields[i];
-
-		free(card.fields[i].typed);
-		card.fields[i] = (struct field){ .label = from->label, .meaning = from->meaning,
-			.rule = from->rule, .required = from->required,
-			.is_cells = from->is_cells, .span = from->span,
-			.typed = memory_string(from->typed ? from->typed : ""),
-			.unset = from->unset ? memory_string(from->unset) : NULL };
-	}
+	put_fields(&card, 0, spec->fields, spec->count);
+	put_fields(&card, spec->count + of_block, spec->last, spec->last_count);
 	if (spec->block)
 		block_fields_set(&card, spec->count, spec->block, &spec->part);
 	is_filled = editor->asker->fill(editor->asker, &card);

@@ -34,6 +34,8 @@ struct card_spec {
 	int count;
 	const struct block *block; /* whose fields follow; NULL: none */
 	struct block_part part;    /* what of the block */
+	const struct field_spec *last; /* behind the block's, `last_count` of them, 0 or more */
+	int last_count;
 	bool (*accept)(struct card *card, struct fault *fault);
 	bool (*check)(const struct card *card, int field, const struct value *value,
 		struct fault *fault);

@@ -2,6 +2,7 @@
 #include "plot/edit/legend.h"
 
 #include <stdlib.h>
+#include <string.h>
 
 enum { NAME, LETTER, FIELDS_MOST }; /* the block's follow the last of these that there is */
 
@@ -45,13 +46,47 @@ static bool letter_check(const struct card *card, int field, const struct value 
 	return false;
 }
 
+static int first_part(const struct card *card)
+{
+	const struct named_card *named = card->owner;
+
+	return card->count - named->part_count;
+}
+
 static bool check(const struct card *card, int field, const struct value *value,
 	struct fault *fault)
 {
 	const struct named_card *named = card->owner;
+	int part = field - first_part(card);
 
+	if (part >= 0 && strcmp(value->as.text, named->parts[part].typed) != 0)
+		return fault_set(fault, field, "%s: leave it as it is, or empty it to take it away",
+			named->parts[part].label);
 	return !named->letter || field != LETTER ||
 		letter_check(card, field, value, fault);
+}
+
+static bool are_parts_good(const struct card *card, struct fault *fault)
+{
+	bool is_good = true;
+
+	for (int field = first_part(card); field < card->count && is_good; field++) {
+		struct value value;
+
+		is_good = card_read(card, field, &value, fault);
+		if (is_good)
+			value_fini(VALUE_TEXT, &value);
+	}
+	return is_good;
+}
+
+static void remove_parts(const struct card *card)
+{
+	struct named_card *named = card->owner;
+
+	for (int i = 0; i < named->part_count; i++)
+		if (!*card->fields[first_part(card) + i].typed)
+			named->remove(named, i);
 }
 
 static bool accept(struct card *card, struct fault *fault)
@@ -63,10 +98,12 @@ static bool accept(struct card *card, struct fault *fault)
 	char *name = NULL;
 	bool is_good = card_name_read(card, NAME, named->name, &name, fault) &&
 		(!named->letter || card_read(card, LETTER, &letter, fault)) &&
-		block_fields_read(card, own_fields(named), &block, &whole, fault);
+		block_fields_read(card, own_fields(named), &block, &whole, fault) &&
+		are_parts_good(card, fault);
 
 	if (is_good) {
 		named->take(named, letter.set ? letter.as.text[0] : '\0', name, &block);
+		remove_parts(card);
 	} else {
 		free(name);
 		block_fini(&block);
@@ -91,6 +128,7 @@ bool named_card_ask(struct named_card *named)
 	bool is_filled = card_ask(named->editor, &(struct card_spec){ .title = named->title,
 		.done = named->block ? "set all this" : "add it", .fields = fields,
 		.count = own_fields(named), .block = &block, .part = block_whole(named->kind),
+		.last = named->parts, .last_count = named->part_count,
 		.accept = accept, .check = check, .owner = named });
 
 	block_fini(&block);

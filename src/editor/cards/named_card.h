@@ -1,5 +1,6 @@
-/* The card of what has a name and a block: an entry of the legend, a fence. Its fields are the
- * name, the letter of what has one, and the block's. */
+/* The card of what has a name and a block: an entry of the legend, a fence, a plant. Its fields are
+ * the name, the letter of what has one, the block's, and what else is to be seen there and can be
+ * taken away. */
 #ifndef EDITOR_CARDS_NAMED_CARD_H
 #define EDITOR_CARDS_NAMED_CARD_H
 
@@ -18,6 +19,11 @@ struct named_card {
 	const char *letter_of;     /* whose it is, in a word: "bed" */
 	/* Puts into the plot what was typed; name and *block are its own then. */
 	void (*take)(struct named_card *named, char letter, char *name, const struct block *block);
+	/* Fields behind the block's that are as they are, or emptied. */
+	const struct field_spec *parts;
+	int part_count;
+	/* That was emptied; after all is taken. */
+	void (*remove)(struct named_card *named, int part);
 };
 
 /* False where the card was left. */

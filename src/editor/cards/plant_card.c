@@ -1,14 +1,22 @@
 #include "editor/cards/plant_card.h"
 #include "editor/cards/named_card.h"
 #include "plot/edit/legend.h"
+#include "plot/edit/plants_lay.h"
 
 #include <stdlib.h>
 
 enum { NEW_PLANT = -1 };
 
+/* Drifts, then specimens, that a card has fields for; later ones are lifted on the plan. */
+enum { PARTS_MOST = 100 };
+
 struct entering {
 	struct named_card named; /* first */
 	int which; /* NEW_PLANT: one that is not there yet */
+	struct field_spec parts[PARTS_MOST];
+	struct drift drifts[PARTS_MOST]; /* the first of the parts */
+	int drift_count;
+	struct place specimens[PARTS_MOST]; /* the others */
 };
 
 static void take(struct named_card *named, char letter, char *name, const struct block *block)
@@ -30,6 +38,66 @@ static void take(struct named_card *named, char letter, char *name, const struct
 	plant->block = *block;
 }
 
+/* ---- What is planted of it ------------------------------------------------------------------- */
+
+const char *plant_drift_words(const struct report *report, const struct drift *drift)
+{
+	static const char *const bands[BANDS] = { [BAND_WHOLE] = "all", [BAND_FRONT] = "front",
+		[BAND_MIDDLE] = "middle", [BAND_BACK] = "back" };
+	const char *where = drift->letter ?
+		say(report, "every %s", plain_letter(report, drift->letter)) :
+		say(report, "%s at %s", plain_letter(report, ground_cell(&report->plot->ground,
+			drift->at.x, drift->at.y)), plain_place(report, drift->at));
+
+	return say(report, "%s of %s", bands[drift->band], where);
+}
+
+static struct field_spec part_field(const char *label, const char *typed)
+{
+	static const struct value_rule rule = { .kind = VALUE_TEXT, .most = NOTE_MOST };
+
+	return (struct field_spec){ .label = label, .rule = &rule, .typed = typed,
+		.unset = "lifted", .meaning = "Planted there; emptied, it is lifted, with its "
+			"images in the mirror." };
+}
+
+static void list_parts(struct entering *entering, const struct plant *plant)
+{
+	struct editor *editor = entering->named.editor;
+	struct report report = editor_report(editor, &editor->words);
+	int count = 0;
+
+	for (size_t i = 0; i < plant->drift_count && count < PARTS_MOST; i++) {
+		entering->drifts[count] = plant->drifts[i];
+		entering->parts[count++] = part_field("Drift",
+			plant_drift_words(&report, &plant->drifts[i]));
+	}
+	entering->drift_count = count;
+	for (size_t i = 0; i < plant->specimen_count && count < PARTS_MOST; i++) {
+		entering->specimens[count] = plant->specimens[i];
+		entering->parts[count++] = part_field("Single one at",
+			plain_place(&report, plant->specimens[i]));
+	}
+	entering->named.parts = entering->parts;
+	entering->named.part_count = count;
+}
+
+/* Lifted as an image of another it is gone already. */
+static void lift_part(struct named_card *named, int part)
+{
+	struct entering *entering = (struct entering *)named;
+	struct plot *plot = editor_edit(named->editor);
+	const struct plant *plant = &plot->details.plants.items[entering->which];
+	struct place at = entering->specimens[part];
+
+	if (part < entering->drift_count)
+		plants_empty(plot, plant->letter, entering->drifts[part]);
+	else if (plant_specimen(plant, at) < plant->specimen_count)
+		plants_lift(plot, at);
+}
+
+/* ---- The cards ------------------------------------------------------------------------------- */
+
 bool plant_card_change(struct editor *editor, int which)
 {
 	const struct plant *plant = &editor->plot->details.plants.items[which];
@@ -37,8 +105,9 @@ bool plant_card_change(struct editor *editor, int which)
 		.kind = BLOCK_PLANT, .name = plant->name, .block = &plant->block,
 		.title = arena_print(&editor->words, "The plant %c", plant->letter),
 		.letter = plant->letter, .letter_so_far = plant->letter, .letter_class = CLASS_BED,
-		.letter_of = "plant", .take = take } };
+		.letter_of = "plant", .take = take, .remove = lift_part } };
 
+	list_parts(&entering, plant);
 	return named_card_ask(&entering.named);
 }
 

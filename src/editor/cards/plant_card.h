@@ -1,4 +1,5 @@
-/* The cards of plants: name, letter, attributes, notes. The caller ends the stroke. */
+/* The cards of plants: name, letter, attributes, notes, and what is planted of it, to be seen and
+ * lifted. The caller ends the stroke. */
 #ifndef EDITOR_CARDS_PLANT_CARD_H
 #define EDITOR_CARDS_PLANT_CARD_H
 
@@ -13,5 +14,8 @@ bool plant_card_remove(struct editor *editor);
 
 /* Asks which; a new one is added where that is picked. -1: the question, or its card, was left. */
 int plant_card_ask(struct editor *editor, const char *words);
+
+/* "front of every b Raised bed". */
+const char *plant_drift_words(const struct report *report, const struct drift *drift);
 
 #endif

@@ -126,6 +126,8 @@ static void put_purchase(cJSON *row, const struct report *report, const struct i
 		put_bought(row, report, purchase->list);
 	else if (purchase->is_priced)
 		json_put(row, "cost", json_money(purchase->cost));
+	if (purchase->is_own_price)
+		json_put(row, "price_from", json_text("plot"));
 	for (int i = 0; i < purchase->count; i++) {
 		cJSON *bought = cJSON_CreateObject();
 

@@ -2,6 +2,7 @@
 #include "base/number.h"
 #include "base/stop.h"
 #include "report/svg/beyond.h"
+#include "report/svg/drip_marks.h"
 #include "report/svg/type.h"
 
 #include <stdlib.h>
@@ -257,22 +258,6 @@ static void draw_tap(struct sheet *sheet, struct place tap)
 	room_take(&sheet->room, box_around(at, 2 * SIGN, 2 * SIGN));
 }
 
-static void draw_header(struct sheet *sheet, const struct watering *watering)
-{
-	struct sink *out = sheet->report.out;
-
-	sheet_pen(sheet, PEN_HEADER);
-	for (size_t i = 0; i < watering->legs.count && !stop_asked(); i++)
-		ink_line(out, sheet_point(sheet, watering->legs.items[i].from),
-			sheet_point(sheet, watering->legs.items[i].to));
-	sheet_lift(sheet);
-	sheet_pen(sheet, PEN_SLEEVE);
-	for (int i = 0; i < watering->sleeve_count && !stop_asked(); i++)
-		ink_line(out, sheet_spot(sheet, watering->sleeves[i].from),
-			sheet_spot(sheet, watering->sleeves[i].to));
-	sheet_lift(sheet);
-}
-
 /* ---- All of it ------------------------------------------------------------------------------- */
 
 void around_draw(struct sheet *sheet)
@@ -284,8 +269,7 @@ void around_draw(struct sheet *sheet)
 	draw_obstacles(sheet, &around->kept, PEN_KEEP);
 	for (size_t i = 0; i < around->services.count && !stop_asked(); i++)
 		draw_service(sheet, &around->services.items[i]);
-	if (sheet->report.takeoff->watering.legs.count > 0)
-		draw_header(sheet, &sheet->report.takeoff->watering);
+	drip_marks_draw(sheet);
 	draw_ties(sheet, &around->ties);
 	if (around->has_tap)
 		draw_tap(sheet, around->tap);

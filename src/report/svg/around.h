@@ -1,6 +1,6 @@
 /* What is on a plot and around it besides its ground: houses, shade and what is kept, services,
- * where deliveries are put down, the tap with its header, what places are tied to. What lies beyond
- * the field is cut off. */
+ * where deliveries are put down, drip lines, the tap with its header, what places are tied to. What
+ * lies beyond the field is cut off. */
 #ifndef REPORT_SVG_AROUND_H
 #define REPORT_SVG_AROUND_H
 

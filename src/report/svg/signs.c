@@ -3,6 +3,7 @@
 #include "report/drawing/finished.h"
 #include "report/svg/around.h"
 #include "report/svg/beyond.h"
+#include "report/svg/drip_marks.h"
 #include "report/svg/hatch.h"
 #include "report/svg/plant_marks.h"
 #include "report/svg/sunlight.h"
@@ -192,6 +193,19 @@ static void draw_tap(struct sheet *sheet, struct at at, const struct remark *rem
 	draw_words(sheet, at, remark);
 }
 
+static void draw_drip(struct sheet *sheet, struct at at, const struct remark *remark)
+{
+	struct box box = sign_box(at);
+	struct at middle = box_middle(box);
+
+	draw_line(sheet, at, remark);
+	sheet_pen(sheet, PEN_EMITTER);
+	for (int i = 1; i < 4; i++)
+		drip_marks_emitter(sheet, (struct at){ box.left + (box.right - box.left) * i / 4,
+			middle.y });
+	sheet_lift(sheet);
+}
+
 static void draw_level(struct sheet *sheet, struct at at, const struct remark *remark)
 {
 	survey_marks_cross(sheet, box_middle(sign_box(at)));
@@ -275,6 +289,8 @@ static void add_around(struct remark_list *list, const struct report *report)
 		add_sign(list, draw_line, PEN_HEADER, "header of the drip lines");
 	if (report->takeoff->watering.sleeve_count > 0)
 		add_sign(list, draw_line, PEN_SLEEVE, "its sleeve, laid before the base");
+	if (report->takeoff->watering.count > 0)
+		add_sign(list, draw_drip, PEN_DRIP, "drip line, a dot for each emitter");
 	if (around->ties.count > 0)
 		add_sign(list, draw_point, PEN_TIE, "point that is tied to something that stays");
 }

@@ -47,7 +47,7 @@ static const struct part_row {
 		NOTHING, AT(PLANTS), { print_planting, print_planted, print_first_year } },
 	[PART_WATERING] = { "watering", "Watering", "drip lines and minutes",
 		ALL_WALLS, AT(SLEEVES) | AT(WATER),
-		{ print_water, print_water_weeks, print_header } },
+		{ print_water, print_drip, print_water_weeks, print_header } },
 	[PART_ADVICE] = { "advice", "Advice", "what small changes spare", NOTHING, 0,
 		{ print_advice } },
 	[PART_AREAS] = { "areas", "Areas and edges", "how much of each ground",

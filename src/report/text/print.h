@@ -64,6 +64,7 @@ void print_planting(const struct report *report); /* by place, by plant, by mont
 void print_planted(const struct report *report);  /* plans of beds with their plants */
 void print_first_year(const struct report *report); /* how they are kept */
 void print_water(const struct report *report);       /* supply, lines and zones */
+void print_drip(const struct report *report);        /* plans of beds with their lines */
 void print_water_weeks(const struct report *report); /* by bed and month */
 void print_header(const struct report *report);      /* from the tap, and parts */
 void print_titled(const struct report *report);  /* trades that have a title (takeoff.h) */

@@ -118,6 +118,7 @@ static const struct {
 	{ BED_EMBED, FACT(WALLS), "walls, dig" }, { BED_BASE, FACT(WALLS), "stone, dig" },
 	{ PATH_BASE, FACT(PATHS), "stone, dig" }, { LAWN_TOPSOIL, EARTH, "soil, dig" },
 	{ ALLOW_SUPPLY, FACT(WATER), "zones; time a bucket at the tap" },
+	{ PLANT_SPACING, FACT(PLANTS), "how many fill a bed" },
 	{ FENCE_DEPTH, FACT(HOLES), "posts, concrete; local code" },
 };
 enum { MOST = sizeof most / sizeof *most };
@@ -160,7 +161,9 @@ static const char *value_words(const struct report *report, const struct block *
 
 	if (a == BED_EMBED && embed_in_force(report, block).least < value.as.length)
 		text_add(&words, "up to ");
-	if (value.set)
+	if (!value.set && block->kind == BLOCK_PLANT)
+		text_add(&words, attribute_derived(a, report->units));
+	else if (value.set)
 		value_write(&words, &attribute_row(a)->rule, &value, report->units);
 	else
 		text_add(&words, "by what is laid");
@@ -187,9 +190,13 @@ static const char *assumed_words(const struct report *report, const struct assum
 	const char *value = say(report, "%s %s", attribute_row(a)->label,
 		tied(report, value_words(report, assumed->block, a)));
 
+	if (origin == SET && a == PLANT_PRICE && !report->takeoff->book)
+		return say(report, "%s (in no sum without a price book)", value);
 	if (origin == SET)
 		return say(report, "%s%s", value, is_of_book(report, assumed, a) &&
 			!block_value(assumed->own, a)->set ? " (price book)" : "");
+	if (!block_value(assumed->block, a)->set && assumed->block->kind == BLOCK_PLANT)
+		return value;
 	return from ? say(report, "%s (%s)", value, numbers_tied(report, from)) : value;
 }
 
@@ -273,6 +280,26 @@ static void print_entries(const struct report *report, struct listing *listing,
 	}
 }
 
+/* Those that stand somewhere. */
+static void print_plants(const struct report *report, struct listing *listing,
+	void (*print)(const struct report *, const struct assumed *, struct listing *))
+{
+	const struct planting *planting = &report->takeoff->planting;
+
+	for (int i = 0; i < planting->plant_count; i++) {
+		const struct plant_sum *sum = &planting->plants[i];
+		struct text heading = TEXT_EMPTY;
+
+		if (sum->count == 0)
+			continue;
+		text_print(&heading, "%s (%c): ", sum->name, sum->letter);
+		print(report, &(struct assumed){ heading.bytes,
+			&report->plot->details.plants.items[i].block, &sum->plant->block },
+			listing);
+		text_fini(&heading);
+	}
+}
+
 static void print_all(const struct report *report, enum origin origin, const char *title,
 	void (*print)(const struct report *, const struct assumed *, struct listing *))
 {
@@ -292,6 +319,7 @@ static void print_all(const struct report *report, enum origin origin, const cha
 			&report->plot->details.fences[at].block, &fence->block }, &listing);
 		text_fini(&heading);
 	}
+	print_plants(report, &listing, print);
 }
 
 static void print_rules(const struct report *report)
@@ -326,7 +354,7 @@ static void print_usual(const struct report *report)
 void print_assumed(const struct report *report)
 {
 	const struct takeoff *takeoff = report->takeoff;
-	bool has_any = takeoff->fences.count > 0;
+	bool has_any = takeoff->fences.count > 0 || takeoff_has(takeoff, SUBJECT_PLANTS);
 
 	for (int i = 0; i < takeoff->areas.count; i++)
 		has_any = has_any || is_laid(&takeoff->areas.list[i]);

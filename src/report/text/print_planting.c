@@ -42,6 +42,50 @@ static void print_by_place(const struct report *report)
 	planting_beds_fini(&beds);
 }
 
+/* The plants of a place that need its soil as deep as it is needed. */
+static const char *deepest_words(const struct report *report, const struct planted_place *place)
+{
+	const struct planting *planting = &report->takeoff->planting;
+	struct text words = TEXT_EMPTY;
+
+	for (int i = place->from; i < place->end; i++) {
+		const struct planting_row *row = &planting->list[i];
+
+		if (row->count > 0 && planting->plants[row->kind].soil == row->bed_needs)
+			text_print(&words, "%s%s", words.length ? ", " : "", row->name);
+	}
+	return say_text(report, &words);
+}
+
+static void print_soil(const struct report *report)
+{
+	static const struct table_column columns[] = {
+		{ "Soil of", COLUMN_WRAPS }, { "Needed", COLUMN_RIGHT }, { "for", COLUMN_WRAPS },
+		{ "There is", COLUMN_RIGHT },
+	};
+	struct hand_table table = hand_table(columns, sizeof columns / sizeof *columns, 0);
+	struct planting_beds beds;
+	bool has_any = false;
+
+	planting_beds_make(&beds, report);
+	for (int i = 0; i < beds.alike.count && !stop_asked(); i++) {
+		const struct group *group = &beds.alike.list[i];
+		const struct planted_place *place = &beds.list[group->members[0]];
+		const struct planting_row *row = &report->takeoff->planting.list[place->from];
+
+		if (row->bed_needs == 0)
+			continue;
+		has_any = true;
+		TABLE_ROW(&table, planting_beds_words(report, &beds, group),
+			plain_inches(report, row->bed_needs), deepest_words(report, place),
+			row->bed_soil ? plain_inches(report, row->bed_soil) : "?");
+	}
+	if (has_any)
+		print_blank(report);
+	hand_table_print(&table, report->out);
+	planting_beds_fini(&beds);
+}
+
 /* ---- By plant and month ---------------------------------------------------------------------- */
 
 /* month: 0: those of which none is told. */
@@ -83,6 +127,7 @@ void print_planting(const struct report *report)
 		return;
 	print_section(report, "By place");
 	print_by_place(report);
+	print_soil(report);
 	print_explained(report, "Counts are of plants as they stand: rows with half a spacing "
 		"clear to the bed's inner face and to what stands there. By area: what the ground "
 		"of the drifts alone would say.");

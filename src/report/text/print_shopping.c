@@ -47,11 +47,15 @@ static const char *what_words(const struct report *report, const struct item *it
 	return say_text(report, &words);
 }
 
-/* Bulk is bought in parts of what the price is for: that is said with it. */
-static const char *price_words(const struct report *report, const struct pack *pack)
+/* Bulk is bought in parts of what the price is for: that is said with it, and where the plot tells
+ * the price. */
+static const char *price_words(const struct report *report, const struct purchase *purchase,
+	const struct pack *pack)
 {
 	const char *price = pack->price == NO_PRICE ? "-" : plain_money(report, pack->price);
 
+	if (purchase->is_own_price)
+		return say(report, "%s *", price);
 	return pack->kind == PACK_BULK && pack->price != NO_PRICE ?
 		say(report, "%s for %s", price, pack->words) : price;
 }
@@ -77,7 +81,8 @@ static void add_row(struct shopping *list, const struct item *item, const struct
 
 	if (report->takeoff->book)
 		TABLE_ROW(&list->table, BOX, order, what, weight,
-			price_words(report, bought->pack), bought->pack->price == NO_PRICE ? "-" :
+			price_words(report, item->purchase, bought->pack),
+			bought->pack->price == NO_PRICE ? "-" :
 			plain_money(report, bought->cost));
 	else
 		TABLE_ROW(&list->table, BOX, order, what, weight);
@@ -203,6 +208,14 @@ static void print_sums(const struct report *report)
 	print_rows(report, &supplier_cost_table, costs->suppliers, costs->supplier_count, 0, NULL);
 }
 
+static bool has_own_price(const struct item_list *items)
+{
+	for (size_t i = 0; i < items->count; i++)
+		if (items->list[i].purchase && items->list[i].purchase->is_own_price)
+			return true;
+	return false;
+}
+
 /* What the price book says and lacks. */
 static void add_book_notes(struct text *words, const struct report *report)
 {
@@ -211,6 +224,8 @@ static void add_book_notes(struct text *words, const struct report *report)
 	text_print(words, " In %s, as in the price book.", takeoff->book->currency);
 	if (takeoff->book->note[0])
 		text_print(words, " Note in the book: %s", takeoff->book->note);
+	if (has_own_price(&takeoff->items))
+		text_add(words, " * : price of one by the plot, which goes before the book.");
 	if (takeoff->costs.unpriced > 0)
 		text_add(words, " - : no price in the book, and in no sum.");
 	if (!takeoff->costs.cheapest)

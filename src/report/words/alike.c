@@ -9,9 +9,11 @@ enum content {
 	CONTENT_ROWS, CONTENT_OBJECT
 };
 
-static enum content content_of(enum figure_kind kind)
+static enum content content_of(const struct figure *figure)
 {
-	switch (kind) {
+	if (figure->flags & ALIKE_ANYWAY)
+		return CONTENT_NOTHING;
+	switch (figure->kind) {
 	case FIGURE_COUNT:
 	case FIGURE_LENGTH:
 	case FIGURE_INCHES:
@@ -85,7 +87,7 @@ static bool is_equal_figure(const struct figure *figure, const void *a, const vo
 {
 	const void *one = figure_field(figure, a), *two = figure_field(figure, b);
 
-	switch (content_of(figure->kind)) {
+	switch (content_of(figure)) {
 	case CONTENT_WHOLE:
 		return figure_whole(figure, a) == figure_whole(figure, b);
 	case CONTENT_REAL:
@@ -147,7 +149,7 @@ static uint64_t hash_figure(uint64_t before, const struct figure *figure, const 
 	const char *text;
 	int64_t whole;
 
-	switch (content_of(figure->kind)) {
+	switch (content_of(figure)) {
 	case CONTENT_WHOLE:
 		whole = figure_whole(figure, row);
 		return hash_bytes(before, &whole, sizeof whole);

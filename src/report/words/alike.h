@@ -1,5 +1,5 @@
 /* Rows of declared figures (takeoff/common/figure.h) that are alike: equal in all figures but
- * region, entry and cuts. */
+ * region, entry, cuts and those that are ALIKE_ANYWAY. */
 #ifndef REPORT_WORDS_ALIKE_H
 #define REPORT_WORDS_ALIKE_H
 

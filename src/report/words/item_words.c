@@ -229,8 +229,11 @@ static const char *note_words(const struct report *report, const struct item *it
 
 const char *item_note(const struct report *report, const struct item *item)
 {
+	const struct purchase *purchase = item_purchase(&report->takeoff->items, item);
 	const char *note = note_words(report, item);
 
+	if (purchase && purchase->is_own_price)
+		note = say(report, "%s%sprice by the plot", note ? note : "", note ? "; " : "");
 	if (item->reused <= 0)
 		return note;
 	return say(report, "%s%s%s is dug here", note ? note : "", note ? "; " : "",
@@ -345,6 +348,8 @@ const char *item_packs(const struct report *report, const struct item *item)
 		text_print(&words, "%s%s, %s", i ? "; " : "",
 			bought_words(report, &purchase->list[i]), supplier_words(
 			report->takeoff->book, purchase->list[i].pack->supplier));
+	if (purchase && purchase->is_own_price)
+		text_add(&words, "; price by the plot");
 	return say_text(report, &words);
 }
 

@@ -35,7 +35,8 @@ const char *bought_words(const struct report *report, const struct bought *bough
  * their number; "with Topsoil" where it comes with another; "-" for nothing. */
 const char *item_order(const struct report *report, const struct item *item);
 /* The same packs on a line that tells who has them: "2 boxes of 12, Block yard; 3 pieces,
- * collected". Nothing where it is not bought itself. */
+ * collected", and whether the plot itself tells the price. Nothing where it is not bought
+ * itself. */
 const char *item_packs(const struct report *report, const struct item *item);
 /* The kilograms that are lifted at once: a bag, a block, a roll. Bulk is shovelled, and a pallet
  * stays on its truck's fork until its pieces are taken off. 0: not known, or nothing is lifted. */

@@ -57,7 +57,8 @@ enum figure_flags {
 	JSON_SPACED = 16,    /* rows within a row follow it, with blanks between */
 	JSON_LINES = 32,     /* the same, each on a line of its own */
 	ROW_KEY = 128,       /* what its row is of: rows of two takeoffs go together by it */
-	JSON_OPTIONAL = 256  /* no key where it is 0 */
+	JSON_OPTIONAL = 256, /* no key where it is 0 */
+	ALIKE_ANYWAY = 512   /* rows that differ in it alone are alike in the text */
 };
 
 struct figure {

@@ -44,6 +44,12 @@ struct note {
 	struct amount amount;
 };
 
+/* What the plot itself says that one costs. */
+struct own_price {
+	bool is_told;
+	money each; /* 0 or more */
+};
+
 struct item {
 	enum good good;
 	const char *name;  /* of a named good, or one of the plot's own; else "" */
@@ -57,6 +63,7 @@ struct item {
 	double laid, spare, order;
 	double reused;     /* found on the plot */
 	struct note note;
+	struct own_price own_price; /* goes before the book's packs */
 	double unit_weight; /* kg of one unit; 0: not known */
 	double weight;     /* kg of what is bought with its purchase; 0: not known, or none */
 	/* How it is bought, from costs_compute; NULL: not at all. With others that are the same

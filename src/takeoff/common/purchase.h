@@ -20,6 +20,7 @@ struct purchase {
 	const struct bought *list; /* in the order of the book */
 	int count;
 	bool is_priced;    /* all have a price */
+	bool is_own_price; /* that of the plot itself, not of the book's packs */
 	money cost;
 	double weight;     /* kg, of what has a known weight */
 	bool is_weighed;   /* all have */

@@ -78,10 +78,17 @@ static const struct goods *goods_of(const struct book *book, const struct wanted
 		book_goods(book, &lawn_topsoil);
 }
 
-static struct order *order_for(struct buying *buying, const struct wanted_goods *thing)
+static bool is_told_same(const struct own_price *a, const struct own_price *b)
+{
+	return a->is_told == b->is_told && a->each == b->each;
+}
+
+static struct order *order_for(struct buying *buying, const struct wanted_goods *thing,
+	const struct own_price *price)
 {
 	for (int i = 0; i < buying->count; i++)
-		if (is_good(&buying->orders[i].goods, thing))
+		if (is_good(&buying->orders[i].goods, thing) &&
+			is_told_same(&buying->orders[i].first->own_price, price))
 			return &buying->orders[i];
 	return NULL;
 }
@@ -89,7 +96,7 @@ static struct order *order_for(struct buying *buying, const struct wanted_goods 
 static void add_item(struct buying *buying, struct item *item)
 {
 	struct wanted_goods thing = thing_of(buying->pricing->book, item);
-	struct order *order = order_for(buying, &thing);
+	struct order *order = order_for(buying, &thing, &item->own_price);
 	int day = (int)day_of(item);
 
 	if (!order) {
@@ -117,29 +124,43 @@ static void add_offers(const struct buying *buying, struct order *order, const s
 			order->count++;
 }
 
+/* One of the item as it is sold without a quote, at the price. */
+static struct pack *single_pack(const struct buying *buying, const struct order *order,
+	money price)
+{
+	struct arena *arena = buying->items->arena;
+	struct pack *pack = arena_new(arena, 1, sizeof *pack);
+
+	*pack = counter_pack(arena, buying->pricing, order->first, order->amount);
+	pack->price = price;
+	return pack;
+}
+
 static void find_offers(const struct buying *buying, struct order *order)
 {
 	const struct goods *goods = goods_of(buying->pricing->book, &order->goods);
+	const struct own_price *own = &order->first->own_price;
 	struct arena *arena = buying->items->arena;
-	struct pack *pack;
 
 	order->purchase->goods = goods;
 	order->purchase->spec = goods ? goods->spec : "";
 	order->purchase->is_priced = true;
 	order->offers = arena_new(arena, OFFERS_MOST, sizeof *order->offers);
 	order->steps = arena_new(arena, OFFERS_MOST, sizeof *order->steps);
-	if (goods)
+	order->purchase->is_own_price = buying->pricing->book && own->is_told;
+	if (order->purchase->is_own_price)
+		add_offers(buying, order, single_pack(buying, order, own->each), 1, true);
+	else if (goods)
 		add_offers(buying, order, goods->packs, goods->pack_count, true);
 	if (order->count > 0)
 		return;
+	order->purchase->is_own_price = false;
 	order->purchase->is_priced = false;
 	if (goods)
 		add_offers(buying, order, goods->packs, goods->pack_count, false);
 	if (order->count > 0)
 		return;
-	pack = arena_new(arena, 1, sizeof *pack);
-	*pack = counter_pack(arena, buying->pricing, order->first, order->amount);
-	add_offers(buying, order, pack, 1, false);
+	add_offers(buying, order, single_pack(buying, order, NO_PRICE), 1, false);
 }
 
 /* ---- Day by day ------------------------------------------------------------------------------ */

@@ -3,6 +3,7 @@
 #include "base/number.h"
 #include "base/sort.h"
 #include "base/stop.h"
+#include "takeoff/planting/planting_soil.h"
 
 #include <math.h>
 #include <stdlib.h>
@@ -290,7 +291,7 @@ static void begin(const struct planter *planter)
 	free(spacings);
 }
 
-void planting_find(struct planting *out, const struct basis *basis)
+void planting_find(struct planting *out, const struct basis *basis, const struct fills *fills)
 {
 	struct planter planter = { .out = out, .basis = basis,
 		.plants = &basis->plot->details.plants };
@@ -305,6 +306,7 @@ void planting_find(struct planting *out, const struct basis *basis)
 		place_specimens(&planter, kind);
 	lay_drifts(&planter);
 	gather_spots(&planter);
+	planting_soil_find(planter.rows, out->count, basis, fills);
 	tell(&planter);
 	planting_sum(out, planter.plants, basis);
 	free(planter.outcomes);

@@ -9,6 +9,7 @@
 
 #include "takeoff/common/figure.h"
 #include "takeoff/common/items.h"
+#include "takeoff/ground/fill.h"
 #include "takeoff/planting/drifts.h"
 
 struct planted_spot {
@@ -24,6 +25,8 @@ struct planting_row {
 	int64_t specimens, in_drifts, count; /* count: both */
 	double area;       /* m2 of its bands within the inner face */
 	double by_area;    /* what that alone would say */
+	nm bed_needs;      /* of soil, for all that is planted there; 0: not told, or no bed */
+	nm bed_soil;       /* how deep it is; 0: not known, or no bed */
 	const struct planted_spot *spots; /* `count` of them, specimens first, then row by row */
 	int spot_count;
 };
@@ -57,7 +60,7 @@ extern const struct word plant_pattern_words[], plant_light_words[];
 
 /* Places all plants; adds the snags drift-empty and plant-many. All lives in the arena but what is
  * is near to what: planting_end. Where the plot has no plants nothing is done. */
-void planting_find(struct planting *out, const struct basis *basis);
+void planting_find(struct planting *out, const struct basis *basis, const struct fills *fills);
 /* The sums by kind, of what was placed. */
 void planting_sum(struct planting *planting, const struct plants *plants,
 	const struct basis *basis);

@@ -92,17 +92,6 @@ static void check_reach(const struct basis *basis, const struct planting *planti
 
 /* ---- Soil ------------------------------------------------------------------------------------ */
 
-/* 0: not known. */
-static nm soil_of(const struct basis *basis, const struct fills *fills, int region)
-{
-	const struct region *r = &basis->survey->regions[region];
-	const struct fill *fill = fills_find(fills, region);
-
-	if (!region_is_raised(r))
-		return block_length(&r->entry->block, BED_PREPARE);
-	return fill ? fill->soil_depth : 0;
-}
-
 static void put_at_first(const struct basis *basis, struct snag *snag,
 	const struct planting_row *row)
 {
@@ -135,12 +124,11 @@ static void check_depth(const struct basis *basis, const struct planting *planti
 	put_at_first(basis, snag, row);
 }
 
-static void check_soil(const struct basis *basis, const struct planting *planting,
-	const struct fills *fills)
+static void check_soil(const struct basis *basis, const struct planting *planting)
 {
 	for (int i = 0; i < planting->count && !stop_asked(); i++) {
 		const struct planting_row *row = &planting->list[i];
-		nm soil = is_in_bed(basis, row) ? soil_of(basis, fills, row->region) : 0;
+		nm soil = is_in_bed(basis, row) ? row->bed_soil : 0;
 
 		if (soil == 0)
 			continue;
@@ -149,8 +137,7 @@ static void check_soil(const struct basis *basis, const struct planting *plantin
 	}
 }
 
-void planting_snags_add(const struct basis *basis, struct planting *planting,
-	const struct fills *fills)
+void planting_snags_add(const struct basis *basis, struct planting *planting)
 {
 	struct arena arena = ARENA_EMPTY;
 	struct fence_map fences;
@@ -162,7 +149,7 @@ void planting_snags_add(const struct basis *basis, struct planting *planting,
 	houses = house_map_of(basis->plot, 0, &arena);
 	check_places(basis, planting, &houses);
 	check_reach(basis, planting, &fences, &houses);
-	check_soil(basis, planting, fills);
+	check_soil(basis, planting);
 	plant_pairs_check(basis, planting, &fences, &houses);
 	arena_clear(&arena);
 }

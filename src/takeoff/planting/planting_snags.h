@@ -12,12 +12,10 @@
 #ifndef TAKEOFF_PLANTING_PLANTING_SNAGS_H
 #define TAKEOFF_PLANTING_PLANTING_SNAGS_H
 
-#include "takeoff/ground/fill.h"
 #include "takeoff/planting/planting.h"
 
 /* After planting_find, before planting_end. */
-void planting_snags_add(const struct basis *basis, struct planting *planting,
-	const struct fills *fills);
+void planting_snags_add(const struct basis *basis, struct planting *planting);
 
 /* The cell of the ground that holds a spot of it. */
 struct place planting_cell(const struct survey *survey, struct spot at);

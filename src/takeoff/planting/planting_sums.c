@@ -52,6 +52,15 @@ void planting_sum(struct planting *planting, const struct plants *plants,
 	planting->plants = sums;
 }
 
+/* To the hundredth. */
+static struct own_price price_of(const struct plant *plant)
+{
+	const struct value *price = block_value(&plant->block, PLANT_PRICE);
+
+	return price->set ? (struct own_price){ true,
+		(price->as.number + MILLION / 200) / (MILLION / 100) } : (struct own_price){ 0 };
+}
+
 void planting_items(struct item_list *items, const struct planting *planting)
 {
 	int64_t share = block_number(items->allow, ALLOW_PLANT_SPARE);
@@ -65,6 +74,7 @@ void planting_items(struct item_list *items, const struct planting *planting)
 				.section = SECTION_PLANTS, .laid = count,
 				.spare = count * block_share(items->allow, ALLOW_PLANT_SPARE),
 				.order = (double)sum->order,
+				.own_price = price_of(sum->plant),
 				.note = { .kind = NOTE_PLANT, .percent = share,
 					.lengths = { sum->pot } } });
 	}
@@ -91,6 +101,10 @@ static const struct figure row_figures[] = {
 		.flags = TEXT_DASHED },
 	{ "by_area", "By area", NULL, FIELD(NUMBER, planting_row, by_area),
 		.flags = TEXT_DASHED },
+	{ "bed_needs_soil_m", NULL, "Soil needed here", FIELD(INCHES, planting_row, bed_needs),
+		.flags = PANEL_OPTIONAL | JSON_OPTIONAL },
+	{ "bed_soil_m", NULL, "Soil there is", FIELD(INCHES, planting_row, bed_soil),
+		.flags = PANEL_OPTIONAL | JSON_OPTIONAL },
 	{ "places", NULL, NULL, FIELDS(ROWS, planting_row, spots, spot_count),
 		.table = &spot_table, .flags = JSON_SPACED },
 };

@@ -27,6 +27,7 @@ struct drip_line {
 
 struct drip {
 	bool is_upright;                /* lines go down the plan */
+	struct chord along, across;     /* the box around the ground, as slabs.h has it */
 	const struct drip_line *lines;  /* across, then along; those that are added come last */
 	int count;
 	int64_t emitters;               /* of all lines */

@@ -5,6 +5,11 @@
 
 #include <stdlib.h>
 
+nm chord_nearest(const struct chord *chord, nm along)
+{
+	return nm_most(chord->from, nm_least(along, chord->to));
+}
+
 /* A corner of the inner face, along and across. */
 struct point {
 	nm along, across;

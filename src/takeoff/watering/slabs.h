@@ -15,6 +15,9 @@ struct chord {
 	nm from, to;
 };
 
+/* What of it is nearest to a point along. */
+nm chord_nearest(const struct chord *chord, nm along);
+
 /* Across, from < to. */
 struct slab {
 	nm from, to;

@@ -67,6 +67,12 @@ const struct word month_words[MONTHS] = {
 	{ "november", "November", "November" }, { "december", "December", "December" },
 };
 
+static const struct word header_side_words[] = {
+	[HEADER_UNTOLD] = { "untold", NULL, NULL },
+	[HEADER_FROM] = { "from", NULL, NULL },
+	[HEADER_TO] = { "to", NULL, NULL },
+};
+
 static const struct figure line_figures[] = {
 	{ "across_m", NULL, NULL, FIELD(LENGTH, drip_line, across), .flags = ROW_KEY },
 	{ "from_m", NULL, NULL, FIELD(LENGTH, drip_line, chord.from), .flags = ROW_KEY },
@@ -88,7 +94,9 @@ static const struct figure bed_figures[] = {
 	{ "area_m2", "Area", NULL, FIELD(AREA, watered, area) },
 	{ "week_m3", NULL, "Water a week", FIELD(WATER, watered, water) },
 	{ "week_minutes", NULL, "Minutes a week", FIELD(NUMBER, watered, minutes) },
-	{ "header_m", NULL, NULL, FIELD(LENGTH, watered, within) },
+	{ "header_m", NULL, NULL, FIELD(LENGTH, watered, within), .flags = ALIKE_ANYWAY },
+	{ "header_at", NULL, NULL, FIELD(WORD, watered, header.side),
+		.words = header_side_words, .flags = ALIKE_ANYWAY },
 	{ "is_reached", NULL, NULL, FIELD(TRUTH, watered, is_reached) },
 };
 const struct figure_table watered_table = FIGURE_TABLE(watered, bed_figures);

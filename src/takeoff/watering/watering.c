@@ -51,7 +51,8 @@ static struct watered bed_lay(const struct basis *basis, int region, const struc
 	arena_clear(&arena);
 	bed.line_count = bed.drip.count;
 	bed.flow = (double)bed.drip.emitters * rate;
-	bed.within = bed.drip.header + (wall ? wall_way(wall) : 0);
+	bed.header = bed_header_untold(&bed.drip);
+	bed.within = bed.header.length + (wall ? wall_way(wall) : 0);
 	put_week(&bed.minutes, &bed.water, &bed, block_length(basis->allow, ALLOW_WATER_WEEK));
 	return bed;
 }
@@ -87,7 +88,6 @@ static void add_sums(struct watering *out)
 		out->tube += bed->drip.length;
 		out->flow += bed->flow;
 		out->water += bed->water;
-		out->header += bed->within;
 	}
 	for (int i = 0; i < out->zone_count; i++)
 		out->minutes += out->zones[i].minutes;
@@ -211,13 +211,28 @@ static nm wall_sleeve(const struct basis *basis, int region)
 		ALLOW_SLEEVE_PAST);
 }
 
-static void reach_bed(struct watering *out, struct watered *bed, const struct basis *basis,
-	bool is_reached)
+/* From the grid point on; taped from the bed's corner. */
+static void lead_in(struct watered *bed, const struct basis *basis, struct place from)
 {
-	bed->is_reached = is_reached;
-	if (!is_reached) {
+	const struct region *region = &basis->survey->regions[bed->region];
+	nm cell = basis->survey->cell, before = bed->header.length;
+
+	bed->header = bed_header_from(&bed->drip, (struct spot){ (from.x - region->left) * cell,
+		(from.y - region->first_cell.y) * cell });
+	bed->within += bed->header.length - before;
+}
+
+/* end: as header_end has it. */
+static void reach_bed(struct watering *out, struct watered *bed, const struct basis *basis,
+	const struct header_ways *ways, int end)
+{
+	bed->is_reached = end >= 0;
+	if (end < 0) {
 		snag_add(basis->snags, SNAG_WATER_CUT_OFF, bed->region, SNAG_FIGURES_OF(0));
-	} else if (region_is_raised(&basis->survey->regions[bed->region])) {
+		return;
+	}
+	lead_in(bed, basis, (struct place){ end % ways->columns, end / ways->columns });
+	if (region_is_raised(&basis->survey->regions[bed->region])) {
 		out->walls++;
 		out->sleeve_length += wall_sleeve(basis, bed->region);
 	}
@@ -259,7 +274,7 @@ static void find_trench(struct watering *out, struct watered *beds, const struct
 
 	for (int i = 0; i < out->count && !stop_asked(); i++) {
 		ends[i] = header_end(ways, basis, beds[i].region);
-		reach_bed(out, &beds[i], basis, ends[i] >= 0);
+		reach_bed(out, &beds[i], basis, ways, ends[i]);
 		if (ends[i] >= 0)
 			out->trench += header_add(&tree, ways, ends[i]) * basis->survey->cell;
 	}
@@ -313,4 +328,6 @@ void watering_find(struct watering *out, const struct basis *basis,
 		warn_bed(out, basis, &beds[i]);
 	if (out->has_tap && !stop_asked())
 		find_header(out, beds, zones, basis, ground);
+	for (int i = 0; i < out->count; i++)
+		out->header += beds[i].within;
 }

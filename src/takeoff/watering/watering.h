@@ -6,8 +6,8 @@
  *	minutes  in a week = water / flow; rain counts for as much less
  *	zones    water_zones.h: at most a share of the supply's flow each
  *	header   header.h; zone by zone a tube of its own from the tap, all in one trench. Within a
- *	         raised bed it goes on under the wall and up inside it, then along the first to the
- *	         last line. Without a tap nothing is counted but what lies in beds
+ *	         raised bed it goes on under the wall and up inside it, then to its lines
+ *	         (bed_header.h). Without a tap nothing is counted but what lies in beds
  *	sleeves  under what the trench crosses, and one under the wall of each raised bed it comes
  *	         to: as long as the wall's base, and past it on either side as allowed for
  *	parts    a tee for each line, and for each bed of a zone after its first; an end cap for
@@ -23,6 +23,7 @@
 #include "takeoff/common/items.h"
 #include "takeoff/services/sleeves.h"
 #include "takeoff/walls/wall.h"
+#include "takeoff/watering/bed_header.h"
 #include "takeoff/watering/water_zones.h"
 
 /* A bed with drip lines. */
@@ -33,7 +34,8 @@ struct watered {
 	double area;      /* m2 that is watered */
 	double flow;      /* m3/h */
 	double minutes, water; /* in a usual week; m3 */
-	nm within;        /* header tube from the bed's outline on */
+	struct bed_header header;
+	nm within;        /* header tube from the bed's outline on, with what goes by its wall */
 	bool is_reached;  /* the header gets there from the tap */
 };
 

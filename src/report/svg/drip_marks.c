@@ -1,0 +1,109 @@
+#include "report/svg/drip_marks.h"
+#include "base/stop.h"
+
+static const nm DOT = 4 * NM_PER_MM / 10; /* to its edge */
+
+void drip_marks_emitter(const struct sheet *sheet, struct at at)
+{
+	ink_circle(sheet->report.out, at, DOT);
+}
+
+/* Of what is taped from the bed's corner. */
+static struct at at_of(const struct sheet *sheet, const struct watered *bed, nm along, nm across)
+{
+	const struct survey *survey = &sheet->report.takeoff->survey;
+	const struct region *region = &survey->regions[bed->region];
+	bool is_upright = bed->drip.is_upright;
+
+	return sheet_spot(sheet, (struct spot){
+		region->left * survey->cell + (is_upright ? across : along),
+		region->first_cell.y * survey->cell + (is_upright ? along : across) });
+}
+
+/* A stretch of the header, if it has any length. */
+static void draw_stretch(const struct sheet *sheet, struct at from, struct at to)
+{
+	if (from.x != to.x || from.y != to.y)
+		ink_line(sheet->report.out, from, to);
+}
+
+static void draw_line(const struct sheet *sheet, const struct watered *bed,
+	const struct drip_line *line)
+{
+	ink_line(sheet->report.out, at_of(sheet, bed, line->chord.from, line->across),
+		at_of(sheet, bed, line->chord.to, line->across));
+}
+
+static void draw_emitters(const struct sheet *sheet, const struct watered *bed,
+	const struct drip_line *line)
+{
+	nm from = line->chord.from;
+
+	for (int64_t i = 0; i < line->emitters && !stop_asked(); i++)
+		drip_marks_emitter(sheet, at_of(sheet, bed, from + drip_place(line->chord.to - from,
+			line->emitters, i), line->across));
+}
+
+static void draw_bed_header(const struct sheet *sheet, const struct watered *bed)
+{
+	const struct bed_header *header = &bed->header;
+	const struct drip *drip = &bed->drip;
+	nm along = drip->is_upright ? header->comes_in.y : header->comes_in.x;
+	nm across = drip->is_upright ? header->comes_in.x : header->comes_in.y;
+	struct at turn = at_of(sheet, bed, chord_nearest(&drip->along, along), header->beside);
+
+	draw_stretch(sheet, at_of(sheet, bed, along, across), turn);
+	draw_stretch(sheet, turn, at_of(sheet, bed, header->at, header->beside));
+	draw_stretch(sheet, at_of(sheet, bed, header->at, header->across.from),
+		at_of(sheet, bed, header->at, header->across.to));
+	for (int i = 0; i < drip->count && !stop_asked(); i++) {
+		const struct drip_line *line = &drip->lines[i];
+
+		draw_stretch(sheet, at_of(sheet, bed, header->at, line->across),
+			at_of(sheet, bed, chord_nearest(&line->chord, header->at), line->across));
+	}
+}
+
+/* All lines of all beds, by one of these. */
+static void draw_all(struct sheet *sheet, enum pen pen, void (*draw)(const struct sheet *,
+	const struct watered *, const struct drip_line *))
+{
+	const struct watering *watering = &sheet->report.takeoff->watering;
+
+	sheet_pen(sheet, pen);
+	for (int i = 0; i < watering->count && !stop_asked(); i++)
+		for (int j = 0; j < watering->list[i].drip.count && !stop_asked(); j++)
+			draw(sheet, &watering->list[i], &watering->list[i].drip.lines[j]);
+	sheet_lift(sheet);
+}
+
+static void draw_header(struct sheet *sheet, const struct watering *watering)
+{
+	struct sink *out = sheet->report.out;
+
+	sheet_pen(sheet, PEN_HEADER);
+	for (size_t i = 0; i < watering->legs.count && !stop_asked(); i++)
+		ink_line(out, sheet_point(sheet, watering->legs.items[i].from),
+			sheet_point(sheet, watering->legs.items[i].to));
+	for (int i = 0; i < watering->count && !stop_asked(); i++)
+		if (watering->list[i].is_reached)
+			draw_bed_header(sheet, &watering->list[i]);
+	sheet_lift(sheet);
+	sheet_pen(sheet, PEN_SLEEVE);
+	for (int i = 0; i < watering->sleeve_count && !stop_asked(); i++)
+		ink_line(out, sheet_spot(sheet, watering->sleeves[i].from),
+			sheet_spot(sheet, watering->sleeves[i].to));
+	sheet_lift(sheet);
+}
+
+void drip_marks_draw(struct sheet *sheet)
+{
+	const struct watering *watering = &sheet->report.takeoff->watering;
+
+	if (watering->count == 0)
+		return;
+	draw_all(sheet, PEN_DRIP, draw_line);
+	draw_all(sheet, PEN_EMITTER, draw_emitters);
+	if (watering->has_tap)
+		draw_header(sheet, watering);
+}

@@ -1,0 +1,41 @@
+#include "takeoff/planting/planting_soil.h"
+#include "base/number.h"
+
+/* Of a raised bed what is filled in, of one at ground level what is dug over; 0: not known, or no
+ * bed. */
+static nm soil_of(const struct basis *basis, const struct fills *fills, int region)
+{
+	const struct region *r;
+	const struct fill *fill;
+
+	if (region == NO_REGION || basis->survey->regions[region].entry->class != CLASS_BED)
+		return 0;
+	r = &basis->survey->regions[region];
+	fill = fills_find(fills, region);
+	if (!region_is_raised(r))
+		return block_length(&r->entry->block, BED_PREPARE);
+	return fill ? fill->soil_depth : 0;
+}
+
+static nm needed_by(const struct basis *basis, const struct planting_row *row)
+{
+	const struct block *plant = &basis->plot->details.plants.items[row->kind].block;
+	const struct value *soil = block_value(plant, PLANT_SOIL);
+
+	return soil->set && row->count > 0 ? soil->as.length : 0;
+}
+
+void planting_soil_find(struct planting_row *rows, int count, const struct basis *basis,
+	const struct fills *fills)
+{
+	for (int from = 0, end = 0; from < count; from = end) {
+		nm soil = soil_of(basis, fills, rows[from].region), needed = 0;
+
+		for (; end < count && rows[end].region == rows[from].region; end++)
+			needed = nm_most(needed, needed_by(basis, &rows[end]));
+		for (int i = from; i < end; i++) {
+			rows[i].bed_soil = soil;
+			rows[i].bed_needs = rows[i].region == NO_REGION ? 0 : needed;
+		}
+	}
+}
