@@ -175,7 +175,8 @@ static void make_metric(const char *cell)
 START_TEST(no_takeoff_of_a_sample_in_metres_says_inches)
 {
 	static const char *const files[] = { "plots/court.plot", "plots/elbow.plot",
-		"plots/great-court.plot", "plots/ring.plot", "plots/rope-walk.plot",
+		"plots/great-court.plot", "plots/growing-court.plot", "plots/ring.plot",
+		"plots/rope-walk.plot",
 		"plots/snags.plot", "plots/well-yard.plot" };
 	static const char *const cells[] = { "300 mm", "0.4 m", "150 mm" };
 

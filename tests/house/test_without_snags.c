@@ -7,6 +7,7 @@
 #include "support/desk.h"
 #include "support/garden.h"
 #include "support/runner.h"
+#include "support/sample_gardens.h"
 #include "support/scratch.h"
 
 #include <glob.h>
@@ -40,6 +41,21 @@ static bool ends_in(const char *text, const char *end)
 {
 	return strlen(text) > strlen(end) && strcmp(text + strlen(text) - strlen(end), end) == 0;
 }
+
+START_TEST(tests_of_the_samples_leave_none_out)
+{
+	glob_t found;
+	char path[80];
+
+	ck_assert_int_eq(glob("plots/*.plot", 0, NULL, &found), 0);
+	ck_assert_uint_eq(found.gl_pathc, SAMPLE_GARDENS);
+	for (size_t i = 0; i < found.gl_pathc; i++) {
+		snprintf(path, sizeof path, "plots/%s.plot", sample_gardens[i]);
+		ck_assert_str_eq(path, found.gl_pathv[i]);
+	}
+	globfree(&found);
+}
+END_TEST
 
 START_TEST(no_sample_has_a_snag_but_those_that_are_to_show_them)
 {
@@ -149,6 +165,7 @@ Suite *test_suite(void)
 	TCase *samples = suite_case(suite, "samples"), *new = suite_case(suite, "new");
 
 	tcase_add_checked_fixture(samples, NULL, teardown);
+	tcase_add_test(samples, tests_of_the_samples_leave_none_out);
 	tcase_add_test(samples, no_sample_has_a_snag_but_those_that_are_to_show_them);
 	tcase_add_test(samples,
 		the_first_sample_has_one_row_that_breaks_its_mirror_and_no_other_snag);

@@ -2,6 +2,7 @@
 
 #include "support/garden.h"
 #include "support/runner.h"
+#include "support/sample_gardens.h"
 #include "support/tables.h"
 #include "report/panel/page_lines.h"
 #include "report/text/print.h"
@@ -201,16 +202,13 @@ static void words_are_there(const struct figure_table *table, const char *rows, 
 				rows + (size_t)i * table->row_size);
 }
 
-static const char *const plots[] = { "plots/court.plot", "plots/elbow.plot",
-	"plots/great-court.plot", "plots/ring.plot", "plots/rope-walk.plot",
-	"plots/slope.plot", "plots/snags.plot", "plots/well-yard.plot" };
-enum { PLOTS = sizeof plots / sizeof *plots };
-
 START_TEST(every_value_in_a_sample_has_its_words)
 {
 	const struct takeoff *t = &garden.takeoff;
+	char path[80];
 
-	garden_file(&garden, plots[_i]);
+	snprintf(path, sizeof path, "plots/%s.plot", sample_gardens[_i]);
+	garden_file(&garden, path);
 	garden_count(&garden);
 	for (int i = 0; i < takeoff_shown_count; i++) {
 		const struct shown *shown = &takeoff_shown[i];
@@ -345,7 +343,7 @@ Suite *test_suite(void)
 		table_count);
 	tcase_add_loop_test(keys, no_label_is_twice_under_a_heading, 0, table_count);
 
-	tcase_add_loop_test(words, every_value_in_a_sample_has_its_words, 0, PLOTS);
+	tcase_add_loop_test(words, every_value_in_a_sample_has_its_words, 0, SAMPLE_GARDENS);
 	tcase_add_test(words, words_of_a_whole_enum_are_all_there_and_differ);
 	tcase_add_test(words, a_word_that_a_view_lacks_is_the_one_in_json);
 

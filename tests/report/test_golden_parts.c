@@ -3,6 +3,7 @@
 #include "support/garden.h"
 #include "support/golden.h"
 #include "support/runner.h"
+#include "support/sample_gardens.h"
 
 #include <stdio.h>
 
@@ -37,18 +38,16 @@ static void add_part(const char *name, unsigned parts)
 	report_text(&sink.sink, &garden.plot, &garden.takeoff, file, parts);
 }
 
-static const char *const names[] = { "court", "elbow", "great-court", "ring", "rope-walk",
-	"slope", "snags", "well-yard" };
 
 START_TEST(the_parts_of_the_samples_print_as_they_did)
 {
 	char golden[80];
 
-	open_file(names[_i]);
+	open_file(sample_gardens[_i]);
 	garden_count(&garden);
 	for (int part = PART_SHOPPING; part < PARTS; part++)
-		add_part(names[_i], 1u << part);
-	snprintf(golden, sizeof golden, "%s-parts.txt", names[_i]);
+		add_part(sample_gardens[_i], 1u << part);
+	snprintf(golden, sizeof golden, "%s-parts.txt", sample_gardens[_i]);
 	golden_check(golden, papers.bytes);
 }
 END_TEST
@@ -81,7 +80,7 @@ Suite *test_suite(void)
 
 	tcase_add_checked_fixture(parts, setup, teardown);
 	tcase_add_loop_test(parts, the_parts_of_the_samples_print_as_they_did, 0,
-		sizeof names / sizeof *names);
+		SAMPLE_GARDENS);
 	tcase_add_test(parts, papers_with_prices_print_as_they_did);
 	tcase_add_test(parts, pages_print_as_they_did);
 	return suite;

@@ -125,8 +125,8 @@ static void rows_have_keys(const cJSON *array, const struct figure_table *table,
 }
 
 static const char *const plots[] = { "plots/court.plot", "plots/elbow.plot",
-	"plots/great-court.plot", "plots/ring.plot", "plots/rope-walk.plot",
-	"plots/slope.plot", "plots/snags.plot", "plots/well-yard.plot",
+	"plots/great-court.plot", "plots/growing-court.plot", "plots/ring.plot",
+	"plots/rope-walk.plot", "plots/slope.plot", "plots/snags.plot", "plots/well-yard.plot",
 	"tests/plots/around.plot", "tests/plots/falling.plot" };
 enum { PLOTS = sizeof plots / sizeof *plots };
 

@@ -3,6 +3,7 @@
 #include "report/text/print.h"
 #include "support/garden.h"
 #include "support/runner.h"
+#include "support/sample_gardens.h"
 
 #include <string.h>
 
@@ -79,15 +80,13 @@ static void check_pages(void)
 	text_fini(&said_paged);
 }
 
-static const char *const names[] = { "court", "elbow", "great-court", "ring", "rope-walk",
-	"slope", "snags", "well-yard" };
 
 /* 66 lines, 11 in at 6 lines to the inch, are a sheet: common practice, no published source. */
 START_TEST(pages_of_the_samples_say_all_and_fit_a_sheet)
 {
 	char path[80];
 
-	snprintf(path, sizeof path, "plots/%s.plot", names[_i]);
+	snprintf(path, sizeof path, "plots/%s.plot", sample_gardens[_i]);
 	garden_file(&garden, path);
 	check_pages();
 	ck_assert_int_ge(longest_page(paged.bytes), PAGE_LINES_SOFT);
@@ -152,7 +151,7 @@ Suite *test_suite(void)
 
 	tcase_add_checked_fixture(pages, setup, teardown);
 	tcase_add_loop_test(pages, pages_of_the_samples_say_all_and_fit_a_sheet, 0,
-		sizeof names / sizeof *names);
+		SAMPLE_GARDENS);
 	tcase_add_test(pages, pages_of_random_plots_say_all_and_fit_a_sheet);
 	tcase_add_test(pages, each_part_begins_a_page_and_a_page_that_goes_on_says_so);
 	tcase_add_test(pages, a_page_ends_at_a_blank_line_or_where_it_must);

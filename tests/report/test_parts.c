@@ -6,6 +6,7 @@
 #include "support/garden.h"
 #include "support/lines.h"
 #include "support/runner.h"
+#include "support/sample_gardens.h"
 #include "report/text/print.h"
 #include "report/words/first_line.h"
 
@@ -458,17 +459,15 @@ static void check(struct random *random, const char *what)
 	all_that_is_minded_is_in_front(what);
 }
 
-static const char *const samples[] = { "court", "elbow", "great-court", "ring", "rope-walk",
-	"slope", "snags", "well-yard" };
 
 START_TEST(the_parts_of_a_sample_are_papers_and_say_all)
 {
 	struct random random = { 11 };
 	char path[80];
 
-	snprintf(path, sizeof path, "plots/%s.plot", samples[_i]);
+	snprintf(path, sizeof path, "plots/%s.plot", sample_gardens[_i]);
 	garden_file(&garden, path);
-	check(&random, samples[_i]);
+	check(&random, sample_gardens[_i]);
 }
 END_TEST
 
@@ -572,7 +571,7 @@ Suite *test_suite(void)
 		sizeof unknowns / sizeof *unknowns);
 	tcase_add_checked_fixture(papers, setup, teardown);
 	tcase_add_loop_test(papers, the_parts_of_a_sample_are_papers_and_say_all, 0,
-		sizeof samples / sizeof *samples);
+		SAMPLE_GARDENS);
 	tcase_add_test(papers, the_parts_of_any_plot_are_papers_and_say_all);
 	tcase_add_loop_test(papers, a_part_reminds_in_a_word_of_what_its_work_asks_for, 0, PARTS);
 	tcase_add_test(papers, a_part_by_itself_tells_where_a_caution_is_in_full);

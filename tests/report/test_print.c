@@ -3,6 +3,7 @@
 #include "support/golden.h"
 #include "support/lines.h"
 #include "support/quantity.h"
+#include "support/sample_gardens.h"
 #include "report/text/print.h"
 #include "report/words/first_line.h"
 
@@ -98,30 +99,26 @@ static int occurrences(const char *words)
 
 /* ---- Pages as a whole ------------------------------------------------------------------------ */
 
-static const char *const names[] = { "court", "elbow", "great-court", "ring", "rope-walk",
-	"slope", "snags", "well-yard" };
-enum { NAMES = sizeof names / sizeof *names };
-
 START_TEST(the_sample_plots_print_as_they_did)
 {
 	char golden[80];
 
-	open_file(names[_i]);
-	snprintf(golden, sizeof golden, "%s.txt", names[_i]);
+	open_file(sample_gardens[_i]);
+	snprintf(golden, sizeof golden, "%s.txt", sample_gardens[_i]);
 	golden_check(golden, page.bytes);
 }
 END_TEST
 
 START_TEST(no_line_of_a_sample_exceeds_80_columns_or_ends_in_a_blank)
 {
-	open_file(names[_i]);
-	lines_check(page.bytes, names[_i]);
+	open_file(sample_gardens[_i]);
+	lines_check(page.bytes, sample_gardens[_i]);
 }
 END_TEST
 
 START_TEST(all_but_the_users_own_texts_is_ascii)
 {
-	open_file(names[_i]);
+	open_file(sample_gardens[_i]);
 	for (const char *c = page.bytes; *c; c++)
 		ck_assert_msg((*c >= ' ' && *c <= '~') || *c == '\n', "%.20s", c);
 }
@@ -129,7 +126,7 @@ END_TEST
 
 START_TEST(the_first_line_marks_a_takeoff)
 {
-	open_file(names[_i]);
+	open_file(sample_gardens[_i]);
 	ck_assert_int_eq(strncmp(page.bytes, "parterre takeoff 1\n", 19), 0);
 	ck_assert(report_is_takeoff(page.bytes, page.length));
 }
@@ -139,11 +136,11 @@ START_TEST(two_runs_give_the_same_bytes)
 {
 	struct text first;
 
-	open_file(names[_i]);
+	open_file(sample_gardens[_i]);
 	first = page;
 	page = TEXT_EMPTY;
 	garden_fini(&garden);
-	open_file(names[_i]);
+	open_file(sample_gardens[_i]);
 	ck_assert_str_eq(first.bytes, page.bytes);
 	text_fini(&first);
 }
@@ -273,7 +270,7 @@ static void says_quantity(const char **at, const char *words, double expected)
 /* Nothing stands between: what there is none of is not said. */
 START_TEST(sums_of_the_dig_are_the_figures_of_the_takeoff)
 {
-	open_file(names[_i]);
+	open_file(sample_gardens[_i]);
 	const struct earthwork *work = &garden.takeoff.earthwork;
 	const struct { const char *words; double bank, loose; } kinds[] = {
 		{ "sod ", work->bank.sod, work->loose.sod },
@@ -460,7 +457,7 @@ END_TEST
 
 START_TEST(cut_lists_are_the_figures_of_the_takeoff)
 {
-	open_file(names[_i]);
+	open_file(sample_gardens[_i]);
 	const char *at = page.bytes;
 
 	for (int i = 0; i < garden.takeoff.cuttings.count; i++) {
@@ -485,7 +482,7 @@ END_TEST
 
 START_TEST(areas_are_the_figures_of_the_takeoff)
 {
-	open_file(names[_i]);
+	open_file(sample_gardens[_i]);
 	for (int i = 0; i < garden.takeoff.areas.count; i++) {
 		const struct area_row *area = &garden.takeoff.areas.list[i];
 		const char *name = area->entry ? area->entry->name : "Open ground, ";
@@ -798,12 +795,12 @@ Suite *test_suite(void)
 	TCase *words = suite_case(suite, "words");
 
 	tcase_add_checked_fixture(pages, setup, teardown);
-	tcase_add_loop_test(pages, the_sample_plots_print_as_they_did, 0, NAMES);
+	tcase_add_loop_test(pages, the_sample_plots_print_as_they_did, 0, SAMPLE_GARDENS);
 	tcase_add_loop_test(pages, no_line_of_a_sample_exceeds_80_columns_or_ends_in_a_blank, 0,
-		NAMES);
-	tcase_add_loop_test(pages, all_but_the_users_own_texts_is_ascii, 0, NAMES);
-	tcase_add_loop_test(pages, the_first_line_marks_a_takeoff, 0, NAMES);
-	tcase_add_loop_test(pages, two_runs_give_the_same_bytes, 0, NAMES);
+		SAMPLE_GARDENS);
+	tcase_add_loop_test(pages, all_but_the_users_own_texts_is_ascii, 0, SAMPLE_GARDENS);
+	tcase_add_loop_test(pages, the_first_line_marks_a_takeoff, 0, SAMPLE_GARDENS);
+	tcase_add_loop_test(pages, two_runs_give_the_same_bytes, 0, SAMPLE_GARDENS);
 	tcase_add_test(pages, a_plot_of_open_ground_has_its_page_too);
 
 	tcase_add_checked_fixture(wide, setup, teardown);
@@ -812,7 +809,8 @@ Suite *test_suite(void)
 	tcase_add_test(wide, a_file_name_that_is_no_text_is_made_one);
 
 	tcase_add_checked_fixture(figures, setup, teardown);
-	tcase_add_loop_test(figures, sums_of_the_dig_are_the_figures_of_the_takeoff, 0, NAMES);
+	tcase_add_loop_test(figures, sums_of_the_dig_are_the_figures_of_the_takeoff, 0,
+		SAMPLE_GARDENS);
 	tcase_add_test(figures, what_is_dug_alike_is_told_once_and_reuse_where_it_goes);
 	tcase_add_test(figures, loads_name_what_each_vehicle_takes);
 	tcase_add_test(figures, a_bed_that_nothing_is_dug_into_says_so);
@@ -822,8 +820,8 @@ Suite *test_suite(void)
 	tcase_add_test(figures, edging_is_whole_pieces_and_a_rest_that_is_sawn_short);
 	tcase_add_test(figures, edging_of_which_nothing_is_laid_whole_is_all_cut_up);
 	tcase_add_test(figures, lengths_to_saw_are_rounded_down);
-	tcase_add_loop_test(figures, cut_lists_are_the_figures_of_the_takeoff, 0, NAMES);
-	tcase_add_loop_test(figures, areas_are_the_figures_of_the_takeoff, 0, NAMES);
+	tcase_add_loop_test(figures, cut_lists_are_the_figures_of_the_takeoff, 0, SAMPLE_GARDENS);
+	tcase_add_loop_test(figures, areas_are_the_figures_of_the_takeoff, 0, SAMPLE_GARDENS);
 
 	tcase_add_checked_fixture(words, setup, teardown);
 	tcase_add_test(words, beds_laid_alike_share_one_sheet);

@@ -3,6 +3,7 @@
 #include "support/fencing.h"
 #include "support/garden.h"
 #include "support/quantity.h"
+#include "support/sample_gardens.h"
 #include "report/text/print.h"
 
 #include <math.h>
@@ -479,18 +480,14 @@ static void is_named_with(const struct item *item)
 	ck_abort_msg("%s is named with nothing", label);
 }
 
-static const char *const samples[] = { "court", "elbow", "great-court", "ring", "rope-walk",
-	"slope", "snags", "well-yard" };
-enum { SAMPLE_PLOTS = sizeof samples / sizeof *samples };
-
 START_TEST(all_that_is_bought_has_its_row_with_order_and_weight_and_nothing_else)
 {
 	char path[80];
 
 	garden_fini(&garden);
-	snprintf(path, sizeof path, "plots/%s.plot", samples[_i % SAMPLE_PLOTS]);
+	snprintf(path, sizeof path, "plots/%s.plot", sample_gardens[_i % SAMPLE_GARDENS]);
 	garden_file(&garden, path);
-	if (_i >= SAMPLE_PLOTS && !garden.has_book)
+	if (_i >= SAMPLE_GARDENS && !garden.has_book)
 		garden_book(&garden, "plots/prices.json");
 	garden_count(&garden);
 	print_parts(1u << PART_SHOPPING);
@@ -533,7 +530,7 @@ Suite *test_suite(void)
 	tcase_add_checked_fixture(list, setup, teardown);
 	tcase_add_loop_test(list,
 		all_that_is_bought_has_its_row_with_order_and_weight_and_nothing_else, 0,
-		2 * SAMPLE_PLOTS);
+		2 * SAMPLE_GARDENS);
 	tcase_add_test(costs, without_a_book_nothing_is_said_of_costs);
 	tcase_add_test(costs, a_price_by_the_plot_is_marked_and_explained);
 	tcase_add_test(costs, what_has_no_price_is_named_and_the_total_says_so);

@@ -4,6 +4,7 @@
 #include "support/beds.h"
 #include "support/garden.h"
 #include "support/runner.h"
+#include "support/sample_gardens.h"
 
 #include <stdlib.h>
 #include <string.h>
@@ -478,11 +479,9 @@ static int read_sheets(void)
 
 START_TEST(sheets_of_the_samples_read_back_are_the_takeoff)
 {
-	static const char *const samples[] = { "court", "elbow", "great-court", "ring", "rope-walk",
-		"slope", "snags", "well-yard" };
 	char path[80];
 
-	snprintf(path, sizeof path, "plots/%s.plot", samples[_i]);
+	snprintf(path, sizeof path, "plots/%s.plot", sample_gardens[_i]);
 	garden_file(&garden, path);
 	print();
 	ck_assert_int_ge(read_sheets(), 1);
@@ -640,7 +639,8 @@ Suite *test_suite(void)
 
 	tcase_add_checked_fixture(law, NULL, teardown);
 	tcase_set_timeout(law, runner_count(60, 600));
-	tcase_add_loop_test(law, sheets_of_the_samples_read_back_are_the_takeoff, 0, 6);
+	tcase_add_loop_test(law, sheets_of_the_samples_read_back_are_the_takeoff, 0,
+		SAMPLE_GARDENS);
 	tcase_add_test(law, sheets_of_random_beds_read_back_are_the_takeoff);
 	tcase_add_test(law, a_great_bed_is_told_in_few_rows_and_reads_back);
 

@@ -7,6 +7,7 @@
 #include "report/text/print.h"
 #include "support/random.h"
 #include "support/runner.h"
+#include "support/sample_gardens.h"
 #include "support/shapes.h"
 #include "support/stopper.h"
 #include "takeoff/advice/advice.h"
@@ -148,18 +149,14 @@ static void plot_read(const char *path)
 	text_fini(&message);
 }
 
-static const char *const samples[] = { "court", "elbow", "great-court", "ring", "rope-walk",
-	"slope", "snags", "well-yard" };
-enum { SAMPLES = sizeof samples / sizeof *samples };
-
 START_TEST(a_takeoff_of_the_samples_can_be_stopped_at_any_ask)
 {
 	char path[64];
 	struct random random = { (uint64_t)_i };
 
-	snprintf(path, sizeof path, "plots/%s.plot", samples[_i]);
+	snprintf(path, sizeof path, "plots/%s.plot", sample_gardens[_i]);
 	plot_read(path);
-	check_stops(samples[_i], &random);
+	check_stops(sample_gardens[_i], &random);
 }
 END_TEST
 
@@ -195,7 +192,7 @@ START_TEST(advice_can_be_stopped_at_any_ask)
 	bool is_done;
 	int64_t asks;
 
-	snprintf(path, sizeof path, "plots/%s.plot", samples[_i]);
+	snprintf(path, sizeof path, "plots/%s.plot", sample_gardens[_i]);
 	plot_read(path);
 	compute(0, &is_done);
 	stopper_begin(&stopper, 0);
@@ -222,8 +219,9 @@ Suite *test_suite(void)
 		shape_count);
 	tcase_add_loop_test(all, with_houses_and_a_drop_they_can_be_stopped_too, 0, shape_count);
 	tcase_add_loop_test(all, where_beds_are_watered_they_can_be_stopped_too, 0, shape_count);
-	tcase_add_loop_test(all, a_takeoff_of_the_samples_can_be_stopped_at_any_ask, 0, SAMPLES);
+	tcase_add_loop_test(all, a_takeoff_of_the_samples_can_be_stopped_at_any_ask, 0,
+		SAMPLE_GARDENS);
 	tcase_add_test(all, the_search_for_sizes_can_be_stopped_at_any_ask);
-	tcase_add_loop_test(all, advice_can_be_stopped_at_any_ask, 0, SAMPLES);
+	tcase_add_loop_test(all, advice_can_be_stopped_at_any_ask, 0, SAMPLE_GARDENS);
 	return suite;
 }
