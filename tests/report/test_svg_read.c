@@ -588,6 +588,46 @@ START_TEST(drip_lines_are_drawn_with_a_dot_for_each_emitter)
 }
 END_TEST
 
+static bool is_on_plate(xmlNode *line)
+{
+	double left = number(line, "x1"), right = number(line, "x2");
+	double top = number(line, "y1"), bottom = number(line, "y2");
+
+	for (xmlNode *node = root(); node; node = next_element(node)) {
+		struct plate plate;
+
+		if (!is_plate(node))
+			continue;
+		plate = plate_of(node);
+		if (fmin(left, right) < plate.right && fmax(left, right) > plate.left &&
+			fmin(top, bottom) < plate.bottom && fmax(top, bottom) > plate.top)
+			return true;
+	}
+	return false;
+}
+
+/* Where words on the plan are crowded. */
+START_TEST(no_words_stand_on_the_header)
+{
+	struct svg_asked asked = SVG_AS_FITS;
+	int legs = 0;
+
+	garden_file(&garden, "plots/growing-court.plot");
+	garden_count(&garden);
+	asked.paper = (enum paper)_i;
+	draw(&asked, "growing-court.plot");
+	for (xmlNode *node = root(); node; node = next_element(node)) {
+		if (!is_element(node, "line") || strcmp(attribute(node->parent, "stroke-dasharray"),
+			"0.8,0.8") != 0)
+			continue;
+		ck_assert_msg(!is_on_plate(node), "%s,%s", attribute(node, "x1"),
+			attribute(node, "y1"));
+		legs++;
+	}
+	ck_assert_int_gt(legs, 1);
+}
+END_TEST
+
 /* ---- Sheets and refusals --------------------------------------------------------------------- */
 
 START_TEST(each_way_of_building_a_wall_has_one_section)
@@ -679,6 +719,7 @@ Suite *test_suite(void)
 	tcase_add_test(marks, what_is_around_is_drawn_in_words);
 	tcase_add_test(marks, the_header_goes_from_the_tap_with_its_sleeves);
 	tcase_add_test(marks, drip_lines_are_drawn_with_a_dot_for_each_emitter);
+	tcase_add_loop_test(marks, no_words_stand_on_the_header, 0, PAPERS);
 	tcase_add_test(sheets, each_way_of_building_a_wall_has_one_section);
 	tcase_add_loop_test(sheets, what_does_not_fit_is_refused_with_what_it_takes, 0, 2);
 	tcase_add_test(sheets, a_drawing_can_be_stopped);

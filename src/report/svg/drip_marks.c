@@ -79,11 +79,9 @@ static void draw_all(struct sheet *sheet, enum pen pen, void (*draw)(const struc
 
 static void draw_header(struct sheet *sheet, const struct watering *watering)
 {
-	struct sink *out = sheet->report.out;
-
 	sheet_pen(sheet, PEN_HEADER);
 	for (size_t i = 0; i < watering->legs.count && !stop_asked(); i++)
-		ink_line(out, sheet_point(sheet, watering->legs.items[i].from),
+		sheet_line(sheet, sheet_point(sheet, watering->legs.items[i].from),
 			sheet_point(sheet, watering->legs.items[i].to));
 	for (int i = 0; i < watering->count && !stop_asked(); i++)
 		if (watering->list[i].is_reached)
@@ -91,7 +89,7 @@ static void draw_header(struct sheet *sheet, const struct watering *watering)
 	sheet_lift(sheet);
 	sheet_pen(sheet, PEN_SLEEVE);
 	for (int i = 0; i < watering->sleeve_count && !stop_asked(); i++)
-		ink_line(out, sheet_spot(sheet, watering->sleeves[i].from),
+		sheet_line(sheet, sheet_spot(sheet, watering->sleeves[i].from),
 			sheet_spot(sheet, watering->sleeves[i].to));
 	sheet_lift(sheet);
 }

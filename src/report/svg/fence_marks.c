@@ -5,20 +5,10 @@
 #include "report/svg/type.h"
 
 static const nm POST_LEAST = 9 * NM_PER_MM / 10; /* on paper, to be seen */
-static const nm ROUND_LINE = NM_PER_MM / 2;
-
-static struct box line_box(struct at a, struct at b)
-{
-	return box_grown((struct box){ nm_least(a.x, b.x), nm_least(a.y, b.y), nm_most(a.x, b.x),
-		nm_most(a.y, b.y) }, ROUND_LINE);
-}
 
 static void draw_line(struct sheet *sheet, struct spot from, struct spot to)
 {
-	struct at a = sheet_spot(sheet, from), b = sheet_spot(sheet, to);
-
-	ink_line(sheet->report.out, a, b);
-	room_take(&sheet->room, line_box(a, b));
+	sheet_line(sheet, sheet_spot(sheet, from), sheet_spot(sheet, to));
 }
 
 static nm post_side(const struct sheet *sheet, const struct fencing *fencing, enum post_kind kind)

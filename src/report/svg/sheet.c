@@ -1,9 +1,11 @@
 #include "report/svg/sheet.h"
+#include "base/number.h"
 #include "report/svg/type.h"
 
 const nm TYPE_LARGE = 32 * NM_PER_MM / 10, TYPE_USUAL = 25 * NM_PER_MM / 10;
 const nm TYPE_SMALL = 20 * NM_PER_MM / 10, TYPE_LEAST = 16 * NM_PER_MM / 10;
 
+const nm ROUND_LINE = NM_PER_MM / 2;
 static const nm ROUND_WORDS = NM_PER_MM / 4;
 
 /* ---- Pens ------------------------------------------------------------------------------------ */
@@ -89,6 +91,15 @@ struct box sheet_plan(const struct sheet *sheet)
 }
 
 /* ---- Words ----------------------------------------------------------------------------------- */
+
+void sheet_line(struct sheet *sheet, struct at a, struct at b)
+{
+	struct box box = { nm_least(a.x, b.x), nm_least(a.y, b.y), nm_most(a.x, b.x),
+		nm_most(a.y, b.y) };
+
+	ink_line(sheet->report.out, a, b);
+	room_take(&sheet->room, box_grown(box, ROUND_LINE));
+}
 
 struct box sheet_words_box(const char *words, struct at middle, struct type type)
 {

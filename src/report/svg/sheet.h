@@ -43,6 +43,10 @@ struct at sheet_point(const struct sheet *sheet, struct place point);
 /* The plan. */
 struct box sheet_plan(const struct sheet *sheet);
 
+/* A level or upright line that no words stand on, and what is clear of them on either side. */
+void sheet_line(struct sheet *sheet, struct at a, struct at b);
+extern const nm ROUND_LINE;
+
 /* Sizes of words. */
 extern const nm TYPE_LARGE, TYPE_USUAL, TYPE_SMALL, TYPE_LEAST;
 
