@@ -1,5 +1,6 @@
 /* Specimens on the plan: the plant's letter in its cell, and round it the edge of what it covers
- * when it is grown; in the nearest view the plants of drifts too, where each stands. */
+ * when it is grown; in the nearest view the plants of drifts too, where each stands. From afar:
+ * plan_far.h. */
 #ifndef SCREEN_PLAN_PLANTS_H
 #define SCREEN_PLAN_PLANTS_H
 

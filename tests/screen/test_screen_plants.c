@@ -189,7 +189,7 @@ START_TEST(a_new_plant_fills_the_front_of_a_bed_and_its_image)
 	terminal_keys(at.t, "right x3 down x2");
 	terminal_wait(at.t, "3 ft across, 2 ft down");
 	terminal_keys(at.t, "! P l a n t space a space d enter");
-	terminal_wait(at.t, "How much of the bed is filled with a Sage?");
+	terminal_wait(at.t, "How much of the bed is filled");
 	terminal_keys(at.t, "down enter");
 	terminal_wait(at.t, "Which beds?");
 	terminal_keys(at.t, "enter");
