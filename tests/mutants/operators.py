@@ -24,7 +24,7 @@ CHOICE = re.compile(r' \? ')
 NOT = re.compile(r'!(?=[\w(])')
 MINUS = re.compile(r'(?<=[(\[{])-(?=[\w(])|(?<=[=,?:] )-(?=[\w(])|(?<=return )-(?=[\w(])')
 RETURN = re.compile(r'\breturn ([^;]+);')
-FREES = re.compile(r'\s*(\w*_)?(free|fini)\w*\(')
+FREES = re.compile(r'\s*((\w*_)?(free|fini)\w*|arena_clear)\(')
 TRIVIAL = {'0', '1', '-1', 'NULL', 'true', 'false'}
 
 

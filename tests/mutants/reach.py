@@ -11,6 +11,7 @@ from workshop import BUILD, PARTERRE, Workshop
 
 SAVED_EVERY = 20
 LIMIT_S = 300
+DRAWN = ('screen', 'main.c')
 FLAGS = ('CFLAGS=-O1 --coverage',)
 
 
@@ -49,6 +50,8 @@ class Reach:
             for source, lines in of['lines'].items():
                 for line in lines:
                     self.by_line.setdefault(source, {}).setdefault(line, set()).add(program)
+        self.at_terminal = {program for program, of in self.map['programs'].items()
+                            if of['is_at_terminal']}
         self.covered = self._covered()
         self.same = {source for source, hashed in self.map['hashes'].items()
                      if (root / source).exists() and text_hash(root / source) == hashed}
@@ -129,7 +132,8 @@ class Reach:
 
     def _met(self, source, line):
         """Those that reach the statement which the line is of. Of a table, and where lines have
-        moved: those that reach its source, or all where that has no code."""
+        moved: those that reach its source, or all where that has no code. What is drawn at a
+        terminal is not counted where the test ends by killing the program."""
         by_line = self.by_line.get(source, {})
         if line.is_table or source not in self.same:
             return set().union(*by_line.values()) if by_line else set(self.map['programs'])
@@ -137,7 +141,8 @@ class Reach:
         at = bisect.bisect_right(counted, line.number)
         if at == 0 or counted[at - 1] < line.function:
             return set()
-        return by_line.get(counted[at - 1], set())
+        met = by_line.get(counted[at - 1], set())
+        return met | self.at_terminal if Path(source).parts[1] in DRAWN else met
 
     def programs(self, source, line):
         """In the order in which they are run: the source's own, then those of its room, those at a

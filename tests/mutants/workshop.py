@@ -98,10 +98,6 @@ class Workshop:
     def is_at_terminal(self, program):
         return self.includes(program, 'support/terminal.h')
 
-    def starts_parterre(self, program):
-        """Whether a linked program runs the one that people use."""
-        return PARTERRE.encode() in (self.folder / program).read_bytes()
-
     def run(self, program, seconds, forks):
         """Runs a test program: 'passed', 'failed', or 'time-out' when it goes on for longer than
         so many seconds. Processor time has a limit as well, for it and for each that it starts."""
