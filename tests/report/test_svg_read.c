@@ -614,7 +614,7 @@ START_TEST(no_words_stand_on_the_header)
 
 	garden_file(&garden, "plots/growing-court.plot");
 	garden_count(&garden);
-	asked.paper = (enum paper)_i;
+	asked.paper = _i;
 	draw(&asked, "growing-court.plot");
 	for (xmlNode *node = root(); node; node = next_element(node)) {
 		if (!is_element(node, "line") || strcmp(attribute(node->parent, "stroke-dasharray"),
