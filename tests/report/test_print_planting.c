@@ -145,6 +145,40 @@ START_TEST(south_of_the_equator_the_year_is_turned_round)
 }
 END_TEST
 
+static const char unchecked[] = "\nNot checked: whether plants have the sun they need. The plot "
+	"tells no latitude.\n";
+
+static void print_parts(unsigned int parts)
+{
+	struct text_sink sink = text_sink(&paper);
+
+	garden_count(&garden);
+	report_text(&sink.sink, &garden.plot, &garden.takeoff, "planted.plot", parts);
+}
+
+START_TEST(without_a_latitude_it_is_said_that_no_need_of_sun_is_checked)
+{
+	static const unsigned int parts[] = { PART_FRONT, PART_PLANTING, PART_ASSUMED };
+
+	planting_bed(&garden, 4, 4, "1 ft");
+	planting_add(&garden, "sun full\n  at 1,1");
+	print_parts(1u << parts[_i]);
+	check_has(unchecked);
+}
+END_TEST
+
+START_TEST(where_there_is_nothing_to_check_or_it_is_checked_nothing_is_said_of_it)
+{
+	planting_bed(&garden, 4, 4, "1 ft");
+	planting_add(&garden, _i == 0 ? "at 1,1" : _i == 1 ? "sun shade\n  at 1,1" :
+		"sun full\n  at 1,1");
+	if (_i == 2)
+		plot_set(&garden.plot, 0, HEAD_SITE, "47");
+	print_parts(1u << PART_FRONT | 1u << PART_PLANTING | 1u << PART_ASSUMED);
+	ck_assert_ptr_null(strstr(paper.bytes, "Not checked"));
+}
+END_TEST
+
 START_TEST(a_bed_too_wide_for_characters_is_said_to_be)
 {
 	planting_bed(&garden, 36, 4, "1 ft");
@@ -167,6 +201,10 @@ Suite *test_suite(void)
 	tcase_add_test(papers, a_plant_is_listed_once_with_all_its_months);
 	tcase_add_test(papers, a_year_follows_the_first_month_of_planting_by_the_season);
 	tcase_add_test(papers, south_of_the_equator_the_year_is_turned_round);
+	tcase_add_loop_test(papers, without_a_latitude_it_is_said_that_no_need_of_sun_is_checked, 0,
+		3);
+	tcase_add_loop_test(papers,
+		where_there_is_nothing_to_check_or_it_is_checked_nothing_is_said_of_it, 0, 3);
 	tcase_add_test(papers, a_bed_too_wide_for_characters_is_said_to_be);
 	return suite;
 }

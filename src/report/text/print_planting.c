@@ -1,5 +1,6 @@
 #include "report/text/planting_beds.h"
 #include "report/words/plant_words.h"
+#include "report/words/sun_words.h"
 #include "base/date.h"
 #include "base/stop.h"
 
@@ -88,6 +89,7 @@ static void print_by_month(const struct report *report)
 void print_planting(const struct report *report)
 {
 	const struct planting *planting = &report->takeoff->planting;
+	const char *unchecked = sun_unchecked_words(report->takeoff);
 
 	if (!takeoff_has(report->takeoff, SUBJECT_PLANTS))
 		return;
@@ -99,6 +101,8 @@ void print_planting(const struct report *report)
 	print_section(report, "By plant");
 	print_rows(report, &plant_table, planting->plants, planting->plant_count, 0, NULL);
 	print_ordered(report, SECTION_PLANTS);
+	if (unchecked)
+		print_explained(report, "%s", unchecked);
 	print_section(report, "By month");
 	print_by_month(report);
 }

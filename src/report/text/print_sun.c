@@ -27,7 +27,7 @@ static void print_days(const struct report *report, const struct sun_hours *sun)
 		date_write(day->date, date);
 		TABLE_ROW(&table, date, sun_time_words(report, day->times.rise),
 			sun_time_words(report, day->times.set),
-			sun_time_words(report, day->length));
+			sun_length_words(report, &day->times));
 		arena_clear(report->words);
 	}
 	print_blank(report);
