@@ -25,7 +25,7 @@ static const struct attribute_row rows[] = {
 		"How they stand where they fill a bed: rows shifted by half a spacing, or square.",
 		CHOICE(pattern_words), IS_NUMBER(PATTERN_TRIANGULAR), .subject = SUBJECT_PLANTS },
 	AT(SUN) = { "sun", "Sun it needs",
-		"The least light it thrives in.",
+		"The least light it thrives in; checked where the plot tells its latitude.",
 		CHOICE(light_words), .derived = "not told", .subject = SUBJECT_PLANTS },
 	AT(SOIL) = { "soil", "Soil it needs",
 		"How deep the soil must be for it.",

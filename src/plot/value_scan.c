@@ -14,19 +14,41 @@ struct reading {
 	struct diag *d;
 };
 
+/* "98 ft 5 in": whole 64ths of an inch. */
+static void feet_write(struct text *words, nm length)
+{
+	nm feet = length / NM_PER_FOOT, inches = length % NM_PER_FOOT;
+
+	if (feet > 0)
+		text_print(words, "%lld ft%s", (long long)feet, inches ? " " : "");
+	if (inches > 0)
+		length_write_inches(words, inches);
+}
+
+/* A bound in the plot's own units: an odd length by the next whole one within, in inches or where it
+ * is less than an inch in 64ths. */
+static void bound_write(const struct reading *r, struct text *words, int64_t bound, bool is_least)
+{
+	const struct value value = { .set = true, .as.number = bound };
+	nm step = bound < NM_PER_INCH ? NM_PER_64TH : NM_PER_INCH;
+
+	if (r->rule->kind != VALUE_LENGTH || r->units == UNITS_METRIC || bound % NM_PER_64TH == 0)
+		value_write(words, r->rule, &value, r->units);
+	else
+		feet_write(words, (bound / step + is_least) * step);
+}
+
 static bool out_of_range(const struct reading *r, size_t start)
 {
 	const struct value_rule *rule = r->rule;
-	struct value least = { .set = true, .as.number = rule->least };
-	struct value most = { .set = true, .as.number = rule->most };
 	struct text words = TEXT_EMPTY;
 
 	if (rule->kind == VALUE_AMOUNT) {
 		amount_write_range(&words, rule->quantity, r->units, rule->least, rule->most);
 	} else {
-		value_write(&words, rule, &least, r->units);
+		bound_write(r, &words, rule->least, true);
 		text_add(&words, " to ");
-		value_write(&words, rule, &most, r->units);
+		bound_write(r, &words, rule->most, false);
 	}
 	scan_fail(r->s, start, r->d, "%s", words.bytes);
 	text_fini(&words);

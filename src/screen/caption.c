@@ -6,6 +6,8 @@
 #include "screen/ruler.h"
 #include "screen/width.h"
 
+#include <string.h>
+
 enum { SCALE_COLUMNS = 10, TITLE_LEAST = 8, GAP = 3 };
 
 /* ---- What it says ---------------------------------------------------------------------------- */
@@ -16,15 +18,29 @@ struct caption {
 	const char *title; /* NULL: there is none */
 };
 
+/* An arrow where it is true; else how far off. */
 static void add_north(const struct editor *editor, struct text *words)
 {
-	static const char *const arrows[SCALE_WAYS] = { "\u2191", "\u2197", "\u2192", "\u2198",
-		"\u2193", "\u2199", "\u2190", "\u2196" };
+	static const char *const arrows[][2] = { { "up", "\u2191" }, { "right", "\u2192" },
+		{ "down", "\u2193" }, { "left", "\u2190" } };
 	const struct value *north = block_value(&editor->plot->details.head, HEAD_NORTH);
+	struct scale_way way;
+	const char *towards;
 
-	if (north->set)
-		text_print(words, "north %s", (brush_has_unicode() ? arrows :
-			scale_ways)[scale_north(north->as.number)]);
+	if (!north->set)
+		return;
+	way = scale_way(north->as.number, 0);
+	towards = way.way;
+	for (size_t i = 0; i < sizeof arrows / sizeof *arrows && brush_has_unicode(); i++)
+		if (strcmp(way.way, arrows[i][0]) == 0)
+			towards = arrows[i][1];
+	text_add(words, "north ");
+	if (way.side) {
+		text_add_decimal(words, way.off, 6);
+		text_print(words, "%s %s ", brush_has_unicode() ? "\u00b0" : " degrees",
+			way.side);
+	}
+	text_add(words, towards);
 }
 
 static struct caption caption_of(const struct editor *editor)

@@ -6,7 +6,10 @@
 #include "editor/field/typing.h"
 #include "screen/stage.h"
 
-enum { LACKING_NONE = -1 };
+enum {
+	LACKING_NONE = -1,
+	VALUE_MOST = 1000 /* characters of what is no text: more than any value is written in */
+};
 
 struct filling {
 	struct front front; /* first */
@@ -15,6 +18,9 @@ struct filling {
 	int at;               /* the field that the cursor is in; after the last: the card's end */
 	char **opened;        /* what the fields said at first, owned */
 	struct typing typing; /* what that field says, while it is typed */
+	/* How the word was begun that is being typed into a field that takes one of a few: as the
+	 * words are written, in small letters. */
+	struct text begun;
 	/* The locale cannot show all of that field: it is left as it is until it is emptied. */
 	bool is_held;
 	/* The field that did not take all that was typed, LACKING_NONE: none. That is said before
@@ -66,7 +72,14 @@ bool filling_has_changed(const struct filling *filling, int field);
 /* All keys but those that end the card or take it. */
 void filling_key(struct filling *filling, const struct keys *keys, int key);
 
+/* filling_choose.c: a key in a field that takes one of a few words. Letters typed one after the
+ * other begin a word; what begins none is said, and leaves the field as it is. */
+void filling_choose(struct filling *filling, int key);
+
 /* filling_type.c */
+/* The field did not take what was typed: begins to say so, for the rest of the sentence to be
+ * added. */
+void filling_lack(struct filling *filling);
 /* Puts one character in, or all that was pasted; says so where it does not go in. */
 void filling_type(struct filling *filling, uint32_t character);
 void filling_paste(struct filling *filling, const struct text *pasted);

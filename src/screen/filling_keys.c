@@ -3,8 +3,6 @@
 
 #include <string.h>
 
-enum { VALUE_MOST = 1000 }; /* characters of what is no text: more than any value is written in */
-
 const struct field *filling_field(const struct filling *filling)
 {
 	return &filling->card->fields[filling->at];
@@ -34,6 +32,7 @@ void filling_go(struct filling *filling, int at)
 	filling->at = at;
 	fault_clear(&filling->fault);
 	text_clear(&filling->said);
+	text_clear(&filling->begun);
 	filling->is_held = false;
 	if (filling_is_end(filling))
 		return;
@@ -92,71 +91,6 @@ static void go_by(struct filling *filling, int by)
 	int count = filling_last(filling) + 1;
 
 	leave_for(filling, (filling->at + by + count) % count);
-}
-
-/* ---- Fields that take one of a few words ---------------------------------------------------- */
-
-static int words_count(const char *const *words)
-{
-	int count = 0;
-
-	while (words[count])
-		count++;
-	return count;
-}
-
-static int word_index(const struct field *field)
-{
-	for (int i = 0; field->rule->words[i]; i++)
-		if (strcmp(field->rule->words[i], field->typed) == 0)
-			return i;
-	return -1;
-}
-
-static void word_set(struct filling *filling, const char *word)
-{
-	typing_set(&filling->typing, word, VALUE_MOST);
-	filling_take(filling);
-}
-
-/* Turns to the next word, or the one before; unset is one of them where nothing is needed. */
-static void choice_turn(struct filling *filling, int by)
-{
-	const struct field *field = filling_field(filling);
-	int first = field->required ? 0 : -1, count = words_count(field->rule->words);
-	int word = word_index(field) + by;
-
-	word = word < first ? count - 1 : word >= count ? first : word;
-	word_set(filling, word < 0 ? "" : field->rule->words[word]);
-}
-
-/* Turns to the next word that begins so, if there is one. */
-static void choice_seek(struct filling *filling, int letter)
-{
-	const struct field *field = filling_field(filling);
-	int count = words_count(field->rule->words), at = word_index(field);
-
-	for (int i = 1; i <= count; i++) {
-		const char *word = field->rule->words[(at + i) % count];
-
-		if (word[0] == letter) {
-			word_set(filling, word);
-			return;
-		}
-	}
-}
-
-static void choice_key(struct filling *filling, int key)
-{
-	if (key == PRESS_LEFT)
-		choice_turn(filling, -1);
-	else if (key == PRESS_RIGHT || key == ' ')
-		choice_turn(filling, 1);
-	else if (key == PRESS_BACKSPACE || key == PRESS_DELETE ||
-		 key == PRESS_ERASE_LINE)
-		word_set(filling, "");
-	else if (key > ' ' && key < PRESS_FIRST)
-		choice_seek(filling, key);
 }
 
 /* ---- Keys ----------------------------------------------------------------------------------- */
@@ -219,7 +153,7 @@ void filling_key(struct filling *filling, const struct keys *keys, int key)
 	else if (key == PRESS_PAGE_DOWN)
 		leave_for(filling, filling_last(filling));
 	else if (filling_is_choice(filling))
-		choice_key(filling, key);
+		filling_choose(filling, key);
 	else if (!filling_is_end(filling))
 		text_key(filling, keys, key);
 }

@@ -24,7 +24,7 @@ void filling_take(struct filling *filling)
 	text_fini(&words);
 }
 
-static void lack(struct filling *filling)
+void filling_lack(struct filling *filling)
 {
 	filling->lacking = filling->at;
 	text_clear(&filling->said);
@@ -33,7 +33,7 @@ static void lack(struct filling *filling)
 
 void filling_miss(struct filling *filling)
 {
-	lack(filling);
+	filling_lack(filling);
 	text_add(&filling->said, "what came is no character in this session's locale; "
 		"it is left out.");
 }
@@ -67,14 +67,14 @@ void filling_type(struct filling *filling, uint32_t character)
 
 	if (put_in(filling, &character, 1))
 		return;
-	lack(filling);
+	filling_lack(filling);
 	text_print(&filling->said, "%zu character%s the most; what comes after is left out.",
 		most, most == 1 ? " is" : "s are");
 }
 
 static void refuse(struct filling *filling, const char *why)
 {
-	lack(filling);
+	filling_lack(filling);
 	text_print(&filling->said, "none of what was pasted is in it: %s.", why);
 }
 
@@ -113,7 +113,7 @@ static size_t make_even(uint32_t *codes, size_t count, struct found *found)
 static void say_found(struct filling *filling, const struct found *found)
 {
 	if (found->controls) {
-		lack(filling);
+		filling_lack(filling);
 		text_add(&filling->said, "control characters were left out of what was pasted.");
 	} else if (found->breaks && !filling->said.length) {
 		text_print(&filling->said, "%s: ends of lines and tabs went in as blanks.",

@@ -20,6 +20,7 @@ static void filling_open(struct filling *filling, struct card *card)
 		.front = { STATE_FORM, filling->keys, filling_draw, filling_leaves },
 		.keys = { "Up Down", "go", "Enter", NULL, "Esc", "leave", NULL },
 		.card = card, .typing = TYPING_EMPTY, .lacking = LACKING_NONE, .said = TEXT_EMPTY,
+		.begun = TEXT_EMPTY,
 		.fault = { .words = TEXT_EMPTY },
 		.opened = memory_new((size_t)card->count, sizeof *filling->opened) };
 	for (int i = 0; i < card->count; i++)
@@ -42,6 +43,7 @@ static void filling_close(struct filling *filling)
 	free(filling->opened);
 	typing_fini(&filling->typing);
 	text_fini(&filling->said);
+	text_fini(&filling->begun);
 	fault_fini(&filling->fault);
 }
 

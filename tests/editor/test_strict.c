@@ -224,10 +224,17 @@ END_TEST
 
 START_TEST(what_nobody_can_be_sure_of_is_named)
 {
-	static const struct {
+	const struct value_rule *site = &attribute_row(HEAD_SITE)->rule;
+	const struct value_rule *north = &attribute_row(HEAD_NORTH)->rule;
+	const struct {
 		const struct value_rule *rule;
 		const char *typed, *why; /* NULL: there is no doubt */
 	} rows[] = {
+		{ site, "47 N", "degrees alone, south with a minus" },
+		{ site, "47.5N", "degrees alone, south with a minus" },
+		{ site, "-34 S", "degrees alone, south with a minus" },
+		{ site, " -47.5 ", NULL }, { site, "north", NULL }, { site, "70", NULL },
+		{ north, "20 deg", "degrees alone, clockwise from north" }, { north, "20", NULL },
 		{ &far_rule, "1,250", "1,250 can be read in two ways" },
 		{ &far_rule, "3 ft 1,250,000 in", "1,250,000" },
 		{ &far_rule, "6 cubits", "cubits is no unit of length; ft, in, m, cm and mm are" },

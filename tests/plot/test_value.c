@@ -153,8 +153,8 @@ static const struct {
 	{ ALLOW_BEADS, "two", 1, "two", "a whole number" },
 	{ ALLOW_BEADS, "2 in", 3, "in", "" }, /* the caller sees to what follows */
 	{ ALLOW_KERF, "1 1/64 in", 1, "1", "0 in to 1 in" },
-	{ ALLOW_SHORTEST, "1000.000001 mm", 1, "1000.000001", "0 in to 1000 mm" },
-	{ ALLOW_CARTRIDGE, "25.399999 mm", 1, "25.399999", "1 in to 1000000 mm" },
+	{ ALLOW_SHORTEST, "1000.000001 mm", 1, "1000.000001", "0 in to 3 ft 3 in" },
+	{ ALLOW_CARTRIDGE, "25.399999 mm", 1, "25.399999", "1 in to 3280 ft 10 in" },
 	{ BED_COURSES, "41", 1, "41", "1 to 40" }, { BED_COURSES, "0", 1, "0", "1 to 40" },
 	{ BED_BLOCK, "1 ft", 5, "the end of the line", "x, as in 16 in x 8 in x 6 in" },
 	{ BED_BLOCK, "1 ft x 4 in", 12, "the end of the line", "x, as in" },
@@ -163,8 +163,8 @@ static const struct {
 	{ BED_BLOCK, "16 x 8 x 6 in", 1, "16", "such as 16 in" },
 	{ BED_BLOCK, "4 in x 6 in x 4 in", 8, "6", "a depth across the wall of at most the length "
 		"along" },
-	{ BED_BLOCK, "1 ft x 1/2 in x 4 in", 8, "1/2", "1 in to 2000 mm" },
-	{ BED_BLOCK, "1 ft x 4 in x 2001 mm", 15, "2001", "1 in to 2000 mm" },
+	{ BED_BLOCK, "1 ft x 1/2 in x 4 in", 8, "1/2", "1 in to 6 ft 6 in" },
+	{ BED_BLOCK, "1 ft x 4 in x 2001 mm", 15, "2001", "1 in to 6 ft 6 in" },
 	{ BED_BLOCK, "none", 1, "none", "a length with its unit" },
 	{ BED_BLOCK, "16inx8inx6in", 1, "16inx8inx6in", "such as 16 in" },
 	{ BED_CAP, "nothing", 1, "nothing", "a length with its unit" },
@@ -251,6 +251,13 @@ START_TEST(a_range_is_told_in_the_plots_units)
 
 	ck_assert(!value_read(HEAD_CELL, "4 m", UNITS_METRIC, &value, &d));
 	ck_assert_str_eq(d.expected, "25.4 mm to 3048 mm");
+	ck_assert(!value_read(PLANT_SPREAD, "0 in", UNITS_METRIC, &value, &d));
+	ck_assert_str_eq(d.expected, "25.4 mm to 30 m");
+	/* 30 m are 1,181.1 in, 500 mm 19.7 in */
+	ck_assert(!value_read(PLANT_SPREAD, "0 in", UNITS_IMPERIAL, &value, &d));
+	ck_assert_str_eq(d.expected, "1 in to 98 ft 5 in");
+	ck_assert(!value_read(ALLOW_WATER_JULY, "2 ft", UNITS_IMPERIAL, &value, &d));
+	ck_assert_str_eq(d.expected, "0 in to 1 ft 7 in");
 	ck_assert(!value_read(HEAD_CELL, "150", UNITS_METRIC, &value, &d));
 	ck_assert_str_eq(d.expected, "a length with its unit, such as 150 mm");
 }

@@ -245,6 +245,19 @@ START_TEST(watering_stands_with_its_supply_zones_and_months)
 }
 END_TEST
 
+START_TEST(planting_says_that_no_need_of_sun_is_checked_without_a_latitude)
+{
+	struct desk *b = desk_new(ROWS { "bbbb", "bbbb", NULL });
+
+	plot_add_lines(editor_edit(&b->editor), "plant x \"Yew\"\n  sun full\n  at 1,1\n");
+	editor_stroke(&b->editor);
+	desk_refresh(b);
+	desk_line(b, "Planting", "", "Not checked: whether plants have the sun they need. The plot "
+		"tells no latitude.");
+	desk_free(b);
+}
+END_TEST
+
 START_TEST(an_empty_plan_has_a_sentence_on_each_page)
 {
 	struct desk *b = desk_new(ROWS { ".", NULL });
@@ -599,6 +612,7 @@ Suite *test_suite(void)
 	tcase_add_test(pages, a_fence_stands_under_its_name_with_what_it_takes);
 	tcase_add_test(pages, levels_stand_with_cut_fill_and_falls);
 	tcase_add_test(pages, watering_stands_with_its_supply_zones_and_months);
+	tcase_add_test(pages, planting_says_that_no_need_of_sun_is_checked_without_a_latitude);
 	tcase_add_test(pages, an_empty_plan_has_a_sentence_on_each_page);
 	tcase_add_test(pages, snags_of_a_code_are_counted_and_the_first_twenty_told);
 	tcase_add_test(pages, figures_that_the_last_stroke_changed_have_a_star);

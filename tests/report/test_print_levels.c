@@ -67,8 +67,8 @@ static const struct { const char *lines, *words; } told[] = {
 	{ FLAT "finish 1,2 3 in\n", "The finished ground is level, 3 in below the string at "
 		"1 ft across, 2 ft down." },
 	{ FLAT "finish 1,2 3 in\nfall 2.5 % towards 112.5\n", "The finished ground falls 2.5 % "
-		"towards 112.5 degrees from true north, down right on the plan, from 3 in below "
-		"the string at 1 ft across, 2 ft down." },
+		"towards 112.5 degrees from true north, 22.5 degrees below right on the plan, "
+		"from 3 in below the string at 1 ft across, 2 ft down." },
 	{ FLAT "fall 2 % towards 90\n", "The finished ground falls 2 % towards 90 degrees from "
 		"true north, right on the plan, from the ground as it is at the datum." },
 	{ FLAT "fall 5 % away\n" HOUSE, "The finished ground falls 5 % away from the house, from "

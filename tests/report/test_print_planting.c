@@ -31,7 +31,8 @@ static void print(void)
 
 static void check_has(const char *words)
 {
-	ck_assert_msg(strstr(paper.bytes, words) != NULL, "no \"%s\" in:\n%s", words, paper.bytes);
+	ck_assert_msg(strstr(paper.bytes, words) != NULL, "no \"%s\" in:\n%.3000s", words,
+		paper.bytes);
 }
 
 START_TEST(a_planted_garden_prints_as_it_did)
@@ -99,19 +100,82 @@ START_TEST(beds_that_are_alike_have_one_plan)
 }
 END_TEST
 
-START_TEST(months_that_are_told_are_listed_and_a_year_follows_them)
+static void plant_by_months(void)
 {
 	planting_bed(&garden, 4, 4, "1 ft");
 	plot_add_lines(&garden.plot, "plant x \"Yew\"\n  plant-from november\n"
 		"  plant-until january\n  at 0,0\n"
-		"plant y \"Fern\"\n  plant-from may\n  at 1,1\nplant z \"Reed\"\n  at 3,3\n");
+		"plant y \"Fern\"\n  plant-from may\n  at 1,1\nplant z \"Reed\"\n  at 3,3\n"
+		"plant w \"Rue\"\n  plant-from april\n  plant-until may\n  at 2,0\n"
+		"plant v \"Sage\"\n  plant-from april\n  plant-until may\n  at 0,2\n");
+}
+
+START_TEST(a_plant_is_listed_once_with_all_its_months)
+{
+	plant_by_months();
 	print();
-	check_has("\nJanuary: 1 Yew.\nMay: 1 Fern.\nNovember: 1 Yew.\nDecember: 1 Yew.\n"
+	check_has("\nApril to May: 1 Rue, 1 Sage.\nMay: 1 Fern.\nNovember to January: 1 Yew.\n"
 		"No month is told: 1 Reed.\n");
+}
+END_TEST
+
+START_TEST(a_year_follows_the_first_month_of_planting_by_the_season)
+{
+	plant_by_months();
+	print();
 	check_has("Yew, planted in November:\n  November: water in");
-	check_has("\n  February of the next year: water each ten days");
+	check_has("\n  December to March of the next year: water only in drought");
+	check_has("\n  April of the next year: cut out what is dead");
+	check_has("\n  April to June of the next year: water once a week");
 	check_has("\nReed:\n  When planted: water in");
-	check_has("\n  After 1 month: water once a week");
+	check_has("\n  Summer: water each ten days");
+	check_has("\nThe plot tells no latitude: seasons are those north of the equator.");
+}
+END_TEST
+
+START_TEST(south_of_the_equator_the_year_is_turned_round)
+{
+	plant_by_months();
+	plot_set(&garden.plot, 0, HEAD_SITE, "-34");
+	print();
+	check_has("Yew, planted in November:\n  November: water in");
+	check_has("\n  December: water once a week");
+	check_has("\n  January to March of the next year: water each ten days");
+	ck_assert_ptr_null(strstr(paper.bytes, "tells no latitude"));
+}
+END_TEST
+
+static const char unchecked[] = "\nNot checked: whether plants have the sun they need. The plot "
+	"tells no latitude.\n";
+
+static void print_parts(unsigned int parts)
+{
+	struct text_sink sink = text_sink(&paper);
+
+	garden_count(&garden);
+	report_text(&sink.sink, &garden.plot, &garden.takeoff, "planted.plot", parts);
+}
+
+START_TEST(without_a_latitude_it_is_said_that_no_need_of_sun_is_checked)
+{
+	static const unsigned int parts[] = { PART_FRONT, PART_PLANTING, PART_ASSUMED };
+
+	planting_bed(&garden, 4, 4, "1 ft");
+	planting_add(&garden, "sun full\n  at 1,1");
+	print_parts(1u << parts[_i]);
+	check_has(unchecked);
+}
+END_TEST
+
+START_TEST(where_there_is_nothing_to_check_or_it_is_checked_nothing_is_said_of_it)
+{
+	planting_bed(&garden, 4, 4, "1 ft");
+	planting_add(&garden, _i == 0 ? "at 1,1" : _i == 1 ? "sun shade\n  at 1,1" :
+		"sun full\n  at 1,1");
+	if (_i == 2)
+		plot_set(&garden.plot, 0, HEAD_SITE, "47");
+	print_parts(1u << PART_FRONT | 1u << PART_PLANTING | 1u << PART_ASSUMED);
+	ck_assert_ptr_null(strstr(paper.bytes, "Not checked"));
 }
 END_TEST
 
@@ -134,7 +198,13 @@ Suite *test_suite(void)
 	tcase_add_test(papers, each_plant_stands_at_its_place_to_scale);
 	tcase_add_test(papers, a_plan_has_as_many_letters_as_there_are_plants);
 	tcase_add_test(papers, beds_that_are_alike_have_one_plan);
-	tcase_add_test(papers, months_that_are_told_are_listed_and_a_year_follows_them);
+	tcase_add_test(papers, a_plant_is_listed_once_with_all_its_months);
+	tcase_add_test(papers, a_year_follows_the_first_month_of_planting_by_the_season);
+	tcase_add_test(papers, south_of_the_equator_the_year_is_turned_round);
+	tcase_add_loop_test(papers, without_a_latitude_it_is_said_that_no_need_of_sun_is_checked, 0,
+		3);
+	tcase_add_loop_test(papers,
+		where_there_is_nothing_to_check_or_it_is_checked_nothing_is_said_of_it, 0, 3);
 	tcase_add_test(papers, a_bed_too_wide_for_characters_is_said_to_be);
 	return suite;
 }

@@ -7,6 +7,7 @@
 #include "support/golden.h"
 #include "support/runner.h"
 
+#include <stdio.h>
 #include <string.h>
 
 static struct garden garden;
@@ -97,6 +98,35 @@ START_TEST(a_fixture_that_is_no_dial_has_no_lines_and_other_bounds_are_said)
 }
 END_TEST
 
+START_TEST(a_day_is_as_long_as_from_its_sunrise_to_its_sunset)
+{
+	const struct date days[] = { { 2026, 12, 21 } };
+	int rise[2], set[2], length[2];
+	char latitude[16];
+	const char *row;
+
+	garden_file(&garden, "tests/plots/sun.plot");
+	snprintf(latitude, sizeof latitude, "%d.%d", 50 + _i / 10, _i % 10);
+	plot_set(&garden.plot, 0, HEAD_SITE, latitude);
+	garden_count(&garden);
+	print_days(days, 1);
+	row = strstr(page.bytes, "\n2026-12-21 ");
+	ck_assert_ptr_nonnull(row);
+	ck_assert_int_eq(sscanf(row, " 2026-12-21 %d:%d %d:%d %d:%d", &rise[0], &rise[1], &set[0],
+		&set[1], &length[0], &length[1]), 6);
+	ck_assert_int_eq(60 * (set[0] - rise[0]) + set[1] - rise[1], 60 * length[0] + length[1]);
+}
+END_TEST
+
+START_TEST(a_latitude_is_never_told_by_an_exponent)
+{
+	garden_file(&garden, "tests/plots/sun.plot");
+	plot_set(&garden.plot, 0, HEAD_SITE, "0.000001");
+	print();
+	has("Latitude 0.000001 north.");
+}
+END_TEST
+
 /* Two tables of seven days at most, means and classes in the last. */
 START_TEST(more_days_take_more_tables)
 {
@@ -168,6 +198,8 @@ Suite *test_suite(void)
 	tcase_add_test(pages, a_plot_in_the_south_has_its_own_season_and_noon_line);
 	tcase_add_test(pages, on_the_equator_a_level_dial_has_no_lines);
 	tcase_add_test(pages, a_fixture_that_is_no_dial_has_no_lines_and_other_bounds_are_said);
+	tcase_add_loop_test(pages, a_day_is_as_long_as_from_its_sunrise_to_its_sunset, 0, 160);
+	tcase_add_test(pages, a_latitude_is_never_told_by_an_exponent);
 	tcase_add_test(pages, more_days_take_more_tables);
 	tcase_add_test(pages, a_wide_plan_is_printed_in_strips);
 	tcase_add_test(pages, any_garden_keeps_to_the_page);

@@ -1,20 +1,32 @@
 #include "report/drawing/scale.h"
 #include "support/runner.h"
 
-/* A bearing of 90 degrees: the plan's top looks east, so north is left. */
-START_TEST(north_is_where_it_is_on_the_plan)
+/* Of a plan whose top has the first bearing, where the other is. A top of 90 degrees looks east, so
+ * north is left. */
+START_TEST(a_bearing_is_where_it_is_on_the_plan)
 {
-	static const int bearings[][2] = { { 0, 0 }, { 22, 0 }, { 23, 7 }, { 45, 7 }, { 90, 6 },
-		{ 180, 4 }, { 270, 2 }, { 315, 1 }, { 359, 0 } };
+	static const struct {
+		int64_t top, bearing;
+		const char *words;
+	} ways[] = {
+		{ 0, 0, "up" }, { 90000000, 0, "left" }, { 180000000, 0, "down" },
+		{ 270000000, 0, "right" }, { 20000000, 0, "20 degrees left of up" },
+		{ 1000000, 0, "1 degree left of up" }, { 359500000, 0, "0.5 degrees right of up" },
+		{ 45000000, 0, "45 degrees left of up" }, { 100000000, 0, "10 degrees below left" },
+		{ 190000000, 0, "10 degrees right of down" },
+		{ 280000000, 0, "10 degrees above right" },
+		{ 135000000, 0, "45 degrees left of down" }, { 225000000, 0, "45 degrees right of down" },
+		/* the top looks north-west: the south-east is down the plan */
+		{ 315000000, 135000000, "down" }, { 0, 359000000, "1 degree left of up" },
+	};
+	struct text words = TEXT_EMPTY;
 
-	for (size_t i = 0; i < sizeof bearings / sizeof *bearings; i++)
-		ck_assert_int_eq(scale_north(bearings[i][0] * INT64_C(1000000)), bearings[i][1]);
-	ck_assert_str_eq(scale_ways[scale_north(90 * INT64_C(1000000))], "left");
-	/* The top looks north-west: what falls to the south-east falls down the plan. */
-	ck_assert_str_eq(scale_ways[scale_towards(315 * INT64_C(1000000),
-		135 * INT64_C(1000000))], "down");
-	ck_assert_str_eq(scale_ways[scale_towards(359 * INT64_C(1000000), 0)], "up");
-	ck_assert_str_eq(scale_ways[scale_towards(0, 359 * INT64_C(1000000))], "up");
+	for (size_t i = 0; i < sizeof ways / sizeof *ways; i++) {
+		text_clear(&words);
+		scale_way_words(&words, ways[i].top, ways[i].bearing);
+		ck_assert_str_eq(words.bytes, ways[i].words);
+	}
+	text_fini(&words);
 }
 END_TEST
 
@@ -43,7 +55,7 @@ Suite *test_suite(void)
 	Suite *suite = suite_create("scale");
 	TCase *scale = suite_case(suite, "scale");
 
-	tcase_add_test(scale, north_is_where_it_is_on_the_plan);
+	tcase_add_test(scale, a_bearing_is_where_it_is_on_the_plan);
 	tcase_add_test(scale, marks_are_whole_feet_or_metres_by_ones_twos_and_fives);
 	return suite;
 }

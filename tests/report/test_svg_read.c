@@ -530,7 +530,7 @@ START_TEST(what_is_around_is_drawn_in_words)
 		"power, to lay, down 18 in: Light at the sundial", "house: Number 4",
 		"keep: Old pear, radius 2 ft", "keep: Garden wall", "deliveries",
 		"12 ft 4 in to House corner, north", "2 1/2 in", "finish 1 in", "B1 Thyme bed",
-		"The finished ground falls 1.5 % away from", "North is up left.",
+		"The finished ground falls 1.5 % away from", "North is 30 degrees left of up.",
 		"Services are drawn as somebody told:" };
 	struct svg_asked asked = SVG_AS_FITS;
 

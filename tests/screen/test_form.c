@@ -454,7 +454,7 @@ START_TEST(what_is_typed_after_a_refusal_takes_its_place_as_in_a_field_just_come
 }
 END_TEST
 
-START_TEST(a_letter_turns_to_the_word_that_begins_so)
+START_TEST(letters_turn_to_the_word_that_begins_so)
 {
 	struct table at;
 
@@ -463,7 +463,11 @@ START_TEST(a_letter_turns_to_the_word_that_begins_so)
 	field_go_to(at.t, "Mirror");
 	terminal_type(at.t, "h");
 	terminal_wait(at.t, "Mirror                half-turn");
-	terminal_type(at.t, "zt");
+	terminal_type(at.t, "z");
+	terminal_wait(at.t, "Mirror: no word here begins with hz. Backspace empties it");
+	terminal_wait(at.t, "Mirror                half-turn");
+	terminal_keys(at.t, "backspace");
+	terminal_type(at.t, "top");
 	terminal_wait(at.t, "Mirror                top-bottom");
 	table_leave(&at);
 }
@@ -485,8 +489,9 @@ START_TEST(an_emptied_field_shows_its_default_in_brackets)
 	field_go_to(at.t, "Block as laid");
 	terminal_wait(at.t, "[topsoil 1, compost 1]");
 	field_go_to(at.t, "Built");
+	/* the first word that differs from what holds unset */
 	terminal_keys(at.t, "space");
-	terminal_wait(at.t, "Built                 raised");
+	terminal_wait(at.t, "Built                 level");
 	terminal_keys(at.t, "delete");
 	terminal_wait(at.t, "Built                 [raised]");
 	table_leave(&at);
@@ -584,7 +589,7 @@ Suite *test_suite(void)
 	tcase_add_test(fields, a_wrong_field_keeps_its_words_and_the_cursor);
 	tcase_add_test(fields,
 		what_is_typed_after_a_refusal_takes_its_place_as_in_a_field_just_come_to);
-	tcase_add_test(fields, a_letter_turns_to_the_word_that_begins_so);
+	tcase_add_test(fields, letters_turn_to_the_word_that_begins_so);
 	tcase_add_test(fields, an_emptied_field_shows_its_default_in_brackets);
 	tcase_add_test(fields, every_label_leaves_a_blank_before_its_field);
 	tcase_add_loop_test(fields,

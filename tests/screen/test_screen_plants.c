@@ -6,6 +6,7 @@
 #include "support/shown.h"
 #include "support/table.h"
 
+#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -177,6 +178,82 @@ START_TEST(a_plant_is_taken_in_hand_set_with_its_image_lifted_and_saved)
 }
 END_TEST
 
+/* What is typed, letter by letter, and what the field then says. */
+static const struct {
+	const char *label, *typed, *says;
+} words_typed[] = {
+	{ "Planted from", "Mar", "march" }, { "Planted from", "march", "march" },
+	{ "Planted from", "may", "may" }, { "Planted from", "june", "june" },
+	{ "Planted from", "july", "july" }, { "Planted from", "september", "september" },
+	{ "Planted from", "decem", "december" }, { "Planted from", "3", "march" },
+	{ "Planted from", "1", "january" }, { "Planted from", "12", "december" },
+	{ "Planted from", "mm", "may" }, { "Planted until", "august", "august" },
+	{ "Sun it needs", "part-shade", "part-shade" },
+	{ "Sun it needs", "part shade", "part-shade" },
+	{ "Sun it needs", "part", "part" }, { "Sun it needs", "sh", "shade" },
+};
+
+static void open_rose(struct table *at)
+{
+	terminal_keys(at->t, "#");
+	terminal_wait(at->t, "Which card?");
+	terminal_type(at->t, "Rose");
+	terminal_keys(at->t, "enter");
+	terminal_wait(at->t, "Planted from");
+}
+
+static void check_says(struct table *at, const char *label, const char *value)
+{
+	char row[80];
+
+	snprintf(row, sizeof row, "%-22s%s ", label, value);
+	terminal_wait(at->t, row);
+}
+
+START_TEST(letters_typed_into_a_field_of_words_begin_one_of_them)
+{
+	struct table at;
+
+	sit(&at, &(struct launch){ .rows = 24, .columns = 80 });
+	open_rose(&at);
+	for (size_t i = 0; i < sizeof words_typed / sizeof *words_typed; i++) {
+		field_go_to(at.t, words_typed[i].label);
+		terminal_keys(at.t, "backspace");
+		terminal_type(at.t, words_typed[i].typed);
+		check_says(&at, words_typed[i].label, words_typed[i].says);
+	}
+	table_leave(&at);
+}
+END_TEST
+
+START_TEST(what_begins_no_word_is_refused_and_said)
+{
+	static const char *const typed[] = { "marx", "0", "13", "octover", "x", "june." };
+	static const char *const held[] = { "march", "[not told]", "january", "october",
+		"[not told]", "june" };
+	static const char *const refused[] = { "marx", "0", "13", "octor", "x", "june." };
+	struct table at;
+	char said[80];
+
+	sit(&at, &(struct launch){ .rows = 24, .columns = 80 });
+	open_rose(&at);
+	field_go_to(at.t, "Planted from");
+	for (size_t i = 0; i < sizeof typed / sizeof *typed; i++) {
+		terminal_keys(at.t, "backspace");
+		terminal_type(at.t, typed[i]);
+		snprintf(said, sizeof said, "Planted from: no word here begins with %s. ",
+			refused[i]);
+		terminal_wait(at.t, said);
+		check_says(&at, "Planted from", held[i]);
+	}
+	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "Planted from: not all that came is in it. Enter takes it so.");
+	terminal_keys(at.t, "pagedown enter");
+	table_check_saved(&at, "  plant-from june\n");
+	table_leave(&at);
+}
+END_TEST
+
 START_TEST(a_new_plant_fills_the_front_of_a_bed_and_its_image)
 {
 	struct table at;
@@ -213,5 +290,7 @@ Suite *test_suite(void)
 	tcase_add_test(shown, the_panel_says_what_grows_at_the_cursor);
 	tcase_add_test(planted, a_plant_is_taken_in_hand_set_with_its_image_lifted_and_saved);
 	tcase_add_test(planted, a_new_plant_fills_the_front_of_a_bed_and_its_image);
+	tcase_add_test(planted, letters_typed_into_a_field_of_words_begin_one_of_them);
+	tcase_add_test(planted, what_begins_no_word_is_refused_and_said);
 	return suite;
 }

@@ -1,4 +1,5 @@
 #include "editor/ask/strict.h"
+#include "plot/attribute.h"
 
 #include <ctype.h>
 #include <string.h>
@@ -378,6 +379,20 @@ static bool no_unit(const struct asked *asked, const char *typed, struct text *w
 	return false;
 }
 
+/* A bearing or a latitude with more than a number: "47 N". */
+static bool no_degrees(const struct asked *asked, const char *typed, struct text *why)
+{
+	bool is_site = asked->rule == &attribute_row(HEAD_SITE)->rule;
+	const char *at = typed + strspn(typed, " \t");
+
+	if ((!is_site && asked->rule != &attribute_row(HEAD_NORTH)->rule) ||
+	    is_alone(at + (*at == '-')))
+		return false;
+	text_add(why, is_site ? "degrees alone, south with a minus" :
+		"degrees alone, clockwise from north");
+	return true;
+}
+
 bool strict_doubt(const struct asked *asked, const char *typed, struct text *why)
 {
 	enum value_kind kind = asked->rule->kind;
@@ -396,5 +411,6 @@ bool strict_doubt(const struct asked *asked, const char *typed, struct text *why
 		}
 		at += n.length ? n.length - 1 : 0;
 	}
-	return is_number && is_length(asked) && no_unit(asked, typed, why);
+	return is_number && ((is_length(asked) && no_unit(asked, typed, why)) ||
+		no_degrees(asked, typed, why));
 }

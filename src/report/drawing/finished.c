@@ -15,7 +15,7 @@ static const char *percent_words(const struct report *report, int64_t millionths
 static const char *fall_words_of(const struct report *report, const struct finish *finish)
 {
 	int64_t north = block_number(&report->plot->details.head, HEAD_NORTH);
-	struct text degrees = TEXT_EMPTY;
+	struct text degrees = TEXT_EMPTY, way = TEXT_EMPTY;
 
 	if (!finish->has_fall)
 		return "is level,";
@@ -25,9 +25,10 @@ static const char *fall_words_of(const struct report *report, const struct finis
 		return say(report, "falls %s away from the house, from",
 			percent_words(report, finish->percent));
 	text_add_decimal(&degrees, finish->bearing, 6);
+	scale_way_words(&way, north, finish->bearing);
 	return say(report, "falls %s towards %s degrees from true north, %s on the plan, from",
 		percent_words(report, finish->percent), say_text(report, &degrees),
-		scale_ways[scale_towards(north, finish->bearing)]);
+		say_text(report, &way));
 }
 
 /* Where it starts. */

@@ -20,17 +20,32 @@ void scale_words(struct text *out, nm at, enum units units)
 	text_print(out, "%d%s", (int)(at / unit_of(units)), units == UNITS_METRIC ? " m" : "'");
 }
 
-static const int64_t turn = INT64_C(360000000), eighth = INT64_C(45000000);
+static const int64_t degree = INT64_C(1000000), quarter = INT64_C(90000000);
 
-const char *const scale_ways[SCALE_WAYS] = { "up", "up right", "right", "down right", "down",
-	"down left", "left", "up left" };
-
-int scale_towards(int64_t top, int64_t bearing)
+struct scale_way scale_way(int64_t top, int64_t bearing)
 {
-	return (int)((turn - top + bearing + eighth / 2) / eighth % SCALE_WAYS);
+	static const struct {
+		const char *way, *before, *after; /* a little less and more than it, clockwise */
+	} ways[] = { { "up", "left of", "right of" }, { "right", "above", "below" },
+		{ "down", "right of", "left of" }, { "left", "below", "above" } };
+	int64_t turn = (4 * quarter - top + bearing) % (4 * quarter), off = turn % quarter;
+	int way = (int)(turn / quarter);
+
+	if (2 * off > quarter || (2 * off == quarter && way % 2)) {
+		way = (way + 1) % 4;
+		off -= quarter;
+	}
+	return (struct scale_way){ .way = ways[way].way, .off = off < 0 ? -off : off,
+		.side = off < 0 ? ways[way].before : off > 0 ? ways[way].after : NULL };
 }
 
-int scale_north(int64_t bearing)
+void scale_way_words(struct text *out, int64_t top, int64_t bearing)
 {
-	return scale_towards(bearing, 0);
+	struct scale_way way = scale_way(top, bearing);
+
+	if (way.side) {
+		text_add_decimal(out, way.off, 6);
+		text_print(out, " degree%s %s ", way.off == degree ? "" : "s", way.side);
+	}
+	text_add(out, way.way);
 }

@@ -10,12 +10,16 @@ nm scale_step(enum units units, nm least);
 /* "5'" or "5 m": whole feet or metres. */
 void scale_words(struct text *out, nm at, enum units units);
 
-/* Which way north is on a plan whose top has this bearing, in millionths of a degree: 0 up, then
- * clockwise by eighths of a turn; and in words. */
-enum { SCALE_WAYS = 8 };
-int scale_north(int64_t bearing);
-/* Which way another bearing is there: 0 to under 360 degrees both. */
-int scale_towards(int64_t top, int64_t bearing);
-extern const char *const scale_ways[SCALE_WAYS];
+/* Which way a bearing is on a plan whose top has another, both in millionths of a degree, 0 to under
+ * 360 degrees: straight up, right, down or left, else so far to a side of the nearest of them.
+ * North is 0. */
+struct scale_way {
+	const char *way;
+	const char *side; /* "left of", "right of", "above", "below"; NULL: straight that way */
+	int64_t off;      /* millionths of a degree, up to 45 degrees */
+};
+struct scale_way scale_way(int64_t top, int64_t bearing);
+/* "up", "20 degrees left of up". */
+void scale_way_words(struct text *out, int64_t top, int64_t bearing);
 
 #endif

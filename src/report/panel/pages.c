@@ -11,6 +11,7 @@
 #include "report/words/figures.h"
 #include "report/words/snag_lines.h"
 #include "report/words/snag_words.h"
+#include "report/words/sun_words.h"
 #include "base/show.h"
 #include "base/stop.h"
 
@@ -247,7 +248,10 @@ static void snags(struct page_maker *maker, const struct takeoff *takeoff)
 static void planting(struct page_maker *maker, const struct takeoff *takeoff)
 {
 	const struct planting *plants = &takeoff->planting;
+	const char *unchecked = sun_unchecked_words(takeoff);
 
+	if (unchecked)
+		page_note_line(maker, unchecked);
 	page_items(maker, SECTION_PLANTS, "To order");
 	page_rows(maker, &plant_table, plants->plants, plants->plant_count);
 	page_rows(maker, &planting_table, plants->list, plants->count);

@@ -154,13 +154,16 @@ static void draw_north(struct sheet *sheet, struct at at, const struct remark *r
 static void add_scale(struct remark_list *list, const struct report *report)
 {
 	const struct value *north = block_value(&report->plot->details.head, HEAD_NORTH);
+	struct text way = TEXT_EMPTY;
 
 	remark_add(list, 18 * NM_PER_MM, WIDE, "")->draw = draw_bar;
-	if (north->set)
+	if (north->set) {
+		scale_way_words(&way, north->as.number, 0);
 		remark_add(list, 14 * NM_PER_MM, WIDE - 16 * NM_PER_MM, say(report, "North is %s.",
-			scale_ways[scale_north(north->as.number)]))->draw = draw_north;
-	else
+			say_text(report, &way)))->draw = draw_north;
+	} else {
 		add_paragraph(list, "Where north is the plot does not say.");
+	}
 	if (sun_has_site(report->takeoff))
 		add_paragraph(list, say(report, "Latitude %s.", sun_latitude_words(report,
 			sun_latitude(report->takeoff))));

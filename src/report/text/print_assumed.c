@@ -1,5 +1,6 @@
 #include "report/text/print.h"
 #include "report/words/snag_words.h"
+#include "report/words/sun_words.h"
 #include "takeoff/fence/fence_values.h"
 
 #include <ctype.h>
@@ -355,6 +356,7 @@ void print_assumed(const struct report *report)
 {
 	const struct takeoff *takeoff = report->takeoff;
 	bool has_any = takeoff->fences.count > 0 || takeoff_has(takeoff, SUBJECT_PLANTS);
+	const char *unchecked = sun_unchecked_words(takeoff);
 
 	for (int i = 0; i < takeoff->areas.count; i++)
 		has_any = has_any || is_laid(&takeoff->areas.list[i]);
@@ -364,6 +366,8 @@ void print_assumed(const struct report *report)
 	print_all(report, MATTERS_MOST, "Usual values that matter most, to check (common "
 		"practice, no published source):", report->is_whole ? print_block : print_most);
 	print_usual(report);
+	if (unchecked)
+		print_explained(report, "%s", unchecked);
 	if (takeoff->work.facts & FACT(WALLS))
 		print_rules(report);
 }

@@ -1,5 +1,7 @@
 #include "report/text/planting_beds.h"
 #include "report/words/plant_words.h"
+#include "report/words/sun_words.h"
+#include "base/date.h"
 #include "base/stop.h"
 
 /* ---- By place -------------------------------------------------------------------------------- */
@@ -88,18 +90,17 @@ static void print_soil(const struct report *report)
 
 /* ---- By plant and month ---------------------------------------------------------------------- */
 
-/* month: 0: those of which none is told. */
-static bool is_month_of(const struct plant_sum *sum, int month)
+/* "March", "April to May", "November to January". */
+static const char *months_words(const struct report *report, int from, int until)
 {
-	int from = sum->from ? sum->from : sum->until, until = sum->until ? sum->until : from;
-
-	if (sum->count == 0 || from == 0 || month == 0)
-		return sum->count > 0 && from == month;
-	return from <= until ? month >= from && month <= until : month >= from || month <= until;
+	if (from == 0)
+		return "No month is told";
+	return from == until ? month_name(from) :
+		say(report, "%s to %s", month_name(from), month_name(until));
 }
 
-/* "March: 2 Shrub rose, 24 Thyme." */
-static void print_month(const struct report *report, int month)
+/* "March to April: 2 Shrub rose, 24 Thyme." */
+static void print_months(const struct report *report, int from, int until)
 {
 	const struct planting *planting = &report->takeoff->planting;
 	struct text words = TEXT_EMPTY;
@@ -107,21 +108,32 @@ static void print_month(const struct report *report, int month)
 	for (int i = 0; i < planting->plant_count; i++) {
 		const struct plant_sum *sum = &planting->plants[i];
 
-		if (is_month_of(sum, month))
+		if (sum->count > 0 && plant_first_month(sum) == from &&
+		    plant_last_month(sum) == until)
 			text_print(&words, "%s%s%c%s", words.length ? ", " : "",
 				plain_count(report, sum->count), PAGE_TIE,
 				tied(report, sum->name));
 	}
 	if (words.length > 0)
-		print_lines(report, 0, 2, "%s: %s.", month ? month_name(month) : "No month is told",
+		print_lines(report, 0, 2, "%s: %s.", months_words(report, from, until),
 			say_text(report, &words));
 	else
 		text_fini(&words);
 }
 
+/* By the first month, then by how many there are. */
+static void print_by_month(const struct report *report)
+{
+	for (int from = 1; from <= MONTHS; from++)
+		for (int more = 0; more < MONTHS; more++)
+			print_months(report, from, (from - 1 + more) % MONTHS + 1);
+	print_months(report, 0, 0);
+}
+
 void print_planting(const struct report *report)
 {
 	const struct planting *planting = &report->takeoff->planting;
+	const char *unchecked = sun_unchecked_words(report->takeoff);
 
 	if (!takeoff_has(report->takeoff, SUBJECT_PLANTS))
 		return;
@@ -134,8 +146,8 @@ void print_planting(const struct report *report)
 	print_section(report, "By plant");
 	print_rows(report, &plant_table, planting->plants, planting->plant_count, 0, NULL);
 	print_ordered(report, SECTION_PLANTS);
+	if (unchecked)
+		print_explained(report, "%s", unchecked);
 	print_section(report, "By month");
-	for (int month = 1; month <= 12; month++)
-		print_month(report, month);
-	print_month(report, 0);
+	print_by_month(report);
 }

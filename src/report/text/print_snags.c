@@ -2,6 +2,7 @@
 #include "base/stop.h"
 #include "report/words/snag_lines.h"
 #include "report/words/snag_words.h"
+#include "report/words/sun_words.h"
 
 /* "B1 at 3 ft, 3 ft side 2 and 3 images". */
 static const char *place_words(const struct report *report, const struct snag_line *line)
@@ -48,18 +49,25 @@ static void print_code(const struct report *report, const struct snag *snags, si
 		print_lines(report, 2, 4, "and %s more", plain_count(report, lines.more));
 }
 
-void print_snags(const struct report *report)
+static void print_codes(const struct report *report, const struct snag_list *snags)
 {
-	const struct snag_list *snags = &report->takeoff->snags;
-
-	if (snags->count == 0) {
-		print_note(report, "Snags: none found.");
-		return;
-	}
 	print_note(report, "Snags: %s, to be read before anything is bought.",
 		word_count(report, (int64_t)snags->count, "place", "places"));
 	for (size_t i = 0, next; i < snags->count && !stop_asked(); i = next) {
 		next = snag_next_code(snags, i);
 		print_code(report, &snags->list[i], next - i);
 	}
+}
+
+void print_snags(const struct report *report)
+{
+	const struct snag_list *snags = &report->takeoff->snags;
+	const char *unchecked = sun_unchecked_words(report->takeoff);
+
+	if (snags->count == 0)
+		print_note(report, "Snags: none found.");
+	else
+		print_codes(report, snags);
+	if (unchecked)
+		print_lines(report, 0, 0, "%s", unchecked);
 }

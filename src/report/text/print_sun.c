@@ -27,7 +27,7 @@ static void print_days(const struct report *report, const struct sun_hours *sun)
 		date_write(day->date, date);
 		TABLE_ROW(&table, date, sun_time_words(report, day->times.rise),
 			sun_time_words(report, day->times.set),
-			sun_time_words(report, day->length));
+			sun_length_words(report, &day->times));
 		arena_clear(report->words);
 	}
 	print_blank(report);
@@ -84,13 +84,15 @@ static void print_map(const struct report *report, const struct sun_hours *sun)
 {
 	int columns = report->takeoff->survey.columns;
 	int width = PAGE_COLUMNS - ruler_columns(report);
+	struct text north = TEXT_EMPTY;
 
 	for (int left = 0; left < columns && !stop_asked(); left += width)
 		print_strip(report, sun, left, least(left + width, columns));
+	scale_way_words(&north, block_number(&report->takeoff->plot.details.head, HEAD_NORTH), 0);
 	print_note(report, "A cell's sign is its hours of sun a day, in the mean of these days, "
 		"rounded down: + is 10 and more, # a fixture or a house. North is %s.",
-		scale_ways[scale_north(block_number(&report->takeoff->plot.details.head,
-		HEAD_NORTH))]);
+		north.bytes);
+	text_fini(&north);
 }
 
 /* ---- Beds and lawns -------------------------------------------------------------------------- */

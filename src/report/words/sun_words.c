@@ -4,11 +4,24 @@
 
 #include <math.h>
 
+static int minutes_shown(double hours)
+{
+	return (int)lround(hours * 60);
+}
+
+static const char *minutes_words(const struct report *report, int minutes)
+{
+	return say(report, "%d:%02d", minutes / 60, minutes % 60);
+}
+
 const char *sun_time_words(const struct report *report, double hours)
 {
-	int minutes = (int)lround(hours * 60);
+	return minutes_words(report, minutes_shown(hours));
+}
 
-	return say(report, "%d:%02d", minutes / 60, minutes % 60);
+const char *sun_length_words(const struct report *report, const struct sun_times *times)
+{
+	return minutes_words(report, minutes_shown(times->set) - minutes_shown(times->rise));
 }
 
 const char *sun_hours_words(const struct report *report, double hours)
@@ -20,7 +33,10 @@ const char *sun_hours_words(const struct report *report, double hours)
 /* Without zeros at its end. */
 static const char *number_words(const struct report *report, double number)
 {
-	return say(report, "%.10g", round(number * MILLION) / MILLION);
+	struct text words = TEXT_EMPTY;
+
+	text_add_number(&words, number, 6);
+	return say_text(report, &words);
 }
 
 const char *sun_bound_words(const struct report *report, enum sun_class class)
@@ -72,6 +88,17 @@ const char *sun_source_words(const struct report *report)
 			return "Classes have the bounds that the plot or the price book allows.";
 	return say(report, "Classes: %s. The plot may allow others: sun-full, sun-part, "
 		"sun-least.", attribute_source(ALLOW_SUN_FULL, report->units));
+}
+
+const char *sun_unchecked_words(const struct takeoff *takeoff)
+{
+	const struct planting *planting = &takeoff->planting;
+
+	for (int i = 0; i < planting->plant_count && !sun_has_site(takeoff); i++)
+		if (planting->plants[i].count > 0 && planting->plants[i].light < NEEDS_NO_SUN)
+			return "Not checked: whether plants have the sun they need. The plot tells "
+				"no latitude.";
+	return NULL;
 }
 
 const char *sun_missing_words(void)

@@ -9,6 +9,8 @@
  * bound is not shown as it. */
 const char *sun_time_words(const struct report *report, double hours);
 const char *sun_hours_words(const struct report *report, double hours);
+/* From rise to set, both as they are shown: "11:58". */
+const char *sun_length_words(const struct report *report, const struct sun_times *times);
 /* "6": from how many hours on a place is of a class. */
 const char *sun_bound_words(const struct report *report, enum sun_class class);
 /* "6 and more", "4 to 6", "under 2": the hours of a class. */
@@ -21,6 +23,9 @@ const char *sun_latitude_words(const struct report *report, double latitude);
 const char *sun_untold_words(const struct report *report);
 /* A sentence on what the classes rest on. */
 const char *sun_source_words(const struct report *report);
+/* A sentence on plants whose need of sun is not checked, since the plot tells no latitude; NULL:
+ * there are none. */
+const char *sun_unchecked_words(const struct takeoff *takeoff);
 /* What is missing of a plot without a latitude, in a sentence without its full stop. */
 const char *sun_missing_words(void);
 /* Whether there are dials to reckon, and on what: "F1 Sundial, F3 Sundial"; NULL: on nothing. */
