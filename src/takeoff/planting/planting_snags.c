@@ -92,7 +92,8 @@ static void check_reach(const struct basis *basis, const struct planting *planti
 
 /* ---- Soil ------------------------------------------------------------------------------------ */
 
-/* 0: not known. */
+enum { SOIL_UNKNOWN = -1 };
+
 static nm soil_of(const struct basis *basis, const struct fills *fills, int region)
 {
 	const struct region *r = &basis->survey->regions[region];
@@ -100,7 +101,7 @@ static nm soil_of(const struct basis *basis, const struct fills *fills, int regi
 
 	if (!region_is_raised(r))
 		return block_length(&r->entry->block, BED_PREPARE);
-	return fill ? fill->soil_depth : 0;
+	return fill ? fill->soil_depth : SOIL_UNKNOWN;
 }
 
 static void put_at_first(const struct basis *basis, struct snag *snag,
@@ -140,9 +141,10 @@ static void check_soil(const struct basis *basis, const struct planting *plantin
 {
 	for (int i = 0; i < planting->count && !stop_asked(); i++) {
 		const struct planting_row *row = &planting->list[i];
-		nm soil = is_in_bed(basis, row) ? soil_of(basis, fills, row->region) : 0;
+		nm soil = is_in_bed(basis, row) ? soil_of(basis, fills, row->region) :
+			SOIL_UNKNOWN;
 
-		if (soil == 0)
+		if (soil == SOIL_UNKNOWN)
 			continue;
 		check_height(basis, planting, row, soil);
 		check_depth(basis, planting, row, soil);
