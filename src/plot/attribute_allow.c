@@ -267,7 +267,7 @@ static const struct attribute_row rows[] = {
 		IS_LENGTH(INCHES(12)), .metric = IS_LENGTH(MM(300)), .card = CARD_POSTS,
 		.subject = SUBJECT_FENCE },
 	AT(PLANT_SPARE) = { "plant-spare", "Plants, spare",
-		"More plants than have a place, for those that do not take.",
+		"More plants for drifts than have a place, for those that do not take.",
 		PERCENT, IS_NUMBER(PERCENTS(5)), .card = CARD_PLANTS, .subject = SUBJECT_PLANTS },
 	AT(PLANT_TALL) = { "plant-tall", "Plant, height/soil",
 		"A plant's height over the depth of a raised bed's soil; more is a snag.",

@@ -120,6 +120,25 @@ START_TEST(a_bed_that_is_its_own_image_is_filled_once)
 }
 END_TEST
 
+START_TEST(a_bed_is_filled_once_from_whatever_cell)
+{
+	struct plot plot;
+
+	plot_begin(&plot, MIRROR_LEFT_RIGHT, ROSE);
+	check_planted(plants_fill(&plot, 'r', (struct place){ 1, 1 }, BAND_BACK, false), 2, false,
+		false);
+	check_planted(plants_fill(&plot, 'r', (struct place){ 4, 1 }, BAND_BACK, false), 0, false,
+		false);
+	check_planted(plants_fill(&plot, 'r', (struct place){ 4, 1 }, BAND_FRONT, false), 2, false,
+		false);
+	check_planted(plants_fill(&plot, 'r', (struct place){ 1, 1 }, BAND_BACK, true), 1, false,
+		false);
+	check_planted(plants_fill(&plot, 'r', (struct place){ 0, 1 }, BAND_BACK, false), 0, false,
+		false);
+	check_end(&plot, ROSE "  drift 4,1 front\n  drift 0,1 front\n  drift b back\n");
+}
+END_TEST
+
 START_TEST(a_band_is_emptied_with_its_images)
 {
 	static const struct drift one = { .at = { 3, 1 }, .band = BAND_BACK };
@@ -147,6 +166,7 @@ Suite *test_suite(void)
 	tcase_add_test(specimens, what_is_lifted_goes_with_the_images_of_its_kind);
 	tcase_add_test(drifts, a_bed_and_its_image_are_filled);
 	tcase_add_test(drifts, a_bed_that_is_its_own_image_is_filled_once);
+	tcase_add_test(drifts, a_bed_is_filled_once_from_whatever_cell);
 	tcase_add_test(drifts, a_band_is_emptied_with_its_images);
 	return suite;
 }

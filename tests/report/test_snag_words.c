@@ -108,6 +108,9 @@ static const struct {
 		"and year not noted." },
 	{ SNAG_DRIFT_EMPTY, "drift-empty",
 		"Half a spacing clear to the edges: common practice, no published source." },
+	{ SNAG_DRIFT_THIN, "drift-thin",
+		"Fewer than half of what the area alone says: common practice, no published "
+		"source." },
 	{ SNAG_PLANT_MANY, "plant-many", "Arithmetic: no more are placed one by one." },
 	{ SNAG_HOUSE_NEAR, "house-near",
 		"Soil against a house keeps its wall damp: common practice, no published source." },
@@ -333,7 +336,7 @@ static const struct {
 	{ SNAG_PLANT_PLACE, PLANT_IN_HOUSE, UNITS_IMPERIAL, { 0 }, "Rose stands in a house." },
 	{ SNAG_PLANT_PLACE, PLANT_IN_WALL, UNITS_IMPERIAL, { 0 },
 		"Rose stands in the bed's wall." },
-	{ SNAG_PLANT_CLOSE, 0, UNITS_IMPERIAL, { 0, 1, FEET(1, 0), FEET(2, 0) },
+	{ SNAG_PLANT_CLOSE, PLANT_CLOSE_DRIFTS, UNITS_IMPERIAL, { 0, 1, FEET(1, 0), FEET(2, 0) },
 		"Rose and Thyme stand 1 ft apart; grown they take 2 ft, half of both spreads." },
 	{ SNAG_PLANT_FRONT, 0, UNITS_METRIC, { 0, MM(1200), 1, MM(150) },
 		"Rose, 1.2 m tall, hides Thyme, 150 mm tall, from where one walks up to it." },
@@ -353,6 +356,9 @@ static const struct {
 	{ SNAG_DRIFT_EMPTY, DRIFT_NO_ROOM, UNITS_IMPERIAL, { 1 },
 		"Thyme has no room in this drift, with half a spacing clear to the edges and to "
 		"what stands there." },
+	{ SNAG_DRIFT_THIN, 0, UNITS_METRIC, { 1, 9, 23, MM(300) },
+		"9 of Thyme have room here, 300 mm apart; by area it would be 23. Parts of the "
+		"ground are too narrow for a row." },
 	{ SNAG_PLANT_MANY, 0, UNITS_IMPERIAL, { 5000000 },
 		"There are more plants than 5,000,000: the rest have no place and are not "
 		"counted." },

@@ -130,7 +130,7 @@ START_TEST(specimens_stand_in_the_middle_of_their_cells_and_drifts_leave_room_fo
 }
 END_TEST
 
-/* 100 plants and 5 %: 105; of 3 plants 3.15, so 4. */
+/* 100 plants in a drift and 5 %: 105; of 3 that stand alone 3. */
 START_TEST(so_many_are_bought_as_stand_and_a_few_to_spare_whole)
 {
 	count_drift(10, 10, "1 ft", 12, "square");
@@ -139,7 +139,7 @@ START_TEST(so_many_are_bought_as_stand_and_a_few_to_spare_whole)
 	ck_assert_double_eq(item->laid, 100);
 	ck_assert_double_eq(item->order, 105);
 	ck_assert_int_eq(item->section, SECTION_PLANTS);
-	ck_assert_str_eq(garden_note(&garden, item), "5 % spare");
+	ck_assert_str_eq(garden_note(&garden, item), "5 % spare of drifts");
 	plot_set(&garden.plot, 0, ALLOW_PLANT_SPARE, "0 %");
 	garden_count(&garden);
 	ck_assert_double_eq(garden_item(&garden, "plant")->order, 100);
@@ -148,8 +148,14 @@ START_TEST(so_many_are_bought_as_stand_and_a_few_to_spare_whole)
 	planting_add(&garden, "pot 4 in\n  at 0,0\n  at 2,0\n  at 4,0");
 	garden_count(&garden);
 	item = garden_item(&garden, "plant");
-	ck_assert_double_eq(item->order, 4);
-	ck_assert_str_eq(garden_note(&garden, item), "pot 4 in across; 5 % spare");
+	ck_assert_double_eq(item->order, 3);
+	ck_assert_str_eq(garden_note(&garden, item), "pot 4 in across; none to spare");
+	plot_add_lines(&garden.plot, "plant y \"Sage\"\n  at 0,3\n"
+		"  drift b whole\n");
+	garden_count(&garden);
+	ck_assert_int_gt(garden.takeoff.planting.plants[1].in_drifts, 0);
+	ck_assert_int_eq(garden.takeoff.planting.plants[1].order,
+		1 + (int)ceil(1.05 * (double)garden.takeoff.planting.plants[1].in_drifts));
 }
 END_TEST
 
@@ -291,44 +297,112 @@ static bool stands(int kind, double x, double y)
 	return false;
 }
 
-static bool is_across(const struct region *region, int columns, int rows)
+static void check_images(bool across, bool down)
 {
-	return region->left + region->most.x + 1 == columns ||
-		region->first_cell.y + region->most.y + 1 == rows;
+	double width = garden.plot.ground.columns * (double)NM_PER_FOOT;
+	double height = garden.plot.ground.rows * (double)NM_PER_FOOT;
+
+	for (int i = 0; i < garden.takeoff.planting.count; i++)
+		for (int j = 0; j < row(i)->spot_count; j++) {
+			double x = (double)row(i)->spots[j].at.x;
+			double y = (double)row(i)->spots[j].at.y;
+
+			ck_assert(stands(row(i)->kind, across ? width - x : x,
+				down ? height - y : y));
+		}
 }
 
-/* A formal garden of quarters. Beds on an axis are their own images; where rows of them are not the
- * box does not allow it. */
+/* A formal garden of quarters; beds on an axis are their own images. */
 START_TEST(images_have_images)
 {
 	static const char *const kinds[] = { "left-right", "top-bottom", "four-way", "half-turn" };
 	struct random random = { (uint64_t)_i };
-	int mirror = _i % 4, columns, rows;
+	int mirror = _i % 4;
 	bool across = mirror != 1, down = mirror != 0;
 
 	garden = (struct garden){ .arena = ARENA_EMPTY };
 	beds_formal(&garden.plot, &random, 4);
-	columns = garden.plot.ground.columns;
-	rows = garden.plot.ground.rows;
 	plot_set(&garden.plot, 0, HEAD_MIRROR, kinds[mirror]);
 	plot_set(&garden.plot, 'b', BED_BUILD, random_below(&random, 2) ? "raised" : "level");
 	plot_add_lines(&garden.plot, "plant x \"X\"\n  spacing 7 in\n  drift b front\n"
 		"plant y \"Y\"\n  spacing 13 in\n  drift b middle\n  drift b whole\n");
 	garden_count(&garden);
 	ck_assert_int_gt(garden.takeoff.planting.count, 0);
-	for (int i = 0; i < garden.takeoff.planting.count; i++) {
-		const struct region *region =
-			&garden.takeoff.survey.regions[row(i)->region];
+	check_images(across, down);
+	if (mirror == 2)
+		check_images(true, false);
+}
+END_TEST
 
-		for (int j = 0; j < row(i)->spot_count && !is_across(region, columns, rows); j++) {
-			double x = (double)row(i)->spots[j].at.x;
-			double y = (double)row(i)->spots[j].at.y;
+/* Rectangles and frames on the axis, of any size and spacing. */
+START_TEST(a_bed_on_the_axis_is_its_own_image)
+{
+	static const char *const kinds[] = { "left-right", "top-bottom", "four-way", "half-turn" };
+	struct random random = { (uint64_t)_i };
+	int mirror = _i % 4, arm = random_between(&random, 1, 3);
+	bool is_frame = random_below(&random, 2);
+	struct rectangle hole = { arm, arm, random_between(&random, 2, 17) + arm,
+		random_between(&random, 2, 17) + arm };
+	char lines[200];
 
-			ck_assert(stands(row(i)->kind,
-				across ? columns * (double)NM_PER_FOOT - x : x,
-				down ? rows * (double)NM_PER_FOOT - y : y));
-		}
-	}
+	garden_rectangle(&garden, 'b', hole.right + 1 + arm, hole.bottom + 1 + arm);
+	for (int y = hole.top; is_frame && y <= hole.bottom; y++)
+		for (int x = hole.left; x <= hole.right; x++)
+			*ground_at(&garden.plot.ground, x, y) = '.';
+	plot_set(&garden.plot, 0, HEAD_MIRROR, kinds[mirror]);
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	snprintf(lines, sizeof lines, "spacing %d/8 in\n  drift b %s",
+		random_between(&random, 40, 300), bands[random_below(&random, 4)]);
+	planting_add(&garden, lines);
+	garden_count(&garden);
+	check_images(mirror != 1, mirror != 0);
+	if (mirror == 2)
+		check_images(true, false);
+}
+END_TEST
+
+/* 13 x 13 ft, arms 2 ft wide, plants 18 in apart: 156 - 18 = 138 in hold 8 at 18 in, the arms between
+ * them of 108 in 6. A U and an L alike: worked out by hand. */
+static const struct { const char *rows[14]; int inches, count; } bent[] = {
+	{ { "bbbbbbbbbbbbb", "bbbbbbbbbbbbb", "bb.........bb", "bb.........bb", "bb.........bb",
+		"bb.........bb", "bb.........bb", "bb.........bb", "bb.........bb", "bb.........bb",
+		"bb.........bb", "bbbbbbbbbbbbb", "bbbbbbbbbbbbb" }, 18, 8 + 8 + 6 + 6 },
+	{ { "b.....", "b.....", "b.....", "bbbbbb" }, 12, 3 + 6 },
+	{ { "b....b", "b....b", "b....b", "bbbbbb" }, 12, 3 + 3 + 6 },
+};
+
+START_TEST(arms_of_a_bed_have_rows_of_their_own)
+{
+	garden_rows(&garden, bent[_i].rows);
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	char lines[100];
+
+	snprintf(lines, sizeof lines, "spacing %d in\n  drift b whole", bent[_i].inches);
+	planting_add(&garden, lines);
+	garden_count(&garden);
+	ck_assert_int_eq(row(0)->count, bent[_i].count);
+	ck_assert_int_eq(planting_snags(&garden, SNAG_DRIFT_THIN), 0);
+}
+END_TEST
+
+/* A flight of steps a foot each has no row of 1 ft 1 in across or down. */
+START_TEST(ground_too_narrow_for_rows_is_a_snag)
+{
+	garden_rows(&garden, (const char *const[]){ "bbbbb....", "....bbbbb", "....b....",
+		"....bb...", NULL });
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	planting_add(&garden, "spacing 12 in\n  drift b whole");
+	garden_count(&garden);
+	ck_assert_int_eq(planting_snags(&garden, SNAG_DRIFT_THIN), 0);
+	garden_fini(&garden);
+	garden_rows(&garden, (const char *const[]){ "bbbbbbbb.", ".......bb", ".......bb", NULL });
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	planting_add(&garden, "spacing 16 in\n  drift b whole");
+	garden_count(&garden);
+	ck_assert_int_eq(row(0)->count, 1);
+	ck_assert_str_eq(garden_sentence(&garden, planting_snag(&garden, SNAG_DRIFT_THIN)),
+		"1 of Plant have room here, 1 ft 4 in apart; by area it would be 7. Parts of the "
+		"ground are too narrow for a row.");
 }
 END_TEST
 
@@ -376,6 +450,45 @@ START_TEST(there_are_as_many_as_one_likes_up_to_a_limit)
 END_TEST
 
 /* ---- Drifts without plants ------------------------------------------------------------------- */
+
+/* Of two beds of a letter one has no room for three feet. */
+START_TEST(each_bed_without_room_is_told)
+{
+	garden_rows(&garden, (const char *const[]){ "bb.bbb.bb", "bb.bbb.bb", "bb.bbb.bb", NULL });
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	planting_add(&garden, "spacing 3 ft\n  drift b whole");
+	garden_count(&garden);
+	ck_assert_int_eq(planting_count(&garden), 1);
+	ck_assert_int_eq(planting_snags(&garden, SNAG_DRIFT_EMPTY), 2);
+	ck_assert_int_eq(planting_snag(&garden, SNAG_DRIFT_EMPTY)->region, 0);
+}
+END_TEST
+
+/* A house over the left half of 8 x 4 ft leaves 4 x 4. */
+START_TEST(no_plant_of_a_drift_stands_under_a_house)
+{
+	planting_bed(&garden, 8, 4, "1 ft");
+	planting_add(&garden, "spacing 12 in\n  pattern square\n  drift b whole");
+	plot_add_lines(&garden.plot, "house \"House\"\n  from -2,0 to 4,4\n");
+	garden_count(&garden);
+	ck_assert_int_eq(row(0)->count, 16);
+	ck_assert_double_eq_tol(row(0)->area / SQUARE_FOOT, 16, 1e-9);
+	for (int i = 0; i < row(0)->spot_count; i++)
+		ck_assert_int_ge(row(0)->spots[i].at.x, 54 * NM_PER_INCH);
+}
+END_TEST
+
+START_TEST(ground_of_two_drifts_of_a_plant_counts_once)
+{
+	planting_bed(&garden, 8, 4, "1 ft");
+	planting_add(&garden, "spacing 12 in\n  pattern square\n  drift b front\n"
+		"  drift b whole\n  drift 1,1 whole");
+	garden_count(&garden);
+	ck_assert_double_eq_tol(row(0)->area / SQUARE_FOOT, 32, 1e-9);
+	ck_assert_double_eq_tol(row(0)->by_area, 32, 1e-9);
+	ck_assert_int_eq(row(0)->count, 32);
+}
+END_TEST
 
 START_TEST(a_drift_in_no_bed_or_without_room_is_a_snag)
 {
@@ -429,5 +542,12 @@ Suite *test_suite(void)
 		runner_count(60, 1000));
 	tcase_add_loop_test(laws, images_have_images, 0, runner_count(60, 1000));
 	tcase_add_test(laws, a_bed_that_is_its_own_image_has_rows_in_its_middle);
+	tcase_add_loop_test(laws, a_bed_on_the_axis_is_its_own_image, 0, runner_count(120, 2000));
+	tcase_add_loop_test(counts, arms_of_a_bed_have_rows_of_their_own, 0,
+		sizeof bent / sizeof *bent);
+	tcase_add_test(counts, each_bed_without_room_is_told);
+	tcase_add_test(counts, no_plant_of_a_drift_stands_under_a_house);
+	tcase_add_test(counts, ground_of_two_drifts_of_a_plant_counts_once);
+	tcase_add_test(counts, ground_too_narrow_for_rows_is_a_snag);
 	return suite;
 }

@@ -116,6 +116,9 @@ START_TEST(at_ground_level_it_is_as_deep_as_is_dug_over)
 	garden_fini(&garden);
 	count(rows, "plant z \"Rose\"\n  soil 8 in\n  at 2,1\n");
 	ck_assert_int_eq(planting_snags(&garden, SNAG_PLANT_SOIL), 0);
+	plot_set(&garden.plot, 'b', BED_PREPARE, "0 in");
+	garden_count(&garden);
+	check_one(SNAG_PLANT_SOIL, 2, 1, "Rose needs 8 in of soil; here 0 in are dug over.");
 }
 END_TEST
 
@@ -151,6 +154,33 @@ START_TEST(two_specimens_stand_half_of_both_spreads_apart)
 	count(rows, "plant y \"Yew\"\n  spread 4 ft\n  at 1,0\n"
 		"plant z \"Rose\"\n  spread 2 ft\n  at 4,0\n");
 	ck_assert_int_eq(planting_snags(&garden, SNAG_PLANT_CLOSE), 0);
+}
+END_TEST
+
+/* The card is that of the first plant a snag names. */
+static void check_first(const char *const *rows, const char *plants, int first)
+{
+	count(rows, plants);
+	ck_assert_int_eq(planting_snag(&garden, SNAG_PLANT_CLOSE)->figures[0], first);
+	garden_fini(&garden);
+}
+
+/* A specimen takes its spread, so no drift is too close to it; of drifts the one whose spacing says
+ * less than its spread is to be changed. */
+START_TEST(what_takes_more_than_its_share_has_the_card)
+{
+	static const char *const rows[] = { "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", NULL };
+
+	count(rows, "plant y \"Willow\"\n  spread 4 ft\n  at 3,1\n"
+		"plant z \"Thyme\"\n  spacing 6 in\n  drift b whole\n");
+	ck_assert_int_gt(planting_count(&garden), 20);
+	ck_assert_int_eq(planting_snags(&garden, SNAG_PLANT_CLOSE), 0);
+	garden_fini(&garden);
+	check_first(rows, "plant y \"Sage\"\n  spacing 1 ft\n  drift b front\n"
+		"plant z \"Thyme\"\n  spacing 6 in\n  spread 1 ft\n  drift b whole\n",
+		1);
+	check_first(rows, "plant y \"Sage\"\n  spread 3 ft\n  at 0,0\n"
+		"plant z \"Yew\"\n  spread 9 ft\n  at 1,0\n", 1);
 }
 END_TEST
 
@@ -237,5 +267,6 @@ Suite *test_suite(void)
 		in_a_drift_they_are_close_where_they_spread_wider_than_they_are_spaced);
 	tcase_add_test(snags, what_is_taller_stands_behind);
 	tcase_add_test(snags, just_as_tall_or_half_a_spread_aside_it_hides_nothing);
+	tcase_add_test(snags, what_takes_more_than_its_share_has_the_card);
 	return suite;
 }

@@ -88,14 +88,6 @@ static size_t find_drift(const struct plant *plant, struct drift drift)
 	return i;
 }
 
-static int64_t add_drift(struct plant *plant, struct drift drift)
-{
-	if (find_drift(plant, drift) < plant->drift_count)
-		return 0;
-	plant_add_drift(plant, drift);
-	return 1;
-}
-
 static bool are_joined(struct ground *ground, struct place one, struct place other)
 {
 	size_t count;
@@ -108,14 +100,47 @@ static bool are_joined(struct ground *ground, struct place one, struct place oth
 	return is_in;
 }
 
-/* Whether the first of the images, or another before this one, has the bed of this one already. */
-static bool is_bed_again(struct ground *ground, const struct place *images, int index)
+/* Whether the bed at a cell has the band filled already, from whatever cell of it, or with all beds
+ * of its letter. */
+static bool is_filled(const struct plant *plant, struct ground *ground, struct place at,
+	enum band band)
 {
-	for (int i = 0; i < index; i++)
-		if (ground_holds(ground, images[i].x, images[i].y) &&
-			are_joined(ground, images[i], images[index]))
+	char bed = ground_cell(ground, at.x, at.y);
+
+	for (size_t i = 0; i < plant->drift_count; i++) {
+		const struct drift *drift = &plant->drifts[i];
+
+		if (drift->band == band && (drift->letter == bed ||
+			(drift->letter == 0 && are_joined(ground, at, drift->at))))
 			return true;
+	}
 	return false;
+}
+
+static int64_t fill_bed(struct plant *plant, struct ground *ground, struct place at, enum band band)
+{
+	if (is_filled(plant, ground, at, band))
+		return 0;
+	plant_add_drift(plant, (struct drift){ .at = at, .band = band });
+	return 1;
+}
+
+/* The band of single beds is theirs no more. */
+static int64_t fill_all(struct plant *plant, struct ground *ground, char bed, enum band band)
+{
+	const struct drift all = { .letter = bed, .band = band };
+
+	if (find_drift(plant, all) < plant->drift_count)
+		return 0;
+	for (size_t i = plant->drift_count; i-- > 0;) {
+		const struct drift *drift = &plant->drifts[i];
+
+		if (drift->letter == 0 && drift->band == band &&
+			ground_cell(ground, drift->at.x, drift->at.y) == bed)
+			plant_remove_drift(plant, i);
+	}
+	plant_add_drift(plant, all);
+	return 1;
 }
 
 struct planted plants_fill(struct plot *plot, char letter, struct place at, enum band band,
@@ -130,7 +155,7 @@ struct planted plants_fill(struct plot *plot, char letter, struct place at, enum
 	int count = is_all ? 0 : mirror_cells(&mirror, at.x, at.y, images);
 
 	if (is_all)
-		planted.changed += add_drift(plant, (struct drift){ .letter = bed, .band = band });
+		planted.changed += fill_all(plant, ground, bed, band);
 	for (int i = 0; i < count; i++) {
 		struct place image = images[i];
 
@@ -138,9 +163,8 @@ struct planted plants_fill(struct plot *plot, char letter, struct place at, enum
 			planted.outside = true;
 		else if (ground_cell(ground, image.x, image.y) != bed)
 			planted.is_barred = true;
-		else if (!is_bed_again(ground, images, i))
-			planted.changed += add_drift(plant,
-				(struct drift){ .at = image, .band = band });
+		else
+			planted.changed += fill_bed(plant, ground, image, band);
 	}
 	return planted;
 }

@@ -32,7 +32,7 @@ static void print_by_place(const struct report *report)
 	static const struct table_column columns[] = {
 		{ "In each of", COLUMN_WRAPS }, { "", COLUMN_LEFT }, { "Plant", COLUMN_WRAPS },
 		{ "Single", COLUMN_RIGHT }, { "In drifts", COLUMN_RIGHT },
-		{ "on", COLUMN_RIGHT }, { "By area", COLUMN_RIGHT },
+		{ "Ground", COLUMN_RIGHT }, { "By area: plants", COLUMN_RIGHT },
 	};
 	struct hand_table table = hand_table(columns, sizeof columns / sizeof *columns, 0);
 	struct planting_beds beds;
@@ -80,7 +80,7 @@ static void print_soil(const struct report *report)
 		has_any = true;
 		TABLE_ROW(&table, planting_beds_words(report, &beds, group),
 			plain_inches(report, row->bed_needs), deepest_words(report, place),
-			row->bed_soil ? plain_inches(report, row->bed_soil) : "?");
+			row->is_soil_known ? plain_inches(report, row->bed_soil) : "?");
 	}
 	if (has_any)
 		print_blank(report);
@@ -141,8 +141,8 @@ void print_planting(const struct report *report)
 	print_by_place(report);
 	print_soil(report);
 	print_explained(report, "Counts are of plants as they stand: rows with half a spacing "
-		"clear to the bed's inner face and to what stands there. By area: what the ground "
-		"of the drifts alone would say.");
+		"clear to the bed's inner face and to what stands there. Ground is that of the "
+		"drifts within the inner face; by area: how many plants it alone would say.");
 	print_section(report, "By plant");
 	print_rows(report, &plant_table, planting->plants, planting->plant_count, 0, NULL);
 	print_ordered(report, SECTION_PLANTS);

@@ -164,7 +164,8 @@ const char *item_fit(const struct report *report, const struct item *item)
 
 static const char *plant_note(const struct report *report, const struct note *note)
 {
-	const char *spare = percent(report, note, "spare");
+	const char *spare = note->percent == 0 ? "none to spare" :
+		percent(report, note, "spare of drifts");
 
 	return note->lengths[0] == 0 ? spare :
 		say(report, "pot %s across; %s", plain_length(report, note->lengths[0]), spare);

@@ -90,6 +90,9 @@ static const struct {
 		"and year not noted." },
 	[SNAG_DRIFT_EMPTY] = { "drift-empty",
 		"Half a spacing clear to the edges: common practice, no published source." },
+	[SNAG_DRIFT_THIN] = { "drift-thin",
+		"Fewer than half of what the area alone says: common practice, no published "
+		"source." },
 	[SNAG_PLANT_MANY] = { "plant-many", "Arithmetic: no more are placed one by one." },
 	[SNAG_HOUSE_NEAR] = { "house-near",
 		"Soil against a house keeps its wall damp: common practice, no published source." },

@@ -15,6 +15,8 @@
 
 #define BARROW_BLOCKED "beds, fixtures, a house or a fence without a gate are in the way."
 
+#define TOO_CLOSE "{0@} and {1@} stand {2} apart; grown they take {3}, half of both spreads."
+
 #define BY_DRAWING .cure = { .by_drawing = true }
 #define BY(...) .cure = { { __VA_ARGS__ }, \
 	sizeof((const enum attribute[]){ __VA_ARGS__ }) / sizeof(enum attribute), false, false }
@@ -137,8 +139,9 @@ static const struct kind {
 		BY_DRAWING },
 	{ SNAG_PLANT_PLACE, PLANT_IN_WALL, "{0@} stands in the bed's wall.",
 		BY_DRAWING },
-	{ SNAG_PLANT_CLOSE, 0, "{0@} and {1@} stand {2} apart; grown they take {3}, half of both "
-		"spreads.",
+	{ SNAG_PLANT_CLOSE, PLANT_CLOSE_SPECIMENS, TOO_CLOSE,
+		BY_DRAWING_OR(PLANT_SPREAD) },
+	{ SNAG_PLANT_CLOSE, PLANT_CLOSE_DRIFTS, TOO_CLOSE,
 		BY_DRAWING_OR(PLANT_SPACING, PLANT_SPREAD) },
 	{ SNAG_PLANT_FRONT, 0, "{0@}, {1} tall, hides {2@}, {3} tall, from where one walks up to "
 		"it.",
@@ -159,6 +162,9 @@ static const struct kind {
 	{ SNAG_DRIFT_EMPTY, DRIFT_NO_ROOM, "{0@} has no room in this drift, with half a spacing "
 		"clear to the edges and to what stands there.",
 		BY_DRAWING_OR(PLANT_SPACING) },
+	{ SNAG_DRIFT_THIN, 0, "{1n} of {0@} have room here, {3} apart; by area it would be {2n}. "
+		"Parts of the ground are too narrow for a row.",
+		BY_DRAWING_OR(PLANT_SPACING, PLANT_PATTERN) },
 	{ SNAG_PLANT_MANY, 0, "There are more plants than {0n}: the rest have no place and are not "
 		"counted.",
 		BY_DRAWING },

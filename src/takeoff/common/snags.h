@@ -44,8 +44,8 @@ enum snag_code {
 	SNAG_FIXTURE_NO_PATH,
 	/* Of plants; a figure may be a plant's place among those of the plot. */
 	SNAG_PLANT_PLACE, /* the plant; `kind`: enum plant_place */
-	SNAG_PLANT_CLOSE, /* the plant, the other one, how far apart they are, how far they should
-	                     be */
+	SNAG_PLANT_CLOSE, /* the plant that takes more than its share, the other one, how far apart
+	                     they are, how far they should be; `kind`: enum plant_close */
 	SNAG_PLANT_FRONT, /* the plant, its height, the one behind it, the height of that */
 	SNAG_PLANT_WALL,  /* the plant, its height, the depth of the soil, the most height there */
 	SNAG_PLANT_SOIL,  /* the plant, the soil it needs, the soil there is; `kind`: enum
@@ -53,6 +53,7 @@ enum snag_code {
 	SNAG_PLANT_SUN,   /* the plant, minutes of sun it has, minutes it needs */
 	SNAG_PLANT_REACH, /* the plant, the reach of an arm */
 	SNAG_DRIFT_EMPTY, /* the plant; `kind`: enum drift_none */
+	SNAG_DRIFT_THIN,  /* the plant, how many have room, how many by area, their spacing */
 	SNAG_PLANT_MANY,  /* the most plants */
 	SNAG_HOUSE_NEAR,  /* the least distance */
 	SNAG_HOUSE_COVERED, /* no figures */
@@ -96,6 +97,8 @@ enum drop_cut_off { DROP_REGION, DROP_WHOLLY };
 
 /* A specimen on ground that nothing is planted in: a path, a fixture or a house; in a wall. */
 enum plant_place { PLANT_ON_PATH, PLANT_ON_FIXTURE, PLANT_IN_HOUSE, PLANT_IN_WALL };
+/* What stands too close: both were placed one by one, or not. */
+enum plant_close { PLANT_CLOSE_SPECIMENS, PLANT_CLOSE_DRIFTS };
 /* Of which bed the soil is. */
 enum plant_soil { PLANT_SOIL_RAISED, PLANT_SOIL_LEVEL };
 /* Why nothing stands in a drift: it is in no bed; none of it has room. */

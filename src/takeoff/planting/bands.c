@@ -65,6 +65,8 @@ static void mark_row(struct search *search, int y)
 		for (int x = run->left; run->region == search->region && x < run->right; x++) {
 			int at = x - region->left;
 
+			if (search->houses->cells && house_map_at(search->houses, x, row))
+				continue;
 			search->out->nearest[(size_t)y * (size_t)search->out->columns +
 				(size_t)at].x = NOWHERE;
 			mark_side(search, at, y, -1, 0);

@@ -1,7 +1,7 @@
 /* Bands of a bed: thirds of the greatest distance that the middle of one of its cells has from the
  * nearest side of it that one can walk up to. One walks up over path, lawn or open ground, where no
  * house stands and no fence is between; gates count as fence, nobody plants in them. A bed that
- * nobody can walk up to is back as a whole. Exact: distances are compared by their squares, in
+ * nobody can walk up to is back as a whole. Cells under a house are in no band. Exact: distances are compared by their squares, in
  * halves of a cell. */
 #ifndef TAKEOFF_PLANTING_BANDS_H
 #define TAKEOFF_PLANTING_BANDS_H
@@ -28,7 +28,7 @@ void bands_find(struct bands *out, const struct survey *survey, const struct fen
 	const struct house_map *houses, int region);
 void bands_end(struct bands *bands);
 
-/* Whether a cell of the plan is of the bed and in the band. */
+/* Whether a cell of the plan is of the bed, under no house, and in the band. */
 bool bands_hold(const struct bands *bands, enum band band, int x, int y);
 /* The point one can walk up to that is nearest to the middle of a cell of the bed; false where
  * there is none. */

@@ -1,31 +1,32 @@
 #include "takeoff/planting/drifts.h"
 #include "base/number.h"
 #include "base/stop.h"
-#include "survey/outline.h"
 #include "takeoff/planting/lattice.h"
 
 #include <limits.h>
 #include <stdlib.h>
 
-nm planting_wall(const struct region *region)
-{
-	return region_is_raised(region) ?
-		block_effective(&region->entry->block, BED_BLOCK)->as.size.across : 0;
-}
+/* A drift that is being laid. */
+struct drift_job {
+	struct placed *placed;
+	const struct planted_bed *bed;
+	enum band band;
+	int kind;
+	nm spacing;
+	bool is_square;
+};
 
 /* ---- The band -------------------------------------------------------------------------------- */
 
 /* The cells around it; none where right < left. */
-static struct rectangle box_of(const struct planted_bed *bed, enum band band)
+static struct rectangle box_of(const struct drift_job *job)
 {
-	const struct region *r = bed->bands.region;
+	const struct region *r = job->bed->bands.region;
 	struct rectangle box = { INT_MAX, INT_MAX, -1, -1 };
 
-	if (band == BAND_WHOLE)
-		return (struct rectangle){ r->left, r->first_cell.y, r->most.x, r->most.y };
 	for (int y = r->first_cell.y; y <= r->most.y && !stop_asked(); y++)
 		for (int x = r->left; x <= r->most.x; x++)
-			if (bands_hold(&bed->bands, band, x, y)) {
+			if (bands_hold(&job->bed->bands, job->band, x, y)) {
 				box.left = least(box.left, x);
 				box.top = least(box.top, y);
 				box.right = most(box.right, x);
@@ -35,210 +36,221 @@ static struct rectangle box_of(const struct planted_bed *bed, enum band band)
 }
 
 /* Turned over left for right, top for bottom, or both, within its box. */
-static bool is_own_image(const struct planted_bed *bed, enum band band,
-	const struct rectangle *box, bool over_across, bool over_down)
+static bool is_own_image(const struct drift_job *job, const struct rectangle *box,
+	bool over_across, bool over_down)
 {
+	const struct bands *bands = &job->bed->bands;
+
 	for (int y = box->top; y <= box->bottom && !stop_asked(); y++)
 		for (int x = box->left; x <= box->right; x++)
-			if (bands_hold(&bed->bands, band, x, y) != bands_hold(&bed->bands, band,
+			if (bands_hold(bands, job->band, x, y) != bands_hold(bands, job->band,
 				over_across ? box->left + box->right - x : x,
 				over_down ? box->top + box->bottom - y : y))
 				return false;
 	return true;
 }
 
-/* ---- Where rows begin ------------------------------------------------------------------------ */
+/* ---- The mirror ------------------------------------------------------------------------------ */
 
-/* -1 before the axis, 1 behind it, 0 where the bed's middle is on it or there is none. */
-static int side_of(const struct planted_bed *bed, bool is_level)
+/* Where the middle of ground lies, from an axis of the mirror in half cells: -1 before it, 1 behind
+ * it, 0 on it. */
+static int side_of(const struct planted_bed *bed, nm low, nm high, int axis)
 {
-	const struct region *r = bed->bands.region;
-	int twice_middle = is_level ? r->first_cell.y + r->most.y + 1 : r->left + r->most.x + 1;
-
-	return mirror_has_axis(&bed->mirror, is_level) ?
-		sign(twice_middle - mirror_axis(&bed->mirror, is_level)) : 0;
+	return sign(low + high - axis * bed->basis->survey->cell);
 }
 
 /* Whether rows begin at the high end, for they are images of rows that begin at the low one. */
-static bool begins_high(const struct planted_bed *bed, bool is_level)
+static bool begins_high(const struct planted_bed *bed, const struct cover_box *box, bool is_level)
 {
-	const struct region *r = bed->bands.region;
+	const struct mirror *mirror = &bed->mirror;
 	int across, down;
 
-	if (bed->mirror.kind != MIRROR_HALF_TURN)
-		return side_of(bed, is_level) > 0;
-	across = sign(r->left + r->most.x + 1 - bed->mirror.across);
-	down = sign(r->first_cell.y + r->most.y + 1 - bed->mirror.down);
+	if (mirror->kind != MIRROR_HALF_TURN)
+		return mirror_has_axis(mirror, is_level) &&
+			(is_level ? side_of(bed, box->top, box->bottom, mirror->down) :
+			side_of(bed, box->left, box->right, mirror->across)) > 0;
+	across = side_of(bed, box->left, box->right, mirror->across);
+	down = side_of(bed, box->top, box->bottom, mirror->down);
 	return across > 0 || (across == 0 && down > 0);
 }
 
-/* first, last: cells of the band; face_first, face_last: of the bed. */
-static struct lattice_way way_of(const struct planted_bed *bed, nm spacing, bool is_level,
-	int first, int last, int face_first, int face_last)
+/* What images the mirror asks for in ground whose box this is, where it is its own image. */
+static struct lattice_images images_of(const struct planted_bed *bed, const struct cover_box *box)
 {
-	nm cell = bed->basis->survey->cell, half = lattice_half(spacing);
-	nm face_low = face_first * cell + bed->wall, face_high = (face_last + 1) * cell - bed->wall;
-	struct lattice_way way = { .low = nm_most(first * cell, face_low),
-		.high = nm_least((last + 1) * cell, face_high) };
+	const struct mirror *mirror = &bed->mirror;
+	bool on_upright = side_of(bed, box->left, box->right, mirror->across) == 0;
+	bool on_level = side_of(bed, box->top, box->bottom, mirror->down) == 0;
+
+	return (struct lattice_images){
+		.across = on_upright && mirror_has_axis(mirror, false),
+		.down = on_level && mirror_has_axis(mirror, true),
+		.turned = on_upright && on_level && mirror->kind == MIRROR_HALF_TURN };
+}
+
+static enum lattice_start in_the_middle(const struct planted_bed *bed, const struct cover_box *box,
+	bool is_level)
+{
+	return begins_high(bed, box, is_level) ? START_MIDDLE_HIGH : START_MIDDLE_LOW;
+}
+
+/* ---- One rectangle --------------------------------------------------------------------------- */
+
+/* Cells of the band along a way, and those of the bed. */
+struct reach_along {
+	int first, last, face_first, face_last;
+};
+
+static struct lattice_way way_of(const struct drift_job *job, const struct cover_box *box,
+	const struct reach_along *cells, bool is_level, bool is_own)
+{
+	const struct planted_bed *bed = job->bed;
+	nm cell = bed->basis->survey->cell, half = lattice_half(job->spacing);
+	nm face_low = cells->face_first * cell + bed->wall;
+	nm face_high = (cells->face_last + 1) * cell - bed->wall;
+	bool at_low = cells->first == cells->face_first, at_high = cells->last == cells->face_last;
+	struct lattice_way way = { .low = nm_most(cells->first * cell, face_low),
+		.high = nm_least((cells->last + 1) * cell, face_high) };
 
 	way.clear_low = nm_most(way.low, face_low + half);
 	way.clear_high = nm_least(way.high, face_high - half);
-	if ((first == face_first) != (last == face_last))
-		way.start = first == face_first ? START_LOW : START_HIGH;
+	/* What has its inner face on one side alone begins there. */
+	if (at_low != at_high)
+		way.start = at_low ? START_LOW : START_HIGH;
+	else if (is_own)
+		way.start = in_the_middle(bed, box, is_level);
 	else
-		way.start = begins_high(bed, is_level) ? START_HIGH : START_LOW;
+		way.start = begins_high(bed, box, is_level) ? START_HIGH : START_LOW;
 	return way;
 }
 
-static void set_in_the_middle(struct lattice_way *way)
+static struct lattice_ground whole_ground(const struct drift_job *job, const struct rectangle *cells)
 {
-	way->start = way->start == START_LOW ? START_MIDDLE_LOW : START_MIDDLE_HIGH;
+	const struct region *r = job->bed->bands.region;
+	nm cell = job->bed->basis->survey->cell;
+	const struct cover_box box = { cells->left * cell, cells->top * cell,
+		(cells->right + 1) * cell, (cells->bottom + 1) * cell, 0 };
+	bool turned = is_own_image(job, cells, true, true);
+	bool across = is_own_image(job, cells, true, false);
+	bool down = is_own_image(job, cells, false, true);
+	struct lattice_images images = images_of(job->bed, &box);
+
+	images.across = images.across && across;
+	images.down = images.down && down;
+	images.turned = images.turned && turned;
+	return (struct lattice_ground){ .spacing = job->spacing, .is_square = job->is_square,
+		.images = images,
+		.across = way_of(job, &box, &(struct reach_along){ cells->left, cells->right,
+			r->left, r->most.x }, false, turned || across),
+		.down = way_of(job, &box, &(struct reach_along){ cells->top, cells->bottom,
+			r->first_cell.y, r->most.y }, true, turned || down) };
 }
 
-static struct lattice_ground ground_of(const struct planted_bed *bed, enum band band,
-	const struct rectangle *box, nm spacing)
-{
-	const struct region *r = bed->bands.region;
-	struct lattice_ground ground = { .spacing = spacing,
-		.across = way_of(bed, spacing, false, box->left, box->right, r->left, r->most.x),
-		.down = way_of(bed, spacing, true, box->top, box->bottom, r->first_cell.y,
-			r->most.y) };
-	bool half_turn = is_own_image(bed, band, box, true, true);
+/* ---- Rectangles of its ground ---------------------------------------------------------------- */
 
-	/* What has its inner face on one side alone begins there. */
-	if ((box->left == r->left) == (box->right == r->most.x) &&
-		(half_turn || is_own_image(bed, band, box, true, false)))
-		set_in_the_middle(&ground.across);
-	if ((box->top == r->first_cell.y) == (box->bottom == r->most.y) &&
-		(half_turn || is_own_image(bed, band, box, false, true)))
-		set_in_the_middle(&ground.down);
-	return ground;
+static struct lattice_way way_in(const struct drift_job *job, const struct cover_box *box,
+	bool is_level)
+{
+	nm half = lattice_half(job->spacing);
+	nm low = is_level ? box->top : box->left, high = is_level ? box->bottom : box->right;
+
+	return (struct lattice_way){ low, high, low + half, high - half,
+		in_the_middle(job->bed, box, is_level) };
+}
+
+static struct lattice_ground piece_ground(const struct drift_job *job, const struct cover_box *box)
+{
+	return (struct lattice_ground){ .across = way_in(job, box, false),
+		.down = way_in(job, box, true), .spacing = job->spacing,
+		.is_square = job->is_square, .images = images_of(job->bed, box) };
 }
 
 /* ---- Places ---------------------------------------------------------------------------------- */
 
-bool planting_is_clear(const struct survey *survey, int region, struct spot at, nm around)
+/* Places of a drift, laid in one of its ways. */
+struct places {
+	struct spot *list; /* owned */
+	size_t count, capacity;
+	int64_t room;
+};
+
+static void add_place(struct places *places, const struct drift_job *job, struct spot at)
 {
-	nm cell = survey->cell, left = at.x - around, right = at.x + around;
-	nm top = at.y - around, bottom = at.y + around;
+	if (!planted_bed_is_clear(job->bed, at, lattice_half(job->spacing)) ||
+		!planted_bed_holds(job->bed, job->band, at))
+		return;
+	places->room++;
+	if (placed_is_near(job->placed, at, job->kind))
+		return;
+	places->list = memory_grow(places->list, places->count, &places->capacity,
+		sizeof *places->list);
+	places->list[places->count++] = at;
+}
 
-	if (left < 0 || top < 0 || right > survey->columns * cell || bottom > survey->rows * cell)
-		return false;
-	for (nm y = top / cell; y * cell < bottom || y * cell <= top; y++) {
-		const struct run *run;
+/* No more than may be placed at all, and one. */
+static void add_places(struct places *places, const struct drift_job *job,
+	const struct lattice_ground *ground)
+{
+	struct lattice lattice;
 
-		if (y == survey->rows || left / cell == survey->columns)
-			return false;
-		run = &survey->runs[survey_run_at(survey, (int)(left / cell), (int)y)];
-		if (run->region != region || run->right * cell < right)
-			return false;
+	lattice_make(&lattice, ground);
+	for (int64_t row = 0; row < lattice.rows.count && !stop_asked(); row++)
+		for (int64_t i = 0; i < lattice_count(&lattice, row) &&
+			places->count <= PLACED_MOST; i++)
+			add_place(places, job, lattice_place(&lattice, row, i));
+}
+
+static void keep_more(struct places *kept, struct places *others)
+{
+	if (others->count > kept->count) {
+		struct places fewer = *kept;
+
+		*kept = *others;
+		*others = fewer;
 	}
-	return true;
+	free(others->list);
 }
 
-/* Whether one of the cells that have the spot, also on their edge, is in the band. */
-static bool is_in_band(const struct planted_bed *bed, enum band band, struct spot at)
+/* Ground that is one rectangle is laid already. */
+static void try_cut(struct places *kept, const struct drift_job *job, enum bed_cut way)
 {
-	nm cell = bed->basis->survey->cell;
-	int right = (int)(at.x / cell), below = (int)(at.y / cell);
-	int left = (int)((at.x - 1) / cell), above = (int)((at.y - 1) / cell);
+	struct arena arena = ARENA_EMPTY;
+	struct places places = { .list = NULL };
+	struct cover ground;
 
-	if (band == BAND_WHOLE)
-		return true;
-	for (int y = above; y <= below; y++)
-		for (int x = left; x <= right; x++)
-			if (bands_hold(&bed->bands, band, x, y))
-				return true;
-	return false;
+	planted_bed_cut(&ground, &arena, job->bed, BIT_OF_BAND(job->band), way);
+	for (size_t i = 0; ground.count > 1 && i < ground.count && !stop_asked(); i++) {
+		struct lattice_ground piece = piece_ground(job, &ground.pieces[i]);
+
+		add_places(&places, job, &piece);
+	}
+	keep_more(kept, &places);
+	arena_clear(&arena);
 }
 
-int64_t drift_lay(struct placed *placed, const struct planted_bed *bed, enum band band,
+struct drift_laid drift_lay(struct placed *placed, const struct planted_bed *bed, enum band band,
 	const struct placed_plant *plant, bool is_square)
 {
-	nm spacing = placed->kinds[plant->kind].spacing;
-	nm clear = bed->wall + lattice_half(spacing);
-	struct rectangle box = box_of(bed, band);
+	const struct drift_job job = { placed, bed, band, plant->kind,
+		placed->kinds[plant->kind].size.spacing, is_square };
+	struct rectangle cells = box_of(&job);
+	struct places places = { .list = NULL };
+	struct drift_laid laid = { 0, 0 };
 	struct placed_plant next = *plant;
-	struct lattice_ground ground;
-	struct lattice lattice;
-	/* Plants of this drift are not near to each other. */
-	bool has_others = placed->count > 0;
-	size_t before = placed->count;
 
-	if (box.right < box.left || stop_asked())
-		return 0;
-	ground = ground_of(bed, band, &box, spacing);
-	ground.is_square = is_square;
-	lattice_make(&lattice, &ground);
-	for (int64_t row = 0; row < lattice.rows.count && !stop_asked(); row++)
-		for (int64_t i = 0; i < lattice_count(&lattice, row); i++) {
-			next.at = lattice_place(&lattice, row, i);
-			if (!planting_is_clear(bed->basis->survey, bed->region, next.at, clear) ||
-				!is_in_band(bed, band, next.at) ||
-				(has_others && placed_is_near(placed, next.at, next.kind)))
-				continue;
-			if (!placed_add(placed, &next))
-				return (int64_t)(placed->count - before);
-		}
-	return (int64_t)(placed->count - before);
-}
+	if (cells.right < cells.left || stop_asked())
+		return laid;
+	const struct lattice_ground whole = whole_ground(&job, &cells);
 
-/* ---- Its area -------------------------------------------------------------------------------- */
-
-enum { UNDER_THE_WALL, WITHIN };
-
-static void paint_wall(struct cover_boxes *boxes, const struct planted_bed *bed)
-{
-	const struct survey *survey = bed->basis->survey;
-	struct arena outlines = ARENA_EMPTY;
-	struct outline outline = { .count = 0 };
-
-	if (bed->wall > 0)
-		outline_trace(&outline, &outlines, bed->basis->plot, survey, bed->region);
-	for (int i = 0; i < outline.count && !stop_asked(); i++)
-		for (int side = 0; side < outline.loops[i].count; side++) {
-			const struct loop *loop = &outline.loops[i];
-			bool reflex = loop->corners[(side + 1) % loop->count].reflex;
-
-			cover_boxes_add(boxes, outline_strip_box(survey, loop, side,
-				&(struct outline_strip){ reflex ? bed->wall : 0, bed->wall }));
-		}
-	arena_clear(&outlines);
-}
-
-static void paint_band(struct cover_boxes *boxes, const struct planted_bed *bed, enum band band,
-	int y)
-{
-	const struct region *r = bed->bands.region;
-	nm cell = bed->basis->survey->cell;
-
-	for (int x = r->left; x <= r->most.x; x++) {
-		int from = x;
-
-		while (x <= r->most.x && bands_hold(&bed->bands, band, x, y))
-			x++;
-		if (x > from)
-			cover_boxes_add(boxes, (struct cover_box){ from * cell, y * cell,
-				x * cell, (y + 1) * cell, WITHIN });
+	add_places(&places, &job, &whole);
+	try_cut(&places, &job, CUT_ABOVE_ONE_ANOTHER);
+	try_cut(&places, &job, CUT_SIDE_BY_SIDE);
+	laid.room = places.room;
+	for (size_t i = 0; i < places.count && !stop_asked(); i++) {
+		next.at = places.list[i];
+		if (!placed_add(placed, &next))
+			break;
+		laid.count++;
 	}
-}
-
-double drift_area(const struct planted_bed *bed, enum band band)
-{
-	const struct region *r = bed->bands.region;
-	struct cover_boxes boxes = { .list = NULL };
-	struct arena arena = ARENA_EMPTY;
-	nm2 areas[] = { [UNDER_THE_WALL] = 0, [WITHIN] = 0 };
-	struct cover cover = { .count = 0 };
-
-	paint_wall(&boxes, bed);
-	for (int y = r->first_cell.y; y <= r->most.y && !stop_asked(); y++)
-		paint_band(&boxes, bed, band, y);
-	if (!stop_asked())
-		cover_sweep(&cover, &arena, boxes.list, boxes.count);
-	if (!stop_asked())
-		cover_areas(&cover, areas);
-	free(boxes.list);
-	arena_clear(&arena);
-	return cover_m2(areas[WITHIN]);
+	free(places.list);
+	return laid;
 }

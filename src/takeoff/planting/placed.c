@@ -7,12 +7,12 @@
 
 enum { CHAINS_FIRST = 64 };
 
-void placed_begin(struct placed *placed, const nm *spacings, int kinds)
+void placed_begin(struct placed *placed, const struct placed_size *sizes, int kinds)
 {
 	*placed = (struct placed){ .kind_count = kinds,
 		.kinds = memory_new((size_t)kinds, sizeof *placed->kinds) };
 	for (int i = 0; i < kinds; i++)
-		placed->kinds[i].spacing = spacings[i];
+		placed->kinds[i].size = sizes[i];
 }
 
 void placed_end(struct placed *placed)
@@ -33,6 +33,7 @@ bool placed_add(struct placed *placed, const struct placed_plant *plant)
 		sizeof *placed->list);
 	placed->list[placed->count++] = *plant;
 	placed->kinds[plant->kind].count++;
+	placed->kinds[plant->kind].specimens += plant->is_specimen;
 	return true;
 }
 
@@ -49,8 +50,8 @@ static size_t chain_of(const struct placed_kind *kind, int64_t x, int64_t y)
 static void put_in_chain(struct placed *placed, struct placed_kind *kind, size_t i)
 {
 	struct placed_plant *plant = &placed->list[i];
-	int *chain = &kind->chains[chain_of(kind, plant->at.x / kind->spacing,
-		plant->at.y / kind->spacing)];
+	int *chain = &kind->chains[chain_of(kind, plant->at.x / kind->size.spacing,
+		plant->at.y / kind->size.spacing)];
 
 	plant->next = *chain;
 	*chain = (int)i;
@@ -87,7 +88,7 @@ static const int *chain_at(const struct placed_walk *walk)
 void placed_walk_begin(struct placed_walk *walk, struct placed *placed, int kind,
 	const struct placed_ground *ground)
 {
-	nm side = placed->kinds[kind].spacing;
+	nm side = placed->kinds[kind].size.spacing;
 
 	*walk = (struct placed_walk){ .placed = placed, .kind = kind,
 		.left = nm_most(ground->left, 0) / side, .top = nm_most(ground->top, 0) / side,
@@ -101,7 +102,7 @@ void placed_walk_begin(struct placed_walk *walk, struct placed *placed, int kind
 
 static bool is_in_square(const struct placed_walk *walk, const struct placed_plant *plant)
 {
-	nm side = walk->placed->kinds[walk->kind].spacing;
+	nm side = walk->placed->kinds[walk->kind].size.spacing;
 
 	return plant->at.x / side == walk->x && plant->at.y / side == walk->y;
 }
@@ -134,16 +135,20 @@ bool spots_are_nearer(struct spot a, struct spot b, nm twice)
 	return 4 * (x * x + y * y) < (nm2)twice * twice;
 }
 
-static bool is_near_kind(struct placed *placed, struct spot at, int kind, nm twice)
+static bool is_near_kind(struct placed *placed, struct spot at, int kind, int other)
 {
-	struct placed_walk walk;
+	const struct placed_size *one = &placed->kinds[kind].size;
+	const struct placed_size *two = &placed->kinds[other].size;
+	nm twice = one->spacing + two->spacing;
+	nm to_specimens = nm_most(twice, one->spread + two->spread);
+	nm reach = (placed->kinds[other].specimens > 0 ? to_specimens : twice) / 2 + 1;
 	const struct placed_plant *plant;
-	nm reach = twice / 2 + 1;
+	struct placed_walk walk;
 
-	placed_walk_begin(&walk, placed, kind, &(struct placed_ground){ at.x - reach,
+	placed_walk_begin(&walk, placed, other, &(struct placed_ground){ at.x - reach,
 		at.y - reach, at.x + reach, at.y + reach });
 	while ((plant = placed_walk_next(&walk)))
-		if (spots_are_nearer(plant->at, at, twice))
+		if (spots_are_nearer(plant->at, at, plant->is_specimen ? to_specimens : twice))
 			return true;
 	return false;
 }
@@ -151,8 +156,7 @@ static bool is_near_kind(struct placed *placed, struct spot at, int kind, nm twi
 bool placed_is_near(struct placed *placed, struct spot at, int kind)
 {
 	for (int i = 0; i < placed->kind_count; i++)
-		if (placed->kinds[i].count > 0 && is_near_kind(placed, at, i,
-			placed->kinds[i].spacing + placed->kinds[kind].spacing))
+		if (placed->kinds[i].count > 0 && is_near_kind(placed, at, kind, i))
 			return true;
 	return false;
 }

@@ -19,10 +19,15 @@ struct placed_plant {
 	bool is_specimen;
 };
 
+/* How much ground a plant of a kind takes, from one to the next and grown, both over 0. */
+struct placed_size {
+	nm spacing, spread;
+};
+
 /* The plants of one kind by squares of the ground, in a table of chains; made when it is asked. */
 struct placed_kind {
-	nm spacing;
-	size_t count;
+	struct placed_size size;
+	size_t count, specimens;
 	int *chains;      /* NULL: none is in it yet */
 	size_t chain_count; /* a power of 2 */
 	size_t seen;      /* of all plants the first so many have been looked at */
@@ -36,12 +41,13 @@ struct placed {
 	bool is_full;  /* more were to be added than PLACED_MOST */
 };
 
-/* Nothing stands. spacings: of each kind, over 0. placed_end frees it. */
-void placed_begin(struct placed *placed, const nm *spacings, int kinds);
+/* Nothing stands. sizes: of each kind. placed_end frees it. */
+void placed_begin(struct placed *placed, const struct placed_size *sizes, int kinds);
 void placed_end(struct placed *placed);
 /* False where there are too many already. */
 bool placed_add(struct placed *placed, const struct placed_plant *plant);
-/* Whether a plant of this kind would be nearer to one that stands than half of both spacings. */
+/* Whether a plant of this kind, of a drift, would be nearer to one that stands than half of both
+ * spacings; to a specimen also than half of both spreads. */
 bool placed_is_near(struct placed *placed, struct spot at, int kind);
 
 /* Goes over the plants of a kind in a rectangle of ground and some around it. */

@@ -29,43 +29,72 @@ static bool is_same_spot(struct spot a, struct spot b)
 	return a.x == b.x && a.y == b.y;
 }
 
-/* The nearest of the other kind that is nearer than half of `twice`; false where none is. */
-static bool nearest_to(const struct pair *pair, struct spot at, nm twice, nm *nearest)
+/* The nearest of the other kind that is nearer than half of `twice`. */
+struct nearest {
+	bool is_found, is_specimen;
+	nm away;
+};
+
+static struct nearest nearest_to(const struct pair *pair, struct spot at, nm twice)
 {
+	struct nearest nearest = { .is_found = false };
 	struct placed_walk walk;
 	const struct placed_plant *plant;
 	nm reach = twice / 2 + 1;
-	bool is_found = false;
 
 	placed_walk_begin(&walk, &pair->planting->placed, pair->other, &(struct placed_ground){
 		at.x - reach, at.y - reach, at.x + reach, at.y + reach });
 	while ((plant = placed_walk_next(&walk))) {
+		nm away = apart(plant->at, at);
+
 		if ((pair->other == pair->row->kind && is_same_spot(plant->at, at)) ||
-			!spots_are_nearer(plant->at, at, twice))
+			!spots_are_nearer(plant->at, at, twice) ||
+			(nearest.is_found && nearest.away <= away))
 			continue;
-		*nearest = is_found ? nm_least(*nearest, apart(plant->at, at)) :
-			apart(plant->at, at);
-		is_found = true;
+		nearest = (struct nearest){ true, plant->is_specimen, away };
 	}
-	return is_found;
+	return nearest;
 }
 
-/* What is in a drift has half of both spacings to all others: where plants are no wider than that,
- * only specimens may be too close, to each other. */
+/* By its spread; of plants in drifts by how much wider than its spacing that is. */
+static bool takes_more(const struct plant_sum *one, const struct plant_sum *other,
+	unsigned int close)
+{
+	return close == PLANT_CLOSE_SPECIMENS ? one->spread > other->spread :
+		one->spread - one->spacing > other->spread - other->spacing;
+}
+
+static void add_close(const struct pair *pair, int spot, const struct nearest *nearest, nm twice)
+{
+	const struct planting_row *row = pair->row;
+	unsigned int close = spot < row->specimens && nearest->is_specimen ?
+		PLANT_CLOSE_SPECIMENS : PLANT_CLOSE_DRIFTS;
+	bool is_other = takes_more(sum_of(pair, pair->other), sum_of(pair, row->kind), close);
+	struct snag *snag = snag_add(pair->basis->snags, SNAG_PLANT_CLOSE, row->region,
+		SNAG_FIGURES_OF(is_other ? pair->other : row->kind,
+		is_other ? row->kind : pair->other, nearest->away, twice / 2));
+
+	snag->kind = close & UINT8_MAX;
+	snag_put(snag, planting_cell(pair->basis->survey, row->spots[spot].at));
+}
+
+/* What is in a drift has half of both spacings to all others, and half of both spreads to
+ * specimens: where plants are no wider than their spacing, only specimens may be too close, to each
+ * other. */
 static void check_close(const struct pair *pair)
 {
 	const struct planting_row *row = pair->row;
 	const struct plant_sum *one = sum_of(pair, row->kind), *other = sum_of(pair, pair->other);
-	nm twice = one->spread + other->spread, nearest;
+	nm twice = one->spread + other->spread;
 	bool is_wide = twice > one->spacing + other->spacing;
 	int64_t count = is_wide ? row->count : other->specimens > 0 ? row->specimens : 0;
 
 	for (int i = 0; i < count && !stop_asked(); i++) {
-		if (!nearest_to(pair, row->spots[i].at, twice, &nearest))
+		struct nearest nearest = nearest_to(pair, row->spots[i].at, twice);
+
+		if (!nearest.is_found)
 			continue;
-		snag_put(snag_add(pair->basis->snags, SNAG_PLANT_CLOSE, row->region,
-			SNAG_FIGURES_OF(row->kind, pair->other, nearest, twice / 2)),
-			planting_cell(pair->basis->survey, row->spots[i].at));
+		add_close(pair, i, &nearest, twice);
 		return;
 	}
 }

@@ -11,15 +11,8 @@
 /* A drift in one bed. */
 struct job {
 	int region, kind;
-	enum band band;
-	int drift; /* in the order of the plot */
-};
-
-/* What came of a drift, over all beds. */
-struct drift_outcome {
+	const struct drift *drift;
 	int64_t laid;
-	bool is_in_bed;
-	int region; /* the first of them */
 };
 
 struct planter {
@@ -29,17 +22,16 @@ struct planter {
 	struct planting_row *rows;
 	struct job *jobs;
 	size_t job_count, job_capacity;
-	struct drift_outcome *outcomes; /* by drift */
 };
 
 /* ---- What is to be placed where -------------------------------------------------------------- */
 
-static void add_job(struct planter *planter, int region, int kind, const struct drift *drift,
-	int number)
+static void add_job(struct planter *planter, int region, int kind, const struct drift *drift)
 {
 	planter->jobs = memory_grow(planter->jobs, planter->job_count, &planter->job_capacity,
 		sizeof *planter->jobs);
-	planter->jobs[planter->job_count++] = (struct job){ region, kind, drift->band, number };
+	planter->jobs[planter->job_count++] = (struct job){ .region = region, .kind = kind,
+		.drift = drift };
 }
 
 static bool is_bed(const struct survey *survey, int region)
@@ -47,21 +39,34 @@ static bool is_bed(const struct survey *survey, int region)
 	return region != NO_REGION && survey->regions[region].entry->class == CLASS_BED;
 }
 
-static void add_jobs(struct planter *planter, int kind, const struct drift *drift, int number)
+static void tell_no_bed(const struct planter *planter, int kind, const struct drift *drift)
+{
+	struct snag *snag = snag_add(planter->basis->snags, SNAG_DRIFT_EMPTY, NO_REGION,
+		SNAG_FIGURES_OF(kind));
+
+	snag->kind = DRIFT_NO_BED;
+	if (drift->letter == 0)
+		snag_put(snag, drift->at);
+}
+
+static void add_jobs(struct planter *planter, int kind, const struct drift *drift)
 {
 	const struct survey *survey = planter->basis->survey;
+	size_t before = planter->job_count;
 	int region;
 
 	if (drift->letter == 0) {
 		region = survey_region_at(survey, drift->at.x, drift->at.y);
 		if (is_bed(survey, region))
-			add_job(planter, region, kind, drift, number);
-		return;
+			add_job(planter, region, kind, drift);
 	}
-	for (region = 0; region < survey->region_count && !stop_asked(); region++)
+	for (region = 0; drift->letter != 0 && region < survey->region_count && !stop_asked();
+		region++)
 		if (is_bed(survey, region) &&
 			survey->regions[region].entry->letter == drift->letter)
-			add_job(planter, region, kind, drift, number);
+			add_job(planter, region, kind, drift);
+	if (planter->job_count == before)
+		tell_no_bed(planter, kind, drift);
 }
 
 static int by_bed(const void *a, const void *b)
@@ -74,15 +79,12 @@ static int by_bed(const void *a, const void *b)
 /* Bed by bed, in each in the order of the plot. */
 static void gather_jobs(struct planter *planter)
 {
-	int number = 0;
-
 	for (int kind = 0; kind < planter->out->plant_count; kind++) {
 		const struct plant *plant = &planter->plants->items[kind];
 
 		for (size_t i = 0; i < plant->drift_count && !stop_asked(); i++)
-			add_jobs(planter, kind, &plant->drifts[i], number++);
+			add_jobs(planter, kind, &plant->drifts[i]);
 	}
-	planter->outcomes = memory_new((size_t)number, sizeof *planter->outcomes);
 	if (planter->job_count > 1)
 		sort(planter->jobs, planter->job_count, sizeof *planter->jobs, by_bed);
 }
@@ -176,27 +178,42 @@ static void place_specimens(struct planter *planter, int kind)
 	planter->out->is_cut = planter->out->placed.is_full;
 }
 
-static void lay_job(struct planter *planter, const struct planted_bed *bed, const struct job *job)
+static bool is_square(const struct planter *planter, int kind)
+{
+	return block_number(&planter->plants->items[kind].block, PLANT_PATTERN) == PATTERN_SQUARE;
+}
+
+static void lay_job(struct planter *planter, const struct planted_bed *bed, struct job *job)
 {
 	struct planting_row *row = &planter->rows[row_of(planter, job->region, job->kind)];
-	const struct plant *plant = &planter->plants->items[job->kind];
-	bool is_square = block_number(&plant->block, PLANT_PATTERN) == PATTERN_SQUARE;
-	double spacing = metres(block_length(&plant->block, PLANT_SPACING));
-	double one = spacing * spacing * (is_square ? 1 : sqrt(3) / 2);
-	double area = drift_area(bed, job->band);
-	int64_t laid = drift_lay(&planter->out->placed, bed, job->band,
+	struct drift_laid laid = drift_lay(&planter->out->placed, bed, job->drift->band,
 		&(struct placed_plant){ .kind = job->kind, .row = (int)(row - planter->rows) },
-		is_square);
-	struct drift_outcome *outcome = &planter->outcomes[job->drift];
+		is_square(planter, job->kind));
 
-	row->in_drifts += laid;
-	row->area += area;
-	row->by_area += area / one;
-	if (!outcome->is_in_bed)
-		outcome->region = job->region;
-	outcome->is_in_bed = true;
-	outcome->laid += laid;
+	job->laid = laid.count;
+	row->in_drifts += laid.count;
+	row->room += laid.room;
 	planter->out->is_cut = planter->out->placed.is_full;
+}
+
+/* Ground that two drifts of a kind share is counted once. */
+static void add_ground(struct planter *planter, const struct planted_bed *bed, size_t from)
+{
+	unsigned int *bands = memory_new((size_t)planter->out->plant_count, sizeof *bands);
+
+	for (size_t i = from; i < planter->job_count && planter->jobs[i].region == bed->region; i++)
+		bands[planter->jobs[i].kind] |= BIT_OF_BAND(planter->jobs[i].drift->band);
+	for (int kind = 0; kind < planter->out->plant_count && !stop_asked(); kind++) {
+		struct planting_row *row = &planter->rows[row_of(planter, bed->region, kind)];
+		double spacing = metres(planter->out->placed.kinds[kind].size.spacing);
+
+		if (!bands[kind])
+			continue;
+		row->area = planted_bed_area(bed, bands[kind]);
+		row->by_area = row->area /
+			(spacing * spacing * (is_square(planter, kind) ? 1 : sqrt(3) / 2));
+	}
+	free(bands);
 }
 
 /* The jobs from `from` on that are in one bed. Returns the first of the next. */
@@ -205,7 +222,7 @@ static size_t lay_bed(struct planter *planter, const struct fence_map *fences,
 {
 	const struct basis *basis = planter->basis;
 	struct planted_bed bed = { .basis = basis, .mirror = mirror_of(basis->plot),
-		.region = planter->jobs[from].region };
+		.region = planter->jobs[from].region, .has_houses = houses->cells };
 	size_t i = from;
 
 	bed.wall = planting_wall(&basis->survey->regions[bed.region]);
@@ -213,6 +230,7 @@ static size_t lay_bed(struct planter *planter, const struct fence_map *fences,
 	for (; i < planter->job_count && planter->jobs[i].region == bed.region; i++)
 		if (!stop_asked() && !planter->out->is_cut)
 			lay_job(planter, &bed, &planter->jobs[i]);
+	add_ground(planter, &bed, from);
 	bands_end(&bed.bands);
 	return i;
 }
@@ -251,44 +269,58 @@ static void gather_spots(struct planter *planter)
 	}
 }
 
-static void tell_empty(const struct planter *planter, int kind, const struct drift *drift,
-	const struct drift_outcome *outcome)
+static void tell_empty(const struct planter *planter, const struct job *job)
 {
 	struct snag *snag;
 
-	if (outcome->laid > 0)
+	if (job->laid > 0)
 		return;
-	snag = snag_add(planter->basis->snags, SNAG_DRIFT_EMPTY,
-		outcome->is_in_bed ? outcome->region : NO_REGION, SNAG_FIGURES_OF(kind));
-	snag->kind = outcome->is_in_bed ? DRIFT_NO_ROOM : DRIFT_NO_BED;
-	if (drift->letter == 0)
-		snag_put(snag, drift->at);
+	snag = snag_add(planter->basis->snags, SNAG_DRIFT_EMPTY, job->region,
+		SNAG_FIGURES_OF(job->kind));
+	snag->kind = DRIFT_NO_ROOM;
+	if (job->drift->letter == 0)
+		snag_put(snag, job->drift->at);
+}
+
+/* Not of a few plants, of which the ground alone says little. */
+enum { THIN_LEAST = 4 };
+
+static void tell_thin(const struct planter *planter, const struct planting_row *row)
+{
+	if (row->room > 0 && row->by_area >= THIN_LEAST && (double)row->room < row->by_area / 2)
+		snag_add(planter->basis->snags, SNAG_DRIFT_THIN, row->region,
+			SNAG_FIGURES_OF(row->kind, row->room, (int64_t)row->by_area,
+			planter->out->placed.kinds[row->kind].size.spacing));
 }
 
 static void tell(const struct planter *planter)
 {
-	const struct drift_outcome *outcome = planter->outcomes;
-
-	for (int kind = 0; kind < planter->out->plant_count && !planter->out->is_cut; kind++) {
-		const struct plant *plant = &planter->plants->items[kind];
-
-		for (size_t i = 0; i < plant->drift_count && !stop_asked(); i++)
-			tell_empty(planter, kind, &plant->drifts[i], outcome++);
-	}
-	if (planter->out->is_cut)
+	if (planter->out->is_cut) {
 		snag_add(planter->basis->snags, SNAG_PLANT_MANY, NO_REGION,
 			SNAG_FIGURES_OF(PLACED_MOST));
+		return;
+	}
+	for (size_t i = 0; i < planter->job_count && !stop_asked(); i++)
+		tell_empty(planter, &planter->jobs[i]);
+	for (int i = 0; i < planter->out->count && !stop_asked(); i++)
+		tell_thin(planter, &planter->rows[i]);
+}
+
+static struct placed_size size_of(const struct block *block)
+{
+	return (struct placed_size){ block_length(block, PLANT_SPACING),
+		block_length(block, PLANT_SPREAD) };
 }
 
 static void begin(const struct planter *planter)
 {
 	struct planting *out = planter->out;
-	nm *spacings = memory_new(planter->plants->count, sizeof *spacings);
+	struct placed_size *sizes = memory_new(planter->plants->count, sizeof *sizes);
 
 	for (int kind = 0; kind < out->plant_count; kind++)
-		spacings[kind] = block_length(&planter->plants->items[kind].block, PLANT_SPACING);
-	placed_begin(&out->placed, spacings, out->plant_count);
-	free(spacings);
+		sizes[kind] = size_of(&planter->plants->items[kind].block);
+	placed_begin(&out->placed, sizes, out->plant_count);
+	free(sizes);
 }
 
 void planting_find(struct planting *out, const struct basis *basis, const struct fills *fills)
@@ -309,7 +341,6 @@ void planting_find(struct planting *out, const struct basis *basis, const struct
 	planting_soil_find(planter.rows, out->count, basis, fills);
 	tell(&planter);
 	planting_sum(out, planter.plants, basis);
-	free(planter.outcomes);
 	free(planter.jobs);
 }
 

@@ -23,10 +23,12 @@ struct planting_row {
 	char letter;
 	const char *name;
 	int64_t specimens, in_drifts, count; /* count: both */
-	double area;       /* m2 of its bands within the inner face */
+	int64_t room;      /* of places in its drifts, also where they are too near to others */
+	double area;       /* m2 of its bands within the inner face and under no house, once */
 	double by_area;    /* what that alone would say */
 	nm bed_needs;      /* of soil, for all that is planted there; 0: not told, or no bed */
-	nm bed_soil;       /* how deep it is; 0: not known, or no bed */
+	bool is_soil_known; /* how deep it is: not of open ground, nor of walls not laid out */
+	nm bed_soil;       /* how deep, where that is known */
 	const struct planted_spot *spots; /* `count` of them, specimens first, then row by row */
 	int spot_count;
 };
@@ -42,7 +44,7 @@ struct plant_sum {
 	unsigned int light;   /* enum plant_sun; PLANT_LIGHT_UNTOLD */
 	int from, until;      /* months, 1 to 12; 0: not told */
 	int64_t specimens, in_drifts, count;
-	int64_t order;        /* with what is spare, whole plants */
+	int64_t order;        /* whole plants, with what is spare of those in drifts */
 };
 enum { PLANT_LIGHT_UNTOLD = NEEDS_NO_SUN + 1 };
 
@@ -58,7 +60,7 @@ struct planting {
 extern const struct figure_table planting_table, plant_table;
 extern const struct word plant_pattern_words[], plant_light_words[];
 
-/* Places all plants; adds the snags drift-empty and plant-many. All lives in the arena but what is
+/* Places all plants; adds the snags drift-empty, drift-thin and plant-many. All lives in the arena but what is
  * is near to what: planting_end. Where the plot has no plants nothing is done. */
 void planting_find(struct planting *out, const struct basis *basis, const struct fills *fills);
 /* The sums by kind, of what was placed. */
@@ -66,7 +68,7 @@ void planting_sum(struct planting *planting, const struct plants *plants,
 	const struct basis *basis);
 /* Nothing is asked any more of what is near. */
 void planting_end(struct planting *planting);
-/* Adds the plants, with those to spare. */
+/* Adds the plants, those in drifts with some to spare: what stands alone is seen when it dies. */
 void planting_items(struct item_list *items, const struct planting *planting);
 
 #endif

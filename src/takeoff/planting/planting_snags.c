@@ -128,12 +128,11 @@ static void check_soil(const struct basis *basis, const struct planting *plantin
 {
 	for (int i = 0; i < planting->count && !stop_asked(); i++) {
 		const struct planting_row *row = &planting->list[i];
-		nm soil = is_in_bed(basis, row) ? row->bed_soil : 0;
 
-		if (soil == 0)
+		if (!row->is_soil_known)
 			continue;
-		check_height(basis, planting, row, soil);
-		check_depth(basis, planting, row, soil);
+		check_height(basis, planting, row, row->bed_soil);
+		check_depth(basis, planting, row, row->bed_soil);
 	}
 }
 

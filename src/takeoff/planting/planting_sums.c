@@ -48,7 +48,8 @@ void planting_sum(struct planting *planting, const struct plants *plants,
 		sums[row->kind].count += row->count;
 	}
 	for (size_t i = 0; i < plants->count; i++)
-		sums[i].order = (int64_t)whole((double)sums[i].count * share);
+		sums[i].order = sums[i].specimens +
+			(int64_t)whole((double)sums[i].in_drifts * share);
 	planting->plants = sums;
 }
 
@@ -67,15 +68,15 @@ void planting_items(struct item_list *items, const struct planting *planting)
 
 	for (int i = 0; i < planting->plant_count; i++) {
 		const struct plant_sum *sum = &planting->plants[i];
-		double count = (double)sum->count;
+		double drifts = (double)sum->in_drifts;
 
 		if (sum->count > 0)
 			item_add(items, &(struct item){ .good = GOOD_PLANT, .name = sum->name,
-				.section = SECTION_PLANTS, .laid = count,
-				.spare = count * block_share(items->allow, ALLOW_PLANT_SPARE),
+				.section = SECTION_PLANTS, .laid = (double)sum->count,
+				.spare = drifts * block_share(items->allow, ALLOW_PLANT_SPARE),
 				.order = (double)sum->order,
 				.own_price = price_of(sum->plant),
-				.note = { .kind = NOTE_PLANT, .percent = share,
+				.note = { .kind = NOTE_PLANT, .percent = drifts > 0 ? share : 0,
 					.lengths = { sum->pot } } });
 	}
 }
