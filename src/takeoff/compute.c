@@ -3,7 +3,9 @@
 #include "prices/in_force.h"
 #include "takeoff/fence/fence_holes.h"
 #include "takeoff/ground/slender.h"
+#include "takeoff/planting/planting_holes.h"
 #include "takeoff/planting/planting_snags.h"
+#include "takeoff/planting/planting_soil.h"
 #include "takeoff/walks/walks.h"
 
 #include <string.h>
@@ -42,7 +44,21 @@ static const struct wall_levels *levels_to_dig(const struct takeoff *takeoff)
 	return takeoff->levelling.step > 0 ? &takeoff->wall_levels : &none;
 }
 
-/* What is dug, by survey, walls and fences. What looks at the ground of the zones comes right after
+/* What is dug and laid in the ground near lines that are there, and kept things. */
+static void services_find(struct takeoff *t, const struct basis *basis,
+	const struct zones_ground *ground)
+{
+	struct arena arena = ARENA_EMPTY;
+	struct work_ground worked = { .zones = &t->zones, .cover = &ground->cover,
+		.is_graded = cut_fills_grade_others(&t->levelling.volumes),
+		.header = &t->watering.legs, .header_width = t->watering.trench_width };
+
+	worked.holes = planting_holes(&t->planting, basis, &arena, &worked.holes_count);
+	service_lines_find(&t->services, basis, &worked, &t->fences);
+	arena_clear(&arena);
+}
+
+/* What is dug, by survey, walls, fences and plants. What looks at the ground of the zones comes right after
  * them, so that it can be let go of. */
 static void zones_find(struct takeoff *t, const struct basis *basis, bool is_supply_measured)
 {
@@ -60,11 +76,10 @@ static void zones_find(struct takeoff *t, const struct basis *basis, bool is_sup
 		over_bases_find(&t->over_bases, basis, &t->zones, &ground.cover,
 			&(struct over_ground){ &t->walls, &t->embeds, levels_to_dig(t) });
 	if (!stop_asked())
-		service_lines_find(&t->services, basis, &(struct work_ground){ &t->zones,
-			&ground.cover, cut_fills_grade_others(&t->levelling.volumes) }, &t->fences);
-	if (!stop_asked())
 		watering_find(&t->watering, basis, &(struct water_ground){ is_supply_measured,
 			&t->walls, &t->zones, &ground.cover });
+	if (!stop_asked())
+		services_find(t, basis, &ground);
 	arena_clear(&ground.arena);
 }
 
@@ -89,9 +104,8 @@ static void ground_compute(struct takeoff *t, const struct basis *basis)
 	liner_compute(&t->liners, basis, &t->walls, &t->fills);
 	edging_compute(&t->edging, basis);
 	fixtures_count(&t->fixtures, basis);
-	planting_find(&t->planting, basis, &t->fills);
+	planting_soil_find(&t->planting, basis, &t->fills);
 	planting_snags_add(basis, &t->planting);
-	planting_end(&t->planting);
 }
 
 static void items_compute(struct takeoff *t, struct arena *arena, const struct details *details)
@@ -128,10 +142,11 @@ bool takeoff_compute(struct takeoff *out, struct arena *arena, const struct plot
 	build_compute(t, &basis);
 	if (stop_asked())
 		return false;
+	planting_find(&t->planting, &basis);
 	zones_find(t, &basis, is_told(plot, book, ALLOW_SUPPLY));
-	if (stop_asked())
-		return false;
-	ground_compute(t, &basis);
+	if (!stop_asked())
+		ground_compute(t, &basis);
+	planting_end(&t->planting);
 	if (stop_asked())
 		return false;
 	items_compute(t, arena, &plot->details);

@@ -252,7 +252,7 @@ static void add_posts(struct gathering *g)
 /* A trench is dug, and put back, apart from all else. */
 static void add_trenches(struct gathering *g)
 {
-	double dug = g->takeoff->services.trenches;
+	double dug = g->takeoff->services.trenches + g->takeoff->watering.trench_dug;
 
 	add_at(g, RATE_DIG, WORK_SLEEVES, dug,
 		dug * DIGGING[block_number(g->takeoff->allow, ALLOW_SUBSOIL)]);

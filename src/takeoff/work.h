@@ -30,7 +30,7 @@ enum work_fact {
 	FACT_PLANTS,
 	FACT_LINES, FACT_KEPT, FACT_LAID, /* services that are there, things kept, services to
 	                                     lay */
-	FACT_WATER, FACT_HEADER, /* drip lines in beds; sleeves for the header to them */
+	FACT_WATER, FACT_HEADER, /* drip lines in beds; a header to them from the tap */
 	FACTS
 };
 #define FACT(name) (UINT64_C(1) << FACT_##name)

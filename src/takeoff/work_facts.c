@@ -38,7 +38,7 @@ static uint64_t good_facts(const struct item_list *items)
 		[GOOD_LAWN_TOPSOIL] = FACT(LAWN_SOIL), [GOOD_TURF] = FACT(TURF),
 		[GOOD_PLANT] = FACT(PLANTS),
 		[GOOD_SEED] = FACT(SEED), [GOOD_DRIP_TUBE] = FACT(WATER),
-		[GOOD_WATER_SLEEVE] = FACT(HEADER), [GOOD_EXTRA] = FACT(EXTRAS),
+		[GOOD_EXTRA] = FACT(EXTRAS),
 	};
 	uint64_t facts = 0;
 
@@ -109,12 +109,19 @@ static uint64_t line_facts(const struct service_lines *lines)
 	return facts;
 }
 
+static uint64_t water_facts(const struct watering *watering)
+{
+	return fact_if(watering->trench + watering->sleeve_length > 0, FACT(HEADER)) |
+		fact_if(watering->trench_depth > TRENCH_MOST, FACT(DEEP));
+}
+
 uint64_t work_facts(const struct takeoff *takeoff, const struct labours *labours)
 {
 	const struct walls *walls = &takeoff->walls;
 	uint64_t facts = earth_facts(&takeoff->earthwork) | good_facts(&takeoff->items) |
 		labour_facts(labours) | fill_facts(&takeoff->fills) | area_facts(&takeoff->areas) |
-		path_facts(&takeoff->stones) | line_facts(&takeoff->services);
+		path_facts(&takeoff->stones) | line_facts(&takeoff->services) |
+		water_facts(&takeoff->watering);
 
 	return facts | fact_if(walls->count + walls->not_laid_count > 0, FACT(WALLS)) |
 		fact_if(takeoff->levelling.volumes.finished.cut +

@@ -151,7 +151,7 @@ START_TEST(what_is_told_of_services_stands_in_its_place)
 		"from_m to_m length_m");
 	keys_are(row("keeps", 0), "name radius_m from_m to_m by_hand");
 	hand = json_get(row("keeps", 0), "by_hand");
-	keys_are(hand, "area_m2 digs posts spikes fabric_m2");
+	keys_are(hand, "area_m2 digs posts plants spikes fabric_m2");
 	keys_are(json_get(hand, "digs")->child, "region part line area_m2 from_m to_m");
 	keys_are(json_get(hand, "posts")->child, "fence post at_m");
 }

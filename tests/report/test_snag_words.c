@@ -384,6 +384,17 @@ static const struct {
 	{ SNAG_SERVICE_NEAR, HAND_TRENCH, UNITS_METRIC, { MM(600) },
 		"The trench of a line to lay comes nearer than 600 mm to a line that is there: by "
 		"hand, as the part services lists it." },
+	{ SNAG_SERVICE_NEAR, HAND_HEADER, UNITS_IMPERIAL, { FEET(2, 0) },
+		"The trench of the header to the drip lines comes nearer than 2 ft to a line that "
+		"is there: by hand, as the part services lists it." },
+	{ SNAG_SERVICE_NEAR, HAND_PLANT, UNITS_METRIC, { MM(600) },
+		"A planting hole comes nearer than 600 mm to a line that is there: by hand, as the "
+		"part services lists it, or plant elsewhere." },
+	{ SNAG_KEEP_DUG, HAND_HEADER, UNITS_IMPERIAL, { 0 },
+		"The trench of the header to the drip lines goes through something that is to be "
+		"kept." },
+	{ SNAG_KEEP_DUG, HAND_PLANT, UNITS_IMPERIAL, { 0 },
+		"A planting hole is dug within something that is to be kept." },
 	{ SNAG_KEEP_DUG, HAND_GROUND, UNITS_IMPERIAL, { 0 },
 		"Ground is worked here within something that is to be kept." },
 	{ SNAG_KEEP_DUG, HAND_HOLE, UNITS_IMPERIAL, { 0 },

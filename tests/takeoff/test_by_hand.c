@@ -3,6 +3,7 @@
 #include "support/around.h"
 #include "support/digging.h"
 #include "support/garden.h"
+#include "support/planting.h"
 #include "support/runner.h"
 
 #include <math.h>
@@ -199,6 +200,32 @@ START_TEST(a_trench_is_dug_by_hand_where_it_crosses_a_line)
 }
 END_TEST
 
+/* 6 ft of header straight down to the bed, 6 in wide; cells down to 4 ft are near the gas. Half of
+ * its first 6 in lies outside the plan. */
+START_TEST(the_trench_of_the_header_is_dug_by_hand_where_it_crosses_a_line)
+{
+	const struct hand_dig *dig;
+
+	garden_rows(&garden, (const char *const[]){ ".........", ".........", ".........",
+		".........", ".........", ".........", "....bbbb.", "....bbbb.", NULL });
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	plot_set(&garden.plot, 'b', BED_WATER, "drip");
+	around_add(&garden.plot, "service gas \"Gas\" existing\n  line 0,2 9,2\n"
+		"keep \"Pear\" 1 ft\n  at 5,5\ntap 5,0\n");
+	garden_count(&garden);
+	dig = dig_of(hand_of("Gas"), NO_REGION, "header-trench");
+	ck_assert_ptr_nonnull(dig);
+	ck_assert_int_eq(dig->kind, HAND_HEADER);
+	ck_assert_double_eq_tol(dig->area, 4 * 0.5 * SQUARE_FOOT, EXACT);
+	spots_are(dig, 4.75, 0, 5.25, 4);
+	/* It goes on for its half width past its end. */
+	ck_assert_double_eq_tol(feet_of("Pear", NO_REGION, "header-trench"), 2 * 0.5, EXACT);
+	plot_set(&garden.plot, 'b', BED_WATER, "none");
+	garden_count(&garden);
+	ck_assert_ptr_null(dig_of(hand_of("Gas"), NO_REGION, "header-trench"));
+}
+END_TEST
+
 /* ---- Holes and spikes ------------------------------------------------------------------------ */
 
 /* Cells of 1 in, holes 10 in across: near when their middle is less than 24 + 5 in from the
@@ -224,6 +251,57 @@ START_TEST(a_hole_is_near_by_its_edge)
 		ck_assert_int_eq(hand->posts[i].number, i + 1);
 		ck_assert_str_eq(hand->posts[i].name, "F");
 	}
+}
+END_TEST
+
+/* A gas line along the upper edge: a hole comes nearer than 24 in to it where the plant's middle is
+ * nearer than that and half the hole. A pot of 24 in has one 6 ft wide, no pot the 12 in that the
+ * plant is apart from the next. */
+START_TEST(a_plants_hole_is_near_by_its_edge)
+{
+	static const struct { const char *plant; int count; } rows[] = {
+		{ "pot 24 in\n  at 1,4", 1 }, { "pot 24 in\n  at 1,5", 0 }, { "at 1,1", 1 },
+		{ "at 1,2", 0 },
+	};
+
+	garden_rectangle(&garden, '.', 4, 8);
+	around_add(&garden.plot, "service gas \"Gas\" existing\n  line 0,0 4,0\n");
+	planting_add(&garden, rows[_i].plant);
+	garden_count(&garden);
+
+	const struct hand *hand = hand_of("Gas");
+
+	ck_assert_int_eq(hand->plant_count, rows[_i].count);
+	for (int i = 0; i < hand->plant_count; i++) {
+		ck_assert_int_eq(hand->plants[i].region, NO_REGION);
+		ck_assert_int_eq(hand->plants[i].at.x, 3 * NM_PER_FOOT / 2);
+	}
+}
+END_TEST
+
+/* Where ground is worked as a whole it is told as that; a path is planted by nobody. */
+START_TEST(plants_have_holes_of_their_own_where_nobody_else_works)
+{
+	garden_rows(&garden, (const char *const[]){ "bbbb.llpp", "bbbb.llpp", NULL });
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	plot_set(&garden.plot, 'b', BED_PREPARE, "0 in");
+	around_add(&garden.plot, "keep \"All\"\n  from 0,0 to 9,2\n");
+	planting_add(&garden, "drift b whole\n  pattern square\n  at 4,0\n  at 5,0\n  at 7,0");
+	garden_count(&garden);
+	ck_assert_int_eq(hand_of("All")->plant_count, 8 + 1 + 1);
+	for (int i = 0; i < 8; i++)
+		ck_assert_int_eq(hand_of("All")->plants[i].region, 0);
+	ck_assert_int_eq(hand_of("All")->plants[9].region, NO_REGION);
+	plot_set(&garden.plot, 'b', BED_PREPARE, "6 in");
+	garden_count(&garden);
+	ck_assert_int_eq(hand_of("All")->plant_count, 2);
+	plot_set(&garden.plot, 'b', BED_PREPARE, "0 in");
+	plot_set(&garden.plot, 'b', BED_REPLACE, "yes");
+	garden_count(&garden);
+	ck_assert_int_eq(hand_of("All")->plant_count, 2);
+	plot_set(&garden.plot, 'b', BED_BUILD, "raised");
+	garden_count(&garden);
+	ck_assert_int_eq(hand_of("All")->plant_count, 2);
 }
 END_TEST
 
@@ -388,7 +466,10 @@ Suite *test_suite(void)
 	tcase_add_test(ground, open_ground_that_is_graded_is_worked_too);
 	tcase_add_test(ground, the_first_cell_by_hand_is_the_first_in_reading_order);
 	tcase_add_test(ground, a_trench_is_dug_by_hand_where_it_crosses_a_line);
+	tcase_add_test(ground, the_trench_of_the_header_is_dug_by_hand_where_it_crosses_a_line);
 	tcase_add_checked_fixture(points, NULL, teardown);
+	tcase_add_loop_test(points, a_plants_hole_is_near_by_its_edge, 0, 4);
+	tcase_add_test(points, plants_have_holes_of_their_own_where_nobody_else_works);
 	tcase_add_loop_test(points, a_hole_is_near_by_its_edge, 0, 2);
 	tcase_add_test(points, spikes_are_counted_where_they_stand);
 	tcase_add_test(points, spikes_along_the_edge_of_the_plan_stand_there);

@@ -84,6 +84,30 @@ START_TEST(a_hole_near_a_line_is_told_for_each_post)
 }
 END_TEST
 
+START_TEST(the_header_and_plants_are_told_near_lines_and_within_what_is_kept)
+{
+	static const struct { const char *lines; enum snag_code code; int kind; } rows[] = {
+		{ "service gas \"G\" existing\n  line 0,0 8,0\ntap 2,0\n", SNAG_SERVICE_NEAR,
+			HAND_HEADER },
+		{ "keep \"K\" 1 ft\n  at 2,1\ntap 2,0\n", SNAG_KEEP_DUG, HAND_HEADER },
+		{ "service gas \"G\" existing\n  line 0,0 8,0\nplant t \"T\"\n  at 7,0\n"
+			"  at 5,1\n", SNAG_SERVICE_NEAR, HAND_PLANT },
+		{ "keep \"K\" 1 ft\n  at 7,1\nplant t \"T\"\n  at 7,0\n", SNAG_KEEP_DUG,
+			HAND_PLANT },
+	};
+
+	garden_rows(&garden, (const char *const[]){ "........", "........", "........",
+		"........", "bbbbbbbb", NULL });
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	plot_set(&garden.plot, 'b', BED_WATER, "drip");
+	plot_add_lines(&garden.plot, rows[_i].lines);
+	garden_count(&garden);
+	ck_assert_int_eq(count(rows[_i].code), 1);
+	ck_assert_int_eq(garden_snag(&garden, rows[_i].code, 0)->kind, rows[_i].kind);
+	ck_assert_int_eq(garden_snag(&garden, rows[_i].code, 0)->region, NO_REGION);
+}
+END_TEST
+
 /* Each has a first post near the line. */
 START_TEST(posts_of_two_fences_are_not_one_for_their_number)
 {
@@ -147,6 +171,8 @@ Suite *test_suite(void)
 	tcase_add_test(snags, a_path_is_near_a_line_from_less_than_two_feet_on);
 	tcase_add_test(snags, a_region_is_told_once_however_many_lines_it_is_near);
 	tcase_add_test(snags, a_hole_near_a_line_is_told_for_each_post);
+	tcase_add_loop_test(snags,
+		the_header_and_plants_are_told_near_lines_and_within_what_is_kept, 0, 4);
 	tcase_add_test(snags, posts_of_two_fences_are_not_one_for_their_number);
 	tcase_add_test(snags, within_what_is_kept_nothing_is_to_be_dug);
 	tcase_add_test(snags, images_have_boxes_that_are_images);

@@ -247,6 +247,37 @@ START_TEST(each_zone_has_a_tube_from_the_tap)
 }
 END_TEST
 
+/* As that of a line of water: 18 in to its top, and 4 in below; 6 in wide. Frost goes deeper.
+ * Digging loam by hand 2.20 hours a cubic metre, backfilling 1.00 (labour.h). */
+START_TEST(the_trench_is_that_of_a_line_of_water_and_is_work)
+{
+	const double dug = 6 * 0.5 * 22 / 12 * 0.028316846592;
+
+	garden_rows(&garden, (const char *const[]){ "......bb", "........", NULL });
+	around_add(&garden.plot, "tap 0,1\n");
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	plot_set(&garden.plot, 'b', BED_WATER, "drip");
+	garden_count(&garden);
+	ck_assert_int_eq(garden.takeoff.watering.trench_width, 6 * NM_PER_INCH);
+	ck_assert_int_eq(garden.takeoff.watering.trench_depth, 22 * NM_PER_INCH);
+	ck_assert_double_eq_tol(garden.takeoff.watering.trench_dug, dug, 1e-9);
+	for (int i = 0; i < garden.takeoff.work.count; i++)
+		if (garden.takeoff.work.list[i].step == WORK_SLEEVES)
+			ck_assert_double_eq_tol(garden.takeoff.work.list[i].hours,
+				dug * (2.20 + 1.00), 1e-9);
+	allow(ALLOW_FROST, "30 in");
+	garden_count(&garden);
+	ck_assert_int_eq(garden.takeoff.watering.trench_depth, 34 * NM_PER_INCH);
+	ck_assert_int_eq(garden.takeoff.work.facts & FACT(DEEP), 0);
+	allow(ALLOW_FROST, "45 in");
+	garden_count(&garden);
+	ck_assert_int_ne(garden.takeoff.work.facts & FACT(DEEP), 0);
+	plot_set(&garden.plot, 'b', BED_WATER, "none");
+	garden_count(&garden);
+	ck_assert_int_eq(garden.takeoff.watering.trench_depth, 0);
+}
+END_TEST
+
 /* ---- Snags ----------------------------------------------------------------------------------- */
 
 /* Half-inch tube of 200 ft and 200 gal/h: common practice, no published source. */
@@ -306,6 +337,7 @@ Suite *test_suite(void)
 	tcase_add_checked_fixture(parts, NULL, teardown);
 	tcase_add_test(parts, parts_go_by_lines_beds_and_zones);
 	tcase_add_test(parts, each_zone_has_a_tube_from_the_tap);
+	tcase_add_test(parts, the_trench_is_that_of_a_line_of_water_and_is_work);
 	tcase_add_test(parts, a_line_that_is_too_long_or_takes_too_much_is_a_snag);
 	tcase_add_test(parts, a_line_that_takes_more_than_a_zone_may_is_a_snag);
 	return suite;

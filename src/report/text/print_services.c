@@ -33,6 +33,21 @@ static const char *dig_place(const struct report *report, const struct hand_dig 
 	return say(report, "%s %s", plain_named_region(report, dig->region), dig->words);
 }
 
+/* "Rose at 9 ft 6 in across, 2 ft 6 in down; ...". */
+static const char *plants_words(const struct report *report, const struct hand *hand)
+{
+	struct text words = TEXT_EMPTY;
+
+	for (int i = 0; i < hand->plant_count && i < NAMED_MOST; i++)
+		text_print(&words, "%s%s at %s across, %s down", i ? "; " : "",
+			hand->plants[i].name, word_length(report, hand->plants[i].at.x),
+			word_length(report, hand->plants[i].at.y));
+	if (hand->plant_count > NAMED_MOST)
+		text_print(&words, "; and %s more",
+			plain_count(report, hand->plant_count - NAMED_MOST));
+	return say_text(report, &words);
+}
+
 static void print_digs(const struct report *report, const struct hand *hand)
 {
 	static const struct table_column columns[] = {
@@ -71,7 +86,7 @@ static const char *posts_words(const struct report *report, const struct hand *h
 	return say_text(report, &words);
 }
 
-/* Holes, spikes and pins. */
+/* Holes, plants, spikes and pins. */
 static void print_points(const struct report *report, const struct hand *hand)
 {
 	struct text words = TEXT_EMPTY;
@@ -79,6 +94,9 @@ static void print_points(const struct report *report, const struct hand *hand)
 	if (hand->post_count > 0)
 		text_add_sentence(&words, "Post %s %s, never by auger.",
 			hand->post_count == 1 ? "hole" : "holes", posts_words(report, hand));
+	if (hand->plant_count > 0)
+		text_add_sentence(&words, "Planting %s: %s.",
+			hand->plant_count == 1 ? "hole" : "holes", plants_words(report, hand));
 	if (hand->spikes > 0)
 		text_add_sentence(&words, "%s of edging.",
 			word_count(report, hand->spikes, "spike", "spikes"));
@@ -130,7 +148,8 @@ static const char *kept_words(const struct report *report, const struct kept *ke
 
 static void print_hand(const struct report *report, const char *title, const struct hand *hand)
 {
-	bool is_any = hand->dig_count + hand->post_count > 0 || hand->spikes > 0;
+	bool is_any = hand->dig_count + hand->post_count + hand->plant_count > 0 ||
+		hand->spikes > 0;
 
 	print_blank(report);
 	print_lines(report, 0, 2, "%s: %s", title, is_any ? say(report, "%s of ground, of which:",

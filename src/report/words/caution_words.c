@@ -20,7 +20,8 @@ enum { LIFTING_STEPS = AT(FIXTURES_INSIDE) | AT(FIXTURES) };
 static const char lifting[] = "lifting";
 
 static const struct caution cautions[] = {
-	{ "services", AT(STRIP) | AT(SET_OUT) | AT(DIG) | AT(SLEEVES), { .all = FACT(CORE), .words =
+	{ "services", AT(STRIP) | AT(SET_OUT) | AT(DIG) | AT(SLEEVES) | AT(PLANTS) | AT(WATER), {
+		.all = FACT(CORE), .words =
 		"Before any digging have services marked, and wait the days that the local service "
 		"asks. Marks cover public lines only, and expire: private water, power, gas and "
 		"drains need a private locator. In the zone of a mark dig by hand. Smell of gas: "
@@ -49,12 +50,13 @@ static const struct caution cautions[] = {
 		"So is a gate that is to keep children from water." } },
 	{ "code", AT(FIXTURES_INSIDE) | AT(FIXTURES), { .all = FACT(FIXTURES), .words =
 		"A fixture that holds water: local code; a small child drowns in very little." } },
-	{ "licence", AT(SLEEVES), { .any = FACT(PATHS) | FACT(WALLS) | FACT(LAID), .words =
-		"Wiring, plumbing and backflow are licensed practice." } },
+	{ "licence", AT(SLEEVES), { .any = FACT(PATHS) | FACT(WALLS) | FACT(LAID) | FACT(HEADER),
+		.words = "Wiring, plumbing and backflow are licensed practice." } },
 	{ "licence", AT(WATER), { .all = FACT(WATER), .words =
 		"A backflow preventer, of the kind local code asks for, keeps garden water out of "
 		"drinking water: who may fit and test it is a matter of local code too." } },
-	{ "pits", AT(DIG), { .any = FACT(ZONES) | FACT(HOLES) | FACT(LAID), .words =
+	{ "pits", AT(DIG), { .any = FACT(ZONES) | FACT(HOLES) | FACT(LAID) | FACT(HEADER),
+		.words =
 		"Cover or rail off what stands open." } },
 	{ "pits", AT(DIG), { .all = FACT(DEEP), .words =
 		"Nobody in a trench more than 4 ft deep that is not shored.", .metric =

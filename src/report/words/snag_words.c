@@ -188,12 +188,23 @@ static const struct kind {
 	{ SNAG_SERVICE_NEAR, HAND_TRENCH, "The trench of a line to lay comes nearer than {0} to a "
 		"line that is there: by hand, as the part services lists it.",
 		BY_DRAWING },
+	{ SNAG_SERVICE_NEAR, HAND_HEADER, "The trench of the header to the drip lines comes nearer "
+		"than {0} to a line that is there: by hand, as the part services lists it.",
+		BY_DRAWING },
+	{ SNAG_SERVICE_NEAR, HAND_PLANT, "A planting hole comes nearer than {0} to a line that is "
+		"there: by hand, as the part services lists it, or plant elsewhere.",
+		BY_DRAWING },
 	{ SNAG_KEEP_DUG, HAND_GROUND, "Ground is worked here within something that is to be kept.",
 		BY_DRAWING },
 	{ SNAG_KEEP_DUG, HAND_HOLE, "A post's hole is dug within something that is to be kept.",
 		BY_DRAWING },
 	{ SNAG_KEEP_DUG, HAND_TRENCH, "The trench of a line to lay goes through something that is "
 		"to be kept.",
+		BY_DRAWING },
+	{ SNAG_KEEP_DUG, HAND_HEADER, "The trench of the header to the drip lines goes through "
+		"something that is to be kept.",
+		BY_DRAWING },
+	{ SNAG_KEEP_DUG, HAND_PLANT, "A planting hole is dug within something that is to be kept.",
 		BY_DRAWING },
 	{ SNAG_WATER_FLOW, 0, "One drip line of this bed takes {0~}, more than {1~}, the most of "
 		"one zone.", BY_DRAWING_OR(BED_DRIP_EMITTER) },

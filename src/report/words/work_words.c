@@ -89,7 +89,15 @@ static const struct step_phrase phrases[] = {
 		"Trenches and sleeves as listed with the services; each is put back and tamped "
 		"once its line has been inspected." } },
 	{ WORK_SLEEVES, DOING, { .all = FACT(HEADER), .words =
-		"Sleeves for the header of the drip lines as listed with the watering." } },
+		"The trench of the header of the drip lines, its tubes and sleeves as listed with "
+		"the watering; tube ends are left long and shut, and the trench is put back." } },
+	{ WORK_SLEEVES, DOING, { .all = FACT(WATER), .none = FACT(HEADER), .words =
+		"The plot does not say where the water of drip lines comes from (tap): find out "
+		"before anything is laid over its way." } },
+	{ WORK_SLEEVES, DOING, { .all = FACT(HEADER) | FACT(LINES), .words =
+		"By hand near lines that are there, as listed with the services." } },
+	{ WORK_SLEEVES, DOING, { .all = FACT(HEADER) | FACT(KEPT), .words =
+		"By hand within what is kept." } },
 	{ WORK_SLEEVES, TOOLS, { .words = "pipe sleeves, narrow spade" } },
 
 	{ WORK_SET_ASIDE, TITLE, { .all = FACT(REUSED) | FACT(BACKFILL),
@@ -232,6 +240,9 @@ static const struct step_phrase phrases[] = {
 		"and water each until it stands wet." } },
 	{ WORK_PLANTS, DOING, { .all = FACT(MULCH), .words =
 		"Mulch comes after, clear of the stems." } },
+	{ WORK_PLANTS, DOING, { .all = FACT(LINES), .words =
+		"By hand near lines that are there, as listed with the services." } },
+	{ WORK_PLANTS, DOING, { .all = FACT(KEPT), .words = "By hand within what is kept." } },
 	{ WORK_PLANTS, TOOLS, { .words = "spade, trowel, tape, hose" } },
 
 	{ WORK_WATER, TITLE, { .words = "Lay the drip lines" } },

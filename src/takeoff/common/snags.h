@@ -88,8 +88,8 @@ enum fill_none {
  * subsoil is clay. */
 enum wall_slender { WALL_SLENDER, WALL_SLENDER_LONG, WALL_SLENDER_CLAY };
 /* What is dug where it is to be dug by hand, or not at all: ground of a region, a post's hole, the
- * trench of a line to lay. */
-enum hand_kind { HAND_GROUND, HAND_HOLE, HAND_TRENCH };
+ * trench of a line to lay, that of the header of drip lines, a plant's hole. */
+enum hand_kind { HAND_GROUND, HAND_HOLE, HAND_TRENCH, HAND_HEADER, HAND_PLANT };
 /* Nobody gets to the path; it leads to nothing; the same where it might have led to a house. */
 enum path_cut_off { PATH_UNREACHED, PATH_TO_NOTHING, PATH_TO_NO_HOUSE };
 /* No barrow gets from the drop to the region; to anything. */

@@ -3,7 +3,6 @@
 #include "base/number.h"
 #include "base/sort.h"
 #include "base/stop.h"
-#include "takeoff/planting/planting_soil.h"
 
 #include <math.h>
 #include <stdlib.h>
@@ -323,7 +322,7 @@ static void begin(const struct planter *planter)
 	free(sizes);
 }
 
-void planting_find(struct planting *out, const struct basis *basis, const struct fills *fills)
+void planting_find(struct planting *out, const struct basis *basis)
 {
 	struct planter planter = { .out = out, .basis = basis,
 		.plants = &basis->plot->details.plants };
@@ -338,7 +337,6 @@ void planting_find(struct planting *out, const struct basis *basis, const struct
 		place_specimens(&planter, kind);
 	lay_drifts(&planter);
 	gather_spots(&planter);
-	planting_soil_find(planter.rows, out->count, basis, fills);
 	tell(&planter);
 	planting_sum(out, planter.plants, basis);
 	free(planter.jobs);

@@ -9,7 +9,6 @@
 
 #include "takeoff/common/figure.h"
 #include "takeoff/common/items.h"
-#include "takeoff/ground/fill.h"
 #include "takeoff/planting/drifts.h"
 
 struct planted_spot {
@@ -49,7 +48,7 @@ struct plant_sum {
 enum { PLANT_LIGHT_UNTOLD = NEEDS_NO_SUN + 1 };
 
 struct planting {
-	const struct planting_row *list; /* by region, those on open ground last; then by kind */
+	struct planting_row *list; /* by region, those on open ground last; then by kind */
 	int count;
 	const struct plant_sum *plants;  /* in the plot's order */
 	int plant_count;
@@ -60,9 +59,9 @@ struct planting {
 extern const struct figure_table planting_table, plant_table;
 extern const struct word plant_pattern_words[], plant_light_words[];
 
-/* Places all plants; adds the snags drift-empty, drift-thin and plant-many. All lives in the arena but what is
- * is near to what: planting_end. Where the plot has no plants nothing is done. */
-void planting_find(struct planting *out, const struct basis *basis, const struct fills *fills);
+/* Places all plants; adds the snags drift-empty, drift-thin and plant-many. All lives in the
+ * arena but what is near to what: planting_end. The soil of beds: planting_soil.h. Where the plot has no plants nothing is done. */
+void planting_find(struct planting *out, const struct basis *basis);
 /* The sums by kind, of what was placed. */
 void planting_sum(struct planting *planting, const struct plants *plants,
 	const struct basis *basis);

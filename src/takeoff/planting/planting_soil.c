@@ -26,9 +26,12 @@ static nm needed_by(const struct basis *basis, const struct planting_row *row)
 	return soil->set && row->count > 0 ? soil->as.length : 0;
 }
 
-void planting_soil_find(struct planting_row *rows, int count, const struct basis *basis,
+void planting_soil_find(struct planting *planting, const struct basis *basis,
 	const struct fills *fills)
 {
+	struct planting_row *rows = planting->list;
+	int count = planting->count;
+
 	for (int from = 0, end = 0; from < count; from = end) {
 		nm soil = soil_of(basis, fills, rows[from].region), needed = 0;
 

@@ -3,10 +3,11 @@
 #ifndef TAKEOFF_PLANTING_PLANTING_SOIL_H
 #define TAKEOFF_PLANTING_PLANTING_SOIL_H
 
+#include "takeoff/ground/fill.h"
 #include "takeoff/planting/planting.h"
 
-/* Fills in the soil of so many rows, by region, whose plants are counted. */
-void planting_soil_find(struct planting_row *rows, int count, const struct basis *basis,
+/* Fills in the soil of the rows. After planting_find. */
+void planting_soil_find(struct planting *planting, const struct basis *basis,
 	const struct fills *fills);
 
 #endif

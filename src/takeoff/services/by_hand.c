@@ -86,8 +86,8 @@ static void list_digs(struct hand *hand, struct tallying *tallying)
 		if (tally->area == 0)
 			continue;
 		digs = arena_grow(arena, digs, count, &capacity, sizeof *digs);
-		digs[count++] = (struct hand_dig){ i, place->region, place->part,
-			place->words, place->line, cover_m2(tally->area), tally->from, tally->to,
+		digs[count++] = (struct hand_dig){ place->kind, i, place->region,
+			place->part, place->words, place->line, cover_m2(tally->area), tally->from, tally->to,
 			tally->first };
 	}
 	hand->digs = digs;
@@ -138,6 +138,28 @@ static void find_posts(struct hand *hand, const struct hand_ground *ground,
 	}
 	hand->posts = posts;
 	hand->post_count = (int)found;
+}
+
+static void find_plants(struct hand *hand, const struct hand_ground *ground,
+	const struct near_thing *things, size_t count)
+{
+	struct hand_plant *plants = NULL;
+	size_t found = 0, capacity = 0;
+
+	for (int i = 0; i < ground->holes_count; i++) {
+		const struct plant_holes *holes = &ground->holes[i];
+
+		for (int j = 0; j < holes->count && !stop_asked(); j++) {
+			if (!is_near_any(things, count, holes->spots[j], holes->across))
+				continue;
+			plants = arena_grow(ground->basis->arena, plants, found, &capacity,
+				sizeof *plants);
+			plants[found++] = (struct hand_plant){ holes->kind, holes->region,
+				holes->letter, holes->name, holes->spots[j] };
+		}
+	}
+	hand->plants = plants;
+	hand->plant_count = (int)found;
 }
 
 /* Whether any of a run is near at all, so that its spikes are to be looked at. */
@@ -199,6 +221,7 @@ struct hand hand_find(const struct hand_ground *ground, struct near_cells *cells
 	list_digs(&hand, &tallying);
 	free(tallying.tallies);
 	find_posts(&hand, ground, things, count);
+	find_plants(&hand, ground, things, count);
 	hand.spikes = find_spikes(ground, things, count);
 	return hand;
 }
@@ -220,12 +243,22 @@ static const struct figure post_figures[] = {
 };
 static const struct figure_table post_rows_table = FIGURE_TABLE(hand_post, post_figures);
 
+static const struct figure plant_figures[] = {
+	{ "letter", NULL, NULL, FIELD(LETTER, hand_plant, letter), .flags = ROW_KEY },
+	{ "name", NULL, NULL, FIELD(TEXT, hand_plant, name) },
+	{ "region", NULL, NULL, FIELD(REGION, hand_plant, region) },
+	{ "at_m", NULL, NULL, FIELD(SPOT, hand_plant, at), .flags = ROW_KEY },
+};
+static const struct figure_table plant_rows_table = FIGURE_TABLE(hand_plant, plant_figures);
+
 static const struct figure figures[] = {
 	{ "area_m2", NULL, NULL, FIELD(AREA, hand, area) },
 	{ "digs", NULL, "By hand", FIELDS(ROWS, hand, digs, dig_count),
 		.table = &dig_rows_table },
 	{ "posts", NULL, "Post hole", FIELDS(ROWS, hand, posts, post_count),
 		.table = &post_rows_table },
+	{ "plants", NULL, "Planting hole", FIELDS(ROWS, hand, plants, plant_count),
+		.table = &plant_rows_table },
 	{ "spikes", NULL, NULL, FIELD(COUNT, hand, spikes) },
 	{ "fabric_m2", NULL, NULL, FIELD(AREA, hand, fabric) },
 };

@@ -1,6 +1,5 @@
 /* What is dug by hand: whatever is worked near an existing service, or within something that is
- * kept.
- *
+ * kept. *
  * Near is nearer than allowed for to the line of a service (`service-near`), on all sides of it
  * and round its ends; of what is kept, within its circle or its rectangle. Ground is dug by hand by
  * whole cells, those of which some is near: so it is on the safe side and stands on the plan.
@@ -15,6 +14,7 @@
 
 /* What of some work lies on the cells that are dug by hand. */
 struct hand_dig {
+	enum hand_kind kind;     /* as in worked.h */
 	int place;               /* index into those of worked.h */
 	int region;              /* NO_REGION: a trench, or ground that is graded */
 	const char *part, *words, *line; /* as in worked.h; line: in the plot */
@@ -30,12 +30,22 @@ struct hand_post {
 	struct spot at;
 };
 
+struct hand_plant {
+	int kind;                /* in the plot's order of plants */
+	int region;              /* NO_REGION: on open ground */
+	char letter;
+	const char *name;
+	struct spot at;
+};
+
 struct hand {
 	double area;             /* m2 of all cells that are near */
 	const struct hand_dig *digs; /* in the order of worked.h */
 	int dig_count;
 	const struct hand_post *posts; /* whose holes are near; fence by fence */
 	int post_count;
+	const struct hand_plant *plants; /* whose holes are near; by region, then kind */
+	int plant_count;
 	int64_t spikes;          /* of edging; they stand evenly along each straight run */
 	double fabric;           /* m2 under which fabric is pinned */
 };
@@ -46,6 +56,8 @@ struct hand_ground {
 	const struct worked *worked;
 	const struct fences *fences;
 	const struct legs *edging; /* its straight runs */
+	const struct plant_holes *holes;
+	int holes_count;
 };
 
 /* Of one service or thing that is kept, described by `things`; in the basis' arena. cells: none in

@@ -35,10 +35,9 @@ void hand_touches_add(struct hand_touches *touches, const struct survey *survey,
 {
 	for (int i = 0; i < hand->dig_count && !stop_asked(); i++) {
 		const struct hand_dig *dig = &hand->digs[i];
-		bool is_trench = dig->line;
 
-		touch_add(touches, (struct hand_touch){ is_trench ? HAND_TRENCH : HAND_GROUND,
-			is_trench ? dig->place : dig->region, 0, dig->first,
+		touch_add(touches, (struct hand_touch){ dig->kind,
+			dig->kind == HAND_GROUND ? dig->region : dig->place, 0, dig->first,
 			cells_of(survey, dig->from, dig->to) });
 	}
 	for (int i = 0; i < hand->post_count && !stop_asked(); i++) {
@@ -46,6 +45,13 @@ void hand_touches_add(struct hand_touches *touches, const struct survey *survey,
 		struct rectangle cells = cells_at(survey, post->at);
 
 		touch_add(touches, (struct hand_touch){ HAND_HOLE, (int)post->number, post->fence,
+			{ cells.left, cells.top }, cells });
+	}
+	for (int i = 0; i < hand->plant_count && !stop_asked(); i++) {
+		const struct hand_plant *plant = &hand->plants[i];
+		struct rectangle cells = cells_at(survey, plant->at);
+
+		touch_add(touches, (struct hand_touch){ HAND_PLANT, plant->kind, plant->region,
 			{ cells.left, cells.top }, cells });
 	}
 }
@@ -56,7 +62,7 @@ static int by_what(const void *a, const void *b)
 	int order = compare(one->kind, other->kind);
 
 	if (order == 0)
-		order = compare(one->fence, other->fence);
+		order = compare(one->among, other->among);
 	return order ? order : compare(one->which, other->which);
 }
 
@@ -71,8 +77,9 @@ static void join(struct hand_touch *touch, const struct hand_touch *more)
 static void warn(const struct basis *basis, enum snag_code code, const struct hand_touch *touch)
 {
 	nm near = code == SNAG_SERVICE_NEAR ? block_length(basis->allow, ALLOW_SERVICE_NEAR) : 0;
-	struct snag *snag = snag_add(basis->snags, code,
-		touch->kind == HAND_GROUND ? touch->which : NO_REGION, SNAG_FIGURES_OF(near));
+	int region = touch->kind == HAND_GROUND ? touch->which :
+		touch->kind == HAND_PLANT ? touch->among : NO_REGION;
+	struct snag *snag = snag_add(basis->snags, code, region, SNAG_FIGURES_OF(near));
 
 	snag->kind = touch->kind;
 	snag_put_around(snag, touch->first, touch->cells);

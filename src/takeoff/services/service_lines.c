@@ -182,7 +182,8 @@ void service_lines_find(struct service_lines *out, const struct basis *basis,
 	struct legs edging = LEGS_EMPTY;
 	struct worked worked;
 	struct near_cells cells;
-	const struct hand_ground by_hand = { basis, &worked, fences, &edging };
+	const struct hand_ground by_hand = { basis, &worked, fences, &edging,
+		ground->holes, ground->holes_count };
 	struct service_line *list;
 
 	*out = (struct service_lines){ .count = 0 };
@@ -256,6 +257,8 @@ static const struct figure line_figures[] = {
 	{ NULL, NULL, "Near it", FIELD(AREA, service_line, hand.area), .flags = PANEL_OPTIONAL },
 	{ NULL, NULL, "Holes near it", FIELD(COUNT, service_line, hand.post_count),
 		.flags = PANEL_OPTIONAL },
+	{ NULL, NULL, "Plants near it", FIELD(COUNT, service_line, hand.plant_count),
+		.flags = PANEL_OPTIONAL },
 	{ NULL, NULL, "Spikes near it", FIELD(COUNT, service_line, hand.spikes),
 		.flags = PANEL_OPTIONAL },
 	{ NULL, NULL, "Fabric near it", FIELD(AREA, service_line, hand.fabric),
@@ -271,6 +274,8 @@ static const struct figure kept_figures[] = {
 	{ "by_hand", NULL, NULL, FIELD(OBJECT, kept, hand), .table = &by_hand_table },
 	{ NULL, NULL, "Ground of it", FIELD(AREA, kept, hand.area) },
 	{ NULL, NULL, "Holes in it", FIELD(COUNT, kept, hand.post_count),
+		.flags = PANEL_OPTIONAL },
+	{ NULL, NULL, "Plants in it", FIELD(COUNT, kept, hand.plant_count),
 		.flags = PANEL_OPTIONAL },
 	{ NULL, NULL, "Spikes in it", FIELD(COUNT, kept, hand.spikes), .flags = PANEL_OPTIONAL },
 	{ NULL, NULL, "Fabric in it", FIELD(AREA, kept, hand.fabric), .flags = PANEL_OPTIONAL },

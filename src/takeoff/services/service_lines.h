@@ -58,11 +58,12 @@ struct service_lines {
 
 /* Adds the snags
  *
- *	service-near  ground of a region or of none, a post's hole or a trench is dug nearer to an
- *	              existing service than is allowed for
+ *	service-near  ground of a region or of none, the hole of a post or a plant or a trench is
+ *	              dug nearer to an existing service than is allowed for
  *	keep-dug      the same within something that is kept
  *
- * each once for a region, a post, a trench, however many things it is near. */
+ * each once for a region, a post, a trench, a kind of plant in a region, however many things it is
+ * near. */
 void service_lines_find(struct service_lines *out, const struct basis *basis,
 	const struct work_ground *ground, const struct fences *fences);
 /* Puts in all cells that are dug by hand, of a plot in force. */

@@ -18,21 +18,29 @@ bool service_has_depth(const struct service *service)
 	return service->is_to_lay || block_value(&service->block, SERVICE_DEPTH)->set;
 }
 
+nm service_usual_depth(const struct plot *plot, enum service_kind kind)
+{
+	nm usual = depths[kind][plot_units(plot)];
+
+	return kind != SERVICE_WATER ? usual :
+		nm_most(usual, block_length(&plot->details.allow, ALLOW_FROST));
+}
+
 nm service_depth(const struct plot *plot, const struct service *service)
 {
-	nm usual = depths[service->kind][plot_units(plot)];
-
 	if (block_value(&service->block, SERVICE_DEPTH)->set)
 		return block_length(&service->block, SERVICE_DEPTH);
-	if (!service->is_to_lay)
-		return 0;
-	return service->kind != SERVICE_WATER ? usual :
-		nm_most(usual, block_length(&plot->details.allow, ALLOW_FROST));
+	return service->is_to_lay ? service_usual_depth(plot, service->kind) : 0;
+}
+
+nm service_usual_trench(const struct plot *plot, enum service_kind kind)
+{
+	return kind == SERVICE_DRAIN ? wide[plot_units(plot)] : narrow[plot_units(plot)];
 }
 
 nm service_trench(const struct plot *plot, const struct service *service)
 {
 	if (block_value(&service->block, SERVICE_TRENCH)->set)
 		return block_length(&service->block, SERVICE_TRENCH);
-	return service->kind == SERVICE_DRAIN ? wide[plot_units(plot)] : narrow[plot_units(plot)];
+	return service_usual_trench(plot, service->kind);
 }

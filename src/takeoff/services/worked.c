@@ -85,24 +85,36 @@ static void add_graded(struct gathering *g)
 			.words = "other ground, graded" }) });
 }
 
-static void add_trench(struct gathering *g, const struct service *service)
+static void add_legs(struct gathering *g, const struct legs *legs, nm half, int place)
 {
 	const struct survey *survey = g->basis->survey;
 	const struct cover_box plan = { 0, 0, survey->columns * survey->cell,
 		survey->rows * survey->cell, 0 };
-	nm half = service_trench(g->basis->plot, service) / 2;
-	struct legs legs = LEGS_EMPTY;
-	int place = add_place(g, &(struct work_place){ .region = NO_REGION, .part = "trench",
-		.words = "trench", .line = service->name });
 
-	routes_legs(&service->routes, &legs);
-	for (size_t i = 0; i < legs.count && !stop_asked(); i++) {
-		struct near_thing leg = near_leg(legs.items[i], survey->cell, half);
+	for (size_t i = 0; i < legs->count && !stop_asked(); i++) {
+		struct near_thing leg = near_leg(legs->items[i], survey->cell, half);
 
 		cover_boxes_add(&g->boxes, cover_clip((struct cover_box){ leg.left - half,
 			leg.top - half, leg.right + half, leg.bottom + half, place }, &plan));
 	}
+}
+
+static void add_trench(struct gathering *g, const struct service *service)
+{
+	struct legs legs = LEGS_EMPTY;
+	int place = add_place(g, &(struct work_place){ .kind = HAND_TRENCH, .region = NO_REGION,
+		.part = "trench", .words = "trench", .line = service->name });
+
+	routes_legs(&service->routes, &legs);
+	add_legs(g, &legs, service_trench(g->basis->plot, service) / 2, place);
 	legs_fini(&legs);
+}
+
+static void add_header(struct gathering *g, const struct work_ground *ground)
+{
+	add_legs(g, ground->header, ground->header_width / 2, add_place(g, &(struct work_place){
+		.kind = HAND_HEADER, .region = NO_REGION, .part = "header-trench",
+		.words = "trench of the header" }));
 }
 
 void worked_find(struct worked *out, const struct basis *basis, const struct work_ground *ground)
@@ -120,6 +132,7 @@ void worked_find(struct worked *out, const struct basis *basis, const struct wor
 	for (size_t i = 0; i < services->count && !stop_asked(); i++)
 		if (services->items[i].is_to_lay)
 			add_trench(&g, &services->items[i]);
+	add_header(&g, ground);
 	cover_sweep(&out->trenches, &out->arena, g.boxes.list, g.boxes.count);
 	free(g.boxes.list);
 	out->list = g.list;

@@ -1,6 +1,7 @@
 #include "takeoff/watering/watering.h"
 #include "base/measure.h"
 #include "base/stop.h"
+#include "takeoff/services/service_values.h"
 #include "takeoff/watering/header.h"
 
 #include <math.h>
@@ -266,6 +267,16 @@ static struct legs legs_kept(const struct legs *legs, struct arena *arena)
 	return kept;
 }
 
+/* As that of a line of water. */
+static void dig_trench(struct watering *out, const struct plot *plot)
+{
+	nm below = attribute_preset(SERVICE_BELOW, plot_units(plot))->as.length;
+
+	out->trench_width = service_usual_trench(plot, SERVICE_WATER);
+	out->trench_depth = service_usual_depth(plot, SERVICE_WATER) + below;
+	out->trench_dug = volume_of(area_of(out->trench, out->trench_width), out->trench_depth);
+}
+
 static void find_trench(struct watering *out, struct watered *beds, const struct basis *basis,
 	const struct header_ways *ways, int *ends)
 {
@@ -278,6 +289,8 @@ static void find_trench(struct watering *out, struct watered *beds, const struct
 		if (ends[i] >= 0)
 			out->trench += header_add(&tree, ways, ends[i]) * basis->survey->cell;
 	}
+	if (out->trench > 0)
+		dig_trench(out, basis->plot);
 	header_legs(&tree, ways, &legs);
 	out->legs = legs_kept(&legs, basis->arena);
 	legs_fini(&legs);

@@ -8,6 +8,8 @@
  *	header   header.h; zone by zone a tube of its own from the tap, all in one trench. Within a
  *	         raised bed it goes on under the wall and up inside it, then to its lines
  *	         (bed_header.h). Without a tap nothing is counted but what lies in beds
+ *	trench   as wide as that of a service of water that is to be laid, and as deep
+ *	         (services/service_values.h): to the tube's top and `below` deeper, dug and put back
  *	sleeves  under what the trench crosses, and one under the wall of each raised bed it comes
  *	         to: as long as the wall's base, and past it on either side as allowed for
  *	parts    a tee for each line, and for each bed of a zone after its first; an end cap for
@@ -75,6 +77,8 @@ struct watering {
 	double minutes, water; /* in a usual week: of all zones, of all beds */
 	bool has_tap;
 	nm trench;        /* from the tap to the beds */
+	nm trench_width, trench_depth; /* 0 without a trench */
+	double trench_dug; /* m3 */
 	nm header;        /* of all tubes in it, and of those in beds */
 	struct legs legs; /* of the trench; in the arena */
 	const struct sleeve *sleeves; /* under what it crosses */
