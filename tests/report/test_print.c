@@ -344,6 +344,18 @@ START_TEST(loads_name_what_each_vehicle_takes)
 }
 END_TEST
 
+START_TEST(of_stone_without_fabric_no_fabric_is_told)
+{
+	garden_rectangle(&garden, 'p', 8, 4);
+	print("path.plot");
+	find("\nFabric ");
+	plot_set(&garden.plot, 'p', PATH_FABRIC, "no");
+	print("path.plot");
+	find(" Base stone ");
+	ck_assert(!shows("\nFabric "));
+}
+END_TEST
+
 /* 12 sq ft under 2 in of mulch. */
 START_TEST(a_bed_that_nothing_is_dug_into_says_so)
 {
@@ -815,6 +827,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(figures, sums_of_the_dig_are_the_figures_of_the_takeoff, 0, NAMES);
 	tcase_add_test(figures, what_is_dug_alike_is_told_once_and_reuse_where_it_goes);
 	tcase_add_test(figures, loads_name_what_each_vehicle_takes);
+	tcase_add_test(figures, of_stone_without_fabric_no_fabric_is_told);
 	tcase_add_test(figures, a_bed_that_nothing_is_dug_into_says_so);
 	tcase_add_test(figures, what_lies_over_bases_is_told_where_it_goes);
 	tcase_add_test(figures, what_stands_above_the_ground_is_told_with_its_cap);

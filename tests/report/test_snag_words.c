@@ -35,8 +35,8 @@ static const struct {
 	{ SNAG_WALL_HIGH, "wall-high",
 		"Above ground: common practice, no published source. From the footing's bottom: "
 		"International Code Council, International Residential Code (IRC), 2021, R105.2, "
-		"on permits; a higher wall is designed by an engineer; local rules are often "
-		"stricter." },
+		"on permits; it exempts no wall that holds a surcharge, a load on the soil behind "
+		"it; a higher wall is designed by an engineer; local rules are often stricter." },
 	{ SNAG_WALL_EMBED, "wall-embed",
 		"A tenth of the height below ground: common practice, no published source." },
 	{ SNAG_WALL_SLENDER, "wall-slender",
@@ -75,7 +75,8 @@ static const struct {
 		"Geometry: a hole and a wall, its base or planted soil take the same ground." },
 	{ SNAG_BED_REACH, "bed-reach",
 		"Beds reached from both sides: University of Missouri Extension, G6985, Raised-Bed "
-		"Gardening. From one: South Dakota State University Extension, on raised beds." },
+		"Gardening. From one: South Dakota State University Extension, as quoted, title "
+		"and year not noted." },
 	{ SNAG_PATH_NARROW, "path-narrow",
 		"Clear width: U.S. Department of Justice, 2010 ADA Standards for Accessible "
 		"Design, 403.5.1." },
@@ -91,8 +92,8 @@ static const struct {
 	{ SNAG_PLANT_CLOSE, "plant-close",
 		"Half of both spreads apart: common practice, no published source." },
 	{ SNAG_PLANT_FRONT, "plant-front",
-		"Tall behind or in the middle, short in front: answers of extension services, as "
-		"quoted, title and year not noted." },
+		"Tall behind or in the middle, short in front: common practice, no published "
+		"source." },
 	{ SNAG_PLANT_WALL, "plant-wall",
 		"What is tall over little soil falls over in wind: common practice, no published "
 		"source." },
@@ -102,7 +103,8 @@ static const struct {
 		"University of Nebraska Extension, as quoted, title and year not noted." },
 	{ SNAG_PLANT_REACH, "plant-reach",
 		"Beds reached from both sides: University of Missouri Extension, G6985, Raised-Bed "
-		"Gardening. From one: South Dakota State University Extension, on raised beds." },
+		"Gardening. From one: South Dakota State University Extension, as quoted, title "
+		"and year not noted." },
 	{ SNAG_DRIFT_EMPTY, "drift-empty",
 		"Half a spacing clear to the edges: common practice, no published source." },
 	{ SNAG_PLANT_MANY, "plant-many", "Arithmetic: no more are placed one by one." },

@@ -61,6 +61,6 @@ void print_first_year(const struct report *report)
 	for (int month = 0; month <= 12; month++)
 		print_from(report, month == 12 ? 0 : month + 1);
 	print_explained(report, "Common practice, no published source; how much water: "
-		"Pennsylvania State University Extension, 2013, as quoted. What a plant's own "
-		"label says goes first.");
+		"Penn State Extension, 2013, as quoted, title not noted. What a plant's own label "
+		"says goes first.");
 }

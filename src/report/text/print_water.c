@@ -241,5 +241,5 @@ void print_water_weeks(const struct report *report)
 	hand_table_print(&table, report->out);
 	print_lines(report, 0, 0, "Rain counts: leave off as much as has fallen. New plants want "
 		"water more often until they have rooted; feel the soil a finger deep. Depth in a "
-		"week: Penn State Extension, 2013, as quoted, 1 to 1.5 in.");
+		"week, 1 to 1.5 in: Penn State Extension, 2013, as quoted, title not noted.");
 }

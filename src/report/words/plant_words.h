@@ -8,8 +8,8 @@
 const char *month_name(int month);
 
 /* What is to be done in the first year, so many months after planting. Common practice, no
- * published source, but for how much water: 1 to 1 1/2 in a week, Pennsylvania State University
- * Extension, 2013, as quoted, title not noted. */
+ * published source, but for how much water: 1 to 1 1/2 in a week, Penn State Extension, 2013, as
+ * quoted, title not noted. */
 struct first_year_step {
 	int months;
 	const char *words, *metric; /* NULL: the same */
