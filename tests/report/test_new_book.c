@@ -60,8 +60,8 @@ static money told_by_the_plot(void)
 	for (size_t i = 0; i < garden.takeoff.items.count; i++) {
 		const struct item *item = &garden.takeoff.items.list[i];
 
-		if (item->has_price)
-			told += item->price * (money)item->order;
+		if (item->own_price.is_told)
+			told += item->own_price.each * (money)item->order;
 	}
 	return told;
 }

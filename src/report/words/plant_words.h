@@ -12,8 +12,8 @@ int plant_first_month(const struct plant_sum *sum);
 int plant_last_month(const struct plant_sum *sum);
 
 /* What is to be done in the first year, by the season. Common practice, no published source, but
- * for how much water: 1 to 1 1/2 in a week, Penn State Extension, 2013, as
- * quoted, title not noted. */
+ * for how much water: 1 to 1 1/2 in a week, Penn State Extension, 2013, as quoted,
+ * title not noted. */
 enum care {
 	CARE_PLANTED, /* the month of planting */
 	CARE_WEEKLY,  /* until early summer; the month after planting in summer too */
