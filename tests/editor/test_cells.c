@@ -119,6 +119,21 @@ START_TEST(what_is_neither_is_refused_in_words)
 }
 END_TEST
 
+START_TEST(without_a_reason_the_range_is_all_that_is_said)
+{
+	struct cells cells = { .least = 1, .most = 9 };
+	struct fault fault = { .field = 7 };
+	struct card card;
+
+	card_open(&card, "12 cells");
+	ck_assert(!cells_read(&card, 0, NM_PER_FOOT, &cells, &fault));
+	ck_assert_str_eq(fault.words.bytes,
+		"Width: found 12 cells, expected 1 ft to 9 ft, 1 to 9 cells");
+	fault_fini(&fault);
+	card_fini(&card);
+}
+END_TEST
+
 static const struct cells_question how_deep = { .title = "How deep", .label = "Depth" };
 
 START_TEST(the_card_shows_the_last_number_as_a_length_and_is_filled_in_again_when_wrong)
@@ -171,6 +186,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(reading,
 		what_is_neither_is_refused_in_words, 0,
 		sizeof bad / sizeof *bad);
+	tcase_add_test(reading, without_a_reason_the_range_is_all_that_is_said);
 	tcase_add_test(reading,
 		the_card_shows_the_last_number_as_a_length_and_is_filled_in_again_when_wrong);
 	tcase_add_test(reading, a_number_alone_that_is_too_many_metres_is_in_centimetres);

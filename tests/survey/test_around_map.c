@@ -53,6 +53,7 @@ START_TEST(nothing_around_takes_no_map)
 
 	plot_from_rows(&plot, ROWS { "..", NULL });
 	plot.details.around.has_drop = true;
+	plants_add(&plot.details.plants, 'r', memory_string("Rose")); /* which stands nowhere */
 	map = around_map_of(&plot, &arena);
 	ck_assert_ptr_null(map.cells);
 	ck_assert_int_eq(around_map_at(&map, 1, 0), 0);

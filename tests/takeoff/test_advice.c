@@ -936,6 +936,15 @@ START_TEST(no_change_is_told_by_which_a_plant_lacks_sun)
 	ck_assert_ptr_null(garden_snag(&garden, SNAG_PLANT_SUN, 0));
 	ck_assert_int_eq(told_count(PROPOSE_FENCE), 1);
 	ck_assert_int_eq(told(PROPOSE_FENCE, 0).right, -3);
+/* 16 ft by 4 ft: two feet off the axis, the longer sides go two feet further, a panel apart. */
+START_TEST(a_leg_goes_off_as_far_as_it_is_from_the_axis)
+{
+	fence_about(16, 4, "top-bottom");
+	advise();
+	ck_assert_int_eq(told_count(PROPOSE_FENCE), 1);
+	ck_assert_int_eq(told(PROPOSE_FENCE, 0).leg_count, 2);
+	ck_assert_int_eq(told(PROPOSE_FENCE, 0).down, -2);
+	check_advice((int[PROPOSAL_KINDS]){ 0 });
 }
 END_TEST
 
@@ -1098,6 +1107,7 @@ Suite *test_suite(void)
 	tcase_add_test(one, a_leg_is_moved_the_shortest_way_to_the_fewest_panels_to_saw);
 	tcase_add_test(one, a_leg_of_a_mirrored_fence_is_moved_with_its_image);
 	tcase_add_test(one, no_change_is_told_by_which_a_plant_lacks_sun);
+	tcase_add_test(one, a_leg_goes_off_as_far_as_it_is_from_the_axis);
 	tcase_add_test(one, a_fence_is_moved_over_no_bed_and_no_fixture);
 	tcase_add_test(one, of_a_kind_those_that_spare_most_are_told);
 	tcase_add_test(one, what_cannot_all_be_tried_takes_nothing_from_the_rest);

@@ -166,31 +166,43 @@ static void mixing_at_random(struct random *random)
 	}
 }
 
+static void check_no_better_mix(int seed)
+{
+	struct random random = { (uint64_t)seed };
+	double best[WANTS][OFFERS] = { { 0 } };
+	struct mix_value value, expected;
+
+	mixing_at_random(&random);
+	expected = best_of_all(best);
+	memset(steps, 0, sizeof steps);
+	ck_assert_msg(mix_find(&mixing), "seed %d", seed);
+	ck_assert_msg(value_of(&value), "seed %d: too little", seed);
+	ck_assert_msg(value.cost == expected.cost, "seed %d: %lld, not %lld", seed,
+		(long long)value.cost, (long long)expected.cost);
+	ck_assert_msg(compare_values(&value, &expected) == 0, "seed %d: surplus %f steps %f, "
+		"not %f %f", seed, value.surplus, value.steps, expected.surplus, expected.steps);
+	for (int i = 0; i < mixing.want_count; i++)
+		for (int j = 0; j < wants[i].offer_count; j++)
+			ck_assert_msg(fabs(steps[i][j] - best[i][j]) < 0.5,
+				"seed %d: %d of offer %d.%d, not %d", seed, (int)steps[i][j], i, j,
+				(int)best[i][j]);
+}
+
 START_TEST(no_mix_of_all_there_are_is_better)
 {
 	int count = runner_count(60, 2000);
 
-	for (int seed = _i * count; seed < (_i + 1) * count; seed++) {
-		struct random random = { (uint64_t)seed };
-		double best[WANTS][OFFERS] = { { 0 } };
-		struct mix_value value, expected;
+	for (int seed = _i * count; seed < (_i + 1) * count; seed++)
+		check_no_better_mix(seed);
+}
+END_TEST
 
-		mixing_at_random(&random);
-		expected = best_of_all(best);
-		memset(steps, 0, sizeof steps);
-		ck_assert_msg(mix_find(&mixing), "seed %d", seed);
-		ck_assert_msg(value_of(&value), "seed %d: too little", seed);
-		ck_assert_msg(value.cost == expected.cost, "seed %d: %lld, not %lld", seed,
-			(long long)value.cost, (long long)expected.cost);
-		ck_assert_msg(compare_values(&value, &expected) == 0, "seed %d: surplus %f steps "
-			"%f, not %f %f", seed, value.surplus, value.steps, expected.surplus,
-			expected.steps);
-		for (int i = 0; i < mixing.want_count; i++)
-			for (int j = 0; j < wants[i].offer_count; j++)
-				ck_assert_msg(fabs(steps[i][j] - best[i][j]) < 0.5,
-					"seed %d: %d of offer %d.%d, not %d", seed,
-					(int)steps[i][j], i, j, (int)best[i][j]);
-	}
+/* Goods that share lanes, where the best cost is met before the least surplus at that cost. */
+START_TEST(of_mixes_that_cost_the_same_the_one_with_less_over_is_found)
+{
+	static const int seeds[] = { 3732, 10656, 16910 };
+
+	check_no_better_mix(seeds[_i]);
 }
 END_TEST
 
@@ -339,6 +351,23 @@ START_TEST(too_many_ways_are_not_all_looked_at_and_what_is_found_will_do)
 }
 END_TEST
 
+/* A million pieces, in packs of a few at much the same price, each by a supplier of its own. */
+START_TEST(too_many_ways_of_buying_one_good_are_not_all_looked_at)
+{
+	struct random random = { 7 };
+
+	start(LANES);
+	want(1e6);
+	for (int i = 0; i < LANES; i++) {
+		int size = random_between(&random, 3, 40);
+
+		lanes[i] = (struct lane){ .delivery = 500, .load = { 1000, 0 } };
+		offer(size, size * random_between(&random, 995, 1005), i, size);
+	}
+	ck_assert(!mix_find(&mixing));
+}
+END_TEST
+
 static bool at_once(struct stop_watch *watch)
 {
 	(void)watch;
@@ -368,10 +397,12 @@ Suite *test_suite(void)
 	TCase *large = suite_case(suite, "large");
 
 	tcase_add_loop_test(all, no_mix_of_all_there_are_is_better, 0, 10);
+	tcase_add_loop_test(all, of_mixes_that_cost_the_same_the_one_with_less_over_is_found, 0, 3);
 	tcase_add_loop_test(large, a_good_that_is_collected_costs_what_adding_up_finds, 0, 4);
 	tcase_add_loop_test(large,
 		a_days_goods_of_a_garden_are_weighed_against_each_other_in_no_time, 0, 4);
 	tcase_add_test(large, too_many_ways_are_not_all_looked_at_and_what_is_found_will_do);
+	tcase_add_test(large, too_many_ways_of_buying_one_good_are_not_all_looked_at);
 	tcase_add_test(large, a_search_that_is_stopped_ends_at_once);
 	return suite;
 }
