@@ -70,8 +70,8 @@ static const char *const band_answers[BANDS] = { [BAND_WHOLE] = "All of it",
 static int band_ask(struct editor *editor, const char *plant)
 {
 	static const char *const notes[BANDS] = { [BAND_WHOLE] = "",
-		[BAND_FRONT] = "the third nearest to where one walks",
-		[BAND_MIDDLE] = "the third behind it", [BAND_BACK] = "the third farthest in" };
+		[BAND_FRONT] = "the third by the walk", [BAND_MIDDLE] = "the third behind it",
+		[BAND_BACK] = "the third farthest in" };
 	struct report report = editor_report(editor, &editor->words);
 	const struct question question = { .answers = band_answers, .notes = notes,
 		.count = BANDS,
@@ -138,15 +138,23 @@ static void act_drift(struct editor *editor)
 	say_left_out(editor, planted, "Images that are no bed of that letter are left out.");
 }
 
-/* "t Thyme: its front, b Raised bed at 3 ft across, 2 ft down". */
+/* "bed B3"; of a cell that is no bed any more "3 ft across, 2 ft down". */
+static const char *bed_words(const struct report *report, struct place at)
+{
+	int region = survey_region_at(&report->takeoff->survey, at.x, at.y);
+
+	return region == NO_REGION ? plain_place(report, at) :
+		say(report, "bed %s", plain_region(report, region));
+}
+
+/* "t Thyme: front of bed B3", "t Thyme: all of every bed h": short, to stand whole in a list. */
 static const char *drift_words(const struct report *report, char letter, const struct drift *drift)
 {
 	static const char *const bands[BANDS] = { [BAND_WHOLE] = "all", [BAND_FRONT] = "front",
 		[BAND_MIDDLE] = "middle", [BAND_BACK] = "back" };
 	const char *where = drift->letter ?
-		say(report, "every %s", plain_letter(report, drift->letter)) :
-		say(report, "%s at %s", plain_letter(report, ground_cell(&report->plot->ground,
-			drift->at.x, drift->at.y)), plain_place(report, drift->at));
+		say(report, "every bed %c", drift->letter) :
+		bed_words(report, drift->at);
 
 	return say(report, "%s: %s of %s", plain_letter(report, letter), bands[drift->band], where);
 }
@@ -172,6 +180,8 @@ static void act_drift_out(struct editor *editor)
 		editor_say(editor, "There is no drift yet.");
 		return;
 	}
+	if (!act_count(editor)) /* which has the beds' names */
+		return;
 	question.answers = answers = arena_new(&editor->words, count, sizeof *answers);
 	rows = arena_new(&editor->words, count, sizeof *rows);
 	for (size_t i = 0; i < plants->count; i++) {
