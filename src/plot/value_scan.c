@@ -25,8 +25,8 @@ static void feet_write(struct text *words, nm length)
 		length_write_inches(words, inches);
 }
 
-/* A bound in the plot's own units: an odd length by the next whole one within, in inches or where it
- * is less than an inch in 64ths. */
+/* A bound in the plot's own units: an odd length by the next whole one within, in inches, or in
+ * 64ths of less than an inch. */
 static void bound_write(const struct reading *r, struct text *words, int64_t bound, bool is_least)
 {
 	const struct value value = { .set = true, .as.number = bound };

@@ -18,7 +18,7 @@ struct caption {
 	const char *title; /* NULL: there is none */
 };
 
-/* An arrow where it is true; else how far off. */
+/* "north <up>", "north <up> 20 degrees left", as short as there are signs for it. */
 static void add_north(const struct editor *editor, struct text *words)
 {
 	static const char *const arrows[][2] = { { "up", "\u2191" }, { "right", "\u2192" },
@@ -34,13 +34,13 @@ static void add_north(const struct editor *editor, struct text *words)
 	for (size_t i = 0; i < sizeof arrows / sizeof *arrows && brush_has_unicode(); i++)
 		if (strcmp(way.way, arrows[i][0]) == 0)
 			towards = arrows[i][1];
-	text_add(words, "north ");
+	text_print(words, "north %s", towards);
 	if (way.side) {
+		text_add(words, " ");
 		text_add_decimal(words, way.off, 6);
-		text_print(words, "%s %s ", brush_has_unicode() ? "\u00b0" : " degrees",
-			way.side);
+		text_print(words, "%s %.*s", brush_has_unicode() ? "\u00b0" : "",
+			(int)strcspn(way.side, " "), way.side);
 	}
-	text_add(words, towards);
 }
 
 static struct caption caption_of(const struct editor *editor)

@@ -113,8 +113,8 @@ static void refuse(struct filling *filling, const struct text *begun)
 {
 	fault_clear(&filling->fault);
 	filling_lack(filling);
-	text_print(&filling->said, "no word here begins with %s. Backspace empties it, to begin "
-		"anew.", begun->bytes);
+	text_print(&filling->said, "no word here begins with %s. Backspace empties it.",
+		begun->bytes);
 }
 
 /* A letter: what is typed so far begins a word, or is left as it was. */

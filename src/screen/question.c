@@ -149,6 +149,14 @@ static int place_of(const struct list *list)
 	return place;
 }
 
+/* Where the rows are that are out of view. */
+static const char *more_words(const struct list *list, int rows)
+{
+	if (list->top == 0)
+		return "more below";
+	return list->top + rows < list->count ? "more above and below" : "more above";
+}
+
 /* What was typed and found; else, where not all rows are in view, how many answers there are; NULL:
  * nothing is to be said. */
 static const char *found_words(const struct list *list, int rows, struct arena *arena)
@@ -168,8 +176,8 @@ static const char *found_words(const struct list *list, int rows, struct arena *
 		return arena_print(arena, "Typed: %s. %d of %d %s it.", typed, list->found_count,
 			question->count, list->found_count == 1 ? "has" : "have");
 	if (rows < list->count)
-		return arena_print(arena, "%d of %d. Type what you seek: any words of it.",
-			place_of(list), question->count);
+		return arena_print(arena, "%d of %d, %s. Type what you seek.", place_of(list),
+			question->count, more_words(list, rows));
 	return NULL;
 }
 

@@ -131,7 +131,7 @@ START_TEST(its_card_lists_what_is_planted_and_lifts_what_is_emptied)
 	desk_answer(b, ANSWERS { "r Rose", "Drift: all of it", "", NULL });
 	desk_type(b, "#");
 	desk_answered(b);
-	ck_assert_ptr_nonnull(strstr(b->offered, "\nDrift: front of every b"));
+	ck_assert_ptr_nonnull(strstr(b->offered, "\nDrift: front of every bed b"));
 	ck_assert_ptr_nonnull(strstr(b->offered, "\nDrift: back of b b at "));
 	ck_assert_ptr_nonnull(strstr(b->offered, "\nSingle one at: "));
 	ck_assert_ptr_nonnull(strstr(b->fault, "Drift: leave it as it is, or empty it"));
@@ -306,9 +306,9 @@ START_TEST(a_band_of_a_bed_is_filled_with_its_image_and_emptied)
 	desk_do(b, ACT_DRIFT);
 	ck_assert_uint_eq(plant(b, 0)->drift_count, 3);
 	check_here(b, "At the back: r Rose\n");
-	desk_answer(b, ANSWERS { "r Rose: front of b b at 1 ft across, 0 in down", NULL });
+	desk_answer(b, ANSWERS { "r Rose: front of bed B1", NULL });
 	desk_do(b, ACT_DRIFT_OUT);
-	desk_says(b, "Lifted: r Rose: front of b b at 1 ft across, 0 in down; Backspace");
+	desk_says(b, "Lifted: r Rose: front of bed B1; Backspace");
 	ck_assert_uint_eq(plant(b, 0)->drift_count, 1);
 	desk_free(b);
 }

@@ -314,11 +314,26 @@ START_TEST(a_bed_of_the_page_is_gone_to)
 	go_to(b, "B2 b b");
 	desk_asked(b, "The page Beds: go where?");
 	ck_assert_str_eq(b->offered,
-		"B1 b b: 0 in across, 0 in down\nB2 b b: 6 ft across, 3 ft down\n");
+		"B1 b b: 0 in, 0 in\nB2 b b: 6 ft, 3 ft\n");
 	check_at(b, (struct place){ 6, 3 });
 	desk_says(b, "B2 b b");
 	go_to(b, "");
 	check_at(b, (struct place){ 6, 3 });
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(kinds_of_plants_in_one_bed_are_told_apart)
+{
+	struct desk *b = desk_new((const char *const[]){ "bbbb..", "bbbb..", NULL });
+
+	plot_add_lines(editor_edit(&b->editor), "plant r \"Rose\"\n  at 1,0\n"
+		"plant t \"Thyme\"\n  at 3,1\n");
+	editor_stroke(&b->editor);
+	desk_refresh(b);
+	turn_to(b, "Planting");
+	go_to(b, "");
+	ck_assert_str_eq(b->offered, "B1 b b Rose: 0 in, 0 in\nB1 b b Thyme: 0 in, 0 in\n");
 	desk_free(b);
 }
 END_TEST
@@ -428,6 +443,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(cures, the_card_that_a_cure_names_has_the_fields_that_it_names, 0,
 		SNAG_CODES);
 	tcase_add_test(there, a_bed_of_the_page_is_gone_to);
+	tcase_add_test(there, kinds_of_plants_in_one_bed_are_told_apart);
 	tcase_add_test(there, each_snag_of_the_page_is_gone_to);
 	tcase_add_test(there, walls_fill_and_fences_are_gone_to);
 	tcase_add_test(there, a_page_without_places_says_so);

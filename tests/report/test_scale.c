@@ -12,10 +12,12 @@ START_TEST(a_bearing_is_where_it_is_on_the_plan)
 		{ 0, 0, "up" }, { 90000000, 0, "left" }, { 180000000, 0, "down" },
 		{ 270000000, 0, "right" }, { 20000000, 0, "20 degrees left of up" },
 		{ 1000000, 0, "1 degree left of up" }, { 359500000, 0, "0.5 degrees right of up" },
-		{ 45000000, 0, "45 degrees left of up" }, { 100000000, 0, "10 degrees below left" },
+		{ 45000000, 0, "45 degrees left of up" },
+		{ 100000000, 0, "10 degrees below left" },
 		{ 190000000, 0, "10 degrees right of down" },
 		{ 280000000, 0, "10 degrees above right" },
-		{ 135000000, 0, "45 degrees left of down" }, { 225000000, 0, "45 degrees right of down" },
+		{ 135000000, 0, "45 degrees left of down" },
+		{ 225000000, 0, "45 degrees right of down" },
 		/* the top looks north-west: the south-east is down the plan */
 		{ 315000000, 135000000, "down" }, { 0, 359000000, "1 degree left of up" },
 	};

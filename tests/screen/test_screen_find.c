@@ -283,6 +283,44 @@ START_TEST(a_name_that_is_too_long_is_cut_and_the_column_beside_it_stays)
 }
 END_TEST
 
+/* What somebody types in the list of cards, and the card that is chosen then. */
+static const struct {
+	const char *typed, *card;
+} carded[] = {
+	{ "drip", "Allowed for: watering" }, { "watered", "b Raised bed" },
+	{ "irrigation", "Allowed for: watering" }, { "site", "The plot itself" },
+	{ "latitude", "The plot itself" }, { "compass", "The plot itself" },
+	{ "bearing", "The plot itself" }, { "planting", "Add a plant" },
+	{ "month plant", "Add a plant" }, { "kerf", "Allowed for: walls and soil" },
+};
+
+START_TEST(a_card_is_found_by_its_fields)
+{
+	struct table at;
+
+	table_sit(&at, "court.plot", 24, 80);
+	terminal_keys(at.t, "#");
+	terminal_wait(at.t, "Which card?");
+	terminal_wait(at.t, ", more below. Type what you seek.");
+	terminal_type(at.t, carded[_i].typed);
+	terminal_until(at.t, shown_at(at.t, carded[_i].card));
+	table_leave(&at);
+}
+END_TEST
+
+START_TEST(a_list_says_where_more_of_it_is)
+{
+	struct table at;
+
+	table_sit(&at, "court.plot", 24, 80);
+	terminal_keys(at.t, "! down x40");
+	terminal_wait(at.t, ", more above and below. Type what you seek.");
+	terminal_keys(at.t, "end");
+	terminal_wait(at.t, ", more above. Type what you seek.");
+	table_leave(&at);
+}
+END_TEST
+
 START_TEST(the_first_row_says_what_is_going_on_in_plain_words)
 {
 	struct table at;
@@ -316,6 +354,9 @@ Suite *test_suite(void)
 	tcase_add_test(keys, in_a_word_keys_are_typed);
 	tcase_add_loop_test(keys, in_the_lists_of_acts_a_sign_finds_the_act_that_has_it, 0, 4);
 	tcase_add_test(columns, a_name_that_is_too_long_is_cut_and_the_column_beside_it_stays);
+	tcase_add_loop_test(words, a_card_is_found_by_its_fields, 0,
+		sizeof carded / sizeof *carded);
+	tcase_add_test(words, a_list_says_where_more_of_it_is);
 	tcase_add_test(columns, the_first_row_says_what_is_going_on_in_plain_words);
 	return suite;
 }

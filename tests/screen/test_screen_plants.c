@@ -178,6 +178,29 @@ START_TEST(a_plant_is_taken_in_hand_set_with_its_image_lifted_and_saved)
 }
 END_TEST
 
+START_TEST(the_bands_of_a_bed_and_its_drifts_are_listed_whole)
+{
+	struct table at;
+
+	sit(&at, &(struct launch){ .rows = 24, .columns = 80 });
+	terminal_keys(at.t, "t right x2 down x2 !");
+	terminal_type(at.t, "plant a drift");
+	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "How much of the bed is filled");
+	terminal_wait(at.t, "Its front  the third by the walk");
+	terminal_wait(at.t, "Its middle the third behind it");
+	terminal_wait(at.t, "Its back   the third farthest in");
+	terminal_keys(at.t, "down enter enter");
+	terminal_wait(at.t, "t Thyme fills it");
+	terminal_keys(at.t, "!");
+	terminal_type(at.t, "lift a drift");
+	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, "t Thyme: front of bed B1");
+	terminal_wait(at.t, "t Thyme: front of bed B2");
+	table_leave(&at);
+}
+END_TEST
+
 /* What is typed, letter by letter, and what the field then says. */
 static const struct {
 	const char *label, *typed, *says;
@@ -290,6 +313,7 @@ Suite *test_suite(void)
 	tcase_add_test(shown, the_panel_says_what_grows_at_the_cursor);
 	tcase_add_test(planted, a_plant_is_taken_in_hand_set_with_its_image_lifted_and_saved);
 	tcase_add_test(planted, a_new_plant_fills_the_front_of_a_bed_and_its_image);
+	tcase_add_test(planted, the_bands_of_a_bed_and_its_drifts_are_listed_whole);
 	tcase_add_test(planted, letters_typed_into_a_field_of_words_begin_one_of_them);
 	tcase_add_test(planted, what_begins_no_word_is_refused_and_said);
 	return suite;

@@ -813,6 +813,38 @@ static void add_mouse(TCase *mouse)
 	tcase_add_test(mouse, a_stopped_session_gives_the_mouse_back_and_takes_it_again);
 }
 
+/* What the plot has of its north, and what stands below the plan; without Unicode in words. */
+static const struct {
+	const char *north, *shown, *plain;
+} norths[] = {
+	{ "0", "north \u2191 ", "north up " }, { "90", "north \u2190 ", "north left " },
+	{ "20", "north \u2191 20\u00b0 left ", "north up 20 left " },
+	{ "340", "north \u2191 20\u00b0 right ", "north up 20 right " },
+	{ "100", "north \u2190 10\u00b0 below ", "north left 10 below " },
+};
+
+START_TEST(north_is_told_as_it_is_in_a_plot_of_80_columns)
+{
+	bool is_plain = _i % 2;
+	const char *environment[] = { "LC_ALL=C", NULL };
+	struct text plot = TEXT_EMPTY;
+	struct table at;
+
+	text_print(&plot, "parterre-plot 1\nunits imperial\ncell 1 ft\nnorth %s\n"
+		"bed b \"Bed\"\n\nground 18 x 2\n  ..................\n"
+		"  ..................\n",
+		norths[_i / 2].north);
+	table_clear(&at, "north.plot");
+	table_write(&at, plot.bytes);
+	text_fini(&plot);
+	table_start(&at, &(struct launch){ .rows = 24, .columns = 80,
+		.term = is_plain ? "vt100" : NULL, .env = is_plain ? environment : NULL });
+	table_wait(at.t);
+	terminal_wait(at.t, is_plain ? norths[_i / 2].plain : norths[_i / 2].shown);
+	table_leave(&at);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("screen view");
@@ -821,6 +853,8 @@ Suite *test_suite(void)
 
 	tcase_set_timeout(bytes, 20);
 	tcase_set_timeout(zooms, 20);
+	tcase_add_loop_test(measures, north_is_told_as_it_is_in_a_plot_of_80_columns, 0,
+		2 * (int)(sizeof norths / sizeof *norths));
 	tcase_add_test(zooms, one_column_a_cell_shows_the_grounds_of_the_file);
 	tcase_add_test(zooms, the_overview_shows_all_of_a_large_plan_and_goes_back);
 	tcase_add_test(zooms, in_one_column_a_peg_hides_a_letter_and_other_marks_only_open_ground);

@@ -936,6 +936,9 @@ START_TEST(no_change_is_told_by_which_a_plant_lacks_sun)
 	ck_assert_ptr_null(garden_snag(&garden, SNAG_PLANT_SUN, 0));
 	ck_assert_int_eq(told_count(PROPOSE_FENCE), 1);
 	ck_assert_int_eq(told(PROPOSE_FENCE, 0).right, -3);
+}
+END_TEST
+
 /* 16 ft by 4 ft: two feet off the axis, the longer sides go two feet further, a panel apart. */
 START_TEST(a_leg_goes_off_as_far_as_it_is_from_the_axis)
 {

@@ -177,7 +177,7 @@ static const struct act acts[] = {
 		.words = "delivery drop unload pallet truck", .writes = true, .run = act_drop },
 	{ .id = ACT_TAP, .key_name = "!", .name = "Tap here",
 		.wish = "say where water comes from",
-		.words = "watering hose faucet drip irrigation header", .writes = true,
+		.words = "hose faucet header irrigation", .writes = true,
 		.run = act_tap },
 	{ .id = ACT_AROUND_OUT, .key_name = "!", .name = "Remove what is around",
 		.wish = "remove a pipe, a tree, a house",

@@ -20,12 +20,12 @@ struct row {
 };
 
 /* Rows beside those of entries, plants, fences, things around and extra goods. */
-enum { ROWS_BESIDE = 1 + ALLOW_CARDS + 1 + 8 };
+enum { ROWS_BESIDE = 1 + ALLOW_CARDS + 1 + 8, ANY_CARD = -1 };
 
 struct list {
 	struct arena arena;
 	struct question question;
-	const char **answers, **notes;
+	const char **answers, **notes, **also;
 	struct row *rows;
 };
 
@@ -36,6 +36,26 @@ static void list_add(struct list *list, struct row row, const char *answer, cons
 	list->rows[at] = row;
 	list->answers[at] = answer;
 	list->notes[at] = note;
+	list->also[at] = "";
+}
+
+/* The card that was added last is found by its fields too: by labels, keywords, words that they
+ * take, and more. card: the one of several that the block has; ANY_CARD: it has one. */
+static void also_add(struct list *list, enum block_kind block, int card, const char *more)
+{
+	struct text words = TEXT_EMPTY;
+
+	text_add(&words, more);
+	for (enum attribute a = block_first(block); a <= block_last(block); a++) {
+		const struct attribute_row *row = attribute_row(a);
+
+		if (card != ANY_CARD && (int)row->card != card)
+			continue;
+		text_print(&words, " %s %s", row->label, row->keyword);
+		for (int i = 0; row->rule.words && row->rule.words[i]; i++)
+			text_print(&words, " %s", row->rule.words[i]);
+	}
+	list->also[list->question.count - 1] = text_keep(&words, &list->arena);
 }
 
 static void around_add(struct list *list, const struct editor *editor)
@@ -60,6 +80,7 @@ static void plants_add_rows(struct list *list, const struct editor *editor)
 		list_add(list, (struct row){ ROW_PLANT, (int)i },
 			arena_print(&list->arena, "%c %s", plants->items[i].letter,
 			plants->items[i].name), block_keyword(BLOCK_PLANT));
+		also_add(list, BLOCK_PLANT, ANY_CARD, "plants planting month");
 	}
 }
 
@@ -70,9 +91,13 @@ static void list_fill(struct list *list, const struct editor *editor)
 	const char *extra = "extra", *plant = block_keyword(BLOCK_PLANT);
 
 	list_add(list, (struct row){ ROW_PLOT, 0 }, HEAD_CARD_TITLE, "");
-	for (int i = 0; i < ALLOW_CARDS; i++)
+	also_add(list, BLOCK_HEAD, ANY_CARD, "compass north sun");
+	for (int i = 0; i < ALLOW_CARDS; i++) {
 		list_add(list, (struct row){ ROW_ALLOW, i }, allow_card_titles[i], "");
+		also_add(list, BLOCK_ALLOW, i, i == CARD_WATER ? "month drip irrigation" : "");
+	}
 	list_add(list, (struct row){ ROW_RATES, 0 }, "Hours that work takes", "");
+	also_add(list, BLOCK_RATES, ANY_CARD, "");
 	for (size_t i = 0; i < details->legend_count; i++) {
 		const struct entry *entry = &details->legend[i];
 
@@ -81,10 +106,14 @@ static void list_fill(struct list *list, const struct editor *editor)
 		list_add(list, (struct row){ ROW_ENTRY, (int)i },
 			arena_print(&list->arena, "%c %s", entry->letter, entry->name),
 			class_word(entry->class));
+		also_add(list, entry->block.kind, ANY_CARD,
+			entry->class == CLASS_BED ? "watering irrigation" : "");
 	}
 	plants_add_rows(list, editor);
-	for (size_t i = 0; i < details->fence_count; i++)
+	for (size_t i = 0; i < details->fence_count; i++) {
 		list_add(list, (struct row){ ROW_FENCE, (int)i }, details->fences[i].name, fence);
+		also_add(list, BLOCK_FENCE, ANY_CARD, "");
+	}
 	around_add(list, editor);
 	for (size_t i = 0; i < details->extra_count; i++)
 		list_add(list, (struct row){ ROW_EXTRA, (int)i }, details->extras[i].name, extra);
@@ -92,6 +121,7 @@ static void list_fill(struct list *list, const struct editor *editor)
 	if (details->legend_count)
 		list_add(list, (struct row){ ROW_REMOVE_ENTRY, 0 }, "Remove an entry", legend);
 	list_add(list, (struct row){ ROW_ADD_PLANT, 0 }, "Add a plant", plant);
+	also_add(list, BLOCK_PLANT, ANY_CARD, "plants planting month");
 	if (details->plants.count)
 		list_add(list, (struct row){ ROW_REMOVE_PLANT, 0 }, "Remove a plant", plant);
 	list_add(list, (struct row){ ROW_ADD_FENCE, 0 }, "Add a fence", fence);
@@ -114,6 +144,7 @@ static bool row_ask(struct editor *editor, struct row *row)
 
 	list.question.answers = list.answers = arena_new(&list.arena, most, sizeof *list.answers);
 	list.question.notes = list.notes = arena_new(&list.arena, most, sizeof *list.notes);
+	list.question.also = list.also = arena_new(&list.arena, most, sizeof *list.also);
 	list.rows = arena_new(&list.arena, most, sizeof *list.rows);
 	list_fill(&list, editor);
 	answer = editor->asker->choose(editor->asker, &list.question);
@@ -186,7 +217,8 @@ static const struct act acts[] = {
 		.wish = "change the legend; title, units",
 		.words = "settings name rename note new add remove block courses height wall "
 			"gravel soil mulch bed path lawn metric imperial feet north sun "
-			"price colour color",
+			"price colour color plants planting month watering drip latitude compass "
+			"bearing",
 		.writes = true, .run = act_cards },
 };
 const struct act_group acts_of_cards = ACT_GROUP("Plot", acts);

@@ -93,7 +93,7 @@ static void lead_add(struct leads *leads, const struct line *line, const struct 
 
 	leads->lines[at] = line;
 	leads->answers[at] = line->label;
-	leads->notes[at] = line->kind == LINE_HEADING ? plain_place(report, line->at) : "";
+	leads->notes[at] = line->kind == LINE_HEADING ? plain_corner(report, line->at) : "";
 }
 
 static void leads_find(struct leads *leads, const struct editor *editor)
@@ -144,7 +144,8 @@ static const struct act acts[] = {
 		.with = -1 },
 	{ .id = ACT_PAGES, .keys = ONE_KEY(';'), .key_name = ";", .name = "Pages",
 		.wish = "pick a page",
-		.words = "snag warning problem price cost areas walls stone soil changed panel",
+		.words = "snag warning problem price cost areas walls stone soil changed panel "
+			"plants planting month watering drip sun",
 		.run = act_pages },
 	{ .id = ACT_PANEL, .key_name = "!", .name = "Panel width",
 		.wish = "hide the panel, or make it wide", .state = panel_state,

@@ -70,7 +70,7 @@ static const char *const band_answers[BANDS] = { [BAND_WHOLE] = "All of it",
 static int band_ask(struct editor *editor, const char *plant)
 {
 	static const char *const notes[BANDS] = { [BAND_WHOLE] = "",
-		[BAND_FRONT] = "a third, where one walks", [BAND_MIDDLE] = "the third behind it",
+		[BAND_FRONT] = "the third by the walk", [BAND_MIDDLE] = "the third behind it",
 		[BAND_BACK] = "the third farthest in" };
 	struct report report = editor_report(editor, &editor->words);
 	const struct question question = { .answers = band_answers, .notes = notes,
@@ -159,6 +159,8 @@ static void act_drift_out(struct editor *editor)
 		editor_say(editor, "There is no drift yet.");
 		return;
 	}
+	if (!act_count(editor)) /* which has the beds' names */
+		return;
 	question.answers = answers = arena_new(&editor->words, count, sizeof *answers);
 	rows = arena_new(&editor->words, count, sizeof *rows);
 	for (size_t i = 0; i < plants->count; i++) {
@@ -169,7 +171,8 @@ static void act_drift_out(struct editor *editor)
 				plant->drifts[j] };
 			answers[question.count++] = say(&report, "%s: %s",
 				plain_letter(&report, plant->letter),
-				plant_drift_words(&report, &plant->drifts[j]));
+				plant_drift_words(&report, &editor->takeoff.survey,
+					&plant->drifts[j]));
 		}
 	}
 	answer = editor->asker->choose(editor->asker, &question);

@@ -206,7 +206,8 @@ static bool rectangle_ask(struct entering *entering)
 			r->bottom - r->top + 1),
 		[HEIGHT] = { .label = "Height", .rule = &height_rule,
 			.required = entering->kind == SHADE, .span = SPAN_LONG,
-			.meaning = "How high it stands above the ground. Its shade is that of a solid block.",
+			.meaning = "How high it stands above the ground. Its shade is that of a "
+				"solid block.",
 			.unset = "not told",
 			.typed = height ? exact_length(&report, height) : NULL },
 	};

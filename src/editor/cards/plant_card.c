@@ -40,14 +40,23 @@ static void take(struct named_card *named, char letter, char *name, const struct
 
 /* ---- What is planted of it ------------------------------------------------------------------- */
 
-const char *plant_drift_words(const struct report *report, const struct drift *drift)
+static const char *bed_words(const struct report *report, const struct survey *survey,
+	struct place at)
+{
+	int region = survey ? survey_region_at(survey, at.x, at.y) : NO_REGION;
+
+	return region == NO_REGION ? say(report, "what is at %s", plain_place(report, at)) :
+		say(report, "bed %s", plain_region(report, region));
+}
+
+const char *plant_drift_words(const struct report *report, const struct survey *survey,
+	const struct drift *drift)
 {
 	static const char *const bands[BANDS] = { [BAND_WHOLE] = "all", [BAND_FRONT] = "front",
 		[BAND_MIDDLE] = "middle", [BAND_BACK] = "back" };
 	const char *where = drift->letter ?
-		say(report, "every %s", plain_letter(report, drift->letter)) :
-		say(report, "%s at %s", plain_letter(report, ground_cell(&report->plot->ground,
-			drift->at.x, drift->at.y)), plain_place(report, drift->at));
+		say(report, "every bed %c", drift->letter) :
+		bed_words(report, survey, drift->at);
 
 	return say(report, "%s of %s", bands[drift->band], where);
 }
@@ -70,7 +79,7 @@ static void list_parts(struct entering *entering, const struct plant *plant)
 	for (size_t i = 0; i < plant->drift_count && count < PARTS_MOST; i++) {
 		entering->drifts[count] = plant->drifts[i];
 		entering->parts[count++] = part_field("Drift",
-			plant_drift_words(&report, &plant->drifts[i]));
+			plant_drift_words(&report, NULL, &plant->drifts[i]));
 	}
 	entering->drift_count = count;
 	for (size_t i = 0; i < plant->specimen_count && count < PARTS_MOST; i++) {

@@ -10,9 +10,9 @@ nm scale_step(enum units units, nm least);
 /* "5'" or "5 m": whole feet or metres. */
 void scale_words(struct text *out, nm at, enum units units);
 
-/* Which way a bearing is on a plan whose top has another, both in millionths of a degree, 0 to under
- * 360 degrees: straight up, right, down or left, else so far to a side of the nearest of them.
- * North is 0. */
+/* Which way a bearing is on a plan whose top has another, both in millionths of a degree, 0 to
+ * under 360 degrees: straight up, right, down or left, else so far to a side of the nearest of
+ * them. North is 0. */
 struct scale_way {
 	const char *way;
 	const char *side; /* "left of", "right of", "above", "below"; NULL: straight that way */

@@ -44,8 +44,8 @@ void page_sun(struct page_maker *maker, const struct takeoff *takeoff)
 			"In the mean of a day, 21 March to 21 September, under a clear sky.");
 		classes(maker, sun);
 		if (takeoff->plot.details.around.shades.count > 0)
-			page_note_line(maker, "What casts shade counts as solid down to the ground, "
-				"trees and hedges too.");
+			page_note_line(maker, "What casts shade counts as solid down to the "
+				"ground, trees and hedges too.");
 		if (untold)
 			page_note_line(maker, untold);
 		page_rows(maker, &sun_region_table, sun->regions, sun->region_count);

@@ -81,9 +81,9 @@ static const struct {
 		"source." },
 	[SNAG_PLANT_SOIL] = { "plant-soil", "What the plot says the plant needs." },
 	[SNAG_PLANT_SUN] = { "plant-sun",
-		"What the plot says the plant needs; hours by geometry, without clouds, what casts shade "
-		"solid down to the ground, trees too; classes: University of Nebraska Extension, as "
-		"quoted, title and year not noted." },
+		"What the plot says the plant needs; hours by geometry, without clouds, what casts "
+		"shade solid down to the ground, trees too; classes: University of Nebraska "
+		"Extension, as quoted, title and year not noted." },
 	[SNAG_PLANT_REACH] = { "plant-reach",
 		"Beds reached from both sides: University of Missouri Extension, G6985, Raised-Bed "
 		"Gardening. From one: South Dakota State University Extension, as quoted, title "
