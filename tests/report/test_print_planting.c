@@ -115,12 +115,21 @@ START_TEST(months_that_are_told_are_listed_and_a_year_follows_them)
 }
 END_TEST
 
-START_TEST(a_bed_too_wide_for_characters_is_said_to_be)
+/* 35 cells of two characters are a sheet of 70; each row of 36 plants stands on both in part. */
+START_TEST(a_bed_too_wide_for_a_sheet_is_cut_into_sheets)
 {
+	const char *sheet;
+	int letters = 0;
+
 	planting_bed(&garden, 36, 4, "1 ft");
-	planting_add(&garden, "drift b whole");
+	planting_add(&garden, "pattern square\n  drift b whole");
 	print();
-	check_has("Too wide for a sheet of characters");
+	check_has("\nSheet 1 of 2: 0 in to 35 ft across.\n");
+	check_has("\nSheet 2 of 2: 35 ft to 36 ft across.\n");
+	sheet = strstr(paper.bytes, "Sheet 1 of 2");
+	for (const char *end = strstr(sheet, "z Plant"); sheet < end; sheet++)
+		letters += *sheet == 'z';
+	ck_assert_int_eq(letters, 36 * 4);
 }
 END_TEST
 
@@ -135,6 +144,6 @@ Suite *test_suite(void)
 	tcase_add_test(papers, a_plan_has_as_many_letters_as_there_are_plants);
 	tcase_add_test(papers, beds_that_are_alike_have_one_plan);
 	tcase_add_test(papers, months_that_are_told_are_listed_and_a_year_follows_them);
-	tcase_add_test(papers, a_bed_too_wide_for_characters_is_said_to_be);
+	tcase_add_test(papers, a_bed_too_wide_for_a_sheet_is_cut_into_sheets);
 	return suite;
 }

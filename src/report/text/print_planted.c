@@ -10,6 +10,7 @@
  * a foot these are whole inches, or halves of them. */
 enum { LABELS_APART = 8, ROOM = 70 };
 static const int pitches[] = { 12, 8, 6, 4, 2 };
+enum { PITCHES = sizeof pitches / sizeof *pitches };
 
 struct sheet {
 	const struct report *report;
@@ -111,7 +112,8 @@ static void draw_plants(struct sheet *sheet)
 
 /* ---- Printing -------------------------------------------------------------------------------- */
 
-static void print_sheet(const struct sheet *sheet)
+/* The characters of the columns from `left` to `right`. */
+static void print_part(const struct sheet *sheet, int left, int right)
 {
 	const struct report *report = sheet->report;
 	int indent = ruler_columns(report);
@@ -120,14 +122,33 @@ static void print_sheet(const struct sheet *sheet)
 	struct ruler down = ruler_of(report, sheet->cells.bottom + 1 - sheet->cells.top,
 		sheet->pitch / 2, LABELS_APART / 2);
 
-	ruler_across(report, &across, indent, 0, sheet->columns - 1);
+	ruler_across(report, &across, indent, left, right);
 	for (int row = 0; row < sheet->rows && !stop_asked(); row++) {
 		struct text line = TEXT_EMPTY;
 
 		ruler_label(&line, &down, indent, row);
-		text_add_bytes(&line, character(sheet, 0, row), (size_t)sheet->columns);
+		text_add_bytes(&line, character(sheet, left, row), (size_t)(right + 1 - left));
 		print_trimmed(report, &line);
 		text_fini(&line);
+	}
+}
+
+/* What is too wide is cut along lines of the grid, which both sheets have. */
+static void print_sheet(const struct sheet *sheet)
+{
+	const struct report *report = sheet->report;
+	nm cell = report->takeoff->survey.cell;
+	int last = sheet->columns - 1, room = ROOM / sheet->pitch * sheet->pitch;
+	int count = (last + room - 1) / room;
+
+	for (int i = 0; i < count && !stop_asked(); i++) {
+		int left = i * room, right = least(left + room, last);
+
+		if (count > 1)
+			print_lines(report, 0, 0, "Sheet %d of %d: %s to %s across.", i + 1, count,
+				word_length(report, left / sheet->pitch * cell),
+				word_length(report, right / sheet->pitch * cell));
+		print_part(sheet, left, right);
 	}
 }
 
@@ -181,15 +202,10 @@ static void print_group(const struct report *report, const struct planting_beds 
 	sheet.cells = (struct rectangle){ region->left, region->first_cell.y, region->most.x,
 		region->most.y };
 	width = region->most.x + 1 - region->left;
-	for (size_t i = 0; i < sizeof pitches / sizeof *pitches && sheet.pitch == 0; i++)
-		sheet.pitch = pitches[i] * width <= ROOM ? pitches[i] : 0;
+	for (int i = 0; i < PITCHES && (i == 0 || sheet.pitch * width > ROOM); i++)
+		sheet.pitch = pitches[i];
 	print_section(report, say(report, "%s planted",
 		planting_beds_words(report, beds, group)));
-	if (sheet.pitch == 0) {
-		print_lines(report, 0, 2, "Too wide for a sheet of characters: the drawing to "
-			"scale and JSON have its plants.");
-		return;
-	}
 	print_bed(&sheet);
 }
 
