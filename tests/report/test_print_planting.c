@@ -179,12 +179,21 @@ START_TEST(where_there_is_nothing_to_check_or_it_is_checked_nothing_is_said_of_i
 }
 END_TEST
 
-START_TEST(a_bed_too_wide_for_characters_is_said_to_be)
+/* 35 cells of two characters are a sheet of 70; each row of 36 plants stands on both in part. */
+START_TEST(a_bed_too_wide_for_a_sheet_is_cut_into_sheets)
 {
+	const char *sheet;
+	int letters = 0;
+
 	planting_bed(&garden, 36, 4, "1 ft");
-	planting_add(&garden, "drift b whole");
+	planting_add(&garden, "pattern square\n  drift b whole");
 	print();
-	check_has("Too wide for a sheet of characters");
+	check_has("\nSheet 1 of 2: 0 in to 35 ft across.\n");
+	check_has("\nSheet 2 of 2: 35 ft to 36 ft across.\n");
+	sheet = strstr(paper.bytes, "Sheet 1 of 2");
+	for (const char *end = strstr(sheet, "z Plant"); sheet < end; sheet++)
+		letters += *sheet == 'z';
+	ck_assert_int_eq(letters, 36 * 4);
 }
 END_TEST
 
@@ -205,6 +214,6 @@ Suite *test_suite(void)
 		3);
 	tcase_add_loop_test(papers,
 		where_there_is_nothing_to_check_or_it_is_checked_nothing_is_said_of_it, 0, 3);
-	tcase_add_test(papers, a_bed_too_wide_for_characters_is_said_to_be);
+	tcase_add_test(papers, a_bed_too_wide_for_a_sheet_is_cut_into_sheets);
 	return suite;
 }

@@ -190,8 +190,8 @@ START_TEST(places_have_the_images_that_are_asked_for)
 }
 END_TEST
 
-/* 47 x 24, 8 apart, rows 7 apart: three rows of 5; with images at the upright axis 5, 4, 5. 47 x 23:
- * rows need 8 + 2 x 7; two of three fit at 22, both alike at 24. */
+/* 47 x 24, 8 apart, rows 7 apart: three rows of 5, with images at the upright axis 5, 4 and 5. Two
+ * rows need 15 across, two that are alike 16. */
 START_TEST(shifted_rows_are_one_shorter_and_the_middle_two_of_an_even_number_alike)
 {
 	struct lattice_ground ground = { .across = way_of(0, 47, START_MIDDLE_LOW),

@@ -361,8 +361,8 @@ START_TEST(a_bed_on_the_axis_is_its_own_image)
 }
 END_TEST
 
-/* 13 x 13 ft, arms 2 ft wide, plants 18 in apart: 156 - 18 = 138 in hold 8 at 18 in, the arms between
- * them of 108 in 6. A U and an L alike: worked out by hand. */
+/* 13 x 13 ft, arms 2 ft wide, plants 18 in apart: 156 - 18 = 138 in hold 8 at 18 in, the arms
+ * between them of 108 in 6. An L and a U alike: worked out by hand. */
 static const struct { const char *rows[14]; int inches, count; } bent[] = {
 	{ { "bbbbbbbbbbbbb", "bbbbbbbbbbbbb", "bb.........bb", "bb.........bb", "bb.........bb",
 		"bb.........bb", "bb.........bb", "bb.........bb", "bb.........bb", "bb.........bb",
@@ -385,7 +385,8 @@ START_TEST(arms_of_a_bed_have_rows_of_their_own)
 }
 END_TEST
 
-/* A flight of steps a foot each has no row of 1 ft 1 in across or down. */
+/* The corner of 2 x 2 ft has room for one 16 in apart, the arm of a foot for none; of area there
+ * are 11 sq ft, of 1.54 sq ft each 7.1. */
 START_TEST(ground_too_narrow_for_rows_is_a_snag)
 {
 	garden_rows(&garden, (const char *const[]){ "bbbbb....", "....bbbbb", "....b....",

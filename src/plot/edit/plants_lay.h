@@ -19,8 +19,8 @@ struct planted plants_set(struct plot *plot, char letter, struct place at);
 /* Lifts all specimens that stand in a cell, and those of the same kinds in its images; returns how
  * many. */
 int64_t plants_lift(struct plot *plot, struct place at);
-/* Fills a band of the bed at the cell with the plant; or of all beds of its letter, those filled one
- * by one among them. No bed has a band filled twice, from whatever cells. */
+/* Fills a band of the bed at the cell with the plant; or of all beds of its letter, those filled
+ * one by one among them. No bed has a band filled twice, from whatever cells. */
 struct planted plants_fill(struct plot *plot, char letter, struct place at, enum band band,
 	bool is_all);
 /* Takes a drift away, of a single bed with those at the images of its cell; returns how many. */

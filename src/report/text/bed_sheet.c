@@ -79,22 +79,18 @@ static void draw_outline(const struct bed_sheet *sheet)
 
 /* ---- The whole ------------------------------------------------------------------------------- */
 
-/* The largest that is no higher, else the largest of those as wide; 0: none. */
+/* The largest that is no wider and no higher, else the least. */
 static int pitch_for(int width, int height, int rows_most)
 {
-	int fits = 0;
+	int i = 0;
 
-	for (int i = 0; i < PITCHES; i++) {
-		if (pitches[i] * width > ROOM)
-			continue;
-		fits = pitches[i];
-		if ((int64_t)pitches[i] / 2 * height < rows_most)
-			break;
-	}
-	return fits;
+	while (i < PITCHES - 1 && (pitches[i] * width > ROOM ||
+		(int64_t)pitches[i] / 2 * height >= rows_most))
+		i++;
+	return pitches[i];
 }
 
-bool bed_sheet_begin(struct bed_sheet *sheet, const struct report *report, int region,
+void bed_sheet_begin(struct bed_sheet *sheet, const struct report *report, int region,
 	int rows_most)
 {
 	const struct region *bed = &report->takeoff->survey.regions[region];
@@ -104,18 +100,12 @@ bool bed_sheet_begin(struct bed_sheet *sheet, const struct report *report, int r
 
 	*sheet = (struct bed_sheet){ .report = report, .region = region, .cells = cells,
 		.pitch = pitch_for(width, height, rows_most) };
-	if (sheet->pitch == 0) {
-		print_lines(report, 0, 2, "Too wide for a sheet of characters: the drawing to "
-			"scale and JSON have all of it.");
-		return false;
-	}
 	sheet->columns = width * sheet->pitch + 1;
 	sheet->rows = height * sheet->pitch / 2 + 1;
 	count = (size_t)sheet->columns * (size_t)sheet->rows;
 	sheet->characters = memory_new(count, 1);
 	memset(sheet->characters, ' ', count);
 	draw_outline(sheet);
-	return true;
 }
 
 void bed_sheet_end(struct bed_sheet *sheet)
@@ -123,7 +113,8 @@ void bed_sheet_end(struct bed_sheet *sheet)
 	free(sheet->characters);
 }
 
-void bed_sheet_print(const struct bed_sheet *sheet)
+/* The characters of the columns from `left` to `right`. */
+static void print_part(const struct bed_sheet *sheet, int left, int right)
 {
 	const struct report *report = sheet->report;
 	int indent = ruler_columns(report);
@@ -132,14 +123,34 @@ void bed_sheet_print(const struct bed_sheet *sheet)
 	struct ruler down = ruler_of(report, sheet->cells.bottom + 1 - sheet->cells.top,
 		sheet->pitch / 2, LABELS_APART / 2);
 
-	ruler_across(report, &across, indent, 0, sheet->columns - 1);
+	ruler_across(report, &across, indent, left, right);
 	for (int row = 0; row < sheet->rows && !stop_asked(); row++) {
 		struct text line = TEXT_EMPTY;
 
 		ruler_label(&line, &down, indent, row);
-		text_add_bytes(&line, bed_sheet_character(sheet, 0, row), (size_t)sheet->columns);
+		text_add_bytes(&line, bed_sheet_character(sheet, left, row),
+			(size_t)(right + 1 - left));
 		print_trimmed(report, &line);
 		text_fini(&line);
+	}
+}
+
+/* What is too wide is cut along lines of the grid, which both sheets have. */
+void bed_sheet_print(const struct bed_sheet *sheet)
+{
+	const struct report *report = sheet->report;
+	nm cell = report->takeoff->survey.cell;
+	int last = sheet->columns - 1, room = ROOM / sheet->pitch * sheet->pitch;
+	int count = (last + room - 1) / room;
+
+	for (int i = 0; i < count && !stop_asked(); i++) {
+		int left = i * room, right = least(left + room, last);
+
+		if (count > 1)
+			print_lines(report, 0, 0, "Sheet %d of %d: %s to %s across.", i + 1, count,
+				word_length(report, left / sheet->pitch * cell),
+				word_length(report, right / sheet->pitch * cell));
+		print_part(sheet, left, right);
 	}
 }
 

@@ -14,16 +14,15 @@ struct bed_sheet {
 	char *characters;       /* owned; blanks, and the outline of - | and + */
 };
 
-/* As large as a page is wide, and so many rows high at most where that can be. False, having
- * printed where else it is found, where the bed is too wide; then there is nothing to end. */
-bool bed_sheet_begin(struct bed_sheet *sheet, const struct report *report, int region,
+/* As large as a page is wide, and so many rows high at most where that can be. */
+void bed_sheet_begin(struct bed_sheet *sheet, const struct report *report, int region,
 	int rows_most);
 void bed_sheet_end(struct bed_sheet *sheet);
 
 char *bed_sheet_character(const struct bed_sheet *sheet, int column, int row);
 /* The column and row of the character nearest to a spot of the ground. */
 struct place bed_sheet_nearest(const struct bed_sheet *sheet, struct spot spot);
-/* With its rulers. */
+/* With its rulers; what is wider than a page on several sheets, side by side. */
 void bed_sheet_print(const struct bed_sheet *sheet);
 /* "A character is 3 in across and 6 in down." */
 const char *bed_sheet_scale_words(const struct bed_sheet *sheet);

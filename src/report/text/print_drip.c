@@ -136,8 +136,7 @@ static void print_bed(const struct report *report, const struct watered *bed)
 {
 	struct dripping dripping = { .bed = bed, .tube = bed->drip.is_upright ? ':' : '=' };
 
-	if (!bed_sheet_begin(&dripping.sheet, report, bed->region, ROWS_MOST))
-		return;
+	bed_sheet_begin(&dripping.sheet, report, bed->region, ROWS_MOST);
 	for (int i = 0; i < bed->drip.count && !stop_asked(); i++)
 		draw_line(&dripping, &bed->drip.lines[i]);
 	if (bed->header.side != HEADER_UNTOLD)

@@ -4,6 +4,9 @@
 
 #include <limits.h>
 
+/* Higher only where plants would be in one another's place. */
+enum { ROWS_USUAL = 40 };
+
 /* The plan of a bed with its plants. */
 struct planted {
 	struct bed_sheet sheet;
@@ -50,6 +53,14 @@ static const char *letters_words(const struct planted *planted)
 	return say_text(report, &words);
 }
 
+/* The sheet of a bed with its plants, so many rows high at most where that can be. */
+static void begin(struct planted *planted, const struct report *report, int rows_most)
+{
+	planted->hidden = 0;
+	bed_sheet_begin(&planted->sheet, report, planted->place->region, rows_most);
+	draw_plants(planted);
+}
+
 static void print_group(const struct report *report, const struct planting_beds *beds,
 	const struct group *group)
 {
@@ -59,9 +70,11 @@ static void print_group(const struct report *report, const struct planting_beds 
 		return;
 	print_section(report, say(report, "%s planted",
 		planting_beds_words(report, beds, group)));
-	if (!bed_sheet_begin(&planted.sheet, report, planted.place->region, INT_MAX))
-		return;
-	draw_plants(&planted);
+	begin(&planted, report, ROWS_USUAL);
+	if (planted.hidden > 0) {
+		bed_sheet_end(&planted.sheet);
+		begin(&planted, report, INT_MAX);
+	}
 	bed_sheet_print(&planted.sheet);
 	print_lines(report, 0, 0, "%s. %s%s", letters_words(&planted),
 		bed_sheet_scale_words(&planted.sheet), planted.hidden == 0 ? "" :

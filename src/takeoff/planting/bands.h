@@ -1,8 +1,8 @@
 /* Bands of a bed: thirds of the greatest distance that the middle of one of its cells has from the
  * nearest side of it that one can walk up to. One walks up over path, lawn or open ground, where no
  * house stands and no fence is between; gates count as fence, nobody plants in them. A bed that
- * nobody can walk up to is back as a whole. Cells under a house are in no band. Exact: distances are compared by their squares, in
- * halves of a cell. */
+ * nobody can walk up to is back as a whole. Cells under a house are in no band. Exact: distances
+ * are compared by their squares, in halves of a cell. */
 #ifndef TAKEOFF_PLANTING_BANDS_H
 #define TAKEOFF_PLANTING_BANDS_H
 

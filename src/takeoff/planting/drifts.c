@@ -123,7 +123,8 @@ static struct lattice_way way_of(const struct drift_job *job, const struct cover
 	return way;
 }
 
-static struct lattice_ground whole_ground(const struct drift_job *job, const struct rectangle *cells)
+static struct lattice_ground whole_ground(const struct drift_job *job,
+	const struct rectangle *cells)
 {
 	const struct region *r = job->bed->bands.region;
 	nm cell = job->bed->basis->survey->cell;

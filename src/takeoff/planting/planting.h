@@ -59,8 +59,10 @@ struct planting {
 extern const struct figure_table planting_table, plant_table;
 extern const struct word plant_pattern_words[], plant_light_words[];
 
-/* Places all plants; adds the snags drift-empty, drift-thin and plant-many. All lives in the
- * arena but what is near to what: planting_end. The soil of beds: planting_soil.h. Where the plot has no plants nothing is done. */
+/* Places all plants; adds the snags drift-empty, of each bed without room, drift-thin, of drifts
+ * with room for fewer than half of what their area says, and plant-many. All lives in the arena but
+ * what is near to what: planting_end. The soil of beds: planting_soil.h. Where the plot has no
+ * plants nothing is done. */
 void planting_find(struct planting *out, const struct basis *basis);
 /* The sums by kind, of what was placed. */
 void planting_sum(struct planting *planting, const struct plants *plants,
