@@ -120,6 +120,18 @@ static int64_t distance(int region, int x, int y)
 	return least;
 }
 
+START_TEST(cells_under_a_house_are_in_no_band)
+{
+	plot_from_rows(&plot, (const char *const[]){ ".....", ".bbb.", ".....", NULL });
+	plot_add_lines(&plot, "house \"House\"\n  from 3,0 to 5,3\n");
+	look();
+	struct bands bands = bands_of(1, 1);
+
+	check_row(&bands, 1, ".bb..");
+	bands_end(&bands);
+}
+END_TEST
+
 START_TEST(each_cell_is_in_the_band_of_its_distance)
 {
 	struct random random = { (uint64_t)_i };
@@ -161,6 +173,7 @@ Suite *test_suite(void)
 
 	tcase_add_checked_fixture(bands, NULL, teardown);
 	tcase_add_test(bands, bands_are_thirds_of_the_greatest_distance_from_where_one_walks_up);
+	tcase_add_test(bands, cells_under_a_house_are_in_no_band);
 	tcase_add_test(bands, one_does_not_walk_up_through_a_fence_a_house_or_a_fixture);
 	tcase_add_loop_test(bands, each_cell_is_in_the_band_of_its_distance, 0,
 		runner_count(60, 1000));
