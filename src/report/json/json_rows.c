@@ -83,7 +83,8 @@ cJSON *json_figure(const struct takeoff *takeoff, const struct figure *figure, c
 	case FIGURE_TEXT:
 		return json_text(figure_text(figure, row));
 	case FIGURE_LETTER:
-		return cJSON_CreateString((char[]){ *(const char *)figure_field(figure, row), '\0' });
+		return cJSON_CreateString((char[]){ *(const char *)figure_field(figure, row),
+			'\0' });
 	case FIGURE_TRUTH:
 		return cJSON_CreateBool(figure_whole(figure, row) != 0);
 	case FIGURE_REGION:
