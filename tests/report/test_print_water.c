@@ -102,7 +102,8 @@ START_TEST(lines_and_zones_are_told_bed_by_bed)
 	level_bed("");
 	plot_set(&garden.plot, 0, ALLOW_SUPPLY, "6 gal/h");
 	print(1u << PART_WATERING);
-	has("B1: at 6 in and 1 ft 6 in down, from 0 in to 6 ft across, 6 emitters each.");
+	has("B1: lines 1 to 2 at 6 in and 1 ft 6 in down, from 0 in to 6 ft across, 6 emitters "
+		"each.");
 	has("B1 (line 1)");
 	has("B1 (line 2)");
 }

@@ -29,7 +29,7 @@ static void months(struct page_maker *maker, const struct watering *watering)
 	for (int i = 0; i < watering->month_count; i++)
 		page_figure(maker, word_label(&month_words[i]), say(report, "%s, %s min",
 			plain_water(report, watering->months[i].water),
-			plain_decimal(report, watering->months[i].minutes, 0)));
+			plain_count(report, watering->months[i].minutes)));
 }
 
 void page_water(struct page_maker *maker, const struct takeoff *takeoff)
