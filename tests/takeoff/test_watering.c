@@ -310,6 +310,42 @@ START_TEST(the_trench_is_that_of_a_line_of_water_and_is_work)
 }
 END_TEST
 
+/* Under the wall: 8 in of block, 6 in and 2 in of base past it and 12 in at either end. What the
+ * trench's own sleeve has of that, up to the outline, is there once. */
+START_TEST(a_sleeve_at_a_raised_bed_is_counted_once)
+{
+	static const char *const taps[] = { "tap 4,5\n", "tap 4,8\n" };
+
+	garden_rows(&garden, (const char *const[]){ "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", "bbbbbbbb",
+		"........", "........", "........", "........", NULL });
+	plot_set(&garden.plot, 'b', BED_WATER, "drip");
+	around_add(&garden.plot, taps[_i]);
+	garden_count(&garden);
+	ck_assert_int_eq(garden.takeoff.watering.walls, 1);
+	ck_assert_int_eq(garden.takeoff.watering.sleeve_count, 1);
+	ck_assert_int_eq(garden.takeoff.watering.sleeves[0].length,
+		(_i == 0 ? 12 : 18) * NM_PER_INCH);
+	ck_assert_int_eq(garden.takeoff.watering.sleeve_length, (8 + 6 + 2 + 2 * 12) * NM_PER_INCH);
+}
+END_TEST
+
+/* It is at that bed already, and goes out of it to the other. */
+START_TEST(from_a_tap_within_a_bed_the_header_begins_there)
+{
+	garden_rows(&garden, (const char *const[]){ "bbbb....bb", "bbbb....bb", "bbbb....bb",
+		"..........", NULL });
+	plot_set(&garden.plot, 'b', BED_WATER, "drip");
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	around_add(&garden.plot, "tap 2,1\n");
+	garden_count(&garden);
+	ck_assert_ptr_null(garden_snag(&garden, SNAG_WATER_CUT_OFF, 0));
+	ck_assert(garden.takeoff.watering.list[0].is_reached);
+	ck_assert(garden.takeoff.watering.list[1].is_reached);
+	ck_assert_int_eq(garden.takeoff.watering.trench, 6 * NM_PER_FOOT);
+	ck_assert_int_eq(garden.takeoff.watering.walls, 0);
+}
+END_TEST
+
 /* ---- Snags ----------------------------------------------------------------------------------- */
 
 /* Half-inch tube of 200 ft and 200 gal/h: common practice, no published source. */
@@ -371,6 +407,8 @@ Suite *test_suite(void)
 	tcase_add_test(parts, parts_go_by_lines_beds_and_zones);
 	tcase_add_test(parts, each_zone_has_a_tube_from_the_tap);
 	tcase_add_test(parts, the_trench_is_that_of_a_line_of_water_and_is_work);
+	tcase_add_loop_test(parts, a_sleeve_at_a_raised_bed_is_counted_once, 0, 2);
+	tcase_add_test(parts, from_a_tap_within_a_bed_the_header_begins_there);
 	tcase_add_test(parts, a_line_that_is_too_long_or_takes_too_much_is_a_snag);
 	tcase_add_test(parts, a_line_that_takes_more_than_a_zone_may_is_a_snag);
 	return suite;

@@ -26,7 +26,7 @@ static void print_trench(const struct report *report, const struct watering *wat
 		word_inches(report, watering->trench_depth),
 		word_volume(report, watering->trench_dug), word_length(report, watering->header));
 	print_unreached(report, watering);
-	print_lines(report, 2, 4, "BEFORE THE BASE IS LAID, under paths: %s",
+	print_lines(report, 2, 4, "BEFORE THE BASE IS LAID, under what is built: %s",
 		watering->sleeve_count == 0 ? "nothing." :
 		sleeves_words(report, watering->sleeves, watering->sleeve_count));
 	if (watering->walls > 0)

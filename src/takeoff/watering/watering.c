@@ -1,5 +1,6 @@
 #include "takeoff/watering/watering.h"
 #include "base/measure.h"
+#include "base/number.h"
 #include "base/stop.h"
 #include "takeoff/services/service_values.h"
 #include "takeoff/watering/header.h"
@@ -280,16 +281,43 @@ static nm wall_sleeve(const struct basis *basis, int region)
 		ALLOW_SLEEVE_PAST);
 }
 
-static void reach_bed(struct watering *out, struct watered *bed, const struct basis *basis,
-	bool is_reached)
+/* The lengths of the trench's sleeves, by the grid points that they end at. The caller frees. */
+static nm *sleeves_at_points(const struct watering *out, const struct header_ways *ways, nm cell)
 {
-	bed->is_reached = is_reached;
-	if (!is_reached) {
-		snag_add(basis->snags, SNAG_WATER_CUT_OFF, bed->region, SNAG_FIGURES_OF(0));
-	} else if (region_is_raised(&basis->survey->regions[bed->region])) {
-		out->walls++;
-		out->sleeve_length += wall_sleeve(basis, bed->region);
+	nm *lengths = memory_new((size_t)ways->columns * (size_t)ways->rows, sizeof *lengths);
+
+	for (int i = 0; i < out->sleeve_count; i++) {
+		const struct sleeve *sleeve = &out->sleeves[i];
+		const struct spot ends[] = { sleeve->from, sleeve->to };
+
+		for (int j = 0; j < 2; j++)
+			if (ends[j].x % cell == 0 && ends[j].y % cell == 0)
+				lengths[ends[j].y / cell * ways->columns + ends[j].x / cell] =
+					sleeve->length;
 	}
+	return lengths;
+}
+
+/* Sleeves under the walls of raised beds. What one has outside of the bed may be that of a sleeve
+ * of the trench that ends there already. */
+static void pass_walls(struct watering *out, const struct basis *basis,
+	const struct header_ways *ways, const int *ends)
+{
+	nm *before = sleeves_at_points(out, ways, basis->survey->cell);
+
+	for (int i = 0; i < out->count && !stop_asked(); i++) {
+		int region = out->list[i].region;
+		nm outside = block_length(bed_of(basis, region), BED_REACH) +
+			block_length(basis->allow, ALLOW_SLEEVE_PAST);
+
+		if (ends[i] < 0 || region == ways->inside ||
+			!region_is_raised(&basis->survey->regions[region]))
+			continue;
+		out->walls++;
+		out->sleeve_length += wall_sleeve(basis, region) -
+			nm_least(outside, before[ends[i]]);
+	}
+	free(before);
 }
 
 /* ends: by bed, -1: no way gets there. */
@@ -338,8 +366,11 @@ static void find_trench(struct watering *out, struct watered *beds, const struct
 
 	for (int i = 0; i < out->count && !stop_asked(); i++) {
 		ends[i] = header_end(ways, basis, beds[i].region);
-		reach_bed(out, &beds[i], basis, ends[i] >= 0);
-		if (ends[i] >= 0)
+		beds[i].is_reached = ends[i] >= 0;
+		if (ends[i] < 0)
+			snag_add(basis->snags, SNAG_WATER_CUT_OFF, beds[i].region,
+				SNAG_FIGURES_OF(0));
+		else
 			out->trench += header_add(&tree, ways, ends[i]) * basis->survey->cell;
 	}
 	if (out->trench > 0)
@@ -365,6 +396,7 @@ static void find_header(struct watering *out, struct watered *beds, struct water
 		&out->sleeve_count);
 	for (int i = 0; i < out->sleeve_count; i++)
 		out->sleeve_length += out->sleeves[i].length;
+	pass_walls(out, basis, &ways, ends);
 	free(ends);
 	arena_clear(&arena);
 }
