@@ -222,7 +222,8 @@ START_TEST(watering_stands_with_its_supply_zones_and_months)
 	desk_refresh(b);
 	check(b, "Watering", "", "Supply, assumed", "240 gal/h");
 	check(b, "Watering", "", "Asked for, a week", "15.0 gal");
-	desk_line(b, "Watering", "", "No tap is set: no header is counted.");
+	desk_line(b, "Watering", "", "No tap is set: of the header only what lies in beds is "
+		"counted.");
 	check(b, "Watering", "To order", "Tube end cap", "4");
 	check(b, "Watering", "Zone 1", "Flow", "14.4 gal/h");
 	check(b, "Watering", "B1 b b", "Emitters", "24");

@@ -329,6 +329,35 @@ START_TEST(a_sleeve_at_a_raised_bed_is_counted_once)
 }
 END_TEST
 
+/* Three lines, each a zone of its own: two further tubes go under the wall and up, and on from the
+ * first line to theirs, a row and two rows. */
+START_TEST(each_tube_to_a_split_bed_goes_under_the_wall_and_up)
+{
+	const struct watering *found = &garden.takeoff.watering;
+	nm one, way, rows;
+
+	garden_rows(&garden, (const char *const[]){ "bbbb", "bbbb", "bbbb", "bbbb", "....", "....",
+		"....", NULL });
+	plot_set(&garden.plot, 'b', BED_WATER, "drip");
+	around_add(&garden.plot, "tap 2,7\n");
+	garden_count(&garden);
+	ck_assert_int_eq(found->zone_count, 1);
+	ck_assert_int_eq(found->walls, 1);
+	one = found->list[0].within;
+	rows = found->list[0].drip.lines[2].across - found->list[0].drip.lines[0].across;
+	way = one - rows;
+	allow(ALLOW_SUPPLY, "3 gal/h");
+	garden_count(&garden);
+	ck_assert_int_eq(found->zone_count, 3);
+	ck_assert_int_eq(found->walls, 3);
+	ck_assert_int_eq(found->sleeve_length, 3 * 40 * NM_PER_INCH);
+	ck_assert_int_eq(found->list[0].within - one, 2 * way +
+		found->list[0].drip.lines[1].across - found->list[0].drip.lines[0].across + rows);
+	/* from the tap to the wall three times, 3 ft each */
+	ck_assert_int_eq(found->header, 9 * NM_PER_FOOT + found->list[0].within);
+}
+END_TEST
+
 /* It is at that bed already, and goes out of it to the other. */
 START_TEST(from_a_tap_within_a_bed_the_header_begins_there)
 {
@@ -408,6 +437,7 @@ Suite *test_suite(void)
 	tcase_add_test(parts, each_zone_has_a_tube_from_the_tap);
 	tcase_add_test(parts, the_trench_is_that_of_a_line_of_water_and_is_work);
 	tcase_add_loop_test(parts, a_sleeve_at_a_raised_bed_is_counted_once, 0, 2);
+	tcase_add_test(parts, each_tube_to_a_split_bed_goes_under_the_wall_and_up);
 	tcase_add_test(parts, from_a_tap_within_a_bed_the_header_begins_there);
 	tcase_add_test(parts, a_line_that_is_too_long_or_takes_too_much_is_a_snag);
 	tcase_add_test(parts, a_line_that_takes_more_than_a_zone_may_is_a_snag);

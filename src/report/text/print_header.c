@@ -30,9 +30,9 @@ static void print_trench(const struct report *report, const struct watering *wat
 		watering->sleeve_count == 0 ? "nothing." :
 		sleeves_words(report, watering->sleeves, watering->sleeve_count));
 	if (watering->walls > 0)
-		print_lines(report, 2, 4, "And one sleeve under the wall of each raised bed that "
-			"it comes to: %s. In all %s of sleeve.",
-			word_count(report, watering->walls, "wall", "walls"),
+		print_lines(report, 2, 4, "And a sleeve under the wall of each raised bed that it "
+			"comes to, one for each tube: %s. In all %s of sleeve.",
+			word_count(report, watering->walls, "sleeve", "sleeves"),
 			word_length(report, watering->sleeve_length));
 }
 

@@ -77,6 +77,24 @@ static struct watered *lay_beds(struct watering *out, const struct basis *basis,
 	return list;
 }
 
+/* Those of a bed that is split between zones: each goes under the wall and up by itself, and on
+ * from the bed's first line to the first of its own. */
+static void add_further_tubes(const struct watering *out, struct watered *beds,
+	const struct walls *walls)
+{
+	for (int i = 0; i < out->zone_count && !stop_asked(); i++)
+		for (int j = 0; j < out->zones[i].bed_count; j++) {
+			const struct zone_bed *part = &out->zones[i].beds[j];
+			struct watered *bed = &beds[part->bed];
+			const struct wall *wall = walls_find(walls, bed->region);
+
+			if (part->first > 0)
+				bed->within += (wall ? wall_way(wall) : 0) +
+					llabs(bed->drip.lines[part->first].across -
+					bed->drip.lines[0].across);
+		}
+}
+
 static void add_sums(struct watering *out)
 {
 	for (int i = 0; i < out->count; i++) {
@@ -298,8 +316,22 @@ static nm *sleeves_at_points(const struct watering *out, const struct header_way
 	return lengths;
 }
 
-/* Sleeves under the walls of raised beds. What one has outside of the bed may be that of a sleeve
- * of the trench that ends there already. */
+/* Whether the header comes to a bed under its wall. */
+static bool passes_wall(const struct basis *basis, const struct header_ways *ways, int region,
+	int end)
+{
+	return end >= 0 && region != ways->inside &&
+		region_is_raised(&basis->survey->regions[region]);
+}
+
+static void add_wall(struct watering *out, nm sleeve)
+{
+	out->walls++;
+	out->sleeve_length += sleeve;
+}
+
+/* Sleeves under the walls of raised beds, one for each tube. What the first of a bed has outside
+ * of it may be that of a sleeve of the trench that ends there already. */
 static void pass_walls(struct watering *out, const struct basis *basis,
 	const struct header_ways *ways, const int *ends)
 {
@@ -310,14 +342,19 @@ static void pass_walls(struct watering *out, const struct basis *basis,
 		nm outside = block_length(bed_of(basis, region), BED_REACH) +
 			block_length(basis->allow, ALLOW_SLEEVE_PAST);
 
-		if (ends[i] < 0 || region == ways->inside ||
-			!region_is_raised(&basis->survey->regions[region]))
-			continue;
-		out->walls++;
-		out->sleeve_length += wall_sleeve(basis, region) -
-			nm_least(outside, before[ends[i]]);
+		if (passes_wall(basis, ways, region, ends[i]))
+			add_wall(out, wall_sleeve(basis, region) -
+				nm_least(outside, before[ends[i]]));
 	}
 	free(before);
+	for (int i = 0; i < out->zone_count && !stop_asked(); i++)
+		for (int j = 0; j < out->zones[i].bed_count; j++) {
+			const struct zone_bed *part = &out->zones[i].beds[j];
+
+			if (part->first > 0 && passes_wall(basis, ways, part->region,
+				ends[part->bed]))
+				add_wall(out, wall_sleeve(basis, part->region));
+		}
 }
 
 /* ends: by bed, -1: no way gets there. */
@@ -421,6 +458,7 @@ void watering_find(struct watering *out, const struct basis *basis,
 		return;
 	zones = make_zones(out, basis);
 	water_beds(out, beds, basis);
+	add_further_tubes(out, beds, ground->walls);
 	add_sums(out);
 	find_zone_weeks(out, basis);
 	find_bed_weeks(out, basis);
