@@ -219,6 +219,8 @@ const struct shown takeoff_shown[] = {
 	OPTIONAL("watering", watered_table, watering.list, watering.count, WATER),
 	OPTIONAL("watering_zones", water_zone_table, watering.zones, watering.zone_count, ANY),
 	OPTIONAL("watering_weeks", water_week_table, watering.weeks, watering.week_count, ANY),
+	OPTIONAL("watering_zone_weeks", zone_week_table, watering.zone_weeks,
+		watering.zone_week_count, ANY),
 	OPTIONAL("watering_months", water_month_table, watering.months, watering.month_count,
 		ANY),
 	{ OBJECT_OF("watering_sums", watering_table, watering), .is_optional = true },

@@ -234,13 +234,14 @@ START_TEST(watering_stands_with_its_supply_zones_and_months)
 	editor_stroke(&b->editor);
 	desk_refresh(b);
 	check(b, "Watering", "", "Supply, assumed", "240 gal/h");
-	check(b, "Watering", "", "Water a week", "15.0 gal");
-	desk_line(b, "Watering", "", "No tap is set: no header is counted.");
+	check(b, "Watering", "", "Asked for, a week", "15.0 gal");
+	desk_line(b, "Watering", "", "No tap is set: of the header only what lies in beds is "
+		"counted.");
 	check(b, "Watering", "To order", "Tube end cap", "4");
 	check(b, "Watering", "Zone 1", "Flow", "14.4 gal/h");
 	check(b, "Watering", "B1 b b", "Emitters", "24");
-	check(b, "Watering", "In a week, all beds", "June", "15.0 gal, 62 min");
-	check(b, "Watering", "In a week, all beds", "July", "29.9 gal, 125 min");
+	check(b, "Watering", "In a week, all beds", "June", "15.4 gal, 64 min");
+	check(b, "Watering", "In a week, all beds", "July", "30.2 gal, 126 min");
 	desk_free(b);
 }
 END_TEST

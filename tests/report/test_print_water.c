@@ -92,7 +92,7 @@ START_TEST(without_a_tap_the_paper_says_what_is_not_counted)
 	around_add(&garden.plot, "tap 0,1\n");
 	print(1u << PART_WATERING);
 	has("From the tap at 0 in across, 1 ft down");
-	has("BEFORE THE BASE IS LAID, under paths: 1 sleeve: 4 ft (1 ft to 5 ft across, 1 ft");
+	has("BEFORE THE BASE IS LAID, under what is built: 1 sleeve: 4 ft (1 ft to 5 ft across, 1 ft");
 }
 END_TEST
 
@@ -102,7 +102,8 @@ START_TEST(lines_and_zones_are_told_bed_by_bed)
 	level_bed("");
 	plot_set(&garden.plot, 0, ALLOW_SUPPLY, "6 gal/h");
 	print(1u << PART_WATERING);
-	has("B1: at 6 in and 1 ft 6 in down, from 0 in to 6 ft across, 6 emitters each.");
+	has("B1: lines 1 to 2 at 6 in and 1 ft 6 in down, from 0 in to 6 ft across, 6 emitters "
+		"each.");
 	has("B1 (line 1)");
 	has("B1 (line 2)");
 }

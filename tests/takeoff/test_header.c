@@ -132,7 +132,9 @@ START_TEST(it_comes_into_a_raised_bed_under_its_wall)
 	ck_assert_int_eq(watering->walls, 1);
 	/* it comes square to the wall, and ends at its outer face, over 6 in of the base */
 	ck_assert_int_eq(watering->trench, 6 * NM_PER_FOOT);
-	ck_assert_int_eq(watering->sleeve_length, 40 * NM_PER_INCH + watering->sleeves[0].length);
+	/* what it has of a sleeve there is a part of the wall's */
+	ck_assert_int_eq(watering->sleeves[0].length, 18 * NM_PER_INCH);
+	ck_assert_int_eq(watering->sleeve_length, 40 * NM_PER_INCH);
 	/* under 8 in of wall, up three courses of 6 in, along three lines 10 2/3 in apart */
 	ck_assert_int_eq(watering->list[0].drip.count, 3);
 	ck_assert_double_eq_tol(metres(watering->list[0].within) / 0.0254,
@@ -142,6 +144,26 @@ END_TEST
 
 /* ---- A law ----------------------------------------------------------------------------------- */
 
+/* The bed that all four cells about the tap are of; NO_REGION: none. */
+static int bed_of_tap(const struct plot *plot)
+{
+	struct place tap = plot->details.around.tap;
+	int regions[4];
+
+	for (int i = 0; i < 4; i++) {
+		struct place cell = { tap.x - i % 2, tap.y - i / 2 };
+
+		if (!ground_holds(&plot->ground, cell.x, cell.y))
+			return NO_REGION;
+		regions[i] = plot_class_of(plot, ground_cell(&plot->ground, cell.x, cell.y)) !=
+			CLASS_BED ? NO_REGION :
+			survey_region_at(&garden.takeoff.survey, cell.x, cell.y);
+		if (regions[i] != regions[0])
+			return NO_REGION;
+	}
+	return regions[0];
+}
+
 /* Whether a way goes along the side, told cell by cell. */
 static bool is_open(const struct plot *plot, int x, int y)
 {
@@ -150,7 +172,9 @@ static bool is_open(const struct plot *plot, int x, int y)
 	if (!ground_holds(&plot->ground, x, y))
 		return false;
 	class = plot_class_of(plot, ground_cell(&plot->ground, x, y));
-	return class == CLASS_PATH || class == CLASS_LAWN || class == CLASS_OPEN;
+	return class == CLASS_PATH || class == CLASS_LAWN || class == CLASS_OPEN ||
+		(class == CLASS_BED && bed_of_tap(plot) ==
+		survey_region_at(&garden.takeoff.survey, x, y));
 }
 
 /* Lengths relaxed until none gets shorter. To be freed. */

@@ -51,10 +51,10 @@ END_TEST
 START_TEST(an_inch_on_a_square_foot_is_0_6234_gallons)
 {
 	level_bed(1, 1);
-	ck_assert_double_eq_tol(gallons(watering()->water), 0.6234, 0.00005);
+	ck_assert_double_eq_tol(gallons(watering()->asked), 0.6234, 0.00005);
 	garden_fini(&garden);
 	level_bed(10, 10);
-	ck_assert_double_eq_tol(gallons(watering()->water), 62.3, 0.05);
+	ck_assert_double_eq_tol(gallons(watering()->asked), 62.3, 0.05);
 }
 END_TEST
 
@@ -102,7 +102,7 @@ START_TEST(a_bed_of_100_square_feet_takes_what_was_published)
 	ck_assert_int_eq(watering()->lines, 4);
 	ck_assert_int_eq(garden.takeoff.watering.emitters, 4 * 38);
 	ck_assert_double_eq_tol(gallons(garden.takeoff.watering.flow), 50.1 * 38 / 37.5, 0.01);
-	ck_assert_double_eq_tol(gallons(garden.takeoff.watering.water), 62.31, 0.05);
+	ck_assert_double_eq_tol(gallons(garden.takeoff.watering.asked), 62.31, 0.05);
 	ck_assert_double_eq_tol(garden.takeoff.watering.list[0].minutes / 60, 1.24 * 37.5 / 38,
 		0.01);
 }
@@ -115,9 +115,10 @@ START_TEST(three_lines_water_four_by_eight_feet_in_83_minutes)
 	plot_set(&garden.plot, 'b', BED_DRIP_ROW, "16 in");
 	ck_assert_int_eq(watering()->lines, 3);
 	ck_assert_int_eq(garden.takeoff.watering.emitters, 24);
-	ck_assert_double_eq_tol(gallons(garden.takeoff.watering.water), 19.95, 0.005);
+	ck_assert_double_eq_tol(gallons(garden.takeoff.watering.asked), 19.95, 0.005);
 	ck_assert_double_eq_tol(garden.takeoff.watering.list[0].minutes, 83, 0.5);
-	ck_assert_double_eq_tol(garden.takeoff.watering.zones[0].run, 83.0 / 2, 0.25);
+	ck_assert_int_eq(garden.takeoff.watering.zones[0].run, 42);
+	ck_assert_int_eq(garden.takeoff.watering.zones[0].minutes, 84);
 }
 END_TEST
 
@@ -127,7 +128,7 @@ START_TEST(a_metric_plot_is_watered_in_litres)
 	level_bed(2, 1);
 	plot_set(&garden.plot, 0, HEAD_UNITS, "metric");
 	plot_set(&garden.plot, 0, HEAD_CELL, "1 m");
-	ck_assert_double_eq_tol(watering()->water, 0.050, 1e-12);
+	ck_assert_double_eq_tol(watering()->asked, 0.050, 1e-12);
 	/* rows of 300 mm: four; seven emitters of 2.3 L/h on each */
 	ck_assert_int_eq(garden.takeoff.watering.emitters, 28);
 	ck_assert_double_eq_tol(garden.takeoff.watering.flow, 28 * 0.0023, 1e-12);
@@ -145,11 +146,16 @@ START_TEST(each_month_has_its_own_depth_or_that_of_any_week)
 	found = watering();
 	ck_assert_int_eq(found->month_count, MONTHS);
 	ck_assert_int_eq(found->week_count, MONTHS);
-	ck_assert_double_eq_tol(gallons(found->months[6].water), 93.5, 0.05);
-	ck_assert_double_eq_tol(gallons(found->months[5].water), 62.3, 0.05);
-	ck_assert_double_eq_tol(found->weeks[6].minutes, 1.5 * found->weeks[5].minutes, 1e-9);
+	/* 100 emitters of 0.6 gal/h: 62.34 minutes, so 2 x 32; half as much again 2 x 47 */
+	ck_assert_double_eq_tol(gallons(found->weeks[6].water), 93.5, 0.05);
+	ck_assert_double_eq_tol(gallons(found->weeks[5].water), 62.3, 0.05);
 	ck_assert_double_eq(found->months[0].water, 0);
-	ck_assert_double_eq_tol(found->months[6].minutes, found->weeks[6].minutes, 1e-9);
+	ck_assert_int_eq(found->zone_week_count, MONTHS);
+	ck_assert_int_eq(found->zone_weeks[5].run, 32);
+	ck_assert_int_eq(found->zone_weeks[6].run, 47);
+	ck_assert_int_eq(found->months[6].minutes, 94);
+	ck_assert_double_eq_tol(gallons(found->months[6].water), 94, 1e-9);
+	ck_assert_double_eq_tol(gallons(found->weeks[6].gets), 94, 1e-9);
 }
 END_TEST
 
@@ -182,13 +188,40 @@ START_TEST(a_zone_takes_three_quarters_of_the_supply_and_runs_as_long_as_its_slo
 	ck_assert_int_eq(found->zone_count, 2);
 	ck_assert_int_eq(found->zones[0].emitters, 30);
 	ck_assert_int_eq(found->zones[1].emitters, 6);
-	ck_assert_double_eq_tol(found->zones[1].minutes, found->zones[0].minutes * 10 / 6, 1e-9);
-	ck_assert_double_eq_tol(found->minutes, found->zones[0].minutes + found->zones[1].minutes,
-		1e-9);
+	/* 6.234 gal of each bed at 6 and 3.6 gal/h: 62.3 and 103.9 minutes */
+	ck_assert_int_eq(found->zones[0].minutes, 64);
+	ck_assert_int_eq(found->zones[1].minutes, 104);
+	ck_assert_int_eq(found->minutes, 64 + 104);
+	ck_assert_double_eq(found->list[0].over, 0);
 	allow(ALLOW_SUPPLY, "48 gal/h");
 	found = watering();
 	ck_assert_int_eq(found->zone_count, 1);
-	ck_assert_double_eq_tol(found->zones[0].minutes, found->list[3].minutes, 1e-9);
+	ck_assert_int_eq(found->zones[0].minutes, 104);
+	/* 21.6 gal/h flow as long; three beds of 6 gal/h get 40 minutes too much */
+	ck_assert_double_eq_tol(gallons(found->water), 21.6 * 104 / 60, 1e-9);
+	ck_assert_double_eq_tol(gallons(found->asked), 40 * 144.0 / 231, 1e-9);
+	for (int i = 0; i < 3; i++) {
+		ck_assert_double_eq_tol(gallons(found->list[i].gets), 6.0 * 104 / 60, 1e-9);
+		ck_assert_double_eq_tol(gallons(found->list[i].over), 6.0 * 40 / 60, 1e-9);
+	}
+	ck_assert_double_eq_tol(gallons(found->list[3].gets), 3.6 * 104 / 60, 1e-9);
+	ck_assert_double_eq(found->list[3].over, 0);
+}
+END_TEST
+
+/* The lines of a bed in two zones water it together. */
+START_TEST(a_bed_of_two_zones_gets_what_both_bring)
+{
+	const struct watering *found;
+
+	level_bed(6, 2);
+	allow(ALLOW_SUPPLY, "6 gal/h");
+	found = watering();
+	ck_assert_int_eq(found->zone_count, 2);
+	/* 7.48 gal at 7.2 gal/h: 62.3 minutes */
+	ck_assert_double_eq_tol(gallons(found->list[0].gets), 7.2 * 64 / 60, 1e-9);
+	ck_assert_double_eq_tol(found->water, found->list[0].gets, 1e-12);
+	ck_assert_int_eq(found->minutes, 2 * 64);
 }
 END_TEST
 
@@ -278,6 +311,71 @@ START_TEST(the_trench_is_that_of_a_line_of_water_and_is_work)
 }
 END_TEST
 
+/* Under the wall: 8 in of block, 6 in and 2 in of base past it and 12 in at either end. What the
+ * trench's own sleeve has of that, up to the outline, is there once. */
+START_TEST(a_sleeve_at_a_raised_bed_is_counted_once)
+{
+	static const char *const taps[] = { "tap 4,5\n", "tap 4,8\n" };
+
+	garden_rows(&garden, (const char *const[]){ "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", "bbbbbbbb",
+		"........", "........", "........", "........", NULL });
+	plot_set(&garden.plot, 'b', BED_WATER, "drip");
+	around_add(&garden.plot, taps[_i]);
+	garden_count(&garden);
+	ck_assert_int_eq(garden.takeoff.watering.walls, 1);
+	ck_assert_int_eq(garden.takeoff.watering.sleeve_count, 1);
+	ck_assert_int_eq(garden.takeoff.watering.sleeves[0].length,
+		(_i == 0 ? 12 : 18) * NM_PER_INCH);
+	ck_assert_int_eq(garden.takeoff.watering.sleeve_length, (8 + 6 + 2 + 2 * 12) * NM_PER_INCH);
+}
+END_TEST
+
+/* Three lines, each a zone of its own: two further tubes go under the wall and up, and on from the
+ * first line to theirs, a row and two rows. */
+START_TEST(each_tube_to_a_split_bed_goes_under_the_wall_and_up)
+{
+	const struct watering *found = &garden.takeoff.watering;
+	nm one, way, rows;
+
+	garden_rows(&garden, (const char *const[]){ "bbbb", "bbbb", "bbbb", "bbbb", "....", "....",
+		"....", NULL });
+	plot_set(&garden.plot, 'b', BED_WATER, "drip");
+	around_add(&garden.plot, "tap 2,7\n");
+	garden_count(&garden);
+	ck_assert_int_eq(found->zone_count, 1);
+	ck_assert_int_eq(found->walls, 1);
+	one = found->list[0].within;
+	rows = found->list[0].drip.lines[2].across - found->list[0].drip.lines[0].across;
+	way = one - rows;
+	allow(ALLOW_SUPPLY, "3 gal/h");
+	garden_count(&garden);
+	ck_assert_int_eq(found->zone_count, 3);
+	ck_assert_int_eq(found->walls, 3);
+	ck_assert_int_eq(found->sleeve_length, 3 * 40 * NM_PER_INCH);
+	ck_assert_int_eq(found->list[0].within - one, 2 * way +
+		found->list[0].drip.lines[1].across - found->list[0].drip.lines[0].across + rows);
+	/* from the tap to the wall three times, 3 ft each */
+	ck_assert_int_eq(found->header, 9 * NM_PER_FOOT + found->list[0].within);
+}
+END_TEST
+
+/* It is at that bed already, and goes out of it to the other. */
+START_TEST(from_a_tap_within_a_bed_the_header_begins_there)
+{
+	garden_rows(&garden, (const char *const[]){ "bbbb....bb", "bbbb....bb", "bbbb....bb",
+		"..........", NULL });
+	plot_set(&garden.plot, 'b', BED_WATER, "drip");
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	around_add(&garden.plot, "tap 2,1\n");
+	garden_count(&garden);
+	ck_assert_ptr_null(garden_snag(&garden, SNAG_WATER_CUT_OFF, 0));
+	ck_assert(garden.takeoff.watering.list[0].is_reached);
+	ck_assert(garden.takeoff.watering.list[1].is_reached);
+	ck_assert_int_eq(garden.takeoff.watering.trench, 6 * NM_PER_FOOT);
+	ck_assert_int_eq(garden.takeoff.watering.walls, 0);
+}
+END_TEST
+
 /* ---- Snags ----------------------------------------------------------------------------------- */
 
 /* Half-inch tube of 200 ft and 200 gal/h: common practice, no published source. */
@@ -334,10 +432,14 @@ Suite *test_suite(void)
 	tcase_add_test(figures, the_supply_is_assumed_until_it_is_measured);
 	tcase_add_test(figures,
 		a_zone_takes_three_quarters_of_the_supply_and_runs_as_long_as_its_slowest_bed);
+	tcase_add_test(figures, a_bed_of_two_zones_gets_what_both_bring);
 	tcase_add_checked_fixture(parts, NULL, teardown);
 	tcase_add_test(parts, parts_go_by_lines_beds_and_zones);
 	tcase_add_test(parts, each_zone_has_a_tube_from_the_tap);
 	tcase_add_test(parts, the_trench_is_that_of_a_line_of_water_and_is_work);
+	tcase_add_loop_test(parts, a_sleeve_at_a_raised_bed_is_counted_once, 0, 2);
+	tcase_add_test(parts, each_tube_to_a_split_bed_goes_under_the_wall_and_up);
+	tcase_add_test(parts, from_a_tap_within_a_bed_the_header_begins_there);
 	tcase_add_test(parts, a_line_that_is_too_long_or_takes_too_much_is_a_snag);
 	tcase_add_test(parts, a_line_that_takes_more_than_a_zone_may_is_a_snag);
 	return suite;

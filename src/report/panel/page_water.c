@@ -9,7 +9,7 @@ static void supply(struct page_maker *maker, const struct watering *watering)
 	if (!watering->is_measured)
 		page_note_line(maker, "Measure the supply: nothing says yet what the tap gives.");
 	if (!watering->has_tap)
-		page_note_line(maker, "No tap is set: no header is counted.");
+		page_note_line(maker, "No tap is set: of the header only what lies in beds is counted.");
 }
 
 static void zones(struct page_maker *maker, const struct watering *watering)
@@ -21,15 +21,25 @@ static void zones(struct page_maker *maker, const struct watering *watering)
 	}
 }
 
+static bool has_one_depth(const struct watering *watering)
+{
+	for (int i = 1; i < watering->month_count; i++)
+		if (watering->months[i].depth != watering->months[0].depth)
+			return false;
+	return true;
+}
+
 static void months(struct page_maker *maker, const struct watering *watering)
 {
 	const struct report *report = &maker->report;
 
 	page_heading_line(maker, "In a week, all beds");
+	if (has_one_depth(watering))
+		page_note_line(maker, "Months are not told: each asks for as much, winter too.");
 	for (int i = 0; i < watering->month_count; i++)
 		page_figure(maker, word_label(&month_words[i]), say(report, "%s, %s min",
 			plain_water(report, watering->months[i].water),
-			plain_decimal(report, watering->months[i].minutes, 0)));
+			plain_count(report, watering->months[i].minutes)));
 }
 
 void page_water(struct page_maker *maker, const struct takeoff *takeoff)

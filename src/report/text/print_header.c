@@ -19,20 +19,20 @@ static void print_unreached(const struct report *report, const struct watering *
 static void print_trench(const struct report *report, const struct watering *watering)
 {
 	print_lines(report, 0, 2, "From the tap at %s a trench of %s goes to the beds, %s wide and "
-		"%s deep, %s dug and put back, over path, lawn and open ground. Each zone has a "
+		"%s deep, %s dug and put back, round what is in the way. Each zone has a "
 		"tube of its own in it, from its valve at the tap: with what lies within beds, %s "
 		"of header tube.", plain_place(report, report->plot->details.around.tap),
 		word_length(report, watering->trench), word_inches(report, watering->trench_width),
 		word_inches(report, watering->trench_depth),
 		word_volume(report, watering->trench_dug), word_length(report, watering->header));
 	print_unreached(report, watering);
-	print_lines(report, 2, 4, "BEFORE THE BASE IS LAID, under paths: %s",
+	print_lines(report, 2, 4, "BEFORE THE BASE IS LAID, under what is built: %s",
 		watering->sleeve_count == 0 ? "nothing." :
 		sleeves_words(report, watering->sleeves, watering->sleeve_count));
 	if (watering->walls > 0)
-		print_lines(report, 2, 4, "And one sleeve under the wall of each raised bed that "
-			"it comes to: %s. In all %s of sleeve.",
-			word_count(report, watering->walls, "wall", "walls"),
+		print_lines(report, 2, 4, "And a sleeve under the wall of each raised bed that it "
+			"comes to, one for each tube: %s. In all %s of sleeve.",
+			word_count(report, watering->walls, "sleeve", "sleeves"),
 			word_length(report, watering->sleeve_length));
 }
 

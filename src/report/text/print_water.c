@@ -1,8 +1,6 @@
 #include "report/text/print.h"
 #include "base/stop.h"
 
-#include <math.h>
-
 /* More lines of a bed than these are not listed one by one. */
 enum { LINES_MOST = 12 };
 
@@ -38,13 +36,23 @@ static const char *places_words(const struct report *report, const struct drip_l
 	return say_text(report, &words);
 }
 
-/* "at 1 ft and 2 ft down, from 8 in to 7 ft 4 in across, 8 emitters each". */
+/* "line 1", "lines 2 to 4". */
+static const char *number_words(const struct report *report, int first, int count)
+{
+	return count == 1 ? say(report, "line%c%d", PAGE_TIE, first) :
+		say(report, "lines%c%d%cto%c%d", PAGE_TIE, first, PAGE_TIE, PAGE_TIE,
+		first + count - 1);
+}
+
+/* "lines 1 to 2 at 1 ft and 2 ft down, from 8 in to 7 ft 4 in across, 8 emitters each". */
 static const char *lines_words(const struct report *report, const struct drip *drip,
 	const struct drip_line *lines, int count)
 {
-	return say(report, "at %s %s, from %s to %s %s, %s%s%s", places_words(report, lines, count),
-		drip->is_upright ? "across" : "down", word_length(report, lines->chord.from),
-		word_length(report, lines->chord.to), drip->is_upright ? "down" : "across",
+	return say(report, "%s at %s %s, from %s to %s %s, %s%s%s",
+		number_words(report, (int)(lines - drip->lines) + 1, count),
+		places_words(report, lines, count), drip->is_upright ? "across" : "down",
+		word_length(report, lines->chord.from), word_length(report, lines->chord.to),
+		drip->is_upright ? "down" : "across",
 		word_count(report, lines->emitters, "emitter", "emitters"),
 		count > 1 ? " each" : "", lines->is_added ? ", where no other line reaches" : "");
 }
@@ -87,16 +95,6 @@ static void print_layouts(const struct report *report, const struct watering *wa
 
 /* ---- Zones ----------------------------------------------------------------------------------- */
 
-/* "line 1", "lines 2 to 4": which of a bed's. */
-static const char *part_words(const struct report *report, const struct zone_bed *bed)
-{
-	int first = bed->first + 1;
-
-	return bed->lines == 1 ? say(report, "line%c%d", PAGE_TIE, first) :
-		say(report, "lines%c%d%cto%c%d", PAGE_TIE, first, PAGE_TIE, PAGE_TIE,
-		bed->first + bed->lines);
-}
-
 /* "B1, B2 (lines 1 to 3)". */
 static const char *zone_words(const struct report *report, const struct water_zone *zone)
 {
@@ -107,7 +105,8 @@ static const char *zone_words(const struct report *report, const struct water_zo
 
 		text_print(&words, "%s%s", i ? ", " : "", plain_region(report, bed->region));
 		if (bed->is_part)
-			text_print(&words, " (%s)", part_words(report, bed));
+			text_print(&words, " (%s)", number_words(report, bed->first + 1,
+				bed->lines));
 	}
 	if (zone->bed_count > NAMED_MOST)
 		text_print(&words, " and %s more",
@@ -115,18 +114,37 @@ static const char *zone_words(const struct report *report, const struct water_zo
 	return say_text(report, &words);
 }
 
-static const char *minutes_words(const struct report *report, double minutes)
+/* What beds get more than they ask for, since they run with slower ones. */
+static void print_over(const struct report *report, const struct watering *watering)
 {
-	return plain_decimal(report, ceil(minutes - 1e-9), 0);
+	struct text words = TEXT_EMPTY;
+	double over = 0;
+	int count = 0;
+
+	for (int i = 0; i < watering->count; i++) {
+		if (watering->list[i].over <= 0)
+			continue;
+		over += watering->list[i].over;
+		if (count++ < NAMED_MOST)
+			text_print(&words, "%s%s", words.length ? ", " : "",
+				plain_region(report, watering->list[i].region));
+	}
+	if (count > NAMED_MOST)
+		text_print(&words, " and %s more", plain_count(report, count - NAMED_MOST));
+	if (count > 0)
+		print_lines(report, 0, 0, "Over a tenth more than asked for, as long as the others "
+			"of the zone run: %s. %s would spare %s a week.", words.bytes, count > 1 ?
+			"Zones of their own" : "A zone of its own", word_water(report, over));
+	text_fini(&words);
 }
 
 static void print_zones(const struct report *report, const struct watering *watering)
 {
 	static const struct table_column columns[] = {
 		{ "Zone", COLUMN_RIGHT }, { "Beds", COLUMN_WRAPS }, { "Emitters", COLUMN_RIGHT },
-		{ "Flow", COLUMN_RIGHT }, { "Minutes a week", COLUMN_RIGHT },
-		{ "Each time", COLUMN_RIGHT } };
-	struct hand_table table = hand_table(columns, 6, 0);
+		{ "Flow", COLUMN_RIGHT }, { "Each time", COLUMN_RIGHT },
+		{ "A week", COLUMN_RIGHT }, { "Water", COLUMN_RIGHT } };
+	struct hand_table table = hand_table(columns, 7, 0);
 
 	print_section(report, "Zones");
 	for (int i = 0; i < watering->zone_count && i < NAMED_MOST && !stop_asked(); i++) {
@@ -134,18 +152,22 @@ static void print_zones(const struct report *report, const struct watering *wate
 
 		TABLE_ROW(&table, plain_count(report, zone->number), zone_words(report, zone),
 			plain_count(report, zone->emitters), plain_flow(report, zone->flow),
-			minutes_words(report, zone->minutes), minutes_words(report, zone->run));
+			say(report, "%s min", plain_count(report, zone->run)),
+			say(report, "%s min", plain_count(report, zone->minutes)),
+			word_water(report, zone->water));
 	}
 	if (watering->zone_count > NAMED_MOST)
 		hand_table_across(&table, say(report, "and %s more.",
 			plain_count(report, watering->zone_count - NAMED_MOST)));
 	hand_table_print(&table, report->out);
-	print_lines(report, 0, 0, "Minutes are for %s of water a week, whole ones, %s; a zone runs "
-		"as long as the bed of it that takes longest. In all %s a week in %s minutes.",
+	print_lines(report, 0, 0, "Minutes are for %s of water a week, %s, each time whole ones; a "
+		"zone runs as long as the bed of it that takes longest. In all %s a week in %s "
+		"minutes, where the beds ask for %s.",
 		word_inches(report, block_length(report->takeoff->allow, ALLOW_WATER_WEEK)),
 		watering->runs == 1 ? "at once" : say(report, "in %s times",
 		plain_count(report, watering->runs)), word_water(report, watering->water),
-		minutes_words(report, watering->minutes));
+		plain_count(report, watering->minutes), word_water(report, watering->asked));
+	print_over(report, watering);
 }
 
 void print_water(const struct report *report)
@@ -195,51 +217,95 @@ static const char *season_words(const struct report *report, const struct season
 		word_heading(&month_words[season->last]));
 }
 
-/* A row for each kind of bed, the months and their depth with the first; then all of them. */
-static void add_season(struct hand_table *table, const struct report *report,
-	const struct groups *groups, const struct season *season)
+/* A row for each zone, then all of them; the months and their depth with the first. */
+static void add_zone_season(struct hand_table *table, const struct report *report,
+	const struct season *season)
 {
 	const struct watering *watering = &report->takeoff->watering;
 	const struct water_month *all = &watering->months[season->first];
 	const char *months = season_words(report, season), *depth = word_inches(report, all->depth);
 
 	if (all->depth == 0) {
-		TABLE_ROW(table, months, depth, "No water is asked for", "", "");
+		TABLE_ROW(table, months, depth, "none", "", "", "");
 		return;
 	}
-	for (int i = 0; i < groups->count && i < NAMED_MOST && !stop_asked(); i++) {
+	for (int i = 0; i < watering->zone_count && i < NAMED_MOST && !stop_asked(); i++) {
+		const struct zone_week *week = &watering->zone_weeks[i * MONTHS + season->first];
+
+		TABLE_ROW(table, i == 0 ? months : "", i == 0 ? depth : "",
+			plain_count(report, week->zone),
+			say(report, "%s min", plain_count(report, week->run)),
+			say(report, "%s min", plain_count(report, week->minutes)),
+			word_water(report, week->water));
+	}
+	if (watering->zone_count > 1)
+		TABLE_ROW(table, "", "", "all", "", say(report, "%s min",
+			plain_count(report, all->minutes)), word_water(report, all->water));
+}
+
+static void print_zone_weeks(const struct report *report, const struct season *seasons, int count)
+{
+	static const struct table_column columns[] = { { "Months", COLUMN_LEFT },
+		{ "Depth", COLUMN_RIGHT }, { "Zone", COLUMN_RIGHT }, { "Each time", COLUMN_RIGHT },
+		{ "A week", COLUMN_RIGHT }, { "Water", COLUMN_RIGHT } };
+	struct hand_table table = hand_table(columns, 6, 0);
+
+	print_section(report, "In a week, by month and zone");
+	for (int i = 0; i < count && !stop_asked(); i++)
+		add_zone_season(&table, report, &seasons[i]);
+	hand_table_print(&table, report->out);
+}
+
+/* A row for each kind of bed, the months and their depth with the first. */
+static void add_bed_season(struct hand_table *table, const struct report *report,
+	const struct groups *groups, const struct season *season)
+{
+	const struct watering *watering = &report->takeoff->watering;
+	nm depth = watering->months[season->first].depth;
+
+	for (int i = 0; depth > 0 && i < groups->count && i < NAMED_MOST && !stop_asked(); i++) {
 		const struct water_week *week = &watering->weeks[groups->list[i].members[0] *
 			MONTHS + season->first];
 
-		TABLE_ROW(table, i == 0 ? months : "", i == 0 ? depth : "",
+		TABLE_ROW(table, i == 0 ? season_words(report, season) : "",
+			i == 0 ? word_inches(report, depth) : "",
 			group_words(report, &watered_table, watering->list, &groups->list[i]),
-			minutes_words(report, week->minutes), word_water(report, week->water));
+			word_water(report, week->water), word_water(report, week->gets));
 	}
-	TABLE_ROW(table, "", "", "All zones, all beds", minutes_words(report, all->minutes),
-		word_water(report, all->water));
+}
+
+static void print_bed_weeks(const struct report *report, const struct season *seasons, int count)
+{
+	static const struct table_column columns[] = { { "Months", COLUMN_LEFT },
+		{ "Depth", COLUMN_RIGHT }, { "Beds", COLUMN_WRAPS },
+		{ "Each asks for", COLUMN_RIGHT }, { "Each gets", COLUMN_RIGHT } };
+	const struct watering *watering = &report->takeoff->watering;
+	struct hand_table table = hand_table(columns, 5, 0);
+	struct groups groups = rows_groups(&watered_table, watering->list, watering->count);
+
+	print_section(report, "In a week, by month and bed");
+	for (int i = 0; i < count && !stop_asked(); i++)
+		add_bed_season(&table, report, &groups, &seasons[i]);
+	groups_fini(&groups);
+	hand_table_print(&table, report->out);
 }
 
 void print_water_weeks(const struct report *report)
 {
-	static const struct table_column columns[] = { { "Months", COLUMN_LEFT },
-		{ "Depth", COLUMN_RIGHT }, { "Beds", COLUMN_WRAPS }, { "Minutes", COLUMN_RIGHT },
-		{ "Water each", COLUMN_RIGHT } };
 	const struct watering *watering = &report->takeoff->watering;
-	struct hand_table table = hand_table(columns, 5, 0);
 	struct season seasons[MONTHS];
-	struct groups groups;
 	int count;
 
 	if (watering->count == 0)
 		return;
-	print_section(report, "In a week, by month and bed");
-	groups = rows_groups(&watered_table, watering->list, watering->count);
 	count = seasons_of(watering, seasons);
-	for (int i = 0; i < count && !stop_asked(); i++)
-		add_season(&table, report, &groups, &seasons[i]);
-	groups_fini(&groups);
-	hand_table_print(&table, report->out);
+	print_zone_weeks(report, seasons, count);
+	print_bed_weeks(report, seasons, count);
 	print_lines(report, 0, 0, "Rain counts: leave off as much as has fallen. New plants want "
 		"water more often until they have rooted; feel the soil a finger deep. Depth in a "
 		"week, 1 to 1.5 in: Penn State Extension, 2013, as quoted, title not noted.");
+	if (count == 1)
+		print_lines(report, 0, 0, "Months are not told, so each asks for as much. Say which "
+			"ask for less, or for none where it freezes, a line each: water november "
+			"0 in.");
 }

@@ -28,7 +28,11 @@ static const struct step_phrase phrases[] = {
 		"Have the boundary confirmed." } },
 	{ WORK_SERVICES, DOING, { .all = FACT(EXTRAS), .words =
 		"Have at hand what the plot lists as extra." } },
+	{ WORK_SERVICES, DOING, { .all = FACT(WATER), .words =
+		"Time what a bucket takes at the tap, and put that in as the supply before parts "
+		"of the drip lines are bought." } },
 	{ WORK_SERVICES, TOOLS, { .all = FACT(CORE), .words = "telephone, paint or flags" } },
+	{ WORK_SERVICES, TOOLS, { .all = FACT(WATER), .words = "bucket, watch" } },
 
 	{ WORK_STRIP, TITLE, { .words = "Set out roughly, strip the sod" } },
 	{ WORK_STRIP, DOING, { .words =
@@ -252,9 +256,7 @@ static const struct step_phrase phrases[] = {
 	{ WORK_WATER, DOING, { .words =
 		"Flush each line until it runs clear, cap it, run each zone and look at every "
 		"emitter before anything covers it." } },
-	{ WORK_WATER, DOING, { .words = "Time what a bucket takes at the tap, and put that in as "
-		"the supply." } },
-	{ WORK_WATER, TOOLS, { .words = "tube cutter, punch, bucket, watch" } },
+	{ WORK_WATER, TOOLS, { .words = "tube cutter, punch" } },
 
 	{ WORK_MULCH, TITLE, { .words = "Mulch the beds" } },
 	{ WORK_MULCH, DOING, { .words = "As deep as listed, raked level." } },

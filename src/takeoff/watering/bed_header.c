@@ -44,3 +44,14 @@ struct bed_header bed_header_from(const struct drip *drip, struct spot comes_in)
 	header.length += apart(along, header.at) + header.across.to - header.across.from;
 	return header;
 }
+
+nm bed_header_way(const struct bed_header *header, const struct drip *drip, int line)
+{
+	nm across = drip->lines[line].across, along;
+
+	if (header->side == HEADER_UNTOLD)
+		return apart(drip->lines[0].across, across);
+	along = chord_nearest(&drip->along, drip->is_upright ? header->comes_in.y :
+		header->comes_in.x);
+	return apart(along, header->at) + apart(header->beside, across);
+}

@@ -23,5 +23,8 @@ struct bed_header {
 /* Without a tap. */
 struct bed_header bed_header_untold(const struct drip *drip);
 struct bed_header bed_header_from(const struct drip *drip, struct spot comes_in);
+/* How far it is from where it comes in to one of the lines, beside the header: for a tube that has
+ * no other lines to meet before. Untold: from the first line. */
+nm bed_header_way(const struct bed_header *header, const struct drip *drip, int line);
 
 #endif

@@ -17,8 +17,23 @@ struct walk {
 	size_t at, count;
 };
 
+/* The bed that all four cells about a grid point are of. */
+static int bed_around(const struct survey *survey, struct place at)
+{
+	int region = at.x > 0 && at.y > 0 && at.x < survey->columns && at.y < survey->rows ?
+		survey_region_at(survey, at.x, at.y) : NO_REGION;
+
+	if (region == NO_REGION || survey->regions[region].entry->class != CLASS_BED ||
+		survey_region_at(survey, at.x - 1, at.y - 1) != region ||
+		survey_region_at(survey, at.x, at.y - 1) != region ||
+		survey_region_at(survey, at.x - 1, at.y) != region)
+		return NO_REGION;
+	return region;
+}
+
+/* through: a bed that is gone through all the same. */
 static void read_ground(struct walk *walk, const struct survey *survey,
-	const struct house_map *houses)
+	const struct house_map *houses, int through)
 {
 	for (int y = 0; y < survey->rows && !stop_asked(); y++) {
 		unsigned char *row = walk->ground + (size_t)y * (size_t)survey->columns;
@@ -27,7 +42,8 @@ static void read_ground(struct walk *walk, const struct survey *survey,
 			const struct run *run = &survey->runs[i];
 
 			for (int x = run->left; x < run->right; x++)
-				row[x] = house_map_at(houses, x, y) || !way_is_over(run->class) ?
+				row[x] = house_map_at(houses, x, y) || (!way_is_over(run->class) &&
+					(through == NO_REGION || run->region != through)) ?
 					GROUND_SHUT : run->class == CLASS_PATH ? GROUND_PATH :
 					GROUND_OPEN;
 		}
@@ -96,14 +112,14 @@ void header_ways_find(struct header_ways *out, struct arena *arena, const struct
 	struct place tap = basis->plot->details.around.tap;
 	struct walk walk = { .columns = survey->columns + 1, .rows = survey->rows + 1 };
 	size_t points = (size_t)walk.columns * (size_t)walk.rows;
-	int start = tap.y * walk.columns + tap.x;
+	int start = tap.y * walk.columns + tap.x, inside = bed_around(survey, tap);
 
 	walk.steps = arena_new(arena, points, sizeof *walk.steps);
 	walk.ground = memory_new((size_t)survey->columns * (size_t)survey->rows, 1);
 	walk.waiting = memory_new(points, sizeof *walk.waiting);
 	for (size_t i = 0; i < points; i++)
 		walk.steps[i].from = UNREACHED;
-	read_ground(&walk, survey, houses);
+	read_ground(&walk, survey, houses, inside);
 	walk.steps[start].from = start;
 	walk.waiting[walk.count++] = start;
 	while (walk.at < walk.count && !stop_asked())
@@ -111,7 +127,7 @@ void header_ways_find(struct header_ways *out, struct arena *arena, const struct
 			walk_on(&walk, walk.waiting[walk.at++]);
 	free(walk.ground);
 	free(walk.waiting);
-	*out = (struct header_ways){ walk.columns, walk.rows, walk.steps };
+	*out = (struct header_ways){ walk.columns, walk.rows, walk.steps, start, inside };
 }
 
 /* ---- Ends ------------------------------------------------------------------------------------ */
@@ -151,6 +167,8 @@ int header_end(const struct header_ways *ways, const struct basis *basis, int re
 	struct outline outline;
 	int best = UNREACHED;
 
+	if (region == ways->inside)
+		return ways->tap;
 	outline_trace(&outline, &arena, basis->plot, basis->survey, region);
 	for (int i = 0; i < outline.count && !stop_asked(); i++)
 		for (int side = 0; side < outline.loops[i].count; side++)

@@ -5,7 +5,8 @@
  * through them, and not off the plan; under fences. To each bed it goes the shortest way from the
  * tap; of ways as short, the one with the fewest sides along raised beds, fixtures and houses and
  * under paths. The ways to several beds are one as far as they go together. It ends at the bed's
- * outline. Where it runs under a path or the base of a wall it lies in a sleeve (sleeves.h).
+ * outline. A tap within a bed is at that bed already; from there the ways go out through it. Where
+ * it runs under a path or the base of a wall it lies in a sleeve (sleeves.h).
  *
  * Common practice, no published source. */
 #ifndef TAKEOFF_WATERING_HEADER_H
@@ -25,6 +26,8 @@ struct header_ways {
 	int columns; /* grid points in a row: one more than cells */
 	int rows;
 	const struct header_step *steps; /* row by row */
+	int tap;     /* index of the tap's grid point */
+	int inside;  /* region of the bed that the tap stands in; NO_REGION: none */
 };
 
 /* From the tap of the plot to every grid point, in the arena. Time: O(cells). It can be stopped. */

@@ -92,8 +92,10 @@ static const struct figure bed_figures[] = {
 	{ "emitters", "Emitters", "Emitters", FIELD(COUNT, watered, drip.emitters) },
 	{ "flow_m3_h", "Flow", "Flow", FIELD(FLOW, watered, flow) },
 	{ "area_m2", "Area", NULL, FIELD(AREA, watered, area) },
-	{ "week_m3", NULL, "Water a week", FIELD(WATER, watered, water) },
-	{ "week_minutes", NULL, "Minutes a week", FIELD(NUMBER, watered, minutes) },
+	{ "week_m3", "Asks for", "Asks for, a week", FIELD(WATER, watered, water) },
+	{ "week_minutes", NULL, NULL, FIELD(NUMBER, watered, minutes) },
+	{ "gets_m3", "Gets", "Gets, a week", FIELD(WATER, watered, gets) },
+	{ "over_m3", NULL, NULL, FIELD(WATER, watered, over) },
 	{ "header_m", NULL, NULL, FIELD(LENGTH, watered, within), .flags = ALIKE_ANYWAY },
 	{ "header_at", NULL, NULL, FIELD(WORD, watered, header.side),
 		.words = header_side_words, .flags = ALIKE_ANYWAY },
@@ -106,16 +108,27 @@ static const struct figure week_figures[] = {
 	{ "month", NULL, NULL, FIELD(WORD, water_week, month), .words = month_words,
 		.flags = ROW_KEY },
 	{ "depth_m", NULL, NULL, FIELD(LENGTH, water_week, depth) },
-	{ "minutes", NULL, NULL, FIELD(NUMBER, water_week, minutes) },
 	{ "water_m3", NULL, NULL, FIELD(WATER, water_week, water) },
+	{ "gets_m3", NULL, NULL, FIELD(WATER, water_week, gets) },
 };
 const struct figure_table water_week_table = FIGURE_TABLE(water_week, week_figures);
+
+static const struct figure zone_week_figures[] = {
+	{ "zone", NULL, NULL, FIELD(COUNT, zone_week, zone), .flags = ROW_KEY },
+	{ "month", NULL, NULL, FIELD(WORD, zone_week, month), .words = month_words,
+		.flags = ROW_KEY },
+	{ "depth_m", NULL, NULL, FIELD(LENGTH, zone_week, depth) },
+	{ "minutes", NULL, NULL, FIELD(COUNT, zone_week, minutes) },
+	{ "run_minutes", NULL, NULL, FIELD(COUNT, zone_week, run) },
+	{ "water_m3", NULL, NULL, FIELD(WATER, zone_week, water) },
+};
+const struct figure_table zone_week_table = FIGURE_TABLE(zone_week, zone_week_figures);
 
 static const struct figure month_figures[] = {
 	{ "month", NULL, NULL, FIELD(WORD, water_month, month), .words = month_words,
 		.flags = ROW_KEY },
 	{ "depth_m", NULL, NULL, FIELD(LENGTH, water_month, depth) },
-	{ "minutes", NULL, NULL, FIELD(NUMBER, water_month, minutes) },
+	{ "minutes", NULL, NULL, FIELD(COUNT, water_month, minutes) },
 	{ "water_m3", NULL, NULL, FIELD(WATER, water_month, water) },
 };
 const struct figure_table water_month_table = FIGURE_TABLE(water_month, month_figures);
@@ -129,8 +142,9 @@ static const struct figure sum_figures[] = {
 		.flags = ROW_NEEDED },
 	{ "tube_m", NULL, "Drip tube", FIELD(LENGTH, watering, tube) },
 	{ "flow_m3_h", NULL, "All at once", FIELD(FLOW, watering, flow) },
+	{ "asked_m3", NULL, "Asked for, a week", FIELD(WATER, watering, asked) },
 	{ "week_m3", NULL, "Water a week", FIELD(WATER, watering, water) },
-	{ "week_minutes", NULL, "Minutes a week", FIELD(NUMBER, watering, minutes) },
+	{ "week_minutes", NULL, "Minutes a week", FIELD(COUNT, watering, minutes) },
 	{ "has_tap", NULL, NULL, FIELD(TRUTH, watering, has_tap) },
 	{ "trench_m", NULL, "From the tap", FIELD(LENGTH, watering, trench),
 		.flags = PANEL_OPTIONAL },

@@ -92,8 +92,9 @@ static const struct figure figures[] = {
 	{ "beds", NULL, NULL, FIELDS(ROWS, water_zone, beds, bed_count), .table = &bed_table },
 	{ "emitters", NULL, "Emitters", FIELD(COUNT, water_zone, emitters) },
 	{ "flow_m3_h", NULL, "Flow", FIELD(FLOW, water_zone, flow) },
-	{ "week_minutes", NULL, "Minutes a week", FIELD(NUMBER, water_zone, minutes) },
-	{ "run_minutes", NULL, "Minutes each time", FIELD(NUMBER, water_zone, run) },
+	{ "week_minutes", NULL, "Minutes a week", FIELD(COUNT, water_zone, minutes) },
+	{ "run_minutes", NULL, "Minutes each time", FIELD(COUNT, water_zone, run) },
+	{ "week_m3", NULL, "Water a week", FIELD(WATER, water_zone, water) },
 	{ "header_m", NULL, "Header", FIELD(LENGTH, water_zone, header),
 		.flags = PANEL_OPTIONAL },
 };

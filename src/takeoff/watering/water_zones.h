@@ -26,8 +26,9 @@ struct water_zone {
 	int64_t emitters;
 	double flow;      /* m3/h */
 	double pace;      /* minutes for a metre of water, of its bed that takes longest */
-	double minutes;   /* in a usual week */
-	double run;       /* minutes each time */
+	int64_t run;      /* whole minutes each time, in a usual week */
+	int64_t minutes;  /* of all times */
+	double water;     /* m3 that flow in them */
 	nm header;        /* to its beds from the tap; 0: there is none */
 };
 

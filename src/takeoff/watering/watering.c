@@ -1,5 +1,6 @@
 #include "takeoff/watering/watering.h"
 #include "base/measure.h"
+#include "base/number.h"
 #include "base/stop.h"
 #include "takeoff/services/service_values.h"
 #include "takeoff/watering/header.h"
@@ -10,16 +11,13 @@
 
 enum { MINUTES = 60 };
 
+/* A bed gets more than it asks for from so many times as much on. */
+static const double OVER = 1.1;
+
 static bool is_watered(const struct region *region)
 {
 	return region->entry->class == CLASS_BED &&
 		block_number(&region->entry->block, BED_WATER) == WATER_DRIP;
-}
-
-static void put_week(double *minutes, double *water, const struct watered *bed, nm depth)
-{
-	*water = volume_of(bed->area, depth);
-	*minutes = *water / bed->flow * MINUTES;
 }
 
 /* ---- Beds ------------------------------------------------------------------------------------ */
@@ -54,7 +52,8 @@ static struct watered bed_lay(const struct basis *basis, int region, const struc
 	bed.flow = (double)bed.drip.emitters * rate;
 	bed.header = bed_header_untold(&bed.drip);
 	bed.within = bed.header.length + (wall ? wall_way(wall) : 0);
-	put_week(&bed.minutes, &bed.water, &bed, block_length(basis->allow, ALLOW_WATER_WEEK));
+	bed.water = volume_of(bed.area, block_length(basis->allow, ALLOW_WATER_WEEK));
+	bed.minutes = bed.water / bed.flow * MINUTES;
 	return bed;
 }
 
@@ -79,6 +78,23 @@ static struct watered *lay_beds(struct watering *out, const struct basis *basis,
 	return list;
 }
 
+/* Those of a bed that is split between zones: each goes under the wall and up by itself, and on to
+ * the first of its lines. */
+static void add_further_tubes(const struct watering *out, struct watered *beds,
+	const struct walls *walls)
+{
+	for (int i = 0; i < out->zone_count && !stop_asked(); i++)
+		for (int j = 0; j < out->zones[i].bed_count; j++) {
+			const struct zone_bed *part = &out->zones[i].beds[j];
+			struct watered *bed = &beds[part->bed];
+			const struct wall *wall = walls_find(walls, bed->region);
+
+			if (part->first > 0)
+				bed->within += (wall ? wall_way(wall) : 0) +
+					bed_header_way(&bed->header, &bed->drip, part->first);
+		}
+}
+
 static void add_sums(struct watering *out)
 {
 	for (int i = 0; i < out->count; i++) {
@@ -88,10 +104,12 @@ static void add_sums(struct watering *out)
 		out->emitters += bed->drip.emitters;
 		out->tube += bed->drip.length;
 		out->flow += bed->flow;
-		out->water += bed->water;
+		out->asked += bed->water;
 	}
-	for (int i = 0; i < out->zone_count; i++)
+	for (int i = 0; i < out->zone_count; i++) {
 		out->minutes += out->zones[i].minutes;
+		out->water += out->zones[i].water;
+	}
 }
 
 /* ---- Snags ----------------------------------------------------------------------------------- */
@@ -131,6 +149,41 @@ static void warn_bed(const struct watering *out, const struct basis *basis,
 
 /* ---- Zones ----------------------------------------------------------------------------------- */
 
+/* Whole minutes each time, for so deep a week; pace: minutes for a metre. A hair more than a whole
+ * number comes of reckoning alone. */
+static int64_t run_of(double pace, nm depth, int64_t runs)
+{
+	return (int64_t)ceil(pace * metres(depth) / (double)runs - 1e-9);
+}
+
+/* m3. */
+static double flow_in(double flow, int64_t minutes)
+{
+	return flow * (double)minutes / MINUTES;
+}
+
+/* What flows to a bed with its zone, and what a zone of its own would spare. */
+static void water_bed(struct watered *bed, const struct zone_bed *part,
+	const struct water_zone *zone, const struct basis *basis)
+{
+	double flow = (double)part->emitters * block_amount(basis->allow, ALLOW_EMITTER_RATE);
+	double pace = bed->area / bed->flow * MINUTES;
+	int64_t runs = block_number(basis->allow, ALLOW_WATER_RUNS);
+	int64_t own = runs * run_of(pace, block_length(basis->allow, ALLOW_WATER_WEEK), runs);
+
+	bed->gets += flow_in(flow, zone->minutes);
+	if (zone->pace > OVER * pace)
+		bed->over += flow_in(flow, zone->minutes - own);
+}
+
+static void water_beds(const struct watering *out, struct watered *beds, const struct basis *basis)
+{
+	for (int i = 0; i < out->zone_count && !stop_asked(); i++)
+		for (int j = 0; j < out->zones[i].bed_count; j++)
+			water_bed(&beds[out->zones[i].beds[j].bed], &out->zones[i].beds[j],
+				&out->zones[i], basis);
+}
+
 static struct water_zone *make_zones(struct watering *out, const struct basis *basis)
 {
 	double rate = block_amount(basis->allow, ALLOW_EMITTER_RATE);
@@ -153,8 +206,9 @@ static struct water_zone *make_zones(struct watering *out, const struct basis *b
 
 			zone->pace = fmax(zone->pace, bed->area / bed->flow * MINUTES);
 		}
-		zone->minutes = zone->pace * metres(usual);
-		zone->run = zone->minutes / (double)out->runs;
+		zone->run = run_of(zone->pace, usual, out->runs);
+		zone->minutes = zone->run * out->runs;
+		zone->water = flow_in(zone->flow, zone->minutes);
 	}
 	out->zones = zones.list;
 	out->zone_count = zones.count;
@@ -171,32 +225,64 @@ static nm month_depth(const struct block *allow, int month)
 	return depth->set ? depth->as.length : block_length(allow, ALLOW_WATER_WEEK);
 }
 
-static void find_weeks(struct watering *out, const struct basis *basis)
+static void find_zone_weeks(struct watering *out, const struct basis *basis)
+{
+	struct zone_week *weeks = arena_new(basis->arena, (size_t)out->zone_count * MONTHS,
+		sizeof *weeks);
+
+	out->zone_weeks = weeks;
+	out->zone_week_count = out->zone_count * MONTHS;
+	for (int i = 0; i < out->zone_week_count; i++) {
+		const struct water_zone *zone = &out->zones[i / MONTHS];
+		struct zone_week *week = &weeks[i];
+
+		*week = (struct zone_week){ .zone = zone->number,
+			.month = (unsigned int)(i % MONTHS),
+			.depth = month_depth(basis->allow, i % MONTHS) };
+		week->run = run_of(zone->pace, week->depth, out->runs);
+		week->minutes = week->run * out->runs;
+		week->water = flow_in(zone->flow, week->minutes);
+	}
+}
+
+static void find_bed_weeks(struct watering *out, const struct basis *basis)
 {
 	struct water_week *weeks = arena_new(basis->arena, (size_t)out->count * MONTHS,
 		sizeof *weeks);
-	struct water_month *months = arena_new(basis->arena, MONTHS, sizeof *months);
-	double pace = 0;
+	double rate = block_amount(basis->allow, ALLOW_EMITTER_RATE);
 
-	for (int i = 0; i < out->zone_count; i++)
-		pace += out->zones[i].pace;
 	out->weeks = weeks;
-	out->months = months;
 	out->week_count = out->count * MONTHS;
-	out->month_count = out->count > 0 ? MONTHS : 0;
-	for (int month = 0; month < out->month_count; month++) {
-		nm depth = month_depth(basis->allow, month);
+	for (int i = 0; i < out->week_count; i++) {
+		nm depth = month_depth(basis->allow, i % MONTHS);
 
-		months[month] = (struct water_month){ (unsigned int)month, depth,
-			pace * metres(depth), 0 };
-		for (int i = 0; i < out->count; i++) {
-			struct water_week *week = &weeks[i * MONTHS + month];
+		weeks[i] = (struct water_week){ .region = out->list[i / MONTHS].region,
+			.month = (unsigned int)(i % MONTHS), .depth = depth,
+			.water = volume_of(out->list[i / MONTHS].area, depth) };
+	}
+	for (int i = 0; i < out->zone_count && !stop_asked(); i++)
+		for (int j = 0; j < out->zones[i].bed_count; j++)
+			for (int month = 0; month < MONTHS; month++) {
+				const struct zone_bed *part = &out->zones[i].beds[j];
 
-			*week = (struct water_week){ .region = out->list[i].region,
-				.month = (unsigned int)month, .depth = depth };
-			put_week(&week->minutes, &week->water, &out->list[i], depth);
-			months[month].water += week->water;
-		}
+				weeks[part->bed * MONTHS + month].gets += flow_in(
+					(double)part->emitters * rate,
+					out->zone_weeks[i * MONTHS + month].minutes);
+			}
+}
+
+static void find_months(struct watering *out, const struct basis *basis)
+{
+	struct water_month *months = arena_new(basis->arena, MONTHS, sizeof *months);
+
+	out->months = months;
+	out->month_count = MONTHS;
+	for (int month = 0; month < MONTHS; month++)
+		months[month] = (struct water_month){ .month = (unsigned int)month,
+			.depth = month_depth(basis->allow, month) };
+	for (int i = 0; i < out->zone_week_count; i++) {
+		months[i % MONTHS].minutes += out->zone_weeks[i].minutes;
+		months[i % MONTHS].water += out->zone_weeks[i].water;
 	}
 }
 
@@ -224,19 +310,72 @@ static void lead_in(struct watered *bed, const struct basis *basis, struct place
 }
 
 /* end: as header_end has it. */
-static void reach_bed(struct watering *out, struct watered *bed, const struct basis *basis,
+static void reach_bed(struct watered *bed, const struct basis *basis,
 	const struct header_ways *ways, int end)
 {
 	bed->is_reached = end >= 0;
-	if (end < 0) {
+	if (end < 0)
 		snag_add(basis->snags, SNAG_WATER_CUT_OFF, bed->region, SNAG_FIGURES_OF(0));
-		return;
+	else
+		lead_in(bed, basis, (struct place){ end % ways->columns, end / ways->columns });
+}
+
+/* The lengths of the trench's sleeves, by the grid points that they end at. The caller frees. */
+static nm *sleeves_at_points(const struct watering *out, const struct header_ways *ways, nm cell)
+{
+	nm *lengths = memory_new((size_t)ways->columns * (size_t)ways->rows, sizeof *lengths);
+
+	for (int i = 0; i < out->sleeve_count; i++) {
+		const struct sleeve *sleeve = &out->sleeves[i];
+		const struct spot ends[] = { sleeve->from, sleeve->to };
+
+		for (int j = 0; j < 2; j++)
+			if (ends[j].x % cell == 0 && ends[j].y % cell == 0)
+				lengths[ends[j].y / cell * ways->columns + ends[j].x / cell] =
+					sleeve->length;
 	}
-	lead_in(bed, basis, (struct place){ end % ways->columns, end / ways->columns });
-	if (region_is_raised(&basis->survey->regions[bed->region])) {
-		out->walls++;
-		out->sleeve_length += wall_sleeve(basis, bed->region);
+	return lengths;
+}
+
+/* Whether the header comes to a bed under its wall. */
+static bool passes_wall(const struct basis *basis, const struct header_ways *ways, int region,
+	int end)
+{
+	return end >= 0 && region != ways->inside &&
+		region_is_raised(&basis->survey->regions[region]);
+}
+
+static void add_wall(struct watering *out, nm sleeve)
+{
+	out->walls++;
+	out->sleeve_length += sleeve;
+}
+
+/* Sleeves under the walls of raised beds, one for each tube. What the first of a bed has outside
+ * of it may be that of a sleeve of the trench that ends there already. */
+static void pass_walls(struct watering *out, const struct basis *basis,
+	const struct header_ways *ways, const int *ends)
+{
+	nm *before = sleeves_at_points(out, ways, basis->survey->cell);
+
+	for (int i = 0; i < out->count && !stop_asked(); i++) {
+		int region = out->list[i].region;
+		nm outside = block_length(bed_of(basis, region), BED_REACH) +
+			block_length(basis->allow, ALLOW_SLEEVE_PAST);
+
+		if (passes_wall(basis, ways, region, ends[i]))
+			add_wall(out, wall_sleeve(basis, region) -
+				nm_least(outside, before[ends[i]]));
 	}
+	free(before);
+	for (int i = 0; i < out->zone_count && !stop_asked(); i++)
+		for (int j = 0; j < out->zones[i].bed_count; j++) {
+			const struct zone_bed *part = &out->zones[i].beds[j];
+
+			if (part->first > 0 && passes_wall(basis, ways, part->region,
+				ends[part->bed]))
+				add_wall(out, wall_sleeve(basis, part->region));
+		}
 }
 
 /* ends: by bed, -1: no way gets there. */
@@ -285,7 +424,7 @@ static void find_trench(struct watering *out, struct watered *beds, const struct
 
 	for (int i = 0; i < out->count && !stop_asked(); i++) {
 		ends[i] = header_end(ways, basis, beds[i].region);
-		reach_bed(out, &beds[i], basis, ways, ends[i]);
+		reach_bed(&beds[i], basis, ways, ends[i]);
 		if (ends[i] >= 0)
 			out->trench += header_add(&tree, ways, ends[i]) * basis->survey->cell;
 	}
@@ -312,6 +451,7 @@ static void find_header(struct watering *out, struct watered *beds, struct water
 		&out->sleeve_count);
 	for (int i = 0; i < out->sleeve_count; i++)
 		out->sleeve_length += out->sleeves[i].length;
+	pass_walls(out, basis, &ways, ends);
 	free(ends);
 	arena_clear(&arena);
 }
@@ -335,12 +475,16 @@ void watering_find(struct watering *out, const struct basis *basis,
 	if (out->count == 0 || stop_asked())
 		return;
 	zones = make_zones(out, basis);
+	water_beds(out, beds, basis);
 	add_sums(out);
-	find_weeks(out, basis);
+	find_zone_weeks(out, basis);
+	find_bed_weeks(out, basis);
+	find_months(out, basis);
 	for (int i = 0; i < out->count && !stop_asked(); i++)
 		warn_bed(out, basis, &beds[i]);
 	if (out->has_tap && !stop_asked())
 		find_header(out, beds, zones, basis, ground);
+	add_further_tubes(out, beds, ground->walls);
 	for (int i = 0; i < out->count; i++)
 		out->header += beds[i].within;
 }

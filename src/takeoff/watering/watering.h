@@ -3,7 +3,10 @@
  *
  *	flow     emitters x what one lets out
  *	water    in a week = the depth asked for x the bed's inner area
- *	minutes  in a week = water / flow; rain counts for as much less
+ *	minutes  in a week = water / flow; rain counts for as much less. A zone runs as long as
+ *	         the bed of it that takes longest asks for, each time whole minutes, rounded up
+ *	flows    through a zone = its flow x its minutes; to a bed its own flow x those. Sums are
+ *	         of what flows
  *	zones    water_zones.h: at most a share of the supply's flow each
  *	header   header.h; zone by zone a tube of its own from the tap, all in one trench. Within a
  *	         raised bed it goes on under the wall and up inside it, then to its lines
@@ -35,25 +38,37 @@ struct watered {
 	int line_count;   /* of those */
 	double area;      /* m2 that is watered */
 	double flow;      /* m3/h */
-	double minutes, water; /* in a usual week; m3 */
+	double minutes, water; /* that it asks for in a usual week; m3 */
+	double gets;      /* m3 that flow to it */
+	double over;      /* m3 that a zone of its own would spare; 0 where the zone that it is
+	                     in runs no more than a tenth longer than it asks for */
 	struct bed_header header;
 	nm within;        /* header tube from the bed's outline on, with what goes by its wall */
 	bool is_reached;  /* the header gets there from the tap */
 };
 
-/* What a bed takes in a week of a month. */
+/* What a bed asks for and gets in a week of a month. */
 struct water_week {
 	int region;
 	unsigned int month; /* 0..MONTHS - 1 */
 	nm depth;
-	double minutes, water;
+	double water, gets; /* m3 */
 };
 
-/* The same of the whole garden. */
+/* How long a zone runs in a week of a month. */
+struct zone_week {
+	int64_t zone;     /* its number */
+	unsigned int month;
+	nm depth;
+	int64_t run, minutes; /* each time; in all */
+	double water;     /* m3 that flow */
+};
+
+/* The same of all zones, one after the other. */
 struct water_month {
 	unsigned int month;
 	nm depth;
-	double minutes;   /* of all zones, one after the other */
+	int64_t minutes;
 	double water;
 };
 
@@ -64,6 +79,8 @@ struct watering {
 	int zone_count;
 	const struct water_week *weeks; /* by bed, then month */
 	int week_count;
+	const struct zone_week *zone_weeks; /* by zone, then month */
+	int zone_week_count;
 	const struct water_month *months; /* MONTHS of them, or none */
 	int month_count;
 	double supply;    /* m3/h */
@@ -74,7 +91,9 @@ struct watering {
 	nm tube;          /* of all lines */
 	nm stakes_apart;  /* along a line */
 	double flow;      /* m3/h of all at once */
-	double minutes, water; /* in a usual week: of all zones, of all beds */
+	double asked;     /* m3 in a usual week, by all beds */
+	int64_t minutes;  /* in a usual week, of all zones */
+	double water;     /* m3 that flow in them */
 	bool has_tap;
 	nm trench;        /* from the tap to the beds */
 	nm trench_width, trench_depth; /* 0 without a trench */
@@ -104,7 +123,7 @@ void watering_find(struct watering *out, const struct basis *basis,
 void watering_items(struct item_list *items, const struct watering *watering);
 
 extern const struct word month_words[MONTHS];
-extern const struct figure_table watered_table, water_week_table, water_month_table,
-	watering_table;
+extern const struct figure_table watered_table, water_week_table, zone_week_table,
+	water_month_table, watering_table;
 
 #endif
