@@ -54,6 +54,8 @@ void print_header(const struct report *report)
 	print_explained(report, "At the tap, one after the other: backflow preventer, filter, "
 		"pressure regulator, the timer and a valve for each zone. A tee for each line, and "
 		"for each further bed of a zone; an end cap for each line, taken off to flush it. "
+		"No tube is counted across a hole or a gap of a bed to "
+		"lines beyond it: measure it there. "
 		"Common practice, no published source. What connects to drinking water, who may "
 		"fit it and how deep tubes lie where it freezes is a matter of local code and "
 		"licensed practice; drain all of it before frost.");
