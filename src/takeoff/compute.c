@@ -58,8 +58,8 @@ static void services_find(struct takeoff *t, const struct basis *basis,
 	arena_clear(&arena);
 }
 
-/* What is dug, by survey, walls, fences and plants. What looks at the ground of the zones comes right after
- * them, so that it can be let go of. */
+/* What is dug, by survey, walls, fences and plants. What looks at the ground of the zones
+ * comes right after them, so that it can be let go of. */
 static void zones_find(struct takeoff *t, const struct basis *basis, bool is_supply_measured)
 {
 	struct zones_ground ground;

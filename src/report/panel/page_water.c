@@ -9,7 +9,8 @@ static void supply(struct page_maker *maker, const struct watering *watering)
 	if (!watering->is_measured)
 		page_note_line(maker, "Measure the supply: nothing says yet what the tap gives.");
 	if (!watering->has_tap)
-		page_note_line(maker, "No tap is set: of the header only what lies in beds is counted.");
+		page_note_line(maker, "No tap is set: of the header only what lies in beds is "
+			"counted.");
 }
 
 static void zones(struct page_maker *maker, const struct watering *watering)

@@ -305,7 +305,7 @@ void print_water_weeks(const struct report *report)
 		"water more often until they have rooted; feel the soil a finger deep. Depth in a "
 		"week, 1 to 1.5 in: Penn State Extension, 2013, as quoted, title not noted.");
 	if (count == 1)
-		print_lines(report, 0, 0, "Months are not told, so each asks for as much. Say which "
-			"ask for less, or for none where it freezes, a line each: water november "
-			"0 in.");
+		print_lines(report, 0, 0, "Months are not told, so each asks for as much. Say "
+			"which ask for less, or for none where it freezes, a line each: water "
+			"november 0 in.");
 }

@@ -87,7 +87,8 @@ static void list_digs(struct hand *hand, struct tallying *tallying)
 			continue;
 		digs = arena_grow(arena, digs, count, &capacity, sizeof *digs);
 		digs[count++] = (struct hand_dig){ place->kind, i, place->region,
-			place->part, place->words, place->line, cover_m2(tally->area), tally->from, tally->to,
+			place->part, place->words, place->line, cover_m2(tally->area),
+			tally->from, tally->to,
 			tally->first };
 	}
 	hand->digs = digs;

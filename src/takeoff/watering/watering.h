@@ -10,11 +10,13 @@
  *	zones    water_zones.h: at most a share of the supply's flow each
  *	header   header.h; zone by zone a tube of its own from the tap, all in one trench. Within a
  *	         raised bed it goes on under the wall and up inside it, then to its lines
- *	         (bed_header.h). Without a tap nothing is counted but what lies in beds
+ *	         (bed_header.h); each further tube of a bed in several zones goes that way too.
+ *	         Without a tap nothing is counted but what lies in beds
  *	trench   as wide as that of a service of water that is to be laid, and as deep
  *	         (services/service_values.h): to the tube's top and `below` deeper, dug and put back
- *	sleeves  under what the trench crosses, and one under the wall of each raised bed it comes
- *	         to: as long as the wall's base, and past it on either side as allowed for
+ *	sleeves  under what the trench crosses, and one for each tube under the wall of each raised
+ *	         bed it comes to: as long as the wall's base, and past it on either side as allowed
+ *	         for, less what a sleeve of the trench that ends there has of that
  *	parts    a tee for each line, and for each bed of a zone after its first; an end cap for
  *	         each line; stakes at both ends of a line and every 3 ft (1 m); a valve for each
  *	         zone; one timer, filter, pressure regulator and backflow preventer
@@ -102,7 +104,7 @@ struct watering {
 	struct legs legs; /* of the trench; in the arena */
 	const struct sleeve *sleeves; /* under what it crosses */
 	int sleeve_count;
-	int64_t walls;    /* under which it comes into a bed */
+	int64_t walls;    /* sleeves under walls, one for each tube into a raised bed */
 	nm sleeve_length; /* of both */
 };
 
