@@ -1,9 +1,11 @@
-/* The first row: what is said of snags beside the mirror, in the room there is. */
+/* The first row: what is said of snags beside the mirror, in the room there is; the last: how far
+ * arrows go. */
 #include "support/runner.h"
 #include "support/shapes.h"
 #include "support/shown.h"
 #include "support/table.h"
 
+#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -144,10 +146,30 @@ START_TEST(words_give_way_and_names_stay_whole)
 }
 END_TEST
 
+/* ---- The step of the arrows ------------------------------------------------------------------ */
+
+START_TEST(a_step_of_more_than_a_cell_is_told_with_the_arrows)
+{
+	static const char *const steps[] = { "2", "3" };
+	char told[60];
+
+	table_sit(&at, "court.plot", 24, 80);
+	terminal_wait(at.t, "arrows move  Space");
+	terminal_keys(at.t, "! S e t space h o w enter");
+	terminal_wait(at.t, "Each step 1 ft");
+	terminal_keys(at.t, "backspace x4");
+	terminal_type(at.t, steps[_i]);
+	terminal_keys(at.t, "enter");
+	snprintf(told, sizeof told, "arrows move %s ft  Space", steps[_i]);
+	terminal_wait(at.t, told);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("status");
 	TCase *snags = suite_case(suite, "snags"), *room = suite_case(suite, "room");
+	TCase *step = suite_case(suite, "step");
 
 	tcase_add_checked_fixture(snags, NULL, teardown);
 	tcase_add_test(snags, as_many_snags_as_the_page_has_stand_beside_the_mirror);
@@ -157,5 +179,7 @@ Suite *test_suite(void)
 	tcase_add_test(snags, none_are_said_before_they_are_counted);
 	tcase_add_checked_fixture(room, NULL, teardown);
 	tcase_add_loop_test(room, words_give_way_and_names_stay_whole, 0, ROOMS);
+	tcase_add_checked_fixture(step, NULL, teardown);
+	tcase_add_loop_test(step, a_step_of_more_than_a_cell_is_told_with_the_arrows, 0, 2);
 	return suite;
 }
