@@ -129,7 +129,7 @@ START_TEST(a_year_follows_the_first_month_of_planting_by_the_season)
 	check_has("\n  April to June of the next year: water once a week");
 	check_has("\nReed:\n  When planted: water in");
 	check_has("\n  Summer: water each ten days");
-	check_has("\nThe plot tells no latitude: seasons are those north of the equator.");
+	check_has(" The\nplot tells no latitude: seasons are those north of the equator.");
 }
 END_TEST
 
