@@ -132,7 +132,7 @@ START_TEST(its_card_lists_what_is_planted_and_lifts_what_is_emptied)
 	desk_type(b, "#");
 	desk_answered(b);
 	ck_assert_ptr_nonnull(strstr(b->offered, "\nDrift: front of every bed b"));
-	ck_assert_ptr_nonnull(strstr(b->offered, "\nDrift: back of b b at "));
+	ck_assert_ptr_nonnull(strstr(b->offered, "\nDrift: back of the bed at "));
 	ck_assert_ptr_nonnull(strstr(b->offered, "\nSingle one at: "));
 	ck_assert_ptr_nonnull(strstr(b->fault, "Drift: leave it as it is, or empty it"));
 	ck_assert_uint_eq(plant(b, 0)->drift_count, 3);

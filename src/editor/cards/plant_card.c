@@ -45,7 +45,7 @@ static const char *bed_words(const struct report *report, const struct survey *s
 {
 	int region = survey ? survey_region_at(survey, at.x, at.y) : NO_REGION;
 
-	return region == NO_REGION ? say(report, "what is at %s", plain_place(report, at)) :
+	return region == NO_REGION ? say(report, "the bed at %s", plain_place(report, at)) :
 		say(report, "bed %s", plain_region(report, region));
 }
 

@@ -16,7 +16,7 @@ bool plant_card_remove(struct editor *editor);
 int plant_card_ask(struct editor *editor, const char *words);
 
 /* "front of every bed b", "all of bed B3"; of a cell that is no bed, or without a survey, "all of
- * what is at 3 ft across, 2 ft down". With a survey the report has its takeoff. */
+ * the bed at 3 ft across, 2 ft down". With a survey the report has its takeoff. */
 const char *plant_drift_words(const struct report *report, const struct survey *survey,
 	const struct drift *drift);
 
