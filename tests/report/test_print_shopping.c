@@ -59,12 +59,12 @@ START_TEST(a_price_by_the_plot_is_marked_and_explained)
 	ck_assert(shows(" 4.50 * ") && shows(" 3.15 "));
 	ck_assert(shows(" * : price of one"));
 	ck_assert_str_eq(garden_note(&garden, garden_item(&garden, "plant")),
-		"5 % spare; price by the plot");
+		"none to spare; price by the plot");
 	book_fini(&garden.book);
 	garden.has_book = false;
 	print(NULL);
 	ck_assert(!shows(" * : price of one"));
-	ck_assert_str_eq(garden_note(&garden, garden_item(&garden, "plant")), "5 % spare");
+	ck_assert_str_eq(garden_note(&garden, garden_item(&garden, "plant")), "none to spare");
 }
 END_TEST
 

@@ -330,12 +330,13 @@ START_TEST(a_sleeve_at_a_raised_bed_is_counted_once)
 }
 END_TEST
 
-/* Three lines, each a zone of its own: two further tubes go under the wall and up, and on from the
- * first line to theirs, a row and two rows. */
+/* Three lines, each a zone of its own: two further tubes go under the wall and up, along the lower
+ * side of what is within it, 40 in down, from its middle to its corner, 16 in, and on to their
+ * lines. */
 START_TEST(each_tube_to_a_split_bed_goes_under_the_wall_and_up)
 {
 	const struct watering *found = &garden.takeoff.watering;
-	nm one, way, rows;
+	nm one, way, to_lines[3];
 
 	garden_rows(&garden, (const char *const[]){ "bbbb", "bbbb", "bbbb", "bbbb", "....", "....",
 		"....", NULL });
@@ -345,15 +346,15 @@ START_TEST(each_tube_to_a_split_bed_goes_under_the_wall_and_up)
 	ck_assert_int_eq(found->zone_count, 1);
 	ck_assert_int_eq(found->walls, 1);
 	one = found->list[0].within;
-	rows = found->list[0].drip.lines[2].across - found->list[0].drip.lines[0].across;
-	way = one - rows;
+	for (int i = 0; i < 3; i++)
+		to_lines[i] = (16 + 40) * NM_PER_INCH - found->list[0].drip.lines[i].across;
+	way = one - to_lines[0];
 	allow(ALLOW_SUPPLY, "3 gal/h");
 	garden_count(&garden);
 	ck_assert_int_eq(found->zone_count, 3);
 	ck_assert_int_eq(found->walls, 3);
 	ck_assert_int_eq(found->sleeve_length, 3 * 40 * NM_PER_INCH);
-	ck_assert_int_eq(found->list[0].within - one, 2 * way +
-		found->list[0].drip.lines[1].across - found->list[0].drip.lines[0].across + rows);
+	ck_assert_int_eq(found->list[0].within - one, 2 * way + to_lines[1] + to_lines[2]);
 	/* from the tap to the wall three times, 3 ft each */
 	ck_assert_int_eq(found->header, 9 * NM_PER_FOOT + found->list[0].within);
 }

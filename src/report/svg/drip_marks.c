@@ -21,10 +21,10 @@ static struct at at_of(const struct sheet *sheet, const struct watered *bed, nm 
 }
 
 /* A stretch of the header, if it has any length. */
-static void draw_stretch(const struct sheet *sheet, struct at from, struct at to)
+static void draw_stretch(struct sheet *sheet, struct at from, struct at to)
 {
 	if (from.x != to.x || from.y != to.y)
-		ink_line(sheet->report.out, from, to);
+		sheet_line(sheet, from, to);
 }
 
 static void draw_line(const struct sheet *sheet, const struct watered *bed,
@@ -44,7 +44,7 @@ static void draw_emitters(const struct sheet *sheet, const struct watered *bed,
 			line->emitters, i), line->across));
 }
 
-static void draw_bed_header(const struct sheet *sheet, const struct watered *bed)
+static void draw_bed_header(struct sheet *sheet, const struct watered *bed)
 {
 	const struct bed_header *header = &bed->header;
 	const struct drip *drip = &bed->drip;
