@@ -1,0 +1,224 @@
+#include "takeoff/watering/water_header.h"
+#include "base/measure.h"
+#include "base/number.h"
+#include "base/stop.h"
+#include "takeoff/services/service_values.h"
+#include "takeoff/watering/header.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+/* ---- Within beds ----------------------------------------------------------------------------- */
+
+/* Under the wall of a bed and up inside it; 0 of a bed at ground level. */
+static nm wall_way(const struct walls *walls, int region)
+{
+	const struct wall *wall = walls_find(walls, region);
+
+	return !wall ? 0 : wall->block.across + wall->courses * wall->block.up + wall->cap_block.up;
+}
+
+/* From the grid point on; taped from the bed's corner. */
+static void lead_in(struct watered *bed, const struct basis *basis, struct place from)
+{
+	const struct region *region = &basis->survey->regions[bed->region];
+	nm cell = basis->survey->cell, before = bed->header.length;
+
+	bed->header = bed_header_from(&bed->drip, (struct spot){ (from.x - region->left) * cell,
+		(from.y - region->first_cell.y) * cell });
+	bed->within += bed->header.length - before;
+}
+
+/* end: as header_end has it. */
+static void reach_bed(struct watered *bed, const struct basis *basis,
+	const struct header_ways *ways, int end)
+{
+	bed->is_reached = end >= 0;
+	if (end < 0)
+		snag_add(basis->snags, SNAG_WATER_CUT_OFF, bed->region, SNAG_FIGURES_OF(0));
+	else
+		lead_in(bed, basis, (struct place){ end % ways->columns, end / ways->columns });
+}
+
+/* Those of a bed that is split between zones: each goes under the wall and up by itself, and on to
+ * the first of its lines. */
+static void add_further_tubes(const struct watering *out, struct watered *beds,
+	const struct walls *walls)
+{
+	for (int i = 0; i < out->zone_count && !stop_asked(); i++)
+		for (int j = 0; j < out->zones[i].bed_count; j++) {
+			const struct zone_bed *part = &out->zones[i].beds[j];
+			struct watered *bed = &beds[part->bed];
+
+			if (part->first > 0)
+				bed->within += wall_way(walls, bed->region) +
+					bed_header_way(&bed->header, &bed->drip, part->first);
+		}
+}
+
+/* ---- Sleeves under walls --------------------------------------------------------------------- */
+
+static const struct block *bed_of(const struct basis *basis, int region)
+{
+	return &basis->survey->regions[region].entry->block;
+}
+
+/* What of the wall's base the tube goes under. */
+static nm wall_sleeve(const struct basis *basis, int region)
+{
+	const struct block *bed = bed_of(basis, region);
+
+	return block_value(bed, BED_BLOCK)->as.size.across + block_length(bed, BED_REACH) +
+		block_length(bed, BED_REACH_IN) + 2 * block_length(basis->allow,
+		ALLOW_SLEEVE_PAST);
+}
+
+/* The lengths of the trench's sleeves, by the grid points that they end at. The caller frees. */
+static nm *sleeves_at_points(const struct watering *out, const struct header_ways *ways, nm cell)
+{
+	nm *lengths = memory_new((size_t)ways->columns * (size_t)ways->rows, sizeof *lengths);
+
+	for (int i = 0; i < out->sleeve_count; i++) {
+		const struct sleeve *sleeve = &out->sleeves[i];
+		const struct spot ends[] = { sleeve->from, sleeve->to };
+
+		for (int j = 0; j < 2; j++)
+			if (ends[j].x % cell == 0 && ends[j].y % cell == 0)
+				lengths[ends[j].y / cell * ways->columns + ends[j].x / cell] =
+					sleeve->length;
+	}
+	return lengths;
+}
+
+/* Whether the header comes to a bed under its wall. */
+static bool passes_wall(const struct basis *basis, const struct header_ways *ways, int region,
+	int end)
+{
+	return end >= 0 && region != ways->inside &&
+		region_is_raised(&basis->survey->regions[region]);
+}
+
+static void add_wall(struct watering *out, nm sleeve)
+{
+	out->walls++;
+	out->sleeve_length += sleeve;
+}
+
+/* Sleeves under the walls of raised beds, one for each tube. What the first of a bed has outside
+ * of it may be that of a sleeve of the trench that ends there already. */
+static void pass_walls(struct watering *out, const struct basis *basis,
+	const struct header_ways *ways, const int *ends)
+{
+	nm *before = sleeves_at_points(out, ways, basis->survey->cell);
+
+	for (int i = 0; i < out->count && !stop_asked(); i++) {
+		int region = out->list[i].region;
+		nm outside = block_length(bed_of(basis, region), BED_REACH) +
+			block_length(basis->allow, ALLOW_SLEEVE_PAST);
+
+		if (passes_wall(basis, ways, region, ends[i]))
+			add_wall(out, wall_sleeve(basis, region) -
+				nm_least(outside, before[ends[i]]));
+	}
+	free(before);
+	for (int i = 0; i < out->zone_count && !stop_asked(); i++)
+		for (int j = 0; j < out->zones[i].bed_count; j++) {
+			const struct zone_bed *part = &out->zones[i].beds[j];
+
+			if (part->first > 0 && passes_wall(basis, ways, part->region,
+				ends[part->bed]))
+				add_wall(out, wall_sleeve(basis, part->region));
+		}
+}
+
+/* ---- From the tap ---------------------------------------------------------------------------- */
+
+/* ends: by bed, -1: no way gets there. */
+static void find_zone_headers(struct watering *out, struct water_zone *zones,
+	const struct header_ways *ways, const int *ends, nm cell)
+{
+	for (int i = 0; i < out->zone_count && !stop_asked(); i++) {
+		struct header_tree tree = header_begin(ways);
+
+		for (int j = 0; j < zones[i].bed_count; j++) {
+			int end = ends[zones[i].beds[j].bed];
+
+			zones[i].header += end < 0 ? 0 : header_add(&tree, ways, end) * cell;
+		}
+		out->header += zones[i].header;
+		header_fini(&tree);
+	}
+}
+
+/* Legs that live as long as the takeoff. */
+static struct legs legs_kept(const struct legs *legs, struct arena *arena)
+{
+	struct legs kept = { arena_new(arena, legs->count, sizeof *kept.items), legs->count,
+		legs->count };
+
+	if (legs->count > 0)
+		memcpy(kept.items, legs->items, legs->count * sizeof *legs->items);
+	return kept;
+}
+
+/* As that of a line of water. */
+static void dig_trench(struct watering *out, const struct plot *plot)
+{
+	nm below = attribute_preset(SERVICE_BELOW, plot_units(plot))->as.length;
+
+	out->trench_width = service_usual_trench(plot, SERVICE_WATER);
+	out->trench_depth = service_usual_depth(plot, SERVICE_WATER) + below;
+	out->trench_dug = volume_of(area_of(out->trench, out->trench_width), out->trench_depth);
+}
+
+static void find_trench(struct watering *out, struct watered *beds, const struct basis *basis,
+	const struct header_ways *ways, int *ends)
+{
+	struct header_tree tree = header_begin(ways);
+	struct legs legs = LEGS_EMPTY;
+
+	for (int i = 0; i < out->count && !stop_asked(); i++) {
+		ends[i] = header_end(ways, basis, beds[i].region);
+		reach_bed(&beds[i], basis, ways, ends[i]);
+		if (ends[i] >= 0)
+			out->trench += header_add(&tree, ways, ends[i]) * basis->survey->cell;
+	}
+	if (out->trench > 0)
+		dig_trench(out, basis->plot);
+	header_legs(&tree, ways, &legs);
+	out->legs = legs_kept(&legs, basis->arena);
+	legs_fini(&legs);
+	header_fini(&tree);
+}
+
+static void find_header(struct watering *out, struct watered *beds, struct water_zone *zones,
+	const struct basis *basis, const struct water_ground *ground)
+{
+	struct arena arena = ARENA_EMPTY;
+	struct house_map houses = house_map_of(basis->plot, 1, &arena);
+	int *ends = memory_new((size_t)out->count, sizeof *ends);
+	struct header_ways ways;
+
+	header_ways_find(&ways, &arena, basis, &houses);
+	find_trench(out, beds, basis, &ways, ends);
+	find_zone_headers(out, zones, &ways, ends, basis->survey->cell);
+	out->sleeves = sleeves_find(basis, ground->zones, ground->cover, &out->legs,
+		&out->sleeve_count);
+	for (int i = 0; i < out->sleeve_count; i++)
+		out->sleeve_length += out->sleeves[i].length;
+	pass_walls(out, basis, &ways, ends);
+	free(ends);
+	arena_clear(&arena);
+}
+
+void water_header_find(struct watering *out, struct watered *beds, struct water_zone *zones,
+	const struct basis *basis, const struct water_ground *ground)
+{
+	for (int i = 0; i < out->count; i++)
+		beds[i].within = beds[i].header.length + wall_way(ground->walls, beds[i].region);
+	if (out->has_tap)
+		find_header(out, beds, zones, basis, ground);
+	add_further_tubes(out, beds, ground->walls);
+	for (int i = 0; i < out->count; i++)
+		out->header += beds[i].within;
+}
