@@ -4,6 +4,7 @@
 #include "takeoff/watering/water_header.h"
 
 #include <math.h>
+#include <stdlib.h>
 
 enum { MINUTES = 60 };
 
