@@ -1,55 +1,92 @@
 #include "support/csv.h"
 #include "report/csv/csv.h"
 #include "support/json.h"
-#include "support/scratch.h"
 
 #include <check.h>
+#include <fcntl.h>
 #include <math.h>
+#include <signal.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
+#include <sys/wait.h>
+#include <unistd.h>
 
-static const char reader[] = "python3 -c 'import csv, json, sys; print(json.dumps(list(csv.reader("
-	"open(sys.argv[1], newline=\"\", encoding=\"utf-8\"), strict=True))))' '%s'";
+/* Tables in, each after its length on a line of its own; for each a line of JSON out: the records,
+ * or in words why there are none. It ends where its input does. */
+static const char script[] =
+	"import csv, io, json, sys\n"
+	"for length in iter(sys.stdin.buffer.readline, b''):\n"
+	"    table = sys.stdin.buffer.read(int(length))\n"
+	"    try:\n"
+	"        text = io.StringIO(table.decode('utf-8'), newline='')\n"
+	"        records = list(csv.reader(text, strict=True))\n"
+	"    except (csv.Error, UnicodeDecodeError) as error:\n"
+	"        records = str(error)\n"
+	"    print(json.dumps(records), flush=True)\n";
 
-static void put(const char *path, const struct text *csv)
+/* One for all tables of a test, since starting it takes far longer than what it does. */
+static struct {
+	pid_t process; /* 0: none so far */
+	FILE *tables, *answers;
+} reader;
+
+static void reader_run(int tables, int answers)
 {
-	FILE *file = fopen(path, "w");
-
-	ck_assert(file && fwrite(csv->bytes, 1, csv->length, file) == csv->length);
-	ck_assert_int_eq(fclose(file), 0);
+	dup2(tables, STDIN_FILENO);
+	dup2(answers, STDOUT_FILENO);
+	execlp("python3", "python3", "-c", script, (char *)NULL);
+	perror("python3");
+	_exit(127);
 }
 
-static cJSON *read_back(const char *path)
+static void reader_start(void)
 {
-	struct text command = TEXT_EMPTY;
-	char *json = NULL;
-	size_t capacity = 0;
-	FILE *from;
-	cJSON *records;
+	int tables[2], answers[2];
 
-	text_print(&command, reader, path);
-	from = popen(command.bytes, "r");
-	ck_assert(from && getdelim(&json, &capacity, '\0', from) > 0);
-	ck_assert_int_eq(pclose(from), 0);
-	records = cJSON_Parse(json);
-	ck_assert_ptr_nonnull(records);
-	free(json);
-	text_fini(&command);
-	return records;
+	ck_assert_int_eq(pipe2(tables, O_CLOEXEC), 0);
+	ck_assert_int_eq(pipe2(answers, O_CLOEXEC), 0);
+	signal(SIGPIPE, SIG_IGN); /* a reader that has ended is told of, below */
+	reader.process = fork();
+	ck_assert_int_ge(reader.process, 0);
+	if (reader.process == 0)
+		reader_run(tables[0], answers[1]);
+	close(tables[0]);
+	close(answers[1]);
+	reader.tables = fdopen(tables[1], "w");
+	reader.answers = fdopen(answers[0], "r");
+	ck_assert(reader.tables && reader.answers);
+}
+
+/* What it had to say is on standard error. */
+static void reader_ended(void)
+{
+	int status = 0;
+
+	fclose(reader.tables);
+	fclose(reader.answers);
+	waitpid(reader.process, &status, 0);
+	reader.process = 0;
+	ck_abort_msg("the reader of tables ended, %s %d",
+		WIFEXITED(status) ? "with status" : "by signal",
+		WIFEXITED(status) ? WEXITSTATUS(status) : WTERMSIG(status));
 }
 
 cJSON *csv_records(const struct text *csv)
 {
-	char *folder = scratch_new();
-	struct text path = TEXT_EMPTY;
+	char *json = NULL;
+	size_t capacity = 0;
 	cJSON *records;
 
-	text_print(&path, "%s/table.csv", folder);
-	put(path.bytes, csv);
-	records = read_back(path.bytes);
-	text_fini(&path);
-	scratch_remove(folder);
+	if (!reader.process)
+		reader_start();
+	fprintf(reader.tables, "%zu\n", csv->length);
+	fwrite(csv->bytes, 1, csv->length, reader.tables);
+	if (fflush(reader.tables) != 0 || getline(&json, &capacity, reader.answers) < 0)
+		reader_ended();
+	records = cJSON_Parse(json);
+	ck_assert_msg(cJSON_IsArray(records), "not read as a table: %s", json);
+	free(json);
 	return records;
 }
 

@@ -1,4 +1,5 @@
-/* Comma-separated values read back by a general reader, the csv module of Python's library. */
+/* Comma-separated values read back by a general reader, the csv module of Python's library. One
+ * process of it reads all tables of a test and ends with it; SIGPIPE is ignored meanwhile. */
 #ifndef SUPPORT_CSV_H
 #define SUPPORT_CSV_H
 
@@ -8,7 +9,7 @@
 #include <cjson/cJSON.h>
 
 /* The records as an array of arrays of strings; the caller deletes it. Fails the test where the
- * reader, which is told to be strict, does not take it. */
+ * reader, which is told to be strict, does not take it, or has ended. */
 cJSON *csv_records(const struct text *csv);
 /* Counts the garden, prints its table into *text in place of what is there and reads that: an array
  * of rows, each an object of strings by the columns' names. The caller deletes it. */

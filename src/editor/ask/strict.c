@@ -1,4 +1,5 @@
 #include "editor/ask/strict.h"
+#include "editor/ask/typed.h"
 #include "plot/attribute.h"
 
 #include <ctype.h>
@@ -68,62 +69,9 @@ const char *strict_unit(const struct asked *asked)
 	return unit;
 }
 
-/* The format's word for a unit of length; NULL: it is none. */
-static const char *length_unit(const char *word, size_t length)
-{
-	static const char *const names[][2] = {
-		{ "ft", "ft" }, { "foot", "ft" }, { "feet", "ft" },
-		{ "in", "in" }, { "inch", "in" }, { "inches", "in" },
-		{ "m", "m" }, { "metre", "m" }, { "metres", "m" }, { "meter", "m" },
-		{ "meters", "m" },
-		{ "cm", "cm" }, { "centimetre", "cm" }, { "centimetres", "cm" },
-		{ "centimeter", "cm" }, { "centimeters", "cm" },
-		{ "mm", "mm" }, { "millimetre", "mm" }, { "millimetres", "mm" },
-		{ "millimeter", "mm" }, { "millimeters", "mm" },
-	};
-
-	for (size_t i = 0; i < sizeof names / sizeof *names; i++)
-		if (strlen(names[i][0]) == length && strncasecmp(names[i][0], word, length) == 0)
-			return names[i][1];
-	return NULL;
-}
-
 /* ---- Numbers --------------------------------------------------------------------------------- */
 
-static size_t digits(const char *at)
-{
-	return strspn(at, "0123456789");
-}
-
-static bool is_point(char c)
-{
-	return c == '.' || c == ',';
-}
-
-/* A number as typed: digits, then perhaps a point or a comma and more of them; either may be
- * missing. */
-struct number {
-	size_t whole, after, length; /* bytes; the length is that of all of it */
-	bool is_doubtful;            /* a comma that may stand between thousands; several of them */
-};
-
-/* Length 0: none begins here. */
-static struct number number_at(const char *at)
-{
-	struct number n = { .whole = digits(at) };
-
-	if (is_point(at[n.whole]))
-		n.after = digits(at + n.whole + 1);
-	n.length = n.whole + (n.after ? 1 + n.after : 0);
-	n.is_doubtful = n.after == 3 && n.whole > 0 && at[0] != '0' && at[n.whole] == ',';
-	while (n.after && is_point(at[n.length]) && digits(at + n.length + 1)) {
-		n.length += 1 + digits(at + n.length + 1);
-		n.is_doubtful = true;
-	}
-	return n;
-}
-
-static void number_put(struct text *out, const char *at, const struct number *n)
+static void number_put(struct text *out, const char *at, const struct typed_number *n)
 {
 	text_print(out, "%s%.*s", n->whole || n->is_doubtful ? "" : "0", (int)n->whole, at);
 	if (n->is_doubtful)
@@ -133,15 +81,6 @@ static void number_put(struct text *out, const char *at, const struct number *n)
 }
 
 /* ---- Lengths --------------------------------------------------------------------------------- */
-
-static size_t letters(const char *at)
-{
-	size_t length = 0;
-
-	while ((at[length] >= 'a' && at[length] <= 'z') || (at[length] >= 'A' && at[length] <= 'Z'))
-		length++;
-	return length;
-}
 
 /* What a number is in that follows a unit and has none: 7 ft 6, 2 m 50, 2 m 500. */
 static const char *unit_after(const char *unit, size_t digits_typed)
@@ -180,8 +119,8 @@ static void blank_put(const struct part *part)
 /* Each of these puts what it is for, if that comes next, and returns its bytes; else 0. */
 static size_t number_take(struct part *part, const char *at)
 {
-	struct number n = number_at(at);
-	size_t below = at[n.length] == '/' ? digits(at + n.length + 1) : 0;
+	struct typed_number n = typed_number(at);
+	size_t below = at[n.length] == '/' ? typed_digits(at + n.length + 1) : 0;
 
 	if (!n.length)
 		return 0;
@@ -198,8 +137,8 @@ static size_t number_take(struct part *part, const char *at)
 static size_t unit_take(struct part *part, const char *at)
 {
 	bool is_sign = *at == '\'' || *at == '"';
-	size_t length = is_sign ? 1 : letters(at);
-	const char *unit = is_sign ? *at == '"' ? "\"" : "'" : length_unit(at, length);
+	size_t length = is_sign ? 1 : typed_letters(at);
+	const char *unit = is_sign ? *at == '"' ? "\"" : "'" : typed_unit(at, length);
 
 	if (!unit || !part->open)
 		return 0;
@@ -207,7 +146,9 @@ static size_t unit_take(struct part *part, const char *at)
 	text_print(part->out, "%s%s", is_sign ? "" : " ", unit);
 	part->unit = unit;
 	part->open = 0;
-	return length + (!is_sign && at[length] == '.' && !digits(at + length + 1)); /* ft. */
+	if (!is_sign && at[length] == '.' && !typed_digits(at + length + 1)) /* ft. */
+		length++;
+	return length;
 }
 
 static size_t other_take(struct part *part, const char *at)
@@ -281,7 +222,7 @@ static bool lengths_put(const char *typed, const char *bare, bool is_size, struc
 static void numbers_put(const char *at, struct text *out)
 {
 	while (*at) {
-		struct number n = number_at(at);
+		struct typed_number n = typed_number(at);
 
 		if (n.length)
 			number_put(out, at, &n);
@@ -291,18 +232,9 @@ static void numbers_put(const char *at, struct text *out)
 	}
 }
 
-/* Nothing but a number, blanks aside. */
-static bool is_alone(const char *typed)
-{
-	const char *at = typed + strspn(typed, " \t");
-	struct number n = number_at(at);
-
-	return n.length && at[n.length + strspn(at + n.length, " \t")] == '\0';
-}
-
 static bool amount_put(const char *typed, const char *unit, struct text *out)
 {
-	bool is_bare = is_alone(typed);
+	bool is_bare = typed_is_number(typed);
 
 	numbers_put(typed, out);
 	if (!is_bare || !unit)
@@ -316,14 +248,15 @@ static bool amount_put(const char *typed, const char *unit, struct text *out)
 /* A sign, then a length or a number with the word behind it. */
 static bool cells_put(const char *typed, const char *unit, struct text *out)
 {
-	const char *at = typed + strspn(typed, " \t");
+	const char *at = typed + strspn(typed, " \t"), *after;
 
 	if (*at == '-') {
 		text_add(out, "-");
 		at++;
 	}
 	at += strspn(at, " \t");
-	if (strncasecmp(at + digits(at) + strspn(at + digits(at), " \t"), "cell", 4) != 0)
+	after = at + typed_digits(at);
+	if (strncasecmp(after + strspn(after, " \t"), "cell", 4) != 0)
 		return lengths_put(at, unit, false, out);
 	for (; *at; at++)
 		text_print(out, "%c", tolower((unsigned char)*at));
@@ -366,9 +299,9 @@ bool strict_put(const struct asked *asked, const char *typed, int which, struct 
 static bool no_unit(const struct asked *asked, const char *typed, struct text *why)
 {
 	for (const char *at = typed; *at; at++) {
-		size_t length = letters(at);
+		size_t length = typed_letters(at);
 
-		if (at > typed && length && !length_unit(at, length) && strncasecmp(at, "x",
+		if (at > typed && length && !typed_unit(at, length) && strncasecmp(at, "x",
 			length) != 0 && strncasecmp(at, "cells", length) != 0) {
 			text_print(why, "%.*s is no unit of length; %sm, cm and mm are",
 				(int)length, at, asked->units == UNITS_METRIC ? "" : "ft, in, ");
@@ -386,7 +319,7 @@ static bool no_degrees(const struct asked *asked, const char *typed, struct text
 	const char *at = typed + strspn(typed, " \t");
 
 	if ((!is_site && asked->rule != &attribute_row(HEAD_NORTH)->rule) ||
-	    is_alone(at + (*at == '-')))
+	    typed_is_number(at + (*at == '-')))
 		return false;
 	text_add(why, is_site ? "degrees alone, south with a minus" :
 		"degrees alone, clockwise from north");
@@ -396,13 +329,13 @@ static bool no_degrees(const struct asked *asked, const char *typed, struct text
 bool strict_doubt(const struct asked *asked, const char *typed, struct text *why)
 {
 	enum value_kind kind = asked->rule->kind;
-	bool is_number = digits(typed + strspn(typed, " \t-.,")) > 0;
+	bool is_number = typed_digits(typed + strspn(typed, " \t-.,")) > 0;
 
 	if (kind == VALUE_CHOICE || kind == VALUE_PLACE || kind == VALUE_SIDES ||
 	    (kind == VALUE_TEXT && !asked->is_cells))
 		return false;
 	for (const char *at = typed; *at; at++) {
-		struct number n = number_at(at);
+		struct typed_number n = typed_number(at);
 
 		if (n.is_doubtful) {
 			text_print(why, "%.*s can be read in two ways; leave the comma out, or "
