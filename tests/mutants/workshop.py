@@ -5,12 +5,14 @@ import resource
 import shlex
 import signal
 import subprocess
+import time
 from pathlib import Path
 
 BUILD = 'build'
 PARTERRE = f'{BUILD}/parterre'
 MUTANT = f'{BUILD}/mutant'
 MEMORY_MOST = 8 << 30
+POLL_S = 0.2
 
 
 def tree_files(root):
@@ -99,8 +101,9 @@ class Workshop:
         return self.includes(program, 'support/terminal.h')
 
     def run(self, program, seconds, forks):
-        """Runs a test program: 'passed', 'failed', or 'time-out' when it goes on for longer than
-        so many seconds. Processor time has a limit as well, for it and for each that it starts."""
+        """Runs a test program, up to the first test that fails: 'passed', 'failed', or 'time-out'
+        where it takes so many seconds of the processor, it or one that it starts, or goes on for
+        much longer than that."""
         processor = int(seconds) + 1
 
         def begin():
@@ -111,17 +114,23 @@ class Workshop:
 
         scratch = self.folder / BUILD / 'scratch' / 'tmp'
         scratch.mkdir(parents=True, exist_ok=True)
+        said = self.folder / BUILD / 'last.tap'         # test by test, as they end
+        said.unlink(missing_ok=True)
+        environment = {**os.environ, 'TMPDIR': str(scratch), 'CK_TAP_LOG_FILE_NAME': str(said)}
+        if not forks:
+            environment['CK_FORK'] = 'no'
         with open(self.folder / BUILD / 'last.log', 'wb') as log:
-            child = subprocess.Popen(
-                [f'./{program}'], cwd=self.folder, stdin=subprocess.DEVNULL, stdout=log,
-                stderr=log, preexec_fn=begin,
-                env={**os.environ, 'TMPDIR': str(scratch), **({} if forks else {'CK_FORK': 'no'})})
+            child = subprocess.Popen([f'./{program}'], cwd=self.folder, stdin=subprocess.DEVNULL,
+                                     stdout=log, stderr=log, preexec_fn=begin, env=environment)
+        last = time.monotonic() + 4 * seconds + 30
+        while True:
             try:
-                status = child.wait(4 * seconds + 30)
+                return 'passed' if child.wait(POLL_S) == 0 else 'failed'
             except subprocess.TimeoutExpired:
-                self._end(child)
-                return 'time-out'
-        return 'passed' if status == 0 else 'failed'
+                has_failed = said.exists() and 'not ok' in said.read_text(errors='replace')
+                if has_failed or time.monotonic() > last:
+                    self._end(child)
+                    return 'failed' if has_failed else 'time-out'
 
     @staticmethod
     def _end(child):

@@ -350,11 +350,11 @@ END_TEST
  * and 50 pieces at 3 are less than its pallet at 130 with a delivery of 90. */
 START_TEST(what_has_no_price_takes_nothing_along_on_another_day)
 {
-	open_book("'suppliers': [{'name': 'Yard', 'delivery': 90, 'carries': '12000 lb'}], 'goods': ["
-		"{'item': 'edging.piece', 'packs': [{'pack': 'pallet', 'size': 60, 'weight': "
-		"'3000 lb', 'supplier': 'Yard'}]}, {'item': 'fence.bracket', 'packs': [{'pack': "
-		"'piece', 'size': 1, 'price': 3}, {'pack': 'pallet', 'size': 50, 'price': 130, "
-		"'weight': '1600 lb', 'supplier': 'Yard'}]}]");
+	open_book("'suppliers': [{'name': 'Yard', 'delivery': 90, 'carries': '12000 lb'}], "
+		"'goods': [{'item': 'edging.piece', 'packs': [{'pack': 'pallet', 'size': 60, "
+		"'weight': '3000 lb', 'supplier': 'Yard'}]}, {'item': 'fence.bracket', 'packs': "
+		"[{'pack': 'piece', 'size': 1, 'price': 3}, {'pack': 'pallet', 'size': 50, "
+		"'price': 130, 'weight': '1600 lb', 'supplier': 'Yard'}]}]");
 	add("edging.piece", 180);
 	add("fence.bracket", 50);
 	buy();

@@ -132,8 +132,8 @@ END_TEST
  * apart sqrt(36 x 36 - 18 x 18) = 31.2 in. */
 START_TEST(a_row_reaches_less_far_across_the_farther_its_emitters_are_apart)
 {
-	static const char *const rows[] = { "b.........", "b.........", "bbbbbbbbbb", "bbbbbbbbbb",
-		"bbbbbbbbbb", "bbbbbbbbbb", "bbbbbbbbbb", NULL };
+	static const char *const rows[] = { "b.........", "b.........", "bbbbbbbbbb",
+		"bbbbbbbbbb", "bbbbbbbbbb", "bbbbbbbbbb", "bbbbbbbbbb", NULL };
 	const struct drip *drip;
 
 	garden_rows(&garden, rows);

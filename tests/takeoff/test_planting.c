@@ -150,6 +150,11 @@ START_TEST(so_many_are_bought_as_stand_and_a_few_to_spare_whole)
 	item = garden_item(&garden, "plant");
 	ck_assert_double_eq(item->order, 4);
 	ck_assert_str_eq(garden_note(&garden, item), "pot 4 in across; 5 % spare");
+	garden_fini(&garden);
+	planting_bed(&garden, 8, 4, "1 ft");
+	planting_add(&garden, "pot 4 in"); /* and stands nowhere */
+	garden_count(&garden);
+	ck_assert_ptr_null(garden_item(&garden, "plant"));
 }
 END_TEST
 
