@@ -122,20 +122,28 @@ class Workshop:
         with open(self.folder / BUILD / 'last.log', 'wb') as log:
             child = subprocess.Popen([f'./{program}'], cwd=self.folder, stdin=subprocess.DEVNULL,
                                      stdout=log, stderr=log, preexec_fn=begin, env=environment)
-        last = time.monotonic() + 4 * seconds + 30
+        try:
+            return self._outcome(child, said, time.monotonic() + 4 * seconds + 30)
+        finally:
+            self._end(child)
+
+    @staticmethod
+    def _outcome(child, said, last):
         while True:
             try:
                 return 'passed' if child.wait(POLL_S) == 0 else 'failed'
             except subprocess.TimeoutExpired:
-                has_failed = said.exists() and 'not ok' in said.read_text(errors='replace')
-                if has_failed or time.monotonic() > last:
-                    self._end(child)
-                    return 'failed' if has_failed else 'time-out'
+                if said.exists() and 'not ok' in said.read_text(errors='replace'):
+                    return 'failed'
+                if time.monotonic() > last:
+                    return 'time-out'
 
     @staticmethod
     def _end(child):
         """Check hands a SIGTERM on to the test it has running, in a group of its own."""
         for sign in (signal.SIGTERM, signal.SIGKILL):
+            if child.poll() is not None:
+                return
             try:
                 os.killpg(child.pid, sign)
                 child.wait(3)

@@ -346,8 +346,8 @@ START_TEST(what_has_no_price_takes_drops_and_others_ride_along)
 }
 END_TEST
 
-/* Pallets without a price, on a truck that has room for the other good's: that comes on another day,
- * and 50 pieces at 3 are less than its pallet at 130 with a delivery of 90. */
+/* Pallets without a price, on a truck that has room for the other good's: that comes on another
+ * day, and 50 pieces at 3 are less than its pallet at 130 with a delivery of 90. */
 START_TEST(what_has_no_price_takes_nothing_along_on_another_day)
 {
 	open_book("'suppliers': [{'name': 'Yard', 'delivery': 90, 'carries': '12000 lb'}], "
