@@ -128,7 +128,7 @@ START_TEST(an_arm_that_no_line_reaches_gets_one)
 END_TEST
 
 /* Two rows in 70 in, 17.5 and 52.5 in down, beside a wide part from 20 in on: 32.5 in to the
- * second. With emitters 12 in apart it reaches sqrt(36 x 36 - 6 x 6) = 35.5 in across, with emitters
+ * second. With emitters 12 in apart it reaches sqrt(36 x 36 - 6 x 6) = 35.5 in across, with those
  * 36 in apart sqrt(36 x 36 - 18 x 18) = 31.2 in. */
 START_TEST(a_row_reaches_less_far_across_the_farther_its_emitters_are_apart)
 {
