@@ -541,7 +541,28 @@ START_TEST(what_is_around_is_drawn_in_words)
 	draw(&asked, "drawn.plot");
 	for (size_t i = 0; i < sizeof told / sizeof *told; i++)
 		ck_assert_msg(has_text(told[i]), "%s", told[i]);
+	ck_assert(!has_text("B1")); /* not a second time without its name */
 	ck_assert_int_eq(count_dashed("2.4,1.2", "polyline"), 1);
+}
+END_TEST
+
+/* The plan's top looks 30 degrees east of north: the arrow is turned to the left about its middle,
+ * halfway between its point and its barbs. */
+START_TEST(the_arrow_of_north_is_turned_about_its_middle)
+{
+	struct svg_asked asked = SVG_AS_FITS;
+	double turn, x, y, point[2], barb[2];
+
+	garden_file(&garden, "tests/plots/drawn.plot");
+	garden_count(&garden);
+	draw(&asked, "drawn.plot");
+	ck_assert_int_eq(sscanf(attribute(by_id("north"), "transform"), "rotate(%lf %lf %lf)",
+		&turn, &x, &y), 3);
+	ck_assert_int_eq(sscanf(attribute(next_element(by_id("north")), "points"),
+		"%lf,%lf %lf,%lf", &point[0], &point[1], &barb[0], &barb[1]), 4);
+	ck_assert_double_eq(turn, -30);
+	ck_assert_double_eq_tol(x, point[0], 1e-9);
+	ck_assert_double_eq_tol(y, (point[1] + barb[1]) / 2, 1e-9);
 }
 END_TEST
 
@@ -651,6 +672,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(marks, posts_stand_where_the_takeoff_has_them_with_its_numbers, 0, 2);
 	tcase_add_test(marks, strings_and_points_are_those_of_the_set_out);
 	tcase_add_test(marks, what_is_around_is_drawn_in_words);
+	tcase_add_test(marks, the_arrow_of_north_is_turned_about_its_middle);
 	tcase_add_test(marks, the_header_goes_from_the_tap_with_its_sleeves);
 	tcase_add_test(sheets, each_way_of_building_a_wall_has_one_section);
 	tcase_add_loop_test(sheets, what_does_not_fit_is_refused_with_what_it_takes, 0, 2);
