@@ -100,15 +100,13 @@ class Workshop:
     def is_at_terminal(self, program):
         return self.includes(program, 'support/terminal.h')
 
-    def run(self, program, seconds, forks):
+    def run(self, program, processor, wait, forks):
         """Runs a test program, up to the first test that fails: 'passed', 'failed', or 'time-out'
-        where it takes so many seconds of the processor, it or one that it starts, or goes on for
-        much longer than that."""
-        processor = int(seconds) + 1
-
+        where it goes on for longer than `wait`. So many seconds of the processor end it too, or
+        one that it starts."""
         def begin():
             os.setpgrp()
-            resource.setrlimit(resource.RLIMIT_CPU, (processor, processor + 1))
+            resource.setrlimit(resource.RLIMIT_CPU, (int(processor), int(processor) + 1))
             resource.setrlimit(resource.RLIMIT_CORE, (0, 0))
             resource.setrlimit(resource.RLIMIT_AS, (MEMORY_MOST, MEMORY_MOST))
 
@@ -123,7 +121,7 @@ class Workshop:
             child = subprocess.Popen([f'./{program}'], cwd=self.folder, stdin=subprocess.DEVNULL,
                                      stdout=log, stderr=log, preexec_fn=begin, env=environment)
         try:
-            return self._outcome(child, said, time.monotonic() + 4 * seconds + 30)
+            return self._outcome(child, said, time.monotonic() + wait)
         finally:
             self._end(child)
 

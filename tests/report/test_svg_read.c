@@ -566,6 +566,22 @@ START_TEST(the_arrow_of_north_is_turned_about_its_middle)
 }
 END_TEST
 
+/* The numbers are those of the laying sheets. */
+START_TEST(each_side_of_a_wall_is_told_with_its_length)
+{
+	static const char *const sides[] = { "1: 10 ft", "2: 4 ft", "3: 7 ft", "4: 4 ft", "5: 3 ft",
+		"6: 8 ft" };
+	struct svg_asked asked = SVG_AS_FITS;
+
+	garden_file(&garden, "plots/rope-walk.plot");
+	garden_count(&garden);
+	asked.paper = PAPER_A4;
+	draw(&asked, "rope-walk.plot");
+	for (size_t i = 0; i < sizeof sides / sizeof *sides; i++)
+		ck_assert_msg(has_text(sides[i]), "%s", sides[i]);
+}
+END_TEST
+
 START_TEST(the_header_goes_from_the_tap_with_its_sleeves)
 {
 	static const char *const told[] = { "tap", "header of the drip lines",
@@ -673,6 +689,7 @@ Suite *test_suite(void)
 	tcase_add_test(marks, strings_and_points_are_those_of_the_set_out);
 	tcase_add_test(marks, what_is_around_is_drawn_in_words);
 	tcase_add_test(marks, the_arrow_of_north_is_turned_about_its_middle);
+	tcase_add_test(marks, each_side_of_a_wall_is_told_with_its_length);
 	tcase_add_test(marks, the_header_goes_from_the_tap_with_its_sleeves);
 	tcase_add_test(sheets, each_way_of_building_a_wall_has_one_section);
 	tcase_add_loop_test(sheets, what_does_not_fit_is_refused_with_what_it_takes, 0, 2);
