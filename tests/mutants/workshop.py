@@ -5,6 +5,7 @@ import resource
 import shlex
 import signal
 import subprocess
+import sys
 import time
 from pathlib import Path
 
@@ -43,8 +44,10 @@ class Workshop:
         parts = [target for target in self.commands if '.' in target]
         self.programs = [target for target in self.commands
                          if target.startswith(f'{BUILD}/tests/') and target not in parts]
-        subprocess.run([*make, f'-j{os.cpu_count()}', *parts], cwd=folder, check=True,
-                       stdout=subprocess.DEVNULL)
+        built = subprocess.run([*make, f'-j{os.cpu_count()}', *parts], cwd=folder, check=False,
+                               stdout=subprocess.DEVNULL)
+        if built.returncode != 0:
+            sys.exit('the tree as it is cannot be built')
 
     def _commands(self, make, names):
         """How make compiles and links each target, asked of make itself."""
