@@ -211,6 +211,12 @@ START_TEST(files_of_a_plot_among_the_users_state_go_by_its_real_path)
 	other = path_in_state(in("file2"), ".journal");
 	ck_assert_str_ne(one, other);
 	free(other);
+	free(one);
+	/* in folders that are not there */
+	one = path_in_state(in("none/file"), ".journal");
+	other = path_in_state(in("nowhere/file"), ".journal");
+	ck_assert_str_ne(one, other);
+	free(other);
 
 	/* Its folders are made for the owner alone. */
 	ck_assert(folder_make(one));

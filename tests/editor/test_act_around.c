@@ -329,6 +329,23 @@ START_TEST(a_rectangle_ends_no_farther_off_than_the_format_lets_it)
 }
 END_TEST
 
+/* Its card has a kind and a state from the start; neither can be taken out. */
+START_TEST(a_service_without_kind_or_state_is_refused)
+{
+	static const char *const typed[][2] = {
+		{ "Name: Supply; Kind: ", "Kind: " }, { "Name: Supply; State: ", "State: " },
+	};
+	struct desk *b = sit();
+
+	bend(b);
+	desk_answer(b, ROWS { "Lay a service line", "Below and left", typed[_i][0], "", NULL });
+	desk_press(b, PRESS_ENTER);
+	ck_assert_msg(strncmp(b->fault, typed[_i][1], strlen(typed[_i][1])) == 0, "%s", b->fault);
+	ck_assert_uint_eq(around(b)->services.count, 0);
+	desk_free(b);
+}
+END_TEST
+
 /* ---- Ties, the drop -------------------------------------------------------------------------- */
 
 START_TEST(a_place_is_tied_and_deliveries_are_put_down)
@@ -505,6 +522,7 @@ Suite *test_suite(void)
 	tcase_add_test(things, a_house_may_stand_beyond_the_plan);
 	tcase_add_test(things, houses_and_shade_have_a_height);
 	tcase_add_test(things, shade_without_a_height_is_refused);
+	tcase_add_loop_test(things, a_service_without_kind_or_state_is_refused, 0, 2);
 	tcase_add_test(things, a_rectangle_ends_no_farther_off_than_the_format_lets_it);
 	tcase_add_test(things, a_place_is_tied_and_deliveries_are_put_down);
 	tcase_add_test(things, water_comes_from_a_grid_point);

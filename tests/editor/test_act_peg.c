@@ -311,6 +311,23 @@ START_TEST(corners_are_rounded_and_walls_that_then_fail_are_said_before)
 }
 END_TEST
 
+/* A bed with sides too short for its wall is there already, before the new one. */
+START_TEST(of_walls_that_then_fail_a_new_one_is_told)
+{
+	struct desk *b = desk_new(ROWS { "bb.........", "bb.........", "...........", "...........",
+		"...........", "...........", NULL });
+
+	plot_set(editor_edit(&b->editor), 'b', BED_BLOCK, "5 ft x 1 ft x 6 in");
+	editor_stroke(&b->editor);
+	desk_answer(b, ROWS { "Round its corners", "Radius: 2 ft", "Leave the ground as it is",
+		NULL });
+	peg(b, (struct place){ 4, 0 }, (struct place){ 10, 5 });
+	desk_press(b, PRESS_ENTER);
+	desk_asked(b, "more of walls. A side of 1 ft is too short for the wall");
+	desk_free(b);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("act_peg");
@@ -328,6 +345,7 @@ Suite *test_suite(void)
 	tcase_add_test(pegging, a_run_bends_at_each_peg_with_its_corners_whole);
 	tcase_add_test(pegging, a_disc_lies_about_the_cursor_or_in_the_rectangle);
 	tcase_add_test(pegging, corners_are_rounded_and_walls_that_then_fail_are_said_before);
+	tcase_add_test(pegging, of_walls_that_then_fail_a_new_one_is_told);
 	tcase_add_test(pegging, a_card_that_is_left_leaves_the_peg_and_the_ground);
 	tcase_add_test(pegging,
 		the_list_of_acts_lays_between_peg_and_cursor_or_says_that_a_peg_is_needed);

@@ -955,6 +955,24 @@ START_TEST(a_key_without_an_act_changes_nothing)
 }
 END_TEST
 
+/* To go about, to look, to print, to keep a copy, to leave. */
+static bool is_for_lookers(enum act_id id)
+{
+	static const enum act_id acts[] = {
+		ACT_ARROW, ACT_STEPS, ACT_ON, ACT_EDGE, ACT_PLACE, ACT_STEP, ACT_FARTHER,
+		ACT_NEARER, ACT_OVERVIEW, ACT_CENTRE, ACT_MEASURE, ACT_SCROLL, ACT_TAKE, ACT_TURN,
+		ACT_FLIP_ACROSS, ACT_FLIP_DOWN, ACT_SHOW_LEVELS, ACT_SHOW_SUN, ACT_SHADOWS,
+		ACT_NEXT_FAULT, ACT_NEXT_PAGE, ACT_PAGE_BEFORE, ACT_PAGES, ACT_PANEL, ACT_FURTHER,
+		ACT_BACK, ACT_GO_THERE, ACT_NEXT_SNAG, ACT_FILES, ACT_SAVE_AS, ACT_COPY,
+		ACT_TAKEOFF, ACT_DRAWING, ACT_LEAVE, ACT_MOUSE, ACT_PAUSE, ACT_REPAINT,
+		ACT_STEP_BACK, ACT_ALL, ACT_HELP };
+
+	for (size_t i = 0; i < sizeof acts / sizeof *acts; i++)
+		if (acts[i] == id)
+			return true;
+	return false;
+}
+
 START_TEST(who_may_only_look_changes_nothing_and_is_told_why)
 {
 	struct desk *b = desk_new(ROWS { "b.p", "...", NULL });
@@ -966,7 +984,7 @@ START_TEST(who_may_only_look_changes_nothing_and_is_told_why)
 	snprintf(expected, sizeof expected, "Looking only: another session (process %ld)",
 		(long)getpid());
 	for (enum act_id id = ACT_FIRST; id < ACTS; id++) {
-		if (!acts_get(id)->writes)
+		if (is_for_lookers(id))
 			continue;
 		desk_do(b, id);
 		desk_says(b, expected);

@@ -2,6 +2,7 @@
 import bisect
 import hashlib
 import json
+import resource
 import subprocess
 import sys
 import time
@@ -10,7 +11,7 @@ from pathlib import Path
 from workshop import BUILD, PARTERRE, Workshop
 
 SAVED_EVERY = 20
-LIMIT_S = 300
+LIMIT_S = 600
 DRAWN = ('screen', 'main.c')
 FLAGS = ('CFLAGS=-O1 --coverage',)
 
@@ -31,6 +32,12 @@ def gcov(folder, suffix):
 def counters_clear(folder):
     for path in (folder / BUILD).rglob('*.gcda'):
         path.unlink()
+
+
+def processor_spent():
+    """By what was run up to now, in seconds."""
+    spent = resource.getrusage(resource.RUSAGE_CHILDREN)
+    return spent.ru_utime + spent.ru_stime
 
 
 def text_hash(path):
@@ -90,7 +97,9 @@ class Reach:
         for forks in (True,) if shop.includes(program, 'support/faults.h') else (False, True):
             counters_clear(self.folder)
             started = time.time()
-            outcome = shop.run(program, LIMIT_S, forks)
+            before = processor_spent()
+            outcome = shop.run(program, LIMIT_S, LIMIT_S, forks)
+            spent = processor_spent() - before
             if outcome == 'passed':
                 break
         lines = {}
@@ -99,6 +108,7 @@ class Reach:
             if met:
                 lines[source] = sorted(set(lines.get(source, []) + met))
         of = {'seconds': round(time.time() - started, 1), 'forks': forks, 'lines': lines,
+              'processor': round(spent, 1),
               'is_at_terminal': shop.is_at_terminal(program)}
         self.map['programs'][program] = of
         print(f"{program}: {outcome}, {of['seconds']} s, {len(lines)} sources", flush=True)
@@ -120,8 +130,9 @@ class Reach:
         return sorted(self.same)
 
     def of(self, program):
-        """What is known of a program: its seconds, and whether it must fork for each test."""
-        return self.map['programs'].get(program, {'seconds': 30, 'forks': True})
+        """What is known of a program: its seconds, of them those of the processor, and
+        whether it must fork for each test."""
+        return self.map['programs'].get(program, {'seconds': 30, 'processor': 30, 'forks': True})
 
     def own(self, source):
         """The programs that are there to hold a source."""

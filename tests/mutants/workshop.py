@@ -5,12 +5,15 @@ import resource
 import shlex
 import signal
 import subprocess
+import sys
+import time
 from pathlib import Path
 
 BUILD = 'build'
 PARTERRE = f'{BUILD}/parterre'
 MUTANT = f'{BUILD}/mutant'
 MEMORY_MOST = 8 << 30
+POLL_S = 0.2
 
 
 def tree_files(root):
@@ -41,8 +44,10 @@ class Workshop:
         parts = [target for target in self.commands if '.' in target]
         self.programs = [target for target in self.commands
                          if target.startswith(f'{BUILD}/tests/') and target not in parts]
-        subprocess.run([*make, f'-j{os.cpu_count()}', *parts], cwd=folder, check=True,
-                       stdout=subprocess.DEVNULL)
+        built = subprocess.run([*make, f'-j{os.cpu_count()}', *parts], cwd=folder, check=False,
+                               stdout=subprocess.DEVNULL)
+        if built.returncode != 0:
+            sys.exit('the tree as it is cannot be built')
 
     def _commands(self, make, names):
         """How make compiles and links each target, asked of make itself."""
@@ -98,35 +103,48 @@ class Workshop:
     def is_at_terminal(self, program):
         return self.includes(program, 'support/terminal.h')
 
-    def run(self, program, seconds, forks):
-        """Runs a test program: 'passed', 'failed', or 'time-out' when it goes on for longer than
-        so many seconds. Processor time has a limit as well, for it and for each that it starts."""
-        processor = int(seconds) + 1
-
+    def run(self, program, processor, wait, forks):
+        """Runs a test program, up to the first test that fails: 'passed', 'failed', or 'time-out'
+        where it goes on for longer than `wait`. So many seconds of the processor end it too, or
+        one that it starts."""
         def begin():
             os.setpgrp()
-            resource.setrlimit(resource.RLIMIT_CPU, (processor, processor + 1))
+            resource.setrlimit(resource.RLIMIT_CPU, (int(processor), int(processor) + 1))
             resource.setrlimit(resource.RLIMIT_CORE, (0, 0))
             resource.setrlimit(resource.RLIMIT_AS, (MEMORY_MOST, MEMORY_MOST))
 
         scratch = self.folder / BUILD / 'scratch' / 'tmp'
         scratch.mkdir(parents=True, exist_ok=True)
+        said = self.folder / BUILD / 'last.tap'         # test by test, as they end
+        said.unlink(missing_ok=True)
+        environment = {**os.environ, 'TMPDIR': str(scratch), 'CK_TAP_LOG_FILE_NAME': str(said)}
+        if not forks:
+            environment['CK_FORK'] = 'no'
         with open(self.folder / BUILD / 'last.log', 'wb') as log:
-            child = subprocess.Popen(
-                [f'./{program}'], cwd=self.folder, stdin=subprocess.DEVNULL, stdout=log,
-                stderr=log, preexec_fn=begin,
-                env={**os.environ, 'TMPDIR': str(scratch), **({} if forks else {'CK_FORK': 'no'})})
+            child = subprocess.Popen([f'./{program}'], cwd=self.folder, stdin=subprocess.DEVNULL,
+                                     stdout=log, stderr=log, preexec_fn=begin, env=environment)
+        try:
+            return self._outcome(child, said, time.monotonic() + wait)
+        finally:
+            self._end(child)
+
+    @staticmethod
+    def _outcome(child, said, last):
+        while True:
             try:
-                status = child.wait(4 * seconds + 30)
+                return 'passed' if child.wait(POLL_S) == 0 else 'failed'
             except subprocess.TimeoutExpired:
-                self._end(child)
-                return 'time-out'
-        return 'passed' if status == 0 else 'failed'
+                if said.exists() and 'not ok' in said.read_text(errors='replace'):
+                    return 'failed'
+                if time.monotonic() > last:
+                    return 'time-out'
 
     @staticmethod
     def _end(child):
         """Check hands a SIGTERM on to the test it has running, in a group of its own."""
         for sign in (signal.SIGTERM, signal.SIGKILL):
+            if child.poll() is not None:
+                return
             try:
                 os.killpg(child.pid, sign)
                 child.wait(3)

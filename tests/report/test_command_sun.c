@@ -10,6 +10,7 @@
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
+#include <unistd.h>
 
 #define SUNNY "tests/plots/sun.plot"
 #define NO_SITE "plots/court.plot"
@@ -63,6 +64,24 @@ START_TEST(what_is_missing_or_wrong_is_said)
 }
 END_TEST
 
+/* What is said of such words on standard error. */
+static const char *complained(int count, char **words, const struct accepted *accepted)
+{
+	static char said[200];
+	struct request request;
+	FILE *errors = tmpfile();
+	int kept = dup(STDERR_FILENO);
+
+	dup2(fileno(errors), STDERR_FILENO);
+	request_read(&request, count, words, accepted);
+	dup2(kept, STDERR_FILENO);
+	close(kept);
+	rewind(errors);
+	said[fread(said, 1, sizeof said - 1, errors)] = '\0';
+	fclose(errors);
+	return said;
+}
+
 /* The words after the command. */
 START_TEST(a_year_of_days_may_be_asked_for_and_no_more)
 {
@@ -82,6 +101,8 @@ START_TEST(a_year_of_days_may_be_asked_for_and_no_more)
 		ck_assert_int_eq(request.days[i].year * 12 + request.days[i].month - 1,
 			2000 * 12 + i);
 	ck_assert(!request_read(&request, 2 + 2 * 367, words, &accepted));
+	ck_assert_str_eq(complained(2 + 2 * 367, words, &accepted),
+		"parterre: --on takes 366 days at the most\n");
 }
 END_TEST
 

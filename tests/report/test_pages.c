@@ -190,6 +190,7 @@ START_TEST(what_is_dug_stands_by_purpose_by_kind_and_as_loads)
 	check(b, "Dig", "Spoil to haul away", "Barrows", "5");
 	check(b, "Dig", "Spoil to haul away", "or pickup loads", "1");
 	check(b, "Dig", "Spoil to haul away", "or truck loads", "1");
+	check(b, "Dig", "Spoil to haul away", "Have services marked before any digging.", "");
 	desk_free(b);
 }
 END_TEST
@@ -269,6 +270,7 @@ START_TEST(an_empty_plan_has_a_sentence_on_each_page)
 	ck_assert_str_eq(desk_page(b, "Dig")->lines[0].label, "Nothing to dig yet.");
 	ck_assert_str_eq(desk_page(b, "Levels")->lines[0].label,
 		"No levels and no finished ground are told.");
+	ck_assert_uint_eq(desk_page(b, "Levels")->count, 1);
 	ck_assert_str_eq(desk_page(b, "Fence")->lines[0].label, "No fence yet.");
 	ck_assert_str_eq(desk_page(b, "Snags")->lines[0].label, "None found.");
 	ck_assert_uint_eq(desk_page(b, "Edges")->count, 1);

@@ -147,6 +147,7 @@ START_TEST(drops_are_listed_from_the_first_hundred_on_counted)
 	says("10 ft   0 in      0 in      0 in       0 in 0 in    1 ft");
 	says("0 in    9 ft      0 in      0 in       0 in and 21 more; --json lists them.");
 	says("cut 0.0 cu ft, nothing to fill.");
+	ck_assert_ptr_null(strstr(page.bytes, "before anything is dug below it"));
 }
 END_TEST
 

@@ -541,7 +541,44 @@ START_TEST(what_is_around_is_drawn_in_words)
 	draw(&asked, "drawn.plot");
 	for (size_t i = 0; i < sizeof told / sizeof *told; i++)
 		ck_assert_msg(has_text(told[i]), "%s", told[i]);
+	ck_assert(!has_text("B1")); /* not a second time without its name */
 	ck_assert_int_eq(count_dashed("2.4,1.2", "polyline"), 1);
+}
+END_TEST
+
+/* The plan's top looks 30 degrees east of north: the arrow is turned to the left about its middle,
+ * halfway between its point and its barbs. */
+START_TEST(the_arrow_of_north_is_turned_about_its_middle)
+{
+	struct svg_asked asked = SVG_AS_FITS;
+	double turn, x, y, point[2], barb[2];
+
+	garden_file(&garden, "tests/plots/drawn.plot");
+	garden_count(&garden);
+	draw(&asked, "drawn.plot");
+	ck_assert_int_eq(sscanf(attribute(by_id("north"), "transform"), "rotate(%lf %lf %lf)",
+		&turn, &x, &y), 3);
+	ck_assert_int_eq(sscanf(attribute(next_element(by_id("north")), "points"),
+		"%lf,%lf %lf,%lf", &point[0], &point[1], &barb[0], &barb[1]), 4);
+	ck_assert_double_eq(turn, -30);
+	ck_assert_double_eq_tol(x, point[0], 1e-9);
+	ck_assert_double_eq_tol(y, (point[1] + barb[1]) / 2, 1e-9);
+}
+END_TEST
+
+/* The numbers are those of the laying sheets. */
+START_TEST(each_side_of_a_wall_is_told_with_its_length)
+{
+	static const char *const sides[] = { "1: 10 ft", "2: 4 ft", "3: 7 ft", "4: 4 ft", "5: 3 ft",
+		"6: 8 ft" };
+	struct svg_asked asked = SVG_AS_FITS;
+
+	garden_file(&garden, "plots/rope-walk.plot");
+	garden_count(&garden);
+	asked.paper = PAPER_A4;
+	draw(&asked, "rope-walk.plot");
+	for (size_t i = 0; i < sizeof sides / sizeof *sides; i++)
+		ck_assert_msg(has_text(sides[i]), "%s", sides[i]);
 }
 END_TEST
 
@@ -717,6 +754,8 @@ Suite *test_suite(void)
 	tcase_add_loop_test(marks, posts_stand_where_the_takeoff_has_them_with_its_numbers, 0, 2);
 	tcase_add_test(marks, strings_and_points_are_those_of_the_set_out);
 	tcase_add_test(marks, what_is_around_is_drawn_in_words);
+	tcase_add_test(marks, the_arrow_of_north_is_turned_about_its_middle);
+	tcase_add_test(marks, each_side_of_a_wall_is_told_with_its_length);
 	tcase_add_test(marks, the_header_goes_from_the_tap_with_its_sleeves);
 	tcase_add_test(marks, drip_lines_are_drawn_with_a_dot_for_each_emitter);
 	tcase_add_loop_test(marks, no_words_stand_on_the_header, 0, PAPERS);

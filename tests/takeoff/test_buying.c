@@ -346,6 +346,23 @@ START_TEST(what_has_no_price_takes_drops_and_others_ride_along)
 }
 END_TEST
 
+/* Pallets without a price, on a truck that has room for the other good's: that comes on another
+ * day, and 50 pieces at 3 are less than its pallet at 130 with a delivery of 90. */
+START_TEST(what_has_no_price_takes_nothing_along_on_another_day)
+{
+	open_book("'suppliers': [{'name': 'Yard', 'delivery': 90, 'carries': '12000 lb'}], "
+		"'goods': [{'item': 'edging.piece', 'packs': [{'pack': 'pallet', 'size': 60, "
+		"'weight': '3000 lb', 'supplier': 'Yard'}]}, {'item': 'fence.bracket', 'packs': "
+		"[{'pack': 'piece', 'size': 1, 'price': 3}, {'pack': 'pallet', 'size': 50, "
+		"'price': 130, 'weight': '1600 lb', 'supplier': 'Yard'}]}]");
+	add("edging.piece", 180);
+	add("fence.bracket", 50);
+	buy();
+	ck_assert_str_eq(bought(0), "3 pallet 60");
+	ck_assert_str_eq(bought(1), "50 piece 1");
+}
+END_TEST
+
 /* ---- Shared deliveries ----------------------------------------------------------------------- */
 
 /* 180 pieces of edging are 3 pallets at 200 of 3,000 lb. 50 of the other good: a pallet of 1,600 lb
@@ -797,6 +814,7 @@ Suite *test_suite(void)
 	tcase_add_test(unpriced, without_any_price_the_least_surplus_then_the_fewest_packs);
 	tcase_add_test(unpriced, packs_with_a_price_are_taken_alone);
 	tcase_add_test(unpriced, what_has_no_price_takes_drops_and_others_ride_along);
+	tcase_add_test(unpriced, what_has_no_price_takes_nothing_along_on_another_day);
 
 	tcase_add_test(shared, a_pallet_rides_free_on_a_drop_that_is_paid_for);
 	tcase_add_test(shared, a_pallet_that_needs_a_drop_more_is_collected_in_pieces);

@@ -127,6 +127,29 @@ START_TEST(an_arm_that_no_line_reaches_gets_one)
 }
 END_TEST
 
+/* Two rows in 70 in, 17.5 and 52.5 in down, beside a wide part from 20 in on: 32.5 in to the
+ * second. With emitters 12 in apart it reaches sqrt(36 x 36 - 6 x 6) = 35.5 in across, with those
+ * 36 in apart sqrt(36 x 36 - 18 x 18) = 31.2 in. */
+START_TEST(a_row_reaches_less_far_across_the_farther_its_emitters_are_apart)
+{
+	static const char *const rows[] = { "b.........", "b.........", "bbbbbbbbbb",
+		"bbbbbbbbbb", "bbbbbbbbbb", "bbbbbbbbbb", "bbbbbbbbbb", NULL };
+	const struct drip *drip;
+
+	garden_rows(&garden, rows);
+	beds_set_cell(&garden.plot, 10 * NM_PER_INCH);
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	plot_set(&garden.plot, 'b', BED_DRIP_ROW, "36 in");
+	plot_set(&garden.plot, 'b', BED_DRIP_EMITTER, "12 in");
+	ck_assert_int_eq(watered(0)->drip.count, 2);
+	plot_set(&garden.plot, 'b', BED_DRIP_EMITTER, "36 in");
+	drip = &watered(0)->drip;
+	ck_assert_int_eq(drip->count, 3);
+	ck_assert(drip->lines[2].is_added);
+	line_is(drip, 2, 36.25, 0, 100, 3);
+}
+END_TEST
+
 START_TEST(they_are_spread_evenly_from_both_ends)
 {
 	static const struct { nm length; int64_t count, number; nm at; } rows[] = {
@@ -307,6 +330,7 @@ Suite *test_suite(void)
 	tcase_add_test(cases, a_bed_at_ground_level_is_watered_to_its_edge);
 	tcase_add_test(cases, what_cuts_a_line_makes_two_of_it);
 	tcase_add_test(cases, an_arm_that_no_line_reaches_gets_one);
+	tcase_add_test(cases, a_row_reaches_less_far_across_the_farther_its_emitters_are_apart);
 	tcase_add_loop_test(cases, they_are_spread_evenly_from_both_ends, 0, 9);
 	tcase_add_checked_fixture(random, NULL, teardown);
 	tcase_add_loop_test(random,

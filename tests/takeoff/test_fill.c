@@ -369,6 +369,7 @@ START_TEST(replaced_soil_is_the_whole_mix_and_settles)
 	set(BED_AMEND, "4 in");
 	const struct fill *fill = only_fill();
 
+	ck_assert_int_eq(fill->way, FILL_REPLACED);
 	ck_assert_int_eq(fill->soil_depth, 8 * NM_PER_INCH);
 	ck_assert_double_eq_tol(fill->soil / CUBIC_FOOT, 12, EXACT);
 	/* Half of it is compost. */

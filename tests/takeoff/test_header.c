@@ -102,6 +102,12 @@ START_TEST(a_bed_that_it_cannot_get_to_is_a_snag)
 	watering = header_of((const char *const[]){ "..bb", NULL }, "tap 0,0\n");
 	ck_assert(watering->list[0].is_reached);
 	ck_assert_ptr_null(garden_snag(&garden, SNAG_WATER_CUT_OFF, 0));
+	garden_fini(&garden);
+	/* at the bed's own corner */
+	watering = header_of((const char *const[]){ "bb..", NULL }, "tap 0,0\n");
+	ck_assert(watering->list[0].is_reached);
+	ck_assert_int_eq(watering->trench, 0);
+	ck_assert_ptr_null(garden_snag(&garden, SNAG_WATER_CUT_OFF, 0));
 }
 END_TEST
 

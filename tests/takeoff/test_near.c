@@ -92,6 +92,7 @@ static const struct {
 	{ 6, 5, "300 mm x 100 mm x 100 mm", "200 mm", 2, false },
 	{ 2, 4, "12 in x 4 in x 4 in", "8 in", 2, false },
 	{ 3, 5, "12 in x 4 in x 4 in", "8 in", 2, false },
+	{ 2, 6, "8 in x 4 in x 4 in", "7 in", 2, true }, /* of 6 in: whole, but 4 in inside */
 };
 
 static void find(struct found *near, const struct plot *plot, int64_t *cut)

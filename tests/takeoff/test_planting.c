@@ -156,6 +156,11 @@ START_TEST(so_many_are_bought_as_stand_and_a_few_to_spare_whole)
 	ck_assert_int_gt(garden.takeoff.planting.plants[1].in_drifts, 0);
 	ck_assert_int_eq(garden.takeoff.planting.plants[1].order,
 		1 + (int)ceil(1.05 * (double)garden.takeoff.planting.plants[1].in_drifts));
+	garden_fini(&garden);
+	planting_bed(&garden, 8, 4, "1 ft");
+	planting_add(&garden, "pot 4 in"); /* and stands nowhere */
+	garden_count(&garden);
+	ck_assert_ptr_null(garden_item(&garden, "plant"));
 }
 END_TEST
 
