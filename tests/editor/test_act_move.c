@@ -174,8 +174,10 @@ END_TEST
 
 START_TEST(the_card_of_a_place_begins_with_that_of_the_cursor)
 {
+	static const char *const answers[] = { "Down from the top: 1 ft", NULL };
+
 	b->editor.cursor = (struct place){ 3, 2 };
-	desk_answer(b, ROWS { "Down from the top: 1 ft", NULL });
+	desk_answer(b, answers);
 	desk_do(b, ACT_PLACE);
 	ck_assert_str_eq(b->offered, "Across from the left: 3 ft\nDown from the top: 2 ft\n");
 	check_cursor(3, 1);
