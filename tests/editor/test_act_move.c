@@ -172,6 +172,19 @@ START_TEST(a_number_goes_on_so_many_times)
 }
 END_TEST
 
+START_TEST(the_card_of_a_place_begins_with_that_of_the_cursor)
+{
+	static const char *const answers[] = { "Down from the top: 1 ft", NULL };
+
+	b->editor.cursor = (struct place){ 3, 2 };
+	desk_answer(b, answers);
+	desk_do(b, ACT_PLACE);
+	ck_assert_str_eq(b->offered, "Across from the left: 3 ft\nDown from the top: 2 ft\n");
+	check_cursor(3, 1);
+	desk_says(b, "3 ft across, 1 ft down.");
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("act_move");
@@ -179,6 +192,7 @@ Suite *test_suite(void)
 
 	tcase_add_checked_fixture(arrows, start, end);
 	tcase_add_test(arrows, an_arrow_goes_one_step_and_stops_at_the_edges);
+	tcase_add_test(arrows, the_card_of_a_place_begins_with_that_of_the_cursor);
 	tcase_add_test(arrows, digits_gather_to_the_steps_of_the_next_arrow_alone);
 	tcase_add_test(arrows, what_is_no_move_drops_the_number);
 	tcase_add_test(arrows, backspace_takes_back_a_digit_and_esc_the_number);

@@ -262,6 +262,16 @@ START_TEST(a_run_bends_at_each_peg_with_its_corners_whole)
 	peg(b, (struct place){ 0, 0 }, (struct place){ 1, 0 });
 	ck_assert_int_eq(b->editor.bend_count, 0);
 	desk_free(b);
+	/* back to the left: the corner is beyond where either piece ends */
+	b = sit();
+	desk_answer(b, ROWS { "Bend the run here and go on", "Lay a straight run", "Width: 2 ft",
+		NULL });
+	peg(b, (struct place){ 3, 0 }, (struct place){ 3, 3 });
+	desk_press(b, PRESS_ENTER);
+	b->editor.cursor = (struct place){ 0, 3 };
+	desk_press(b, PRESS_ENTER);
+	desk_check(b, ROWS { "...pp..", "...pp..", "...pp..", "ppppp..", "ppppp..", NULL });
+	desk_free(b);
 }
 END_TEST
 

@@ -76,6 +76,7 @@ START_TEST(a_letter_of_ground_is_no_letter_of_a_plant_and_the_other_way)
 
 	desk_answer(b, ANSWERS { "Name: Broom; Letter: b", "", NULL });
 	desk_do(b, ACT_PLANT_ADD);
+	ck_assert_uint_eq(b->editor.message.length, 0); /* none is in hand */
 	ck_assert_ptr_nonnull(strstr(b->fault, "Letter: b is taken; free are a c d"));
 	desk_answer(b, ANSWERS { "Name: Broom; Letter: B", "", NULL });
 	desk_do(b, ACT_PLANT_ADD);

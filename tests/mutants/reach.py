@@ -52,7 +52,7 @@ class Reach:
         self.map = {'hashes': {}, 'counted': {}, 'programs': {}}
         if self.file.exists():
             self.map = json.loads(self.file.read_text())
-        self.by_line = {}
+        self.by_line, self.by_folder = {}, {}
         for program, of in self.map['programs'].items():
             for source, lines in of['lines'].items():
                 for line in lines:
@@ -143,17 +143,24 @@ class Reach:
 
     def _met(self, source, line):
         """Those that reach the statement which the line is of. Of a table, and where lines have
-        moved: those that reach its source, or all where that has no code. What is drawn at a
-        terminal is not counted where the test ends by killing the program."""
-        by_line = self.by_line.get(source, {})
+        moved: those that reach anything in its folder, as tables are read from other sources.
+        What is drawn at a terminal is not counted where the test ends by killing the program."""
         if line.is_table or source not in self.same:
-            return set().union(*by_line.values()) if by_line else set(self.map['programs'])
+            return self._near(str(Path(source).parent))
+        by_line = self.by_line.get(source, {})
         counted = self.map['counted'].get(source, [])
         at = bisect.bisect_right(counted, line.number)
         if at == 0 or counted[at - 1] < line.function:
             return set()
         met = by_line.get(counted[at - 1], set())
         return met | self.at_terminal if Path(source).parts[1] in DRAWN else met
+
+    def _near(self, folder):
+        if folder not in self.by_folder:
+            self.by_folder[folder] = {
+                program for program, of in self.map['programs'].items()
+                if any(str(Path(source).parent) == folder for source in of['lines'])}
+        return self.by_folder[folder]
 
     def programs(self, source, line):
         """In the order in which they are run: the source's own, then those of its room, those at a

@@ -177,7 +177,8 @@ START_TEST(a_stamp_brings_its_names_and_moves_those_it_covers_aside)
 	name_put(&plot, 4, 0, "Thyme");
 	patch = patch_of(&plot, (struct rectangle){ 0, 0, 0, 0 });
 	plot_set(&plot, 0, HEAD_MIRROR, "off");
-	patch_stamp(&plot, &patch, 4, 0);
+	laid = patch_stamp(&plot, &patch, 4, 0);
+	ck_assert_int_eq(laid.changed, 2); /* the letter and the name */
 	check_names(&plot.details.names, "0,0 Sage; 3,0 Thyme; 4,0 Sage");
 	laid = patch_stamp(&plot, &patch, 4, 0);
 	ck_assert_int_eq(laid.changed, 0);

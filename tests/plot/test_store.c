@@ -1,5 +1,6 @@
 /* A plot's files: the lock that lets one session write, the journal, what happens outside. */
 #include "plot/history/store.h"
+#include "base/folder.h"
 #include "base/path.h"
 #include "base/temporary.h"
 #include "support/folder.h"
@@ -616,6 +617,28 @@ START_TEST(what_a_killed_process_left_half_written_is_swept_by_the_next_writer)
 }
 END_TEST
 
+static void write_copy_and_die(void)
+{
+	char *copy = path_in_state(in("court.plot"), FILE_COPY);
+	struct temporary left;
+
+	if (!folder_make(copy) || !temporary_begin(&left, copy))
+		_exit(1);
+}
+
+START_TEST(so_is_what_it_left_among_the_users_state)
+{
+	struct store store;
+
+	setenv("XDG_STATE_HOME", in("state"), 1);
+	session_kill(session_start(write_copy_and_die));
+	ck_assert_int_ne(rmdir(in("state/parterre")), 0);
+	store = opened("court.plot", STORE_WRITES);
+	store_close(&store);
+	ck_assert_int_eq(rmdir(in("state/parterre")), 0); /* nothing is in it */
+}
+END_TEST
+
 START_TEST(in_a_folder_that_takes_no_file_a_plot_is_saved_and_rescued_without_one)
 {
 	struct store store = saved();
@@ -682,6 +705,7 @@ static void add_journal(TCase *journal)
 		without_a_lock_two_sessions_have_a_journal_each_and_leave_the_others);
 	tcase_add_test(journal,
 		what_a_killed_process_left_half_written_is_swept_by_the_next_writer);
+	tcase_add_test(journal, so_is_what_it_left_among_the_users_state);
 	tcase_add_test(journal,
 		in_a_folder_that_takes_no_file_a_plot_is_saved_and_rescued_without_one);
 }

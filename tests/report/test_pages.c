@@ -471,6 +471,23 @@ START_TEST(here_tells_what_the_images_are_where_the_mirror_is_broken)
 }
 END_TEST
 
+/* The level axis is in the middle of the first row. */
+START_TEST(here_tells_of_no_image_beyond_the_plan)
+{
+	struct desk *b = desk_new(ROWS { "....", "p..l", NULL });
+	struct text out = TEXT_EMPTY;
+
+	plot_set(editor_edit(&b->editor), 0, HEAD_MIRROR, "four-way");
+	plot_set(editor_edit(&b->editor), 0, HEAD_AXIS, "4,1");
+	editor_stroke(&b->editor);
+	b->editor.cursor = (struct place){ 0, 1 };
+	here_words(&b->editor, &out);
+	ck_assert_msg(strstr(out.bytes, "Fault, its images: l\n") != NULL, "%s", out.bytes);
+	text_fini(&out);
+	desk_free(b);
+}
+END_TEST
+
 START_TEST(here_tells_the_snag_of_its_first_cell)
 {
 	struct desk *b = desk_new(ROWS { "bb", "bb", NULL });
@@ -627,6 +644,7 @@ Suite *test_suite(void)
 	tcase_add_test(long_pages, a_page_is_compared_with_the_takeoff_before_and_none_earlier);
 	tcase_add_test(here, here_tells_region_size_area_and_place);
 	tcase_add_test(here, here_tells_what_the_images_are_where_the_mirror_is_broken);
+	tcase_add_test(here, here_tells_of_no_image_beyond_the_plan);
 	tcase_add_test(here, here_tells_the_snag_of_its_first_cell);
 	tcase_add_test(here,
 		the_axis_goes_through_a_cell_or_along_its_far_edge_and_the_cursor_has_images);
