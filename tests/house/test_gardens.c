@@ -310,8 +310,8 @@ START_TEST(a_planted_and_watered_garden_takes_120_presses_at_most)
 	ck_assert_int_eq(takeoff->watering.count, 2);
 	for (int i = 0; i < 2; i++)
 		ck_assert(takeoff->watering.list[i].is_reached);
-	ck_assert_int_eq(takeoff->watering.list[0].header.length,
-		takeoff->watering.list[1].header.length);
+	ck_assert_int_eq(takeoff->watering.list[0].within,
+		takeoff->watering.list[1].within);
 	/* Between the beds and the plan's sides the path is a foot wide. */
 	check_snags("path-barrow path-barrow");
 }

@@ -13,7 +13,7 @@ static void lay(bool is_upright, struct chord first, struct chord second, nm apa
 	lines[0] = (struct drip_line){ .across = 6 * INCH, .chord = first, .emitters = 1 };
 	lines[1] = (struct drip_line){ .across = 6 * INCH + apart, .chord = second, .emitters = 1 };
 	drip = (struct drip){ .is_upright = is_upright, .along = { 0, 6 * FOOT },
-		.across = { 0, 2 * FOOT }, .lines = lines, .count = 2, .header = apart };
+		.across = { 0, 2 * FOOT }, .lines = lines, .count = 2 };
 }
 
 static const struct { int along, across; enum header_side side; int at, inches; } rectangle[] = {
@@ -40,7 +40,7 @@ START_TEST(it_goes_along_the_side_to_the_nearer_end_and_across_all_lines)
 			(struct spot){ along, across });
 		ck_assert_uint_eq(header.side, rectangle[_i].side);
 		ck_assert_int_eq(header.at, rectangle[_i].at * INCH);
-		ck_assert_int_eq(header.length, rectangle[_i].inches * INCH);
+		ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 2), rectangle[_i].inches * INCH);
 	}
 }
 END_TEST
@@ -56,7 +56,7 @@ START_TEST(in_an_l_it_goes_across_where_both_lines_are)
 	ck_assert_int_eq(header.at, 3 * FOOT);
 	ck_assert_int_eq(header.across.from, 6 * INCH);
 	ck_assert_int_eq(header.across.to, 18 * INCH);
-	ck_assert_int_eq(header.length, (3 + 1) * FOOT);
+	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 2), (3 + 1) * FOOT);
 }
 END_TEST
 
@@ -68,18 +68,30 @@ START_TEST(a_line_that_it_does_not_meet_is_joined_by_more_of_it)
 	lay(false, (struct chord){ 0, 2 * FOOT }, (struct chord){ 4 * FOOT, 6 * FOOT }, 0);
 	header = bed_header_from(&drip, (struct spot){ 0, 6 * INCH });
 	ck_assert_int_eq(header.at, 4 * FOOT);
-	ck_assert_int_eq(header.length, (4 + 2) * FOOT);
+	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 2), (4 + 2) * FOOT);
+}
+END_TEST
+
+/* By zones of one line each: 24 in along, then 6 in to the nearer line, or 18 in to the other. No
+ * tube lies between the two lines. */
+START_TEST(each_zone_has_a_tube_to_its_own_lines)
+{
+	struct bed_header header;
+
+	lay(false, (struct chord){ 0, 6 * FOOT }, (struct chord){ 0, 6 * FOOT }, FOOT);
+	header = bed_header_from(&drip, (struct spot){ 2 * FOOT, 2 * FOOT });
+	ck_assert_int_eq(bed_header_tube(&header, &drip, 1, 1), (24 + 6) * INCH);
+	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 1), (24 + 18) * INCH);
+	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 2), (24 + 18) * INCH);
 }
 END_TEST
 
 START_TEST(without_a_tap_it_goes_across_the_lines_alone)
 {
-	struct bed_header header;
+	const struct bed_header header = { .side = HEADER_UNTOLD };
 
 	lay(false, (struct chord){ 0, 6 * FOOT }, (struct chord){ 0, 6 * FOOT }, FOOT);
-	header = bed_header_untold(&drip);
-	ck_assert_uint_eq(header.side, HEADER_UNTOLD);
-	ck_assert_int_eq(header.length, FOOT);
+	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 2), FOOT);
 }
 END_TEST
 
@@ -92,6 +104,7 @@ Suite *test_suite(void)
 		sizeof rectangle / sizeof *rectangle);
 	tcase_add_test(hand, in_an_l_it_goes_across_where_both_lines_are);
 	tcase_add_test(hand, a_line_that_it_does_not_meet_is_joined_by_more_of_it);
+	tcase_add_test(hand, each_zone_has_a_tube_to_its_own_lines);
 	tcase_add_test(hand, without_a_tap_it_goes_across_the_lines_alone);
 	return suite;
 }

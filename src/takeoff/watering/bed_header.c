@@ -1,11 +1,6 @@
 #include "takeoff/watering/bed_header.h"
 #include "base/number.h"
 
-struct bed_header bed_header_untold(const struct drip *drip)
-{
-	return (struct bed_header){ .side = HEADER_UNTOLD, .length = drip->header };
-}
-
 /* The innermost end of a line on that side: what lies there meets as many as can be. */
 static nm ends_at(const struct drip *drip, unsigned int side)
 {
@@ -38,20 +33,28 @@ struct bed_header bed_header_from(const struct drip *drip, struct spot comes_in)
 
 		header.across.from = nm_least(header.across.from, line->across);
 		header.across.to = nm_most(header.across.to, line->across);
-		header.length += apart(header.at,
-			chord_nearest(&line->chord, header.at));
 	}
-	header.length += apart(along, header.at) + header.across.to - header.across.from;
 	return header;
 }
 
-nm bed_header_way(const struct bed_header *header, const struct drip *drip, int line)
+nm bed_header_tube(const struct bed_header *header, const struct drip *drip, int first, int lines)
 {
-	nm across = drip->lines[line].across, along;
+	bool is_untold = header->side == HEADER_UNTOLD;
+	struct chord across = { header->beside, header->beside };
+	nm length = 0;
 
-	if (header->side == HEADER_UNTOLD)
-		return apart(drip->lines[0].across, across);
-	along = chord_nearest(&drip->along, drip->is_upright ? header->comes_in.y :
-		header->comes_in.x);
-	return apart(along, header->at) + apart(header->beside, across);
+	if (is_untold)
+		across = (struct chord){ drip->lines[first].across, drip->lines[first].across };
+	else
+		length = apart(header->at, chord_nearest(&drip->along, drip->is_upright ?
+			header->comes_in.y : header->comes_in.x));
+	for (int i = first; i < first + lines; i++) {
+		const struct drip_line *line = &drip->lines[i];
+
+		across.from = nm_least(across.from, line->across);
+		across.to = nm_most(across.to, line->across);
+		length += is_untold ? 0 : apart(header->at, chord_nearest(&line->chord,
+			header->at));
+	}
+	return length + across.to - across.from;
 }

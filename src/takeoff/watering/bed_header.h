@@ -12,19 +12,17 @@
 enum header_side { HEADER_UNTOLD, HEADER_FROM, HEADER_TO };
 
 struct bed_header {
-	unsigned int side;    /* enum header_side; HEADER_UNTOLD: nobody knows where it comes in */
+	unsigned int side;    /* enum header_side; HEADER_UNTOLD, the rest 0: nobody knows where it
+	                         comes in */
 	struct spot comes_in; /* on the bed's outline, taped as slabs.h has it */
 	nm beside;            /* across: where it goes along a side, as far as `at` */
 	nm at;                /* along: where it goes across the lines */
 	struct chord across;  /* from where to where it does; with `beside` */
-	nm length;            /* of the tube; untold: what goes across the lines alone */
 };
 
-/* Without a tap. */
-struct bed_header bed_header_untold(const struct drip *drip);
 struct bed_header bed_header_from(const struct drip *drip, struct spot comes_in);
-/* How far it is from where it comes in to one of the lines, beside the header: for a tube that has
- * no other lines to meet before. Untold: from the first line. */
-nm bed_header_way(const struct bed_header *header, const struct drip *drip, int line);
+/* How long the tube is for so many of the lines one after the other: from where the header comes in
+ * along and across to them and on over them; untold: over them alone. */
+nm bed_header_tube(const struct bed_header *header, const struct drip *drip, int first, int lines);
 
 #endif

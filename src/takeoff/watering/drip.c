@@ -153,5 +153,4 @@ void drip_lay(struct drip *out, struct arena *arena, const struct slabs *slabs, 
 		for (int j = 0; j < slabs->list[i].count; j++)
 			add_lines(&laying, i, &slabs->list[i].chords[j]);
 	out->lines = laying.lines;
-	out->header = row_at(&laying, laying.rows - 1) - row_at(&laying, 0);
 }

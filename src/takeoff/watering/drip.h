@@ -32,7 +32,6 @@ struct drip {
 	int count;
 	int64_t emitters;               /* of all lines */
 	nm length;                      /* of all lines */
-	nm header;                      /* across, from the first line to the last */
 };
 
 /* row, emitter: over 0. In the arena. It can be stopped. */

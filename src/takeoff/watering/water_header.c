@@ -22,11 +22,10 @@ static nm wall_way(const struct walls *walls, int region)
 static void lead_in(struct watered *bed, const struct basis *basis, struct place from)
 {
 	const struct region *region = &basis->survey->regions[bed->region];
-	nm cell = basis->survey->cell, before = bed->header.length;
+	nm cell = basis->survey->cell;
 
 	bed->header = bed_header_from(&bed->drip, (struct spot){ (from.x - region->left) * cell,
 		(from.y - region->first_cell.y) * cell });
-	bed->within += bed->header.length - before;
 }
 
 /* end: as header_end has it. */
@@ -40,19 +39,19 @@ static void reach_bed(struct watered *bed, const struct basis *basis,
 		lead_in(bed, basis, (struct place){ end % ways->columns, end / ways->columns });
 }
 
-/* Those of a bed that is split between zones: each goes under the wall and up by itself, and on to
- * the first of its lines. */
-static void add_further_tubes(const struct watering *out, struct watered *beds,
-	const struct walls *walls)
+/* Each zone's tube goes under the wall of its bed and up by itself, but of the bed that the tap
+ * stands in. inside: that one, or NO_REGION. */
+static void add_tubes(const struct watering *out, struct watered *beds, const struct walls *walls,
+	int inside)
 {
 	for (int i = 0; i < out->zone_count && !stop_asked(); i++)
 		for (int j = 0; j < out->zones[i].bed_count; j++) {
 			const struct zone_bed *part = &out->zones[i].beds[j];
 			struct watered *bed = &beds[part->bed];
 
-			if (part->first > 0)
-				bed->within += wall_way(walls, bed->region) +
-					bed_header_way(&bed->header, &bed->drip, part->first);
+			bed->within += bed_header_tube(&bed->header, &bed->drip, part->first,
+				part->lines) + (bed->region == inside ? 0 :
+				wall_way(walls, bed->region));
 		}
 }
 
@@ -191,7 +190,8 @@ static void find_trench(struct watering *out, struct watered *beds, const struct
 	header_fini(&tree);
 }
 
-static void find_header(struct watering *out, struct watered *beds, struct water_zone *zones,
+/* Returns the bed that the tap stands in, or NO_REGION. */
+static int find_header(struct watering *out, struct watered *beds, struct water_zone *zones,
 	const struct basis *basis, const struct water_ground *ground)
 {
 	struct arena arena = ARENA_EMPTY;
@@ -209,16 +209,15 @@ static void find_header(struct watering *out, struct watered *beds, struct water
 	pass_walls(out, basis, &ways, ends);
 	free(ends);
 	arena_clear(&arena);
+	return ways.inside;
 }
 
 void water_header_find(struct watering *out, struct watered *beds, struct water_zone *zones,
 	const struct basis *basis, const struct water_ground *ground)
 {
-	for (int i = 0; i < out->count; i++)
-		beds[i].within = beds[i].header.length + wall_way(ground->walls, beds[i].region);
-	if (out->has_tap)
-		find_header(out, beds, zones, basis, ground);
-	add_further_tubes(out, beds, ground->walls);
+	int inside = out->has_tap ? find_header(out, beds, zones, basis, ground) : NO_REGION;
+
+	add_tubes(out, beds, ground->walls, inside);
 	for (int i = 0; i < out->count; i++)
 		out->header += beds[i].within;
 }

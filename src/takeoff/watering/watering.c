@@ -41,7 +41,6 @@ static struct watered bed_lay(const struct basis *basis, int region, const struc
 	arena_clear(&arena);
 	bed.line_count = bed.drip.count;
 	bed.flow = (double)bed.drip.emitters * rate;
-	bed.header = bed_header_untold(&bed.drip);
 	bed.water = volume_of(bed.area, block_length(basis->allow, ALLOW_WATER_WEEK));
 	bed.minutes = bed.water / bed.flow * MINUTES;
 	return bed;
