@@ -40,7 +40,8 @@ START_TEST(it_goes_along_the_side_to_the_nearer_end_and_across_all_lines)
 			(struct spot){ along, across });
 		ck_assert_uint_eq(header.side, rectangle[_i].side);
 		ck_assert_int_eq(header.at, rectangle[_i].at * INCH);
-		ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 2), rectangle[_i].inches * INCH);
+		ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 2),
+			rectangle[_i].inches * INCH);
 	}
 }
 END_TEST
