@@ -21,7 +21,8 @@ static void print_trench(const struct report *report, const struct watering *wat
 	print_lines(report, 0, 2, "From the tap at %s a trench of %s goes to the beds, %s wide and "
 		"down to %s below the finished ground, %s dug and put back, round what is in the "
 		"way. Each zone has a tube of its own in it, from its valve at the tap: with what "
-		"lies within beds, %s of header tube.", plain_place(report, report->plot->details.around.tap),
+		"lies within beds, %s of header tube.",
+		plain_place(report, report->plot->details.around.tap),
 		word_length(report, watering->trench), word_inches(report, watering->trench_width),
 		word_inches(report, watering->trench_depth),
 		word_volume(report, watering->trench_dug), word_length(report, watering->header));
