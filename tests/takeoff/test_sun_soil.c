@@ -84,6 +84,31 @@ START_TEST(of_cells_as_near_the_one_with_least_is_taken)
 }
 END_TEST
 
+/* A house over the bed's upper left part has no hours to give: its cells keep their own, and those
+ * over the wall beside it look elsewhere. */
+START_TEST(ground_under_a_house_is_no_soil)
+{
+	uint16_t lit[36];
+
+	plot_from_rows(&plot, (const char *const[]){ "......", ".bbbb.", ".bbbb.", ".bbbb.", ".bbbb.",
+		".bbbb.", NULL });
+	plot_set(&plot, 'b', BED_BLOCK, "16 in x 8 in x 4 in");
+	plot_set(&plot, 'b', BED_COURSES, "4");
+	plot_set(&plot, 'b', BED_FREEBOARD, "10 in");
+	plot_add_lines(&plot, "house \"Shed\"\n  from 0,0 to 3,3\n");
+	ck_assert(takeoff_compute(&takeoff, &arena, &plot, NULL));
+	sun_scene_make(&scene, &arena, &takeoff);
+	ck_assert_int_eq(scene.levels[2 * 6 + 2], SHADE_NO_LEVEL);
+	sun_soil_find(&soil, &arena, &takeoff.survey, &scene);
+	number(lit, 36);
+	ck_assert_int_eq(lit[1 * 6 + 3], 2 * 6 + 3);
+	ck_assert_int_eq(lit[3 * 6 + 1], 3 * 6 + 2);
+	ck_assert_int_eq(lit[4 * 6 + 4], 4 * 6 + 3);
+	for (size_t i = 0; i < soil.count; i++)
+		ck_assert_int_ne(scene.levels[soil.items[i].soil], SHADE_NO_LEVEL);
+}
+END_TEST
+
 START_TEST(beds_without_a_middle_over_soil_and_level_ones_keep_their_own)
 {
 	uint16_t lit[20];
@@ -189,6 +214,7 @@ Suite *test_suite(void)
 	tcase_add_checked_fixture(tests, NULL, teardown);
 	tcase_add_test(tests, the_ring_over_a_wall_takes_the_cells_within_it);
 	tcase_add_test(tests, of_cells_as_near_the_one_with_least_is_taken);
+	tcase_add_test(tests, ground_under_a_house_is_no_soil);
 	tcase_add_test(tests, beds_without_a_middle_over_soil_and_level_ones_keep_their_own);
 	tcase_add_test(tests, on_random_plans_each_has_the_nearest);
 	tcase_add_test(tests, a_deep_bed_is_not_as_bright_as_its_walls_top);

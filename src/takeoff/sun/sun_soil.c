@@ -18,11 +18,12 @@ static size_t index_of(const struct survey *survey, int x, int y)
 	return (size_t)y * (size_t)survey->columns + (size_t)x;
 }
 
+/* What has no level, under a house, is no soil: higher than any. */
 static nm height_at(const struct shade_scene *scene, size_t index)
 {
 	int level = scene->levels[index];
 
-	return level == SHADE_NO_LEVEL ? 0 : scene->heights[level];
+	return level == SHADE_NO_LEVEL ? INT64_MAX : scene->heights[level];
 }
 
 /* By region. */
