@@ -19,16 +19,11 @@ static bool is_watered(const struct region *region)
 
 /* ---- Beds ------------------------------------------------------------------------------------ */
 
-static const struct block *bed_of(const struct basis *basis, int region)
-{
-	return &basis->survey->regions[region].entry->block;
-}
-
 /* wall: NULL of a bed at ground level. */
 static struct watered bed_lay(const struct basis *basis, int region, const struct wall *wall)
 {
 	const struct survey *survey = basis->survey;
-	const struct block *block = bed_of(basis, region);
+	const struct block *block = &survey->regions[region].entry->block;
 	double rate = block_amount(basis->allow, ALLOW_EMITTER_RATE);
 	struct watered bed = { .region = region, .area = wall ? wall->inner_area :
 		survey_area(survey->regions[region].cells, survey->cell) };
@@ -134,12 +129,18 @@ static double flow_in(double flow, int64_t minutes)
 	return flow * (double)minutes / MINUTES;
 }
 
+/* Minutes in which a bed gets a metre of water. */
+static double pace_of(const struct watered *bed)
+{
+	return bed->area / bed->flow * MINUTES;
+}
+
 /* What flows to a bed with its zone, and what a zone of its own would spare. */
 static void water_bed(struct watered *bed, const struct zone_bed *part,
 	const struct water_zone *zone, const struct basis *basis)
 {
 	double flow = (double)part->emitters * block_amount(basis->allow, ALLOW_EMITTER_RATE);
-	double pace = bed->area / bed->flow * MINUTES;
+	double pace = pace_of(bed);
 	int64_t runs = block_number(basis->allow, ALLOW_WATER_RUNS);
 	int64_t own = runs * run_of(pace, block_length(basis->allow, ALLOW_WATER_WEEK), runs);
 
@@ -173,11 +174,8 @@ static struct water_zone *make_zones(struct watering *out, const struct basis *b
 		struct water_zone *zone = &zones.list[i];
 
 		zone->flow = (double)zone->emitters * rate;
-		for (int j = 0; j < zone->bed_count; j++) {
-			const struct watered *bed = &out->list[zone->beds[j].bed];
-
-			zone->pace = fmax(zone->pace, bed->area / bed->flow * MINUTES);
-		}
+		for (int j = 0; j < zone->bed_count; j++)
+			zone->pace = fmax(zone->pace, pace_of(&out->list[zone->beds[j].bed]));
 		zone->run = run_of(zone->pace, usual, out->runs);
 		zone->minutes = zone->run * out->runs;
 		zone->water = flow_in(zone->flow, zone->minutes);
