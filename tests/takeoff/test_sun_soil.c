@@ -90,8 +90,8 @@ START_TEST(ground_under_a_house_is_no_soil)
 {
 	uint16_t lit[36];
 
-	plot_from_rows(&plot, (const char *const[]){ "......", ".bbbb.", ".bbbb.", ".bbbb.", ".bbbb.",
-		".bbbb.", NULL });
+	plot_from_rows(&plot, (const char *const[]){ "......", ".bbbb.", ".bbbb.", ".bbbb.",
+		".bbbb.", ".bbbb.", NULL });
 	plot_set(&plot, 'b', BED_BLOCK, "16 in x 8 in x 4 in");
 	plot_set(&plot, 'b', BED_COURSES, "4");
 	plot_set(&plot, 'b', BED_FREEBOARD, "10 in");

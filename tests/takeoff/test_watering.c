@@ -209,6 +209,32 @@ START_TEST(a_zone_takes_three_quarters_of_the_supply_and_runs_as_long_as_its_slo
 }
 END_TEST
 
+/* Two beds of 20 x 2 ft in one zone, the one of 40 emitters; the other's 42 take 5 % less long, its
+ * 46 take 13 % less. */
+START_TEST(up_to_a_tenth_more_than_asked_for_is_not_told)
+{
+	const struct watering *found;
+
+	garden_rows(&garden, (const char *const[]){ "aaaaaaaaaaaaaaaaaaaa", "aaaaaaaaaaaaaaaaaaaa",
+		"....................", "bbbbbbbbbbbbbbbbbbbb", "bbbbbbbbbbbbbbbbbbbb", NULL });
+	for (const char *letter = "ab"; *letter; letter++) {
+		plot_set(&garden.plot, *letter, BED_BUILD, "level");
+		plot_set(&garden.plot, *letter, BED_WATER, "drip");
+	}
+	plot_set(&garden.plot, 'b', BED_DRIP_EMITTER, "11 1/2 in");
+	allow(ALLOW_SUPPLY, "200 gal/h");
+	found = watering();
+	ck_assert_int_eq(found->zone_count, 1);
+	ck_assert_int_eq(found->list[1].drip.emitters, 42);
+	ck_assert_double_gt(found->list[1].gets, found->list[1].water);
+	ck_assert_double_eq(found->list[1].over, 0);
+	plot_set(&garden.plot, 'b', BED_DRIP_EMITTER, "10 1/2 in");
+	found = watering();
+	ck_assert_int_eq(found->list[1].drip.emitters, 46);
+	ck_assert_double_gt(found->list[1].over, 0);
+}
+END_TEST
+
 /* The lines of a bed in two zones water it together. */
 START_TEST(a_bed_of_two_zones_gets_what_both_bring)
 {
@@ -377,6 +403,23 @@ START_TEST(from_a_tap_within_a_bed_the_header_begins_there)
 }
 END_TEST
 
+/* From the middle of the bed 16 in along to where its lines begin, and across them: under no
+ * wall. */
+START_TEST(a_tap_within_a_raised_bed_has_no_wall_to_pass)
+{
+	const struct watered *bed;
+
+	garden_rows(&garden, (const char *const[]){ "bbbb.", "bbbb.", "bbbb.", "bbbb.", NULL });
+	plot_set(&garden.plot, 'b', BED_WATER, "drip");
+	around_add(&garden.plot, "tap 2,2\n");
+	garden_count(&garden);
+	bed = garden.takeoff.watering.list;
+	ck_assert_int_eq(garden.takeoff.watering.walls, 0);
+	ck_assert_int_eq(bed->within, 16 * NM_PER_INCH + bed->drip.lines[2].across -
+		bed->drip.lines[0].across);
+}
+END_TEST
+
 /* ---- Snags ----------------------------------------------------------------------------------- */
 
 /* Half-inch tube of 200 ft and 200 gal/h: common practice, no published source. */
@@ -433,6 +476,7 @@ Suite *test_suite(void)
 	tcase_add_test(figures, the_supply_is_assumed_until_it_is_measured);
 	tcase_add_test(figures,
 		a_zone_takes_three_quarters_of_the_supply_and_runs_as_long_as_its_slowest_bed);
+	tcase_add_test(figures, up_to_a_tenth_more_than_asked_for_is_not_told);
 	tcase_add_test(figures, a_bed_of_two_zones_gets_what_both_bring);
 	tcase_add_checked_fixture(parts, NULL, teardown);
 	tcase_add_test(parts, parts_go_by_lines_beds_and_zones);
@@ -441,6 +485,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(parts, a_sleeve_at_a_raised_bed_is_counted_once, 0, 2);
 	tcase_add_test(parts, each_tube_to_a_split_bed_goes_under_the_wall_and_up);
 	tcase_add_test(parts, from_a_tap_within_a_bed_the_header_begins_there);
+	tcase_add_test(parts, a_tap_within_a_raised_bed_has_no_wall_to_pass);
 	tcase_add_test(parts, a_line_that_is_too_long_or_takes_too_much_is_a_snag);
 	tcase_add_test(parts, a_line_that_takes_more_than_a_zone_may_is_a_snag);
 	return suite;
