@@ -1,45 +1,72 @@
-/* The header within a bed, by hand: common practice, no published source. */
-#include "support/runner.h"
+/* The header within a bed: by hand, and by law on random beds, whose inner areas GEOS finds: all of
+ * it lies in them, it meets every line. Common practice, no published source. */
 #include "takeoff/watering/bed_header.h"
+#include "base/measure.h"
+#include "support/around.h"
+#include "support/beds.h"
+#include "support/garden.h"
+#include "support/runner.h"
+
+enum { RANDOM_BEDS = 200 };
 
 static const nm FOOT = NM_PER_FOOT, INCH = NM_PER_INCH;
 
-/* Lines 6 in from the edges of ground of 6 x 2 ft, from 0 to 6 ft along but where it says so. */
+static struct arena arena;
+static struct garden garden;
+static struct bed_header header;
+
+static void teardown(void)
+{
+	arena_clear(&arena);
+	garden_fini(&garden);
+}
+
+/* Lines 6 in from the edges of ground of 6 x 2 ft, 12 in apart; the second ends at `to`. */
+static struct chord chords[2];
+static struct slab slabs[2];
 static struct drip_line lines[2];
 static struct drip drip;
 
-static void lay(bool is_upright, struct chord first, struct chord second, nm apart)
+static void lay(bool is_upright, nm to)
 {
-	lines[0] = (struct drip_line){ .across = 6 * INCH, .chord = first, .emitters = 1 };
-	lines[1] = (struct drip_line){ .across = 6 * INCH + apart, .chord = second, .emitters = 1 };
-	drip = (struct drip){ .is_upright = is_upright, .along = { 0, 6 * FOOT },
-		.across = { 0, 2 * FOOT }, .lines = lines, .count = 2 };
+	chords[0] = (struct chord){ 0, 6 * FOOT };
+	chords[1] = (struct chord){ 0, to };
+	for (int i = 0; i < 2; i++) {
+		slabs[i] = (struct slab){ i * FOOT, (i + 1) * FOOT, &chords[i], 1 };
+		lines[i] = (struct drip_line){ .across = (6 + 12 * i) * INCH, .chord = chords[i],
+			.emitters = 1 };
+	}
+	drip = (struct drip){ .ground = { is_upright, chords[0], 0, 2 * FOOT, slabs, 2 },
+		.lines = lines, .count = 2 };
 }
 
-static const struct { int along, across; enum header_side side; int at, inches; } rectangle[] = {
+static void come_in(nm along, nm across)
+{
+	bed_header_find(&header, &arena, &drip, drip.ground.is_upright ?
+		&(struct spot){ across, along } : &(struct spot){ along, across });
+}
+
+static const struct { int along, across, at, inches; } rectangle[] = {
 	/* in inches: at a corner, 6 in to the nearer line and 12 in to the other */
-	{ 72, 24, HEADER_TO, 72, 18 }, { 0, 0, HEADER_FROM, 0, 18 },
+	{ 72, 24, 72, 18 }, { 0, 0, 0, 18 },
 	/* at an end, between the lines and on one of them */
-	{ 0, 12, HEADER_FROM, 0, 12 }, { 72, 6, HEADER_TO, 72, 12 },
+	{ 0, 12, 0, 12 }, { 72, 6, 72, 12 },
 	/* from below, 24 in along to the nearer end; from the middle to where lines begin */
-	{ 24, 24, HEADER_FROM, 0, 42 }, { 48, 24, HEADER_TO, 72, 42 },
-	{ 36, 0, HEADER_FROM, 0, 54 },
+	{ 24, 24, 0, 42 }, { 48, 24, 72, 42 },
+	{ 36, 0, 0, 54 },
 	/* from outside the wall's inner face nothing is along */
-	{ -8, 12, HEADER_FROM, 0, 12 }, { 80, 32, HEADER_TO, 72, 18 },
+	{ -8, 12, 0, 12 }, { 80, 32, 72, 18 },
 };
 
 START_TEST(it_goes_along_the_side_to_the_nearer_end_and_across_all_lines)
 {
-	nm along = rectangle[_i].along * INCH, across = rectangle[_i].across * INCH;
-
 	for (int upright = 0; upright < 2; upright++) {
-		struct bed_header header;
-
-		lay(upright, (struct chord){ 0, 6 * FOOT }, (struct chord){ 0, 6 * FOOT }, FOOT);
-		header = bed_header_from(&drip, upright ? (struct spot){ across, along } :
-			(struct spot){ along, across });
-		ck_assert_uint_eq(header.side, rectangle[_i].side);
-		ck_assert_int_eq(header.at, rectangle[_i].at * INCH);
+		lay(upright, 6 * FOOT);
+		come_in(rectangle[_i].along * INCH, rectangle[_i].across * INCH);
+		ck_assert_int_eq(header.count, 1);
+		ck_assert_int_eq(header.comes_in.along, rectangle[_i].along * INCH);
+		ck_assert_int_eq(header.comes_in.across, rectangle[_i].across * INCH);
+		ck_assert_int_eq(header.branches[0].at, rectangle[_i].at * INCH);
 		ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 2),
 			rectangle[_i].inches * INCH);
 	}
@@ -49,27 +76,13 @@ END_TEST
 /* An L: the line that goes on is met where the other ends, 3 ft in. */
 START_TEST(in_an_l_it_goes_across_where_both_lines_are)
 {
-	struct bed_header header;
-
-	lay(false, (struct chord){ 0, 6 * FOOT }, (struct chord){ 0, 3 * FOOT }, FOOT);
-	header = bed_header_from(&drip, (struct spot){ 6 * FOOT, FOOT });
-	ck_assert_uint_eq(header.side, HEADER_TO);
-	ck_assert_int_eq(header.at, 3 * FOOT);
-	ck_assert_int_eq(header.across.from, 6 * INCH);
-	ck_assert_int_eq(header.across.to, 18 * INCH);
+	lay(false, 3 * FOOT);
+	come_in(6 * FOOT, FOOT);
+	ck_assert_int_eq(header.count, 1);
+	ck_assert_int_eq(header.branches[0].at, 3 * FOOT);
+	ck_assert_int_eq(header.branches[0].across.from, 6 * INCH);
+	ck_assert_int_eq(header.branches[0].across.to, 18 * INCH);
 	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 2), (3 + 1) * FOOT);
-}
-END_TEST
-
-/* Two pieces of one row: 4 ft along to the second, from there 2 ft back to where the first ends. */
-START_TEST(a_line_that_it_does_not_meet_is_joined_by_more_of_it)
-{
-	struct bed_header header;
-
-	lay(false, (struct chord){ 0, 2 * FOOT }, (struct chord){ 4 * FOOT, 6 * FOOT }, 0);
-	header = bed_header_from(&drip, (struct spot){ 0, 6 * INCH });
-	ck_assert_int_eq(header.at, 4 * FOOT);
-	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 2), (4 + 2) * FOOT);
 }
 END_TEST
 
@@ -77,35 +90,268 @@ END_TEST
  * tube lies between the two lines. */
 START_TEST(each_zone_has_a_tube_to_its_own_lines)
 {
-	struct bed_header header;
-
-	lay(false, (struct chord){ 0, 6 * FOOT }, (struct chord){ 0, 6 * FOOT }, FOOT);
-	header = bed_header_from(&drip, (struct spot){ 2 * FOOT, 2 * FOOT });
+	lay(false, 6 * FOOT);
+	come_in(2 * FOOT, 2 * FOOT);
 	ck_assert_int_eq(bed_header_tube(&header, &drip, 1, 1), (24 + 6) * INCH);
 	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 1), (24 + 18) * INCH);
 	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 2), (24 + 18) * INCH);
 }
 END_TEST
 
-START_TEST(without_a_tap_it_goes_across_the_lines_alone)
+START_TEST(untold_it_begins_with_the_first_line)
 {
-	const struct bed_header header = { .side = HEADER_UNTOLD };
-
-	lay(false, (struct chord){ 0, 6 * FOOT }, (struct chord){ 0, 6 * FOOT }, FOOT);
+	lay(false, 6 * FOOT);
+	bed_header_find(&header, &arena, &drip, NULL);
+	ck_assert_int_eq(header.comes_in.along, 0);
+	ck_assert_int_eq(header.comes_in.across, 6 * INCH);
 	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 2), FOOT);
+	ck_assert_int_eq(bed_header_tube(&header, &drip, 1, 1), FOOT);
+}
+END_TEST
+
+START_TEST(without_lines_there_is_none)
+{
+	drip = (struct drip){ .count = 0 };
+	bed_header_find(&header, &arena, &drip, &(struct spot){ 0, 0 });
+	ck_assert_int_eq(header.count, 0);
+	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 0), 0);
+}
+END_TEST
+
+/* ---- Holes and notches ----------------------------------------------------------------------- */
+
+/* A bed at ground level of cells of 1 ft with a line in each row of cells. */
+static void draw(const char *const *rows)
+{
+	garden_rows(&garden, rows);
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	plot_set(&garden.plot, 'b', BED_WATER, "drip");
+	plot_set(&garden.plot, 'b', BED_DRIP_ROW, "12 in");
+	garden_count(&garden);
+	drip = garden.takeoff.watering.list[0].drip;
+}
+
+/* In inches. */
+static void branch_is(int index, int from, int leaves_along, int leaves_across, int at)
+{
+	const struct header_branch *branch = &header.branches[index];
+
+	ck_assert_int_eq(branch->from, from);
+	ck_assert_int_eq(branch->leaves.along, leaves_along * INCH);
+	ck_assert_int_eq(branch->leaves.across, leaves_across * INCH);
+	ck_assert_int_eq(branch->at, at * INCH);
+}
+
+/* A frame: down the left side, 7 lines from 6 in to 6 ft 6 in; by the bottom, 6 ft along the hole's
+ * edge and up its right side, from 6 ft to the first of its lines at 1 ft 6 in. */
+START_TEST(round_a_hole_it_has_a_branch)
+{
+	draw((const char *const[]){ "bbbbbbb", "b.....b", "b.....b", "b.....b", "b.....b",
+		"b.....b", "bbbbbbb", NULL });
+	ck_assert_int_eq(drip.count, 12);
+	come_in(0, 3 * FOOT);
+	ck_assert_int_eq(header.count, 2);
+	branch_is(0, -1, 0, 36, 0);
+	branch_is(1, 0, 0, 72, 72);
+	ck_assert_int_eq(header.branches[1].across.from, FOOT + 6 * INCH);
+	ck_assert_int_eq(header.branches[1].across.to, 6 * FOOT);
+	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 12), (6 + 6) * FOOT + 54 * INCH);
+	/* the piece of the second row right of the hole, then that left of it alone */
+	ck_assert_int_eq(bed_header_tube(&header, &drip, 2, 1), (3 + 6) * FOOT + 54 * INCH);
+	ck_assert_int_eq(bed_header_tube(&header, &drip, 1, 1), FOOT + 6 * INCH);
+}
+END_TEST
+
+/* Three arms: the branch to the third goes on from that to the second. The fourth row is a rung:
+ * both go over it, and end with what lies below. */
+START_TEST(branches_along_one_edge_are_one_tube)
+{
+	draw((const char *const[]){ "bbbbbbb", "b..b..b", "b..b..b", "bbbbbbb", "b..b..b",
+		"bbbbbbb", NULL });
+	come_in(0, 0);
+	ck_assert_int_eq(header.count, 3);
+	branch_is(1, 0, 0, 12, 36);
+	branch_is(2, 1, 36, 12, 72);
+	ck_assert_int_eq(header.branches[2].across.to, 4 * FOOT + 6 * INCH);
+	/* 5 ft 6 in down the first, 6 ft along, twice from 1 ft to 4 ft 6 in */
+	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, drip.count),
+		(66 + 72 + 2 * 42) * INCH);
+}
+END_TEST
+
+/* A Z: from the middle it goes up at the left, where that ends, and has a branch to what lies below
+ * at the right. */
+START_TEST(to_both_sides_of_a_z_it_has_a_branch)
+{
+	draw((const char *const[]){ "bbb....", "bbb....", "bbbbbbb", "....bbb", "....bbb", NULL });
+	come_in(0, 2 * FOOT + 6 * INCH);
+	ck_assert_int_eq(header.count, 2);
+	branch_is(0, -1, 0, 30, 0);
+	branch_is(1, 0, 0, 36, 48);
+	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 5), (30 + 48 + 18) * INCH);
+}
+END_TEST
+
+/* From within the hole it comes onto the side beside it. */
+START_TEST(it_comes_in_at_the_nearest_ground)
+{
+	draw((const char *const[]){ "bbbbbbb", "b.....b", "b.....b", "bbbbbbb", NULL });
+	come_in(6 * FOOT, 2 * FOOT);
+	branch_is(0, -1, 72, 24, 72);
+}
+END_TEST
+
+/* ---- Laws ------------------------------------------------------------------------------------ */
+
+static GEOSGeometry *stretch(GEOSContextHandle_t geos, const struct watered *bed,
+	struct bed_point from, struct bed_point to)
+{
+	const struct survey *survey = &garden.takeoff.survey;
+	const struct region *region = &survey->regions[bed->region];
+	const struct bed_point ends[] = { from, to };
+	GEOSCoordSequence *points = GEOSCoordSeq_create_r(geos, 2, 2);
+
+	for (unsigned int i = 0; i < 2; i++) {
+		bool is_upright = bed->drip.ground.is_upright;
+		nm x = is_upright ? ends[i].across : ends[i].along;
+		nm y = is_upright ? ends[i].along : ends[i].across;
+
+		GEOSCoordSeq_setXY_r(geos, points, i, metres(region->left * survey->cell + x),
+			metres(region->first_cell.y * survey->cell + y));
+	}
+	return GEOSGeom_createLineString_r(geos, points);
+}
+
+static GEOSGeometry *inner_of(GEOSContextHandle_t geos, const struct watered *bed)
+{
+	const struct wall *wall = walls_find(&garden.takeoff.walls, bed->region);
+	GEOSGeometry *shape = beds_shape(geos, &garden.takeoff.survey, bed->region);
+	/* a hair to all sides for what metres round */
+	GEOSGeometry *inner = geos_offset(geos, shape,
+		(wall ? -metres(wall->block.across) : 0) + 1e-7);
+
+	geos_free(geos, shape);
+	return inner;
+}
+
+static void lies_within(GEOSContextHandle_t geos, const struct watered *bed,
+	const GEOSGeometry *inner, struct bed_point from, struct bed_point to)
+{
+	GEOSGeometry *line;
+
+	if (from.along == to.along && from.across == to.across)
+		return; /* a line of no length is none to GEOS */
+	line = stretch(geos, bed, from, to);
+	ck_assert_int_eq(GEOSCovers_r(geos, inner, line), 1);
+	geos_free(geos, line);
+}
+
+static nm length_of(const struct chord *chord)
+{
+	return chord->to - chord->from;
+}
+
+/* Every stretch lies in the ground, each branch leaves one before it where that one is. Returns
+ * the length of them all. */
+static nm branches_hold(GEOSContextHandle_t geos, const struct watered *bed)
+{
+	GEOSGeometry *inner = inner_of(geos, bed);
+	nm length = 0;
+
+	for (int i = 0; i < header.count; i++) {
+		const struct header_branch *branch = &header.branches[i];
+		const struct bed_point turn = { branch->at, branch->leaves.across };
+
+		lies_within(geos, bed, inner, branch->leaves, turn);
+		lies_within(geos, bed, inner, (struct bed_point){ branch->at, branch->across.from },
+			(struct bed_point){ branch->at, branch->across.to });
+		ck_assert_int_le(branch->across.from, branch->leaves.across);
+		ck_assert_int_ge(branch->across.to, branch->leaves.across);
+		ck_assert_int_lt(branch->from, i);
+		if (i > 0) {
+			const struct header_branch *from = &header.branches[branch->from];
+
+			ck_assert_int_eq(branch->leaves.along, from->at);
+			ck_assert_int_eq(chord_nearest(&from->across, branch->leaves.across),
+				branch->leaves.across);
+		}
+		length += length_of(&branch->across) + (branch->at > branch->leaves.along ?
+			branch->at - branch->leaves.along : branch->leaves.along - branch->at);
+	}
+	geos_free(geos, inner);
+	return length;
+}
+
+static void lines_are_met(void)
+{
+	for (int i = 0; i < drip.count; i++) {
+		const struct drip_line *line = &drip.lines[i];
+		const struct header_branch *branch = &header.branches[header.of_lines[i]];
+
+		ck_assert_int_eq(chord_nearest(&line->chord, branch->at), branch->at);
+		ck_assert_int_eq(chord_nearest(&branch->across, line->across), line->across);
+	}
+}
+
+/* No branch is there for nothing: without its lines and branches each would be shorter. */
+static void all_serve(void)
+{
+	nm all = bed_header_tube(&header, &drip, 0, drip.count), most_of_one = 0;
+
+	for (int i = 0; i < drip.count; i++) {
+		nm one = bed_header_tube(&header, &drip, i, 1);
+
+		ck_assert_int_le(one, all);
+		most_of_one = one > most_of_one ? one : most_of_one;
+	}
+	ck_assert_int_le(all, drip.count * most_of_one);
+}
+
+START_TEST(on_random_beds_it_lies_in_their_ground_and_meets_all_lines)
+{
+	struct random random = { (uint64_t)_i };
+	GEOSContextHandle_t geos = geos_start();
+
+	beds_at_random(&garden.plot, &random, 3, 4);
+	beds_set_block(&garden.plot, 12 * INCH, 4 * INCH, 4 * INCH);
+	if (random_below(&random, 2))
+		plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	plot_set(&garden.plot, 'b', BED_WATER, "drip");
+	garden_count(&garden);
+	for (int i = 0; i < garden.takeoff.watering.count; i++) {
+		const struct watered *bed = &garden.takeoff.watering.list[i];
+		const struct chord *box = &bed->drip.ground.box;
+
+		drip = bed->drip;
+		come_in(box->from + random_between(&random, 0, 100) * length_of(box) / 100,
+			random_between(&random, 0, 100) * drip.ground.far / 100);
+		lines_are_met();
+		all_serve();
+		ck_assert_int_eq(branches_hold(geos, bed),
+			bed_header_tube(&header, &drip, 0, drip.count));
+	}
+	geos_end(geos);
 }
 END_TEST
 
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("bed_header");
-	TCase *hand = suite_case(suite, "by hand");
+	TCase *hand = suite_case(suite, "by hand"), *laws = suite_case(suite, "laws");
 
+	tcase_add_checked_fixture(hand, NULL, teardown);
 	tcase_add_loop_test(hand, it_goes_along_the_side_to_the_nearer_end_and_across_all_lines, 0,
 		sizeof rectangle / sizeof *rectangle);
 	tcase_add_test(hand, in_an_l_it_goes_across_where_both_lines_are);
-	tcase_add_test(hand, a_line_that_it_does_not_meet_is_joined_by_more_of_it);
 	tcase_add_test(hand, each_zone_has_a_tube_to_its_own_lines);
-	tcase_add_test(hand, without_a_tap_it_goes_across_the_lines_alone);
+	tcase_add_test(hand, untold_it_begins_with_the_first_line);
+	tcase_add_test(hand, without_lines_there_is_none);
+	tcase_add_test(hand, round_a_hole_it_has_a_branch);
+	tcase_add_test(hand, branches_along_one_edge_are_one_tube);
+	tcase_add_test(hand, to_both_sides_of_a_z_it_has_a_branch);
+	tcase_add_test(hand, it_comes_in_at_the_nearest_ground);
+	tcase_add_checked_fixture(laws, NULL, teardown);
+	tcase_add_loop_test(laws, on_random_beds_it_lies_in_their_ground_and_meets_all_lines, 0,
+		runner_count(RANDOM_BEDS / 4, RANDOM_BEDS));
 	return suite;
 }

@@ -48,7 +48,7 @@ START_TEST(lines_lie_along_a_bed_half_a_gap_from_its_sides)
 	const struct drip *drip = &watered(0)->drip;
 
 	ck_assert_int_eq(drip->count, 3);
-	ck_assert(!drip->is_upright);
+	ck_assert(!drip->ground.is_upright);
 	line_is(drip, 0, 8 + 16.0 / 3, 8, 88, 7);
 	line_is(drip, 1, 8 + 16, 8, 88, 7);
 	line_is(drip, 2, 40 - 16.0 / 3, 8, 88, 7);
@@ -60,7 +60,7 @@ END_TEST
 START_TEST(they_go_down_a_bed_that_is_longer_so)
 {
 	garden_rectangle(&garden, 'b', 4, 8);
-	ck_assert(watered(0)->drip.is_upright);
+	ck_assert(watered(0)->drip.ground.is_upright);
 	ck_assert_int_eq(garden.takeoff.watering.list[0].drip.count, 3);
 }
 END_TEST
@@ -184,8 +184,8 @@ static struct emitter *emitters_of(const struct watered *bed)
 			nm along = line->chord.from + drip_place(line->chord.to - line->chord.from,
 				line->emitters, j);
 
-			nm x = bed->drip.is_upright ? line->across : along;
-			nm y = bed->drip.is_upright ? along : line->across;
+			nm x = bed->drip.ground.is_upright ? line->across : along;
+			nm y = bed->drip.ground.is_upright ? along : line->across;
 
 			list[count++] = (struct emitter){ metres(left + x), metres(top + y) };
 		}

@@ -13,7 +13,7 @@ static struct at at_of(const struct sheet *sheet, const struct watered *bed, nm 
 {
 	const struct survey *survey = &sheet->report.takeoff->survey;
 	const struct region *region = &survey->regions[bed->region];
-	bool is_upright = bed->drip.is_upright;
+	bool is_upright = bed->drip.ground.is_upright;
 
 	return sheet_spot(sheet, (struct spot){
 		region->left * survey->cell + (is_upright ? across : along),
@@ -47,20 +47,18 @@ static void draw_emitters(const struct sheet *sheet, const struct watered *bed,
 static void draw_bed_header(struct sheet *sheet, const struct watered *bed)
 {
 	const struct bed_header *header = &bed->header;
-	const struct drip *drip = &bed->drip;
-	nm along = drip->is_upright ? header->comes_in.y : header->comes_in.x;
-	nm across = drip->is_upright ? header->comes_in.x : header->comes_in.y;
-	struct at turn = at_of(sheet, bed, chord_nearest(&drip->along, along), header->beside);
+	const struct bed_point *in = &header->comes_in, *on = &header->branches[0].leaves;
+	struct at turn = at_of(sheet, bed, on->along, in->across);
 
-	draw_stretch(sheet, at_of(sheet, bed, along, across), turn);
-	draw_stretch(sheet, turn, at_of(sheet, bed, header->at, header->beside));
-	draw_stretch(sheet, at_of(sheet, bed, header->at, header->across.from),
-		at_of(sheet, bed, header->at, header->across.to));
-	for (int i = 0; i < drip->count && !stop_asked(); i++) {
-		const struct drip_line *line = &drip->lines[i];
+	draw_stretch(sheet, at_of(sheet, bed, in->along, in->across), turn);
+	draw_stretch(sheet, turn, at_of(sheet, bed, on->along, on->across));
+	for (int i = 0; i < header->count && !stop_asked(); i++) {
+		const struct header_branch *branch = &header->branches[i];
 
-		draw_stretch(sheet, at_of(sheet, bed, header->at, line->across),
-			at_of(sheet, bed, chord_nearest(&line->chord, header->at), line->across));
+		draw_stretch(sheet, at_of(sheet, bed, branch->leaves.along, branch->leaves.across),
+			at_of(sheet, bed, branch->at, branch->leaves.across));
+		draw_stretch(sheet, at_of(sheet, bed, branch->at, branch->across.from),
+			at_of(sheet, bed, branch->at, branch->across.to));
 	}
 }
 
@@ -84,7 +82,7 @@ static void draw_header(struct sheet *sheet, const struct watering *watering)
 		sheet_line(sheet, sheet_point(sheet, watering->legs.items[i].from),
 			sheet_point(sheet, watering->legs.items[i].to));
 	for (int i = 0; i < watering->count && !stop_asked(); i++)
-		if (watering->list[i].is_reached)
+		if (watering->list[i].is_reached && watering->list[i].header.count > 0)
 			draw_bed_header(sheet, &watering->list[i]);
 	sheet_lift(sheet);
 	sheet_pen(sheet, PEN_SLEEVE);

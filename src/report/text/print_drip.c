@@ -27,7 +27,7 @@ static struct place place_of(const struct dripping *dripping, nm along, nm acros
 {
 	const struct bed_sheet *sheet = &dripping->sheet;
 	nm cell = sheet->report->takeoff->survey.cell;
-	bool is_upright = dripping->bed->drip.is_upright;
+	bool is_upright = dripping->bed->drip.ground.is_upright;
 
 	return bed_sheet_nearest(sheet, (struct spot){
 		sheet->cells.left * cell + (is_upright ? across : along),
@@ -87,7 +87,7 @@ static void draw_number(const struct dripping *dripping, int number)
 	const char *words = say(dripping->sheet.report, "%d", number);
 	int length = (int)strlen(words);
 
-	if (dripping->bed->drip.is_upright)
+	if (dripping->bed->drip.ground.is_upright)
 		at.y++;
 	else
 		at.x++;
@@ -101,45 +101,44 @@ static void draw_number(const struct dripping *dripping, int number)
 
 /* ---- The header ------------------------------------------------------------------------------ */
 
-/* Along the side, across all lines, and to those that it does not meet. */
+/* Onto the ground, then branch by branch along and across. */
 static void draw_header(const struct dripping *dripping)
 {
-	const struct drip *drip = &dripping->bed->drip;
 	const struct bed_header *header = &dripping->bed->header;
-	nm along = drip->is_upright ? header->comes_in.y : header->comes_in.x;
-	nm across = drip->is_upright ? header->comes_in.x : header->comes_in.y;
+	const struct bed_point *in = &header->comes_in, *on = &header->branches[0].leaves;
 
-	draw_run(dripping, place_of(dripping, along, header->beside),
-		place_of(dripping, header->at, header->beside), HEADER);
-	draw_run(dripping, place_of(dripping, header->at, header->across.from),
-		place_of(dripping, header->at, header->across.to), HEADER);
-	for (int i = 0; i < drip->count && !stop_asked(); i++) {
-		const struct drip_line *line = &drip->lines[i];
+	draw_run(dripping, place_of(dripping, in->along, in->across),
+		place_of(dripping, on->along, in->across), HEADER);
+	draw_run(dripping, place_of(dripping, on->along, in->across),
+		place_of(dripping, on->along, on->across), HEADER);
+	for (int i = 0; i < header->count && !stop_asked(); i++) {
+		const struct header_branch *branch = &header->branches[i];
 
-		draw_run(dripping, place_of(dripping, header->at, line->across),
-			place_of(dripping, chord_nearest(&line->chord, header->at),
-			line->across), HEADER);
+		draw_run(dripping,
+			place_of(dripping, branch->leaves.along, branch->leaves.across),
+			place_of(dripping, branch->at, branch->leaves.across), HEADER);
+		draw_run(dripping, place_of(dripping, branch->at, branch->across.from),
+			place_of(dripping, branch->at, branch->across.to), HEADER);
 	}
-	*character(dripping, place_of(dripping, along, across)) = HEADER;
 }
 
 /* ---- Printing -------------------------------------------------------------------------------- */
 
 static const char *header_words(const struct dripping *dripping)
 {
-	return dripping->bed->header.side == HEADER_UNTOLD ?
+	return !dripping->bed->is_reached ?
 		"the header lies along one end of them" :
 		"% header, which comes in where that is in the bed's line";
 }
 
 static void print_bed(const struct report *report, const struct watered *bed)
 {
-	struct dripping dripping = { .bed = bed, .tube = bed->drip.is_upright ? ':' : '=' };
+	struct dripping dripping = { .bed = bed, .tube = bed->drip.ground.is_upright ? ':' : '=' };
 
 	bed_sheet_begin(&dripping.sheet, report, bed->region, ROWS_MOST);
 	for (int i = 0; i < bed->drip.count && !stop_asked(); i++)
 		draw_line(&dripping, &bed->drip.lines[i]);
-	if (bed->header.side != HEADER_UNTOLD)
+	if (bed->is_reached && bed->header.count > 0)
 		draw_header(&dripping);
 	for (int i = 1; i <= bed->drip.count && bed->drip.count > 1 && !stop_asked(); i++)
 		draw_number(&dripping, i);
@@ -157,9 +156,9 @@ static bool are_alike(const void *one, const void *other, const void *table)
 {
 	const struct watered *a = one, *b = other;
 
-	return rows_are_alike(a, b, table) && a->header.side == b->header.side &&
-		a->header.comes_in.x == b->header.comes_in.x &&
-		a->header.comes_in.y == b->header.comes_in.y;
+	return rows_are_alike(a, b, table) && a->is_reached == b->is_reached &&
+		a->header.comes_in.along == b->header.comes_in.along &&
+		a->header.comes_in.across == b->header.comes_in.across;
 }
 
 void print_drip(const struct report *report)

@@ -50,9 +50,9 @@ static const char *lines_words(const struct report *report, const struct drip *d
 {
 	return say(report, "%s at %s %s, from %s to %s %s, %s%s%s",
 		number_words(report, (int)(lines - drip->lines) + 1, count),
-		places_words(report, lines, count), drip->is_upright ? "across" : "down",
+		places_words(report, lines, count), drip->ground.is_upright ? "across" : "down",
 		word_length(report, lines->chord.from), word_length(report, lines->chord.to),
-		drip->is_upright ? "down" : "across",
+		drip->ground.is_upright ? "down" : "across",
 		word_count(report, lines->emitters, "emitter", "emitters"),
 		count > 1 ? " each" : "", lines->is_added ? ", where no other line reaches" : "");
 }

@@ -1,60 +1,339 @@
 #include "takeoff/watering/bed_header.h"
+#include "base/memory.h"
 #include "base/number.h"
+#include "base/stop.h"
 
-/* The innermost end of a line on that side: what lies there meets as many as can be. */
-static nm ends_at(const struct drip *drip, unsigned int side)
-{
-	nm at = side == HEADER_FROM ? drip->along.from : drip->along.to;
+#include <stdlib.h>
 
-	for (int i = 0; i < drip->count; i++) {
-		const struct chord *chord = &drip->lines[i].chord;
+/* One chord of a slab. */
+struct piece {
+	int slab, chord;
+};
 
-		at = side == HEADER_FROM ? nm_most(at, chord->from) : nm_least(at, chord->to);
-	}
-	return at;
-}
+struct finding {
+	const struct slabs *ground;
+	struct arena *arena;
+	struct header_branch *branches;
+	size_t count, capacity;
+	int *first;          /* by slab: the number of its first piece; ends with that of all */
+	int *met;            /* by piece: the branch that crosses it; -1: none so far */
+	struct piece *queue; /* those that are met, in the order that they were */
+	int queued;
+};
 
 static nm apart(nm a, nm b)
 {
 	return a < b ? b - a : a - b;
 }
 
-struct bed_header bed_header_from(const struct drip *drip, struct spot comes_in)
+static void widen(struct chord *chord, nm at)
 {
-	nm along = chord_nearest(&drip->along, drip->is_upright ? comes_in.y : comes_in.x);
-	nm across = chord_nearest(&drip->across, drip->is_upright ? comes_in.x : comes_in.y);
-	struct bed_header header = { .comes_in = comes_in, .beside = across,
-		.side = along - drip->along.from <= drip->along.to - along ? HEADER_FROM :
-			HEADER_TO, .across = { across, across } };
+	chord->from = nm_least(chord->from, at);
+	chord->to = nm_most(chord->to, at);
+}
 
-	header.at = ends_at(drip, header.side);
-	for (int i = 0; i < drip->count; i++) {
-		const struct drip_line *line = &drip->lines[i];
+static const struct chord *chord_of(const struct finding *finding, struct piece piece)
+{
+	return &finding->ground->list[piece.slab].chords[piece.chord];
+}
 
-		header.across.from = nm_least(header.across.from, line->across);
-		header.across.to = nm_most(header.across.to, line->across);
+static int *met_at(const struct finding *finding, struct piece piece)
+{
+	return &finding->met[finding->first[piece.slab] + piece.chord];
+}
+
+static void meet(struct finding *finding, struct piece piece, int branch)
+{
+	*met_at(finding, piece) = branch;
+	finding->queue[finding->queued++] = piece;
+}
+
+/* What both have, from < to; false: nothing. */
+static bool overlap(const struct chord *a, const struct chord *b, struct chord *out)
+{
+	*out = (struct chord){ nm_most(a->from, b->from), nm_least(a->to, b->to) };
+	return out->from < out->to;
+}
+
+/* The last chord that begins no later than that, or the first. */
+static int chord_before(const struct slab *slab, nm along)
+{
+	int low = 0, high = slab->count - 1;
+
+	while (low < high) {
+		int middle = low + (high - low + 1) / 2;
+
+		if (slab->chords[middle].from <= along)
+			low = middle;
+		else
+			high = middle - 1;
 	}
+	return low;
+}
+
+/* The chord whose part within `wide` is nearest to what is aimed at; -1: none has one. It is the
+ * one there or one beside it. */
+static int chord_towards(const struct slab *slab, const struct chord *wide, nm aim)
+{
+	int there = chord_before(slab, chord_nearest(wide, aim)), best = -1;
+	nm nearest = INT64_MAX;
+
+	for (int i = there > 0 ? there - 1 : 0; i < slab->count && i <= there + 1; i++) {
+		struct chord part;
+
+		if (overlap(&slab->chords[i], wide, &part) &&
+			apart(chord_nearest(&part, aim), aim) < nearest) {
+			nearest = apart(chord_nearest(&part, aim), aim);
+			best = i;
+		}
+	}
+	return best;
+}
+
+/* ---- Across ---------------------------------------------------------------------------------- */
+
+/* Goes on from slab to slab as far as there is ground that none has met yet, over a stretch that
+ * one has met at the most. Returns where along all of that can be met. */
+static struct chord go_across(struct finding *finding, int slab, int step, struct chord wide,
+	nm aim)
+{
+	struct chord kept = wide;
+	int over = 0;
+
+	for (slab += step; slab >= 0 && slab < finding->ground->count && over < 2; slab += step) {
+		struct piece piece = { slab, chord_towards(&finding->ground->list[slab], &wide,
+			aim) };
+
+		if (piece.chord < 0 || stop_asked())
+			break;
+		overlap(&wide, chord_of(finding, piece), &wide);
+		if (*met_at(finding, piece) >= 0) {
+			over++;
+			continue;
+		}
+		meet(finding, piece, (int)finding->count - 1);
+		kept = wide;
+		over = 0;
+	}
+	return kept;
+}
+
+static struct header_branch *branch_add(struct finding *finding, int from, struct bed_point leaves)
+{
+	finding->branches = arena_grow(finding->arena, finding->branches, finding->count,
+		&finding->capacity, sizeof *finding->branches);
+	finding->branches[finding->count] = (struct header_branch){ from, leaves, 0,
+		{ leaves.across, leaves.across } };
+	return &finding->branches[finding->count++];
+}
+
+/* ---- Branches -------------------------------------------------------------------------------- */
+
+/* Along one way from where a piece is crossed: branches to all that is not met in the slab beside
+ * it, each from the one before. */
+static void lead_along(struct finding *finding, struct piece piece, int step, int towards)
+{
+	const struct slab *slab = &finding->ground->list[piece.slab];
+	struct piece next = { piece.slab + step, 0 };
+	int from = *met_at(finding, piece);
+	struct chord wide;
+
+	next.chord = chord_before(&finding->ground->list[next.slab], finding->branches[from].at);
+	for (; next.chord >= 0 && next.chord < finding->ground->list[next.slab].count;
+		next.chord += towards) {
+		nm aim = finding->branches[from].at;
+		struct header_branch *branch;
+
+		if (!overlap(chord_of(finding, piece), chord_of(finding, next), &wide) &&
+			(towards > 0 ? wide.from >= slab->chords[piece.chord].to :
+			wide.to <= slab->chords[piece.chord].from))
+			break;
+		if (wide.from >= wide.to || *met_at(finding, next) >= 0)
+			continue;
+		branch = branch_add(finding, from, (struct bed_point){ aim,
+			step > 0 ? slab->to : slab->from });
+		from = (int)finding->count - 1;
+		meet(finding, next, from);
+		wide = go_across(finding, next.slab, step, wide, aim);
+		branch->at = chord_nearest(&wide, aim);
+	}
+}
+
+static void lead_on(struct finding *finding, struct piece piece)
+{
+	for (int step = -1; step <= 1; step += 2) {
+		if (piece.slab + step < 0 || piece.slab + step >= finding->ground->count)
+			continue;
+		lead_along(finding, piece, step, -1);
+		lead_along(finding, piece, step, 1);
+	}
+}
+
+/* ---- Coming in ------------------------------------------------------------------------------- */
+
+static struct piece piece_nearest(const struct slabs *ground, struct bed_point to,
+	struct bed_point *at)
+{
+	struct piece nearest = { 0, 0 };
+	nm least_way = INT64_MAX;
+
+	for (int i = 0; i < ground->count && !stop_asked(); i++) {
+		const struct slab *slab = &ground->list[i];
+		const struct chord across = { slab->from, slab->to };
+
+		for (int j = 0; j < slab->count; j++) {
+			struct bed_point here = { chord_nearest(&slab->chords[j], to.along),
+				chord_nearest(&across, to.across) };
+			nm way = apart(here.along, to.along) + apart(here.across, to.across);
+
+			if (way >= least_way)
+				continue;
+			least_way = way;
+			nearest = (struct piece){ i, j };
+			*at = here;
+		}
+	}
+	return nearest;
+}
+
+/* The first branch goes across at the nearer end of the chord that the header comes in at; step:
+ * the way that it is led first. What is met that way says where the rest is met. */
+static void come_in(struct finding *finding, struct bed_point comes_in, int step)
+{
+	struct bed_point at = comes_in;
+	struct piece piece = piece_nearest(finding->ground, comes_in, &at);
+	struct chord wide = *chord_of(finding, piece);
+	nm aim = at.along - wide.from <= wide.to - at.along ? wide.from : wide.to;
+	struct header_branch *branch = branch_add(finding, -1, at);
+
+	meet(finding, piece, 0);
+	wide = go_across(finding, piece.slab, step, wide, aim);
+	wide = go_across(finding, piece.slab, -step, wide, aim);
+	branch->at = chord_nearest(&wide, aim);
+}
+
+/* ---- Lines ----------------------------------------------------------------------------------- */
+
+/* Of a line on the border of two slabs the first: it is met where that one is. */
+static int branch_of(const struct finding *finding, const struct drip_line *line)
+{
+	const struct slabs *ground = finding->ground;
+	int low = 0, high = ground->count - 1;
+	struct piece piece;
+
+	while (low < high) {
+		int middle = low + (high - low) / 2;
+
+		if (ground->list[middle].to < line->across)
+			low = middle + 1;
+		else
+			high = middle;
+	}
+	piece = (struct piece){ low, chord_towards(&ground->list[low], &line->chord,
+		line->chord.from) };
+	if (piece.chord < 0)
+		piece = (struct piece){ low + 1, chord_towards(&ground->list[low + 1],
+			&line->chord, line->chord.from) };
+	return *met_at(finding, piece);
+}
+
+static void join_lines(const struct finding *finding, struct bed_header *out,
+	const struct drip *drip)
+{
+	int *of_lines = arena_new(finding->arena, (size_t)drip->count, sizeof *of_lines);
+
+	for (int i = 0; i < drip->count && !stop_asked(); i++) {
+		of_lines[i] = branch_of(finding, &drip->lines[i]);
+		widen(&finding->branches[of_lines[i]].across, drip->lines[i].across);
+	}
+	for (size_t i = 1; i < finding->count; i++)
+		widen(&finding->branches[finding->branches[i].from].across,
+			finding->branches[i].leaves.across);
+	out->of_lines = of_lines;
+	out->branches = finding->branches;
+	out->count = (int)finding->count;
+}
+
+/* ---- Finding --------------------------------------------------------------------------------- */
+
+static struct finding finding_begin(struct arena *arena, const struct slabs *ground)
+{
+	int *first = memory_new((size_t)ground->count, sizeof *first), pieces = 0;
+	struct finding finding = { .ground = ground, .arena = arena, .first = first };
+
+	for (int i = 0; i < ground->count; i++) {
+		first[i] = pieces;
+		pieces += ground->list[i].count;
+	}
+	finding.met = memory_new((size_t)pieces, sizeof *finding.met);
+	finding.queue = memory_new((size_t)pieces, sizeof *finding.queue);
+	for (int i = 0; i < pieces; i++)
+		finding.met[i] = -1;
+	return finding;
+}
+
+static struct bed_header led(struct arena *arena, const struct drip *drip,
+	struct bed_point comes_in, int step)
+{
+	struct finding finding = finding_begin(arena, &drip->ground);
+	struct bed_header header = { .comes_in = comes_in };
+
+	come_in(&finding, comes_in, step);
+	for (int i = 0; i < finding.queued && !stop_asked(); i++)
+		lead_on(&finding, finding.queue[i]);
+	if (!stop_asked())
+		join_lines(&finding, &header, drip);
+	free(finding.first);
+	free(finding.met);
+	free(finding.queue);
 	return header;
 }
 
+static struct bed_point turned(const struct slabs *ground, const struct spot *spot)
+{
+	return ground->is_upright ? (struct bed_point){ spot->y, spot->x } :
+		(struct bed_point){ spot->x, spot->y };
+}
+
+void bed_header_find(struct bed_header *out, struct arena *arena, const struct drip *drip,
+	const struct spot *comes_in)
+{
+	struct bed_header up;
+	struct bed_point from;
+
+	*out = (struct bed_header){ .count = 0 };
+	if (drip->count == 0 || stop_asked())
+		return;
+	from = comes_in ? turned(&drip->ground, comes_in) :
+		(struct bed_point){ drip->lines[0].chord.from, drip->lines[0].across };
+	*out = led(arena, drip, from, 1);
+	up = led(arena, drip, from, -1);
+	if (bed_header_tube(&up, drip, 0, drip->count) <
+		bed_header_tube(out, drip, 0, drip->count))
+		*out = up;
+}
+
+/* ---- Counting -------------------------------------------------------------------------------- */
+
 nm bed_header_tube(const struct bed_header *header, const struct drip *drip, int first, int lines)
 {
-	bool is_untold = header->side == HEADER_UNTOLD;
-	struct chord across = { header->beside, header->beside };
+	struct chord *spans = memory_new((size_t)header->count, sizeof *spans);
 	nm length = 0;
 
-	if (is_untold)
-		across = (struct chord){ drip->lines[first].across, drip->lines[first].across };
-	else
-		length = apart(header->at, chord_nearest(&drip->along, drip->is_upright ?
-			header->comes_in.y : header->comes_in.x));
-	for (int i = first; i < first + lines; i++) {
-		const struct drip_line *line = &drip->lines[i];
+	for (int i = 0; i < header->count; i++)
+		spans[i] = (struct chord){ INT64_MAX, INT64_MIN };
+	for (int i = first; i < first + lines && header->count > 0; i++)
+		widen(&spans[header->of_lines[i]], drip->lines[i].across);
+	for (int i = header->count - 1; i >= 0; i--) {
+		const struct header_branch *branch = &header->branches[i];
 
-		across.from = nm_least(across.from, line->across);
-		across.to = nm_most(across.to, line->across);
-		length += is_untold ? 0 : apart(header->at, chord_nearest(&line->chord,
-			header->at));
+		if (spans[i].from > spans[i].to)
+			continue;
+		widen(&spans[i], branch->leaves.across);
+		if (branch->from >= 0)
+			widen(&spans[branch->from], branch->leaves.across);
+		length += spans[i].to - spans[i].from + apart(branch->at, branch->leaves.along);
 	}
-	return length + across.to - across.from;
+	free(spans);
+	return length;
 }

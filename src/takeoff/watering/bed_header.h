@@ -1,28 +1,43 @@
-/* The header within a bed: from where it comes in along a side of the watered ground to that end
- * of the drip lines which is nearer, and there straight across all of them, with a tee for each. A
- * line that it does not meet there, in a bed that is no rectangle, is joined to it by a tube
- * along. Common practice, no published source. */
+/* The header within a bed: from where it comes in along a side of the watered ground to that end of
+ * the drip lines which is nearer, and there straight across all that have ground between them,
+ * with a tee for each. What lies beyond a hole or a notch has a branch: it leaves as soon as the
+ * ground is wide enough for it, goes along to the nearest place from where it meets the rest, and
+ * across from there. So all of it lies in ground of the bed. Common practice, no published source.
+ * It is led first to one side or to the other from where it comes in, whichever needs less tube.
+ *
+ * Where nobody knows where it comes in, that is taken to be the beginning of the first line. */
 #ifndef TAKEOFF_WATERING_BED_HEADER_H
 #define TAKEOFF_WATERING_BED_HEADER_H
 
 #include "takeoff/common/spot.h"
 #include "takeoff/watering/drip.h"
 
-/* At which end of the lines: where they begin, or where they end. */
-enum header_side { HEADER_UNTOLD, HEADER_FROM, HEADER_TO };
-
-struct bed_header {
-	unsigned int side;    /* enum header_side; HEADER_UNTOLD, the rest 0: nobody knows where it
-	                         comes in */
-	struct spot comes_in; /* on the bed's outline, taped as slabs.h has it */
-	nm beside;            /* across: where it goes along a side, as far as `at` */
-	nm at;                /* along: where it goes across the lines */
-	struct chord across;  /* from where to where it does; with `beside` */
+/* As slabs.h has it. */
+struct bed_point {
+	nm along, across;
 };
 
-struct bed_header bed_header_from(const struct drip *drip, struct spot comes_in);
-/* How long the tube is for so many of the lines one after the other: from where the header comes in
- * along and across to them and on over them; untold: over them alone. */
+struct header_branch {
+	int from;            /* the branch that it leaves, one before it in the list; that of the
+	                        first is -1: it begins where the header comes onto the ground */
+	struct bed_point leaves; /* where it does */
+	nm at;               /* along: how far it goes along; there it goes across */
+	struct chord across; /* from where to where; with what leaves it */
+};
+
+struct bed_header {
+	struct bed_point comes_in;  /* on the bed's outline */
+	const struct header_branch *branches;
+	int count;                  /* 1 or more where the bed has lines */
+	const int *of_lines;        /* by line: the branch that meets it */
+};
+
+/* comes_in: where on the bed's outline, taped as slabs.h has it; NULL: nobody knows. In the arena.
+ * Time: O(chords of all slabs, times the logarithm of those of a slab). It can be stopped. */
+void bed_header_find(struct bed_header *out, struct arena *arena, const struct drip *drip,
+	const struct spot *comes_in);
+/* How long the tube is for so many of the lines one after the other: from where the header comes
+ * onto the ground. */
 nm bed_header_tube(const struct bed_header *header, const struct drip *drip, int first, int lines);
 
 #endif

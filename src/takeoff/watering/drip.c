@@ -144,8 +144,7 @@ void drip_lay(struct drip *out, struct arena *arena, const struct slabs *slabs, 
 		.emitter = emitter, .rows = how_many(slabs->far - slabs->near, row),
 		.reach = reach_of(row, emitter) };
 
-	*out = (struct drip){ .is_upright = slabs->is_upright, .along = slabs->box,
-		.across = { slabs->near, slabs->far } };
+	*out = (struct drip){ .ground = *slabs };
 	if (slabs->count == 0)
 		return;
 	lay_rows(&laying);

@@ -26,15 +26,14 @@ struct drip_line {
 };
 
 struct drip {
-	bool is_upright;                /* lines go down the plan */
-	struct chord along, across;     /* the box around the ground, as slabs.h has it */
+	struct slabs ground;
 	const struct drip_line *lines;  /* across, then along; those that are added come last */
 	int count;
 	int64_t emitters;               /* of all lines */
 	nm length;                      /* of all lines */
 };
 
-/* row, emitter: over 0. In the arena. It can be stopped. */
+/* row, emitter: over 0. In the arena, as the slabs must be: they are kept. It can be stopped. */
 void drip_lay(struct drip *out, struct arena *arena, const struct slabs *slabs, nm row,
 	nm emitter);
 /* Where the one with that number (from 0) of so many, 1 or more, lies that are spread over a

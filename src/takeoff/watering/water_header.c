@@ -24,8 +24,8 @@ static void lead_in(struct watered *bed, const struct basis *basis, struct place
 	const struct region *region = &basis->survey->regions[bed->region];
 	nm cell = basis->survey->cell;
 
-	bed->header = bed_header_from(&bed->drip, (struct spot){ (from.x - region->left) * cell,
-		(from.y - region->first_cell.y) * cell });
+	bed_header_find(&bed->header, basis->arena, &bed->drip, &(struct spot){
+		(from.x - region->left) * cell, (from.y - region->first_cell.y) * cell });
 }
 
 /* end: as header_end has it. */
@@ -217,6 +217,9 @@ void water_header_find(struct watering *out, struct watered *beds, struct water_
 {
 	int inside = out->has_tap ? find_header(out, beds, zones, basis, ground) : NO_REGION;
 
+	for (int i = 0; i < out->count && !stop_asked(); i++)
+		if (!beds[i].is_reached)
+			bed_header_find(&beds[i].header, basis->arena, &beds[i].drip, NULL);
 	add_tubes(out, beds, ground->walls, inside);
 	for (int i = 0; i < out->count; i++)
 		out->header += beds[i].within;

@@ -67,12 +67,6 @@ const struct word month_words[MONTHS] = {
 	{ "november", "November", "November" }, { "december", "December", "December" },
 };
 
-static const struct word header_side_words[] = {
-	[HEADER_UNTOLD] = { "untold", NULL, NULL },
-	[HEADER_FROM] = { "from", NULL, NULL },
-	[HEADER_TO] = { "to", NULL, NULL },
-};
-
 static const struct figure line_figures[] = {
 	{ "across_m", NULL, NULL, FIELD(LENGTH, drip_line, across), .flags = ROW_KEY },
 	{ "from_m", NULL, NULL, FIELD(LENGTH, drip_line, chord.from), .flags = ROW_KEY },
@@ -81,10 +75,19 @@ static const struct figure line_figures[] = {
 };
 static const struct figure_table line_table = FIGURE_TABLE(drip_line, line_figures);
 
+static const struct figure branch_figures[] = {
+	{ "leaves_along_m", NULL, NULL, FIELD(LENGTH, header_branch, leaves.along) },
+	{ "leaves_across_m", NULL, NULL, FIELD(LENGTH, header_branch, leaves.across) },
+	{ "at_m", NULL, NULL, FIELD(LENGTH, header_branch, at) },
+	{ "from_m", NULL, NULL, FIELD(LENGTH, header_branch, across.from) },
+	{ "to_m", NULL, NULL, FIELD(LENGTH, header_branch, across.to) },
+};
+static const struct figure_table branch_table = FIGURE_TABLE(header_branch, branch_figures);
+
 static const struct figure bed_figures[] = {
 	{ "bed", NULL, "Bed", FIELD(REGION, watered, region), .flags = ROW_KEY | PANEL_TITLE },
 	{ .heading = "Beds", .kind = FIGURE_ALIKE },
-	{ "lines_go_down", NULL, NULL, FIELD(TRUTH, watered, drip.is_upright) },
+	{ "lines_go_down", NULL, NULL, FIELD(TRUTH, watered, drip.ground.is_upright) },
 	{ NULL, "Lines", "Lines", FIELD(COUNT, watered, line_count) },
 	{ "lines", NULL, NULL, FIELDS(ROWS, watered, drip.lines, line_count),
 		.table = &line_table },
@@ -97,8 +100,8 @@ static const struct figure bed_figures[] = {
 	{ "gets_m3", NULL, "Gets, a week", FIELD(WATER, watered, gets) },
 	{ "over_m3", NULL, NULL, FIELD(WATER, watered, over) },
 	{ "header_m", NULL, NULL, FIELD(LENGTH, watered, within), .flags = ALIKE_ANYWAY },
-	{ "header_at", NULL, NULL, FIELD(WORD, watered, header.side),
-		.words = header_side_words, .flags = ALIKE_ANYWAY },
+	{ "header", NULL, NULL, FIELDS(ROWS, watered, header.branches, header.count),
+		.table = &branch_table, .flags = ALIKE_ANYWAY },
 	{ "is_reached", NULL, NULL, FIELD(TRUTH, watered, is_reached) },
 };
 const struct figure_table watered_table = FIGURE_TABLE(watered, bed_figures);

@@ -28,12 +28,10 @@ static struct watered bed_lay(const struct basis *basis, int region, const struc
 	struct watered bed = { .region = region, .area = wall ? wall->inner_area :
 		survey_area(survey->regions[region].cells, survey->cell) };
 	struct slabs slabs;
-	struct arena arena = ARENA_EMPTY;
 
-	slabs_find(&slabs, &arena, basis, region, wall ? wall->block.across : 0);
+	slabs_find(&slabs, basis->arena, basis, region, wall ? wall->block.across : 0);
 	drip_lay(&bed.drip, basis->arena, &slabs, block_length(block, BED_DRIP_ROW),
 		block_length(block, BED_DRIP_EMITTER));
-	arena_clear(&arena);
 	bed.line_count = bed.drip.count;
 	bed.flow = (double)bed.drip.emitters * rate;
 	bed.water = volume_of(bed.area, block_length(basis->allow, ALLOW_WATER_WEEK));
