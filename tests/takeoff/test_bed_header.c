@@ -162,20 +162,19 @@ START_TEST(round_a_hole_it_has_a_branch)
 }
 END_TEST
 
-/* Three arms: the branch to the third goes on from that to the second. The fourth row is a rung:
- * both go over it, and end with what lies below. */
+/* Three arms: the branch to the third goes on from that to the second. Both go over the rungs. */
 START_TEST(branches_along_one_edge_are_one_tube)
 {
-	draw((const char *const[]){ "bbbbbbb", "b..b..b", "b..b..b", "bbbbbbb", "b..b..b",
-		"bbbbbbb", NULL });
+	draw((const char *const[]){ "bbbbbbb", "b..b..b", "bbbbbbb", "b..b..b", "bbbbbbb",
+		"b..b..b", NULL });
 	come_in(0, 0);
 	ck_assert_int_eq(header.count, 3);
 	branch_is(1, 0, 0, 12, 36);
 	branch_is(2, 1, 36, 12, 72);
-	ck_assert_int_eq(header.branches[2].across.to, 4 * FOOT + 6 * INCH);
-	/* 5 ft 6 in down the first, 6 ft along, twice from 1 ft to 4 ft 6 in */
+	ck_assert_int_eq(header.branches[2].across.to, 5 * FOOT + 6 * INCH);
+	/* 5 ft 6 in down the first, 6 ft along, twice from 1 ft to 5 ft 6 in */
 	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, drip.count),
-		(66 + 72 + 2 * 42) * INCH);
+		(66 + 72 + 2 * 54) * INCH);
 }
 END_TEST
 
@@ -189,6 +188,77 @@ START_TEST(to_both_sides_of_a_z_it_has_a_branch)
 	branch_is(0, -1, 0, 30, 0);
 	branch_is(1, 0, 0, 36, 48);
 	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 5), (30 + 48 + 18) * INCH);
+}
+END_TEST
+
+/* Over a rung that widens on its way no branch goes. */
+START_TEST(a_branch_goes_over_one_stretch_that_is_met)
+{
+	draw((const char *const[]){ "bbbbbbb.", "b.....b.", "bbbbbbb.", "bbbbbbbb", "b.....b.",
+		NULL });
+	come_in(0, 0);
+	ck_assert_int_eq(header.count, 3);
+	branch_is(1, 0, 0, 12, 72);
+	branch_is(2, 0, 0, 48, 72);
+}
+END_TEST
+
+/* At the right 6 ft along, then 1 ft farther below, where other ground ends before it or, in the
+ * mirror, begins where it ends. */
+START_TEST(a_branch_goes_on_in_the_ground_beside_other_ground)
+{
+	draw((const char *const[]){ "bbbbbbbbb", "b.....bbb", "bbbbb..bb", NULL });
+	come_in(0, 0);
+	ck_assert_int_eq(header.count, 2);
+	branch_is(1, 0, 0, 12, 84);
+	garden_fini(&garden);
+	draw((const char *const[]){ "bbbbbbbbb", "bbb.....b", "bb.bbbbbb", NULL });
+	come_in(9 * FOOT, 0);
+	ck_assert_int_eq(header.count, 2);
+	branch_is(1, 0, 9 * 12, 12, 24);
+}
+END_TEST
+
+/* To what lies left below there is no way from the second row; it is reached from the last. */
+START_TEST(ground_that_is_not_below_has_no_branch_from_above)
+{
+	draw((const char *const[]){ "....b....", "....bbbbb", "bbb.....b", "bbbbbbbbb", NULL });
+	come_in(4 * FOOT, 0);
+	ck_assert_int_eq(header.count, 3);
+	branch_is(0, -1, 48, 0, 48);
+	branch_is(1, 0, 48, 24, 96);
+	branch_is(2, 1, 96, 36, 36);
+}
+END_TEST
+
+/* Two lines, 1 ft and 3 ft across: one on the border where the right arm begins or ends. */
+START_TEST(lines_on_a_border_are_met_where_their_ground_is)
+{
+	static const char *const rows[][5] = {
+		{ "b.....", "b....b", "bbbbbb", "bbbbbb", NULL },
+		{ "bbbbbb", "bbbbbb", "b....b", "b.....", NULL },
+	};
+	int arm = _i == 0 ? 1 : 2;
+
+	draw(rows[_i]);
+	plot_set(&garden.plot, 'b', BED_DRIP_ROW, "24 in");
+	garden_count(&garden);
+	drip = garden.takeoff.watering.list[0].drip;
+	ck_assert_int_eq(drip.count, 3);
+	come_in(0, _i == 0 ? 4 * FOOT : 0);
+	ck_assert_int_eq(header.count, 2);
+	for (int i = 0; i < drip.count; i++)
+		ck_assert_int_eq(header.of_lines[i], i == arm ? 1 : 0);
+	ck_assert_int_eq(header.branches[1].at, 5 * FOOT);
+}
+END_TEST
+
+/* On the border of two slabs the upper one says which end is nearer. */
+START_TEST(between_two_slabs_it_comes_in_at_the_first)
+{
+	lay(false, 3 * FOOT);
+	come_in(2 * FOOT, FOOT);
+	ck_assert_int_eq(header.branches[0].at, 0);
 }
 END_TEST
 
@@ -349,6 +419,11 @@ Suite *test_suite(void)
 	tcase_add_test(hand, round_a_hole_it_has_a_branch);
 	tcase_add_test(hand, branches_along_one_edge_are_one_tube);
 	tcase_add_test(hand, to_both_sides_of_a_z_it_has_a_branch);
+	tcase_add_test(hand, a_branch_goes_over_one_stretch_that_is_met);
+	tcase_add_test(hand, a_branch_goes_on_in_the_ground_beside_other_ground);
+	tcase_add_test(hand, ground_that_is_not_below_has_no_branch_from_above);
+	tcase_add_loop_test(hand, lines_on_a_border_are_met_where_their_ground_is, 0, 2);
+	tcase_add_test(hand, between_two_slabs_it_comes_in_at_the_first);
 	tcase_add_test(hand, it_comes_in_at_the_nearest_ground);
 	tcase_add_checked_fixture(laws, NULL, teardown);
 	tcase_add_loop_test(laws, on_random_beds_it_lies_in_their_ground_and_meets_all_lines, 0,
