@@ -97,6 +97,8 @@ const char *plot_named(const struct report *report);
 
 /* The heading of a section within its part; where all parts are printed only a blank line. */
 void print_section(const struct report *report, const char *words);
+/* The same of a section that nothing but its heading tells from the next: there a line. */
+void print_named_section(const struct report *report, const char *words);
 /* A paragraph, its first line and all others indented by so many columns. */
 void print_lines(const struct report *report, size_t first, size_t rest, const char *format, ...)
 	__attribute__((format(printf, 4, 5)));

@@ -170,7 +170,7 @@ void print_drip(const struct report *report)
 	for (int i = 0; i < groups.count && i < NAMED_MOST && !stop_asked(); i++) {
 		const struct group *group = &groups.list[i];
 
-		print_section(report, say(report, "%s: drip lines",
+		print_named_section(report, say(report, "%s: drip lines",
 			group_words(report, &watered_table, watering->list, group)));
 		print_bed(report, &watering->list[group->members[0]]);
 	}

@@ -68,7 +68,7 @@ static void print_group(const struct report *report, const struct planting_beds 
 
 	if (planted.place->region == NO_REGION)
 		return;
-	print_section(report, say(report, "%s planted",
+	print_named_section(report, say(report, "%s planted",
 		planting_beds_words(report, beds, group)));
 	begin(&planted, report, ROWS_USUAL);
 	if (planted.hidden > 0) {
