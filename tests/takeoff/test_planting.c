@@ -504,7 +504,7 @@ START_TEST(a_band_without_ground_is_told_apart_from_one_without_room)
 {
 	static const struct {
 		const char *row, *build, *lines, *none; /* none: of what; NULL: some stand */
-	} beds[] = {
+	} drifts[] = {
 		{ ".bb.", "level", "spacing 6 in\n  drift b front", "ground" },
 		{ ".bb.", "level", "spacing 6 in\n  drift b back", NULL },
 		{ ".bbbb.", "level", "spacing 6 in\n  drift b middle", "ground" },
@@ -513,14 +513,14 @@ START_TEST(a_band_without_ground_is_told_apart_from_one_without_room)
 		{ ".bbbb.", "raised", "spacing 6 in\n  drift b front", "ground" },
 		{ ".bb.", "raised", "spacing 6 in\n  drift b whole", "room" },
 	};
-	const char *row = beds[_i].row, *none = beds[_i].none;
+	const char *row = drifts[_i].row, *none = drifts[_i].none;
 	const struct snag *snag;
 
 	garden_rows(&garden, (const char *const[]){ "......" + 6 - strlen(row), row, row, row, row,
 		row, row, "......" + 6 - strlen(row), NULL });
-	plot_set(&garden.plot, 'b', BED_BUILD, beds[_i].build);
+	plot_set(&garden.plot, 'b', BED_BUILD, drifts[_i].build);
 	plot_set(&garden.plot, 'b', BED_BLOCK, "1 ft x 1 ft x 4 in");
-	planting_add(&garden, beds[_i].lines);
+	planting_add(&garden, drifts[_i].lines);
 	garden_count(&garden);
 	ck_assert_int_eq(planting_snags(&garden, SNAG_DRIFT_EMPTY), none ? 1 : 0);
 	if (!none)
