@@ -500,7 +500,7 @@ END_TEST
  * any: it is back as a whole. Of four cells two are in front and two in the back; a wall of 1 ft
  * takes up those in front. A band with ground that is too narrow for the spacing is another
  * matter. */
-START_TEST(a_band_without_ground_is_told_apart_from_one_without_room)
+START_TEST(a_band_without_ground_is_not_one_without_room)
 {
 	static const struct {
 		const char *row, *build, *lines, *none; /* none: of what; NULL: some stand */
@@ -573,7 +573,7 @@ Suite *test_suite(void)
 	tcase_add_test(counts, so_many_are_bought_as_stand_and_a_few_to_spare_whole);
 	tcase_add_test(counts, a_drift_of_a_cell_is_in_the_bed_that_holds_it_alone);
 	tcase_add_test(counts, a_plot_without_plants_has_no_figure_of_them);
-	tcase_add_loop_test(counts, a_band_without_ground_is_told_apart_from_one_without_room, 0, 7);
+	tcase_add_loop_test(counts, a_band_without_ground_is_not_one_without_room, 0, 7);
 	tcase_add_test(counts, a_drift_in_no_bed_or_without_room_is_a_snag);
 	tcase_add_checked_fixture(many, NULL, teardown);
 	tcase_set_timeout(many, 60);
