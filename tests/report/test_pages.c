@@ -243,6 +243,8 @@ START_TEST(watering_stands_with_its_supply_zones_and_months)
 	check(b, "Watering", "B1 b b", "Emitters", "24");
 	check(b, "Watering", "In a week, all beds", "June", "15.4 gal, 64 min");
 	check(b, "Watering", "In a week, all beds", "July", "30.2 gal, 126 min");
+	desk_line(b, "Watering", "In a week, all beds", "New plants: let the timer run 3 times a "
+		"week, not 2, for two weeks, as many minutes each time.");
 	desk_free(b);
 }
 END_TEST

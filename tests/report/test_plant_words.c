@@ -8,31 +8,31 @@
  * planting, from - until. */
 static const char *const years[2][MONTHS] = {
 	{
-		"P0-0 R1-2 N3-3 W3-5 S6-8 R9-11", /* January */
-		"P0-0 R1-1 N2-2 W2-4 S5-7 R8-11",
+		"P0-0 R1-1 N2-2 W2-5 S6-8 R9-11", /* January */
+		"P0-0 N1-1 W1-4 S5-7 R8-11",
 		"P0-0 W1-3 S4-6 R7-11 N12-12",
-		"P0-0 W1-2 S3-5 R6-10 N11-11",
-		"P0-0 W1-1 S2-4 R5-9 N10-10 W11-11",
-		"P0-0 W1-1 S2-3 R4-8 N9-9 W10-11",
-		"P0-0 W1-1 S2-2 R3-7 N8-8 W9-11",
-		"P0-0 W1-1 R2-6 N7-7 W8-10 S11-11",
-		"P0-0 R1-5 N6-6 W7-9 S10-11",
-		"P0-0 R1-5 N6-6 W6-8 S9-11",
-		"P0-0 R1-4 N5-5 W5-7 S8-10 R11-11",
-		"P0-0 R1-3 N4-4 W4-6 S7-9 R10-11",
+		"P0-0 W1-2 S3-5 R6-10 N11-11 W11-11",
+		"P0-0 W1-1 S2-4 R5-9 N10-10 W10-11",
+		"P0-0 W1-1 S2-3 R4-8 N9-9 W9-11",
+		"P0-0 W1-1 S2-2 R3-7 N8-8 W8-11",
+		"P0-0 W1-1 R2-6 N7-7 W7-10 S11-11",
+		"P0-0 R1-5 N6-6 W6-9 S10-11",
+		"P0-0 R1-4 N5-5 W5-8 S9-11",
+		"P0-0 R1-3 N4-4 W4-7 S8-10 R11-11",
+		"P0-0 R1-2 N3-3 W3-6 S7-9 R10-11",
 	}, {
-		"P0-0 W1-1 S2-2 R3-7 N8-8 W9-11", /* January: as July in the north */
-		"P0-0 W1-1 R2-6 N7-7 W8-10 S11-11",
-		"P0-0 R1-5 N6-6 W7-9 S10-11",
-		"P0-0 R1-5 N6-6 W6-8 S9-11",
-		"P0-0 R1-4 N5-5 W5-7 S8-10 R11-11",
-		"P0-0 R1-3 N4-4 W4-6 S7-9 R10-11",
-		"P0-0 R1-2 N3-3 W3-5 S6-8 R9-11",
-		"P0-0 R1-1 N2-2 W2-4 S5-7 R8-11",
+		"P0-0 W1-1 S2-2 R3-7 N8-8 W8-11", /* January: as July in the north */
+		"P0-0 W1-1 R2-6 N7-7 W7-10 S11-11",
+		"P0-0 R1-5 N6-6 W6-9 S10-11",
+		"P0-0 R1-4 N5-5 W5-8 S9-11",
+		"P0-0 R1-3 N4-4 W4-7 S8-10 R11-11",
+		"P0-0 R1-2 N3-3 W3-6 S7-9 R10-11",
+		"P0-0 R1-1 N2-2 W2-5 S6-8 R9-11",
+		"P0-0 N1-1 W1-4 S5-7 R8-11",
 		"P0-0 W1-3 S4-6 R7-11 N12-12",
-		"P0-0 W1-2 S3-5 R6-10 N11-11",
-		"P0-0 W1-1 S2-4 R5-9 N10-10 W11-11",
-		"P0-0 W1-1 S2-3 R4-8 N9-9 W10-11",
+		"P0-0 W1-2 S3-5 R6-10 N11-11 W11-11",
+		"P0-0 W1-1 S2-4 R5-9 N10-10 W10-11",
+		"P0-0 W1-1 S2-3 R4-8 N9-9 W9-11",
 	}
 };
 
@@ -58,8 +58,8 @@ START_TEST(nothing_is_watered_for_summer_in_winter_nor_left_unfed_in_spring)
 {
 	static const struct {
 		int from, until;
-	} fit[CARES] = { [CARE_PLANTED] = { 1, 12 }, [CARE_WEEKLY] = { 4, 9 },
-		[CARE_SUMMER] = { 7, 9 }, [CARE_REST] = { 10, 3 }, [CARE_SPRING] = { 3, 4 } };
+	} fit[CARES] = { [CARE_PLANTED] = { 1, 12 }, [CARE_WEEKLY] = { 3, 9 },
+		[CARE_SUMMER] = { 7, 9 }, [CARE_REST] = { 10, 2 }, [CARE_SPRING] = { 3, 3 } };
 	struct care_span spans[CARE_SPANS_MOST];
 	int month = _i % MONTHS + 1, is_south = _i / MONTHS;
 	int count = first_year(month, is_south, spans), after_last = 0;

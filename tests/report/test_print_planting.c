@@ -124,12 +124,39 @@ START_TEST(a_year_follows_the_first_month_of_planting_by_the_season)
 	plant_by_months();
 	print();
 	check_has("Yew, planted in November:\n  November: water in");
-	check_has("\n  December to March of the next year: water only in drought");
-	check_has("\n  April of the next year: cut out what is dead");
-	check_has("\n  April to June of the next year: water once a week");
+	check_has("\n  December to February of the next year: water only in drought");
+	check_has("\n  March of the next year: cut out what is dead");
+	check_has("\n  March to June of the next year: water once a week");
 	check_has("\nReed:\n  When planted: water in");
-	check_has("\n  Summer: water each ten days");
+	check_has("\n  Summer and early autumn: water each ten days");
 	check_has(" The\nplot tells no latitude: seasons are those north of the equator.");
+}
+END_TEST
+
+/* Beds of two letters, of which one is on drip lines: a kind that stands in both is told twice. */
+START_TEST(plants_on_drip_lines_get_their_water_as_watering_tells)
+{
+	garden_rows(&garden, (const char *const[]){ "bbbb.ee", "bbbb.ee", NULL });
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	plot_set(&garden.plot, 'b', BED_WATER, "drip");
+	plot_set(&garden.plot, 'e', BED_BUILD, "level");
+	plot_add_lines(&garden.plot, "plant x \"Yew\"\n  plant-from april\n  at 0,0\n  at 5,0\n"
+		"plant y \"Fern\"\n  at 1,1\nplant z \"Reed\"\n  plant-from april\n  at 6,0\n");
+	print();
+	check_has("Yew, Reed, planted in April, not on drip lines:\n  April: water in; then every "
+		"second or third day for two weeks");
+	check_has("Yew, planted in April, on drip lines:\n  April: water in by hand; then let the "
+		"timer run 3 times a week, not 2, for two\n    weeks, as many minutes each time, "
+		"where it does not rain; from then on by\n    the timer, each month as Watering "
+		"has it, and by hand in drought where it\n    has no minutes.\n"
+		"  May to June: weed.\n");
+	check_has("\nFern, on drip lines:\n  When planted: water in by hand; then let the timer");
+	check_has("\n  Summer and early autumn: weed; top up");
+	check_has("\n  Autumn and winter: no feed");
+	plot_set(&garden.plot, 0, ALLOW_WATER_APRIL, "0 in");
+	print();
+	check_has("Yew, planted in April, on drip lines:\n  April: water in; then every second or "
+		"third day for two weeks where it does\n    not rain; from then on by the timer");
 }
 END_TEST
 
@@ -209,6 +236,7 @@ Suite *test_suite(void)
 	tcase_add_test(papers, beds_that_are_alike_have_one_plan);
 	tcase_add_test(papers, a_plant_is_listed_once_with_all_its_months);
 	tcase_add_test(papers, a_year_follows_the_first_month_of_planting_by_the_season);
+	tcase_add_test(papers, plants_on_drip_lines_get_their_water_as_watering_tells);
 	tcase_add_test(papers, south_of_the_equator_the_year_is_turned_round);
 	tcase_add_loop_test(papers, without_a_latitude_it_is_said_that_no_need_of_sun_is_checked, 0,
 		3);

@@ -118,6 +118,19 @@ START_TEST(a_day_is_as_long_as_from_its_sunrise_to_its_sunset)
 }
 END_TEST
 
+START_TEST(a_plot_that_does_not_say_where_north_is_has_it_up)
+{
+	garden_rows(&garden, (const char *const[]){ "bb", NULL });
+	plot_set(&garden.plot, 0, HEAD_SITE, "51.5");
+	print();
+	has("up is taken for it.");
+	plot_set(&garden.plot, 0, HEAD_NORTH, "0");
+	print();
+	has("North is up.");
+	has_not("is taken for it");
+}
+END_TEST
+
 START_TEST(a_latitude_is_never_told_by_an_exponent)
 {
 	garden_file(&garden, "tests/plots/sun.plot");
@@ -199,6 +212,7 @@ Suite *test_suite(void)
 	tcase_add_test(pages, on_the_equator_a_level_dial_has_no_lines);
 	tcase_add_test(pages, a_fixture_that_is_no_dial_has_no_lines_and_other_bounds_are_said);
 	tcase_add_loop_test(pages, a_day_is_as_long_as_from_its_sunrise_to_its_sunset, 0, 160);
+	tcase_add_test(pages, a_plot_that_does_not_say_where_north_is_has_it_up);
 	tcase_add_test(pages, a_latitude_is_never_told_by_an_exponent);
 	tcase_add_test(pages, more_days_take_more_tables);
 	tcase_add_test(pages, a_wide_plan_is_printed_in_strips);

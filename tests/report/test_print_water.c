@@ -110,12 +110,52 @@ START_TEST(lines_and_zones_are_told_bed_by_bed)
 }
 END_TEST
 
-START_TEST(a_plot_without_watering_has_no_such_paper)
+START_TEST(new_plants_have_the_timer_run_more_often_where_it_runs_seldom)
+{
+	level_bed("");
+	print(1u << PART_WATERING);
+	has("New plants: water in by hand, then let the timer run 3 times a week, not 2, for "
+		"two weeks, as many minutes each time.");
+	plot_set(&garden.plot, 0, ALLOW_WATER_RUNS, "1");
+	print(1u << PART_WATERING);
+	has("3 times a week, not once, for two weeks,");
+	plot_set(&garden.plot, 0, ALLOW_WATER_RUNS, "3");
+	print(1u << PART_WATERING);
+	has("let the timer run 3 times a week, as ever.");
+}
+END_TEST
+
+static void set_months(const char *depth)
+{
+	for (int month = 0; month < MONTHS; month++)
+		plot_set(&garden.plot, 0, (enum attribute)(ALLOW_WATER_JANUARY + month), depth);
+}
+
+START_TEST(months_that_ask_for_the_same_are_told_so_told_or_not)
+{
+	level_bed("");
+	print(1u << PART_WATERING);
+	has("Months are not told: each asks for as much, winter too. Say which ask for less");
+	set_months("1 1/4 in");
+	print(1u << PART_WATERING);
+	has("Months ask for the same, as they are told, winter too. Say which ask for less");
+	has_not("not told");
+	plot_set(&garden.plot, 0, ALLOW_WATER_JUNE, "2 in");
+	print(1u << PART_WATERING);
+	has_not("ask for the same");
+	has_not("not told");
+}
+END_TEST
+
+START_TEST(a_plot_without_watering_says_how_a_bed_gets_lines)
 {
 	level_bed("tap 0,1\n");
 	plot_set(&garden.plot, 'b', BED_WATER, "none");
 	print(1u << PART_WATERING);
-	ck_assert_str_eq(page.bytes, "parterre takeoff 1\n");
+	has("No bed is watered by drip lines. One is that says so: Watered, drip, on its card, or "
+		"a line of its entry in the plot, water drip.");
+	has_not("Mind");
+	has_not("Supply");
 }
 END_TEST
 
@@ -148,7 +188,9 @@ Suite *test_suite(void)
 	tcase_add_test(paper, a_supply_that_nobody_measured_is_said_to_be_assumed);
 	tcase_add_test(paper, without_a_tap_the_paper_says_what_is_not_counted);
 	tcase_add_test(paper, lines_and_zones_are_told_bed_by_bed);
-	tcase_add_test(paper, a_plot_without_watering_has_no_such_paper);
+	tcase_add_test(paper, new_plants_have_the_timer_run_more_often_where_it_runs_seldom);
+	tcase_add_test(paper, months_that_ask_for_the_same_are_told_so_told_or_not);
+	tcase_add_test(paper, a_plot_without_watering_says_how_a_bed_gets_lines);
 	tcase_add_test(paper, the_plan_shows_the_tap_and_the_header);
 	return suite;
 }

@@ -353,6 +353,9 @@ static const struct {
 		"Thyme stands farther than 2 ft from every side one can stand at." },
 	{ SNAG_DRIFT_EMPTY, DRIFT_NO_BED, UNITS_IMPERIAL, { 1 },
 		"This drift of Thyme is in no bed." },
+	{ SNAG_DRIFT_EMPTY, DRIFT_NO_BAND, UNITS_IMPERIAL, { 1 },
+		"The band of this drift of Thyme has no ground here: bands are whole cells, and in "
+		"a narrow bed none is in it." },
 	{ SNAG_DRIFT_EMPTY, DRIFT_NO_ROOM, UNITS_IMPERIAL, { 1 },
 		"Thyme has no room in this drift, with half a spacing clear to the edges and to "
 		"what stands there." },

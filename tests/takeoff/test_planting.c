@@ -496,6 +496,42 @@ START_TEST(ground_of_two_drifts_of_a_plant_counts_once)
 }
 END_TEST
 
+/* Where one walks up from both sides the middles of the cells of a bed of two are all as far as
+ * any: it is back as a whole. Of four cells two are in front and two in the back; a wall of 1 ft
+ * takes up those in front. A band with ground that is too narrow for the spacing is another
+ * matter. */
+START_TEST(a_band_without_ground_is_not_one_without_room)
+{
+	static const struct {
+		const char *row, *build, *lines, *none; /* none: of what; NULL: some stand */
+	} drifts[] = {
+		{ ".bb.", "level", "spacing 6 in\n  drift b front", "ground" },
+		{ ".bb.", "level", "spacing 6 in\n  drift b back", NULL },
+		{ ".bbbb.", "level", "spacing 6 in\n  drift b middle", "ground" },
+		{ ".bbbb.", "level", "spacing 6 in\n  drift b front", NULL },
+		{ ".bbbb.", "level", "spacing 50 in\n  drift b front", "room" },
+		{ ".bbbb.", "raised", "spacing 6 in\n  drift b front", "ground" },
+		{ ".bb.", "raised", "spacing 6 in\n  drift b whole", "room" },
+	};
+	const char *row = drifts[_i].row, *none = drifts[_i].none;
+	const struct snag *snag;
+
+	garden_rows(&garden, (const char *const[]){ "......" + 6 - strlen(row), row, row, row, row,
+		row, row, "......" + 6 - strlen(row), NULL });
+	plot_set(&garden.plot, 'b', BED_BUILD, drifts[_i].build);
+	plot_set(&garden.plot, 'b', BED_BLOCK, "1 ft x 1 ft x 4 in");
+	planting_add(&garden, drifts[_i].lines);
+	garden_count(&garden);
+	ck_assert_int_eq(planting_snags(&garden, SNAG_DRIFT_EMPTY), none ? 1 : 0);
+	if (!none)
+		return;
+	snag = planting_snag(&garden, SNAG_DRIFT_EMPTY);
+	ck_assert_int_eq((int)snag->kind, strcmp(none, "ground") == 0 ? DRIFT_NO_BAND :
+		DRIFT_NO_ROOM);
+	ck_assert_int_eq(snag->region, 0);
+}
+END_TEST
+
 START_TEST(a_drift_in_no_bed_or_without_room_is_a_snag)
 {
 	garden_rows(&garden, (const char *const[]){ "bb..", "bb..", NULL });
@@ -537,6 +573,7 @@ Suite *test_suite(void)
 	tcase_add_test(counts, so_many_are_bought_as_stand_and_a_few_to_spare_whole);
 	tcase_add_test(counts, a_drift_of_a_cell_is_in_the_bed_that_holds_it_alone);
 	tcase_add_test(counts, a_plot_without_plants_has_no_figure_of_them);
+	tcase_add_loop_test(counts, a_band_without_ground_is_not_one_without_room, 0, 7);
 	tcase_add_test(counts, a_drift_in_no_bed_or_without_room_is_a_snag);
 	tcase_add_checked_fixture(many, NULL, teardown);
 	tcase_set_timeout(many, 60);

@@ -49,3 +49,14 @@ void scale_way_words(struct text *out, int64_t top, int64_t bearing)
 	}
 	text_add(out, way.way);
 }
+
+const char *north_words(const struct report *report)
+{
+	const struct value *north = block_value(&report->plot->details.head, HEAD_NORTH);
+	struct text way = TEXT_EMPTY;
+
+	if (!north->set)
+		return "";
+	scale_way_words(&way, north->as.number, 0);
+	return say(report, "North is %s.", say_text(report, &way));
+}

@@ -2,7 +2,7 @@
 #ifndef REPORT_DRAWING_SCALE_H
 #define REPORT_DRAWING_SCALE_H
 
-#include "base/length.h"
+#include "report/words/words.h"
 
 /* From one mark to the next: 1, 2, 5, 10 ... whole feet or metres, so many that it is no less than
  * `least`. */
@@ -21,5 +21,7 @@ struct scale_way {
 struct scale_way scale_way(int64_t top, int64_t bearing);
 /* "up", "20 degrees left of up". */
 void scale_way_words(struct text *out, int64_t top, int64_t bearing);
+/* "North is 20 degrees left of up."; "" where the plot does not say. */
+const char *north_words(const struct report *report);
 
 #endif

@@ -1,5 +1,6 @@
 #include "report/panel/page_water.h"
 #include "report/words/figures.h"
+#include "report/words/water_words.h"
 
 static void supply(struct page_maker *maker, const struct watering *watering)
 {
@@ -22,25 +23,20 @@ static void zones(struct page_maker *maker, const struct watering *watering)
 	}
 }
 
-static bool has_one_depth(const struct watering *watering)
-{
-	for (int i = 1; i < watering->month_count; i++)
-		if (watering->months[i].depth != watering->months[0].depth)
-			return false;
-	return true;
-}
-
 static void months(struct page_maker *maker, const struct watering *watering)
 {
 	const struct report *report = &maker->report;
+	const char *even = water_even_words(report);
 
 	page_heading_line(maker, "In a week, all beds");
-	if (has_one_depth(watering))
-		page_note_line(maker, "Months are not told: each asks for as much, winter too.");
+	if (*even)
+		page_note_line(maker, even);
 	for (int i = 0; i < watering->month_count; i++)
 		page_figure(maker, word_label(&month_words[i]), say(report, "%s, %s min",
 			plain_water(report, watering->months[i].water),
 			plain_count(report, watering->months[i].minutes)));
+	page_note_line(maker, say(report, "New plants: let the timer run %s.",
+		water_new_words(report)));
 }
 
 void page_water(struct page_maker *maker, const struct takeoff *takeoff)

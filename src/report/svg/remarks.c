@@ -153,17 +153,13 @@ static void draw_north(struct sheet *sheet, struct at at, const struct remark *r
 
 static void add_scale(struct remark_list *list, const struct report *report)
 {
-	const struct value *north = block_value(&report->plot->details.head, HEAD_NORTH);
-	struct text way = TEXT_EMPTY;
+	const char *north = north_words(report);
 
 	remark_add(list, 18 * NM_PER_MM, WIDE, "")->draw = draw_bar;
-	if (north->set) {
-		scale_way_words(&way, north->as.number, 0);
-		remark_add(list, 14 * NM_PER_MM, WIDE - 16 * NM_PER_MM, say(report, "North is %s.",
-			say_text(report, &way)))->draw = draw_north;
-	} else {
+	if (*north)
+		remark_add(list, 14 * NM_PER_MM, WIDE - 16 * NM_PER_MM, north)->draw = draw_north;
+	else
 		add_paragraph(list, "Where north is the plot does not say.");
-	}
 	if (sun_has_site(report->takeoff))
 		add_paragraph(list, say(report, "Latitude %s.", sun_latitude_words(report,
 			sun_latitude(report->takeoff))));

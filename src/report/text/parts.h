@@ -23,6 +23,9 @@ enum { PARTS_PAGED = 1u << PARTS };
 const char *part_word(enum part part);
 const char *part_title(enum part part);
 const char *part_tells(enum part part);
+/* What the plot lacks where the part has nothing to say; NULL: it always has. Printed where not all
+ * parts are. */
+const char *part_lacks(enum part part);
 
 /* Reads "shopping,walls" into a set. False where a word between commas names no part: *unknown is
  * where it begins, *length how long it is. */

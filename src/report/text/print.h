@@ -12,8 +12,8 @@
 
 /* Prints parts of the takeoff for people, a set as parts.h has it: papers of 80 columns, in the
  * plot's own units. Each has a head with the plot's name, and what to mind in a word; a part with
- * nothing to say is left out. The first line is "parterre takeoff 1". name: the plot file's.
- * Pure. */
+ * nothing to say is left out of the whole, and by itself says what the plot lacks. The first line
+ * is "parterre takeoff 1". name: the plot file's. Pure. */
 void report_text(struct sink *out, const struct plot *plot, const struct takeoff *takeoff,
 	const char *name, unsigned parts);
 

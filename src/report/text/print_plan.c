@@ -84,26 +84,15 @@ static void print_sheets(const struct report *report, const struct drawing *draw
 
 /* ---- What it means --------------------------------------------------------------------------- */
 
-/* " North is 20 degrees left of up."; "" where the plot does not say. */
-static const char *north_words(const struct report *report)
-{
-	const struct value *north = block_value(&report->plot->details.head, HEAD_NORTH);
-	struct text way = TEXT_EMPTY;
-
-	if (!north->set)
-		return "";
-	scale_way_words(&way, north->as.number, 0);
-	return say(report, " North is %s.", say_text(report, &way));
-}
-
 /* "A character is 3 in across and 6 in down. North is up." */
 static const char *scale_sentences(const struct report *report, const struct cuts *cuts)
 {
 	nm cell = plot_cell(report->plot);
+	const char *north = north_words(report);
 
-	return say(report, "A character is %s across and %s down.%s",
+	return say(report, "A character is %s across and %s down.%s%s",
 		word_length(report, cell / cuts->across), word_length(report, cell / cuts->down),
-		north_words(report));
+		*north ? " " : "", north);
 }
 
 /* " Letters: b bed, Raised bed; l lawn, Turf." */

@@ -84,15 +84,14 @@ static void print_map(const struct report *report, const struct sun_hours *sun)
 {
 	int columns = report->takeoff->survey.columns;
 	int width = PAGE_COLUMNS - ruler_columns(report);
-	struct text north = TEXT_EMPTY;
+	const char *north;
 
 	for (int left = 0; left < columns && !stop_asked(); left += width)
 		print_strip(report, sun, left, least(left + width, columns));
-	scale_way_words(&north, block_number(&report->takeoff->plot.details.head, HEAD_NORTH), 0);
+	north = north_words(report);
 	print_note(report, "A cell's sign is its hours of sun a day, in the mean of these days, "
-		"rounded down: + is 10 and more, # a fixture or a house. North is %s.",
-		north.bytes);
-	text_fini(&north);
+		"rounded down: + is 10 and more, # a fixture or a house. %s", *north ? north :
+		"Where north is the plot does not say: up is taken for it.");
 }
 
 /* ---- Beds and lawns -------------------------------------------------------------------------- */

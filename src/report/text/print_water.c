@@ -1,4 +1,5 @@
 #include "report/text/print.h"
+#include "report/words/water_words.h"
 #include "base/stop.h"
 
 /* More lines of a bed than these are not listed one by one. */
@@ -301,11 +302,11 @@ void print_water_weeks(const struct report *report)
 	count = seasons_of(watering, seasons);
 	print_zone_weeks(report, seasons, count);
 	print_bed_weeks(report, seasons, count);
-	print_lines(report, 0, 0, "Rain counts: leave off as much as has fallen. New plants want "
-		"water more often until they have rooted; feel the soil a finger deep. Depth in a "
-		"week, 1 to 1.5 in: Penn State Extension, 2013, as quoted, title not noted.");
-	if (count == 1)
-		print_lines(report, 0, 0, "Months are not told, so each asks for as much. Say "
-			"which ask for less, or for none where it freezes, a line each: water "
-			"november 0 in.");
+	print_lines(report, 0, 0, "Rain counts: leave off as much as has fallen; feel the soil a "
+		"finger deep. New plants: water in by hand, then let the timer run %s. Depth in a "
+		"week, 1 to 1.5 in: Penn State Extension, 2013, as quoted, title not noted.",
+		water_new_words(report));
+	if (*water_even_words(report))
+		print_lines(report, 0, 0, "%s Say which ask for less, or for none where it "
+			"freezes, a line each: water november 0 in.", water_even_words(report));
 }

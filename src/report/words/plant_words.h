@@ -16,15 +16,17 @@ int plant_last_month(const struct plant_sum *sum);
  * title not noted. */
 enum care {
 	CARE_PLANTED, /* the month of planting */
-	CARE_WEEKLY,  /* until early summer; the month after planting in summer too */
-	CARE_SUMMER,
-	CARE_REST,    /* autumn and winter */
-	CARE_SPRING,  /* once, as growth begins again */
+	CARE_WEEKLY,  /* March to June; the month after planting until September too */
+	CARE_SUMMER,  /* July to September */
+	CARE_REST,    /* October to February */
+	CARE_SPRING,  /* once, in March, as growth begins again */
 	CARES
 };
 struct care_words {
 	const char *season;         /* where no month of planting is told */
 	const char *words, *metric; /* metric NULL: the same */
+	const char *drip;           /* on drip lines, once it is told who gives the water; NULL:
+	                               the same */
 };
 extern const struct care_words care_words[CARES];
 
@@ -35,8 +37,9 @@ struct care_span {
 };
 enum { CARE_SPANS_MOST = 8 };
 
-/* The first year after planting in a month, 1 to 12, in the order of time; seasons south of the
- * equator come half a year later. Returns how many spans there are. */
+/* The first year after planting in a month, 1 to 12, in the order of time; months above are those
+ * north of the equator, south of it they come half a year later. Returns how many spans there
+ * are. */
 int first_year(int month, bool is_south, struct care_span *spans);
 
 #endif

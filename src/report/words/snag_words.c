@@ -159,6 +159,9 @@ static const struct kind {
 		BY_DRAWING },
 	{ SNAG_DRIFT_EMPTY, DRIFT_NO_BED, "This drift of {0@} is in no bed.",
 		BY_DRAWING },
+	{ SNAG_DRIFT_EMPTY, DRIFT_NO_BAND, "The band of this drift of {0@} has no ground here: "
+		"bands are whole cells, and in a narrow bed none is in it.",
+		BY_DRAWING },
 	{ SNAG_DRIFT_EMPTY, DRIFT_NO_ROOM, "{0@} has no room in this drift, with half a spacing "
 		"clear to the edges and to what stands there.",
 		BY_DRAWING_OR(PLANT_SPACING) },

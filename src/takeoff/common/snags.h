@@ -101,8 +101,9 @@ enum plant_place { PLANT_ON_PATH, PLANT_ON_FIXTURE, PLANT_IN_HOUSE, PLANT_IN_WAL
 enum plant_close { PLANT_CLOSE_SPECIMENS, PLANT_CLOSE_DRIFTS };
 /* Of which bed the soil is. */
 enum plant_soil { PLANT_SOIL_RAISED, PLANT_SOIL_LEVEL };
-/* Why nothing stands in a drift: it is in no bed; none of it has room. */
-enum drift_none { DRIFT_NO_BED, DRIFT_NO_ROOM };
+/* Why nothing stands in a drift: it is in no bed; its band has no ground there; none of it has
+ * room. */
+enum drift_none { DRIFT_NO_BED, DRIFT_NO_BAND, DRIFT_NO_ROOM };
 /* What is too much of a drip line. */
 enum water_line { WATER_LINE_LONG, WATER_LINE_THIRSTY };
 

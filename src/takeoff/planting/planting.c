@@ -12,6 +12,7 @@ struct job {
 	int region, kind;
 	const struct drift *drift;
 	int64_t laid;
+	bool has_no_ground; /* no cell of the bed is in its band, or the wall takes those up */
 };
 
 struct planter {
@@ -190,6 +191,8 @@ static void lay_job(struct planter *planter, const struct planted_bed *bed, stru
 		is_square(planter, job->kind));
 
 	job->laid = laid.count;
+	job->has_no_ground = laid.count == 0 && job->drift->band != BAND_WHOLE &&
+		planted_bed_area(bed, BIT_OF_BAND(job->drift->band)) <= 0;
 	row->in_drifts += laid.count;
 	row->room += laid.room;
 	planter->out->is_cut = planter->out->placed.is_full;
@@ -276,7 +279,7 @@ static void tell_empty(const struct planter *planter, const struct job *job)
 		return;
 	snag = snag_add(planter->basis->snags, SNAG_DRIFT_EMPTY, job->region,
 		SNAG_FIGURES_OF(job->kind));
-	snag->kind = DRIFT_NO_ROOM;
+	snag->kind = job->has_no_ground ? DRIFT_NO_BAND : DRIFT_NO_ROOM;
 	if (job->drift->letter == 0)
 		snag_put(snag, job->drift->at);
 }
