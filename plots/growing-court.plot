@@ -77,7 +77,7 @@ fence "Pickets"
   run 0,26 30,26
   gate 13,26 17,26
 service power "Feed of the gate lamp" to-lay
-  line 28,0 28,23 17,23 17,26
+  line 28,0 28,23 18,23 18,26
 plant r "Shrub rose"
   spacing 30 in
   height 4 ft

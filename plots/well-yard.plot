@@ -45,7 +45,7 @@ service gas "Old gas pipe" existing
 service power "Feed of the lamp" to-lay
   line 26,13 20,13 20,15 9,15
 service drain "Gully" to-lay
-  line 9,17 0,17
+  line 9,16 0,16
 keep "Old pear" 5 ft
   note "Its roots reach the bed beside it."
   at 24,10

@@ -6,6 +6,7 @@
 #include "takeoff/planting/planting_holes.h"
 #include "takeoff/planting/planting_snags.h"
 #include "takeoff/planting/planting_soil.h"
+#include "takeoff/services/trench_holes.h"
 #include "takeoff/walks/walks.h"
 
 #include <string.h>
@@ -44,7 +45,8 @@ static const struct wall_levels *levels_to_dig(const struct takeoff *takeoff)
 	return takeoff->levelling.step > 0 ? &takeoff->wall_levels : &none;
 }
 
-/* What is dug and laid in the ground near lines that are there, and kept things. */
+/* What is dug and laid in the ground, near lines that are there and kept things, and where posts
+ * would be dug through it. */
 static void services_find(struct takeoff *t, const struct basis *basis,
 	const struct zones_ground *ground)
 {
@@ -55,6 +57,7 @@ static void services_find(struct takeoff *t, const struct basis *basis,
 
 	worked.holes = planting_holes(&t->planting, basis, &arena, &worked.holes_count);
 	service_lines_find(&t->services, basis, &worked, &t->fences);
+	trench_holes_warn(basis, &t->fences, &worked);
 	arena_clear(&arena);
 }
 

@@ -204,7 +204,7 @@ static unsigned int kinds_of(enum snag_code code)
 	case SNAG_PLANT_PLACE:
 		return PLANT_IN_WALL + 1;
 	case SNAG_FENCE_TIGHT: case SNAG_HOLE_WALL: case SNAG_PLANT_SOIL: case SNAG_DRIFT_EMPTY:
-	case SNAG_WATER_LINE:
+	case SNAG_WATER_LINE: case SNAG_TRENCH_HOLE:
 		return 2;
 	default:
 		return 1;

@@ -124,6 +124,8 @@ static const struct {
 		"of some states, which is stricter; both as quoted. Your state's rule goes "
 		"first." },
 	{ SNAG_KEEP_DUG, "keep-dug", "What the plot says is kept." },
+	{ SNAG_TRENCH_HOLE, "trench-hole",
+		"Geometry: a post's hole and a trench that was put back take the same ground." },
 	{ SNAG_WATER_FLOW, "water-flow", "Common practice, no published source." },
 	{ SNAG_WATER_LINE, "water-line",
 		"Common practice, no published source: the maker's table goes first." },
@@ -404,6 +406,13 @@ static const struct {
 		"A post's hole is dug within something that is to be kept." },
 	{ SNAG_KEEP_DUG, HAND_TRENCH, UNITS_IMPERIAL, { 0 },
 		"The trench of a line to lay goes through something that is to be kept." },
+	{ SNAG_TRENCH_HOLE, TRENCH_OF_LINE, UNITS_IMPERIAL, { 1, 4, 1, FEET(0, 8) },
+		"Post 4 of Rails: its hole goes through the trench of Lamp, a line to lay. Move "
+		"the line or the post: 8 in or more from the line to the middle of the post." },
+	{ SNAG_TRENCH_HOLE, TRENCH_OF_HEADER, UNITS_METRIC, { 0, 12, 2, MM(220) },
+		"Post 12 of Pickets: its hole goes through the trench of the header to the drip "
+		"lines. Move the post or the tap: 220 mm or more from the header to the middle of "
+		"the post." },
 	{ SNAG_WATER_FLOW, 0, UNITS_METRIC, { 700 * 1000, 675 * 1000 },
 		"One drip line of this bed takes 700 L/h, more than 675 L/h, the most of one "
 		"zone." },
@@ -435,13 +444,17 @@ static const struct {
 };
 enum { SENTENCES = sizeof sentences / sizeof *sentences };
 
-static char rose[] = "Rose", thyme[] = "Thyme";
+static char rose[] = "Rose", thyme[] = "Thyme", pickets[] = "Pickets", rails[] = "Rails",
+	drain[] = "Drain", lamp[] = "Lamp";
 
 static const char *sentence(enum snag_code code, unsigned int kind, enum units units,
 	const nm *figures)
 {
 	struct plant plants[] = { { .name = rose }, { .name = thyme } };
-	const struct plot plot = { .details.plants = { plants, 2, 2 } };
+	struct fence fences[] = { { .name = pickets }, { .name = rails } };
+	struct service services[] = { { .name = drain }, { .name = lamp } };
+	const struct plot plot = { .details = { .plants = { plants, 2, 2 }, .fences = fences,
+		.around.services = { services, 2, 2 } } };
 	const struct report report = { .words = &arena, .plot = &plot, .units = units };
 	const struct snag snag = { .code = code, .region = NO_REGION, .kind = kind & UINT8_MAX,
 		.figures = figures };

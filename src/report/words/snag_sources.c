@@ -106,6 +106,8 @@ static const struct {
 		"of some states, which is stricter; both as quoted. Your state's rule goes "
 		"first." },
 	[SNAG_KEEP_DUG] = { "keep-dug", "What the plot says is kept." },
+	[SNAG_TRENCH_HOLE] = { "trench-hole",
+		"Geometry: a post's hole and a trench that was put back take the same ground." },
 	[SNAG_WATER_FLOW] = { "water-flow", "Common practice, no published source." },
 	[SNAG_WATER_LINE] = { "water-line",
 		"Common practice, no published source: the maker's table goes first." },

@@ -25,8 +25,8 @@
 	sizeof((const enum attribute[]){ __VA_ARGS__ }) / sizeof(enum attribute), true, false }
 
 /* {0} to {3} are the snag's figures; {0%} to {3%} those that are percentages; {0#} one that is less
- * than {1}; {0@} the name of a plant, {0h} hours of so many minutes, {0n} a number, {0~} a flow in
- * ml an hour. */
+ * than {1}; {0@} the name of a plant, {0=} that of a fence, {0|} that of a service, {0h} hours of
+ * so many minutes, {0n} a number, {0~} a flow in ml an hour. */
 static const struct kind {
 	enum snag_code code;
 	unsigned int kind;
@@ -209,6 +209,14 @@ static const struct kind {
 		BY_DRAWING },
 	{ SNAG_KEEP_DUG, HAND_PLANT, "A planting hole is dug within something that is to be kept.",
 		BY_DRAWING },
+	{ SNAG_TRENCH_HOLE, TRENCH_OF_LINE, "Post {1n} of {0=}: its hole goes through the trench "
+		"of {2|}, a line to lay. Move the line or the post: {3} or more from the line to "
+		"the middle of the post.",
+		BY_DRAWING },
+	{ SNAG_TRENCH_HOLE, TRENCH_OF_HEADER, "Post {1n} of {0=}: its hole goes through the trench "
+		"of the header to the drip lines. Move the post or the tap: {3} or more from the "
+		"header to the middle of the post.",
+		BY_DRAWING },
 	{ SNAG_WATER_FLOW, 0, "One drip line of this bed takes {0~}, more than {1~}, the most of "
 		"one zone.", BY_DRAWING_OR(BED_DRIP_EMITTER) },
 	{ SNAG_WATER_LINE, WATER_LINE_LONG, "A drip line of this bed is {0} long, more than {1}: "
@@ -261,6 +269,12 @@ static const char *add_figure(struct text *words, const struct report *report, c
 		return c + 2;
 	case '@':
 		text_add(words, report->plot->details.plants.items[figure].name);
+		return c + 2;
+	case '=':
+		text_add(words, report->plot->details.fences[figure].name);
+		return c + 2;
+	case '|':
+		text_add(words, report->plot->details.around.services.items[figure].name);
 		return c + 2;
 	case 'h':
 		text_add(words, plain_decimal(report, (double)figure / 60, 1));

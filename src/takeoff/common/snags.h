@@ -61,6 +61,8 @@ enum snag_code {
 	SNAG_DROP_CUT_OFF, /* `kind`: enum drop_cut_off */
 	SNAG_SERVICE_NEAR, /* how near is too near; `kind`: enum hand_kind */
 	SNAG_KEEP_DUG,    /* `kind`: enum hand_kind */
+	SNAG_TRENCH_HOLE, /* the post's fence, its number along that, the service, how far its
+	                     middle has to be from the line; `kind`: enum trench_of */
 	SNAG_WATER_FLOW,  /* ml an hour: what its drip lines take, the most of one zone */
 	/* `kind`: enum water_line; of one too long its length, the most; of one that takes too much
 	 * ml an hour: what it takes, the most */
@@ -90,6 +92,8 @@ enum wall_slender { WALL_SLENDER, WALL_SLENDER_LONG, WALL_SLENDER_CLAY };
 /* What is dug where it is to be dug by hand, or not at all: ground of a region, a post's hole, the
  * trench of a line to lay, that of the header of drip lines, a plant's hole. */
 enum hand_kind { HAND_GROUND, HAND_HOLE, HAND_TRENCH, HAND_HEADER, HAND_PLANT };
+/* Of a line to lay; of the header of drip lines, which is no service. */
+enum trench_of { TRENCH_OF_LINE, TRENCH_OF_HEADER };
 /* Nobody gets to the path; it leads to nothing; the same where it might have led to a house. */
 enum path_cut_off { PATH_UNREACHED, PATH_TO_NOTHING, PATH_TO_NO_HOUSE };
 /* No barrow gets from the drop to the region; to anything. */
