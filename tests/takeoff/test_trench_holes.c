@@ -64,6 +64,13 @@ START_TEST(a_line_that_is_there_has_no_trench)
 }
 END_TEST
 
+START_TEST(without_posts_no_trench_is_looked_along_for_long)
+{
+	open("service power \"Lamp\" to-lay\n  line 0,0 0,6 8,6\n");
+	ck_assert_int_eq(count(), 0);
+}
+END_TEST
+
 /* 12 in from line to post, less 5 1/4 of the hole, leave 6 3/4 for half a trench; past the end of a
  * line its trench goes on by half its width. */
 static const struct { const char *line, *trench; int snags; } edges[] = {
@@ -187,6 +194,7 @@ Suite *test_suite(void)
 	tcase_add_checked_fixture(cases, NULL, teardown);
 	tcase_add_test(cases, a_post_in_the_trench_of_a_line_to_lay_is_told_with_both_names);
 	tcase_add_test(cases, a_line_that_is_there_has_no_trench);
+	tcase_add_test(cases, without_posts_no_trench_is_looked_along_for_long);
 	tcase_add_loop_test(cases, a_hole_may_touch_the_edge_of_a_trench, 0,
 		sizeof edges / sizeof *edges);
 	tcase_add_test(cases, a_post_is_told_once_of_each_line_and_by_its_own_fence);

@@ -15,7 +15,7 @@ static int compare_holes(const void *a, const void *b)
 
 struct post_holes post_holes_of(const struct fences *fences, const struct plot *plot)
 {
-	struct post_holes holes = { NULL, 0, 1 };
+	struct post_holes holes = { NULL, 0, plot_cell(plot) };
 	size_t count = 0;
 
 	for (int i = 0; i < fences->count; i++) {

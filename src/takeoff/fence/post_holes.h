@@ -13,14 +13,15 @@ struct post_hole_at {
 	int fence;    /* of the plot */
 	int post;     /* along it, from 0 */
 	int mark;     /* of whoever asks; HOLE_UNMARKED to begin with */
-	int64_t band; /* of the plan, from top to bottom, each as high as the widest hole */
+	int64_t band; /* of the plan, from top to bottom, each as high as the widest hole, or a
+	                 cell where that is more */
 };
 
 /* By band, each from left to right. */
 struct post_holes {
 	struct post_hole_at *list; /* owned: free */
 	size_t count;
-	nm widest;
+	nm widest; /* at least a cell */
 };
 
 struct post_holes post_holes_of(const struct fences *fences, const struct plot *plot);
