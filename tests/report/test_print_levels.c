@@ -89,11 +89,11 @@ START_TEST(what_the_plot_tells_is_said)
 }
 END_TEST
 
-START_TEST(a_plot_that_tells_no_levels_has_no_such_part)
+START_TEST(a_plot_that_tells_no_levels_counts_as_level)
 {
 	garden_rectangle(&garden, 'p', 8, 4);
 	print();
-	ck_assert_str_eq(page.bytes, "parterre takeoff 1 ");
+	says("No level of the ground is told, nor a fall: it counts as level.");
 }
 END_TEST
 
@@ -220,7 +220,7 @@ Suite *test_suite(void)
 	tcase_add_checked_fixture(words, setup, teardown);
 	tcase_add_loop_test(words, what_the_plot_tells_is_said, 0,
 		(int)(sizeof told / sizeof *told));
-	tcase_add_test(words, a_plot_that_tells_no_levels_has_no_such_part);
+	tcase_add_test(words, a_plot_that_tells_no_levels_counts_as_level);
 	tcase_add_test(words, cut_and_fill_are_said_by_both_methods);
 	tcase_add_test(words, more_that_is_filled_is_said_so);
 	tcase_add_test(words, falls_name_paths_and_ground_near_a_house);

@@ -92,8 +92,9 @@ START_TEST(without_a_tap_the_paper_says_what_is_not_counted)
 	around_add(&garden.plot, "tap 0,1\n");
 	print(1u << PART_WATERING);
 	has("From the tap at 0 in across, 1 ft down");
-	has("BEFORE THE BASE IS LAID, under what is built: 1 sleeve: 4 ft (1 ft to 5 ft across, "
-		"1 ft");
+	has("BEFORE THE BASE IS LAID, under what is built and under walls: 4 ft of sleeve. "
+		"Sleeves Under Across Down Long Tubes "
+		"1 what is built 1 ft to 5 ft 1 ft 4 ft 1 ");
 }
 END_TEST
 
