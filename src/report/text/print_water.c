@@ -90,8 +90,8 @@ static void print_layouts(const struct report *report, const struct watering *wa
 		print_layout(report, group_words(report, &watered_table, watering->list,
 			&groups.list[i]), &watering->list[groups.list[i].members[0]].drip);
 	if (groups.count > NAMED_MOST)
-		print_lines(report, 2, 4, "And beds of %s more kinds: JSON has their lines (takeoff "
-			"--json).",
+		print_lines(report, 2, 4, "And beds of %s more kinds: JSON has their lines "
+			"(takeoff --json).",
 			plain_count(report, groups.count - NAMED_MOST));
 	groups_fini(&groups);
 }
