@@ -63,6 +63,22 @@ static int longest_page(const char *text)
 	return longest;
 }
 
+/* What has no blank line within it and has room on a page: rows of a plan, say. */
+static void check_none_is_cut(void)
+{
+	for (const char *from = plain.bytes, *end; (end = strstr(from, "\n\n")); from = end + 2) {
+		struct text block = TEXT_EMPTY;
+		int lines = 0;
+
+		text_print(&block, "%.*s\n", (int)(end - from), from);
+		for (const char *c = block.bytes; *c; c++)
+			lines += *c == '\n';
+		ck_assert_msg(lines >= PAGE_LINES_MOST - 2 || strstr(paged.bytes, block.bytes),
+			"cut: %.200s", block.bytes);
+		text_fini(&block);
+	}
+}
+
 static void check_pages(void)
 {
 	struct text said = TEXT_EMPTY, said_paged = TEXT_EMPTY;
@@ -76,6 +92,7 @@ static void check_pages(void)
 	add_said(&said_paged, paged.bytes);
 	ck_assert_str_eq(said.bytes, said_paged.bytes);
 	ck_assert_int_le(longest_page(paged.bytes), PAGE_LINES);
+	check_none_is_cut();
 	text_fini(&said);
 	text_fini(&said_paged);
 }
@@ -89,7 +106,7 @@ START_TEST(pages_of_the_samples_say_all_and_fit_a_sheet)
 	snprintf(path, sizeof path, "plots/%s.plot", sample_gardens[_i]);
 	garden_file(&garden, path);
 	check_pages();
-	ck_assert_int_ge(longest_page(paged.bytes), PAGE_LINES_SOFT);
+	ck_assert_int_ge(longest_page(paged.bytes), PAGE_LINES / 2);
 }
 END_TEST
 
@@ -134,12 +151,41 @@ START_TEST(a_page_ends_at_a_blank_line_or_where_it_must)
 		sink_print(&sink.sink, "%d\n", i);
 	sink_add(&sink.sink, "\n\nafter");
 	sink_add(&sink.sink, "wards\n");
-	ck_assert_ptr_nonnull(strstr(text.bytes, "\n53\n\n\f\nWalls, page 2 ---"));
-	ck_assert_ptr_nonnull(strstr(text.bytes, "--- court.plot\nafterwards\n"));
-	for (int i = 1; i <= 60; i++)
+	for (int i = 1; i <= 61; i++)
 		sink_print(&sink.sink, "%d\n", i);
+	ck_assert_ptr_nonnull(strstr(text.bytes, "\n53\n\n\f\nWalls, page 2 ---"));
+	ck_assert_ptr_nonnull(strstr(text.bytes, "--- court.plot\nafterwards\n1\n"));
 	ck_assert_ptr_nonnull(strstr(text.bytes, "\n59\n\f\nWalls, page 3 ---"));
 	paged_fini(&sink);
+	ck_assert_ptr_nonnull(strstr(text.bytes, "--- court.plot\n60\n61\n"));
+	text_fini(&text);
+}
+END_TEST
+
+/* 40 lines leave 22: a plan of 30 goes to the next page, one of 20 stays. One of 61 has room on
+ * none, and begins where it is. */
+START_TEST(a_plan_is_not_cut_where_a_page_has_room_for_it)
+{
+	static const struct {
+		int lines, page;
+	} plans[] = { { 20, 1 }, { 30, 2 }, { 60, 2 }, { 61, 1 } };
+	struct text text = TEXT_EMPTY;
+	struct text_sink to = text_sink(&text);
+	struct paged_sink sink = paged_sink(&to.sink);
+	const char *first, *turn;
+
+	paged_part(&sink, "Planting", "court.plot");
+	for (int i = 1; i <= 40; i++)
+		sink_print(&sink.sink, "%d\n", i);
+	sink_add(&sink.sink, "\nfirst\n");
+	for (int i = 1; i < plans[_i].lines; i++)
+		sink_print(&sink.sink, "|\n");
+	paged_fini(&sink);
+	first = strstr(text.bytes, "first\n");
+	turn = strchr(text.bytes, '\f');
+	ck_assert_ptr_nonnull(first);
+	ck_assert_int_eq(turn && turn < first ? 2 : 1, plans[_i].page);
+	ck_assert((turn && strchr(turn + 1, '\f')) == false);
 	text_fini(&text);
 }
 END_TEST
@@ -154,6 +200,7 @@ Suite *test_suite(void)
 		SAMPLE_GARDENS);
 	tcase_add_test(pages, pages_of_random_plots_say_all_and_fit_a_sheet);
 	tcase_add_test(pages, each_part_begins_a_page_and_a_page_that_goes_on_says_so);
+	tcase_add_loop_test(pages, a_plan_is_not_cut_where_a_page_has_room_for_it, 0, 4);
 	tcase_add_test(pages, a_page_ends_at_a_blank_line_or_where_it_must);
 	return suite;
 }

@@ -92,8 +92,9 @@ START_TEST(without_a_tap_the_paper_says_what_is_not_counted)
 	around_add(&garden.plot, "tap 0,1\n");
 	print(1u << PART_WATERING);
 	has("From the tap at 0 in across, 1 ft down");
-	has("BEFORE THE BASE IS LAID, under what is built: 1 sleeve: 4 ft (1 ft to 5 ft across, "
-		"1 ft");
+	has("BEFORE THE BASE IS LAID, under what is built and under walls: 4 ft of sleeve. "
+		"Sleeves Under Across Down Long Tubes "
+		"1 what is built 1 ft to 5 ft 1 ft 4 ft 1 ");
 }
 END_TEST
 
@@ -107,6 +108,40 @@ START_TEST(lines_and_zones_are_told_bed_by_bed)
 		"each.");
 	has("B1 (line 1)");
 	has("B1 (line 2)");
+}
+END_TEST
+
+/* 15 lines along 16 ft. */
+START_TEST(lines_past_the_twelfth_are_said_to_be_on_the_plan)
+{
+	garden_rectangle(&garden, 'b', 16, 15);
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	plot_set(&garden.plot, 'b', BED_WATER, "drip");
+	print(1u << PART_WATERING);
+	has("and 3 more, each with its number on the bed's plan below.");
+	has("o15");
+}
+END_TEST
+
+/* Beds one below the other, each a cell longer than the one before. */
+START_TEST(beds_past_the_hundredth_kind_are_said_to_be_in_json)
+{
+	enum { KINDS = 102 };
+	char cells[2 * KINDS][KINDS + 1];
+	const char *rows[2 * KINDS + 1] = { NULL };
+
+	for (int y = 0; y < 2 * KINDS; y++) {
+		memset(cells[y], '.', KINDS);
+		cells[y][KINDS] = '\0';
+		memset(cells[y], 'b', (size_t)(y % 2 == 0 ? y / 2 + 1 : 0));
+		rows[y] = cells[y];
+	}
+	garden_rows(&garden, rows);
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	plot_set(&garden.plot, 'b', BED_WATER, "drip");
+	print(1u << PART_WATERING);
+	has("And beds of 2 more kinds: JSON has their lines (takeoff --json).");
+	has("No plan here of beds of 2 more kinds: JSON has their lines");
 }
 END_TEST
 
@@ -188,6 +223,8 @@ Suite *test_suite(void)
 	tcase_add_test(paper, a_supply_that_nobody_measured_is_said_to_be_assumed);
 	tcase_add_test(paper, without_a_tap_the_paper_says_what_is_not_counted);
 	tcase_add_test(paper, lines_and_zones_are_told_bed_by_bed);
+	tcase_add_test(paper, lines_past_the_twelfth_are_said_to_be_on_the_plan);
+	tcase_add_test(paper, beds_past_the_hundredth_kind_are_said_to_be_in_json);
 	tcase_add_test(paper, new_plants_have_the_timer_run_more_often_where_it_runs_seldom);
 	tcase_add_test(paper, months_that_ask_for_the_same_are_told_so_told_or_not);
 	tcase_add_test(paper, a_plot_without_watering_says_how_a_bed_gets_lines);

@@ -356,6 +356,59 @@ START_TEST(a_sleeve_at_a_raised_bed_is_counted_once)
 }
 END_TEST
 
+static void check_sleeve(int at, int region, int64_t sleeves, int64_t inches, int64_t tubes)
+{
+	const struct header_sleeve *sleeve = &garden.takeoff.watering.header_sleeves[at];
+
+	ck_assert_int_eq(sleeve->region, region);
+	ck_assert_int_eq(sleeve->sleeves, sleeves);
+	ck_assert_int_eq(sleeve->place.length, inches * NM_PER_INCH);
+	ck_assert_int_eq(sleeve->tubes, tubes);
+}
+
+/* From a tap at the wall there is no trench, and so no sleeve of one that has some of theirs. */
+START_TEST(sleeves_under_a_wall_that_are_alike_are_one_row)
+{
+	const struct watering *found = &garden.takeoff.watering;
+
+	garden_rows(&garden, (const char *const[]){ "bbbb", "bbbb", "bbbb", "bbbb", NULL });
+	plot_set(&garden.plot, 'b', BED_WATER, "drip");
+	around_add(&garden.plot, "tap 4,2\n");
+	allow(ALLOW_SUPPLY, "3 gal/h");
+	garden_count(&garden);
+	ck_assert_int_eq(found->header_sleeve_count, 1);
+	check_sleeve(0, 0, 3, 40, 1);
+	ck_assert_int_eq(found->sleeve_length, 3 * 40 * NM_PER_INCH);
+}
+END_TEST
+
+/* Two beds, each a zone, beyond a path from the tap or one on either side of it; 3 ft of path and
+ * 12 in past either side. */
+START_TEST(a_sleeve_holds_the_tubes_of_all_zones_that_go_through_it)
+{
+	static const struct {
+		const char *above, *row, *tap;
+		int tubes;
+	} plans[] = {
+		{ "..ppp........", "..ppp..bb..bb", "tap 0,1\n", 2 },
+		{ "....ppp......", "bb..ppp..bb..", "tap 3,1\n", 1 },
+		{ "........ppp..", "bb..bb..ppp..", "tap 13,1\n", 2 },
+	};
+
+	garden_rows(&garden, (const char *const[]){ plans[_i].above, plans[_i].row, plans[_i].row,
+		NULL });
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	plot_set(&garden.plot, 'b', BED_WATER, "drip");
+	plot_set(&garden.plot, 'p', PATH_EDGING, "no");
+	around_add(&garden.plot, plans[_i].tap);
+	allow(ALLOW_SUPPLY, "4 gal/h");
+	garden_count(&garden);
+	ck_assert_int_eq(garden.takeoff.watering.zone_count, 2);
+	ck_assert_int_eq(garden.takeoff.watering.header_sleeve_count, 1);
+	check_sleeve(0, NO_REGION, 1, 60, plans[_i].tubes);
+}
+END_TEST
+
 /* Three lines, each a zone of its own: two further tubes go under the wall and up, along the lower
  * side of what is within it, 40 in down, from its middle to its corner, 16 in, and on to their
  * lines. */
@@ -380,6 +433,13 @@ START_TEST(each_tube_to_a_split_bed_goes_under_the_wall_and_up)
 	ck_assert_int_eq(found->zone_count, 3);
 	ck_assert_int_eq(found->walls, 3);
 	ck_assert_int_eq(found->sleeve_length, 3 * 40 * NM_PER_INCH);
+	/* all three in the trench's, the first of those under the wall as much shorter */
+	ck_assert_int_eq(found->header_sleeve_count, 3);
+	check_sleeve(0, NO_REGION, 1, 18, 3);
+	check_sleeve(1, 0, 1, 22, 1);
+	check_sleeve(2, 0, 2, 40, 1);
+	ck_assert_int_eq(found->header_sleeves[2].place.to.x, 2 * NM_PER_FOOT);
+	ck_assert_int_eq(found->header_sleeves[2].place.to.y, 4 * NM_PER_FOOT);
 	ck_assert_int_eq(found->list[0].within - one, 2 * way + to_lines[1] + to_lines[2]);
 	/* from the tap to the wall three times, 3 ft each */
 	ck_assert_int_eq(found->header, 9 * NM_PER_FOOT + found->list[0].within);
@@ -483,6 +543,8 @@ Suite *test_suite(void)
 	tcase_add_test(parts, each_zone_has_a_tube_from_the_tap);
 	tcase_add_test(parts, the_trench_is_that_of_a_line_of_water_and_is_work);
 	tcase_add_loop_test(parts, a_sleeve_at_a_raised_bed_is_counted_once, 0, 2);
+	tcase_add_test(parts, sleeves_under_a_wall_that_are_alike_are_one_row);
+	tcase_add_loop_test(parts, a_sleeve_holds_the_tubes_of_all_zones_that_go_through_it, 0, 3);
 	tcase_add_test(parts, each_tube_to_a_split_bed_goes_under_the_wall_and_up);
 	tcase_add_test(parts, from_a_tap_within_a_bed_the_header_begins_there);
 	tcase_add_test(parts, a_tap_within_a_raised_bed_has_no_wall_to_pass);

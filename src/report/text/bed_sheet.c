@@ -146,6 +146,8 @@ void bed_sheet_print(const struct bed_sheet *sheet)
 	for (int i = 0; i < count && !stop_asked(); i++) {
 		int left = i * room, right = least(left + room, last);
 
+		if (i > 0)
+			print_blank(report);
 		if (count > 1)
 			print_lines(report, 0, 0, "Sheet %d of %d: %s to %s across.", i + 1, count,
 				word_length(report, left / sheet->pitch * cell),

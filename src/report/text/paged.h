@@ -5,14 +5,18 @@
 #include "base/sink.h"
 
 /* A page has 66 lines, 11 in at 6 to the inch; the last ones are left free. From PAGE_LINES_SOFT
- * on it ends at a blank line. */
+ * on it ends at a blank line. What has no blank line within it, a plan, a table, a paragraph, is
+ * not cut where a page has room for it. */
 enum { PAGE_LINES = 66, PAGE_LINES_MOST = 62, PAGE_LINES_SOFT = 54 };
 
 /* Into another sink, line by line. Start with paged_sink, end with paged_fini. */
 struct paged_sink {
 	struct sink sink; /* first */
 	struct sink *out;
-	struct text line, title, of; /* title, of: the head of a page that goes on with a part */
+	struct text line, block;     /* block: whole lines that are held, until the next is blank */
+	int lines;                   /* in it */
+	bool is_long;                /* no page has room for it: none is held before it ends */
+	struct text title, of;       /* the head of a page that goes on with a part */
 	int row, page;               /* on the page so far; which of the part, from 1 */
 };
 struct paged_sink paged_sink(struct sink *out);

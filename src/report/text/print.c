@@ -1,6 +1,8 @@
 #include "report/text/print.h"
 #include "report/words/first_line.h"
 
+#include <string.h>
+
 void print_titled(const struct report *report)
 {
 	for (int i = 0; i < takeoff_shown_count; i++) {
@@ -127,6 +129,18 @@ void print_explained(const struct report *report, const char *format, ...)
 	va_end(list);
 }
 
+/* "16"; of what is bought by length, what is bought, and what of it is laid where that is less:
+ * "54 ft (53 ft 10 11/16 in laid)". */
+static const char *ordered_words(const struct report *report, const struct item *item)
+{
+	const char *laid = item_amount(report, item, item->order), *bought;
+
+	if (item_unit(item) != UNIT_M)
+		return laid;
+	bought = tied(report, item_order(report, item));
+	return strcmp(bought, laid) == 0 ? laid : say(report, "%s (%s laid)", bought, laid);
+}
+
 void print_ordered(const struct report *report, enum section section)
 {
 	const struct item_list *items = &report->takeoff->items;
@@ -138,7 +152,7 @@ void print_ordered(const struct report *report, enum section section)
 
 		if (item->section == section && item->order > 0)
 			text_print(&words, "%s%s %s%s", words.length ? "; " : "",
-				item_label(report, item), item_amount(report, item, item->order),
+				item_label(report, item), ordered_words(report, item),
 				remark ? say(report, " (%s)", remark) : "");
 	}
 	if (words.length > 0)

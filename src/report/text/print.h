@@ -134,9 +134,8 @@ const char *group_words(const struct report *report, const struct figure_table *
 /* "B1", or "B1 and B2: 2 beds" followed by `more`. */
 const char *group_title(const struct report *report, const struct figure_table *table,
 	const void *rows, const struct group *group, const char *more);
-/* "2 sleeves: 2 ft (3 ft to 5 ft across, 4 ft down); ...", each with its place; what to say where
- * there is none. */
-const char *sleeves_words(const struct report *report, const struct sleeve *sleeves, int count);
+/* "3 ft to 8 ft"; "3 ft" where both are the same. */
+const char *span_words(const struct report *report, nm from, nm to);
 /* "2 of 7 7/8 in + 1 of 3 in": the lengths to saw one block or piece into, each `fit` shorter
  * than its place. */
 const char *cut_words(const struct report *report, const struct cut *cut, nm fit);

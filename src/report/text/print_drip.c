@@ -4,7 +4,8 @@
 
 #include <string.h>
 
-enum { ROWS_MOST = 54 };
+/* With its heading, rulers and what it means on one page (paged.h). */
+enum { ROWS_MOST = 50 };
 
 #define EMITTER 'o'
 #define HEADER '%' /* as on the plan of all */
@@ -174,5 +175,8 @@ void print_drip(const struct report *report)
 			group_words(report, &watered_table, watering->list, group)));
 		print_bed(report, &watering->list[group->members[0]]);
 	}
+	if (groups.count > NAMED_MOST)
+		print_note(report, "No plan here of beds of %s more kinds: JSON has their lines "
+			"(takeoff --json).", plain_count(report, groups.count - NAMED_MOST));
 	groups_fini(&groups);
 }

@@ -17,10 +17,10 @@ void print_services(const struct report *report)
 
 /* ---- By hand --------------------------------------------------------------------------------- */
 
-/* "3 ft to 7 ft". */
-static const char *span_words(const struct report *report, nm from, nm to)
+const char *span_words(const struct report *report, nm from, nm to)
 {
-	return say(report, "%s to %s", word_length(report, from), word_length(report, to));
+	return from == to ? word_length(report, from) :
+		say(report, "%s to %s", word_length(report, from), word_length(report, to));
 }
 
 /* "P1 path"; "trench of Lamp cable"; "other ground, graded". */
@@ -187,14 +187,15 @@ void print_by_hand(const struct report *report)
 /* "3 ft to 8 ft across, 4 ft down". */
 static const char *sleeve_place(const struct report *report, const struct sleeve *sleeve)
 {
-	if (sleeve->from.y == sleeve->to.y)
-		return say(report, "%s across, %s down", span_words(report, sleeve->from.x,
-			sleeve->to.x), word_length(report, sleeve->from.y));
-	return say(report, "%s across, %s down", word_length(report, sleeve->from.x),
+	return say(report, "%s across, %s down",
+		span_words(report, sleeve->from.x, sleeve->to.x),
 		span_words(report, sleeve->from.y, sleeve->to.y));
 }
 
-const char *sleeves_words(const struct report *report, const struct sleeve *sleeves, int count)
+/* "2 sleeves: 2 ft (3 ft to 5 ft across, 4 ft down); ...", each with its place; what to say where
+ * there is none. */
+static const char *sleeves_words(const struct report *report, const struct sleeve *sleeves,
+	int count)
 {
 	struct text words = TEXT_EMPTY;
 
@@ -244,7 +245,8 @@ static void print_depths(const struct report *report, const struct service_lines
 	print_note(report, "How deep lines lie, in what, and who may lay them is a matter of local "
 		"code and licensed practice.%s Other depths that the plot does not set: common "
 		"practice, no published source. %sLengths are along the line; a sleeve goes on %s "
-		"past either side of what it runs under.", power,
+		"past either side of what it runs under, but not past where the line turns or "
+		"ends, and where two would meet there is one.", power,
 		report->takeoff->levelling.is_told ? "Depths are below the finished ground. " : "",
 		word_inches(report, block_length(report->takeoff->allow, ALLOW_SLEEVE_PAST)));
 }

@@ -74,7 +74,8 @@ static void print_layout(const struct report *report, const char *beds, const st
 			lines_words(report, drip, first, count));
 	}
 	if (shown < drip->count)
-		text_print(&words, "; and %s more", plain_count(report, drip->count - shown));
+		text_print(&words, "; and %s more, each with its number on the bed's plan below",
+			plain_count(report, drip->count - shown));
 	print_lines(report, 2, 4, "%s: %s.", beds, words.bytes);
 	text_fini(&words);
 }
@@ -89,7 +90,8 @@ static void print_layouts(const struct report *report, const struct watering *wa
 		print_layout(report, group_words(report, &watered_table, watering->list,
 			&groups.list[i]), &watering->list[groups.list[i].members[0]].drip);
 	if (groups.count > NAMED_MOST)
-		print_lines(report, 2, 4, "And beds of %s more kinds, as JSON has them.",
+		print_lines(report, 2, 4, "And beds of %s more kinds: JSON has their lines "
+			"(takeoff --json).",
 			plain_count(report, groups.count - NAMED_MOST));
 	groups_fini(&groups);
 }

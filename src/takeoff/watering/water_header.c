@@ -97,52 +97,137 @@ static bool passes_wall(const struct basis *basis, const struct header_ways *way
 		region_is_raised(&basis->survey->regions[region]);
 }
 
-static void add_wall(struct watering *out, nm sleeve)
+/* The list of sleeves while it is made. */
+struct sleeves {
+	struct header_sleeve *list; /* in the arena */
+	size_t count, capacity;
+};
+
+static void add_sleeves(struct sleeves *sleeves, struct arena *arena, struct header_sleeve sleeve)
 {
-	out->walls++;
-	out->sleeve_length += sleeve;
+	sleeves->list = arena_grow(arena, sleeves->list, sleeves->count, &sleeves->capacity,
+		sizeof *sleeves->list);
+	sleeves->list[sleeves->count++] = sleeve;
 }
 
-/* Sleeves under the walls of raised beds, one for each tube. What the first of a bed has outside
- * of it may be that of a sleeve of the trench that ends there already. */
-static void pass_walls(struct watering *out, const struct basis *basis,
+/* How many tubes, one for each zone, come to a bed. The caller frees. */
+static int64_t *tubes_of_beds(const struct watering *out)
+{
+	int64_t *tubes = memory_new((size_t)out->count, sizeof *tubes);
+
+	for (int i = 0; i < out->zone_count; i++)
+		for (int j = 0; j < out->zones[i].bed_count; j++)
+			tubes[out->zones[i].beds[j].bed]++;
+	return tubes;
+}
+
+/* Under the wall of a raised bed, one for each tube. What the first has outside of it may be that
+ * of a sleeve of the trench that ends there already: `before` of it. */
+static void pass_wall(struct watering *out, struct sleeves *sleeves, const struct basis *basis,
+	struct header_sleeve sleeve, nm before)
+{
+	nm whole = wall_sleeve(basis, sleeve.region), outside = block_length(
+		bed_of(basis, sleeve.region), BED_REACH) + block_length(basis->allow,
+		ALLOW_SLEEVE_PAST);
+	int64_t tubes = sleeve.sleeves;
+
+	out->walls += tubes;
+	out->sleeve_length += tubes * whole - nm_least(outside, before);
+	sleeve.place.length = whole - nm_least(outside, before);
+	sleeve.sleeves = before > 0 ? 1 : tubes;
+	add_sleeves(sleeves, basis->arena, sleeve);
+	sleeve.place.length = whole;
+	sleeve.sleeves = tubes - sleeve.sleeves;
+	if (sleeve.sleeves > 0)
+		add_sleeves(sleeves, basis->arena, sleeve);
+}
+
+static void pass_walls(struct watering *out, struct sleeves *sleeves, const struct basis *basis,
 	const struct header_ways *ways, const int *ends)
 {
-	nm *before = sleeves_at_points(out, ways, basis->survey->cell);
+	nm cell = basis->survey->cell, *before = sleeves_at_points(out, ways, cell);
+	int64_t *tubes = tubes_of_beds(out);
 
 	for (int i = 0; i < out->count && !stop_asked(); i++) {
 		int region = out->list[i].region;
-		nm outside = block_length(bed_of(basis, region), BED_REACH) +
-			block_length(basis->allow, ALLOW_SLEEVE_PAST);
+		struct spot at = { ends[i] % ways->columns * cell,
+			ends[i] / ways->columns * cell };
 
 		if (passes_wall(basis, ways, region, ends[i]))
-			add_wall(out, wall_sleeve(basis, region) -
-				nm_least(outside, before[ends[i]]));
+			pass_wall(out, sleeves, basis, (struct header_sleeve){ .region = region,
+				.place = { .from = at, .to = at }, .sleeves = tubes[i],
+				.tubes = 1 }, before[ends[i]]);
 	}
 	free(before);
-	for (int i = 0; i < out->zone_count && !stop_asked(); i++)
-		for (int j = 0; j < out->zones[i].bed_count; j++) {
-			const struct zone_bed *part = &out->zones[i].beds[j];
+	free(tubes);
+}
 
-			if (part->first > 0 && passes_wall(basis, ways, part->region,
-				ends[part->bed]))
-				add_wall(out, wall_sleeve(basis, part->region));
-		}
+/* ---- Sleeves of the trench ------------------------------------------------------------------- */
+
+/* So many tubes lie along the side that comes to a grid point on its way from the tap. */
+struct tubes {
+	const struct header_ways *ways;
+	int *along; /* by grid point; owned */
+};
+
+/* Before the way to a grid point is added to those of a zone. */
+static void add_tube(const struct tubes *tubes, const struct header_tree *zone, int end)
+{
+	const struct header_step *steps = tubes->ways->steps;
+
+	for (int at = end; steps[at].from != at && !zone->taken[at]; at = steps[at].from)
+		tubes->along[at]++;
+}
+
+/* The most along any side that the sleeve has some of. */
+static int64_t tubes_in(const struct tubes *tubes, const struct sleeve *sleeve, nm cell)
+{
+	const struct header_step *steps = tubes->ways->steps;
+	bool is_upright = sleeve->from.x == sleeve->to.x;
+	nm low = is_upright ? sleeve->from.y : sleeve->from.x;
+	nm high = is_upright ? sleeve->to.y : sleeve->to.x;
+	int next = is_upright ? tubes->ways->columns : 1, count = 0;
+	int at = (int)(sleeve->from.y / cell) * tubes->ways->columns +
+		(int)(sleeve->from.x / cell);
+
+	for (nm side = low / cell; side * cell < high; side++, at += next) {
+		if (steps[at + next].from == at)
+			count = most(count, tubes->along[at + next]);
+		else if (steps[at].from == at + next)
+			count = most(count, tubes->along[at]);
+	}
+	return count;
+}
+
+static void list_trench(struct watering *out, struct sleeves *sleeves, const struct basis *basis,
+	const struct tubes *tubes)
+{
+	for (int i = 0; i < out->sleeve_count && !stop_asked(); i++) {
+		out->sleeve_length += out->sleeves[i].length;
+		add_sleeves(sleeves, basis->arena, (struct header_sleeve){ .region = NO_REGION,
+			.place = out->sleeves[i], .sleeves = 1,
+			.tubes = tubes_in(tubes, &out->sleeves[i], basis->survey->cell) });
+	}
 }
 
 /* ---- From the tap ---------------------------------------------------------------------------- */
 
 /* ends: by bed, -1: no way gets there. */
 static void find_zone_headers(struct watering *out, struct water_zone *zones,
-	const struct header_ways *ways, const int *ends, nm cell)
+	const struct tubes *tubes, const int *ends, nm cell)
 {
+	const struct header_ways *ways = tubes->ways;
+
 	for (int i = 0; i < out->zone_count && !stop_asked(); i++) {
 		struct header_tree tree = header_begin(ways);
 
 		for (int j = 0; j < zones[i].bed_count; j++) {
 			int end = ends[zones[i].beds[j].bed];
 
-			zones[i].header += end < 0 ? 0 : header_add(&tree, ways, end) * cell;
+			if (end < 0)
+				continue;
+			add_tube(tubes, &tree, end);
+			zones[i].header += header_add(&tree, ways, end) * cell;
 		}
 		out->header += zones[i].header;
 		header_fini(&tree);
@@ -190,6 +275,20 @@ static void find_trench(struct watering *out, struct watered *beds, const struct
 	header_fini(&tree);
 }
 
+/* Of the trench and under walls. */
+static void find_sleeves(struct watering *out, const struct basis *basis,
+	const struct water_ground *ground, const struct tubes *tubes, const int *ends)
+{
+	struct sleeves sleeves = { .list = NULL };
+
+	out->sleeves = sleeves_find(basis, ground->zones, ground->cover, &out->legs,
+		&out->sleeve_count);
+	list_trench(out, &sleeves, basis, tubes);
+	pass_walls(out, &sleeves, basis, tubes->ways, ends);
+	out->header_sleeves = sleeves.list;
+	out->header_sleeve_count = (int)sleeves.count;
+}
+
 /* Returns the bed that the tap stands in, or NO_REGION. */
 static int find_header(struct watering *out, struct watered *beds, struct water_zone *zones,
 	const struct basis *basis, const struct water_ground *ground)
@@ -198,15 +297,14 @@ static int find_header(struct watering *out, struct watered *beds, struct water_
 	struct house_map houses = house_map_of(basis->plot, 1, &arena);
 	int *ends = memory_new((size_t)out->count, sizeof *ends);
 	struct header_ways ways;
+	struct tubes tubes = { .ways = &ways };
 
 	header_ways_find(&ways, &arena, basis, &houses);
+	tubes.along = memory_new((size_t)ways.columns * (size_t)ways.rows, sizeof *tubes.along);
 	find_trench(out, beds, basis, &ways, ends);
-	find_zone_headers(out, zones, &ways, ends, basis->survey->cell);
-	out->sleeves = sleeves_find(basis, ground->zones, ground->cover, &out->legs,
-		&out->sleeve_count);
-	for (int i = 0; i < out->sleeve_count; i++)
-		out->sleeve_length += out->sleeves[i].length;
-	pass_walls(out, basis, &ways, ends);
+	find_zone_headers(out, zones, &tubes, ends, basis->survey->cell);
+	find_sleeves(out, basis, ground, &tubes, ends);
+	free(tubes.along);
 	free(ends);
 	arena_clear(&arena);
 	return ways.inside;

@@ -14,9 +14,10 @@
  *	         Without a tap nothing is counted but what lies in beds
  *	trench   as wide as that of a service of water that is to be laid, and as deep
  *	         (services/service_values.h): to the tube's top and `below` deeper, dug and put back
- *	sleeves  under what the trench crosses, and one for each tube under the wall of each raised
- *	         bed it comes to: as long as the wall's base, and past it on either side as allowed
- *	         for, less what a sleeve of the trench that ends there has of that
+ *	sleeves  one under what the trench crosses, for all its tubes there; and one for each tube
+ *	         under the wall of each raised bed it comes to: as long as the wall's base, and
+ *	         past it on either side as allowed for, less what a sleeve of the trench that ends
+ *	         there has of that
  *	parts    a tee for each line, and for each bed of a zone after its first; an end cap for
  *	         each line; stakes at both ends of a line and every 3 ft (1 m); a valve for each
  *	         zone; one timer, filter, pressure regulator and backflow preventer
@@ -74,6 +75,14 @@ struct water_month {
 	double water;
 };
 
+/* Sleeves that are laid for the header, as they are listed. */
+struct header_sleeve {
+	int region;       /* the raised bed whose wall they are under; NO_REGION: the trench's */
+	struct sleeve place; /* from and to of those under a wall: where they come to the bed */
+	int64_t sleeves;  /* side by side, each as long */
+	int64_t tubes;    /* in each, where most lie side by side */
+};
+
 struct watering {
 	const struct watered *list; /* in region order */
 	int count;
@@ -106,6 +115,8 @@ struct watering {
 	int sleeve_count;
 	int64_t walls;    /* sleeves under walls, one for each tube into a raised bed */
 	nm sleeve_length; /* of both */
+	const struct header_sleeve *header_sleeves; /* both: of the trench, then by bed */
+	int header_sleeve_count;
 };
 
 /* What of the takeoff it goes by. */
