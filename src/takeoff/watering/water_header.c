@@ -28,7 +28,7 @@ static void lead_in(struct watered *bed, const struct basis *basis, struct place
 		(from.y - region->first_cell.y) * cell });
 }
 
-/* end: as header_end has it. */
+/* end: as header_reach has it. */
 static void reach_bed(struct watered *bed, const struct basis *basis,
 	const struct header_ways *ways, int end)
 {
@@ -134,19 +134,20 @@ static void pass_walls(struct watering *out, const struct basis *basis,
 
 /* ends: by bed, -1: no way gets there. */
 static void find_zone_headers(struct watering *out, struct water_zone *zones,
-	const struct header_ways *ways, const int *ends, nm cell)
+	const struct header_ways *ways, const struct header_tree *tree, const int *ends, nm cell)
 {
-	for (int i = 0; i < out->zone_count && !stop_asked(); i++) {
-		struct header_tree tree = header_begin(ways);
+	int *marks = memory_new((size_t)ways->columns * (size_t)ways->rows, sizeof *marks);
 
+	for (int i = 0; i < out->zone_count && !stop_asked(); i++) {
 		for (int j = 0; j < zones[i].bed_count; j++) {
 			int end = ends[zones[i].beds[j].bed];
 
-			zones[i].header += end < 0 ? 0 : header_add(&tree, ways, end) * cell;
+			zones[i].header += end < 0 ? 0 : header_mark(tree, end, marks, i + 1) *
+				cell;
 		}
 		out->header += zones[i].header;
-		header_fini(&tree);
 	}
+	free(marks);
 }
 
 /* Legs that live as long as the takeoff. */
@@ -171,23 +172,21 @@ static void dig_trench(struct watering *out, const struct plot *plot)
 }
 
 static void find_trench(struct watering *out, struct watered *beds, const struct basis *basis,
-	const struct header_ways *ways, int *ends)
+	const struct header_ways *ways, struct header_tree *tree, int *ends)
 {
-	struct header_tree tree = header_begin(ways);
 	struct legs legs = LEGS_EMPTY;
+	int64_t sides = 0;
 
 	for (int i = 0; i < out->count && !stop_asked(); i++) {
-		ends[i] = header_end(ways, basis, beds[i].region);
+		ends[i] = header_reach(tree, ways, basis, beds[i].region, &sides);
 		reach_bed(&beds[i], basis, ways, ends[i]);
-		if (ends[i] >= 0)
-			out->trench += header_add(&tree, ways, ends[i]) * basis->survey->cell;
 	}
+	out->trench = sides * basis->survey->cell;
 	if (out->trench > 0)
 		dig_trench(out, basis->plot);
-	header_legs(&tree, ways, &legs);
+	header_legs(tree, ways, &legs);
 	out->legs = legs_kept(&legs, basis->arena);
 	legs_fini(&legs);
-	header_fini(&tree);
 }
 
 /* Returns the bed that the tap stands in, or NO_REGION. */
@@ -196,12 +195,18 @@ static int find_header(struct watering *out, struct watered *beds, struct water_
 {
 	struct arena arena = ARENA_EMPTY;
 	struct house_map houses = house_map_of(basis->plot, 1, &arena);
+	struct post_holes holes = post_holes_of(ground->fences, basis->plot);
 	int *ends = memory_new((size_t)out->count, sizeof *ends);
 	struct header_ways ways;
+	struct header_tree tree;
 
-	header_ways_find(&ways, &arena, basis, &houses);
-	find_trench(out, beds, basis, &ways, ends);
-	find_zone_headers(out, zones, &ways, ends, basis->survey->cell);
+	header_ways_find(&ways, &arena, basis, &(struct header_ground){ &houses, &holes,
+		service_usual_trench(basis->plot, SERVICE_WATER) });
+	tree = header_begin(&ways);
+	find_trench(out, beds, basis, &ways, &tree, ends);
+	find_zone_headers(out, zones, &ways, &tree, ends, basis->survey->cell);
+	header_fini(&tree);
+	free(holes.list);
 	out->sleeves = sleeves_find(basis, ground->zones, ground->cover, &out->legs,
 		&out->sleeve_count);
 	for (int i = 0; i < out->sleeve_count; i++)
